@@ -1,0 +1,7 @@
+module example.org/posology
+
+go 1.26
+
+require pgregory.net/rapid v1.3.0
+
+require github.com/google/go-cmp v0.7.0

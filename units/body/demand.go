@@ -1,0 +1,136 @@
+package body
+
+import (
+	"encoding/json"
+	"iter"
+	"math/bits"
+	"strings"
+
+	"example.org/posology/units"
+)
+
+// Demand is something that an exercise asks of the body and that a condition
+// may rule out.
+type Demand uint8
+
+// Demands.
+const (
+	DemandUnknown     Demand = iota // not given
+	SpinalCompression               // load carried through the spine
+	LoadedSpinalFlex                // bending the spine forward under load or to the end of its range
+	SpinalTwist                     // turning the spine under load or to the end of its range
+	FloorTransfer                   // getting down to the floor and up again
+	PickUpFromFloor                 // lifting the weight from the floor
+	Overhead                        // weight above the shoulders
+	OverFace                        // weight above the face
+	LyingSupine                     // lying on the back
+	HeadDown                        // head below the heart
+	FreeStanding                    // standing without a hand on a support
+	SingleLegStance                 // weight on one leg
+	DeepKneeBend                    // knees bent to a right angle or more under load
+	ShoulderResisted                // resisted work of the shoulder
+	ElbowResisted                   // resisted work of the elbow
+	WristResisted                   // loaded grip or wrist
+	HipResisted                     // resisted work of the hip
+	KneeResisted                    // resisted work of the knee
+	AnkleResisted                   // resisted work of the ankle
+	FirmGrip                        // holding on hard
+	Impact                          // landing or stamping
+	AbdominalPressure               // straining of the abdomen
+	FastMovement                    // moved as fast as possible
+)
+
+var demands = units.NewVocabulary[Demand]("demand", "",
+	"spinal compression", "loaded spinal flexion", "spinal twist", "floor transfer", "pick up from floor",
+	"overhead", "over the face", "lying supine", "head down", "free standing", "single-leg stance",
+	"deep knee bend", "resisted shoulder", "resisted elbow", "resisted wrist", "resisted hip",
+	"resisted knee", "resisted ankle", "firm grip", "impact", "abdominal pressure", "fast movement")
+
+// EveryDemand yields every demand.
+func EveryDemand() iter.Seq[Demand] { return demands.All() }
+
+// String returns the demand's name, such as "loaded spinal flexion".
+func (d Demand) String() string { return demands.Text(d) }
+
+// MarshalText writes what String returns.
+func (d Demand) MarshalText() ([]byte, error) { return demands.Marshal(d) }
+
+// UnmarshalText reads what MarshalText writes.
+func (d *Demand) UnmarshalText(text []byte) error { return demands.Unmarshal(text, d) }
+
+// Demands is a set of demands. The zero value is the empty set. Its JSON is a
+// list of names.
+type Demands uint64
+
+// DemandSet returns the set of ds; what is no demand is left out.
+func DemandSet(ds ...Demand) Demands {
+	var s Demands
+	for _, d := range ds {
+		if demands.Valid(d) {
+			s |= 1 << d
+		}
+	}
+	return s
+}
+
+// Has reports whether d is in s.
+func (s Demands) Has(d Demand) bool { return demands.Valid(d) && s&(1<<d) != 0 }
+
+// Union returns what is in s or t.
+func (s Demands) Union(t Demands) Demands { return s | t }
+
+// Both returns what is in s and in t.
+func (s Demands) Both(t Demands) Demands { return s & t }
+
+// Len returns how many demands are in s.
+func (s Demands) Len() int { return bits.OnesCount64(uint64(s)) }
+
+// All yields the demands in s, in their order.
+func (s Demands) All() iter.Seq[Demand] {
+	return func(yield func(Demand) bool) {
+		for d := range demands.All() {
+			if s.Has(d) && !yield(d) {
+				return
+			}
+		}
+	}
+}
+
+// List returns the demands in s, in their order.
+func (s Demands) List() []Demand {
+	list := make([]Demand, 0, s.Len())
+	for d := range s.All() {
+		list = append(list, d)
+	}
+	return list
+}
+
+// String joins the names with commas; the empty set gives "none".
+func (s Demands) String() string {
+	if s == 0 {
+		return "none"
+	}
+	names := make([]string, 0, s.Len())
+	for d := range s.All() {
+		names = append(names, d.String())
+	}
+	return strings.Join(names, ", ")
+}
+
+// MarshalJSON writes the names in their order.
+func (s Demands) MarshalJSON() ([]byte, error) { return json.Marshal(s.List()) }
+
+// UnmarshalJSON reads a list of names; a name that stands twice is an
+// [units.ErrDuplicate].
+func (s *Demands) UnmarshalJSON(data []byte) error {
+	var list []Demand
+	if err := units.DecodeJSON(data, &list); err != nil {
+		return err
+	}
+	set := DemandSet(list...)
+	if set.Len() != len(list) {
+		return units.Field("", string(data), "each demand once, by name", units.ErrDuplicate)
+	}
+	*s = set
+	return nil
+}

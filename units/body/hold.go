@@ -1,0 +1,114 @@
+package body
+
+import (
+	"fmt"
+	"iter"
+
+	"example.org/posology/units"
+)
+
+// Hold is the way a weight is held.
+type Hold uint8
+
+// Holds.
+const (
+	HoldUnknown    Hold = iota // not given
+	OneHand                    // one dumbbell in one hand
+	OneEachHand                // two like dumbbells, one in each hand
+	BothHandsOnOne             // one dumbbell in both hands
+	OnBar                      // a bar with plates
+	OnStack                    // a stack of a machine or cable
+	Unloaded                   // nothing but the body
+)
+
+var holds = units.NewVocabulary[Hold]("hold", "", "one hand", "one in each hand", "both hands on one", "on a bar", "on a stack", "unloaded")
+
+// Holds yields every hold.
+func Holds() iter.Seq[Hold] { return holds.All() }
+
+// String returns the hold's name, such as "one in each hand".
+func (h Hold) String() string { return holds.Text(h) }
+
+// Check returns nil if h is given.
+func (h Hold) Check() error { return holds.Check("", h) }
+
+// MarshalText writes what String returns.
+func (h Hold) MarshalText() ([]byte, error) { return holds.Marshal(h) }
+
+// UnmarshalText reads what MarshalText writes.
+func (h *Hold) UnmarshalText(text []byte) error { return holds.Unmarshal(text, h) }
+
+// Implements returns how many weights are held at once: two for one in each
+// hand, none unloaded, else one.
+func (h Hold) Implements() int {
+	switch h {
+	case OneEachHand:
+		return 2
+	case HoldUnknown, Unloaded:
+		return 0
+	}
+	return 1
+}
+
+// Stated says what a mass counts. It keeps a clinic's "two fours" from being
+// taken for four kilograms in all.
+type Stated uint8
+
+// Ways to state a mass.
+const (
+	StatedUnknown Stated = iota // not given: refused where two weights are held
+	PerHand                     // the weight in one hand
+	Total                       // all that is held at once
+)
+
+var stateds = units.NewVocabulary[Stated]("statement of mass", "", "per hand", "total")
+
+// String returns "per hand" or "total", and "" for not given.
+func (s Stated) String() string { return stateds.Text(s) }
+
+// MarshalText writes what String returns.
+func (s Stated) MarshalText() ([]byte, error) { return stateds.Marshal(s) }
+
+// UnmarshalText reads what MarshalText writes.
+func (s *Stated) UnmarshalText(text []byte) error { return stateds.Unmarshal(text, s) }
+
+// Each returns the mass of one implement, when m is stated as s. A mass for
+// two dumbbells that does not say per hand or total is an [units.ErrMissing];
+// a mass per hand where both hands hold one thing, a total that two hands
+// cannot share to the nanogram, and a mass for an unloaded exercise are an
+// [units.ErrConflict].
+func (h Hold) Each(m units.Mass, s Stated) (units.Mass, error) {
+	switch h {
+	case OneEachHand:
+		switch s {
+		case PerHand:
+			return m, nil
+		case Total:
+			if m%2 != 0 {
+				return 0, units.Field("", m, "a total that two hands share evenly", units.ErrConflict)
+			}
+			return m / 2, nil
+		}
+		return 0, units.Field("", m, `"per hand" or "total" beside a mass for two dumbbells`, units.ErrMissing)
+	case BothHandsOnOne, OnBar, OnStack:
+		if s == PerHand {
+			return 0, units.Field("", fmt.Sprintf("%s per hand", m), "a total, since both hands hold one thing", units.ErrConflict)
+		}
+	case Unloaded:
+		if m != 0 {
+			return 0, units.Field("", m, "no mass, since the hold is unloaded", units.ErrConflict)
+		}
+	case HoldUnknown:
+		return 0, h.Check()
+	}
+	return m, nil
+}
+
+// Total returns all that is held at once when each implement weighs each, or
+// an [units.ErrOverflow].
+func (h Hold) Total(each units.Mass) (units.Mass, error) {
+	if h == OneEachHand {
+		return each.Times(2)
+	}
+	return each, nil
+}

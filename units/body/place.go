@@ -1,0 +1,159 @@
+package body
+
+import (
+	"iter"
+
+	"example.org/posology/units"
+)
+
+// Side is the side of the body that works.
+type Side uint8
+
+// Sides.
+const (
+	SideUnknown Side = iota // not given
+	Left
+	Right
+	Both // both at once
+)
+
+var sides = units.NewVocabulary[Side]("side", "", "left", "right", "both")
+
+// String returns "left", "right" or "both", and "" for not given.
+func (s Side) String() string { return sides.Text(s) }
+
+// Check returns nil if s is given.
+func (s Side) Check() error { return sides.Check("", s) }
+
+// MarshalText writes what String returns.
+func (s Side) MarshalText() ([]byte, error) { return sides.Marshal(s) }
+
+// UnmarshalText reads what MarshalText writes.
+func (s *Side) UnmarshalText(text []byte) error { return sides.Unmarshal(text, s) }
+
+// Region is a part of the body that a restriction, a pain or an operation is in.
+type Region uint8
+
+// Regions.
+const (
+	RegionUnknown Region = iota // not given
+	WholeBody
+	Neck
+	Shoulder
+	Elbow
+	WristHand
+	UpperBack
+	LowerBack
+	Abdomen // with the pelvic floor
+	Hip
+	Knee
+	AnkleFoot
+)
+
+var regions = units.NewVocabulary[Region]("region", "", "whole body", "neck", "shoulder", "elbow", "wrist and hand",
+	"upper back", "lower back", "abdomen", "hip", "knee", "ankle and foot")
+
+// Regions yields every region.
+func Regions() iter.Seq[Region] { return regions.All() }
+
+// String returns the region's name, and "" for not given.
+func (r Region) String() string { return regions.Text(r) }
+
+// Check returns nil if r is given.
+func (r Region) Check() error { return regions.Check("", r) }
+
+// MarshalText writes what String returns.
+func (r Region) MarshalText() ([]byte, error) { return regions.Marshal(r) }
+
+// UnmarshalText reads what MarshalText writes.
+func (r *Region) UnmarshalText(text []byte) error { return regions.Unmarshal(text, r) }
+
+// Muscle is a muscle or muscle group that training volume is counted for.
+type Muscle uint8
+
+// Muscles, from the head down.
+const (
+	MuscleUnknown Muscle = iota // not given
+	LevatorScapulae
+	TrapeziusUpper
+	TrapeziusMiddleLower
+	Rhomboids
+	RotatorCuff
+	AnteriorDeltoid
+	LateralDeltoid
+	PosteriorDeltoid
+	PectoralisMajor
+	SerratusAnterior
+	LatissimusDorsi
+	BicepsBrachii
+	BrachialisBrachioradialis
+	TricepsBrachii
+	WristFlexors
+	WristExtensors
+	ForearmGrip
+	RectusAbdominis
+	Obliques
+	QuadratusLumborum
+	ErectorSpinae
+	HipFlexors
+	GluteusMaximus
+	GluteusMedius
+	TensorFasciaeLatae
+	DeepHipRotators
+	Adductors
+	Quadriceps
+	Hamstrings
+	Gastrocnemius
+	Soleus
+	TibialisAnterior
+	TibialisPosterior
+	ToeExtensors
+)
+
+var muscles = units.NewVocabulary[Muscle]("muscle", "",
+	"levator_scapulae", "trapezius_upper", "trapezius_middle_lower", "rhomboids", "rotator_cuff",
+	"anterior_deltoid", "lateral_deltoid", "posterior_deltoid", "pectoralis_major", "serratus_anterior",
+	"latissimus_dorsi", "biceps_brachii", "brachialis_brachioradialis", "triceps_brachii",
+	"wrist_flexors", "wrist_extensors", "forearm_grip", "rectus_abdominis", "obliques", "quadratus_lumborum",
+	"erector_spinae", "hip_flexors", "gluteus_maximus", "gluteus_medius", "tensor_fasciae_latae",
+	"deep_hip_rotators", "adductors", "quadriceps", "hamstrings", "gastrocnemius", "soleus",
+	"tibialis_anterior", "tibialis_posterior", "toe_extensors")
+
+// Muscles yields every muscle, from the head down.
+func Muscles() iter.Seq[Muscle] { return muscles.All() }
+
+// ParseMuscle reads a muscle's code, such as "gluteus_maximus".
+func ParseMuscle(s string) (Muscle, error) { return muscles.Parse(s) }
+
+// String returns the muscle's code, such as "gluteus_maximus".
+func (m Muscle) String() string { return muscles.Text(m) }
+
+// MarshalText writes what String returns.
+func (m Muscle) MarshalText() ([]byte, error) { return muscles.Marshal(m) }
+
+// UnmarshalText reads what MarshalText writes.
+func (m *Muscle) UnmarshalText(text []byte) error { return muscles.Unmarshal(text, m) }
+
+// Resisted returns the demand that loaded work of the region makes, and
+// whether there is one: [WholeBody] has none of its own.
+func (r Region) Resisted() (Demand, bool) {
+	switch r {
+	case Neck, UpperBack, LowerBack:
+		return SpinalCompression, true
+	case Shoulder:
+		return ShoulderResisted, true
+	case Elbow:
+		return ElbowResisted, true
+	case WristHand:
+		return WristResisted, true
+	case Abdomen:
+		return AbdominalPressure, true
+	case Hip:
+		return HipResisted, true
+	case Knee:
+		return KneeResisted, true
+	case AnkleFoot:
+		return AnkleResisted, true
+	}
+	return DemandUnknown, false
+}

@@ -1,0 +1,130 @@
+package units_test
+
+import (
+	"errors"
+	"fmt"
+	"slices"
+	"strings"
+	"testing"
+
+	"example.org/posology/units"
+	"github.com/google/go-cmp/cmp"
+	"github.com/google/go-cmp/cmp/cmpopts"
+	"pgregory.net/rapid"
+)
+
+func TestFieldErrorText(t *testing.T) {
+	tests := []struct {
+		err  *units.FieldError
+		want string
+	}{
+		{units.Field("/reps", 40, "1 to 30", units.ErrOutOfRange), "units: out of range: /reps = 40, allowed: 1 to 30"},
+		{units.Field("/reps", nil, "1 to 30", units.ErrMissing), "units: not given: /reps, allowed: 1 to 30"},
+		{units.Field("", nil, "", units.ErrMissing), "units: not given: value"},
+		{&units.FieldError{}, "units: bad field: value"},
+	}
+	for _, tt := range tests {
+		if got := tt.err.Error(); got != tt.want {
+			t.Errorf("Error() = %q, want %q", got, tt.want)
+		}
+	}
+}
+
+func TestFieldErrorsAreSeen(t *testing.T) {
+	var all units.FieldErrors
+	all.Add("/a", units.Field("/b", 1, "2", units.ErrOutOfRange))
+	all.Add("/c", units.ErrNoRIR)
+	err := fmt.Errorf("while reading: %w", all.Err())
+	for _, want := range []error{units.ErrOutOfRange, units.ErrNoRIR} {
+		if !errors.Is(err, want) {
+			t.Errorf("%v is not seen in %v", want, err)
+		}
+	}
+	if errors.Is(err, units.ErrSyntax) {
+		t.Errorf("%v is seen in %v", units.ErrSyntax, err)
+	}
+	want := "units: out of range: /a/b = 1, allowed: 2\n" + units.ErrNoRIR.Error() + ": /c"
+	if got := all.Error(); got != want {
+		t.Errorf("Error() = %q, want %q", got, want)
+	}
+}
+
+func paths(err error) []string {
+	var all units.FieldErrors
+	all.Add("", err)
+	got := make([]string, len(all))
+	for i, f := range all {
+		got[i] = f.Path
+	}
+	return got
+}
+
+func TestFieldErrorsAdd(t *testing.T) {
+	a := units.Field("/a", nil, "", units.ErrMissing)
+	b := units.Field("/b", nil, "", units.ErrUnknown)
+	plain := errors.New("plain")
+	tests := []struct {
+		name string
+		err  error
+		want []string
+	}{
+		{"nil", nil, nil},
+		{"a nil *FieldError", (*units.FieldError)(nil), nil},
+		{"no fields", units.FieldErrors{}, nil},
+		{"one", a, []string{"/x/a"}},
+		{"one wrapped", fmt.Errorf("so: %w", a), []string{"/x/a"}},
+		{"two", units.FieldErrors{a, b}, []string{"/x/a", "/x/b"}},
+		{"two wrapped", fmt.Errorf("so: %w", units.FieldErrors{a, b}), []string{"/x/a", "/x/b"}},
+		{"joined", errors.Join(a, plain, units.FieldErrors{b, a}), []string{"/x/a", "/x", "/x/b", "/x/a"}},
+		{"no field", plain, []string{"/x"}},
+		{"joined, no field", errors.Join(plain, plain), []string{"/x"}},
+	}
+	for _, tt := range tests {
+		got := units.At("/x", tt.err)
+		if diff := cmp.Diff(tt.want, paths(got), cmpopts.EquateEmpty()); diff != "" {
+			t.Errorf("%s: paths (-want +got):\n%s", tt.name, diff)
+		}
+		if (got == nil) != (len(tt.want) == 0) {
+			t.Errorf("%s: At = %v", tt.name, got)
+		}
+	}
+	if a.Path != "/a" {
+		t.Errorf("At changed the error it was given: %v", a)
+	}
+	if err := units.At("/x", plain); !errors.Is(err, plain) {
+		t.Errorf("%v does not unwrap to the plain error", err)
+	}
+}
+
+func TestAtPrefixes(t *testing.T) {
+	path := rapid.StringMatching(`(/[a-z0-9~]{0,3}){0,3}`)
+	rapid.Check(t, func(t *rapid.T) {
+		var inner units.FieldErrors
+		var want []string
+		outer, middle := path.Draw(t, "outer"), path.Draw(t, "middle")
+		for _, p := range rapid.SliceOf(path).Draw(t, "inner") {
+			inner.Add(p, units.ErrMissing)
+			want = append(want, outer+middle+p)
+		}
+		got := units.At(outer, units.At(middle, inner.Err()))
+		if !slices.Equal(paths(got), want) {
+			t.Fatalf("paths %q, want %q", paths(got), want)
+		}
+		if !slices.Equal(paths(got), paths(units.At(outer+middle, inner.Err()))) {
+			t.Fatalf("two steps and one give different paths: %q", paths(got))
+		}
+	})
+}
+
+func TestMust(t *testing.T) {
+	if got := units.Must(units.Kilograms(2)); got != 2*units.Kilogram {
+		t.Errorf("Must = %v, want 2 kg", got)
+	}
+	defer func() {
+		if err, _ := recover().(error); err == nil || !strings.Contains(err.Error(), "malformed") {
+			t.Errorf("Must panics with %v, want its error", err)
+		}
+	}()
+	units.Must(units.ParseMass("two kilos"))
+	t.Error("Must did not panic")
+}

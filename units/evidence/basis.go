@@ -1,0 +1,50 @@
+package evidence
+
+import "example.org/posology/units"
+
+// Basis is how a fact is known.
+type Basis uint8
+
+// Bases.
+const (
+	BasisUnknown   Basis = iota // not given
+	Published                   // seen in the source's own text, table or abstract
+	Secondary                   // seen reported elsewhere; Fact.Via says where
+	FromMemory                  // believed, not found
+	CommonPractice              // the trade does so; no source
+	Computed                    // worked out from other facts, no better known than the weakest of them
+	Design                      // a cautious choice of this module
+)
+
+var bases = units.NewVocabulary[Basis]("basis", "", "published", "secondary", "from memory", "common practice", "computed", "design")
+
+// String returns the basis's name, such as "from memory".
+func (b Basis) String() string { return bases.Text(b) }
+
+// Check returns nil if b is given.
+func (b Basis) Check() error { return bases.Check("", b) }
+
+// MarshalText writes what String returns.
+func (b Basis) MarshalText() ([]byte, error) { return bases.Marshal(b) }
+
+// UnmarshalText reads what MarshalText writes.
+func (b *Basis) UnmarshalText(text []byte) error { return bases.Unmarshal(text, b) }
+
+// strength ranks bases, the best known first. Computed has no rank of its own.
+var strength = [...]int{Computed: 0, Published: 1, Secondary: 2, CommonPractice: 3, FromMemory: 4, Design: 5}
+
+func (b Basis) rank() int {
+	if bases.Valid(b) {
+		return strength[b]
+	}
+	return len(strength) // not given: the weakest
+}
+
+// Weaker returns the weaker of a and b: published before secondary before
+// common practice before from memory before design before what is no basis.
+func Weaker(a, b Basis) Basis {
+	if b.rank() > a.rank() {
+		return b
+	}
+	return a
+}

@@ -1,0 +1,39 @@
+package evidence
+
+import (
+	"fmt"
+	"iter"
+
+	"example.org/posology/units"
+)
+
+// ratingFacts tell how each value of the RIR-based scale in package units is
+// known. Whole ratings follow RIR = 10 − rating.
+var ratingFacts = map[float64]Fact{
+	5:   {Source: "zourdos2016", Basis: FromMemory, Locator: "the scale's table; Zourdos 2021 takes 5 for 5 in reserve (published)"},
+	6:   {Source: "zourdos2016", Basis: FromMemory, Locator: "the scale's table"},
+	7:   {Source: "zourdos2021", Basis: Published},
+	7.5: {Source: "zourdos2016", Basis: FromMemory, Locator: "the scale's table"},
+	8:   {Source: "zourdos2016", Basis: FromMemory, Locator: "the scale's table"},
+	8.5: {Source: "zourdos2016", Basis: FromMemory, Locator: "the scale's table"},
+	9:   {Source: "zourdos2016", Basis: Published, Locator: "abstract"},
+	9.5: {Source: "zourdos2016", Basis: FromMemory, Locator: "the scale's table"},
+	10:  {Source: "zourdos2016", Basis: Published, Locator: "abstract"},
+}
+
+// RatingFact names the fact behind a rating of the RIR-based scale.
+func RatingFact(rating float64) FactID { return FactID(fmt.Sprintf("units.rpe-%v", rating)) }
+
+// UnitFacts yields the facts behind package units, which cannot name its own.
+func UnitFacts() iter.Seq[Fact] {
+	return func(yield func(Fact) bool) {
+		for rating, rir := range units.Ratings() {
+			f := ratingFacts[rating]
+			f.ID = RatingFact(rating)
+			f.Value = fmt.Sprintf("a rating of %v stands for %v repetitions in reserve", rating, rir)
+			if !yield(f) {
+				return
+			}
+		}
+	}
+}

@@ -1,0 +1,87 @@
+package evidence
+
+import (
+	"fmt"
+	"strings"
+
+	"example.org/posology/units"
+)
+
+// Code names a decision, such as "dose.load-finding". Codes are stable: they
+// are what a record stores and a translation is keyed by.
+type Code string
+
+// Arg is a named value in a reason, with its unit in the text.
+type Arg struct {
+	Name  string `json:"name"`
+	Value string `json:"value"`
+}
+
+// A Reason says why something was decided.
+type Reason struct {
+	Code  Code     `json:"code"`
+	Args  []Arg    `json:"args,omitempty"`
+	Facts []FactID `json:"facts,omitempty"`
+}
+
+// Because returns a reason with the given code and facts.
+func Because(code Code, facts ...FactID) Reason { return Reason{Code: code, Facts: facts} }
+
+// With returns r with one more value, printed with %v.
+func (r Reason) With(name string, value any) Reason {
+	args := make([]Arg, len(r.Args), len(r.Args)+1)
+	copy(args, r.Args)
+	r.Args = append(args, Arg{name, fmt.Sprint(value)})
+	return r
+}
+
+// Wording is what a code says to the two readers. {name} stands for the
+// argument of that name.
+type Wording struct {
+	Client    string `json:"client"`    // short and kind; empty where a client need not read it
+	Clinician string `json:"clinician"` // the rule, its answer and the values
+}
+
+// Words holds the wording of codes. Each package that gives reasons has a
+// function Words with its own table; a table in another language takes its place.
+type Words map[Code]Wording
+
+// Client returns the sentence for the client, "" if there is none.
+func (w Words) Client(r Reason) string { return fill(w[r.Code].Client, r.Args) }
+
+// Clinician returns the sentence for the clinician; a code without wording
+// gives the code and its values, so that nothing is lost.
+func (w Words) Clinician(r Reason) string {
+	if text := w[r.Code].Clinician; text != "" {
+		return fill(text, r.Args)
+	}
+	var b strings.Builder
+	b.WriteString(string(r.Code))
+	for _, a := range r.Args {
+		b.WriteString("; " + a.Name + ": " + a.Value)
+	}
+	return b.String()
+}
+
+func fill(text string, args []Arg) string {
+	for _, a := range args {
+		text = strings.ReplaceAll(text, "{"+a.Name+"}", a.Value)
+	}
+	return text
+}
+
+// Join returns one table with the codes of all, and an [units.ErrDuplicate]
+// for a code that stands in two.
+func Join(tables ...Words) (Words, error) {
+	joined := Words{}
+	var bad units.FieldErrors
+	for _, t := range tables {
+		for code, wording := range t {
+			if _, twice := joined[code]; twice {
+				bad.Add("/"+string(code), units.Field("", nil, "each code in one table", units.ErrDuplicate))
+			}
+			joined[code] = wording
+		}
+	}
+	return joined, bad.Err()
+}

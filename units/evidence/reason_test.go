@@ -1,0 +1,131 @@
+package evidence_test
+
+import (
+	"encoding/json"
+	"errors"
+	"fmt"
+	"testing"
+
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+	"github.com/google/go-cmp/cmp"
+)
+
+func TestBecause(t *testing.T) {
+	got := evidence.Because("kettle.descale", "kettle.lime", "kettle.age")
+	want := evidence.Reason{Code: "kettle.descale", Facts: []evidence.FactID{"kettle.lime", "kettle.age"}}
+	if diff := cmp.Diff(want, got); diff != "" {
+		t.Errorf("Because (-want +got):\n%s", diff)
+	}
+}
+
+// Two reasons that grow from one must not write over each other.
+func TestWithLeavesTheReasonAlone(t *testing.T) {
+	base := evidence.Because("kettle.descale").With("litres", 1.7).With("months", 6)
+	base.Args = append(make([]evidence.Arg, 0, 8), base.Args...) // room to write into
+	left := base.With("who", "Ann")
+	right := base.With("who", "Bob")
+	if len(base.Args) != 2 {
+		t.Errorf("With changed its receiver: %v", base)
+	}
+	want := []evidence.Arg{{Name: "litres", Value: "1.7"}, {Name: "months", Value: "6"}, {Name: "who", Value: "Ann"}}
+	if diff := cmp.Diff(want, left.Args); diff != "" {
+		t.Errorf("first reason (-want +got):\n%s", diff)
+	}
+	want[2].Value = "Bob"
+	if diff := cmp.Diff(want, right.Args); diff != "" {
+		t.Errorf("second reason (-want +got):\n%s", diff)
+	}
+}
+
+func TestWords(t *testing.T) {
+	words := evidence.Words{
+		"kettle.descale": {Client: "Time to clean a kettle of {litres}.", Clinician: "{months} months; {litres}, again {litres}"},
+		"kettle.note":    {Clinician: "lime seen"},
+		"kettle.blank":   {Client: "All well."},
+	}
+	full := func(c evidence.Code) evidence.Reason {
+		return evidence.Because(c).With("litres", "1.7 L").With("months", 6)
+	}
+	tests := []struct {
+		code              evidence.Code
+		client, clinician string
+	}{
+		{"kettle.descale", "Time to clean a kettle of 1.7 L.", "6 months; 1.7 L, again 1.7 L"},
+		{"kettle.note", "", "lime seen"},
+		{"kettle.blank", "All well.", "kettle.blank; litres: 1.7 L; months: 6"},
+		{"kettle.strange", "", "kettle.strange; litres: 1.7 L; months: 6"},
+	}
+	for _, test := range tests {
+		if got := words.Client(full(test.code)); got != test.client {
+			t.Errorf("Client(%s) = %q, want %q", test.code, got, test.client)
+		}
+		if got := words.Clinician(full(test.code)); got != test.clinician {
+			t.Errorf("Clinician(%s) = %q, want %q", test.code, got, test.clinician)
+		}
+	}
+	if got := words.Clinician(evidence.Because("kettle.descale")); got != "{months} months; {litres}, again {litres}" {
+		t.Errorf("a value that is missing should stay visible, got %q", got)
+	}
+	if got := evidence.Words(nil).Clinician(evidence.Because("kettle.note")); got != "kettle.note" {
+		t.Errorf("Clinician without a table = %q, want the code", got)
+	}
+}
+
+func TestJoin(t *testing.T) {
+	kettle := evidence.Words{"kettle.note": {Clinician: "lime seen"}}
+	cup := evidence.Words{"cup.note": {Clinician: "tea seen"}}
+	got, err := evidence.Join(kettle, cup, nil)
+	want := evidence.Words{"kettle.note": {Clinician: "lime seen"}, "cup.note": {Clinician: "tea seen"}}
+	if diff := cmp.Diff(want, got); diff != "" || err != nil {
+		t.Errorf("Join: %v (-want +got):\n%s", err, diff)
+	}
+	got["cup.new"] = evidence.Wording{}
+	if len(kettle) != 1 || len(cup) != 1 {
+		t.Errorf("Join hands out one of the tables that it was given")
+	}
+	_, err = evidence.Join(kettle, cup, kettle)
+	var bad units.FieldErrors
+	if !errors.As(err, &bad) || len(bad) != 1 || bad[0].Path != "/kettle.note" || !errors.Is(err, units.ErrDuplicate) {
+		t.Errorf("Join of a code in two tables: %v, want %v at /kettle.note", err, units.ErrDuplicate)
+	}
+	if none, err := evidence.Join(); none == nil || len(none) != 0 || err != nil {
+		t.Errorf("Join() = %v, %v, want an empty table", none, err)
+	}
+}
+
+func TestReasonJSON(t *testing.T) {
+	for _, test := range []struct {
+		reason evidence.Reason
+		want   string
+	}{
+		{evidence.Because("kettle.note"), `{"code":"kettle.note"}`},
+		{evidence.Because("kettle.descale", "kettle.lime").With("litres", 1.7),
+			`{"code":"kettle.descale","args":[{"name":"litres","value":"1.7"}],"facts":["kettle.lime"]}`},
+	} {
+		text, err := json.Marshal(test.reason)
+		if err != nil || string(text) != test.want {
+			t.Errorf("Marshal = %s, %v, want %s", text, err, test.want)
+		}
+		var back evidence.Reason
+		if err := json.Unmarshal(text, &back); err != nil {
+			t.Error(err)
+		}
+		if diff := cmp.Diff(test.reason, back); diff != "" {
+			t.Errorf("round trip (-want +got):\n%s", diff)
+		}
+	}
+}
+
+func ExampleWords() {
+	words := evidence.Words{"kettle.descale": {
+		Client:    "The kettle will like a clean this week.",
+		Clinician: "descaling due after {months} months",
+	}}
+	r := evidence.Because("kettle.descale", "kettle.lime").With("months", 6)
+	fmt.Println(words.Client(r))
+	fmt.Println(words.Clinician(r))
+	// Output:
+	// The kettle will like a clean this week.
+	// descaling due after 6 months
+}

@@ -1,0 +1,339 @@
+package units
+
+import (
+	"encoding"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"math"
+	"reflect"
+	"slices"
+	"strconv"
+	"strings"
+)
+
+// maxBadFields ends the list of bad fields of a hostile document.
+const maxBadFields = 1000
+
+// DecodeJSON decodes exactly one JSON value into the value that v points to.
+// It is stricter than [encoding/json]: names match the json tag (or the name
+// of the field) letter by letter, and an unknown name, a name given twice,
+// invalid UTF-8, a list of another length than its array, or null where Go has
+// no nil is an error.
+//
+// Every bad field is reported, the first thousand of them at most, as
+// [FieldErrors] in document order with a JSON Pointer each: [ErrUnknown] and
+// [ErrDuplicate] for names, [ErrMissing] for null, [ErrOverflow] for a number
+// that does not fit, [ErrSyntax] for a value of another kind and for malformed
+// text, which ends the reading and is named with its byte offset. Then *v is
+// left as it was; otherwise all of it is replaced.
+//
+// Values may be booleans, texts, integers, floats, structs, pointers, slices,
+// arrays, maps with text keys, any, and what implements [json.Unmarshaler] or
+// [encoding.TextUnmarshaler] (fed by texts only); errors from these are moved
+// below the pointer of their field. Untagged embedded structs are flattened;
+// of two fields with one name the outer counts. The tag option string and the
+// base64 form of byte slices are not known here.
+//
+// An UnmarshalJSON method may call it on its own type without methods, so that
+// [json.Unmarshal] too is strict:
+//
+//	func (k *Kit) UnmarshalJSON(data []byte) error {
+//		type plain Kit
+//		return units.DecodeJSON(data, (*plain)(k))
+//	}
+func DecodeJSON(data []byte, v any) error {
+	target := reflect.ValueOf(v)
+	if target.Kind() != reflect.Pointer || target.IsNil() {
+		return FieldErrors{Field("", fmt.Sprintf("%T", v), "a pointer that is not nil to decode into", ErrMissing)}
+	}
+	root, malformed := parseJSON(data)
+	b := jsonBinder{fields: make(map[reflect.Type][]jsonField)}
+	fresh := reflect.New(target.Type().Elem()).Elem()
+	b.bind(root, fresh)
+	if malformed != nil {
+		b.errs = append(b.errs, malformed)
+	}
+	if len(b.errs) == 0 {
+		target.Elem().Set(fresh)
+	}
+	return b.errs.Err()
+}
+
+// A jsonBinder sets Go values from nodes and gathers what is wrong.
+type jsonBinder struct {
+	errs   FieldErrors
+	fields map[reflect.Type][]jsonField // of the structs met so far
+}
+
+func (b *jsonBinder) refuse(n *jsonNode, allowed string, category error) {
+	if len(b.errs) < maxBadFields {
+		b.errs = append(b.errs, Field(n.pointer(), n.got(), allowed, category))
+	}
+}
+
+// accept takes in what a type's own method said of n.
+func (b *jsonBinder) accept(n *jsonNode, err error) {
+	var known *FieldError
+	if err != nil && !errors.As(err, &known) {
+		err = Field("", n.got(), "", err)
+	}
+	b.errs.Add(n.pointer(), err)
+	b.errs = b.errs[:min(len(b.errs), maxBadFields)]
+}
+
+// is reports whether n is of the kind wanted and refuses it if not.
+func (b *jsonBinder) is(n *jsonNode, kind byte, allowed string) bool {
+	if n.kind != kind {
+		b.refuse(n, allowed, ErrSyntax)
+	}
+	return n.kind == kind
+}
+
+// bind sets v, which is addressable and nought, from n.
+func (b *jsonBinder) bind(n *jsonNode, v reflect.Value) {
+	switch {
+	case n.kind == 0 || len(b.errs) >= maxBadFields:
+	case n.kind == jsonNull && v.Type() != reflect.TypeFor[json.RawMessage]():
+		b.bindNull(n, v)
+	case v.Kind() == reflect.Pointer:
+		v.Set(reflect.New(v.Type().Elem()))
+		b.bind(n, v.Elem())
+	case !b.bindMethod(n, v):
+		b.bindKind(n, v)
+	}
+}
+
+// bindNull leaves v nil, if it can be.
+func (b *jsonBinder) bindNull(n *jsonNode, v reflect.Value) {
+	switch v.Kind() {
+	case reflect.Pointer, reflect.Slice, reflect.Map, reflect.Interface:
+	default:
+		b.refuse(n, "a value; null stands only for what may be left out", ErrMissing)
+	}
+}
+
+// bindMethod lets v read n itself; it is false if v has no method for that.
+func (b *jsonBinder) bindMethod(n *jsonNode, v reflect.Value) bool {
+	switch u := v.Addr().Interface().(type) {
+	case json.Unmarshaler:
+		if !n.cut { // the error in the rest is reported already
+			b.accept(n, u.UnmarshalJSON(n.raw))
+		}
+	case encoding.TextUnmarshaler:
+		if b.is(n, jsonText, "a text") {
+			b.accept(n, u.UnmarshalText([]byte(n.text)))
+		}
+	default:
+		return false
+	}
+	return true
+}
+
+func (b *jsonBinder) bindKind(n *jsonNode, v reflect.Value) {
+	switch k := v.Kind(); {
+	case k == reflect.Bool:
+		if b.is(n, jsonBool, "true or false") {
+			v.SetBool(n.raw[0] == 't')
+		}
+	case k == reflect.String:
+		if b.is(n, jsonText, "a text") {
+			v.SetString(n.text)
+		}
+	case v.CanInt():
+		b.bindInt(n, v)
+	case v.CanUint():
+		b.bindUint(n, v)
+	case v.CanFloat():
+		b.bindFloat(n, v)
+	case k == reflect.Struct:
+		b.bindStruct(n, v)
+	case k == reflect.Slice:
+		if b.is(n, jsonArray, "a list") {
+			v.Set(reflect.MakeSlice(v.Type(), len(n.items), len(n.items)))
+			b.bindItems(n, v)
+		}
+	case k == reflect.Array:
+		b.bindArray(n, v)
+	case k == reflect.Map:
+		b.bindMap(n, v)
+	default:
+		b.bindAny(n, v)
+	}
+}
+
+func (b *jsonBinder) bindInt(n *jsonNode, v reflect.Value) {
+	bits := v.Type().Bits()
+	least := int64(math.MinInt64) >> (64 - bits)
+	allowed := fmt.Sprintf("a whole number from %d to %d", least, ^least)
+	if b.is(n, jsonNumber, allowed) {
+		x, err := strconv.ParseInt(string(n.raw), 10, bits)
+		b.numberError(n, allowed, err)
+		v.SetInt(x)
+	}
+}
+
+func (b *jsonBinder) bindUint(n *jsonNode, v reflect.Value) {
+	bits := v.Type().Bits()
+	allowed := fmt.Sprintf("a whole number from 0 to %d", uint64(math.MaxUint64)>>(64-bits))
+	if b.is(n, jsonNumber, allowed) {
+		number, negative := strings.CutPrefix(string(n.raw), "-")
+		x, err := strconv.ParseUint(number, 10, bits)
+		if negative && err == nil {
+			err = strconv.ErrRange
+		}
+		b.numberError(n, allowed, err)
+		v.SetUint(x)
+	}
+}
+
+func (b *jsonBinder) bindFloat(n *jsonNode, v reflect.Value) {
+	if b.is(n, jsonNumber, "a number") {
+		bits := v.Type().Bits()
+		x, err := strconv.ParseFloat(string(n.raw), bits)
+		b.numberError(n, fmt.Sprintf("a number that fits %d bits", bits), err)
+		v.SetFloat(x)
+	}
+}
+
+// numberError reports what strconv said: out of range, or not whole.
+func (b *jsonBinder) numberError(n *jsonNode, allowed string, err error) {
+	switch {
+	case errors.Is(err, strconv.ErrRange):
+		b.refuse(n, allowed, ErrOverflow)
+	case err != nil:
+		b.refuse(n, allowed, ErrSyntax)
+	}
+}
+
+func (b *jsonBinder) bindItems(n *jsonNode, v reflect.Value) {
+	for i, item := range n.items {
+		b.bind(item, v.Index(i))
+	}
+}
+
+func (b *jsonBinder) bindArray(n *jsonNode, v reflect.Value) {
+	allowed := fmt.Sprintf("a list of %d", v.Len())
+	switch {
+	case !b.is(n, jsonArray, allowed):
+	case len(n.items) > v.Len(), len(n.items) < v.Len() && !n.cut:
+		b.refuse(n, allowed, ErrSyntax)
+	default:
+		b.bindItems(n, v)
+	}
+}
+
+// bindAny sets an empty interface; it refuses Go types that JSON has no form for.
+func (b *jsonBinder) bindAny(n *jsonNode, v reflect.Value) {
+	if v.Kind() != reflect.Interface || v.NumMethod() > 0 {
+		b.refuse(n, fmt.Sprintf("nothing: the Go type %s has no form in JSON", v.Type()), ErrUnknown)
+		return
+	}
+	dynamic := map[byte]reflect.Type{
+		jsonBool:   reflect.TypeFor[bool](),
+		jsonNumber: reflect.TypeFor[float64](),
+		jsonText:   reflect.TypeFor[string](),
+		jsonArray:  reflect.TypeFor[[]any](),
+		jsonObject: reflect.TypeFor[map[string]any](),
+	}[n.kind]
+	fresh := reflect.New(dynamic).Elem()
+	b.bind(n, fresh)
+	v.Set(fresh)
+}
+
+func (b *jsonBinder) bindMap(n *jsonNode, v reflect.Value) {
+	if !b.is(n, jsonObject, "an object") {
+		return
+	}
+	v.Set(reflect.MakeMapWithSize(v.Type(), len(n.items)))
+	for _, item := range n.items {
+		key := reflect.New(v.Type().Key()).Elem()
+		switch {
+		case !b.bindName(item, key):
+		case v.MapIndex(key).IsValid(): // two spellings of one key count too
+			b.refuse(item, "each name once", ErrDuplicate)
+		default:
+			value := reflect.New(v.Type().Elem()).Elem()
+			b.bind(item, value)
+			v.SetMapIndex(key, value)
+		}
+	}
+}
+
+// bindName sets the key of a map from the name of item, as if it were a text
+// that stands there.
+func (b *jsonBinder) bindName(item *jsonNode, key reflect.Value) bool {
+	before := len(b.errs)
+	raw, _ := json.Marshal(item.token) // a string has no way to fail
+	b.bind(&jsonNode{item.parent, item.token, jsonText, raw, item.token, nil, false}, key)
+	return len(b.errs) == before
+}
+
+func (b *jsonBinder) bindStruct(n *jsonNode, v reflect.Value) {
+	if !b.is(n, jsonObject, "an object") {
+		return
+	}
+	fields := b.fieldsOf(v.Type())
+	seen := make(map[string]bool, len(n.items))
+	for _, item := range n.items {
+		i := slices.IndexFunc(fields, func(f jsonField) bool { return f.name == item.token })
+		switch {
+		case seen[item.token]:
+			b.refuse(item, "each name once", ErrDuplicate)
+		case i < 0:
+			b.refuse(item, allowedNames(fields), ErrUnknown)
+		default:
+			b.bind(item, v.FieldByIndex(fields[i].index))
+		}
+		seen[item.token] = true
+	}
+}
+
+func allowedNames(fields []jsonField) string {
+	names := make([]string, len(fields))
+	for i, f := range fields {
+		names[i] = f.name
+	}
+	return "the names: " + strings.Join(names, ", ")
+}
+
+// A jsonField is a field of a struct or of one embedded in it.
+type jsonField struct {
+	name  string
+	index []int
+}
+
+func (b *jsonBinder) fieldsOf(t reflect.Type) []jsonField {
+	fields, known := b.fields[t]
+	if !known {
+		fields = jsonFields(t)
+		b.fields[t] = fields
+	}
+	return fields
+}
+
+// jsonFields lists the fields of t, its own before those of embedded structs.
+func jsonFields(t reflect.Type) []jsonField {
+	var own, embedded []jsonField
+	for f := range t.Fields() {
+		tag := f.Tag.Get("json")
+		name, _, _ := strings.Cut(tag, ",")
+		switch {
+		case tag == "-":
+		case f.Anonymous && name == "" && f.Type.Kind() == reflect.Struct:
+			for _, e := range jsonFields(f.Type) {
+				embedded = append(embedded, jsonField{e.name, append(slices.Clone(f.Index), e.index...)})
+			}
+		case f.IsExported() && name == "":
+			own = append(own, jsonField{f.Name, f.Index})
+		case f.IsExported():
+			own = append(own, jsonField{name, f.Index})
+		}
+	}
+	for _, e := range embedded {
+		if !slices.ContainsFunc(own, func(f jsonField) bool { return f.name == e.name }) {
+			own = append(own, e)
+		}
+	}
+	return own
+}

@@ -1,0 +1,282 @@
+package units
+
+import (
+	"bytes"
+	"encoding/json"
+	"fmt"
+	"strconv"
+	"strings"
+	"unicode/utf16"
+	"unicode/utf8"
+)
+
+// maxNesting is how deep arrays and objects may stand in one another; no
+// honest document comes near it, and it keeps the stack small.
+const maxNesting = 200
+
+// A jsonNode is one value of a JSON text and knows where it stands.
+type jsonNode struct {
+	parent *jsonNode
+	token  string      // name or index in parent
+	kind   byte        // one of the kinds below; 0 for a value that could not be read
+	raw    []byte      // the value as written
+	text   string      // the characters of a text
+	items  []*jsonNode // members of an object or elements of an array, as they come
+	cut    bool        // reading broke off inside
+}
+
+// Kinds of JSON value.
+const (
+	jsonNull   = 'n'
+	jsonBool   = 'b'
+	jsonNumber = '0'
+	jsonText   = '"'
+	jsonArray  = '['
+	jsonObject = '{'
+)
+
+var pointerEscape = strings.NewReplacer("~", "~0", "/", "~1")
+
+// pointer returns the JSON Pointer of n (RFC 6901). It is put together only
+// when asked for: a long name above many elements would cost too much.
+func (n *jsonNode) pointer() string {
+	size := 0
+	for at := n; at.parent != nil; at = at.parent {
+		size++
+	}
+	tokens := make([]string, size+1) // the first stays empty, for the leading slash
+	for at := n; at.parent != nil; at = at.parent {
+		tokens[size] = pointerEscape.Replace(at.token)
+		size--
+	}
+	return strings.Join(tokens, "/")
+}
+
+// got returns the value as written, on one line and shortened.
+func (n *jsonNode) got() string {
+	line := strings.Join(strings.Fields(string(n.raw)), " ")
+	if short := fmt.Sprintf("%.40s", line); short != line {
+		return short + "…"
+	}
+	return line
+}
+
+// parseJSON reads data as one JSON value (RFC 8259). Of a malformed text it
+// returns the part before the error as well.
+func parseJSON(data []byte) (*jsonNode, *FieldError) {
+	p := jsonParser{data: data}
+	root := new(jsonNode)
+	p.value(root, 1)
+	p.next()
+	if p.pos < len(data) {
+		p.fail(root, "nothing after the value")
+	}
+	return root, p.err
+}
+
+type jsonParser struct {
+	data []byte
+	pos  int
+	err  *FieldError // the first error; it ends the reading
+}
+
+// fail reports that something else than allowed stands at the current place.
+func (p *jsonParser) fail(n *jsonNode, allowed string) {
+	if p.err != nil {
+		return
+	}
+	got := fmt.Sprintf("end of text at byte %d", p.pos)
+	if p.pos < len(p.data) {
+		got = fmt.Sprintf("%.20q at byte %d", p.data[p.pos:min(len(p.data), p.pos+80)], p.pos)
+	}
+	p.err = Field(n.pointer(), got, allowed, ErrSyntax)
+}
+
+// next skips white space and returns the byte that follows, 0 at the end.
+func (p *jsonParser) next() byte {
+	for ; p.pos < len(p.data); p.pos++ {
+		switch c := p.data[p.pos]; c {
+		case ' ', '\t', '\r', '\n':
+		default:
+			return c
+		}
+	}
+	return 0
+}
+
+func (p *jsonParser) value(n *jsonNode, depth int) {
+	c := p.next()
+	start := p.pos
+	switch {
+	case depth > maxNesting:
+		p.fail(n, fmt.Sprintf("at most %d values in one another", maxNesting))
+	case c == '{':
+		n.kind = jsonObject
+		p.items(n, '}', depth)
+	case c == '[':
+		n.kind = jsonArray
+		p.items(n, ']', depth)
+	case c == '"':
+		if text, ok := p.text(n); ok {
+			n.kind, n.text = jsonText, text
+		}
+	default:
+		p.literal(n)
+	}
+	n.raw = p.data[start:p.pos]
+	n.cut = p.err != nil
+}
+
+// items reads the members of an object or the elements of an array.
+func (p *jsonParser) items(n *jsonNode, closing byte, depth int) {
+	p.pos++ // the opening bracket
+	if p.next() == closing {
+		p.pos++
+		return
+	}
+	for {
+		child := &jsonNode{parent: n, token: strconv.Itoa(len(n.items))}
+		if n.kind == jsonObject && !p.name(child) {
+			return
+		}
+		n.items = append(n.items, child)
+		p.value(child, depth+1)
+		if p.err != nil {
+			return
+		}
+		switch p.next() {
+		case ',':
+			p.pos++
+		case closing:
+			p.pos++
+			return
+		default:
+			p.fail(n, fmt.Sprintf(`"," or "%c"`, closing))
+			return
+		}
+	}
+}
+
+// name reads the name of a member and the colon.
+func (p *jsonParser) name(child *jsonNode) bool {
+	if p.next() != '"' {
+		p.fail(child.parent, "a name in quotation marks")
+		return false
+	}
+	name, ok := p.text(child.parent)
+	if !ok {
+		return false
+	}
+	child.token = name
+	if p.next() != ':' {
+		p.fail(child, `":" after the name`)
+		return false
+	}
+	p.pos++
+	return true
+}
+
+// literal reads a number, true, false or null; those rules are left to
+// encoding/json.
+func (p *jsonParser) literal(n *jsonNode) {
+	raw := p.data[p.pos:]
+	if end := bytes.IndexAny(raw, " \t\r\n,:[]{}\""); end >= 0 {
+		raw = raw[:end]
+	}
+	if !json.Valid(raw) {
+		p.fail(n, "a value")
+		return
+	}
+	switch raw[0] {
+	case 'n':
+		n.kind = jsonNull
+	case 't', 'f':
+		n.kind = jsonBool
+	default:
+		n.kind = jsonNumber
+	}
+	p.pos += len(raw)
+}
+
+// text reads a string. Unlike encoding/json it refuses invalid UTF-8 and half
+// surrogate pairs instead of replacing them.
+func (p *jsonParser) text(n *jsonNode) (string, bool) {
+	raw := p.data[p.pos+1:]
+	end := 0
+	for end < len(raw) && raw[end] != '"' {
+		if raw[end] == '\\' {
+			end++
+		}
+		end++
+	}
+	if end >= len(raw) {
+		p.pos = len(p.data)
+		p.fail(n, "a closing quotation mark")
+		return "", false
+	}
+	text, ok := unescape(raw[:end])
+	if !ok {
+		p.fail(n, "a text in UTF-8 with the escapes of JSON")
+		return "", false
+	}
+	p.pos += end + 2
+	return text, true
+}
+
+// unescape returns the characters between the quotation marks of a JSON string.
+func unescape(raw []byte) (string, bool) {
+	if !utf8.Valid(raw) {
+		return "", false
+	}
+	text := make([]byte, 0, len(raw))
+	for len(raw) > 0 {
+		switch c := raw[0]; {
+		case c < ' ':
+			return "", false
+		case c != '\\':
+			text = append(text, c)
+			raw = raw[1:]
+		case raw[1] == 'u':
+			r, size := unicodeEscape(raw)
+			if size == 0 {
+				return "", false
+			}
+			text = utf8.AppendRune(text, r)
+			raw = raw[size:]
+		default:
+			i := strings.IndexByte(`"\/bfnrt`, raw[1])
+			if i < 0 {
+				return "", false
+			}
+			text = append(text, "\"\\/\b\f\n\r\t"[i])
+			raw = raw[2:]
+		}
+	}
+	return string(text), true
+}
+
+// unicodeEscape reads \uXXXX, or the two that make a surrogate pair, from the
+// start of raw; size is the bytes read, 0 if there is no such escape.
+func unicodeEscape(raw []byte) (r rune, size int) {
+	high, ok := hexEscape(raw)
+	switch {
+	case !ok:
+		return 0, 0
+	case !utf16.IsSurrogate(high):
+		return high, 6
+	}
+	low, ok := hexEscape(raw[6:])
+	r = utf16.DecodeRune(high, low)
+	if !ok || r == utf8.RuneError {
+		return 0, 0
+	}
+	return r, 12
+}
+
+func hexEscape(raw []byte) (rune, bool) {
+	if len(raw) < 6 || raw[0] != '\\' || raw[1] != 'u' {
+		return 0, false
+	}
+	v, err := strconv.ParseUint(string(raw[2:6]), 16, 16)
+	return rune(v), err == nil
+}
