@@ -1,0 +1,35 @@
+// Package equipment answers which weights can really be lifted with the
+// dumbbells, handles, bars, plates and stacks at hand, how each is put
+// together, and which of them a calculated weight is rounded to.
+//
+// A [Kit] is plain data. [Kit.Compile] lists every [Load] that it makes for one
+// way of holding a weight; the [Table] answers questions about them.
+//
+// # Scope
+//
+// Two hands are loaded alike, and so are the ends of a handle or bar: uneven
+// loads are never made up here. A load that can be made is not a load that
+// suits the person; limits come from elsewhere and enter as a ceiling.
+//
+// # Representation and units
+//
+// Masses are exact, so that plates marked in kilograms and in pounds mix on one
+// handle. A weight is meant per implement ([Load.Each]); the total of two
+// dumbbells is given beside it. Parts print in the unit that is marked on them;
+// a mass without a unit counts as marked in kilograms.
+//
+// # Rounding
+//
+// [Table.Nearest] goes down unless the [Policy] says otherwise. Going up, or to
+// the closest, needs a ceiling, and no result exceeds a ceiling.
+//
+// # Errors
+//
+// A kit's bad fields are reported all at once as [units.FieldErrors]. Sentinels
+// of this package name what a good kit cannot do. Nothing panics.
+//
+// # Sources
+//
+// There are no clinical numbers here. The largest masses and counts that a kit
+// may state are guards against slips of the keyboard.
+package equipment

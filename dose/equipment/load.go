@@ -1,0 +1,276 @@
+package equipment
+
+import (
+	"encoding/json"
+	"fmt"
+	"iter"
+	"slices"
+	"strings"
+
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+// PartKind is what a part of a load is.
+type PartKind uint8
+
+// Kinds of part.
+const (
+	PartUnknown  PartKind = iota // not given
+	PartDumbbell                 // a ready-made dumbbell
+	PartHandle                   // a dumbbell handle
+	PartBar                      // a bar
+	PartCollars                  // both collars of a handle or bar
+	PartPlate                    // a plate on a handle or bar
+	PartPin                      // a pin position of a stack
+	PartAddOn                    // an add-on weight on a stack
+)
+
+var partKinds = units.NewVocabulary[PartKind]("kind of part", "", "dumbbell", "handle", "bar", "collars", "plate", "pin", "add-on")
+
+// PartKinds yields every kind of part.
+func PartKinds() iter.Seq[PartKind] { return partKinds.All() }
+
+// String returns the kind's name, such as "plate".
+func (k PartKind) String() string { return partKinds.Text(k) }
+
+// MarshalText writes what String returns.
+func (k PartKind) MarshalText() ([]byte, error) { return partKinds.Marshal(k) }
+
+// UnmarshalText reads what MarshalText writes.
+func (k *PartKind) UnmarshalText(text []byte) error { return partKinds.Unmarshal(text, k) }
+
+// A Part is one kind of thing that a load is made of.
+type Part struct {
+	Kind  PartKind     `json:"kind"`
+	Name  string       `json:"name,omitzero"` // of a handle, bar or stack that has one
+	Mass  units.Marked `json:"mass"`          // of one, with the unit marked on it
+	Count int          `json:"count"`         // plates: on each end; else on each implement
+}
+
+// onImplement returns how many of the part one implement has.
+func (p Part) onImplement() int {
+	if p.Kind == PartPlate {
+		return 2 * p.Count
+	}
+	return p.Count
+}
+
+// A Load is a weight that the kit makes, held in one way. Compare loads with
+// [Load.Equal]. The zero Load is "not given".
+type Load struct {
+	Each  units.Mass // one implement
+	Total units.Mass // all that is held at once
+	Hold  body.Hold
+
+	table *Table // where made belongs to; nil for a load that was decoded
+	made  recipe
+	parts []Part // of a load that was decoded
+}
+
+// Parts returns what each implement is made of, in the order of handling:
+// dumbbell; handle or bar, collars, plates; pin position, add-ons. The heavier
+// plates and add-ons come first. Unloaded, there are no parts. The list is the
+// caller's own.
+func (l Load) Parts() []Part {
+	if l.table == nil {
+		return slices.Clone(l.parts)
+	}
+	it := l.table.items[l.made.item]
+	if it.kind == PartUnknown {
+		return nil
+	}
+	parts := []Part{{it.kind, it.name, withUnit(it.mass), 1}}
+	if it.collars.Mass > 0 {
+		parts = append(parts, Part{PartCollars, "", withUnit(it.collars), 1})
+	}
+	if it.sums == nil {
+		return parts
+	}
+	kind := PartPlate
+	if it.kind == PartPin {
+		kind = PartAddOn
+	}
+	for i, n := range slices.Backward(it.sums.row(int(l.made.row))) {
+		if n > 0 {
+			parts = append(parts, Part{kind, "", withUnit(it.sums.plates[i].Mass), int(n)})
+		}
+	}
+	return parts
+}
+
+// withUnit turns a unit not given into the kilogram, which it counts as.
+func withUnit(m units.Marked) units.Marked {
+	m.Unit, _ = units.ParseMassUnit(m.Unit.String()) // reads all that String prints
+	return m
+}
+
+// Plates returns how many plates, or add-ons, are used in all, on all implements.
+func (l Load) Plates() int {
+	n := 0
+	for _, p := range l.Parts() {
+		if p.Kind == PartPlate || p.Kind == PartAddOn {
+			n += p.onImplement() * l.Hold.Implements()
+		}
+	}
+	return n
+}
+
+// Marked returns Each with the unit that is marked on the first part, so that
+// a dumbbell of 25 lb prints as that; kilograms if there are no parts.
+func (l Load) Marked() units.Marked {
+	m := units.Marked{Mass: l.Each, Unit: units.KG}
+	if parts := l.Parts(); len(parts) > 0 {
+		m.Unit = parts[0].Mass.Unit
+	}
+	return m
+}
+
+// Equal reports whether l and m weigh the same, are held alike and are made of
+// the same parts.
+func (l Load) Equal(m Load) bool {
+	return l.Each == m.Each && l.Total == m.Total && l.Hold == m.Hold && slices.Equal(l.Parts(), m.Parts())
+}
+
+// String says what to take, in the units marked on it: "4 kg dumbbell in each
+// hand", "handle 2 kg + 2 × 1.25 kg on each end, in one hand", "stack at 20 kg
+// + 1 × 2.5 kg". Without parts it gives the mass and the hold.
+func (l Load) String() string {
+	parts := l.Parts()
+	if len(parts) == 0 {
+		return l.bare()
+	}
+	var b strings.Builder
+	b.WriteString(parts[0].head())
+	ends := ""
+	for _, p := range parts[1:] {
+		switch p.Kind {
+		case PartCollars:
+			fmt.Fprintf(&b, " with collars %s", p.Mass)
+			continue
+		case PartPlate:
+			ends = " on each end"
+		}
+		fmt.Fprintf(&b, " + %d × %s", p.Count, p.Mass)
+	}
+	b.WriteString(ends)
+	if hand := inHand(l.Hold); hand != "" {
+		if parts[0].Kind != PartDumbbell {
+			b.WriteByte(',')
+		}
+		b.WriteString(hand)
+	}
+	return b.String()
+}
+
+// bare describes a load that does not say what it is made of.
+func (l Load) bare() string {
+	switch {
+	case l.Hold == body.Unloaded:
+		return "no weight"
+	case l.Hold == body.OnBar, l.Hold == body.OnStack:
+		return l.Each.String() + " " + l.Hold.String()
+	}
+	return l.Each.String() + inHand(l.Hold)
+}
+
+// head names the part that a load starts from.
+func (p Part) head() string {
+	name := p.Name
+	if name == "" {
+		name = p.Kind.String()
+	}
+	switch {
+	case p.Kind == PartDumbbell:
+		return p.Mass.String() + " dumbbell"
+	case p.Kind != PartPin:
+		return name + " " + p.Mass.String()
+	case p.Name == "":
+		name = "stack"
+	}
+	return name + " at " + p.Mass.String()
+}
+
+func inHand(h body.Hold) string {
+	switch h {
+	case body.OneHand:
+		return " in one hand"
+	case body.OneEachHand:
+		return " in each hand"
+	case body.BothHandsOnOne:
+		return " in both hands"
+	}
+	return ""
+}
+
+// Validate returns every bad field of l at once: a hold not given; a mass below
+// nought, or above nought if unloaded; a total that does not follow from Each
+// and the hold; parts of no kind, with a mass or count not above nought, or that
+// do not add up to Each.
+func (l Load) Validate() error {
+	var bad units.FieldErrors
+	bad.Add("/hold", l.Hold.Check())
+	if l.Each < 0 || l.Hold == body.Unloaded && l.Each > 0 {
+		bad.Add("/each", units.Field("", l.Each, "0 kg or more, 0 kg if unloaded", units.ErrOutOfRange))
+	}
+	if total, err := l.Hold.Total(l.Each); err != nil {
+		bad.Add("/each", err)
+	} else if total != l.Total {
+		bad.Add("/total", units.Field("", l.Total, fmt.Sprintf("%s, held %s", total, l.Hold), units.ErrConflict))
+	}
+	if parts := l.Parts(); len(parts) > 0 {
+		bad.Add("/parts", l.checkParts(parts))
+	}
+	return bad.Err()
+}
+
+func (l Load) checkParts(parts []Part) error {
+	var bad units.FieldErrors
+	var sum units.Mass
+	for i, p := range parts {
+		if err := p.check(); err != nil {
+			bad.Add(fmt.Sprintf("/%d", i), err)
+			continue
+		}
+		mass, err := p.Mass.Mass.Times(p.onImplement())
+		if err == nil {
+			sum, err = sum.Add(mass)
+		}
+		bad.Add(fmt.Sprintf("/%d", i), err)
+	}
+	if len(bad) == 0 && sum != l.Each {
+		bad.Add("", units.Field("", sum, fmt.Sprintf("parts of %s in all", l.Each), units.ErrConflict))
+	}
+	return bad.Err()
+}
+
+func (p Part) check() error {
+	var bad units.FieldErrors
+	bad.Add("", partKinds.Check("/kind", p.Kind))
+	bad.Add("/mass", checkMass(p.Mass, maxMass))
+	bad.Add("/count", checkCount(p.Count))
+	return bad.Err()
+}
+
+// loadJSON is the JSON of a Load.
+type loadJSON struct {
+	Each  units.Mass `json:"each"`
+	Total units.Mass `json:"total"`
+	Hold  body.Hold  `json:"hold"`
+	Parts []Part     `json:"parts,omitempty"`
+}
+
+// MarshalJSON writes masses, hold and parts.
+func (l Load) MarshalJSON() ([]byte, error) {
+	return json.Marshal(loadJSON{l.Each, l.Total, l.Hold, l.Parts()})
+}
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly. It does not validate.
+func (l *Load) UnmarshalJSON(data []byte) error {
+	var j loadJSON
+	if err := units.DecodeJSON(data, &j); err != nil {
+		return err
+	}
+	*l = Load{Each: j.Each, Total: j.Total, Hold: j.Hold, parts: j.Parts}
+	return nil
+}

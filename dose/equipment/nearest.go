@@ -1,0 +1,185 @@
+package equipment
+
+import (
+	"errors"
+	"fmt"
+
+	"example.org/posology/units"
+)
+
+// What a table cannot answer.
+var (
+	// ErrNoCeiling: rounding up or to the closest was asked for without a ceiling.
+	ErrNoCeiling = errors.New("equipment: no ceiling")
+	// ErrTooHeavy: even the lightest load is too heavy; see [TooHeavyError].
+	ErrTooHeavy = errors.New("equipment: lightest load too heavy")
+)
+
+// Direction says where a mass that the kit does not make is rounded to.
+type Direction uint8
+
+// Directions of rounding. The zero value goes down.
+const (
+	Below   Direction = iota // the greatest load not above the target
+	Above                    // the least load not below the target
+	Closest                  // the load with the least difference; ties go down
+)
+
+var directions = units.NewVocabulary[Direction]("direction", "below", "above", "closest")
+
+// String returns "below", "above" or "closest".
+func (d Direction) String() string { return directions.Text(d) }
+
+// MarshalText writes what String returns.
+func (d Direction) MarshalText() ([]byte, error) { return directions.Marshal(d) }
+
+// UnmarshalText reads what MarshalText writes.
+func (d *Direction) UnmarshalText(text []byte) error {
+	if directions.Unmarshal(text, d) != nil {
+		return units.Field("", fmt.Sprintf("%.40q", text), "direction: below, above, closest", units.ErrUnknown)
+	}
+	return nil
+}
+
+// A Policy says how [Table.Nearest] rounds. The zero Policy goes down.
+type Policy struct {
+	Direction Direction  `json:"direction,omitzero"`
+	Ceiling   units.Mass `json:"ceiling,omitzero"` // per implement; 0 for none, which only Below allows
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (p *Policy) UnmarshalJSON(data []byte) error {
+	type plain Policy
+	return units.DecodeJSON(data, (*plain)(p))
+}
+
+// Validate returns every bad field of p at once: a direction that is none or a
+// ceiling below nought ([units.ErrOutOfRange]), and Above or Closest without a
+// ceiling ([ErrNoCeiling]).
+func (p Policy) Validate() error {
+	var bad units.FieldErrors
+	if p.Direction > Closest {
+		bad.Add("/direction", units.Field("", p.Direction, "below, above, closest", units.ErrOutOfRange))
+	}
+	switch {
+	case p.Ceiling < 0:
+		bad.Add("/ceiling", units.Field("", p.Ceiling, "0 kg or more", units.ErrOutOfRange))
+	case p.Ceiling == 0 && p.Direction != Below:
+		bad.Add("/ceiling", units.Field("", nil, fmt.Sprintf("a mass above 0 kg beside %q", p.Direction), ErrNoCeiling))
+	}
+	return bad.Err()
+}
+
+// A TooHeavyError reports that a table has no load light enough. It unwraps to
+// [ErrTooHeavy].
+type TooHeavyError struct {
+	Lightest Load
+	Target   units.Mass // per implement, as asked for
+	Ceiling  units.Mass // per implement; 0 for none
+}
+
+// Error gives the lightest load, the target and the ceiling.
+func (e *TooHeavyError) Error() string {
+	text := fmt.Sprintf("%v: %s, target %s", ErrTooHeavy, e.Lightest, e.Target)
+	if e.Ceiling > 0 {
+		text += fmt.Sprintf(", ceiling %s", e.Ceiling)
+	}
+	return text
+}
+
+// Unwrap returns [ErrTooHeavy].
+func (e *TooHeavyError) Unwrap() error { return ErrTooHeavy }
+
+// Nearest returns the load that target, a mass per implement, is rounded to.
+// It never exceeds the ceiling of p, if there is one; with [Above] it is the
+// greatest load below target where kit and ceiling allow none at or above it,
+// so that the caller compares when that matters. For one policy, a greater
+// target never gives a lighter load.
+//
+// It returns a [TooHeavyError] if no load suits because even the lightest
+// exceeds the ceiling or, with [Below], the target; the errors of
+// [Policy.Validate], with an [units.ErrOutOfRange] for "/target" below nought;
+// and an [EmptyKitError] from a zero Table.
+func (t *Table) Nearest(target units.Mass, p Policy) (Load, error) {
+	if err := p.check(target); err != nil {
+		return Load{}, err
+	}
+	if t.Len() == 0 {
+		return Load{}, &EmptyKitError{}
+	}
+	ceiling := units.MaxMass
+	if p.Ceiling > 0 {
+		ceiling = p.Ceiling
+	}
+	allowed := t.upTo(ceiling)
+	i := t.upTo(min(target, ceiling)) - 1 // the greatest below, -1 if there is none
+	if i+1 < allowed && t.goUp(i, target, p.Direction) {
+		i++
+	}
+	if i < 0 {
+		return Load{}, &TooHeavyError{t.load(0), target, p.Ceiling}
+	}
+	return t.load(i), nil
+}
+
+// check is Validate with the target; it allocates only on errors.
+func (p Policy) check(target units.Mass) error {
+	err := p.Validate()
+	if target >= 0 {
+		return err
+	}
+	var bad units.FieldErrors
+	bad.Add("/target", units.Field("", target, "0 kg or more", units.ErrOutOfRange))
+	bad.Add("", err)
+	return bad.Err()
+}
+
+// upTo returns how many loads do not exceed each.
+func (t *Table) upTo(each units.Mass) int {
+	i, found := t.search(each)
+	if found {
+		i++
+	}
+	return i
+}
+
+// goUp decides between load i, the greatest not above target, and the next,
+// which is there and within the ceiling. i is -1 if there is none below.
+func (t *Table) goUp(i int, target units.Mass, d Direction) bool {
+	switch d {
+	case Above:
+		return i < 0 || t.each[i] < target
+	case Closest:
+		return i < 0 || t.each[i+1]-target < target-t.each[i]
+	}
+	return false
+}
+
+// A Gap is the step from one mass to the next heavier load, per implement.
+type Gap struct {
+	From  units.Mass     `json:"from"`
+	To    Load           `json:"to"`
+	Step  units.Mass     `json:"step"`           // above 0
+	Share units.Fraction `json:"share,omitzero"` // Step as a share of From; 0 where From is 0
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (g *Gap) UnmarshalJSON(data []byte) error {
+	type plain Gap
+	return units.DecodeJSON(data, (*plain)(g))
+}
+
+// Next returns the step from each, a mass per implement that the kit need not
+// make, to the next heavier load. It is false if there is none, or if each is
+// below nought.
+func (t *Table) Next(each units.Mass) (Gap, bool) {
+	i := t.upTo(each)
+	if each < 0 || i == t.Len() {
+		return Gap{}, false
+	}
+	g := Gap{From: each, To: t.load(i), Step: t.each[i] - each}
+	if each > 0 {
+		g.Share, _ = g.Step.Share(each) // fails for nought only
+	}
+	return g, true
+}

@@ -1,0 +1,285 @@
+package equipment
+
+import (
+	"cmp"
+	"errors"
+	"fmt"
+	"iter"
+	"slices"
+
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+// MaxLoads is the most loads that a table holds, 2^18.
+const MaxLoads = 1 << 18
+
+// What a good kit cannot do.
+var (
+	// ErrTooManyLoads: the kit makes more than [MaxLoads] loads.
+	ErrTooManyLoads = errors.New("equipment: too many loads")
+	// ErrEmptyKit: nothing in the kit can be held so; see [EmptyKitError].
+	ErrEmptyKit = errors.New("equipment: nothing to hold")
+)
+
+// An EmptyKitError reports that nothing in the kit can be held in the way
+// asked for. It unwraps to [ErrEmptyKit].
+type EmptyKitError struct{ Hold body.Hold }
+
+// Error names the hold.
+func (e *EmptyKitError) Error() string { return fmt.Sprintf("%v %s", ErrEmptyKit, e.Hold) }
+
+// Unwrap returns [ErrEmptyKit].
+func (e *EmptyKitError) Unwrap() error { return ErrEmptyKit }
+
+// A Table lists what a kit makes for one hold. It never changes and is safe for
+// concurrent use. The zero Table and a nil one have no loads.
+type Table struct {
+	hold  body.Hold
+	each  []units.Mass // of one implement, rising
+	made  []recipe     // how, at the same index
+	items []item
+}
+
+// A recipe says how a load is put together.
+type recipe struct {
+	item int32 // index in Table.items
+	row  int32 // in the item's sums, if it has any
+}
+
+// An item is what a load starts from: a dumbbell, a handle or bar, a pin position.
+type item struct {
+	kind          PartKind
+	name          string
+	mass, collars units.Marked
+	sums          *sums // of plates or add-ons; nil if it takes none
+}
+
+// Compile returns everything that the kit makes when held as h says:
+//
+//   - one hand, both hands on one: each ready-made dumbbell, and each handle
+//     with like plates on both ends
+//   - one in each hand: each pair of ready-made dumbbells of the same mass, and
+//     each handle that exists twice, all four ends with like plates
+//   - on a bar: each bar with like plates on both ends
+//   - on a stack: each pin position with any of the stack's add-ons
+//   - unloaded: one load of nought
+//
+// Each mass is listed once, made with the fewest plates. Among ways with equally
+// few plates a ready-made dumbbell comes before a handle and the earlier entry
+// of the kit before the later; on one handle, bar or stack the way with more
+// plates of the heaviest kind comes first, then of the second heaviest, and so
+// on. The order in which plates are listed makes no difference.
+//
+// It returns the errors of [Kit.Validate], with those of the hold below "/hold";
+// an [EmptyKitError] if nothing can be held so; and [ErrTooManyLoads], without
+// having listed them, if there are more than [MaxLoads] loads.
+func (k Kit) Compile(h body.Hold) (*Table, error) {
+	var bad units.FieldErrors
+	bad.Add("", k.Validate())
+	bad.Add("/hold", h.Check())
+	if err := bad.Err(); err != nil {
+		return nil, err
+	}
+	t := &Table{hold: h}
+	if !t.fill(k) {
+		return nil, fmt.Errorf("%w: over %d, %s", ErrTooManyLoads, MaxLoads, h)
+	}
+	if t.Len() == 0 {
+		return nil, &EmptyKitError{h}
+	}
+	return t, nil
+}
+
+// fill lists what k makes; it is false if that is too much.
+func (t *Table) fill(k Kit) bool {
+	n := t.hold.Implements()
+	switch t.hold {
+	case body.OneHand, body.OneEachHand, body.BothHandsOnOne:
+		t.addDumbbells(k.Dumbbells, n)
+		return t.addHandles(PartHandle, k.Handles, k.Plates, n)
+	case body.OnBar:
+		return t.addHandles(PartBar, asHandles(k.Bars), k.Plates, n)
+	case body.OnStack:
+		return t.addStacks(k.Stacks)
+	}
+	t.each, t.made, t.items = []units.Mass{0}, []recipe{{}}, []item{{}}
+	return true
+}
+
+// addDumbbells lists the masses of which n exist. The table is empty before.
+func (t *Table) addDumbbells(ds []Dumbbell, n int) {
+	sorted := slices.Clone(ds)
+	slices.SortStableFunc(sorted, func(a, b Dumbbell) int { return cmp.Compare(a.Mass.Mass, b.Mass.Mass) })
+	for i := 0; i < len(sorted); {
+		first, count := sorted[i], 0
+		for ; i < len(sorted) && sorted[i].Mass.Mass == first.Mass.Mass; i++ {
+			count += sorted[i].Count
+		}
+		if count >= n {
+			t.each = append(t.each, first.Mass.Mass)
+			t.made = append(t.made, recipe{item: int32(len(t.items))})
+			t.items = append(t.items, item{kind: PartDumbbell, mass: first.Mass})
+		}
+	}
+}
+
+// addHandles merges in what the handles of which n exist make, all with the
+// same sums: those of the handle that holds most, cut short for the others.
+func (t *Table) addHandles(kind PartKind, handles []Handle, stock []Plate, n int) bool {
+	most := -1
+	for _, h := range handles {
+		if h.Count >= n {
+			most = max(most, h.limit())
+		}
+	}
+	if most < 0 {
+		return true
+	}
+	s, ok := newSums([]row{{}}, stock, spot{ends: 2, implements: n, limit: most})
+	for i := 0; ok && i < len(handles); i++ {
+		h := handles[i]
+		if h.Count >= n {
+			t.items = append(t.items, item{kind, h.Name, h.Mass, h.Collars, s})
+			ok = t.merge(s, h.Mass.Mass+h.Collars.Mass, h.limit(), len(t.items)-1)
+		}
+	}
+	return ok
+}
+
+func (h Handle) limit() int {
+	if h.PlatesPerEnd == 0 {
+		return noLimit
+	}
+	return h.PlatesPerEnd
+}
+
+// addStacks merges in what the stacks make.
+func (t *Table) addStacks(stacks []Stack) bool {
+	for _, stack := range stacks {
+		pins := make([]row, len(stack.Pins))
+		for i, pin := range stack.Pins {
+			pins[i] = row{mass: pin.Mass, origin: uint16(i)}
+		}
+		s, ok := newSums(pins, stack.AddOns, spot{ends: 1, implements: 1, limit: noLimit})
+		if !ok {
+			return false
+		}
+		first := len(t.items)
+		for _, pin := range stack.Pins {
+			t.items = append(t.items, item{kind: PartPin, name: stack.Name, mass: pin, sums: s})
+		}
+		if !t.merge(s, 0, noLimit, first) {
+			return false
+		}
+	}
+	return true
+}
+
+// merge lists every row of s within limit, on top of base, unless what is
+// listed makes the mass with no more plates. first is the item of origin 0.
+func (t *Table) merge(s *sums, base units.Mass, limit, first int) bool {
+	each, made := t.each, t.made
+	room := min(len(each)+len(s.rows), MaxLoads+1)
+	t.each, t.made = make([]units.Mass, 0, room), make([]recipe, 0, room)
+	i, j := 0, 0
+	for len(t.each) <= MaxLoads {
+		for j < len(s.rows) && int(s.rows[j].plates) > limit {
+			j++
+		}
+		if i == len(each) && j == len(s.rows) {
+			return true
+		}
+		listed, added := units.MaxMass, units.MaxMass // no load is as heavy
+		if i < len(each) {
+			listed = each[i]
+		}
+		if j < len(s.rows) {
+			added = base + s.rows[j].mass
+		}
+		if listed < added || listed == added && t.plates(made[i]) <= int(s.rows[j].plates) {
+			t.each, t.made = append(t.each, listed), append(t.made, made[i])
+		} else {
+			r := recipe{int32(first + int(s.rows[j].origin)), int32(j)}
+			t.each, t.made = append(t.each, added), append(t.made, r)
+		}
+		if listed <= added {
+			i++
+		}
+		if added <= listed {
+			j++
+		}
+	}
+	return false
+}
+
+// plates returns how many plates or add-ons r has at one place.
+func (t *Table) plates(r recipe) int {
+	if s := t.items[r.item].sums; s != nil {
+		return int(s.rows[r.row].plates)
+	}
+	return 0
+}
+
+// Len returns the number of loads.
+func (t *Table) Len() int {
+	if t == nil {
+		return 0
+	}
+	return len(t.each)
+}
+
+// load returns the load at index i.
+func (t *Table) load(i int) Load {
+	each := t.each[i]
+	l := Load{Each: each, Total: each, Hold: t.hold, table: t, made: t.made[i]}
+	if t.hold.Implements() == 2 {
+		l.Total += each // at most 5 million kg
+	}
+	return l
+}
+
+// Loads yields the loads, rising, each mass once.
+func (t *Table) Loads() iter.Seq[Load] {
+	return func(yield func(Load) bool) {
+		for i := range t.Len() {
+			if !yield(t.load(i)) {
+				return
+			}
+		}
+	}
+}
+
+// Lightest returns the lightest load; of a zero Table, the zero Load.
+func (t *Table) Lightest() Load {
+	if t.Len() == 0 {
+		return Load{}
+	}
+	return t.load(0)
+}
+
+// Heaviest returns the heaviest load; of a zero Table, the zero Load.
+func (t *Table) Heaviest() Load {
+	if t.Len() == 0 {
+		return Load{}
+	}
+	return t.load(t.Len() - 1)
+}
+
+// search returns how many loads weigh less than each, and whether the one at
+// that index weighs exactly that.
+func (t *Table) search(each units.Mass) (int, bool) {
+	if t == nil {
+		return 0, false
+	}
+	return slices.BinarySearch(t.each, each)
+}
+
+// Find returns the load that weighs exactly each per implement, if there is one.
+func (t *Table) Find(each units.Mass) (Load, bool) {
+	i, found := t.search(each)
+	if !found {
+		return Load{}, false
+	}
+	return t.load(i), true
+}

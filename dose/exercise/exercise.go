@@ -1,0 +1,206 @@
+package exercise
+
+import (
+	"fmt"
+	"strings"
+
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// ID names an exercise in records, such as "goblet-squat".
+type ID string
+
+// Pattern is the kind of movement.
+type Pattern uint8
+
+// Patterns, in the order in which a session takes them: large before small.
+const (
+	PatternUnknown Pattern = iota // not given
+	Squat
+	Hinge
+	Lunge
+	HorizontalPush
+	Row
+	OverheadPush
+	ShoulderRaise
+	ElbowFlexion
+	ElbowExtension
+	Calf
+	Trunk
+	Carry
+)
+
+var patterns = units.NewVocabulary[Pattern]("pattern", "", "squat", "hinge", "lunge", "horizontal push", "row",
+	"overhead push", "shoulder raise", "elbow flexion", "elbow extension", "calf", "trunk", "carry")
+
+// String returns the pattern's name, such as "horizontal push".
+func (p Pattern) String() string { return patterns.Text(p) }
+
+// MarshalText writes what String returns.
+func (p Pattern) MarshalText() ([]byte, error) { return patterns.Marshal(p) }
+
+// UnmarshalText reads what MarshalText writes.
+func (p *Pattern) UnmarshalText(text []byte) error { return patterns.Unmarshal(text, p) }
+
+// Measure is what the dose of an exercise counts.
+type Measure uint8
+
+// Measures.
+const (
+	MeasureUnknown Measure = iota // not given
+	Repetitions
+	Seconds // held
+	Metres  // walked
+)
+
+var measures = units.NewVocabulary[Measure]("measure", "", "repetitions", "seconds", "metres")
+
+// String returns "repetitions", "seconds" or "metres".
+func (m Measure) String() string { return measures.Text(m) }
+
+// MarshalText writes what String returns.
+func (m Measure) MarshalText() ([]byte, error) { return measures.Marshal(m) }
+
+// UnmarshalText reads what MarshalText writes.
+func (m *Measure) UnmarshalText(text []byte) error { return measures.Unmarshal(text, m) }
+
+// Role is a muscle's part in an exercise.
+type Role uint8
+
+// Roles, in falling order.
+const (
+	RoleUnknown Role = iota // not given
+	Prime                   // does most of the work
+	Synergist               // helps
+	Stabiliser              // holds
+)
+
+var roles = units.NewVocabulary[Role]("role", "", "prime", "synergist", "stabiliser")
+
+// String returns "prime", "synergist" or "stabiliser".
+func (r Role) String() string { return roles.Text(r) }
+
+// MarshalText writes what String returns.
+func (r Role) MarshalText() ([]byte, error) { return roles.Marshal(r) }
+
+// UnmarshalText reads what MarshalText writes.
+func (r *Role) UnmarshalText(text []byte) error { return roles.Unmarshal(text, r) }
+
+// Work is a muscle with its role, and the fact that says so.
+type Work struct {
+	Muscle body.Muscle     `json:"muscle"`
+	Role   Role            `json:"role"`
+	Fact   evidence.FactID `json:"fact,omitzero"`
+}
+
+// An Exercise is one way to train.
+type Exercise struct {
+	ID      ID       `json:"id"`
+	Name    string   `json:"name"`              // in the trade's words
+	Aliases []string `json:"aliases,omitempty"` // other names in use
+	Pattern Pattern  `json:"pattern"`
+	How     string   `json:"how,omitzero"` // a line for the client, in our own words
+
+	Hold     body.Hold    `json:"hold"`               // how its weight is held
+	OneSided bool         `json:"one_sided,omitzero"` // one side at a time: sets count per side
+	Muscles  []Work       `json:"muscles"`
+	Demands  body.Demands `json:"demands"`
+
+	// MovesBody says that the body, or a long limb, is most of what is lifted:
+	// a one-repetition maximum of the held weight alone misleads, and so does a
+	// percent jump of it.
+	MovesBody bool    `json:"moves_body,omitzero"`
+	Measure   Measure `json:"measure"`
+
+	// Count is the range of repetitions, seconds or metres that works for this
+	// exercise; it narrows a guideline's range where the two overlap.
+	Count units.Range[int] `json:"count,omitzero"`
+	// FirstMass is a beginner's first weight per implement, where the trade
+	// has one: nothing above its upper end before the technique is sound.
+	FirstMass units.Range[units.Mass] `json:"first_mass,omitzero"`
+
+	Easier ID `json:"easier,omitzero"` // the next step down, if any
+	Harder ID `json:"harder,omitzero"` // the next step up, if any
+
+	Warnings []evidence.Reason `json:"warnings,omitempty"` // what ends the set, what needs help
+	Facts    []evidence.FactID `json:"facts,omitempty"`    // behind Count, FirstMass, Demands
+}
+
+// Primes yields the muscles that do most of the work.
+func (e Exercise) Primes() []body.Muscle {
+	var list []body.Muscle
+	for _, w := range e.Muscles {
+		if w.Role == Prime {
+			list = append(list, w.Muscle)
+		}
+	}
+	return list
+}
+
+// Validate returns every bad field of e at once: an exercise needs an ID in
+// lower-case letters, digits and dashes, a name, a pattern, a hold, a measure
+// and at least one prime muscle.
+func (e Exercise) Validate() error {
+	var bad units.FieldErrors
+	if e.ID == "" || strings.Trim(string(e.ID), "abcdefghijklmnopqrstuvwxyz0123456789-") != "" {
+		bad.Add("/id", units.Field("", fmt.Sprintf("%q", e.ID), "lower-case letters, digits and dashes", units.ErrSyntax))
+	}
+	if e.Name == "" {
+		bad.Add("/name", units.Field("", nil, "a name", units.ErrMissing))
+	}
+	bad.Add("", patterns.Check("/pattern", e.Pattern))
+	bad.Add("/hold", e.Hold.Check())
+	bad.Add("", measures.Check("/measure", e.Measure))
+	bad.Add("/muscles", e.checkMuscles())
+	if min, ok := e.Count.Min(); ok && min < 1 {
+		bad.Add("/count/min", units.Field("", min, "1 or more", units.ErrOutOfRange))
+	}
+	bad.Add("/first_mass", e.checkFirstMass())
+	return bad.Err()
+}
+
+func (e Exercise) checkMuscles() error {
+	var bad units.FieldErrors
+	if len(e.Primes()) == 0 {
+		bad.Add("", units.Field("", nil, "at least one prime muscle", units.ErrMissing))
+	}
+	seen := map[body.Muscle]bool{}
+	for i, w := range e.Muscles {
+		path := fmt.Sprintf("/%d", i)
+		_, err := w.Muscle.MarshalText()
+		switch {
+		case w.Muscle == body.MuscleUnknown:
+			err = units.Field("", nil, "a muscle", units.ErrMissing)
+		case seen[w.Muscle]:
+			err = units.Field("", w.Muscle, "each muscle once", units.ErrDuplicate)
+		}
+		bad.Add(path+"/muscle", err)
+		bad.Add("", roles.Check(path+"/role", w.Role))
+		seen[w.Muscle] = true
+	}
+	return bad.Err()
+}
+
+func (e Exercise) checkFirstMass() error {
+	if e.FirstMass.IsZero() {
+		return nil
+	}
+	if e.Hold == body.Unloaded {
+		return units.Field("", e.FirstMass, "no mass, since the hold is unloaded", units.ErrConflict)
+	}
+	if min, ok := e.FirstMass.Min(); ok && min <= 0 {
+		return units.Field("/min", min, "above 0 kg", units.ErrOutOfRange)
+	}
+	if max, ok := e.FirstMass.Max(); ok && max <= 0 {
+		return units.Field("/max", max, "above 0 kg", units.ErrOutOfRange)
+	}
+	return nil
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (e *Exercise) UnmarshalJSON(data []byte) error {
+	type plain Exercise
+	return units.DecodeJSON(data, (*plain)(e))
+}

@@ -1,0 +1,146 @@
+package exercise
+
+import (
+	"slices"
+
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// A rung is one row of the standard table. Its place in the ladder gives the
+// easier and the harder step.
+type rung struct {
+	id      ID
+	name    string
+	aliases []string
+	pattern Pattern
+	how     string
+
+	muscles string // the listed exercise whose muscles these are
+	nearest bool   // the list lacks this exercise; muscles is the nearest it has
+
+	hold     body.Hold
+	oneSided bool
+	lifts    bool         // the body or a long limb is most of what is lifted
+	demands  body.Demands // beside those of holding a weight
+	chosen   bool         // the demands are our own cautious choice, not plain to see
+
+	count counting
+	first firstWeight
+	warn  []warning         // beside those that hold by rule
+	facts []evidence.FactID // further facts
+}
+
+// A ladder is a row of variants, easiest first.
+type ladder struct {
+	below ID // what the first rung is a harder variant of, where two ladders part
+	rungs []rung
+}
+
+// heldWeight is what any weight in the hand demands, unless the lap or the
+// hips bear it (fact exercise.held-weight).
+var heldWeight = body.DemandSet(body.WristResisted, body.ElbowResisted, body.ShoulderResisted)
+
+var standard = units.Must(Catalogue{}.With(exercises()...))
+
+// Standard returns the catalogue of this module. It is made for dumbbells and
+// adults over 50: nearly every ladder begins with a movement without weight,
+// so that unloaded practice, and a lightest dumbbell that is too heavy, always
+// have an answer. Dumbbells alone offer no vertical pull, and it has none.
+func Standard() Catalogue { return standard }
+
+func ladders() []ladder { return slices.Concat(legLadders, armLadders, trunkLadders) }
+
+func exercises() []Exercise {
+	var list []Exercise
+	for _, l := range ladders() {
+		for i, r := range l.rungs {
+			e := r.exercise()
+			if i == 0 {
+				e.Easier = l.below
+			} else {
+				e.Easier = l.rungs[i-1].id
+			}
+			if i+1 < len(l.rungs) {
+				e.Harder = l.rungs[i+1].id
+			}
+			list = append(list, e)
+		}
+	}
+	return list
+}
+
+func (r rung) exercise() Exercise {
+	e := Exercise{
+		ID: r.id, Name: r.name, Aliases: r.aliases, Pattern: r.pattern, How: r.how,
+		Hold: r.hold, OneSided: r.oneSided, Demands: r.allDemands(),
+		MovesBody: r.lifts || r.hold == body.Unloaded,
+		Measure:   countings[r.count].measure,
+		Count:     countings[r.count].count,
+		FirstMass: firstWeights[r.first].mass,
+		Facts:     r.allFacts(),
+	}
+	for _, m := range find(r.muscles) {
+		e.Muscles = append(e.Muscles, Work{m.muscle, m.role, r.workFact(m.muscle)})
+	}
+	for _, w := range r.allWarnings() {
+		e.Warnings = append(e.Warnings, warnings[w].reason())
+	}
+	return e
+}
+
+// allWarnings lists the row's warnings and those that hold by rule: pain ends
+// any exercise, and a weight is taken from chair height wherever the exercise
+// does not ask for a lift from the floor.
+func (r rung) allWarnings() []warning {
+	all := append([]warning{painEnds}, r.warn...)
+	if r.hold != body.Unloaded && !r.demands.Has(body.PickUpFromFloor) {
+		all = append(all, chairHeight)
+	}
+	return all
+}
+
+// borne reports whether the body bears the weight and the hands only steady it.
+func (r rung) borne() bool { return slices.Contains(r.facts, factBorne) }
+
+func (r rung) allDemands() body.Demands {
+	if r.hold == body.Unloaded || r.borne() {
+		return r.demands
+	}
+	return r.demands.Union(heldWeight)
+}
+
+// allFacts lists the facts behind count, first mass, demands and the rest.
+func (r rung) allFacts() []evidence.FactID {
+	facts := []evidence.FactID{countings[r.count].fact, r.demandFact()}
+	if r.first != noFirstWeight {
+		facts = append(facts, firstWeights[r.first].fact)
+	}
+	if r.hold != body.Unloaded && !r.borne() {
+		facts = append(facts, factHeldWeight)
+	}
+	switch {
+	case r.hold == body.Unloaded:
+		facts = append(facts, factMovesBodyUnloaded)
+	case r.lifts && r.pattern == Hinge:
+		facts = append(facts, factMovesBodyHinge)
+	case r.lifts:
+		facts = append(facts, factMovesBody)
+	}
+	if r.oneSided {
+		facts = append(facts, factPerSide)
+	}
+	return append(facts, r.facts...)
+}
+
+func (r rung) workFact(m body.Muscle) evidence.FactID {
+	if r.nearest {
+		return evidence.FactID("exercise." + string(r.id) + "." + m.String())
+	}
+	return listedFact(r.muscles, m)
+}
+
+func (r rung) demandFact() evidence.FactID {
+	return evidence.FactID("exercise." + string(r.id) + ".demands")
+}

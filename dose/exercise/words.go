@@ -1,0 +1,80 @@
+package exercise
+
+import (
+	"maps"
+
+	"example.org/posology/units/evidence"
+)
+
+// warning is one row of the table of warnings.
+type warning uint8
+
+const (
+	painEnds warning = iota
+	hingePain
+	hingePosition
+	startHelp
+	chairHeight
+)
+
+// Codes of the warnings that exercises carry.
+const (
+	// CodePainEnds: pain, as opposed to the effort of muscles, ends the exercise.
+	CodePainEnds evidence.Code = "exercise.pain-ends-exercise"
+	// CodeHingePain: back pain, or pain down the leg, ends the hinge.
+	CodeHingePain evidence.Code = "exercise.back-or-leg-pain-ends-hinge"
+	// CodeHingePosition: back straight, knees a little bent.
+	CodeHingePosition evidence.Code = "exercise.hinge-position"
+	// CodeStartHelp: heavy dumbbells are handed to the person.
+	CodeStartHelp evidence.Code = "exercise.overhead-start-needs-help"
+	// CodeChairHeight: the weights are taken from chair height.
+	CodeChairHeight evidence.Code = "exercise.weight-from-chair-height"
+)
+
+type warningRow struct {
+	code  evidence.Code
+	facts []evidence.FactID
+	args  []evidence.Arg
+}
+
+var warnings = [...]warningRow{
+	painEnds:      {CodePainEnds, []evidence.FactID{factPainEnds}, nil},
+	hingePain:     {CodeHingePain, []evidence.FactID{factHingePain}, nil},
+	hingePosition: {CodeHingePosition, []evidence.FactID{factHingeKnees, factStraightBack}, []evidence.Arg{{Name: "knees", Value: hingeKnees.String() + " degrees"}}},
+	startHelp:     {CodeStartHelp, []evidence.FactID{factStartHelp}, nil},
+	chairHeight:   {CodeChairHeight, []evidence.FactID{factChairHeight}, nil},
+}
+
+func (w warningRow) reason() evidence.Reason {
+	r := evidence.Because(w.code, w.facts...)
+	for _, a := range w.args {
+		r = r.With(a.Name, a.Value)
+	}
+	return r
+}
+
+var words = evidence.Words{
+	CodePainEnds: {
+		Client:    "Muscles may work hard; if something hurts, stop this exercise and tell us.",
+		Clinician: "Pain, as opposed to muscular effort, ends the exercise.",
+	},
+	CodeHingePain: {
+		Client:    "If your back hurts, or a pain runs down your leg, stop and tell us.",
+		Clinician: "Back pain or pain down the leg ends the hinge.",
+	},
+	CodeHingePosition: {
+		Client:    "Keep your back long and your knees a little bent.",
+		Clinician: "Hinge with a straight back, knees bent by {knees}; bending the back under load is another exercise.",
+	},
+	CodeStartHelp: {
+		Client:    "Let somebody hand you the weights if they feel heavy to lift to your shoulders.",
+		Clinician: "Heavy dumbbells are handed up to the start of an overhead press; they are not swung there.",
+	},
+	CodeChairHeight: {
+		Client:    "Take the weights from a chair or table, and put them back there.",
+		Clinician: "Weights are taken from and returned to chair height; the demands do not include a lift from the floor.",
+	},
+}
+
+// Words returns a fresh table with the wording of the warnings.
+func Words() evidence.Words { return maps.Clone(words) }

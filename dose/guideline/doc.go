@@ -1,0 +1,28 @@
+// Package guideline holds published recommendations of resistance exercise as
+// data: who speaks, about whom, with which aim, and the numbers.
+//
+// # Scope
+//
+// One [Recommendation] is one row of a publication. A field that the source
+// does not state, or that could not be read, is left zero: nothing is filled
+// in. Whether a row fits a person, and which of its numbers bind, is for the
+// packages above to decide; nothing here prescribes.
+//
+// # How a number is known
+//
+// Each stated field has its own [evidence.Basis], see [Recommendation.BasisOf],
+// and its own fact, see [Recommendation.Fact]. What is known from memory must
+// not open a door: use it to limit or lighten.
+//
+// # Disagreement
+//
+// Sources disagree, and one body disagrees with its own earlier self. Both
+// sides stand; SupersededBy names what came later. Loads in percent of a
+// one-repetition maximum and loads as a repetition maximum are not
+// interchangeable, so a row that gives both keeps both.
+//
+// # Sources
+//
+// The rows are checked, field by field, against
+// testdata/published/guidelines.json.
+package guideline

@@ -1,0 +1,185 @@
+package guideline
+
+import (
+	"fmt"
+	"iter"
+	"strings"
+
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// Field names a field of a [Recommendation] that has a basis of its own.
+type Field uint8
+
+// Fields.
+const (
+	FieldUnknown Field = iota // not given
+	FieldPopulation
+	FieldAgeMin
+	FieldDays
+	FieldSets
+	FieldReps
+	FieldRM
+	FieldRMEmphasis
+	FieldLoad
+	FieldLoadUpper
+	FieldLoadLower
+	FieldLoadStart
+	FieldLoadStep
+	FieldLoadRule
+	FieldEffort
+	FieldRest
+	FieldRestAssisting
+	FieldRestInSet
+	FieldRepSeconds
+	FieldLiftSeconds
+	FieldLowerSeconds
+	FieldHoursBetween
+	FieldBalanceDays
+	FieldExercises
+	FieldPerMuscle
+	FieldMinutes
+	FieldImpacts
+	FieldWeeks
+	FieldEffects
+)
+
+var fields = units.NewVocabulary[Field]("field", "", "population", "age_min", "days", "sets", "reps", "rm", "rm_emphasis",
+	"load", "load_upper", "load_lower", "load_start", "load_step", "load_rule", "effort", "rest", "rest_assisting",
+	"rest_in_set", "rep_seconds", "lift_seconds", "lower_seconds", "hours_between", "balance_days", "exercises",
+	"per_muscle", "session_minutes", "impacts", "weeks", "effects")
+
+// Fields yields every field, in the order of [Recommendation].
+func Fields() iter.Seq[Field] { return fields.All() }
+
+// String returns the field's name in JSON, such as "load_start".
+func (f Field) String() string { return fields.Text(f) }
+
+// MarshalText writes what String returns.
+func (f Field) MarshalText() ([]byte, error) { return fields.Marshal(f) }
+
+// UnmarshalText reads what MarshalText writes.
+func (f *Field) UnmarshalText(text []byte) error { return fields.Unmarshal(text, f) }
+
+// readers say what each field states; the value is empty if it states nothing.
+var readers = [...]struct {
+	about string
+	value func(Recommendation) string
+}{
+	FieldPopulation:    {"for whom", func(r Recommendation) string { return r.Population }},
+	FieldAgeMin:        {"age in years, at least", func(r Recommendation) string { return number(int(r.AgeMin)) }},
+	FieldDays:          {"days a week", func(r Recommendation) string { return ends(r.Days) }},
+	FieldSets:          {"sets per exercise", func(r Recommendation) string { return ends(r.Sets) }},
+	FieldReps:          {"repetitions per set", func(r Recommendation) string { return ends(r.Reps) }},
+	FieldRM:            {"load as a repetition maximum", func(r Recommendation) string { return ends(r.RM) }},
+	FieldRMEmphasis:    {"repetition maximum that is stressed", func(r Recommendation) string { return ends(r.RMEmphasis) }},
+	FieldLoad:          {"load in shares of 1RM", func(r Recommendation) string { return ends(r.Load) }},
+	FieldLoadUpper:     {"load for the arms and trunk in shares of 1RM", func(r Recommendation) string { return ends(r.LoadUpper) }},
+	FieldLoadLower:     {"load for the hips and legs in shares of 1RM", func(r Recommendation) string { return ends(r.LoadLower) }},
+	FieldLoadStart:     {"first load in shares of 1RM", func(r Recommendation) string { return ends(r.LoadStart) }},
+	FieldLoadStep:      {"rise in load", func(r Recommendation) string { return ends(r.LoadStep) }},
+	FieldLoadRule:      {"when load rises", func(r Recommendation) string { return r.LoadRule }},
+	FieldEffort:        {"effort", func(r Recommendation) string { return r.Effort.String() }},
+	FieldRest:          {"seconds of rest between sets", func(r Recommendation) string { return ends(r.Rest) }},
+	FieldRestAssisting: {"seconds of rest in assistance exercises", func(r Recommendation) string { return ends(r.RestAssisting) }},
+	FieldRestInSet:     {"seconds of rest between repetitions", func(r Recommendation) string { return ends(r.RestInSet) }},
+	FieldRepSeconds:    {"seconds per repetition", func(r Recommendation) string { return ends(r.RepSeconds) }},
+	FieldLiftSeconds:   {"seconds of lifting", func(r Recommendation) string { return ends(r.LiftSeconds) }},
+	FieldLowerSeconds:  {"seconds of lowering", func(r Recommendation) string { return ends(r.LowerSeconds) }},
+	FieldHoursBetween:  {"hours between sessions of the same muscles, at least", func(r Recommendation) string { return number(r.HoursBetween) }},
+	FieldBalanceDays:   {"days a week with balance training", func(r Recommendation) string { return ends(r.BalanceDays) }},
+	FieldExercises:     {"exercises per session", func(r Recommendation) string { return ends(r.Exercises) }},
+	FieldPerMuscle:     {"exercises per muscle group", func(r Recommendation) string { return ends(r.PerMuscle) }},
+	FieldMinutes:       {"minutes of a session", func(r Recommendation) string { return ends(r.Minutes) }},
+	FieldImpacts:       {"moderate impacts per session", func(r Recommendation) string { return ends(r.Impacts) }},
+	FieldWeeks:         {"weeks of the programme", func(r Recommendation) string { return ends(r.Weeks) }},
+	FieldEffects:       {"standardised mean differences", Recommendation.effects},
+}
+
+// ends prints the range, nothing for one without ends.
+func ends[T int | units.Fraction](r units.Range[T]) string {
+	if r.IsZero() {
+		return ""
+	}
+	return r.String()
+}
+
+func number(n int) string {
+	if n == 0 {
+		return ""
+	}
+	return fmt.Sprint(n)
+}
+
+// String prints the range and its scale, such as "12 to 13 on Borg 6-20", and
+// nothing if no effort is stated.
+func (e Effort) String() string {
+	if e.Range.IsZero() {
+		return ""
+	}
+	return e.Range.String() + " on " + e.Ends
+}
+
+func (r Recommendation) effects() string {
+	list := make([]string, len(r.Effects))
+	for i, e := range r.Effects {
+		list[i] = fmt.Sprintf("%s %v", e.Of, e.SMD)
+	}
+	return strings.Join(list, ", ")
+}
+
+// Stated returns what r states in field f, in words and with units, and
+// whether it states anything.
+func (r Recommendation) Stated(f Field) (string, bool) {
+	if !fields.Valid(f) {
+		return "", false
+	}
+	reader := readers[f]
+	value := reader.value(r)
+	return reader.about + ": " + value, value != ""
+}
+
+func (r Recommendation) factID(f Field) evidence.FactID {
+	return evidence.FactID("guideline." + string(r.ID) + "." + f.String())
+}
+
+// Fact names the fact behind field f of a row of this package, and reports
+// whether the row states it.
+func (r Recommendation) Fact(f Field) (evidence.FactID, bool) {
+	if _, stated := r.Stated(f); !stated {
+		return "", false
+	}
+	return r.factID(f), true
+}
+
+// facts lists one fact for each field that r states.
+func (r Recommendation) facts() []evidence.Fact {
+	var list []evidence.Fact
+	for f := range Fields() {
+		value, stated := r.Stated(f)
+		if !stated {
+			continue
+		}
+		fact := evidence.Fact{ID: r.factID(f), Value: value, Source: r.Source, Basis: r.BasisOf(f)}
+		if fact.Basis == evidence.Secondary {
+			fact.Via = r.Via
+		}
+		list = append(list, fact)
+	}
+	return list
+}
+
+// Facts yields one fact for each field that a row states, named like
+// "guideline.acsm2011-older-start.load".
+func Facts() iter.Seq[evidence.Fact] {
+	return func(yield func(evidence.Fact) bool) {
+		for _, r := range rows {
+			for _, f := range r.facts() {
+				if !yield(f) {
+					return
+				}
+			}
+		}
+	}
+}

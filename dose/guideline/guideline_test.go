@@ -1,0 +1,350 @@
+package guideline_test
+
+import (
+	"encoding/json"
+	"errors"
+	"fmt"
+	"slices"
+	"strings"
+	"testing"
+
+	"example.org/posology/dose/guideline"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+	"github.com/google/go-cmp/cmp"
+	"pgregory.net/rapid"
+)
+
+var ranges = cmp.AllowUnexported(units.Range[int]{}, units.Range[units.Fraction]{})
+
+func TestRowsConsistent(t *testing.T) {
+	for r := range guideline.All() {
+		if err := r.Goal.Check(); err != nil {
+			t.Errorf("%s: %v", r.ID, err)
+		}
+		for _, id := range r.SupersededBy {
+			later, err := guideline.Get(id)
+			if err != nil || later.Year <= r.Year || later.Body != r.Body {
+				t.Errorf("%s is superseded by %s of %d, %v", r.ID, id, later.Year, err)
+			}
+		}
+		if r.Source == "ratamess2009" && (len(r.SupersededBy) == 0 || !strings.Contains(r.Notes, "healthy adults")) {
+			t.Errorf("%s: superseded by %v, notes %q", r.ID, r.SupersededBy, r.Notes)
+		}
+		for i, b := range r.Bases {
+			if i > 0 && r.Bases[i-1].Field >= b.Field {
+				t.Errorf("%s: bases of %s and %s are out of order", r.ID, r.Bases[i-1].Field, b.Field)
+			}
+			if _, stated := r.Stated(b.Field); !stated {
+				t.Errorf("%s: basis of %s, which is not stated", r.ID, b.Field)
+			}
+		}
+		secondary := false
+		for f := range guideline.Fields() {
+			secondary = secondary || r.BasisOf(f) == evidence.Secondary
+		}
+		if secondary && r.Via == "" {
+			t.Errorf("%s has secondary fields and does not say where they were read", r.ID)
+		}
+		for _, share := range []units.Range[units.Fraction]{r.Load, r.LoadUpper, r.LoadLower, r.LoadStart, r.LoadStep} {
+			for _, end := range shareEnds(share) {
+				if end <= 0 || end > 1 {
+					t.Errorf("%s: a share of %s", r.ID, end)
+				}
+			}
+		}
+	}
+}
+
+func shareEnds(r units.Range[units.Fraction]) []units.Fraction {
+	var list []units.Fraction
+	if v, ok := r.Min(); ok {
+		list = append(list, v)
+	}
+	if v, ok := r.Max(); ok {
+		list = append(list, v)
+	}
+	return list
+}
+
+func TestFacts(t *testing.T) {
+	facts := ledger(t)
+	f, ok := facts.Fact("guideline.acsm2011-older-start.load")
+	if want := "load in shares of 1RM: 40 % to 50 %"; !ok || f.Value != want || f.Basis != evidence.Secondary || f.Via == "" {
+		t.Errorf("fact = %+v, want %q", f, want)
+	}
+	f, _ = facts.Fact("guideline.gschwind2013-beginner.effort")
+	if want := "effort: 12 to 13 on Borg 6-20"; f.Value != want || f.Basis != evidence.Published || f.Via != "" {
+		t.Errorf("fact = %+v, want %q", f, want)
+	}
+	named := map[evidence.FactID]bool{}
+	for r := range guideline.All() {
+		for f := range guideline.Fields() {
+			if id, stated := r.Fact(f); stated {
+				named[id] = true
+			}
+		}
+		if id, stated := r.Fact(guideline.FieldUnknown); stated || id != "" || r.BasisOf(99) != 0 {
+			t.Errorf("%s states %q in a field that there is not", r.ID, id)
+		}
+	}
+	for f := range facts.All() {
+		if !named[f.ID] {
+			t.Errorf("fact %s belongs to no field", f.ID)
+		}
+	}
+	for range guideline.Facts() {
+		break
+	}
+	for range guideline.All() {
+		break
+	}
+}
+
+func TestGet(t *testing.T) {
+	tests := []struct {
+		id      guideline.ID
+		allowed string
+	}{
+		{"acsm2011-older", "perhaps acsm2011-older-start, acsm2011-older-power"},
+		{"acsm2026-hypertrophy", "perhaps acsm2026-health"},
+		{"gschwind2013-begginer", "perhaps gschwind2013-beginner"},
+		{"who", "perhaps who2020-older"},
+		{"ca", "perhaps cardiacrehab2021-stage0, cardiacrehab2021-stage1, cardiacrehab2021-stage2, cardiacrehab2021-stage3"},
+		{"cat", "perhaps cardiacrehab2021-stage0, cardiacrehab2021-stage1, cardiacrehab2021-stage2, cardiacrehab2021-stage3"},
+		{"coat", "the ID of a recommendation, such as acsm2009-strength-novice"},
+		{"zzz", "the ID of a recommendation, such as acsm2009-strength-novice"},
+		{"", "the ID of a recommendation, such as acsm2009-strength-novice"},
+	}
+	for _, tt := range tests {
+		_, err := guideline.Get(tt.id)
+		var f *units.FieldError
+		if !errors.As(err, &f) || !errors.Is(err, units.ErrUnknown) || f.Allowed != tt.allowed {
+			t.Errorf("Get(%q): %v, want %q", tt.id, err, tt.allowed)
+		}
+	}
+}
+
+// TestCopies holds that what callers do to a row stays with them.
+func TestCopies(t *testing.T) {
+	r, err := guideline.Get("borde2015-strength")
+	if err != nil {
+		t.Fatal(err)
+	}
+	r.Effects[0].SMD = 99
+	n := guideline.For(guideline.Query{Training: body.Novice})[0]
+	n.Training[0] = body.Advanced
+	again, _ := guideline.Get(n.ID)
+	if r, _ := guideline.Get("borde2015-strength"); r.Effects[0].SMD == 99 || again.Training[0] == body.Advanced {
+		t.Error("the table was changed through a copy")
+	}
+}
+
+func ids(list []guideline.Recommendation) []guideline.ID {
+	var names []guideline.ID
+	for _, r := range list {
+		names = append(names, r.ID)
+	}
+	return names
+}
+
+func TestFor(t *testing.T) {
+	tests := []struct {
+		q    guideline.Query
+		want []guideline.ID
+	}{
+		{guideline.Query{Goal: guideline.Strength, Training: body.Novice, Age: 70}, []guideline.ID{
+			"nsca2019-older-start", "grgic2018-rest-untrained", "acsm2011-older-start", "acsm2011-strength-novice-intermediate",
+			"borde2015-strength", "nsca2019-older-healthy", "acsm2026-strength", "acsm2009-strength-novice", "acsm2009-older-strength"}},
+		{guideline.Query{Goal: guideline.Strength, Training: body.Novice, Age: 64}, []guideline.ID{
+			"grgic2018-rest-untrained", "acsm2011-older-start", "acsm2011-strength-novice-intermediate",
+			"acsm2026-strength", "acsm2009-strength-novice", "acsm2009-older-strength"}},
+		{guideline.Query{Goal: guideline.Bone}, []guideline.ID{
+			"giangregorio2014-osteoporosis", "brookewavell2022-osteoporosis", "essa2017-osteoporosis"}},
+		{guideline.Query{Goal: guideline.Power, Age: 65}, []guideline.ID{
+			"nsca2019-older-power", "acsm2011-older-power", "acsm2009-older-power"}},
+		{guideline.Query{Goal: guideline.Health, Age: 70}, []guideline.ID{
+			"ukcmo2019-older", "who2020-older", "acsmaha2007-older-strengthening",
+			"ukcmo2019-adults", "acsm2026-health", "usdhhs2018-adults", "aha2007-initial-older-or-cardiac"}},
+		{guideline.Query{Goal: guideline.Endurance, Training: body.Advanced}, nil},
+	}
+	for _, tt := range tests {
+		if got := ids(guideline.For(tt.q)); !slices.Equal(got, tt.want) {
+			t.Errorf("For(%+v) = %v, want %v", tt.q, got, tt.want)
+		}
+	}
+	if got := len(guideline.For(guideline.Query{})); got != 31 {
+		t.Errorf("%d rows fit a query for nothing, want all 31", got)
+	}
+}
+
+// TestForProperties: an answer holds what fits and nothing else, once each,
+// superseded rows last; a higher age never loses a row.
+func TestForProperties(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		q := guideline.Query{
+			Goal:     guideline.Goal(rapid.IntRange(0, int(guideline.Health)).Draw(t, "goal")),
+			Training: body.Training(rapid.IntRange(0, int(body.Advanced)).Draw(t, "training")),
+			Age:      body.Age(rapid.IntRange(0, 120).Draw(t, "age")),
+		}
+		list := guideline.For(q)
+		n := 0
+		for r := range guideline.All() {
+			fits := (q.Goal == 0 || q.Goal == r.Goal) && (q.Age == 0 || q.Age >= r.AgeMin) &&
+				(q.Training == 0 || r.Training == nil || slices.Contains(r.Training, q.Training))
+			if fits {
+				n++
+			}
+			if got := slices.Contains(ids(list), r.ID); got != fits {
+				t.Fatalf("For(%+v) holds %s: %v, want %v", q, r.ID, got, fits)
+			}
+		}
+		if len(list) != n {
+			t.Fatalf("For(%+v): %d rows, want %d", q, len(list), n)
+		}
+		late := false
+		for _, r := range list {
+			if late && r.SupersededBy == nil {
+				t.Fatalf("For(%+v): %s stands after what is superseded", q, r.ID)
+			}
+			late = late || r.SupersededBy != nil
+		}
+		if q.Age > 0 && q.Age < 120 {
+			older := q
+			older.Age++
+			for _, id := range ids(list) {
+				if !slices.Contains(ids(guideline.For(older)), id) {
+					t.Fatalf("%s fits at %d years and not a year later", id, q.Age)
+				}
+			}
+		}
+	})
+}
+
+func TestJSON(t *testing.T) {
+	for r := range guideline.All() {
+		text, err := json.Marshal(r)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var back guideline.Recommendation
+		if err := json.Unmarshal(text, &back); err != nil {
+			t.Errorf("%s: %v", r.ID, err)
+		}
+		if diff := cmp.Diff(r, back, ranges); diff != "" {
+			t.Errorf("%s: %s", r.ID, diff)
+		}
+	}
+	q := guideline.Query{Goal: guideline.Bone, Training: body.Novice, Age: 66}
+	text, err := json.Marshal(q)
+	var back guideline.Query
+	if err != nil || json.Unmarshal(text, &back) != nil || back != q {
+		t.Errorf("query %+v: %s, %v, comes back as %+v", q, text, err, back)
+	}
+	for _, bad := range []string{`{"daze":{}}`, `{"goal":"beauty"}`, `{"days":{"min":3,"max":2}}`, `{"goal":"bone","goal":"bone"}`} {
+		var r guideline.Recommendation
+		var f *units.FieldError
+		if err := json.Unmarshal([]byte(bad), &r); !errors.As(err, &f) || f.Path == "" {
+			t.Errorf("Unmarshal(%s) = %v, want the field", bad, err)
+		}
+	}
+}
+
+func TestVocabularies(t *testing.T) {
+	for v := range uint8(255) {
+		g, f := guideline.Goal(v), guideline.Field(v)
+		text, err := g.MarshalText()
+		var back guideline.Goal
+		if valid := v <= uint8(guideline.Health); valid != (err == nil) || valid && (back.UnmarshalText(text) != nil || back != g || g.String() != string(text)) {
+			t.Errorf("goal %d: %q, %v, comes back as %v", v, text, err, back)
+		}
+		text, err = f.MarshalText()
+		var field guideline.Field
+		if valid := v <= uint8(guideline.FieldEffects); valid != (err == nil) || valid && (field.UnmarshalText(text) != nil || field != f || f.String() != string(text)) {
+			t.Errorf("field %d: %q, %v, comes back as %v", v, text, err, field)
+		}
+	}
+}
+
+func ExampleFor() {
+	for _, r := range guideline.For(guideline.Query{Goal: guideline.Strength, Training: body.Novice, Age: 68})[:3] {
+		fmt.Printf("%s: load %s (%s)\n", r.ID, r.Load, r.Basis)
+	}
+	// Output:
+	// nsca2019-older-start: load not stated (secondary)
+	// grgic2018-rest-untrained: load not stated (published)
+	// acsm2011-older-start: load 40 % to 50 % (secondary)
+}
+
+func ExampleRecommendation_BasisOf() {
+	// Garber 2011: the days are in the abstract, the repetitions are from memory.
+	r, _ := guideline.Get("acsm2011-older-start")
+	fmt.Println(r.Days, "days a week:", r.BasisOf(guideline.FieldDays))
+	fmt.Println(r.Reps, "repetitions:", r.BasisOf(guideline.FieldReps))
+	fmt.Printf("%q\n", r.BasisOf(guideline.FieldRM).String())
+	// Output:
+	// 2 to 3 days a week: published
+	// 10 to 15 repetitions: from memory
+	// ""
+}
+
+func FuzzRecommendationJSON(f *testing.F) {
+	for r := range guideline.All() {
+		text, err := json.Marshal(r)
+		if err != nil {
+			f.Fatal(err)
+		}
+		f.Add(text)
+	}
+	f.Fuzz(func(t *testing.T, data []byte) {
+		var r, back guideline.Recommendation
+		if json.Unmarshal(data, &r) != nil {
+			return
+		}
+		for field := range guideline.Fields() {
+			if _, stated := r.Stated(field); !stated && r.BasisOf(field) != 0 {
+				t.Errorf("%s is not stated and yet known", field)
+			}
+		}
+		once, err := json.Marshal(r)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if err := json.Unmarshal(once, &back); err != nil {
+			t.Fatalf("%s does not come back: %v", once, err)
+		}
+		if twice, _ := json.Marshal(back); string(twice) != string(once) {
+			t.Errorf("%s comes back as %s", once, twice)
+		}
+	})
+}
+
+func FuzzGet(f *testing.F) {
+	f.Add("acsm2011-older-start")
+	f.Add("acsm")
+	f.Fuzz(func(t *testing.T, id string) {
+		r, err := guideline.Get(guideline.ID(id))
+		if (err == nil) != (string(r.ID) == id && id != "") {
+			t.Errorf("Get(%q) = %q, %v", id, r.ID, err)
+		}
+	})
+}
+
+func BenchmarkFor(b *testing.B) {
+	b.ReportAllocs()
+	for b.Loop() {
+		if len(guideline.For(guideline.Query{Goal: guideline.Strength, Age: 70})) == 0 {
+			b.Fatal("nothing fits")
+		}
+	}
+}
+
+func BenchmarkGet(b *testing.B) {
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := guideline.Get("borde2015-strength"); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

@@ -1,0 +1,140 @@
+package guideline
+
+import (
+	"cmp"
+	"fmt"
+	"iter"
+	"slices"
+	"strings"
+
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// rows are all recommendations, by body, then year.
+var rows = slices.Concat(acsm2009, acsmOthers, bodies, clinical, reviews)
+
+// All yields every recommendation, by body, then year.
+func All() iter.Seq[Recommendation] {
+	return func(yield func(Recommendation) bool) {
+		for _, r := range rows {
+			if !yield(r.clone()) {
+				return
+			}
+		}
+	}
+}
+
+// clone keeps the table apart from what callers hold.
+func (r Recommendation) clone() Recommendation {
+	r.Training = slices.Clone(r.Training)
+	r.Effects = slices.Clone(r.Effects)
+	r.Bases = slices.Clone(r.Bases)
+	r.SupersededBy = slices.Clone(r.SupersededBy)
+	return r
+}
+
+// Get returns the recommendation with the given ID. One that is not known is
+// an [units.ErrUnknown] that names those whose IDs begin most alike.
+func Get(id ID) (Recommendation, error) {
+	for _, r := range rows {
+		if r.ID == id {
+			return r.clone(), nil
+		}
+	}
+	return Recommendation{}, units.Field("", fmt.Sprintf("%.40q", id), beginLike(id), units.ErrUnknown)
+}
+
+// beginLike lists the IDs that share the longest beginning with id; one
+// letter in common is not enough.
+func beginLike(id ID) string {
+	longest, near := 1, []string(nil)
+	for _, r := range rows {
+		n := 0
+		for n < len(id) && n < len(r.ID) && id[n] == r.ID[n] {
+			n++
+		}
+		switch {
+		case n > longest:
+			longest, near = n, []string{string(r.ID)}
+		case n == longest && near != nil:
+			near = append(near, string(r.ID))
+		}
+	}
+	if near == nil {
+		return "the ID of a recommendation, such as " + string(rows[0].ID)
+	}
+	return "perhaps " + strings.Join(near, ", ")
+}
+
+// A Query says whom a recommendation is sought for. Zero fields ask for nothing.
+type Query struct {
+	Goal     Goal          `json:"goal,omitzero"`
+	Training body.Training `json:"training,omitzero"`
+	Age      body.Age      `json:"age,omitzero"` // years
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (q *Query) UnmarshalJSON(data []byte) error {
+	type plain Query
+	return units.DecodeJSON(data, (*plain)(q))
+}
+
+func (q Query) fits(r Recommendation) bool {
+	return (q.Goal == GoalUnknown || r.Goal == q.Goal) &&
+		(q.Training == body.TrainingUnknown || len(r.Training) == 0 || slices.Contains(r.Training, q.Training)) &&
+		(q.Age == 0 || r.AgeMin <= q.Age)
+}
+
+// For returns the recommendations that fit q, the closest first: what nothing
+// supersedes before what is superseded; rows for people at large before rows
+// for people with a condition; rows for a training status before rows for any;
+// then the higher least age, the better known, the newer, and the ID.
+func For(q Query) []Recommendation {
+	var list []Recommendation
+	for r := range All() {
+		if q.fits(r) {
+			list = append(list, r)
+		}
+	}
+	slices.SortFunc(list, closer)
+	return list
+}
+
+func closer(a, b Recommendation) int {
+	return cmp.Or(
+		falseFirst(len(a.SupersededBy) > 0, len(b.SupersededBy) > 0),
+		falseFirst(a.Clinical, b.Clinical),
+		falseFirst(len(a.Training) == 0, len(b.Training) == 0),
+		cmp.Compare(b.AgeMin, a.AgeMin),
+		betterKnown(a.Basis, b.Basis),
+		cmp.Compare(b.Year, a.Year),
+		cmp.Compare(a.ID, b.ID),
+	)
+}
+
+func falseFirst(a, b bool) int {
+	switch {
+	case a == b:
+		return 0
+	case b:
+		return -1
+	}
+	return 1
+}
+
+func betterKnown(a, b evidence.Basis) int {
+	switch {
+	case a == b:
+		return 0
+	case evidence.Weaker(a, b) == b:
+		return -1
+	}
+	return 1
+}
+
+// to writes a range in the tables.
+func to[T int | units.Fraction](min, max T) units.Range[T] {
+	return units.Must(units.Between(min, max))
+}

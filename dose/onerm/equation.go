@@ -1,0 +1,174 @@
+package onerm
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// shape is the form of an equation's factor 1RM/load over repetitions r.
+type shape uint8
+
+const (
+	linear      shape = iota + 1 // 1 + r/a
+	hyperbola                    // a/(b − c·r)
+	power                        // r^a
+	exponential                  // 100/(a + b·e^(−c·r))
+	cubic                        // a + b·r + c·r² + d·r³
+)
+
+// An equation is a row of the table of equations.
+type equation struct {
+	shape      shape
+	a, b, c, d float64
+	domain     units.Range[float64] // float64s at which it is evaluated
+	studied    units.Range[float64] // repetitions to failure
+	known      evidence.Fact        // how the coefficients are known; ID and value are made
+	advised    evidence.Fact        // the range in use or tested; the ID is made
+	people     evidence.Fact        // in whom it was made; no fact without a basis
+}
+
+// factor returns 1RM/load at r, which lies in the domain.
+func (q *equation) factor(r float64) float64 {
+	switch q.shape {
+	case linear:
+		return 1 + r/q.a
+	case hyperbola:
+		return q.a / (q.b - float64(q.c*r))
+	case power:
+		return math.Pow(r, q.a)
+	case exponential:
+		return 100 / (q.a + float64(q.b*math.Exp(-q.c*r)))
+	}
+	return q.a + float64(r*(q.b+float64(r*(q.c+float64(q.d*r)))))
+}
+
+// reps is the inverse of 1/factor for a share above 0. What has no solution
+// gives NaN or a number outside the domain.
+func (q *equation) reps(share float64) float64 {
+	switch q.shape {
+	case linear:
+		return q.a * (1/share - 1)
+	case hyperbola:
+		return (q.b - float64(q.a*share)) / q.c
+	case power:
+		return math.Pow(share, -1/q.a)
+	case exponential:
+		return -math.Log((float64(100*share)-q.a)/q.b) / q.c
+	}
+	return q.bisect(1 / share)
+}
+
+// bisect returns the least r up to the upper end of the domain whose factor is
+// at least k, NaN if there is none. The factor rises up to there.
+func (q *equation) bisect(k float64) float64 {
+	low := 0.0
+	high, _ := q.domain.Max()
+	if !(k > q.factor(low) && k <= q.factor(high)) {
+		return math.NaN()
+	}
+	for {
+		mid := low + (high-low)/2
+		switch {
+		case mid <= low || mid >= high:
+			return high
+		case q.factor(mid) < k:
+			low = mid
+		default:
+			high = mid
+		}
+	}
+}
+
+// turn returns where a rising cubic turns over: the larger root of its slope
+// b + 2c·r + 3d·r², for d below 0.
+func turn(b, c, d float64) float64 {
+	root := math.Sqrt(float64(c*c) - float64(3*d*b))
+	return (-c - root) / (3 * d)
+}
+
+// whole returns the whole repetitions that lie in the domain.
+func (q *equation) whole() (low, high int32) {
+	high = math.MaxInt32
+	if end, ok := q.domain.Max(); ok {
+		high = int32(math.Floor(end))
+	}
+	return 1, high
+}
+
+// tabled is for how many repetitions a factor is kept while a list is computed.
+const tabled = 32
+
+// table returns the factors of the first repetitions.
+func (q *equation) table() (factors [tabled]float64) {
+	_, high := q.whole()
+	for r := int32(1); r < tabled && r <= high; r++ {
+		factors[r] = q.factor(float64(r))
+	}
+	return factors
+}
+
+// fill computes dst from pairs within the domain: the load times the factor,
+// but for a hyperbola load·a/(b − c·r), in the order that OneRMs promises.
+func (q *equation) fill(dst, load []float64, reps []int32, factors *[tabled]float64) {
+	dst, reps = dst[:len(load)], reps[:len(load)]
+	if q.shape == hyperbola {
+		a, b, c := q.a, q.b, q.c
+		for i, x := range load {
+			dst[i] = x * a / (b - float64(c*float64(reps[i])))
+		}
+		return
+	}
+	for i, x := range load {
+		if r := reps[i]; r < tabled {
+			dst[i] = x * factors[r]
+		} else {
+			dst[i] = x * q.factor(float64(r))
+		}
+	}
+}
+
+// text prints the equation from its coefficients.
+func (q *equation) text() string {
+	a, b, c, d := number(q.a), number(q.b), number(q.c), number(math.Abs(q.d))
+	switch q.shape {
+	case linear:
+		return "1RM = load·(1 + r/" + a + ")"
+	case hyperbola:
+		return "1RM = load·" + a + "/(" + b + " − " + c + "·r)"
+	case power:
+		return "1RM = load·r^" + a
+	case exponential:
+		return "1RM = load·100/(" + a + " + " + b + "·e^(−" + c + "·r))"
+	}
+	return "1RM = load·(" + a + " + " + b + "·r + " + c + "·r² − " + d + "·r³)"
+}
+
+func number(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
+
+// domainText says which repetitions are accepted.
+func (q *equation) domainText() string {
+	low, _ := q.domain.Min()
+	high, ends := q.domain.Max()
+	from, to := "more than 0", "any finite number"
+	if low >= 1 {
+		from = "at least " + number(low)
+	}
+	if ends {
+		to = fmt.Sprintf("below about %.4g", high)
+	}
+	return from + " repetitions, " + to
+}
+
+// shareText says which shares of the 1RM have an inverse.
+func (q *equation) shareText() string {
+	first, _ := q.domain.Min()
+	last, ends := q.domain.Max()
+	if !ends {
+		last = math.MaxFloat64
+	}
+	return fmt.Sprintf("a share between about %.4g and %.4g of the 1RM", 1/q.factor(last), 1/q.factor(first))
+}

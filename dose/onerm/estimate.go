@@ -1,0 +1,186 @@
+package onerm
+
+import (
+	"errors"
+	"fmt"
+
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/setlog"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+var (
+	// ErrNotStudied: repetitions to failure over which no equation that fits
+	// this person was tested, or a reserve too large to be counted. It is an
+	// [units.ErrOutOfRange] too.
+	ErrNotStudied = fmt.Errorf("onerm: not studied: %w", units.ErrOutOfRange)
+	// ErrMovesBody: the body, or a long limb, is most of what is lifted, so that
+	// a 1RM of the held weight alone would mislead. Count the repetitions at
+	// that load instead.
+	ErrMovesBody = errors.New("onerm: the body is most of what is lifted")
+)
+
+// Person is what an estimate needs to know of who did the set.
+type Person struct {
+	Age      body.Age      `json:"age"`          // completed years, 18 to 120; needed
+	Sex      body.Sex      `json:"sex,omitzero"` // needed only where it decides
+	Training body.Training `json:"training"`     // needed; somebody who returns after a long time counts as a novice
+}
+
+// Validate returns every bad field of p at once.
+func (p Person) Validate() error {
+	var bad units.FieldErrors
+	bad.Add("/age", p.Age.Check())
+	_, err := p.Sex.MarshalText() // not given is allowed
+	bad.Add("/sex", err)
+	bad.Add("/training", p.Training.Check())
+	return bad.Err()
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (p *Person) UnmarshalJSON(data []byte) error {
+	type plain Person
+	return units.DecodeJSON(data, (*plain)(p))
+}
+
+// An Answer is what one equation by itself makes of a set.
+type Answer struct {
+	Formula Formula    `json:"formula"`
+	OneRM   units.Mass `json:"one_rm"`
+}
+
+// An Estimate is a one-repetition maximum with its interval, for one exercise,
+// side, hold and day of one person. The zero value is "not given".
+type Estimate struct {
+	OneRM    units.Mass              `json:"one_rm"`   // best estimate, counted as Stated says
+	Interval units.Range[units.Mass] `json:"interval"` // contains OneRM and every answer
+	Stated   body.Stated             `json:"stated"`   // per hand for one in each hand, else total
+	Exercise exercise.ID             `json:"exercise"`
+	Side     body.Side               `json:"side"`
+	Hold     body.Hold               `json:"hold"`
+	Day      units.Day               `json:"day"` // of the set
+	// ToFailure is repetitions to failure: done plus reserve. It has two values
+	// where the rating stands for two counts; OneRM is from the lower.
+	ToFailure units.Range[float64] `json:"to_failure"`
+	Formula   Formula              `json:"formula,omitzero"`  // the one taken; none if measured
+	Answers   []Answer             `json:"answers,omitempty"` // the equations' own, at the lower end of ToFailure
+	Grade     Grade                `json:"grade"`
+	Reasons   []evidence.Reason    `json:"reasons,omitempty"`
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (e *Estimate) UnmarshalJSON(data []byte) error {
+	type plain Estimate
+	return units.DecodeJSON(data, (*plain)(e))
+}
+
+// Cautious returns the lower end of the interval, where doses start.
+func (e Estimate) Cautious() units.Mass {
+	low, _ := e.Interval.Min()
+	return low
+}
+
+// Relation returns what ties load and repetitions for this estimate: the
+// formula taken; for a measured 1RM, which took none, [Epley], the one of the
+// two house equations with the lighter load below 10 repetitions.
+func (e Estimate) Relation() Relation {
+	if e.Formula == FormulaUnknown && e.Grade == Measured {
+		return Epley
+	}
+	return e.Formula
+}
+
+// Validate returns every bad field of e at once: what FromSet returns is valid.
+func (e Estimate) Validate() error {
+	var bad units.FieldErrors
+	if e.OneRM <= 0 {
+		bad.Add("/one_rm", units.Field("", e.OneRM, "a mass above 0 kg", units.ErrOutOfRange))
+	}
+	bad.Add("/interval", e.checkInterval())
+	if e.Exercise == "" {
+		bad.Add("/exercise", units.Field("", nil, "the ID of an exercise", units.ErrMissing))
+	}
+	bad.Add("/side", e.Side.Check())
+	bad.Add("/hold", e.Hold.Check())
+	if want := statedFor(e.Hold); e.Hold.Check() == nil && e.Stated != want {
+		bad.Add("/stated", units.Field("", e.Stated, want.String()+" for the hold "+e.Hold.String(), units.ErrConflict))
+	}
+	bad.Add("/day", e.Day.Check())
+	low, hasLow := e.ToFailure.Min()
+	if _, hasHigh := e.ToFailure.Max(); !hasLow || !hasHigh || !(low >= 1) {
+		bad.Add("/to_failure", units.Field("", e.ToFailure, "two ends, 1 repetition or more", units.ErrOutOfRange))
+	}
+	bad.Add("", grades.Check("/grade", e.Grade))
+	bad.Add("/formula", e.checkFormula())
+	for i, a := range e.Answers {
+		bad.Add(fmt.Sprintf("/answers/%d", i), e.checkAnswer(a))
+	}
+	return bad.Err()
+}
+
+func (e Estimate) checkInterval() error {
+	low, hasLow := e.Interval.Min()
+	_, hasHigh := e.Interval.Max()
+	switch {
+	case !hasLow || !hasHigh:
+		return units.Field("", e.Interval, "two ends", units.ErrMissing)
+	case low < 0:
+		return units.Field("", e.Interval, "0 kg or more", units.ErrOutOfRange)
+	case !e.Interval.Contains(e.OneRM):
+		return units.Field("", e.Interval, "an interval that contains "+e.OneRM.String(), units.ErrConflict)
+	}
+	return nil
+}
+
+func (e Estimate) checkFormula() error {
+	if e.Grade != Measured {
+		return e.Formula.Check()
+	}
+	if e.Formula != FormulaUnknown {
+		return units.Field("", e.Formula, "none for a measured 1RM", units.ErrConflict)
+	}
+	return nil
+}
+
+func (e Estimate) checkAnswer(a Answer) error {
+	var bad units.FieldErrors
+	bad.Add("/formula", a.Formula.Check())
+	if !e.Interval.Contains(a.OneRM) {
+		bad.Add("/one_rm", units.Field("", a.OneRM, "a mass within the interval "+e.Interval.String(), units.ErrConflict))
+	}
+	return bad.Err()
+}
+
+// statedFor says how a 1RM is counted for a hold.
+func statedFor(h body.Hold) body.Stated {
+	if h == body.OneEachHand {
+		return body.PerHand
+	}
+	return body.Total
+}
+
+// checkMatch returns what rules out an estimate from a set of the exercise.
+func checkMatch(s setlog.Set, e exercise.Exercise) error {
+	var bad units.FieldErrors
+	if s.Exercise != "" && s.Exercise != e.ID {
+		bad.Add("/set/exercise", units.Field("", s.Exercise, "the exercise given, "+string(e.ID), units.ErrConflict))
+	}
+	if s.Hold != e.Hold && s.Hold != body.HoldUnknown && e.Hold != body.HoldUnknown {
+		bad.Add("/set/hold", units.Field("", s.Hold, "the hold of the exercise, "+e.Hold.String(), units.ErrConflict))
+	}
+	if s.Day.IsZero() {
+		bad.Add("/set/day", s.Day.Check())
+	}
+	if s.Load == 0 {
+		bad.Add("/set/load", units.Field("", s.Load, "a load above 0 kg", units.ErrOutOfRange))
+	}
+	if e.MovesBody {
+		bad.Add("/exercise/moves_body", units.Field("", true, "an exercise in which the weight is most of what is lifted; here count the repetitions at this load", ErrMovesBody))
+	}
+	if e.Measure != exercise.Repetitions && e.Measure != exercise.MeasureUnknown {
+		bad.Add("/exercise/measure", units.Field("", e.Measure, "an exercise counted in repetitions", units.ErrConflict))
+	}
+	return bad.Err()
+}

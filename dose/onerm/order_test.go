@@ -1,0 +1,128 @@
+package onerm_test
+
+import (
+	"testing"
+
+	"example.org/posology/dose/onerm"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+// A done set, by whole repetitions in reserve at the lower end of its rating.
+type done struct {
+	person   onerm.Person
+	hold     body.Hold
+	reps     int
+	reserve  float64
+	estimate onerm.Estimate
+}
+
+// everyEstimate returns the estimates of all sets that are not refused: 1 to 25
+// repetitions, 0 to 5.5 in reserve in halves and every rating, by people on both
+// sides of each bound.
+func everyEstimate(t testing.TB) []done {
+	t.Helper()
+	var efforts []units.Effort
+	for r := 0.0; r <= 5.5; r += 0.5 {
+		efforts = append(efforts, units.Must(units.InReserve(r)))
+	}
+	for r := 5.0; r <= 10; r += 0.5 {
+		efforts = append(efforts, units.Must(units.RPE(r)))
+	}
+	var list []done
+	for _, p := range everyone() {
+		for _, h := range []body.Hold{body.OnStack, body.OneHand} {
+			for reps := 1; reps <= 25; reps++ {
+				for _, effort := range efforts {
+					s := set(reps, 0)
+					s.Hold, s.Effort = h, effort
+					e, err := onerm.FromSet(s, press(h), p)
+					if err != nil {
+						continue
+					}
+					low, _ := e.ToFailure.Min()
+					list = append(list, done{p, h, reps, low - float64(reps), e})
+				}
+			}
+		}
+	}
+	return list
+}
+
+func everyone() []onerm.Person {
+	var list []onerm.Person
+	for _, training := range []body.Training{body.Novice, body.Intermediate, body.Advanced} {
+		for _, sex := range []body.Sex{body.SexUnknown, body.Female, body.Male} {
+			for _, age := range []body.Age{54, 55, 80} {
+				list = append(list, onerm.Person{Age: age, Sex: sex, Training: training})
+			}
+		}
+	}
+	return list
+}
+
+// TestOrder: for the same person, hold and load, fewer repetitions or fewer in
+// reserve never raise the lower end, across all rows of the interval table.
+func TestOrder(t *testing.T) {
+	type who struct {
+		person onerm.Person
+		hold   body.Hold
+	}
+	groups := map[who][]done{}
+	for _, d := range everyEstimate(t) {
+		w := who{d.person, d.hold}
+		groups[w] = append(groups[w], d)
+	}
+	if len(groups) != 54 {
+		t.Errorf("%d groups of estimates, want 54", len(groups))
+	}
+	for w, group := range groups {
+		for _, a := range group {
+			for _, b := range group {
+				if a.reps <= b.reps && a.reserve <= b.reserve && a.estimate.Cautious() > b.estimate.Cautious() {
+					t.Errorf("%+v: %d done and %v left give %v, but %d and %v give %v", w,
+						a.reps, a.reserve, a.estimate.Cautious(), b.reps, b.reserve, b.estimate.Cautious())
+				}
+			}
+		}
+	}
+}
+
+// TestWhole: every estimate is valid, its interval holds the estimate, every
+// answer at both counts and, from 2 repetitions on, the estimate is the lowest
+// answer.
+func TestWhole(t *testing.T) {
+	for _, d := range everyEstimate(t) {
+		e := d.estimate
+		if err := e.Validate(); err != nil {
+			t.Errorf("%+v: %v", d, err)
+		}
+		if !(e.Cautious() > 0 && e.Cautious() < e.OneRM) {
+			t.Errorf("lower end %v, estimate %v", e.Cautious(), e.OneRM)
+		}
+		high, _ := e.ToFailure.Max()
+		for _, a := range e.Answers {
+			further, err := a.Formula.OneRM(20*units.Kilogram, high)
+			if err != nil || !e.Interval.Contains(further) || a.OneRM < e.OneRM {
+				t.Errorf("%v at %v: %v outside %v (%v)", a.Formula, high, further, e.Interval, err)
+			}
+		}
+		if kemmler := len(e.Answers) > 0 && e.Answers[len(e.Answers)-1].Formula == onerm.Kemmler2006; kemmler != (e.Formula == onerm.Kemmler2006) {
+			t.Errorf("Kemmler 2006 answered at %v but %v was taken", e.ToFailure, e.Formula)
+		}
+	}
+}
+
+// TestAge: an older person, or one whose sex is not given, is never estimated
+// higher.
+func TestAge(t *testing.T) {
+	for reps := 2; reps <= 10; reps++ {
+		at := func(age body.Age, sex body.Sex) units.Mass {
+			return estimate(t, set(reps, 0), onerm.Person{Age: age, Sex: sex, Training: body.Advanced}).Cautious()
+		}
+		if at(55, body.Female) > at(54, body.Female) || at(55, body.SexUnknown) > min(at(55, body.Female), at(55, body.Male)) {
+			t.Errorf("%d repetitions: %v at 54, %v at 55, %v without sex, %v as a man", reps,
+				at(54, body.Female), at(55, body.Female), at(55, body.SexUnknown), at(55, body.Male))
+		}
+	}
+}

@@ -1,0 +1,62 @@
+package setlog
+
+import (
+	"example.org/posology/dose/exercise"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+// A Set is one set as it was really done: an exercise, on a side, with a
+// weight held in some way, so many repetitions, and how hard it was.
+type Set struct {
+	Day      units.Day    `json:"day,omitzero"`
+	Exercise exercise.ID  `json:"exercise"`
+	Side     body.Side    `json:"side"`
+	Hold     body.Hold    `json:"hold"`
+	Load     units.Mass   `json:"load"`            // nought if unloaded
+	Stated   body.Stated  `json:"stated,omitzero"` // needed where two weights are held
+	Reps     int          `json:"reps"`            // done, not attempted
+	Effort   units.Effort `json:"effort,omitzero"` // zero: not recorded
+}
+
+// maxReps is a ceiling against slips of the keyboard, not a dose.
+const maxReps = 1000
+
+// Validate returns every bad field of s at once. The day and the effort may be
+// missing: whether they are needed depends on the use.
+func (s Set) Validate() error {
+	var bad units.FieldErrors
+	if s.Day != 0 {
+		bad.Add("/day", s.Day.Check())
+	}
+	if s.Exercise == "" {
+		bad.Add("/exercise", units.Field("", nil, "the ID of an exercise", units.ErrMissing))
+	}
+	bad.Add("/side", s.Side.Check())
+	bad.Add("/hold", s.Hold.Check())
+	if s.Load < 0 {
+		bad.Add("/load", units.Field("", s.Load, "0 kg or more", units.ErrOutOfRange))
+	} else if s.Hold.Check() == nil {
+		_, err := s.Hold.Each(s.Load, s.Stated)
+		bad.Add("/stated", err)
+	}
+	if s.Reps < 1 || s.Reps > maxReps {
+		bad.Add("/reps", units.Field("", s.Reps, "1 to 1000 repetitions", units.ErrOutOfRange))
+	}
+	return bad.Err()
+}
+
+// Each returns the mass of each implement that was held, or the errors of
+// Validate.
+func (s Set) Each() (units.Mass, error) {
+	if err := s.Validate(); err != nil {
+		return 0, err
+	}
+	return s.Hold.Each(s.Load, s.Stated)
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (s *Set) UnmarshalJSON(data []byte) error {
+	type plain Set
+	return units.DecodeJSON(data, (*plain)(s))
+}

@@ -1,0 +1,210 @@
+package setlog_test
+
+import (
+	"encoding/json"
+	"errors"
+	"fmt"
+	"testing"
+
+	"example.org/posology/dose/setlog"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"github.com/google/go-cmp/cmp"
+	"pgregory.net/rapid"
+)
+
+var good = setlog.Set{
+	Day: units.Must(units.NewDay(2026, 11, 25)), Exercise: "seated-press", Side: body.Both, Hold: body.OneEachHand,
+	Load: 8 * units.Kilogram, Stated: body.PerHand, Reps: 6, Effort: units.Must(units.InReserve(2)),
+}
+
+// paths lists the fields that err names.
+func paths(t *testing.T, err error) []string {
+	t.Helper()
+	var all units.FieldErrors
+	if err != nil && !errors.As(err, &all) {
+		t.Fatalf("no field errors: %v", err)
+	}
+	var list []string
+	for _, f := range all {
+		list = append(list, f.Path)
+	}
+	return list
+}
+
+func TestValidate(t *testing.T) {
+	tests := []struct {
+		name   string
+		change func(*setlog.Set)
+		paths  []string
+		want   error
+	}{
+		{"good", func(*setlog.Set) {}, nil, nil},
+		{"no day, no effort", func(s *setlog.Set) { s.Day, s.Effort = 0, units.Effort{} }, nil, nil},
+		{"day", func(s *setlog.Set) { s.Day = -1 }, []string{"/day"}, units.ErrOutOfRange},
+		{"exercise", func(s *setlog.Set) { s.Exercise = "" }, []string{"/exercise"}, units.ErrMissing},
+		{"side", func(s *setlog.Set) { s.Side = 0 }, []string{"/side"}, units.ErrMissing},
+		{"no such side", func(s *setlog.Set) { s.Side = 9 }, []string{"/side"}, units.ErrOutOfRange},
+		{"hold", func(s *setlog.Set) { s.Hold = 0 }, []string{"/hold"}, units.ErrMissing},
+		{"load below 0", func(s *setlog.Set) { s.Load = -1 }, []string{"/load"}, units.ErrOutOfRange},
+		{"bare mass for two", func(s *setlog.Set) { s.Stated = 0 }, []string{"/stated"}, units.ErrMissing},
+		{"odd total for two", func(s *setlog.Set) { s.Stated, s.Load = body.Total, 3 }, []string{"/stated"}, units.ErrConflict},
+		{"per hand on a stack", func(s *setlog.Set) { s.Hold = body.OnStack }, []string{"/stated"}, units.ErrConflict},
+		{"unloaded with a load", func(s *setlog.Set) { s.Hold = body.Unloaded }, []string{"/stated"}, units.ErrConflict},
+		{"0 repetitions", func(s *setlog.Set) { s.Reps = 0 }, []string{"/reps"}, units.ErrOutOfRange},
+		{"1 repetition", func(s *setlog.Set) { s.Reps = 1 }, nil, nil},
+		{"1000 repetitions", func(s *setlog.Set) { s.Reps = 1000 }, nil, nil},
+		{"1001 repetitions", func(s *setlog.Set) { s.Reps = 1001 }, []string{"/reps"}, units.ErrOutOfRange},
+		{"no load", func(s *setlog.Set) { s.Load = 0 }, nil, nil},
+		{"all", func(s *setlog.Set) { *s = setlog.Set{Day: -1, Load: -1, Reps: -1} },
+			[]string{"/day", "/exercise", "/side", "/hold", "/load", "/reps"}, units.ErrOutOfRange},
+	}
+	for _, tt := range tests {
+		s := good
+		tt.change(&s)
+		err := s.Validate()
+		if diff := cmp.Diff(tt.paths, paths(t, err)); diff != "" || !errors.Is(err, tt.want) {
+			t.Errorf("%s: %v, want %v at %v", tt.name, err, tt.want, tt.paths)
+		}
+		if _, eachErr := s.Each(); (eachErr == nil) != (err == nil) {
+			t.Errorf("%s: Each says %v, Validate %v", tt.name, eachErr, err)
+		}
+	}
+}
+
+// TestEach: "two fours" are 4 kg each however they are stated.
+func TestEach(t *testing.T) {
+	tests := []struct {
+		hold   body.Hold
+		load   units.Mass
+		stated body.Stated
+		want   units.Mass
+	}{
+		{body.OneEachHand, 4 * units.Kilogram, body.PerHand, 4 * units.Kilogram},
+		{body.OneEachHand, 8 * units.Kilogram, body.Total, 4 * units.Kilogram},
+		{body.OneHand, 4 * units.Kilogram, 0, 4 * units.Kilogram},
+		{body.BothHandsOnOne, 4 * units.Kilogram, body.Total, 4 * units.Kilogram},
+		{body.OnBar, 4 * units.Kilogram, 0, 4 * units.Kilogram},
+		{body.Unloaded, 0, 0, 0},
+	}
+	for _, tt := range tests {
+		s := good
+		s.Hold, s.Load, s.Stated = tt.hold, tt.load, tt.stated
+		if got, err := s.Each(); err != nil || got != tt.want {
+			t.Errorf("%v %v %v: %v each, want %v (%v)", tt.hold, tt.load, tt.stated, got, tt.want, err)
+		}
+	}
+}
+
+const goodJSON = `{"day":"2026-11-25","exercise":"seated-press","side":"both","hold":"one in each hand","load":"8 kg","stated":"per hand","reps":6,"effort":"rir 2"}`
+
+func TestJSON(t *testing.T) {
+	text, err := json.Marshal(good)
+	if err != nil || string(text) != goodJSON {
+		t.Errorf("%s, want %s (%v)", text, goodJSON, err)
+	}
+	var back setlog.Set
+	if err := json.Unmarshal(text, &back); err != nil || back != good {
+		t.Errorf("reads back as %+v (%v)", back, err)
+	}
+	bare := setlog.Set{Exercise: "squat", Side: body.Both, Hold: body.Unloaded, Reps: 8}
+	text, _ = json.Marshal(bare)
+	if want := `{"exercise":"squat","side":"both","hold":"unloaded","load":"0 kg","reps":8}`; string(text) != want {
+		t.Errorf("%s, want %s", text, want)
+	}
+}
+
+func TestStrictJSON(t *testing.T) {
+	tests := []struct {
+		name, text string
+		paths      []string
+		want       error
+	}{
+		{"duplicate", `{"reps":6,"reps":7}`, []string{"/reps"}, units.ErrDuplicate},
+		{"unknown", `{"weight":"8 kg"}`, []string{"/weight"}, units.ErrUnknown},
+		{"other case", `{"Reps":6}`, []string{"/Reps"}, units.ErrUnknown},
+		{"bare number", `{"load":"8"}`, []string{"/load"}, units.ErrMissing},
+		{"number for a mass", `{"load":8}`, []string{"/load"}, units.ErrSyntax},
+		{"null", `{"reps":null}`, []string{"/reps"}, units.ErrMissing},
+		{"half a repetition", `{"reps":6.5}`, []string{"/reps"}, units.ErrSyntax},
+		{"no such hold", `{"hold":"by the teeth"}`, []string{"/hold"}, units.ErrUnknown},
+		{"all at once", `{"hold":"by the teeth","weight":1,"effort":"hard"}`, []string{"/hold", "/weight", "/effort"}, units.ErrUnknown},
+	}
+	for _, tt := range tests {
+		s := good
+		err := json.Unmarshal([]byte(tt.text), &s)
+		if diff := cmp.Diff(tt.paths, paths(t, err)); diff != "" || !errors.Is(err, tt.want) {
+			t.Errorf("%s: %v, want %v at %v", tt.name, err, tt.want, tt.paths)
+		}
+		if s != good {
+			t.Errorf("%s: a bad document left %+v", tt.name, s)
+		}
+	}
+	for cut := range len(goodJSON) {
+		if err := new(setlog.Set).UnmarshalJSON([]byte(goodJSON[:cut])); err == nil {
+			t.Errorf("%s is taken", goodJSON[:cut])
+		}
+	}
+}
+
+func TestRoundTrip(t *testing.T) {
+	holds := rapid.SampledFrom([]body.Hold{body.OneHand, body.OneEachHand, body.BothHandsOnOne, body.OnBar, body.OnStack})
+	rapid.Check(t, func(t *rapid.T) {
+		s := good
+		s.Hold = holds.Draw(t, "hold")
+		s.Stated = body.Total
+		s.Load = units.Mass(rapid.Int64Range(0, int64(units.MaxMass)/2).Draw(t, "load")) * 2
+		s.Reps = rapid.IntRange(1, 1000).Draw(t, "reps")
+		s.Effort = units.Must(units.RPE(float64(rapid.IntRange(2, 20).Draw(t, "rating")) / 2))
+		s.Day = units.Day(rapid.Int32Range(0, 3652059).Draw(t, "day"))
+		if err := s.Validate(); err != nil {
+			t.Fatal(err)
+		}
+		text, err := json.Marshal(s)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var back setlog.Set
+		if err := json.Unmarshal(text, &back); err != nil || back != s {
+			t.Errorf("%s reads back as %+v (%v)", text, back, err)
+		}
+	})
+}
+
+func FuzzSetJSON(f *testing.F) {
+	f.Add([]byte(goodJSON))
+	f.Add([]byte(`{"load":"-8 kg","reps":1e9}`))
+	f.Add([]byte(`{"reps":6,"reps":7}`))
+	f.Add([]byte(`{"effort":"rpe 8.3"`))
+	f.Add([]byte(`[]`))
+	f.Fuzz(func(t *testing.T, data []byte) {
+		var s setlog.Set
+		if err := json.Unmarshal(data, &s); err != nil {
+			if s != (setlog.Set{}) {
+				t.Errorf("%s left %+v", data, s)
+			}
+			return
+		}
+		text, err := json.Marshal(s)
+		if err != nil {
+			t.Fatalf("%+v does not marshal: %v", s, err)
+		}
+		var back setlog.Set
+		if err := json.Unmarshal(text, &back); err != nil || back != s {
+			t.Errorf("%s reads back as %+v (%v)", text, back, err)
+		}
+		if each, err := s.Each(); err == nil && each < 0 {
+			t.Errorf("%s weighs %v each", text, each)
+		}
+	})
+}
+
+// Eight kilograms in two hands: each, or together?
+func ExampleSet_Each() {
+	s := good
+	s.Stated = body.StatedUnknown
+	_, err := s.Each()
+	fmt.Println(err)
+	// Output:
+	// units: not given: /stated = 8 kg, allowed: "per hand" or "total" beside a mass for two dumbbells
+}
