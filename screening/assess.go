@@ -1,0 +1,305 @@
+package screening
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// Assess screens a person: may training start, with which limits, and whom to
+// ask. The package comment tells how findings are joined. Bad fields of p are
+// reported all at once, as [units.FieldErrors].
+func Assess(p Profile) (Outcome, error) {
+	if err := p.Validate(); err != nil {
+		return Outcome{}, err
+	}
+	a := assessment{p: p, items: p.found()}
+	a.out.Day = p.Day
+	a.lists()
+	a.branch()
+	a.listed()
+	a.together()
+	a.measured()
+	a.dayReadings()
+	a.questions()
+	a.clearances()
+	a.restrictions()
+	a.rules()
+	a.out.close()
+	return a.out, nil
+}
+
+// An assessment gathers an outcome.
+type assessment struct {
+	p     Profile
+	items []item
+	out   Outcome
+}
+
+// add takes in one finding.
+func (o *Outcome) add(reason evidence.Reason, e effect) {
+	e = e.full()
+	o.Findings = append(o.Findings, Finding{reason, e.route, e.meanwhile, e.limits})
+}
+
+// ask takes in a missing question, once.
+func (o *Outcome) ask(q Question) {
+	if !slices.ContainsFunc(o.Missing, func(m Question) bool { return m.Code == q.Code }) {
+		o.Missing = append(o.Missing, q)
+	}
+}
+
+// close joins the findings by the worst and puts the gravest first.
+func (o *Outcome) close() {
+	all := effect{NoRoute, WithinLimits, Limits{}}
+	for _, f := range o.Findings {
+		all = all.join(effect{f.Route, f.Meanwhile, f.Limits})
+	}
+	o.Route, o.Meanwhile = max(o.Route, all.route), max(o.Meanwhile, all.meanwhile)
+	o.Limits = o.Limits.Join(all.limits)
+	if o.Route == NoRoute {
+		o.Findings = append(o.Findings, Finding{Reason: evidence.Because(nothingCode), Route: NoRoute, Meanwhile: WithinLimits})
+	}
+	slices.SortStableFunc(o.Findings, func(a, b Finding) int {
+		return cmp.Or(cmp.Compare(b.Route, a.Route), cmp.Compare(b.Meanwhile, a.Meanwhile))
+	})
+}
+
+// reason is why an entry leads to a finding; variant is one of those in words.go.
+func (e *entry) reason(variant evidence.Code) evidence.Reason {
+	return evidence.Because(reasonPrefix+evidence.Code(e.code)+variant, e.factID(), e.mapID())
+}
+
+// lists reports each list that was not asked, as one finding.
+func (a *assessment) lists() {
+	for _, l := range [...]struct {
+		code Code
+		list Checklist
+	}{{askDiseases, a.p.Diseases}, {askSymptoms, a.p.Symptoms}, {askRedFlags, a.p.RedFlags}, {askConditions, a.p.Conditions}} {
+		if !l.list.Asked {
+			a.out.addUnasked(l.code, a.p.Setting)
+		}
+	}
+}
+
+func (o *Outcome) addUnasked(list Code, s Setting) {
+	o.ask(askFor(list, ""))
+	reason := evidence.Because(unaskedPrefix+evidence.Code(list), unaskedFact)
+	o.add(reason, unasked[list].softened().inSetting(s, true))
+}
+
+// branch reports the branch of the preparticipation rule, as if all that is not
+// known were yes.
+func (a *assessment) branch() {
+	p := a.p
+	symptoms, disease := p.Symptoms.Any() != No, p.Diseases.Any() != No
+	diseases := slices.Concat(p.Diseases.Present, p.Diseases.Unsure)
+	until, cleared := p.vigorousClearance(diseases)
+	cleared = cleared && p.Diseases.Asked
+	wanted := p.Wanted
+	if wanted == IntensityUnknown {
+		wanted = Vigorous
+		a.out.ask(askFor(askWanted, ""))
+	}
+	if p.Activity == nil {
+		a.out.ask(askFor(askActivity, ""))
+	}
+	b := branchOf(p.Activity.active(), disease, symptoms)
+	need := needOf(b, wanted, cleared)
+	if b == A2 && wanted == Vigorous && cleared {
+		a.out.reviewBy(until)
+	}
+	follows, variant := branchEffect(b, need), plainly
+	codes := slices.Concat(diseases, p.Symptoms.Present, p.Symptoms.Unsure)
+	hardest, ok := p.coveredAll(codes)
+	if need >= BeforeAny && ok && p.Diseases.Asked && p.Symptoms.Asked {
+		follows, variant = tellModerate.with(Limits{MaxIntensity: hardest}), withClearance
+	}
+	fact := branchFact(b)
+	reason := evidence.Because(branchPrefix+evidence.Code(b.String())+variant, fact, branchMap).With("need", need)
+	a.out.add(reason, follows)
+	if DiabetesStart(p) == NotNeeded {
+		a.out.add(evidence.Because(adaCode, adaFact), nothingFound)
+	}
+}
+
+// branchEffect is what follows from a branch without a clearance that counts.
+func branchEffect(b Branch, need Need) effect {
+	switch {
+	case b == N3 || b == A3:
+		return askNothing
+	case b == N2:
+		return askNoLoad
+	case need == BeforeVigorous:
+		return ask.with(Limits{MaxIntensity: Moderate})
+	case b == A2:
+		return tell
+	}
+	return nothingFound
+}
+
+// listed reports every entry that is present or not known.
+func (a *assessment) listed() {
+	for _, it := range a.items {
+		e, variant := a.follows(it.entry)
+		e = e.inSetting(a.p.Setting, it.balance)
+		if it.held != Yes {
+			e, variant = e.softened(), unsurely
+			a.out.ask(a.missing(it))
+		}
+		a.out.add(it.reason(variant), e)
+	}
+}
+
+// missing is the question that would settle an item that is not known.
+func (a *assessment) missing(it item) Question {
+	if it.question != nil {
+		return askFor(it.question.code, it.question.because(a.items))
+	}
+	return Question{it.code, it.reason(unsurely)}
+}
+
+// follows is what an entry leads to, with its day and clearances counted in.
+func (a *assessment) follows(e *entry) (effect, evidence.Code) {
+	follows, variant := e.effect, plainly
+	switch {
+	case e.dated != nil:
+		passed, known := a.p.since(e)
+		if passed {
+			follows, variant = e.dated.later, laterOn
+		}
+		if !known {
+			a.out.ask(askFor(dayOf(e.code), e.code))
+		}
+	case e.code == "recent_fracture":
+		spared, known := a.p.fracture(e)
+		if !known {
+			a.out.ask(askFor(askRegion, e.code))
+		}
+		follows = spared
+	case e.code == uncontrolled && a.p.BP != nil:
+		follows = find(pressureRelative).effect
+	}
+	if hardest, ok := a.p.covered(e.code); ok && e.released != nil {
+		return e.released.with(Limits{MaxIntensity: hardest}), withClearance
+	}
+	return follows, variant
+}
+
+// together reports signs of the spine that point to one cause.
+func (a *assessment) together() {
+	flags := a.p.RedFlags.appendItems(nil)
+	for i := range flags {
+		flags[i].flag = ReferralUnknown // those that count by themselves are listed
+	}
+	switch {
+	case referral(flags, Yes) == UrgentReferral:
+		a.out.add(evidence.Because(togetherCode+plainly, togetherFact), seeToday)
+	case referral(flags, Unknown) == UrgentReferral:
+		a.out.add(evidence.Because(togetherCode+unsurely, togetherFact), seeToday.softened())
+	}
+}
+
+// measured reports readings that meet the list of contraindications.
+func (a *assessment) measured() {
+	for _, e := range a.p.measured() {
+		follows, variant := a.follows(e)
+		a.out.add(e.reason(variant), follows)
+	}
+}
+
+// dayReadings reports what the visit's own readings say of the day.
+func (a *assessment) dayReadings() {
+	c := Check{BP: a.p.BP, RestingPulse: a.p.RestingPulse}
+	for _, code := range SessionDay(c, Profile{}).Reasons {
+		e := find(code)
+		a.out.add(e.reason(plainly), e.effect)
+	}
+}
+
+// questions reports triggered questions that no entry stands for.
+func (a *assessment) questions() {
+	for i := range questions {
+		q := &questions[i]
+		if len(q.triggers) == 0 || !q.triggered(a.items) || a.answered(q) {
+			continue
+		}
+		a.out.ask(askFor(q.code, q.because(a.items)))
+		if q.code == askPressure {
+			e := find(q.means)
+			a.out.add(e.reason(unsurely), e.effect)
+		}
+	}
+	insulin := a.p.Answers[askInsulin]
+	if insulin == Yes || insulin == Unknown && findQuestion(askInsulin).triggered(a.items) {
+		a.out.EachDay = append(a.out.EachDay, askGlucose)
+	}
+}
+
+// answered reports whether q has its answer, or is asked elsewhere.
+func (a *assessment) answered(q *question) bool {
+	switch q.code {
+	case askPressure:
+		return a.p.BP != nil
+	case askClearance:
+		return len(a.p.Clearances) > 0 || a.p.Answers[askClearance] != Unknown
+	case askLimit:
+		return slices.ContainsFunc(a.p.Restrictions, func(r Restriction) bool { return r.inForce(a.p.Day) })
+	}
+	return true
+}
+
+// clearances records which clearances count and which do not.
+func (a *assessment) clearances() {
+	for _, c := range a.p.Clearances {
+		reason := evidence.Because(clearanceCode, clearanceFact).With("who", or(c.Who, "somebody unnamed")).With("day", or(c.Day.String(), "a day not given"))
+		if why := a.p.void(c); why != "" {
+			reason.Code = voidCode
+			a.out.add(reason.With("why", why), nothingFound)
+			continue
+		}
+		scope := make([]string, len(c.Scope))
+		for i, code := range c.Scope {
+			scope[i] = string(code)
+		}
+		a.out.reviewBy(c.lastDay())
+		a.out.add(reason.With("until", c.lastDay()).With("intensity", c.intensity()).With("scope", strings.Join(scope, ", ")), nothingFound)
+	}
+}
+
+func or(text, otherwise string) string { return cmp.Or(strings.TrimSpace(text), otherwise) }
+
+// reviewBy notes a day on which something that counts lapses.
+func (o *Outcome) reviewBy(d units.Day) {
+	if o.ReviewBy.IsZero() || d < o.ReviewBy {
+		o.ReviewBy = d
+	}
+}
+
+// restrictions binds every dose by the restrictions in force.
+func (a *assessment) restrictions() {
+	for _, r := range a.p.Restrictions {
+		if r.inForce(a.p.Day) {
+			reason := evidence.Because(restrictionCode).With("author", or(r.Author, "somebody unnamed")).With("region", r.Region)
+			if r.Note != "" {
+				reason = reason.With("note", r.Note)
+			}
+			a.out.add(reason, tell.with(r.limits()))
+		}
+	}
+}
+
+func (a *assessment) rules() {
+	a.out.Rules = Rules{
+		Preparticipation:  Preparticipation(a.p),
+		DiabetesStart:     DiabetesStart(a.p),
+		Contraindications: Contraindications(a.p),
+		Wider:             WiderContraindications(a.p),
+		RedFlags:          RedFlags(a.p),
+		SessionDay:        SessionDay(Check{BP: a.p.BP, RestingPulse: a.p.RestingPulse}, a.p),
+		Cautions:          Cautions(a.p),
+	}
+}

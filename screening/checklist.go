@@ -1,0 +1,73 @@
+package screening
+
+import (
+	"fmt"
+	"slices"
+
+	"example.org/posology/units"
+)
+
+// A Checklist is a list that was asked as a whole: what stands in neither list
+// was answered with no. If the list was not asked, every item is unknown, which
+// is not "no".
+type Checklist struct {
+	Asked   bool   `json:"asked"`
+	Present []Code `json:"present,omitempty"` // answered with yes
+	Unsure  []Code `json:"unsure,omitempty"`  // asked, and not known
+}
+
+// AskedFor returns a checklist that was asked, with yes to the given codes and
+// no to all others.
+func AskedFor(present ...Code) Checklist { return Checklist{Asked: true, Present: present} }
+
+// IsZero reports whether the list was not asked and holds nothing.
+func (c Checklist) IsZero() bool { return !c.Asked && len(c.Present) == 0 && len(c.Unsure) == 0 }
+
+// Of returns the answer for one code.
+func (c Checklist) Of(code Code) Answer {
+	switch {
+	case slices.Contains(c.Present, code):
+		return Yes
+	case !c.Asked || slices.Contains(c.Unsure, code):
+		return Unknown
+	}
+	return No
+}
+
+// Any returns Yes if any item is present, else Unknown if any is not known,
+// else No.
+func (c Checklist) Any() Answer {
+	switch {
+	case len(c.Present) > 0:
+		return Yes
+	case !c.Asked || len(c.Unsure) > 0:
+		return Unknown
+	}
+	return No
+}
+
+// check returns what is wrong with c, when the list may hold the given kinds.
+func (c Checklist) check(kinds ...Kind) error {
+	var bad units.FieldErrors
+	seen := make(map[Code]string, len(c.Present)+len(c.Unsure))
+	for _, list := range []struct {
+		path  string
+		codes []Code
+	}{{"/present", c.Present}, {"/unsure", c.Unsure}} {
+		for i, code := range list.codes {
+			path := fmt.Sprintf("%s/%d", list.path, i)
+			bad.Add(path, code.check(kinds...))
+			switch in, twice := seen[code]; {
+			case twice && in == list.path:
+				bad.Add(path, units.Field("", code, "each code once", units.ErrDuplicate))
+			case twice:
+				bad.Add(path, units.Field("", code, "a code either present or unsure", units.ErrConflict))
+			}
+			seen[code] = list.path
+		}
+	}
+	if !c.Asked && len(seen) > 0 {
+		bad.Add("/asked", units.Field("", false, "true where the list holds codes", units.ErrConflict))
+	}
+	return bad.Err()
+}

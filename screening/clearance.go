@@ -1,0 +1,148 @@
+package screening
+
+import (
+	"slices"
+	"strings"
+
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+// A Clearance is a named clinician's statement that the person may exercise. It
+// counts only for the codes it speaks for, and only while it is in force.
+type Clearance struct {
+	Who       string    `json:"who"`                // the clinician
+	Day       units.Day `json:"day"`                // when it was given
+	Expires   units.Day `json:"expires,omitzero"`   // last day in force; not given is 12 months on
+	Scope     []Code    `json:"scope,omitempty"`    // diseases, symptoms and conditions it speaks for
+	Intensity Intensity `json:"intensity,omitzero"` // hardest effort it speaks for; not given is moderate
+}
+
+// A Restriction is a surgeon's or clinician's own limit. In force, it binds
+// every dose; of two the tighter holds. It needs no name to forbid.
+type Restriction struct {
+	Author           string       `json:"author,omitzero"`
+	Day              units.Day    `json:"day,omitzero"`
+	Until            units.Day    `json:"until,omitzero"` // last day in force; not given is until further notice
+	Side             body.Side    `json:"side,omitzero"`  // not given is either side
+	Region           body.Region  `json:"region"`
+	MaxMass          *units.Mass  `json:"max_mass,omitempty"` // per hand for work of the arms, else in total
+	Avoid            body.Demands `json:"avoid,omitzero"`
+	NonWeightBearing bool         `json:"non_weight_bearing,omitzero"`
+	Note             string       `json:"note,omitzero"` // such as a range of motion, for people to read
+}
+
+// Why a clearance does not count, as told to the clinician.
+const (
+	whyNoName  = "no clinician is named"
+	whyNoDay   = "its day is not given"
+	whyLater   = "its day lies after the visit"
+	whyExpired = "it has expired"
+	whyEvent   = "something has happened since"
+	whyScope   = "it does not say what it speaks for"
+)
+
+// lastDay is the last day on which c is in force.
+func (c Clearance) lastDay() units.Day {
+	if !c.Expires.IsZero() {
+		return c.Expires
+	}
+	return monthsAfter(c.Day, clearanceMonths)
+}
+
+// intensity is the hardest effort that c speaks for.
+func (c Clearance) intensity() Intensity {
+	if c.Intensity == IntensityUnknown {
+		return Moderate
+	}
+	return c.Intensity
+}
+
+// void says why c does not count on the day of the visit, "" if it does.
+func (p Profile) void(c Clearance) string {
+	switch {
+	case strings.TrimSpace(c.Who) == "":
+		return whyNoName
+	case c.Day.IsZero():
+		return whyNoDay
+	case c.Day > p.Day:
+		return whyLater
+	case c.lastDay() < p.Day:
+		return whyExpired
+	case slices.ContainsFunc(p.Events, func(e Event) bool { return e.Day.IsZero() || e.Day > c.Day }):
+		return whyEvent
+	case len(c.Scope) == 0:
+		return whyScope
+	}
+	return ""
+}
+
+// covered returns the hardest effort that clearances in force speak for with
+// regard to code, and whether any speaks for it.
+func (p Profile) covered(code Code) (Intensity, bool) {
+	hardest := IntensityUnknown
+	for _, c := range p.Clearances {
+		if slices.Contains(c.Scope, code) && p.void(c) == "" {
+			hardest = max(hardest, c.intensity())
+		}
+	}
+	return hardest, hardest != IntensityUnknown
+}
+
+// coveredAll is covered for every one of the codes; for none it is false.
+func (p Profile) coveredAll(codes []Code) (Intensity, bool) {
+	hardest := Vigorous
+	for _, code := range codes {
+		i, ok := p.covered(code)
+		if !ok {
+			return IntensityUnknown, false
+		}
+		hardest = min(hardest, i)
+	}
+	return hardest, len(codes) > 0
+}
+
+// vigorousClearance reports whether clearances in force, given in the last 12
+// months, speak for vigorous effort with every one of the diseases, and returns
+// the last day on which they do.
+func (p Profile) vigorousClearance(diseases []Code) (units.Day, bool) {
+	var until units.Day
+	for _, code := range diseases {
+		var best units.Day
+		for _, c := range p.Clearances {
+			if c.intensity() == Vigorous && slices.Contains(c.Scope, code) && p.void(c) == "" {
+				best = max(best, min(c.lastDay(), monthsAfter(c.Day, clearanceMonths)))
+			}
+		}
+		if best < p.Day {
+			return 0, false
+		}
+		if until == 0 || best < until {
+			until = best
+		}
+	}
+	return until, len(diseases) > 0
+}
+
+// inForce reports whether r binds on the day of the visit. One that begins
+// later is kept: it forbids, and nobody gains by forgetting it.
+func (r Restriction) inForce(day units.Day) bool { return r.Until.IsZero() || r.Until >= day }
+
+// limits are what r forbids.
+func (r Restriction) limits() Limits {
+	l := Limits{Avoid: r.Avoid}
+	if r.NonWeightBearing {
+		l.Avoid = l.Avoid.Union(sparing(r.Region)).Union(standing)
+	}
+	if r.MaxMass != nil {
+		side := r.Side
+		if side == body.SideUnknown {
+			side = body.Both
+		}
+		l.Masses = []MassLimit{{Region: r.Region, Side: side, Max: *r.MaxMass, Author: r.Author}}
+	}
+	return l
+}
+
+// standing are demands that put the body's weight on the feet.
+var standing = body.DemandSet(body.FreeStanding, body.SingleLegStance, body.DeepKneeBend, body.Impact)

@@ -1,0 +1,78 @@
+package screening
+
+import (
+	"fmt"
+	"iter"
+	"slices"
+
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// Code names a disease, symptom, condition, red flag, event, reading or
+// question, such as "osteoporosis". Codes are what is stored and exchanged.
+type Code string
+
+// Kind is what a code names.
+type Kind uint8
+
+// Kinds of code.
+const (
+	KindUnknown Kind = iota // not given
+	Disease                 // known disease of the preparticipation rule
+	Symptom                 // sign or symptom of the preparticipation rule
+	Condition               // condition, contraindication or medicine
+	RedFlag                 // sign of a serious cause
+	Happening               // what an [Event] may name
+	Reading                 // what a measurement showed
+	Topic                   // what a question asks after and no list holds
+)
+
+var kinds = units.NewVocabulary[Kind]("kind of code", "", "disease", "symptom", "condition", "red flag", "happening", "reading", "topic")
+
+// String returns the kind's name, such as "red flag".
+func (k Kind) String() string { return kinds.Text(k) }
+
+// MarshalText writes what String returns.
+func (k Kind) MarshalText() ([]byte, error) { return kinds.Marshal(k) }
+
+// UnmarshalText reads what MarshalText writes.
+func (k *Kind) UnmarshalText(text []byte) error { return kinds.Unmarshal(text, k) }
+
+// A Term is a known code with what it stands for.
+type Term struct {
+	Code    Code            `json:"code"`
+	Kind    Kind            `json:"kind"`
+	Meaning string          `json:"meaning"` // for a clinician, in our own words
+	Fact    evidence.FactID `json:"fact"`    // what a source says of it
+}
+
+// Codes yields every known code, in the order of the lists.
+func Codes() iter.Seq[Term] {
+	return func(yield func(Term) bool) {
+		for i := range entries {
+			if !yield(entries[i].term()) {
+				return
+			}
+		}
+	}
+}
+
+// LookUp returns what a code stands for, and whether it is known.
+func LookUp(code Code) (Term, bool) {
+	if e := find(code); e != nil {
+		return e.term(), true
+	}
+	return Term{}, false
+}
+
+func (e *entry) term() Term { return Term{e.code, e.kind, e.meaning, e.factID()} }
+
+// check returns nil if code is known and of one of the kinds, else an
+// [units.ErrUnknown].
+func (c Code) check(of ...Kind) error {
+	if e := find(c); e == nil || !slices.Contains(of, e.kind) {
+		return units.Field("", fmt.Sprintf("%.60q", string(c)), fmt.Sprintf("a known code of kind %v", of), units.ErrUnknown)
+	}
+	return nil
+}

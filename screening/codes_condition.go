@@ -1,0 +1,124 @@
+package screening
+
+import (
+	"fmt"
+
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// Codes of the published cautions.
+const (
+	noSpinalFlexion  Code = "avoid_loaded_or_end_range_spinal_flexion"
+	lowImpact        Code = "impact_up_to_brisk_walking"
+	techniqueFirst   Code = "technique_before_load"
+	noBreathHolding  Code = "no_breath_holding"
+	noEarlyResisting Code = "no_resisted_strengthening_before_week_12"
+	effortNotPulse   Code = "use_rpe_not_heart_rate"
+)
+
+// Limits that conditions share.
+var (
+	breathe       = tell.with(Limits{NoBreathHolding: true})
+	supported     = tell.with(Limits{Support: true})
+	spine         = tell.avoiding(body.LoadedSpinalFlex, body.SpinalTwist, body.PickUpFromFloor)
+	brokenSpine   = spine.with(Limits{TechniqueFirst: true, LowImpact: true})
+	earlyFracture = askNoLoad.with(brokenSpine.limits)
+	gentleImpact  = ask.with(Limits{LowImpact: true})
+	tellImpact    = tell.with(Limits{LowImpact: true})
+	earlyImpact   = askLight.with(Limits{LowImpact: true})
+	shoulderRest  = ask.avoiding(body.ShoulderResisted, body.Overhead)
+)
+
+func said(source evidence.SourceID, basis evidence.Basis, says string) provenance {
+	return provenance{says: says, source: source, basis: basis}
+}
+
+func reported(source evidence.SourceID, via, says string) provenance {
+	return provenance{says: says, source: source, via: via, basis: evidence.Secondary}
+}
+
+const guideTable = "open-access article PMC5101068, table 4"
+
+// conditions change how a person trains. Where no limit was published, the
+// outcome names whom to ask and gives no number.
+var conditions = []entry{
+	{code: "osteoporosis", kind: Condition, meaning: "osteoporosis", effect: spine, cautions: []Code{noSpinalFlexion},
+		from: reported("giangregorio2014", guideTable, "change fast, repeated, loaded or end-range bending and twisting of the spine; avoid lifting from the floor; start lighter if inactive, new to it or at high risk")},
+	{code: "osteoporosis_uk", kind: Condition, meaning: "osteoporosis, by the UK consensus", effect: spine, cautions: []Code{noSpinalFlexion},
+		from: said("brookewavell2022", evidence.Published, "keep out of positions that bend the spine far forward; after vertebral or several low-trauma fractures impact no higher than brisk walking")},
+	{code: "osteoporosis_essa", kind: Condition, meaning: "osteoporosis, by the Australian statement", effect: spine, cautions: []Code{noSpinalFlexion},
+		from: said("beck2017", evidence.Published, "loaded spinal flexion is not recommended")},
+	{code: "osteoporosis_essa_dose", kind: Condition, meaning: "osteoporosis, dose of the Australian statement", effect: spine, cautions: []Code{noSpinalFlexion},
+		from: said("beck2017", evidence.FromMemory, "twice a week, 2 to 3 sets of 8 at 80 to 85 % of the 1RM, lower at the start in high risk")},
+	{code: "vertebral_fracture", kind: Condition, meaning: "vertebral fracture; without a day it counts as recent", effect: earlyFracture,
+		dated: &dated{months: fractureMonths, later: brokenSpine}, cautions: []Code{noSpinalFlexion, techniqueFirst, lowImpact},
+		from: said("brookewavell2022", evidence.Published, "after a vertebral fracture impact no higher than brisk walking")},
+	{code: "osteoporosis_with_vertebral_fracture", kind: Condition, meaning: "osteoporosis with vertebral fracture; without a day it counts as recent", effect: earlyFracture,
+		dated: &dated{months: fractureMonths, later: brokenSpine}, cautions: []Code{noSpinalFlexion, techniqueFirst, lowImpact},
+		from: reported("giangregorio2014", guideTable, "load rises only while technique and posture hold; advice of a physiotherapist")},
+	{code: "total_knee_replacement", kind: Condition, meaning: "knee replacement; ask the surgeon for limits", effect: earlyImpact,
+		dated: &dated{later: gentleImpact}, released: &tellImpact,
+		from: reported("jette2020", "guideline digest", "high-intensity strength training under a therapist within 7 days; impact is kept low afterwards; no load limit found")},
+	{code: "total_hip_replacement", kind: Condition, meaning: "hip replacement; ask the surgeon for limits", effect: earlyImpact.avoiding(body.DeepKneeBend),
+		dated: &dated{later: gentleImpact.avoiding(body.DeepKneeBend)}, released: &tellImpact,
+		from: said("fortier2021", evidence.FromMemory, "the surgeon's limits of position while they last; no load limit found")},
+	{code: "shoulder_replacement", kind: Condition, meaning: "shoulder replacement; ask the surgeon for limits", effect: askLight.with(shoulderRest.limits),
+		dated: &dated{later: shoulderRest}, released: &tell,
+		from: said("", evidence.FromMemory, "the surgeon's protocol; no load limit found")},
+	{code: "rotator_cuff_repair", kind: Condition, meaning: "rotator cuff repair; without a day it counts as before week 12", effect: shoulderRest,
+		dated: &dated{weeks: repairWeeks, later: tell}, cautions: []Code{noEarlyResisting},
+		from: said("thigpen2016", evidence.Published, fmt.Sprintf("no resisted strengthening before week %d", repairWeeks))},
+	{code: "recent_fracture", kind: Condition, meaning: "fracture in the last 6 months or slow to unite", effect: ask, wider: true,
+		from: said("willey2003", evidence.Published, fmt.Sprintf("a fracture in the last %d months, or one slow to unite: contraindication for that region", fractureMonths))},
+	{code: "hernia", kind: Condition, meaning: "hernia", effect: tell.with(Limits{NoBreathHolding: true}),
+		from: said("willey2003", evidence.Published, "a hernia that is large or gives symptoms: contraindication until reviewed")},
+	{code: "pelvic_organ_prolapse", kind: Condition, meaning: "pelvic organ prolapse", effect: breathe,
+		from: reported("bo2022", "later reviews", "the pelvic floor is contracted before and during effort; no load ceiling found")},
+	{code: "glaucoma", kind: Condition, meaning: "glaucoma", effect: breathe.avoiding(body.HeadDown), cautions: []Code{noBreathHolding},
+		from: said("vieira2006", evidence.Published, "breath-holding under load raised the pressure of the eye by 4.3 mmHg, breathing out by 2.2")},
+	{code: "glaucoma_breathing", kind: Condition, meaning: "glaucoma, by the study of breathing", effect: breathe.avoiding(body.HeadDown), cautions: []Code{noBreathHolding},
+		from: said("vera2019", evidence.Published, "breathing out on the effort raised the pressure of the eye less than holding the breath")},
+	{code: "diabetic_retinopathy_severe", kind: Condition, meaning: "severe diabetic retinopathy", level: Absolute, as: retinopathyHigh,
+		effect: retinopathy.with(Limits{MaxIntensity: Moderate, LowImpact: true}).avoiding(body.HeadDown, body.Impact), cautions: []Code{noBreathHolding},
+		from: said("colberg2016", evidence.FromMemory, "avoid vigorous, jarring, head-down and breath-holding work")},
+	{code: "hypertension", kind: Condition, meaning: "hypertension", effect: breathe, cautions: []Code{noBreathHolding},
+		from: said("colberg2016", evidence.Published, "resistance exercise is encouraged without breath-holding")},
+	{code: "hypertension_treated", kind: Condition, meaning: "treated hypertension", effect: breathe, cautions: []Code{noBreathHolding},
+		from: said("colberg2016", evidence.Published, "resistance exercise is encouraged without breath-holding; some medicines cause low pressure afterwards")},
+	{code: "exertional_angina", kind: Condition, meaning: "angina on effort", effect: askLight, released: &tellModerate,
+		from: said("colberg2016", evidence.Published, "pulse at least 10 a minute below the onset of angina")},
+	{code: "after_mi_or_stroke", kind: Condition, meaning: "after a heart attack or stroke", effect: askLight, released: &tellModerate,
+		from: said("colberg2016", evidence.Published, "restart in supervised rehabilitation, low then moderate; resistance is acceptable")},
+	{code: "nephropathy", kind: Condition, meaning: "diabetic kidney disease", effect: breathe.with(Limits{MaxIntensity: Moderate}), cautions: []Code{noBreathHolding},
+		from: reported("pmc4254543", "open-access article PMC4254543, table 4", "no heavy lifting or breath-holding")},
+	{code: "foot_ulcer_neuropathy", kind: Condition, meaning: "foot ulcer, or loss of feeling in the feet", effect: ask.avoiding(body.FreeStanding, body.SingleLegStance, body.Impact),
+		from: said("colberg2016", evidence.Published, "no weight on an ulcer that has not healed; feet looked at daily")},
+	{code: "autonomic_neuropathy_postural_hypotension", kind: Condition, meaning: "autonomic neuropathy or low pressure on standing", effect: supported.avoiding(body.FloorTransfer, body.HeadDown), balance: true,
+		from: said("colberg2016", evidence.Published, "avoid quick changes of posture")},
+	{code: "beta_blocker", kind: Condition, meaning: "takes a beta-blocker", effect: tell.with(Limits{EffortNotPulse: true}), cautions: []Code{effortNotPulse},
+		from: said("", evidence.FromMemory, "the pulse is blunted: use perceived exertion")},
+	{code: "anticoagulant", kind: Condition, meaning: "takes an anticoagulant", effect: tell,
+		from: said("", evidence.FromMemory, "no load limit found; care with bleeding and falls")},
+	{code: "parkinsons", kind: Condition, meaning: "Parkinson's disease", effect: supported, balance: true,
+		from: said("jpd2023", evidence.Published, "the same guidance as for age peers, resistance with it")},
+	{code: "frailty", kind: Condition, meaning: "frailty", effect: supported, balance: true,
+		from: said("izquierdo2021", evidence.Published, "planned resistance exercise lessens the main signs; the dose is fitted to the person")},
+	{code: "frailty_dose", kind: Condition, meaning: "frailty, by the dose of the consensus", effect: supported, balance: true,
+		from: said("izquierdo2021", evidence.FromMemory, "start near 30 % of the 1RM, build towards 70 to 80 %")},
+	{code: "falls_risk", kind: Condition, meaning: "a fall in the past year, unsteadiness or fear of falling", effect: supported, balance: true,
+		from: reported("cdc2019", "summaries of the algorithm", "any of the three counts as a positive screen; walking, strength and balance are looked at")},
+	{code: "vertigo", kind: Condition, meaning: "vertigo", effect: supported.avoiding(body.HeadDown), balance: true,
+		from: said("", evidence.FromMemory, "seated or supported work; treated as a risk of falling")},
+	{code: "severe_cognitive_impairment", kind: Condition, meaning: "severe cognitive impairment or disturbed behaviour", wider: true, effect: askNoLoad,
+		from: said("willey2003", evidence.Published, "dementia of severe degree or disturbed behaviour: contraindication")},
+	{code: "bone_metastases", kind: Condition, meaning: "bone metastases", effect: askNoLoad.with(bones.limits), released: &bones,
+		from: said("campbell2022", evidence.Published, "not an automatic bar: the medical team weighs the risk; posture and controlled movement")},
+	{code: "aortic_or_cerebral_aneurysm", kind: Condition, meaning: "aortic aneurysm, large or growing, or an aneurysm of a brain artery", wider: true, effect: askNothing,
+		from: said("willey2003", evidence.Published, "contraindication")},
+	{code: "copd_asymptomatic", kind: Condition, meaning: "lung disease without symptoms", effect: tell,
+		from: provenance{says: "lung disease by itself no longer sends a person for clearance", source: "riebe2015", locator: "opening of chapter 2 of the guideline's 10th edition", basis: evidence.Published}},
+}
+
+// bones are the limits with bone metastases once the medical team has spoken.
+var bones = brokenSpine.avoiding(body.Impact, body.FastMovement)

@@ -1,0 +1,60 @@
+package screening
+
+// Codes of questions that are no entries of a list.
+const (
+	askDiseases   Code = "diseases"
+	askSymptoms   Code = "symptoms"
+	askRedFlags   Code = "red_flags"
+	askConditions Code = "conditions"
+	askActivity   Code = "activity"
+	askWanted     Code = "wanted"
+	askClearance  Code = "clearance"
+	askRegion     Code = "fracture_region"
+	askLimit      Code = "restriction"
+	askNew        Code = "new"
+	askRetina     Code = "retinopathy_moderate_or_worse"
+	askInsulin    Code = "insulin_or_secretagogue"
+	askSevereLow  Code = "severe_low_24h"
+	askPressure   Code = "blood_pressure"
+	askGlucose    Code = "glucose"
+	askKetones    Code = "ketones"
+	askPain       Code = "pain"
+)
+
+// diabetesCodes say that a person has diabetes.
+var diabetesCodes = []Code{"diabetes_t1", "diabetes_t2", "diabetes"}
+
+// pressureCodes make a reading of the blood pressure necessary.
+var pressureCodes = []Code{"hypertension", "hypertension_treated", "uncontrolled_hypertension", "cardiac", "cerebrovascular", "renal", "nephropathy", "after_mi_or_stroke"}
+
+// writtenQuestions are asked of everyone or triggered. A question that was
+// never triggered is not missing.
+var writtenQuestions = []question{
+	{code: askDiseases, client: "Has a doctor ever told you of a disease of heart, blood vessels, kidneys, or of diabetes?", clinician: "The list of known diseases was not asked."},
+	{code: askSymptoms, client: "We would like to go through a short list of signs with you first.", clinician: "The list of signs and symptoms was not asked."},
+	{code: askRedFlags, client: "We would like to ask about a few signs that need a doctor.", clinician: "The list of red flags was not asked."},
+	{code: askConditions, client: "Which conditions, operations or medicines should we know of?", clinician: "The list of conditions was not asked."},
+	{code: askActivity, client: "How often, how long and how hard have you been exercising lately?", clinician: "Activity of the last months; without it the person counts as not regularly active."},
+	{code: askWanted, client: "How hard would you like to train?", clinician: "Wanted intensity; without it vigorous is assumed."},
+	{code: askClearance, yesNo: true, triggers: []Code{"cardiac", "peripheral_vascular", "cerebrovascular", "diabetes_t1", "diabetes_t2", "renal"},
+		client: "Has a doctor agreed that you exercise, and when?", clinician: "Clearance by a named clinician, with day and scope."},
+	{code: askInsulin, yesNo: true, triggers: diabetesCodes, means: "insulin_or_secretagogue",
+		client: "Do you take insulin, or tablets that can bring your sugar too low?", clinician: "Insulin or a secretagogue: lows are possible."},
+	{code: askRetina, yesNo: true, triggers: diabetesCodes, means: "npdr_moderate_or_worse", unless: []Code{"npdr_moderate_or_worse", "diabetic_retinopathy_severe", "retinopathy_high_intensity"},
+		client: "What did your last eye check show?", clinician: "Diabetic retinopathy of moderate degree or more; unknown counts as present."},
+	{code: "vertebral_fracture", yesNo: true, triggers: []Code{"osteoporosis", "osteoporosis_uk", "osteoporosis_essa", "osteoporosis_essa_dose"}, means: "vertebral_fracture", unless: []Code{"vertebral_fracture", "osteoporosis_with_vertebral_fracture"},
+		client: "Has a bone in your spine ever broken, perhaps found on a picture?", clinician: "Vertebral fracture; many are silent, so the list alone does not answer it."},
+	{code: "hernia_symptomatic_or_large", yesNo: true, triggers: []Code{"hernia"}, means: "hernia_symptomatic_or_large",
+		client: "Does the hernia hurt, bulge a lot, or has a doctor called it large?", clinician: "Hernia that is large or gives symptoms."},
+	{code: askPressure, triggers: pressureCodes, means: "blood_pressure",
+		client: "May we measure your blood pressure after a rest?", clinician: "Blood pressure at rest."},
+	{code: askRegion, triggers: []Code{"recent_fracture"}, client: "Which bone was broken?", clinician: "Region of the fracture."},
+	{code: askLimit, triggers: []Code{"musculoskeletal_limitation"}, client: "What has your surgeon or clinician asked you not to do?", clinician: "The restriction, with its author and until when."},
+
+	{code: askNew, client: "Is anything new since last time: pain in the chest, faintness, breathlessness, a new pain?", clinician: "New symptoms and red flags since the last visit were not asked."},
+	{code: feverToday, client: "Do you feel feverish today?", clinician: "Feverish illness today was not asked.", means: feverToday},
+	{code: askGlucose, client: "What does your meter show now?", clinician: "Glucose before the session.", means: "glucose"},
+	{code: askKetones, client: "Please test for ketones before we start.", clinician: "Ketones at a high glucose.", means: "ketones"},
+	{code: askSevereLow, client: "Did you need help with a low in the last day?", clinician: "A low in the last 24 h that needed help.", means: glucoseVeryLow},
+	{code: askPain, client: "How was the pain during and after last time, and the next morning?", clinician: "The record of pain is not complete."},
+}

@@ -1,0 +1,39 @@
+package screening
+
+import "example.org/posology/units/evidence"
+
+// signsList is where the signs and symptoms were read.
+const signsList = "table of signs and symptoms in an earlier edition of the guideline"
+
+func symptomFrom(says string, basis evidence.Basis) provenance {
+	return provenance{says: says, source: "riebe2015", locator: signsList, basis: basis}
+}
+
+// symptoms are the signs and symptoms of the preparticipation rule.
+// Those of a heart short of blood and blackouts are seen the same day, and no
+// clearance lifts them, since none can have known of them; for the others one
+// that names them may.
+var symptoms = []entry{
+	{code: "ischaemic_chest_neck_jaw_arm_pain", kind: Symptom, meaning: "discomfort of chest, neck, jaw or arm that may come from the heart",
+		from: symptomFrom("discomfort around chest, neck, jaw or arm that ischaemia may cause is on the list", evidence.FromMemory), effect: seeToday},
+	{code: "palpitations_or_tachycardia", kind: Symptom, meaning: "racing or pounding heart",
+		from: symptomFrom("palpitations or tachycardia are on the list", evidence.Published), effect: askNothing, released: &tellModerate},
+	{code: "known_heart_murmur", kind: Symptom, meaning: "known heart murmur",
+		from: symptomFrom("a known heart murmur is on the list", evidence.Published), effect: askNothing, released: &tellModerate},
+	{code: "dyspnoea_rest_or_mild_exertion", kind: Symptom, meaning: "breathlessness at rest or on little effort",
+		from: symptomFrom("breathlessness at rest or on mild exertion is on the list", evidence.FromMemory), effect: askNothing, released: &tellModerate},
+	{code: "orthopnoea_or_pnd", kind: Symptom, meaning: "breathlessness lying flat or waking at night",
+		from: symptomFrom("orthopnoea or paroxysmal nocturnal dyspnoea is on the list", evidence.FromMemory), effect: askNothing, released: &tellModerate},
+	{code: "unusual_fatigue_or_dyspnoea_usual_activity", kind: Symptom, meaning: "unusual tiredness or breathlessness in everyday tasks",
+		from: symptomFrom("unusual fatigue or breathlessness with usual activities is on the list", evidence.Published), effect: askNothing, released: &tellModerate},
+	{code: "dizziness_or_syncope", kind: Symptom, meaning: "dizzy spells or blackouts",
+		from: symptomFrom("dizziness or syncope is on the list", evidence.FromMemory), effect: seeToday, balance: true},
+	{code: "ankle_oedema", kind: Symptom, meaning: "swelling of both ankles",
+		from: symptomFrom("ankle oedema is on the list", evidence.Published), effect: askNothing, released: &tellModerate},
+	{code: "intermittent_claudication", kind: Symptom, meaning: "leg cramp on walking that rest relieves",
+		from: symptomFrom("intermittent claudication is on the list", evidence.Published), effect: askNothing, released: &tellModerate},
+}
+
+// tellModerate is what goes on after clearance from the branches that ask for
+// it: light to moderate effort, built up as tolerated.
+var tellModerate = tell.with(Limits{MaxIntensity: Moderate})

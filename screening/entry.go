@@ -1,0 +1,130 @@
+package screening
+
+import (
+	"slices"
+
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// An effect is what follows from one finding. The mapping from what a source
+// says to an effect is this module's own, unless the source gives it.
+type effect struct {
+	route     Route
+	meanwhile Meanwhile
+	limits    Limits
+}
+
+// full returns e with the limits that bind whatever is light and supervised or
+// graver, so that a graver finding never drops a limit of a lesser one.
+func (e effect) full() effect {
+	if e.meanwhile > WithinLimits {
+		e.limits = e.limits.Join(lightLimits)
+	}
+	return e
+}
+
+// softened returns e for something that is not known: asking comes first, and
+// what may go on is as if the answer were yes.
+func (e effect) softened() effect {
+	e.route = min(e.route, AskFirst)
+	return e
+}
+
+func (e effect) join(f effect) effect {
+	return effect{max(e.route, f.route), max(e.meanwhile, f.meanwhile), e.limits.Join(f.limits)}
+}
+
+// lightLimits are the limits of light and supervised training.
+var lightLimits = Limits{MaxFraction: lightFraction, MinReserve: lightReserve, MaxIntensity: Light, LeastSetting: InGroup}
+
+// Effects that many entries share.
+var (
+	nothingFound = effect{NoRoute, WithinLimits, Limits{}}
+
+	tell       = effect{Tell, WithinLimits, Limits{}}
+	ask        = effect{AskFirst, WithinLimits, Limits{}}
+	askLight   = effect{AskFirst, LightSupervised, Limits{}}
+	askNoLoad  = effect{AskFirst, UnloadedPractice, Limits{}}
+	askNothing = effect{AskFirst, Nothing, Limits{}}
+	seeToday   = effect{SameDay, Nothing, Limits{}}
+	emergency  = effect{Emergency, Nothing, Limits{}}
+)
+
+func (e effect) with(l Limits) effect {
+	e.limits = e.limits.Join(l)
+	return e
+}
+
+func (e effect) avoiding(ds ...body.Demand) effect {
+	return e.with(Limits{Avoid: body.DemandSet(ds...)})
+}
+
+// provenance is what a source says of an entry, and how that is known here.
+type provenance struct {
+	says    string
+	source  evidence.SourceID
+	via     string
+	locator string
+	basis   evidence.Basis
+}
+
+// An entry is one row of the tables of codes: what the code stands for, what a
+// source says of it, and what follows.
+type entry struct {
+	code    Code
+	kind    Kind
+	meaning string // for a clinician
+	client  string // what a client reads; empty: by the route
+	from    provenance
+	effect  effect
+
+	released *effect // with a clearance that covers it; nil: none counts
+	dated    *dated  // what changes once its day is known
+	balance  bool    // fainting or falling: no lone standing, overhead or over-the-face work
+
+	level    Level    // on the list of contraindications
+	as       Code     // the list's code, where it differs
+	wider    bool     // on the wider list
+	cautions []Code   // published cautions
+	flag     Referral // of a red flag that counts by itself
+	points   string   // serious cause that a sign points to, where one sign alone says little
+}
+
+// dated says what follows once enough time since the event has passed.
+type dated struct {
+	weeks, months int // since the event, both noughts: a day is enough
+	later         effect
+}
+
+func (e *entry) factID() evidence.FactID { return factPrefix + evidence.FactID(e.code) }
+func (e *entry) mapID() evidence.FactID  { return factPrefix + "map." + evidence.FactID(e.code) }
+
+// listed is the code under which the list of contraindications has the entry.
+func (e *entry) listed() Code {
+	if e.as != "" {
+		return e.as
+	}
+	return e.code
+}
+
+var (
+	entries = slices.Concat(diseases, symptoms, heartEntries, conditions, widerEntries, redFlags, happenings, readings, topics)
+	index   = indexEntries()
+)
+
+func indexEntries() map[Code]int {
+	at := make(map[Code]int, len(entries))
+	for i := range entries {
+		at[entries[i].code] = i
+	}
+	return at
+}
+
+// find returns the entry of a code, nil if there is none.
+func find(code Code) *entry {
+	if i, ok := index[code]; ok {
+		return &entries[i]
+	}
+	return nil
+}

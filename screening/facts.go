@@ -1,0 +1,115 @@
+package screening
+
+import (
+	"fmt"
+	"iter"
+
+	"example.org/posology/units/evidence"
+)
+
+const factPrefix evidence.FactID = "screening."
+
+// Facts that stand for no entry.
+const (
+	branchMap      = factPrefix + "map.branch"
+	unaskedFact    = factPrefix + "not-asked"
+	clearanceFact  = factPrefix + "clearance"
+	togetherFact   = factPrefix + "flags-together"
+	adaFact        = factPrefix + "diabetes-start"
+	lightLoadFact  = factPrefix + "light-load"
+	reserveFact    = factPrefix + "light-reserve"
+	belowFact      = factPrefix + "below-high-intensity"
+	lyingFact      = factPrefix + "orthostatic-lying"
+	pressureESC    = factPrefix + "pressure-high-intensity"
+	fallFact       = factPrefix + "recent-fall"
+	dayConflict    = factPrefix + "diastolic-conflict"
+	activeFact     = factPrefix + "regularly-active"
+	referredFact   = factPrefix + "share-referred"
+	aloneFact      = factPrefix + "alone"
+	restrictedFact = factPrefix + "restriction"
+)
+
+// branchFact names the fact of a branch.
+func branchFact(b Branch) evidence.FactID {
+	return factPrefix + "branch." + evidence.FactID(b.String())
+}
+
+// branchFacts are the rows of the preparticipation rule.
+var branchFacts = [...]string{
+	N1: "not regularly active, no disease, no symptoms: no clearance; begin light to moderate, build to vigorous gradually",
+	N2: "not regularly active, disease, no symptoms: clearance before any exercise; after it light to moderate, built as tolerated",
+	N3: "not regularly active, symptoms: clearance before any exercise; after it light to moderate, built as tolerated",
+	A1: "regularly active, no disease, no symptoms: no clearance; carry on at moderate or vigorous effort, progress as tolerated",
+	A2: fmt.Sprintf("regularly active, disease, no symptoms: none for moderate effort; clearance before vigorous effort unless given in the last %d months without change", clearanceMonths),
+	A3: "regularly active, symptoms: stop, then clearance; return after it, progress as tolerated",
+}
+
+// numberFacts are the facts that stand for no entry of the tables of codes.
+var numberFacts = []evidence.Fact{
+	{ID: activeFact, Value: fmt.Sprintf("regularly active: planned, at least %d days a week and %d minutes, at least moderate, for at least %d months", activeDays, activeMinutes, activeMonths), Source: "riebe2015", Via: figureVia, Basis: evidence.Secondary},
+	{ID: adaFact, Value: "people with diabetes, not active and without symptoms, who start with light or moderate effort need no clearance; disagrees with branch N2", Source: "colberg2017", Basis: evidence.Published},
+	{ID: referredFact, Value: "of US adults from 40, the preparticipation rule sends 54.2 % before any exercise and a further 2.6 % before vigorous exercise", Source: "whitfield2017", Basis: evidence.Published},
+	{ID: lyingFact, Value: fmt.Sprintf("from lying a fall of %d systolic or %d diastolic mmHg within 3 minutes of standing is orthostatic hypotension", lyingSystolic, lyingDiastolic), Source: "freeman2011", Via: "shaw2017", Basis: evidence.Secondary},
+	{ID: pressureESC, Value: fmt.Sprintf("systolic above %d mmHg: no high-intensity exercise until controlled", relativeSystolic), Source: "pelliccia2021", Basis: evidence.FromMemory},
+	{ID: dayConflict, Value: fmt.Sprintf("diastolic pressure stops the day at %d mmHg in the UK list and bars resistance exercise above %d in the American one", dayDiastolic, absoluteDiastolic), Basis: evidence.Computed, From: []evidence.FactID{factPrefix + evidence.FactID(pressureToday), factPrefix + evidence.FactID(pressureAbsolute)}},
+	{ID: lightLoadFact, Value: fmt.Sprintf("light and supervised: at most %v of the 1RM, the low level for this group", lightFraction), Source: "williams2007", Basis: evidence.FromMemory},
+	{ID: reserveFact, Value: fmt.Sprintf("light and supervised, or a lighter day: at least %v repetitions in reserve, and light effort beside an instructor", lightReserve), Basis: evidence.Design},
+	{ID: belowFact, Value: fmt.Sprintf("at most %v of the 1RM: the last whole per cent below %v", belowIntensity, highIntensity), Basis: evidence.Computed, From: []evidence.FactID{factPrefix + "npdr_moderate_or_worse"}},
+	{ID: fallFact, Value: fmt.Sprintf("a fall in the last %d months counts as a risk of falling", fallMonths), Source: "cdc2019", Via: "summaries of the algorithm", Basis: evidence.Secondary},
+	{ID: togetherFact, Value: fmt.Sprintf("signs of the spine count together: %d that point to one cause are referred the same day", flagsTogether), Basis: evidence.Design, From: []evidence.FactID{factPrefix + "cancer_history"}},
+	{ID: branchMap, Value: "before the clearance that a branch asks for: unloaded practice with known disease, nothing with symptoms, at most moderate effort before vigorous", Basis: evidence.Design},
+	{ID: unaskedFact, Value: "what was not asked counts as yes for what may go on, and as a question for where to send", Basis: evidence.Design},
+	{ID: clearanceFact, Value: fmt.Sprintf("a clearance counts with a name, a day, a scope, within its term or %d months, and with no event since; it lifts relative entries and the need of a branch, nothing else", clearanceMonths), Basis: evidence.Design, From: []evidence.FactID{branchFact(A2)}},
+	{ID: aloneFact, Value: "who may faint or fall does no free standing, overhead or over-the-face work alone", Basis: evidence.Design},
+	{ID: restrictedFact, Value: "a restriction in force binds every dose; without weight-bearing no standing work of that region", Basis: evidence.Design},
+}
+
+// Facts yields the facts behind this package, from the tables that its code
+// uses: what is said of each code, what follows from it here, the branches of
+// the preparticipation rule, and the numbers.
+func Facts() iter.Seq[evidence.Fact] {
+	return func(yield func(evidence.Fact) bool) {
+		for i := range entries {
+			e := &entries[i]
+			if !yield(e.fact()) || !yield(e.mapFact()) {
+				return
+			}
+		}
+		for b := N1; b <= A3; b++ {
+			if !yield(evidence.Fact{ID: branchFact(b), Value: branchFacts[b], Source: "riebe2015", Via: figureVia, Basis: evidence.Secondary}) {
+				return
+			}
+		}
+		for _, f := range numberFacts {
+			if !yield(f) {
+				return
+			}
+		}
+	}
+}
+
+func (e *entry) fact() evidence.Fact {
+	p := e.from
+	return evidence.Fact{ID: e.factID(), Value: e.meaning + ": " + p.says, Source: p.source, Via: p.via, Locator: p.locator, Basis: p.basis}
+}
+
+// mapFact is the mapping of this module, as its code has it.
+func (e *entry) mapFact() evidence.Fact {
+	value := e.meaning + ": " + e.effect.String()
+	if e.dated != nil {
+		value += "; later " + e.dated.later.String()
+	}
+	if e.released != nil {
+		value += "; with a clearance " + e.released.String()
+	}
+	return evidence.Fact{ID: e.mapID(), Value: value, Basis: evidence.Design, From: []evidence.FactID{e.factID()}}
+}
+
+// String prints where to send, what may go on and what is avoided.
+func (e effect) String() string {
+	text := fmt.Sprintf("route %v, meanwhile %v", e.route, e.meanwhile)
+	if e.limits.Avoid != 0 {
+		text += ", avoiding " + e.limits.Avoid.String()
+	}
+	return text
+}

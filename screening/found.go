@@ -1,0 +1,163 @@
+package screening
+
+import (
+	"slices"
+	"time"
+
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+// An item is an entry that is present, or of which it is not known whether it is.
+type item struct {
+	*entry
+	held     Answer    // Yes or Unknown
+	question *question // whose answer is missing, if that is why it is not known
+}
+
+// found returns what is present or not known, in the order of the tables. Lists
+// that were not asked are left out: they are one finding each.
+func (p Profile) found() []item {
+	items := make([]item, 0, 16)
+	for _, list := range [...]Checklist{p.Diseases, p.Symptoms, p.RedFlags, p.Conditions} {
+		items = list.appendItems(items)
+	}
+	items = p.appendEvents(items)
+	listed := items
+	for i := range questions {
+		q := &questions[i]
+		if !q.yesNo || q.means == "" {
+			continue
+		}
+		switch given := p.Answers[q.code]; {
+		case given == Yes:
+			items = append(items, item{find(q.means), Yes, nil})
+		case given == Unknown && q.triggered(listed):
+			items = append(items, item{find(q.means), Unknown, q})
+		}
+	}
+	return inOrder(items)
+}
+
+func (c Checklist) appendItems(items []item) []item {
+	for _, code := range c.Present {
+		items = append(items, item{find(code), Yes, nil})
+	}
+	for _, code := range c.Unsure {
+		items = append(items, item{find(code), Unknown, nil})
+	}
+	return slices.DeleteFunc(items, func(i item) bool { return i.entry == nil })
+}
+
+// appendEvents adds the conditions that events stand for.
+func (p Profile) appendEvents(items []item) []item {
+	for _, e := range p.Events {
+		code := e.Code
+		switch {
+		case code == "fall" && !p.passed(e.Day, 0, fallMonths):
+			code = "falls_risk"
+		case code == "fracture" && !p.passed(e.Day, 0, fractureMonths):
+			code = "recent_fracture"
+		}
+		if en := find(code); en != nil && en.kind == Condition {
+			items = append(items, item{en, Yes, nil})
+		}
+	}
+	return items
+}
+
+// inOrder sorts items by table and keeps the graver of two of one entry.
+func inOrder(items []item) []item {
+	slices.SortStableFunc(items, func(a, b item) int {
+		if a.entry != b.entry {
+			return index[a.code] - index[b.code]
+		}
+		return b.held.Severity() - a.held.Severity()
+	})
+	return slices.CompactFunc(items, func(a, b item) bool { return a.entry == b.entry })
+}
+
+// triggered reports whether something present or not known makes q necessary
+// and nothing present answers it.
+func (q *question) triggered(items []item) bool {
+	hit := false
+	for _, it := range items {
+		if it.held == Yes && slices.Contains(q.unless, it.code) {
+			return false
+		}
+		hit = hit || slices.Contains(q.triggers, it.code)
+	}
+	return hit
+}
+
+// because returns the first of the items that triggers q.
+func (q *question) because(items []item) Code {
+	for _, it := range items {
+		if slices.Contains(q.triggers, it.code) {
+			return it.code
+		}
+	}
+	return ""
+}
+
+// passed reports whether so many weeks and months since the event have passed
+// on the day of the visit; since a day that is not known none have.
+func (p Profile) passed(event units.Day, weeks, months int) bool {
+	end, err := event.Plus(7 * weeks)
+	if err != nil {
+		return false
+	}
+	end = monthsAfter(end, months)
+	return !end.IsZero() && p.Day >= end
+}
+
+// monthsAfter returns the same day n months later, the first of the month after
+// where there is no such day, and no day beyond the calendar.
+func monthsAfter(d units.Day, n int) units.Day {
+	year, month, day := d.Date()
+	m := int(month) - 1 + n
+	first, err := units.NewDay(year+m/12, time.Month(m%12+1), 1)
+	if err != nil {
+		return 0
+	}
+	later, err := first.Plus(day - 1)
+	if err != nil {
+		return 0
+	}
+	return later
+}
+
+// since says whether the last event of a dated entry lies far enough back, and
+// whether its day is known at all.
+func (p Profile) since(e *entry) (passed, known bool) {
+	var last units.Day
+	for _, event := range p.Events {
+		if event.Code != e.code {
+			continue
+		}
+		if event.Day.IsZero() {
+			return false, false
+		}
+		last = max(last, event.Day)
+	}
+	if last.IsZero() {
+		return false, false
+	}
+	return p.passed(last, e.dated.weeks, e.dated.months), true
+}
+
+// fractured returns the regions of fractures: of recent ones, and of all if a
+// fracture is known to be slow to unite. It is false if a region is not known.
+func (p Profile) fractured(all bool) ([]body.Region, bool) {
+	var regions []body.Region
+	for _, e := range p.Events {
+		if e.Code != "fracture" || !all && p.passed(e.Day, 0, fractureMonths) {
+			continue
+		}
+		if e.Region == body.RegionUnknown || e.Region == body.WholeBody {
+			return nil, false
+		}
+		regions = append(regions, e.Region)
+	}
+	return regions, len(regions) > 0
+}

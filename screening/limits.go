@@ -1,0 +1,122 @@
+package screening
+
+import (
+	"slices"
+
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+// Setting is where, and with whom beside, the person trains. The values rise
+// in supervision.
+type Setting uint8
+
+// Settings, in rising order of supervision.
+const (
+	SettingUnknown Setting = iota // not given
+	Alone                         // nobody at hand
+	WithHelper                    // a helper at hand
+	InGroup                       // a group with an instructor
+	InClinic                      // a clinician beside the person
+)
+
+var settings = units.NewVocabulary[Setting]("setting", "", "alone", "with a helper", "in a group", "in a clinic")
+
+// String returns the setting's name, such as "with a helper".
+func (s Setting) String() string { return settings.Text(s) }
+
+// Check returns nil if s is given.
+func (s Setting) Check() error { return settings.Check("", s) }
+
+// MarshalText writes what String returns.
+func (s Setting) MarshalText() ([]byte, error) { return settings.Marshal(s) }
+
+// UnmarshalText reads what MarshalText writes.
+func (s *Setting) UnmarshalText(text []byte) error { return settings.Unmarshal(text, s) }
+
+// MassLimit is a limit on the mass held for work of one region.
+type MassLimit struct {
+	Region body.Region `json:"region"`
+	Side   body.Side   `json:"side"`   // Both: either side
+	Max    units.Mass  `json:"max"`    // per hand for work of the arms, else in total
+	Author string      `json:"author"` // who set it
+}
+
+// Limits bind every dose. The zero value limits nothing.
+type Limits struct {
+	// MaxFraction is the largest share of a one-repetition maximum; 0 is no limit.
+	MaxFraction units.Fraction `json:"max_fraction,omitzero"`
+	// MinReserve is the least number of repetitions to be left undone.
+	MinReserve units.RIR `json:"min_reserve,omitzero"`
+	// MaxIntensity is the hardest effort, in the bands of the screening rules;
+	// the zero value limits nothing.
+	MaxIntensity Intensity `json:"max_intensity,omitzero"`
+	// NoBreathHolding asks the person to breathe out on the effort.
+	NoBreathHolding bool `json:"no_breath_holding,omitzero"`
+	// EffortNotPulse says that pulse does not show effort in this person.
+	EffortNotPulse bool `json:"effort_not_pulse,omitzero"`
+	// TechniqueFirst lets load rise only while technique and posture hold.
+	TechniqueFirst bool `json:"technique_first,omitzero"`
+	// LowImpact keeps impact at or below brisk walking.
+	LowImpact bool `json:"low_impact,omitzero"`
+	// Support asks for a hand on something firm, or a seat, in standing work.
+	Support bool `json:"support,omitzero"`
+	// Avoid are demands that no exercise may make.
+	Avoid body.Demands `json:"avoid,omitzero"`
+	// LeastSetting is the least supervision; the zero value asks for none.
+	LeastSetting Setting `json:"least_setting,omitzero"`
+	// Masses are limits on the mass held, set by a surgeon or clinician.
+	Masses []MassLimit `json:"masses,omitempty"`
+}
+
+// IsZero reports whether l limits nothing.
+func (l Limits) IsZero() bool {
+	masses := l.Masses
+	l.Masses = nil
+	return len(masses) == 0 && equalButMasses(l, Limits{})
+}
+
+func equalButMasses(l, m Limits) bool {
+	return l.MaxFraction == m.MaxFraction && l.MinReserve == m.MinReserve &&
+		l.MaxIntensity == m.MaxIntensity &&
+		l.NoBreathHolding == m.NoBreathHolding && l.EffortNotPulse == m.EffortNotPulse &&
+		l.TechniqueFirst == m.TechniqueFirst && l.LowImpact == m.LowImpact &&
+		l.Support == m.Support && l.Avoid == m.Avoid && l.LeastSetting == m.LeastSetting
+}
+
+// Join returns the tighter of l and m in every respect.
+func (l Limits) Join(m Limits) Limits {
+	if m.MaxFraction > 0 && (l.MaxFraction == 0 || m.MaxFraction < l.MaxFraction) {
+		l.MaxFraction = m.MaxFraction
+	}
+	l.MinReserve = max(l.MinReserve, m.MinReserve)
+	if m.MaxIntensity != IntensityUnknown && (l.MaxIntensity == IntensityUnknown || m.MaxIntensity < l.MaxIntensity) {
+		l.MaxIntensity = m.MaxIntensity
+	}
+	l.NoBreathHolding = l.NoBreathHolding || m.NoBreathHolding
+	l.EffortNotPulse = l.EffortNotPulse || m.EffortNotPulse
+	l.TechniqueFirst = l.TechniqueFirst || m.TechniqueFirst
+	l.LowImpact = l.LowImpact || m.LowImpact
+	l.Support = l.Support || m.Support
+	l.Avoid = l.Avoid.Union(m.Avoid)
+	l.LeastSetting = max(l.LeastSetting, m.LeastSetting)
+	l.Masses = joinMasses(l.Masses, m.Masses)
+	return l
+}
+
+func joinMasses(a, b []MassLimit) []MassLimit {
+	all := slices.Clone(a)
+	for _, limit := range b {
+		if !slices.Contains(all, limit) {
+			all = append(all, limit)
+		}
+	}
+	return all
+}
+
+// AsTightAs reports whether l allows nothing that m forbids. It is the order
+// in which screening is monotone.
+func (l Limits) AsTightAs(m Limits) bool {
+	joined := l.Join(m)
+	return equalButMasses(joined, l) && len(joined.Masses) == len(l.Masses)
+}

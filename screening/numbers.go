@@ -1,0 +1,61 @@
+package screening
+
+import (
+	"fmt"
+
+	"example.org/posology/units"
+)
+
+// Numbers of the rules. The facts print them from these very constants: see the
+// tables of codes and numberFacts.
+const (
+	// Regularly active, preparticipation rule.
+	activeDays    = 3  // a week, at least
+	activeMinutes = 30 // a day, at least
+	activeMonths  = 3  // at least
+
+	clearanceMonths = 12 // for which a clearance counts before vigorous exercise
+
+	// List of contraindications; strictly above, and either pressure is enough.
+	absoluteSystolic, absoluteDiastolic = 180, 110 // mmHg
+	relativeSystolic, relativeDiastolic = 160, 100 // mmHg
+	severePAP                           = 55       // mmHg, strictly above
+	lowMETs                             = 4.0      // strictly below
+
+	// Session-day checks.
+	daySystolic, dayDiastolic         = 180, 100 // mmHg, at or above
+	dayPulse                          = 100      // beats a minute, strictly above
+	lyingSystolic, lyingDiastolic     = 20, 10   // mmHg of fall, at or above
+	sittingSystolic, sittingDiastolic = 15, 7    // mmHg of fall, at or above
+	painLimit                         = 5.0      // of 10, allowed
+
+	repairWeeks    = 12 // before which no resistance follows a rotator cuff repair
+	fractureMonths = 6  // in which a fracture bars loading of its region
+
+	fallMonths = 12 // in which a fall counts
+
+	flagsTogether = 2 // signs that point to one cause, at least
+
+	// Loads.
+	highIntensity  units.Fraction = 0.80 // of the 1RM, from which retinopathy bars loading
+	belowIntensity units.Fraction = 0.79 // the last whole per cent below it
+	lightFraction  units.Fraction = 0.40 // of the 1RM, light for this group
+	lightReserve   units.RIR      = 4    // repetitions left undone at least
+)
+
+// glucoseThreshold is a threshold as printed in either unit.
+type glucoseThreshold struct{ mgDL, tenthsMmolL int32 }
+
+// String prints the threshold in both units.
+func (t glucoseThreshold) String() string {
+	return fmt.Sprintf("%d mg/dL (%d.%d mmol/L)", t.mgDL, t.tenthsMmolL/10, t.tenthsMmolL%10)
+}
+
+// Thresholds of glucose at the start of a session.
+var (
+	glucoseNone     = glucoseThreshold{52, 29}   // below: no exercise
+	glucoseTreat    = glucoseThreshold{70, 40}   // below: treat first; printed as 52–69 and 2.9–3.9
+	glucoseEat      = glucoseThreshold{90, 50}   // below: carbohydrate first
+	glucoseKetones  = glucoseThreshold{250, 139} // from here: ketone test
+	glucoseVeryHigh = glucoseThreshold{350, 194} // from here: consider insulin as well
+)

@@ -1,0 +1,79 @@
+package screening
+
+import (
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+// Intensity is a band of effort of the preparticipation rule.
+type Intensity uint8
+
+// Intensities, rising.
+const (
+	IntensityUnknown Intensity = iota // not given
+	Idle                              // no exercise
+	Light
+	Moderate
+	Vigorous
+)
+
+var intensities = units.NewVocabulary[Intensity]("intensity", "", "none", "light", "moderate", "vigorous")
+
+// String returns "none", "light", "moderate" or "vigorous", and "" for not given.
+func (i Intensity) String() string { return intensities.Text(i) }
+
+// MarshalText writes what String returns.
+func (i Intensity) MarshalText() ([]byte, error) { return intensities.Marshal(i) }
+
+// UnmarshalText reads what MarshalText writes.
+func (i *Intensity) UnmarshalText(text []byte) error { return intensities.Unmarshal(text, i) }
+
+// Activity is the planned exercise that the person has been doing.
+type Activity struct {
+	DaysPerWeek int       `json:"days_per_week"` // 0 to 7
+	Minutes     int       `json:"minutes"`       // a day, 0 to 1440
+	Intensity   Intensity `json:"intensity"`
+	Months      int       `json:"months"` // for how long, 0 to 1440
+}
+
+// An Event is something that happened on a day: an operation, a fracture, a
+// stay in hospital, a fall, a new diagnosis, or what a dated condition names.
+// It ends clearances given before it.
+type Event struct {
+	Code   Code        `json:"code"`
+	Day    units.Day   `json:"day,omitzero"`    // not given counts as recent
+	Region body.Region `json:"region,omitzero"` // of a fracture
+	Side   body.Side   `json:"side,omitzero"`
+}
+
+// A Profile is what is known of a person on the day of screening. What is nil,
+// zero or not asked is unknown, which is not "no".
+type Profile struct {
+	Day        units.Day `json:"day"` // of the screening
+	Age        body.Age  `json:"age"`
+	Sex        body.Sex  `json:"sex,omitzero"`
+	Activity   *Activity `json:"activity,omitempty"`
+	Wanted     Intensity `json:"wanted,omitzero"` // light, moderate or vigorous
+	Diseases   Checklist `json:"diseases,omitzero"`
+	Symptoms   Checklist `json:"symptoms,omitzero"`
+	RedFlags   Checklist `json:"red_flags,omitzero"`
+	Setting    Setting   `json:"setting,omitzero"` // not given counts as alone
+	Conditions Checklist `json:"conditions,omitzero"`
+
+	BP              *BloodPressure `json:"bp,omitempty"`              // at rest
+	RestingPulse    int            `json:"resting_pulse,omitzero"`    // beats a minute; 0 is not measured
+	CapacityMETs    *float64       `json:"capacity_mets,omitempty"`   // functional capacity
+	MeanPAP         *int           `json:"mean_pap,omitempty"`        // mean pulmonary artery pressure, mmHg
+	PlannedFraction units.Fraction `json:"planned_fraction,omitzero"` // of the 1RM; 0 is not planned
+
+	Events       []Event         `json:"events,omitempty"`
+	Clearances   []Clearance     `json:"clearances,omitempty"`
+	Restrictions []Restriction   `json:"restrictions,omitempty"`
+	Answers      map[Code]Answer `json:"answers,omitempty"` // to questions of [Questions] with yes and no
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (p *Profile) UnmarshalJSON(data []byte) error {
+	type plain Profile
+	return units.DecodeJSON(data, (*plain)(p))
+}

@@ -1,0 +1,82 @@
+package screening
+
+import (
+	"iter"
+	"slices"
+
+	"example.org/posology/units/evidence"
+)
+
+// A Question is one that was to be asked and was not answered. The words of its
+// reason are the question.
+type Question struct {
+	Code   Code            `json:"code"`
+	Reason evidence.Reason `json:"reason"`
+}
+
+// A Prompt is a row of the table of questions: what makes one necessary, and
+// how it is answered.
+type Prompt struct {
+	Code     Code   `json:"code"`
+	YesNo    bool   `json:"yes_no,omitzero"`    // answered in [Profile.Answers], else by a field of its own
+	Triggers []Code `json:"triggers,omitempty"` // any of which, present or unsure, makes it necessary; none: asked of everyone
+}
+
+// Prompts yields the table of questions.
+func Prompts() iter.Seq[Prompt] {
+	return func(yield func(Prompt) bool) {
+		for i := range questions {
+			q := &questions[i]
+			if !yield(Prompt{q.code, q.yesNo, slices.Clone(q.triggers)}) {
+				return
+			}
+		}
+	}
+}
+
+// A question is a row of the table.
+type question struct {
+	code      Code
+	yesNo     bool
+	triggers  []Code
+	unless    []Code // any of which, present, answers it
+	means     Code   // entry whose effect a yes has
+	client    string // the question
+	clinician string // why it is asked
+}
+
+// questions are those written out and one for the day of each dated condition.
+var questions = slices.Concat(writtenQuestions, dayQuestions())
+
+func dayQuestions() []question {
+	var list []question
+	for i := range conditions {
+		if e := &conditions[i]; e.dated != nil {
+			list = append(list, question{code: dayOf(e.code), triggers: []Code{e.code},
+				client:    "When was that? A month and year help us to go on with care.",
+				clinician: "Day of: " + e.meaning + "."})
+		}
+	}
+	return list
+}
+
+// dayOf is the code of the question for the day of a dated condition.
+func dayOf(code Code) Code { return code + "_day" }
+
+// findQuestion returns the row of a code, nil if there is none.
+func findQuestion(code Code) *question {
+	i := slices.IndexFunc(questions, func(q question) bool { return q.code == code })
+	if i < 0 {
+		return nil
+	}
+	return &questions[i]
+}
+
+// askFor returns the question of a code, asked because of another.
+func askFor(code, because Code) Question {
+	reason := evidence.Because(askPrefix + evidence.Code(code))
+	if because != "" {
+		reason = reason.With("because", because)
+	}
+	return Question{code, reason}
+}

@@ -1,0 +1,200 @@
+package screening
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"example.org/posology/units"
+)
+
+// A BloodPressure is a reading at rest, in mmHg.
+type BloodPressure struct {
+	Systolic  int `json:"systolic"`  // 50 to 300
+	Diastolic int `json:"diastolic"` // 20 to 200, below the systolic
+}
+
+// Posture is the posture from which the person stood up.
+type Posture uint8
+
+// Postures.
+const (
+	PostureUnknown Posture = iota // not given
+	Lying
+	Sitting
+)
+
+var postures = units.NewVocabulary[Posture]("posture", "", "lying", "sitting")
+
+// String returns "lying" or "sitting", and "" for not given.
+func (p Posture) String() string { return postures.Text(p) }
+
+// MarshalText writes what String returns.
+func (p Posture) MarshalText() ([]byte, error) { return postures.Marshal(p) }
+
+// UnmarshalText reads what MarshalText writes.
+func (p *Posture) UnmarshalText(text []byte) error { return postures.Unmarshal(text, p) }
+
+// An OrthostaticDrop is the fall in blood pressure on standing, in mmHg; a rise
+// is negative.
+type OrthostaticDrop struct {
+	From      Posture `json:"from"`
+	Systolic  int     `json:"systolic"`  // -150 to 200
+	Diastolic int     `json:"diastolic"` // -100 to 150
+}
+
+// Ketones is the result of a ketone test.
+type Ketones uint8
+
+// Results of a ketone test, rising.
+const (
+	KetonesUnknown Ketones = iota // not tested
+	NoKetones
+	SmallKetones
+	ModerateKetones
+	LargeKetones
+)
+
+var ketones = units.NewVocabulary[Ketones]("ketones", "", "none", "small", "moderate", "large")
+
+// String returns "none", "small", "moderate" or "large", and "" for not tested.
+func (k Ketones) String() string { return ketones.Text(k) }
+
+// MarshalText writes what String returns.
+func (k Ketones) MarshalText() ([]byte, error) { return ketones.Marshal(k) }
+
+// UnmarshalText reads what MarshalText writes.
+func (k *Ketones) UnmarshalText(text []byte) error { return ketones.Unmarshal(text, k) }
+
+// Trend is how pain went from week to week.
+type Trend uint8
+
+// Trends.
+const (
+	TrendUnknown Trend = iota // not known
+	FallingPain
+	StablePain
+	RisingPain
+)
+
+var trends = units.NewVocabulary[Trend]("trend", "", "falling", "stable", "rising")
+
+// String returns "falling", "stable" or "rising", and "" for not known.
+func (t Trend) String() string { return trends.Text(t) }
+
+// MarshalText writes what String returns.
+func (t Trend) MarshalText() ([]byte, error) { return trends.Marshal(t) }
+
+// UnmarshalText reads what MarshalText writes.
+func (t *Trend) UnmarshalText(text []byte) error { return trends.Unmarshal(text, t) }
+
+// Pain is the record of the last session's pain, on a scale from 0 to 10.
+type Pain struct {
+	During             *float64 `json:"during,omitempty"` // worst during the session
+	After              *float64 `json:"after,omitempty"`  // right after it
+	SettledNextMorning Answer   `json:"settled_next_morning,omitzero"`
+	WeeklyTrend        Trend    `json:"weekly_trend,omitzero"`
+}
+
+// GlucoseUnit is a unit of blood glucose. It is never guessed.
+type GlucoseUnit uint8
+
+// Units of blood glucose.
+const (
+	GlucoseUnitUnknown GlucoseUnit = iota // not given
+	MgDL                                  // milligrams per decilitre
+	MmolL                                 // millimoles per litre
+)
+
+var glucoseUnits = units.NewVocabulary[GlucoseUnit]("unit of glucose", "", "mg/dL", "mmol/L")
+
+// String returns "mg/dL" or "mmol/L".
+func (u GlucoseUnit) String() string { return glucoseUnits.Text(u) }
+
+// MarshalText writes what String returns.
+func (u GlucoseUnit) MarshalText() ([]byte, error) { return glucoseUnits.Marshal(u) }
+
+// UnmarshalText reads what MarshalText writes.
+func (u *GlucoseUnit) UnmarshalText(text []byte) error { return glucoseUnits.Unmarshal(text, u) }
+
+// Glucose is a reading of blood glucose in the unit that the meter showed. It is
+// held exactly, to two decimals, and is compared with the thresholds as printed
+// in that very unit, so that it never crosses one by conversion. The zero value
+// is not measured. Its text is "82 mg/dL" or "4.6 mmol/L".
+type Glucose struct {
+	hundredths int32
+	unit       GlucoseUnit
+}
+
+// glucoseEnds are the plausible readings, in hundredths; a check against slips.
+var glucoseEnds = [...]struct{ min, max int32 }{MgDL: {1000, 200000}, MmolL: {50, 11100}}
+
+const glucoseForm = `a reading with its unit, such as "82 mg/dL" (10 to 2000) or "4.6 mmol/L" (0.5 to 111), to two decimals at most`
+
+// ParseGlucose reads "82 mg/dL", "4.6 mmol/L" or "4,6 mmol/L": digits, two
+// decimals at most, and a unit. A reading without a unit is an
+// [units.ErrMissing], one from 10 to 2000 mg/dL or 0.5 to 111 mmol/L is
+// accepted, and any other an [units.ErrOutOfRange] or [units.ErrSyntax].
+func ParseGlucose(s string) (Glucose, error) {
+	refuse := func(category error) (Glucose, error) {
+		return Glucose{}, units.Field("", fmt.Sprintf("%.40q", s), glucoseForm, category)
+	}
+	number, unit, _ := strings.Cut(s, " ")
+	whole, decimals, pointed := strings.Cut(strings.Replace(number, ",", ".", 1), ".")
+	hundredths, err := strconv.ParseUint(whole+(decimals + "00")[:2], 10, 24)
+	if err != nil || whole == "" || len(decimals) > 2 || pointed && decimals == "" {
+		return refuse(units.ErrSyntax)
+	}
+	if unit == "" {
+		return refuse(units.ErrMissing)
+	}
+	u, err := glucoseUnits.Parse(unit)
+	if err != nil {
+		return refuse(units.ErrUnknown)
+	}
+	g := Glucose{int32(hundredths), u}
+	if ends := glucoseEnds[u]; g.hundredths < ends.min || g.hundredths > ends.max {
+		return refuse(units.ErrOutOfRange)
+	}
+	return g, nil
+}
+
+// IsZero reports whether glucose was not measured.
+func (g Glucose) IsZero() bool { return g == Glucose{} }
+
+// Unit returns the unit of the reading.
+func (g Glucose) Unit() GlucoseUnit { return g.unit }
+
+// String prints the reading with its unit, "" if there is none.
+func (g Glucose) String() string {
+	if g.IsZero() {
+		return ""
+	}
+	text := fmt.Sprintf("%d.%02d", g.hundredths/100, g.hundredths%100)
+	return strings.TrimSuffix(strings.TrimRight(text, "0"), ".") + " " + g.unit.String()
+}
+
+// MarshalText writes what String returns.
+func (g Glucose) MarshalText() ([]byte, error) { return []byte(g.String()), nil }
+
+// UnmarshalText reads what [ParseGlucose] reads, and nothing as not measured.
+func (g *Glucose) UnmarshalText(text []byte) error {
+	if len(text) == 0 {
+		*g = Glucose{}
+		return nil
+	}
+	v, err := ParseGlucose(string(text))
+	if err != nil {
+		return err
+	}
+	*g = v
+	return nil
+}
+
+// below reports whether g lies under the threshold as printed in g's unit.
+func (g Glucose) below(t glucoseThreshold) bool {
+	if g.unit == MgDL {
+		return g.hundredths < t.mgDL*100
+	}
+	return g.hundredths < t.tenthsMmolL*10
+}

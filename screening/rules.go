@@ -1,0 +1,174 @@
+package screening
+
+import (
+	"slices"
+
+	"example.org/posology/units"
+)
+
+// Rules are the answers of the published rules, each by itself: they are never
+// merged with one another, and where they disagree that stays visible. A rule
+// counts only what was answered; a zero answer means that it could not say.
+type Rules struct {
+	Preparticipation  PreparticipationAnswer `json:"preparticipation,omitzero"`
+	DiabetesStart     Need                   `json:"diabetes_start,omitzero"` // where [DiabetesStart] speaks
+	Contraindications ContraindicationAnswer `json:"contraindications,omitzero"`
+	Wider             []Code                 `json:"wider,omitempty"` // on the wider list of [WiderContraindications]
+	RedFlags          Referral               `json:"red_flags,omitzero"`
+	SessionDay        SessionDayAnswer       `json:"session_day,omitzero"`
+	Cautions          []Code                 `json:"cautions,omitempty"`
+}
+
+// IsZero reports whether no rule was asked.
+func (r Rules) IsZero() bool {
+	return r.Preparticipation == PreparticipationAnswer{} && r.DiabetesStart == NeedUnknown &&
+		r.Contraindications.Level == LevelUnknown && len(r.Contraindications.Reasons) == 0 &&
+		len(r.Wider) == 0 && r.RedFlags == ReferralUnknown &&
+		r.SessionDay.Plan == PlanUnknown && len(r.SessionDay.Reasons) == 0 && len(r.Cautions) == 0
+}
+
+// Branch is a branch of the preparticipation rule: N for people not regularly
+// active, A for those who are.
+type Branch uint8
+
+// Branches.
+const (
+	BranchUnknown Branch = iota // could not be told
+	N1                          // neither disease nor symptoms
+	N2                          // disease, no symptoms
+	N3                          // symptoms
+	A1                          // neither disease nor symptoms
+	A2                          // disease, no symptoms
+	A3                          // symptoms
+)
+
+var branches = units.NewVocabulary[Branch]("branch", "", "N1", "N2", "N3", "A1", "A2", "A3")
+
+// String returns the branch's name, such as "N2".
+func (b Branch) String() string { return branches.Text(b) }
+
+// MarshalText writes what String returns.
+func (b Branch) MarshalText() ([]byte, error) { return branches.Marshal(b) }
+
+// UnmarshalText reads what MarshalText writes.
+func (b *Branch) UnmarshalText(text []byte) error { return branches.Unmarshal(text, b) }
+
+// Need is the medical clearance that a preparticipation rule asks for.
+type Need uint8
+
+// Needs, rising.
+const (
+	NeedUnknown    Need = iota // could not be told
+	NotNeeded                  // none
+	BeforeVigorous             // before vigorous exercise
+	BeforeAny                  // before any exercise
+	StopFirst                  // stop, then clearance
+)
+
+var needs = units.NewVocabulary[Need]("need of clearance", "", "not_needed", "clearance_before_vigorous", "clearance_before_any", "stop_and_clearance")
+
+// String returns the need's code, such as "clearance_before_any".
+func (n Need) String() string { return needs.Text(n) }
+
+// MarshalText writes what String returns.
+func (n Need) MarshalText() ([]byte, error) { return needs.Marshal(n) }
+
+// UnmarshalText reads what MarshalText writes.
+func (n *Need) UnmarshalText(text []byte) error { return needs.Unmarshal(text, n) }
+
+// A PreparticipationAnswer is what the preparticipation rule says.
+type PreparticipationAnswer struct {
+	Branch    Branch `json:"branch"`
+	Clearance Need   `json:"clearance"`
+}
+
+// Level is the answer of a list of contraindications.
+type Level uint8
+
+// Levels, rising.
+const (
+	LevelUnknown       Level = iota // not asked
+	NoContraindication              // none on the list was answered with yes
+	Relative                        // a doctor decides first
+	Absolute                        // no resistance exercise
+)
+
+var levels = units.NewVocabulary[Level]("level", "", "none", "relative", "absolute")
+
+// String returns "none", "relative" or "absolute".
+func (l Level) String() string { return levels.Text(l) }
+
+// MarshalText writes what String returns.
+func (l Level) MarshalText() ([]byte, error) { return levels.Marshal(l) }
+
+// UnmarshalText reads what MarshalText writes.
+func (l *Level) UnmarshalText(text []byte) error { return levels.Unmarshal(text, l) }
+
+// A ContraindicationAnswer is the gravest level on the list, with every entry
+// that was met, relative ones too.
+type ContraindicationAnswer struct {
+	Level   Level  `json:"level"`
+	Reasons []Code `json:"reasons,omitempty"`
+}
+
+// Referral is the answer of the red flags.
+type Referral uint8
+
+// Referrals, rising.
+const (
+	ReferralUnknown Referral = iota // not asked
+	NoReferral
+	UrgentReferral
+	EmergencyReferral
+)
+
+var referrals = units.NewVocabulary[Referral]("referral", "", "none", "urgent_referral", "emergency")
+
+// String returns "none", "urgent_referral" or "emergency".
+func (r Referral) String() string { return referrals.Text(r) }
+
+// MarshalText writes what String returns.
+func (r Referral) MarshalText() ([]byte, error) { return referrals.Marshal(r) }
+
+// UnmarshalText reads what MarshalText writes.
+func (r *Referral) UnmarshalText(text []byte) error { return referrals.Unmarshal(text, r) }
+
+// DayPlan is what a session-day check says of the day.
+type DayPlan uint8
+
+// Plans for the day, rising in severity.
+const (
+	PlanUnknown DayPlan = iota // not checked
+	AsPlanned
+	Lighter  // last completed load or less, a set fewer, more in reserve
+	NotToday // no session
+)
+
+var dayPlans = units.NewVocabulary[DayPlan]("plan for the day", "", "as_planned", "lighter", "not_today")
+
+// String returns "as_planned", "lighter" or "not_today".
+func (p DayPlan) String() string { return dayPlans.Text(p) }
+
+// MarshalText writes what String returns.
+func (p DayPlan) MarshalText() ([]byte, error) { return dayPlans.Marshal(p) }
+
+// UnmarshalText reads what MarshalText writes.
+func (p *DayPlan) UnmarshalText(text []byte) error { return dayPlans.Unmarshal(text, p) }
+
+// A SessionDayAnswer is the gravest plan of the session-day checks, with every
+// check that was met.
+type SessionDayAnswer struct {
+	Plan    DayPlan `json:"plan"`
+	Reasons []Code  `json:"reasons,omitempty"`
+}
+
+// join returns the graver of a and b with the reasons of both.
+func (a SessionDayAnswer) join(b SessionDayAnswer) SessionDayAnswer {
+	reasons := slices.Clone(a.Reasons)
+	for _, r := range b.Reasons {
+		if !slices.Contains(reasons, r) {
+			reasons = append(reasons, r)
+		}
+	}
+	return SessionDayAnswer{max(a.Plan, b.Plan), reasons}
+}

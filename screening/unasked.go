@@ -1,0 +1,31 @@
+package screening
+
+import "example.org/posology/units/body"
+
+// unasked is what follows from a list that was not asked: what would follow if
+// every item of it were present.
+var unasked = map[Code]effect{
+	askDiseases:   joined(Disease).join(joined(Topic)).join(retinopathy),
+	askSymptoms:   joined(Symptom),
+	askRedFlags:   joined(RedFlag),
+	askConditions: joined(Condition).join(joined(Topic)).avoiding(everyDemand()...),
+	askNew:        joined(Symptom).join(joined(RedFlag)),
+}
+
+func joined(k Kind) effect {
+	all := askNothing
+	for i := range entries {
+		if entries[i].kind == k {
+			all = all.join(entries[i].effect)
+		}
+	}
+	return all.full()
+}
+
+func everyDemand() []body.Demand {
+	var list []body.Demand
+	for d := range body.EveryDemand() {
+		list = append(list, d)
+	}
+	return list
+}

@@ -1,0 +1,200 @@
+package screening
+
+import (
+	"fmt"
+	"maps"
+	"slices"
+	"strings"
+
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+// given returns nil for a value of the vocabulary and for "not given".
+func given[E ~uint8](v units.Vocabulary[E], e E) error {
+	if e == 0 {
+		return nil
+	}
+	return v.Check("", e)
+}
+
+// within returns nil for lo ≤ v ≤ hi, which NaN is not.
+func within[T int | float64](v, lo, hi T, unit string) error {
+	if v >= lo && v <= hi {
+		return nil
+	}
+	return units.Field("", v, fmt.Sprintf("%v to %v%s", lo, hi, unit), units.ErrOutOfRange)
+}
+
+// dayOrNone returns nil for a day and for none.
+func dayOrNone(d units.Day) error {
+	if d.IsZero() {
+		return nil
+	}
+	return d.Check()
+}
+
+func (b *BloodPressure) check() error {
+	if b == nil {
+		return nil
+	}
+	var bad units.FieldErrors
+	bad.Add("/systolic", within(b.Systolic, 50, 300, " mmHg"))
+	bad.Add("/diastolic", within(b.Diastolic, 20, 200, " mmHg"))
+	if len(bad) == 0 && b.Diastolic >= b.Systolic {
+		bad.Add("/diastolic", units.Field("", b.Diastolic, "below the systolic pressure", units.ErrConflict))
+	}
+	return bad.Err()
+}
+
+func checkPulse(beats int) error {
+	if beats == 0 {
+		return nil
+	}
+	return within(beats, 20, 250, " beats a minute")
+}
+
+func (o OrthostaticDrop) check() error {
+	var bad units.FieldErrors
+	bad.Add("/from", postures.Check("", o.From))
+	bad.Add("/systolic", within(o.Systolic, -150, 200, " mmHg"))
+	bad.Add("/diastolic", within(o.Diastolic, -100, 150, " mmHg"))
+	return bad.Err()
+}
+
+func (p Pain) check() error {
+	var bad units.FieldErrors
+	if p.During != nil {
+		bad.Add("/during", within(*p.During, 0, 10, ""))
+	}
+	if p.After != nil {
+		bad.Add("/after", within(*p.After, 0, 10, ""))
+	}
+	bad.Add("/settled_next_morning", given(answers, p.SettledNextMorning))
+	bad.Add("/weekly_trend", given(trends, p.WeeklyTrend))
+	return bad.Err()
+}
+
+func (a Activity) check() error {
+	var bad units.FieldErrors
+	bad.Add("/days_per_week", within(a.DaysPerWeek, 0, 7, " days"))
+	bad.Add("/minutes", within(a.Minutes, 0, 1440, " minutes a day"))
+	bad.Add("/intensity", intensities.Check("", a.Intensity))
+	bad.Add("/months", within(a.Months, 0, 1440, " months"))
+	return bad.Err()
+}
+
+// Validate returns every bad field of p at once. Day and age are needed; the
+// ranges of readings are checks against slips, not clinical limits.
+func (p Profile) Validate() error {
+	var bad units.FieldErrors
+	bad.Add("/day", p.Day.Check())
+	bad.Add("/age", p.Age.Check())
+	if p.Sex > body.Male {
+		bad.Add("/sex", units.Field("", p.Sex, "female or male", units.ErrOutOfRange))
+	}
+	if p.Activity != nil {
+		bad.Add("/activity", p.Activity.check())
+	}
+	if p.Wanted == Idle {
+		bad.Add("/wanted", units.Field("", p.Wanted, "light, moderate or vigorous", units.ErrOutOfRange))
+	} else {
+		bad.Add("/wanted", given(intensities, p.Wanted))
+	}
+	bad.Add("/diseases", p.Diseases.check(Disease))
+	bad.Add("/symptoms", p.Symptoms.check(Symptom))
+	bad.Add("/red_flags", p.RedFlags.check(RedFlag))
+	bad.Add("/conditions", p.Conditions.check(Condition))
+	bad.Add("/setting", given(settings, p.Setting))
+	bad.Add("", p.checkReadings())
+	bad.Add("", p.checkRecords())
+	return bad.Err()
+}
+
+func (p Profile) checkReadings() error {
+	var bad units.FieldErrors
+	bad.Add("/bp", p.BP.check())
+	bad.Add("/resting_pulse", checkPulse(p.RestingPulse))
+	if p.CapacityMETs != nil {
+		bad.Add("/capacity_mets", within(*p.CapacityMETs, 0, 30, " METs"))
+	}
+	if p.MeanPAP != nil {
+		bad.Add("/mean_pap", within(*p.MeanPAP, 1, 150, " mmHg"))
+	}
+	bad.Add("/planned_fraction", within(float64(p.PlannedFraction), 0, 1, " of the one-repetition maximum"))
+	return bad.Err()
+}
+
+// pointerEscape is for names in a JSON Pointer (RFC 6901).
+var pointerEscape = strings.NewReplacer("~", "~0", "/", "~1")
+
+func (p Profile) checkRecords() error {
+	var bad units.FieldErrors
+	for i, e := range p.Events {
+		bad.Add(fmt.Sprintf("/events/%d", i), e.check(p.Day))
+	}
+	for i, c := range p.Clearances {
+		bad.Add(fmt.Sprintf("/clearances/%d", i), c.check())
+	}
+	for i, r := range p.Restrictions {
+		bad.Add(fmt.Sprintf("/restrictions/%d", i), r.check())
+	}
+	for _, code := range slices.Sorted(maps.Keys(p.Answers)) {
+		path := "/answers/" + pointerEscape.Replace(string(code))
+		if q := findQuestion(code); q == nil || !q.yesNo {
+			bad.Add(path, units.Field("", nil, "the code of a question with yes and no", units.ErrUnknown))
+		}
+		bad.Add(path, given(answers, p.Answers[code]))
+	}
+	return bad.Err()
+}
+
+func (e Event) check(visit units.Day) error {
+	var bad units.FieldErrors
+	if en := find(e.Code); en == nil || en.kind != Happening && en.dated == nil {
+		bad.Add("/code", units.Field("", fmt.Sprintf("%.60q", string(e.Code)), "the code of a happening or of a dated condition", units.ErrUnknown))
+	}
+	bad.Add("/day", dayOrNone(e.Day))
+	if e.Day > visit && visit.Check() == nil {
+		bad.Add("/day", units.Field("", e.Day, "the day of the screening or before", units.ErrConflict))
+	}
+	bad.Add("/region", givenBy(e.Region != 0, e.Region.Check))
+	bad.Add("/side", givenBy(e.Side != 0, e.Side.Check))
+	return bad.Err()
+}
+
+func givenBy(isGiven bool, check func() error) error {
+	if !isGiven {
+		return nil
+	}
+	return check()
+}
+
+// check refuses what cannot be read. Who and the days decide whether the
+// clearance counts, not whether it is well formed.
+func (c Clearance) check() error {
+	var bad units.FieldErrors
+	bad.Add("/day", dayOrNone(c.Day))
+	bad.Add("/expires", dayOrNone(c.Expires))
+	for i, code := range c.Scope {
+		bad.Add(fmt.Sprintf("/scope/%d", i), code.check(Disease, Symptom, Condition, Reading))
+	}
+	if c.Intensity == Idle {
+		bad.Add("/intensity", units.Field("", c.Intensity, "light, moderate or vigorous", units.ErrOutOfRange))
+	} else {
+		bad.Add("/intensity", given(intensities, c.Intensity))
+	}
+	return bad.Err()
+}
+
+func (r Restriction) check() error {
+	var bad units.FieldErrors
+	bad.Add("/day", dayOrNone(r.Day))
+	bad.Add("/until", dayOrNone(r.Until))
+	bad.Add("/side", givenBy(r.Side != 0, r.Side.Check))
+	bad.Add("/region", r.Region.Check())
+	if r.MaxMass != nil && *r.MaxMass < 0 {
+		bad.Add("/max_mass", units.Field("", *r.MaxMass, "0 kg or more", units.ErrOutOfRange))
+	}
+	return bad.Err()
+}
