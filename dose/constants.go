@@ -1,0 +1,100 @@
+package dose
+
+import (
+	"iter"
+
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// Facts of this package's own. What guidelines and equations state is listed
+// by their packages.
+const (
+	factRest        evidence.FactID = "dose.rest"
+	factDays        evidence.FactID = "dose.days"
+	factReserve     evidence.FactID = "dose.start-reserve"
+	factReserveBand evidence.FactID = "dose.reserve-1-to-3"
+	factUncountable evidence.FactID = "dose.uncountable-reserve"
+	factHackett     evidence.FactID = "dose.reserve-error"
+	factSteps       evidence.FactID = "dose.finding-steps"
+	factBlindCap    evidence.FactID = "dose.finding-under-cap"
+	factTempo       evidence.FactID = "dose.tempo"
+	factHeld        evidence.FactID = "dose.held-or-walked"
+	factPace        evidence.FactID = "dose.walking-pace"
+	factChange      evidence.FactID = "dose.change-between-exercises"
+	factGap         evidence.FactID = "dose.days-between"
+
+	factCountSets evidence.FactID = "exercise.count-sets" // listed by package exercise
+)
+
+const (
+	aboutTen       = 10 // repetitions
+	aboutThreeSets = 3
+
+	// lightBand is the top of a band that counts as a light start: the curve
+	// there lies far outside its studied range.
+	lightBand units.Fraction = 0.5
+
+	// uncountable is the reserve above which people misjudge by more than two.
+	uncountable units.RIR = 5
+
+	// findingSteps is how often the weight may go up in one visit.
+	findingSteps = 2
+
+	// blindCap: below this limit on the share of 1RM a load is not looked for
+	// without an estimate, since a set that ends easy does not prove the share.
+	blindCap units.Fraction = 0.6
+
+	walkingPace   = 0.5 // metres a second, with weights
+	changeSeconds = 120 // from one exercise to the next
+	daysBetween   = 2   // from one session to the next: 48 hours
+)
+
+var (
+	workable     = units.Must(units.Between(5, 20))   // repetitions
+	heldOrWalked = units.Must(units.Between(10, 30))  // seconds or metres
+	usualRest    = units.Must(units.Between(60, 120)) // seconds
+	usualDays    = units.Must(units.Between(2, 3))    // a week
+)
+
+// startReserve is the least reserve by training status.
+var startReserve = map[body.Training]units.RIR{body.Novice: 3, body.Intermediate: 2, body.Advanced: 1}
+
+// tempo is 4 seconds a repetition, evenly up and down.
+var tempo = Tempo{Lowering: 2, Lifting: 2}
+
+var facts = []evidence.Fact{
+	{ID: factRest, Value: "one to two minutes between sets", Basis: evidence.CommonPractice},
+	{ID: factDays, Value: "two to three days a week; a starting routine is done about three", Basis: evidence.CommonPractice},
+	{ID: factReserveBand, Value: "1 to 3 repetitions in reserve paired with ratings of 15 to 18 on the scale from 6 to 20",
+		Source: "prediabetes2021", Locator: "Table 3", Basis: evidence.Published},
+	{ID: factReserve, Value: "at least 3 in reserve for a novice, 2 for an intermediate, 1 for an advanced person",
+		Basis: evidence.Design, From: []evidence.FactID{factReserveBand}},
+	{ID: factHackett, Value: "reserve is misjudged by about 1 repetition when 0 to 5 are left, by more than 2 when 7 to 10 are",
+		Source: "hackett2017", Basis: evidence.Published},
+	{ID: factUncountable, Value: "a reserve above 5 is not counted; the set ends while it is clearly easy",
+		Basis: evidence.Design, From: []evidence.FactID{factHackett}},
+	{ID: factSteps, Value: "at most two steps up in weight in one visit while the load is looked for", Basis: evidence.Design},
+	{ID: factBlindCap, Value: "with a limit below 60 % of 1RM and no estimate the lightest weight is kept", Basis: evidence.Design},
+	{ID: factTempo, Value: "2 seconds down and 2 seconds up",
+		Basis: evidence.Computed, From: []evidence.FactID{"guideline.gschwind2013-beginner.rep_seconds",
+			"guideline.acsm2009-strength-intermediate.lift_seconds", "guideline.acsm2009-strength-intermediate.lower_seconds"}},
+	{ID: factHeld, Value: "10 to 30 seconds or metres where an exercise states no range", Basis: evidence.Design},
+	{ID: factPace, Value: "0.5 metres a second when carrying, for the length of a session", Basis: evidence.Design},
+	{ID: factChange, Value: "two minutes from one exercise to the next, for the length of a session",
+		Source: "schoenfeld2019", Basis: evidence.FromMemory},
+	{ID: factGap, Value: "at least two days from one session to the next",
+		Basis: evidence.Computed, From: []evidence.FactID{"guideline.acsm2011-older-start.hours_between"}},
+}
+
+// Facts yields the facts behind this package's own choices.
+func Facts() iter.Seq[evidence.Fact] {
+	return func(yield func(evidence.Fact) bool) {
+		for _, f := range facts {
+			if !yield(f) {
+				return
+			}
+		}
+	}
+}

@@ -1,0 +1,91 @@
+package dose
+
+import (
+	"slices"
+	"strconv"
+
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+const daysInWeek = 7
+
+func path(field string, i int) string { return field + "/" + strconv.Itoa(i) }
+
+// checkDays asks for at least one day, each once, all within seven days.
+func checkDays(days []units.Day) error {
+	var bad units.FieldErrors
+	if len(days) == 0 {
+		bad.Add("", units.Field("", nil, "at least one day", units.ErrMissing))
+	}
+	for i, day := range days {
+		bad.Add("/"+strconv.Itoa(i), day.Check())
+		if slices.Contains(days[:i], day) {
+			bad.Add("/"+strconv.Itoa(i), units.Field("", day, "each day once", units.ErrDuplicate))
+		}
+	}
+	if bad.Err() == nil && slices.Max(days)-slices.Min(days) >= daysInWeek {
+		bad.Add("", units.Field("", slices.Max(days), "days within seven days of the first", units.ErrOutOfRange))
+	}
+	return bad.Err()
+}
+
+// days chooses as many of the days as the guideline allows, at most the trade's
+// three, with two days from one session to the next, in the week after too.
+// Among equals the earliest days win.
+func (p *planner) days() ([]units.Day, error) {
+	days := slices.Sorted(slices.Values(p.r.Days))
+	most := 3
+	for _, item := range p.items {
+		if top, ok := item.Days.Max(); ok {
+			most = min(most, top)
+		}
+	}
+	return spread(days, most), nil
+}
+
+// spread returns the largest choice of at most n sorted days that keeps the
+// distance, the earliest among equals.
+func spread(days []units.Day, n int) []units.Day {
+	var best []units.Day
+	for set := range 1 << len(days) {
+		var chosen []units.Day
+		for i, day := range days {
+			if set&(1<<i) != 0 {
+				chosen = append(chosen, day)
+			}
+		}
+		if len(chosen) > n || !apart(chosen) {
+			continue
+		}
+		if len(chosen) > len(best) || len(chosen) == len(best) && slices.Compare(chosen, best) < 0 {
+			best = chosen
+		}
+	}
+	return best
+}
+
+// apart reports whether the days keep two days between sessions, round the week.
+func apart(days []units.Day) bool {
+	for i := 1; i < len(days); i++ {
+		if days[i]-days[i-1] < daysBetween {
+			return false
+		}
+	}
+	return len(days) < 2 || days[0]+daysInWeek-days[len(days)-1] >= daysBetween
+}
+
+// weekReasons say what the week was built on and what it does not hold.
+func (p *planner) weekReasons(days []units.Day) []evidence.Reason {
+	list := []evidence.Reason{
+		evidence.Because("dose.days-between", factGap).With("days", len(days)),
+		evidence.Because("dose.familiarise"),
+		evidence.Because("dose.lifting-alone", "guideline.ukcmo2019-older.balance_days"),
+		evidence.Because("dose.stop-and-ask"),
+	}
+	least, _ := p.items[0].Days.Min()
+	if len(days) < least {
+		list = append(list, evidence.Because("dose.too-few-days").With("days", len(days)).With("least", least))
+	}
+	return list
+}

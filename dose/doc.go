@@ -1,0 +1,43 @@
+// Package dose turns a screening outcome, an exercise, a goal, an estimate of
+// strength and the weights that are really there into one prescription, and a
+// list of exercises into a first week.
+//
+// # How a load is found
+//
+// The guideline's row gives a band of the one-repetition maximum, or a load in
+// repetition maxima, with repetitions, sets, rest and days. The band is laid on
+// the cautious end of the estimate, never on the best guess. Of the weights
+// that can be lifted, the lightest inside the band is taken, and the nearest
+// below it if none is; limits from screening only ever lower the ceiling. Then
+// the repetitions are worked out again for the weight that exists: those done
+// and those kept in reserve together never exceed what the curve allows, and
+// the weight goes down until the row's lowest count fits.
+//
+// # Beyond the curve
+//
+// Equations stop near 10 repetitions and reserve cannot be counted above 5. A
+// light start lies outside both. There the load comes from the band or, for a
+// novice, from finding the load, the repetitions come from the row, and the
+// set ends while it is clearly easy. The curve's extension beyond its studied
+// range is used to lighten a load, never to add to it.
+//
+// # What is refused
+//
+// A person who was not screened gets no dose ([ErrNotScreened]), nor does one
+// whom screening stops ([ErrNoDose]). What the person, the kit or the setting
+// rules out is a [*ConstraintError] that names the constraint, what would free
+// it, and an exercise to try instead. In a week, what does not fit is left out
+// and listed with its reasons.
+//
+// # Monotone safety
+//
+// For one exercise and hold, a graver screening outcome never raises the load,
+// its fraction or the sets, and never lowers the reserve; fewer repetitions in
+// the test set never raise the load or the sets, and never lower the reserve.
+// Repetitions may rise as the load falls.
+//
+// # Scope
+//
+// For adults. Nothing here says that training is without risk: local rules and
+// a licensed clinician decide.
+package dose

@@ -1,0 +1,51 @@
+package dose
+
+import (
+	"errors"
+
+	"example.org/posology/dose/exercise"
+	"example.org/posology/units/evidence"
+)
+
+// Why no dose can be given.
+var (
+	// ErrNotScreened: the screening outcome is the zero value.
+	ErrNotScreened = errors.New("dose: not screened")
+	// ErrNoDose: screening lets nothing go on until somebody was seen.
+	ErrNoDose = errors.New("dose: no exercise until the person was seen")
+	// ErrUnloadedOnly: screening lets only movements without weights go on.
+	ErrUnloadedOnly = errors.New("dose: only unloaded practice may go on")
+	// ErrSetting: screening asks for more supervision than the setting has.
+	ErrSetting = errors.New("dose: setting has too little supervision")
+	// ErrDemand: the exercise demands something that is to be avoided.
+	ErrDemand = errors.New("dose: exercise demands what is to be avoided")
+	// ErrTooHeavy: the lightest weight that can be held is too heavy.
+	ErrTooHeavy = errors.New("dose: lightest weight is too heavy")
+	// ErrNothingToHold: the kit has nothing to be held in this way.
+	ErrNothingToHold = errors.New("dose: nothing in the kit can be held so")
+)
+
+// A ConstraintError says that no dose can be given for an exercise, which
+// constraint bit, what would free it, and what to try instead.
+type ConstraintError struct {
+	Exercise   exercise.ID
+	Constraint evidence.Reason
+	Free       []evidence.Reason // what would free it, if anything can
+	Instead    exercise.ID       // an easier exercise to try, if the catalogue names one
+	Err        error             // category
+}
+
+// Error gives the category, the exercise and the values that bit.
+func (e *ConstraintError) Error() string {
+	text := e.Err.Error()
+	if e.Exercise != "" {
+		text += ": " + string(e.Exercise)
+	}
+	for _, a := range e.Constraint.Args {
+		text += ", " + a.Name + " " + a.Value
+	}
+	return text
+}
+
+// Unwrap returns the category.
+func (e *ConstraintError) Unwrap() error { return e.Err }

@@ -1,0 +1,91 @@
+package dose
+
+import (
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// gate returns the constraint of screening that bars the exercise altogether,
+// nil if none does.
+func gate(r Request) error {
+	switch o := r.Screening; {
+	case o.Route >= screening.SameDay || o.Meanwhile == screening.Nothing:
+		return r.barred(ErrNoDose, outcomeReason("dose.no-dose", o), evidence.Because("dose.free-by-being-seen"))
+	case o.Meanwhile == screening.UnloadedPractice && loaded(r):
+		return r.barred(ErrUnloadedOnly, outcomeReason("dose.unloaded-only", o), evidence.Because("dose.free-by-answer"))
+	case r.Setting < o.Limits.LeastSetting && loaded(r):
+		why := evidence.Because("dose.setting").With("setting", r.Setting).With("least", o.Limits.LeastSetting)
+		return r.barred(ErrSetting, why, evidence.Because("dose.free-by-setting").With("least", o.Limits.LeastSetting))
+	}
+	if clash := clashes(r); clash != 0 {
+		return r.barred(ErrDemand, evidence.Because("dose.demand").With("demands", clash), evidence.Because("dose.free-by-variant"))
+	}
+	return nil
+}
+
+func loaded(r Request) bool { return r.Exercise.Hold != body.Unloaded }
+
+// outcomeReason gives the route and the gravest finding, by which the reader
+// can trace why.
+func outcomeReason(code evidence.Code, o screening.Outcome) evidence.Reason {
+	why := evidence.Because(code).With("route", o.Route).With("meanwhile", o.Meanwhile)
+	if len(o.Findings) > 0 {
+		why = why.With("finding", o.Findings[0].Reason.Code)
+	}
+	return why
+}
+
+func (r Request) barred(category error, why evidence.Reason, free ...evidence.Reason) error {
+	return &ConstraintError{Exercise: r.Exercise.ID, Constraint: why, Free: free, Instead: r.Exercise.Easier, Err: category}
+}
+
+// clashes returns what the exercise demands and the limits rule out. Where
+// support is needed, standing freely is ruled out unless a hand is left for it.
+func clashes(r Request) body.Demands {
+	limits := r.Screening.Limits
+	avoid := limits.Avoid
+	if limits.LowImpact {
+		avoid = avoid.Union(body.DemandSet(body.Impact))
+	}
+	if limits.Support && !handFree(r.Exercise.Hold) {
+		avoid = avoid.Union(body.DemandSet(body.FreeStanding, body.SingleLegStance))
+	}
+	return r.Exercise.Demands.Both(avoid)
+}
+
+func handFree(h body.Hold) bool { return h == body.OneHand || h == body.Unloaded }
+
+// ceilingEach returns the heaviest implement that restrictions allow for the
+// exercise and the author of that limit; MaxMass if there is none.
+func ceilingEach(r Request) (units.Mass, string) {
+	ceiling, author := units.MaxMass, ""
+	for _, limit := range r.Screening.Limits.Masses {
+		if !binds(limit, r) {
+			continue
+		}
+		each := limit.Max
+		if r.Exercise.Hold == body.OneEachHand && !ofArm(limit.Region) {
+			each /= 2 // the limit is on all that is held
+		}
+		if each < ceiling {
+			ceiling, author = each, limit.Author
+		}
+	}
+	return ceiling, author
+}
+
+// binds reports whether the limit is on work that the exercise does.
+func binds(limit screening.MassLimit, r Request) bool {
+	otherSide := r.Exercise.OneSided && r.Side != body.Both && limit.Side != body.Both && limit.Side != r.Side
+	if otherSide {
+		return false
+	}
+	demand, some := limit.Region.Resisted()
+	return !some || r.Exercise.Demands.Has(demand)
+}
+
+func ofArm(region body.Region) bool {
+	return region == body.Shoulder || region == body.Elbow || region == body.WristHand
+}

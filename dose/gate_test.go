@@ -1,0 +1,57 @@
+package dose_test
+
+import (
+	"testing"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/equipment"
+	"example.org/posology/screening"
+	"example.org/posology/units/body"
+)
+
+func TestGate(t *testing.T) {
+	squat := row(t)
+	squat.Exercise, squat.Side = exerciseOf(t, "goblet-squat"), body.Both
+	tests := []struct {
+		name  string
+		spoil func(r *dose.Request)
+		want  error
+	}{
+		{"emergency", func(r *dose.Request) { r.Screening.Route = screening.Emergency }, dose.ErrNoDose},
+		{"same day", func(r *dose.Request) { r.Screening.Route = screening.SameDay }, dose.ErrNoDose},
+		{"nothing meanwhile", func(r *dose.Request) { r.Screening.Meanwhile = screening.Nothing }, dose.ErrNoDose},
+		{"unloaded practice", func(r *dose.Request) { r.Screening.Meanwhile = screening.UnloadedPractice }, dose.ErrUnloadedOnly},
+		{"too little supervision", func(r *dose.Request) { r.Screening.Limits.LeastSetting = screening.InClinic }, dose.ErrSetting},
+		{"avoided demand", func(r *dose.Request) { r.Screening.Limits.Avoid = body.DemandSet(body.SpinalCompression) }, dose.ErrDemand},
+		{"support without a free hand", func(r *dose.Request) { r.Screening.Limits.Support = true }, dose.ErrDemand},
+		{"empty kit", func(r *dose.Request) { r.Kit = equipment.Kit{} }, dose.ErrNothingToHold},
+	}
+	for _, tt := range tests {
+		r := squat
+		tt.spoil(&r)
+		c := barred(t, r, tt.want)
+		if c.Exercise != r.Exercise.ID || c.Constraint.Code == "" || len(c.Free) == 0 || c.Error() == "" {
+			t.Errorf("%s: %+v names no constraint or nothing that would free it", tt.name, c)
+		}
+		if dose.Words()[c.Constraint.Code].Clinician == "" {
+			t.Errorf("%s: no words for %s", tt.name, c.Constraint.Code)
+		}
+	}
+}
+
+func TestGateLetsPass(t *testing.T) {
+	r := row(t)
+	r.Exercise, r.Side = exerciseOf(t, "sit-to-stand"), body.Both
+	r.Screening.Meanwhile = screening.UnloadedPractice
+	r.Screening.Limits.LeastSetting = screening.InClinic
+	r.Screening.Limits.Support = true
+	p := prescribe(t, r)
+	if p.Mode != dose.WithoutLoad || !has(p.Cautions, "dose.support") {
+		t.Errorf("unloaded practice with support: %v, %v", p.Mode, p.Cautions)
+	}
+	r = row(t)
+	r.Screening.Limits.LeastSetting = screening.InGroup
+	if p := prescribe(t, r); p.Load.Each == 0 {
+		t.Error("a setting with enough supervision is refused")
+	}
+}

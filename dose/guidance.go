@@ -1,0 +1,309 @@
+package dose
+
+import (
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/guideline"
+	"example.org/posology/dose/onerm"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// older is the age from which the rows for older adults are chosen.
+const older body.Age = 50
+
+// startRow is where a novice from 50 years on begins, whatever the goal.
+const startRow guideline.ID = "acsm2011-older-start"
+
+// aims are the rows that a goal leads to, from 50 years on.
+var aims = map[guideline.Goal]guideline.ID{
+	guideline.Strength:    "acsm2009-older-strength",
+	guideline.Hypertrophy: "acsm2009-older-hypertrophy",
+	guideline.Power:       "acsm2009-older-power",
+	guideline.Function:    "acsm2009-older-strength",
+	guideline.Bone:        "brookewavell2022-osteoporosis",
+	guideline.Health:      "acsmaha2007-older-strengthening",
+	guideline.Endurance:   "acsm2011-older-start",
+}
+
+// youngRows are followed below 50 years, by training status.
+var youngRows = map[body.Training]guideline.ID{
+	body.Novice:       "acsm2009-strength-novice",
+	body.Intermediate: "acsm2009-strength-intermediate",
+	body.Advanced:     "acsm2009-strength-advanced",
+}
+
+// A guide is what the guideline says for one request, with what it leaves
+// open filled in from the trade or the starting row, each with its reason.
+type guide struct {
+	row     guideline.Recommendation
+	aim     guideline.Recommendation
+	assumed bool
+	band    units.Range[units.Fraction] // of 1RM; not stated if the row speaks in RM
+	rm      units.Range[int]            // load in repetition maxima
+	count   units.Range[int]
+	first   int // repetitions to begin with
+	sets    int
+	buildTo int
+	rest    units.Range[int]
+	days    units.Range[int]
+	reserve Reserve
+	load    evidence.Reason // for doses that follow the band
+	why     []evidence.Reason
+}
+
+func (g *guide) because(why ...evidence.Reason) { g.why = append(g.why, why...) }
+
+// guideFor chooses the row and fills the guide.
+func guideFor(r Request) (guide, error) {
+	var g guide
+	aim := aimOf(r)
+	id := r.Guideline
+	if id == "" {
+		id, g.assumed = rowOf(r, aim), true
+	}
+	var bad units.FieldErrors
+	var err error
+	g.row, err = guideline.Get(id)
+	bad.Add("/guideline", err)
+	g.aim, err = guideline.Get(aim)
+	bad.Add("/goal", err)
+	if bad.Err() != nil {
+		return guide{}, bad.Err()
+	}
+	code := evidence.Code("dose.guideline")
+	if g.assumed {
+		code = "dose.guideline-assumed"
+	}
+	g.because(evidence.Because(code).With("row", id))
+	g.fillLoad(r)
+	g.fillCount(r)
+	g.fillSets(r)
+	g.fillTimes()
+	g.fillReserve(r)
+	return g, nil
+}
+
+func aimOf(r Request) guideline.ID {
+	if r.Age < older {
+		return youngRows[r.Training]
+	}
+	return aims[r.Goal]
+}
+
+func rowOf(r Request, aim guideline.ID) guideline.ID {
+	if r.Age >= older && r.Training == body.Novice {
+		return startRow
+	}
+	return aim
+}
+
+// fillLoad takes the row's band: its starting band for a novice, the one for
+// the arms or the legs where the row tells them apart.
+func (g *guide) fillLoad(r Request) {
+	row, field := g.row, guideline.FieldLoad
+	switch {
+	case r.Training == body.Novice && !row.LoadStart.IsZero():
+		g.band, field = row.LoadStart, guideline.FieldLoadStart
+	case ofLegs(r.Exercise.Pattern) && !row.LoadLower.IsZero():
+		g.band, field = row.LoadLower, guideline.FieldLoadLower
+	case !ofLegs(r.Exercise.Pattern) && !row.LoadUpper.IsZero():
+		g.band, field = row.LoadUpper, guideline.FieldLoadUpper
+	case !row.Load.IsZero():
+		g.band = row.Load
+	case !row.RM.IsZero():
+		g.rm, field = row.RM, guideline.FieldRM
+	default:
+		row = must(startRow)
+		g.band = row.Load
+		g.because(evidence.Because("dose.band-from-start-row").With("row", startRow))
+	}
+	row, field = g.withoutMemory(r, row, field)
+	g.load = evidence.Because("dose.load", factsOf(row, field)...)
+	if g.rm.IsZero() {
+		g.load = g.load.With("load", g.band)
+	} else {
+		g.load = g.load.With("load", g.rm.String()+" RM")
+	}
+}
+
+// withoutMemory keeps a load that is known from memory only from permitting
+// more than the row that would have been chosen without it.
+func (g *guide) withoutMemory(r Request, row guideline.Recommendation, field guideline.Field) (guideline.Recommendation, guideline.Field) {
+	usual := must(rowOf(r, aimOf(r)))
+	known := row.BasisOf(field)
+	if known != evidence.FromMemory && known != evidence.Design || usual.Load.IsZero() {
+		return row, field
+	}
+	most, _ := usual.Load.Max()
+	if top, ok := g.band.Max(); ok && top <= most {
+		return row, field
+	}
+	g.band, g.rm = usual.Load, units.Range[int]{}
+	g.because(evidence.Because("dose.memory-permits-nothing", factsOf(row, field)...).With("row", row.ID).With("instead", usual.ID))
+	return usual, guideline.FieldLoad
+}
+
+// must returns a row of this package's own tables, whose presence a test holds.
+func must(id guideline.ID) guideline.Recommendation {
+	row, _ := guideline.Get(id)
+	return row
+}
+
+func factsOf(row guideline.Recommendation, f guideline.Field) []evidence.FactID {
+	if id, ok := row.Fact(f); ok {
+		return []evidence.FactID{id}
+	}
+	return nil
+}
+
+func ofLegs(p exercise.Pattern) bool {
+	switch p {
+	case exercise.Squat, exercise.Hinge, exercise.Lunge, exercise.Calf:
+		return true
+	}
+	return false
+}
+
+// fillCount takes the row's repetitions, narrowed to what works for the
+// exercise; where the two do not meet, the exercise's own range holds.
+func (g *guide) fillCount(r Request) {
+	ex := r.Exercise
+	if ex.Measure != exercise.Repetitions {
+		g.count = ex.Count
+		if g.count.IsZero() {
+			g.count = heldOrWalked
+		}
+		g.first, _ = g.count.Min()
+		g.because(evidence.Because("dose.count-of-exercise", ex.Facts...).With("count", g.count).With("measure", ex.Measure))
+		return
+	}
+	if g.row.Reps.IsZero() {
+		g.tradeCount(ex)
+		return
+	}
+	both, meet := g.row.Reps.Intersect(ex.Count)
+	if !meet {
+		both = ex.Count
+	}
+	g.count = closed(both)
+	g.first, _ = g.count.Min()
+	g.because(evidence.Because("dose.count", append(factsOf(g.row, guideline.FieldReps), ex.Facts...)...).With("count", g.count))
+}
+
+// tradeCount is for rows that state no repetitions.
+func (g *guide) tradeCount(ex exercise.Exercise) {
+	g.count = workable
+	if both, meet := workable.Intersect(ex.Count); meet {
+		g.count = both
+	}
+	low, _ := g.count.Min()
+	high, _ := g.count.Max()
+	g.first = min(max(aboutTen, low), high)
+	g.because(evidence.Because("dose.count", factCountSets).With("count", g.count))
+}
+
+// closed gives a range that is open at one end the workable end there.
+func closed(r units.Range[int]) units.Range[int] {
+	both, meet := r.Intersect(workable)
+	_, hasMin := r.Min()
+	_, hasMax := r.Max()
+	if hasMin && hasMax || !meet {
+		return r
+	}
+	return both
+}
+
+// fillSets starts a novice with the fewest sets that the row names, and one
+// where it names none: early on, more bring no different response.
+func (g *guide) fillSets(r Request) {
+	low, hasLow := g.row.Sets.Min()
+	high, hasHigh := g.row.Sets.Max()
+	g.buildTo = aboutThreeSets
+	if hasHigh {
+		g.buildTo = min(high, aboutThreeSets)
+	}
+	g.buildTo = max(g.buildTo, low)
+	novice := r.Training == body.Novice
+	switch {
+	case !novice:
+		g.sets = g.buildTo
+	case hasLow:
+		g.sets = low
+	default:
+		g.sets = 1
+	}
+	if r.Screening.Meanwhile >= screening.LightSupervised {
+		g.sets, g.buildTo = 1, 1
+	}
+	facts := append(factsOf(g.row, guideline.FieldSets), factCountSets)
+	if novice {
+		facts = append(facts, factsOf(must("nsca2019-older-start"), guideline.FieldSets)...)
+	}
+	g.because(evidence.Because("dose.sets", facts...).With("sets", g.sets).With("build to", g.buildTo))
+}
+
+// fillTimes takes rest and days from the row, else from the trade.
+func (g *guide) fillTimes() {
+	g.rest, g.days = g.row.Rest, g.row.Days
+	restFacts, dayFacts := factsOf(g.row, guideline.FieldRest), factsOf(g.row, guideline.FieldDays)
+	if g.rest.IsZero() {
+		g.rest, restFacts = usualRest, []evidence.FactID{factRest}
+	}
+	if g.days.IsZero() {
+		g.days, dayFacts = usualDays, []evidence.FactID{factDays}
+	}
+	g.because(
+		evidence.Because("dose.rest", restFacts...).With("seconds", g.rest),
+		evidence.Because("dose.days", dayFacts...).With("days", g.days))
+}
+
+// fillReserve sets the least reserve: more than can be counted at a start with
+// light loads, else by training status; limits only ever raise it.
+func (g *guide) fillReserve(r Request) {
+	g.reserve = Reserve{startReserve[r.Training], true}
+	facts := []evidence.FactID{factReserve}
+	if top, ok := g.band.Max(); ok && top <= lightBand {
+		g.reserve = Reserve{uncountable, false}
+		facts = []evidence.FactID{factUncountable, factHackett}
+	}
+	if least := r.Screening.Limits.MinReserve; least > g.reserve.Least {
+		g.reserve = Reserve{least, least <= uncountable}
+		g.because(evidence.Because("dose.reserve-limit").With("reserve", least))
+	}
+	g.because(evidence.Because("dose.reserve", facts...).With("reserve", g.reserve))
+}
+
+// shares returns the band of shares of 1RM on the given relation: the row's own
+// band, or its repetition maxima read off the curve within its studied range.
+func (g *guide) shares(rel onerm.Relation) (low, high units.Fraction, err error) {
+	if g.rm.IsZero() {
+		low, hasLow := g.band.Min()
+		high, hasHigh := g.band.Max()
+		if !hasHigh {
+			high = low
+		}
+		if !hasLow {
+			low = high
+		}
+		return low, high, nil
+	}
+	fewest, most := g.rmWithin(rel.Studied())
+	if low, err = rel.Fraction(most); err != nil {
+		return 0, 0, err
+	}
+	high, err = rel.Fraction(fewest)
+	return low, high, err
+}
+
+// rmWithin returns the row's repetition maxima, kept within the studied range.
+func (g *guide) rmWithin(studied units.Range[float64]) (fewest, most float64) {
+	low, _ := g.rm.Min()
+	high, _ := g.rm.Max()
+	fewest, most = float64(low), float64(high)
+	if top, ok := studied.Max(); ok {
+		fewest, most = min(fewest, top), min(most, top)
+	}
+	return fewest, most
+}

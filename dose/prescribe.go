@@ -1,0 +1,295 @@
+package dose
+
+import (
+	"errors"
+	"math"
+
+	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/onerm"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// Prescribe returns the dose of one exercise.
+//
+// Bad fields come back all at once as [units.FieldErrors]; the zero screening
+// outcome is [ErrNotScreened]; what the person, the kit or the setting rules
+// out is a [*ConstraintError] that says what would free it.
+func Prescribe(r Request) (Prescription, error) {
+	if err := r.validate(); err != nil {
+		return Prescription{}, err
+	}
+	if err := gate(r); err != nil {
+		return Prescription{}, err
+	}
+	table, err := r.table()
+	if err != nil {
+		return Prescription{}, err
+	}
+	return prescribe(r, table)
+}
+
+// table compiles the kit for the exercise's hold.
+func (r Request) table() (*equipment.Table, error) {
+	table, err := r.Kit.Compile(r.Exercise.Hold)
+	if errors.Is(err, equipment.ErrEmptyKit) {
+		why := evidence.Because("dose.nothing-to-hold").With("hold", r.Exercise.Hold)
+		return nil, r.barred(ErrNothingToHold, why, evidence.Because("dose.free-by-kit").With("hold", r.Exercise.Hold))
+	}
+	return table, units.At("/kit", err)
+}
+
+// prescribe works on a request that is valid and not barred.
+func prescribe(r Request, table *equipment.Table) (Prescription, error) {
+	g, err := guideFor(r)
+	if err != nil {
+		return Prescription{}, err
+	}
+	d := draft{r: r, g: g, table: table, p: opening(r, g)}
+	switch {
+	case r.Exercise.Hold == body.Unloaded:
+		d.withoutLoad()
+	case r.Estimate != nil && !r.Exercise.MovesBody && r.Exercise.Measure == exercise.Repetitions:
+		err = d.fromEstimate(*r.Estimate)
+	default:
+		err = d.byFinding()
+	}
+	if err != nil {
+		return Prescription{}, err
+	}
+	return d.close(), nil
+}
+
+// opening fills in what does not depend on the load.
+func opening(r Request, g guide) Prescription {
+	ex := r.Exercise
+	p := Prescription{
+		Exercise: ex.ID, Name: ex.Name, Hold: ex.Hold, Side: r.Side, OneSided: ex.OneSided,
+		Sets: g.sets, BuildTo: g.buildTo, Measure: ex.Measure, Count: g.first, Span: g.count,
+		Rest: g.rest, Days: g.days, Guideline: g.row.ID, Assumed: g.assumed,
+		Cautions: ex.Warnings,
+	}
+	if g.aim.ID != g.row.ID {
+		p.Aim = g.aim.ID
+	}
+	if ex.Measure == exercise.Repetitions {
+		p.Reserve, p.Tempo = g.reserve, tempo
+		g.because(evidence.Because("dose.tempo", factTempo))
+	}
+	p.Reasons = g.why
+	return p
+}
+
+// A draft is a prescription on its way.
+type draft struct {
+	r     Request
+	g     guide
+	table *equipment.Table
+	p     Prescription
+}
+
+// inKg prints a mass that was worked out to a tenth of a kilogram, rounded down.
+func inKg(m units.Mass) string {
+	const tenth = units.Kilogram / 10
+	return (m / tenth * tenth).String()
+}
+
+func (d *draft) because(why evidence.Reason) { d.p.Reasons = append(d.p.Reasons, why) }
+
+func (d *draft) withoutLoad() {
+	d.p.Mode = WithoutLoad
+	d.because(evidence.Because("dose.without-load"))
+}
+
+// fromEstimate lays the band on the cautious end of the estimate, picks a
+// weight and works the repetitions out again for it.
+func (d *draft) fromEstimate(e onerm.Estimate) error {
+	d.because(d.g.load)
+	low, high, err := d.g.shares(e.Relation())
+	if err != nil {
+		return units.At("/guideline", err)
+	}
+	target, ceiling, err := d.window(e.Cautious(), low, high)
+	if err != nil {
+		return err
+	}
+	load, ok := pick(d.table, target, ceiling)
+	for ok {
+		if count, fits := d.countAt(load, e); fits {
+			d.take(load, count, e, ceiling)
+			return nil
+		}
+		load, ok = lighter(d.table, load)
+	}
+	return d.tooHeavy(ceiling)
+}
+
+// window returns the masses, per implement, that the band allows on the
+// cautious 1RM under every limit.
+func (d *draft) window(cautious units.Mass, low, high units.Fraction) (target, ceiling units.Mass, err error) {
+	if most := d.r.Screening.Limits.MaxFraction; most > 0 && most < high {
+		high = most
+		d.because(evidence.Because("dose.fraction-limit").With("most", most))
+	}
+	if target, err = cautious.Scale(low, units.Down); err != nil {
+		return 0, 0, units.At("/estimate/one_rm", err)
+	}
+	if ceiling, err = cautious.Scale(high, units.Down); err != nil {
+		return 0, 0, units.At("/estimate/one_rm", err)
+	}
+	return target, min(ceiling, d.restricted()), nil
+}
+
+// restricted returns the ceiling that restrictions set, and says so.
+func (d *draft) restricted() units.Mass {
+	most, author := ceilingEach(d.r)
+	if most < units.MaxMass {
+		d.because(evidence.Because("dose.restriction").With("most", most).With("author", author))
+	}
+	return most
+}
+
+// countAt returns how many repetitions of the load leave the reserve, by the
+// equation on the cautious estimate, and whether that reaches the lowest count.
+// Beyond the equation's studied range its extension serves as a bound that may
+// lighten the load and never adds to it.
+func (d *draft) countAt(load equipment.Load, e onerm.Estimate) (int, bool) {
+	toFailure, known := repsToFailure(e, load)
+	lowest, _ := d.g.count.Min()
+	highest, _ := d.g.count.Max()
+	if !known {
+		return d.g.first, true
+	}
+	count := int(math.Floor(toFailure - float64(d.g.reserve.Least)))
+	if d.beyond(toFailure, e) {
+		return d.g.first, count >= d.g.first
+	}
+	return min(count, highest), count >= lowest
+}
+
+// repsToFailure returns the repetitions to failure at the load by the
+// estimate's equation, false where the equation has none: so light a load that
+// its curve has ended.
+func repsToFailure(e onerm.Estimate, load equipment.Load) (float64, bool) {
+	share, err := load.Each.Share(e.Cautious())
+	if err != nil {
+		return 0, true // no strength known: no repetition fits
+	}
+	reps, err := e.Relation().Reps(share)
+	if err != nil {
+		fewest, _ := e.Relation().Studied().Min()
+		heaviest, err := e.Relation().Fraction(fewest)
+		return 0, err != nil || share >= heaviest
+	}
+	return reps, true
+}
+
+// beyond reports whether so many repetitions lie above the studied range.
+func (d *draft) beyond(toFailure float64, e onerm.Estimate) bool {
+	top, ok := e.Relation().Studied().Max()
+	return ok && toFailure > top
+}
+
+// take writes the load and how it was come by.
+func (d *draft) take(load equipment.Load, count int, e onerm.Estimate, ceiling units.Mass) {
+	d.p.Load, d.p.Count = load, count
+	d.p.Share, _ = load.Each.Share(e.OneRM)
+	toFailure, known := repsToFailure(e, load)
+	switch {
+	case known && !d.beyond(toFailure, e):
+		d.p.Mode = OnCurve
+		d.because(evidence.Because("dose.on-curve").With("equation", e.Relation()).With("share", d.p.Share))
+	case d.r.Training == body.Novice:
+		d.p.Mode = LoadFinding
+		d.p.Finding = &Finding{MaxSteps: findingSteps, Ceiling: ceiling}
+		d.because(evidence.Because("dose.load-finding", factSteps).With("ceiling", inKg(ceiling)))
+	default:
+		d.p.Mode = FromBand
+		d.because(evidence.Because("dose.from-band").With("share", d.p.Share))
+	}
+	d.because(evidence.Because("dose.cautious-end").With("best", inKg(e.OneRM)).With("cautious", inKg(e.Cautious())))
+	d.flagLight(e)
+}
+
+// flagLight raises BelowEffectiveDose where the goal's row has a floor and the
+// delivered share of the best estimate stays under it.
+func (d *draft) flagLight(e onerm.Estimate) {
+	aim := d.g.aim
+	floor, field, ok := floorOf(aim, e.Relation())
+	if !ok || d.p.Share >= floor {
+		return
+	}
+	d.p.Flags = append(d.p.Flags, BelowEffectiveDose)
+	d.because(evidence.Because("dose.below-effective", factsOf(aim, field)...).
+		With("share", d.p.Share).With("floor", floor).With("goal", d.r.Goal))
+}
+
+// byFinding begins with the lightest weight and says how to look for the load.
+func (d *draft) byFinding() error {
+	ceiling := d.restricted()
+	if most, ok := d.r.Exercise.FirstMass.Max(); ok && d.r.Training == body.Novice {
+		ceiling = min(ceiling, most)
+		d.because(evidence.Because("dose.first-mass", d.r.Exercise.Facts...).With("most", most))
+	}
+	lightest := d.table.Lightest()
+	if lightest.Each > ceiling {
+		return d.tooHeavy(ceiling)
+	}
+	finding := Finding{MaxSteps: findingSteps, Ceiling: ceiling}
+	if most := d.r.Screening.Limits.MaxFraction; most > 0 && most < blindCap {
+		finding = Finding{Ceiling: lightest.Each}
+		d.because(evidence.Because("dose.kept-lightest", factBlindCap).With("most", most))
+	}
+	if finding.Ceiling == units.MaxMass {
+		finding.Ceiling = 0
+	}
+	d.p.Mode, d.p.Load, d.p.Finding = LoadFinding, lightest, &finding
+	if d.p.Measure == exercise.Repetitions {
+		d.p.Reserve = Reserve{Least: max(d.g.reserve.Least, uncountable)}
+	}
+	d.because(evidence.Because("dose.load-finding", factSteps, factUncountable))
+	if d.r.Estimate == nil && !d.r.Exercise.MovesBody {
+		d.because(evidence.Because("dose.no-estimate"))
+	}
+	if d.r.Exercise.MovesBody {
+		d.because(evidence.Because("dose.moves-body"))
+	}
+	return nil
+}
+
+func (d *draft) tooHeavy(ceiling units.Mass) error {
+	why := evidence.Because("dose.too-heavy").With("lightest", d.table.Lightest().Each).With("most", inKg(ceiling))
+	return d.r.barred(ErrTooHeavy, why,
+		evidence.Because("dose.free-by-lighter").With("most", inKg(ceiling)),
+		evidence.Because("dose.free-by-variant"))
+}
+
+// close adds the step to the next weight and what screening asks for.
+func (d *draft) close() Prescription {
+	if d.p.Mode != WithoutLoad {
+		if gap, ok := d.table.Next(d.p.Load.Each); ok {
+			d.p.Next = &gap
+		}
+	}
+	d.p.Cautions = append(limitCautions(d.r), d.p.Cautions...)
+	return d.p
+}
+
+// limitCautions are the limits that a reader has to act on in every set.
+func limitCautions(r Request) []evidence.Reason {
+	limits := r.Screening.Limits
+	var list []evidence.Reason
+	add := func(holds bool, code evidence.Code) {
+		if holds {
+			list = append(list, evidence.Because(code))
+		}
+	}
+	standing := r.Exercise.Demands.Has(body.FreeStanding) || r.Exercise.Demands.Has(body.SingleLegStance)
+	add(limits.NoBreathHolding, "dose.no-breath-holding")
+	add(limits.EffortNotPulse, "dose.effort-not-pulse")
+	add(limits.TechniqueFirst, "dose.technique-first")
+	add(limits.Support && standing, "dose.support")
+	return list
+}

@@ -1,0 +1,132 @@
+package dose
+
+import (
+	"fmt"
+
+	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/guideline"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// Mode says how a load was come by.
+type Mode uint8
+
+// Modes.
+const (
+	ModeUnknown Mode = iota // not given
+	OnCurve                 // load, repetitions and reserve are tied by the load–repetition curve
+	FromBand                // load from the guideline's band, beyond the studied curve
+	LoadFinding             // a first weight, from which the load is found
+	WithoutLoad             // nothing but the body
+)
+
+var modes = units.NewVocabulary[Mode]("mode", "", "on the curve", "from the band", "load finding", "without load")
+
+// String returns the mode's name, such as "load finding".
+func (m Mode) String() string { return modes.Text(m) }
+
+// MarshalText writes what String returns.
+func (m Mode) MarshalText() ([]byte, error) { return modes.Marshal(m) }
+
+// UnmarshalText reads what MarshalText writes.
+func (m *Mode) UnmarshalText(text []byte) error { return modes.Unmarshal(text, m) }
+
+// Reserve is the least number of repetitions to leave undone in every set.
+type Reserve struct {
+	Least units.RIR `json:"least"`
+	// Countable is false where the set should end with more than 5 in
+	// reserve: people cannot count that far, so it reads "clearly easy".
+	Countable bool `json:"countable"`
+}
+
+// String prints "at least 3", or "more than 5, not countable".
+func (r Reserve) String() string {
+	if !r.Countable {
+		return fmt.Sprintf("more than %v, not countable", r.Least)
+	}
+	return fmt.Sprintf("at least %v", r.Least)
+}
+
+// Tempo is the pace of one repetition, in seconds for each phase.
+type Tempo struct {
+	Lowering float64 `json:"lowering"`
+	Pausing  float64 `json:"pausing"`
+	Lifting  float64 `json:"lifting"`
+}
+
+// Seconds returns the length of one repetition.
+func (t Tempo) Seconds() float64 { return t.Lowering + t.Pausing + t.Lifting }
+
+// Finding says how to look for the load: begin with the prescribed weight, do a
+// set, and while it ends clearly easy go up one step, at most MaxSteps a visit,
+// never above Ceiling and never to failure.
+type Finding struct {
+	MaxSteps int        `json:"max_steps"`        // steps up in one visit
+	Ceiling  units.Mass `json:"ceiling,omitzero"` // per implement; 0: none beyond the kit
+}
+
+// Flag is something that a reader must not miss.
+type Flag uint8
+
+// Flags.
+const (
+	FlagUnknown        Flag = iota // not given
+	BelowEffectiveDose             // lighter than the goal's source asks for: fine for learning, too light to build
+)
+
+var flags = units.NewVocabulary[Flag]("flag", "", "below effective dose")
+
+// String returns the flag's name.
+func (f Flag) String() string { return flags.Text(f) }
+
+// MarshalText writes what String returns.
+func (f Flag) MarshalText() ([]byte, error) { return flags.Marshal(f) }
+
+// UnmarshalText reads what MarshalText writes.
+func (f *Flag) UnmarshalText(text []byte) error { return flags.Unmarshal(text, f) }
+
+// A Prescription is the dose of one exercise. What was really done is another
+// record, [example.org/posology/dose/setlog.Set].
+type Prescription struct {
+	Exercise exercise.ID `json:"exercise"`
+	Name     string      `json:"name"` // the exercise's name
+	Hold     body.Hold   `json:"hold"`
+	Side     body.Side   `json:"side"`
+	OneSided bool        `json:"one_sided,omitzero"` // Sets are for each side
+	Mode     Mode        `json:"mode"`
+
+	Load equipment.Load `json:"load,omitzero"` // per implement and in total; zero without load
+	// Share is the load as a fraction of the best estimate, 0 if there is none.
+	Share units.Fraction `json:"share,omitzero"`
+
+	Sets    int              `json:"sets"`     // for now
+	BuildTo int              `json:"build_to"` // sets to build up to over the coming weeks
+	Measure exercise.Measure `json:"measure"`
+	Count   int              `json:"count"` // repetitions, seconds or metres a set
+	Span    units.Range[int] `json:"span"`  // the range to work through before load is added
+
+	Reserve Reserve          `json:"reserve,omitzero"`
+	Rest    units.Range[int] `json:"rest"` // seconds between sets
+	Tempo   Tempo            `json:"tempo,omitzero"`
+	Days    units.Range[int] `json:"days"` // a week
+
+	Finding *Finding       `json:"finding,omitempty"` // only in mode LoadFinding
+	Next    *equipment.Gap `json:"next,omitempty"`    // the step to the next weight in the kit, if there is one
+	Flags   []Flag         `json:"flags,omitempty"`
+
+	Guideline guideline.ID `json:"guideline"`        // the row that was followed
+	Assumed   bool         `json:"assumed,omitzero"` // the row was chosen here, not asked for
+	Aim       guideline.ID `json:"aim,omitzero"`     // the row of the goal that this start leads to
+
+	Cautions []evidence.Reason `json:"cautions,omitempty"` // what ends a set, what needs help
+	Reasons  []evidence.Reason `json:"reasons,omitempty"`  // why this dose
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (p *Prescription) UnmarshalJSON(data []byte) error {
+	type plain Prescription
+	return units.DecodeJSON(data, (*plain)(p))
+}

@@ -1,0 +1,92 @@
+package dose
+
+import (
+	"fmt"
+
+	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/guideline"
+	"example.org/posology/dose/onerm"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+// A Request is all that one prescription depends on.
+type Request struct {
+	Screening screening.Outcome `json:"screening"` // zero: ErrNotScreened
+	Setting   screening.Setting `json:"setting"`   // where and with whom
+	Exercise  exercise.Exercise `json:"exercise"`
+
+	// Side of a one-sided exercise: Left, Right, or Both for one after the
+	// other. An exercise for both sides at once takes Both.
+	Side     body.Side      `json:"side"`
+	Goal     guideline.Goal `json:"goal"`
+	Training body.Training  `json:"training"`
+	Age      body.Age       `json:"age"` // years
+
+	// Estimate is of this exercise, side and hold; nil if there is none, and
+	// then the load has to be found.
+	Estimate *onerm.Estimate `json:"estimate,omitempty"`
+	Kit      equipment.Kit   `json:"kit"`
+
+	// Guideline is the row that the dose follows. Empty: one is chosen by
+	// goal, training and age, and reported as assumed.
+	Guideline guideline.ID `json:"guideline,omitzero"`
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (r *Request) UnmarshalJSON(data []byte) error {
+	type plain Request
+	return units.DecodeJSON(data, (*plain)(r))
+}
+
+// validate returns every bad field of r at once.
+func (r Request) validate() error {
+	if !r.Screening.Screened() {
+		return &units.FieldError{Path: "/screening", Allowed: "the outcome of an assessment", Err: ErrNotScreened}
+	}
+	var bad units.FieldErrors
+	bad.Add("/setting", r.Setting.Check())
+	bad.Add("/exercise", r.Exercise.Validate())
+	bad.Add("/side", r.checkSide())
+	bad.Add("/goal", r.Goal.Check())
+	bad.Add("/training", r.Training.Check())
+	bad.Add("/age", r.Age.Check())
+	if r.Estimate != nil {
+		bad.Add("/estimate", r.checkEstimate(*r.Estimate))
+	}
+	if r.Guideline != "" {
+		_, err := guideline.Get(r.Guideline)
+		bad.Add("/guideline", err)
+	}
+	return bad.Err()
+}
+
+func (r Request) checkSide() error {
+	if err := r.Side.Check(); err != nil {
+		return err
+	}
+	if !r.Exercise.OneSided && r.Side != body.Both {
+		return units.Field("", r.Side, "both, since the exercise works both sides at once", units.ErrConflict)
+	}
+	return nil
+}
+
+// checkEstimate refuses an estimate of another exercise, side or hold.
+func (r Request) checkEstimate(e onerm.Estimate) error {
+	if err := e.Validate(); err != nil {
+		return err
+	}
+	var bad units.FieldErrors
+	if e.Exercise != r.Exercise.ID {
+		bad.Add("/exercise", units.Field("", e.Exercise, string(r.Exercise.ID), units.ErrConflict))
+	}
+	if e.Hold != r.Exercise.Hold {
+		bad.Add("/hold", units.Field("", e.Hold, r.Exercise.Hold.String(), units.ErrConflict))
+	}
+	if e.Side != r.Side {
+		bad.Add("/side", units.Field("", e.Side, fmt.Sprintf("%s, as asked for", r.Side), units.ErrConflict))
+	}
+	return bad.Err()
+}

@@ -1,0 +1,120 @@
+package dose
+
+import (
+	"maps"
+
+	"example.org/posology/units/evidence"
+)
+
+// Words returns a fresh table of what this package's reasons say.
+func Words() evidence.Words { return maps.Clone(words) }
+
+var words = evidence.Words{
+	// What bars a dose, and what would free it.
+	"dose.no-dose": {
+		Client:    "Please do not exercise until you have been seen.",
+		Clinician: "No dose: route {route}, meanwhile {meanwhile}; gravest finding {finding}.",
+	},
+	"dose.unloaded-only": {
+		Client:    "For now we practise the movements without weights, until we have an answer.",
+		Clinician: "Only unloaded practice may go on: route {route}; gravest finding {finding}.",
+	},
+	"dose.setting": {
+		Client:    "We keep the weights for when somebody qualified is beside you.",
+		Clinician: "Setting {setting}; screening asks for at least {least}.",
+	},
+	"dose.demand": {
+		Client:    "This exercise asks for something that you should leave out for now.",
+		Clinician: "The exercise demands: {demands}; the limits rule that out.",
+	},
+	"dose.too-heavy": {
+		Client:    "The lightest weight here is still too heavy for this exercise, so we choose an easier one.",
+		Clinician: "The lightest weight that can be held, {lightest}, lies above the most allowed now, {most}.",
+	},
+	"dose.nothing-to-hold": {
+		Client:    "There is no weight here for this exercise.",
+		Clinician: "The kit has nothing for the hold: {hold}.",
+	},
+	"dose.free-by-being-seen": {Clinician: "Would be freed by: the person being seen, and a new screening with the answer recorded."},
+	"dose.free-by-answer":     {Clinician: "Would be freed by: the missing answers, or a named clinician's clearance that covers the findings."},
+	"dose.free-by-setting":    {Clinician: "Would be freed by: a setting with at least this supervision: {least}."},
+	"dose.free-by-variant":    {Clinician: "Would be freed by: a variant that does not ask for it."},
+	"dose.free-by-lighter":    {Clinician: "Would be freed by: a weight of {most} or less."},
+	"dose.free-by-kit":        {Clinician: "Would be freed by: equipment for the hold: {hold}."},
+
+	// Why this dose.
+	"dose.guideline":              {Clinician: "Follows the row {row}."},
+	"dose.guideline-assumed":      {Clinician: "Follows the row {row}, chosen here by goal, training and age; none was asked for."},
+	"dose.memory-permits-nothing": {Clinician: "The load of {row} is known from memory only and permits nothing; {instead} stands in."},
+	"dose.band-from-start-row":    {Clinician: "The row states no load; the band is that of {row}."},
+	"dose.load":                   {Clinician: "Load by the row: {load}."},
+	"dose.count":                  {Clinician: "Repetitions: {count}."},
+	"dose.count-of-exercise":      {Clinician: "The exercise counts {measure}: {count}."},
+	"dose.sets":                   {Clinician: "Sets: {sets} now, to build to {build to}."},
+	"dose.rest":                   {Clinician: "Rest between sets: {seconds} seconds."},
+	"dose.days":                   {Clinician: "Days a week: {days}."},
+	"dose.reserve":                {Clinician: "Repetitions in reserve: {reserve}."},
+	"dose.reserve-limit":          {Clinician: "Screening asks for at least {reserve} repetitions in reserve."},
+	"dose.tempo":                  {Clinician: "Two seconds down, two seconds up."},
+	"dose.without-load":           {Clinician: "Without load: the body alone."},
+	"dose.fraction-limit":         {Clinician: "Screening limits the load to {most} of 1RM."},
+	"dose.restriction":            {Clinician: "A restriction by {author} limits each weight to {most}."},
+	"dose.on-curve":               {Clinician: "Load, repetitions and reserve are tied by {equation}; the load is {share} of the best estimate."},
+	"dose.from-band":              {Clinician: "Load from the band, {share} of the best estimate: beyond the equation's studied range."},
+	"dose.load-finding": {
+		Client:    "Begin with this weight. If a set ends clearly easy, you may try the next weight up. Never go on until you cannot.",
+		Clinician: "Load-finding: lightest first, one step up while sets end clearly easy, never to failure.",
+	},
+	"dose.cautious-end": {Clinician: "Best estimate {best}; the dose starts from its cautious end, {cautious}."},
+	"dose.below-effective": {
+		Client:    "This weight is for learning the movement. Getting stronger needs more, step by step.",
+		Clinician: "Delivered share {share} lies under {floor}, the floor of the source for the goal {goal}: right for learning, too light to build.",
+	},
+	"dose.first-mass":      {Clinician: "A beginner's first weight: at most {most} until the technique is sound."},
+	"dose.kept-lightest":   {Clinician: "Screening limits the load to {most} of 1RM and there is no estimate: the lightest weight is kept."},
+	"dose.no-estimate":     {Clinician: "There is no estimate of strength for this exercise, side and hold."},
+	"dose.moves-body":      {Clinician: "The body is most of what is lifted: no 1RM of the held weight is used."},
+	"dose.weaker-side":     {Clinician: "Both sides were tested; the {side}, the weaker one, sets the weight for both."},
+	"dose.one-side-tested": {Clinician: "Only one side was tested: the estimate is not carried over to the other, and the load is found for both."},
+
+	// What to heed in every set.
+	"dose.no-breath-holding": {
+		Client:    "Breathe out as you lift. Do not hold your breath.",
+		Clinician: "No breath-holding; breathe out on the effort.",
+	},
+	"dose.effort-not-pulse": {
+		Client:    "Go by how hard it feels, not by your pulse.",
+		Clinician: "Guide by rated effort, not by pulse.",
+	},
+	"dose.technique-first": {
+		Client:    "The weight goes up only when the movement looks right.",
+		Clinician: "Load rises only while technique and posture hold, as somebody observed.",
+	},
+	"dose.support": {
+		Client:    "Keep one hand on something firm.",
+		Clinician: "Standing work with a hand on a firm support.",
+	},
+
+	// The week.
+	"dose.exercises-assumed": {Clinician: "No exercises were asked for; one was taken for each large movement."},
+	"dose.days-between": {
+		Client:    "Leave at least one day of rest between sessions.",
+		Clinician: "{days} sessions, at least 48 hours apart for the same muscles, round the week.",
+	},
+	"dose.familiarise": {
+		Client:    "The first two weeks are for learning the movements.",
+		Clinician: "Two weeks of familiarisation; load rises only once somebody has observed the technique.",
+	},
+	"dose.lifting-alone": {
+		Client:    "Lifting is one part. Please also practise balance on two days a week, and walk or move briskly most days.",
+		Clinician: "Lifting alone does not meet the activity guidelines of older adults: balance on at least 2 days and aerobic minutes belong beside it.",
+	},
+	"dose.stop-and-ask": {
+		Client:    "Effort in the muscles is wanted; pain is not. Stop and ask for help at chest pain, faintness, unusual breathlessness or sharp pain.",
+		Clinician: "Stop at chest symptoms, faintness, unusual breathlessness or pain other than muscular effort. Local rules and a licensed clinician decide.",
+	},
+	"dose.too-few-days": {
+		Clinician: "{days} sessions fit the days given; the row asks for at least {least}.",
+	},
+	"dose.no-minutes": {Clinician: "Left out to keep the session within {minutes} minutes."},
+}

@@ -1,0 +1,109 @@
+package progression
+
+import (
+	"fmt"
+	"iter"
+	"math"
+
+	"example.org/posology/dose/equipment"
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// guidance is the published size of a step up in load (ACSM 2002).
+var guidance = units.Must(units.Between[units.Fraction](0.02, 0.10))
+
+// epleyReps is the 30 of the linear form 1RM = load × (1 + repetitions/30).
+const epleyReps = 30
+
+const (
+	factGuidance evidence.FactID = "progression.step-2-to-10"
+	factBridge   evidence.FactID = "progression.bridge"
+)
+
+var facts = []evidence.Fact{
+	{ID: factGuidance, Value: "add 2 to 10 % when 1 to 2 repetitions over the target can be done", Source: "kraemer2002", Locator: "abstract", Basis: evidence.Published},
+	{ID: factBridge, Value: "to land on r repetitions after a step of the fraction p, first reach r + p × (30 + r)",
+		Basis: evidence.Computed, From: []evidence.FactID{"onerm.epley"}},
+}
+
+// Facts yields the facts behind this package.
+func Facts() iter.Seq[evidence.Fact] {
+	return func(yield func(evidence.Fact) bool) {
+		for _, f := range facts {
+			if !yield(f) {
+				return
+			}
+		}
+	}
+}
+
+// A Jump is the step from one weight to the next that can be held.
+type Jump struct {
+	From     units.Mass // per implement
+	To       equipment.Load
+	Step     units.Mass     // per implement
+	External units.Fraction // step over the mass held; 0 from an unloaded start
+	Moved    units.Fraction // step over all that is moved; 0 if the moved body mass was not given
+	// Within reports whether External lies within the published 2 to 10 per
+	// cent. A larger step is common with dumbbells and never passed over in silence.
+	Within  bool
+	Reasons []evidence.Reason
+}
+
+// NextJump returns the step up from the weight each in the kit's table, and
+// false at the top of the kit. moved is the part of the body that is lifted
+// with the weight, 0 if not given: a percentage of the dumbbell alone misleads
+// where the body does most of the work.
+func NextJump(t *equipment.Table, each, moved units.Mass) (Jump, bool, error) {
+	if moved < 0 {
+		return Jump{}, false, units.Field("/moved", moved, "0 kg or more", units.ErrOutOfRange)
+	}
+	gap, ok := t.Next(each)
+	if !ok {
+		return Jump{}, false, nil
+	}
+	j := Jump{From: gap.From, To: gap.To, Step: gap.Step, External: gap.Share}
+	j.Within = gap.Share > 0 && guidance.Contains(gap.Share)
+	if moved > 0 {
+		var err error
+		if j.Moved, err = ofMoved(gap, moved); err != nil {
+			return Jump{}, false, units.At("/moved", err)
+		}
+	}
+	j.Reasons = []evidence.Reason{evidence.Because("progression.jump", factGuidance).
+		With("from", gap.From).With("to", gap.To.Each).With("share", j.External)}
+	return j, true, nil
+}
+
+// ofMoved returns the step over the body mass that is moved and all that is held.
+func ofMoved(gap equipment.Gap, moved units.Mass) (units.Fraction, error) {
+	held, err := gap.To.Hold.Total(gap.From)
+	if err != nil {
+		return 0, err
+	}
+	before, err := moved.Add(held)
+	if err != nil {
+		return 0, err
+	}
+	return (gap.To.Total - held).Share(before)
+}
+
+// RepsBeforeJump returns how many repetitions to reach with the present weight
+// so that a step up by the fraction p lands on low repetitions, on the linear
+// form of the load–repetition curve: low + p × (30 + low). No trial tests this
+// ladder; it inherits the form's error, which is large above about 12
+// repetitions. low is 1 or more, p above 0.
+func RepsBeforeJump(low int, p units.Fraction) (float64, error) {
+	var bad units.FieldErrors
+	if low < 1 {
+		bad.Add("/low", units.Field("", low, "1 repetition or more", units.ErrOutOfRange))
+	}
+	if !(p > 0) || math.IsInf(float64(p), 0) {
+		bad.Add("/p", units.Field("", fmt.Sprint(float64(p)), "a finite fraction above 0", units.ErrOutOfRange))
+	}
+	if err := bad.Err(); err != nil {
+		return 0, err
+	}
+	return float64(low) + float64(float64(p)*float64(epleyReps+low)), nil
+}
