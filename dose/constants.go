@@ -24,8 +24,6 @@ const (
 	factPace        evidence.FactID = "dose.walking-pace"
 	factChange      evidence.FactID = "dose.change-between-exercises"
 	factGap         evidence.FactID = "dose.days-between"
-
-	factCountSets evidence.FactID = "exercise.count-sets" // listed by package exercise
 )
 
 const (

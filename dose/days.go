@@ -79,6 +79,7 @@ func apart(days []units.Day) bool {
 func (p *planner) weekReasons(days []units.Day) []evidence.Reason {
 	list := []evidence.Reason{
 		evidence.Because("dose.days-between", factGap).With("days", len(days)),
+		evidence.Because("dose.minutes", factChange, factPace).With("minutes", wholeMinutes(p.items)),
 		evidence.Because("dose.familiarise"),
 		evidence.Because("dose.lifting-alone", "guideline.ukcmo2019-older.balance_days"),
 		evidence.Because("dose.stop-and-ask"),

@@ -11,8 +11,10 @@ import (
 // nil if none does.
 func gate(r Request) error {
 	switch o := r.Screening; {
-	case o.Route >= screening.SameDay || o.Meanwhile == screening.Nothing:
+	case o.Route >= screening.SameDay:
 		return r.barred(ErrNoDose, outcomeReason("dose.no-dose", o), evidence.Because("dose.free-by-being-seen"))
+	case o.Meanwhile == screening.Nothing:
+		return r.barred(ErrNoDose, outcomeReason("dose.no-dose-yet", o), evidence.Because("dose.free-by-answer"))
 	case o.Meanwhile == screening.UnloadedPractice && loaded(r):
 		return r.barred(ErrUnloadedOnly, outcomeReason("dose.unloaded-only", o), evidence.Because("dose.free-by-answer"))
 	case r.Setting < o.Limits.LeastSetting && loaded(r):

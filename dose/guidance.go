@@ -171,12 +171,13 @@ func ofLegs(p exercise.Pattern) bool {
 func (g *guide) fillCount(r Request) {
 	ex := r.Exercise
 	if ex.Measure != exercise.Repetitions {
+		facts := countFacts(ex)
 		g.count = ex.Count
 		if g.count.IsZero() {
-			g.count = heldOrWalked
+			g.count, facts = heldOrWalked, []evidence.FactID{factHeld}
 		}
 		g.first, _ = g.count.Min()
-		g.because(evidence.Because("dose.count-of-exercise", ex.Facts...).With("count", g.count).With("measure", ex.Measure))
+		g.because(evidence.Because("dose.count-of-exercise", facts...).With("count", g.count).With("measure", ex.Measure))
 		return
 	}
 	if g.row.Reps.IsZero() {
@@ -189,7 +190,15 @@ func (g *guide) fillCount(r Request) {
 	}
 	g.count = closed(both)
 	g.first, _ = g.count.Min()
-	g.because(evidence.Because("dose.count", append(factsOf(g.row, guideline.FieldReps), ex.Facts...)...).With("count", g.count))
+	g.because(evidence.Because("dose.count", append(factsOf(g.row, guideline.FieldReps), countFacts(ex)...)...).With("count", g.count))
+}
+
+// countFacts names the fact behind the exercise's own range, if it has one.
+func countFacts(ex exercise.Exercise) []evidence.FactID {
+	if ex.CountFact == "" {
+		return nil
+	}
+	return []evidence.FactID{ex.CountFact}
 }
 
 // tradeCount is for rows that state no repetitions.
@@ -201,7 +210,7 @@ func (g *guide) tradeCount(ex exercise.Exercise) {
 	low, _ := g.count.Min()
 	high, _ := g.count.Max()
 	g.first = min(max(aboutTen, low), high)
-	g.because(evidence.Because("dose.count", factCountSets).With("count", g.count))
+	g.because(evidence.Because("dose.count", exercise.FactCountSets).With("count", g.count))
 }
 
 // closed gives a range that is open at one end the workable end there.
@@ -237,7 +246,7 @@ func (g *guide) fillSets(r Request) {
 	if r.Screening.Meanwhile >= screening.LightSupervised {
 		g.sets, g.buildTo = 1, 1
 	}
-	facts := append(factsOf(g.row, guideline.FieldSets), factCountSets)
+	facts := append(factsOf(g.row, guideline.FieldSets), exercise.FactCountSets)
 	if novice {
 		facts = append(facts, factsOf(must("nsca2019-older-start"), guideline.FieldSets)...)
 	}

@@ -31,7 +31,7 @@ func itemSeconds(p Prescription) float64 {
 	}
 	rest, _ := p.Rest.Min()
 	sets := float64(p.Sets)
-	return sides*sets*setSeconds(p) + (sets-1)*float64(rest)
+	return float64(sides*sets*setSeconds(p)) + float64((sets-1)*float64(rest))
 }
 
 func setSeconds(p Prescription) float64 {

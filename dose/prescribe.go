@@ -226,37 +226,59 @@ func (d *draft) flagLight(e onerm.Estimate) {
 		With("share", d.p.Share).With("floor", floor).With("goal", d.r.Goal))
 }
 
-// byFinding begins with the lightest weight and says how to look for the load.
+// byFinding begins with a light weight and says how to look for the load.
 func (d *draft) byFinding() error {
-	ceiling := d.restricted()
-	if most, ok := d.r.Exercise.FirstMass.Max(); ok && d.r.Training == body.Novice {
-		ceiling = min(ceiling, most)
-		d.because(evidence.Because("dose.first-mass", d.r.Exercise.Facts...).With("most", most))
-	}
-	lightest := d.table.Lightest()
-	if lightest.Each > ceiling {
+	ceiling := min(d.restricted(), d.firstMass())
+	first := d.table.Lightest()
+	if first.Each > ceiling {
 		return d.tooHeavy(ceiling)
 	}
 	finding := Finding{MaxSteps: findingSteps, Ceiling: ceiling}
 	if most := d.r.Screening.Limits.MaxFraction; most > 0 && most < blindCap {
-		finding = Finding{Ceiling: lightest.Each}
+		finding = Finding{Ceiling: first.Each}
 		d.because(evidence.Because("dose.kept-lightest", factBlindCap).With("most", most))
+	} else {
+		first = d.usualFirst(first, ceiling)
 	}
 	if finding.Ceiling == units.MaxMass {
 		finding.Ceiling = 0
 	}
-	d.p.Mode, d.p.Load, d.p.Finding = LoadFinding, lightest, &finding
+	d.p.Mode, d.p.Load, d.p.Finding = LoadFinding, first, &finding
 	if d.p.Measure == exercise.Repetitions {
 		d.p.Reserve = Reserve{Least: max(d.g.reserve.Least, uncountable)}
 	}
 	d.because(evidence.Because("dose.load-finding", factSteps, factUncountable))
-	if d.r.Estimate == nil && !d.r.Exercise.MovesBody {
-		d.because(evidence.Because("dose.no-estimate"))
-	}
 	if d.r.Exercise.MovesBody {
 		d.because(evidence.Because("dose.moves-body"))
+	} else if d.r.Estimate == nil {
+		d.because(evidence.Because("dose.no-estimate"))
 	}
 	return nil
+}
+
+// firstMass returns the most that a beginner takes of the exercise before the
+// technique is sound.
+func (d *draft) firstMass() units.Mass {
+	most, ok := d.r.Exercise.FirstMass.Max()
+	if !ok || d.r.Training != body.Novice {
+		return units.MaxMass
+	}
+	d.because(evidence.Because("dose.first-mass", d.r.Exercise.FirstMassFact).With("first", d.r.Exercise.FirstMass))
+	return most
+}
+
+// usualFirst returns the weight that the trade begins the exercise with, where
+// it has one and the kit makes it, else the lightest.
+func (d *draft) usualFirst(lightest equipment.Load, ceiling units.Mass) equipment.Load {
+	usual, ok := d.r.Exercise.FirstMass.Min()
+	if !ok {
+		return lightest
+	}
+	load, err := d.table.Nearest(min(usual, ceiling), equipment.Policy{})
+	if err != nil {
+		return lightest
+	}
+	return load
 }
 
 func (d *draft) tooHeavy(ceiling units.Mass) error {

@@ -105,6 +105,7 @@ func FirstWeek(r WeekRequest) (Week, error) {
 	if err != nil {
 		return Week{}, err
 	}
+	p.raiseHeaviest()
 	p.keepMinutes()
 	week.LeftOut = p.leftOut
 	for _, day := range days {
@@ -221,6 +222,32 @@ func (p *planner) dose(ex exercise.Exercise) (Prescription, error) {
 	item.Side = body.Both
 	item.Reasons = append(item.Reasons, note...)
 	return item, err
+}
+
+// raiseHeaviest lets an exercise that takes the heaviest weight of the session
+// begin with no less than the heaviest of the others, within its own ceiling.
+func (p *planner) raiseHeaviest() {
+	var most units.Mass
+	for _, item := range p.items {
+		if ex, _ := p.r.Catalogue.Get(item.Exercise); !ex.Heaviest {
+			most = max(most, item.Load.Each)
+		}
+	}
+	for i, item := range p.items {
+		ex, _ := p.r.Catalogue.Get(item.Exercise)
+		if !ex.Heaviest || item.Finding == nil || item.Finding.MaxSteps == 0 {
+			continue
+		}
+		load, err := p.tables[item.Hold].Nearest(most, equipment.Policy{Ceiling: item.Finding.Ceiling})
+		if err != nil || load.Each <= item.Load.Each {
+			continue
+		}
+		p.items[i].Load, p.items[i].Next = load, nil
+		if gap, ok := p.tables[item.Hold].Next(load.Each); ok {
+			p.items[i].Next = &gap
+		}
+		p.items[i].Reasons = append(item.Reasons, evidence.Because("dose.heaviest", ex.Facts...))
+	}
 }
 
 // table compiles the kit once for each hold.

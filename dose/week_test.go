@@ -293,3 +293,21 @@ func TestWeekJSON(t *testing.T) {
 		t.Error(diff)
 	}
 }
+
+// The two-handed squat carries the session's heaviest dumbbell (common practice).
+func TestSquatTakesTheHeaviest(t *testing.T) {
+	r := weekOf(0)
+	r.Exercises = []exercise.ID{"goblet-squat", "one-arm-dumbbell-row"}
+	q := row(t)
+	right := estimateOf(t, q, 10, 8, 2)
+	q.Side = body.Left
+	r.Estimates = []onerm.Estimate{right, estimateOf(t, q, 10, 8, 2)}
+	items := firstWeek(t, r).Sessions[0].Items
+	if items[0].Load.Each < items[1].Load.Each || !has(items[0].Reasons, "dose.heaviest") {
+		t.Errorf("squat with %v, row with %v", items[0].Load, items[1].Load)
+	}
+	r.Screening.Limits.MaxFraction = 0.4
+	if light := firstWeek(t, r).Sessions[0].Items[0]; light.Load.Each != units.Kilogram/2 {
+		t.Errorf("under a low limit the squat begins with %v, want the lightest", light.Load)
+	}
+}

@@ -15,6 +15,10 @@ var words = evidence.Words{
 		Client:    "Please do not exercise until you have been seen.",
 		Clinician: "No dose: route {route}, meanwhile {meanwhile}; gravest finding {finding}.",
 	},
+	"dose.no-dose-yet": {
+		Client:    "Please wait with the exercises until this is answered.",
+		Clinician: "No dose yet: route {route}, meanwhile {meanwhile}; gravest finding {finding}.",
+	},
 	"dose.unloaded-only": {
 		Client:    "For now we practise the movements without weights, until we have an answer.",
 		Clinician: "Only unloaded practice may go on: route {route}; gravest finding {finding}.",
@@ -62,7 +66,7 @@ var words = evidence.Words{
 	"dose.on-curve":               {Clinician: "Load, repetitions and reserve are tied by {equation}; the load is {share} of the best estimate."},
 	"dose.from-band":              {Clinician: "Load from the band, {share} of the best estimate: beyond the equation's studied range."},
 	"dose.load-finding": {
-		Client:    "Begin with this weight. If a set ends clearly easy, you may try the next weight up. Never go on until you cannot.",
+		Client:    "Begin with the weight named. If a set ends clearly easy, you may try the next weight up. Never go on until you cannot.",
 		Clinician: "Load-finding: lightest first, one step up while sets end clearly easy, never to failure.",
 	},
 	"dose.cautious-end": {Clinician: "Best estimate {best}; the dose starts from its cautious end, {cautious}."},
@@ -70,10 +74,11 @@ var words = evidence.Words{
 		Client:    "This weight is for learning the movement. Getting stronger needs more, step by step.",
 		Clinician: "Delivered share {share} lies under {floor}, the floor of the source for the goal {goal}: right for learning, too light to build.",
 	},
-	"dose.first-mass":      {Clinician: "A beginner's first weight: at most {most} until the technique is sound."},
+	"dose.first-mass":      {Clinician: "A beginner's first weight: {first} until the technique is sound."},
 	"dose.kept-lightest":   {Clinician: "Screening limits the load to {most} of 1RM and there is no estimate: the lightest weight is kept."},
 	"dose.no-estimate":     {Clinician: "There is no estimate of strength for this exercise, side and hold."},
 	"dose.moves-body":      {Clinician: "The body is most of what is lifted: no 1RM of the held weight is used."},
+	"dose.heaviest":        {Clinician: "This exercise takes the heaviest weight of the session: it begins with no less than the others."},
 	"dose.weaker-side":     {Clinician: "Both sides were tested; the {side}, the weaker one, sets the weight for both."},
 	"dose.one-side-tested": {Clinician: "Only one side was tested: the estimate is not carried over to the other, and the load is found for both."},
 
@@ -101,6 +106,7 @@ var words = evidence.Words{
 		Client:    "Leave at least one day of rest between sessions.",
 		Clinician: "{days} sessions, at least 48 hours apart for the same muscles, round the week.",
 	},
+	"dose.minutes": {Clinician: "{minutes} minutes are the sets, the shortest rests and two minutes from one exercise to the next, without warm-up."},
 	"dose.familiarise": {
 		Client:    "The first two weeks are for learning the movements.",
 		Clinician: "Two weeks of familiarisation; load rises only once somebody has observed the technique.",

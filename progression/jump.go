@@ -93,8 +93,8 @@ func ofMoved(gap equipment.Gap, moved units.Mass) (units.Fraction, error) {
 // so that a step up by the fraction p lands on low repetitions, on the linear
 // form of the load–repetition curve: low + p × (30 + low). No trial tests this
 // ladder; it inherits the form's error, which is large above about 12
-// repetitions. low is 1 or more, p above 0.
-func RepsBeforeJump(low int, p units.Fraction) (float64, error) {
+// repetitions. low is 1 or more, p above 0. The reason names the rule.
+func RepsBeforeJump(low int, p units.Fraction) (float64, evidence.Reason, error) {
 	var bad units.FieldErrors
 	if low < 1 {
 		bad.Add("/low", units.Field("", low, "1 repetition or more", units.ErrOutOfRange))
@@ -103,7 +103,8 @@ func RepsBeforeJump(low int, p units.Fraction) (float64, error) {
 		bad.Add("/p", units.Field("", fmt.Sprint(float64(p)), "a finite fraction above 0", units.ErrOutOfRange))
 	}
 	if err := bad.Err(); err != nil {
-		return 0, err
+		return 0, evidence.Reason{}, err
 	}
-	return float64(low) + float64(float64(p)*float64(epleyReps+low)), nil
+	reps := float64(low) + float64(float64(p)*float64(epleyReps+low))
+	return reps, evidence.Because("progression.bridge", factBridge).With("reps", fmt.Sprintf("%.1f", reps)).With("low", low).With("share", p), nil
 }

@@ -3,6 +3,7 @@ package equipment
 import (
 	"cmp"
 	"math"
+	"math/bits"
 	"slices"
 
 	"example.org/posology/units"
@@ -58,14 +59,12 @@ func newSums(start []row, stock []Plate, s spot) (*sums, bool) {
 			now, next = next, now
 		}
 	}
-	return now, true
+	return &sums{now.plates, slices.Clone(now.rows), slices.Clone(now.counts)}, true // lets the buffers go
 }
 
 // addLot writes to next the rows of s and the same with one more lot.
 func (s *sums) addLot(next *sums, kind, lot int, step units.Mass, limit int) bool {
-	room := min(2*len(s.rows), MaxLoads+1)
-	next.rows = slices.Grow(next.rows[:0], room)
-	next.counts = slices.Grow(next.counts[:0], room*len(s.plates))
+	next.clear(2 * len(s.rows))
 	bare, laden := 0, 0 // the rows whose turn it is, as they are and with the lot
 	for len(next.rows) <= MaxLoads {
 		for laden < len(s.rows) && int(s.rows[laden].plates)+lot > limit {
@@ -94,6 +93,18 @@ func (s *sums) addLot(next *sums, kind, lot int, step units.Mass, limit int) boo
 		}
 	}
 	return false
+}
+
+// clear makes s an empty buffer with room for n rows, of which it never needs
+// more than MaxLoads+1. Room grows by doubling, so that all buffers that were
+// ever made are together as large as the last.
+func (s *sums) clear(n int) {
+	n = min(n, MaxLoads+1)
+	s.rows, s.counts = s.rows[:0], s.counts[:0]
+	if cap(s.rows) < n {
+		n = min(1<<bits.Len(uint(n)), MaxLoads+1)
+		s.rows, s.counts = make([]row, 0, n), make([]uint16, 0, n*len(s.plates))
+	}
 }
 
 // push appends row i of from with one lot more.

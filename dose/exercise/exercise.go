@@ -116,16 +116,20 @@ type Exercise struct {
 
 	// Count is the range of repetitions, seconds or metres that works for this
 	// exercise; it narrows a guideline's range where the two overlap.
-	Count units.Range[int] `json:"count,omitzero"`
+	Count     units.Range[int] `json:"count,omitzero"`
+	CountFact evidence.FactID  `json:"count_fact,omitzero"`
 	// FirstMass is a beginner's first weight per implement, where the trade
 	// has one: nothing above its upper end before the technique is sound.
-	FirstMass units.Range[units.Mass] `json:"first_mass,omitzero"`
+	FirstMass     units.Range[units.Mass] `json:"first_mass,omitzero"`
+	FirstMassFact evidence.FactID         `json:"first_mass_fact,omitzero"`
+	// Heaviest says that the exercise takes the heaviest weight of its session.
+	Heaviest bool `json:"heaviest,omitzero"`
 
 	Easier ID `json:"easier,omitzero"` // the next step down, if any
 	Harder ID `json:"harder,omitzero"` // the next step up, if any
 
 	Warnings []evidence.Reason `json:"warnings,omitempty"` // what ends the set, what needs help
-	Facts    []evidence.FactID `json:"facts,omitempty"`    // behind Count, FirstMass, Demands
+	Facts    []evidence.FactID `json:"facts,omitempty"`    // behind Heaviest, Demands and the rest
 }
 
 // Primes yields the muscles that do most of the work.

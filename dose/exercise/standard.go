@@ -77,9 +77,10 @@ func (r rung) exercise() Exercise {
 		Hold: r.hold, OneSided: r.oneSided, Demands: r.allDemands(),
 		MovesBody: r.lifts || r.hold == body.Unloaded,
 		Measure:   countings[r.count].measure,
-		Count:     countings[r.count].count,
-		FirstMass: firstWeights[r.first].mass,
-		Facts:     r.allFacts(),
+		Count:     countings[r.count].count, CountFact: countings[r.count].fact,
+		FirstMass: firstWeights[r.first].mass, FirstMassFact: firstWeights[r.first].fact,
+		Heaviest: slices.Contains(r.facts, factHeaviest),
+		Facts:    r.allFacts(),
 	}
 	for _, m := range find(r.muscles) {
 		e.Muscles = append(e.Muscles, Work{m.muscle, m.role, r.workFact(m.muscle)})
@@ -111,12 +112,9 @@ func (r rung) allDemands() body.Demands {
 	return r.demands.Union(heldWeight)
 }
 
-// allFacts lists the facts behind count, first mass, demands and the rest.
+// allFacts lists the facts behind demands and all else that is not a number.
 func (r rung) allFacts() []evidence.FactID {
-	facts := []evidence.FactID{countings[r.count].fact, r.demandFact()}
-	if r.first != noFirstWeight {
-		facts = append(facts, firstWeights[r.first].fact)
-	}
+	facts := []evidence.FactID{r.demandFact()}
 	if r.hold != body.Unloaded && !r.borne() {
 		facts = append(facts, factHeldWeight)
 	}

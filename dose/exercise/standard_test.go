@@ -83,8 +83,11 @@ func TestFactsUsed(t *testing.T) {
 	}
 	codes := map[evidence.Code]bool{}
 	for e := range exercise.Standard().All() {
-		for _, id := range e.Facts {
+		for _, id := range append(e.Facts, e.CountFact) {
 			use(string(e.ID), id)
+		}
+		if !e.FirstMass.IsZero() {
+			use(string(e.ID), e.FirstMassFact)
 		}
 		for _, w := range e.Muscles {
 			use(string(e.ID), w.Fact)

@@ -44,10 +44,10 @@ func (h Hold) Implements() int {
 	switch h {
 	case OneEachHand:
 		return 2
-	case HoldUnknown, Unloaded:
-		return 0
+	case OneHand, BothHandsOnOne, OnBar, OnStack:
+		return 1
 	}
-	return 1
+	return 0
 }
 
 // Stated says what a mass counts. It keeps a clinic's "two fours" from being
@@ -76,8 +76,15 @@ func (s *Stated) UnmarshalText(text []byte) error { return stateds.Unmarshal(tex
 // two dumbbells that does not say per hand or total is an [units.ErrMissing];
 // a mass per hand where both hands hold one thing, a total that two hands
 // cannot share to the nanogram, and a mass for an unloaded exercise are an
-// [units.ErrConflict].
+// [units.ErrConflict]; a hold not given is an [units.ErrMissing], a mass below
+// nought an [units.ErrOutOfRange].
 func (h Hold) Each(m units.Mass, s Stated) (units.Mass, error) {
+	if err := h.Check(); err != nil {
+		return 0, err
+	}
+	if m < 0 {
+		return 0, units.Field("", m, "0 kg or more", units.ErrOutOfRange)
+	}
 	switch h {
 	case OneEachHand:
 		switch s {
@@ -98,8 +105,6 @@ func (h Hold) Each(m units.Mass, s Stated) (units.Mass, error) {
 		if m != 0 {
 			return 0, units.Field("", m, "no mass, since the hold is unloaded", units.ErrConflict)
 		}
-	case HoldUnknown:
-		return 0, h.Check()
 	}
 	return m, nil
 }

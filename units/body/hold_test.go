@@ -14,7 +14,7 @@ const kg = units.Kilogram
 
 // TestEach walks every hold with every statement.
 func TestEach(t *testing.T) {
-	missing, conflict := units.ErrMissing, units.ErrConflict
+	missing, conflict, outOfRange := units.ErrMissing, units.ErrConflict, units.ErrOutOfRange
 	tests := []struct {
 		hold   body.Hold
 		stated body.Stated
@@ -25,7 +25,7 @@ func TestEach(t *testing.T) {
 		{body.OneEachHand, body.PerHand, 8 * kg, 8 * kg, nil},
 		{body.OneEachHand, body.Total, 8 * kg, 4 * kg, nil},
 		{body.OneEachHand, body.Total, 3, 0, conflict}, // 3 ng cannot be shared
-		{body.OneEachHand, body.Total, -3, 0, conflict},
+		{body.OneEachHand, body.Total, -3, 0, outOfRange},
 		{body.OneEachHand, body.StatedUnknown, 8 * kg, 0, missing},
 		{body.OneEachHand, body.StatedUnknown, 0, 0, missing},
 		{body.OneHand, body.PerHand, 8 * kg, 8 * kg, nil},
@@ -46,6 +46,8 @@ func TestEach(t *testing.T) {
 		{body.Unloaded, body.PerHand, 1, 0, conflict},
 		{body.Unloaded, body.Total, 1, 0, conflict},
 		{body.Unloaded, body.StatedUnknown, 1, 0, conflict},
+		{body.OneHand, body.PerHand, -1, 0, outOfRange},
+		{body.Hold(9), body.PerHand, 8 * kg, 0, outOfRange},
 		{body.HoldUnknown, body.PerHand, 8 * kg, 0, missing},
 		{body.HoldUnknown, body.Total, 8 * kg, 0, missing},
 		{body.HoldUnknown, body.StatedUnknown, 8 * kg, 0, missing},
@@ -58,8 +60,8 @@ func TestEach(t *testing.T) {
 			t.Errorf("%q.Each(%v, %q) = %v, %v, want %v, %v", tt.hold, tt.mass, tt.stated, got, err, tt.want, tt.err)
 		}
 	}
-	if want := (int(body.Unloaded) + 1) * (int(body.Total) + 1); len(walked) != want {
-		t.Errorf("%d pairs of hold and statement are in the table, want all %d", len(walked), want)
+	if want := (int(body.Unloaded)+1)*(int(body.Total)+1) + 1; len(walked) != want {
+		t.Errorf("%d pairs of hold and statement are in the table, want all %d with one that is no hold", len(walked), want)
 	}
 }
 
@@ -98,7 +100,7 @@ func TestTotalAndImplements(t *testing.T) {
 func TestEachOfTotal(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		h := body.Hold(rapid.IntRange(int(body.OneHand), int(body.OnStack)).Draw(t, "hold"))
-		each := units.Mass(rapid.Int64Range(-int64(units.MaxMass/2), int64(units.MaxMass/2)).Draw(t, "each"))
+		each := units.Mass(rapid.Int64Range(0, int64(units.MaxMass/2)).Draw(t, "each"))
 		total, err := h.Total(each)
 		if err != nil {
 			t.Fatal(err)

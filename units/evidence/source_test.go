@@ -136,11 +136,25 @@ func TestUnitFactsCoverTheRatings(t *testing.T) {
 	}
 }
 
+// The whole ratings that were seen, and where: 9 and 10 in the abstract of the
+// 2016 study, 7 in the 2021 study. The rest follow from memory.
 func TestUnitFactsState(t *testing.T) {
 	ledger := units.Must(evidence.NewLedger(evidence.UnitFacts()))
-	f, _ := ledger.Fact("units.rpe-8.5")
-	if want := "a rating of 8.5 stands for 1 to 2 repetitions in reserve"; f.Value != want || f.Basis != evidence.FromMemory {
-		t.Errorf("units.rpe-8.5: %q, %v, want %q, from memory", f.Value, f.Basis, want)
+	for _, test := range []struct {
+		id     evidence.FactID
+		value  string
+		source evidence.SourceID
+		basis  evidence.Basis
+	}{
+		{"units.rpe-7", "a rating of 7 stands for 3 repetitions in reserve", "zourdos2021", evidence.Published},
+		{"units.rpe-8.5", "a rating of 8.5 stands for 1 to 2 repetitions in reserve", "zourdos2016", evidence.FromMemory},
+		{"units.rpe-9", "a rating of 9 stands for 1 repetitions in reserve", "zourdos2016", evidence.Published},
+		{"units.rpe-10", "a rating of 10 stands for 0 repetitions in reserve", "zourdos2016", evidence.Published},
+	} {
+		f, _ := ledger.Fact(test.id)
+		if f.Value != test.value || f.Source != test.source || f.Basis != test.basis {
+			t.Errorf("%s: %q, %s, %v, want %q, %s, %v", test.id, f.Value, f.Source, f.Basis, test.value, test.source, test.basis)
+		}
 	}
 	if _, err := ledger.Basis("units.rpe-4"); !errors.Is(err, units.ErrUnknown) {
 		t.Errorf("a rating of 4 has a fact: %v", err)

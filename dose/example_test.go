@@ -1,0 +1,64 @@
+package dose_test
+
+import (
+	"fmt"
+	"log"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/guideline"
+	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/setlog"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+// An invented woman of 66 who has never trained, a test set of 8 rows with
+// 6 kg and two left in reserve, and six pairs of dumbbells.
+func Example() {
+	row, err := exercise.Standard().Lookup("one-arm-dumbbell-row")
+	if err != nil {
+		log.Fatal(err)
+	}
+	day := units.Must(units.ParseDay("2026-11-30"))
+	outcome, err := screening.Assess(screening.Profile{
+		Day: day, Age: 66, Sex: body.Female, Setting: screening.InGroup, Wanted: screening.Moderate,
+		Activity: &screening.Activity{Intensity: screening.Idle},
+		Diseases: screening.AskedFor(), Symptoms: screening.AskedFor(),
+		RedFlags: screening.AskedFor(), Conditions: screening.AskedFor(),
+	})
+	if err != nil {
+		log.Fatal(err)
+	}
+	set := setlog.Set{
+		Day: day, Exercise: row.ID, Side: body.Right, Hold: row.Hold,
+		Load: 6 * units.Kilogram, Reps: 8, Effort: units.Must(units.InReserve(2)),
+	}
+	estimate, err := onerm.FromSet(set, row, onerm.Person{Age: 66, Sex: body.Female, Training: body.Novice})
+	if err != nil {
+		log.Fatal(err)
+	}
+	var kit equipment.Kit
+	for _, kg := range []units.Mass{1, 2, 3, 4, 6, 8} {
+		mass := units.Marked{Mass: kg * units.Kilogram, Unit: units.KG}
+		kit.Dumbbells = append(kit.Dumbbells, equipment.Dumbbell{Mass: mass, Count: 2})
+	}
+	p, err := dose.Prescribe(dose.Request{
+		Screening: outcome, Setting: screening.InGroup, Exercise: row, Side: body.Right,
+		Goal: guideline.Strength, Training: body.Novice, Age: 66, Estimate: &estimate, Kit: kit,
+	})
+	if err != nil {
+		log.Fatal(err)
+	}
+	fmt.Printf("route %s, meanwhile %s\n", outcome.Route, outcome.Meanwhile)
+	fmt.Printf("1RM %.1f kg, %.1f at the cautious end\n", estimate.OneRM.Kilograms(), estimate.Cautious().Kilograms())
+	fmt.Printf("%s: %d set of %d, reserve %s\n", p.Load, p.Sets, p.Count, p.Reserve)
+	fmt.Printf("%s, %.0f %% of the best estimate: %v\n", p.Mode, p.Share.Percent(), p.Flags)
+	// Output:
+	// route none, meanwhile within limits
+	// 1RM 8.0 kg, 6.8 at the cautious end
+	// 3 kg dumbbell in one hand: 1 set of 10, reserve more than 5, not countable
+	// load finding, 38 % of the best estimate: [below effective dose]
+}

@@ -1,0 +1,14 @@
+// Command firstvisit goes from the answers of a first visit, a submaximal test
+// and the weights that are really there to screening findings, limits and a
+// first week in which every load can be picked up.
+//
+//	go run ./examples/firstvisit [-case FILE] [-for client|file|doctor] [-json]
+//
+// Without -case it runs on an invented case. With -for it prints one of three
+// papers: what to do, for the client; everything with its reasons, for the file;
+// the findings and the question, for the doctor. With -json it writes the whole
+// result.
+//
+// It is an example of the library, not a medical device. It gives nobody leave
+// to train: local rules and a licensed clinician decide.
+package main

@@ -1,0 +1,139 @@
+package visit
+
+import (
+	"errors"
+	"strconv"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/guideline"
+	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/setlog"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// A Case is what is known after a first visit.
+type Case struct {
+	Note      string            `json:"note"`   // where the case comes from
+	Client    string            `json:"client"` // how the papers call the person
+	Task      string            `json:"task"`   // what the person wants to be able to do
+	Goal      guideline.Goal    `json:"goal"`
+	Training  body.Training     `json:"training"`
+	Profile   screening.Profile `json:"profile"`
+	Today     *screening.Check  `json:"today,omitempty"`
+	Tests     []setlog.Set      `json:"tests,omitempty"` // submaximal test sets
+	Kit       equipment.Kit     `json:"kit"`
+	Days      []units.Day       `json:"days"`
+	Minutes   int               `json:"minutes,omitzero"`
+	Exercises []exercise.ID     `json:"exercises,omitempty"`
+	Guideline guideline.ID      `json:"guideline,omitzero"`
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (c *Case) UnmarshalJSON(data []byte) error {
+	type plain Case
+	return units.DecodeJSON(data, (*plain)(c))
+}
+
+// A Refusal is a test set from which no estimate follows.
+type Refusal struct {
+	Set setlog.Set `json:"set"`
+	Why string     `json:"why"`
+}
+
+// A Stop says why there is no week.
+type Stop struct {
+	Why        string            `json:"why"`
+	Constraint evidence.Reason   `json:"constraint"`
+	Free       []evidence.Reason `json:"free,omitempty"`
+}
+
+// A Result is all that follows from a case.
+type Result struct {
+	Note      string            `json:"note"`
+	Client    string            `json:"client"`
+	Task      string            `json:"task"`
+	Screening screening.Outcome `json:"screening"`
+	Estimates []onerm.Estimate  `json:"estimates,omitempty"`
+	Refused   []Refusal         `json:"refused,omitempty"`
+	Week      *dose.Week        `json:"week,omitempty"`
+	Stop      *Stop             `json:"stop,omitempty"`
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (r *Result) UnmarshalJSON(data []byte) error {
+	type plain Result
+	return units.DecodeJSON(data, (*plain)(r))
+}
+
+// Run takes a case from its answers to a first week. Bad fields are an error;
+// a week that cannot be planned is part of the result.
+func Run(c Case) (Result, error) {
+	result := Result{Note: c.Note, Client: c.Client, Task: c.Task}
+	outcome, err := assess(c)
+	if err != nil {
+		return Result{}, err
+	}
+	result.Screening = outcome
+	if err := result.estimate(c); err != nil {
+		return Result{}, err
+	}
+	week, err := dose.FirstWeek(dose.WeekRequest{
+		Screening: outcome, Setting: c.Profile.Setting, Goal: c.Goal, Training: c.Training, Age: c.Profile.Age,
+		Exercises: c.Exercises, Estimates: result.Estimates, Kit: c.Kit, Guideline: c.Guideline,
+		Days: c.Days, Minutes: c.Minutes,
+	})
+	var barred *dose.ConstraintError
+	switch {
+	case errors.As(err, &barred):
+		result.Stop = &Stop{barred.Error(), barred.Constraint, barred.Free}
+	case err != nil:
+		return Result{}, err
+	default:
+		result.Week = &week
+	}
+	return result, nil
+}
+
+func assess(c Case) (screening.Outcome, error) {
+	outcome, err := screening.Assess(c.Profile)
+	if err != nil {
+		return screening.Outcome{}, units.At("/profile", err)
+	}
+	if c.Today == nil {
+		return outcome, nil
+	}
+	outcome, err = screening.Today(*c.Today, outcome)
+	return outcome, units.At("/today", err)
+}
+
+// estimate works through the test sets. A malformed set is an error; a set that
+// the policy refuses is listed.
+func (r *Result) estimate(c Case) error {
+	person := onerm.Person{Age: c.Profile.Age, Sex: c.Profile.Sex, Training: c.Training}
+	catalogue := exercise.Standard()
+	var bad units.FieldErrors
+	for i, set := range c.Tests {
+		at := "/tests/" + strconv.Itoa(i)
+		if err := set.Validate(); err != nil {
+			bad.Add(at, err)
+			continue
+		}
+		ex, err := catalogue.Lookup(string(set.Exercise))
+		if err != nil {
+			bad.Add(at+"/exercise", err)
+			continue
+		}
+		estimate, err := onerm.FromSet(set, ex, person)
+		if err != nil {
+			r.Refused = append(r.Refused, Refusal{set, err.Error()})
+			continue
+		}
+		r.Estimates = append(r.Estimates, estimate)
+	}
+	return bad.Err()
+}
