@@ -122,11 +122,12 @@ func At(path string, err error) error {
 // fields flattens err to field errors, those of joined errors one by one; an
 // error that names no field is wrapped.
 func fields(err error) []*FieldError {
+	if err == nil { // before the variables below, which escape
+		return nil
+	}
 	var one *FieldError
 	var many FieldErrors
 	switch e := err.(type) {
-	case nil:
-		return nil
 	case *FieldError:
 		return []*FieldError{e}
 	case FieldErrors:

@@ -42,10 +42,14 @@ func (p problem) marked(n int64) units.Marked {
 	return units.Marked{Mass: units.Mass(n) * p.unit(), Unit: units.KG}
 }
 
-// holds lists the ways of holding that the problem can be put in.
+// holds lists the ways of holding that the problem is put in: one for a big
+// problem, which takes time, else all that fit.
 func (p problem) holds() []body.Hold {
-	if p.Sides == 4 {
+	switch {
+	case p.Sides == 4:
 		return []body.Hold{body.OneEachHand}
+	case p.Loads > 10000:
+		return []body.Hold{body.OnBar}
 	}
 	return []body.Hold{body.OneHand, body.BothHandsOnOne, body.OnBar}
 }
@@ -104,8 +108,8 @@ func TestPlatesFixture(t *testing.T) {
 			checkProblem(t, p, h)
 		}
 	}
-	if rows != 50 {
-		t.Errorf("%d rows, want 50", rows)
+	if rows != 44 {
+		t.Errorf("%d rows, want 44", rows)
 	}
 }
 
