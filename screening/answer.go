@@ -36,17 +36,3 @@ func (a Answer) Severity() int {
 	}
 	return 2
 }
-
-func known(yes bool) Answer {
-	if yes {
-		return Yes
-	}
-	return No
-}
-
-func graver(a, b Answer) Answer {
-	if b.Severity() > a.Severity() {
-		return b
-	}
-	return a
-}

@@ -39,8 +39,12 @@ type assessment struct {
 	out   Outcome
 }
 
-// add takes in one finding.
+// add takes in one finding. What is light and supervised or graver rests on the
+// facts of its limits too.
 func (o *Outcome) add(reason evidence.Reason, e effect) {
+	if e.meanwhile > WithinLimits {
+		reason.Facts = slices.Concat(reason.Facts, lightFacts)
+	}
 	e = e.full()
 	o.Findings = append(o.Findings, Finding{reason, e.route, e.meanwhile, e.limits})
 }
@@ -70,7 +74,11 @@ func (o *Outcome) close() {
 
 // reason is why an entry leads to a finding; variant is one of those in words.go.
 func (e *entry) reason(variant evidence.Code) evidence.Reason {
-	return evidence.Because(reasonPrefix+evidence.Code(e.code)+variant, e.factID(), e.mapID())
+	facts := append([]evidence.FactID{e.factID(), e.mapID()}, e.also...)
+	if e.balance {
+		facts = append(facts, aloneFact)
+	}
+	return evidence.Because(reasonPrefix+evidence.Code(e.code)+variant, facts...)
 }
 
 // lists reports each list that was not asked, as one finding.
@@ -98,7 +106,6 @@ func (a *assessment) branch() {
 	symptoms, disease := p.Symptoms.Any() != No, p.Diseases.Any() != No
 	diseases := slices.Concat(p.Diseases.Present, p.Diseases.Unsure)
 	until, cleared := p.vigorousClearance(diseases)
-	cleared = cleared && p.Diseases.Asked
 	wanted := p.Wanted
 	if wanted == IntensityUnknown {
 		wanted = Vigorous
@@ -118,8 +125,10 @@ func (a *assessment) branch() {
 	if need >= BeforeAny && ok && p.Diseases.Asked && p.Symptoms.Asked {
 		follows, variant = tellModerate.with(Limits{MaxIntensity: hardest}), withClearance
 	}
-	fact := branchFact(b)
-	reason := evidence.Because(branchPrefix+evidence.Code(b.String())+variant, fact, branchMap).With("need", need)
+	if need == BeforeVigorous {
+		variant = vigorously
+	}
+	reason := evidence.Because(branchPrefix+evidence.Code(b.String())+variant, branchFact(b), activeFact, branchMap).With("need", need)
 	a.out.add(reason, follows)
 	if DiabetesStart(p) == NotNeeded {
 		a.out.add(evidence.Because(adaCode, adaFact), nothingFound)
@@ -192,13 +201,10 @@ func (a *assessment) follows(e *entry) (effect, evidence.Code) {
 // together reports signs of the spine that point to one cause.
 func (a *assessment) together() {
 	flags := a.p.RedFlags.appendItems(nil)
-	for i := range flags {
-		flags[i].flag = ReferralUnknown // those that count by themselves are listed
-	}
 	switch {
-	case referral(flags, Yes) == UrgentReferral:
+	case together(flags, Yes):
 		a.out.add(evidence.Because(togetherCode+plainly, togetherFact), seeToday)
-	case referral(flags, Unknown) == UrgentReferral:
+	case together(flags, Unknown):
 		a.out.add(evidence.Because(togetherCode+unsurely, togetherFact), seeToday.softened())
 	}
 }
@@ -283,7 +289,7 @@ func (o *Outcome) reviewBy(d units.Day) {
 func (a *assessment) restrictions() {
 	for _, r := range a.p.Restrictions {
 		if r.inForce(a.p.Day) {
-			reason := evidence.Because(restrictionCode).With("author", or(r.Author, "somebody unnamed")).With("region", r.Region)
+			reason := evidence.Because(restrictionCode, restrictedFact).With("author", or(r.Author, "somebody unnamed")).With("region", r.Region)
 			if r.Note != "" {
 				reason = reason.With("note", r.Note)
 			}

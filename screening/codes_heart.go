@@ -39,8 +39,8 @@ var heartEntries = []entry{
 	{code: "low_functional_capacity", kind: Condition, meaning: "low functional capacity", from: relative("functional capacity below 4 METs"), effect: askLight, released: &tell, level: Relative, as: lowCapacity},
 	{code: "diabetes", kind: Condition, meaning: "diabetes, type not stated", from: relative("diabetes at any age"), effect: askLight, released: &tell, level: Relative},
 	{code: "musculoskeletal_limitation", kind: Condition, meaning: "limitation of joints or muscles", from: relative("musculoskeletal limitations"), effect: tell, level: Relative},
-	{code: "retinopathy_high_intensity", kind: Condition, meaning: "diabetic retinopathy that bars heavy loads", from: retinopathyFrom, effect: retinopathy, level: Absolute, cautions: []Code{noBreathHolding}},
-	{code: "npdr_moderate_or_worse", kind: Condition, meaning: "diabetic retinopathy, non-proliferative of moderate degree or more, or proliferative", from: retinopathyFrom, effect: retinopathy, level: Absolute, as: retinopathyHigh, cautions: []Code{noBreathHolding}},
+	{code: "retinopathy_high_intensity", kind: Condition, meaning: "diabetic retinopathy that bars heavy loads", from: retinopathyFrom, effect: retinopathy, level: Absolute, cautions: []Code{noBreathHolding}, also: []evidence.FactID{belowFact}},
+	{code: "npdr_moderate_or_worse", kind: Condition, meaning: "diabetic retinopathy, non-proliferative of moderate degree or more, or proliferative", from: retinopathyFrom, effect: retinopathy, level: Absolute, as: retinopathyHigh, cautions: []Code{noBreathHolding}, also: []evidence.FactID{belowFact}},
 }
 
 // Codes of the list where they differ from the code of the entry.

@@ -44,15 +44,15 @@ func painModel(says string) provenance { return said("silbernagel2007", evidence
 var readings = []entry{
 	{code: pressureAbsolute, kind: Reading, meaning: "blood pressure above 180/110 mmHg", from: absolute(fmt.Sprintf("hypertension above %d/%d mmHg", absoluteSystolic, absoluteDiastolic)), effect: askNothing.with(Limits{NoBreathHolding: true}), level: Absolute},
 	{code: pressureRelative, kind: Reading, meaning: "blood pressure above 160/100 mmHg", from: relative(fmt.Sprintf("hypertension above %d/%d mmHg", relativeSystolic, relativeDiastolic)), effect: askLight.with(Limits{NoBreathHolding: true}),
-		released: &calmPressure, level: Relative},
+		released: &calmPressure, level: Relative, also: []evidence.FactID{pressureESC}},
 	{code: lowCapacity, kind: Reading, meaning: "functional capacity below 4 METs", from: relative(fmt.Sprintf("functional capacity below %v METs", lowMETs)), effect: askLight, released: &tell, level: Relative},
 
-	{code: pressureToday, kind: Reading, client: "Your blood pressure is up. Please rest; we will measure again.", meaning: "resting pressure at or above 180 systolic or 100 diastolic; rest and measure again", from: today(fmt.Sprintf("systolic at or above %d or diastolic at or above %d mmHg at rest", daySystolic, dayDiastolic)), effect: askNothing},
+	{code: pressureToday, kind: Reading, client: "Your blood pressure is up. Please rest; we will measure again.", meaning: "resting pressure at or above 180 systolic or 100 diastolic; rest and measure again", from: today(fmt.Sprintf("systolic at or above %d or diastolic at or above %d mmHg at rest", daySystolic, dayDiastolic)), effect: askNothing, also: []evidence.FactID{dayConflict}},
 	{code: pulseToday, kind: Reading, client: "Your pulse is quick. Please rest; we will measure again.", meaning: "resting pulse above 100; rest and measure again", from: today(fmt.Sprintf("resting pulse above %d a minute", dayPulse)), effect: askNothing},
 	{code: feverToday, kind: Reading, client: "With a fever, rest is the right training. Please mention it if it lasts.", meaning: "feverish illness", from: today("feverish illness"), effect: effect{Tell, Nothing, Limits{}}},
 	{code: failingToday, kind: Reading, meaning: "unstable or acute heart failure", from: today("unstable or acute heart failure"), effect: seeToday},
 	{code: unstableToday, kind: Reading, meaning: "unstable angina or uncontrolled arrhythmia", from: today("unstable angina, uncontrolled arrhythmia or unstable diabetes"), effect: seeToday},
-	{code: orthostatic, kind: Reading, client: "Please stand up slowly today and keep a hand on something firm.", meaning: "fall of pressure on standing", effect: lighter.with(Limits{Support: true}), balance: true,
+	{code: orthostatic, kind: Reading, client: "Please stand up slowly today and keep a hand on something firm.", meaning: "fall of pressure on standing", effect: lighter.with(Limits{Support: true}), balance: true, also: []evidence.FactID{lyingFact},
 		from: said("shaw2017", evidence.Published, fmt.Sprintf("from sitting a fall of %d systolic or %d diastolic mmHg on standing is orthostatic hypotension", sittingSystolic, sittingDiastolic))},
 	{code: glucoseVeryLow, kind: Reading, client: "Your sugar is too low for exercise today. Please treat it now and speak to your doctor today.", meaning: "glucose below 52 mg/dL or 2.9 mmol/L, or a low in the last day that needed help", effect: seeToday.with(glucoseLimits), balance: true,
 		from: said("turner2019", evidence.Published, fmt.Sprintf("below %v, or a low in the last 24 h that needed help: no exercise", glucoseNone))},

@@ -68,12 +68,12 @@ func sparing(r body.Region) body.Demands {
 // a region is not known no weight is lifted at all.
 func (p Profile) fracture(e *entry) (effect, bool) {
 	regions, known := p.fractured(p.Conditions.Of(e.code) != No)
-	if !known {
-		return askNoLoad, false
-	}
 	spared := e.effect
+	if !known {
+		spared = askNoLoad
+	}
 	for _, r := range regions {
 		spared.limits.Avoid = spared.limits.Avoid.Union(sparing(r))
 	}
-	return spared, true
+	return spared, known
 }

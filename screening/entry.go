@@ -38,6 +38,9 @@ func (e effect) join(f effect) effect {
 // lightLimits are the limits of light and supervised training.
 var lightLimits = Limits{MaxFraction: lightFraction, MinReserve: lightReserve, MaxIntensity: Light, LeastSetting: InGroup}
 
+// lightFacts are the facts behind lightLimits.
+var lightFacts = []evidence.FactID{lightLoadFact, reserveFact}
+
 // Effects that many entries share.
 var (
 	nothingFound = effect{NoRoute, WithinLimits, Limits{}}
@@ -83,17 +86,18 @@ type entry struct {
 	dated    *dated  // what changes once its day is known
 	balance  bool    // fainting or falling: no lone standing, overhead or over-the-face work
 
-	level    Level    // on the list of contraindications
-	as       Code     // the list's code, where it differs
-	wider    bool     // on the wider list
-	cautions []Code   // published cautions
-	flag     Referral // of a red flag that counts by itself
-	points   string   // serious cause that a sign points to, where one sign alone says little
+	level    Level             // on the list of contraindications
+	as       Code              // the list's code, where it differs
+	wider    bool              // on the wider list
+	cautions []Code            // published cautions
+	flag     Referral          // of a red flag that counts by itself
+	also     []evidence.FactID // further facts behind it
+	points   string            // serious cause that a sign points to, where one sign alone says little
 }
 
 // dated says what follows once enough time since the event has passed.
 type dated struct {
-	weeks, months int // since the event, both noughts: a day is enough
+	weeks, months int // since the event
 	later         effect
 }
 

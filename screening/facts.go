@@ -27,6 +27,7 @@ const (
 	referredFact   = factPrefix + "share-referred"
 	aloneFact      = factPrefix + "alone"
 	restrictedFact = factPrefix + "restriction"
+	replacedFact   = factPrefix + "recent-replacement"
 )
 
 // branchFact names the fact of a branch.
@@ -56,6 +57,7 @@ var numberFacts = []evidence.Fact{
 	{ID: reserveFact, Value: fmt.Sprintf("light and supervised, or a lighter day: at least %v repetitions in reserve, and light effort beside an instructor", lightReserve), Basis: evidence.Design},
 	{ID: belowFact, Value: fmt.Sprintf("at most %v of the 1RM: the last whole per cent below %v", belowIntensity, highIntensity), Basis: evidence.Computed, From: []evidence.FactID{factPrefix + "npdr_moderate_or_worse"}},
 	{ID: fallFact, Value: fmt.Sprintf("a fall in the last %d months counts as a risk of falling", fallMonths), Source: "cdc2019", Via: "summaries of the algorithm", Basis: evidence.Secondary},
+	{ID: replacedFact, Value: fmt.Sprintf("a replaced joint counts as recent for %d weeks, or without its day; no limit of load was found", replacementWeeks), Basis: evidence.Design},
 	{ID: togetherFact, Value: fmt.Sprintf("signs of the spine count together: %d that point to one cause are referred the same day", flagsTogether), Basis: evidence.Design, From: []evidence.FactID{factPrefix + "cancer_history"}},
 	{ID: branchMap, Value: "before the clearance that a branch asks for: unloaded practice with known disease, nothing with symptoms, at most moderate effort before vigorous", Basis: evidence.Design},
 	{ID: unaskedFact, Value: "what was not asked counts as yes for what may go on, and as a question for where to send", Basis: evidence.Design},

@@ -146,18 +146,18 @@ func (p Profile) since(e *entry) (passed, known bool) {
 	return p.passed(last, e.dated.weeks, e.dated.months), true
 }
 
-// fractured returns the regions of fractures: of recent ones, and of all if a
-// fracture is known to be slow to unite. It is false if a region is not known.
-func (p Profile) fractured(all bool) ([]body.Region, bool) {
-	var regions []body.Region
+// fractured returns the known regions of fractures: of recent ones, and of all
+// if a fracture may be slow to unite. It is false unless every region is known.
+func (p Profile) fractured(all bool) (regions []body.Region, known bool) {
+	fractures := 0
 	for _, e := range p.Events {
 		if e.Code != "fracture" || !all && p.passed(e.Day, 0, fractureMonths) {
 			continue
 		}
-		if e.Region == body.RegionUnknown || e.Region == body.WholeBody {
-			return nil, false
+		fractures++
+		if e.Region != body.RegionUnknown && e.Region != body.WholeBody {
+			regions = append(regions, e.Region)
 		}
-		regions = append(regions, e.Region)
 	}
-	return regions, len(regions) > 0
+	return regions, fractures > 0 && len(regions) == fractures
 }

@@ -32,7 +32,8 @@ const (
 	repairWeeks    = 12 // before which no resistance follows a rotator cuff repair
 	fractureMonths = 6  // in which a fracture bars loading of its region
 
-	fallMonths = 12 // in which a fall counts
+	replacementWeeks = 12 // in which a replaced joint counts as recent
+	fallMonths       = 12 // in which a fall counts
 
 	flagsTogether = 2 // signs that point to one cause, at least
 

@@ -72,6 +72,12 @@ type Outcome struct {
 	Waived    string     `json:"waived,omitzero"`    // why an analysis goes without screening; never for a person
 }
 
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (o *Outcome) UnmarshalJSON(data []byte) error {
+	type plain Outcome
+	return units.DecodeJSON(data, (*plain)(o))
+}
+
 // Screened reports whether o came from an assessment or a waiver.
 func (o Outcome) Screened() bool { return o.Route != RouteUnknown && o.Meanwhile != MeanwhileUnknown }
 

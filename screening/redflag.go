@@ -5,31 +5,32 @@ package screening
 // of the trade. Two signs that point to one cause, or a sign that counts by
 // itself, are an urgent referral. What is unsure is not counted.
 func RedFlags(p Profile) Referral {
-	return referral(p.RedFlags.appendItems(nil), Yes)
-}
-
-// referral counts the signs that are held at least as surely as given.
-func referral(items []item, atLeast Answer) Referral {
 	answer := NoReferral
-	var causes [4]struct {
-		name  string
-		signs int
-	}
+	items := p.RedFlags.appendItems(nil)
 	for _, it := range items {
-		if it.held.Severity() < atLeast.Severity() {
-			continue
+		if it.held == Yes {
+			answer = max(answer, it.flag)
 		}
-		answer = max(answer, it.flag)
-		for i := range causes {
-			if c := &causes[i]; it.points != "" && (c.name == "" || c.name == it.points) {
-				c.name = it.points
-				c.signs++
-				if c.signs >= flagsTogether {
-					answer = max(answer, UrgentReferral)
-				}
-				break
-			}
-		}
+	}
+	if together(items, Yes) {
+		answer = max(answer, UrgentReferral)
 	}
 	return answer
+}
+
+// together reports whether enough signs of the spine that are held at least as
+// surely as given point to one cause.
+func together(items []item, atLeast Answer) bool {
+	for _, it := range items {
+		signs := 0
+		for _, other := range items {
+			if it.points != "" && other.points == it.points && other.held.Severity() >= atLeast.Severity() {
+				signs++
+			}
+		}
+		if signs >= flagsTogether {
+			return true
+		}
+	}
+	return false
 }

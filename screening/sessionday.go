@@ -25,7 +25,7 @@ func SessionDay(c Check, p Profile) SessionDayAnswer {
 	meet(c.BP != nil && (c.BP.Systolic >= daySystolic || c.BP.Diastolic >= dayDiastolic), NotToday, pressureToday)
 	meet(c.RestingPulse > dayPulse, NotToday, pulseToday)
 	meet(c.Febrile == Yes, NotToday, feverToday)
-	meet(p.has("decompensated_hf", "heart_failure_nyha_iv"), NotToday, failingToday)
+	meet(p.has("decompensated_hf"), NotToday, failingToday)
 	meet(p.has("unstable_chd", "uncontrolled_arrhythmia"), NotToday, unstableToday)
 	meet(c.Orthostatic.isHypotension(), Lighter, orthostatic)
 	low, lowPlan := c.lowGlucose(p)
@@ -57,12 +57,10 @@ func (o *OrthostaticDrop) isHypotension() bool {
 
 func over(score *float64) bool { return score != nil && *score > painLimit }
 
-// onInsulin is whether medicines can cause a low.
-func (c Check) onInsulin(p Profile) Answer {
-	if slices.Contains(p.Diseases.Present, "diabetes_t1") {
-		return Yes
-	}
-	return graver(known(c.InsulinOrSecretagogue == Yes), known(p.Answers[askInsulin] == Yes))
+// onInsulin reports whether medicines are known to be taken that can cause a low.
+func (c Check) onInsulin(p Profile) bool {
+	return c.InsulinOrSecretagogue == Yes || p.Answers[askInsulin] == Yes ||
+		slices.Contains(p.Diseases.Present, "diabetes_t1")
 }
 
 func (c Check) lowGlucose(p Profile) (Code, DayPlan) {
@@ -72,7 +70,7 @@ func (c Check) lowGlucose(p Profile) (Code, DayPlan) {
 		return glucoseVeryLow, NotToday
 	case measured && c.Glucose.below(glucoseTreat):
 		return glucoseLow, NotToday
-	case measured && c.Glucose.below(glucoseEat) && c.onInsulin(p) == Yes:
+	case measured && c.Glucose.below(glucoseEat) && c.onInsulin(p):
 		return glucoseBelowEat, Lighter
 	}
 	return "", PlanUnknown

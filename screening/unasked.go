@@ -5,7 +5,7 @@ import "example.org/posology/units/body"
 // unasked is what follows from a list that was not asked: what would follow if
 // every item of it were present.
 var unasked = map[Code]effect{
-	askDiseases:   joined(Disease).join(joined(Topic)).join(retinopathy),
+	askDiseases:   joined(Disease).join(joined(Topic)),
 	askSymptoms:   joined(Symptom),
 	askRedFlags:   joined(RedFlag),
 	askConditions: joined(Condition).join(joined(Topic)).avoiding(everyDemand()...),

@@ -27,6 +27,7 @@ const (
 	unsurely      evidence.Code = ".unsure"
 	laterOn       evidence.Code = ".later"
 	withClearance evidence.Code = ".clearance"
+	vigorously    evidence.Code = ".vigorous"
 )
 
 // byRoute is what a client reads where no text of its own is given.
@@ -61,6 +62,7 @@ var fixedWords = evidence.Words{
 	branchPrefix + "N2":                 {Client: byRoute[AskFirst], Clinician: "Preparticipation branch N2 (not active, known disease): {need}. Until then unloaded practice."},
 	branchPrefix + "N2" + withClearance: {Client: withinAgreement, Clinician: "Preparticipation branch N2 (not active, known disease): {need}, given; light to moderate, built as tolerated."},
 	branchPrefix + "A2":                 {Client: byRoute[Tell], Clinician: "Preparticipation branch A2 (active, known disease): {need}. Moderate effort may go on."},
+	branchPrefix + "A2" + vigorously:    {Client: "Please ask your doctor before you train hard; until then we keep it moderate.", Clinician: "Preparticipation branch A2 (active, known disease), vigorous effort wanted: {need}. Moderate effort may go on."},
 	branchPrefix + "N3":                 {Client: "Please have a doctor look at this before you exercise.", Clinician: "Preparticipation branch N3 (not active, symptoms): {need}. No exercise until then."},
 	branchPrefix + "N3" + withClearance: {Client: withinAgreement, Clinician: "Preparticipation branch N3 (not active, symptoms): {need}, given; light to moderate, built as tolerated."},
 	branchPrefix + "A3":                 {Client: "Please pause your exercise and have a doctor look at this first.", Clinician: "Preparticipation branch A3 (active, symptoms): {need}."},

@@ -30,7 +30,7 @@ func UnitFacts() iter.Seq[Fact] {
 		for rating, rir := range units.Ratings() {
 			f := ratingFacts[rating]
 			f.ID = RatingFact(rating)
-			f.Value = fmt.Sprintf("a rating of %v stands for %v repetitions in reserve", rating, rir)
+			f.Value = fmt.Sprintf("a rating of %v stands for %v in reserve", rating, rir)
 			if !yield(f) {
 				return
 			}

@@ -108,25 +108,31 @@ func (l *Ledger) Fact(id FactID) (Fact, bool) {
 // counted: a computed fact takes the weakest basis among its inputs. An
 // unknown ID is an [units.ErrUnknown], a fact that rests on itself an
 // [units.ErrConflict].
-func (l *Ledger) Basis(id FactID) (Basis, error) { return l.basis(id, 0) }
+func (l *Ledger) Basis(id FactID) (Basis, error) { return l.basis(id, map[FactID]Basis{}) }
 
-func (l *Ledger) basis(id FactID, depth int) (Basis, error) {
+// basis keeps what it found in known; BasisUnknown marks a fact still open.
+func (l *Ledger) basis(id FactID, known map[FactID]Basis) (Basis, error) {
 	f, ok := l.facts[id]
+	found, met := known[id]
 	switch {
 	case !ok:
 		return BasisUnknown, units.Field("/"+string(id), nil, "the ID of a fact in the ledger", units.ErrUnknown)
-	case depth > len(l.facts):
+	case met && found == BasisUnknown:
 		return BasisUnknown, units.Field("/"+string(id), fmt.Sprint(f.From), "facts that do not rest on each other in a ring", units.ErrConflict)
+	case met:
+		return found, nil
 	case f.Basis != Computed:
 		return f.Basis, nil
 	}
+	known[id] = BasisUnknown
 	weakest := Computed
 	for _, from := range f.From {
-		b, err := l.basis(from, depth+1)
+		b, err := l.basis(from, known)
 		if err != nil {
 			return BasisUnknown, err
 		}
 		weakest = Weaker(weakest, b)
 	}
+	known[id] = weakest
 	return weakest, nil
 }

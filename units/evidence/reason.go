@@ -63,11 +63,13 @@ func (w Words) Clinician(r Reason) string {
 	return b.String()
 }
 
+// fill puts the values in, in one pass: a value that looks like a slot stays.
 func fill(text string, args []Arg) string {
+	pairs := make([]string, 0, 2*len(args))
 	for _, a := range args {
-		text = strings.ReplaceAll(text, "{"+a.Name+"}", a.Value)
+		pairs = append(pairs, "{"+a.Name+"}", a.Value)
 	}
-	return text
+	return strings.NewReplacer(pairs...).Replace(text)
 }
 
 // Join returns one table with the codes of all, and an [units.ErrDuplicate]

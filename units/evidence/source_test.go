@@ -146,10 +146,10 @@ func TestUnitFactsState(t *testing.T) {
 		source evidence.SourceID
 		basis  evidence.Basis
 	}{
-		{"units.rpe-7", "a rating of 7 stands for 3 repetitions in reserve", "zourdos2021", evidence.Published},
-		{"units.rpe-8.5", "a rating of 8.5 stands for 1 to 2 repetitions in reserve", "zourdos2016", evidence.FromMemory},
-		{"units.rpe-9", "a rating of 9 stands for 1 repetitions in reserve", "zourdos2016", evidence.Published},
-		{"units.rpe-10", "a rating of 10 stands for 0 repetitions in reserve", "zourdos2016", evidence.Published},
+		{"units.rpe-7", "a rating of 7 stands for 3 in reserve", "zourdos2021", evidence.Published},
+		{"units.rpe-8.5", "a rating of 8.5 stands for 1 to 2 in reserve", "zourdos2016", evidence.FromMemory},
+		{"units.rpe-9", "a rating of 9 stands for 1 in reserve", "zourdos2016", evidence.Published},
+		{"units.rpe-10", "a rating of 10 stands for 0 in reserve", "zourdos2016", evidence.Published},
 	} {
 		f, _ := ledger.Fact(test.id)
 		if f.Value != test.value || f.Source != test.source || f.Basis != test.basis {

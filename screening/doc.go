@@ -1,0 +1,82 @@
+// Package screening answers whether a person may start resistance training, at
+// all ([Assess]) and today ([Today]), with which limits, and whom to ask.
+//
+// It flags and routes; it allows nobody anything. NoRoute means that no caution
+// was found in what was answered. A clearance is a clinician's act and comes in
+// from outside ([Clearance]); local rules and a licensed clinician decide.
+//
+// # Published rules
+//
+// Each published rule is a function that answers by itself, from what was
+// given, and is shown in [Rules]; rules that disagree are never merged:
+//
+//	Preparticipation       ACSM 2015 (Riebe 2015): branch and clearance
+//	DiabetesStart          ADA 2016: where it disagrees with branch N2
+//	Contraindications      AHA 2007 (Williams 2007): none, relative, absolute
+//	WiderContraindications Willey and Fiatarone Singh 2003, ungraded
+//	RedFlags               IFOMPT 2020 (Finucane 2020) and the trade
+//	SessionDay             BACR 2006 and ACSM 2009, ADA 2016, and others
+//	Cautions               conditions: osteoporosis, eyes, pressure, repairs
+//
+// # How findings are joined
+//
+// Every finding has a [Route], a [Meanwhile] and [Limits]. The outcome takes the
+// most urgent route, the gravest meanwhile and the tighter of every limit. What
+// a source says is a fact with its source; what follows here is this module's
+// own mapping, marked as design, and both are named in the reason:
+//
+//	finding                                   route      meanwhile
+//	sign of cauda equina, stroke              emergency  nothing
+//	other red flag that counts by itself      same day   nothing
+//	two signs of one cause                    same day   nothing
+//	unstable coronary disease, dissection     emergency  nothing
+//	acute heart disease                       same day   nothing
+//	other absolute contraindication           ask first  nothing
+//	chest pain or blackout                    same day   nothing
+//	branches N3, A3                           ask first  nothing
+//	branch N2                                 ask first  unloaded practice
+//	branch A2, vigorous effort wanted         ask first  within limits: at most moderate
+//	branch A2 otherwise                       tell       within limits
+//	branches N1, A1                           none       within limits
+//	relative contraindication                 ask first  light and supervised
+//	limitation of joints or muscles           tell       within limits, restriction asked for
+//	retinopathy, or diabetes with eyes unseen ask first  within limits: below 80 %, no breath-holding
+//	condition with published changes          tell       within limits
+//	replaced joint                            ask first  within limits; undated or within 12 weeks light and supervised
+//	spine fracture, undated or within 6 months ask first unloaded practice
+//
+// Whatever is light and supervised or graver carries the same limits: at most
+// 40 % of the one-repetition maximum, four repetitions in reserve, light effort,
+// an instructor beside.
+//
+// # Not known is not no
+//
+// What is not known counts as yes for what may go on and for the limits; the
+// route is softened to asking first, and the question is named in
+// [Outcome.Missing]. A list that was not asked is one finding: nothing goes on
+// until it is asked, since asking is cheap. A question that an answer triggers
+// and that stays open is missing; one never triggered is not. Activity that is
+// not given counts as none, wanted effort as vigorous, the setting as alone.
+//
+// # Clearances and restrictions
+//
+// A clearance counts with a name, a day on or before the visit, a scope, and no
+// event since. It may lift relative contraindications, the need of a branch,
+// the signs that it names (save chest pain and blackouts) and the wait for a
+// surgeon's answer, up to the effort it speaks for; absolute contraindications,
+// red flags and the day's findings stay. A restriction in force binds every
+// dose, named or not.
+//
+// # Monotone safety
+//
+// Whatever becomes worse — a code present, a no that becomes unsure, a list not
+// asked, a reading further outside its band, a clearance lost, a restriction,
+// less company, a heavier plan — never lowers Meanwhile and never loosens
+// Limits. The route may soften where something is no longer known.
+//
+// # Not read
+//
+// Weight gain, breathlessness and pulse of heart failure, oxygen saturation,
+// blood counts and the 30 mmHg fall in supine hypertension are not asked here:
+// the sources give no plain rule for this setting.
+package screening

@@ -1,0 +1,69 @@
+package screening_test
+
+import (
+	"encoding/json"
+	"testing"
+
+	"example.org/posology/screening"
+)
+
+func FuzzProfileJSON(f *testing.F) {
+	f.Add([]byte(`{"day":"2026-11-25","age":66,"diseases":{"asked":true,"present":["cardiac"]},"bp":{"systolic":130,"diastolic":80}}`))
+	f.Add([]byte(`{"day":"2026-11-25","age":66,"events":[{"code":"fracture","day":"0001-01-01","region":"knee"}],"clearances":[{"who":"A","day":"9999-12-31","scope":["renal"]}]}`))
+	f.Add([]byte(`{"answers":{"clearance":"yes"},"restrictions":[{"region":"hip","max_mass":"2 kg"}]}`))
+	f.Fuzz(func(t *testing.T, data []byte) {
+		var p screening.Profile
+		if json.Unmarshal(data, &p) != nil {
+			return
+		}
+		first, err := json.Marshal(p)
+		if err != nil {
+			t.Fatalf("%v cannot be written: %v", p, err)
+		}
+		var again screening.Profile
+		if err := json.Unmarshal(first, &again); err != nil {
+			t.Fatalf("%s cannot be read back: %v", first, err)
+		}
+		o, err := screening.Assess(p)
+		if (err == nil) != (p.Validate() == nil) || err == nil && !o.Screened() {
+			t.Fatalf("Assess(%s) = %+v, %v", first, o, err)
+		}
+	})
+}
+
+func FuzzCheckJSON(f *testing.F) {
+	f.Add([]byte(`{"day":"2026-11-25","glucose":"4.6 mmol/L","ketones":"large","febrile":"no","new":{"asked":true}}`))
+	f.Add([]byte(`{"day":"2026-11-25","pain":{"during":3,"after":9},"orthostatic_drop":{"from":"lying","systolic":20,"diastolic":1}}`))
+	o, err := screening.Assess(blank())
+	if err != nil {
+		f.Fatal(err)
+	}
+	f.Fuzz(func(t *testing.T, data []byte) {
+		var c screening.Check
+		if json.Unmarshal(data, &c) != nil {
+			return
+		}
+		got, err := screening.Today(c, o)
+		if err != nil {
+			return
+		}
+		if got.Meanwhile < o.Meanwhile || !got.Limits.AsTightAs(o.Limits) || got.Route < o.Route {
+			t.Fatalf("Today(%s) loosens %+v to %+v", data, o, got)
+		}
+	})
+}
+
+func FuzzParseGlucose(f *testing.F) {
+	for _, s := range []string{"82 mg/dL", "4.6 mmol/L", "4,65 mmol/L", "0082.10 mg/dL", "82", ""} {
+		f.Add(s)
+	}
+	f.Fuzz(func(t *testing.T, s string) {
+		g, err := screening.ParseGlucose(s)
+		if err != nil {
+			return
+		}
+		if back, err := screening.ParseGlucose(g.String()); err != nil || back != g {
+			t.Fatalf("ParseGlucose(%q) = %v, read back as %v, %v", s, g, back, err)
+		}
+	})
+}

@@ -1,0 +1,254 @@
+package screening_test
+
+import (
+	"encoding/json"
+	"errors"
+	"math"
+	"slices"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+// paths lists the pointers of the bad fields in err, and their categories.
+func paths(err error) map[string]error {
+	got := map[string]error{}
+	var many units.FieldErrors
+	if errors.As(err, &many) {
+		for _, f := range many {
+			got[f.Path] = f.Err
+		}
+	}
+	return got
+}
+
+func TestValidate(t *testing.T) {
+	nan, pap, minus := math.NaN(), 151, -units.Kilogram
+	for path, tt := range map[string]struct {
+		change func(*screening.Profile)
+		want   error
+	}{
+		"/day":                    {func(p *screening.Profile) { p.Day = 0 }, units.ErrMissing},
+		"/age":                    {func(p *screening.Profile) { p.Age = 17 }, units.ErrOutOfRange},
+		"/sex":                    {func(p *screening.Profile) { p.Sex = 9 }, units.ErrOutOfRange},
+		"/wanted":                 {func(p *screening.Profile) { p.Wanted = screening.Idle }, units.ErrOutOfRange},
+		"/setting":                {func(p *screening.Profile) { p.Setting = 9 }, units.ErrOutOfRange},
+		"/activity/days_per_week": {func(p *screening.Profile) { p.Activity.DaysPerWeek = 8 }, units.ErrOutOfRange},
+		"/activity/minutes":       {func(p *screening.Profile) { p.Activity.Minutes = -1 }, units.ErrOutOfRange},
+		"/activity/intensity":     {func(p *screening.Profile) { p.Activity.Intensity = 0 }, units.ErrMissing},
+		"/activity/months":        {func(p *screening.Profile) { p.Activity.Months = 1441 }, units.ErrOutOfRange},
+		"/bp/systolic":            {func(p *screening.Profile) { p.BP = pressure(301, 80) }, units.ErrOutOfRange},
+		"/bp/diastolic":           {func(p *screening.Profile) { p.BP = pressure(80, 80) }, units.ErrConflict},
+		"/resting_pulse":          {func(p *screening.Profile) { p.RestingPulse = 19 }, units.ErrOutOfRange},
+		"/capacity_mets":          {func(p *screening.Profile) { p.CapacityMETs = &nan }, units.ErrOutOfRange},
+		"/mean_pap":               {func(p *screening.Profile) { p.MeanPAP = &pap }, units.ErrOutOfRange},
+		"/planned_fraction":       {func(p *screening.Profile) { p.PlannedFraction = 1.01 }, units.ErrOutOfRange},
+		"/diseases/present/0":     {func(p *screening.Profile) { p.Diseases = screening.AskedFor("glaucoma") }, units.ErrUnknown},
+		"/symptoms/present/0":     {func(p *screening.Profile) { p.Symptoms = screening.AskedFor("no such") }, units.ErrUnknown},
+		"/conditions/present/1":   {func(p *screening.Profile) { p.Conditions = screening.AskedFor("glaucoma", "glaucoma") }, units.ErrDuplicate},
+		"/conditions/unsure/0": {func(p *screening.Profile) {
+			p.Conditions = screening.AskedFor("marfan")
+			p.Conditions.Unsure = []screening.Code{"marfan"}
+		}, units.ErrConflict},
+		"/red_flags/asked": {func(p *screening.Profile) {
+			p.RedFlags.Asked = false
+			p.RedFlags.Present = []screening.Code{"tendon_pop"}
+		}, units.ErrConflict},
+		"/events/0/code":        {func(p *screening.Profile) { p.Events = []screening.Event{{Code: "glaucoma"}} }, units.ErrUnknown},
+		"/events/0/day":         {func(p *screening.Profile) { p.Events = []screening.Event{{Code: "fall", Day: visit + 1}} }, units.ErrConflict},
+		"/events/0/region":      {func(p *screening.Profile) { p.Events = []screening.Event{{Code: "fracture", Region: 99}} }, units.ErrOutOfRange},
+		"/events/0/side":        {func(p *screening.Profile) { p.Events = []screening.Event{{Code: "fracture", Side: 9}} }, units.ErrOutOfRange},
+		"/clearances/0/day":     {func(p *screening.Profile) { p.Clearances = []screening.Clearance{{Day: -1}} }, units.ErrOutOfRange},
+		"/clearances/0/expires": {func(p *screening.Profile) { p.Clearances = []screening.Clearance{{Expires: -1}} }, units.ErrOutOfRange},
+		"/clearances/0/scope/0": {func(p *screening.Profile) {
+			p.Clearances = []screening.Clearance{{Scope: []screening.Code{"tendon_pop"}}}
+		}, units.ErrUnknown},
+		"/clearances/0/intensity": {func(p *screening.Profile) { p.Clearances = []screening.Clearance{{Intensity: screening.Idle}} }, units.ErrOutOfRange},
+		"/restrictions/0/region":  {func(p *screening.Profile) { p.Restrictions = []screening.Restriction{{}} }, units.ErrMissing},
+		"/restrictions/0/until":   {func(p *screening.Profile) { p.Restrictions = []screening.Restriction{{Region: body.Hip, Until: -1}} }, units.ErrOutOfRange},
+		"/restrictions/0/day":     {func(p *screening.Profile) { p.Restrictions = []screening.Restriction{{Region: body.Hip, Day: -1}} }, units.ErrOutOfRange},
+		"/restrictions/0/side":    {func(p *screening.Profile) { p.Restrictions = []screening.Restriction{{Region: body.Hip, Side: 9}} }, units.ErrOutOfRange},
+		"/restrictions/0/max_mass": {func(p *screening.Profile) {
+			p.Restrictions = []screening.Restriction{{Region: body.Hip, MaxMass: &minus}}
+		}, units.ErrOutOfRange},
+		"/answers/a~1b": {func(p *screening.Profile) { p.Answers = map[screening.Code]screening.Answer{"a/b": screening.No} }, units.ErrUnknown},
+		"/answers/hernia_symptomatic_or_large": {func(p *screening.Profile) {
+			p.Answers = map[screening.Code]screening.Answer{"hernia_symptomatic_or_large": 7}
+		}, units.ErrOutOfRange},
+	} {
+		p := blank()
+		tt.change(&p)
+		got := paths(p.Validate())
+		if !errors.Is(got[path], tt.want) || len(got) != 1 {
+			t.Errorf("%s: %v, want %v there alone", path, got, tt.want)
+		}
+		if _, err := screening.Assess(p); err == nil {
+			t.Errorf("%s: Assess takes it", path)
+		}
+	}
+	var all screening.Profile
+	all.BP, all.RestingPulse = pressure(10, 10), 5
+	if got := paths(all.Validate()); len(got) != 5 {
+		t.Errorf("bad fields %v, want five at once", got)
+	}
+}
+
+func TestCheckValidate(t *testing.T) {
+	for path, change := range map[string]func(*screening.Check){
+		"/day":                       func(c *screening.Check) { c.Day = 0 },
+		"/new/present/0":             func(c *screening.Check) { c.New = screening.AskedFor("glaucoma") },
+		"/setting":                   func(c *screening.Check) { c.Setting = 9 },
+		"/febrile":                   func(c *screening.Check) { c.Febrile = 9 },
+		"/bp/systolic":               func(c *screening.Check) { c.BP = pressure(49, 30) },
+		"/resting_pulse":             func(c *screening.Check) { c.RestingPulse = 251 },
+		"/orthostatic_drop/from":     func(c *screening.Check) { c.Orthostatic = &screening.OrthostaticDrop{} },
+		"/ketones":                   func(c *screening.Check) { c.Ketones = 9 },
+		"/insulin_or_secretagogue":   func(c *screening.Check) { c.InsulinOrSecretagogue = 9 },
+		"/severe_low_24h":            func(c *screening.Check) { c.SevereLow = 9 },
+		"/pain/during":               func(c *screening.Check) { c.Pain = &screening.Pain{During: score(11)} },
+		"/pain/after":                func(c *screening.Check) { c.Pain = &screening.Pain{After: score(math.NaN())} },
+		"/pain/settled_next_morning": func(c *screening.Check) { c.Pain = &screening.Pain{SettledNextMorning: 9} },
+		"/pain/weekly_trend":         func(c *screening.Check) { c.Pain = &screening.Pain{WeeklyTrend: 9} },
+	} {
+		c := quiet()
+		change(&c)
+		if got := paths(c.Validate()); got[path] == nil || len(got) != 1 {
+			t.Errorf("%s: %v, want that alone", path, got)
+		}
+	}
+}
+
+func TestDecodeStrictly(t *testing.T) {
+	var p screening.Profile
+	err := json.Unmarshal([]byte(`{"day":"2026-11-25","age":66,"diseases":{"asked":true,"presnt":[]},"wanted":"hard","answers":{"clearance":"maybe"}}`), &p)
+	got := paths(err)
+	for _, path := range []string{"/diseases/presnt", "/wanted", "/answers/clearance"} {
+		if got[path] == nil {
+			t.Errorf("%s is taken; bad fields %v", path, got)
+		}
+	}
+	var c screening.Check
+	if err := json.Unmarshal([]byte(`{"day":"2026-11-25","glucose":"82"}`), &c); !errors.Is(err, units.ErrMissing) {
+		t.Errorf("glucose without a unit: %v", err)
+	}
+	if err := json.Unmarshal([]byte(`{"day":"2026-11-25","glucose":"4,6 mmol/L","ketones":"small","pain":{"during":0,"settled_next_morning":"yes"}}`), &c); err != nil || c.Glucose.String() != "4.6 mmol/L" {
+		t.Errorf("%v %v", c.Glucose, err)
+	}
+}
+
+func TestGlucoseText(t *testing.T) {
+	for text, want := range map[string]error{
+		"82": units.ErrMissing, "": units.ErrSyntax, "mg/dL": units.ErrSyntax, "82 mg": units.ErrUnknown, "-5 mg/dL": units.ErrSyntax, "+82 mg/dL": units.ErrSyntax,
+		"9 mg/dL": units.ErrOutOfRange, "2001 mg/dL": units.ErrOutOfRange, "0.4 mmol/L": units.ErrOutOfRange, "112 mmol/L": units.ErrOutOfRange,
+		"82. mg/dL": units.ErrSyntax, "8.123 mmol/L": units.ErrSyntax, ".5 mmol/L": units.ErrSyntax, "82 mg/dL x": units.ErrUnknown, "999999999999 mg/dL": units.ErrSyntax, "1_0 mg/dL": units.ErrSyntax,
+	} {
+		if g, err := screening.ParseGlucose(text); !errors.Is(err, want) {
+			t.Errorf("ParseGlucose(%q) = %v, %v, want %v", text, g, err, want)
+		}
+	}
+	var g screening.Glucose
+	if err := g.UnmarshalText(nil); err != nil || !g.IsZero() || g.String() != "" {
+		t.Errorf("no reading: %v %v", g, err)
+	}
+	if g = glucose("10 mg/dL"); g.Unit() != screening.MgDL || g.String() != "10 mg/dL" {
+		t.Errorf("10 mg/dL reads as %v", g)
+	}
+}
+
+func TestRoundTrip(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p := drawProfile(t)
+		var back screening.Profile
+		same(t, p, &back)
+		c := drawCheck(t)
+		var again screening.Check
+		same(t, c, &again)
+		o := today(t, c, assess2(t, p))
+		var outcome screening.Outcome
+		same(t, o, &outcome)
+		if second := today(t, again, assess2(t, back)); text(t, second) != text(t, o) {
+			t.Fatalf("the copy screens as\n%s\nthe original as\n%s", text(t, second), text(t, o))
+		}
+		strict := screening.Outcome{}
+		if err := units.DecodeJSON([]byte(text(t, o)), &strict); err != nil || text(t, strict) != text(t, o) {
+			t.Fatalf("strictly decoded: %v", err)
+		}
+	})
+}
+
+func text(t *rapid.T, v any) string {
+	data, err := json.Marshal(v)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return string(data)
+}
+
+// same marshals v, reads it into back and holds that it is written the same.
+func same(t *rapid.T, v, back any) {
+	first := text(t, v)
+	if err := json.Unmarshal([]byte(first), back); err != nil {
+		t.Fatalf("%v\n%s", err, first)
+	}
+	if second := text(t, back); second != first {
+		t.Fatalf("written as\n%s\nthen as\n%s", first, second)
+	}
+}
+
+func TestEveryReasonHasWords(t *testing.T) {
+	words, l := screening.Words(), ledger(t)
+	rapid.Check(t, func(t *rapid.T) {
+		o := today(t, drawCheck(t), assess2(t, drawProfile(t)))
+		for _, f := range o.Findings {
+			if w, ok := words[f.Reason.Code]; !ok || w.Clinician == "" {
+				t.Fatalf("%s has no words", f.Reason.Code)
+			}
+			if said := words.Clinician(f.Reason) + words.Client(f.Reason); strings.ContainsAny(said, "{}") {
+				t.Fatalf("%q has a gap", said)
+			}
+			for _, id := range f.Reason.Facts {
+				if _, ok := l.Fact(id); !ok {
+					t.Fatalf("%s names no fact: %s", f.Reason.Code, id)
+				}
+			}
+		}
+		codes := map[screening.Code]bool{}
+		for _, q := range o.Missing {
+			if words[q.Reason.Code].Client == "" || codes[q.Code] {
+				t.Fatalf("question %s has no words or stands twice", q.Code)
+			}
+			codes[q.Code] = true
+		}
+	})
+}
+
+func TestChecklist(t *testing.T) {
+	c := screening.Checklist{Asked: true, Present: []screening.Code{"a"}, Unsure: []screening.Code{"b"}}
+	if got := []screening.Answer{c.Of("a"), c.Of("b"), c.Of("c"), screening.Checklist{}.Of("a")}; !slices.Equal(got, []screening.Answer{screening.Yes, screening.Unknown, screening.No, screening.Unknown}) {
+		t.Errorf("answers %v", got)
+	}
+	any := []screening.Answer{c.Any(), screening.Checklist{Asked: true, Unsure: c.Unsure}.Any(), screening.AskedFor().Any(), screening.Checklist{}.Any()}
+	if !slices.Equal(any, []screening.Answer{screening.Yes, screening.Unknown, screening.No, screening.Unknown}) {
+		t.Errorf("any %v", any)
+	}
+	if !(screening.No.Severity() < screening.Unknown.Severity() && screening.Unknown.Severity() < screening.Yes.Severity()) {
+		t.Error("answers out of order")
+	}
+	if _, ok := screening.LookUp("no such"); ok {
+		t.Error("an unknown code is known")
+	}
+}
+
+func TestOutcomeBasics(t *testing.T) {
+	if (screening.Outcome{}).Screened() || !screening.Waived("why").Screened() {
+		t.Error("Screened is wrong")
+	}
+	if !(screening.Rules{}).IsZero() || (screening.Rules{Wider: []screening.Code{"x"}}).IsZero() {
+		t.Error("Rules.IsZero is wrong")
+	}
+}

@@ -1,0 +1,63 @@
+package screening_test
+
+import (
+	"encoding"
+	"strings"
+	"testing"
+
+	"example.org/posology/screening"
+)
+
+// everyText walks an enumeration: each value is written and read back the same,
+// the first that is none is refused, and so is a text that stands for none.
+func everyText[E ~uint8, P interface {
+	*E
+	encoding.TextUnmarshaler
+}](t *testing.T, name string, count int, last E) {
+	t.Helper()
+	if int(last) != count {
+		t.Errorf("%s: last value is %d, want %d", name, last, count)
+	}
+	for i := 0; i <= count+1; i++ {
+		e := E(i)
+		data, err := any(e).(encoding.TextMarshaler).MarshalText()
+		if i > count {
+			if err == nil {
+				t.Errorf("%s: %d is written as %q", name, i, data)
+			}
+			continue
+		}
+		var back E
+		if err != nil || P(&back).UnmarshalText(data) != nil || back != e {
+			t.Errorf("%s: %d is written as %q and read as %d", name, i, data, back)
+		}
+		if text := any(e).(interface{ String() string }).String(); text != string(data) {
+			t.Errorf("%s: %q is printed as %q", name, data, text)
+		}
+	}
+	var back E
+	if err := P(&back).UnmarshalText([]byte("no such text")); err == nil || !strings.Contains(err.Error(), "allowed") {
+		t.Errorf("%s: reads what is none: %v", name, err)
+	}
+}
+
+func TestVocabularies(t *testing.T) {
+	everyText(t, "answer", 2, screening.Yes)
+	everyText(t, "kind", 7, screening.Topic)
+	everyText(t, "intensity", 4, screening.Vigorous)
+	everyText(t, "posture", 2, screening.Sitting)
+	everyText(t, "ketones", 4, screening.LargeKetones)
+	everyText(t, "trend", 3, screening.RisingPain)
+	everyText(t, "glucose unit", 2, screening.MmolL)
+	everyText(t, "branch", 6, screening.A3)
+	everyText(t, "need", 4, screening.StopFirst)
+	everyText(t, "level", 3, screening.Absolute)
+	everyText(t, "referral", 3, screening.EmergencyReferral)
+	everyText(t, "day plan", 3, screening.NotToday)
+	everyText(t, "route", 5, screening.Emergency)
+	everyText(t, "meanwhile", 4, screening.Nothing)
+	everyText(t, "setting", 4, screening.InClinic)
+	if err := screening.Setting(0).Check(); err == nil {
+		t.Error("a setting not given passes")
+	}
+}
