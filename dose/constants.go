@@ -3,6 +3,7 @@ package dose
 import (
 	"iter"
 
+	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
@@ -16,6 +17,7 @@ const (
 	factReserve     evidence.FactID = "dose.start-reserve"
 	factReserveBand evidence.FactID = "dose.reserve-1-to-3"
 	factUncountable evidence.FactID = "dose.uncountable-reserve"
+	factIntensity   evidence.FactID = "dose.intensity-reserve"
 	factHackett     evidence.FactID = "dose.reserve-error"
 	factSteps       evidence.FactID = "dose.finding-steps"
 	factBlindCap    evidence.FactID = "dose.finding-under-cap"
@@ -59,6 +61,9 @@ var (
 // startReserve is the least reserve by training status.
 var startReserve = map[body.Training]units.RIR{body.Novice: 3, body.Intermediate: 2, body.Advanced: 1}
 
+// intensityReserve is the least reserve under a limit on intensity.
+var intensityReserve = map[screening.Intensity]units.RIR{screening.Idle: uncountable, screening.Light: uncountable, screening.Moderate: 4}
+
 // tempo is 4 seconds a repetition, evenly up and down.
 var tempo = Tempo{Lowering: 2, Lifting: 2}
 
@@ -73,6 +78,8 @@ var facts = []evidence.Fact{
 		Source: "hackett2017", Basis: evidence.Published},
 	{ID: factUncountable, Value: "a reserve above 5 is not counted; the set ends while it is clearly easy",
 		Basis: evidence.Design, From: []evidence.FactID{factHackett}},
+	{ID: factIntensity, Value: "under a limit at moderate effort at least 4 in reserve, at light effort more than 5: 1 to 3 in reserve are rated as vigorous",
+		Basis: evidence.Design, From: []evidence.FactID{factReserveBand}},
 	{ID: factSteps, Value: "at most two steps up in weight in one visit while the load is looked for", Basis: evidence.Design},
 	{ID: factBlindCap, Value: "with a limit below 60 % of 1RM and no estimate the lightest weight is kept", Basis: evidence.Design},
 	{ID: factTempo, Value: "2 seconds down and 2 seconds up",

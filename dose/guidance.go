@@ -277,11 +277,23 @@ func (g *guide) fillReserve(r Request) {
 		g.reserve = Reserve{uncountable, false}
 		facts = []evidence.FactID{factUncountable, factHackett}
 	}
-	if least := r.Screening.Limits.MinReserve; least > g.reserve.Least {
-		g.reserve = Reserve{least, least <= uncountable}
-		g.because(evidence.Because("dose.reserve-limit").With("reserve", least))
+	limits := r.Screening.Limits
+	if g.raiseReserve(limits.MinReserve) {
+		g.because(evidence.Because("dose.reserve-limit").With("reserve", limits.MinReserve))
+	}
+	if least := intensityReserve[limits.MaxIntensity]; g.raiseReserve(least) {
+		g.because(evidence.Because("dose.intensity-limit", factIntensity).With("intensity", limits.MaxIntensity).With("reserve", least))
 	}
 	g.because(evidence.Because("dose.reserve", facts...).With("reserve", g.reserve))
+}
+
+// raiseReserve raises the least reserve, and reports whether it did.
+func (g *guide) raiseReserve(least units.RIR) bool {
+	if least <= g.reserve.Least {
+		return false
+	}
+	g.reserve = Reserve{least, least <= uncountable}
+	return true
 }
 
 // shares returns the band of shares of 1RM on the given relation: the row's own

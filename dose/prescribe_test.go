@@ -96,6 +96,12 @@ func TestLimitsBind(t *testing.T) {
 		{"reserve", screening.Limits{MinReserve: 4}, func(p dose.Prescription) bool {
 			return p.Reserve.Least == 4 && p.Load.Each <= free.Load.Each
 		}},
+		{"moderate effort", screening.Limits{MaxIntensity: screening.Moderate}, func(p dose.Prescription) bool {
+			return p.Reserve.Least == 4 && p.Reserve.Countable
+		}},
+		{"light effort", screening.Limits{MaxIntensity: screening.Light}, func(p dose.Prescription) bool {
+			return p.Reserve.Least >= 5
+		}},
 		{"mass of the elbow", screening.Limits{Masses: []screening.MassLimit{{Region: body.Elbow, Side: body.Right, Max: 3 * units.Kilogram, Author: "a surgeon"}}},
 			func(p dose.Prescription) bool { return p.Load.Each <= 3*units.Kilogram }},
 		{"mass of the other elbow", screening.Limits{Masses: []screening.MassLimit{{Region: body.Elbow, Side: body.Left, Max: units.Kilogram, Author: "a surgeon"}}},

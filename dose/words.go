@@ -58,6 +58,7 @@ var words = evidence.Words{
 	"dose.rest":                   {Clinician: "Rest between sets: {seconds} seconds."},
 	"dose.days":                   {Clinician: "Days a week: {days}."},
 	"dose.reserve":                {Clinician: "Repetitions in reserve: {reserve}."},
+	"dose.intensity-limit":        {Clinician: "Screening limits effort to {intensity}: at least {reserve} repetitions in reserve."},
 	"dose.reserve-limit":          {Clinician: "Screening asks for at least {reserve} repetitions in reserve."},
 	"dose.tempo":                  {Clinician: "Two seconds down, two seconds up."},
 	"dose.without-load":           {Clinician: "Without load: the body alone."},

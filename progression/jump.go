@@ -40,15 +40,21 @@ func Facts() iter.Seq[evidence.Fact] {
 
 // A Jump is the step from one weight to the next that can be held.
 type Jump struct {
-	From     units.Mass // per implement
-	To       equipment.Load
-	Step     units.Mass     // per implement
-	External units.Fraction // step over the mass held; 0 from an unloaded start
-	Moved    units.Fraction // step over all that is moved; 0 if the moved body mass was not given
+	From     units.Mass     `json:"from"` // per implement
+	To       equipment.Load `json:"to"`
+	Step     units.Mass     `json:"step"`              // per implement
+	External units.Fraction `json:"external,omitzero"` // step over the mass held; 0 from an unloaded start
+	Moved    units.Fraction `json:"moved,omitzero"`    // step over all that is moved; 0 if the moved body mass was not given
 	// Within reports whether External lies within the published 2 to 10 per
 	// cent. A larger step is common with dumbbells and never passed over in silence.
-	Within  bool
-	Reasons []evidence.Reason
+	Within  bool              `json:"within"`
+	Reasons []evidence.Reason `json:"reasons,omitempty"`
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (j *Jump) UnmarshalJSON(data []byte) error {
+	type plain Jump
+	return units.DecodeJSON(data, (*plain)(j))
 }
 
 // NextJump returns the step up from the weight each in the kit's table, and

@@ -111,6 +111,11 @@ func TestMovedMass(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	first := units.Must(json.Marshal(jump))
+	var back progression.Jump
+	if err := json.Unmarshal(first, &back); err != nil || string(units.Must(json.Marshal(back))) != string(first) {
+		t.Errorf("JSON: %v, %s", err, first)
+	}
 	if jump.External != 1 || math.Abs(float64(jump.Moved)-4.0/70) > 1e-12 {
 		t.Errorf("on the weight %v, on all that moves %v", jump.External, jump.Moved)
 	}

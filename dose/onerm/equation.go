@@ -59,15 +59,16 @@ func (q *equation) reps(share float64) float64 {
 	case exponential:
 		return -math.Log((float64(100*share)-q.a)/q.b) / q.c
 	}
-	return q.bisect(1 / share)
+	return q.bisect(share)
 }
 
-// bisect returns the least r up to the upper end of the domain whose factor is
-// at least k, NaN if there is none. The factor rises up to there.
-func (q *equation) bisect(k float64) float64 {
+// bisect returns the least r up to the upper end of the domain whose share
+// 1/factor is no more than the given one, NaN if there is none. The factor
+// rises up to there.
+func (q *equation) bisect(share float64) float64 {
 	low := 0.0
 	high, _ := q.domain.Max()
-	if !(k > q.factor(low) && k <= q.factor(high)) {
+	if !(share < 1/q.factor(low) && share >= 1/q.factor(high)) {
 		return math.NaN()
 	}
 	for {
@@ -75,7 +76,7 @@ func (q *equation) bisect(k float64) float64 {
 		switch {
 		case mid <= low || mid >= high:
 			return high
-		case q.factor(mid) < k:
+		case 1/q.factor(mid) > share:
 			low = mid
 		default:
 			high = mid

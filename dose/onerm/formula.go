@@ -137,15 +137,14 @@ func (f Formula) refuse(path string, m units.Mass, reps float64) error {
 	return bad.Err()
 }
 
-// scale returns k·m to the nearest nanogram. Up to 1000 kg the product in
-// float64 lies within 2^-53 of itself from the exact one, so that both round
-// alike unless it comes that close to a half; only then, and for heavier
-// masses, is the exact product worked out.
+// scale returns k·m to the nearest nanogram. The product in float64 lies within
+// 2^-53 of itself from the exact one, so that both round alike unless it comes
+// that close to a half. Only then is the exact product worked out; from 2^51 ng
+// on, some 2000 kg, that is always.
 func scale(path string, m units.Mass, k float64) (units.Mass, error) {
-	if product := float64(float64(m) * k); product < float64(1000*units.Kilogram) && m < 1000*units.Kilogram {
-		if half := product - math.Floor(product) - 0.5; math.Abs(half) > product*0x1p-52 {
-			return units.Mass(product + 0.5), nil
-		}
+	product := float64(float64(m) * k)
+	if half := product - math.Floor(product) - 0.5; math.Abs(half) > product*0x1p-52 {
+		return units.Mass(product + 0.5), nil
 	}
 	exact, err := m.Scale(units.Fraction(k), units.Nearest)
 	if err != nil {

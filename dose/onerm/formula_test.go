@@ -106,6 +106,18 @@ func TestNearest(t *testing.T) {
 	})
 }
 
+// TestNearHalf: at 700 kg one product in ten lies too close to a half for
+// float64 to tell.
+func TestNearHalf(t *testing.T) {
+	for ng := range units.Mass(1000) {
+		load := 700*units.Kilogram + ng
+		want := units.Must(load.Scale(units.Fraction(1+5.0/30), units.Nearest))
+		if got, err := onerm.Epley.OneRM(load, 5); err != nil || got != want {
+			t.Errorf("%d ng for 5: %d ng, want %d (%v)", load, got, want, err)
+		}
+	}
+}
+
 func TestRising(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		f := drawFormula.Draw(t, "formula")
@@ -209,6 +221,22 @@ func TestTurn(t *testing.T) {
 	}
 	if got := factor(t, onerm.Kemmler2006, end); math.Abs(got-1.525) > 0.0005 {
 		t.Errorf("factor %v at the turning point, want 1.525", got)
+	}
+}
+
+// TestTurnInverse: the turning point itself still has an inverse, and a share as
+// large as at no repetitions has none.
+func TestTurnInverse(t *testing.T) {
+	end, _ := onerm.Kemmler2006.Domain().Max()
+	share, _ := onerm.Kemmler2006.Fraction(end)
+	if back, err := onerm.Kemmler2006.Reps(share); err != nil || math.Abs(back-end) > 1e-6 {
+		t.Errorf("share %v: %v repetitions, want %v (%v)", float64(share), back, end, err)
+	}
+	least := units.Fraction(math.Nextafter(float64(share), 0))
+	for _, none := range []units.Fraction{least, 1 / 0.988} {
+		if back, err := onerm.Kemmler2006.Reps(none); err == nil {
+			t.Errorf("share %v: %v repetitions", float64(none), back)
+		}
 	}
 }
 

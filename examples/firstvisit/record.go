@@ -50,6 +50,9 @@ func recordScreening(p *page, o screening.Outcome) {
 			p.clinicians("- ", []evidence.Reason{q.Reason})
 		}
 	}
+	if len(o.EachDay) > 0 {
+		p.say("Every day's check must bring", listed(o.EachDay)+".")
+	}
 	p.line("\nEach published rule's own answer:")
 	for _, line := range ruleLines(o.Rules) {
 		p.say("- ", line)
@@ -102,6 +105,7 @@ func limitLines(l screening.Limits) []string {
 	}
 	add(l.MaxFraction > 0, "load at most %s of 1RM", l.MaxFraction)
 	add(l.MinReserve > 0, "at least %v repetitions in reserve", l.MinReserve)
+	add(l.MaxIntensity != screening.IntensityUnknown, "effort at most %s", l.MaxIntensity)
 	add(l.NoBreathHolding, "no breath-holding")
 	add(l.EffortNotPulse, "rate effort instead of taking the pulse")
 	add(l.TechniqueFirst, "load rises only while technique and posture hold")

@@ -1,0 +1,103 @@
+package house_test
+
+import (
+	"bytes"
+	"go/ast"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"regexp"
+	"slices"
+	"testing"
+)
+
+const (
+	maxLines    = 400     // of a Go file
+	maxFunction = 60      // lines of a function
+	maxBytes    = 1 << 20 // of any file
+)
+
+// Folders and hosts that exist where the code was written.
+var (
+	folder = regexp.MustCompile(`(^|[^A-Za-z0-9._-])/(work|farm|root|home)/`)
+	host   = regexp.MustCompile(`(proxy|sum)\.golang\.org|registry\.npmjs|deb\.debian`)
+)
+
+func TestFiles(t *testing.T) {
+	seen := 0
+	err := filepath.WalkDir(root(), func(path string, d fs.DirEntry, err error) error {
+		switch {
+		case err != nil:
+			return err
+		case d.IsDir() && d.Name() == ".git":
+			return filepath.SkipDir
+		case !d.Type().IsRegular():
+			return nil
+		}
+		seen++
+		text, err := os.ReadFile(path)
+		if err != nil {
+			return err
+		}
+		short, err := filepath.Rel(root(), path)
+		if err != nil {
+			return err
+		}
+		checkFile(t, filepath.ToSlash(short), text)
+		return nil
+	})
+	if err != nil || seen == 0 {
+		t.Errorf("looked at %d files: %v", seen, err)
+	}
+}
+
+func checkFile(t *testing.T, name string, text []byte) {
+	t.Helper()
+	lines := bytes.Count(text, []byte("\n"))
+	if filepath.Ext(name) == ".go" && lines > maxLines {
+		t.Errorf("%s has %d lines, %d are allowed", name, lines, maxLines)
+	}
+	if len(text) > maxBytes {
+		t.Errorf("%s has %d bytes, %d are allowed", name, len(text), maxBytes)
+	}
+	number := 0
+	for line := range bytes.Lines(text) {
+		number++
+		// The plain searches are there for speed.
+		if bytes.Contains(line, []byte("/")) && folder.Match(line) || bytes.Contains(line, []byte(".")) && host.Match(line) {
+			t.Errorf("%s:%d names a folder or host of somebody's machine", name, number)
+		}
+	}
+}
+
+func TestFunctionsAreShort(t *testing.T) {
+	for _, p := range packages(t) {
+		p.inspect(func(n ast.Node, _ []ast.Node) {
+			if f, ok := n.(*ast.FuncDecl); ok {
+				lines := p.fset.Position(f.End()).Line - p.fset.Position(f.Pos()).Line + 1
+				if lines > maxFunction {
+					t.Errorf("%s: %s has %d lines, %d are allowed", p.where(f), f.Name.Name, lines, maxFunction)
+				}
+			}
+		})
+	}
+}
+
+// A test that skips itself tests nothing.
+func TestNoTestSkipsItself(t *testing.T) {
+	skips := []string{"Skip", "Skipf", "SkipNow"}
+	for _, p := range packages(t) {
+		for _, f := range p.tests {
+			ast.Inspect(f, func(n ast.Node) bool {
+				call, ok := n.(*ast.CallExpr)
+				if !ok {
+					return true
+				}
+				if s, ok := call.Fun.(*ast.SelectorExpr); ok && slices.Contains(skips, s.Sel.Name) {
+					t.Errorf("%s: %s", p.where(call), s.Sel.Name)
+				}
+				return true
+			})
+		}
+	}
+}

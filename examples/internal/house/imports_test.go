@@ -1,0 +1,105 @@
+package house_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+)
+
+var (
+	ground = []string{"units", "units/body", "units/evidence"}
+	first  = slices.Concat(ground, []string{"screening", "screening/function"})
+	// second leaves dose/onerm/fit out: it would bring gonum into every prescription.
+	second = slices.Concat(first, []string{"dose/exercise", "dose/equipment", "dose/setlog", "dose/onerm", "dose/volume", "dose/guideline"})
+)
+
+const gonum = "gonum.org/v1/gonum"
+
+// mayImport is the house: what each package may import beside the standard
+// library. Floors import downwards only. Examples may import everything.
+var mayImport = map[string][]string{
+	"units":          {},
+	"units/body":     {"units"},
+	"units/evidence": {"units"},
+
+	"screening":          ground,
+	"screening/function": ground,
+
+	"dose/exercise":  ground,
+	"dose/equipment": ground,
+	"dose/setlog":    slices.Concat(ground, []string{"dose/exercise"}),
+	"dose/onerm":     slices.Concat(ground, []string{"dose/exercise", "dose/setlog"}),
+	"dose/onerm/fit": slices.Concat(ground, []string{"dose/onerm", gonum}),
+	"dose/volume":    slices.Concat(ground, []string{"dose/exercise", "dose/setlog"}),
+	"dose/guideline": slices.Concat(first, []string{"dose/volume"}),
+
+	"dose": second,
+
+	"progression":          slices.Concat(second, []string{"dose"}),
+	"progression/protocol": slices.Concat(ground, []string{"dose/equipment"}),
+	"progression/track":    slices.Concat(ground, []string{"dose/onerm", gonum}),
+	"progression/simulate": slices.Concat(second, []string{"dose", "progression"}),
+}
+
+func TestImportsPointDown(t *testing.T) {
+	for _, p := range libraries(t) {
+		allowed, ok := mayImport[p.path]
+		if !ok {
+			t.Errorf("%q has no place in the house", p.path)
+			continue
+		}
+		for _, use := range p.uses {
+			if standard(use) || slices.ContainsFunc(allowed, func(a string) bool { return covers(a, use) }) {
+				continue
+			}
+			t.Errorf("%s imports %s; it may import the standard library and %v", p.path, use, allowed)
+		}
+	}
+}
+
+// standard reports whether path belongs to the standard library: its first
+// element has no dot.
+func standard(path string) bool {
+	first, _, _ := strings.Cut(path, "/")
+	return !strings.Contains(first, ".")
+}
+
+// covers reports whether the permission for a, a package of the module or
+// gonum as a whole, lets path be imported.
+func covers(a, path string) bool {
+	if a == gonum {
+		return path == gonum || strings.HasPrefix(path, gonum+"/")
+	}
+	return path == module+"/"+a
+}
+
+// The table itself must have no way up or round.
+func TestHouseHasNoRing(t *testing.T) {
+	var visit func(path string, above []string)
+	visit = func(path string, above []string) {
+		if slices.Contains(above, path) {
+			t.Errorf("a ring in the house: %v", append(above, path))
+			return
+		}
+		for _, below := range mayImport[path] {
+			if _, ok := mayImport[below]; !ok && below != gonum {
+				t.Errorf("%s may import %s, which is no package of the house", path, below)
+			}
+			visit(below, append(slices.Clone(above), path))
+		}
+	}
+	for path := range mayImport {
+		visit(path, nil)
+	}
+}
+
+// Nobody may come to depend on an example.
+func TestNothingImportsExamples(t *testing.T) {
+	for _, p := range packages(t) {
+		for _, use := range p.uses {
+			if strings.HasPrefix(use, module+"/examples") && (p.library() || !strings.Contains(use, "/internal/")) {
+				t.Errorf("%s imports %s", p.path, use)
+			}
+		}
+	}
+}

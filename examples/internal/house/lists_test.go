@@ -1,0 +1,62 @@
+package house_test
+
+import (
+	"go/ast"
+	"iter"
+	"slices"
+	"testing"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/guideline"
+	"example.org/posology/dose/onerm"
+	"example.org/posology/progression"
+	"example.org/posology/screening"
+	"example.org/posology/units/evidence"
+)
+
+// allFacts are the facts of the packages that state any.
+var allFacts = map[string]iter.Seq[evidence.Fact]{
+	"dose":           dose.Facts(),
+	"dose/exercise":  exercise.Facts(),
+	"dose/guideline": guideline.Facts(),
+	"dose/onerm":     onerm.Facts(),
+	"progression":    progression.Facts(),
+	"screening":      screening.Facts(),
+	"units":          evidence.UnitFacts(),
+}
+
+// allWords are the words of the packages that give reasons.
+var allWords = map[string]evidence.Words{
+	"dose":          dose.Words(),
+	"dose/exercise": exercise.Words(),
+	"dose/onerm":    onerm.Words(),
+	"progression":   progression.Words(),
+	"screening":     screening.Words(),
+}
+
+// The two lists above are typed; no package may be missing from them.
+func TestListsAreComplete(t *testing.T) {
+	for _, p := range libraries(t) {
+		_, hasFacts := allFacts[p.path]
+		if declares := p.declares("Facts"); declares != (hasFacts && p.path != "units") {
+			t.Errorf("%s: func Facts: %v, in the list of facts: %v", p.path, declares, hasFacts)
+		}
+		_, hasWords := allWords[p.path]
+		if declares := p.declares("Words"); declares != hasWords {
+			t.Errorf("%s: func Words: %v, in the list of words: %v", p.path, declares, hasWords)
+		}
+	}
+}
+
+func (p *pkg) declares(function string) bool {
+	for _, f := range p.files {
+		if slices.ContainsFunc(f.Decls, func(d ast.Decl) bool {
+			fn, ok := d.(*ast.FuncDecl)
+			return ok && fn.Recv == nil && fn.Name.Name == function
+		}) {
+			return true
+		}
+	}
+	return false
+}
