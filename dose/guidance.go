@@ -207,10 +207,19 @@ func (g *guide) tradeCount(ex exercise.Exercise) {
 	if both, meet := workable.Intersect(ex.Count); meet {
 		g.count = both
 	}
-	low, _ := g.count.Min()
-	high, _ := g.count.Max()
-	g.first = min(max(aboutTen, low), high)
+	g.first = nearestIn(aboutTen, g.count)
 	g.because(evidence.Because("dose.count", exercise.FactCountSets).With("count", g.count))
+}
+
+// nearestIn returns v, or the end of r that lies nearest to it.
+func nearestIn(v int, r units.Range[int]) int {
+	if low, ok := r.Min(); ok {
+		v = max(v, low)
+	}
+	if high, ok := r.Max(); ok {
+		v = min(v, high)
+	}
+	return v
 }
 
 // closed gives a range that is open at one end the workable end there.
@@ -228,12 +237,7 @@ func closed(r units.Range[int]) units.Range[int] {
 // where it names none: early on, more bring no different response.
 func (g *guide) fillSets(r Request) {
 	low, hasLow := g.row.Sets.Min()
-	high, hasHigh := g.row.Sets.Max()
-	g.buildTo = aboutThreeSets
-	if hasHigh {
-		g.buildTo = min(high, aboutThreeSets)
-	}
-	g.buildTo = max(g.buildTo, low)
+	g.buildTo = nearestIn(aboutThreeSets, g.row.Sets)
 	novice := r.Training == body.Novice
 	switch {
 	case !novice:

@@ -58,7 +58,13 @@ func tested(t testing.TB, r dose.Request, kg float64, reps int, reserve float64)
 	return r
 }
 
-func estimateOf(t testing.TB, r dose.Request, kg float64, reps int, reserve float64) onerm.Estimate {
+// failer is what a test and a rapid check have in common.
+type failer interface {
+	Helper()
+	Fatalf(format string, args ...any)
+}
+
+func estimateOf(t failer, r dose.Request, kg float64, reps int, reserve float64) onerm.Estimate {
 	t.Helper()
 	set := setlog.Set{
 		Day: firstDay, Exercise: r.Exercise.ID, Side: r.Side, Hold: r.Exercise.Hold,
@@ -69,7 +75,7 @@ func estimateOf(t testing.TB, r dose.Request, kg float64, reps int, reserve floa
 	}
 	e, err := onerm.FromSet(set, r.Exercise, onerm.Person{Age: r.Age, Sex: body.Female, Training: r.Training})
 	if err != nil {
-		t.Fatal(err)
+		t.Fatalf("FromSet: %v", err)
 	}
 	return e
 }

@@ -12,9 +12,6 @@ import (
 // the pick heavier: what lies above the old pick lay outside the old band, and
 // lies outside a lower one.
 func pick(t *equipment.Table, target, ceiling units.Mass) (equipment.Load, bool) {
-	if ceiling <= 0 {
-		return equipment.Load{}, false
-	}
 	load, err := t.Nearest(target, equipment.Policy{Direction: equipment.Above, Ceiling: ceiling})
 	return load, err == nil
 }

@@ -195,6 +195,49 @@ func TestMemoryPermitsNothing(t *testing.T) {
 	}
 }
 
+// The reserve to start with, off a light band: 3, 2 and 1 by training status.
+func TestStartReserve(t *testing.T) {
+	for training, want := range map[body.Training]units.RIR{body.Novice: 3, body.Intermediate: 2, body.Advanced: 1} {
+		r := row(t)
+		r.Training, r.Guideline = training, "acsm2009-older-strength"
+		p := prescribe(t, tested(t, r, 10, 8, 1))
+		if p.Reserve.Least != want || !p.Reserve.Countable {
+			t.Errorf("%v: %v, want at least %v", training, p.Reserve, want)
+		}
+		if p := prescribe(t, r); p.Reserve.Least != 5 || p.Reserve.Countable {
+			t.Errorf("%v, load not known: %v, want more than 5", training, p.Reserve)
+		}
+	}
+}
+
+// The flag is raised below the goal's floor of 60 %, and not above.
+func TestFlagAtTheFloor(t *testing.T) {
+	r := row(t)
+	r.Training = body.Intermediate
+	r = tested(t, r, 10, 8, 1)
+	for _, kg := range []float64{6, 7, 7.5, 8} {
+		r.Kit = pairs(kg)
+		p := prescribe(t, r)
+		if below := p.Share < 0.6; slices.Contains(p.Flags, dose.BelowEffectiveDose) != below {
+			t.Errorf("%v of the best estimate: flags %v", p.Share, p.Flags)
+		}
+	}
+}
+
+// A repetition takes as long as in the best-practice programme for older
+// beginners (Gschwind 2013: 4 s), and the phases last 1 to 2 s (ACSM 2009).
+func TestTempo(t *testing.T) {
+	p := prescribe(t, row(t))
+	whole := units.Must(guideline.Get("gschwind2013-beginner")).RepSeconds
+	phase := units.Must(guideline.Get("acsm2009-strength-intermediate"))
+	if !whole.Contains(int(p.Tempo.Seconds())) || !phase.LiftSeconds.Contains(int(p.Tempo.Lifting)) || !phase.LowerSeconds.Contains(int(p.Tempo.Lowering)) {
+		t.Errorf("%+v, want %v s in all, %v s up, %v s down", p.Tempo, whole, phase.LiftSeconds, phase.LowerSeconds)
+	}
+	if p.Finding.MaxSteps != 2 {
+		t.Errorf("%d steps in a visit, want 2", p.Finding.MaxSteps)
+	}
+}
+
 func TestSetsBegin(t *testing.T) {
 	novice := prescribe(t, row(t))
 	if novice.Sets != 1 || novice.BuildTo != 3 {

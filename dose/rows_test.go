@@ -223,7 +223,8 @@ func TestBothSidesTestedPicksTheWeakerEitherWay(t *testing.T) {
 		right := estimateOf(t, q, 6, 8, 2)
 		q.Side = body.Left
 		left := estimateOf(t, q, leftKg, 8, 2)
-		r.Estimates = []onerm.Estimate{left, right, right}
+		q.Side = body.Right
+		r.Estimates = []onerm.Estimate{left, right, estimateOf(t, q, 10, 8, 2)} // a later, better test of the right
 		item := firstWeek(t, r).Sessions[0].Items[0]
 		weaker := min(left.Cautious(), right.Cautious())
 		if most := units.Must(weaker.Scale(0.5, units.Down)); item.Load.Each > most {

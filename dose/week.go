@@ -81,8 +81,8 @@ var standardStart = []exercise.ID{
 //
 // An exercise that cannot be dosed is replaced by an easier one that can, or
 // left out; either way it is listed with its reasons. The error is
-// [ErrNotScreened] or a [*ConstraintError] where nothing at all can be dosed,
-// and [units.FieldErrors] for bad fields.
+// [ErrNotScreened], a [*ConstraintError] where nothing at all can be dosed, and
+// [units.FieldErrors] for bad fields.
 func FirstWeek(r WeekRequest) (Week, error) {
 	var week Week
 	if len(r.Exercises) == 0 {
@@ -150,7 +150,8 @@ func newPlanner(r WeekRequest) (*planner, error) {
 }
 
 // place doses an exercise, or the first easier one that can be dosed, and
-// records what was replaced or left out. Only bad fields are an error.
+// records what was replaced or left out. Bad fields are an error, and so is
+// [ErrNoDose], which bars every exercise.
 func (p *planner) place(ex exercise.Exercise) error {
 	wanted := ex.ID
 	var reasons []evidence.Reason
@@ -161,13 +162,13 @@ func (p *planner) place(ex exercise.Exercise) error {
 			return nil
 		}
 		var barred *ConstraintError
-		if !errors.As(err, &barred) {
+		if errors.Is(err, ErrNoDose) || !errors.As(err, &barred) {
 			return err
 		}
 		p.last = err
 		reasons = append(reasons, barred.Constraint)
 		easier, ok := p.r.Catalogue.Get(barred.Instead)
-		if !ok || errors.Is(err, ErrNoDose) {
+		if !ok {
 			p.leftOut = append(p.leftOut, LeftOut{Exercise: wanted, Reasons: reasons})
 			return nil
 		}
@@ -235,7 +236,7 @@ func (p *planner) raiseHeaviest() {
 	}
 	for i, item := range p.items {
 		ex, _ := p.r.Catalogue.Get(item.Exercise)
-		if !ex.Heaviest || item.Finding == nil || item.Finding.MaxSteps == 0 {
+		if !ex.Heaviest || item.Finding == nil {
 			continue
 		}
 		load, err := p.tables[item.Hold].Nearest(most, equipment.Policy{Ceiling: item.Finding.Ceiling})

@@ -35,12 +35,6 @@ func weekOf(days ...int) dose.WeekRequest {
 	return r
 }
 
-// failer is what a test and a rapid check have in common.
-type failer interface {
-	Helper()
-	Fatalf(format string, args ...any)
-}
-
 func firstWeek(t failer, r dose.WeekRequest) dose.Week {
 	t.Helper()
 	w, err := dose.FirstWeek(r)
@@ -180,6 +174,28 @@ func TestLargeBeforeSmall(t *testing.T) {
 	}
 }
 
+// A guideline's days are not passed: Borde 2015 has two.
+func TestDaysOfTheRow(t *testing.T) {
+	r := weekOf(0, 1, 2, 3, 4, 5, 6)
+	r.Guideline = "borde2015-strength"
+	if w := firstWeek(t, r); len(w.Sessions) != 2 {
+		t.Errorf("%d sessions, the row has two", len(w.Sessions))
+	}
+}
+
+// One-sided work takes twice the time, and 15 m take half a minute at the
+// pace taken for a carry.
+func TestMinutesOfSidesAndMetres(t *testing.T) {
+	item := dose.Prescription{Sets: 1, Count: 15, Measure: exercise.Metres}
+	if got := dose.Minutes([]dose.Prescription{item}); got != 0.5 {
+		t.Errorf("15 m: %v minutes, want 0.5", got)
+	}
+	item.OneSided = true
+	if got := dose.Minutes([]dose.Prescription{item}); got != 1 {
+		t.Errorf("15 m with each hand: %v minutes, want 1", got)
+	}
+}
+
 func TestMinutesKept(t *testing.T) {
 	r := weekOf(0, 3)
 	whole := firstWeek(t, r)
@@ -277,8 +293,10 @@ func TestWeekErrors(t *testing.T) {
 	}
 	r := weekOf(0)
 	r.Screening.Route = screening.Emergency
-	if _, err := dose.FirstWeek(r); !errors.Is(err, dose.ErrNoDose) {
-		t.Errorf("emergency: %v, want %v", err, dose.ErrNoDose)
+	r.Exercises = []exercise.ID{"goblet-squat"}
+	var barred *dose.ConstraintError
+	if _, err := dose.FirstWeek(r); !errors.Is(err, dose.ErrNoDose) || !errors.As(err, &barred) || barred.Exercise != "goblet-squat" {
+		t.Errorf("emergency: %v, want %v for the goblet squat", err, dose.ErrNoDose)
 	}
 }
 

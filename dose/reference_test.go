@@ -1,0 +1,107 @@
+package dose_test
+
+import (
+	"errors"
+	"math"
+	"slices"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/guideline"
+	"example.org/posology/dose/onerm"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+// wanted is the dose as the package comment words it, by plain search over a
+// rack: the lightest weight in the row's band of the cautious estimate, else
+// the heaviest below it; then down until the repetitions fit. It is false if
+// no weight does.
+func wanted(rack []units.Mass, e onerm.Estimate, rec guideline.Recommendation, reserve float64, first int) (units.Mass, int, bool) {
+	cautious := float64(e.Cautious())
+	low, high := bandOf(rec, e)
+	at := -1
+	for i, m := range rack {
+		inside := float64(m) >= float64(low)*cautious && float64(m) <= float64(high)*cautious
+		if inside {
+			at = i
+			break
+		}
+		if float64(m) < float64(low)*cautious {
+			at = i
+		}
+	}
+	lowest, _ := rec.Reps.Min()
+	highest, _ := rec.Reps.Max()
+	for ; at >= 0; at-- {
+		toFailure, err := e.Relation().Reps(units.Fraction(float64(rack[at]) / cautious))
+		if err != nil {
+			continue
+		}
+		fits := int(math.Floor(toFailure - reserve))
+		beyond := toFailure > 10 // where the equations stop
+		switch {
+		case beyond && fits >= first:
+			return rack[at], first, true
+		case !beyond && fits >= lowest:
+			return rack[at], min(fits, highest), true
+		}
+	}
+	return 0, 0, false
+}
+
+// bandOf returns the row's shares of 1RM; repetition maxima are read off the
+// curve where it was studied, up to 10 repetitions.
+func bandOf(rec guideline.Recommendation, e onerm.Estimate) (low, high units.Fraction) {
+	if !rec.Load.IsZero() {
+		low, _ = rec.Load.Min()
+		high, _ = rec.Load.Max()
+		return low, high
+	}
+	fewest, _ := rec.RM.Min()
+	most, _ := rec.RM.Max()
+	low, _ = e.Relation().Fraction(math.Min(float64(most), 10))
+	high, _ = e.Relation().Fraction(math.Min(float64(fewest), 10))
+	return low, high
+}
+
+func TestAgainstPlainSearch(t *testing.T) {
+	rows := []guideline.ID{"acsm2009-older-strength", "acsm2009-strength-novice", "acsm2009-older-power",
+		"acsm2009-older-hypertrophy", "borde2015-strength", "brookewavell2022-osteoporosis"}
+	r := row(t)
+	rapid.Check(t, func(t *rapid.T) {
+		r := r
+		rec := units.Must(guideline.Get(rapid.SampledFrom(rows).Draw(t, "row")))
+		r.Guideline, r.Training = rec.ID, body.Training(rapid.IntRange(1, 3).Draw(t, "training"))
+		reserve := rapid.IntRange(0, 8).Draw(t, "reserve limit")
+		r.Screening.Limits.MinReserve = units.RIR(reserve)
+		reps := rapid.IntRange(2, 8).Draw(t, "repetitions")
+		e := estimateOf(t, r, float64(rapid.IntRange(2, 20).Draw(t, "test load")), reps, 2)
+		r.Estimate = &e
+
+		halves := rapid.SliceOfNDistinct(rapid.IntRange(1, 60), 1, 20, rapid.ID[int]).Draw(t, "rack")
+		slices.Sort(halves)
+		var rack []units.Mass
+		r.Kit = equipment.Kit{}
+		for _, h := range halves {
+			rack = append(rack, units.Mass(h)*units.Kilogram/2)
+			r.Kit.Dumbbells = append(r.Kit.Dumbbells, equipment.Dumbbell{Mass: units.Marked{Mass: rack[len(rack)-1]}, Count: 1})
+		}
+		least := max(float64(reserve), map[body.Training]float64{body.Novice: 3, body.Intermediate: 2, body.Advanced: 1}[r.Training])
+		first, _ := rec.Reps.Min()
+		load, count, ok := wanted(rack, e, rec, least, max(first, 5)) // five is the least that works (common practice)
+
+		p, err := dose.Prescribe(r)
+		switch {
+		case ok && err != nil:
+			t.Fatalf("no dose (%v), plain search finds %d × %v", err, count, load)
+		case ok && (p.Load.Each != load || p.Count != count):
+			t.Fatalf("%d × %v, plain search finds %d × %v", p.Count, p.Load.Each, count, load)
+		case !ok && !errors.Is(err, dose.ErrTooHeavy):
+			t.Fatalf("%d × %v, %v; plain search finds nothing light enough", p.Count, p.Load.Each, err)
+		}
+	})
+}
