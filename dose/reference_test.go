@@ -68,40 +68,69 @@ func bandOf(rec guideline.Recommendation, e onerm.Estimate) (low, high units.Fra
 	return low, high
 }
 
+var searchedRows = []guideline.ID{"acsm2009-older-strength", "acsm2009-strength-novice", "acsm2009-older-power",
+	"acsm2009-older-hypertrophy", "borde2015-strength", "brookewavell2022-osteoporosis"}
+
+// compare prescribes r from a test of reps at kg with a rack of quarter
+// kilograms, and compares the dose with plain search.
+func compare(t failer, r dose.Request, kg float64, reps int, quarters []int) {
+	t.Helper()
+	e := estimateOf(t, r, kg, reps, 2)
+	r.Estimate = &e
+	rec := units.Must(guideline.Get(r.Guideline))
+	var rack []units.Mass
+	r.Kit = equipment.Kit{}
+	for _, q := range quarters {
+		rack = append(rack, units.Mass(q)*units.Kilogram/4)
+		r.Kit.Dumbbells = append(r.Kit.Dumbbells, equipment.Dumbbell{Mass: units.Marked{Mass: rack[len(rack)-1]}, Count: 1})
+	}
+	reserve := max(float64(r.Screening.Limits.MinReserve), map[body.Training]float64{body.Novice: 3, body.Intermediate: 2, body.Advanced: 1}[r.Training])
+	first, _ := rec.Reps.Min()
+	load, count, ok := wanted(rack, e, rec, reserve, max(first, 5)) // five is the least that works (common practice)
+
+	p, err := dose.Prescribe(r)
+	switch {
+	case ok && err != nil:
+		t.Fatalf("%s: no dose (%v), plain search finds %d × %v", rec.ID, err, count, load)
+	case ok && (p.Load.Each != load || p.Count != count):
+		t.Fatalf("%s: %d × %v, plain search finds %d × %v", rec.ID, p.Count, p.Load.Each, count, load)
+	case !ok && !errors.Is(err, dose.ErrTooHeavy):
+		t.Fatalf("%s: %d × %v, %v; plain search finds nothing light enough", rec.ID, p.Count, p.Load.Each, err)
+	}
+}
+
 func TestAgainstPlainSearch(t *testing.T) {
-	rows := []guideline.ID{"acsm2009-older-strength", "acsm2009-strength-novice", "acsm2009-older-power",
-		"acsm2009-older-hypertrophy", "borde2015-strength", "brookewavell2022-osteoporosis"}
 	r := row(t)
 	rapid.Check(t, func(t *rapid.T) {
 		r := r
-		rec := units.Must(guideline.Get(rapid.SampledFrom(rows).Draw(t, "row")))
-		r.Guideline, r.Training = rec.ID, body.Training(rapid.IntRange(1, 3).Draw(t, "training"))
-		reserve := rapid.IntRange(0, 8).Draw(t, "reserve limit")
-		r.Screening.Limits.MinReserve = units.RIR(reserve)
-		reps := rapid.IntRange(2, 8).Draw(t, "repetitions")
-		e := estimateOf(t, r, float64(rapid.IntRange(2, 20).Draw(t, "test load")), reps, 2)
-		r.Estimate = &e
-
-		halves := rapid.SliceOfNDistinct(rapid.IntRange(1, 60), 1, 20, rapid.ID[int]).Draw(t, "rack")
-		slices.Sort(halves)
-		var rack []units.Mass
-		r.Kit = equipment.Kit{}
-		for _, h := range halves {
-			rack = append(rack, units.Mass(h)*units.Kilogram/2)
-			r.Kit.Dumbbells = append(r.Kit.Dumbbells, equipment.Dumbbell{Mass: units.Marked{Mass: rack[len(rack)-1]}, Count: 1})
-		}
-		least := max(float64(reserve), map[body.Training]float64{body.Novice: 3, body.Intermediate: 2, body.Advanced: 1}[r.Training])
-		first, _ := rec.Reps.Min()
-		load, count, ok := wanted(rack, e, rec, least, max(first, 5)) // five is the least that works (common practice)
-
-		p, err := dose.Prescribe(r)
-		switch {
-		case ok && err != nil:
-			t.Fatalf("no dose (%v), plain search finds %d × %v", err, count, load)
-		case ok && (p.Load.Each != load || p.Count != count):
-			t.Fatalf("%d × %v, plain search finds %d × %v", p.Count, p.Load.Each, count, load)
-		case !ok && !errors.Is(err, dose.ErrTooHeavy):
-			t.Fatalf("%d × %v, %v; plain search finds nothing light enough", p.Count, p.Load.Each, err)
-		}
+		r.Guideline = rapid.SampledFrom(searchedRows).Draw(t, "row")
+		r.Training = body.Training(rapid.IntRange(1, 3).Draw(t, "training"))
+		r.Screening.Limits.MinReserve = units.RIR(rapid.IntRange(0, 8).Draw(t, "reserve limit"))
+		quarters := rapid.SliceOfNDistinct(rapid.IntRange(1, 80), 1, 60, rapid.ID[int]).Draw(t, "rack, in quarter kilograms")
+		slices.Sort(quarters)
+		kg := float64(rapid.IntRange(4, 20).Draw(t, "test load"))
+		compare(t, r, kg, rapid.IntRange(2, 8).Draw(t, "repetitions"), quarters)
 	})
+}
+
+// A fine, a usual and a coarse rack, for every row, training status, test load
+// and number of repetitions.
+func TestAgainstPlainSearchInOrder(t *testing.T) {
+	for _, step := range []int{1, 4, 10} {
+		var quarters []int
+		for q := step; q <= 80; q += step {
+			quarters = append(quarters, q)
+		}
+		for _, id := range searchedRows {
+			for _, training := range []body.Training{body.Novice, body.Intermediate, body.Advanced} {
+				for kg := 4.0; kg <= 20; kg += 2 {
+					for reps := 2; reps <= 8; reps++ {
+						r := row(t)
+						r.Guideline, r.Training = id, training
+						compare(t, r, kg, reps, quarters)
+					}
+				}
+			}
+		}
+	}
 }
