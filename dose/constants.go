@@ -26,6 +26,7 @@ const (
 	factPace        evidence.FactID = "dose.walking-pace"
 	factChange      evidence.FactID = "dose.change-between-exercises"
 	factGap         evidence.FactID = "dose.days-between"
+	factFewerLater  evidence.FactID = "dose.fewer-later"
 )
 
 const (
@@ -85,6 +86,7 @@ var facts = []evidence.Fact{
 	{ID: factTempo, Value: "2 seconds down and 2 seconds up",
 		Basis: evidence.Computed, From: []evidence.FactID{"guideline.gschwind2013-beginner.rep_seconds",
 			"guideline.acsm2009-strength-intermediate.lift_seconds", "guideline.acsm2009-strength-intermediate.lower_seconds"}},
+	{ID: factFewerLater, Value: "fewer repetitions in a later set are acceptable", Basis: evidence.CommonPractice},
 	{ID: factHeld, Value: "10 to 30 seconds or metres where an exercise states no range", Basis: evidence.Design},
 	{ID: factPace, Value: "0.5 metres a second when carrying, for the length of a session", Basis: evidence.Design},
 	{ID: factChange, Value: "two minutes from one exercise to the next, for the length of a session",

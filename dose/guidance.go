@@ -254,7 +254,7 @@ func (g *guide) fillSets(r Request) {
 	if novice {
 		facts = append(facts, factsOf(must("nsca2019-older-start"), guideline.FieldSets)...)
 	}
-	g.because(evidence.Because("dose.sets", facts...).With("sets", g.sets).With("build to", g.buildTo))
+	g.because(evidence.Because("dose.sets", append(facts, factFewerLater)...).With("sets", g.sets).With("build to", g.buildTo))
 }
 
 // fillTimes takes rest and days from the row, else from the trade.

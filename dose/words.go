@@ -54,7 +54,7 @@ var words = evidence.Words{
 	"dose.load":                   {Clinician: "Load by the row: {load}."},
 	"dose.count":                  {Clinician: "Repetitions: {count}."},
 	"dose.count-of-exercise":      {Clinician: "The exercise counts {measure}: {count}."},
-	"dose.sets":                   {Clinician: "Sets: {sets} now, to build to {build to}."},
+	"dose.sets":                   {Clinician: "Sets: {sets} now, to build to {build to}; fewer repetitions in a later set are acceptable."},
 	"dose.rest":                   {Clinician: "Rest between sets: {seconds} seconds."},
 	"dose.days":                   {Clinician: "Days a week: {days}."},
 	"dose.reserve":                {Clinician: "Repetitions in reserve: {reserve}."},
