@@ -29,13 +29,13 @@ func BenchmarkPrescribeLoadFinding(b *testing.B) {
 	}
 }
 
-func BenchmarkFirstWeek(b *testing.B) {
+func BenchmarkPlanWeek(b *testing.B) {
 	r := weekOf(0, 2, 4)
 	q := row(b)
 	r.Estimates = []onerm.Estimate{estimateOf(b, q, 6, 8, 2)}
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := dose.FirstWeek(r); err != nil {
+		if _, err := dose.PlanWeek(r); err != nil {
 			b.Fatal(err)
 		}
 	}

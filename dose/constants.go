@@ -27,11 +27,19 @@ const (
 	factChange      evidence.FactID = "dose.change-between-exercises"
 	factGap         evidence.FactID = "dose.days-between"
 	factFewerLater  evidence.FactID = "dose.fewer-later"
+	factMaintain    evidence.FactID = "dose.maintain"
+	factTwoWeeks    evidence.FactID = "dose.familiarise-two-weeks"
+	factRetest      evidence.FactID = "dose.retest"
+	factExpiry      evidence.FactID = "dose.expiry"
+	factWarmUp      evidence.FactID = "dose.warm-up"
 )
 
 const (
 	aboutTen       = 10 // repetitions
 	aboutThreeSets = 3
+	maintainSets   = 2
+	maintainDays   = 2 // a week
+	threeDays      = 3 // a week
 
 	// lightBand is the top of a band that counts as a light start: the curve
 	// there lies far outside its studied range.
@@ -50,6 +58,12 @@ const (
 	walkingPace   = 0.5 // metres a second, with weights
 	changeSeconds = 120 // from one exercise to the next
 	daysBetween   = 2   // from one session to the next: 48 hours
+
+	warmUpMinutes = 5
+	reviewDays    = 14 // familiarisation: two weeks
+	buildDays     = 42 // from one review to the next later on
+	retestDays    = 21
+	expiryDays    = 56 // no plan is followed longer without a review
 )
 
 var (
@@ -87,6 +101,12 @@ var facts = []evidence.Fact{
 		Basis: evidence.Computed, From: []evidence.FactID{"guideline.gschwind2013-beginner.rep_seconds",
 			"guideline.acsm2009-strength-intermediate.lift_seconds", "guideline.acsm2009-strength-intermediate.lower_seconds"}},
 	{ID: factFewerLater, Value: "fewer repetitions in a later set are acceptable", Basis: evidence.CommonPractice},
+	{ID: factMaintain, Value: "older people keep strength with two sessions a week and two to three sets",
+		Source: "spiering2021", Basis: evidence.FromMemory},
+	{ID: factTwoWeeks, Value: "two weeks of familiarisation come first; then a review, and one every six weeks", Basis: evidence.Design},
+	{ID: factRetest, Value: "an estimate is made anew after three weeks", Basis: evidence.Design, From: []evidence.FactID{"onerm.untrained.again"}},
+	{ID: factExpiry, Value: "a plan expires after eight weeks, or when a clearance that it rests on lapses", Basis: evidence.Design},
+	{ID: factWarmUp, Value: "five minutes of easy movement before a session", Basis: evidence.Design},
 	{ID: factHeld, Value: "10 to 30 seconds or metres where an exercise states no range", Basis: evidence.Design},
 	{ID: factPace, Value: "0.5 metres a second when carrying, for the length of a session", Basis: evidence.Design},
 	{ID: factChange, Value: "two minutes from one exercise to the next, for the length of a session",

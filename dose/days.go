@@ -33,15 +33,17 @@ func checkDays(days []units.Day) error {
 // days chooses as many of the days as the guideline allows, at most the trade's
 // three, with two days from one session to the next, in the week after too.
 // Among equals the earliest days win.
-func (p *planner) days() ([]units.Day, error) {
-	days := slices.Sorted(slices.Values(p.r.Days))
-	most := 3
+func (p *planner) days() []units.Day {
+	most := threeDays
+	if p.items[0].Phase == Maintain {
+		most = maintainDays
+	}
 	for _, item := range p.items {
 		if top, ok := item.Days.Max(); ok {
 			most = min(most, top)
 		}
 	}
-	return spread(days, most), nil
+	return spread(slices.Sorted(slices.Values(p.r.Days)), most)
 }
 
 // spread returns the largest choice of at most n sorted days that keeps the
@@ -79,10 +81,12 @@ func apart(days []units.Day) bool {
 func (p *planner) weekReasons(days []units.Day) []evidence.Reason {
 	list := []evidence.Reason{
 		evidence.Because("dose.days-between", factGap).With("days", len(days)),
-		evidence.Because("dose.minutes", factChange, factPace).With("minutes", wholeMinutes(p.items)),
-		evidence.Because("dose.familiarise"),
-		evidence.Because("dose.lifting-alone", "guideline.ukcmo2019-older.balance_days"),
+		evidence.Because("dose.minutes", factChange, factPace, factWarmUp).With("minutes", wholeMinutes(p.items)).With("warm-up", warmUpMinutes),
+		evidence.Because("dose.dates", factTwoWeeks, factRetest, factExpiry),
 		evidence.Because("dose.stop-and-ask"),
+	}
+	if p.items[0].Phase == Familiarise {
+		list = append(list, evidence.Because("dose.familiarise", factTwoWeeks))
 	}
 	least, _ := p.items[0].Days.Min()
 	if len(days) < least {

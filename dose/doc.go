@@ -1,6 +1,6 @@
 // Package dose turns a screening outcome, an exercise, a goal, an estimate of
 // strength and the weights that are really there into one prescription, and a
-// list of exercises into a first week.
+// list of exercises into a week.
 //
 // # How a load is found
 //

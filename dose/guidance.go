@@ -76,7 +76,7 @@ func guideFor(r Request) (guide, error) {
 	if g.assumed {
 		code = "dose.guideline-assumed"
 	}
-	g.because(evidence.Because(code).With("row", id))
+	g.because(r.phaseReason(), evidence.Because(code).With("row", id))
 	g.fillLoad(r)
 	g.fillCount(r)
 	g.fillSets(r)
@@ -93,8 +93,13 @@ func aimOf(r Request) guideline.ID {
 }
 
 func rowOf(r Request, aim guideline.ID) guideline.ID {
-	if r.Age >= older && r.Training == body.Novice {
+	switch {
+	case r.Age < older:
+		return aim
+	case r.phase() == Familiarise:
 		return startRow
+	case r.phase() == Power:
+		return aims[guideline.Power]
 	}
 	return aim
 }
@@ -233,28 +238,30 @@ func closed(r units.Range[int]) units.Range[int] {
 	return both
 }
 
-// fillSets starts a novice with the fewest sets that the row names, and one
-// where it names none: early on, more bring no different response.
+// fillSets begins a familiarisation with the fewest sets that the row names, and
+// one where it names none: early on, more bring no different response.
 func (g *guide) fillSets(r Request) {
 	low, hasLow := g.row.Sets.Min()
 	g.buildTo = nearestIn(aboutThreeSets, g.row.Sets)
-	novice := r.Training == body.Novice
-	switch {
-	case !novice:
+	facts := append(factsOf(g.row, guideline.FieldSets), exercise.FactCountSets, factFewerLater)
+	switch phase := r.phase(); {
+	case phase == Maintain:
+		g.sets = min(g.buildTo, maintainSets)
+		facts = append(facts, factMaintain)
+	case phase != Familiarise:
 		g.sets = g.buildTo
 	case hasLow:
 		g.sets = low
 	default:
 		g.sets = 1
 	}
+	if r.phase() == Familiarise {
+		facts = append(facts, factsOf(must("nsca2019-older-start"), guideline.FieldSets)...)
+	}
 	if r.Screening.Meanwhile >= screening.LightSupervised {
 		g.sets, g.buildTo = 1, 1
 	}
-	facts := append(factsOf(g.row, guideline.FieldSets), exercise.FactCountSets)
-	if novice {
-		facts = append(facts, factsOf(must("nsca2019-older-start"), guideline.FieldSets)...)
-	}
-	g.because(evidence.Because("dose.sets", append(facts, factFewerLater)...).With("sets", g.sets).With("build to", g.buildTo))
+	g.because(evidence.Because("dose.sets", facts...).With("sets", g.sets).With("build to", g.buildTo))
 }
 
 // fillTimes takes rest and days from the row, else from the trade.

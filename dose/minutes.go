@@ -2,6 +2,7 @@ package dose
 
 import (
 	"math"
+	"slices"
 
 	"example.org/posology/dose/exercise"
 	"example.org/posology/units/evidence"
@@ -21,8 +22,10 @@ func Minutes(items []Prescription) float64 {
 	return seconds / 60
 }
 
-// wholeMinutes rounds the length of a session up.
-func wholeMinutes(items []Prescription) int { return int(math.Ceil(Minutes(items))) }
+// wholeMinutes is the length of a session with its warm-up, rounded up.
+func wholeMinutes(items []Prescription) int {
+	return int(math.Ceil(float64(warmUpMinutes) + Minutes(items)))
+}
 
 func itemSeconds(p Prescription) float64 {
 	sides := 1.0
@@ -44,13 +47,49 @@ func setSeconds(p Prescription) float64 {
 	return float64(p.Count) * p.Tempo.Seconds()
 }
 
-// keepMinutes drops the last exercises, the smallest, until the session fits,
-// and keeps at least one.
-func (p *planner) keepMinutes() {
-	for p.r.Minutes > 0 && len(p.items) > 1 && wholeMinutes(p.items) > p.r.Minutes {
-		last := p.items[len(p.items)-1]
-		p.items = p.items[:len(p.items)-1]
-		why := evidence.Because("dose.no-minutes").With("minutes", p.r.Minutes)
-		p.leftOut = append(p.leftOut, LeftOut{Exercise: last.Exercise, Reasons: []evidence.Reason{why}})
+// fitMinutes gives each exercise one set in the order of wish, as far as the
+// minutes reach, then second sets, then third ones. It keeps at least one
+// exercise. Since each exercise and each set adds its own time, going in order
+// finds the best choice by that order.
+func (p *planner) fitMinutes() {
+	if p.r.Minutes == 0 {
+		return
 	}
+	all := p.items
+	p.items = nil
+	for _, item := range all {
+		whole := item.Sets
+		item.Sets = 1
+		if with := append(p.items, item); len(p.items) == 0 || wholeMinutes(with) <= p.r.Minutes {
+			item.Sets, p.items = 1, with
+			p.wholeSets = append(p.wholeSets, whole)
+			continue
+		}
+		p.leftOut = append(p.leftOut, LeftOut{Exercise: item.Exercise, Reasons: []evidence.Reason{p.noMinutes()}})
+	}
+	p.addSets()
+}
+
+// addSets adds second sets in the order of wish, then third ones.
+func (p *planner) addSets() {
+	for sets := 2; sets <= slices.Max(p.wholeSets); sets++ {
+		for i := range p.items {
+			if p.items[i].Sets != sets-1 || p.wholeSets[i] < sets {
+				continue
+			}
+			p.items[i].Sets = sets
+			if wholeMinutes(p.items) > p.r.Minutes {
+				p.items[i].Sets = sets - 1
+			}
+		}
+	}
+	for i, item := range p.items {
+		if item.Sets < p.wholeSets[i] {
+			p.items[i].Reasons = append(item.Reasons, evidence.Because("dose.fewer-sets").With("sets", item.Sets).With("whole", p.wholeSets[i]).With("minutes", p.r.Minutes))
+		}
+	}
+}
+
+func (p *planner) noMinutes() evidence.Reason {
+	return evidence.Because("dose.no-minutes").With("minutes", p.r.Minutes)
 }

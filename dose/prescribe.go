@@ -66,7 +66,7 @@ func prescribe(r Request, table *equipment.Table) (Prescription, error) {
 func opening(r Request, g guide) Prescription {
 	ex := r.Exercise
 	p := Prescription{
-		Exercise: ex.ID, Name: ex.Name, Hold: ex.Hold, Side: r.Side, OneSided: ex.OneSided,
+		Exercise: ex.ID, Name: ex.Name, Hold: ex.Hold, Side: r.Side, OneSided: ex.OneSided, Phase: r.phase(),
 		Sets: g.sets, BuildTo: g.buildTo, Measure: ex.Measure, Count: g.first, Span: g.count,
 		Rest: g.rest, Days: g.days, Guideline: g.row.ID, Assumed: g.assumed,
 		Cautions: ex.Warnings,

@@ -96,6 +96,7 @@ type Prescription struct {
 	Hold     body.Hold   `json:"hold"`
 	Side     body.Side   `json:"side"`
 	OneSided bool        `json:"one_sided,omitzero"` // Sets are for each side
+	Phase    Phase       `json:"phase"`
 	Mode     Mode        `json:"mode"`
 
 	Load equipment.Load `json:"load,omitzero"` // per implement and in total; zero without load

@@ -23,7 +23,12 @@ type Request struct {
 	Side     body.Side      `json:"side"`
 	Goal     guideline.Goal `json:"goal"`
 	Training body.Training  `json:"training"`
-	Age      body.Age       `json:"age"` // years
+	Age      body.Age       `json:"age"`            // years
+	Phase    Phase          `json:"phase,omitzero"` // zero: familiarise for a novice, else build; reported as assumed
+
+	// Technique is who saw the person's technique, and when. A novice whose
+	// technique nobody saw stays in the phase Familiarise.
+	Technique Observation `json:"technique,omitzero"`
 
 	// Estimate is of this exercise, side and hold; nil if there is none, and
 	// then the load has to be found.
@@ -34,6 +39,16 @@ type Request struct {
 	// goal, training and age, and reported as assumed.
 	Guideline guideline.ID `json:"guideline,omitzero"`
 }
+
+// An Observation is somebody's look at how the person moves. The zero value
+// means that nobody looked.
+type Observation struct {
+	Who string    `json:"who"`
+	Day units.Day `json:"day"`
+}
+
+// made reports whether somebody looked, on a day.
+func (o Observation) made() bool { return o.Who != "" && o.Day.Check() == nil }
 
 // UnmarshalJSON is strict: unknown fields and fields given twice are errors.
 func (r *Request) UnmarshalJSON(data []byte) error {
@@ -53,6 +68,9 @@ func (r Request) validate() error {
 	bad.Add("/goal", r.Goal.Check())
 	bad.Add("/training", r.Training.Check())
 	bad.Add("/age", r.Age.Check())
+	if r.Phase != PhaseUnknown {
+		bad.Add("/phase", r.Phase.Check())
+	}
 	if r.Estimate != nil {
 		bad.Add("/estimate", r.checkEstimate(*r.Estimate))
 	}

@@ -1,7 +1,8 @@
 package dose
 
 import (
-	"errors"
+	"cmp"
+	"slices"
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
@@ -13,15 +14,18 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-// A WeekRequest is all that a first week depends on.
+// A WeekRequest is all that a week depends on.
 type WeekRequest struct {
 	Screening screening.Outcome `json:"screening"`
 	Setting   screening.Setting `json:"setting"`
 	Goal      guideline.Goal    `json:"goal"`
 	Training  body.Training     `json:"training"`
-	Age       body.Age          `json:"age"` // years
+	Age       body.Age          `json:"age"`                // years
+	Phase     Phase             `json:"phase,omitzero"`     // zero: by training status, reported as assumed
+	Technique Observation       `json:"technique,omitzero"` // without it a novice stays in Familiarise
 
-	// Exercises that are wanted; empty: the standard start, reported as assumed.
+	// Exercises that are wanted, the most wanted first; empty: one for each
+	// large movement, reported as assumed.
 	Exercises []exercise.ID `json:"exercises,omitempty"`
 	// Estimates that there are, of any of the exercises.
 	Estimates []onerm.Estimate `json:"estimates,omitempty"`
@@ -30,7 +34,7 @@ type WeekRequest struct {
 
 	// Days on which the person can train, all within seven days.
 	Days []units.Day `json:"days"`
-	// Minutes for one session; 0: not limited.
+	// Minutes for one session, its warm-up included; 0: not limited.
 	Minutes int `json:"minutes,omitzero"`
 
 	// Catalogue to look the exercises up in; the zero value: the standard one.
@@ -47,7 +51,8 @@ func (r *WeekRequest) UnmarshalJSON(data []byte) error {
 type Session struct {
 	Day     units.Day      `json:"day"`
 	Items   []Prescription `json:"items"`
-	Minutes int            `json:"minutes"` // without warm-up, rounded up
+	WarmUp  int            `json:"warm_up"` // minutes of easy movement before it
+	Minutes int            `json:"minutes"` // with the warm-up, rounded up
 }
 
 // LeftOut is an exercise that was wanted and is not in the week.
@@ -57,10 +62,15 @@ type LeftOut struct {
 	Reasons  []evidence.Reason `json:"reasons"`
 }
 
-// A Week is a first week of training: familiarisation with light loads.
+// A Week is a week of training, repeated until its review.
 type Week struct {
+	Phase    Phase             `json:"phase"`
 	Sessions []Session         `json:"sessions"`
+	Beside   []Beside          `json:"beside,omitempty"` // what lifting does not give
 	LeftOut  []LeftOut         `json:"left_out,omitempty"`
+	Review   units.Day         `json:"review"`  // look at the plan again by this day
+	Retest   units.Day         `json:"retest"`  // test strength again by this day
+	Expires  units.Day         `json:"expires"` // follow the plan no longer than this day
 	Reasons  []evidence.Reason `json:"reasons,omitempty"`
 }
 
@@ -70,20 +80,30 @@ func (w *Week) UnmarshalJSON(data []byte) error {
 	return units.DecodeJSON(data, (*plain)(w))
 }
 
-// standardStart is one exercise for each large movement, and a carry.
+// standardStart is one exercise for each large movement, then smaller ones, in
+// the order of what everyday tasks need most.
 var standardStart = []exercise.ID{
-	"goblet-squat", "dumbbell-romanian-deadlift", "dumbbell-floor-press", "one-arm-dumbbell-row",
-	"dumbbell-shoulder-press", "lateral-raise", "standing-calf-raise", "dead-bug", "suitcase-carry",
+	"goblet-squat", "one-arm-dumbbell-row", "dumbbell-floor-press", "dumbbell-romanian-deadlift",
+	"suitcase-carry", "standing-calf-raise", "dumbbell-shoulder-press", "dead-bug", "lateral-raise",
 }
 
-// FirstWeek plans a first week: the same session on two or three days with at
-// least two days from one to the next, large movements before small.
+// PlanWeek plans a week: the same session on each of its days.
 //
-// An exercise that cannot be dosed is replaced by an easier one that can, or
-// left out; either way it is listed with its reasons. The error is
-// [ErrNotScreened], a [*ConstraintError] where nothing at all can be dosed, and
-// [units.FieldErrors] for bad fields.
-func FirstWeek(r WeekRequest) (Week, error) {
+// Constraints, never broken: the limits of the screening and the weights of
+// the kit, as in [Prescribe]; at least two days from one session to the next,
+// round the week; no more days than the guideline's row and, unless it asks for
+// fewer, the trade's three; a session within its minutes, warm-up included.
+//
+// Objective, in this order: as many days as the constraints allow, the
+// earliest; each exercise in the order of wish, with one set; then second sets,
+// in the order of wish; then third ones. Within a session large movements come
+// before small.
+//
+// An exercise that cannot be dosed is replaced by a gentler one that can, or
+// left out; either way it is listed with its reasons, as is one for which the
+// minutes do not suffice. The error is [ErrNotScreened], a [*ConstraintError]
+// where nothing at all can be dosed, and [units.FieldErrors] for bad fields.
+func PlanWeek(r WeekRequest) (Week, error) {
 	var week Week
 	if len(r.Exercises) == 0 {
 		r.Exercises = standardStart
@@ -93,51 +113,38 @@ func FirstWeek(r WeekRequest) (Week, error) {
 	if err != nil {
 		return Week{}, err
 	}
-	for i := range r.Exercises {
-		if err := p.place(p.wanted[i]); err != nil {
+	for _, ex := range p.wanted {
+		if err := p.place(ex); err != nil {
 			return Week{}, err
 		}
 	}
 	if len(p.items) == 0 {
 		return Week{}, p.last
 	}
-	days, err := p.days()
-	if err != nil {
-		return Week{}, err
-	}
 	p.raiseHeaviest()
-	p.keepMinutes()
-	week.LeftOut = p.leftOut
+	days := p.days()
+	p.fitMinutes()
+	p.order()
+	week.Phase, week.LeftOut = p.items[0].Phase, p.leftOut
 	for _, day := range days {
-		week.Sessions = append(week.Sessions, Session{day, p.items, wholeMinutes(p.items)})
+		week.Sessions = append(week.Sessions, Session{day, p.items, warmUpMinutes, wholeMinutes(p.items)})
+	}
+	week.Beside = p.beside()
+	if err := week.date(r.Screening.ReviewBy); err != nil {
+		return Week{}, err
 	}
 	week.Reasons = append(week.Reasons, p.weekReasons(days)...)
 	return week, nil
 }
 
-// A planner collects the items of the session and what was left out.
-type planner struct {
-	r       WeekRequest
-	wanted  []exercise.Exercise
-	tables  map[body.Hold]*equipment.Table
-	items   []Prescription
-	leftOut []LeftOut
-	last    error // why the latest exercise was left out
-}
-
-func newPlanner(r WeekRequest) (*planner, error) {
+func (r WeekRequest) validate() error {
 	if !r.Screening.Screened() {
-		return nil, &units.FieldError{Path: "/screening", Allowed: "the outcome of an assessment", Err: ErrNotScreened}
+		return &units.FieldError{Path: "/screening", Allowed: "the outcome of an assessment", Err: ErrNotScreened}
 	}
-	if r.Catalogue.Len() == 0 {
-		r.Catalogue = exercise.Standard()
-	}
-	p := &planner{r: r, tables: map[body.Hold]*equipment.Table{}}
 	var bad units.FieldErrors
 	for i, id := range r.Exercises {
-		ex, err := r.Catalogue.Lookup(string(id))
+		_, err := r.Catalogue.Lookup(string(id))
 		bad.Add(path("/exercises", i), err)
-		p.wanted = append(p.wanted, ex)
 	}
 	for i, e := range r.Estimates {
 		bad.Add(path("/estimates", i), e.Validate())
@@ -146,51 +153,12 @@ func newPlanner(r WeekRequest) (*planner, error) {
 	if r.Minutes < 0 {
 		bad.Add("/minutes", units.Field("", r.Minutes, "0 or more minutes", units.ErrOutOfRange))
 	}
-	return p, bad.Err()
+	return bad.Err()
 }
 
-// place doses an exercise, or the first easier one that can be dosed, and
-// records what was replaced or left out. Bad fields are an error, and so is
-// [ErrNoDose], which bars every exercise.
-func (p *planner) place(ex exercise.Exercise) error {
-	wanted := ex.ID
-	var reasons []evidence.Reason
-	for {
-		item, err := p.dose(ex)
-		if err == nil {
-			p.keep(wanted, item, reasons)
-			return nil
-		}
-		var barred *ConstraintError
-		if errors.Is(err, ErrNoDose) || !errors.As(err, &barred) {
-			return err
-		}
-		p.last = err
-		reasons = append(reasons, barred.Constraint)
-		easier, ok := p.r.Catalogue.Get(barred.Instead)
-		if !ok {
-			p.leftOut = append(p.leftOut, LeftOut{Exercise: wanted, Reasons: reasons})
-			return nil
-		}
-		ex = easier
-	}
-}
-
-// keep adds an item in its order, unless the session has it already.
-func (p *planner) keep(wanted exercise.ID, item Prescription, reasons []evidence.Reason) {
-	if item.Exercise != wanted {
-		p.leftOut = append(p.leftOut, LeftOut{wanted, item.Exercise, reasons})
-	}
-	for _, have := range p.items {
-		if have.Exercise == item.Exercise {
-			return
-		}
-	}
-	at := len(p.items)
-	for at > 0 && p.pattern(item) < p.pattern(p.items[at-1]) {
-		at--
-	}
-	p.items = append(p.items[:at], append([]Prescription{item}, p.items[at:]...)...)
+// order puts large movements before small, the order of wish among equals.
+func (p *planner) order() {
+	slices.SortStableFunc(p.items, func(a, b Prescription) int { return cmp.Compare(p.pattern(a), p.pattern(b)) })
 }
 
 func (p *planner) pattern(item Prescription) exercise.Pattern {
@@ -198,96 +166,25 @@ func (p *planner) pattern(item Prescription) exercise.Pattern {
 	return ex.Pattern
 }
 
-// dose prescribes one exercise with the estimate that fits it, if there is one.
-func (p *planner) dose(ex exercise.Exercise) (Prescription, error) {
-	r := Request{
-		Screening: p.r.Screening, Setting: p.r.Setting, Exercise: ex, Side: body.Both,
-		Goal: p.r.Goal, Training: p.r.Training, Age: p.r.Age, Kit: p.r.Kit, Guideline: p.r.Guideline,
+// date sets the days of review, re-test and expiry from the first session on.
+// A clearance that lapses earlier brings review and expiry forward.
+func (w *Week) date(lapses units.Day) error {
+	first := w.Sessions[0].Day
+	until := buildDays
+	if w.Phase == Familiarise {
+		until = reviewDays
 	}
-	var note []evidence.Reason
-	r.Estimate, note = p.estimate(ex)
-	if r.Estimate != nil {
-		r.Side = r.Estimate.Side
+	var bad units.FieldErrors
+	for _, d := range []struct {
+		day  *units.Day
+		plus int
+	}{{&w.Review, until}, {&w.Retest, retestDays}, {&w.Expires, expiryDays}} {
+		day, err := first.Plus(d.plus)
+		bad.Add("/days", err)
+		*d.day = day
 	}
-	if err := r.validate(); err != nil {
-		return Prescription{}, err
+	if !lapses.IsZero() {
+		w.Review, w.Expires = min(w.Review, lapses), min(w.Expires, lapses)
 	}
-	if err := gate(r); err != nil {
-		return Prescription{}, err
-	}
-	table, err := p.table(r)
-	if err != nil {
-		return Prescription{}, err
-	}
-	item, err := prescribe(r, table)
-	item.Side = body.Both
-	item.Reasons = append(item.Reasons, note...)
-	return item, err
-}
-
-// raiseHeaviest lets an exercise that takes the heaviest weight of the session
-// begin with no less than the heaviest of the others, within its own ceiling.
-func (p *planner) raiseHeaviest() {
-	var most units.Mass
-	for _, item := range p.items {
-		if ex, _ := p.r.Catalogue.Get(item.Exercise); !ex.Heaviest {
-			most = max(most, item.Load.Each)
-		}
-	}
-	for i, item := range p.items {
-		ex, _ := p.r.Catalogue.Get(item.Exercise)
-		if !ex.Heaviest || item.Finding == nil {
-			continue
-		}
-		load, err := p.tables[item.Hold].Nearest(most, equipment.Policy{Ceiling: item.Finding.Ceiling})
-		if err != nil || load.Each <= item.Load.Each {
-			continue
-		}
-		p.items[i].Load, p.items[i].Next = load, nil
-		if gap, ok := p.tables[item.Hold].Next(load.Each); ok {
-			p.items[i].Next = &gap
-		}
-		p.items[i].Reasons = append(item.Reasons, evidence.Because("dose.heaviest", ex.Facts...))
-	}
-}
-
-// table compiles the kit once for each hold.
-func (p *planner) table(r Request) (*equipment.Table, error) {
-	if t, ok := p.tables[r.Exercise.Hold]; ok {
-		return t, nil
-	}
-	t, err := r.table()
-	if err == nil {
-		p.tables[r.Exercise.Hold] = t
-	}
-	return t, err
-}
-
-// estimate returns the estimate to dose from. One-sided work takes the weaker
-// of the two sides, and none while only one side was tested.
-func (p *planner) estimate(ex exercise.Exercise) (*onerm.Estimate, []evidence.Reason) {
-	bySide := map[body.Side]onerm.Estimate{}
-	for _, e := range p.r.Estimates {
-		have, twice := bySide[e.Side]
-		if e.Exercise == ex.ID && e.Hold == ex.Hold && (!twice || e.Cautious() < have.Cautious()) {
-			bySide[e.Side] = e
-		}
-	}
-	if !ex.OneSided {
-		if e, ok := bySide[body.Both]; ok {
-			return &e, nil
-		}
-		return nil, nil
-	}
-	left, hasLeft := bySide[body.Left]
-	right, hasRight := bySide[body.Right]
-	switch {
-	case hasLeft && hasRight && left.Cautious() <= right.Cautious():
-		return &left, []evidence.Reason{evidence.Because("dose.weaker-side").With("side", left.Side)}
-	case hasLeft && hasRight:
-		return &right, []evidence.Reason{evidence.Because("dose.weaker-side").With("side", right.Side)}
-	case hasLeft || hasRight:
-		return nil, []evidence.Reason{evidence.Because("dose.one-side-tested")}
-	}
-	return nil, nil
+	return bad.Err()
 }

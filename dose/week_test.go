@@ -37,9 +37,9 @@ func weekOf(days ...int) dose.WeekRequest {
 
 func firstWeek(t failer, r dose.WeekRequest) dose.Week {
 	t.Helper()
-	w, err := dose.FirstWeek(r)
+	w, err := dose.PlanWeek(r)
 	if err != nil {
-		t.Fatalf("FirstWeek: %v", err)
+		t.Fatalf("PlanWeek: %v", err)
 	}
 	return w
 }
@@ -282,7 +282,7 @@ func TestWeekErrors(t *testing.T) {
 	for _, tt := range tests {
 		r := weekOf(0)
 		tt.spoil(&r)
-		_, err := dose.FirstWeek(r)
+		_, err := dose.PlanWeek(r)
 		found := false
 		for _, p := range paths(err) {
 			found = found || p == tt.path
@@ -295,7 +295,7 @@ func TestWeekErrors(t *testing.T) {
 	r.Screening.Route = screening.Emergency
 	r.Exercises = []exercise.ID{"goblet-squat"}
 	var barred *dose.ConstraintError
-	if _, err := dose.FirstWeek(r); !errors.Is(err, dose.ErrNoDose) || !errors.As(err, &barred) || barred.Exercise != "goblet-squat" {
+	if _, err := dose.PlanWeek(r); !errors.Is(err, dose.ErrNoDose) || !errors.As(err, &barred) || barred.Exercise != "goblet-squat" {
 		t.Errorf("emergency: %v, want %v for the goblet squat", err, dose.ErrNoDose)
 	}
 }

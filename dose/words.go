@@ -47,6 +47,9 @@ var words = evidence.Words{
 	"dose.free-by-kit":        {Clinician: "Would be freed by: equipment for the hold: {hold}."},
 
 	// Why this dose.
+	"dose.phase":                  {Clinician: "Phase: {phase}."},
+	"dose.phase-assumed":          {Clinician: "Phase: {phase}, taken from the training status; none was asked for."},
+	"dose.technique-not-seen":     {Clinician: "Phase: {phase}. Nobody has seen the technique yet: that permits repetitions, not load."},
 	"dose.guideline":              {Clinician: "Follows the row {row}."},
 	"dose.guideline-assumed":      {Clinician: "Follows the row {row}, chosen here by goal, training and age; none was asked for."},
 	"dose.memory-permits-nothing": {Clinician: "The load of {row} is known from memory only and permits nothing; {instead} stands in."},
@@ -107,15 +110,24 @@ var words = evidence.Words{
 		Client:    "Leave at least one day of rest between sessions.",
 		Clinician: "{days} sessions, at least 48 hours apart for the same muscles, round the week.",
 	},
-	"dose.minutes": {Clinician: "{minutes} minutes are the sets, the shortest rests and two minutes from one exercise to the next, without warm-up."},
+	"dose.minutes": {Clinician: "{minutes} minutes are a warm-up of {warm-up}, the sets, the shortest rests and two minutes from one exercise to the next."},
 	"dose.familiarise": {
 		Client:    "The first two weeks are for learning the movements.",
 		Clinician: "Two weeks of familiarisation; load rises only once somebody has observed the technique.",
 	},
-	"dose.lifting-alone": {
-		Client:    "Lifting is one part. Please also practise balance on two days a week, and walk or move briskly most days.",
-		Clinician: "Lifting alone does not meet the activity guidelines of older adults: balance on at least 2 days and aerobic minutes belong beside it.",
+	"dose.beside-balance": {
+		Client:    "Lifting is one part. Please practise balance too, on at least two days a week.",
+		Clinician: "Lifting alone does not meet the activity guidelines of older adults: balance on at least 2 days a week.",
 	},
+	"dose.beside-aerobic": {
+		Client:    "Walk or move briskly on most days.",
+		Clinician: "Aerobic minutes belong beside strength; the number is that of the local guideline, which is not at hand here.",
+	},
+	"dose.beside-impact": {
+		Client:    "For your bones, add small hops or stamps as we showed you.",
+		Clinician: "Where bone is the goal, about 50 moderate impacts a session belong beside strength, unless spine or several low-trauma fractures rule them out.",
+	},
+	"dose.dates": {Clinician: "Review after two weeks of familiarisation, later every six; strength again after three; no plan is followed beyond eight, or beyond a clearance that it rests on."},
 	"dose.stop-and-ask": {
 		Client:    "Effort in the muscles is wanted; pain is not. Stop and ask for help at chest pain, faintness, unusual breathlessness or sharp pain.",
 		Clinician: "Stop at chest symptoms, faintness, unusual breathlessness or pain other than muscular effort. Local rules and a licensed clinician decide.",
@@ -124,4 +136,5 @@ var words = evidence.Words{
 		Clinician: "{days} sessions fit the days given; the row asks for at least {least}.",
 	},
 	"dose.no-minutes": {Clinician: "Left out to keep the session within {minutes} minutes."},
+	"dose.fewer-sets": {Clinician: "{sets} sets instead of {whole}, to keep the session within {minutes} minutes."},
 }

@@ -50,7 +50,7 @@ func clientPaper(w io.Writer, r visit.Result) error {
 func clientWeek(p *page, week dose.Week) {
 	p.heading("Your days")
 	for _, s := range week.Sessions {
-		p.line("- %s, about %d minutes after some easy walking", day(s.Day), s.Minutes)
+		p.line("- %s, about %d minutes, %d of them easy movement to warm up", day(s.Day), s.Minutes, s.WarmUp)
 	}
 	items := week.Sessions[0].Items
 	p.heading("For all exercises")
@@ -62,7 +62,11 @@ func clientWeek(p *page, week dose.Week) {
 		clientItem(p, i+1, item, said)
 	}
 	p.heading("Good to know")
+	for _, b := range week.Beside {
+		p.clients("- ", b.Reasons)
+	}
 	p.clients("- ", week.Reasons)
+	p.say("- ", "We look at this plan together again by "+day(week.Review)+".")
 }
 
 // clientItem prints one exercise; what was said for all is not said again.

@@ -71,6 +71,9 @@ func allReasons(r visit.Result) []evidence.Reason {
 		return append(append(all, r.Stop.Constraint), r.Stop.Free...)
 	}
 	all = append(all, r.Week.Reasons...)
+	for _, b := range r.Week.Beside {
+		all = append(all, b.Reasons...)
+	}
 	for _, item := range r.Week.Sessions[0].Items {
 		all = append(append(all, item.Cautions...), item.Reasons...)
 	}

@@ -146,9 +146,13 @@ func recordEstimate(p *page, e onerm.Estimate) {
 func recordWeek(p *page, week dose.Week) {
 	p.heading("First week")
 	for _, s := range week.Sessions {
-		p.line("%s: %d exercises, about %d minutes without warm-up", day(s.Day), len(s.Items), s.Minutes)
+		p.line("%s: %d exercises, about %d minutes", day(s.Day), len(s.Items), s.Minutes)
 	}
+	p.para(fmt.Sprintf("Phase %s. Review by %s; test strength again by %s; follow no longer than %s.", week.Phase, day(week.Review), day(week.Retest), day(week.Expires)))
 	p.line("")
+	for _, b := range week.Beside {
+		p.clinicians("- ", b.Reasons)
+	}
 	p.clinicians("- ", week.Reasons)
 	items := week.Sessions[0].Items
 	p.line("\nFor every exercise:")

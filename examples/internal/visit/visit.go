@@ -82,7 +82,7 @@ func Run(c Case) (Result, error) {
 	if err := result.estimate(c); err != nil {
 		return Result{}, err
 	}
-	week, err := dose.FirstWeek(dose.WeekRequest{
+	week, err := dose.PlanWeek(dose.WeekRequest{
 		Screening: outcome, Setting: c.Profile.Setting, Goal: c.Goal, Training: c.Training, Age: c.Profile.Age,
 		Exercises: c.Exercises, Estimates: result.Estimates, Kit: c.Kit, Guideline: c.Guideline,
 		Days: c.Days, Minutes: c.Minutes,

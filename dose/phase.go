@@ -1,0 +1,61 @@
+package dose
+
+import (
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// Phase is the part of a programme that a dose belongs to.
+type Phase uint8
+
+// Phases, in the order in which a programme takes them.
+const (
+	PhaseUnknown Phase = iota // not given
+	Familiarise               // learn the movements: light, few sets
+	Build                     // get stronger: the load of the goal's row
+	Power                     // moved fast on the way up, beside strength work
+	Maintain                  // keep what was gained, with less
+)
+
+var phases = units.NewVocabulary[Phase]("phase", "", "familiarise", "build", "power", "maintain")
+
+// String returns the phase's name, such as "build".
+func (p Phase) String() string { return phases.Text(p) }
+
+// Check returns nil if p is given.
+func (p Phase) Check() error { return phases.Check("", p) }
+
+// MarshalText writes what String returns.
+func (p Phase) MarshalText() ([]byte, error) { return phases.Marshal(p) }
+
+// UnmarshalText reads what MarshalText writes.
+func (p *Phase) UnmarshalText(text []byte) error { return phases.Unmarshal(text, p) }
+
+// phase returns the phase that the dose is for: the one asked for, or the one
+// that the training status begins with. A novice whose technique nobody saw
+// has to see the movements through first.
+func (r Request) phase() Phase {
+	novice := r.Training == body.Novice
+	switch {
+	case novice && !r.Technique.made():
+		return Familiarise
+	case r.Phase != PhaseUnknown:
+		return r.Phase
+	case novice:
+		return Familiarise
+	}
+	return Build
+}
+
+// phaseReason says how the phase was come by.
+func (r Request) phaseReason() evidence.Reason {
+	code := evidence.Code("dose.phase")
+	switch {
+	case r.Phase == PhaseUnknown:
+		code = "dose.phase-assumed"
+	case r.phase() != r.Phase:
+		code = "dose.technique-not-seen"
+	}
+	return evidence.Because(code).With("phase", r.phase())
+}

@@ -1,0 +1,189 @@
+package dose
+
+import (
+	"errors"
+
+	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/onerm"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// A planner collects the items of the session, in the order of wish, and what
+// was left out.
+type planner struct {
+	r       WeekRequest
+	wanted  []exercise.Exercise
+	tables  map[body.Hold]*equipment.Table
+	items   []Prescription
+	leftOut []LeftOut
+	last    error // why the latest exercise was left out
+
+	wholeSets []int // of the items, before minutes cut them
+}
+
+func newPlanner(r WeekRequest) (*planner, error) {
+	if r.Catalogue.Len() == 0 {
+		r.Catalogue = exercise.Standard()
+	}
+	p := &planner{r: r, tables: map[body.Hold]*equipment.Table{}}
+	if err := r.validate(); err != nil {
+		return nil, err
+	}
+	for _, id := range r.Exercises {
+		ex, _ := r.Catalogue.Lookup(string(id)) // validated
+		p.wanted = append(p.wanted, ex)
+	}
+	return p, nil
+}
+
+// place doses an exercise, or the first gentler one that can be dosed, and
+// records what was replaced or left out. Bad fields are an error, and so is
+// [ErrNoDose], which bars every exercise.
+func (p *planner) place(wanted exercise.Exercise) error {
+	var reasons []evidence.Reason
+	for _, ex := range p.candidates(wanted) {
+		item, err := p.dose(ex)
+		if err == nil {
+			p.keep(wanted.ID, item, reasons)
+			return nil
+		}
+		var barred *ConstraintError
+		if errors.Is(err, ErrNoDose) || !errors.As(err, &barred) {
+			return err
+		}
+		p.last = err
+		reasons = append(reasons, barred.Constraint.With("exercise", ex.ID))
+	}
+	p.leftOut = append(p.leftOut, LeftOut{Exercise: wanted.ID, Reasons: reasons})
+	return nil
+}
+
+// candidates lists the exercise, the easier ones on its ladder, and then what
+// else has its pattern, the easiest of each ladder first; never a harder one.
+func (p *planner) candidates(wanted exercise.Exercise) []exercise.Exercise {
+	list := []exercise.Exercise{wanted}
+	ladder := map[exercise.ID]bool{}
+	for _, ex := range p.r.Catalogue.Ladder(wanted.ID) {
+		ladder[ex.ID] = true
+	}
+	for ex, ok := p.r.Catalogue.Get(wanted.Easier); ok; ex, ok = p.r.Catalogue.Get(ex.Easier) {
+		list = append(list, ex)
+	}
+	for ex := range p.r.Catalogue.All() {
+		if ex.Pattern == wanted.Pattern && !ladder[ex.ID] {
+			list = append(list, ex)
+		}
+	}
+	return list
+}
+
+// keep adds an item, unless the session has it already.
+func (p *planner) keep(wanted exercise.ID, item Prescription, reasons []evidence.Reason) {
+	if item.Exercise != wanted {
+		p.leftOut = append(p.leftOut, LeftOut{wanted, item.Exercise, reasons})
+	}
+	for _, have := range p.items {
+		if have.Exercise == item.Exercise {
+			return
+		}
+	}
+	p.items = append(p.items, item)
+}
+
+// dose prescribes one exercise with the estimate that fits it, if there is one.
+func (p *planner) dose(ex exercise.Exercise) (Prescription, error) {
+	r := Request{
+		Screening: p.r.Screening, Setting: p.r.Setting, Exercise: ex, Side: body.Both,
+		Goal: p.r.Goal, Training: p.r.Training, Age: p.r.Age, Phase: p.r.Phase, Technique: p.r.Technique,
+		Kit: p.r.Kit, Guideline: p.r.Guideline,
+	}
+	var note []evidence.Reason
+	r.Estimate, note = p.estimate(ex)
+	if r.Estimate != nil {
+		r.Side = r.Estimate.Side
+	}
+	if err := r.validate(); err != nil {
+		return Prescription{}, err
+	}
+	if err := gate(r); err != nil {
+		return Prescription{}, err
+	}
+	table, err := p.table(r)
+	if err != nil {
+		return Prescription{}, err
+	}
+	item, err := prescribe(r, table)
+	item.Side = body.Both
+	item.Reasons = append(item.Reasons, note...)
+	return item, err
+}
+
+// raiseHeaviest lets an exercise that takes the heaviest weight of the session
+// begin with no less than the heaviest of the others, within its own ceiling.
+func (p *planner) raiseHeaviest() {
+	var most units.Mass
+	for _, item := range p.items {
+		if ex, _ := p.r.Catalogue.Get(item.Exercise); !ex.Heaviest {
+			most = max(most, item.Load.Each)
+		}
+	}
+	for i, item := range p.items {
+		ex, _ := p.r.Catalogue.Get(item.Exercise)
+		if !ex.Heaviest || item.Finding == nil {
+			continue
+		}
+		load, err := p.tables[item.Hold].Nearest(most, equipment.Policy{Ceiling: item.Finding.Ceiling})
+		if err != nil || load.Each <= item.Load.Each {
+			continue
+		}
+		p.items[i].Load, p.items[i].Next = load, nil
+		if gap, ok := p.tables[item.Hold].Next(load.Each); ok {
+			p.items[i].Next = &gap
+		}
+		p.items[i].Reasons = append(item.Reasons, evidence.Because("dose.heaviest", ex.Facts...))
+	}
+}
+
+// table compiles the kit once for each hold.
+func (p *planner) table(r Request) (*equipment.Table, error) {
+	if t, ok := p.tables[r.Exercise.Hold]; ok {
+		return t, nil
+	}
+	t, err := r.table()
+	if err == nil {
+		p.tables[r.Exercise.Hold] = t
+	}
+	return t, err
+}
+
+// estimate returns the estimate to dose from. One-sided work takes the weaker
+// of the two sides, and none while only one side was tested.
+func (p *planner) estimate(ex exercise.Exercise) (*onerm.Estimate, []evidence.Reason) {
+	bySide := map[body.Side]onerm.Estimate{}
+	for _, e := range p.r.Estimates {
+		have, twice := bySide[e.Side]
+		if e.Exercise == ex.ID && e.Hold == ex.Hold && (!twice || e.Cautious() < have.Cautious()) {
+			bySide[e.Side] = e
+		}
+	}
+	if !ex.OneSided {
+		if e, ok := bySide[body.Both]; ok {
+			return &e, nil
+		}
+		return nil, nil
+	}
+	left, hasLeft := bySide[body.Left]
+	right, hasRight := bySide[body.Right]
+	switch {
+	case hasLeft && hasRight && left.Cautious() <= right.Cautious():
+		return &left, []evidence.Reason{evidence.Because("dose.weaker-side").With("side", left.Side)}
+	case hasLeft && hasRight:
+		return &right, []evidence.Reason{evidence.Because("dose.weaker-side").With("side", right.Side)}
+	case hasLeft || hasRight:
+		return nil, []evidence.Reason{evidence.Because("dose.one-side-tested")}
+	}
+	return nil, nil
+}
