@@ -42,7 +42,9 @@ func (e *ConstraintError) Error() string {
 		text += ": " + string(e.Exercise)
 	}
 	for _, a := range e.Constraint.Args {
-		text += ", " + a.Name + " " + a.Value
+		if a.Name != "exercise" { // said already
+			text += ", " + a.Name + " " + a.Value
+		}
 	}
 	return text
 }

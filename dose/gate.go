@@ -40,6 +40,7 @@ func outcomeReason(code evidence.Code, o screening.Outcome) evidence.Reason {
 }
 
 func (r Request) barred(category error, why evidence.Reason, free ...evidence.Reason) error {
+	why = why.With("exercise", r.Exercise.ID)
 	return &ConstraintError{Exercise: r.Exercise.ID, Constraint: why, Free: free, Instead: r.Exercise.Easier, Err: category}
 }
 

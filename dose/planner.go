@@ -55,7 +55,7 @@ func (p *planner) place(wanted exercise.Exercise) error {
 			return err
 		}
 		p.last = err
-		reasons = append(reasons, barred.Constraint.With("exercise", ex.ID))
+		reasons = append(reasons, barred.Constraint)
 	}
 	p.leftOut = append(p.leftOut, LeftOut{Exercise: wanted.ID, Reasons: reasons})
 	return nil

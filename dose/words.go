@@ -21,23 +21,23 @@ var words = evidence.Words{
 	},
 	"dose.unloaded-only": {
 		Client:    "For now we practise the movements without weights, until we have an answer.",
-		Clinician: "Only unloaded practice may go on: route {route}; gravest finding {finding}.",
+		Clinician: "{exercise}: only unloaded practice may go on; route {route}, gravest finding {finding}.",
 	},
 	"dose.setting": {
 		Client:    "We keep the weights for when somebody qualified is beside you.",
-		Clinician: "Setting {setting}; screening asks for at least {least}.",
+		Clinician: "{exercise}: the setting is {setting}; screening asks for at least {least}.",
 	},
 	"dose.demand": {
 		Client:    "This exercise asks for something that you should leave out for now.",
-		Clinician: "The exercise demands: {demands}; the limits rule that out.",
+		Clinician: "{exercise} demands {demands}, which the limits rule out.",
 	},
 	"dose.too-heavy": {
 		Client:    "The lightest weight here is still too heavy for this exercise, so we choose an easier one.",
-		Clinician: "The lightest weight that can be held, {lightest}, lies above the most allowed now, {most}.",
+		Clinician: "{exercise}: the lightest weight that can be held, {lightest}, lies above the most allowed now, {most}.",
 	},
 	"dose.nothing-to-hold": {
 		Client:    "There is no weight here for this exercise.",
-		Clinician: "The kit has nothing for the hold: {hold}.",
+		Clinician: "{exercise}: the kit has nothing for the hold {hold}.",
 	},
 	"dose.free-by-being-seen": {Clinician: "Would be freed by: the person being seen, and a new screening with the answer recorded."},
 	"dose.free-by-answer":     {Clinician: "Would be freed by: the missing answers, or a named clinician's clearance that covers the findings."},
