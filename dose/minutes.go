@@ -2,7 +2,6 @@ package dose
 
 import (
 	"math"
-	"slices"
 
 	"example.org/posology/dose/exercise"
 	"example.org/posology/units/evidence"
@@ -55,26 +54,25 @@ func (p *planner) fitMinutes() {
 	if p.r.Minutes == 0 {
 		return
 	}
-	all := p.items
+	all, whole := p.items, p.items[0].Sets // one row, so that all have as many sets
 	p.items = nil
 	for _, item := range all {
-		whole := item.Sets
 		item.Sets = 1
 		if with := append(p.items, item); len(p.items) == 0 || wholeMinutes(with) <= p.r.Minutes {
-			item.Sets, p.items = 1, with
-			p.wholeSets = append(p.wholeSets, whole)
+			p.items = with
 			continue
 		}
-		p.leftOut = append(p.leftOut, LeftOut{Exercise: item.Exercise, Reasons: []evidence.Reason{p.noMinutes()}})
+		why := evidence.Because("dose.no-minutes").With("minutes", p.r.Minutes)
+		p.leftOut = append(p.leftOut, LeftOut{Exercise: item.Exercise, Reasons: []evidence.Reason{why}})
 	}
-	p.addSets()
+	p.addSets(whole)
 }
 
-// addSets adds second sets in the order of wish, then third ones.
-func (p *planner) addSets() {
-	for sets := 2; sets <= slices.Max(p.wholeSets); sets++ {
+// addSets adds second sets in the order of wish, then third ones, up to whole.
+func (p *planner) addSets(whole int) {
+	for sets := 2; sets <= whole; sets++ {
 		for i := range p.items {
-			if p.items[i].Sets != sets-1 || p.wholeSets[i] < sets {
+			if p.items[i].Sets != sets-1 {
 				continue
 			}
 			p.items[i].Sets = sets
@@ -84,12 +82,9 @@ func (p *planner) addSets() {
 		}
 	}
 	for i, item := range p.items {
-		if item.Sets < p.wholeSets[i] {
-			p.items[i].Reasons = append(item.Reasons, evidence.Because("dose.fewer-sets").With("sets", item.Sets).With("whole", p.wholeSets[i]).With("minutes", p.r.Minutes))
+		if item.Sets < whole {
+			why := evidence.Because("dose.fewer-sets").With("sets", item.Sets).With("whole", whole).With("minutes", p.r.Minutes)
+			p.items[i].Reasons = append(item.Reasons, why)
 		}
 	}
-}
-
-func (p *planner) noMinutes() evidence.Reason {
-	return evidence.Because("dose.no-minutes").With("minutes", p.r.Minutes)
 }

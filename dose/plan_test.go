@@ -1,6 +1,7 @@
 package dose_test
 
 import (
+	"errors"
 	"flag"
 	"math"
 	"math/rand/v2"
@@ -237,6 +238,9 @@ func TestPhases(t *testing.T) {
 		if p.Phase != tt.want || p.Guideline != tt.row {
 			t.Errorf("%s: %v by %s, want %v by %s", tt.name, p.Phase, p.Guideline, tt.want, tt.row)
 		}
+		if notSeen := tt.phase != 0 && tt.phase != tt.want; has(p.Reasons, "dose.technique-not-seen") != notSeen {
+			t.Errorf("%s: reasons %v", tt.name, p.Reasons)
+		}
 	}
 	r := weekOf(0, 2, 4)
 	r.Training, r.Phase = body.Intermediate, dose.Maintain
@@ -275,19 +279,34 @@ func TestBesideAndDates(t *testing.T) {
 // Where the whole ladder is ruled out, another movement of the pattern stands
 // in, never a harder one.
 func TestOtherMovementOfThePattern(t *testing.T) {
-	r := weekOf(0)
-	r.Exercises = []exercise.ID{"dumbbell-romanian-deadlift"}
-	r.Screening.Limits.Avoid = body.DemandSet(body.FreeStanding, body.FirmGrip, body.HipResisted, body.SpinalCompression)
-	w, err := dose.PlanWeek(r)
-	if err == nil {
-		t.Errorf("every hinge works the hip, yet %s is planned", w.Sessions[0].Items[0].Exercise)
+	own := func(id exercise.ID, d body.Demand) exercise.Exercise {
+		return exercise.Exercise{ID: id, Name: string(id), Pattern: exercise.Row, Hold: body.Unloaded, MovesBody: true, Measure: exercise.Repetitions,
+			Muscles: []exercise.Work{{Muscle: body.LatissimusDorsi, Role: exercise.Prime}}, Demands: body.DemandSet(d)}
 	}
-	r.Screening.Limits.Avoid = body.DemandSet(body.ShoulderResisted, body.Overhead)
-	r.Exercises = []exercise.ID{"one-arm-dumbbell-row", "goblet-squat"}
-	w = firstWeek(t, r)
-	for _, item := range w.Sessions[0].Items {
-		if ex := exerciseOf(t, item.Exercise); ex.Demands.Has(body.ShoulderResisted) {
-			t.Errorf("%s works the shoulder", item.Exercise)
-		}
+	gentle, wanted, hard := own("gentle", body.Overhead), own("wanted", body.Overhead), own("hard", body.Impact)
+	gentle.Harder, wanted.Easier, wanted.Harder, hard.Easier = "wanted", "gentle", "hard", "wanted"
+	catalogue, err := exercise.Catalogue{}.With(gentle, wanted, hard, own("other", body.Impact))
+	if err != nil {
+		t.Fatal(err)
+	}
+	r := weekOf(0)
+	r.Catalogue, r.Exercises = catalogue, []exercise.ID{"wanted"}
+	r.Screening.Limits.Avoid = body.DemandSet(body.Overhead)
+	w := firstWeek(t, r)
+	if got := w.Sessions[0].Items[0].Exercise; got != "other" || w.LeftOut[0].Instead != "other" || len(w.LeftOut[0].Reasons) != 2 {
+		t.Errorf("%s stands in, %+v; want the other movement", got, w.LeftOut)
+	}
+	r.Screening.Limits.Avoid = body.DemandSet(body.Overhead, body.Impact)
+	if _, err := dose.PlanWeek(r); !errors.Is(err, dose.ErrDemand) {
+		t.Errorf("all ruled out: %v", err)
+	}
+}
+
+func TestOneExerciseStaysWhateverTheMinutes(t *testing.T) {
+	r := weekOf(0)
+	r.Minutes, r.Training = 1, body.Intermediate
+	items := firstWeek(t, r).Sessions[0].Items
+	if len(items) != 1 || items[0].Sets != 1 || !has(items[0].Reasons, "dose.fewer-sets") {
+		t.Errorf("%d exercises, %d sets", len(items), items[0].Sets)
 	}
 }

@@ -20,8 +20,6 @@ type planner struct {
 	items   []Prescription
 	leftOut []LeftOut
 	last    error // why the latest exercise was left out
-
-	wholeSets []int // of the items, before minutes cut them
 }
 
 func newPlanner(r WeekRequest) (*planner, error) {
