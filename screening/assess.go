@@ -46,7 +46,16 @@ func (o *Outcome) add(reason evidence.Reason, e effect) {
 		reason.Facts = slices.Concat(reason.Facts, lightFacts)
 	}
 	e = e.full()
-	o.Findings = append(o.Findings, Finding{reason, e.route, e.meanwhile, e.limits})
+	if e.limits.Lighten != (Lighten{}) {
+		reason.Facts = append(reason.Facts, lightenFact)
+	}
+	o.Findings = append(o.Findings, Finding{Reason: reason, Route: e.route, Meanwhile: e.meanwhile, Limits: e.limits})
+}
+
+// addOpen is add for what an answer or a second reading may still lift.
+func (o *Outcome) addOpen(reason evidence.Reason, e effect) {
+	o.add(reason, e)
+	o.Findings[len(o.Findings)-1].Open = true
 }
 
 // ask takes in a missing question, once.
@@ -74,11 +83,7 @@ func (o *Outcome) close() {
 
 // reason is why an entry leads to a finding; variant is one of those in words.go.
 func (e *entry) reason(variant evidence.Code) evidence.Reason {
-	facts := append([]evidence.FactID{e.factID(), e.mapID()}, e.also...)
-	if e.balance {
-		facts = append(facts, aloneFact)
-	}
-	return evidence.Because(reasonPrefix+evidence.Code(e.code)+variant, facts...)
+	return evidence.Because(reasonPrefix+evidence.Code(e.code)+variant, e.facts[:len(e.facts):len(e.facts)]...)
 }
 
 // lists reports each list that was not asked, as one finding.
@@ -96,7 +101,7 @@ func (a *assessment) lists() {
 func (o *Outcome) addUnasked(list Code, s Setting) {
 	o.ask(askFor(list, ""))
 	reason := evidence.Because(unaskedPrefix+evidence.Code(list), unaskedFact)
-	o.add(reason, unasked[list].softened().inSetting(s, true))
+	o.addOpen(reason, unasked[list].softened().inSetting(s, true))
 }
 
 // branch reports the branch of the preparticipation rule, as if all that is not
@@ -129,6 +134,9 @@ func (a *assessment) branch() {
 		variant = vigorously
 	}
 	reason := evidence.Because(branchPrefix+evidence.Code(b.String())+variant, branchFact(b), activeFact, branchMap).With("need", need)
+	if need >= BeforeAny {
+		reason.Facts = append(reason.Facts, referredFact)
+	}
 	a.out.add(reason, follows)
 	if DiabetesStart(p) == NotNeeded {
 		a.out.add(evidence.Because(adaCode, adaFact), nothingFound)
@@ -153,11 +161,14 @@ func branchEffect(b Branch, need Need) effect {
 // listed reports every entry that is present or not known.
 func (a *assessment) listed() {
 	for _, it := range a.items {
-		e, variant := a.follows(it.entry)
+		if it.held != Yes {
+			a.out.ask(a.missing(it)) // before what depends on it
+		}
+		e, variant := a.follows(it.entry, it.held)
 		e = e.inSetting(a.p.Setting, it.balance)
 		if it.held != Yes {
-			e, variant = e.softened(), unsurely
-			a.out.ask(a.missing(it))
+			a.out.addOpen(it.reason(unsurely), e.softened())
+			continue
 		}
 		a.out.add(it.reason(variant), e)
 	}
@@ -172,7 +183,8 @@ func (a *assessment) missing(it item) Question {
 }
 
 // follows is what an entry leads to, with its day and clearances counted in.
-func (a *assessment) follows(e *entry) (effect, evidence.Code) {
+// What only matters once it is present is asked for only then.
+func (a *assessment) follows(e *entry, held Answer) (effect, evidence.Code) {
 	follows, variant := e.effect, plainly
 	switch {
 	case e.dated != nil:
@@ -180,16 +192,16 @@ func (a *assessment) follows(e *entry) (effect, evidence.Code) {
 		if passed {
 			follows, variant = e.dated.later, laterOn
 		}
-		if !known {
+		if !known && held == Yes {
 			a.out.ask(askFor(dayOf(e.code), e.code))
 		}
 	case e.code == "recent_fracture":
 		spared, known := a.p.fracture(e)
-		if !known {
+		if !known && held == Yes {
 			a.out.ask(askFor(askRegion, e.code))
 		}
 		follows = spared
-	case e.code == uncontrolled && a.p.BP != nil:
+	case e.code == uncontrolled && a.p.pressure() != nil:
 		follows = find(pressureRelative).effect
 	}
 	if hardest, ok := a.p.covered(e.code); ok && e.released != nil {
@@ -205,24 +217,47 @@ func (a *assessment) together() {
 	case together(flags, Yes):
 		a.out.add(evidence.Because(togetherCode+plainly, togetherFact), seeToday)
 	case together(flags, Unknown):
-		a.out.add(evidence.Because(togetherCode+unsurely, togetherFact), seeToday.softened())
+		a.out.addOpen(evidence.Because(togetherCode+unsurely, togetherFact), seeToday.softened())
 	}
 }
 
 // measured reports readings that meet the list of contraindications.
 func (a *assessment) measured() {
 	for _, e := range a.p.measured() {
-		follows, variant := a.follows(e)
-		a.out.add(e.reason(variant), follows)
+		follows, variant := a.follows(e, Yes)
+		a.out.addRead(e, variant, follows, a.p.visitCheck())
+	}
+}
+
+// addRead takes in what a reading met. Of pressure and pulse a first reading
+// alone is measured again before it counts for good; both are named.
+func (o *Outcome) addRead(e *entry, variant evidence.Code, follows effect, c Check) {
+	question, first, again := Code(""), "", ""
+	switch e.code {
+	case pressureAbsolute, pressureRelative, pressureToday, untreatedHigh, exertionHigh:
+		question, first, again = askAgain, c.BP.String(), c.BPAgain.String()
+	case pulseToday:
+		question, first, again = askPulseAgain, beats(c.RestingPulse), beats(c.RestingPulseAgain)
+	}
+	switch {
+	case question == "":
+		o.add(e.reason(variant), follows)
+	case again == "" && follows.meanwhile > WithinLimits && variant == plainly:
+		o.ask(askFor(question, e.code))
+		reason := e.reason(onceMore).With("first", first)
+		reason.Facts = append(reason.Facts, againFact)
+		o.addOpen(reason, follows)
+	default:
+		o.add(e.reason(variant).With("first", first).With("second", or(again, "not taken")), follows)
 	}
 }
 
 // dayReadings reports what the visit's own readings say of the day.
 func (a *assessment) dayReadings() {
-	c := Check{BP: a.p.BP, RestingPulse: a.p.RestingPulse}
+	c := a.p.visitCheck()
 	for _, code := range SessionDay(c, Profile{}).Reasons {
 		e := find(code)
-		a.out.add(e.reason(plainly), e.effect)
+		a.out.addRead(e, plainly, e.effect, c)
 	}
 }
 
@@ -234,14 +269,33 @@ func (a *assessment) questions() {
 			continue
 		}
 		a.out.ask(askFor(q.code, q.because(a.items)))
-		if q.code == askPressure {
+		if q.code == askPressure || q.code == askCounts {
 			e := find(q.means)
-			a.out.add(e.reason(unsurely), e.effect)
+			a.out.addOpen(e.reason(unsurely), e.effect)
 		}
 	}
+	a.eachDay()
+}
+
+// eachDay lists what every day's check must bring: what a condition asks for,
+// and the readings that somebody asked the person to take.
+func (a *assessment) eachDay() {
 	insulin := a.p.Answers[askInsulin]
 	if insulin == Yes || insulin == Unknown && findQuestion(askInsulin).triggered(a.items) {
 		a.out.EachDay = append(a.out.EachDay, askGlucose)
+	}
+	for _, it := range a.items {
+		switch {
+		case it.code == heartFailure:
+			a.out.EachDay = append(a.out.EachDay, worsening)
+		case slices.Contains(saturationCodes, it.code) && !slices.Contains(a.out.EachDay, askSaturation):
+			a.out.EachDay = append(a.out.EachDay, askSaturation)
+		}
+	}
+	for _, code := range a.p.HomeReadings {
+		if !slices.Contains(a.out.EachDay, code) {
+			a.out.EachDay = append(a.out.EachDay, code)
+		}
 	}
 }
 
@@ -250,6 +304,8 @@ func (a *assessment) answered(q *question) bool {
 	switch q.code {
 	case askPressure:
 		return a.p.BP != nil
+	case askCounts:
+		return a.p.Counts != nil && a.p.Counts.Platelets > 0 && a.p.Counts.Haemoglobin > 0
 	case askClearance:
 		return len(a.p.Clearances) > 0 || a.p.Answers[askClearance] != Unknown
 	case askLimit:
@@ -305,7 +361,9 @@ func (a *assessment) rules() {
 		Contraindications: Contraindications(a.p),
 		Wider:             WiderContraindications(a.p),
 		RedFlags:          RedFlags(a.p),
-		SessionDay:        SessionDay(Check{BP: a.p.BP, RestingPulse: a.p.RestingPulse}, a.p),
+		SessionDay:        SessionDay(a.p.visitCheck(), a.p),
+		HeartFailure:      HeartFailure(Check{}, a.p),
+		Falls:             Falls(a.p),
 		Cautions:          Cautions(a.p),
 	}
 }

@@ -24,6 +24,8 @@ func TestPressureBoundaries(t *testing.T) {
 		{140, 101, screening.Relative, screening.NotToday},
 		{140, 110, screening.Relative, screening.NotToday},
 		{140, 111, screening.Absolute, screening.NotToday},
+		{170, 90, screening.Relative, screening.AsPlanned},
+		{171, 90, screening.Relative, screening.AsPlanned},
 		{179, 90, screening.Relative, screening.AsPlanned},
 		{180, 90, screening.Relative, screening.NotToday},
 		{181, 90, screening.Absolute, screening.NotToday},
@@ -39,6 +41,9 @@ func TestPressureBoundaries(t *testing.T) {
 		want := screening.WithinLimits
 		if tt.aha == screening.Relative {
 			want = screening.LightSupervised
+		}
+		if tt.sys > 170 { // Willey 2003
+			want = screening.UnloadedPractice
 		}
 		if tt.day == screening.NotToday || tt.aha == screening.Absolute {
 			want = screening.Nothing

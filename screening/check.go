@@ -9,16 +9,32 @@ type Check struct {
 	New          Checklist        `json:"new,omitzero"`     // symptoms and red flags since the last visit
 	Setting      Setting          `json:"setting,omitzero"` // of the session; not given counts as alone
 	Febrile      Answer           `json:"febrile,omitzero"` // feverish illness today
+	Unwell       Answer           `json:"unwell,omitzero"`  // ill without fever
+	Events       []Event          `json:"events,omitempty"` // since the assessment
 	BP           *BloodPressure   `json:"bp,omitempty"`
 	RestingPulse int              `json:"resting_pulse,omitzero"` // beats a minute; 0 is not measured
 	Orthostatic  *OrthostaticDrop `json:"orthostatic_drop,omitempty"`
+
+	BPAgain           *BloodPressure `json:"bp_again,omitempty"`           // after a rest; it counts in place of the first
+	RestingPulseAgain int            `json:"resting_pulse_again,omitzero"` // likewise
+	SpO2              int            `json:"spo2,omitzero"`                // oxygen saturation at rest, per cent
+	Counts            *BloodCounts   `json:"blood_counts,omitempty"`
+
+	// In chronic heart failure.
+	Weight      *WeightGain `json:"weight_gain,omitempty"`
+	Worsening   Answer      `json:"hf_worsening,omitzero"` // breath or stamina worse over 3 to 5 days
+	SupinePulse int         `json:"supine_pulse,omitzero"` // lying at rest, beats a minute
 
 	Glucose               Glucose `json:"glucose,omitzero"`
 	Ketones               Ketones `json:"ketones,omitzero"`
 	InsulinOrSecretagogue Answer  `json:"insulin_or_secretagogue,omitzero"` // medicines that can cause a low
 	SevereLow             Answer  `json:"severe_low_24h,omitzero"`          // a low in the last 24 h that needed help
 
-	Pain *Pain `json:"pain,omitempty"` // of the last session, if there was one
+	BloodKetones   *float64 `json:"blood_ketones,omitempty"`   // mmol/L, 0 to 20
+	NoKetoneStrips bool     `json:"no_ketone_strips,omitzero"` // ketones cannot be tested here
+
+	Pain         *Pain `json:"pain,omitempty"`         // of the last session, if there was one
+	SorenessDays int   `json:"soreness_days,omitzero"` // for which muscles have been sore, 0 to 60
 }
 
 // UnmarshalJSON is strict: unknown fields and fields given twice are errors.
@@ -35,16 +51,26 @@ func (c Check) Validate() error {
 	bad.Add("/new", c.New.check(Symptom, RedFlag))
 	bad.Add("/setting", given(settings, c.Setting))
 	bad.Add("/febrile", given(answers, c.Febrile))
-	bad.Add("/bp", c.BP.check())
-	bad.Add("/resting_pulse", checkPulse(c.RestingPulse))
+	bad.Add("/unwell", given(answers, c.Unwell))
+	bad.Add("/events", checkEvents(c.Events, c.Day))
+	bad.Add("", checkTwice(c.BP, c.BPAgain, c.RestingPulse, c.RestingPulseAgain))
+	bad.Add("/spo2", givenWithin(c.SpO2, 50, 100, " per cent"))
+	bad.Add("/blood_counts", c.Counts.check())
+	bad.Add("/weight_gain", c.Weight.check())
+	bad.Add("/hf_worsening", given(answers, c.Worsening))
+	bad.Add("/supine_pulse", checkPulse(c.SupinePulse))
 	if c.Orthostatic != nil {
 		bad.Add("/orthostatic_drop", c.Orthostatic.check())
 	}
 	bad.Add("/ketones", given(ketones, c.Ketones))
 	bad.Add("/insulin_or_secretagogue", given(answers, c.InsulinOrSecretagogue))
 	bad.Add("/severe_low_24h", given(answers, c.SevereLow))
+	if c.BloodKetones != nil {
+		bad.Add("/blood_ketones", within(*c.BloodKetones, 0, 20, " mmol/L"))
+	}
 	if c.Pain != nil {
 		bad.Add("/pain", c.Pain.check())
 	}
+	bad.Add("/soreness_days", within(c.SorenessDays, 0, 60, " days"))
 	return bad.Err()
 }

@@ -26,9 +26,10 @@ const (
 	Happening               // what an [Event] may name
 	Reading                 // what a measurement showed
 	Topic                   // what a question asks after and no list holds
+	Sign                    // what shows during a set
 )
 
-var kinds = units.NewVocabulary[Kind]("kind of code", "", "disease", "symptom", "condition", "red flag", "happening", "reading", "topic")
+var kinds = units.NewVocabulary[Kind]("kind of code", "", "disease", "symptom", "condition", "red flag", "happening", "reading", "topic", "sign")
 
 // String returns the kind's name, such as "red flag".
 func (k Kind) String() string { return kinds.Text(k) }

@@ -38,17 +38,18 @@ func reported(source evidence.SourceID, via, says string) provenance {
 	return provenance{says: says, source: source, via: via, basis: evidence.Secondary}
 }
 
-const guideTable = "open-access article PMC5101068, table 4"
+// guideTable is where the Canadian dose was read.
+const guideTable = "pmc5101068"
 
 // conditions change how a person trains. Where no limit was published, the
 // outcome names whom to ask and gives no number.
 var conditions = []entry{
 	{code: "osteoporosis", kind: Condition, meaning: "osteoporosis", effect: spine, cautions: []Code{noSpinalFlexion},
-		from: reported("giangregorio2014", guideTable, "change fast, repeated, loaded or end-range bending and twisting of the spine; avoid lifting from the floor; start lighter if inactive, new to it or at high risk")},
+		from: reported("giangregorio2014", guideTable, "strength on 2 or more days a week, 1 to 3 sets of 8 to 12 at 8 to 12 RM; change fast, repeated, loaded or end-range bending and twisting of the spine; avoid lifting from or lowering to the floor; start lighter if inactive, new to it or at high risk")},
 	{code: "osteoporosis_uk", kind: Condition, meaning: "osteoporosis, by the UK consensus", effect: spine, cautions: []Code{noSpinalFlexion},
-		from: said("brookewavell2022", evidence.Published, "keep out of positions that bend the spine far forward; after vertebral or several low-trauma fractures impact no higher than brisk walking")},
+		from: said("brookewavell2022", evidence.Published, "keep out of positions that bend the spine far forward; after vertebral or several low-trauma fractures impact no higher than brisk walking; prone to falls: strength and balance work first; build up to a load liftable 8 to 12 times, up to 3 sets")},
 	{code: "osteoporosis_essa", kind: Condition, meaning: "osteoporosis, by the Australian statement", effect: spine, cautions: []Code{noSpinalFlexion},
-		from: said("beck2017", evidence.Published, "loaded spinal flexion is not recommended")},
+		from: said("beck2017", evidence.Published, "loaded spinal flexion is not recommended; impact may need change with osteoarthritis or frailty")},
 	{code: "osteoporosis_essa_dose", kind: Condition, meaning: "osteoporosis, dose of the Australian statement", effect: spine, cautions: []Code{noSpinalFlexion},
 		from: said("beck2017", evidence.FromMemory, "twice a week, 2 to 3 sets of 8 at 80 to 85 % of the 1RM, lower at the start in high risk")},
 	{code: "vertebral_fracture", kind: Condition, meaning: "vertebral fracture; without a day it counts as recent", effect: earlyFracture,
@@ -56,7 +57,7 @@ var conditions = []entry{
 		from: said("brookewavell2022", evidence.Published, "after a vertebral fracture impact no higher than brisk walking")},
 	{code: "osteoporosis_with_vertebral_fracture", kind: Condition, meaning: "osteoporosis with vertebral fracture; without a day it counts as recent", effect: earlyFracture,
 		dated: &dated{months: fractureMonths, later: brokenSpine}, cautions: []Code{noSpinalFlexion, techniqueFirst, lowImpact},
-		from: reported("giangregorio2014", guideTable, "load rises only while technique and posture hold; advice of a physiotherapist")},
+		from: reported("giangregorio2014", guideTable, "same repetitions; load rises only while technique and posture hold; aerobic work moderate; advice of a physiotherapist")},
 	{code: "total_knee_replacement", kind: Condition, meaning: "knee replacement; ask the surgeon for limits", effect: earlyImpact,
 		also: []evidence.FactID{replacedFact}, dated: &dated{weeks: replacementWeeks, later: gentleImpact}, released: &tellImpact,
 		from: reported("jette2020", "guideline digest", "high-intensity strength training under a therapist within 7 days; impact is kept low afterwards; no load limit found")},
@@ -68,13 +69,13 @@ var conditions = []entry{
 		from: said("", evidence.FromMemory, "the surgeon's protocol; no load limit found")},
 	{code: "rotator_cuff_repair", kind: Condition, meaning: "rotator cuff repair; without a day it counts as before week 12", effect: shoulderRest,
 		dated: &dated{weeks: repairWeeks, later: tell}, cautions: []Code{noEarlyResisting},
-		from: said("thigpen2016", evidence.Published, fmt.Sprintf("no resisted strengthening before week %d", repairWeeks))},
+		from: said("thigpen2016", evidence.Published, fmt.Sprintf("at rest to week 2, moved by others to week 6, then by the person; no resisted strengthening before week %d", repairWeeks))},
 	{code: "recent_fracture", kind: Condition, meaning: "fracture in the last 6 months or slow to unite", effect: ask, wider: true,
 		from: said("willey2003", evidence.Published, fmt.Sprintf("a fracture in the last %d months, or one slow to unite: contraindication for that region", fractureMonths))},
 	{code: "hernia", kind: Condition, meaning: "hernia", effect: tell.with(Limits{NoBreathHolding: true}),
 		from: said("willey2003", evidence.Published, "a hernia that is large or gives symptoms: contraindication until reviewed")},
 	{code: "pelvic_organ_prolapse", kind: Condition, meaning: "pelvic organ prolapse", effect: breathe,
-		from: reported("bo2022", "later reviews", "the pelvic floor is contracted before and during effort; no load ceiling found")},
+		from: reported("bo2022", "later reviews", "training of the pelvic floor has good support; it is contracted before and during effort; no load ceiling found and no ground for a ban on lifting")},
 	{code: "glaucoma", kind: Condition, meaning: "glaucoma", effect: breathe.avoiding(body.HeadDown), cautions: []Code{noBreathHolding},
 		from: said("vieira2006", evidence.Published, "breath-holding under load raised the pressure of the eye by 4.3 mmHg, breathing out by 2.2")},
 	{code: "glaucoma_breathing", kind: Condition, meaning: "glaucoma, by the study of breathing", effect: breathe.avoiding(body.HeadDown), cautions: []Code{noBreathHolding},
@@ -91,7 +92,7 @@ var conditions = []entry{
 	{code: "after_mi_or_stroke", kind: Condition, meaning: "after a heart attack or stroke", effect: askLight, released: &tellModerate,
 		from: said("colberg2016", evidence.Published, "restart in supervised rehabilitation, low then moderate; resistance is acceptable")},
 	{code: "nephropathy", kind: Condition, meaning: "diabetic kidney disease", effect: breathe.with(Limits{MaxIntensity: Moderate}), cautions: []Code{noBreathHolding},
-		from: reported("pmc4254543", "open-access article PMC4254543, table 4", "no heavy lifting or breath-holding")},
+		from: reported("pmc4254543", "the article's table 4, found without its source", "no heavy lifting or breath-holding, systolic pressure not above 180 mmHg")},
 	{code: "foot_ulcer_neuropathy", kind: Condition, meaning: "foot ulcer, or loss of feeling in the feet", effect: ask.avoiding(body.FreeStanding, body.SingleLegStance, body.Impact),
 		from: said("colberg2016", evidence.Published, "no weight on an ulcer that has not healed; feet looked at daily")},
 	{code: "autonomic_neuropathy_postural_hypotension", kind: Condition, meaning: "autonomic neuropathy or low pressure on standing", effect: supported.avoiding(body.FloorTransfer, body.HeadDown), balance: true,
@@ -100,13 +101,13 @@ var conditions = []entry{
 		from: said("", evidence.FromMemory, "the pulse is blunted: use perceived exertion")},
 	{code: "anticoagulant", kind: Condition, meaning: "takes an anticoagulant", effect: tell,
 		from: said("", evidence.FromMemory, "no load limit found; care with bleeding and falls")},
-	{code: "parkinsons", kind: Condition, meaning: "Parkinson's disease", effect: supported, balance: true,
+	{code: "parkinsons", kind: Condition, meaning: "Parkinson's disease", effect: supported, balance: true, also: []evidence.FactID{timingFact},
 		from: said("jpd2023", evidence.Published, "the same guidance as for age peers, resistance with it")},
 	{code: "frailty", kind: Condition, meaning: "frailty", effect: supported, balance: true,
 		from: said("izquierdo2021", evidence.Published, "planned resistance exercise lessens the main signs; the dose is fitted to the person")},
 	{code: "frailty_dose", kind: Condition, meaning: "frailty, by the dose of the consensus", effect: supported, balance: true,
-		from: said("izquierdo2021", evidence.FromMemory, "start near 30 % of the 1RM, build towards 70 to 80 %")},
-	{code: "falls_risk", kind: Condition, meaning: "a fall in the past year, unsteadiness or fear of falling", effect: supported, balance: true, also: []evidence.FactID{fallFact},
+		from: said("izquierdo2021", evidence.FromMemory, "start near 30 % of the 1RM, build towards 70 to 80 %, 1 to 3 sets of 6 to 12, 2 to 3 days a week")},
+	{code: "falls_risk", kind: Condition, meaning: "a fall in the past year, unsteadiness or fear of falling", effect: supported, balance: true, also: []evidence.FactID{fallFact, fallsFact, followUpFact},
 		from: reported("cdc2019", "summaries of the algorithm", "any of the three counts as a positive screen; walking, strength and balance are looked at")},
 	{code: "vertigo", kind: Condition, meaning: "vertigo", effect: supported.avoiding(body.HeadDown), balance: true,
 		from: said("", evidence.FromMemory, "seated or supported work; treated as a risk of falling")},

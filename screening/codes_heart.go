@@ -7,7 +7,7 @@ import (
 )
 
 // listVia is where the list of contraindications was read.
-const listVia = "Integr Blood Press Control 2024;17:21-37, Table 1"
+const listVia = "ibpc2024"
 
 func absolute(says string) provenance {
 	return provenance{says: says + ": absolute contraindication to resistance exercise", source: "williams2007", via: listVia, locator: "Table 1", basis: evidence.Secondary}

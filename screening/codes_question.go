@@ -19,7 +19,22 @@ const (
 	askGlucose    Code = "glucose"
 	askKetones    Code = "ketones"
 	askPain       Code = "pain"
+	askPainKind   Code = "pain_kind"
+	askAgain      Code = "blood_pressure_again"
+	askPulseAgain Code = "resting_pulse_again"
+	askPulse      Code = "resting_pulse"
+	askSaturation Code = "oxygen_saturation"
+	askWeight     Code = "weight_gain"
+	askCounts     Code = "blood_counts"
+	askFalls      Code = "falls"
 )
+
+// homeReadings are readings that a clinician may have asked the person to take.
+// Nobody is asked for them otherwise.
+var homeReadings = []Code{askPressure, askPulse, askSaturation, askWeight}
+
+// saturationCodes make a reading of oxygen saturation necessary each day.
+var saturationCodes = []Code{"lung_disease", "copd_uncontrolled", "oxygen_therapy"}
 
 // diabetesCodes say that a person has diabetes.
 var diabetesCodes = []Code{"diabetes_t1", "diabetes_t2", "diabetes"}
@@ -51,9 +66,20 @@ var writtenQuestions = []question{
 	{code: askRegion, triggers: []Code{"recent_fracture"}, client: "Which bone was broken?", clinician: "Region of the fracture."},
 	{code: askLimit, triggers: []Code{"musculoskeletal_limitation"}, client: "What has your surgeon or clinician asked you not to do?", clinician: "The restriction, with its author and until when."},
 
+	{code: askCounts, triggers: []Code{"blood_disease", "chemotherapy"}, means: askCounts,
+		client: "What did your last blood test show? The letter or a picture of it will do.", clinician: "Platelets and haemoglobin, latest counts."},
+	{code: askFalls, client: "Have you fallen in the past year, do you feel unsteady, or does falling worry you?", clinician: "The falls screen was begun and is not complete."},
+	{code: askAgain, client: "May we measure your blood pressure again after a few quiet minutes?", clinician: "Second blood pressure after a rest; both are kept and the second counts."},
+	{code: askPulseAgain, client: "May we count your pulse again after a few quiet minutes?", clinician: "Second pulse after a rest; both are kept and the second counts."},
+
 	{code: askNew, client: "Is anything new since last time: pain in the chest, faintness, breathlessness, a new pain?", clinician: "New symptoms and red flags since the last visit were not asked."},
 	{code: feverToday, client: "Do you feel feverish today?", clinician: "Feverish illness today was not asked.", means: feverToday},
 	{code: askGlucose, client: "What does your meter show now?", clinician: "Glucose before the session.", means: "glucose"},
+	{code: askSaturation, client: "May we put the clip on your finger to read your oxygen?", clinician: "Oxygen saturation at rest, asked for with lung disease or oxygen only."},
+	{code: askWeight, client: "What do your scales show, against the last few days?", clinician: "Change of weight, which somebody asked for."},
+	{code: askPulse, client: "May we count your pulse after a rest?", clinician: "Pulse at rest, which somebody asked for."},
+	{code: worsening, client: "Over the last days, have you become more short of breath or tired sooner?", clinician: "Worsening over 3 to 5 days in heart failure."},
+	{code: askPainKind, client: "Where does it hurt, and what is the pain like?", clinician: "Kind of pain: the model is for ordinary pain of joints, tendons and muscles."},
 	{code: askKetones, client: "Please test for ketones before we start.", clinician: "Ketones at a high glucose.", means: "ketones"},
 	{code: askSevereLow, client: "Did you need help with a low in the last day?", clinician: "A low in the last 24 h that needed help.", means: glucoseVeryLow},
 	{code: askPain, client: "How was the pain during and after last time, and the next morning?", clinician: "The record of pain is not complete."},

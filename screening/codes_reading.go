@@ -29,7 +29,10 @@ const (
 )
 
 // lighter is what a check that asks for a lighter session lets go on.
-var lighter = tell.with(Limits{MinReserve: lightReserve})
+var lighter = tell.with(Limits{
+	MinReserve: lightReserve,
+	Lighten:    Lighten{AtMostLast: true, FewerSets: lighterSets, MoreReserve: lighterReserve},
+})
 
 func today(says string) provenance {
 	return said("heiw", evidence.Published, says+": no exercise that day")
@@ -47,28 +50,28 @@ var readings = []entry{
 		released: &calmPressure, level: Relative, also: []evidence.FactID{pressureESC}},
 	{code: lowCapacity, kind: Reading, meaning: "functional capacity below 4 METs", from: relative(fmt.Sprintf("functional capacity below %v METs", lowMETs)), effect: askLight, released: &tell, level: Relative},
 
-	{code: pressureToday, kind: Reading, client: "Your blood pressure is up. Please rest; we will measure again.", meaning: "resting pressure at or above 180 systolic or 100 diastolic; rest and measure again", from: today(fmt.Sprintf("systolic at or above %d or diastolic at or above %d mmHg at rest", daySystolic, dayDiastolic)), effect: askNothing, also: []evidence.FactID{dayConflict}},
-	{code: pulseToday, kind: Reading, client: "Your pulse is quick. Please rest; we will measure again.", meaning: "resting pulse above 100; rest and measure again", from: today(fmt.Sprintf("resting pulse above %d a minute", dayPulse)), effect: askNothing},
-	{code: feverToday, kind: Reading, client: "With a fever, rest is the right training. Please mention it if it lasts.", meaning: "feverish illness", from: today("feverish illness"), effect: effect{Tell, Nothing, Limits{}}},
+	{code: pressureToday, kind: Reading, meaning: "resting pressure at or above 180 systolic or 100 diastolic; rest and measure again", from: today(fmt.Sprintf("systolic at or above %d or diastolic at or above %d mmHg at rest", daySystolic, dayDiastolic)), effect: askNothing, also: []evidence.FactID{dayConflict, againFact}},
+	{code: pulseToday, kind: Reading, meaning: "resting pulse above 100; rest and measure again", from: today(fmt.Sprintf("resting pulse above %d a minute", dayPulse)), effect: askNothing, also: []evidence.FactID{againFact}},
+	{code: feverToday, kind: Reading, meaning: "feverish illness", from: today("feverish illness"), effect: effect{Tell, Nothing, Limits{}}},
 	{code: failingToday, kind: Reading, meaning: "unstable or acute heart failure", from: today("unstable or acute heart failure"), effect: seeToday},
 	{code: unstableToday, kind: Reading, meaning: "unstable angina or uncontrolled arrhythmia", from: today("unstable angina, uncontrolled arrhythmia or unstable diabetes"), effect: seeToday},
-	{code: orthostatic, kind: Reading, client: "Please stand up slowly today and keep a hand on something firm.", meaning: "fall of pressure on standing", effect: lighter.with(Limits{Support: true}), balance: true, also: []evidence.FactID{lyingFact},
+	{code: orthostatic, kind: Reading, meaning: "fall of pressure on standing", effect: lighter.with(Limits{Support: true}), balance: true, also: []evidence.FactID{lyingFact, highLyingFact},
 		from: said("shaw2017", evidence.Published, fmt.Sprintf("from sitting a fall of %d systolic or %d diastolic mmHg on standing is orthostatic hypotension", sittingSystolic, sittingDiastolic))},
-	{code: glucoseVeryLow, kind: Reading, client: "Your sugar is too low for exercise today. Please treat it now and speak to your doctor today.", meaning: "glucose below 52 mg/dL or 2.9 mmol/L, or a low in the last day that needed help", effect: seeToday.with(glucoseLimits), balance: true,
+	{code: glucoseVeryLow, kind: Reading, meaning: "glucose below 52 mg/dL or 2.9 mmol/L, or a low in the last day that needed help", effect: seeToday.with(glucoseLimits), balance: true,
 		from: said("turner2019", evidence.Published, fmt.Sprintf("below %v, or a low in the last 24 h that needed help: no exercise", glucoseNone))},
-	{code: glucoseLow, kind: Reading, client: "Please take some sugar now; we will measure again in a quarter of an hour.", meaning: "glucose 52 to 69 mg/dL or 2.9 to 3.9 mmol/L: treat with 15 g and test again after 15 minutes; then never alone", effect: askNothing.with(glucoseLimits), balance: true,
+	{code: glucoseLow, kind: Reading, meaning: "glucose 52 to 69 mg/dL or 2.9 to 3.9 mmol/L: treat with 15 g and test again after 15 minutes; then never alone", effect: askNothing.with(glucoseLimits), balance: true,
 		from: said("turner2019", evidence.Published, fmt.Sprintf("from %v to below %v: treat first with 15 g and test again after 15 min; after that never alone", glucoseNone, glucoseTreat))},
-	{code: glucoseBelowEat, kind: Reading, client: "Please eat something with sugar before we start, and keep somebody near.", meaning: "glucose below 90 mg/dL or 5.0 mmol/L: 15 to 30 g of carbohydrate first", effect: lighter.with(Limits{Support: true, LeastSetting: WithHelper}), balance: true,
+	{code: glucoseBelowEat, kind: Reading, meaning: "glucose below 90 mg/dL or 5.0 mmol/L: 15 to 30 g of carbohydrate first", effect: lighter.with(Limits{Support: true, LeastSetting: WithHelper}), balance: true, also: []evidence.FactID{eatFirstFact},
 		from: atStart(fmt.Sprintf("below %v: 15 to 30 g of fast carbohydrate first", glucoseEat))},
-	{code: glucoseHigh, kind: Reading, client: "Your sugar is high. Please test for ketones; today we keep it easy.", meaning: "glucose 250 to 349 mg/dL or 13.9 to 19.3 mmol/L: ketone test, nothing intense", effect: lighter.with(Limits{MaxIntensity: Moderate}),
+	{code: glucoseHigh, kind: Reading, meaning: "glucose 250 to 349 mg/dL or 13.9 to 19.3 mmol/L: ketone test, nothing intense", effect: lighter.with(Limits{MaxIntensity: Moderate}),
 		from: atStart(fmt.Sprintf("from %v to below %v: ketone test; without moderate or large ketones light or moderate effort, intense work once below the first", glucoseKetones, glucoseVeryHigh))},
-	{code: glucoseHighest, kind: Reading, client: "Your sugar is very high. Please test for ketones and ask about your insulin; today we keep it easy.", meaning: "glucose at or above 350 mg/dL or 19.4 mmol/L: ketone test, consider insulin", effect: effect{AskFirst, WithinLimits, lighter.limits}.with(Limits{MaxIntensity: Moderate}),
+	{code: glucoseHighest, kind: Reading, meaning: "glucose at or above 350 mg/dL or 19.4 mmol/L: ketone test, consider insulin", effect: effect{AskFirst, WithinLimits, lighter.limits}.with(Limits{MaxIntensity: Moderate}),
 		from: atStart(fmt.Sprintf("from %v up: ketone test; without moderate or large ketones consider correcting with insulin, light or moderate effort", glucoseVeryHigh))},
-	{code: ketonesHigh, kind: Reading, client: "Please leave exercise today, and speak to your doctor today.", meaning: "moderate or large ketones", effect: seeToday,
+	{code: ketonesHigh, kind: Reading, meaning: "moderate or large ketones, or 1.5 mmol/L or more in the blood", effect: seeToday.with(glucoseLimits),
 		from: atStart("moderate or large ketones: no exercise")},
-	{code: painHigh, kind: Reading, client: "That hurt more than it should. We will make it easier.", meaning: "pain above 5 of 10 during or after: ease or stop what causes it", from: painModel(fmt.Sprintf("pain up to %v of 10 is allowed during and right after", painLimit)), effect: lighter},
-	{code: painUnsettled, kind: Reading, client: "It took long to settle. We will make it easier.", meaning: "pain not settled by the next morning: ease or stop what causes it", from: painModel("pain settles by the next morning"), effect: lighter},
-	{code: painRising, kind: Reading, client: "It has been getting sorer. We will make it easier.", meaning: "pain rising from week to week: ease or stop what causes it", from: painModel("no week is worse than the one before"), effect: lighter},
+	{code: painHigh, kind: Reading, meaning: "pain above 5 of 10 during or after: ease or stop what causes it", from: painModel(fmt.Sprintf("pain up to %v of 10 is allowed during and right after", painLimit)), effect: lighter, also: []evidence.FactID{zonesFact, variantFact, trialFact}},
+	{code: painUnsettled, kind: Reading, meaning: "pain not settled by the next morning: ease or stop what causes it", from: painModel("pain settles by the next morning"), effect: lighter, also: []evidence.FactID{usualFact}},
+	{code: painRising, kind: Reading, meaning: "pain rising from week to week: ease or stop what causes it", from: painModel("no week is worse than the one before"), effect: lighter, also: []evidence.FactID{policyFact}},
 }
 
 // calmPressure goes on above 160/100 mmHg once a doctor has agreed.
@@ -79,6 +82,8 @@ var calmPressure = tell.with(Limits{NoBreathHolding: true, MaxIntensity: Moderat
 var happenings = []entry{
 	{code: "operation", kind: Happening, meaning: "operation", from: ours("an operation ends clearances given before it"), effect: nothingFound},
 	{code: "fracture", kind: Happening, meaning: "fracture", from: ours("a fracture ends clearances given before it"), effect: nothingFound},
+	{code: "heart_attack", kind: Happening, meaning: "heart attack", from: ours("a heart attack ends clearances given before it"), effect: nothingFound},
+	{code: "stroke", kind: Happening, meaning: "stroke", from: ours("a stroke ends clearances given before it"), effect: nothingFound},
 	{code: "hospital_stay", kind: Happening, meaning: "stay in hospital", from: ours("a stay in hospital ends clearances given before it"), effect: nothingFound},
 	{code: "fall", kind: Happening, meaning: "fall", from: ours("a fall ends clearances given before it"), effect: nothingFound},
 	{code: "new_diagnosis", kind: Happening, meaning: "new diagnosis", from: ours("a new diagnosis ends clearances given before it"), effect: nothingFound},
@@ -91,8 +96,8 @@ var topics = []entry{
 		effect: ask.with(Limits{NoBreathHolding: true}).avoiding(body.AbdominalPressure)},
 	{code: "blood_pressure", kind: Topic, meaning: "blood pressure at rest, not measured", from: ours("an untaken reading counts as the worst until it is taken"), effect: askNothing.with(Limits{NoBreathHolding: true, MaxIntensity: Moderate})},
 	{code: "glucose", kind: Topic, meaning: "glucose before the session, not measured", from: ours("an untaken reading counts as the worst until it is taken"), effect: askNothing.with(glucoseLimits), balance: true},
-	{code: "ketones", kind: Topic, meaning: "ketones at a high glucose, not tested", from: ours("an untaken test counts as the worst until it is taken"), effect: askNothing},
+	{code: "ketones", kind: Topic, meaning: "ketones at a high glucose, not tested", from: ours("an untaken test counts as the worst until it is taken"), effect: askNothing.with(glucoseLimits)},
 }
 
 // glucoseLimits are those of every band of glucose together.
-var glucoseLimits = Limits{Support: true, LeastSetting: WithHelper, MaxIntensity: Moderate, MinReserve: lightReserve}
+var glucoseLimits = Limits{Support: true, LeastSetting: WithHelper, MaxIntensity: Moderate, MinReserve: lightReserve, Lighten: lighter.limits.Lighten}

@@ -16,7 +16,7 @@ const (
 func spineFlag(says, cause string, basis evidence.Basis) provenance {
 	p := provenance{says: says + " points to " + cause, source: "finucane2020", basis: basis}
 	if basis == evidence.Secondary {
-		p.via = "NHS Gloucestershire pathway and physiotherapy teaching pages"
+		p.via = "gloucs"
 	}
 	return p
 }

@@ -23,7 +23,7 @@ func Contraindications(p Profile) ContraindicationAnswer {
 		}
 	}
 	for _, e := range p.measured() {
-		meet(e.level, e.listed())
+		meet(e.level, e.listed()) // nothing where the list does not have it
 	}
 	return answer
 }
@@ -33,7 +33,7 @@ func (p Profile) contraindicationLevel(e *entry) Level {
 	switch {
 	case e.listed() == retinopathyHigh && p.PlannedFraction < highIntensity:
 		return LevelUnknown
-	case e.code == uncontrolled && p.BP != nil:
+	case e.code == uncontrolled && p.pressure() != nil:
 		return Relative // the reading says whether it is more
 	}
 	return e.level
@@ -41,39 +41,56 @@ func (p Profile) contraindicationLevel(e *entry) Level {
 
 const uncontrolled Code = "uncontrolled_hypertension"
 
-// measured returns the entries that readings meet on the list of
+// pressure is the reading that counts, nil if there is none.
+func (p Profile) pressure() *BloodPressure { return last(p.BP, p.BPAgain) }
+
+// visitCheck holds the readings of the visit.
+func (p Profile) visitCheck() Check {
+	return Check{BP: p.BP, BPAgain: p.BPAgain, RestingPulse: p.RestingPulse, RestingPulseAgain: p.RestingPulseAgain, Counts: p.Counts}
+}
+
+// measured returns the entries that readings meet on the lists of
 // contraindications.
 func (p Profile) measured() []*entry {
 	var met []*entry
-	if p.BP != nil {
-		switch {
-		case p.BP.above(absoluteSystolic, absoluteDiastolic):
-			met = append(met, find(pressureAbsolute))
-		case p.BP.above(relativeSystolic, relativeDiastolic):
-			met = append(met, find(pressureRelative))
+	meet := func(is bool, code Code) {
+		if is {
+			met = append(met, find(code))
 		}
 	}
-	if p.MeanPAP != nil && *p.MeanPAP > severePAP {
-		met = append(met, find("severe_pulmonary_hypertension"))
-	}
-	if p.CapacityMETs != nil && *p.CapacityMETs < lowMETs {
-		met = append(met, find(lowCapacity))
-	}
+	bp := p.pressure()
+	high := bp.above(absoluteSystolic, absoluteDiastolic)
+	meet(high, pressureAbsolute)
+	meet(!high && bp.above(relativeSystolic, relativeDiastolic), pressureRelative)
+	meet(p.MeanPAP != nil && *p.MeanPAP > severePAP, "severe_pulmonary_hypertension")
+	meet(p.CapacityMETs != nil && *p.CapacityMETs < lowMETs, lowCapacity)
+	meet(p.HbA1c != nil && *p.HbA1c > highHbA1c, hbA1cHigh)
+	meet(bp != nil && bp.Systolic > untreatedSystolic, untreatedHigh)
 	return met
 }
 
 func (b *BloodPressure) above(systolic, diastolic int) bool {
-	return b.Systolic > systolic || b.Diastolic > diastolic
+	return b != nil && (b.Systolic > systolic || b.Diastolic > diastolic)
 }
+
+// treated are the conditions that say that high pressure is treated.
+var treated = []Code{"hypertension_treated", "hypertension_high_risk"}
 
 // WiderContraindications returns what was answered with yes on the wider list
 // of contraindications to resistance training of Willey and Fiatarone Singh
-// 2003, which does not grade its entries.
+// 2003, which does not grade its entries, and its examples of disease out of
+// control that were measured: HbA1c above 10 %, and a systolic pressure above 170
+// mmHg in a person who takes nothing for it.
 func WiderContraindications(p Profile) []Code {
 	var met []Code
 	for _, it := range p.found() {
 		if it.held == Yes && it.wider {
 			met = append(met, it.code)
+		}
+	}
+	for _, e := range p.measured() {
+		if e.wider && (e.code != untreatedHigh || !p.has(treated...)) {
+			met = append(met, e.code)
 		}
 	}
 	return met

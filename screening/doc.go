@@ -16,7 +16,12 @@
 //	WiderContraindications Willey and Fiatarone Singh 2003, ungraded
 //	RedFlags               IFOMPT 2020 (Finucane 2020) and the trade
 //	SessionDay             BACR 2006 and ACSM 2009, ADA 2016, and others
+//	HeartFailure           the list for chronic heart failure (Eur Respir Rev)
+//	Falls                  CDC 2019
+//	PainModel              Thomee 1997, Silbernagel 2007
+//	During                 three tables of reasons to end a set, side by side
 //	Cautions               conditions: osteoporosis, eyes, pressure, repairs
+//	OsteoporosisVersions   Canada, the United Kingdom, Australia, side by side
 //
 // # How findings are joined
 //
@@ -44,6 +49,14 @@
 //	condition with published changes          tell       within limits
 //	replaced joint                            ask first  within limits; undated or within 12 weeks light and supervised
 //	spine fracture, undated or within 6 months ask first unloaded practice
+//	HbA1c above 10 %, systolic above 170 mmHg ask first  unloaded practice
+//	heart failure: worse over days, new fibrillation  same day  nothing
+//	heart failure: weight up, fast lying pulse; heart attack within 3 weeks  ask first  nothing
+//	frailty level 1 to 3, 4, 5 and 6          none, tell within limits; supported from 5
+//	frailty level 7 and 8, 9                  ask first  light and supervised, unloaded practice
+//	saturation below 89 %, low blood counts   ask first  nothing
+//	something happened since the assessment   ask first  unloaded practice
+//	pain that the model is never used for     same day or ask first  nothing
 //
 // Whatever is light and supervised or graver carries the same limits: at most
 // 40 % of the one-repetition maximum, four repetitions in reserve, light effort,
@@ -74,9 +87,20 @@
 // less company, a heavier plan — never lowers Meanwhile and never loosens
 // Limits. The route may soften where something is no longer known.
 //
+// # Today
+//
+// [Today] ends in [Outcome.Plan]: as planned, lighter, settle first, not today
+// or help now. A pressure or pulse that would stop the day is measured again
+// after a rest; both readings are kept and the second counts. "Settle first" is
+// that, or an answer that is missing; a finding that either may lift is marked
+// [Finding.Open]. "Lighter" is data in [Limits.Lighten]. Readings that nobody
+// else is asked for are triggered: saturation by lung disease or oxygen, counts
+// by disease of the blood or chemotherapy, glucose by insulin and its like, and
+// whatever a clinician asked the person to measure at home. An anticoagulant
+// does not lower the counts and so asks for none.
+//
 // # Not read
 //
-// Weight gain, breathlessness and pulse of heart failure, oxygen saturation,
-// blood counts and the 30 mmHg fall in supine hypertension are not asked here:
-// the sources give no plain rule for this setting.
+// A temperature (fever is asked), HbA1c in mmol/mol, a systolic pressure that
+// must not rise more than 20 mmHg in retinopathy, how long a desaturation lasts.
 package screening

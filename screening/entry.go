@@ -78,7 +78,6 @@ type entry struct {
 	code    Code
 	kind    Kind
 	meaning string // for a clinician
-	client  string // what a client reads; empty: by the route
 	from    provenance
 	effect  effect
 
@@ -88,11 +87,15 @@ type entry struct {
 
 	level    Level             // on the list of contraindications
 	as       Code              // the list's code, where it differs
+	failure  Level             // on the list for chronic heart failure
 	wider    bool              // on the wider list
 	cautions []Code            // published cautions
 	flag     Referral          // of a red flag that counts by itself
 	also     []evidence.FactID // further facts behind it
 	points   string            // serious cause that a sign points to, where one sign alone says little
+
+	row   int               // in the table of all entries
+	facts []evidence.FactID // behind every reason of it
 }
 
 // dated says what follows once enough time since the event has passed.
@@ -113,9 +116,24 @@ func (e *entry) listed() Code {
 }
 
 var (
-	entries = slices.Concat(diseases, symptoms, heartEntries, conditions, widerEntries, redFlags, happenings, readings, topics)
-	index   = indexEntries()
+	entries = numbered(diseases, symptoms, heartEntries, failureEntries, conditions, moreConditions, triggerEntries, frailtyEntries,
+		widerEntries, redFlags, happenings, readings, moreReadings, topics, moreTopics, stops)
+	index = indexEntries()
 )
+
+// numbered returns one table of all, with what is worked out once for each row.
+func numbered(tables ...[]entry) []entry {
+	all := slices.Concat(tables...)
+	for i := range all {
+		e := &all[i]
+		e.row = i
+		e.facts = append([]evidence.FactID{e.factID(), e.mapID()}, e.also...)
+		if e.balance {
+			e.facts = append(e.facts, aloneFact)
+		}
+	}
+	return all
+}
 
 func indexEntries() map[Code]int {
 	at := make(map[Code]int, len(entries))

@@ -28,6 +28,20 @@ const (
 	aloneFact      = factPrefix + "alone"
 	restrictedFact = factPrefix + "restriction"
 	replacedFact   = factPrefix + "recent-replacement"
+	saturationFact = factPrefix + "saturation-floor"
+	highLyingFact  = factPrefix + "orthostatic-high-lying"
+	lightenFact    = factPrefix + "lighter-session"
+	againFact      = factPrefix + "measure-again"
+	eventFact      = factPrefix + "events-end"
+	eatFirstFact   = factPrefix + "eat-first"
+	zonesFact      = factPrefix + "pain-zones"
+	variantFact    = factPrefix + "pain-zones-variant"
+	policyFact     = factPrefix + "pain-osteoarthritis"
+	timingFact     = factPrefix + "parkinsons-timing"
+	usualFact      = factPrefix + "pain-settled"
+	trialFact      = factPrefix + "pain-trial"
+	fallsFact      = factPrefix + "falls-screen"
+	followUpFact   = factPrefix + "falls-follow-up"
 )
 
 // branchFact names the fact of a branch.
@@ -58,6 +72,20 @@ var numberFacts = []evidence.Fact{
 	{ID: belowFact, Value: fmt.Sprintf("at most %v of the 1RM: the last whole per cent below %v", belowIntensity, highIntensity), Basis: evidence.Computed, From: []evidence.FactID{factPrefix + "npdr_moderate_or_worse"}},
 	{ID: fallFact, Value: fmt.Sprintf("a fall in the last %d months counts as a risk of falling", fallMonths), Source: "cdc2019", Via: "summaries of the algorithm", Basis: evidence.Secondary},
 	{ID: replacedFact, Value: fmt.Sprintf("a replaced joint counts as recent for %d weeks, or without its day; no limit of load was found", replacementWeeks), Basis: evidence.Design},
+	{ID: saturationFact, Value: fmt.Sprintf("severe desaturation is read below %d %% in one source, while programmes keep it at or above 88 to %d %%: below the first no session, below the second a lighter one", spo2Severe, spo2Floor), Basis: evidence.Computed, From: []evidence.FactID{factPrefix + evidence.FactID(saturationSevere), factPrefix + evidence.FactID(saturationFloor)}},
+	{ID: highLyingFact, Value: fmt.Sprintf("where the pressure lying down is high a fall of %d systolic mmHg is asked", lyingHighSystolic), Source: "freeman2011", Via: "later reports", Basis: evidence.Secondary},
+	{ID: lightenFact, Value: fmt.Sprintf("a lighter session: the last completed load or less, %d set fewer, %v more repetitions in reserve", lighterSets, lighterReserve), Basis: evidence.Design},
+	{ID: againFact, Value: "a pressure or pulse that would stop the day is measured again after a rest; both readings are kept and the second counts", Basis: evidence.Design},
+	{ID: eventFact, Value: "an operation, a fracture, a heart attack, a stroke, a stay in hospital, a fall or a new diagnosis ends clearances, estimates and the plan until the person is assessed anew", Basis: evidence.Design},
+	{ID: eatFirstFact, Value: fmt.Sprintf("below %v on insulin eating first is never waived for weights, though the position allows it for short or very intense bouts", glucoseEat), Basis: evidence.Design, From: []evidence.FactID{factPrefix + evidence.FactID(glucoseBelowEat)}},
+	{ID: zonesFact, Value: fmt.Sprintf("zones of pain cut at %v and %v of 10", painLow, painLimit), Source: "thomee1997", Basis: evidence.FromMemory},
+	{ID: variantFact, Value: fmt.Sprintf("one page prints the cuts at %v and %v", painLowVariant, painLimit), Source: "silbernagel2007", Via: "a physiotherapy page", Basis: evidence.Secondary},
+	{ID: policyFact, Value: fmt.Sprintf("in osteoarthritis usual pain up to %v may progress if it settles and does not rise", painLimit), Basis: evidence.Design},
+	{ID: timingFact, Value: "in Parkinson's disease training is done while the medication works; pressure on standing and falls are watched", Source: "jpd2023", Basis: evidence.FromMemory},
+	{ID: usualFact, Value: "settled means back to usual by the next morning; of a score and an answer the graver counts", Basis: evidence.Design},
+	{ID: trialFact, Value: "38 people with a painful Achilles tendon: loading under the model did no worse than six weeks of rest; other pain is an extension", Source: "silbernagel2007", Basis: evidence.Published},
+	{ID: fallsFact, Value: fmt.Sprintf("falls screen: a self-score of %d or more of the 12 questions, or yes on a fall in the past year, unsteadiness or fear of falling; then walking, strength and balance, medicines, home, pressure on standing, eyes, feet, vitamin D and other illness are looked at", fallsScore), Source: "cdc2019", Via: "summaries of the algorithm", Basis: evidence.Secondary},
+	{ID: followUpFact, Value: fmt.Sprintf("after a positive falls screen a follow-up in %d to %d days", fallsMinFollowUp, fallsMaxFollowUp), Source: "cdc2019", Basis: evidence.FromMemory},
 	{ID: togetherFact, Value: fmt.Sprintf("signs of the spine count together: %d that point to one cause are referred the same day", flagsTogether), Basis: evidence.Design, From: []evidence.FactID{factPrefix + "cancer_history"}},
 	{ID: branchMap, Value: "before the clearance that a branch asks for: unloaded practice with known disease, nothing with symptoms, at most moderate effort before vigorous", Basis: evidence.Design},
 	{ID: unaskedFact, Value: "what was not asked counts as yes for what may go on, and as a question for where to send", Basis: evidence.Design},

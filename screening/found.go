@@ -23,6 +23,9 @@ func (p Profile) found() []item {
 		items = list.appendItems(items)
 	}
 	items = p.appendEvents(items)
+	if p.Falls != nil && p.Falls.positive() != No {
+		items = append(items, item{find("falls_risk"), p.Falls.positive(), findQuestion(askFalls)})
+	}
 	listed := items
 	for i := range questions {
 		q := &questions[i]
@@ -52,25 +55,35 @@ func (c Checklist) appendItems(items []item) []item {
 // appendEvents adds the conditions that events stand for.
 func (p Profile) appendEvents(items []item) []item {
 	for _, e := range p.Events {
-		code := e.Code
-		switch {
-		case code == "fall" && !p.passed(e.Day, 0, fallMonths):
-			code = "falls_risk"
-		case code == "fracture" && !p.passed(e.Day, 0, fractureMonths):
-			code = "recent_fracture"
-		}
-		if en := find(code); en != nil && en.kind == Condition {
-			items = append(items, item{en, Yes, nil})
+		for _, code := range p.standsFor(e) {
+			if en := find(code); en != nil && en.kind == Condition {
+				items = append(items, item{en, Yes, nil})
+			}
 		}
 	}
 	return items
+}
+
+// standsFor lists the conditions that an event stands for.
+func (p Profile) standsFor(e Event) []Code {
+	switch {
+	case e.Code == "fall" && !p.passed(e.Day, 0, fallMonths):
+		return []Code{"falls_risk"}
+	case e.Code == "fracture" && !p.passed(e.Day, 0, fractureMonths):
+		return []Code{"recent_fracture"}
+	case e.Code == "heart_attack" && !p.passed(e.Day, infarctionWeeks, 0):
+		return []Code{"mi_within_3_weeks", "after_mi_or_stroke"}
+	case e.Code == "heart_attack" || e.Code == "stroke":
+		return []Code{"after_mi_or_stroke"}
+	}
+	return []Code{e.Code}
 }
 
 // inOrder sorts items by table and keeps the graver of two of one entry.
 func inOrder(items []item) []item {
 	slices.SortStableFunc(items, func(a, b item) int {
 		if a.entry != b.entry {
-			return index[a.code] - index[b.code]
+			return a.row - b.row
 		}
 		return b.held.Severity() - a.held.Severity()
 	})

@@ -2,6 +2,7 @@ package screening_test
 
 import (
 	"encoding/json"
+	"fmt"
 	"testing"
 
 	"example.org/posology/screening"
@@ -66,4 +67,35 @@ func FuzzParseGlucose(f *testing.F) {
 			t.Fatalf("ParseGlucose(%q) = %v, read back as %v, %v", s, g, back, err)
 		}
 	})
+}
+
+func FuzzMomentJSON(f *testing.F) {
+	f.Add([]byte(`{"signs":["chest_symptom"],"bp":{"systolic":251,"diastolic":121},"spo2":88,"pain":6,"systolic_fall":11}`))
+	f.Add([]byte(`{"signs":["glaucoma",""],"spo2":101,"pain":-1}`))
+	f.Fuzz(func(t *testing.T, data []byte) {
+		var m screening.Moment
+		if json.Unmarshal(data, &m) != nil {
+			return
+		}
+		got, err := screening.During(m)
+		if (err == nil) != (m.Validate() == nil) || err == nil && got.Action == screening.ActionUnknown {
+			t.Fatalf("During(%s) = %+v, %v", data, got, err)
+		}
+		if (len(got.Findings) > 0) != (got.Action > screening.CarryOn) {
+			t.Fatalf("During(%s): %v with %d findings", data, got.Action, len(got.Findings))
+		}
+	})
+}
+
+// ExampleDuring shows three tables that disagree at 255/100 mmHg.
+func ExampleDuring() {
+	answer, _ := screening.During(screening.Moment{BP: &screening.BloodPressure{Systolic: 255, Diastolic: 100}})
+	fmt.Println(answer.Action)
+	for _, f := range answer.Findings {
+		fmt.Println(f.Reason.Code)
+	}
+	// Output:
+	// stop for today
+	// screening.stop_bp_ge_250_or_115
+	// screening.stop_bp_gt_250_or_120
 }

@@ -23,7 +23,13 @@ func busy() *screening.Activity {
 	return &screening.Activity{DaysPerWeek: 3, Minutes: 30, Intensity: screening.Moderate, Months: 3}
 }
 
-func assess(t testing.TB, p screening.Profile) screening.Outcome {
+// fataler is a test of package testing or rapid.
+type fataler interface {
+	Helper()
+	Fatal(...any)
+}
+
+func assess(t fataler, p screening.Profile) screening.Outcome {
 	t.Helper()
 	o, err := screening.Assess(p)
 	if err != nil {

@@ -42,12 +42,26 @@ type MassLimit struct {
 	Author string      `json:"author"` // who set it
 }
 
+// Lighten makes a session lighter than the last one completed. It is chosen
+// here, not published. The zero value changes nothing.
+type Lighten struct {
+	AtMostLast  bool      `json:"at_most_last,omitzero"` // no load above the last completed one
+	FewerSets   int       `json:"fewer_sets,omitzero"`   // sets left out, down to one set
+	MoreReserve units.RIR `json:"more_reserve,omitzero"` // repetitions left undone beyond the planned reserve
+}
+
+func (l Lighten) join(m Lighten) Lighten {
+	return Lighten{l.AtMostLast || m.AtMostLast, max(l.FewerSets, m.FewerSets), max(l.MoreReserve, m.MoreReserve)}
+}
+
 // Limits bind every dose. The zero value limits nothing.
 type Limits struct {
 	// MaxFraction is the largest share of a one-repetition maximum; 0 is no limit.
 	MaxFraction units.Fraction `json:"max_fraction,omitzero"`
 	// MinReserve is the least number of repetitions to be left undone.
 	MinReserve units.RIR `json:"min_reserve,omitzero"`
+	// Lighten makes the session lighter than the last one.
+	Lighten Lighten `json:"lighten,omitzero"`
 	// MaxIntensity is the hardest effort, in the bands of the screening rules;
 	// the zero value limits nothing.
 	MaxIntensity Intensity `json:"max_intensity,omitzero"`
@@ -78,7 +92,7 @@ func (l Limits) IsZero() bool {
 
 func equalButMasses(l, m Limits) bool {
 	return l.MaxFraction == m.MaxFraction && l.MinReserve == m.MinReserve &&
-		l.MaxIntensity == m.MaxIntensity &&
+		l.MaxIntensity == m.MaxIntensity && l.Lighten == m.Lighten &&
 		l.NoBreathHolding == m.NoBreathHolding && l.EffortNotPulse == m.EffortNotPulse &&
 		l.TechniqueFirst == m.TechniqueFirst && l.LowImpact == m.LowImpact &&
 		l.Support == m.Support && l.Avoid == m.Avoid && l.LeastSetting == m.LeastSetting
@@ -90,6 +104,7 @@ func (l Limits) Join(m Limits) Limits {
 		l.MaxFraction = m.MaxFraction
 	}
 	l.MinReserve = max(l.MinReserve, m.MinReserve)
+	l.Lighten = l.Lighten.join(m.Lighten)
 	if m.MaxIntensity != IntensityUnknown && (l.MaxIntensity == IntensityUnknown || m.MaxIntensity < l.MaxIntensity) {
 		l.MaxIntensity = m.MaxIntensity
 	}

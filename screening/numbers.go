@@ -27,7 +27,35 @@ const (
 	dayPulse                          = 100      // beats a minute, strictly above
 	lyingSystolic, lyingDiastolic     = 20, 10   // mmHg of fall, at or above
 	sittingSystolic, sittingDiastolic = 15, 7    // mmHg of fall, at or above
-	painLimit                         = 5.0      // of 10, allowed
+	lyingHighSystolic                 = 30       // mmHg of fall where the pressure lying down is high
+	exertionSystolic                  = 160      // mmHg, strictly above: nothing of high intensity
+	spo2Severe, spo2Floor             = 89, 90   // per cent, strictly below
+	lowPlatelets, lowHaemoglobin      = 50, 100  // × 10⁹/L and g/L, strictly below
+	bloodKetones                      = 1.5      // mmol/L, at or above: no exercise; below it light effort
+
+	// Chronic heart failure.
+	gainMass                   = units.Kilogram * 18 / 10 // at or above
+	gainMinDays, gainMaxDays   = 1, 3
+	worseMinDays, worseMaxDays = 3, 5
+	supinePulse                = 100 // beats a minute, at or above
+	infarctionWeeks            = 3   // after which a heart attack no longer bars
+
+	// Disease of the whole body out of control; strictly above.
+	highHbA1c         = 10.0 // per cent
+	untreatedSystolic = 170  // mmHg
+
+	// Pain and soreness.
+	painLimit               = 5.0      // of 10, allowed
+	painLow, painLowVariant = 2.0, 3.0 // where the zones are cut
+	sorenessDays            = 3        // by which soreness has passed its peak
+
+	// Falls.
+	fallsScore                         = 4      // of the self-score, at or above
+	fallsMinFollowUp, fallsMaxFollowUp = 30, 90 // days
+
+	// A lighter session.
+	lighterSets              = 1
+	lighterReserve units.RIR = 2
 
 	repairWeeks    = 12 // before which no resistance follows a rotator cuff repair
 	fractureMonths = 6  // in which a fracture bars loading of its region

@@ -66,6 +66,8 @@ type Outcome struct {
 	Findings  []Finding  `json:"findings,omitempty"` // what was found, the gravest first
 	Missing   []Question `json:"missing,omitempty"`  // what was to be asked and was not answered
 	Rules     Rules      `json:"rules,omitzero"`     // each published rule's own answer
+	Plan      DayPlan    `json:"plan,omitzero"`      // what the day's check makes of the session; zero before one
+	Ended     []Code     `json:"ended,omitempty"`    // what happened since the assessment; it ends clearances, estimates and the plan
 	EachDay   []Code     `json:"each_day,omitempty"` // readings that every day's [Check] must bring
 	ReviewBy  units.Day  `json:"review_by,omitzero"` // last day on which the clearances that count are in force
 	Today     units.Day  `json:"today,omitzero"`     // of the day's check that tightened it, if any
@@ -87,6 +89,8 @@ type Finding struct {
 	Route     Route           `json:"route"`
 	Meanwhile Meanwhile       `json:"meanwhile"`
 	Limits    Limits          `json:"limits,omitzero"`
+	// Open says that an answer or a second reading may still lift the finding.
+	Open bool `json:"open,omitzero"`
 }
 
 // Waived returns an outcome without screening, for analyses of data. It must

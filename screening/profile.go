@@ -37,7 +37,8 @@ type Activity struct {
 }
 
 // An Event is something that happened on a day: an operation, a fracture, a
-// stay in hospital, a fall, a new diagnosis, or what a dated condition names.
+// heart attack, a stroke, a stay in hospital, a fall, a new diagnosis, or what a
+// dated condition names.
 // It ends clearances given before it.
 type Event struct {
 	Code   Code        `json:"code"`
@@ -60,12 +61,19 @@ type Profile struct {
 	Setting    Setting   `json:"setting,omitzero"` // not given counts as alone
 	Conditions Checklist `json:"conditions,omitzero"`
 
-	BP              *BloodPressure `json:"bp,omitempty"`              // at rest
-	RestingPulse    int            `json:"resting_pulse,omitzero"`    // beats a minute; 0 is not measured
-	CapacityMETs    *float64       `json:"capacity_mets,omitempty"`   // functional capacity
+	BP                *BloodPressure `json:"bp,omitempty"`                 // at rest
+	RestingPulse      int            `json:"resting_pulse,omitzero"`       // beats a minute; 0 is not measured
+	CapacityMETs      *float64       `json:"capacity_mets,omitempty"`      // functional capacity
+	BPAgain           *BloodPressure `json:"bp_again,omitempty"`           // after a rest; it counts in place of the first
+	RestingPulseAgain int            `json:"resting_pulse_again,omitzero"` // likewise
+	HbA1c             *float64       `json:"hba1c,omitempty"`              // per cent, the latest
+	Counts            *BloodCounts   `json:"blood_counts,omitempty"`       // the latest
+
 	MeanPAP         *int           `json:"mean_pap,omitempty"`        // mean pulmonary artery pressure, mmHg
 	PlannedFraction units.Fraction `json:"planned_fraction,omitzero"` // of the 1RM; 0 is not planned
 
+	Falls        *FallsScreen    `json:"falls,omitempty"`
+	HomeReadings []Code          `json:"home_readings,omitempty"` // that a clinician asked the person to take: see [Check]
 	Events       []Event         `json:"events,omitempty"`
 	Clearances   []Clearance     `json:"clearances,omitempty"`
 	Restrictions []Restriction   `json:"restrictions,omitempty"`

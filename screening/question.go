@@ -53,7 +53,7 @@ func dayQuestions() []question {
 	for i := range conditions {
 		if e := &conditions[i]; e.dated != nil {
 			list = append(list, question{code: dayOf(e.code), triggers: []Code{e.code},
-				client:    "When was that? A month and year help us to go on with care.",
+				client:    "About " + text(e.code).about + ": when was it? A month and a year will do.",
 				clinician: "Day of: " + e.meaning + "."})
 		}
 	}

@@ -14,6 +14,22 @@ type BloodPressure struct {
 	Diastolic int `json:"diastolic"` // 20 to 200, below the systolic
 }
 
+// String prints the reading, such as "130/80 mmHg", and "" for none.
+func (b *BloodPressure) String() string {
+	if b == nil {
+		return ""
+	}
+	return fmt.Sprintf("%d/%d mmHg", b.Systolic, b.Diastolic)
+}
+
+// beats prints a pulse, "" for none.
+func beats(pulse int) string {
+	if pulse == 0 {
+		return ""
+	}
+	return fmt.Sprintf("%d a minute", pulse)
+}
+
 // Posture is the posture from which the person stood up.
 type Posture uint8
 
@@ -41,6 +57,21 @@ type OrthostaticDrop struct {
 	From      Posture `json:"from"`
 	Systolic  int     `json:"systolic"`  // -150 to 200
 	Diastolic int     `json:"diastolic"` // -100 to 150
+	// HighLying says that the pressure lying down is known to be high, for
+	// which a greater fall of the systolic pressure is asked.
+	HighLying bool `json:"high_lying,omitzero"`
+}
+
+// WeightGain is how much body mass rose over some days; a loss is negative.
+type WeightGain struct {
+	Mass units.Mass `json:"mass"` // -20 kg to 20 kg
+	Days int        `json:"days"` // 1 to 31
+}
+
+// BloodCounts are the latest counts of the blood.
+type BloodCounts struct {
+	Platelets   int `json:"platelets,omitzero"`   // 1 to 2000 × 10⁹/L; 0 is not counted
+	Haemoglobin int `json:"haemoglobin,omitzero"` // 20 to 250 g/L; 0 is not measured
 }
 
 // Ketones is the result of a ketone test.
@@ -65,36 +96,6 @@ func (k Ketones) MarshalText() ([]byte, error) { return ketones.Marshal(k) }
 
 // UnmarshalText reads what MarshalText writes.
 func (k *Ketones) UnmarshalText(text []byte) error { return ketones.Unmarshal(text, k) }
-
-// Trend is how pain went from week to week.
-type Trend uint8
-
-// Trends.
-const (
-	TrendUnknown Trend = iota // not known
-	FallingPain
-	StablePain
-	RisingPain
-)
-
-var trends = units.NewVocabulary[Trend]("trend", "", "falling", "stable", "rising")
-
-// String returns "falling", "stable" or "rising", and "" for not known.
-func (t Trend) String() string { return trends.Text(t) }
-
-// MarshalText writes what String returns.
-func (t Trend) MarshalText() ([]byte, error) { return trends.Marshal(t) }
-
-// UnmarshalText reads what MarshalText writes.
-func (t *Trend) UnmarshalText(text []byte) error { return trends.Unmarshal(text, t) }
-
-// Pain is the record of the last session's pain, on a scale from 0 to 10.
-type Pain struct {
-	During             *float64 `json:"during,omitempty"` // worst during the session
-	After              *float64 `json:"after,omitempty"`  // right after it
-	SettledNextMorning Answer   `json:"settled_next_morning,omitzero"`
-	WeeklyTrend        Trend    `json:"weekly_trend,omitzero"`
-}
 
 // GlucoseUnit is a unit of blood glucose. It is never guessed.
 type GlucoseUnit uint8

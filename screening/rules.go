@@ -16,6 +16,9 @@ type Rules struct {
 	Wider             []Code                 `json:"wider,omitempty"` // on the wider list of [WiderContraindications]
 	RedFlags          Referral               `json:"red_flags,omitzero"`
 	SessionDay        SessionDayAnswer       `json:"session_day,omitzero"`
+	HeartFailure      ContraindicationAnswer `json:"heart_failure,omitzero"` // of [HeartFailure]; zero without anything of it given
+	Falls             FallsAnswer            `json:"falls,omitzero"`         // zero unless screened for falls
+	Pain              PainAnswer             `json:"pain,omitzero"`          // zero without a record of pain
 	Cautions          []Code                 `json:"cautions,omitempty"`
 }
 
@@ -24,6 +27,8 @@ func (r Rules) IsZero() bool {
 	return r.Preparticipation == PreparticipationAnswer{} && r.DiabetesStart == NeedUnknown &&
 		r.Contraindications.Level == LevelUnknown && len(r.Contraindications.Reasons) == 0 &&
 		len(r.Wider) == 0 && r.RedFlags == ReferralUnknown &&
+		r.HeartFailure.Level == LevelUnknown && len(r.HeartFailure.Reasons) == 0 &&
+		r.Falls.isZero() && r.Pain.isZero() &&
 		r.SessionDay.Plan == PlanUnknown && len(r.SessionDay.Reasons) == 0 && len(r.Cautions) == 0
 }
 
@@ -111,6 +116,22 @@ type ContraindicationAnswer struct {
 	Reasons []Code `json:"reasons,omitempty"`
 }
 
+// join returns the graver of a and b with the reasons of both.
+func (a ContraindicationAnswer) join(b ContraindicationAnswer) ContraindicationAnswer {
+	return ContraindicationAnswer{max(a.Level, b.Level), joinCodes(a.Reasons, b.Reasons)}
+}
+
+// joinCodes returns a with the codes of b that it lacks.
+func joinCodes(a, b []Code) []Code {
+	all := slices.Clone(a)
+	for _, code := range b {
+		if !slices.Contains(all, code) {
+			all = append(all, code)
+		}
+	}
+	return all
+}
+
 // Referral is the answer of the red flags.
 type Referral uint8
 
@@ -133,20 +154,23 @@ func (r Referral) MarshalText() ([]byte, error) { return referrals.Marshal(r) }
 // UnmarshalText reads what MarshalText writes.
 func (r *Referral) UnmarshalText(text []byte) error { return referrals.Unmarshal(text, r) }
 
-// DayPlan is what a session-day check says of the day.
+// DayPlan is what the day of a session is to be. The published session-day
+// checks say only as planned, lighter and not today.
 type DayPlan uint8
 
 // Plans for the day, rising in severity.
 const (
 	PlanUnknown DayPlan = iota // not checked
 	AsPlanned
-	Lighter  // last completed load or less, a set fewer, more in reserve
-	NotToday // no session
+	Lighter     // see [Lighten]
+	SettleFirst // measure again, or answer what is missing; only then a session
+	NotToday    // no session
+	HelpNow     // emergency services
 )
 
-var dayPlans = units.NewVocabulary[DayPlan]("plan for the day", "", "as_planned", "lighter", "not_today")
+var dayPlans = units.NewVocabulary[DayPlan]("plan for the day", "", "as_planned", "lighter", "settle_first", "not_today", "help_now")
 
-// String returns "as_planned", "lighter" or "not_today".
+// String returns the plan's code, such as "as_planned" or "not_today".
 func (p DayPlan) String() string { return dayPlans.Text(p) }
 
 // MarshalText writes what String returns.
@@ -164,11 +188,5 @@ type SessionDayAnswer struct {
 
 // join returns the graver of a and b with the reasons of both.
 func (a SessionDayAnswer) join(b SessionDayAnswer) SessionDayAnswer {
-	reasons := slices.Clone(a.Reasons)
-	for _, r := range b.Reasons {
-		if !slices.Contains(reasons, r) {
-			reasons = append(reasons, r)
-		}
-	}
-	return SessionDayAnswer{max(a.Plan, b.Plan), reasons}
+	return SessionDayAnswer{max(a.Plan, b.Plan), joinCodes(a.Reasons, b.Reasons)}
 }

@@ -6,11 +6,16 @@ import "slices"
 // fever and instability after BACR 2006 and ACSM 2009 (HEIW); the fall of
 // pressure on standing from lying (Freeman 2011) or sitting (Shaw 2017); glucose
 // at the start (Colberg 2016, Turner 2019); pain (Thomee 1997, Silbernagel
-// 2007). What was not asked or measured is not counted.
+// 2007); oxygen saturation (Garvey 2012) and blood counts. What was not asked or
+// measured is not counted. Of two readings of pressure or pulse, the second after
+// a rest, the second counts. Heart failure has an answer of its own: see
+// [HeartFailure].
 //
 // Glucose below 90 mg/dL counts for people on insulin or a secretagogue, whom
 // the table is chiefly for; below 70 mg/dL, and from 250 mg/dL, for everyone.
-// Moderate or large ketones take the place of the band of high glucose.
+// That a short or very intense bout, such as weights, may do without eating first
+// is not used here. Moderate or large ketones, or 1.5 mmol/L in the blood, take
+// the place of the band of high glucose.
 //
 // Diastolic pressure of 100 mmHg stops the day here, while the list of
 // [Contraindications] calls it absolute only above 110: sources disagree.
@@ -22,23 +27,68 @@ func SessionDay(c Check, p Profile) SessionDayAnswer {
 			answer.Reasons = append(answer.Reasons, code)
 		}
 	}
-	meet(c.BP != nil && (c.BP.Systolic >= daySystolic || c.BP.Diastolic >= dayDiastolic), NotToday, pressureToday)
-	meet(c.RestingPulse > dayPulse, NotToday, pulseToday)
+	meet(last(c.BP, c.BPAgain).stopsDay(), NotToday, pressureToday)
+	meet(lastPulse(c.RestingPulse, c.RestingPulseAgain) > dayPulse, NotToday, pulseToday)
 	meet(c.Febrile == Yes, NotToday, feverToday)
 	meet(p.has("decompensated_hf"), NotToday, failingToday)
 	meet(p.has("unstable_chd", "uncontrolled_arrhythmia"), NotToday, unstableToday)
 	meet(c.Orthostatic.isHypotension(), Lighter, orthostatic)
 	low, lowPlan := c.lowGlucose(p)
 	meet(low != "", lowPlan, low)
-	meet(c.Ketones >= ModerateKetones, NotToday, ketonesHigh)
+	meet(c.ketonesHigh(), NotToday, ketonesHigh)
 	high := c.highGlucose()
 	meet(high != "", Lighter, high)
+	meet(high != "" && c.BloodKetones != nil, Lighter, ketonesLight)
+	meet(c.SpO2 > 0 && c.SpO2 < spo2Severe, NotToday, saturationSevere)
+	meet(c.SpO2 >= spo2Severe && c.SpO2 < spo2Floor, Lighter, saturationFloor)
+	for _, code := range c.Counts.low() {
+		meet(true, NotToday, code)
+	}
 	if c.Pain != nil {
-		meet(over(c.Pain.During) || over(c.Pain.After), Lighter, painHigh)
-		meet(c.Pain.SettledNextMorning == No, Lighter, painUnsettled)
-		meet(c.Pain.WeeklyTrend == RisingPain, Lighter, painRising)
+		for _, code := range painReasons(*c.Pain) {
+			meet(true, Lighter, code)
+		}
 	}
 	return answer
+}
+
+// painReasons are the rules of the pain model that are met, where it applies.
+func painReasons(p Pain) []Code {
+	if a := PainModel(p); a.Applies {
+		return a.Reasons
+	}
+	return nil
+}
+
+// last is the reading that counts of a first and one after a rest.
+func last(first, again *BloodPressure) *BloodPressure {
+	if again != nil {
+		return again
+	}
+	return first
+}
+
+func lastPulse(first, again int) int {
+	if again != 0 {
+		return again
+	}
+	return first
+}
+
+func (b *BloodPressure) stopsDay() bool {
+	return b != nil && (b.Systolic >= daySystolic || b.Diastolic >= dayDiastolic)
+}
+
+// low are the counts that are too low for exercise.
+func (b *BloodCounts) low() []Code {
+	var list []Code
+	if b != nil && b.Platelets > 0 && b.Platelets < lowPlatelets {
+		list = append(list, plateletsLow)
+	}
+	if b != nil && b.Haemoglobin > 0 && b.Haemoglobin < lowHaemoglobin {
+		list = append(list, haemoglobinLow)
+	}
+	return list
 }
 
 func (p Profile) has(codes ...Code) bool {
@@ -52,10 +102,17 @@ func (o *OrthostaticDrop) isHypotension() bool {
 	case o.From == Sitting:
 		return o.Systolic >= sittingSystolic || o.Diastolic >= sittingDiastolic
 	}
-	return o.Systolic >= lyingSystolic || o.Diastolic >= lyingDiastolic
+	systolic := lyingSystolic
+	if o.HighLying {
+		systolic = lyingHighSystolic
+	}
+	return o.Systolic >= systolic || o.Diastolic >= lyingDiastolic
 }
 
-func over(score *float64) bool { return score != nil && *score > painLimit }
+// ketonesHigh reports whether a test of urine or blood bars exercise.
+func (c Check) ketonesHigh() bool {
+	return c.Ketones >= ModerateKetones || c.BloodKetones != nil && *c.BloodKetones >= bloodKetones
+}
 
 // onInsulin reports whether medicines are known to be taken that can cause a low.
 func (c Check) onInsulin(p Profile) bool {
@@ -78,7 +135,7 @@ func (c Check) lowGlucose(p Profile) (Code, DayPlan) {
 
 func (c Check) highGlucose() Code {
 	switch {
-	case c.Glucose.IsZero() || c.Glucose.below(glucoseKetones) || c.Ketones >= ModerateKetones:
+	case c.Glucose.IsZero() || c.Glucose.below(glucoseKetones) || c.ketonesHigh():
 		return ""
 	case c.Glucose.below(glucoseVeryHigh):
 		return glucoseHigh

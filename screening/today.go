@@ -27,14 +27,38 @@ func Today(c Check, o Outcome) (Outcome, error) {
 	out.Today = c.Day
 	out.Findings = slices.Clone(o.Findings)
 	out.Missing = slices.Clone(o.Missing)
+	out.Ended = slices.Clone(o.Ended)
 	c.newSigns(&out)
+	c.happened(&out)
 	c.checks(&out)
+	c.untaken(&out)
+	c.ownState(&out)
 	if !o.ReviewBy.IsZero() && c.Day > o.ReviewBy {
 		out.add(evidence.Because(lapsedCode, clearanceFact).With("day", o.ReviewBy), askNoLoad)
 	}
 	out.Findings = slices.DeleteFunc(out.Findings, func(f Finding) bool { return f.Reason.Code == nothingCode })
 	out.close()
+	out.Plan = out.dayPlan()
 	return out, nil
+}
+
+// dayPlan is what becomes of the session: what only waits for an answer or a
+// second reading is settled first.
+func (o Outcome) dayPlan() DayPlan {
+	plan := AsPlanned
+	for _, f := range o.Findings {
+		switch {
+		case f.Route == Emergency:
+			return HelpNow
+		case f.Meanwhile == Nothing && f.Open:
+			plan = max(plan, SettleFirst)
+		case f.Meanwhile == Nothing:
+			plan = NotToday
+		case f.Limits.Lighten != Lighten{}:
+			plan = max(plan, Lighter)
+		}
+	}
+	return plan
 }
 
 // fits reports what keeps c from being applied to o.
@@ -58,12 +82,27 @@ func (c Check) newSigns(o *Outcome) {
 		o.addUnasked(askNew, c.Setting)
 	}
 	for _, it := range inOrder(c.New.appendItems(nil)) {
-		e, variant := it.effect.inSetting(c.Setting, it.balance), plainly
-		if it.held != Yes {
-			e, variant = e.softened(), unsurely
-			o.ask(Question{it.code, it.reason(unsurely)})
+		e := it.effect.inSetting(c.Setting, it.balance)
+		if it.held == Yes {
+			o.add(it.reason(plainly), e)
+			continue
 		}
-		o.add(it.reason(variant), e)
+		o.ask(Question{it.code, it.reason(unsurely)})
+		o.addOpen(it.reason(unsurely), e.softened())
+	}
+}
+
+// happened reports events since the assessment: they end clearances, estimates
+// and the plan, and may be a condition by themselves.
+func (c Check) happened(o *Outcome) {
+	for _, e := range c.Events {
+		o.add(evidence.Because(happenedCode, eventFact, find(e.Code).factID()).With("event", find(e.Code).meaning), askNoLoad.inSetting(c.Setting, e.Code == "fall"))
+		if !slices.Contains(o.Ended, e.Code) {
+			o.Ended = append(o.Ended, e.Code)
+		}
+	}
+	for _, it := range inOrder((Profile{Day: c.Day, Events: c.Events}).appendEvents(nil)) {
+		o.add(it.reason(plainly), it.effect.inSetting(c.Setting, it.balance))
 	}
 }
 
@@ -77,7 +116,7 @@ func (c Check) checks(o *Outcome) {
 	o.Rules.SessionDay = o.Rules.SessionDay.join(met)
 	for _, code := range met.Reasons {
 		e := find(code)
-		o.add(e.reason(plainly), e.effect.inSetting(c.Setting, e.balance))
+		o.addRead(e, plainly, e.effect.inSetting(c.Setting, e.balance), c)
 	}
 	for _, code := range SessionDay(c.worst(), Profile{}).Reasons {
 		if slices.Contains(met.Reasons, code) {
@@ -85,13 +124,69 @@ func (c Check) checks(o *Outcome) {
 		}
 		e := find(code)
 		o.ask(askFor(c.wouldSettle(code), code))
-		o.add(e.reason(unsurely), e.effect.softened().inSetting(c.Setting, e.balance))
+		if code == ketonesHigh && c.stripsAway() {
+			e = find(noStrips)
+			o.add(e.reason(plainly), e.effect)
+			continue
+		}
+		o.addOpen(e.reason(unsurely), e.effect.softened().inSetting(c.Setting, e.balance))
 	}
-	if c.InsulinOrSecretagogue == Yes && c.Glucose.IsZero() {
-		e := find(askGlucose)
-		o.ask(askFor(askGlucose, askInsulin))
-		o.add(e.reason(unsurely), e.effect.inSetting(c.Setting, e.balance))
+}
+
+// stripsAway reports whether ketones cannot be tested in a person known to take
+// nothing that can cause a low: then the team is asked and light work goes on.
+func (c Check) stripsAway() bool {
+	return c.NoKetoneStrips && c.InsulinOrSecretagogue == No
+}
+
+// untaken asks for what every day must bring and this one did not.
+func (c Check) untaken(o *Outcome) {
+	each := slices.Clone(o.EachDay)
+	if c.InsulinOrSecretagogue == Yes && !slices.Contains(each, askGlucose) {
+		each = append(each, askGlucose)
 	}
+	taken := map[Code]bool{
+		askGlucose: !c.Glucose.IsZero(), askPressure: c.BP != nil, askPulse: c.RestingPulse > 0, askSaturation: c.SpO2 > 0,
+		askWeight: c.Weight != nil, worsening: c.Worsening != Unknown,
+	}
+	for _, code := range each {
+		if taken[code] || code == askGlucose && c.InsulinOrSecretagogue == No {
+			continue
+		}
+		e := find(code)
+		o.ask(askFor(code, ""))
+		o.addOpen(e.reason(unsurely), e.effect.softened().inSetting(c.Setting, e.balance))
+	}
+}
+
+// ownState reports what stands in no published check of the day: heart failure,
+// effort at a high pressure, pain that the model is not for, soreness, illness.
+func (c Check) ownState(o *Outcome) {
+	meet := func(met bool, code Code) {
+		if met {
+			e := find(code)
+			o.add(e.reason(plainly), e.effect.inSetting(c.Setting, e.balance))
+		}
+	}
+	failing := HeartFailure(c, Profile{})
+	o.Rules.HeartFailure = o.Rules.HeartFailure.join(failing)
+	for _, code := range failing.Reasons {
+		meet(true, code)
+	}
+	if bp := last(c.BP, c.BPAgain); bp != nil && bp.Systolic > exertionSystolic {
+		o.addRead(find(exertionHigh), plainly, find(exertionHigh).effect, c)
+	}
+	if c.Pain != nil {
+		o.Rules.Pain = PainModel(*c.Pain)
+		meet(c.Pain.Kind > OrdinaryPain, otherPain[c.Pain.Kind])
+	}
+	if c.Pain != nil && c.Pain.Kind == PainKindUnknown {
+		e := find(askPainKind)
+		o.ask(askFor(askPainKind, ""))
+		o.addOpen(e.reason(unsurely), e.effect)
+	}
+	meet(c.SorenessDays > sorenessDays, sorenessLasting)
+	meet(c.Unwell == Yes, unwellToday)
 }
 
 // worst returns c with the worst answer to what was to be asked and was not.
@@ -105,7 +200,7 @@ func (c Check) worst() Check {
 	if c.SevereLow == Unknown && c.InsulinOrSecretagogue == Yes {
 		c.SevereLow = Yes
 	}
-	if c.Ketones == KetonesUnknown && c.highGlucose() != "" {
+	if c.Ketones == KetonesUnknown && c.BloodKetones == nil && c.highGlucose() != "" {
 		c.Ketones = LargeKetones
 	}
 	if c.Pain != nil {
@@ -113,23 +208,6 @@ func (c Check) worst() Check {
 		c.Pain = &worst
 	}
 	return c
-}
-
-func (p Pain) worst() Pain {
-	most := 10.0
-	if p.During == nil {
-		p.During = &most
-	}
-	if p.After == nil {
-		p.After = &most
-	}
-	if p.SettledNextMorning == Unknown {
-		p.SettledNextMorning = No
-	}
-	if p.WeeklyTrend == TrendUnknown {
-		p.WeeklyTrend = RisingPain
-	}
-	return p
 }
 
 // wouldSettle is the question whose answer would settle whether a check is met.

@@ -9,7 +9,7 @@ import (
 	"example.org/posology/units/body"
 )
 
-func mustToday(t *testing.T, c screening.Check, o screening.Outcome) screening.Outcome {
+func mustToday(t fataler, c screening.Check, o screening.Outcome) screening.Outcome {
 	t.Helper()
 	got, err := screening.Today(c, o)
 	if err != nil {
@@ -47,8 +47,8 @@ func TestTodayEffects(t *testing.T) {
 		missing   screening.Code
 	}{
 		"fever":          {func(c *screening.Check) { c.Febrile = screening.Yes }, screening.Tell, screening.Nothing, screening.NotToday, ""},
-		"pressure":       {func(c *screening.Check) { c.BP = pressure(150, 100) }, screening.AskFirst, screening.Nothing, screening.NotToday, ""},
-		"pulse":          {func(c *screening.Check) { c.RestingPulse = 101 }, screening.AskFirst, screening.Nothing, screening.NotToday, ""},
+		"pressure":       {func(c *screening.Check) { c.BP = pressure(150, 100) }, screening.AskFirst, screening.Nothing, screening.NotToday, "blood_pressure_again"},
+		"pulse":          {func(c *screening.Check) { c.RestingPulse = 101 }, screening.AskFirst, screening.Nothing, screening.NotToday, "resting_pulse_again"},
 		"new chest pain": {func(c *screening.Check) { c.New = screening.AskedFor("ischaemic_chest_neck_jaw_arm_pain") }, screening.SameDay, screening.Nothing, screening.AsPlanned, ""},
 		"new numbness":   {func(c *screening.Check) { c.New = screening.AskedFor("saddle_numbness") }, screening.Emergency, screening.Nothing, screening.AsPlanned, ""},
 		"perhaps a pop": {func(c *screening.Check) {
@@ -75,9 +75,9 @@ func TestTodayEffects(t *testing.T) {
 			c.InsulinOrSecretagogue = screening.No
 			c.Ketones = screening.NoKetones
 		}, screening.AskFirst, screening.WithinLimits, screening.Lighter, ""},
-		"pain begun": {func(c *screening.Check) { c.Pain = &screening.Pain{During: score(2)} }, screening.Tell, screening.WithinLimits, screening.AsPlanned, "pain"},
+		"pain begun": {func(c *screening.Check) { c.Pain = &screening.Pain{Kind: screening.OrdinaryPain, During: score(2)} }, screening.Tell, screening.WithinLimits, screening.AsPlanned, "pain"},
 		"pain": {func(c *screening.Check) {
-			c.Pain = &screening.Pain{During: score(6), After: score(2), SettledNextMorning: screening.Yes, WeeklyTrend: screening.StablePain}
+			c.Pain = &screening.Pain{Kind: screening.OrdinaryPain, During: score(6), After: score(2), SettledNextMorning: screening.Yes, WeeklyTrend: screening.StablePain}
 		}, screening.Tell, screening.WithinLimits, screening.Lighter, ""},
 		"pressure on rising": {func(c *screening.Check) {
 			c.Orthostatic = &screening.OrthostaticDrop{From: screening.Sitting, Systolic: 15}

@@ -47,11 +47,53 @@ func (b *BloodPressure) check() error {
 	return bad.Err()
 }
 
-func checkPulse(beats int) error {
-	if beats == 0 {
+func checkPulse(beats int) error { return givenWithin(beats, 20, 250, " beats a minute") }
+
+// givenWithin is within for a reading of which 0 means that there is none.
+func givenWithin(v, lo, hi int, unit string) error {
+	if v == 0 {
 		return nil
 	}
-	return within(beats, 20, 250, " beats a minute")
+	return within(v, lo, hi, unit)
+}
+
+// checkTwice returns what is wrong with readings of pressure and pulse and with
+// those after a rest.
+func checkTwice(bp, again *BloodPressure, pulse, pulseAgain int) error {
+	var bad units.FieldErrors
+	bad.Add("/bp", bp.check())
+	bad.Add("/bp_again", again.check())
+	if bp == nil && again != nil {
+		bad.Add("/bp", units.Field("", nil, "the first reading beside the second", units.ErrMissing))
+	}
+	bad.Add("/resting_pulse", checkPulse(pulse))
+	bad.Add("/resting_pulse_again", checkPulse(pulseAgain))
+	if pulse == 0 && pulseAgain != 0 {
+		bad.Add("/resting_pulse", units.Field("", nil, "the first reading beside the second", units.ErrMissing))
+	}
+	return bad.Err()
+}
+
+func (w *WeightGain) check() error {
+	if w == nil {
+		return nil
+	}
+	var bad units.FieldErrors
+	if w.Mass < -20*units.Kilogram || w.Mass > 20*units.Kilogram {
+		bad.Add("/mass", units.Field("", w.Mass, "-20 to 20 kg", units.ErrOutOfRange))
+	}
+	bad.Add("/days", within(w.Days, 1, 31, " days"))
+	return bad.Err()
+}
+
+func (b *BloodCounts) check() error {
+	if b == nil {
+		return nil
+	}
+	var bad units.FieldErrors
+	bad.Add("/platelets", givenWithin(b.Platelets, 1, 2000, " × 10⁹/L"))
+	bad.Add("/haemoglobin", givenWithin(b.Haemoglobin, 20, 250, " g/L"))
+	return bad.Err()
 }
 
 func (o OrthostaticDrop) check() error {
@@ -59,19 +101,6 @@ func (o OrthostaticDrop) check() error {
 	bad.Add("/from", postures.Check("", o.From))
 	bad.Add("/systolic", within(o.Systolic, -150, 200, " mmHg"))
 	bad.Add("/diastolic", within(o.Diastolic, -100, 150, " mmHg"))
-	return bad.Err()
-}
-
-func (p Pain) check() error {
-	var bad units.FieldErrors
-	if p.During != nil {
-		bad.Add("/during", within(*p.During, 0, 10, ""))
-	}
-	if p.After != nil {
-		bad.Add("/after", within(*p.After, 0, 10, ""))
-	}
-	bad.Add("/settled_next_morning", given(answers, p.SettledNextMorning))
-	bad.Add("/weekly_trend", given(trends, p.WeeklyTrend))
 	return bad.Err()
 }
 
@@ -113,8 +142,11 @@ func (p Profile) Validate() error {
 
 func (p Profile) checkReadings() error {
 	var bad units.FieldErrors
-	bad.Add("/bp", p.BP.check())
-	bad.Add("/resting_pulse", checkPulse(p.RestingPulse))
+	bad.Add("", checkTwice(p.BP, p.BPAgain, p.RestingPulse, p.RestingPulseAgain))
+	bad.Add("/blood_counts", p.Counts.check())
+	if p.HbA1c != nil {
+		bad.Add("/hba1c", within(*p.HbA1c, 2, 25, " per cent"))
+	}
 	if p.CapacityMETs != nil {
 		bad.Add("/capacity_mets", within(*p.CapacityMETs, 0, 30, " METs"))
 	}
@@ -130,9 +162,13 @@ var pointerEscape = strings.NewReplacer("~", "~0", "/", "~1")
 
 func (p Profile) checkRecords() error {
 	var bad units.FieldErrors
-	for i, e := range p.Events {
-		bad.Add(fmt.Sprintf("/events/%d", i), e.check(p.Day))
+	bad.Add("/falls", p.Falls.check())
+	for i, code := range p.HomeReadings {
+		if !slices.Contains(homeReadings, code) {
+			bad.Add(fmt.Sprintf("/home_readings/%d", i), units.Field("", fmt.Sprintf("%.60q", string(code)), fmt.Sprint(homeReadings), units.ErrUnknown))
+		}
 	}
+	bad.Add("/events", checkEvents(p.Events, p.Day))
 	for i, c := range p.Clearances {
 		bad.Add(fmt.Sprintf("/clearances/%d", i), c.check())
 	}
@@ -145,6 +181,14 @@ func (p Profile) checkRecords() error {
 			bad.Add(path, units.Field("", nil, "the code of a question with yes and no", units.ErrUnknown))
 		}
 		bad.Add(path, given(answers, p.Answers[code]))
+	}
+	return bad.Err()
+}
+
+func checkEvents(events []Event, visit units.Day) error {
+	var bad units.FieldErrors
+	for i, e := range events {
+		bad.Add(fmt.Sprintf("/%d", i), e.check(visit))
 	}
 	return bad.Err()
 }

@@ -1,0 +1,147 @@
+package function
+
+import (
+	"fmt"
+	"math"
+	"regexp"
+	"strconv"
+	"strings"
+
+	"example.org/posology/units"
+)
+
+// Unit is the unit of an amount.
+type Unit uint8
+
+// Units.
+const (
+	UnitUnknown             Unit = iota // not given
+	Reps                                // repetitions, counted
+	Seconds                             // seconds
+	Minutes                             // minutes
+	MetresPerSecond                     // metres a second
+	CentimetresPerSecond                // centimetres a second
+	Kilograms                           // kilograms of force on a hand dynamometer, or of mass
+	KilogramsPerSquareMetre             // kilograms per square metre of height
+	Centimetres                         // centimetres
+	Points                              // points of a score
+	Level                               // number of a level
+	Percent                             // per cent of people
+)
+
+var unitTexts = units.NewVocabulary[Unit]("unit", "", "reps", "s", "min", "m/s", "cm/s", "kg", "kg/m2", "cm", "points", "level", "%")
+
+// String returns the unit's symbol, such as "m/s".
+func (u Unit) String() string { return unitTexts.Text(u) }
+
+// MarshalText writes what String returns.
+func (u Unit) MarshalText() ([]byte, error) { return unitTexts.Marshal(u) }
+
+// UnmarshalText reads what MarshalText writes.
+func (u *Unit) UnmarshalText(text []byte) error { return unitTexts.Unmarshal(text, u) }
+
+// Amount is a number with its unit, in whole millionths of the unit, so that
+// comparisons and differences are exact. Differences may lie below nought. The
+// zero value is "not given"; nought of something is not. Its text is the number
+// and the unit: "12 reps", "8.86 s", "0.8 m/s".
+type Amount struct {
+	millionths int64
+	unit       Unit
+}
+
+const (
+	perUnit   = 1_000_000
+	maxAmount = 999_999_999.0 // no measure here comes near it
+)
+
+// NewAmount returns v of unit u, to the nearest millionth. What is no number,
+// or lies beyond 999 999 999 either way, is an [units.ErrOutOfRange]; a unit not
+// given is an [units.ErrMissing].
+func NewAmount(v float64, u Unit) (Amount, error) {
+	if err := unitTexts.Check("", u); err != nil {
+		return Amount{}, err
+	}
+	if !(math.Abs(v) <= maxAmount) {
+		return Amount{}, units.Field("", v, fmt.Sprintf("-%.0f to %.0f", maxAmount, maxAmount), units.ErrOutOfRange)
+	}
+	return Amount{int64(math.Round(v * perUnit)), u}, nil
+}
+
+var amountText = regexp.MustCompile(`^(-?)([0-9]{1,9})(?:\.([0-9]{1,6}))? (\S+)$`)
+
+// ParseAmount reads a number, a space and a unit, such as "8.86 s"; at most six
+// decimals. Another form is an [units.ErrSyntax], another unit an
+// [units.ErrUnknown].
+func ParseAmount(s string) (Amount, error) {
+	part := amountText.FindStringSubmatch(s)
+	if part == nil {
+		return Amount{}, units.Field("", fmt.Sprintf("%.40q", s), `a number, at most six decimals, a space and a unit, such as "8.86 s"`, units.ErrSyntax)
+	}
+	u, err := unitTexts.Parse(part[4])
+	if err != nil {
+		return Amount{}, err
+	}
+	// Nine digits and six decimals fit an int64.
+	n, _ := strconv.ParseInt(part[2]+part[3]+strings.Repeat("0", 6-len(part[3])), 10, 64)
+	if part[1] != "" {
+		n = -n
+	}
+	return Amount{n, u}, nil
+}
+
+// IsZero reports whether a was not given.
+func (a Amount) IsZero() bool { return a == Amount{} }
+
+// Unit returns the unit, [UnitUnknown] if a was not given.
+func (a Amount) Unit() Unit { return a.unit }
+
+// Value returns the number, in the unit of a.
+func (a Amount) Value() float64 { return float64(a.millionths) / perUnit }
+
+// String prints the exact number and the unit, or "" if a was not given.
+func (a Amount) String() string {
+	if a.IsZero() {
+		return ""
+	}
+	sign, n := "", a.millionths
+	if n < 0 {
+		sign, n = "-", -n
+	}
+	number := fmt.Sprintf("%s%d.%06d", sign, n/perUnit, n%perUnit)
+	return strings.TrimSuffix(strings.TrimRight(number, "0"), ".") + " " + a.unit.String()
+}
+
+// MarshalText writes what String prints.
+func (a Amount) MarshalText() ([]byte, error) { return []byte(a.String()), nil }
+
+// UnmarshalText reads what MarshalText writes.
+func (a *Amount) UnmarshalText(text []byte) error {
+	if len(text) == 0 {
+		*a = Amount{}
+		return nil
+	}
+	got, err := ParseAmount(string(text))
+	if err != nil {
+		return err
+	}
+	*a = got
+	return nil
+}
+
+// whole reports whether a has no fraction.
+func (a Amount) whole() bool { return a.millionths%perUnit == 0 }
+
+// minus returns a − b; both have one unit.
+func (a Amount) minus(b Amount) Amount { return Amount{a.millionths - b.millionths, a.unit} }
+
+// plus returns a + b; both have one unit.
+func (a Amount) plus(b Amount) Amount { return Amount{a.millionths + b.millionths, a.unit} }
+
+// size returns a without its sign.
+func (a Amount) size() Amount { return Amount{max(a.millionths, -a.millionths), a.unit} }
+
+// roundedUp returns the least whole amount that is not below a, which is not
+// below nought.
+func (a Amount) roundedUp() Amount {
+	return Amount{(a.millionths + perUnit - 1) / perUnit * perUnit, a.unit}
+}

@@ -1,0 +1,202 @@
+package function
+
+import (
+	"slices"
+	"strings"
+
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// Position is where a result stands to one norm.
+type Position uint8
+
+// Positions.
+const (
+	PositionUnknown Position = iota // not given
+	NoNorm                          // the body has none for this person or course
+	NotScored                       // the result has no score to compare
+	Flagged                         // on the side that the cut-off flags
+	NotFlagged                      // on the other side
+	Worse                           // than the figure
+	Equal                           // to the figure
+	Better                          // than the figure
+)
+
+var positions = units.NewVocabulary[Position]("position", "", "no norm", "not scored", "flagged", "not flagged", "worse", "equal", "better")
+
+// String returns the position's name, such as "not flagged".
+func (p Position) String() string { return positions.Text(p) }
+
+// MarshalText writes what String returns.
+func (p Position) MarshalText() ([]byte, error) { return positions.Marshal(p) }
+
+// UnmarshalText reads what MarshalText writes.
+func (p *Position) UnmarshalText(text []byte) error { return positions.Unmarshal(text, p) }
+
+// A Standing is one norm's own answer to a result. Not flagged means no more
+// than that.
+type Standing struct {
+	Position Position          `json:"position"`
+	Body     string            `json:"body,omitzero"` // who answers
+	Norm     Norm              `json:"norm,omitzero"` // which figure; none where there is no norm
+	Reasons  []evidence.Reason `json:"reasons"`       // the answer, then cautions about it
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (s *Standing) UnmarshalJSON(data []byte) error {
+	type plain Standing
+	return units.DecodeJSON(data, (*plain)(s))
+}
+
+// Compare lets every figure and cut-off that was published for the measure of r
+// answer, in the order of [Norms]; they are never merged. A body without a norm
+// for that sex, age or course answers [NoNorm] with the reason, and so does the
+// whole comparison where no body has any. Age is needed; where the sex is not
+// given, norms by sex answer NoNorm. The errors of [Result.Validate] come back
+// with those of sex and age.
+func Compare(r Result, sex body.Sex, age body.Age) ([]Standing, error) {
+	var bad units.FieldErrors
+	bad.Add("", r.Validate())
+	checkPerson(&bad, sex, age)
+	if err := bad.Err(); err != nil {
+		return nil, err
+	}
+	all := []Standing{}
+	for _, m := range r.measures() {
+		for _, t := range tables {
+			if t.measure == m {
+				all = append(all, t.standings(r, sex, age)...)
+			}
+		}
+	}
+	if len(all) == 0 {
+		all = append(all, noNorm("", evidence.Because(codeNoNorm, factNoNorm).With("test", r.Test)))
+	}
+	return all, nil
+}
+
+func checkPerson(bad *units.FieldErrors, sex body.Sex, age body.Age) {
+	if _, err := sex.MarshalText(); err != nil {
+		bad.Add("/sex", err)
+	}
+	bad.Add("/age", age.Check())
+}
+
+func noNorm(body string, reason evidence.Reason) Standing {
+	return Standing{Position: NoNorm, Body: body, Reasons: []evidence.Reason{reason}}
+}
+
+// standings are the answers of one table: of each figure printed for the
+// person, or one that says why there is none.
+func (t table) standings(r Result, sex body.Sex, age body.Age) []Standing {
+	var printed []Norm
+	for _, n := range t.norms {
+		if k := n.Statistic.Kind(); k == Figure || k == CutOff {
+			printed = append(printed, n)
+		}
+	}
+	if len(printed) == 0 {
+		return nil
+	}
+	if t.course != "" && t.course != r.Test.String() {
+		return []Standing{noNorm(t.body, evidence.Because(codeNoCourse, printed[0].Fact, factNoNorm).
+			With("body", t.body).With("course", t.course).With("test", r.Test))}
+	}
+	var own []Standing
+	for _, n := range printed {
+		if n.forPerson(sex, age) {
+			own = append(own, n.standing(r))
+		}
+	}
+	if len(own) == 0 {
+		own = append(own, t.outside(printed, r, sex, age))
+	}
+	return own
+}
+
+// outside says why none of the norms printed is for the person.
+func (t table) outside(printed []Norm, r Result, sex body.Sex, age body.Age) Standing {
+	bySex := slices.ContainsFunc(printed, func(n Norm) bool { return n.Ages.Contains(age) })
+	if bySex {
+		reason := evidence.Because(codeNoSex, printed[0].Fact, factNoNorm).With("body", t.body).With("test", r.Test).With("age", age)
+		return noNorm(t.body, reason.With("sex", sexText(sex)))
+	}
+	reason := evidence.Because(codeNoAge, printed[0].Fact, factNoNorm).With("body", t.body).With("test", r.Test).With("age", age)
+	return noNorm(t.body, reason.With("ages", agesText(printed, sex)))
+}
+
+func sexText(sex body.Sex) string {
+	if sex == body.SexUnknown {
+		return "sex not given"
+	}
+	return sex.String()
+}
+
+// agesText lists the ages that norms were printed for, each once: those for the
+// sex, if there are any.
+func agesText(printed []Norm, sex body.Sex) string {
+	var own, all []string
+	for _, n := range printed {
+		text := n.Ages.String()
+		if !slices.Contains(all, text) {
+			all = append(all, text)
+		}
+		if (n.Sex == body.SexUnknown || n.Sex == sex) && !slices.Contains(own, text) {
+			own = append(own, text)
+		}
+	}
+	if len(own) > 0 {
+		all = own
+	}
+	return strings.Join(all, ", ")
+}
+
+func (n Norm) standing(r Result) Standing {
+	s := Standing{Body: n.Body, Norm: n}
+	if r.How != Done {
+		s.Position = NotScored
+		reason := r.unscored()
+		reason.Facts = append(reason.Facts, n.Fact)
+		s.Reasons = []evidence.Reason{reason}
+		return s
+	}
+	p := r.Test.protocol()
+	score := p.score(r.Value)
+	s.Position = n.position(score, p.better)
+	reason := evidence.Because(positionCodes[s.Position], n.Fact).With("test", r.Test).With("value", score).
+		With("figure", n.Statistic.Words()).With("norm", n.Value).With("body", n.Body).With("basis", n.Basis)
+	s.Reasons = append([]evidence.Reason{reason}, n.cautions()...)
+	return s
+}
+
+func (n Norm) position(score Amount, better Direction) Position {
+	figure := n.in(score.unit)
+	switch {
+	case n.Statistic.Kind() == CutOff && n.holds(score):
+		return Flagged
+	case n.Statistic.Kind() == CutOff:
+		return NotFlagged
+	case score.millionths == figure:
+		return Equal
+	case (score.millionths > figure) == (better == MoreIsBetter):
+		return Better
+	}
+	return Worse
+}
+
+// cautions tell what to bear in mind about the figure itself.
+func (n Norm) cautions() []evidence.Reason {
+	var all []evidence.Reason
+	if n.Basis == evidence.FromMemory {
+		all = append(all, evidence.Because(codeFromMemory, n.Fact).With("body", n.Body))
+	}
+	if n.People != "" {
+		all = append(all, evidence.Because(codePeople, n.Fact).With("people", n.People).With("body", n.Body))
+	}
+	if n.Note != "" {
+		all = append(all, evidence.Because(codeNote, n.Fact).With("note", n.Note).With("body", n.Body))
+	}
+	return all
+}

@@ -1,0 +1,83 @@
+package function_test
+
+import (
+	"encoding/csv"
+	"errors"
+	"os"
+	"slices"
+	"strings"
+	"testing"
+
+	"example.org/posology/screening/function"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+// rows returns the rows of a table by the names of their columns.
+func rows(t testing.TB, path string) []map[string]string {
+	t.Helper()
+	f, err := os.Open(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer f.Close()
+	r := csv.NewReader(f)
+	r.Comment = '#'
+	all, err := r.ReadAll()
+	if err != nil {
+		t.Fatal(err)
+	}
+	var list []map[string]string
+	for _, row := range all[1:] {
+		m := map[string]string{}
+		for i, name := range all[0] {
+			m[name] = row[i]
+		}
+		list = append(list, m)
+	}
+	return list
+}
+
+// amt reads an amount of a test's own.
+func amt(text string) function.Amount { return units.Must(function.ParseAmount(text)) }
+
+// done is a result that was done, on the n-th of March 2026.
+func done(t function.Test, value string) function.Result {
+	r := function.Result{Test: t, Day: units.Must(units.ParseDay("2026-03-02")), How: function.Done, Value: amt(value)}
+	if t == function.Grip {
+		r.Side = body.Right
+	}
+	return r
+}
+
+// wants reports a missing field error at path of the given category.
+func wants(t *testing.T, err error, path string, category error) {
+	t.Helper()
+	var all units.FieldErrors
+	var one *units.FieldError
+	switch {
+	case errors.As(err, &all):
+	case errors.As(err, &one):
+		all = units.FieldErrors{one}
+	}
+	if !slices.ContainsFunc(all, func(f *units.FieldError) bool { return f.Path == path && errors.Is(f, category) }) {
+		t.Errorf("got %v, want %s at %q", err, category, path)
+	}
+}
+
+// norm returns the one norm of a body with that measure, statistic and sex.
+func norm(t *testing.T, m function.Measure, who string, s function.Statistic, sex body.Sex) function.Norm {
+	t.Helper()
+	for n := range function.Norms() {
+		if n.Measure == m && n.Body == who && n.Statistic == s && n.Sex == sex {
+			return n
+		}
+	}
+	t.Fatalf("no norm %v, %s, %s", m, who, s)
+	return function.Norm{}
+}
+
+// bodies are the answers of one body.
+func bodies(all []function.Standing, who string) []function.Standing {
+	return slices.DeleteFunc(slices.Clone(all), func(s function.Standing) bool { return !strings.HasPrefix(s.Body, who) })
+}

@@ -1,0 +1,55 @@
+package function
+
+import "example.org/posology/units"
+
+// Measure is what a published figure is about. The walks share one, usual gait
+// speed, unless a figure names its course; the battery has one for each part.
+type Measure uint8
+
+// Measures.
+const (
+	MeasureUnknown    Measure = iota // not given
+	ChairStands                      // stands in 30 s
+	FiveStandsTime                   // time of five sit-to-stands
+	UpAndGoTime                      // time of the timed up and go
+	BalanceStages                    // tandem hold of the four-stage balance test
+	UsualGait                        // usual walking speed
+	FastGait                         // fastest walking speed; no test here
+	BatteryTotal                     // total of the short physical performance battery
+	BatteryStands                    // its chair stands
+	BatteryWalk4m                    // its walk over 4 m
+	BatteryWalk3m                    // its walk over 3 m
+	BatteryWalk8ft                   // its walk over 8 ft
+	BatterySideBySide                // its stand with feet side by side
+	BatterySemiTandem                // its semi-tandem stand
+	BatteryTandem                    // its tandem stand
+	GripForce                        // grip, either hand or the better
+	GripDominant                     // grip of the dominant hand
+	GripNonDominant                  // grip of the other hand
+	ArmCurls                         // arm curls in 30 s
+	SarcopeniaTotal                  // total of the sarcopenia self-report
+	FallsTotal                       // total of the 12-question falls self-score
+	FrailtyNumber                    // number of the frailty level
+	MuscleIndex                      // appendicular lean mass by DXA over height squared; no test here
+	MuscleMass                       // appendicular lean mass by DXA; no test here
+	CalfGirth                        // calf circumference; no test here
+	Walk400m                         // time over 400 m; no test here
+)
+
+var measures = units.NewVocabulary[Measure]("measure", "",
+	"chair_stand_30s", "five_times_sit_to_stand", "timed_up_and_go", "four_stage_balance",
+	"gait_speed_usual", "gait_speed_max", "sppb_total", "sppb_chair_stand",
+	"sppb_gait_4m", "sppb_gait_3m", "sppb_gait_8ft",
+	"sppb_balance_side_by_side", "sppb_balance_semitandem", "sppb_balance_tandem",
+	"grip_strength", "grip_strength_dominant", "grip_strength_nondominant",
+	"arm_curl_30s", "sarc_f", "falls_self_score_12", "frailty_level",
+	"asmi_dxa", "asm_dxa", "calf_circumference", "walk_400m")
+
+// String returns the measure's code, such as "gait_speed_usual".
+func (m Measure) String() string { return measures.Text(m) }
+
+// MarshalText writes what String returns.
+func (m Measure) MarshalText() ([]byte, error) { return measures.Marshal(m) }
+
+// UnmarshalText reads what MarshalText writes.
+func (m *Measure) UnmarshalText(text []byte) error { return measures.Unmarshal(text, m) }

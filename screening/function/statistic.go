@@ -1,0 +1,155 @@
+package function
+
+import (
+	"maps"
+	"slices"
+
+	"example.org/posology/units"
+)
+
+// Statistic is the code of what a figure states about its measure, such as
+// "p25" or "low_if_less_than". Codes that name a body end in its name where two
+// bodies of a region differ.
+type Statistic string
+
+// Kind sorts statistics by their use.
+type Kind uint8
+
+// Kinds of statistics.
+const (
+	KindUnknown     Kind = iota // not given
+	Figure                      // describes people: a mean, a centile
+	CutOff                      // flags results on one side of it
+	ScoreLimit                  // turns a part of the battery into points
+	BandFloor                   // the lowest total of a band
+	Detectable                  // change in one person that is more than noise
+	DetectableGroup             // the same for the mean of a group: never for one person
+	Important                   // change that matters to people
+	Practice                    // gain from the first try to the second
+	Context                     // told for the record; nothing is compared with it
+)
+
+var kinds = units.NewVocabulary[Kind]("kind of statistic", "", "figure", "cut-off", "score limit", "band floor",
+	"detectable change", "detectable change of a group", "important change", "practice effect", "context")
+
+// String returns the kind's name, such as "cut-off".
+func (k Kind) String() string { return kinds.Text(k) }
+
+// MarshalText writes what String returns.
+func (k Kind) MarshalText() ([]byte, error) { return kinds.Marshal(k) }
+
+// UnmarshalText reads what MarshalText writes.
+func (k *Kind) UnmarshalText(text []byte) error { return kinds.Unmarshal(text, k) }
+
+// Bound is the side of a cut-off or limit that it speaks of, with the
+// strictness as printed.
+type Bound uint8
+
+// Bounds.
+const (
+	BoundNone Bound = iota // none: the figure bounds nothing
+	LessThan
+	AtMost
+	MoreThan
+	AtLeast
+)
+
+var bounds = units.NewVocabulary[Bound]("bound", "", "<", "<=", ">", ">=")
+
+// String returns "<", "<=", ">" or ">=", and "" for none.
+func (b Bound) String() string { return bounds.Text(b) }
+
+// MarshalText writes what String returns.
+func (b Bound) MarshalText() ([]byte, error) { return bounds.Marshal(b) }
+
+// UnmarshalText reads what MarshalText writes.
+func (b *Bound) UnmarshalText(text []byte) error { return bounds.Unmarshal(text, b) }
+
+// A meaning is what a statistic's code stands for.
+type meaning struct {
+	kind   Kind
+	bound  Bound
+	words  string // before the value
+	points int    // of a score limit or band
+}
+
+var statistics = map[Statistic]meaning{
+	"p25":                   {kind: Figure, words: "25th centile"},
+	"p75":                   {kind: Figure, words: "75th centile"},
+	"mean":                  {kind: Figure, words: "mean"},
+	"median":                {kind: Figure, words: "median"},
+	"ci95_low":              {kind: Figure, words: "lower end of the 95 % interval of the mean"},
+	"ci95_high":             {kind: Figure, words: "upper end of the 95 % interval of the mean"},
+	"disability_figure":     {kind: Figure, words: "figure linked with disability"},
+	"prevalence_weak_2.5sd": {kind: Context, words: "share more than 2.5 standard deviations under the peak"},
+
+	"below_average_if_less_than":         {kind: CutOff, bound: LessThan, words: "below average under"},
+	"worse_than_average_if_greater_than": {kind: CutOff, bound: MoreThan, words: "worse than average above"},
+	"low_strength_if_greater_than":       {kind: CutOff, bound: MoreThan, words: "low strength above"},
+	"low_performance_if_ge":              {kind: CutOff, bound: AtLeast, words: "low performance from"},
+	"low_performance_if_le":              {kind: CutOff, bound: AtMost, words: "low performance up to"},
+	"low_performance_if_less_than":       {kind: CutOff, bound: LessThan, words: "low performance under"},
+	"low_if_less_than":                   {kind: CutOff, bound: LessThan, words: "low under"},
+	"low_if_less_than_awgs":              {kind: CutOff, bound: LessThan, words: "low under"},
+	"weak_if_less_than":                  {kind: CutOff, bound: LessThan, words: "weak under"},
+	"slow_if_less_than":                  {kind: CutOff, bound: LessThan, words: "slow under"},
+	"fall_risk_if_ge":                    {kind: CutOff, bound: AtLeast, words: "risk of falls from"},
+	"fall_risk_if_greater_than":          {kind: CutOff, bound: MoreThan, words: "risk of falls above"},
+	"fall_risk_if_le":                    {kind: CutOff, bound: AtMost, words: "risk of falls up to"},
+	"fall_risk_if_tandem_less_than":      {kind: CutOff, bound: LessThan, words: "risk of falls if the tandem stand lasts less than"},
+	"recurrent_falls_if_greater_than":    {kind: CutOff, bound: MoreThan, words: "risk of repeated falls above"},
+	"screen_positive_if_ge":              {kind: CutOff, bound: AtLeast, words: "screen positive from"},
+	"screen_positive_if_less_than":       {kind: CutOff, bound: LessThan, words: "screen positive under"},
+
+	"score4_if_less_than":    {ScoreLimit, LessThan, "4 points under", 4},
+	"score4_if_le":           {ScoreLimit, AtMost, "4 points up to", 4},
+	"score3_if_le":           {ScoreLimit, AtMost, "3 points up to", 3},
+	"score2_if_le":           {ScoreLimit, AtMost, "2 points up to", 2},
+	"score2_if_ge":           {ScoreLimit, AtLeast, "2 points from", 2},
+	"score1_if_ge":           {ScoreLimit, AtLeast, "1 point from", 1},
+	"score1_if_greater_than": {ScoreLimit, MoreThan, "1 point above", 1},
+	"score0_if_greater_than": {ScoreLimit, MoreThan, "0 points above", 0},
+
+	"high_if_ge":     {BandFloor, AtLeast, "high from", int(BandHigh)},
+	"moderate_if_ge": {BandFloor, AtLeast, "moderate from", int(BandModerate)},
+	"low_if_ge":      {BandFloor, AtLeast, "low from", int(BandLow)},
+	"very_low_if_ge": {BandFloor, AtLeast, "very low from", int(BandVeryLow)},
+
+	"mdc95":           {kind: Detectable, words: "detectable change (95 %)"},
+	"mdc_individual":  {kind: Detectable, words: "detectable change in one person"},
+	"mdc_intra_rater": {kind: Detectable, words: "detectable change, one rater"},
+	"mdc_inter_rater": {kind: Detectable, words: "detectable change, two raters"},
+	"mdc_group_high":  {kind: DetectableGroup, words: "detectable change of a group's mean, upper end"},
+
+	"mcid_low":              {kind: Important, words: "least important change, lower end"},
+	"mcid_high":             {kind: Important, words: "least important change, upper end"},
+	"mcid_small":            {kind: Important, words: "small important change"},
+	"mcid_small_low":        {kind: Important, words: "small important change, lower end"},
+	"mcid_small_high":       {kind: Important, words: "small important change, upper end"},
+	"mcid_substantial":      {kind: Important, words: "substantial change"},
+	"mcid_substantial_low":  {kind: Important, words: "substantial change, lower end"},
+	"mcid_substantial_high": {kind: Important, words: "substantial change, upper end"},
+	"mcii_low":              {kind: Important, words: "important improvement, lower end"},
+	"mcii_high":             {kind: Important, words: "important improvement, upper end"},
+
+	"practice_low":  {kind: Practice, words: "gain from the first try to the second, lower end"},
+	"practice_high": {kind: Practice, words: "gain from the first try to the second, upper end"},
+}
+
+// Statistics returns every code that is known here, in the order of letters.
+func Statistics() []Statistic { return slices.Sorted(maps.Keys(statistics)) }
+
+// Kind returns what s is used for, [KindUnknown] for a code not known here.
+func (s Statistic) Kind() Kind { return statistics[s].kind }
+
+// Bound returns the side that s speaks of, [BoundNone] if it bounds nothing.
+func (s Statistic) Bound() Bound { return statistics[s].bound }
+
+// Words returns what s states, to be read before its value, and the code itself
+// if it is not known here.
+func (s Statistic) Words() string {
+	if m, ok := statistics[s]; ok {
+		return m.words
+	}
+	return string(s)
+}

@@ -1,0 +1,194 @@
+package function
+
+import (
+	"fmt"
+	"iter"
+	"slices"
+
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// Test is a functional test, or a questionnaire of which only the total is kept.
+type Test uint8
+
+// Tests. The three walks are kept apart: their limits differ, and one published
+// table prints those of 3 m under the heading of 4 m.
+const (
+	TestUnknown          Test = iota // not given
+	ChairStand30                     // stands from a chair in 30 s
+	FiveSitToStands                  // time to stand up five times
+	TimedUpAndGo                     // time to rise, walk 3 m, turn, come back and sit
+	FourStageBalance                 // seconds of the tandem stand, the third of four
+	Walk4m                           // usual walk over 4 m
+	Walk3m                           // usual walk over 3 m
+	Walk8ft                          // usual walk over 8 ft (2.4384 m)
+	PhysicalPerformance              // total of the short physical performance battery
+	Grip                             // hand grip on a dynamometer
+	ArmCurl30                        // arm curls in 30 s
+	SarcopeniaSelfReport             // total only
+	FallsSelfScore                   // total of 12 questions only
+	FrailtyLevel                     // number only, 1 to 9
+	numTests
+)
+
+var testTexts = units.NewVocabulary[Test]("test", "", "30-s chair stand", "five sit-to-stands", "timed up and go",
+	"four-stage balance", "4-m walk", "3-m walk", "8-ft walk", "short physical performance battery", "grip",
+	"30-s arm curl", "sarcopenia self-report", "falls self-score", "frailty level")
+
+// Tests yields every test.
+func Tests() iter.Seq[Test] { return testTexts.All() }
+
+// String returns the test's name, such as "timed up and go".
+func (t Test) String() string { return testTexts.Text(t) }
+
+// Check returns nil if t is given.
+func (t Test) Check() error { return testTexts.Check("", t) }
+
+// MarshalText writes what String returns.
+func (t Test) MarshalText() ([]byte, error) { return testTexts.Marshal(t) }
+
+// UnmarshalText reads what MarshalText writes.
+func (t *Test) UnmarshalText(text []byte) error { return testTexts.Unmarshal(text, t) }
+
+// Direction says which way a score is better.
+type Direction uint8
+
+// Directions.
+const (
+	DirectionUnknown Direction = iota // not given
+	MoreIsBetter
+	LessIsBetter
+)
+
+var directions = units.NewVocabulary[Direction]("direction", "", "more is better", "less is better")
+
+// String returns "more is better" or "less is better".
+func (d Direction) String() string { return directions.Text(d) }
+
+// MarshalText writes what String returns.
+func (d Direction) MarshalText() ([]byte, error) { return directions.Marshal(d) }
+
+// UnmarshalText reads what MarshalText writes.
+func (d *Direction) UnmarshalText(text []byte) error { return directions.Unmarshal(text, d) }
+
+// A protocol is what is known of a test apart from its norms.
+type protocol struct {
+	measure   Measure
+	unit      Unit // of the score
+	better    Direction
+	low, high float64       // plausible, in the unit of the score
+	known     evidence.Fact // how the plausible range is known
+	course    int64         // of a walk, in micrometres
+	arms      bool          // somebody may use the arms where they should not
+	hands     bool          // done by one hand or the other
+	best      bool          // the best of several trials counts
+}
+
+// slip marks a range that only catches slips of the keyboard.
+var slip = evidence.Fact{Basis: evidence.Design}
+
+var protocols = [numTests]protocol{
+	ChairStand30:     {measure: ChairStands, unit: Reps, better: MoreIsBetter, high: 60, known: slip, arms: true},
+	FiveSitToStands:  {measure: FiveStandsTime, unit: Seconds, better: LessIsBetter, low: 2, high: 300, known: slip, arms: true},
+	TimedUpAndGo:     {measure: UpAndGoTime, unit: Seconds, better: LessIsBetter, low: 2, high: 300, known: slip, arms: true},
+	FourStageBalance: {measure: BalanceStages, unit: Seconds, better: MoreIsBetter, high: 60, known: slip},
+	Walk4m:           {measure: UsualGait, unit: MetresPerSecond, better: MoreIsBetter, low: 0.02, high: 4, known: slip, course: 4_000_000, best: true},
+	Walk3m:           {measure: UsualGait, unit: MetresPerSecond, better: MoreIsBetter, low: 0.02, high: 4, known: slip, course: 3_000_000, best: true},
+	Walk8ft:          {measure: UsualGait, unit: MetresPerSecond, better: MoreIsBetter, low: 0.02, high: 4, known: slip, course: 2_438_400, best: true},
+	PhysicalPerformance: {measure: BatteryTotal, unit: Points, better: MoreIsBetter, high: 12,
+		known: evidence.Fact{Source: "guralnik1994", Via: reportsOfBattery, Basis: evidence.Secondary}},
+	Grip:      {measure: GripForce, unit: Kilograms, better: MoreIsBetter, high: 150, known: slip, hands: true, best: true},
+	ArmCurl30: {measure: ArmCurls, unit: Reps, better: MoreIsBetter, high: 100, known: slip},
+	SarcopeniaSelfReport: {measure: SarcopeniaTotal, unit: Points, better: LessIsBetter, high: 10,
+		known: evidence.Fact{Source: "malmstrom2013", Basis: evidence.FromMemory}},
+	FallsSelfScore: {measure: FallsTotal, unit: Points, better: LessIsBetter, high: 14,
+		known: evidence.Fact{Source: "cdc2019", Basis: evidence.FromMemory}},
+	FrailtyLevel: {measure: FrailtyNumber, unit: Level, better: LessIsBetter, low: 1, high: 9,
+		known: evidence.Fact{Source: "rockwood2020", Via: "summaries of the scale", Basis: evidence.Secondary}},
+}
+
+// protocol returns what is known of t, the zero protocol for no test.
+func (t Test) protocol() protocol {
+	if t < numTests {
+		return protocols[t]
+	}
+	return protocol{}
+}
+
+// Unit returns the unit that t is scored in: metres a second for walks.
+func (t Test) Unit() Unit { return t.protocol().unit }
+
+// Direction returns which way the score of t is better.
+func (t Test) Direction() Direction { return t.protocol().better }
+
+// Measure returns what the score of t is a measure of.
+func (t Test) Measure() Measure { return t.protocol().measure }
+
+// Course returns the length of a walk in metres, 0 for other tests.
+func (t Test) Course() float64 { return float64(t.protocol().course) / perUnit }
+
+// Plausible returns the least and the greatest score that is taken for no slip;
+// both not given for no test.
+func (t Test) Plausible() (low, high Amount) {
+	p := t.protocol()
+	if p.unit == UnitUnknown {
+		return Amount{}, Amount{}
+	}
+	return p.amount(p.low), p.amount(p.high)
+}
+
+// amount returns v, a number of the table above, in the unit of the score.
+func (p protocol) amount(v float64) Amount { return units.Must(NewAmount(v, p.unit)) }
+
+// counted reports whether scores are whole numbers.
+func (p protocol) counted() bool { return p.unit == Reps || p.unit == Points || p.unit == Level }
+
+// score returns a recorded amount in the unit of the score. A speed from a time
+// is rounded down, so that one below a threshold stays below it.
+func (p protocol) score(a Amount) Amount {
+	if p.course == 0 || a.unit != Seconds {
+		return a
+	}
+	return Amount{p.course * perUnit / a.millionths, MetresPerSecond}
+}
+
+// checkAmount returns nil if a may be a recorded amount of t.
+func (t Test) checkAmount(a Amount) error {
+	p := t.protocol()
+	recorded := []Unit{p.unit}
+	if p.course != 0 {
+		recorded = append(recorded, Seconds)
+	}
+	low, high := t.Plausible()
+	allowed := fmt.Sprintf("%s to %s", low, high)
+	switch {
+	case a.IsZero():
+		return units.Field("", nil, allowed, units.ErrMissing)
+	case !slices.Contains(recorded, a.unit):
+		return units.Field("", a, fmt.Sprintf("an amount in %v", recorded), units.ErrConflict)
+	case a.unit == Seconds && a.millionths <= 0 && p.course != 0:
+		return units.Field("", a, "a time above 0 s", units.ErrOutOfRange)
+	case p.counted() && !a.whole():
+		return units.Field("", a, allowed+" in whole numbers", units.ErrOutOfRange)
+	}
+	if s := p.score(a).millionths; s < low.millionths || s > high.millionths {
+		return units.Field("", a, allowed, units.ErrOutOfRange)
+	}
+	return nil
+}
+
+// measures returns the measures that a result is one of.
+func (r Result) measures() []Measure {
+	own := []Measure{r.Test.Measure()}
+	if r.Side == body.Left || r.Side == body.Right {
+		switch r.Hand {
+		case Dominant:
+			own = append(own, GripDominant)
+		case NonDominant:
+			own = append(own, GripNonDominant)
+		}
+	}
+	return own
+}

@@ -1,0 +1,109 @@
+package function_test
+
+import (
+	"encoding"
+	"errors"
+	"testing"
+
+	"example.org/posology/screening/function"
+	"example.org/posology/units"
+)
+
+type vocabulary interface {
+	comparable
+	encoding.TextMarshaler
+	String() string
+}
+
+// walk checks that every value from 0 to last round-trips and the next does not.
+func walk[E interface {
+	~uint8
+	vocabulary
+}, P interface {
+	*E
+	encoding.TextUnmarshaler
+}](t *testing.T, last E) {
+	t.Helper()
+	seen := map[string]bool{}
+	for e := E(0); e <= last; e++ {
+		text, err := e.MarshalText()
+		var back E
+		if err != nil || P(&back).UnmarshalText(text) != nil || back != e || e.String() != string(text) || seen[string(text)] {
+			t.Errorf("%T %d: %q, %v, back %d", e, uint8(e), text, err, uint8(back))
+		}
+		seen[string(text)] = true
+		if (e == 0) != (len(text) == 0) {
+			t.Errorf("%T %d prints %q", e, uint8(e), text)
+		}
+	}
+	if _, err := (last + 1).MarshalText(); !errors.Is(err, units.ErrOutOfRange) {
+		t.Errorf("%T has more than %d values: %v", last, uint8(last), err)
+	}
+	var e E
+	if err := P(&e).UnmarshalText([]byte("nonsense")); !errors.Is(err, units.ErrUnknown) {
+		t.Errorf("%T reads nonsense: %v", e, err)
+	}
+}
+
+func TestVocabularies(t *testing.T) {
+	walk(t, function.FrailtyLevel)
+	walk(t, function.LessIsBetter)
+	walk(t, function.Stopped)
+	walk(t, function.NonDominant)
+	walk(t, function.Percent)
+	walk(t, function.Walk400m)
+	walk(t, function.Context)
+	walk(t, function.AtLeast)
+	walk(t, function.Better)
+	walk(t, function.WithinLearning)
+	walk(t, function.BandHigh)
+}
+
+// Tests are complete: each has a unit, a direction, a measure and a range.
+func TestTestsAreComplete(t *testing.T) {
+	n := 0
+	for test := range function.Tests() {
+		n++
+		low, high := test.Plausible()
+		if test.Check() != nil || test.Unit() == 0 || test.Direction() == 0 || test.Measure() == 0 || low.Unit() != test.Unit() || !(low.Value() < high.Value()) {
+			t.Errorf("%v: unit %v, %v, %v, %v to %v", test, test.Unit(), test.Direction(), test.Measure(), low, high)
+		}
+	}
+	if n != int(function.FrailtyLevel) {
+		t.Errorf("%d tests", n)
+	}
+	for _, none := range []function.Test{0, 99} {
+		if low, high := none.Plausible(); none.Check() == nil || !low.IsZero() || !high.IsZero() || none.Unit() != 0 {
+			t.Errorf("%v counts as a test", none)
+		}
+	}
+	for test, want := range map[function.Test]float64{function.Walk4m: 4, function.Walk3m: 3, function.Walk8ft: 2.4384, function.Grip: 0} {
+		if test.Course() != want {
+			t.Errorf("%v: course %v m, want %v", test, test.Course(), want)
+		}
+	}
+}
+
+func TestStatisticsAreUsed(t *testing.T) {
+	used := map[function.Statistic]bool{}
+	for n := range function.Norms() {
+		used[n.Statistic] = true
+		if n.Statistic.Kind() == function.KindUnknown {
+			t.Errorf("%s has no kind", n.Statistic)
+		}
+	}
+	for _, s := range function.Statistics() {
+		if !used[s] || s.Words() == "" {
+			t.Errorf("%s: used %v, words %q", s, used[s], s.Words())
+		}
+		bounded := s.Bound() != function.BoundNone
+		k := s.Kind()
+		if want := k == function.CutOff || k == function.ScoreLimit || k == function.BandFloor; bounded != want {
+			t.Errorf("%s: bound %q, kind %v", s, s.Bound(), k)
+		}
+	}
+	const other function.Statistic = "other"
+	if other.Kind() != 0 || other.Bound() != 0 || other.Words() != "other" {
+		t.Errorf("an unknown statistic has meaning: %v, %v", other.Kind(), other.Words())
+	}
+}

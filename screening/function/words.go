@@ -1,0 +1,77 @@
+package function
+
+import "example.org/posology/units/evidence"
+
+// Codes of the reasons that this package gives. They are stable.
+const (
+	codeScored           evidence.Code = "function.scored"
+	codeNotScored        evidence.Code = "function.not-scored"
+	codePart             evidence.Code = "function.battery.part"
+	codePartUnable       evidence.Code = "function.battery.unable"
+	codePartNotTried     evidence.Code = "function.battery.not-tried"
+	codePartNotScored    evidence.Code = "function.battery.not-scored"
+	codeTotal            evidence.Code = "function.battery.total"
+	codeFlagged          evidence.Code = "function.norm.flagged"
+	codeNotFlagged       evidence.Code = "function.norm.not-flagged"
+	codeWorse            evidence.Code = "function.norm.worse"
+	codeEqual            evidence.Code = "function.norm.equal"
+	codeBetter           evidence.Code = "function.norm.better"
+	codeNoNorm           evidence.Code = "function.no-norm"
+	codeNoAge            evidence.Code = "function.no-norm.age"
+	codeNoSex            evidence.Code = "function.no-norm.sex"
+	codeNoCourse         evidence.Code = "function.no-norm.course"
+	codeFromMemory       evidence.Code = "function.caution.from-memory"
+	codePeople           evidence.Code = "function.caution.people"
+	codeNote             evidence.Code = "function.caution.note"
+	codeRealBetter       evidence.Code = "function.change.real-better"
+	codeRealWorse        evidence.Code = "function.change.real-worse"
+	codeChangeNotShown   evidence.Code = "function.change.not-shown"
+	codeNoDetectable     evidence.Code = "function.change.none-published"
+	codeLearning         evidence.Code = "function.change.within-learning"
+	codeLearningTakenOff evidence.Code = "function.change.learning-taken-off"
+	codeNotBothDone      evidence.Code = "function.change.not-both-done"
+	codeProtocolUnstated evidence.Code = "function.change.protocol-not-stated"
+)
+
+// positionCodes are the codes of the answers of norms.
+var positionCodes = [...]evidence.Code{
+	Flagged: codeFlagged, NotFlagged: codeNotFlagged, Worse: codeWorse, Equal: codeEqual, Better: codeBetter,
+}
+
+const (
+	noClearChange = "No clear change yet."
+	changeText    = "{test}: a difference of {difference} ({low} to {high}) against a detectable change of {detectable} ({body}, {basis}): "
+)
+
+// Words returns the wording of this package's reasons, a fresh table each time.
+func Words() evidence.Words {
+	return evidence.Words{
+		codeScored:           {Clinician: "{test}: {value}."},
+		codeNotScored:        {Client: "There is no number for this test today, and that is fine.", Clinician: "{test}: {how}. Not scored: no source seen gives that a number. It is a finding in itself and is not to be read as passed."},
+		codePart:             {Clinician: "Battery, {part}: {value} scores {points}."},
+		codePartUnable:       {Clinician: "Battery, {part}: {how}, which scores 0 points."},
+		codePartNotTried:     {Clinician: "Battery, {part}: not attempted, which scores 0 points."},
+		codePartNotScored:    {Client: "We leave out the total of these tests today.", Clinician: "Battery, {part}: {how}. Not scored, and so neither is the total: no source seen gives that a number."},
+		codeTotal:            {Clinician: "Battery: {value} of 12, band {band}."},
+		codeFlagged:          {Client: "This is something we can work on together.", Clinician: "{test}, {value}: on the flagged side of {body}: {figure} {norm} ({basis})."},
+		codeNotFlagged:       {Clinician: "{test}, {value}: not flagged by {body}: {figure} {norm} ({basis})."},
+		codeWorse:            {Clinician: "{test}, {value}: worse than the {figure} of {body}, {norm} ({basis})."},
+		codeEqual:            {Clinician: "{test}, {value}: equal to the {figure} of {body}, {norm} ({basis})."},
+		codeBetter:           {Clinician: "{test}, {value}: better than the {figure} of {body}, {norm} ({basis})."},
+		codeNoNorm:           {Client: "There are no figures to compare this with.", Clinician: "{test}: no norm or cut-off is kept here."},
+		codeNoAge:            {Client: "There are no figures for your age to compare this with.", Clinician: "{test} at {age} years: no norm. {body} printed figures for {ages} years only."},
+		codeNoSex:            {Clinician: "{test}, {sex}, {age} years: no norm. {body} printed none for that sex at that age."},
+		codeNoCourse:         {Clinician: "{test}: no norm. {body} set its figure on a {course}; courses are not converted."},
+		codeFromMemory:       {Clinician: "The figure of {body} is known from memory only and was not found in print."},
+		codePeople:           {Clinician: "The figure of {body} is about others: {people}."},
+		codeNote:             {Clinician: "On the figure of {body}: {note}."},
+		codeRealBetter:       {Client: "You did clearly better than last time. Well done.", Clinician: changeText + "real, for the better."},
+		codeRealWorse:        {Client: "This was harder for you than last time. Let us look at why together.", Clinician: changeText + "real, for the worse."},
+		codeChangeNotShown:   {Client: noClearChange, Clinician: changeText + "not shown."},
+		codeNoDetectable:     {Client: noClearChange, Clinician: "{test}: a difference of {difference}. No detectable change was published for {sex}, {age} years: not shown."},
+		codeLearning:         {Client: "Knowing the test may have helped a little. No clear change yet.", Clinician: changeText + "within the published practice effect of {practice} from the first try to the second."},
+		codeLearningTakenOff: {Client: "This looks promising. Next time will tell us more.", Clinician: changeText + "above it, but not with the practice effect of {practice} taken off: not shown."},
+		codeNotBothDone:      {Client: noClearChange, Clinician: "{test}: {before} before, {after} now. Without two scores no change is shown; both are findings in themselves."},
+		codeProtocolUnstated: {Clinician: "{test}: the protocol was not stated both times. Seat, dynamometer, weight and walking aid must be alike."},
+	}
+}

@@ -1,0 +1,31 @@
+package screening
+
+// HeartFailure answers by the list of contraindications in chronic heart
+// failure (Eur Respir Rev): body mass up by 1.8 kg or more over 1 to 3 days and
+// a pulse of 100 or more lying at rest are relative; breath or stamina worse over
+// 3 to 5 days, a heart attack in the last 3 weeks and new atrial fibrillation are
+// absolute. What was not asked or measured is not counted; the level is zero if
+// nothing of it was given. Whoever the readings are of, they count.
+func HeartFailure(c Check, p Profile) ContraindicationAnswer {
+	var answer ContraindicationAnswer
+	meet := func(given, met bool, code Code) {
+		if given {
+			answer.Level = max(answer.Level, NoContraindication)
+		}
+		if met {
+			answer.Level = max(answer.Level, find(code).failure)
+			answer.Reasons = append(answer.Reasons, code)
+		}
+	}
+	meet(c.Weight != nil, c.Weight.isGain(), weightGain)
+	meet(c.Worsening != Unknown, c.Worsening == Yes, worsening)
+	meet(c.SupinePulse > 0, c.SupinePulse >= supinePulse, pulseLying)
+	for _, it := range p.found() {
+		meet(it.code == heartFailure, it.held == Yes && it.failure != LevelUnknown, it.code)
+	}
+	return answer
+}
+
+func (w *WeightGain) isGain() bool {
+	return w != nil && w.Mass >= gainMass && w.Days >= gainMinDays && w.Days <= gainMaxDays
+}

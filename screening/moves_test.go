@@ -1,0 +1,235 @@
+package screening_test
+
+import (
+	"maps"
+	"math/rand/v2"
+	"slices"
+
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+// A move makes one thing of a profile worse; false if there is nothing to do.
+type move struct {
+	name  string
+	worse func(*rand.Rand, *screening.Profile) bool
+}
+
+// pick returns one of the four lists and the codes that it may hold.
+func pick(r *rand.Rand, p *screening.Profile) (*screening.Checklist, screening.Code) {
+	switch r.IntN(4) {
+	case 0:
+		return &p.Diseases, one(r, diseaseCodes)
+	case 1:
+		return &p.Symptoms, one(r, symptomCodes)
+	case 2:
+		return &p.RedFlags, one(r, redFlagCodes)
+	}
+	return &p.Conditions, one(r, conditionCodes)
+}
+
+var moves = slices.Concat(listMoves, readingMoves, recordMoves)
+
+var listMoves = []move{
+	{"no to unsure", func(r *rand.Rand, p *screening.Profile) bool {
+		list, code := pick(r, p)
+		if list.Of(code) != screening.No {
+			return false
+		}
+		list.Unsure = append(slices.Clone(list.Unsure), code)
+		return true
+	}},
+	{"no to present", func(r *rand.Rand, p *screening.Profile) bool {
+		list, code := pick(r, p)
+		if list.Of(code) != screening.No {
+			return false
+		}
+		list.Present = append(slices.Clone(list.Present), code)
+		return true
+	}},
+	{"unsure to present", func(r *rand.Rand, p *screening.Profile) bool {
+		list, _ := pick(r, p)
+		if len(list.Unsure) == 0 {
+			return false
+		}
+		list.Present = append(slices.Clone(list.Present), list.Unsure[0])
+		list.Unsure = list.Unsure[1:]
+		return true
+	}},
+	{"list not asked", func(r *rand.Rand, p *screening.Profile) bool {
+		list, _ := pick(r, p)
+		was := list.Asked
+		*list = screening.Checklist{}
+		return was
+	}},
+	{"answer", func(r *rand.Rand, p *screening.Profile) bool {
+		code := one(r, yesNoCodes)
+		to, ok := nextAnswer(p.Answers[code])
+		p.Answers = maps.Clone(p.Answers)
+		p.Answers[code] = to
+		return ok
+	}},
+	{"falls", func(r *rand.Rand, p *screening.Profile) bool {
+		if p.Falls == nil {
+			return false
+		}
+		falls, ok := *p.Falls, false
+		falls.Unsteady, ok = nextAnswer(falls.Unsteady)
+		p.Falls = &falls
+		return ok
+	}},
+	{"less company", func(_ *rand.Rand, p *screening.Profile) bool {
+		was := p.Setting
+		p.Setting = max(p.Setting, 1) - 1
+		return was > 0
+	}},
+	{"less active", func(_ *rand.Rand, p *screening.Profile) bool {
+		was := p.Activity
+		p.Activity = nil
+		return was != nil
+	}},
+	{"harder wish", func(_ *rand.Rand, p *screening.Profile) bool {
+		if p.Wanted == screening.IntensityUnknown || p.Wanted == screening.Vigorous {
+			return false
+		}
+		p.Wanted++
+		return true
+	}},
+	{"heavier plan", func(_ *rand.Rand, p *screening.Profile) bool { p.PlannedFraction = 1; return true }},
+}
+
+// nextAnswer is the answer next worse than a, false if there is none.
+func nextAnswer(a screening.Answer) (screening.Answer, bool) {
+	switch a {
+	case screening.No:
+		return screening.Unknown, true
+	case screening.Unknown:
+		return screening.Yes, true
+	}
+	return a, false
+}
+
+func raised(r *rand.Rand, b *screening.BloodPressure) *screening.BloodPressure {
+	return pressure(b.Systolic+r.IntN(61), b.Diastolic+r.IntN(21))
+}
+
+var readingMoves = []move{
+	{"pressure", func(r *rand.Rand, p *screening.Profile) bool {
+		if p.BP == nil {
+			return false
+		}
+		p.BP = raised(r, p.BP)
+		if p.BPAgain != nil {
+			p.BPAgain = raised(r, p.BPAgain)
+		}
+		return true
+	}},
+	{"second pressure lost", func(r *rand.Rand, p *screening.Profile) bool {
+		if p.BPAgain == nil || p.BP.Systolic < p.BPAgain.Systolic || p.BP.Diastolic < p.BPAgain.Diastolic {
+			return false
+		}
+		p.BPAgain = nil
+		return true
+	}},
+	{"pressure asked for and not taken", func(_ *rand.Rand, p *screening.Profile) bool {
+		if p.BP == nil || p.Diseases.Of("renal") == screening.No && p.Conditions.Of("uncontrolled_hypertension") == screening.No && p.Conditions.Of("hypertension") == screening.No {
+			return false
+		}
+		p.BP, p.BPAgain = nil, nil
+		return true
+	}},
+	{"pulse", func(_ *rand.Rand, p *screening.Profile) bool {
+		p.RestingPulse = max(p.RestingPulse, 60) + 40
+		if p.RestingPulseAgain > 0 {
+			p.RestingPulseAgain += 40
+		}
+		return true
+	}},
+	{"capacity", func(_ *rand.Rand, p *screening.Profile) bool {
+		if p.CapacityMETs == nil {
+			return false
+		}
+		p.CapacityMETs = score(*p.CapacityMETs * 0.7)
+		return true
+	}},
+	{"pulmonary pressure", func(_ *rand.Rand, p *screening.Profile) bool {
+		if p.MeanPAP == nil {
+			return false
+		}
+		v := *p.MeanPAP + 5
+		p.MeanPAP = &v
+		return true
+	}},
+	{"long-term sugar", func(_ *rand.Rand, p *screening.Profile) bool {
+		if p.HbA1c == nil {
+			return false
+		}
+		p.HbA1c = score(*p.HbA1c + 2)
+		return true
+	}},
+	{"counts", func(_ *rand.Rand, p *screening.Profile) bool {
+		if p.Counts == nil || p.Counts.Platelets < 2 {
+			return false
+		}
+		counts := *p.Counts
+		counts.Platelets /= 2
+		p.Counts = &counts
+		return true
+	}},
+}
+
+var recordMoves = []move{
+	{"clearance gone", func(_ *rand.Rand, p *screening.Profile) bool {
+		if len(p.Clearances) == 0 {
+			return false
+		}
+		p.Clearances = p.Clearances[1:]
+		return true
+	}},
+	{"clearance older", func(r *rand.Rand, p *screening.Profile) bool {
+		if len(p.Clearances) == 0 {
+			return false
+		}
+		p.Clearances = slices.Clone(p.Clearances)
+		c := &p.Clearances[0]
+		switch r.IntN(4) {
+		case 0:
+			c.Expires = visit - 1
+		case 1:
+			c.Day -= 200
+		case 2:
+			c.Who = " "
+		case 3:
+			if c.Intensity > screening.Light {
+				c.Intensity--
+			}
+		}
+		return true
+	}},
+	{"something happened", func(r *rand.Rand, p *screening.Profile) bool {
+		code := one(r, []screening.Code{"fall", "operation", "hospital_stay", "new_diagnosis", "heart_attack", "stroke"})
+		p.Events = append(slices.Clone(p.Events), screening.Event{Code: code, Day: visit - units.Day(r.IntN(200))})
+		return true
+	}},
+	{"day forgotten", func(_ *rand.Rand, p *screening.Profile) bool {
+		i := slices.IndexFunc(p.Events, func(e screening.Event) bool { return !e.Day.IsZero() })
+		if i < 0 {
+			return false
+		}
+		p.Events = slices.Clone(p.Events)
+		p.Events[i].Day = 0
+		return true
+	}},
+	{"home reading asked for", func(r *rand.Rand, p *screening.Profile) bool {
+		p.HomeReadings = append(slices.Clone(p.HomeReadings), one(r, readingsAtHome))
+		return true
+	}},
+	{"restriction", func(r *rand.Rand, p *screening.Profile) bool {
+		mass := 3 * units.Kilogram
+		p.Restrictions = append(slices.Clone(p.Restrictions), screening.Restriction{
+			Region: body.Region(1 + r.IntN(11)), MaxMass: &mass, NonWeightBearing: chance(r, 2), Avoid: body.DemandSet(body.Overhead),
+		})
+		return true
+	}},
+}

@@ -1,0 +1,55 @@
+package screening
+
+import (
+	"iter"
+
+	"example.org/posology/units/evidence"
+)
+
+// An OsteoporosisVersion is what one country's statement asks of people with
+// osteoporosis, in our own words; "" where it is silent or could not be read.
+type OsteoporosisVersion struct {
+	Country   string            `json:"country"`
+	Movements string            `json:"movements"`
+	Lifting   string            `json:"lifting,omitzero"`
+	Impact    string            `json:"impact,omitzero"`
+	Falls     string            `json:"falls,omitzero"`    // in people prone to falls
+	Fracture  string            `json:"fracture,omitzero"` // after a vertebral fracture
+	Dose      string            `json:"dose,omitzero"`
+	Facts     []evidence.FactID `json:"facts"`
+}
+
+// OsteoporosisVersions yields the Canadian, British and Australian versions side
+// by side. They are not merged: the limits of the outcome keep to the tightest
+// of each, and the dose is a matter of the guideline that is followed.
+func OsteoporosisVersions() iter.Seq[OsteoporosisVersion] {
+	return func(yield func(OsteoporosisVersion) bool) {
+		for _, v := range osteoporosisVersions {
+			v.Facts = append([]evidence.FactID(nil), v.Facts...)
+			if !yield(v) {
+				return
+			}
+		}
+	}
+}
+
+var osteoporosisVersions = []OsteoporosisVersion{
+	{
+		Country: "Canada, Too Fit To Fracture", Movements: "change bending and twisting of the spine that is fast, repeated, loaded or end-range",
+		Lifting: "avoid lifting from or lowering to the floor", Fracture: "same repetitions; load rises only while technique and posture hold; aerobic work moderate; advice of a physiotherapist",
+		Dose:  "strength on 2 or more days a week, 1 to 3 sets of 8 to 12 at 8 to 12 RM; a lighter start if inactive, new to it or at high risk",
+		Facts: []evidence.FactID{factPrefix + "osteoporosis", factPrefix + "osteoporosis_with_vertebral_fracture"},
+	},
+	{
+		Country: "United Kingdom, consensus of 2022", Movements: "keep out of positions that bend the spine far forward",
+		Falls: "strength and balance work first", Fracture: "after vertebral or several low-trauma fractures impact no higher than brisk walking",
+		Dose:  "build up to a load liftable 8 to 12 times, up to 3 sets",
+		Facts: []evidence.FactID{factPrefix + "osteoporosis_uk"},
+	},
+	{
+		Country: "Australia, ESSA 2017", Movements: "loaded spinal flexion not recommended",
+		Impact: "impact may need change with osteoarthritis or frailty",
+		Dose:   "2 days a week, 2 to 3 sets of 8 at 80 to 85 % of the 1RM, lower at the start in high risk; from memory",
+		Facts:  []evidence.FactID{factPrefix + "osteoporosis_essa", factPrefix + "osteoporosis_essa_dose"},
+	},
+}

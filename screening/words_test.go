@@ -1,0 +1,62 @@
+package screening_test
+
+import (
+	"math/rand/v2"
+	"slices"
+	"strings"
+	"testing"
+
+	"example.org/posology/screening"
+	"example.org/posology/units/evidence"
+)
+
+// silent are the reasons of which a client need read nothing: they say what was
+// counted, or are never given without another that speaks of the same.
+var silent = []evidence.Code{
+	"screening.diabetes-start", "screening.clearance-counted", "screening.clearance-not-counted",
+	"screening.systolic_gt_170_untreated", "screening.systolic_gt_170_untreated.again", "screening.hypertension_gt_180_110.again",
+	"screening.stop_bp_gt_260_or_115", "screening.stop_bp_gt_250_or_120",
+	// Topics are only ever missing, never found.
+	"screening.blood_pressure", "screening.glucose", "screening.ketones", "screening.oxygen_saturation", "screening.weight_gain", "screening.resting_pulse", "screening.blood_counts", "screening.pain_kind",
+}
+
+// TestNoGaps lists every reason without words for the client, or a sentence
+// that a client with several findings would read twice.
+func TestNoGaps(t *testing.T) {
+	said := map[string]evidence.Code{}
+	for code, w := range screening.Words() {
+		if w.Clinician == "" {
+			t.Errorf("%s has no words for the clinician", code)
+		}
+		if (w.Client == "") != slices.Contains(silent, code) {
+			t.Errorf("%s says to the client %q", code, w.Client)
+		}
+		if strings.Contains(w.Client, "about .") || strings.Contains(w.Client, "  ") {
+			t.Errorf("%s says to the client %q", code, w.Client)
+		}
+		if other, twice := said[w.Client]; twice && w.Client != "" && !strings.HasSuffix(string(code), ".unsure") && !strings.HasSuffix(string(code), ".clearance") {
+			t.Errorf("%s and %s both say %q", code, other, w.Client)
+		}
+		said[w.Client] = code
+	}
+}
+
+// TestNobodyReadsTwice reads to random clients what they would be told.
+func TestNobodyReadsTwice(t *testing.T) {
+	r, words := rand.New(rand.NewPCG(50, 3)), screening.Words()
+	for range usualCases / 8 {
+		o := mustToday(t, randomCheck(r), assess(t, randomProfile(r)))
+		told := map[string]evidence.Code{}
+		for _, f := range o.Findings {
+			if len(f.Reason.Facts) == 0 && f.Reason.Code != "screening.nothing-found" {
+				t.Fatalf("%s rests on no fact", f.Reason.Code)
+			}
+			text := words.Client(f.Reason)
+			// An answer at the visit and one on the day may be of the same code.
+			if other, twice := told[text]; twice && text != "" && other != f.Reason.Code && !strings.HasSuffix(string(other), ".unsure") && !strings.HasSuffix(string(other), ".clearance") {
+				t.Fatalf("%s and %s both say %q", other, f.Reason.Code, text)
+			}
+			told[text] = f.Reason.Code
+		}
+	}
+}
