@@ -1,0 +1,157 @@
+package main
+
+import (
+	"slices"
+	"strings"
+	"sync"
+
+	"example.org/posology/screening"
+)
+
+// A group is a part of one of the lists that is asked in one breath.
+type group struct {
+	key   string
+	kind  screening.Kind
+	area  string // what a client calls it, where it is asked only if picked
+	gate  string // a yes-or-no question that comes first
+	text  string
+	codes []screening.Code
+}
+
+// written are the groups in the order of asking. Codes that stand in none of
+// them, and are not asked through another, make a group of their own.
+var written = []group{
+	{key: "signs", kind: screening.RedFlag, text: "In the last days, has any of these been with you?", codes: []screening.Code{
+		"stroke_signs", "sudden_severe_headache", "saddle_numbness", "new_bladder_or_bowel_dysfunction", "severe_or_growing_leg_deficit",
+		"clot_signs", "hot_swollen_joint", "fever_or_shivering", "symptomatic_low_pressure", "sudden_back_pain_or_height_loss", "new_sexual_dysfunction"}},
+	{key: "symptoms", kind: screening.Symptom, text: "And any of these, now or lately?", codes: []screening.Code{
+		"ischaemic_chest_neck_jaw_arm_pain", "palpitations_or_tachycardia", "known_heart_murmur", "dyspnoea_rest_or_mild_exertion", "orthopnoea_or_pnd",
+		"unusual_fatigue_or_dyspnoea_usual_activity", "dizziness_or_syncope", "ankle_oedema", "intermittent_claudication"}},
+	{key: "more_signs", kind: screening.RedFlag, text: "A few more. Is any of these so?", codes: []screening.Code{
+		"unexplained_weight_loss", "cancer_history", "weakened_immune_system", "recent_infection_or_injected_drugs", "pelvic_heaviness",
+		"new_groin_pain_or_instability", "replacement_wound_problem", "tendon_pop", "dark_urine_after_effort", "late_hypoglycaemia"}},
+	{key: "back", kind: screening.RedFlag, gate: "Have you had back pain lately?", text: "About the back pain: is any of these so?", codes: []screening.Code{
+		"sudden_back_pain_after_major_injury", "fracture_after_minor_trauma_with_osteoporosis", "severe_midline_back_pain", "spinal_deformity",
+		"unremitting_night_pain", "back_pain_not_better_at_a_month", "pain_in_many_places", "fever_with_severe_back_pain", "cancer_history_with_new_unremitting_back_pain"}},
+	{key: "diseases", kind: screening.Disease, text: "Has a doctor ever told you of a disease of:", codes: []screening.Code{
+		"cardiac", "peripheral_vascular", "cerebrovascular", "diabetes_t1", "diabetes_t2", "renal"}},
+
+	{key: "heart", kind: screening.Condition, area: "heart and circulation", codes: []screening.Code{
+		"exertional_angina", "unstable_chd", "after_mi_or_stroke", "acute_mi", "left_main_disease_untreated", "training_provokes_angina_hypotension_or_arrhythmia",
+		"mi_within_3_weeks", "heart_failure", "decompensated_hf", "heart_failure_nyha_iv", "uncontrolled_arrhythmia", "new_atrial_fibrillation", "pacemaker", "icd", "severe_valve_disease", "severe_symptomatic_aortic_stenosis",
+		"acute_myocarditis", "acute_endocarditis", "acute_pericarditis", "aortic_dissection", "aortic_or_cerebral_aneurysm", "marfan", "major_chd_risk_factors",
+		"acute_dvt", "acute_pulmonary_embolism", "severe_pulmonary_hypertension", "low_functional_capacity"}},
+	{key: "pressure", kind: screening.Condition, area: "blood pressure", codes: []screening.Code{"hypertension_treated", "hypertension", "uncontrolled_hypertension", "hypertension_high_risk"}},
+	{key: "lungs", kind: screening.Condition, area: "lungs", codes: []screening.Code{"copd_asymptomatic", "lung_disease", "copd_uncontrolled", "oxygen_therapy"}},
+	{key: "bones", kind: screening.Condition, area: "bones", codes: []screening.Code{"osteoporosis", "vertebral_fracture", "recent_fracture", "bone_metastases"}},
+	{key: "joints", kind: screening.Condition, area: "joints, tendons and muscles, operations on them too", codes: []screening.Code{
+		"musculoskeletal_limitation", "total_knee_replacement", "total_hip_replacement", "shoulder_replacement", "rotator_cuff_repair",
+		"unstable_or_injured_joint", "acute_joint_inflammation", "pain_made_worse_by_training", "unstable_prosthesis"}},
+	{key: "belly", kind: screening.Condition, area: "belly and pelvis", codes: []screening.Code{"hernia", "pelvic_organ_prolapse", "haemorrhoids_symptomatic_or_large"}},
+	{key: "eyes", kind: screening.Condition, area: "eyes", codes: []screening.Code{
+		"glaucoma", "npdr_moderate_or_worse", "diabetic_retinopathy_severe", "retinal_bleed_or_detachment", "recent_eye_operation"}},
+	{key: "nerves", kind: screening.Condition, area: "balance, nerves and memory", codes: []screening.Code{
+		"falls_risk", "vertigo", "parkinsons", "foot_ulcer_neuropathy", "autonomic_neuropathy_postural_hypotension", "severe_cognitive_impairment",
+		"unstable_neurological_disease", "recent_intracranial_bleed", "frailty"}},
+	{key: "medicines", kind: screening.Condition, area: "a beta-blocker or a blood thinner", codes: []screening.Code{"beta_blocker", "anticoagulant"}},
+	{key: "general", kind: screening.Condition, area: "another illness, or alcohol or drugs today", codes: []screening.Code{
+		"diabetes", "nephropathy", "blood_disease", "chemotherapy", "sepsis", "uncontrolled_systemic_disease", "end_stage_illness", "intoxicated"}},
+}
+
+// through are codes that are asked through another, which leads as far or
+// further: other versions of one condition, and combinations of two.
+var through = map[screening.Code]screening.Code{
+	"osteoporosis_uk": "osteoporosis", "osteoporosis_essa": "osteoporosis", "osteoporosis_essa_dose": "osteoporosis",
+	"osteoporosis_with_vertebral_fracture": "vertebral_fracture",
+	"glaucoma_breathing":                   "glaucoma", "frailty_dose": "frailty",
+	"retinopathy_high_intensity": "npdr_moderate_or_worse",
+}
+
+// rated begins the codes of a level that a clinician gives and nobody is asked for.
+const rated = "cfs_level_"
+
+// others are the groups of codes that the written ones leave out.
+var others = []struct {
+	kind       screening.Kind
+	text, area string
+}{
+	{screening.RedFlag, "And is any of these so?", ""},
+	{screening.Symptom, "And any of these?", ""},
+	{screening.Disease, "Or of:", ""},
+	{screening.Condition, "", "something else that a doctor has named"},
+}
+
+// groups returns every group, the same each time.
+var groups = sync.OnceValue(func() []group {
+	placed := map[screening.Code]bool{}
+	for _, g := range written {
+		for _, code := range g.codes {
+			placed[code] = true
+		}
+	}
+	all := slices.Clone(written)
+	for _, o := range others {
+		g := group{key: "other_" + strings.ReplaceAll(o.kind.String(), " ", "_"), kind: o.kind, text: o.text, area: o.area}
+		for term := range screening.Codes() {
+			if term.Kind == o.kind && !placed[term.Code] && through[term.Code] == "" && !strings.HasPrefix(string(term.Code), rated) {
+				g.codes = append(g.codes, term.Code)
+			}
+		}
+		if len(g.codes) > 0 {
+			all = append(all, g)
+		}
+	}
+	return all
+})
+
+// question asks what of the group is so.
+func (g group) question() *question {
+	text := g.text
+	if text == "" {
+		text = "About " + g.area + ": which of these is so?"
+	}
+	return &question{key: g.key, text: text, hint: pickHint, options: listWords(g.codes), take: func(p *person, answer string) error {
+		if isUnsure(answer) {
+			return nil
+		}
+		present, unsure, err := pick(answer, g.codes)
+		p.lists[g.key] = picked{present, unsure}
+		return err
+	}}
+}
+
+// gateQuestion asks whether there is a reason for the group at all.
+func (g group) gateQuestion() *question {
+	key := g.key + "_at_all"
+	return yesNo(key, g.gate, func(p *person, a screening.Answer) {
+		if a == screening.No {
+			p.lists[g.key] = picked{}
+			p.asked[g.key] = true
+		}
+	})
+}
+
+// areasQuestion asks in which areas something is the matter. Those not named
+// hold nothing; not known is every one of them.
+func areasQuestion() *question {
+	var keys []screening.Code
+	var texts []string
+	for _, g := range groups() {
+		if g.area != "" {
+			keys, texts = append(keys, screening.Code(g.key)), append(texts, g.area)
+		}
+	}
+	return &question{key: "areas", text: "Is there, or was there, anything with:", hint: pickHint, options: texts, take: func(p *person, answer string) error {
+		if isUnsure(answer) {
+			return nil
+		}
+		present, unsure, err := pick(answer, keys)
+		for _, key := range keys {
+			if !slices.Contains(present, key) && !slices.Contains(unsure, key) {
+				p.lists[string(key)] = picked{}
+				p.asked[string(key)] = true
+			}
+		}
+		return err
+	}}
+}

@@ -1,0 +1,173 @@
+package main
+
+import (
+	"bytes"
+	"encoding/json"
+	"fmt"
+	"io"
+	"math"
+	"slices"
+	"strings"
+
+	"example.org/posology/screening"
+	"example.org/posology/units/evidence"
+)
+
+const width = 76 // columns
+
+// wrap prints text within the width, its first line behind mark.
+func wrap(w io.Writer, mark, text string) {
+	line, indent := mark, strings.Repeat(" ", len([]rune(mark)))
+	for i, word := range strings.Fields(text) {
+		switch {
+		case i == 0:
+			line += word
+		case len([]rune(line))+1+len([]rune(word)) > width:
+			fmt.Fprintln(w, line)
+			line = indent + word
+		default:
+			line += " " + word
+		}
+	}
+	fmt.Fprintln(w, line)
+}
+
+// meanwhile says to the client what may go on.
+var meanwhile = map[screening.Meanwhile]string{
+	screening.WithinLimits:     "training within what stands here.",
+	screening.LightSupervised:  "light weights only, with an instructor beside you.",
+	screening.UnloadedPractice: "the movements only, without weights.",
+	screening.Nothing:          "no exercise until this is settled.",
+}
+
+// tellClient tells the outcome shortly: what to do, what goes on, what is open.
+func tellClient(w io.Writer, o screening.Outcome) {
+	fmt.Fprintf(w, "\nTHANK YOU. THIS IS WHAT COMES OUT OF IT\n\n")
+	var reasons []evidence.Reason
+	for _, f := range o.Findings {
+		open := strings.HasSuffix(string(f.Reason.Code), notSure) // said below
+		if !open && (o.Route < screening.Emergency || f.Route == o.Route) {
+			reasons = append(reasons, f.Reason)
+		}
+	}
+	sayOnce(w, reasons)
+	wrap(w, "- ", "For now: "+meanwhile[o.Meanwhile])
+	if o.Route == screening.Emergency {
+		return
+	}
+	if o.Meanwhile != screening.Nothing {
+		for _, text := range limitsForClient(o.Limits) {
+			wrap(w, "- ", text)
+		}
+	}
+	tellOpen(w, o.Missing)
+	fmt.Fprintln(w)
+	wrap(w, "", "These are published rules, read out by a program. It cannot examine you, and what your doctor says comes first.")
+}
+
+// notSure ends the codes of reasons for what a person was not sure of.
+const notSure = ".unsure"
+
+const mostOpen = 6 // things to find out that a client reads by name
+
+// tellOpen names what is still to be answered: questions in their own words,
+// and by name what the person was not sure of. Many of those mean that the
+// interview did not come to them.
+func tellOpen(w io.Writer, missing []screening.Question) {
+	var unsure []string
+	if len(missing) > 0 {
+		fmt.Fprintf(w, "\nStill open:\n")
+	}
+	for _, q := range missing {
+		of, day := strings.CutSuffix(string(q.Code), "_day")
+		switch {
+		case strings.HasSuffix(string(q.Reason.Code), notSure):
+			unsure = append(unsure, inWords(q.Code))
+		case !day:
+			wrap(w, "- ", words.Client(q.Reason))
+		case !slices.ContainsFunc(missing, func(m screening.Question) bool { return string(m.Code) == of }):
+			wrap(w, "- ", upper(inWords(screening.Code(of)))+". "+words.Client(q.Reason))
+		}
+	}
+	if len(unsure) > mostOpen {
+		wrap(w, "- ", fmt.Sprintf("%d other things, which we will ask you one by one.", len(unsure)))
+		return
+	}
+	for _, text := range unsure {
+		wrap(w, "- ", "Please find out whether this is so: "+text+".")
+	}
+}
+
+// sayOnce prints what the reasons say to the client, each sentence once.
+func sayOnce(w io.Writer, reasons []evidence.Reason) {
+	said := map[string]bool{}
+	for _, r := range reasons {
+		if text := words.Client(r); text != "" && !said[text] {
+			said[text] = true
+			wrap(w, "- ", text)
+		}
+	}
+}
+
+// limitsForClient are the limits that a client keeps to.
+func limitsForClient(l screening.Limits) []string {
+	var all []string
+	add := func(holds bool, text string) {
+		if holds {
+			all = append(all, text)
+		}
+	}
+	add(l.NoBreathHolding, "Breathe out when you lift; do not hold your breath.")
+	add(l.Support, "Keep a hand on something firm, or sit.")
+	add(l.LowImpact, "No jumping; brisk walking is the most.")
+	add(l.TechniqueFirst, "First the way of moving, then more weight.")
+	add(l.EffortNotPulse, "Go by how hard it feels, not by your pulse.")
+	add(l.LeastSetting > screening.Alone, "Train "+l.LeastSetting.String()+".")
+	for _, m := range l.Masses {
+		add(true, fmt.Sprintf("%s: not more than %.1f kg.", upper(m.Region.String()), math.Floor(10*m.Max.Kilograms())/10))
+	}
+	add(l.Avoid != 0, "Some movements are left out for now; your clinician has the list.")
+	return all
+}
+
+// tellClinician tells everything, with rules and reasons.
+func tellClinician(w io.Writer, o screening.Outcome) {
+	fmt.Fprintf(w, "\nOUTCOME OF THE INTERVIEW, %s\n\nRoute: %s. Meanwhile: %s.\n\nFindings, the gravest first:\n", o.Day, o.Route, o.Meanwhile)
+	for _, f := range o.Findings {
+		wrap(w, "- ", fmt.Sprintf("%s %v (route %s, meanwhile %s)", words.Clinician(f.Reason), f.Reason.Facts, f.Route, f.Meanwhile))
+	}
+	if len(o.Missing) > 0 {
+		fmt.Fprintf(w, "\nStill open:\n")
+		for _, q := range o.Missing {
+			wrap(w, "- ", words.Clinician(q.Reason))
+		}
+	}
+	if len(o.EachDay) > 0 {
+		fmt.Fprintf(w, "\nEvery day's check must bring: %v\n", o.EachDay)
+	}
+	fmt.Fprintf(w, "\nEach published rule's own answer, never merged:\n")
+	table(w, o.Rules)
+	fmt.Fprintf(w, "\nLimits for every dose:\n")
+	table(w, o.Limits)
+	fmt.Fprintln(w)
+	wrap(w, "", "Flags and routes only: this gives nobody leave to train. Local rules and a licensed clinician decide.")
+}
+
+// table prints the fields of a value that encodes as a JSON object, each in a
+// line, as they are stored and exchanged.
+func table(w io.Writer, v any) {
+	data, _ := json.Marshal(v) // the library's own values encode
+	decoder := json.NewDecoder(bytes.NewReader(data))
+	decoder.Token() // the opening brace
+	for decoder.More() {
+		key, _ := decoder.Token()
+		var value json.RawMessage
+		if decoder.Decode(&value) != nil {
+			break
+		}
+		wrap(w, fmt.Sprintf("  %v: ", key), strings.NewReplacer(`"`, "", ",", ", ", ":", ": ", "{", "", "}", "", "[", "", "]", "").Replace(string(value)))
+	}
+	if len(data) <= len("{}") {
+		fmt.Fprintln(w, "  none")
+	}
+}

@@ -1,0 +1,54 @@
+package main
+
+import (
+	"bufio"
+	"flag"
+	"fmt"
+	"io"
+	"math/rand/v2"
+	"os"
+)
+
+func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
+
+const most = 1_000_000 // people
+
+// run returns the exit status: 0, 1 if somebody is stopped by a question that
+// nothing triggered, 2 for bad flags.
+func run(args []string, stdout, stderr io.Writer) int {
+	flags := flag.NewFlagSet("population", flag.ContinueOnError)
+	flags.SetOutput(stderr)
+	n := flags.Int("n", 10000, "how many `people`")
+	seed := flags.Uint64("seed", 1, "the `seed` of the draw")
+	all := flags.Bool("all", false, "print every finding, rare ones too")
+	if err := flags.Parse(args); err != nil {
+		return 2
+	}
+	if *n < 1 || *n > most || flags.NArg() > 0 {
+		fmt.Fprintf(stderr, "population: -n takes 1 to %d people, and there are no other arguments\n", most)
+		return 2
+	}
+	t := newTally()
+	d := drawing{rand.New(rand.NewPCG(*seed, 0))}
+	for range *n {
+		p, o, err := d.screened()
+		if err == nil {
+			t.add(p.Age, o)
+			err = t.untriggered(p, o)
+		}
+		if err != nil {
+			fmt.Fprintln(stderr, "population:", err)
+			return 1
+		}
+	}
+	out := bufio.NewWriter(stdout)
+	t.print(out, *all)
+	if err := out.Flush(); err != nil {
+		fmt.Fprintln(stderr, "population:", err)
+		return 1
+	}
+	if t.untold+t.untrigger > 0 {
+		return 1
+	}
+	return 0
+}

@@ -1,0 +1,262 @@
+package main
+
+import (
+	"cmp"
+	"fmt"
+	"maps"
+	"slices"
+	"strings"
+
+	"example.org/posology/screening"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// A row counts the people of one finding.
+type row struct {
+	with    int // it was found in
+	stopped int // it alone would let nothing go on
+	alone   int // nothing goes on, and without it something would
+	held    int // without load, or light and supervised
+	sent    int // it sends to ask first or further
+	limited int // it goes on, within limits of its own
+}
+
+// A tally counts outcomes.
+type tally struct {
+	people     int
+	meanwhile  map[screening.Meanwhile]int
+	decades    map[body.Age]map[screening.Meanwhile]int
+	route      map[screening.Route]int
+	branch     map[screening.Branch]int
+	need       map[screening.Need]int
+	level      map[screening.Level]int
+	referral   map[screening.Referral]int
+	plan       map[screening.DayPlan]int
+	wider      int
+	findings   map[evidence.Code]*row
+	kinds      map[string]*row
+	unknown    int // stopped by nothing but what is not known
+	open       int // with a question open
+	untold     int // stopped by a question that nothing triggered
+	untrigger  int // asked a question that nothing triggered
+	rescreened int
+}
+
+func newTally() *tally {
+	return &tally{
+		meanwhile: map[screening.Meanwhile]int{}, decades: map[body.Age]map[screening.Meanwhile]int{},
+		route: map[screening.Route]int{}, branch: map[screening.Branch]int{}, need: map[screening.Need]int{},
+		level: map[screening.Level]int{}, referral: map[screening.Referral]int{}, plan: map[screening.DayPlan]int{},
+		findings: map[evidence.Code]*row{}, kinds: map[string]*row{},
+	}
+}
+
+// add takes in the outcome of one person of the given age.
+func (t *tally) add(age body.Age, o screening.Outcome) {
+	t.people++
+	t.meanwhile[o.Meanwhile]++
+	decade := min(age/10*10, 80)
+	if t.decades[decade] == nil {
+		t.decades[decade] = map[screening.Meanwhile]int{}
+	}
+	t.decades[decade][o.Meanwhile]++
+	t.route[o.Route]++
+	t.branch[o.Rules.Preparticipation.Branch]++
+	t.need[o.Rules.Preparticipation.Clearance]++
+	t.level[o.Rules.Contraindications.Level]++
+	t.referral[o.Rules.RedFlags]++
+	t.plan[o.Rules.SessionDay.Plan]++
+	if len(o.Rules.Wider) > 0 {
+		t.wider++
+	}
+	if len(o.Missing) > 0 {
+		t.open++
+	}
+	t.findingsOf(o)
+}
+
+// findingsOf counts each finding, and each kind of finding once a person.
+func (t *tally) findingsOf(o screening.Outcome) {
+	var stops []evidence.Code
+	stopKinds, perKind := map[string]bool{}, map[string]*row{}
+	for _, f := range o.Findings {
+		if f.Meanwhile != screening.Nothing {
+			continue
+		}
+		stopKinds[kindOf(f.Reason.Code)] = true
+		if !isBranch(f.Reason.Code) { // a branch only says again what its signs say
+			stops = append(stops, f.Reason.Code)
+		}
+	}
+	for _, f := range o.Findings {
+		code, kind := f.Reason.Code, kindOf(f.Reason.Code)
+		one := rowOf(f)
+		if f.Meanwhile == screening.Nothing && len(stops) == 1 && !isBranch(code) {
+			one.alone = 1
+		}
+		entry(t.findings, code).plus(one)
+		if f.Meanwhile == screening.Nothing && len(stopKinds) == 1 {
+			one.alone = 1
+		}
+		entry(perKind, kind).most(one)
+	}
+	for kind, r := range perKind {
+		entry(t.kinds, kind).plus(*r)
+	}
+	if len(stops) > 0 && !slices.ContainsFunc(stops, func(c evidence.Code) bool { return !strings.HasSuffix(string(c), unsure) }) {
+		t.unknown++
+	}
+}
+
+const unsure = ".unsure"
+
+func rowOf(f screening.Finding) row {
+	r := row{with: 1}
+	switch {
+	case f.Meanwhile == screening.Nothing:
+		r.stopped = 1
+	case f.Meanwhile > screening.WithinLimits:
+		r.held = 1
+	case !f.Limits.IsZero():
+		r.limited = 1
+	}
+	if f.Route >= screening.AskFirst {
+		r.sent = 1
+	}
+	return r
+}
+
+func entry[K comparable](rows map[K]*row, key K) *row {
+	if rows[key] == nil {
+		rows[key] = &row{}
+	}
+	return rows[key]
+}
+
+func (r *row) plus(s row) {
+	r.with += s.with
+	r.stopped += s.stopped
+	r.alone += s.alone
+	r.held += s.held
+	r.sent += s.sent
+	r.limited += s.limited
+}
+
+// most joins findings of one kind in one person.
+func (r *row) most(s row) {
+	r.with, r.stopped, r.alone = max(r.with, s.with), max(r.stopped, s.stopped), max(r.alone, s.alone)
+	r.held, r.sent, r.limited = max(r.held, s.held), max(r.sent, s.sent), max(r.limited, s.limited)
+}
+
+// base is the code that a finding's reason is about, and what is said of it.
+func base(code evidence.Code) (screening.Code, string) {
+	name := strings.TrimPrefix(string(code), "screening.")
+	for suffix, said := range variants {
+		if cut, found := strings.CutSuffix(name, suffix); found {
+			return screening.Code(cut), said
+		}
+	}
+	return screening.Code(name), ""
+}
+
+var variants = map[string]string{unsure: " (not known)", ".again": " (once)", ".later": " (long ago)", ".clearance": " (agreed)", ".vigorous": " (hard effort wanted)"}
+
+// kindOf says which rule or list a finding comes from.
+func kindOf(code evidence.Code) string {
+	if strings.HasSuffix(string(code), unsure) {
+		return "not known, whatever it is of"
+	}
+	name, _ := base(code)
+	if kind := kindNames[name]; kind != "" {
+		return kind
+	}
+	term, listed := screening.LookUp(name)
+	if !listed {
+		return "clearances, restrictions and others"
+	}
+	return cmp.Or(listNames[term.Kind], term.Kind.String())
+}
+
+const (
+	signs    = "signs and symptoms, branches N3 and A3"
+	disease  = "known disease, branches N2 and A2"
+	redFlags = "red flags"
+)
+
+// kindNames are of findings that stand on no list.
+var kindNames = map[screening.Code]string{
+	"branch.N3": signs, "branch.A3": signs, "branch.N2": disease, "branch.A2": disease, "flags-together": redFlags,
+	"branch.N1": "branches N1 and A1", "branch.A1": "branches N1 and A1",
+}
+
+var listNames = map[screening.Kind]string{
+	screening.Symptom: signs, screening.Disease: disease, screening.RedFlag: redFlags,
+	screening.Condition: "conditions and contraindications", screening.Reading: "pressure, pulse and other readings", screening.Topic: "answers to triggered questions",
+}
+
+func isBranch(code evidence.Code) bool { return strings.HasPrefix(string(code), "screening.branch.") }
+
+// label is what a finding is called in the table.
+func label(code evidence.Code) string {
+	name, said := base(code)
+	text := strings.NewReplacer(".", " ", "-", " ").Replace(string(name))
+	if term, listed := screening.LookUp(name); listed {
+		text = term.Meaning
+	}
+	runes := []rune(text)
+	if room := labelWidth - len(said); len(runes) > room {
+		text = string(runes[:room-1]) + "…"
+	}
+	return text + said
+}
+
+const labelWidth = 46
+
+// sorted returns the keys of rows, those that stop most first.
+func sorted[K cmp.Ordered](rows map[K]*row) []K {
+	keys := slices.Sorted(maps.Keys(rows))
+	slices.SortStableFunc(keys, func(a, b K) int {
+		return cmp.Or(rows[b].stopped-rows[a].stopped, rows[b].held-rows[a].held, rows[b].with-rows[a].with)
+	})
+	return keys
+}
+
+// untriggered screens p again with every question that nothing triggered
+// answered with no, and counts p if that changes anything.
+func (t *tally) untriggered(p screening.Profile, o screening.Outcome) error {
+	codes := slices.Concat(p.Diseases.Present, p.Diseases.Unsure, p.Symptoms.Present, p.Symptoms.Unsure, p.RedFlags.Present, p.RedFlags.Unsure, p.Conditions.Present, p.Conditions.Unsure)
+	for _, e := range p.Events {
+		codes = append(codes, e.Code)
+	}
+	for _, f := range o.Findings { // a fall or fracture stands for a condition, a question for its topic
+		name, _ := base(f.Reason.Code)
+		codes = append(codes, name)
+	}
+	again := p
+	again.Answers = map[screening.Code]screening.Answer{}
+	maps.Copy(again.Answers, p.Answers)
+	for prompt := range screening.Prompts() {
+		triggered := len(prompt.Triggers) == 0 || slices.ContainsFunc(prompt.Triggers, func(c screening.Code) bool { return slices.Contains(codes, c) })
+		if triggered {
+			continue
+		}
+		if prompt.YesNo && again.Answers[prompt.Code] == screening.Unknown {
+			again.Answers[prompt.Code] = screening.No
+		}
+		if slices.ContainsFunc(o.Missing, func(q screening.Question) bool {
+			return q.Code == prompt.Code && !strings.HasSuffix(string(q.Reason.Code), unsure)
+		}) {
+			t.untrigger++
+		}
+	}
+	second, err := screening.Assess(again)
+	if err != nil {
+		return fmt.Errorf("screening again: %w", err)
+	}
+	t.rescreened++
+	if second.Meanwhile < o.Meanwhile || second.Route < o.Route || !second.Limits.AsTightAs(o.Limits) {
+		t.untold++
+	}
+	return nil
+}
