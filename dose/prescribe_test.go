@@ -230,7 +230,7 @@ func TestTempo(t *testing.T) {
 	p := prescribe(t, row(t))
 	whole := units.Must(guideline.Get("gschwind2013-beginner")).RepSeconds
 	phase := units.Must(guideline.Get("acsm2009-strength-intermediate"))
-	if !whole.Contains(int(p.Tempo.Seconds())) || !phase.LiftSeconds.Contains(int(p.Tempo.Lifting)) || !phase.LowerSeconds.Contains(int(p.Tempo.Lowering)) {
+	if !whole.Contains(p.Tempo.Seconds()) || !phase.LiftSeconds.Contains(int(p.Tempo.Lifting)) || !phase.LowerSeconds.Contains(int(p.Tempo.Lowering)) {
 		t.Errorf("%+v, want %v s in all, %v s up, %v s down", p.Tempo, whole, phase.LiftSeconds, phase.LowerSeconds)
 	}
 	if p.Finding.MaxSteps != 2 {

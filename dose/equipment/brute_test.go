@@ -32,6 +32,8 @@ func everyWay(k equipment.Kit, h body.Hold) []way {
 		return []way{{}}
 	case body.OnStack:
 		return stackWays(k.Stacks)
+	case body.OnLimb, body.OnBand:
+		return nil
 	case body.OnBar:
 		var ways []way
 		for i, b := range k.Bars {

@@ -168,7 +168,9 @@ func (l Load) bare() string {
 	switch {
 	case l.Hold == body.Unloaded:
 		return "no weight"
-	case l.Hold == body.OnBar, l.Hold == body.OnStack:
+	case l.Hold == body.OnBand:
+		return "a band"
+	case l.Hold == body.OnBar, l.Hold == body.OnStack, l.Hold == body.OnLimb:
 		return l.Each.String() + " " + l.Hold.String()
 	}
 	return l.Each.String() + inHand(l.Hold)
@@ -204,14 +206,14 @@ func inHand(h body.Hold) string {
 }
 
 // Validate returns every bad field of l at once: a hold not given; a mass below
-// nought, or above nought if unloaded; a total that does not follow from Each
+// nought, or above nought if unloaded or on a band; a total that does not follow from Each
 // and the hold; parts of no kind, with a mass or count not above nought, or that
 // do not add up to Each.
 func (l Load) Validate() error {
 	var bad units.FieldErrors
 	bad.Add("/hold", l.Hold.Check())
-	if l.Each < 0 || l.Hold == body.Unloaded && l.Each > 0 {
-		bad.Add("/each", units.Field("", l.Each, "0 kg or more, 0 kg if unloaded", units.ErrOutOfRange))
+	if l.Each < 0 || l.Each > 0 && (l.Hold == body.Unloaded || l.Hold == body.OnBand) {
+		bad.Add("/each", units.Field("", l.Each, "0 kg or more, 0 kg if unloaded or on a band", units.ErrOutOfRange))
 	}
 	if total, err := l.Hold.Total(l.Each); err != nil {
 		bad.Add("/each", err)

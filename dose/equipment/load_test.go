@@ -80,6 +80,8 @@ func TestLoadWithoutParts(t *testing.T) {
 		{equipment.Load{Each: 4 * kilo, Total: 4 * kilo, Hold: body.BothHandsOnOne}, "4 kg in both hands"},
 		{equipment.Load{Each: 30 * kilo, Total: 30 * kilo, Hold: body.OnBar}, "30 kg on a bar"},
 		{equipment.Load{Each: 30 * kilo, Total: 30 * kilo, Hold: body.OnStack}, "30 kg on a stack"},
+		{equipment.Load{Each: 2 * kilo, Total: 2 * kilo, Hold: body.OnLimb}, "2 kg on a limb"},
+		{equipment.Load{Hold: body.OnBand}, "a band"},
 		{equipment.Load{Hold: body.Unloaded}, "no weight"},
 		{equipment.Load{}, "0 kg"},
 	}

@@ -63,6 +63,7 @@ type item struct {
 //     each handle that exists twice, all four ends with like plates
 //   - on a bar: each bar with like plates on both ends
 //   - on a stack: each pin position with any of the stack's add-ons
+//   - on a limb, on a band: nothing, since a kit does not list these
 //   - unloaded: one load of nought
 //
 // Each mass is listed once, made with the fewest plates. Among ways with equally
@@ -102,6 +103,8 @@ func (t *Table) fill(k Kit) bool {
 		return t.addHandles(PartBar, asHandles(k.Bars), k.Plates, n)
 	case body.OnStack:
 		return t.addStacks(k.Stacks)
+	case body.OnLimb, body.OnBand:
+		return true // a kit has none yet
 	}
 	t.each, t.made, t.items = []units.Mass{0}, []recipe{{}}, []item{{}}
 	return true

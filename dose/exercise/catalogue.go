@@ -1,6 +1,7 @@
 package exercise
 
 import (
+	"cmp"
 	"encoding/json"
 	"fmt"
 	"iter"
@@ -94,20 +95,38 @@ func (c *Catalogue) sort() {
 		c.order[i] = i
 	}
 	slices.SortStableFunc(c.order, func(a, b int) int {
-		return int(c.listed[a].Pattern) - int(c.listed[b].Pattern)
+		return cmp.Compare(c.listed[a].Pattern, c.listed[b].Pattern)
 	})
 }
 
 // Len returns the number of exercises.
 func (c Catalogue) Len() int { return len(c.listed) }
 
-// Get returns the exercise with the given ID, and whether there is one.
+// Get returns the exercise with the given ID, and whether there is one. What it
+// returns is the caller's own copy.
 func (c Catalogue) Get(id ID) (Exercise, bool) {
-	i, ok := c.byID[id]
-	if !ok {
+	e := c.at(id)
+	if e == nil {
 		return Exercise{}, false
 	}
-	return c.listed[i].clone(), true
+	return e.clone(), true
+}
+
+// at returns the catalogue's own exercise, which must not be changed, or nil.
+func (c Catalogue) at(id ID) *Exercise {
+	if i, ok := c.byID[id]; ok {
+		return &c.listed[i]
+	}
+	return nil
+}
+
+// Pattern returns the pattern of the exercise with the given ID, and not given
+// if there is none. It copies nothing.
+func (c Catalogue) Pattern(id ID) Pattern {
+	if e := c.at(id); e != nil {
+		return e.Pattern
+	}
+	return PatternUnknown
 }
 
 // All yields the exercises in order of pattern, then listing: the order in
@@ -125,13 +144,36 @@ func (c Catalogue) All() iter.Seq[Exercise] {
 // clone keeps what the catalogue holds apart from what callers hold.
 func (e Exercise) clone() Exercise {
 	e.Aliases = slices.Clone(e.Aliases)
+	e.Implements = slices.Clone(e.Implements)
 	e.Muscles = slices.Clone(e.Muscles)
 	e.Facts = slices.Clone(e.Facts)
-	e.Warnings = slices.Clone(e.Warnings)
-	for i, w := range e.Warnings {
-		e.Warnings[i] = evidence.Reason{Code: w.Code, Args: slices.Clone(w.Args), Facts: slices.Clone(w.Facts)}
-	}
+	e.Warnings = cloneReasons(e.Warnings)
 	return e
+}
+
+// cloneReasons copies list; all its values and facts share one array each,
+// since a copy is made for every exercise that is handed out.
+func cloneReasons(list []evidence.Reason) []evidence.Reason {
+	list = slices.Clone(list)
+	values, named := 0, 0
+	for _, r := range list {
+		values += len(r.Args)
+		named += len(r.Facts)
+	}
+	args, facts := make([]evidence.Arg, 0, values), make([]evidence.FactID, 0, named)
+	for _, r := range list {
+		args = append(args, r.Args...)
+		facts = append(facts, r.Facts...)
+	}
+	for i, r := range list {
+		if n := len(r.Args); r.Args != nil {
+			list[i].Args, args = args[:n:n], args[n:]
+		}
+		if n := len(r.Facts); r.Facts != nil {
+			list[i].Facts, facts = facts[:n:n], facts[n:]
+		}
+	}
+	return list
 }
 
 // MarshalJSON writes the exercises in order of listing.

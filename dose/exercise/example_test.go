@@ -100,3 +100,33 @@ func BenchmarkAll(b *testing.B) {
 		}
 	}
 }
+
+func BenchmarkGet(b *testing.B) {
+	b.ReportAllocs()
+	c := exercise.Standard()
+	for b.Loop() {
+		if _, ok := c.Get("goblet-squat"); !ok {
+			b.Fatal("lost")
+		}
+	}
+}
+
+func BenchmarkPattern(b *testing.B) {
+	b.ReportAllocs()
+	c := exercise.Standard()
+	for b.Loop() {
+		if c.Pattern("goblet-squat") != exercise.Squat {
+			b.Fatal("lost")
+		}
+	}
+}
+
+func BenchmarkInstead(b *testing.B) {
+	b.ReportAllocs()
+	c := exercise.Standard()
+	for b.Loop() {
+		if len(c.Instead("goblet-squat")) == 0 {
+			b.Fatal("nothing stands in")
+		}
+	}
+}

@@ -12,38 +12,6 @@ import (
 // ID names an exercise in records, such as "goblet-squat".
 type ID string
 
-// Pattern is the kind of movement.
-type Pattern uint8
-
-// Patterns, in the order in which a session takes them: large before small.
-const (
-	PatternUnknown Pattern = iota // not given
-	Squat
-	Hinge
-	Lunge
-	HorizontalPush
-	Row
-	OverheadPush
-	ShoulderRaise
-	ElbowFlexion
-	ElbowExtension
-	Calf
-	Trunk
-	Carry
-)
-
-var patterns = units.NewVocabulary[Pattern]("pattern", "", "squat", "hinge", "lunge", "horizontal push", "row",
-	"overhead push", "shoulder raise", "elbow flexion", "elbow extension", "calf", "trunk", "carry")
-
-// String returns the pattern's name, such as "horizontal push".
-func (p Pattern) String() string { return patterns.Text(p) }
-
-// MarshalText writes what String returns.
-func (p Pattern) MarshalText() ([]byte, error) { return patterns.Marshal(p) }
-
-// UnmarshalText reads what MarshalText writes.
-func (p *Pattern) UnmarshalText(text []byte) error { return patterns.Unmarshal(text, p) }
-
 // Measure is what the dose of an exercise counts.
 type Measure uint8
 
@@ -103,16 +71,26 @@ type Exercise struct {
 	Pattern Pattern  `json:"pattern"`
 	How     string   `json:"how,omitzero"` // a line for the client, in our own words
 
-	Hold     body.Hold    `json:"hold"`               // how its weight is held
-	OneSided bool         `json:"one_sided,omitzero"` // one side at a time: sets count per side
-	Muscles  []Work       `json:"muscles"`
-	Demands  body.Demands `json:"demands"`
+	Hold body.Hold `json:"hold"` // how its weight is held
+	// Implements are what it is done with in that hold; empty: not said. A
+	// machine and a cable serve alike where both are named.
+	Implements []Implement `json:"implements,omitempty"`
+	// OneSided: all repetitions with one side, then the other: sets count per side.
+	OneSided bool `json:"one_sided,omitzero"`
+	// Alternating: the sides take turns within the set.
+	Alternating bool         `json:"alternating,omitzero"`
+	Muscles     []Work       `json:"muscles"`
+	Demands     body.Demands `json:"demands"`
 
 	// MovesBody says that the body, or a long limb, is most of what is lifted:
 	// a one-repetition maximum of the held weight alone misleads, and so does a
 	// percent jump of it.
-	MovesBody bool    `json:"moves_body,omitzero"`
-	Measure   Measure `json:"measure"`
+	MovesBody bool `json:"moves_body,omitzero"`
+	// MovedShare is the share of body mass that is lifted beside what is held,
+	// at most 1; not stated where nothing is known to go by.
+	MovedShare     units.Range[units.Fraction] `json:"moved_share,omitzero"`
+	MovedShareFact evidence.FactID             `json:"moved_share_fact,omitzero"`
+	Measure        Measure                     `json:"measure"`
 
 	// Count is the range of repetitions, seconds or metres that works for this
 	// exercise; it narrows a guideline's range where the two overlap.
@@ -132,7 +110,7 @@ type Exercise struct {
 	Facts    []evidence.FactID `json:"facts,omitempty"`    // behind Heaviest, Demands and the rest
 }
 
-// Primes yields the muscles that do most of the work.
+// Primes returns the muscles that do most of the work.
 func (e Exercise) Primes() []body.Muscle {
 	var list []body.Muscle
 	for _, w := range e.Muscles {
@@ -145,7 +123,8 @@ func (e Exercise) Primes() []body.Muscle {
 
 // Validate returns every bad field of e at once: an exercise needs an ID in
 // lower-case letters, digits and dashes, a name, a pattern, a hold, a measure
-// and at least one prime muscle.
+// and at least one prime muscle. Implements must go with the hold, and sides
+// cannot both take turns and be worked one at a time.
 func (e Exercise) Validate() error {
 	var bad units.FieldErrors
 	if e.ID == "" || strings.Trim(string(e.ID), "abcdefghijklmnopqrstuvwxyz0123456789-") != "" {
@@ -156,6 +135,11 @@ func (e Exercise) Validate() error {
 	}
 	bad.Add("", patterns.Check("/pattern", e.Pattern))
 	bad.Add("/hold", e.Hold.Check())
+	bad.Add("/implements", e.checkImplements())
+	if e.OneSided && e.Alternating {
+		bad.Add("/alternating", units.Field("", true, "one of one_sided and alternating", units.ErrConflict))
+	}
+	bad.Add("/moved_share", e.checkMovedShare())
 	bad.Add("", measures.Check("/measure", e.Measure))
 	bad.Add("/muscles", e.checkMuscles())
 	if min, ok := e.Count.Min(); ok && min < 1 {
@@ -187,12 +171,32 @@ func (e Exercise) checkMuscles() error {
 	return bad.Err()
 }
 
+func (e Exercise) checkMovedShare() error {
+	if e.MovedShare.IsZero() {
+		return nil
+	}
+	if !e.MovesBody {
+		return units.Field("", e.MovedShare, "no share, since the body is not lifted", units.ErrConflict)
+	}
+	if whole := units.Must(units.Between[units.Fraction](0, 1)); !within(e.MovedShare, whole) {
+		return units.Field("", e.MovedShare, "0 % to 100 % of body mass", units.ErrOutOfRange)
+	}
+	return nil
+}
+
+// within reports whether the ends of r lie in limits; r needs an upper one.
+func within(r, limits units.Range[units.Fraction]) bool {
+	low, _ := r.Min()
+	high, closed := r.Max()
+	return closed && limits.Contains(low) && limits.Contains(high)
+}
+
 func (e Exercise) checkFirstMass() error {
 	if e.FirstMass.IsZero() {
 		return nil
 	}
-	if e.Hold == body.Unloaded {
-		return units.Field("", e.FirstMass, "no mass, since the hold is unloaded", units.ErrConflict)
+	if e.Hold.Implements() == 0 {
+		return units.Field("", e.FirstMass, "no mass, since the hold is "+e.Hold.String(), units.ErrConflict)
 	}
 	if min, ok := e.FirstMass.Min(); ok && min <= 0 {
 		return units.Field("/min", min, "above 0 kg", units.ErrOutOfRange)

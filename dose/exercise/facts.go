@@ -2,9 +2,9 @@ package exercise
 
 import (
 	"iter"
+	"slices"
 
 	"example.org/posology/units"
-	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
 
@@ -70,6 +70,8 @@ const (
 	factHingeKnees        evidence.FactID = "exercise.hinge-knees"
 	factStartHelp         evidence.FactID = "exercise.overhead-start-needs-help"
 	factChairHeight       evidence.FactID = "exercise.weight-from-chair-height"
+	factRackHeight        evidence.FactID = "exercise.bar-from-rack"
+	factBandCheck         evidence.FactID = "exercise.band-looked-over"
 )
 
 // hingeKnees is how far the knees stay bent in a hinge, in degrees.
@@ -117,11 +119,15 @@ var tradeFacts = []evidence.Fact{
 		Value: "lifting heavy dumbbells to where an overhead press starts needs help"},
 	{ID: factChairHeight, Basis: evidence.Design,
 		Value: "weights are taken from and put back on something as high as a chair, so that the exercise asks for no lift from the floor"},
+	{ID: factRackHeight, Basis: evidence.CommonPractice,
+		Value: "a bar that does not start from the floor is taken from a rack, with catches at a height where it can be left"},
+	{ID: factBandCheck, Basis: evidence.CommonPractice,
+		Value: "a band is looked over for cracks before use and fixed to something that does not give way"},
 }
 
 // Facts yields the facts behind the standard catalogue: the muscles of the
 // listed exercises, those of variants that the list lacks, the demands of each
-// exercise, and the facts of the trade.
+// exercise, the facts of the trade, and the shares of body mass that are lifted.
 func Facts() iter.Seq[evidence.Fact] {
 	return func(yield func(evidence.Fact) bool) {
 		for f := range listedFacts() {
@@ -138,7 +144,7 @@ func Facts() iter.Seq[evidence.Fact] {
 				}
 			}
 		}
-		for _, f := range tradeFacts {
+		for _, f := range slices.Concat(tradeFacts, movedFacts()) {
 			if !yield(f) {
 				return
 			}
@@ -151,7 +157,7 @@ func Facts() iter.Seq[evidence.Fact] {
 func (r rung) ownFacts() []evidence.Fact {
 	f := evidence.Fact{ID: r.demandFact(), Basis: evidence.CommonPractice,
 		Value: r.name + " asks for: " + r.demands.String()}
-	if r.hold != body.Unloaded && !r.borne() {
+	if r.weighsOnHands() {
 		f.Value += ", beside holding a weight"
 	}
 	if r.chosen {

@@ -5,24 +5,80 @@ import (
 	"slices"
 
 	"example.org/posology/units"
+	"example.org/posology/units/body"
 )
 
 // Ladder returns the steps down from the exercise, the exercise and the steps
 // up, easiest first. An ID that is not in the catalogue has no steps.
 func (c Catalogue) Ladder(id ID) []Exercise {
-	e, ok := c.Get(id)
-	if !ok {
+	start := c.at(id)
+	if start == nil {
 		return nil
 	}
-	steps := []Exercise{e}
-	for down, ok := c.Get(e.Easier); ok; down, ok = c.Get(down.Easier) {
-		steps = append(steps, down)
+	var steps []Exercise
+	for e := start; e != nil; e = c.at(e.Easier) {
+		steps = append(steps, e.clone())
 	}
 	slices.Reverse(steps)
-	for up, ok := c.Get(e.Harder); ok; up, ok = c.Get(up.Harder) {
-		steps = append(steps, up)
+	for e := c.at(start.Harder); e != nil; e = c.at(e.Harder) {
+		steps = append(steps, e.clone())
 	}
 	return steps
+}
+
+// Supported returns the hardest variant, the exercise itself included, that
+// leaves a hand for a support or is done sitting or lying: the first on the way
+// down that does not ask to stand freely. It is false if there is none.
+func (c Catalogue) Supported(id ID) (Exercise, bool) {
+	for e := c.at(id); e != nil; e = c.at(e.Easier) {
+		if !e.Demands.Has(body.FreeStanding) {
+			return e.clone(), true
+		}
+	}
+	return Exercise{}, false
+}
+
+// Instead returns what can stand in for the exercise, none of it harder: the
+// steps down from it, the nearest first; then, in the order of [Catalogue.All],
+// what else has its pattern, has no more steps below it, and is done with the
+// body alone or with dumbbells. Machines, bars and bands are left to be asked
+// for by name.
+func (c Catalogue) Instead(id ID) []Exercise {
+	wanted := c.at(id)
+	if wanted == nil {
+		return nil
+	}
+	var list []Exercise
+	below := map[ID]bool{id: true}
+	for e := c.at(wanted.Easier); e != nil; e = c.at(e.Easier) {
+		below[e.ID] = true
+		list = append(list, e.clone())
+	}
+	for _, i := range c.order {
+		e := &c.listed[i]
+		if e.Pattern == wanted.Pattern && !below[e.ID] && e.plain() && c.height(e) < len(below) {
+			list = append(list, e.clone())
+		}
+	}
+	return list
+}
+
+// height returns the number of steps below e.
+func (c Catalogue) height(e *Exercise) int {
+	n := 0
+	for down := c.at(e.Easier); down != nil; down = c.at(down.Easier) {
+		n++
+	}
+	return n
+}
+
+// plain reports whether e is done with the body alone or with dumbbells.
+func (e *Exercise) plain() bool {
+	switch e.Hold {
+	case body.Unloaded, body.OneHand, body.OneEachHand, body.BothHandsOnOne:
+		return len(e.Implements) == 0 || slices.Contains(e.Implements, Bodyweight) || slices.Contains(e.Implements, Dumbbell)
+	}
+	return false
 }
 
 // checkRings reports steps that lead back to where they began. Easier and

@@ -27,11 +27,11 @@ type listedMuscle struct {
 
 const textbooks evidence.SourceID = "neumann2017"
 
-var listings = slices.Concat(listedLegs, listedUpper)
+var listings = slices.Concat(listedLegs, listedHips, listedKnees, listedPush, listedPull, listedSmall)
 
 // slug turns a listed name into the middle of a fact's ID.
 func slug(name string) string {
-	return strings.NewReplacer(" ", "-", "'", "").Replace(strings.ToLower(name))
+	return strings.NewReplacer(" ", "-", "'", "", ",", "", "(", "", ")", "").Replace(strings.ToLower(name))
 }
 
 // listedFact names the fact that m works in the listed exercise.

@@ -30,10 +30,14 @@ func (c Catalogue) near(name string) (ID, bool) {
 	if len(name) > maxNear {
 		return "", false
 	}
-	best, found := len(name)/3+1, ID("")
+	given, best, found := []rune(name), len(name)/3+1, ID("")
 	for _, e := range c.listed {
 		for _, known := range append([]string{string(e.ID), e.Name}, e.Aliases...) {
-			if d := slips([]rune(name), []rune(fold(known))); d < best {
+			letters := []rune(fold(known))
+			if more := len(letters) - len(given); more >= best || -more >= best {
+				continue // so many slips at least
+			}
+			if d := slips(given, letters); d < best {
 				best, found = d, e.ID
 			}
 		}

@@ -21,7 +21,9 @@ type rung struct {
 	nearest bool   // the list lacks this exercise; muscles is the nearest it has
 
 	hold     body.Hold
+	with     []Implement // empty: the usual one for the hold
 	oneSided bool
+	turns    bool         // the sides take turns within the set
 	lifts    bool         // the body or a long limb is most of what is lifted
 	demands  body.Demands // beside those of holding a weight
 	chosen   bool         // the demands are our own cautious choice, not plain to see
@@ -45,12 +47,16 @@ var heldWeight = body.DemandSet(body.WristResisted, body.ElbowResisted, body.Sho
 var standard = units.Must(Catalogue{}.With(exercises()...))
 
 // Standard returns the catalogue of this module. It is made for dumbbells and
-// adults over 50: nearly every ladder begins with a movement without weight,
-// so that unloaded practice, and a lightest dumbbell that is too heavy, always
-// have an answer. Dumbbells alone offer no vertical pull, and it has none.
+// adults over 50, and holds what else clinics and gyms have: every ladder begins
+// with a movement without weight, so that unloaded practice, and a lightest
+// weight that is too heavy, always have an answer. Dumbbells alone offer no
+// vertical pull: that takes a machine, a cable or a bar to hang from.
 func Standard() Catalogue { return standard }
 
-func ladders() []ladder { return slices.Concat(legLadders, armLadders, trunkLadders) }
+func ladders() []ladder {
+	return slices.Concat(legLadders, armLadders, trunkLadders, squatLadders, hipLadders, kneeLadders, footLadders,
+		pushLadders, pullLadders, shoulderLadders, elbowLadders)
+}
 
 func exercises() []Exercise {
 	var list []Exercise
@@ -74,7 +80,7 @@ func exercises() []Exercise {
 func (r rung) exercise() Exercise {
 	e := Exercise{
 		ID: r.id, Name: r.name, Aliases: r.aliases, Pattern: r.pattern, How: r.how,
-		Hold: r.hold, OneSided: r.oneSided, Demands: r.allDemands(),
+		Hold: r.hold, Implements: r.implements(), OneSided: r.oneSided, Alternating: r.turns, Demands: r.allDemands(),
 		MovesBody: r.lifts || r.hold == body.Unloaded,
 		Measure:   countings[r.count].measure,
 		Count:     countings[r.count].count, CountFact: countings[r.count].fact,
@@ -82,6 +88,7 @@ func (r rung) exercise() Exercise {
 		Heaviest: slices.Contains(r.facts, factHeaviest),
 		Facts:    r.allFacts(),
 	}
+	e.MovedShare, e.MovedShareFact = movedBy(r.id)
 	for _, m := range find(r.muscles) {
 		e.Muscles = append(e.Muscles, Work{m.muscle, m.role, r.workFact(m.muscle)})
 	}
@@ -91,22 +98,48 @@ func (r rung) exercise() Exercise {
 	return e
 }
 
+func (r rung) implements() []Implement {
+	if r.with == nil {
+		return inHold[r.hold][:1]
+	}
+	return r.with
+}
+
 // allWarnings lists the row's warnings and those that hold by rule: pain ends
-// any exercise, and a weight is taken from chair height wherever the exercise
-// does not ask for a lift from the floor.
+// any exercise; a weight is taken from chair height and a bar from its rack
+// wherever the exercise does not ask for a lift from the floor; and a band is
+// looked over.
 func (r rung) allWarnings() []warning {
 	all := append([]warning{painEnds}, r.warn...)
-	if r.hold != body.Unloaded && !r.demands.Has(body.PickUpFromFloor) {
+	switch {
+	case r.hold == body.OnBand:
+		all = append(all, bandCheck)
+	case r.demands.Has(body.PickUpFromFloor):
+	case r.hold == body.OnBar:
+		all = append(all, rackHeight)
+	case inHand(r.hold):
 		all = append(all, chairHeight)
 	}
 	return all
 }
 
+// inHand reports whether the hands take the weight up.
+func inHand(h body.Hold) bool {
+	switch h {
+	case body.OneHand, body.OneEachHand, body.BothHandsOnOne, body.OnBar:
+		return true
+	}
+	return false
+}
+
+// weighsOnHands reports whether the demands of a weight in the hand hold.
+func (r rung) weighsOnHands() bool { return inHand(r.hold) && !r.borne() }
+
 // borne reports whether the body bears the weight and the hands only steady it.
 func (r rung) borne() bool { return slices.Contains(r.facts, factBorne) }
 
 func (r rung) allDemands() body.Demands {
-	if r.hold == body.Unloaded || r.borne() {
+	if !r.weighsOnHands() {
 		return r.demands
 	}
 	return r.demands.Union(heldWeight)
@@ -115,7 +148,7 @@ func (r rung) allDemands() body.Demands {
 // allFacts lists the facts behind demands and all else that is not a number.
 func (r rung) allFacts() []evidence.FactID {
 	facts := []evidence.FactID{r.demandFact()}
-	if r.hold != body.Unloaded && !r.borne() {
+	if r.weighsOnHands() {
 		facts = append(facts, factHeldWeight)
 	}
 	switch {

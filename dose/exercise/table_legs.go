@@ -29,7 +29,7 @@ var legLadders = []ladder{
 		{
 			id: "goblet-squat", name: "goblet squat", aliases: []string{"two-handed squat"}, pattern: Squat,
 			how:     "Hold one dumbbell upright against your chest in both hands; sit back between your feet and stand up. This one takes the heaviest dumbbell of the session.",
-			muscles: "goblet squat", hold: body.BothHandsOnOne, lifts: true,
+			muscles: "goblet squat", hold: body.BothHandsOnOne, with: []Implement{Dumbbell, Kettlebell}, lifts: true,
 			demands: body.DemandSet(body.SpinalCompression, body.FreeStanding, body.DeepKneeBend, body.HipResisted,
 				body.KneeResisted, body.AnkleResisted, body.AbdominalPressure),
 			facts: []evidence.FactID{factHeaviest},
@@ -72,7 +72,7 @@ var legLadders = []ladder{
 		{
 			id: "dumbbell-reverse-lunge", name: "reverse lunge with dumbbells", aliases: []string{"reverse lunge"}, pattern: Lunge,
 			how:     "With a dumbbell in each hand, step back, lower the back knee towards the floor, and step forward again; change legs each time.",
-			muscles: "reverse lunge", hold: body.OneEachHand, lifts: true,
+			muscles: "reverse lunge", hold: body.OneEachHand, turns: true, lifts: true,
 			demands: body.DemandSet(body.SpinalCompression, body.FreeStanding, body.SingleLegStance, body.DeepKneeBend,
 				body.HipResisted, body.KneeResisted, body.AnkleResisted, body.FirmGrip, body.AbdominalPressure),
 		},

@@ -14,13 +14,13 @@ var trunkLadders = []ladder{
 		{
 			id: "dead-bug", name: "dead bug", pattern: Trunk,
 			how:     "Lie on your back on a firm bed, arms up, hips and knees bent; lower one heel and the opposite arm, and change sides.",
-			muscles: "dead bug", hold: body.Unloaded,
+			muscles: "dead bug", hold: body.Unloaded, turns: true,
 			demands: body.DemandSet(body.LyingSupine, body.AbdominalPressure),
 		},
 		{
 			id: "bird-dog", name: "bird dog", pattern: Trunk,
 			how:     "On hands and knees on a mat, reach out one arm and the opposite leg, back level, and change sides.",
-			muscles: "bird dog", hold: body.Unloaded,
+			muscles: "bird dog", hold: body.Unloaded, turns: true,
 			demands: body.DemandSet(body.FloorTransfer, body.HipResisted, body.WristResisted, body.ShoulderResisted),
 		},
 		{
@@ -37,17 +37,47 @@ var trunkLadders = []ladder{
 			muscles: "abdominal crunch", hold: body.Unloaded,
 			demands: body.DemandSet(body.LoadedSpinalFlex, body.LyingSupine, body.AbdominalPressure),
 		},
+		{
+			id: "crunch-machine", name: "abdominal crunch on a machine", aliases: []string{"abdominal machine"}, pattern: Trunk,
+			how:     "Sit with your back on the pad, hands on the handles; curl your breastbone towards your hips, and return slowly.",
+			muscles: "abdominal crunch", hold: body.OnStack, chosen: true,
+			demands: heldWeight.Union(body.DemandSet(body.LoadedSpinalFlex, body.SpinalCompression, body.AbdominalPressure)),
+		},
+	}},
+	{below: "standing-brace", rungs: []rung{
+		{
+			id: "side-plank", name: "side plank", pattern: Trunk,
+			how:     "On one forearm and the side of your feet or knees on a mat, body in one line, breathe calmly while you hold it. Do one side, then the other.",
+			muscles: "side plank", hold: body.Unloaded, oneSided: true, count: held,
+			demands: body.DemandSet(body.FloorTransfer, body.ShoulderResisted, body.HipResisted, body.AbdominalPressure),
+		},
+	}},
+	{below: "standing-brace", rungs: []rung{
+		{
+			id: "band-anti-rotation-press", name: "anti-rotation press with a band", aliases: []string{"anti-rotation press"}, pattern: Trunk,
+			how:     "Stand side-on to where the band is fixed, hands at your breastbone; press them straight forward without turning, and return. Do one side, then the other.",
+			muscles: "anti-rotation press", hold: body.OnBand, oneSided: true, chosen: true,
+			demands: heldWeight.Union(body.DemandSet(body.SpinalTwist, body.FreeStanding, body.AbdominalPressure)),
+		},
+	}},
+	{below: "standing-brace", rungs: []rung{
+		{
+			id: "cable-anti-rotation-press", name: "anti-rotation press with a cable", pattern: Trunk,
+			how:     "Stand side-on to the frame, the handle in both hands at your breastbone; press it straight forward without turning, and return. Do one side, then the other.",
+			muscles: "anti-rotation press", hold: body.OnStack, with: []Implement{Cable}, oneSided: true, chosen: true,
+			demands: heldWeight.Union(body.DemandSet(body.SpinalTwist, body.FreeStanding, body.AbdominalPressure)),
+		},
 	}},
 	{rungs: []rung{
 		{
 			id: "seated-march", name: "seated march", pattern: Carry,
 			how:     "Sit tall and lift your knees in turn, as in marching.",
-			muscles: "straight leg raise", nearest: true, hold: body.Unloaded, count: marched,
+			muscles: "straight leg raise", nearest: true, hold: body.Unloaded, turns: true, count: marched,
 		},
 		{
 			id: "supported-march", name: "march on the spot with support", aliases: []string{"march on the spot"}, pattern: Carry,
 			how:     "With a hand on a counter, stand tall and lift your knees in turn, as in marching.",
-			muscles: "straight leg raise", nearest: true, hold: body.Unloaded, count: marched,
+			muscles: "straight leg raise", nearest: true, hold: body.Unloaded, turns: true, count: marched,
 			demands: body.DemandSet(body.SingleLegStance),
 		},
 		{

@@ -15,6 +15,8 @@ const (
 	hingePosition
 	startHelp
 	chairHeight
+	rackHeight
+	bandCheck
 )
 
 // Codes of the warnings that exercises carry.
@@ -29,6 +31,10 @@ const (
 	CodeStartHelp evidence.Code = "exercise.overhead-start-needs-help"
 	// CodeChairHeight: the weights are taken from chair height.
 	CodeChairHeight evidence.Code = "exercise.weight-from-chair-height"
+	// CodeRackHeight: the bar starts from a rack with catches.
+	CodeRackHeight evidence.Code = "exercise.bar-from-rack"
+	// CodeBandCheck: the band is looked over and fixed well.
+	CodeBandCheck evidence.Code = "exercise.band-looked-over"
 )
 
 type warningRow struct {
@@ -43,6 +49,8 @@ var warnings = [...]warningRow{
 	hingePosition: {CodeHingePosition, []evidence.FactID{factHingeKnees, factStraightBack}, []evidence.Arg{{Name: "knees", Value: hingeKnees.String() + " degrees"}}},
 	startHelp:     {CodeStartHelp, []evidence.FactID{factStartHelp}, nil},
 	chairHeight:   {CodeChairHeight, []evidence.FactID{factChairHeight}, nil},
+	rackHeight:    {CodeRackHeight, []evidence.FactID{factRackHeight}, nil},
+	bandCheck:     {CodeBandCheck, []evidence.FactID{factBandCheck}, nil},
 }
 
 func (w warningRow) reason() evidence.Reason {
@@ -73,6 +81,14 @@ var words = evidence.Words{
 	CodeChairHeight: {
 		Client:    "Take the weights from a chair or table, and put them back there.",
 		Clinician: "Weights are taken from and returned to chair height; the demands do not include a lift from the floor.",
+	},
+	CodeRackHeight: {
+		Client:    "Let the bar start from a rack, with catches set so that you can leave it there at any time.",
+		Clinician: "The bar is taken from a rack with catches at the lowest point of the movement; the demands do not include a lift from the floor.",
+	},
+	CodeBandCheck: {
+		Client:    "Look the band over for cracks, and fix it to something that does not give way.",
+		Clinician: "Bands are checked for cracks before use and anchored firmly; their resistance has no mass to record.",
 	},
 }
 

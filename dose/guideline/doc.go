@@ -8,6 +8,12 @@
 // in. Whether a row fits a person, and which of its numbers bind, is for the
 // packages above to decide; nothing here prescribes.
 //
+// # Finding rows
+//
+// [For] finds the rows that fit a person and a goal, the closest first. A
+// [Condition] is how rows for an illness are found; what superseded rows say
+// stands last. [Compare] sets rows side by side, field by field.
+//
 // # How a number is known
 //
 // Each stated field has its own [evidence.Basis], see [Recommendation.BasisOf],
@@ -19,10 +25,11 @@
 // Sources disagree, and one body disagrees with its own earlier self. Both
 // sides stand; SupersededBy names what came later. Loads in percent of a
 // one-repetition maximum and loads as a repetition maximum are not
-// interchangeable, so a row that gives both keeps both.
+// interchangeable, so a row that gives both keeps both. Weekly sets are stated
+// without a word on how sets for several muscles were counted.
 //
 // # Sources
 //
 // The rows are checked, field by field, against
-// testdata/published/guidelines.json.
+// testdata/published/guidelines.json, which holds all 77 of them.
 package guideline

@@ -1,6 +1,7 @@
 package guideline
 
 import (
+	"cmp"
 	"fmt"
 	"iter"
 	"strings"
@@ -18,7 +19,9 @@ const (
 	FieldPopulation
 	FieldAgeMin
 	FieldDays
+	FieldSessionsPerDay
 	FieldSets
+	FieldWeeklySets
 	FieldReps
 	FieldRM
 	FieldRMEmphasis
@@ -29,7 +32,9 @@ const (
 	FieldLoadStep
 	FieldLoadRule
 	FieldEffort
+	FieldReserve
 	FieldRest
+	FieldRestBetween
 	FieldRestAssisting
 	FieldRestInSet
 	FieldRepSeconds
@@ -45,8 +50,8 @@ const (
 	FieldEffects
 )
 
-var fields = units.NewVocabulary[Field]("field", "", "population", "age_min", "days", "sets", "reps", "rm", "rm_emphasis",
-	"load", "load_upper", "load_lower", "load_start", "load_step", "load_rule", "effort", "rest", "rest_assisting",
+var fields = units.NewVocabulary[Field]("field", "", "population", "age_min", "days", "sessions_per_day", "sets", "weekly_sets", "reps", "rm", "rm_emphasis",
+	"load", "load_upper", "load_lower", "load_start", "load_step", "load_rule", "effort", "reserve", "rest", "rest_between", "rest_assisting",
 	"rest_in_set", "rep_seconds", "lift_seconds", "lower_seconds", "hours_between", "balance_days", "exercises",
 	"per_muscle", "session_minutes", "impacts", "weeks", "effects")
 
@@ -67,38 +72,42 @@ var readers = [...]struct {
 	about string
 	value func(Recommendation) string
 }{
-	FieldPopulation:    {"for whom", func(r Recommendation) string { return r.Population }},
-	FieldAgeMin:        {"age in years, at least", func(r Recommendation) string { return number(int(r.AgeMin)) }},
-	FieldDays:          {"days a week", func(r Recommendation) string { return ends(r.Days) }},
-	FieldSets:          {"sets per exercise", func(r Recommendation) string { return ends(r.Sets) }},
-	FieldReps:          {"repetitions per set", func(r Recommendation) string { return ends(r.Reps) }},
-	FieldRM:            {"load as a repetition maximum", func(r Recommendation) string { return ends(r.RM) }},
-	FieldRMEmphasis:    {"repetition maximum that is stressed", func(r Recommendation) string { return ends(r.RMEmphasis) }},
-	FieldLoad:          {"load in shares of 1RM", func(r Recommendation) string { return ends(r.Load) }},
-	FieldLoadUpper:     {"load for the arms and trunk in shares of 1RM", func(r Recommendation) string { return ends(r.LoadUpper) }},
-	FieldLoadLower:     {"load for the hips and legs in shares of 1RM", func(r Recommendation) string { return ends(r.LoadLower) }},
-	FieldLoadStart:     {"first load in shares of 1RM", func(r Recommendation) string { return ends(r.LoadStart) }},
-	FieldLoadStep:      {"rise in load", func(r Recommendation) string { return ends(r.LoadStep) }},
-	FieldLoadRule:      {"when load rises", func(r Recommendation) string { return r.LoadRule }},
-	FieldEffort:        {"effort", func(r Recommendation) string { return r.Effort.String() }},
-	FieldRest:          {"seconds of rest between sets", func(r Recommendation) string { return ends(r.Rest) }},
-	FieldRestAssisting: {"seconds of rest in assistance exercises", func(r Recommendation) string { return ends(r.RestAssisting) }},
-	FieldRestInSet:     {"seconds of rest between repetitions", func(r Recommendation) string { return ends(r.RestInSet) }},
-	FieldRepSeconds:    {"seconds per repetition", func(r Recommendation) string { return ends(r.RepSeconds) }},
-	FieldLiftSeconds:   {"seconds of lifting", func(r Recommendation) string { return ends(r.LiftSeconds) }},
-	FieldLowerSeconds:  {"seconds of lowering", func(r Recommendation) string { return ends(r.LowerSeconds) }},
-	FieldHoursBetween:  {"hours between sessions of the same muscles, at least", func(r Recommendation) string { return number(r.HoursBetween) }},
-	FieldBalanceDays:   {"days a week with balance training", func(r Recommendation) string { return ends(r.BalanceDays) }},
-	FieldExercises:     {"exercises per session", func(r Recommendation) string { return ends(r.Exercises) }},
-	FieldPerMuscle:     {"exercises per muscle group", func(r Recommendation) string { return ends(r.PerMuscle) }},
-	FieldMinutes:       {"minutes of a session", func(r Recommendation) string { return ends(r.Minutes) }},
-	FieldImpacts:       {"moderate impacts per session", func(r Recommendation) string { return ends(r.Impacts) }},
-	FieldWeeks:         {"weeks of the programme", func(r Recommendation) string { return ends(r.Weeks) }},
-	FieldEffects:       {"standardised mean differences", Recommendation.effects},
+	FieldPopulation:     {"for whom", func(r Recommendation) string { return r.Population }},
+	FieldAgeMin:         {"age in years, at least", func(r Recommendation) string { return number(int(r.AgeMin)) }},
+	FieldDays:           {"days a week", func(r Recommendation) string { return ends(r.Days) }},
+	FieldSets:           {"sets per exercise", func(r Recommendation) string { return ends(r.Sets) }},
+	FieldSessionsPerDay: {"sessions a day", func(r Recommendation) string { return ends(r.SessionsPerDay) }},
+	FieldWeeklySets:     {"sets per muscle group in a week", func(r Recommendation) string { return ends(r.WeeklySets) }},
+	FieldReps:           {"repetitions per set", func(r Recommendation) string { return ends(r.Reps) }},
+	FieldRM:             {"load as a repetition maximum", func(r Recommendation) string { return ends(r.RM) }},
+	FieldRMEmphasis:     {"repetition maximum that is stressed", func(r Recommendation) string { return ends(r.RMEmphasis) }},
+	FieldLoad:           {"load in shares of 1RM", func(r Recommendation) string { return ends(r.Load) }},
+	FieldLoadUpper:      {"load for the arms and trunk in shares of 1RM", func(r Recommendation) string { return ends(r.LoadUpper) }},
+	FieldLoadLower:      {"load for the hips and legs in shares of 1RM", func(r Recommendation) string { return ends(r.LoadLower) }},
+	FieldLoadStart:      {"first load in shares of 1RM", func(r Recommendation) string { return ends(r.LoadStart) }},
+	FieldLoadStep:       {"rise in load", func(r Recommendation) string { return ends(r.LoadStep) }},
+	FieldLoadRule:       {"when load rises", func(r Recommendation) string { return r.LoadRule }},
+	FieldEffort:         {"effort", func(r Recommendation) string { return r.Effort.String() }},
+	FieldReserve:        {"repetitions in reserve", func(r Recommendation) string { return ends(r.Reserve) }},
+	FieldRestBetween:    {"seconds of rest between exercises", func(r Recommendation) string { return ends(r.RestBetween) }},
+	FieldRest:           {"seconds of rest between sets", func(r Recommendation) string { return ends(r.Rest) }},
+	FieldRestAssisting:  {"seconds of rest in assistance exercises", func(r Recommendation) string { return ends(r.RestAssisting) }},
+	FieldRestInSet:      {"seconds of rest between repetitions", func(r Recommendation) string { return ends(r.RestInSet) }},
+	FieldRepSeconds:     {"seconds per repetition", func(r Recommendation) string { return ends(r.RepSeconds) }},
+	FieldLiftSeconds:    {"seconds of lifting", func(r Recommendation) string { return ends(r.LiftSeconds) }},
+	FieldLowerSeconds:   {"seconds of lowering", func(r Recommendation) string { return ends(r.LowerSeconds) }},
+	FieldHoursBetween:   {"hours between sessions of the same muscles, at least", func(r Recommendation) string { return number(r.HoursBetween) }},
+	FieldBalanceDays:    {"days a week with balance training", func(r Recommendation) string { return ends(r.BalanceDays) }},
+	FieldExercises:      {"exercises per session", func(r Recommendation) string { return ends(r.Exercises) }},
+	FieldPerMuscle:      {"exercises per muscle group", func(r Recommendation) string { return ends(r.PerMuscle) }},
+	FieldMinutes:        {"minutes of a session", func(r Recommendation) string { return ends(r.Minutes) }},
+	FieldImpacts:        {"moderate impacts per session", func(r Recommendation) string { return ends(r.Impacts) }},
+	FieldWeeks:          {"weeks of the programme", func(r Recommendation) string { return ends(r.Weeks) }},
+	FieldEffects:        {"effects of single variables", Recommendation.effects},
 }
 
 // ends prints the range, nothing for one without ends.
-func ends[T int | units.Fraction](r units.Range[T]) string {
+func ends[T cmp.Ordered](r units.Range[T]) string {
 	if r.IsZero() {
 		return ""
 	}
@@ -124,9 +133,18 @@ func (e Effort) String() string {
 func (r Recommendation) effects() string {
 	list := make([]string, len(r.Effects))
 	for i, e := range r.Effects {
-		list[i] = fmt.Sprintf("%s %v", e.Of, e.SMD)
+		list[i] = fmt.Sprintf("%s %v %s", e.Of, e.Value, e.Unit)
 	}
 	return strings.Join(list, ", ")
+}
+
+// About returns what the field is about, with its unit, such as "days a week",
+// and nothing for what is no field.
+func (f Field) About() string {
+	if !fields.Valid(f) {
+		return ""
+	}
+	return readers[f].about
 }
 
 // Stated returns what r states in field f, in words and with units, and

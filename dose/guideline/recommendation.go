@@ -48,11 +48,37 @@ type Effort struct {
 	Range units.Range[int] `json:"range"` // on that scale
 }
 
-// Effect is a published effect of one variable on its own.
+// Effect is a published effect of one variable on its own, or an end of its
+// confidence interval.
 type Effect struct {
-	Of  string  `json:"of"`  // such as "overall" or "rest 60 s"
-	SMD float64 `json:"smd"` // standardised mean difference
+	Of    string     `json:"of"` // such as "rest_60_s" or "lean_mass_kg"
+	Value float64    `json:"value"`
+	Unit  EffectUnit `json:"unit"`
 }
+
+// EffectUnit is what an effect is counted in. Effects in different units, and
+// those of different sources, are not comparable.
+type EffectUnit uint8
+
+// Units of effects.
+const (
+	EffectUnitUnknown EffectUnit = iota // not given
+	SMD                                 // standardised mean difference between groups
+	EffectSize                          // change over its standard deviation
+	Percent                             // of the value at the start
+	Kilograms
+)
+
+var effectUnits = units.NewVocabulary[EffectUnit]("unit of effect", "", "SMD", "effect size", "%", "kg")
+
+// String returns the unit, such as "SMD" or "kg".
+func (u EffectUnit) String() string { return effectUnits.Text(u) }
+
+// MarshalText writes what String returns.
+func (u EffectUnit) MarshalText() ([]byte, error) { return effectUnits.Marshal(u) }
+
+// UnmarshalText reads what MarshalText writes.
+func (u *EffectUnit) UnmarshalText(text []byte) error { return effectUnits.Unmarshal(text, u) }
 
 // FieldBasis says how one field is known where it is known otherwise than its row.
 type FieldBasis struct {
@@ -66,15 +92,20 @@ type Recommendation struct {
 	Body       string `json:"body"` // who speaks
 	Year       int    `json:"year"`
 	Population string `json:"population"` // for whom, in words
-	// Clinical marks rows for people with a condition: cardiac patients,
-	// osteoporosis, frailty.
-	Clinical bool            `json:"clinical,omitzero"`
-	AgeMin   body.Age        `json:"age_min,omitzero"` // years
-	Goal     Goal            `json:"goal"`
-	Training []body.Training `json:"training,omitempty"` // empty: any
+	// Conditions that Population names, any of which will do; empty: a row for
+	// people at large.
+	Conditions []Condition     `json:"conditions,omitempty"`
+	AgeMin     body.Age        `json:"age_min,omitzero"` // years
+	AgeMax     body.Age        `json:"age_max,omitzero"` // years, where Population names an upper end
+	Goal       Goal            `json:"goal"`
+	Training   []body.Training `json:"training,omitempty"` // empty: any
 
-	Days       units.Range[int] `json:"days,omitzero"`        // days a week
-	Sets       units.Range[int] `json:"sets,omitzero"`        // per exercise and session
+	Days           units.Range[int] `json:"days,omitzero"` // days a week
+	SessionsPerDay units.Range[int] `json:"sessions_per_day,omitzero"`
+	Sets           units.Range[int] `json:"sets,omitzero"` // per exercise and session
+	// WeeklySets are sets per muscle group in a week. No source says how sets
+	// that train a muscle indirectly are counted.
+	WeeklySets units.Range[int] `json:"weekly_sets,omitzero"`
 	Reps       units.Range[int] `json:"reps,omitzero"`        // repetitions per set
 	RM         units.Range[int] `json:"rm,omitzero"`          // load, as a repetition maximum
 	RMEmphasis units.Range[int] `json:"rm_emphasis,omitzero"` // the part of RM that is stressed
@@ -86,21 +117,23 @@ type Recommendation struct {
 	LoadStep  units.Range[units.Fraction] `json:"load_step,omitzero"`  // of the present load, at one rise
 	LoadRule  string                      `json:"load_rule,omitzero"`  // when to take the step, in our own words
 	Effort    Effort                      `json:"effort,omitzero"`
+	Reserve   units.Range[units.RIR]      `json:"reserve,omitzero"` // repetitions in reserve
 
-	Rest          units.Range[int] `json:"rest,omitzero"`            // seconds between sets
-	RestAssisting units.Range[int] `json:"rest_assisting,omitzero"`  // seconds, in assistance exercises
-	RestInSet     units.Range[int] `json:"rest_in_set,omitzero"`     // seconds between repetitions
-	RepSeconds    units.Range[int] `json:"rep_seconds,omitzero"`     // a whole repetition
-	LiftSeconds   units.Range[int] `json:"lift_seconds,omitzero"`    // concentric part
-	LowerSeconds  units.Range[int] `json:"lower_seconds,omitzero"`   // eccentric part
-	HoursBetween  int              `json:"hours_between,omitzero"`   // at least, between sessions of the same muscles
-	BalanceDays   units.Range[int] `json:"balance_days,omitzero"`    // days a week with balance training
-	Exercises     units.Range[int] `json:"exercises,omitzero"`       // per session
-	PerMuscle     units.Range[int] `json:"per_muscle,omitzero"`      // exercises per muscle group
-	Minutes       units.Range[int] `json:"session_minutes,omitzero"` // of a session
-	Impacts       units.Range[int] `json:"impacts,omitzero"`         // moderate impacts per session
-	Weeks         units.Range[int] `json:"weeks,omitzero"`           // of the whole programme
-	Effects       []Effect         `json:"effects,omitempty"`
+	Rest          units.Range[int]     `json:"rest,omitzero"`            // seconds between sets
+	RestBetween   units.Range[int]     `json:"rest_between,omitzero"`    // seconds between exercises
+	RestAssisting units.Range[int]     `json:"rest_assisting,omitzero"`  // seconds, in assistance exercises
+	RestInSet     units.Range[float64] `json:"rest_in_set,omitzero"`     // seconds between repetitions
+	RepSeconds    units.Range[float64] `json:"rep_seconds,omitzero"`     // a whole repetition
+	LiftSeconds   units.Range[int]     `json:"lift_seconds,omitzero"`    // concentric part
+	LowerSeconds  units.Range[int]     `json:"lower_seconds,omitzero"`   // eccentric part
+	HoursBetween  int                  `json:"hours_between,omitzero"`   // at least, between sessions of the same muscles
+	BalanceDays   units.Range[int]     `json:"balance_days,omitzero"`    // days a week with balance training
+	Exercises     units.Range[int]     `json:"exercises,omitzero"`       // per session
+	PerMuscle     units.Range[int]     `json:"per_muscle,omitzero"`      // exercises per muscle group
+	Minutes       units.Range[int]     `json:"session_minutes,omitzero"` // of a session
+	Impacts       units.Range[int]     `json:"impacts,omitzero"`         // moderate impacts per session
+	Weeks         units.Range[int]     `json:"weeks,omitzero"`           // of the whole programme
+	Effects       []Effect             `json:"effects,omitempty"`
 
 	Notes  string            `json:"notes,omitzero"` // in our own words
 	Source evidence.SourceID `json:"source"`
@@ -110,6 +143,9 @@ type Recommendation struct {
 	// SupersededBy names the same body's later word.
 	SupersededBy []ID `json:"superseded_by,omitempty"`
 }
+
+// Clinical reports whether r is for people with a condition.
+func (r Recommendation) Clinical() bool { return len(r.Conditions) > 0 }
 
 // UnmarshalJSON is strict: unknown fields and fields given twice are errors.
 func (r *Recommendation) UnmarshalJSON(data []byte) error {

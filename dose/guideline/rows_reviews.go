@@ -6,23 +6,15 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-// reviews are reviews and a trial protocol.
+// reviews are systematic and narrative reviews, most of them with meta-analysis.
 var reviews = []Recommendation{
 	{
 		ID: "borde2015-strength", Body: "meta-analysis (Borde)", Year: 2015, Population: "healthy old adults, mean age 65+", AgeMin: 65, Goal: Strength,
 		Days: units.Exactly(2), Sets: to(2, 3), Reps: to(7, 9), Load: to[units.Fraction](.70, .79),
-		Rest: units.Exactly(60), RestInSet: units.Exactly(4), RepSeconds: units.Exactly(6), Weeks: to(50, 53),
-		Effects: []Effect{{"overall_smd", 1.57}, {"period_50_53_wk", 2.34}, {"intensity_70_79", 1.89}, {"tut_6_s", 3.61}, {"rest_60_s", 4.68}, {"frequency_2", 2.13}},
+		Rest: units.Exactly(60), RestInSet: units.Exactly[float64](4), RepSeconds: units.Exactly[float64](6), Weeks: to(50, 53),
+		Effects: []Effect{{"overall_smd", 1.57, SMD}, {"period_50_53_wk", 2.34, SMD}, {"intensity_70_79", 1.89, SMD}, {"tut_6_s", 3.61, SMD}, {"rest_60_s", 4.68, SMD}, {"frequency_2", 2.13, SMD}},
 		Notes:   "25 trials. Each value is the best category of one variable on its own; nobody tested them together, so they are no optimum. Period, load and time under tension, which is per repetition, mattered; rest was a trend on two trials.",
 		Source:  "borde2015", Basis: evidence.Published,
-	},
-	{
-		ID: "gschwind2013-beginner", Body: "falls-prevention trial protocol (Gschwind)", Year: 2013,
-		Population: "community-dwelling older adults, beginners", AgeMin: 65, Goal: Function, Training: []body.Training{body.Novice},
-		Days: to(2, 3), Sets: to(2, 3), Reps: to(10, 15), Effort: Effort{units.ScaleBorg, borg, to(12, 13)},
-		Rest: units.Exactly(120), RepSeconds: units.Exactly(4), LiftSeconds: units.Exactly(2), LowerSeconds: units.Exactly(2),
-		Notes:  "Two sessions in a group and one at home.",
-		Source: "gschwind2013", Basis: evidence.Published,
 	},
 	{
 		ID: "grgic2018-rest-untrained", Body: "systematic review (Grgic)", Year: 2018, Population: "untrained adults",
@@ -30,5 +22,88 @@ var reviews = []Recommendation{
 		Rest:   to(60, 120),
 		Notes:  "Less than 60 s still gave clear gains.",
 		Source: "grgic2018", Basis: evidence.Published,
+	},
+	{
+		ID: "borde2015-hypertrophy", Body: "meta-analysis (Borde)", Year: 2015, Population: "healthy old adults, mean age 65+",
+		AgeMin: 65, Goal: Hypertrophy,
+		Days: units.Exactly(3), Sets: to(2, 3), Reps: to(7, 9), Load: to[units.Fraction](.51, .69), Rest: units.Exactly(120),
+		RestInSet: units.Exactly[float64](2.5), RepSeconds: units.Exactly[float64](6), Weeks: to(50, 53),
+		Notes:  "Nine trials measured size; no variable explained the effect, so the values only describe what was done.",
+		Source: "borde2015", Basis: evidence.Published,
+	},
+	{
+		ID: "peterson2010-strength", Body: "meta-analysis (Peterson)", Year: 2010, Population: "adults 50+",
+		AgeMin: 50, Goal: Strength,
+		Effects: []Effect{{"leg_press_pct", 29, Percent}, {"chest_press_pct", 24, Percent}, {"knee_extension_pct", 33, Percent}, {"lat_pulldown_pct", 25, Percent}, {"kg_range_min", 9.8, Kilograms}, {"kg_range_max", 31.6, Kilograms}},
+		Notes:   "47 trials, 1079 people. Heavier training went with larger gains; no one dose is stated. Which share belongs to knee extension and which to the pulldown is from memory.",
+		Source:  "peterson2010", Basis: evidence.Published,
+	},
+	{
+		ID: "peterson2011-lean-mass", Body: "meta-analysis (Peterson)", Year: 2011, Population: "adults 50+",
+		AgeMin: 50, Goal: Hypertrophy,
+		Effects: []Effect{{"lean_mass_kg", 1.1, Kilograms}, {"ci_low", 0.9, Kilograms}, {"ci_high", 1.2, Kilograms}},
+		Notes:   "49 trials, 1328 people. That more volume and a younger age went with larger gains is from memory.",
+		Source:  "peterson2011", Basis: evidence.Published,
+	},
+	{
+		ID: "steib2010-dose-response", Body: "meta-analysis (Steib)", Year: 2010, Population: "adults 65+",
+		AgeMin: 65, Goal: Strength,
+		Effects: []Effect{{"high_vs_low_smd", 0.88, SMD}, {"high_vs_moderate_smd", 0.62, SMD}, {"power_vs_strength_on_power_smd", 1.66, SMD}},
+		Notes:   "29 trials, 1313 people. Heavier is better for maximal strength, not for function; fast lifting is better for power and function. Too little is known on volume and days.",
+		Source:  "steib2010", Basis: evidence.Published,
+	},
+	{
+		ID: "silva2014-duration", Body: "meta-analysis (Silva)", Year: 2014, Population: "adults 55+",
+		AgeMin: 55, Goal: Strength,
+		Weeks:  to(8, 52),
+		Notes:  "15 trials of knee extension. Only the length of the programme mattered; load, sets and days did not, against Borde and Steib.",
+		Source: "silva2014", Basis: evidence.Published,
+	},
+	{
+		ID: "iversen2021-time-efficient", Body: "narrative review (Iversen)", Year: 2021, Population: "healthy adults short of time",
+		Goal:       Hypertrophy,
+		WeeklySets: units.AtLeast(4), Exercises: units.AtLeast(3), RM: to(6, 15),
+		Notes:  "The least that will do: for each of legs, pull and push one two-sided movement of several joints. Sets of 15 to 40 repetitions serve too if taken to failure. Weekly sets matter more than days. The exercise itself is the warm-up. Supersets, drop sets and rest-pause about halve the time.",
+		Source: "iversen2021", Basis: evidence.Published,
+	},
+	{
+		ID: "fyfe2022-minimal-dose", Body: "narrative review (Fyfe)", Year: 2022, Population: "adults",
+		Goal:   Strength,
+		Notes:  "Two forms work: little but heavy on few days, or short and light on many with little equipment. The abstract gives no number.",
+		Source: "fyfe2022", Basis: evidence.Published,
+	},
+	{
+		ID: "grgic2018-rest-trained", Body: "systematic review (Grgic)", Year: 2018, Population: "resistance-trained adults",
+		Goal: Strength, Training: []body.Training{body.Advanced},
+		Rest:   units.AtLeast(120),
+		Notes:  "The source says longer than 2 minutes.",
+		Source: "grgic2018", Basis: evidence.Published,
+	},
+	{
+		ID: "singer2024-rest-hypertrophy", Body: "Bayesian meta-analysis (Singer)", Year: 2024, Population: "healthy adults",
+		Goal:   Hypertrophy,
+		Notes:  "Effects overlap widely; slightly better with longer rests in arm and thigh.",
+		Source: "singer2024", Basis: evidence.Published,
+	},
+	{
+		ID: "schoenfeld2015-tempo", Body: "meta-analysis (Schoenfeld)", Year: 2015, Population: "healthy adults",
+		Goal:       Hypertrophy,
+		RepSeconds: to[float64](0.5, 8),
+		Notes:      "Sets to failure. More than 10 s a repetition looks worse, on little evidence.",
+		Source:     "schoenfeld2015", Basis: evidence.Published,
+	},
+	{
+		ID: "ralston2017-strength-sets", Body: "meta-analysis (Ralston)", Year: 2017, Population: "adults (men, mean age about 23)",
+		Goal:    Strength,
+		Effects: []Effect{{"high_vs_low_es", 0.18, EffectSize}, {"low_es", 0.82, EffectSize}, {"high_es", 1.01, EffectSize}},
+		Notes:   "Sets per exercise and week: up to 5 low, 5 to 9 medium, 10 or more high; reports differ on where 5 belongs.",
+		Source:  "ralston2017", Basis: evidence.Published,
+	},
+	{
+		ID: "bazvalle2022-hypertrophy-trained", Body: "systematic review (Baz-Valle)", Year: 2022, Population: "young trained men 18-35",
+		AgeMax: 35, Goal: Hypertrophy, Training: []body.Training{body.Advanced},
+		WeeklySets: to(12, 20),
+		Notes:      "Under 12 weekly sets count as low, above 20 as high. Moderate and high were alike for quadriceps and biceps; high was better for triceps. Men only.",
+		Source:     "bazvalle2022", Basis: evidence.Published,
 	},
 }

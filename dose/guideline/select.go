@@ -12,10 +12,23 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-// rows are all recommendations, by body, then year.
-var rows = slices.Concat(acsm2009, acsmOthers, bodies, clinical, reviews)
+// rows are all recommendations: professional bodies, people with a condition,
+// trials, reviews.
+var rows = slices.Concat(acsm2009, acsmOthers, bodies, clinical, conditions, trials, reviews)
 
-// All yields every recommendation, by body, then year.
+// placeOf is the place of each ID in rows.
+var placeOf = places(rows)
+
+func places(list []Recommendation) map[ID]int {
+	byID := make(map[ID]int, len(list))
+	for i, r := range list {
+		byID[r.ID] = i
+	}
+	return byID
+}
+
+// All yields every recommendation: of professional bodies, for people with a
+// condition, from trials, from reviews.
 func All() iter.Seq[Recommendation] {
 	return func(yield func(Recommendation) bool) {
 		for _, r := range rows {
@@ -28,6 +41,7 @@ func All() iter.Seq[Recommendation] {
 
 // clone keeps the table apart from what callers hold.
 func (r Recommendation) clone() Recommendation {
+	r.Conditions = slices.Clone(r.Conditions)
 	r.Training = slices.Clone(r.Training)
 	r.Effects = slices.Clone(r.Effects)
 	r.Bases = slices.Clone(r.Bases)
@@ -38,10 +52,8 @@ func (r Recommendation) clone() Recommendation {
 // Get returns the recommendation with the given ID. One that is not known is
 // an [units.ErrUnknown] that names those whose IDs begin most alike.
 func Get(id ID) (Recommendation, error) {
-	for _, r := range rows {
-		if r.ID == id {
-			return r.clone(), nil
-		}
+	if i, ok := placeOf[id]; ok {
+		return rows[i].clone(), nil
 	}
 	return Recommendation{}, units.Field("", fmt.Sprintf("%.40q", id), beginLike(id), units.ErrUnknown)
 }
@@ -73,6 +85,12 @@ type Query struct {
 	Goal     Goal          `json:"goal,omitzero"`
 	Training body.Training `json:"training,omitzero"`
 	Age      body.Age      `json:"age,omitzero"` // years
+	// Conditions of the person. If there are any, rows for other conditions
+	// are left out.
+	Conditions []Condition `json:"conditions,omitempty"`
+	// AtLarge leaves out rows for conditions even if Conditions is empty: it
+	// says that the person is known to have none.
+	AtLarge bool `json:"at_large,omitzero"`
 }
 
 // UnmarshalJSON is strict: unknown fields and fields given twice are errors.
@@ -84,28 +102,36 @@ func (q *Query) UnmarshalJSON(data []byte) error {
 func (q Query) fits(r Recommendation) bool {
 	return (q.Goal == GoalUnknown || r.Goal == q.Goal) &&
 		(q.Training == body.TrainingUnknown || len(r.Training) == 0 || slices.Contains(r.Training, q.Training)) &&
-		(q.Age == 0 || r.AgeMin <= q.Age)
+		(q.Age == 0 || r.AgeMin <= q.Age && (r.AgeMax == 0 || q.Age <= r.AgeMax)) &&
+		(!r.Clinical() || q.shares(r) || len(q.Conditions) == 0 && !q.AtLarge)
+}
+
+// shares reports whether r is for one of the person's conditions.
+func (q Query) shares(r Recommendation) bool {
+	return slices.ContainsFunc(r.Conditions, func(c Condition) bool { return slices.Contains(q.Conditions, c) })
 }
 
 // For returns the recommendations that fit q, the closest first: what nothing
-// supersedes before what is superseded; rows for people at large before rows
-// for people with a condition; rows for a training status before rows for any;
-// then the higher least age, the better known, the newer, and the ID.
+// supersedes before what is superseded; rows for the person's conditions, then
+// rows for people at large, then rows for other conditions; rows for a training
+// status before rows for any; then the higher least age, the better known, the
+// newer, and the ID.
 func For(q Query) []Recommendation {
 	var list []Recommendation
-	for r := range All() {
+	for _, r := range rows {
 		if q.fits(r) {
-			list = append(list, r)
+			list = append(list, r.clone())
 		}
 	}
-	slices.SortFunc(list, closer)
+	slices.SortFunc(list, q.closer)
 	return list
 }
 
-func closer(a, b Recommendation) int {
+func (q Query) closer(a, b Recommendation) int {
 	return cmp.Or(
 		falseFirst(len(a.SupersededBy) > 0, len(b.SupersededBy) > 0),
-		falseFirst(a.Clinical, b.Clinical),
+		falseFirst(!q.shares(a), !q.shares(b)),
+		falseFirst(a.Clinical(), b.Clinical()),
 		falseFirst(len(a.Training) == 0, len(b.Training) == 0),
 		cmp.Compare(b.AgeMin, a.AgeMin),
 		betterKnown(a.Basis, b.Basis),
@@ -135,6 +161,6 @@ func betterKnown(a, b evidence.Basis) int {
 }
 
 // to writes a range in the tables.
-func to[T int | units.Fraction](min, max T) units.Range[T] {
+func to[T cmp.Ordered](min, max T) units.Range[T] {
 	return units.Must(units.Between(min, max))
 }

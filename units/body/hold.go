@@ -18,10 +18,13 @@ const (
 	BothHandsOnOne             // one dumbbell in both hands
 	OnBar                      // a bar with plates
 	OnStack                    // a stack of a machine or cable
+	OnLimb                     // a weight strapped to the ankle or the wrist
+	OnBand                     // an elastic band, which has no mass to state
 	Unloaded                   // nothing but the body
 )
 
-var holds = units.NewVocabulary[Hold]("hold", "", "one hand", "one in each hand", "both hands on one", "on a bar", "on a stack", "unloaded")
+var holds = units.NewVocabulary[Hold]("hold", "", "one hand", "one in each hand", "both hands on one", "on a bar", "on a stack",
+	"on a limb", "on a band", "unloaded")
 
 // Holds yields every hold.
 func Holds() iter.Seq[Hold] { return holds.All() }
@@ -39,12 +42,12 @@ func (h Hold) MarshalText() ([]byte, error) { return holds.Marshal(h) }
 func (h *Hold) UnmarshalText(text []byte) error { return holds.Unmarshal(text, h) }
 
 // Implements returns how many weights are held at once: two for one in each
-// hand, none unloaded, else one.
+// hand, none unloaded or on a band, else one.
 func (h Hold) Implements() int {
 	switch h {
 	case OneEachHand:
 		return 2
-	case OneHand, BothHandsOnOne, OnBar, OnStack:
+	case OneHand, BothHandsOnOne, OnBar, OnStack, OnLimb:
 		return 1
 	}
 	return 0
@@ -74,9 +77,9 @@ func (s *Stated) UnmarshalText(text []byte) error { return stateds.Unmarshal(tex
 
 // Each returns the mass of one implement, when m is stated as s. A mass for
 // two dumbbells that does not say per hand or total is an [units.ErrMissing];
-// a mass per hand where both hands hold one thing, a total that two hands
-// cannot share to the nanogram, and a mass for an unloaded exercise are an
-// [units.ErrConflict]; a hold not given is an [units.ErrMissing], a mass below
+// a mass per hand where the two hands do not hold one each, a total that two
+// hands cannot share to the nanogram, and a mass for an unloaded exercise or a
+// band are an [units.ErrConflict]; a hold not given is an [units.ErrMissing], a mass below
 // nought an [units.ErrOutOfRange].
 func (h Hold) Each(m units.Mass, s Stated) (units.Mass, error) {
 	if err := h.Check(); err != nil {
@@ -101,9 +104,13 @@ func (h Hold) Each(m units.Mass, s Stated) (units.Mass, error) {
 		if s == PerHand {
 			return 0, units.Field("", fmt.Sprintf("%s per hand", m), "a total, since both hands hold one thing", units.ErrConflict)
 		}
-	case Unloaded:
+	case OnLimb:
+		if s == PerHand {
+			return 0, units.Field("", fmt.Sprintf("%s per hand", m), "a total, since no hand holds it", units.ErrConflict)
+		}
+	case OnBand, Unloaded:
 		if m != 0 {
-			return 0, units.Field("", m, "no mass, since the hold is unloaded", units.ErrConflict)
+			return 0, units.Field("", m, "no mass, since the hold is "+h.String(), units.ErrConflict)
 		}
 	}
 	return m, nil

@@ -40,6 +40,15 @@ func TestEach(t *testing.T) {
 		{body.OnStack, body.PerHand, 20 * kg, 0, conflict},
 		{body.OnStack, body.Total, 20 * kg, 20 * kg, nil},
 		{body.OnStack, body.StatedUnknown, 20 * kg, 20 * kg, nil},
+		{body.OnLimb, body.PerHand, 2 * kg, 0, conflict},
+		{body.OnLimb, body.Total, 2 * kg, 2 * kg, nil},
+		{body.OnLimb, body.StatedUnknown, 2 * kg, 2 * kg, nil},
+		{body.OnBand, body.PerHand, 0, 0, nil},
+		{body.OnBand, body.PerHand, 1, 0, conflict},
+		{body.OnBand, body.Total, 0, 0, nil},
+		{body.OnBand, body.Total, 1, 0, conflict},
+		{body.OnBand, body.StatedUnknown, 0, 0, nil},
+		{body.OnBand, body.StatedUnknown, 1, 0, conflict},
 		{body.Unloaded, body.PerHand, 0, 0, nil},
 		{body.Unloaded, body.Total, 0, 0, nil},
 		{body.Unloaded, body.StatedUnknown, 0, 0, nil},
@@ -77,6 +86,8 @@ func TestTotalAndImplements(t *testing.T) {
 		{body.BothHandsOnOne, 1, 4 * kg},
 		{body.OnBar, 1, 4 * kg},
 		{body.OnStack, 1, 4 * kg},
+		{body.OnLimb, 1, 4 * kg},
+		{body.OnBand, 0, 4 * kg},
 		{body.Unloaded, 0, 4 * kg},
 	}
 	for _, tt := range tests {
@@ -99,7 +110,7 @@ func TestTotalAndImplements(t *testing.T) {
 // TestEachOfTotal: what is held in all, shared again, is what each weighs.
 func TestEachOfTotal(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		h := body.Hold(rapid.IntRange(int(body.OneHand), int(body.OnStack)).Draw(t, "hold"))
+		h := body.Hold(rapid.IntRange(int(body.OneHand), int(body.OnLimb)).Draw(t, "hold"))
 		each := units.Mass(rapid.Int64Range(0, int64(units.MaxMass/2)).Draw(t, "each"))
 		total, err := h.Total(each)
 		if err != nil {

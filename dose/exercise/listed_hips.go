@@ -1,0 +1,127 @@
+package exercise
+
+import "example.org/posology/units/body"
+
+// listedHips are the listed hinges and what trains mainly the hips, as
+// testdata/published/exercise-muscles.csv has them.
+var listedHips = []listing{
+	{"dumbbell Romanian deadlift", []listedMuscle{
+		{body.Hamstrings, Prime, "martinfuentes2020"},
+		{body.GluteusMaximus, Prime, ""},
+		{body.ErectorSpinae, Synergist, "martinfuentes2020"},
+		{body.Adductors, Synergist, ""},
+		{body.LatissimusDorsi, Stabiliser, ""},
+		{body.ForearmGrip, Stabiliser, ""},
+		{body.TrapeziusUpper, Stabiliser, ""},
+		{body.RectusAbdominis, Stabiliser, ""},
+	}},
+	{"barbell Romanian deadlift", []listedMuscle{
+		{body.Hamstrings, Prime, "martinfuentes2020"},
+		{body.GluteusMaximus, Prime, ""},
+		{body.ErectorSpinae, Synergist, "martinfuentes2020"},
+		{body.Adductors, Synergist, ""},
+		{body.LatissimusDorsi, Stabiliser, ""},
+		{body.ForearmGrip, Stabiliser, ""},
+		{body.TrapeziusUpper, Stabiliser, ""},
+		{body.RectusAbdominis, Stabiliser, ""},
+	}},
+	{"single-leg Romanian deadlift", []listedMuscle{
+		{body.Hamstrings, Prime, ""},
+		{body.GluteusMaximus, Prime, ""},
+		{body.ErectorSpinae, Synergist, ""},
+		{body.GluteusMedius, Synergist, ""},
+		{body.Adductors, Synergist, ""},
+		{body.ForearmGrip, Stabiliser, ""},
+		{body.RectusAbdominis, Stabiliser, ""},
+		{body.Obliques, Stabiliser, ""},
+	}},
+	{"conventional deadlift", []listedMuscle{
+		{body.GluteusMaximus, Prime, "krauseneto2020"},
+		{body.ErectorSpinae, Prime, "martinfuentes2020"},
+		{body.Quadriceps, Prime, "martinfuentes2020"},
+		{body.Hamstrings, Synergist, "martinfuentes2020"},
+		{body.Adductors, Synergist, ""},
+		{body.LatissimusDorsi, Stabiliser, ""},
+		{body.ForearmGrip, Stabiliser, ""},
+		{body.TrapeziusUpper, Stabiliser, ""},
+		{body.RectusAbdominis, Stabiliser, ""},
+	}},
+	{"hex-bar deadlift", []listedMuscle{
+		{body.Quadriceps, Prime, "martinfuentes2020"},
+		{body.GluteusMaximus, Prime, "krauseneto2020"},
+		{body.Hamstrings, Synergist, ""},
+		{body.ErectorSpinae, Synergist, "martinfuentes2020"},
+		{body.Adductors, Synergist, ""},
+		{body.ForearmGrip, Stabiliser, ""},
+		{body.TrapeziusUpper, Stabiliser, ""},
+		{body.RectusAbdominis, Stabiliser, ""},
+	}},
+	{"kettlebell swing", []listedMuscle{
+		{body.GluteusMaximus, Prime, ""},
+		{body.Hamstrings, Prime, ""},
+		{body.ErectorSpinae, Synergist, ""},
+		{body.Quadriceps, Synergist, ""},
+		{body.LatissimusDorsi, Stabiliser, ""},
+		{body.ForearmGrip, Stabiliser, ""},
+		{body.RectusAbdominis, Stabiliser, ""},
+	}},
+	{"back extension", []listedMuscle{
+		{body.ErectorSpinae, Prime, ""},
+		{body.GluteusMaximus, Synergist, ""},
+		{body.Hamstrings, Synergist, ""},
+	}},
+	{"glute bridge", []listedMuscle{
+		{body.GluteusMaximus, Prime, ""},
+		{body.Hamstrings, Synergist, ""},
+		{body.ErectorSpinae, Stabiliser, ""},
+		{body.RectusAbdominis, Stabiliser, ""},
+	}},
+	{"single-leg bridge", []listedMuscle{
+		{body.GluteusMaximus, Prime, ""},
+		{body.Hamstrings, Synergist, ""},
+		{body.GluteusMedius, Synergist, ""},
+		{body.ErectorSpinae, Stabiliser, ""},
+		{body.RectusAbdominis, Stabiliser, ""},
+		{body.Obliques, Stabiliser, ""},
+	}},
+	{"hip thrust", []listedMuscle{
+		{body.GluteusMaximus, Prime, "krauseneto2020"},
+		{body.Hamstrings, Synergist, "contreras2015"},
+		{body.Quadriceps, Synergist, "contreras2015"},
+		{body.Adductors, Synergist, ""},
+		{body.ErectorSpinae, Stabiliser, ""},
+		{body.RectusAbdominis, Stabiliser, ""},
+	}},
+	{"standing hip extension", []listedMuscle{
+		{body.GluteusMaximus, Prime, ""},
+		{body.Hamstrings, Synergist, ""},
+		{body.GluteusMedius, Stabiliser, ""},
+		{body.ErectorSpinae, Stabiliser, ""},
+	}},
+	{"side-lying hip abduction", []listedMuscle{
+		{body.GluteusMedius, Prime, ""},
+		{body.TensorFasciaeLatae, Synergist, ""},
+		{body.QuadratusLumborum, Stabiliser, ""},
+		{body.Obliques, Stabiliser, ""},
+	}},
+	{"standing hip abduction", []listedMuscle{
+		{body.GluteusMedius, Prime, ""},
+		{body.TensorFasciaeLatae, Synergist, ""},
+		{body.ErectorSpinae, Stabiliser, ""},
+		{body.Obliques, Stabiliser, ""},
+	}},
+	{"band side-step", []listedMuscle{
+		{body.GluteusMedius, Prime, ""},
+		{body.TensorFasciaeLatae, Synergist, ""},
+		{body.GluteusMaximus, Synergist, ""},
+		{body.Quadriceps, Stabiliser, ""},
+	}},
+	{"clam", []listedMuscle{
+		{body.GluteusMedius, Prime, ""},
+		{body.GluteusMaximus, Synergist, ""},
+		{body.DeepHipRotators, Synergist, ""},
+	}},
+	{"hip adduction machine", []listedMuscle{
+		{body.Adductors, Prime, ""},
+	}},
+}

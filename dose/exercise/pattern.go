@@ -1,0 +1,68 @@
+package exercise
+
+import (
+	"iter"
+
+	"example.org/posology/units"
+)
+
+// Pattern is the kind of movement.
+type Pattern uint8
+
+// Patterns, in the order in which a session takes them: large before small.
+const (
+	PatternUnknown Pattern = iota // not given
+	Squat
+	Hinge // bends or straightens the hips most: bridges and hip extensions too
+	Lunge
+	HorizontalPush
+	Row
+	VerticalPull
+	OverheadPush
+	DownwardPush // lifts the body by straightening the arms downwards
+	ShoulderExtension
+	KneeExtension
+	KneeFlexion
+	HipAbduction
+	HipAdduction
+	HipFlexion
+	HorizontalAbduction // opens the arms backwards
+	ShoulderRaise
+	ScapularElevation // shrugs
+	ShoulderRotation
+	ElbowFlexion
+	ElbowExtension
+	WristFlexion
+	WristExtension
+	Calf
+	Dorsiflexion // lifts the front of the foot
+	Trunk
+	Carry
+)
+
+var patterns = units.NewVocabulary[Pattern]("pattern", "", "squat", "hinge", "lunge", "horizontal push", "row",
+	"vertical pull", "overhead push", "downward push", "shoulder extension", "knee extension", "knee flexion",
+	"hip abduction", "hip adduction", "hip flexion", "horizontal abduction", "shoulder raise", "scapular elevation",
+	"shoulder rotation", "elbow flexion", "elbow extension", "wrist flexion", "wrist extension", "calf",
+	"dorsiflexion", "trunk", "carry")
+
+// Patterns yields every pattern, in the order in which a session takes them.
+func Patterns() iter.Seq[Pattern] { return patterns.All() }
+
+// String returns the pattern's name, such as "horizontal push".
+func (p Pattern) String() string { return patterns.Text(p) }
+
+// MarshalText writes what String returns.
+func (p Pattern) MarshalText() ([]byte, error) { return patterns.Marshal(p) }
+
+// UnmarshalText reads what MarshalText writes.
+func (p *Pattern) UnmarshalText(text []byte) error { return patterns.Unmarshal(text, p) }
+
+// Legs reports whether the pattern trains mainly the hips and legs.
+func (p Pattern) Legs() bool {
+	switch p {
+	case Squat, Hinge, Lunge, KneeExtension, KneeFlexion, HipAbduction, HipAdduction, HipFlexion, Calf, Dorsiflexion:
+		return true
+	}
+	return false
+}

@@ -1,0 +1,43 @@
+package guideline
+
+import (
+	"iter"
+
+	"example.org/posology/units"
+)
+
+// Condition is an illness or a state that a recommendation is made for. It is
+// how rows are found, not a diagnosis.
+type Condition uint8
+
+// Conditions.
+const (
+	ConditionUnknown Condition = iota // not given
+	HeartDisease
+	Osteoporosis      // or at risk of it
+	VertebralFracture // by osteoporosis
+	FallsRisk         // of falls and fractures
+	Frailty           // or the state before it
+	Sarcopenia
+	Osteoarthritis // of hip or knee
+	InflammatoryArthritis
+	Diabetes
+	DiabetesRisk // of type 2
+	Cancer       // survivors
+	AchillesTendinopathy
+)
+
+var conditionTexts = units.NewVocabulary[Condition]("condition", "", "heart disease", "osteoporosis", "vertebral fracture", "falls risk",
+	"frailty", "sarcopenia", "osteoarthritis", "inflammatory arthritis", "diabetes", "diabetes risk", "cancer", "Achilles tendinopathy")
+
+// Conditions yields every condition.
+func Conditions() iter.Seq[Condition] { return conditionTexts.All() }
+
+// String returns the condition's name, such as "heart disease".
+func (c Condition) String() string { return conditionTexts.Text(c) }
+
+// MarshalText writes what String returns.
+func (c Condition) MarshalText() ([]byte, error) { return conditionTexts.Marshal(c) }
+
+// UnmarshalText reads what MarshalText writes.
+func (c *Condition) UnmarshalText(text []byte) error { return conditionTexts.Unmarshal(text, c) }
