@@ -1,0 +1,227 @@
+package fit_test
+
+import (
+	"iter"
+	"math"
+	"slices"
+	"testing"
+
+	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/onerm/fit"
+	"example.org/posology/units"
+)
+
+// A visit is what one record of the open data did in one protocol: the load and
+// the repetitions to failure at 90, 80 and 70 % of the 1RM.
+type visit struct {
+	person string
+	oneRM  units.Mass
+	points [3]fit.Point
+}
+
+// visits reads the open data on the bench press: two protocols a record, all
+// three loads in one visit and one load a visit. Records 14 and 16 are probably
+// one person and count as such.
+func visits(t testing.TB) []visit {
+	t.Helper()
+	names, rows := table(t, published+"bench-rtf.csv")
+	column := map[string]int{}
+	for i, name := range names {
+		column[name] = i
+	}
+	var list []visit
+	for _, row := range rows {
+		at := func(name string) float64 { return number(t, row[column[name]]) }
+		for k, protocol := range []string{"SV", "MV"} {
+			v := visit{person: row[column["subject_ID"]], oneRM: units.Must(units.Kilograms(at("1RM_true(kg)")))}
+			if v.person == "16" {
+				v.person = "14"
+			}
+			for i, percent := range []string{"90", "80", "70"} {
+				v.points[i] = fit.Point{
+					Load: units.Must(units.Kilograms(at("load" + percent + "(n)"))),
+					Reps: at(protocol + "_reps" + percent + "(n)"),
+					Day:  units.Day(100 + i*k), // the days themselves are not in the data
+				}
+			}
+			list = append(list, v)
+		}
+	}
+	return list
+}
+
+// A guess predicts, from two sets, the load of reps to failure.
+type guess func(t testing.TB, known []fit.Point, reps float64) units.Mass
+
+// byEquation takes the mean of the 1RMs that an equation gives, and its load.
+func byEquation(f onerm.Formula) guess {
+	return func(t testing.TB, known []fit.Point, reps float64) units.Mass {
+		sum := 0.0
+		for _, p := range known {
+			sum += units.Must(f.OneRM(p.Load, p.Reps)).Kilograms()
+		}
+		return units.Must(f.Load(units.Must(units.Kilograms(sum/float64(len(known)))), reps))
+	}
+}
+
+// byCurve takes the load of a curve with the population prior.
+func byCurve(f fit.Form) guess {
+	return func(t testing.TB, known []fit.Point, reps float64) units.Mass {
+		return units.Must(curve(t, known, fit.Options{Form: f}).Load(reps))
+	}
+}
+
+// misses returns the errors of a guess in percent: of the load of each set from
+// the other two, or of the measured 1RM from each two sets.
+func misses(t testing.TB, list []visit, g guess, ofOneRM bool) []float64 {
+	var all []float64
+	for _, v := range list {
+		for i := range v.points {
+			known := []fit.Point{v.points[(i+1)%3], v.points[(i+2)%3]}
+			target, reps := v.points[i].Load, v.points[i].Reps
+			if ofOneRM {
+				target, reps = v.oneRM, 1
+			}
+			all = append(all, 100*(g(t, known, reps).Kilograms()/target.Kilograms()-1))
+		}
+	}
+	return all
+}
+
+func rmse(x []float64) float64 {
+	sum := 0.0
+	for _, v := range x {
+		sum += v * v
+	}
+	return math.Sqrt(sum / float64(len(x)))
+}
+
+// without splits the visits into those of a person and those of all others.
+func without(list []visit, person string) (own, others []visit) {
+	for _, v := range list {
+		if v.person == person {
+			own = append(own, v)
+		} else {
+			others = append(others, v)
+		}
+	}
+	return own, others
+}
+
+func persons(list []visit) []string {
+	var all []string
+	for _, v := range list {
+		if !slices.Contains(all, v.person) {
+			all = append(all, v.person)
+		}
+	}
+	return all
+}
+
+// chosen is the equation with the least error on the visits given.
+func chosen(t testing.TB, list []visit, ofOneRM bool) onerm.Formula {
+	best, least := onerm.FormulaUnknown, math.Inf(1)
+	for f := range fixed() {
+		if e := rmse(misses(t, list, byEquation(f), ofOneRM)); e < least {
+			best, least = f, e
+		}
+	}
+	return best
+}
+
+// fixed are the nine equations that need a load and repetitions only.
+func fixed() iter.Seq[onerm.Formula] {
+	return slices.Values([]onerm.Formula{
+		onerm.Epley, onerm.Brzycki, onerm.Lander, onerm.Lombardi, onerm.Mayhew,
+		onerm.OConner, onerm.Wathen, onerm.Adams, onerm.Kemmler2006,
+	})
+}
+
+// byPopulation is the curve of the prior, which nothing personal goes into but
+// its height: the mean of what each set says alone.
+func byPopulation(t testing.TB, known []fit.Point, reps float64) units.Mass {
+	product := 1.0
+	for _, p := range known {
+		product *= byCurve(fit.Hyperbola)(t, []fit.Point{p}, reps).Kilograms()
+	}
+	return units.Must(units.Kilograms(math.Pow(product, 1/float64(len(known)))))
+}
+
+// TestThirdSet: two sets of a person are known. The person's own curve predicts
+// the third set, and the 1RM, better than the equation that did best on
+// everybody else, and better than the population's curve. Nothing is tuned on
+// these data: the prior is made of published numbers.
+//
+// The comparison with the equations is over sets of 3 to 20 repetitions, the
+// widest range that any of them was studied over. Outside, one person's 2 and
+// another's 21 repetitions decide; there the curve is still ahead for the 1RM
+// and level, 3.1 against 3.0 %, with the best equation for the load.
+func TestThirdSet(t *testing.T) {
+	all := visits(t)
+	within := slices.DeleteFunc(slices.Clone(all), func(v visit) bool {
+		return slices.ContainsFunc(v.points[:], func(p fit.Point) bool { return !onerm.Kemmler2006.Studied().Contains(p.Reps) })
+	})
+	for _, test := range []struct {
+		name    string
+		list    []visit
+		ofOneRM bool
+		visits  int
+		margin  float64 // by how many percent the equation may be ahead
+		most    float64 // error of the personal curve, in percent
+	}{
+		{"load within 3 to 20", within, false, 18, 0, 2.45},
+		{"1RM within 3 to 20", within, true, 18, 0, 2.7},
+		{"load", all, false, 20, 0.1, 3.1},
+		{"1RM", all, true, 20, 0, 2.8},
+	} {
+		t.Run(test.name, func(t *testing.T) {
+			if len(test.list) != test.visits {
+				t.Errorf("%d visits, want %d", len(test.list), test.visits)
+			}
+			var equation []float64
+			for _, p := range persons(test.list) {
+				own, others := without(test.list, p)
+				equation = append(equation, misses(t, own, byEquation(chosen(t, others, test.ofOneRM)), test.ofOneRM)...)
+			}
+			personal := rmse(misses(t, test.list, byCurve(fit.Hyperbola), test.ofOneRM))
+			population := rmse(misses(t, test.list, byPopulation, test.ofOneRM))
+			if personal > rmse(equation)+test.margin || personal > population || personal > test.most {
+				t.Errorf("personal %.2f, equation %.2f, population %.2f %%", personal, rmse(equation), population)
+			}
+			t.Logf("%d predictions: personal %.2f, equation %.2f, population %.2f %%", len(equation), personal, rmse(equation), population)
+		})
+	}
+}
+
+// TestCoverage: how often the intervals hold the set that was left out, and the
+// measured 1RM. They hold more than they promise: practised young people in a
+// laboratory scatter less than the error that is assumed of a set.
+func TestCoverage(t *testing.T) {
+	for _, level := range []units.Fraction{0.8, 0.9} {
+		var load, oneRM, wide, reps, n float64
+		for _, v := range visits(t) {
+			for i, p := range v.points {
+				known := []fit.Point{v.points[(i+1)%3], v.points[(i+2)%3]}
+				c := curve(t, known, fit.Options{Form: fit.Hyperbola})
+				n++
+				if units.Must(c.LoadWithin(p.Reps, level)).Contains(p.Load) {
+					load++
+				}
+				within := units.Must(c.OneRMWithin(level))
+				if within.Contains(v.oneRM) {
+					oneRM++
+				}
+				low, _ := within.Min()
+				high, _ := within.Max()
+				wide += (high - low).Kilograms() / c.OneRM().Kilograms() / 2
+				if units.Must(c.RepsWithin(p.Load, level)).Contains(p.Reps) {
+					reps++
+				}
+			}
+		}
+		t.Logf("%v: load %.0f, repetitions %.0f, 1RM %.0f %%; mean half width of the 1RM %.1f %%", level, 100*load/n, 100*reps/n, 100*oneRM/n, 100*wide/n)
+		if least := float64(level) - 0.05; load/n < least || oneRM/n < least || reps/n < least {
+			t.Errorf("at %v the intervals hold %.2f, %.2f and %.2f", level, load/n, reps/n, oneRM/n)
+		}
+	}
+}

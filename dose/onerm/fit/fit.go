@@ -1,0 +1,287 @@
+package fit
+
+import (
+	"fmt"
+	"math"
+
+	"example.org/posology/units"
+)
+
+// Options say what is fitted and what is believed beforehand.
+type Options struct {
+	Form Form `json:"form"` // needed; Hyperbola is a good first choice
+	// Alone leaves the population prior out: the sets must then speak for
+	// themselves, and there must be one more than the form has parameters.
+	Alone bool `json:"alone,omitzero"`
+	// Expected is a 1RM expected for reasons other than these sets, ExpectedSD
+	// its standard error as a share, 1 to 100 %. Both or neither, and not alone.
+	Expected   units.Mass     `json:"expected,omitzero"`
+	ExpectedSD units.Fraction `json:"expected_sd,omitzero"`
+}
+
+// Validate returns every bad field of o at once.
+func (o Options) Validate() error {
+	var bad units.FieldErrors
+	bad.Add("/form", o.Form.Check())
+	if o.Expected == 0 && o.ExpectedSD == 0 {
+		return bad.Err()
+	}
+	if o.Alone {
+		bad.Add("/alone", units.Field("", true, "false where a 1RM is expected", units.ErrConflict))
+	}
+	if o.Expected <= 0 {
+		bad.Add("/expected", units.Field("", o.Expected, "a mass above 0 kg", units.ErrOutOfRange))
+	}
+	if !expectedRange.Contains(o.ExpectedSD) {
+		bad.Add("/expected_sd", units.Field("", float64(o.ExpectedSD), "0.01 to 1", units.ErrOutOfRange))
+	}
+	return bad.Err()
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (o *Options) UnmarshalJSON(data []byte) error {
+	type plain Options
+	return units.DecodeJSON(data, (*plain)(o))
+}
+
+// Limits of the fall from one repetition to ten, as a difference of logarithms:
+// outside, ten repetitions would be done with over 99.9 % of the 1RM, or with
+// less than about a tenth of it.
+const leastFall, mostFall = 0.001, 2.25
+
+// leastSlope is the least that one repetition must cost at the most repetitions
+// studied, as a share of the load; below, a curve has come to its floor.
+const leastSlope = 0.00001
+
+// Fit fits a form to a person's sets.
+//
+// The logarithm of the load is fitted, so that errors are shares and the unit
+// does not matter. What is made least is the sum of the squared errors over
+// their standard errors and, unless alone, of the distance of the shape from
+// the population's over its width: the shape's maximum a posteriori.
+//
+// With a prior one set is enough, and a shape that the sets cannot tell stays
+// the population's, which a reason says. The forms of three parameters need
+// three different repetition counts, and alone a form needs as many as it has
+// parameters: else [ErrTooFew]. A curve that would not fall is an
+// [ErrNotFalling]. Bad fields are named by their path, as "/points/2/reps" or
+// "/options/form", all at once. The order of the points does not matter.
+func Fit(points []Point, o Options) (Curve, error) {
+	if err := check(points, o); err != nil {
+		return Curve{}, err
+	}
+	m := newModel(ordered(points), o)
+	if err := m.enough(); err != nil {
+		return Curve{}, units.Field("/points", sets(len(points)), m.needed(), err)
+	}
+	s, err := least(m.problem())
+	if err != nil {
+		return Curve{}, units.Field("/points", sets(len(points)), "sets that the form can follow", err)
+	}
+	return m.curve(s)
+}
+
+func check(points []Point, o Options) error {
+	var bad units.FieldErrors
+	for i, p := range points {
+		bad.Add(fmt.Sprintf("/points/%d", i), p.Validate())
+	}
+	if len(points) == 0 {
+		bad.Add("/points", units.Field("", nil, "at least one set", units.ErrMissing))
+	}
+	bad.Add("/options", o.Validate())
+	return bad.Err()
+}
+
+// sets prints a number of sets.
+func sets(n int) string {
+	if n == 1 {
+		return "1 set"
+	}
+	return fmt.Sprintf("%d sets", n)
+}
+
+// A model is a form, ordered points and priors. Its parameters are the
+// logarithm of the 1RM in kilograms, that of the shape, and the logit of the
+// floor.
+type model struct {
+	Options
+	points   []Point
+	ends     []int     // of the visits among the points
+	logs     []float64 // of the loads in kilograms
+	expected normal    // of the first parameter
+}
+
+func newModel(points []Point, o Options) *model {
+	m := &model{Options: o, points: points, ends: visits(points)}
+	for _, p := range points {
+		m.logs = append(m.logs, math.Log(p.Load.Kilograms()))
+	}
+	if o.Expected > 0 {
+		m.expected = normal{math.Log(o.Expected.Kilograms()), float64(o.ExpectedSD)}
+	}
+	return m
+}
+
+// enough reports whether there are sets enough for the form.
+func (m *model) enough() error {
+	different, parameters := counts(m.points), m.Form.Parameters()
+	switch {
+	case m.Alone && (different < parameters || len(m.points) <= parameters):
+		return ErrTooFew
+	case forms[m.Form].floor && different < parameters:
+		return ErrTooFew
+	}
+	return nil
+}
+
+func (m *model) needed() string {
+	n := m.Form.Parameters()
+	if m.Alone {
+		return fmt.Sprintf("at least %d sets at %d different repetition counts", n+1, n)
+	}
+	return fmt.Sprintf("sets at %d different repetition counts", n)
+}
+
+// believed is the number of priors.
+func (m *model) believed() int {
+	n := 0
+	if m.Expected > 0 {
+		n++
+	}
+	if !m.Alone {
+		n += m.Form.Parameters() - 1
+	}
+	return n
+}
+
+// start is the population's shape at the height of the points.
+func (m *model) start() []float64 {
+	floor := 0.0
+	if forms[m.Form].floor {
+		floor = logistic(populationFloor.mean)
+	}
+	s := withFall(m.Form, math.Exp(population.mean), floor)
+	height := 0.0
+	for i, p := range m.points {
+		height += (m.logs[i] - s.at(p.Reps).share) / float64(len(m.points))
+	}
+	at := []float64{height, math.Log(s.shape)}
+	if floor > 0 {
+		at = append(at, logit(floor))
+	}
+	return at
+}
+
+// shapeAt is the shape that parameters stand for.
+func (m *model) shapeAt(at []float64) shape {
+	s := shape{form: m.Form, shape: math.Exp(at[1])}
+	if len(at) > 2 {
+		s.floor = logistic(at[2])
+	}
+	return s
+}
+
+func (m *model) problem() problem {
+	return problem{
+		start:     m.start(),
+		size:      len(m.points) + m.believed(),
+		residuals: m.residuals,
+		jacobian:  m.jacobian,
+		damp:      1e-3,
+	}
+}
+
+func (m *model) residuals(into, at []float64) {
+	s, n := m.shapeAt(at), len(m.points)
+	for i, p := range m.points {
+		into[i] = (at[0] + s.at(p.Reps).share - m.logs[i]) / p.sd()
+	}
+	whiten(into[:n], m.ends)
+	prior := into[n:]
+	if m.Expected > 0 {
+		prior[0] = (at[0] - m.expected.mean) / m.expected.sd
+		prior = prior[1:]
+	}
+	if m.Alone {
+		return
+	}
+	prior[0] = (math.Log(s.fall()) - population.mean) / population.sd
+	if len(at) > 2 {
+		prior[1] = (at[2] - populationFloor.mean) / populationFloor.sd
+	}
+}
+
+func (m *model) jacobian(columns [][]float64, at []float64) {
+	s, n := m.shapeAt(at), len(m.points)
+	for i, p := range m.points {
+		t := s.at(p.Reps)
+		for j, d := range []float64{1, t.byShape, t.byFloor}[:len(at)] {
+			columns[j][i] = d / p.sd()
+		}
+	}
+	for j, c := range columns {
+		whiten(c[:n], m.ends)
+		clear(c[n:])
+		prior := c[n:]
+		if m.Expected > 0 {
+			prior[0] = 0
+			if j == 0 {
+				prior[0] = 1 / m.expected.sd
+			}
+			prior = prior[1:]
+		}
+		if !m.Alone {
+			m.priorSlopes(prior, s, j)
+		}
+	}
+}
+
+// priorSlopes writes the derivatives of the priors on the shape by parameter j.
+func (m *model) priorSlopes(into []float64, s shape, j int) {
+	t := s.at(pivot)
+	fall := -t.share
+	into[0] = -[]float64{0, t.byShape, t.byFloor}[j] / fall / population.sd
+	if j == 2 {
+		into[1] = 1 / populationFloor.sd
+	}
+}
+
+// curve makes a curve of the solution, or refuses.
+func (m *model) curve(s solution) (Curve, error) {
+	oneRM, err := units.Kilograms(math.Exp(s.at[0]))
+	if err != nil {
+		return Curve{}, units.At("/points", err)
+	}
+	c := Curve{
+		shape: m.shapeAt(s.at), oneRM: oneRM, alone: m.Alone,
+		sets: len(m.points), studied: studied(m.points), days: days(m.points),
+		freedom: len(m.points) + m.believed() - len(s.at),
+	}
+	if oneRM <= 0 || !c.falls() { // loads of a few nanograms may come to none
+		return Curve{}, units.Field("/points", sets(len(m.points)), "loads that fall as repetitions rise", ErrNotFalling)
+	}
+	believed := 0.0
+	if !m.Alone {
+		believed = setFreedom
+	}
+	c.freedom += int(believed)
+	variance := (believed + s.rss) / float64(c.freedom)
+	c.noise = math.Sqrt(variance) * m.meanSD()
+	for i := range s.at {
+		for j := range s.at {
+			c.covariance[i][j] = variance * s.cov.At(i, j)
+		}
+	}
+	c.reasons = m.reasons(c, s.cov)
+	return c, nil
+}
+
+// meanSD is the standard error of one set: the root of the mean variance.
+func (m *model) meanSD() float64 {
+	sum := 0.0
+	for _, p := range m.points {
+		sum += float64(p.sd()*p.sd()) / float64(len(m.points))
+	}
+	return math.Sqrt(sum)
+}

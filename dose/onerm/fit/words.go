@@ -1,0 +1,107 @@
+package fit
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/mat"
+
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// Codes of the reasons that Fit gives. They are stable.
+const (
+	codeCurve    evidence.Code = "fit.curve"
+	codePrior    evidence.Code = "fit.prior"
+	codeAlone    evidence.Code = "fit.alone"
+	codeOneCount evidence.Code = "fit.one-count"
+	codeSameDay  evidence.Code = "fit.same-day"
+	codeBeyond   evidence.Code = "fit.beyond"
+	codeExpected evidence.Code = "fit.expected"
+)
+
+// Words returns the wording of this package's reasons, a fresh table each time.
+func Words() evidence.Words {
+	return evidence.Words{
+		codeCurve: {
+			Client:    "This is your own line: how weight and repetitions go together for you.",
+			Clinician: "{form} fitted to {sets} of {reps} repetitions to failure; the 1RM is its load at one repetition. Intervals are for a further set on another day, by Student's t with {freedom} degrees of freedom and an error of {noise} a set.",
+		},
+		codePrior: {
+			Clinician: "The shape began at the population's, {population} of the 1RM at ten repetitions, and came to {own}; {told} of what is known of it was told by these sets.",
+		},
+		codeAlone: {
+			Clinician: "The shape is from these sets alone, without the population's.",
+		},
+		codeOneCount: {
+			Client:    "A set with another weight would tell us more about you.",
+			Clinician: "All sets are of {reps} repetitions: they say nothing about the shape, which is the population's.",
+		},
+		codeSameDay: {
+			Clinician: "{shared} of {sets} sets share a day with another, and so {share} of their error variance.",
+		},
+		codeBeyond: {
+			Clinician: "The sets begin at {reps} repetitions; the 1RM, at one, is extrapolated, and its interval is for the form being right.",
+		},
+		codeExpected: {
+			Clinician: "A 1RM of {expected} ± {sd}, known otherwise, was counted too.",
+		},
+	}
+}
+
+// reasons says how the curve came about.
+func (m *model) reasons(c Curve, covariance mat.Symmetric) []evidence.Reason {
+	list := []evidence.Reason{
+		evidence.Because(codeCurve, m.Form.Fact(), factOneRM, factSet, factFreedom, factLimit, factFall).With("form", m.Form).With("sets", sets(c.sets)).
+			With("reps", c.studied).With("freedom", c.freedom).With("noise", units.Fraction(c.noise)),
+	}
+	if m.Alone {
+		list = append(list, evidence.Because(codeAlone))
+	} else {
+		list = append(list, m.reasonPrior(c, covariance))
+	}
+	fewest, _ := c.studied.Min()
+	if most, _ := c.studied.Max(); fewest == most {
+		list = append(list, evidence.Because(codeOneCount, factPrior).With("reps", fewest))
+	}
+	if n := shared(m.ends); n > 0 {
+		list = append(list, evidence.Because(codeSameDay, factSameDay).With("shared", n).With("sets", c.sets).With("share", units.Fraction(sameDay)))
+	}
+	if fewest > 1 {
+		list = append(list, evidence.Because(codeBeyond, factOneRM).With("reps", fewest))
+	}
+	if m.Expected > 0 {
+		list = append(list, evidence.Because(codeExpected).With("expected", m.Expected).With("sd", m.ExpectedSD))
+	}
+	return list
+}
+
+func (m *model) reasonPrior(c Curve, covariance mat.Symmetric) evidence.Reason {
+	facts := []evidence.FactID{factPrior}
+	if forms[m.Form].floor {
+		facts = append(facts, factFloor)
+	}
+	return evidence.Because(codePrior, facts...).With("population", percentOf(math.Exp(population.mean))).
+		With("own", percentOf(c.fall())).With("told", told(c.shape, covariance))
+}
+
+// told is the share of the information on the fall that does not come from the
+// prior: one less what is left of its variance. Both are for errors of one.
+func told(s shape, covariance mat.Symmetric) units.Fraction {
+	t := s.at(pivot)
+	slopes := []float64{0, t.byShape / t.share, t.byFloor / t.share}[:covariance.SymmetricDim()]
+	left := mat.Inner(mat.NewVecDense(len(slopes), slopes), covariance, mat.NewVecDense(len(slopes), slopes))
+	return units.Fraction(min(1, max(0, 1-left/(population.sd*population.sd)))) // rounding may leave the unit interval
+}
+
+// shared returns how many sets share a day with another.
+func shared(ends []int) int {
+	n, from := 0, 0
+	for _, to := range ends {
+		if to-from > 1 {
+			n += to - from
+		}
+		from = to
+	}
+	return n
+}
