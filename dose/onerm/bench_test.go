@@ -18,7 +18,7 @@ func BenchmarkOneRM(b *testing.B) {
 		b.Run(f.String(), func(b *testing.B) {
 			b.ReportAllocs()
 			for i := range b.N {
-				massSink, _ = f.OneRM(20*units.Kilogram, float64(1+i&7))
+				massSink, _ = f.OneRM(20*units.Kilogram, float64(2+i&7))
 			}
 		})
 	}

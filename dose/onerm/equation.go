@@ -14,6 +14,7 @@ type shape uint8
 
 const (
 	linear      shape = iota + 1 // 1 + r/a
+	slope                        // 1 + a·r
 	hyperbola                    // a/(b − c·r)
 	power                        // r^a
 	exponential                  // 100/(a + b·e^(−c·r))
@@ -36,6 +37,8 @@ func (q *equation) factor(r float64) float64 {
 	switch q.shape {
 	case linear:
 		return 1 + r/q.a
+	case slope:
+		return 1 + float64(q.a*r)
 	case hyperbola:
 		return q.a / (q.b - float64(q.c*r))
 	case power:
@@ -52,6 +55,8 @@ func (q *equation) reps(share float64) float64 {
 	switch q.shape {
 	case linear:
 		return q.a * (1/share - 1)
+	case slope:
+		return (1/share - 1) / q.a
 	case hyperbola:
 		return (q.b - float64(q.a*share)) / q.c
 	case power:
@@ -62,11 +67,11 @@ func (q *equation) reps(share float64) float64 {
 	return q.bisect(share)
 }
 
-// bisect returns the least r up to the upper end of the domain whose share
-// 1/factor is no more than the given one, NaN if there is none. The factor
-// rises up to there.
+// bisect returns the least r in the domain whose share 1/factor is no more than
+// the given one, NaN if there is none. The factor rises from the lower end on,
+// which itself has no inverse.
 func (q *equation) bisect(share float64) float64 {
-	low := 0.0
+	low, _ := q.domain.Min()
 	high, _ := q.domain.Max()
 	if !(share < 1/q.factor(low) && share >= 1/q.factor(high)) {
 		return math.NaN()
@@ -84,20 +89,21 @@ func (q *equation) bisect(share float64) float64 {
 	}
 }
 
-// turn returns where a rising cubic turns over: the larger root of its slope
-// b + 2c·r + 3d·r², for d below 0.
-func turn(b, c, d float64) float64 {
+// rising returns the repetitions above 0 over which a cubic rises: between the
+// roots of its slope b + 2c·r + 3d·r², for c above 0 and d below.
+func rising(b, c, d float64) units.Range[float64] {
 	root := math.Sqrt(float64(c*c) - float64(3*d*b))
-	return (-c - root) / (3 * d)
+	return units.Must(units.Between(max(tiny, (root-c)/(3*d)), (-c-root)/(3*d)))
 }
 
 // whole returns the whole repetitions that lie in the domain.
 func (q *equation) whole() (low, high int32) {
+	from, _ := q.domain.Min()
 	high = math.MaxInt32
 	if end, ok := q.domain.Max(); ok {
 		high = int32(math.Floor(end))
 	}
-	return 1, high
+	return int32(math.Ceil(from)), high
 }
 
 // tabled is for how many repetitions a factor is kept while a list is computed.
@@ -105,31 +111,50 @@ const tabled = 32
 
 // table returns the factors of the first repetitions.
 func (q *equation) table() (factors [tabled]float64) {
-	_, high := q.whole()
-	for r := int32(1); r < tabled && r <= high; r++ {
+	low, high := q.whole()
+	for r := low; r < tabled && r <= high; r++ {
 		factors[r] = q.factor(float64(r))
 	}
 	return factors
 }
 
-// fill computes dst from pairs within the domain: the load times the factor,
-// but for a hyperbola load·a/(b − c·r), in the order that OneRMs promises.
-func (q *equation) fill(dst, load []float64, reps []int32, factors *[tabled]float64) {
+// fill computes dst from load and reps up to the first pair outside its limits
+// and returns the index of that, the length if there is none: the load times the
+// factor, but for a hyperbola load·a/(b − c·r), in the order that OneRMs
+// promises.
+func (q *equation) fill(dst, load []float64, reps []int32, factors *[tabled]float64) int {
 	dst, reps = dst[:len(load)], reps[:len(load)]
+	low, high := q.whole()
+	span := uint32(high - low)
 	if q.shape == hyperbola {
 		a, b, c := q.a, q.b, q.c
 		for i, x := range load {
-			dst[i] = x * a / (b - float64(c*float64(reps[i])))
+			r := reps[i]
+			if badPair(x, r, low, span) {
+				return i
+			}
+			dst[i] = x * a / (b - float64(c*float64(r)))
 		}
-		return
+		return len(load)
 	}
 	for i, x := range load {
-		if r := reps[i]; r < tabled {
+		r := reps[i]
+		if badPair(x, r, low, span) {
+			return i
+		}
+		if uint32(r) < tabled {
 			dst[i] = x * factors[r]
 		} else {
 			dst[i] = x * q.factor(float64(r))
 		}
 	}
+	return len(load)
+}
+
+// badPair reports whether a load is no mass, or repetitions, which lie within
+// span above the lowest, do not. Below the lowest the difference wraps round.
+func badPair(load float64, reps, low int32, span uint32) bool {
+	return !(load > 0 && load <= maxLoad) || uint32(reps-low) > span
 }
 
 // text prints the equation from its coefficients.
@@ -138,6 +163,8 @@ func (q *equation) text() string {
 	switch q.shape {
 	case linear:
 		return "1RM = load·(1 + r/" + a + ")"
+	case slope:
+		return "1RM = load·(1 + " + a + "·r)"
 	case hyperbola:
 		return "1RM = load·" + a + "/(" + b + " − " + c + "·r)"
 	case power:
@@ -145,7 +172,11 @@ func (q *equation) text() string {
 	case exponential:
 		return "1RM = load·100/(" + a + " + " + b + "·e^(−" + c + "·r))"
 	}
-	return "1RM = load·(" + a + " + " + b + "·r + " + c + "·r² − " + d + "·r³)"
+	sign := " + "
+	if q.b < 0 {
+		sign, b = " − ", number(-q.b)
+	}
+	return "1RM = load·(" + a + sign + b + "·r + " + c + "·r² − " + d + "·r³)"
 }
 
 func number(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
@@ -156,7 +187,7 @@ func (q *equation) domainText() string {
 	high, ends := q.domain.Max()
 	from, to := "more than 0", "any finite number"
 	if low >= 1 {
-		from = "at least " + number(low)
+		from = fmt.Sprintf("at least %.4g", low)
 	}
 	if ends {
 		to = fmt.Sprintf("below about %.4g", high)

@@ -64,10 +64,19 @@ type Estimate struct {
 	// ToFailure is repetitions to failure: done plus reserve. It has two values
 	// where the rating stands for two counts; OneRM is from the lower.
 	ToFailure units.Range[float64] `json:"to_failure"`
-	Formula   Formula              `json:"formula,omitzero"`  // the one taken; none if measured
-	Answers   []Answer             `json:"answers,omitempty"` // the equations' own, at the lower end of ToFailure
-	Grade     Grade                `json:"grade"`
-	Reasons   []evidence.Reason    `json:"reasons,omitempty"`
+	Formula   Formula              `json:"formula,omitzero"` // gave OneRM; none if measured
+	// Loading is the formula that doses follow, where that is another than the
+	// one that gave OneRM.
+	Loading Formula `json:"loading,omitzero"`
+	// Start is the mass that doses start from, where that is another than the
+	// lower end of Interval.
+	Start units.Mass `json:"start,omitzero"`
+	// Level is the share of such intervals that should hold the 1RM; nought
+	// stands for about 0.95.
+	Level   units.Fraction    `json:"level,omitzero"`
+	Answers []Answer          `json:"answers,omitempty"` // the equations' own, at the lower end of ToFailure
+	Grade   Grade             `json:"grade"`
+	Reasons []evidence.Reason `json:"reasons,omitempty"`
 }
 
 // UnmarshalJSON is strict: unknown fields and fields given twice are errors.
@@ -76,21 +85,32 @@ func (e *Estimate) UnmarshalJSON(data []byte) error {
 	return units.DecodeJSON(data, (*plain)(e))
 }
 
-// Cautious returns the lower end of the interval, where doses start.
+// Cautious returns the mass that doses start from: the lower end of the
+// interval at the table's own level of about 95 %, whatever the level of e.
 func (e Estimate) Cautious() units.Mass {
+	if e.Start > 0 {
+		return e.Start
+	}
 	low, _ := e.Interval.Min()
 	return low
 }
 
-// Relation returns what ties load and repetitions for this estimate: the
-// formula taken; for a measured 1RM, which took none, [Epley], the one of the
-// two house equations with the lighter load below 10 repetitions.
+// Relation returns what ties load and repetitions for doses from this
+// estimate: Loading, or else the formula taken; for a measured 1RM, which took
+// none, [Epley], the one of the two house equations with the lighter load below
+// 10 repetitions.
 func (e Estimate) Relation() Relation {
-	if e.Formula == FormulaUnknown && e.Grade == Measured {
+	switch {
+	case e.Loading != FormulaUnknown:
+		return e.Loading
+	case e.Formula == FormulaUnknown && e.Grade == Measured:
 		return Epley
 	}
 	return e.Formula
 }
+
+// level returns the level of the interval.
+func (e Estimate) level() units.Fraction { return Options{Level: e.Level}.level() }
 
 // Validate returns every bad field of e at once: what FromSet returns is valid.
 func (e Estimate) Validate() error {
@@ -114,6 +134,15 @@ func (e Estimate) Validate() error {
 	}
 	bad.Add("", grades.Check("/grade", e.Grade))
 	bad.Add("/formula", e.checkFormula())
+	if e.Loading != FormulaUnknown {
+		bad.Add("/loading", e.Loading.Check())
+	}
+	if e.Start < 0 || e.Start > max(e.OneRM, 0) {
+		bad.Add("/start", units.Field("", e.Start, "0 kg up to the best estimate", units.ErrOutOfRange))
+	}
+	if e.Level != 0 {
+		bad.Add("/level", checkLevel(e.Level))
+	}
 	for i, a := range e.Answers {
 		bad.Add(fmt.Sprintf("/answers/%d", i), e.checkAnswer(a))
 	}

@@ -26,10 +26,16 @@ const (
 	factUntrainedShare evidence.FactID = "onerm.untrained.share"
 	factReestimate     evidence.FactID = "onerm.untrained.again"
 	factNoDumbbells    evidence.FactID = "onerm.no-dumbbells"
-	factMovesBody      evidence.FactID = "onerm.moves-body"
 	factColumns        evidence.FactID = "onerm.interval.columns"
 	factOrder          evidence.FactID = "onerm.interval.order"
 	factRelation       evidence.FactID = "onerm.measured.relation"
+	factLombardiName   evidence.FactID = "onerm.lombardi.name"
+	factCubics         evidence.FactID = "onerm.kemmler2024.coefficients"
+	factCubicForm      evidence.FactID = "onerm.kemmler2024.form"
+	factMacht          evidence.FactID = "onerm.macht2016"
+	factPractised      evidence.FactID = "onerm.practised"
+	factMeneses        evidence.FactID = "onerm.practised.best"
+	factOlderTrained   evidence.FactID = "onerm.practised.older"
 )
 
 func rangeFact(f Formula) evidence.FactID  { return f.Fact() + ".range" }
@@ -46,6 +52,15 @@ var anchors = []evidence.Fact{
 	{ID: "onerm.anchor.women", Value: "prediction from 5 to 10RM: error of 7.6 to 7.8 % in young women", Source: "abadie2000", Basis: evidence.Published},
 	{ID: "onerm.anchor.legs", Value: "the best of eleven equations over ten lower-limb exercises: mean absolute error of 5.8 %", Source: "simonsen2024", Basis: evidence.Published},
 	{ID: "onerm.anchor.curl", Value: "biceps curl at 85 %: prediction error of 5.3 to 6.9 kg on a mean of 49.4 kg in 27 young men", Source: "hutchins2010", Basis: evidence.Published},
+	{ID: "onerm.anchor.trained", Value: "six equations in 31 trained men's bench press at 4 to 10RM: standard errors of 2.7 to 3.2 kg, no difference from the measured 1RM", Source: "lacio2010", Basis: evidence.Published},
+	{ID: "onerm.anchor.older-r", Value: "adults of 70.7 years: correlation of six equations with the measured 1RM 0.77 to 0.9 in upper-body lifts, 0.60 to 0.8 in lower-body ones", Source: "knutzen1999", Basis: evidence.Published},
+	{ID: "onerm.anchor.students", Value: "67 untrained students, bench press: group means of 137 lb measured, 131.9 lb by Brzycki, 135.1 lb by Epley", Source: "lesuer1997", Basis: evidence.Secondary, Via: "a student laboratory report"},
+	{ID: "onerm.anchor.leg-extension", Value: "r^0.1 on leg extension before training, 9.8 ± 2.7 repetitions: total error of 3.9 kg, the least of eight equations; after training all did badly", Source: "roberts2024b", Basis: evidence.Published},
+	{ID: "onerm.anchor.reserve", Value: "trained people on the bench press at 75 % called 1 and 3 in reserve with an error of −0.17 ± 1 repetitions", Source: "refalo2023", Basis: evidence.Published},
+	{ID: "onerm.anchor.reserve-bias", Value: "reserve told too low by 0.95 repetitions over 12 studies, lower 95 % limit 0.17", Source: "halperin2022", Basis: evidence.Published},
+	{ID: "onerm.anchor.icc", Value: "a measured 1RM agrees with a second one by a median intraclass correlation of 0.97", Source: "grgic2020", Basis: evidence.Published},
+	{ID: "onerm.anchor.women-older", Value: "chest press of 23 older women: a measured 1RM varies by 5.28 %, a standard error of 0.97 kg and a real change from 2.69 kg on", Source: "infante2021", Basis: evidence.Published},
+	{ID: "onerm.anchor.count", Value: "repetitions to failure at 90 % of the bench press vary by 0.7 from test to test", Source: "mitter2022", Basis: evidence.Published},
 	{ID: "onerm.anchor.leg-press", Value: "leg press predicted 6 to 15 % too high by all of six equations in 16 trained men", Source: "meneses2013", Basis: evidence.Published},
 }
 
@@ -53,7 +68,7 @@ var anchors = []evidence.Fact{
 // coefficients, its range and its people, then the policy's and the intervals'.
 func Facts() iter.Seq[evidence.Fact] {
 	return func(yield func(evidence.Fact) bool) {
-		for _, part := range [][]evidence.Fact{equationFacts(), policyFacts(), anchors, intervalFacts()} {
+		for _, part := range [][]evidence.Fact{equationFacts(), regressionFacts(), chartFacts(), policyFacts(), anchors, intervalFacts(), measuredFacts()} {
 			for _, f := range part {
 				if !yield(f) {
 					return
@@ -80,7 +95,9 @@ func equationFacts() []evidence.Fact {
 		}
 	}
 	return append(list,
-		evidence.Fact{ID: "onerm.lombardi.name", Value: "the equation r^0.1 is Lombardi's", Source: "lombardi1989", Basis: evidence.FromMemory},
+		evidence.Fact{ID: factLombardiName, Value: "the equation r^0.1 is Lombardi's", Source: "lombardi1989", Basis: evidence.FromMemory},
+		evidence.Fact{ID: factCubics, Value: "six rows of four regression coefficients, one for each exercise", Source: "kemmler2024", Basis: evidence.Published},
+		evidence.Fact{ID: factCubicForm, Value: "the four coefficients are read as a cubic in the repetitions, in printed order, since the paper of 2006 has that form and each row gives 1.00 to 1.01 at 1 repetition; the exercise is the one named on the line that follows", Basis: evidence.Design, From: []evidence.FactID{factCubics, Kemmler2006.Fact()}},
 		evidence.Fact{ID: factKemmlerError, Value: "mean absolute error of 1.5 to 3.1 % over four exercises, in the sample that made the equation; no dependence on exercise or repetitions", Source: "kemmler2006", Basis: evidence.Published, Locator: "abstract"})
 }
 
@@ -114,7 +131,6 @@ func policyFacts() []evidence.Fact {
 		{ID: factUntrainedShare, Value: "a 7 to 10RM was 68.4 % of the 1RM before training and a larger share after 18 weeks", Source: "braith1993", Basis: evidence.Published},
 		{ID: factReestimate, Value: "a novice's estimate is likely low and is made anew after two to three weeks", Basis: evidence.Design, From: []evidence.FactID{factUntrained, factUntrainedShare}},
 		{ID: factNoDumbbells, Value: "none of these equations is known to have been made with dumbbells or in people with pain", Basis: evidence.Computed, From: []evidence.FactID{peopleFact(Epley), peopleFact(Brzycki), peopleFact(Kemmler2006)}},
-		{ID: factMovesBody, Value: "where the body is most of what is lifted, a 1RM of the held weight misleads; repetitions at the load are counted instead", Basis: evidence.CommonPractice},
 	}
 }
 

@@ -3,6 +3,7 @@ package onerm_test
 import (
 	"errors"
 	"math"
+	"strings"
 	"testing"
 
 	"example.org/posology/dose/onerm"
@@ -31,8 +32,8 @@ func drawMass(t *rapid.T, name string) units.Mass {
 }
 
 func TestFormulaTexts(t *testing.T) {
-	if len(everyFormula) != 9 {
-		t.Errorf("%d formulas, want 9", len(everyFormula))
+	if len(everyFormula) != 18 {
+		t.Errorf("%d formulas, want 18", len(everyFormula))
 	}
 	for _, f := range everyFormula {
 		text, err := f.MarshalText()
@@ -53,8 +54,13 @@ func TestFormulaTexts(t *testing.T) {
 func TestStudied(t *testing.T) {
 	for _, f := range everyFormula {
 		want := units.Must(units.Between(1.0, 10))
-		if f == onerm.Kemmler2006 {
+		switch {
+		case f == onerm.Kemmler2006:
 			want = units.Must(units.Between(3.0, 20))
+		case strings.HasPrefix(f.String(), "kemmler2024"):
+			want = units.Must(units.Between(5.0, 16))
+		case strings.HasPrefix(f.String(), "reynolds2006"):
+			want = units.Must(units.Between(5.0, 10))
 		}
 		if f.Studied() != want {
 			t.Errorf("%v: studied %v, want %v", f, f.Studied(), want)
@@ -184,6 +190,11 @@ func TestDomains(t *testing.T) {
 		{onerm.OConner, []float64{1e-9, 1e15}, []float64{0, -3}, 0, 1, 1e-9, 1 - 1e-12},
 		{onerm.Wathen, []float64{1e-9, 400}, []float64{0, -3}, 0.488, 1.026, 0.488 + 1e-9, 1.026 - 1e-12},
 		{onerm.Adams, []float64{1e-9, math.Nextafter(50, 0)}, []float64{0, 50, 51}, 0, 1, 1e-9, 1 - 1e-12},
+		{onerm.BaechleGroves, []float64{1e-9, 1e15}, []float64{0, -3}, 0, 1, 1e-9, 1 - 1e-12},
+		{onerm.Reynolds2006ChestPress, []float64{1e-9, 400}, []float64{0, -3}, 0.4847, 1.0398, 0.4847 + 1e-9, 1.0398 - 1e-12},
+		{onerm.Reynolds2006LegPress, []float64{1e-9, 400}, []float64{0, -3}, 0.2641, 1.0458, 0.2641 + 1e-9, 1.0458 - 1e-12},
+		{onerm.Kemmler2024LatPulls, []float64{1e-9, 18.3}, []float64{0, 18.5}, 0.6706, 1 / 0.987542505, 0.6708, 1/0.987542505 - 1e-12},
+		{onerm.Kemmler2024TrunkExtension, []float64{1.2, 16.3}, []float64{0.5, 1.1, 16.5}, 0.7084, 0.9919, 0.7086, 0.99},
 		{onerm.Kemmler2006, []float64{1e-9, turn - 0.001}, []float64{0, turn + 0.001, 30}, 0.6558, 1 / 0.988, 0.6559, 1/0.988 - 1e-12},
 	}
 	for _, tt := range tests {
@@ -208,6 +219,25 @@ func TestDomains(t *testing.T) {
 				t.Errorf("%v: share %v: %v repetitions, %v", tt.f, p, r, err)
 			}
 		}
+	}
+}
+
+// TestTurns: the cubics of 2024 rise up to where the evidence says that they
+// turn over; trunk extension also falls up to about 1.2.
+func TestTurns(t *testing.T) {
+	for f, want := range map[onerm.Formula]float64{
+		onerm.Kemmler2024TrunkExtension: 16.4, onerm.Kemmler2024LatPulls: 18.4, onerm.Kemmler2024TrunkFlexion: 19.8,
+		onerm.Kemmler2024LegExtension: 20.5, onerm.Kemmler2024LegFlexion: 21.4, onerm.Kemmler2024TricepsDips: 21.7,
+	} {
+		if end, _ := f.Domain().Max(); math.Abs(end-want) > 0.05 {
+			t.Errorf("%v turns over at %v, want %v", f, end, want)
+		}
+		if first := factor(t, f, 2); first < 1 || first > 1.04 {
+			t.Errorf("%v: factor %v at 2 repetitions", f, first)
+		}
+	}
+	if start, _ := onerm.Kemmler2024TrunkExtension.Domain().Min(); math.Abs(start-1.2) > 0.05 {
+		t.Errorf("trunk extension rises from %v, want 1.2", start)
 	}
 }
 

@@ -25,8 +25,10 @@ func (a attempt) measured() bool { return a.reps == 1 && a.high == 0 }
 // both. One repetition to failure is the 1RM itself. Otherwise Epley and
 // Brzycki answer, for 1 to 10 repetitions to failure, and the lower is taken;
 // in trained women from 55 years on a stack, Kemmler 2006 answers too, for 3 to
-// 20. The lower end of the interval never rises when repetitions done fall or
-// the reserve shrinks, for the same person and load.
+// 20. In other practised people O'Conner answers from 2 repetitions on and
+// gives the best estimate, since the two read high in them; the lower end of
+// the interval, where doses start, stays with the two. It never rises when
+// repetitions done fall or the reserve shrinks, for the same person and load.
 //
 // Errors name the field below /set, /exercise or /person: those of
 // [setlog.Set.Validate], [exercise.Exercise.Validate] and [Person.Validate]; an
@@ -37,30 +39,7 @@ func (a attempt) measured() bool { return a.reps == 1 && a.high == 0 }
 // reserve above 5 or repetitions to failure outside the studied range;
 // [ErrMovesBody]; an [units.ErrOverflow] for a load near [units.MaxMass].
 func FromSet(s setlog.Set, e exercise.Exercise, p Person) (Estimate, error) {
-	var bad units.FieldErrors
-	bad.Add("/set", s.Validate())
-	bad.Add("/exercise", e.Validate())
-	bad.Add("/person", p.Validate())
-	bad.Add("", checkMatch(s, e))
-	low, high, err := reserveOf(s.Effort)
-	bad.Add("/set/effort", err)
-	if len(bad) > 0 {
-		return Estimate{}, bad
-	}
-	each, err := s.Each()
-	if err != nil {
-		return Estimate{}, units.At("/set", err)
-	}
-	a := attempt{choose(p, s.Hold), each, s.Reps, low, high}
-	if err := a.check(s.Effort); err != nil {
-		return Estimate{}, err
-	}
-	result := Estimate{Exercise: s.Exercise, Side: s.Side, Hold: s.Hold, Day: s.Day, Stated: statedFor(s.Hold)}
-	if err := a.estimate(&result); err != nil {
-		return Estimate{}, units.At("/set/load", err)
-	}
-	result.Reasons = a.reasons(s, result)
-	return result, nil
+	return Options{}.FromSet(s, e, p)
 }
 
 // check returns why no equation, or no interval, fits the repetitions.
@@ -88,7 +67,7 @@ func (a attempt) allowed() string {
 
 // estimate fills in the masses, the equation and the grade. Its errors are
 // overflows.
-func (a attempt) estimate(e *Estimate) error {
+func (a attempt) estimate(e *Estimate, o Options) error {
 	low, high := a.reps+a.low, a.reps+a.high
 	r, m, _ := lookUp(a.reps, a.high, a.novice)
 	e.ToFailure = units.Must(units.Between(float64(low), float64(high)))
@@ -102,59 +81,92 @@ func (a attempt) estimate(e *Estimate) error {
 	if err != nil {
 		return err
 	}
+	answers := hull{a.each, a.each}
 	if a.measured() {
 		e.OneRM = a.each
-	} else if most, err = a.answer(e, low, high, most); err != nil {
+	} else if answers, err = a.answer(e, low, high); err != nil {
 		return err
 	}
-	e.Interval, err = units.Between(min(least, e.OneRM), max(most, e.OneRM))
+	least, most = min(least, e.OneRM), max(most, e.OneRM)
+	if o.level() != tableLevel {
+		e.Start = least
+	}
+	e.Interval, err = o.interval(e.OneRM, least, most, answers, high)
 	return err
 }
 
-// answer asks the equations, takes the lowest and returns the interval's upper
-// end, moved so that every answer lies below it.
-func (a attempt) answer(e *Estimate, low, high int, most units.Mass) (units.Mass, error) {
-	for _, f := range house {
+// A hull is the least and the most of some masses.
+type hull struct{ least, most units.Mass }
+
+func (h hull) with(m units.Mass) hull { return hull{min(h.least, m), max(h.most, m)} }
+
+// interval brings the ends of the table's level to that of the options, moves
+// the upper one up for a tired set, and holds every equation's answer.
+func (o Options) interval(best, least, most units.Mass, answers hull, toFailure int) (units.Range[units.Mass], error) {
+	var none units.Range[units.Mass]
+	if c := units.Fraction(o.scale()); c != 1 {
+		down, err := (best - least).Scale(c, units.Up)
+		if err != nil {
+			return none, err
+		}
+		up, err := (most - best).Scale(c, units.Up)
+		if err != nil {
+			return none, err
+		}
+		least = best - down
+		if most, err = best.Add(up); err != nil {
+			return none, err
+		}
+	}
+	tired, err := best.Scale(units.Fraction(o.tired(toFailure)), units.Up)
+	if err != nil {
+		return none, err
+	}
+	if most, err = most.Add(tired); err != nil {
+		return none, err
+	}
+	return units.Between(max(min(least, answers.least), 0), max(most, answers.most))
+}
+
+// answer asks the equations, takes the best estimate and the one that doses
+// follow, and returns the least and most of their answers at both counts.
+func (a attempt) answer(e *Estimate, low, high int) (hull, error) {
+	all := hull{units.MaxMass, 0}
+	for _, f := range [...]Formula{house[0], house[1], house[2], a.also} {
 		if !a.asks(f, low, high) {
 			continue
 		}
 		m, err := f.OneRM(a.each, float64(low))
 		if err != nil {
-			return 0, err
+			return all, err
 		}
 		further, err := f.OneRM(a.each, float64(high))
 		if err != nil {
-			return 0, err
+			return all, err
 		}
-		most = max(most, m, further)
+		all = all.with(m).with(further)
 		e.Answers = append(e.Answers, Answer{f, m})
-		if e.Formula == FormulaUnknown || m < e.OneRM {
+		switch {
+		case f == a.also:
+			e.Loading, e.Formula, e.OneRM = e.Formula, f, m
+		case e.Formula == FormulaUnknown || m < e.OneRM:
 			e.Formula, e.OneRM = f, m
 		}
 	}
-	return most, nil
+	return all, nil
 }
 
 // reasons says what was done, in the order in which it was done.
-func (a attempt) reasons(s setlog.Set, e Estimate) []evidence.Reason {
-	var list []evidence.Reason
+func (a attempt) reasons(s setlog.Set, e Estimate, o Options) []evidence.Reason {
+	list := a.reasonsReserve(s, e, []evidence.Reason{a.reasonEquation(e)})
 	add := func(r evidence.Reason) { list = append(list, r) }
-	add(a.reasonEquation(e))
-	if a.high > 0 {
-		add(a.reasonReserve(s.Effort, e))
-	}
-	if a.high > a.low {
-		add(evidence.Because(codeHalfPoint, factHalfPoint).With("effort", s.Effort).With("reps", e.ToFailure))
-	}
-	if a.high > wideReserve {
-		add(evidence.Because(codeWide, factWide, factReserveLimit).With("reserve", a.high))
-	}
 	r, m, _ := lookUp(a.reps, a.high, a.novice)
 	add(evidence.Because(codeInterval, r.fact(), factColumns).With("row", r).With("margin", m).With("grade", r.grade))
 	if own, ok := a.own(a.reps, a.low); ok && own != a.lower(a.reps, a.low) {
 		k, _ := a.lowest(a.reps + a.low)
 		add(evidence.Because(codeOrder, factOrder).With("own", units.Fraction(1-own/k)).With("down", units.Fraction(1-a.lower(a.reps, a.low)/k)))
 	}
+	list = o.reasons(list, a.reps+a.high)
 	if a.novice && !a.measured() {
 		add(evidence.Because(codeLikelyLow, factUntrained, factUntrainedShare, factReestimate))
 	}
@@ -167,6 +179,20 @@ func (a attempt) reasons(s setlog.Set, e Estimate) []evidence.Reason {
 	return list
 }
 
+// reasonsReserve adds what the reserve did.
+func (a attempt) reasonsReserve(s setlog.Set, e Estimate, list []evidence.Reason) []evidence.Reason {
+	if a.high > 0 {
+		list = append(list, a.reasonReserve(s.Effort, e))
+	}
+	if a.high > a.low {
+		list = append(list, evidence.Because(codeHalfPoint, factHalfPoint).With("effort", s.Effort).With("reps", e.ToFailure))
+	}
+	if a.high > wideReserve {
+		list = append(list, evidence.Because(codeWide, factWide, factReserveLimit).With("reserve", a.high))
+	}
+	return list
+}
+
 func (a attempt) reasonEquation(e Estimate) evidence.Reason {
 	switch {
 	case a.measured():
@@ -174,6 +200,9 @@ func (a attempt) reasonEquation(e Estimate) evidence.Reason {
 	case e.Formula == Kemmler2006:
 		return evidence.Because(codeKemmler, Kemmler2006.Fact(), rangeFact(Kemmler2006), peopleFact(Kemmler2006), factKemmlerError, factKemmlerChoice).
 			With("reps", e.ToFailure)
+	case e.Formula == a.also:
+		return evidence.Because(codePractised, e.Formula.Fact(), rangeFact(e.Formula), factPractised, factMeneses, factOlderTrained, factOpenNear).
+			With("formula", e.Formula).With("loading", e.Loading).With("reps", e.ToFailure)
 	}
 	return evidence.Because(codeLower, Epley.Fact(), Brzycki.Fact(), factSharedRange, factLower).
 		With("formula", e.Formula).With("reps", e.ToFailure)

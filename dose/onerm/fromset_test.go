@@ -1,7 +1,6 @@
 package onerm_test
 
 import (
-	"errors"
 	"math"
 	"strings"
 	"testing"
@@ -74,16 +73,18 @@ func TestFromSet(t *testing.T) {
 		// The load itself, ± 8 and ± 15 %.
 		{"one, practised", set(1, 0), man, 20, 18.4, 21.6, 0, onerm.Measured, "measured interval"},
 		{"one, novice", set(1, 0), novice, 20, 17, 23, 0, onerm.Measured, "measured interval"},
-		// 20·36/32 = 22.5, − 10 %; + 10 % = 24.75, above Epley's 23.333.
-		{"5 to failure", set(5, 0), man, 22.5, 20.25, 24.75, onerm.Brzycki, onerm.Good, "lower-of-two interval"},
+		// 20·45/40; the ends from Brzycki's 20·36/32 = 22.5, ± 10 %.
+		{"5 to failure", set(5, 0), man, 22.5, 20.25, 24.75, onerm.OConner, onerm.Good, "practised interval"},
+		// 20·42/40 = 21; from Brzycki's 20·36/35, ± 10 %.
+		{"2 to failure", set(2, 0), man, 21, 18.514286, 22.628571, onerm.OConner, onerm.Good, "practised interval"},
 		// 22.5, − 10 and + 20 %.
 		{"5 to failure, novice", set(5, 0), novice, 22.5, 20.25, 27, onerm.Brzycki, onerm.Good, "lower-of-two interval likely-low"},
-		// 20·36/27 = 26.667, ± 15 %.
-		{"8 and 2 left", set(8, 2), man, 26.666667, 22.666667, 30.666667, onerm.Epley, onerm.Fair, "lower-of-two reserve-added interval"},
+		// 20·50/40; from Epley's 20·4/3 = 26.667, ± 15 %.
+		{"8 and 2 left", set(8, 2), man, 25, 22.666667, 30.666667, onerm.OConner, onerm.Fair, "practised reserve-added interval"},
 		// 20·36/28 = 25.714, the wider of − 15/+15 and − 12/+25 %.
 		{"7 and 2 left, novice", set(7, 2), novice, 25.714286, 21.857143, 32.142857, onerm.Brzycki, onerm.Fair, "lower-of-two reserve-added interval likely-low"},
-		// 20·36/30 = 24; below, no less than 6 to failure: 20·36/31 − 12 %.
-		{"6 and 1 left", set(6, 1), man, 24, 20.438710, 27.6, onerm.Brzycki, onerm.Fair, "lower-of-two reserve-added interval lower-end"},
+		// 20·47/40; from Brzycki's 24, no less than 6 to failure: 20·36/31 − 12 %.
+		{"6 and 1 left", set(6, 1), man, 23.5, 20.438710, 27.6, onerm.OConner, onerm.Fair, "practised reserve-added interval lower-end"},
 		// 20·(0.988 + 0.104 + 0.19 − 0.0584) = 24.472; its lower end is moved to
 		// that of 11 repetitions, 25.0913·0.8.
 		{"10, trained woman", set(10, 0), woman, 24.472, 20.073, 27.40864, onerm.Kemmler2006, onerm.Fair, "kemmler2006 interval lower-end"},
@@ -91,10 +92,10 @@ func TestFromSet(t *testing.T) {
 		{"20, trained woman", set(20, 0), woman, 29.776, 22.332, 37.22, onerm.Kemmler2006, onerm.VeryPoor, "kemmler2006 interval"},
 		// 20·36/35, − 10 %; below Kemmler's 3 repetitions.
 		{"2, trained woman", set(2, 0), woman, 20.571429, 18.514286, 22.628571, onerm.Brzycki, onerm.Good, "lower-of-two interval"},
-		{"10, trained woman of 54", set(10, 0), younger, 26.666667, 23.466667, 29.866667, onerm.Epley, onerm.Fair, "lower-of-two interval"},
+		{"10, trained woman of 54", set(10, 0), younger, 25, 23.466667, 29.866667, onerm.OConner, onerm.Fair, "practised interval"},
 		{"10, sex not given", set(10, 0), someone, 24.472, 20.073, 27.40864, onerm.Kemmler2006, onerm.Fair, "kemmler2006 interval lower-end sex-not-given"},
-		// 4 left: 20·36/31, + 25 % of the next row; below, no less than 2 with 3 left.
-		{"2 and 4 left", set(2, 4), man, 23.225806, 19.8, 29.032258, onerm.Brzycki, onerm.Poor, "lower-of-two reserve-added reserve-wide interval lower-end"},
+		// 4 left: 20·46/40; 20·36/31 + 25 % of the next row, and no less than 2 with 3 left.
+		{"2 and 4 left", set(2, 4), man, 23, 19.8, 29.032258, onerm.OConner, onerm.Poor, "practised reserve-added reserve-wide interval lower-end"},
 	}
 	for _, tt := range tests {
 		e := estimate(t, tt.set, tt.person)
@@ -128,7 +129,7 @@ func TestHalfPoints(t *testing.T) {
 	if high, _ := e.Interval.Max(); high != wantHigh || e.Cautious() != estimate(t, set(6, 1), man).Cautious() {
 		t.Errorf("interval %v, want up to %v", e.Interval, wantHigh)
 	}
-	if codes(e) != "lower-of-two reserve-added half-point interval lower-end" {
+	if codes(e) != "practised reserve-added half-point interval lower-end" {
 		t.Errorf("reasons %s", codes(e))
 	}
 	half := estimate(t, set(6, 1.5), man)
@@ -136,7 +137,7 @@ func TestHalfPoints(t *testing.T) {
 		t.Errorf("1.5 in reserve: %v %v, want as 1 to 2: %v %v", half.OneRM, half.Interval, e.OneRM, e.Interval)
 	}
 	s.Effort = units.Must(units.RPE(9.5)) // 0 in reserve
-	if got := estimate(t, s, man); got.OneRM != estimate(t, set(6, 0), man).OneRM || codes(got) != "lower-of-two interval" {
+	if got := estimate(t, s, man); got.OneRM != estimate(t, set(6, 0), man).OneRM || codes(got) != "practised interval" {
 		t.Errorf("9.5: %v, %s", got.OneRM, codes(got))
 	}
 	// One repetition with perhaps one left is no measurement.
@@ -151,7 +152,7 @@ func TestBounds(t *testing.T) {
 	if e := estimate(t, set(5, 0), first); e.Formula != onerm.Kemmler2006 {
 		t.Errorf("at 55 years: %v", e.Formula)
 	}
-	if e := estimate(t, set(5, 0), younger); e.Formula != onerm.Brzycki {
+	if e := estimate(t, set(5, 0), younger); e.Formula != onerm.OConner || e.Loading != onerm.Brzycki {
 		t.Errorf("at 54 years: %v", e.Formula)
 	}
 	// 2 to 3 to failure begins below what Kemmler 2006 was tested on.
@@ -190,7 +191,7 @@ func TestPerHand(t *testing.T) {
 
 func TestDumbbells(t *testing.T) {
 	for h := range body.Holds() {
-		if h == body.Unloaded {
+		if h == body.Unloaded || h == body.OnBand {
 			continue
 		}
 		s := set(10, 0)
@@ -222,104 +223,5 @@ func TestAnswers(t *testing.T) {
 	measured := estimate(t, set(1, 0), man)
 	if measured.Relation() != onerm.Relation(onerm.Epley) || len(measured.Answers) != 0 {
 		t.Errorf("measured: relation %v, answers %v", measured.Relation(), measured.Answers)
-	}
-}
-
-// TestRefused: each row changes one thing in a good set.
-func TestRefused(t *testing.T) {
-	tests := []struct {
-		name   string
-		change func(*setlog.Set, *exercise.Exercise, *onerm.Person)
-		path   string
-		want   error
-	}{
-		{"effort not recorded", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Effort = units.Effort{} }, "/set/effort", units.ErrMissing},
-		{"OMNI", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Effort = units.Must(units.OMNI(8)) }, "/set/effort", units.ErrNoRIR},
-		{"CR10", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) {
-			s.Effort = units.Must(units.NewEffort(units.ScaleCR10, 5))
-		}, "/set/effort", units.ErrNoRIR},
-		{"Borg", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) {
-			s.Effort = units.Must(units.NewEffort(units.ScaleBorg, 13))
-		}, "/set/effort", units.ErrNoRIR},
-		{"RPE below 5", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Effort = units.Must(units.RPE(4)) }, "/set/effort", units.ErrNoRIR},
-		{"6 in reserve", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { *s = set(2, 6) }, "/set/effort", onerm.ErrNotStudied},
-		{"5.1 in reserve", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { *s = set(2, 5.1) }, "/set/effort", onerm.ErrNotStudied},
-		{"RPE 6, 4 to 6 in reserve", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Effort = units.Must(units.RPE(6)) }, "/set/effort", units.ErrOutOfRange},
-		{"11 to failure", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { *s = set(11, 0) }, "/set/reps", onerm.ErrNotStudied},
-		{"10 and 1", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { *s = set(10, 1) }, "/set/reps", units.ErrOutOfRange},
-		{"9 and 1 to 2", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) {
-			*s = set(9, 0)
-			s.Effort = units.Must(units.RPE(8.5))
-		}, "/set/reps", onerm.ErrNotStudied},
-		{"reps 0", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Reps = 0 }, "/set/reps", units.ErrOutOfRange},
-		{"reps below 0", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Reps = -5 }, "/set/reps", units.ErrOutOfRange},
-		{"no day", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Day = 0 }, "/set/day", units.ErrMissing},
-		{"no load", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Load = 0 }, "/set/load", units.ErrOutOfRange},
-		{"load below 0", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Load = -1 }, "/set/load", units.ErrOutOfRange},
-		{"load too large", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Load = units.MaxMass }, "/set/load", units.ErrOverflow},
-		{"load near the end", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Load = units.MaxMass / 100 * 80 }, "/set/load", units.ErrOverflow},
-		{"bare mass for two", func(s *setlog.Set, e *exercise.Exercise, _ *onerm.Person) {
-			s.Hold, e.Hold, s.Stated = body.OneEachHand, body.OneEachHand, 0
-		}, "/set/stated", units.ErrMissing},
-		{"no side", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Side = 0 }, "/set/side", units.ErrMissing},
-		{"no exercise", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Exercise = "" }, "/set/exercise", units.ErrMissing},
-		{"another exercise", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Exercise = "row" }, "/set/exercise", units.ErrConflict},
-		{"another hold", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Hold = body.OnBar }, "/set/hold", units.ErrConflict},
-		{"no hold", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Hold = 0 }, "/set/hold", units.ErrMissing},
-		{"moves the body", func(_ *setlog.Set, e *exercise.Exercise, _ *onerm.Person) { e.MovesBody = true }, "/exercise/moves_body", onerm.ErrMovesBody},
-		{"seconds", func(_ *setlog.Set, e *exercise.Exercise, _ *onerm.Person) { e.Measure = exercise.Seconds }, "/exercise/measure", units.ErrConflict},
-		{"no measure", func(_ *setlog.Set, e *exercise.Exercise, _ *onerm.Person) { e.Measure = 0 }, "/exercise/measure", units.ErrMissing},
-		{"no age", func(_ *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { p.Age = 0 }, "/person/age", units.ErrMissing},
-		{"no training", func(_ *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { p.Training = 0 }, "/person/training", units.ErrMissing},
-		{"no such sex", func(_ *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { p.Sex = 7 }, "/person/sex", units.ErrOutOfRange},
-		{"12, sex not given", func(s *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { *s, *p = set(12, 0), someone }, "/person/sex", units.ErrMissing},
-		{"21, trained woman", func(s *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { *s, *p = set(21, 0), woman }, "/set/reps", onerm.ErrNotStudied},
-		{"15 and 1, trained woman", func(s *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { *s, *p = set(15, 1), woman }, "/set/reps", onerm.ErrNotStudied},
-		{"7 and 4, trained woman", func(s *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { *s, *p = set(7, 4), woman }, "/set/reps", onerm.ErrNotStudied},
-		{"12, novice woman", func(s *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { *s, *p = set(12, 0), novice }, "/set/reps", onerm.ErrNotStudied},
-		{"12, woman of 54", func(s *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { *s, *p = set(12, 0), younger }, "/set/reps", onerm.ErrNotStudied},
-	}
-	for _, tt := range tests {
-		s, e, p := set(6, 1), press(body.OnStack), man
-		tt.change(&s, &e, &p)
-		got, err := onerm.FromSet(s, e, p)
-		var all units.FieldErrors
-		var one *units.FieldError
-		switch {
-		case errors.As(err, &all):
-			if len(all) != 1 {
-				t.Errorf("%s: %d errors:\n%v", tt.name, len(all), err)
-			}
-			one = all[0]
-		case !errors.As(err, &one):
-			t.Errorf("%s: no field error: %v", tt.name, err)
-			continue
-		}
-		if one.Path != tt.path || !errors.Is(err, tt.want) || one.Allowed == "" {
-			t.Errorf("%s: %v, want %v at %s", tt.name, err, tt.want, tt.path)
-		}
-		if !cmp.Equal(got, onerm.Estimate{}, cmp.AllowUnexported(units.Range[units.Mass]{}, units.Range[float64]{})) {
-			t.Errorf("%s: an estimate beside the error: %+v", tt.name, got)
-		}
-	}
-}
-
-func TestEveryErrorAtOnce(t *testing.T) {
-	_, err := onerm.FromSet(setlog.Set{Load: -1}, exercise.Exercise{MovesBody: true, Measure: exercise.Metres}, onerm.Person{Sex: 9})
-	var all units.FieldErrors
-	if !errors.As(err, &all) {
-		t.Fatal(err)
-	}
-	got := map[string]int{}
-	for _, f := range all {
-		got[f.Path]++
-	}
-	want := map[string]int{
-		"/set/exercise": 1, "/set/side": 1, "/set/hold": 1, "/set/load": 1, "/set/reps": 1, "/set/day": 1, "/set/effort": 1,
-		"/exercise/id": 1, "/exercise/name": 1, "/exercise/pattern": 1, "/exercise/hold": 1, "/exercise/muscles": 1,
-		"/exercise/measure": 1, "/exercise/moves_body": 1, "/person/age": 1, "/person/sex": 1, "/person/training": 1,
-	}
-	if diff := cmp.Diff(want, got); diff != "" {
-		t.Error(diff)
 	}
 }

@@ -82,6 +82,12 @@ func FuzzFromSet(f *testing.F) {
 		}
 		ex := press(body.Hold(hold))
 		ex.MovesBody = moves
+		open := onerm.Options{Level: 0.5 + units.Fraction(age%50)/100, Tired: reps%2 == 0, Accuracy: onerm.OpenBench()}
+		measured, err := open.FromSet(s, ex, onerm.Person{Age: body.Age(age), Sex: body.Sex(sex), Training: body.Training(training)})
+		checkFields(t, err)
+		if err == nil && measured.Validate() != nil {
+			t.Errorf("%+v: %v", measured, measured.Validate())
+		}
 		e, err := onerm.FromSet(s, ex, onerm.Person{Age: body.Age(age), Sex: body.Sex(sex), Training: body.Training(training)})
 		checkFields(t, err)
 		if err != nil {

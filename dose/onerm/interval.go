@@ -20,6 +20,9 @@ func (m margin) wider(n margin) margin {
 	return margin{max(m.down, n.down), max(m.up, n.up)}
 }
 
+// times returns the margin with both sides c times as far.
+func (m margin) times(c float64) margin { return margin{m.down * c, m.up * c} }
+
 func both(share float64) margin { return margin{share, share} }
 
 // A row of the interval table holds for repetitions to failure up to upTo.
@@ -71,6 +74,16 @@ func lookUp(reps, reserve int, novice bool) (row, margin, bool) {
 		m = m.wider(rows[i].novice)
 	}
 	return rows[i], m, m.given()
+}
+
+// gradeAt returns the grade of so many repetitions to failure.
+func gradeAt(toFailure int) Grade {
+	for _, r := range rows {
+		if toFailure <= r.upTo && r.grade != Measured { // an equation measures nothing
+			return r.grade
+		}
+	}
+	return VeryPoor
 }
 
 // String prints the repetitions of the row, such as "6-10".

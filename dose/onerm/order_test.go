@@ -88,9 +88,10 @@ func TestOrder(t *testing.T) {
 	}
 }
 
-// TestWhole: every estimate is valid, its interval holds the estimate, every
-// answer at both counts and, from 2 repetitions on, the estimate is the lowest
-// answer.
+// TestWhole: every estimate is valid, its interval holds every answer at both
+// counts and is no narrower than the least half-widths measured; the estimate is
+// the lowest answer, but for O'Conner's in practised people, where doses follow
+// the lowest of the others.
 func TestWhole(t *testing.T) {
 	for _, d := range everyEstimate(t) {
 		e := d.estimate
@@ -101,11 +102,26 @@ func TestWhole(t *testing.T) {
 			t.Errorf("lower end %v, estimate %v", e.Cautious(), e.OneRM)
 		}
 		high, _ := e.ToFailure.Max()
+		lowest := e.OneRM
 		for _, a := range e.Answers {
 			further, err := a.Formula.OneRM(20*units.Kilogram, high)
-			if err != nil || !e.Interval.Contains(further) || a.OneRM < e.OneRM {
+			if err != nil || !e.Interval.Contains(further) {
 				t.Errorf("%v at %v: %v outside %v (%v)", a.Formula, high, further, e.Interval, err)
 			}
+			if a.Formula == e.Loading {
+				lowest = a.OneRM
+			}
+		}
+		for _, a := range e.Answers {
+			if a.OneRM < lowest && a.Formula != onerm.OConner {
+				t.Errorf("%v answers %v, below %v by %v and %v", a.Formula, a.OneRM, lowest, e.Formula, e.Loading)
+			}
+		}
+		if (e.Loading != 0) != (e.Formula == onerm.OConner) || e.Loading != 0 && e.Relation() != onerm.Relation(e.Loading) {
+			t.Errorf("taken %v, doses by %v, relation %v", e.Formula, e.Loading, e.Relation())
+		}
+		if top, _ := e.Interval.Max(); !(float64(top) >= 1.05*float64(e.OneRM) && float64(e.Cautious()) <= 0.95*float64(e.OneRM)) {
+			t.Errorf("%v in %v: narrower than ± 5 %%", e.OneRM, e.Interval)
 		}
 		if kemmler := len(e.Answers) > 0 && e.Answers[len(e.Answers)-1].Formula == onerm.Kemmler2006; kemmler != (e.Formula == onerm.Kemmler2006) {
 			t.Errorf("Kemmler 2006 answered at %v but %v was taken", e.ToFailure, e.Formula)

@@ -11,31 +11,46 @@ import (
 // was made in were 57.4 ± 3.1 years old.
 const kemmlerAge body.Age = 55
 
-// house are the equations that FromSet asks, in this order. The lowest answer
-// is taken; where Kemmler 2006 may be asked, that is always its own.
+// house are the equations that doses rest on, in this order: the lower end of
+// the interval comes from the lowest of those that may be asked; where Kemmler
+// 2006 may be asked, that is always its own.
 var house = [...]Formula{Epley, Brzycki, Kemmler2006}
+
+// practisedFormula gives the best estimate in practised people in whom Kemmler
+// 2006 was not made: Epley and Brzycki read high in them. It moves the best
+// estimate within the interval, never its lower end.
+const practisedFormula = OConner
+
+// practisedLeast is the fewest repetitions to failure at which it is asked: no
+// source tested it at 1, where it gives more than was lifted.
+const practisedLeast = 2
 
 // A chooser knows which equations a person and a hold allow.
 type chooser struct {
 	kemmler bool // Kemmler 2006 may be asked: sex given as female, or not given
 	noSex   bool // and it was not given
 	novice  bool
+	also    Formula // asked for the best estimate apart from the house, if any
 }
 
 func choose(p Person, h body.Hold) chooser {
 	trained := p.Training == body.Intermediate || p.Training == body.Advanced
-	machine := h == body.OnStack
-	return chooser{
-		kemmler: trained && machine && p.Age >= kemmlerAge && p.Sex != body.Male,
+	c := chooser{
+		kemmler: trained && h == body.OnStack && p.Age >= kemmlerAge && p.Sex != body.Male,
 		noSex:   p.Sex == body.SexUnknown,
 		novice:  p.Training == body.Novice,
 	}
+	if trained && !c.kemmler {
+		c.also = practisedFormula
+	}
+	return c
 }
 
 // asks reports whether f may be asked about sets of low to high repetitions to
 // failure.
 func (c chooser) asks(f Formula, low, high int) bool {
-	if f == Kemmler2006 && !c.kemmler {
+	switch {
+	case f == Kemmler2006 && !c.kemmler, f == FormulaUnknown, f == c.also && low < practisedLeast:
 		return false
 	}
 	studied := equations[f].studied
@@ -103,4 +118,16 @@ func reserveOf(e units.Effort) (low, high int, err error) {
 		return 0, 0, units.Field("", e, "at most 5 repetitions in reserve: more cannot be counted", ErrNotStudied)
 	}
 	return int(math.Floor(float64(from))), int(math.Ceil(float64(to))), nil
+}
+
+// startReps returns the repetitions that doses may count of a set: those done,
+// or, where the table ends before, as many as it has an interval for. It is 0
+// where it has none at all.
+func (c chooser) startReps(reps, reserve int) int {
+	for n := reps; n > 0; n-- {
+		if _, ok := c.own(n, reserve); ok {
+			return n
+		}
+	}
+	return 0
 }

@@ -1,11 +1,13 @@
 package onerm
 
 import (
+	"maps"
+
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
 
-// Codes of the reasons that FromSet gives. They are stable.
+// Codes of the reasons that FromSet and Combine give. They are stable.
 const (
 	codeMeasured  evidence.Code = "onerm.measured"
 	codeLower     evidence.Code = "onerm.lower-of-two"
@@ -18,10 +20,25 @@ const (
 	codeLikelyLow evidence.Code = "onerm.likely-low"
 	codeNoSex     evidence.Code = "onerm.sex-not-given"
 	codeDumbbell  evidence.Code = "onerm.no-dumbbells"
+	codePractised evidence.Code = "onerm.practised"
+	codeAccuracy  evidence.Code = "onerm.accuracy"
+	codeMismatch  evidence.Code = "onerm.mismatch"
+	codeReadsLow  evidence.Code = "onerm.reads-low"
+	codeTired     evidence.Code = "onerm.tired"
+	codeLevel     evidence.Code = "onerm.level"
+	codeCombined  evidence.Code = "onerm.combined"
+	codeUnfit     evidence.Code = "onerm.unfit"
 )
 
 // Words returns the wording of this package's reasons, a fresh table each time.
 func Words() evidence.Words {
+	words := setWords()
+	maps.Copy(words, optionWords())
+	return words
+}
+
+// setWords are for what FromSet does by itself.
+func setWords() evidence.Words {
 	return evidence.Words{
 		codeMeasured: {
 			Client:    "You lifted this weight once, and that was your limit that day.",
@@ -34,6 +51,10 @@ func Words() evidence.Words {
 		codeKemmler: {
 			Client:    "This is a careful estimate from the set you did.",
 			Clinician: "1RM estimated from {reps} repetitions to failure by Kemmler 2006: trained woman from 55 years, machine. Where Epley and Brzycki may be asked too, theirs are higher.",
+		},
+		codePractised: {
+			Client:    "This is our best estimate from the set you did.",
+			Clinician: "1RM estimated from {reps} repetitions to failure by {formula}, which fits practised people best; Epley and Brzycki read high in them. Doses still start from the lower end that these two leave and follow {loading}.",
 		},
 		codeReserve: {
 			Clinician: "{done} repetitions done at {effort} make {reps} to failure. Most people have about one more in reserve than they say; this was not corrected, so that the estimate errs downwards.",
@@ -60,6 +81,36 @@ func Words() evidence.Words {
 		},
 		codeDumbbell: {
 			Clinician: "None of these equations is known to have been made with dumbbells or in people with pain; Kemmler 2006, made on machines, was not asked.",
+		},
+	}
+}
+
+// optionWords are for options, measured accuracy and several sets.
+func optionWords() evidence.Words {
+	return evidence.Words{
+		codeAccuracy: {
+			Client:    "This is our best estimate from the set you did.",
+			Clinician: "1RM estimated from {reps} repetitions to failure by {formula}, with its measured accuracy: {margin}. Doses start from the table's lower end and follow {loading}.",
+		},
+		codeMismatch: {
+			Clinician: "The accuracy was not measured in this case ({what}): the interval table's margin holds where it is wider.",
+		},
+		codeReadsLow: {
+			Clinician: "{formula} read 4.6 % low at 11 to 15 repetitions in trained young lifters; in others the bias may have another sign. Not corrected; counted as error.",
+		},
+		codeTired: {
+			Clinician: "Sets of the exercise came before: such a set reads low. The upper end was moved up by {share}, the lower one left.",
+		},
+		codeLevel: {
+			Clinician: "The interval is meant to hold the 1RM in {level} of cases. Doses start from the table's lower end whatever the level.",
+		},
+		codeCombined: {
+			Client:    "We put your sets together for this estimate.",
+			Clinician: "{sets} sets of {days} days joined, each weighed by its variance; standard deviation {spread}, part of it shared by all sets of the person.",
+		},
+		codeUnfit: {
+			Client:    "One of your sets tells another story. We will look at it together.",
+			Clinician: "The set of {day}, {reps} repetitions to failure ({one_rm}), does not fit the others. Look for a slip in load, unit, hold or count; it was kept, and the interval widened to hold it.",
 		},
 	}
 }

@@ -1,0 +1,238 @@
+package onerm
+
+import (
+	"cmp"
+	"fmt"
+	"math"
+	"slices"
+
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// The parts of an estimate's error that differ from day to day and from set to
+// set, as standard deviations of its share of the 1RM. What is left of an
+// estimate's error stays with the person and the equation, and no number of
+// sets takes it away. The day's part is set below what was measured, so that
+// more is left.
+const (
+	dayError = 0.012
+	setError = 0.018
+)
+
+// unfitLevel is the level beyond which a set does not fit the others.
+const unfitLevel = mostLevel
+
+// leastSpread keeps an interval without width from taking all the weight.
+const leastSpread = 1e-6
+
+// Combine joins estimates of one person into one. They must be of the same
+// exercise, side, hold and level; their order does not matter, and a single one
+// comes back as it is.
+//
+// Each is weighed by the inverse of its variance, taken from its interval. Sets
+// of one day share that day's error, and all share the error of person and
+// equation, so that many sets narrow the interval only so far. A set that lies
+// farther from the others than 99 % of sets would is named in the reasons, not
+// dropped: the interval is widened to hold it, and doses start no higher than
+// from that set alone. The day is the latest one; strength that changes over
+// weeks is not modelled here.
+//
+// [Estimate.Cautious] of the result is never above the highest of the single
+// ones. Errors name the estimate by its place ("/2/hold"): those of
+// [Estimate.Validate], an [units.ErrConflict] for one that differs from the
+// first, an [units.ErrMissing] for none.
+func Combine(estimates ...Estimate) (Estimate, error) {
+	if err := checkAlike(estimates); err != nil {
+		return Estimate{}, err
+	}
+	if len(estimates) == 1 {
+		return estimates[0], nil
+	}
+	c := combination{sets: slices.Clone(estimates)}
+	slices.SortFunc(c.sets, byContent)
+	c.weigh()
+	c.findUnfit()
+	return c.result()
+}
+
+// checkAlike returns every reason why the estimates cannot be joined.
+func checkAlike(list []Estimate) error {
+	if len(list) == 0 {
+		return units.Field("", nil, "one estimate or more", units.ErrMissing)
+	}
+	var bad units.FieldErrors
+	for i, e := range list {
+		path := fmt.Sprintf("/%d", i)
+		bad.Add(path, e.Validate())
+		differs := func(field string, got, want any) {
+			if got != want {
+				bad.Add(path+field, units.Field("", got, fmt.Sprintf("%v, as in the first", want), units.ErrConflict))
+			}
+		}
+		differs("/exercise", e.Exercise, list[0].Exercise)
+		differs("/side", e.Side, list[0].Side)
+		differs("/hold", e.Hold, list[0].Hold)
+		differs("/level", e.level(), list[0].level())
+	}
+	return bad.Err()
+}
+
+// byContent puts estimates in an order that does not hang on how they came.
+func byContent(a, b Estimate) int {
+	lowA, highA := ends(a.Interval)
+	lowB, highB := ends(b.Interval)
+	fewA, manyA := ends(a.ToFailure)
+	fewB, manyB := ends(b.ToFailure)
+	return cmp.Or(cmp.Compare(a.Day, b.Day), cmp.Compare(a.OneRM, b.OneRM), cmp.Compare(lowA, lowB), cmp.Compare(highA, highB),
+		cmp.Compare(fewA, fewB), cmp.Compare(manyA, manyB), cmp.Compare(a.Grade, b.Grade), cmp.Compare(a.Formula, b.Formula),
+		cmp.Compare(a.Loading, b.Loading), cmp.Compare(a.Cautious(), b.Cautious()))
+}
+
+func ends[T cmp.Ordered](r units.Range[T]) (low, high T) {
+	low, _ = r.Min()
+	high, _ = r.Max()
+	return low, high
+}
+
+// A combination is several sets on the way to one estimate.
+type combination struct {
+	sets        []Estimate
+	spread      []float64 // standard deviation of each, as a share
+	shared      []float64 // the part of it that stays with person and equation
+	day, set    []float64 // the other two
+	weight      []float64
+	unfit       []int
+	best, sigma float64 // mean in ng, and its standard deviation as a share
+	down, up    float64 // margins, as shares of the mean
+}
+
+// weigh works out parts, weights, mean and margins.
+func (c *combination) weigh() {
+	z := normal(c.sets[0].level())
+	sum := 0.0
+	for _, e := range c.sets {
+		low, high := ends(e.Interval)
+		sigma := max((float64(high)-float64(low))/(2*z*float64(e.OneRM)), leastSpread)
+		part := min(1, sigma/math.Hypot(dayError, setError)) // no more than all of it
+		day, set := part*dayError, part*setError
+		c.spread, c.day, c.set = append(c.spread, sigma), append(c.day, day), append(c.set, set)
+		c.shared = append(c.shared, math.Sqrt(max(0, float64(sigma*sigma)-float64(day*day)-float64(set*set))))
+		c.weight = append(c.weight, 1/float64(sigma*sigma))
+		sum += 1 / float64(sigma*sigma)
+	}
+	usual := 0.0
+	for i, e := range c.sets {
+		c.weight[i] /= sum
+		w, share := c.weight[i], c.weight[i]/float64(e.OneRM)
+		low, high := ends(e.Interval)
+		c.best += float64(w * float64(e.OneRM))
+		c.down += float64(share * float64(e.OneRM-low))
+		c.up += float64(share * float64(high-e.OneRM))
+		usual += float64(w * c.spread[i])
+	}
+	c.sigma = math.Sqrt(c.variance(c.weight))
+	narrower := min(1, c.sigma/usual)
+	c.down, c.up = c.down*narrower, c.up*narrower
+}
+
+// variance returns that of the weighted sum of the sets' errors.
+func (c *combination) variance(weights []float64) float64 {
+	total := 0.0
+	for i, a := range weights {
+		for j, b := range weights {
+			v := float64(c.shared[i] * c.shared[j])
+			if c.sets[i].Day == c.sets[j].Day {
+				v += float64(c.day[i] * c.day[j])
+			}
+			if i == j {
+				v += float64(c.set[i] * c.set[i])
+			}
+			total += float64(float64(a*b) * v)
+		}
+	}
+	return total
+}
+
+// findUnfit sets each estimate against the weighted mean of the others.
+func (c *combination) findUnfit() {
+	for i, e := range c.sets {
+		rest := 1 - c.weight[i]
+		contrast := make([]float64, len(c.sets))
+		for j, w := range c.weight {
+			contrast[j] = -w / rest
+		}
+		contrast[i] = 1
+		others := (c.best - float64(c.weight[i]*float64(e.OneRM))) / rest
+		apart := math.Abs(float64(e.OneRM)-others) / c.best
+		if rest > 0 && apart > normal(unfitLevel)*math.Sqrt(c.variance(contrast)) {
+			c.unfit = append(c.unfit, i)
+		}
+	}
+}
+
+// result writes the combination as an estimate, with the equation and the
+// grade of the set that weighs most.
+func (c *combination) result() (Estimate, error) {
+	heaviest := 0
+	for i, w := range c.weight {
+		if w > c.weight[heaviest] {
+			heaviest = i
+		}
+	}
+	e := c.sets[heaviest]
+	e.Answers, e.Reasons = nil, c.reasons()
+	e.Day = c.sets[len(c.sets)-1].Day // they are in the order of their days
+	for _, s := range c.sets {
+		few, many := ends(e.ToFailure)
+		fewer, more := ends(s.ToFailure)
+		e.ToFailure = units.Must(units.Between(min(few, fewer), max(many, more)))
+	}
+	var bad units.FieldErrors
+	mass := func(ng float64) units.Mass {
+		if !(ng < float64(units.MaxMass)) {
+			bad.Add("/one_rm", units.Field("", ng, "a mass within 9.22 million kg", units.ErrOverflow))
+			return 0
+		}
+		return units.Mass(ng)
+	}
+	e.OneRM = mass(math.Round(c.best))
+	least := min(max(0, mass(math.Floor(c.best*(1-c.down)))), e.OneRM)
+	most := max(mass(math.Ceil(c.best*(1+c.up))), e.OneRM)
+	if len(bad) > 0 {
+		return Estimate{}, bad
+	}
+	e.Start = min(c.start(), e.OneRM)
+	for _, i := range c.unfit {
+		least, most = min(least, c.sets[i].OneRM), max(most, c.sets[i].OneRM)
+		e.Start = min(e.Start, c.sets[i].Cautious())
+	}
+	var err error
+	e.Interval, err = units.Between(least, most)
+	return e, err
+}
+
+// start returns the weighted mean of the masses that doses would start from: a
+// narrower interval does not raise it.
+func (c *combination) start() units.Mass {
+	mean, highest := 0.0, units.Mass(0)
+	for i, e := range c.sets {
+		mean += float64(c.weight[i] * float64(e.Cautious()))
+		highest = max(highest, e.Cautious())
+	}
+	return min(units.Mass(math.Floor(mean)), highest)
+}
+
+func (c *combination) reasons() []evidence.Reason {
+	days := map[units.Day]bool{}
+	for _, e := range c.sets {
+		days[e.Day] = true
+	}
+	list := []evidence.Reason{evidence.Because(codeCombined, factDayError, factSetError, factShared).
+		With("sets", len(c.sets)).With("days", len(days)).With("spread", units.Fraction(c.sigma))}
+	for _, i := range c.unfit {
+		e := c.sets[i]
+		list = append(list, evidence.Because(codeUnfit, factUnfit).With("day", e.Day).With("reps", e.ToFailure).With("one_rm", e.OneRM))
+	}
+	return list
+}

@@ -1,0 +1,112 @@
+package onerm_test
+
+import (
+	"errors"
+	"testing"
+
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/setlog"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"github.com/google/go-cmp/cmp"
+)
+
+// TestRefused: each row changes one thing in a good set.
+func TestRefused(t *testing.T) {
+	tests := []struct {
+		name   string
+		change func(*setlog.Set, *exercise.Exercise, *onerm.Person)
+		path   string
+		want   error
+	}{
+		{"effort not recorded", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Effort = units.Effort{} }, "/set/effort", units.ErrMissing},
+		{"OMNI", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Effort = units.Must(units.OMNI(8)) }, "/set/effort", units.ErrNoRIR},
+		{"CR10", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) {
+			s.Effort = units.Must(units.NewEffort(units.ScaleCR10, 5))
+		}, "/set/effort", units.ErrNoRIR},
+		{"Borg", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) {
+			s.Effort = units.Must(units.NewEffort(units.ScaleBorg, 13))
+		}, "/set/effort", units.ErrNoRIR},
+		{"RPE below 5", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Effort = units.Must(units.RPE(4)) }, "/set/effort", units.ErrNoRIR},
+		{"6 in reserve", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { *s = set(2, 6) }, "/set/effort", onerm.ErrNotStudied},
+		{"5.1 in reserve", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { *s = set(2, 5.1) }, "/set/effort", onerm.ErrNotStudied},
+		{"RPE 6, 4 to 6 in reserve", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Effort = units.Must(units.RPE(6)) }, "/set/effort", units.ErrOutOfRange},
+		{"11 to failure", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { *s = set(11, 0) }, "/set/reps", onerm.ErrNotStudied},
+		{"10 and 1", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { *s = set(10, 1) }, "/set/reps", units.ErrOutOfRange},
+		{"9 and 1 to 2", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) {
+			*s = set(9, 0)
+			s.Effort = units.Must(units.RPE(8.5))
+		}, "/set/reps", onerm.ErrNotStudied},
+		{"reps 0", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Reps = 0 }, "/set/reps", units.ErrOutOfRange},
+		{"reps below 0", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Reps = -5 }, "/set/reps", units.ErrOutOfRange},
+		{"no day", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Day = 0 }, "/set/day", units.ErrMissing},
+		{"no load", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Load = 0 }, "/set/load", units.ErrOutOfRange},
+		{"load below 0", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Load = -1 }, "/set/load", units.ErrOutOfRange},
+		{"load too large", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Load = units.MaxMass }, "/set/load", units.ErrOverflow},
+		{"load near the end", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Load = units.MaxMass / 100 * 80 }, "/set/load", units.ErrOverflow},
+		{"bare mass for two", func(s *setlog.Set, e *exercise.Exercise, _ *onerm.Person) {
+			s.Hold, e.Hold, s.Stated = body.OneEachHand, body.OneEachHand, 0
+		}, "/set/stated", units.ErrMissing},
+		{"no side", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Side = 0 }, "/set/side", units.ErrMissing},
+		{"no exercise", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Exercise = "" }, "/set/exercise", units.ErrMissing},
+		{"another exercise", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Exercise = "row" }, "/set/exercise", units.ErrConflict},
+		{"another hold", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Hold = body.OnBar }, "/set/hold", units.ErrConflict},
+		{"no hold", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Hold = 0 }, "/set/hold", units.ErrMissing},
+		{"moves the body", func(_ *setlog.Set, e *exercise.Exercise, _ *onerm.Person) { e.MovesBody = true }, "/exercise/moves_body", onerm.ErrMovesBody},
+		{"seconds", func(_ *setlog.Set, e *exercise.Exercise, _ *onerm.Person) { e.Measure = exercise.Seconds }, "/exercise/measure", units.ErrConflict},
+		{"no measure", func(_ *setlog.Set, e *exercise.Exercise, _ *onerm.Person) { e.Measure = 0 }, "/exercise/measure", units.ErrMissing},
+		{"no age", func(_ *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { p.Age = 0 }, "/person/age", units.ErrMissing},
+		{"no training", func(_ *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { p.Training = 0 }, "/person/training", units.ErrMissing},
+		{"no such sex", func(_ *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { p.Sex = 7 }, "/person/sex", units.ErrOutOfRange},
+		{"12, sex not given", func(s *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { *s, *p = set(12, 0), someone }, "/person/sex", units.ErrMissing},
+		{"21, trained woman", func(s *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { *s, *p = set(21, 0), woman }, "/set/reps", onerm.ErrNotStudied},
+		{"15 and 1, trained woman", func(s *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { *s, *p = set(15, 1), woman }, "/set/reps", onerm.ErrNotStudied},
+		{"7 and 4, trained woman", func(s *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { *s, *p = set(7, 4), woman }, "/set/reps", onerm.ErrNotStudied},
+		{"12, novice woman", func(s *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { *s, *p = set(12, 0), novice }, "/set/reps", onerm.ErrNotStudied},
+		{"12, woman of 54", func(s *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { *s, *p = set(12, 0), younger }, "/set/reps", onerm.ErrNotStudied},
+	}
+	for _, tt := range tests {
+		s, e, p := set(6, 1), press(body.OnStack), man
+		tt.change(&s, &e, &p)
+		got, err := onerm.FromSet(s, e, p)
+		var all units.FieldErrors
+		var one *units.FieldError
+		switch {
+		case errors.As(err, &all):
+			if len(all) != 1 {
+				t.Errorf("%s: %d errors:\n%v", tt.name, len(all), err)
+			}
+			one = all[0]
+		case !errors.As(err, &one):
+			t.Errorf("%s: no field error: %v", tt.name, err)
+			continue
+		}
+		if one.Path != tt.path || !errors.Is(err, tt.want) || one.Allowed == "" {
+			t.Errorf("%s: %v, want %v at %s", tt.name, err, tt.want, tt.path)
+		}
+		if !cmp.Equal(got, onerm.Estimate{}, cmp.AllowUnexported(units.Range[units.Mass]{}, units.Range[float64]{})) {
+			t.Errorf("%s: an estimate beside the error: %+v", tt.name, got)
+		}
+	}
+}
+
+func TestEveryErrorAtOnce(t *testing.T) {
+	_, err := onerm.FromSet(setlog.Set{Load: -1}, exercise.Exercise{MovesBody: true, Measure: exercise.Metres}, onerm.Person{Sex: 9})
+	var all units.FieldErrors
+	if !errors.As(err, &all) {
+		t.Fatal(err)
+	}
+	got := map[string]int{}
+	for _, f := range all {
+		got[f.Path]++
+	}
+	want := map[string]int{
+		"/set/exercise": 1, "/set/side": 1, "/set/hold": 1, "/set/load": 1, "/set/reps": 1, "/set/day": 1, "/set/effort": 1,
+		"/exercise/id": 1, "/exercise/name": 1, "/exercise/pattern": 1, "/exercise/hold": 1, "/exercise/muscles": 1,
+		"/exercise/measure": 1, "/exercise/moves_body": 1, "/person/age": 1, "/person/sex": 1, "/person/training": 1,
+	}
+	if diff := cmp.Diff(want, got); diff != "" {
+		t.Error(diff)
+	}
+}
