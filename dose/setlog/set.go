@@ -7,8 +7,12 @@ import (
 )
 
 // A Set is one set as it was really done: an exercise, on a side, with a
-// weight held in some way, so many repetitions, and how hard it was.
+// weight held in some way, so many repetitions, and how hard it was. For an
+// exercise that is measured in seconds or metres, Reps counts those.
 type Set struct {
+	// Person is the log's own key for who did it, best one that names nobody;
+	// empty in the log of one person.
+	Person   string       `json:"person,omitzero"`
 	Day      units.Day    `json:"day,omitzero"`
 	Exercise exercise.ID  `json:"exercise"`
 	Side     body.Side    `json:"side"`
@@ -17,10 +21,15 @@ type Set struct {
 	Stated   body.Stated  `json:"stated,omitzero"` // needed where two weights are held
 	Reps     int          `json:"reps"`            // done, not attempted
 	Effort   units.Effort `json:"effort,omitzero"` // zero: not recorded
+	// RepSeconds is how long one repetition took, up to 60 s; 0 if not recorded.
+	RepSeconds float64 `json:"rep_seconds,omitzero"`
 }
 
-// maxReps is a ceiling against slips of the keyboard, not a dose.
-const maxReps = 1000
+// Ceilings against slips of the keyboard; they are no doses.
+const (
+	maxReps       = 1000
+	maxRepSeconds = 60
+)
 
 // Validate returns every bad field of s at once. The day and the effort may be
 // missing: whether they are needed depends on the use.
@@ -42,6 +51,9 @@ func (s Set) Validate() error {
 	}
 	if s.Reps < 1 || s.Reps > maxReps {
 		bad.Add("/reps", units.Field("", s.Reps, "1 to 1000 repetitions", units.ErrOutOfRange))
+	}
+	if !(s.RepSeconds >= 0 && s.RepSeconds <= maxRepSeconds) {
+		bad.Add("/rep_seconds", units.Field("", s.RepSeconds, "0 to 60 seconds", units.ErrOutOfRange))
 	}
 	return bad.Err()
 }

@@ -1,0 +1,209 @@
+package guideline
+
+import (
+	"fmt"
+
+	"example.org/posology/dose/volume"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// Verdict is what one finding of an audit comes to.
+type Verdict uint8
+
+// Verdicts.
+const (
+	VerdictUnknown Verdict = iota // not given
+	Met
+	Short         // below the bound
+	Over          // above the bound
+	NotStated     // the recommendation says nothing about it
+	NotRecorded   // it does, but what was done is not known
+	NotComparable // both are known, but not counted alike, or not on one scale
+)
+
+var verdicts = units.NewVocabulary[Verdict]("verdict", "", "met", "short", "over", "not stated", "not recorded", "not comparable")
+
+// String returns the verdict's name, such as "not comparable".
+func (v Verdict) String() string { return verdicts.Text(v) }
+
+// MarshalText writes what String returns.
+func (v Verdict) MarshalText() ([]byte, error) { return verdicts.Marshal(v) }
+
+// UnmarshalText reads what MarshalText writes.
+func (v *Verdict) UnmarshalText(text []byte) error { return verdicts.Unmarshal(text, v) }
+
+// Item is what one finding of an audit is about.
+type Item uint8
+
+// Items, in the order of the findings.
+const (
+	ItemUnknown Item = iota // not given
+	ItemDays                // days with strength training
+	ItemSessionsPerDay
+	ItemExercises  // per session
+	ItemSets       // of an exercise in a session
+	ItemWeeklySets // of a muscle
+	ItemPerMuscle  // exercises that train a muscle directly
+	ItemReps       // of a set
+	ItemLoad       // mean share of 1RM of an exercise
+	ItemRM         // load as a repetition maximum
+	ItemReserve    // mean reserve of an exercise
+	ItemEffort     // rating on the source's own scale
+	ItemRepSeconds // mean seconds of a repetition of an exercise
+	ItemLiftSeconds
+	ItemLowerSeconds
+	ItemRest         // between sets
+	ItemRestBetween  // exercises
+	ItemRestInSet    // between repetitions
+	ItemHoursBetween // sessions of one muscle
+	ItemMinutes      // of a session
+	ItemBalanceDays
+	ItemAerobic // minutes
+	ItemImpacts // of a session
+	ItemPushPull
+	ItemSquatHinge
+	ItemSides
+)
+
+var items = units.NewVocabulary[Item]("item", "", "days", "sessions a day", "exercises", "sets", "weekly sets", "exercises per muscle",
+	"repetitions", "load", "repetition maximum", "reserve", "effort", "seconds per repetition", "seconds of lifting",
+	"seconds of lowering", "rest", "rest between exercises", "rest within a set", "hours between sessions", "session minutes",
+	"balance days", "aerobic minutes", "impacts", "push and pull", "squat and hinge", "left and right")
+
+// String returns the item's name, such as "weekly sets".
+func (i Item) String() string { return items.Text(i) }
+
+// MarshalText writes what String returns.
+func (i Item) MarshalText() ([]byte, error) { return items.Marshal(i) }
+
+// UnmarshalText reads what MarshalText writes.
+func (i *Item) UnmarshalText(text []byte) error { return items.Unmarshal(text, i) }
+
+// A Week is what is held against a recommendation: the sets, performed or
+// prescribed, and what else was done. What is nil or empty was not recorded.
+type Week struct {
+	Totals         volume.Totals `json:"totals"`
+	Minutes        []float64     `json:"minutes,omitempty"`         // of each session
+	BalanceDays    *int          `json:"balance_days,omitempty"`    // with balance training
+	AerobicMinutes *int          `json:"aerobic_minutes,omitempty"` // at moderate effort or above
+	Impacts        *int          `json:"impacts,omitempty"`         // moderate ones, in the session with the fewest
+	// Assume is the convention that bounds of weekly sets are read in where
+	// their source does not say; findings so read are marked. Not given, they are
+	// not comparable.
+	Assume volume.Convention `json:"assume,omitzero"`
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (w *Week) UnmarshalJSON(data []byte) error {
+	type plain Week
+	return units.DecodeJSON(data, (*plain)(w))
+}
+
+// Ceilings against slips of the keyboard; they are no doses.
+const (
+	maxSessionMinutes = 24 * 60
+	maxWeekMinutes    = 7 * maxSessionMinutes
+	maxImpacts        = 100_000
+)
+
+// Validate returns every bad field of w at once.
+func (w Week) Validate() error {
+	var bad units.FieldErrors
+	bad.Add("/totals/week", w.Totals.Week.Check())
+	bad.Add("/totals/kind", w.Totals.Kind.Check())
+	for i, m := range w.Minutes {
+		if !(m >= 0 && m <= maxSessionMinutes) {
+			bad.Add(fmt.Sprintf("/minutes/%d", i), units.Field("", m, "0 to 1440 minutes", units.ErrOutOfRange))
+		}
+	}
+	bad.Add("/balance_days", checkCount(w.BalanceDays, 7))
+	bad.Add("/aerobic_minutes", checkCount(w.AerobicMinutes, maxWeekMinutes))
+	bad.Add("/impacts", checkCount(w.Impacts, maxImpacts))
+	if w.Assume != volume.ConventionUnknown {
+		bad.Add("/assume", w.Assume.Check())
+	}
+	return bad.Err()
+}
+
+func checkCount(n *int, most int) error {
+	if n != nil && (*n < 0 || *n > most) {
+		return units.Field("", *n, fmt.Sprintf("0 to %d", most), units.ErrOutOfRange)
+	}
+	return nil
+}
+
+// A Finding holds one thing that was found against one bound.
+type Finding struct {
+	Item    Item    `json:"item"`
+	Of      string  `json:"of,omitzero"` // the exercise, muscle, movement or side; empty: the whole week
+	Verdict Verdict `json:"verdict"`
+	// Found is what the week holds, from the least to the most where it
+	// varies; not stated if it was not recorded.
+	Found units.Range[float64] `json:"found,omitzero"`
+	Bound units.Range[float64] `json:"bound,omitzero"`
+	Unit  string               `json:"unit"` // of both, unless Scale says otherwise
+	// Scale is the scale of effort that the bound is on, as its source names it.
+	Scale string `json:"scale,omitzero"`
+	// Convention is that of Found and Bound in weekly sets; where they are not
+	// comparable, Sets holds what was found in each convention instead. A
+	// muscle has what both its sides did.
+	Convention volume.Convention `json:"convention,omitzero"`
+	Assumed    bool              `json:"assumed,omitzero"` // the convention is the caller's, not the source's
+	Sets       []volume.Sets     `json:"sets,omitempty"`
+	Population string            `json:"population"`     // whom the recommendation speaks of
+	Basis      evidence.Basis    `json:"basis,omitzero"` // of the bound; none if there is none
+	Fact       evidence.FactID   `json:"fact,omitzero"`  // behind the bound, or behind the item as such
+}
+
+// A Report holds one week against one recommendation.
+type Report struct {
+	Week           volume.Week `json:"week"`
+	Kind           volume.Kind `json:"kind"` // performed and prescribed weeks are audited apart
+	Recommendation ID          `json:"recommendation"`
+	SupersededBy   []ID        `json:"superseded_by,omitempty"`
+	Findings       []Finding   `json:"findings"` // in order of items
+	// Untrained are the muscles without a set that counts. It is for the
+	// reader to say which of them matter.
+	Untrained []body.Muscle `json:"untrained,omitempty"`
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (r *Report) UnmarshalJSON(data []byte) error {
+	type plain Report
+	return units.DecodeJSON(data, (*plain)(r))
+}
+
+// Count returns how many findings have the verdict v.
+func (r Report) Count(v Verdict) int {
+	n := 0
+	for _, l := range r.Findings {
+		if l.Verdict == v {
+			n++
+		}
+	}
+	return n
+}
+
+// Audit holds the week w against the recommendation r, item by item: what r
+// states of a week, what it leaves unsaid, and what lifting alone does not
+// give. Items that r bounds per exercise or muscle come once for each, and one
+// that varies beyond both ends comes as short and as over. Whether r fits the person is for the caller to say. Errors are those
+// of [Week.Validate].
+func Audit(w Week, r Recommendation) (Report, error) {
+	if err := w.Validate(); err != nil {
+		return Report{}, err
+	}
+	a := auditor{week: w, of: r.clone()}
+	a.sessions()
+	a.unlogged()
+	a.perExercise()
+	a.perMuscle()
+	a.beside()
+	a.opposed(ItemPushPull, volume.Push, volume.Pull)
+	a.opposed(ItemSquatHinge, volume.Squat, volume.Hinge)
+	a.sides()
+	return Report{Week: w.Totals.Week, Kind: w.Totals.Kind, Recommendation: r.ID, SupersededBy: a.of.SupersededBy,
+		Findings: a.inOrder(), Untrained: w.Totals.Untrained()}, nil
+}

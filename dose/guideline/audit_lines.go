@@ -1,0 +1,311 @@
+package guideline
+
+import (
+	"cmp"
+	"slices"
+
+	"example.org/posology/dose/volume"
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// An auditor gathers the findings.
+type auditor struct {
+	week  Week
+	of    Recommendation
+	found []Finding
+}
+
+type bound = units.Range[float64]
+
+// about tells what field of the recommendation bounds an item, how, and in
+// which unit.
+var about = [...]struct {
+	field Field
+	unit  string
+	bound func(Recommendation) bound
+}{
+	ItemDays:           {FieldDays, "days a week", func(r Recommendation) bound { return real(r.Days) }},
+	ItemSessionsPerDay: {FieldSessionsPerDay, "sessions a day", func(r Recommendation) bound { return real(r.SessionsPerDay) }},
+	ItemExercises:      {FieldExercises, "exercises a session", func(r Recommendation) bound { return real(r.Exercises) }},
+	ItemSets:           {FieldSets, "sets of an exercise in a session", func(r Recommendation) bound { return real(r.Sets) }},
+	ItemWeeklySets:     {FieldWeeklySets, "sets of a muscle a week", func(r Recommendation) bound { return real(r.WeeklySets) }},
+	ItemPerMuscle:      {FieldPerMuscle, "exercises", func(r Recommendation) bound { return real(r.PerMuscle) }},
+	ItemReps:           {FieldReps, "repetitions a set", func(r Recommendation) bound { return real(r.Reps) }},
+	ItemLoad:           {FieldLoad, "of 1RM", func(r Recommendation) bound { return real(r.Load) }},
+	ItemRM:             {FieldRM, "repetition maximum", func(r Recommendation) bound { return real(r.RM) }},
+	ItemReserve:        {FieldReserve, "repetitions in reserve", func(r Recommendation) bound { return real(r.Reserve) }},
+	ItemEffort:         {FieldEffort, "points", func(r Recommendation) bound { return real(r.Effort.Range) }},
+	ItemRepSeconds:     {FieldRepSeconds, "seconds a repetition", func(r Recommendation) bound { return r.RepSeconds }},
+	ItemLiftSeconds:    {FieldLiftSeconds, "seconds", func(r Recommendation) bound { return real(r.LiftSeconds) }},
+	ItemLowerSeconds:   {FieldLowerSeconds, "seconds", func(r Recommendation) bound { return real(r.LowerSeconds) }},
+	ItemRest:           {FieldRest, "seconds between sets", func(r Recommendation) bound { return real(r.Rest) }},
+	ItemRestBetween:    {FieldRestBetween, "seconds between exercises", func(r Recommendation) bound { return real(r.RestBetween) }},
+	ItemRestInSet:      {FieldRestInSet, "seconds between repetitions", func(r Recommendation) bound { return r.RestInSet }},
+	ItemHoursBetween:   {FieldHoursBetween, "hours from one day to the next", hoursBound},
+	ItemMinutes:        {FieldMinutes, "minutes a session", func(r Recommendation) bound { return real(r.Minutes) }},
+	ItemBalanceDays:    {FieldBalanceDays, "days a week", func(r Recommendation) bound { return real(r.BalanceDays) }},
+	ItemImpacts:        {FieldImpacts, "impacts a session", func(r Recommendation) bound { return real(r.Impacts) }},
+}
+
+func hoursBound(r Recommendation) bound {
+	if r.HoursBetween == 0 {
+		return bound{}
+	}
+	return units.AtLeast(float64(r.HoursBetween))
+}
+
+// line makes the finding of an item without verdict: what was found, and what
+// the recommendation has to say of it.
+func (a *auditor) line(i Item, of string, found bound) Finding {
+	return a.lineOf(i, about[i].field, of, found, about[i].bound(a.of))
+}
+
+func (a *auditor) lineOf(i Item, f Field, of string, found, wanted bound) Finding {
+	fact, _ := a.of.Fact(f)
+	return Finding{Item: i, Of: of, Found: found, Bound: wanted, Unit: about[i].unit, Population: a.of.Population, Basis: a.of.BasisOf(f), Fact: fact}
+}
+
+// judge adds the finding, twice if it varies beyond both ends of its bound.
+func (a *auditor) judge(l Finding) {
+	low, recorded := l.Found.Min()
+	high, _ := l.Found.Max()
+	least, hasLeast := l.Bound.Min()
+	most, hasMost := l.Bound.Max()
+	short, over := hasLeast && low < least, hasMost && high > most
+	switch {
+	case l.Bound.IsZero():
+		a.add(l, NotStated)
+	case !recorded:
+		a.add(l, NotRecorded)
+	case !short && !over:
+		a.add(l, Met)
+	}
+	if recorded && short {
+		a.add(l, Short)
+	}
+	if recorded && over {
+		a.add(l, Over)
+	}
+}
+
+func (a *auditor) add(l Finding, v Verdict) {
+	l.Verdict = v
+	a.found = append(a.found, l)
+}
+
+// inOrder returns the findings in order of items, as they came within an item.
+func (a *auditor) inOrder() []Finding {
+	slices.SortStableFunc(a.found, func(x, y Finding) int { return cmp.Compare(x.Item, y.Item) })
+	return a.found
+}
+
+// real turns a bound into numbers that what was found can be held against.
+func real[T int | float64 | units.Fraction | units.RIR](r units.Range[T]) bound {
+	low, hasLow := r.Min()
+	high, hasHigh := r.Max()
+	switch {
+	case hasLow && hasHigh:
+		return span(float64(low), float64(high))
+	case hasLow:
+		return units.AtLeast(float64(low))
+	case hasHigh:
+		return units.AtMost(float64(high))
+	}
+	return bound{}
+}
+
+// span returns the range from low to high, which is not below low.
+func span(low, high float64) bound { return units.Must(units.Between(low, high)) }
+
+// spanOf returns the range that holds every number, zero for none.
+func spanOf(numbers []float64) bound {
+	if len(numbers) == 0 {
+		return bound{}
+	}
+	return span(slices.Min(numbers), slices.Max(numbers))
+}
+
+// given returns the number that a caller gave, zero if none.
+func given(n *int) bound {
+	if n == nil {
+		return bound{}
+	}
+	return units.Exactly(float64(*n))
+}
+
+// sessions adds the lines about days and whole sessions.
+func (a *auditor) sessions() {
+	days := float64(len(a.week.Totals.Days))
+	a.judge(a.line(ItemDays, "", units.Exactly(days)))
+	var perDay []float64
+	for _, day := range a.week.Totals.Days {
+		n := 0.0
+		for _, e := range a.week.Totals.Exercises {
+			if slices.ContainsFunc(e.Daily, func(d volume.DaySets) bool { return d.Day == day }) {
+				n++
+			}
+		}
+		perDay = append(perDay, n)
+	}
+	a.judge(a.line(ItemExercises, "", spanOf(perDay)))
+	a.judge(a.line(ItemMinutes, "", spanOf(a.week.Minutes)))
+}
+
+// unlogged adds what a log of sets does not tell.
+func (a *auditor) unlogged() {
+	for _, i := range []Item{ItemSessionsPerDay, ItemRM, ItemLiftSeconds, ItemLowerSeconds, ItemRest, ItemRestBetween, ItemRestInSet} {
+		a.judge(a.line(i, "", bound{}))
+	}
+}
+
+// perExercise adds a finding for each exercise where the recommendation has a
+// bound, and else one for the week.
+func (a *auditor) perExercise() {
+	for _, i := range []Item{ItemSets, ItemReps, ItemLoad, ItemReserve, ItemEffort, ItemRepSeconds} {
+		before := len(a.found)
+		for _, e := range a.week.Totals.Exercises {
+			if a.bounds(i) {
+				a.exercise(i, e)
+			}
+		}
+		switch {
+		case !a.bounds(i):
+			a.add(a.line(i, "", bound{}), NotStated)
+		case len(a.found) == before: // no exercise that it is for
+			a.nothing(i)
+		}
+	}
+}
+
+// nothing adds the finding of an item that the recommendation bounds and no
+// exercise of the week falls under.
+func (a *auditor) nothing(i Item) {
+	if i != ItemLoad || !a.of.Load.IsZero() {
+		a.judge(a.line(i, "", bound{}))
+		return
+	}
+	a.judge(a.lineOf(i, FieldLoadUpper, "", bound{}, real(a.of.LoadUpper)))
+	a.judge(a.lineOf(i, FieldLoadLower, "", bound{}, real(a.of.LoadLower)))
+}
+
+// bounds reports whether the recommendation bounds an item in any field.
+func (a *auditor) bounds(i Item) bool {
+	parts := i == ItemLoad && !(a.of.LoadUpper.IsZero() && a.of.LoadLower.IsZero())
+	return parts || !about[i].bound(a.of).IsZero()
+}
+
+func (a *auditor) exercise(i Item, e volume.ExerciseWeek) {
+	of := string(e.Exercise)
+	switch i {
+	case ItemSets:
+		a.judge(a.line(i, of, daySets(e)))
+	case ItemReps:
+		if e.CountsReps() {
+			a.judge(a.line(i, of, real(e.Span)))
+		}
+	case ItemLoad:
+		if e.CountsReps() {
+			a.load(e)
+		}
+	case ItemReserve:
+		a.judge(a.line(i, of, real(e.Reserve)))
+	case ItemEffort:
+		l := a.line(i, of, bound{})
+		l.Scale = a.of.Effort.Ends
+		a.add(l, NotComparable) // a tally keeps reserves, and scales do not convert
+	case ItemRepSeconds:
+		if e.CountsReps() {
+			a.judge(a.line(i, of, meanSeconds(e)))
+		}
+	}
+}
+
+// daySets returns the sets of an exercise by day. One-sided work was done once
+// on each side; what the lesser side did counts.
+func daySets(e volume.ExerciseWeek) bound {
+	var perDay []float64
+	for _, d := range e.Daily {
+		perDay = append(perDay, float64(min(d.Left, d.Right)))
+	}
+	return spanOf(perDay)
+}
+
+func meanSeconds(e volume.ExerciseWeek) bound {
+	if e.TimedReps == 0 {
+		return bound{}
+	}
+	return units.Exactly(e.Tension / float64(e.TimedReps))
+}
+
+// load takes the bound for the part of the body where there is one.
+func (a *auditor) load(e volume.ExerciseWeek) {
+	field, wanted := FieldLoad, a.of.Load
+	switch {
+	case e.Pattern.Legs() && !a.of.LoadLower.IsZero():
+		field, wanted = FieldLoadLower, a.of.LoadLower
+	case !e.Pattern.Legs() && !a.of.LoadUpper.IsZero():
+		field, wanted = FieldLoadUpper, a.of.LoadUpper
+	}
+	var found bound
+	if e.ShareReps > 0 {
+		found = units.Exactly(float64(e.Share))
+	}
+	a.judge(a.lineOf(ItemLoad, field, string(e.Exercise), found, real(wanted)))
+}
+
+// beside adds what lifting alone does not give.
+func (a *auditor) beside() {
+	a.judge(a.line(ItemBalanceDays, "", given(a.week.BalanceDays)))
+	a.judge(a.line(ItemImpacts, "", given(a.week.Impacts)))
+	l := Finding{Item: ItemAerobic, Found: given(a.week.AerobicMinutes), Unit: "minutes a week", Population: a.of.Population, Fact: volume.FactLiftingAlone}
+	a.add(l, NotStated) // these rows hold no aerobic bound
+}
+
+// opposed adds the sets of two movements. No source has a ratio, so only one
+// without the other falls short.
+func (a *auditor) opposed(i Item, one, other volume.Movement) {
+	first, second := a.week.Totals.MovementSets(one), a.week.Totals.MovementSets(other)
+	a.movement(i, one, first, second)
+	a.movement(i, other, second, first)
+}
+
+func (a *auditor) movement(i Item, of volume.Movement, mine, theirs int) {
+	l := Finding{Item: i, Of: of.String(), Found: given(&mine), Unit: "sets a week", Population: a.of.Population, Fact: volume.FactOpposed}
+	if mine > 0 || theirs == 0 {
+		a.add(l, NotStated)
+		return
+	}
+	l.Bound, l.Basis = units.AtLeast(1.0), evidence.Design
+	a.add(l, Short)
+}
+
+// sides adds a finding for each exercise whose sides did not do as many sets, or
+// one that all did.
+func (a *auditor) sides() {
+	uneven := false
+	for _, e := range a.week.Totals.Exercises {
+		if e.Left == e.Right {
+			continue
+		}
+		uneven = true
+		lesser, of := e.Left, "left, "
+		if e.Right < e.Left {
+			lesser, of = e.Right, "right, "
+		}
+		l := a.evenness(of+string(e.Exercise), float64(lesser))
+		l.Bound = units.Exactly(float64(max(e.Left, e.Right)))
+		a.add(l, Short)
+	}
+	if !uneven && len(a.week.Totals.Exercises) > 0 {
+		l := a.evenness("", 0)
+		l.Bound = units.Exactly(0.0)
+		l.Unit = "exercises with uneven sides"
+		a.add(l, Met)
+	}
+}
+
+func (a *auditor) evenness(of string, found float64) Finding {
+	return Finding{Item: ItemSides, Of: of, Found: units.Exactly(found), Unit: "sets a week", Population: a.of.Population,
+		Basis: evidence.CommonPractice, Fact: volume.FactEvenSides}
+}

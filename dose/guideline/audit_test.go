@@ -1,0 +1,268 @@
+package guideline_test
+
+import (
+	"errors"
+	"math"
+	"slices"
+	"strings"
+	"testing"
+
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/guideline"
+	"example.org/posology/dose/setlog"
+	"example.org/posology/dose/volume"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"github.com/google/go-cmp/cmp"
+)
+
+// auditSets is the days and sets of a small week.
+type auditSets struct {
+	day   int // from Monday
+	id    exercise.ID
+	side  body.Side
+	n     int // sets
+	reps  int
+	reser float64
+}
+
+func auditTally(t testing.TB, kind volume.Kind, sets ...auditSets) volume.Totals {
+	t.Helper()
+	c, err := volume.NewCounter(exercise.Standard(), volume.Options{Kind: kind, OneRM: map[volume.Lift]units.Mass{
+		{Exercise: "goblet-squat", Side: body.Both, Hold: body.BothHandsOnOne}:      20 * units.Kilogram,
+		{Exercise: "dumbbell-bench-press", Side: body.Both, Hold: body.OneEachHand}: 15 * units.Kilogram,
+	}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	monday := units.Must(units.ParseDay("2026-12-28"))
+	tally := c.NewTally()
+	for _, s := range sets {
+		e, known := exercise.Standard().Get(s.id)
+		if !known {
+			t.Fatalf("no exercise %s", s.id)
+		}
+		one := setlog.Set{Day: monday + units.Day(s.day), Exercise: s.id, Side: s.side, Hold: e.Hold, Stated: body.Total, Reps: s.reps,
+			Effort: units.Must(units.InReserve(s.reser))}
+		if e.Hold.Implements() > 0 {
+			one.Load = 12 * units.Kilogram
+		}
+		for range s.n {
+			if err := tally.Add(one); err != nil {
+				t.Fatal(err)
+			}
+		}
+	}
+	return tally.Totals(units.Must(volume.WeekOf(monday)))
+}
+
+func found(r guideline.Report, i guideline.Item, of string) []guideline.Finding {
+	var list []guideline.Finding
+	for _, f := range r.Findings {
+		if f.Item == i && (of == "*" || f.Of == of) {
+			list = append(list, f)
+		}
+	}
+	return list
+}
+
+func verdictsOf(list []guideline.Finding) string {
+	var all []string
+	for _, f := range list {
+		all = append(all, f.Verdict.String())
+	}
+	return strings.Join(all, ", ")
+}
+
+func audited(t testing.TB, w guideline.Week, id guideline.ID) guideline.Report {
+	t.Helper()
+	r, err := guideline.Get(id)
+	if err != nil {
+		t.Fatal(err)
+	}
+	report, err := guideline.Audit(w, r)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return report
+}
+
+// twoDays is squats, presses and one-sided rows on Monday and Thursday.
+func twoDays(t testing.TB) volume.Totals {
+	t.Helper()
+	var sets []auditSets
+	for _, day := range []int{0, 3} {
+		sets = append(sets, auditSets{day, "goblet-squat", body.Both, 2, 10, 3},
+			auditSets{day, "dumbbell-bench-press", body.Both, 3, 13, 3},
+			auditSets{day, "one-arm-dumbbell-row", body.Left, 2, 10, 3}, auditSets{day, "one-arm-dumbbell-row", body.Right, 2, 10, 3})
+	}
+	return auditTally(t, volume.Performed, sets...)
+}
+
+// TestAuditWeek: the numbers of a week against bounds that rows of this
+// package state.
+func TestAuditWeek(t *testing.T) {
+	one := 1
+	w := guideline.Week{Totals: twoDays(t), Minutes: []float64{30, 35}, BalanceDays: &one}
+	tests := []struct {
+		row  guideline.ID
+		item guideline.Item
+		of   string
+		want string
+	}{
+		{"who2020-older", guideline.ItemDays, "", "met"},
+		{"who2020-older", guideline.ItemBalanceDays, "", "short"}, // 1 of 3
+		{"who2020-older", guideline.ItemSets, "", "not stated"},
+		{"who2020-older", guideline.ItemAerobic, "", "not stated"},
+		{"ukcmo2019-older", guideline.ItemBalanceDays, "", "short"},
+		{"acsm2009-strength-novice", guideline.ItemSets, "goblet-squat", "met"},
+		{"acsm2009-strength-novice", guideline.ItemReps, "goblet-squat", "met"},
+		{"acsm2009-strength-novice", guideline.ItemReps, "dumbbell-bench-press", "over"},
+		{"acsm2009-strength-novice", guideline.ItemLoad, "goblet-squat", "met"},           // 12 of 20 kg
+		{"acsm2009-strength-novice", guideline.ItemLoad, "dumbbell-bench-press", "short"}, // 6 of 15 kg
+		{"acsm2009-strength-novice", guideline.ItemLoad, "one-arm-dumbbell-row", "not recorded"},
+		{"aha2007-initial-older-or-cardiac", guideline.ItemLoad, "goblet-squat", "met"},         // 50 to 60 % for the legs
+		{"aha2007-initial-older-or-cardiac", guideline.ItemLoad, "dumbbell-bench-press", "met"}, // 30 to 40 % for the arms
+		{"acsm2009-strength-novice", guideline.ItemRest, "", "not recorded"},
+		{"acsm2009-strength-novice", guideline.ItemRM, "", "not recorded"},
+		{"acsm2009-strength-novice", guideline.ItemBalanceDays, "", "not stated"},
+		{"acsm2011-strength-novice-intermediate", guideline.ItemHoursBetween, "*", "met"},
+		{"acsmaha2007-older-strengthening", guideline.ItemExercises, "", "short"}, // 3 of 8
+		{"acsmaha2007-older-strengthening", guideline.ItemEffort, "goblet-squat", "not comparable"},
+		{"brookewavell2022-osteoporosis", guideline.ItemImpacts, "", "not recorded"},
+		{"giangregorio2014-osteoporosis", guideline.ItemPerMuscle, "quadriceps", "met"},
+		{"acsm2026-hypertrophy", guideline.ItemWeeklySets, "quadriceps", "not comparable"},
+	}
+	for _, tt := range tests {
+		list := found(audited(t, w, tt.row), tt.item, tt.of)
+		if got := verdictsOf(list); got != tt.want {
+			t.Errorf("%s, %v of %q: %q, want %q\n%+v", tt.row, tt.item, tt.of, got, tt.want, list)
+		}
+	}
+}
+
+// TestAuditConventions: a bound whose convention is not said is compared only
+// in the caller's, and is marked.
+func TestAuditConventions(t *testing.T) {
+	var sets []auditSets
+	for _, day := range []int{0, 2, 4} {
+		sets = append(sets, auditSets{day, "dumbbell-bench-press", body.Both, 4, 8, 2})
+	}
+	w := guideline.Week{Totals: auditTally(t, volume.Performed, sets...)}
+	silent := found(audited(t, w, "bazvalle2022-hypertrophy-trained"), guideline.ItemWeeklySets, "triceps_brachii")
+	if len(silent) != 1 || silent[0].Verdict != guideline.NotComparable || !silent[0].Found.IsZero() || silent[0].Assumed {
+		t.Errorf("%+v", silent)
+	}
+	var shown []string
+	for _, s := range silent[0].Sets {
+		shown = append(shown, s.String())
+	}
+	if diff := cmp.Diff([]string{"0 direct", "6 fractional", "12 total"}, shown); diff != "" {
+		t.Error(diff)
+	}
+	for c, want := range map[volume.Convention]string{volume.Direct: "short", volume.Fractional: "short", volume.Total: "met"} {
+		w.Assume = c
+		list := found(audited(t, w, "bazvalle2022-hypertrophy-trained"), guideline.ItemWeeklySets, "triceps_brachii")
+		if verdictsOf(list) != want || list[0].Convention != c || !list[0].Assumed || list[0].Bound != units.Must(units.Between(12.0, 20.0)) {
+			t.Errorf("%v: %+v, want %s", c, list, want)
+		}
+	}
+	w.Totals = auditTally(t, volume.Performed, slices.Concat(sets, sets)...)
+	w.Assume = volume.Total
+	if got := verdictsOf(found(audited(t, w, "bazvalle2022-hypertrophy-trained"), guideline.ItemWeeklySets, "triceps_brachii")); got != "over" {
+		t.Errorf("24 sets: %s", got)
+	}
+}
+
+// TestAuditBalance: one of two opposed movements without the other, and uneven
+// sides.
+func TestAuditBalance(t *testing.T) {
+	w := guideline.Week{Totals: auditTally(t, volume.Prescribed,
+		auditSets{0, "goblet-squat", body.Both, 2, 10, 3},
+		auditSets{0, "one-arm-dumbbell-row", body.Left, 3, 10, 3}, auditSets{0, "one-arm-dumbbell-row", body.Right, 1, 10, 3},
+		auditSets{2, "goblet-squat", body.Both, 4, 10, 3}, auditSets{3, "goblet-squat", body.Both, 4, 10, 3})}
+	r := audited(t, w, "acsm2011-strength-novice-intermediate")
+	if r.Kind != volume.Prescribed || r.Week.String() != "2026-W53" {
+		t.Errorf("%v of %v", r.Kind, r.Week)
+	}
+	for _, tt := range []struct {
+		item     guideline.Item
+		of, want string
+	}{
+		{guideline.ItemPushPull, "push", "short"}, {guideline.ItemPushPull, "pull", "not stated"},
+		{guideline.ItemSquatHinge, "squat", "not stated"}, {guideline.ItemSquatHinge, "hinge", "short"},
+		{guideline.ItemSides, "right, one-arm-dumbbell-row", "short"}, {guideline.ItemSides, "", ""},
+		{guideline.ItemHoursBetween, "*", "short"}, // Wednesday and Thursday
+		{guideline.ItemSets, "goblet-squat", "met"}, {guideline.ItemSets, "one-arm-dumbbell-row", "short"},
+	} {
+		if got := verdictsOf(found(r, tt.item, tt.of)); got != tt.want {
+			t.Errorf("%v of %q: %q, want %q", tt.item, tt.of, got, tt.want)
+		}
+	}
+	hours := found(r, guideline.ItemHoursBetween, "*")[0]
+	if hours.Found != units.Exactly(24.0) || hours.Bound != units.AtLeast(48.0) || hours.Basis == 0 {
+		t.Errorf("%+v", hours)
+	}
+	if !slices.Contains(r.Untrained, body.PectoralisMajor) || slices.Contains(r.Untrained, body.Quadriceps) {
+		t.Errorf("untrained: %v", r.Untrained)
+	}
+	even := audited(t, guideline.Week{Totals: twoDays(t)}, "acsm2026-health")
+	if got := verdictsOf(found(even, guideline.ItemSides, "*")); got != "met" {
+		t.Errorf("even sides: %s", got)
+	}
+}
+
+// TestAuditTempo: six seconds a repetition, from those repetitions whose
+// length is known.
+func TestAuditTempo(t *testing.T) {
+	totals := twoDays(t)
+	for i := range totals.Exercises {
+		totals.Exercises[i].TimedReps, totals.Exercises[i].Tension = 10, 60
+		if i == 0 {
+			totals.Exercises[i].Tension = 59
+		}
+	}
+	list := found(audited(t, guideline.Week{Totals: totals}, "borde2015-strength"), guideline.ItemRepSeconds, "*")
+	if got := verdictsOf(list); got != "short, met, met" || list[0].Found != units.Exactly(5.9) {
+		t.Errorf("%s: %+v", got, list)
+	}
+}
+
+// TestAuditBoth: a range that varies beyond both ends is short and over.
+func TestAuditBoth(t *testing.T) {
+	w := guideline.Week{Totals: auditTally(t, volume.Performed,
+		auditSets{0, "goblet-squat", body.Both, 1, 5, 3}, auditSets{3, "goblet-squat", body.Both, 5, 20, 3})}
+	r := audited(t, w, "acsm2011-strength-novice-intermediate")
+	for _, i := range []guideline.Item{guideline.ItemSets, guideline.ItemReps} {
+		list := found(r, i, "goblet-squat")
+		if verdictsOf(list) != "short, over" {
+			t.Errorf("%v: %+v", i, list)
+		}
+	}
+	if n := r.Count(guideline.Over); n != 2 {
+		t.Errorf("%d over, want 2", n)
+	}
+}
+
+func TestAuditRefuses(t *testing.T) {
+	eight, minus, many := 8, -1, 10081
+	bad := guideline.Week{Minutes: []float64{1440, math.NaN(), -1, 1441}, BalanceDays: &eight, AerobicMinutes: &many, Impacts: &minus, Assume: 9}
+	_, err := guideline.Audit(bad, guideline.Recommendation{})
+	var all units.FieldErrors
+	if !errors.As(err, &all) {
+		t.Fatal(err)
+	}
+	var got []string
+	for _, f := range all {
+		got = append(got, f.Path)
+	}
+	want := []string{"/totals/week", "/totals/kind", "/minutes/1", "/minutes/2", "/minutes/3", "/balance_days", "/aerobic_minutes", "/impacts", "/assume"}
+	if diff := cmp.Diff(want, got); diff != "" {
+		t.Error(diff)
+	}
+	seven, most := 7, 10080
+	good := guideline.Week{Totals: twoDays(t), Minutes: []float64{0, 1440}, BalanceDays: &seven, AerobicMinutes: &most, Assume: volume.Direct}
+	if err := good.Validate(); err != nil {
+		t.Error(err)
+	}
+}

@@ -1,0 +1,326 @@
+package setlog
+
+import (
+	"bytes"
+	"encoding"
+	"errors"
+	"fmt"
+	"io"
+	"iter"
+	"slices"
+	"strconv"
+	"strings"
+
+	"example.org/posology/dose/exercise"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+// ReadCSV yields the sets of a log whose first line names its columns; the
+// package comment lists them. It reads r as far as the sequence is followed,
+// once.
+//
+// An unknown column, one named twice, or a needed one that is missing is a
+// [*RowError] of the first line, the only thing then yielded. Each bad row is a
+// [*RowError] that unwraps to its [units.FieldErrors], and the reading goes on.
+// An error of r itself comes last. Sets are valid by [Set.Validate].
+func ReadCSV(r io.Reader) iter.Seq2[Set, error] {
+	return func(yield func(Set, error) bool) {
+		l := newLines(r)
+		c := csvReader{memos: newMemos()}
+		if bad := c.header(l); bad != nil {
+			yield(Set{}, bad)
+			return
+		}
+		rows(l, c.row)(yield)
+	}
+}
+
+// A column of the log; its name is that of the field in JSON.
+type column struct {
+	name   string
+	needed bool
+	read   func(m *memos, text []byte, s *Set) error
+	write  func(s Set) (string, error)
+}
+
+var columns = [...]column{
+	{"person", false,
+		func(m *memos, text []byte, s *Set) (err error) { s.Person, err = m.person.get(text, asIs); return },
+		func(s Set) (string, error) { return s.Person, nil }},
+	{"day", false,
+		func(m *memos, text []byte, s *Set) (err error) {
+			s.Day, err = m.day.get(text, parse[units.Day])
+			return
+		},
+		func(s Set) (string, error) { return text(s.Day) }},
+	{"exercise", true,
+		func(m *memos, text []byte, s *Set) (err error) { s.Exercise, err = m.exercise.get(text, asID); return },
+		func(s Set) (string, error) { return string(s.Exercise), nil }},
+	{"side", true,
+		func(m *memos, text []byte, s *Set) (err error) {
+			s.Side, err = m.side.get(text, parse[body.Side])
+			return
+		},
+		func(s Set) (string, error) { return text(s.Side) }},
+	{"hold", true,
+		func(m *memos, text []byte, s *Set) (err error) {
+			s.Hold, err = m.hold.get(text, parse[body.Hold])
+			return
+		},
+		func(s Set) (string, error) { return text(s.Hold) }},
+	{"load", true,
+		func(m *memos, text []byte, s *Set) (err error) {
+			s.Load, err = m.load.get(text, units.ParseMass)
+			return
+		},
+		func(s Set) (string, error) { return text(s.Load) }},
+	{"stated", false,
+		func(m *memos, text []byte, s *Set) (err error) {
+			s.Stated, err = m.stated.get(text, parse[body.Stated])
+			return
+		},
+		func(s Set) (string, error) { return text(s.Stated) }},
+	{"reps", true,
+		func(m *memos, text []byte, s *Set) (err error) { s.Reps, err = m.reps.get(text, parseReps); return },
+		func(s Set) (string, error) { return strconv.Itoa(s.Reps), nil }},
+	{"effort", false,
+		func(m *memos, text []byte, s *Set) (err error) {
+			s.Effort, err = m.effort.get(text, parse[units.Effort])
+			return
+		},
+		func(s Set) (string, error) { return text(s.Effort) }},
+	{"rep_seconds", false,
+		func(m *memos, text []byte, s *Set) (err error) {
+			s.RepSeconds, err = m.seconds.get(text, parseSeconds)
+			return
+		},
+		func(s Set) (string, error) {
+			if s.RepSeconds == 0 {
+				return "", nil
+			}
+			return strconv.FormatFloat(s.RepSeconds, 'f', -1, 64), nil
+		}},
+}
+
+// memos are the texts met so far, by column.
+type memos struct {
+	person   memo[string]
+	day      memo[units.Day]
+	exercise memo[exercise.ID]
+	side     memo[body.Side]
+	hold     memo[body.Hold]
+	load     memo[units.Mass]
+	stated   memo[body.Stated]
+	reps     memo[int]
+	effort   memo[units.Effort]
+	seconds  memo[float64]
+}
+
+func newMemos() memos {
+	return memos{memo[string]{}, memo[units.Day]{}, memo[exercise.ID]{}, memo[body.Side]{}, memo[body.Hold]{},
+		memo[units.Mass]{}, memo[body.Stated]{}, memo[int]{}, memo[units.Effort]{}, memo[float64]{}}
+}
+
+func asIs(s string) (string, error)      { return s, nil }
+func asID(s string) (exercise.ID, error) { return exercise.ID(s), nil }
+
+// parse reads what the type's own text is.
+func parse[T any, P interface {
+	*T
+	encoding.TextUnmarshaler
+}](s string) (T, error) {
+	var v T
+	err := P(&v).UnmarshalText([]byte(s))
+	return v, err
+}
+
+func parseReps(s string) (int, error) {
+	if s == "" {
+		return 0, units.Field("", nil, "1 to 1000 repetitions", units.ErrMissing)
+	}
+	n, err := strconv.Atoi(s)
+	if err != nil {
+		return 0, units.Field("", fmt.Sprintf("%.40q", s), "a whole number of repetitions", units.ErrSyntax)
+	}
+	return n, nil
+}
+
+func parseSeconds(s string) (float64, error) {
+	if s == "" {
+		return 0, nil
+	}
+	x, err := strconv.ParseFloat(s, 64)
+	if err != nil {
+		return 0, units.Field("", fmt.Sprintf("%.40q", s), "seconds of one repetition, such as 6 or 4.5", units.ErrSyntax)
+	}
+	return x, nil
+}
+
+func text(v encoding.TextMarshaler) (string, error) {
+	b, err := v.MarshalText()
+	return string(b), err
+}
+
+// A csvReader keeps the order of the columns and room for one row.
+type csvReader struct {
+	order []int // places in columns
+	cells []cell
+	set   Set // kept here, since a variable of row would escape
+	memos memos
+}
+
+// header reads the line that names the columns.
+func (c *csvReader) header(l *lines) *RowError {
+	line, err := l.next()
+	if err == io.EOF {
+		return &RowError{Line: 1, Column: 1, Err: units.Field("", nil, "a first line that names the columns", units.ErrMissing)}
+	}
+	if err == nil {
+		err = c.split(line)
+	}
+	if err != nil {
+		return &RowError{Line: l.n, Column: 1, Err: err}
+	}
+	var bad units.FieldErrors
+	for _, cell := range c.cells {
+		bad.Add("", c.place(string(cell.text)))
+	}
+	for i, col := range columns {
+		if col.needed && !slices.Contains(c.order, i) {
+			bad.Add("", units.Field("/"+col.name, nil, "a column "+col.name, units.ErrMissing))
+		}
+	}
+	if len(bad) == 0 {
+		return nil
+	}
+	e := &RowError{Line: l.n, Column: 1, Name: strings.TrimPrefix(bad[0].Path, "/"), Err: bad}
+	at := slices.IndexFunc(c.cells, func(x cell) bool { return string(x.text) == e.Name })
+	if errors.Is(bad[0], units.ErrDuplicate) {
+		at += 1 + slices.IndexFunc(c.cells[at+1:], func(x cell) bool { return string(x.text) == e.Name })
+	}
+	if at >= 0 {
+		e.Column = c.cells[at].column
+	}
+	return e
+}
+
+// place takes the next column in.
+func (c *csvReader) place(name string) error {
+	i := slices.IndexFunc(columns[:], func(col column) bool { return col.name == name })
+	switch {
+	case i < 0:
+		return units.Field("/"+name, nil, "columns "+columnNames(), units.ErrUnknown)
+	case slices.Contains(c.order, i):
+		return units.Field("/"+name, nil, "each column once", units.ErrDuplicate)
+	}
+	c.order = append(c.order, i)
+	return nil
+}
+
+func columnNames() string {
+	var names []string
+	for _, col := range columns {
+		names = append(names, col.name)
+	}
+	return strings.Join(names, ", ")
+}
+
+// row reads one line.
+func (c *csvReader) row(line []byte) (Set, *RowError) {
+	err := c.split(line)
+	if err == nil && len(c.cells) != len(c.order) {
+		err = units.Field("", fmt.Sprintf("%d cells", len(c.cells)), fmt.Sprintf("%d cells, as in the first line", len(c.order)), units.ErrSyntax)
+	}
+	if err != nil {
+		return Set{}, &RowError{Column: 1, Err: units.At("", err)}
+	}
+	c.set = Set{}
+	var bad units.FieldErrors
+	loaded := true
+	for i, cell := range c.cells {
+		col := &columns[c.order[i]]
+		if col.name == "load" && len(cell.text) == 0 {
+			loaded = false
+			continue
+		}
+		if err := col.read(&c.memos, cell.text, &c.set); err != nil {
+			bad.Add("/"+col.name, err)
+		}
+	}
+	if bad = check(c.set, loaded, bad); len(bad) > 0 {
+		return Set{}, c.fault(bad)
+	}
+	return c.set, nil
+}
+
+// fault names the place of the first bad cell in the row.
+func (c *csvReader) fault(bad units.FieldErrors) *RowError {
+	for i, cell := range c.cells {
+		if name := columns[c.order[i]].name; has(bad, "/"+name) {
+			return &RowError{Column: cell.column, Name: name, Err: bad}
+		}
+	}
+	return &RowError{Column: 1, Name: strings.TrimPrefix(bad[0].Path, "/"), Err: bad} // of a column that is not there
+}
+
+// A cell is one text of a row, within the line at hand.
+type cell struct {
+	text   []byte
+	column int // byte from 1 at which it stands
+}
+
+// split cuts the line into cells; quoted ones are rid of their quotes in place.
+func (c *csvReader) split(line []byte) error {
+	c.cells = c.cells[:0]
+	for at := 0; ; {
+		text, size, err := cut(line[at:])
+		if err != nil {
+			return err
+		}
+		c.cells = append(c.cells, cell{text, at + 1})
+		at += size
+		if at >= len(line) {
+			return nil
+		}
+		at++ // the comma
+		if at == len(line) {
+			c.cells = append(c.cells, cell{nil, at + 1})
+			return nil
+		}
+	}
+}
+
+// cut returns the first cell of line and how many bytes it takes up to the
+// comma or the end.
+func cut(line []byte) (text []byte, size int, err error) {
+	if len(line) == 0 || line[0] != '"' {
+		size = bytes.IndexByte(line, ',')
+		if size < 0 {
+			size = len(line)
+		}
+		if bytes.IndexByte(line[:size], '"') >= 0 {
+			return nil, 0, quoteError(line[:size])
+		}
+		return line[:size], size, nil
+	}
+	end := 1 // of what the cell says, its doubled quotes made single
+	for i := 1; i < len(line); i++ {
+		switch {
+		case line[i] != '"':
+		case i+1 < len(line) && line[i+1] == '"':
+			i++
+		case i+1 == len(line) || line[i+1] == ',':
+			return line[1:end], i + 1, nil
+		default:
+			return nil, 0, quoteError(line)
+		}
+		line[end] = line[i]
+		end++
+	}
+	return nil, 0, quoteError(line)
+}
+
+func quoteError(text []byte) error {
+	return units.Field("", fmt.Sprintf("%.40q", text), `a cell in double quotes to its end, "" for a quote within`, units.ErrSyntax)
+}

@@ -1,0 +1,99 @@
+package setlog
+
+import (
+	"bufio"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"io"
+	"iter"
+	"strings"
+	"unicode/utf8"
+
+	"example.org/posology/units"
+)
+
+// WriteCSV writes a log that [ReadCSV] reads back as the same sets, with every
+// column. It stops at the first set that is not valid by [Set.Validate] or
+// whose person or exercise holds a line break or is not UTF-8, with a
+// [*RowError] for the line it would have had, and at an error of w.
+func WriteCSV(w io.Writer, sets iter.Seq[Set]) error {
+	out := bufio.NewWriter(w)
+	for i, col := range columns {
+		if i > 0 {
+			out.WriteByte(',')
+		}
+		out.WriteString(col.name)
+	}
+	out.WriteByte('\n')
+	line := 1
+	for s := range sets {
+		line++
+		var bad units.FieldErrors
+		switch err := writeRow(out, s); {
+		case errors.As(err, &bad):
+			return &RowError{Line: line, Column: 1, Err: bad}
+		case err != nil:
+			return err
+		}
+	}
+	return out.Flush()
+}
+
+func writeRow(out *bufio.Writer, s Set) error {
+	bad := writable(s)
+	for i, col := range columns {
+		cell, err := col.write(s)
+		if strings.ContainsAny(cell, "\r\n") {
+			err = units.Field("", fmt.Sprintf("%.40q", cell), "text on one line", units.ErrSyntax)
+		}
+		if !has(bad, "/"+col.name) {
+			bad.Add("/"+col.name, err)
+		}
+		if i > 0 {
+			out.WriteByte(',')
+		}
+		out.WriteString(quoted(cell))
+	}
+	if len(bad) > 0 {
+		return bad
+	}
+	return out.WriteByte('\n') // the writer keeps any error before it
+}
+
+// writable returns what keeps s from being read back.
+func writable(s Set) units.FieldErrors {
+	bad := check(s, true, nil)
+	for _, text := range []struct{ path, value string }{{"/person", s.Person}, {"/exercise", string(s.Exercise)}} {
+		if !utf8.ValidString(text.value) && !has(bad, text.path) {
+			bad.Add(text.path, units.Field("", fmt.Sprintf("%.40q", text.value), "UTF-8", units.ErrSyntax))
+		}
+	}
+	return bad
+}
+
+// quoted sets a cell in quotes where it must be.
+func quoted(cell string) string {
+	if strings.ContainsAny(cell, `",`) {
+		return `"` + strings.ReplaceAll(cell, `"`, `""`) + `"`
+	}
+	return cell
+}
+
+// WriteJSONLines writes a log that [ReadJSONLines] reads back as the same sets.
+// It stops as [WriteCSV] does.
+func WriteJSONLines(w io.Writer, sets iter.Seq[Set]) error {
+	out := json.NewEncoder(w)
+	out.SetEscapeHTML(false)
+	line := 0
+	for s := range sets {
+		line++
+		if bad := writable(s); len(bad) > 0 {
+			return &RowError{Line: line, Column: 1, Err: bad}
+		}
+		if err := out.Encode(s); err != nil {
+			return err
+		}
+	}
+	return nil
+}

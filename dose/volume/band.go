@@ -1,0 +1,118 @@
+package volume
+
+import (
+	"fmt"
+	"iter"
+	"slices"
+
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// Per is what a source counts weekly sets for.
+type Per uint8
+
+// What sets are counted for.
+const (
+	PerUnknown  Per = iota // not given
+	PerMuscle              // muscle group
+	PerExercise            // a single exercise
+)
+
+var pers = units.NewVocabulary[Per]("count", "", "per muscle", "per exercise")
+
+// String returns "per muscle" or "per exercise".
+func (p Per) String() string { return pers.Text(p) }
+
+// MarshalText writes what String returns.
+func (p Per) MarshalText() ([]byte, error) { return pers.Marshal(p) }
+
+// UnmarshalText reads what MarshalText writes.
+func (p *Per) UnmarshalText(text []byte) error { return pers.Unmarshal(text, p) }
+
+// A Band is one class of weekly sets.
+type Band struct {
+	Name string               `json:"name"` // low, medium, moderate or high
+	Sets units.Range[float64] `json:"sets"` // a week
+}
+
+// A Scheme is a published way to class weekly volume. It describes what groups
+// of people did in trials; it asks nothing of anybody.
+type Scheme struct {
+	ID         string     `json:"id"`
+	Per        Per        `json:"per"`
+	Population string     `json:"population"`
+	Bands      []Band     `json:"bands"`               // rising; numbers between two belong to neither
+	Convention Convention `json:"convention,omitzero"` // zero: what was seen of the source does not say
+	// Assumed says that the convention is the caller's and not the source's.
+	Assumed bool            `json:"assumed,omitzero"`
+	Fact    evidence.FactID `json:"fact"`
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (s *Scheme) UnmarshalJSON(data []byte) error {
+	type plain Scheme
+	return units.DecodeJSON(data, (*plain)(s))
+}
+
+// below, above and from write classes of sets, which go by half sets.
+func below(n float64) units.Range[float64]       { return units.AtMost(n - 0.5) }
+func above(n float64) units.Range[float64]       { return units.AtLeast(n + 0.5) }
+func from(min, max float64) units.Range[float64] { return units.Must(units.Between(min, max)) }
+
+// schemes are the published classes, with their source.
+var schemes = []struct {
+	Scheme
+	source evidence.SourceID
+}{
+	{Scheme{ID: "schoenfeld2017", Per: PerMuscle, Population: "people in the trials that were pooled", Fact: "volume.bands-schoenfeld2017",
+		Bands: []Band{{"low", below(5)}, {"medium", from(5, 9)}, {"high", units.AtLeast(10.0)}}}, "schoenfeld2017"},
+	{Scheme{ID: "bazvalle2022", Per: PerMuscle, Population: "young trained men", Fact: "volume.bands-bazvalle2022",
+		Bands: []Band{{"low", below(12)}, {"moderate", from(12, 20)}, {"high", above(20)}}}, "bazvalle2022"},
+}
+
+// Schemes yields the published schemes. None says how it counts indirect sets,
+// as far as its source was read: [Scheme.Assuming] reads one in a convention.
+func Schemes() iter.Seq[Scheme] {
+	return func(yield func(Scheme) bool) {
+		for _, s := range schemes {
+			one := s.Scheme
+			one.Bands = slices.Clone(one.Bands)
+			if !yield(one) {
+				return
+			}
+		}
+	}
+}
+
+// Assuming returns s read in convention c where its source does not say one.
+func (s Scheme) Assuming(c Convention) Scheme {
+	if s.Convention == ConventionUnknown && c.Check() == nil {
+		s.Convention, s.Assumed = c, true
+	}
+	return s
+}
+
+// Class returns the band that n sets a week lie in. It is an
+// [units.ErrMissing] or [units.ErrConflict] if the conventions are not known
+// to be the same, and an [units.ErrOutOfRange] between two bands.
+func (s Scheme) Class(n Sets) (Band, error) {
+	for _, b := range s.Bands {
+		side, err := n.Against(b.Sets, s.Convention)
+		if err != nil {
+			return Band{}, err
+		}
+		if side == 0 {
+			return b, nil
+		}
+	}
+	return Band{}, units.Field("", n, s.describe(), units.ErrOutOfRange)
+}
+
+func (s Scheme) describe() string {
+	text := "weekly sets " + s.Per.String()
+	for _, b := range s.Bands {
+		text += fmt.Sprintf("; %s: %v", b.Name, b.Sets)
+	}
+	return text
+}

@@ -1,0 +1,139 @@
+package volume
+
+import (
+	"cmp"
+	"fmt"
+	"math"
+	"math/big"
+	"math/bits"
+	"strings"
+
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// FactLoad is the published formula: repetitions times load, summed over sets.
+const FactLoad evidence.FactID = "volume.load"
+
+// A Load is an exact sum of mass over repetitions: whole kilograms and
+// nanograms, since a [units.Mass] ends at 9.2 million kg. It is nought or more;
+// the zero value is nought. Its text is like "1560 kg".
+type Load struct {
+	kg, ng int64 // ng below one kilogram
+}
+
+// Lifted returns reps times m. Either below nought is an
+// [units.ErrOutOfRange], too much an [units.ErrOverflow].
+func Lifted(m units.Mass, reps int) (Load, error) {
+	if m < 0 || reps < 0 {
+		return Load{}, units.Field("", fmt.Sprintf("%d × %s", reps, m), "0 or more of 0 kg or more", units.ErrOutOfRange)
+	}
+	hi, lo := bits.Mul64(uint64(m), uint64(reps))
+	if hi >= uint64(units.Kilogram)/2 { // the quotient would reach 2^63
+		return Load{}, units.Field("", fmt.Sprintf("%d × %s", reps, m), loadLimit, units.ErrOverflow)
+	}
+	kg, ng := bits.Div64(hi, lo, uint64(units.Kilogram))
+	return Load{int64(kg), int64(ng)}, nil
+}
+
+const loadLimit = "a load within 9.2 million million million kg"
+
+// Add returns l + m, or an [units.ErrOverflow].
+func (l Load) Add(m Load) (Load, error) {
+	sum := l.plus(m)
+	if sum.kg < 0 {
+		return Load{}, units.Field("", l.String()+" + "+m.String(), loadLimit, units.ErrOverflow)
+	}
+	return sum, nil
+}
+
+// plus is Add where the sum is known to fit.
+func (l Load) plus(m Load) Load {
+	l.kg, l.ng = l.kg+m.kg, l.ng+m.ng
+	if l.ng >= int64(units.Kilogram) {
+		l.kg, l.ng = l.kg+1, l.ng-int64(units.Kilogram)
+	}
+	return l
+}
+
+// Parts returns whole kilograms and the nanograms beyond them.
+func (l Load) Parts() (kg int64, rest units.Mass) { return l.kg, units.Mass(l.ng) }
+
+// Compare returns -1, 0 or +1 as l is less than, the same as or more than m.
+func (l Load) Compare(m Load) int { return cmp.Or(cmp.Compare(l.kg, m.kg), cmp.Compare(l.ng, m.ng)) }
+
+// Kilograms returns l in kilograms, as near as a float64 comes.
+func (l Load) Kilograms() float64 { return float64(l.kg) + float64(l.ng)/float64(units.Kilogram) }
+
+// Per returns kilograms per repetition or per minute, for n of them: the mean
+// load, or the density of the session. An n that is not above nought and
+// finite is an [units.ErrOutOfRange].
+func (l Load) Per(n float64) (float64, error) {
+	per := l.Kilograms() / n
+	if !(n > 0) || math.IsInf(n, 0) || math.IsInf(per, 0) {
+		return 0, units.Field("", n, "repetitions or minutes, above 0", units.ErrOutOfRange)
+	}
+	return per, nil
+}
+
+// String prints the exact decimal in kilograms, such as "1560.5 kg".
+func (l Load) String() string {
+	if l.ng == 0 {
+		return fmt.Sprintf("%d kg", l.kg)
+	}
+	return fmt.Sprintf("%d.%s kg", l.kg, strings.TrimRight(fmt.Sprintf("%012d", l.ng), "0"))
+}
+
+// MarshalText writes what [Load.String] prints.
+func (l Load) MarshalText() ([]byte, error) { return []byte(l.String()), nil }
+
+// ParseLoad reads what [Load.String] prints: a decimal number of kilograms
+// with at most twelve decimals. Another form is an [units.ErrSyntax], too much
+// an [units.ErrOverflow].
+func ParseLoad(s string) (Load, error) {
+	number, isKg := strings.CutSuffix(s, " kg")
+	whole, frac, _ := strings.Cut(number, ".")
+	digits := whole + frac
+	if !isKg || whole == "" || len(frac) > 12 || len(digits) > 60 || strings.HasSuffix(number, ".") || strings.Trim(digits, "0123456789") != "" {
+		return Load{}, units.Field("", fmt.Sprintf("%.80q", s), `kilograms such as "1560.5 kg"`, units.ErrSyntax)
+	}
+	ng, _ := new(big.Int).SetString(digits+strings.Repeat("0", 12-len(frac)), 10)
+	kg, rest := ng.QuoRem(ng, big.NewInt(int64(units.Kilogram)), new(big.Int))
+	if !kg.IsInt64() {
+		return Load{}, units.Field("", fmt.Sprintf("%.80q", s), loadLimit, units.ErrOverflow)
+	}
+	return Load{kg.Int64(), rest.Int64()}, nil
+}
+
+// UnmarshalText reads what [ParseLoad] reads.
+func (l *Load) UnmarshalText(text []byte) error {
+	v, err := ParseLoad(string(text))
+	if err != nil {
+		return err
+	}
+	*l = v
+	return nil
+}
+
+// maxShare is the highest share of 1RM taken, against percents for shares.
+const maxShare = 2
+
+// Relative returns the relative volume sets × reps × share, in repetitions of
+// one-repetition maxima (Kraft 2014). Noughts and numbers below, and a share
+// above 2, are an [units.ErrOutOfRange].
+func Relative(sets, reps int, share units.Fraction) (float64, error) {
+	var bad units.FieldErrors
+	if sets < 1 {
+		bad.Add("/sets", units.Field("", sets, "1 or more", units.ErrOutOfRange))
+	}
+	if reps < 1 {
+		bad.Add("/reps", units.Field("", reps, "1 or more", units.ErrOutOfRange))
+	}
+	if !(share > 0 && share <= maxShare) {
+		bad.Add("/share", units.Field("", float64(share), "above 0, up to 2", units.ErrOutOfRange))
+	}
+	if len(bad) > 0 {
+		return 0, bad
+	}
+	return float64(sets) * float64(reps) * float64(share), nil
+}

@@ -1,0 +1,59 @@
+package volume
+
+import (
+	"example.org/posology/dose/exercise"
+	"example.org/posology/units"
+)
+
+// Movement is one of two pairs of opposed movements that a week is looked
+// through for.
+type Movement uint8
+
+// Movements.
+const (
+	MovementUnknown Movement = iota // none of these
+	Push                            // away from the body, overhead or down
+	Pull                            // rows and vertical pulls
+	Squat                           // squats and lunges
+	Hinge                           // hinges and bridges
+)
+
+var movements = units.NewVocabulary[Movement]("movement", "", "push", "pull", "squat", "hinge")
+
+// String returns "push", "pull", "squat" or "hinge".
+func (m Movement) String() string { return movements.Text(m) }
+
+// MarshalText writes what String returns.
+func (m Movement) MarshalText() ([]byte, error) { return movements.Marshal(m) }
+
+// UnmarshalText reads what MarshalText writes.
+func (m *Movement) UnmarshalText(text []byte) error { return movements.Unmarshal(text, m) }
+
+// Movement returns which of the opposed movements the exercise is, if any.
+func (e ExerciseWeek) Movement() Movement {
+	switch e.Pattern {
+	case exercise.HorizontalPush, exercise.OverheadPush, exercise.DownwardPush:
+		return Push
+	case exercise.Row, exercise.VerticalPull:
+		return Pull
+	case exercise.Squat, exercise.Lunge:
+		return Squat
+	case exercise.Hinge:
+		return Hinge
+	}
+	return MovementUnknown
+}
+
+// CountsReps reports whether the exercise is measured in repetitions.
+func (e ExerciseWeek) CountsReps() bool { return e.Measure == exercise.Repetitions }
+
+// MovementSets returns the sets of exercises of movement m that both sides did.
+func (t Totals) MovementSets(m Movement) int {
+	n := 0
+	for _, e := range t.Exercises {
+		if m != MovementUnknown && e.Movement() == m {
+			n += min(e.Left, e.Right)
+		}
+	}
+	return n
+}

@@ -1,0 +1,349 @@
+package volume_test
+
+import (
+	"encoding/json"
+	"errors"
+	"math"
+	"math/big"
+	"slices"
+	"testing"
+	"time"
+
+	"example.org/posology/dose/volume"
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+	"pgregory.net/rapid"
+)
+
+func TestSets(t *testing.T) {
+	tests := []struct {
+		n    float64
+		c    volume.Convention
+		text string
+		want error
+	}{
+		{9, volume.Direct, "9 direct", nil},
+		{4.5, volume.Fractional, "4.5 fractional", nil},
+		{0, volume.Total, "0 total", nil},
+		{4.5, volume.Total, "", units.ErrOutOfRange},
+		{4.25, volume.Fractional, "", units.ErrOutOfRange},
+		{-1, volume.Direct, "", units.ErrOutOfRange},
+		{math.NaN(), volume.Direct, "", units.ErrOutOfRange},
+		{math.Inf(1), volume.Direct, "", units.ErrOutOfRange},
+		{1 << 40, volume.Direct, "1099511627776 direct", nil},
+		{1<<40 + 1, volume.Direct, "", units.ErrOutOfRange},
+		{1, 0, "", units.ErrMissing},
+		{1, 9, "", units.ErrOutOfRange},
+	}
+	for _, tt := range tests {
+		s, err := volume.NewSets(tt.n, tt.c)
+		if s.String() != tt.text || !errors.Is(err, tt.want) {
+			t.Errorf("NewSets(%v, %v) = %v, %v, want %s, %v", tt.n, tt.c, s, err, tt.text, tt.want)
+		}
+		if err == nil && s.Convention() != tt.c {
+			t.Errorf("%v is in convention %v", s, s.Convention())
+		}
+		text, _ := s.MarshalText()
+		var back volume.Sets
+		if err := back.UnmarshalText(text); err != nil || back != s {
+			t.Errorf("%s reads back as %v, %v", text, back, err)
+		}
+	}
+	for _, bad := range []string{"9", "direct", "9 whole", "0.5 direct", "-1 total", "x fractional"} {
+		if err := new(volume.Sets).UnmarshalText([]byte(bad)); err == nil {
+			t.Errorf("%q is taken", bad)
+		}
+	}
+}
+
+// TestNeverAcross: numbers of two conventions are never compared.
+func TestNeverAcross(t *testing.T) {
+	all := []volume.Convention{0, volume.Direct, volume.Fractional, volume.Total}
+	nine := func(c volume.Convention) volume.Sets { s, _ := volume.NewSets(9, c); return s }
+	bound := units.Must(units.Between(9.0, 10.0))
+	for _, a := range all {
+		for _, b := range all {
+			_, err := nine(a).Compare(nine(b))
+			_, against := nine(a).Against(bound, b)
+			want := a == b && a != 0
+			if (err == nil) != want || (against == nil) != want {
+				t.Errorf("%v and %v: %v, %v", a, b, err, against)
+			}
+			if a != 0 && b != 0 && a != b && !(errors.Is(err, units.ErrConflict) && errors.Is(against, units.ErrConflict)) {
+				t.Errorf("%v and %v: %v, %v, want ErrConflict", a, b, err, against)
+			}
+		}
+	}
+	for n, want := range map[float64]int{8.5: -1, 9: 0, 10: 0, 10.5: 1} {
+		s := units.Must(volume.NewSets(n, volume.Fractional))
+		got, err := s.Against(bound, volume.Fractional)
+		order, _ := s.Compare(nine(volume.Fractional))
+		if got != want || err != nil || order != map[float64]int{8.5: -1, 9: 0, 10: 1, 10.5: 1}[n] {
+			t.Errorf("%v: %d %d, %v", s, got, order, err)
+		}
+	}
+}
+
+func TestSchemes(t *testing.T) {
+	facts := map[evidence.FactID]bool{}
+	for f := range volume.Facts() {
+		facts[f.ID] = true
+	}
+	for s := range volume.Schemes() {
+		nine, half := units.Must(volume.NewSets(9, volume.Total)), units.Must(volume.NewSets(9.5, volume.Fractional))
+		if _, err := s.Class(nine); !errors.Is(err, units.ErrMissing) || s.Assumed {
+			t.Errorf("%s in no convention: %v", s.ID, err)
+		}
+		if _, err := s.Assuming(volume.Direct).Class(nine); !errors.Is(err, units.ErrConflict) {
+			t.Errorf("%s across conventions: %v", s.ID, err)
+		}
+		if a := s.Assuming(volume.Direct); !a.Assumed || a.Assuming(volume.Total).Convention != volume.Direct || s.Assuming(0).Assumed {
+			t.Errorf("%s: %+v", s.ID, a)
+		}
+		if _, err := s.Assuming(volume.Fractional).Class(half); s.ID == "schoenfeld2017" && !errors.Is(err, units.ErrOutOfRange) {
+			t.Errorf("%s at 9.5 sets: %v, want none of the classes", s.ID, err)
+		}
+		low, err := s.Assuming(volume.Fractional).Class(units.Must(volume.NewSets(4.5, volume.Fractional)))
+		if low.Name != "low" || err != nil || !facts[s.Fact] {
+			t.Errorf("%s at 4.5 sets: %v, %v", s.ID, low, err)
+		}
+		text, _ := json.Marshal(s)
+		var back volume.Scheme
+		if err := json.Unmarshal(text, &back); err != nil || back.ID != s.ID || !slices.Equal(back.Bands, s.Bands) || back.Per != volume.PerMuscle {
+			t.Errorf("%s: %s, %v", s.ID, text, err)
+		}
+		s.Bands[0].Name = "spoilt"
+	}
+	for s := range volume.Schemes() {
+		if s.Bands[0].Name != "low" {
+			t.Errorf("%s was changed from outside", s.ID)
+		}
+		break
+	}
+}
+
+func TestLoad(t *testing.T) {
+	tests := []struct {
+		mass units.Mass
+		reps int64
+		text string
+		want error
+	}{
+		{65 * units.Kilogram, 24, "1560 kg", nil},
+		{units.Pound, 3, "1.36077711 kg", nil},
+		{1, 1, "0.000000000001 kg", nil},
+		{0, 0, "0 kg", nil},
+		{units.MaxMass, 1000, "9223372036.854775807 kg", nil},
+		{units.MaxMass, math.MaxInt64 >> 24, "5070602400903694233.400202231809 kg", nil},
+		{units.MaxMass, 1e12, "9223372036854775807 kg", nil},
+		{units.MaxMass, 1e12 + 1, "", units.ErrOverflow},
+		{units.MaxMass, math.MaxInt64, "", units.ErrOverflow},
+		{-1, 1, "", units.ErrOutOfRange},
+		{1, -1, "", units.ErrOutOfRange},
+	}
+	for _, tt := range tests {
+		reps := int(tt.reps)
+		if int64(reps) != tt.reps {
+			continue // no int on this machine
+		}
+		l, err := volume.Lifted(tt.mass, reps)
+		if !errors.Is(err, tt.want) || err == nil && l.String() != tt.text {
+			t.Errorf("%d × %v = %v, %v, want %s, %v", tt.reps, tt.mass, l, err, tt.text, tt.want)
+		}
+	}
+	for _, bad := range []string{"", "kg", "1", "1kg", "-1 kg", "1. kg", ".5 kg", "1.0000000000001 kg", "1e3 kg", "9223372036854775808 kg", "1 lb", "1,5 kg"} {
+		if l, err := volume.ParseLoad(bad); err == nil {
+			t.Errorf("%q is taken for %v", bad, l)
+		}
+	}
+	if err := new(volume.Load).UnmarshalText([]byte("1 lb")); !errors.Is(err, units.ErrSyntax) {
+		t.Errorf("1 lb: %v", err)
+	}
+	most, err := volume.ParseLoad("9223372036854775807.999999999999 kg")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, err := most.Add(units.Must(volume.Lifted(1, 1))); !errors.Is(err, units.ErrOverflow) {
+		t.Errorf("one nanogram above the most: %v", err)
+	}
+	for _, n := range []float64{0, -1, math.NaN(), math.Inf(1), 5e-324} {
+		if per, err := most.Per(n); !errors.Is(err, units.ErrOutOfRange) {
+			t.Errorf("per %v: %v, %v", n, per, err)
+		}
+	}
+}
+
+// TestLoadIsExact compares sums with those of big numbers, kg and lb mixed.
+func TestLoadIsExact(t *testing.T) {
+	unit := rapid.SampledFrom([]units.Mass{1, units.Gram, units.Ounce, units.Pound, units.Kilogram})
+	rapid.Check(t, func(rt *rapid.T) {
+		var sum volume.Load
+		want := new(big.Int)
+		for range rapid.IntRange(0, 20).Draw(rt, "n") {
+			mass := unit.Draw(rt, "unit") * units.Mass(rapid.IntRange(0, 1_000_000).Draw(rt, "mass"))
+			reps := rapid.IntRange(0, 1000).Draw(rt, "reps")
+			one, err := volume.Lifted(mass, reps)
+			if err != nil {
+				rt.Fatal(err)
+			}
+			if sum, err = sum.Add(one); err != nil {
+				rt.Fatal(err)
+			}
+			want.Add(want, new(big.Int).Mul(big.NewInt(int64(mass)), big.NewInt(int64(reps))))
+			if sum.Compare(one) < 0 {
+				rt.Fatalf("%v is less than its part %v", sum, one)
+			}
+		}
+		kg, rest := sum.Parts()
+		got := new(big.Int).Add(new(big.Int).Mul(big.NewInt(kg), big.NewInt(1e12)), big.NewInt(int64(rest)))
+		if got.Cmp(want) != 0 {
+			rt.Fatalf("%v, want %v ng", sum, want)
+		}
+		text, _ := sum.MarshalText()
+		var back volume.Load
+		if err := back.UnmarshalText(text); err != nil || back != sum || back.Compare(sum) != 0 {
+			rt.Fatalf("%s reads back as %v, %v", text, back, err)
+		}
+	})
+}
+
+func TestRelativeRefuses(t *testing.T) {
+	for _, share := range []units.Fraction{0, -0.1, 2.01, units.Fraction(math.NaN())} {
+		if got, err := volume.Relative(0, 0, share); got != 0 || paths(t, err) != "/sets /reps /share" {
+			t.Errorf("%v: %v, %v", share, got, err)
+		}
+	}
+	if got, err := volume.Relative(1, 1, 2); got != 2 || err != nil {
+		t.Errorf("%v, %v", got, err)
+	}
+}
+
+func TestWeek(t *testing.T) {
+	dense := units.Must(units.ParseDay("2020-12-20"))
+	for day := units.Day(1); day.Check() == nil; day += step(day, dense) {
+		w, err := volume.WeekOf(day)
+		if day > 3652054 {
+			if err == nil {
+				t.Errorf("%v lies in %v, which does not end", day, w)
+			}
+			continue
+		}
+		year, n := day.ISOWeek()
+		backYear, backN := w.Monday().ISOWeek()
+		if err != nil || w.Monday().Weekday() != time.Monday || day-w.Monday() > 6 || day < w.Monday() || year != backYear || n != backN {
+			t.Fatalf("%v lies in %v, %v", day, w, err)
+		}
+		if back, err := volume.ParseWeek(w.String()); err != nil || back != w {
+			t.Fatalf("%v reads back as %v, %v", w, back, err)
+		}
+	}
+	for day, valid := range map[units.Day]bool{0: false, 1: true, 3652054: true, 3652055: false, -1: false, 3652060: false} {
+		if w, err := volume.WeekOf(day); (err == nil) != valid {
+			t.Errorf("WeekOf(%d) = %v, %v", day, w, err)
+		}
+	}
+	for _, bad := range []string{"", "2026", "2026-W54", "2025-W53", "2026-W00", "2026-w01", "0000-W01", "9999-W52", "26-W01", " 2026-W01"} {
+		if w, err := volume.ParseWeek(bad); err == nil {
+			t.Errorf("%q is taken for %v", bad, w)
+		}
+	}
+	var none volume.Week
+	if err := none.UnmarshalText(nil); err != nil || none.String() != "" || none.Monday() != 0 || !errors.Is(none.Check(), units.ErrMissing) {
+		t.Errorf("no week: %v, %q", err, none)
+	}
+	if err := none.UnmarshalText([]byte("x")); err == nil {
+		t.Error("x is taken for a week")
+	}
+	if _, err := volume.Week(-1).MarshalText(); !errors.Is(err, units.ErrOutOfRange) || volume.Week(-1).String() != "Week(-1)" {
+		t.Errorf("week -1: %v", err)
+	}
+	var read volume.Week
+	if err := read.UnmarshalText([]byte("2026-W53")); err != nil || read.Monday().String() != "2026-12-28" {
+		t.Errorf("2026-W53: %v, %v", read.Monday(), err)
+	}
+	if text, err := none.MarshalText(); err != nil || len(text) != 0 {
+		t.Errorf("%q, %v", text, err)
+	}
+}
+
+// step goes day by day through the twelve years from dense, else in strides.
+func step(day, dense units.Day) units.Day {
+	if day >= dense && day < dense+12*366 {
+		return 1
+	}
+	return 89
+}
+
+// TestMonotonySaysNothing: of n equal sessions it is fixed, whatever the load.
+func TestMonotonySaysNothing(t *testing.T) {
+	for n := 1; n <= 6; n++ {
+		for _, load := range []float64{1, 240, 9999.5} {
+			daily := make([]float64, 7)
+			for i := range n {
+				daily[i] = load
+			}
+			got, err := volume.SpreadOf(daily, volume.Sample)
+			want := math.Sqrt(6 * float64(n) / (7 * float64(7-n)))
+			if err != nil || math.Abs(got.Monotony-want) > 1e-12 || !got.EqualSessions || got.Strain != got.Weekly*got.Monotony {
+				t.Errorf("%d × %v: %+v, %v, want %v", n, load, got, err, want)
+			}
+		}
+	}
+	if got, err := volume.SpreadOf([]float64{1, 2, 0, 0, 0, 0, 0}, volume.Population); err != nil || got.EqualSessions {
+		t.Errorf("%+v, %v", got, err)
+	}
+}
+
+func TestSpreadRefuses(t *testing.T) {
+	tests := []struct {
+		name  string
+		daily []float64
+		d     volume.Deviation
+		paths string
+		want  error
+	}{
+		{"all equal", []float64{5, 5, 5}, volume.Population, "/daily", volume.ErrUndefined},
+		{"all rest", make([]float64, 7), volume.Sample, "/daily", volume.ErrUndefined},
+		{"one day", []float64{5}, volume.Sample, "/daily", volume.ErrUndefined},
+		{"no day", nil, volume.Sample, "/daily", units.ErrMissing},
+		{"no deviation", []float64{1, 2}, 0, "/deviation", units.ErrMissing},
+		{"numbers", []float64{-1, math.NaN(), math.Inf(1), 1e12}, 3, "/deviation /daily/0 /daily/1 /daily/2", units.ErrOutOfRange},
+	}
+	for _, tt := range tests {
+		if got, err := volume.SpreadOf(tt.daily, tt.d); got != (volume.Spread{}) || !errors.Is(err, tt.want) || paths(t, err) != tt.paths {
+			t.Errorf("%s: %+v, %v", tt.name, got, err)
+		}
+	}
+	for _, bad := range [][2]float64{{1, 0}, {0, 0}, {1e308, 1e-308}} {
+		if _, err := volume.Monotony(bad[0], bad[1]); !errors.Is(err, volume.ErrUndefined) {
+			t.Errorf("%v: %v", bad, err)
+		}
+	}
+	for _, bad := range [][2]float64{{-1, 1}, {1, -1}, {math.NaN(), 1}, {math.Inf(1), 1}, {1, math.Inf(1)}} {
+		if _, err := volume.Monotony(bad[0], bad[1]); !errors.Is(err, units.ErrOutOfRange) {
+			t.Errorf("%v: %v", bad, err)
+		}
+	}
+	if _, err := volume.SpreadOf([]float64{0, 1e-200}, volume.Sample); !errors.Is(err, volume.ErrUndefined) {
+		t.Errorf("a deviation too small to square: %v", err)
+	}
+}
+
+func TestSessionLoad(t *testing.T) {
+	six := units.Must(units.NewEffort(units.ScaleCR10, 6))
+	tests := []struct {
+		rating  units.Effort
+		minutes float64
+		want    float64
+		paths   string
+	}{
+		{six, 40, 240, ""}, {six, 0, 0, ""}, {six, 1440, 8640, ""},
+		{six, 1440.5, 0, "/minutes"}, {six, -1, 0, "/minutes"}, {six, math.NaN(), 0, "/minutes"},
+		{units.Effort{}, -1, 0, "/rating /minutes"}, {units.Must(units.RPE(6)), 40, 0, "/rating"}, {units.Must(units.OMNI(6)), 40, 0, "/rating"},
+	}
+	for _, tt := range tests {
+		if got, err := volume.SessionLoad(tt.rating, tt.minutes); got != tt.want || paths(t, err) != tt.paths {
+			t.Errorf("%v for %v min: %v, %v", tt.rating, tt.minutes, got, err)
+		}
+	}
+}

@@ -1,0 +1,122 @@
+package volume
+
+import (
+	"fmt"
+	"regexp"
+	"strconv"
+	"time"
+
+	"example.org/posology/units"
+)
+
+// Week is a week by ISO 8601, Monday to Sunday, counted from the one that
+// begins on 0001-01-01. The zero value is "not given". Its text is like
+// "2026-W53"; early January may belong to the last week of the year before.
+type Week int32
+
+const daysInWeek = 7
+
+// maxWeek is the last week whose Sunday is a day of [units.Day].
+const maxWeek Week = 3652059 / daysInWeek
+
+const weekForm = "a week such as 2026-W53, from 0001-W01 to 9999-W51"
+
+// WeekOf returns the week that d lies in. A day not given is an
+// [units.ErrMissing], one outside whole weeks an [units.ErrOutOfRange].
+func WeekOf(d units.Day) (Week, error) {
+	if err := d.Check(); err != nil {
+		return 0, err
+	}
+	w := Week((d-1)/daysInWeek + 1)
+	return w, w.Check()
+}
+
+// Check returns nil for a week that is given and ends within the calendar,
+// else an [units.ErrMissing] or [units.ErrOutOfRange].
+func (w Week) Check() error {
+	switch {
+	case w == 0:
+		return units.Field("", nil, weekForm, units.ErrMissing)
+	case w < 0 || w > maxWeek:
+		return units.Field("", int32(w), weekForm, units.ErrOutOfRange)
+	}
+	return nil
+}
+
+// Monday returns the first day of w, no day for a week not given.
+func (w Week) Monday() units.Day {
+	if w.Check() != nil {
+		return 0
+	}
+	return units.Day(w-1)*daysInWeek + 1
+}
+
+// days lists those days of w whose bit is set, Monday's first.
+func (w Week) days(bits uint8) []units.Day {
+	var list []units.Day
+	for i := range units.Day(daysInWeek) {
+		if bits&(1<<i) != 0 {
+			list = append(list, w.Monday()+i)
+		}
+	}
+	return list
+}
+
+// String prints "2026-W53", and "" for a week not given.
+func (w Week) String() string {
+	switch {
+	case w == 0:
+		return ""
+	case w.Check() != nil:
+		return fmt.Sprintf("Week(%d)", int32(w))
+	}
+	year, n := w.Monday().ISOWeek()
+	return fmt.Sprintf("%04d-W%02d", year, n)
+}
+
+// MarshalText writes what [Week.String] prints; a week outside the calendar is
+// an [units.ErrOutOfRange].
+func (w Week) MarshalText() ([]byte, error) {
+	if w != 0 {
+		if err := w.Check(); err != nil {
+			return nil, err
+		}
+	}
+	return []byte(w.String()), nil
+}
+
+var weekText = regexp.MustCompile(`^([0-9]{4})-W([0-9]{2})$`)
+
+// ParseWeek reads a week such as "2026-W53". Another form is an
+// [units.ErrSyntax], a week that does not exist an [units.ErrOutOfRange].
+func ParseWeek(s string) (Week, error) {
+	part := weekText.FindStringSubmatch(s)
+	if part == nil {
+		return 0, units.Field("", fmt.Sprintf("%.40q", s), weekForm, units.ErrSyntax)
+	}
+	year, _ := strconv.Atoi(part[1]) // digits only: no error
+	n, _ := strconv.Atoi(part[2])
+	fourth, err := units.NewDay(year, time.January, 4) // always in week 1
+	if err != nil {
+		return 0, units.Field("", s, weekForm, units.ErrOutOfRange)
+	}
+	w := Week((fourth-1)/daysInWeek+1) + Week(n) - 1
+	if n == 0 || w.Check() != nil || w.String() != s {
+		return 0, units.Field("", s, weekForm, units.ErrOutOfRange)
+	}
+	return w, nil
+}
+
+// UnmarshalText reads what MarshalText writes.
+func (w *Week) UnmarshalText(text []byte) error {
+	if len(text) == 0 {
+		*w = 0
+		return nil
+	}
+	v, err := ParseWeek(string(text))
+	if err != nil {
+		return err
+	}
+	*w = v
+	return nil
+}
