@@ -261,7 +261,17 @@ func (g *guide) fillSets(r Request) {
 	if r.Screening.Meanwhile >= screening.LightSupervised {
 		g.sets, g.buildTo = 1, 1
 	}
+	g.lightenSets(r)
 	g.because(evidence.Because("dose.sets", facts...).With("sets", g.sets).With("build to", g.buildTo))
+}
+
+// lightenSets leaves out the sets that a lighter day asks for, down to one.
+func (g *guide) lightenSets(r Request) {
+	l := r.Screening.Limits.Lighten
+	g.sets = max(1, g.sets-l.FewerSets)
+	if l.AtMostLast {
+		g.because(evidence.Because("dose.lighter-day").With("fewer", l.FewerSets).With("more", l.MoreReserve))
+	}
 }
 
 // fillTimes takes rest and days from the row, else from the trade.
@@ -289,6 +299,7 @@ func (g *guide) fillReserve(r Request) {
 		facts = []evidence.FactID{factUncountable, factHackett}
 	}
 	limits := r.Screening.Limits
+	g.raiseReserve(g.reserve.Least + limits.Lighten.MoreReserve)
 	if g.raiseReserve(limits.MinReserve) {
 		g.because(evidence.Because("dose.reserve-limit").With("reserve", limits.MinReserve))
 	}

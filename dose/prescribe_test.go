@@ -96,6 +96,12 @@ func TestLimitsBind(t *testing.T) {
 		{"reserve", screening.Limits{MinReserve: 4}, func(p dose.Prescription) bool {
 			return p.Reserve.Least == 4 && p.Load.Each <= free.Load.Each
 		}},
+		{"a lighter day", screening.Limits{Lighten: screening.Lighten{AtMostLast: true, FewerSets: 1, MoreReserve: 2}}, func(p dose.Prescription) bool {
+			return p.Reserve.Least == free.Reserve.Least+2 && p.Sets == free.Sets-1 && has(p.Reasons, "dose.lighter-day")
+		}},
+		{"a much lighter day", screening.Limits{Lighten: screening.Lighten{FewerSets: 9}}, func(p dose.Prescription) bool {
+			return p.Sets == 1
+		}},
 		{"moderate effort", screening.Limits{MaxIntensity: screening.Moderate}, func(p dose.Prescription) bool {
 			return p.Reserve.Least == 4 && p.Reserve.Countable
 		}},

@@ -309,7 +309,7 @@ func (a *assessment) answered(q *question) bool {
 	case askClearance:
 		return len(a.p.Clearances) > 0 || a.p.Answers[askClearance] != Unknown
 	case askLimit:
-		return slices.ContainsFunc(a.p.Restrictions, func(r Restriction) bool { return r.inForce(a.p.Day) })
+		return a.p.Answers[askLimit] == No || slices.ContainsFunc(a.p.Restrictions, func(r Restriction) bool { return r.inForce(a.p.Day) })
 	}
 	return true
 }

@@ -64,7 +64,7 @@ var writtenQuestions = []question{
 	{code: askPressure, triggers: pressureCodes, means: "blood_pressure",
 		client: "May we measure your blood pressure after a rest?", clinician: "Blood pressure at rest."},
 	{code: askRegion, triggers: []Code{"recent_fracture"}, client: "Which bone was broken?", clinician: "Region of the fracture."},
-	{code: askLimit, triggers: []Code{"musculoskeletal_limitation"}, client: "What has your surgeon or clinician asked you not to do?", clinician: "The restriction, with its author and until when."},
+	{code: askLimit, yesNo: true, triggers: []Code{"musculoskeletal_limitation"}, client: "Has a surgeon or clinician asked you not to do something?", clinician: "Whether a surgeon or clinician set a restriction; if so, the restriction itself, with its author and until when."},
 
 	{code: askCounts, triggers: []Code{"blood_disease", "chemotherapy"}, means: askCounts,
 		client: "What did your last blood test show? The letter or a picture of it will do.", clinician: "Platelets and haemoglobin, latest counts."},

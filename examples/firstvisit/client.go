@@ -7,6 +7,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units/evidence"
@@ -14,7 +15,7 @@ import (
 
 // clientPaper is short, kind and in large steps: what to do.
 func clientPaper(w io.Writer, r visit.Result) error {
-	p, err := newPage(w)
+	p, err := newPaper(w)
 	if err != nil {
 		return err
 	}
@@ -31,7 +32,7 @@ func clientPaper(w io.Writer, r visit.Result) error {
 	for _, q := range r.Screening.Missing {
 		p.clients("- ", []evidence.Reason{q.Reason})
 	}
-	if text := leaveOut(r.Screening.Limits.Avoid); text != "" && r.Week != nil {
+	if text := page.LeaveOut(r.Screening.Limits.Avoid); text != "" && r.Week != nil {
 		p.say("- ", text)
 	}
 	if r.Screening.Route == screening.AskFirst && len(r.Screening.Missing) == 0 {
@@ -47,7 +48,7 @@ func clientPaper(w io.Writer, r visit.Result) error {
 	return p.close()
 }
 
-func clientWeek(p *page, week dose.Week) {
+func clientWeek(p *paper, week dose.Week) {
 	p.heading("Your days")
 	for _, s := range week.Sessions {
 		p.line("- %s, about %d minutes, %d of them easy movement to warm up", day(s.Day), s.Minutes, s.WarmUp)
@@ -70,7 +71,7 @@ func clientWeek(p *page, week dose.Week) {
 }
 
 // clientItem prints one exercise; what was said for all is not said again.
-func clientItem(p *page, n int, item dose.Prescription, said []evidence.Reason) {
+func clientItem(p *paper, n int, item dose.Prescription, said []evidence.Reason) {
 	p.line("%d. %s", n, strings.ToUpper(item.Name))
 	if item.Mode != dose.WithoutLoad {
 		p.say("   Take  ", item.Load.String())

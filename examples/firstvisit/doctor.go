@@ -10,7 +10,7 @@ import (
 
 // doctorPaper is a letter: the findings and the question.
 func doctorPaper(w io.Writer, r visit.Result) error {
-	p, err := newPage(w)
+	p, err := newPaper(w)
 	if err != nil {
 		return err
 	}
@@ -33,7 +33,7 @@ func doctorPaper(w io.Writer, r visit.Result) error {
 	return p.close()
 }
 
-func doctorFindings(p *page, o screening.Outcome) {
+func doctorFindings(p *paper, o screening.Outcome) {
 	p.line("\nWhat I found:")
 	for _, f := range o.Findings {
 		p.say("- ", p.words.Clinician(f.Reason))

@@ -12,7 +12,7 @@ import (
 func kg(m units.Mass) string { return fmt.Sprintf("%.1f", m.Kilograms()) }
 
 // recordFacts lists every fact that a reason names, once, with how it is known.
-func recordFacts(p *page, r visit.Result) error {
+func recordFacts(p *paper, r visit.Result) error {
 	ledger, err := visit.Ledger()
 	if err != nil {
 		return err

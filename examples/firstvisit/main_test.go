@@ -12,8 +12,8 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"example.org/posology/examples/internal/demo"
+	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/visit"
-	"example.org/posology/units/body"
 )
 
 var update = flag.Bool("update", false, "rewrite the golden files, which are our own output and no published figures")
@@ -48,7 +48,7 @@ func TestPapers(t *testing.T) {
 			t.Errorf("-for %s does not say that the case is invented", reader)
 		}
 		for i, line := range strings.Split(got, "\n") {
-			if len([]rune(line)) > width+10 {
+			if len([]rune(line)) > page.Width+10 {
 				t.Errorf("-for %s line %d is %d columns wide", reader, i+1, len([]rune(line)))
 			}
 		}
@@ -150,14 +150,6 @@ func TestNoPlan(t *testing.T) {
 		}
 		if status, _, errs := runProgram(t, "-case", file, "-for", "doctor"); status != 0 {
 			t.Errorf("%s, for the doctor: %s", tt.name, errs)
-		}
-	}
-}
-
-func TestEveryDemandHasPlainWords(t *testing.T) {
-	for d := range body.EveryDemand() {
-		if plain[d] == "" {
-			t.Errorf("no plain words for %q", d)
 		}
 	}
 }

@@ -14,7 +14,7 @@ import (
 
 // filePaper is for the clinical record: everything, with reasons and facts.
 func filePaper(w io.Writer, r visit.Result) error {
-	p, err := newPage(w)
+	p, err := newPaper(w)
 	if err != nil {
 		return err
 	}
@@ -36,7 +36,7 @@ func filePaper(w io.Writer, r visit.Result) error {
 	return p.close()
 }
 
-func recordScreening(p *page, o screening.Outcome) {
+func recordScreening(p *paper, o screening.Outcome) {
 	p.heading("Screening")
 	p.line("Route: %s. Meanwhile: %s.", o.Route, o.Meanwhile)
 	for _, f := range o.Findings {
@@ -119,7 +119,7 @@ func limitLines(l screening.Limits) []string {
 	return lines
 }
 
-func recordEstimates(p *page, r visit.Result) {
+func recordEstimates(p *paper, r visit.Result) {
 	p.heading("Estimated one-repetition maximum")
 	if len(r.Estimates) == 0 && len(r.Refused) == 0 {
 		p.line("No test sets.")
@@ -132,7 +132,7 @@ func recordEstimates(p *page, r visit.Result) {
 	}
 }
 
-func recordEstimate(p *page, e onerm.Estimate) {
+func recordEstimate(p *paper, e onerm.Estimate) {
 	low, _ := e.Interval.Min()
 	high, _ := e.Interval.Max()
 	p.say("- ", fmt.Sprintf("%s, %s, %s: %s kg %s, between %s and %s kg (%s), on %s",
@@ -143,7 +143,7 @@ func recordEstimate(p *page, e onerm.Estimate) {
 	p.clinicians("    ", e.Reasons)
 }
 
-func recordWeek(p *page, week dose.Week) {
+func recordWeek(p *paper, week dose.Week) {
 	p.heading("First week")
 	for _, s := range week.Sessions {
 		p.line("%s: %d exercises, about %d minutes", day(s.Day), len(s.Items), s.Minutes)
@@ -176,7 +176,7 @@ func recordWeek(p *page, week dose.Week) {
 	}
 }
 
-func recordItem(p *page, n int, item dose.Prescription) {
+func recordItem(p *paper, n int, item dose.Prescription) {
 	p.line("\n%d. %s: %s", n, item.Name, amount(item))
 	if item.Mode != dose.WithoutLoad {
 		p.say("   load     ", fmt.Sprintf("%s (%s in all); %s", item.Load, item.Load.Total, item.Mode))

@@ -8,6 +8,7 @@ import (
 	"os"
 	"strings"
 
+	"example.org/posology/examples/internal/page"
 	"example.org/posology/units"
 )
 
@@ -59,7 +60,7 @@ func interview(day units.Day, in io.Reader, out io.Writer) (*person, error) {
 			next := append(all, given{q.key, answer})
 			after, err := p.with(q, answer)
 			if err != nil {
-				wrap(out, "", sorry(err))
+				page.Wrap(out, "", sorry(err))
 				continue
 			}
 			p, all = after, next
@@ -81,15 +82,15 @@ func replay(day units.Day, all []given) *person {
 
 func (q *question) ask(w io.Writer) {
 	fmt.Fprintln(w)
-	wrap(w, "", q.text)
+	page.Wrap(w, "", q.text)
 	for i, option := range q.options {
-		wrap(w, fmt.Sprintf("%4d  ", i+1), option)
+		page.Wrap(w, fmt.Sprintf("%4d  ", i+1), option)
 	}
 	fmt.Fprintf(w, "(%s)\n> ", q.hint)
 }
 
 func (q *question) explain(w io.Writer) {
-	wrap(w, "", fmt.Sprintf("Answer like this: %s; or \"don't know\", \"back\", \"stop\".", q.hint))
+	page.Wrap(w, "", fmt.Sprintf("Answer like this: %s; or \"don't know\", \"back\", \"stop\".", q.hint))
 	if len(q.options) > 0 {
 		fmt.Fprintln(w, `Behind a number, "?" means that you are not sure of it: "2 5?".`)
 	}

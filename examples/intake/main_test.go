@@ -12,6 +12,7 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
+	"example.org/posology/examples/internal/page"
 	"example.org/posology/screening"
 )
 
@@ -60,7 +61,7 @@ func golden(t *testing.T, name, got string) {
 		t.Errorf("differs from %s (-update rewrites it):\n%s", file, diff)
 	}
 	for i, line := range strings.Split(got, "\n") {
-		if len([]rune(line)) > width+2 && !strings.HasPrefix(line, "> ") {
+		if len([]rune(line)) > page.Width+2 && !strings.HasPrefix(line, "> ") {
 			t.Errorf("%s: line %d is %d columns wide", name, i+1, len([]rune(line)))
 		}
 	}

@@ -9,28 +9,10 @@ import (
 	"slices"
 	"strings"
 
+	"example.org/posology/examples/internal/page"
 	"example.org/posology/screening"
 	"example.org/posology/units/evidence"
 )
-
-const width = 76 // columns
-
-// wrap prints text within the width, its first line behind mark.
-func wrap(w io.Writer, mark, text string) {
-	line, indent := mark, strings.Repeat(" ", len([]rune(mark)))
-	for i, word := range strings.Fields(text) {
-		switch {
-		case i == 0:
-			line += word
-		case len([]rune(line))+1+len([]rune(word)) > width:
-			fmt.Fprintln(w, line)
-			line = indent + word
-		default:
-			line += " " + word
-		}
-	}
-	fmt.Fprintln(w, line)
-}
 
 // meanwhile says to the client what may go on.
 var meanwhile = map[screening.Meanwhile]string{
@@ -51,18 +33,18 @@ func tellClient(w io.Writer, o screening.Outcome) {
 		}
 	}
 	sayOnce(w, reasons)
-	wrap(w, "- ", "For now: "+meanwhile[o.Meanwhile])
+	page.Wrap(w, "- ", "For now: "+meanwhile[o.Meanwhile])
 	if o.Route == screening.Emergency {
 		return
 	}
 	if o.Meanwhile != screening.Nothing {
 		for _, text := range limitsForClient(o.Limits) {
-			wrap(w, "- ", text)
+			page.Wrap(w, "- ", text)
 		}
 	}
 	tellOpen(w, o.Missing)
 	fmt.Fprintln(w)
-	wrap(w, "", "These are published rules, read out by a program. It cannot examine you, and what your doctor says comes first.")
+	page.Wrap(w, "", "These are published rules, read out by a program. It cannot examine you, and what your doctor says comes first.")
 }
 
 // notSure ends the codes of reasons for what a person was not sure of.
@@ -84,17 +66,17 @@ func tellOpen(w io.Writer, missing []screening.Question) {
 		case strings.HasSuffix(string(q.Reason.Code), notSure):
 			unsure = append(unsure, inWords(q.Code))
 		case !day:
-			wrap(w, "- ", words.Client(q.Reason))
+			page.Wrap(w, "- ", words.Client(q.Reason))
 		case !slices.ContainsFunc(missing, func(m screening.Question) bool { return string(m.Code) == of }):
-			wrap(w, "- ", upper(inWords(screening.Code(of)))+". "+words.Client(q.Reason))
+			page.Wrap(w, "- ", upper(inWords(screening.Code(of)))+". "+words.Client(q.Reason))
 		}
 	}
 	if len(unsure) > mostOpen {
-		wrap(w, "- ", fmt.Sprintf("%d other things, which we will ask you one by one.", len(unsure)))
+		page.Wrap(w, "- ", fmt.Sprintf("%d other things, which we will ask you one by one.", len(unsure)))
 		return
 	}
 	for _, text := range unsure {
-		wrap(w, "- ", "Please find out whether this is so: "+text+".")
+		page.Wrap(w, "- ", "Please find out whether this is so: "+text+".")
 	}
 }
 
@@ -104,7 +86,7 @@ func sayOnce(w io.Writer, reasons []evidence.Reason) {
 	for _, r := range reasons {
 		if text := words.Client(r); text != "" && !said[text] {
 			said[text] = true
-			wrap(w, "- ", text)
+			page.Wrap(w, "- ", text)
 		}
 	}
 }
@@ -134,12 +116,12 @@ func limitsForClient(l screening.Limits) []string {
 func tellClinician(w io.Writer, o screening.Outcome) {
 	fmt.Fprintf(w, "\nOUTCOME OF THE INTERVIEW, %s\n\nRoute: %s. Meanwhile: %s.\n\nFindings, the gravest first:\n", o.Day, o.Route, o.Meanwhile)
 	for _, f := range o.Findings {
-		wrap(w, "- ", fmt.Sprintf("%s %v (route %s, meanwhile %s)", words.Clinician(f.Reason), f.Reason.Facts, f.Route, f.Meanwhile))
+		page.Wrap(w, "- ", fmt.Sprintf("%s %v (route %s, meanwhile %s)", words.Clinician(f.Reason), f.Reason.Facts, f.Route, f.Meanwhile))
 	}
 	if len(o.Missing) > 0 {
 		fmt.Fprintf(w, "\nStill open:\n")
 		for _, q := range o.Missing {
-			wrap(w, "- ", words.Clinician(q.Reason))
+			page.Wrap(w, "- ", words.Clinician(q.Reason))
 		}
 	}
 	if len(o.EachDay) > 0 {
@@ -150,7 +132,7 @@ func tellClinician(w io.Writer, o screening.Outcome) {
 	fmt.Fprintf(w, "\nLimits for every dose:\n")
 	table(w, o.Limits)
 	fmt.Fprintln(w)
-	wrap(w, "", "Flags and routes only: this gives nobody leave to train. Local rules and a licensed clinician decide.")
+	page.Wrap(w, "", "Flags and routes only: this gives nobody leave to train. Local rules and a licensed clinician decide.")
 }
 
 // table prints the fields of a value that encodes as a JSON object, each in a
@@ -165,7 +147,7 @@ func table(w io.Writer, v any) {
 		if decoder.Decode(&value) != nil {
 			break
 		}
-		wrap(w, fmt.Sprintf("  %v: ", key), strings.NewReplacer(`"`, "", ",", ", ", ":", ": ", "{", "", "}", "", "[", "", "]", "").Replace(string(value)))
+		page.Wrap(w, fmt.Sprintf("  %v: ", key), strings.NewReplacer(`"`, "", ",", ", ", ":", ": ", "{", "", "}", "", "[", "", "]", "").Replace(string(value)))
 	}
 	if len(data) <= len("{}") {
 		fmt.Fprintln(w, "  none")

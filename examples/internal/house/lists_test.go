@@ -12,6 +12,7 @@ import (
 	"example.org/posology/dose/onerm"
 	"example.org/posology/progression"
 	"example.org/posology/screening"
+	"example.org/posology/screening/function"
 	"example.org/posology/units/evidence"
 )
 
@@ -23,7 +24,9 @@ var allFacts = map[string]iter.Seq[evidence.Fact]{
 	"dose/onerm":     onerm.Facts(),
 	"progression":    progression.Facts(),
 	"screening":      screening.Facts(),
-	"units":          evidence.UnitFacts(),
+
+	"screening/function": function.Facts(),
+	"units":              evidence.UnitFacts(),
 }
 
 // allWords are the words of the packages that give reasons.
@@ -33,6 +36,8 @@ var allWords = map[string]evidence.Words{
 	"dose/onerm":    onerm.Words(),
 	"progression":   progression.Words(),
 	"screening":     screening.Words(),
+
+	"screening/function": function.Words(),
 }
 
 // The two lists above are typed; no package may be missing from them.

@@ -1,4 +1,4 @@
-package main
+package page
 
 import (
 	"strings"
@@ -32,8 +32,8 @@ var plain = map[body.Demand]string{
 	body.FastMovement:      "moving as fast as you can",
 }
 
-// leaveOut says what a client leaves out for now, "" if nothing.
-func leaveOut(avoid body.Demands) string {
+// LeaveOut says what a client leaves out for now, "" if nothing.
+func LeaveOut(avoid body.Demands) string {
 	var list []string
 	for d := range avoid.All() {
 		list = append(list, plain[d])

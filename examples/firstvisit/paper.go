@@ -8,58 +8,42 @@ import (
 	"strings"
 
 	"example.org/posology/dose"
+	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/visit"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
 
-const width = 76 // columns of a printed page
-
-// A page collects lines of plain text.
-type page struct {
+// A paper collects lines of plain text.
+type paper struct {
 	out   *bufio.Writer
 	words evidence.Words
 }
 
-func newPage(w io.Writer) (*page, error) {
+func newPaper(w io.Writer) (*paper, error) {
 	words, err := visit.Words()
-	return &page{bufio.NewWriter(w), words}, err
+	return &paper{bufio.NewWriter(w), words}, err
 }
 
-func (p *page) close() error { return p.out.Flush() }
+func (p *paper) close() error { return p.out.Flush() }
 
 // line prints one line as it is.
-func (p *page) line(format string, args ...any) { fmt.Fprintf(p.out, format+"\n", args...) }
+func (p *paper) line(format string, args ...any) { fmt.Fprintf(p.out, format+"\n", args...) }
 
 // heading prints a line in capitals with air above it.
-func (p *page) heading(text string) { p.line("\n%s\n", strings.ToUpper(text)) }
+func (p *paper) heading(text string) { p.line("\n%s\n", strings.ToUpper(text)) }
 
 // say prints text wrapped to the page, its first line behind mark.
-func (p *page) say(mark, text string) {
-	indent := strings.Repeat(" ", len([]rune(mark)))
-	line := mark
-	for i, word := range strings.Fields(text) {
-		switch {
-		case i == 0:
-			line += word
-		case len([]rune(line))+1+len([]rune(word)) > width:
-			p.line("%s", line)
-			line = indent + word
-		default:
-			line += " " + word
-		}
-	}
-	p.line("%s", line)
-}
+func (p *paper) say(mark, text string) { page.Wrap(p.out, mark, text) }
 
 // para prints a paragraph with air above it.
-func (p *page) para(text string) {
+func (p *paper) para(text string) {
 	p.line("")
 	p.say("", text)
 }
 
 // clients prints what the reasons say to the client, each sentence once.
-func (p *page) clients(mark string, reasons []evidence.Reason) {
+func (p *paper) clients(mark string, reasons []evidence.Reason) {
 	said := map[string]bool{}
 	for _, r := range reasons {
 		if text := p.words.Client(r); text != "" && !said[text] {
@@ -70,7 +54,7 @@ func (p *page) clients(mark string, reasons []evidence.Reason) {
 }
 
 // clinicians prints what the reasons say to the clinician, with their facts.
-func (p *page) clinicians(mark string, reasons []evidence.Reason) {
+func (p *paper) clinicians(mark string, reasons []evidence.Reason) {
 	for _, r := range reasons {
 		text := p.words.Clinician(r)
 		if len(r.Facts) > 0 {

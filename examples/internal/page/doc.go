@@ -1,0 +1,3 @@
+// Package page prints plain text for people: wrapped lines, and what a client
+// is to leave out, in everyday words.
+package page

@@ -1,0 +1,39 @@
+package page_test
+
+import (
+	"strings"
+	"testing"
+
+	"example.org/posology/examples/internal/page"
+	"example.org/posology/units/body"
+)
+
+func TestWrap(t *testing.T) {
+	var out strings.Builder
+	page.Wrap(&out, "- ", strings.Repeat("words ", 40)+strings.Repeat("x", 100))
+	lines := strings.Split(strings.TrimSuffix(out.String(), "\n"), "\n")
+	if len(lines) != 5 {
+		t.Fatalf("%d lines:\n%s", len(lines), out.String())
+	}
+	for i, line := range lines {
+		mark := "  "
+		if i == 0 {
+			mark = "- "
+		}
+		if long := len(line) > page.Width; !strings.HasPrefix(line, mark) || long != (i == 4) {
+			t.Errorf("line %d: %q", i+1, line)
+		}
+	}
+}
+
+func TestLeaveOut(t *testing.T) {
+	if got := page.LeaveOut(0); got != "" {
+		t.Errorf("nothing to leave out: %q", got)
+	}
+	for d := range body.EveryDemand() {
+		got := page.LeaveOut(body.DemandSet(d))
+		if !strings.HasSuffix(got, ".") || strings.HasSuffix(got, ": .") {
+			t.Errorf("no plain words for %q: %q", d, got)
+		}
+	}
+}
