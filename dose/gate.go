@@ -44,11 +44,17 @@ func (r Request) barred(category error, why evidence.Reason, free ...evidence.Re
 	return &ConstraintError{Exercise: r.Exercise.ID, Constraint: why, Free: free, Instead: r.Exercise.Easier, Err: category}
 }
 
+// straining is what unloaded practice leaves out: it is at everyday effort.
+var straining = body.DemandSet(body.AbdominalPressure)
+
 // clashes returns what the exercise demands and the limits rule out. Where
 // support is needed, standing freely is ruled out unless a hand is left for it.
 func clashes(r Request) body.Demands {
 	limits := r.Screening.Limits
 	avoid := limits.Avoid
+	if r.Screening.Meanwhile == screening.UnloadedPractice {
+		avoid = avoid.Union(straining)
+	}
 	if limits.LowImpact {
 		avoid = avoid.Union(body.DemandSet(body.Impact))
 	}
@@ -58,7 +64,7 @@ func clashes(r Request) body.Demands {
 	return r.Exercise.Demands.Both(avoid)
 }
 
-func handFree(h body.Hold) bool { return h == body.OneHand || h == body.Unloaded }
+func handFree(h body.Hold) bool { return h == body.OneHand || h == body.OnLimb || h == body.Unloaded }
 
 // ceilingEach returns the heaviest implement that restrictions allow for the
 // exercise and the author of that limit; MaxMass if there is none.

@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/exercise"
 	"example.org/posology/screening"
 	"example.org/posology/units/body"
 )
@@ -37,6 +38,20 @@ func TestGate(t *testing.T) {
 			t.Errorf("%s: no words for %s", tt.name, c.Constraint.Code)
 		}
 	}
+}
+
+// What strains is no unloaded practice, and a kit of dumbbells has no kettlebell.
+func TestStrainingAndUnlisted(t *testing.T) {
+	r := row(t)
+	r.Exercise, r.Side = exerciseOf(t, "pull-up"), body.Both
+	if p := prescribe(t, r); p.Mode != dose.WithoutLoad {
+		t.Errorf("%+v", p)
+	}
+	r.Screening.Meanwhile = screening.UnloadedPractice
+	barred(t, r, dose.ErrDemand)
+	r = row(t)
+	r.Exercise.Implements = []exercise.Implement{exercise.Kettlebell}
+	barred(t, r, dose.ErrNothingToHold)
 }
 
 func TestGateLetsPass(t *testing.T) {

@@ -111,9 +111,9 @@ func (g *guide) fillLoad(r Request) {
 	switch {
 	case r.Training == body.Novice && !row.LoadStart.IsZero():
 		g.band, field = row.LoadStart, guideline.FieldLoadStart
-	case ofLegs(r.Exercise.Pattern) && !row.LoadLower.IsZero():
+	case r.Exercise.Pattern.Legs() && !row.LoadLower.IsZero():
 		g.band, field = row.LoadLower, guideline.FieldLoadLower
-	case !ofLegs(r.Exercise.Pattern) && !row.LoadUpper.IsZero():
+	case !r.Exercise.Pattern.Legs() && !row.LoadUpper.IsZero():
 		g.band, field = row.LoadUpper, guideline.FieldLoadUpper
 	case !row.Load.IsZero():
 		g.band = row.Load
@@ -161,14 +161,6 @@ func factsOf(row guideline.Recommendation, f guideline.Field) []evidence.FactID 
 		return []evidence.FactID{id}
 	}
 	return nil
-}
-
-func ofLegs(p exercise.Pattern) bool {
-	switch p {
-	case exercise.Squat, exercise.Hinge, exercise.Lunge, exercise.Calf:
-		return true
-	}
-	return false
 }
 
 // fillCount takes the row's repetitions, narrowed to what works for the

@@ -37,12 +37,12 @@ func newPlanner(r WeekRequest) (*planner, error) {
 	return p, nil
 }
 
-// place doses an exercise, or the first gentler one that can be dosed, and
-// records what was replaced or left out. Bad fields are an error, and so is
+// place doses an exercise, or the first stand-in that can be dosed, none of
+// them harder, and records what was replaced or left out. Bad fields are an error, and so is
 // [ErrNoDose], which bars every exercise.
 func (p *planner) place(wanted exercise.Exercise) error {
 	var reasons []evidence.Reason
-	for _, ex := range p.candidates(wanted) {
+	for _, ex := range append([]exercise.Exercise{wanted}, p.r.Catalogue.Instead(wanted.ID)...) {
 		item, err := p.dose(ex)
 		if err == nil {
 			p.keep(wanted.ID, item, reasons)
@@ -57,25 +57,6 @@ func (p *planner) place(wanted exercise.Exercise) error {
 	}
 	p.leftOut = append(p.leftOut, LeftOut{Exercise: wanted.ID, Reasons: reasons})
 	return nil
-}
-
-// candidates lists the exercise, the easier ones on its ladder, and then what
-// else has its pattern, the easiest of each ladder first; never a harder one.
-func (p *planner) candidates(wanted exercise.Exercise) []exercise.Exercise {
-	list := []exercise.Exercise{wanted}
-	ladder := map[exercise.ID]bool{}
-	for _, ex := range p.r.Catalogue.Ladder(wanted.ID) {
-		ladder[ex.ID] = true
-	}
-	for ex, ok := p.r.Catalogue.Get(wanted.Easier); ok; ex, ok = p.r.Catalogue.Get(ex.Easier) {
-		list = append(list, ex)
-	}
-	for ex := range p.r.Catalogue.All() {
-		if ex.Pattern == wanted.Pattern && !ladder[ex.ID] {
-			list = append(list, ex)
-		}
-	}
-	return list
 }
 
 // keep adds an item, unless the session has it already.

@@ -3,6 +3,7 @@ package dose
 import (
 	"errors"
 	"math"
+	"slices"
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
@@ -31,14 +32,26 @@ func Prescribe(r Request) (Prescription, error) {
 	return prescribe(r, table)
 }
 
-// table compiles the kit for the exercise's hold.
+// table compiles the kit for the exercise's hold. A kit lists dumbbells, bars
+// with plates and stacks; it has no kettlebells, framed bars or bands.
 func (r Request) table() (*equipment.Table, error) {
 	table, err := r.Kit.Compile(r.Exercise.Hold)
-	if errors.Is(err, equipment.ErrEmptyKit) {
+	if errors.Is(err, equipment.ErrEmptyKit) || err == nil && !r.listed() {
 		why := evidence.Because("dose.nothing-to-hold").With("hold", r.Exercise.Hold)
 		return nil, r.barred(ErrNothingToHold, why, evidence.Because("dose.free-by-kit").With("hold", r.Exercise.Hold))
 	}
 	return table, units.At("/kit", err)
+}
+
+// listed reports whether the exercise is done with something that a kit lists.
+// One that names no implement is taken at its hold.
+func (r Request) listed() bool {
+	if len(r.Exercise.Implements) == 0 {
+		return true
+	}
+	return slices.ContainsFunc(r.Exercise.Implements, func(i exercise.Implement) bool {
+		return i != exercise.Kettlebell && i != exercise.HexBar && i != exercise.Band
+	})
 }
 
 // prescribe works on a request that is valid and not barred.

@@ -158,12 +158,9 @@ func (r WeekRequest) validate() error {
 
 // order puts large movements before small, the order of wish among equals.
 func (p *planner) order() {
-	slices.SortStableFunc(p.items, func(a, b Prescription) int { return cmp.Compare(p.pattern(a), p.pattern(b)) })
-}
-
-func (p *planner) pattern(item Prescription) exercise.Pattern {
-	ex, _ := p.r.Catalogue.Get(item.Exercise)
-	return ex.Pattern
+	slices.SortStableFunc(p.items, func(a, b Prescription) int {
+		return cmp.Compare(p.r.Catalogue.Pattern(a.Exercise), p.r.Catalogue.Pattern(b.Exercise))
+	})
 }
 
 // date sets the days of review, re-test and expiry from the first session on.

@@ -66,6 +66,7 @@ var armLadders = []ladder{
 			id: "overhead-reach", name: "seated overhead reach", pattern: OverheadPush,
 			how:     "Sit tall, hands at your shoulders; reach up as far as is comfortable, and bring your hands back slowly.",
 			muscles: "dumbbell shoulder press", nearest: true, hold: body.Unloaded,
+			demands: body.DemandSet(body.Overhead),
 		},
 		{
 			id: "one-arm-shoulder-press", name: "single-arm dumbbell shoulder press", aliases: []string{"seated one-arm press"}, pattern: OverheadPush,

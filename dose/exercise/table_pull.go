@@ -46,6 +46,7 @@ var pullLadders = []ladder{
 			id: "pull-down-reach", name: "pull-down movement without weight", pattern: VerticalPull,
 			how:     "Sit tall; reach up as far as is comfortable, then draw your elbows down and back to your sides.",
 			muscles: "lat pulldown", nearest: true, hold: body.Unloaded,
+			demands: body.DemandSet(body.Overhead),
 		},
 		{
 			id: "lat-pulldown", name: "lat pulldown", aliases: []string{"pulldown", "lat pull-down"}, pattern: VerticalPull,

@@ -21,7 +21,7 @@ const (
 	SpinalTwist                     // turning the spine under load or to the end of its range
 	FloorTransfer                   // getting down to the floor and up again
 	PickUpFromFloor                 // lifting the weight from the floor
-	Overhead                        // weight above the shoulders
+	Overhead                        // hands or weight above the shoulders
 	OverFace                        // weight above the face
 	LyingSupine                     // lying on the back
 	HeadDown                        // head below the heart
