@@ -155,7 +155,7 @@ func (s *search) damped() ([]float64, float64) {
 	for j, d := range step {
 		held += float64(weights[j] * d * weights[j] * d)
 	}
-	return step, dot(along, along) + 2*held
+	return step, dot(along, along) + float64(2*held)
 }
 
 // try takes the step if it keeps enough of its promise.
@@ -171,7 +171,7 @@ func (s *search) try(step []float64, gain float64) bool {
 		return false
 	}
 	s.at, s.r, s.rss = at, r, rss
-	s.damp *= max(1.0/3, 1-math.Pow(2*kept-1, 3))
+	s.damp *= max(1.0/3, 1-math.Pow(float64(2*kept)-1, 3))
 	s.growth = 2
 	return true
 }

@@ -99,8 +99,8 @@ type special struct {
 // Floors of two published equations, whose loads begin above the floor by 41.9
 // and 53.8 % of the 1RM at no repetitions.
 var (
-	mayhewFloor = 52.2 / (52.2 + 41.9*math.Exp(-0.055))
-	wathenFloor = 48.8 / (48.8 + 53.8*math.Exp(-0.075))
+	mayhewFloor = 52.2 / (52.2 + float64(41.9*math.Exp(-0.055)))
+	wathenFloor = 48.8 / (48.8 + float64(53.8*math.Exp(-0.075)))
 )
 
 // specials says with which numbers a form is which published equation.

@@ -10,6 +10,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/onerm/fit"
 	"example.org/posology/progression"
 	"example.org/posology/screening"
 	"example.org/posology/screening/function"
@@ -25,6 +26,7 @@ var allFacts = map[string]iter.Seq[evidence.Fact]{
 	"progression":    progression.Facts(),
 	"screening":      screening.Facts(),
 
+	"dose/onerm/fit":     fit.Facts(),
 	"screening/function": function.Facts(),
 	"units":              evidence.UnitFacts(),
 }
@@ -37,6 +39,7 @@ var allWords = map[string]evidence.Words{
 	"progression":   progression.Words(),
 	"screening":     screening.Words(),
 
+	"dose/onerm/fit":     fit.Words(),
 	"screening/function": function.Words(),
 }
 
