@@ -65,18 +65,6 @@ func wants(t *testing.T, err error, path string, category error) {
 	}
 }
 
-// norm returns the one norm of a body with that measure, statistic and sex.
-func norm(t *testing.T, m function.Measure, who string, s function.Statistic, sex body.Sex) function.Norm {
-	t.Helper()
-	for n := range function.Norms() {
-		if n.Measure == m && n.Body == who && n.Statistic == s && n.Sex == sex {
-			return n
-		}
-	}
-	t.Fatalf("no norm %v, %s, %s", m, who, s)
-	return function.Norm{}
-}
-
 // bodies are the answers of one body.
 func bodies(all []function.Standing, who string) []function.Standing {
 	return slices.DeleteFunc(slices.Clone(all), func(s function.Standing) bool { return !strings.HasPrefix(s.Body, who) })
