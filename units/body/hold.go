@@ -120,7 +120,7 @@ func (h Hold) Each(m units.Mass, s Stated) (units.Mass, error) {
 // an [units.ErrOverflow].
 func (h Hold) Total(each units.Mass) (units.Mass, error) {
 	if h == OneEachHand {
-		return each.Times(2)
+		return each.Add(each)
 	}
 	return each, nil
 }

@@ -11,6 +11,7 @@ import (
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/onerm/fit"
+	"example.org/posology/dose/volume"
 	"example.org/posology/progression"
 	"example.org/posology/screening"
 	"example.org/posology/screening/function"
@@ -23,6 +24,7 @@ var allFacts = map[string]iter.Seq[evidence.Fact]{
 	"dose/exercise":  exercise.Facts(),
 	"dose/guideline": guideline.Facts(),
 	"dose/onerm":     onerm.Facts(),
+	"dose/volume":    volume.Facts(),
 	"progression":    progression.Facts(),
 	"screening":      screening.Facts(),
 
