@@ -96,17 +96,18 @@ func (e Estimate) Cautious() units.Mass {
 }
 
 // Relation returns what ties load and repetitions for doses from this
-// estimate: Loading, or else the formula taken; for a measured 1RM, which took
-// none, [Epley], the one of the two house equations with the lighter load below
-// 10 repetitions.
+// estimate: Loading, or else the formula taken. For the two house equations and
+// for a measured 1RM, which took none, it is the lower of [Epley] and [Brzycki]
+// at every load, so that doses do not depend on which of the two was taken.
 func (e Estimate) Relation() Relation {
-	switch {
-	case e.Loading != FormulaUnknown:
-		return e.Loading
-	case e.Formula == FormulaUnknown && e.Grade == Measured:
-		return Epley
+	f := e.Formula
+	if e.Loading != FormulaUnknown {
+		f = e.Loading
 	}
-	return e.Formula
+	if f == Epley || f == Brzycki || f == FormulaUnknown && e.Grade == Measured {
+		return houseCurve{}
+	}
+	return f
 }
 
 // level returns the level of the interval.

@@ -221,7 +221,7 @@ func TestAnswers(t *testing.T) {
 		t.Errorf("relation %v", e.Relation())
 	}
 	measured := estimate(t, set(1, 0), man)
-	if measured.Relation() != onerm.Relation(onerm.Epley) || len(measured.Answers) != 0 {
-		t.Errorf("measured: relation %v, answers %v", measured.Relation(), measured.Answers)
+	if len(measured.Answers) != 0 {
+		t.Errorf("measured: answers %v", measured.Answers)
 	}
 }

@@ -19,6 +19,35 @@ type Relation interface {
 	Studied() units.Range[float64]
 }
 
+// houseCurve is the lower of the two house equations: of Epley below 10
+// repetitions, of Brzycki above.
+type houseCurve struct{}
+
+func (houseCurve) Fraction(reps float64) (units.Fraction, error) {
+	f, err := Epley.Fraction(reps)
+	if err != nil {
+		return 0, err
+	}
+	g, err := Brzycki.Fraction(reps)
+	return min(f, g), err
+}
+
+func (houseCurve) Reps(f units.Fraction) (float64, error) {
+	r, err := Epley.Reps(f)
+	if err != nil {
+		return 0, err
+	}
+	s, err := Brzycki.Reps(f)
+	return min(r, s), err
+}
+
+func (houseCurve) Studied() units.Range[float64] { return sharedRange }
+
+// String names the equations.
+func (houseCurve) String() string {
+	return "the lower of " + Epley.String() + " and " + Brzycki.String()
+}
+
 // A Predictor is a published equation from a load and repetitions to failure to
 // a 1RM. A [Formula] is one, and a [Relation] too; a [Regression] and
 // [Macht2016] are not the same share at every load, and so no Relation.
