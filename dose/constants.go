@@ -27,6 +27,7 @@ const (
 	factChange      evidence.FactID = "dose.change-between-exercises"
 	factGap         evidence.FactID = "dose.days-between"
 	factFewerLater  evidence.FactID = "dose.fewer-later"
+	factSlots       evidence.FactID = "dose.equal-slots"
 	factMaintain    evidence.FactID = "dose.maintain"
 	factTwoWeeks    evidence.FactID = "dose.familiarise-two-weeks"
 	factRetest      evidence.FactID = "dose.retest"
@@ -101,6 +102,8 @@ var facts = []evidence.Fact{
 		Basis: evidence.Computed, From: []evidence.FactID{"guideline.gschwind2013-beginner.rep_seconds",
 			"guideline.acsm2009-strength-intermediate.lift_seconds", "guideline.acsm2009-strength-intermediate.lower_seconds"}},
 	{ID: factFewerLater, Value: "fewer repetitions in a later set are acceptable", Basis: evidence.CommonPractice},
+	{ID: factSlots, Value: "in a class that shares weights all slots are as long as the longest exercise of anybody",
+		Basis: evidence.Design, From: []evidence.FactID{factChange, factPace}},
 	{ID: factMaintain, Value: "older people keep strength with two sessions a week and two to three sets",
 		Source: "spiering2021", Basis: evidence.FromMemory},
 	{ID: factTwoWeeks, Value: "two weeks of familiarisation come first; then a review, and one every six weeks", Basis: evidence.Design},

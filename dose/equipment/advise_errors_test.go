@@ -1,0 +1,101 @@
+package equipment_test
+
+import (
+	"encoding/json"
+	"errors"
+	"math"
+	"testing"
+
+	gocmp "github.com/google/go-cmp/cmp"
+
+	"example.org/posology/dose/equipment"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+func TestAdviseErrors(t *testing.T) {
+	full := func() equipment.Stall {
+		return equipment.Stall{Hold: body.OneHand, Present: kilo, Wanted: 2 * kilo}
+	}
+	tests := []struct {
+		name, path string
+		category   error
+		spoil      func(s *equipment.Stall)
+	}{
+		{"no hold", "/stalls/1/hold", units.ErrMissing, func(s *equipment.Stall) { s.Hold = 0 }},
+		{"unloaded", "/stalls/1/hold", units.ErrConflict, func(s *equipment.Stall) { s.Hold = body.Unloaded }},
+		{"negative", "/stalls/1/present", units.ErrOutOfRange, func(s *equipment.Stall) { s.Present = -1 }},
+		{"ceiling", "/stalls/1/ceiling", units.ErrOutOfRange, func(s *equipment.Stall) { s.Ceiling = -1 }},
+		{"nothing wanted", "/stalls/1/wanted", units.ErrMissing, func(s *equipment.Stall) { s.Wanted = 0 }},
+		{"wanted as it is", "/stalls/1/wanted", units.ErrOutOfRange, func(s *equipment.Stall) { s.Wanted = kilo }},
+		{"both", "/stalls/1/share", units.ErrConflict, func(s *equipment.Stall) { s.Share = 0.1 }},
+		{"share of nothing", "/stalls/1/share", units.ErrConflict, func(s *equipment.Stall) { *s = equipment.Stall{Hold: body.OneHand, Share: 0.1} }},
+		{"percent", "/stalls/1/share", units.ErrOutOfRange, func(s *equipment.Stall) { s.Wanted, s.Share = 0, 10.1 }},
+		{"negative share", "/stalls/1/share", units.ErrOutOfRange, func(s *equipment.Stall) { s.Wanted, s.Share = 0, -0.1 }},
+		{"not a number", "/stalls/1/share", units.ErrOutOfRange, func(s *equipment.Stall) { s.Wanted, s.Share = 0, units.Fraction(math.NaN()) }},
+	}
+	for _, tt := range tests {
+		s := full()
+		tt.spoil(&s)
+		_, err := equipment.Advise(homeKit(), []equipment.Stall{full(), s}, nil)
+		var f *units.FieldError
+		if !errors.As(err, &f) || f.Path != tt.path || f.Err != tt.category {
+			t.Errorf("%s: %v, want %v at %s", tt.name, err, tt.category, tt.path)
+		}
+		if _, err := s.In(homeKit()); !errors.Is(err, tt.category) {
+			t.Errorf("%s: In: %v", tt.name, err)
+		}
+	}
+}
+
+func TestPurchaseErrors(t *testing.T) {
+	two := buyDumbbells(kg(1), 1)
+	two.Plate = equipment.Plate{Mass: kg(1), Count: 1}
+	var all units.FieldErrors
+	_, err := equipment.Advise(equipment.Kit{Plates: []equipment.Plate{{}}}, nil, []equipment.Purchase{{}, two, buyDumbbells(kg(1), 501), buyHandles("\n", kg(0), -1)})
+	if !errors.As(err, &all) || len(all) != 8 {
+		t.Errorf("all at once: %v", err)
+	}
+	if _, err := homeKit().With(equipment.Purchase{}); !errors.Is(err, units.ErrMissing) {
+		t.Errorf("nothing bought: %v", err)
+	}
+	list, err := equipment.Advise(homeKit(), nil, []equipment.Purchase{buyHandles("h", kg(3), 1)})
+	if !errors.Is(err, units.ErrDuplicate) || list != nil {
+		t.Errorf("another handle of the name: %v", err)
+	}
+}
+
+func TestAdviseWithTooManyLoads(t *testing.T) {
+	big := bigKit(equipment.Plate{Mass: kg(0.333), Count: 60}, equipment.Plate{Mass: kg(0.7), Count: 60})
+	s := equipment.Stall{Hold: body.OneEachHand, Present: kilo, Wanted: 2 * kilo}
+	if _, err := equipment.Advise(big, []equipment.Stall{s}, nil); !errors.Is(err, equipment.ErrTooManyLoads) {
+		t.Errorf("Advise: %v", err)
+	}
+	if _, err := s.In(big); !errors.Is(err, equipment.ErrTooManyLoads) {
+		t.Errorf("In: %v", err)
+	}
+}
+
+func TestAdviseJSON(t *testing.T) {
+	stall := equipment.Stall{Hold: body.OneHand, Present: 2 * kilo, Ceiling: 9 * kilo, Share: 0.5}
+	list, err := equipment.Advise(homeKit(), []equipment.Stall{stall}, nil)
+	if err != nil || len(list) == 0 {
+		t.Fatal(list, err)
+	}
+	var back []equipment.Advice
+	if err := json.Unmarshal(units.Must(json.Marshal(list)), &back); err != nil {
+		t.Fatal(err)
+	}
+	if diff := gocmp.Diff(list, back); diff != "" {
+		t.Errorf("advice (-want +got):\n%s", diff)
+	}
+	var s equipment.Stall
+	if err := json.Unmarshal(units.Must(json.Marshal(stall)), &s); err != nil || s != stall {
+		t.Errorf("stall: %+v, %v", s, err)
+	}
+	for _, v := range []json.Unmarshaler{&s, new(equipment.Purchase), new(equipment.Advice), new(equipment.Way)} {
+		if err := json.Unmarshal([]byte(`{"price":3}`), v); !errors.Is(err, units.ErrUnknown) {
+			t.Errorf("%T: an unknown field gives %v", v, err)
+		}
+	}
+}

@@ -1,0 +1,141 @@
+package dose
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"example.org/posology/dose/exercise"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+// Guards against slips of the keyboard.
+const (
+	maxClients     = 50
+	maxItems       = 30
+	maxClientName  = 100  // bytes
+	maxItemSeconds = 3600 // of one exercise, rests included
+)
+
+// Validate returns every bad field of c at once, but for loads that the kit
+// does not make, which [Rota] reports.
+func (c Class) Validate() error {
+	var bad units.FieldErrors
+	bad.Add("/clients", checkClients(c.Clients))
+	bad.Add("/kit", c.Kit.Validate())
+	return bad.Err()
+}
+
+func checkClients(clients []ClassClient) error {
+	if len(clients) == 0 {
+		return units.Field("", nil, "at least one client", units.ErrMissing)
+	}
+	if len(clients) > maxClients {
+		return units.Field("", len(clients), fmt.Sprintf("at most %d clients", maxClients), units.ErrOutOfRange)
+	}
+	var bad units.FieldErrors
+	names := map[string]bool{}
+	for i, client := range clients {
+		at := "/" + strconv.Itoa(i)
+		bad.Add(at+"/name", checkClientName(client.Name, names[client.Name]))
+		bad.Add(at+"/items", checkItems(client.Items))
+		names[client.Name] = true
+	}
+	return bad.Err()
+}
+
+func checkClientName(name string, taken bool) error {
+	unprintable := func(r rune) bool { return !unicode.IsPrint(r) }
+	switch {
+	case name == "":
+		return units.Field("", nil, "a name or number", units.ErrMissing)
+	case len(name) > maxClientName || !utf8.ValidString(name) || strings.ContainsFunc(name, unprintable):
+		return units.Field("", fmt.Sprintf("%.40q", name), fmt.Sprintf("at most %d bytes of characters that print", maxClientName), units.ErrSyntax)
+	case taken:
+		return units.Field("", fmt.Sprintf("%q", name), "a name of its own", units.ErrDuplicate)
+	}
+	return nil
+}
+
+func checkItems(items []Prescription) error {
+	if len(items) == 0 {
+		return units.Field("", nil, "at least one exercise", units.ErrMissing)
+	}
+	if len(items) > maxItems {
+		return units.Field("", len(items), fmt.Sprintf("at most %d exercises", maxItems), units.ErrOutOfRange)
+	}
+	var bad units.FieldErrors
+	for i, item := range items {
+		bad.Add("/"+strconv.Itoa(i), item.checkTurn())
+	}
+	return bad.Err()
+}
+
+// checkTurn checks what a rota needs of a prescription: the weight to hold and
+// what its length is worked out from.
+func (p Prescription) checkTurn() error {
+	var bad units.FieldErrors
+	if p.Exercise == "" {
+		bad.Add("/exercise", units.Field("", nil, "the ID of an exercise", units.ErrMissing))
+	}
+	bad.Add("/hold", p.Hold.Check())
+	if len(bad) == 0 && p.Hold != body.Unloaded {
+		bad.Add("/load", p.checkHeld())
+	}
+	before := len(bad)
+	bad.Add("/sets", checkPositive(p.Sets))
+	bad.Add("/count", checkPositive(p.Count))
+	if pace := p.Tempo.Seconds(); p.paced() && !(pace > 0) { // NaN too
+		bad.Add("/tempo", units.Field("", pace, "above 0 seconds a repetition", units.ErrOutOfRange))
+	}
+	if length := itemSeconds(p); len(bad) == before && !(length > 0 && length <= maxItemSeconds) {
+		bad.Add("", units.Field("", length, fmt.Sprintf("above 0, at most %d seconds in all", maxItemSeconds), units.ErrOutOfRange))
+	}
+	return bad.Err()
+}
+
+// paced reports whether the length of a set follows from the tempo.
+func (p Prescription) paced() bool {
+	return p.Measure != exercise.Seconds && p.Measure != exercise.Metres
+}
+
+func (p Prescription) checkHeld() error {
+	if p.Load.Hold != p.Hold {
+		return units.Field("/hold", p.Load.Hold, p.Hold.String()+", as the exercise is held", units.ErrConflict)
+	}
+	return p.Load.Validate()
+}
+
+func checkPositive(n int) error {
+	if n < 1 {
+		return units.Field("", n, "1 or more", units.ErrOutOfRange)
+	}
+	return nil
+}
+
+// workSeconds is itemSeconds without the rests between sets.
+func workSeconds(p Prescription) float64 {
+	p.Rest = units.Range[int]{}
+	return itemSeconds(p)
+}
+
+// slotSeconds returns the length of the longest exercise of the class, rounded
+// up, and which it is.
+func (p *rotaProblem) slotSeconds() (seconds int, name string, longest Prescription) {
+	length := itemSeconds
+	if p.class.RestApart {
+		length = workSeconds
+	}
+	for _, i := range p.order {
+		for _, item := range p.class.Clients[i].Items {
+			if s := int(math.Ceil(length(item))); s > seconds {
+				seconds, name, longest = s, p.class.Clients[i].Name, item
+			}
+		}
+	}
+	return seconds, name, longest
+}

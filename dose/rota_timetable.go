@@ -1,0 +1,136 @@
+package dose
+
+import (
+	"cmp"
+	"slices"
+
+	"example.org/posology/dose/equipment"
+	"example.org/posology/units/evidence"
+)
+
+// timetable tells a solution in the order of the class.
+func (p *rotaProblem) timetable(s rotaSolution) Timetable {
+	seconds, name, longest := p.slotSeconds()
+	slots := len(s.rows)
+	t := Timetable{
+		Clients: make([]ClientTurns, len(p.order)), Slots: slots, Seconds: seconds, Change: changeSeconds,
+		Minutes: (slots*seconds + (slots-1)*changeSeconds + 59) / 60,
+		Waiting: s.cost.waiting, Turned: s.cost.turned,
+		Proof: s.proof, WaitingBound: s.least.waiting, SlotsBound: s.least.slots,
+	}
+	todo := p.all()
+	for at, i := range p.order {
+		t.Clients[i].Name = p.class.Clients[i].Name
+		t.Clients[i].Turns = make([]Turn, 0, len(p.loads[at]))
+	}
+	for slot, row := range s.rows {
+		loads := p.made(row)
+		for client, item := range row {
+			turns := &t.Clients[p.order[client]]
+			if item >= 0 {
+				turns.Turns = append(turns.Turns, p.turn(client, item, slot+1, todo[client], loads[client]))
+				todo[client] &^= 1 << item
+			} else if todo[client] != 0 && (p.together || len(turns.Turns) > 0) {
+				turns.Waits = append(turns.Waits, slot+1)
+			}
+		}
+	}
+	t.Reasons = p.reasons(t, name, longest)
+	return t
+}
+
+// turn tells one exercise of a client, of whose items those in todo are left.
+func (p *rotaProblem) turn(client int, item int8, slot int, todo uint32, load equipment.Load) Turn {
+	items := p.class.Clients[p.order[client]].Items
+	t := Turn{Slot: slot, Item: int(item), Exercise: items[item].Exercise, Load: load}
+	prescribed := items[item].Load
+	t.Remade = len(prescribed.Parts()) > 0 && !prescribed.Equal(load)
+	for i := range item {
+		if todo&(1<<i) != 0 {
+			t.AheadOf = append(t.AheadOf, items[i].Exercise)
+		}
+	}
+	return t
+}
+
+// made puts the loads of a slot together, as many as can be as prescribed; a
+// client without a load has the zero one.
+func (p *rotaProblem) made(row []int8) []equipment.Load {
+	var clients, kinds, preferred []int
+	for client, item := range row {
+		if item >= 0 && p.loads[client][item] != bodyOnly {
+			clients = append(clients, client)
+		}
+	}
+	kind := func(client int) int { return p.loads[client][row[client]] }
+	slices.SortStableFunc(clients, func(a, b int) int { return cmp.Compare(kind(a), kind(b)) })
+	for _, client := range clients {
+		prescribed := p.class.Clients[p.order[client]].Items[row[client]].Load
+		same := slices.IndexFunc(p.kinds[kind(client)].ways, func(w equipment.Way) bool { return w.Load.Equal(prescribed) })
+		kinds, preferred = append(kinds, kind(client)), append(preferred, max(0, same))
+	}
+	var ways []int
+	for others := 0; ways == nil && others < len(kinds); others++ {
+		ways = p.fits.choose(kinds, preferred, others)
+	}
+	if ways == nil { // as when the kit was found to suffice
+		ways = p.fits.choose(kinds, nil, len(kinds))
+	}
+	loads := make([]equipment.Load, len(row))
+	for i, client := range clients {
+		loads[client] = p.kinds[kinds[i]].ways[ways[i]].Load
+	}
+	return loads
+}
+
+// reasons say what the rota rests on and what it had to give up.
+func (p *rotaProblem) reasons(t Timetable, name string, longest Prescription) []evidence.Reason {
+	rests := "with the rests between its sets"
+	if p.class.RestApart {
+		rests = "without the rests between its sets"
+	}
+	list := []evidence.Reason{evidence.Because("dose.rota-slot", factSlots, factChange, factPace).With("seconds", t.Seconds).
+		With("exercise", cmp.Or(longest.Name, string(longest.Exercise))).With("name", name).With("rests", rests).With("change", t.Change)}
+	if t.Waiting == 0 {
+		list = append(list, evidence.Because("dose.rota-no-waiting"))
+	} else {
+		list = append(list, evidence.Because("dose.rota-waiting").With("waiting", t.Waiting))
+	}
+	switch t.Proof {
+	case BestOfAll:
+		list = append(list, evidence.Because("dose.rota-best"))
+	case LeastWaiting:
+		list = append(list, evidence.Because("dose.rota-least-waiting"))
+	default:
+		list = append(list, evidence.Because("dose.rota-best-found").With("waiting", t.WaitingBound).With("slots", t.SlotsBound))
+	}
+	if t.Turned > 0 {
+		list = append(list, evidence.Because("dose.rota-order").With("pairs", t.Turned))
+	}
+	if n := t.remade(); n > 0 {
+		list = append(list, evidence.Because("dose.rota-remade").With("turns", n))
+	}
+	if p.class.stepsUp() {
+		list = append(list, evidence.Because("dose.rota-finding", factSteps))
+	}
+	return list
+}
+
+func (t Timetable) remade() int {
+	n := 0
+	for _, c := range t.Clients {
+		for _, turn := range c.Turns {
+			if turn.Remade {
+				n++
+			}
+		}
+	}
+	return n
+}
+
+// stepsUp reports whether anybody looks for a load.
+func (c Class) stepsUp() bool {
+	return slices.ContainsFunc(c.Clients, func(client ClassClient) bool {
+		return slices.ContainsFunc(client.Items, func(item Prescription) bool { return item.Finding != nil && item.Finding.MaxSteps > 0 })
+	})
+}
