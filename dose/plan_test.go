@@ -302,6 +302,27 @@ func TestOtherMovementOfThePattern(t *testing.T) {
 	}
 }
 
+func TestWhatTheClientWantsAndDoesNot(t *testing.T) {
+	r := weekOf(0)
+	r.Task = "lift a grandchild"
+	r.Exercises, r.Without = []exercise.ID{"goblet-squat", "dead-bug"}, []exercise.ID{"goblet-squat", "dumbbell-sit-to-stand"}
+	w := firstWeek(t, r)
+	if w.Task != r.Task || w.Sessions[0].Items[0].Exercise != "sit-to-stand" || !has(w.LeftOut[0].Reasons, "dose.not-wanted") {
+		t.Errorf("task %q, first %s, left out %+v", w.Task, w.Sessions[0].Items[0].Exercise, w.LeftOut)
+	}
+	r.Exercises = []exercise.ID{"dead-bug"}
+	for ex := range exercise.Standard().All() {
+		r.Without = append(r.Without, ex.ID)
+	}
+	if _, err := dose.PlanWeek(r); !errors.Is(err, units.ErrConflict) {
+		t.Errorf("nothing is wanted: %v", err)
+	}
+	r.Without = []exercise.ID{"goblet-squad"}
+	if _, err := dose.PlanWeek(r); !errors.Is(err, units.ErrUnknown) || !slices.Contains(paths(err), "/without/0") {
+		t.Errorf("an unknown exercise: %v", err)
+	}
+}
+
 func TestOneExerciseStaysWhateverTheMinutes(t *testing.T) {
 	r := weekOf(0)
 	r.Minutes, r.Training = 1, body.Intermediate

@@ -2,6 +2,7 @@ package dose
 
 import (
 	"errors"
+	"slices"
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
@@ -43,6 +44,10 @@ func newPlanner(r WeekRequest) (*planner, error) {
 func (p *planner) place(wanted exercise.Exercise) error {
 	var reasons []evidence.Reason
 	for _, ex := range append([]exercise.Exercise{wanted}, p.r.Catalogue.Instead(wanted.ID)...) {
+		if slices.Contains(p.r.Without, ex.ID) {
+			reasons = append(reasons, evidence.Because("dose.not-wanted").With("exercise", ex.ID))
+			continue
+		}
 		item, err := p.dose(ex)
 		if err == nil {
 			p.keep(wanted.ID, item, reasons)

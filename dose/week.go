@@ -27,6 +27,10 @@ type WeekRequest struct {
 	// Exercises that are wanted, the most wanted first; empty: one for each
 	// large movement, reported as assumed.
 	Exercises []exercise.ID `json:"exercises,omitempty"`
+	// Without are exercises that the client does not want, as stand-ins either.
+	Without []exercise.ID `json:"without,omitempty"`
+	// Task is what the client wants to be able to do; tests are tied to it.
+	Task string `json:"task,omitzero"`
 	// Estimates that there are, of any of the exercises.
 	Estimates []onerm.Estimate `json:"estimates,omitempty"`
 	Kit       equipment.Kit    `json:"kit"`
@@ -64,6 +68,7 @@ type LeftOut struct {
 
 // A Week is a week of training, repeated until its review.
 type Week struct {
+	Task     string            `json:"task,omitzero"` // the client's own, as asked for
 	Phase    Phase             `json:"phase"`
 	Sessions []Session         `json:"sessions"`
 	Beside   []Beside          `json:"beside,omitempty"` // what lifting does not give
@@ -104,7 +109,7 @@ var standardStart = []exercise.ID{
 // minutes do not suffice. The error is [ErrNotScreened], a [*ConstraintError]
 // where nothing at all can be dosed, and [units.FieldErrors] for bad fields.
 func PlanWeek(r WeekRequest) (Week, error) {
-	var week Week
+	week := Week{Task: r.Task}
 	if len(r.Exercises) == 0 {
 		r.Exercises = standardStart
 		week.Reasons = append(week.Reasons, evidence.Because("dose.exercises-assumed"))
@@ -119,7 +124,7 @@ func PlanWeek(r WeekRequest) (Week, error) {
 		}
 	}
 	if len(p.items) == 0 {
-		return Week{}, p.last
+		return Week{}, p.nothing()
 	}
 	p.raiseHeaviest()
 	days := p.days()
@@ -137,6 +142,14 @@ func PlanWeek(r WeekRequest) (Week, error) {
 	return week, nil
 }
 
+// nothing says why no exercise is left.
+func (p *planner) nothing() error {
+	if p.last != nil {
+		return p.last
+	}
+	return units.Field("/without", p.r.Without, "at least one exercise left to do", units.ErrConflict)
+}
+
 func (r WeekRequest) validate() error {
 	if !r.Screening.Screened() {
 		return &units.FieldError{Path: "/screening", Allowed: "the outcome of an assessment", Err: ErrNotScreened}
@@ -145,6 +158,10 @@ func (r WeekRequest) validate() error {
 	for i, id := range r.Exercises {
 		_, err := r.Catalogue.Lookup(string(id))
 		bad.Add(path("/exercises", i), err)
+	}
+	for i, id := range r.Without {
+		_, err := r.Catalogue.Lookup(string(id))
+		bad.Add(path("/without", i), err)
 	}
 	for i, e := range r.Estimates {
 		bad.Add(path("/estimates", i), e.Validate())

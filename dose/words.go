@@ -139,6 +139,7 @@ var words = evidence.Words{
 	"dose.too-few-days": {
 		Clinician: "{days} sessions fit the days given; the row asks for at least {least}.",
 	},
+	"dose.not-wanted": {Clinician: "{exercise} is not wanted by the client."},
 	"dose.no-minutes": {Clinician: "Left out to keep the session within {minutes} minutes."},
 	"dose.fewer-sets": {Clinician: "{sets} sets instead of {whole}, to keep the session within {minutes} minutes."},
 
