@@ -1,0 +1,148 @@
+package dose
+
+import (
+	"fmt"
+
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/guideline"
+	"example.org/posology/dose/setlog"
+	"example.org/posology/dose/volume"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+// maxPlannedSets is a ceiling against slips; it is no dose.
+const maxPlannedSets = 100
+
+// Prescribed adds up what w asks for in one calendar week, for
+// [guideline.Audit] and for sets per muscle. The totals are of the kind
+// [volume.Prescribed], so that they never pass for what was done, and no
+// prescribed set gets into a log.
+//
+// A plan is repeated week by week, while totals go from Monday to Sunday: the
+// week taken is the first that holds every session, those before its Monday a
+// week later. A set counts with the least reserve that the plan allows, with
+// none where that is not to be counted, and with the share of 1RM that the plan
+// states, if any; o.OneRM counts for the other exercises. Days of
+// balance training and impacts are the least that the plan asks for beside the
+// sessions, nothing where it asks for none; it has no aerobic minutes.
+//
+// The catalogue is that of the request, the zero value the standard one. It is
+// an [units.ErrConflict] if o asks for performed sets; other errors are those
+// of [volume.NewCounter] and [volume.Tally.Add], at the item.
+func (w Week) Prescribed(c exercise.Catalogue, o volume.Options) (guideline.Week, error) {
+	if o.Kind == volume.Performed {
+		return guideline.Week{}, units.Field("/kind", o.Kind, "prescribed, as all that a plan holds", units.ErrConflict)
+	}
+	o.Kind = volume.Prescribed
+	if c.Len() == 0 {
+		c = exercise.Standard()
+	}
+	o.OneRM = w.shares(o.OneRM)
+	counter, err := volume.NewCounter(c, o)
+	if err != nil {
+		return guideline.Week{}, err
+	}
+	week, err := w.calendar()
+	if err != nil {
+		return guideline.Week{}, err
+	}
+	tally := counter.NewTally()
+	if err := w.tally(tally, week.Monday()); err != nil {
+		return guideline.Week{}, err
+	}
+	out := guideline.Week{Totals: tally.Totals(week)}
+	for _, s := range w.Sessions {
+		out.Minutes = append(out.Minutes, float64(s.Minutes))
+	}
+	out.BalanceDays, out.Impacts = w.asked()
+	return out, nil
+}
+
+// calendar returns the week of the last session.
+func (w Week) calendar() (volume.Week, error) {
+	var last volume.Week
+	var bad units.FieldErrors
+	if len(w.Sessions) == 0 {
+		bad.Add("/sessions", units.Field("", nil, "at least one session", units.ErrMissing))
+	}
+	for i, s := range w.Sessions {
+		week, err := volume.WeekOf(s.Day)
+		bad.Add(path("/sessions", i)+"/day", err)
+		last = max(last, week)
+	}
+	return last, bad.Err()
+}
+
+// tally adds every set, in the week that begins on monday.
+func (w Week) tally(t *volume.Tally, monday units.Day) error {
+	var bad units.FieldErrors
+	for i, s := range w.Sessions {
+		day := s.Day
+		for day < monday {
+			day += daysInWeek
+		}
+		for j, item := range s.Items {
+			bad.Add(fmt.Sprintf("/sessions/%d/items/%d", i, j), item.tally(t, day))
+		}
+	}
+	return bad.Err()
+}
+
+func (p Prescription) tally(t *volume.Tally, day units.Day) error {
+	if p.Sets < 1 || p.Sets > maxPlannedSets {
+		return units.Field("/sets", p.Sets, fmt.Sprintf("1 to %d", maxPlannedSets), units.ErrOutOfRange)
+	}
+	set := setlog.Set{
+		Day: day, Exercise: p.Exercise, Side: p.Side, Hold: p.Hold, Load: p.Load.Each, Reps: p.Count, RepSeconds: p.Tempo.Seconds(),
+	}
+	if p.Hold.Implements() > 1 {
+		set.Stated = body.PerHand
+	}
+	if p.Reserve.Countable {
+		effort, err := units.InReserve(float64(p.Reserve.Least))
+		if err != nil {
+			return units.At("/reserve/least", err)
+		}
+		set.Effort = effort
+	}
+	for range p.Sets {
+		if err := t.Add(set); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// shares returns the one-repetition maxima behind the plan's shares of them,
+// beside those of others.
+func (w Week) shares(given map[volume.Lift]units.Mass) map[volume.Lift]units.Mass {
+	all := map[volume.Lift]units.Mass{}
+	for lift, m := range given {
+		all[lift] = m
+	}
+	for _, s := range w.Sessions {
+		for _, p := range s.Items {
+			if whole, err := p.Load.Each.Scale(1/p.Share, units.Nearest); p.Share > 0 && err == nil && whole > 0 {
+				all[volume.Lift{Exercise: p.Exercise, Side: p.Side, Hold: p.Hold}] = whole
+			}
+		}
+	}
+	return all
+}
+
+// asked returns the days of balance training and the impacts that the plan
+// asks for, nil for none.
+func (w Week) asked() (balanceDays, impacts *int) {
+	for _, b := range w.Beside {
+		days, hasDays := b.Days.Min()
+		amount, hasAmount := b.Amount.Min()
+		switch {
+		case b.Kind == Balance && hasDays:
+			balanceDays = &days
+		case b.Kind == Impact && hasAmount:
+			impacts = &amount
+		}
+	}
+	return balanceDays, impacts
+}

@@ -1,0 +1,107 @@
+package plan
+
+import (
+	"errors"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/guideline"
+	"example.org/posology/dose/volume"
+	"example.org/posology/examples/internal/visit"
+	"example.org/posology/units"
+)
+
+type visited visit.Case
+
+// A Case is what is known after a first visit, and what a plan needs beside it.
+type Case struct {
+	visited
+	Phase     dose.Phase       `json:"phase,omitzero"`     // zero: by training status
+	Technique dose.Observation `json:"technique,omitzero"` // who saw the technique, and when
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (c *Case) UnmarshalJSON(data []byte) error {
+	type plain Case
+	return units.DecodeJSON(data, (*plain)(c))
+}
+
+// A Column is the week against one recommendation.
+type Column struct {
+	Guideline guideline.ID     `json:"guideline"`
+	Why       string           `json:"why"` // why it is shown
+	Plan      guideline.Report `json:"plan"`
+	// Alone leaves out what the plan puts beside the lifting.
+	Alone guideline.Report `json:"lifting_alone"`
+}
+
+// A Result is all that follows from a case. There is no week, and nothing that
+// follows from one, where the visit has a stop.
+type Result struct {
+	Visit      visit.Result    `json:"visit"`
+	Prescribed *guideline.Week `json:"prescribed,omitempty"`
+	Columns    []Column        `json:"columns,omitempty"`
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (r *Result) UnmarshalJSON(data []byte) error {
+	type plain Result
+	return units.DecodeJSON(data, (*plain)(r))
+}
+
+// Run takes a case to its week and audits it. Bad fields are an error; a week
+// that cannot be planned is part of the result.
+func Run(c Case) (Result, error) {
+	first, err := visit.Run(visit.Case(c.visited))
+	if err != nil {
+		return Result{}, err
+	}
+	result := Result{Visit: first}
+	week, err := dose.PlanWeek(Request(c, first))
+	var barred *dose.ConstraintError
+	switch {
+	case errors.As(err, &barred):
+		result.Visit.Week = nil
+		result.Visit.Stop = &visit.Stop{Why: barred.Error(), Constraint: barred.Constraint, Free: barred.Free}
+		return result, nil
+	case err != nil:
+		return Result{}, err
+	}
+	result.Visit.Week = &week
+	prescribed, err := week.Prescribed(exercise.Catalogue{}, volume.Options{})
+	if err != nil {
+		return Result{}, err
+	}
+	result.Prescribed = &prescribed
+	result.Columns, err = columns(c, week, prescribed)
+	return result, err
+}
+
+// Request is what the case asks of the planner, after its first visit.
+func Request(c Case, first visit.Result) dose.WeekRequest {
+	return dose.WeekRequest{
+		Screening: first.Screening, Setting: c.Profile.Setting, Goal: c.Goal, Training: c.Training, Age: c.Profile.Age,
+		Phase: c.Phase, Technique: c.Technique,
+		Exercises: c.Exercises, Estimates: first.Estimates, Kit: c.Kit, Guideline: c.Guideline,
+		Days: c.Days, Minutes: c.Minutes,
+	}
+}
+
+func columns(c Case, week dose.Week, prescribed guideline.Week) ([]Column, error) {
+	alone, none := prescribed, 0
+	alone.BalanceDays, alone.AerobicMinutes, alone.Impacts = &none, &none, &none
+	list := choose(c, week)
+	for i := range list {
+		row, err := guideline.Get(list[i].Guideline)
+		if err != nil {
+			return nil, err
+		}
+		if list[i].Plan, err = guideline.Audit(prescribed, row); err != nil {
+			return nil, err
+		}
+		if list[i].Alone, err = guideline.Audit(alone, row); err != nil {
+			return nil, err
+		}
+	}
+	return list, nil
+}

@@ -1,0 +1,87 @@
+package plan
+
+import (
+	"encoding/json"
+	"testing"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/guideline"
+	"example.org/posology/dose/volume"
+	"example.org/posology/examples/internal/demo"
+	"example.org/posology/screening"
+	"example.org/posology/units/evidence"
+)
+
+func demoCase(t *testing.T) Case {
+	t.Helper()
+	var c Case
+	if err := json.Unmarshal(demo.VillageHallBuild(), &c); err != nil {
+		t.Fatal(err)
+	}
+	return c
+}
+
+func run(t *testing.T, c Case) Result {
+	t.Helper()
+	r, err := Run(c)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return r
+}
+
+func TestRun(t *testing.T) {
+	c := demoCase(t)
+	r := run(t, c)
+	if r.Visit.Week.Phase != dose.Build || r.Prescribed.Totals.Kind != volume.Prescribed || len(r.Columns) != shown {
+		t.Errorf("phase %v, %v sets, %d columns", r.Visit.Week.Phase, r.Prescribed.Totals.Kind, len(r.Columns))
+	}
+	for _, column := range r.Columns {
+		if column.Plan.Recommendation != column.Guideline || column.Alone.Recommendation != column.Guideline {
+			t.Errorf("%s: reports on %s and %s", column.Guideline, column.Plan.Recommendation, column.Alone.Recommendation)
+		}
+	}
+	c.Technique = dose.Observation{}
+	if r := run(t, c); r.Visit.Week.Phase != dose.Familiarise {
+		t.Errorf("technique not seen, and the phase is %v", r.Visit.Week.Phase)
+	}
+}
+
+// But for what the plan follows and leads to, columns are in force and read.
+func TestColumnsAreInForce(t *testing.T) {
+	for _, c := range run(t, demoCase(t)).Columns[2:] {
+		row, err := guideline.Get(c.Guideline)
+		if err != nil || len(row.SupersededBy) > 0 || row.Basis == evidence.FromMemory {
+			t.Errorf("%s: %v, superseded by %v, %v", c.Guideline, err, row.SupersededBy, row.Basis)
+		}
+	}
+}
+
+func TestConditionsAreScreened(t *testing.T) {
+	for code := range conditions {
+		if _, ok := screening.LookUp(code); !ok {
+			t.Errorf("screening has no %s", code)
+		}
+	}
+}
+
+func TestRunClass(t *testing.T) {
+	var c ClassCase
+	if err := json.Unmarshal(demo.Class(), &c); err != nil {
+		t.Fatal(err)
+	}
+	r, err := RunClass(c)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(r.Members) != 8 || len(r.Rota.Clients) != 8 || len(r.Advice) == 0 || r.Advice[0].Removed < 1 || len(r.Steps) == 0 {
+		t.Errorf("%d members, %d in the rota, advice %v", len(r.Members), len(r.Rota.Clients), r.Advice)
+	}
+	for i := range c.Clients {
+		c.Clients[i].Profile.Diseases = screening.Checklist{}
+		c.Clients[i].Profile.Symptoms = screening.AskedFor("ischaemic_chest_neck_jaw_arm_pain")
+	}
+	if r, err := RunClass(c); err == nil && r.Rota != nil {
+		t.Error("nobody may train, and there is a rota")
+	}
+}

@@ -1,0 +1,269 @@
+package main
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strings"
+
+	"example.org/posology/dose/guideline"
+	"example.org/posology/examples/internal/plan"
+	"example.org/posology/units"
+)
+
+// tableLines are the lines of the audit, in their order.
+var tableLines = []struct {
+	item  guideline.Item
+	label string
+	// beside: shown for lifting alone too, and whether or not a column bounds it.
+	beside bool
+}{
+	{guideline.ItemDays, "strength days", false},
+	{guideline.ItemSessionsPerDay, "sessions a day", false},
+	{guideline.ItemExercises, "exercises", false},
+	{guideline.ItemSets, "sets, exercise", false},
+	{guideline.ItemWeeklySets, "sets, muscle", false},
+	{guideline.ItemPerMuscle, "exer. a muscle", false},
+	{guideline.ItemReps, "repetitions", false},
+	{guideline.ItemLoad, "load, % of 1RM", false},
+	{guideline.ItemRM, "load as RM", false},
+	{guideline.ItemReserve, "in reserve", false},
+	{guideline.ItemEffort, "rated effort", false},
+	{guideline.ItemRepSeconds, "seconds a rep.", false},
+	{guideline.ItemLiftSeconds, "seconds up", false},
+	{guideline.ItemLowerSeconds, "seconds down", false},
+	{guideline.ItemRest, "rest, seconds", false},
+	{guideline.ItemRestBetween, "rest, exercises", false},
+	{guideline.ItemRestInSet, "rest in a set", false},
+	{guideline.ItemHoursBetween, "hours between", false},
+	{guideline.ItemMinutes, "session minutes", false},
+	{guideline.ItemBalanceDays, "balance days", true},
+	{guideline.ItemAerobic, "aerobic minutes", true},
+	{guideline.ItemImpacts, "impacts", true},
+}
+
+// Widths of the table's parts; the whole is 100 columns.
+const (
+	labelWidth = 16
+	foundWidth = 7
+	cellWidth  = 13
+)
+
+var legend = []struct{ mark, means string }{
+	{"week", "what this plan holds, from the least to the most"},
+	{"met 2-3", "within what the guideline states, which stands behind the word"},
+	{"short", "less than it states"},
+	{"over", "more than it states"},
+	{"mixed", "some exercises less, some more"},
+	{"*", "not so for all exercises: see one by one"},
+	{"?", "it states a bound, and sets alone do not tell whether that is kept"},
+	{"n/c", "not comparable: counted otherwise, or on another scale"},
+	{"-", "not stated"},
+	{"no number", "guidelines ask for aerobic minutes; no number is held here: read them"},
+	{"lifting alone", "the line above without what the plan puts beside lifting"},
+}
+
+func printAudit(s *sheet, r plan.Result) {
+	s.heading("This week against six guidelines")
+	for i, c := range r.Columns {
+		printKey(s, i, c)
+	}
+	s.line("")
+	s.line("%s", row("", "", letters(r.Columns)))
+	for i := range 2 {
+		s.line("%s", row("", []string{"", "week"}[i], names(r.Columns, i)))
+	}
+	s.line("%s", strings.Repeat("-", labelWidth+foundWidth+cellWidth*len(r.Columns)-1))
+	var silent []string
+	for _, l := range tableLines {
+		cells := cellsOf(r.Columns, l.item, planned)
+		if !l.beside && !slices.ContainsFunc(cells, func(c string) bool { return c != unsaid }) {
+			silent = append(silent, l.item.String())
+			continue
+		}
+		s.line("%s", row(l.label, found(r.Columns, l.item, planned), cells))
+		if l.beside {
+			s.line("%s", row("  lifting alone", found(r.Columns, l.item, alone), cellsOf(r.Columns, l.item, alone)))
+		}
+	}
+	printAlone(s, r.Columns)
+	s.line("")
+	for _, l := range legend {
+		s.say(fmt.Sprintf("  %-15s", l.mark), l.means)
+	}
+	s.line("")
+	s.say("", "A guideline for other people does not bind this person; it shows what it would ask for.")
+	if len(silent) > 0 {
+		s.line("")
+		s.say("None of the six speaks of: ", strings.Join(silent, ", ")+".")
+	}
+	printExceptions(s, r.Columns)
+	printOpposed(s, r.Columns)
+}
+
+func printKey(s *sheet, i int, c plan.Column) {
+	g, err := guideline.Get(c.Guideline)
+	if err != nil {
+		return // a result read back may name a row that there is no more
+	}
+	text := fmt.Sprintf("%s: %s, %d. For: %s. Shown for: %s. Numbers: %s.", g.ID, g.Body, g.Year, g.Population, c.Why, g.Basis)
+	if len(g.SupersededBy) > 0 {
+		text += fmt.Sprintf(" Superseded by %s.", g.SupersededBy[0])
+	}
+	s.say(letter(i)+"  ", text)
+}
+
+// printAlone says what lifting alone leaves unmet.
+func printAlone(s *sheet, columns []plan.Column) {
+	var parts []string
+	for _, l := range tableLines {
+		for i, cell := range cellsOf(columns, l.item, alone) {
+			if l.beside && strings.HasPrefix(cell, "short") {
+				parts = append(parts, fmt.Sprintf("%s for %s (%s)", l.label, letter(i), strings.TrimPrefix(cell, "short ")))
+			}
+		}
+	}
+	s.line("")
+	if len(parts) > 0 {
+		s.say("Lifting alone does not meet: ", strings.Join(parts, ", ")+"; nor any guideline's aerobic minutes.")
+		return
+	}
+	s.say("", "Lifting alone does not meet any guideline's aerobic minutes.")
+}
+
+func letter(i int) string { return string(rune('A' + i)) }
+
+func letters(columns []plan.Column) []string {
+	var list []string
+	for i := range columns {
+		list = append(list, letter(i))
+	}
+	return list
+}
+
+// names returns who speaks (part 0) and the year (part 1), from the first part
+// of the ID, such as "acsm2009".
+func names(columns []plan.Column, part int) []string {
+	var list []string
+	for _, c := range columns {
+		head, _, _ := strings.Cut(string(c.Guideline), "-")
+		cut := strings.IndexAny(head, "0123456789")
+		if cut < 0 {
+			cut = len(head)
+		}
+		list = append(list, []string{head[:cut], head[cut:]}[part])
+	}
+	return list
+}
+
+func row(label, found string, cells []string) string {
+	line := fmt.Sprintf("%-*s%-*s", labelWidth, label, foundWidth, found)
+	for _, c := range cells {
+		line += fmt.Sprintf("%-*s", cellWidth, c)
+	}
+	return strings.TrimRight(line, " ")
+}
+
+func planned(c plan.Column) guideline.Report { return c.Plan }
+func alone(c plan.Column) guideline.Report   { return c.Alone }
+
+func findings(r guideline.Report, item guideline.Item) []guideline.Finding {
+	var list []guideline.Finding
+	for _, f := range r.Findings {
+		if f.Item == item {
+			list = append(list, f)
+		}
+	}
+	return list
+}
+
+// found returns what the week holds of an item, over all that any column tells.
+func found(columns []plan.Column, item guideline.Item, of func(plan.Column) guideline.Report) string {
+	var all []float64
+	for _, c := range columns {
+		for _, f := range findings(of(c), item) {
+			if low, ok := f.Found.Min(); ok {
+				high, _ := f.Found.Max()
+				all = append(all, low, high)
+			}
+		}
+	}
+	if len(all) == 0 {
+		return ""
+	}
+	return bounds(units.Must(units.Between(slices.Min(all), slices.Max(all))), item)
+}
+
+// bounds prints a range in few letters: "2-3", "≥2", "60-80".
+func bounds(r units.Range[float64], item guideline.Item) string {
+	text := func(x float64) string {
+		if item == guideline.ItemLoad {
+			return fmt.Sprintf("%.0f", 100*x)
+		}
+		return fmt.Sprintf("%.3g", x)
+	}
+	low, hasLow := r.Min()
+	high, hasHigh := r.Max()
+	switch {
+	case hasLow && hasHigh && text(low) == text(high):
+		return text(low)
+	case hasLow && hasHigh:
+		return text(low) + "-" + text(high)
+	case hasLow:
+		return "≥" + text(low)
+	case hasHigh:
+		return "≤" + text(high)
+	}
+	return ""
+}
+
+// unsaid marks what a guideline does not state.
+const unsaid = "-"
+
+var short = map[guideline.Verdict]string{
+	guideline.Met: "met", guideline.Short: "short", guideline.Over: "over",
+	guideline.NotStated: unsaid, guideline.NotRecorded: "?", guideline.NotComparable: "n/c",
+}
+
+func cellsOf(columns []plan.Column, item guideline.Item, of func(plan.Column) guideline.Report) []string {
+	var list []string
+	for _, c := range columns {
+		text := cell(findings(of(c), item))
+		if item == guideline.ItemAerobic {
+			text = "no number"
+		}
+		list = append(list, text)
+	}
+	return list
+}
+
+// cell sums up the findings of an item in one column: what is not met before
+// what is, with a star where they do not agree.
+func cell(list []guideline.Finding) string {
+	var seen []guideline.Verdict
+	for _, f := range list {
+		if !slices.Contains(seen, f.Verdict) {
+			seen = append(seen, f.Verdict)
+		}
+	}
+	if len(seen) == 0 {
+		return unsaid
+	}
+	slices.SortFunc(seen, func(a, b guideline.Verdict) int { return cmp.Compare(weight[a], weight[b]) })
+	text := short[seen[0]]
+	if slices.Contains(seen, guideline.Short) && slices.Contains(seen, guideline.Over) {
+		text = "mixed"
+	}
+	if b := bounds(list[0].Bound, list[0].Item); b != "" {
+		text += " " + b
+	}
+	if len(seen) > 1 {
+		text += "*"
+	}
+	return text
+}
+
+// weight orders verdicts by what a reader must see first.
+var weight = map[guideline.Verdict]int{
+	guideline.Short: 1, guideline.Over: 2, guideline.NotComparable: 3, guideline.Met: 4, guideline.NotRecorded: 5, guideline.NotStated: 6,
+}

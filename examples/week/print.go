@@ -1,0 +1,147 @@
+package main
+
+import (
+	"fmt"
+	"io"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/plan"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// printWeek prints the plan, its weekly sets and its audit.
+func printWeek(w io.Writer, r plan.Result) error {
+	s, err := newSheet(w)
+	if err != nil {
+		return err
+	}
+	s.line("A WEEK OF TRAINING, AND WHAT GUIDELINES SAY OF IT")
+	s.line("(%s)", r.Visit.Note)
+	s.line("")
+	s.line("%s", r.Visit.Client)
+	s.say("Own task: ", r.Visit.Task)
+	printScreening(s, r.Visit.Screening)
+	if r.Visit.Week == nil {
+		s.heading("No week for now")
+		s.because("- ", append([]evidence.Reason{r.Visit.Stop.Constraint}, r.Visit.Stop.Free...))
+		return s.close()
+	}
+	printCalendar(s, r)
+	printSession(s, *r.Visit.Week)
+	printLeftOut(s, r.Visit.Week.LeftOut)
+	s.heading("Why so")
+	s.because("- ", r.Visit.Week.Reasons)
+	printSets(s, r.Prescribed.Totals)
+	printAudit(s, r)
+	return s.close()
+}
+
+func printScreening(s *sheet, o screening.Outcome) {
+	s.heading("What screening asks for")
+	s.line("Route: %s. Meanwhile: %s.", o.Route, o.Meanwhile)
+	for _, f := range o.Findings {
+		s.say("- ", s.words.Client(f.Reason))
+	}
+	for _, q := range o.Missing {
+		s.say("- still to be asked: ", s.words.Clinician(q.Reason))
+	}
+	if text := page.LeaveOut(o.Limits.Avoid); text != "" {
+		s.say("- ", text)
+	}
+	for _, m := range o.Limits.Masses {
+		s.say("- ", fmt.Sprintf("%s, %s side: at most %s (%s)", m.Region, m.Side, m.Max, m.Author))
+	}
+}
+
+// printCalendar prints seven days. The days of sessions are the plan's; those
+// of the activities beside it are proposed here: balance first on the days of
+// sessions, brisk movement on the others.
+func printCalendar(s *sheet, r plan.Result) {
+	week, totals := *r.Visit.Week, r.Prescribed.Totals
+	s.heading("The week")
+	s.line("Phase: %s. Begins on %s, the same each week.", week.Phase, day(week.Sessions[0].Day))
+	s.line("Look at it again by %s, test strength by %s,", day(week.Review), day(week.Retest))
+	s.line("follow it no longer than %s.", day(week.Expires))
+	s.line("")
+	beside := besides(week, totals.Days, totals.Week.Monday())
+	all := 0
+	for d := range units.Day(daysInWeek) {
+		date := totals.Week.Monday() + d
+		what := beside[d]
+		if trains(totals.Days, date) {
+			first := week.Sessions[0]
+			all += first.Minutes
+			what = append([]string{fmt.Sprintf("strength, %s in %d minutes", count(len(first.Items), "exercise"), first.Minutes)}, what...)
+		}
+		_, month, n := date.Date()
+		s.line("  %-10s%2d %-10s %s", date.Weekday(), n, month, listed(what))
+	}
+	s.line("")
+	s.say("", fmt.Sprintf("Strength: %d minutes a week, warm-ups included. The days of balance practice and brisk movement are a proposal; their minutes come on top.", all))
+}
+
+// printSession prints what is done on each day of strength.
+func printSession(s *sheet, week dose.Week) {
+	first := week.Sessions[0]
+	s.heading("Each session")
+	s.line("   Warm-up: %d minutes of easy movement.", first.WarmUp)
+	for i, item := range first.Items {
+		load := "without weight"
+		if item.Mode != dose.WithoutLoad {
+			load = item.Load.String()
+		}
+		s.line("%2d. %-32s %-30s %s", i+1, item.Name, amount(item), load)
+		s.say("    ", effort(item))
+	}
+}
+
+// amount prints "2 sets of 10, each side".
+func amount(item dose.Prescription) string {
+	text := fmt.Sprintf("%s of %d", count(item.Sets, "set"), item.Count)
+	if item.Measure != exercise.Repetitions {
+		text += " " + item.Measure.String()
+	}
+	if item.OneSided {
+		text += ", each side"
+	}
+	return text
+}
+
+func effort(item dose.Prescription) string {
+	text := "end each set while it is clearly easy"
+	switch {
+	case item.Measure != exercise.Repetitions:
+		text = "stop before it gets hard to keep the position"
+	case item.Reserve.Countable:
+		text = fmt.Sprintf("end each set with %v repetitions left", item.Reserve)
+	}
+	if item.Finding != nil {
+		text += "; find the load from here"
+	}
+	if item.Share > 0 {
+		text += fmt.Sprintf("; %s of the estimated maximum", item.Share)
+	}
+	for _, f := range item.Flags {
+		text += "; " + f.String()
+	}
+	return text
+}
+
+func printLeftOut(s *sheet, list []dose.LeftOut) {
+	if len(list) == 0 {
+		return
+	}
+	s.heading("What had to give")
+	for _, out := range list {
+		instead := "left out"
+		if out.Instead != "" {
+			instead = plain(string(out.Instead)) + " instead"
+		}
+		s.line("%s: %s", plain(string(out.Exercise)), instead)
+		s.because("  - ", out.Reasons)
+	}
+}
