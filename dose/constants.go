@@ -29,6 +29,7 @@ const (
 	factFewerLater  evidence.FactID = "dose.fewer-later"
 	factSlots       evidence.FactID = "dose.equal-slots"
 	factMaintain    evidence.FactID = "dose.maintain"
+	factPerformed   evidence.FactID = "dose.from-performed"
 	factTwoWeeks    evidence.FactID = "dose.familiarise-two-weeks"
 	factRetest      evidence.FactID = "dose.retest"
 	factExpiry      evidence.FactID = "dose.expiry"
@@ -104,6 +105,8 @@ var facts = []evidence.Fact{
 	{ID: factFewerLater, Value: "fewer repetitions in a later set are acceptable", Basis: evidence.CommonPractice},
 	{ID: factSlots, Value: "in a class that shares weights all slots are as long as the longest exercise of anybody",
 		Basis: evidence.Design, From: []evidence.FactID{factChange, factPace}},
+	{ID: factPerformed, Value: "looking for the load begins from a set that was really done, never above it, and lighter where more repetitions or more reserve are asked for",
+		Basis: evidence.Design, From: []evidence.FactID{"onerm.epley", "onerm.brzycki"}},
 	{ID: factMaintain, Value: "older people keep strength with two sessions a week and two to three sets",
 		Source: "spiering2021", Basis: evidence.FromMemory},
 	{ID: factTwoWeeks, Value: "two weeks of familiarisation come first; then a review, and one every six weeks", Basis: evidence.Design},

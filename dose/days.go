@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strconv"
 
+	"example.org/posology/dose/guideline"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
@@ -88,9 +89,29 @@ func (p *planner) weekReasons(days []units.Day) []evidence.Reason {
 	if p.items[0].Phase == Familiarise {
 		list = append(list, evidence.Because("dose.familiarise", factTwoWeeks))
 	}
+	if light := p.belowGoal(); light > 0 {
+		list = append(list, evidence.Because("dose.week-below-goal").With("light", light).With("all", len(p.items)).With("goal", p.r.Goal))
+	}
 	least, _ := p.items[0].Days.Min()
 	if len(days) < least {
 		list = append(list, evidence.Because("dose.too-few-days").With("days", len(days)).With("least", least))
 	}
 	return list
+}
+
+// belowGoal counts the exercises without a weight or flagged as too light,
+// where the goal is one that takes load. Loads still to be found count neither way.
+func (p *planner) belowGoal() int {
+	switch p.r.Goal {
+	case guideline.Strength, guideline.Hypertrophy, guideline.Power, guideline.Bone:
+	default:
+		return 0
+	}
+	light := 0
+	for _, item := range p.items {
+		if item.Mode == WithoutLoad || slices.Contains(item.Flags, BelowEffectiveDose) {
+			light++
+		}
+	}
+	return light
 }

@@ -61,7 +61,19 @@ func clashes(r Request) body.Demands {
 	if limits.Support && !handFree(r.Exercise.Hold) {
 		avoid = avoid.Union(body.DemandSet(body.FreeStanding, body.SingleLegStance))
 	}
-	return r.Exercise.Demands.Both(avoid)
+	return r.Exercise.Demands.Both(avoid.Union(bodyOnArms(r)))
+}
+
+// bodyOnArms returns the arm work that a limit on mass rules out for exercises
+// without a weight: there the arms carry a share of the body that nobody weighed.
+func bodyOnArms(r Request) body.Demands {
+	var ruledOut body.Demands
+	for _, limit := range r.Screening.Limits.Masses {
+		if demand, some := limit.Region.Resisted(); some && !loaded(r) && ofArm(limit.Region) && binds(limit, r) {
+			ruledOut = ruledOut.Union(body.DemandSet(demand))
+		}
+	}
+	return ruledOut
 }
 
 func handFree(h body.Hold) bool { return h == body.OneHand || h == body.OnLimb || h == body.Unloaded }

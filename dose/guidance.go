@@ -76,7 +76,10 @@ func guideFor(r Request) (guide, error) {
 	if g.assumed {
 		code = "dose.guideline-assumed"
 	}
-	g.because(r.phaseReason(), evidence.Because(code).With("row", id))
+	g.because(r.phaseReason(), evidence.Because(code).With("row", id).With("population", g.row.Population))
+	if len(g.row.SupersededBy) > 0 {
+		g.because(evidence.Because("dose.superseded").With("row", id).With("by", g.row.SupersededBy[0]))
+	}
 	g.fillLoad(r)
 	g.fillCount(r)
 	g.fillSets(r)

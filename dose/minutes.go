@@ -62,10 +62,24 @@ func (p *planner) fitMinutes() {
 			p.items = with
 			continue
 		}
-		why := evidence.Because("dose.no-minutes").With("minutes", p.r.Minutes)
-		p.leftOut = append(p.leftOut, LeftOut{Exercise: item.Exercise, Reasons: []evidence.Reason{why}})
+		p.dropped(item.Exercise)
 	}
 	p.addSets(whole)
+}
+
+// dropped lists an exercise that the minutes do not reach; one that stood in
+// for another leaves that without a stand-in.
+func (p *planner) dropped(id exercise.ID) {
+	why := evidence.Because("dose.no-minutes").With("minutes", p.r.Minutes).With("exercise", id)
+	stoodIn := false
+	for i, out := range p.leftOut {
+		if out.Instead == id {
+			p.leftOut[i].Instead, p.leftOut[i].Reasons, stoodIn = "", append(out.Reasons, why), true
+		}
+	}
+	if !stoodIn {
+		p.leftOut = append(p.leftOut, LeftOut{Exercise: id, Reasons: []evidence.Reason{why}})
+	}
 }
 
 // addSets adds second sets in the order of wish, then third ones, up to whole.

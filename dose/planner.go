@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/setlog"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
@@ -39,18 +40,18 @@ func newPlanner(r WeekRequest) (*planner, error) {
 }
 
 // place doses an exercise, or the first stand-in that can be dosed, none of
-// them harder, and records what was replaced or left out. Bad fields are an error, and so is
-// [ErrNoDose], which bars every exercise.
+// them harder, and records what was replaced or left out. Bad fields are an
+// error, and so is [ErrNoDose], which bars every exercise.
 func (p *planner) place(wanted exercise.Exercise) error {
-	var reasons []evidence.Reason
+	out := LeftOut{Exercise: wanted.ID}
 	for _, ex := range append([]exercise.Exercise{wanted}, p.r.Catalogue.Instead(wanted.ID)...) {
 		if slices.Contains(p.r.Without, ex.ID) {
-			reasons = append(reasons, evidence.Because("dose.not-wanted").With("exercise", ex.ID))
+			out.Reasons = append(out.Reasons, evidence.Because("dose.not-wanted").With("exercise", ex.ID))
 			continue
 		}
 		item, err := p.dose(ex)
 		if err == nil {
-			p.keep(wanted.ID, item, reasons)
+			p.keep(out, item)
 			return nil
 		}
 		var barred *ConstraintError
@@ -58,16 +59,21 @@ func (p *planner) place(wanted exercise.Exercise) error {
 			return err
 		}
 		p.last = err
-		reasons = append(reasons, barred.Constraint)
+		out.Reasons = append(out.Reasons, barred.Constraint)
+		if ex.ID == wanted.ID {
+			out.Free = barred.Free
+		}
 	}
-	p.leftOut = append(p.leftOut, LeftOut{Exercise: wanted.ID, Reasons: reasons})
+	p.leftOut = append(p.leftOut, out)
 	return nil
 }
 
-// keep adds an item, unless the session has it already.
-func (p *planner) keep(wanted exercise.ID, item Prescription, reasons []evidence.Reason) {
-	if item.Exercise != wanted {
-		p.leftOut = append(p.leftOut, LeftOut{wanted, item.Exercise, reasons})
+// keep adds an item, unless the session has it already; out is what it stands
+// in for, if it is not what was wanted.
+func (p *planner) keep(out LeftOut, item Prescription) {
+	if item.Exercise != out.Exercise {
+		out.Instead = item.Exercise
+		p.leftOut = append(p.leftOut, out)
 	}
 	for _, have := range p.items {
 		if have.Exercise == item.Exercise {
@@ -77,15 +83,33 @@ func (p *planner) keep(wanted exercise.ID, item Prescription, reasons []evidence
 	p.items = append(p.items, item)
 }
 
-// dose prescribes one exercise with the estimate that fits it, if there is one.
+// dose prescribes one exercise for both sides or, where a restriction rules
+// out one side of one-sided work, for the other side alone.
 func (p *planner) dose(ex exercise.Exercise) (Prescription, error) {
+	item, err := p.doseSide(ex, body.Both)
+	if !ex.OneSided || !errors.Is(err, ErrTooHeavy) || len(p.r.Screening.Limits.Masses) == 0 {
+		return item, err
+	}
+	for _, side := range []body.Side{body.Left, body.Right} {
+		if item, err := p.doseSide(ex, side); err == nil {
+			item.Reasons = append(item.Reasons, evidence.Because("dose.one-side-only").With("side", side))
+			return item, nil
+		}
+	}
+	return item, err
+}
+
+// doseSide prescribes with the estimate and the set that fit, if there are any.
+func (p *planner) doseSide(ex exercise.Exercise, side body.Side) (Prescription, error) {
 	r := Request{
-		Screening: p.r.Screening, Setting: p.r.Setting, Exercise: ex, Side: body.Both,
+		Screening: p.r.Screening, Setting: p.r.Setting, Exercise: ex, Side: side,
 		Goal: p.r.Goal, Training: p.r.Training, Age: p.r.Age, Phase: p.r.Phase, Technique: p.r.Technique,
-		Kit: p.r.Kit, Guideline: p.r.Guideline,
+		Performed: p.performed(ex, side), Kit: p.r.Kit, Guideline: p.r.Guideline,
 	}
 	var note []evidence.Reason
-	r.Estimate, note = p.estimate(ex)
+	if side == body.Both {
+		r.Estimate, note = p.estimate(ex)
+	}
 	if r.Estimate != nil {
 		r.Side = r.Estimate.Side
 	}
@@ -100,9 +124,33 @@ func (p *planner) dose(ex exercise.Exercise) (Prescription, error) {
 		return Prescription{}, err
 	}
 	item, err := prescribe(r, table)
-	item.Side = body.Both
+	item.Side = side
 	item.Reasons = append(item.Reasons, note...)
 	return item, err
+}
+
+// performed returns the latest set of the exercise that was really done. For
+// one-sided work on both sides it is the lighter of the latest of each side,
+// and none while only one side did any.
+func (p *planner) performed(ex exercise.Exercise, side body.Side) *setlog.Set {
+	latest := map[body.Side]setlog.Set{}
+	for _, s := range p.r.Performed {
+		if have, some := latest[s.Side]; s.Exercise == ex.ID && s.Hold == ex.Hold && (!some || s.Day >= have.Day) {
+			latest[s.Side] = s
+		}
+	}
+	if s, ok := latest[side]; ok {
+		return &s
+	}
+	left, hasLeft := latest[body.Left]
+	right, hasRight := latest[body.Right]
+	switch {
+	case !ex.OneSided || side != body.Both || !hasLeft || !hasRight:
+		return nil
+	case left.Load <= right.Load:
+		return &left
+	}
+	return &right
 }
 
 // raiseHeaviest lets an exercise that takes the heaviest weight of the session
@@ -116,8 +164,8 @@ func (p *planner) raiseHeaviest() {
 	}
 	for i, item := range p.items {
 		ex, _ := p.r.Catalogue.Get(item.Exercise)
-		if !ex.Heaviest || item.Finding == nil {
-			continue
+		if !ex.Heaviest || item.Finding == nil || p.performed(ex, item.Side) != nil {
+			continue // a set that was done is never gone above
 		}
 		load, err := p.tables[item.Hold].Nearest(most, equipment.Policy{Ceiling: item.Finding.Ceiling})
 		if err != nil || load.Each <= item.Load.Each {

@@ -250,6 +250,8 @@ func (d *draft) byFinding() error {
 	if most := d.r.Screening.Limits.MaxFraction; most > 0 && most < blindCap {
 		finding = Finding{Ceiling: first.Each}
 		d.because(evidence.Because("dose.kept-lightest", factBlindCap).With("most", most))
+	} else if begun, ok := d.fromPerformed(ceiling); ok {
+		first = begun
 	} else {
 		first = d.usualFirst(first, ceiling)
 	}

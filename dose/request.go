@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/setlog"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -33,7 +34,11 @@ type Request struct {
 	// Estimate is of this exercise, side and hold; nil if there is none, and
 	// then the load has to be found.
 	Estimate *onerm.Estimate `json:"estimate,omitempty"`
-	Kit      equipment.Kit   `json:"kit"`
+	// Performed is a set of this exercise and hold that was really done. Where
+	// no estimate can be used, looking for the load begins from it instead of
+	// from the lightest weight, and never above it.
+	Performed *setlog.Set   `json:"performed,omitempty"`
+	Kit       equipment.Kit `json:"kit"`
 
 	// Guideline is the row that the dose follows. Empty: one is chosen by
 	// goal, training and age, and reported as assumed.
@@ -74,6 +79,9 @@ func (r Request) validate() error {
 	if r.Estimate != nil {
 		bad.Add("/estimate", r.checkEstimate(*r.Estimate))
 	}
+	if r.Performed != nil {
+		bad.Add("/performed", r.checkPerformed(*r.Performed))
+	}
 	if r.Guideline != "" {
 		_, err := guideline.Get(r.Guideline)
 		bad.Add("/guideline", err)
@@ -89,6 +97,25 @@ func (r Request) checkSide() error {
 		return units.Field("", r.Side, "both, since the exercise works both sides at once", units.ErrConflict)
 	}
 	return nil
+}
+
+// checkPerformed refuses a set of another exercise or hold, or of one side
+// where both work at once.
+func (r Request) checkPerformed(s setlog.Set) error {
+	if err := s.Validate(); err != nil {
+		return err
+	}
+	var bad units.FieldErrors
+	if s.Exercise != r.Exercise.ID {
+		bad.Add("/exercise", units.Field("", s.Exercise, string(r.Exercise.ID), units.ErrConflict))
+	}
+	if s.Hold != r.Exercise.Hold {
+		bad.Add("/hold", units.Field("", s.Hold, r.Exercise.Hold.String(), units.ErrConflict))
+	}
+	if !r.Exercise.OneSided && s.Side != body.Both {
+		bad.Add("/side", units.Field("", s.Side, "both, since the exercise works both sides at once", units.ErrConflict))
+	}
+	return bad.Err()
 }
 
 // checkEstimate refuses an estimate of another exercise, side or hold.

@@ -8,6 +8,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/setlog"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -33,8 +34,11 @@ type WeekRequest struct {
 	Task string `json:"task,omitzero"`
 	// Estimates that there are, of any of the exercises.
 	Estimates []onerm.Estimate `json:"estimates,omitempty"`
-	Kit       equipment.Kit    `json:"kit"`
-	Guideline guideline.ID     `json:"guideline,omitzero"`
+	// Performed are sets that were really done, of any of the exercises; the
+	// latest of each is what looking for a load begins from.
+	Performed []setlog.Set  `json:"performed,omitempty"`
+	Kit       equipment.Kit `json:"kit"`
+	Guideline guideline.ID  `json:"guideline,omitzero"`
 
 	// Days on which the person can train, all within seven days.
 	Days []units.Day `json:"days"`
@@ -64,6 +68,7 @@ type LeftOut struct {
 	Exercise exercise.ID       `json:"exercise"`
 	Instead  exercise.ID       `json:"instead,omitzero"` // what took its place, if anything
 	Reasons  []evidence.Reason `json:"reasons"`
+	Free     []evidence.Reason `json:"free,omitempty"` // what would free it, if anything can
 }
 
 // A Week is a week of training, repeated until its review.
@@ -165,6 +170,9 @@ func (r WeekRequest) validate() error {
 	}
 	for i, e := range r.Estimates {
 		bad.Add(path("/estimates", i), e.Validate())
+	}
+	for i, s := range r.Performed {
+		bad.Add(path("/performed", i), s.Validate())
 	}
 	bad.Add("/days", checkDays(r.Days))
 	if r.Minutes < 0 {

@@ -50,8 +50,9 @@ var words = evidence.Words{
 	"dose.phase":                  {Clinician: "Phase: {phase}."},
 	"dose.phase-assumed":          {Clinician: "Phase: {phase}, taken from the training status; none was asked for."},
 	"dose.technique-not-seen":     {Clinician: "Phase: {phase}. Nobody has seen the technique yet: that permits repetitions, not load."},
-	"dose.guideline":              {Clinician: "Follows the row {row}."},
-	"dose.guideline-assumed":      {Clinician: "Follows the row {row}, chosen here by goal, training and age; none was asked for."},
+	"dose.superseded":             {Clinician: "The row {row} has a later word of the same body: {by}. It speaks of healthy adults; the row for older adults is kept, and shown as superseded."},
+	"dose.guideline":              {Clinician: "Follows the row {row}, made for {population}."},
+	"dose.guideline-assumed":      {Clinician: "Follows the row {row}, made for {population}; chosen here by goal, training and age, none was asked for."},
 	"dose.memory-permits-nothing": {Clinician: "The load of {row} is known from memory only and permits nothing; {instead} stands in."},
 	"dose.band-from-start-row":    {Clinician: "The row states no load; the band is that of {row}."},
 	"dose.load":                   {Clinician: "Load by the row: {load}."},
@@ -72,6 +73,7 @@ var words = evidence.Words{
 	"dose.fraction-limit": {Clinician: "Screening limits the load to {most} of 1RM."},
 	"dose.restriction":    {Clinician: "A restriction by {author} limits each weight to {most}."},
 	"dose.on-curve":       {Clinician: "Load, repetitions and reserve are tied by {equation}; the load is {share} of the best estimate."},
+	"dose.from-performed": {Clinician: "A set of {reps} with {load} was done: looking for the load begins there or lower, never above."},
 	"dose.from-band":      {Clinician: "Load from the band, {share} of the best estimate: beyond the equation's studied range."},
 	"dose.load-finding": {
 		Client:    "Begin with the weight named. If a set ends clearly easy, you may try the next weight up. Never go on until you cannot.",
@@ -82,11 +84,15 @@ var words = evidence.Words{
 		Client:    "This weight is for learning the movement. Getting stronger needs more, step by step.",
 		Clinician: "Delivered share {share} lies under {floor}, the floor of the source for the goal {goal}: right for learning, too light to build.",
 	},
-	"dose.first-mass":      {Clinician: "A beginner's first weight: {first} until the technique is sound."},
-	"dose.kept-lightest":   {Clinician: "Screening limits the load to {most} of 1RM and there is no estimate: the lightest weight is kept."},
-	"dose.no-estimate":     {Clinician: "There is no estimate of strength for this exercise, side and hold."},
-	"dose.moves-body":      {Clinician: "The body is most of what is lifted: no 1RM of the held weight is used."},
-	"dose.heaviest":        {Clinician: "This exercise takes the heaviest weight of the session: it begins with no less than the others."},
+	"dose.first-mass":    {Clinician: "A beginner's first weight: {first} until the technique is sound."},
+	"dose.kept-lightest": {Clinician: "Screening limits the load to {most} of 1RM and there is no estimate: the lightest weight is kept."},
+	"dose.no-estimate":   {Clinician: "There is no estimate of strength for this exercise, side and hold."},
+	"dose.moves-body":    {Clinician: "The body is most of what is lifted: no 1RM of the held weight is used."},
+	"dose.heaviest":      {Clinician: "This exercise takes the heaviest weight of the session: it begins with no less than the others."},
+	"dose.one-side-only": {
+		Client:    "Only with your {side} side, for now.",
+		Clinician: "A restriction rules the other side out: dosed for the {side} side alone.",
+	},
 	"dose.weaker-side":     {Clinician: "Both sides were tested; the {side}, the weaker one, sets the weight for both."},
 	"dose.one-side-tested": {Clinician: "Only one side was tested: the estimate is not carried over to the other, and the load is found for both."},
 
@@ -136,11 +142,15 @@ var words = evidence.Words{
 		Client:    "Effort in the muscles is wanted; pain is not. Stop and ask for help at chest pain, faintness, unusual breathlessness or sharp pain.",
 		Clinician: "Stop at chest symptoms, faintness, unusual breathlessness or pain other than muscular effort. Local rules and a licensed clinician decide.",
 	},
+	"dose.week-below-goal": {
+		Client:    "These weights are for learning. Getting stronger needs more, step by step, as soon as that is possible.",
+		Clinician: "{light} of {all} exercises are without a weight or lighter than the source of the goal {goal} asks for: right for learning, too light to build.",
+	},
 	"dose.too-few-days": {
 		Clinician: "{days} sessions fit the days given; the row asks for at least {least}.",
 	},
 	"dose.not-wanted": {Clinician: "{exercise} is not wanted by the client."},
-	"dose.no-minutes": {Clinician: "Left out to keep the session within {minutes} minutes."},
+	"dose.no-minutes": {Clinician: "{exercise} is left out to keep the session within {minutes} minutes."},
 	"dose.fewer-sets": {Clinician: "{sets} sets instead of {whole}, to keep the session within {minutes} minutes."},
 
 	// The class that shares its weights.

@@ -82,8 +82,8 @@ func Request(c Case, first visit.Result) dose.WeekRequest {
 	return dose.WeekRequest{
 		Screening: first.Screening, Setting: c.Profile.Setting, Goal: c.Goal, Training: c.Training, Age: c.Profile.Age,
 		Phase: c.Phase, Technique: c.Technique,
-		Exercises: c.Exercises, Estimates: first.Estimates, Kit: c.Kit, Guideline: c.Guideline,
-		Days: c.Days, Minutes: c.Minutes,
+		Exercises: c.Exercises, Estimates: first.Estimates, Performed: c.Tests, Kit: c.Kit, Guideline: c.Guideline,
+		Days: c.Days, Minutes: c.Minutes, Task: c.Task,
 	}
 }
 

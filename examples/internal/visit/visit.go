@@ -84,7 +84,7 @@ func Run(c Case) (Result, error) {
 	}
 	week, err := dose.PlanWeek(dose.WeekRequest{
 		Screening: outcome, Setting: c.Profile.Setting, Goal: c.Goal, Training: c.Training, Age: c.Profile.Age,
-		Exercises: c.Exercises, Estimates: result.Estimates, Kit: c.Kit, Guideline: c.Guideline,
+		Exercises: c.Exercises, Estimates: result.Estimates, Performed: c.Tests, Kit: c.Kit, Guideline: c.Guideline,
 		Days: c.Days, Minutes: c.Minutes, Task: c.Task,
 	})
 	var barred *dose.ConstraintError
