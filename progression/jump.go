@@ -2,7 +2,6 @@ package progression
 
 import (
 	"fmt"
-	"iter"
 	"math"
 
 	"example.org/posology/dose/equipment"
@@ -11,32 +10,10 @@ import (
 )
 
 // guidance is the published size of a step up in load (ACSM 2002).
-var guidance = units.Must(units.Between[units.Fraction](0.02, 0.10))
+var guidance = between[units.Fraction](0.02, 0.10)
 
 // epleyReps is the 30 of the linear form 1RM = load × (1 + repetitions/30).
 const epleyReps = 30
-
-const (
-	factGuidance evidence.FactID = "progression.step-2-to-10"
-	factBridge   evidence.FactID = "progression.bridge"
-)
-
-var facts = []evidence.Fact{
-	{ID: factGuidance, Value: "add 2 to 10 % when 1 to 2 repetitions over the target can be done", Source: "kraemer2002", Locator: "abstract", Basis: evidence.Published},
-	{ID: factBridge, Value: "to land on r repetitions after a step of the fraction p, first reach r + p × (30 + r)",
-		Basis: evidence.Computed, From: []evidence.FactID{"onerm.epley"}},
-}
-
-// Facts yields the facts behind this package.
-func Facts() iter.Seq[evidence.Fact] {
-	return func(yield func(evidence.Fact) bool) {
-		for _, f := range facts {
-			if !yield(f) {
-				return
-			}
-		}
-	}
-}
 
 // A Jump is the step from one weight to the next that can be held.
 type Jump struct {

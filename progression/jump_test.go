@@ -1,13 +1,10 @@
 package progression_test
 
 import (
-	"encoding/csv"
 	"encoding/json"
 	"errors"
 	"math"
-	"os"
 	"slices"
-	"strconv"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -22,6 +19,10 @@ import (
 // pairs compiles a kit with a pair of dumbbells of each mass.
 func pairs(t testing.TB, masses ...units.Mass) *equipment.Table {
 	t.Helper()
+	return pairsOf(t, masses)
+}
+
+func pairsOf(t interface{ Fatal(...any) }, masses []units.Mass) *equipment.Table {
 	var kit equipment.Kit
 	for _, m := range masses {
 		kit.Dumbbells = append(kit.Dumbbells, equipment.Dumbbell{Mass: units.Marked{Mass: m}, Count: 2})
@@ -31,53 +32,6 @@ func pairs(t testing.TB, masses ...units.Mass) *equipment.Table {
 		t.Fatal(err)
 	}
 	return table
-}
-
-// Every row of the published checks: percent jumps and bridges.
-func TestPublishedJumps(t *testing.T) {
-	file, err := os.Open("../testdata/published/progression-jumps.csv")
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer file.Close()
-	reader := csv.NewReader(file)
-	reader.Comment = '#'
-	rows, err := reader.ReadAll()
-	if err != nil || len(rows) != 11 {
-		t.Fatalf("%d rows, %v", len(rows), err)
-	}
-	for _, row := range rows[1:] {
-		var in struct {
-			From  float64 `json:"from_kg"`
-			Step  float64 `json:"increment_kg"`
-			To    float64 `json:"to_kg"`
-			Lands int     `json:"reps_at_new_load"`
-		}
-		if err := json.Unmarshal([]byte(row[2]), &in); err != nil {
-			t.Fatal(err)
-		}
-		want, err := strconv.ParseFloat(row[3], 64)
-		if err != nil {
-			t.Fatal(err)
-		}
-		if in.To == 0 {
-			in.To = in.From + in.Step
-		}
-		from, to := units.Must(units.Kilograms(in.From)), units.Must(units.Kilograms(in.To))
-		jump, ok, err := progression.NextJump(pairs(t, from, to), from, 0)
-		if err != nil || !ok {
-			t.Fatalf("%s: %v, %v", row[0], ok, err)
-		}
-		got := jump.External.Percent()
-		if row[1] == "reps_needed_before_jump" {
-			if got, _, err = progression.RepsBeforeJump(in.Lands, jump.External); err != nil {
-				t.Fatal(err)
-			}
-		}
-		if math.Abs(got-want) > 0.00005 {
-			t.Errorf("%s (%s, %s): %v, want %v", row[0], row[1], row[5], got, want)
-		}
-	}
 }
 
 // Published guidance is 2 to 10 % (ACSM 2002): inside at both ends, outside beyond.

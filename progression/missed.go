@@ -1,0 +1,168 @@
+package progression
+
+import (
+	"errors"
+	"fmt"
+
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// What the ladder does not answer.
+var (
+	// ErrMedicalCause: the absence had a medical cause; the person is assessed anew.
+	ErrMedicalCause = errors.New("progression: medical cause")
+	// ErrNoBaseline: after so long the last load and sets say nothing.
+	ErrNoBaseline = errors.New("progression: no baseline")
+)
+
+const week = 7 // days
+
+// A rung of the ladder holds up to and including so many days.
+type rung struct {
+	days       int // 0: no end
+	load, sets units.Fraction
+}
+
+// ladder has no published source.
+var ladder = []rung{
+	{1 * week, 1, 1},
+	{2 * week, 0.95, 0.75},
+	{4 * week, 0.90, 0.5},
+	{8 * week, 0.80, 0.5},
+	{0, 0, 0},
+}
+
+// A Return is how to begin again after missed time. It has no published source,
+// and its reasons say so each time.
+type Return struct {
+	Load units.Fraction `json:"load,omitzero"` // of the last load; 0 with Anew
+	Sets units.Fraction `json:"sets,omitzero"` // of the last number of sets; 0 with Anew
+	// Anew: familiarisation and a new baseline, as for somebody who begins.
+	Anew    bool              `json:"anew,omitzero"`
+	Basis   evidence.Basis    `json:"basis"` // always design
+	Reasons []evidence.Reason `json:"reasons"`
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (r *Return) UnmarshalJSON(data []byte) error {
+	type plain Return
+	return units.DecodeJSON(data, (*plain)(r))
+}
+
+// ReturnAfter returns the rung of the ladder for so many days since the last
+// session, 0 or more: up to 1 week nothing changes; up to 2 weeks 5 % less load
+// and three quarters of the sets; up to 4 weeks 10 % less and half the sets; up
+// to 8 weeks 20 % less and half; beyond, a new baseline. The ends belong to the
+// rung below them, so that one session a week is no absence.
+//
+// medical says whether the absence had a medical cause: [screening.Yes] is an
+// [ErrMedicalCause], not known an [units.ErrMissing].
+func ReturnAfter(days int, medical screening.Answer) (Return, error) {
+	var bad units.FieldErrors
+	if days < 0 {
+		bad.Add("/days", units.Field("", days, "0 days or more", units.ErrOutOfRange))
+	}
+	switch {
+	case medical == screening.Unknown:
+		bad.Add("/medical", units.Field("", nil, "yes or no", units.ErrMissing))
+	case medical != screening.No:
+		bad.Add("/medical", units.Field("", medical, "no: the ladder is for absence without a medical cause", ErrMedicalCause))
+	}
+	if err := bad.Err(); err != nil {
+		return Return{}, err
+	}
+	i := 0
+	for ladder[i].days != 0 && days > ladder[i].days {
+		i++
+	}
+	r := Return{Load: ladder[i].load, Sets: ladder[i].sets, Anew: ladder[i].days == 0, Basis: evidence.Design}
+	code := evidence.Code("progression.return")
+	if r.Anew {
+		code = "progression.return-anew"
+	}
+	r.Reasons = []evidence.Reason{evidence.Because(code, ladder[i].id(), factNoLadder, factDetraining).With("days", days).With("load", r.Load).With("sets", r.Sets)}
+	return r, nil
+}
+
+// Each returns the load to begin again with, to the nearest nanogram, after a
+// last load of 0 kg or more. With Anew it is an [ErrNoBaseline].
+func (r Return) Each(last units.Mass) (units.Mass, error) {
+	if last < 0 {
+		return 0, units.Field("/last", last, "0 kg or more", units.ErrOutOfRange)
+	}
+	if r.Load <= 0 {
+		return 0, ErrNoBaseline
+	}
+	return last.Scale(r.Load, units.Nearest)
+}
+
+// Count returns the sets to begin again with, rounded down but at least one;
+// after the last number, 1 to 1000. With Anew it is an [ErrNoBaseline].
+func (r Return) Count(last int) (int, error) {
+	const most = 1000
+	if last < 1 || last > most {
+		return 0, units.Field("/last", last, fmt.Sprintf("1 to %d sets", most), units.ErrOutOfRange)
+	}
+	if r.Sets <= 0 {
+		return 0, ErrNoBaseline
+	}
+	return max(1, int(float64(last)*float64(r.Sets))), nil
+}
+
+func (r rung) id() evidence.FactID {
+	if r.days == 0 {
+		return "progression.return.beyond"
+	}
+	return evidence.FactID(fmt.Sprintf("progression.return.%d", r.days/week))
+}
+
+func (r rung) fact() evidence.Fact {
+	f := evidence.Fact{ID: r.id(), Basis: evidence.Design}
+	f.Value = fmt.Sprintf("up to %d weeks off: %v of the load, %v of the sets", r.days/week, r.load, r.sets)
+	if r.days == 0 {
+		f.Value = "longer off than the ladder: familiarisation and a new baseline"
+	}
+	return f
+}
+
+// A RampWeek is a week of the athletes' ramp.
+type RampWeek struct {
+	Week int            `json:"week"`          // from 1
+	Cut  units.Fraction `json:"cut"`           // of the volume
+	Most int            `json:"most,omitzero"` // sessions; 0 where none is stated
+}
+
+// A Ramp is a published return to training, for information.
+type Ramp struct {
+	AfterDays int               `json:"after_days"` // off, from which it applies
+	Weeks     []RampWeek        `json:"weeks"`
+	Relative  units.Range[int]  `json:"relative"` // sets × repetitions × fraction of 1RM, per exercise
+	Reasons   []evidence.Reason `json:"reasons"`
+}
+
+// AthletesRamp returns the consensus on college athletes after two or more
+// weeks off (Caterisano 2019): limits for the first 2 to 4 weeks. Its numbers
+// are from memory, it is about volume and not load, and it is not for older
+// adults: nothing here acts on it.
+func AthletesRamp() Ramp {
+	r := Ramp{AfterDays: rampAfter, Relative: rampRelative}
+	for i, cut := range rampCuts {
+		w := RampWeek{Week: i + 1, Cut: cut}
+		if i < len(rampMost) {
+			w.Most = rampMost[i]
+		}
+		r.Weeks = append(r.Weeks, w)
+	}
+	r.Reasons = []evidence.Reason{evidence.Because("progression.athletes-ramp", factRamp, factRampNumbers)}
+	return r
+}
+
+const rampAfter = 2 * week
+
+var (
+	rampCuts     = [...]units.Fraction{0.5, 0.3, 0.2, 0.1}
+	rampMost     = [...]int{3, 4} // sessions in weeks 1 and 2
+	rampRelative = between(11, 30)
+)

@@ -1,0 +1,150 @@
+package protocol
+
+import (
+	"example.org/posology/dose/equipment"
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// ends are the low and high end of a change as printed, in tenths of its unit.
+type ends struct{ low, high int }
+
+// A band is a printed row: for so many repetitions, that change.
+type band struct {
+	from, to int // repetitions; to is 0 for an open end
+	kg, lb   ends
+	basis    evidence.Basis
+}
+
+// A table is a printed table of bands, rising. Its rows cover the repetitions
+// from the first row's on without a gap.
+type table struct {
+	name  string
+	units []units.MassUnit // columns that were printed
+	rows  []band
+	facts rowSource
+}
+
+// adjustments are the tables for the fourth set and for the next session.
+type adjustments struct{ fourth, next *table }
+
+// A Change is what a printed row says of the load.
+type Change struct {
+	Reps units.Range[int] `json:"reps"` // the row's repetitions
+	// Low and High are the ends of the printed range in the column's unit;
+	// below nought means lighter.
+	Low     units.Marked      `json:"low"`
+	High    units.Marked      `json:"high"`
+	Pick    units.Marked      `json:"pick"` // the cautious one: Low
+	Basis   evidence.Basis    `json:"basis"`
+	Reasons []evidence.Reason `json:"reasons,omitempty"`
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (c *Change) UnmarshalJSON(data []byte) error {
+	type plain Change
+	return units.DecodeJSON(data, (*plain)(c))
+}
+
+// FourthSet returns how the fourth set's load differs from the third's by the
+// repetitions done in the third, from the column of unit u. It is an
+// [ErrNoTable] for schemes without one, an [ErrNoColumn] for a unit that the
+// table was not printed in and an [ErrUndefined] for repetitions without a row,
+// as with fewer than 4 on the 10RM form.
+func (s Scheme) FourthSet(u units.MassUnit, reps int) (Change, error) {
+	return s.adjust(s.layout().gives.fourth, u, reps, thirdSet)
+}
+
+// NextSession returns how the next session's base differs from this one's by
+// the repetitions done in the fourth set, with the errors of [Scheme.FourthSet].
+// One printing reads the daily adjustable scheme's column by the third set:
+// see [Scheme.Disagreements].
+func (s Scheme) NextSession(u units.MassUnit, reps int) (Change, error) {
+	return s.adjust(s.layout().gives.next, u, reps, fourthSet)
+}
+
+func (s Scheme) adjust(t *table, u units.MassUnit, reps, set int) (Change, error) {
+	var bad units.FieldErrors
+	bad.Add("/scheme", s.Check())
+	bad.Add("/unit", checkUnit(u))
+	if len(bad) == 0 && t == nil {
+		bad.Add("/scheme", units.Field("", s, "a scheme that changes the load by repetitions", ErrNoTable))
+	}
+	if err := bad.Err(); err != nil {
+		return Change{}, err
+	}
+	row, err := t.find(reps)
+	bad.Add("/reps", err)
+	bad.Add("/unit", t.has(u))
+	if err := bad.Err(); err != nil {
+		return Change{}, err
+	}
+	return t.change(row, u, set), nil
+}
+
+func (t *table) find(reps int) (band, error) {
+	for _, row := range t.rows {
+		if reps >= row.from && (row.to == 0 || reps <= row.to) {
+			return row, nil
+		}
+	}
+	return band{}, units.Field("", reps, units.AtLeast(t.rows[0].from).String()+" repetitions", ErrUndefined)
+}
+
+func (t *table) has(u units.MassUnit) error {
+	for _, printed := range t.units {
+		if printed == u {
+			return nil
+		}
+	}
+	return units.Field("", u, t.units[0].String()+" for "+t.name, ErrNoColumn)
+}
+
+func (t *table) change(row band, u units.MassUnit, set int) Change {
+	column := row.lb
+	if u == units.KG {
+		column = row.kg
+	}
+	tenths := func(n int) units.Marked { return units.Marked{Mass: units.Mass(n) * (u.Mass() / 10), Unit: u} }
+	c := Change{Reps: row.reps(), Low: tenths(column.low), High: tenths(column.high), Pick: tenths(column.low), Basis: row.basis}
+	c.Reasons = []evidence.Reason{evidence.Because("protocol.change", t.rowFact(row), factPick).
+		With("set", set).With("reps", c.Reps).With("low", c.Low).With("high", c.High)}
+	return c
+}
+
+// reps returns the repetitions of the row.
+func (b band) reps() units.Range[int] {
+	if b.to == 0 {
+		return units.AtLeast(b.from)
+	}
+	return units.Must(units.Between(b.from, b.to)) // a row of the tables
+}
+
+// From returns m changed by the cautious pick, exactly, in m's unit. It is an
+// [units.ErrOutOfRange] if that leaves nothing, an [units.ErrOverflow] if it
+// does not fit.
+func (c Change) From(m units.Marked) (units.Marked, error) {
+	mass, err := m.Mass.Add(c.Pick.Mass)
+	if err != nil {
+		return units.Marked{}, err
+	}
+	if m.Mass <= 0 || mass <= 0 {
+		return units.Marked{}, units.Field("", m, "a mass above 0 kg that stays above it when changed by "+c.Pick.String(), units.ErrOutOfRange)
+	}
+	return units.Marked{Mass: mass, Unit: m.Unit}, nil
+}
+
+// Fourth returns the fourth set after a third with m: as many repetitions as
+// possible with m changed as c says, rounded down to the kit, which may be nil.
+// The errors are those of [Change.From] and [equipment.Table.Nearest].
+func (c Change) Fourth(m units.Marked, kit *equipment.Table) (Set, error) {
+	mass, err := c.From(m)
+	if err != nil {
+		return Set{}, err
+	}
+	s := Set{AsMany: true, Adjusted: true, ToFailure: true}
+	if err := s.put(mass, kit); err != nil {
+		return Set{}, err
+	}
+	return s, nil
+}

@@ -1,0 +1,67 @@
+package protocol
+
+import (
+	"errors"
+	"iter"
+
+	"example.org/posology/units"
+)
+
+// What a scheme does not define.
+var (
+	// ErrUndefined: no printed row covers the repetitions.
+	ErrUndefined = errors.New("protocol: not defined")
+	// ErrNoTable: the scheme does not change the load by repetitions.
+	ErrNoTable = errors.New("protocol: no table")
+	// ErrNoColumn: the table was not printed in the unit.
+	ErrNoColumn = errors.New("protocol: no column in the unit")
+)
+
+// Scheme is a published scheme. The zero value is "not given".
+type Scheme uint8
+
+// Schemes, in the order of their years.
+const (
+	SchemeUnknown       Scheme = iota // not given
+	DeLorme                           // DeLorme & Watkins 1948: rising to the 10RM
+	OxfordThreeSet                    // falling from the 10RM, as usually taught
+	OxfordTenSetPound                 // Zinovieff 1951 with a step of 1 lb a set
+	OxfordTenSetTenth                 // Zinovieff 1951 with a step of a tenth of the 10RM a set
+	MacQueenHypertrophy               // MacQueen 1954 for bulk: each set at the 10RM
+	MacQueenPower                     // MacQueen 1954 for power: load rises as repetitions fall
+	DAPRE                             // Knight 1979, 1985: daily adjustable
+	APRE10                            // its later form on the 10RM (Mann 2010)
+	APRE6                             // its later form on the 6RM
+	APRE3                             // its later form on the 3RM
+)
+
+var schemes = units.NewVocabulary[Scheme]("scheme", "", "delorme", "oxford-three-set", "oxford-ten-set-pound", "oxford-ten-set-tenth",
+	"macqueen-hypertrophy", "macqueen-power", "dapre", "apre-10", "apre-6", "apre-3")
+
+// Schemes yields every scheme.
+func Schemes() iter.Seq[Scheme] { return schemes.All() }
+
+// String returns the scheme's code, such as "oxford-three-set".
+func (s Scheme) String() string { return schemes.Text(s) }
+
+// Check returns nil if s is given.
+func (s Scheme) Check() error { return schemes.Check("", s) }
+
+// MarshalText writes what String returns.
+func (s Scheme) MarshalText() ([]byte, error) { return schemes.Marshal(s) }
+
+// UnmarshalText reads what MarshalText writes.
+func (s *Scheme) UnmarshalText(text []byte) error { return schemes.Unmarshal(text, s) }
+
+// Base returns what the masses of the scheme are shares of, as a repetition
+// maximum: 10 for the 10RM; 6 for the daily adjustable scheme, whose working
+// weight starts there. It is 0 for no scheme.
+func (s Scheme) Base() int { return s.layout().rm }
+
+// layout returns the scheme's sets; the zero one for no scheme.
+func (s Scheme) layout() layout {
+	if schemes.Valid(s) {
+		return layouts[s]
+	}
+	return layout{}
+}

@@ -1,0 +1,136 @@
+package protocol
+
+import (
+	"fmt"
+
+	"example.org/posology/dose/equipment"
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// A Set is one set of a scheme. Either Reps or AsMany says how long it goes.
+type Set struct {
+	Reps      int            `json:"reps,omitzero"`       // repetitions, 1 to 12
+	AsMany    bool           `json:"as_many,omitzero"`    // as many as possible
+	Share     units.Fraction `json:"share,omitzero"`      // of the base; 0 where RM, Adjusted or a fixed step decides
+	RM        int            `json:"rm,omitzero"`         // the load is this repetition maximum, which is not known from the base
+	Adjusted  bool           `json:"adjusted,omitzero"`   // the third set's repetitions decide the mass
+	ToFailure bool           `json:"to_failure,omitzero"` // ends when no further repetition can be done
+	// Mass is exact and keeps the base's unit; nought where it is not known yet.
+	Mass units.Marked `json:"mass,omitzero"`
+	// Load is the greatest weight of the kit not above Mass; nil without a kit.
+	Load *equipment.Load `json:"load,omitempty"`
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (s *Set) UnmarshalJSON(data []byte) error {
+	type plain Set
+	return units.DecodeJSON(data, (*plain)(s))
+}
+
+// A Session is a scheme's sets in their order.
+type Session struct {
+	Scheme Scheme       `json:"scheme"`
+	Base   units.Marked `json:"base"` // repetition maximum or working weight, per implement where a kit was given
+	Sets   []Set        `json:"sets"`
+	// Count is the number of sets where a range was printed; Sets has the fewest.
+	Count   units.Range[int]  `json:"count,omitzero"`
+	Reasons []evidence.Reason `json:"reasons,omitempty"`
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (s *Session) UnmarshalJSON(data []byte) error {
+	type plain Session
+	return units.DecodeJSON(data, (*plain)(s))
+}
+
+// Plan lays out the scheme's session for a base, which is the repetition
+// maximum or working weight that [Scheme.Base] tells, in kilograms or pounds.
+// With a kit, which may be nil, the base is per implement and each mass that is
+// known is rounded down to a weight that exists.
+//
+// It returns every bad field at once: no scheme; a base at or below nought, or
+// so light that a fixed step takes the last set to nought; a base without kg or
+// lb; and, below "/sets/0" and so on, the [equipment.TooHeavyError] of a set
+// that even the lightest weight is too heavy for.
+func (s Scheme) Plan(base units.Marked, kit *equipment.Table) (Session, error) {
+	l := s.layout()
+	var bad units.FieldErrors
+	bad.Add("/scheme", s.Check())
+	bad.Add("/base", checkBase(base, l))
+	if err := bad.Err(); err != nil {
+		return Session{}, err
+	}
+	session := Session{Scheme: s, Base: base, Count: l.count, Sets: append([]Set(nil), l.sets...)}
+	for i := range session.Sets {
+		bad.Add(fmt.Sprintf("/sets/%d", i), session.Sets[i].weigh(base, l, i, kit))
+	}
+	if err := bad.Err(); err != nil {
+		return Session{}, err
+	}
+	session.Reasons = s.reasons(l)
+	return session, nil
+}
+
+func (s Scheme) reasons(l layout) []evidence.Reason {
+	reasons := []evidence.Reason{
+		evidence.Because("protocol.scheme", l.fact).With("scheme", s),
+		evidence.Because("protocol.to-failure", factFailure),
+	}
+	if !l.count.IsZero() {
+		reasons = append(reasons, evidence.Because("protocol.fewest-sets", l.fact, factPick).With("count", l.count).With("sets", len(l.sets)))
+	}
+	return reasons
+}
+
+func checkBase(base units.Marked, l layout) error {
+	least := units.Mass(0)
+	if l.step > 0 {
+		least, _ = l.step.Times(len(l.sets) - 1) // a few pounds
+	}
+	var bad units.FieldErrors
+	if base.Mass <= least {
+		bad.Add("", units.Field("", base, "above "+units.Marked{Mass: least, Unit: base.Unit}.String(), units.ErrOutOfRange))
+	}
+	bad.Add("", checkUnit(base.Unit))
+	return bad.Err()
+}
+
+func checkUnit(u units.MassUnit) error {
+	switch u {
+	case units.KG, units.LB:
+		return nil
+	case units.MassUnitUnknown:
+		return units.Field("", nil, "kg or lb", units.ErrMissing)
+	}
+	return units.Field("", u, "kg or lb", units.ErrOutOfRange)
+}
+
+// weigh gives the set at index i its mass, as far as the base tells it.
+func (s *Set) weigh(base units.Marked, l layout, i int, kit *equipment.Table) error {
+	mass := base.Mass
+	switch {
+	case s.Adjusted, s.RM != 0 && s.RM != l.rm:
+		return nil
+	case l.step > 0:
+		down, _ := l.step.Times(i) // checkBase saw that it fits
+		mass -= down
+	case s.Share > 0:
+		mass, _ = base.Mass.Scale(s.Share, units.Nearest) // a share of at most 1; 0.7 is a little less in binary
+	}
+	return s.put(units.Marked{Mass: mass, Unit: base.Unit}, kit)
+}
+
+// put sets the mass and rounds it down to the kit, if there is one.
+func (s *Set) put(m units.Marked, kit *equipment.Table) error {
+	s.Mass = m
+	if kit == nil {
+		return nil
+	}
+	load, err := kit.Nearest(m.Mass, equipment.Policy{Direction: equipment.Below})
+	if err != nil {
+		return err
+	}
+	s.Load = &load
+	return nil
+}

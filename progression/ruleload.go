@@ -1,0 +1,165 @@
+package progression
+
+import (
+	"fmt"
+
+	"example.org/posology/units"
+)
+
+// Numbers of the rules on repetitions, effort and load; the facts print them.
+const (
+	overTarget    = 1 // repetitions above the target from which ACSM 2002 raises; it names 1 to 2
+	twoOver       = 2 // repetitions above the goal
+	twoRunning    = 2 // workouts in a row
+	topSets       = 3
+	topReps       = 12
+	bottomReps    = 8
+	omniRaise     = 8.0 // of 10, below which the load rises
+	simplifyAfter = 3   // sessions in a row
+)
+
+// traditionalStep is the least step of the form that raises repetitions first.
+const traditionalStep = units.Kilogram * 11 / 10
+
+// OverTarget is the rule of ACSM 2002: when one or two repetitions over the
+// target can be done with the present load, add 2 to 10 %. Load is then that
+// range. The lower end is for small muscles. More than two over, which the rule
+// does not name, give the same answer.
+//
+// each is the present load per implement, above 0; target is 1 or more, done 0
+// or more.
+func OverTarget(each units.Mass, target, done int) (RuleAnswer, error) {
+	var bad units.FieldErrors
+	bad.Add("/each", checkLoad(each))
+	bad.Add("/target", checkGoal(target))
+	bad.Add("/done", checkReps(done))
+	if err := bad.Err(); err != nil {
+		return RuleAnswer{}, err
+	}
+	a := answer(RuleOverTarget, done-target >= overTarget, factGuidance, factSmallMuscles)
+	if a.Advice != Raise {
+		return a, nil
+	}
+	least, _ := guidance.Min()
+	most, _ := guidance.Max()
+	low, err := plus(each, least)
+	if err != nil {
+		return RuleAnswer{}, units.At("/each", err)
+	}
+	high, err := plus(each, most)
+	if err != nil {
+		return RuleAnswer{}, units.At("/each", err)
+	}
+	a.Load, err = units.Between(low, high)
+	return a, err
+}
+
+// plus returns m and the share of it on top, to the nearest nanogram: a tenth
+// is no binary number.
+func plus(m units.Mass, share units.Fraction) (units.Mass, error) {
+	more, err := m.Scale(share, units.Nearest)
+	if err != nil {
+		return 0, err
+	}
+	return m.Add(more)
+}
+
+// TwoForTwo is the rule of the NSCA textbook: raise the load when two or more
+// repetitions over the goal were done in the last set of two consecutive
+// workouts. lastSets are the repetitions of each workout's last set, the oldest
+// first; the latest two count, and fewer than two keep the load. The rule names
+// no step; [StepFor] does.
+func TwoForTwo(goal int, lastSets []int) (RuleAnswer, error) {
+	var bad units.FieldErrors
+	bad.Add("/goal", checkGoal(goal))
+	running := 0
+	for i, reps := range lastSets {
+		bad.Add(fmt.Sprintf("/last_sets/%d", i), checkReps(reps))
+		running++
+		if reps-goal < twoOver {
+			running = 0
+		}
+	}
+	if err := bad.Err(); err != nil {
+		return RuleAnswer{}, err
+	}
+	return answer(RuleTwoForTwo, running >= twoRunning, factTwoForTwo), nil
+}
+
+// RepsThenLoad is the traditional form (Hostler 2001): raise the repetitions
+// with the same load until they pass the top of the range, then add 1.1 kg or
+// more and drop back to its bottom. reps has both ends, from 1 on; done are the
+// repetitions of the final set.
+func RepsThenLoad(each units.Mass, reps units.Range[int], done int) (RuleAnswer, error) {
+	low, hasLow := reps.Min()
+	high, hasHigh := reps.Max()
+	var bad units.FieldErrors
+	bad.Add("/each", checkLoad(each))
+	if !hasLow || !hasHigh || low < 1 {
+		bad.Add("/reps", units.Field("", reps, "a range with both ends, from 1 repetition", units.ErrOutOfRange))
+	}
+	bad.Add("/done", checkReps(done))
+	next, err := each.Add(traditionalStep)
+	bad.Add("/each", err)
+	if err := bad.Err(); err != nil {
+		return RuleAnswer{}, err
+	}
+	a := answer(RuleRepsThenLoad, done > high, factRepsThenLoad, factRepsOrLoad)
+	if a.Advice == Raise {
+		a.Load, a.Reps = units.AtLeast(next), units.Exactly(low)
+		return a, nil
+	}
+	a.Load, a.Reps = units.Exactly(each), units.AtLeast(done+1)
+	return a, nil
+}
+
+// OMNIBelow8 is the rule that older adults bore best and liked most (Buskard
+// 2019): raise the load when the effort is rated below 8 of 10 on the OMNI
+// scale. Another scale is an [units.ErrOutOfRange], no rating an
+// [units.ErrMissing]. The rule names no step.
+func OMNIBelow8(e units.Effort) (RuleAnswer, error) {
+	switch e.Scale() {
+	case units.ScaleUnknown:
+		return RuleAnswer{}, units.Field("/effort", nil, "a rating on the scale omni", units.ErrMissing)
+	case units.ScaleOMNI:
+		return answer(RuleOMNIBelow8, e.Value() < omniRaise, factOMNI, factFourWays), nil
+	}
+	return RuleAnswer{}, units.Field("/effort", e, "a rating on the scale omni", units.ErrOutOfRange)
+}
+
+// TopOfRange is the rule of a trial with older adults (Gearhart 2009): once
+// three sets of 12 are reached take the load that allows only 8, which is to be
+// found. sets are the repetitions of each set of the session.
+func TopOfRange(sets []int) (RuleAnswer, error) {
+	var bad units.FieldErrors
+	reached := 0
+	for i, reps := range sets {
+		bad.Add(fmt.Sprintf("/sets/%d", i), checkReps(reps))
+		if reps >= topReps {
+			reached++
+		}
+	}
+	if err := bad.Err(); err != nil {
+		return RuleAnswer{}, err
+	}
+	a := answer(RuleTopOfRange, reached >= topSets, factTopOfRange)
+	if a.Advice == Raise {
+		a.Reps = units.Exactly(bottomReps)
+	}
+	return a, nil
+}
+
+// Simplify is the rule of a home programme: make the exercise easier after
+// three or more sessions in a row below the dose. sessions is how many there
+// are now, 0 or more. The same table moves up, one thing at a time, once the
+// dose is passed again and again, and keeps weeks 1 and 2 for learning.
+func Simplify(sessions int) (RuleAnswer, error) {
+	if sessions < 0 {
+		return RuleAnswer{}, units.Field("/sessions", sessions, "0 sessions or more", units.ErrOutOfRange)
+	}
+	a := RuleAnswer{Rule: RuleSimplify, Advice: Keep}
+	if sessions >= simplifyAfter {
+		a.Advice = Ease
+	}
+	return a.because(factSimplify), nil
+}

@@ -1,0 +1,81 @@
+package progression
+
+import (
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// perryLimit is the score, of 10, below which pain lets the load rise.
+const perryLimit = 5.0
+
+const mostPain = 10.0
+
+// PainGate is the gate of Perry 2005 for a rise in load: pain below 5 of 10,
+// the full available range, and the target repetitions. pain is the score that
+// counts, 0 to 10; rangeLost and missed say whether range was lost and the
+// target missed, and an answer not known keeps the load. The gate would let
+// pain of 3 or 4 progress; [PainComposite] would not.
+func PainGate(pain float64, rangeLost, missed screening.Answer) (RuleAnswer, error) {
+	if err := checkScore(pain); err != nil {
+		return RuleAnswer{}, units.At("/pain", err)
+	}
+	return answer(RulePainGate, pain < perryLimit && rangeLost == screening.No && missed == screening.No, factPerry), nil
+}
+
+func checkScore(v float64) error {
+	if !(v >= 0 && v <= mostPain) {
+		return units.Field("", v, "0 to 10", units.ErrOutOfRange)
+	}
+	return nil
+}
+
+// PainComposite is this module's cautious rule, a design built on the pain
+// model's zones in package screening:
+//
+//   - Raise: pain in the lowest zone, settled by the next morning, not rising,
+//     full range, target met
+//   - Ease: pain above 5 of 10, unsettled or rising from week to week, or range lost
+//   - Refer: pain of a kind that the model is never used for
+//   - Keep: all else, also where something is not known
+//
+// rangeLost and missed say whether range was lost and the target missed. Usual
+// pain of osteoarthritis up to 5 is let progress by
+// [screening.PainAnswer.MayProgress] alone, not here.
+func PainComposite(p screening.Pain, rangeLost, missed screening.Answer) (RuleAnswer, error) {
+	if err := checkPain(p); err != nil {
+		return RuleAnswer{}, units.At("/pain", err)
+	}
+	model := screening.PainModel(p)
+	a := RuleAnswer{Rule: RulePainComposite, Advice: Keep}
+	switch {
+	case !model.Applies:
+		a.Advice = Refer
+	case model.Plan == screening.Lighter, rangeLost.Severity() > screening.Unknown.Severity():
+		a.Advice = Ease
+	case model.MayProgress && model.Zone == screening.ZoneUpTo2 && rangeLost == screening.No && missed == screening.No:
+		a.Advice = Raise
+	}
+	a.Reasons = []evidence.Reason{evidence.Because("progression.pain-composite", factComposite, factZones).With("advice", a.Advice).With("zone", zoneText(model.Zone))}
+	return a, nil
+}
+
+func zoneText(z screening.PainZone) string {
+	if z == screening.ZoneUnknown {
+		return "not known"
+	}
+	return z.String()
+}
+
+func checkPain(p screening.Pain) error {
+	var bad units.FieldErrors
+	for _, score := range [...]struct {
+		path  string
+		value *float64
+	}{{"/usual", p.Usual}, {"/during", p.During}, {"/after", p.After}, {"/next_morning", p.NextMorning}} {
+		if score.value != nil {
+			bad.Add(score.path, checkScore(*score.value))
+		}
+	}
+	return bad.Err()
+}
