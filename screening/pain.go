@@ -115,12 +115,12 @@ func (z *PainZone) UnmarshalText(text []byte) error { return zones.Unmarshal(tex
 
 func zoneOf(score, low float64) PainZone {
 	switch {
-	case score > painLimit:
-		return ZoneOver5
-	case score > low:
+	case score <= low:
+		return ZoneUpTo2
+	case score <= painLimit:
 		return ZoneOver2UpTo5
 	}
-	return ZoneUpTo2
+	return ZoneOver5 // what is no number too
 }
 
 // PainAnswer is what the pain model says of a record.

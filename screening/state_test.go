@@ -1,6 +1,7 @@
 package screening_test
 
 import (
+	"math"
 	"slices"
 	"testing"
 
@@ -57,6 +58,17 @@ func TestDuringThresholds(t *testing.T) {
 	for _, row := range screening.StopRows() {
 		if _, ok := ledger(t).Fact(row.Fact); !ok || row.Action < screening.EndSet || row.Says == "" {
 			t.Errorf("row %+v", row)
+		}
+	}
+}
+
+// A score that is no number is never taken for a low one.
+func TestPainOfNoNumber(t *testing.T) {
+	nan, low := math.NaN(), 1.0
+	for _, p := range []screening.Pain{{During: &nan, After: &low}, {During: &low, After: &nan}} {
+		p.Kind = screening.OrdinaryPain
+		if got := screening.PainModel(p); got.Zone != screening.ZoneOver5 || got.MayProgress {
+			t.Errorf("%+v", got)
 		}
 	}
 }
