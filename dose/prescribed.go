@@ -2,6 +2,7 @@ package dose
 
 import (
 	"fmt"
+	"slices"
 
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
@@ -25,7 +26,8 @@ const maxPlannedSets = 100
 // none where that is not to be counted, and with the share of 1RM that the plan
 // states, if any; o.OneRM counts for the other exercises. Days of
 // balance training and impacts are the least that the plan asks for beside the
-// sessions, nothing where it asks for none; it has no aerobic minutes.
+// sessions, nothing where it asks for none; it has no aerobic minutes. Rests are
+// those between the sets of an exercise.
 //
 // The catalogue is that of the request, the zero value the standard one. It is
 // an [units.ErrConflict] if o asks for performed sets; other errors are those
@@ -55,8 +57,31 @@ func (w Week) Prescribed(c exercise.Catalogue, o volume.Options) (guideline.Week
 	for _, s := range w.Sessions {
 		out.Minutes = append(out.Minutes, float64(s.Minutes))
 	}
+	out.Rest = w.rests()
 	out.BalanceDays, out.Impacts = w.asked()
 	return out, nil
+}
+
+// rests returns the range that holds the rests of every item with more than one
+// set, without an upper end if one of them has none; zero if none states any.
+func (w Week) rests() units.Range[float64] {
+	var least, most []float64
+	open := false
+	for _, s := range w.Sessions {
+		for _, p := range s.Items {
+			low, has := p.Rest.Min()
+			if high, closed := p.Rest.Max(); has && p.Sets > 1 {
+				least, most, open = append(least, float64(low)), append(most, float64(high)), open || !closed
+			}
+		}
+	}
+	switch {
+	case len(least) == 0:
+		return units.Range[float64]{}
+	case open:
+		return units.AtLeast(slices.Min(least))
+	}
+	return units.Must(units.Between(slices.Min(least), slices.Max(most)))
 }
 
 // calendar returns the week of the last session.

@@ -152,6 +152,41 @@ func TestPrescribedIsAudited(t *testing.T) {
 	}
 }
 
+// The rests between sets are held against a guideline too: from the shortest to
+// the longest of the plan, of items with more than one set.
+func TestPrescribedRest(t *testing.T) {
+	w := firstWeek(t, weekOf(0, 2))
+	for i := range w.Sessions {
+		for j := range w.Sessions[i].Items {
+			w.Sessions[i].Items[j].Sets, w.Sessions[i].Items[j].Rest = 2, units.Must(units.Between(60, 90))
+		}
+	}
+	last := &w.Sessions[1].Items[0]
+	tests := []struct {
+		name string
+		sets int
+		rest units.Range[int]
+		want units.Range[float64]
+		says guideline.Verdict // of 60 to 180 seconds
+	}{
+		{"alike", 2, units.Exactly(75), units.Must(units.Between(60.0, 90.0)), guideline.Met},
+		{"a shorter one", 2, units.Must(units.Between(30, 60)), units.Must(units.Between(30.0, 90.0)), guideline.Short},
+		{"a longer one", 2, units.Must(units.Between(90, 240)), units.Must(units.Between(60.0, 240.0)), guideline.Over},
+		{"no upper end", 2, units.AtLeast(75), units.AtLeast(60.0), guideline.Met},
+		{"not stated", 2, units.Range[int]{}, units.Must(units.Between(60.0, 90.0)), guideline.Met},
+		{"one set has no rest", 1, units.Exactly(240), units.Must(units.Between(60.0, 90.0)), guideline.Met},
+	}
+	for _, tt := range tests {
+		last.Sets, last.Rest = tt.sets, tt.rest
+		got := prescribed(t, w)
+		report := units.Must(guideline.Audit(got, units.Must(guideline.Get("acsm2009-older-strength"))))
+		at := slices.IndexFunc(report.Findings, func(f guideline.Finding) bool { return f.Item == guideline.ItemRest })
+		if f := report.Findings[at]; got.Rest != tt.want || f.Found != tt.want || f.Verdict != tt.says {
+			t.Errorf("%s: %v, found %v, %v, want %v, %v", tt.name, got.Rest, f.Found, f.Verdict, tt.want, tt.says)
+		}
+	}
+}
+
 func TestPrescribedRefuses(t *testing.T) {
 	fine := func() dose.Week { return firstWeek(t, weekOf(0, 2)) }
 	tests := []struct {

@@ -84,11 +84,14 @@ func (i *Item) UnmarshalText(text []byte) error { return items.Unmarshal(text, i
 // A Week is what is held against a recommendation: the sets, performed or
 // prescribed, and what else was done. What is nil or empty was not recorded.
 type Week struct {
-	Totals         volume.Totals `json:"totals"`
-	Minutes        []float64     `json:"minutes,omitempty"`         // of each session
-	BalanceDays    *int          `json:"balance_days,omitempty"`    // with balance training
-	AerobicMinutes *int          `json:"aerobic_minutes,omitempty"` // at moderate effort or above
-	Impacts        *int          `json:"impacts,omitempty"`         // moderate ones, in the session with the fewest
+	Totals  volume.Totals `json:"totals"`
+	Minutes []float64     `json:"minutes,omitempty"` // of each session
+	// Rest is from the shortest rest between two sets of an exercise to the
+	// longest, in seconds, 0 to 3600. Without an upper end no rest is too long.
+	Rest           units.Range[float64] `json:"rest,omitzero"`
+	BalanceDays    *int                 `json:"balance_days,omitempty"`    // with balance training
+	AerobicMinutes *int                 `json:"aerobic_minutes,omitempty"` // at moderate effort or above
+	Impacts        *int                 `json:"impacts,omitempty"`         // moderate ones, in the session with the fewest
 	// Assume is the convention that bounds of weekly sets are read in where
 	// their source does not say; findings so read are marked. Not given, they are
 	// not comparable.
@@ -105,6 +108,7 @@ func (w *Week) UnmarshalJSON(data []byte) error {
 const (
 	maxSessionMinutes = 24 * 60
 	maxWeekMinutes    = 7 * maxSessionMinutes
+	maxRest           = 3600
 	maxImpacts        = 100_000
 )
 
@@ -118,6 +122,7 @@ func (w Week) Validate() error {
 			bad.Add(fmt.Sprintf("/minutes/%d", i), units.Field("", m, "0 to 1440 minutes", units.ErrOutOfRange))
 		}
 	}
+	bad.Add("/rest", checkRest(w.Rest))
 	bad.Add("/balance_days", checkCount(w.BalanceDays, 7))
 	bad.Add("/aerobic_minutes", checkCount(w.AerobicMinutes, maxWeekMinutes))
 	bad.Add("/impacts", checkCount(w.Impacts, maxImpacts))
@@ -125,6 +130,16 @@ func (w Week) Validate() error {
 		bad.Add("/assume", w.Assume.Check())
 	}
 	return bad.Err()
+}
+
+// checkRest refuses rests without a shortest one, which none could fall short of.
+func checkRest(r bound) error {
+	least, has := r.Min()
+	most, _ := r.Max()
+	if r.IsZero() || has && min(least, most) >= 0 && max(least, most) <= maxRest {
+		return nil
+	}
+	return units.Field("", r, "a shortest rest and none outside 0 to 3600 seconds", units.ErrOutOfRange)
 }
 
 func checkCount(n *int, most int) error {

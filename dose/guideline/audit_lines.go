@@ -150,11 +150,12 @@ func (a *auditor) sessions() {
 	}
 	a.judge(a.line(ItemExercises, "", spanOf(perDay)))
 	a.judge(a.line(ItemMinutes, "", spanOf(a.week.Minutes)))
+	a.judge(a.line(ItemRest, "", a.week.Rest))
 }
 
 // unlogged adds what a log of sets does not tell.
 func (a *auditor) unlogged() {
-	for _, i := range []Item{ItemSessionsPerDay, ItemRM, ItemLiftSeconds, ItemLowerSeconds, ItemRest, ItemRestBetween, ItemRestInSet} {
+	for _, i := range []Item{ItemSessionsPerDay, ItemRM, ItemLiftSeconds, ItemLowerSeconds, ItemRestBetween, ItemRestInSet} {
 		a.judge(a.line(i, "", bound{}))
 	}
 }

@@ -246,7 +246,7 @@ func TestAuditBoth(t *testing.T) {
 
 func TestAuditRefuses(t *testing.T) {
 	eight, minus, many := 8, -1, 10081
-	bad := guideline.Week{Minutes: []float64{1440, math.NaN(), -1, 1441}, BalanceDays: &eight, AerobicMinutes: &many, Impacts: &minus, Assume: 9}
+	bad := guideline.Week{Minutes: []float64{1440, math.NaN(), -1, 1441}, Rest: units.AtMost(60.0), BalanceDays: &eight, AerobicMinutes: &many, Impacts: &minus, Assume: 9}
 	_, err := guideline.Audit(bad, guideline.Recommendation{})
 	var all units.FieldErrors
 	if !errors.As(err, &all) {
@@ -256,7 +256,7 @@ func TestAuditRefuses(t *testing.T) {
 	for _, f := range all {
 		got = append(got, f.Path)
 	}
-	want := []string{"/totals/week", "/totals/kind", "/minutes/1", "/minutes/2", "/minutes/3", "/balance_days", "/aerobic_minutes", "/impacts", "/assume"}
+	want := []string{"/totals/week", "/totals/kind", "/minutes/1", "/minutes/2", "/minutes/3", "/rest", "/balance_days", "/aerobic_minutes", "/impacts", "/assume"}
 	if diff := cmp.Diff(want, got); diff != "" {
 		t.Error(diff)
 	}
@@ -264,5 +264,15 @@ func TestAuditRefuses(t *testing.T) {
 	good := guideline.Week{Totals: twoDays(t), Minutes: []float64{0, 1440}, BalanceDays: &seven, AerobicMinutes: &most, Assume: volume.Direct}
 	if err := good.Validate(); err != nil {
 		t.Error(err)
+	}
+	for rest, fine := range map[units.Range[float64]]bool{
+		units.Must(units.Between(0.0, 3600.0)): true, units.AtLeast(3600.0): true,
+		units.AtLeast(-1.0): false, units.AtLeast(3601.0): false, units.Must(units.Between(60.0, 3601.0)): false,
+		units.AtLeast(math.Inf(1)): false, units.AtLeast(math.Inf(-1)): false,
+	} {
+		good.Rest = rest
+		if err := good.Validate(); (err == nil) != fine {
+			t.Errorf("rest %v: %v", rest, err)
+		}
 	}
 }

@@ -34,8 +34,8 @@ func (t *typing) Read(into []byte) (int, error) {
 	return copy(into, line), nil
 }
 
-// talk runs the program on typed lines and returns the transcript.
-func talk(t *testing.T, lines []string, args ...string) string {
+// converse runs the program on typed lines and returns the transcript.
+func converse(t *testing.T, lines []string, args ...string) string {
 	t.Helper()
 	var out, errs bytes.Buffer
 	status := run(append([]string{"-day", "2026-11-25"}, args...), &typing{lines, &out}, &out, &errs)
@@ -86,15 +86,15 @@ func TestTranscripts(t *testing.T) {
 		"at-once.txt":   {},
 	}
 	for name, lines := range tests {
-		golden(t, name, talk(t, lines))
+		golden(t, name, converse(t, lines))
 	}
 }
 
 func TestAnswersFile(t *testing.T) {
 	for _, reader := range []string{"client", "clinician"} {
-		golden(t, "answers-"+reader+".txt", talk(t, nil, "-answers", "answers.txt", "-for", reader))
+		golden(t, "answers-"+reader+".txt", converse(t, nil, "-answers", "answers.txt", "-for", reader))
 	}
-	got := talk(t, nil, "-answers", "answers.txt", "-json")
+	got := converse(t, nil, "-answers", "answers.txt", "-json")
 	var o screening.Outcome
 	if err := json.Unmarshal([]byte(got), &o); err != nil {
 		t.Fatal(err)
