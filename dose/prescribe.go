@@ -177,7 +177,7 @@ func (d *draft) countAt(load equipment.Load, e onerm.Estimate) (int, bool) {
 	}
 	count := int(math.Floor(toFailure - float64(d.g.reserve.Least)))
 	if d.beyond(toFailure, e) {
-		return d.g.first, count >= d.g.first
+		return min(count, d.g.first), count >= lowest
 	}
 	return min(count, highest), count >= lowest
 }

@@ -44,11 +44,12 @@ func wanted(rack []units.Mass, e onerm.Estimate, rec guideline.Recommendation, r
 		fits := int(math.Floor(toFailure - reserve))
 		beyond := toFailure > 10 // where the equations stop
 		switch {
-		case beyond && fits >= first:
-			return rack[at], first, true
-		case !beyond && fits >= lowest:
-			return rack[at], min(fits, highest), true
+		case fits < lowest:
+			continue
+		case beyond:
+			return rack[at], min(fits, first), true
 		}
+		return rack[at], min(fits, highest), true
 	}
 	return 0, 0, false
 }
@@ -130,6 +131,30 @@ func TestAgainstPlainSearchInOrder(t *testing.T) {
 						compare(t, r, kg, reps, quarters)
 					}
 				}
+			}
+		}
+	}
+}
+
+// One repetition more in the test never makes the dose lighter, on any rack of
+// two weights: it once did where the curve ends, since the weight then had to
+// allow the count to begin with instead of the lowest one.
+func TestStrongerIsNeverLighter(t *testing.T) {
+	ex := exerciseOf(t, "dumbbell-floor-press")
+	for rec := range guideline.All() {
+		if rec.Load.IsZero() && rec.RM.IsZero() {
+			continue
+		}
+		for heavy := 20; heavy <= 60; heavy++ {
+			r := row(t)
+			r.Exercise, r.Side, r.Training, r.Guideline, r.Kit = ex, body.Both, body.Advanced, rec.ID, pairs(0.5, float64(heavy)/2)
+			last := units.Mass(0)
+			for reps := 1; reps <= 9; reps++ {
+				p := prescribe(t, tested(t, r, 29.5, reps, 0))
+				if p.Load.Each < last {
+					t.Fatalf("%s, a rack of 0.5 and %v kg: %d repetitions give %v, one fewer %v", rec.ID, float64(heavy)/2, reps, p.Load.Each, last)
+				}
+				last = p.Load.Each
 			}
 		}
 	}
