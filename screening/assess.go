@@ -205,9 +205,23 @@ func (a *assessment) follows(e *entry, held Answer) (effect, evidence.Code) {
 		follows = find(pressureRelative).effect
 	}
 	if hardest, ok := a.p.covered(e.code); ok && e.released != nil {
-		return e.released.with(Limits{MaxIntensity: hardest}), withClearance
+		return follows.lifted(*e.released, hardest), withClearance
 	}
 	return follows, variant
+}
+
+// lifted is what is left of e where a clearance up to an effort releases it. It
+// never forbids what could go on without it, for then losing it would loosen:
+// one for less effort than that answers the question and lifts no limit.
+func (e effect) lifted(released effect, hardest Intensity) effect {
+	own := e.limits.MaxIntensity
+	switch {
+	case e.meanwhile == WithinLimits && own == IntensityUnknown && hardest == Vigorous:
+		return released
+	case e.meanwhile == WithinLimits && (own == IntensityUnknown || own > hardest):
+		return effect{released.route, e.meanwhile, e.limits}
+	}
+	return released.with(Limits{MaxIntensity: hardest})
 }
 
 // together reports signs of the spine that point to one cause.

@@ -95,11 +95,22 @@ func TestReleasedNeverTighter(t *testing.T) {
 		} else {
 			p.Symptoms = screening.AskedFor(term.Code)
 		}
-		without := assess(t, p)
-		p.Clearances = []screening.Clearance{clearance(term.Code)}
-		with := assess(t, p)
-		if with.Meanwhile > without.Meanwhile || !without.Limits.AsTightAs(with.Limits) {
-			t.Errorf("%s: losing a clearance loosens %v %+v to %v %+v", term.Code, with.Meanwhile, with.Limits, without.Meanwhile, without.Limits)
+		for _, events := range [][]screening.Event{nil, {{Code: term.Code, Day: visit - 3000}}} { // lately or not known, and long ago
+			p.Events = events
+			if p.Validate() != nil {
+				continue // no code that has a day
+			}
+			p.Clearances = nil
+			without := assess(t, p)
+			for effort := screening.Light; effort <= screening.Vigorous; effort++ {
+				c := clearance(term.Code)
+				c.Intensity = effort
+				p.Clearances = []screening.Clearance{c}
+				with := assess(t, p)
+				if with.Meanwhile > without.Meanwhile || !without.Limits.AsTightAs(with.Limits) {
+					t.Errorf("%s, %v, up to %v: losing a clearance loosens %v %+v to %v %+v", term.Code, events, effort, with.Meanwhile, with.Limits, without.Meanwhile, without.Limits)
+				}
+			}
 		}
 	}
 }

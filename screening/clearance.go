@@ -11,11 +11,14 @@ import (
 // A Clearance is a named clinician's statement that the person may exercise. It
 // counts only for the codes it speaks for, and only while it is in force.
 type Clearance struct {
-	Who       string    `json:"who"`                // the clinician
-	Day       units.Day `json:"day"`                // when it was given
-	Expires   units.Day `json:"expires,omitzero"`   // last day in force; not given is 12 months on
-	Scope     []Code    `json:"scope,omitempty"`    // diseases, symptoms and conditions it speaks for
-	Intensity Intensity `json:"intensity,omitzero"` // hardest effort it speaks for; not given is moderate
+	Who     string    `json:"who"`              // the clinician
+	Day     units.Day `json:"day"`              // when it was given
+	Expires units.Day `json:"expires,omitzero"` // last day in force; not given is 12 months on
+	Scope   []Code    `json:"scope,omitempty"`  // diseases, symptoms and conditions it speaks for
+	// Intensity is the hardest effort it speaks for; not given is moderate. One
+	// that speaks for less effort than could go on without it lifts no limits:
+	// who wants to forbid writes a [Restriction].
+	Intensity Intensity `json:"intensity,omitzero"`
 }
 
 // A Restriction is a surgeon's or clinician's own limit. In force, it binds

@@ -108,6 +108,29 @@ func TestReplacements(t *testing.T) {
 	}
 }
 
+// A clearance for less effort than could go on without it answers the surgeon's
+// question and lifts no limit; one for all effort lifts them (this module's
+// design; found by the law of monotone safety).
+func TestClearanceForLessEffort(t *testing.T) {
+	for effort, keeps := range map[screening.Intensity]bool{screening.Light: true, screening.Moderate: true, screening.Vigorous: false} {
+		p := blank()
+		p.Conditions = screening.AskedFor("shoulder_replacement")
+		p.Events = []screening.Event{{Code: "shoulder_replacement", Day: visit - 3000}}
+		c := clearance("shoulder_replacement")
+		c.Intensity = effort
+		p.Clearances = []screening.Clearance{c}
+		o := assess(t, p)
+		expect(t, o, screening.Tell, screening.WithinLimits)
+		if o.Limits.MaxIntensity != screening.IntensityUnknown || o.Limits.Avoid.Has(body.Overhead) != keeps {
+			t.Errorf("up to %v: %+v, want no cap on effort, and overhead avoided: %v", effort, o.Limits, keeps)
+		}
+		p.Events[0].Day = visit - 30 // early: the clearance is what lets effort go on, up to its own
+		if o := assess(t, p); o.Limits.MaxIntensity != effort {
+			t.Errorf("early, up to %v: %+v", effort, o.Limits)
+		}
+	}
+}
+
 func TestRestriction(t *testing.T) {
 	two := 2 * units.Kilogram
 	r := screening.Restriction{Author: "Mr B", Region: body.Shoulder, MaxMass: &two, Avoid: body.DemandSet(body.Overhead), Until: visit, Note: "to shoulder height"}

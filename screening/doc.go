@@ -76,7 +76,8 @@
 // A clearance counts with a name, a day on or before the visit, a scope, and no
 // event since. It may lift relative contraindications, the need of a branch,
 // the signs that it names (save chest pain and blackouts) and the wait for a
-// surgeon's answer, up to the effort it speaks for; absolute contraindications,
+// surgeon's answer, up to the effort it speaks for; it never forbids what could
+// go on without it, and then lifts no limit. Absolute contraindications,
 // red flags and the day's findings stay. A restriction in force binds every
 // dose, named or not.
 //
