@@ -38,7 +38,7 @@ func (p *Phase) UnmarshalText(text []byte) error { return phases.Unmarshal(text,
 func (r Request) phase() Phase {
 	novice := r.Training == body.Novice
 	switch {
-	case novice && !r.Technique.made():
+	case novice && !r.Technique.Made():
 		return Familiarise
 	case r.Phase != PhaseUnknown:
 		return r.Phase

@@ -52,8 +52,8 @@ type Observation struct {
 	Day units.Day `json:"day"`
 }
 
-// made reports whether somebody looked, on a day.
-func (o Observation) made() bool { return o.Who != "" && o.Day.Check() == nil }
+// Made reports whether somebody looked, on a day.
+func (o Observation) Made() bool { return o.Who != "" && o.Day.Check() == nil }
 
 // UnmarshalJSON is strict: unknown fields and fields given twice are errors.
 func (r *Request) UnmarshalJSON(data []byte) error {

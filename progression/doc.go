@@ -4,6 +4,9 @@
 // and on the mass moved, whether it lies within the published 2 to 10 per cent,
 // and how many repetitions bridge it ([NextJump], [RepsBeforeJump]).
 //
+// It looks at a visit ([Visit]): whether events, pain, range, technique, effort
+// or repetitions stand against more load ([Gates]), what was not recorded too.
+//
 // It holds the published rules of progression by name, each a function of its
 // own with its source, never blended: [OverTarget], [TwoForTwo], [StepFor],
 // [RepsThenLoad], [TrialStep], [OMNIBelow8], [TopOfRange], [Simplify], the gates
@@ -17,8 +20,9 @@
 //
 // # Scope
 //
-// A rule answers from what it is given. None looks at symptoms, technique or
-// limits; a rise that a rule permits is not a prescription.
+// A rule answers from what it is given and looks at no symptoms, technique or
+// limits; the gates look at no limits. A rise that either permits is not a
+// prescription. Local rules and a licensed clinician decide.
 //
 // # Representation and units
 //

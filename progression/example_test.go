@@ -23,6 +23,32 @@ func ExampleOverTarget_kraemer2002() {
 	// The rule over-target says: raise.
 }
 
+// An invented visit after which nothing was asked about the technique: more
+// repetitions, but no more load.
+func ExampleGates() {
+	v := goodVisit()
+	v.Sets[1].Reps = 11
+	v.FormLost = screening.Unknown
+	r, err := progression.Gates(v)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	words := progression.Words()
+	for _, g := range r.Gates {
+		fmt.Println(g.Advice, "-", words.Clinician(g.Reasons[0]))
+	}
+	fmt.Println(r.Advice, "- aim at", r.Aim)
+	// Output:
+	// raise - Nothing against more load from: events.
+	// raise - Nothing against more load from: pain.
+	// raise - Nothing against more load from: range.
+	// keep - Not recorded, or not enough: technique. What is not known keeps the load.
+	// raise - Nothing against more load from: effort.
+	// keep - The weakest set reached 11 of 12: repetitions before load.
+	// keep - aim at 12
+}
+
 // Three weeks without training and without a medical cause.
 func ExampleReturnAfter() {
 	r, err := progression.ReturnAfter(21, screening.No)

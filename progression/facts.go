@@ -57,6 +57,8 @@ const (
 	factNoise        evidence.FactID = "progression.response-noise"
 	factFirstYear    evidence.FactID = "progression.log-weeks"
 	factSixthYear    evidence.FactID = "progression.log-weeks-sixth-year"
+	factGates        evidence.FactID = "progression.gates"
+	factOneMore      evidence.FactID = "progression.one-more"
 )
 
 const (
@@ -121,6 +123,11 @@ var mapFacts = []evidence.Fact{
 	{ID: factCardiac, Value: "four stages with ratings, shares of 1RM and repetitions; the 15 of the third rating is inferred from a print cut short", Source: "cardiacrehab2021", Locator: "Table 4", Basis: evidence.Published},
 }
 
+var gateFacts = []evidence.Fact{
+	{ID: factGates, Value: "events, pain, range, technique, effort, repetitions, in this order; any may keep, ease or refer, only all together raise, and what is not known keeps", Basis: evidence.Design, From: []evidence.FactID{factPerry, factZones}},
+	{ID: factOneMore, Value: "one repetition more than in the weakest set, up to the top of the range", Basis: evidence.Design, From: []evidence.FactID{factRepsThenLoad}},
+}
+
 var gainFacts = []evidence.Fact{
 	{ID: factPeterson, Value: fmt.Sprintf("47 trials, 1079 people from 50 years: %s %v %%, %s %v %%", meanGains[0].Lift, meanGains[0].Percent, meanGains[1].Lift, meanGains[1].Percent), Source: "peterson2010", Locator: abstract, Basis: evidence.Published},
 	{ID: factPetersonTwo, Value: fmt.Sprintf("%s %v %%, %s %v %%; which share belongs to which is from memory in one reading", meanGains[2].Lift, meanGains[2].Percent, meanGains[3].Lift, meanGains[3].Percent), Source: "peterson2010", Locator: abstract, Basis: evidence.FromMemory},
@@ -153,7 +160,7 @@ func (d Deload) text() string {
 // Facts yields the facts behind this package.
 func Facts() iter.Seq[evidence.Fact] {
 	return func(yield func(evidence.Fact) bool) {
-		all := slices.Concat(loadFacts, painFacts, setFacts, breakFacts, mapFacts, gainFacts)
+		all := slices.Concat(loadFacts, painFacts, setFacts, breakFacts, mapFacts, gateFacts, gainFacts)
 		for _, row := range stepRows {
 			all = append(all, row.fact())
 		}

@@ -1,9 +1,20 @@
 package progression
 
-import "example.org/posology/units/evidence"
+import (
+	"maps"
+
+	"example.org/posology/units/evidence"
+)
 
 // Words returns a fresh table of what this package's reasons say.
 func Words() evidence.Words {
+	w := gateWords()
+	maps.Copy(w, ruleWords())
+	return w
+}
+
+// ruleWords is what the rules and the data say.
+func ruleWords() evidence.Words {
 	return evidence.Words{
 		"progression.athletes-ramp": {Clinician: "Published for college athletes after two or more weeks off, for information: nothing acts on it."},
 		"progression.bridge":        {Clinician: "To land on {low} repetitions after a step of {share}, first reach {reps}: arithmetic on the linear form, tested by no trial."},

@@ -1,0 +1,117 @@
+package progression
+
+import (
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// Gate is one of the things that must not stand against more load.
+type Gate uint8
+
+// Gates, in the order in which they are asked.
+const (
+	GateUnknown   Gate = iota // not given
+	GateEvents                // signs and readings during the sets
+	GatePain                  // by the pain-monitoring model
+	GateRange                 // of movement
+	GateTechnique             // as somebody saw it
+	GateEffort                // no set nearer to failure than planned
+	GateReps                  // every set at the top of the planned range
+)
+
+var gates = units.NewVocabulary[Gate]("gate", "", "events", "pain", "range", "technique", "effort", "repetitions")
+
+// String returns the gate's name, such as "technique", and "" for not given.
+func (g Gate) String() string { return gates.Text(g) }
+
+// MarshalText writes what String returns.
+func (g Gate) MarshalText() ([]byte, error) { return gates.Marshal(g) }
+
+// UnmarshalText reads what MarshalText writes.
+func (g *Gate) UnmarshalText(text []byte) error { return gates.Unmarshal(text, g) }
+
+// A GateAnswer is what one gate says.
+type GateAnswer struct {
+	Gate    Gate              `json:"gate"`
+	Advice  Advice            `json:"advice"`
+	Reasons []evidence.Reason `json:"reasons,omitempty"`
+}
+
+// A GateReport is what all gates say of a visit.
+type GateReport struct {
+	// Advice is the most cautious of the gates'. Raise permits a look at the
+	// next weight; it is no prescription.
+	Advice Advice       `json:"advice"`
+	Gates  []GateAnswer `json:"gates"` // every one, in order
+	// Aim is the count for the next visit with the same load, in the plan's
+	// measure: one more than the weakest set where nothing but repetitions or an
+	// unseen technique stands against more load, the plan's count where the
+	// load is otherwise kept, and 0 where the dose is eased or somebody else
+	// decides first.
+	Aim     int               `json:"aim,omitzero"`
+	Reasons []evidence.Reason `json:"reasons,omitempty"` // of the whole
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (r *GateReport) UnmarshalJSON(data []byte) error {
+	type plain GateReport
+	return units.DecodeJSON(data, (*plain)(r))
+}
+
+// Gates asks of a visit, in one order, whether anything stands against more
+// load: events, pain, range, technique, effort, repetitions. Any of them may
+// keep the load, ease it or send the person on; only all together raise it. What
+// was not recorded keeps the load. Order and joining are this module's design;
+// each gate has its own source. The errors are those of [Visit.Validate].
+func Gates(v Visit) (GateReport, error) {
+	if err := v.Validate(); err != nil {
+		return GateReport{}, err
+	}
+	events, err := v.events()
+	if err != nil {
+		return GateReport{}, units.At("/moment", err)
+	}
+	r := GateReport{Gates: []GateAnswer{events, v.pain(), v.rangeOfMovement(), v.technique(), v.effort(), v.repetitions()}}
+	for _, g := range r.Gates {
+		r.Advice = max(r.Advice, g.Advice)
+	}
+	r.Aim = v.aim(r)
+	r.Reasons = []evidence.Reason{evidence.Because("progression.gates", factGates).With("advice", r.Advice)}
+	if r.Aim > v.Plan.Count {
+		r.Reasons = append(r.Reasons, evidence.Because("progression.one-more", factOneMore).With("aim", r.Aim))
+	}
+	return r, nil
+}
+
+// aim returns the count for the next visit with the same load.
+func (v Visit) aim(r GateReport) int {
+	if r.Advice > Keep {
+		return 0
+	}
+	for _, g := range r.Gates {
+		unseen := g.Gate == GateTechnique && v.FormLost.Severity() <= screening.Unknown.Severity()
+		if g.Advice != Raise && g.Gate != GateReps && !unseen {
+			return v.Plan.Count
+		}
+	}
+	if !v.met() {
+		return v.Plan.Count
+	}
+	top, _ := v.Plan.Span.Max()
+	return min(top, v.fewest()+1)
+}
+
+// passed lets the load rise as far as this gate goes.
+func (g Gate) passed() GateAnswer {
+	return GateAnswer{g, Raise, []evidence.Reason{evidence.Because("progression.gate-passed").With("gate", g)}}
+}
+
+// notKnown keeps the load.
+func (g Gate) notKnown() GateAnswer {
+	return GateAnswer{g, Keep, []evidence.Reason{evidence.Because("progression.gate-not-known", factGates).With("gate", g)}}
+}
+
+func (g Gate) says(a Advice, why evidence.Reason) GateAnswer {
+	return GateAnswer{g, a, []evidence.Reason{why}}
+}

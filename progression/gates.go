@@ -1,0 +1,112 @@
+package progression
+
+import (
+	"example.org/posology/screening"
+	"example.org/posology/units/evidence"
+)
+
+// events answers by what ends a set: see [screening.During]. What ends the
+// session is for somebody else to look at first.
+func (v Visit) events() (GateAnswer, error) {
+	if v.Moment == nil {
+		return GateEvents.notKnown(), nil
+	}
+	d, err := screening.During(*v.Moment)
+	if err != nil {
+		return GateAnswer{}, err
+	}
+	why := evidence.Because("progression.event", factGates).With("action", d.Action).With("route", d.Route)
+	switch {
+	case d.Action >= screening.EndSession:
+		return GateEvents.says(Refer, why), nil
+	case d.Action != screening.CarryOn:
+		return GateEvents.says(Ease, why), nil
+	}
+	return GateEvents.passed(), nil
+}
+
+// pain answers by the pain model. Pain whose kind is not given may be one that
+// the model is never used for.
+func (v Visit) pain() GateAnswer {
+	if v.Pain == nil {
+		return GatePain.notKnown()
+	}
+	model := screening.PainModel(*v.Pain)
+	why := evidence.Because("progression.pain", factZones, factGates).With("zone", zoneText(model.Zone))
+	switch {
+	case !model.Applies:
+		return GatePain.says(Refer, why)
+	case model.Plan == screening.Lighter:
+		return GatePain.says(Ease, why)
+	case v.Pain.Kind != screening.OrdinaryPain && !painless(*v.Pain):
+		return GatePain.notKnown()
+	case model.MayProgress:
+		return GatePain.passed()
+	}
+	return GatePain.says(Keep, why)
+}
+
+// painless reports that no score is above nought.
+func painless(p screening.Pain) bool {
+	for _, score := range [...]*float64{p.Usual, p.During, p.After, p.NextMorning} {
+		if score != nil && *score > 0 {
+			return false
+		}
+	}
+	return true
+}
+
+func (v Visit) rangeOfMovement() GateAnswer {
+	switch {
+	case v.RangeLost == screening.No:
+		return GateRange.passed()
+	case v.RangeLost.Severity() > screening.Unknown.Severity():
+		return GateRange.says(Ease, evidence.Because("progression.range-lost", factPerry, factGates))
+	}
+	return GateRange.notKnown()
+}
+
+func (v Visit) technique() GateAnswer {
+	switch {
+	case v.FormLost.Severity() > screening.Unknown.Severity():
+		return GateTechnique.says(Keep, evidence.Because("progression.form-lost", factGates))
+	case v.FormLost == screening.No && v.Observer.Made():
+		return GateTechnique.passed()
+	}
+	return GateTechnique.notKnown()
+}
+
+// effort keeps the load while a set ends nearer to failure than the plan asks
+// for. What is not counted in repetitions has no reserve to look at.
+func (v Visit) effort() GateAnswer {
+	if !v.countsReserve() {
+		return GateEffort.passed()
+	}
+	left, known := v.reserve()
+	switch {
+	case !known:
+		return GateEffort.notKnown()
+	case left < v.Plan.Reserve.Least:
+		return GateEffort.says(Keep, evidence.Because("progression.too-near-failure", factGates).With("left", left).With("asked", v.Plan.Reserve.Least))
+	}
+	return GateEffort.passed()
+}
+
+// repetitions asks for every planned set, on both sides alike, with the planned
+// load and at the top of the range.
+func (v Visit) repetitions() GateAnswer {
+	top, _ := v.Plan.Span.Max()
+	each, other := v.otherLoad()
+	switch {
+	case len(v.Sets) == 0:
+		return GateReps.notKnown()
+	case other:
+		return GateReps.says(Keep, evidence.Because("progression.other-load", factGates).With("done", each).With("asked", v.Plan.Load.Each))
+	case !v.met():
+		return GateReps.says(Keep, evidence.Because("progression.below-dose", factGates).
+			With("sets", v.done()).With("planned", v.Plan.Sets).With("fewest", v.fewest()).With("count", v.Plan.Count))
+	case v.fewest() < top:
+		return GateReps.says(Keep, evidence.Because("progression.below-top", factTopOfRange, factGates).With("fewest", v.fewest()).With("top", top))
+	}
+	return GateReps.passed()
+}

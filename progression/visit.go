@@ -1,0 +1,143 @@
+package progression
+
+import (
+	"fmt"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/setlog"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+// A Visit is one exercise at one visit: what was asked for, what was done, and
+// how the person bore it. What is nil, empty or unknown was not recorded.
+type Visit struct {
+	Plan dose.Prescription `json:"plan"`
+	Sets []setlog.Set      `json:"sets,omitempty"` // of this exercise, really done
+
+	Moment    *screening.Moment `json:"moment,omitempty"`    // what showed during the sets; given and empty: nothing
+	Pain      *screening.Pain   `json:"pain,omitempty"`      // scores from 0 to 10
+	RangeLost screening.Answer  `json:"range_lost,omitzero"` // the joint moves less far than at the visit before
+
+	FormLost screening.Answer `json:"form_lost,omitzero"` // the technique gave way before the sets ended
+	Observer dose.Observation `json:"observer,omitzero"`  // who saw the technique, and when
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (v *Visit) UnmarshalJSON(data []byte) error {
+	type plain Visit
+	return units.DecodeJSON(data, (*plain)(v))
+}
+
+// Validate returns every bad field of v at once: a plan without sets or with a
+// count outside its range, sets that are bad or of another exercise, hold or
+// side, and bad records of what showed or hurt.
+func (v Visit) Validate() error {
+	var bad units.FieldErrors
+	if v.Plan.Sets < 1 {
+		bad.Add("/plan/sets", units.Field("", v.Plan.Sets, "1 set or more", units.ErrOutOfRange))
+	}
+	top, limited := v.Plan.Span.Max()
+	if !limited || v.Plan.Count < 1 || v.Plan.Count > top {
+		bad.Add("/plan/count", units.Field("", v.Plan.Count, "1 or more, up to the end of the plan's span", units.ErrOutOfRange))
+	}
+	for i, s := range v.Sets {
+		bad.Add(fmt.Sprintf("/sets/%d", i), v.checkSet(s))
+	}
+	if v.Moment != nil {
+		bad.Add("/moment", v.Moment.Validate())
+	}
+	if v.Pain != nil {
+		bad.Add("/pain", checkPain(*v.Pain))
+	}
+	return bad.Err()
+}
+
+func (v Visit) checkSet(s setlog.Set) error {
+	if err := s.Validate(); err != nil {
+		return err
+	}
+	var bad units.FieldErrors
+	if s.Exercise != v.Plan.Exercise {
+		bad.Add("/exercise", units.Field("", s.Exercise, string(v.Plan.Exercise), units.ErrConflict))
+	}
+	if s.Hold != v.Plan.Hold {
+		bad.Add("/hold", units.Field("", s.Hold, v.Plan.Hold.String(), units.ErrConflict))
+	}
+	if v.Plan.Side != body.Both && s.Side != v.Plan.Side || !v.Plan.OneSided && s.Side != body.Both {
+		bad.Add("/side", units.Field("", s.Side, v.Plan.Side.String(), units.ErrConflict))
+	}
+	return bad.Err()
+}
+
+// setsOf counts the sets of a side; one of both sides counts for each.
+func (v Visit) setsOf(side body.Side) int {
+	n := 0
+	for _, s := range v.Sets {
+		if s.Side == side || s.Side == body.Both {
+			n++
+		}
+	}
+	return n
+}
+
+// done returns the sets of the side with fewer of them.
+func (v Visit) done() int {
+	if v.Plan.Side != body.Both {
+		return v.setsOf(v.Plan.Side)
+	}
+	return min(v.setsOf(body.Left), v.setsOf(body.Right))
+}
+
+// fewest returns the least repetitions of any set, on the weaker side so, and 0
+// without a set.
+func (v Visit) fewest() int {
+	if len(v.Sets) == 0 {
+		return 0
+	}
+	least := v.Sets[0].Reps
+	for _, s := range v.Sets {
+		least = min(least, s.Reps)
+	}
+	return least
+}
+
+// otherLoad returns the load of the first set that was not done with the
+// planned one.
+func (v Visit) otherLoad() (units.Mass, bool) {
+	for _, s := range v.Sets {
+		if each, err := s.Hold.Each(s.Load, s.Stated); err != nil || each != v.Plan.Load.Each {
+			return each, true
+		}
+	}
+	return 0, false
+}
+
+// met reports whether every planned set was done, with the planned load and at
+// least the planned count.
+func (v Visit) met() bool {
+	_, other := v.otherLoad()
+	return !other && v.done() >= v.Plan.Sets && v.fewest() >= v.Plan.Count
+}
+
+// reserve returns the least that any set left undone. It is false if the effort
+// of a set was not recorded, or on a scale that has no reserve.
+func (v Visit) reserve() (units.RIR, bool) {
+	var least units.RIR
+	for i, s := range v.Sets {
+		left, err := s.Effort.RIR()
+		low, ok := left.Min()
+		if err != nil || !ok {
+			return 0, false
+		}
+		if i == 0 || low < least {
+			least = low
+		}
+	}
+	return least, len(v.Sets) > 0
+}
+
+// countsReserve reports whether the exercise is one whose reserve is counted.
+func (v Visit) countsReserve() bool { return v.Plan.Measure == exercise.Repetitions }
