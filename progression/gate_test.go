@@ -312,3 +312,11 @@ func TestGatesJSON(t *testing.T) {
 		}
 	}
 }
+
+func BenchmarkGates(b *testing.B) {
+	v := goodVisit()
+	b.ReportAllocs()
+	for b.Loop() {
+		gatesOf(b, v)
+	}
+}
