@@ -113,7 +113,7 @@ var heartMoves = []checkMove{
 		return true
 	}},
 	{"pulse", func(_ *rand.Rand, c *screening.Check) bool {
-		c.RestingPulse = max(c.RestingPulse, 60) + 40
+		c.RestingPulse = max(c.RestingPulse, 80) + 40 // to 100 from not measured would be no worse
 		return true
 	}},
 	{"saturation", func(_ *rand.Rand, c *screening.Check) bool {

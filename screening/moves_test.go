@@ -140,7 +140,7 @@ var readingMoves = []move{
 		return true
 	}},
 	{"pulse", func(_ *rand.Rand, p *screening.Profile) bool {
-		p.RestingPulse = max(p.RestingPulse, 60) + 40
+		p.RestingPulse = max(p.RestingPulse, 80) + 40
 		if p.RestingPulseAgain > 0 {
 			p.RestingPulseAgain += 40
 		}
