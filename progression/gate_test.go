@@ -18,6 +18,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
 )
 
 func score(v float64) *float64 { return &v }
@@ -111,10 +112,23 @@ func TestOneGateDecides(t *testing.T) {
 				t.Errorf("%s: gate %d is %v: %v, %v", tt.name, i+1, g.Gate, g.Advice, g.Reasons)
 			}
 		}
+		for _, why := range append(r.Reasons, reasonsOf(r)...) {
+			if said := progression.Words().Clinician(why); said == "" || strings.ContainsAny(said, "{}") {
+				t.Errorf("%s: %s says %q", tt.name, why.Code, said)
+			}
+		}
 		if len(r.Gates) != 6 {
 			t.Errorf("%s: %d gates", tt.name, len(r.Gates))
 		}
 	}
+}
+
+func reasonsOf(r progression.GateReport) []evidence.Reason {
+	var list []evidence.Reason
+	for _, g := range r.Gates {
+		list = append(list, g.Reasons...)
+	}
+	return list
 }
 
 // Osteoarthritis with usual pain up to 5 may progress: this module's policy. No

@@ -255,7 +255,7 @@ func unescape(raw []byte) (string, bool) {
 	return string(text), true
 }
 
-// unicodeEscape reads \uXXXX, or the two that make a surrogate pair, from the
+// unicodeEscape reads \u and four digits, or two such for a surrogate pair, from the
 // start of raw; size is the bytes read, 0 if there is no such escape.
 func unicodeEscape(raw []byte) (r rune, size int) {
 	high, ok := hexEscape(raw)

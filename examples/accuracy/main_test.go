@@ -13,6 +13,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"example.org/posology/dose/onerm"
+	"example.org/posology/examples/internal/edited"
 )
 
 var update = flag.Bool("update", false, "rewrite the golden file, which is our own output and no published figure")
@@ -145,19 +146,6 @@ func TestSameData(t *testing.T) {
 	}
 }
 
-// edited returns a file with the open data in which old is replaced by new.
-func edited(t *testing.T, old, new string) string {
-	t.Helper()
-	if !bytes.Contains(openData, []byte(old)) {
-		t.Fatalf("the data have no %q", old)
-	}
-	file := filepath.Join(t.TempDir(), "data.csv")
-	if err := os.WriteFile(file, bytes.Replace(openData, []byte(old), []byte(new), 1), 0o644); err != nil {
-		t.Fatal(err)
-	}
-	return file
-}
-
 func TestBadData(t *testing.T) {
 	tests := []struct{ name, old, new, want string }{
 		{"no such column", "1RM_true(kg)", "max", "/1RM_true(kg)"},
@@ -168,7 +156,7 @@ func TestBadData(t *testing.T) {
 		{"an age of 12", "24.55304586", "12", "/line 7/age(yrs)"},
 	}
 	for _, tt := range tests {
-		status, out, errs := runProgram(t, "-data", edited(t, tt.old, tt.new))
+		status, out, errs := runProgram(t, "-data", edited.File(t, "data.csv", openData, tt.old, tt.new))
 		if status != 1 || out != "" || !strings.Contains(errs, tt.want) {
 			t.Errorf("%s: status %d, %q; want 1 and %s", tt.name, status, errs, tt.want)
 		}
@@ -194,7 +182,7 @@ func TestBadData(t *testing.T) {
 
 // A gap is passed over; one person alone has nobody to learn from.
 func TestSmallData(t *testing.T) {
-	if r := result(t, "-data", edited(t, ",MS,135,120,105,5,9,14,5,10,15", ",MS,135,120,,5,9,14,,10,15")); r.Sets != 57 {
+	if r := result(t, "-data", edited.File(t, "data.csv", openData, ",MS,135,120,105,5,9,14,5,10,15", ",MS,135,120,,5,9,14,,10,15")); r.Sets != 57 {
 		t.Errorf("%d sets, want 57", r.Sets)
 	}
 	lines := strings.SplitAfter(string(openData), "\n")

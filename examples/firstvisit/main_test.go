@@ -12,6 +12,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"example.org/posology/examples/internal/demo"
+	"example.org/posology/examples/internal/edited"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/visit"
 )
@@ -79,20 +80,6 @@ func TestJSONRoundTrip(t *testing.T) {
 	}
 }
 
-// edited returns a file with the demo case in which old is replaced by new.
-func edited(t *testing.T, old, new string) string {
-	t.Helper()
-	text := string(demo.VillageHall())
-	if !strings.Contains(text, old) {
-		t.Fatalf("the demo case has no %s", old)
-	}
-	file := filepath.Join(t.TempDir(), "case.json")
-	if err := os.WriteFile(file, []byte(strings.Replace(text, old, new, 1)), 0o644); err != nil {
-		t.Fatal(err)
-	}
-	return file
-}
-
 func TestBadCases(t *testing.T) {
 	const systolic = `"systolic": 146`
 	tests := []struct{ name, old, new, want string }{
@@ -108,7 +95,7 @@ func TestBadCases(t *testing.T) {
 		{"an unknown condition", `"osteoporosis"]`, `"osteoporoses"]`, "/profile/conditions/present/1"},
 	}
 	for _, tt := range tests {
-		status, out, errs := runProgram(t, "-case", edited(t, tt.old, tt.new))
+		status, out, errs := runProgram(t, "-case", edited.File(t, "case.json", demo.VillageHall(), tt.old, tt.new))
 		if status != 1 || out != "" || !strings.Contains(errs, tt.want) {
 			t.Errorf("%s: status %d, %q; want 1 and %s", tt.name, status, errs, tt.want)
 		}
@@ -139,7 +126,7 @@ func TestNoPlan(t *testing.T) {
 		{"symptoms not asked", `"symptoms": {"asked": true}`, `"symptoms": {"asked": false}`, "Route: ask first", "list of signs"},
 	}
 	for _, tt := range tests {
-		file := edited(t, tt.old, tt.new)
+		file := edited.File(t, "case.json", demo.VillageHall(), tt.old, tt.new)
 		status, record, errs := runProgram(t, "-case", file)
 		if status != 0 || !strings.Contains(record, tt.route) || !strings.Contains(record, "NO DOSE") || strings.Contains(record, "FIRST WEEK") {
 			t.Errorf("%s: status %d %s\n%s", tt.name, status, errs, record)

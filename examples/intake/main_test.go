@@ -34,7 +34,7 @@ func (t *typing) Read(into []byte) (int, error) {
 	return copy(into, line), nil
 }
 
-// converse runs the program on typed lines and returns the transcript.
+// converse runs the program on typed lines and returns all that it prints.
 func converse(t *testing.T, lines []string, args ...string) string {
 	t.Helper()
 	var out, errs bytes.Buffer
@@ -67,7 +67,7 @@ func golden(t *testing.T, name, got string) {
 	}
 }
 
-func TestTranscripts(t *testing.T) {
+func TestConversations(t *testing.T) {
 	tests := map[string][]string{
 		// Somebody well, who makes slips on the way.
 		"well.txt": {"old", "seventy", "7", "70", "5", "3", "?", "none", "1 99", "3", "back", "none", "none", "maybe", "no", "", "none", "none",

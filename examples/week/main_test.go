@@ -13,6 +13,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"example.org/posology/examples/internal/demo"
+	"example.org/posology/examples/internal/edited"
 	"example.org/posology/examples/internal/plan"
 	"example.org/posology/units"
 )
@@ -136,19 +137,6 @@ func TestJSONRoundTrip(t *testing.T) {
 	}
 }
 
-// edited returns a file with the text in which old is replaced by new.
-func edited(t *testing.T, text []byte, old, new string) string {
-	t.Helper()
-	if !strings.Contains(string(text), old) {
-		t.Fatalf("the case has no %s", old)
-	}
-	file := filepath.Join(t.TempDir(), "case.json")
-	if err := os.WriteFile(file, []byte(strings.Replace(string(text), old, new, 1)), 0o644); err != nil {
-		t.Fatal(err)
-	}
-	return file
-}
-
 func TestBadCases(t *testing.T) {
 	const systolic = `"systolic": 142`
 	tests := []struct{ name, old, new, want string }{
@@ -169,7 +157,7 @@ func TestBadCases(t *testing.T) {
 		{"an unknown guideline", `"phase": "build"`, `"phase": "build", "guideline": "nobody1999"`, "/guideline"},
 	}
 	for _, tt := range tests {
-		status, out, errs := runProgram(t, "-case", edited(t, demo.VillageHallBuild(), tt.old, tt.new))
+		status, out, errs := runProgram(t, "-case", edited.File(t, "case.json", demo.VillageHallBuild(), tt.old, tt.new))
 		if status != 1 || out != "" || !strings.Contains(errs, tt.want) {
 			t.Errorf("%s: status %d, %q; want 1 and %s", tt.name, status, errs, tt.want)
 		}
@@ -198,12 +186,12 @@ func TestBadClasses(t *testing.T) {
 		{"no clients", `"clients": [`, `"clients": [], "rest": [`, "/rest"},
 	}
 	for _, tt := range tests {
-		status, out, errs := runProgram(t, "-class", "-case", edited(t, demo.Class(), tt.old, tt.new))
+		status, out, errs := runProgram(t, "-class", "-case", edited.File(t, "case.json", demo.Class(), tt.old, tt.new))
 		if status != 1 || out != "" || !strings.Contains(errs, tt.want) {
 			t.Errorf("%s: status %d, %q; want 1 and %s", tt.name, status, errs, tt.want)
 		}
 	}
-	nobody := edited(t, []byte(`{"note": "invented", "class": "none", "kit": {}, "days": ["2026-12-14"], "clients": []}`), "none", "empty")
+	nobody := edited.File(t, "case.json", []byte(`{"note": "invented", "class": "none", "kit": {}, "days": ["2026-12-14"], "clients": []}`), "none", "empty")
 	if status, _, errs := runProgram(t, "-class", "-case", nobody); status != 1 || !strings.Contains(errs, "/clients") {
 		t.Errorf("nobody: status %d, %q", status, errs)
 	}
@@ -213,7 +201,7 @@ func TestBadClasses(t *testing.T) {
 func TestNoWeek(t *testing.T) {
 	const conditions = `"present": ["hypertension_treated", "osteoporosis"]`
 	const unstable = `"present": ["unstable_chd"]`
-	file := edited(t, demo.VillageHallBuild(), conditions, unstable)
+	file := edited.File(t, "case.json", demo.VillageHallBuild(), conditions, unstable)
 	status, got, errs := runProgram(t, "-case", file)
 	if status != 0 || !strings.Contains(got, "NO WEEK FOR NOW") || !strings.Contains(got, "Route: emergency") || strings.Contains(got, "THE WEEK") {
 		t.Errorf("status %d %s\n%s", status, errs, got)
@@ -221,7 +209,7 @@ func TestNoWeek(t *testing.T) {
 	if status, _, errs := runProgram(t, "-json", "-case", file); status != 0 {
 		t.Errorf("as JSON: %d %s", status, errs)
 	}
-	status, got, errs = runProgram(t, "-class", "-case", edited(t, demo.Class(), conditions, unstable))
+	status, got, errs = runProgram(t, "-class", "-case", edited.File(t, "case.json", demo.Class(), conditions, unstable))
 	if status != 0 || !strings.Contains(got, "CLIENT A, 67, A WOMAN: NOT FOR NOW") || !strings.Contains(got, "turns of") || strings.Contains(got, "\nClient A ") {
 		t.Errorf("class: status %d %s\n%s", status, errs, got)
 	}

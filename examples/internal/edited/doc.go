@@ -1,0 +1,2 @@
+// Package edited writes files for tests: a good one with one thing changed.
+package edited
