@@ -102,17 +102,9 @@ func (r Request) checkSide() error {
 // checkPerformed refuses a set of another exercise or hold, or of one side
 // where both work at once.
 func (r Request) checkPerformed(s setlog.Set) error {
-	if err := s.Validate(); err != nil {
-		return err
-	}
 	var bad units.FieldErrors
-	if s.Exercise != r.Exercise.ID {
-		bad.Add("/exercise", units.Field("", s.Exercise, string(r.Exercise.ID), units.ErrConflict))
-	}
-	if s.Hold != r.Exercise.Hold {
-		bad.Add("/hold", units.Field("", s.Hold, r.Exercise.Hold.String(), units.ErrConflict))
-	}
-	if !r.Exercise.OneSided && s.Side != body.Both {
+	bad.Add("", s.ValidateFor(r.Exercise.ID, r.Exercise.Hold))
+	if !r.Exercise.OneSided && s.Side.Check() == nil && s.Side != body.Both {
 		bad.Add("/side", units.Field("", s.Side, "both, since the exercise works both sides at once", units.ErrConflict))
 	}
 	return bad.Err()

@@ -56,17 +56,10 @@ func (v Visit) Validate() error {
 }
 
 func (v Visit) checkSet(s setlog.Set) error {
-	if err := s.Validate(); err != nil {
-		return err
-	}
 	var bad units.FieldErrors
-	if s.Exercise != v.Plan.Exercise {
-		bad.Add("/exercise", units.Field("", s.Exercise, string(v.Plan.Exercise), units.ErrConflict))
-	}
-	if s.Hold != v.Plan.Hold {
-		bad.Add("/hold", units.Field("", s.Hold, v.Plan.Hold.String(), units.ErrConflict))
-	}
-	if v.Plan.Side != body.Both && s.Side != v.Plan.Side || !v.Plan.OneSided && s.Side != body.Both {
+	bad.Add("", s.ValidateFor(v.Plan.Exercise, v.Plan.Hold))
+	other := v.Plan.Side != body.Both && s.Side != v.Plan.Side || !v.Plan.OneSided && s.Side != body.Both
+	if s.Side.Check() == nil && other {
 		bad.Add("/side", units.Field("", s.Side, v.Plan.Side.String(), units.ErrConflict))
 	}
 	return bad.Err()
@@ -108,7 +101,7 @@ func (v Visit) fewest() int {
 // planned one.
 func (v Visit) otherLoad() (units.Mass, bool) {
 	for _, s := range v.Sets {
-		if each, err := s.Hold.Each(s.Load, s.Stated); err != nil || each != v.Plan.Load.Each {
+		if each, err := s.Each(); err != nil || each != v.Plan.Load.Each {
 			return each, true
 		}
 	}

@@ -58,6 +58,22 @@ func (s Set) Validate() error {
 	return bad.Err()
 }
 
+// ValidateFor returns every bad field of s as a set of the exercise id in a
+// hold: those of Validate, or else an [units.ErrConflict] for exercise and hold.
+func (s Set) ValidateFor(id exercise.ID, h body.Hold) error {
+	if err := s.Validate(); err != nil {
+		return err
+	}
+	var bad units.FieldErrors
+	if s.Exercise != id {
+		bad.Add("/exercise", units.Field("", s.Exercise, string(id), units.ErrConflict))
+	}
+	if s.Hold != h {
+		bad.Add("/hold", units.Field("", s.Hold, h.String(), units.ErrConflict))
+	}
+	return bad.Err()
+}
+
 // Each returns the mass of each implement that was held, or the errors of
 // Validate.
 func (s Set) Each() (units.Mass, error) {

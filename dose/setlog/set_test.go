@@ -72,6 +72,23 @@ func TestValidate(t *testing.T) {
 	}
 }
 
+// TestValidateFor: a set of another exercise in another hold is two conflicts; a
+// bad set says what Validate says.
+func TestValidateFor(t *testing.T) {
+	if err := good.ValidateFor(good.Exercise, good.Hold); err != nil {
+		t.Error(err)
+	}
+	err := good.ValidateFor("another", body.OnBar)
+	if diff := cmp.Diff([]string{"/exercise", "/hold"}, paths(t, err)); diff != "" || !errors.Is(err, units.ErrConflict) {
+		t.Errorf("%v\n%s", err, diff)
+	}
+	s := good
+	s.Reps = 0
+	if diff := cmp.Diff([]string{"/reps"}, paths(t, s.ValidateFor("another", body.OnBar))); diff != "" {
+		t.Error(diff)
+	}
+}
+
 // TestEach: "two fours" are 4 kg each however they are stated.
 func TestEach(t *testing.T) {
 	tests := []struct {
