@@ -30,6 +30,7 @@ const (
 	factSlots       evidence.FactID = "dose.equal-slots"
 	factMaintain    evidence.FactID = "dose.maintain"
 	factPerformed   evidence.FactID = "dose.from-performed"
+	factContinued   evidence.FactID = "dose.continued"
 	factTwoWeeks    evidence.FactID = "dose.familiarise-two-weeks"
 	factRetest      evidence.FactID = "dose.retest"
 	factExpiry      evidence.FactID = "dose.expiry"
@@ -107,6 +108,7 @@ var facts = []evidence.Fact{
 		Basis: evidence.Design, From: []evidence.FactID{factChange, factPace}},
 	{ID: factPerformed, Value: "looking for the load begins from a set that was really done, never above it, and lighter where more repetitions or more reserve are asked for",
 		Basis: evidence.Design, From: []evidence.FactID{"onerm.epley", "onerm.brzycki"}},
+	{ID: factContinued, Value: "a dose that goes on from another is never above any limit of a first one, save that a beginner's first weight binds only until the technique was seen", Basis: evidence.Design},
 	{ID: factMaintain, Value: "older people keep strength with two sessions a week and two to three sets",
 		Source: "spiering2021", Basis: evidence.FromMemory},
 	{ID: factTwoWeeks, Value: "two weeks of familiarisation come first; then a review, and one every six weeks", Basis: evidence.Design},

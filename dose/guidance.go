@@ -53,6 +53,9 @@ type guide struct {
 	why     []evidence.Reason
 }
 
+// setsCode is the reason for the number of sets.
+const setsCode evidence.Code = "dose.sets"
+
 func (g *guide) because(why ...evidence.Reason) { g.why = append(g.why, why...) }
 
 // guideFor chooses the row and fills the guide.
@@ -257,7 +260,7 @@ func (g *guide) fillSets(r Request) {
 		g.sets, g.buildTo = 1, 1
 	}
 	g.lightenSets(r)
-	g.because(evidence.Because("dose.sets", facts...).With("sets", g.sets).With("build to", g.buildTo))
+	g.because(evidence.Because(setsCode, facts...).With("sets", g.sets).With("build to", g.buildTo))
 }
 
 // lightenSets leaves out the sets that a lighter day asks for, down to one.

@@ -123,7 +123,11 @@ func (p *planner) doseSide(ex exercise.Exercise, side body.Side) (Prescription, 
 	if err != nil {
 		return Prescription{}, err
 	}
-	item, err := prescribe(r, table)
+	f, err := frame(r, table)
+	if err != nil {
+		return Prescription{}, err
+	}
+	item, err := f.Prescribe()
 	item.Side = side
 	item.Reasons = append(item.Reasons, note...)
 	return item, err

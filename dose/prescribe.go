@@ -19,17 +19,11 @@ import (
 // outcome is [ErrNotScreened]; what the person, the kit or the setting rules
 // out is a [*ConstraintError] that says what would free it.
 func Prescribe(r Request) (Prescription, error) {
-	if err := r.validate(); err != nil {
-		return Prescription{}, err
-	}
-	if err := gate(r); err != nil {
-		return Prescription{}, err
-	}
-	table, err := r.table()
+	f, err := NewFrame(r)
 	if err != nil {
 		return Prescription{}, err
 	}
-	return prescribe(r, table)
+	return f.Prescribe()
 }
 
 // table compiles the kit for the exercise's hold. A kit lists dumbbells, bars
@@ -52,27 +46,6 @@ func (r Request) listed() bool {
 	return slices.ContainsFunc(r.Exercise.Implements, func(i exercise.Implement) bool {
 		return i != exercise.Kettlebell && i != exercise.HexBar && i != exercise.Band
 	})
-}
-
-// prescribe works on a request that is valid and not barred.
-func prescribe(r Request, table *equipment.Table) (Prescription, error) {
-	g, err := guideFor(r)
-	if err != nil {
-		return Prescription{}, err
-	}
-	d := draft{r: r, g: g, table: table, p: opening(r, g)}
-	switch {
-	case r.Exercise.Hold == body.Unloaded:
-		d.withoutLoad()
-	case r.Estimate != nil && !r.Exercise.MovesBody && r.Exercise.Measure == exercise.Repetitions:
-		err = d.fromEstimate(*r.Estimate)
-	default:
-		err = d.byFinding()
-	}
-	if err != nil {
-		return Prescription{}, err
-	}
-	return d.close(), nil
 }
 
 // opening fills in what does not depend on the load.
@@ -255,20 +228,25 @@ func (d *draft) byFinding() error {
 	} else {
 		first = d.usualFirst(first, ceiling)
 	}
-	if finding.Ceiling == units.MaxMass {
-		finding.Ceiling = 0
-	}
-	d.p.Mode, d.p.Load, d.p.Finding = LoadFinding, first, &finding
-	if d.p.Measure == exercise.Repetitions {
-		d.p.Reserve = Reserve{Least: max(d.g.reserve.Least, uncountable)}
-	}
-	d.because(evidence.Because("dose.load-finding", factSteps, factUncountable))
+	d.find(first, finding)
 	if d.r.Exercise.MovesBody {
 		d.because(evidence.Because("dose.moves-body"))
 	} else if d.r.Estimate == nil {
 		d.because(evidence.Because("dose.no-estimate"))
 	}
 	return nil
+}
+
+// find says that the load is looked for from first on.
+func (d *draft) find(first equipment.Load, f Finding) {
+	if f.Ceiling == units.MaxMass {
+		f.Ceiling = 0
+	}
+	d.p.Mode, d.p.Load, d.p.Finding = LoadFinding, first, &f
+	if d.p.Measure == exercise.Repetitions {
+		d.p.Reserve = Reserve{Least: max(d.g.reserve.Least, uncountable)}
+	}
+	d.because(evidence.Because("dose.load-finding", factSteps, factUncountable))
 }
 
 // firstMass returns the most that a beginner takes of the exercise before the

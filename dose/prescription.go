@@ -21,9 +21,10 @@ const (
 	FromBand                // load from the guideline's band, beyond the studied curve
 	LoadFinding             // a first weight, from which the load is found
 	WithoutLoad             // nothing but the body
+	Continued               // goes on from what was done
 )
 
-var modes = units.NewVocabulary[Mode]("mode", "", "on the curve", "from the band", "load finding", "without load")
+var modes = units.NewVocabulary[Mode]("mode", "", "on the curve", "from the band", "load finding", "without load", "continued")
 
 // String returns the mode's name, such as "load finding".
 func (m Mode) String() string { return modes.Text(m) }

@@ -160,7 +160,7 @@ func (d Deload) text() string {
 // Facts yields the facts behind this package.
 func Facts() iter.Seq[evidence.Fact] {
 	return func(yield func(evidence.Fact) bool) {
-		all := slices.Concat(loadFacts, painFacts, setFacts, breakFacts, mapFacts, gateFacts, gainFacts)
+		all := slices.Concat(loadFacts, painFacts, setFacts, breakFacts, mapFacts, gateFacts, nextFacts, gainFacts)
 		for _, row := range stepRows {
 			all = append(all, row.fact())
 		}

@@ -1,7 +1,6 @@
 package progression
 
 import (
-	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
@@ -90,7 +89,7 @@ func (v Visit) aim(r GateReport) int {
 		return 0
 	}
 	for _, g := range r.Gates {
-		unseen := g.Gate == GateTechnique && v.FormLost.Severity() <= screening.Unknown.Severity()
+		unseen := g.Gate == GateTechnique && !holds(v.FormLost)
 		if g.Advice != Raise && g.Gate != GateReps && !unseen {
 			return v.Plan.Count
 		}

@@ -21,6 +21,8 @@ func (v Visit) events() (GateAnswer, error) {
 		return GateEvents.says(Refer, why), nil
 	case d.Action != screening.CarryOn:
 		return GateEvents.says(Ease, why), nil
+	case holds(v.Unwell):
+		return GateEvents.says(Keep, evidence.Because("progression.unwell-then", factGates)), nil
 	}
 	return GateEvents.passed(), nil
 }
@@ -38,6 +40,8 @@ func (v Visit) pain() GateAnswer {
 		return GatePain.says(Refer, why)
 	case model.Plan == screening.Lighter:
 		return GatePain.says(Ease, why)
+	case screening.SorenessLasts(v.SorenessDays):
+		return GatePain.says(Keep, evidence.Because("progression.sore", factGates).With("days", v.SorenessDays))
 	case v.Pain.Kind != screening.OrdinaryPain && !painless(*v.Pain):
 		return GatePain.notKnown()
 	case model.MayProgress:
@@ -45,6 +49,9 @@ func (v Visit) pain() GateAnswer {
 	}
 	return GatePain.says(Keep, why)
 }
+
+// holds reports an answer that is neither no nor not known.
+func holds(a screening.Answer) bool { return a.Severity() > screening.Unknown.Severity() }
 
 // painless reports that no score is above nought.
 func painless(p screening.Pain) bool {
@@ -60,7 +67,7 @@ func (v Visit) rangeOfMovement() GateAnswer {
 	switch {
 	case v.RangeLost == screening.No:
 		return GateRange.passed()
-	case v.RangeLost.Severity() > screening.Unknown.Severity():
+	case holds(v.RangeLost):
 		return GateRange.says(Ease, evidence.Because("progression.range-lost", factPerry, factGates))
 	}
 	return GateRange.notKnown()
@@ -68,7 +75,7 @@ func (v Visit) rangeOfMovement() GateAnswer {
 
 func (v Visit) technique() GateAnswer {
 	switch {
-	case v.FormLost.Severity() > screening.Unknown.Severity():
+	case holds(v.FormLost):
 		return GateTechnique.says(Keep, evidence.Because("progression.form-lost", factGates))
 	case v.FormLost == screening.No && v.Observer.Made():
 		return GateTechnique.passed()

@@ -14,12 +14,16 @@ import (
 // A Visit is one exercise at one visit: what was asked for, what was done, and
 // how the person bore it. What is nil, empty or unknown was not recorded.
 type Visit struct {
+	Day  units.Day         `json:"day,omitzero"` // needed in the log of a [Course]
 	Plan dose.Prescription `json:"plan"`
 	Sets []setlog.Set      `json:"sets,omitempty"` // of this exercise, really done
 
 	Moment    *screening.Moment `json:"moment,omitempty"`    // what showed during the sets; given and empty: nothing
 	Pain      *screening.Pain   `json:"pain,omitempty"`      // scores from 0 to 10
 	RangeLost screening.Answer  `json:"range_lost,omitzero"` // the joint moves less far than at the visit before
+
+	SorenessDays int              `json:"soreness_days,omitzero"` // of the muscles, after the visit, 0 to 30
+	Unwell       screening.Answer `json:"unwell,omitzero"`        // ill at the visit, without what keeps from training
 
 	FormLost screening.Answer `json:"form_lost,omitzero"` // the technique gave way before the sets ended
 	Observer dose.Observation `json:"observer,omitzero"`  // who saw the technique, and when
@@ -44,7 +48,9 @@ func (v Visit) Validate() error {
 		bad.Add("/plan/count", units.Field("", v.Plan.Count, "1 or more, up to the end of the plan's span", units.ErrOutOfRange))
 	}
 	for i, s := range v.Sets {
-		bad.Add(fmt.Sprintf("/sets/%d", i), v.checkSet(s))
+		if err := v.checkSet(s); err != nil {
+			bad.Add(fmt.Sprintf("/sets/%d", i), err)
+		}
 	}
 	if v.Moment != nil {
 		bad.Add("/moment", v.Moment.Validate())
@@ -52,8 +58,14 @@ func (v Visit) Validate() error {
 	if v.Pain != nil {
 		bad.Add("/pain", checkPain(*v.Pain))
 	}
+	if v.SorenessDays < 0 || v.SorenessDays > mostSoreness {
+		bad.Add("/soreness_days", units.Field("", v.SorenessDays, fmt.Sprintf("0 to %d days", mostSoreness), units.ErrOutOfRange))
+	}
 	return bad.Err()
 }
+
+// mostSoreness is a ceiling against slips, in days.
+const mostSoreness = 30
 
 func (v Visit) checkSet(s setlog.Set) error {
 	var bad units.FieldErrors

@@ -10,6 +10,8 @@ import (
 func Words() evidence.Words {
 	w := gateWords()
 	maps.Copy(w, ruleWords())
+	maps.Copy(w, nextWords())
+	maps.Copy(w, harderWords())
 	return w
 }
 

@@ -34,6 +34,8 @@ func gateWords() evidence.Words {
 			Client:    "Since it moves less far than before, we make it easier.",
 			Clinician: "Range of movement was lost since the visit before: eased.",
 		},
+		"progression.sore":        {Clinician: "Sore for {days} days after the visit, past the usual peak: the load is kept."},
+		"progression.unwell-then": {Clinician: "Unwell at the visit: nothing is concluded from it."},
 		"progression.too-near-failure": {
 			Client:    "Please stop a little earlier next time.",
 			Clinician: "A set ended with {left} in reserve, {asked} were asked for: the load is kept.",

@@ -54,6 +54,11 @@ func (l Lighten) join(m Lighten) Lighten {
 	return Lighten{l.AtMostLast || m.AtMostLast, max(l.FewerSets, m.FewerSets), max(l.MoreReserve, m.MoreReserve)}
 }
 
+// LighterSession returns the limits of a session that is made lighter than the
+// last one: no more load, a set fewer, more repetitions left undone. They are
+// those that a day's check gives.
+func LighterSession() Limits { return lighter.limits }
+
 // Limits bind every dose. The zero value limits nothing.
 type Limits struct {
 	// MaxFraction is the largest share of a one-repetition maximum; 0 is no limit.

@@ -212,3 +212,8 @@ func (p Pain) check() error {
 	bad.Add("/osteoarthritis", given(answers, p.Osteoarthritis))
 	return bad.Err()
 }
+
+// SorenessLasts reports whether soreness of the muscles has lasted so many days
+// that it is past its peak and needs a lighter session; until then it needs
+// nothing.
+func SorenessLasts(days int) bool { return days > sorenessDays }

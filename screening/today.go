@@ -185,7 +185,7 @@ func (c Check) ownState(o *Outcome) {
 		o.ask(askFor(askPainKind, ""))
 		o.addOpen(e.reason(unsurely), e.effect)
 	}
-	meet(c.SorenessDays > sorenessDays, sorenessLasting)
+	meet(SorenessLasts(c.SorenessDays), sorenessLasting)
 	meet(c.Unwell == Yes, unwellToday)
 }
 

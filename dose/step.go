@@ -1,0 +1,131 @@
+package dose
+
+import (
+	"fmt"
+	"slices"
+
+	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// A Step is what a dose that goes on from another asks for. Limits bind it: the
+// load may come out lighter and the sets fewer, never the reverse.
+type Step struct {
+	Load  units.Mass `json:"load"` // per implement, at most; 0 without load
+	Last  units.Mass `json:"last"` // per implement, last completed: none above it on a lighter day
+	Count int        `json:"count"`
+	// UpTo is the end of the range to work through where it lies above the
+	// guideline's, 20 at most; 0 for the guideline's.
+	UpTo int `json:"up_to,omitzero"`
+	Sets int `json:"sets"`
+	// Lowering and Pausing are seconds of each repetition, up to 10, where they
+	// are longer than usual; 0 for the usual.
+	Lowering float64 `json:"lowering,omitzero"`
+	Pausing  float64 `json:"pausing,omitzero"`
+	// Finding says that the load is still looked for, from Load on.
+	Finding bool `json:"finding,omitzero"`
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (s *Step) UnmarshalJSON(data []byte) error {
+	type plain Step
+	return units.DecodeJSON(data, (*plain)(s))
+}
+
+// mostSeconds is a ceiling against slips; it is no dose.
+const mostSeconds = 10
+
+// validate returns every bad field of s at once, for a frame whose range of
+// counts ends at top.
+func (s Step) validate(top int) error {
+	end, _ := workable.Max()
+	end = max(top, end)
+	top = max(top, min(s.UpTo, end))
+	var bad units.FieldErrors
+	for _, m := range [...]struct {
+		path string
+		mass units.Mass
+	}{{"/load", s.Load}, {"/last", s.Last}} {
+		if m.mass < 0 {
+			bad.Add(m.path, units.Field("", m.mass, "0 kg or more", units.ErrOutOfRange))
+		}
+	}
+	inRange(&bad, "/count", s.Count, 1, top)
+	inRange(&bad, "/up_to", s.UpTo, 0, end)
+	inRange(&bad, "/sets", s.Sets, 1, maxPlannedSets)
+	inRange(&bad, "/lowering", s.Lowering, 0, mostSeconds)
+	inRange(&bad, "/pausing", s.Pausing, 0, mostSeconds)
+	return bad.Err()
+}
+
+func inRange[T int | float64](bad *units.FieldErrors, path string, v, least, most T) {
+	if !(v >= least && v <= most) {
+		bad.Add(path, units.Field("", v, fmt.Sprintf("%v to %v", least, most), units.ErrOutOfRange))
+	}
+}
+
+// Continue returns the dose that s asks for, as far as every limit allows: the
+// heaviest weight of the kit that is not above what was asked for nor above a
+// limit, and no more sets than the frame has. It looks at no log; package
+// progression does, and asks. Bad fields of s come back all at once; where the
+// lightest weight lies above a limit it is a [*ConstraintError].
+func (f Frame) Continue(s Step) (Prescription, error) {
+	if f.table == nil {
+		return Prescription{}, &units.FieldError{Path: "/screening", Allowed: "a frame of NewFrame", Err: ErrNotScreened}
+	}
+	top, _ := f.g.count.Max()
+	if err := s.validate(top); err != nil {
+		return Prescription{}, err
+	}
+	d := f.draft()
+	d.follow(s, min(s.Sets, f.MostSets()))
+	if d.r.Exercise.Hold == body.Unloaded {
+		d.withoutLoad()
+		return d.close(), nil
+	}
+	if err := d.goOn(s); err != nil {
+		return Prescription{}, err
+	}
+	return d.close(), nil
+}
+
+// follow writes what does not depend on the load.
+func (d *draft) follow(s Step, sets int) {
+	limits := d.r.Screening.Limits
+	d.p.Count, d.p.Sets = s.Count, max(1, sets-limits.Lighten.FewerSets)
+	low, _ := d.g.count.Min()
+	if top, _ := d.g.count.Max(); s.UpTo > top {
+		d.p.Span = units.Must(units.Between(low, s.UpTo))
+	}
+	if d.p.Measure == exercise.Repetitions {
+		d.p.Tempo.Lowering = max(d.p.Tempo.Lowering, s.Lowering)
+		d.p.Tempo.Pausing = max(d.p.Tempo.Pausing, s.Pausing)
+	}
+	d.p.Reasons = slices.DeleteFunc(slices.Clone(d.p.Reasons), func(r evidence.Reason) bool { return r.Code == setsCode })
+	d.because(evidence.Because("dose.continued", factContinued).With("load", s.Load).With("count", s.Count).With("sets", d.p.Sets).With("build to", d.p.BuildTo))
+}
+
+// goOn writes the load.
+func (d *draft) goOn(s Step) error {
+	limit := d.limit()
+	ceiling := min(s.Load, limit)
+	if d.r.Screening.Limits.Lighten.AtMostLast {
+		ceiling = min(ceiling, s.Last)
+	}
+	load, err := d.table.Nearest(ceiling, equipment.Policy{})
+	if err != nil {
+		return d.tooHeavy(ceiling)
+	}
+	d.p.Mode, d.p.Load = Continued, load
+	if e := d.r.Estimate; d.estimated() {
+		d.p.Share, _ = load.Each.Share(e.OneRM)
+		d.flagLight(*e)
+	}
+	if s.Finding {
+		d.find(load, Finding{MaxSteps: findingSteps, Ceiling: limit})
+	}
+	return nil
+}

@@ -1,0 +1,143 @@
+package progression
+
+import (
+	"math"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/onerm"
+	"example.org/posology/units"
+)
+
+// cautious are the relations of which the more cautious answers each step.
+var cautious = [...]onerm.Relation{onerm.Epley, onerm.Brzycki}
+
+// toFailureBefore returns how many repetitions to failure with the present
+// weight show that one heavier by the fraction p can be lifted after times to
+// failure. It is false where no curve tells.
+//
+// Brzycki's equation ends before 37 repetitions and asks for fewer there than
+// Epley's, so that leaving it out beyond its end loosens nothing.
+func toFailureBefore(after float64, p units.Fraction, own onerm.Relation) (float64, bool) {
+	if own != nil {
+		if n, ok := before(own, after, p); ok && own.Studied().Contains(n) && own.Studied().Contains(after) {
+			return n, true
+		}
+	}
+	most, known := 0.0, false
+	for _, r := range cautious {
+		if n, ok := before(r, after, p); ok {
+			most, known = max(most, n), true
+		}
+	}
+	return most, known
+}
+
+// before inverts one relation: the share that can be lifted after times, less
+// the step.
+func before(r onerm.Relation, after float64, p units.Fraction) (float64, bool) {
+	share, err := r.Fraction(after)
+	if err != nil {
+		return 0, false
+	}
+	n, err := r.Reps(share / (1 + p))
+	return n, err == nil && n >= after
+}
+
+// surely returns the reserve that a set left at least, for a reported one: with
+// the usual error of telling it, and none beyond what can be counted.
+func surely(reported units.RIR) units.RIR {
+	return min(max(0, reported-reserveError(reported)), countable-nearError)
+}
+
+// share returns the step as a share of all that is moved, or of the weight held
+// where that is not known: the larger of the two, so the more cautious.
+func (j Jump) share() units.Fraction {
+	if j.Moved > 0 {
+		return j.Moved
+	}
+	return j.External
+}
+
+// wanted is what the next weight has to allow: the bottom of the range and the
+// reserve, together.
+func (n *next) wanted() float64 {
+	low, _ := n.out.Span.Min()
+	return float64(max(1, low)) + float64(n.out.Reserve.Least)
+}
+
+// lookAhead finds the step to the next weight above each, and what shows that it
+// can be done.
+func (n *next) lookAhead(each units.Mass) error {
+	jump, ok, err := NextJump(n.f.Table(), each, n.moved())
+	if err != nil {
+		return units.At("/body_mass", err)
+	}
+	n.jump, n.needed = nil, math.Inf(1)
+	if !ok {
+		return nil
+	}
+	n.jump = &jump
+	if p := jump.share(); p > 0 && n.counts() {
+		if need, known := toFailureBefore(n.wanted(), p, n.c.Curve); known {
+			n.needed = need
+		}
+	}
+	return nil
+}
+
+// moved returns the part of the body that is lifted, at the least, 0 if not known.
+func (n *next) moved() units.Mass {
+	low, ok := n.c.Request.Exercise.MovedShare.Min()
+	if !ok {
+		return 0
+	}
+	m, err := n.c.BodyMass.Scale(low, units.Down)
+	if err != nil {
+		return 0
+	}
+	return m
+}
+
+// repsBefore returns the repetitions that show the next weight if they leave the
+// reserve that is asked for, and 0 if none can: there is no next weight or no
+// curve for it.
+func (n *next) repsBefore() int {
+	if math.IsInf(n.needed, 1) {
+		return 0
+	}
+	low, _ := n.out.Span.Min()
+	return max(low, int(math.Ceil(n.needed-float64(surely(n.out.Reserve.Least)))))
+}
+
+// shown reports whether what was done shows that the next weight can be done.
+func (n *next) shown() bool {
+	return float64(n.seen.reps)+float64(surely(n.seen.left)) >= n.needed
+}
+
+// bridgeEnd returns where bridging by repetitions ends.
+func (n *next) bridgeEnd() int {
+	top, _ := n.out.Span.Max()
+	if !n.counts() || n.out.Phase == dose.Familiarise {
+		return top
+	}
+	end := bridgeTop
+	if most, ok := n.c.Request.Exercise.Count.Max(); ok {
+		end = min(end, most)
+	}
+	if n.c.Policy.MostReps > 0 {
+		end = min(end, n.c.Policy.MostReps)
+	}
+	return max(top, end)
+}
+
+// upTo returns the end of the range to work through before load is added: the
+// guideline's, or what the step to the next weight asks for, to where bridging
+// ends.
+func (n *next) upTo() int {
+	top, _ := n.out.Span.Max()
+	need := n.repsBefore()
+	if need == 0 && n.counts() {
+		need = bridgeTop
+	}
+	return min(n.bridgeEnd(), max(top+n.over(), need))
+}

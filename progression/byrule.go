@@ -1,0 +1,84 @@
+package progression
+
+import "example.org/posology/units/evidence"
+
+// over returns how far beyond the top of the range the policy's rule asks for.
+func (n *next) over() int {
+	switch n.c.Policy.Rule {
+	case RuleOverTarget, RuleRepsThenLoad:
+		return overTarget
+	case RuleTwoForTwo:
+		return twoOver
+	}
+	return 0
+}
+
+// byRule lets the policy's rule answer for the gate of repetitions, and the rule
+// that goes by rating for that of effort too.
+func (n *next) byRule() error {
+	rule := n.c.Policy.Rule
+	if rule == RuleUnknown || len(n.seen.v.Sets) == 0 || n.seen.base <= 0 {
+		return nil
+	}
+	a, err := n.ask(rule)
+	if err != nil {
+		return err
+	}
+	gates := &n.seen.gates
+	gates.Advice = AdviceUnknown
+	for i, g := range gates.Gates {
+		switch {
+		case g.Gate == GateReps && n.seen.v.met():
+			gates.Gates[i] = GateAnswer{g.Gate, a.Advice, a.Reasons}
+		case g.Gate == GateEffort && rule == RuleOMNIBelow8 && g.Advice == Keep && !n.seen.known:
+			gates.Gates[i] = GateAnswer{g.Gate, a.Advice, a.Reasons}
+		}
+		gates.Advice = max(gates.Advice, gates.Gates[i].Advice)
+	}
+	return nil
+}
+
+// ask puts the last visit to a rule. The target is the top of the guideline's
+// range.
+func (n *next) ask(rule Rule) (RuleAnswer, error) {
+	top, _ := n.out.Span.Max()
+	sets := n.seen.v.Sets
+	final := sets[len(sets)-1].Reps
+	switch rule {
+	case RuleOverTarget:
+		return OverTarget(n.seen.base, top, n.seen.reps)
+	case RuleTwoForTwo:
+		return TwoForTwo(top, n.lastSets())
+	case RuleRepsThenLoad:
+		return RepsThenLoad(n.seen.base, n.out.Span, final)
+	case RuleTopOfRange:
+		reps := make([]int, len(sets))
+		for i, s := range sets {
+			reps[i] = s.Reps
+		}
+		return TopOfRange(reps)
+	}
+	for _, s := range sets {
+		a, err := OMNIBelow8(s.Effort)
+		if err != nil { // no rating on that scale: not known, so it keeps
+			return RuleAnswer{Rule: rule, Advice: Keep, Reasons: []evidence.Reason{evidence.Because("progression.no-rating", factOMNI)}}, nil
+		}
+		if a.Advice != Raise {
+			return a, nil
+		}
+	}
+	return answer(rule, true, factOMNI, factFourWays), nil
+}
+
+// lastSets returns the repetitions of the last set of each visit at the present
+// load, the oldest first.
+func (n *next) lastSets() []int {
+	var reps []int
+	for _, v := range n.c.Log {
+		if len(v.Sets) == 0 || v.Plan.Load.Each != n.seen.base {
+			continue
+		}
+		reps = append(reps, v.Sets[len(v.Sets)-1].Reps)
+	}
+	return reps
+}

@@ -1,0 +1,135 @@
+package progression
+
+import (
+	"fmt"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/onerm"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+)
+
+// A Course is one exercise of one person from visit to visit: all that
+// [Next] depends on.
+type Course struct {
+	// Request is what the dose of the day depends on, as for [dose.Prescribe]:
+	// the outcome of the day's screening, the exercise, the kit.
+	Request dose.Request `json:"request"`
+	Log     []Visit      `json:"log"` // of this exercise, the oldest first; each with its day
+	Day     units.Day    `json:"day"` // of the visit that is decided on
+	// Absence says whether days missed since the last visit had a medical
+	// cause. It is needed once more than a week has passed.
+	Absence screening.Answer `json:"absence,omitzero"`
+	// BodyMass, if given, tells how large a step is where the body moves too.
+	BodyMass units.Mass `json:"body_mass,omitzero"`
+	Policy   Policy     `json:"policy,omitzero"`
+	// Catalogue is where variants are looked up; the zero value is the standard one.
+	Catalogue exercise.Catalogue `json:"-"`
+	// Curve is the person's own relation of load and repetitions, used within
+	// the repetitions over which it was tested. Without it, and beyond, the
+	// house equations answer, the more cautious one for each step.
+	Curve onerm.Relation `json:"-"`
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (c *Course) UnmarshalJSON(data []byte) error {
+	type plain Course
+	return units.DecodeJSON(data, (*plain)(c))
+}
+
+// A Policy is what a practitioner decides once for a course. The zero value is
+// this module's own.
+type Policy struct {
+	// Rule says when the repetitions are enough for more load. Zero: every set
+	// at the top of the range. Else one of over-target, two-for-two,
+	// reps-then-load, omni-below-8 and top-of-range. All other gates stay as they
+	// are, and so does the look at the next weight.
+	Rule Rule `json:"rule,omitzero"`
+	// MostReps is where bridging by repetitions ends, 1 to 20; 0: at 20 or at the
+	// end of the exercise's own range. A guideline's range is always worked through.
+	MostReps int `json:"most_reps,omitzero"`
+	// KeepExercise keeps a harder variant from being offered.
+	KeepExercise bool `json:"keep_exercise,omitzero"`
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (p *Policy) UnmarshalJSON(data []byte) error {
+	type plain Policy
+	return units.DecodeJSON(data, (*plain)(p))
+}
+
+// bridgeTop is where bridging by repetitions ends.
+const bridgeTop = 20
+
+// Validate returns every bad field of p at once.
+func (p Policy) Validate() error {
+	var bad units.FieldErrors
+	switch p.Rule {
+	case RuleUnknown, RuleOverTarget, RuleTwoForTwo, RuleRepsThenLoad, RuleOMNIBelow8, RuleTopOfRange:
+	default:
+		bad.Add("/rule", units.Field("", p.Rule, "none, over-target, two-for-two, reps-then-load, omni-below-8 or top-of-range", units.ErrOutOfRange))
+	}
+	if p.MostReps < 0 || p.MostReps > bridgeTop {
+		bad.Add("/most_reps", units.Field("", p.MostReps, fmt.Sprintf("1 to %d repetitions, or 0 for the usual", bridgeTop), units.ErrOutOfRange))
+	}
+	return bad.Err()
+}
+
+// Validate returns every bad field of the log and of what stands beside it at
+// once; the request's own errors come from [dose.NewFrame].
+func (c Course) Validate() error {
+	var bad units.FieldErrors
+	bad.Add("/day", c.Day.Check())
+	if len(c.Log) == 0 {
+		bad.Add("/log", units.Field("", nil, "one visit or more; the first dose is that of dose.Prescribe", units.ErrMissing))
+	}
+	before := units.Day(0)
+	for i, v := range c.Log {
+		path := func() string { return fmt.Sprintf("/log/%d", i) }
+		if err := v.Validate(); err != nil {
+			bad.Add(path(), err)
+		}
+		if err := c.checkVisit(v, before); err != nil {
+			bad.Add(path(), err)
+		}
+		before = max(before, v.Day)
+	}
+	if c.Day.Check() == nil && c.Day < before {
+		bad.Add("/day", units.Field("", c.Day, "the day of the last visit or later", units.ErrConflict))
+	}
+	if c.BodyMass < 0 {
+		bad.Add("/body_mass", units.Field("", c.BodyMass, "0 kg or more", units.ErrOutOfRange))
+	}
+	bad.Add("/policy", c.Policy.Validate())
+	return bad.Err()
+}
+
+// checkVisit refuses a visit of another exercise, hold or side, without a day
+// or out of order.
+func (c Course) checkVisit(v Visit, before units.Day) error {
+	var bad units.FieldErrors
+	bad.Add("/day", v.Day.Check())
+	if v.Day.Check() == nil && v.Day < before {
+		bad.Add("/day", units.Field("", v.Day, "the day of the visit before or later", units.ErrConflict))
+	}
+	r := c.Request
+	if v.Plan.Exercise != r.Exercise.ID {
+		bad.Add("/plan/exercise", units.Field("", v.Plan.Exercise, string(r.Exercise.ID), units.ErrConflict))
+	}
+	if v.Plan.Hold != r.Exercise.Hold {
+		bad.Add("/plan/hold", units.Field("", v.Plan.Hold, r.Exercise.Hold.String(), units.ErrConflict))
+	}
+	if v.Plan.Side != r.Side {
+		bad.Add("/plan/side", units.Field("", v.Plan.Side, r.Side.String(), units.ErrConflict))
+	}
+	return bad.Err()
+}
+
+// catalogue returns where variants are looked up.
+func (c Course) catalogue() exercise.Catalogue {
+	if c.Catalogue.Len() == 0 {
+		return exercise.Standard()
+	}
+	return c.Catalogue
+}

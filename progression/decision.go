@@ -1,0 +1,105 @@
+package progression
+
+import (
+	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// Action is what becomes of an exercise at the next visit.
+type Action uint8
+
+// Actions.
+const (
+	ActionUnknown Action = iota // not given
+	Progress                    // one thing is made harder
+	Hold                        // the dose stays
+	EaseOff                     // the dose is made easier
+	ChangeVariant               // another variant of the exercise takes its place
+	StopExercise                // left out; nothing is put in its place here
+	StopAndRefer                // nothing until somebody qualified has looked
+)
+
+var actions = units.NewVocabulary[Action]("action", "", "progress", "hold", "ease", "change variant", "stop the exercise", "stop and refer")
+
+// String returns the action's name, such as "change variant".
+func (a Action) String() string { return actions.Text(a) }
+
+// MarshalText writes what String returns.
+func (a Action) MarshalText() ([]byte, error) { return actions.Marshal(a) }
+
+// UnmarshalText reads what MarshalText writes.
+func (a *Action) UnmarshalText(text []byte) error { return actions.Unmarshal(text, a) }
+
+// Change is the one thing that a step makes harder.
+type Change uint8
+
+// Changes, in the order in which they are thought of.
+const (
+	NoChange       Change = iota // nothing is made harder
+	MoreSets                     // one more, up to those that the plan builds up to
+	FindLoad                     // the load is still looked for
+	MoreLoad                     // the next weight of the kit
+	MoreReps                     // one more than in the weakest set
+	SlowerLowering               // more seconds on the way down
+	LongerPause                  // a stop before lifting
+	ExtraSet                     // one more than the plan builds up to
+	HarderVariant                // a harder exercise, or a longer lever
+)
+
+var changes = units.NewVocabulary[Change]("change", "none", "sets", "finding the load", "load", "repetitions", "slower lowering", "longer pause", "an extra set", "harder variant")
+
+// String returns the change's name, such as "slower lowering".
+func (c Change) String() string { return changes.Text(c) }
+
+// MarshalText writes what String returns.
+func (c Change) MarshalText() ([]byte, error) { return changes.Marshal(c) }
+
+// UnmarshalText reads what MarshalText writes.
+func (c *Change) UnmarshalText(text []byte) error { return changes.Unmarshal(text, c) }
+
+// A Query is a set that was not used, because its load is doubtful: ask.
+type Query struct {
+	Visit  int             `json:"visit"` // place in the log, from 0
+	Set    int             `json:"set"`   // place in the visit, from 0
+	Load   units.Mass      `json:"load"`  // per implement, as logged
+	Reason evidence.Reason `json:"reason"`
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (q *Query) UnmarshalJSON(data []byte) error {
+	type plain Query
+	return units.DecodeJSON(data, (*plain)(q))
+}
+
+// A Decision is what becomes of one exercise, with the dose of the next visit.
+type Decision struct {
+	Action Action `json:"action"`
+	Change Change `json:"change"` // what Progress makes harder
+	// Next is the dose of the next visit; nil: nothing is prescribed. With
+	// ChangeVariant it is the first dose of Instead.
+	Next    *dose.Prescription `json:"next,omitempty"`
+	Instead exercise.ID        `json:"instead,omitzero"`
+	// Step is the step in load that MoreLoad takes.
+	Step *Jump `json:"step,omitempty"`
+	// Jump is the step from the load of Next to the next weight of the kit, with
+	// the step over all that is moved where body mass is known.
+	Jump *Jump `json:"jump,omitempty"`
+	// RepsBefore is how many repetitions with the load of Next, in every set and
+	// in reserve, show that the next weight can be done at the bottom of the
+	// range in reserve; 0 where there is no next weight, or no such number.
+	RepsBefore int `json:"reps_before,omitzero"`
+	// Gates are the gates on the last visit, without the sets that are queried.
+	Gates   []GateAnswer      `json:"gates,omitempty"`
+	Queries []Query           `json:"queries,omitempty"`
+	Reasons []evidence.Reason `json:"reasons,omitempty"`
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (d *Decision) UnmarshalJSON(data []byte) error {
+	type plain Decision
+	return units.DecodeJSON(data, (*plain)(d))
+}
+
+func (d *Decision) because(why ...evidence.Reason) { d.Reasons = append(d.Reasons, why...) }

@@ -1,0 +1,49 @@
+package progression
+
+import (
+	"fmt"
+
+	"example.org/posology/units/evidence"
+)
+
+const (
+	factQueries       evidence.FactID = "progression.queries"
+	factRefer         evidence.FactID = "progression.refer"
+	factMedical       evidence.FactID = "progression.medical"
+	factVariant       evidence.FactID = "progression.variant"
+	factFindOn        evidence.FactID = "progression.find-on"
+	factSetsFirst     evidence.FactID = "progression.sets-first"
+	factShown         evidence.FactID = "progression.shown"
+	factSlower        evidence.FactID = "progression.slower"
+	factPause         evidence.FactID = "progression.pause"
+	factExtraSet      evidence.FactID = "progression.extra-set"
+	factLimit         evidence.FactID = "progression.limit"
+	factKitEnds       evidence.FactID = "progression.kit-ends"
+	factTwoRises      evidence.FactID = "progression.two-rises"
+	factKeepUp        evidence.FactID = "progression.keep-up"
+	factFamiliarising evidence.FactID = "progression.familiarising"
+	factBridgeTop     evidence.FactID = "progression.bridge-top"
+)
+
+// nextFacts are the choices that [Next] makes between what is published.
+var nextFacts = []evidence.Fact{
+	{ID: factQueries, Value: fmt.Sprintf("a load that the kit does not make, or within %v %% of 2, ½, %v or 1/%v times the planned one, is asked about and not used", 100*aboutSlip, perKilogram, perKilogram), Basis: evidence.CommonPractice},
+	{ID: factRefer, Value: "what ended a session, and pain of a kind that the pain model is never used for, is looked at by somebody qualified, and the person assessed anew, before the next dose", Basis: evidence.Design},
+	{ID: factMedical, Value: "an operation, a fracture, a hospital stay, a fall or a new diagnosis ends the plan; after an assessment it begins anew", Basis: evidence.CommonPractice},
+	{ID: factVariant, Value: "two visits in a row that speak for less, or nothing lighter left to take: an easier variant, or the exercise is left out", Basis: evidence.Design},
+	{ID: factFindOn, Value: fmt.Sprintf("while every set leaves more than %d in reserve the load goes on being looked for, from the heaviest weight that was done so", countable), Basis: evidence.Design, From: []evidence.FactID{factReserve}},
+	{ID: factSetsFirst, Value: "the sets that the plan builds up to come before more load, one at a visit", Basis: evidence.Design},
+	{ID: factShown, Value: "the next weight is taken when repetitions and reserve with the present one show, by the more cautious of two equations or the person's own curve, that it can be done at the bottom of the range in the reserve asked for; a reported reserve counts with its usual error taken off",
+		Basis: evidence.Design, From: []evidence.FactID{"onerm.epley", "onerm.brzycki", factReserve, factBridge}},
+	{ID: factSlower, Value: fmt.Sprintf("lowering in %v seconds: with two up, the six a repetition that did best in older adults", slowLowering),
+		Basis: evidence.Design, From: []evidence.FactID{"guideline.borde2015-strength.rep_seconds"}},
+	{ID: factPause, Value: fmt.Sprintf("a pause of %v seconds before lifting: a repetition stays within the eight seconds up to which its length matters little for growth", longPause),
+		Basis: evidence.Design, From: []evidence.FactID{"guideline.schoenfeld2015-tempo.rep_seconds"}},
+	{ID: factExtraSet, Value: "a set more, up to the guideline's most, comes after slower lowering and a pause", Basis: evidence.Design},
+	{ID: factLimit, Value: "a limit is not worked round: below it repetitions go to the top of the guideline's range, no further", Basis: evidence.Design},
+	{ID: factKitEnds, Value: "where the kit, repetitions, pace, sets and variants are used up the dose is held, and a weight in between is what would help", Basis: evidence.Design},
+	{ID: factTwoRises, Value: fmt.Sprintf("at most %d loads rise at one visit, the smallest steps first", mostRises), Basis: evidence.Design},
+	{ID: factKeepUp, Value: "in maintenance the load is kept and nothing is made harder", Basis: evidence.FromMemory, Source: "spiering2021"},
+	{ID: factFamiliarising, Value: "while movements are learnt only repetitions within the range and weights shown to be within reach are added; the rest waits for the review", Basis: evidence.Design},
+	{ID: factBridgeTop, Value: fmt.Sprintf("bridging by repetitions ends at %d or at the end of the exercise's own range: the arithmetic is far off beyond", bridgeTop), Basis: evidence.Design, From: []evidence.FactID{factBridge}},
+}

@@ -1,0 +1,191 @@
+package progression
+
+import (
+	"errors"
+	"fmt"
+	"math"
+
+	"example.org/posology/dose"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// missed returns the rung for the days since the last visit, and whether it
+// changes anything. An absence with a medical cause that an assessment has
+// followed begins anew; without one it is an [ErrMedicalCause].
+func (n *next) missed() (Return, bool, error) {
+	days := int(n.c.Day - n.last().Day)
+	if days <= week {
+		return Return{}, false, nil
+	}
+	if holds(n.c.Absence) && n.c.Request.Screening.Day > n.last().Day {
+		back := Return{Anew: true, Basis: evidence.Design}
+		back.Reasons = []evidence.Reason{evidence.Because("progression.return-assessed", factMedical).With("days", days)}
+		return back, true, nil
+	}
+	back, err := ReturnAfter(days, n.c.Absence)
+	var bad units.FieldErrors
+	if errors.As(err, &bad) {
+		return Return{}, false, units.Field("/absence", n.c.Absence, fmt.Sprintf("%s, since %d days have passed", bad[0].Allowed, days), bad[0].Err)
+	}
+	return back, true, err
+}
+
+// anew begins as for somebody who begins: familiarisation from the lightest
+// weight.
+func (n *next) anew(back Return) (Decision, error) {
+	n.d.because(back.Reasons...)
+	r := n.c.Request
+	r.Phase, r.Estimate, r.Performed = dose.Familiarise, nil, nil
+	f, err := dose.NewFrame(r)
+	if err != nil {
+		return Decision{}, units.At("/request", err)
+	}
+	n.f, n.out = f, f.Outline()
+	s := dose.Step{Load: n.lightest(), Last: n.lightest(), Count: n.bottom(), Sets: 1, Finding: n.seesTechnique()}
+	return n.dose(EaseOff, NoChange, s)
+}
+
+func (n *next) bottom() int {
+	low, _ := n.out.Span.Min()
+	return max(1, low)
+}
+
+// seesTechnique reports whether somebody saw the technique at the last visit and
+// found nothing amiss.
+func (n *next) seesTechnique() bool { return n.seen.v.technique().Advice == Raise }
+
+// A lessening is a reason to make the dose easier.
+type lessening struct {
+	step  dose.Step
+	some  bool // anything speaks for less
+	lower bool // no lighter weight and no fewer sets are left: an easier variant
+}
+
+// less joins all that speaks for an easier dose: days missed, a day that is
+// lighter, three visits below the dose, and the gates.
+func (n *next) less(s dose.Step, back Return, missed bool) (lessening, error) {
+	l := lessening{step: s}
+	if missed {
+		l.some = true
+		n.d.because(back.Reasons...)
+		if err := n.comeBack(&l.step, back); err != nil {
+			return l, err
+		}
+	}
+	if n.dayIsLighter() {
+		l.some = true
+		n.because("progression.lighter-day", factGates)
+	}
+	if n.below3() {
+		l.some = true
+		n.because("progression.below-three", factSimplify)
+		l.lower = !n.simplify(&l.step)
+	}
+	if n.seen.gates.Advice == Ease {
+		l.some = true
+		again, err := n.easedAlready()
+		if err != nil {
+			return l, err
+		}
+		l.lower = l.lower || again
+		return l, n.lighten()
+	}
+	return l, nil
+}
+
+// comeBack cuts load and sets by the rung; where the kit has nothing so light the
+// lightest stays, with fewer sets.
+func (n *next) comeBack(s *dose.Step, back Return) error {
+	each, err := back.Each(s.Load)
+	if err != nil {
+		return err
+	}
+	sets, err := back.Count(s.Sets)
+	if err != nil {
+		return err
+	}
+	s.Load, s.Sets, s.Count = max(each, min(n.lightest(), s.Load)), sets, min(s.Count, n.bottom())
+	return nil
+}
+
+// below3 reports whether the last visits, as many as the rule asks for, were
+// below their doses.
+func (n *next) below3() bool {
+	log := n.c.Log
+	for i := range simplifyAfter {
+		if i >= len(log) || !log[len(log)-1-i].below() {
+			return false
+		}
+	}
+	return true
+}
+
+// below reports whether a visit stayed below its dose: too few sets or
+// repetitions, or nearer to failure than planned. A visit in which the load was
+// looked for has no dose to stay below.
+func (v Visit) below() bool {
+	if len(v.Sets) == 0 || v.Plan.Finding != nil {
+		return false
+	}
+	left, known := v.reserve()
+	return v.done() < v.Plan.Sets || v.fewest() < v.Plan.Count || v.countsReserve() && known && left < v.Plan.Reserve.Least
+}
+
+// simplify takes the next lighter weight, or a set fewer, and reports whether
+// there was either.
+func (n *next) simplify(s *dose.Step) bool {
+	if lighter := n.below(s.Load); lighter < s.Load {
+		s.Load, s.Count = lighter, n.bottom()
+		return true
+	}
+	s.Sets--
+	return s.Sets >= 1
+}
+
+// easedAlready reports whether the visit before the last one spoke for less too.
+func (n *next) easedAlready() (bool, error) {
+	if len(n.c.Log) < 2 {
+		return false, nil
+	}
+	g, err := Gates(n.c.Log[len(n.c.Log)-2])
+	return g.Advice >= Ease, err
+}
+
+// lighten takes the frame of a lighter session.
+func (n *next) lighten() error {
+	r := n.c.Request
+	r.Screening.Limits = r.Screening.Limits.Join(screening.LighterSession())
+	f, err := dose.NewFrame(r)
+	if err != nil {
+		return units.At("/request", err)
+	}
+	n.f, n.out = f, f.Outline()
+	return nil
+}
+
+// fit keeps the count within what the last visit showed, for the reserve that is
+// asked for today. Where more is to be left undone than was planned then, and
+// fewer than the bottom of the range would remain, the weight goes down.
+func (n *next) fit(s dose.Step) dose.Step {
+	if s.Load < n.seen.base || !n.counts() {
+		return s
+	}
+	more := int(math.Ceil(float64(n.out.Reserve.Least - n.last().Plan.Reserve.Least)))
+	allowed := n.last().Plan.Count - max(0, more)
+	if n.seen.known {
+		allowed = n.seen.reps + int(math.Floor(float64(n.seen.left-n.out.Reserve.Least)))
+	}
+	switch low := n.bottom(); {
+	case allowed >= s.Count:
+		return s
+	case allowed >= low || more <= 0:
+		s.Count = max(allowed, min(low, s.Count))
+	case n.below(s.Load) < s.Load:
+		s.Load, s.Count = n.below(s.Load), low
+	default:
+		s.Count = max(1, allowed)
+	}
+	return s
+}

@@ -1,0 +1,250 @@
+package progression
+
+import (
+	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// Seconds of a repetition that bridge where repetitions cannot. With two up, a
+// lowering of four makes the six that did best in older adults, and a pause of
+// two the eight up to which the pace matters little for growth.
+const (
+	slowLowering = 4.0
+	longPause    = 2.0
+)
+
+// carryOn decides where nobody else has to look first.
+func (n *next) carryOn(back Return, missed bool) (Decision, error) {
+	s := n.same()
+	l, err := n.less(s, back, missed)
+	switch {
+	case err != nil:
+		return Decision{}, err
+	case l.lower:
+		n.because("progression.easier-variant", factVariant)
+		return n.standIn()
+	case l.some:
+		return n.dose(EaseOff, NoChange, n.fit(l.step))
+	case len(n.seen.v.Sets) == 0:
+		n.because("progression.nothing-done", factGates)
+		return n.dose(Hold, NoChange, s)
+	case n.out.Phase == dose.Maintain:
+		n.because("progression.maintain", factKeepUp)
+		return n.dose(Hold, NoChange, n.fit(s))
+	case n.stillLooking():
+		return n.find(s)
+	case s.Load > n.last().Plan.Load.Each:
+		n.d.because(evidence.Because("progression.found", factFindOn).With("load", s.Load))
+		s.Count = n.bottom()
+		return n.dose(Progress, FindLoad, s)
+	case n.mayAddSet():
+		n.because("progression.one-more-set", factSetsFirst)
+		s.Sets++
+		return n.dose(Progress, MoreSets, n.fit(s))
+	case n.seen.gates.Advice == Raise:
+		return n.harder(s)
+	}
+	return n.moreReps(s)
+}
+
+// same is the dose of the last visit again.
+func (n *next) same() dose.Step {
+	plan := n.last().Plan
+	s := dose.Step{Load: n.seen.base, Last: n.seen.base, Count: plan.Count, Sets: plan.Sets, UpTo: n.upTo()}
+	if n.counts() {
+		s.Lowering, s.Pausing = plan.Tempo.Lowering, plan.Tempo.Pausing
+	}
+	s.Count = min(s.Count, s.UpTo)
+	if n.out.Phase == dose.Maintain {
+		s.Sets = min(s.Sets, n.out.Sets)
+	}
+	if s.Load < plan.Load.Each {
+		s.Count = n.bottom()
+	}
+	return s
+}
+
+// moreReps takes one repetition more where nothing but repetitions, or technique
+// that nobody saw, stands against more load, and else the same dose.
+func (n *next) moreReps(s dose.Step) (Decision, error) {
+	s = n.fit(s)
+	more := min(n.seen.reps+1, s.UpTo)
+	switch {
+	case !n.onlyReps() || more <= s.Count:
+		n.because("progression.hold", factGates)
+		return n.dose(Hold, NoChange, s)
+	case more <= n.last().Plan.Count: // up again to what was planned
+		s.Count = more
+		return n.dose(Hold, NoChange, n.fit(s))
+	}
+	s.Count = more
+	n.d.because(evidence.Because("progression.one-more", factOneMore).With("aim", s.Count))
+	return n.dose(Progress, MoreReps, s)
+}
+
+// onlyReps reports whether the dose was done and nothing but repetitions, or
+// technique that nobody saw, stands against more load.
+func (n *next) onlyReps() bool {
+	for _, g := range n.seen.gates.Gates {
+		unseen := g.Gate == GateTechnique && !holds(n.seen.v.FormLost)
+		if g.Advice != Raise && g.Gate != GateReps && !unseen {
+			return false
+		}
+	}
+	return n.seen.v.met()
+}
+
+// stillLooking reports whether the load goes on being looked for: it was, no
+// weight was too much, and every set left more than can be counted.
+func (n *next) stillLooking() bool {
+	for _, g := range n.seen.gates.Gates {
+		if g.Gate < GateEffort && g.Advice != Raise {
+			return false
+		}
+	}
+	within := n.jump != nil && n.jump.To.Each <= n.f.Ceiling()
+	return n.seen.finding && !n.seen.tried && within && n.seen.beyondCounting() && n.seen.v.met()
+}
+
+// find goes on looking for the load, from the heaviest weight that was done so.
+func (n *next) find(s dose.Step) (Decision, error) {
+	s.Count, s.UpTo, s.Finding, s.Lowering, s.Pausing = n.bottom(), 0, true, 0, 0
+	n.because("progression.find-on", factFindOn)
+	return n.dose(Progress, FindLoad, s)
+}
+
+// mayAddSet reports whether a set is still to come before anything else is made
+// harder: those that the plan builds up to, or in familiarisation begins with.
+func (n *next) mayAddSet() bool {
+	target := n.out.BuildTo
+	if n.out.Phase == dose.Familiarise || n.out.Phase == dose.Maintain {
+		target = n.out.Sets
+	}
+	for _, g := range n.seen.gates.Gates {
+		if g.Advice != Raise && g.Gate != GateReps {
+			return false
+		}
+	}
+	return n.last().Plan.Sets < target && n.seen.v.met()
+}
+
+// harder takes the next weight if it was shown that it can be done, and else
+// bridges.
+func (n *next) harder(s dose.Step) (Decision, error) {
+	switch {
+	case n.jump != nil && n.jump.To.Each > n.f.Ceiling():
+		n.d.because(evidence.Because("progression.limit", factLimit).With("next", n.jump.To.Each).With("most", n.f.Ceiling()))
+		return n.withinRange(s)
+	case n.jump != nil && n.counts() && n.shown():
+		return n.raise(s)
+	case n.jump != nil && !n.counts():
+		n.noteJump()
+		return n.find(s)
+	case n.counts() && n.seen.reps < s.UpTo:
+		return n.moreReps(s)
+	case n.out.Phase == dose.Familiarise:
+		n.because("progression.familiarising", factFamiliarising)
+		return n.dose(Hold, NoChange, n.fit(s))
+	case n.jump != nil && n.needed <= float64(n.bridgeEnd())+float64(countable-nearError):
+		n.d.because(evidence.Because("progression.more-reserve", factShown).With("reps", n.seen.reps).With("next", n.jump.To.Each))
+		return n.dose(Hold, NoChange, n.fit(s))
+	}
+	return n.bridge(s)
+}
+
+// withinRange adds repetitions up to the guideline's range alone.
+func (n *next) withinRange(s dose.Step) (Decision, error) {
+	s.UpTo, _ = n.out.Span.Max()
+	s.Count = min(s.Count, s.UpTo)
+	return n.moreReps(s)
+}
+
+// raise takes the next weight, at the bottom of the range.
+func (n *next) raise(s dose.Step) (Decision, error) {
+	if !n.mayRise {
+		n.because("progression.two-rise", factTwoRises)
+		return n.dose(Hold, NoChange, n.fit(s))
+	}
+	n.d.because(evidence.Because("progression.shown", factShown, factReserve).
+		With("reps", n.seen.reps).With("surely", surely(n.seen.left)).With("next", n.jump.To.Each).With("count", n.bottom()))
+	n.noteJump()
+	n.d.Step = n.jump
+	s.Load, s.Count, s.UpTo, s.Lowering, s.Pausing = n.jump.To.Each, n.bottom(), 0, 0, 0
+	return n.dose(Progress, MoreLoad, s)
+}
+
+// noteJump never lets a step beyond the published size pass in silence.
+func (n *next) noteJump() {
+	if !n.jump.Within {
+		n.d.because(evidence.Because("progression.large-step", factGuidance, factSmallMuscles).
+			With("share", n.jump.External).With("moved", movedText(n.jump.Moved)))
+	}
+}
+
+func movedText(share units.Fraction) string {
+	if share == 0 {
+		return "not known"
+	}
+	return share.String()
+}
+
+// bridge makes harder what repetitions and the kit cannot, one thing at a time.
+// The order depends on the exercise and the kit alone, so that nothing that
+// speaks for caution brings a set more.
+func (n *next) bridge(s dose.Step) (Decision, error) {
+	again := s
+	again.Count = n.bottom()
+	switch {
+	case n.counts() && s.Lowering < slowLowering:
+		again.Lowering = slowLowering
+		n.because("progression.slower", factSlower)
+		return n.dose(Progress, SlowerLowering, again)
+	case n.counts() && s.Pausing < longPause:
+		again.Pausing = longPause
+		n.because("progression.pause", factPause)
+		return n.dose(Progress, LongerPause, again)
+	case s.Sets < n.f.MostSets():
+		again.Sets++
+		n.because("progression.extra-set", factExtraSet)
+		return n.dose(Progress, ExtraSet, again)
+	}
+	if d, done, err := n.variant(); done || err != nil {
+		return d, err
+	}
+	if n.jump != nil && n.seen.beyondCounting() {
+		n.noteJump()
+		return n.find(s)
+	}
+	n.standsInTheWay()
+	return n.dose(Hold, NoChange, n.fit(s))
+}
+
+// standsInTheWay says why nothing can be made harder.
+func (n *next) standsInTheWay() {
+	if n.jump == nil {
+		n.because("progression.kit-ends", factKitEnds)
+		return
+	}
+	n.d.because(evidence.Because("progression.too-far", factKitEnds).With("next", n.jump.To.Each).With("share", n.jump.share()))
+}
+
+// variant offers the harder exercise, if there is one that can be dosed.
+func (n *next) variant() (Decision, bool, error) {
+	id := n.c.Request.Exercise.Harder
+	if id == "" || n.c.Policy.KeepExercise {
+		return Decision{}, false, nil
+	}
+	ex, ok := n.c.catalogue().Get(id)
+	if !ok {
+		return Decision{}, false, nil
+	}
+	d, err := n.stand([]exercise.Exercise{ex})
+	if d.Next == nil {
+		n.d.Action = ActionUnknown // it cannot be dosed: stay, and keep the reason
+		return Decision{}, false, err
+	}
+	d.Change = HarderVariant
+	return d, true, err
+}

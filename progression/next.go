@@ -1,0 +1,156 @@
+package progression
+
+import (
+	"errors"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// Next decides what becomes of one exercise at the visit of c.Day.
+//
+// It asks, in this order: whether somebody else has to look first; whether the
+// day's screening, the kit or the setting rules the exercise out; whether days
+// were missed; and then the gates on the last visit (see [Gates]). Whatever
+// speaks for less is joined, and nothing is made harder on the same day. Only
+// where nothing does, one thing is made harder: a set, up to those that the
+// plan builds up to; the next weight, if what was done shows that it can be
+// lifted at the bottom of the range in reserve; until then repetitions, slower
+// lowering, a pause, an extra set, a harder variant. While sets end with more in
+// reserve than can be counted it goes on finding the load.
+//
+// Every dose comes from [dose.Frame.Continue], so that no limit is loosened, and
+// every load-rise waits for technique that somebody saw. The weaker side leads.
+// A log needs no more than the last three visits, and those since the last
+// assessment.
+//
+// The errors are those of [Course.Validate] and [dose.NewFrame], and an
+// [units.ErrMissing] at /absence after more than a week.
+func Next(c Course) (Decision, error) { return decide(c, true) }
+
+// decide is Next where the load may rise, and Next without a rise of load where
+// it may not, since others rise at the same visit.
+func decide(c Course, mayRise bool) (Decision, error) {
+	if err := c.Validate(); err != nil {
+		return Decision{}, err
+	}
+	n := next{c: c, mayRise: mayRise}
+	if why, stands := c.referred(); stands {
+		return n.refer(why), nil
+	}
+	f, err := dose.NewFrame(c.Request)
+	var barred *dose.ConstraintError
+	if errors.As(err, &barred) {
+		return n.barred(barred)
+	}
+	if err != nil {
+		return Decision{}, units.At("/request", err)
+	}
+	if err := n.frame(f); err != nil {
+		return Decision{}, err
+	}
+	back, missed, err := n.missed()
+	switch {
+	case errors.Is(err, ErrMedicalCause):
+		return n.refer(evidence.Because("progression.medical-absence", factMedical)), nil
+	case err != nil:
+		return Decision{}, err
+	case missed && back.Anew:
+		return n.anew(back)
+	case n.seen.gates.Advice == Refer:
+		return n.refer(evidence.Because("progression.referred", factRefer).With("day", n.last().Day)), nil
+	}
+	return n.carryOn(back, missed)
+}
+
+// A next is a decision on its way.
+type next struct {
+	c       Course
+	mayRise bool // false: two other loads rise at the same visit
+	f       dose.Frame
+	out     dose.Prescription // the frame's outline
+	seen    reading           // the last visit
+	d       Decision
+
+	// The step up from seen.base, nil at the top of the kit, and the repetitions
+	// to failure that show that it can be done; infinite where nothing does.
+	jump   *Jump
+	needed float64
+}
+
+func (n *next) last() Visit { return n.c.Log[len(n.c.Log)-1] }
+
+// counts reports whether the exercise counts repetitions, so that a curve and a
+// reserve say something.
+func (n *next) counts() bool { return n.out.Measure == exercise.Repetitions }
+
+// frame takes the frame of the day and reads the last visit in its light.
+func (n *next) frame(f dose.Frame) error {
+	n.f, n.out = f, f.Outline()
+	place := len(n.c.Log) - 1
+	v, queries := n.last().withoutQueried(place, f.Table())
+	n.d.Queries = queries
+	for _, q := range queries {
+		n.d.because(q.Reason)
+	}
+	var err error
+	if n.seen, err = v.read(n.out.Reserve.Least, f.Table()); err != nil {
+		return err
+	}
+	if err := n.lookAhead(n.seen.base); err != nil {
+		return err
+	}
+	if err := n.byRule(); err != nil {
+		return err
+	}
+	n.d.Gates = n.seen.gates.Gates
+	return nil
+}
+
+// dose asks the frame for a step and looks at the weight after it.
+func (n *next) dose(a Action, change Change, s dose.Step) (Decision, error) {
+	p, err := n.f.Continue(s)
+	var barred *dose.ConstraintError
+	if errors.As(err, &barred) {
+		return n.barred(barred)
+	}
+	if err != nil {
+		return Decision{}, err
+	}
+	n.d.Action, n.d.Change, n.d.Next = a, change, &p
+	if p.Mode != dose.WithoutLoad {
+		if err := n.lookAhead(p.Load.Each); err != nil {
+			return Decision{}, err
+		}
+		n.d.Jump, n.d.RepsBefore = n.jump, n.repsBefore()
+		if n.jump != nil {
+			n.d.because(n.jump.Reasons...)
+		}
+	}
+	return n.d, nil
+}
+
+func (n *next) because(code evidence.Code, facts ...evidence.FactID) {
+	n.d.because(evidence.Because(code, facts...))
+}
+
+// lightest returns the lightest weight of the kit.
+func (n *next) lightest() units.Mass { return n.f.Table().Lightest().Each }
+
+// below returns the next lighter weight of the kit, and each if there is none.
+func (n *next) below(each units.Mass) units.Mass {
+	load, err := n.f.Table().Nearest(each-1, equipment.Policy{})
+	if err != nil {
+		return each
+	}
+	return load.Each
+}
+
+// dayIsLighter reports whether the day's screening asks for a lighter session.
+func (n *next) dayIsLighter() bool {
+	return n.c.Request.Screening.Limits.Lighten != screening.Lighten{}
+}

@@ -1,0 +1,107 @@
+package progression
+
+import (
+	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/setlog"
+	"example.org/posology/units"
+)
+
+// A reading is what a visit showed, without the sets that are queried.
+type reading struct {
+	v       Visit      // with the sets at base alone
+	base    units.Mass // per implement, to go on from
+	reps    int        // of the weakest set
+	left    units.RIR  // the least that any set left; 0 where not known
+	known   bool       // the reserve of every set was recorded
+	finding bool       // the load was being looked for
+	tried   bool       // a heavier weight was, and it was too much
+	gates   GateReport
+}
+
+// read returns what the visit showed; least is the reserve asked for today.
+func (v Visit) read(least units.RIR, t *equipment.Table) (reading, error) {
+	r := reading{v: v, base: v.Plan.Load.Each, finding: v.Plan.Finding != nil}
+	if r.finding {
+		r.findBase(least, t, v.mayFind())
+	} else if lightest, ok := v.lightest(); ok {
+		r.base = min(r.base, lightest)
+	}
+	if len(r.v.Sets) > 0 {
+		r.reps = r.v.fewest()
+		r.left, r.known = r.v.reserve()
+	}
+	var err error
+	r.gates, err = Gates(r.v)
+	return r, err
+}
+
+// mayFind reports whether nothing but effort or repetitions stands against a
+// heavier weight: without that, what was tried beyond the plan does not count.
+func (v Visit) mayFind() bool {
+	events, err := v.events()
+	return err == nil && max(events.Advice, v.pain().Advice, v.rangeOfMovement().Advice, v.technique().Advice) == Raise
+}
+
+// lightest returns the least load of any set.
+func (v Visit) lightest() (units.Mass, bool) {
+	least, some := units.MaxMass, false
+	for _, s := range v.Sets {
+		if each, err := s.Each(); err == nil {
+			least, some = min(least, each), true
+		}
+	}
+	return least, some
+}
+
+// findBase takes the heaviest weight that ended as it should, up to the first
+// that did not, and leaves the sets with it; without climb the planned one.
+func (r *reading) findBase(least units.RIR, t *equipment.Table, climb bool) {
+	at := r.v.sets(func(m units.Mass) bool { return m == r.base })
+	gap, ok := t.Next(r.base)
+	for climb && ok {
+		sets := r.v.sets(func(m units.Mass) bool { return m == gap.To.Each })
+		if len(sets) == 0 {
+			break
+		}
+		if !r.v.with(sets).held(least) {
+			r.tried = true
+			break
+		}
+		at, r.base = sets, gap.To.Each
+		r.v.Plan.Load = gap.To
+		gap, ok = t.Next(r.base)
+	}
+	r.v = r.v.with(at)
+	r.v.Plan.Sets = max(1, min(r.v.Plan.Sets, r.v.done()))
+	r.v.Plan.Reserve.Least = min(r.v.Plan.Reserve.Least, least)
+}
+
+// sets returns the sets with a load that is wanted.
+func (v Visit) sets(wanted func(each units.Mass) bool) []setlog.Set {
+	var list []setlog.Set
+	for _, s := range v.Sets {
+		if each, err := s.Each(); err == nil && wanted(each) {
+			list = append(list, s)
+		}
+	}
+	return list
+}
+
+func (v Visit) with(sets []setlog.Set) Visit {
+	v.Sets = sets
+	return v
+}
+
+// held reports whether a weight that was tried was done on every side, with the
+// count asked for and the reserve.
+func (v Visit) held(least units.RIR) bool {
+	left, known := v.reserve()
+	enough := !v.countsReserve() || known && left >= least
+	return v.done() > 0 && v.fewest() >= v.Plan.Count && enough
+}
+
+// beyondCounting reports whether every set left more than can be counted.
+func (r reading) beyondCounting() bool {
+	return r.v.Plan.Measure != exercise.Repetitions && len(r.v.Sets) > 0 || r.known && r.left > countable
+}

@@ -1,0 +1,93 @@
+package progression
+
+import (
+	"errors"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/screening"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// referred returns what somebody else has to look at first: an event since the
+// assessment that ends the plan, or a visit that ended so and was not followed
+// by an assessment.
+func (c Course) referred() (evidence.Reason, bool) {
+	if ended := c.Request.Screening.Ended; len(ended) > 0 {
+		return evidence.Because("progression.plan-ended", factMedical).With("event", ended[0]), true
+	}
+	for i := len(c.Log) - 1; i >= 0; i-- {
+		v := c.Log[i]
+		if v.Day >= c.Request.Screening.Day && v.refers() {
+			return evidence.Because("progression.referred", factRefer).With("day", v.Day), true
+		}
+	}
+	return evidence.Reason{}, false
+}
+
+// refers reports whether events or pain of the visit are for somebody else.
+func (v Visit) refers() bool {
+	events, err := v.events()
+	return err != nil || events.Advice == Refer || v.pain().Advice == Refer
+}
+
+// refer prescribes nothing.
+func (n *next) refer(why evidence.Reason) Decision {
+	n.d.because(why)
+	n.d.Action, n.d.Change, n.d.Next = StopAndRefer, NoChange, nil
+	return n.d
+}
+
+// barred answers what screening, kit or setting rules out.
+func (n *next) barred(err *dose.ConstraintError) (Decision, error) {
+	n.d.because(err.Constraint)
+	n.d.because(err.Free...)
+	switch {
+	case errors.Is(err, dose.ErrNoDose) && n.c.Request.Screening.Plan == screening.SettleFirst:
+		n.d.Action = Hold
+		n.because("progression.settle-first", factRefer)
+		return n.d, nil
+	case errors.Is(err, dose.ErrNoDose):
+		n.d.Action = StopAndRefer
+		return n.d, nil
+	}
+	return n.standIn()
+}
+
+// standIn puts what is no harder in the place of this exercise.
+func (n *next) standIn() (Decision, error) {
+	return n.stand(n.c.catalogue().Instead(n.c.Request.Exercise.ID))
+}
+
+// stand puts the first of the exercises that can be dosed in the place of this
+// one, with its first dose, and otherwise leaves the exercise out.
+func (n *next) stand(list []exercise.Exercise) (Decision, error) {
+	n.d.Action, n.d.Change, n.d.Next = StopExercise, NoChange, nil
+	for _, ex := range list {
+		p, err := n.first(ex)
+		var barred *dose.ConstraintError
+		if errors.As(err, &barred) {
+			continue
+		}
+		if err != nil {
+			return Decision{}, err
+		}
+		n.d.Action, n.d.Instead, n.d.Next = ChangeVariant, ex.ID, &p
+		n.d.because(evidence.Because("progression.instead", factVariant).With("exercise", ex.Name))
+		return n.d, nil
+	}
+	n.d.because(evidence.Because("progression.left-out", factVariant).With("exercise", n.c.Request.Exercise.Name))
+	return n.d, nil
+}
+
+// first returns the first dose of another exercise: what was measured and done
+// with this one says nothing about it.
+func (n *next) first(ex exercise.Exercise) (dose.Prescription, error) {
+	r := n.c.Request
+	r.Exercise, r.Estimate, r.Performed = ex, nil, nil
+	if !ex.OneSided {
+		r.Side = body.Both
+	}
+	return dose.Prescribe(r)
+}

@@ -1,0 +1,40 @@
+package progression
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+
+	"example.org/posology/units"
+)
+
+// mostRises is how many loads may rise at one visit.
+const mostRises = 2
+
+// Session decides on all exercises of one visit, as [Next] on each, save that at
+// most two loads rise: those with the smallest steps, of all that is moved, and
+// the first given where they are alike. The others hold, and say so. Decisions
+// stand in the order of the courses; bad input is reported for all at once.
+func Session(courses []Course) ([]Decision, error) {
+	list := make([]Decision, len(courses))
+	var bad units.FieldErrors
+	var rising []int
+	for i, c := range courses {
+		d, err := Next(c)
+		bad.Add(fmt.Sprintf("/%d", i), err)
+		list[i] = d
+		if d.Change == MoreLoad {
+			rising = append(rising, i)
+		}
+	}
+	if err := bad.Err(); err != nil || len(rising) <= mostRises {
+		return list, err
+	}
+	slices.SortStableFunc(rising, func(a, b int) int { return cmp.Compare(list[a].Step.share(), list[b].Step.share()) })
+	for _, i := range rising[mostRises:] {
+		d, err := decide(courses[i], false)
+		bad.Add(fmt.Sprintf("/%d", i), err)
+		list[i] = d
+	}
+	return list, bad.Err()
+}

@@ -1,0 +1,72 @@
+package progression
+
+import "example.org/posology/units/evidence"
+
+// nextWords is what decisions say where nothing is made harder.
+func nextWords() evidence.Words {
+	return evidence.Words{
+		"progression.not-in-kit": {
+			Client:    "Please tell us which weight you used.",
+			Clinician: "Logged with {load}, which the kit does not make: ask; the set is not used.",
+		},
+		"progression.slip": {
+			Client:    "Please tell us which weight you used.",
+			Clinician: "Logged with {load} where {planned} was planned: per hand or total, kg or lb? Ask; the set is not used.",
+		},
+		"progression.plan-ended": {
+			Client:    "Since something has happened we would like to look at everything again first.",
+			Clinician: "Since the assessment: {event}. It ends the plan, estimates and clearances: assess anew.",
+		},
+		"progression.referred": {
+			Client:    "Before you go on, somebody should have a look. We will tell you whom to ask.",
+			Clinician: "The visit of {day} ended with something for somebody else to look at; no assessment has followed. Nothing is prescribed.",
+		},
+		"progression.medical-absence": {
+			Client:    "Welcome back. Since you were ill we ask a few questions first.",
+			Clinician: "The days missed had a medical cause: assess anew; the ladder of missed time is not for this.",
+		},
+		"progression.return-assessed": {
+			Client:    "Welcome back. We begin afresh, gently.",
+			Clinician: "{days} days away with a medical cause, assessed since: familiarisation and a new baseline.",
+		},
+		"progression.settle-first": {
+			Client:    "Please rest a little; then we measure again.",
+			Clinician: "Settle what is open first (rest, measure again, ask); then decide.",
+		},
+		"progression.instead": {
+			Client:    "We change to {exercise}.",
+			Clinician: "In its place: {exercise}, from its own first dose.",
+		},
+		"progression.left-out": {
+			Client:    "We leave {exercise} out for now.",
+			Clinician: "{exercise} is left out: nothing that is no harder can be dosed.",
+		},
+		"progression.easier-variant": {Clinician: "Twice in a row for less, or nothing lighter to take: an easier variant."},
+		"progression.lighter-day":    {Clinician: "The day's check asks for a lighter session: nothing is made harder."},
+		"progression.below-three":    {Clinician: "Three visits in a row below the dose: made easier."},
+		"progression.nothing-done":   {Clinician: "No set to go by: the dose stays."},
+		"progression.hold":           {Clinician: "The dose stays; the gates say why."},
+		"progression.maintain":       {Clinician: "Maintenance: the load is kept and nothing is made harder."},
+		"progression.familiarising":  {Clinician: "Still learning the movement: what the range and the kit allow is reached; the rest waits for the review."},
+		"progression.no-rating":      {Clinician: "The rule goes by a rating on the scale omni, and there is none: the load is kept."},
+	}
+}
+
+// harderWords is what decisions say of what is made harder, or cannot be.
+func harderWords() evidence.Words {
+	return evidence.Words{
+		"progression.one-more-set": {Client: "Next time, try one more set.", Clinician: "One set more, towards those that the plan builds up to; load and repetitions stay."},
+		"progression.find-on":      {Client: "That still looks easy: you may try the next weight.", Clinician: "Every set left more than can be counted: go on looking for the load."},
+		"progression.found":        {Clinician: "The load was found: {load} each."},
+		"progression.shown":        {Client: "Well done: time for the next weight.", Clinician: "{reps} repetitions with surely {surely} in reserve show {next} each for {count} in the reserve asked for."},
+		"progression.large-step":   {Client: "The next weight is a big step. If the first lift is not easy, put it down.", Clinician: "The step is {share} of the weight held, {moved} of all that is moved; published guidance is 2 to 10 %, its lower end for small muscles."},
+		"progression.more-reserve": {Clinician: "{reps} repetitions are reached; more left in reserve would show {next}."},
+		"progression.limit":        {Client: "This is the most weight for you for now.", Clinician: "The next weight, {next} each, lies above the most allowed, {most}: repetitions within the range, nothing further."},
+		"progression.two-rise":     {Clinician: "Two other loads rise at this visit: this one waits."},
+		"progression.slower":       {Client: "Now lower the weight more slowly: count to four.", Clinician: "The next weight is too far for repetitions: slower lowering, four seconds; repetitions from the bottom of the range."},
+		"progression.pause":        {Client: "Now pause for two seconds before you lift.", Clinician: "A pause of two seconds before lifting; repetitions from the bottom of the range."},
+		"progression.extra-set":    {Client: "Now one more set.", Clinician: "One set more, up to the guideline's most."},
+		"progression.kit-ends":     {Client: "You have outgrown these weights.", Clinician: "The kit has nothing heavier, and pace, sets and variants are used up: held. A heavier weight would let it go on."},
+		"progression.too-far":      {Client: "The next weight is still too far. A weight in between would help.", Clinician: "The next weight, {next}, is {share} more: nothing that was done shows it, and pace, sets and variants are used up. Held; a weight in between would let it go on."},
+	}
+}
