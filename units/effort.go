@@ -1,6 +1,7 @@
 package units
 
 import (
+	"bytes"
 	"fmt"
 	"iter"
 	"math"
@@ -16,7 +17,9 @@ func (f Fraction) Percent() float64 { return float64(f) * 100 }
 
 // String prints a percentage to one decimal at most, such as "72.5 %".
 func (f Fraction) String() string {
-	return strings.TrimSuffix(strconv.FormatFloat(f.Percent(), 'f', 1, 64), ".0") + " %"
+	var room [24]byte
+	text := strconv.AppendFloat(room[:0], f.Percent(), 'f', 1, 64)
+	return string(append(bytes.TrimSuffix(text, []byte(".0")), " %"...))
 }
 
 // RIR is a number of repetitions in reserve: how many more could have been

@@ -1,10 +1,12 @@
 package units
 
 import (
+	"bytes"
 	"fmt"
 	"math"
 	"math/big"
 	"math/bits"
+	"strconv"
 	"strings"
 )
 
@@ -247,8 +249,36 @@ func ParseMarked(s string) (Marked, error) {
 // as the same mass, such as "22.5 kg". In kilograms and grams that is the exact
 // value. An unknown unit prints kilograms.
 func (m Mass) Text(u MassUnit) string {
-	unit := big.NewInt(int64(u.Mass()))
-	abs := new(big.Int).Abs(big.NewInt(int64(m)))
+	var room [40]byte
+	text, abs := room[:0], uint64(m)
+	if m < 0 {
+		text, abs = append(text, '-'), -abs // on whole numbers, so that -2^63 fits
+	}
+	if u == LB || u == OZ {
+		text = append(text, shortest(abs, u.Mass())...)
+	} else {
+		text = appendExact(text, abs, uint64(u.Mass()))
+	}
+	text = append(text, ' ')
+	return string(append(text, u.String()...))
+}
+
+// appendExact appends ng nanograms in a unit that is a power of ten of them.
+func appendExact(text []byte, ng, unit uint64) []byte {
+	text = strconv.AppendUint(text, ng/unit, 10)
+	rest := ng % unit
+	if rest == 0 {
+		return text
+	}
+	point := len(text)
+	text = strconv.AppendUint(text, unit+rest, 10) // a 1, so that the noughts behind the point stay
+	text[point] = '.'
+	return bytes.TrimRight(text, "0")
+}
+
+// shortest prints ng nanograms in a unit in which their decimals need not end.
+func shortest(ng uint64, u Mass) string {
+	unit, abs := big.NewInt(int64(u)), new(big.Int).SetUint64(ng)
 	ten := big.NewInt(10)
 	scale := big.NewInt(1)
 	for decimals := 0; ; decimals++ {
@@ -258,17 +288,10 @@ func (m Mass) Text(u MassUnit) string {
 		back := new(big.Int).Mul(n, unit)
 		back.Add(back, new(big.Int).Rsh(scale, 1))
 		if back.Quo(back, scale).Cmp(abs) == 0 {
-			return sign(m) + point(n.String(), decimals) + " " + u.String()
+			return point(n.String(), decimals)
 		}
 		scale.Mul(scale, ten)
 	}
-}
-
-func sign(m Mass) string {
-	if m < 0 {
-		return "-"
-	}
-	return ""
 }
 
 // point sets the decimal point so that decimals digits follow it.

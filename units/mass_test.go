@@ -168,7 +168,7 @@ func TestMassTextRoundTrip(t *testing.T) {
 	})
 }
 
-// Text in kg and g is exact, whichever way it is read.
+// Text in kg and g is exact, whichever way it is read, and no longer than needed.
 func TestMassTextExact(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		m, u := anyMass().Draw(t, "m"), rapid.SampledFrom(allUnits[:2]).Draw(t, "u")
@@ -180,6 +180,9 @@ func TestMassTextExact(t *testing.T) {
 		exact.Mul(exact, new(big.Rat).SetInt64(int64(u.Mass())))
 		if exact.Cmp(new(big.Rat).SetInt64(int64(m))) != 0 {
 			t.Fatalf("Mass(%d).Text(%v) = %q, which is %v ng", m, u, number, exact)
+		}
+		if strings.Contains(number, ".") && strings.HasSuffix(number, "0") {
+			t.Fatalf("Mass(%d).Text(%v) = %q with a nought too many", m, u, number)
 		}
 	})
 }

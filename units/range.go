@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"encoding/json"
 	"fmt"
+	"strconv"
 )
 
 // A Range is an interval whose ends belong to it. Either end may be absent: a
@@ -82,15 +83,28 @@ func (r Range[T]) Intersect(s Range[T]) (Range[T], bool) {
 func (r Range[T]) String() string {
 	switch {
 	case r.hasMin && r.hasMax && r.min == r.max:
-		return fmt.Sprint(r.min)
+		return text(r.min)
 	case r.hasMin && r.hasMax:
-		return fmt.Sprintf("%v to %v", r.min, r.max)
+		return text(r.min) + " to " + text(r.max)
 	case r.hasMin:
-		return fmt.Sprintf("at least %v", r.min)
+		return "at least " + text(r.min)
 	case r.hasMax:
-		return fmt.Sprintf("at most %v", r.max)
+		return "at most " + text(r.max)
 	}
 	return "not stated"
+}
+
+// text is what %v prints, found sooner for what most ranges are of.
+func text[T cmp.Ordered](v T) string {
+	switch v := any(v).(type) {
+	case int:
+		return strconv.Itoa(v)
+	case Fraction:
+		return v.String()
+	case Mass:
+		return v.String()
+	}
+	return fmt.Sprint(v)
 }
 
 type rangeJSON[T cmp.Ordered] struct {

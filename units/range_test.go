@@ -1,8 +1,10 @@
 package units_test
 
 import (
+	"cmp"
 	"encoding/json"
 	"errors"
+	"fmt"
 	"math"
 	"testing"
 
@@ -47,6 +49,36 @@ func TestRange(t *testing.T) {
 		if hasMin != tt.min || hasMax != tt.max || tt.r.IsZero() != (!tt.min && !tt.max) {
 			t.Errorf("%v: ends %v, %v, IsZero %v", tt.r, hasMin, hasMax, tt.r.IsZero())
 		}
+	}
+}
+
+// The ends print as %v prints them, whatever the range is of.
+func TestRangeText(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		checkRangeText(t, rapid.Int().Draw(t, "int"))
+		checkRangeText(t, rapid.Float64().Draw(t, "float"))
+		checkRangeText(t, rapid.String().Draw(t, "string"))
+		checkRangeText(t, anyFraction().Draw(t, "fraction"))
+		checkRangeText(t, anyMass().Draw(t, "mass"))
+		checkRangeText(t, side(rapid.Byte().Draw(t, "number with no text")))
+		checkRangeText(t, units.Day(rapid.Int32Range(1, 3_000_000).Draw(t, "day")))
+	})
+}
+
+func checkRangeText[T cmp.Ordered](t *rapid.T, v T) {
+	if v != v {
+		return
+	}
+	text := fmt.Sprint(v)
+	for want, r := range map[string]units.Range[T]{text: units.Exactly(v), "at least " + text: units.AtLeast(v), "at most " + text: units.AtMost(v)} {
+		if got := r.String(); got != want {
+			t.Errorf("String() = %q, want %q", got, want)
+		}
+	}
+	var zero T
+	low, high := min(zero, v), max(zero, v)
+	if got, want := units.Must(units.Between(low, high)).String(), fmt.Sprintf("%v to %v", low, high); low != high && got != want {
+		t.Errorf("String() = %q, want %q", got, want)
 	}
 }
 
