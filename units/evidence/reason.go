@@ -2,6 +2,8 @@ package evidence
 
 import (
 	"fmt"
+	"reflect"
+	"strconv"
 	"strings"
 
 	"example.org/posology/units"
@@ -31,8 +33,31 @@ func Because(code Code, facts ...FactID) Reason { return Reason{Code: code, Fact
 func (r Reason) With(name string, value any) Reason {
 	args := make([]Arg, len(r.Args), len(r.Args)+1)
 	copy(args, r.Args)
-	r.Args = append(args, Arg{name, fmt.Sprint(value)})
+	r.Args = append(args, Arg{name, printed(value)})
 	return r
+}
+
+// printed is what [fmt.Sprint] gives, found sooner for what most reasons say.
+func printed(value any) (text string) {
+	switch v := value.(type) {
+	case string:
+		return v
+	case int:
+		return strconv.Itoa(v)
+	case fmt.Formatter, error, reflect.Value: // Sprint does not ask their String
+		return fmt.Sprint(v)
+	case fmt.Stringer:
+		defer func() {
+			if recover() != nil { // as from a nil pointer, of which Sprint knows what to print
+				text = fmt.Sprint(v)
+			}
+		}()
+		return v.String()
+	}
+	if v := reflect.ValueOf(value); v.Kind() == reflect.String { // an ID
+		return v.String()
+	}
+	return fmt.Sprint(value)
 }
 
 // Wording is what a code says to the two readers. {name} stands for the
