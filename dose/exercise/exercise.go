@@ -2,6 +2,9 @@ package exercise
 
 import (
 	"fmt"
+	"math"
+	"slices"
+	"strconv"
 	"strings"
 
 	"example.org/posology/units"
@@ -151,23 +154,31 @@ func (e Exercise) Validate() error {
 
 func (e Exercise) checkMuscles() error {
 	var bad units.FieldErrors
-	if len(e.Primes()) == 0 {
+	if !slices.ContainsFunc(e.Muscles, func(w Work) bool { return w.Role == Prime }) {
 		bad.Add("", units.Field("", nil, "at least one prime muscle", units.ErrMissing))
 	}
-	seen := map[body.Muscle]bool{}
+	var seen [math.MaxUint8 + 1]bool // by muscle
 	for i, w := range e.Muscles {
-		path := fmt.Sprintf("/%d", i)
-		_, err := w.Muscle.MarshalText()
-		switch {
-		case w.Muscle == body.MuscleUnknown:
-			err = units.Field("", nil, "a muscle", units.ErrMissing)
-		case seen[w.Muscle]:
-			err = units.Field("", w.Muscle, "each muscle once", units.ErrDuplicate)
+		if err := w.check(seen[w.Muscle]); err != nil {
+			bad.Add("/"+strconv.Itoa(i), err)
 		}
-		bad.Add(path+"/muscle", err)
-		bad.Add("", roles.Check(path+"/role", w.Role))
 		seen[w.Muscle] = true
 	}
+	return bad.Err()
+}
+
+// check takes whether the muscle stands before in the list.
+func (w Work) check(twice bool) error {
+	var bad units.FieldErrors
+	_, err := w.Muscle.MarshalText()
+	switch {
+	case w.Muscle == body.MuscleUnknown:
+		err = units.Field("", nil, "a muscle", units.ErrMissing)
+	case twice:
+		err = units.Field("", w.Muscle, "each muscle once", units.ErrDuplicate)
+	}
+	bad.Add("/muscle", err)
+	bad.Add("", roles.Check("/role", w.Role))
 	return bad.Err()
 }
 

@@ -1,8 +1,8 @@
 package exercise
 
 import (
-	"fmt"
 	"slices"
+	"strconv"
 
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -52,17 +52,24 @@ var inHold = [...][]Implement{
 func (e Exercise) checkImplements() error {
 	var bad units.FieldErrors
 	for i, im := range e.Implements {
-		path := fmt.Sprintf("/%d", i)
-		switch {
-		case !implements.Valid(im):
-			bad.Add("", implements.Check(path, im))
-		case slices.Contains(e.Implements[:i], im):
-			bad.Add(path, units.Field("", im, "each implement once", units.ErrDuplicate))
-		case e.Hold.Check() == nil && !slices.Contains(inHold[e.Hold], im):
-			bad.Add(path, units.Field("", im, "an implement that is held "+e.Hold.String(), units.ErrConflict))
+		if err := im.check(e.Hold, e.Implements[:i]); err != nil {
+			bad.Add("/"+strconv.Itoa(i), err)
 		}
 	}
 	return bad.Err()
+}
+
+// check takes the hold that i has to go with and the implements before i.
+func (i Implement) check(h body.Hold, before []Implement) error {
+	switch {
+	case !implements.Valid(i):
+		return implements.Check("", i)
+	case slices.Contains(before, i):
+		return units.Field("", i, "each implement once", units.ErrDuplicate)
+	case h.Check() == nil && !slices.Contains(inHold[h], i):
+		return units.Field("", i, "an implement that is held "+h.String(), units.ErrConflict)
+	}
+	return nil
 }
 
 // Laterality tells how the two sides share the work.
