@@ -4,7 +4,9 @@ import (
 	"cmp"
 	"fmt"
 	"iter"
+	"strconv"
 	"strings"
+	"sync"
 
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -68,42 +70,57 @@ func (f Field) MarshalText() ([]byte, error) { return fields.Marshal(f) }
 func (f *Field) UnmarshalText(text []byte) error { return fields.Unmarshal(text, f) }
 
 // readers say what each field states; the value is empty if it states nothing.
-var readers = [...]struct {
-	about string
-	value func(Recommendation) string
-}{
-	FieldPopulation:     {"for whom", func(r Recommendation) string { return r.Population }},
-	FieldAgeMin:         {"age in years, at least", func(r Recommendation) string { return number(int(r.AgeMin)) }},
-	FieldDays:           {"days a week", func(r Recommendation) string { return ends(r.Days) }},
-	FieldSets:           {"sets per exercise", func(r Recommendation) string { return ends(r.Sets) }},
-	FieldSessionsPerDay: {"sessions a day", func(r Recommendation) string { return ends(r.SessionsPerDay) }},
-	FieldWeeklySets:     {"sets per muscle group in a week", func(r Recommendation) string { return ends(r.WeeklySets) }},
-	FieldReps:           {"repetitions per set", func(r Recommendation) string { return ends(r.Reps) }},
-	FieldRM:             {"load as a repetition maximum", func(r Recommendation) string { return ends(r.RM) }},
-	FieldRMEmphasis:     {"repetition maximum that is stressed", func(r Recommendation) string { return ends(r.RMEmphasis) }},
-	FieldLoad:           {"load in shares of 1RM", func(r Recommendation) string { return ends(r.Load) }},
-	FieldLoadUpper:      {"load for the arms and trunk in shares of 1RM", func(r Recommendation) string { return ends(r.LoadUpper) }},
-	FieldLoadLower:      {"load for the hips and legs in shares of 1RM", func(r Recommendation) string { return ends(r.LoadLower) }},
-	FieldLoadStart:      {"first load in shares of 1RM", func(r Recommendation) string { return ends(r.LoadStart) }},
-	FieldLoadStep:       {"rise in load", func(r Recommendation) string { return ends(r.LoadStep) }},
-	FieldLoadRule:       {"when load rises", func(r Recommendation) string { return r.LoadRule }},
-	FieldEffort:         {"effort", func(r Recommendation) string { return r.Effort.String() }},
-	FieldReserve:        {"repetitions in reserve", func(r Recommendation) string { return ends(r.Reserve) }},
-	FieldRestBetween:    {"seconds of rest between exercises", func(r Recommendation) string { return ends(r.RestBetween) }},
-	FieldRest:           {"seconds of rest between sets", func(r Recommendation) string { return ends(r.Rest) }},
-	FieldRestAssisting:  {"seconds of rest in assistance exercises", func(r Recommendation) string { return ends(r.RestAssisting) }},
-	FieldRestInSet:      {"seconds of rest between repetitions", func(r Recommendation) string { return ends(r.RestInSet) }},
-	FieldRepSeconds:     {"seconds per repetition", func(r Recommendation) string { return ends(r.RepSeconds) }},
-	FieldLiftSeconds:    {"seconds of lifting", func(r Recommendation) string { return ends(r.LiftSeconds) }},
-	FieldLowerSeconds:   {"seconds of lowering", func(r Recommendation) string { return ends(r.LowerSeconds) }},
-	FieldHoursBetween:   {"hours between sessions of the same muscles, at least", func(r Recommendation) string { return number(r.HoursBetween) }},
-	FieldBalanceDays:    {"days a week with balance training", func(r Recommendation) string { return ends(r.BalanceDays) }},
-	FieldExercises:      {"exercises per session", func(r Recommendation) string { return ends(r.Exercises) }},
-	FieldPerMuscle:      {"exercises per muscle group", func(r Recommendation) string { return ends(r.PerMuscle) }},
-	FieldMinutes:        {"minutes of a session", func(r Recommendation) string { return ends(r.Minutes) }},
-	FieldImpacts:        {"moderate impacts per session", func(r Recommendation) string { return ends(r.Impacts) }},
-	FieldWeeks:          {"weeks of the programme", func(r Recommendation) string { return ends(r.Weeks) }},
-	FieldEffects:        {"effects of single variables", Recommendation.effects},
+var readers = [...]reader{
+	FieldPopulation:     worded("for whom", func(r Recommendation) string { return r.Population }),
+	FieldAgeMin:         worded("age in years, at least", func(r Recommendation) string { return number(int(r.AgeMin)) }),
+	FieldDays:           ranged("days a week", func(r Recommendation) units.Range[int] { return r.Days }),
+	FieldSets:           ranged("sets per exercise", func(r Recommendation) units.Range[int] { return r.Sets }),
+	FieldSessionsPerDay: ranged("sessions a day", func(r Recommendation) units.Range[int] { return r.SessionsPerDay }),
+	FieldWeeklySets:     ranged("sets per muscle group in a week", func(r Recommendation) units.Range[int] { return r.WeeklySets }),
+	FieldReps:           ranged("repetitions per set", func(r Recommendation) units.Range[int] { return r.Reps }),
+	FieldRM:             ranged("load as a repetition maximum", func(r Recommendation) units.Range[int] { return r.RM }),
+	FieldRMEmphasis:     ranged("repetition maximum that is stressed", func(r Recommendation) units.Range[int] { return r.RMEmphasis }),
+	FieldLoad:           ranged("load in shares of 1RM", func(r Recommendation) units.Range[units.Fraction] { return r.Load }),
+	FieldLoadUpper:      ranged("load for the arms and trunk in shares of 1RM", func(r Recommendation) units.Range[units.Fraction] { return r.LoadUpper }),
+	FieldLoadLower:      ranged("load for the hips and legs in shares of 1RM", func(r Recommendation) units.Range[units.Fraction] { return r.LoadLower }),
+	FieldLoadStart:      ranged("first load in shares of 1RM", func(r Recommendation) units.Range[units.Fraction] { return r.LoadStart }),
+	FieldLoadStep:       ranged("rise in load", func(r Recommendation) units.Range[units.Fraction] { return r.LoadStep }),
+	FieldLoadRule:       worded("when load rises", func(r Recommendation) string { return r.LoadRule }),
+	FieldEffort:         worded("effort", func(r Recommendation) string { return r.Effort.String() }),
+	FieldReserve:        ranged("repetitions in reserve", func(r Recommendation) units.Range[units.RIR] { return r.Reserve }),
+	FieldRestBetween:    ranged("seconds of rest between exercises", func(r Recommendation) units.Range[int] { return r.RestBetween }),
+	FieldRest:           ranged("seconds of rest between sets", func(r Recommendation) units.Range[int] { return r.Rest }),
+	FieldRestAssisting:  ranged("seconds of rest in assistance exercises", func(r Recommendation) units.Range[int] { return r.RestAssisting }),
+	FieldRestInSet:      ranged("seconds of rest between repetitions", func(r Recommendation) units.Range[float64] { return r.RestInSet }),
+	FieldRepSeconds:     ranged("seconds per repetition", func(r Recommendation) units.Range[float64] { return r.RepSeconds }),
+	FieldLiftSeconds:    ranged("seconds of lifting", func(r Recommendation) units.Range[int] { return r.LiftSeconds }),
+	FieldLowerSeconds:   ranged("seconds of lowering", func(r Recommendation) units.Range[int] { return r.LowerSeconds }),
+	FieldHoursBetween:   worded("hours between sessions of the same muscles, at least", func(r Recommendation) string { return number(r.HoursBetween) }),
+	FieldBalanceDays:    ranged("days a week with balance training", func(r Recommendation) units.Range[int] { return r.BalanceDays }),
+	FieldExercises:      ranged("exercises per session", func(r Recommendation) units.Range[int] { return r.Exercises }),
+	FieldPerMuscle:      ranged("exercises per muscle group", func(r Recommendation) units.Range[int] { return r.PerMuscle }),
+	FieldMinutes:        ranged("minutes of a session", func(r Recommendation) units.Range[int] { return r.Minutes }),
+	FieldImpacts:        ranged("moderate impacts per session", func(r Recommendation) units.Range[int] { return r.Impacts }),
+	FieldWeeks:          ranged("weeks of the programme", func(r Recommendation) units.Range[int] { return r.Weeks }),
+	FieldEffects:        worded("effects of single variables", Recommendation.effects),
+}
+
+// A reader says what one field is about and what it states. Whether it states
+// anything is asked more often than what, so that it is asked without printing.
+type reader struct {
+	about  string
+	stated func(Recommendation) bool
+	value  func(Recommendation) string
+}
+
+func ranged[T cmp.Ordered](about string, of func(Recommendation) units.Range[T]) reader {
+	return reader{about,
+		func(r Recommendation) bool { return !of(r).IsZero() },
+		func(r Recommendation) string { return ends(of(r)) }}
+}
+
+func worded(about string, of func(Recommendation) string) reader {
+	return reader{about, func(r Recommendation) bool { return of(r) != "" }, of}
 }
 
 // ends prints the range, nothing for one without ends.
@@ -118,7 +135,7 @@ func number(n int) string {
 	if n == 0 {
 		return ""
 	}
-	return fmt.Sprint(n)
+	return strconv.Itoa(n)
 }
 
 // String prints the range and its scale, such as "12 to 13 on Borg 6-20", and
@@ -158,14 +175,31 @@ func (r Recommendation) Stated(f Field) (string, bool) {
 	return reader.about + ": " + value, value != ""
 }
 
+func (r Recommendation) states(f Field) bool { return fields.Valid(f) && readers[f].stated(r) }
+
+// factIDs are the IDs of the facts behind the fields of rows, at the same places.
+var factIDs = sync.OnceValue(func() [][]evidence.FactID {
+	table := make([][]evidence.FactID, len(rows))
+	for i, r := range rows {
+		table[i] = make([]evidence.FactID, len(readers))
+		for f := range Fields() {
+			table[i][f] = evidence.FactID("guideline." + string(r.ID) + "." + f.String())
+		}
+	}
+	return table
+})
+
 func (r Recommendation) factID(f Field) evidence.FactID {
+	if i, ok := placeOf[r.ID]; ok {
+		return factIDs()[i][f]
+	}
 	return evidence.FactID("guideline." + string(r.ID) + "." + f.String())
 }
 
 // Fact names the fact behind field f of a row of this package, and reports
 // whether the row states it.
 func (r Recommendation) Fact(f Field) (evidence.FactID, bool) {
-	if _, stated := r.Stated(f); !stated {
+	if !r.states(f) {
 		return "", false
 	}
 	return r.factID(f), true

@@ -155,7 +155,7 @@ func (r *Recommendation) UnmarshalJSON(data []byte) error {
 
 // BasisOf returns how field f of r is known, and zero if r does not state it.
 func (r Recommendation) BasisOf(f Field) evidence.Basis {
-	if _, stated := r.Stated(f); !stated {
+	if !r.states(f) {
 		return evidence.BasisUnknown
 	}
 	for _, b := range r.Bases {

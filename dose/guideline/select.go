@@ -40,13 +40,14 @@ func All() iter.Seq[Recommendation] {
 }
 
 // clone keeps the table apart from what callers hold.
-func (r Recommendation) clone() Recommendation {
-	r.Conditions = slices.Clone(r.Conditions)
-	r.Training = slices.Clone(r.Training)
-	r.Effects = slices.Clone(r.Effects)
-	r.Bases = slices.Clone(r.Bases)
-	r.SupersededBy = slices.Clone(r.SupersededBy)
-	return r
+func (r *Recommendation) clone() Recommendation {
+	c := *r
+	c.Conditions = slices.Clone(r.Conditions)
+	c.Training = slices.Clone(r.Training)
+	c.Effects = slices.Clone(r.Effects)
+	c.Bases = slices.Clone(r.Bases)
+	c.SupersededBy = slices.Clone(r.SupersededBy)
+	return c
 }
 
 // Get returns the recommendation with the given ID. One that is not known is
