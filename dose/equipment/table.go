@@ -114,6 +114,7 @@ func (t *Table) fill(k Kit) bool {
 func (t *Table) addDumbbells(ds []Dumbbell, n int) {
 	sorted := slices.Clone(ds)
 	slices.SortStableFunc(sorted, func(a, b Dumbbell) int { return cmp.Compare(a.Mass.Mass, b.Mass.Mass) })
+	t.each, t.made, t.items = make([]units.Mass, 0, len(ds)), make([]recipe, 0, len(ds)), make([]item, 0, len(ds))
 	for i := 0; i < len(sorted); {
 		first, count := sorted[i], 0
 		for ; i < len(sorted) && sorted[i].Mass.Mass == first.Mass.Mass; i++ {
