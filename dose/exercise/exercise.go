@@ -157,9 +157,9 @@ func (e Exercise) checkMuscles() error {
 	if !slices.ContainsFunc(e.Muscles, func(w Work) bool { return w.Role == Prime }) {
 		bad.Add("", units.Field("", nil, "at least one prime muscle", units.ErrMissing))
 	}
-	var seen [math.MaxUint8 + 1]bool // by muscle
+	var seen muscleSet
 	for i, w := range e.Muscles {
-		if err := w.check(seen[w.Muscle]); err != nil {
+		if err := w.check(&seen); err != nil {
 			bad.Add("/"+strconv.Itoa(i), err)
 		}
 		seen[w.Muscle] = true
@@ -167,19 +167,32 @@ func (e Exercise) checkMuscles() error {
 	return bad.Err()
 }
 
-// check takes whether the muscle stands before in the list.
-func (w Work) check(twice bool) error {
+// check takes the muscles that stand before in the list.
+func (w Work) check(seen *muscleSet) error {
 	var bad units.FieldErrors
-	_, err := w.Muscle.MarshalText()
 	switch {
 	case w.Muscle == body.MuscleUnknown:
-		err = units.Field("", nil, "a muscle", units.ErrMissing)
-	case twice:
-		err = units.Field("", w.Muscle, "each muscle once", units.ErrDuplicate)
+		bad.Add("/muscle", units.Field("", nil, "a muscle", units.ErrMissing))
+	case seen[w.Muscle]:
+		bad.Add("/muscle", units.Field("", w.Muscle, "each muscle once", units.ErrDuplicate))
+	case !muscles[w.Muscle]:
+		_, err := w.Muscle.MarshalText()
+		bad.Add("/muscle", err)
 	}
-	bad.Add("/muscle", err)
 	bad.Add("", roles.Check("/role", w.Role))
 	return bad.Err()
+}
+
+type muscleSet [math.MaxUint8 + 1]bool
+
+// muscles are those that there are.
+var muscles = everyMuscle()
+
+func everyMuscle() (all muscleSet) {
+	for m := range body.Muscles() {
+		all[m] = true
+	}
+	return all
 }
 
 func (e Exercise) checkMovedShare() error {
