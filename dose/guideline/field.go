@@ -69,7 +69,7 @@ func (f Field) MarshalText() ([]byte, error) { return fields.Marshal(f) }
 // UnmarshalText reads what MarshalText writes.
 func (f *Field) UnmarshalText(text []byte) error { return fields.Unmarshal(text, f) }
 
-// readers say what each field states; the value is empty if it states nothing.
+// readers say what each field states.
 var readers = [...]reader{
 	FieldPopulation:     worded("for whom", func(r Recommendation) string { return r.Population }),
 	FieldAgeMin:         worded("age in years, at least", func(r Recommendation) string { return number(int(r.AgeMin)) }),
@@ -110,7 +110,7 @@ var readers = [...]reader{
 type reader struct {
 	about  string
 	stated func(Recommendation) bool
-	value  func(Recommendation) string
+	value  func(Recommendation) string // empty if nothing is stated
 }
 
 func ranged[T cmp.Ordered](about string, of func(Recommendation) units.Range[T]) reader {
@@ -183,7 +183,7 @@ var factIDs = sync.OnceValue(func() [][]evidence.FactID {
 	for i, r := range rows {
 		table[i] = make([]evidence.FactID, len(readers))
 		for f := range Fields() {
-			table[i][f] = evidence.FactID("guideline." + string(r.ID) + "." + f.String())
+			table[i][f] = makeFactID(r.ID, f)
 		}
 	}
 	return table
@@ -193,7 +193,11 @@ func (r Recommendation) factID(f Field) evidence.FactID {
 	if i, ok := placeOf[r.ID]; ok {
 		return factIDs()[i][f]
 	}
-	return evidence.FactID("guideline." + string(r.ID) + "." + f.String())
+	return makeFactID(r.ID, f)
+}
+
+func makeFactID(id ID, f Field) evidence.FactID {
+	return evidence.FactID("guideline." + string(id) + "." + f.String())
 }
 
 // Fact names the fact behind field f of a row of this package, and reports

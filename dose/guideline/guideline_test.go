@@ -80,8 +80,12 @@ func TestFacts(t *testing.T) {
 	named := map[evidence.FactID]bool{}
 	for r := range guideline.All() {
 		for f := range guideline.Fields() {
-			if id, stated := r.Fact(f); stated {
+			id, stated := r.Fact(f)
+			if stated {
 				named[id] = true
+			}
+			if text, said := r.Stated(f); said != stated || said != (text != f.About()+": ") {
+				t.Errorf("%s: Fact of %s says stated %v, Stated says %v, %q", r.ID, f, stated, said, text)
 			}
 		}
 		if id, stated := r.Fact(guideline.FieldUnknown); stated || id != "" || r.BasisOf(99) != 0 {
@@ -98,6 +102,26 @@ func TestFacts(t *testing.T) {
 	}
 	for range guideline.All() {
 		break
+	}
+}
+
+// A recommendation of the caller's own, and a row that the caller changed,
+// answer for what they state themselves.
+func TestFactOfOwn(t *testing.T) {
+	r, err := guideline.Get("acsm2011-older-start")
+	if err != nil {
+		t.Fatal(err)
+	}
+	r.Load, r.LoadRule = units.Range[units.Fraction]{}, "when it feels light"
+	if id, stated := r.Fact(guideline.FieldLoad); stated || r.BasisOf(guideline.FieldLoad) != evidence.BasisUnknown {
+		t.Errorf("states %q in a field that was emptied", id)
+	}
+	if id, stated := r.Fact(guideline.FieldLoadRule); !stated || id != "guideline.acsm2011-older-start.load_rule" {
+		t.Errorf("Fact = %q, %v for a field that was filled", id, stated)
+	}
+	r.ID = "clinic-start"
+	if id, stated := r.Fact(guideline.FieldLoadRule); !stated || id != "guideline.clinic-start.load_rule" {
+		t.Errorf("Fact = %q, %v of a row of the clinic's own", id, stated)
 	}
 }
 
