@@ -25,8 +25,9 @@ type Step struct {
 	// are longer than usual; 0 for the usual.
 	Lowering float64 `json:"lowering,omitzero"`
 	Pausing  float64 `json:"pausing,omitzero"`
-	// Finding says that the load is still looked for, from Load on.
-	Finding bool `json:"finding,omitzero"`
+	// Steps is how often the weight may go up within the visit while the load is
+	// looked for, from Load on, 2 at most; 0: it is not looked for.
+	Steps int `json:"steps,omitzero"`
 }
 
 // UnmarshalJSON is strict: unknown fields and fields given twice are errors.
@@ -56,6 +57,7 @@ func (s Step) validate(top int) error {
 	inRange(&bad, "/count", s.Count, 1, top)
 	inRange(&bad, "/up_to", s.UpTo, 0, end)
 	inRange(&bad, "/sets", s.Sets, 1, maxPlannedSets)
+	inRange(&bad, "/steps", s.Steps, 0, findingSteps)
 	inRange(&bad, "/lowering", s.Lowering, 0, mostSeconds)
 	inRange(&bad, "/pausing", s.Pausing, 0, mostSeconds)
 	return bad.Err()
@@ -124,8 +126,10 @@ func (d *draft) goOn(s Step) error {
 		d.p.Share, _ = load.Each.Share(e.OneRM)
 		d.flagLight(*e)
 	}
-	if s.Finding {
-		d.find(load, Finding{MaxSteps: findingSteps, Ceiling: limit})
+	if s.Steps > 0 {
+		reserve := d.p.Reserve // that of a first dose is larger, since nothing is known then
+		d.find(load, Finding{MaxSteps: s.Steps, Ceiling: limit})
+		d.p.Reserve = reserve
 	}
 	return nil
 }

@@ -114,6 +114,60 @@ func (n *next) shown() bool {
 	return float64(n.seen.reps)+float64(surely(n.seen.left)) >= n.needed
 }
 
+// mayTry returns how many steps up may be tried from the present weight, each
+// only while it is clearly easy: none unless every set left more than can be
+// counted, and none whose first lift could be a maximum on the cautious side.
+// What has no curve is tried one step at a time.
+func (n *next) mayTry() int {
+	if n.jump == nil || !n.seen.beyondCounting() {
+		return 0
+	}
+	if !n.counts() {
+		return 1
+	}
+	steps, to := 0, n.jump
+	for steps < mostRises && to != nil && n.seen.reps >= n.repsToTry(*to) {
+		steps++
+		to = n.beyond(*to)
+	}
+	return steps
+}
+
+// beyond returns the step from the present weight to the one after j, nil if
+// there is none.
+func (n *next) beyond(j Jump) *Jump {
+	gap, ok := n.f.Table().Next(j.To.Each)
+	if !ok {
+		return nil
+	}
+	gap.From, gap.Step = j.From, gap.To.Each-j.From
+	external, err := gap.Step.Share(j.From)
+	if err != nil {
+		return nil
+	}
+	far := Jump{From: j.From, To: gap.To, Step: gap.Step, External: external}
+	if moved := n.moved(); moved > 0 {
+		if far.Moved, err = ofMoved(gap, moved); err != nil {
+			return nil
+		}
+	}
+	return &far
+}
+
+// repsToTry returns the repetitions after which the weight that j leads to may be
+// tried if they leave more than can be counted, and more than any dose asks for
+// if none do.
+func (n *next) repsToTry(j Jump) int {
+	need, known := toFailureBefore(liftsAtLeast, j.share(), n.c.Curve)
+	if !known || j.share() <= 0 {
+		return math.MaxInt
+	}
+	return int(math.Ceil(need - float64(countable-nearError)))
+}
+
+// liftsAtLeast is how often a weight that is tried can be lifted, to failure.
+const liftsAtLeast = 2
+
 // bridgeEnd returns where bridging by repetitions ends.
 func (n *next) bridgeEnd() int {
 	top, _ := n.out.Span.Max()
@@ -130,6 +184,22 @@ func (n *next) bridgeEnd() int {
 	return max(top, end)
 }
 
+// endSooner asks the gate of repetitions anew where the range to work through
+// ends sooner than was planned, now that more than can be counted was left.
+func (n *next) endSooner() {
+	plan := &n.seen.v.Plan
+	low, _ := plan.Span.Min()
+	top, _ := plan.Span.Max()
+	end := n.upTo()
+	if end >= top || end < low || !n.seen.beyondCounting() {
+		return
+	}
+	plan.Span, plan.Count = units.Must(units.Between(low, end)), min(plan.Count, end)
+	gates := &n.seen.gates
+	gates.Gates[len(gates.Gates)-1] = n.seen.v.repetitions()
+	gates.join()
+}
+
 // upTo returns the end of the range to work through before load is added: the
 // guideline's, or what the step to the next weight asks for, to where bridging
 // ends.
@@ -138,6 +208,9 @@ func (n *next) upTo() int {
 	need := n.repsBefore()
 	if need == 0 && n.counts() {
 		need = bridgeTop
+	}
+	if n.jump != nil && n.counts() && n.seen.beyondCounting() {
+		need = min(need, n.repsToTry(*n.jump))
 	}
 	return min(n.bridgeEnd(), max(top+n.over(), need))
 }

@@ -1,6 +1,9 @@
 package progression
 
-import "example.org/posology/units/evidence"
+import (
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
 
 // over returns how far beyond the top of the range the policy's rule asks for.
 func (n *next) over() int {
@@ -25,7 +28,6 @@ func (n *next) byRule() error {
 		return err
 	}
 	gates := &n.seen.gates
-	gates.Advice = AdviceUnknown
 	for i, g := range gates.Gates {
 		switch {
 		case g.Gate == GateReps && n.seen.v.met():
@@ -33,8 +35,8 @@ func (n *next) byRule() error {
 		case g.Gate == GateEffort && rule == RuleOMNIBelow8 && g.Advice == Keep && !n.seen.known:
 			gates.Gates[i] = GateAnswer{g.Gate, a.Advice, a.Reasons}
 		}
-		gates.Advice = max(gates.Advice, gates.Gates[i].Advice)
 	}
+	gates.join()
 	return nil
 }
 
@@ -58,16 +60,22 @@ func (n *next) ask(rule Rule) (RuleAnswer, error) {
 		}
 		return TopOfRange(reps)
 	}
-	for _, s := range sets {
-		a, err := OMNIBelow8(s.Effort)
-		if err != nil { // no rating on that scale: not known, so it keeps
-			return RuleAnswer{Rule: rule, Advice: Keep, Reasons: []evidence.Reason{evidence.Because("progression.no-rating", factOMNI)}}, nil
+	return n.rated()
+}
+
+// rated asks the rule that goes by rating of the hardest set; a set without a
+// rating on its scale keeps the load.
+func (n *next) rated() (RuleAnswer, error) {
+	hardest := units.Must(units.OMNI(0))
+	for _, s := range n.seen.v.Sets {
+		if s.Effort.Scale() != units.ScaleOMNI {
+			return RuleAnswer{Rule: RuleOMNIBelow8, Advice: Keep, Reasons: []evidence.Reason{evidence.Because("progression.no-rating", factOMNI)}}, nil
 		}
-		if a.Advice != Raise {
-			return a, nil
+		if s.Effort.Value() > hardest.Value() {
+			hardest = s.Effort
 		}
 	}
-	return answer(rule, true, factOMNI, factFourWays), nil
+	return OMNIBelow8(hardest)
 }
 
 // lastSets returns the repetitions of the last set of each visit at the present

@@ -133,3 +133,15 @@ func (c Course) catalogue() exercise.Catalogue {
 	}
 	return c.Catalogue
 }
+
+// technique returns who saw the technique: what the request says, or else what
+// the latest visit does at which somebody watched.
+func (c Course) technique() dose.Observation {
+	seen := c.Request.Technique
+	for _, v := range c.Log {
+		if v.Observer.Made() && !c.Request.Technique.Made() {
+			seen = v.Observer
+		}
+	}
+	return seen
+}

@@ -14,6 +14,8 @@ const (
 	factFindOn        evidence.FactID = "progression.find-on"
 	factSetsFirst     evidence.FactID = "progression.sets-first"
 	factShown         evidence.FactID = "progression.shown"
+	factTry           evidence.FactID = "progression.try"
+	factEasyStep      evidence.FactID = "progression.easy-step"
 	factSlower        evidence.FactID = "progression.slower"
 	factPause         evidence.FactID = "progression.pause"
 	factExtraSet      evidence.FactID = "progression.extra-set"
@@ -35,6 +37,9 @@ var nextFacts = []evidence.Fact{
 	{ID: factSetsFirst, Value: "the sets that the plan builds up to come before more load, one at a visit", Basis: evidence.Design},
 	{ID: factShown, Value: "the next weight is taken when repetitions and reserve with the present one show, by the more cautious of two equations or the person's own curve, that it can be done at the bottom of the range in the reserve asked for; a reported reserve counts with its usual error taken off",
 		Basis: evidence.Design, From: []evidence.FactID{"onerm.epley", "onerm.brzycki", factReserve, factBridge}},
+	{ID: factTry, Value: fmt.Sprintf("a weight that repetitions cannot show is tried, one step and only while it is clearly easy, when every set left more than %d in reserve and the cautious side shows that it can be lifted %d times", countable, liftsAtLeast),
+		Basis: evidence.Design, From: []evidence.FactID{factReserve, factBridge}},
+	{ID: factEasyStep, Value: fmt.Sprintf("%d repetitions more where every set left more than %d in reserve, else one", easyStep, countable), Basis: evidence.Design},
 	{ID: factSlower, Value: fmt.Sprintf("lowering in %v seconds: with two up, the six a repetition that did best in older adults", slowLowering),
 		Basis: evidence.Design, From: []evidence.FactID{"guideline.borde2015-strength.rep_seconds"}},
 	{ID: factPause, Value: fmt.Sprintf("a pause of %v seconds before lifting: a repetition stays within the eight seconds up to which its length matters little for growth", longPause),

@@ -72,15 +72,21 @@ func Gates(v Visit) (GateReport, error) {
 		return GateReport{}, units.At("/moment", err)
 	}
 	r := GateReport{Gates: []GateAnswer{events, v.pain(), v.rangeOfMovement(), v.technique(), v.effort(), v.repetitions()}}
-	for _, g := range r.Gates {
-		r.Advice = max(r.Advice, g.Advice)
-	}
+	r.join()
 	r.Aim = v.aim(r)
 	r.Reasons = []evidence.Reason{evidence.Because("progression.gates", factGates).With("advice", r.Advice)}
 	if r.Aim > v.Plan.Count {
 		r.Reasons = append(r.Reasons, evidence.Because("progression.one-more", factOneMore).With("aim", r.Aim))
 	}
 	return r, nil
+}
+
+// join takes the most cautious of the gates' answers.
+func (r *GateReport) join() {
+	r.Advice = AdviceUnknown
+	for _, g := range r.Gates {
+		r.Advice = max(r.Advice, g.Advice)
+	}
 }
 
 // aim returns the count for the next visit with the same load.

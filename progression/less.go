@@ -34,17 +34,27 @@ func (n *next) missed() (Return, bool, error) {
 
 // anew begins as for somebody who begins: familiarisation from the lightest
 // weight.
-func (n *next) anew(back Return) (Decision, error) {
-	n.d.because(back.Reasons...)
-	r := n.c.Request
+func (n *next) anew(s *dose.Step) error {
+	r := n.f.Request()
 	r.Phase, r.Estimate, r.Performed = dose.Familiarise, nil, nil
+	if err := n.reframe(r); err != nil {
+		return err
+	}
+	*s = dose.Step{Load: min(n.lightest(), s.Load), Last: s.Last, Count: n.bottom(), Sets: 1}
+	if n.seesTechnique() && n.seen.gates.Advice < Ease && !n.dayIsLighter() {
+		s.Steps = 1
+	}
+	return nil
+}
+
+// reframe takes another frame.
+func (n *next) reframe(r dose.Request) error {
 	f, err := dose.NewFrame(r)
 	if err != nil {
-		return Decision{}, units.At("/request", err)
+		return units.At("/request", err)
 	}
 	n.f, n.out = f, f.Outline()
-	s := dose.Step{Load: n.lightest(), Last: n.lightest(), Count: n.bottom(), Sets: 1, Finding: n.seesTechnique()}
-	return n.dose(EaseOff, NoChange, s)
+	return nil
 }
 
 func (n *next) bottom() int {
@@ -74,6 +84,10 @@ func (n *next) less(s dose.Step, back Return, missed bool) (lessening, error) {
 			return l, err
 		}
 	}
+	if s.Load > n.most {
+		l.some = true
+		n.d.because(evidence.Because("progression.above-limit", factLimit).With("load", s.Load).With("most", n.most))
+	}
 	if n.dayIsLighter() {
 		l.some = true
 		n.because("progression.lighter-day", factGates)
@@ -90,14 +104,18 @@ func (n *next) less(s dose.Step, back Return, missed bool) (lessening, error) {
 			return l, err
 		}
 		l.lower = l.lower || again
+		n.because("progression.eased", factGates)
 		return l, n.lighten()
 	}
 	return l, nil
 }
 
-// comeBack cuts load and sets by the rung; where the kit has nothing so light the
+// comeBack begins anew, or cuts load and sets by the rung; where the kit has nothing so light the
 // lightest stays, with fewer sets.
 func (n *next) comeBack(s *dose.Step, back Return) error {
+	if back.Anew {
+		return n.anew(s)
+	}
 	each, err := back.Each(s.Load)
 	if err != nil {
 		return err
@@ -122,15 +140,16 @@ func (n *next) below3() bool {
 	return true
 }
 
-// below reports whether a visit stayed below its dose: too few sets or
-// repetitions, or nearer to failure than planned. A visit in which the load was
-// looked for has no dose to stay below.
+// below reports whether a visit stayed below its dose: too few sets, fewer
+// repetitions than the range begins with, or nearer to failure than planned. A
+// visit in which the load was looked for has no dose to stay below.
 func (v Visit) below() bool {
 	if len(v.Sets) == 0 || v.Plan.Finding != nil {
 		return false
 	}
 	left, known := v.reserve()
-	return v.done() < v.Plan.Sets || v.fewest() < v.Plan.Count || v.countsReserve() && known && left < v.Plan.Reserve.Least
+	low, _ := v.Plan.Span.Min()
+	return v.done() < v.Plan.Sets || v.fewest() < min(low, v.Plan.Count) || v.countsReserve() && known && left < v.Plan.Reserve.Least
 }
 
 // simplify takes the next lighter weight, or a set fewer, and reports whether
@@ -155,14 +174,9 @@ func (n *next) easedAlready() (bool, error) {
 
 // lighten takes the frame of a lighter session.
 func (n *next) lighten() error {
-	r := n.c.Request
+	r := n.f.Request()
 	r.Screening.Limits = r.Screening.Limits.Join(screening.LighterSession())
-	f, err := dose.NewFrame(r)
-	if err != nil {
-		return units.At("/request", err)
-	}
-	n.f, n.out = f, f.Outline()
-	return nil
+	return n.reframe(r)
 }
 
 // fit keeps the count within what the last visit showed, for the reserve that is
@@ -172,15 +186,19 @@ func (n *next) fit(s dose.Step) dose.Step {
 	if s.Load < n.seen.base || !n.counts() {
 		return s
 	}
-	more := int(math.Ceil(float64(n.out.Reserve.Least - n.last().Plan.Reserve.Least)))
-	allowed := n.last().Plan.Count - max(0, more)
-	if n.seen.known {
-		allowed = n.seen.reps + int(math.Floor(float64(n.seen.left-n.out.Reserve.Least)))
+	plan := n.last().Plan
+	reps, left := n.seen.reps, plan.Reserve.Least // as planned, where it was not recorded
+	if len(n.seen.v.Sets) == 0 {
+		reps = plan.Count
+	} else if n.seen.known {
+		left = n.seen.left
 	}
+	tighter := n.out.Reserve.Least > plan.Reserve.Least
+	allowed := reps + int(math.Floor(float64(left-n.out.Reserve.Least)))
 	switch low := n.bottom(); {
 	case allowed >= s.Count:
 		return s
-	case allowed >= low || more <= 0:
+	case allowed >= low || !tighter:
 		s.Count = max(allowed, min(low, s.Count))
 	case n.below(s.Load) < s.Load:
 		s.Load, s.Count = n.below(s.Load), low

@@ -33,16 +33,19 @@ func (n *next) carryOn(back Return, missed bool) (Decision, error) {
 	case n.out.Phase == dose.Maintain:
 		n.because("progression.maintain", factKeepUp)
 		return n.dose(Hold, NoChange, n.fit(s))
-	case n.stillLooking():
-		return n.find(s)
-	case s.Load > n.last().Plan.Load.Each:
-		n.d.because(evidence.Because("progression.found", factFindOn).With("load", s.Load))
-		s.Count = n.bottom()
-		return n.dose(Progress, FindLoad, s)
 	case n.mayAddSet():
 		n.because("progression.one-more-set", factSetsFirst)
 		s.Sets++
 		return n.dose(Progress, MoreSets, n.fit(s))
+	case s.Load > n.last().Plan.Load.Each:
+		return n.found(s)
+	case n.mayRaise():
+		return n.raise(s)
+	case n.stillLooking():
+		return n.find(s, n.mayTry())
+	case n.seen.tried && n.seen.gates.Advice == Raise:
+		n.because("progression.tried", factFindOn)
+		return n.dose(Hold, NoChange, n.fit(s))
 	case n.seen.gates.Advice == Raise:
 		return n.harder(s)
 	}
@@ -70,7 +73,7 @@ func (n *next) same() dose.Step {
 // that nobody saw, stands against more load, and else the same dose.
 func (n *next) moreReps(s dose.Step) (Decision, error) {
 	s = n.fit(s)
-	more := min(n.seen.reps+1, s.UpTo)
+	more := min(n.seen.reps+n.stepInReps(), s.UpTo)
 	switch {
 	case !n.onlyReps() || more <= s.Count:
 		n.because("progression.hold", factGates)
@@ -80,9 +83,19 @@ func (n *next) moreReps(s dose.Step) (Decision, error) {
 		return n.dose(Hold, NoChange, n.fit(s))
 	}
 	s.Count = more
-	n.d.because(evidence.Because("progression.one-more", factOneMore).With("aim", s.Count))
+	n.d.because(evidence.Because("progression.more-reps", factOneMore, factEasyStep, factBridgeTop).With("aim", s.Count).With("top", s.UpTo))
 	return n.dose(Progress, MoreReps, s)
 }
+
+// stepInReps is two where every set left more than can be counted, else one.
+func (n *next) stepInReps() int {
+	if n.counts() && n.seen.beyondCounting() {
+		return easyStep
+	}
+	return 1
+}
+
+const easyStep = 2 // repetitions
 
 // onlyReps reports whether the dose was done and nothing but repetitions, or
 // technique that nobody saw, stands against more load.
@@ -104,14 +117,14 @@ func (n *next) stillLooking() bool {
 			return false
 		}
 	}
-	within := n.jump != nil && n.jump.To.Each <= n.f.Ceiling()
-	return n.seen.finding && !n.seen.tried && within && n.seen.beyondCounting() && n.seen.v.met()
+	within := n.jump != nil && n.jump.To.Each <= n.most
+	return n.seen.finding && !n.seen.tried && within && n.seen.v.met() && n.mayTry() > 0
 }
 
 // find goes on looking for the load, from the heaviest weight that was done so.
-func (n *next) find(s dose.Step) (Decision, error) {
-	s.Count, s.UpTo, s.Finding, s.Lowering, s.Pausing = n.bottom(), 0, true, 0, 0
-	n.because("progression.find-on", factFindOn)
+func (n *next) find(s dose.Step, steps int) (Decision, error) {
+	s.Count, s.UpTo, s.Steps, s.Lowering, s.Pausing = min(n.bottom(), s.Count), 0, steps, 0, 0
+	n.because("progression.find-on", factFindOn, factTry)
 	return n.dose(Progress, FindLoad, s)
 }
 
@@ -127,21 +140,30 @@ func (n *next) mayAddSet() bool {
 			return false
 		}
 	}
-	return n.last().Plan.Sets < target && n.seen.v.met()
+	return !n.seen.finding && n.last().Plan.Sets < target && n.seen.v.met()
 }
 
-// harder takes the next weight if it was shown that it can be done, and else
-// bridges.
+// found goes on from the heaviest weight that was done while the load was looked
+// for, and goes on looking if nothing ended it.
+func (n *next) found(s dose.Step) (Decision, error) {
+	if n.stillLooking() {
+		return n.find(s, n.mayTry())
+	}
+	n.d.because(evidence.Because("progression.found", factFindOn).With("load", s.Load))
+	s.Count = min(n.bottom(), n.seen.reps)
+	return n.dose(Progress, FindLoad, s)
+}
+
+// harder bridges to the next weight, of which nothing shows yet that it can be
+// done.
 func (n *next) harder(s dose.Step) (Decision, error) {
 	switch {
-	case n.jump != nil && n.jump.To.Each > n.f.Ceiling():
-		n.d.because(evidence.Because("progression.limit", factLimit).With("next", n.jump.To.Each).With("most", n.f.Ceiling()))
+	case n.jump != nil && n.jump.To.Each > n.most:
+		n.d.because(evidence.Because("progression.limit", factLimit).With("next", n.jump.To.Each).With("most", n.most))
 		return n.withinRange(s)
-	case n.jump != nil && n.counts() && n.shown():
-		return n.raise(s)
-	case n.jump != nil && !n.counts():
+	case n.mayTry() > 0:
 		n.noteJump()
-		return n.find(s)
+		return n.find(s, n.mayTry())
 	case n.counts() && n.seen.reps < s.UpTo:
 		return n.moreReps(s)
 	case n.out.Phase == dose.Familiarise:
@@ -152,6 +174,13 @@ func (n *next) harder(s dose.Step) (Decision, error) {
 		return n.dose(Hold, NoChange, n.fit(s))
 	}
 	return n.bridge(s)
+}
+
+// mayRaise reports whether the next weight is shown, lies within every limit,
+// and was not just tried in vain.
+func (n *next) mayRaise() bool {
+	within := n.jump != nil && n.jump.To.Each <= n.most
+	return within && n.seen.gates.Advice == Raise && !n.seen.tried && n.counts() && n.shown()
 }
 
 // withinRange adds repetitions up to the guideline's range alone.
@@ -215,7 +244,7 @@ func (n *next) bridge(s dose.Step) (Decision, error) {
 	}
 	if n.jump != nil && n.seen.beyondCounting() {
 		n.noteJump()
-		return n.find(s)
+		return n.find(s, 1)
 	}
 	n.standsInTheWay()
 	return n.dose(Hold, NoChange, n.fit(s))

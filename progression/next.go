@@ -38,6 +38,7 @@ func decide(c Course, mayRise bool) (Decision, error) {
 	if err := c.Validate(); err != nil {
 		return Decision{}, err
 	}
+	c.Request.Technique = c.technique()
 	n := next{c: c, mayRise: mayRise}
 	if why, stands := c.referred(); stands {
 		return n.refer(why), nil
@@ -59,8 +60,6 @@ func decide(c Course, mayRise bool) (Decision, error) {
 		return n.refer(evidence.Because("progression.medical-absence", factMedical)), nil
 	case err != nil:
 		return Decision{}, err
-	case missed && back.Anew:
-		return n.anew(back)
 	case n.seen.gates.Advice == Refer:
 		return n.refer(evidence.Because("progression.referred", factRefer).With("day", n.last().Day)), nil
 	}
@@ -73,6 +72,7 @@ type next struct {
 	mayRise bool // false: two other loads rise at the same visit
 	f       dose.Frame
 	out     dose.Prescription // the frame's outline
+	most    units.Mass        // per implement, by every limit
 	seen    reading           // the last visit
 	d       Decision
 
@@ -90,7 +90,7 @@ func (n *next) counts() bool { return n.out.Measure == exercise.Repetitions }
 
 // frame takes the frame of the day and reads the last visit in its light.
 func (n *next) frame(f dose.Frame) error {
-	n.f, n.out = f, f.Outline()
+	n.f, n.out, n.most = f, f.Outline(), f.Ceiling()
 	place := len(n.c.Log) - 1
 	v, queries := n.last().withoutQueried(place, f.Table())
 	n.d.Queries = queries
@@ -98,12 +98,13 @@ func (n *next) frame(f dose.Frame) error {
 		n.d.because(q.Reason)
 	}
 	var err error
-	if n.seen, err = v.read(n.out.Reserve.Least, f.Table()); err != nil {
+	if n.seen, err = v.read(trial{n.out.Reserve.Least, n.c.Policy.Rule == RuleOMNIBelow8}, f.Table()); err != nil {
 		return err
 	}
 	if err := n.lookAhead(n.seen.base); err != nil {
 		return err
 	}
+	n.endSooner()
 	if err := n.byRule(); err != nil {
 		return err
 	}

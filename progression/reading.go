@@ -19,11 +19,17 @@ type reading struct {
 	gates   GateReport
 }
 
-// read returns what the visit showed; least is the reserve asked for today.
-func (v Visit) read(least units.RIR, t *equipment.Table) (reading, error) {
+// A trial is what a weight that is tried has to leave.
+type trial struct {
+	least units.RIR // the reserve asked for today
+	rated bool      // a rating below 8 on the scale omni does too, as the policy has it
+}
+
+// read returns what the visit showed.
+func (v Visit) read(asked trial, t *equipment.Table) (reading, error) {
 	r := reading{v: v, base: v.Plan.Load.Each, finding: v.Plan.Finding != nil}
 	if r.finding {
-		r.findBase(least, t, v.mayFind())
+		r.findBase(asked, t, v.mayFind())
 	} else if lightest, ok := v.lightest(); ok {
 		r.base = min(r.base, lightest)
 	}
@@ -56,7 +62,7 @@ func (v Visit) lightest() (units.Mass, bool) {
 
 // findBase takes the heaviest weight that ended as it should, up to the first
 // that did not, and leaves the sets with it; without climb the planned one.
-func (r *reading) findBase(least units.RIR, t *equipment.Table, climb bool) {
+func (r *reading) findBase(asked trial, t *equipment.Table, climb bool) {
 	at := r.v.sets(func(m units.Mass) bool { return m == r.base })
 	gap, ok := t.Next(r.base)
 	for climb && ok {
@@ -64,7 +70,7 @@ func (r *reading) findBase(least units.RIR, t *equipment.Table, climb bool) {
 		if len(sets) == 0 {
 			break
 		}
-		if !r.v.with(sets).held(least) {
+		if !r.v.with(sets).held(asked) {
 			r.tried = true
 			break
 		}
@@ -74,7 +80,7 @@ func (r *reading) findBase(least units.RIR, t *equipment.Table, climb bool) {
 	}
 	r.v = r.v.with(at)
 	r.v.Plan.Sets = max(1, min(r.v.Plan.Sets, r.v.done()))
-	r.v.Plan.Reserve.Least = min(r.v.Plan.Reserve.Least, least)
+	r.v.Plan.Reserve.Least = min(r.v.Plan.Reserve.Least, asked.least)
 }
 
 // sets returns the sets with a load that is wanted.
@@ -95,10 +101,20 @@ func (v Visit) with(sets []setlog.Set) Visit {
 
 // held reports whether a weight that was tried was done on every side, with the
 // count asked for and the reserve.
-func (v Visit) held(least units.RIR) bool {
+func (v Visit) held(asked trial) bool {
 	left, known := v.reserve()
-	enough := !v.countsReserve() || known && left >= least
+	enough := !v.countsReserve() || known && left >= asked.least || asked.rated && v.ratedLow()
 	return v.done() > 0 && v.fewest() >= v.Plan.Count && enough
+}
+
+// ratedLow reports whether every set was rated below 8 of 10 on the scale omni.
+func (v Visit) ratedLow() bool {
+	for _, s := range v.Sets {
+		if s.Effort.Scale() != units.ScaleOMNI || s.Effort.Value() >= omniRaise {
+			return false
+		}
+	}
+	return len(v.Sets) > 0
 }
 
 // beyondCounting reports whether every set left more than can be counted.

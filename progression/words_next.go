@@ -42,9 +42,12 @@ func nextWords() evidence.Words {
 			Clinician: "{exercise} is left out: nothing that is no harder can be dosed.",
 		},
 		"progression.easier-variant": {Clinician: "Twice in a row for less, or nothing lighter to take: an easier variant."},
+		"progression.eased":          {Clinician: "The gates on the last visit ask for less: no more load, a set fewer, two more in reserve."},
+		"progression.above-limit":    {Clinician: "The last load, {load} each, lies above the most allowed now, {most}: the heaviest below it."},
 		"progression.lighter-day":    {Clinician: "The day's check asks for a lighter session: nothing is made harder."},
 		"progression.below-three":    {Clinician: "Three visits in a row below the dose: made easier."},
 		"progression.nothing-done":   {Clinician: "No set to go by: the dose stays."},
+		"progression.tried":          {Clinician: "A heavier weight was tried and was too much: the load stays, and repetitions come next."},
 		"progression.hold":           {Clinician: "The dose stays; the gates say why."},
 		"progression.maintain":       {Clinician: "Maintenance: the load is kept and nothing is made harder."},
 		"progression.familiarising":  {Clinician: "Still learning the movement: what the range and the kit allow is reached; the rest waits for the review."},
@@ -56,6 +59,7 @@ func nextWords() evidence.Words {
 func harderWords() evidence.Words {
 	return evidence.Words{
 		"progression.one-more-set": {Client: "Next time, try one more set.", Clinician: "One set more, towards those that the plan builds up to; load and repetitions stay."},
+		"progression.more-reps":    {Client: "Next time, try a few more.", Clinician: "Aim at {aim} next time with the same load, to work up to {top} before more load."},
 		"progression.find-on":      {Client: "That still looks easy: you may try the next weight.", Clinician: "Every set left more than can be counted: go on looking for the load."},
 		"progression.found":        {Clinician: "The load was found: {load} each."},
 		"progression.shown":        {Client: "Well done: time for the next weight.", Clinician: "{reps} repetitions with surely {surely} in reserve show {next} each for {count} in the reserve asked for."},

@@ -1,0 +1,246 @@
+package simulate_test
+
+import (
+	"math/rand/v2"
+	"slices"
+	"testing"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/equipment"
+	"example.org/posology/progression"
+	"example.org/posology/progression/simulate"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// A ledger counts what was seen, so that no check passes for want of cases.
+type ledger struct {
+	sessions, courses      int
+	actions                map[progression.Action]int
+	changes                map[progression.Change]int
+	hurt, limited, queries int
+}
+
+// A hundred thousand simulated sessions, a million with -long, with random kits,
+// policies, limits, curves, slips, pain and missed visits keep what a decision
+// must keep. The checks are written from the sentences, apart from the
+// code that decides.
+func TestInvariants(t *testing.T) {
+	sessions := 100_000
+	if *long {
+		sessions *= 10
+	}
+	l := ledger{actions: map[progression.Action]int{}, changes: map[progression.Change]int{}}
+	for seed := uint64(1); l.sessions < sessions; seed++ {
+		d := draw{rand.New(rand.NewPCG(seed, 2026))}
+		s, tr := d.setup(t), d.trainee()
+		visits, err := simulate.Run(tr, s, rand.NewPCG(seed, 1))
+		if err != nil {
+			continue // the first dose is barred: no course
+		}
+		l.courses++
+		l.walk(t, s, visits, seed)
+		if t.Failed() {
+			t.Fatalf("seed %d: %s, kit %v, policy %+v, limits %+v", seed, s.Request.Exercise.ID, s.Request.Kit.Dumbbells, s.Policy, s.Request.Screening.Limits)
+		}
+	}
+	t.Logf("%d sessions, %d courses; actions %v; changes %v; %d after pain, %d at a limit, %d queries", l.sessions, l.courses, l.actions, l.changes, l.hurt, l.limited, l.queries)
+	for a := progression.Progress; a <= progression.StopAndRefer; a++ {
+		if l.actions[a] == 0 && a != progression.StopExercise { // there nearly always is an easier variant
+			t.Errorf("never: %v", a)
+		}
+	}
+	for c := progression.NoChange; c <= progression.HarderVariant; c++ {
+		if l.changes[c] == 0 {
+			t.Errorf("never: %v", c)
+		}
+	}
+	if l.hurt == 0 || l.limited == 0 || l.queries == 0 {
+		t.Error("never any pain, limit or query")
+	}
+}
+
+// walk checks every decision of a run against the visit before it.
+func (l *ledger) walk(t *testing.T, s simulate.Setup, visits []simulate.Visit, seed uint64) {
+	table := units.Must(s.Request.Kit.Compile(s.Request.Exercise.Hold))
+	var before *progression.Visit
+	for i, v := range visits {
+		if v.Missed {
+			continue
+		}
+		l.sessions++
+		if before != nil {
+			d := v.Decision
+			l.actions[d.Action]++
+			l.changes[d.Change]++
+			l.queries += len(d.Queries)
+			c := check{t, s, table, *before, d, i}
+			c.all(l)
+		}
+		if v.Done.Plan.Sets > 0 {
+			checkLimits(t, s, v.Done.Plan)
+			before = &visits[i].Done
+		}
+	}
+	if last := visits[len(visits)-1]; last.Decision.Action == progression.StopAndRefer {
+		staysReferred(t, s, visits)
+	}
+}
+
+// checkLimits holds a dose to the limits of the screening.
+func checkLimits(t *testing.T, s simulate.Setup, p dose.Prescription) {
+	limits := s.Request.Screening.Limits
+	for _, m := range limits.Masses {
+		each := m.Max
+		if p.Hold == body.OneEachHand {
+			each /= 2
+		}
+		if p.Load.Each > each {
+			t.Errorf("%v each above the limit %v", p.Load.Each, each)
+		}
+	}
+	if p.Measure == countsReps && p.Reserve.Least < limits.MinReserve {
+		t.Errorf("reserve %v below the limit %v", p.Reserve, limits.MinReserve)
+	}
+	if f := p.Finding; f != nil && f.MaxSteps > 2 {
+		t.Errorf("%d steps in a visit", f.MaxSteps)
+	}
+	if s.Request.Screening.Meanwhile == screening.LightSupervised && p.Sets > 1 {
+		t.Errorf("%d sets where work is to be light and supervised", p.Sets)
+	}
+}
+
+// A check is of one decision.
+type check struct {
+	t      *testing.T
+	s      simulate.Setup
+	table  *equipment.Table
+	before progression.Visit
+	d      progression.Decision
+	at     int
+}
+
+func (c check) want(holds bool, what string) {
+	if !holds {
+		p := dose.Prescription{}
+		if c.d.Next != nil {
+			p = *c.d.Next
+		}
+		c.t.Errorf("visit %d: %s: %v, %v\nbefore %v × %d × %d, tempo %v, sets %+v\nnow    %v × %d × %d, tempo %v\n%+v", c.at, what, c.d.Action, c.d.Change,
+			c.before.Plan.Load.Each, c.before.Plan.Sets, c.before.Plan.Count, c.before.Plan.Tempo, c.before.Sets, p.Load.Each, p.Sets, p.Count, p.Tempo, c.d.Reasons)
+	}
+}
+
+func (c check) all(l *ledger) {
+	c.want(c.d.Action != 0 && len(c.d.Reasons) > 0, "no action or no reason")
+	c.want((c.d.Change != progression.NoChange) == (c.d.Action == progression.Progress || c.d.Change == progression.HarderVariant), "change and action")
+	gone := c.d.Action == progression.StopExercise || c.d.Action == progression.StopAndRefer
+	c.want(!gone || c.d.Next == nil, "a dose after stop")
+	c.oneChange()
+	c.caution(l)
+	c.saysWhy()
+	c.slips()
+	for _, r := range c.d.Reasons {
+		if r.Code == "progression.limit" {
+			l.limited++
+		}
+	}
+}
+
+// oneChange counts what became harder.
+func (c check) oneChange() {
+	if c.d.Next == nil || c.d.Next.Exercise != c.before.Plan.Exercise {
+		return
+	}
+	was, is := c.before.Plan, *c.d.Next
+	harder := 0
+	for _, more := range []bool{
+		is.Load.Each > was.Load.Each, is.Sets > was.Sets, is.Tempo.Lowering > was.Tempo.Lowering, is.Tempo.Pausing > was.Tempo.Pausing,
+		is.Count > was.Count && is.Load.Each >= was.Load.Each, is.Finding != nil && was.Finding == nil,
+	} {
+		if more {
+			harder++
+		}
+	}
+	anew := slices.ContainsFunc(c.d.Reasons, func(r evidence.Reason) bool { return r.Code == "progression.return-anew" })
+	switch {
+	case anew: // a new baseline, in its own range and from the lightest weight
+		c.want(is.Load.Each == c.table.Lightest().Each && is.Sets == 1, "not from the start")
+	case c.d.Action != progression.Progress:
+		held := is.Load.Each > was.Load.Each && c.wasDone(is.Load.Each) // up to what was found
+		c.want(harder == 0 || held && harder == 1, "made harder without progress")
+	default:
+		c.want(harder <= 1, "more than one thing made harder")
+	}
+	if c.d.Change == progression.MoreLoad {
+		gap, ok := c.table.Next(was.Load.Each)
+		c.want(ok && is.Load.Each == gap.To.Each && c.d.Step != nil, "a weight was skipped, or the step is not told")
+	}
+	if c.d.Change == progression.FindLoad && is.Load.Each > was.Load.Each {
+		c.want(c.wasDone(is.Load.Each), "found without being done")
+	}
+}
+
+// wasDone reports whether that much was lifted while the load was looked for.
+func (c check) wasDone(each units.Mass) bool {
+	return c.before.Plan.Finding != nil && slices.ContainsFunc(c.before.Sets, func(s setOf) bool { return units.Must(s.Each()) >= each })
+}
+
+// caution holds what must not progress.
+func (c check) caution(l *ledger) {
+	calm := c.d.Action != progression.Progress && c.d.Change == progression.NoChange
+	if p := c.before.Pain; *p.During > 5 || *p.NextMorning > *p.Usual {
+		l.hurt++
+		c.want(calm && c.d.Action != progression.Hold, "pain above 5 or unsettled only held, or worse")
+	}
+	seen := c.before.Observer.Made() && c.before.FormLost == screening.No
+	if !seen && c.d.Next != nil && c.d.Next.Exercise == c.before.Plan.Exercise {
+		c.want(c.d.Next.Load.Each <= c.before.Plan.Load.Each && (c.d.Next.Finding == nil || c.d.Action != progression.Progress), "load rises with technique lost or unseen")
+	}
+	if len(c.before.Moment.Signs) > 0 {
+		c.want(c.d.Action == progression.StopAndRefer, "a sign that ends the session is not referred")
+	}
+}
+
+// saysWhy asks every hold for what stands in the way.
+func (c check) saysWhy() {
+	if c.d.Action != progression.Hold {
+		return
+	}
+	stands := slices.ContainsFunc(c.d.Gates, func(g progression.GateAnswer) bool { return g.Advice != progression.Raise })
+	for _, r := range c.d.Reasons {
+		switch r.Code {
+		case "progression.limit", "progression.kit-ends", "progression.too-far", "progression.more-reserve", "progression.familiarising",
+			"progression.maintain", "progression.settle-first", "progression.nothing-done", "progression.tried":
+			stands = true
+		}
+	}
+	c.want(stands, "held without a reason")
+}
+
+// slips asks for every load that the kit does not make.
+func (c check) slips() {
+	for i, s := range c.before.Sets {
+		each := units.Must(s.Each())
+		if _, ok := c.table.Find(each); !ok && len(c.d.Gates) > 0 {
+			c.want(slices.ContainsFunc(c.d.Queries, func(q progression.Query) bool { return q.Set == i && q.Load == each }), "a load that is not in the kit was used")
+		}
+	}
+}
+
+// staysReferred asks again later: nothing is prescribed until an assessment.
+func staysReferred(t *testing.T, s simulate.Setup, visits []simulate.Visit) {
+	var log []progression.Visit
+	for _, v := range visits {
+		if v.Done.Plan.Sets > 0 {
+			log = append(log, v.Done)
+		}
+	}
+	c := progression.Course{Request: s.Request, Log: log, Day: visits[len(visits)-1].Day + 100, Absence: screening.No, Policy: s.Policy}
+	d, err := progression.Next(c)
+	if err != nil || d.Action != progression.StopAndRefer || d.Next != nil {
+		t.Errorf("a dose after a referral: %v, %v, %v", d.Action, d.Next, err)
+	}
+}

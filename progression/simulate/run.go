@@ -1,0 +1,182 @@
+package simulate
+
+import (
+	"math"
+	"math/rand/v2"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/equipment"
+	"example.org/posology/progression"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+)
+
+// A Setup is under what a trainee trains.
+type Setup struct {
+	// Request is that of the first dose, for the exercise, with the outcome of a
+	// screening that holds for all the weeks.
+	Request  dose.Request       `json:"request"`
+	Policy   progression.Policy `json:"policy,omitzero"`
+	BodyMass units.Mass         `json:"body_mass,omitzero"` // where the body moves too; part of the trainee's strength
+	Start    units.Day          `json:"start"`              // of the first week
+	Weeks    int                `json:"weeks"`              // 1 to 520
+	Days     []int              `json:"days"`               // of each week that are planned, 0 to 6, rising
+	// Familiarise is how many weeks the phase Familiarise lasts for a request
+	// without a phase of its own; then it is Build.
+	Familiarise int `json:"familiarise,omitzero"`
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (s *Setup) UnmarshalJSON(data []byte) error {
+	type plain Setup
+	return units.DecodeJSON(data, (*plain)(s))
+}
+
+const (
+	mostWeeks  = 520
+	daysInWeek = 7
+	lookedAt   = 3 // visits that a decision looks back at
+)
+
+// Validate returns every bad field of s at once; the errors of the request come
+// from its first dose.
+func (s Setup) Validate() error {
+	var bad units.FieldErrors
+	bad.Add("/policy", s.Policy.Validate())
+	bad.Add("/start", s.Start.Check())
+	if s.BodyMass < 0 {
+		bad.Add("/body_mass", units.Field("", s.BodyMass, "0 kg or more", units.ErrOutOfRange))
+	}
+	if s.Weeks < 1 || s.Weeks > mostWeeks {
+		bad.Add("/weeks", units.Field("", s.Weeks, "1 to 520 weeks", units.ErrOutOfRange))
+	}
+	if s.Familiarise < 0 || s.Familiarise > mostWeeks {
+		bad.Add("/familiarise", units.Field("", s.Familiarise, "0 to 520 weeks", units.ErrOutOfRange))
+	}
+	rising := len(s.Days) > 0 && len(s.Days) <= daysInWeek
+	for i, d := range s.Days {
+		rising = rising && d >= 0 && d < daysInWeek && (i == 0 || d > s.Days[i-1])
+	}
+	if !rising {
+		bad.Add("/days", units.Field("", s.Days, "one day or more, 0 to 6, rising", units.ErrOutOfRange))
+	}
+	return bad.Err()
+}
+
+// A Visit is one planned day of a run.
+type Visit struct {
+	Week   int       `json:"week"` // from 1
+	Day    units.Day `json:"day"`
+	Missed bool      `json:"missed,omitzero"`
+	// Strength is the true 1RM of the day, of all that is lifted at once.
+	Strength units.Mass `json:"strength,omitzero"`
+	// Decision is what led to the dose of the day; without a dose the run ends
+	// here. It is zero at the first visit and where the visit was missed.
+	Decision progression.Decision `json:"decision,omitzero"`
+	Done     progression.Visit    `json:"done,omitzero"`
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (v *Visit) UnmarshalJSON(data []byte) error {
+	type plain Visit
+	return units.DecodeJSON(data, (*plain)(v))
+}
+
+// Run lets the trainee train as decided, and returns every planned day. The run
+// ends early with a decision that prescribes nothing of the same exercise. src
+// is the one source of chance: the same source gives the same run.
+//
+// The errors are those of Validate, of [dose.Prescribe] for the first dose and
+// of [progression.Next].
+func Run(t Trainee, s Setup, src rand.Source) ([]Visit, error) {
+	var bad units.FieldErrors
+	bad.Add("/trainee", t.Validate())
+	bad.Add("/setup", s.Validate())
+	if src == nil {
+		bad.Add("/src", units.Field("", nil, "a source of random numbers", units.ErrMissing))
+	}
+	if err := bad.Err(); err != nil {
+		return nil, err
+	}
+	f, err := dose.NewFrame(s.Request)
+	if err != nil {
+		return nil, units.At("/setup/request", err)
+	}
+	r := run{t: t, s: s, table: f.Table(), rng: rand.New(src)}
+	return r.weeks()
+}
+
+// A run is under way.
+type run struct {
+	t     Trainee
+	s     Setup
+	table *equipment.Table
+	rng   *rand.Rand
+	log   []progression.Visit
+	out   []Visit
+}
+
+func (r *run) weeks() ([]Visit, error) {
+	for week := range r.s.Weeks {
+		for _, d := range r.s.Days {
+			day := r.s.Start + units.Day(week*daysInWeek+d)
+			on, err := r.visit(week, day)
+			if err != nil || !on {
+				return r.out, err
+			}
+		}
+	}
+	return r.out, nil
+}
+
+// visit trains on one day, and reports whether the run goes on.
+func (r *run) visit(week int, day units.Day) (bool, error) {
+	v := Visit{Week: week + 1, Day: day}
+	if r.happens(r.t.Missed) {
+		v.Missed = true
+		r.out = append(r.out, v)
+		return true, nil
+	}
+	plan, err := r.plan(week, day, &v)
+	if err != nil {
+		return false, err
+	}
+	if plan == nil || plan.Exercise != r.s.Request.Exercise.ID {
+		r.out = append(r.out, v)
+		return false, nil
+	}
+	kg := r.t.strength(float64(len(r.log))/float64(len(r.s.Days))) * math.Exp(r.rng.NormFloat64()*float64(r.t.DaySD))
+	v.Strength, _ = units.Kilograms(kg)
+	v.Done = r.train(day, *plan, kg)
+	r.log = append(r.log, v.Done)
+	r.out = append(r.out, v)
+	return true, nil
+}
+
+// plan returns the dose of the day, nil for none.
+func (r *run) plan(week int, day units.Day, v *Visit) (*dose.Prescription, error) {
+	request := r.s.Request
+	if request.Phase == dose.PhaseUnknown && r.s.Familiarise > 0 {
+		request.Phase = dose.Familiarise
+		if week >= r.s.Familiarise {
+			request.Phase = dose.Build
+		}
+	}
+	if len(r.log) == 0 {
+		p, err := dose.Prescribe(request)
+		return &p, units.At("/setup/request", err)
+	}
+	d, err := progression.Next(progression.Course{
+		Request: request, Log: r.log[max(0, len(r.log)-lookedAt):], Day: day, Absence: screening.No, BodyMass: r.s.BodyMass, Policy: r.s.Policy,
+	})
+	if err != nil {
+		return nil, err
+	}
+	v.Decision = d
+	return d.Next, nil
+}
+
+// happens draws whether something with a chance happens.
+func (r *run) happens(chance units.Fraction) bool {
+	return chance > 0 && r.rng.Float64() < float64(chance)
+}
