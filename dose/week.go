@@ -189,24 +189,8 @@ func (p *planner) order() {
 }
 
 // date sets the days of review, re-test and expiry from the first session on.
-// A clearance that lapses earlier brings review and expiry forward.
 func (w *Week) date(lapses units.Day) error {
-	first := w.Sessions[0].Day
-	until := buildDays
-	if w.Phase == Familiarise {
-		until = reviewDays
-	}
-	var bad units.FieldErrors
-	for _, d := range []struct {
-		day  *units.Day
-		plus int
-	}{{&w.Review, until}, {&w.Retest, retestDays}, {&w.Expires, expiryDays}} {
-		day, err := first.Plus(d.plus)
-		bad.Add("/days", err)
-		*d.day = day
-	}
-	if !lapses.IsZero() {
-		w.Review, w.Expires = min(w.Review, lapses), min(w.Expires, lapses)
-	}
-	return bad.Err()
+	d, err := w.Phase.dates(w.Sessions[0].Day, lapses)
+	w.Review, w.Retest, w.Expires = d.Review, d.Retest, d.Expires
+	return units.At("/days", err)
 }

@@ -1,0 +1,74 @@
+package dose
+
+import (
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// Dates are the days that a plan is held to.
+type Dates struct {
+	Review  units.Day `json:"review"`  // look at the plan again by this day
+	Retest  units.Day `json:"retest"`  // test strength again by this day
+	Expires units.Day `json:"expires"` // follow the plan no longer than this day
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (d *Dates) UnmarshalJSON(data []byte) error {
+	type plain Dates
+	return units.DecodeJSON(data, (*plain)(d))
+}
+
+// Dates returns the days that a plan of the phase is held to, from its first
+// session on: review after 14 days of Familiarise and 42 of any other phase,
+// strength again after 21, expiry after 56. All of it is this module's design
+// (dose.familiarise-two-weeks, dose.retest, dose.expiry).
+//
+// lapses is the last day on which the clearances that the plan rests on are in
+// force, as in [screening.Outcome]; not given if there are none. Where it is the
+// earlier it brings review and expiry forward. A phase or first day that is not
+// given is an [units.ErrMissing], a day outside the calendar an
+// [units.ErrOutOfRange].
+func (p Phase) Dates(first, lapses units.Day) (Dates, error) {
+	var bad units.FieldErrors
+	bad.Add("/phase", p.Check())
+	bad.Add("/first", first.Check())
+	if !lapses.IsZero() {
+		bad.Add("/lapses", lapses.Check())
+	}
+	if err := bad.Err(); err != nil {
+		return Dates{}, err
+	}
+	d, err := p.dates(first, lapses)
+	return d, units.At("/first", err)
+}
+
+func (p Phase) dates(first, lapses units.Day) (Dates, error) {
+	until := buildDays
+	if p == Familiarise {
+		until = reviewDays
+	}
+	var d Dates
+	var bad units.FieldErrors
+	for _, set := range []struct {
+		day  *units.Day
+		plus int
+	}{{&d.Review, until}, {&d.Retest, retestDays}, {&d.Expires, expiryDays}} {
+		day, err := first.Plus(set.plus)
+		bad.Add("", err)
+		*set.day = day
+	}
+	if !lapses.IsZero() {
+		d.Review, d.Expires = min(d.Review, lapses), min(d.Expires, lapses)
+	}
+	return d, bad.Err()
+}
+
+const maintainMostSets = 3
+
+// MaintenanceDose returns the sessions a week and the sets of each exercise with
+// which older people keep their strength, at the load that they have, and the
+// fact behind them. It is from memory (Spiering 2021): the phase Maintain takes
+// the days and the fewest sets from it, which only ever make a plan gentler.
+func MaintenanceDose() (days int, sets units.Range[int], fact evidence.FactID) {
+	return maintainDays, units.Must(units.Between(maintainSets, maintainMostSets)), factMaintain
+}

@@ -1,0 +1,85 @@
+package dose_test
+
+import (
+	"encoding/json"
+	"errors"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"example.org/posology/dose"
+	"example.org/posology/units"
+)
+
+// Two weeks of familiarisation, six weeks later on, three to the re-test, eight
+// to the expiry: this module's design.
+func TestPhaseDates(t *testing.T) {
+	for _, tt := range []struct {
+		phase                   dose.Phase
+		lapses                  int // days from the first; 0: none
+		review, retest, expires int
+	}{
+		{dose.Familiarise, 0, 14, 21, 56}, {dose.Build, 0, 42, 21, 56}, {dose.Power, 0, 42, 21, 56}, {dose.Maintain, 0, 42, 21, 56},
+		{dose.Familiarise, 10, 10, 21, 10}, {dose.Build, 50, 42, 21, 50}, {dose.Build, 100, 42, 21, 56}, {dose.Build, -3, -3, 21, -3},
+	} {
+		var lapses units.Day
+		if tt.lapses != 0 {
+			lapses = plus(tt.lapses)
+		}
+		want := dose.Dates{Review: plus(tt.review), Retest: plus(tt.retest), Expires: plus(tt.expires)}
+		got, err := tt.phase.Dates(firstDay, lapses)
+		if err != nil || got != want {
+			t.Errorf("%v, clearance until %v: %+v, %v, want %+v", tt.phase, lapses, got, err, want)
+		}
+		var back dose.Dates
+		if err := json.Unmarshal(units.Must(json.Marshal(got)), &back); err != nil || back != got {
+			t.Errorf("%+v reads back as %+v, %v", got, back, err)
+		}
+	}
+	if json.Unmarshal([]byte(`{"retests":"2026-11-25"}`), &dose.Dates{}) == nil {
+		t.Error("an unknown field was read")
+	}
+}
+
+// A plan's week is held to the same days.
+func TestWeekHasItsPhasesDates(t *testing.T) {
+	r := weekOf(0, 2, 4)
+	r.Screening.ReviewBy = plus(30)
+	w := firstWeek(t, r)
+	want, err := w.Phase.Dates(w.Sessions[0].Day, plus(30))
+	if diff := cmp.Diff(want, dose.Dates{Review: w.Review, Retest: w.Retest, Expires: w.Expires}); diff != "" || err != nil {
+		t.Errorf("%v\n%s", err, diff)
+	}
+}
+
+func TestPhaseDatesRefuse(t *testing.T) {
+	_, err := dose.Phase(9).Dates(0, -1)
+	if got := paths(err); !slices.Equal(got, []string{"/phase", "/first", "/lapses"}) || !errors.Is(err, units.ErrMissing) {
+		t.Errorf("%v", err)
+	}
+	late := units.Must(units.ParseDay("9999-12-01"))
+	if _, err := dose.Build.Dates(late, 0); !errors.Is(err, units.ErrOutOfRange) || !slices.Equal(paths(err), []string{"/first", "/first"}) {
+		t.Errorf("beyond the calendar: %v", err)
+	}
+	r := weekOf()
+	r.Days = []units.Day{late}
+	if _, err := dose.PlanWeek(r); !slices.Equal(paths(err), []string{"/days"}) {
+		t.Errorf("a week at the end of the calendar: %v", err)
+	}
+}
+
+// Spiering 2021, from memory: two sessions a week, two to three sets. The phase
+// Maintain takes no more than that.
+func TestMaintenanceDose(t *testing.T) {
+	days, sets, fact := dose.MaintenanceDose()
+	if days != 2 || sets.String() != "2 to 3" {
+		t.Errorf("%d days, %v sets", days, sets)
+	}
+	for f := range dose.Facts() {
+		if f.ID == fact && !strings.Contains(f.Value, "two sessions a week and two to three sets") {
+			t.Errorf("the fact says %q", f.Value)
+		}
+	}
+}
