@@ -161,6 +161,7 @@ func (d Deload) text() string {
 func Facts() iter.Seq[evidence.Fact] {
 	return func(yield func(evidence.Fact) bool) {
 		all := slices.Concat(loadFacts, painFacts, setFacts, breakFacts, mapFacts, gateFacts, nextFacts, gainFacts)
+		all = append(all, phaseFacts...)
 		for _, row := range stepRows {
 			all = append(all, row.fact())
 		}

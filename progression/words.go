@@ -12,6 +12,7 @@ func Words() evidence.Words {
 	maps.Copy(w, ruleWords())
 	maps.Copy(w, nextWords())
 	maps.Copy(w, harderWords())
+	maps.Copy(w, phaseWords())
 	return w
 }
 

@@ -1,0 +1,126 @@
+package progression
+
+import (
+	"fmt"
+	"slices"
+
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+const (
+	attendanceDays = 4 * week // today and the days before it
+	fewPlanned     = 4        // sessions; of fewer planned nothing is concluded, nor of fewer done more than Keep
+
+	// lowShare and what lies below is low attendance, fullShare and what lies
+	// above is full.
+	lowShare  units.Fraction = 0.5
+	fullShare units.Fraction = 0.75
+)
+
+// A PlannedSession is a session that a plan had for a day that is over.
+type PlannedSession struct {
+	Day    units.Day        `json:"day"`
+	Missed screening.Answer `json:"missed,omitzero"` // not known counts as missed
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (s *PlannedSession) UnmarshalJSON(data []byte) error {
+	type plain PlannedSession
+	return units.DecodeJSON(data, (*plain)(s))
+}
+
+// An AttendanceAnswer is what attendance says of the plan.
+type AttendanceAnswer struct {
+	// Advice is Raise where nothing stands against more from this side, Keep, or
+	// Ease: simplify the plan.
+	Advice  Advice            `json:"advice"`
+	Days    int               `json:"days"`    // of the window, today among them
+	Planned int               `json:"planned"` // sessions within it
+	Done    int               `json:"done"`    // those known to have been done
+	Reasons []evidence.Reason `json:"reasons"`
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (a *AttendanceAnswer) UnmarshalJSON(data []byte) error {
+	type plain AttendanceAnswer
+	return units.DecodeJSON(data, (*plain)(a))
+}
+
+// Attendance looks at the sessions planned in the last 28 days, today among
+// them; older ones may be given and count for nothing. Half of them or fewer
+// done is Ease: simplify the plan, with fewer exercises or sets and shorter
+// sessions. Three quarters or more, and 4 at least, is Raise; what lies between is
+// Keep. Of fewer than 4 planned sessions nothing is concluded: Keep. Window,
+// number and shares are this module's design.
+//
+// It looks at sessions that did not take place. [Simplify] is a published rule
+// on sessions that did and stayed below the dose; it stands by itself, and
+// neither enters the other.
+//
+// Today or a day not given is an [units.ErrMissing], a day after today an
+// [units.ErrConflict], a day given twice an [units.ErrDuplicate].
+func Attendance(sessions []PlannedSession, today units.Day) (AttendanceAnswer, error) {
+	if err := checkSessions(sessions, today); err != nil {
+		return AttendanceAnswer{}, err
+	}
+	a := AttendanceAnswer{Days: attendanceDays}
+	for _, s := range sessions {
+		if today-s.Day >= attendanceDays {
+			continue
+		}
+		a.Planned++
+		if s.Missed == screening.No {
+			a.Done++
+		}
+	}
+	a.Advice = Keep
+	code := evidence.Code("progression.attendance-between")
+	switch {
+	case a.Planned < fewPlanned:
+		code = "progression.attendance-few"
+	case shareOf(a.Done, a.Planned) <= lowShare:
+		a.Advice, code = Ease, "progression.attendance-low"
+	case nearlyAll(a.Done, a.Planned):
+		a.Advice, code = Raise, "progression.attendance-full"
+	}
+	a.Reasons = []evidence.Reason{evidence.Because(code, factAttendance).
+		With("done", a.Done).With("planned", a.Planned).With("days", a.Days).With("least", fewPlanned)}
+	return a, nil
+}
+
+// shareOf is the share of the planned sessions that was done, 0 of none.
+func shareOf(done, planned int) units.Fraction {
+	if planned == 0 {
+		return 0
+	}
+	return units.Fraction(float64(done) / float64(planned))
+}
+
+// nearlyAll asks for a number too: else three sessions, too few to tell from,
+// would say more once a fourth was missed.
+func nearlyAll(done, planned int) bool {
+	return done >= fewPlanned && shareOf(done, planned) >= fullShare
+}
+
+func checkSessions(sessions []PlannedSession, today units.Day) error {
+	var bad units.FieldErrors
+	bad.Add("/today", today.Check())
+	var days []units.Day
+	for i, s := range sessions {
+		path := fmt.Sprintf("/sessions/%d", i)
+		err := s.Day.Check()
+		switch {
+		case err != nil:
+		case slices.Contains(days, s.Day):
+			err = units.Field("", s.Day, "each day once", units.ErrDuplicate)
+		case today.Check() == nil:
+			err = dayUpTo(s.Day, today)
+		}
+		days = append(days, s.Day)
+		bad.Add(path+"/day", err)
+		bad.Add(path+"/missed", orNone(s.Missed))
+	}
+	return bad.Err()
+}
