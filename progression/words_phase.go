@@ -17,5 +17,25 @@ func happeningWords() evidence.Words {
 			Client:    "Let us make the plan shorter, so that it fits your week better.",
 			Clinician: "{done} of {planned} sessions in {days} days: simplify the plan, with fewer exercises or sets and shorter sessions, and ask what would fit. No published rule.",
 		},
+		"progression.happened-assessed": {Clinician: "Told: {what}, which the assessment of {assessed} had to look at."},
+		"progression.happened-ends-plan": {
+			Client:    "Thank you for telling us. We look at everything again before you go on.",
+			Clinician: "Told: {what}, not known to the assessment of {assessed}: it ends clearances, estimates and the plan. Assess anew.",
+		},
+		"progression.happened-in-training": {Clinician: "Related to training: {related}. Look at dose, exercise and technique too."},
+		"progression.happened-not-asked": {
+			Client:    "Before we begin: has anything happened, or have your medicines changed?",
+			Clinician: "Not asked today what has happened or changed: ask before the session.",
+		},
+		"progression.happened-review": {
+			Client:    "Thank you for telling us. We look at this together before the next session.",
+			Clinician: "Told: {what}, not known to the assessment of {assessed}: review before the next session.",
+		},
+		"progression.happened-reviewed": {Clinician: "Told: {what}, since the assessment of {assessed}; reviewed by {who}, {day}."},
+		"progression.medicine-changed": {
+			Client:    "Since your medicines have changed, we look at the plan before the next session.",
+			Clinician: "Change of medicine, not known to the assessment of {assessed}: review before the next session, with whoever prescribed it where in doubt.",
+		},
+		"progression.standing": {Clinician: "After what was told the plan: {standing}."},
 	}
 }
