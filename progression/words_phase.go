@@ -1,10 +1,16 @@
 package progression
 
-import "example.org/posology/units/evidence"
+import (
+	"maps"
+
+	"example.org/posology/units/evidence"
+)
 
 // phaseWords is what phases, the end of a programme, attendance and happenings say.
 func phaseWords() evidence.Words {
-	return happeningWords()
+	w := happeningWords()
+	maps.Copy(w, dischargeWords())
+	return w
 }
 
 // happeningWords is what attendance and happenings say.
@@ -37,5 +43,27 @@ func happeningWords() evidence.Words {
 			Clinician: "Change of medicine, not known to the assessment of {assessed}: review before the next session, with whoever prescribed it where in doubt.",
 		},
 		"progression.standing": {Clinician: "After what was told the plan: {standing}."},
+	}
+}
+
+// dischargeWords is what a person takes along.
+func dischargeWords() evidence.Words {
+	return evidence.Words{
+		"progression.discharge": {
+			Client:    "You have come to the end of this programme. Here is how to keep what you have gained.",
+			Clinician: "End of the programme: nothing more is dosed. Local rules and a licensed clinician decide.",
+		},
+		"progression.discharge-happened": {
+			Client:    "After any of these, please see your doctor or us before you go on: {what}.",
+			Clinician: "Back first, before training goes on, after any of: {what}.",
+		},
+		"progression.discharge-maintain": {
+			Client:    "Keep the weights that you have now: {days} days a week, {sets} sets of each exercise.",
+			Clinician: "Maintenance in older people, from memory: {days} sessions a week, {sets} sets, the load kept.",
+		},
+		"progression.discharge-weeks": {
+			Client:    "If you have not trained for more than {weeks} weeks, please come to us before you begin again.",
+			Clinician: "Beyond {weeks} weeks off: back for familiarisation and a new baseline. The ladder has no published source.",
+		},
 	}
 }
