@@ -8,6 +8,11 @@ import (
 
 // Facts on phases, attendance and what happens between sessions.
 const (
+	factExits         evidence.FactID = "progression.phase-exits"
+	factExitTime      evidence.FactID = "progression.exit-time"
+	factExitSessions  evidence.FactID = "progression.exit-sessions"
+	factExitTechnique evidence.FactID = "progression.exit-technique"
+	factExitVisits    evidence.FactID = "progression.exit-visits"
 	factAttendance    evidence.FactID = "progression.attendance"
 	factHappenings    evidence.FactID = "progression.happenings"
 	factMaintainYoung evidence.FactID = "progression.maintain-young"
@@ -16,10 +21,18 @@ const (
 
 // Facts of other packages that stand behind dates and events.
 const (
+	factTwoWeeks  evidence.FactID = "dose.familiarise-two-weeks"
+	factRetest    evidence.FactID = "dose.retest"
+	factExpiry    evidence.FactID = "dose.expiry"
 	factEventsEnd evidence.FactID = "screening.events-end"
 )
 
 var phaseFacts = []evidence.Fact{
+	{ID: factExits, Value: "familiarise leads to build, build to power where power is the goal, build and power to maintenance once the client's own goal is reached, maintenance to the end of the programme; for each exit every criterion is met, and what is not known permits none", Basis: evidence.Design},
+	{ID: factExitTime, Value: "a phase of learning, of building before power, and of maintenance before the end lasts until its first review", Basis: evidence.Design, From: []evidence.FactID{factTwoWeeks}},
+	{ID: factExitSessions, Value: fmt.Sprintf("at least %d sessions and %v of those planned were done", fewPlanned, fullShare), Basis: evidence.Design, From: []evidence.FactID{factAttendance}},
+	{ID: factExitTechnique, Value: "somebody saw the technique, on a day of the phase itself", Basis: evidence.Design},
+	{ID: factExitVisits, Value: fmt.Sprintf("neither of the latest %d visits eased or referred", latestVisits), Basis: evidence.Design, From: []evidence.FactID{factGates}},
 	{ID: factAttendance, Value: fmt.Sprintf("of the sessions planned in %d days, %d or more, %v or fewer done: simplify the plan; %v or more, and %d at least: nothing against more; what is not known counts as missed", attendanceDays, fewPlanned, lowShare, fullShare, fewPlanned), Basis: evidence.Design, From: []evidence.FactID{factSimplify}},
 	{ID: factHappenings, Value: "what happened or changed since the last assessment is reviewed before the next session; on its day, or without a day, it counts as after it unless it was told there; who was not asked today is asked first", Basis: evidence.Design, From: []evidence.FactID{factEventsEnd}},
 	{ID: factMaintainYoung, Value: youngText(), Source: "spiering2021", Basis: evidence.FromMemory},

@@ -8,9 +8,47 @@ import (
 
 // phaseWords is what phases, the end of a programme, attendance and happenings say.
 func phaseWords() evidence.Words {
-	w := happeningWords()
+	w := exitWords()
+	maps.Copy(w, happeningWords())
 	maps.Copy(w, dischargeWords())
 	return w
+}
+
+// exitWords is what the ways out of a phase and the dates of its plan say.
+func exitWords() evidence.Words {
+	return evidence.Words{
+		"progression.exit-goal":               {Clinician: "The client's own goal of the phase: {holds}; reached: {reached}."},
+		"progression.exit-happened":           {Clinician: "Nothing open that happened: {holds}; the plan: {standing}."},
+		"progression.exit-plan":               {Clinician: "The plan in force, until {expires}: {holds}."},
+		"progression.exit-power":              {Clinician: "Power as the goal: {holds}; the goal: {goal}."},
+		"progression.exit-referral":           {Clinician: "No open referral: {holds}; open: {referral}."},
+		"progression.exit-sessions":           {Clinician: "At least {least} sessions and {full} of those planned: {holds}; {done} of {planned}."},
+		"progression.exit-technique":          {Clinician: "The technique seen in this phase: {holds}; {who}, {day}."},
+		"progression.exit-technique-not-seen": {Clinician: "The technique seen in this phase: {holds}."},
+		"progression.exit-time":               {Clinician: "In the phase since {since}, until {settled} at least: {holds}."},
+		"progression.exit-visits":             {Clinician: "The latest {visits} visits neither eased nor referred: {holds}; they said: {said}."},
+		"progression.phase-goes-on": {
+			Client:    "We stay with this part a little longer.",
+			Clinician: "The phase {phase} goes on: no exit has every criterion met. What is not known permits none.",
+		},
+		"progression.phase-may-be-left": {
+			Client:    "Let us talk about what comes next.",
+			Clinician: "The phase {phase} may be left for {exits}: every criterion is met. Person and clinician decide.",
+		},
+		"progression.plan-dates": {Clinician: "The plan: review by {review}, strength again by {retest}, followed no longer than {expires}."},
+		"progression.plan-expired": {
+			Client:    "This plan has run its time. Let us make a new one together.",
+			Clinician: "The plan expired after {expires}: it is followed no longer without a review.",
+		},
+		"progression.retest-due": {
+			Client:    "It is time to test your strength again.",
+			Clinician: "A re-test of strength was due by {retest}.",
+		},
+		"progression.review-due": {
+			Client:    "It is time to look at your plan together.",
+			Clinician: "A review of the plan was due by {review}.",
+		},
+	}
 }
 
 // happeningWords is what attendance and happenings say.

@@ -1,0 +1,67 @@
+package progression_test
+
+import (
+	"encoding/json"
+	"errors"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"example.org/posology/dose"
+	"example.org/posology/progression"
+	"example.org/posology/units"
+)
+
+func TestPhaseStateRefuses(t *testing.T) {
+	bad := progression.PhaseState{Phase: 9, First: learningDay, Today: learningDay - 1, Plan: -1, ReviewBy: -1, Planned: -1, Done: -1,
+		Technique: dose.Observation{Day: learningDay}, Visits: []progression.Advice{1, 9}, Goal: 99, Reached: 9, Referral: 9, Standing: 9}
+	want := "/phase /today /plan /review_by /technique/day /planned /done /visits/1 /goal /reached /referral /standing"
+	if _, err := progression.PhaseExits(bad); paths(err) != want {
+		t.Errorf("%v", err)
+	}
+	for _, tt := range []struct {
+		spoil func(s *progression.PhaseState)
+		is    error
+		paths string
+	}{
+		{func(s *progression.PhaseState) { *s = progression.PhaseState{} }, units.ErrMissing, "/phase /first /today"},
+		{func(s *progression.PhaseState) { s.Done = 9 }, units.ErrConflict, "/done"},
+		{func(s *progression.PhaseState) { s.Plan = learningDay - 1 }, units.ErrConflict, "/plan"},
+		{func(s *progression.PhaseState) { s.Plan = s.Today + 1 }, units.ErrConflict, "/plan"},
+		{func(s *progression.PhaseState) { s.Technique.Day = s.Today + 1 }, units.ErrConflict, "/technique/day"},
+		{func(s *progression.PhaseState) {
+			s.First, s.Today, s.Technique.Day = 3652050, 3652050, 0
+		}, units.ErrOutOfRange, "/first /first /first"},
+		{func(s *progression.PhaseState) {
+			s.First, s.Plan, s.Today, s.Technique.Day = 3652000, 3652010, 3652040, 0
+		}, units.ErrOutOfRange, "/plan/first"},
+	} {
+		s := readyState(dose.Familiarise)
+		tt.spoil(&s)
+		if _, err := progression.PhaseExits(s); !errors.Is(err, tt.is) || paths(err) != tt.paths {
+			t.Errorf("%+v: %v", s, err)
+		}
+	}
+}
+
+func TestPhaseJSON(t *testing.T) {
+	s := readyState(dose.Build)
+	s.Visits[0], s.Plan, s.ReviewBy = 0, learningDay+1, learningDay+90
+	var again progression.PhaseState
+	if err := json.Unmarshal(units.Must(json.Marshal(s)), &again); err != nil || !cmp.Equal(again, s) {
+		t.Errorf("%v: %s", err, cmp.Diff(s, again))
+	}
+	r := phaseOf(t, s)
+	var back progression.PhaseReport
+	if err := json.Unmarshal(units.Must(json.Marshal(r)), &back); err != nil || !cmp.Equal(back, r) {
+		t.Errorf("%v: %s", err, cmp.Diff(r, back))
+	}
+	for _, into := range []any{&again, &back, &progression.ExitAnswer{}, &progression.CriterionAnswer{}} {
+		if json.Unmarshal([]byte(`{"stage":1}`), into) == nil {
+			t.Errorf("%T: an unknown field was read", into)
+		}
+	}
+	roundTrips(t, progression.ToDischarge)
+	roundTrips(t, progression.CriterionGoal)
+	roundTrips(t, progression.NotKnown)
+}
