@@ -148,7 +148,7 @@ func (h Happening) standing(assessed units.Day) (Standing, evidence.Reason) {
 // since reports whether h counts as after the assessment.
 func (h Happening) since(assessed units.Day) bool {
 	switch {
-	case h.Day > assessed || h.Unassessed.Severity() > screening.Unknown.Severity():
+	case h.Day > assessed || holds(h.Unassessed):
 		return true
 	case h.Day == assessed || h.Day.IsZero():
 		return h.Unassessed != screening.No
