@@ -1,0 +1,481 @@
+package progression_test
+
+import (
+	"encoding/json"
+	"errors"
+	"math"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/progression"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+const kilo = units.Kilogram
+
+func hasReason(d progression.Decision, code evidence.Code) bool {
+	return slices.ContainsFunc(d.Reasons, func(r evidence.Reason) bool { return r.Code == code })
+}
+
+// done sets what every set of the last visit was.
+func done(c *progression.Course, each units.Mass, reps int, left float64) {
+	v := last(c)
+	v.Plan.Load.Each = each
+	v.Sets = slices.Clone(v.Sets)
+	for i := range v.Sets {
+		v.Sets[i].Load, v.Sets[i].Reps, v.Sets[i].Effort = each, reps, units.Must(units.InReserve(left))
+	}
+}
+
+// Each row changes one thing of a course that would be raised from 4 to 4.25 kg.
+var nextRows = []struct {
+	name   string
+	spoil  func(c *progression.Course)
+	action progression.Action
+	change progression.Change
+	load   units.Mass // of the next dose; 0: none, or of another exercise
+	sets   int
+	count  int
+	why    evidence.Code
+}{
+	{"all gates, a small step", func(*progression.Course) {}, progression.Progress, progression.MoreLoad, 4*kilo + kilo/4, 3, 8, "progression.shown"},
+	{"one below the top", func(c *progression.Course) { done(c, 4*kilo, 11, 3) }, progression.Progress, progression.MoreReps, 4 * kilo, 3, 12, "progression.more-reps"},
+	{"two more while clearly easy", func(c *progression.Course) { last(c).Plan.Count = 8; done(c, 4*kilo, 8, 6) }, progression.Progress, progression.MoreReps, 4 * kilo, 3, 10, "progression.more-reps"},
+	{"a set is still to come", func(c *progression.Course) { last(c).Plan.Sets = 2; last(c).Sets = last(c).Sets[:4] }, progression.Progress, progression.MoreSets, 4 * kilo, 3, 10, "progression.one-more-set"},
+	{"technique lost", func(c *progression.Course) { last(c).FormLost = screening.Yes }, progression.Hold, progression.NoChange, 4 * kilo, 3, 10, "progression.hold"},
+	{"technique seen by nobody: repetitions, no load", func(c *progression.Course) { last(c).Observer = dose.Observation{}; done(c, 4*kilo, 10, 3) }, progression.Progress, progression.MoreReps, 4 * kilo, 3, 11, "progression.more-reps"},
+	{"pain of 3", func(c *progression.Course) { last(c).Pain.During = score(3) }, progression.Hold, progression.NoChange, 4 * kilo, 3, 10, "progression.hold"},
+	{"pain of 6", func(c *progression.Course) { last(c).Pain.During = score(6) }, progression.EaseOff, progression.NoChange, 4 * kilo, 2, 10, "progression.eased"},
+	{"a lighter day", func(c *progression.Course) { c.Request.Screening.Limits = screening.LighterSession() }, progression.EaseOff, progression.NoChange, 4 * kilo, 2, 10, "progression.lighter-day"},
+	{"a limit on mass", func(c *progression.Course) {
+		last(c).Plan.Count = 12
+		c.Request.Screening.Limits.Masses = []screening.MassLimit{{Region: body.WholeBody, Side: body.Both, Max: 4 * kilo, Author: "a surgeon"}}
+	}, progression.Hold, progression.NoChange, 4 * kilo, 3, 12, "progression.limit"},
+	{"a limit below the last load", func(c *progression.Course) {
+		c.Request.Screening.Limits.Masses = []screening.MassLimit{{Region: body.WholeBody, Side: body.Both, Max: 3 * kilo, Author: "a surgeon"}}
+	}, progression.EaseOff, progression.NoChange, 2 * kilo, 3, 10, "progression.above-limit"},
+	{"ten days missed", func(c *progression.Course) { c.Day, c.Absence = firstDay+10, screening.No }, progression.EaseOff, progression.NoChange, 2 * kilo, 2, 8, "progression.return"},
+	{"nine weeks missed", func(c *progression.Course) { c.Day, c.Absence = firstDay+63, screening.No }, progression.EaseOff, progression.NoChange, 2 * kilo, 1, 10, "progression.return-anew"},
+	{"ten days ill", func(c *progression.Course) { c.Day, c.Absence = firstDay+10, screening.Yes }, progression.StopAndRefer, progression.NoChange, 0, 0, 0, "progression.medical-absence"},
+	{"ten days ill and assessed since", func(c *progression.Course) {
+		c.Day, c.Absence, c.Request.Screening.Day = firstDay+10, screening.Yes, firstDay+9
+	}, progression.EaseOff, progression.NoChange, 2 * kilo, 1, 10, "progression.return-assessed"},
+	{"a fall since", func(c *progression.Course) { c.Request.Screening.Ended = []screening.Code{"fall"} }, progression.StopAndRefer, progression.NoChange, 0, 0, 0, "progression.plan-ended"},
+	{"a sign that ended the session", func(c *progression.Course) { last(c).Moment.Signs = []screening.Code{"feels_sick"} }, progression.StopAndRefer, progression.NoChange, 0, 0, 0, "progression.referred"},
+	{"chest pain", func(c *progression.Course) { last(c).Pain.Kind = screening.ChestPain }, progression.StopAndRefer, progression.NoChange, 0, 0, 0, "progression.referred"},
+	{"nothing may go on", func(c *progression.Course) { c.Request.Screening.Meanwhile = screening.Nothing }, progression.StopAndRefer, progression.NoChange, 0, 0, 0, "dose.no-dose-yet"},
+	{"a reading to take again first", func(c *progression.Course) {
+		c.Request.Screening.Meanwhile, c.Request.Screening.Plan = screening.Nothing, screening.SettleFirst
+	}, progression.Hold, progression.NoChange, 0, 0, 0, "progression.settle-first"},
+	{"unloaded practice only", func(c *progression.Course) { c.Request.Screening.Meanwhile = screening.UnloadedPractice }, progression.ChangeVariant, progression.NoChange, 0, 1, 8, "progression.instead"},
+	{"maintenance", func(c *progression.Course) { c.Request.Phase = dose.Maintain }, progression.Hold, progression.NoChange, 4 * kilo, 2, 10, "progression.maintain"},
+	{"nothing done", func(c *progression.Course) { last(c).Sets = nil }, progression.Hold, progression.NoChange, 4 * kilo, 3, 10, "progression.nothing-done"},
+	{"the weaker side leads", func(c *progression.Course) { last(c).Sets[4].Reps = 11 }, progression.Progress, progression.MoreReps, 4 * kilo, 3, 12, "progression.more-reps"},
+	{"total logged for one hand", func(c *progression.Course) { done(c, 4*kilo, 12, 3); last(c).Sets[0].Load = 8 * kilo }, progression.Hold, progression.NoChange, 4 * kilo, 3, 10, "progression.not-in-kit"},
+	{"pounds for kilograms", func(c *progression.Course) {
+		c.Request.Kit = dumbbells(2, 4, 4.25, 8.8)
+		last(c).Sets[0].Load = 8800 * units.Gram
+	}, progression.Hold, progression.NoChange, 4 * kilo, 3, 10, "progression.slip"},
+	{"with a lighter weight than planned", func(c *progression.Course) {
+		done(c, 3*kilo, 12, 3)
+		last(c).Plan.Load.Each = 4 * kilo
+		c.Request.Kit = dumbbells(3, 4, 4.25)
+	}, progression.Hold, progression.NoChange, 3 * kilo, 3, 8, "progression.hold"},
+}
+
+func TestNextRows(t *testing.T) {
+	for _, tt := range nextRows {
+		t.Run(tt.name, func(t *testing.T) {
+			c := rowCourse(t, 2, 4, 4.25, 6)
+			tt.spoil(&c)
+			d := nextOf(t, c)
+			if d.Action != tt.action || d.Change != tt.change || !hasReason(d, tt.why) {
+				t.Fatalf("%v, %v, %+v; want %v, %v, %s", d.Action, d.Change, d.Reasons, tt.action, tt.change, tt.why)
+			}
+			if d.Next == nil {
+				if tt.sets != 0 {
+					t.Fatal("no dose")
+				}
+				return
+			}
+			got := []int64{int64(d.Next.Load.Each), int64(d.Next.Sets), int64(d.Next.Count)}
+			if diff := cmp.Diff([]int64{int64(tt.load), int64(tt.sets), int64(tt.count)}, got); diff != "" {
+				t.Error(diff)
+			}
+		})
+	}
+}
+
+// A second visit in a row that hurts ends in an easier variant.
+func TestNextTwiceEased(t *testing.T) {
+	c := rowCourse(t, 2, 4, 4.25)
+	last(&c).Pain.During = score(7)
+	second := *last(&c)
+	second.Day += 3
+	c.Log, c.Day = append(c.Log, second), second.Day+3
+	d := nextOf(t, c)
+	if d.Action != progression.ChangeVariant || d.Instead == "" || d.Next == nil || d.Next.Exercise != d.Instead || !hasReason(d, "progression.easier-variant") {
+		t.Errorf("%v, %v, %+v", d.Action, d.Instead, d.Reasons)
+	}
+	// Where nothing easier can be dosed, the exercise is left out.
+	c.Catalogue = units.Must(exercise.Catalogue{}.With(alone(c.Request.Exercise)))
+	c.Request.Exercise = alone(c.Request.Exercise)
+	d = nextOf(t, c)
+	if d.Action != progression.StopExercise || d.Next != nil || !hasReason(d, "progression.left-out") {
+		t.Errorf("%v, %+v", d.Action, d.Reasons)
+	}
+}
+
+// alone returns the exercise without variants.
+func alone(ex exercise.Exercise) exercise.Exercise {
+	ex.Easier, ex.Harder = "", ""
+	return ex
+}
+
+// Three visits in a row below the dose: the next lighter weight; at the lightest
+// and one set, an easier variant.
+func TestNextSimplifies(t *testing.T) {
+	for _, tt := range []struct {
+		each   units.Mass
+		sets   int
+		action progression.Action
+		load   units.Mass
+		now    int
+	}{{4 * kilo, 3, progression.EaseOff, 2 * kilo, 3}, {2 * kilo, 3, progression.EaseOff, 2 * kilo, 2}, {2 * kilo, 1, progression.ChangeVariant, 0, 0}} {
+		c := rowCourse(t, 2, 4, 6)
+		last(&c).Plan.Sets = tt.sets
+		last(&c).Sets = last(&c).Sets[:2]
+		last(&c).Sets = slices.Concat(slices.Repeat(last(&c).Sets[:1], tt.sets), slices.Repeat(goodVisit().Sets[2:3], tt.sets))
+		done(&c, tt.each, 6, 3)
+		one := *last(&c)
+		for range 2 {
+			if d := nextOf(t, c); hasReason(d, "progression.below-three") {
+				t.Errorf("after %d visits: %v", len(c.Log), d.Action)
+			}
+			one.Day += 3
+			c.Log, c.Day = append(c.Log, one), one.Day+3
+		}
+		d := nextOf(t, c)
+		if d.Action != tt.action || !hasReason(d, "progression.below-three") {
+			t.Errorf("%v × %d: %v, %+v", tt.each, tt.sets, d.Action, d.Reasons)
+		}
+		if tt.now > 0 && (d.Next.Load.Each != tt.load || d.Next.Sets != tt.now) {
+			t.Errorf("%v × %d: %v × %d", tt.each, tt.sets, d.Next.Load.Each, d.Next.Sets)
+		}
+	}
+}
+
+// The closed-form bridge of [progression.RepsBeforeJump], which is the linear
+// form, is what Next asks for where that form is the more cautious one: so many
+// to failure, less the reserve that surely remains.
+func TestNextAgainstTheClosedForm(t *testing.T) {
+	for _, tt := range []struct{ from, to float64 }{{4, 5}, {4, 4.25}, {8, 9}, {20, 22.5}, {4, 4.5}} {
+		c := rowCourse(t, tt.from, tt.to)
+		done(&c, units.Must(units.Kilograms(tt.from)), 10, 3)
+		d := nextOf(t, c)
+		low, _ := d.Next.Span.Min()
+		const reserve, surely = 3, 2 // of a novice; told with an error of one
+		toFailure, _, err := progression.RepsBeforeJump(low+reserve, units.Fraction(tt.to/tt.from-1))
+		if err != nil {
+			t.Fatal(err)
+		}
+		want := max(low, int(math.Ceil(toFailure-surely)))
+		if d.RepsBefore != want {
+			t.Errorf("%v to %v: %d repetitions, the closed form %d", tt.from, tt.to, d.RepsBefore, want)
+		}
+		if d.Jump == nil || d.Jump.To.Each != units.Must(units.Kilograms(tt.to)) || d.Jump.Within != (tt.to/tt.from <= 1.1) {
+			t.Errorf("%v to %v: %+v", tt.from, tt.to, d.Jump)
+		}
+		if top, _ := d.Next.Span.Max(); top != min(20, max(12, want)) {
+			t.Errorf("%v to %v: range %v", tt.from, tt.to, d.Next.Span)
+		}
+	}
+}
+
+// The order beyond repetitions: slower lowering, a pause, an extra set, a
+// harder variant, then what stands in the way.
+func TestNextBridges(t *testing.T) {
+	c := rowCourse(t, 4, 10)
+	c.Policy.KeepExercise = true
+	c.Request.Guideline = "acsm2011-strength-novice-intermediate" // two to four sets
+	v := last(&c)
+	v.Plan.Span = units.Must(units.Between(8, 20))
+	v.Plan.Count = 20
+	v.Plan.Tempo = dose.Tempo{Lowering: 2, Lifting: 2}
+	done(&c, 4*kilo, 20, 3)
+	for _, want := range []struct {
+		change progression.Change
+		why    evidence.Code
+	}{
+		{progression.SlowerLowering, "progression.slower"}, {progression.LongerPause, "progression.pause"}, {progression.ExtraSet, "progression.extra-set"}, {progression.NoChange, "progression.too-far"},
+	} {
+		d := nextOf(t, c)
+		if d.Change != want.change || !hasReason(d, want.why) || d.Next.Load.Each != 4*kilo {
+			t.Fatalf("%v, %+v; want %v", d.Change, d.Reasons, want.change)
+		}
+		v.Plan.Tempo, v.Plan.Sets = d.Next.Tempo, d.Next.Sets
+		for len(v.Sets) < 2*v.Plan.Sets {
+			v.Sets = append(v.Sets, v.Sets[0], v.Sets[3])
+		}
+	}
+	// With more left than can be counted the weight is tried, one step.
+	done(&c, 4*kilo, 20, 6)
+	d := nextOf(t, c)
+	if d.Change != progression.FindLoad || d.Next.Finding == nil || d.Next.Finding.MaxSteps != 1 || !hasReason(d, "progression.large-step") {
+		t.Errorf("%v, %+v", d.Change, d.Reasons)
+	}
+	// At the top of the kit, the harder variant, where there is one.
+	c.Request.Kit, c.Policy.KeepExercise = dumbbells(4), false
+	d = nextOf(t, c)
+	if ex := c.Request.Exercise; ex.Harder != "" && (d.Change != progression.HarderVariant || d.Next.Exercise != ex.Harder) {
+		t.Errorf("%v, %v", d.Change, d.Instead)
+	}
+	c.Policy.KeepExercise = true
+	if d = nextOf(t, c); d.Action != progression.Hold || !hasReason(d, "progression.kit-ends") || d.Jump != nil {
+		t.Errorf("%v, %+v", d.Action, d.Reasons)
+	}
+}
+
+// While the load is looked for: on from the heaviest weight that ended as it
+// should, on looking while it is clearly easy, and back from one that was too much.
+func TestNextFinds(t *testing.T) {
+	c := rowCourse(t, 2, 3, 4, 5, 6)
+	v := last(&c)
+	v.Plan.Finding, v.Plan.Sets, v.Plan.Count = &dose.Finding{MaxSteps: 2}, 1, 10
+	trial := func(four, five float64) progression.Decision {
+		v.Sets = nil
+		for _, s := range goodVisit().Sets[1:3] {
+			for i, left := range []float64{8, four, five} {
+				s.Load, s.Reps, s.Effort = units.Mass(3+i)*kilo, 10, units.Must(units.InReserve(left))
+				v.Sets = append(v.Sets, s)
+			}
+		}
+		v.Plan.Load = equipment.Load{Each: 3 * kilo}
+		return nextOf(t, c)
+	}
+	for _, tt := range []struct {
+		four, five float64
+		load       units.Mass
+		finding    bool
+	}{{8, 7, 5 * kilo, true}, {8, 4, 5 * kilo, false}, {8, 2, 4 * kilo, false}, {4, 4, 5 * kilo, false}, {2, 2, 3 * kilo, false}} {
+		d := trial(tt.four, tt.five)
+		if d.Next.Load.Each != tt.load || (d.Next.Finding != nil) != tt.finding {
+			t.Errorf("left %v with 4 kg, %v with 5 kg: %v, %+v, %v", tt.four, tt.five, d.Next.Load.Each, d.Next.Finding, d.Change)
+		}
+	}
+	v.FormLost = screening.Yes
+	if d := trial(8, 7); d.Next.Load.Each != 3*kilo {
+		t.Errorf("with technique lost: %v", d.Next.Load.Each)
+	}
+}
+
+// A person of 70 kg moves at least 56 kg of their own in a squat: from 4 to 6 kg is
+// 50 % more in the hands and 3 % more to lift.
+func TestNextCountsTheBody(t *testing.T) {
+	ex, err := exercise.Standard().Lookup("goblet-squat")
+	if err != nil {
+		t.Fatal(err)
+	}
+	c := rowCourse(t, 4, 6)
+	c.Request.Exercise = ex
+	v := last(&c)
+	v.Plan.Exercise, v.Plan.Hold, v.Plan.OneSided = ex.ID, ex.Hold, false
+	v.Sets = v.Sets[:3]
+	for i := range v.Sets {
+		v.Sets[i].Exercise, v.Sets[i].Hold, v.Sets[i].Side = ex.ID, ex.Hold, body.Both
+	}
+	if d := nextOf(t, c); d.Change == progression.MoreLoad || d.Jump.Moved != 0 {
+		t.Errorf("body mass not known: %v, %+v", d.Change, d.Jump)
+	}
+	c.BodyMass = 70 * kilo
+	d := nextOf(t, c)
+	if d.Change != progression.MoreLoad || d.Step.External != 0.5 || math.Abs(float64(d.Step.Moved)-2.0/60) > 1e-9 || !hasReason(d, "progression.large-step") {
+		t.Errorf("%v, %+v", d.Change, d.Step)
+	}
+}
+
+func TestNextByRule(t *testing.T) {
+	omni := func(v float64) units.Effort { return units.Must(units.OMNI(v)) }
+	for _, tt := range []struct {
+		rule   progression.Rule
+		reps   int
+		effort units.Effort
+		before int // repetitions of the visit before
+		rises  bool
+	}{
+		{progression.RuleOverTarget, 13, units.Must(units.InReserve(3)), 0, true},
+		{progression.RuleOverTarget, 12, units.Must(units.InReserve(3)), 0, false},
+		{progression.RuleRepsThenLoad, 13, units.Must(units.InReserve(3)), 0, true},
+		{progression.RuleRepsThenLoad, 12, units.Must(units.InReserve(3)), 0, false},
+		{progression.RuleTwoForTwo, 14, units.Must(units.InReserve(3)), 14, true},
+		{progression.RuleTwoForTwo, 14, units.Must(units.InReserve(3)), 13, false},
+		{progression.RuleTopOfRange, 12, units.Must(units.InReserve(3)), 0, true},
+		{progression.RuleTopOfRange, 11, units.Must(units.InReserve(3)), 0, false},
+		{progression.RuleOMNIBelow8, 14, omni(7), 0, true},
+		{progression.RuleOMNIBelow8, 12, omni(7), 0, false}, // no reserve is known, and 12 do not show it
+		{progression.RuleOMNIBelow8, 12, omni(8), 0, false},
+		{progression.RuleOMNIBelow8, 12, units.Must(units.InReserve(3)), 0, false},
+	} {
+		c := rowCourse(t, 4, 4.25)
+		c.Policy.Rule = tt.rule
+		v := last(&c)
+		v.Plan.Span = units.Must(units.Between(8, 14))
+		done(&c, 4*kilo, tt.reps, 3)
+		for i := range v.Sets {
+			v.Sets[i].Effort = tt.effort
+		}
+		if tt.before > 0 {
+			earlier := *v
+			earlier.Day -= 3
+			earlier.Sets = slices.Clone(v.Sets)
+			for i := range earlier.Sets {
+				earlier.Sets[i].Reps = tt.before
+			}
+			c.Log = []progression.Visit{earlier, *v}
+		}
+		d := nextOf(t, c)
+		if (d.Change == progression.MoreLoad) != tt.rises {
+			t.Errorf("%v, %d, %v: %v, %+v", tt.rule, tt.reps, tt.effort, d.Change, d.Gates)
+		}
+	}
+}
+
+func TestSession(t *testing.T) {
+	a, b, c := rowCourse(t, 4, 4.5), rowCourse(t, 4, 4.25), rowCourse(t, 4, 4.25)
+	list, err := progression.Session([]progression.Course{a, b, c})
+	if err != nil {
+		t.Fatal(err)
+	}
+	done(&a, 4*kilo, 16, 3)
+	a.Log[0].Plan.Span, a.Log[0].Plan.Count = units.Must(units.Between(8, 16)), 16
+	list, err = progression.Session([]progression.Course{a, b, c})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if list[0].Change != progression.NoChange || list[1].Change != progression.MoreLoad || list[2].Change != progression.MoreLoad {
+		t.Errorf("%v, %v, %v", list[0].Change, list[1].Change, list[2].Change)
+	}
+	if list[0].Action != progression.Hold || !hasReason(list[0], "progression.two-rise") || list[0].Next.Load.Each != 4*kilo {
+		t.Errorf("%v, %+v", list[0].Action, list[0].Reasons)
+	}
+	b.Day, c.Log = 0, nil
+	_, err = progression.Session([]progression.Course{a, b, c})
+	if err == nil || !strings.Contains(err.Error(), "/1/day") || !strings.Contains(err.Error(), "/2/log") {
+		t.Errorf("%v", err)
+	}
+}
+
+func TestNextRefuses(t *testing.T) {
+	c := rowCourse(t, 4, 6)
+	c.Day = firstDay - 1
+	c.BodyMass = -1
+	c.Policy = progression.Policy{Rule: progression.RuleSimplify, MostReps: 21}
+	v := c.Log[0]
+	v.Plan.Exercise, v.Plan.Hold, v.Plan.Side, v.Day, v.SorenessDays = "goblet-squat", body.BothHandsOnOne, body.Left, firstDay-2, 31
+	v.Sets = nil
+	c.Log = append(c.Log, v)
+	_, err := progression.Next(c)
+	var all units.FieldErrors
+	if !errors.As(err, &all) {
+		t.Fatalf("%v", err)
+	}
+	var got []string
+	for _, f := range all {
+		got = append(got, f.Path)
+	}
+	want := []string{"/log/1/soreness_days", "/log/1/day", "/log/1/plan/exercise", "/log/1/plan/hold", "/log/1/plan/side", "/day", "/body_mass", "/policy/rule", "/policy/most_reps"}
+	if diff := cmp.Diff(want, got); diff != "" {
+		t.Error(diff)
+	}
+	for path, spoil := range map[string]func(c *progression.Course){
+		"/absence":           func(c *progression.Course) { c.Day = firstDay + 8 },
+		"/log":               func(c *progression.Course) { c.Log = nil },
+		"/log/0/day":         func(c *progression.Course) { c.Log[0].Day = 0 },
+		"/request/age":       func(c *progression.Course) { c.Request.Age = 0 },
+		"/request/screening": func(c *progression.Course) { c.Request.Screening = screening.Outcome{} },
+	} {
+		c := rowCourse(t, 4, 6)
+		spoil(&c)
+		if _, err := progression.Next(c); err == nil || !strings.Contains(err.Error(), path) {
+			t.Errorf("%v, want %s", err, path)
+		}
+	}
+}
+
+func TestNextJSON(t *testing.T) {
+	c := rowCourse(t, 2, 4, 6)
+	d := nextOf(t, c)
+	var again progression.Course
+	if err := json.Unmarshal(units.Must(json.Marshal(c)), &again); err != nil {
+		t.Fatal(err)
+	}
+	text := units.Must(json.Marshal(d))
+	if diff := cmp.Diff(string(text), string(units.Must(json.Marshal(nextOf(t, again))))); diff != "" {
+		t.Error(diff)
+	}
+	var back progression.Decision
+	if err := json.Unmarshal(text, &back); err != nil {
+		t.Fatal(err)
+	}
+	if diff := cmp.Diff(string(text), string(units.Must(json.Marshal(back)))); diff != "" {
+		t.Error(diff)
+	}
+	for _, bad := range []string{`{"action":"go"}`, `{"change":1,"change":2}`, `{"what":1}`} {
+		if json.Unmarshal([]byte(bad), &back) == nil || json.Unmarshal([]byte(bad), &again) == nil {
+			t.Errorf("%s was read", bad)
+		}
+	}
+	for a := progression.Action(0); a < 9; a++ {
+		name, err := a.MarshalText()
+		var same progression.Action
+		if valid := a <= progression.StopAndRefer; valid != (err == nil) || valid && (same.UnmarshalText(name) != nil || same != a || a.String() != string(name)) {
+			t.Errorf("action %d: %q, %v", a, name, err)
+		}
+	}
+	for a := progression.Change(0); a < 12; a++ {
+		name, err := a.MarshalText()
+		var same progression.Change
+		if valid := a <= progression.HarderVariant; valid != (err == nil) || valid && (same.UnmarshalText(name) != nil || same != a || a.String() != string(name)) {
+			t.Errorf("change %d: %q, %v", a, name, err)
+		}
+	}
+}
+
+// Every reason of the rows has words, and those that speak to a client do so
+// without numbers of the evidence.
+func TestNextWords(t *testing.T) {
+	words := units.Must(evidence.Join(progression.Words(), dose.Words()))
+	for _, tt := range nextRows {
+		c := rowCourse(t, 2, 4, 4.25, 6)
+		tt.spoil(&c)
+		for _, r := range nextOf(t, c).Reasons {
+			if words[r.Code].Clinician == "" {
+				t.Errorf("%s has no words", r.Code)
+			}
+			if strings.ContainsAny(words.Client(r), "{}%") || strings.ContainsAny(words.Clinician(r), "{}") {
+				t.Errorf("%s: %q, %q", r.Code, words.Client(r), words.Clinician(r))
+			}
+		}
+	}
+}
+
+func BenchmarkNext(b *testing.B) {
+	for name, kit := range map[string][]float64{"raise": {2, 4, 4.25, 6}, "bridge": {2, 4, 6, 10}} {
+		b.Run(name, func(b *testing.B) {
+			c := rowCourse(b, kit...)
+			b.ReportAllocs()
+			for b.Loop() {
+				nextOf(b, c)
+			}
+		})
+	}
+}
