@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 
+	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/visit"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -12,47 +13,13 @@ import (
 func kg(m units.Mass) string { return fmt.Sprintf("%.1f", m.Kilograms()) }
 
 // recordFacts lists every fact that a reason names, once, with how it is known.
-func recordFacts(p *paper, r visit.Result) error {
+func recordFacts(p *page.Paper, r visit.Result) error {
 	ledger, err := visit.Ledger()
 	if err != nil {
 		return err
 	}
-	used := map[evidence.FactID]bool{}
-	for _, reason := range allReasons(r) {
-		for _, id := range reason.Facts {
-			used[id] = true
-		}
-	}
-	cited := map[evidence.SourceID]bool{}
-	p.heading("Facts behind it, and how each is known")
-	for f := range ledger.All() {
-		if used[f.ID] {
-			p.say("- ", describe(f, ledger))
-			cited[f.Source] = true
-		}
-	}
-	p.heading("Sources")
-	for s := range evidence.Sources() {
-		if cited[s.ID] {
-			p.say("- ", fmt.Sprintf("%s: %s", s.ID, s.Citation))
-		}
-	}
+	p.Facts(ledger, allReasons(r))
 	return nil
-}
-
-func describe(f evidence.Fact, ledger *evidence.Ledger) string {
-	basis := f.Basis.String()
-	if weakest, err := ledger.Basis(f.ID); err == nil && weakest != f.Basis {
-		basis += ", resting on " + weakest.String()
-	}
-	text := fmt.Sprintf("%s: %s (%s", f.ID, f.Value, basis)
-	if f.Source != "" {
-		text += "; " + string(f.Source)
-	}
-	if f.Via != "" {
-		text += "; via " + f.Via
-	}
-	return text + ")"
 }
 
 // allReasons collects the reasons of the whole result, in order.

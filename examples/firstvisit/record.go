@@ -3,12 +3,11 @@ package main
 import (
 	"fmt"
 	"io"
-	"strings"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/visit"
-	"example.org/posology/screening"
 	"example.org/posology/units/evidence"
 )
 
@@ -18,184 +17,101 @@ func filePaper(w io.Writer, r visit.Result) error {
 	if err != nil {
 		return err
 	}
-	p.line("RECORD OF A FIRST VISIT: %s", r.Client)
-	p.line("%s", day(r.Screening.Day))
-	p.line("(%s)", r.Note)
-	p.para("Client's own task: " + r.Task + ".")
-	recordScreening(p, r.Screening)
+	p.Line("RECORD OF A FIRST VISIT: %s", r.Client)
+	p.Line("%s", page.Day(r.Screening.Day))
+	p.Line("(%s)", r.Note)
+	p.Para("Client's own task: " + r.Task + ".")
+	p.Screening(r.Screening)
 	recordEstimates(p, r)
 	if r.Week != nil {
 		recordWeek(p, *r.Week)
 	} else {
-		p.heading("No dose")
-		p.clinicians("- ", append([]evidence.Reason{r.Stop.Constraint}, r.Stop.Free...))
+		p.Heading("No dose")
+		p.Clinicians("- ", append([]evidence.Reason{r.Stop.Constraint}, r.Stop.Free...))
 	}
 	if err := recordFacts(p, r); err != nil {
 		return err
 	}
-	return p.close()
+	return p.Close()
 }
 
-func recordScreening(p *paper, o screening.Outcome) {
-	p.heading("Screening")
-	p.line("Route: %s. Meanwhile: %s.", o.Route, o.Meanwhile)
-	for _, f := range o.Findings {
-		p.line("")
-		p.clinicians("- ", []evidence.Reason{f.Reason})
-		p.line("  route %s, meanwhile %s", f.Route, f.Meanwhile)
-	}
-	if len(o.Missing) > 0 {
-		p.line("\nStill to be asked:")
-		for _, q := range o.Missing {
-			p.clinicians("- ", []evidence.Reason{q.Reason})
-		}
-	}
-	if len(o.EachDay) > 0 {
-		p.say("Every day's check must bring", listed(o.EachDay)+".")
-	}
-	p.line("\nEach published rule's own answer:")
-	for _, line := range ruleLines(o.Rules) {
-		p.say("- ", line)
-	}
-	p.line("\nLimits for every dose:")
-	for _, line := range limitLines(o.Limits) {
-		p.say("- ", line)
-	}
-}
-
-func ruleLines(r screening.Rules) []string {
-	branch := "could not be told from what was answered"
-	if p := r.Preparticipation; p.Branch != screening.BranchUnknown {
-		branch = fmt.Sprintf("branch %s, %s", p.Branch, p.Clearance)
-	}
-	lines := []string{
-		"preparticipation 2015: " + branch,
-		fmt.Sprintf("contraindications 2007: %s%s", r.Contraindications.Level, listed(r.Contraindications.Reasons)),
-		fmt.Sprintf("spinal red flags 2020: %s", r.RedFlags),
-	}
-	if r.SessionDay.Plan != screening.PlanUnknown {
-		lines = append(lines, fmt.Sprintf("session-day checks: %s%s", r.SessionDay.Plan, listed(r.SessionDay.Reasons)))
-	}
-	if len(r.Cautions) > 0 {
-		lines = append(lines, "cautions by condition"+listed(r.Cautions))
-	}
-	return lines
-}
-
-func listed(codes []screening.Code) string {
-	if len(codes) == 0 {
-		return ""
-	}
-	texts := make([]string, len(codes))
-	for i, c := range codes {
-		texts[i] = string(c)
-	}
-	return ": " + strings.Join(texts, ", ")
-}
-
-func limitLines(l screening.Limits) []string {
-	if l.IsZero() {
-		return []string{"none from what was answered"}
-	}
-	var lines []string
-	add := func(holds bool, format string, args ...any) {
-		if holds {
-			lines = append(lines, fmt.Sprintf(format, args...))
-		}
-	}
-	add(l.MaxFraction > 0, "load at most %s of 1RM", l.MaxFraction)
-	add(l.MinReserve > 0, "at least %v repetitions in reserve", l.MinReserve)
-	add(l.MaxIntensity != screening.IntensityUnknown, "effort at most %s", l.MaxIntensity)
-	add(l.NoBreathHolding, "no breath-holding")
-	add(l.EffortNotPulse, "rate effort instead of taking the pulse")
-	add(l.TechniqueFirst, "load rises only while technique and posture hold")
-	add(l.LowImpact, "impact no higher than brisk walking")
-	add(l.Support, "support in standing work")
-	add(l.Avoid != 0, "avoid: %s", l.Avoid)
-	add(l.LeastSetting != screening.SettingUnknown, "at least this supervision: %s", l.LeastSetting)
-	for _, m := range l.Masses {
-		add(true, "%s, %s: at most %s (%s)", m.Region, m.Side, m.Max, m.Author)
-	}
-	return lines
-}
-
-func recordEstimates(p *paper, r visit.Result) {
-	p.heading("Estimated one-repetition maximum")
+func recordEstimates(p *page.Paper, r visit.Result) {
+	p.Heading("Estimated one-repetition maximum")
 	if len(r.Estimates) == 0 && len(r.Refused) == 0 {
-		p.line("No test sets.")
+		p.Line("No test sets.")
 	}
 	for _, e := range r.Estimates {
 		recordEstimate(p, e)
 	}
 	for _, refused := range r.Refused {
-		p.say("- ", fmt.Sprintf("%s: no estimate. %s", refused.Set.Exercise, refused.Why))
+		p.Say("- ", fmt.Sprintf("%s: no estimate. %s", refused.Set.Exercise, refused.Why))
 	}
 }
 
-func recordEstimate(p *paper, e onerm.Estimate) {
+func recordEstimate(p *page.Paper, e onerm.Estimate) {
 	low, _ := e.Interval.Min()
 	high, _ := e.Interval.Max()
-	p.say("- ", fmt.Sprintf("%s, %s, %s: %s kg %s, between %s and %s kg (%s), on %s",
+	p.Say("- ", fmt.Sprintf("%s, %s, %s: %s kg %s, between %s and %s kg (%s), on %s",
 		e.Exercise, e.Side, e.Hold, kg(e.OneRM), e.Stated, kg(low), kg(high), e.Grade, e.Day))
 	for _, a := range e.Answers {
-		p.line("    %s: %s kg", a.Formula, kg(a.OneRM))
+		p.Line("    %s: %s kg", a.Formula, kg(a.OneRM))
 	}
-	p.clinicians("    ", e.Reasons)
+	p.Clinicians("    ", e.Reasons)
 }
 
-func recordWeek(p *paper, week dose.Week) {
-	p.heading("First week")
+func recordWeek(p *page.Paper, week dose.Week) {
+	p.Heading("First week")
 	for _, s := range week.Sessions {
-		p.line("%s: %d exercises, about %d minutes", day(s.Day), len(s.Items), s.Minutes)
+		p.Line("%s: %d exercises, about %d minutes", page.Day(s.Day), len(s.Items), s.Minutes)
 	}
-	p.para(fmt.Sprintf("Phase %s. Review by %s; test strength again by %s; follow no longer than %s.", week.Phase, day(week.Review), day(week.Retest), day(week.Expires)))
-	p.line("")
+	p.Para(fmt.Sprintf("Phase %s. Review by %s; test strength again by %s; follow no longer than %s.", week.Phase, page.Day(week.Review), page.Day(week.Retest), page.Day(week.Expires)))
+	p.Line("")
 	for _, b := range week.Beside {
-		p.clinicians("- ", b.Reasons)
+		p.Clinicians("- ", b.Reasons)
 	}
-	p.clinicians("- ", week.Reasons)
+	p.Clinicians("- ", week.Reasons)
 	items := week.Sessions[0].Items
-	p.line("\nFor every exercise:")
-	heeded, why := shared(items, len(items), cautions), shared(items, len(items), reasons)
-	p.clinicians("- ", append(heeded, why...))
+	p.Line("\nFor every exercise:")
+	heeded, why := page.Shared(items, len(items), page.Cautions), page.Shared(items, len(items), page.Reasons)
+	p.Clinicians("- ", append(heeded, why...))
 	for i, item := range items {
-		item.Cautions, item.Reasons = only(item.Cautions, heeded), only(item.Reasons, why)
+		item.Cautions, item.Reasons = page.Only(item.Cautions, heeded), page.Only(item.Reasons, why)
 		recordItem(p, i+1, item)
 	}
 	if len(week.LeftOut) == 0 {
 		return
 	}
-	p.heading("Left out, with the reason")
+	p.Heading("Left out, with the reason")
 	for _, out := range week.LeftOut {
 		instead := "nothing instead"
 		if out.Instead != "" {
 			instead = "instead: " + string(out.Instead)
 		}
-		p.line("%s (%s)", out.Exercise, instead)
-		p.clinicians("- ", out.Reasons)
+		p.Line("%s (%s)", out.Exercise, instead)
+		p.Clinicians("- ", out.Reasons)
 	}
 }
 
-func recordItem(p *paper, n int, item dose.Prescription) {
-	p.line("\n%d. %s: %s", n, item.Name, amount(item))
+func recordItem(p *page.Paper, n int, item dose.Prescription) {
+	p.Line("\n%d. %s: %s", n, item.Name, page.Amount(item))
 	if item.Mode != dose.WithoutLoad {
-		p.say("   load     ", fmt.Sprintf("%s (%s in all); %s", item.Load, item.Load.Total, item.Mode))
+		p.Say("   load     ", fmt.Sprintf("%s (%s in all); %s", item.Load, item.Load.Total, item.Mode))
 	}
 	if item.Share > 0 {
-		p.say("   share    ", fmt.Sprintf("%s of the best estimate", item.Share))
+		p.Say("   share    ", fmt.Sprintf("%s of the best estimate", item.Share))
 	}
 	if item.Reserve != (dose.Reserve{}) {
-		p.say("   reserve  ", item.Reserve.String())
+		p.Say("   reserve  ", item.Reserve.String())
 	}
-	p.say("   rest     ", fmt.Sprintf("%s seconds; build to %d sets, %s %s a set", item.Rest, item.BuildTo, item.Span, item.Measure))
+	p.Say("   rest     ", fmt.Sprintf("%s seconds; build to %d sets, %s %s a set", item.Rest, item.BuildTo, item.Span, item.Measure))
 	if item.Next != nil {
-		p.say("   next     ", nextStep(item))
+		p.Say("   next     ", nextStep(item))
 	}
 	for _, f := range item.Flags {
-		p.say("   flag     ", f.String())
+		p.Say("   flag     ", f.String())
 	}
-	p.clinicians("   heed     ", item.Cautions)
-	p.clinicians("   why      ", item.Reasons)
+	p.Clinicians("   heed     ", item.Cautions)
+	p.Clinicians("   why      ", item.Reasons)
 }
 
 func nextStep(item dose.Prescription) string {

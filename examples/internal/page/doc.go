@@ -1,3 +1,3 @@
-// Package page prints plain text for people: wrapped lines, and what a client
-// is to leave out, in everyday words.
+// Package page prints plain text for people: wrapped lines, reasons in the words
+// of their reader, what screening found, and the facts behind it.
 package page

@@ -1,0 +1,37 @@
+package page
+
+import (
+	"fmt"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
+)
+
+// Amount says sets and repetitions: "2 sets of 10 on each side".
+func Amount(item dose.Prescription) string {
+	text := fmt.Sprintf("%d sets of %d", item.Sets, item.Count)
+	if item.Sets == 1 {
+		text = fmt.Sprintf("1 set of %d", item.Count)
+	}
+	if item.Measure != exercise.Repetitions {
+		text += " " + item.Measure.String()
+	}
+	if item.OneSided {
+		text += " on each side"
+	}
+	if item.Measure == exercise.Repetitions {
+		text += fmt.Sprintf(", %g seconds down and %g seconds up", item.Tempo.Lowering, item.Tempo.Lifting)
+	}
+	return text
+}
+
+// WhenToStop says to a client when a set ends.
+func WhenToStop(item dose.Prescription) string {
+	switch {
+	case item.Measure != exercise.Repetitions:
+		return "before it gets hard to keep the position."
+	case !item.Reserve.Countable:
+		return "while it still feels clearly easy. Fewer is fine."
+	}
+	return fmt.Sprintf("when you could do only about %v more. Fewer is fine.", item.Reserve.Least)
+}

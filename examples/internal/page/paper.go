@@ -1,0 +1,84 @@
+package page
+
+import (
+	"bufio"
+	"fmt"
+	"io"
+	"strings"
+
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// A Paper collects lines of plain text, and says reasons in the words of a table.
+type Paper struct {
+	out   *bufio.Writer
+	words evidence.Words
+}
+
+// New returns an empty paper that is written to w.
+func New(w io.Writer, words evidence.Words) *Paper { return &Paper{bufio.NewWriter(w), words} }
+
+// Close writes what was collected, and returns the first error of the writer.
+func (p *Paper) Close() error { return p.out.Flush() }
+
+// Line prints one line as it is.
+func (p *Paper) Line(format string, args ...any) { fmt.Fprintf(p.out, format+"\n", args...) }
+
+// Heading prints a line in capitals with air above it.
+func (p *Paper) Heading(text string) { p.Line("\n%s\n", strings.ToUpper(text)) }
+
+// Say prints text wrapped to the page, its first line behind mark.
+func (p *Paper) Say(mark, text string) { Wrap(p.out, mark, text) }
+
+// Para prints a paragraph with air above it.
+func (p *Paper) Para(text string) {
+	p.Line("")
+	p.Say("", text)
+}
+
+// Clients prints what the reasons say to the client, each sentence once.
+func (p *Paper) Clients(mark string, reasons []evidence.Reason) {
+	said := map[string]bool{}
+	for _, r := range reasons {
+		if text := p.words.Client(r); text != "" && !said[text] {
+			said[text] = true
+			p.Say(mark, text)
+		}
+	}
+}
+
+// Clinicians prints what the reasons say to the clinician, with their facts.
+func (p *Paper) Clinicians(mark string, reasons []evidence.Reason) {
+	for _, r := range reasons {
+		text := p.words.Clinician(r)
+		if len(r.Facts) > 0 {
+			text += " " + cite(r.Facts)
+		}
+		p.Say(mark, text)
+	}
+}
+
+// Letters prints what the reasons say to the clinician, without their facts.
+func (p *Paper) Letters(mark string, reasons []evidence.Reason) {
+	for _, r := range reasons {
+		p.Say(mark, p.words.Clinician(r))
+	}
+}
+
+func cite(facts []evidence.FactID) string {
+	ids := make([]string, len(facts))
+	for i, f := range facts {
+		ids[i] = string(f)
+	}
+	return "[" + strings.Join(ids, "; ") + "]"
+}
+
+// Day prints "Monday 30 November 2026".
+func Day(d units.Day) string {
+	if d.IsZero() {
+		return "no date"
+	}
+	year, month, dayOfMonth := d.Date()
+	return fmt.Sprintf("%s %d %s %d", d.Weekday(), dayOfMonth, month, year)
+}

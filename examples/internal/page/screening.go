@@ -1,0 +1,120 @@
+package page
+
+import (
+	"fmt"
+	"strings"
+
+	"example.org/posology/screening"
+	"example.org/posology/units/evidence"
+)
+
+// Screening prints an outcome for the file: findings, what is still to be asked,
+// the rules' own answers and the limits.
+func (p *Paper) Screening(o screening.Outcome) {
+	p.Heading("Screening")
+	p.Line("Route: %s. Meanwhile: %s.", o.Route, o.Meanwhile)
+	for _, f := range o.Findings {
+		p.Line("")
+		p.Clinicians("- ", []evidence.Reason{f.Reason})
+		p.Line("  route %s, meanwhile %s", f.Route, f.Meanwhile)
+	}
+	if len(o.Missing) > 0 {
+		p.Line("\nStill to be asked:")
+		for _, q := range o.Missing {
+			p.Clinicians("- ", []evidence.Reason{q.Reason})
+		}
+	}
+	if len(o.EachDay) > 0 {
+		p.Say("Every day's check must bring", listed(o.EachDay)+".")
+	}
+	p.Line("\nEach published rule's own answer:")
+	for _, line := range RuleLines(o.Rules) {
+		p.Say("- ", line)
+	}
+	p.Line("\nLimits for every dose:")
+	for _, line := range LimitLines(o.Limits) {
+		p.Say("- ", line)
+	}
+}
+
+// RuleLines says each published rule's own answer.
+func RuleLines(r screening.Rules) []string {
+	branch := "could not be told from what was answered"
+	if p := r.Preparticipation; p.Branch != screening.BranchUnknown {
+		branch = fmt.Sprintf("branch %s, %s", p.Branch, p.Clearance)
+	}
+	lines := []string{
+		"preparticipation 2015: " + branch,
+		fmt.Sprintf("contraindications 2007: %s%s", r.Contraindications.Level, listed(r.Contraindications.Reasons)),
+		fmt.Sprintf("spinal red flags 2020: %s", r.RedFlags),
+	}
+	if r.SessionDay.Plan != screening.PlanUnknown {
+		lines = append(lines, fmt.Sprintf("session-day checks: %s%s", r.SessionDay.Plan, listed(r.SessionDay.Reasons)))
+	}
+	if len(r.Cautions) > 0 {
+		lines = append(lines, "cautions by condition"+listed(r.Cautions))
+	}
+	return lines
+}
+
+func listed(codes []screening.Code) string {
+	if len(codes) == 0 {
+		return ""
+	}
+	texts := make([]string, len(codes))
+	for i, c := range codes {
+		texts[i] = string(c)
+	}
+	return ": " + strings.Join(texts, ", ")
+}
+
+// LimitLines says the limits for every dose.
+func LimitLines(l screening.Limits) []string {
+	if l.IsZero() {
+		return []string{"none from what was answered"}
+	}
+	var lines []string
+	add := func(holds bool, format string, args ...any) {
+		if holds {
+			lines = append(lines, fmt.Sprintf(format, args...))
+		}
+	}
+	add(l.MaxFraction > 0, "load at most %s of 1RM", l.MaxFraction)
+	add(l.MinReserve > 0, "at least %v repetitions in reserve", l.MinReserve)
+	add(l.MaxIntensity != screening.IntensityUnknown, "effort at most %s", l.MaxIntensity)
+	add(l.NoBreathHolding, "no breath-holding")
+	add(l.EffortNotPulse, "rate effort instead of taking the pulse")
+	add(l.TechniqueFirst, "load rises only while technique and posture hold")
+	add(l.LowImpact, "impact no higher than brisk walking")
+	add(l.Support, "support in standing work")
+	add(l.Avoid != 0, "avoid: %s", l.Avoid)
+	add(l.LeastSetting != screening.SettingUnknown, "at least this supervision: %s", l.LeastSetting)
+	for _, m := range l.Masses {
+		add(true, "%s, %s: at most %s (%s)", m.Region, m.Side, m.Max, m.Author)
+	}
+	return lines
+}
+
+// Question is what the doctor is asked.
+func Question(o screening.Outcome) string {
+	switch {
+	case o.Route >= screening.SameDay:
+		return "My question: this person needs to be seen without delay. Would you please see or direct them today?"
+	case o.Route == screening.AskFirst:
+		return "My question: is there any reason against resistance training that builds up step by step from light loads, and are there limits that I should keep to (load, effort, positions, blood pressure)? A line with your name, the date and what it covers is enough."
+	}
+	return "I have no question that training waits for. Please tell me if you see a reason for limits."
+}
+
+// Meanwhile says what may go on until there is an answer.
+func Meanwhile(m screening.Meanwhile) string {
+	switch m {
+	case screening.WithinLimits:
+		return "training begins light and within the limits named."
+	case screening.LightSupervised:
+		return "only light loads, with somebody qualified beside the person."
+	case screening.UnloadedPractice:
+		return "only the movements, without weights."
+	}
+	return "no exercise."
+}
