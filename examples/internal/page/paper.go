@@ -51,11 +51,22 @@ func (p *Paper) Clients(mark string, reasons []evidence.Reason) {
 // Clinicians prints what the reasons say to the clinician, with their facts.
 func (p *Paper) Clinicians(mark string, reasons []evidence.Reason) {
 	for _, r := range reasons {
-		text := p.words.Clinician(r)
-		if len(r.Facts) > 0 {
-			text += " " + cite(r.Facts)
-		}
-		p.Say(mark, text)
+		p.Say(mark, p.clinician(r))
+	}
+}
+
+func (p *Paper) clinician(r evidence.Reason) string {
+	text := p.words.Clinician(r)
+	if len(r.Facts) > 0 {
+		text += " " + cite(r.Facts)
+	}
+	return text
+}
+
+// Led prints the reasons as Clinicians does, each behind a few words of its own line.
+func (p *Paper) Led(mark, lead string, reasons []evidence.Reason) {
+	for _, r := range reasons {
+		p.Say(mark, lead+" "+p.clinician(r))
 	}
 }
 

@@ -1,0 +1,172 @@
+package review
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/onerm"
+	"example.org/posology/examples/internal/plan"
+	"example.org/posology/progression"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+// Run takes a case to its decisions. Bad fields are an error; an exercise or a
+// week that cannot be dosed is part of the result.
+func Run(c Case) (Result, error) {
+	l, err := c.read()
+	if err != nil {
+		return Result{}, err
+	}
+	c.Exercises = nil
+	for _, ex := range l.exercises {
+		if _, ok := l.inForce(ex.ID, c.Review); ok {
+			c.Exercises = append(c.Exercises, ex.ID)
+		}
+	}
+	attended := c.attended(l)
+	next, err := c.coming()
+	if err != nil {
+		return Result{}, err
+	}
+	planned, err := plan.Run(plan.Case(c.planned))
+	if err != nil {
+		return Result{}, err
+	}
+	first := planned.Visit
+	r := Result{Note: c.Note, Client: c.Client, Task: c.Task, Day: c.Review, Next: next, Screening: first.Screening, Attended: attended}
+	request := plan.Request(plan.Case(c.planned), first)
+	if r.Items, err = c.decide(l, request, next); err != nil {
+		return Result{}, err
+	}
+	if w := first.Week; w != nil && slices.ContainsFunc(r.Items, Item.prescribed) {
+		r.Coming = &Coming{Review: w.Review, Retest: w.Retest, Expires: w.Expires, Beside: w.Beside, Reasons: w.Reasons}
+		for _, s := range w.Sessions {
+			r.Coming.Days = append(r.Coming.Days, s.Day)
+		}
+	}
+	return r, nil
+}
+
+const week = 7 // days
+
+// coming moves the days of the plan to the week from the review on, and returns
+// the day that is decided on: the first of them, or that of the day's check.
+func (c *Case) coming() (units.Day, error) {
+	var bad units.FieldErrors
+	days := make([]units.Day, len(c.Days))
+	for i, d := range c.Days {
+		weeks := max(0, int(c.Review-d)+week-1) / week
+		var err error
+		days[i], err = d.Plus(weeks * week)
+		bad.Add(path("days", i), err)
+	}
+	if len(days) == 0 {
+		bad.Add("/days", units.Field("", nil, "the days of the plan's first week", units.ErrMissing))
+	}
+	if c.Today != nil && c.Today.Day != c.Review {
+		bad.Add("/today/day", units.Field("", c.Today.Day, c.Review.String()+", the day of the review", units.ErrConflict))
+	}
+	if err := bad.Err(); err != nil {
+		return 0, err
+	}
+	c.Days = days
+	if c.Today != nil {
+		return c.Review, nil
+	}
+	return slices.Min(days), nil
+}
+
+// decide asks for all exercises at once, so that at most two loads rise.
+func (c Case) decide(l log, r dose.WeekRequest, next units.Day) ([]Item, error) {
+	var items []Item
+	var courses []progression.Course
+	var logs [][]logged
+	var bad units.FieldErrors
+	for _, id := range c.Exercises {
+		ex, _ := exercise.Standard().Get(id)
+		visits := c.visits(l, id)
+		item := Item{Exercise: id, Name: ex.Name}
+		var log []progression.Visit
+		for _, v := range visits {
+			bad.Add("", v.at(v.Validate()))
+			item.Log, log = append(item.Log, v.recorded), append(log, v.Visit)
+		}
+		if len(visits) == 0 {
+			asked, _ := l.inForce(id, c.Review)
+			bad.Add(path("asked", asked.at)+"/exercise", units.Field("", id, "an exercise that was done at one of the visits, or until, the day on which it was dropped", units.ErrMissing))
+		}
+		items, logs = append(items, item), append(logs, visits)
+		courses = append(courses, c.course(ex, log, r, next))
+	}
+	if err := bad.Err(); err != nil {
+		return nil, unique(err)
+	}
+	decisions, err := progression.Session(courses)
+	if err != nil {
+		return nil, unique(moved(err, logs))
+	}
+	for i, d := range decisions {
+		items[i].Decision = d
+	}
+	return items, nil
+}
+
+func (c Case) course(ex exercise.Exercise, log []progression.Visit, r dose.WeekRequest, next units.Day) progression.Course {
+	course := progression.Course{
+		Log: log, Day: next, Absence: c.Absence, BodyMass: c.BodyMass, Policy: c.Policy,
+		Request: dose.Request{
+			Screening: r.Screening, Setting: r.Setting, Exercise: ex, Side: body.Both, Goal: r.Goal, Training: r.Training,
+			Age: r.Age, Phase: r.Phase, Technique: r.Technique, Kit: r.Kit, Guideline: r.Guideline,
+		},
+	}
+	if n := len(log); n > 0 {
+		course.Request.Side = log[n-1].Plan.Side
+	}
+	course.Request.Estimate = estimate(r.Estimates, ex, course.Request.Side)
+	return course
+}
+
+// estimate returns the latest estimate of the exercise, hold and side.
+func estimate(list []onerm.Estimate, ex exercise.Exercise, side body.Side) *onerm.Estimate {
+	var latest *onerm.Estimate
+	for _, e := range list {
+		fits := e.Exercise == ex.ID && e.Hold == ex.Hold && e.Side == side
+		if fits && (latest == nil || e.Day >= latest.Day) {
+			latest = &e
+		}
+	}
+	return latest
+}
+
+// moved turns the places of a session's errors into those of the case.
+func moved(err error, logs [][]logged) error {
+	var bad units.FieldErrors
+	bad.Add("", err)
+	for _, f := range bad {
+		var i, k int
+		if _, err := fmt.Sscanf(f.Path, "/%d/log/%d", &i, &k); err == nil {
+			rest := strings.TrimPrefix(f.Path, fmt.Sprintf("/%d/log/%d", i, k))
+			f.Path = logs[i][k].place(rest)
+		} else if parts := strings.SplitN(f.Path, "/", 3); len(parts) == 3 {
+			f.Path = strings.TrimPrefix("/"+parts[2], "/request")
+		}
+	}
+	return bad.Err()
+}
+
+// unique drops what is said of a field for the second time, as of one that all
+// exercises share.
+func unique(err error) error {
+	var bad, kept units.FieldErrors
+	bad.Add("", err)
+	for _, f := range bad {
+		if !slices.ContainsFunc(kept, func(k *units.FieldError) bool { return k.Path == f.Path && k.Err == f.Err }) {
+			kept = append(kept, f)
+		}
+	}
+	return kept.Err()
+}
