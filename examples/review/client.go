@@ -1,0 +1,121 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"strings"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/review"
+	"example.org/posology/screening"
+	"example.org/posology/units/evidence"
+)
+
+// clientPaper is short, kind and in large steps: how it goes on.
+func clientPaper(w io.Writer, r review.Result) error {
+	p, err := newPaper(w)
+	if err != nil {
+		return err
+	}
+	p.Line("FOR YOU: HOW IT GOES ON")
+	p.Line("%s", page.Day(r.Day))
+	p.Line("(%s)", r.Note)
+	p.Para("What you want to be able to do: " + r.Task + ".")
+	p.Para(fmt.Sprintf("You have trained on %d days since %s. Well done.", len(r.Attended.Done), page.Day(r.Attended.Done[0])))
+	clientFirst(p, r)
+	if r.Coming == nil {
+		return closeClient(p)
+	}
+	p.Heading("Your days")
+	for _, d := range r.Coming.Days {
+		p.Line("- %s", page.Day(d))
+	}
+	clientItems(p, r)
+	p.Heading("Good to know")
+	for _, b := range r.Coming.Beside {
+		p.Clients("- ", b.Reasons)
+	}
+	p.Clients("- ", r.Coming.Reasons)
+	p.Say("- ", "We look at all of this together again by "+page.Day(r.Coming.Review)+".")
+	return closeClient(p)
+}
+
+func closeClient(p *page.Paper) error {
+	p.Para("If anything here is other than what your doctor or therapist told you, do as they say, and tell us.")
+	p.Para(noDevice)
+	return p.Close()
+}
+
+// clientFirst says what comes before the next visit.
+func clientFirst(p *page.Paper, r review.Result) {
+	p.Heading("First")
+	var list []evidence.Reason
+	names, _ := waiting(r)
+	for _, f := range r.Screening.Findings {
+		if f.Route >= screening.Tell || names == "" { // no praise beside what somebody has to look at
+			list = append(list, f.Reason)
+		}
+	}
+	for _, q := range r.Screening.Missing {
+		list = append(list, q.Reason)
+	}
+	for _, item := range r.Items {
+		if item.Decision.Next == nil {
+			list = append(list, item.Decision.Reasons...)
+		}
+	}
+	p.Clients("- ", list)
+	for _, item := range r.Items {
+		if ask := queries(item.Decision); len(ask) > 0 {
+			p.Say("- ", fmt.Sprintf("About the %s on %s:", item.Name, page.Day(last(item).Day)))
+			p.Clients("  ", ask)
+		}
+	}
+	if text := page.LeaveOut(r.Screening.Limits.Avoid); text != "" && r.Coming != nil {
+		p.Say("- ", text)
+	}
+	if r.Screening.Route == screening.AskFirst && len(r.Screening.Missing) == 0 {
+		p.Heading("The question for your doctor")
+		p.Say("", page.Question(r.Screening))
+	}
+}
+
+func clientItems(p *page.Paper, r review.Result) {
+	list := doses(r)
+	p.Heading("For all exercises")
+	most := (len(list) + 1) / 2 // said once, if it holds for half of them
+	said := append(page.Shared(list, most, page.Cautions), page.Shared(list, most, page.Reasons)...)
+	p.Clients("- ", said)
+	p.Heading("What you do each time")
+	n := 0
+	for _, item := range r.Items {
+		if next := item.Decision.Next; next != nil {
+			n++
+			why := append(stands(item.Decision), item.Decision.Reasons...)
+			why = page.Only(why, queries(item.Decision))
+			clientItem(p, n, *next, append(why, page.Only(append(next.Cautions, next.Reasons...), said)...))
+		}
+	}
+}
+
+func clientItem(p *page.Paper, n int, item dose.Prescription, why []evidence.Reason) {
+	p.Line("%d. %s", n, strings.ToUpper(item.Name))
+	p.Clients("   ", why)
+	if item.Mode != dose.WithoutLoad {
+		p.Say("   Take  ", item.Load.String())
+	}
+	p.Say("   Do    ", page.Amount(item)+".")
+	if item.Tempo.Pausing > 0 {
+		p.Say("         ", fmt.Sprintf("Pause for %g seconds before you lift.", item.Tempo.Pausing))
+	}
+	if ex, ok := exercise.Standard().Get(item.Exercise); ok {
+		p.Say("   How   ", ex.How)
+	}
+	p.Say("   Stop  ", page.WhenToStop(item))
+	if rest, ok := item.Rest.Min(); ok && item.Sets > 1 {
+		p.Say("   Rest  ", fmt.Sprintf("at least %d seconds before the next set.", rest))
+	}
+	p.Line("")
+}

@@ -1,0 +1,183 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/setlog"
+	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/review"
+	"example.org/posology/progression"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// recordItem prints one exercise: its log, what is next, what changes, what
+// stands in the way and why.
+func recordItem(p *page.Paper, n int, item review.Item, shared []evidence.Reason) {
+	d := item.Decision
+	p.Line("")
+	p.Say(fmt.Sprintf("%d. ", n), strings.ToUpper(item.Name)+": "+overview(item))
+	p.Line("")
+	for _, v := range item.Log {
+		p.Say(fmt.Sprintf("   %-12s", v.Day), visited(v))
+	}
+	p.Line("")
+	if d.Next != nil {
+		recordNext(p, *d.Next)
+	}
+	why := d.Reasons
+	if d.Step != nil {
+		p.Say("   step     ", stepText(*d.Step))
+		p.Clinicians("            ", page.Only(d.Step.Reasons, why))
+	}
+	if d.Jump != nil {
+		p.Say("   after it ", stepText(*d.Jump)+bridgeText(d))
+		p.Clinicians("            ", d.Jump.Reasons)
+		why = page.Only(why, d.Jump.Reasons)
+	} else if d.Next != nil && d.Next.Mode != dose.WithoutLoad {
+		p.Say("   after it ", "the kit has nothing heavier")
+	}
+	for _, g := range d.Gates {
+		p.Led("   gate     ", fmt.Sprintf("%s: %s.", g.Gate, g.Advice), g.Reasons)
+	}
+	p.Clinicians("   why      ", once(why))
+	if d.Next != nil {
+		p.Clinicians("   heed     ", page.Only(d.Next.Cautions, shared))
+		p.Clinicians("   dose     ", page.Only(d.Next.Reasons, shared))
+	}
+}
+
+func recordNext(p *page.Paper, next dose.Prescription) {
+	p.Say("   next     ", fmt.Sprintf("%s: %s", next.Name, page.Amount(next)))
+	if next.Mode != dose.WithoutLoad {
+		p.Say("   load     ", fmt.Sprintf("%s (%s in all); %s", next.Load, next.Load.Total, next.Mode))
+	}
+	if next.Share > 0 {
+		p.Say("   share    ", fmt.Sprintf("%s of the best estimate", next.Share))
+	}
+	if next.Reserve != (dose.Reserve{}) {
+		p.Say("   reserve  ", next.Reserve.String())
+	}
+	p.Say("   rest     ", fmt.Sprintf("%s seconds; build to %d sets, %s %s a set", next.Rest, next.BuildTo, next.Span, next.Measure))
+	for _, f := range next.Flags {
+		p.Say("   flag     ", f.String())
+	}
+}
+
+// stepText says how large a step is; its reasons say what is published.
+func stepText(j progression.Jump) string {
+	text := fmt.Sprintf("%s to %s: %s of the weight held", j.From, held(j.To.Hold, j.To.Each), j.External)
+	if j.Moved > 0 {
+		text += fmt.Sprintf(", %s of all that is moved", j.Moved)
+	}
+	if j.Within {
+		return text + "; within what is published"
+	}
+	return text + "; beyond what is published for the weight held"
+}
+
+// bridgeText says how many repetitions come before the step.
+func bridgeText(d progression.Decision) string {
+	top, _ := d.Next.Span.Max()
+	switch {
+	case d.RepsBefore == 0:
+		return "; no number of repetitions shows it"
+	case d.RepsBefore > top:
+		return fmt.Sprintf("; it would take %d repetitions in reserve to show it, and the range ends at %d", d.RepsBefore, top)
+	}
+	return fmt.Sprintf("; %d repetitions in reserve, in every set, show it", d.RepsBefore)
+}
+
+// visited prints what was asked for and done at one visit.
+func visited(v progression.Visit) string {
+	text := fmt.Sprintf("asked %d of %d", v.Plan.Sets, v.Plan.Count)
+	if v.Plan.Mode != dose.WithoutLoad {
+		text += " with " + held(v.Plan.Hold, v.Plan.Load.Each)
+	}
+	text += "; done"
+	if len(v.Sets) == 0 {
+		text += " nothing"
+	}
+	for _, side := range []body.Side{body.Both, body.Left, body.Right} {
+		text += sideDone(v, side)
+	}
+	if pain := painText(v.Pain); pain != "" {
+		text += "; " + pain
+	}
+	return text
+}
+
+// sideDone prints the sets of one side: " left 12, 11 (rir 4, 3)".
+func sideDone(v progression.Visit, side body.Side) string {
+	var reps, efforts []string
+	for _, s := range v.Sets {
+		if s.Side != side {
+			continue
+		}
+		reps = append(reps, fmt.Sprint(s.Reps)+otherLoad(v, s))
+		efforts = append(efforts, effortText(s, len(reps) > 1))
+	}
+	if len(reps) == 0 {
+		return ""
+	}
+	text := " " + strings.Join(reps, ", ") + " (" + strings.Join(efforts, ", ") + ")"
+	if side != body.Both {
+		return " " + side.String() + text
+	}
+	return text
+}
+
+// effortText prints "rir 4", and after the first set of a side "4".
+func effortText(s setlog.Set, again bool) string {
+	text, err := s.Effort.MarshalText()
+	if err != nil || len(text) == 0 {
+		return "effort not recorded"
+	}
+	if short, ok := strings.CutPrefix(string(text), "rir "); ok && again {
+		return short
+	}
+	return string(text)
+}
+
+func otherLoad(v progression.Visit, s setlog.Set) string {
+	each, err := s.Each()
+	if err != nil || each == v.Plan.Load.Each {
+		return ""
+	}
+	return " with " + held(s.Hold, each)
+}
+
+// held says what one implement weighs, and that there are two where there are.
+func held(h body.Hold, each units.Mass) string {
+	if h.Implements() > 1 {
+		return each.String() + " each"
+	}
+	return each.String()
+}
+
+// painText prints the scores of pain that are above nought.
+func painText(p *screening.Pain) string {
+	if p == nil {
+		return "pain not recorded"
+	}
+	var list []string
+	some := p.Kind > screening.OrdinaryPain
+	for _, s := range [...]struct {
+		when  string
+		score *float64
+	}{{"usual", p.Usual}, {"during", p.During}, {"after", p.After}, {"next morning", p.NextMorning}} {
+		if s.score != nil {
+			list = append(list, fmt.Sprintf("%s %g", s.when, *s.score))
+			some = some || *s.score > 0
+		}
+	}
+	if !some {
+		return ""
+	}
+	where := strings.TrimSpace(fmt.Sprintf("%s %s", p.Side, p.Site))
+	return strings.TrimRight(fmt.Sprintf("pain of kind %s, %s: %s", p.Kind, where, strings.Join(list, ", ")), " ,:")
+}

@@ -1,0 +1,88 @@
+package main
+
+import (
+	"encoding/json"
+	"flag"
+	"fmt"
+	"io"
+	"os"
+
+	"example.org/posology/examples/internal/demo"
+	"example.org/posology/examples/internal/review"
+	"example.org/posology/units"
+)
+
+func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
+
+// An order is what the flags ask for.
+type order struct {
+	file   string // empty: the embedded case
+	reader string
+	asJSON bool
+}
+
+// run returns the exit status: 0, 1 for a bad case, 2 for bad flags.
+func run(args []string, stdout, stderr io.Writer) int {
+	var o order
+	flags := flag.NewFlagSet("review", flag.ContinueOnError)
+	flags.SetOutput(stderr)
+	flags.StringVar(&o.file, "case", "", "read the case from this JSON `file`; without it an invented case is used")
+	flags.StringVar(&o.reader, "for", "file", "print the paper for `client`, file or doctor")
+	flags.BoolVar(&o.asJSON, "json", false, "write the whole result as JSON")
+	if err := flags.Parse(args); err != nil {
+		return 2
+	}
+	if papers[o.reader] == nil || flags.NArg() > 0 {
+		fmt.Fprintln(stderr, "review: -for takes client, file or doctor, and there are no other arguments")
+		return 2
+	}
+	write := lookBack
+	if err := write(o, stdout); err != nil {
+		fmt.Fprintln(stderr, "review: the case cannot be used:")
+		fmt.Fprintln(stderr, err)
+		return 1
+	}
+	return 0
+}
+
+// papers are the three papers that come out of one review.
+var papers = map[string]func(io.Writer, review.Result) error{
+	"client": clientPaper,
+	"file":   filePaper,
+	"doctor": doctorPaper,
+}
+
+// lookBack reviews the log of one person.
+func lookBack(o order, w io.Writer) error {
+	data, err := read(o.file, demo.HomeReview())
+	if err != nil {
+		return err
+	}
+	var c review.Case
+	if err := units.DecodeJSON(data, &c); err != nil {
+		return err
+	}
+	result, err := review.Run(c)
+	if err != nil {
+		return err
+	}
+	if o.asJSON {
+		return writeJSON(w, result)
+	}
+	return papers[o.reader](w, result)
+}
+
+// read returns the file, or what is embedded if none is named.
+func read(file string, embedded []byte) ([]byte, error) {
+	if file == "" {
+		return embedded, nil
+	}
+	return os.ReadFile(file)
+}
+
+func writeJSON(w io.Writer, v any) error {
+	encoder := json.NewEncoder(w)
+	encoder.SetIndent("", "  ")
+	encoder.SetEscapeHTML(false)
+	return encoder.Encode(v)
+}

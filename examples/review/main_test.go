@@ -1,0 +1,276 @@
+package main
+
+import (
+	"bytes"
+	"encoding/json"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"example.org/posology/examples/internal/demo"
+	"example.org/posology/examples/internal/edited"
+	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/review"
+	"example.org/posology/examples/internal/visit"
+	"example.org/posology/progression"
+	"example.org/posology/units"
+)
+
+const refer = "../internal/demo/home-review-refer.json"
+
+func runProgram(t *testing.T, args ...string) (status int, stdout, stderr string) {
+	t.Helper()
+	var out, errs bytes.Buffer
+	status = run(args, &out, &errs)
+	return status, out.String(), errs.String()
+}
+
+// printed runs the program, which has to end well, and returns what it prints.
+func printed(t *testing.T, args ...string) string {
+	t.Helper()
+	status, out, errs := runProgram(t, args...)
+	if status != 0 || errs != "" {
+		t.Fatalf("%v: status %d, %s", args, status, errs)
+	}
+	return out
+}
+
+// flat undoes the wrapping of lines.
+func flat(text string) string { return strings.Join(strings.Fields(text), " ") }
+
+func reviewed(t *testing.T, data []byte) review.Result {
+	t.Helper()
+	var c review.Case
+	if err := units.DecodeJSON(data, &c); err != nil {
+		t.Fatal(err)
+	}
+	r, err := review.Run(c)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return r
+}
+
+func TestPapers(t *testing.T) {
+	unkind := []string{"safe", "cleared", "failed", "frail", "non-responder", "%"}
+	for _, args := range [][]string{nil, {"-case", refer}} {
+		for reader := range papers {
+			got := printed(t, append([]string{"-for", reader}, args...)...)
+			for _, want := range []string{"invented", "no medical device", "local rules and a licensed clinician decide"} {
+				if !strings.Contains(flat(got), want) {
+					t.Errorf("%v -for %s: no %q in\n%s", args, reader, want, got)
+				}
+			}
+			for i, line := range strings.Split(got, "\n") {
+				if len([]rune(line)) > page.Width+14 || strings.ContainsAny(line, "{}") {
+					t.Errorf("%v -for %s line %d: %q", args, reader, i+1, line)
+				}
+			}
+			for _, word := range unkind {
+				if reader == "client" && strings.Contains(strings.ToLower(got), word) {
+					t.Errorf("%v: the client reads %q", args, word)
+				}
+			}
+		}
+		if printed(t, args...) != printed(t, append([]string{"-for", "file"}, args...)...) {
+			t.Error("without -for the paper for the file is not printed")
+		}
+	}
+}
+
+// What the invented case is there to show.
+func TestDemo(t *testing.T) {
+	r := reviewed(t, demo.HomeReview())
+	want := []struct {
+		action  progression.Action
+		change  progression.Change
+		queries int
+	}{
+		{progression.Progress, progression.MoreLoad, 0},
+		{progression.Progress, progression.MoreReps, 0},
+		{progression.EaseOff, progression.NoChange, 0},
+		{progression.Hold, progression.NoChange, 2},
+		{progression.Hold, progression.NoChange, 0},
+	}
+	if len(r.Items) != len(want) {
+		t.Fatalf("%d exercises", len(r.Items))
+	}
+	for i, w := range want {
+		d := r.Items[i].Decision
+		if d.Action != w.action || d.Change != w.change || len(d.Queries) != w.queries || d.Next == nil {
+			t.Errorf("%s: %s, %s, %d queries", r.Items[i].Name, d.Action, d.Change, len(d.Queries))
+		}
+	}
+	if step := r.Items[0].Decision.Step; step == nil || step.Within || step.Moved == 0 || step.Moved > 0.1 {
+		t.Errorf("the load that rises is to be far for the hand and near for the body: %+v", step)
+	}
+	if a := r.Attended; a.Planned != 10 || len(a.Done) != 9 || len(a.Missed) != 1 || len(a.Short) != 2 {
+		t.Errorf("attended: %+v", a)
+	}
+}
+
+func TestPapersSayWhatMatters(t *testing.T) {
+	for _, tt := range []struct {
+		args []string
+		want []string
+	}{
+		{[]string{"-for", "client"}, []string{"Take 10 kg dumbbell in both hands", "Next time, try one more.", "We go by how it feels", "About the seated hammer curl on Friday 5 March 2027: Please tell us which weight you used.", "by Tuesday 20 April 2027"}},
+		{[]string{"-for", "file"}, []string{"6 kg to 10 kg: 66.7 % of the weight held, 6.1 % of all that is moved", "published guidance is 2 to 10 %", "missed: Friday 12 February 2027", "Logged with 4 kg where 2 kg was planned", "during 6", "the range ends at 20", "Review by Tuesday 20 April 2027", "SOURCES"}},
+		{[]string{"-for", "doctor"}, []string{"Treated hypertension", "during 6", "I have no question that training waits for", "training goes on, within the limits named"}},
+		{[]string{"-for", "client", "-case", refer}, []string{"Before you go on, somebody should have a look."}},
+		{[]string{"-for", "file", "-case", refer}, []string{"NO FURTHER DAYS", "the day's check was not made here", "pain of kind spreading", "before anything else (sit-to-stand holding a dumbbell, hip hinge with one dumbbell, dumbbell floor press)"}},
+		{[]string{"-for", "doctor", "-case", refer}, []string{"pain of kind spreading", "before this person trains again", "Until I hear from you: no exercise."}},
+	} {
+		got := flat(printed(t, tt.args...))
+		for _, want := range tt.want {
+			if !strings.Contains(got, want) {
+				t.Errorf("%v: no %q in\n%s", tt.args, want, got)
+			}
+		}
+	}
+	if got := printed(t, "-for", "client", "-case", refer); strings.Contains(got, "YOUR DAYS") || strings.Contains(got, "Take ") {
+		t.Errorf("somebody has to look first, and the client gets days or weights:\n%s", got)
+	}
+}
+
+// Every reason of a decision and of its dose stands in the paper for the file,
+// and so does every fact behind it.
+func TestFileHasEveryReason(t *testing.T) {
+	words, err := visit.Words()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for name, data := range map[string][]byte{"demo": demo.HomeReview(), "refer": demo.HomeReviewRefer()} {
+		r := reviewed(t, data)
+		var out bytes.Buffer
+		if err := filePaper(&out, r); err != nil {
+			t.Fatal(err)
+		}
+		got := flat(out.String())
+		for _, reason := range allReasons(r) {
+			if text := words.Clinician(reason); words[reason.Code].Clinician == "" || !strings.Contains(got, flat(text)) {
+				t.Errorf("%s: %s is not in the file: %q", name, reason.Code, text)
+			}
+			for _, id := range reason.Facts {
+				if !strings.Contains(got, "- "+string(id)+": ") {
+					t.Errorf("%s: the fact %s is not listed", name, id)
+				}
+			}
+		}
+		for _, item := range r.Items {
+			if len(item.Decision.Reasons)+len(item.Decision.Gates) == 0 {
+				t.Errorf("%s: %s is decided without a reason", name, item.Name)
+			}
+		}
+	}
+}
+
+// The JSON decodes into the result and encodes to the same bytes.
+func TestJSONRoundTrip(t *testing.T) {
+	for _, args := range [][]string{{"-json"}, {"-json", "-case", refer}} {
+		first := printed(t, args...)
+		var result review.Result
+		if err := json.Unmarshal([]byte(first), &result); err != nil {
+			t.Fatal(err)
+		}
+		var second bytes.Buffer
+		if err := writeJSON(&second, result); err != nil {
+			t.Fatal(err)
+		}
+		if diff := cmp.Diff(first, second.String()); diff != "" {
+			t.Error(diff)
+		}
+	}
+}
+
+func TestBadCases(t *testing.T) {
+	const (
+		squat  = `"from": "2027-02-02", "exercise": "goblet-squat"`
+		press  = `"from": "2027-02-05", "exercise": "dumbbell-floor-press", "load": "4 kg", "stated": "per hand"`
+		row    = `"2027-02-02,goblet-squat,both,both hands on one,4 kg,,8,rir 6"`
+		visit2 = `{"day": "2027-02-05", "observer"`
+		review = `"review": "2027-03-09"`
+	)
+	tests := []struct{ name, old, new, want string }{
+		{"an unknown exercise", squat, `"from": "2027-02-02", "exercise": "goblet-squad"`, `/asked/0/exercise = "goblet-squad", allowed: did you mean goblet-squat`},
+		{"a load that is not in the kit", press, strings.Replace(press, "4 kg", "5 kg", 1), "/asked/11/load = 5 kg, allowed: a weight of the kit: 2 kg, 4 kg, 6 kg, 10 kg each"},
+		{"a bare mass for two dumbbells", press, strings.Replace(press, `, "stated": "per hand"`, "", 1), "/asked/11/load"},
+		{"no reserve", `"span": {"min": 8, "max": 12}, "reserve": 5`, `"span": {"min": 8, "max": 12}`, "/asked/0/reserve"},
+		{"no sets asked for", `"sets": 1, "count": 8`, `"sets": 0, "count": 8`, "/asked/0/sets"},
+		{"a count beyond its range", `"sets": 1, "count": 8`, `"sets": 1, "count": 13`, "/asked/0/count"},
+		{"doses out of order", `"from": "2027-02-05", "exercise": "goblet-squat"`, `"from": "2027-02-01", "exercise": "goblet-squat"`, "/asked/1/from"},
+		{"days out of order", visit2, `{"day": "2027-02-01", "observer"`, "/visits/1/day"},
+		{"a visit after the review", review, `"review": "2027-03-01"`, "/visits/7/day"},
+		{"no review", review, `"absence": "no"`, "/review"},
+		{"a set of another day", row, strings.Replace(row, "02-02", "02-03", 1), "/sets/1/day"},
+		{"a set of an unknown exercise", row, strings.Replace(row, "squat", "squad", 1), "/sets/1/exercise"},
+		{"a set of an exercise that was not asked for", row, strings.Replace(row, "goblet-squat", "dumbbell-hip-thrust", 1), "/sets/1/exercise"},
+		{"a set without a load", row, strings.Replace(row, "4 kg", "", 1), "/sets/1/load"},
+		{"a set in another hold", row, strings.Replace(row, "both hands on one", "one hand", 1), "/sets/1/hold"},
+		{"an unknown column", `"day,exercise,side`, `"day,name,side`, "/sets/0/name"},
+		{"pain beyond the scale", `"during": 6`, `"during": 16`, "/visits/8/but/0/pain/during"},
+		{"a sign that is none", `"moment": {}`, `"moment": {"signs": ["dizzy"]}`, "/visits/0/moment/signs/0"},
+		{"sore for ever", `{"exercise": "one-dumbbell-hinge", "form_lost"`, `{"exercise": "one-dumbbell-hinge", "soreness_days": 99, "form_lost"`, "/visits/8/but/1/soreness_days"},
+		{"a blank line", row, `"", ` + strings.Replace(row, "4 kg", "4", 1), "/sets/2/load"},
+		{"a set of one side", row, strings.Replace(row, "both,", "left,", 1), "/sets/1/side"},
+		{"pain and none", `"pain": {"kind": "ordinary", "site": "shoulder", "side": "right", "usual": 1, "during": 6`, `"pain_free": true, "pain": {"kind": "ordinary", "usual": 1, "during": 6`, "/visits/8/but/0/pain"},
+		{"an exception for another exercise", `{"exercise": "one-dumbbell-hinge", "form_lost"`, `{"exercise": "kettlebell-swing", "form_lost"`, "/visits/8/but/1/exercise"},
+		{"an unknown field", review, review + `, "weeks": 5`, "/weeks"},
+		{"a key twice", review, review + ", " + review, "/review"},
+		{"no days", `"days": ["2027-02-02", "2027-02-05"]`, `"days": []`, "/days"},
+		{"a policy that is none", review, review + `, "policy": {"most_reps": 40}`, "/policy/most_reps"},
+	}
+	for _, tt := range tests {
+		status, out, errs := runProgram(t, "-case", edited.File(t, "case.json", demo.HomeReview(), tt.old, tt.new))
+		if status != 1 || out != "" || !strings.Contains(errs, tt.want) {
+			t.Errorf("%s: status %d, %q; want 1 and %s", tt.name, status, errs, tt.want)
+		}
+	}
+	if status, _, _ := runProgram(t, "-case", "testdata/nothing.json"); status != 1 {
+		t.Errorf("no such file: status %d, want 1", status)
+	}
+	for _, args := range [][]string{{"-for", "nobody"}, {"-nonsense"}, {"extra"}} {
+		if status, _, errs := runProgram(t, args...); status != 2 || errs == "" {
+			t.Errorf("%v: status %d, %q; want 2 and a word why", args, status, errs)
+		}
+	}
+}
+
+// After more than a week the reason of the absence is asked for, once; with it
+// nothing is made harder.
+func TestAbsence(t *testing.T) {
+	const march9, march16 = "2027-03-09", "2027-03-16"
+	late := edited.File(t, "case.json", []byte(strings.ReplaceAll(string(demo.HomeReview()), march9, march16)), march16, march16)
+	status, out, errs := runProgram(t, "-case", late)
+	if status != 1 || out != "" || strings.Count(errs, "/absence") != 1 || !strings.Contains(errs, "11 days") {
+		t.Errorf("status %d, %q", status, errs)
+	}
+	answered := strings.ReplaceAll(string(demo.HomeReview()), march9, march16)
+	answered = strings.Replace(answered, `"minutes": 45`, `"minutes": 45, "absence": "no"`, 1)
+	for _, item := range reviewed(t, []byte(answered)).Items {
+		if item.Decision.Action == progression.Progress {
+			t.Errorf("%s: %s after 11 days away", item.Name, item.Decision.Change)
+		}
+	}
+	ill := strings.Replace(answered, `"absence": "no"`, `"absence": "yes"`, 1)
+	for _, item := range reviewed(t, []byte(ill)).Items {
+		if item.Decision.Action != progression.StopAndRefer {
+			t.Errorf("%s: %s after an absence with a medical cause", item.Name, item.Decision.Action)
+		}
+	}
+}
+
+// A sign that ends a session, and pain of a kind that the pain model is never
+// used for, hold up every exercise and not only the one in which they showed.
+func TestGraveThingsAreOfThePerson(t *testing.T) {
+	const form = `"form_lost": "yes"`
+	for _, instead := range []string{`"moment": {"signs": ["dizzy_or_swaying"]}`, `"pain": {"kind": "chest", "during": 2}`} {
+		file := strings.Replace(string(demo.HomeReview()), form, instead, 1)
+		for _, item := range reviewed(t, []byte(file)).Items {
+			if item.Decision.Action != progression.StopAndRefer || item.Decision.Next != nil {
+				t.Errorf("%s: %s: %s", instead, item.Name, item.Decision.Action)
+			}
+		}
+	}
+}

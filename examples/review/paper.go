@@ -1,0 +1,133 @@
+package main
+
+import (
+	"io"
+	"strings"
+
+	"example.org/posology/dose"
+	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/review"
+	"example.org/posology/examples/internal/visit"
+	"example.org/posology/progression"
+	"example.org/posology/units/evidence"
+)
+
+func newPaper(w io.Writer) (*page.Paper, error) {
+	words, err := visit.Words()
+	return page.New(w, words), err
+}
+
+const noDevice = "This comes from an example of a library, which is no medical device. It gives nobody leave to train: local rules and a licensed clinician decide."
+
+// doses are the doses of the next visit.
+func doses(r review.Result) []dose.Prescription {
+	var list []dose.Prescription
+	for _, item := range r.Items {
+		if item.Decision.Next != nil {
+			list = append(list, *item.Decision.Next)
+		}
+	}
+	return list
+}
+
+// stands returns what the gates say that stand in the way of more load.
+func stands(d progression.Decision) []evidence.Reason {
+	var list []evidence.Reason
+	for _, g := range d.Gates {
+		if g.Advice != progression.Raise {
+			list = append(list, g.Reasons...)
+		}
+	}
+	return list
+}
+
+// waits reports whether somebody else has to look at the exercise first.
+func waits(item review.Item) bool { return item.Decision.Action == progression.StopAndRefer }
+
+// waiting returns the exercises that somebody else has to look at first, and why.
+func waiting(r review.Result) (names string, why []evidence.Reason) {
+	var list []string
+	for _, item := range r.Items {
+		if waits(item) {
+			list = append(list, item.Name)
+			why = append(why, item.Decision.Reasons...)
+		}
+	}
+	return strings.Join(list, ", "), once(why)
+}
+
+// bodily returns what hurt, showed or was lost at a visit, so far that less or
+// nothing follows from it.
+func bodily(v progression.Visit) []evidence.Reason {
+	report, err := progression.Gates(v)
+	if err != nil {
+		return nil // it was decided on, so it has no bad field
+	}
+	var list []evidence.Reason
+	for _, g := range report.Gates {
+		if g.Gate <= progression.GateRange && g.Advice >= progression.Ease {
+			list = append(list, g.Reasons...)
+		}
+	}
+	return list
+}
+
+func last(item review.Item) progression.Visit { return item.Log[len(item.Log)-1] }
+
+// allReasons collects the reasons of the whole result, in order.
+func allReasons(r review.Result) []evidence.Reason {
+	var all []evidence.Reason
+	for _, f := range r.Screening.Findings {
+		all = append(all, f.Reason)
+	}
+	for _, q := range r.Screening.Missing {
+		all = append(all, q.Reason)
+	}
+	for _, s := range r.Attended.Short {
+		if s.Why != nil {
+			all = append(all, *s.Why)
+		}
+	}
+	for _, item := range r.Items {
+		all = append(all, item.Decision.Reasons...)
+		for _, v := range item.Log {
+			all = append(all, bodily(v)...)
+		}
+		for _, g := range item.Decision.Gates {
+			all = append(all, g.Reasons...)
+		}
+		for _, j := range []*progression.Jump{item.Decision.Step, item.Decision.Jump} {
+			if j != nil {
+				all = append(all, j.Reasons...)
+			}
+		}
+	}
+	for _, p := range doses(r) {
+		all = append(append(all, p.Cautions...), p.Reasons...)
+	}
+	if r.Coming != nil {
+		all = append(all, r.Coming.Reasons...)
+		for _, b := range r.Coming.Beside {
+			all = append(all, b.Reasons...)
+		}
+	}
+	return all
+}
+
+// queries are the reasons of what is to be asked about.
+func queries(d progression.Decision) []evidence.Reason {
+	var list []evidence.Reason
+	for _, q := range d.Queries {
+		list = append(list, q.Reason)
+	}
+	return once(list)
+}
+
+// once drops reasons that stand twice.
+func once(list []evidence.Reason) []evidence.Reason {
+	var kept []evidence.Reason
+	for _, r := range list {
+		kept = append(kept, page.Only([]evidence.Reason{r}, kept)...)
+	}
+	return kept
+}

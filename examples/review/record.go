@@ -1,0 +1,171 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"strings"
+
+	"example.org/posology/dose"
+	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/review"
+	"example.org/posology/examples/internal/visit"
+	"example.org/posology/progression"
+	"example.org/posology/screening"
+	"example.org/posology/units/evidence"
+)
+
+// filePaper is for the clinical record: everything, with gates, reasons and facts.
+func filePaper(w io.Writer, r review.Result) error {
+	p, err := newPaper(w)
+	if err != nil {
+		return err
+	}
+	ledger, err := visit.Ledger()
+	if err != nil {
+		return err
+	}
+	p.Line("RECORD OF A REVIEW: %s", r.Client)
+	p.Line("%s; decided for the visit of %s", page.Day(r.Day), page.Day(r.Next))
+	p.Line("(%s)", r.Note)
+	p.Para(noDevice)
+	p.Para("Client's own task: " + r.Task + ".")
+	p.Say("", screened(r))
+	recordOverview(p, r)
+	recordLookedAt(p, r)
+	recordAttended(p, r.Attended)
+	p.Screening(r.Screening)
+	shared := recordShared(p, r)
+	p.Heading("Exercise by exercise")
+	for i, item := range r.Items {
+		recordItem(p, i+1, item, shared)
+	}
+	recordComing(p, r.Coming)
+	p.Facts(ledger, allReasons(r))
+	return p.Close()
+}
+
+func screened(r review.Result) string {
+	text := fmt.Sprintf("Assessed on %s; ", page.Day(r.Screening.Day))
+	if r.Screening.Today.IsZero() {
+		return text + "the day's check was not made here and comes before the visit."
+	}
+	return text + fmt.Sprintf("checked on %s.", page.Day(r.Screening.Today))
+}
+
+func recordOverview(p *page.Paper, r review.Result) {
+	p.Heading("At one look")
+	longest := 0
+	for _, item := range r.Items {
+		longest = max(longest, len(item.Name))
+	}
+	for _, item := range r.Items {
+		p.Say(fmt.Sprintf("%-*s  ", longest, item.Name), overview(item))
+	}
+}
+
+func overview(item review.Item) string {
+	d := item.Decision
+	text := d.Action.String()
+	if d.Change != progression.NoChange {
+		text += " (" + d.Change.String() + ")"
+	}
+	if d.Next == nil {
+		return text + ": nothing is prescribed"
+	}
+	if what := changed(last(item).Plan, *d.Next); len(what) > 0 {
+		return text + ": " + strings.Join(what, ", ")
+	}
+	return text + ": as it was"
+}
+
+// changed says what differs from the dose of the last visit.
+func changed(was, is dose.Prescription) []string {
+	if was.Exercise != is.Exercise {
+		return []string{is.Name + " in its place"}
+	}
+	var list []string
+	differ := func(what, before, after string) {
+		if before != after {
+			list = append(list, fmt.Sprintf("%s %s to %s", what, before, after))
+		}
+	}
+	differ("load", was.Load.Each.String(), is.Load.Each.String())
+	differ("sets", fmt.Sprint(was.Sets), fmt.Sprint(is.Sets))
+	differ(is.Measure.String(), fmt.Sprint(was.Count), fmt.Sprint(is.Count))
+	differ("in reserve", was.Reserve.String(), is.Reserve.String())
+	differ("seconds down", fmt.Sprint(was.Tempo.Lowering), fmt.Sprint(is.Tempo.Lowering))
+	differ("seconds of pause", fmt.Sprint(was.Tempo.Pausing), fmt.Sprint(is.Tempo.Pausing))
+	return list
+}
+
+// recordLookedAt lists what somebody has to answer or to look at.
+func recordLookedAt(p *page.Paper, r review.Result) {
+	p.Heading("To ask, and for somebody else to look at")
+	some := false
+	say := func(what string, why []evidence.Reason) {
+		some = some || len(why) > 0
+		p.Led("- ", what+":", why)
+	}
+	names, why := waiting(r)
+	say("before anything else ("+names+")", why)
+	for _, f := range r.Screening.Findings {
+		if f.Route >= screening.Tell {
+			say(fmt.Sprintf("the doctor (%s)", f.Route), []evidence.Reason{f.Reason})
+		}
+	}
+	for _, item := range r.Items {
+		say("to ask, "+item.Name, queries(item.Decision))
+		for _, v := range item.Log {
+			say(fmt.Sprintf("to watch, %s, %s", item.Name, page.Day(v.Day)), bodily(v))
+		}
+	}
+	if !some {
+		p.Line("Nothing in what was recorded.")
+	}
+}
+
+func recordAttended(p *page.Paper, a review.Attendance) {
+	p.Heading("Done and missed")
+	p.Line("%d days planned, %d visits.", a.Planned, len(a.Done))
+	for _, d := range a.Missed {
+		p.Line("- missed: %s", page.Day(d))
+	}
+	for _, s := range a.Short {
+		what := fmt.Sprintf("%s, %s:", page.Day(s.Day), s.Name)
+		if s.Why == nil {
+			p.Say("- ", what+" not done")
+			continue
+		}
+		p.Led("- ", what, []evidence.Reason{*s.Why})
+	}
+}
+
+// recordShared prints what holds for all doses, and returns it.
+func recordShared(p *page.Paper, r review.Result) []evidence.Reason {
+	list := doses(r)
+	if len(list) == 0 {
+		return nil
+	}
+	p.Heading("For every exercise")
+	all := append(page.Shared(list, len(list), page.Cautions), page.Shared(list, len(list), page.Reasons)...)
+	p.Clinicians("- ", all)
+	return all
+}
+
+func recordComing(p *page.Paper, c *review.Coming) {
+	if c == nil {
+		p.Heading("No further days")
+		p.Say("", "Nothing is prescribed until somebody has looked. Review as soon as there is an answer.")
+		return
+	}
+	p.Heading("The weeks to come")
+	for _, d := range c.Days {
+		p.Line("- %s", page.Day(d))
+	}
+	p.Para(fmt.Sprintf("Review by %s; test strength again by %s; follow no longer than %s.", page.Day(c.Review), page.Day(c.Retest), page.Day(c.Expires)))
+	p.Line("")
+	for _, b := range c.Beside {
+		p.Clinicians("- ", b.Reasons)
+	}
+	p.Clinicians("- ", c.Reasons)
+}
