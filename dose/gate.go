@@ -32,11 +32,11 @@ func loaded(r Request) bool { return r.Exercise.Hold != body.Unloaded }
 // outcomeReason gives the route and the gravest finding, by which the reader
 // can trace why.
 func outcomeReason(code evidence.Code, o screening.Outcome) evidence.Reason {
-	gravest := evidence.Code("none")
-	if len(o.Findings) > 0 {
-		gravest = o.Findings[0].Reason.Code
+	why := evidence.Because(code).With("route", o.Route).With("meanwhile", o.Meanwhile)
+	if len(o.Findings) == 0 {
+		return why.With("finding", "none")
 	}
-	return evidence.Because(code).With("route", o.Route).With("meanwhile", o.Meanwhile).With("finding", gravest)
+	return why.With("finding", o.Findings[0].Reason.Code)
 }
 
 func (r Request) barred(category error, why evidence.Reason, free ...evidence.Reason) error {

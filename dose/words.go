@@ -64,8 +64,8 @@ var words = evidence.Words{
 	"dose.reserve":                {Clinician: "Repetitions in reserve: {reserve}."},
 	"dose.intensity-limit":        {Clinician: "Screening limits effort to {intensity}: at least {reserve} repetitions in reserve."},
 	"dose.lighter-day": {
-		Client:    "Today we keep it lighter: no more weight than last time.",
-		Clinician: "Lighter today: at most the last completed load, {fewer} set fewer, {more} more in reserve.",
+		Client:    "We keep it lighter: no more weight than last time.",
+		Clinician: "Lighter: at most the last completed load, {fewer} set fewer, {more} more in reserve.",
 	},
 	"dose.reserve-limit":  {Clinician: "Screening asks for at least {reserve} repetitions in reserve."},
 	"dose.tempo":          {Clinician: "Two seconds down, two seconds up."},

@@ -2,6 +2,7 @@ package progression
 
 import (
 	"math"
+	"slices"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/onerm"
@@ -72,11 +73,12 @@ func (n *next) lookAhead(each units.Mass) error {
 	if err != nil {
 		return units.At("/body_mass", err)
 	}
-	n.jump, n.needed = nil, math.Inf(1)
+	n.jump, n.needed, n.again = nil, math.Inf(1), false
 	if !ok {
 		return nil
 	}
 	n.jump = &jump
+	n.again = n.doneBefore()
 	if p := jump.share(); p > 0 && n.counts() {
 		if need, known := toFailureBefore(n.wanted(), p, n.c.Curve); known {
 			n.needed = need
@@ -109,10 +111,43 @@ func (n *next) repsBefore() int {
 	return max(low, int(math.Ceil(n.needed-float64(surely(n.out.Reserve.Least)))))
 }
 
-// shown reports whether what was done shows that the next weight can be done.
+// shown reports whether what was done shows that the next weight can be done: it
+// was itself, not long ago, or the present one was often enough.
 func (n *next) shown() bool {
-	return float64(n.seen.reps)+float64(surely(n.seen.left)) >= n.needed
+	return n.again || float64(n.seen.reps)+float64(surely(n.seen.left)) >= n.needed
 }
+
+// doneBefore reports whether the weight that the jump leads to was done well within four weeks, was
+// not too much since, and two visits in a row with the present one were calm: as
+// after an easier spell.
+func (n *next) doneBefore() bool {
+	log := n.c.Log
+	if len(log) <= calmVisits {
+		return false
+	}
+	for _, v := range log[len(log)-calmVisits:] {
+		if v.Plan.Load.Each != n.seen.base || v.below() || !v.mayFind() {
+			return false
+		}
+	}
+	for _, v := range slices.Backward(log) {
+		if v.Plan.Load.Each != n.jump.To.Each || int(n.c.Day-v.Day) > known {
+			continue
+		}
+		if v.below() {
+			return false
+		}
+		if v.mayFind() && v.met() {
+			return true
+		}
+	}
+	return false
+}
+
+const (
+	calmVisits = 2        // in a row
+	known      = 4 * week // days for which a weight that was done counts as shown
+)
 
 // mayTry returns how many steps up may be tried from the present weight, each
 // only while it is clearly easy: none unless every set left more than can be
@@ -185,13 +220,14 @@ func (n *next) bridgeEnd() int {
 }
 
 // endSooner asks the gate of repetitions anew where the range to work through
-// ends sooner than was planned, now that more than can be counted was left.
+// ends sooner than was planned: more than can be counted was left, or the next
+// weight was done before.
 func (n *next) endSooner() {
 	plan := &n.seen.v.Plan
 	low, _ := plan.Span.Min()
 	top, _ := plan.Span.Max()
 	end := n.upTo()
-	if end >= top || end < low || !n.seen.beyondCounting() {
+	if end >= top || end < low || !n.seen.beyondCounting() && !n.again {
 		return
 	}
 	plan.Span, plan.Count = units.Must(units.Between(low, end)), min(plan.Count, end)
@@ -204,6 +240,9 @@ func (n *next) endSooner() {
 // guideline's, or what the step to the next weight asks for, to where bridging
 // ends.
 func (n *next) upTo() int {
+	if n.again {
+		return n.bottom()
+	}
 	top, _ := n.out.Span.Max()
 	need := n.repsBefore()
 	if need == 0 && n.counts() {

@@ -1,6 +1,8 @@
 package progression
 
 import (
+	"strings"
+
 	"example.org/posology/screening"
 	"example.org/posology/units/evidence"
 )
@@ -15,16 +17,29 @@ func (v Visit) events() (GateAnswer, error) {
 	if err != nil {
 		return GateAnswer{}, err
 	}
-	why := evidence.Because("progression.event", factGates).With("action", d.Action).With("route", d.Route)
+	if d.Action == screening.CarryOn && !holds(v.Unwell) {
+		return GateEvents.passed(), nil
+	}
+	why := evidence.Because("progression.event", factGates).With("signs", shown(*v.Moment)).With("action", d.Action).With("route", d.Route)
 	switch {
 	case d.Action >= screening.EndSession:
 		return GateEvents.says(Refer, why), nil
 	case d.Action != screening.CarryOn:
 		return GateEvents.says(Ease, why), nil
-	case holds(v.Unwell):
-		return GateEvents.says(Keep, evidence.Because("progression.unwell-then", factGates)), nil
 	}
-	return GateEvents.passed(), nil
+	return GateEvents.says(Keep, evidence.Because("progression.unwell-then", factGates)), nil
+}
+
+// shown names the signs of a moment, or else what was measured.
+func shown(m screening.Moment) string {
+	if len(m.Signs) == 0 {
+		return "a reading"
+	}
+	names := make([]string, len(m.Signs))
+	for i, code := range m.Signs {
+		names[i] = string(code)
+	}
+	return strings.Join(names, ", ")
 }
 
 // pain answers by the pain model. Pain whose kind is not given may be one that
@@ -37,7 +52,7 @@ func (v Visit) pain() GateAnswer {
 	why := evidence.Because("progression.pain", factZones, factGates).With("zone", zoneText(model.Zone))
 	switch {
 	case !model.Applies:
-		return GatePain.says(Refer, why)
+		return GatePain.says(Refer, evidence.Because("progression.pain-other", factGates).With("kind", v.Pain.Kind))
 	case model.Plan == screening.Lighter:
 		return GatePain.says(Ease, why)
 	case screening.SorenessLasts(v.SorenessDays):

@@ -15,11 +15,11 @@ import (
 // changes anything. An absence with a medical cause that an assessment has
 // followed begins anew; without one it is an [ErrMedicalCause].
 func (n *next) missed() (Return, bool, error) {
-	days := int(n.c.Day - n.last().Day)
+	days := int(n.c.Day - n.c.lastDone())
 	if days <= week {
 		return Return{}, false, nil
 	}
-	if holds(n.c.Absence) && n.c.Request.Screening.Day > n.last().Day {
+	if holds(n.c.Absence) && n.c.Request.Screening.Day > n.c.lastDone() {
 		back := Return{Anew: true, Basis: evidence.Design}
 		back.Reasons = []evidence.Reason{evidence.Because("progression.return-assessed", factMedical).With("days", days)}
 		return back, true, nil
@@ -30,6 +30,17 @@ func (n *next) missed() (Return, bool, error) {
 		return Return{}, false, units.Field("/absence", n.c.Absence, fmt.Sprintf("%s, since %d days have passed", bad[0].Allowed, days), bad[0].Err)
 	}
 	return back, true, err
+}
+
+// lastDone returns the day of the last visit with any set, of the first visit
+// where there was none.
+func (c Course) lastDone() units.Day {
+	for i := len(c.Log) - 1; i > 0; i-- {
+		if len(c.Log[i].Sets) > 0 {
+			return c.Log[i].Day
+		}
+	}
+	return c.Log[0].Day
 }
 
 // anew begins as for somebody who begins: familiarisation from the lightest
@@ -97,7 +108,7 @@ func (n *next) less(s dose.Step, back Return, missed bool) (lessening, error) {
 		n.because("progression.below-three", factSimplify)
 		l.lower = !n.simplify(&l.step)
 	}
-	if n.seen.gates.Advice == Ease {
+	if n.seen.gates.Advice >= Ease { // what was referred then has been looked at since
 		l.some = true
 		again, err := n.easedAlready()
 		if err != nil {
@@ -110,8 +121,9 @@ func (n *next) less(s dose.Step, back Return, missed bool) (lessening, error) {
 	return l, nil
 }
 
-// comeBack begins anew, or cuts load and sets by the rung; where the kit has nothing so light the
-// lightest stays, with fewer sets.
+// comeBack begins anew, or cuts load and sets by the rung. Where the next lighter
+// weight is further than the cut, repetitions are cut instead, as long as they
+// stay in the range; where nothing is lighter, the lightest stays.
 func (n *next) comeBack(s *dose.Step, back Return) error {
 	if back.Anew {
 		return n.anew(s)
@@ -124,8 +136,34 @@ func (n *next) comeBack(s *dose.Step, back Return) error {
 	if err != nil {
 		return err
 	}
-	s.Load, s.Sets, s.Count = max(each, min(n.lightest(), s.Load)), sets, min(s.Count, n.bottom())
+	s.Sets = sets
+	if count := n.repsAfter(back.Load); n.below(s.Load) < each && count >= n.bottom() {
+		s.Count = min(s.Count, count)
+		return nil
+	}
+	s.Load, s.Count = max(each, min(n.lightest(), s.Load)), min(s.Count, n.bottom())
 	return nil
+}
+
+// repsAfter returns how many repetitions of the last load leave the reserve asked
+// for once strength has fallen to a share, by the more cautious equation.
+func (n *next) repsAfter(share units.Fraction) int {
+	left := min(n.last().Plan.Reserve.Least, countable)
+	if n.seen.known {
+		left = min(n.seen.left, countable)
+	}
+	able := float64(n.seen.reps) + float64(left)
+	fewest := able
+	for _, r := range cautious {
+		if now, err := r.Fraction(able); err == nil && now < share {
+			if reps, err := r.Reps(now / share); err == nil {
+				fewest = min(fewest, reps)
+			}
+		} else {
+			fewest = 0 // a lift so near the maximum is none any more
+		}
+	}
+	return int(math.Floor(fewest - float64(n.out.Reserve.Least)))
 }
 
 // below3 reports whether the last visits, as many as the rule asks for, were

@@ -180,7 +180,7 @@ func (n *next) harder(s dose.Step) (Decision, error) {
 // and was not just tried in vain.
 func (n *next) mayRaise() bool {
 	within := n.jump != nil && n.jump.To.Each <= n.most
-	return within && n.seen.gates.Advice == Raise && !n.seen.tried && n.counts() && n.shown()
+	return within && n.seen.gates.Advice == Raise && !n.seen.tried && (n.counts() && n.shown() || n.again)
 }
 
 // withinRange adds repetitions up to the guideline's range alone.
@@ -196,11 +196,15 @@ func (n *next) raise(s dose.Step) (Decision, error) {
 		n.because("progression.two-rise", factTwoRises)
 		return n.dose(Hold, NoChange, n.fit(s))
 	}
-	n.d.because(evidence.Because("progression.shown", factShown, factReserve).
-		With("reps", n.seen.reps).With("surely", surely(n.seen.left)).With("next", n.jump.To.Each).With("count", n.bottom()))
+	if n.again {
+		n.d.because(evidence.Because("progression.done-before", factDoneBefore).With("next", n.jump.To.Each))
+	} else {
+		n.d.because(evidence.Because("progression.shown", factShown, factReserve).
+			With("reps", n.seen.reps).With("surely", surely(n.seen.left)).With("next", n.jump.To.Each).With("count", n.bottom()))
+	}
 	n.noteJump()
 	n.d.Step = n.jump
-	s.Load, s.Count, s.UpTo, s.Lowering, s.Pausing = n.jump.To.Each, n.bottom(), 0, 0, 0
+	s.Load, s.Count, s.UpTo, s.Lowering, s.Pausing = n.jump.To.Each, min(n.bottom(), s.Count), 0, 0, 0
 	return n.dose(Progress, MoreLoad, s)
 }
 

@@ -25,8 +25,8 @@ import (
 //
 // Every dose comes from [dose.Frame.Continue], so that no limit is loosened, and
 // every load-rise waits for technique that somebody saw. The weaker side leads.
-// A log needs no more than the last three visits, and those since the last
-// assessment.
+// A log needs no more than the visits of the last four weeks, three at the least,
+// and those since the last assessment.
 //
 // The errors are those of [Course.Validate] and [dose.NewFrame], and an
 // [units.ErrMissing] at /absence after more than a week.
@@ -40,8 +40,8 @@ func decide(c Course, mayRise bool) (Decision, error) {
 	}
 	c.Request.Technique = c.technique()
 	n := next{c: c, mayRise: mayRise}
-	if why, stands := c.referred(); stands {
-		return n.refer(why), nil
+	if why := c.referred(); len(why) > 0 {
+		return n.refer(why...), nil
 	}
 	f, err := dose.NewFrame(c.Request)
 	var barred *dose.ConstraintError
@@ -60,8 +60,6 @@ func decide(c Course, mayRise bool) (Decision, error) {
 		return n.refer(evidence.Because("progression.medical-absence", factMedical)), nil
 	case err != nil:
 		return Decision{}, err
-	case n.seen.gates.Advice == Refer:
-		return n.refer(evidence.Because("progression.referred", factRefer).With("day", n.last().Day)), nil
 	}
 	return n.carryOn(back, missed)
 }
@@ -80,6 +78,7 @@ type next struct {
 	// to failure that show that it can be done; infinite where nothing does.
 	jump   *Jump
 	needed float64
+	again  bool // the next weight was done well not long ago
 }
 
 func (n *next) last() Visit { return n.c.Log[len(n.c.Log)-1] }

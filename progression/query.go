@@ -22,20 +22,20 @@ const (
 // about a slip's multiple of the planned one. A weight that looking for the
 // load may reach from the planned one is not.
 func queried(s setlog.Set, plan units.Mass, expected func(units.Mass) bool, t *equipment.Table) (evidence.Reason, bool) {
-	each, err := s.Each()
-	if err != nil || each == plan {
+	m := each(s)
+	if m == plan {
 		return evidence.Reason{}, false
 	}
-	if _, ok := t.Find(each); !ok {
-		return evidence.Because("progression.not-in-kit", factQueries).With("load", each), true
+	if _, ok := t.Find(m); !ok {
+		return evidence.Because("progression.not-in-kit", factQueries).With("load", m), true
 	}
-	if expected(each) || plan == 0 {
+	if expected(m) || plan == 0 {
 		return evidence.Reason{}, false
 	}
-	ratio := float64(each) / float64(plan)
+	ratio := float64(m) / float64(plan)
 	for _, slip := range slips {
 		if math.Abs(ratio-slip) <= aboutSlip*slip {
-			return evidence.Because("progression.slip", factQueries).With("load", each).With("planned", plan), true
+			return evidence.Because("progression.slip", factQueries).With("load", m).With("planned", plan), true
 		}
 	}
 	return evidence.Reason{}, false
@@ -65,8 +65,7 @@ func (v Visit) withoutQueried(place int, t *equipment.Table) (Visit, []Query) {
 			kept = append(kept, v.Sets[:i]...)
 		}
 		if bad {
-			each, _ := s.Each()
-			doubtful = append(doubtful, Query{place, i, each, why})
+			doubtful = append(doubtful, Query{place, i, each(s), why})
 		} else if doubtful != nil {
 			kept = append(kept, s)
 		}

@@ -53,9 +53,7 @@ func (v Visit) mayFind() bool {
 func (v Visit) lightest() (units.Mass, bool) {
 	least, some := units.MaxMass, false
 	for _, s := range v.Sets {
-		if each, err := s.Each(); err == nil {
-			least, some = min(least, each), true
-		}
+		least, some = min(least, each(s)), true
 	}
 	return least, some
 }
@@ -87,7 +85,7 @@ func (r *reading) findBase(asked trial, t *equipment.Table, climb bool) {
 func (v Visit) sets(wanted func(each units.Mass) bool) []setlog.Set {
 	var list []setlog.Set
 	for _, s := range v.Sets {
-		if each, err := s.Each(); err == nil && wanted(each) {
+		if wanted(each(s)) {
 			list = append(list, s)
 		}
 	}

@@ -13,28 +13,42 @@ import (
 // referred returns what somebody else has to look at first: an event since the
 // assessment that ends the plan, or a visit that ended so and was not followed
 // by an assessment.
-func (c Course) referred() (evidence.Reason, bool) {
+func (c Course) referred() []evidence.Reason {
 	if ended := c.Request.Screening.Ended; len(ended) > 0 {
-		return evidence.Because("progression.plan-ended", factMedical).With("event", ended[0]), true
+		return []evidence.Reason{evidence.Because("progression.plan-ended", factMedical).With("event", ended[0])}
 	}
 	for i := len(c.Log) - 1; i >= 0; i-- {
 		v := c.Log[i]
-		if v.Day >= c.Request.Screening.Day && v.refers() {
-			return evidence.Because("progression.referred", factRefer).With("day", v.Day), true
+		if why := v.refers(); len(why) > 0 && v.Day >= c.Request.Screening.Day {
+			return append(why, evidence.Because("progression.referred", factRefer).With("day", v.Day))
 		}
 	}
-	return evidence.Reason{}, false
+	return nil
 }
 
-// refers reports whether events or pain of the visit are for somebody else.
-func (v Visit) refers() bool {
-	events, err := v.events()
-	return err != nil || events.Advice == Refer || v.pain().Advice == Refer
+// refers returns what of the visit is for somebody else: events, or pain of a
+// kind that the pain model is never used for.
+func (v Visit) refers() []evidence.Reason {
+	var why []evidence.Reason
+	if v.Moment != nil && !quiet(*v.Moment) {
+		if events, err := v.events(); err != nil || events.Advice == Refer {
+			why = append(why, events.Reasons...)
+		}
+	}
+	if v.Pain != nil && v.Pain.Kind > screening.OrdinaryPain {
+		why = append(why, v.pain().Reasons...)
+	}
+	return why
+}
+
+// quiet reports a moment in which nothing showed and nothing was measured.
+func quiet(m screening.Moment) bool {
+	return len(m.Signs) == 0 && m.BP == nil && m.SystolicFall == 0 && m.SpO2 == 0 && m.Pain == nil
 }
 
 // refer prescribes nothing.
-func (n *next) refer(why evidence.Reason) Decision {
-	n.d.because(why)
+func (n *next) refer(why ...evidence.Reason) Decision {
+	n.d.because(why...)
 	n.d.Action, n.d.Change, n.d.Next = StopAndRefer, NoChange, nil
 	return n.d
 }

@@ -6,14 +6,27 @@ import (
 	"slices"
 
 	"example.org/posology/units"
+	"example.org/posology/units/evidence"
 )
 
 // mostRises is how many loads may rise at one visit.
 const mostRises = 2
 
+// referredAny returns what in any of the courses is for somebody else first: it
+// is the person who is sent on, not the exercise.
+func referredAny(courses []Course) []evidence.Reason {
+	for _, c := range courses {
+		if why := c.referred(); len(why) > 0 {
+			return why
+		}
+	}
+	return nil
+}
+
 // Session decides on all exercises of one visit, as [Next] on each, save that at
 // most two loads rise: those with the smallest steps, of all that is moved, and
-// the first given where they are alike. The others hold, and say so. Decisions
+// the first given where they are alike. The others hold, and say so. What in one
+// course is for somebody else first holds for all. Decisions
 // stand in the order of the courses; bad input is reported for all at once.
 func Session(courses []Course) ([]Decision, error) {
 	list := make([]Decision, len(courses))
@@ -27,8 +40,17 @@ func Session(courses []Course) ([]Decision, error) {
 			rising = append(rising, i)
 		}
 	}
-	if err := bad.Err(); err != nil || len(rising) <= mostRises {
+	if err := bad.Err(); err != nil {
 		return list, err
+	}
+	if why := referredAny(courses); len(why) > 0 {
+		for i := range list {
+			list[i] = (&next{}).refer(why...)
+		}
+		return list, nil
+	}
+	if len(rising) <= mostRises {
+		return list, nil
 	}
 	slices.SortStableFunc(rising, func(a, b int) int { return cmp.Compare(list[a].Step.share(), list[b].Step.share()) })
 	for _, i := range rising[mostRises:] {

@@ -109,12 +109,18 @@ func (v Visit) fewest() int {
 	return least
 }
 
+// each returns the mass of each implement of a set that is known to be valid.
+func each(s setlog.Set) units.Mass {
+	m, _ := s.Hold.Each(s.Load, s.Stated)
+	return m
+}
+
 // otherLoad returns the load of the first set that was not done with the
 // planned one.
 func (v Visit) otherLoad() (units.Mass, bool) {
 	for _, s := range v.Sets {
-		if each, err := s.Each(); err != nil || each != v.Plan.Load.Each {
-			return each, true
+		if m := each(s); m != v.Plan.Load.Each {
+			return m, true
 		}
 	}
 	return 0, false

@@ -5,14 +5,14 @@ import "example.org/posology/units/evidence"
 // gateWords is what the gates say.
 func gateWords() evidence.Words {
 	return evidence.Words{
-		"progression.below-dose": {Clinician: "Below the dose: {sets} sets of {planned}, the weakest with {fewest} of {count}. The load is kept."},
+		"progression.below-dose": {Clinician: "Below the dose: sets {sets} of {planned}, repetitions of the weakest {fewest} of {count}."},
 		"progression.below-top": {
 			Client:    "Well done. A little more of the same before we add weight.",
 			Clinician: "The weakest set reached {fewest} of {top}: repetitions before load.",
 		},
 		"progression.event": {
 			Client:    "We stop here for today and look at this first.",
-			Clinician: "During the sets: {action}; route: {route}.",
+			Clinician: "During the sets: {signs}; {action}; route: {route}.",
 		},
 		"progression.form-lost": {
 			Client:    "We keep the weight until the movement feels steady.",
@@ -29,6 +29,10 @@ func gateWords() evidence.Words {
 		"progression.pain": {
 			Client:    "We go by how it feels, and make it easier if it hurts.",
 			Clinician: "Pain during or right after: {zone}, by the pain-monitoring model.",
+		},
+		"progression.pain-other": {
+			Client:    "We would like somebody to look at this pain first.",
+			Clinician: "Pain of a kind that the pain model is never used for: {kind}.",
 		},
 		"progression.range-lost": {
 			Client:    "Since it moves less far than before, we make it easier.",

@@ -59,10 +59,11 @@ func nextWords() evidence.Words {
 func harderWords() evidence.Words {
 	return evidence.Words{
 		"progression.one-more-set": {Client: "Next time, try one more set.", Clinician: "One set more, towards those that the plan builds up to; load and repetitions stay."},
-		"progression.more-reps":    {Client: "Next time, try a few more.", Clinician: "Aim at {aim} next time with the same load, to work up to {top} before more load."},
+		"progression.more-reps":    {Client: "Next time, try one or two more.", Clinician: "Aim at {aim} next time with the same load, to work up to {top} before more load."},
 		"progression.find-on":      {Client: "That still looks easy: you may try the next weight.", Clinician: "Every set left more than can be counted: go on looking for the load."},
 		"progression.found":        {Clinician: "The load was found: {load} each."},
 		"progression.shown":        {Client: "Well done: time for the next weight.", Clinician: "{reps} repetitions with surely {surely} in reserve show {next} each for {count} in the reserve asked for."},
+		"progression.done-before":  {Client: "Back to the weight that you know.", Clinician: "{next} each was done within four weeks without trouble; two calm visits since: back to it."},
 		"progression.large-step":   {Client: "The next weight is a big step. If the first lift is not easy, put it down.", Clinician: "The step is {share} of the weight held, {moved} of all that is moved; published guidance is 2 to 10 %, its lower end for small muscles."},
 		"progression.more-reserve": {Clinician: "{reps} repetitions are reached; more left in reserve would show {next}."},
 		"progression.limit":        {Client: "This is the most weight for you for now.", Clinician: "The next weight, {next} each, lies above the most allowed, {most}: repetitions within the range, nothing further."},

@@ -35,7 +35,8 @@ func (s *Setup) UnmarshalJSON(data []byte) error {
 const (
 	mostWeeks  = 520
 	daysInWeek = 7
-	lookedAt   = 3 // visits that a decision looks back at
+	lookedAt   = 28 // days that a decision looks back at
+	atLeast    = 3  // visits
 )
 
 // Validate returns every bad field of s at once; the errors of the request come
@@ -167,13 +168,22 @@ func (r *run) plan(week int, day units.Day, v *Visit) (*dose.Prescription, error
 		return &p, units.At("/setup/request", err)
 	}
 	d, err := progression.Next(progression.Course{
-		Request: request, Log: r.log[max(0, len(r.log)-lookedAt):], Day: day, Absence: screening.No, BodyMass: r.s.BodyMass, Policy: r.s.Policy,
+		Request: request, Log: r.recent(day), Day: day, Absence: screening.No, BodyMass: r.s.BodyMass, Policy: r.s.Policy,
 	})
 	if err != nil {
 		return nil, err
 	}
 	v.Decision = d
 	return d.Next, nil
+}
+
+// recent returns the visits that a decision looks at.
+func (r *run) recent(day units.Day) []progression.Visit {
+	first := max(0, len(r.log)-atLeast)
+	for first > 0 && day-r.log[first-1].Day <= lookedAt {
+		first--
+	}
+	return r.log[first:]
 }
 
 // happens draws whether something with a chance happens.
