@@ -12,48 +12,53 @@ import (
 
 // A Frame is a request that passed screening, kit and setting, with what the
 // guideline says for it: everything about a dose but its load and count. The
-// zero value comes from no request and gives no dose.
+// zero value comes from no request and gives no dose. It does not change.
 type Frame struct {
 	r     Request
 	table *equipment.Table
 	g     guide
+	plain Prescription // without a load
 }
 
 // NewFrame returns the frame of a request. The errors are those of [Prescribe].
-func NewFrame(r Request) (Frame, error) {
+func NewFrame(r Request) (*Frame, error) {
 	if err := r.validate(); err != nil {
-		return Frame{}, err
+		return &Frame{}, err
 	}
 	if err := gate(r); err != nil {
-		return Frame{}, err
+		return &Frame{}, err
 	}
 	table, err := r.table()
 	if err != nil {
-		return Frame{}, err
+		return &Frame{}, err
 	}
 	return frame(r, table)
 }
 
 // frame works on a request that is valid and not barred.
-func frame(r Request, table *equipment.Table) (Frame, error) {
+func frame(r Request, table *equipment.Table) (*Frame, error) {
 	g, err := guideFor(r)
-	g.why = slices.Clip(g.why) // several doses may be drawn up in one frame
-	return Frame{r, table, g}, err
+	if err != nil {
+		return &Frame{}, err
+	}
+	p := opening(r, g)
+	p.Reasons = slices.Clip(p.Reasons) // several doses may be drawn up in one frame
+	return &Frame{r, table, g, p}, nil
 }
 
 // Request returns what the frame was made for.
-func (f Frame) Request() Request { return f.r }
+func (f *Frame) Request() Request { return f.r }
 
 // Table returns what the kit makes in the exercise's hold.
-func (f Frame) Table() *equipment.Table { return f.table }
+func (f *Frame) Table() *equipment.Table { return f.table }
 
 // Outline returns the dose without a load: phase, sets, the range of the count
 // and the count to begin with, reserve, rest and days.
-func (f Frame) Outline() Prescription { return opening(f.r, f.g) }
+func (f *Frame) Outline() Prescription { return f.plain }
 
 // MostSets returns the most sets that may be asked for: those of the guideline's
 // row, or those that it is built up to.
-func (f Frame) MostSets() int {
+func (f *Frame) MostSets() int {
 	most, stated := f.g.row.Sets.Max()
 	if !stated || f.g.buildTo < aboutThreeSets {
 		return f.g.buildTo
@@ -65,10 +70,10 @@ func (f Frame) MostSets() int {
 // share of a maximum and a beginner's first weight allow, [units.MaxMass] where
 // nothing limits it. Why it is what it is stands in the reasons of
 // [Frame.Continue].
-func (f Frame) Ceiling() units.Mass { return f.draft().limit() }
+func (f *Frame) Ceiling() units.Mass { return f.draft().limit() }
 
 // Prescribe returns the dose of one exercise, as [Prescribe] does.
-func (f Frame) Prescribe() (Prescription, error) {
+func (f *Frame) Prescribe() (Prescription, error) {
 	if f.table == nil {
 		return Prescription{}, &units.FieldError{Path: "/screening", Allowed: "a frame of NewFrame", Err: ErrNotScreened}
 	}
@@ -93,9 +98,7 @@ func (d *draft) estimated() bool {
 	return d.r.Estimate != nil && !d.r.Exercise.MovesBody && d.r.Exercise.Measure == exercise.Repetitions
 }
 
-func (f Frame) draft() *draft {
-	return &draft{r: f.r, g: f.g, table: f.table, p: opening(f.r, f.g)}
-}
+func (f *Frame) draft() *draft { return &draft{f, f.plain} }
 
 // limit returns the most per implement that a dose which goes on from another
 // may ask for.

@@ -70,10 +70,8 @@ func opening(r Request, g guide) Prescription {
 
 // A draft is a prescription on its way.
 type draft struct {
-	r     Request
-	g     guide
-	table *equipment.Table
-	p     Prescription
+	*Frame
+	p Prescription
 }
 
 // inKg prints a mass that was worked out to a tenth of a kilogram, rounded down.

@@ -74,7 +74,7 @@ func inRange[T int | float64](bad *units.FieldErrors, path string, v, least, mos
 // limit, and no more sets than the frame has. It looks at no log; package
 // progression does, and asks. Bad fields of s come back all at once; where the
 // lightest weight lies above a limit it is a [*ConstraintError].
-func (f Frame) Continue(s Step) (Prescription, error) {
+func (f *Frame) Continue(s Step) (Prescription, error) {
 	if f.table == nil {
 		return Prescription{}, &units.FieldError{Path: "/screening", Allowed: "a frame of NewFrame", Err: ErrNotScreened}
 	}

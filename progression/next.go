@@ -68,7 +68,7 @@ func decide(c Course, mayRise bool) (Decision, error) {
 type next struct {
 	c       Course
 	mayRise bool // false: two other loads rise at the same visit
-	f       dose.Frame
+	f       *dose.Frame
 	out     dose.Prescription // the frame's outline
 	most    units.Mass        // per implement, by every limit
 	seen    reading           // the last visit
@@ -88,7 +88,7 @@ func (n *next) last() Visit { return n.c.Log[len(n.c.Log)-1] }
 func (n *next) counts() bool { return n.out.Measure == exercise.Repetitions }
 
 // frame takes the frame of the day and reads the last visit in its light.
-func (n *next) frame(f dose.Frame) error {
+func (n *next) frame(f *dose.Frame) error {
 	n.f, n.out, n.most = f, f.Outline(), f.Ceiling()
 	place := len(n.c.Log) - 1
 	v, queries := n.last().withoutQueried(place, f.Table())

@@ -21,15 +21,15 @@ const (
 // queried reports whether the load of a set is doubtful: not of the kit, or
 // about a slip's multiple of the planned one. A weight that looking for the
 // load may reach from the planned one is not.
-func queried(s setlog.Set, plan units.Mass, expected func(units.Mass) bool, t *equipment.Table) (evidence.Reason, bool) {
-	m := each(s)
+func (v Visit) queried(s setlog.Set, t *equipment.Table) (evidence.Reason, bool) {
+	m, plan := each(s), v.Plan.Load.Each
 	if m == plan {
 		return evidence.Reason{}, false
 	}
 	if _, ok := t.Find(m); !ok {
 		return evidence.Because("progression.not-in-kit", factQueries).With("load", m), true
 	}
-	if expected(m) || plan == 0 {
+	if plan == 0 || v.reaches(m, t) {
 		return evidence.Reason{}, false
 	}
 	ratio := float64(m) / float64(plan)
@@ -41,26 +41,26 @@ func queried(s setlog.Set, plan units.Mass, expected func(units.Mass) bool, t *e
 	return evidence.Reason{}, false
 }
 
-// reachable returns what looking for the load may reach from the plan of v.
-func (v Visit) reachable(t *equipment.Table) func(units.Mass) bool {
-	top, f := v.Plan.Load.Each, v.Plan.Finding
-	if f != nil {
-		for range f.MaxSteps {
-			if gap, ok := t.Next(top); ok && (f.Ceiling == 0 || gap.To.Each <= f.Ceiling) {
-				top = gap.To.Each
-			}
+// reaches reports whether looking for the load may reach m from the plan of v.
+func (v Visit) reaches(m units.Mass, t *equipment.Table) bool {
+	f, top := v.Plan.Finding, v.Plan.Load.Each
+	if f == nil || m < top {
+		return false
+	}
+	for range f.MaxSteps {
+		if gap, ok := t.Next(top); ok && (f.Ceiling == 0 || gap.To.Each <= f.Ceiling) {
+			top = gap.To.Each
 		}
 	}
-	return func(m units.Mass) bool { return m >= v.Plan.Load.Each && m <= top && top > v.Plan.Load.Each }
+	return m <= top
 }
 
 // withoutQueried returns v without the sets whose load is doubtful, and those.
 func (v Visit) withoutQueried(place int, t *equipment.Table) (Visit, []Query) {
 	var doubtful []Query
 	var kept []setlog.Set
-	expected := v.reachable(t)
 	for i, s := range v.Sets {
-		why, bad := queried(s, v.Plan.Load.Each, expected, t)
+		why, bad := v.queried(s, t)
 		if bad && doubtful == nil {
 			kept = append(kept, v.Sets[:i]...)
 		}
