@@ -6,6 +6,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/setlog"
 	"example.org/posology/units"
 )
 
@@ -73,12 +74,12 @@ func (n *next) lookAhead(each units.Mass) error {
 	if err != nil {
 		return units.At("/body_mass", err)
 	}
-	n.jump, n.needed, n.again = nil, math.Inf(1), false
+	n.jump, n.needed, n.again, n.vain = nil, math.Inf(1), false, false
 	if !ok {
 		return nil
 	}
 	n.jump = &jump
-	n.again = n.doneBefore()
+	n.recall()
 	if p := jump.share(); p > 0 && n.counts() {
 		if need, known := toFailureBefore(n.wanted(), p, n.c.Curve); known {
 			n.needed = need
@@ -108,40 +109,61 @@ func (n *next) repsBefore() int {
 		return 0
 	}
 	low, _ := n.out.Span.Min()
-	return max(low, int(math.Ceil(n.needed-float64(surely(n.out.Reserve.Least)))))
+	return max(low, wholeReps(n.needed-float64(surely(n.out.Reserve.Least))))
 }
+
+// wholeReps rounds up to whole repetitions, but for what rounding adds.
+func wholeReps(reps float64) int { return int(math.Ceil(reps - rounding)) }
+
+const rounding = 1e-9 // repetitions
 
 // shown reports whether what was done shows that the next weight can be done: it
 // was itself, not long ago, or the present one was often enough.
 func (n *next) shown() bool {
-	return n.again || float64(n.seen.reps)+float64(surely(n.seen.left)) >= n.needed
+	return n.again || float64(n.seen.reps)+float64(surely(n.seen.left)) >= n.needed-rounding
 }
 
-// doneBefore reports whether the weight that the jump leads to was done well within four weeks, was
-// not too much since, and two visits in a row with the present one were calm: as
-// after an easier spell.
-func (n *next) doneBefore() bool {
-	log := n.c.Log
-	if len(log) <= calmVisits {
-		return false
+// recall looks in the log for sets with the weight that the jump leads to. The
+// latest of the last four weeks tell: it shows itself, and is taken again after
+// two calm visits in a row with the present one, as after an easier spell or a
+// trial that asked for more reserve; or it was tried in vain.
+func (n *next) recall() {
+	for _, v := range slices.Backward(n.c.Log) {
+		sets := v.sets(func(m units.Mass) bool { return m == n.jump.To.Each })
+		if len(sets) == 0 || int(n.c.Day-v.Day) > known || !v.mayFind() { // a visit with trouble says nothing of the weight
+			continue
+		}
+		shows := n.showsItself(v.with(sets))
+		n.again, n.vain = shows && n.calm(), !shows
+		return
 	}
-	for _, v := range log[len(log)-calmVisits:] {
+}
+
+// calm reports whether the last two visits were done with the present weight and
+// without trouble.
+func (n *next) calm() bool {
+	log := n.c.Log
+	for _, v := range log[max(0, len(log)-calmVisits):] {
 		if v.Plan.Load.Each != n.seen.base || v.below() || !v.mayFind() {
 			return false
 		}
 	}
-	for _, v := range slices.Backward(log) {
-		if v.Plan.Load.Each != n.jump.To.Each || int(n.c.Day-v.Day) > known {
-			continue
-		}
-		if v.below() {
+	return len(log) >= calmVisits
+}
+
+// showsItself reports whether sets with a weight show that it can be done at the
+// bottom of the range in reserve, on the weaker side too.
+func (n *next) showsItself(v Visit) bool {
+	if v.done() == 0 {
+		return false
+	}
+	for _, s := range v.Sets {
+		left, _ := v.with([]setlog.Set{s}).reserve()
+		if n.counts() && float64(s.Reps)+float64(surely(left)) < n.wanted() || s.Reps < n.bottom() && !n.counts() {
 			return false
 		}
-		if v.mayFind() && v.met() {
-			return true
-		}
 	}
-	return false
+	return true
 }
 
 const (
@@ -191,13 +213,17 @@ func (n *next) beyond(j Jump) *Jump {
 
 // repsToTry returns the repetitions after which the weight that j leads to may be
 // tried if they leave more than can be counted, and more than any dose asks for
-// if none do.
+// if none do. What was tried in vain waits for the end of the bridge.
 func (n *next) repsToTry(j Jump) int {
 	need, known := toFailureBefore(liftsAtLeast, j.share(), n.c.Curve)
 	if !known || j.share() <= 0 {
 		return math.MaxInt
 	}
-	return int(math.Ceil(need - float64(countable-nearError)))
+	reps := wholeReps(need - float64(countable-nearError))
+	if n.vain {
+		return max(reps, n.bridgeEnd())
+	}
+	return reps
 }
 
 // liftsAtLeast is how often a weight that is tried can be lifted, to failure.

@@ -38,7 +38,7 @@ var nextFacts = []evidence.Fact{
 	{ID: factSetsFirst, Value: "the sets that the plan builds up to come before more load, one at a visit", Basis: evidence.Design},
 	{ID: factShown, Value: "the next weight is taken when repetitions and reserve with the present one show, by the more cautious of two equations or the person's own curve, that it can be done at the bottom of the range in the reserve asked for; a reported reserve counts with its usual error taken off",
 		Basis: evidence.Design, From: []evidence.FactID{"onerm.epley", "onerm.brzycki", factReserve, factBridge}},
-	{ID: factDoneBefore, Value: fmt.Sprintf("a weight that was done within %d days, without trouble and in the reserve asked for, is taken again after %d calm visits in a row", known, calmVisits), Basis: evidence.Design},
+	{ID: factDoneBefore, Value: fmt.Sprintf("a weight whose own sets of the last %d days show that it can be done at the bottom of the range in the reserve asked for is taken after %d calm visits in a row with the present one", known, calmVisits), Basis: evidence.Design},
 	{ID: factTry, Value: fmt.Sprintf("a weight that repetitions cannot show is tried, one step and only while it is clearly easy, when every set left more than %d in reserve and the cautious side shows that it can be lifted %d times", countable, liftsAtLeast),
 		Basis: evidence.Design, From: []evidence.FactID{factReserve, factBridge}},
 	{ID: factEasyStep, Value: fmt.Sprintf("%d repetitions more where every set left more than %d in reserve, else one", easyStep, countable), Basis: evidence.Design},

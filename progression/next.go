@@ -78,7 +78,8 @@ type next struct {
 	// to failure that show that it can be done; infinite where nothing does.
 	jump   *Jump
 	needed float64
-	again  bool // the next weight was done well not long ago
+	again  bool // sets with the next weight itself show that it can be done
+	vain   bool // they show that it could not
 }
 
 func (n *next) last() Visit { return n.c.Log[len(n.c.Log)-1] }

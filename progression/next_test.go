@@ -191,7 +191,7 @@ func TestNextAgainstTheClosedForm(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		want := max(low, int(math.Ceil(toFailure-surely)))
+		want := max(low, int(math.Ceil(toFailure-surely-1e-9)))
 		if d.RepsBefore != want {
 			t.Errorf("%v to %v: %d repetitions, the closed form %d", tt.from, tt.to, d.RepsBefore, want)
 		}

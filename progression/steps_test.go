@@ -117,3 +117,109 @@ func TestNextByRule(t *testing.T) {
 		}
 	}
 }
+
+// pastVisit is an earlier visit of a course: as the last one, with another weight.
+func pastVisit(c progression.Course, daysBefore int, each units.Mass, reps int, left float64) progression.Visit {
+	v := *last(&c)
+	v.Day -= units.Day(daysBefore)
+	v.Plan.Load.Each = each
+	v.Sets = slices.Clone(v.Sets)
+	for i := range v.Sets {
+		v.Sets[i].Load, v.Sets[i].Reps, v.Sets[i].Effort = each, reps, units.Must(units.InReserve(left))
+	}
+	return v
+}
+
+// A weight whose own sets showed it not long ago is taken after two calm visits
+// with the present one, far sooner than repetitions would show it.
+func TestNextRecalls(t *testing.T) {
+	for _, tt := range []struct {
+		name       string
+		daysBefore int
+		reps       int
+		left       float64
+		hurt       bool // at the visit with the heavier weight
+		calm       int  // visits since
+		rises      bool
+	}{
+		{"done well, eased, two calm visits", 9, 10, 3, false, 2, true},
+		{"one calm visit", 6, 10, 3, false, 1, false},
+		{"done too long ago", 30, 10, 3, false, 2, false},
+		{"tried, and enough for the bottom of the range", 9, 8, 4, false, 2, true},
+		{"tried, and not enough", 9, 7, 4, false, 2, false},
+		{"it hurt then, and nothing else is known of it", 9, 10, 3, true, 2, false},
+	} {
+		c := rowCourse(t, 4, 6)
+		done(&c, 4*kilo, 10, 3)
+		log := []progression.Visit{pastVisit(c, tt.daysBefore, 6*kilo, tt.reps, tt.left)}
+		if tt.hurt {
+			pain := *log[0].Pain
+			pain.During = score(7)
+			log[0].Pain = &pain
+		}
+		for i := tt.calm - 1; i > 0; i-- {
+			log = append(log, pastVisit(c, 3*i, 4*kilo, 10, 3))
+		}
+		c.Log = append(log, c.Log...)
+		d := nextOf(t, c)
+		if (d.Change == progression.MoreLoad) != tt.rises || tt.rises != hasReason(d, "progression.done-before") {
+			t.Errorf("%s: %v, %v, %+v", tt.name, d.Action, d.Change, d.Reasons)
+		}
+		if tt.rises && (d.Next.Load.Each != 6*kilo || d.Next.Count != 8) {
+			t.Errorf("%s: %v × %d", tt.name, d.Next.Load.Each, d.Next.Count)
+		}
+	}
+}
+
+// What was tried in vain is not tried again before the end of the bridge.
+func TestNextTriesAgainLater(t *testing.T) {
+	for _, tt := range []struct {
+		reps  int
+		vain  bool
+		tries bool
+	}{{14, false, true}, {14, true, false}, {20, true, true}, {13, false, false}} {
+		c := rowCourse(t, 4, 6)
+		v := last(&c)
+		v.Plan.Span, v.Plan.Count = units.Must(units.Between(8, 20)), 8
+		done(&c, 4*kilo, tt.reps, 6)
+		if tt.vain {
+			c.Log = append([]progression.Visit{pastVisit(c, 9, 6*kilo, 4, 3)}, c.Log...)
+		}
+		d := nextOf(t, c)
+		if (d.Change == progression.FindLoad) != tt.tries {
+			t.Errorf("%d repetitions, tried in vain before: %v: %v, %+v", tt.reps, tt.vain, d.Change, d.Reasons)
+		}
+	}
+}
+
+// What in one exercise is for somebody else first stops all of the visit.
+func TestSessionRefersThePerson(t *testing.T) {
+	a, b := rowCourse(t, 4, 4.25), rowCourse(t, 4, 4.25)
+	for name, spoil := range map[string]func(*progression.Visit){
+		"a sign":     func(v *progression.Visit) { v.Moment = &screening.Moment{Signs: []screening.Code{"feels_sick"}} },
+		"chest pain": func(v *progression.Visit) { v.Pain = &screening.Pain{Kind: screening.ChestPain, During: score(2)} },
+	} {
+		b := b
+		b.Log = slices.Clone(b.Log)
+		spoil(last(&b))
+		list, err := progression.Session([]progression.Course{a, b})
+		if err != nil {
+			t.Fatal(err)
+		}
+		for i, d := range list {
+			if d.Action != progression.StopAndRefer || d.Next != nil || !hasReason(d, "progression.referred") {
+				t.Errorf("%s: exercise %d: %v", name, i, d.Action)
+			}
+		}
+		// An assessment since lets both go on, the one that ended so more gently.
+		a, b := a, b
+		a.Request.Screening.Day, b.Request.Screening.Day = firstDay+1, firstDay+1
+		list, err = progression.Session([]progression.Course{a, b})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if list[0].Change != progression.MoreLoad || list[1].Action != progression.EaseOff {
+			t.Errorf("%s, assessed since: %v, %v", name, list[0].Change, list[1].Action)
+		}
+	}
+}

@@ -63,7 +63,7 @@ func harderWords() evidence.Words {
 		"progression.find-on":      {Client: "That still looks easy: you may try the next weight.", Clinician: "Every set left more than can be counted: go on looking for the load."},
 		"progression.found":        {Clinician: "The load was found: {load} each."},
 		"progression.shown":        {Client: "Well done: time for the next weight.", Clinician: "{reps} repetitions with surely {surely} in reserve show {next} each for {count} in the reserve asked for."},
-		"progression.done-before":  {Client: "Back to the weight that you know.", Clinician: "{next} each was done within four weeks without trouble; two calm visits since: back to it."},
+		"progression.done-before":  {Client: "Now the weight that you tried before.", Clinician: "Sets with {next} each within four weeks show that it can be done; two calm visits in a row: taken."},
 		"progression.large-step":   {Client: "The next weight is a big step. If the first lift is not easy, put it down.", Clinician: "The step is {share} of the weight held, {moved} of all that is moved; published guidance is 2 to 10 %, its lower end for small muscles."},
 		"progression.more-reserve": {Clinician: "{reps} repetitions are reached; more left in reserve would show {next}."},
 		"progression.limit":        {Client: "This is the most weight for you for now.", Clinician: "The next weight, {next} each, lies above the most allowed, {most}: repetitions within the range, nothing further."},

@@ -1,13 +1,14 @@
 // Command review looks back on several weeks of training: what was asked for,
 // what was done, and what becomes of every exercise at the next visit.
 //
-//	go run ./examples/review [-case FILE] [-for client|file|doctor] [-json]
+//	go run ./examples/review [-case FILE] [-for client|file|doctor] [-simulate] [-json]
 //
 // Without -case it runs on an invented case; a case is that of week, with what
 // was asked for and a log (see examples/internal/demo/home-review.json). With
 // -for it prints one of three papers: how it goes on, for the client; everything
 // with its gates, reasons and facts, for the file; the findings and the question,
-// for the doctor. With -json it writes the whole result.
+// for the doctor. With -simulate it lets a virtual beginner train for 16 weeks
+// instead, visit by visit. With -json it writes the whole result.
 //
 // It is an example of the library, not a medical device. It gives nobody leave
 // to train: local rules and a licensed clinician decide.

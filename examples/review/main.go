@@ -19,6 +19,7 @@ type order struct {
 	file   string // empty: the embedded case
 	reader string
 	asJSON bool
+	ahead  bool
 }
 
 // run returns the exit status: 0, 1 for a bad case, 2 for bad flags.
@@ -29,6 +30,7 @@ func run(args []string, stdout, stderr io.Writer) int {
 	flags.StringVar(&o.file, "case", "", "read the case from this JSON `file`; without it an invented case is used")
 	flags.StringVar(&o.reader, "for", "file", "print the paper for `client`, file or doctor")
 	flags.BoolVar(&o.asJSON, "json", false, "write the whole result as JSON")
+	flags.BoolVar(&o.ahead, "simulate", false, "simulate the weeks of a beginner instead; a case is then that of a virtual person")
 	if err := flags.Parse(args); err != nil {
 		return 2
 	}
@@ -37,6 +39,9 @@ func run(args []string, stdout, stderr io.Writer) int {
 		return 2
 	}
 	write := lookBack
+	if o.ahead {
+		write = ahead
+	}
 	if err := write(o, stdout); err != nil {
 		fmt.Fprintln(stderr, "review: the case cannot be used:")
 		fmt.Fprintln(stderr, err)

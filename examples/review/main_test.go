@@ -274,3 +274,42 @@ func TestGraveThingsAreOfThePerson(t *testing.T) {
 		}
 	}
 }
+
+// The simulated weeks are those of the seed, and say what they are.
+func TestSimulate(t *testing.T) {
+	got := printed(t, "-simulate")
+	for _, want := range []string{"16 WEEKS OF A SIMULATED BEGINNER", "invented", "arithmetic, not a person", "GOBLET SQUAT", "search", "no medical device"} {
+		if !strings.Contains(got, want) {
+			t.Errorf("no %q", want)
+		}
+	}
+	if again := printed(t, "-simulate"); again != got {
+		t.Error("another run differs")
+	}
+	for _, line := range strings.Split(got, "\n") {
+		if len([]rune(line)) > page.Width {
+			t.Errorf("wider than the page: %q", line)
+		}
+	}
+	var paths []trained
+	if err := json.Unmarshal([]byte(printed(t, "-simulate", "-json")), &paths); err != nil {
+		t.Fatal(err)
+	}
+	for _, p := range paths {
+		if rows := strings.Count(got, "\n"); len(p.Visits) < 30 || rows < 32*len(paths) {
+			t.Errorf("%s: %d visits, %d lines", p.Exercise, len(p.Visits), rows)
+		}
+	}
+	for _, change := range []struct{ from, to, want string }{
+		{`"one_rm": "11 kg"`, `"one_rm": "0 kg"`, "/exercises/0/trainee/one_rm"},
+		{`"exercise": "goblet-squat"`, `"exercise": "goblet-sqat"`, "/exercises/1/exercise"},
+		{`"weeks": 16`, `"weeks": 0`, "/exercises/0/setup/weeks"},
+		{`"seed": 7`, `"sead": 7`, "sead"},
+		{`"age": 66`, `"age": 6`, "/profile/age"},
+	} {
+		status, _, errs := runProgram(t, "-simulate", "-case", edited.File(t, "beginner.json", demo.Beginner(), change.from, change.to))
+		if status != 1 || !strings.Contains(errs, change.want) {
+			t.Errorf("%s: status %d, %s", change.to, status, errs)
+		}
+	}
+}

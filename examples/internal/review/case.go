@@ -121,8 +121,7 @@ func (r *Result) UnmarshalJSON(data []byte) error {
 	return units.DecodeJSON(data, (*plain)(r))
 }
 
-// An Item is one exercise: its log and what becomes of it. The decision looks at
-// the log, and at what ended a visit for the whole person during another exercise.
+// An Item is one exercise: its log and what becomes of it.
 type Item struct {
 	Exercise exercise.ID          `json:"exercise"`
 	Name     string               `json:"name"`

@@ -93,12 +93,13 @@ func (c Case) decide(l log, r dose.WeekRequest, next units.Day) ([]Item, error) 
 		var log []progression.Visit
 		for _, v := range visits {
 			bad.Add("", v.at(v.Validate()))
-			item.Log, log = append(item.Log, v.recorded), append(log, v.Visit)
+			log = append(log, v.Visit)
 		}
 		if len(visits) == 0 {
 			asked, _ := l.inForce(id, c.Review)
 			bad.Add(path("asked", asked.at)+"/exercise", units.Field("", id, "an exercise that was done at one of the visits, or until, the day on which it was dropped", units.ErrMissing))
 		}
+		item.Log = log
 		items, logs = append(items, item), append(logs, visits)
 		courses = append(courses, c.course(ex, log, r, next))
 	}

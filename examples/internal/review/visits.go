@@ -13,14 +13,13 @@ import (
 
 // A logged visit remembers where in the case its parts stand.
 type logged struct {
-	progression.Visit                   // as it is decided on, with what ended the visit for the whole person
-	recorded          progression.Visit // as it was recorded of this exercise
-	visit, asked      int               // places in the case
-	rows              []int             // places of the sets
+	progression.Visit
+	visit, asked int   // places in the case
+	rows         []int // places of the sets
 }
 
 // visits returns the visits at which the exercise was done, or something was
-// noted of it alone or ended the visit for the whole person.
+// noted of it alone.
 func (c Case) visits(l log, id exercise.ID) []logged {
 	var list []logged
 	for i, r := range c.Visits {
@@ -35,22 +34,13 @@ func (c Case) visits(l log, id exercise.ID) []logged {
 				noted, apart = noted.but(b.Noted), true
 			}
 		}
-		v.recorded = noted.visit(r.Day, asked.plan)
-		sign, pain := r.grave()
-		if sign != nil {
-			noted.Moment = sign
-		}
-		if pain != nil {
-			noted.Pain, noted.PainFree = pain, false
-		}
 		v.Visit = noted.visit(r.Day, asked.plan)
 		for _, s := range l.rows {
 			if s.Exercise == id && s.Day == r.Day {
 				v.Sets, v.rows = append(v.Sets, s.Set), append(v.rows, s.at)
 			}
 		}
-		v.recorded.Sets = v.Sets
-		if len(v.Sets) > 0 || apart || sign != nil || pain != nil {
+		if len(v.Sets) > 0 || apart {
 			list = append(list, v)
 		}
 	}
@@ -78,33 +68,6 @@ func (n Noted) but(e Noted) Noted {
 	}
 	n.SorenessDays = max(n.SorenessDays, e.SorenessDays)
 	return n
-}
-
-// grave returns what ended the visit for the whole person, and not for the one
-// exercise during which it showed: a sign that ends a session, and pain of a kind
-// that the pain model is never used for. Screening answers so too.
-func (r Record) grave() (*screening.Moment, *screening.Pain) {
-	var sign *screening.Moment
-	var pain *screening.Pain
-	for _, n := range r.noted() {
-		if n.Moment != nil {
-			if d, err := screening.During(*n.Moment); err == nil && d.Action >= screening.EndSession {
-				sign = n.Moment
-			}
-		}
-		if n.Pain != nil && !screening.PainModel(*n.Pain).Applies {
-			pain = n.Pain
-		}
-	}
-	return sign, pain
-}
-
-func (r Record) noted() []Noted {
-	all := []Noted{r.Noted}
-	for _, b := range r.But {
-		all = append(all, b.Noted)
-	}
-	return all
 }
 
 func (n Noted) visit(day units.Day, p dose.Prescription) progression.Visit {
