@@ -29,6 +29,12 @@
 // it, and an exercise to try instead. In a week, what does not fit is left out
 // and listed with its reasons.
 //
+// # From one dose to the next
+//
+// A [Frame] is a request that passed screening, kit and setting. [Frame.Continue]
+// goes on from what was done with the load, count and sets that are asked for, as
+// far as every limit allows; package progression does the asking.
+//
 // # Monotone safety
 //
 // For one exercise and hold, a graver screening outcome never raises the load,

@@ -1,4 +1,9 @@
-// Package progression decides what changes from one session to the next.
+// Package progression decides what changes from one visit to the next.
+//
+// [Next] decides for one exercise, from the log of its visits ([Course]): make one
+// thing harder, hold, ease, change the variant, stop, or send the person on, with
+// the next dose and its reasons ([Decision]). [Session] decides for all exercises
+// of a visit, of which at most two take more load.
 //
 // It looks at the step to the next weight: how large it is, on the mass held
 // and on the mass moved, whether it lies within the published 2 to 10 per cent,
@@ -14,6 +19,10 @@
 // next [SetToSetKg] and [SetToSetPercent]. Schemes that lay out whole sessions
 // are in package protocol.
 //
+// Round it are phases with their exits ([PhaseExits]), attendance ([Attendance]),
+// what happened since the assessment ([Happenings]), and what a person takes along
+// at the end ([TakeAlong]).
+//
 // Beside them are the return after missed time ([ReturnAfter], which has no
 // published source), the one published return after illness ([AfterCovid]), and
 // data: maps between effort and load, planned lighter weeks, expected gains.
@@ -22,7 +31,15 @@
 //
 // A rule answers from what it is given and looks at no symptoms, technique or
 // limits; the gates look at no limits. A rise that either permits is not a
-// prescription. Local rules and a licensed clinician decide.
+// prescription: only [Next] prescribes, within the limits of the day's screening.
+// The order in which it makes things harder is a design that no trial has tested.
+// Local rules and a licensed clinician decide.
+//
+// # Monotone safety
+//
+// Anything worse, or no longer known, in the screening, the day's check, the log
+// or the days missed never raises the load, the sets or the steps of the next dose,
+// never lowers its reserve, and never gives a dose where there was none.
 //
 // # Representation and units
 //
