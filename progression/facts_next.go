@@ -50,7 +50,7 @@ var nextFacts = []evidence.Fact{
 	{ID: factLimit, Value: "a limit is not worked round: below it repetitions go to the top of the guideline's range, no further", Basis: evidence.Design},
 	{ID: factKitEnds, Value: "where the kit, repetitions, pace, sets and variants are used up the dose is held, and a weight in between is what would help", Basis: evidence.Design},
 	{ID: factTwoRises, Value: fmt.Sprintf("at most %d loads rise at one visit, the smallest steps first", mostRises), Basis: evidence.Design},
-	{ID: factKeepUp, Value: "in maintenance the load is kept and nothing is made harder", Basis: evidence.Design, From: []evidence.FactID{"dose.maintain"}},
+	{ID: factKeepUp, Value: "in maintenance the load is kept; sets and a load that were eased come back, and nothing else is made harder", Basis: evidence.Design, From: []evidence.FactID{"dose.maintain"}},
 	{ID: factFamiliarising, Value: "while movements are learnt only repetitions within the range and weights shown to be within reach are added; the rest waits for the review", Basis: evidence.Design},
 	{ID: factBridgeTop, Value: fmt.Sprintf("bridging by repetitions ends at %d or at the end of the exercise's own range: the arithmetic is far off beyond", bridgeTop), Basis: evidence.Design, From: []evidence.FactID{factBridge}},
 }

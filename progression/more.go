@@ -30,13 +30,13 @@ func (n *next) carryOn(back Return, missed bool) (Decision, error) {
 	case len(n.seen.v.Sets) == 0:
 		n.because("progression.nothing-done", factGates)
 		return n.dose(Hold, NoChange, s)
-	case n.out.Phase == dose.Maintain:
-		n.because("progression.maintain", factKeepUp)
-		return n.dose(Hold, NoChange, n.fit(s))
 	case n.mayAddSet():
 		n.because("progression.one-more-set", factSetsFirst)
 		s.Sets++
 		return n.dose(Progress, MoreSets, n.fit(s))
+	case n.out.Phase == dose.Maintain && !(n.again && n.mayRaise()):
+		n.because("progression.maintain", factKeepUp)
+		return n.dose(Hold, NoChange, n.fit(s))
 	case s.Load > n.last().Plan.Load.Each:
 		return n.found(s)
 	case n.mayRaise():

@@ -223,3 +223,23 @@ func TestSessionRefersThePerson(t *testing.T) {
 		}
 	}
 }
+
+// In maintenance nothing is made harder than it was; what was eased comes back.
+func TestNextMaintains(t *testing.T) {
+	c := rowCourse(t, 4, 4.25)
+	c.Request.Phase = dose.Maintain
+	if d := nextOf(t, c); d.Action != progression.Hold || d.Next.Sets != 2 {
+		t.Errorf("%v, %d sets", d.Action, d.Next.Sets)
+	}
+	last(&c).Plan.Sets = 1
+	last(&c).Sets = last(&c).Sets[1:3]
+	if d := nextOf(t, c); d.Change != progression.MoreSets || d.Next.Sets != 2 {
+		t.Errorf("%v, %d sets", d.Change, d.Next.Sets)
+	}
+	c = rowCourse(t, 4, 6)
+	c.Request.Phase = dose.Maintain
+	c.Log = []progression.Visit{pastVisit(c, 9, 6*kilo, 10, 3), pastVisit(c, 3, 4*kilo, 10, 3), *last(&c)}
+	if d := nextOf(t, c); d.Change != progression.MoreLoad || d.Next.Load.Each != 6*kilo {
+		t.Errorf("%v, %v", d.Change, d.Next.Load.Each)
+	}
+}

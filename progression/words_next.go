@@ -49,7 +49,7 @@ func nextWords() evidence.Words {
 		"progression.nothing-done":   {Clinician: "No set to go by: the dose stays."},
 		"progression.tried":          {Clinician: "A heavier weight was tried and was too much: the load stays, and repetitions come next."},
 		"progression.hold":           {Clinician: "The dose stays; the gates say why."},
-		"progression.maintain":       {Clinician: "Maintenance: the load is kept and nothing is made harder."},
+		"progression.maintain":       {Clinician: "Maintenance: the dose is kept, and nothing is made harder than it was."},
 		"progression.familiarising":  {Clinician: "Still learning the movement: what the range and the kit allow is reached; the rest waits for the review."},
 		"progression.no-rating":      {Clinician: "The rule goes by a rating on the scale omni, and there is none: the load is kept."},
 	}
