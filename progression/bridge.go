@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/screening"
 	"example.org/posology/units"
 )
 
@@ -120,20 +121,24 @@ const rounding = 1e-9 // repetitions
 // shown reports whether what was done shows that the next weight can be done: it
 // was itself, not long ago, or the present one was often enough.
 func (n *next) shown() bool {
-	return n.again || float64(n.seen.reps)+float64(surely(n.seen.left)) >= n.needed-rounding
+	return n.again || n.able() >= n.needed-rounding
 }
+
+// able is how often the present weight can surely be lifted, to failure.
+func (n *next) able() float64 { return float64(n.seen.reps) + float64(surely(n.seen.left)) }
 
 // recall looks in the log for sets with the weight that the jump leads to. The
 // latest of the last four weeks tell: it shows itself, and is taken again after
 // two calm visits in a row with the present one, as after an easier spell or a
-// trial that asked for more reserve; or it was tried in vain.
+// trial that asked for more reserve; or it was tried in vain. Pain says nothing of
+// strength, and the calm visits are for it; lost form does.
 func (n *next) recall() {
 	for _, v := range slices.Backward(n.c.Log) {
 		sets := v.sets(func(m units.Mass) bool { return m == n.jump.To.Each })
-		if len(sets) == 0 || int(n.c.Day-v.Day) > known || !v.mayFind() { // a visit with trouble says nothing of the weight
+		if len(sets) == 0 || int(n.c.Day-v.Day) > known {
 			continue
 		}
-		shows := n.showsItself(v.with(sets))
+		shows := v.FormLost == screening.No && n.showsItself(v.with(sets))
 		n.again, n.vain = shows && n.calm(), !shows
 		return
 	}
@@ -144,7 +149,8 @@ func (n *next) recall() {
 func (n *next) calm() bool {
 	log := n.c.Log
 	for _, v := range log[max(0, len(log)-calmVisits):] {
-		if v.Plan.Load.Each != n.seen.base || v.below() || !v.mayFind() {
+		_, other := v.otherLoad()
+		if v.Plan.Load.Each != n.seen.base || other || v.done() == 0 || v.below() || !v.mayFind() {
 			return false
 		}
 	}

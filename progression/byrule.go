@@ -1,6 +1,7 @@
 package progression
 
 import (
+	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
@@ -19,6 +20,9 @@ func (n *next) over() int {
 // byRule lets the policy's rule answer for the gate of repetitions, and the rule
 // that goes by rating for that of effort too.
 func (n *next) byRule() error {
+	if err := n.byPain(); err != nil {
+		return err
+	}
 	rule := n.c.Policy.Rule
 	if rule == RuleUnknown || len(n.seen.v.Sets) == 0 || n.seen.base <= 0 {
 		return nil
@@ -35,6 +39,28 @@ func (n *next) byRule() error {
 		case g.Gate == GateEffort && rule == RuleOMNIBelow8 && g.Advice == Keep && !n.seen.known:
 			gates.Gates[i] = GateAnswer{g.Gate, a.Advice, a.Reasons}
 		}
+	}
+	gates.join()
+	return nil
+}
+
+// byPain lets the policy's rule answer for pain that the model lets be and that
+// only keeps the load.
+func (n *next) byPain() error {
+	p := n.seen.v.Pain
+	if n.c.Policy.Pain != RulePainGate || p == nil || p.Kind != screening.OrdinaryPain || p.During == nil || p.After == nil || p.NextMorning == nil || p.WeeklyTrend == screening.TrendUnknown {
+		return nil
+	}
+	gates := &n.seen.gates
+	for i, g := range gates.Gates {
+		if g.Gate != GatePain || g.Advice != Keep || screening.SorenessLasts(n.seen.v.SorenessDays) {
+			continue
+		}
+		a, err := PainGate(max(*p.During, *p.After), n.seen.v.RangeLost, screening.No) // the target has its own gate
+		if err != nil {
+			return err
+		}
+		gates.Gates[i] = GateAnswer{g.Gate, a.Advice, a.Reasons}
 	}
 	gates.join()
 	return nil

@@ -19,7 +19,8 @@ type Course struct {
 	Log     []Visit      `json:"log"` // of this exercise, the oldest first; each with its day
 	Day     units.Day    `json:"day"` // of the visit that is decided on
 	// Absence says whether days missed since the last visit had a medical
-	// cause. It is needed once more than a week has passed.
+	// cause. It is needed once more than a week has passed. Whether a slight
+	// illness that is over is one is for the practitioner to say.
 	Absence screening.Answer `json:"absence,omitzero"`
 	// BodyMass, if given, tells how large a step is where the body moves too.
 	BodyMass units.Mass `json:"body_mass,omitzero"`
@@ -46,6 +47,10 @@ type Policy struct {
 	// reps-then-load, omni-below-8 and top-of-range. All other gates stay as they
 	// are, and so does the look at the next weight.
 	Rule Rule `json:"rule,omitzero"`
+	// Pain says which pain permits more load. Zero: the lowest zone, or usual pain
+	// of osteoarthritis. Pain-gate: ordinary pain below 5 of 10 that settles and
+	// does not rise (Perry 2005).
+	Pain Rule `json:"pain,omitzero"`
 	// MostReps is where bridging by repetitions ends, 1 to 20; 0: at 20 or at the
 	// end of the exercise's own range. A guideline's range is always worked through.
 	MostReps int `json:"most_reps,omitzero"`
@@ -69,6 +74,9 @@ func (p Policy) Validate() error {
 	case RuleUnknown, RuleOverTarget, RuleTwoForTwo, RuleRepsThenLoad, RuleOMNIBelow8, RuleTopOfRange:
 	default:
 		bad.Add("/rule", units.Field("", p.Rule, "none, over-target, two-for-two, reps-then-load, omni-below-8 or top-of-range", units.ErrOutOfRange))
+	}
+	if p.Pain != RuleUnknown && p.Pain != RulePainGate {
+		bad.Add("/pain", units.Field("", p.Pain, "none or pain-gate", units.ErrOutOfRange))
 	}
 	if p.MostReps < 0 || p.MostReps > bridgeTop {
 		bad.Add("/most_reps", units.Field("", p.MostReps, fmt.Sprintf("1 to %d repetitions, or 0 for the usual", bridgeTop), units.ErrOutOfRange))

@@ -60,6 +60,7 @@ func ExampleNext() {
 	// Output:
 	// progress by repetitions to 13 with 4 kg dumbbell in each hand
 	// the next weight: 6 kg dumbbell in each hand 50 % more
-	// Aim at 13 next time with the same load, to work up to 20 before more load.
+	// 13 with the same load, to work up to 20 before more load.
+	// 13 repetitions lie above the guideline's 8 to 12 for the goal strength: a bridge to the next weight. One above 4 kg and up to 4.4 kg would make it needless.
 	// The next weight after 4 kg is 6 kg, a step of 50 %; published guidance is 2 to 10 %.
 }

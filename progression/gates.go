@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"example.org/posology/screening"
+	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
 
@@ -99,10 +100,11 @@ func (v Visit) technique() GateAnswer {
 }
 
 // effort keeps the load while a set ends nearer to failure than the plan asks
-// for. What is not counted in repetitions has no reserve to look at.
+// for. What is not counted in repetitions has no reserve to look at: there a set
+// that was rated as hard, or went to failure, keeps it.
 func (v Visit) effort() GateAnswer {
 	if !v.countsReserve() {
-		return GateEffort.passed()
+		return v.effortUncounted()
 	}
 	left, known := v.reserve()
 	switch {
@@ -110,6 +112,17 @@ func (v Visit) effort() GateAnswer {
 		return GateEffort.notKnown()
 	case left < v.Plan.Reserve.Least:
 		return GateEffort.says(Keep, evidence.Because("progression.too-near-failure", factGates).With("left", left).With("asked", v.Plan.Reserve.Least))
+	}
+	return GateEffort.passed()
+}
+
+func (v Visit) effortUncounted() GateAnswer {
+	for _, s := range v.Sets {
+		left, err := s.Effort.RIR()
+		least, _ := left.Min()
+		if err == nil && least == 0 || s.Effort.Scale() == units.ScaleOMNI && s.Effort.Value() >= omniRaise {
+			return GateEffort.says(Keep, evidence.Because("progression.rated-hard", factOMNI, factGates).With("effort", s.Effort))
+		}
 	}
 	return GateEffort.passed()
 }

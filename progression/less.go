@@ -15,11 +15,11 @@ import (
 // changes anything. An absence with a medical cause that an assessment has
 // followed begins anew; without one it is an [ErrMedicalCause].
 func (n *next) missed() (Return, bool, error) {
-	days := int(n.c.Day - n.c.lastDone())
+	days := int(n.c.Day - n.trained)
 	if days <= week {
 		return Return{}, false, nil
 	}
-	if holds(n.c.Absence) && n.c.Request.Screening.Day > n.c.lastDone() {
+	if holds(n.c.Absence) && n.c.Request.Screening.Day > n.trained {
 		back := Return{Anew: true, Basis: evidence.Design}
 		back.Reasons = []evidence.Reason{evidence.Because("progression.return-assessed", factMedical).With("days", days)}
 		return back, true, nil
@@ -103,7 +103,12 @@ func (n *next) less(s dose.Step, back Return, missed bool) (lessening, error) {
 		l.some = true
 		n.because("progression.lighter-day", factGates)
 	}
-	if n.below3() {
+	switch {
+	case n.tooHeavy():
+		l.some = true
+		n.because("progression.too-much", factTooMuch)
+		l.lower = l.step.Load <= n.lightest() || !n.simplify(&l.step)
+	case n.below3():
 		l.some = true
 		n.because("progression.below-three", factSimplify)
 		l.lower = !n.simplify(&l.step)
@@ -114,11 +119,32 @@ func (n *next) less(s dose.Step, back Return, missed bool) (lessening, error) {
 		if err != nil {
 			return l, err
 		}
-		l.lower = l.lower || again
+		if again {
+			l.lower = true
+			n.because("progression.recurring", factVariant)
+		}
 		n.because("progression.eased", factGates)
 		return l, n.lighten()
 	}
 	return l, nil
+}
+
+// tooHeavy reports whether the load could not be lifted at all, or not as often
+// as the range begins with even to failure.
+func (n *next) tooHeavy() bool {
+	if holds(n.last().Unable) {
+		return true
+	}
+	able := float64(n.seen.reps) + float64(n.reserveThen())
+	return n.counts() && len(n.seen.v.Sets) > 0 && able < float64(min(n.bottom(), n.last().Plan.Count))
+}
+
+// reserveThen is what the last visit left, as planned where it was not recorded.
+func (n *next) reserveThen() units.RIR {
+	if n.seen.known {
+		return n.seen.left
+	}
+	return n.last().Plan.Reserve.Least
 }
 
 // comeBack begins anew, or cuts load and sets by the rung. Where the next lighter
@@ -139,6 +165,7 @@ func (n *next) comeBack(s *dose.Step, back Return) error {
 	s.Sets = sets
 	if count := n.repsAfter(back.Load); n.below(s.Load) < each && count >= n.bottom() {
 		s.Count = min(s.Count, count)
+		n.d.because(evidence.Because("progression.reps-for-load", factCoarse).With("count", s.Count))
 		return nil
 	}
 	s.Load, s.Count = max(each, min(n.lightest(), s.Load)), min(s.Count, n.bottom())
@@ -148,11 +175,7 @@ func (n *next) comeBack(s *dose.Step, back Return) error {
 // repsAfter returns how many repetitions of the last load leave the reserve asked
 // for once strength has fallen to a share, by the more cautious equation.
 func (n *next) repsAfter(share units.Fraction) int {
-	left := min(n.last().Plan.Reserve.Least, countable)
-	if n.seen.known {
-		left = min(n.seen.left, countable)
-	}
-	able := float64(n.seen.reps) + float64(left)
+	able := float64(n.seen.reps) + float64(min(n.reserveThen(), countable))
 	fewest := able
 	for _, r := range cautious {
 		if now, err := r.Fraction(able); err == nil && now < share {
@@ -167,11 +190,15 @@ func (n *next) repsAfter(share units.Fraction) int {
 }
 
 // below3 reports whether the last visits, as many as the rule asks for, were
-// below their doses.
+// below one and the same dose: what was made easier begins anew.
 func (n *next) below3() bool {
-	log := n.c.Log
+	log, plan := n.c.Log, n.last().Plan
 	for i := range simplifyAfter {
-		if i >= len(log) || !log[len(log)-1-i].below() {
+		if i >= len(log) {
+			return false
+		}
+		v := log[len(log)-1-i]
+		if !v.below() || v.Plan.Load.Each != plan.Load.Each || v.Plan.Sets != plan.Sets {
 			return false
 		}
 	}
@@ -201,14 +228,19 @@ func (n *next) simplify(s *dose.Step) bool {
 	return s.Sets >= 1
 }
 
-// easedAlready reports whether the visit before the last one spoke for less too.
+// easedAlready reports whether one of the three visits before the last one spoke
+// for less too.
 func (n *next) easedAlready() (bool, error) {
-	if len(n.c.Log) < 2 {
-		return false, nil
+	log := n.c.Log[:len(n.c.Log)-1]
+	for _, v := range log[max(0, len(log)-recurring):] {
+		if g, err := Gates(v); err != nil || g.Advice >= Ease {
+			return true, err
+		}
 	}
-	g, err := Gates(n.c.Log[len(n.c.Log)-2])
-	return g.Advice >= Ease, err
+	return false, nil
 }
+
+const recurring = 3 // visits
 
 // lighten takes the frame of a lighter session.
 func (n *next) lighten() error {
@@ -225,23 +257,27 @@ func (n *next) fit(s dose.Step) dose.Step {
 		return s
 	}
 	plan := n.last().Plan
-	reps, left := n.seen.reps, plan.Reserve.Least // as planned, where it was not recorded
+	reps := n.seen.reps
 	if len(n.seen.v.Sets) == 0 {
 		reps = plan.Count
-	} else if n.seen.known {
-		left = n.seen.left
 	}
 	tighter := n.out.Reserve.Least > plan.Reserve.Least
-	allowed := reps + int(math.Floor(float64(left-n.out.Reserve.Least)))
-	switch low := n.bottom(); {
+	allowed := reps + int(math.Floor(float64(n.reserveThen()-n.out.Reserve.Least)))
+	low, lighter := n.bottom(), n.below(s.Load)
+	switch {
 	case allowed >= s.Count:
 		return s
-	case allowed >= low || !tighter:
-		s.Count = max(allowed, min(low, s.Count))
-	case n.below(s.Load) < s.Load:
-		s.Load, s.Count = n.below(s.Load), low
-	default:
+	case tighter && allowed < low && lighter < s.Load:
+		n.d.because(evidence.Because("progression.lighter-for-reserve", factFit).With("reserve", n.out.Reserve).With("from", s.Load).With("to", lighter))
+		s.Load, s.Count = lighter, low
+		return s
+	case tighter && allowed < low:
 		s.Count = max(1, allowed)
+	case max(allowed, low) >= s.Count:
+		return s
+	default:
+		s.Count = max(allowed, low)
 	}
+	n.d.because(evidence.Because("progression.fewer-reps", factFit).With("count", s.Count).With("reserve", n.out.Reserve))
 	return s
 }

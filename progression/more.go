@@ -1,6 +1,8 @@
 package progression
 
 import (
+	"slices"
+
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/units"
@@ -24,7 +26,7 @@ func (n *next) carryOn(back Return, missed bool) (Decision, error) {
 		return Decision{}, err
 	case l.lower:
 		n.because("progression.easier-variant", factVariant)
-		return n.standIn()
+		return n.standIn(n.easedRequest())
 	case l.some:
 		return n.dose(EaseOff, NoChange, n.fit(l.step))
 	case len(n.seen.v.Sets) == 0:
@@ -52,10 +54,17 @@ func (n *next) carryOn(back Return, missed bool) (Decision, error) {
 	return n.moreReps(s)
 }
 
-// same is the dose of the last visit again.
+// same is the dose of the last visit again; after a trial that of the visit
+// before it.
 func (n *next) same() dose.Step {
 	plan := n.last().Plan
-	s := dose.Step{Load: n.seen.base, Last: n.seen.base, Count: plan.Count, Sets: plan.Sets, UpTo: n.upTo()}
+	if plan.Finding != nil {
+		plan = n.beforeTrial(plan)
+	}
+	s := dose.Step{Load: n.seen.base, Last: n.seen.base, Count: plan.Count, Sets: n.last().Plan.Sets, UpTo: n.upTo()}
+	if n.again {
+		s.UpTo = max(s.UpTo, min(plan.Count, n.bridgeEnd()))
+	}
 	if n.counts() {
 		s.Lowering, s.Pausing = plan.Tempo.Lowering, plan.Tempo.Pausing
 	}
@@ -63,20 +72,37 @@ func (n *next) same() dose.Step {
 	if n.out.Phase == dose.Maintain {
 		s.Sets = min(s.Sets, n.out.Sets)
 	}
-	if s.Load < plan.Load.Each {
+	if s.Load < n.last().Plan.Load.Each {
 		s.Count = n.bottom()
 	}
 	return s
 }
 
-// moreReps takes one repetition more where nothing but repetitions, or technique
-// that nobody saw, stands against more load, and else the same dose.
+// beforeTrial returns the plan with the same load before a trial, and the trial's
+// own if there is none.
+func (n *next) beforeTrial(trial dose.Prescription) dose.Prescription {
+	for _, v := range slices.Backward(n.c.Log[:len(n.c.Log)-1]) {
+		if v.Plan.Finding == nil && v.Plan.Load.Each == n.seen.base {
+			return v.Plan
+		}
+	}
+	return trial
+}
+
+// moreReps takes one repetition more where nothing but repetitions, technique
+// that nobody saw, or effort that nobody noted stands against more load, and else
+// the same dose.
 func (n *next) moreReps(s dose.Step) (Decision, error) {
+	n.hint()
 	s = n.fit(s)
+	if n.unrated() {
+		top, _ := n.out.Span.Max()
+		s.UpTo = min(s.UpTo, max(top, s.Count))
+	}
 	more := min(n.seen.reps+n.stepInReps(), s.UpTo)
 	switch {
-	case !n.onlyReps() || more <= s.Count:
-		n.because("progression.hold", factGates)
+	case !n.repsMayRise() || more <= s.Count:
+		n.d.because(evidence.Because("progression.hold", factGates).With("gate", n.deciding()))
 		return n.dose(Hold, NoChange, s)
 	case more <= n.last().Plan.Count: // up again to what was planned
 		s.Count = more
@@ -87,27 +113,22 @@ func (n *next) moreReps(s dose.Step) (Decision, error) {
 	return n.dose(Progress, MoreReps, s)
 }
 
-// stepInReps is two where every set left more than can be counted, else one.
+// stepInReps is two where every set left more than can be counted, else one; of
+// seconds and metres it is five.
 func (n *next) stepInReps() int {
-	if n.counts() && n.seen.beyondCounting() {
+	switch {
+	case !n.counts():
+		return paceStep
+	case n.seen.beyondCounting():
 		return easyStep
 	}
 	return 1
 }
 
-const easyStep = 2 // repetitions
-
-// onlyReps reports whether the dose was done and nothing but repetitions, or
-// technique that nobody saw, stands against more load.
-func (n *next) onlyReps() bool {
-	for _, g := range n.seen.gates.Gates {
-		unseen := g.Gate == GateTechnique && !holds(n.seen.v.FormLost)
-		if g.Advice != Raise && g.Gate != GateReps && !unseen {
-			return false
-		}
-	}
-	return n.seen.v.met()
-}
+const (
+	easyStep = 2 // repetitions
+	paceStep = 5 // seconds or metres
+)
 
 // stillLooking reports whether the load goes on being looked for: it was, no
 // weight was too much, and every set left more than can be counted.
@@ -150,7 +171,7 @@ func (n *next) found(s dose.Step) (Decision, error) {
 		return n.find(s, n.mayTry())
 	}
 	n.d.because(evidence.Because("progression.found", factFindOn).With("load", s.Load))
-	s.Count = min(n.bottom(), n.seen.reps)
+	s.Count, s.Lowering, s.Pausing = min(n.bottom(), n.seen.reps), 0, 0
 	return n.dose(Progress, FindLoad, s)
 }
 
@@ -199,6 +220,7 @@ func (n *next) raise(s dose.Step) (Decision, error) {
 	if n.again {
 		n.d.because(evidence.Because("progression.done-before", factDoneBefore).With("next", n.jump.To.Each))
 	} else {
+		n.further()
 		n.d.because(evidence.Because("progression.shown", factShown, factReserve).
 			With("reps", n.seen.reps).With("surely", surely(n.seen.left)).With("next", n.jump.To.Each).With("count", n.bottom()))
 	}
@@ -208,19 +230,26 @@ func (n *next) raise(s dose.Step) (Decision, error) {
 	return n.dose(Progress, MoreLoad, s)
 }
 
-// noteJump never lets a step beyond the published size pass in silence.
-func (n *next) noteJump() {
-	if !n.jump.Within {
-		n.d.because(evidence.Because("progression.large-step", factGuidance, factSmallMuscles).
-			With("share", n.jump.External).With("moved", movedText(n.jump.Moved)))
+// further takes the furthest weight that is shown too and lies within the
+// published size of a step, where the next one is smaller: fine steps, or a body
+// that moves with the weight.
+func (n *next) further() {
+	most, _ := guidance.Max()
+	for to := n.beyond(*n.jump); to != nil; to = n.beyond(*to) {
+		need, ok := toFailureBefore(n.wanted(), to.share(), n.c.Curve)
+		shown := ok && n.able() >= need-rounding
+		if !shown || to.share() > most || to.To.Each > n.most || n.lifted(to.To.Each) {
+			return
+		}
+		n.jump = to
 	}
 }
 
-func movedText(share units.Fraction) string {
-	if share == 0 {
-		return "not known"
-	}
-	return share.String()
+// lifted reports whether the log has a set with a weight.
+func (n *next) lifted(each units.Mass) bool {
+	return slices.ContainsFunc(n.c.Log, func(v Visit) bool {
+		return len(v.sets(func(m units.Mass) bool { return m == each })) > 0
+	})
 }
 
 // bridge makes harder what repetitions and the kit cannot, one thing at a time.
@@ -232,10 +261,12 @@ func (n *next) bridge(s dose.Step) (Decision, error) {
 	switch {
 	case n.counts() && s.Lowering < slowLowering:
 		again.Lowering = slowLowering
+		again.Count = n.asLong(s, again)
 		n.because("progression.slower", factSlower)
 		return n.dose(Progress, SlowerLowering, again)
 	case n.counts() && s.Pausing < longPause:
 		again.Pausing = longPause
+		again.Count = n.asLong(s, again)
 		n.because("progression.pause", factPause)
 		return n.dose(Progress, LongerPause, again)
 	case s.Sets < n.f.MostSets():
@@ -252,6 +283,14 @@ func (n *next) bridge(s dose.Step) (Decision, error) {
 	}
 	n.standsInTheWay()
 	return n.dose(Hold, NoChange, n.fit(s))
+}
+
+// asLong returns the repetitions that fill a set of the same length at a slower
+// pace.
+func (n *next) asLong(was, is dose.Step) int {
+	lifting := n.out.Tempo.Lifting
+	seconds := float64(was.Count) * (was.Lowering + was.Pausing + lifting)
+	return max(n.bottom(), int(seconds/(is.Lowering+is.Pausing+lifting)))
 }
 
 // standsInTheWay says why nothing can be made harder.
@@ -273,7 +312,7 @@ func (n *next) variant() (Decision, bool, error) {
 	if !ok {
 		return Decision{}, false, nil
 	}
-	d, err := n.stand([]exercise.Exercise{ex})
+	d, err := n.stand([]exercise.Exercise{ex}, n.c.Request)
 	if d.Next == nil {
 		n.d.Action = ActionUnknown // it cannot be dosed: stay, and keep the reason
 		return Decision{}, false, err

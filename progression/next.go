@@ -71,6 +71,7 @@ type next struct {
 	f       *dose.Frame
 	out     dose.Prescription // the frame's outline
 	most    units.Mass        // per implement, by every limit
+	trained units.Day         // of the last visit with any set
 	seen    reading           // the last visit
 	d       Decision
 
@@ -91,14 +92,17 @@ func (n *next) counts() bool { return n.out.Measure == exercise.Repetitions }
 // frame takes the frame of the day and reads the last visit in its light.
 func (n *next) frame(f *dose.Frame) error {
 	n.f, n.out, n.most = f, f.Outline(), f.Ceiling()
-	place := len(n.c.Log) - 1
-	v, queries := n.last().withoutQueried(place, f.Table())
-	n.d.Queries = queries
-	for _, q := range queries {
-		n.d.because(q.Reason)
+	n.trained = n.c.lastDone()
+	n.d.Queries = n.clean(f.Table())
+	var asked evidence.Reason
+	for _, q := range n.d.Queries {
+		if asked.Code != q.Reason.Code {
+			n.d.because(q.Reason)
+		}
+		asked = q.Reason
 	}
 	var err error
-	if n.seen, err = v.read(trial{n.out.Reserve.Least, n.c.Policy.Rule == RuleOMNIBelow8}, f.Table()); err != nil {
+	if n.seen, err = n.last().read(trial{n.out.Reserve.Least, n.c.Policy.Rule == RuleOMNIBelow8}, f.Table()); err != nil {
 		return err
 	}
 	if err := n.lookAhead(n.seen.base); err != nil {
@@ -123,6 +127,7 @@ func (n *next) dose(a Action, change Change, s dose.Step) (Decision, error) {
 		return Decision{}, err
 	}
 	n.d.Action, n.d.Change, n.d.Next = a, change, &p
+	n.noteRange(p)
 	if p.Mode != dose.WithoutLoad {
 		if err := n.lookAhead(p.Load.Each); err != nil {
 			return Decision{}, err

@@ -79,7 +79,7 @@ var nextRows = []struct {
 	{"a reading to take again first", func(c *progression.Course) {
 		c.Request.Screening.Meanwhile, c.Request.Screening.Plan = screening.Nothing, screening.SettleFirst
 	}, progression.Hold, progression.NoChange, 0, 0, 0, "progression.settle-first"},
-	{"unloaded practice only", func(c *progression.Course) { c.Request.Screening.Meanwhile = screening.UnloadedPractice }, progression.ChangeVariant, progression.NoChange, 0, 1, 8, "progression.instead"},
+	{"unloaded practice only", func(c *progression.Course) { c.Request.Screening.Meanwhile = screening.UnloadedPractice }, progression.ChangeVariant, progression.NoChange, 0, 1, 10, "progression.instead"},
 	{"maintenance", func(c *progression.Course) { c.Request.Phase = dose.Maintain }, progression.Hold, progression.NoChange, 4 * kilo, 2, 10, "progression.maintain"},
 	{"nothing done", func(c *progression.Course) { last(c).Sets = nil }, progression.Hold, progression.NoChange, 4 * kilo, 3, 10, "progression.nothing-done"},
 	{"the weaker side leads", func(c *progression.Course) { last(c).Sets[4].Reps = 11 }, progression.Progress, progression.MoreReps, 4 * kilo, 3, 12, "progression.more-reps"},

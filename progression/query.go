@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
@@ -74,4 +75,24 @@ func (v Visit) withoutQueried(place int, t *equipment.Table) (Visit, []Query) {
 		v.Sets = kept
 	}
 	return v, doubtful
+}
+
+// clean takes doubtful sets out of every visit of the log and returns those of
+// the last one. Where nobody watched a visit at which form was kept, by the
+// person's own word, somebody's look within the four weeks before holds.
+func (n *next) clean(t *equipment.Table) []Query {
+	log := make([]Visit, len(n.c.Log))
+	seen := n.c.Request.Technique
+	var doubtful []Query
+	for i, v := range n.c.Log {
+		log[i], doubtful = v.withoutQueried(i, t)
+		switch {
+		case v.Observer.Made():
+			seen = v.Observer
+		case v.FormLost == screening.No && seen.Made() && seen.Day <= v.Day && int(v.Day-seen.Day) <= known:
+			log[i].Observer = seen
+		}
+	}
+	n.c.Log = log
+	return doubtful
 }

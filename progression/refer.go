@@ -66,20 +66,27 @@ func (n *next) barred(err *dose.ConstraintError) (Decision, error) {
 		n.d.Action = StopAndRefer
 		return n.d, nil
 	}
-	return n.standIn()
+	return n.standIn(n.c.Request)
 }
 
 // standIn puts what is no harder in the place of this exercise.
-func (n *next) standIn() (Decision, error) {
-	return n.stand(n.c.catalogue().Instead(n.c.Request.Exercise.ID))
+func (n *next) standIn(r dose.Request) (Decision, error) {
+	return n.stand(n.c.catalogue().Instead(n.c.Request.Exercise.ID), r)
+}
+
+// easedRequest is that of the day, for a session that is lighter in any case.
+func (n *next) easedRequest() dose.Request {
+	r := n.c.Request
+	r.Screening.Limits = r.Screening.Limits.Join(screening.LighterSession())
+	return r
 }
 
 // stand puts the first of the exercises that can be dosed in the place of this
 // one, with its first dose, and otherwise leaves the exercise out.
-func (n *next) stand(list []exercise.Exercise) (Decision, error) {
+func (n *next) stand(list []exercise.Exercise, r dose.Request) (Decision, error) {
 	n.d.Action, n.d.Change, n.d.Next = StopExercise, NoChange, nil
 	for _, ex := range list {
-		p, err := n.first(ex)
+		p, err := first(ex, r)
 		var barred *dose.ConstraintError
 		if errors.As(err, &barred) {
 			continue
@@ -95,11 +102,10 @@ func (n *next) stand(list []exercise.Exercise) (Decision, error) {
 	return n.d, nil
 }
 
-// first returns the first dose of another exercise: what was measured and done
-// with this one says nothing about it.
-func (n *next) first(ex exercise.Exercise) (dose.Prescription, error) {
-	r := n.c.Request
-	r.Exercise, r.Estimate, r.Performed = ex, nil, nil
+// first returns the first dose of another exercise: it has to be learnt, and what
+// was measured, done and seen with this one says nothing about it.
+func first(ex exercise.Exercise, r dose.Request) (dose.Prescription, error) {
+	r.Exercise, r.Estimate, r.Performed, r.Technique, r.Phase = ex, nil, nil, dose.Observation{}, dose.Familiarise
 	if !ex.OneSided {
 		r.Side = body.Both
 	}

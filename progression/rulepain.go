@@ -61,10 +61,15 @@ func PainComposite(p screening.Pain, rangeLost, missed screening.Answer) (RuleAn
 }
 
 func zoneText(z screening.PainZone) string {
-	if z == screening.ZoneUnknown {
+	switch z {
+	case screening.ZoneUnknown:
 		return "not known"
+	case screening.ZoneUpTo2:
+		return "up to 2 of 10"
+	case screening.ZoneOver2UpTo5:
+		return "above 2, up to 5 of 10"
 	}
-	return z.String()
+	return "above 5 of 10"
 }
 
 func checkPain(p screening.Pain) error {

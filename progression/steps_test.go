@@ -67,7 +67,7 @@ func TestNextCountsTheBody(t *testing.T) {
 	}
 	c.BodyMass = 70 * kilo
 	d := nextOf(t, c)
-	if d.Change != progression.MoreLoad || d.Step.External != 0.5 || math.Abs(float64(d.Step.Moved)-2.0/60) > 1e-9 || !hasReason(d, "progression.large-step") {
+	if d.Change != progression.MoreLoad || d.Step.External != 0.5 || math.Abs(float64(d.Step.Moved)-2.0/60) > 1e-9 || !hasReason(d, "progression.step-in-hand") {
 		t.Errorf("%v, %+v", d.Change, d.Step)
 	}
 }
@@ -147,7 +147,7 @@ func TestNextRecalls(t *testing.T) {
 		{"done too long ago", 30, 10, 3, false, 2, false},
 		{"tried, and enough for the bottom of the range", 9, 8, 4, false, 2, true},
 		{"tried, and not enough", 9, 7, 4, false, 2, false},
-		{"it hurt then, and nothing else is known of it", 9, 10, 3, true, 2, false},
+		{"it hurt then, two calm visits since", 9, 10, 3, true, 2, true},
 	} {
 		c := rowCourse(t, 4, 6)
 		done(&c, 4*kilo, 10, 3)

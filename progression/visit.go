@@ -25,6 +25,10 @@ type Visit struct {
 	SorenessDays int              `json:"soreness_days,omitzero"` // of the muscles, after the visit, 0 to 30
 	Unwell       screening.Answer `json:"unwell,omitzero"`        // ill at the visit, without what keeps from training
 
+	// Unable says that not one repetition could be done, which is another thing
+	// than that none was done.
+	Unable screening.Answer `json:"unable,omitzero"`
+
 	FormLost screening.Answer `json:"form_lost,omitzero"` // the technique gave way before the sets ended
 	Observer dose.Observation `json:"observer,omitzero"`  // who saw the technique, and when
 }

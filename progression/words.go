@@ -44,7 +44,7 @@ func ruleWords() evidence.Words {
 		"progression.response-noise": {Clinician: "Gains of people differ widely, and hardly more than noise would make them: nobody is labelled by them."},
 		"progression.return": {
 			Client:    "Welcome back. We begin a little easier and build up again.",
-			Clinician: "{days} days since the last session: {load} of the load, {sets} of the sets. The ladder has no published source.",
+			Clinician: "{days} days since the last session. The ladder: {load} of the load, {sets} of the sets; it has no published source.",
 		},
 		"progression.return-anew": {
 			Client:    "Welcome back. After such a break we begin afresh.",

@@ -38,6 +38,7 @@ func gateWords() evidence.Words {
 			Client:    "Since it moves less far than before, we make it easier.",
 			Clinician: "Range of movement was lost since the visit before: eased.",
 		},
+		"progression.rated-hard":  {Clinician: "A set was rated as hard or went to failure ({effort}): the load is kept."},
 		"progression.sore":        {Clinician: "Sore for {days} days after the visit, past the usual peak: the load is kept."},
 		"progression.unwell-then": {Clinician: "Unwell at the visit: nothing is concluded from it."},
 		"progression.too-near-failure": {

@@ -107,9 +107,6 @@ func clientItem(p *page.Paper, n int, item dose.Prescription, why []evidence.Rea
 		p.Say("   Take  ", item.Load.String())
 	}
 	p.Say("   Do    ", page.Amount(item)+".")
-	if item.Tempo.Pausing > 0 {
-		p.Say("         ", fmt.Sprintf("Pause for %g seconds before you lift.", item.Tempo.Pausing))
-	}
 	if ex, ok := exercise.Standard().Get(item.Exercise); ok {
 		p.Say("   How   ", ex.How)
 	}

@@ -66,6 +66,7 @@ func TestInvariants(t *testing.T) {
 func (l *ledger) walk(t *testing.T, s simulate.Setup, visits []simulate.Visit, seed uint64) {
 	table := units.Must(s.Request.Kit.Compile(s.Request.Exercise.Hold))
 	var before *progression.Visit
+	watched, earlier := s.Request.Technique.Day, map[units.Mass]dose.Prescription{}
 	for i, v := range visits {
 		if v.Missed {
 			continue
@@ -76,12 +77,18 @@ func (l *ledger) walk(t *testing.T, s simulate.Setup, visits []simulate.Visit, s
 			l.actions[d.Action]++
 			l.changes[d.Change]++
 			l.queries += len(d.Queries)
-			c := check{t, s, table, *before, d, i}
+			c := check{t, s, table, *before, d, i, earlier, before.Day-watched <= 28}
 			c.all(l)
 		}
 		if v.Done.Plan.Sets > 0 {
 			checkLimits(t, s, v.Done.Plan)
 			before = &visits[i].Done
+			if p := before.Plan; p.Finding == nil {
+				earlier[p.Load.Each] = p
+			}
+			if before.Observer.Made() {
+				watched = before.Day
+			}
 		}
 	}
 	if last := visits[len(visits)-1]; last.Decision.Action == progression.StopAndRefer {
@@ -120,6 +127,9 @@ type check struct {
 	before progression.Visit
 	d      progression.Decision
 	at     int
+	// earlier holds the last dose of each weight that was not a search.
+	earlier map[units.Mass]dose.Prescription
+	seen    bool // somebody watched, at the visit or within four weeks before
 }
 
 func (c check) want(holds bool, what string) {
@@ -169,18 +179,27 @@ func (c check) oneChange() {
 	case anew: // a new baseline, in its own range and from the lightest weight
 		c.want(is.Load.Each == c.table.Lightest().Each && is.Sets == 1, "not from the start")
 	case c.d.Action != progression.Progress:
-		held := is.Load.Each > was.Load.Each && c.wasDone(is.Load.Each) // up to what was found
-		c.want(harder == 0 || held && harder == 1, "made harder without progress")
+		c.want(harder == 0 || c.known(is), "made harder without progress")
 	default:
 		c.want(harder <= 1, "more than one thing made harder")
 	}
 	if c.d.Change == progression.MoreLoad {
 		gap, ok := c.table.Next(was.Load.Each)
-		c.want(ok && is.Load.Each == gap.To.Each && c.d.Step != nil, "a weight was skipped, or the step is not told")
+		within := c.d.Step != nil && max(c.d.Step.Moved, c.d.Step.External) > 0 && (c.d.Step.Moved > 0 && c.d.Step.Moved <= 0.1 || c.d.Step.External <= 0.1)
+		c.want(ok && (is.Load.Each == gap.To.Each || within) && c.d.Step != nil && c.d.Step.To.Each == is.Load.Each, "a weight was skipped beyond the published step, or the step is not told")
 	}
 	if c.d.Change == progression.FindLoad && is.Load.Each > was.Load.Each {
 		c.want(c.wasDone(is.Load.Each), "found without being done")
 	}
+}
+
+// known reports whether a dose after a trial is no more than what was found, or
+// than the dose with that weight before the trial.
+func (c check) known(is dose.Prescription) bool {
+	was, earlier := c.before.Plan, c.earlier[is.Load.Each]
+	again := is.Count <= earlier.Count && is.Tempo.Lowering <= earlier.Tempo.Lowering && is.Tempo.Pausing <= earlier.Tempo.Pausing
+	found := is.Load.Each > was.Load.Each && c.wasDone(is.Load.Each) && is.Count <= was.Count && is.Tempo == was.Tempo
+	return was.Finding != nil && is.Sets <= was.Sets && (again || found)
 }
 
 // wasDone reports whether that much was lifted while the load was looked for.
@@ -195,7 +214,7 @@ func (c check) caution(l *ledger) {
 		l.hurt++
 		c.want(calm && c.d.Action != progression.Hold, "pain above 5 or unsettled only held, or worse")
 	}
-	seen := c.before.Observer.Made() && c.before.FormLost == screening.No
+	seen := c.seen && c.before.FormLost == screening.No
 	if !seen && c.d.Next != nil && c.d.Next.Exercise == c.before.Plan.Exercise {
 		c.want(c.d.Next.Load.Each <= c.before.Plan.Load.Each && (c.d.Next.Finding == nil || c.d.Action != progression.Progress), "load rises with technique lost or unseen")
 	}

@@ -23,6 +23,9 @@ func (r *run) train(day units.Day, plan dose.Prescription, oneRM float64) progre
 	for _, side := range sides {
 		r.sets(&v, plan, side, oneRM)
 	}
+	if len(v.Sets) == 0 {
+		v.Unable = screening.Yes
+	}
 	v.Pain = r.pain()
 	if r.happens(r.t.Signs) {
 		v.Moment.Signs = []screening.Code{endingSign}

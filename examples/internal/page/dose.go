@@ -20,7 +20,11 @@ func Amount(item dose.Prescription) string {
 		text += " on each side"
 	}
 	if item.Measure == exercise.Repetitions {
-		text += fmt.Sprintf(", %g seconds down and %g seconds up", item.Tempo.Lowering, item.Tempo.Lifting)
+		pause := ""
+		if item.Tempo.Pausing > 0 {
+			pause = fmt.Sprintf(", %g seconds of pause", item.Tempo.Pausing)
+		}
+		text += fmt.Sprintf(", %g seconds down%s and %g seconds up", item.Tempo.Lowering, pause, item.Tempo.Lifting)
 	}
 	return text
 }
@@ -31,7 +35,7 @@ func WhenToStop(item dose.Prescription) string {
 	case item.Measure != exercise.Repetitions:
 		return "before it gets hard to keep the position."
 	case !item.Reserve.Countable:
-		return "while it still feels clearly easy. Fewer is fine."
+		return fmt.Sprintf("while it still feels clearly easy. It is fine to do fewer than %d.", item.Count)
 	}
-	return fmt.Sprintf("when you could do only about %v more. Fewer is fine.", item.Reserve.Least)
+	return fmt.Sprintf("when you could do only about %v more. It is fine to do fewer than %d.", item.Reserve.Least, item.Count)
 }

@@ -1,0 +1,252 @@
+package progression_test
+
+import (
+	"slices"
+	"testing"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/progression"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+// A doubtful log is of no use later either: after a visit logged with the double
+// weight, two quiet visits do not make that weight a known one.
+func TestNextForgetsDoubtfulSets(t *testing.T) {
+	c := rowCourse(t, 2, 4, 6)
+	c.Request.Kit = dumbbells(2, 4, 6)
+	done(&c, 2*kilo, 12, 3)
+	doubtful := pastVisit(c, 6, 2*kilo, 12, 3)
+	for i := range doubtful.Sets {
+		doubtful.Sets[i].Load = 4 * kilo
+	}
+	c.Log = []progression.Visit{doubtful, pastVisit(c, 3, 2*kilo, 12, 3), *last(&c)}
+	if d := nextOf(t, c); d.Change == progression.MoreLoad || hasReason(d, "progression.done-before") {
+		t.Errorf("%v, %v, %+v", d.Change, d.Next.Load.Each, d.Reasons)
+	}
+	// While the query is open the dose stays as it was, repetitions too.
+	c.Log = []progression.Visit{doubtful}
+	c.Day = doubtful.Day + 3
+	if d := nextOf(t, c); d.Action != progression.Hold || d.Next.Count != doubtful.Plan.Count || len(d.Queries) != 6 {
+		t.Errorf("%v, %d, %d queries", d.Action, d.Next.Count, len(d.Queries))
+	}
+}
+
+// What cannot be lifted as often as the range begins with, even to failure, is
+// lightened at once; at the lightest weight the variant changes, and what could
+// not be lifted at all is no missing record.
+func TestNextTooMuch(t *testing.T) {
+	for _, tt := range []struct {
+		name   string
+		each   units.Mass
+		reps   int
+		left   float64
+		unable bool
+		action progression.Action
+		load   units.Mass
+	}{
+		{"seven to failure, eight asked for", 4 * kilo, 5, 2, false, progression.EaseOff, 2 * kilo},
+		{"eight to failure", 4 * kilo, 6, 2, false, progression.Hold, 4 * kilo},
+		{"the same with the lightest", 2 * kilo, 5, 2, false, progression.ChangeVariant, 0},
+		{"not once", 4 * kilo, 0, 0, true, progression.EaseOff, 2 * kilo},
+		{"not once with the lightest", 2 * kilo, 0, 0, true, progression.ChangeVariant, 0},
+	} {
+		c := rowCourse(t, 2, 4, 6)
+		last(&c).Plan.Load.Each = tt.each
+		if tt.unable {
+			last(&c).Sets, last(&c).Unable = nil, screening.Yes
+		} else {
+			done(&c, tt.each, tt.reps, tt.left)
+		}
+		d := nextOf(t, c)
+		if d.Action != tt.action || (d.Action != progression.Hold) != hasReason(d, "progression.too-much") {
+			t.Errorf("%s: %v, %+v", tt.name, d.Action, d.Reasons)
+			continue
+		}
+		if tt.load > 0 && d.Next.Load.Each != tt.load {
+			t.Errorf("%s: %v", tt.name, d.Next.Load.Each)
+		}
+	}
+}
+
+// Pain that comes back within three visits changes the variant, which is learnt
+// anew with less than the last dose.
+func TestNextRecurringPain(t *testing.T) {
+	for between := range 4 {
+		c := rowCourse(t, 2, 4, 6)
+		hurt := *last(&c).Pain
+		hurt.During = score(7)
+		first := pastVisit(c, 3*(between+1), 4*kilo, 10, 3)
+		first.Pain = &hurt
+		log := []progression.Visit{first}
+		for i := between; i > 0; i-- {
+			log = append(log, pastVisit(c, 3*i, 4*kilo, 10, 3))
+		}
+		last(&c).Pain = &hurt
+		c.Log = append(log, c.Log...)
+		d := nextOf(t, c)
+		if recurs := between < 3; recurs != (d.Action == progression.ChangeVariant) || recurs != hasReason(d, "progression.recurring") {
+			t.Errorf("%d calm visits between: %v, %+v", between, d.Action, d.Reasons)
+		}
+		if d.Action == progression.ChangeVariant && (d.Next.Sets != 1 || d.Next.Reserve.Least < 5 || d.Next.Phase != dose.Familiarise) {
+			t.Errorf("the variant begins with %d sets, reserve %v, phase %v", d.Next.Sets, d.Next.Reserve, d.Next.Phase)
+		}
+	}
+}
+
+// By Perry's gate, where the policy has it, ordinary pain below 5 that settles and
+// does not rise permits more load; above 5, unsettled and rising it never does.
+func TestNextByPainGate(t *testing.T) {
+	for _, tt := range []struct {
+		pain   screening.Pain
+		gate   bool
+		action progression.Action
+	}{
+		{ordinary(3, 4, 3, 3, screening.StablePain), true, progression.Progress},
+		{ordinary(3, 4, 3, 3, screening.StablePain), false, progression.Hold},
+		{ordinary(3, 5, 3, 3, screening.StablePain), true, progression.Hold},
+		{ordinary(3, 4, 5, 3, screening.StablePain), true, progression.Hold},
+		{ordinary(3, 6, 3, 3, screening.StablePain), true, progression.EaseOff},
+		{ordinary(3, 4, 3, 4, screening.StablePain), true, progression.EaseOff},
+		{ordinary(3, 4, 3, 3, screening.RisingPain), true, progression.EaseOff},
+		{ordinary(3, 4, 3, 3, screening.TrendUnknown), true, progression.Hold},
+	} {
+		c := rowCourse(t, 4, 4.25)
+		if tt.gate {
+			c.Policy.Pain = progression.RulePainGate
+		}
+		last(&c).Pain = &tt.pain
+		if d := nextOf(t, c); d.Action != tt.action || (d.Change == progression.MoreLoad) != (tt.action == progression.Progress) {
+			t.Errorf("during %v, after %v, next morning %v, %v, gate %v: %v", *tt.pain.During, *tt.pain.After, *tt.pain.NextMorning, tt.pain.WeeklyTrend, tt.gate, d.Action)
+		}
+	}
+}
+
+func ordinary(usual, during, after, morning float64, trend screening.Trend) screening.Pain {
+	return screening.Pain{Kind: screening.OrdinaryPain, Usual: &usual, During: &during, After: &after, NextMorning: &morning, WeeklyTrend: trend}
+}
+
+// One look at the technique holds for four weeks in which the person says that
+// form was kept; then repetitions go on and the client is told what is missing.
+func TestNextTechniqueHolds(t *testing.T) {
+	for _, tt := range []struct {
+		name     string
+		seen     units.Day
+		formLost screening.Answer
+		rises    bool
+	}{
+		{"four weeks before", firstDay - 28, screening.No, true},
+		{"a day more", firstDay - 29, screening.No, false},
+		{"form lost", firstDay - 1, screening.Yes, false},
+		{"nobody asked about form", firstDay - 1, screening.Unknown, false},
+		{"a look after the visit", firstDay + 1, screening.No, false},
+	} {
+		c := rowCourse(t, 4, 4.25)
+		c.Request.Training = body.Intermediate
+		c.Request.Technique = dose.Observation{Who: "a colleague", Day: tt.seen}
+		last(&c).Observer, last(&c).FormLost = dose.Observation{}, tt.formLost
+		d := nextOf(t, c)
+		if (d.Change == progression.MoreLoad) != tt.rises {
+			t.Errorf("%s: %v, %+v", tt.name, d.Change, d.Reasons)
+		}
+		if told := hasReason(d, "progression.show-technique"); told != (!tt.rises && tt.formLost != screening.Yes) {
+			t.Errorf("%s: told to show the movement: %v", tt.name, told)
+		}
+	}
+}
+
+// Without a rating of effort repetitions go to the top of the guideline's range,
+// no further, and the client is asked for it; without pain recorded nothing rises.
+func TestNextWithoutRecords(t *testing.T) {
+	c := rowCourse(t, 4, 6)
+	v := last(&c)
+	v.Plan.Span = units.Must(units.Between(8, 20))
+	for _, tt := range []struct{ reps, want int }{{10, 11}, {11, 12}, {12, 12}} {
+		v.Plan.Count = tt.reps
+		done(&c, 4*kilo, tt.reps, 3)
+		for i := range v.Sets {
+			v.Sets[i].Effort = units.Effort{}
+		}
+		d := nextOf(t, c)
+		if d.Next.Count != tt.want || d.Next.Load.Each != 4*kilo || !hasReason(d, "progression.note-effort") {
+			t.Errorf("%d repetitions: %d, %+v", tt.reps, d.Next.Count, d.Reasons)
+		}
+	}
+	c = rowCourse(t, 4, 6)
+	last(&c).Pain = nil
+	if d := nextOf(t, c); d.Action != progression.Hold || !hasReason(d, "progression.note-pain") {
+		t.Errorf("%v, %+v", d.Action, d.Reasons)
+	}
+}
+
+// A carry goes up by five metres; one that was rated hard, or went to failure,
+// stays; at the end of its range the next weight is tried.
+func TestNextCarries(t *testing.T) {
+	ex, err := exercise.Standard().Lookup("suitcase-carry")
+	if err != nil {
+		t.Fatal(err)
+	}
+	c := rowCourse(t, 4, 6)
+	c.Request.Exercise = ex
+	v := last(&c)
+	v.Plan.Exercise, v.Plan.Hold, v.Plan.Measure, v.Plan.Reserve = ex.ID, ex.Hold, ex.Measure, dose.Reserve{}
+	v.Plan.OneSided = ex.OneSided
+	v.Plan.Span = units.Must(units.Between(10, 30))
+	walk := func(metres int, e units.Effort) progression.Decision {
+		v.Plan.Count = metres
+		v.Sets = slices.Clone(v.Sets)
+		for i := range v.Sets {
+			v.Sets[i].Exercise, v.Sets[i].Reps, v.Sets[i].Effort = ex.ID, metres, e
+		}
+		return nextOf(t, c)
+	}
+	for _, tt := range []struct {
+		effort units.Effort
+		want   int
+	}{{units.Effort{}, 15}, {units.Must(units.OMNI(7)), 15}, {units.Must(units.OMNI(8)), 10}, {units.Must(units.InReserve(0)), 10}, {units.Must(units.InReserve(2)), 15}} {
+		if d := walk(10, tt.effort); d.Next.Count != tt.want {
+			t.Errorf("%v: %d metres, want %d", tt.effort, d.Next.Count, tt.want)
+		}
+	}
+	if d := walk(30, units.Effort{}); d.Change != progression.FindLoad || d.Next.Finding == nil {
+		t.Errorf("%v, %+v", d.Change, d.Reasons)
+	}
+}
+
+// After a trial that was too much the dose before it is taken up again, pace too.
+func TestNextAfterATrial(t *testing.T) {
+	c := rowCourse(t, 4, 6)
+	before := pastVisit(c, 3, 4*kilo, 18, 6)
+	before.Plan.Count, before.Plan.Span = 18, units.Must(units.Between(8, 20))
+	before.Plan.Tempo = dose.Tempo{Lowering: 4, Pausing: 2, Lifting: 2}
+	v := last(&c)
+	v.Plan.Finding, v.Plan.Count = &dose.Finding{MaxSteps: 1}, 8
+	done(&c, 4*kilo, 8, 10)
+	for i := range v.Sets {
+		if i%3 > 0 { // the first set of each side with the known weight
+			v.Sets[i].Load, v.Sets[i].Reps, v.Sets[i].Effort = 6*kilo, 4, units.Must(units.InReserve(2))
+		}
+	}
+	c.Log = []progression.Visit{before, *v}
+	d := nextOf(t, c)
+	if d.Next.Load.Each != 4*kilo || d.Next.Count < 15 || d.Next.Tempo.Lowering != 4 || d.Next.Tempo.Pausing != 2 || d.Action != progression.Hold {
+		t.Errorf("%v, %v × %d, %+v, %+v", d.Action, d.Next.Load.Each, d.Next.Count, d.Next.Tempo, d.Reasons)
+	}
+}
+
+// Where the body moves too, or steps are fine, the furthest weight is taken that is
+// shown and within ten per cent, not the next one alone.
+func TestNextSkipsSmallSteps(t *testing.T) {
+	c := rowCourse(t, 4, 4.05, 4.1, 4.2, 4.3, 4.4, 4.5)
+	done(&c, 4*kilo, 12, 6)
+	d := nextOf(t, c)
+	if d.Change != progression.MoreLoad || d.Next.Load.Each != 4400*units.Gram || d.Step.External < 0.099 || d.Step.External > 0.1001 {
+		t.Errorf("%v, %v, %+v", d.Change, d.Next.Load.Each, d.Step)
+	}
+	done(&c, 4*kilo, 12, 3) // 14 surely, to failure: 11 with at most 7.3 % more
+	if d = nextOf(t, c); d.Next.Load.Each != 4200*units.Gram {
+		t.Errorf("%v", d.Next.Load.Each)
+	}
+}
