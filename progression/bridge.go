@@ -2,7 +2,6 @@ package progression
 
 import (
 	"math"
-	"slices"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/onerm"
@@ -133,7 +132,8 @@ func (n *next) able() float64 { return float64(n.seen.reps) + float64(surely(n.s
 // trial that asked for more reserve; or it was tried in vain. Pain says nothing of
 // strength, and the calm visits are for it; lost form does.
 func (n *next) recall() {
-	for _, v := range slices.Backward(n.c.Log) {
+	for i := len(n.c.Log) - 1; i >= 0; i-- {
+		v := &n.c.Log[i]
 		sets := v.sets(func(m units.Mass) bool { return m == n.jump.To.Each })
 		if len(sets) == 0 || int(n.c.Day-v.Day) > known {
 			continue
@@ -148,7 +148,8 @@ func (n *next) recall() {
 // without trouble.
 func (n *next) calm() bool {
 	log := n.c.Log
-	for _, v := range log[max(0, len(log)-calmVisits):] {
+	for i := max(0, len(log)-calmVisits); i < len(log); i++ {
+		v := &log[i]
 		_, other := v.otherLoad()
 		if v.Plan.Load.Each != n.seen.base || other || v.done() == 0 || v.below() || !v.mayFind() {
 			return false
@@ -159,7 +160,7 @@ func (n *next) calm() bool {
 
 // showsItself reports whether sets with a weight show that it can be done at the
 // bottom of the range in reserve, on the weaker side too.
-func (n *next) showsItself(v Visit) bool {
+func (n *next) showsItself(v *Visit) bool {
 	if v.done() == 0 {
 		return false
 	}

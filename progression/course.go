@@ -93,9 +93,10 @@ func (c Course) Validate() error {
 		bad.Add("/log", units.Field("", nil, "one visit or more; the first dose is that of dose.Prescribe", units.ErrMissing))
 	}
 	before := units.Day(0)
-	for i, v := range c.Log {
+	for i := range c.Log {
+		v := &c.Log[i]
 		path := func() string { return fmt.Sprintf("/log/%d", i) }
-		if err := v.Validate(); err != nil {
+		if err := v.check(); err != nil {
 			bad.Add(path(), err)
 		}
 		if err := c.checkVisit(v, before); err != nil {
@@ -115,7 +116,7 @@ func (c Course) Validate() error {
 
 // checkVisit refuses a visit of another exercise, hold or side, without a day
 // or out of order.
-func (c Course) checkVisit(v Visit, before units.Day) error {
+func (c *Course) checkVisit(v *Visit, before units.Day) error {
 	var bad units.FieldErrors
 	bad.Add("/day", v.Day.Check())
 	if v.Day.Check() == nil && v.Day < before {
@@ -135,7 +136,7 @@ func (c Course) checkVisit(v Visit, before units.Day) error {
 }
 
 // catalogue returns where variants are looked up.
-func (c Course) catalogue() exercise.Catalogue {
+func (c *Course) catalogue() exercise.Catalogue {
 	if c.Catalogue.Len() == 0 {
 		return exercise.Standard()
 	}
@@ -144,11 +145,11 @@ func (c Course) catalogue() exercise.Catalogue {
 
 // technique returns who saw the technique: what the request says, or else what
 // the latest visit does at which somebody watched.
-func (c Course) technique() dose.Observation {
+func (c *Course) technique() dose.Observation {
 	seen := c.Request.Technique
-	for _, v := range c.Log {
-		if v.Observer.Made() && !c.Request.Technique.Made() {
-			seen = v.Observer
+	for i := range c.Log {
+		if o := c.Log[i].Observer; o.Made() && !c.Request.Technique.Made() {
+			seen = o
 		}
 	}
 	return seen

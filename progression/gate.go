@@ -90,7 +90,7 @@ func (r *GateReport) join() {
 }
 
 // aim returns the count for the next visit with the same load.
-func (v Visit) aim(r GateReport) int {
+func (v *Visit) aim(r GateReport) int {
 	if r.Advice > Keep {
 		return 0
 	}

@@ -10,7 +10,7 @@ import (
 
 // events answers by what ends a set: see [screening.During]. What ends the
 // session is for somebody else to look at first.
-func (v Visit) events() (GateAnswer, error) {
+func (v *Visit) events() (GateAnswer, error) {
 	if v.Moment == nil {
 		return GateEvents.notKnown(), nil
 	}
@@ -45,7 +45,7 @@ func shown(m screening.Moment) string {
 
 // pain answers by the pain model. Pain whose kind is not given may be one that
 // the model is never used for.
-func (v Visit) pain() GateAnswer {
+func (v *Visit) pain() GateAnswer {
 	if v.Pain == nil {
 		return GatePain.notKnown()
 	}
@@ -79,7 +79,7 @@ func painless(p screening.Pain) bool {
 	return true
 }
 
-func (v Visit) rangeOfMovement() GateAnswer {
+func (v *Visit) rangeOfMovement() GateAnswer {
 	switch {
 	case v.RangeLost == screening.No:
 		return GateRange.passed()
@@ -89,7 +89,7 @@ func (v Visit) rangeOfMovement() GateAnswer {
 	return GateRange.notKnown()
 }
 
-func (v Visit) technique() GateAnswer {
+func (v *Visit) technique() GateAnswer {
 	switch {
 	case holds(v.FormLost):
 		return GateTechnique.says(Keep, evidence.Because("progression.form-lost", factGates))
@@ -102,7 +102,7 @@ func (v Visit) technique() GateAnswer {
 // effort keeps the load while a set ends nearer to failure than the plan asks
 // for. What is not counted in repetitions has no reserve to look at: there a set
 // that was rated as hard, or went to failure, keeps it.
-func (v Visit) effort() GateAnswer {
+func (v *Visit) effort() GateAnswer {
 	if !v.countsReserve() {
 		return v.effortUncounted()
 	}
@@ -116,7 +116,7 @@ func (v Visit) effort() GateAnswer {
 	return GateEffort.passed()
 }
 
-func (v Visit) effortUncounted() GateAnswer {
+func (v *Visit) effortUncounted() GateAnswer {
 	for _, s := range v.Sets {
 		left, err := s.Effort.RIR()
 		least, _ := left.Min()
@@ -129,7 +129,7 @@ func (v Visit) effortUncounted() GateAnswer {
 
 // repetitions asks for every planned set, on both sides alike, with the planned
 // load and at the top of the range.
-func (v Visit) repetitions() GateAnswer {
+func (v *Visit) repetitions() GateAnswer {
 	top, _ := v.Plan.Span.Max()
 	each, other := v.otherLoad()
 	switch {

@@ -34,7 +34,7 @@ func (n *next) missed() (Return, bool, error) {
 
 // lastDone returns the day of the last visit with any set, of the first visit
 // where there was none.
-func (c Course) lastDone() units.Day {
+func (c *Course) lastDone() units.Day {
 	for i := len(c.Log) - 1; i > 0; i-- {
 		if len(c.Log[i].Sets) > 0 {
 			return c.Log[i].Day
@@ -197,7 +197,7 @@ func (n *next) below3() bool {
 		if i >= len(log) {
 			return false
 		}
-		v := log[len(log)-1-i]
+		v := &log[len(log)-1-i]
 		if !v.below() || v.Plan.Load.Each != plan.Load.Each || v.Plan.Sets != plan.Sets {
 			return false
 		}
@@ -208,7 +208,7 @@ func (n *next) below3() bool {
 // below reports whether a visit stayed below its dose: too few sets, fewer
 // repetitions than the range begins with, or nearer to failure than planned. A
 // visit in which the load was looked for has no dose to stay below.
-func (v Visit) below() bool {
+func (v *Visit) below() bool {
 	if len(v.Sets) == 0 || v.Plan.Finding != nil {
 		return false
 	}

@@ -83,7 +83,7 @@ type next struct {
 	vain   bool // they show that it could not
 }
 
-func (n *next) last() Visit { return n.c.Log[len(n.c.Log)-1] }
+func (n *next) last() *Visit { return &n.c.Log[len(n.c.Log)-1] }
 
 // counts reports whether the exercise counts repetitions, so that a curve and a
 // reserve say something.

@@ -2,6 +2,7 @@ package progression
 
 import (
 	"math"
+	"slices"
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/setlog"
@@ -22,7 +23,7 @@ const (
 // queried reports whether the load of a set is doubtful: not of the kit, or
 // about a slip's multiple of the planned one. A weight that looking for the
 // load may reach from the planned one is not.
-func (v Visit) queried(s setlog.Set, t *equipment.Table) (evidence.Reason, bool) {
+func (v *Visit) queried(s setlog.Set, t *equipment.Table) (evidence.Reason, bool) {
 	m, plan := each(s), v.Plan.Load.Each
 	if m == plan {
 		return evidence.Reason{}, false
@@ -43,7 +44,7 @@ func (v Visit) queried(s setlog.Set, t *equipment.Table) (evidence.Reason, bool)
 }
 
 // reaches reports whether looking for the load may reach m from the plan of v.
-func (v Visit) reaches(m units.Mass, t *equipment.Table) bool {
+func (v *Visit) reaches(m units.Mass, t *equipment.Table) bool {
 	f, top := v.Plan.Finding, v.Plan.Load.Each
 	if f == nil || m < top {
 		return false
@@ -56,8 +57,8 @@ func (v Visit) reaches(m units.Mass, t *equipment.Table) bool {
 	return m <= top
 }
 
-// withoutQueried returns v without the sets whose load is doubtful, and those.
-func (v Visit) withoutQueried(place int, t *equipment.Table) (Visit, []Query) {
+// withoutQueried returns the sets of v whose load is not doubtful, and the others.
+func (v *Visit) withoutQueried(place int, t *equipment.Table) ([]setlog.Set, []Query) {
 	var doubtful []Query
 	var kept []setlog.Set
 	for i, s := range v.Sets {
@@ -71,25 +72,35 @@ func (v Visit) withoutQueried(place int, t *equipment.Table) (Visit, []Query) {
 			kept = append(kept, s)
 		}
 	}
-	if doubtful != nil {
-		v.Sets = kept
+	if doubtful == nil {
+		kept = v.Sets
 	}
-	return v, doubtful
+	return kept, doubtful
 }
 
 // clean takes doubtful sets out of every visit of the log and returns those of
 // the last one. Where nobody watched a visit at which form was kept, by the
 // person's own word, somebody's look within the four weeks before holds.
 func (n *next) clean(t *equipment.Table) []Query {
-	log := make([]Visit, len(n.c.Log))
-	seen := n.c.Request.Technique
+	log, seen, mine := n.c.Log, n.c.Request.Technique, false
+	change := func() { // the caller's log stays as it is
+		if !mine {
+			log, mine = slices.Clone(log), true
+		}
+	}
 	var doubtful []Query
-	for i, v := range n.c.Log {
-		log[i], doubtful = v.withoutQueried(i, t)
+	for i := range log {
+		var sets []setlog.Set
+		if sets, doubtful = log[i].withoutQueried(i, t); doubtful != nil {
+			change()
+			log[i].Sets = sets
+		}
+		v := &log[i]
 		switch {
 		case v.Observer.Made():
 			seen = v.Observer
 		case v.FormLost == screening.No && seen.Made() && seen.Day <= v.Day && int(v.Day-seen.Day) <= known:
+			change()
 			log[i].Observer = seen
 		}
 	}

@@ -26,8 +26,8 @@ type trial struct {
 }
 
 // read returns what the visit showed.
-func (v Visit) read(asked trial, t *equipment.Table) (reading, error) {
-	r := reading{v: v, base: v.Plan.Load.Each, finding: v.Plan.Finding != nil}
+func (v *Visit) read(asked trial, t *equipment.Table) (reading, error) {
+	r := reading{v: *v, base: v.Plan.Load.Each, finding: v.Plan.Finding != nil}
 	if r.finding {
 		r.findBase(asked, t, v.mayFind())
 	} else if lightest, ok := v.lightest(); ok {
@@ -44,13 +44,13 @@ func (v Visit) read(asked trial, t *equipment.Table) (reading, error) {
 
 // mayFind reports whether nothing but effort or repetitions stands against a
 // heavier weight: without that, what was tried beyond the plan does not count.
-func (v Visit) mayFind() bool {
+func (v *Visit) mayFind() bool {
 	events, err := v.events()
 	return err == nil && max(events.Advice, v.pain().Advice, v.rangeOfMovement().Advice, v.technique().Advice) == Raise
 }
 
 // lightest returns the least load of any set.
-func (v Visit) lightest() (units.Mass, bool) {
+func (v *Visit) lightest() (units.Mass, bool) {
 	least, some := units.MaxMass, false
 	for _, s := range v.Sets {
 		least, some = min(least, each(s)), true
@@ -76,13 +76,13 @@ func (r *reading) findBase(asked trial, t *equipment.Table, climb bool) {
 		r.v.Plan.Load = gap.To
 		gap, ok = t.Next(r.base)
 	}
-	r.v = r.v.with(at)
+	r.v.Sets = at
 	r.v.Plan.Sets = max(1, min(r.v.Plan.Sets, r.v.done()))
 	r.v.Plan.Reserve.Least = min(r.v.Plan.Reserve.Least, asked.least)
 }
 
 // sets returns the sets with a load that is wanted.
-func (v Visit) sets(wanted func(each units.Mass) bool) []setlog.Set {
+func (v *Visit) sets(wanted func(each units.Mass) bool) []setlog.Set {
 	var list []setlog.Set
 	for _, s := range v.Sets {
 		if wanted(each(s)) {
@@ -92,21 +92,22 @@ func (v Visit) sets(wanted func(each units.Mass) bool) []setlog.Set {
 	return list
 }
 
-func (v Visit) with(sets []setlog.Set) Visit {
-	v.Sets = sets
-	return v
+func (v *Visit) with(sets []setlog.Set) *Visit {
+	other := *v
+	other.Sets = sets
+	return &other
 }
 
 // held reports whether a weight that was tried was done on every side, with the
 // count asked for and the reserve.
-func (v Visit) held(asked trial) bool {
+func (v *Visit) held(asked trial) bool {
 	left, known := v.reserve()
 	enough := !v.countsReserve() || known && left >= asked.least || asked.rated && v.ratedLow()
 	return v.done() > 0 && v.fewest() >= v.Plan.Count && enough
 }
 
 // ratedLow reports whether every set was rated below 8 of 10 on the scale omni.
-func (v Visit) ratedLow() bool {
+func (v *Visit) ratedLow() bool {
 	for _, s := range v.Sets {
 		if s.Effort.Scale() != units.ScaleOMNI || s.Effort.Value() >= omniRaise {
 			return false

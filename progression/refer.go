@@ -13,12 +13,12 @@ import (
 // referred returns what somebody else has to look at first: an event since the
 // assessment that ends the plan, or a visit that ended so and was not followed
 // by an assessment.
-func (c Course) referred() []evidence.Reason {
+func (c *Course) referred() []evidence.Reason {
 	if ended := c.Request.Screening.Ended; len(ended) > 0 {
 		return []evidence.Reason{evidence.Because("progression.plan-ended", factMedical).With("event", ended[0])}
 	}
 	for i := len(c.Log) - 1; i >= 0; i-- {
-		v := c.Log[i]
+		v := &c.Log[i]
 		if why := v.refers(); len(why) > 0 && v.Day >= c.Request.Screening.Day {
 			return append(why, evidence.Because("progression.referred", factRefer).With("day", v.Day))
 		}
@@ -28,7 +28,7 @@ func (c Course) referred() []evidence.Reason {
 
 // refers returns what of the visit is for somebody else: events, or pain of a
 // kind that the pain model is never used for.
-func (v Visit) refers() []evidence.Reason {
+func (v *Visit) refers() []evidence.Reason {
 	var why []evidence.Reason
 	if v.Moment != nil && !quiet(*v.Moment) {
 		if events, err := v.events(); err != nil || events.Advice == Refer {

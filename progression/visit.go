@@ -42,7 +42,9 @@ func (v *Visit) UnmarshalJSON(data []byte) error {
 // Validate returns every bad field of v at once: a plan without sets or with a
 // count outside its range, sets that are bad or of another exercise, hold or
 // side, and bad records of what showed or hurt.
-func (v Visit) Validate() error {
+func (v Visit) Validate() error { return v.check() }
+
+func (v *Visit) check() error {
 	var bad units.FieldErrors
 	if v.Plan.Sets < 1 {
 		bad.Add("/plan/sets", units.Field("", v.Plan.Sets, "1 set or more", units.ErrOutOfRange))
@@ -71,7 +73,7 @@ func (v Visit) Validate() error {
 // mostSoreness is a ceiling against slips, in days.
 const mostSoreness = 30
 
-func (v Visit) checkSet(s setlog.Set) error {
+func (v *Visit) checkSet(s setlog.Set) error {
 	var bad units.FieldErrors
 	bad.Add("", s.ValidateFor(v.Plan.Exercise, v.Plan.Hold))
 	other := v.Plan.Side != body.Both && s.Side != v.Plan.Side || !v.Plan.OneSided && s.Side != body.Both
@@ -82,7 +84,7 @@ func (v Visit) checkSet(s setlog.Set) error {
 }
 
 // setsOf counts the sets of a side; one of both sides counts for each.
-func (v Visit) setsOf(side body.Side) int {
+func (v *Visit) setsOf(side body.Side) int {
 	n := 0
 	for _, s := range v.Sets {
 		if s.Side == side || s.Side == body.Both {
@@ -93,7 +95,7 @@ func (v Visit) setsOf(side body.Side) int {
 }
 
 // done returns the sets of the side with fewer of them.
-func (v Visit) done() int {
+func (v *Visit) done() int {
 	if v.Plan.Side != body.Both {
 		return v.setsOf(v.Plan.Side)
 	}
@@ -102,7 +104,7 @@ func (v Visit) done() int {
 
 // fewest returns the least repetitions of any set, on the weaker side so, and 0
 // without a set.
-func (v Visit) fewest() int {
+func (v *Visit) fewest() int {
 	if len(v.Sets) == 0 {
 		return 0
 	}
@@ -121,7 +123,7 @@ func each(s setlog.Set) units.Mass {
 
 // otherLoad returns the load of the first set that was not done with the
 // planned one.
-func (v Visit) otherLoad() (units.Mass, bool) {
+func (v *Visit) otherLoad() (units.Mass, bool) {
 	for _, s := range v.Sets {
 		if m := each(s); m != v.Plan.Load.Each {
 			return m, true
@@ -132,14 +134,14 @@ func (v Visit) otherLoad() (units.Mass, bool) {
 
 // met reports whether every planned set was done, with the planned load and at
 // least the planned count.
-func (v Visit) met() bool {
+func (v *Visit) met() bool {
 	_, other := v.otherLoad()
 	return !other && v.done() >= v.Plan.Sets && v.fewest() >= v.Plan.Count
 }
 
 // reserve returns the least that any set left undone. It is false if the effort
 // of a set was not recorded, or on a scale that has no reserve.
-func (v Visit) reserve() (units.RIR, bool) {
+func (v *Visit) reserve() (units.RIR, bool) {
 	var least units.RIR
 	for i, s := range v.Sets {
 		left, err := s.Effort.RIR()
@@ -155,4 +157,4 @@ func (v Visit) reserve() (units.RIR, bool) {
 }
 
 // countsReserve reports whether the exercise is one whose reserve is counted.
-func (v Visit) countsReserve() bool { return v.Plan.Measure == exercise.Repetitions }
+func (v *Visit) countsReserve() bool { return v.Plan.Measure == exercise.Repetitions }
