@@ -18,7 +18,7 @@ func nextWords() evidence.Words {
 			Clinician: "Since the assessment: {event}. It ends the plan, estimates and clearances: assess anew.",
 		},
 		"progression.referred": {
-			Client:    "Before you go on, somebody should have a look. We will tell you whom to ask.",
+			Client:    "Before you go on with the weights, somebody should have a look; we will tell you whom to ask. Call for help at once if it gets much worse, if you have chest pain or faint, if strength or feeling goes, or if you can no longer hold or pass water.",
 			Clinician: "The visit of {day} ended with something for somebody else to look at; no assessment has followed. Nothing is prescribed.",
 		},
 		"progression.medical-absence": {
