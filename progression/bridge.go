@@ -260,6 +260,9 @@ func (n *next) endSooner() {
 	low, _ := plan.Span.Min()
 	top, _ := plan.Span.Max()
 	end := n.upTo()
+	if n.again {
+		end = n.bottom()
+	}
 	if end >= top || end < low || !n.seen.beyondCounting() && !n.again {
 		return
 	}
@@ -273,9 +276,6 @@ func (n *next) endSooner() {
 // guideline's, or what the step to the next weight asks for, to where bridging
 // ends.
 func (n *next) upTo() int {
-	if n.again {
-		return n.bottom()
-	}
 	top, _ := n.out.Span.Max()
 	need := n.repsBefore()
 	if need == 0 && n.counts() {

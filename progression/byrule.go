@@ -13,6 +13,9 @@ func (n *next) over() int {
 		return overTarget
 	case RuleTwoForTwo:
 		return twoOver
+	case RuleTopOfRange: // its top is its own
+		top, _ := n.out.Span.Max()
+		return max(0, topReps-top)
 	}
 	return 0
 }

@@ -27,6 +27,7 @@ const (
 	factTwoRises      evidence.FactID = "progression.two-rises"
 	factKeepUp        evidence.FactID = "progression.keep-up"
 	factFamiliarising evidence.FactID = "progression.familiarising"
+	factAskFirst      evidence.FactID = "progression.ask-first"
 	factBridgeTop     evidence.FactID = "progression.bridge-top"
 )
 
@@ -56,5 +57,6 @@ var nextFacts = []evidence.Fact{
 	{ID: factTwoRises, Value: fmt.Sprintf("at most %d loads rise at one visit, the smallest steps first", mostRises), Basis: evidence.Design},
 	{ID: factKeepUp, Value: "in maintenance the load is kept; sets and a load that were eased come back, and nothing else is made harder", Basis: evidence.Design, From: []evidence.FactID{"dose.maintain"}},
 	{ID: factFamiliarising, Value: "while movements are learnt only repetitions within the range and weights shown to be within reach are added; the rest waits for the review", Basis: evidence.Design},
+	{ID: factAskFirst, Value: "while somebody is to be asked before training goes beyond light and supervised work, or practice without weights, nothing is made harder", Basis: evidence.Design},
 	{ID: factBridgeTop, Value: fmt.Sprintf("bridging by repetitions ends at %d or at the end of the exercise's own range: the arithmetic is far off beyond", bridgeTop), Basis: evidence.Design, From: []evidence.FactID{factBridge}},
 }

@@ -135,17 +135,17 @@ func (n *next) tooHeavy() bool {
 	if holds(n.last().Unable) {
 		return true
 	}
-	able := float64(n.seen.reps) + float64(n.reserveThen())
+	able := float64(n.seen.reps) + float64(n.left())
 	return n.counts() && len(n.seen.v.Sets) > 0 && able < float64(min(n.bottom(), n.last().Plan.Count))
 }
 
-// reserveThen is what the last visit left, as planned where it was not recorded.
-func (n *next) reserveThen() units.RIR {
-	if n.seen.known {
-		return n.seen.left
-	}
-	return n.last().Plan.Reserve.Least
-}
+// left returns the least that any set of the last visit left: as planned then where
+// it was not recorded, which hides no other set that left less.
+func (n *next) left() units.RIR { return n.seen.v.leastLeft(n.last().Plan.Reserve.Least) }
+
+// spare returns by how many repetitions more than asked for today were left at the
+// last visit, below nought where fewer were.
+func (n *next) spare() int { return int(math.Floor(float64(n.left() - n.out.Reserve.Least))) }
 
 // comeBack begins anew, or cuts load and sets by the rung. Where the next lighter
 // weight is further than the cut, repetitions are cut instead, as long as they
@@ -175,7 +175,7 @@ func (n *next) comeBack(s *dose.Step, back Return) error {
 // repsAfter returns how many repetitions of the last load leave the reserve asked
 // for once strength has fallen to a share, by the more cautious equation.
 func (n *next) repsAfter(share units.Fraction) int {
-	able := float64(n.seen.reps) + float64(min(n.reserveThen(), countable))
+	able := float64(n.seen.reps) + float64(min(n.left(), countable))
 	fewest := able
 	for _, r := range cautious {
 		if now, err := r.Fraction(able); err == nil && now < share {
@@ -205,16 +205,15 @@ func (n *next) below3() bool {
 	return true
 }
 
-// below reports whether a visit stayed below its dose: too few sets, fewer
+// below reports whether a visit stayed below its dose: too few sets or none, fewer
 // repetitions than the range begins with, or nearer to failure than planned. A
 // visit in which the load was looked for has no dose to stay below.
 func (v *Visit) below() bool {
-	if len(v.Sets) == 0 || v.Plan.Finding != nil {
+	if v.Plan.Finding != nil {
 		return false
 	}
-	left, known := v.reserve()
 	low, _ := v.Plan.Span.Min()
-	return v.done() < v.Plan.Sets || v.fewest() < min(low, v.Plan.Count) || v.countsReserve() && known && left < v.Plan.Reserve.Least
+	return v.done() < v.Plan.Sets || v.fewest() < min(low, v.Plan.Count) || v.countsReserve() && v.leastLeft(v.Plan.Reserve.Least) < v.Plan.Reserve.Least
 }
 
 // simplify takes the next lighter weight, or a set fewer, and reports whether
@@ -262,7 +261,7 @@ func (n *next) fit(s dose.Step) dose.Step {
 		reps = plan.Count
 	}
 	tighter := n.out.Reserve.Least > plan.Reserve.Least
-	allowed := reps + int(math.Floor(float64(n.reserveThen()-n.out.Reserve.Least)))
+	allowed := reps + n.spare()
 	low, lighter := n.bottom(), n.below(s.Load)
 	switch {
 	case allowed >= s.Count:

@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
@@ -31,7 +32,10 @@ func (n *next) carryOn(back Return, missed bool) (Decision, error) {
 		return n.dose(EaseOff, NoChange, n.fit(l.step))
 	case len(n.seen.v.Sets) == 0:
 		n.because("progression.nothing-done", factGates)
-		return n.dose(Hold, NoChange, s)
+		return n.dose(Hold, NoChange, n.fit(s))
+	case n.c.Request.Screening.Meanwhile > screening.WithinLimits:
+		n.because("progression.ask-first", factAskFirst)
+		return n.dose(Hold, NoChange, n.fit(s))
 	case n.mayAddSet():
 		n.because("progression.one-more-set", factSetsFirst)
 		s.Sets++
@@ -62,9 +66,6 @@ func (n *next) same() dose.Step {
 		plan = n.beforeTrial(plan)
 	}
 	s := dose.Step{Load: n.seen.base, Last: n.seen.base, Count: plan.Count, Sets: n.last().Plan.Sets, UpTo: n.upTo()}
-	if n.again {
-		s.UpTo = max(s.UpTo, min(plan.Count, n.bridgeEnd()))
-	}
 	if n.counts() {
 		s.Lowering, s.Pausing = plan.Tempo.Lowering, plan.Tempo.Pausing
 	}
@@ -90,8 +91,8 @@ func (n *next) beforeTrial(trial dose.Prescription) dose.Prescription {
 }
 
 // moreReps takes one repetition more where nothing but repetitions, technique
-// that nobody saw, or effort that nobody noted stands against more load, and else
-// the same dose.
+// that nobody saw, or effort that nobody noted stands against more load, and as
+// much was left as is asked for today; else the same dose.
 func (n *next) moreReps(s dose.Step) (Decision, error) {
 	n.hint()
 	s = n.fit(s)
@@ -101,7 +102,7 @@ func (n *next) moreReps(s dose.Step) (Decision, error) {
 	}
 	more := min(n.seen.reps+n.stepInReps(), s.UpTo)
 	switch {
-	case !n.repsMayRise() || more <= s.Count:
+	case !n.repsMayRise() || more <= s.Count || n.counts() && n.spare() < 0:
 		n.d.because(evidence.Because("progression.hold", factGates).With("gate", n.deciding()))
 		return n.dose(Hold, NoChange, s)
 	case more <= n.last().Plan.Count: // up again to what was planned
@@ -257,7 +258,7 @@ func (n *next) lifted(each units.Mass) bool {
 // speaks for caution brings a set more.
 func (n *next) bridge(s dose.Step) (Decision, error) {
 	again := s
-	again.Count = n.bottom()
+	again.Count = min(n.bottom(), s.Count)
 	switch {
 	case n.counts() && s.Lowering < slowLowering:
 		again.Lowering = slowLowering
@@ -290,7 +291,7 @@ func (n *next) bridge(s dose.Step) (Decision, error) {
 func (n *next) asLong(was, is dose.Step) int {
 	lifting := n.out.Tempo.Lifting
 	seconds := float64(was.Count) * (was.Lowering + was.Pausing + lifting)
-	return max(n.bottom(), int(seconds/(is.Lowering+is.Pausing+lifting)))
+	return min(was.Count, max(n.bottom(), int(seconds/(is.Lowering+is.Pausing+lifting))))
 }
 
 // standsInTheWay says why nothing can be made harder.

@@ -156,5 +156,23 @@ func (v *Visit) reserve() (units.RIR, bool) {
 	return least, len(v.Sets) > 0
 }
 
+// leastLeft returns the least that any set left undone, unrecorded for a set whose
+// effort was not recorded.
+func (v *Visit) leastLeft(unrecorded units.RIR) units.RIR {
+	least := unrecorded
+	for i, s := range v.Sets {
+		low := unrecorded
+		if left, err := s.Effort.RIR(); err == nil {
+			if told, ok := left.Min(); ok {
+				low = told
+			}
+		}
+		if i == 0 || low < least {
+			least = low
+		}
+	}
+	return least
+}
+
 // countsReserve reports whether the exercise is one whose reserve is counted.
 func (v *Visit) countsReserve() bool { return v.Plan.Measure == exercise.Repetitions }

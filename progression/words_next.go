@@ -55,6 +55,7 @@ func nextWords() evidence.Words {
 		"progression.tried":               {Clinician: "A heavier weight was tried and was too much: the load stays, and repetitions come next."},
 		"progression.hold":                {Clinician: "The dose stays. What keeps it: {gate}."},
 		"progression.maintain":            {Clinician: "Maintenance: the dose is kept, and nothing is made harder than it was."},
+		"progression.ask-first":           {Clinician: "Until somebody has been asked only light supervised work, or practice without weights, goes on: the dose stays."},
 		"progression.familiarising":       {Clinician: "Still learning the movement: what the range and the kit allow is reached; the rest waits for the review."},
 		"progression.no-rating":           {Clinician: "The rule goes by a rating on the scale omni, and there is none: the load is kept."},
 	}

@@ -1,0 +1,118 @@
+package progression_test
+
+import (
+	"slices"
+	"testing"
+
+	"example.org/posology/dose"
+	"example.org/posology/progression"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+)
+
+// Where today more is to be left than was left last time, the count comes down
+// and no repetition is added: 10 with 3 left show 9 in a reserve of 4.
+func TestNextAddsNoRepetitionWithMoreReserve(t *testing.T) {
+	for _, tt := range []struct {
+		reserve units.RIR
+		action  progression.Action
+		count   int
+	}{{3, progression.Progress, 11}, {4, progression.Hold, 9}, {5, progression.Hold, 8}} {
+		c := rowCourse(t, 2, 4, 6, 10)
+		done(&c, 4*kilo, 10, 3)
+		c.Request.Screening.Limits.MinReserve = tt.reserve
+		d := nextOf(t, c)
+		if d.Action != tt.action || d.Next.Count != tt.count || d.Next.Load.Each != 4*kilo {
+			t.Errorf("reserve %v: %v, %v × %d, want %v × %d", tt.reserve, d.Action, d.Next.Load.Each, d.Next.Count, tt.action, tt.count)
+		}
+	}
+}
+
+// Nothing done is no better than the dose just done: with more to be left than was
+// planned, the weight goes down all the same.
+func TestNextNothingDoneWithMoreReserve(t *testing.T) {
+	for _, something := range []bool{true, false} {
+		c := rowCourse(t, 2, 4, 6)
+		last(&c).Plan.Count = 8
+		done(&c, 4*kilo, 8, 3)
+		if !something {
+			last(&c).Sets = nil
+		}
+		c.Request.Screening.Limits.MinReserve = 5
+		if d := nextOf(t, c); d.Next.Load.Each != 2*kilo {
+			t.Errorf("anything done: %v: %v × %d in reserve %v", something, d.Next.Load.Each, d.Next.Count, d.Next.Reserve)
+		}
+	}
+}
+
+// After two visits below the dose a third at which nothing was done is below it too.
+func TestNextNothingDoneIsBelow(t *testing.T) {
+	for _, sets := range []int{2, 0} {
+		c := rowCourse(t, 2, 4, 6)
+		done(&c, 4*kilo, 10, 3)
+		one := *last(&c)
+		one.Sets = one.Sets[:4]
+		c.Log = nil
+		for i := range 3 {
+			one.Day = firstDay + units.Day(2*i)
+			c.Log = append(c.Log, one)
+		}
+		last(&c).Sets = last(&c).Sets[:sets]
+		c.Day = last(&c).Day + 2
+		if d := nextOf(t, c); d.Action != progression.EaseOff || d.Next.Load.Each != 2*kilo {
+			t.Errorf("%d sets at last: %v, %v", sets, d.Action, d.Next.Load.Each)
+		}
+	}
+}
+
+// What was too much stays too much if it hurt besides, and a visit at which
+// nothing was done is not calm.
+func TestNextRecallsTheWorse(t *testing.T) {
+	c := rowCourse(t, 4, 6)
+	v := last(&c)
+	v.Plan.Span, v.Plan.Count = units.Must(units.Between(8, 20)), 8
+	done(&c, 4*kilo, 14, 6)
+	vain := pastVisit(c, 6, 6*kilo, 4, 3)
+	vain.FormLost = screening.Yes
+	c.Log = slices.Insert(c.Log, 0, vain)
+	if d := nextOf(t, c); d.Change == progression.FindLoad {
+		t.Errorf("tried again: %+v", d.Reasons)
+	}
+	c = rowCourse(t, 4, 6)
+	done(&c, 4*kilo, 10, 3)
+	shown, idle := pastVisit(c, 6, 6*kilo, 10, 3), pastVisit(c, 3, 4*kilo, 10, 3)
+	idle.Sets = nil
+	c.Log = slices.Insert(c.Log, 0, shown, idle)
+	if d := nextOf(t, c); d.Change == progression.MoreLoad {
+		t.Errorf("one calm visit was enough: %+v", d.Reasons)
+	}
+}
+
+// Slower lowering begins at the bottom of the range, and no higher than the plan
+// was: one thing is made harder.
+func TestNextBridgesOneThing(t *testing.T) {
+	c := rowCourse(t, 4, 10)
+	v := last(&c)
+	v.Plan.Span, v.Plan.Count = units.Must(units.Between(8, 20)), 6
+	v.Plan.Tempo = dose.Tempo{Lowering: 2, Lifting: 2}
+	done(&c, 4*kilo, 20, 3)
+	if d := nextOf(t, c); d.Change != progression.SlowerLowering || d.Next.Count != 6 {
+		t.Errorf("%v, %d", d.Change, d.Next.Count)
+	}
+}
+
+// Light and supervised work has one set. That no set is still to come then makes
+// nothing else harder.
+func TestNextHoldsUntilAsked(t *testing.T) {
+	for _, tt := range []struct {
+		meanwhile screening.Meanwhile
+		change    progression.Change
+	}{{screening.WithinLimits, progression.MoreSets}, {screening.LightSupervised, progression.NoChange}} {
+		c := rowCourse(t, 4, 4.25)
+		last(&c).Plan.Sets, last(&c).Sets = 1, last(&c).Sets[1:3]
+		c.Request.Screening.Meanwhile = tt.meanwhile
+		if d := nextOf(t, c); d.Change != tt.change || d.Next.Load.Each != 4*kilo {
+			t.Errorf("%v: %v, %v × %d", tt.meanwhile, d.Change, d.Next.Load.Each, d.Next.Count)
+		}
+	}
+}
