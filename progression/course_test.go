@@ -117,3 +117,9 @@ type setOf = setlog.Set
 
 // signs are all that may show during a set.
 var signs = signCodes()
+
+// seenLongAgo is a last visit that nobody watched, the look before it long ago.
+func seenLongAgo(c *progression.Course) {
+	last(c).Observer = dose.Observation{}
+	c.Request.Technique.Day = firstDay - 60
+}

@@ -58,6 +58,9 @@ func (n *next) deciding() string {
 			names = append(names, g.Gate.String())
 		}
 	}
+	if len(names) == 0 {
+		return "the reserve asked for, or the end of the range"
+	}
 	return strings.Join(names, ", ")
 }
 

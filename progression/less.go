@@ -178,13 +178,15 @@ func (n *next) repsAfter(share units.Fraction) int {
 	able := float64(n.seen.reps) + float64(min(n.left(), countable))
 	fewest := able
 	for _, r := range cautious {
-		if now, err := r.Fraction(able); err == nil && now < share {
-			if reps, err := r.Reps(now / share); err == nil {
-				fewest = min(fewest, reps)
-			}
-		} else {
-			fewest = 0 // a lift so near the maximum is none any more
+		now, err := r.Fraction(able)
+		if err != nil {
+			continue // more repetitions than the equation knows; the other one tells
 		}
+		reps, err := r.Reps(now / share)
+		if now >= share || err != nil {
+			reps = 0 // a lift so near the maximum is none any more
+		}
+		fewest = min(fewest, reps)
 	}
 	return int(math.Floor(fewest - float64(n.out.Reserve.Least)))
 }
@@ -268,7 +270,7 @@ func (n *next) fit(s dose.Step) dose.Step {
 		return s
 	case tighter && allowed < low && lighter < s.Load:
 		n.d.because(evidence.Because("progression.lighter-for-reserve", factFit).With("reserve", n.out.Reserve).With("from", s.Load).With("to", lighter))
-		s.Load, s.Count = lighter, low
+		s.Load, s.Count = lighter, min(low, s.Count)
 		return s
 	case tighter && allowed < low:
 		s.Count = max(1, allowed)

@@ -95,19 +95,14 @@ func (n *next) beforeTrial(trial dose.Prescription) dose.Prescription {
 // much was left as is asked for today; else the same dose.
 func (n *next) moreReps(s dose.Step) (Decision, error) {
 	n.hint()
-	s = n.fit(s)
 	if n.unrated() {
 		top, _ := n.out.Span.Max()
 		s.UpTo = min(s.UpTo, max(top, s.Count))
 	}
 	more := min(n.seen.reps+n.stepInReps(), s.UpTo)
-	switch {
-	case !n.repsMayRise() || more <= s.Count || n.counts() && n.spare() < 0:
+	if fitted := n.fit(s); fitted != s || !n.repsMayRise() || more <= s.Count || n.counts() && n.spare() < 0 {
 		n.d.because(evidence.Because("progression.hold", factGates).With("gate", n.deciding()))
-		return n.dose(Hold, NoChange, s)
-	case more <= n.last().Plan.Count: // up again to what was planned
-		s.Count = more
-		return n.dose(Hold, NoChange, n.fit(s))
+		return n.dose(Hold, NoChange, fitted)
 	}
 	s.Count = more
 	n.d.because(evidence.Because("progression.more-reps", factOneMore, factEasyStep, factBridgeTop).With("aim", s.Count).With("top", s.UpTo))
@@ -135,7 +130,7 @@ const (
 // weight was too much, and every set left more than can be counted.
 func (n *next) stillLooking() bool {
 	for _, g := range n.seen.gates.Gates {
-		if g.Gate < GateEffort && g.Advice != Raise {
+		if g.Gate <= GateEffort && g.Advice != Raise {
 			return false
 		}
 	}

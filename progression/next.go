@@ -25,8 +25,9 @@ import (
 //
 // Every dose comes from [dose.Frame.Continue], so that no limit is loosened, and
 // every load-rise waits for technique that somebody saw. The weaker side leads.
-// A log needs no more than the visits of the last four weeks, three at the least,
-// and those since the last assessment.
+// A log needs no more than the visits of the last four weeks, four at the least,
+// those since the last assessment, and the latest at which a set was done and at
+// which somebody watched.
 //
 // The errors are those of [Course.Validate] and [dose.NewFrame], and an
 // [units.ErrMissing] at /absence after more than a week.

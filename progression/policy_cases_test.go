@@ -1,6 +1,7 @@
 package progression_test
 
 import (
+	"errors"
 	"testing"
 
 	"example.org/posology/dose"
@@ -32,8 +33,8 @@ func TestNextUnrecordedHidesNothing(t *testing.T) {
 	}
 }
 
-// recalled is a course in which 6 kg were done not long ago and 4 kg since, calmly.
-func recalled(t *testing.T) progression.Course {
+// doneBefore is a course in which 6 kg were done not long ago and 4 kg since, calmly.
+func doneBefore(t *testing.T) progression.Course {
 	t.Helper()
 	c := rowCourse(t, 4, 6)
 	done(&c, 4*kilo, 10, 3)
@@ -55,7 +56,7 @@ func TestNextRecallsWithoutLess(t *testing.T) {
 			c.Request.Screening.Limits.Masses = []screening.MassLimit{{Max: 5 * kilo, Author: "a surgeon"}}
 		}, progression.MoreReps, 11},
 	} {
-		c := recalled(t)
+		c := doneBefore(t)
 		tt.make(&c)
 		if d := nextOf(t, c); d.Change != tt.change || d.Next.Count != tt.count {
 			t.Errorf("%s: %v, %v × %d", tt.name, d.Change, d.Next.Load.Each, d.Next.Count)
@@ -72,5 +73,24 @@ func TestNextTopOfRangeInPower(t *testing.T) {
 	done(&c, 4*kilo, 10, 10)
 	if d := nextOf(t, c); d.Change != progression.MoreReps || d.Next.Count != 12 {
 		t.Errorf("%v, %d, %+v", d.Change, d.Next.Count, d.Reasons)
+	}
+}
+
+// A plan that no dose can go on from is refused where it stands, and not with the
+// path of a field that the caller never wrote.
+func TestNextRefusesPlans(t *testing.T) {
+	for path, spoil := range map[string]func(*dose.Prescription){
+		"/log/0/plan/sets":           func(p *dose.Prescription) { p.Sets = 101 },
+		"/log/0/plan/tempo/lowering": func(p *dose.Prescription) { p.Tempo.Lowering = 12 },
+		"/log/0/plan/tempo/pausing":  func(p *dose.Prescription) { p.Tempo.Pausing = -1 },
+		"/log/0/plan/load/each":      func(p *dose.Prescription) { p.Load.Each = -kilo },
+	} {
+		c := rowCourse(t, 2, 4, 6)
+		spoil(&last(&c).Plan)
+		_, err := progression.Next(c)
+		var bad units.FieldErrors
+		if !errors.As(err, &bad) || bad[0].Path != path {
+			t.Errorf("%s: %v", path, err)
+		}
 	}
 }

@@ -39,16 +39,14 @@ func (v *Visit) UnmarshalJSON(data []byte) error {
 	return units.DecodeJSON(data, (*plain)(v))
 }
 
-// Validate returns every bad field of v at once: a plan without sets or with a
-// count outside its range, sets that are bad or of another exercise, hold or
-// side, and bad records of what showed or hurt.
+// Validate returns every bad field of v at once: a plan without sets, with a count
+// outside its range or with what no dose can go on from, sets that are bad or of
+// another exercise, hold or side, and bad records of what showed or hurt.
 func (v Visit) Validate() error { return v.check() }
 
 func (v *Visit) check() error {
 	var bad units.FieldErrors
-	if v.Plan.Sets < 1 {
-		bad.Add("/plan/sets", units.Field("", v.Plan.Sets, "1 set or more", units.ErrOutOfRange))
-	}
+	bad.Add("/plan", checkPlan(&v.Plan))
 	top, limited := v.Plan.Span.Max()
 	if !limited || v.Plan.Count < 1 || v.Plan.Count > top {
 		bad.Add("/plan/count", units.Field("", v.Plan.Count, "1 or more, up to the end of the plan's span", units.ErrOutOfRange))
@@ -72,6 +70,32 @@ func (v *Visit) check() error {
 
 // mostSoreness is a ceiling against slips, in days.
 const mostSoreness = 30
+
+// Ceilings against slips; they are no doses.
+const (
+	mostSets    = 100
+	mostSeconds = 10 // of a part of a repetition
+)
+
+// checkPlan refuses what [dose.Frame.Continue] would.
+func checkPlan(p *dose.Prescription) error {
+	var bad units.FieldErrors
+	if p.Sets < 1 || p.Sets > mostSets {
+		bad.Add("/sets", units.Field("", p.Sets, fmt.Sprintf("1 to %d sets", mostSets), units.ErrOutOfRange))
+	}
+	if p.Load.Each < 0 {
+		bad.Add("/load/each", units.Field("", p.Load.Each, "0 kg or more", units.ErrOutOfRange))
+	}
+	for _, part := range [...]struct {
+		path    string
+		seconds float64
+	}{{"/tempo/lowering", p.Tempo.Lowering}, {"/tempo/pausing", p.Tempo.Pausing}} {
+		if !(part.seconds >= 0 && part.seconds <= mostSeconds) {
+			bad.Add(part.path, units.Field("", part.seconds, fmt.Sprintf("0 to %d seconds", mostSeconds), units.ErrOutOfRange))
+		}
+	}
+	return bad.Err()
+}
 
 func (v *Visit) checkSet(s setlog.Set) error {
 	var bad units.FieldErrors

@@ -28,6 +28,40 @@ func TestNextAddsNoRepetitionWithMoreReserve(t *testing.T) {
 	}
 }
 
+// A weight that comes down for more reserve brings no repetitions with it: below the
+// range the count stays as it was, as where a limit brings the weight down.
+func TestNextLighterWithoutMore(t *testing.T) {
+	for _, reserve := range []units.RIR{3, 5} {
+		c := rowCourse(t, 2, 4, 6)
+		last(&c).Plan.Count = 6
+		done(&c, 4*kilo, 6, 3)
+		c.Request.Screening.Limits.MinReserve = reserve
+		c.Request.Screening.Limits.Masses = []screening.MassLimit{{Max: 3 * kilo, Author: "a surgeon"}}
+		if d := nextOf(t, c); d.Next.Load.Each != 2*kilo || d.Next.Count != 6 {
+			t.Errorf("reserve %v: %v × %d", reserve, d.Next.Load.Each, d.Next.Count)
+		}
+	}
+}
+
+// After missed days more repetitions at the last visit never leave less of the dose,
+// not even where one of the equations ends.
+func TestNextMissedAfterMany(t *testing.T) {
+	load, count := units.Mass(0), 0
+	for reps := 1; reps <= 60; reps++ {
+		c := rowCourse(t, 2, 3, 4, 6)
+		done(&c, 4*kilo, reps, 5)
+		c.Day, c.Absence = firstDay+10, screening.No
+		n := nextOf(t, c).Next
+		if n.Load.Each < load || n.Load.Each == load && n.Count < count {
+			t.Errorf("%d repetitions: %v × %d, after %v × %d for one fewer", reps, n.Load.Each, n.Count, load, count)
+		}
+		load, count = n.Load.Each, n.Count
+	}
+	if load != 4*kilo {
+		t.Errorf("the load stays at no number of repetitions: %v", load)
+	}
+}
+
 // Nothing done is no better than the dose just done: with more to be left than was
 // planned, the weight goes down all the same.
 func TestNextNothingDoneWithMoreReserve(t *testing.T) {

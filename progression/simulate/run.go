@@ -36,7 +36,7 @@ const (
 	mostWeeks  = 520
 	daysInWeek = 7
 	lookedAt   = 28 // days that a decision looks back at
-	atLeast    = 3  // visits
+	atLeast    = 4  // visits
 )
 
 // Validate returns every bad field of s at once; the errors of the request come

@@ -1,0 +1,286 @@
+package progression_test
+
+import (
+	"errors"
+	"slices"
+	"strings"
+	"testing"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/onerm"
+	"example.org/posology/progression"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// recalled is a course in which 6 kg was done well nine days before the last of
+// two calm visits with 4 kg.
+func recalled(t failer) progression.Course {
+	c := rowCourse(t, 4, 6)
+	done(&c, 4*kilo, 10, 3)
+	c.Log = []progression.Visit{pastVisit(c, 9, 6*kilo, 10, 3), pastVisit(c, 3, 4*kilo, 10, 3), *last(&c)}
+	return c
+}
+
+func TestNextEdgesOfRecalling(t *testing.T) {
+	const rises = "progress, load: 3 × 8 × 6 to 12"
+	const more = "progress, repetitions: 3 × 11 × 4 to 20"
+	walk(t, func() progression.Course { return recalled(t) }, []edge{
+		{"all is well", func(*progression.Course) {}, rises, "progression.done-before"},
+		{"28 days ago", func(c *progression.Course) { c.Log[0].Day = c.Day - 28 }, rises, "progression.done-before"},
+		{"29 days ago", func(c *progression.Course) { c.Log[0].Day = c.Day - 29 }, more, "progression.more-reps"},
+		{"the first of the two below its dose", func(c *progression.Course) { c.Log[1].Sets = c.Log[1].Sets[:5] }, more, "progression.more-reps"},
+		{"the first of the two with technique lost", func(c *progression.Course) { c.Log[1].FormLost = screening.Yes }, more, "progression.more-reps"},
+		{"the first of the two with another weight", func(c *progression.Course) { c.Log[1] = pastVisit(*c, 3, 2*kilo, 10, 3) }, more, "progression.more-reps"},
+		{"seven, and four that surely remained", func(c *progression.Course) { c.Log[0] = pastVisit(*c, 9, 6*kilo, 7, 6) }, rises, "progression.done-before"},
+		{"done on one side", func(c *progression.Course) { c.Log[0].Sets = c.Log[0].Sets[:2] }, more, "progression.more-reps"},
+		{"one side weaker", func(c *progression.Course) {
+			c.Log[0].Sets[5].Reps, c.Log[0].Sets[5].Effort = 8, units.Must(units.InReserve(3))
+		}, more, "progression.more-reps"},
+		{"the last below what was planned, and above the bottom", func(c *progression.Course) { done(c, 4*kilo, 9, 3) }, rises, "progression.done-before"},
+		{"a plan that begins above the bottom of the range", func(c *progression.Course) {
+			last(c).Plan.Span = units.Must(units.Between(10, 15))
+		}, "progress, repetitions: 3 × 11 × 4 to 20", "progression.more-reps"}, // the range of today has to be planned first
+		{"the trial was the visit before the last", func(c *progression.Course) {
+			v := &c.Log[1]
+			v.Plan.Finding = &dose.Finding{MaxSteps: 1}
+			for _, s := range []int{1, 3} {
+				v.Sets[s].Load, v.Sets[s].Reps, v.Sets[s].Effort = 6*kilo, 8, units.Must(units.InReserve(4))
+			}
+			c.Log = c.Log[1:]
+		}, "progress, repetitions: 3 × 11 × 4 to 20", "progression.more-reps"}, // a trial is no calm visit
+	})
+}
+
+// A curve is a relation of the house with a reach of its own, for a person whose
+// strength falls off by so many thirtieths of Epley's slope.
+type curve struct {
+	slope   float64
+	studied units.Range[float64]
+	fails   bool
+}
+
+func (c curve) Fraction(reps float64) (units.Fraction, error) {
+	if c.fails {
+		return 0, errors.New("no curve")
+	}
+	return units.Fraction(1 / (1 + reps*c.slope/30)), nil
+}
+
+func (c curve) Reps(f units.Fraction) (float64, error) {
+	return (1/float64(f) - 1) * 30 / c.slope, nil
+}
+
+func (c curve) Studied() units.Range[float64] { return c.studied }
+
+// With twice Epley's slope 11 to failure become 11 + p (15 + 11): from 4 to 4.5 kg
+// 14.25 instead of 16.1, so that 12 with a reserve of three do not show it and
+// 13 do.
+func TestNextByTheOwnCurve(t *testing.T) {
+	upTo := func(n float64) units.Range[float64] { return units.Must(units.Between(1.0, n)) }
+	for name, tt := range map[string]struct {
+		own    onerm.Relation
+		before int
+	}{
+		"the house's":               {nil, 15},
+		"the person's":              {curve{slope: 2, studied: upTo(20)}, 13},
+		"tested up to it":           {curve{slope: 2, studied: upTo(14.3)}, 13},
+		"not tested so far":         {curve{slope: 2, studied: upTo(14)}, 15},
+		"not tested so near":        {curve{slope: 2, studied: units.Must(units.Between(12.0, 20))}, 15},
+		"without a number":          {curve{slope: 2, studied: upTo(20), fails: true}, 15},
+		"steeper the other way":     {curve{slope: -2, studied: upTo(20)}, 15},
+		"more cautious, and tested": {curve{slope: 0.5, studied: upTo(30)}, 18}, // 11 + (60 + 11) / 8 is 19.9
+	} {
+		c := rowCourse(t, 4, 4.5)
+		done(&c, 4*kilo, 10, 3)
+		c.Curve = tt.own
+		d := nextOf(t, c)
+		if d.RepsBefore != tt.before {
+			t.Errorf("%s: %d repetitions show the next weight, want %d", name, d.RepsBefore, tt.before)
+		}
+	}
+}
+
+// What is asked about: a load that the kit lacks, or a slip's multiple of the
+// planned one that looking for the load cannot reach.
+func TestNextQueries(t *testing.T) {
+	for _, tt := range []struct {
+		name    string
+		kit     []float64
+		finding *dose.Finding
+		load    float64
+		why     evidence.Code
+	}{
+		{"twice", []float64{4, 8}, nil, 8, "progression.slip"},
+		{"about twice", []float64{4, 8.3}, nil, 8.3, "progression.slip"},
+		{"not quite about twice", []float64{4, 9.6}, nil, 9.6, ""},
+		{"half", []float64{2, 4}, nil, 2, "progression.slip"},
+		{"about half", []float64{2.08, 4}, nil, 2.08, "progression.slip"},
+		{"not quite about half", []float64{2.12, 4}, nil, 2.12, ""},
+		{"pounds", []float64{4, 8.8}, nil, 8.8, "progression.slip"},
+		{"kilograms", []float64{1.8, 4}, nil, 1.8, "progression.slip"},
+		{"another weight of the kit", []float64{3, 4}, nil, 3, ""},
+		{"not of the kit", []float64{4, 6}, nil, 5, "progression.not-in-kit"},
+		{"reached in one step", []float64{4, 8}, &dose.Finding{MaxSteps: 1}, 8, ""},
+		{"beyond one step", []float64{4, 5, 8}, &dose.Finding{MaxSteps: 1}, 8, "progression.slip"},
+		{"reached in two", []float64{4, 5, 8}, &dose.Finding{MaxSteps: 2}, 8, ""},
+		{"reached up to the ceiling", []float64{4, 8}, &dose.Finding{MaxSteps: 1, Ceiling: 8 * kilo}, 8, ""},
+		{"beyond the ceiling", []float64{4, 8}, &dose.Finding{MaxSteps: 1, Ceiling: 5 * kilo}, 8, "progression.slip"},
+		{"the kit ends before the steps do", []float64{4, 8}, &dose.Finding{MaxSteps: 2}, 8, ""},
+		{"below what it began with", []float64{2, 4, 8}, &dose.Finding{MaxSteps: 2}, 2, "progression.slip"},
+	} {
+		c := rowCourse(t, tt.kit...)
+		c.Log = append(c.Log, *last(&c))
+		v := last(&c)
+		v.Plan.Finding, v.Sets = tt.finding, slices.Clone(v.Sets)
+		v.Sets[2].Load = units.Must(units.Kilograms(tt.load))
+		d := nextOf(t, c)
+		if tt.why == "" {
+			if len(d.Queries) != 0 {
+				t.Errorf("%s: %+v", tt.name, d.Queries)
+			}
+			continue
+		}
+		if len(d.Queries) != 1 || d.Queries[0].Visit != 1 || d.Queries[0].Set != 2 || d.Queries[0].Load != v.Sets[2].Load || d.Queries[0].Reason.Code != tt.why {
+			t.Errorf("%s: %+v, want %s", tt.name, d.Queries, tt.why)
+		}
+	}
+}
+
+// A set that is asked about is left out, and every other set counts.
+func TestNextLeavesOutWhatIsQueried(t *testing.T) {
+	for _, slips := range [][]int{{0}, {3}, {1, 2}, {7}} {
+		c := rowCourse(t, 4, 4.25)
+		v := last(&c)
+		v.Sets = append(v.Sets, v.Sets[0], v.Sets[2]) // four on each side, of three planned
+		for _, i := range slips {
+			v.Sets[i].Load = 5 * kilo
+		}
+		d := nextOf(t, c)
+		if d.Change != progression.MoreLoad || len(d.Queries) != len(slips) {
+			t.Errorf("sets %v: %s, %+v", slips, told(d), d.Queries)
+		}
+		for i := range v.Sets {
+			if !slices.Contains(slips, i) {
+				v.Sets[i].Reps = 11
+				break
+			}
+		}
+		if d = nextOf(t, c); d.Change != progression.MoreReps {
+			t.Errorf("sets %v, another one of 11: %s", slips, told(d))
+		}
+	}
+}
+
+// The sets before one that is asked about count once.
+func TestNextCountsSetsOnce(t *testing.T) {
+	c := rowCourse(t, 4, 4.25)
+	last(&c).Sets[5].Load = 5 * kilo
+	if d := nextOf(t, c); d.Action != progression.Hold || len(d.Queries) != 1 {
+		t.Errorf("two sets on the right, of three planned: %s", told(d))
+	}
+}
+
+// Any of what was measured in the sets may end the plan, on the day of the
+// assessment too.
+func TestNextRefersByWhatWasMeasured(t *testing.T) {
+	for name, m := range map[string]screening.Moment{
+		"a sign":     {Signs: []screening.Code{"feels_sick"}},
+		"pressure":   {BP: &screening.BloodPressure{Systolic: 260, Diastolic: 120}},
+		"a fall":     {SystolicFall: 60},
+		"saturation": {SpO2: 75},
+	} {
+		d, err := screening.During(m)
+		if err != nil || d.Action < screening.EndSession {
+			t.Errorf("%s: %v, %v: no case of its kind", name, d.Action, err)
+		}
+		c := rowCourse(t, 4, 4.25)
+		c.Request.Screening.Day = firstDay
+		last(&c).Moment = &m
+		if d := nextOf(t, c); d.Action != progression.StopAndRefer {
+			t.Errorf("%s: %s", name, told(d))
+		}
+	}
+	a, b := rowCourse(t, 4, 4.25), rowCourse(t, 4, 4.25)
+	b.Request.Screening.Ended = []screening.Code{"fall"}
+	list, err := progression.Session([]progression.Course{a, b})
+	if err != nil || list[0].Action != progression.StopAndRefer || !hasReason(list[0], "progression.plan-ended") {
+		t.Errorf("%+v, %v", list, err)
+	}
+}
+
+// Who saw the technique at a visit counts for the request that does not say: the
+// phase Power is for those whose technique somebody saw.
+func TestNextTakesTheTechniqueFromTheLog(t *testing.T) {
+	c := courseOf(t, "lateral-raise", 1, 1.05)
+	for i := range last(&c).Sets {
+		last(&c).Sets[i].Stated = body.PerHand
+	}
+	v := last(&c)
+	v.Plan.Load = equipment.Load{Each: 1 * kilo}
+	v.Plan.Span, v.Plan.Count = units.Must(units.Between(12, 20)), 20
+	done(&c, 1*kilo, 20, 3)
+	c.Request.Technique = dose.Observation{}
+	// A beginner's first weight of a raise ends at 1 kg until somebody saw it.
+	if d := nextOf(t, c); d.Change != progression.MoreLoad || d.Next.Load.Each != 1050*units.Gram {
+		t.Errorf("seen at the visit: %s, %+v", told(d), d.Reasons)
+	}
+	unseen := *v
+	unseen.Day, unseen.Observer = firstDay+1, dose.Observation{}
+	c.Log = append(c.Log, unseen)
+	if d := nextOf(t, c); hasReason(d, "progression.limit") {
+		t.Errorf("seen at the visit before: %s", told(d))
+	}
+	done(&c, 1050*units.Gram, 20, 3)
+	if d := nextOf(t, c); d.Next.Load.Each != 1050*units.Gram {
+		t.Errorf("beyond the first weight, seen before: %s", told(d))
+	}
+	c.Log[0].Observer = dose.Observation{}
+	if d := nextOf(t, c); d.Next.Load.Each != 1*kilo || !hasReason(d, "progression.above-limit") {
+		t.Errorf("beyond the first weight, seen by nobody: %s", told(d))
+	}
+	done(&c, 1*kilo, 20, 3)
+	if d := nextOf(t, c); d.Change == progression.MoreLoad {
+		t.Errorf("seen by nobody: %s", told(d))
+	}
+}
+
+func TestCourseBounds(t *testing.T) {
+	for name, tt := range map[string]struct {
+		spoil func(c *progression.Course)
+		path  string // "": taken
+	}{
+		"repetitions to 20":   {func(c *progression.Course) { c.Policy.MostReps = 20 }, ""},
+		"repetitions below 0": {func(c *progression.Course) { c.Policy.MostReps = -1 }, "/policy/most_reps"},
+		"sore for 30 days":    {func(c *progression.Course) { last(c).SorenessDays = 30 }, ""},
+		"sore for -1 days":    {func(c *progression.Course) { last(c).SorenessDays = -1 }, "/log/0/soreness_days"},
+		"a plan of one":       {func(c *progression.Course) { last(c).Plan.Count = 1 }, ""},
+		"a plan of none":      {func(c *progression.Course) { last(c).Plan.Count = 0 }, "/log/0/plan/count"},
+		"two visits a day":    {func(c *progression.Course) { c.Log = append(c.Log, c.Log[0]) }, ""},
+		"no day":              {func(c *progression.Course) { c.Day = 0 }, "/day"},
+		"a visit without day": {func(c *progression.Course) { c.Log = append(c.Log, c.Log[0]); last(c).Day = 0 }, "/log/1/day"},
+		"a set of no side, planned for the left": {func(c *progression.Course) {
+			c.Request.Side, last(c).Plan.Side, last(c).Sets = body.Left, body.Left, last(c).Sets[:2]
+			last(c).Sets[0].Side = 9
+		}, "/log/0/sets/0/side"},
+		"a set of no side": {func(c *progression.Course) { last(c).Sets[0].Side = 9 }, "/log/0/sets/0/side"},
+	} {
+		c := rowCourse(t, 4, 4.25)
+		last(&c).Sets = slices.Clone(last(&c).Sets)
+		tt.spoil(&c)
+		_, err := progression.Next(c)
+		var all units.FieldErrors
+		if tt.path == "" {
+			if err != nil {
+				t.Errorf("%s: %v", name, err)
+			}
+			continue
+		}
+		if !errors.As(err, &all) || len(all) != 1 || !strings.HasSuffix(all[0].Path, tt.path) {
+			t.Errorf("%s: %v, want %s once", name, err, tt.path)
+		}
+	}
+}

@@ -1,0 +1,257 @@
+package progression_test
+
+import (
+	"slices"
+
+	"pgregory.net/rapid"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/guideline"
+	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/setlog"
+	"example.org/posology/progression"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+// A client is a course with the person behind it: the outcome in the course
+// comes from the profile and the check of the day.
+type client struct {
+	profile screening.Profile
+	check   *screening.Check
+	course  progression.Course
+}
+
+// today screens, and returns the course of the day.
+func (p client) today() (progression.Course, error) {
+	c := p.course
+	outcome, err := screening.Assess(p.profile)
+	if err == nil && p.check != nil {
+		check := *p.check
+		check.Day = c.Day
+		outcome, err = screening.Today(check, outcome)
+	}
+	c.Request.Screening = outcome
+	return c, err
+}
+
+func (p client) next() (progression.Decision, error) {
+	c, err := p.today()
+	if err != nil {
+		return progression.Decision{}, err
+	}
+	return progression.Next(c)
+}
+
+var allExercises = slices.Collect(exercise.Standard().All())
+
+// policyRules are mostly none.
+var policyRules = []progression.Rule{
+	0, 0, 0, 0, 0, progression.RuleOverTarget, progression.RuleTwoForTwo, progression.RuleRepsThenLoad, progression.RuleOMNIBelow8, progression.RuleTopOfRange,
+}
+
+func termsOf(kinds ...screening.Kind) []screening.Code {
+	var list []screening.Code
+	for term := range screening.Codes() {
+		if slices.Contains(kinds, term.Kind) {
+			list = append(list, term.Code)
+		}
+	}
+	return list
+}
+
+// seldom is true about once in so many draws, and shrinks to false.
+func seldom(t *rapid.T, what string, oneIn int) bool {
+	return rapid.IntRange(0, oneIn-1).Draw(t, what) == oneIn-1
+}
+
+func between(t *rapid.T, what string, low, high int) int {
+	return rapid.IntRange(low, high).Draw(t, what)
+}
+
+// drawList finds little in most people, or few would get a dose.
+func drawList(t *rapid.T, kind screening.Kind) screening.Checklist {
+	if seldom(t, "not asked", 30) {
+		return screening.Checklist{}
+	}
+	if !seldom(t, "found", 6) {
+		return screening.AskedFor()
+	}
+	drawn := rapid.SliceOfNDistinct(rapid.SampledFrom(termsOf(kind)), 1, 2, rapid.ID[screening.Code]).Draw(t, "codes")
+	if seldom(t, "unsure", 2) {
+		return screening.Checklist{Asked: true, Present: drawn[1:], Unsure: drawn[:1]}
+	}
+	return screening.AskedFor(drawn...)
+}
+
+func drawProfile(t *rapid.T) screening.Profile {
+	p := screening.Profile{
+		Day: firstDay - 1, Age: body.Age(between(t, "age", 40, 95)), Sex: body.Sex(between(t, "sex", 0, 2)),
+		Setting:    screening.Setting(4 - between(t, "less company", 0, 3)),
+		Wanted:     screening.Intensity(4 - between(t, "less wanted", 0, 2)),
+		Activity:   &screening.Activity{DaysPerWeek: between(t, "active days", 0, 4), Minutes: 40, Intensity: screening.Moderate, Months: 6},
+		Diseases:   drawList(t, screening.Disease),
+		Symptoms:   drawList(t, screening.Symptom),
+		RedFlags:   drawList(t, screening.RedFlag),
+		Conditions: drawList(t, screening.Condition),
+	}
+	if seldom(t, "pressure measured", 2) {
+		systolic := between(t, "systolic", 90, 200)
+		p.BP = &screening.BloodPressure{Systolic: systolic, Diastolic: systolic - between(t, "pulse pressure", 30, 60)}
+	}
+	if seldom(t, "cleared", 3) {
+		scope := slices.Concat(p.Diseases.Present, p.Diseases.Unsure, p.Symptoms.Present, p.Conditions.Present, p.Conditions.Unsure)
+		p.Clearances = []screening.Clearance{{Who: "Dr A", Day: firstDay - units.Day(between(t, "cleared before", 2, 200)), Scope: scope, Intensity: screening.Intensity(between(t, "cleared for", 2, 4))}}
+	}
+	if seldom(t, "restricted", 6) {
+		addRestriction(t, &p)
+	}
+	return p
+}
+
+func addRestriction(t *rapid.T, p *screening.Profile) {
+	most := units.Mass(between(t, "limit", 0, 40)) * units.Kilogram / 2
+	region := rapid.SampledFrom(slices.Collect(body.Regions())).Draw(t, "region")
+	p.Restrictions = append(slices.Clone(p.Restrictions), screening.Restriction{Author: "a surgeon", Day: firstDay - 2, Region: region, MaxMass: &most})
+}
+
+func drawKit(t *rapid.T) equipment.Kit {
+	var kit equipment.Kit
+	var masses []int
+	if seldom(t, "a rack", 2) {
+		least, step := between(t, "least", 2, 16), between(t, "rack step", 1, 4)
+		for i := range 8 {
+			masses = append(masses, least+i*step)
+		}
+	} else {
+		masses = rapid.SliceOfNDistinct(rapid.IntRange(1, 48), 1, 8, rapid.ID[int]).Draw(t, "half kilograms")
+	}
+	for _, m := range masses {
+		kit.Dumbbells = append(kit.Dumbbells, equipment.Dumbbell{Mass: units.Marked{Mass: units.Mass(m) * units.Kilogram / 2}, Count: 2})
+	}
+	pin := units.Mass(between(t, "pin", 2, 10)) * units.Kilogram
+	kit.Stacks = []equipment.Stack{{Pins: []units.Marked{{Mass: pin}, {Mass: 2 * pin}, {Mass: 3 * pin}, {Mass: 4 * pin}}}}
+	if seldom(t, "add-on", 2) {
+		kit.Stacks[0].AddOns = []equipment.Plate{{Mass: units.Marked{Mass: units.Kilogram}, Count: 2}}
+	}
+	kit.Bars = []equipment.Bar{{Mass: units.Marked{Mass: units.Mass(between(t, "bar", 4, 20)) * units.Kilogram}}}
+	kit.Plates = []equipment.Plate{{Mass: units.Marked{Mass: units.Mass(between(t, "plate", 1, 10)) * units.Kilogram / 2}, Count: 4}}
+	return kit
+}
+
+func drawClient(t *rapid.T) client {
+	p := client{profile: drawProfile(t)}
+	ex := rapid.SampledFrom(allExercises).Draw(t, "exercise")
+	if ex.Hold == body.OnLimb || ex.Hold == body.OnBand { // no kit lists what they need
+		ex = allExercises[0]
+	}
+	c := progression.Course{
+		Request: dose.Request{
+			Setting: p.profile.Setting, Exercise: ex, Side: body.Both, Age: p.profile.Age,
+			Goal:     guideline.Goal(between(t, "goal", 1, 7)),
+			Training: body.Training(between(t, "training", 1, 3)),
+			Phase:    dose.Phase(between(t, "phase", 0, 4)),
+			Kit:      drawKit(t),
+		},
+		Absence: screening.No,
+		Policy: progression.Policy{
+			Rule:         rapid.SampledFrom(policyRules).Draw(t, "rule"),
+			KeepExercise: seldom(t, "keep", 3),
+		},
+	}
+	if ex.OneSided {
+		c.Request.Side = rapid.SampledFrom([]body.Side{body.Both, body.Left, body.Right}).Draw(t, "side")
+	}
+	if seldom(t, "most repetitions", 6) {
+		c.Policy.MostReps = between(t, "most", 1, 20)
+	}
+	if !seldom(t, "never seen", 4) {
+		c.Request.Technique = dose.Observation{Who: "a colleague", Day: firstDay - 1}
+	}
+	if ex.MovesBody && seldom(t, "weighed", 2) {
+		c.BodyMass = units.Mass(between(t, "body mass", 45, 110)) * units.Kilogram
+	}
+	p.course = c
+	p.drawTest(t)
+	p.drawPerformed(t)
+	return p
+}
+
+// drawTest gives an exercise that allows it an estimate.
+func (p *client) drawTest(t *rapid.T) {
+	r := &p.course.Request
+	ex := r.Exercise
+	if ex.MovesBody || ex.Hold == body.Unloaded || ex.Measure != exercise.Repetitions || !seldom(t, "tested", 2) {
+		return
+	}
+	reps := between(t, "repetitions", 1, 9)
+	set := setlog.Set{
+		Day: firstDay - 1, Exercise: ex.ID, Side: r.Side, Hold: ex.Hold, Reps: reps,
+		Load:   units.Mass(between(t, "test load", 4, 80)) * units.Kilogram / 2,
+		Effort: units.Must(units.InReserve(float64(between(t, "reserve", 0, min(3, 10-reps))))),
+	}
+	if ex.Hold == body.OneEachHand {
+		set.Stated = body.PerHand
+	}
+	e, err := onerm.FromSet(set, ex, onerm.Person{Age: r.Age, Sex: body.Female, Training: r.Training})
+	if err == nil {
+		r.Estimate = &e
+	}
+}
+
+// drawPerformed gives a set that was done before, from which to begin.
+func (p *client) drawPerformed(t *rapid.T) {
+	r := &p.course.Request
+	ex := r.Exercise
+	if ex.Hold == body.Unloaded || !seldom(t, "done before", 2) {
+		return
+	}
+	r.Performed = &setlog.Set{
+		Day: firstDay - 1, Exercise: ex.ID, Side: r.Side, Hold: ex.Hold, Reps: between(t, "done", 5, 20),
+		Load:   units.Mass(between(t, "done with", 2, 80)) * units.Kilogram / 2,
+		Effort: units.Must(units.InReserve(float64(between(t, "left then", 0, 8)))),
+	}
+	if ex.Hold == body.OneEachHand {
+		r.Performed.Stated = body.PerHand
+	}
+}
+
+// drawCheck is a day on which most was asked and little found.
+func drawCheck(t *rapid.T) *screening.Check {
+	if seldom(t, "no check", 4) {
+		return nil
+	}
+	c := &screening.Check{
+		Setting: screening.Setting(4 - between(t, "less company today", 0, 3)), New: screening.AskedFor(),
+		Febrile: screening.No, Unwell: screening.No, InsulinOrSecretagogue: screening.No, SevereLow: screening.No, Worsening: screening.No,
+	}
+	if seldom(t, "pain of the last session", 4) {
+		pain := calmPain()
+		c.Pain = &pain
+	}
+	if seldom(t, "insulin", 6) {
+		c.InsulinOrSecretagogue = screening.Yes
+		c.Glucose = glucose(t, rapid.SampledFrom([]string{"80 mg/dL", "120 mg/dL", "200 mg/dL"}).Draw(t, "glucose"))
+		c.Ketones = screening.NoKetones
+	}
+	if seldom(t, "unwell today", 10) {
+		c.Unwell = screening.Yes
+	}
+	return c
+}
+
+func glucose(t failer, text string) screening.Glucose {
+	t.Helper()
+	var g screening.Glucose
+	if err := g.UnmarshalText([]byte(text)); err != nil {
+		t.Fatalf("%v", err)
+	}
+	return g
+}
+
+func calmPain() screening.Pain {
+	return screening.Pain{Kind: screening.OrdinaryPain, Usual: score(1), During: score(1), After: score(1), NextMorning: score(1), SettledNextMorning: screening.Yes, WeeklyTrend: screening.StablePain, Osteoarthritis: screening.No}
+}

@@ -1,0 +1,116 @@
+package progression_test
+
+import (
+	"errors"
+	"fmt"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"example.org/posology/dose"
+	"example.org/posology/progression"
+	"example.org/posology/units"
+)
+
+// The law through screening, the day's check and Next: of one exercise, one thing
+// worse, or no longer known, never raises load, sets or steps, never lowers the
+// reserve, asks for no more repetitions with the same load where more is to be
+// left, makes nothing heavier that was not, and gives no dose where there was none.
+func TestProfileMonotone(t *testing.T) {
+	compared := 0
+	all := allSpoilings()
+	rapid.Check(t, func(t *rapid.T) {
+		before := drawClient(t)
+		if !before.drawLog(t) {
+			return
+		}
+		before.check = drawCheck(t)
+		after := before
+		after.course.Log = cloneLog(before.course.Log)
+		how := rapid.SampledFrom(all).Draw(t, "spoiling")
+		if !how.make(t, &after) {
+			return
+		}
+		was, errBefore := before.next()
+		is, errAfter := after.next()
+		if errBefore != nil || errAfter != nil && !errors.Is(errAfter, units.ErrMissing) {
+			t.Fatalf("%s: %v, %v", how.what, errBefore, errAfter)
+		}
+		if errAfter != nil {
+			return // days were missed, and why is not known
+		}
+		if is.Next != nil && was.Next != nil {
+			compared++
+		}
+		for _, what := range breaches(before.course, was, is) {
+			t.Fatalf("%s: %s\nbefore %s\nafter  %s", how.what, what, tell(was), tell(is))
+		}
+	})
+	if compared == 0 {
+		t.Error("nobody had a dose both before and after: the law was not tried")
+	}
+}
+
+func tell(d progression.Decision) string {
+	if d.Next == nil {
+		return fmt.Sprintf("%v, nothing\n%+v", d.Action, d.Reasons)
+	}
+	p := d.Next
+	return fmt.Sprintf("%v, %v: %s, %v × %d × %d (%v), reserve %v, tempo %v, %+v\n%+v", d.Action, d.Change, p.Exercise, p.Load.Each, p.Sets, p.Count, p.Span, p.Reserve, p.Tempo, p.Finding, d.Reasons)
+}
+
+// breaches lists what is harder after a worsening.
+func breaches(c progression.Course, was, is progression.Decision) []string {
+	id := c.Request.Exercise.ID
+	var list []string
+	check := func(holds bool, what string) {
+		if !holds {
+			list = append(list, what)
+		}
+	}
+	check(is.Change != progression.HarderVariant || was.Change == progression.HarderVariant, "a harder variant where there was none")
+	if is.Next == nil || is.Next.Exercise != id {
+		return list // nothing of this exercise is prescribed any more
+	}
+	if was.Change == progression.HarderVariant {
+		return list
+	}
+	if was.Next == nil || was.Next.Exercise != id {
+		return append(list, "a dose where there was none")
+	}
+	a, b := was.Next, is.Next
+	check(b.Load.Each <= a.Load.Each, "load rises")
+	check(b.Sets <= a.Sets, "sets rise")
+	check(b.Reserve.Least >= a.Reserve.Least, "reserve falls")
+	alike := b.Load.Each == a.Load.Each && b.Reserve.Least > a.Reserve.Least && b.Phase == a.Phase
+	check(!alike || b.Count <= a.Count || shownBefore(c, *b), "count rises with more in reserve")
+	if b.Finding != nil && a.Finding != nil {
+		check(b.Finding.MaxSteps <= a.Finding.MaxSteps, "steps rise")
+		check(b.Finding.Ceiling == a.Finding.Ceiling || b.Finding.Ceiling > 0 && (a.Finding.Ceiling == 0 || b.Finding.Ceiling <= a.Finding.Ceiling), "ceiling rises")
+	}
+	heavier := was.Change == progression.MoreLoad || was.Change == progression.FindLoad
+	check(heavier || is.Change != progression.MoreLoad, "the load rises where it did not")
+	check(heavier || is.Change != progression.FindLoad, "the load is looked for where it was not")
+	check(is.Action != progression.Progress || was.Action != progression.EaseOff || hasReason(was, "progression.above-limit"), "progress where it was eased")
+	return list
+}
+
+// shownBefore reports whether the last visit, as it was before anything was worse,
+// showed the count of p with its load in its reserve: then it is no breach that a
+// harder dose would have begun at the bottom of the range.
+func shownBefore(c progression.Course, p dose.Prescription) bool {
+	v := *last(&c)
+	if len(v.Sets) == 0 {
+		return p.Count+int(p.Reserve.Least) <= v.Plan.Count+int(v.Plan.Reserve.Least)
+	}
+	for _, s := range v.Sets {
+		left := float64(v.Plan.Reserve.Least)
+		if s.Effort.Scale() == units.ScaleRIR {
+			left = s.Effort.Value()
+		}
+		if s.Load == p.Load.Each && float64(s.Reps)+left < float64(p.Count)+float64(p.Reserve.Least) {
+			return false
+		}
+	}
+	return true
+}

@@ -1,0 +1,224 @@
+package progression_test
+
+import (
+	"encoding/json"
+	"slices"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"example.org/posology/dose"
+	"example.org/posology/progression"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// What Next promises of every decision, whoever the person: no error but for days
+// missed, a dose of the kit and within every limit, one thing harder and no more,
+// a word for all else; and the same decision whatever the order of the sets, the
+// side that is called left, and after a journey through JSON.
+func TestNextPromises(t *testing.T) {
+	decided := 0
+	rapid.Check(t, func(t *rapid.T) {
+		p := drawClient(t)
+		if !p.drawLog(t) {
+			return
+		}
+		p.check = drawCheck(t)
+		c, err := p.today()
+		if err != nil {
+			t.Fatalf("screening: %v", err)
+		}
+		d := nextOf(t, c)
+		decided++
+		for _, what := range slices.Concat(unsound(c, d), notOneThing(c, d), fickle(t, c, d)) {
+			t.Fatalf("%s: %s", what, tell(d))
+		}
+	})
+	if decided == 0 {
+		t.Error("nothing was decided")
+	}
+}
+
+// unsound lists what is wrong with the dose by itself.
+func unsound(c progression.Course, d progression.Decision) []string {
+	var list []string
+	check := func(holds bool, what string) {
+		if !holds {
+			list = append(list, what)
+		}
+	}
+	why := slices.ContainsFunc(d.Reasons, func(r evidence.Reason) bool { return r.Code != "progression.jump" })
+	check(why, "nothing says why")
+	check((d.Action == progression.Progress || d.Change == progression.HarderVariant) == (d.Change != progression.NoChange), "action and change do not go together")
+	if d.Next == nil {
+		return list
+	}
+	n := *d.Next
+	low, _ := n.Span.Min()
+	top, _ := n.Span.Max()
+	check(n.Count >= 1 && n.Count <= top, "count outside the span")
+	check(n.Count >= low || n.Count <= last(&c).Plan.Count+2 || n.Phase != last(&c).Plan.Phase, "count below the span and not kept")
+	check(n.Sets >= 1 && n.Sets <= 10, "sets")
+	if n.Exercise != c.Request.Exercise.ID {
+		return list
+	}
+	if n.Hold != body.Unloaded {
+		table, err := c.Request.Kit.Compile(n.Hold)
+		_, in := table.Find(n.Load.Each)
+		check(err == nil && in, "a load that the kit does not make")
+	}
+	limits := c.Request.Screening.Limits
+	for _, m := range limits.Masses {
+		demand, some := m.Region.Resisted()
+		if !some || c.Request.Exercise.Demands.Has(demand) && (m.Side == body.Both || m.Side == c.Request.Side || c.Request.Side == body.Both) {
+			check(n.Load.Each <= m.Max, "a load above a limit")
+		}
+	}
+	check(n.Measure != 1 || n.Reserve.Least >= limits.MinReserve, "less reserve than the limit")
+	if e := c.Request.Estimate; e != nil && limits.MaxFraction > 0 && !hasReason(d, "progression.return-anew") && !hasReason(d, "progression.return-assessed") {
+		share, err := n.Load.Each.Share(e.Cautious())
+		check(err == nil && share <= limits.MaxFraction+1e-9, "a share above the limit")
+	}
+	if limits.Lighten.AtMostLast {
+		check(n.Load.Each <= heaviestDone(*last(&c)), "heavier than the last on a lighter day")
+	}
+	return list
+}
+
+func heaviestDone(v progression.Visit) units.Mass {
+	most := v.Plan.Load.Each
+	for _, s := range v.Sets {
+		most = max(most, s.Load)
+	}
+	return most
+}
+
+// notOneThing compares with the last plan: progress is one thing harder, all else none.
+func notOneThing(c progression.Course, d progression.Decision) []string {
+	if d.Next == nil || d.Next.Exercise != c.Request.Exercise.ID {
+		return nil
+	}
+	n, was := *d.Next, last(&c).Plan
+	harder := 0
+	for _, more := range []bool{
+		n.Load.Each > was.Load.Each, n.Sets > was.Sets, n.Load.Each == was.Load.Each && n.Count > was.Count,
+		n.Tempo.Lowering > max(2, was.Tempo.Lowering), n.Tempo.Pausing > was.Tempo.Pausing, n.Finding != nil && d.Action == progression.Progress && n.Load.Each == was.Load.Each,
+	} {
+		if more {
+			harder++
+		}
+	}
+	anew := hasReason(d, "progression.return-anew") || hasReason(d, "progression.return-assessed")
+	found := n.Load.Each > was.Load.Each && n.Load.Each <= heaviestDone(*last(&c)) && was.Finding != nil
+	switch {
+	case d.Action == progression.Progress && harder == 0:
+		return []string{"progress with nothing harder"}
+	case harder > 1:
+		return []string{"two things harder"}
+	case d.Action != progression.Progress && harder > 0 && !found && !anew: // familiarisation has a range of its own
+		return []string{"harder, and it is not called progress"}
+	}
+	return nil
+}
+
+// fickle decides again after what should make no difference.
+func fickle(t *rapid.T, c progression.Course, d progression.Decision) []string {
+	var list []string
+	check := func(other progression.Course, what string) {
+		again, err := progression.Next(other)
+		if err != nil || !alike(t, again, d) {
+			list = append(list, what)
+		}
+	}
+	byOrder := c.Policy.Rule == progression.RuleTwoForTwo || c.Policy.Rule == progression.RuleRepsThenLoad || c.Policy.Rule == progression.RuleTopOfRange
+	if !byOrder { // those rules ask for the last set, or for three in a row
+		turned := c
+		turned.Log = cloneLog(c.Log)
+		for i := range turned.Log {
+			turned.Log[i].Sets = rapid.Permutation(turned.Log[i].Sets).Draw(t, "order")
+		}
+		check(turned, "the order of the sets decides")
+	}
+	data, err := json.Marshal(c)
+	var back progression.Course
+	if err == nil {
+		err = json.Unmarshal(data, &back)
+	}
+	if err != nil {
+		return append(list, "JSON: "+err.Error())
+	}
+	check(back, "JSON decides")
+	if len(c.Request.Screening.Limits.Masses) == 0 {
+		check(mirrored(c), "the side decides")
+	}
+	for i, s := range sessionOf(t, c) {
+		waits := i == 2 && d.Change == progression.MoreLoad
+		if !waits && text(t, s) != text(t, d) || waits && s.Action != progression.Hold {
+			list = append(list, "the session decides otherwise")
+		}
+	}
+	return list
+}
+
+// sessionOf decides on a visit with the course three times.
+func sessionOf(t *rapid.T, c progression.Course) []progression.Decision {
+	list, err := progression.Session([]progression.Course{c, c, c})
+	if err != nil {
+		t.Fatalf("Session: %v", err)
+	}
+	return list
+}
+
+// alike compares decisions but for the places of queried sets and the words on them.
+func alike(t *rapid.T, a, b progression.Decision) bool {
+	return a.Action == b.Action && a.Change == b.Change && a.Instead == b.Instead && a.RepsBefore == b.RepsBefore &&
+		len(a.Queries) == len(b.Queries) && text(t, strip(a.Next)) == text(t, strip(b.Next))
+}
+
+func text(t *rapid.T, v any) string {
+	data, err := json.Marshal(v)
+	if err != nil {
+		t.Fatalf("%v", err)
+	}
+	return string(data)
+}
+
+func strip(p *dose.Prescription) *dose.Prescription {
+	if p == nil {
+		return nil
+	}
+	n := *p
+	n.Side, n.Reasons, n.Cautions = 0, nil, nil
+	return &n
+}
+
+// mirrored calls left right.
+func mirrored(c progression.Course) progression.Course {
+	c.Log = cloneLog(c.Log)
+	c.Request.Side = opposite(c.Request.Side)
+	if e := c.Request.Estimate; e != nil {
+		turned := *e
+		turned.Side = opposite(e.Side)
+		c.Request.Estimate = &turned
+	}
+	for i := range c.Log {
+		c.Log[i].Plan.Side = opposite(c.Log[i].Plan.Side)
+		for j := range c.Log[i].Sets {
+			s := &c.Log[i].Sets[j]
+			s.Side = opposite(s.Side)
+		}
+	}
+	return c
+}
+
+func opposite(s body.Side) body.Side {
+	switch s {
+	case body.Left:
+		return body.Right
+	case body.Right:
+		return body.Left
+	}
+	return s
+}
