@@ -222,15 +222,32 @@ func (n *next) beyond(j Jump) *Jump {
 // tried if they leave more than can be counted, and more than any dose asks for
 // if none do. What was tried in vain waits for the end of the bridge.
 func (n *next) repsToTry(j Jump) int {
-	need, known := toFailureBefore(liftsAtLeast, j.share(), n.c.Curve)
-	if !known || j.share() <= 0 {
-		return math.MaxInt
-	}
-	reps := wholeReps(need - float64(countable-nearError))
+	reps := n.firstTry(j)
 	if n.vain {
 		return max(reps, n.bridgeEnd())
 	}
 	return reps
+}
+
+// firstTry is repsToTry of a weight that was not tried yet.
+func (n *next) firstTry(j Jump) int {
+	need, known := toFailureBefore(liftsAtLeast, j.share(), n.c.Curve)
+	if !known || j.share() <= 0 {
+		return math.MaxInt
+	}
+	return wholeReps(need - float64(countable-nearError))
+}
+
+// beyondReach reports whether the next weight could be neither shown nor tried,
+// however much is left in reserve and however little is asked for. Only then does
+// an extra set come, so that it never stands in the place of a weight.
+func (n *next) beyondReach() bool {
+	if n.jump == nil {
+		return true
+	}
+	need, known := toFailureBefore(float64(n.bottom()), n.jump.share(), n.c.Curve)
+	shown := known && need <= float64(n.bridgeEnd())+float64(countable-nearError)
+	return !shown && n.firstTry(*n.jump) > n.bridgeEnd() && !n.lifted(n.jump.To.Each)
 }
 
 // liftsAtLeast is how often a weight that is tried can be lifted, to failure.

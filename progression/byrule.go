@@ -70,9 +70,10 @@ func (n *next) byPain() error {
 }
 
 // ask puts the last visit to a rule. The target is the top of the guideline's
-// range.
+// range, or lower where the rule would ask for more than bridging ever does.
 func (n *next) ask(rule Rule) (RuleAnswer, error) {
 	top, _ := n.out.Span.Max()
+	top = min(top, n.bridgeEnd()-n.over())
 	sets := n.seen.v.Sets
 	final := sets[len(sets)-1].Reps
 	switch rule {
@@ -81,7 +82,7 @@ func (n *next) ask(rule Rule) (RuleAnswer, error) {
 	case RuleTwoForTwo:
 		return TwoForTwo(top, n.lastSets())
 	case RuleRepsThenLoad:
-		return RepsThenLoad(n.seen.base, n.out.Span, final)
+		return RepsThenLoad(n.seen.base, units.Must(units.Between(min(n.bottom(), top), top)), final)
 	case RuleTopOfRange:
 		reps := make([]int, len(sets))
 		for i, s := range sets {

@@ -87,7 +87,7 @@ func TestNextEdgesOfFinding(t *testing.T) {
 		{"more is asked for today than then", func(c *progression.Course) {
 			looked(c, 10, try{4, 12, 4})
 			reserve(c, 5)
-		}, "hold, none: 3 × 10 × 4 to 12", "progression.more-reserve"},
+		}, "hold, none: 3 × 10 × 4 to 12", "progression.hold"},
 		{"found: the bottom of the range", func(c *progression.Course) { looked(c, 10, try{2, 10, 8}, try{4, 10, 4}) }, "progress, finding the load: 3 × 8 × 4 to 12", "progression.found"},
 		{"found: no more repetitions than were done", func(c *progression.Course) { looked(c, 6, try{2, 6, 8}, try{4, 6, 4}) }, "progress, finding the load: 3 × 6 × 4 to 12", "progression.found"},
 		{"found: with just what is asked for left", func(c *progression.Course) { looked(c, 10, try{2, 10, 8}, try{4, 10, 3}) }, "progress, finding the load: 3 × 8 × 4 to 12", "progression.found"},

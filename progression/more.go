@@ -181,7 +181,7 @@ func (n *next) harder(s dose.Step) (Decision, error) {
 	case n.mayTry() > 0:
 		n.noteJump()
 		return n.find(s, n.mayTry())
-	case n.counts() && n.seen.reps < s.UpTo:
+	case n.counts() && (n.seen.reps < s.UpTo || n.spare() < 0):
 		return n.moreReps(s)
 	case n.out.Phase == dose.Familiarise:
 		n.because("progression.familiarising", factFamiliarising)
@@ -265,7 +265,7 @@ func (n *next) bridge(s dose.Step) (Decision, error) {
 		again.Count = n.asLong(s, again)
 		n.because("progression.pause", factPause)
 		return n.dose(Progress, LongerPause, again)
-	case s.Sets < n.f.MostSets():
+	case s.Sets < n.f.MostSets() && n.beyondReach():
 		again.Sets++
 		n.because("progression.extra-set", factExtraSet)
 		return n.dose(Progress, ExtraSet, again)

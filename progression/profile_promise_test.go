@@ -59,7 +59,7 @@ func unsound(c progression.Course, d progression.Decision) []string {
 	low, _ := n.Span.Min()
 	top, _ := n.Span.Max()
 	check(n.Count >= 1 && n.Count <= top, "count outside the span")
-	check(n.Count >= low || n.Count <= last(&c).Plan.Count+2 || n.Phase != last(&c).Plan.Phase, "count below the span and not kept")
+	check(n.Count >= low || n.Count <= mostCount(*last(&c))+2 || n.Phase != last(&c).Plan.Phase, "count below the span and not from the last visit")
 	check(n.Sets >= 1 && n.Sets <= 10, "sets")
 	if n.Exercise != c.Request.Exercise.ID {
 		return list
@@ -85,6 +85,14 @@ func unsound(c progression.Course, d progression.Decision) []string {
 		check(n.Load.Each <= heaviestDone(*last(&c)), "heavier than the last on a lighter day")
 	}
 	return list
+}
+
+func mostCount(v progression.Visit) int {
+	most := v.Plan.Count
+	for _, s := range v.Sets {
+		most = max(most, s.Reps)
+	}
+	return most
 }
 
 func heaviestDone(v progression.Visit) units.Mass {

@@ -28,6 +28,24 @@ func TestNextAddsNoRepetitionWithMoreReserve(t *testing.T) {
 	}
 }
 
+// Where more is to be left than was, no set comes in place of a weight that this
+// puts out of reach.
+func TestNextBridgesNothingWithMoreReserve(t *testing.T) {
+	for _, reserve := range []units.RIR{3, 4, 6} {
+		c := rowCourse(t, 4, 5.25)
+		c.Policy.KeepExercise = true
+		c.Request.Guideline = "acsm2011-strength-novice-intermediate" // two to four sets
+		v := last(&c)
+		v.Plan.Span, v.Plan.Count = units.Must(units.Between(8, 20)), 20
+		v.Plan.Tempo = dose.Tempo{Lowering: 4, Pausing: 2, Lifting: 2}
+		done(&c, 4*kilo, 20, 3)
+		c.Request.Screening.Limits.MinReserve = reserve
+		if d := nextOf(t, c); d.Action != progression.Hold || d.Next.Sets != 3 {
+			t.Errorf("reserve %v: %v, %v × %d", reserve, d.Change, d.Next.Sets, d.Next.Count)
+		}
+	}
+}
+
 // A weight that comes down for more reserve brings no repetitions with it: below the
 // range the count stays as it was, as where a limit brings the weight down.
 func TestNextLighterWithoutMore(t *testing.T) {
@@ -147,6 +165,27 @@ func TestNextHoldsUntilAsked(t *testing.T) {
 		c.Request.Screening.Meanwhile = tt.meanwhile
 		if d := nextOf(t, c); d.Change != tt.change || d.Next.Load.Each != 4*kilo {
 			t.Errorf("%v: %v, %v × %d", tt.meanwhile, d.Change, d.Next.Load.Each, d.Next.Count)
+		}
+	}
+}
+
+// An extra set comes only where no reserve, left or asked for, would let the next
+// weight be shown or tried: it never stands in the place of a weight.
+func TestNextNoSetForAWeight(t *testing.T) {
+	for _, tt := range []struct {
+		to    float64
+		extra bool
+	}{{5.25, false}, {6, false}, {6.7, false}, {6.8, true}, {10, true}} { // 20 and 4 surely: twice at most 68.75 % more
+		c := rowCourse(t, 4, tt.to)
+		c.Policy.KeepExercise = true
+		c.Request.Guideline = "acsm2011-strength-novice-intermediate" // two to four sets
+		v := last(&c)
+		v.Plan.Span, v.Plan.Count = units.Must(units.Between(8, 20)), 20
+		v.Plan.Tempo = dose.Tempo{Lowering: 4, Pausing: 2, Lifting: 2}
+		done(&c, 4*kilo, 20, 3)
+		c.Request.Screening.Limits.MinReserve = 3
+		if d := nextOf(t, c); (d.Change == progression.ExtraSet) != tt.extra {
+			t.Errorf("4 to %v kg: %v, %v × %d", tt.to, d.Change, d.Next.Load.Each, d.Next.Sets)
 		}
 	}
 }
