@@ -147,9 +147,9 @@ func (n *next) left() units.RIR { return n.seen.v.leastLeft(n.last().Plan.Reserv
 // last visit, below nought where fewer were.
 func (n *next) spare() int { return int(math.Floor(float64(n.left() - n.out.Reserve.Least))) }
 
-// comeBack begins anew, or cuts load and sets by the rung. Where the next lighter
-// weight is further than the cut, repetitions are cut instead, as long as they
-// stay in the range; where nothing is lighter, the lightest stays.
+// comeBack begins anew, or cuts load and sets by the rung. A weight whose next
+// lighter one is further than the cut stays, with fewer repetitions, as long as
+// they stay in the range; where nothing is lighter, the lightest stays.
 func (n *next) comeBack(s *dose.Step, back Return) error {
 	if back.Anew {
 		return n.anew(s)
@@ -158,23 +158,35 @@ func (n *next) comeBack(s *dose.Step, back Return) error {
 	if err != nil {
 		return err
 	}
-	sets, err := back.Count(s.Sets)
-	if err != nil {
+	if s.Sets, err = back.Count(s.Sets); err != nil {
 		return err
 	}
-	s.Sets = sets
-	if count := n.repsAfter(back.Load); n.below(s.Load) < each && count >= n.bottom() {
-		s.Count = min(s.Count, count)
-		n.d.because(evidence.Because("progression.reps-for-load", factCoarse).With("count", s.Count))
-		return nil
+	for w := s.Load; w > each; w = n.below(w) {
+		count := n.repsAfter(w, back.Load)
+		cut, err := back.Each(w)
+		if err != nil {
+			return err
+		}
+		if lighter := n.below(w); lighter < cut && count >= n.bottom() {
+			s.Load, s.Count = w, min(s.Count, count)
+			n.d.because(evidence.Because("progression.reps-for-load", factCoarse).With("count", s.Count))
+			return nil
+		} else if lighter >= w {
+			break
+		}
 	}
 	s.Load, s.Count = max(each, min(n.lightest(), s.Load)), min(s.Count, n.bottom())
 	return nil
 }
 
-// repsAfter returns how many repetitions of the last load leave the reserve asked
-// for once strength has fallen to a share, by the more cautious equation.
-func (n *next) repsAfter(share units.Fraction) int {
+// repsAfter returns how many repetitions of a weight, the last or a lighter one,
+// leave the reserve asked for once strength has fallen to a share, by the more
+// cautious equation.
+func (n *next) repsAfter(each units.Mass, strength units.Fraction) int {
+	lighter, err := each.Share(n.seen.base)
+	if err != nil {
+		return 0
+	}
 	able := float64(n.seen.reps) + float64(min(n.left(), countable))
 	fewest := able
 	for _, r := range cautious {
@@ -182,8 +194,8 @@ func (n *next) repsAfter(share units.Fraction) int {
 		if err != nil {
 			continue // more repetitions than the equation knows; the other one tells
 		}
-		reps, err := r.Reps(now / share)
-		if now >= share || err != nil {
+		reps, err := r.Reps(now * lighter / strength)
+		if now*lighter >= strength || err != nil {
 			reps = 0 // a lift so near the maximum is none any more
 		}
 		fewest = min(fewest, reps)

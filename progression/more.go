@@ -20,8 +20,9 @@ const (
 
 // carryOn decides where nobody else has to look first.
 func (n *next) carryOn(back Return, missed bool) (Decision, error) {
-	s := n.same()
-	l, err := n.less(s, back, missed)
+	l, err := n.less(n.same(n.last().Plan), back, missed)
+	plan := n.beforeTrial()
+	s := n.same(plan)
 	switch {
 	case err != nil:
 		return Decision{}, err
@@ -52,19 +53,17 @@ func (n *next) carryOn(back Return, missed bool) (Decision, error) {
 	case n.seen.tried && n.seen.gates.Advice == Raise:
 		n.because("progression.tried", factFindOn)
 		return n.dose(Hold, NoChange, n.fit(s))
+	case n.last().Plan.Finding != nil && plan.Finding == nil:
+		n.because("progression.resumed", factFindOn)
+		return n.dose(Hold, NoChange, n.fit(s))
 	case n.seen.gates.Advice == Raise:
 		return n.harder(s)
 	}
 	return n.moreReps(s)
 }
 
-// same is the dose of the last visit again; after a trial that of the visit
-// before it.
-func (n *next) same() dose.Step {
-	plan := n.last().Plan
-	if plan.Finding != nil {
-		plan = n.beforeTrial(plan)
-	}
+// same is the dose of a plan again, with the weight to go on from.
+func (n *next) same(plan dose.Prescription) dose.Step {
 	s := dose.Step{Load: n.seen.base, Last: n.seen.base, Count: plan.Count, Sets: n.last().Plan.Sets, UpTo: n.upTo()}
 	if n.counts() {
 		s.Lowering, s.Pausing = plan.Tempo.Lowering, plan.Tempo.Pausing
@@ -79,9 +78,13 @@ func (n *next) same() dose.Step {
 	return s
 }
 
-// beforeTrial returns the plan with the same load before a trial, and the trial's
-// own if there is none.
-func (n *next) beforeTrial(trial dose.Prescription) dose.Prescription {
+// beforeTrial returns the last plan, and after a trial the one with the same load
+// before it, if there is one.
+func (n *next) beforeTrial() dose.Prescription {
+	trial := n.last().Plan
+	if trial.Finding == nil || len(n.seen.v.Sets) == 0 {
+		return trial
+	}
 	for _, v := range slices.Backward(n.c.Log[:len(n.c.Log)-1]) {
 		if v.Plan.Finding == nil && v.Plan.Load.Each == n.seen.base {
 			return v.Plan

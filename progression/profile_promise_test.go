@@ -103,6 +103,15 @@ func heaviestDone(v progression.Visit) units.Mass {
 	return most
 }
 
+// resumes reports a dose after a trial that is no more than one before it.
+func resumes(c progression.Course, n dose.Prescription) bool {
+	return slices.ContainsFunc(c.Log, func(v progression.Visit) bool {
+		p := v.Plan
+		return p.Finding == nil && p.Load.Each == n.Load.Each && n.Sets <= last(&c).Plan.Sets && n.Count <= p.Count &&
+			n.Tempo.Lowering <= max(2, p.Tempo.Lowering) && n.Tempo.Pausing <= p.Tempo.Pausing
+	})
+}
+
 // notOneThing compares with the last plan: progress is one thing harder, all else none.
 func notOneThing(c progression.Course, d progression.Decision) []string {
 	if d.Next == nil || d.Next.Exercise != c.Request.Exercise.ID {
@@ -120,6 +129,9 @@ func notOneThing(c progression.Course, d progression.Decision) []string {
 	}
 	anew := hasReason(d, "progression.return-anew") || hasReason(d, "progression.return-assessed")
 	found := n.Load.Each > was.Load.Each && n.Load.Each <= heaviestDone(*last(&c)) && was.Finding != nil
+	if was.Finding != nil && d.Action != progression.Progress && resumes(c, n) {
+		return nil
+	}
 	switch {
 	case d.Action == progression.Progress && harder == 0:
 		return []string{"progress with nothing harder"}

@@ -243,7 +243,7 @@ var visitSpoilings = []visitSpoiling{
 			return false
 		}
 		i := between(t, "set", 0, len(v.Sets)-1)
-		enough := v.Sets[i].Effort.Scale() == units.ScaleRIR && v.Sets[i].Effort.Value() >= float64(v.Plan.Reserve.Least) // else what was bad is no longer known
+		enough := v.Sets[i].Effort.Scale() == units.ScaleRIR && v.Sets[i].Effort.Value() >= max(1, float64(v.Plan.Reserve.Least)) // else what was bad is no longer known
 		v.Sets[i].Effort = units.Effort{}
 		return enough
 	}},

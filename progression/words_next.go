@@ -53,6 +53,7 @@ func nextWords() evidence.Words {
 		"progression.below-three":         {Clinician: "Three visits in a row below the dose: made easier."},
 		"progression.nothing-done":        {Clinician: "No set to go by: the dose stays."},
 		"progression.tried":               {Clinician: "A heavier weight was tried and was too much: the load stays, and repetitions come next."},
+		"progression.resumed":             {Clinician: "After the trial the dose before it is taken up again."},
 		"progression.hold":                {Clinician: "The dose stays. What keeps it: {gate}."},
 		"progression.maintain":            {Clinician: "Maintenance: the dose is kept, and nothing is made harder than it was."},
 		"progression.ask-first":           {Clinician: "Until somebody has been asked only light supervised work, or practice without weights, goes on: the dose stays."},
