@@ -2,6 +2,7 @@ package progression
 
 import (
 	"math"
+	"slices"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/onerm"
@@ -151,7 +152,7 @@ func (n *next) calm() bool {
 	for i := max(0, len(log)-calmVisits); i < len(log); i++ {
 		v := &log[i]
 		_, other := v.otherLoad()
-		if v.Plan.Load.Each != n.seen.base || other || v.done() == 0 || v.below() || !v.mayFind() {
+		if v.Plan.Load.Each != n.seen.base || other || slices.Contains(n.doubtful, i) || v.done() == 0 || v.below() || !v.mayFind() {
 			return false
 		}
 	}
@@ -188,6 +189,9 @@ func (n *next) mayTry() int {
 	}
 	if !n.counts() {
 		return 1
+	}
+	if n.spare() < 0 {
+		return 0
 	}
 	steps, to := 0, n.jump
 	for steps < mostRises && to != nil && n.seen.reps >= n.repsToTry(*to) {

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
 
 	"example.org/posology/dose"
 	"example.org/posology/screening"
@@ -212,7 +213,7 @@ func (n *next) below3() bool {
 			return false
 		}
 		v := &log[len(log)-1-i]
-		if !v.below() || v.Plan.Load.Each != plan.Load.Each || v.Plan.Sets != plan.Sets {
+		if slices.Contains(n.doubtful, len(log)-1-i) || !v.below() || v.Plan.Load.Each != plan.Load.Each || v.Plan.Sets != plan.Sets {
 			return false
 		}
 	}

@@ -96,6 +96,7 @@ func TestNextEdgesOfReturning(t *testing.T) {
 		{"10 are 13: 10.9 are left, so the load falls", func(c *progression.Course) { done(c, 4*kilo, 10, 3) }, "ease, none: 2 × 8 × 2 to 12", "progression.return"},
 		{"12 with 5 are 17: 14.6 are left, no more than planned", func(c *progression.Course) { done(c, 4*kilo, 12, 5) }, "ease, none: 2 × 10 × 4 to 12", "progression.return"},
 		{"16 with 3 are 19, and still no more than planned", func(c *progression.Course) { done(c, 4*kilo, 16, 3) }, "ease, none: 2 × 10 × 4 to 12", "progression.return"},
+		{"one to failure is none any more", func(c *progression.Course) { done(c, 4*kilo, 1, 0) }, "ease, none: 2 × 8 × 2 to 12", "progression.return"},
 		{"more than 5 left count as 5", func(c *progression.Course) { done(c, 4*kilo, 10, 8) }, "ease, none: 2 × 9 × 4 to 12", "progression.return"},
 		{"not told: as planned", unrated, "ease, none: 2 × 9 × 4 to 12", "progression.return"},
 		{"not told, and planned beyond counting: 5", func(c *progression.Course) {

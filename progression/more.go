@@ -37,10 +37,10 @@ func (n *next) carryOn(back Return, missed bool) (Decision, error) {
 	case n.c.Request.Screening.Meanwhile > screening.WithinLimits:
 		n.because("progression.ask-first", factAskFirst)
 		return n.dose(Hold, NoChange, n.fit(s))
-	case n.mayAddSet():
+	case n.mayAddSet() && n.fit(s) == s:
 		n.because("progression.one-more-set", factSetsFirst)
 		s.Sets++
-		return n.dose(Progress, MoreSets, n.fit(s))
+		return n.dose(Progress, MoreSets, s)
 	case n.out.Phase == dose.Maintain && !(n.again && n.mayRaise()):
 		n.because("progression.maintain", factKeepUp)
 		return n.dose(Hold, NoChange, n.fit(s))

@@ -73,8 +73,10 @@ type next struct {
 	out     dose.Prescription // the frame's outline
 	most    units.Mass        // per implement, by every limit
 	trained units.Day         // of the last visit with any set
-	seen    reading           // the last visit
-	d       Decision
+
+	doubtful []int   // places of the visits with sets that are queried
+	seen     reading // the last visit
+	d        Decision
 
 	// The step up from seen.base, nil at the top of the kit, and the repetitions
 	// to failure that show that it can be done; infinite where nothing does.

@@ -143,6 +143,7 @@ func TestNextEdgesOfBridging(t *testing.T) {
 			done(c, 4*kilo, 11, 3)
 		}, "progress, repetitions: 3 × 12 × 4 to 12", "progression.more-reps"},
 		{"no further than that", func(c *progression.Course) { c.Policy.MostReps = 1 }, "progress, slower lowering: 3 × 8 × 4 to 12", "progression.slower"},
+		{"from nothing in the hand, however easy", func(c *progression.Course) { done(c, 0, 12, 8) }, "change variant", "progression.instead"},
 		// No share of nothing is a step: no repetitions show it, and none permit a try.
 		{"from nothing in the hand", func(c *progression.Course) { done(c, 0, 12, 3) }, "change variant", "progression.instead"},
 		{"a policy cannot end later than the exercise", func(c *progression.Course) {
@@ -251,6 +252,21 @@ func TestNextAfterTheBridge(t *testing.T) {
 	done(&c, 4*kilo, 14, 6)
 	if d = nextOf(t, c); d.Change != progression.FindLoad || d.Next.Tempo != usual || !hasReason(d, "progression.jump") {
 		t.Errorf("%s, %+v", told(d), d.Next.Tempo)
+	}
+}
+
+// Four seconds down and two up are the six that did best in older adults; with a
+// pause of two they are the eight up to which the pace matters little.
+func TestNextSecondsOfBridging(t *testing.T) {
+	c := rowCourse(t, 4)
+	span(&c, 20, 20)
+	done(&c, 4*kilo, 20, 3)
+	for _, want := range []dose.Tempo{{Lowering: 4, Lifting: 2}, {Lowering: 4, Pausing: 2, Lifting: 2}} {
+		d := nextOf(t, c)
+		if d.Next.Tempo != want {
+			t.Errorf("%+v, want %+v", d.Next.Tempo, want)
+		}
+		last(&c).Plan.Tempo = d.Next.Tempo
 	}
 }
 

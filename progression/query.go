@@ -93,7 +93,7 @@ func (n *next) clean(t *equipment.Table) []Query {
 		var sets []setlog.Set
 		if sets, doubtful = log[i].withoutQueried(i, t); doubtful != nil {
 			change()
-			log[i].Sets = sets
+			log[i].Sets, n.doubtful = sets, append(n.doubtful, i)
 		}
 		v := &log[i]
 		switch {

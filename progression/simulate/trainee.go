@@ -115,11 +115,18 @@ func (t Trainee) toFailure(load, oneRM float64) float64 {
 		return 0
 	}
 	reps, err := curve.Reps(units.Fraction(share))
-	if err != nil || math.IsNaN(reps) {
-		return endless // so light, or so near a single, that the curve has no number for it
+	switch bad := err != nil || math.IsNaN(reps); {
+	case bad && share > heavy:
+		return 1 // so near a single that the curve has no number for it
+	case bad:
+		return endless // so light
 	}
 	return min(max(reps, 1), endless)
 }
+
+// heavy parts the two ends of a curve: that of Mayhew has numbers for shares from
+// 0.52 to 0.94.
+const heavy = 0.7
 
 // endless stands for more repetitions than any dose asks for.
 const endless = 200
