@@ -37,10 +37,8 @@ func (n *next) carryOn(back Return, missed bool) (Decision, error) {
 	case n.c.Request.Screening.Meanwhile > screening.WithinLimits:
 		n.because("progression.ask-first", factAskFirst)
 		return n.dose(Hold, NoChange, n.fit(s))
-	case n.mayAddSet() && n.fit(s) == s:
-		n.because("progression.one-more-set", factSetsFirst)
-		s.Sets++
-		return n.dose(Progress, MoreSets, s)
+	case n.mayAddSet():
+		return n.addSet(s)
 	case n.out.Phase == dose.Maintain && !(n.again && n.mayRaise()):
 		n.because("progression.maintain", factKeepUp)
 		return n.dose(Hold, NoChange, n.fit(s))
@@ -161,6 +159,17 @@ func (n *next) mayAddSet() bool {
 		}
 	}
 	return !n.seen.finding && n.last().Plan.Sets < target && n.seen.v.met()
+}
+
+// addSet adds one, unless room has to be made for a larger reserve first.
+func (n *next) addSet(s dose.Step) (Decision, error) {
+	if fitted := n.fit(s); fitted != s {
+		n.d.because(evidence.Because("progression.hold", factGates).With("gate", n.deciding()))
+		return n.dose(Hold, NoChange, fitted)
+	}
+	n.because("progression.one-more-set", factSetsFirst)
+	s.Sets++
+	return n.dose(Progress, MoreSets, s)
 }
 
 // found goes on from the heaviest weight that was done while the load was looked
