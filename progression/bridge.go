@@ -224,13 +224,12 @@ func (n *next) beyond(j Jump) *Jump {
 
 // repsToTry returns the repetitions after which the weight that j leads to may be
 // tried if they leave more than can be counted, and more than any dose asks for
-// if none do. What was tried in vain waits for the end of the bridge.
+// if none do. What was tried in vain waits for four weeks.
 func (n *next) repsToTry(j Jump) int {
-	reps := n.firstTry(j)
 	if n.vain {
-		return max(reps, n.bridgeEnd())
+		return math.MaxInt
 	}
-	return reps
+	return n.firstTry(j)
 }
 
 // firstTry is repsToTry of a weight that was not tried yet.

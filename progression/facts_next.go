@@ -44,7 +44,7 @@ var nextFacts = []evidence.Fact{
 	{ID: factDoneBefore, Value: fmt.Sprintf("a weight whose own sets of the last %d days show that it can be done at the bottom of the range in the reserve asked for is taken after %d calm visits in a row with the present one", known, calmVisits), Basis: evidence.Design},
 	{ID: factTooMuch, Value: "what cannot be lifted as often as the range begins with, even to failure, is too heavy: lighter at the next visit, and an easier variant where nothing is lighter", Basis: evidence.CommonPractice},
 	{ID: factFit, Value: "repetitions, and where they would fall below the range the weight, follow the reserve that is asked for", Basis: evidence.Design, From: []evidence.FactID{factReserve}},
-	{ID: factTry, Value: fmt.Sprintf("a weight that repetitions cannot show is tried, one step and only while it is clearly easy, when every set left more than %d in reserve and the cautious side shows that it can be lifted %d times", countable, liftsAtLeast),
+	{ID: factTry, Value: fmt.Sprintf("a weight that repetitions cannot show is tried, one step and only while it is clearly easy, when every set left more than %d in reserve and the cautious side shows that it can be lifted %d times; what was too much is not tried again within %d days", countable, liftsAtLeast, known),
 		Basis: evidence.Design, From: []evidence.FactID{factReserve, factBridge}},
 	{ID: factEasyStep, Value: fmt.Sprintf("%d repetitions more where every set left more than %d in reserve, else one; of seconds and metres %d", easyStep, countable, paceStep), Basis: evidence.Design},
 	{ID: factSlower, Value: fmt.Sprintf("lowering in %v seconds: with two up, the six a repetition that did best in older adults; a set stays as long as it was", slowLowering),

@@ -267,8 +267,9 @@ func (n *next) lighten() error {
 // asked for today. Where more is to be left undone than was planned then, and
 // fewer than the bottom of the range would remain, the weight goes down.
 func (n *next) fit(s dose.Step) dose.Step {
-	if s.Load < n.seen.base || !n.counts() {
-		return s
+	beyond := n.seen.beyondCounting() && n.out.Reserve.Least <= countable
+	if s.Load < n.seen.base || !n.counts() || beyond {
+		return s // nothing to fit to: more is left than is asked for, or can be counted
 	}
 	plan := n.last().Plan
 	reps := n.seen.reps

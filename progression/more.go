@@ -285,7 +285,7 @@ func (n *next) bridge(s dose.Step) (Decision, error) {
 	if d, done, err := n.variant(); done || err != nil {
 		return d, err
 	}
-	if n.jump != nil && n.seen.beyondCounting() {
+	if n.jump != nil && n.seen.beyondCounting() && !n.vain {
 		n.noteJump()
 		return n.find(s, 1)
 	}

@@ -250,13 +250,9 @@ func TestNextBridges(t *testing.T) {
 
 func TestSession(t *testing.T) {
 	a, b, c := rowCourse(t, 4, 4.5), rowCourse(t, 4, 4.25), rowCourse(t, 4, 4.25)
-	list, err := progression.Session([]progression.Course{a, b, c})
-	if err != nil {
-		t.Fatal(err)
-	}
 	done(&a, 4*kilo, 16, 3)
 	a.Log[0].Plan.Span, a.Log[0].Plan.Count = units.Must(units.Between(8, 16)), 16
-	list, err = progression.Session([]progression.Course{a, b, c})
+	list, err := progression.Session([]progression.Course{a, b, c})
 	if err != nil {
 		t.Fatal(err)
 	}
