@@ -73,7 +73,7 @@ var words = evidence.Words{
 	"dose.fraction-limit": {Clinician: "Screening limits the load to {most} of 1RM."},
 	"dose.restriction":    {Clinician: "A restriction by {author} limits each weight to {most}."},
 	"dose.on-curve":       {Clinician: "Load, repetitions and reserve are tied by {equation}; the load is {share} of the best estimate."},
-	"dose.continued":      {Clinician: "Goes on from what was done: {load} each at most, {count} a set, {sets} sets now, to build to {build to}."},
+	"dose.continued":      {Clinician: "Goes on from what was done: {load} each at most, {count} a set; sets: {sets} now, to build to {build to}."},
 	"dose.from-performed": {Clinician: "A set of {reps} with {load} was done: looking for the load begins there or lower, never above."},
 	"dose.from-band":      {Clinician: "Load from the band, {share} of the best estimate: beyond the equation's studied range."},
 	"dose.load-finding": {
