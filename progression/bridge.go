@@ -2,12 +2,9 @@ package progression
 
 import (
 	"math"
-	"slices"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/onerm"
-	"example.org/posology/dose/setlog"
-	"example.org/posology/screening"
 	"example.org/posology/units"
 )
 
@@ -64,8 +61,7 @@ func (j Jump) share() units.Fraction {
 // wanted is what the next weight has to allow: the bottom of the range and the
 // reserve, together.
 func (n *next) wanted() float64 {
-	low, _ := n.out.Span.Min()
-	return float64(max(1, low)) + float64(n.out.Reserve.Least)
+	return float64(n.bottom()) + float64(n.out.Reserve.Least)
 }
 
 // lookAhead finds the step to the next weight above each, and what shows that it
@@ -109,8 +105,7 @@ func (n *next) repsBefore() int {
 	if math.IsInf(n.needed, 1) {
 		return 0
 	}
-	low, _ := n.out.Span.Min()
-	return max(low, wholeReps(n.needed-float64(surely(n.out.Reserve.Least))))
+	return max(n.bottom(), wholeReps(n.needed-float64(surely(n.out.Reserve.Least))))
 }
 
 // wholeReps rounds up to whole repetitions, but for what rounding adds.
@@ -126,58 +121,6 @@ func (n *next) shown() bool {
 
 // able is how often the present weight can surely be lifted, to failure.
 func (n *next) able() float64 { return float64(n.seen.reps) + float64(surely(n.seen.left)) }
-
-// recall looks in the log for sets with the weight that the jump leads to. The
-// latest of the last four weeks tell: it shows itself, and is taken again after
-// two calm visits in a row with the present one, as after an easier spell or a
-// trial that asked for more reserve; or it was tried in vain. Pain says nothing of
-// strength, and the calm visits are for it; lost form does.
-func (n *next) recall() {
-	for i := len(n.c.Log) - 1; i >= 0; i-- {
-		v := &n.c.Log[i]
-		sets := v.sets(func(m units.Mass) bool { return m == n.jump.To.Each })
-		if len(sets) == 0 || int(n.c.Day-v.Day) > known {
-			continue
-		}
-		shows := v.FormLost == screening.No && n.showsItself(v.with(sets))
-		n.again, n.vain = shows && n.calm(), !shows
-		return
-	}
-}
-
-// calm reports whether the last two visits were done with the present weight and
-// without trouble.
-func (n *next) calm() bool {
-	log := n.c.Log
-	for i := max(0, len(log)-calmVisits); i < len(log); i++ {
-		v := &log[i]
-		_, other := v.otherLoad()
-		if v.Plan.Load.Each != n.seen.base || other || slices.Contains(n.doubtful, i) || v.done() == 0 || v.below() || !v.mayFind() {
-			return false
-		}
-	}
-	return len(log) >= calmVisits
-}
-
-// showsItself reports whether sets with a weight show that it can be done at the
-// bottom of the range in reserve, on the weaker side too.
-func (n *next) showsItself(v *Visit) bool {
-	if v.done() == 0 {
-		return false
-	}
-	for _, s := range v.Sets {
-		left, _ := v.with([]setlog.Set{s}).reserve()
-		if n.counts() && float64(s.Reps)+float64(surely(left)) < n.wanted() || s.Reps < n.bottom() && !n.counts() {
-			return false
-		}
-	}
-	return true
-}
-
-const (
-	calmVisits = 2        // in a row
-	known      = 4 * week // days for which a weight that was done counts as shown
-)
 
 // mayTry returns how many steps up may be tried from the present weight, each
 // only while it is clearly easy: none unless every set left more than can be

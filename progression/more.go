@@ -6,7 +6,6 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/screening"
-	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
 
@@ -251,13 +250,6 @@ func (n *next) further() {
 		}
 		n.jump = to
 	}
-}
-
-// lifted reports whether the log has a set with a weight.
-func (n *next) lifted(each units.Mass) bool {
-	return slices.ContainsFunc(n.c.Log, func(v Visit) bool {
-		return len(v.sets(func(m units.Mass) bool { return m == each })) > 0
-	})
 }
 
 // bridge makes harder what repetitions and the kit cannot, one thing at a time.

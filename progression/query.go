@@ -99,7 +99,7 @@ func (n *next) clean(t *equipment.Table) []Query {
 		switch {
 		case v.Observer.Made():
 			seen = v.Observer
-		case v.FormLost == screening.No && seen.Made() && seen.Day <= v.Day && int(v.Day-seen.Day) <= known:
+		case v.FormLost == screening.No && seen.Made() && seen.Day <= v.Day && int(v.Day-seen.Day) <= knownDays:
 			change()
 			log[i].Observer = seen
 		}

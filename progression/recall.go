@@ -1,0 +1,68 @@
+package progression
+
+import (
+	"slices"
+
+	"example.org/posology/dose/setlog"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+)
+
+// recall looks in the log for sets with the weight that the jump leads to. The
+// latest of the last four weeks tell: it shows itself, and is taken again after
+// two calm visits in a row with the present one, as after an easier spell or a
+// trial that asked for more reserve; or it was tried in vain. Pain says nothing of
+// strength, and the calm visits are for it; lost form does.
+func (n *next) recall() {
+	for i := len(n.c.Log) - 1; i >= 0; i-- {
+		v := &n.c.Log[i]
+		sets := v.sets(func(m units.Mass) bool { return m == n.jump.To.Each })
+		if len(sets) == 0 || int(n.c.Day-v.Day) > knownDays {
+			continue
+		}
+		shows := v.FormLost == screening.No && n.showsItself(v.with(sets))
+		n.again, n.vain = shows && n.calm(), !shows
+		return
+	}
+}
+
+// calm reports whether the last two visits were done with the present weight and
+// without trouble.
+func (n *next) calm() bool {
+	log := n.c.Log
+	for i := max(0, len(log)-calmVisits); i < len(log); i++ {
+		v := &log[i]
+		_, other := v.otherLoad()
+		if v.Plan.Load.Each != n.seen.base || other || slices.Contains(n.doubtful, i) || v.done() == 0 || v.below() || !v.mayFind() {
+			return false
+		}
+	}
+	return len(log) >= calmVisits
+}
+
+// showsItself reports whether sets with a weight show that it can be done at the
+// bottom of the range in reserve, on the weaker side too.
+func (n *next) showsItself(v *Visit) bool {
+	if v.done() == 0 {
+		return false
+	}
+	for _, s := range v.Sets {
+		left, _ := v.with([]setlog.Set{s}).reserve()
+		if n.counts() && float64(s.Reps)+float64(surely(left)) < n.wanted() || s.Reps < n.bottom() && !n.counts() {
+			return false
+		}
+	}
+	return true
+}
+
+const (
+	calmVisits = 2        // in a row
+	knownDays  = 4 * week // days for which a weight that was done counts as shown
+)
+
+// lifted reports whether the log has a set with a weight.
+func (n *next) lifted(each units.Mass) bool {
+	return slices.ContainsFunc(n.c.Log, func(v Visit) bool {
+		return len(v.sets(func(m units.Mass) bool { return m == each })) > 0
+	})
+}
