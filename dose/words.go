@@ -64,7 +64,7 @@ var words = evidence.Words{
 	"dose.reserve":                {Clinician: "Repetitions in reserve: {reserve}."},
 	"dose.intensity-limit":        {Clinician: "Screening limits effort to {intensity}: at least {reserve} repetitions in reserve."},
 	"dose.lighter-day": {
-		Client:    "We keep it lighter: no more weight than last time.",
+		Client:    "We keep it lighter this time.",
 		Clinician: "Lighter: at most the last completed load, {fewer} set fewer, {more} more in reserve.",
 	},
 	"dose.reserve-limit":  {Clinician: "Screening asks for at least {reserve} repetitions in reserve."},

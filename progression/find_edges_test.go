@@ -213,6 +213,9 @@ func carried(t failer, metres int, kg ...float64) progression.Course {
 	v := last(&c)
 	v.Plan.Span, v.Plan.Count, v.Plan.Reserve = units.Must(units.Between(10, 30)), 10, dose.Reserve{}
 	done(&c, 4*kilo, metres, 3)
+	for i := range v.Sets {
+		v.Sets[i].Effort = units.Must(units.OMNI(5))
+	}
 	return c
 }
 

@@ -30,7 +30,7 @@ func (n *next) unrated() bool {
 			return false
 		}
 	}
-	return n.counts() && !n.seen.known
+	return !n.seen.known && (n.counts() || !n.seen.rated())
 }
 
 // hint says what would let the exercise go on where it was not recorded.
@@ -42,12 +42,24 @@ func (n *next) hint() {
 	if n.unrated() {
 		n.because("progression.note-effort", factGates)
 	}
-	if v.Pain == nil || v.Pain.Kind == screening.PainKindUnknown && !painless(*v.Pain) {
+	if !painTold(v.Pain) {
 		n.because("progression.note-pain", factGates)
+	}
+	if v.RangeLost == screening.Unknown {
+		n.because("progression.note-range", factGates)
+	}
+	if v.Moment == nil {
+		n.because("progression.note-signs", factGates)
 	}
 	if !v.Observer.Made() && !holds(v.FormLost) {
 		n.because("progression.show-technique", factGates)
 	}
+}
+
+// painTold reports whether all that the pain model asks for was recorded.
+func painTold(p *screening.Pain) bool {
+	return p != nil && p.Kind != screening.PainKindUnknown && p.Usual != nil && p.During != nil && p.After != nil &&
+		(p.NextMorning != nil || p.SettledNextMorning != screening.Unknown) && p.WeeklyTrend != screening.TrendUnknown
 }
 
 // deciding names the gates that keep the dose, those of repetitions last.

@@ -53,7 +53,8 @@ func (n *next) anew(s *dose.Step) error {
 		return err
 	}
 	*s = dose.Step{Load: min(n.lightest(), s.Load), Last: s.Last, Count: n.bottom(), Sets: 1}
-	if n.seesTechnique() && n.seen.gates.Advice < Ease && !n.dayIsLighter() {
+	lighter := s.Load < s.Last
+	if lighter && n.seesTechnique() && n.seen.gates.Advice < Ease && !n.dayIsLighter() {
 		s.Steps = 1
 	}
 	return nil
@@ -125,6 +126,9 @@ func (n *next) less(s dose.Step, back Return, missed bool) (lessening, error) {
 			n.because("progression.recurring", factVariant)
 		}
 		n.because("progression.eased", factGates)
+		if !n.counts() {
+			l.step.Count = min(l.step.Count, n.bottom())
+		}
 		return l, n.lighten()
 	}
 	return l, nil
@@ -136,8 +140,11 @@ func (n *next) tooHeavy() bool {
 	if holds(n.last().Unable) {
 		return true
 	}
-	able := float64(n.seen.reps) + float64(n.left())
-	return n.counts() && len(n.seen.v.Sets) > 0 && able < float64(min(n.bottom(), n.last().Plan.Count))
+	able := float64(n.seen.reps)
+	if n.counts() {
+		able += float64(n.seen.v.leastLeft(0)) // what was not recorded may have been nothing
+	}
+	return len(n.seen.v.Sets) > 0 && able < float64(min(n.bottom(), n.last().Plan.Count))
 }
 
 // left returns the least that any set of the last visit left: as planned then where
@@ -172,8 +179,9 @@ func (n *next) comeBack(s *dose.Step, back Return) error {
 			s.Load, s.Count = w, min(s.Count, count)
 			n.d.because(evidence.Because("progression.reps-for-load", factCoarse).With("count", s.Count))
 			return nil
-		} else if lighter >= w {
-			break
+		} else if lighter >= w { // nothing is: fewer repetitions, below the range if need be
+			s.Load, s.Count = w, max(1, min(s.Count, n.bottom(), count))
+			return nil
 		}
 	}
 	s.Load, s.Count = max(each, min(n.lightest(), s.Load)), min(s.Count, n.bottom())
@@ -276,7 +284,7 @@ func (n *next) fit(s dose.Step) dose.Step {
 	if len(n.seen.v.Sets) == 0 {
 		reps = plan.Count
 	}
-	tighter := n.out.Reserve.Least > plan.Reserve.Least
+	tighter := n.out.Reserve.Least > plan.Reserve.Least || n.spare() < -nearError // or nearer to failure than telling it errs
 	allowed := reps + n.spare()
 	low, lighter := n.bottom(), n.below(s.Load)
 	switch {

@@ -31,8 +31,8 @@ func TestNextEdgesOfRecalling(t *testing.T) {
 	const more = "progress, repetitions: 3 × 11 × 4 to 20"
 	walk(t, func() progression.Course { return recalled(t) }, []edge{
 		{"all is well", func(*progression.Course) {}, rises, "progression.done-before"},
-		{"28 days ago", func(c *progression.Course) { c.Log[0].Day = c.Day - 28 }, rises, "progression.done-before"},
-		{"29 days ago", func(c *progression.Course) { c.Log[0].Day = c.Day - 29 }, more, "progression.more-reps"},
+		{"a break of four weeks since counts as one", func(c *progression.Course) { c.Log[0].Day = c.Log[1].Day - 28 }, rises, "progression.done-before"},
+		{"a break of a day more", func(c *progression.Course) { c.Log[0].Day = c.Log[1].Day - 29 }, more, "progression.more-reps"},
 		{"the first of the two below its dose", func(c *progression.Course) { c.Log[1].Sets = c.Log[1].Sets[:5] }, more, "progression.more-reps"},
 		{"the first of the two with technique lost", func(c *progression.Course) { c.Log[1].FormLost = screening.Yes }, more, "progression.more-reps"},
 		{"the first of the two with another weight", func(c *progression.Course) { c.Log[1] = pastVisit(*c, 3, 2*kilo, 10, 3) }, more, "progression.more-reps"},

@@ -27,7 +27,7 @@ func (n *next) carryOn(back Return, missed bool) (Decision, error) {
 		return Decision{}, err
 	case l.lower:
 		n.because("progression.easier-variant", factVariant)
-		return n.standIn(n.easedRequest())
+		return n.standIn(n.easedRequest(), true)
 	case l.some:
 		return n.dose(EaseOff, NoChange, n.fit(l.step))
 	case len(n.seen.v.Sets) == 0:
@@ -135,6 +135,9 @@ func (n *next) stillLooking() bool {
 		}
 	}
 	within := n.jump != nil && n.jump.To.Each <= n.most
+	if n.seen.base == n.last().Plan.Load.Each && n.beforeTrial().Finding == nil {
+		return false // a trial that was not taken up: back to the dose before it
+	}
 	return n.seen.finding && !n.seen.tried && within && n.seen.v.met() && n.mayTry() > 0
 }
 
@@ -192,7 +195,7 @@ func (n *next) harder(s dose.Step) (Decision, error) {
 	case n.mayTry() > 0:
 		n.noteJump()
 		return n.find(s, n.mayTry())
-	case n.counts() && (n.seen.reps < s.UpTo || n.spare() < 0):
+	case n.counts() && (n.seen.reps < s.UpTo || n.spare() < 0), !n.counts() && n.unrated():
 		return n.moreReps(s)
 	case n.out.Phase == dose.Familiarise:
 		n.because("progression.familiarising", factFamiliarising)
@@ -312,7 +315,7 @@ func (n *next) variant() (Decision, bool, error) {
 	if !ok {
 		return Decision{}, false, nil
 	}
-	d, err := n.stand([]exercise.Exercise{ex}, n.c.Request)
+	d, err := n.stand([]exercise.Exercise{ex}, n.c.Request, false)
 	if d.Next == nil {
 		n.d.Action = ActionUnknown // it cannot be dosed: stay, and keep the reason
 		return Decision{}, false, err

@@ -1,6 +1,8 @@
 package progression
 
 import (
+	"slices"
+
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
@@ -116,7 +118,25 @@ func (v *Visit) ratedLow() bool {
 	return len(v.Sets) > 0
 }
 
-// beyondCounting reports whether every set left more than can be counted.
-func (r reading) beyondCounting() bool {
-	return r.v.Plan.Measure != exercise.Repetitions && len(r.v.Sets) > 0 || r.known && r.left > countable
+// beyondCounting reports whether every set left more than can be counted, or was
+// rated as easy where nothing is counted.
+func (r *reading) beyondCounting() bool {
+	if r.v.Plan.Measure == exercise.Repetitions {
+		return r.known && r.left > countable
+	}
+	return len(r.v.Sets) > 0 && !slices.ContainsFunc(r.v.Sets, func(s setlog.Set) bool { return !ratedEasy(s.Effort) })
+}
+
+// rated reports whether every set was rated on some scale.
+func (r *reading) rated() bool {
+	return !slices.ContainsFunc(r.v.Sets, func(s setlog.Set) bool { return s.Effort.IsZero() })
+}
+
+// ratedEasy reports a rating that stands for more in reserve than can be counted, or
+// lies below 8 of 10 on the scale omni: what is counted in seconds or metres has
+// nothing else to go by.
+func ratedEasy(e units.Effort) bool {
+	left, err := e.RIR()
+	least, _ := left.Min()
+	return err == nil && least > countable || e.Scale() == units.ScaleOMNI && e.Value() < omniRaise
 }

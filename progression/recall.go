@@ -14,16 +14,31 @@ import (
 // trial that asked for more reserve; or it was tried in vain. Pain says nothing of
 // strength, and the calm visits are for it; lost form does.
 func (n *next) recall() {
+	age := 0
 	for i := len(n.c.Log) - 1; i >= 0; i-- {
 		v := &n.c.Log[i]
 		sets := v.sets(func(m units.Mass) bool { return m == n.jump.To.Each })
-		if len(sets) == 0 || int(n.c.Day-v.Day) > knownDays {
+		if age += n.gapAfter(i); len(sets) == 0 || age > knownDays {
 			continue
 		}
 		shows := v.FormLost == screening.No && n.showsItself(v.with(sets))
 		n.again, n.vain = shows && n.calm(), !shows
 		return
 	}
+}
+
+// gapAfter returns the days from a visit to the next one, or to today. A break of up
+// to four weeks counts as one: what it costs is the ladder's to take off.
+func (n *next) gapAfter(i int) int {
+	next := n.c.Day
+	if i+1 < len(n.c.Log) {
+		next = n.c.Log[i+1].Day
+	}
+	gap := int(next - n.c.Log[i].Day)
+	if gap <= knownDays {
+		return min(gap, week)
+	}
+	return gap
 }
 
 // calm reports whether the last two visits were done with the present weight and

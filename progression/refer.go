@@ -66,12 +66,13 @@ func (n *next) barred(err *dose.ConstraintError) (Decision, error) {
 		n.d.Action = StopAndRefer
 		return n.d, nil
 	}
-	return n.standIn(n.c.Request)
+	return n.standIn(n.c.Request, false)
 }
 
-// standIn puts what is no harder in the place of this exercise.
-func (n *next) standIn(r dose.Request) (Decision, error) {
-	return n.stand(n.c.catalogue().Instead(n.c.Request.Exercise.ID), r)
+// standIn puts what is no harder in the place of this exercise; eased, with less
+// weight too and without a search for more.
+func (n *next) standIn(r dose.Request, eased bool) (Decision, error) {
+	return n.stand(n.c.catalogue().Instead(n.c.Request.Exercise.ID), r, eased)
 }
 
 // easedRequest is that of the day, for a session that is lighter in any case.
@@ -83,10 +84,16 @@ func (n *next) easedRequest() dose.Request {
 
 // stand puts the first of the exercises that can be dosed in the place of this
 // one, with its first dose, and otherwise leaves the exercise out.
-func (n *next) stand(list []exercise.Exercise, r dose.Request) (Decision, error) {
+func (n *next) stand(list []exercise.Exercise, r dose.Request, eased bool) (Decision, error) {
 	n.d.Action, n.d.Change, n.d.Next = StopExercise, NoChange, nil
 	for _, ex := range list {
 		p, err := first(ex, r)
+		if eased && err == nil {
+			p.Finding = nil // no search for more
+		}
+		if eased && err == nil && p.Load.Each > 0 && p.Load.Each >= n.seen.base {
+			continue // no less than what was too much
+		}
 		var barred *dose.ConstraintError
 		if errors.As(err, &barred) {
 			continue

@@ -144,7 +144,7 @@ func TestNextRecalls(t *testing.T) {
 	}{
 		{"done well, eased, two calm visits", 9, 10, 3, false, 2, true},
 		{"one calm visit", 6, 10, 3, false, 1, false},
-		{"done too long ago", 30, 10, 3, false, 2, false},
+		{"done too long ago", 35, 10, 3, false, 2, false},
 		{"tried, and enough for the bottom of the range", 9, 8, 4, false, 2, true},
 		{"tried, and not enough", 9, 7, 4, false, 2, false},
 		{"it hurt then, two calm visits since", 9, 10, 3, true, 2, true},
@@ -177,7 +177,7 @@ func TestNextTriesAgainLater(t *testing.T) {
 		reps       int
 		daysBefore int // a trial in vain; 0: none
 		tries      bool
-	}{{14, 0, true}, {13, 0, false}, {14, 9, false}, {20, 9, false}, {20, 25, false}, {20, 26, true}} {
+	}{{14, 0, true}, {13, 0, false}, {14, 9, false}, {20, 9, false}, {20, 28, false}, {20, 29, true}} {
 		c := rowCourse(t, 4, 6)
 		v := last(&c)
 		v.Plan.Span, v.Plan.Count = units.Must(units.Between(8, 20)), 8
