@@ -20,7 +20,8 @@ type Frame struct {
 	plain Prescription // without a load
 }
 
-// NewFrame returns the frame of a request. The errors are those of [Prescribe].
+// NewFrame returns the frame of a request. The errors are those of [Prescribe]; with
+// one comes a frame that gives no dose.
 func NewFrame(r Request) (*Frame, error) {
 	if err := r.validate(); err != nil {
 		return &Frame{}, err

@@ -14,13 +14,13 @@ import (
 // A Step is what a dose that goes on from another asks for. Limits bind it: the
 // load may come out lighter and the sets fewer, never the reverse.
 type Step struct {
-	Load  units.Mass `json:"load"` // per implement, at most; 0 without load
-	Last  units.Mass `json:"last"` // per implement, last completed: none above it on a lighter day
-	Count int        `json:"count"`
+	Load  units.Mass `json:"load"`  // per implement, at most; 0 without load
+	Last  units.Mass `json:"last"`  // per implement, last completed: none above it on a lighter day
+	Count int        `json:"count"` // repetitions, seconds or metres a set, from 1 to the end of the range
 	// UpTo is the end of the range to work through where it lies above the
 	// guideline's, 20 at most; 0 for the guideline's.
 	UpTo int `json:"up_to,omitzero"`
-	Sets int `json:"sets"`
+	Sets int `json:"sets"` // of each side where one-sided, from 1; more than [Frame.MostSets] come out as that
 	// Lowering and Pausing are seconds of each repetition, up to 10, where they
 	// are longer than usual; 0 for the usual.
 	Lowering float64 `json:"lowering,omitzero"`
@@ -71,8 +71,9 @@ func inRange[T int | float64](bad *units.FieldErrors, path string, v, least, mos
 
 // Continue returns the dose that s asks for, as far as every limit allows: the
 // heaviest weight of the kit that is not above what was asked for nor above a
-// limit, and no more sets than the frame has. It looks at no log; package
-// progression does, and asks. Bad fields of s come back all at once; where the
+// limit, and no more sets than [Frame.MostSets], fewer on a lighter day. With Steps
+// the mode is LoadFinding, and the reserve stays that of the frame. It looks at no
+// log; package progression does, and asks. Bad fields of s come back all at once; where the
 // lightest weight lies above a limit it is a [*ConstraintError].
 func (f *Frame) Continue(s Step) (Prescription, error) {
 	if f.table == nil {

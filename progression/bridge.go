@@ -139,7 +139,9 @@ func (n *next) mayTry() int {
 	steps, to := 0, n.jump
 	for steps < mostRises && to != nil && n.seen.reps >= n.repsToTry(*to) {
 		steps++
-		to = n.beyond(*to)
+		if to = n.beyond(*to); to != nil && n.lifted(to.To.Each) {
+			break // it shows itself, or was tried in vain
+		}
 	}
 	return steps
 }
@@ -156,11 +158,10 @@ func (n *next) beyond(j Jump) *Jump {
 	if err != nil {
 		return nil
 	}
-	far := Jump{From: j.From, To: gap.To, Step: gap.Step, External: external}
-	if moved := n.moved(); moved > 0 {
-		if far.Moved, err = ofMoved(gap, moved); err != nil {
-			return nil
-		}
+	gap.Share = external
+	far, err := over(gap, n.moved())
+	if err != nil {
+		return nil
 	}
 	return &far
 }

@@ -253,3 +253,69 @@ func TestNextSkipsSmallSteps(t *testing.T) {
 		t.Errorf("%v", d.Next.Load.Each)
 	}
 }
+
+// A variant that pain or too much weight led to begins with less and without a
+// search for more; where there is none, the exercise is left out.
+func TestNextEasierIsEasier(t *testing.T) {
+	c := rowCourse(t, 2, 4, 6)
+	done(&c, 2*kilo, 4, 0)
+	d := nextOf(t, c)
+	if d.Action != progression.ChangeVariant && d.Action != progression.StopExercise {
+		t.Fatalf("%v", d.Action)
+	}
+	if d.Next != nil && (d.Next.Load.Each >= 2*kilo || d.Next.Finding != nil) {
+		t.Errorf("%v, %+v", d.Next.Load.Each, d.Next.Finding)
+	}
+}
+
+// A failed lift counts against the weight later; it leaves no set to find.
+func TestNextRemembersAFailedLift(t *testing.T) {
+	for _, unable := range []bool{false, true} {
+		c := rowCourse(t, 4, 5)
+		done(&c, 4*kilo, 10, 3)
+		good := pastVisit(c, 12, 5*kilo, 8, 4)
+		tried := pastVisit(c, 9, 5*kilo, 8, 4)
+		if unable {
+			tried.Sets, tried.Unable = nil, screening.Yes
+		}
+		c.Log = []progression.Visit{good, tried, pastVisit(c, 3, 4*kilo, 10, 3), *last(&c)}
+		if d := nextOf(t, c); (d.Change == progression.MoreLoad) == unable {
+			t.Errorf("unable %v: %v, %+v", unable, d.Change, d.Reasons)
+		}
+	}
+	c := rowCourse(t, 4, 5)
+	last(&c).Unable = screening.Yes // beside sets that were done
+	if _, err := progression.Next(c); err == nil {
+		t.Error("sets that were done beside a lift that could not be")
+	}
+}
+
+// An absence with a medical cause, or whatever sends the person on, holds for every
+// exercise of the visit.
+func TestSessionRefersForAbsence(t *testing.T) {
+	a, b := rowCourse(t, 4, 4.25), rowCourse(t, 4, 4.25)
+	a.Day, b.Day = firstDay+10, firstDay+10
+	a.Absence = screening.Yes
+	b.Log = []progression.Visit{pastVisit(b, -7, 4*kilo, 12, 3)}
+	list, err := progression.Session([]progression.Course{a, b})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, d := range list {
+		if d.Action != progression.StopAndRefer || !hasReason(d, "progression.medical-absence") {
+			t.Errorf("exercise %d: %v", i, d.Action)
+		}
+	}
+}
+
+// Fine steps taken together are one step within the published size, and say so.
+func TestNextFineStepsAreWithin(t *testing.T) {
+	c := rowCourse(t, 9, 10, 10.25, 10.5, 10.75, 11, 11.25)
+	v := last(&c)
+	v.Plan.Span, v.Plan.Count = units.Must(units.Between(8, 16)), 16
+	done(&c, 10*kilo, 16, 5)
+	d := nextOf(t, c)
+	if d.Change != progression.MoreLoad || d.Next.Load.Each != 11*kilo || !d.Step.Within || len(d.Step.Reasons) == 0 || hasReason(d, "progression.step-in-hand") {
+		t.Errorf("%v, %+v, %+v", d.Change, d.Step, d.Reasons)
+	}
+}

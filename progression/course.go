@@ -18,9 +18,10 @@ type Course struct {
 	Request dose.Request `json:"request"`
 	Log     []Visit      `json:"log"` // of this exercise, the oldest first; each with its day
 	Day     units.Day    `json:"day"` // of the visit that is decided on
-	// Absence says whether days missed since the last visit had a medical
-	// cause. It is needed once more than a week has passed. Whether a slight
-	// illness that is over is one is for the practitioner to say.
+	// Absence says whether days missed since the last visit at which a set was done
+	// had a medical cause. It is needed once more than a week has passed since then,
+	// even if the person came. Whether a slight illness that is over is one is for
+	// the practitioner to say.
 	Absence screening.Answer `json:"absence,omitzero"`
 	// BodyMass, if given, tells how large a step is where the body moves too.
 	BodyMass units.Mass `json:"body_mass,omitzero"`

@@ -93,7 +93,7 @@ func (v *Visit) technique() GateAnswer {
 	switch {
 	case holds(v.FormLost):
 		return GateTechnique.says(Keep, evidence.Because("progression.form-lost", factGates))
-	case v.FormLost == screening.No && v.Observer.Made():
+	case v.FormLost == screening.No && v.looked():
 		return GateTechnique.passed()
 	}
 	return GateTechnique.notKnown()

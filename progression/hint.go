@@ -25,12 +25,15 @@ func (n *next) repsMayRise() bool {
 // unrated reports whether the effort of a set was not recorded, on a scale that
 // the gate or the policy's rule can go by.
 func (n *next) unrated() bool {
+	if !n.counts() {
+		return !n.seen.rated()
+	}
 	for _, g := range n.seen.gates.Gates {
 		if g.Gate == GateEffort && g.Advice == Raise {
 			return false
 		}
 	}
-	return !n.seen.known && (n.counts() || !n.seen.rated())
+	return !n.seen.known
 }
 
 // hint says what would let the exercise go on where it was not recorded.

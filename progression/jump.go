@@ -46,17 +46,23 @@ func NextJump(t *equipment.Table, each, moved units.Mass) (Jump, bool, error) {
 	if !ok {
 		return Jump{}, false, nil
 	}
+	j, err := over(gap, moved)
+	return j, err == nil, units.At("/moved", err)
+}
+
+// over returns the step over a gap in the kit.
+func over(gap equipment.Gap, moved units.Mass) (Jump, error) {
 	j := Jump{From: gap.From, To: gap.To, Step: gap.Step, External: gap.Share}
 	j.Within = gap.Share > 0 && guidance.Contains(gap.Share)
 	if moved > 0 {
 		var err error
 		if j.Moved, err = ofMoved(gap, moved); err != nil {
-			return Jump{}, false, units.At("/moved", err)
+			return Jump{}, err
 		}
 	}
 	j.Reasons = []evidence.Reason{evidence.Because("progression.jump", factGuidance).
 		With("from", gap.From).With("to", gap.To.Each).With("share", j.External)}
-	return j, true, nil
+	return j, nil
 }
 
 // ofMoved returns the step over the body mass that is moved and all that is held.

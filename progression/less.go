@@ -12,7 +12,7 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-// missed returns the rung for the days since the last visit, and whether it
+// missed returns the rung for the days since the last visit with any set, and whether it
 // changes anything. An absence with a medical cause that an assessment has
 // followed begins anew; without one it is an [ErrMedicalCause].
 func (n *next) missed() (Return, bool, error) {
@@ -106,6 +106,8 @@ func (n *next) less(s dose.Step, back Return, missed bool) (lessening, error) {
 		n.because("progression.lighter-day", factGates)
 	}
 	switch {
+	case missed && back.Anew && l.step.Load < n.seen.base:
+		// what was too much is far below already
 	case n.tooHeavy():
 		l.some = true
 		n.because("progression.too-much", factTooMuch)

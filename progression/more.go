@@ -20,11 +20,12 @@ const (
 // carryOn decides where nobody else has to look first.
 func (n *next) carryOn(back Return, missed bool) (Decision, error) {
 	l, err := n.less(n.same(n.last().Plan), back, missed)
+	if err != nil {
+		return Decision{}, err
+	}
 	plan := n.beforeTrial()
 	s := n.same(plan)
 	switch {
-	case err != nil:
-		return Decision{}, err
 	case l.lower:
 		n.because("progression.easier-variant", factVariant)
 		return n.standIn(n.easedRequest(), true)
@@ -279,10 +280,6 @@ func (n *next) bridge(s dose.Step) (Decision, error) {
 	}
 	if d, done, err := n.variant(); done || err != nil {
 		return d, err
-	}
-	if n.jump != nil && n.seen.beyondCounting() && !n.vain {
-		n.noteJump()
-		return n.find(s, 1)
 	}
 	n.standsInTheWay()
 	return n.dose(Hold, NoChange, n.fit(s))

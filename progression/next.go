@@ -30,7 +30,7 @@ import (
 // which somebody watched.
 //
 // The errors are those of [Course.Validate] and [dose.NewFrame], and an
-// [units.ErrMissing] at /absence after more than a week.
+// [units.ErrMissing] at /absence where the last set lies more than a week back.
 func Next(c Course) (Decision, error) { return decide(c, true) }
 
 // decide is Next where the load may rise, and Next without a rise of load where

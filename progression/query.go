@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 
+	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/screening"
@@ -82,7 +83,8 @@ func (v *Visit) withoutQueried(place int, t *equipment.Table) ([]setlog.Set, []Q
 // the last one. Where nobody watched a visit at which form was kept, by the
 // person's own word, somebody's look within the four weeks before holds.
 func (n *next) clean(t *equipment.Table) []Query {
-	log, seen, mine := n.c.Log, n.c.Request.Technique, false
+	log, asked, mine := n.c.Log, n.c.Request.Technique, false
+	var seen dose.Observation
 	change := func() { // the caller's log stays as it is
 		if !mine {
 			log, mine = slices.Clone(log), true
@@ -96,8 +98,11 @@ func (n *next) clean(t *equipment.Table) []Query {
 			log[i].Sets, n.doubtful = sets, append(n.doubtful, i)
 		}
 		v := &log[i]
+		if asked.Made() && asked.Day <= v.Day && asked.Day > seen.Day {
+			seen = asked
+		}
 		switch {
-		case v.Observer.Made():
+		case v.looked():
 			seen = v.Observer
 		case v.FormLost == screening.No && seen.Made() && seen.Day <= v.Day && int(v.Day-seen.Day) <= knownDays:
 			change()

@@ -18,7 +18,14 @@ func (n *next) recall() {
 	for i := len(n.c.Log) - 1; i >= 0; i-- {
 		v := &n.c.Log[i]
 		sets := v.sets(func(m units.Mass) bool { return m == n.jump.To.Each })
-		if age += n.gapAfter(i); len(sets) == 0 || age > knownDays {
+		if age += n.gapAfter(i); age > knownDays {
+			return
+		}
+		if holds(v.Unable) && v.Plan.Load.Each == n.jump.To.Each { // a failed lift leaves no set to find
+			n.vain = true
+			return
+		}
+		if len(sets) == 0 {
 			continue
 		}
 		shows := v.FormLost == screening.No && n.showsItself(v.with(sets))
@@ -75,9 +82,9 @@ const (
 	knownDays  = 4 * week // days for which a weight that was done counts as shown
 )
 
-// lifted reports whether the log has a set with a weight.
+// lifted reports whether the last four weeks have a set with a weight.
 func (n *next) lifted(each units.Mass) bool {
 	return slices.ContainsFunc(n.c.Log, func(v Visit) bool {
-		return len(v.sets(func(m units.Mass) bool { return m == each })) > 0
+		return int(n.c.Day-v.Day) <= knownDays && len(v.sets(func(m units.Mass) bool { return m == each })) > 0
 	})
 }

@@ -14,10 +14,10 @@ const mostRises = 2
 
 // referredAny returns what in any of the courses is for somebody else first: it
 // is the person who is sent on, not the exercise.
-func referredAny(courses []Course) []evidence.Reason {
-	for _, c := range courses {
-		if why := c.referred(); len(why) > 0 {
-			return why
+func referredAny(list []Decision) []evidence.Reason {
+	for _, d := range list {
+		if d.Action == StopAndRefer {
+			return d.Reasons
 		}
 	}
 	return nil
@@ -43,7 +43,7 @@ func Session(courses []Course) ([]Decision, error) {
 	if err := bad.Err(); err != nil {
 		return list, err
 	}
-	if why := referredAny(courses); len(why) > 0 {
+	if why := referredAny(list); len(why) > 0 {
 		for i := range list {
 			list[i] = (&next{}).refer(why...)
 		}

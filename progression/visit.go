@@ -25,8 +25,8 @@ type Visit struct {
 	SorenessDays int              `json:"soreness_days,omitzero"` // of the muscles, after the visit, 0 to 30
 	Unwell       screening.Answer `json:"unwell,omitzero"`        // ill at the visit, without what keeps from training
 
-	// Unable says that not one repetition could be done, which is another thing
-	// than that none was done.
+	// Unable says that not one repetition could be done with the planned load, so
+	// that Sets is empty; it is another thing than that none was done.
 	Unable screening.Answer `json:"unable,omitzero"`
 
 	FormLost screening.Answer `json:"form_lost,omitzero"` // the technique gave way before the sets ended
@@ -55,6 +55,9 @@ func (v *Visit) check() error {
 		if err := v.checkSet(s); err != nil {
 			bad.Add(fmt.Sprintf("/sets/%d", i), err)
 		}
+	}
+	if holds(v.Unable) && len(v.Sets) > 0 {
+		bad.Add("/unable", units.Field("", v.Unable, "no, where a set was done", units.ErrConflict))
 	}
 	if v.Moment != nil {
 		bad.Add("/moment", v.Moment.Validate())
@@ -200,3 +203,10 @@ func (v *Visit) leastLeft(unrecorded units.RIR) units.RIR {
 
 // countsReserve reports whether the exercise is one whose reserve is counted.
 func (v *Visit) countsReserve() bool { return v.Plan.Measure == exercise.Repetitions }
+
+// looked reports whether somebody saw the technique at the visit or in the four
+// weeks before.
+func (v *Visit) looked() bool {
+	o := v.Observer
+	return o.Made() && (v.Day.IsZero() || int(v.Day-o.Day) <= knownDays)
+}
