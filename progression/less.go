@@ -171,7 +171,7 @@ func (n *next) comeBack(s *dose.Step, back Return) error {
 	if s.Sets, err = back.Count(s.Sets); err != nil {
 		return err
 	}
-	for w := s.Load; w > each; w = n.below(w) {
+	for w := s.Load; w > each && n.counts(); w = n.below(w) {
 		count := n.repsAfter(w, back.Load)
 		cut, err := back.Each(w)
 		if err != nil {

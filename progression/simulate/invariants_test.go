@@ -232,7 +232,7 @@ func (c check) saysWhy() {
 	for _, r := range c.d.Reasons {
 		switch r.Code {
 		case "progression.limit", "progression.kit-ends", "progression.too-far", "progression.more-reserve", "progression.familiarising",
-			"progression.maintain", "progression.settle-first", "progression.nothing-done", "progression.tried", "progression.resumed", "progression.ask-first", "progression.fewer-reps":
+			"progression.maintain", "progression.settle-first", "progression.nothing-done", "progression.tried", "progression.resumed", "progression.ask-first", "progression.fewer-reps", "progression.note-effort":
 			stands = true
 		}
 	}

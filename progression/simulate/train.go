@@ -92,9 +92,14 @@ func (r *run) set(day units.Day, plan dose.Prescription, side body.Side, load un
 	if plan.Hold.Implements() > 1 {
 		set.Stated = body.PerHand
 	}
-	if plan.Measure != exercise.Repetitions {
+	if plan.Measure != exercise.Repetitions { // rated as if a tenth of the maximum stood for a point
+		rating := math.Round(10 * r.lifted(plan.Hold, load) / oneRM)
+		if rating > 10 {
+			return setlog.Set{}, false
+		}
+		set.Effort, _ = units.OMNI(rating)
 		set.Load = r.slip(load)
-		return set, true
+		return set, rating < hard
 	}
 	able := r.t.toFailure(r.lifted(plan.Hold, load), oneRM)
 	off := r.t.Reserve.Mean + float64(r.rng.NormFloat64()*r.t.Reserve.SD)
@@ -110,7 +115,10 @@ func (r *run) set(day units.Day, plan dose.Prescription, side body.Side, load un
 	return set, left > countable
 }
 
-const countable = 5 // in reserve
+const (
+	countable = 5 // in reserve
+	hard      = 8 // of 10 on the scale omni, from which the load is kept
+)
 
 // lifted returns all that is lifted, in kilograms.
 func (r *run) lifted(h body.Hold, load units.Mass) float64 {
