@@ -1,8 +1,12 @@
 package progression
 
 import (
+	"maps"
+	"slices"
+
 	"example.org/posology/screening"
 	"example.org/posology/units"
+	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
 
@@ -75,14 +79,13 @@ func (n *next) ask(rule Rule) (RuleAnswer, error) {
 	top, _ := n.out.Span.Max()
 	top = min(top, n.bridgeEnd()-n.over())
 	sets := n.seen.v.Sets
-	final := sets[len(sets)-1].Reps
 	switch rule {
 	case RuleOverTarget:
 		return OverTarget(n.seen.base, top, n.seen.reps)
 	case RuleTwoForTwo:
 		return TwoForTwo(top, n.lastSets())
 	case RuleRepsThenLoad:
-		return RepsThenLoad(n.seen.base, units.Must(units.Between(min(n.bottom(), top), top)), final)
+		return RepsThenLoad(n.seen.base, units.Must(units.Between(min(n.bottom(), top), top)), n.seen.v.lastReps())
 	case RuleTopOfRange:
 		reps := make([]int, len(sets))
 		for i, s := range sets {
@@ -109,14 +112,24 @@ func (n *next) rated() (RuleAnswer, error) {
 }
 
 // lastSets returns the repetitions of the last set of each visit at the present
-// load, the oldest first.
+// load, on the weaker side, the oldest first.
 func (n *next) lastSets() []int {
 	var reps []int
-	for _, v := range n.c.Log {
-		if len(v.Sets) == 0 || v.Plan.Load.Each != n.seen.base {
-			continue
+	for i := range n.c.Log {
+		v := &n.c.Log[i]
+		if len(v.Sets) > 0 && v.Plan.Load.Each == n.seen.base {
+			reps = append(reps, v.lastReps())
 		}
-		reps = append(reps, v.Sets[len(v.Sets)-1].Reps)
 	}
 	return reps
+}
+
+// lastReps returns the repetitions of the last set, the fewer where each side has
+// its own.
+func (v *Visit) lastReps() int {
+	last := map[body.Side]int{}
+	for _, s := range v.Sets {
+		last[s.Side] = s.Reps
+	}
+	return slices.Min(slices.Collect(maps.Values(last)))
 }

@@ -224,7 +224,7 @@ func (n *next) withinRange(s dose.Step) (Decision, error) {
 
 // raise takes the next weight, at the bottom of the range.
 func (n *next) raise(s dose.Step) (Decision, error) {
-	if !n.mayRise {
+	if n.waits {
 		n.because("progression.two-rise", factTwoRises)
 		return n.dose(Hold, NoChange, n.fit(s))
 	}

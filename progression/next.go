@@ -31,16 +31,16 @@ import (
 //
 // The errors are those of [Course.Validate] and [dose.NewFrame], and an
 // [units.ErrMissing] at /absence where the last set lies more than a week back.
-func Next(c Course) (Decision, error) { return decide(c, true) }
+func Next(c Course) (Decision, error) { return decide(c, false) }
 
-// decide is Next where the load may rise, and Next without a rise of load where
-// it may not, since others rise at the same visit.
-func decide(c Course, mayRise bool) (Decision, error) {
+// decide is Next, without a rise of load where it waits for others that rise at
+// the same visit.
+func decide(c Course, waits bool) (Decision, error) {
 	if err := c.Validate(); err != nil {
 		return Decision{}, err
 	}
 	c.Request.Technique = c.technique()
-	n := next{c: c, mayRise: mayRise}
+	n := next{c: c, waits: waits}
 	if why := c.referred(); len(why) > 0 {
 		return n.refer(why...), nil
 	}
@@ -68,7 +68,7 @@ func decide(c Course, mayRise bool) (Decision, error) {
 // A next is a decision on its way.
 type next struct {
 	c       Course
-	mayRise bool // false: two other loads rise at the same visit
+	waits   bool // two other loads rise at the same visit
 	f       *dose.Frame
 	out     dose.Prescription // the frame's outline
 	most    units.Mass        // per implement, by every limit

@@ -58,9 +58,13 @@ func TestNextRuleLeavesTheOtherGates(t *testing.T) {
 			c.Log = []progression.Visit{pastVisit(*c, 3, 4*kilo, 14, 3), *last(c)}
 			c.Log[0].Sets[5].Reps = 13
 		}, false},
-		"two for two, a set before the last": {progression.RuleTwoForTwo, func(c *progression.Course) {
+		"two for two, the last set of one side": {progression.RuleTwoForTwo, func(c *progression.Course) {
 			c.Log = []progression.Visit{pastVisit(*c, 3, 4*kilo, 14, 3), *last(c)}
 			c.Log[0].Sets[4].Reps = 13
+		}, false},
+		"two for two, a set before the last": {progression.RuleTwoForTwo, func(c *progression.Course) {
+			c.Log = []progression.Visit{pastVisit(*c, 3, 4*kilo, 14, 3), *last(c)}
+			c.Log[0].Sets[1].Reps = 13
 		}, true},
 		"two for two, of one set": {progression.RuleTwoForTwo, func(c *progression.Course) {
 			c.Request.Side, last(c).Plan.Side = body.Left, body.Left

@@ -54,7 +54,7 @@ func Session(courses []Course) ([]Decision, error) {
 	}
 	slices.SortStableFunc(rising, func(a, b int) int { return cmp.Compare(list[a].Step.share(), list[b].Step.share()) })
 	for _, i := range rising[mostRises:] {
-		d, err := decide(courses[i], false)
+		d, err := decide(courses[i], true)
 		bad.Add(fmt.Sprintf("/%d", i), err)
 		list[i] = d
 	}
