@@ -228,10 +228,11 @@ func (n *next) raise(s dose.Step) (Decision, error) {
 		n.because("progression.two-rise", factTwoRises)
 		return n.dose(Hold, NoChange, n.fit(s))
 	}
-	if n.again {
+	next := n.jump
+	n.further()
+	if n.again && n.jump == next {
 		n.d.because(evidence.Because("progression.done-before", factDoneBefore).With("next", n.jump.To.Each))
 	} else {
-		n.further()
 		n.d.because(evidence.Because("progression.shown", factShown, factReserve).
 			With("reps", n.seen.reps).With("surely", surely(n.seen.left)).With("next", n.jump.To.Each).With("count", n.bottom()))
 	}

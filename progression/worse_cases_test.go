@@ -189,3 +189,18 @@ func TestNextNoSetForAWeight(t *testing.T) {
 		}
 	}
 }
+
+// That the next weight was done before keeps nobody from a further one that is
+// shown too, which would be taken had it not been.
+func TestNextRecallsNoLess(t *testing.T) {
+	for _, before := range []bool{false, true} {
+		c := rowCourse(t, 4, 4.1, 4.2)
+		done(&c, 4*kilo, 12, 6)
+		if before {
+			c.Log = []progression.Visit{pastVisit(c, 9, 4100*units.Gram, 10, 4), pastVisit(c, 3, 4*kilo, 12, 6), *last(&c)}
+		}
+		if d := nextOf(t, c); d.Change != progression.MoreLoad || d.Next.Load.Each != 4200*units.Gram {
+			t.Errorf("done before %v: %v, %v", before, d.Change, d.Next.Load.Each)
+		}
+	}
+}
