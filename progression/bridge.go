@@ -122,6 +122,9 @@ func (n *next) shown() bool {
 // able is how often the present weight can surely be lifted, to failure.
 func (n *next) able() float64 { return float64(n.seen.reps) + float64(surely(n.seen.left)) }
 
+// mostTries is how many steps up one load may try at one visit.
+const mostTries = 2
+
 // mayTry returns how many steps up may be tried from the present weight, each
 // only while it is clearly easy: none unless every set left more than can be
 // counted, and none whose first lift could be a maximum on the cautious side.
@@ -137,7 +140,7 @@ func (n *next) mayTry() int {
 		return 0
 	}
 	steps, to := 0, n.jump
-	for steps < mostRises && to != nil && n.seen.reps >= n.repsToTry(*to) {
+	for steps < mostTries && to != nil && n.seen.reps >= n.repsToTry(*to) {
 		steps++
 		if to = n.beyond(*to); to != nil && n.lifted(to.To.Each) {
 			break // it shows itself, or was tried in vain

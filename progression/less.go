@@ -86,8 +86,9 @@ type lessening struct {
 	lower bool // no lighter weight and no fewer sets are left: an easier variant
 }
 
-// less joins all that speaks for an easier dose: days missed, a day that is
-// lighter, three visits below the dose, and the gates.
+// less joins all that speaks for an easier dose: days missed, a
+// limit, a day that is lighter, a weight that was too heavy, three visits below
+// the dose, and the gates.
 func (n *next) less(s dose.Step, back Return, missed bool) (lessening, error) {
 	l := lessening{step: s}
 	if missed {
@@ -159,7 +160,8 @@ func (n *next) spare() int { return int(math.Floor(float64(n.left() - n.out.Rese
 
 // comeBack begins anew, or cuts load and sets by the rung. A weight whose next
 // lighter one is further than the cut stays, with fewer repetitions, as long as
-// they stay in the range; where nothing is lighter, the lightest stays.
+// they stay in the range; where nothing is lighter the lightest stays, with fewer
+// repetitions than the range if need be.
 func (n *next) comeBack(s *dose.Step, back Return) error {
 	if back.Anew {
 		return n.anew(s)

@@ -263,7 +263,10 @@ func TestSession(t *testing.T) {
 		t.Errorf("%v, %+v", list[0].Action, list[0].Reasons)
 	}
 	b.Day, c.Log = 0, nil
-	_, err = progression.Session([]progression.Course{a, b, c})
+	list, err = progression.Session([]progression.Course{a, b, c})
+	if list != nil {
+		t.Errorf("bad input still gives %d decisions", len(list))
+	}
 	if err == nil || !strings.Contains(err.Error(), "/1/day") || !strings.Contains(err.Error(), "/2/log") {
 		t.Errorf("%v", err)
 	}

@@ -26,8 +26,8 @@ func referredAny(list []Decision) []evidence.Reason {
 // Session decides on all exercises of one visit, as [Next] on each, save that at
 // most two loads rise: those with the smallest steps, of all that is moved, and
 // the first given where they are alike. The others hold, and say so. What in one
-// course is for somebody else first holds for all. Decisions
-// stand in the order of the courses; bad input is reported for all at once.
+// course is for somebody else first holds for all. Decisions stand in the order
+// of the courses; bad input is reported for all at once, and then there are none.
 func Session(courses []Course) ([]Decision, error) {
 	list := make([]Decision, len(courses))
 	var bad units.FieldErrors
@@ -41,7 +41,7 @@ func Session(courses []Course) ([]Decision, error) {
 		}
 	}
 	if err := bad.Err(); err != nil {
-		return list, err
+		return nil, err
 	}
 	if why := referredAny(list); len(why) > 0 {
 		for i := range list {
@@ -58,5 +58,8 @@ func Session(courses []Course) ([]Decision, error) {
 		bad.Add(fmt.Sprintf("/%d", i), err)
 		list[i] = d
 	}
-	return list, bad.Err()
+	if err := bad.Err(); err != nil {
+		return nil, err
+	}
+	return list, nil
 }
