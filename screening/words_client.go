@@ -104,9 +104,9 @@ var clientTexts = map[Code]clientText{
 	"cfs_level_3":    {about: daysGo, says: "We begin as usual; please speak up when an exercise does not suit you."},
 	"cfs_level_4":    {about: daysGo, says: "Please mention our training to your doctor; we can begin meanwhile."},
 	"cfs_level_5":    {about: daysGo, says: "There is a rail or a table beside you in every exercise."},
-	"cfs_level_6":    {about: daysGo, says: "Your first exercise is rising from a chair, with something firm to hold."},
+	"cfs_level_6":    {about: daysGo, says: "You train sitting, or with a hand on something firm."},
 	"cfs_level_7":    {about: daysGo, says: "Please ask your doctor how much to lift; we keep it light and stay beside you."},
-	"cfs_level_8":    {about: daysGo, says: "We train sitting, with small weights and somebody beside you; please ask your doctor about more."},
+	"cfs_level_8":    {about: daysGo, says: "Please ask your doctor about weights; until then they are small, and somebody stays beside you."},
 	"cfs_level_9":    {about: daysGo, says: "We move without weights, and only as much as you like; your doctor can tell us about more."},
 
 	"acute_mi":                    {about: "the heart attack", says: "This may be a heart attack. Please call the emergency services now and sit down."},
