@@ -19,7 +19,7 @@ func filePaper(w io.Writer, r visit.Result) error {
 	}
 	p.Line("RECORD OF A FIRST VISIT: %s", r.Client)
 	p.Line("%s", page.Day(r.Screening.Day))
-	p.Line("(%s)", r.Note)
+	p.Note(r.Note)
 	p.Para("Client's own task: " + r.Task + ".")
 	p.Screening(r.Screening)
 	recordEstimates(p, r)

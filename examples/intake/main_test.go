@@ -95,11 +95,11 @@ func TestAnswersFile(t *testing.T) {
 		golden(t, "answers-"+reader+".txt", converse(t, nil, "-answers", "answers.txt", "-for", reader))
 	}
 	got := converse(t, nil, "-answers", "answers.txt", "-json")
-	var o screening.Outcome
-	if err := json.Unmarshal([]byte(got), &o); err != nil {
+	var answer told
+	if err := json.Unmarshal([]byte(got), &answer); err != nil {
 		t.Fatal(err)
 	}
-	if o.Route != screening.AskFirst || o.Meanwhile != screening.WithinLimits || o.Today.IsZero() || !strings.HasPrefix(got, "{") {
+	if o := answer.Outcome; o.Route != screening.AskFirst || o.Meanwhile != screening.WithinLimits || o.Today.IsZero() || !strings.HasPrefix(got, "{") {
 		t.Errorf("%v, %v, %v", o.Route, o.Meanwhile, o.Today)
 	}
 }
@@ -108,11 +108,11 @@ func TestAnswersFile(t *testing.T) {
 func TestJSONOfAnInterview(t *testing.T) {
 	var out, errs bytes.Buffer
 	status := run([]string{"-json", "-day", "2026-11-25"}, strings.NewReader("71\n1\n"), &out, &errs)
-	var o screening.Outcome
-	if err := json.Unmarshal(out.Bytes(), &o); err != nil || status != 0 || !strings.Contains(errs.String(), "How old are you?") {
+	var answer told
+	if err := json.Unmarshal(out.Bytes(), &answer); err != nil || status != 0 || !strings.Contains(errs.String(), "How old are you?") {
 		t.Errorf("status %d, %v, %s", status, err, errs.String())
 	}
-	if o.Meanwhile != screening.Nothing || len(o.Missing) == 0 {
+	if o := answer.Outcome; answer.Note != "" || o.Meanwhile != screening.Nothing || len(o.Missing) == 0 {
 		t.Errorf("hardly asked: %v, %d missing", o.Meanwhile, len(o.Missing))
 	}
 }

@@ -20,7 +20,7 @@ func printWeek(w io.Writer, r plan.Result) error {
 		return err
 	}
 	s.line("A WEEK OF TRAINING, AND WHAT GUIDELINES SAY OF IT")
-	s.line("(%s)", r.Visit.Note)
+	page.Note(s.out, r.Visit.Note)
 	s.line("")
 	s.line("%s", r.Visit.Client)
 	s.say("Own task: ", r.Visit.Task)

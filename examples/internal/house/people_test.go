@@ -40,6 +40,26 @@ func TestInventedPeopleHaveNoNames(t *testing.T) {
 	}
 }
 
+var says = regexp.MustCompile(`(?m)^( *"note": "an |note: |# )[Ii]nvented`)
+
+// Every case that comes with a program says itself that it is invented.
+func TestCasesSayThatTheyAreInvented(t *testing.T) {
+	cases := 0
+	committed(t, func(name string, text []byte) {
+		demo := strings.HasPrefix(name, "examples/internal/demo/") && path.Ext(name) == ".json"
+		if !demo && !strings.HasPrefix(path.Base(name), "answers.") && !strings.HasPrefix(path.Base(name), "invented-") {
+			return
+		}
+		cases++
+		if !says.Match(text) {
+			t.Errorf("%s does not say that it is invented", name)
+		}
+	})
+	if cases < 3 {
+		t.Errorf("found %d cases", cases)
+	}
+}
+
 func TestNamesAreFound(t *testing.T) {
 	for _, text := range []string{"Dr " + "Weiss", "Mrs. " + "Weiss", "Prof " + "Älg", "clearance_who: Dr " + "Weiss"} {
 		if !titled.MatchString(text) {
