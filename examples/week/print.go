@@ -89,12 +89,16 @@ func printSession(s *sheet, week dose.Week) {
 	first := week.Sessions[0]
 	s.heading("Each session")
 	s.line("   Warm-up: %d minutes of easy movement.", first.WarmUp)
+	names, amounts := 0, 0
+	for _, item := range first.Items {
+		names, amounts = max(names, len(item.Name)), max(amounts, len(amount(item)))
+	}
 	for i, item := range first.Items {
 		load := "without weight"
 		if item.Mode != dose.WithoutLoad {
 			load = item.Load.String()
 		}
-		s.line("%2d. %-32s %-30s %s", i+1, item.Name, amount(item), load)
+		s.line("%2d. %-*s  %-*s  %s", i+1, names, item.Name, amounts, amount(item), load)
 		s.say("    ", effort(item))
 	}
 }
