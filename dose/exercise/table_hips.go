@@ -19,7 +19,7 @@ var hipLadders = []ladder{
 	}},
 	{below: "dumbbell-romanian-deadlift", rungs: []rung{
 		{
-			id: "hex-bar-deadlift", name: "hex-bar deadlift", aliases: []string{"trap-bar deadlift"}, pattern: Hinge,
+			id: "hex-bar-deadlift", name: "hex-bar deadlift", pattern: Hinge,
 			how:     "Stand in the middle of the frame, bend hips and knees with a long back, grip the handles, and stand tall.",
 			muscles: "hex-bar deadlift", hold: body.OnBar, with: []Implement{HexBar}, lifts: true, chosen: true,
 			demands: body.DemandSet(body.SpinalCompression, body.PickUpFromFloor, body.FreeStanding, body.HipResisted, body.KneeResisted,

@@ -14,7 +14,7 @@ var (
 var squatLadders = []ladder{
 	{below: "sit-to-stand", rungs: []rung{
 		{
-			id: "bodyweight-squat", name: "bodyweight squat", aliases: []string{"air squat", "free squat"}, pattern: Squat,
+			id: "bodyweight-squat", name: "bodyweight squat", aliases: []string{"free squat"}, pattern: Squat,
 			how:     "Feet as wide as your hips, arms in front of you; sit back between your feet as far as you can control, and stand up.",
 			muscles: "bodyweight squat", hold: body.Unloaded,
 			demands: legsStanding.Union(body.DemandSet(body.DeepKneeBend)),
