@@ -28,7 +28,7 @@ var legLadders = []ladder{
 		},
 		{
 			id: "goblet-squat", name: "goblet squat", aliases: []string{"two-handed squat"}, pattern: Squat,
-			how:     "Hold one dumbbell upright against your chest in both hands; sit back between your feet and stand up. This one takes the heaviest dumbbell of the session.",
+			how:     "Hold one dumbbell upright against your chest in both hands; sit back between your feet and stand up.",
 			muscles: "goblet squat", hold: body.BothHandsOnOne, with: []Implement{Dumbbell, Kettlebell}, lifts: true,
 			demands: body.DemandSet(body.SpinalCompression, body.FreeStanding, body.DeepKneeBend, body.HipResisted,
 				body.KneeResisted, body.AnkleResisted, body.AbdominalPressure),
