@@ -35,7 +35,7 @@ var youngRows = map[body.Training]guideline.ID{
 }
 
 // A guide is what the guideline says for one request, with what it leaves
-// open filled in from the trade or the starting row, each with its reason.
+// open filled in from the usual numbers or the starting row, each with its reason.
 type guide struct {
 	row     guideline.Recommendation
 	aim     guideline.Recommendation
