@@ -216,8 +216,9 @@ func TestListedNames(t *testing.T) {
 	}
 }
 
-// TestTradeNumbers holds the numbers that the trade puts on the exercises.
-func TestTradeNumbers(t *testing.T) {
+// TestCountsAndFirstMasses checks this module's own numbers; those of the raises,
+// the hinges and the repetitions agree with common practice, which has no source.
+func TestCountsAndFirstMasses(t *testing.T) {
 	kg := func(min, max float64) units.Range[units.Mass] {
 		return units.Must(units.Between(units.Must(units.Kilograms(min)), units.Must(units.Kilograms(max))))
 	}
