@@ -246,12 +246,9 @@ func (a *assessment) measured() {
 // addRead takes in what a reading met. Of pressure and pulse a first reading
 // alone is measured again before it counts for good; both are named.
 func (o *Outcome) addRead(e *entry, variant evidence.Code, follows effect, c Check) {
-	question, first, again := Code(""), "", ""
-	switch e.code {
-	case pressureAbsolute, pressureRelative, pressureToday, untreatedHigh, exertionHigh:
-		question, first, again = askAgain, c.BP.String(), c.BPAgain.String()
-	case pulseToday:
-		question, first, again = askPulseAgain, beats(c.RestingPulse), beats(c.RestingPulseAgain)
+	question, first, again := measuredAgain[e.code], c.BP.String(), c.BPAgain.String()
+	if question == askPulseAgain {
+		first, again = beats(c.RestingPulse), beats(c.RestingPulseAgain)
 	}
 	switch {
 	case question == "":
@@ -273,6 +270,7 @@ func (a *assessment) dayReadings() {
 		e := find(code)
 		a.out.addRead(e, plainly, e.effect, c)
 	}
+	a.out.addLow(c)
 }
 
 // questions reports triggered questions that no entry stands for.
@@ -285,7 +283,7 @@ func (a *assessment) questions() {
 		a.out.ask(askFor(q.code, q.because(a.items)))
 		if q.code == askPressure || q.code == askCounts {
 			e := find(q.means)
-			a.out.addOpen(e.reason(unsurely), e.effect)
+			a.out.addOpen(e.reason(unsurely), e.effect.inSetting(a.p.Setting, e.balance))
 		}
 	}
 	a.eachDay()

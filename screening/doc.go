@@ -52,6 +52,9 @@
 //	HbA1c above 10 %, systolic above 170 mmHg ask first  unloaded practice
 //	heart failure: worse over days, new fibrillation  same day  nothing
 //	heart failure: weight up, fast lying pulse; heart attack within 3 weeks  ask first  nothing
+//	systolic of 70 mmHg or below           same day   nothing
+//	pressure below 90 or 40 mmHg, pulse of 40 or below  ask first  nothing
+//	pressure below 100 or 50 mmHg, pulse of 50 or below  tell  within limits
 //	frailty level 1 to 3, 4, 5 and 6          none, tell within limits; supported from 5
 //	frailty level 7 and 8, 9                  ask first  light and supervised, unloaded practice
 //	saturation below 89 %, low blood counts   ask first  nothing

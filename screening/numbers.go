@@ -28,6 +28,10 @@ const (
 	lyingSystolic, lyingDiastolic     = 20, 10   // mmHg of fall, at or above
 	sittingSystolic, sittingDiastolic = 15, 7    // mmHg of fall, at or above
 	lyingHighSystolic                 = 30       // mmHg of fall where the pressure lying down is high
+	lowestSystolic                    = 70       // mmHg, at or below
+	lowSystolic, lowDiastolic         = 90, 40   // mmHg, strictly below
+	lowishSystolic, lowishDiastolic   = 100, 50  // mmHg, strictly below: with care
+	lowPulse, lowishPulse             = 40, 50   // beats a minute, at or below
 	exertionSystolic                  = 160      // mmHg, strictly above: nothing of high intensity
 	spo2Severe, spo2Floor             = 89, 90   // per cent, strictly below
 	lowPlatelets, lowHaemoglobin      = 50, 100  // × 10⁹/L and g/L, strictly below

@@ -31,6 +31,7 @@ func Today(c Check, o Outcome) (Outcome, error) {
 	c.newSigns(&out)
 	c.happened(&out)
 	c.checks(&out)
+	out.addLow(c)
 	c.untaken(&out)
 	c.ownState(&out)
 	if !o.ReviewBy.IsZero() && c.Day > o.ReviewBy {

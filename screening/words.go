@@ -89,7 +89,7 @@ func (e *entry) words(w evidence.Words) {
 	if twice {
 		w[code+onceMore] = evidence.Wording{Client: again, Clinician: rule + e.effect.String() + ". {first}: rest and measure again; the second counts."}
 	}
-	if twice || e.code == exertionHigh {
+	if measuredAgain[e.code] != "" {
 		read = " First {first}, second {second}."
 	}
 	w[code] = evidence.Wording{Client: client.says, Clinician: rule + e.effect.String() + "." + read}

@@ -11,6 +11,11 @@ var readingTexts = map[Code]clientText{
 
 	pressureToday:    {about: "your blood pressure", says: "Your blood pressure stays up today, so we leave exercise; please tell your doctor."},
 	pulseToday:       {about: "your pulse", says: "Your pulse stays quick today, so we leave exercise; please tell your doctor."},
+	pressureLowest:   {about: "your blood pressure", says: "Your blood pressure stays very low. Please lie down; a doctor should see you today."},
+	pressureLow:      {about: "your blood pressure", says: "Your blood pressure stays low today, so we leave exercise; please ask your doctor about it."},
+	pressureLowish:   {about: "your blood pressure", says: "Your blood pressure is rather low. If you feel faint, tell us; otherwise we sit first and get up slowly."},
+	pulseLow:         {about: "your pulse", says: "Your pulse stays very slow, so we leave exercise; please ask your doctor first."},
+	pulseLowish:      {about: "your pulse", says: "Your pulse is slow. Please tell us if that is new for you, or if you feel faint or short of breath."},
 	feverToday:       {about: "fever today", says: "With a fever, rest is the right training. Please mention it if it lasts."},
 	failingToday:     {about: "your heart today", says: "Your heart needs rest and your team today; please call them."},
 	unstableToday:    {about: "your heart today", says: "Your heart is unsettled today; please see a doctor before anything else."},
@@ -74,6 +79,9 @@ var againTexts = map[Code]string{
 	untreatedHigh:    "",
 	pressureRelative: "Your blood pressure reads a little high; a second reading will tell more.",
 	pressureToday:    "Your blood pressure is up. Please rest; we will measure again.",
+	pressureLowest:   "Your blood pressure reads very low. Please lie down; we will measure again.",
+	pressureLow:      "Your blood pressure reads low. Please rest; we will measure again.",
+	pulseLow:         "Your pulse is very slow. Please rest; we will count again.",
 	pulseToday:       "Your pulse is quick. Please rest; we will count again.",
 }
 
