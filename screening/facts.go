@@ -42,6 +42,7 @@ const (
 	trialFact      = factPrefix + "pain-trial"
 	fallsFact      = factPrefix + "falls-screen"
 	followUpFact   = factPrefix + "falls-follow-up"
+	gainRateFact   = factPrefix + "hf-weight-rate"
 )
 
 // branchFact names the fact of a branch.
@@ -70,6 +71,7 @@ var numberFacts = []evidence.Fact{
 	{ID: lightLoadFact, Value: fmt.Sprintf("light and supervised: at most %v of the 1RM, the low level for this group", lightFraction), Source: "williams2007", Basis: evidence.FromMemory},
 	{ID: reserveFact, Value: fmt.Sprintf("light and supervised, or a lighter day: at least %v repetitions in reserve, and light effort beside an instructor", lightReserve), Basis: evidence.Design},
 	{ID: belowFact, Value: fmt.Sprintf("at most %v of the 1RM: the last whole per cent below %v", belowIntensity, highIntensity), Basis: evidence.Computed, From: []evidence.FactID{factPrefix + "npdr_moderate_or_worse"}},
+	{ID: gainRateFact, Value: fmt.Sprintf("over more days: %v for every %d days begun holds %v within some %d of them", gainMass, gainMaxDays, gainMass, gainMaxDays), Basis: evidence.Computed, From: []evidence.FactID{factPrefix + evidence.FactID(weightGain)}},
 	{ID: fallFact, Value: fmt.Sprintf("a fall in the last %d months counts as a risk of falling", fallMonths), Source: "cdc2019", Via: "summaries of the algorithm", Basis: evidence.Secondary},
 	{ID: replacedFact, Value: fmt.Sprintf("a replaced joint counts as recent for %d weeks, or without its day; no limit of load was found", replacementWeeks), Basis: evidence.Design},
 	{ID: saturationFact, Value: fmt.Sprintf("severe desaturation is read below %d %% in one source, while programmes keep it at or above 88 to %d %%: below the first no session, below the second a lighter one", spo2Severe, spo2Floor), Basis: evidence.Computed, From: []evidence.FactID{factPrefix + evidence.FactID(saturationSevere), factPrefix + evidence.FactID(saturationFloor)}},
