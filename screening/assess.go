@@ -108,8 +108,8 @@ func (o *Outcome) addUnasked(list Code, s Setting) {
 // known were yes.
 func (a *assessment) branch() {
 	p := a.p
-	symptoms, disease := p.Symptoms.Any() != No, p.Diseases.Any() != No
-	diseases := slices.Concat(p.Diseases.Present, p.Diseases.Unsure)
+	diseases := knownIn(a.items, Unknown, true)
+	symptoms, disease := p.Symptoms.Any() != No, len(diseases) > 0 || !p.Diseases.Asked
 	until, cleared := p.vigorousClearance(diseases)
 	wanted := p.Wanted
 	if wanted == IntensityUnknown {
@@ -125,8 +125,13 @@ func (a *assessment) branch() {
 		a.out.reviewBy(until)
 	}
 	follows, variant := branchEffect(b, need), plainly
-	codes := slices.Concat(diseases, p.Symptoms.Present, p.Symptoms.Unsure)
-	hardest, ok := p.coveredAll(codes)
+	needing := diseases
+	for _, it := range a.items {
+		if it.kind == Symptom {
+			needing = append(needing, it)
+		}
+	}
+	hardest, ok := p.coveredAll(needing)
 	if need >= BeforeAny && ok && p.Diseases.Asked && p.Symptoms.Asked {
 		follows, variant = tellModerate.with(Limits{MaxIntensity: hardest}), withClearance
 	}
@@ -137,6 +142,7 @@ func (a *assessment) branch() {
 	if need >= BeforeAny {
 		reason.Facts = append(reason.Facts, referredFact)
 	}
+	reason.Facts = append(reason.Facts, knownFacts(diseases)...)
 	a.out.add(reason, follows)
 	if DiabetesStart(p) == NotNeeded {
 		a.out.add(evidence.Because(adaCode, adaFact), nothingFound)
@@ -164,7 +170,7 @@ func (a *assessment) listed() {
 		if it.held != Yes {
 			a.out.ask(a.missing(it)) // before what depends on it
 		}
-		e, variant := a.follows(it.entry, it.held)
+		e, variant := a.follows(it)
 		e = e.inSetting(a.p.Setting, it.balance)
 		if it.held != Yes {
 			a.out.addOpen(it.reason(unsurely), e.softened())
@@ -184,7 +190,8 @@ func (a *assessment) missing(it item) Question {
 
 // follows is what an entry leads to, with its day and clearances counted in.
 // What only matters once it is present is asked for only then.
-func (a *assessment) follows(e *entry, held Answer) (effect, evidence.Code) {
+func (a *assessment) follows(it item) (effect, evidence.Code) {
+	e, held := it.entry, it.held
 	follows, variant := e.effect, plainly
 	switch {
 	case e.dated != nil:
@@ -204,7 +211,7 @@ func (a *assessment) follows(e *entry, held Answer) (effect, evidence.Code) {
 	case e.code == uncontrolled && a.p.pressure() != nil:
 		follows = find(pressureRelative).effect
 	}
-	if hardest, ok := a.p.covered(e.code); ok && e.released != nil {
+	if hardest, ok := a.p.covered(it.namedBy()); ok && e.released != nil {
 		return follows.lifted(*e.released, hardest), withClearance
 	}
 	return follows, variant
@@ -238,7 +245,7 @@ func (a *assessment) together() {
 // measured reports readings that meet the list of contraindications.
 func (a *assessment) measured() {
 	for _, e := range a.p.measured() {
-		follows, variant := a.follows(e, Yes)
+		follows, variant := a.follows(item{entry: e, held: Yes})
 		a.out.addRead(e, variant, follows, a.p.visitCheck())
 	}
 }

@@ -42,6 +42,8 @@ const (
 	trialFact      = factPrefix + "pain-trial"
 	fallsFact      = factPrefix + "falls-screen"
 	followUpFact   = factPrefix + "falls-follow-up"
+	knownFact      = factPrefix + "known-disease"
+	recalledFact   = factPrefix + "known-disease-recalled"
 	gainRateFact   = factPrefix + "hf-weight-rate"
 )
 
@@ -71,6 +73,8 @@ var numberFacts = []evidence.Fact{
 	{ID: lightLoadFact, Value: fmt.Sprintf("light and supervised: at most %v of the 1RM, the low level for this group", lightFraction), Source: "williams2007", Basis: evidence.FromMemory},
 	{ID: reserveFact, Value: fmt.Sprintf("light and supervised, or a lighter day: at least %v repetitions in reserve, and light effort beside an instructor", lightReserve), Basis: evidence.Design},
 	{ID: belowFact, Value: fmt.Sprintf("at most %v of the 1RM: the last whole per cent below %v", belowIntensity, highIntensity), Basis: evidence.Computed, From: []evidence.FactID{factPrefix + "npdr_moderate_or_worse"}},
+	{ID: knownFact, Value: "a disease counts for every rule that asks about it, whichever list it was told in: failure, infarction, valves, rhythm and inflammation of the heart as heart disease; stroke and bleeding as disease of the vessels of the brain; diseased kidneys or eyes of diabetes as diabetes", Basis: evidence.CommonPractice},
+	{ID: recalledFact, Value: "angina on effort, a pacemaker, a defibrillator and a widened artery count as known disease", Source: "riebe2015", Basis: evidence.FromMemory},
 	{ID: gainRateFact, Value: fmt.Sprintf("over more days: %v for every %d days begun holds %v within some %d of them", gainMass, gainMaxDays, gainMass, gainMaxDays), Basis: evidence.Computed, From: []evidence.FactID{factPrefix + evidence.FactID(weightGain)}},
 	{ID: fallFact, Value: fmt.Sprintf("a fall in the last %d months counts as a risk of falling", fallMonths), Source: "cdc2019", Via: "summaries of the algorithm", Basis: evidence.Secondary},
 	{ID: replacedFact, Value: fmt.Sprintf("a replaced joint counts as recent for %d weeks, or without its day; no limit of load was found", replacementWeeks), Basis: evidence.Design},

@@ -13,6 +13,7 @@ type item struct {
 	*entry
 	held     Answer    // Yes or Unknown
 	question *question // whose answer is missing, if that is why it is not known
+	by       []Code    // codes that imply it, where it was not told itself
 }
 
 // found returns what is present or not known, in the order of the tables. Lists
@@ -24,30 +25,38 @@ func (p Profile) found() []item {
 	}
 	items = p.appendEvents(items)
 	if p.Falls != nil && p.Falls.positive() != No {
-		items = append(items, item{find("falls_risk"), p.Falls.positive(), findQuestion(askFalls)})
+		items = append(items, item{entry: find("falls_risk"), held: p.Falls.positive(), question: findQuestion(askFalls)})
 	}
+	items = p.appendAnswers(items, Yes)
+	items = appendDiabetes(items)
+	return inOrder(p.appendAnswers(items, Unknown))
+}
+
+// appendAnswers adds what questions stand for that were answered with yes, or
+// those that are triggered and not known.
+func (p Profile) appendAnswers(items []item, held Answer) []item {
 	listed := items
 	for i := range questions {
 		q := &questions[i]
-		if !q.yesNo || q.means == "" {
+		if !q.yesNo || q.means == "" || p.Answers[q.code] != held {
 			continue
 		}
-		switch given := p.Answers[q.code]; {
-		case given == Yes:
-			items = append(items, item{find(q.means), Yes, nil})
-		case given == Unknown && q.triggered(listed):
-			items = append(items, item{find(q.means), Unknown, q})
+		switch {
+		case held == Yes:
+			items = append(items, item{entry: find(q.means), held: Yes})
+		case q.triggered(listed):
+			items = append(items, item{entry: find(q.means), held: Unknown, question: q})
 		}
 	}
-	return inOrder(items)
+	return items
 }
 
 func (c Checklist) appendItems(items []item) []item {
 	for _, code := range c.Present {
-		items = append(items, item{find(code), Yes, nil})
+		items = append(items, item{entry: find(code), held: Yes})
 	}
 	for _, code := range c.Unsure {
-		items = append(items, item{find(code), Unknown, nil})
+		items = append(items, item{entry: find(code), held: Unknown})
 	}
 	return slices.DeleteFunc(items, func(i item) bool { return i.entry == nil })
 }
@@ -57,7 +66,7 @@ func (p Profile) appendEvents(items []item) []item {
 	for _, e := range p.Events {
 		for _, code := range p.standsFor(e) {
 			if en := find(code); en != nil && en.kind == Condition {
-				items = append(items, item{en, Yes, nil})
+				items = append(items, item{entry: en, held: Yes})
 			}
 		}
 	}

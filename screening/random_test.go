@@ -80,7 +80,7 @@ func randomProfile(r *rand.Rand) screening.Profile {
 		Answers:         make(map[screening.Code]screening.Answer, len(yesNoCodes)),
 	}
 	for _, code := range yesNoCodes {
-		p.Answers[code] = randomAnswer(r)
+		p.Answers[code] = one(r, []screening.Answer{screening.No, screening.No, screening.No, screening.Unknown, screening.Yes})
 	}
 	if chance(r, 2) {
 		p.Activity = &screening.Activity{DaysPerWeek: 2 + r.IntN(3), Minutes: 30, Intensity: screening.Moderate, Months: 3}
