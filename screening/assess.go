@@ -41,7 +41,14 @@ type assessment struct {
 
 // add takes in one finding. What is light and supervised or graver rests on the
 // facts of its limits too.
-func (o *Outcome) add(reason evidence.Reason, e effect) {
+func (o *Outcome) add(reason evidence.Reason, e effect) { o.take(reason, e, false) }
+
+// addOpen is add for what an answer or a second reading may still lift.
+func (o *Outcome) addOpen(reason evidence.Reason, e effect) { o.take(reason, e, true) }
+
+// take is add and addOpen. What was found at the screening and is found again
+// on the day is said once.
+func (o *Outcome) take(reason evidence.Reason, e effect, open bool) {
 	if e.meanwhile > WithinLimits {
 		reason.Facts = slices.Concat(reason.Facts, lightFacts)
 	}
@@ -49,13 +56,16 @@ func (o *Outcome) add(reason evidence.Reason, e effect) {
 	if e.limits.Lighten != (Lighten{}) {
 		reason.Facts = append(reason.Facts, lightenFact)
 	}
-	o.Findings = append(o.Findings, Finding{Reason: reason, Route: e.route, Meanwhile: e.meanwhile, Limits: e.limits})
+	f := Finding{Reason: reason, Route: e.route, Meanwhile: e.meanwhile, Limits: e.limits, Open: open}
+	if !slices.ContainsFunc(o.Findings, f.same) {
+		o.Findings = append(o.Findings, f)
+	}
 }
 
-// addOpen is add for what an answer or a second reading may still lift.
-func (o *Outcome) addOpen(reason evidence.Reason, e effect) {
-	o.add(reason, e)
-	o.Findings[len(o.Findings)-1].Open = true
+// same reports whether f and g say the same of the same.
+func (f Finding) same(g Finding) bool {
+	return f.Reason.Code == g.Reason.Code && slices.Equal(f.Reason.Args, g.Reason.Args) && f.Route == g.Route &&
+		f.Meanwhile == g.Meanwhile && f.Open == g.Open && f.Limits.AsTightAs(g.Limits) && g.Limits.AsTightAs(f.Limits)
 }
 
 // ask takes in a missing question, once.
@@ -342,6 +352,7 @@ func (a *assessment) clearances() {
 			a.out.add(reason.With("why", why), nothingFound)
 			continue
 		}
+		a.out.Clearances = append(a.out.Clearances, c)
 		scope := make([]string, len(c.Scope))
 		for i, code := range c.Scope {
 			scope[i] = string(code)

@@ -31,7 +31,7 @@ func Today(c Check, o Outcome) (Outcome, error) {
 	c.newSigns(&out)
 	c.happened(&out)
 	c.checks(&out)
-	out.addLow(c)
+	c.lists(&out)
 	c.untaken(&out)
 	c.ownState(&out)
 	if !o.ReviewBy.IsZero() && c.Day > o.ReviewBy {
@@ -40,6 +40,9 @@ func Today(c Check, o Outcome) (Outcome, error) {
 	out.Findings = slices.DeleteFunc(out.Findings, func(f Finding) bool { return f.Reason.Code == nothingCode })
 	out.close()
 	out.Plan = out.dayPlan()
+	if out.Meanwhile > o.Meanwhile {
+		out.Plan = max(out.Plan, Lighter) // less goes on than was planned for
+	}
 	return out, nil
 }
 
@@ -132,6 +135,19 @@ func (c Check) checks(o *Outcome) {
 		}
 		o.addOpen(e.reason(unsurely), e.effect.softened().inSetting(c.Setting, e.balance))
 	}
+}
+
+// lists reports what the day's pressure meets on the lists of contraindications,
+// with the clearances still in force, and at its lower edge: the same reading is
+// never looser on a later day than at the screening.
+func (c Check) lists(o *Outcome) {
+	a := assessment{out: *o, p: Profile{
+		Day: c.Day, Setting: c.Setting, BP: c.BP, BPAgain: c.BPAgain,
+		Clearances: o.Clearances, Events: c.Events,
+	}}
+	a.measured()
+	*o = a.out
+	o.addLow(c)
 }
 
 // stripsAway reports whether ketones cannot be tested in a person known to take
