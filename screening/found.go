@@ -78,14 +78,35 @@ func (p Profile) standsFor(e Event) []Code {
 	switch {
 	case e.Code == "fall" && !p.passed(e.Day, 0, fallMonths):
 		return []Code{"falls_risk"}
-	case e.Code == "fracture" && !p.passed(e.Day, 0, fractureMonths):
-		return []Code{"recent_fracture"}
+	case e.Code == "fracture":
+		return p.brokenBone(e)
 	case e.Code == "heart_attack" && !p.passed(e.Day, infarctionWeeks, 0):
 		return []Code{"mi_within_3_weeks", "after_mi_or_stroke"}
 	case e.Code == "heart_attack" || e.Code == "stroke":
 		return []Code{"after_mi_or_stroke"}
 	}
 	return []Code{e.Code}
+}
+
+// brokenBone lists the conditions that a fracture stands for: one of the spine
+// is a vertebral fracture at every date.
+func (p Profile) brokenBone(e Event) []Code {
+	var codes []Code
+	if !p.passed(e.Day, 0, fractureMonths) {
+		codes = append(codes, "recent_fracture")
+	}
+	if e.is(vertebralFracture) {
+		codes = append(codes, vertebralFracture)
+	}
+	return codes
+}
+
+const vertebralFracture Code = "vertebral_fracture"
+
+// is reports whether e is what a dated condition names.
+func (e Event) is(code Code) bool {
+	ofSpine := e.Code == "fracture" && (e.Region == body.Neck || e.Region == body.UpperBack || e.Region == body.LowerBack)
+	return e.Code == code || code == vertebralFracture && ofSpine
 }
 
 // inOrder sorts items by table and keeps the graver of two of one entry.
@@ -154,7 +175,7 @@ func monthsAfter(d units.Day, n int) units.Day {
 func (p Profile) since(e *entry) (passed, known bool) {
 	var last units.Day
 	for _, event := range p.Events {
-		if event.Code != e.code {
+		if !event.is(e.code) {
 			continue
 		}
 		if event.Day.IsZero() {
