@@ -244,7 +244,12 @@ func (e effect) lifted(released effect, hardest Intensity) effect {
 // together reports signs of the spine that point to one cause.
 func (a *assessment) together() {
 	flags := a.p.RedFlags.appendItems(nil)
+	pain := a.p.backPain()
+	if pain == Unknown && together(flags, Unknown) {
+		a.out.ask(askFor(askBack, ""))
+	}
 	switch {
+	case pain == No: // of a back that does not hurt they are no signs of the spine
 	case together(flags, Yes):
 		a.out.add(evidence.Because(togetherCode+plainly, togetherFact), seeToday)
 	case together(flags, Unknown):

@@ -36,3 +36,9 @@ var knownDiseases = map[Code]known{
 }
 
 const anyDiabetes Code = "diabetes"
+
+// diabetesSigns are consequences of diabetes alone: who has one has diabetes.
+var diabetesSigns = []Code{"nephropathy", "npdr_moderate_or_worse", "diabetic_retinopathy_severe", retinopathyHigh}
+
+// diabetesTold are the codes by which diabetes may have been told.
+var diabetesTold = append(diabetesCodes[:len(diabetesCodes):len(diabetesCodes)], diabetesSigns...)

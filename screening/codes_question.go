@@ -27,6 +27,7 @@ const (
 	askWeight     Code = "weight_gain"
 	askCounts     Code = "blood_counts"
 	askFalls      Code = "falls"
+	askBack       Code = "back_pain"
 )
 
 // homeReadings are readings that a clinician may have asked the person to take.
@@ -53,9 +54,9 @@ var writtenQuestions = []question{
 	{code: askWanted, client: "How hard would you like to train?", clinician: "Wanted intensity; without it vigorous is assumed."},
 	{code: askClearance, yesNo: true, triggers: []Code{"cardiac", "peripheral_vascular", "cerebrovascular", "diabetes_t1", "diabetes_t2", "renal"},
 		client: "Has a doctor agreed that you exercise, and when?", clinician: "Clearance by a named clinician, with day and scope."},
-	{code: askInsulin, yesNo: true, triggers: diabetesCodes, means: "insulin_or_secretagogue",
+	{code: askInsulin, yesNo: true, triggers: diabetesTold, means: "insulin_or_secretagogue",
 		client: "Do you take insulin, or tablets that can bring your sugar too low?", clinician: "Insulin or a secretagogue: lows are possible."},
-	{code: askRetina, yesNo: true, triggers: diabetesCodes, means: "npdr_moderate_or_worse", unless: []Code{"npdr_moderate_or_worse", "diabetic_retinopathy_severe", "retinopathy_high_intensity"},
+	{code: askRetina, yesNo: true, triggers: append(diabetesCodes[:len(diabetesCodes):len(diabetesCodes)], "nephropathy"), means: "npdr_moderate_or_worse", unless: []Code{"npdr_moderate_or_worse", "diabetic_retinopathy_severe", "retinopathy_high_intensity"},
 		client: "What did your last eye check show?", clinician: "Diabetic retinopathy of moderate degree or more; unknown counts as present."},
 	{code: "vertebral_fracture", yesNo: true, triggers: []Code{"osteoporosis", "osteoporosis_uk", "osteoporosis_essa", "osteoporosis_essa_dose"}, means: "vertebral_fracture", unless: []Code{"vertebral_fracture", "osteoporosis_with_vertebral_fracture"},
 		client: "Has a bone in your spine ever broken, perhaps found on a picture?", clinician: "Vertebral fracture; many are silent, so the list alone does not answer it."},
@@ -66,6 +67,8 @@ var writtenQuestions = []question{
 	{code: askRegion, triggers: []Code{"recent_fracture"}, client: "Which bone was broken?", clinician: "Region of the fracture."},
 	{code: askLimit, yesNo: true, triggers: []Code{"musculoskeletal_limitation"}, client: "Has a surgeon or clinician asked you not to do something?", clinician: "Whether a surgeon or clinician set a restriction; if so, the restriction itself, with its author and until when."},
 
+	{code: askBack, yesNo: true, triggers: pointing(),
+		client: "Does your back hurt, or has it hurt lately?", clinician: "Back pain: signs of the spine count together for a back that hurts, and unless it is known not to."},
 	{code: askCounts, triggers: []Code{"blood_disease", "chemotherapy"}, means: askCounts,
 		client: "What did your last blood test show? The letter or a picture of it will do.", clinician: "Platelets and haemoglobin, latest counts."},
 	{code: askFalls, client: "Have you fallen in the past year, do you feel unsteady, or does falling worry you?", clinician: "The falls screen was begun and is not complete."},

@@ -33,7 +33,7 @@ func appendDiabetes(items []item) []item {
 		if slices.Contains(diabetesCodes, it.code) && it.held == Yes {
 			return items
 		}
-		if slices.Contains(knownDiseases[it.code].diseases, anyDiabetes) && it.code != anyDiabetes {
+		if slices.Contains(diabetesSigns, it.code) {
 			implied.by = append(implied.by, it.code)
 			if it.held.Severity() > implied.held.Severity() {
 				implied.held = it.held

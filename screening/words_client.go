@@ -136,7 +136,7 @@ var clientTexts = map[Code]clientText{
 	"sudden_back_pain_after_major_injury":           {about: "back pain after the accident", says: "Back pain after an accident should be seen by a doctor today."},
 	"fever_or_shivering":                            {about: "fever or shivering", says: "While you have fever or shivers please rest, and tell your doctor."},
 	"weakened_immune_system":                        {about: "your defences against infection", says: "Good to know about your defences; please tell us early of any fever."},
-	"recent_infection_or_injected_drugs":            {about: "the recent infection or wound", says: "Please mention the recent infection or wound to your doctor, with your back."},
+	"recent_infection_or_injected_drugs":            {about: "the recent infection or wound", says: "Please mention the recent infection or wound to your doctor."},
 	"unexplained_weight_loss":                       {about: "the weight you lost", says: "You have lost weight without meaning to; please ask your doctor about it."},
 	"unremitting_night_pain":                        {about: "pain at night", says: "Pain that keeps you awake should be mentioned to your doctor soon."},
 	"back_pain_not_better_at_a_month":               {about: "back pain that lasts", says: "Your back has hurt for a while now; please ask your doctor to look at it."},
@@ -154,7 +154,7 @@ var clientTexts = map[Code]clientText{
 	"dark_urine_after_effort":                       {about: "dark urine after effort", says: "Dark urine after effort should be tested today; please drink and see a doctor."},
 	"replacement_wound_problem":                     {about: "the wound at your new joint", says: "Your surgeon should see the wound at the new joint today."},
 	"new_groin_pain_or_instability":                 {about: "the new pain or wobble", says: "Please have the new groin pain or wobble looked at; we move without weights until then."},
-	"sudden_back_pain_or_height_loss":               {about: "sudden back pain, or being shorter", says: "Sudden back pain, or getting shorter, should be looked at by your doctor before any lifting."},
+	"sudden_back_pain_or_height_loss":               {about: "sudden back pain, or being shorter", says: "Sudden back pain, or getting shorter, should be seen by a doctor today, before any lifting."},
 	"pelvic_heaviness":                              {about: "heaviness below", says: "Please mention the heaviness below to your doctor or a pelvic floor therapist; we never strain."},
 
 	"operation":     {about: "your operation", says: "After an operation we start afresh together."},
