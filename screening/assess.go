@@ -3,9 +3,7 @@ package screening
 import (
 	"cmp"
 	"slices"
-	"strings"
 
-	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
 
@@ -308,6 +306,7 @@ func (a *assessment) questions() {
 			a.out.addOpen(e.reason(unsurely), e.effect.inSetting(a.p.Setting, e.balance))
 		}
 	}
+	a.askClearance()
 	a.eachDay()
 }
 
@@ -340,40 +339,10 @@ func (a *assessment) answered(q *question) bool {
 		return a.p.BP != nil
 	case askCounts:
 		return a.p.Counts != nil && a.p.Counts.Platelets > 0 && a.p.Counts.Haemoglobin > 0
-	case askClearance:
-		return len(a.p.Clearances) > 0 || a.p.Answers[askClearance] != Unknown
 	case askLimit:
 		return a.p.Answers[askLimit] == No || slices.ContainsFunc(a.p.Restrictions, func(r Restriction) bool { return r.inForce(a.p.Day) })
 	}
 	return true
-}
-
-// clearances records which clearances count and which do not.
-func (a *assessment) clearances() {
-	for _, c := range a.p.Clearances {
-		reason := evidence.Because(clearanceCode, clearanceFact).With("who", or(c.Who, "somebody unnamed")).With("day", or(c.Day.String(), "a day not given"))
-		if why := a.p.void(c); why != "" {
-			reason.Code = voidCode
-			a.out.add(reason.With("why", why), nothingFound)
-			continue
-		}
-		a.out.Clearances = append(a.out.Clearances, c)
-		scope := make([]string, len(c.Scope))
-		for i, code := range c.Scope {
-			scope[i] = string(code)
-		}
-		a.out.reviewBy(c.lastDay())
-		a.out.add(reason.With("until", c.lastDay()).With("intensity", c.intensity()).With("scope", strings.Join(scope, ", ")), nothingFound)
-	}
-}
-
-func or(text, otherwise string) string { return cmp.Or(strings.TrimSpace(text), otherwise) }
-
-// reviewBy notes a day on which something that counts lapses.
-func (o *Outcome) reviewBy(d units.Day) {
-	if o.ReviewBy.IsZero() || d < o.ReviewBy {
-		o.ReviewBy = d
-	}
 }
 
 // restrictions binds every dose by the restrictions in force.

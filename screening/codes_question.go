@@ -52,7 +52,7 @@ var writtenQuestions = []question{
 	{code: askConditions, client: "Which conditions, operations or medicines should we know of?", clinician: "The list of conditions was not asked."},
 	{code: askActivity, client: "How often, how long and how hard have you been exercising lately?", clinician: "Activity of the last months; without it the person counts as not regularly active."},
 	{code: askWanted, client: "How hard would you like to train?", clinician: "Wanted intensity; without it vigorous is assumed."},
-	{code: askClearance, yesNo: true, triggers: []Code{"cardiac", "peripheral_vascular", "cerebrovascular", "diabetes_t1", "diabetes_t2", "renal"},
+	{code: askClearance, yesNo: true, triggers: liftable(),
 		client: "Has a doctor agreed that you exercise, and when?", clinician: "Clearance by a named clinician, with day and scope."},
 	{code: askInsulin, yesNo: true, triggers: diabetesTold, means: "insulin_or_secretagogue",
 		client: "Do you take insulin, or tablets that can bring your sugar too low?", clinician: "Insulin or a secretagogue: lows are possible."},

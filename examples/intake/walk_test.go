@@ -109,6 +109,27 @@ func TestNotSure(t *testing.T) {
 	}
 }
 
+// Who is held and could be let go on by a doctor's word is asked for it, and the
+// answer counts.
+func TestClearanceIsAccepted(t *testing.T) {
+	for _, tt := range []struct{ area, group, code string }{
+		{"heart", "heart", "pacemaker"}, {"", "symptoms", "ankle_oedema"}, {"heart", "heart", "major_chd_risk_factors"}, {"joints", "joints", "total_hip_replacement"},
+	} {
+		own := map[string]string{tt.group: tt.code, "clearance": "yes", "clearance_who": "Dr Invented", "clearance_when": "2026-11-01", "clearance_scope": tt.code, "clearance_effort": "2"}
+		if tt.area != "" {
+			own["areas"] = tt.area
+		}
+		p, keys := walk(t, well(own))
+		o, err := p.outcome()
+		if err != nil || !slices.Contains(keys, "clearance_scope") {
+			t.Fatalf("%s: asked %v, %v", tt.code, keys, err)
+		}
+		if o.Route > screening.Tell || o.Meanwhile != screening.WithinLimits {
+			t.Errorf("%s, with a doctor's agreement: %v, %v", tt.code, o.Route, o.Meanwhile)
+		}
+	}
+}
+
 func TestReadHaemoglobin(t *testing.T) {
 	for text, want := range map[string]int{"135 g/L": 135, "13.5 g/dL": 135, "10,3 G/DL": 103, "9.99 g/dL": 99, "135": 0, "13.5": 0, "g/L": 0, "NaN g/L": 0, "9e99 g/L": 0, "-9 g/dL": 0} {
 		got, err := readHaemoglobin(text)

@@ -161,9 +161,7 @@ func (d drawing) answers(p *screening.Profile) {
 	if has(p.Conditions, "hernia") {
 		p.Answers["hernia_symptomatic_or_large"] = d.yes(herniaKnown, herniaTroubles)
 	}
-	if len(p.Diseases.Present) > 0 {
-		p.Answers["clearance"] = screening.No
-	}
+	p.Answers["clearance"] = screening.No
 }
 
 func has(list screening.Checklist, codes ...screening.Code) bool {
