@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"slices"
 
+	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
 
@@ -16,6 +17,7 @@ func Assess(p Profile) (Outcome, error) {
 	}
 	a := assessment{p: p, items: p.found()}
 	a.out.Day = p.Day
+	a.out.ReviewBy = renewal(p.Day)
 	a.lists()
 	a.branch()
 	a.listed()
@@ -293,6 +295,12 @@ func (a *assessment) dayReadings() {
 	a.out.addLow(c)
 }
 
+// renewal is the last day of an assessment of the given day: its own, at the end
+// of the calendar.
+func renewal(day units.Day) units.Day {
+	return max(day, monthsAfter(day, assessmentMonths))
+}
+
 // questions reports triggered questions that no entry stands for.
 func (a *assessment) questions() {
 	for i := range questions {
@@ -307,7 +315,29 @@ func (a *assessment) questions() {
 		}
 	}
 	a.askClearance()
+	a.everyones()
 	a.eachDay()
+}
+
+// everyones asks for what everybody is asked or measured. That it is not known
+// holds nobody by itself.
+func (a *assessment) everyones() {
+	for _, q := range [...]struct {
+		open bool
+		code Code
+	}{
+		{a.p.BP == nil, askPressure}, {a.p.RestingPulse == 0, askPulse}, {a.p.Setting == SettingUnknown, askSetting},
+		{a.p.Falls == nil && int(a.p.Age) >= fallsAge && !a.holds("falls_risk"), askFalls},
+	} {
+		if q.open {
+			a.out.ask(askFor(q.code, ""))
+		}
+	}
+}
+
+// holds reports whether a code is known to be present.
+func (a *assessment) holds(code Code) bool {
+	return slices.ContainsFunc(a.items, func(it item) bool { return it.code == code && it.held == Yes })
 }
 
 // eachDay lists what every day's check must bring: what a condition asks for,

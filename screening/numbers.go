@@ -14,7 +14,8 @@ const (
 	activeMinutes = 30 // a day, at least
 	activeMonths  = 3  // at least
 
-	clearanceMonths = 12 // for which a clearance counts before vigorous exercise
+	assessmentMonths = 12 // after which a person is assessed anew
+	clearanceMonths  = 12 // for which a clearance counts before vigorous exercise
 
 	// List of contraindications; strictly above, and either pressure is enough.
 	absoluteSystolic, absoluteDiastolic = 180, 110 // mmHg
@@ -54,6 +55,7 @@ const (
 	sorenessDays            = 3        // by which soreness has passed its peak
 
 	// Falls.
+	fallsAge                           = 65     // from which everybody is screened
 	fallsScore                         = 4      // of the self-score, at or above
 	fallsMinFollowUp, fallsMaxFollowUp = 30, 90 // days
 

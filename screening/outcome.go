@@ -69,7 +69,7 @@ type Outcome struct {
 	Plan       DayPlan     `json:"plan,omitzero"`        // what the day's check makes of the session; zero before one
 	Ended      []Code      `json:"ended,omitempty"`      // what happened since the assessment; it ends clearances, estimates and the plan
 	EachDay    []Code      `json:"each_day,omitempty"`   // readings that every day's [Check] must bring
-	ReviewBy   units.Day   `json:"review_by,omitzero"`   // last day on which the clearances that count are in force
+	ReviewBy   units.Day   `json:"review_by,omitzero"`   // last day on which training may rest on it: 12 months on, or sooner with a clearance that counted
 	Today      units.Day   `json:"today,omitzero"`       // of the day's check that tightened it, if any
 	Clearances []Clearance `json:"clearances,omitempty"` // in force on the day of the screening, with a name, a day and a scope
 	Waived     string      `json:"waived,omitzero"`      // why an analysis goes without screening; never for a person

@@ -51,6 +51,10 @@ func well(own map[string]string) func(q *question) string {
 			return "none"
 		case q.key == "activity":
 			return "0"
+		case q.key == "blood_pressure":
+			return "128/78"
+		case q.key == "pulse":
+			return "66"
 		}
 		return "don't know"
 	}
@@ -59,7 +63,7 @@ func well(own map[string]string) func(q *question) string {
 // Somebody well is asked this and nothing more.
 func TestOnlyWhatIsTriggered(t *testing.T) {
 	p, keys := walk(t, well(map[string]string{"setting": "3", "wanted": "moderate", "today": "yes"}))
-	want := []string{"age", "setting", "signs", "symptoms", "more_signs", "back_at_all", "diseases", "areas", "wanted", "activity", "today", "hurt", "febrile"}
+	want := []string{"age", "setting", "signs", "symptoms", "more_signs", "back_at_all", "diseases", "areas", "wanted", "activity", "blood_pressure", "pulse", "falls", "falls_unsteady", "falls_afraid", "today", "hurt", "febrile"}
 	for _, key := range keys {
 		if !slices.Contains(want, key) && !strings.HasPrefix(key, "other_") {
 			t.Errorf("%s is asked of somebody well", key)
