@@ -37,6 +37,8 @@ type assessment struct {
 	p     Profile
 	items []item
 	out   Outcome
+
+	lifted []Code // of which a clearance that names one has lifted something
 }
 
 // add takes in one finding. What is light and supervised or graver rests on the
@@ -64,8 +66,8 @@ func (o *Outcome) take(reason evidence.Reason, e effect, open bool) {
 
 // same reports whether f and g say the same of the same.
 func (f Finding) same(g Finding) bool {
-	return f.Reason.Code == g.Reason.Code && slices.Equal(f.Reason.Args, g.Reason.Args) && f.Route == g.Route &&
-		f.Meanwhile == g.Meanwhile && f.Open == g.Open && f.Limits.AsTightAs(g.Limits) && g.Limits.AsTightAs(f.Limits)
+	return f.Reason.Code == g.Reason.Code && slices.Equal(f.Reason.Args, g.Reason.Args) && f.Open == g.Open &&
+		effect{f.Route, f.Meanwhile, f.Limits}.same(effect{g.Route, g.Meanwhile, g.Limits})
 }
 
 // ask takes in a missing question, once.
@@ -112,66 +114,6 @@ func (o *Outcome) addUnasked(list Code, s Setting) {
 	o.ask(askFor(list, ""))
 	reason := evidence.Because(unaskedPrefix+evidence.Code(list), unaskedFact)
 	o.addOpen(reason, unasked[list].softened().inSetting(s, true))
-}
-
-// branch reports the branch of the preparticipation rule, as if all that is not
-// known were yes.
-func (a *assessment) branch() {
-	p := a.p
-	diseases := knownIn(a.items, Unknown, true)
-	symptoms, disease := p.Symptoms.Any() != No, len(diseases) > 0 || !p.Diseases.Asked
-	until, cleared := p.vigorousClearance(diseases)
-	wanted := p.Wanted
-	if wanted == IntensityUnknown {
-		wanted = Vigorous
-		a.out.ask(askFor(askWanted, ""))
-	}
-	if p.Activity == nil {
-		a.out.ask(askFor(askActivity, ""))
-	}
-	b := branchOf(p.Activity.active(), disease, symptoms)
-	need := needOf(b, wanted, cleared)
-	if b == A2 && wanted == Vigorous && cleared {
-		a.out.reviewBy(until)
-	}
-	follows, variant := branchEffect(b, need), plainly
-	needing := diseases
-	for _, it := range a.items {
-		if it.kind == Symptom {
-			needing = append(needing, it)
-		}
-	}
-	hardest, ok := p.coveredAll(needing)
-	if need >= BeforeAny && ok && p.Diseases.Asked && p.Symptoms.Asked {
-		follows, variant = tellModerate.with(Limits{MaxIntensity: hardest}), withClearance
-	}
-	if need == BeforeVigorous {
-		variant = vigorously
-	}
-	reason := evidence.Because(branchPrefix+evidence.Code(b.String())+variant, branchFact(b), activeFact, branchMap).With("need", need)
-	if need >= BeforeAny {
-		reason.Facts = append(reason.Facts, referredFact)
-	}
-	reason.Facts = append(reason.Facts, knownFacts(diseases)...)
-	a.out.add(reason, follows)
-	if DiabetesStart(p) == NotNeeded {
-		a.out.add(evidence.Because(adaCode, adaFact), nothingFound)
-	}
-}
-
-// branchEffect is what follows from a branch without a clearance that counts.
-func branchEffect(b Branch, need Need) effect {
-	switch {
-	case b == N3 || b == A3:
-		return askNothing
-	case b == N2:
-		return askNoLoad
-	case need == BeforeVigorous:
-		return ask.with(Limits{MaxIntensity: Moderate})
-	case b == A2:
-		return tell
-	}
-	return nothingFound
 }
 
 // listed reports every entry that is present or not known.
@@ -222,9 +164,24 @@ func (a *assessment) follows(it item) (effect, evidence.Code) {
 		follows = find(pressureRelative).effect
 	}
 	if hardest, ok := a.p.covered(it.namedBy()); ok && e.released != nil {
-		return follows.lifted(*e.released, hardest), withClearance
+		if left := follows.lifted(*e.released, hardest); !left.same(follows) {
+			a.lifted = append(a.lifted, it.namedBy()...)
+			return left, withClearance
+		}
 	}
 	return follows, variant
+}
+
+// lift notes that clearances answer the need of a branch for all of the items.
+func (a *assessment) lift(items []item) {
+	for _, it := range items {
+		a.lifted = append(a.lifted, it.neededBy()...)
+	}
+}
+
+// same reports whether e and f come to the same.
+func (e effect) same(f effect) bool {
+	return e.route == f.route && e.meanwhile == f.meanwhile && e.limits.AsTightAs(f.limits) && f.limits.AsTightAs(e.limits)
 }
 
 // lifted is what is left of e where a clearance up to an effort releases it. It

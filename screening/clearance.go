@@ -43,6 +43,7 @@ const (
 	whyExpired = "it has expired"
 	whyEvent   = "something has happened since"
 	whyScope   = "it does not say what it speaks for"
+	whyNothing = "it lifts nothing that was found"
 )
 
 // lastDay is the last day on which c is in force.

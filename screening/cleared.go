@@ -12,12 +12,18 @@ import (
 func (a *assessment) clearances() {
 	for _, c := range a.p.Clearances {
 		reason := evidence.Because(clearanceCode, clearanceFact).With("who", or(c.Who, "somebody unnamed")).With("day", or(c.Day.String(), "a day not given"))
-		if why := a.p.void(c); why != "" {
+		why := a.p.void(c)
+		if why == "" {
+			a.out.Clearances = append(a.out.Clearances, c)
+			if !c.names(a.lifted) {
+				why = whyNothing
+			}
+		}
+		if why != "" {
 			reason.Code = voidCode
 			a.out.add(reason.With("why", why), nothingFound)
 			continue
 		}
-		a.out.Clearances = append(a.out.Clearances, c)
 		scope := make([]string, len(c.Scope))
 		for i, code := range c.Scope {
 			scope[i] = string(code)
