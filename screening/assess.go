@@ -48,8 +48,7 @@ func (o *Outcome) add(reason evidence.Reason, e effect) { o.take(reason, e, fals
 // addOpen is add for what an answer or a second reading may still lift.
 func (o *Outcome) addOpen(reason evidence.Reason, e effect) { o.take(reason, e, true) }
 
-// take is add and addOpen. What was found at the screening and is found again
-// on the day is said once.
+// take is add and addOpen.
 func (o *Outcome) take(reason evidence.Reason, e effect, open bool) {
 	if e.meanwhile > WithinLimits {
 		reason.Facts = slices.Concat(reason.Facts, lightFacts)
@@ -58,10 +57,7 @@ func (o *Outcome) take(reason evidence.Reason, e effect, open bool) {
 	if e.limits.Lighten != (Lighten{}) {
 		reason.Facts = append(reason.Facts, lightenFact)
 	}
-	f := Finding{Reason: reason, Route: e.route, Meanwhile: e.meanwhile, Limits: e.limits, Open: open}
-	if !slices.ContainsFunc(o.Findings, f.same) {
-		o.Findings = append(o.Findings, f)
-	}
+	o.Findings = append(o.Findings, Finding{Reason: reason, Route: e.route, Meanwhile: e.meanwhile, Limits: e.limits, Open: open})
 }
 
 // same reports whether f and g say the same of the same.
@@ -85,6 +81,7 @@ func (o *Outcome) close() {
 	}
 	o.Route, o.Meanwhile = max(o.Route, all.route), max(o.Meanwhile, all.meanwhile)
 	o.Limits = o.Limits.Join(all.limits)
+	o.hold()
 	if o.Route == NoRoute {
 		o.Findings = append(o.Findings, Finding{Reason: evidence.Because(nothingCode), Route: NoRoute, Meanwhile: WithinLimits})
 	}

@@ -69,6 +69,7 @@ func Words() evidence.Words {
 	for i := range entries {
 		entries[i].words(w)
 	}
+	addHeld(w)
 	for i := range questions {
 		q := &questions[i]
 		w[askPrefix+evidence.Code(q.code)] = evidence.Wording{Client: q.client, Clinician: q.clinician}

@@ -4,7 +4,7 @@ package screening
 var readingTexts = map[Code]clientText{
 	pressureAbsolute: {about: "your blood pressure", says: "Please ask your doctor about your blood pressure; weights wait until it is lower."},
 	pressureRelative: {about: "your blood pressure", says: "Please ask your doctor about your blood pressure; until then we keep it light, beside you."},
-	untreatedHigh:    {about: "your blood pressure"}, // never found without one of the two above
+	untreatedHigh:    {about: "your blood pressure", says: "Your blood pressure is too high for weights; please ask your doctor. We practise without weights meanwhile."},
 	exertionHigh:     {about: "your blood pressure", says: "Your blood pressure is a little up, so today we keep it moderate and breathe out."},
 	lowCapacity:      {about: "your fitness", says: "We begin gently and beside you; please ask your doctor how far to go."},
 	hbA1cHigh:        {about: "your long-term sugar", says: "Please ask your diabetes team about your long-term sugar; we practise without weights meanwhile."},
@@ -76,7 +76,7 @@ var readingTexts = map[Code]clientText{
 // againTexts are what a client reads while a second reading is waited for.
 var againTexts = map[Code]string{
 	pressureAbsolute: "", // never found without the day's own check
-	untreatedHigh:    "",
+	untreatedHigh:    "Until the second reading we practise without weights.",
 	pressureRelative: "Your blood pressure reads a little high; a second reading will tell more.",
 	pressureToday:    "Your blood pressure is up. Please rest; we will measure again.",
 	pressureLowest:   "Your blood pressure reads very low. Please lie down; we will measure again.",
