@@ -268,6 +268,7 @@ func (a *assessment) questions() {
 			a.out.addOpen(e.reason(unsurely), e.effect.inSetting(a.p.Setting, e.balance))
 		}
 	}
+	a.floor()
 	a.askClearance()
 	a.everyones()
 	a.eachDay()

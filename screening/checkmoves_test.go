@@ -123,10 +123,10 @@ var heartMoves = []checkMove{
 		return was > 0 && was <= 60
 	}},
 	{"pulse", func(_ *rand.Rand, c *screening.Check) bool {
-		if c.RestingPulse > 0 && c.RestingPulse <= 50 {
+		if c.RestingPulse <= 50 { // one that was not taken may count as the worst
 			return false
 		}
-		c.RestingPulse = max(c.RestingPulse, 80) + 40 // to 100 from not measured would be no worse
+		c.RestingPulse = max(c.RestingPulse, 80) + 40
 		return true
 	}},
 	{"saturation", func(_ *rand.Rand, c *screening.Check) bool {

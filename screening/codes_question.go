@@ -69,6 +69,8 @@ var writtenQuestions = []question{
 	{code: askRegion, triggers: []Code{"recent_fracture"}, client: "Which bone was broken?", clinician: "Region of the fracture."},
 	{code: askLimit, yesNo: true, triggers: []Code{"musculoskeletal_limitation"}, client: "Has a surgeon or clinician asked you not to do something?", clinician: "Whether a surgeon or clinician set a restriction; if so, the restriction itself, with its author and until when."},
 
+	{code: askFloor, yesNo: true, triggers: floorCodes,
+		client: "Do you get down to the floor and up again by yourself, without help?", clinician: "Whether the person gets down to the floor and up again alone; until it is known, nothing on the floor."},
 	{code: askBack, yesNo: true, triggers: pointing(),
 		client: "Does your back hurt, or has it hurt lately?", clinician: "Back pain: signs of the spine count together for a back that hurts, and unless it is known not to."},
 	{code: askCounts, triggers: []Code{"blood_disease", "chemotherapy"}, means: askCounts,

@@ -66,6 +66,10 @@ var listMoves = []move{
 	{"answer", func(r *rand.Rand, p *screening.Profile) bool {
 		code := one(r, yesNoCodes)
 		to, ok := nextAnswer(p.Answers[code])
+		if code == "floor_and_up" { // of which a yes is the better answer
+			to, ok = nextAnswer(opposite(p.Answers[code]))
+			to = opposite(to)
+		}
 		p.Answers = maps.Clone(p.Answers)
 		p.Answers[code] = to
 		return ok
@@ -97,6 +101,17 @@ var listMoves = []move{
 		return true
 	}},
 	{"heavier plan", func(_ *rand.Rand, p *screening.Profile) bool { p.PlannedFraction = 1; return true }},
+}
+
+// opposite turns yes into no and back.
+func opposite(a screening.Answer) screening.Answer {
+	switch a {
+	case screening.No:
+		return screening.Yes
+	case screening.Yes:
+		return screening.No
+	}
+	return a
 }
 
 // nextAnswer is the answer next worse than a, false if there is none.

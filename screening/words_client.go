@@ -165,6 +165,7 @@ var clientTexts = map[Code]clientText{
 	"fall":          {about: "your fall", says: "After a fall we look at everything again together."},
 	"new_diagnosis": {about: "the new diagnosis", says: "With a new diagnosis we look at everything again together."},
 
+	askFloor:                      {about: "getting up from the floor", says: "We leave the floor out for now; getting up again is something to practise together later."},
 	"insulin_or_secretagogue":     {about: "insulin, or tablets that lower the sugar", says: "With your medicine the sugar can drop: please keep something sweet at hand, and somebody near."},
 	"hernia_symptomatic_or_large": {about: "how the hernia feels", says: "Please have the hernia looked at; until then nothing that strains your belly."},
 }
