@@ -185,11 +185,10 @@ func (e effect) same(f effect) bool {
 // never forbids what could go on without it, for then losing it would loosen:
 // one for less effort than that answers the question and lifts no limit.
 func (e effect) lifted(released effect, hardest Intensity) effect {
-	own := e.limits.MaxIntensity
 	switch {
-	case e.meanwhile == WithinLimits && own == IntensityUnknown && hardest == Vigorous:
+	case e.meanwhile == WithinLimits && hardest == Vigorous:
 		return released
-	case e.meanwhile == WithinLimits && (own == IntensityUnknown || own > hardest):
+	case e.meanwhile == WithinLimits:
 		return effect{released.route, e.meanwhile, e.limits}
 	}
 	return released.with(Limits{MaxIntensity: hardest})
