@@ -35,9 +35,7 @@ func (a *assessment) clearances() {
 
 // reviewBy notes a day on which something that counts lapses.
 func (o *Outcome) reviewBy(d units.Day) {
-	if o.ReviewBy.IsZero() || d < o.ReviewBy {
-		o.ReviewBy = d
-	}
+	o.ReviewBy = min(o.ReviewBy, d)
 }
 
 func or(text, otherwise string) string { return cmp.Or(strings.TrimSpace(text), otherwise) }

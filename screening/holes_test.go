@@ -184,12 +184,26 @@ func TestStopPressureSources(t *testing.T) {
 	}
 }
 
-// TestOrderOfAnswers holds that the order of answers changes nothing.
+// TestOrderOfAnswers holds that the order of answers changes nothing: of equal
+// gravity the findings stand in the order of the lists.
 func TestOrderOfAnswers(t *testing.T) {
 	codes := []screening.Code{"glaucoma", "beta_blocker", "parkinsons", "hernia", "pacemaker", "icd", "anticoagulant", "osteoporosis"}
 	p := well()
 	p.Conditions = screening.AskedFor(codes...)
 	want := assess(t, p)
+	at := map[evidence.Code]int{}
+	for term := range screening.Codes() {
+		at["screening."+evidence.Code(term.Code)] = len(at)
+	}
+	last := -1
+	for _, f := range want.Findings {
+		if row, listed := at[f.Reason.Code]; listed && f.Route == screening.Tell {
+			if row < last {
+				t.Errorf("%s stands out of order", f.Reason.Code)
+			}
+			last = row
+		}
+	}
 	r := rand.New(rand.NewPCG(50, 6))
 	for range 50 {
 		shuffled := slices.Clone(codes)

@@ -86,6 +86,10 @@ func TestDiabetesAnywhere(t *testing.T) {
 		if o.Meanwhile < screening.LightSupervised {
 			t.Errorf("%s, active: %v", code, o.Meanwhile)
 		}
+		p.Diseases = screening.Checklist{Asked: true, Unsure: []screening.Code{"diabetes_t2"}}
+		if got := screening.Contraindications(p); got.Level < screening.Relative {
+			t.Errorf("%s, type not known: %+v", code, got)
+		}
 		p.Diseases = screening.AskedFor("diabetes_t2")
 		twice := 0
 		for _, f := range assess(t, p).Findings {

@@ -34,6 +34,11 @@ func TestFractureOfTheBack(t *testing.T) {
 			}
 		}
 	}
+	other := blank()
+	other.Events = []screening.Event{{Code: "operation", Day: visit - 30, Region: body.LowerBack}}
+	if o := assess(t, other); o.Route != screening.NoRoute {
+		t.Errorf("an operation on the back is a fracture: %+v", o.Findings)
+	}
 	c, d := quiet(), quiet()
 	c.Events = []screening.Event{{Code: "vertebral_fracture", Day: visit}}
 	d.Events = []screening.Event{{Code: "fracture", Day: visit, Region: body.LowerBack}}
