@@ -39,6 +39,10 @@ func TestFractureOfTheBack(t *testing.T) {
 	if o := assess(t, other); o.Route != screening.NoRoute {
 		t.Errorf("an operation on the back is a fracture: %+v", o.Findings)
 	}
+	other.Conditions, other.Events[0].Day = screening.AskedFor("vertebral_fracture"), visit-3000
+	if o := assess(t, other); o.Meanwhile != screening.UnloadedPractice {
+		t.Errorf("an operation long ago tells when the spine broke: %v", o.Meanwhile)
+	}
 	c, d := quiet(), quiet()
 	c.Events = []screening.Event{{Code: "vertebral_fracture", Day: visit}}
 	d.Events = []screening.Event{{Code: "fracture", Day: visit, Region: body.LowerBack}}

@@ -46,7 +46,7 @@ var plain = map[screening.Code]string{
 
 	"cancer_history_with_new_unremitting_back_pain": "cancer before, and now back pain that never lets up",
 	"fever_with_severe_back_pain":                   "fever, and bad back pain with it",
-	"fracture_after_minor_trauma_with_osteoporosis": "thin bones, and back pain since a small knock or fall",
+	"fracture_after_minor_trauma_with_osteoporosis": "osteoporosis, and back pain since a small knock or fall",
 	"sudden_back_pain_after_major_injury":           "sudden back pain since a big accident or fall",
 	"unremitting_night_pain":                        "back pain at night that nothing eases",
 	"back_pain_not_better_at_a_month":               "back pain that is no better after a month",
@@ -93,7 +93,7 @@ var plain = map[screening.Code]string{
 	"copd_asymptomatic": "a lung disease that gives no trouble just now",
 	"copd_uncontrolled": "a lung disease that gives trouble just now",
 
-	"osteoporosis":                "thin bones (osteoporosis)",
+	"osteoporosis":                "osteoporosis: bones that break more easily",
 	"vertebral_fracture":          "a broken bone in the spine, ever",
 	"recent_fracture":             "another broken bone in the last six months, or slow to heal",
 	"bone_metastases":             "cancer that has spread to a bone",
