@@ -14,7 +14,7 @@ const held evidence.Code = ".held"
 
 // offered are the reasons whose sentence to the client lets something go on, and
 // how much. Codes stand without their prefix.
-var offered = map[evidence.Code]Meanwhile{
+var offered = map[Code]Meanwhile{
 	"branch.N1": WithinLimits, "branch.A1": WithinLimits, "branch.A2": WithinLimits, "branch.A2.vigorous": WithinLimits,
 	"branch.N2.clearance": WithinLimits, "branch.N3.clearance": WithinLimits, "branch.A3.clearance": WithinLimits,
 
@@ -24,45 +24,45 @@ var offered = map[evidence.Code]Meanwhile{
 	"pelvic_organ_prolapse": WithinLimits, "foot_ulcer_neuropathy": WithinLimits, "parkinsons": WithinLimits, "vertigo": WithinLimits,
 	"frailty": WithinLimits, "frailty_dose": WithinLimits, "falls_risk": WithinLimits, "cfs_level_1": WithinLimits, "cfs_level_2": WithinLimits,
 	"nephropathy": WithinLimits, "npdr_moderate_or_worse": WithinLimits, "diabetic_retinopathy_severe": WithinLimits, "retinopathy_high_intensity": WithinLimits,
-	"hypertension_high_risk": WithinLimits, evidence.Code(exertionHigh): WithinLimits, evidence.Code(saturationFloor): WithinLimits,
-	evidence.Code(glucoseHigh): WithinLimits, evidence.Code(glucoseHighest): WithinLimits, evidence.Code(glucoseBelowEat): WithinLimits,
-	evidence.Code(ketonesLight): WithinLimits, evidence.Code(sorenessLasting): WithinLimits, evidence.Code(unwellToday): WithinLimits,
+	"hypertension_high_risk": WithinLimits, exertionHigh: WithinLimits, saturationFloor: WithinLimits,
+	glucoseHigh: WithinLimits, glucoseHighest: WithinLimits, glucoseBelowEat: WithinLimits,
+	ketonesLight: WithinLimits, sorenessLasting: WithinLimits, unwellToday: WithinLimits,
 
-	"diabetes": LightSupervised, "diabetes_t1": LightSupervised, "diabetes_t2": LightSupervised, evidence.Code(heartFailure): LightSupervised,
+	"diabetes": LightSupervised, "diabetes_t1": LightSupervised, "diabetes_t2": LightSupervised, heartFailure: LightSupervised,
 	"exertional_angina": LightSupervised, "pacemaker": LightSupervised, "icd": LightSupervised, "low_functional_capacity": LightSupervised,
-	evidence.Code(lowCapacity): LightSupervised, evidence.Code(pressureRelative): LightSupervised, evidence.Code(noStrips): LightSupervised,
+	lowCapacity: LightSupervised, pressureRelative: LightSupervised, noStrips: LightSupervised,
 	"total_knee_replacement": LightSupervised, "cfs_level_7": LightSupervised, "cfs_level_8": LightSupervised,
 
 	"vertebral_fracture": UnloadedPractice, "osteoporosis_with_vertebral_fracture": UnloadedPractice, "bone_metastases": UnloadedPractice,
 	"new_groin_pain_or_instability": UnloadedPractice, "pain_made_worse_by_training": UnloadedPractice, "acute_joint_inflammation": UnloadedPractice,
 	"unstable_or_injured_joint": UnloadedPractice, "end_stage_illness": UnloadedPractice, "cfs_level_6": UnloadedPractice, "cfs_level_9": UnloadedPractice,
-	evidence.Code(hbA1cHigh): UnloadedPractice, evidence.Code(untreatedHigh): UnloadedPractice, evidence.Code(untreatedHigh + Code(onceMore)): UnloadedPractice,
+	hbA1cHigh: UnloadedPractice, untreatedHigh: UnloadedPractice, untreatedHigh + ".again": UnloadedPractice,
 }
 
 // heldTexts are what a client who is held reads in place of some of them; empty
 // where the others say enough.
-var heldTexts = map[evidence.Code]string{
+var heldTexts = map[Code]string{
 	"branch.N1": "", "branch.A1": "", "branch.A2": "Please tell your doctor that you train.",
 	"branch.A2.vigorous":  "Please ask your doctor before you train hard.",
 	"branch.N2.clearance": "", "branch.N3.clearance": "", "branch.A3.clearance": "",
 
-	evidence.Code(exertionHigh):    "Your blood pressure is a little up today.",
-	evidence.Code(saturationFloor): "Your oxygen is a touch low today.",
-	evidence.Code(glucoseHigh):     "Your sugar is high. Please test for ketones.",
-	evidence.Code(glucoseHighest):  "Your sugar is very high. Please test for ketones and ask about your insulin.",
-	evidence.Code(glucoseBelowEat): "Please eat something with sugar, and keep somebody near.",
-	evidence.Code(ketonesLight):    "The ketones are low enough.",
-	evidence.Code(sorenessLasting): "Your muscles are still sore; they need a little longer.",
-	evidence.Code(unwellToday):     "You are a little under the weather; please rest.",
+	exertionHigh:    "Your blood pressure is a little up today.",
+	saturationFloor: "Your oxygen is a touch low today.",
+	glucoseHigh:     "Your sugar is high. Please test for ketones.",
+	glucoseHighest:  "Your sugar is very high. Please test for ketones and ask about your insulin.",
+	glucoseBelowEat: "Please eat something with sugar, and keep somebody near.",
+	ketonesLight:    "The ketones are low enough.",
+	sorenessLasting: "Your muscles are still sore; they need a little longer.",
+	unwellToday:     "You are a little under the weather; please rest.",
 
-	evidence.Code(untreatedHigh): "", evidence.Code(untreatedHigh + Code(onceMore)): "",
+	untreatedHigh: "", untreatedHigh + ".again": "",
 }
 
 // Offers returns the most that the client's sentence of a reason lets go on,
 // and whether it lets anything go on at all. No finding of an outcome offers more
 // than its Meanwhile.
 func Offers(code evidence.Code) (Meanwhile, bool) {
-	name := evidence.Code(strings.TrimPrefix(string(code), string(reasonPrefix)))
+	name := unprefixed(code)
 	if most, ok := offered[name]; ok {
 		return most, true
 	}
@@ -70,6 +70,11 @@ func Offers(code evidence.Code) (Meanwhile, bool) {
 		return WithinLimits, true // an agreement that lifted a hold
 	}
 	return MeanwhileUnknown, false
+}
+
+// unprefixed is a reason's code without the package's prefix.
+func unprefixed(code evidence.Code) Code {
+	return Code(strings.TrimPrefix(string(code), string(reasonPrefix)))
 }
 
 // hold leaves out sentences that let more go on than o does, and what is said
@@ -93,7 +98,7 @@ func addHeld(w evidence.Words) {
 		if _, ok := Offers(code); !ok {
 			continue
 		}
-		name := evidence.Code(strings.TrimPrefix(string(code), string(reasonPrefix)))
+		name := unprefixed(code)
 		client, own := heldTexts[name]
 		if !own {
 			client = heldText(name)
@@ -103,7 +108,7 @@ func addHeld(w evidence.Words) {
 }
 
 // heldText is put together for an entry.
-func heldText(name evidence.Code) string {
+func heldText(name Code) string {
 	code, variant, _ := strings.Cut(string(name), ".")
 	e, about := find(Code(code)), text(Code(code)).about
 	switch {
