@@ -43,13 +43,7 @@ type assessment struct {
 
 // add takes in one finding. What is light and supervised or graver rests on the
 // facts of its limits too.
-func (o *Outcome) add(reason evidence.Reason, e effect) { o.take(reason, e, false) }
-
-// addOpen is add for what an answer or a second reading may still lift.
-func (o *Outcome) addOpen(reason evidence.Reason, e effect) { o.take(reason, e, true) }
-
-// take is add and addOpen.
-func (o *Outcome) take(reason evidence.Reason, e effect, open bool) {
+func (o *Outcome) add(reason evidence.Reason, e effect) {
 	if e.meanwhile > WithinLimits {
 		reason.Facts = slices.Concat(reason.Facts, lightFacts)
 	}
@@ -57,7 +51,13 @@ func (o *Outcome) take(reason evidence.Reason, e effect, open bool) {
 	if e.limits.Lighten != (Lighten{}) {
 		reason.Facts = append(reason.Facts, lightenFact)
 	}
-	o.Findings = append(o.Findings, Finding{Reason: reason, Route: e.route, Meanwhile: e.meanwhile, Limits: e.limits, Open: open})
+	o.Findings = append(o.Findings, Finding{Reason: reason, Route: e.route, Meanwhile: e.meanwhile, Limits: e.limits})
+}
+
+// addOpen is add for what an answer or a second reading may still lift.
+func (o *Outcome) addOpen(reason evidence.Reason, e effect) {
+	o.add(reason, e)
+	o.Findings[len(o.Findings)-1].Open = true
 }
 
 // same reports whether f and g say the same of the same.

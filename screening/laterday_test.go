@@ -70,10 +70,14 @@ func TestLaterDayAgreed(t *testing.T) {
 	o := assess(t, p)
 	c := quiet()
 	c.BP, c.BPAgain, c.Day = pressure(165, 95), pressure(165, 95), visit+10
-	expect(t, mustToday(t, c, o), screening.Tell, screening.WithinLimits)
+	agreed := mustToday(t, c, o)
+	expect(t, agreed, screening.Tell, screening.WithinLimits)
+	if misses(agreed, "clearance") {
+		t.Error("an agreement in force is asked for")
+	}
 	c.Day = visit + 11
-	if got := mustToday(t, c, o); got.Meanwhile < screening.LightSupervised {
-		t.Errorf("run out: %v", got.Meanwhile)
+	if got := mustToday(t, c, o); got.Meanwhile < screening.LightSupervised || !misses(got, "clearance") {
+		t.Errorf("run out: %v, missing %v", got.Meanwhile, got.Missing)
 	}
 	c.Day, c.Events = visit+5, []screening.Event{{Code: "hospital_stay", Day: visit + 1}}
 	if got := mustToday(t, c, o); got.Meanwhile < screening.LightSupervised {

@@ -35,6 +35,15 @@ func TestOffersAreListed(t *testing.T) {
 	}
 }
 
+// TestQuestionsOfferNothing holds that no question lets anything go on.
+func TestQuestionsOfferNothing(t *testing.T) {
+	for prompt := range screening.Prompts() {
+		if most, ok := screening.Offers(evidence.Code("screening.ask." + prompt.Code)); ok {
+			t.Errorf("the question %s offers %v", prompt.Code, most)
+		}
+	}
+}
+
 // TestNobodyHeldReadsGoOn reads to random clients what they are told: nothing
 // of it lets more go on than the joined outcome does, and who is held reads a
 // sentence of what holds them.

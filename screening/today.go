@@ -168,6 +168,7 @@ func (c Check) lists(o *Outcome) {
 		Clearances: o.Clearances, Events: c.Events,
 	}}
 	a.measured()
+	a.askClearance()
 	*o = a.out
 	o.addLow(c)
 }

@@ -66,7 +66,7 @@ func Offers(code evidence.Code) (Meanwhile, bool) {
 	if most, ok := offered[name]; ok {
 		return most, true
 	}
-	if strings.HasSuffix(string(name), string(withClearance)) {
+	if of, agreed := strings.CutSuffix(string(name), string(withClearance)); agreed && find(Code(of)) != nil {
 		return WithinLimits, true // an agreement that lifted a hold
 	}
 	return MeanwhileUnknown, false
