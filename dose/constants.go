@@ -35,6 +35,8 @@ const (
 	factRetest      evidence.FactID = "dose.retest"
 	factExpiry      evidence.FactID = "dose.expiry"
 	factWarmUp      evidence.FactID = "dose.warm-up"
+	factReviewed    evidence.FactID = "dose.review-overdue"
+	factTestAge     evidence.FactID = "dose.test-age"
 )
 
 const (
@@ -67,6 +69,7 @@ const (
 	buildDays     = 42 // from one review to the next later on
 	retestDays    = 21
 	expiryDays    = 56 // no plan is followed longer without a review
+	testDays      = 84 // no test of strength is used longer
 )
 
 var (
@@ -114,6 +117,8 @@ var facts = []evidence.Fact{
 	{ID: factTwoWeeks, Value: "two weeks of familiarisation come first; then a review, and one every six weeks", Basis: evidence.Design},
 	{ID: factRetest, Value: "an estimate is made anew after three weeks", Basis: evidence.Design, From: []evidence.FactID{"onerm.untrained.again"}},
 	{ID: factExpiry, Value: "a plan expires after eight weeks, or when a clearance that it rests on lapses", Basis: evidence.Design},
+	{ID: factReviewed, Value: "nobody is dosed on an assessment whose review is overdue", Basis: evidence.Design},
+	{ID: factTestAge, Value: "a test of strength is used for twelve weeks at most, and none from before an event that ends it", Basis: evidence.Design, From: []evidence.FactID{factRetest}},
 	{ID: factWarmUp, Value: "five minutes of easy movement before a session", Basis: evidence.Design},
 	{ID: factHeld, Value: "10 to 30 seconds or metres where an exercise states no range", Basis: evidence.Design},
 	{ID: factPace, Value: "0.5 metres a second when carrying, for the length of a session", Basis: evidence.Design},

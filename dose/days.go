@@ -36,7 +36,7 @@ func checkDays(days []units.Day) error {
 // Among equals the earliest days win.
 func (p *planner) days() []units.Day {
 	most := threeDays
-	if p.items[0].Phase == Maintain {
+	if p.phase() == Maintain {
 		most = maintainDays
 	}
 	for _, item := range p.items {
@@ -45,6 +45,16 @@ func (p *planner) days() []units.Day {
 		}
 	}
 	return spread(slices.Sorted(slices.Values(p.r.Days)), most)
+}
+
+// phase returns the phase of the week: the earliest of any exercise, so that what
+// is still learnt is looked at soon.
+func (p *planner) phase() Phase {
+	phase := p.items[0].Phase
+	for _, item := range p.items {
+		phase = min(phase, item.Phase)
+	}
+	return phase
 }
 
 // spread returns the largest choice of at most n sorted days that keeps the
@@ -86,7 +96,7 @@ func (p *planner) weekReasons(days []units.Day) []evidence.Reason {
 		evidence.Because("dose.dates", factTwoWeeks, factRetest, factExpiry),
 		evidence.Because("dose.stop-and-ask"),
 	}
-	if p.items[0].Phase == Familiarise {
+	if p.phase() == Familiarise {
 		list = append(list, evidence.Because("dose.familiarise", factTwoWeeks))
 	}
 	if light := p.belowGoal(); light > 0 {

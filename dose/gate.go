@@ -11,6 +11,9 @@ import (
 // nil if none does.
 func gate(r Request) error {
 	switch o := r.Screening; {
+	case !o.ReviewBy.IsZero() && r.Day > o.ReviewBy:
+		why := evidence.Because("dose.review-overdue", factReviewed).With("review", o.ReviewBy).With("day", r.Day)
+		return r.barred(ErrNoDose, why, evidence.Because("dose.free-by-assessment"))
 	case o.Route >= screening.SameDay:
 		return r.barred(ErrNoDose, outcomeReason("dose.no-dose", o), evidence.Because("dose.free-by-being-seen"))
 	case o.Meanwhile == screening.Nothing:

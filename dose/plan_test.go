@@ -114,8 +114,10 @@ func randomWeek(t *testing.T, rng *rand.Rand) dose.WeekRequest {
 	r.Goal = guideline.Goal(1 + rng.IntN(7))
 	r.Phase = dose.Phase(rng.IntN(5))
 	r.Setting = screening.Setting(1 + rng.IntN(4))
-	if rng.IntN(2) == 0 {
-		r.Technique = dose.Observation{Who: "a colleague", Day: firstDay}
+	for _, ex := range exercises {
+		if rng.IntN(2) == 0 {
+			r.Seen = append(r.Seen, dose.Seen{Exercise: ex.ID, Observation: dose.Observation{Who: "a colleague", Day: firstDay}})
+		}
 	}
 	var kg []float64
 	for range rng.IntN(6) {

@@ -102,8 +102,8 @@ func (p *planner) dose(ex exercise.Exercise) (Prescription, error) {
 // doseSide prescribes with the estimate and the set that fit, if there are any.
 func (p *planner) doseSide(ex exercise.Exercise, side body.Side) (Prescription, error) {
 	r := Request{
-		Screening: p.r.Screening, Setting: p.r.Setting, Exercise: ex, Side: side,
-		Goal: p.r.Goal, Training: p.r.Training, Age: p.r.Age, Phase: p.r.Phase, Technique: p.r.Technique,
+		Day: p.r.Day, Screening: p.r.Screening, Setting: p.r.Setting, Exercise: ex, Side: side,
+		Goal: p.r.Goal, Training: p.r.Training, Age: p.r.Age, Phase: p.r.Phase, Technique: p.r.Technique(ex.ID),
 		Performed: p.performed(ex, side), Kit: p.r.Kit, Guideline: p.r.Guideline,
 	}
 	var note []evidence.Reason

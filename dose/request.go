@@ -15,6 +15,9 @@ import (
 
 // A Request is all that one prescription depends on.
 type Request struct {
+	// Day is the day that is decided on. Nothing that the dose rests on may be of
+	// a later one, and the outcome's review not be over.
+	Day       units.Day         `json:"day"`
 	Screening screening.Outcome `json:"screening"` // zero: ErrNotScreened
 	Setting   screening.Setting `json:"setting"`   // where and with whom
 	Exercise  exercise.Exercise `json:"exercise"`
@@ -27,7 +30,7 @@ type Request struct {
 	Age      body.Age       `json:"age"`            // years
 	Phase    Phase          `json:"phase,omitzero"` // zero: familiarise for a novice, else build; reported as assumed
 
-	// Technique is who saw the person's technique, and when. A novice whose
+	// Technique is who saw the person do this exercise, and when. A novice whose
 	// technique nobody saw stays in the phase Familiarise.
 	Technique Observation `json:"technique,omitzero"`
 
@@ -45,16 +48,6 @@ type Request struct {
 	Guideline guideline.ID `json:"guideline,omitzero"`
 }
 
-// An Observation is somebody's look at how the person moves. The zero value
-// means that nobody looked.
-type Observation struct {
-	Who string    `json:"who"`
-	Day units.Day `json:"day"`
-}
-
-// Made reports whether somebody looked, on a day.
-func (o Observation) Made() bool { return o.Who != "" && o.Day.Check() == nil }
-
 // UnmarshalJSON is strict: unknown fields and fields given twice are errors.
 func (r *Request) UnmarshalJSON(data []byte) error {
 	type plain Request
@@ -67,6 +60,8 @@ func (r Request) validate() error {
 		return &units.FieldError{Path: "/screening", Allowed: "the outcome of an assessment", Err: ErrNotScreened}
 	}
 	var bad units.FieldErrors
+	bad.Add("", checkDay(r.Day, r.Screening))
+	bad.Add("/technique/day", upTo(r.Day, r.Technique.Day))
 	bad.Add("/setting", r.Setting.Check())
 	bad.Add("/exercise", r.Exercise.Validate())
 	bad.Add("/side", r.checkSide())
@@ -104,6 +99,7 @@ func (r Request) checkSide() error {
 func (r Request) checkPerformed(s setlog.Set) error {
 	var bad units.FieldErrors
 	bad.Add("", s.ValidateFor(r.Exercise.ID, r.Exercise.Hold))
+	bad.Add("/day", r.stillSays(s.Day))
 	if !r.Exercise.OneSided && s.Side.Check() == nil && s.Side != body.Both {
 		bad.Add("/side", units.Field("", s.Side, "both, since the exercise works both sides at once", units.ErrConflict))
 	}
@@ -116,6 +112,7 @@ func (r Request) checkEstimate(e onerm.Estimate) error {
 		return err
 	}
 	var bad units.FieldErrors
+	bad.Add("/day", r.stillSays(e.Day))
 	if e.Exercise != r.Exercise.ID {
 		bad.Add("/exercise", units.Field("", e.Exercise, string(r.Exercise.ID), units.ErrConflict))
 	}

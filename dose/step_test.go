@@ -202,7 +202,7 @@ func TestFrameIsShared(t *testing.T) {
 func TestContinueAgainstPlainSearch(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		r := dose.Request{
-			Screening: screening.Outcome{Route: screening.NoRoute, Meanwhile: screening.WithinLimits}, Setting: screening.InGroup,
+			Day: firstDay, Screening: screening.Outcome{Route: screening.NoRoute, Meanwhile: screening.WithinLimits}, Setting: screening.InGroup,
 			Side: body.Both, Goal: 1, Training: body.Intermediate, Age: 66, Kit: drawKit(t),
 		}
 		r.Exercise = rapid.SampledFrom(exercises).Filter(func(e exercise.Exercise) bool { return e.Hold == body.OneHand }).Draw(t, "exercise")

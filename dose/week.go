@@ -17,13 +17,14 @@ import (
 
 // A WeekRequest is all that a week depends on.
 type WeekRequest struct {
+	Day       units.Day         `json:"day"` // that is decided on; the sessions are on it or later
 	Screening screening.Outcome `json:"screening"`
 	Setting   screening.Setting `json:"setting"`
 	Goal      guideline.Goal    `json:"goal"`
 	Training  body.Training     `json:"training"`
-	Age       body.Age          `json:"age"`                // years
-	Phase     Phase             `json:"phase,omitzero"`     // zero: by training status, reported as assumed
-	Technique Observation       `json:"technique,omitzero"` // without it a novice stays in Familiarise
+	Age       body.Age          `json:"age"`            // years
+	Phase     Phase             `json:"phase,omitzero"` // zero: by training status, reported as assumed
+	Seen      []Seen            `json:"seen,omitempty"` // whose technique; without it a novice stays in Familiarise
 
 	// Exercises that are wanted, the most wanted first; empty: one for each
 	// large movement, reported as assumed.
@@ -135,7 +136,7 @@ func PlanWeek(r WeekRequest) (Week, error) {
 	days := p.days()
 	p.fitMinutes()
 	p.order()
-	week.Phase, week.LeftOut = p.items[0].Phase, p.leftOut
+	week.Phase, week.LeftOut = p.phase(), p.leftOut
 	for _, day := range days {
 		week.Sessions = append(week.Sessions, Session{day, p.items, warmUpMinutes, wholeMinutes(p.items)})
 	}
@@ -160,6 +161,8 @@ func (r WeekRequest) validate() error {
 		return &units.FieldError{Path: "/screening", Allowed: "the outcome of an assessment", Err: ErrNotScreened}
 	}
 	var bad units.FieldErrors
+	bad.Add("", checkDay(r.Day, r.Screening))
+	bad.Add("/seen", r.checkSeen())
 	for i, id := range r.Exercises {
 		_, err := r.Catalogue.Lookup(string(id))
 		bad.Add(path("/exercises", i), err)
@@ -175,6 +178,11 @@ func (r WeekRequest) validate() error {
 		bad.Add(path("/performed", i), s.Validate())
 	}
 	bad.Add("/days", checkDays(r.Days))
+	for i, d := range r.Days {
+		if d < r.Day && d.Check() == nil {
+			bad.Add(path("/days", i), units.Field("", d, r.Day.String()+", the day decided on, or later", units.ErrConflict))
+		}
+	}
 	if r.Minutes < 0 {
 		bad.Add("/minutes", units.Field("", r.Minutes, "0 or more minutes", units.ErrOutOfRange))
 	}

@@ -19,6 +19,10 @@ var words = evidence.Words{
 		Client:    "Please wait with the exercises until this is answered.",
 		Clinician: "No dose yet: route {route}, meanwhile {meanwhile}; gravest finding {finding}.",
 	},
+	"dose.review-overdue": {
+		Client:    "It is time to go through the questions again before we go on.",
+		Clinician: "No dose: the assessment was to be made anew by {review}; the day decided on is {day}.",
+	},
 	"dose.unloaded-only": {
 		Client:    "For now we practise the movements without weights, until we have an answer.",
 		Clinician: "{exercise}: only unloaded practice may go on; route {route}, gravest finding {finding}.",
@@ -41,6 +45,7 @@ var words = evidence.Words{
 	},
 	"dose.free-by-being-seen": {Clinician: "Would be freed by: the person being seen, and a new screening with the answer recorded."},
 	"dose.free-by-answer":     {Clinician: "Would be freed by: the missing answers, or a named clinician's clearance that covers the findings."},
+	"dose.free-by-assessment": {Clinician: "Would be freed by: a new assessment."},
 	"dose.free-by-setting":    {Clinician: "Would be freed by: a setting with at least this supervision: {least}."},
 	"dose.free-by-variant":    {Clinician: "Would be freed by: a variant that does not ask for it."},
 	"dose.free-by-lighter":    {Clinician: "Would be freed by: a weight of {most} or less."},

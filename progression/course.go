@@ -14,7 +14,8 @@ import (
 // [Next] depends on.
 type Course struct {
 	// Request is what the dose of the day depends on, as for [dose.Prescribe]:
-	// the outcome of the day's screening, the exercise, the kit.
+	// the outcome of the day's screening, the exercise, the kit. Its day may be
+	// left out: it is that of the course.
 	Request dose.Request `json:"request"`
 	Log     []Visit      `json:"log"` // of this exercise, the oldest first; each with its day
 	Day     units.Day    `json:"day"` // of the visit that is decided on
@@ -110,6 +111,9 @@ func (c Course) Validate() error {
 	}
 	if c.BodyMass < 0 {
 		bad.Add("/body_mass", units.Field("", c.BodyMass, "0 kg or more", units.ErrOutOfRange))
+	}
+	if d := c.Request.Day; !d.IsZero() && d != c.Day {
+		bad.Add("/request/day", units.Field("", d, c.Day.String()+", the day of the course", units.ErrConflict))
 	}
 	bad.Add("/policy", c.Policy.Validate())
 	return bad.Err()

@@ -39,7 +39,7 @@ func decide(c Course, waits bool) (Decision, error) {
 	if err := c.Validate(); err != nil {
 		return Decision{}, err
 	}
-	c.Request.Technique = c.technique()
+	c.Request.Day, c.Request.Technique = c.Day, c.technique()
 	n := next{c: c, waits: waits}
 	if why := c.referred(); len(why) > 0 {
 		return n.refer(why...), nil

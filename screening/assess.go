@@ -18,6 +18,7 @@ func Assess(p Profile) (Outcome, error) {
 	}
 	a := assessment{p: p, items: p.found()}
 	a.out.Day = p.Day
+	a.out.TestsFrom = testsFrom(p.Events, p.Conditions, p.Day)
 	a.lists()
 	a.branch()
 	a.listed()

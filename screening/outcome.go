@@ -69,9 +69,12 @@ type Outcome struct {
 	Plan      DayPlan    `json:"plan,omitzero"`      // what the day's check makes of the session; zero before one
 	Ended     []Code     `json:"ended,omitempty"`    // what happened since the assessment; it ends clearances, estimates and the plan
 	EachDay   []Code     `json:"each_day,omitempty"` // readings that every day's [Check] must bring
-	ReviewBy  units.Day  `json:"review_by,omitzero"` // last day on which the clearances that count are in force
-	Today     units.Day  `json:"today,omitzero"`     // of the day's check that tightened it, if any
-	Waived    string     `json:"waived,omitzero"`    // why an analysis goes without screening; never for a person
+	// TestsFrom is the first day whose tests of strength say something: what was
+	// tested before an event that ends estimates does not. 0: all do.
+	TestsFrom units.Day `json:"tests_from,omitzero"`
+	ReviewBy  units.Day `json:"review_by,omitzero"` // last day on which the clearances that count are in force
+	Today     units.Day `json:"today,omitzero"`     // of the day's check that tightened it, if any
+	Waived    string    `json:"waived,omitzero"`    // why an analysis goes without screening; never for a person
 }
 
 // UnmarshalJSON is strict: unknown fields and fields given twice are errors.

@@ -99,6 +99,7 @@ func Run(t Trainee, s Setup, src rand.Source) ([]Visit, error) {
 	if err := bad.Err(); err != nil {
 		return nil, err
 	}
+	s.Request.Day = s.Start
 	f, err := dose.NewFrame(s.Request)
 	if err != nil {
 		return nil, units.At("/setup/request", err)
@@ -157,6 +158,7 @@ func (r *run) visit(week int, day units.Day) (bool, error) {
 // plan returns the dose of the day, nil for none.
 func (r *run) plan(week int, day units.Day, v *Visit) (*dose.Prescription, error) {
 	request := r.s.Request
+	request.Day = day
 	if request.Phase == dose.PhaseUnknown && r.s.Familiarise > 0 {
 		request.Phase = dose.Familiarise
 		if week >= r.s.Familiarise {

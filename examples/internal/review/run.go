@@ -32,6 +32,7 @@ func Run(c Case) (Result, error) {
 	if err != nil {
 		return Result{}, err
 	}
+	c.On = next
 	planned, err := plan.Run(plan.Case(c.planned))
 	if err != nil {
 		return Result{}, err
@@ -120,8 +121,8 @@ func (c Case) course(ex exercise.Exercise, log []progression.Visit, r dose.WeekR
 	course := progression.Course{
 		Log: log, Day: next, Absence: c.Absence, BodyMass: c.BodyMass, Policy: c.Policy,
 		Request: dose.Request{
-			Screening: r.Screening, Setting: r.Setting, Exercise: ex, Side: body.Both, Goal: r.Goal, Training: r.Training,
-			Age: r.Age, Phase: r.Phase, Technique: r.Technique, Kit: r.Kit, Guideline: r.Guideline,
+			Day: next, Screening: r.Screening, Setting: r.Setting, Exercise: ex, Side: body.Both, Goal: r.Goal, Training: r.Training,
+			Age: r.Age, Phase: r.Phase, Technique: r.Technique(ex.ID), Kit: r.Kit, Guideline: r.Guideline,
 		},
 	}
 	if n := len(log); n > 0 {

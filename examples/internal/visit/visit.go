@@ -30,7 +30,11 @@ type Case struct {
 	Days      []units.Day       `json:"days"`
 	Minutes   int               `json:"minutes,omitzero"`
 	Exercises []exercise.ID     `json:"exercises,omitempty"`
+	Seen      []dose.Seen       `json:"seen,omitempty"` // who saw the technique of which exercise, and when
 	Guideline guideline.ID      `json:"guideline,omitzero"`
+
+	// On is the day that is decided on, where that is not the day of the visit.
+	On units.Day `json:"-"`
 }
 
 // UnmarshalJSON is strict: unknown fields and fields given twice are errors.
@@ -83,7 +87,7 @@ func Run(c Case) (Result, error) {
 		return Result{}, err
 	}
 	week, err := dose.PlanWeek(dose.WeekRequest{
-		Screening: outcome, Setting: c.Profile.Setting, Goal: c.Goal, Training: c.Training, Age: c.Profile.Age,
+		Day: c.Day(), Seen: c.Seen, Screening: outcome, Setting: c.Profile.Setting, Goal: c.Goal, Training: c.Training, Age: c.Profile.Age,
 		Exercises: c.Exercises, Estimates: result.Estimates, Performed: c.Tests, Kit: c.Kit, Guideline: c.Guideline,
 		Days: c.Days, Minutes: c.Minutes, Task: c.Task,
 	})
@@ -97,6 +101,18 @@ func Run(c Case) (Result, error) {
 		result.Week = &week
 	}
 	return result, nil
+}
+
+// Day returns the day that is decided on: On, else that of the day's check, else
+// that of the screening.
+func (c Case) Day() units.Day {
+	switch {
+	case !c.On.IsZero():
+		return c.On
+	case c.Today != nil:
+		return c.Today.Day
+	}
+	return c.Profile.Day
 }
 
 func assess(c Case) (screening.Outcome, error) {
