@@ -91,11 +91,13 @@ func (w *Week) UnmarshalJSON(data []byte) error {
 	return units.DecodeJSON(data, (*plain)(w))
 }
 
-// standardStart is one exercise for each large movement, then smaller ones, in
-// the order of what everyday tasks need most.
+// standardStart is one exercise for each large region (Design): knees, upper
+// back, hips, chest, calves, shoulders, grip, trunk and the side of the hip.
+// Legs and arms take turns, so that where minutes run short both have had
+// theirs; the regions of the largest muscles come first.
 var standardStart = []exercise.ID{
-	"goblet-squat", "one-arm-dumbbell-row", "dumbbell-floor-press", "dumbbell-romanian-deadlift",
-	"suitcase-carry", "standing-calf-raise", "dumbbell-shoulder-press", "dead-bug", "lateral-raise",
+	"goblet-squat", "one-arm-dumbbell-row", "dumbbell-romanian-deadlift", "dumbbell-floor-press",
+	"dumbbell-calf-raise", "dumbbell-shoulder-press", "farmers-carry", "dead-bug", "standing-leg-out",
 }
 
 // PlanWeek plans a week: the same session on each of its days.

@@ -104,7 +104,7 @@ func drawProfile(t *rapid.T) screening.Profile {
 	}
 	if seldom(t, "cleared", 3) {
 		scope := slices.Concat(p.Diseases.Present, p.Diseases.Unsure, p.Symptoms.Present, p.Conditions.Present, p.Conditions.Unsure)
-		p.Clearances = []screening.Clearance{{Who: "Dr A", Day: firstDay - units.Day(between(t, "cleared before", 2, 200)), Scope: scope, Intensity: screening.Intensity(between(t, "cleared for", 2, 4))}}
+		p.Clearances = []screening.Clearance{{Who: "doctor A", Day: firstDay - units.Day(between(t, "cleared before", 2, 200)), Scope: scope, Intensity: screening.Intensity(between(t, "cleared for", 2, 4))}}
 	}
 	if seldom(t, "restricted", 6) {
 		addRestriction(t, &p)

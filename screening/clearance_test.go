@@ -133,7 +133,7 @@ func TestClearanceForLessEffort(t *testing.T) {
 
 func TestRestriction(t *testing.T) {
 	two := 2 * units.Kilogram
-	r := screening.Restriction{Author: "Mr B", Region: body.Shoulder, MaxMass: &two, Avoid: body.DemandSet(body.Overhead), Until: visit, Note: "to shoulder height"}
+	r := screening.Restriction{Author: "surgeon B", Region: body.Shoulder, MaxMass: &two, Avoid: body.DemandSet(body.Overhead), Until: visit, Note: "to shoulder height"}
 	p := blank()
 	p.Conditions = screening.AskedFor("musculoskeletal_limitation")
 	if o := assess(t, p); !misses(o, "restriction") {
@@ -141,7 +141,7 @@ func TestRestriction(t *testing.T) {
 	}
 	p.Restrictions = []screening.Restriction{r}
 	o := assess(t, p)
-	want := []screening.MassLimit{{Region: body.Shoulder, Side: body.Both, Max: two, Author: "Mr B"}}
+	want := []screening.MassLimit{{Region: body.Shoulder, Side: body.Both, Max: two, Author: "surgeon B"}}
 	if len(o.Limits.Masses) != 1 || o.Limits.Masses[0] != want[0] || !o.Limits.Avoid.Has(body.Overhead) || misses(o, "restriction") {
 		t.Errorf("limits %+v, missing %v", o.Limits, o.Missing)
 	}

@@ -41,15 +41,22 @@ func reported(source evidence.SourceID, via, says string) provenance {
 // guideTable is where the Canadian dose was read.
 const guideTable = "pmc5101068"
 
+// What the Canadian consensus says of movements, in our own words.
+const (
+	canadaMovements = "change how the spine bends and twists, so that no weight, haste, long series or end of its range comes with it"
+	canadaLifting   = "weights are neither taken from the floor nor put down on it"
+	canadaFracture  = "repetitions as before; more load only with good posture and technique; no more than moderate aerobic work; a physiotherapist advises"
+)
+
 // conditions change how a person trains. Where no limit was published, the
 // outcome names whom to ask and gives no number.
 var conditions = []entry{
 	{code: "osteoporosis", kind: Condition, meaning: "osteoporosis", effect: spine, cautions: []Code{noSpinalFlexion},
-		from: reported("giangregorio2014", guideTable, "strength on 2 or more days a week, 1 to 3 sets of 8 to 12 at 8 to 12 RM; change fast, repeated, loaded or end-range bending and twisting of the spine; avoid lifting from or lowering to the floor; start lighter if inactive, new to it or at high risk")},
+		from: reported("giangregorio2014", guideTable, "strength on 2 or more days a week, 1 to 3 sets of 8 to 12 at 8 to 12 RM; "+canadaMovements+"; "+canadaLifting+"; a lighter start for the inactive, for beginners and at high risk")},
 	{code: "osteoporosis_uk", kind: Condition, meaning: "osteoporosis, by the UK consensus", effect: spine, cautions: []Code{noSpinalFlexion},
-		from: said("brookewavell2022", evidence.Published, "keep out of positions that bend the spine far forward; after vertebral or several low-trauma fractures impact no higher than brisk walking; prone to falls: strength and balance work first; build up to a load liftable 8 to 12 times, up to 3 sets")},
+		from: said("brookewavell2022", evidence.Published, "build up to a load liftable 8 to 12 times, up to 3 sets; no deep forward bending of the spine; after a vertebral fracture, or several from little force, impact no higher than brisk walking; who tends to fall trains balance and strength first")},
 	{code: "osteoporosis_essa", kind: Condition, meaning: "osteoporosis, by the Australian statement", effect: spine, cautions: []Code{noSpinalFlexion},
-		from: said("beck2017", evidence.Published, "loaded spinal flexion is not recommended; impact may need change with osteoarthritis or frailty")},
+		from: said("beck2017", evidence.Published, "advises against bending the spine under load; with osteoarthritis or frailty the impact may have to be altered")},
 	{code: "osteoporosis_essa_dose", kind: Condition, meaning: "osteoporosis, dose of the Australian statement", effect: spine, cautions: []Code{noSpinalFlexion},
 		from: said("beck2017", evidence.FromMemory, "twice a week, 2 to 3 sets of 8 at 80 to 85 % of the 1RM, lower at the start in high risk")},
 	{code: "vertebral_fracture", kind: Condition, meaning: "vertebral fracture; without a day it counts as recent", effect: earlyFracture,
@@ -57,7 +64,7 @@ var conditions = []entry{
 		from: said("brookewavell2022", evidence.Published, "after a vertebral fracture impact no higher than brisk walking")},
 	{code: "osteoporosis_with_vertebral_fracture", kind: Condition, meaning: "osteoporosis with vertebral fracture; without a day it counts as recent", effect: earlyFracture,
 		dated: &dated{months: fractureMonths, later: brokenSpine}, cautions: []Code{noSpinalFlexion, techniqueFirst, lowImpact},
-		from: reported("giangregorio2014", guideTable, "same repetitions; load rises only while technique and posture hold; aerobic work moderate; advice of a physiotherapist")},
+		from: reported("giangregorio2014", guideTable, canadaFracture)},
 	{code: "total_knee_replacement", kind: Condition, meaning: "knee replacement; ask the surgeon for limits", effect: earlyImpact,
 		also: []evidence.FactID{replacedFact}, dated: &dated{weeks: replacementWeeks, later: gentleImpact}, released: &tellImpact,
 		from: reported("jette2020", "guideline digest", "high-intensity strength training under a therapist within 7 days; impact is kept low afterwards; no load limit found")},
@@ -82,7 +89,7 @@ var conditions = []entry{
 		from: said("vera2019", evidence.Published, "breathing out on the effort raised the pressure of the eye less than holding the breath")},
 	{code: "diabetic_retinopathy_severe", kind: Condition, meaning: "severe diabetic retinopathy", level: Absolute, as: retinopathyHigh, also: []evidence.FactID{belowFact},
 		effect: retinopathy.with(Limits{MaxIntensity: Moderate, LowImpact: true}).avoiding(body.HeadDown, body.Impact), cautions: []Code{noBreathHolding},
-		from: said("colberg2016", evidence.FromMemory, "avoid vigorous, jarring, head-down and breath-holding work")},
+		from: said("colberg2016", evidence.FromMemory, "the breath flows, the head stays up, and nothing is very hard or jolts")},
 	{code: "hypertension", kind: Condition, meaning: "hypertension", effect: breathe, cautions: []Code{noBreathHolding},
 		from: said("colberg2016", evidence.Published, "resistance exercise is encouraged without breath-holding")},
 	{code: "hypertension_treated", kind: Condition, meaning: "treated hypertension", effect: breathe, cautions: []Code{noBreathHolding},
@@ -90,7 +97,7 @@ var conditions = []entry{
 	{code: "exertional_angina", kind: Condition, meaning: "angina on effort", effect: askLight, released: &tellModerate,
 		from: said("colberg2016", evidence.Published, "pulse at least 10 a minute below the onset of angina")},
 	{code: "after_mi_or_stroke", kind: Condition, meaning: "after a heart attack or stroke", effect: askLight, released: &tellModerate,
-		from: said("colberg2016", evidence.Published, "restart in supervised rehabilitation, low then moderate; resistance is acceptable")},
+		from: said("colberg2016", evidence.Published, "the way back leads through supervised rehabilitation, from low to moderate effort; resistance may be part of it")},
 	{code: "nephropathy", kind: Condition, meaning: "diabetic kidney disease", effect: breathe.with(Limits{MaxIntensity: Moderate}), cautions: []Code{noBreathHolding},
 		from: reported("pmc4254543", "the article's table 4, found without its source", "no heavy lifting or breath-holding, systolic pressure not above 180 mmHg")},
 	{code: "foot_ulcer_neuropathy", kind: Condition, meaning: "foot ulcer, or loss of feeling in the feet", effect: ask.avoiding(body.FreeStanding, body.SingleLegStance, body.Impact),
@@ -104,11 +111,11 @@ var conditions = []entry{
 	{code: "parkinsons", kind: Condition, meaning: "Parkinson's disease", effect: supported, balance: true, also: []evidence.FactID{timingFact},
 		from: said("jpd2023", evidence.Published, "the same guidance as for age peers, resistance with it")},
 	{code: "frailty", kind: Condition, meaning: "frailty", effect: supported, balance: true,
-		from: said("izquierdo2021", evidence.Published, "planned resistance exercise lessens the main signs; the dose is fitted to the person")},
+		from: said("izquierdo2021", evidence.Published, "its main signs lessen with planned resistance exercise; everybody gets a dose of their own")},
 	{code: "frailty_dose", kind: Condition, meaning: "frailty, by the dose of the consensus", effect: supported, balance: true,
 		from: said("izquierdo2021", evidence.FromMemory, "start near 30 % of the 1RM, build towards 70 to 80 %, 1 to 3 sets of 6 to 12, 2 to 3 days a week")},
-	{code: "falls_risk", kind: Condition, meaning: "a fall in the past year, unsteadiness or fear of falling", effect: supported, balance: true, also: []evidence.FactID{fallFact, fallsFact, followUpFact},
-		from: reported("cdc2019", "summaries of the algorithm", "any of the three counts as a positive screen; walking, strength and balance are looked at")},
+	{code: "falls_risk", kind: Condition, meaning: "fear of falling, a fall in the last 12 months, or poor steadiness", effect: supported, balance: true, also: []evidence.FactID{fallFact, fallsFact, followUpFact},
+		from: reported("cdc2019", "summaries of the algorithm", "each of the three by itself makes the screen positive; balance, strength and walking are then tested")},
 	{code: "vertigo", kind: Condition, meaning: "vertigo", effect: supported.avoiding(body.HeadDown), balance: true,
 		from: said("", evidence.FromMemory, "seated or supported work; treated as a risk of falling")},
 	{code: "severe_cognitive_impairment", kind: Condition, meaning: "severe cognitive impairment or disturbed behaviour", wider: true, effect: askNoLoad,

@@ -45,7 +45,7 @@ var pressureCodes = []Code{"hypertension", "hypertension_treated", "uncontrolled
 // writtenQuestions are asked of everyone or triggered. A question that was
 // never triggered is not missing.
 var writtenQuestions = []question{
-	{code: askDiseases, client: "Has a doctor ever told you of a disease of heart, blood vessels, kidneys, or of diabetes?", clinician: "The list of known diseases was not asked."},
+	{code: askDiseases, client: "Do you have diabetes, or an illness of kidneys, heart or blood vessels, now or earlier?", clinician: "The list of known diseases was not asked."},
 	{code: askSymptoms, client: "We would like to go through a short list of signs with you first.", clinician: "The list of signs and symptoms was not asked."},
 	{code: askRedFlags, client: "We would like to ask about a few signs that need a doctor.", clinician: "The list of red flags was not asked."},
 	{code: askConditions, client: "Which conditions, operations or medicines should we know of?", clinician: "The list of conditions was not asked."},
@@ -68,7 +68,7 @@ var writtenQuestions = []question{
 
 	{code: askCounts, triggers: []Code{"blood_disease", "chemotherapy"}, means: askCounts,
 		client: "What did your last blood test show? The letter or a picture of it will do.", clinician: "Platelets and haemoglobin, latest counts."},
-	{code: askFalls, client: "Have you fallen in the past year, do you feel unsteady, or does falling worry you?", clinician: "The falls screen was begun and is not complete."},
+	{code: askFalls, client: "Does the thought of a fall trouble you, did you have one in the last 12 months, or are you shaky on your legs?", clinician: "The falls screen was begun and is not complete."},
 	{code: askAgain, client: "May we measure your blood pressure again after a few quiet minutes?", clinician: "Second blood pressure after a rest; both are kept and the second counts."},
 	{code: askPulseAgain, client: "May we count your pulse again after a few quiet minutes?", clinician: "Second pulse after a rest; both are kept and the second counts."},
 

@@ -21,7 +21,7 @@ func spineFlag(says, cause string, basis evidence.Basis) provenance {
 	return p
 }
 
-// ours is a sign that the trade asks for and for which no source was found.
+// ours is a row of this module's own (Design): no source was found for it.
 func ours(says string) provenance { return provenance{says: says, basis: evidence.Design} }
 
 // redFlags are signs of a serious cause. Of the spine's, one alone says little

@@ -14,26 +14,26 @@ func symptomFrom(says string, basis evidence.Basis) provenance {
 // clearance lifts them, since none can have known of them; for the others one
 // that names them may.
 var symptoms = []entry{
-	{code: "ischaemic_chest_neck_jaw_arm_pain", kind: Symptom, meaning: "discomfort of chest, neck, jaw or arm that may come from the heart",
-		from: symptomFrom("discomfort around chest, neck, jaw or arm that ischaemia may cause is on the list", evidence.FromMemory), effect: seeToday},
+	{code: "ischaemic_chest_neck_jaw_arm_pain", kind: Symptom, meaning: "ache that may come from the heart, in arm, jaw, neck or chest",
+		from: symptomFrom("whatever a heart short of blood may make arm, jaw, neck or chest feel is on the list", evidence.FromMemory), effect: seeToday},
 	{code: "palpitations_or_tachycardia", kind: Symptom, meaning: "racing or pounding heart",
 		from: symptomFrom("palpitations or tachycardia are on the list", evidence.Published), effect: askNothing, released: &tellModerate},
 	{code: "known_heart_murmur", kind: Symptom, meaning: "known heart murmur",
 		from: symptomFrom("a known heart murmur is on the list", evidence.Published), effect: askNothing, released: &tellModerate},
-	{code: "dyspnoea_rest_or_mild_exertion", kind: Symptom, meaning: "breathlessness at rest or on little effort",
-		from: symptomFrom("breathlessness at rest or on mild exertion is on the list", evidence.FromMemory), effect: askNothing, released: &tellModerate},
+	{code: "dyspnoea_rest_or_mild_exertion", kind: Symptom, meaning: "breathlessness on very little effort, or none",
+		from: symptomFrom("breathlessness on very little effort, or none, is on the list", evidence.FromMemory), effect: askNothing, released: &tellModerate},
 	{code: "orthopnoea_or_pnd", kind: Symptom, meaning: "breathlessness lying flat or waking at night",
 		from: symptomFrom("orthopnoea or paroxysmal nocturnal dyspnoea is on the list", evidence.FromMemory), effect: askNothing, released: &tellModerate},
-	{code: "unusual_fatigue_or_dyspnoea_usual_activity", kind: Symptom, meaning: "unusual tiredness or breathlessness in everyday tasks",
-		from: symptomFrom("unusual fatigue or breathlessness with usual activities is on the list", evidence.Published), effect: askNothing, released: &tellModerate},
+	{code: "unusual_fatigue_or_dyspnoea_usual_activity", kind: Symptom, meaning: "everyday tasks that tire the person, or take the breath, more than they should",
+		from: symptomFrom("everyday tasks that are harder than they should be, for want of strength or breath, are on the list", evidence.Published), effect: askNothing, released: &tellModerate},
 	{code: "dizziness_or_syncope", kind: Symptom, meaning: "dizzy spells or blackouts",
 		from: symptomFrom("dizziness or syncope is on the list", evidence.FromMemory), effect: seeToday, balance: true},
 	{code: "ankle_oedema", kind: Symptom, meaning: "swelling of both ankles",
 		from: symptomFrom("ankle oedema is on the list", evidence.Published), effect: askNothing, released: &tellModerate},
-	{code: "intermittent_claudication", kind: Symptom, meaning: "leg cramp on walking that rest relieves",
+	{code: "intermittent_claudication", kind: Symptom, meaning: "cramp of the legs on a walk, gone after a rest",
 		from: symptomFrom("intermittent claudication is on the list", evidence.Published), effect: askNothing, released: &tellModerate},
 }
 
 // tellModerate is what goes on after clearance from the branches that ask for
-// it: light to moderate effort, built up as tolerated.
+// it: light or moderate effort at the start.
 var tellModerate = tell.with(Limits{MaxIntensity: Moderate})

@@ -41,7 +41,7 @@ func (e effect) inSetting(s Setting, balance bool) effect {
 	return e
 }
 
-// around are the demands on a region besides resisted work of it.
+// around are the demands on a region besides resisted work of it (Design).
 var around = map[body.Region]body.Demands{
 	body.Neck:      body.DemandSet(body.Overhead, body.HeadDown, body.Impact),
 	body.Shoulder:  body.DemandSet(body.Overhead, body.OverFace, body.FloorTransfer),

@@ -14,7 +14,7 @@
 //	DiabetesStart          ADA 2016: where it disagrees with branch N2
 //	Contraindications      AHA 2007 (Williams 2007): none, relative, absolute
 //	WiderContraindications Willey and Fiatarone Singh 2003, ungraded
-//	RedFlags               IFOMPT 2020 (Finucane 2020) and the trade
+//	RedFlags               IFOMPT 2020 (Finucane 2020), and others by design
 //	SessionDay             BACR 2006 and ACSM 2009, ADA 2016, and others
 //	HeartFailure           the list for chronic heart failure (Eur Respir Rev)
 //	Falls                  CDC 2019

@@ -51,12 +51,12 @@ func branchFact(b Branch) evidence.FactID {
 
 // branchFacts are the rows of the preparticipation rule.
 var branchFacts = [...]string{
-	N1: "not regularly active, no disease, no symptoms: no clearance; begin light to moderate, build to vigorous gradually",
-	N2: "not regularly active, disease, no symptoms: clearance before any exercise; after it light to moderate, built as tolerated",
-	N3: "not regularly active, symptoms: clearance before any exercise; after it light to moderate, built as tolerated",
-	A1: "regularly active, no disease, no symptoms: no clearance; carry on at moderate or vigorous effort, progress as tolerated",
-	A2: fmt.Sprintf("regularly active, disease, no symptoms: none for moderate effort; clearance before vigorous effort unless given in the last %d months without change", clearanceMonths),
-	A3: "regularly active, symptoms: stop, then clearance; return after it, progress as tolerated",
+	N1: "neither disease nor symptoms, not regularly active: no clearance; light or moderate at the start, vigorous by small steps",
+	N2: "disease without symptoms, not regularly active: clearance before any exercise; with it light or moderate at the start, and more as it is borne",
+	N3: "symptoms, not regularly active: clearance before any exercise; with it light or moderate at the start, and more as it is borne",
+	A1: "neither disease nor symptoms, regularly active: no clearance; moderate and vigorous effort both go on and may grow",
+	A2: fmt.Sprintf("disease without symptoms, regularly active: moderate effort goes on without; vigorous effort needs a clearance, which counts for %d months if nothing has changed", clearanceMonths),
+	A3: "symptoms, regularly active: exercise pauses until there is a clearance; with it the way back, and more as it is borne",
 }
 
 // numberFacts are the facts that stand for no entry of the tables of codes.
@@ -84,7 +84,7 @@ var numberFacts = []evidence.Fact{
 	{ID: timingFact, Value: "in Parkinson's disease training is done while the medication works; pressure on standing and falls are watched", Source: "jpd2023", Basis: evidence.FromMemory},
 	{ID: usualFact, Value: "settled means back to usual by the next morning; of a score and an answer the graver counts", Basis: evidence.Design},
 	{ID: trialFact, Value: "38 people with a painful Achilles tendon: loading under the model did no worse than six weeks of rest; other pain is an extension", Source: "silbernagel2007", Basis: evidence.Published},
-	{ID: fallsFact, Value: fmt.Sprintf("falls screen: a self-score of %d or more of the 12 questions, or yes on a fall in the past year, unsteadiness or fear of falling; then walking, strength and balance, medicines, home, pressure on standing, eyes, feet, vitamin D and other illness are looked at", fallsScore), Source: "cdc2019", Via: "summaries of the algorithm", Basis: evidence.Secondary},
+	{ID: fallsFact, Value: fmt.Sprintf("falls screen: a self-score of %d or more of the 12 questions, or yes on fear of falling, a fall in the last 12 months or poor steadiness; then other illness, medicines, pressure on standing, vitamin D, eyes and feet are looked at, balance, strength and walking tested, and the home seen", fallsScore), Source: "cdc2019", Via: "summaries of the algorithm", Basis: evidence.Secondary},
 	{ID: followUpFact, Value: fmt.Sprintf("after a positive falls screen a follow-up in %d to %d days", fallsMinFollowUp, fallsMaxFollowUp), Source: "cdc2019", Basis: evidence.FromMemory},
 	{ID: togetherFact, Value: fmt.Sprintf("signs of the spine count together: %d that point to one cause are referred the same day", flagsTogether), Basis: evidence.Design, From: []evidence.FactID{factPrefix + "cancer_history"}},
 	{ID: branchMap, Value: "before the clearance that a branch asks for: unloaded practice with known disease, nothing with symptoms, at most moderate effort before vigorous", Basis: evidence.Design},

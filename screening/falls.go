@@ -10,9 +10,9 @@ import (
 // are not reproduced: the person's total comes in as a number.
 type FallsScreen struct {
 	SelfScore *int   `json:"self_score,omitempty"` // total of the 12-question self-score, 0 to 14
-	Fell      Answer `json:"fell,omitzero"`        // a fall in the past year
-	Unsteady  Answer `json:"unsteady,omitzero"`    // standing or walking
-	Afraid    Answer `json:"afraid,omitzero"`      // of falling
+	Afraid    Answer `json:"afraid,omitzero"`      // troubled by the thought of a fall
+	Fell      Answer `json:"fell,omitzero"`        // at least once in the last 12 months
+	Unsteady  Answer `json:"unsteady,omitzero"`    // shaky on the legs, moving or not
 }
 
 func (f *FallsScreen) check() error {
@@ -23,16 +23,16 @@ func (f *FallsScreen) check() error {
 	if f.SelfScore != nil {
 		bad.Add("/self_score", within(*f.SelfScore, 0, 14, ""))
 	}
+	bad.Add("/afraid", given(answers, f.Afraid))
 	bad.Add("/fell", given(answers, f.Fell))
 	bad.Add("/unsteady", given(answers, f.Unsteady))
-	bad.Add("/afraid", given(answers, f.Afraid))
 	return bad.Err()
 }
 
 // positive reports whether the screen is positive: Unknown where what was not
 // answered would decide. Either way of asking is enough for a no.
 func (f *FallsScreen) positive() Answer {
-	points := [...]Answer{f.Fell, f.Unsteady, f.Afraid}
+	points := [...]Answer{f.Afraid, f.Fell, f.Unsteady}
 	switch {
 	case f.SelfScore != nil && *f.SelfScore >= fallsScore || slices.Contains(points[:], Yes):
 		return Yes
@@ -55,8 +55,8 @@ func (a FallsAnswer) isZero() bool {
 
 // Falls answers by the falls pathway of CDC 2019, made for people from 65 who
 // live at home: a self-score of 4 or more, or yes on any of the three points,
-// is positive. Then walking, strength and balance and what else is listed are
-// looked at, and the person is followed up. The answer is zero unless screened.
+// is positive. Then whatever [FallsAnswer.LookAt] lists is looked at, and the
+// person is followed up. The answer is zero unless screened.
 func Falls(p Profile) FallsAnswer {
 	if p.Falls == nil {
 		return FallsAnswer{}
@@ -69,8 +69,9 @@ func Falls(p Profile) FallsAnswer {
 	return answer
 }
 
-// lookAt is what a positive screen has looked at, in the order of the pathway.
+// lookAt is what a positive screen has looked at: what a clinician looks into,
+// the tests, then the home. The order is ours.
 var lookAt = []Code{
-	"timed_up_and_go", "chair_stand_30s", "four_stage_balance", "medicines", "home_hazards",
-	"orthostatic_pressure", "vision", "feet_and_footwear", "vitamin_d", "comorbidity",
+	"comorbidity", "medicines", "orthostatic_pressure", "vitamin_d", "vision", "feet_and_footwear",
+	"chair_stand_30s", "four_stage_balance", "timed_up_and_go", "home_hazards",
 }

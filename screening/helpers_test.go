@@ -61,7 +61,7 @@ func pressure(systolic, diastolic int) *screening.BloodPressure {
 }
 
 func clearance(scope ...screening.Code) screening.Clearance {
-	return screening.Clearance{Who: "Dr A", Day: visit - 30, Scope: scope, Intensity: screening.Vigorous}
+	return screening.Clearance{Who: "doctor A", Day: visit - 30, Scope: scope, Intensity: screening.Vigorous}
 }
 
 // expect checks route and what may go on.

@@ -35,20 +35,20 @@ func OsteoporosisVersions() iter.Seq[OsteoporosisVersion] {
 
 var osteoporosisVersions = []OsteoporosisVersion{
 	{
-		Country: "Canada, Too Fit To Fracture", Movements: "change bending and twisting of the spine that is fast, repeated, loaded or end-range",
-		Lifting: "avoid lifting from or lowering to the floor", Fracture: "same repetitions; load rises only while technique and posture hold; aerobic work moderate; advice of a physiotherapist",
-		Dose:  "strength on 2 or more days a week, 1 to 3 sets of 8 to 12 at 8 to 12 RM; a lighter start if inactive, new to it or at high risk",
+		Country: "Canada, consensus of 2014", Movements: canadaMovements,
+		Lifting: canadaLifting, Fracture: canadaFracture,
+		Dose:  "strength on 2 or more days a week, 1 to 3 sets of 8 to 12 at 8 to 12 RM; a lighter start for the inactive, for beginners and at high risk",
 		Facts: []evidence.FactID{factPrefix + "osteoporosis", factPrefix + "osteoporosis_with_vertebral_fracture"},
 	},
 	{
-		Country: "United Kingdom, consensus of 2022", Movements: "keep out of positions that bend the spine far forward",
-		Falls: "strength and balance work first", Fracture: "after vertebral or several low-trauma fractures impact no higher than brisk walking",
+		Country: "United Kingdom, consensus of 2022", Movements: "no deep forward bending of the spine",
+		Falls: "balance and strength are trained first", Fracture: "after a vertebral fracture, or several from little force, impact no higher than brisk walking",
 		Dose:  "build up to a load liftable 8 to 12 times, up to 3 sets",
 		Facts: []evidence.FactID{factPrefix + "osteoporosis_uk"},
 	},
 	{
-		Country: "Australia, ESSA 2017", Movements: "loaded spinal flexion not recommended",
-		Impact: "impact may need change with osteoarthritis or frailty",
+		Country: "Australia, ESSA 2017", Movements: "advises against bending the spine under load",
+		Impact: "with osteoarthritis or frailty it may have to be altered",
 		Dose:   "2 days a week, 2 to 3 sets of 8 at 80 to 85 % of the 1RM, lower at the start in high risk; from memory",
 		Facts:  []evidence.FactID{factPrefix + "osteoporosis_essa", factPrefix + "osteoporosis_essa_dose"},
 	},

@@ -114,7 +114,7 @@ func (in caseInputs) profile(t *testing.T) (screening.Profile, screening.Check) 
 		c.BP = p.BP
 	}
 	if n := in.ClearanceMonthsAgo; n != nil {
-		p.Clearances = []screening.Clearance{{Who: "Dr A", Day: monthsAgo(t, *n), Scope: in.KnownDisease, Intensity: screening.Vigorous}}
+		p.Clearances = []screening.Clearance{{Who: "doctor A", Day: monthsAgo(t, *n), Scope: in.KnownDisease, Intensity: screening.Vigorous}}
 	}
 	if n := in.WeeksPostOp; n != nil && len(in.Conditions) > 0 {
 		p.Events = []screening.Event{{Code: in.Conditions[0], Day: visit - units.Day(7**n)}}

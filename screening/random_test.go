@@ -133,7 +133,7 @@ func randomRecords(r *rand.Rand, p *screening.Profile) {
 	}
 	scopes := slices.Concat(p.Diseases.Present, p.Diseases.Unsure, p.Symptoms.Present, p.Conditions.Present, p.Conditions.Unsure, []screening.Code{"hypertension_gt_160_100", "capacity_lt_4_mets"})
 	for range r.IntN(3) {
-		c := screening.Clearance{Who: "Dr A", Day: visit - units.Day(r.IntN(401)), Scope: scopes, Intensity: screening.Intensity(2 + r.IntN(3))}
+		c := screening.Clearance{Who: "doctor A", Day: visit - units.Day(r.IntN(401)), Scope: scopes, Intensity: screening.Intensity(2 + r.IntN(3))}
 		if chance(r, 2) {
 			c.Scope = scopes[:r.IntN(len(scopes)+1)]
 		}

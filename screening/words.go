@@ -46,16 +46,16 @@ var fixedWords = evidence.Words{
 		Client:    "We found no reason for caution in what you told us. Please stop and ask if your chest hurts, you feel faint or oddly out of breath, or something hurts sharply. Your doctor's advice comes first.",
 		Clinician: "No caution was found in what was answered. Local rules and a licensed clinician decide. Stop for chest pain, faintness, unusual breathlessness or sharp pain.",
 	},
-	branchPrefix + "N1":                 {Client: "We begin light to moderate and build up step by step.", Clinician: "Preparticipation branch N1 (not active, no disease, no symptoms): {need}; begin light to moderate."},
+	branchPrefix + "N1":                 {Client: "We begin light to moderate and build up step by step.", Clinician: "Preparticipation branch N1 (not active, no disease, no symptoms): {need}; light or moderate at the start."},
 	branchPrefix + "A1":                 {Client: "You are used to exercise; we build on that.", Clinician: "Preparticipation branch A1 (active, no disease, no symptoms): {need}."},
 	branchPrefix + "N2":                 {Client: "Please ask your doctor before we add weight; this is routine, and about half of all people over forty are asked to.", Clinician: "Preparticipation branch N2 (not active, known disease): {need}. Until then unloaded practice."},
-	branchPrefix + "N2" + withClearance: {Client: "Your doctor has agreed that you train; we keep it light to moderate at first.", Clinician: "Preparticipation branch N2 (not active, known disease): {need}, given; light to moderate, built as tolerated."},
+	branchPrefix + "N2" + withClearance: {Client: "Your doctor has agreed that you train; we keep it light to moderate at first.", Clinician: "Preparticipation branch N2 (not active, known disease): {need}, given; light or moderate at the start, more as it is borne."},
 	branchPrefix + "A2":                 {Client: "You may go on as you are used to; please tell your doctor that you train.", Clinician: "Preparticipation branch A2 (active, known disease): {need}. Moderate effort may go on."},
 	branchPrefix + "A2" + vigorously:    {Client: "Please ask your doctor before you train hard; until then we keep it moderate.", Clinician: "Preparticipation branch A2 (active, known disease), vigorous effort wanted: {need}. Moderate effort may go on."},
 	branchPrefix + "N3":                 {Client: "Please have a doctor look at this before you exercise.", Clinician: "Preparticipation branch N3 (not active, symptoms): {need}. No exercise until then."},
-	branchPrefix + "N3" + withClearance: {Client: "Your doctor has looked at it and agreed; we begin gently.", Clinician: "Preparticipation branch N3 (not active, symptoms): {need}, given; light to moderate, built as tolerated."},
+	branchPrefix + "N3" + withClearance: {Client: "Your doctor has looked at it and agreed; we begin gently.", Clinician: "Preparticipation branch N3 (not active, symptoms): {need}, given; light or moderate at the start, more as it is borne."},
 	branchPrefix + "A3":                 {Client: "Please pause your exercise and have a doctor look at this first.", Clinician: "Preparticipation branch A3 (active, symptoms): {need}."},
-	branchPrefix + "A3" + withClearance: {Client: "Your doctor has looked at it and agreed; we go back to it bit by bit.", Clinician: "Preparticipation branch A3 (active, symptoms): {need}, given; return and progress as tolerated."},
+	branchPrefix + "A3" + withClearance: {Client: "Your doctor has looked at it and agreed; we go back to it bit by bit.", Clinician: "Preparticipation branch A3 (active, symptoms): {need}, given; back by small steps, more as it is borne."},
 }
 
 // Words returns a fresh table of the wording of every reason this package

@@ -7,6 +7,10 @@ type clientText struct {
 	later string // once its day lies far enough back; empty: as says
 }
 
+// daysGo is what every level of the frailty scale is about: a client is not told
+// a level, nor which of the levels go together.
+const daysGo = "how your days go"
+
 // clientTexts are by code. Each says what it is about, so that nobody with
 // several findings reads one sentence several times.
 var clientTexts = map[Code]clientText{
@@ -17,7 +21,7 @@ var clientTexts = map[Code]clientText{
 	"diabetes_t2":         {about: "your diabetes", says: "Weights can help with diabetes. Please ask your doctor about starting; until then we go gently beside you."},
 	"renal":               {about: "your kidneys", says: "Please mention our training when your kidneys are next checked."},
 
-	"ischaemic_chest_neck_jaw_arm_pain":          {about: "discomfort in chest, neck, jaw or arm", says: "Discomfort around chest, neck, jaw or arm should be looked at first: please see a doctor today."},
+	"ischaemic_chest_neck_jaw_arm_pain":          {about: "the ache in arm, jaw, neck or chest", says: "An ache of arm, jaw, neck or chest may come from the heart: please see a doctor today."},
 	"palpitations_or_tachycardia":                {about: "your heartbeat", says: "Please have a doctor check the racing heartbeat before you exercise."},
 	"known_heart_murmur":                         {about: "the murmur", says: "Please ask your doctor whether the murmur matters for training; it often does not."},
 	"dyspnoea_rest_or_mild_exertion":             {about: "your breath", says: "Getting out of breath so easily deserves a look by a doctor before we begin."},
@@ -25,7 +29,7 @@ var clientTexts = map[Code]clientText{
 	"unusual_fatigue_or_dyspnoea_usual_activity": {about: "how tired everyday tasks make you", says: "Everyday tasks should not tire you so; please ask your doctor why before we begin."},
 	"dizziness_or_syncope":                       {about: "the dizzy spells", says: "Please have the dizzy spells looked at today; until then please take it easy."},
 	"ankle_oedema":                               {about: "your ankles", says: "Swollen ankles can have many causes; please show them to your doctor first."},
-	"intermittent_claudication":                  {about: "the cramp in your legs", says: "Please ask your doctor about the cramp when walking; training often helps it later."},
+	"intermittent_claudication":                  {about: "the cramp in your legs", says: "Please ask your doctor about your legs; training often helps such a cramp later."},
 
 	"unstable_chd":                       {about: "your heart", says: "Your heart needs help first. Please call the emergency services now."},
 	"aortic_dissection":                  {about: "the large artery of the chest", says: "The large artery needs help first. Please call the emergency services now and keep still."},
@@ -54,22 +58,22 @@ var clientTexts = map[Code]clientText{
 	worsening:                 {about: "your breath over the last days", says: "You have been getting more breathless or tired. Please speak to your heart team today."},
 	pulseLying:                {about: "your pulse when lying down", says: "Your pulse is quick even lying down. Please ask your heart team; we wait for their word."},
 
-	"osteoporosis":                              {about: "your bones", says: "Strength work is good for bones. We keep your back long and lift from a table, not from the floor."},
-	"osteoporosis_uk":                           {about: "your bones", says: "For your bones we keep away from bending far forward, and build up step by step."},
+	"osteoporosis":                              {about: "your bones", says: "Strength work is good for bones. Weights come from a table, and your back neither bends nor turns under them."},
+	"osteoporosis_uk":                           {about: "your bones", says: "For your bones we build up step by step, and leave deep forward bends alone."},
 	"osteoporosis_essa":                         {about: "your bones", says: "For your bones we leave out bending forward under a weight."},
-	"osteoporosis_essa_dose":                    {about: "your bones", says: "For your bones we build up the weight slowly, with your back kept long."},
+	"osteoporosis_essa_dose":                    {about: "your bones", says: "For your bones the weights go up slowly, and your back stays straight."},
 	"vertebral_fracture":                        {about: "the break in your spine", says: "After a break in the spine please ask your doctor before we add weight; we can practise the movements meanwhile.", later: "After the break in your spine we watch your posture first, and weights follow it."},
-	"osteoporosis_with_vertebral_fracture":      {about: "your bones and the break in your spine", says: "With thin bones and a break in the spine please ask your doctor first; we practise without weights meanwhile.", later: "With thin bones and an old break in the spine good posture comes first; weights follow it."},
+	"osteoporosis_with_vertebral_fracture":      {about: "your bones and the break in your spine", says: "With osteoporosis and a break in the spine please ask your doctor first; we practise without weights meanwhile.", later: "With osteoporosis and an old break in the spine good posture comes first; weights follow it."},
 	"total_knee_replacement":                    {about: "your new knee", says: "Please ask your surgeon what your new knee may do by now; until then we go gently.", later: "Please ask your surgeon whether your new knee has any limits left."},
 	"total_hip_replacement":                     {about: "your new hip", says: "Please ask your surgeon what your new hip may do by now; we keep away from deep bends.", later: "Please ask your surgeon whether your new hip has any limits left; until then no deep bends."},
 	"shoulder_replacement":                      {about: "your new shoulder", says: "Please ask your surgeon what your new shoulder may do; we leave it in peace until then.", later: "Please ask your surgeon about weights with your new shoulder; legs can go on meanwhile."},
 	"rotator_cuff_repair":                       {about: "the mended tendon of your shoulder", says: "The mended tendon needs time; we work around the shoulder until your surgeon agrees.", later: "The tendon has had its first weeks; we begin with light weights and good form."},
 	"recent_fracture":                           {about: "the broken bone", says: "We leave the broken bone in peace; please ask your doctor when it may be loaded."},
 	"hernia":                                    {about: "your hernia", says: "With the hernia we breathe out on every effort and never strain."},
-	"pelvic_organ_prolapse":                     {about: "your pelvic floor", says: "Draw the pelvic floor up before each effort, and breathe out; lifting is no problem in itself."},
+	"pelvic_organ_prolapse":                     {about: "your pelvic floor", says: "Please tighten the pelvic floor before each effort, hold it through, and breathe out."},
 	"glaucoma":                                  {about: "your glaucoma", says: "With glaucoma we breathe out on every effort and keep the head up."},
 	"glaucoma_breathing":                        {about: "your glaucoma", says: "Easy breathing keeps the pressure in your eyes lower; we never hold the breath."},
-	"diabetic_retinopathy_severe":               {about: "your eyes and diabetes", says: "For your eyes we keep to lighter weights, no jolts and the head up; please ask your eye doctor."},
+	"diabetic_retinopathy_severe":               {about: "your eyes and diabetes", says: "For your eyes the head stays up, nothing jolts, and the weights are lighter; please ask your eye doctor."},
 	"hypertension":                              {about: "your blood pressure", says: "Training helps blood pressure. Please breathe out on each effort."},
 	"hypertension_treated":                      {about: "your blood pressure tablets", says: "Your tablets can make you light-headed after training: please take a moment before you stand up."},
 	"hypertension_high_risk":                    {about: "your blood pressure", says: "With your blood pressure we keep the effort moderate and the breath flowing."},
@@ -83,8 +87,8 @@ var clientTexts = map[Code]clientText{
 	"parkinsons":                                {about: "Parkinson's", says: "We train at the time of day when your tablets work best, with something firm to hold."},
 	"frailty":                                   {about: "how strong you feel", says: "We begin easily, with support at hand, and build strength from there."},
 	"frailty_dose":                              {about: "your starting strength", says: "We begin with small weights and something firm to hold, and build up."},
-	"falls_risk":                                {about: "falls and balance", says: "We keep something firm within reach and work on balance too."},
-	"vertigo":                                   {about: "the spinning", says: "We choose seated or supported exercises while the room likes to spin."},
+	"falls_risk":                                {about: "falls and balance", says: "We keep something firm within reach and train your balance too."},
+	"vertigo":                                   {about: "the spinning", says: "While the spinning lasts we train sitting, or with something firm to hold."},
 	"severe_cognitive_impairment":               {about: "memory and attention", says: "Somebody who knows you well should be with us; please ask the doctor about weights."},
 	"bone_metastases":                           {about: "your bones and the cancer", says: "Please ask your cancer team which bones to spare; we can practise easy movements meanwhile."},
 	"aortic_or_cerebral_aneurysm":               {about: "the widened artery", says: "The widened artery comes first: please ask your specialist what you may lift."},
@@ -95,15 +99,15 @@ var clientTexts = map[Code]clientText{
 	"blood_disease":  {about: "your blood", says: "Please bring your last blood test, so that we know when to take it easy."},
 	"chemotherapy":   {about: "your treatment", says: "Please ask your treatment team about training between courses; moving often helps."},
 	"sepsis":         {about: "the infection in your blood", says: "An infection in the blood needs help at once. Please call the emergency services now."},
-	"cfs_level_1":    {about: "how you get about", says: "You get about well; we can begin in the usual way."},
-	"cfs_level_2":    {about: "how you get about", says: "You manage well; we begin in the usual way."},
-	"cfs_level_3":    {about: "how you get about", says: "You manage well; tell us of anything that slows you down."},
-	"cfs_level_4":    {about: "how you get about", says: "Strength work is meant to keep everyday things easy for you."},
-	"cfs_level_5":    {about: "the help you need", says: "We keep support at hand and choose exercises that help in daily life."},
-	"cfs_level_6":    {about: "the help you need", says: "With support at hand we practise rising from a chair first of all."},
-	"cfs_level_7":    {about: "the care you need", says: "We begin with light exercises, somebody beside you; please ask your doctor as well."},
-	"cfs_level_8":    {about: "the care you need", says: "Gentle exercises in the chair, somebody beside you; please ask your doctor first."},
-	"cfs_level_9":    {about: "the care you need", says: "Easy movements as far as they feel good; your doctor can advise us."},
+	"cfs_level_1":    {about: daysGo, says: "We begin in the usual way."},
+	"cfs_level_2":    {about: daysGo, says: "From what we heard of your days we begin as we usually do."},
+	"cfs_level_3":    {about: daysGo, says: "We begin as usual; please speak up when an exercise does not suit you."},
+	"cfs_level_4":    {about: daysGo, says: "Please mention our training to your doctor; we can begin meanwhile."},
+	"cfs_level_5":    {about: daysGo, says: "There is a rail or a table beside you in every exercise."},
+	"cfs_level_6":    {about: daysGo, says: "You train sitting, or with a hand on something firm."},
+	"cfs_level_7":    {about: daysGo, says: "Please ask your doctor how much to lift; we keep it light and stay beside you."},
+	"cfs_level_8":    {about: daysGo, says: "Please ask your doctor about weights; until then they are small, and somebody stays beside you."},
+	"cfs_level_9":    {about: daysGo, says: "We move without weights, and only as much as you like; your doctor can tell us about more."},
 
 	"acute_mi":                    {about: "the heart attack", says: "This may be a heart attack. Please call the emergency services now and sit down."},
 	"left_main_disease_untreated": {about: "the main artery of your heart", says: "The main artery of your heart comes first: please see your heart doctor today."},
@@ -132,12 +136,12 @@ var clientTexts = map[Code]clientText{
 	"severe_or_growing_leg_deficit":                 {about: "weakness in the legs", says: "Legs that grow weaker need help at once. Please call the emergency services now."},
 	"cancer_history_with_new_unremitting_back_pain": {about: "the new back pain", says: "With your history the new back pain should be seen by a doctor today."},
 	"fever_with_severe_back_pain":                   {about: "fever with back pain", says: "Fever together with back pain should be seen by a doctor today."},
-	"fracture_after_minor_trauma_with_osteoporosis": {about: "pain after a small knock", says: "With thin bones, pain after a small knock should be seen by a doctor today."},
+	"fracture_after_minor_trauma_with_osteoporosis": {about: "pain after a small knock", says: "With osteoporosis, pain after a small knock should be seen by a doctor today."},
 	"sudden_back_pain_after_major_injury":           {about: "back pain after the accident", says: "Back pain after an accident should be seen by a doctor today."},
 	"fever_or_shivering":                            {about: "fever or shivering", says: "While you have fever or shivers please rest, and tell your doctor."},
 	"weakened_immune_system":                        {about: "your defences against infection", says: "Good to know about your defences; please tell us early of any fever."},
 	"recent_infection_or_injected_drugs":            {about: "the recent infection or wound", says: "Please mention the recent infection or wound to your doctor, with your back."},
-	"unexplained_weight_loss":                       {about: "the weight you lost", says: "You have lost weight without meaning to; please ask your doctor about it."},
+	"unexplained_weight_loss":                       {about: "the weight you lost", says: "Your weight has gone down and nobody knows why; please ask your doctor about it."},
 	"unremitting_night_pain":                        {about: "pain at night", says: "Pain that keeps you awake should be mentioned to your doctor soon."},
 	"back_pain_not_better_at_a_month":               {about: "back pain that lasts", says: "Your back has hurt for a while now; please ask your doctor to look at it."},
 	"pain_in_many_places":                           {about: "pain in many places", says: "Pain in many places is worth a talk with your doctor."},

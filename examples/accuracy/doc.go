@@ -10,6 +10,9 @@
 // how many intervals hold the measured 1RM and how wide they are, person by
 // person with equation and errors chosen anew from everybody else.
 //
+// What the table's first lines say behind a #, whose data they are and under
+// which licence, is repeated.
+//
 // Without -data it runs on open data of ten trained lifters, which are not the
 // library's users: no older adult, no dumbbell.
 package main

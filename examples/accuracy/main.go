@@ -9,6 +9,7 @@ import (
 	"io"
 	"os"
 
+	"example.org/posology/examples/internal/page"
 	"example.org/posology/units"
 )
 
@@ -60,7 +61,9 @@ func reportOn(file string, level units.Fraction) (report, error) {
 	if err != nil {
 		return report{}, err
 	}
-	return judge(sets, level), nil
+	r := judge(sets, level)
+	r.Note = page.Opening(data)
+	return r, nil
 }
 
 func (r report) encode(w io.Writer) error {

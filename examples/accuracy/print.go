@@ -6,11 +6,16 @@ import (
 	"strings"
 
 	"example.org/posology/dose/onerm"
+	"example.org/posology/examples/internal/page"
 )
 
 // print writes the report as tables.
 func (r report) print(w io.Writer) error {
 	var b strings.Builder
+	if r.Note != "" {
+		page.Note(&b, r.Note)
+		b.WriteString("\n")
+	}
 	fmt.Fprintf(&b, "%d sets to failure by %d people. Estimate less measured, in percent of the measured 1RM:\n", r.Sets, r.People)
 	fmt.Fprintf(&b, "n sets, bias / root mean square error / mean absolute error. (x) reaches beyond the\nrepetitions that the equation may be relied on at.\n\n")
 	fmt.Fprintf(&b, "%-28s", "")

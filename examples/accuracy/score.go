@@ -46,6 +46,7 @@ type own struct {
 
 // A report is what the program finds.
 type report struct {
+	Note      string `json:"note,omitzero"` // what the table says of itself: whose data they are
 	Sets      int    `json:"sets"`
 	People    int    `json:"people"`
 	Equations []line `json:"equations"`

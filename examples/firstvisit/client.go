@@ -21,7 +21,7 @@ func clientPaper(w io.Writer, r visit.Result) error {
 	}
 	p.Line("FOR YOU, AFTER YOUR FIRST VISIT")
 	p.Line("%s", page.Day(r.Screening.Day))
-	p.Line("(%s)", r.Note)
+	p.Note(r.Note)
 	p.Para("What you want to be able to do: " + r.Task + ".")
 	p.Heading("First")
 	var findings []evidence.Reason

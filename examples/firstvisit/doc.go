@@ -4,7 +4,8 @@
 //
 //	go run ./examples/firstvisit [-case FILE] [-for client|file|doctor] [-json]
 //
-// Without -case it runs on an invented case. With -for it prints one of three
+// Without -case it runs on an invented case. The note of a case says whose it
+// is, and every page repeats it. With -for it prints one of three
 // papers: what to do, for the client; everything with its reasons, for the file;
 // the findings and the question, for the doctor. With -json it writes the whole
 // result.

@@ -19,7 +19,7 @@ func doctorPaper(w io.Writer, r visit.Result) error {
 	o := r.Screening
 	p.Line("LETTER TO THE DOCTOR")
 	p.Line("%s", page.Day(o.Day))
-	p.Line("(%s)", r.Note)
+	p.Note(r.Note)
 	p.Line("\nAbout: %s", r.Client)
 	p.Para("Dear colleague,")
 	p.Para(fmt.Sprintf("I saw %s on %s for strength training. The person's own aim is to %s.", r.Client, page.Day(o.Day), r.Task))

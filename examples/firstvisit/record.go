@@ -19,7 +19,7 @@ func filePaper(w io.Writer, r visit.Result) error {
 	}
 	p.Line("RECORD OF A FIRST VISIT: %s", r.Client)
 	p.Line("%s", page.Day(r.Screening.Day))
-	p.Line("(%s)", r.Note)
+	p.Note(r.Note)
 	p.Para("Client's own task: " + r.Task + ".")
 	p.Screening(r.Screening)
 	recordEstimates(p, r)
@@ -93,7 +93,8 @@ func recordWeek(p *page.Paper, week dose.Week) {
 }
 
 func recordItem(p *page.Paper, n int, item dose.Prescription) {
-	p.Line("\n%d. %s: %s", n, item.Name, page.Amount(item))
+	p.Line("")
+	p.Say(fmt.Sprintf("%d. ", n), item.Name+": "+page.Amount(item))
 	if item.Mode != dose.WithoutLoad {
 		p.Say("   load     ", fmt.Sprintf("%s (%s in all); %s", item.Load, item.Load.Total, item.Mode))
 	}

@@ -59,7 +59,7 @@ func (p *person) ofPain() *question {
 			change(p, func(r *screening.Pain) { r.Kind = screening.OrdinaryPain + screening.PainKind(i) })
 		})
 	case !p.asked["pain_during"]:
-		return known("pain_during", "While you trained, how bad was it at its worst?", "0 for none to 10 for the worst", func(p *person, answer string) error {
+		return known("pain_during", "While you trained, how bad was it at its worst?", "0 to 10; 0 if it did not hurt, and the worse the higher", func(p *person, answer string) error {
 			v, err := score(answer)
 			change(p, func(r *screening.Pain) { r.During = v })
 			return err

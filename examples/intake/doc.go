@@ -10,8 +10,10 @@
 //
 // With -answers the answers come from a file of lines such as "age: 71"; a
 // question that has no line is not known, and "?" names the key of a question.
+// A line "note: ..." says where the answers come from, such as that they are
+// invented; every form of the outcome repeats it.
 // With -for clinician the outcome is told with rules and reasons, with -json it
-// is written as the library's own type, and the questions go to standard error.
+// is written as the library's own type beside the note, and the questions go to standard error.
 //
 // It is an example of the library, not a medical device. It gives nobody leave
 // to train: local rules and a licensed clinician decide.

@@ -113,8 +113,9 @@ type line struct {
 	used   bool
 }
 
-// fromFile takes the answers from a file. Questions without a line are not
-// known; lines whose question was not asked are named on stderr.
+// fromFile takes the answers from a file, and from its note where they come
+// from. Questions without a line are not known; lines whose question was not
+// asked are named on stderr.
 func fromFile(name string, day units.Day, stderr io.Writer) (*person, error) {
 	data, err := os.ReadFile(name)
 	if err != nil {
@@ -125,6 +126,9 @@ func fromFile(name string, day units.Day, stderr io.Writer) (*person, error) {
 		return nil, fmt.Errorf("%s: %w", name, err)
 	}
 	p := newPerson(day)
+	if l := answers["note"]; l != nil {
+		p.note, l.used = l.answer, true
+	}
 	for q := p.next(); q != nil; q = p.next() {
 		answer := "don't know"
 		l := answers[q.key]

@@ -33,7 +33,7 @@ var written = []group{
 	{key: "back", kind: screening.RedFlag, gate: "Have you had back pain lately?", text: "About the back pain: is any of these so?", codes: []screening.Code{
 		"sudden_back_pain_after_major_injury", "fracture_after_minor_trauma_with_osteoporosis", "severe_midline_back_pain", "spinal_deformity",
 		"unremitting_night_pain", "back_pain_not_better_at_a_month", "pain_in_many_places", "fever_with_severe_back_pain", "cancer_history_with_new_unremitting_back_pain"}},
-	{key: "diseases", kind: screening.Disease, text: "Has a doctor ever told you of a disease of:", codes: []screening.Code{
+	{key: "diseases", kind: screening.Disease, text: "Do you have, or did you once have, an illness of:", codes: []screening.Code{
 		"cardiac", "peripheral_vascular", "cerebrovascular", "diabetes_t1", "diabetes_t2", "renal"}},
 
 	{key: "heart", kind: screening.Condition, area: "heart and circulation", codes: []screening.Code{

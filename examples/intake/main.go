@@ -8,6 +8,7 @@ import (
 	"os"
 	"time"
 
+	"example.org/posology/examples/internal/page"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 )
@@ -58,8 +59,17 @@ var readers = map[string]func(io.Writer, screening.Outcome){
 	"clinician": tellClinician,
 }
 
+// told is the outcome as JSON.
+type told struct {
+	Note    string            `json:"note,omitzero"` // where the answers come from
+	Outcome screening.Outcome `json:"outcome"`
+}
+
 // conclude tells the outcome. Without an age, which is asked first, there is none.
 func conclude(p *person, tell func(io.Writer, screening.Outcome), asJSON bool, stdout, asking io.Writer) error {
+	if !asJSON {
+		page.Note(stdout, p.note)
+	}
 	if p.profile.Age == 0 {
 		fmt.Fprintln(asking, "\nThere is no outcome yet: we begin with your age. Please come back.")
 		return nil
@@ -75,5 +85,5 @@ func conclude(p *person, tell func(io.Writer, screening.Outcome), asJSON bool, s
 	encoder := json.NewEncoder(stdout)
 	encoder.SetIndent("", "  ")
 	encoder.SetEscapeHTML(false)
-	return encoder.Encode(o)
+	return encoder.Encode(told{p.note, o})
 }

@@ -74,10 +74,10 @@ func TestConversations(t *testing.T) {
 			"moderate", "0", "yes", "no", "no"},
 		// Diabetes on insulin: units are asked for, readings that cannot be are not taken.
 		"diabetes.txt": {"64", "alone", "none", "none", "none", "no", "4", "none", "1", "5 days", "45", "24", "2",
-			"no", "yes", "yes", "Dr Blum", "October", "2026-10", "1", "vigorous", "yes", "no", "no", "no", "82", "82 mg", "4.6 mmol/L"},
+			"no", "yes", "yes", "doctor A", "October", "2026-10", "1", "vigorous", "yes", "no", "no", "no", "82", "82 mg", "4.6 mmol/L"},
 		// Pain between trainings, an operation, a surgeon's limit in pounds.
 		"shoulder.txt": {"68", "4", "none", "none", "none", "no", "none", "2 5", "1", "1 5", "light", "0", "2027-01", "2026-10", "84/146", "146/84", "back", "146/84 mmHg", "72",
-			"yes", "Dr Berg", "4", "5", "5 lb", "don't know", "not above the shoulder", "yes", "yes", "1", "16", "6", "2,5", "yes", "rising", "no"},
+			"yes", "surgeon B", "4", "5", "5 lb", "don't know", "not above the shoulder", "yes", "yes", "1", "16", "6", "2,5", "yes", "rising", "no"},
 		// Pressure that is up is measured again; counts and oxygen come with their units.
 		"readings.txt": {"75", "3", "none", "none", "none", "no", "none", "2 3 10", "1", "lung_disease", "chemotherapy", "1", "0", "184/96", "104", "150/84", "88",
 			"yes", "140", "9.8", "9,8 g/dl", "yes", "no", "no", "91"},
@@ -95,11 +95,11 @@ func TestAnswersFile(t *testing.T) {
 		golden(t, "answers-"+reader+".txt", converse(t, nil, "-answers", "answers.txt", "-for", reader))
 	}
 	got := converse(t, nil, "-answers", "answers.txt", "-json")
-	var o screening.Outcome
-	if err := json.Unmarshal([]byte(got), &o); err != nil {
+	var answer told
+	if err := json.Unmarshal([]byte(got), &answer); err != nil {
 		t.Fatal(err)
 	}
-	if o.Route != screening.AskFirst || o.Meanwhile != screening.WithinLimits || o.Today.IsZero() || !strings.HasPrefix(got, "{") {
+	if o := answer.Outcome; o.Route != screening.AskFirst || o.Meanwhile != screening.WithinLimits || o.Today.IsZero() || !strings.HasPrefix(got, "{") {
 		t.Errorf("%v, %v, %v", o.Route, o.Meanwhile, o.Today)
 	}
 }
@@ -108,11 +108,11 @@ func TestAnswersFile(t *testing.T) {
 func TestJSONOfAnInterview(t *testing.T) {
 	var out, errs bytes.Buffer
 	status := run([]string{"-json", "-day", "2026-11-25"}, strings.NewReader("71\n1\n"), &out, &errs)
-	var o screening.Outcome
-	if err := json.Unmarshal(out.Bytes(), &o); err != nil || status != 0 || !strings.Contains(errs.String(), "How old are you?") {
+	var answer told
+	if err := json.Unmarshal(out.Bytes(), &answer); err != nil || status != 0 || !strings.Contains(errs.String(), "How old are you?") {
 		t.Errorf("status %d, %v, %s", status, err, errs.String())
 	}
-	if o.Meanwhile != screening.Nothing || len(o.Missing) == 0 {
+	if o := answer.Outcome; answer.Note != "" || o.Meanwhile != screening.Nothing || len(o.Missing) == 0 {
 		t.Errorf("hardly asked: %v, %d missing", o.Meanwhile, len(o.Missing))
 	}
 }

@@ -10,6 +10,7 @@ import (
 
 // A person is what the answers so far have told.
 type person struct {
+	note     string // where the answers come from; not given: from a person
 	profile  screening.Profile
 	asked    map[string]bool   // questions, by key
 	lists    map[string]picked // answered groups, by key

@@ -52,7 +52,7 @@ var fields = map[screening.Code]func(text string) *question{
 		return choice("wanted", text, efforts, func(p *person, i int) { p.profile.Wanted = screening.Light + screening.Intensity(i) })
 	},
 	"activity": func(string) *question {
-		return known("activity", "On how many days a week have you been exercising, planned, in the last months?", "0 to 7 days", func(p *person, answer string) error {
+		return known("activity", "In the last months, how many days of a week held planned exercise?", "0 to 7 days", func(p *person, answer string) error {
 			days, err := number(answer, 0, 7, "days", "day")
 			p.activity = screening.Activity{DaysPerWeek: days, Intensity: screening.Idle}
 			if days == 0 {
@@ -135,7 +135,7 @@ func (p *person) ofActivity() *question {
 	case p.activity.DaysPerWeek == 0:
 		return nil
 	case !p.asked["activity_minutes"]:
-		return known("activity_minutes", "For how long on such a day?", "minutes, such as 30", func(p *person, answer string) (err error) {
+		return known("activity_minutes", "How long did it last each time?", "minutes, such as 30", func(p *person, answer string) (err error) {
 			p.activity.Minutes, err = number(answer, 1, 1440, "minutes", "min")
 			return err
 		})

@@ -196,6 +196,19 @@ func TestEveryCodeIsAskedOnce(t *testing.T) {
 	}
 }
 
+// A client never reads these (this project's own rule).
+func TestPlainWords(t *testing.T) {
+	for _, table := range []map[screening.Code]string{plain, ownWords} {
+		for code, text := range table {
+			for _, banned := range []string{"safe", "cleared", "failed", "frail", "non-responder", "thin bones"} {
+				if strings.Contains(strings.ToLower(text), banned) {
+					t.Errorf("%s says %q to a client", code, text)
+				}
+			}
+		}
+	}
+}
+
 // A code that is asked through another leads no further than that one.
 func TestThrough(t *testing.T) {
 	for code, other := range through {

@@ -44,6 +44,14 @@ type virtual struct {
 	} `json:"exercises"`
 }
 
+// weeks are what comes of the simulation.
+type weeks struct {
+	Note      string    `json:"note,omitzero"` // where the case comes from
+	Client    string    `json:"client"`
+	Simulated string    `json:"simulated"` // that nobody did any of it
+	Exercises []trained `json:"exercises"`
+}
+
 // A trained exercise is one exercise of the simulation.
 type trained struct {
 	Exercise exercise.ID      `json:"exercise"`
@@ -67,7 +75,7 @@ func ahead(o order, w io.Writer) error {
 		return err
 	}
 	if o.asJSON {
-		return writeJSON(w, paths)
+		return writeJSON(w, weeks{v.Note, v.Client, arithmetic, paths})
 	}
 	return printAhead(w, v, paths)
 }
@@ -103,6 +111,9 @@ func (v virtual) run() ([]trained, error) {
 	return paths, bad.Err()
 }
 
+const arithmetic = "The weeks are simulated: the trainee is arithmetic, not a person, and nothing here tells how anybody will get on. Strength grows as it did on average in " +
+	"many people, varies from day to day, and what is left in reserve is told with an error."
+
 func printAhead(w io.Writer, v virtual, paths []trained) error {
 	words, err := visit.Words()
 	if err != nil {
@@ -110,9 +121,8 @@ func printAhead(w io.Writer, v virtual, paths []trained) error {
 	}
 	p := page.New(w, words)
 	p.Line("%d WEEKS OF A SIMULATED BEGINNER", v.Weeks)
-	p.Line("(%s)", v.Note)
-	p.Para(v.Client + ". The trainee is arithmetic, not a person, and nothing here tells how anybody will get on: strength grows as it did on average in " +
-		"many people, varies from day to day, and what is left in reserve is told with an error. What can be lifted once, of all that is lifted, is known here alone. Search: the weight is looked for.")
+	p.Note(v.Note)
+	p.Para(v.Client + ". " + arithmetic + " What can be lifted once, of all that is lifted, is known here alone. Search: the weight is looked for.")
 	for _, one := range paths {
 		p.Heading(one.Name)
 		p.Line("week  day         weight      sets    lifts once  weakest      because")

@@ -21,7 +21,7 @@ func clientPaper(w io.Writer, r review.Result) error {
 	}
 	p.Line("FOR YOU: HOW IT GOES ON")
 	p.Line("%s", page.Day(r.Day))
-	p.Line("(%s)", r.Note)
+	p.Note(r.Note)
 	p.Para("What you want to be able to do: " + r.Task + ".")
 	p.Para(fmt.Sprintf("You have trained on %d days since %s. Well done.", len(r.Attended.Done), page.Day(r.Attended.Done[0])))
 	clientFirst(p, r)

@@ -20,7 +20,7 @@ func doctorPaper(w io.Writer, r review.Result) error {
 	}
 	p.Line("LETTER TO THE DOCTOR")
 	p.Line("%s", page.Day(r.Day))
-	p.Line("(%s)", r.Note)
+	p.Note(r.Note)
 	p.Line("\nAbout: %s", r.Client)
 	p.Para("Dear colleague,")
 	p.Para(fmt.Sprintf("I have reviewed the strength training of %s, %d visits since %s. The person's own aim is to %s.",

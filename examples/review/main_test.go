@@ -291,12 +291,12 @@ func TestSimulate(t *testing.T) {
 			t.Errorf("wider than the page: %q", line)
 		}
 	}
-	var paths []trained
-	if err := json.Unmarshal([]byte(printed(t, "-simulate", "-json")), &paths); err != nil {
+	var ahead weeks
+	if err := json.Unmarshal([]byte(printed(t, "-simulate", "-json")), &ahead); err != nil {
 		t.Fatal(err)
 	}
-	for _, p := range paths {
-		if rows := strings.Count(got, "\n"); len(p.Visits) < 30 || rows < 32*len(paths) {
+	for _, p := range ahead.Exercises {
+		if rows := strings.Count(got, "\n"); len(p.Visits) < 30 || rows < 32*len(ahead.Exercises) {
 			t.Errorf("%s: %d visits, %d lines", p.Exercise, len(p.Visits), rows)
 		}
 	}

@@ -5,7 +5,8 @@
 //
 // FILE is a CSV file with the columns id, inputs, expected and source, where
 // inputs and expected are JSON in the vocabulary of the published table;
-// without it that table is used. The status is 0 if all agree, 1 if any does
+// without it that table is used. What its first lines say behind a # is printed
+// first: whose cases they are. The status is 0 if all agree, 1 if any does
 // not, and 2 if the file, or a row of it, cannot be read; the rows that can are
 // compared all the same.
 package main

@@ -7,6 +7,7 @@ import (
 	"os"
 
 	"example.org/posology/examples/internal/cases"
+	"example.org/posology/examples/internal/page"
 )
 
 func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
@@ -29,6 +30,7 @@ func run(args []string, stdout, stderr io.Writer) int {
 		return unreadable
 	}
 	data, name := cases.Published(), "the published table"
+	note := "invented people; what each published rule says of them, with its source, stands in the table"
 	if flags.NArg() == 1 {
 		var err error
 		name = flags.Arg(0)
@@ -36,6 +38,7 @@ func run(args []string, stdout, stderr io.Writer) int {
 			fmt.Fprintln(stderr, "screencases:", err)
 			return unreadable
 		}
+		note = page.Opening(data)
 	}
 	table, err := cases.Read(data)
 	if err != nil {
@@ -44,6 +47,7 @@ func run(args []string, stdout, stderr io.Writer) int {
 	if table == nil {
 		return unreadable
 	}
+	page.Note(stdout, note)
 	status := report(stdout, table)
 	if err != nil {
 		fmt.Fprintln(stdout, "Rows that could not be read were left out.")

@@ -10,6 +10,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/examples/internal/demo"
+	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/plan"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -41,7 +42,7 @@ func printClass(w io.Writer, c plan.ClassCase, r plan.ClassResult) error {
 		return err
 	}
 	s.line("A CLASS THAT SHARES ITS WEIGHTS")
-	s.line("(%s)", r.Note)
+	page.Note(s.out, r.Note)
 	s.line("")
 	s.line("%s", r.Class)
 	s.say("On the rack: ", rack(c.Kit))

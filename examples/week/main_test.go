@@ -153,7 +153,7 @@ func TestBadCases(t *testing.T) {
 		{"no days", `["2026-12-14", "2026-12-16", "2026-12-18"]`, `[]`, "/days"},
 		{"a day twice", `"2026-12-16"`, `"2026-12-14"`, "/days/1"},
 		{"minutes below nought", `"minutes": 50`, `"minutes": -1`, "/minutes"},
-		{"an unknown exercise", `"goblet-squat",`, `"goblet-squad",`, "/exercises/0"},
+		{"an unknown exercise", `"dumbbell-step-up",`, `"dumbbell-step-upp",`, "/exercises/0"},
 		{"an unknown guideline", `"phase": "build"`, `"phase": "build", "guideline": "nobody1999"`, "/guideline"},
 	}
 	for _, tt := range tests {

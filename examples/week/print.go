@@ -20,7 +20,7 @@ func printWeek(w io.Writer, r plan.Result) error {
 		return err
 	}
 	s.line("A WEEK OF TRAINING, AND WHAT GUIDELINES SAY OF IT")
-	s.line("(%s)", r.Visit.Note)
+	page.Note(s.out, r.Visit.Note)
 	s.line("")
 	s.line("%s", r.Visit.Client)
 	s.say("Own task: ", r.Visit.Task)
@@ -89,12 +89,16 @@ func printSession(s *sheet, week dose.Week) {
 	first := week.Sessions[0]
 	s.heading("Each session")
 	s.line("   Warm-up: %d minutes of easy movement.", first.WarmUp)
+	names, amounts := 0, 0
+	for _, item := range first.Items {
+		names, amounts = max(names, len(item.Name)), max(amounts, len(amount(item)))
+	}
 	for i, item := range first.Items {
 		load := "without weight"
 		if item.Mode != dose.WithoutLoad {
 			load = item.Load.String()
 		}
-		s.line("%2d. %-32s %-30s %s", i+1, item.Name, amount(item), load)
+		s.line("%2d. %-*s  %-*s  %s", i+1, names, item.Name, amounts, amount(item), load)
 		s.say("    ", effort(item))
 	}
 }

@@ -23,16 +23,16 @@ func TestBecause(t *testing.T) {
 func TestWithLeavesTheReasonAlone(t *testing.T) {
 	base := evidence.Because("kettle.descale").With("litres", 1.7).With("months", 6)
 	base.Args = append(make([]evidence.Arg, 0, 8), base.Args...) // room to write into
-	left := base.With("who", "Ann")
-	right := base.With("who", "Bob")
+	left := base.With("who", "client A")
+	right := base.With("who", "client B")
 	if len(base.Args) != 2 {
 		t.Errorf("With changed its receiver: %v", base)
 	}
-	want := []evidence.Arg{{Name: "litres", Value: "1.7"}, {Name: "months", Value: "6"}, {Name: "who", Value: "Ann"}}
+	want := []evidence.Arg{{Name: "litres", Value: "1.7"}, {Name: "months", Value: "6"}, {Name: "who", Value: "client A"}}
 	if diff := cmp.Diff(want, left.Args); diff != "" {
 		t.Errorf("first reason (-want +got):\n%s", diff)
 	}
-	want[2].Value = "Bob"
+	want[2].Value = "client B"
 	if diff := cmp.Diff(want, right.Args); diff != "" {
 		t.Errorf("second reason (-want +got):\n%s", diff)
 	}

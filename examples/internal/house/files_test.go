@@ -17,13 +17,17 @@ const (
 	maxBytes    = 1 << 20 // of any file
 )
 
-// Folders and hosts that exist where the code was written.
-var (
-	folder = regexp.MustCompile(`(^|[^A-Za-z0-9._-])/(work|farm|root|home)/`)
-	host   = regexp.MustCompile(`(proxy|sum)\.golang\.org|registry\.npmjs|deb\.debian`)
-)
+// place finds an absolute path, by where systems put people's files and what
+// comes and goes. A JSON Pointer or a URL begins otherwise.
+var place = regexp.MustCompile(`(^|[^A-Za-z0-9._/-])/(home|Users|root|tmp|mnt|media|opt|srv|var|run|private|Volumes|workspaces?)/[\w.~-]|\b[A-Z]:[\\/]+\w{2}|\bfile://`)
 
 func TestFiles(t *testing.T) {
+	committed(t, func(name string, text []byte) { checkFile(t, name, text) })
+}
+
+// committed visits every file of the module, by its name below the module.
+func committed(t *testing.T, visit func(name string, text []byte)) {
+	t.Helper()
 	seen := 0
 	err := filepath.WalkDir(root(), func(path string, d fs.DirEntry, err error) error {
 		switch {
@@ -43,7 +47,7 @@ func TestFiles(t *testing.T) {
 		if err != nil {
 			return err
 		}
-		checkFile(t, filepath.ToSlash(short), text)
+		visit(filepath.ToSlash(short), text)
 		return nil
 	})
 	if err != nil || seen == 0 {
@@ -63,9 +67,21 @@ func checkFile(t *testing.T, name string, text []byte) {
 	number := 0
 	for line := range bytes.Lines(text) {
 		number++
-		// The plain searches are there for speed.
-		if bytes.Contains(line, []byte("/")) && folder.Match(line) || bytes.Contains(line, []byte(".")) && host.Match(line) {
-			t.Errorf("%s:%d names a folder or host of somebody's machine", name, number)
+		if found := place.Find(line); found != nil {
+			t.Errorf("%s:%d names a folder of somebody's machine: %q", name, number, found)
+		}
+	}
+}
+
+func TestFoldersAreFound(t *testing.T) {
+	for _, text := range []string{"/" + "home/a/b", "see `/" + "Users/a`", "\"/" + "root/x", "/" + "tmp/x.txt", "C" + `:\data`, "D" + ":/data", "file" + ":///x"} {
+		if !place.MatchString(text) {
+			t.Errorf("%s is not found", text)
+		}
+	}
+	for _, text := range []string{"/tests/0/reps", "https://example.org/home/x", "./home/x", "#!/usr/bin/env bash", `%s:\n`, "24/12"} {
+		if place.MatchString(text) {
+			t.Errorf("%s is taken for a folder", text)
 		}
 	}
 }

@@ -37,3 +37,16 @@ func TestLeaveOut(t *testing.T) {
 		}
 	}
 }
+
+func TestNote(t *testing.T) {
+	for table, want := range map[string]string{
+		"# An invented\n#  table.\nid\n# no more\n": "(An invented table.)\n",
+		"id\n": "", "": "",
+	} {
+		var out strings.Builder
+		page.Note(&out, page.Opening([]byte(table)))
+		if out.String() != want {
+			t.Errorf("%q: %q, want %q", table, out.String(), want)
+		}
+	}
+}

@@ -18,7 +18,7 @@ import (
 
 // A Case is what is known after a first visit.
 type Case struct {
-	Note      string            `json:"note"`   // where the case comes from
+	Note      string            `json:"note"`   // where the case comes from, such as that it is invented; every page repeats it
 	Client    string            `json:"client"` // how the papers call the person
 	Task      string            `json:"task"`   // what the person wants to be able to do
 	Goal      guideline.Goal    `json:"goal"`

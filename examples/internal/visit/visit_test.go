@@ -25,7 +25,7 @@ func TestDemo(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if r.Week == nil || len(r.Week.Sessions) != 3 || len(r.Estimates) != 3 || len(r.Refused) != 1 {
+	if r.Week == nil || len(r.Week.Sessions) != 3 || len(r.Estimates) != 3 || len(r.Refused) != 2 {
 		t.Errorf("week %v, %d estimates, %d refused", r.Week, len(r.Estimates), len(r.Refused))
 	}
 }

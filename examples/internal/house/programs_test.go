@@ -1,0 +1,87 @@
+package house_test
+
+import (
+	"bytes"
+	"os/exec"
+	"path"
+	"path/filepath"
+	"strings"
+	"testing"
+)
+
+// A page is what a program prints for these arguments, with a word that says
+// that nobody in it is real, or whose data it is.
+type page struct {
+	program, args, says string
+}
+
+const (
+	invented = "invented"
+	openData = "public repository"
+)
+
+// pages are those of every program; files are named from the module's root.
+var pages = []page{
+	{"accuracy", "", openData},
+	{"accuracy", "-json", openData},
+	{"firstvisit", "-for client", invented},
+	{"firstvisit", "-for file", invented},
+	{"firstvisit", "-for doctor", invented},
+	{"firstvisit", "-json", invented},
+	{"intake", "-answers examples/intake/answers.txt -for client", invented},
+	{"intake", "-answers examples/intake/answers.txt -for clinician", invented},
+	{"intake", "-answers examples/intake/answers.txt -json", invented},
+	{"population", "-n 100", invented},
+	{"review", "-for client", invented},
+	{"review", "-for file", invented},
+	{"review", "-for doctor", invented},
+	{"review", "-json", invented},
+	{"review", "-simulate", invented},
+	{"review", "-simulate -json", invented},
+	{"review", "-simulate", "simulated"},
+	{"review", "-simulate -json", "simulated"},
+	{"screencases", "", invented},
+	{"screencases", "examples/screencases/testdata/invented-cases.csv", invented},
+	{"week", "", invented},
+	{"week", "-json", invented},
+	{"week", "-class", invented},
+	{"week", "-class -json", invented},
+}
+
+// No page of a program may be taken for a real person's.
+func TestPagesSayWhoseTheyAre(t *testing.T) {
+	folder := built(t)
+	seen := map[string]bool{}
+	for _, p := range pages {
+		seen[p.program] = true
+		cmd := exec.Command(filepath.Join(folder, p.program), strings.Fields(p.args)...)
+		cmd.Dir = root()
+		var errs bytes.Buffer
+		cmd.Stderr = &errs
+		out, err := cmd.Output()
+		if err != nil || errs.Len() > 0 {
+			t.Errorf("%s %s: %v, %s", p.program, p.args, err, errs.Bytes())
+		}
+		words := strings.Join(strings.Fields(strings.ToLower(string(out))), " ") // a page breaks its lines
+		if !strings.Contains(words, p.says) {
+			t.Errorf("%s %s does not say %q", p.program, p.args, p.says)
+		}
+	}
+	for _, p := range packages(t) {
+		if p.name == "main" && !seen[path.Base(p.path)] {
+			t.Errorf("no page of %s is looked at", p.path)
+		}
+	}
+}
+
+// built builds every program and returns the folder that they lie in.
+func built(t *testing.T) string {
+	t.Helper()
+	folder := t.TempDir()
+	cmd := exec.Command("go", "build", "-o", folder+string(filepath.Separator), "./examples/...")
+	cmd.Dir = root()
+	if out, err := cmd.CombinedOutput(); err != nil {
+		t.Fatalf("%v\n%s", err, out)
+	}
+	return folder
+}
