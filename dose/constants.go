@@ -44,7 +44,6 @@ const (
 	aboutThreeSets = 3
 	maintainSets   = 2
 	maintainDays   = 2 // a week
-	threeDays      = 3 // a week
 
 	// lightBand is the top of a band that counts as a light start: the curve
 	// there lies far outside its studied range.
@@ -89,8 +88,10 @@ var intensityReserve = map[screening.Intensity]units.RIR{screening.Idle: uncount
 var tempo = Tempo{Lowering: 2, Lifting: 2}
 
 var facts = []evidence.Fact{
-	{ID: factRest, Value: "one to two minutes between sets", Basis: evidence.CommonPractice},
-	{ID: factDays, Value: "two to three days a week; a starting routine is done about three", Basis: evidence.CommonPractice},
+	{ID: factRest, Value: "60 to 120 seconds between sets where a recommendation states none",
+		Basis: evidence.Computed, From: []evidence.FactID{"guideline.grgic2018-rest-untrained.rest"}},
+	{ID: factDays, Value: "two to three days a week where a recommendation states none",
+		Basis: evidence.Computed, From: []evidence.FactID{"guideline.acsm2011-older-start.days"}},
 	{ID: factReserveBand, Value: "1 to 3 repetitions in reserve paired with ratings of 15 to 18 on the scale from 6 to 20",
 		Source: "prediabetes2021", Locator: "Table 3", Basis: evidence.Published},
 	{ID: factReserve, Value: "at least 3 in reserve for a novice, 2 for an intermediate, 1 for an advanced person",

@@ -31,11 +31,11 @@ func checkDays(days []units.Day) error {
 	return bad.Err()
 }
 
-// days chooses as many of the days as the guideline allows, at most the trade's
-// three, with two days from one session to the next, in the week after too.
+// days chooses as many of the days as the guideline allows, at most three,
+// with two days from one session to the next, in the week after too.
 // Among equals the earliest days win.
 func (p *planner) days() []units.Day {
-	most := threeDays
+	most, _ := usualDays.Max()
 	if p.phase() == Maintain {
 		most = maintainDays
 	}

@@ -35,7 +35,7 @@ var youngRows = map[body.Training]guideline.ID{
 }
 
 // A guide is what the guideline says for one request, with what it leaves
-// open filled in from the trade or the starting row, each with its reason.
+// open filled in from the usual numbers or the starting row, each with its reason.
 type guide struct {
 	row     guideline.Recommendation
 	aim     guideline.Recommendation
@@ -184,7 +184,7 @@ func (g *guide) fillCount(r Request) {
 		return
 	}
 	if g.row.Reps.IsZero() {
-		g.tradeCount(ex)
+		g.ownCount(ex)
 		return
 	}
 	both, meet := g.row.Reps.Intersect(ex.Count)
@@ -204,8 +204,8 @@ func countFacts(ex exercise.Exercise) []evidence.FactID {
 	return []evidence.FactID{ex.CountFact}
 }
 
-// tradeCount is for rows that state no repetitions.
-func (g *guide) tradeCount(ex exercise.Exercise) {
+// ownCount is for rows that state no repetitions.
+func (g *guide) ownCount(ex exercise.Exercise) {
 	g.count = workable
 	if both, meet := workable.Intersect(ex.Count); meet {
 		g.count = both
@@ -272,7 +272,7 @@ func (g *guide) lightenSets(r Request) {
 	}
 }
 
-// fillTimes takes rest and days from the row, else from the trade.
+// fillTimes takes rest and days from the row, else the usual ones.
 func (g *guide) fillTimes() {
 	g.rest, g.days = g.row.Rest, g.row.Days
 	restFacts, dayFacts := factsOf(g.row, guideline.FieldRest), factsOf(g.row, guideline.FieldDays)

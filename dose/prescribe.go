@@ -258,8 +258,8 @@ func (d *draft) firstMass() units.Mass {
 	return most
 }
 
-// usualFirst returns the weight that the trade begins the exercise with, where
-// it has one and the kit makes it, else the lightest.
+// usualFirst returns the first weight that is set for the exercise, where there
+// is one and the kit makes it, else the lightest.
 func (d *draft) usualFirst(lightest equipment.Load, ceiling units.Mass) equipment.Load {
 	usual, ok := d.r.Exercise.FirstMass.Min()
 	if !ok {

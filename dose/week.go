@@ -105,7 +105,7 @@ var standardStart = []exercise.ID{
 // Constraints, never broken: the limits of the screening and the weights of
 // the kit, as in [Prescribe]; at least two days from one session to the next,
 // round the week; no more days than the guideline's row and, unless it asks for
-// fewer, the trade's three; a session within its minutes, warm-up included.
+// fewer, three; a session within its minutes, warm-up included.
 //
 // Objective, in this order: as many days as the constraints allow, the
 // earliest; each exercise in the order of wish, with one set; then second sets,

@@ -94,7 +94,7 @@ var words = evidence.Words{
 	"dose.kept-lightest": {Clinician: "Screening limits the load to {most} of 1RM and there is no estimate: the lightest weight is kept."},
 	"dose.no-estimate":   {Clinician: "There is no estimate of strength for this exercise, side and hold."},
 	"dose.moves-body":    {Clinician: "The body is most of what is lifted: no 1RM of the held weight is used."},
-	"dose.heaviest":      {Clinician: "This exercise takes the heaviest weight of the session: it begins with no less than the others."},
+	"dose.heaviest":      {Clinician: "Legs lift more than arms: this exercise begins with no less than the others of the session."},
 	"dose.one-side-only": {
 		Client:    "Only with your {side} side, for now.",
 		Clinician: "A restriction rules the other side out: dosed for the {side} side alone.",

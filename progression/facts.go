@@ -71,7 +71,7 @@ var loadFacts = []evidence.Fact{
 	{ID: factBridge, Value: "to land on r repetitions after a step of the fraction p, first reach r + p × (30 + r)",
 		Basis: evidence.Computed, From: []evidence.FactID{"onerm.epley"}},
 	{ID: factSmallMuscles, Value: "exercises of small muscles take the lower end", Source: "kraemer2002", Basis: evidence.FromMemory},
-	{ID: factTwoForTwo, Value: fmt.Sprintf("raise the load when %d or more repetitions over the goal were done in the last set of %d consecutive workouts", twoOver, twoRunning), Source: "nscatextbook", Via: nscaPages, Basis: evidence.Secondary},
+	{ID: factTwoForTwo, Value: fmt.Sprintf("%[2]d visits running, each with a final set at least %[1]d repetitions past its target: the next one is heavier", twoOver, twoRunning), Source: "nscatextbook", Via: nscaPages, Basis: evidence.Secondary},
 	{ID: factRepsThenLoad, Value: fmt.Sprintf("raise the repetitions with the same load until past the range, then add %v or more: the traditional form", traditionalStep), Source: "hostler2001", Basis: evidence.Published},
 	{ID: factRepsOrLoad, Value: "39 untrained people, 10 weeks, leg against leg: 1RM from 52.90 to 69.05 kg with more load, from 51.67 to 66.82 kg with more repetitions, no difference", Source: "chaves2024", Locator: abstract, Basis: evidence.Published},
 	{ID: factOMNI, Value: fmt.Sprintf("older adults: raise the load when the rating falls below %v of 10", omniRaise), Source: "buskard2019", Basis: evidence.Published},
@@ -100,7 +100,7 @@ var setFacts = []evidence.Fact{
 }
 
 var breakFacts = []evidence.Fact{
-	{ID: factNoLadder, Value: "no source gives a cut of the load by weeks off for older adults: the ladder is common practice, on the cautious side", Basis: evidence.Design},
+	{ID: factNoLadder, Value: "no source gives a cut of the load by weeks off for older adults: the ladder is a choice of this module, on the cautious side", Basis: evidence.Design},
 	{ID: factDetraining, Value: "103 studies: maximal force SMD -0.46 (-0.54 to -0.37) after time off, growing with it, larger over 65 and in the inactive", Source: "bosquet2013", Basis: evidence.Published},
 	{ID: factRamp, Value: "college athletes after 2 or more weeks off: limits for the first 2 to 4 weeks", Source: "caterisano2019", Basis: evidence.Published},
 	{ID: factRampNumbers, Value: fmt.Sprintf("volume cut by %v in weeks 1 to 4, at most %v sessions in weeks 1 and 2, sets × repetitions × fraction of 1RM within %v", rampCuts, rampMost, rampRelative), Source: "caterisano2019", Basis: evidence.FromMemory},

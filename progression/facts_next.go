@@ -33,7 +33,7 @@ const (
 
 // nextFacts are the choices that [Next] makes between what is published.
 var nextFacts = []evidence.Fact{
-	{ID: factQueries, Value: fmt.Sprintf("a load that the kit does not make, or within %v %% of 2, ½, %v or 1/%v times the planned one, is asked about and not used", 100*aboutSlip, perKilogram, perKilogram), Basis: evidence.CommonPractice},
+	{ID: factQueries, Value: fmt.Sprintf("a load that the kit does not make, or within %v %% of 2, ½, %v or 1/%v times the planned one, is asked about and not used", 100*aboutSlip, perKilogram, perKilogram), Basis: evidence.Design},
 	{ID: factRefer, Value: "what ended a session, and pain of a kind that the pain model is never used for, is looked at by somebody qualified, and the person assessed anew, before the next dose", Basis: evidence.Design},
 	{ID: factMedical, Value: "an operation, a fracture, a hospital stay, a fall or a new diagnosis ends the plan; after an assessment it begins anew", Basis: evidence.CommonPractice},
 	{ID: factVariant, Value: fmt.Sprintf("a visit that speaks for less within %d after another, or nothing lighter left to take: an easier variant, learnt anew and lighter than the last dose, or the exercise is left out", recurring), Basis: evidence.Design},

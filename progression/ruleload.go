@@ -64,9 +64,9 @@ func plus(m units.Mass, share units.Fraction) (units.Mass, error) {
 	return m.Add(more)
 }
 
-// TwoForTwo is the rule of the NSCA textbook: raise the load when two or more
-// repetitions over the goal were done in the last set of two consecutive
-// workouts. lastSets are the repetitions of each workout's last set, the oldest
+// TwoForTwo is a rule of the NSCA textbook: once the final set went at least two
+// repetitions past its target, and did so at the visit before too, the load
+// rises. lastSets are the repetitions of each visit's final set, the oldest
 // first; the latest two count, and fewer than two keep the load. The rule names
 // no step; [StepFor] does.
 func TwoForTwo(goal int, lastSets []int) (RuleAnswer, error) {

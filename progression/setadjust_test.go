@@ -23,7 +23,7 @@ func TestTrueReserve(t *testing.T) {
 		want string
 	}{
 		{rir(0), "0 to 1"}, {rir(2), "1 to 3"}, {rir(5), "4 to 6"}, {rir(5.01), "at least 3.01"}, {rir(10), "at least 8"},
-		{rpe(8.5), "0 to 3"}, {rpe(10), "0 to 1"}, {rpe(5), "at least 3"},
+		{rpe(8.5), "0 to 3"}, {rpe(10), "0 to 1"}, {rpe(5), "4 to 6"}, {rpe(6), "at least 3"},
 	} {
 		if got, err := progression.TrueReserve(tt.told); err != nil || got.String() != tt.want {
 			t.Errorf("%v: %v, %v, want %v", tt.told, got, err, tt.want)
@@ -45,7 +45,7 @@ func TestSetToSetKg(t *testing.T) {
 		told units.Effort
 		want string
 	}{
-		{rpe(5), "5 kg, at least 2.5 kg, 2, at least 1"},
+		{rpe(5), "5 kg, 5 kg, 3, 2 to 4"},
 		{rpe(6), "5 kg, at least 2.5 kg, 2, at least 1"},
 		{rir(5), "5 kg, 5 kg, 3, 2 to 4"},
 		{rpe(7), "2.5 kg, 0 kg to 5 kg, 1, 0 to 2"},
@@ -79,7 +79,7 @@ func TestSetToSetPercent(t *testing.T) {
 		{rpe(9.5), rpe(10), "-1 kg, -1 kg to 1 kg, 0, 0 to 1"},
 		{rir(2), rir(4), "4 kg, 2 kg to 6 kg, 2, 1 to 3"},
 		{rir(2), rir(6), "8 kg, at least 4 kg, 4, at least 2"},
-		{rpe(8), rpe(5), "6 kg, at least 4 kg, 2, at least 1"},
+		{rpe(8), rpe(5), "6 kg, 4 kg to 8 kg, 3, 2 to 4"},
 	} {
 		c, err := progression.SetToSetPercent(kg(50), tt.target, tt.told)
 		if got := fmt.Sprintf("%v, %v, %d, %v", c.Change, c.Within, c.Reps, c.RepsWithin); err != nil || got != tt.want {

@@ -85,7 +85,7 @@ func harderWords() evidence.Words {
 		"progression.slower":         {Client: "Now lower the weight more slowly: count to four.", Clinician: "The next weight is too far for repetitions: slower lowering, four seconds; fewer repetitions, so that a set stays about as long."},
 		"progression.pause":          {Client: "Now pause for two seconds before you lift.", Clinician: "A pause of two seconds before lifting; fewer repetitions, so that a set stays about as long."},
 		"progression.extra-set":      {Client: "Now one more set.", Clinician: "One set more, up to the guideline's most; repetitions from the bottom of the range."},
-		"progression.kit-ends":       {Client: "You have outgrown these weights.", Clinician: "The kit has nothing heavier, and pace, sets and variants are used up: held. A heavier weight would let it go on."},
+		"progression.kit-ends":       {Client: "There is no heavier weight for you here.", Clinician: "The kit has nothing heavier, and pace, sets and variants are used up: held. A heavier weight would let it go on."},
 		"progression.too-far":        {Client: "The next weight is still too far. A weight in between would help.", Clinician: "The next weight, {next}, is {share} more: nothing that was done shows it, and pace, sets and variants are used up. Held; a weight in between would let it go on."},
 	}
 }

@@ -138,12 +138,14 @@ func (e *Effort) UnmarshalText(text []byte) error {
 }
 
 // ratings are the values of the RIR-based scale in repetitions in reserve.
-// [example.org/posology/units/evidence] lists where each was seen.
+// [example.org/posology/units/evidence] lists where each was seen. The range for 6
+// is from memory and reaches past the 5 that was read for 5: it stays as wide, since
+// to narrow it would count sets that it leaves out.
 var ratings = []struct {
 	rating float64
 	rir    Range[RIR]
 }{
-	{5, Must(Between[RIR](4, 6))},
+	{5, Exactly[RIR](5)},
 	{6, Must(Between[RIR](4, 6))},
 	{7, Exactly[RIR](3)},
 	{7.5, Must(Between[RIR](2, 3))},
@@ -167,10 +169,10 @@ func Ratings() iter.Seq2[float64, Range[RIR]] {
 }
 
 // RIR returns the effort in repetitions in reserve: a range, since half points
-// stand for two counts (8.5 for 1 to 2). Ratings of 5.5 and 6.5, which no
-// source lists, take what their neighbours span. It is an [ErrNoRIR] below 5,
-// where the scale has no such value, and on scales that are not built on it;
-// an [ErrMissing] if nothing was recorded.
+// stand for two counts (8.5 for 1 to 2) and 6, from memory, for 4 to 6. Ratings
+// of 5.5 and 6.5, which no source lists, take what their neighbours span. It is
+// an [ErrNoRIR] below 5, where the scale has no such value, and on scales that
+// are not built on it; an [ErrMissing] if nothing was recorded.
 func (e Effort) RIR() (Range[RIR], error) {
 	switch e.scale {
 	case ScaleUnknown:
@@ -195,6 +197,7 @@ func ratingRIR(v float64) (Range[RIR], error) {
 		return ratings[i].rir, nil
 	}
 	low, _ := ratings[i].rir.Min()
-	high, _ := ratings[i-1].rir.Max()
-	return Between(low, high)
+	high, _ := ratings[i].rir.Max()
+	above, _ := ratings[i-1].rir.Max()
+	return Between(low, max(high, above))
 }

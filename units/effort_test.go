@@ -40,12 +40,15 @@ func TestPublishedRIR(t *testing.T) {
 		}
 		ratings, _, _ := strings.Cut(rest, ";")
 		for rating := range strings.SplitSeq(ratings, "-") {
+			if rating == "5" && row[column["known"]] == "memory" {
+				continue // the row that was read decides
+			}
 			checkRIR(t, row[column["id"]], row[column["quantity"]], rating, units.RIR(want))
 			tested++
 		}
 	}
-	if tested != 11 {
-		t.Errorf("%d ratings tested, want 11", tested)
+	if tested != 10 {
+		t.Errorf("%d ratings tested, want 10", tested)
 	}
 }
 
@@ -76,7 +79,8 @@ func checkRIR(t *testing.T, id, quantity, rating string, want units.RIR) {
 }
 
 // All nineteen ratings: from 5 on each has a value, and a higher rating never
-// leaves more in reserve.
+// leaves more in reserve for sure; nor at most, but for the range of 4 to 6, which
+// is from memory and begins after the 5.
 func TestRatings(t *testing.T) {
 	lastLow, lastHigh := units.RIR(10), units.RIR(10)
 	for v := 1.0; v <= 10; v += 0.5 {
@@ -89,12 +93,12 @@ func TestRatings(t *testing.T) {
 		}
 		low, _ := got.Min()
 		high, _ := got.Max()
-		if err != nil || low > lastLow || high > lastHigh || low < 0 {
+		if err != nil || low > lastLow || v != 5.5 && high > lastHigh || low < 0 {
 			t.Errorf("rpe %v is %v in reserve, %v, after %v to %v", v, got, err, lastLow, lastHigh)
 		}
 		lastLow, lastHigh = low, high
 	}
-	for v, want := range map[float64]string{5.5: "4 to 6", 6.5: "3 to 6", 9.5: "0"} {
+	for v, want := range map[float64]string{5: "5", 5.5: "4 to 6", 6: "4 to 6", 6.5: "3 to 6", 9.5: "0"} {
 		if got, err := units.Must(units.RPE(v)).RIR(); err != nil || got.String() != want {
 			t.Errorf("rpe %v is %v in reserve, %v, want %s", v, got, err, want)
 		}

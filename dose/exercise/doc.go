@@ -34,8 +34,8 @@
 //
 // Muscle roles and their bases come from studies and textbooks; variants that
 // the list of those lacks take the muscles of the nearest listed exercise.
-// Demands, counts and first weights are facts of the trade or, where their fact
-// says so, of this module's own design. No share of body mass that an exercise
+// Demands are facts of the trade or, where their fact says so, of this module's
+// own design, as counts and first weights are. No share of body mass that an exercise
 // lifts was found published: the shares stated are choices, and most exercises
 // state none. Each row names its facts.
 package exercise

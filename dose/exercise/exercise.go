@@ -99,11 +99,11 @@ type Exercise struct {
 	// exercise; it narrows a guideline's range where the two overlap.
 	Count     units.Range[int] `json:"count,omitzero"`
 	CountFact evidence.FactID  `json:"count_fact,omitzero"`
-	// FirstMass is a beginner's first weight per implement, where the trade
-	// has one: nothing above its upper end before the technique is sound.
+	// FirstMass is a beginner's first weight per implement, where one is set:
+	// nothing above its upper end before the technique is sound.
 	FirstMass     units.Range[units.Mass] `json:"first_mass,omitzero"`
 	FirstMassFact evidence.FactID         `json:"first_mass_fact,omitzero"`
-	// Heaviest says that the exercise takes the heaviest weight of its session.
+	// Heaviest says that the exercise begins with no less than any other of its session.
 	Heaviest bool `json:"heaviest,omitzero"`
 
 	Easier ID `json:"easier,omitzero"` // the next step down, if any

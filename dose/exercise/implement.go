@@ -72,30 +72,30 @@ func (i Implement) check(h body.Hold, before []Implement) error {
 	return nil
 }
 
-// Laterality tells how the two sides share the work.
-type Laterality uint8
+// Sidedness tells how the two sides share the work.
+type Sidedness uint8
 
-// Lateralities.
+// Kinds of sidedness.
 const (
-	LateralityUnknown Laterality = iota // not given
-	Bilateral                           // both sides at once
-	Unilateral                          // one side, then the other
-	Alternating                         // the sides take turns within a set
+	SidednessUnknown Sidedness = iota // not given
+	Bilateral                         // both sides at once
+	Unilateral                        // one side, then the other
+	Alternating                       // the sides take turns within a set
 )
 
-var lateralities = units.NewVocabulary[Laterality]("laterality", "", "bilateral", "unilateral", "alternating")
+var sidednesses = units.NewVocabulary[Sidedness]("sidedness", "", "bilateral", "unilateral", "alternating")
 
 // String returns "bilateral", "unilateral" or "alternating".
-func (l Laterality) String() string { return lateralities.Text(l) }
+func (s Sidedness) String() string { return sidednesses.Text(s) }
 
 // MarshalText writes what String returns.
-func (l Laterality) MarshalText() ([]byte, error) { return lateralities.Marshal(l) }
+func (s Sidedness) MarshalText() ([]byte, error) { return sidednesses.Marshal(s) }
 
 // UnmarshalText reads what MarshalText writes.
-func (l *Laterality) UnmarshalText(text []byte) error { return lateralities.Unmarshal(text, l) }
+func (s *Sidedness) UnmarshalText(text []byte) error { return sidednesses.Unmarshal(text, s) }
 
-// Laterality returns how the two sides share the work of e.
-func (e Exercise) Laterality() Laterality {
+// Sidedness returns how the two sides share the work of e.
+func (e Exercise) Sidedness() Sidedness {
 	switch {
 	case e.OneSided:
 		return Unilateral

@@ -13,7 +13,7 @@ import (
 )
 
 // A row is one line of testdata/published/exercise-muscles.csv.
-type row struct{ exercise, pattern, implement, laterality, muscle, role, source, known string }
+type row struct{ exercise, pattern, implement, sidedness, muscle, role, source, known string }
 
 var factSlug = strings.NewReplacer(" ", "-", "'", "", ",", "", "(", "", ")", "")
 
@@ -183,8 +183,8 @@ func TestListPublished(t *testing.T) {
 		if !slices.Contains(patternOf[r.pattern], e.Pattern) {
 			t.Errorf("%s: pattern %s, want %v (%s in the list)", e.ID, e.Pattern, patternOf[r.pattern], r.pattern)
 		}
-		if e.Laterality().String() != r.laterality {
-			t.Errorf("%s: %s, but the list has it %s", e.ID, e.Laterality(), r.laterality)
+		if e.Sidedness().String() != r.sidedness {
+			t.Errorf("%s: %s, but the list has it %s", e.ID, e.Sidedness(), r.sidedness)
 		}
 		if len(e.Implements) == 0 {
 			t.Errorf("%s: no implement", e.ID)
@@ -216,8 +216,9 @@ func TestListedNames(t *testing.T) {
 	}
 }
 
-// TestTradeNumbers holds the numbers that the trade puts on the exercises.
-func TestTradeNumbers(t *testing.T) {
+// TestCountsAndFirstMasses checks this module's own numbers; those of the raises,
+// the hinges and the repetitions agree with common practice, which has no source.
+func TestCountsAndFirstMasses(t *testing.T) {
 	kg := func(min, max float64) units.Range[units.Mass] {
 		return units.Must(units.Between(units.Must(units.Kilograms(min)), units.Must(units.Kilograms(max))))
 	}

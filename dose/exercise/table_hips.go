@@ -11,7 +11,7 @@ var hipLadders = []ladder{
 	{below: "dumbbell-romanian-deadlift", rungs: []rung{
 		{
 			id: "barbell-romanian-deadlift", name: "barbell Romanian deadlift", pattern: Hinge,
-			how:     "The bar close to your legs, push your hips back with a long back until it reaches the knees or just below, and stand tall.",
+			how:     "The bar close to your legs, push your hips back only as far as your back stays long, and stand tall.",
 			muscles: "barbell Romanian deadlift", hold: body.OnBar, lifts: true, chosen: true,
 			demands: body.DemandSet(body.SpinalCompression, body.FreeStanding, body.HipResisted, body.FirmGrip, body.AbdominalPressure),
 			warn:    []warning{hingePain, hingePosition}, facts: []evidence.FactID{factStraightBack},
@@ -19,7 +19,7 @@ var hipLadders = []ladder{
 	}},
 	{below: "dumbbell-romanian-deadlift", rungs: []rung{
 		{
-			id: "hex-bar-deadlift", name: "hex-bar deadlift", aliases: []string{"trap-bar deadlift"}, pattern: Hinge,
+			id: "hex-bar-deadlift", name: "hex-bar deadlift", pattern: Hinge,
 			how:     "Stand in the middle of the frame, bend hips and knees with a long back, grip the handles, and stand tall.",
 			muscles: "hex-bar deadlift", hold: body.OnBar, with: []Implement{HexBar}, lifts: true, chosen: true,
 			demands: body.DemandSet(body.SpinalCompression, body.PickUpFromFloor, body.FreeStanding, body.HipResisted, body.KneeResisted,

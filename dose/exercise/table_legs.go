@@ -28,7 +28,7 @@ var legLadders = []ladder{
 		},
 		{
 			id: "goblet-squat", name: "goblet squat", aliases: []string{"two-handed squat"}, pattern: Squat,
-			how:     "Hold one dumbbell upright against your chest in both hands; sit back between your feet and stand up. This one takes the heaviest dumbbell of the session.",
+			how:     "Hold one dumbbell upright against your chest in both hands; bend hips and knees as far as you can control, and stand up.",
 			muscles: "goblet squat", hold: body.BothHandsOnOne, with: []Implement{Dumbbell, Kettlebell}, lifts: true,
 			demands: body.DemandSet(body.SpinalCompression, body.FreeStanding, body.DeepKneeBend, body.HipResisted,
 				body.KneeResisted, body.AnkleResisted, body.AbdominalPressure),
@@ -36,7 +36,7 @@ var legLadders = []ladder{
 		},
 		{
 			id: "dumbbell-squat", name: "dumbbell squat", pattern: Squat,
-			how:     "With a dumbbell hanging in each hand, sit back between your feet and stand up.",
+			how:     "With a dumbbell hanging in each hand, bend hips and knees as far as you can control, and stand up.",
 			muscles: "dumbbell squat", hold: body.OneEachHand, lifts: true,
 			demands: body.DemandSet(body.SpinalCompression, body.FreeStanding, body.DeepKneeBend, body.HipResisted,
 				body.KneeResisted, body.AnkleResisted, body.FirmGrip, body.AbdominalPressure),
@@ -101,7 +101,7 @@ var legLadders = []ladder{
 		},
 		{
 			id: "dumbbell-romanian-deadlift", name: "dumbbell Romanian deadlift", aliases: []string{"Romanian deadlift", "RDL"}, pattern: Hinge,
-			how:     "With a dumbbell in each hand close to your legs, push your hips back with a long back until the hands reach the knees or just below, and stand tall.",
+			how:     "With a dumbbell in each hand close to your legs, push your hips back only as far as your back stays long, and stand tall.",
 			muscles: "dumbbell Romanian deadlift", hold: body.OneEachHand, lifts: true, chosen: true, first: hingeFirst,
 			demands: body.DemandSet(body.SpinalCompression, body.FreeStanding, body.HipResisted, body.FirmGrip, body.AbdominalPressure),
 			warn:    []warning{hingePain, hingePosition}, facts: []evidence.FactID{factStraightBack},

@@ -14,8 +14,8 @@ var (
 var squatLadders = []ladder{
 	{below: "sit-to-stand", rungs: []rung{
 		{
-			id: "bodyweight-squat", name: "bodyweight squat", aliases: []string{"air squat", "free squat"}, pattern: Squat,
-			how:     "Feet as wide as your hips, arms in front of you; sit back between your feet as far as you can control, and stand up.",
+			id: "bodyweight-squat", name: "bodyweight squat", aliases: []string{"free squat"}, pattern: Squat,
+			how:     "Feet as wide as your hips, arms in front of you; bend hips and knees as far as you can control, and stand up.",
 			muscles: "bodyweight squat", hold: body.Unloaded,
 			demands: legsStanding.Union(body.DemandSet(body.DeepKneeBend)),
 		},
@@ -31,13 +31,13 @@ var squatLadders = []ladder{
 	{below: "goblet-squat", rungs: []rung{
 		{
 			id: "barbell-back-squat", name: "barbell back squat", aliases: []string{"back squat"}, pattern: Squat,
-			how:     "The bar across the top of your shoulder blades, hands beside your shoulders; sit back between your feet and stand up.",
+			how:     "The bar across the top of your shoulder blades, hands beside your shoulders; bend hips and knees as far as you can control, and stand up.",
 			muscles: "barbell back squat", hold: body.OnBar, lifts: true,
 			demands: legsLoaded.Union(body.DemandSet(body.FirmGrip)),
 		},
 		{
 			id: "barbell-front-squat", name: "barbell front squat", aliases: []string{"front squat"}, pattern: Squat,
-			how:     "The bar across the front of your shoulders, elbows high; sit back between your feet with your chest up, and stand up.",
+			how:     "The bar across the front of your shoulders, elbows high; bend hips and knees as far as you can control with your chest up, and stand up.",
 			muscles: "barbell front squat", hold: body.OnBar, lifts: true,
 			demands: legsLoaded.Union(body.DemandSet(body.FirmGrip)),
 		},

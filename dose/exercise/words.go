@@ -40,26 +40,19 @@ const (
 type warningRow struct {
 	code  evidence.Code
 	facts []evidence.FactID
-	args  []evidence.Arg
 }
 
 var warnings = [...]warningRow{
-	painEnds:      {CodePainEnds, []evidence.FactID{factPainEnds}, nil},
-	hingePain:     {CodeHingePain, []evidence.FactID{factHingePain}, nil},
-	hingePosition: {CodeHingePosition, []evidence.FactID{factHingeKnees, factStraightBack}, []evidence.Arg{{Name: "knees", Value: hingeKnees.String() + " degrees"}}},
-	startHelp:     {CodeStartHelp, []evidence.FactID{factStartHelp}, nil},
-	chairHeight:   {CodeChairHeight, []evidence.FactID{factChairHeight}, nil},
-	rackHeight:    {CodeRackHeight, []evidence.FactID{factRackHeight}, nil},
-	bandCheck:     {CodeBandCheck, []evidence.FactID{factBandCheck}, nil},
+	painEnds:      {CodePainEnds, []evidence.FactID{factPainEnds}},
+	hingePain:     {CodeHingePain, []evidence.FactID{factHingePain}},
+	hingePosition: {CodeHingePosition, []evidence.FactID{factHingeKnees, factStraightBack}},
+	startHelp:     {CodeStartHelp, []evidence.FactID{factStartHelp}},
+	chairHeight:   {CodeChairHeight, []evidence.FactID{factChairHeight}},
+	rackHeight:    {CodeRackHeight, []evidence.FactID{factRackHeight}},
+	bandCheck:     {CodeBandCheck, []evidence.FactID{factBandCheck}},
 }
 
-func (w warningRow) reason() evidence.Reason {
-	r := evidence.Because(w.code, w.facts...)
-	for _, a := range w.args {
-		r = r.With(a.Name, a.Value)
-	}
-	return r
-}
+func (w warningRow) reason() evidence.Reason { return evidence.Because(w.code, w.facts...) }
 
 var words = evidence.Words{
 	CodePainEnds: {
@@ -72,7 +65,7 @@ var words = evidence.Words{
 	},
 	CodeHingePosition: {
 		Client:    "Keep your back long and your knees a little bent.",
-		Clinician: "Hinge with a straight back, knees bent by {knees}; bending the back under load is another exercise.",
+		Clinician: "Hinge with a straight back and the knees a little bent; bending the back under load is another exercise.",
 	},
 	CodeStartHelp: {
 		Client:    "Let somebody hand you the weights if they feel heavy to lift to your shoulders.",

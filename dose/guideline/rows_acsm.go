@@ -18,7 +18,7 @@ var acsmOthers = []Recommendation{
 		Population: "adults 65+, and adults 50-64 with a chronic illness of weight or with limited function",
 		AgeMin:     50, Goal: Health,
 		Days: units.AtLeast(2), Exercises: to(8, 10), Reps: to(10, 15), Effort: Effort{0, zeroToTen, to(5, 8)},
-		Notes:  "Days that do not follow one another. The scale runs from a muscle at rest to all that it can give; 5 and 6 count as moderate, 7 and 8 as high.",
+		Notes:  "Days that do not follow one another. 5 and 6 count as moderate, 7 and 8 as high.",
 		Source: "nelson2007", Via: "Table 1 of EPMA J 2011;2(3):253-259 (doi 10.1007/s13167-011-0090-1) for days, exercises and moderate-to-high effort; a clinicians' prevention reference for the 10-15 repetitions",
 		Basis: evidence.Secondary,
 		Bases: []FieldBasis{{FieldPopulation, evidence.Published}, {FieldEffort, evidence.FromMemory}},
@@ -55,7 +55,7 @@ var acsmOthers = []Recommendation{
 	{
 		ID: "acsm2026-health", Body: acsm, Year: 2026, Population: "healthy adults 18+", Goal: Health,
 		Days:   units.AtLeast(2),
-		Notes:  "Each large muscle group at least twice a week. Failure, the kind of equipment, a set tempo and elaborate planning made no steady difference; home, band and circuit training worked too. It speaks of healthy adults, not of frail or ill people. Reached only through summaries.",
+		Notes:  "At least two days for each large muscle group. Circuits, bands and training at home worked too; elaborate planning, tempo, equipment and failure made no steady difference. It speaks of healthy adults, not of frail or ill people. Reached only through summaries.",
 		Source: "acsm2026", Via: viaNews2026, Basis: evidence.Secondary,
 	},
 	{

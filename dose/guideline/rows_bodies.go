@@ -67,7 +67,7 @@ var bodies = []Recommendation{
 	{
 		ID: "usdhhs2018-adults", Body: "US Department of Health and Human Services", Year: 2018, Population: "adults and older adults", Goal: Health,
 		Days: units.AtLeast(2), Sets: to(1, 3), Reps: to(8, 12),
-		Notes:  "One set works if it ends close to what can still be lifted alone; two or three may do more.",
+		Notes:  "Two or three sets may do more than one, which is enough if hardly a further lift is left in it.",
 		Source: "usdhhs2018", Via: "two public education pages quoting the guideline", Basis: evidence.Secondary,
 	},
 	{

@@ -49,27 +49,27 @@ var reviews = []Recommendation{
 		ID: "steib2010-dose-response", Body: "meta-analysis (Steib)", Year: 2010, Population: "adults 65+",
 		AgeMin: 65, Goal: Strength,
 		Effects: []Effect{{"high_vs_low_smd", 0.88, SMD}, {"high_vs_moderate_smd", 0.62, SMD}, {"power_vs_strength_on_power_smd", 1.66, SMD}},
-		Notes:   "29 trials, 1313 people. Heavier is better for maximal strength, not for function; fast lifting is better for power and function. Too little is known on volume and days.",
+		Notes:   "29 trials, 1313 people. On days and volume too little is known. Function gained from fast lifting, as power did, and not from more load; maximal strength did gain from load.",
 		Source:  "steib2010", Basis: evidence.Published,
 	},
 	{
 		ID: "silva2014-duration", Body: "meta-analysis (Silva)", Year: 2014, Population: "adults 55+",
 		AgeMin: 55, Goal: Strength,
 		Weeks:  to(8, 52),
-		Notes:  "15 trials of knee extension. Only the length of the programme mattered; load, sets and days did not, against Borde and Steib.",
+		Notes:  "15 trials of knee extension. Load, sets and days made no difference, against Borde and Steib; how long the programme lasted did.",
 		Source: "silva2014", Basis: evidence.Published,
 	},
 	{
 		ID: "iversen2021-time-efficient", Body: "narrative review (Iversen)", Year: 2021, Population: "healthy adults short of time",
 		Goal:       Hypertrophy,
 		WeeklySets: units.AtLeast(4), Exercises: units.AtLeast(3), RM: to(6, 15),
-		Notes:  "The least that will do: for each of legs, pull and push one two-sided movement of several joints. Sets of 15 to 40 repetitions serve too if taken to failure. Weekly sets matter more than days. The exercise itself is the warm-up. Supersets, drop sets and rest-pause about halve the time.",
+		Notes:  "Drop sets, rest-pause and supersets save about half the time, and the exercise itself serves as warm-up. How many sets a week holds matters more than how many days they fall on. Three two-sided exercises of several joints are the floor: push, pull, legs. To failure, 15 to 40 repetitions do as well.",
 		Source: "iversen2021", Basis: evidence.Published,
 	},
 	{
 		ID: "fyfe2022-minimal-dose", Body: "narrative review (Fyfe)", Year: 2022, Population: "adults",
 		Goal:   Strength,
-		Notes:  "Two forms work: little but heavy on few days, or short and light on many with little equipment. The abstract gives no number.",
+		Notes:  "No number stands in the abstract. It has two ways of doing little: short light bouts on many days with hardly any equipment, or few heavy sets on few days.",
 		Source: "fyfe2022", Basis: evidence.Published,
 	},
 	{
@@ -82,7 +82,7 @@ var reviews = []Recommendation{
 	{
 		ID: "singer2024-rest-hypertrophy", Body: "Bayesian meta-analysis (Singer)", Year: 2024, Population: "healthy adults",
 		Goal:   Hypertrophy,
-		Notes:  "Effects overlap widely; slightly better with longer rests in arm and thigh.",
+		Notes:  "Thigh and arm grew slightly more with longer rests, but the effects overlap widely.",
 		Source: "singer2024", Basis: evidence.Published,
 	},
 	{
@@ -103,7 +103,7 @@ var reviews = []Recommendation{
 		ID: "bazvalle2022-hypertrophy-trained", Body: "systematic review (Baz-Valle)", Year: 2022, Population: "young trained men 18-35",
 		AgeMax: 35, Goal: Hypertrophy, Training: []body.Training{body.Advanced},
 		WeeklySets: to(12, 20),
-		Notes:      "Under 12 weekly sets count as low, above 20 as high. Moderate and high were alike for quadriceps and biceps; high was better for triceps. Men only.",
+		Notes:      "Men only. More than 20 weekly sets did more than 12 to 20 for triceps, and no more for biceps and quadriceps; fewer than 12 count as low.",
 		Source:     "bazvalle2022", Basis: evidence.Published,
 	},
 }

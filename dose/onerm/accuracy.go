@@ -118,7 +118,7 @@ const (
 
 // OpenBench returns the accuracy of [OConner] in the open data that come with
 // the module: 59 sets of 2 to 20 bench presses to failure by ten practised
-// lifters of 22 to 34 years, with their 1RM measured. No band is narrower than
+// lifters of 22 to 33 years, with their 1RM measured. No band is narrower than
 // the least half-width for it, or than the band before: five sets are no
 // evidence that many repetitions predict better than fewer.
 //

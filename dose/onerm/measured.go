@@ -70,7 +70,7 @@ func measuredFacts() []evidence.Fact {
 	sets := []evidence.FactID{factOpenSets, practisedFormula.Fact()}
 	percent := func(share float64) units.Fraction { return units.Fraction(share) }
 	return []evidence.Fact{
-		{ID: factOpenSets, Value: "60 sets of the bench press to failure at 90, 80 and 70 % of a measured 1RM, in one visit and over several, by ten trained lifters (two records are probably one person) of 22 to 34 years; open data, Apache License 2.0", Source: "mitter2024", Basis: evidence.Published},
+		{ID: factOpenSets, Value: "60 sets of the bench press to failure at 90, 80 and 70 % of a measured 1RM, in one visit and over several, by ten trained lifters (two records are probably one person) of 22 to 33 years; open data, Apache License 2.0", Source: "mitter2024", Basis: evidence.Published},
 		{ID: factOpenNear, Value: fmt.Sprintf("O'Conner up to %d repetitions there: 37 sets, root mean square error %v, bias −0.7 %%, the least of the classical equations; Epley +3.9, Brzycki +1.5 %%", openNearReps, percent(openNear)), Basis: evidence.Computed, From: sets},
 		{ID: factOpenMid, Value: fmt.Sprintf("O'Conner at 11 to 15 repetitions there: 17 sets, root mean square error %v, bias −4.6 %%", percent(openMid)), Basis: evidence.Computed, From: sets},
 		{ID: factOpenFar, Value: fmt.Sprintf("O'Conner at 16 to 20 repetitions there: 5 sets, root mean square error %v", percent(openFar)), Basis: evidence.Computed, From: sets},

@@ -74,7 +74,7 @@ func setWords() evidence.Words {
 		},
 		codeLikelyLow: {
 			Client:    "You will probably turn out stronger than this. We look again in two to three weeks.",
-			Clinician: "Novice: the equations tend to read low. Likely low; estimate again after two to three weeks, and do not chase the number.",
+			Clinician: "Novice: the equations tend to read low. Likely low; estimate again after two to three weeks, and rest no decision on its exact value.",
 		},
 		codeNoSex: {
 			Clinician: "The sex was not given, so the equation for trained women was asked too and the lowest answer taken.",

@@ -153,7 +153,7 @@ func TestBadData(t *testing.T) {
 		{"NaN", ",MS,135,", ",MS,NaN,", "/line 7/load90(n) = NaN"},
 		{"below nought", ",MS,135,120,105,5,", ",MS,135,120,105,-5,", "/line 7/SV_reps90(n) = -5"},
 		{"too long a row", "1,789S,", "1,789S,1,", "wrong number of fields"},
-		{"an age of 12", "24.55304586", "12", "/line 7/age(yrs)"},
+		{"an age of 12", "789S,24,", "789S,12,", "/line 7/age(yrs)"},
 	}
 	for _, tt := range tests {
 		status, out, errs := runProgram(t, "-data", edited.File(t, "data.csv", openData, tt.old, tt.new))

@@ -10,7 +10,7 @@ import (
 // ratingFacts tell how each value of the RIR-based scale in package units is
 // known. Whole ratings follow RIR = 10 − rating.
 var ratingFacts = map[float64]Fact{
-	5:   {Source: "zourdos2016", Basis: FromMemory, Locator: "the scale's table; Zourdos 2021 takes 5 for 5 in reserve (published)"},
+	5:   {Source: "zourdos2021", Basis: Published},
 	6:   {Source: "zourdos2016", Basis: FromMemory, Locator: "the scale's table"},
 	7:   {Source: "zourdos2021", Basis: Published},
 	7.5: {Source: "zourdos2016", Basis: FromMemory, Locator: "the scale's table"},
@@ -20,6 +20,10 @@ var ratingFacts = map[float64]Fact{
 	9.5: {Source: "zourdos2016", Basis: FromMemory, Locator: "the scale's table"},
 	10:  {Source: "zourdos2016", Basis: Published, Locator: "abstract"},
 }
+
+// fiveOrSix is what is remembered of 5 beside what was read, and of 6.
+var fiveOrSix = Fact{ID: "units.rpe-5-or-6", Source: "zourdos2016", Basis: FromMemory, Locator: "the scale's table",
+	Value: "ratings of 5 and 6 stand in one row, for 4 to 6 in reserve; a later text has 5 alone, and goes before it"}
 
 // RatingFact names the fact behind a rating of the RIR-based scale.
 func RatingFact(rating float64) FactID { return FactID(fmt.Sprintf("units.rpe-%v", rating)) }
@@ -35,5 +39,6 @@ func UnitFacts() iter.Seq[Fact] {
 				return
 			}
 		}
+		yield(fiveOrSix)
 	}
 }

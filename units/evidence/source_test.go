@@ -82,8 +82,8 @@ func TestUnitFactsKeepTheTablesBasis(t *testing.T) {
 			continue
 		}
 		for _, text := range m[1:] {
-			if text == "" {
-				continue
+			if text == "" || text == "5" && basis == evidence.FromMemory {
+				continue // a row that was read decides for 5
 			}
 			checked++
 			checkRating(t, ledger, text, basis, row[column("source")])
@@ -113,9 +113,10 @@ func checkRating(t *testing.T, ledger *evidence.Ledger, text string, basis evide
 	}
 }
 
-// Each rating of package units has its fact, and there are no others.
+// Each rating of package units has its fact; the only other is what is remembered
+// of 5 beside what was read.
 func TestUnitFactsCoverTheRatings(t *testing.T) {
-	want := map[evidence.FactID]bool{}
+	want := map[evidence.FactID]bool{"units.rpe-5-or-6": true}
 	for rating := range units.Ratings() {
 		want[evidence.RatingFact(rating)] = true
 	}
@@ -137,7 +138,7 @@ func TestUnitFactsCoverTheRatings(t *testing.T) {
 }
 
 // The whole ratings that were seen, and where: 9 and 10 in the abstract of the
-// 2016 study, 7 in the 2021 study. The rest follow from memory.
+// 2016 study, 5 and 7 in the 2021 study. The rest follow from memory.
 func TestUnitFactsState(t *testing.T) {
 	ledger := units.Must(evidence.NewLedger(evidence.UnitFacts()))
 	for _, test := range []struct {
@@ -146,6 +147,8 @@ func TestUnitFactsState(t *testing.T) {
 		source evidence.SourceID
 		basis  evidence.Basis
 	}{
+		{"units.rpe-5", "a rating of 5 stands for 5 in reserve", "zourdos2021", evidence.Published},
+		{"units.rpe-5-or-6", "ratings of 5 and 6 stand in one row, for 4 to 6 in reserve; a later text has 5 alone, and goes before it", "zourdos2016", evidence.FromMemory},
 		{"units.rpe-7", "a rating of 7 stands for 3 in reserve", "zourdos2021", evidence.Published},
 		{"units.rpe-8.5", "a rating of 8.5 stands for 1 to 2 in reserve", "zourdos2016", evidence.FromMemory},
 		{"units.rpe-9", "a rating of 9 stands for 1 in reserve", "zourdos2016", evidence.Published},
