@@ -36,8 +36,10 @@ func clientPaper(w io.Writer, r visit.Result) error {
 		p.Say("- ", text)
 	}
 	if r.Screening.Route == screening.AskFirst && len(r.Screening.Missing) == 0 {
-		p.Heading("The question for your doctor")
-		p.Say("", page.Question(r.Screening))
+		p.Heading("What your doctor is asked")
+		for _, text := range toDoctor(r).Questions() {
+			p.Say("- ", text)
+		}
 	}
 	if r.Week == nil {
 		p.Heading("For now")

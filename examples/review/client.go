@@ -44,7 +44,7 @@ func clientPaper(w io.Writer, r review.Result) error {
 
 func closeClient(p *page.Paper) error {
 	p.Para("If anything here is other than what your doctor or therapist told you, do as they say, and tell us.")
-	p.Para(noDevice)
+	p.Para(page.NoDevice)
 	return p.Close()
 }
 
@@ -77,8 +77,10 @@ func clientFirst(p *page.Paper, r review.Result) {
 		p.Say("- ", text)
 	}
 	if r.Screening.Route == screening.AskFirst && len(r.Screening.Missing) == 0 {
-		p.Heading("The question for your doctor")
-		p.Say("", page.Question(r.Screening))
+		p.Heading("What your doctor is asked")
+		for _, text := range toDoctor(r).Questions() {
+			p.Say("- ", text)
+		}
 	}
 }
 

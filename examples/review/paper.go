@@ -17,8 +17,6 @@ func newPaper(w io.Writer) (*page.Paper, error) {
 	return page.New(w, words), err
 }
 
-const noDevice = "This comes from an example of a library, which is no medical device. It gives nobody leave to train: local rules and a licensed clinician decide."
-
 // doses are the doses of the next visit.
 func doses(r review.Result) []dose.Prescription {
 	var list []dose.Prescription

@@ -27,7 +27,7 @@ func filePaper(w io.Writer, r review.Result) error {
 	p.Line("RECORD OF A REVIEW: %s", r.Client)
 	p.Line("%s; decided for the visit of %s", page.Day(r.Day), page.Day(r.Next))
 	p.Note(r.Note)
-	p.Para(noDevice)
+	p.Para(page.NoDevice)
 	p.Para("Client's own task: " + r.Task + ".")
 	p.Say("", screened(r))
 	recordOverview(p, r)

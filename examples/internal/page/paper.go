@@ -51,11 +51,14 @@ func (p *Paper) Clients(mark string, reasons []evidence.Reason) {
 // Clinicians prints what the reasons say to the clinician, with their facts.
 func (p *Paper) Clinicians(mark string, reasons []evidence.Reason) {
 	for _, r := range reasons {
-		p.Say(mark, p.clinician(r))
+		p.Say(mark, p.cited(r))
 	}
 }
 
-func (p *Paper) clinician(r evidence.Reason) string {
+// Clinician returns what a reason says to the clinician, without its facts.
+func (p *Paper) Clinician(r evidence.Reason) string { return p.words.Clinician(r) }
+
+func (p *Paper) cited(r evidence.Reason) string {
 	text := p.words.Clinician(r)
 	if len(r.Facts) > 0 {
 		text += " " + cite(r.Facts)
@@ -66,16 +69,15 @@ func (p *Paper) clinician(r evidence.Reason) string {
 // Led prints the reasons as Clinicians does, each behind a few words of its own line.
 func (p *Paper) Led(mark, lead string, reasons []evidence.Reason) {
 	for _, r := range reasons {
-		p.Say(mark, lead+" "+p.clinician(r))
+		p.Say(mark, lead+" "+p.cited(r))
 	}
 }
 
-// Letters prints what the reasons say to the clinician, without their facts.
-func (p *Paper) Letters(mark string, reasons []evidence.Reason) {
-	for _, r := range reasons {
-		p.Say(mark, p.words.Clinician(r))
-	}
-}
+// NoDevice says on every paper what the programs are.
+const NoDevice = "This comes from an example of a library, which is no medical device. It gives nobody leave to train: local rules and a licensed clinician decide."
+
+// Quoted puts a person's own words in quotation marks.
+func Quoted(words string) string { return "“" + strings.TrimRight(words, ".") + "”" }
 
 func cite(facts []evidence.FactID) string {
 	ids := make([]string, len(facts))

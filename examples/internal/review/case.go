@@ -109,6 +109,8 @@ type Result struct {
 	Task      string            `json:"task"`
 	Day       units.Day         `json:"day"`  // of the review
 	Next      units.Day         `json:"next"` // of the visit that is decided on
+	Profile   screening.Profile `json:"profile"`         // as it was answered at the assessment
+	Today     *screening.Check  `json:"today,omitempty"` // the day's check, if there was one
 	Screening screening.Outcome `json:"screening"`
 	Items     []Item            `json:"items"`
 	Attended  Attendance        `json:"attended"`

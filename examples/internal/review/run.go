@@ -38,7 +38,7 @@ func Run(c Case) (Result, error) {
 		return Result{}, err
 	}
 	first := planned.Visit
-	r := Result{Note: c.Note, Client: c.Client, Task: c.Task, Day: c.Review, Next: next, Screening: first.Screening, Attended: attended}
+	r := Result{Note: c.Note, Client: c.Client, Task: c.Task, Day: c.Review, Next: next, Profile: c.Profile, Today: c.Today, Screening: first.Screening, Attended: attended}
 	request := plan.Request(plan.Case(c.planned), first)
 	if r.Items, err = c.decide(l, request, next); err != nil {
 		return Result{}, err

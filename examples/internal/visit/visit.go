@@ -61,6 +61,8 @@ type Result struct {
 	Note      string            `json:"note"`
 	Client    string            `json:"client"`
 	Task      string            `json:"task"`
+	Profile   screening.Profile `json:"profile"`         // as it was answered
+	Today     *screening.Check  `json:"today,omitempty"` // the day's check, if there was one
 	Screening screening.Outcome `json:"screening"`
 	Estimates []onerm.Estimate  `json:"estimates,omitempty"`
 	Refused   []Refusal         `json:"refused,omitempty"`
@@ -77,7 +79,7 @@ func (r *Result) UnmarshalJSON(data []byte) error {
 // Run takes a case from its answers to a first week. Bad fields are an error;
 // a week that cannot be planned is part of the result.
 func Run(c Case) (Result, error) {
-	result := Result{Note: c.Note, Client: c.Client, Task: c.Task}
+	result := Result{Note: c.Note, Client: c.Client, Task: c.Task, Profile: c.Profile, Today: c.Today}
 	outcome, err := assess(c)
 	if err != nil {
 		return Result{}, err
