@@ -84,7 +84,7 @@ func drawVisit(t *rapid.T) visit {
 			Conditions: drawList(t, "conditions", screening.Condition),
 		},
 		request: dose.Request{
-			Day: firstDay,
+			Day:     firstDay,
 			Setting: setting, Exercise: rapid.SampledFrom(exercises).Draw(t, "exercise"), Side: body.Both, Age: age,
 			Goal:     guideline.Goal(rapid.IntRange(1, 7).Draw(t, "goal")),
 			Training: body.Training(rapid.IntRange(1, 3).Draw(t, "training")),

@@ -74,12 +74,6 @@ type draft struct {
 	p Prescription
 }
 
-// inKg prints a mass that was worked out to a tenth of a kilogram, rounded down.
-func inKg(m units.Mass) string {
-	const tenth = units.Kilogram / 10
-	return (m / tenth * tenth).String()
-}
-
 func (d *draft) because(why evidence.Reason) { d.p.Reasons = append(d.p.Reasons, why) }
 
 func (d *draft) withoutLoad() {
@@ -188,12 +182,12 @@ func (d *draft) take(load equipment.Load, count int, e onerm.Estimate, ceiling u
 	case d.r.Training == body.Novice:
 		d.p.Mode = LoadFinding
 		d.p.Finding = &Finding{MaxSteps: findingSteps, Ceiling: ceiling}
-		d.because(evidence.Because("dose.load-finding", factSteps).With("ceiling", inKg(ceiling)))
+		d.because(evidence.Because("dose.load-finding", factSteps).With("ceiling", ceiling))
 	default:
 		d.p.Mode = FromBand
 		d.because(evidence.Because("dose.from-band").With("share", d.p.Share))
 	}
-	d.because(evidence.Because("dose.cautious-end").With("best", inKg(e.OneRM)).With("cautious", inKg(e.Cautious())))
+	d.because(evidence.Because("dose.cautious-end").With("best", e.OneRM.Short(units.Nearest)).With("cautious", e.Cautious()))
 	d.flagLight(e)
 }
 
@@ -273,9 +267,9 @@ func (d *draft) usualFirst(lightest equipment.Load, ceiling units.Mass) equipmen
 }
 
 func (d *draft) tooHeavy(ceiling units.Mass) error {
-	why := evidence.Because("dose.too-heavy").With("lightest", d.table.Lightest().Each).With("most", inKg(ceiling))
+	why := evidence.Because("dose.too-heavy").With("lightest", d.table.Lightest().Each).With("most", ceiling)
 	return d.r.barred(ErrTooHeavy, why,
-		evidence.Because("dose.free-by-lighter").With("most", inKg(ceiling)),
+		evidence.Because("dose.free-by-lighter").With("most", ceiling),
 		evidence.Because("dose.free-by-variant"))
 }
 
