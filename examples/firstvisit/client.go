@@ -22,7 +22,7 @@ func clientPaper(w io.Writer, r visit.Result) error {
 	p.Line("FOR YOU, AFTER YOUR FIRST VISIT")
 	p.Line("%s", page.Day(r.Screening.Day))
 	p.Note(r.Note)
-	p.Para("What you want to be able to do: " + r.Task + ".")
+	p.Para("What you want to be able to do, in your own words: " + page.Quoted(r.Task) + ".")
 	p.Heading("First")
 	var findings []evidence.Reason
 	for _, f := range r.Screening.Findings {
@@ -32,6 +32,7 @@ func clientPaper(w io.Writer, r visit.Result) error {
 	for _, q := range r.Screening.Missing {
 		p.Clients("- ", []evidence.Reason{q.Reason})
 	}
+	p.GivenLimits(r.Screening, r.Profile)
 	if text := page.LeaveOut(r.Screening.Limits.Avoid); text != "" && r.Week != nil {
 		p.Say("- ", text)
 	}

@@ -21,7 +21,8 @@ func filePaper(w io.Writer, r visit.Result) error {
 	p.Line("RECORD OF A FIRST VISIT: %s", r.Client)
 	p.Line("%s", page.Day(r.Screening.Day))
 	p.Note(r.Note)
-	p.Para("Client's own task: " + r.Task + ".")
+	p.Para("Client's own task: " + page.Quoted(r.Task) + ".")
+	p.Summary(summary(r))
 	p.Screening(r.Screening)
 	recordEstimates(p, r)
 	if r.Week != nil {
@@ -34,6 +35,17 @@ func filePaper(w io.Writer, r visit.Result) error {
 		return err
 	}
 	return p.Close()
+}
+
+func summary(r visit.Result) page.Summary {
+	s := page.Summary{Outcome: r.Screening, Profile: r.Profile, Day: max(r.Screening.Day, r.Screening.Today), Open: page.Open(r.Screening.Missing)}
+	if len(r.Refused) > 0 {
+		s.Open = append(s.Open, fmt.Sprintf("test sets without an estimate: %d", len(r.Refused)))
+	}
+	if w := r.Week; w != nil {
+		s.Items, s.Dates = w.Sessions[0].Items, page.Dates(dose.Dates{Review: w.Review, Retest: w.Retest, Expires: w.Expires}, s.Day)
+	}
+	return s
 }
 
 func recordEstimates(p *page.Paper, r visit.Result) {
@@ -65,7 +77,7 @@ func recordWeek(p *page.Paper, week dose.Week) {
 	for _, s := range week.Sessions {
 		p.Line("%s: %d exercises, about %d minutes", page.Day(s.Day), len(s.Items), s.Minutes)
 	}
-	p.Para(fmt.Sprintf("Phase %s. Review by %s; test strength again by %s; follow no longer than %s.", week.Phase, page.Day(week.Review), page.Day(week.Retest), page.Day(week.Expires)))
+	p.Para(fmt.Sprintf("Phase %s.", week.Phase))
 	p.Line("")
 	for _, b := range week.Beside {
 		p.Clinicians("- ", b.Reasons)

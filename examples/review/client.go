@@ -3,12 +3,14 @@ package main
 import (
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/review"
+	"example.org/posology/progression"
 	"example.org/posology/screening"
 	"example.org/posology/units/evidence"
 )
@@ -22,8 +24,8 @@ func clientPaper(w io.Writer, r review.Result) error {
 	p.Line("FOR YOU: HOW IT GOES ON")
 	p.Line("%s", page.Day(r.Day))
 	p.Note(r.Note)
-	p.Para("What you want to be able to do: " + r.Task + ".")
-	p.Para(fmt.Sprintf("You have trained on %d days since %s. Well done.", len(r.Attended.Done), page.Day(r.Attended.Done[0])))
+	p.Para("What you want to be able to do, in your own words: " + page.Quoted(r.Task) + ".")
+	p.Para(clientDone(r))
 	clientFirst(p, r)
 	if r.Coming == nil {
 		return closeClient(p)
@@ -38,8 +40,20 @@ func clientPaper(w io.Writer, r review.Result) error {
 		p.Clients("- ", b.Reasons)
 	}
 	p.Clients("- ", r.Coming.Reasons)
-	p.Say("- ", "We look at all of this together again by "+page.Day(r.Coming.Review)+".")
+	p.Say("- ", "We look at all of this together again by "+page.Day(r.Coming.Dates.Review)+".")
 	return closeClient(p)
+}
+
+// clientDone says kindly how often the person was there.
+func clientDone(r review.Result) string {
+	text := fmt.Sprintf("You have trained on %d days since %s.", len(r.Attended.Done), page.Day(r.Attended.Done[0]))
+	switch names, _ := waiting(r); {
+	case r.Attended.Answer.Advice == progression.Ease:
+		return text + " Thank you for every one of them."
+	case names == "" && r.Coming != nil && r.Screening.Meanwhile <= screening.WithinLimits:
+		return text + " Well done."
+	}
+	return text
 }
 
 func closeClient(p *page.Paper) error {
@@ -51,7 +65,7 @@ func closeClient(p *page.Paper) error {
 // clientFirst says what comes before the next visit.
 func clientFirst(p *page.Paper, r review.Result) {
 	p.Heading("First")
-	var list []evidence.Reason
+	list := append(slices.Clone(r.Overdue), r.Attended.Answer.Reasons...)
 	names, _ := waiting(r)
 	for _, f := range r.Screening.Findings {
 		if f.Route >= screening.Tell || names == "" { // no praise beside what somebody has to look at
@@ -73,6 +87,7 @@ func clientFirst(p *page.Paper, r review.Result) {
 			p.Clients("  ", ask)
 		}
 	}
+	p.GivenLimits(r.Screening, r.Profile)
 	if text := page.LeaveOut(r.Screening.Limits.Avoid); text != "" && r.Coming != nil {
 		p.Say("- ", text)
 	}
@@ -95,9 +110,8 @@ func clientItems(p *page.Paper, r review.Result) {
 	for _, item := range r.Items {
 		if next := item.Decision.Next; next != nil {
 			n++
-			why := append(stands(item.Decision), item.Decision.Reasons...)
-			why = page.Only(why, queries(item.Decision))
-			clientItem(p, n, *next, append(why, page.Only(append(next.Cautions, next.Reasons...), said)...))
+			reasons := page.Only(why(item.Decision), queries(item.Decision))
+			clientItem(p, n, *next, append(reasons, page.Only(append(next.Cautions, next.Reasons...), said)...))
 		}
 	}
 }

@@ -28,6 +28,15 @@ func doses(r review.Result) []dose.Prescription {
 	return list
 }
 
+// why returns what a client reads of a decision: what stands in the way of more,
+// unless the load rises or is still looked for, and the reasons.
+func why(d progression.Decision) []evidence.Reason {
+	if d.Change == progression.MoreLoad || d.Change == progression.FindLoad {
+		return d.Reasons
+	}
+	return append(stands(d), d.Reasons...)
+}
+
 // stands returns what the gates say that stand in the way of more load.
 func stands(d progression.Decision) []evidence.Reason {
 	var list []evidence.Reason
@@ -81,6 +90,7 @@ func allReasons(r review.Result) []evidence.Reason {
 	for _, q := range r.Screening.Missing {
 		all = append(all, q.Reason)
 	}
+	all = append(append(all, r.Overdue...), r.Attended.Answer.Reasons...)
 	for _, s := range r.Attended.Short {
 		if s.Why != nil {
 			all = append(all, *s.Why)

@@ -48,9 +48,15 @@ func contents(r screening.Restriction) []string {
 	return parts
 }
 
-// ClientLimits says to a client what others have asked for, with every mass. The
-// movements to leave are those of [LeaveOut].
-func ClientLimits(o screening.Outcome, p screening.Profile) []string {
+// GivenLimits prints for a client what others have asked for, with every mass.
+// The movements to leave are those of [LeaveOut].
+func (p *Paper) GivenLimits(o screening.Outcome, of screening.Profile) {
+	for _, text := range given(o, of) {
+		p.Say("- ", text)
+	}
+}
+
+func given(o screening.Outcome, p screening.Profile) []string {
 	var lines []string
 	for _, m := range o.Limits.Masses {
 		lines = append(lines, fmt.Sprintf("%s asked: no more than %s %s when %s works.", author(m.Author), m.Max, counted(m.Region), yours(m.Region, m.Side)))

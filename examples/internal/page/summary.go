@@ -42,6 +42,18 @@ func (p *Paper) Summary(s Summary) {
 	p.Say("Open      ", strings.Join(s.Open, "; "))
 }
 
+// Dates says the days that a plan is held to, seen from a day.
+func Dates(d dose.Dates, from units.Day) string {
+	return fmt.Sprintf("Review %s; test strength again %s; follow the plan no longer than %s.", due(d.Review, from), due(d.Retest, from), Day(d.Expires))
+}
+
+func due(d, from units.Day) string {
+	if d < from {
+		return "now: it was due by " + Day(d)
+	}
+	return "by " + Day(d)
+}
+
 // doses says every load and amount in few words.
 func doses(items []dose.Prescription) string {
 	if len(items) == 0 {

@@ -8,7 +8,9 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/setlog"
 	"example.org/posology/examples/internal/plan"
+	"example.org/posology/examples/internal/visit"
 	"example.org/posology/progression"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -27,7 +29,11 @@ func Run(c Case) (Result, error) {
 			c.Exercises = append(c.Exercises, ex.ID)
 		}
 	}
-	attended := c.attended(l)
+	attended, err := c.attended(l)
+	if err != nil {
+		return Result{}, err
+	}
+	c.Began = c.began()
 	next, err := c.coming()
 	if err != nil {
 		return Result{}, err
@@ -39,12 +45,15 @@ func Run(c Case) (Result, error) {
 	}
 	first := planned.Visit
 	r := Result{Note: c.Note, Client: c.Client, Task: c.Task, Day: c.Review, Next: next, Profile: c.Profile, Today: c.Today, Screening: first.Screening, Attended: attended}
+	if r.InForce, err = c.phase(first).Dates(c.Began, first.Screening.ReviewBy); err != nil {
+		return Result{}, units.At("/began", err)
+	}
 	request := plan.Request(plan.Case(c.planned), first)
 	if r.Items, err = c.decide(l, request, next); err != nil {
 		return Result{}, err
 	}
 	if w := first.Week; w != nil && slices.ContainsFunc(r.Items, Item.prescribed) {
-		r.Coming = &Coming{Review: w.Review, Retest: w.Retest, Expires: w.Expires, Beside: w.Beside, Reasons: w.Reasons}
+		r.Coming = &Coming{Dates: c.renewed(r.InForce, *w), Beside: w.Beside, Reasons: w.Reasons}
 		for _, s := range w.Sessions {
 			r.Coming.Days = append(r.Coming.Days, s.Day)
 		}
@@ -52,7 +61,37 @@ func Run(c Case) (Result, error) {
 	return r, nil
 }
 
+// renewed returns the days that the plan is held to from this review on. A
+// review does not stand in for a test of strength: that stays due where there
+// was none under the plan in force.
+func (c Case) renewed(was dose.Dates, w dose.Week) dose.Dates {
+	is := dose.Dates{Review: w.Review, Retest: w.Retest, Expires: w.Expires}
+	if !slices.ContainsFunc(c.Tests, func(s setlog.Set) bool { return s.Day > c.Began }) {
+		is.Retest = was.Retest
+	}
+	return is
+}
+
 const week = 7 // days
+
+// phase is that of the plan: as the week has it, or as the case does.
+func (c Case) phase(first visit.Result) dose.Phase {
+	switch {
+	case first.Week != nil:
+		return first.Week.Phase
+	case c.Phase != dose.PhaseUnknown:
+		return c.Phase
+	}
+	return dose.Familiarise // the one that is looked at soonest
+}
+
+// began is the day of the first session under the plan in force.
+func (c Case) began() units.Day {
+	if !c.Began.IsZero() || len(c.Days) == 0 {
+		return c.Began
+	}
+	return slices.Min(c.Days)
+}
 
 // coming moves the days of the plan to the week from the review on, and returns
 // the day that is decided on: the first of them, or that of the day's check.
