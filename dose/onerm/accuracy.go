@@ -176,7 +176,8 @@ func (a attempt) byAccuracy(e *Estimate, o Options, s setlog.Set, p Person) erro
 		margin = margin.wider(table.times(o.scale()))
 	}
 	if !ok || !okLow || !margin.given() {
-		return units.Field("/set/reps", fmt.Sprintf("%v to failure (%v)", e.ToFailure, s.Effort), "repetitions to failure that the accuracy has a band for, with a margin for this person", ErrNotStudied)
+		return refuse(units.Field("/set/reps", fmt.Sprintf("%v to failure (%v)", e.ToFailure, s.Effort), "repetitions to failure that the accuracy has a band for, with a margin for this person", ErrNotStudied),
+			evidence.Because(codeNoBand, factMismatch).With("reps", e.ToFailure).With("effort", s.Effort))
 	}
 	if err := a.measuredEnds(e, o, margin); err != nil {
 		return units.At("/set/load", err)

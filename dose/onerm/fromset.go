@@ -38,6 +38,7 @@ func (a attempt) measured() bool { return a.reps == 1 && a.high == 0 }
 // [units.ErrNoRIR] for an effort that has no reserve; [ErrNotStudied] for a
 // reserve above 5 or repetitions to failure outside the studied range;
 // [ErrMovesBody]; an [units.ErrOverflow] for a load near [units.MaxMass].
+// [Refusal] says in words why a set that is in order gives no estimate.
 func FromSet(s setlog.Set, e exercise.Exercise, p Person) (Estimate, error) {
 	return Options{}.FromSet(s, e, p)
 }
@@ -45,9 +46,11 @@ func FromSet(s setlog.Set, e exercise.Exercise, p Person) (Estimate, error) {
 // check returns why no equation, or no interval, fits the repetitions.
 func (a attempt) check(effort units.Effort) error {
 	low, high := a.reps+a.low, a.reps+a.high
+	reps := units.Must(units.Between(low, high))
 	top, _ := sharedRange.Max()
 	if a.kemmler && a.noSex && float64(high) > top && a.asks(Kemmler2006, low, high) {
-		return units.Field("/person/sex", nil, "the sex, since above 10 repetitions to failure only an equation for women is left", units.ErrMissing)
+		return refuse(units.Field("/person/sex", nil, "the sex, since above 10 repetitions to failure only an equation for women is left", units.ErrMissing),
+			evidence.Because(codeSexDecides, factKemmlerChoice).With("reps", reps))
 	}
 	_, _, interval := lookUp(a.reps, a.high, a.novice)
 	for _, f := range house {
@@ -55,7 +58,8 @@ func (a attempt) check(effort units.Effort) error {
 			return nil
 		}
 	}
-	return units.Field("/set/reps", units.Must(units.Between(low, high)).String()+" to failure ("+effort.String()+")", a.allowed(), ErrNotStudied)
+	return refuse(units.Field("/set/reps", reps.String()+" to failure ("+effort.String()+")", a.allowed(), ErrNotStudied),
+		evidence.Because(codeNoRange, factSharedRange, factKemmlerChoice).With("reps", reps).With("effort", effort).With("allowed", a.allowed()))
 }
 
 func (a attempt) allowed() string {

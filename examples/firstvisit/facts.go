@@ -28,6 +28,9 @@ func allReasons(r visit.Result) []evidence.Reason {
 	for _, e := range r.Estimates {
 		all = append(all, e.Reasons...)
 	}
+	for _, refused := range r.Refused {
+		all = append(all, refused.Reason)
+	}
 	if r.Week == nil {
 		return append(append(all, r.Stop.Constraint), r.Stop.Free...)
 	}

@@ -57,7 +57,7 @@ func recordEstimates(p *page.Paper, r visit.Result) {
 		recordEstimate(p, e)
 	}
 	for _, refused := range r.Refused {
-		p.Say("- ", fmt.Sprintf("%s: no estimate. %s", refused.Set.Exercise, refused.Why))
+		p.Led("- ", string(refused.Set.Exercise)+": no estimate.", []evidence.Reason{refused.Reason})
 	}
 }
 

@@ -45,8 +45,8 @@ func (c *Case) UnmarshalJSON(data []byte) error {
 
 // A Refusal is a test set from which no estimate follows.
 type Refusal struct {
-	Set setlog.Set `json:"set"`
-	Why string     `json:"why"`
+	Set    setlog.Set      `json:"set"`
+	Reason evidence.Reason `json:"reason"`
 }
 
 // A Stop says why there is no week.
@@ -147,8 +147,12 @@ func (r *Result) estimate(c Case) error {
 			continue
 		}
 		estimate, err := onerm.FromSet(set, ex, person)
+		if why, refused := onerm.Refusal(err); refused {
+			r.Refused = append(r.Refused, Refusal{set, why})
+			continue
+		}
 		if err != nil {
-			r.Refused = append(r.Refused, Refusal{set, err.Error()})
+			bad.Add(at, err)
 			continue
 		}
 		r.Estimates = append(r.Estimates, estimate)

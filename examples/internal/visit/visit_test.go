@@ -62,6 +62,9 @@ func TestReasonsAreKnown(t *testing.T) {
 	for _, e := range r.Estimates {
 		check(e.Reasons...)
 	}
+	for _, refused := range r.Refused {
+		check(refused.Reason)
+	}
 	check(r.Week.Reasons...)
 	for _, item := range r.Week.Sessions[0].Items {
 		check(item.Reasons...)
