@@ -29,6 +29,7 @@ const (
 	factFamiliarising evidence.FactID = "progression.familiarising"
 	factAskFirst      evidence.FactID = "progression.ask-first"
 	factBridgeTop     evidence.FactID = "progression.bridge-top"
+	factBeside        evidence.FactID = "progression.beside"
 )
 
 // nextFacts are the choices that [Next] makes between what is published.
@@ -58,5 +59,6 @@ var nextFacts = []evidence.Fact{
 	{ID: factKeepUp, Value: "in maintenance the load is kept; sets and a load that were eased come back, and nothing else is made harder", Basis: evidence.Design, From: []evidence.FactID{"dose.maintain"}},
 	{ID: factFamiliarising, Value: "while movements are learnt only sets that the phase begins with, repetitions within the range, and weights shown or clearly easy are added; the rest waits for the review", Basis: evidence.Design},
 	{ID: factAskFirst, Value: "while somebody is to be asked before training goes beyond light and supervised work, or practice without weights, nothing is made harder", Basis: evidence.Design},
+	{ID: factBeside, Value: fmt.Sprintf("only with somebody beside is a load looked for within a visit, and a step taken of more than %v of the weight held or, where it is known, more than %v of all that is moved, unless the log of %d days shows the weight itself; alone nothing heavier than was lifted before goes over head or face; repetitions and pace take its place, no sets", bigHeld, bigMoved, knownDays), Basis: evidence.Design, From: []evidence.FactID{factGuidance}},
 	{ID: factBridgeTop, Value: fmt.Sprintf("bridging by repetitions ends at %d or at the end of the exercise's own range: the arithmetic is far off beyond", bridgeTop), Basis: evidence.Design, From: []evidence.FactID{factBridge}},
 }

@@ -84,6 +84,8 @@ type next struct {
 	needed float64
 	again  bool // sets with the next weight itself show that it can be done
 	vain   bool // they show that it could not
+
+	unattended bool // a heavier weight waits for somebody beside
 }
 
 func (n *next) last() *Visit { return &n.c.Log[len(n.c.Log)-1] }
