@@ -25,6 +25,7 @@ const (
 	factLimit         evidence.FactID = "progression.limit"
 	factKitEnds       evidence.FactID = "progression.kit-ends"
 	factTwoRises      evidence.FactID = "progression.two-rises"
+	factOneNew        evidence.FactID = "progression.one-new"
 	factKeepUp        evidence.FactID = "progression.keep-up"
 	factFamiliarising evidence.FactID = "progression.familiarising"
 	factAskFirst      evidence.FactID = "progression.ask-first"
@@ -56,6 +57,7 @@ var nextFacts = []evidence.Fact{
 	{ID: factLimit, Value: "a limit is not worked round: below it repetitions go to the top of the guideline's range, no further", Basis: evidence.Design},
 	{ID: factKitEnds, Value: "where the kit, repetitions, pace, sets and variants are used up the dose is held, and a weight in between is what would help", Basis: evidence.Design},
 	{ID: factTwoRises, Value: fmt.Sprintf("at most %d loads rise at one visit, the smallest steps first", mostRises), Basis: evidence.Design},
+	{ID: factOneNew, Value: fmt.Sprintf("at most %d exercise is new at one visit, %d where a named person watches that day, those that must change first; a new one was seen by nobody, and begins with the lightest weight, without looking for more", newUnwatched, newWatched), Basis: evidence.Design},
 	{ID: factKeepUp, Value: "in maintenance the load is kept; sets and a load that were eased come back, and nothing else is made harder", Basis: evidence.Design, From: []evidence.FactID{"dose.maintain"}},
 	{ID: factFamiliarising, Value: "while movements are learnt only sets that the phase begins with, repetitions within the range, and weights shown or clearly easy are added; the rest waits for the review", Basis: evidence.Design},
 	{ID: factAskFirst, Value: "while somebody is to be asked before training goes beyond light and supervised work, or practice without weights, nothing is made harder", Basis: evidence.Design},

@@ -1,10 +1,10 @@
 package progression
 
 import (
+	"errors"
 	"slices"
 
 	"example.org/posology/dose"
-	"example.org/posology/dose/exercise"
 	"example.org/posology/screening"
 	"example.org/posology/units/evidence"
 )
@@ -235,7 +235,7 @@ func (n *next) withinRange(s dose.Step) (Decision, error) {
 
 // raise takes the next weight, at the bottom of the range.
 func (n *next) raise(s dose.Step) (Decision, error) {
-	if n.waits {
+	if n.waits == loadWaits {
 		n.because("progression.two-rise", factTwoRises)
 		return n.dose(Hold, NoChange, n.fit(s))
 	}
@@ -292,7 +292,7 @@ func (n *next) bridge(s dose.Step) (Decision, error) {
 		n.because("progression.extra-set", factExtraSet)
 		return n.dose(Progress, ExtraSet, again)
 	}
-	if d, done, err := n.variant(); done || err != nil {
+	if d, done, err := n.variant(s); done || err != nil {
 		return d, err
 	}
 	n.standsInTheWay()
@@ -317,7 +317,7 @@ func (n *next) standsInTheWay() {
 }
 
 // variant offers the harder exercise, if there is one that can be dosed.
-func (n *next) variant() (Decision, bool, error) {
+func (n *next) variant(s dose.Step) (Decision, bool, error) {
 	id := n.c.Request.Exercise.Harder
 	if id == "" || n.c.Policy.KeepExercise {
 		return Decision{}, false, nil
@@ -326,11 +326,19 @@ func (n *next) variant() (Decision, bool, error) {
 	if !ok {
 		return Decision{}, false, nil
 	}
-	d, err := n.stand([]exercise.Exercise{ex}, n.c.Request, false)
-	if d.Next == nil {
-		n.d.Action = ActionUnknown // it cannot be dosed: stay, and keep the reason
+	p, err := first(ex, n.c.Request)
+	var barred *dose.ConstraintError
+	switch {
+	case errors.As(err, &barred):
+		n.d.because(evidence.Because("progression.no-variant", factVariant).With("exercise", ex.Name))
+		return Decision{}, false, nil
+	case err != nil:
 		return Decision{}, false, err
+	case n.waits == newWaits:
+		n.d.because(evidence.Because("progression.variant-waits", factOneNew).With("exercise", ex.Name))
+		d, err := n.dose(Hold, NoChange, n.fit(s))
+		return d, true, err
 	}
-	d.Change = HarderVariant
-	return d, true, err
+	n.d.Change = HarderVariant
+	return n.replace(ex, p), true, nil
 }
