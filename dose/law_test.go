@@ -84,8 +84,9 @@ func drawVisit(t *rapid.T) visit {
 			Conditions: drawList(t, "conditions", screening.Condition),
 		},
 		request: dose.Request{
-			Day: firstDay,
-			Setting: setting, Exercise: rapid.SampledFrom(exercises).Draw(t, "exercise"), Side: body.Both, Age: age,
+			Technique: drawTechnique(t),
+			Day:       firstDay,
+			Setting:   setting, Exercise: rapid.SampledFrom(exercises).Draw(t, "exercise"), Side: body.Both, Age: age,
 			Goal:     guideline.Goal(rapid.IntRange(1, 7).Draw(t, "goal")),
 			Training: body.Training(rapid.IntRange(1, 3).Draw(t, "training")),
 			Kit:      drawKit(t),
@@ -97,6 +98,13 @@ func drawVisit(t *rapid.T) visit {
 	}
 	v.drawTest(t)
 	return v
+}
+
+func drawTechnique(t *rapid.T) dose.Observation {
+	if rapid.Bool().Draw(t, "technique seen") {
+		return dose.Observation{Who: "a colleague", Day: firstDay}
+	}
+	return dose.Observation{}
 }
 
 func drawKit(t *rapid.T) equipment.Kit {
@@ -173,6 +181,12 @@ func worsenings(v visit) []worsening {
 			v.profile.BP = &screening.BloodPressure{Systolic: p.BP.Systolic + rapid.IntRange(1, 20).Draw(t, "more"), Diastolic: p.BP.Diastolic}
 		}})
 	}
+	if v.request.Technique.Made() {
+		all = append(all, worsening{"technique not seen", func(_ *rapid.T, v *visit) { v.request.Technique = dose.Observation{} }})
+	}
+	if v.request.Setting > screening.Alone {
+		all = append(all, worsening{"alone", func(_ *rapid.T, v *visit) { v.request.Setting, v.profile.Setting = screening.Alone, screening.Alone }})
+	}
 	return append(all, testWorsenings(v)...)
 }
 
@@ -240,7 +254,8 @@ func TestMonotoneSafety(t *testing.T) {
 			check(is.Share <= was.Share, "share rises")
 		}
 		if was.Finding != nil && is.Finding != nil {
-			check(is.Finding.MaxSteps <= was.Finding.MaxSteps, "steps rise")
+			table, err := after.request.Kit.Compile(after.request.Exercise.Hold)
+			check(err == nil && heaviest(table, is) <= heaviest(table, was), "steps lead to more")
 			check(ceiling(*is.Finding) <= ceiling(*was.Finding), "ceiling rises")
 		}
 	})

@@ -19,6 +19,7 @@ type planner struct {
 	r       WeekRequest
 	wanted  []exercise.Exercise
 	tables  map[body.Hold]*equipment.Table
+	frames  map[exercise.ID]*Frame // of the items
 	items   []Prescription
 	leftOut []LeftOut
 	last    error // why the latest exercise was left out
@@ -28,7 +29,7 @@ func newPlanner(r WeekRequest) (*planner, error) {
 	if r.Catalogue.Len() == 0 {
 		r.Catalogue = exercise.Standard()
 	}
-	p := &planner{r: r, tables: map[body.Hold]*equipment.Table{}}
+	p := &planner{r: r, tables: map[body.Hold]*equipment.Table{}, frames: map[exercise.ID]*Frame{}}
 	if err := r.validate(); err != nil {
 		return nil, err
 	}
@@ -104,7 +105,7 @@ func (p *planner) doseSide(ex exercise.Exercise, side body.Side) (Prescription, 
 	r := Request{
 		Day: p.r.Day, Screening: p.r.Screening, Setting: p.r.Setting, Exercise: ex, Side: side,
 		Goal: p.r.Goal, Training: p.r.Training, Age: p.r.Age, Phase: p.r.Phase, Technique: p.r.Technique(ex.ID),
-		Performed: p.performed(ex, side), Kit: p.r.Kit, Guideline: p.r.Guideline,
+		Performed: p.performed(ex, side), Done: p.done(ex), Kit: p.r.Kit, Guideline: p.r.Guideline,
 	}
 	var note []evidence.Reason
 	if side == body.Both {
@@ -127,6 +128,7 @@ func (p *planner) doseSide(ex exercise.Exercise, side body.Side) (Prescription, 
 	if err != nil {
 		return Prescription{}, err
 	}
+	p.frames[ex.ID] = f
 	item, err := f.Prescribe()
 	item.Side = side
 	item.Reasons = append(item.Reasons, note...)
@@ -157,8 +159,20 @@ func (p *planner) performed(ex exercise.Exercise, side body.Side) *setlog.Set {
 	return &right
 }
 
+// done returns the sets of the exercise that were really done.
+func (p *planner) done(ex exercise.Exercise) []setlog.Set {
+	var list []setlog.Set
+	for _, s := range p.r.Performed {
+		if s.Exercise == ex.ID && s.Hold == ex.Hold {
+			list = append(list, s)
+		}
+	}
+	return list
+}
+
 // raiseHeaviest lets an exercise that takes the heaviest weight of the session
-// begin with no less than the heaviest of the others, within its own ceiling.
+// begin with no less than the heaviest of the others, within its own ceiling,
+// where somebody saw its technique and is there.
 func (p *planner) raiseHeaviest() {
 	var most units.Mass
 	for _, item := range p.items {
@@ -168,18 +182,14 @@ func (p *planner) raiseHeaviest() {
 	}
 	for i, item := range p.items {
 		ex, _ := p.r.Catalogue.Get(item.Exercise)
-		if !ex.Heaviest || item.Finding == nil || p.performed(ex, item.Side) != nil {
+		f := p.frames[item.Exercise]
+		if !ex.Heaviest || item.Finding == nil || !f.lookedAt() || p.performed(ex, item.Side) != nil {
 			continue // a set that was done is never gone above
 		}
-		load, err := p.tables[item.Hold].Nearest(most, equipment.Policy{Ceiling: item.Finding.Ceiling})
-		if err != nil || load.Each <= item.Load.Each {
-			continue
+		load, err := f.table.Nearest(most, equipment.Policy{Ceiling: item.Finding.Ceiling})
+		if err == nil && load.Each > item.Load.Each {
+			f.raise(&p.items[i], load, evidence.Because("dose.heaviest", ex.Facts...))
 		}
-		p.items[i].Load, p.items[i].Next = load, nil
-		if gap, ok := p.tables[item.Hold].Next(load.Each); ok {
-			p.items[i].Next = &gap
-		}
-		p.items[i].Reasons = append(item.Reasons, evidence.Because("dose.heaviest", ex.Facts...))
 	}
 }
 

@@ -40,8 +40,17 @@ type Request struct {
 	// Performed is a set of this exercise and hold that was really done. Where
 	// no estimate can be used, looking for the load begins from it instead of
 	// from the lightest weight, and never above it.
-	Performed *setlog.Set   `json:"performed,omitempty"`
-	Kit       equipment.Kit `json:"kit"`
+	Performed *setlog.Set `json:"performed,omitempty"`
+	// Done are sets of this exercise and hold that were really done, Performed
+	// among them or not, from a log or from tests. Under a limit on the share of a
+	// maximum those with a known reserve bound the load where there is no
+	// estimate; one that is too old, or from before an event that ends tests,
+	// bounds nothing.
+	Done []setlog.Set `json:"done,omitempty"`
+	// Bound is the most per implement that is known to be allowed of an exercise
+	// that this one replaces; 0: none is known.
+	Bound units.Mass    `json:"bound,omitzero"`
+	Kit   equipment.Kit `json:"kit"`
 
 	// Guideline is the row that the dose follows. Empty: one is chosen by
 	// goal, training and age, and reported as assumed.
@@ -75,7 +84,15 @@ func (r Request) validate() error {
 		bad.Add("/estimate", r.checkEstimate(*r.Estimate))
 	}
 	if r.Performed != nil {
-		bad.Add("/performed", r.checkPerformed(*r.Performed))
+		bad.Add("/performed", r.checkDone(*r.Performed))
+		bad.Add("/performed/day", r.stillSays(r.Performed.Day))
+	}
+	for i, s := range r.Done {
+		bad.Add(path("/done", i), r.checkDone(s))
+		bad.Add(path("/done", i)+"/day", upTo(r.Day, s.Day))
+	}
+	if r.Bound < 0 {
+		bad.Add("/bound", units.Field("", r.Bound, "0 kg or more", units.ErrOutOfRange))
 	}
 	if r.Guideline != "" {
 		_, err := guideline.Get(r.Guideline)
@@ -94,12 +111,11 @@ func (r Request) checkSide() error {
 	return nil
 }
 
-// checkPerformed refuses a set of another exercise or hold, or of one side
+// checkDone refuses a set of another exercise or hold, or of one side
 // where both work at once.
-func (r Request) checkPerformed(s setlog.Set) error {
+func (r Request) checkDone(s setlog.Set) error {
 	var bad units.FieldErrors
 	bad.Add("", s.ValidateFor(r.Exercise.ID, r.Exercise.Hold))
-	bad.Add("/day", r.stillSays(s.Day))
 	if !r.Exercise.OneSided && s.Side.Check() == nil && s.Side != body.Both {
 		bad.Add("/side", units.Field("", s.Side, "both, since the exercise works both sides at once", units.ErrConflict))
 	}

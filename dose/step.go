@@ -113,8 +113,7 @@ func (d *draft) follow(s Step, sets int) {
 
 // goOn writes the load.
 func (d *draft) goOn(s Step) error {
-	limit := d.limit()
-	ceiling := min(s.Load, limit)
+	ceiling := min(s.Load, d.most)
 	if d.r.Screening.Limits.Lighten.AtMostLast {
 		ceiling = min(ceiling, s.Last)
 	}
@@ -123,14 +122,15 @@ func (d *draft) goOn(s Step) error {
 		return d.tooHeavy(ceiling)
 	}
 	d.p.Mode, d.p.Load = Continued, load
-	if e := d.r.Estimate; d.estimated() {
+	if share := d.r.Screening.Limits.MaxFraction; share > 0 && d.r.estimated() {
+		d.because(evidence.Because("dose.fraction-limit").With("most", share))
+	}
+	if e := d.r.Estimate; d.r.estimated() {
 		d.p.Share, _ = load.Each.Share(e.OneRM)
 		d.flagLight(*e)
 	}
 	if s.Steps > 0 {
-		reserve := d.p.Reserve // that of a first dose is larger, since nothing is known then
-		d.find(load, Finding{MaxSteps: s.Steps, Ceiling: limit})
-		d.p.Reserve = reserve
+		d.find(load, s.Steps, d.most)
 	}
 	return nil
 }

@@ -321,6 +321,7 @@ func TestSquatTakesTheHeaviest(t *testing.T) {
 	right := estimateOf(t, q, 10, 8, 2)
 	q.Side = body.Left
 	r.Estimates = []onerm.Estimate{right, estimateOf(t, q, 10, 8, 2)}
+	r.Seen = []dose.Seen{{Exercise: "goblet-squat", Observation: dose.Observation{Who: "a colleague", Day: firstDay}}}
 	items := firstWeek(t, r).Sessions[0].Items
 	if items[0].Load.Each < items[1].Load.Each || !has(items[0].Reasons, "dose.heaviest") {
 		t.Errorf("squat with %v, row with %v", items[0].Load, items[1].Load)

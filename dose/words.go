@@ -49,6 +49,7 @@ var words = evidence.Words{
 	"dose.free-by-setting":    {Clinician: "Would be freed by: a setting with at least this supervision: {least}."},
 	"dose.free-by-variant":    {Clinician: "Would be freed by: a variant that does not ask for it."},
 	"dose.free-by-lighter":    {Clinician: "Would be freed by: a weight of {most} or less."},
+	"dose.free-by-set":        {Clinician: "Would be freed by: a test of this exercise, or a set of it that was done with its reserve noted."},
 	"dose.free-by-kit":        {Clinician: "Would be freed by: equipment for the hold: {hold}."},
 
 	// Why this dose.
@@ -72,18 +73,35 @@ var words = evidence.Words{
 		Client:    "We keep it lighter this time.",
 		Clinician: "Lighter: at most the last completed load, {fewer} set fewer, {more} more in reserve.",
 	},
-	"dose.reserve-limit":  {Clinician: "Screening asks for at least {reserve} repetitions in reserve."},
-	"dose.tempo":          {Clinician: "Two seconds down, two seconds up."},
-	"dose.without-load":   {Clinician: "Without load: the body alone."},
-	"dose.fraction-limit": {Clinician: "Screening limits the load to {most} of 1RM."},
-	"dose.restriction":    {Clinician: "A restriction by {author} limits each weight to {most}."},
-	"dose.on-curve":       {Clinician: "Load, repetitions and reserve are tied by {equation}; the load is {share} of the best estimate."},
-	"dose.continued":      {Clinician: "Goes on from what was done: {load} each at most, {count} a set; sets: {sets} now, to build to {build to}."},
-	"dose.from-performed": {Clinician: "A set of {reps} with {load} was done: looking for the load begins there or lower, never above."},
-	"dose.from-band":      {Clinician: "Load from the band, {share} of the best estimate: beyond the equation's studied range."},
-	"dose.load-finding": {
-		Client:    "Begin with the weight named. If a set ends clearly easy, you may try the next weight up. Never go on until you cannot.",
-		Clinician: "Load-finding: lightest first, one step up while sets end clearly easy, never to failure.",
+	"dose.reserve-limit":   {Clinician: "Screening asks for at least {reserve} repetitions in reserve."},
+	"dose.tempo":           {Clinician: "Two seconds down, two seconds up."},
+	"dose.without-load":    {Clinician: "Without load: the body alone."},
+	"dose.fraction-limit":  {Clinician: "Screening limits the load to {most} of 1RM."},
+	"dose.bound":           {Clinician: "The exercise that this one replaces allows {most} per implement."},
+	"dose.share-from-done": {Clinician: "Screening limits the load to {most} of 1RM and there is no estimate: sets that were done show at least {surely}, so {ceiling} per implement."},
+	"dose.on-curve":        {Clinician: "Load, repetitions and reserve are tied by {equation}; the load is {share} of the best estimate."},
+	"dose.continued":       {Clinician: "Goes on from what was done: {load} each at most, {count} a set; sets: {sets} now, to build to {build to}."},
+	"dose.from-performed":  {Clinician: "A set of {reps} with {load} was done: looking for the load begins there or lower, never above."},
+	"dose.from-band":       {Clinician: "Load from the band, {share} of the best estimate: beyond the equation's studied range."},
+	easyStep: {
+		Client:    "If a set ends clearly easy, you may take the next weight up for the next set: {most} at most.",
+		Clinician: "Load-finding: one step up while sets end clearly easy, never to failure; steps in a visit: {steps}, to {most} at most.",
+	},
+	countedStep: {
+		Client:    "If you could have done more than 5 more in a set, you may take the next weight up for the next set: {most} at most.",
+		Clinician: "Load-finding: one step up while sets leave more than 5, never to failure; steps in a visit: {steps}, to {most} at most.",
+	},
+	noStep: {
+		Client:    "Please stay with this weight.",
+		Clinician: "Load-finding without a step up within the visit: limits or the kit end at {most}.",
+	},
+	unseenStep: {
+		Client:    "Please stay with this weight for now. Show us the movement first; then we look for the next weight together.",
+		Clinician: "Load-finding without a step up within the visit: nobody has seen the technique of this exercise; setting: {setting}.",
+	},
+	aloneStep: {
+		Client:    "Please stay with this weight while you are alone. With somebody beside you, you may try the next one.",
+		Clinician: "Load-finding without a step up within the visit: nobody is there; setting: {setting}.",
 	},
 	"dose.cautious-end": {Clinician: "Best estimate {best}; the dose starts from its cautious end, {cautious}."},
 	"dose.below-effective": {
@@ -91,7 +109,7 @@ var words = evidence.Words{
 		Clinician: "Delivered share {share} lies under {floor}, the floor of the source for the goal {goal}: right for learning, too light to build.",
 	},
 	"dose.first-mass":    {Clinician: "A beginner's first weight: {first} until the technique is sound."},
-	"dose.kept-lightest": {Clinician: "Screening limits the load to {most} of 1RM and there is no estimate: the lightest weight is kept."},
+	"dose.kept-lightest": {Clinician: "Screening limits the load to {most} of 1RM, and nothing shows what that is: no more than the lightest weight, and none above {first}."},
 	"dose.no-estimate":   {Clinician: "There is no estimate of strength for this exercise, side and hold."},
 	"dose.moves-body":    {Clinician: "The body is most of what is lifted: no 1RM of the held weight is used."},
 	"dose.heaviest":      {Clinician: "Legs lift more than arms: this exercise begins with no less than the others of the session."},
@@ -118,6 +136,18 @@ var words = evidence.Words{
 	"dose.support": {
 		Client:    "Keep one hand on something firm.",
 		Clinician: "Standing work with a hand on a firm support.",
+	},
+	"dose.support-near": {
+		Client:    "Stay within reach of something firm, such as a wall or a rail.",
+		Clinician: "Standing work with a firm support within reach: the hands have their place in the movement, or the person walks.",
+	},
+	"dose.restriction": {
+		Client:    "{author} asked for no more than {most}, for the {place}.",
+		Clinician: "A restriction by {author}, {place}: no more than {most}.",
+	},
+	"dose.most": {
+		Client:    "Take no more than {most}.",
+		Clinician: "Limits end at {limit} per implement; of this kit: {most}.",
 	},
 
 	// The week.

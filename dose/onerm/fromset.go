@@ -72,12 +72,12 @@ func (a attempt) estimate(e *Estimate, o Options) error {
 	r, m, _ := lookUp(a.reps, a.high, a.novice)
 	e.ToFailure = units.Must(units.Between(float64(low), float64(high)))
 	e.Grade = r.grade
-	least, err := a.each.Scale(units.Fraction(a.lower(a.reps, a.low)), units.Down)
+	least, err := a.each.Scale(units.Fraction(a.lower(a.reps, a.low)), units.Nearest)
 	if err != nil {
 		return err
 	}
 	k, _ := a.lowest(high)
-	most, err := a.each.Scale(units.Fraction(k*(1+m.up)), units.Up)
+	most, err := a.each.Scale(units.Fraction(k*(1+m.up)), units.Nearest)
 	if err != nil {
 		return err
 	}
@@ -89,7 +89,7 @@ func (a attempt) estimate(e *Estimate, o Options) error {
 	}
 	least, most = min(least, e.OneRM), max(most, e.OneRM)
 	if o.level() != tableLevel {
-		e.Start = least
+		e.Start = wholeGrams(least)
 	}
 	e.Interval, err = o.interval(e.OneRM, least, most, answers, high)
 	return err
@@ -105,11 +105,11 @@ func (h hull) with(m units.Mass) hull { return hull{min(h.least, m), max(h.most,
 func (o Options) interval(best, least, most units.Mass, answers hull, toFailure int) (units.Range[units.Mass], error) {
 	var none units.Range[units.Mass]
 	if c := units.Fraction(o.scale()); c != 1 {
-		down, err := (best - least).Scale(c, units.Up)
+		down, err := (best - least).Scale(c, units.Nearest)
 		if err != nil {
 			return none, err
 		}
-		up, err := (most - best).Scale(c, units.Up)
+		up, err := (most - best).Scale(c, units.Nearest)
 		if err != nil {
 			return none, err
 		}
@@ -118,14 +118,14 @@ func (o Options) interval(best, least, most units.Mass, answers hull, toFailure 
 			return none, err
 		}
 	}
-	tired, err := best.Scale(units.Fraction(o.tired(toFailure)), units.Up)
+	tired, err := best.Scale(units.Fraction(o.tired(toFailure)), units.Nearest)
 	if err != nil {
 		return none, err
 	}
 	if most, err = most.Add(tired); err != nil {
 		return none, err
 	}
-	return units.Between(max(min(least, answers.least), 0), max(most, answers.most))
+	return outward(max(min(least, answers.least), 0), max(most, answers.most))
 }
 
 // answer asks the equations, takes the best estimate and the one that doses

@@ -1,16 +1,10 @@
 package main
 
 import (
-	"fmt"
-
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/visit"
-	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
-
-// kg prints a mass in kilograms to one decimal.
-func kg(m units.Mass) string { return fmt.Sprintf("%.1f", m.Kilograms()) }
 
 // recordFacts lists every fact that a reason names, once, with how it is known.
 func recordFacts(p *page.Paper, r visit.Result) error {

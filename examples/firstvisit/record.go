@@ -8,6 +8,7 @@ import (
 	"example.org/posology/dose/onerm"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/visit"
+	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
 
@@ -51,10 +52,10 @@ func recordEstimates(p *page.Paper, r visit.Result) {
 func recordEstimate(p *page.Paper, e onerm.Estimate) {
 	low, _ := e.Interval.Min()
 	high, _ := e.Interval.Max()
-	p.Say("- ", fmt.Sprintf("%s, %s, %s: %s kg %s, between %s and %s kg (%s), on %s",
-		e.Exercise, e.Side, e.Hold, kg(e.OneRM), e.Stated, kg(low), kg(high), e.Grade, e.Day))
+	p.Say("- ", fmt.Sprintf("%s, %s, %s: %s %s, between %s and %s (%s), on %s",
+		e.Exercise, e.Side, e.Hold, e.OneRM.Short(units.Nearest), e.Stated, low.Short(units.Down), high.Short(units.Up), e.Grade, e.Day))
 	for _, a := range e.Answers {
-		p.Line("    %s: %s kg", a.Formula, kg(a.OneRM))
+		p.Line("    %s: %s", a.Formula, a.OneRM.Short(units.Nearest))
 	}
 	p.Clinicians("    ", e.Reasons)
 }
