@@ -27,6 +27,9 @@ type Course struct {
 	// BodyMass, if given, tells how large a step is where the body moves too.
 	BodyMass units.Mass `json:"body_mass,omitzero"`
 	Policy   Policy     `json:"policy,omitzero"`
+	// Watched is who will watch at the visit of Day. [Session] brings a second new
+	// exercise only where somebody will.
+	Watched dose.Observation `json:"watched,omitzero"`
 	// Catalogue is where variants are looked up; the zero value is the standard one.
 	Catalogue exercise.Catalogue `json:"-"`
 	// Curve is the person's own relation of load and repetitions, used within
@@ -116,6 +119,23 @@ func (c Course) Validate() error {
 		bad.Add("/request/day", units.Field("", d, c.Day.String()+", the day of the course", units.ErrConflict))
 	}
 	bad.Add("/policy", c.Policy.Validate())
+	bad.Add("/watched", c.checkWatched())
+	return bad.Err()
+}
+
+// checkWatched takes nobody, or somebody with a name on the day of the course.
+func (c *Course) checkWatched() error {
+	var bad units.FieldErrors
+	w := c.Watched
+	if w == (dose.Observation{}) {
+		return nil
+	}
+	if w.Who == "" {
+		bad.Add("/who", units.Field("", nil, "who will watch", units.ErrMissing))
+	}
+	if w.Day != c.Day {
+		bad.Add("/day", units.Field("", w.Day, c.Day.String()+", the day of the course", units.ErrConflict))
+	}
 	return bad.Err()
 }
 

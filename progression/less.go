@@ -54,7 +54,7 @@ func (n *next) anew(s *dose.Step) error {
 	}
 	*s = dose.Step{Load: min(n.lightest(), s.Load), Last: s.Last, Count: n.bottom(), Sets: 1}
 	lighter := s.Load < s.Last
-	if lighter && n.seesTechnique() && n.seen.gates.Advice < Ease && !n.dayIsLighter() {
+	if lighter && !n.alone() && n.seesTechnique() && n.seen.gates.Advice < Ease && !n.dayIsLighter() {
 		s.Steps = 1
 	}
 	return nil
@@ -236,7 +236,7 @@ func (n *next) below3() bool {
 // repetitions than the range begins with, or nearer to failure than planned. A
 // visit in which the load was looked for has no dose to stay below.
 func (v *Visit) below() bool {
-	if v.Plan.Finding != nil {
+	if searches(&v.Plan) {
 		return false
 	}
 	low, _ := v.Plan.Span.Min()

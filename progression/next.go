@@ -31,11 +31,19 @@ import (
 //
 // The errors are those of [Course.Validate] and [dose.NewFrame], and an
 // [units.ErrMissing] at /absence where the last set lies more than a week back.
-func Next(c Course) (Decision, error) { return decide(c, false) }
+func Next(c Course) (Decision, error) { return decide(c, nothingWaits) }
 
-// decide is Next, without a rise of load where it waits for others that rise at
-// the same visit.
-func decide(c Course, waits bool) (Decision, error) {
+// A waiting is what of an exercise waits for others of the same visit.
+type waiting uint8
+
+const (
+	nothingWaits waiting = iota
+	loadWaits            // enough other loads rise
+	newWaits             // enough other exercises are new
+)
+
+// decide is Next, without what waits.
+func decide(c Course, waits waiting) (Decision, error) {
 	if err := c.Validate(); err != nil {
 		return Decision{}, err
 	}
@@ -68,7 +76,7 @@ func decide(c Course, waits bool) (Decision, error) {
 // A next is a decision on its way.
 type next struct {
 	c       Course
-	waits   bool // two other loads rise at the same visit
+	waits   waiting
 	f       *dose.Frame
 	out     dose.Prescription // the frame's outline
 	most    units.Mass        // per implement, by every limit
@@ -84,6 +92,8 @@ type next struct {
 	needed float64
 	again  bool // sets with the next weight itself show that it can be done
 	vain   bool // they show that it could not
+
+	unattended bool // a heavier weight waits for somebody beside
 }
 
 func (n *next) last() *Visit { return &n.c.Log[len(n.c.Log)-1] }

@@ -88,33 +88,53 @@ func (n *next) stand(list []exercise.Exercise, r dose.Request, eased bool) (Deci
 	n.d.Action, n.d.Change, n.d.Next = StopExercise, NoChange, nil
 	for _, ex := range list {
 		p, err := first(ex, r)
-		if eased && err == nil {
-			p.Finding = nil // no search for more
-		}
-		if eased && err == nil && p.Load.Each > 0 && p.Load.Each >= n.seen.base {
-			continue // no less than what was too much
-		}
 		var barred *dose.ConstraintError
-		if errors.As(err, &barred) {
+		switch {
+		case errors.As(err, &barred):
 			continue
-		}
-		if err != nil {
+		case err != nil:
 			return Decision{}, err
+		case eased && p.Load.Each > 0 && p.Load.Each >= n.seen.base:
+			continue // no less than what was too much
+		case n.waits == newWaits:
+			n.d.because(evidence.Because("progression.instead-waits", factOneNew).With("exercise", ex.Name))
+			return n.d, nil
 		}
-		n.d.Action, n.d.Instead, n.d.Next = ChangeVariant, ex.ID, &p
-		n.d.because(evidence.Because("progression.instead", factVariant).With("exercise", ex.Name))
-		return n.d, nil
+		return n.replace(ex, p), nil
 	}
 	n.d.because(evidence.Because("progression.left-out", factVariant).With("exercise", n.c.Request.Exercise.Name))
 	return n.d, nil
 }
 
+// replace puts the first dose of another exercise in the place of this one.
+func (n *next) replace(ex exercise.Exercise, p dose.Prescription) Decision {
+	n.d.Action, n.d.Instead, n.d.Next = ChangeVariant, ex.ID, &p
+	n.d.because(evidence.Because("progression.instead", factVariant).With("exercise", ex.Name))
+	return n.d
+}
+
 // first returns the first dose of another exercise: it has to be learnt, and what
-// was measured, done and seen with this one says nothing about it.
+// was measured, done and seen with this one says nothing about it. It begins with
+// the lightest weight, and no other is looked for before somebody has looked.
 func first(ex exercise.Exercise, r dose.Request) (dose.Prescription, error) {
 	r.Exercise, r.Estimate, r.Performed, r.Technique, r.Phase = ex, nil, nil, dose.Observation{}, dose.Familiarise
 	if !ex.OneSided {
 		r.Side = body.Both
 	}
-	return dose.Prescribe(r)
+	f, err := dose.NewFrame(r)
+	if err != nil {
+		return dose.Prescription{}, err
+	}
+	p, err := f.Prescribe()
+	if err != nil || p.Mode == dose.WithoutLoad {
+		return p, err
+	}
+	p.Load, p.Next = f.Table().Lightest(), nil
+	if gap, ok := f.Table().Next(p.Load.Each); ok {
+		p.Next = &gap
+	}
+	if p.Finding != nil {
+		p.Finding = &dose.Finding{Ceiling: p.Finding.Ceiling}
+	}
+	return p, nil
 }

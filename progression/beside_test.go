@@ -1,0 +1,211 @@
+package progression_test
+
+import (
+	"errors"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/progression"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// as turns the course to another exercise that both sides do at once.
+func as(t failer, c *progression.Course, id string) {
+	t.Helper()
+	ex, err := exercise.Standard().Lookup(id)
+	if err != nil {
+		t.Fatalf("%v", err)
+	}
+	c.Request.Exercise = ex
+	for i := range c.Log {
+		v := &c.Log[i]
+		v.Plan.Exercise, v.Plan.Hold, v.Plan.OneSided = ex.ID, ex.Hold, false
+		v.Sets = append([]setOf{}, v.Sets[:3]...)
+		for j := range v.Sets {
+			s := &v.Sets[j]
+			s.Exercise, s.Hold, s.Side = ex.ID, ex.Hold, body.Both
+			if ex.Hold == body.OneEachHand {
+				s.Stated = body.PerHand
+			}
+		}
+	}
+}
+
+// A big step, a search within a visit, and anything heavier over head or face
+// than was done before, come only with somebody beside; alone the dose goes on
+// with repetitions, and says why.
+func TestNextBeside(t *testing.T) {
+	big := func(*testing.T) progression.Course {
+		c := rowCourse(t, 3, 5)
+		last(&c).Plan.Span, last(&c).Plan.Count = units.Must(units.Between(8, 20)), 20
+		done(&c, 3*kilo, 20, 6)
+		return c
+	}
+	for _, tt := range []struct {
+		name   string
+		course func(*testing.T) progression.Course
+		beside progression.Change
+		alone  progression.Change
+		why    evidence.Code // alone
+	}{
+		{"from 4 to 4.25 kg", func(t *testing.T) progression.Course { return rowCourse(t, 4, 4.25) }, progression.MoreLoad, progression.MoreLoad, ""},
+		{"from 3 to 5 kg, clearly easy", big, progression.FindLoad, progression.SlowerLowering, "progression.step-beside"},
+		{"from 4 to 4.5 kg, clearly easy", func(t *testing.T) progression.Course {
+			c := rowCourse(t, 4, 4.5)
+			done(&c, 4*kilo, 12, 6)
+			return c
+		}, progression.FindLoad, progression.MoreReps, "progression.look-beside"},
+		{"from 4 to 4.25 kg overhead", func(t *testing.T) progression.Course {
+			c := rowCourse(t, 4, 4.25)
+			as(t, &c, "dumbbell-shoulder-press")
+			return c
+		}, progression.MoreLoad, progression.MoreReps, "progression.step-beside"},
+		{"from 4 to 4.25 kg over the face", func(t *testing.T) progression.Course {
+			c := rowCourse(t, 4, 4.25)
+			as(t, &c, "dumbbell-floor-press")
+			return c
+		}, progression.MoreLoad, progression.MoreReps, "progression.step-beside"},
+		{"overhead, and done before", func(t *testing.T) progression.Course {
+			c := rowCourse(t, 4, 4.25)
+			as(t, &c, "dumbbell-shoulder-press")
+			c.Log = []progression.Visit{pastVisit(c, 3, 4*kilo+kilo/4, 10, 3), *last(&c)}
+			return c
+		}, progression.MoreLoad, progression.MoreLoad, ""},
+		{"from 4 to 6 kg, with a body of 70 kg", func(t *testing.T) progression.Course {
+			c := rowCourse(t, 4, 6)
+			as(t, &c, "goblet-squat")
+			c.BodyMass = 70 * kilo
+			return c
+		}, progression.MoreLoad, progression.MoreLoad, ""},
+		{"from 4 to 12 kg, with a body of 70 kg", func(t *testing.T) progression.Course {
+			c := rowCourse(t, 4, 12)
+			as(t, &c, "goblet-squat")
+			c.BodyMass = 70 * kilo
+			done(&c, 4*kilo, 16, 3)
+			return c
+		}, progression.MoreLoad, progression.MoreReps, "progression.step-beside"},
+	} {
+		for setting := screening.Alone; setting <= screening.InClinic; setting++ {
+			c := tt.course(t)
+			c.Request.Setting = setting
+			d, want := nextOf(t, c), tt.beside
+			if setting == screening.Alone {
+				want = tt.alone
+			}
+			if d.Change != want || (setting == screening.Alone && tt.why != "") != hasReason(d, "progression.step-beside") && !hasReason(d, "progression.look-beside") {
+				t.Errorf("%s, %v: %v, %v, %+v", tt.name, setting, d.Action, d.Change, d.Reasons)
+			}
+			if setting == screening.Alone && tt.why != "" && !hasReason(d, tt.why) {
+				t.Errorf("%s: %+v", tt.name, d.Reasons)
+			}
+		}
+	}
+}
+
+// Alone, repetitions, pace and pauses take the place of a step, one after the
+// other; no set and no harder variant does.
+func TestNextAloneGoesOn(t *testing.T) {
+	c := rowCourse(t, 3, 5)
+	c.Request.Setting = screening.Alone
+	done(&c, 3*kilo, 20, 6)
+	last(&c).Plan.Span, last(&c).Plan.Count = units.Must(units.Between(8, 20)), 20
+	var changes []progression.Change
+	for range 60 {
+		d := nextOf(t, c)
+		if d.Next.Load.Each > 3*kilo || d.Next.Sets > 3 || d.Next.Finding != nil {
+			t.Fatalf("%v, %v: %v × %d", d.Action, d.Change, d.Next.Load.Each, d.Next.Sets)
+		}
+		if d.Action == progression.Hold {
+			if !hasReason(d, "progression.step-beside") && !hasReason(d, "progression.look-beside") {
+				t.Errorf("held without a way out: %+v", d.Reasons)
+			}
+			break
+		}
+		if n := len(changes); n == 0 || changes[n-1] != d.Change {
+			changes = append(changes, d.Change)
+		}
+		v := *last(&c)
+		v.Day, v.Plan = c.Day, *d.Next
+		c.Log, c.Day = []progression.Visit{v}, c.Day+3
+		c.Request.Screening.Day, c.Request.Technique.Day = v.Day, v.Day
+		last(&c).Observer.Day = v.Day
+		done(&c, 3*kilo, v.Plan.Count, 6)
+	}
+	want := []progression.Change{progression.SlowerLowering, progression.MoreReps, progression.LongerPause, progression.MoreReps}
+	if len(changes) != len(want) {
+		t.Fatalf("%v, want %v", changes, want)
+	}
+	for i := range want {
+		if changes[i] != want[i] {
+			t.Errorf("%v, want %v", changes, want)
+		}
+	}
+}
+
+// Nobody who begins anew alone, or whose technique nobody saw, looks for a load.
+func TestNextAnewBeside(t *testing.T) {
+	for setting, steps := range map[screening.Setting]bool{screening.Alone: false, screening.WithHelper: true} {
+		c := rowCourse(t, 2, 4)
+		c.Day, c.Absence, c.Request.Setting = firstDay+63, screening.No, setting
+		d := nextOf(t, c)
+		if searched := d.Next.Finding != nil && d.Next.Finding.MaxSteps > 0; searched != steps {
+			t.Errorf("%v: %+v", setting, d.Next.Finding)
+		}
+	}
+}
+
+// A first dose that is not to be looked on from is a dose: its sets count, and
+// what was tried beyond it does not.
+func TestNextFindsNothingWithoutSteps(t *testing.T) {
+	c := rowCourse(t, 2, 3, 4)
+	v := last(&c)
+	v.Plan.Finding, v.Plan.Sets, v.Plan.Count = &dose.Finding{}, 1, 10
+	v.Plan.Load = equipment.Load{Each: 2 * kilo}
+	v.Sets = v.Sets[:4]
+	for i := range v.Sets {
+		v.Sets[i].Load, v.Sets[i].Reps, v.Sets[i].Effort = 2*kilo, 10, units.Must(units.InReserve(8))
+	}
+	if d := nextOf(t, c); d.Change != progression.MoreSets {
+		t.Errorf("%v, %v, %+v", d.Action, d.Change, d.Reasons)
+	}
+	v.Sets[2].Load, v.Sets[3].Load = 3*kilo, 3*kilo
+	if d := nextOf(t, c); d.Next.Load.Each != 2*kilo {
+		t.Errorf("%v, %v: %v", d.Action, d.Change, d.Next.Load.Each)
+	}
+}
+
+// Less company never gives more, and alone nothing is looked for.
+func TestAloneNeverMore(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		before := drawClient(t)
+		before.profile.Setting, before.course.Request.Setting = screening.InGroup, screening.InGroup
+		if !before.drawLog(t) {
+			return
+		}
+		after := before
+		after.profile.Setting = screening.Setting(between(t, "less", int(screening.Alone), int(screening.WithHelper)))
+		after.course.Request.Setting = after.profile.Setting
+		was, errBefore := before.next()
+		is, errAfter := after.next()
+		if errors.Is(errBefore, units.ErrConflict) || errors.Is(errAfter, units.ErrConflict) {
+			return
+		}
+		if errBefore != nil || errAfter != nil {
+			t.Fatalf("%v, %v", errBefore, errAfter)
+		}
+		list := breaches(before.course, was, is)
+		if after.profile.Setting == screening.Alone && is.Next != nil && is.Next.Exercise == before.course.Request.Exercise.ID && is.Next.Finding != nil && is.Next.Finding.MaxSteps > 0 {
+			list = append(list, "a search alone")
+		}
+		for _, what := range list {
+			t.Fatalf("%s\nbefore %s\nafter  %s", what, tell(was), tell(is))
+		}
+	})
+}
