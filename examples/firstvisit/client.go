@@ -58,9 +58,8 @@ func clientWeek(p *page.Paper, week dose.Week) {
 	}
 	items := week.Sessions[0].Items
 	p.Heading("For all exercises")
-	most := (len(items) + 1) / 2 // said once, if it holds for half of them
-	said := append(page.Shared(items, most, page.Cautions), page.Shared(items, most, page.Reasons)...)
-	p.Clients("- ", said)
+	said := p.ClientShared(items)
+	p.Each("- ", said)
 	p.Heading("What you do each time")
 	for i, item := range items {
 		clientItem(p, i+1, item, said)
@@ -74,7 +73,7 @@ func clientWeek(p *page.Paper, week dose.Week) {
 }
 
 // clientItem prints one exercise; what was said for all is not said again.
-func clientItem(p *page.Paper, n int, item dose.Prescription, said []evidence.Reason) {
+func clientItem(p *page.Paper, n int, item dose.Prescription, said []string) {
 	p.Line("%d. %s", n, strings.ToUpper(item.Name))
 	if item.Mode != dose.WithoutLoad {
 		p.Say("   Take  ", item.Load.String())
@@ -87,6 +86,6 @@ func clientItem(p *page.Paper, n int, item dose.Prescription, said []evidence.Re
 	if rest, ok := item.Rest.Min(); ok && item.Sets > 1 {
 		p.Say("   Rest  ", fmt.Sprintf("at least %d seconds before the next set.", rest))
 	}
-	p.Clients("   ", page.Only(append(item.Cautions, item.Reasons...), said))
+	p.Each("   ", p.ClientTexts(append(item.Cautions, item.Reasons...)), said...)
 	p.Line("")
 }

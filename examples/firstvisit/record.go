@@ -85,7 +85,7 @@ func recordWeek(p *page.Paper, week dose.Week) {
 	p.Clinicians("- ", week.Reasons)
 	items := week.Sessions[0].Items
 	p.Line("\nFor every exercise:")
-	heeded, why := page.Shared(items, len(items), page.Cautions), page.Shared(items, len(items), page.Reasons)
+	heeded, why := page.Shared(items, page.Cautions), page.Shared(items, page.Reasons)
 	p.Clinicians("- ", append(heeded, why...))
 	for i, item := range items {
 		item.Cautions, item.Reasons = page.Only(item.Cautions, heeded), page.Only(item.Reasons, why)

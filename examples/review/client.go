@@ -102,23 +102,22 @@ func clientFirst(p *page.Paper, r review.Result) {
 func clientItems(p *page.Paper, r review.Result) {
 	list := doses(r)
 	p.Heading("For all exercises")
-	most := (len(list) + 1) / 2 // said once, if it holds for half of them
-	said := append(page.Shared(list, most, page.Cautions), page.Shared(list, most, page.Reasons)...)
-	p.Clients("- ", said)
+	said := p.ClientShared(list)
+	p.Each("- ", said)
 	p.Heading("What you do each time")
 	n := 0
 	for _, item := range r.Items {
 		if next := item.Decision.Next; next != nil {
 			n++
 			reasons := page.Only(why(item.Decision), queries(item.Decision))
-			clientItem(p, n, *next, append(reasons, page.Only(append(next.Cautions, next.Reasons...), said)...))
+			clientItem(p, n, *next, append(append(reasons, next.Cautions...), next.Reasons...), said)
 		}
 	}
 }
 
-func clientItem(p *page.Paper, n int, item dose.Prescription, why []evidence.Reason) {
+func clientItem(p *page.Paper, n int, item dose.Prescription, why []evidence.Reason, said []string) {
 	p.Line("%d. %s", n, strings.ToUpper(item.Name))
-	p.Clients("   ", why)
+	p.Each("   ", p.ClientTexts(why), said...)
 	if item.Mode != dose.WithoutLoad {
 		p.Say("   Take  ", item.Load.String())
 	}

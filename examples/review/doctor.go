@@ -3,11 +3,13 @@ package main
 import (
 	"fmt"
 	"io"
+	"slices"
 
 	"example.org/posology/examples/internal/letter"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/review"
 	"example.org/posology/progression"
+	"example.org/posology/units/evidence"
 )
 
 // doctorPaper is a letter: what was found, and the questions.
@@ -51,11 +53,19 @@ func doctorTraining(p *page.Paper, r review.Result) {
 	case names != "":
 		p.Say("- ", "Nothing is prescribed for now of: "+names+".")
 		for _, reason := range why {
-			p.Say("    ", p.Clinician(reason))
+			if !said(reason) {
+				p.Say("    ", p.Clinician(reason))
+			}
 		}
 	case !some:
 		p.Line("- nothing in what was recorded")
 	}
+}
+
+// said reports whether a reason only repeats that screening holds the dose, which
+// the letter says with what was found.
+func said(r evidence.Reason) bool {
+	return slices.ContainsFunc(r.Args, func(a evidence.Arg) bool { return a.Name == "finding" })
 }
 
 // doctorVisit prints one exercise of one visit, and reports whether there was anything.

@@ -170,7 +170,7 @@ func recordShared(p *page.Paper, r review.Result) []evidence.Reason {
 		return nil
 	}
 	p.Heading("For every exercise")
-	all := append(page.Shared(list, len(list), page.Cautions), page.Shared(list, len(list), page.Reasons)...)
+	all := append(page.Shared(list, page.Cautions), page.Shared(list, page.Reasons)...)
 	p.Clinicians("- ", all)
 	return all
 }

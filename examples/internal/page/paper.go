@@ -4,6 +4,7 @@ import (
 	"bufio"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"example.org/posology/units"
@@ -39,10 +40,24 @@ func (p *Paper) Para(text string) {
 
 // Clients prints what the reasons say to the client, each sentence once.
 func (p *Paper) Clients(mark string, reasons []evidence.Reason) {
-	said := map[string]bool{}
+	p.Each(mark, p.ClientTexts(reasons))
+}
+
+// ClientTexts returns what the reasons say to the client, each sentence once.
+func (p *Paper) ClientTexts(reasons []evidence.Reason) []string {
+	var texts []string
 	for _, r := range reasons {
-		if text := p.words.Client(r); text != "" && !said[text] {
-			said[text] = true
+		if text := p.words.Client(r); text != "" && !slices.Contains(texts, text) {
+			texts = append(texts, text)
+		}
+	}
+	return texts
+}
+
+// Each prints texts, each behind the mark, but for those that were said before.
+func (p *Paper) Each(mark string, texts []string, said ...string) {
+	for _, text := range texts {
+		if !slices.Contains(said, text) {
 			p.Say(mark, text)
 		}
 	}
