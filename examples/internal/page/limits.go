@@ -31,7 +31,7 @@ func Restrictions(p screening.Profile, day units.Day) []string {
 func contents(r screening.Restriction) []string {
 	var parts []string
 	if r.MaxMass != nil {
-		parts = append(parts, fmt.Sprintf("at most %s %s", *r.MaxMass, counted(r.Region)))
+		parts = append(parts, fmt.Sprintf("at most %s %s", r.MaxMass.Short(units.Down), counted(r.Region)))
 	}
 	if r.NonWeightBearing {
 		parts = append(parts, "bears no weight")
@@ -57,10 +57,7 @@ func (p *Paper) GivenLimits(o screening.Outcome, of screening.Profile) {
 }
 
 func given(o screening.Outcome, p screening.Profile) []string {
-	var lines []string
-	for _, m := range o.Limits.Masses {
-		lines = append(lines, fmt.Sprintf("%s asked: no more than %s %s when %s works.", author(m.Author), m.Max, counted(m.Region), yours(m.Region, m.Side)))
-	}
+	lines := MassLimits(o.Limits)
 	for _, r := range inForce(p, max(o.Day, o.Today)) {
 		if r.NonWeightBearing {
 			lines = append(lines, fmt.Sprintf("%s asked: put no weight on %s.", author(r.Author), yours(r.Region, r.Side)))
@@ -68,6 +65,15 @@ func given(o screening.Outcome, p screening.Profile) []string {
 		if r.Note != "" {
 			lines = append(lines, fmt.Sprintf("%s wrote: %s.", author(r.Author), Quoted(r.Note)))
 		}
+	}
+	return lines
+}
+
+// MassLimits says to a client the most that others let them hold.
+func MassLimits(l screening.Limits) []string {
+	lines := make([]string, len(l.Masses))
+	for i, m := range l.Masses {
+		lines[i] = fmt.Sprintf("%s asked: no more than %s %s when %s works.", author(m.Author), m.Max.Short(units.Down), counted(m.Region), yours(m.Region, m.Side))
 	}
 	return lines
 }
@@ -86,7 +92,7 @@ func author(name string) string {
 	if strings.TrimSpace(name) == "" {
 		return "Somebody not named"
 	}
-	return name
+	return strings.ToUpper(name[:1]) + name[1:]
 }
 
 // counted says how a mass is counted: in a hand for work of the arms, else in all.
