@@ -40,6 +40,7 @@ const (
 	factWarmUp       evidence.FactID = "dose.warm-up"
 	factReviewed     evidence.FactID = "dose.review-overdue"
 	factTestAge      evidence.FactID = "dose.test-age"
+	factQueried      evidence.FactID = "dose.queried-tests"
 )
 
 const (
@@ -132,6 +133,7 @@ var facts = []evidence.Fact{
 	{ID: factExpiry, Value: "a plan expires after eight weeks, or when a clearance that it rests on lapses", Basis: evidence.Design},
 	{ID: factReviewed, Value: "nobody is dosed on an assessment whose review is overdue", Basis: evidence.Design},
 	{ID: factTestAge, Value: "a test of strength is used for twelve weeks at most, and none from before an event that ends it", Basis: evidence.Design, From: []evidence.FactID{factRetest}},
+	{ID: factQueried, Value: "tests of strength are asked about and not used with a weight that the kit does not make, where one is 1.9 times another of the exercise, side and hold or more, and where two of one day have intervals that do not overlap", Basis: evidence.Design},
 	{ID: factWarmUp, Value: "five minutes of easy movement before a session", Basis: evidence.Design},
 	{ID: factHeld, Value: "10 to 30 seconds or metres where an exercise states no range", Basis: evidence.Design},
 	{ID: factPace, Value: "0.5 metres a second when carrying, for the length of a session", Basis: evidence.Design},

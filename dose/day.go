@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/screening"
 	"example.org/posology/units"
+	"example.org/posology/units/evidence"
 )
 
 // checkDay refuses a day that is not given, and an outcome from after it: of a
@@ -27,17 +28,32 @@ func upTo(day, d units.Day) error {
 	return units.Field("", d, fmt.Sprintf("%v, the day decided on, or before", day), units.ErrConflict)
 }
 
-// stillSays refuses a test of strength, or a set that was done, that says
-// nothing of the day decided on: one from after it, from before an event that
-// ends estimates, or too old.
+// outdated reports whether what was tested on a day says nothing of the day
+// decided on, and why: it is of after it, of before the first day whose tests say
+// something, or too old.
+func outdated(day, from, tested units.Day) (evidence.Reason, bool) {
+	switch {
+	case tested > day:
+		return evidence.Because("dose.test-later", factTestAge).With("tested", tested).With("day", day), true
+	case tested < from:
+		return evidence.Because("dose.test-before-event", factTestAge).With("tested", tested).With("from", from), true
+	case int(day-tested) > testDays:
+		return evidence.Because("dose.test-old", factTestAge).With("tested", tested).With("most", testDays).With("day", day), true
+	}
+	return evidence.Reason{}, false
+}
+
+// stillSays refuses a test of strength, or a set that was done, that is outdated.
 func (r Request) stillSays(tested units.Day) error {
+	from := r.Screening.TestsFrom
+	if _, out := outdated(r.Day, from, tested); !out {
+		return nil
+	}
 	switch {
 	case tested > r.Day:
 		return upTo(r.Day, tested)
-	case tested < r.Screening.TestsFrom:
-		return units.Field("", tested, fmt.Sprintf("%v or later: an event ended what was tested before", r.Screening.TestsFrom), units.ErrConflict)
-	case int(r.Day-tested) > testDays:
-		return units.Field("", tested, fmt.Sprintf("at most %d days before %v", testDays, r.Day), units.ErrConflict)
+	case tested < from:
+		return units.Field("", tested, fmt.Sprintf("%v or later: an event ended what was tested before", from), units.ErrConflict)
 	}
-	return nil
+	return units.Field("", tested, fmt.Sprintf("at most %d days before %v", testDays, r.Day), units.ErrConflict)
 }

@@ -6,7 +6,6 @@ import (
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
-	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -22,6 +21,7 @@ type planner struct {
 	frames  map[exercise.ID]*Frame // of the items
 	items   []Prescription
 	leftOut []LeftOut
+	unused  []Unused
 	last    error // why the latest exercise was left out
 }
 
@@ -33,6 +33,7 @@ func newPlanner(r WeekRequest) (*planner, error) {
 	if err := r.validate(); err != nil {
 		return nil, err
 	}
+	p.r, p.unused = r.Usable()
 	for _, id := range r.Exercises {
 		ex, _ := r.Catalogue.Lookup(string(id)) // validated
 		p.wanted = append(p.wanted, ex)
@@ -100,20 +101,16 @@ func (p *planner) dose(ex exercise.Exercise) (Prescription, error) {
 	return item, err
 }
 
-// doseSide prescribes with the estimate and the set that fit, if there are any.
+// doseSide prescribes with the estimate and the set that are chosen for the side,
+// if there are any.
 func (p *planner) doseSide(ex exercise.Exercise, side body.Side) (Prescription, error) {
 	r := Request{
 		Day: p.r.Day, Screening: p.r.Screening, Setting: p.r.Setting, Exercise: ex, Side: side,
 		Goal: p.r.Goal, Training: p.r.Training, Age: p.r.Age, Phase: p.r.Phase, Technique: p.r.Technique(ex.ID),
-		Performed: p.performed(ex, side), Done: p.done(ex), Kit: p.r.Kit, Guideline: p.r.Guideline,
+		Performed: p.r.performedFor(ex, side), Done: p.done(ex), Kit: p.r.Kit, Guideline: p.r.Guideline,
 	}
 	var note []evidence.Reason
-	if side == body.Both {
-		r.Estimate, note = p.estimate(ex)
-	}
-	if r.Estimate != nil {
-		r.Side = r.Estimate.Side
-	}
+	r.Estimate, note = p.r.estimateFor(ex, side)
 	if err := r.validate(); err != nil {
 		return Prescription{}, err
 	}
@@ -130,33 +127,8 @@ func (p *planner) doseSide(ex exercise.Exercise, side body.Side) (Prescription, 
 	}
 	p.frames[ex.ID] = f
 	item, err := f.Prescribe()
-	item.Side = side
 	item.Reasons = append(item.Reasons, note...)
 	return item, err
-}
-
-// performed returns the latest set of the exercise that was really done. For
-// one-sided work on both sides it is the lighter of the latest of each side,
-// and none while only one side did any.
-func (p *planner) performed(ex exercise.Exercise, side body.Side) *setlog.Set {
-	latest := map[body.Side]setlog.Set{}
-	for _, s := range p.r.Performed {
-		if have, some := latest[s.Side]; s.Exercise == ex.ID && s.Hold == ex.Hold && (!some || s.Day >= have.Day) {
-			latest[s.Side] = s
-		}
-	}
-	if s, ok := latest[side]; ok {
-		return &s
-	}
-	left, hasLeft := latest[body.Left]
-	right, hasRight := latest[body.Right]
-	switch {
-	case !ex.OneSided || side != body.Both || !hasLeft || !hasRight:
-		return nil
-	case left.Load <= right.Load:
-		return &left
-	}
-	return &right
 }
 
 // done returns the sets of the exercise that were really done.
@@ -183,7 +155,7 @@ func (p *planner) raiseHeaviest() {
 	for i, item := range p.items {
 		ex, _ := p.r.Catalogue.Get(item.Exercise)
 		f := p.frames[item.Exercise]
-		if !ex.Heaviest || item.Finding == nil || !f.lookedAt() || p.performed(ex, item.Side) != nil {
+		if !ex.Heaviest || item.Finding == nil || !f.lookedAt() || p.r.performedFor(ex, item.Side) != nil {
 			continue // a set that was done is never gone above
 		}
 		load, err := f.table.Nearest(most, equipment.Policy{Ceiling: item.Finding.Ceiling})
@@ -203,33 +175,4 @@ func (p *planner) table(r Request) (*equipment.Table, error) {
 		p.tables[r.Exercise.Hold] = t
 	}
 	return t, err
-}
-
-// estimate returns the estimate to dose from. One-sided work takes the weaker
-// of the two sides, and none while only one side was tested.
-func (p *planner) estimate(ex exercise.Exercise) (*onerm.Estimate, []evidence.Reason) {
-	bySide := map[body.Side]onerm.Estimate{}
-	for _, e := range p.r.Estimates {
-		have, twice := bySide[e.Side]
-		if e.Exercise == ex.ID && e.Hold == ex.Hold && (!twice || e.Cautious() < have.Cautious()) {
-			bySide[e.Side] = e
-		}
-	}
-	if !ex.OneSided {
-		if e, ok := bySide[body.Both]; ok {
-			return &e, nil
-		}
-		return nil, nil
-	}
-	left, hasLeft := bySide[body.Left]
-	right, hasRight := bySide[body.Right]
-	switch {
-	case hasLeft && hasRight && left.Cautious() <= right.Cautious():
-		return &left, []evidence.Reason{evidence.Because("dose.weaker-side").With("side", left.Side)}
-	case hasLeft && hasRight:
-		return &right, []evidence.Reason{evidence.Because("dose.weaker-side").With("side", right.Side)}
-	case hasLeft || hasRight:
-		return nil, []evidence.Reason{evidence.Because("dose.one-side-tested")}
-	}
-	return nil, nil
 }

@@ -33,10 +33,12 @@ type WeekRequest struct {
 	Without []exercise.ID `json:"without,omitempty"`
 	// Task is what the client wants to be able to do; tests are tied to it.
 	Task string `json:"task,omitzero"`
-	// Estimates that there are, of any of the exercises.
+	// Estimates that there are, of any of the exercises. Those that say nothing of
+	// the day, and doubtful ones, are listed in the week and not used: see
+	// [WeekRequest.Usable].
 	Estimates []onerm.Estimate `json:"estimates,omitempty"`
 	// Performed are sets that were really done, of any of the exercises; the
-	// latest of each is what looking for a load begins from.
+	// latest of each that is usable is what looking for a load begins from.
 	Performed []setlog.Set  `json:"performed,omitempty"`
 	Kit       equipment.Kit `json:"kit"`
 	Guideline guideline.ID  `json:"guideline,omitzero"`
@@ -79,9 +81,10 @@ type Week struct {
 	Sessions []Session         `json:"sessions"`
 	Beside   []Beside          `json:"beside,omitempty"` // what lifting does not give
 	LeftOut  []LeftOut         `json:"left_out,omitempty"`
-	Review   units.Day         `json:"review"`  // look at the plan again by this day
-	Retest   units.Day         `json:"retest"`  // test strength again by this day
-	Expires  units.Day         `json:"expires"` // follow the plan no longer than this day
+	Unused   []Unused          `json:"unused,omitempty"` // tests and sets that it does not rest on
+	Review   units.Day         `json:"review"`           // look at the plan again by this day
+	Retest   units.Day         `json:"retest"`           // test strength again by this day
+	Expires  units.Day         `json:"expires"`          // follow the plan no longer than this day
 	Reasons  []evidence.Reason `json:"reasons,omitempty"`
 }
 
@@ -138,7 +141,7 @@ func PlanWeek(r WeekRequest) (Week, error) {
 	days := p.days()
 	p.fitMinutes()
 	p.order()
-	week.Phase, week.LeftOut = p.phase(), p.leftOut
+	week.Phase, week.LeftOut, week.Unused = p.phase(), p.leftOut, p.unused
 	for _, day := range days {
 		week.Sessions = append(week.Sessions, Session{day, p.items, warmUpMinutes, wholeMinutes(p.items)})
 	}

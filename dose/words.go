@@ -7,7 +7,11 @@ import (
 )
 
 // Words returns a fresh table of what this package's reasons say.
-func Words() evidence.Words { return maps.Clone(words) }
+func Words() evidence.Words {
+	all := maps.Clone(words)
+	maps.Copy(all, weekWords)
+	return all
+}
 
 var words = evidence.Words{
 	// What bars a dose, and what would free it.
@@ -111,7 +115,7 @@ var words = evidence.Words{
 	"dose.first-mass":    {Clinician: "A beginner's first weight: {first} until the technique is sound."},
 	"dose.kept-lightest": {Clinician: "Screening limits the load to {most} of 1RM, and nothing shows what that is: no more than the lightest weight, and none above {first}."},
 	"dose.no-estimate":   {Clinician: "There is no estimate of strength for this exercise, side and hold."},
-	"dose.moves-body":    {Clinician: "The body is most of what is lifted: no 1RM of the held weight is used."},
+	"dose.moves-body":    {Clinician: "The body, or a long limb, is most of what is lifted: no 1RM of the held weight is used."},
 	"dose.heaviest":      {Clinician: "Legs lift more than arms: this exercise begins with no less than the others of the session."},
 	"dose.one-side-only": {
 		Client:    "Only with your {side} side, for now.",
