@@ -112,7 +112,7 @@ func (n *next) stand(list []exercise.Exercise, r dose.Request, eased bool) (Deci
 // first returns the first dose of another exercise: it has to be learnt, and what
 // was measured, done and seen with this one says nothing about it.
 func first(ex exercise.Exercise, r dose.Request) (dose.Prescription, error) {
-	r.Exercise, r.Estimate, r.Performed, r.Technique, r.Phase = ex, nil, nil, dose.Observation{}, dose.Familiarise
+	r.Exercise, r.Estimate, r.Performed, r.Done, r.Technique, r.Phase = ex, nil, nil, nil, dose.Observation{}, dose.Familiarise
 	if !ex.OneSided {
 		r.Side = body.Both
 	}
