@@ -87,24 +87,28 @@ const (
 // so with as many as there may be.
 func (f *Frame) search(p *Prescription, steps int, ceiling units.Mass) {
 	left, top := f.stepsUp(p.Load, steps, ceiling)
-	why := evidence.Because(noStep, factSteps)
+	step := func(code evidence.Code) evidence.Reason {
+		return evidence.Because(code, factSteps, factUncountable).With("steps", left).With("most", asTaken(top))
+	}
+	var why evidence.Reason
 	switch {
 	case left == 0:
+		why = evidence.Because(noStep, factSteps).With("most", asTaken(top))
 	case !f.r.Technique.Made():
-		left, why = 0, evidence.Because(unseenStep, factLookedAt)
+		left, why = 0, evidence.Because(unseenStep, factLookedAt).With("setting", f.r.Setting)
 	case f.r.Setting <= screening.Alone:
-		left, why = 0, evidence.Because(aloneStep, factLookedAt)
+		left, why = 0, evidence.Because(aloneStep, factLookedAt).With("setting", f.r.Setting)
 	case p.Reserve.Countable:
-		why = evidence.Because(countedStep, factSteps, factUncountable)
+		why = step(countedStep)
 	default:
-		why = evidence.Because(easyStep, factSteps, factUncountable)
+		why = step(easyStep)
 	}
 	if ceiling == units.MaxMass {
 		ceiling = 0
 	}
 	p.Finding = &Finding{MaxSteps: left, Ceiling: ceiling}
 	p.Reasons = slices.DeleteFunc(slices.Clone(p.Reasons), ofSearch)
-	p.Reasons = append(p.Reasons, why.With("steps", left).With("most", asTaken(top)).With("setting", f.r.Setting))
+	p.Reasons = append(p.Reasons, why)
 }
 
 // lookedAt reports whether somebody saw the technique of the exercise and is

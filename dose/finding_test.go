@@ -27,9 +27,9 @@ func TestStepsWithinAVisit(t *testing.T) {
 	}{
 		"two":                    {func(*dose.Request) {}, 2, "dose.load-finding", "2 kg at most"},
 		"one under the limit":    {func(r *dose.Request) { restrict(r, 1900*units.Gram) }, 1, "dose.load-finding", "1 kg at most"},
-		"none under the limit":   {func(r *dose.Request) { restrict(r, 900*units.Gram) }, 0, "dose.no-step", "Please stay with this weight."},
+		"none under the limit":   {func(r *dose.Request) { restrict(r, 900*units.Gram) }, 0, "dose.no-step", "Please stay with this weight this time."},
 		"one in the kit":         {func(r *dose.Request) { r.Kit = pairs(3, 4) }, 1, "dose.load-finding", "4 kg at most"},
-		"none in the kit":        {func(r *dose.Request) { r.Kit = pairs(3) }, 0, "dose.no-step", "Please stay with this weight."},
+		"none in the kit":        {func(r *dose.Request) { r.Kit = pairs(3) }, 0, "dose.no-step", "Please stay with this weight this time."},
 		"technique not seen":     {func(r *dose.Request) { r.Technique = dose.Observation{} }, 0, "dose.no-step-unseen", "Show us the movement first"},
 		"not seen, and trained":  {func(r *dose.Request) { r.Technique, r.Training = dose.Observation{}, body.Advanced }, 0, "dose.no-step-unseen", "Show us the movement first"},
 		"alone":                  {alone, 0, "dose.no-step-alone", "while you are alone"},
@@ -89,7 +89,7 @@ func TestEveryLimitReachesThePage(t *testing.T) {
 		for range rapid.IntRange(0, 2).Draw(t, "restrictions") {
 			r.Screening.Limits.Masses = append(r.Screening.Limits.Masses, screening.MassLimit{
 				Region: body.Region(rapid.IntRange(1, 11).Draw(t, "region")), Side: body.Side(rapid.IntRange(1, 3).Draw(t, "limited side")),
-				Max: units.Mass(rapid.IntRange(1, 60).Draw(t, "limit")) * units.Kilogram / 4, Author: "Dr Kern",
+				Max: units.Mass(rapid.IntRange(1, 60).Draw(t, "limit")) * units.Kilogram / 4, Author: "Doctor B",
 			})
 		}
 		if v.test != nil && r.Exercise.Hold != body.OnBand {
@@ -125,7 +125,7 @@ func checkLimits(t *rapid.T, f *dose.Frame, p dose.Prescription) {
 	for _, l := range r.Screening.Limits.Masses {
 		demand, some := l.Region.Resisted()
 		if (!some || r.Exercise.Demands.Has(demand)) && (l.Side == body.Both || r.Side == body.Both || l.Side == r.Side || !r.Exercise.OneSided) &&
-			!strings.Contains(told(p), "Dr Kern asked for no more than "+l.Max.Short(units.Down)) {
+			!strings.Contains(told(p), "Doctor B asked for no more than "+l.Max.Short(units.Down)) {
 			t.Fatalf("%+v is not told:\n%s", l, told(p))
 		}
 	}

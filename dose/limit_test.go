@@ -33,7 +33,7 @@ func TestLimitsAreSaid(t *testing.T) {
 	press := seen(t)
 	press.Exercise, press.Side = exerciseOf(t, "dumbbell-shoulder-press"), body.Both
 	press.Screening.Limits.Masses = []screening.MassLimit{
-		limit(body.Shoulder, body.Right, 1, "Mr Stein"), limit(body.LowerBack, body.Both, 6, "Dr Kern"), limit(body.AnkleFoot, body.Both, 1, "Dr Lang"),
+		limit(body.Shoulder, body.Right, 1, "Surgeon A"), limit(body.LowerBack, body.Both, 6, "Doctor B"), limit(body.AnkleFoot, body.Both, 1, "Doctor C"),
 	}
 	trained := seen(t)
 	trained.Training = body.Intermediate
@@ -51,10 +51,10 @@ func TestLimitsAreSaid(t *testing.T) {
 		not  string
 	}{
 		"every limit that binds the work": {press, units.Kilogram, []string{
-			"Mr Stein asked for no more than 1 kg in each hand, for the right shoulder.",
-			"Dr Kern asked for no more than 6 kg in both hands together, for the lower back.",
+			"Surgeon A asked for no more than 1 kg in each hand, for the right shoulder.",
+			"Doctor B asked for no more than 6 kg in both hands together, for the lower back.",
 			"Take no more than 1 kg in each hand.",
-		}, "Dr Lang"},
+		}, "Doctor C"},
 		"in every mode, and nobody named": {trained, 5 * units.Kilogram, []string{"Somebody unnamed asked for no more than 5 kg, for the whole body.", "Take no more than 5 kg."}, "each hand"},
 		"a beginner's first weight":       {beginner, units.Kilogram, []string{"Take no more than 1 kg in each hand."}, "asked for"},
 		"none":                            {free, 0, nil, "no more than"},

@@ -92,8 +92,8 @@ var words = evidence.Words{
 		Clinician: "Load-finding: one step up while sets leave more than 5, never to failure; steps in a visit: {steps}, to {most} at most.",
 	},
 	noStep: {
-		Client:    "Please stay with this weight.",
-		Clinician: "Load-finding without a step up within the visit: limits or the kit end at {most}.",
+		Client:    "Please stay with this weight this time.",
+		Clinician: "Load-finding without a step up within the visit: limits, the band of the row or the kit end at {most}.",
 	},
 	unseenStep: {
 		Client:    "Please stay with this weight for now. Show us the movement first; then we look for the next weight together.",

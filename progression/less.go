@@ -48,7 +48,7 @@ func (c *Course) lastDone() units.Day {
 // weight.
 func (n *next) anew(s *dose.Step) error {
 	r := n.f.Request()
-	r.Phase, r.Estimate, r.Performed = dose.Familiarise, nil, nil
+	r.Phase, r.Estimate, r.Performed, r.Done = dose.Familiarise, nil, nil, nil
 	if err := n.reframe(r); err != nil {
 		return err
 	}

@@ -234,6 +234,11 @@ func mirrored(c progression.Course) progression.Course {
 		turned.Side = opposite(e.Side)
 		c.Request.Estimate = &turned
 	}
+	if s := c.Request.Performed; s != nil {
+		turned := *s
+		turned.Side = opposite(s.Side)
+		c.Request.Performed = &turned
+	}
 	for i := range c.Log {
 		c.Log[i].Plan.Side = opposite(c.Log[i].Plan.Side)
 		for j := range c.Log[i].Sets {

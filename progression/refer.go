@@ -117,7 +117,7 @@ func (n *next) replace(ex exercise.Exercise, p dose.Prescription) Decision {
 // was measured, done and seen with this one says nothing about it. It begins with
 // the lightest weight; unseen, no other is looked for.
 func first(ex exercise.Exercise, r dose.Request) (dose.Prescription, error) {
-	r.Exercise, r.Estimate, r.Performed, r.Technique, r.Phase = ex, nil, nil, dose.Observation{}, dose.Familiarise
+	r.Exercise, r.Estimate, r.Performed, r.Done, r.Technique, r.Phase = ex, nil, nil, nil, dose.Observation{}, dose.Familiarise
 	if !ex.OneSided {
 		r.Side = body.Both
 	}
