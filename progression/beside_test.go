@@ -7,7 +7,6 @@ import (
 	"pgregory.net/rapid"
 
 	"example.org/posology/dose"
-	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/progression"
 	"example.org/posology/screening"
@@ -161,23 +160,31 @@ func TestNextAnewBeside(t *testing.T) {
 	}
 }
 
-// A first dose that is not to be looked on from is a dose: its sets count, and
-// what was tried beyond it does not.
-func TestNextFindsNothingWithoutSteps(t *testing.T) {
-	c := rowCourse(t, 2, 3, 4)
-	v := last(&c)
-	v.Plan.Finding, v.Plan.Sets, v.Plan.Count = &dose.Finding{}, 1, 10
-	v.Plan.Load = equipment.Load{Each: 2 * kilo}
-	v.Sets = v.Sets[:4]
-	for i := range v.Sets {
-		v.Sets[i].Load, v.Sets[i].Reps, v.Sets[i].Effort = 2*kilo, 10, units.Must(units.InReserve(8))
-	}
-	if d := nextOf(t, c); d.Change != progression.MoreSets {
-		t.Errorf("%v, %v, %+v", d.Action, d.Change, d.Reasons)
-	}
-	v.Sets[2].Load, v.Sets[3].Load = 3*kilo, 3*kilo
-	if d := nextOf(t, c); d.Next.Load.Each != 2*kilo {
-		t.Errorf("%v, %v: %v", d.Action, d.Change, d.Next.Load.Each)
+// A first dose without steps is looked on from at the next visit where somebody is
+// beside; its sets are those of a dose, and what was tried beyond it does not count.
+func TestNextFindsWithoutSteps(t *testing.T) {
+	for _, tt := range []struct {
+		setting screening.Setting
+		left    float64
+		change  progression.Change
+	}{
+		{screening.InGroup, 8, progression.FindLoad}, {screening.InGroup, 4, progression.MoreSets},
+		{screening.Alone, 8, progression.MoreReps}, {screening.Alone, 4, progression.MoreSets},
+	} {
+		c := rowCourse(t, 4, 4.5, 5)
+		c.Request.Setting = tt.setting
+		v := last(&c)
+		v.Plan.Finding, v.Plan.Sets, v.Plan.Count = &dose.Finding{}, 2, 10
+		v.Plan.Reserve = dose.Reserve{Least: 5}
+		v.Sets = v.Sets[:4]
+		done(&c, 4*kilo, 10, tt.left)
+		if d := nextOf(t, c); d.Change != tt.change || d.Next.Load.Each != 4*kilo {
+			t.Errorf("%v, %v left: %v, %v, %+v", tt.setting, tt.left, d.Action, d.Change, d.Reasons)
+		}
+		v.Sets[2].Load, v.Sets[3].Load = 4500*units.Gram, 4500*units.Gram
+		if d := nextOf(t, c); d.Next.Load.Each != 4*kilo || d.Action == progression.Progress {
+			t.Errorf("%v: %v, %v: %v", tt.setting, d.Action, d.Change, d.Next.Load.Each)
+		}
 	}
 }
 

@@ -135,7 +135,7 @@ func (n *next) stillLooking() bool {
 	if !n.bearsMore() {
 		return false
 	}
-	if before := n.beforeTrial(); n.seen.base == n.last().Plan.Load.Each && !searches(&before) {
+	if before := n.beforeTrial(); searches(&n.last().Plan) && n.seen.base == n.last().Plan.Load.Each && !searches(&before) {
 		return false // a trial that was not taken up: back to the dose before it
 	}
 	return n.seen.finding && !n.seen.tried && n.withinLimits() && n.seen.v.met() && n.mayTry() > 0
@@ -173,7 +173,7 @@ func (n *next) mayAddSet() bool {
 			return false
 		}
 	}
-	return !n.seen.finding && n.last().Plan.Sets < target && n.seen.v.met()
+	return !searches(&n.last().Plan) && !n.stillLooking() && n.last().Plan.Sets < target && n.seen.v.met()
 }
 
 // addSet adds one, unless room has to be made for a larger reserve first.

@@ -29,13 +29,13 @@ type trial struct {
 
 // read returns what the visit showed.
 func (v *Visit) read(asked trial, t *equipment.Table) (reading, error) {
-	r := reading{v: *v, base: v.Plan.Load.Each, finding: searches(&v.Plan)}
-	if r.finding {
+	r := reading{v: *v, base: v.Plan.Load.Each, finding: v.Plan.Finding != nil}
+	if searches(&v.Plan) {
 		r.findBase(asked, t, v.mayFind())
 	} else if lightest, ok := v.lightest(); ok {
 		r.base = min(r.base, lightest)
 	}
-	if v.Plan.Finding != nil { // a first dose, of which nothing was known
+	if r.finding { // a first dose, of which nothing was known
 		r.v.Plan.Reserve.Least = min(r.v.Plan.Reserve.Least, asked.least)
 	}
 	if len(r.v.Sets) > 0 {

@@ -115,7 +115,7 @@ func (n *next) replace(ex exercise.Exercise, p dose.Prescription) Decision {
 
 // first returns the first dose of another exercise: it has to be learnt, and what
 // was measured, done and seen with this one says nothing about it. It begins with
-// the lightest weight, and no other is looked for before somebody has looked.
+// the lightest weight; unseen, no other is looked for.
 func first(ex exercise.Exercise, r dose.Request) (dose.Prescription, error) {
 	r.Exercise, r.Estimate, r.Performed, r.Done, r.Technique, r.Phase = ex, nil, nil, nil, dose.Observation{}, dose.Familiarise
 	if !ex.OneSided {
@@ -132,9 +132,6 @@ func first(ex exercise.Exercise, r dose.Request) (dose.Prescription, error) {
 	p.Load, p.Next = f.Table().Lightest(), nil
 	if gap, ok := f.Table().Next(p.Load.Each); ok {
 		p.Next = &gap
-	}
-	if p.Finding != nil {
-		p.Finding = &dose.Finding{Ceiling: p.Finding.Ceiling}
 	}
 	return p, nil
 }
