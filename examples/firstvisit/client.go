@@ -20,7 +20,7 @@ func clientPaper(w io.Writer, r visit.Result) error {
 		return err
 	}
 	p.Line("FOR YOU, AFTER YOUR FIRST VISIT")
-	p.Line("%s", page.Day(r.Screening.Day))
+	p.Line("%s", page.Day(max(r.Screening.Day, r.Screening.Today)))
 	p.Note(r.Note)
 	p.Para("What you want to be able to do, in your own words: " + page.Quoted(r.Task) + ".")
 	p.Heading("First")
@@ -31,6 +31,9 @@ func clientPaper(w io.Writer, r visit.Result) error {
 	p.Clients("- ", findings)
 	for _, q := range r.Screening.Missing {
 		p.Clients("- ", []evidence.Reason{q.Reason})
+	}
+	if r.Week != nil {
+		p.Clients("- ", page.WhyUnused(r.Week.Unused))
 	}
 	p.GivenLimits(r.Screening, r.Profile)
 	if text := page.LeaveOut(r.Screening.Limits.Avoid); text != "" && r.Week != nil {

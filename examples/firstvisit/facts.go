@@ -34,7 +34,7 @@ func allReasons(r visit.Result) []evidence.Reason {
 	if r.Week == nil {
 		return append(append(all, r.Stop.Constraint), r.Stop.Free...)
 	}
-	all = append(all, r.Week.Reasons...)
+	all = append(append(all, r.Week.Reasons...), page.WhyUnused(r.Week.Unused)...)
 	for _, b := range r.Week.Beside {
 		all = append(all, b.Reasons...)
 	}

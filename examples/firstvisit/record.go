@@ -19,13 +19,14 @@ func filePaper(w io.Writer, r visit.Result) error {
 		return err
 	}
 	p.Line("RECORD OF A FIRST VISIT: %s", r.Client)
-	p.Line("%s", page.Day(r.Screening.Day))
+	p.Line("%s", page.Day(max(r.Screening.Day, r.Screening.Today)))
 	p.Note(r.Note)
 	p.Para("Client's own task: " + page.Quoted(r.Task) + ".")
 	p.Summary(summary(r))
 	p.Screening(r.Screening)
 	recordEstimates(p, r)
 	if r.Week != nil {
+		p.Unused(r.Week.Unused)
 		recordWeek(p, *r.Week)
 	} else {
 		p.Heading("No dose")
@@ -43,6 +44,7 @@ func summary(r visit.Result) page.Summary {
 		s.Open = append(s.Open, fmt.Sprintf("test sets without an estimate: %d", len(r.Refused)))
 	}
 	if w := r.Week; w != nil {
+		s.Open = append(s.Open, page.OpenTests(w.Unused)...)
 		s.Items, s.Dates = w.Sessions[0].Items, page.Dates(dose.Dates{Review: w.Review, Retest: w.Retest, Expires: w.Expires}, s.Day)
 	}
 	return s

@@ -66,6 +66,7 @@ func closeClient(p *page.Paper) error {
 func clientFirst(p *page.Paper, r review.Result) {
 	p.Heading("First")
 	list := append(slices.Clone(r.Overdue), r.Attended.Answer.Reasons...)
+	list = append(list, page.WhyUnused(r.Unused)...)
 	names, _ := waiting(r)
 	for _, f := range r.Screening.Findings {
 		if f.Route >= screening.Tell || names == "" { // no praise beside what somebody has to look at

@@ -90,7 +90,8 @@ func allReasons(r review.Result) []evidence.Reason {
 	for _, q := range r.Screening.Missing {
 		all = append(all, q.Reason)
 	}
-	all = append(append(all, r.Overdue...), r.Attended.Answer.Reasons...)
+	all = append(append(all, page.WhyUnused(r.Unused)...), r.Overdue...)
+	all = append(all, r.Attended.Answer.Reasons...)
 	for _, s := range r.Attended.Short {
 		if s.Why != nil {
 			all = append(all, *s.Why)

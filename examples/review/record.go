@@ -34,6 +34,7 @@ func filePaper(w io.Writer, r review.Result) error {
 	recordOverview(p, r)
 	recordLookedAt(p, r)
 	recordAttended(p, r.Attended)
+	p.Unused(r.Unused)
 	p.Screening(r.Screening)
 	shared := recordShared(p, r)
 	p.Heading("Exercise by exercise")
@@ -54,6 +55,7 @@ func summary(p *page.Paper, r review.Result) page.Summary {
 	for _, item := range r.Items {
 		asked += len(item.Decision.Queries)
 	}
+	s.Open = append(s.Open, page.OpenTests(r.Unused)...)
 	if asked > 0 {
 		s.Open = append(s.Open, fmt.Sprintf("sets to be asked about: %d", asked))
 	}

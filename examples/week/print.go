@@ -33,6 +33,7 @@ func printWeek(w io.Writer, r plan.Result) error {
 	printCalendar(s, r)
 	printSession(s, *r.Visit.Week)
 	printLeftOut(s, r.Visit.Week.LeftOut)
+	printUnused(s, r.Visit.Week.Unused)
 	s.heading("Why so")
 	s.because("- ", r.Visit.Week.Reasons)
 	printSets(s, r.Prescribed.Totals)
@@ -136,6 +137,16 @@ func effort(item dose.Prescription) string {
 		text += "; " + f.String()
 	}
 	return text
+}
+
+func printUnused(s *sheet, list []dose.Unused) {
+	if len(list) == 0 {
+		return
+	}
+	s.heading("Tests that are not used")
+	for _, u := range list {
+		s.say("- ", page.UnusedText(u)+": "+s.words.Clinician(u.Reason))
+	}
 }
 
 func printLeftOut(s *sheet, list []dose.LeftOut) {

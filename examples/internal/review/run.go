@@ -7,7 +7,6 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
-	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/examples/internal/plan"
 	"example.org/posology/examples/internal/visit"
@@ -48,7 +47,8 @@ func Run(c Case) (Result, error) {
 	if r.InForce, err = c.phase(first).Dates(c.Began, first.Screening.ReviewBy); err != nil {
 		return Result{}, units.At("/began", err)
 	}
-	request := plan.Request(plan.Case(c.planned), first)
+	request, unused := plan.Request(plan.Case(c.planned), first).Usable()
+	r.Unused = unused
 	if r.Items, err = c.decide(l, request, next); err != nil {
 		return Result{}, err
 	}
@@ -167,20 +167,8 @@ func (c Case) course(ex exercise.Exercise, log []progression.Visit, r dose.WeekR
 	if n := len(log); n > 0 {
 		course.Request.Side = log[n-1].Plan.Side
 	}
-	course.Request.Estimate = estimate(r.Estimates, ex, course.Request.Side)
+	course.Request.Estimate, _ = r.EstimateFor(ex, course.Request.Side)
 	return course
-}
-
-// estimate returns the latest estimate of the exercise, hold and side.
-func estimate(list []onerm.Estimate, ex exercise.Exercise, side body.Side) *onerm.Estimate {
-	var latest *onerm.Estimate
-	for _, e := range list {
-		fits := e.Exercise == ex.ID && e.Hold == ex.Hold && e.Side == side
-		if fits && (latest == nil || e.Day >= latest.Day) {
-			latest = &e
-		}
-	}
-	return latest
 }
 
 // moved turns the places of a session's errors into those of the case.
