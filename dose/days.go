@@ -44,7 +44,17 @@ func (p *planner) days() []units.Day {
 			most = min(most, top)
 		}
 	}
-	return spread(slices.Sorted(slices.Values(p.r.Days)), most)
+	return spread(p.inReview(), most)
+}
+
+// inReview returns the days offered, sorted, up to that by which the assessment is
+// to be made anew.
+func (p *planner) inReview() []units.Day {
+	days, last := slices.Sorted(slices.Values(p.r.Days)), p.r.Screening.ReviewBy
+	if last.IsZero() {
+		return days
+	}
+	return slices.DeleteFunc(days, func(d units.Day) bool { return d > last })
 }
 
 // phase returns the phase of the week: the earliest of any exercise, so that what
@@ -95,6 +105,9 @@ func (p *planner) weekReasons(days []units.Day) []evidence.Reason {
 		evidence.Because("dose.minutes", factChange, factPace, factWarmUp).With("minutes", wholeMinutes(p.items)).With("warm-up", warmUpMinutes),
 		evidence.Because("dose.dates", factTwoWeeks, factRetest, factExpiry),
 		evidence.Because("dose.stop-and-ask"),
+	}
+	if n := len(p.r.Days) - len(p.inReview()); n > 0 {
+		list = append(list, evidence.Because("dose.days-past-review", factReviewed).With("review", p.r.Screening.ReviewBy).With("days", n))
 	}
 	if p.phase() == Familiarise {
 		list = append(list, evidence.Because("dose.familiarise", factTwoWeeks))

@@ -41,6 +41,13 @@ func newPlanner(r WeekRequest) (*planner, error) {
 	return p, nil
 }
 
+// reviewOverdue says that every day offered lies after that by which the
+// assessment is to be made anew.
+func (p *planner) reviewOverdue() error {
+	why := evidence.Because("dose.review-overdue", factReviewed).With("review", p.r.Screening.ReviewBy).With("day", slices.Min(p.r.Days))
+	return &ConstraintError{Constraint: why, Free: []evidence.Reason{evidence.Because("dose.free-by-assessment")}, Err: ErrNoDose}
+}
+
 // place doses an exercise, or the first stand-in that can be dosed, none of
 // them harder, and records what was replaced or left out. Bad fields are an
 // error, and so is [ErrNoDose], which bars every exercise.

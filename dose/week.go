@@ -94,6 +94,9 @@ func (w *Week) UnmarshalJSON(data []byte) error {
 	return units.DecodeJSON(data, (*plain)(w))
 }
 
+// Dates returns the days that the week is held to.
+func (w Week) Dates() Dates { return Dates{w.Review, w.Retest, w.Expires} }
+
 // standardStart is one exercise for each large region (Design): knees, upper
 // back, hips, chest, calves, shoulders, grip, trunk and the side of the hip.
 // Legs and arms take turns, so that where minutes run short both have had
@@ -106,7 +109,8 @@ var standardStart = []exercise.ID{
 // PlanWeek plans a week: the same session on each of its days.
 //
 // Constraints, never broken: the limits of the screening and the weights of
-// the kit, as in [Prescribe]; at least two days from one session to the next,
+// the kit, as in [Prescribe]; no session after the day by which the assessment is
+// to be made anew; at least two days from one session to the next,
 // round the week; no more days than the guideline's row and, unless it asks for
 // fewer, three; a session within its minutes, warm-up included.
 //
@@ -137,8 +141,11 @@ func PlanWeek(r WeekRequest) (Week, error) {
 	if len(p.items) == 0 {
 		return Week{}, p.nothing()
 	}
-	p.raiseHeaviest()
 	days := p.days()
+	if len(days) == 0 {
+		return Week{}, p.reviewOverdue()
+	}
+	p.raiseHeaviest()
 	p.fitMinutes()
 	p.order()
 	week.Phase, week.LeftOut, week.Unused = p.phase(), p.leftOut, p.unused

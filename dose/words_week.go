@@ -28,4 +28,21 @@ var weekWords = evidence.Words{
 		Client:    "Two of your tests tell different stories. We will look at them together.",
 		Clinician: "Not used: tests of different days give {least} to {most}, about twice as much or more. Ask for a slip of per hand and total, or of kg and lb, and test again.",
 	},
+
+	"dose.overdue-review": {
+		Client:    "It is time that we look at your plan together.",
+		Clinician: "The plan was to be looked at by {by}; the day is {day}.",
+	},
+	"dose.overdue-retest": {
+		Client:    "It is time to see again how strong you are.",
+		Clinician: "Strength was to be tested again by {by}; the day is {day}.",
+	},
+	"dose.overdue-plan": {
+		Client:    "This plan has had its time. Please wait until you have a new one.",
+		Clinician: "The plan was to be followed no longer than {by}; the day is {day}. Nobody goes on by it: plan anew.",
+	},
+	"dose.days-past-review": {
+		Client:    "Before the later days we go through the questions again.",
+		Clinician: "No session after {review}, by which the assessment is to be made anew. Days offered and left out: {days}.",
+	},
 }
