@@ -88,7 +88,7 @@ func breaches(c progression.Course, was, is progression.Decision) []string {
 	alike := b.Load.Each == a.Load.Each && b.Reserve.Least > a.Reserve.Least && b.Phase == a.Phase
 	check(!alike || b.Count <= a.Count || shownBefore(c, *b), "count rises with more in reserve")
 	if b.Finding != nil && a.Finding != nil {
-		check(b.Finding.MaxSteps <= a.Finding.MaxSteps, "steps rise")
+		check(reached(c.Request.Kit, *b) <= reached(c.Request.Kit, *a), "steps lead to more")
 		check(b.Finding.Ceiling == a.Finding.Ceiling || b.Finding.Ceiling > 0 && (a.Finding.Ceiling == 0 || b.Finding.Ceiling <= a.Finding.Ceiling), "ceiling rises")
 	}
 	heavier := was.Change == progression.MoreLoad || was.Change == progression.FindLoad
