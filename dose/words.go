@@ -96,15 +96,14 @@ var words = evidence.Words{
 		Clinician: "Load-finding: one step up while sets leave more than 5, never to failure; steps in a visit: {steps}, to {most} at most.",
 	},
 	noStep: {
-		Client:    "Please stay with this weight this time.",
 		Clinician: "Load-finding without a step up within the visit: limits, the band of the row or the kit end at {most}.",
 	},
 	unseenStep: {
-		Client:    "Please stay with this weight for now. Show us the movement first; then we look for the next weight together.",
+		Client:    "Please stay with the weight named for now. Show us the movement first; then we look for the next one together.",
 		Clinician: "Load-finding without a step up within the visit: nobody has seen the technique of this exercise; setting: {setting}.",
 	},
 	aloneStep: {
-		Client:    "Please stay with this weight while you are alone. With somebody beside you, you may try the next one.",
+		Client:    "Please stay with the weight named while you are alone. Once somebody is with you, ask us about the next one.",
 		Clinician: "Load-finding without a step up within the visit: nobody is there; setting: {setting}.",
 	},
 	"dose.cautious-end": {Clinician: "Best estimate {best}; the dose starts from its cautious end, {cautious}."},
