@@ -326,7 +326,7 @@ func (n *next) variant(s dose.Step) (Decision, bool, error) {
 	if !ok {
 		return Decision{}, false, nil
 	}
-	p, err := first(ex, n.c.Request)
+	p, err := n.first(ex, n.c.Request)
 	var barred *dose.ConstraintError
 	switch {
 	case errors.As(err, &barred):

@@ -47,7 +47,7 @@ func decide(c Course, waits waiting) (Decision, error) {
 	if err := c.Validate(); err != nil {
 		return Decision{}, err
 	}
-	c.Request.Day, c.Request.Technique = c.Day, c.technique()
+	c.Request.Day, c.Request.Technique, c.Request.Done = c.Day, c.technique(), c.done()
 	n := next{c: c, waits: waits}
 	if why := c.referred(); len(why) > 0 {
 		return n.refer(why...), nil

@@ -28,7 +28,7 @@ func (p *client) drawLog(t *rapid.T) bool {
 	if err != nil {
 		t.Fatalf("Assess: %v", err)
 	}
-	then.Request.Screening = outcome
+	then.Request.Screening = p.limited(outcome)
 	if seldom(t, "another phase then", 4) {
 		then.Request.Phase = dose.Phase(between(t, "phase then", 0, 4))
 	}

@@ -114,7 +114,7 @@ func heaviestDone(v progression.Visit) units.Mass {
 func resumes(c progression.Course, n dose.Prescription) bool {
 	return slices.ContainsFunc(c.Log, func(v progression.Visit) bool {
 		p := v.Plan
-		return p.Finding == nil && p.Load.Each == n.Load.Each && n.Sets <= last(&c).Plan.Sets && n.Count <= p.Count &&
+		return (p.Finding == nil || p.Finding.MaxSteps == 0) && p.Load.Each == n.Load.Each && n.Sets <= last(&c).Plan.Sets && n.Count <= p.Count &&
 			n.Tempo.Lowering <= max(2, p.Tempo.Lowering) && n.Tempo.Pausing <= p.Tempo.Pausing
 	})
 }

@@ -1,6 +1,7 @@
 package progression_test
 
 import (
+	"cmp"
 	"slices"
 
 	"pgregory.net/rapid"
@@ -93,6 +94,20 @@ var profileSpoilings = []spoiling{
 	{"a clearance gone", func(_ *rapid.T, p *client) bool {
 		had := len(p.profile.Clearances) > 0
 		p.profile.Clearances = nil
+		return had
+	}},
+	{"a lower share", func(t *rapid.T, p *client) bool {
+		p.share = min(cmp.Or(p.share, 1), units.Fraction(between(t, "lower share", 1, 9))/10)
+		return true
+	}},
+	{"a test not known", func(_ *rapid.T, p *client) bool {
+		had := p.course.Request.Estimate != nil
+		p.course.Request.Estimate = nil
+		return had
+	}},
+	{"a set done before not known", func(_ *rapid.T, p *client) bool {
+		had := p.course.Request.Performed != nil
+		p.course.Request.Performed = nil
 		return had
 	}},
 	{"less company", func(_ *rapid.T, p *client) bool {

@@ -6,6 +6,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/screening"
+	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
@@ -87,7 +88,7 @@ func (n *next) easedRequest() dose.Request {
 func (n *next) stand(list []exercise.Exercise, r dose.Request, eased bool) (Decision, error) {
 	n.d.Action, n.d.Change, n.d.Next = StopExercise, NoChange, nil
 	for _, ex := range list {
-		p, err := first(ex, r)
+		p, err := n.first(ex, r)
 		var barred *dose.ConstraintError
 		switch {
 		case errors.As(err, &barred):
@@ -116,7 +117,8 @@ func (n *next) replace(ex exercise.Exercise, p dose.Prescription) Decision {
 // first returns the first dose of another exercise: it has to be learnt, and what
 // was measured, done and seen with this one says nothing about it. It begins with
 // the lightest weight; unseen, no other is looked for.
-func first(ex exercise.Exercise, r dose.Request) (dose.Prescription, error) {
+func (n *next) first(ex exercise.Exercise, r dose.Request) (dose.Prescription, error) {
+	r.Bound = n.boundFor(ex, r)
 	r.Exercise, r.Estimate, r.Performed, r.Done, r.Technique, r.Phase = ex, nil, nil, nil, dose.Observation{}, dose.Familiarise
 	if !ex.OneSided {
 		r.Side = body.Both
@@ -134,4 +136,19 @@ func first(ex exercise.Exercise, r dose.Request) (dose.Prescription, error) {
 		p.Next = &gap
 	}
 	return p, nil
+}
+
+// boundFor returns the most per implement of another exercise that is known to be
+// allowed under a limit on the share of a maximum: no more than of this one, in each
+// implement and in all. 0: none is known.
+func (n *next) boundFor(ex exercise.Exercise, r dose.Request) units.Mass {
+	most := r.Bound
+	if n.f != nil && r.Screening.Limits.MaxFraction > 0 {
+		most = max(1, n.f.Ceiling()) // 0 would be none known
+	}
+	all, err := r.Exercise.Hold.Total(most)
+	if err != nil || most == 0 || most >= units.MaxMass {
+		return 0
+	}
+	return max(1, min(most, all/units.Mass(max(1, ex.Hold.Implements()))))
 }
