@@ -29,9 +29,9 @@ func toDoctor(r review.Result) letter.Letter {
 	l := letter.Letter{
 		Note: r.Note, Client: r.Client, Task: r.Task, Day: r.Day,
 		Opening: fmt.Sprintf("I have reviewed the strength training of %s, %d visits since %s.", r.Client, len(r.Attended.Done), page.Day(r.Attended.Done[0])),
-		Profile: r.Profile, Check: r.Today, Outcome: r.Screening,
+		Profile: r.Profile, Check: r.Today, Outcome: r.Screening, Overdue: r.Overdue,
 		Training: func(p *page.Paper) { doctorTraining(p, r) },
-		Held:     names, Stopped: r.Coming == nil,
+		Held:     names, Stopped: r.Coming == nil, Expired: r.Expired,
 	}
 	if names != "" {
 		l.Asks = []string{"Would you please look at what came up in training before this person goes on with it, and tell me whether training may go on, and within which limits?"}

@@ -31,17 +31,20 @@ func doses(r review.Result) []dose.Prescription {
 // why returns what a client reads of a decision: what stands in the way of more,
 // unless the load rises or is still looked for, and the reasons.
 func why(d progression.Decision) []evidence.Reason {
-	if d.Change == progression.MoreLoad || d.Change == progression.FindLoad {
+	switch {
+	case d.Change == progression.MoreLoad || d.Change == progression.FindLoad:
 		return d.Reasons
+	case d.Action == progression.EaseOff:
+		return append(stands(d, progression.Ease), d.Reasons...)
 	}
-	return append(stands(d), d.Reasons...)
+	return append(stands(d, progression.Keep), d.Reasons...)
 }
 
-// stands returns what the gates say that stand in the way of more load.
-func stands(d progression.Decision) []evidence.Reason {
+// stands returns what the gates say that ask for so little, or less.
+func stands(d progression.Decision, advice progression.Advice) []evidence.Reason {
 	var list []evidence.Reason
 	for _, g := range d.Gates {
-		if g.Advice != progression.Raise {
+		if g.Advice >= advice {
 			list = append(list, g.Reasons...)
 		}
 	}

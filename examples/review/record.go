@@ -41,7 +41,7 @@ func filePaper(w io.Writer, r review.Result) error {
 	for i, item := range r.Items {
 		recordItem(p, i+1, item, shared)
 	}
-	recordComing(p, r.Coming)
+	recordComing(p, r)
 	p.Facts(ledger, allReasons(r))
 	return p.Close()
 }
@@ -177,10 +177,15 @@ func recordShared(p *page.Paper, r review.Result) []evidence.Reason {
 	return all
 }
 
-func recordComing(p *page.Paper, c *review.Coming) {
+func recordComing(p *page.Paper, r review.Result) {
+	c := r.Coming
 	if c == nil {
 		p.Heading("No further days")
-		p.Say("", "Nothing is prescribed until somebody has looked. Review as soon as there is an answer.")
+		text := "Nothing is prescribed until somebody has looked. Review as soon as there is an answer."
+		if r.Expired {
+			text = "The plan has ended. Nothing is prescribed until there is a new one."
+		}
+		p.Say("", text)
 		return
 	}
 	p.Heading("The weeks to come")

@@ -52,9 +52,9 @@ func (l Letter) found(p *page.Paper, before screening.Outcome) (today, assessed 
 // finding says in a letter's words what was found, "" where it stands elsewhere.
 func finding(p *page.Paper, f screening.Finding) string {
 	code, unsure := strings.CutSuffix(string(f.Reason.Code), ".unsure")
-	said, known := apart[f.Reason.Code]
+	words, known := apart[f.Reason.Code]
 	switch {
-	case known && said.Clinician == "", strings.HasPrefix(code, prefix+"branch."):
+	case known && words.Clinician == "", strings.HasPrefix(code, prefix+"branch."):
 		return ""
 	case known:
 		return apart.Clinician(f.Reason)
@@ -95,10 +95,11 @@ func inWords(code screening.Code) string {
 	return strings.ReplaceAll(string(code), "_", " ")
 }
 
-func missing(p *page.Paper, list []screening.Question) []string {
+// said returns what reasons say to a clinician, each sentence once.
+func said(p *page.Paper, list []evidence.Reason) []string {
 	var lines []string
-	for _, q := range list {
-		if text := p.Clinician(q.Reason); !slices.Contains(lines, text) {
+	for _, r := range list {
+		if text := p.Clinician(r); !slices.Contains(lines, text) {
 			lines = append(lines, text)
 		}
 	}

@@ -7,6 +7,7 @@ import (
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/screening"
 	"example.org/posology/units"
+	"example.org/posology/units/evidence"
 )
 
 // A Letter is all that one visit gives to tell the doctor.
@@ -19,6 +20,7 @@ type Letter struct {
 	Profile screening.Profile // of the assessment
 	Check   *screening.Check  // of the day, if there was one
 	Outcome screening.Outcome
+	Overdue []evidence.Reason // what should have happened by now
 	// Training prints what came up during the exercises; nil: there were none.
 	Training func(*page.Paper)
 	// Asks are questions beside those that follow from what was found.
@@ -27,6 +29,7 @@ type Letter struct {
 	// what the outcome holds; Stopped says that nothing at all is done.
 	Held    string
 	Stopped bool
+	Expired bool // the plan has ended, and nothing is done until there is a new one
 }
 
 // Write prints the letter. Its error is that of an assessment that cannot be made.
@@ -45,6 +48,7 @@ func (l Letter) Write(p *page.Paper) error {
 	if len(asks) == 0 {
 		p.Para(l.nothingAsked())
 	}
+	list(p, "Overdue", said(p, l.Overdue))
 	list(p, "Readings", l.readings())
 	today, assessed := l.found(p, before)
 	if l.Check != nil {
@@ -56,7 +60,11 @@ func (l Letter) Write(p *page.Paper) error {
 		list(p, "Limits kept to here", page.LimitLines(l.Outcome.Limits))
 	}
 	list(p, "Limits set by others", page.Restrictions(l.Profile, l.Day))
-	list(p, "What could not be answered", missing(p, l.Outcome.Missing))
+	var open []evidence.Reason
+	for _, q := range l.Outcome.Missing {
+		open = append(open, q.Reason)
+	}
+	list(p, "What could not be answered", said(p, open))
 	if l.Training != nil {
 		l.Training(p)
 	}
@@ -102,6 +110,8 @@ func orNothing(lines []string) []string {
 func (l Letter) meanwhile(asked bool) string {
 	text := "training begins light and within the limits named."
 	switch m := l.Outcome.Meanwhile; {
+	case l.Expired && m == screening.WithinLimits && l.Held == "":
+		text = "training pauses until there is a new plan."
 	case l.Stopped || m == screening.Nothing:
 		text = "no exercise."
 	case l.Held != "":

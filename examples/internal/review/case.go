@@ -115,6 +115,7 @@ type Result struct {
 	Screening screening.Outcome `json:"screening"`
 	InForce   dose.Dates        `json:"in_force"`          // the days that the plan was held to until now
 	Overdue   []evidence.Reason `json:"overdue,omitempty"` // which of them are over
+	Expired   bool              `json:"expired,omitzero"`  // so that a new plan is to be made
 	Unused    []dose.Unused     `json:"unused,omitempty"`  // tests on which no dose rests
 	Items     []Item            `json:"items"`
 	Attended  Attendance        `json:"attended"`

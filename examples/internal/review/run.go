@@ -47,10 +47,14 @@ func Run(c Case) (Result, error) {
 	if r.InForce, err = c.phase(first).Dates(c.Began, first.Screening.ReviewBy); err != nil {
 		return Result{}, units.At("/began", err)
 	}
+	r.Overdue = r.InForce.Overdue(c.Review)
 	request, unused := plan.Request(plan.Case(c.planned), first).Usable()
 	r.Unused = unused
 	if r.Items, err = c.decide(l, request, next); err != nil {
 		return Result{}, err
+	}
+	if r.Expired = r.InForce.Expired(c.Review); r.Expired {
+		r.stop() // nobody goes on by it
 	}
 	if w := first.Week; w != nil && slices.ContainsFunc(r.Items, Item.prescribed) {
 		r.Coming = &Coming{Dates: c.renewed(r.InForce, *w), Beside: w.Beside, Reasons: w.Reasons}
@@ -59,6 +63,16 @@ func Run(c Case) (Result, error) {
 		}
 	}
 	return r, nil
+}
+
+// stop puts a hold in the place of what was decided, save where somebody is to be
+// seen: by a plan that has ended nobody goes on.
+func (r *Result) stop() {
+	for i := range r.Items {
+		if d := &r.Items[i].Decision; d.Action != progression.StopAndRefer {
+			*d = progression.Decision{Action: progression.Hold, Gates: d.Gates, Queries: d.Queries, Reasons: r.Overdue}
+		}
+	}
 }
 
 // renewed returns the days that the plan is held to from this review on. A
