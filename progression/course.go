@@ -27,6 +27,9 @@ type Course struct {
 	// BodyMass, if given, tells how large a step is where the body moves too.
 	BodyMass units.Mass `json:"body_mass,omitzero"`
 	Policy   Policy     `json:"policy,omitzero"`
+	// Plan are the dates of the plan in force, those that are known. On a day when it
+	// has expired nothing is made harder.
+	Plan dose.Dates `json:"plan,omitzero"`
 	// Watched is who will watch at the visit of Day. [Session] brings a second new
 	// exercise only where somebody will.
 	Watched dose.Observation `json:"watched,omitzero"`
@@ -119,6 +122,7 @@ func (c Course) Validate() error {
 		bad.Add("/request/day", units.Field("", d, c.Day.String()+", the day of the course", units.ErrConflict))
 	}
 	bad.Add("/policy", c.Policy.Validate())
+	bad.Add("/plan", checkDates(c.Plan))
 	bad.Add("/watched", c.checkWatched())
 	return bad.Err()
 }
@@ -139,13 +143,25 @@ func (c *Course) checkWatched() error {
 	return bad.Err()
 }
 
+// checkDates takes days of the calendar, and what is not given.
+func checkDates(d dose.Dates) error {
+	var bad units.FieldErrors
+	bad.Add("/review", dayUpTo(d.Review, 0))
+	bad.Add("/retest", dayUpTo(d.Retest, 0))
+	bad.Add("/expires", dayUpTo(d.Expires, 0))
+	return bad.Err()
+}
+
 // checkVisit refuses a visit of another exercise, hold or side, without a day
-// or out of order.
+// or out of order, and a look at it from later on.
 func (c *Course) checkVisit(v *Visit, before units.Day) error {
 	var bad units.FieldErrors
 	bad.Add("/day", v.Day.Check())
 	if v.Day.Check() == nil && v.Day < before {
 		bad.Add("/day", units.Field("", v.Day, "the day of the visit before or later", units.ErrConflict))
+	}
+	if v.Day.Check() == nil {
+		bad.Add("/observer/day", dayUpTo(v.Observer.Day, v.Day))
 	}
 	r := c.Request
 	if v.Plan.Exercise != r.Exercise.ID {

@@ -37,6 +37,8 @@ func (n *next) carryOn(back Return, missed bool) (Decision, error) {
 	case n.c.Request.Screening.Meanwhile > screening.WithinLimits:
 		n.because("progression.ask-first", factAskFirst)
 		return n.dose(Hold, NoChange, n.fit(s))
+	case expired(n.c.Plan, n.c.Day):
+		return n.dose(Hold, NoChange, n.fit(s))
 	case n.mayAddSet():
 		return n.addSet(s)
 	case n.out.Phase == dose.Maintain && !(n.again && n.mayRaise()):

@@ -49,6 +49,7 @@ func decide(c Course, waits waiting) (Decision, error) {
 	}
 	c.Request.Day, c.Request.Technique, c.Request.Done = c.Day, c.technique(), c.done()
 	n := next{c: c, waits: waits}
+	n.d.because(due(c.Plan, c.Day)...)
 	if why := c.referred(); len(why) > 0 {
 		return n.refer(why...), nil
 	}

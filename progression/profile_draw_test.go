@@ -23,6 +23,7 @@ type client struct {
 	profile screening.Profile
 	check   *screening.Check
 	course  progression.Course
+	overdue bool           // the review of the assessment is over
 	share   units.Fraction // a limit on the share of a maximum, beside those of the screening; 0: none
 }
 
@@ -44,6 +45,9 @@ func (p client) today() (progression.Course, error) {
 		outcome, err = screening.Today(check, outcome)
 	}
 	c.Request.Screening = p.limited(outcome)
+	if p.overdue {
+		c.Request.Screening.ReviewBy = c.Day - 1
+	}
 	return c, err
 }
 

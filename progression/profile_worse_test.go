@@ -210,6 +210,8 @@ var daySpoilings = []spoiling{
 		p.course.Day += units.Day(between(t, "more days", 1, 90))
 		return p.course.Day > last(&p.course).Day+7 // within a week nothing is missed, and what was tried in vain becomes older
 	}},
+	{"the plan has expired", func(_ *rapid.T, p *client) bool { p.course.Plan.Expires = p.course.Day - 1; return true }},
+	{"the review is over", func(_ *rapid.T, p *client) bool { p.overdue = true; return true }},
 	{"absence not known", func(_ *rapid.T, p *client) bool { p.course.Absence = screening.Unknown; return true }},
 	{"absence with a medical cause", func(_ *rapid.T, p *client) bool { p.course.Absence = screening.Yes; return true }},
 	{"technique seen by nobody", func(_ *rapid.T, p *client) bool {

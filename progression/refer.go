@@ -63,6 +63,10 @@ func (n *next) barred(err *dose.ConstraintError) (Decision, error) {
 		n.d.Action = Hold
 		n.because("progression.settle-first", factRefer)
 		return n.d, nil
+	case err.Constraint.Code == "dose.review-overdue":
+		n.d.Action = Hold
+		n.because("progression.assess-anew", factRefer)
+		return n.d, nil
 	case errors.Is(err, dose.ErrNoDose):
 		n.d.Action = StopAndRefer
 		return n.d, nil

@@ -34,6 +34,10 @@ func goneWords() evidence.Words {
 			Client:    "Please rest a little; then we measure again.",
 			Clinician: "Settle what is open first (rest, measure again, ask); then decide.",
 		},
+		"progression.assess-anew": {
+			Client:    "We do that together at the beginning of the next visit.",
+			Clinician: "The review of the assessment is over: it is made anew, by whoever makes assessments here, and nothing is prescribed until then. Nobody else has to look for this alone.",
+		},
 		"progression.instead": {
 			Client:    "We change to {exercise}.",
 			Clinician: "In its place: {exercise}, from its own first dose.",
