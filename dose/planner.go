@@ -162,7 +162,7 @@ func (p *planner) raiseHeaviest() {
 	for i, item := range p.items {
 		ex, _ := p.r.Catalogue.Get(item.Exercise)
 		f := p.frames[item.Exercise]
-		if !ex.Heaviest || item.Finding == nil || !f.lookedAt() || p.r.performedFor(ex, item.Side) != nil {
+		if !ex.Heaviest || item.Finding == nil || !f.mayRise() || p.r.performedFor(ex, item.Side) != nil {
 			continue // a set that was done is never gone above
 		}
 		load, err := f.table.Nearest(most, equipment.Policy{Ceiling: item.Finding.Ceiling})

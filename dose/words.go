@@ -89,11 +89,11 @@ var words = evidence.Words{
 	"dose.from-band":       {Clinician: "Load from the band, {share} of the best estimate: beyond the equation's studied range."},
 	easyStep: {
 		Client:    "If a set ends clearly easy, you may take the next weight up for the next set: {most} at most.",
-		Clinician: "Load-finding: one step up while sets end clearly easy, never to failure; steps in a visit: {steps}, to {most} at most.",
+		Clinician: "{exercise}, load-finding: one step up while sets end clearly easy, never to failure; steps in a visit: {steps}, to {most} at most.",
 	},
 	countedStep: {
 		Client:    "If you could have done more than 5 more in a set, you may take the next weight up for the next set: {most} at most.",
-		Clinician: "Load-finding: one step up while sets leave more than 5, never to failure; steps in a visit: {steps}, to {most} at most.",
+		Clinician: "{exercise}, load-finding: one step up while sets leave more than 5, never to failure; steps in a visit: {steps}, to {most} at most.",
 	},
 	noStep: {
 		Clinician: "Load-finding without a step up within the visit: limits, the band of the row or the kit end at {most}.",
@@ -145,12 +145,12 @@ var words = evidence.Words{
 		Clinician: "Standing work with a firm support within reach: the hands have their place in the movement, or the person walks.",
 	},
 	"dose.restriction": {
-		Client:    "{author} asked for no more than {most}, for the {place}.",
-		Clinician: "A restriction by {author}, {place}: no more than {most}.",
+		Client:    "No more than {most} for the {place}, as {author} asked.",
+		Clinician: "{exercise}: a restriction by {author}, {place}, no more than {most}.",
 	},
 	"dose.most": {
 		Client:    "Take no more than {most}.",
-		Clinician: "Limits end at {limit} per implement; of this kit: {most}.",
+		Clinician: "{exercise}: limits end at {limit} per implement; of this kit: {most}.",
 	},
 
 	// The week.
