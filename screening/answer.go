@@ -3,7 +3,7 @@ package screening
 import "example.org/posology/units"
 
 // Answer is the answer to a question with yes and no, where yes is the grave
-// one. The zero value is Unknown: not asked, or asked and not known.
+// one, save for a clearance and for getting up from the floor. The zero value is Unknown: not asked, or asked and not known.
 type Answer uint8
 
 // Answers.

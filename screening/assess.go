@@ -3,7 +3,6 @@ package screening
 import (
 	"cmp"
 	"slices"
-	"strings"
 
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -19,6 +18,7 @@ func Assess(p Profile) (Outcome, error) {
 	a := assessment{p: p, items: p.found()}
 	a.out.Day = p.Day
 	a.out.TestsFrom = testsFrom(p.Events, p.Conditions, p.Day)
+	a.out.ReviewBy = renewal(p.Day)
 	a.lists()
 	a.branch()
 	a.listed()
@@ -38,6 +38,8 @@ type assessment struct {
 	p     Profile
 	items []item
 	out   Outcome
+
+	lifted []Code // of which a clearance that names one has lifted something
 }
 
 // add takes in one finding. What is light and supervised or graver rests on the
@@ -59,6 +61,12 @@ func (o *Outcome) addOpen(reason evidence.Reason, e effect) {
 	o.Findings[len(o.Findings)-1].Open = true
 }
 
+// same reports whether f and g say the same of the same.
+func (f Finding) same(g Finding) bool {
+	return f.Reason.Code == g.Reason.Code && slices.Equal(f.Reason.Args, g.Reason.Args) && f.Open == g.Open &&
+		effect{f.Route, f.Meanwhile, f.Limits}.same(effect{g.Route, g.Meanwhile, g.Limits})
+}
+
 // ask takes in a missing question, once.
 func (o *Outcome) ask(q Question) {
 	if !slices.ContainsFunc(o.Missing, func(m Question) bool { return m.Code == q.Code }) {
@@ -74,6 +82,7 @@ func (o *Outcome) close() {
 	}
 	o.Route, o.Meanwhile = max(o.Route, all.route), max(o.Meanwhile, all.meanwhile)
 	o.Limits = o.Limits.Join(all.limits)
+	o.hold()
 	if o.Route == NoRoute {
 		o.Findings = append(o.Findings, Finding{Reason: evidence.Because(nothingCode), Route: NoRoute, Meanwhile: WithinLimits})
 	}
@@ -105,67 +114,13 @@ func (o *Outcome) addUnasked(list Code, s Setting) {
 	o.addOpen(reason, unasked[list].softened().inSetting(s, true))
 }
 
-// branch reports the branch of the preparticipation rule, as if all that is not
-// known were yes.
-func (a *assessment) branch() {
-	p := a.p
-	symptoms, disease := p.Symptoms.Any() != No, p.Diseases.Any() != No
-	diseases := slices.Concat(p.Diseases.Present, p.Diseases.Unsure)
-	until, cleared := p.vigorousClearance(diseases)
-	wanted := p.Wanted
-	if wanted == IntensityUnknown {
-		wanted = Vigorous
-		a.out.ask(askFor(askWanted, ""))
-	}
-	if p.Activity == nil {
-		a.out.ask(askFor(askActivity, ""))
-	}
-	b := branchOf(p.Activity.active(), disease, symptoms)
-	need := needOf(b, wanted, cleared)
-	if b == A2 && wanted == Vigorous && cleared {
-		a.out.reviewBy(until)
-	}
-	follows, variant := branchEffect(b, need), plainly
-	codes := slices.Concat(diseases, p.Symptoms.Present, p.Symptoms.Unsure)
-	hardest, ok := p.coveredAll(codes)
-	if need >= BeforeAny && ok && p.Diseases.Asked && p.Symptoms.Asked {
-		follows, variant = tellModerate.with(Limits{MaxIntensity: hardest}), withClearance
-	}
-	if need == BeforeVigorous {
-		variant = vigorously
-	}
-	reason := evidence.Because(branchPrefix+evidence.Code(b.String())+variant, branchFact(b), activeFact, branchMap).With("need", need)
-	if need >= BeforeAny {
-		reason.Facts = append(reason.Facts, referredFact)
-	}
-	a.out.add(reason, follows)
-	if DiabetesStart(p) == NotNeeded {
-		a.out.add(evidence.Because(adaCode, adaFact), nothingFound)
-	}
-}
-
-// branchEffect is what follows from a branch without a clearance that counts.
-func branchEffect(b Branch, need Need) effect {
-	switch {
-	case b == N3 || b == A3:
-		return askNothing
-	case b == N2:
-		return askNoLoad
-	case need == BeforeVigorous:
-		return ask.with(Limits{MaxIntensity: Moderate})
-	case b == A2:
-		return tell
-	}
-	return nothingFound
-}
-
 // listed reports every entry that is present or not known.
 func (a *assessment) listed() {
 	for _, it := range a.items {
 		if it.held != Yes {
 			a.out.ask(a.missing(it)) // before what depends on it
 		}
-		e, variant := a.follows(it.entry, it.held)
+		e, variant := a.follows(it)
 		e = e.inSetting(a.p.Setting, it.balance)
 		if it.held != Yes {
 			a.out.addOpen(it.reason(unsurely), e.softened())
@@ -185,7 +140,8 @@ func (a *assessment) missing(it item) Question {
 
 // follows is what an entry leads to, with its day and clearances counted in.
 // What only matters once it is present is asked for only then.
-func (a *assessment) follows(e *entry, held Answer) (effect, evidence.Code) {
+func (a *assessment) follows(it item) (effect, evidence.Code) {
+	e, held := it.entry, it.held
 	follows, variant := e.effect, plainly
 	switch {
 	case e.dated != nil:
@@ -205,21 +161,35 @@ func (a *assessment) follows(e *entry, held Answer) (effect, evidence.Code) {
 	case e.code == uncontrolled && a.p.pressure() != nil:
 		follows = find(pressureRelative).effect
 	}
-	if hardest, ok := a.p.covered(e.code); ok && e.released != nil {
-		return follows.lifted(*e.released, hardest), withClearance
+	if hardest, ok := a.p.covered(it.namedBy()); ok && e.released != nil {
+		if left := follows.lifted(*e.released, hardest); !left.same(follows) {
+			a.lifted = append(a.lifted, it.namedBy()...)
+			return left, withClearance
+		}
 	}
 	return follows, variant
+}
+
+// lift notes that clearances answer the need of a branch for all of the items.
+func (a *assessment) lift(items []item) {
+	for _, it := range items {
+		a.lifted = append(a.lifted, it.neededBy()...)
+	}
+}
+
+// same reports whether e and f come to the same.
+func (e effect) same(f effect) bool {
+	return e.route == f.route && e.meanwhile == f.meanwhile && e.limits.AsTightAs(f.limits) && f.limits.AsTightAs(e.limits)
 }
 
 // lifted is what is left of e where a clearance up to an effort releases it. It
 // never forbids what could go on without it, for then losing it would loosen:
 // one for less effort than that answers the question and lifts no limit.
 func (e effect) lifted(released effect, hardest Intensity) effect {
-	own := e.limits.MaxIntensity
 	switch {
-	case e.meanwhile == WithinLimits && own == IntensityUnknown && hardest == Vigorous:
+	case e.meanwhile == WithinLimits && hardest == Vigorous:
 		return released
-	case e.meanwhile == WithinLimits && (own == IntensityUnknown || own > hardest):
+	case e.meanwhile == WithinLimits:
 		return effect{released.route, e.meanwhile, e.limits}
 	}
 	return released.with(Limits{MaxIntensity: hardest})
@@ -228,7 +198,12 @@ func (e effect) lifted(released effect, hardest Intensity) effect {
 // together reports signs of the spine that point to one cause.
 func (a *assessment) together() {
 	flags := a.p.RedFlags.appendItems(nil)
+	pain := a.p.backPain()
+	if pain == Unknown && together(flags, Unknown) {
+		a.out.ask(askFor(askBack, ""))
+	}
 	switch {
+	case pain == No: // of a back that does not hurt they are no signs of the spine
 	case together(flags, Yes):
 		a.out.add(evidence.Because(togetherCode+plainly, togetherFact), seeToday)
 	case together(flags, Unknown):
@@ -239,7 +214,7 @@ func (a *assessment) together() {
 // measured reports readings that meet the list of contraindications.
 func (a *assessment) measured() {
 	for _, e := range a.p.measured() {
-		follows, variant := a.follows(e, Yes)
+		follows, variant := a.follows(item{entry: e, held: Yes})
 		a.out.addRead(e, variant, follows, a.p.visitCheck())
 	}
 }
@@ -247,12 +222,9 @@ func (a *assessment) measured() {
 // addRead takes in what a reading met. Of pressure and pulse a first reading
 // alone is measured again before it counts for good; both are named.
 func (o *Outcome) addRead(e *entry, variant evidence.Code, follows effect, c Check) {
-	question, first, again := Code(""), "", ""
-	switch e.code {
-	case pressureAbsolute, pressureRelative, pressureToday, untreatedHigh, exertionHigh:
-		question, first, again = askAgain, c.BP.String(), c.BPAgain.String()
-	case pulseToday:
-		question, first, again = askPulseAgain, beats(c.RestingPulse), beats(c.RestingPulseAgain)
+	question, first, again := measuredAgain[e.code], c.BP.String(), c.BPAgain.String()
+	if question == askPulseAgain {
+		first, again = beats(c.RestingPulse), beats(c.RestingPulseAgain)
 	}
 	switch {
 	case question == "":
@@ -274,6 +246,13 @@ func (a *assessment) dayReadings() {
 		e := find(code)
 		a.out.addRead(e, plainly, e.effect, c)
 	}
+	a.out.addLow(c)
+}
+
+// renewal is the last day of an assessment of the given day: its own, at the end
+// of the calendar.
+func renewal(day units.Day) units.Day {
+	return max(day, monthsAfter(day, assessmentMonths))
 }
 
 // questions reports triggered questions that no entry stands for.
@@ -286,10 +265,34 @@ func (a *assessment) questions() {
 		a.out.ask(askFor(q.code, q.because(a.items)))
 		if q.code == askPressure || q.code == askCounts {
 			e := find(q.means)
-			a.out.addOpen(e.reason(unsurely), e.effect)
+			a.out.addOpen(e.reason(unsurely), e.effect.inSetting(a.p.Setting, e.balance))
 		}
 	}
+	a.floor()
+	a.askClearance()
+	a.everyones()
 	a.eachDay()
+}
+
+// everyones asks for what everybody is asked or measured. That it is not known
+// holds nobody by itself.
+func (a *assessment) everyones() {
+	for _, q := range [...]struct {
+		open bool
+		code Code
+	}{
+		{a.p.BP == nil, askPressure}, {a.p.RestingPulse == 0, askPulse}, {a.p.Setting == SettingUnknown, askSetting},
+		{a.p.Falls == nil && int(a.p.Age) >= fallsAge && !a.holds("falls_risk"), askFalls},
+	} {
+		if q.open {
+			a.out.ask(askFor(q.code, ""))
+		}
+	}
+}
+
+// holds reports whether a code is known to be present.
+func (a *assessment) holds(code Code) bool {
+	return slices.ContainsFunc(a.items, func(it item) bool { return it.code == code && it.held == Yes })
 }
 
 // eachDay lists what every day's check must bring: what a condition asks for,
@@ -321,39 +324,10 @@ func (a *assessment) answered(q *question) bool {
 		return a.p.BP != nil
 	case askCounts:
 		return a.p.Counts != nil && a.p.Counts.Platelets > 0 && a.p.Counts.Haemoglobin > 0
-	case askClearance:
-		return len(a.p.Clearances) > 0 || a.p.Answers[askClearance] != Unknown
 	case askLimit:
 		return a.p.Answers[askLimit] == No || slices.ContainsFunc(a.p.Restrictions, func(r Restriction) bool { return r.inForce(a.p.Day) })
 	}
 	return true
-}
-
-// clearances records which clearances count and which do not.
-func (a *assessment) clearances() {
-	for _, c := range a.p.Clearances {
-		reason := evidence.Because(clearanceCode, clearanceFact).With("who", or(c.Who, "somebody unnamed")).With("day", or(c.Day.String(), "a day not given"))
-		if why := a.p.void(c); why != "" {
-			reason.Code = voidCode
-			a.out.add(reason.With("why", why), nothingFound)
-			continue
-		}
-		scope := make([]string, len(c.Scope))
-		for i, code := range c.Scope {
-			scope[i] = string(code)
-		}
-		a.out.reviewBy(c.lastDay())
-		a.out.add(reason.With("until", c.lastDay()).With("intensity", c.intensity()).With("scope", strings.Join(scope, ", ")), nothingFound)
-	}
-}
-
-func or(text, otherwise string) string { return cmp.Or(strings.TrimSpace(text), otherwise) }
-
-// reviewBy notes a day on which something that counts lapses.
-func (o *Outcome) reviewBy(d units.Day) {
-	if o.ReviewBy.IsZero() || d < o.ReviewBy {
-		o.ReviewBy = d
-	}
 }
 
 // restrictions binds every dose by the restrictions in force.

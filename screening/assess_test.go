@@ -12,7 +12,7 @@ import (
 )
 
 func TestNothingFound(t *testing.T) {
-	o := assess(t, blank())
+	o := assess(t, well())
 	expect(t, o, screening.NoRoute, screening.WithinLimits)
 	if !o.Limits.IsZero() || len(o.Missing) != 0 {
 		t.Errorf("limits %+v, missing %v, want none", o.Limits, o.Missing)
@@ -46,10 +46,10 @@ func TestEffects(t *testing.T) {
 		{"condition", "acute_endocarditis", screening.SameDay, screening.Nothing},
 		{"condition", "marfan", screening.AskFirst, screening.Nothing},
 		{"condition", "severe_pulmonary_hypertension", screening.AskFirst, screening.Nothing},
-		{"condition", "pacemaker", screening.AskFirst, screening.LightSupervised},
+		{"condition", "pacemaker", screening.AskFirst, screening.UnloadedPractice},
 		{"condition", "major_chd_risk_factors", screening.AskFirst, screening.LightSupervised},
 		{"condition", "musculoskeletal_limitation", screening.Tell, screening.WithinLimits},
-		{"condition", "npdr_moderate_or_worse", screening.AskFirst, screening.WithinLimits},
+		{"condition", "npdr_moderate_or_worse", screening.AskFirst, screening.UnloadedPractice},
 		{"condition", "aortic_or_cerebral_aneurysm", screening.AskFirst, screening.Nothing},
 		{"condition", "bone_metastases", screening.AskFirst, screening.UnloadedPractice},
 		{"condition", "severe_cognitive_impairment", screening.AskFirst, screening.UnloadedPractice},
@@ -148,8 +148,8 @@ func TestDiabetes(t *testing.T) {
 			t.Errorf("%s is not asked", code)
 		}
 	}
-	if misses(o, "blood_pressure") {
-		t.Error("a pressure was asked for that nothing triggered")
+	if _, held := finding(o, "screening.blood_pressure.unsure"); held {
+		t.Error("held for a pressure that nothing triggered")
 	}
 	if !slices.Equal(o.EachDay, []screening.Code{"glucose"}) {
 		t.Errorf("each day %v, want glucose", o.EachDay)

@@ -103,7 +103,7 @@ var glucoseMoves = []checkMove{
 
 var heartMoves = []checkMove{
 	{"pressure", func(r *rand.Rand, c *screening.Check) bool {
-		if c.BP == nil {
+		if c.BP == nil || !inBand(c.BP) {
 			return false
 		}
 		c.BP = raised(r, c.BP)
@@ -112,8 +112,21 @@ var heartMoves = []checkMove{
 		}
 		return true
 	}},
+	{"low pressure", func(r *rand.Rand, c *screening.Check) bool {
+		lower, ok := lowered(r, c.BP)
+		c.BP = lower
+		return ok && c.BPAgain == nil
+	}},
+	{"low pulse", func(_ *rand.Rand, c *screening.Check) bool {
+		was := c.RestingPulse
+		c.RestingPulse = max(20, was-8)
+		return was > 0 && was <= 60
+	}},
 	{"pulse", func(_ *rand.Rand, c *screening.Check) bool {
-		c.RestingPulse = max(c.RestingPulse, 80) + 40 // to 100 from not measured would be no worse
+		if c.RestingPulse <= 50 { // one that was not taken may count as the worst
+			return false
+		}
+		c.RestingPulse = max(c.RestingPulse, 80) + 40
 		return true
 	}},
 	{"saturation", func(_ *rand.Rand, c *screening.Check) bool {

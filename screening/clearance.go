@@ -43,6 +43,7 @@ const (
 	whyExpired = "it has expired"
 	whyEvent   = "something has happened since"
 	whyScope   = "it does not say what it speaks for"
+	whyNothing = "it lifts nothing that was found"
 )
 
 // lastDay is the last day on which c is in force.
@@ -80,40 +81,45 @@ func (p Profile) void(c Clearance) string {
 	return ""
 }
 
+// names reports whether c speaks for any of the codes.
+func (c Clearance) names(codes []Code) bool {
+	return slices.ContainsFunc(codes, func(code Code) bool { return slices.Contains(c.Scope, code) })
+}
+
 // covered returns the hardest effort that clearances in force speak for with
-// regard to code, and whether any speaks for it.
-func (p Profile) covered(code Code) (Intensity, bool) {
+// regard to any of the codes, and whether any speaks for one.
+func (p Profile) covered(codes []Code) (Intensity, bool) {
 	hardest := IntensityUnknown
 	for _, c := range p.Clearances {
-		if slices.Contains(c.Scope, code) && p.void(c) == "" {
+		if c.names(codes) && p.void(c) == "" {
 			hardest = max(hardest, c.intensity())
 		}
 	}
 	return hardest, hardest != IntensityUnknown
 }
 
-// coveredAll is covered for every one of the codes; for none it is false.
-func (p Profile) coveredAll(codes []Code) (Intensity, bool) {
+// coveredAll is covered for every one of the items; for none it is false.
+func (p Profile) coveredAll(items []item) (Intensity, bool) {
 	hardest := Vigorous
-	for _, code := range codes {
-		i, ok := p.covered(code)
+	for _, it := range items {
+		i, ok := p.covered(it.neededBy())
 		if !ok {
 			return IntensityUnknown, false
 		}
 		hardest = min(hardest, i)
 	}
-	return hardest, len(codes) > 0
+	return hardest, len(items) > 0
 }
 
 // vigorousClearance reports whether clearances in force, given in the last 12
 // months, speak for vigorous effort with every one of the diseases, and returns
 // the last day on which they do.
-func (p Profile) vigorousClearance(diseases []Code) (units.Day, bool) {
+func (p Profile) vigorousClearance(diseases []item) (units.Day, bool) {
 	var until units.Day
-	for _, code := range diseases {
+	for _, it := range diseases {
 		var best units.Day
 		for _, c := range p.Clearances {
-			if c.intensity() == Vigorous && slices.Contains(c.Scope, code) && p.void(c) == "" {
+			if c.intensity() == Vigorous && c.names(it.neededBy()) && p.void(c) == "" {
 				best = max(best, min(c.lastDay(), monthsAfter(c.Day, clearanceMonths)))
 			}
 		}

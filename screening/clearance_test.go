@@ -26,7 +26,7 @@ func TestClearanceVoid(t *testing.T) {
 		change(&p, &c)
 		p.Clearances = []screening.Clearance{c}
 		o := assess(t, p)
-		expect(t, o, screening.AskFirst, screening.LightSupervised)
+		expect(t, o, screening.AskFirst, screening.UnloadedPractice)
 		f, ok := finding(o, "screening.clearance-not-counted")
 		if said := screening.Words().Clinician(f.Reason); !ok || !strings.Contains(said, why) {
 			t.Errorf("%s: said %q", why, said)
@@ -53,11 +53,11 @@ func TestClearanceCounts(t *testing.T) {
 	}
 	c.Scope = []screening.Code{"icd"}
 	p.Clearances = []screening.Clearance{c}
-	expect(t, assess(t, p), screening.AskFirst, screening.LightSupervised)
+	expect(t, assess(t, p), screening.AskFirst, screening.UnloadedPractice)
 	p.Events[0].Day = 0 // an event without a day counts as recent
 	c.Scope = []screening.Code{"pacemaker"}
 	p.Clearances = []screening.Clearance{c}
-	expect(t, assess(t, p), screening.AskFirst, screening.LightSupervised)
+	expect(t, assess(t, p), screening.AskFirst, screening.UnloadedPractice)
 }
 
 // TestClearanceLimits holds what no clearance lifts.
@@ -166,7 +166,7 @@ func TestEndOfCalendar(t *testing.T) {
 	p.Clearances = []screening.Clearance{c}
 	p.Events = []screening.Event{{Code: "rotator_cuff_repair", Day: p.Day - 2}}
 	o := assess(t, p)
-	expect(t, o, screening.AskFirst, screening.LightSupervised)
+	expect(t, o, screening.AskFirst, screening.UnloadedPractice)
 	if !o.Limits.Avoid.Has(body.ShoulderResisted) {
 		t.Error("the shoulder is not spared")
 	}

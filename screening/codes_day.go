@@ -60,7 +60,7 @@ var notModelled = ours("the pain model was studied in other pain; somebody looks
 var moreTopics = []entry{
 	{code: askSaturation, kind: Topic, meaning: "oxygen saturation, not measured", from: untaken, effect: askNothing.with(lighter.limits)},
 	{code: askWeight, kind: Topic, meaning: "change of weight in heart failure, not measured", from: untaken, effect: askNothing},
-	{code: askPulse, kind: Topic, meaning: "pulse at rest, not measured", from: untaken, effect: askNothing},
+	{code: askPulse, kind: Topic, meaning: "pulse at rest, not measured", from: untaken, effect: askNothing.with(withSupport), balance: true},
 	{code: askCounts, kind: Topic, meaning: "blood counts, not known", from: untaken, effect: askNothing},
 	{code: askPainKind, kind: Topic, meaning: "kind of pain, not known", from: ours("pain whose kind is not known may be one that the pain model is never used for"), effect: askNothing.with(lighter.limits)},
 }

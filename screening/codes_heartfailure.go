@@ -27,7 +27,7 @@ var failureEntries = []entry{
 		from: inFailure(fmt.Sprintf("a heart attack in the last %d weeks", infarctionWeeks), "absolute")},
 	{code: "new_atrial_fibrillation", kind: Condition, meaning: "new atrial fibrillation", failure: Absolute, effect: seeToday, balance: true,
 		from: inFailure("new atrial fibrillation", "absolute")},
-	{code: weightGain, kind: Reading, meaning: "weight up fast in heart failure", failure: Relative, effect: askNothing,
+	{code: weightGain, kind: Reading, meaning: "weight up fast in heart failure", failure: Relative, effect: askNothing, also: []evidence.FactID{gainRateFact},
 		from: inFailure(fmt.Sprintf("body mass up by %v or more over %d to %d days", gainMass, gainMinDays, gainMaxDays), "relative")},
 	{code: worsening, kind: Reading, meaning: "breath or stamina getting worse in heart failure", failure: Absolute, effect: seeToday,
 		from: inFailure(fmt.Sprintf("stamina or breath worse over %d to %d days", worseMinDays, worseMaxDays), "absolute")},

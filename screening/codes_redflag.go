@@ -58,6 +58,6 @@ var redFlags = []entry{
 	{code: "dark_urine_after_effort", kind: RedFlag, meaning: "dark urine after effort", from: ours("dark urine after effort is seen the same day"), effect: seeToday, flag: UrgentReferral},
 	{code: "replacement_wound_problem", kind: RedFlag, meaning: "wound of a joint replacement red, hot or weeping", from: ours("a wound of a joint replacement that changes is seen the same day"), effect: seeToday, flag: UrgentReferral},
 	{code: "new_groin_pain_or_instability", kind: RedFlag, meaning: "new groin pain or a joint newly unstable", from: ours("new groin pain or instability waits for an answer without load"), effect: askNoLoad},
-	{code: "sudden_back_pain_or_height_loss", kind: RedFlag, meaning: "sudden back pain or loss of height", from: ours("sudden back pain or loss of height may be a fracture of the spine"), effect: askNothing, flag: UrgentReferral},
+	{code: "sudden_back_pain_or_height_loss", kind: RedFlag, meaning: "sudden back pain or loss of height", from: ours("sudden back pain or loss of height may be a fracture of the spine"), effect: seeToday, flag: UrgentReferral},
 	{code: "pelvic_heaviness", kind: RedFlag, meaning: "heaviness or bulge in the pelvis", from: ours("pelvic heaviness is asked about before straining"), effect: ask.with(Limits{NoBreathHolding: true}).avoiding(body.AbdominalPressure)},
 }

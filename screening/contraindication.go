@@ -46,7 +46,7 @@ func (p Profile) pressure() *BloodPressure { return last(p.BP, p.BPAgain) }
 
 // visitCheck holds the readings of the visit.
 func (p Profile) visitCheck() Check {
-	return Check{BP: p.BP, BPAgain: p.BPAgain, RestingPulse: p.RestingPulse, RestingPulseAgain: p.RestingPulseAgain, Counts: p.Counts}
+	return Check{Setting: p.Setting, BP: p.BP, BPAgain: p.BPAgain, RestingPulse: p.RestingPulse, RestingPulseAgain: p.RestingPulseAgain, Counts: p.Counts}
 }
 
 // measured returns the entries that readings meet on the lists of

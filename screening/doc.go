@@ -23,6 +23,12 @@
 //	Cautions               conditions: osteoporosis, eyes, pressure, repairs
 //	OsteoporosisVersions   Canada, the United Kingdom, Australia, side by side
 //
+// A disease counts for every rule that asks about it, whichever list it was told
+// in: heart failure among the conditions is known heart disease, diseased eyes
+// or kidneys of diabetes are diabetes. What is known disease from memory only (a
+// pacemaker, angina on effort) counts in the joined outcome and not in the rule's
+// own answer. A fracture told by a region of the spine is a vertebral fracture.
+//
 // # How findings are joined
 //
 // Every finding has a [Route], a [Meanwhile] and [Limits]. The outcome takes the
@@ -33,7 +39,7 @@
 //	finding                                   route      meanwhile
 //	sign of cauda equina, stroke              emergency  nothing
 //	other red flag that counts by itself      same day   nothing
-//	two signs of one cause                    same day   nothing
+//	two signs of one cause, the back not known not to hurt  same day  nothing
 //	unstable coronary disease, dissection     emergency  nothing
 //	acute heart disease                       same day   nothing
 //	other absolute contraindication           ask first  nothing
@@ -52,10 +58,15 @@
 //	HbA1c above 10 %, systolic above 170 mmHg ask first  unloaded practice
 //	heart failure: worse over days, new fibrillation  same day  nothing
 //	heart failure: weight up, fast lying pulse; heart attack within 3 weeks  ask first  nothing
+//	systolic of 70 mmHg or below           same day   nothing
+//	pressure below 90 or 40 mmHg, pulse of 40 or below  ask first  nothing
+//	pressure below 100 or 50 mmHg, pulse of 50 or below  tell  within limits
 //	frailty level 1 to 3, 4, 5 and 6          none, tell within limits; supported from 5
 //	frailty level 7 and 8, 9                  ask first  light and supervised, unloaded practice
 //	saturation below 89 %, low blood counts   ask first  nothing
 //	something happened since the assessment   ask first  unloaded practice
+//	the day by which it was to be renewed is past  ask first  nothing
+//	may not get up from the floor alone       tell       within limits: nothing on the floor, save in a clinic
 //	pain that the model is never used for     same day or ask first  nothing
 //
 // Whatever is light and supervised or graver carries the same limits: at most
@@ -70,6 +81,8 @@
 // until it is asked, since asking is cheap. A question that an answer triggers
 // and that stays open is missing; one never triggered is not. Activity that is
 // not given counts as none, wanted effort as vigorous, the setting as alone.
+// Pressure, pulse, setting and, from 65, the screen for falls are asked of
+// everybody and named where they were not; by themselves they hold nobody.
 //
 // # Clearances and restrictions
 //
@@ -78,8 +91,15 @@
 // the signs that it names (save chest pain and blackouts) and the wait for a
 // surgeon's answer, up to the effort it speaks for; it never forbids what could
 // go on without it, and then lifts no limit. Absolute contraindications,
-// red flags and the day's findings stay. A restriction in force binds every
+// red flags and the day's findings stay. Whatever a clearance in force could lift
+// and does not is a question in Missing, until the answer is no. A restriction in force binds every
 // dose, named or not.
+//
+// # What a client reads
+//
+// The sentences follow the joined outcome: one that lets more go on than it does
+// ([Offers]) is left out or said otherwise, and who is held reads a sentence of
+// what holds them.
 //
 // # Monotone safety
 //
@@ -92,7 +112,10 @@
 //
 // [Today] ends in [Outcome.Plan]: as planned, lighter, settle first, not today
 // or help now. A pressure or pulse that would stop the day is measured again
-// after a rest; both readings are kept and the second counts. "Settle first" is
+// after a rest; both readings are kept and the second counts. A pressure meets
+// the lists too, so that it is never looser than at the screening, with the
+// clearances that are still in force ([Outcome.Clearances]). Past
+// [Outcome.ReviewBy] nobody trains until assessed anew. "Settle first" is
 // that, or an answer that is missing; a finding that either may lift is marked
 // [Finding.Open]. "Lighter" is data in [Limits.Lighten]. Readings that nobody
 // else is asked for are triggered: saturation by lung disease or oxygen, counts

@@ -117,7 +117,7 @@ func (e *entry) listed() Code {
 
 var (
 	entries = numbered(diseases, symptoms, heartEntries, failureEntries, conditions, moreConditions, triggerEntries, frailtyEntries,
-		widerEntries, redFlags, happenings, readings, moreReadings, topics, moreTopics, stops)
+		widerEntries, redFlags, happenings, readings, moreReadings, lowEntries, floorEntries, topics, moreTopics, stops)
 	index = indexEntries()
 )
 

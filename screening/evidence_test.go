@@ -243,7 +243,7 @@ func TestWords(t *testing.T) {
 		}
 	}
 	for code, w := range words {
-		for _, banned := range []string{"safe", "cleared", "failed", "frail", "non-responder", "thin bones"} {
+		for _, banned := range []string{"safe", "cleared", "failed", "frail", "non-responder", "thin bone", "weak heart"} {
 			if strings.Contains(strings.ToLower(w.Client), banned) {
 				t.Errorf("%s says %q to a client", code, banned)
 			}

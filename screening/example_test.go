@@ -15,6 +15,8 @@ func ExampleAssess() {
 		Diseases: screening.AskedFor("diabetes_t2"),
 		Symptoms: screening.AskedFor(), Conditions: screening.AskedFor(), RedFlags: screening.AskedFor(),
 		Answers: map[screening.Code]screening.Answer{"insulin_or_secretagogue": screening.No, "clearance": screening.No},
+		BP:      &screening.BloodPressure{Systolic: 134, Diastolic: 80}, RestingPulse: 68,
+		Falls: &screening.FallsScreen{Fell: screening.No, Unsteady: screening.No, Afraid: screening.No},
 	}
 	o, err := screening.Assess(p)
 	if err != nil {

@@ -42,6 +42,10 @@ const (
 	trialFact      = factPrefix + "pain-trial"
 	fallsFact      = factPrefix + "falls-screen"
 	followUpFact   = factPrefix + "falls-follow-up"
+	renewalFact    = factPrefix + "assessment-term"
+	knownFact      = factPrefix + "known-disease"
+	recalledFact   = factPrefix + "known-disease-recalled"
+	gainRateFact   = factPrefix + "hf-weight-rate"
 )
 
 // branchFact names the fact of a branch.
@@ -70,6 +74,10 @@ var numberFacts = []evidence.Fact{
 	{ID: lightLoadFact, Value: fmt.Sprintf("light and supervised: at most %v of the 1RM, the low level for this group", lightFraction), Source: "williams2007", Basis: evidence.FromMemory},
 	{ID: reserveFact, Value: fmt.Sprintf("light and supervised, or a lighter day: at least %v repetitions in reserve, and light effort beside an instructor", lightReserve), Basis: evidence.Design},
 	{ID: belowFact, Value: fmt.Sprintf("at most %v of the 1RM: the last whole per cent below %v", belowIntensity, highIntensity), Basis: evidence.Computed, From: []evidence.FactID{factPrefix + "npdr_moderate_or_worse"}},
+	{ID: renewalFact, Value: fmt.Sprintf("an assessment is renewed after %d months, the term of a clearance, or when a clearance that counted in it ends; past that day nobody trains on it", assessmentMonths), Basis: evidence.Design, From: []evidence.FactID{clearanceFact}},
+	{ID: knownFact, Value: "a disease counts for every rule that asks about it, whichever list it was told in: failure, infarction, valves, rhythm and inflammation of the heart as heart disease; stroke and bleeding as disease of the vessels of the brain; diseased kidneys or eyes of diabetes as diabetes", Basis: evidence.CommonPractice},
+	{ID: recalledFact, Value: "angina on effort, a pacemaker, a defibrillator and a widened artery count as known disease", Source: "riebe2015", Basis: evidence.FromMemory},
+	{ID: gainRateFact, Value: fmt.Sprintf("over more days: %v for every %d days begun holds %v within some %d of them", gainMass, gainMaxDays, gainMass, gainMaxDays), Basis: evidence.Computed, From: []evidence.FactID{factPrefix + evidence.FactID(weightGain)}},
 	{ID: fallFact, Value: fmt.Sprintf("a fall in the last %d months counts as a risk of falling", fallMonths), Source: "cdc2019", Via: "summaries of the algorithm", Basis: evidence.Secondary},
 	{ID: replacedFact, Value: fmt.Sprintf("a replaced joint counts as recent for %d weeks, or without its day; no limit of load was found", replacementWeeks), Basis: evidence.Design},
 	{ID: saturationFact, Value: fmt.Sprintf("severe desaturation is read below %d %% in one source, while programmes keep it at or above 88 to %d %%: below the first no session, below the second a lighter one", spo2Severe, spo2Floor), Basis: evidence.Computed, From: []evidence.FactID{factPrefix + evidence.FactID(saturationSevere), factPrefix + evidence.FactID(saturationFloor)}},
@@ -84,7 +92,7 @@ var numberFacts = []evidence.Fact{
 	{ID: timingFact, Value: "in Parkinson's disease training is done while the medication works; pressure on standing and falls are watched", Source: "jpd2023", Basis: evidence.FromMemory},
 	{ID: usualFact, Value: "settled means back to usual by the next morning; of a score and an answer the graver counts", Basis: evidence.Design},
 	{ID: trialFact, Value: "38 people with a painful Achilles tendon: loading under the model did no worse than six weeks of rest; other pain is an extension", Source: "silbernagel2007", Basis: evidence.Published},
-	{ID: fallsFact, Value: fmt.Sprintf("falls screen: a self-score of %d or more of the 12 questions, or yes on fear of falling, a fall in the last 12 months or poor steadiness; then other illness, medicines, pressure on standing, vitamin D, eyes and feet are looked at, balance, strength and walking tested, and the home seen", fallsScore), Source: "cdc2019", Via: "summaries of the algorithm", Basis: evidence.Secondary},
+	{ID: fallsFact, Value: fmt.Sprintf("falls screen from %d years: a self-score of %d or more of the 12 questions, or yes on fear of falling, a fall in the last 12 months or poor steadiness; then other illness, medicines, pressure on standing, vitamin D, eyes and feet are looked at, balance, strength and walking tested, and the home seen", fallsAge, fallsScore), Source: "cdc2019", Via: "summaries of the algorithm", Basis: evidence.Secondary},
 	{ID: followUpFact, Value: fmt.Sprintf("after a positive falls screen a follow-up in %d to %d days", fallsMinFollowUp, fallsMaxFollowUp), Source: "cdc2019", Basis: evidence.FromMemory},
 	{ID: togetherFact, Value: fmt.Sprintf("signs of the spine count together: %d that point to one cause are referred the same day", flagsTogether), Basis: evidence.Design, From: []evidence.FactID{factPrefix + "cancer_history"}},
 	{ID: branchMap, Value: "before the clearance that a branch asks for: unloaded practice with known disease, nothing with symptoms, at most moderate effort before vigorous", Basis: evidence.Design},

@@ -13,6 +13,7 @@ type item struct {
 	*entry
 	held     Answer    // Yes or Unknown
 	question *question // whose answer is missing, if that is why it is not known
+	by       []Code    // codes that imply it, where it was not told itself
 }
 
 // found returns what is present or not known, in the order of the tables. Lists
@@ -24,30 +25,38 @@ func (p Profile) found() []item {
 	}
 	items = p.appendEvents(items)
 	if p.Falls != nil && p.Falls.positive() != No {
-		items = append(items, item{find("falls_risk"), p.Falls.positive(), findQuestion(askFalls)})
+		items = append(items, item{entry: find("falls_risk"), held: p.Falls.positive(), question: findQuestion(askFalls)})
 	}
+	items = p.appendAnswers(items, Yes)
+	items = appendDiabetes(items)
+	return inOrder(p.appendAnswers(items, Unknown))
+}
+
+// appendAnswers adds what questions stand for that were answered with yes, or
+// those that are triggered and not known.
+func (p Profile) appendAnswers(items []item, held Answer) []item {
 	listed := items
 	for i := range questions {
 		q := &questions[i]
-		if !q.yesNo || q.means == "" {
+		if !q.yesNo || q.means == "" || p.Answers[q.code] != held {
 			continue
 		}
-		switch given := p.Answers[q.code]; {
-		case given == Yes:
-			items = append(items, item{find(q.means), Yes, nil})
-		case given == Unknown && q.triggered(listed):
-			items = append(items, item{find(q.means), Unknown, q})
+		switch {
+		case held == Yes:
+			items = append(items, item{entry: find(q.means), held: Yes})
+		case q.triggered(listed):
+			items = append(items, item{entry: find(q.means), held: Unknown, question: q})
 		}
 	}
-	return inOrder(items)
+	return items
 }
 
 func (c Checklist) appendItems(items []item) []item {
 	for _, code := range c.Present {
-		items = append(items, item{find(code), Yes, nil})
+		items = append(items, item{entry: find(code), held: Yes})
 	}
 	for _, code := range c.Unsure {
-		items = append(items, item{find(code), Unknown, nil})
+		items = append(items, item{entry: find(code), held: Unknown})
 	}
 	return slices.DeleteFunc(items, func(i item) bool { return i.entry == nil })
 }
@@ -57,7 +66,7 @@ func (p Profile) appendEvents(items []item) []item {
 	for _, e := range p.Events {
 		for _, code := range p.standsFor(e) {
 			if en := find(code); en != nil && en.kind == Condition {
-				items = append(items, item{en, Yes, nil})
+				items = append(items, item{entry: en, held: Yes})
 			}
 		}
 	}
@@ -69,14 +78,35 @@ func (p Profile) standsFor(e Event) []Code {
 	switch {
 	case e.Code == "fall" && !p.passed(e.Day, 0, fallMonths):
 		return []Code{"falls_risk"}
-	case e.Code == "fracture" && !p.passed(e.Day, 0, fractureMonths):
-		return []Code{"recent_fracture"}
+	case e.Code == "fracture":
+		return p.brokenBone(e)
 	case e.Code == "heart_attack" && !p.passed(e.Day, infarctionWeeks, 0):
 		return []Code{"mi_within_3_weeks", "after_mi_or_stroke"}
 	case e.Code == "heart_attack" || e.Code == "stroke":
 		return []Code{"after_mi_or_stroke"}
 	}
 	return []Code{e.Code}
+}
+
+// brokenBone lists the conditions that a fracture stands for: one of the spine
+// is a vertebral fracture at every date.
+func (p Profile) brokenBone(e Event) []Code {
+	var codes []Code
+	if !p.passed(e.Day, 0, fractureMonths) {
+		codes = append(codes, "recent_fracture")
+	}
+	if e.is(vertebralFracture) {
+		codes = append(codes, vertebralFracture)
+	}
+	return codes
+}
+
+const vertebralFracture Code = "vertebral_fracture"
+
+// is reports whether e is what a dated condition names.
+func (e Event) is(code Code) bool {
+	ofSpine := e.Code == "fracture" && (e.Region == body.Neck || e.Region == body.UpperBack || e.Region == body.LowerBack)
+	return e.Code == code || code == vertebralFracture && ofSpine
 }
 
 // inOrder sorts items by table and keeps the graver of two of one entry.
@@ -145,7 +175,7 @@ func monthsAfter(d units.Day, n int) units.Day {
 func (p Profile) since(e *entry) (passed, known bool) {
 	var last units.Day
 	for _, event := range p.Events {
-		if event.Code != e.code {
+		if !event.is(e.code) {
 			continue
 		}
 		if event.Day.IsZero() {

@@ -1,10 +1,12 @@
 package screening
 
+import "example.org/posology/units"
+
 // HeartFailure answers by the list of contraindications in chronic heart
 // failure (Eur Respir Rev): body mass up by 1.8 kg or more over 1 to 3 days and
-// a pulse of 100 or more lying at rest are relative; breath or stamina worse over
-// 3 to 5 days, a heart attack in the last 3 weeks and new atrial fibrillation are
-// absolute. What was not asked or measured is not counted; the level is zero if
+// a pulse of 100 or more lying at rest are relative, and so is the gain at that
+// rate over more days; breath or stamina worse over 3 to 5 days, a heart attack
+// in the last 3 weeks and new atrial fibrillation are absolute. What was not asked or measured is not counted; the level is zero if
 // nothing of it was given. Whoever the readings are of, they count.
 func HeartFailure(c Check, p Profile) ContraindicationAnswer {
 	var answer ContraindicationAnswer
@@ -26,6 +28,12 @@ func HeartFailure(c Check, p Profile) ContraindicationAnswer {
 	return answer
 }
 
+// isGain reports whether w holds the published gain for certain: a gain of n
+// times as much over n stretches of 3 days has it within one of them.
 func (w *WeightGain) isGain() bool {
-	return w != nil && w.Mass >= gainMass && w.Days >= gainMinDays && w.Days <= gainMaxDays
+	if w == nil {
+		return false
+	}
+	stretches := (w.Days + gainMaxDays - 1) / gainMaxDays
+	return w.Mass >= gainMass*units.Mass(stretches)
 }

@@ -79,3 +79,11 @@ func quiet() screening.Check {
 func score(v float64) *float64 { return &v }
 
 func glucose(s string) screening.Glucose { return units.Must(screening.ParseGlucose(s)) }
+
+// well is a person of whom everything was asked and measured and nothing found.
+func well() screening.Profile {
+	p := blank()
+	p.BP, p.RestingPulse = pressure(130, 80), 64
+	p.Falls = &screening.FallsScreen{Fell: screening.No, Unsteady: screening.No, Afraid: screening.No}
+	return p
+}

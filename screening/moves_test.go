@@ -66,6 +66,10 @@ var listMoves = []move{
 	{"answer", func(r *rand.Rand, p *screening.Profile) bool {
 		code := one(r, yesNoCodes)
 		to, ok := nextAnswer(p.Answers[code])
+		if code == "floor_and_up" { // of which a yes is the better answer
+			to, ok = nextAnswer(opposite(p.Answers[code]))
+			to = opposite(to)
+		}
 		p.Answers = maps.Clone(p.Answers)
 		p.Answers[code] = to
 		return ok
@@ -99,6 +103,17 @@ var listMoves = []move{
 	{"heavier plan", func(_ *rand.Rand, p *screening.Profile) bool { p.PlannedFraction = 1; return true }},
 }
 
+// opposite turns yes into no and back.
+func opposite(a screening.Answer) screening.Answer {
+	switch a {
+	case screening.No:
+		return screening.Yes
+	case screening.Yes:
+		return screening.No
+	}
+	return a
+}
+
 // nextAnswer is the answer next worse than a, false if there is none.
 func nextAnswer(a screening.Answer) (screening.Answer, bool) {
 	switch a {
@@ -110,13 +125,26 @@ func nextAnswer(a screening.Answer) (screening.Answer, bool) {
 	return a, false
 }
 
+// inBand reports whether neither pressure lies at the lower edge, from which
+// higher is not worse.
+func inBand(b *screening.BloodPressure) bool { return b.Systolic >= 100 && b.Diastolic >= 50 }
+
+// lowered is a reading further below the band, false unless it lies below it.
+func lowered(r *rand.Rand, b *screening.BloodPressure) (*screening.BloodPressure, bool) {
+	if b == nil || b.Systolic > 105 {
+		return b, false
+	}
+	systolic := max(50, b.Systolic-r.IntN(20))
+	return pressure(systolic, min(systolic-1, max(20, b.Diastolic-r.IntN(15)))), true
+}
+
 func raised(r *rand.Rand, b *screening.BloodPressure) *screening.BloodPressure {
 	return pressure(b.Systolic+r.IntN(61), b.Diastolic+r.IntN(21))
 }
 
 var readingMoves = []move{
 	{"pressure", func(r *rand.Rand, p *screening.Profile) bool {
-		if p.BP == nil {
+		if p.BP == nil || !inBand(p.BP) {
 			return false
 		}
 		p.BP = raised(r, p.BP)
@@ -125,8 +153,13 @@ var readingMoves = []move{
 		}
 		return true
 	}},
+	{"low pressure", func(r *rand.Rand, p *screening.Profile) bool {
+		lower, ok := lowered(r, p.BP)
+		p.BP = lower
+		return ok && p.BPAgain == nil
+	}},
 	{"second pressure lost", func(r *rand.Rand, p *screening.Profile) bool {
-		if p.BPAgain == nil || p.BP.Systolic < p.BPAgain.Systolic || p.BP.Diastolic < p.BPAgain.Diastolic {
+		if p.BPAgain == nil || p.BP.Systolic < p.BPAgain.Systolic || p.BP.Diastolic < p.BPAgain.Diastolic || !inBand(p.BPAgain) {
 			return false
 		}
 		p.BPAgain = nil
@@ -139,7 +172,15 @@ var readingMoves = []move{
 		p.BP, p.BPAgain = nil, nil
 		return true
 	}},
+	{"low pulse", func(_ *rand.Rand, p *screening.Profile) bool {
+		was := p.RestingPulse
+		p.RestingPulse = max(20, was-8)
+		return was > 0 && was <= 60 && p.RestingPulseAgain == 0
+	}},
 	{"pulse", func(_ *rand.Rand, p *screening.Profile) bool {
+		if p.RestingPulse > 0 && p.RestingPulse <= 50 {
+			return false
+		}
 		p.RestingPulse = max(p.RestingPulse, 80) + 40
 		if p.RestingPulseAgain > 0 {
 			p.RestingPulseAgain += 40

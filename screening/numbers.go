@@ -14,7 +14,8 @@ const (
 	activeMinutes = 30 // a day, at least
 	activeMonths  = 3  // at least
 
-	clearanceMonths = 12 // for which a clearance counts before vigorous exercise
+	assessmentMonths = 12 // after which a person is assessed anew
+	clearanceMonths  = 12 // for which a clearance counts before vigorous exercise
 
 	// List of contraindications; strictly above, and either pressure is enough.
 	absoluteSystolic, absoluteDiastolic = 180, 110 // mmHg
@@ -28,6 +29,10 @@ const (
 	lyingSystolic, lyingDiastolic     = 20, 10   // mmHg of fall, at or above
 	sittingSystolic, sittingDiastolic = 15, 7    // mmHg of fall, at or above
 	lyingHighSystolic                 = 30       // mmHg of fall where the pressure lying down is high
+	lowestSystolic                    = 70       // mmHg, at or below
+	lowSystolic, lowDiastolic         = 90, 40   // mmHg, strictly below
+	lowishSystolic, lowishDiastolic   = 100, 50  // mmHg, strictly below: with care
+	lowPulse, lowishPulse             = 40, 50   // beats a minute, at or below
 	exertionSystolic                  = 160      // mmHg, strictly above: nothing of high intensity
 	spo2Severe, spo2Floor             = 89, 90   // per cent, strictly below
 	lowPlatelets, lowHaemoglobin      = 50, 100  // × 10⁹/L and g/L, strictly below
@@ -50,6 +55,7 @@ const (
 	sorenessDays            = 3        // by which soreness has passed its peak
 
 	// Falls.
+	fallsAge                           = 65     // from which everybody is screened
 	fallsScore                         = 4      // of the self-score, at or above
 	fallsMinFollowUp, fallsMaxFollowUp = 30, 90 // days
 

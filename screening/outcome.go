@@ -71,10 +71,11 @@ type Outcome struct {
 	EachDay   []Code     `json:"each_day,omitempty"` // readings that every day's [Check] must bring
 	// TestsFrom is the first day whose tests of strength say something: what was
 	// tested before an event that ends estimates does not. 0: all do.
-	TestsFrom units.Day `json:"tests_from,omitzero"`
-	ReviewBy  units.Day `json:"review_by,omitzero"` // last day on which the clearances that count are in force
-	Today     units.Day `json:"today,omitzero"`     // of the day's check that tightened it, if any
-	Waived    string    `json:"waived,omitzero"`    // why an analysis goes without screening; never for a person
+	TestsFrom  units.Day   `json:"tests_from,omitzero"`
+	ReviewBy   units.Day   `json:"review_by,omitzero"`   // last day on which training may rest on it: 12 months on, or sooner with a clearance that counted
+	Today      units.Day   `json:"today,omitzero"`       // of the day's check that tightened it, if any
+	Clearances []Clearance `json:"clearances,omitempty"` // in force on the day of the screening, with a name, a day and a scope
+	Waived     string      `json:"waived,omitzero"`      // why an analysis goes without screening; never for a person
 }
 
 // UnmarshalJSON is strict: unknown fields and fields given twice are errors.

@@ -1,5 +1,7 @@
 package screening
 
+import "slices"
+
 // active reports whether a counts as regularly active. Not known is not active.
 func (a *Activity) active() bool {
 	return a != nil && a.DaysPerWeek >= activeDays && a.Minutes >= activeMinutes &&
@@ -41,7 +43,8 @@ func needOf(b Branch, wanted Intensity, clearedVigorous bool) Need {
 }
 
 // Preparticipation answers by the preparticipation rule of ACSM 2015 (Riebe
-// 2015): branch and clearance. Activity that is not given counts as none. Items
+// 2015): branch and clearance. A disease counts whichever list it was told in:
+// heart failure is known heart disease. Activity that is not given counts as none. Items
 // that the person is unsure of are not counted here. The answer is zero where a
 // list that was not asked would decide; its clearance is zero in branch A2 when
 // the wanted intensity would decide.
@@ -49,12 +52,13 @@ func needOf(b Branch, wanted Intensity, clearedVigorous bool) Need {
 // A clearance counts before vigorous exercise for 12 months to the day, if it is
 // in force, speaks for every known disease and for vigorous effort.
 func Preparticipation(p Profile) PreparticipationAnswer {
-	symptoms, disease := len(p.Symptoms.Present) > 0, len(p.Diseases.Present) > 0
+	diseases := knownIn(p.found(), Yes, false)
+	symptoms, disease := len(p.Symptoms.Present) > 0, len(diseases) > 0
 	if !symptoms && (!p.Symptoms.Asked || !disease && !p.Diseases.Asked) {
 		return PreparticipationAnswer{}
 	}
 	b := branchOf(p.Activity.active(), disease, symptoms)
-	_, cleared := p.vigorousClearance(p.Diseases.Present)
+	_, cleared := p.vigorousClearance(diseases)
 	return PreparticipationAnswer{b, needOf(b, p.Wanted, cleared)}
 }
 
@@ -64,11 +68,12 @@ func Preparticipation(p Profile) PreparticipationAnswer {
 // start with light or moderate effort need no clearance. Where it does not
 // speak the answer is zero. "Moderate" here is no harder than brisk walking.
 func DiabetesStart(p Profile) Need {
-	if len(p.Diseases.Present) == 0 || !p.Symptoms.Asked || len(p.Symptoms.Present) > 0 || p.Activity.active() {
+	diseases := knownIn(p.found(), Yes, true)
+	if len(diseases) == 0 || !p.Diseases.Asked || !p.Symptoms.Asked || len(p.Symptoms.Present) > 0 || p.Activity.active() {
 		return NeedUnknown
 	}
-	for _, code := range p.Diseases.Present {
-		if code != "diabetes_t1" && code != "diabetes_t2" {
+	for _, it := range diseases {
+		if !slices.Contains(diabetesCodes, it.code) || it.by != nil {
 			return NeedUnknown
 		}
 	}

@@ -27,7 +27,11 @@ func Prompts() iter.Seq[Prompt] {
 	return func(yield func(Prompt) bool) {
 		for i := range questions {
 			q := &questions[i]
-			if !yield(Prompt{q.code, q.yesNo, slices.Clone(q.triggers)}) {
+			p := Prompt{q.code, q.yesNo, slices.Clone(q.triggers)}
+			if q.everyone {
+				p.Triggers = nil
+			}
+			if !yield(p) {
 				return
 			}
 		}
@@ -39,6 +43,7 @@ type question struct {
 	code      Code
 	yesNo     bool
 	triggers  []Code
+	everyone  bool   // asked without a trigger too
 	unless    []Code // any of which, present, answers it
 	means     Code   // entry whose effect a yes has
 	client    string // the question

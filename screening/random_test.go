@@ -80,7 +80,7 @@ func randomProfile(r *rand.Rand) screening.Profile {
 		Answers:         make(map[screening.Code]screening.Answer, len(yesNoCodes)),
 	}
 	for _, code := range yesNoCodes {
-		p.Answers[code] = randomAnswer(r)
+		p.Answers[code] = one(r, []screening.Answer{screening.No, screening.No, screening.No, screening.Unknown, screening.Yes})
 	}
 	if chance(r, 2) {
 		p.Activity = &screening.Activity{DaysPerWeek: 2 + r.IntN(3), Minutes: 30, Intensity: screening.Moderate, Months: 3}
@@ -97,6 +97,9 @@ func randomReadings(r *rand.Rand, p *screening.Profile) {
 			p.BPAgain = pressure(140+r.IntN(61), 80+r.IntN(41))
 		}
 	}
+	if chance(r, 6) {
+		p.BP, p.BPAgain = pressure(60+r.IntN(50), 25+r.IntN(30)), nil
+	}
 	if chance(r, 2) {
 		v := one(r, []float64{3, 3.9, 4, 6})
 		p.CapacityMETs = &v
@@ -105,7 +108,7 @@ func randomReadings(r *rand.Rand, p *screening.Profile) {
 		v := 50 + r.IntN(11)
 		p.MeanPAP = &v
 	}
-	p.RestingPulse = one(r, []int{0, 60, 100, 101})
+	p.RestingPulse = one(r, []int{0, 38, 41, 50, 60, 100, 101})
 	if p.RestingPulse > 0 && chance(r, 3) {
 		p.RestingPulseAgain = one(r, []int{60, 100, 101})
 	}
@@ -150,7 +153,7 @@ func randomCheck(r *rand.Rand) screening.Check {
 		Febrile: randomAnswer(r), Unwell: randomAnswer(r), InsulinOrSecretagogue: randomAnswer(r), SevereLow: randomAnswer(r),
 		Worsening: randomAnswer(r), Ketones: screening.Ketones(r.IntN(5)), NoKetoneStrips: chance(r, 4),
 		SpO2: one(r, []int{0, 0, 88, 89, 90, 97}), SupinePulse: one(r, []int{0, 0, 60, 99, 100}), SorenessDays: one(r, []int{0, 0, 2, 3, 4}),
-		RestingPulse: one(r, []int{0, 60, 100, 101}),
+		RestingPulse: one(r, []int{0, 38, 41, 50, 60, 100, 101}),
 	}
 	if chance(r, 2) {
 		c.Glucose = glucose(one(r, readable))
@@ -169,6 +172,9 @@ func randomCheck(r *rand.Rand) screening.Check {
 		if chance(r, 3) {
 			c.BPAgain = pressure(140+r.IntN(51), 80+r.IntN(26))
 		}
+	}
+	if chance(r, 6) {
+		c.BP, c.BPAgain = pressure(60+r.IntN(50), 25+r.IntN(30)), nil
 	}
 	if chance(r, 4) {
 		c.Orthostatic = &screening.OrthostaticDrop{From: screening.Posture(1 + r.IntN(2)), Systolic: r.IntN(40), Diastolic: r.IntN(15), HighLying: chance(r, 2)}

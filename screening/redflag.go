@@ -2,8 +2,9 @@ package screening
 
 // RedFlags answers by the red flags: of the spine after IFOMPT 2020 (Finucane
 // 2020), of which one alone says little save those of cauda equina, and by
-// others, most of them of this module's own design. Two signs that point to one cause, or a sign that counts by
-// itself, are an urgent referral. What is unsure is not counted.
+// others, most of them of this module's own design. Two signs that point to one
+// cause, or a sign that counts by itself, are an urgent referral; signs count
+// together unless the back is known not to hurt. What is unsure is not counted.
 func RedFlags(p Profile) Referral {
 	answer := NoReferral
 	items := p.RedFlags.appendItems(nil)
@@ -12,7 +13,7 @@ func RedFlags(p Profile) Referral {
 			answer = max(answer, it.flag)
 		}
 	}
-	if together(items, Yes) {
+	if together(items, Yes) && p.backPain() != No {
 		answer = max(answer, UrgentReferral)
 	}
 	return answer
@@ -33,4 +34,34 @@ func together(items []item, atLeast Answer) bool {
 		}
 	}
 	return false
+}
+
+// backSigns are red flags that are pain of the back by themselves.
+var backSigns = []Code{
+	"cancer_history_with_new_unremitting_back_pain", "fever_with_severe_back_pain", "fracture_after_minor_trauma_with_osteoporosis",
+	"sudden_back_pain_after_major_injury", "unremitting_night_pain", "back_pain_not_better_at_a_month", "severe_midline_back_pain",
+	"sudden_back_pain_or_height_loss",
+}
+
+// backPain says whether the back hurts. A sign that is back pain counts before
+// an answer of no.
+func (p Profile) backPain() Answer {
+	pain := p.Answers[askBack]
+	for _, code := range backSigns {
+		if sign := p.RedFlags.Of(code); sign.Severity() > pain.Severity() {
+			pain = sign
+		}
+	}
+	return pain
+}
+
+// pointing are the red flags of the spine that count together.
+func pointing() []Code {
+	var codes []Code
+	for i := range redFlags {
+		if redFlags[i].points != "" {
+			codes = append(codes, redFlags[i].code)
+		}
+	}
+	return codes
 }

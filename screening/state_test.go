@@ -278,7 +278,7 @@ func TestEachDayAsked(t *testing.T) {
 			t.Errorf("%s given: missing %v, plan %v", name, got.Missing, got.Plan)
 		}
 	}
-	if got := mustToday(t, quiet(), assess(t, blank())); len(got.Missing) > 0 {
+	if got := mustToday(t, quiet(), assess(t, well())); len(got.Missing) > 0 {
 		t.Errorf("asked without a trigger: %v", got.Missing)
 	}
 }

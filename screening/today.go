@@ -32,15 +32,41 @@ func Today(c Check, o Outcome) (Outcome, error) {
 	c.newSigns(&out)
 	c.happened(&out)
 	c.checks(&out)
+	c.lists(&out)
 	c.untaken(&out)
 	c.ownState(&out)
-	if !o.ReviewBy.IsZero() && c.Day > o.ReviewBy {
-		out.add(evidence.Because(lapsedCode, clearanceFact).With("day", o.ReviewBy), askNoLoad)
-	}
+	c.lapses(&out)
+	c.taken(&out)
 	out.Findings = slices.DeleteFunc(out.Findings, func(f Finding) bool { return f.Reason.Code == nothingCode })
 	out.close()
 	out.Plan = out.dayPlan()
+	if out.Meanwhile > o.Meanwhile {
+		out.Plan = max(out.Plan, Lighter) // less goes on than was planned for
+	}
 	return out, nil
+}
+
+// lapses holds whose assessment was to be renewed before the day, until it is.
+// One that was stored without that day has the usual term.
+func (c Check) lapses(o *Outcome) {
+	by := o.ReviewBy
+	if by.IsZero() {
+		by = renewal(o.Day)
+	}
+	if c.Day > by {
+		o.addOpen(evidence.Because(lapsedCode, renewalFact).With("day", by), askNothing)
+	}
+}
+
+// taken drops the questions for a pressure and pulse that the day has brought,
+// unless something is held until the assessment has them.
+func (c Check) taken(o *Outcome) {
+	o.Missing = slices.DeleteFunc(o.Missing, func(q Question) bool {
+		brought := q.Code == askPressure && c.BP != nil || q.Code == askPulse && c.RestingPulse > 0
+		return brought && !slices.ContainsFunc(o.Findings, func(f Finding) bool {
+			return f.Reason.Code == reasonPrefix+evidence.Code(q.Code)+unsurely
+		})
+	})
 }
 
 // dayPlan is what becomes of the session: what only waits for an answer or a
@@ -132,6 +158,20 @@ func (c Check) checks(o *Outcome) {
 		}
 		o.addOpen(e.reason(unsurely), e.effect.softened().inSetting(c.Setting, e.balance))
 	}
+}
+
+// lists reports what the day's pressure meets on the lists of contraindications,
+// with the clearances still in force, and at its lower edge: the same reading is
+// never looser on a later day than at the screening.
+func (c Check) lists(o *Outcome) {
+	a := assessment{out: *o, p: Profile{
+		Day: c.Day, Setting: c.Setting, BP: c.BP, BPAgain: c.BPAgain,
+		Clearances: o.Clearances, Events: c.Events,
+	}}
+	a.measured()
+	a.askClearance()
+	*o = a.out
+	o.addLow(c)
 }
 
 // stripsAway reports whether ketones cannot be tested in a person known to take

@@ -19,7 +19,7 @@ func mustToday(t fataler, c screening.Check, o screening.Outcome) screening.Outc
 }
 
 func TestTodayQuiet(t *testing.T) {
-	o := assess(t, blank())
+	o := assess(t, well())
 	got := mustToday(t, quiet(), o)
 	expect(t, got, screening.NoRoute, screening.WithinLimits)
 	if got.Rules.SessionDay.Plan != screening.AsPlanned || got.Today != visit || len(got.Missing) != 0 {
@@ -31,7 +31,7 @@ func TestTodayQuiet(t *testing.T) {
 }
 
 func TestTodayNotAsked(t *testing.T) {
-	got := mustToday(t, screening.Check{Day: visit}, assess(t, blank()))
+	got := mustToday(t, screening.Check{Day: visit}, assess(t, well()))
 	expect(t, got, screening.AskFirst, screening.Nothing)
 	if !misses(got, "new") || !misses(got, "febrile") || misses(got, "glucose") {
 		t.Errorf("missing %v, want what is new, and fever", got.Missing)
@@ -85,7 +85,7 @@ func TestTodayEffects(t *testing.T) {
 	} {
 		c := quiet()
 		tt.change(&c)
-		o := mustToday(t, c, assess(t, blank()))
+		o := mustToday(t, c, assess(t, well()))
 		if o.Route != tt.route || o.Meanwhile != tt.meanwhile || o.Rules.SessionDay.Plan != tt.plan {
 			t.Errorf("%s: %v, %v, %v; want %v, %v, %v", name, o.Route, o.Meanwhile, o.Rules.SessionDay.Plan, tt.route, tt.meanwhile, tt.plan)
 		}
@@ -114,7 +114,7 @@ func TestTodayEachDay(t *testing.T) {
 	c.Day = o.ReviewBy
 	expect(t, mustToday(t, c, o), screening.Tell, screening.WithinLimits)
 	c.Day++
-	expect(t, mustToday(t, c, o), screening.AskFirst, screening.UnloadedPractice)
+	expect(t, mustToday(t, c, o), screening.AskFirst, screening.Nothing)
 }
 
 func TestTodayAlone(t *testing.T) {
@@ -122,14 +122,14 @@ func TestTodayAlone(t *testing.T) {
 	c.Orthostatic = &screening.OrthostaticDrop{From: screening.Lying, Systolic: 20}
 	for setting, want := range map[screening.Setting]bool{screening.Alone: true, screening.WithHelper: false} {
 		c.Setting = setting
-		if got := mustToday(t, c, assess(t, blank())).Limits.Avoid.Has(body.FreeStanding); got != want {
+		if got := mustToday(t, c, assess(t, well())).Limits.Avoid.Has(body.FreeStanding); got != want {
 			t.Errorf("%v: free standing avoided %v, want %v", setting, got, want)
 		}
 	}
 }
 
 func TestTodayRefuses(t *testing.T) {
-	o := assess(t, blank())
+	o := assess(t, well())
 	other := o
 	other.Today = visit - 1
 	for name, tt := range map[string]struct {
@@ -156,7 +156,7 @@ func TestTodayRefuses(t *testing.T) {
 }
 
 func TestTodayLeavesOutcome(t *testing.T) {
-	o := assess(t, blank())
+	o := assess(t, well())
 	n, before := len(o.Findings), o.Findings[0].Reason.Code
 	c := quiet()
 	c.Febrile = screening.Yes

@@ -18,7 +18,7 @@ const (
 	voidCode        evidence.Code = "screening.clearance-not-counted"
 	restrictionCode evidence.Code = "screening.restriction"
 	happenedCode    evidence.Code = "screening.happened"
-	lapsedCode      evidence.Code = "screening.clearance-lapsed"
+	lapsedCode      evidence.Code = "screening.assessment-lapsed"
 	nothingCode     evidence.Code = "screening.nothing-found"
 )
 
@@ -40,7 +40,7 @@ var fixedWords = evidence.Words{
 	clearanceCode:           {Clinician: "Clearance by {who} of {day}, in force until {until}, counted for {scope}, up to {intensity} effort."},
 	voidCode:                {Clinician: "Clearance by {who} of {day} not counted: {why}."},
 	restrictionCode:         {Client: "We keep to the limits that you were given.", Clinician: "Restriction by {author}, {region}, in force."},
-	lapsedCode:              {Client: "Your doctor's agreement has run out; please ask for a new one before we add weight.", Clinician: "A clearance that counted lapsed after {day}: assess again."},
+	lapsedCode:              {Client: "It has been a while, so we go through your health questions again before the next training.", Clinician: "The assessment was to be renewed by {day}, after its term or with a clearance that counted in it: assess again; no exercise until then."},
 	happenedCode:            {Client: "Something has changed since we planned your training, so we look at everything again before weights.", Clinician: "Since the assessment: {event}. It ends clearances, estimates and the plan: assess again; unloaded practice until then."},
 	nothingCode: {
 		Client:    "We found no reason for caution in what you told us. Please stop and ask if your chest hurts, you feel faint or oddly out of breath, or something hurts sharply. Your doctor's advice comes first.",
@@ -69,6 +69,7 @@ func Words() evidence.Words {
 	for i := range entries {
 		entries[i].words(w)
 	}
+	addHeld(w)
 	for i := range questions {
 		q := &questions[i]
 		w[askPrefix+evidence.Code(q.code)] = evidence.Wording{Client: q.client, Clinician: q.clinician}
@@ -89,7 +90,7 @@ func (e *entry) words(w evidence.Words) {
 	if twice {
 		w[code+onceMore] = evidence.Wording{Client: again, Clinician: rule + e.effect.String() + ". {first}: rest and measure again; the second counts."}
 	}
-	if twice || e.code == exertionHigh {
+	if measuredAgain[e.code] != "" {
 		read = " First {first}, second {second}."
 	}
 	w[code] = evidence.Wording{Client: client.says, Clinician: rule + e.effect.String() + "." + read}

@@ -51,7 +51,7 @@ var clientTexts = map[Code]clientText{
 	"retinopathy_high_intensity":         {about: "your eyes", says: "For the sake of your eyes we leave the heaviest weights; please ask your eye doctor."},
 	"npdr_moderate_or_worse":             {about: "the back of your eyes", says: "The back of your eyes likes lighter weights and easy breathing; please ask your eye doctor how far to go."},
 
-	"heart_failure":           {about: "your heart failure", says: "Training can help a weak heart. Please ask your heart team about starting; until then we go gently beside you."},
+	"heart_failure":           {about: "your heart failure", says: "Training can help in heart failure. Please ask your heart team about starting; until then we go gently beside you."},
 	"mi_within_3_weeks":       {about: "your recent heart attack", says: "It is early days after your heart attack; your heart team will say when to begin."},
 	"new_atrial_fibrillation": {about: "the new irregular heartbeat", says: "A new irregular heartbeat should be looked at today, before any exercise."},
 	weightGain:                {about: "your weight over the last days", says: "Your weight went up quickly. Please call your heart team; we wait for what they say."},
@@ -140,7 +140,7 @@ var clientTexts = map[Code]clientText{
 	"sudden_back_pain_after_major_injury":           {about: "back pain after the accident", says: "Back pain after an accident should be seen by a doctor today."},
 	"fever_or_shivering":                            {about: "fever or shivering", says: "While you have fever or shivers please rest, and tell your doctor."},
 	"weakened_immune_system":                        {about: "your defences against infection", says: "Good to know about your defences; please tell us early of any fever."},
-	"recent_infection_or_injected_drugs":            {about: "the recent infection or wound", says: "Please mention the recent infection or wound to your doctor, with your back."},
+	"recent_infection_or_injected_drugs":            {about: "the recent infection or wound", says: "Please mention the recent infection or wound to your doctor."},
 	"unexplained_weight_loss":                       {about: "the weight you lost", says: "Your weight has gone down and nobody knows why; please ask your doctor about it."},
 	"unremitting_night_pain":                        {about: "pain at night", says: "Pain that keeps you awake should be mentioned to your doctor soon."},
 	"back_pain_not_better_at_a_month":               {about: "back pain that lasts", says: "Your back has hurt for a while now; please ask your doctor to look at it."},
@@ -158,7 +158,7 @@ var clientTexts = map[Code]clientText{
 	"dark_urine_after_effort":                       {about: "dark urine after effort", says: "Dark urine after effort should be tested today; please drink and see a doctor."},
 	"replacement_wound_problem":                     {about: "the wound at your new joint", says: "Your surgeon should see the wound at the new joint today."},
 	"new_groin_pain_or_instability":                 {about: "the new pain or wobble", says: "Please have the new groin pain or wobble looked at; we move without weights until then."},
-	"sudden_back_pain_or_height_loss":               {about: "sudden back pain, or being shorter", says: "Sudden back pain, or getting shorter, should be looked at by your doctor before any lifting."},
+	"sudden_back_pain_or_height_loss":               {about: "sudden back pain, or being shorter", says: "Sudden back pain, or getting shorter, should be seen by a doctor today, before any lifting."},
 	"pelvic_heaviness":                              {about: "heaviness below", says: "Please mention the heaviness below to your doctor or a pelvic floor therapist; we never strain."},
 
 	"operation":     {about: "your operation", says: "After an operation we start afresh together."},
@@ -169,6 +169,7 @@ var clientTexts = map[Code]clientText{
 	"fall":          {about: "your fall", says: "After a fall we look at everything again together."},
 	"new_diagnosis": {about: "the new diagnosis", says: "With a new diagnosis we look at everything again together."},
 
+	askFloor:                      {about: "getting up from the floor", says: "We leave the floor out for now; getting up again is something to practise together later."},
 	"insulin_or_secretagogue":     {about: "insulin, or tablets that lower the sugar", says: "With your medicine the sugar can drop: please keep something sweet at hand, and somebody near."},
 	"hernia_symptomatic_or_large": {about: "how the hernia feels", says: "Please have the hernia looked at; until then nothing that strains your belly."},
 }

@@ -4,13 +4,18 @@ package screening
 var readingTexts = map[Code]clientText{
 	pressureAbsolute: {about: "your blood pressure", says: "Please ask your doctor about your blood pressure; weights wait until it is lower."},
 	pressureRelative: {about: "your blood pressure", says: "Please ask your doctor about your blood pressure; until then we keep it light, beside you."},
-	untreatedHigh:    {about: "your blood pressure"}, // never found without one of the two above
+	untreatedHigh:    {about: "your blood pressure", says: "Your blood pressure is too high for weights; please ask your doctor. We practise without weights meanwhile."},
 	exertionHigh:     {about: "your blood pressure", says: "Your blood pressure is a little up, so today we keep it moderate and breathe out."},
 	lowCapacity:      {about: "your fitness", says: "We begin gently and beside you; please ask your doctor how far to go."},
 	hbA1cHigh:        {about: "your long-term sugar", says: "Please ask your diabetes team about your long-term sugar; we practise without weights meanwhile."},
 
 	pressureToday:    {about: "your blood pressure", says: "Your blood pressure stays up today, so we leave exercise; please tell your doctor."},
 	pulseToday:       {about: "your pulse", says: "Your pulse stays quick today, so we leave exercise; please tell your doctor."},
+	pressureLowest:   {about: "your blood pressure", says: "Your blood pressure stays very low. Please lie down; a doctor should see you today."},
+	pressureLow:      {about: "your blood pressure", says: "Your blood pressure stays low today, so we leave exercise; please ask your doctor about it."},
+	pressureLowish:   {about: "your blood pressure", says: "Your blood pressure is rather low. If you feel faint, tell us; otherwise we sit first and get up slowly."},
+	pulseLow:         {about: "your pulse", says: "Your pulse stays very slow, so we leave exercise; please ask your doctor first."},
+	pulseLowish:      {about: "your pulse", says: "Your pulse is slow. Please tell us if that is new for you, or if you feel faint or short of breath."},
 	feverToday:       {about: "fever today", says: "With a fever, rest is the right training. Please mention it if it lasts."},
 	failingToday:     {about: "your heart today", says: "Your heart needs rest and your team today; please call them."},
 	unstableToday:    {about: "your heart today", says: "Your heart is unsettled today; please see a doctor before anything else."},
@@ -71,9 +76,12 @@ var readingTexts = map[Code]clientText{
 // againTexts are what a client reads while a second reading is waited for.
 var againTexts = map[Code]string{
 	pressureAbsolute: "", // never found without the day's own check
-	untreatedHigh:    "",
+	untreatedHigh:    "Until the second reading we practise without weights.",
 	pressureRelative: "Your blood pressure reads a little high; a second reading will tell more.",
 	pressureToday:    "Your blood pressure is up. Please rest; we will measure again.",
+	pressureLowest:   "Your blood pressure reads very low. Please lie down; we will measure again.",
+	pressureLow:      "Your blood pressure reads low. Please rest; we will measure again.",
+	pulseLow:         "Your pulse is very slow. Please rest; we will count again.",
 	pulseToday:       "Your pulse is quick. Please rest; we will count again.",
 }
 

@@ -12,8 +12,9 @@ import (
 type group struct {
 	key   string
 	kind  screening.Kind
-	area  string // what a client calls it, where it is asked only if picked
-	gate  string // a yes-or-no question that comes first
+	area  string         // what a client calls it, where it is asked only if picked
+	gate  string         // a yes-or-no question that comes first
+	gated screening.Code // the library's question that the gate answers
 	text  string
 	codes []screening.Code
 }
@@ -30,7 +31,7 @@ var written = []group{
 	{key: "more_signs", kind: screening.RedFlag, text: "A few more. Is any of these so?", codes: []screening.Code{
 		"unexplained_weight_loss", "cancer_history", "weakened_immune_system", "recent_infection_or_injected_drugs", "pelvic_heaviness",
 		"new_groin_pain_or_instability", "replacement_wound_problem", "tendon_pop", "dark_urine_after_effort", "late_hypoglycaemia"}},
-	{key: "back", kind: screening.RedFlag, gate: "Have you had back pain lately?", text: "About the back pain: is any of these so?", codes: []screening.Code{
+	{key: "back", kind: screening.RedFlag, gate: "Have you had back pain lately?", gated: "back_pain", text: "About the back pain: is any of these so?", codes: []screening.Code{
 		"sudden_back_pain_after_major_injury", "fracture_after_minor_trauma_with_osteoporosis", "severe_midline_back_pain", "spinal_deformity",
 		"unremitting_night_pain", "back_pain_not_better_at_a_month", "pain_in_many_places", "fever_with_severe_back_pain", "cancer_history_with_new_unremitting_back_pain"}},
 	{key: "diseases", kind: screening.Disease, text: "Do you have, or did you once have, an illness of:", codes: []screening.Code{
@@ -124,6 +125,8 @@ func (g group) question() *question {
 func (g group) gateQuestion() *question {
 	key := g.key + "_at_all"
 	return yesNo(key, g.gate, func(p *person, a screening.Answer) {
+		p.profile.Answers[g.gated] = a
+		p.asked[string(g.gated)] = true
 		if a == screening.No {
 			p.lists[g.key] = picked{}
 			p.asked[g.key] = true

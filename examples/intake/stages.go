@@ -117,5 +117,10 @@ func (p *person) holders() []screening.Code {
 	for _, list := range []screening.Checklist{full.Diseases, full.Symptoms, full.Conditions} {
 		codes = append(append(codes, list.Present...), list.Unsure...)
 	}
+	for _, code := range screening.Contraindications(full).Reasons {
+		if term, _ := screening.LookUp(code); term.Kind == screening.Reading { // a pressure too
+			codes = append(codes, code)
+		}
+	}
 	return codes
 }

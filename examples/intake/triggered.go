@@ -31,7 +31,10 @@ func (p *person) settle(m screening.Question) *question {
 		text = own
 	}
 	if make := fields[m.Code]; make != nil {
-		return make(text)
+		if q := make(text); !p.asked[q.key] {
+			return q
+		}
+		return nil
 	}
 	of, dated := strings.CutSuffix(key, "_day")
 	switch {
@@ -74,6 +77,15 @@ var fields = map[screening.Code]func(text string) *question{
 			p.profile.BPAgain = bp
 			return err
 		})
+	},
+	"resting_pulse": func(text string) *question {
+		return known("pulse", text, "beats a minute, such as 68", func(p *person, answer string) (err error) {
+			p.profile.RestingPulse, err = number(answer, 20, 250, "a minute", "bpm")
+			return err
+		})
+	},
+	"falls": func(string) *question {
+		return yesNo("falls", "Have you fallen in the past year?", func(p *person, a screening.Answer) { p.profile.Falls = &screening.FallsScreen{Fell: a} })
 	},
 	"resting_pulse_again": func(text string) *question {
 		return known("resting_pulse_again", text, "beats a minute", func(p *person, answer string) (err error) {
@@ -127,7 +139,7 @@ func dayOf(key string, of screening.Code, text string) *question {
 func upper(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
 
 // followUps ask on where an answer opens a record.
-var followUps = []func(p *person) *question{(*person).ofActivity, (*person).ofPulse, (*person).ofCounts, (*person).ofClearance, (*person).ofRestriction}
+var followUps = []func(p *person) *question{(*person).ofActivity, (*person).ofPulse, (*person).ofFalls, (*person).ofCounts, (*person).ofClearance, (*person).ofRestriction}
 
 // ofActivity asks on after the days; only a whole record counts.
 func (p *person) ofActivity() *question {
@@ -165,6 +177,29 @@ func (p *person) ofPulse() *question {
 		p.profile.RestingPulse, err = number(answer, 20, 250, "a minute", "bpm")
 		return err
 	})
+}
+
+// ofFalls asks for the other two points of the screen for falls.
+func (p *person) ofFalls() *question {
+	if p.profile.Falls == nil || p.profile.Falls.Fell == screening.Yes {
+		return nil
+	}
+	change := func(p *person, set func(f *screening.FallsScreen)) {
+		falls := *p.profile.Falls
+		set(&falls)
+		p.profile.Falls = &falls
+	}
+	switch {
+	case !p.asked["falls_unsteady"]:
+		return yesNo("falls_unsteady", "Do you feel unsteady when you stand or walk?", func(p *person, a screening.Answer) {
+			change(p, func(f *screening.FallsScreen) { f.Unsteady = a })
+		})
+	case !p.asked["falls_afraid"]:
+		return yesNo("falls_afraid", "Does falling worry you?", func(p *person, a screening.Answer) {
+			change(p, func(f *screening.FallsScreen) { f.Afraid = a })
+		})
+	}
+	return nil
 }
 
 // ofCounts asks for the two counts of a blood test.

@@ -51,6 +51,10 @@ func well(own map[string]string) func(q *question) string {
 			return "none"
 		case q.key == "activity":
 			return "0"
+		case q.key == "blood_pressure":
+			return "128/78"
+		case q.key == "pulse":
+			return "66"
 		}
 		return "don't know"
 	}
@@ -59,7 +63,7 @@ func well(own map[string]string) func(q *question) string {
 // Somebody well is asked this and nothing more.
 func TestOnlyWhatIsTriggered(t *testing.T) {
 	p, keys := walk(t, well(map[string]string{"setting": "3", "wanted": "moderate", "today": "yes"}))
-	want := []string{"age", "setting", "signs", "symptoms", "more_signs", "back_at_all", "diseases", "areas", "wanted", "activity", "today", "hurt", "febrile"}
+	want := []string{"age", "setting", "signs", "symptoms", "more_signs", "back_at_all", "diseases", "areas", "wanted", "activity", "blood_pressure", "pulse", "falls", "falls_unsteady", "falls_afraid", "today", "hurt", "febrile"}
 	for _, key := range keys {
 		if !slices.Contains(want, key) && !strings.HasPrefix(key, "other_") {
 			t.Errorf("%s is asked of somebody well", key)
@@ -109,6 +113,27 @@ func TestNotSure(t *testing.T) {
 	}
 }
 
+// Who is held and could be let go on by a doctor's word is asked for it, and the
+// answer counts.
+func TestClearanceIsAccepted(t *testing.T) {
+	for _, tt := range []struct{ area, group, code string }{
+		{"heart", "heart", "pacemaker"}, {"", "symptoms", "ankle_oedema"}, {"heart", "heart", "major_chd_risk_factors"}, {"joints", "joints", "total_hip_replacement"},
+	} {
+		own := map[string]string{tt.group: tt.code, "clearance": "yes", "clearance_who": "doctor A", "clearance_when": "2026-11-01", "clearance_scope": tt.code, "clearance_effort": "2"}
+		if tt.area != "" {
+			own["areas"] = tt.area
+		}
+		p, keys := walk(t, well(own))
+		o, err := p.outcome()
+		if err != nil || !slices.Contains(keys, "clearance_scope") {
+			t.Fatalf("%s: asked %v, %v", tt.code, keys, err)
+		}
+		if o.Route > screening.Tell || o.Meanwhile != screening.WithinLimits {
+			t.Errorf("%s, with a doctor's agreement: %v, %v", tt.code, o.Route, o.Meanwhile)
+		}
+	}
+}
+
 func TestReadHaemoglobin(t *testing.T) {
 	for text, want := range map[string]int{"135 g/L": 135, "13.5 g/dL": 135, "10,3 G/DL": 103, "9.99 g/dL": 99, "135": 0, "13.5": 0, "g/L": 0, "NaN g/L": 0, "9e99 g/L": 0, "-9 g/dL": 0} {
 		got, err := readHaemoglobin(text)
@@ -153,6 +178,9 @@ func TestTriggers(t *testing.T) {
 		}
 	}
 	for _, prompt := range prompts {
+		if slices.ContainsFunc(groups(), func(g group) bool { return g.gated == prompt.Code }) {
+			continue // answered before the group
+		}
 		for _, code := range prompt.Triggers {
 			g := slices.IndexFunc(groups(), func(g group) bool { return slices.Contains(g.codes, code) })
 			if g < 0 || !prompt.YesNo && fields[prompt.Code] == nil {

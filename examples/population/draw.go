@@ -161,8 +161,12 @@ func (d drawing) answers(p *screening.Profile) {
 	if has(p.Conditions, "hernia") {
 		p.Answers["hernia_symptomatic_or_large"] = d.yes(herniaKnown, herniaTroubles)
 	}
-	if len(p.Diseases.Present) > 0 {
-		p.Answers["clearance"] = screening.No
+	p.Answers["clearance"], p.Answers["floor_and_up"] = screening.No, screening.Yes
+	if p.Age >= offTheFloor {
+		p.Answers["floor_and_up"] = screening.No
+	}
+	if !has(p.Conditions, "falls_risk") { // which the list has asked
+		p.Falls = &screening.FallsScreen{Fell: screening.No, Unsteady: screening.No, Afraid: screening.No}
 	}
 }
 

@@ -131,6 +131,7 @@ const (
 	settlingSpread = 8.0
 	activeAt55     = 0.35 // regularly active
 	activeAt85     = 0.15
+	offTheFloor    = 75   // years, from which nobody gets up from the floor alone
 	oneUnsure      = 0.04 // unsure of one thing on the lists
 	insulinKnown   = 0.97 // of people with diabetes
 	insulinTaken   = 0.35 // of those

@@ -90,7 +90,7 @@ func (t *tally) findingsOf(o screening.Outcome) {
 		}
 	}
 	for _, f := range o.Findings {
-		code, kind := f.Reason.Code, kindOf(f.Reason.Code)
+		code, kind := evidence.Code(strings.TrimSuffix(string(f.Reason.Code), held)), kindOf(f.Reason.Code)
 		one := rowOf(f)
 		if f.Meanwhile == screening.Nothing && len(stops) == 1 && !isBranch(code) {
 			one.alone = 1
@@ -109,7 +109,7 @@ func (t *tally) findingsOf(o screening.Outcome) {
 	}
 }
 
-const unsure = ".unsure"
+const unsure, held = ".unsure", ".held"
 
 func rowOf(f screening.Finding) row {
 	r := row{with: 1}
@@ -149,9 +149,10 @@ func (r *row) most(s row) {
 	r.held, r.sent, r.limited = max(r.held, s.held), max(r.sent, s.sent), max(r.limited, s.limited)
 }
 
-// base is the code that a finding's reason is about, and what is said of it.
+// base is the code that a finding's reason is about, and what is said of it;
+// that something else holds the person makes no other finding of it.
 func base(code evidence.Code) (screening.Code, string) {
-	name := strings.TrimPrefix(string(code), "screening.")
+	name := strings.TrimSuffix(strings.TrimPrefix(string(code), "screening."), held)
 	for suffix, said := range variants {
 		if cut, found := strings.CutSuffix(name, suffix); found {
 			return screening.Code(cut), said

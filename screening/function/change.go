@@ -15,7 +15,7 @@ type Shown uint8
 const (
 	ShownUnknown   Shown = iota // not given
 	Real                        // above the published detectable change
-	NotShown                    // not above it, or none was published for the person
+	NotShown                    // not above it, or none is held here for the person
 	WithinLearning              // a gain that the published practice effect covers
 )
 

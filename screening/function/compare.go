@@ -50,7 +50,7 @@ func (s *Standing) UnmarshalJSON(data []byte) error {
 	return units.DecodeJSON(data, (*plain)(s))
 }
 
-// Compare lets every figure and cut-off that was published for the measure of r
+// Compare lets every figure and cut-off that is held here for the measure of r
 // answer, in the order of [Norms]; they are never merged. A body without a norm
 // for that sex, age or course answers [NoNorm] with the reason, and so does the
 // whole comparison where no body has any. Age is needed; where the sex is not

@@ -28,7 +28,7 @@
 // # Change
 //
 // [Change] answers real, not shown or within learning. Real needs a difference
-// above a detectable change that was published for the person's sex and age; if
+// above a detectable change that is held here for the person's sex and age; if
 // none was, the verdict is not shown, whatever the difference. Where a practice
 // effect was published, a gain that it covers is within learning, and a gain
 // must stay above the detectable change once the effect is taken off. Results of

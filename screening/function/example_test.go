@@ -23,8 +23,8 @@ func ExampleCompare() {
 	// grip, 17 kg: not flagged by EWGSOP2: low under 16 kg (secondary).
 	// grip, 17 kg: on the flagged side of SDOC: weak under 20 kg (published).
 	// grip, 17 kg: on the flagged side of AWGS 2019: low under 18 kg (secondary).
-	// grip at 72 years: no norm. Dodds 2014 printed figures for 26 to 42 years only.
-	// grip at 72 years: no norm. China 2020 printed figures for 65 to 69 years only.
+	// grip at 72 years: no figure of Dodds 2014 for that age is held here, only for 26 to 42 years.
+	// grip at 72 years: no figure of China 2020 for that age is held here, only for 65 to 69 years.
 }
 
 // A man of 66 after eight weeks: 1.3 s faster in the timed up and go.

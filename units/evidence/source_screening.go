@@ -13,6 +13,7 @@ var screeningSources = []Source{
 	{ID: "ibpc2024", Citation: "Review in Integr Blood Press Control 2024;17:21-37, Table 1 (reprints the AHA contraindication list)", DOI: "10.2147/IBPC.S449086"},
 	{ID: "pelliccia2021", Citation: "Pelliccia A, Sharma S, Gati S, et al. 2020 ESC guidelines on sports cardiology and exercise in patients with cardiovascular disease. Eur Heart J 2021;42(1):17-96", DOI: "10.1093/eurheartj/ehaa605"},
 	{ID: "heiw", Citation: "Health Education and Improvement Wales, GP CPD module on physical activity, chapter 16 'Starting to exercise' (lists absolute contraindications after BACR 2006 and ACSM 2009)"},
+	{ID: "jarm2006", Citation: "Japanese Association of Rehabilitation Medicine. Guideline for safety management in rehabilitation, 2006 (seen through teaching pages)"},
 	{ID: "willey2003", Citation: "Willey KA, Fiatarone Singh MA. Battling insulin resistance in elderly obese people with type 2 diabetes: bring on the heavy weights. Diabetes Care 2003;26(5):1580-1588 (table text seen on the journal's site; article identity recalled)", DOI: "10.2337/diacare.26.5.1580"},
 	{ID: "err_chf", Citation: "European Respiratory Review, table 3 'Contraindications to exercise training in patients with chronic heart failure' (article not identified)"},
 	{ID: "hfrev2023", Citation: "Heart Fail Rev 2023;28(6):1285-1296, table 2 (adapted from ACSM)", DOI: "10.1007/s10741-023-10310-9"},

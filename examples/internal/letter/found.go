@@ -34,13 +34,16 @@ var apart = evidence.Words{
 
 // found says what was found today and what at the assessment, each once.
 func (l Letter) found(p *page.Paper, before screening.Outcome) (today, assessed []string) {
+	known := map[string]bool{}
+	for _, f := range before.Findings {
+		known[finding(p, f)] = true
+	}
 	for _, f := range l.Outcome.Findings {
 		text := finding(p, f)
 		if text == "" || slices.Contains(today, text) || slices.Contains(assessed, text) {
 			continue
 		}
-		old := slices.ContainsFunc(before.Findings, func(b screening.Finding) bool { return page.Same(b.Reason, f.Reason) })
-		if old {
+		if known[text] {
 			assessed = append(assessed, text)
 		} else {
 			today = append(today, text)

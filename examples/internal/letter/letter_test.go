@@ -22,6 +22,7 @@ func well() screening.Profile {
 		Activity: &screening.Activity{DaysPerWeek: 3, Minutes: 30, Intensity: screening.Moderate, Months: 6},
 		Diseases: screening.AskedFor(), Symptoms: screening.AskedFor(), RedFlags: screening.AskedFor(), Conditions: screening.AskedFor(),
 		BP: &screening.BloodPressure{Systolic: 128, Diastolic: 78}, RestingPulse: 66,
+		Falls:   &screening.FallsScreen{Afraid: screening.No, Fell: screening.No, Unsteady: screening.No},
 		Answers: map[screening.Code]screening.Answer{"vertebral_fracture": screening.No, "insulin_or_secretagogue": screening.No},
 	}
 }

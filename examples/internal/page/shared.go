@@ -43,10 +43,7 @@ func Only(list, shared []evidence.Reason) []evidence.Reason {
 }
 
 func holds(list []evidence.Reason, r evidence.Reason) bool {
-	return slices.ContainsFunc(list, func(s evidence.Reason) bool { return Same(s, r) })
-}
-
-// Same reports whether two reasons say the same with the same values.
-func Same(a, b evidence.Reason) bool {
-	return a.Code == b.Code && slices.Equal(a.Args, b.Args) && slices.Equal(a.Facts, b.Facts)
+	return slices.ContainsFunc(list, func(s evidence.Reason) bool {
+		return s.Code == r.Code && slices.Equal(s.Args, r.Args) && slices.Equal(s.Facts, r.Facts)
+	})
 }

@@ -1,0 +1,65 @@
+package screening
+
+import "example.org/posology/units/evidence"
+
+// branch reports the branch of the preparticipation rule, as if all that is not
+// known were yes.
+func (a *assessment) branch() {
+	p := a.p
+	diseases := knownIn(a.items, Unknown, true)
+	symptoms, disease := p.Symptoms.Any() != No, len(diseases) > 0 || !p.Diseases.Asked
+	until, cleared := p.vigorousClearance(diseases)
+	wanted := p.Wanted
+	if wanted == IntensityUnknown {
+		wanted = Vigorous
+		a.out.ask(askFor(askWanted, ""))
+	}
+	if p.Activity == nil {
+		a.out.ask(askFor(askActivity, ""))
+	}
+	b := branchOf(p.Activity.active(), disease, symptoms)
+	need := needOf(b, wanted, cleared)
+	if b == A2 && wanted == Vigorous && cleared {
+		a.out.reviewBy(until)
+		a.lift(diseases)
+	}
+	follows, variant := branchEffect(b, need), plainly
+	needing := diseases
+	for _, it := range a.items {
+		if it.kind == Symptom {
+			needing = append(needing, it)
+		}
+	}
+	hardest, ok := p.coveredAll(needing)
+	if need >= BeforeAny && ok && p.Diseases.Asked && p.Symptoms.Asked {
+		follows, variant = tellModerate.with(Limits{MaxIntensity: hardest}), withClearance
+		a.lift(needing)
+	}
+	if need == BeforeVigorous {
+		variant = vigorously
+	}
+	reason := evidence.Because(branchPrefix+evidence.Code(b.String())+variant, branchFact(b), activeFact, branchMap).With("need", need)
+	if need >= BeforeAny {
+		reason.Facts = append(reason.Facts, referredFact)
+	}
+	reason.Facts = append(reason.Facts, knownFacts(diseases)...)
+	a.out.add(reason, follows)
+	if DiabetesStart(p) == NotNeeded {
+		a.out.add(evidence.Because(adaCode, adaFact), nothingFound)
+	}
+}
+
+// branchEffect is what follows from a branch without a clearance that counts.
+func branchEffect(b Branch, need Need) effect {
+	switch {
+	case b == N3 || b == A3:
+		return askNothing
+	case b == N2:
+		return askNoLoad
+	case need == BeforeVigorous:
+		return ask.with(Limits{MaxIntensity: Moderate})
+	case b == A2:
+		return tell
+	}
+	return nothingFound
+}

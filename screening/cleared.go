@@ -1,0 +1,90 @@
+package screening
+
+import (
+	"cmp"
+	"strings"
+
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// clearances records which clearances count and which do not.
+func (a *assessment) clearances() {
+	for _, c := range a.p.Clearances {
+		reason := evidence.Because(clearanceCode, clearanceFact).With("who", or(c.Who, "somebody unnamed")).With("day", or(c.Day.String(), "a day not given"))
+		why := a.p.void(c)
+		if why == "" {
+			a.out.Clearances = append(a.out.Clearances, c)
+			if !c.names(a.lifted) {
+				why = whyNothing
+			}
+		}
+		if why != "" {
+			reason.Code = voidCode
+			a.out.add(reason.With("why", why), nothingFound)
+			continue
+		}
+		scope := make([]string, len(c.Scope))
+		for i, code := range c.Scope {
+			scope[i] = string(code)
+		}
+		a.out.reviewBy(c.lastDay())
+		a.out.add(reason.With("until", c.lastDay()).With("intensity", c.intensity()).With("scope", strings.Join(scope, ", ")), nothingFound)
+	}
+}
+
+// reviewBy notes a day on which something that counts lapses.
+func (o *Outcome) reviewBy(d units.Day) {
+	o.ReviewBy = min(o.ReviewBy, d)
+}
+
+func or(text, otherwise string) string { return cmp.Or(strings.TrimSpace(text), otherwise) }
+
+// isLiftable reports whether a clearance may lift what follows from e, or answer
+// the need of the branch that it leads to.
+func (e *entry) isLiftable() bool {
+	_, known := knownDiseases[e.code]
+	return e.released != nil || e.kind == Disease || known
+}
+
+// liftable are the codes that make the question about a clearance necessary.
+func liftable() []Code {
+	var codes []Code
+	for i := range entries {
+		if entries[i].isLiftable() {
+			codes = append(codes, entries[i].code)
+		}
+	}
+	return codes
+}
+
+// askClearance asks for the clearance that would lift a hold and is not in
+// force, and for the record of one that was only said.
+func (a *assessment) askClearance() {
+	said := a.p.Answers[askClearance]
+	because := a.uncleared()
+	if said != No && because != "" || said == Yes && len(a.p.Clearances) == 0 {
+		a.out.ask(askFor(askClearance, because))
+	}
+}
+
+// uncleared returns the first code that a clearance may lift and none in force
+// does, "" if there is none.
+func (a *assessment) uncleared() Code {
+	for _, it := range a.items {
+		if !it.isLiftable() {
+			continue
+		}
+		_, lifted := a.p.covered(it.namedBy())
+		_, needed := a.p.covered(it.neededBy())
+		if it.released != nil && !lifted || it.isKnown(true) && !needed {
+			return it.code
+		}
+	}
+	for _, e := range a.p.measured() {
+		if _, lifted := a.p.covered([]Code{e.code}); e.released != nil && !lifted {
+			return e.code
+		}
+	}
+	return ""
+}

@@ -1,0 +1,44 @@
+package screening
+
+// A known is a code of another list that names a disease of the preparticipation
+// rule.
+type known struct {
+	diseases []Code // which a clearance may name in its place
+	memory   bool   // that the rule counts it is from memory: it may forbid, and is not the rule's own answer
+}
+
+// Diseases that codes of other lists name.
+var (
+	ofHeart    = known{diseases: []Code{"cardiac"}}
+	ofVessels  = known{diseases: []Code{"cerebrovascular"}}
+	ofEither   = known{diseases: []Code{"cardiac", "cerebrovascular"}}
+	ofDiabetes = known{diseases: diabetesCodes}
+	ofKidneys  = known{diseases: append([]Code{"renal"}, diabetesCodes...)}
+	recalled   = known{diseases: []Code{"cardiac"}, memory: true}
+)
+
+// knownDiseases are by code. Whoever has one has the disease, whichever list it
+// was told in.
+var knownDiseases = map[Code]known{
+	heartFailure: ofHeart, "decompensated_hf": ofHeart, "heart_failure_nyha_iv": ofHeart,
+	"mi_within_3_weeks": ofHeart, "acute_mi": ofHeart, "unstable_chd": ofHeart, "left_main_disease_untreated": ofHeart,
+	"severe_valve_disease": ofHeart, "severe_symptomatic_aortic_stenosis": ofHeart,
+	"acute_myocarditis": ofHeart, "acute_endocarditis": ofHeart, "acute_pericarditis": ofHeart,
+	"uncontrolled_arrhythmia": ofHeart, "new_atrial_fibrillation": ofHeart,
+
+	"recent_intracranial_bleed": ofVessels, "after_mi_or_stroke": ofEither,
+
+	anyDiabetes: ofDiabetes, "nephropathy": ofKidneys,
+	"npdr_moderate_or_worse": ofDiabetes, "diabetic_retinopathy_severe": ofDiabetes, retinopathyHigh: ofDiabetes,
+
+	"exertional_angina": recalled, "pacemaker": recalled, "icd": recalled,
+	"aortic_or_cerebral_aneurysm": {diseases: []Code{"cardiac", "cerebrovascular", "peripheral_vascular"}, memory: true},
+}
+
+const anyDiabetes Code = "diabetes"
+
+// diabetesSigns are consequences of diabetes alone: who has one has diabetes.
+var diabetesSigns = []Code{"nephropathy", "npdr_moderate_or_worse", "diabetic_retinopathy_severe", retinopathyHigh}
+
+// diabetesTold are the codes by which diabetes may have been told.
+var diabetesTold = append(diabetesCodes[:len(diabetesCodes):len(diabetesCodes)], diabetesSigns...)
