@@ -106,6 +106,9 @@ func (p *planner) weekReasons(days []units.Day) []evidence.Reason {
 		evidence.Because("dose.dates", factTwoWeeks, factRetest, factExpiry),
 		evidence.Because("dose.stop-and-ask"),
 	}
+	if needed := wholeMinutes(p.items); p.r.Minutes > 0 && needed > p.r.Minutes {
+		list = append(list, evidence.Because("dose.minutes-too-few", factChange, factPace, factWarmUp).With("minutes", p.r.Minutes).With("needed", needed))
+	}
 	if n := len(p.r.Days) - len(p.inReview()); n > 0 {
 		list = append(list, evidence.Because("dose.days-past-review", factReviewed).With("review", p.r.Screening.ReviewBy).With("days", n))
 	}

@@ -112,7 +112,9 @@ var standardStart = []exercise.ID{
 // the kit, as in [Prescribe]; no session after the day by which the assessment is
 // to be made anew; at least two days from one session to the next,
 // round the week; no more days than the guideline's row and, unless it asks for
-// fewer, three; a session within its minutes, warm-up included.
+// fewer, three; a session within its minutes, warm-up included, unless they are
+// too few for one set of one exercise: then the session has that alone, and the
+// week says how many minutes it takes.
 //
 // Objective, in this order: as many days as the constraints allow, the
 // earliest; each exercise in the order of wish, with one set; then second sets,

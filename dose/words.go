@@ -157,7 +157,7 @@ var words = evidence.Words{
 	"dose.exercises-assumed": {Clinician: "No exercises were asked for; one was taken for each large movement."},
 	"dose.days-between": {
 		Client:    "Leave at least one day of rest between sessions.",
-		Clinician: "{days} sessions, at least 48 hours apart for the same muscles, round the week.",
+		Clinician: "Sessions: {days}, at least 48 hours apart for the same muscles, round the week.",
 	},
 	"dose.minutes": {Clinician: "{minutes} minutes are a warm-up of {warm-up}, the sets, the shortest rests and two minutes from one exercise to the next."},
 	"dose.familiarise": {
@@ -186,11 +186,11 @@ var words = evidence.Words{
 		Clinician: "{light} of {all} exercises are without a weight or lighter than the source of the goal {goal} asks for: right for learning, too light to build.",
 	},
 	"dose.too-few-days": {
-		Clinician: "{days} sessions fit the days given; the row asks for at least {least}.",
+		Clinician: "Sessions that fit the days given: {days}; the row asks for at least {least}.",
 	},
 	"dose.not-wanted": {Clinician: "{exercise} is not wanted by the client."},
-	"dose.no-minutes": {Clinician: "{exercise} is left out to keep the session within {minutes} minutes."},
-	"dose.fewer-sets": {Clinician: "{sets} sets instead of {whole}, to keep the session within {minutes} minutes."},
+	"dose.no-minutes": {Clinician: "{exercise} is left out to keep to the minutes given, {minutes}."},
+	"dose.fewer-sets": {Clinician: "Sets: {sets} instead of {whole}, to keep to the minutes given, {minutes}."},
 
 	// The class that shares its weights.
 	"dose.rota-slot": {Clinician: "Slots of {seconds} seconds, {rests}: {exercise} of {name} is the longest exercise of the class. {change} seconds from one slot to the next."},

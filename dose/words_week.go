@@ -29,6 +29,11 @@ var weekWords = evidence.Words{
 		Clinician: "Not used: tests of different days give {least} to {most}, about twice as much or more. Ask for a slip of per hand and total, or of kg and lb, and test again.",
 	},
 
+	"dose.minutes-too-few": {
+		Client:    "The time you gave is too short, even for one exercise. With the warm-up it takes {needed} minutes.",
+		Clinician: "The minutes given, {minutes}, are too few for one set of one exercise with its warm-up; the session takes {needed}.",
+	},
+
 	"dose.overdue-review": {
 		Client:    "It is time that we look at your plan together.",
 		Clinician: "The plan was to be looked at by {by}; the day is {day}.",

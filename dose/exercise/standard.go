@@ -109,13 +109,15 @@ func (r rung) implements() []Implement {
 
 // allWarnings lists the row's warnings and those that hold by rule: pain ends
 // any exercise; a weight is taken from chair height and a bar from its rack
-// wherever the exercise does not ask for a lift from the floor; and a band is
-// looked over.
+// wherever the exercise does not ask for a lift from the floor; on the floor a
+// weight lies within reach; and a band is looked over.
 func (r rung) allWarnings() []warning {
 	all := append([]warning{painEnds}, r.warn...)
 	switch {
 	case r.hold == body.OnBand:
 		all = append(all, bandCheck)
+	case r.demands.Has(body.FloorTransfer) && inHand(r.hold) && r.hold != body.OnBar:
+		all = append(all, floorReach)
 	case r.demands.Has(body.PickUpFromFloor):
 	case r.hold == body.OnBar:
 		all = append(all, rackHeight)
