@@ -1,7 +1,6 @@
 package progression_test
 
 import (
-	"errors"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -190,29 +189,14 @@ func TestNextFindsWithoutSteps(t *testing.T) {
 
 // Less company never gives more, and alone nothing is looked for.
 func TestAloneNeverMore(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		before := drawClient(t)
-		before.profile.Setting, before.course.Request.Setting = screening.InGroup, screening.InGroup
-		if !before.drawLog(t) {
-			return
+	neverMore(t, func(_ *rapid.T, p *client) {
+		p.profile.Setting, p.course.Request.Setting = screening.InGroup, screening.InGroup
+	}, func(t *rapid.T, p *client) (string, bool) {
+		p.profile.Setting = screening.Setting(between(t, "less", int(screening.Alone), int(screening.WithHelper)))
+		p.course.Request.Setting = p.profile.Setting
+		if d, err := p.next(); p.profile.Setting == screening.Alone && err == nil && d.Next != nil && d.Next.Finding != nil && d.Next.Finding.MaxSteps > 0 {
+			t.Fatalf("a search alone: %s", tell(d))
 		}
-		after := before
-		after.profile.Setting = screening.Setting(between(t, "less", int(screening.Alone), int(screening.WithHelper)))
-		after.course.Request.Setting = after.profile.Setting
-		was, errBefore := before.next()
-		is, errAfter := after.next()
-		if errors.Is(errBefore, units.ErrConflict) || errors.Is(errAfter, units.ErrConflict) {
-			return
-		}
-		if errBefore != nil || errAfter != nil {
-			t.Fatalf("%v, %v", errBefore, errAfter)
-		}
-		list := breaches(before.course, was, is)
-		if after.profile.Setting == screening.Alone && is.Next != nil && is.Next.Exercise == before.course.Request.Exercise.ID && is.Next.Finding != nil && is.Next.Finding.MaxSteps > 0 {
-			list = append(list, "a search alone")
-		}
-		for _, what := range list {
-			t.Fatalf("%s\nbefore %s\nafter  %s", what, tell(was), tell(is))
-		}
+		return "less company", true
 	})
 }

@@ -27,6 +27,10 @@ type Course struct {
 	// BodyMass, if given, tells how large a step is where the body moves too.
 	BodyMass units.Mass `json:"body_mass,omitzero"`
 	Policy   Policy     `json:"policy,omitzero"`
+	// Sessions are those that the plan had for days that are over, each with whether
+	// it was missed; none where that is not known. Low [Attendance] makes the dose
+	// shorter, and nothing harder.
+	Sessions []PlannedSession `json:"sessions,omitempty"`
 	// Plan are the dates of the plan in force, those that are known. On a day when it
 	// has expired nothing is made harder.
 	Plan dose.Dates `json:"plan,omitzero"`
@@ -122,6 +126,9 @@ func (c Course) Validate() error {
 		bad.Add("/request/day", units.Field("", d, c.Day.String()+", the day of the course", units.ErrConflict))
 	}
 	bad.Add("/policy", c.Policy.Validate())
+	if c.Day.Check() == nil {
+		bad.Add("", checkSessions(c.Sessions, c.Day))
+	}
 	bad.Add("/plan", checkDates(c.Plan))
 	bad.Add("/watched", c.checkWatched())
 	return bad.Err()

@@ -118,6 +118,9 @@ func (n *next) less(s dose.Step, back Return, missed bool) (lessening, error) {
 		n.because("progression.below-three", factSimplify)
 		l.lower = !n.simplify(&l.step)
 	}
+	if err := n.attended(&l); err != nil {
+		return l, err
+	}
 	if n.seen.gates.Advice >= Ease { // what was referred then has been looked at since
 		l.some = true
 		again, err := n.easedAlready()
@@ -135,6 +138,21 @@ func (n *next) less(s dose.Step, back Return, missed bool) (lessening, error) {
 		return l, n.lighten()
 	}
 	return l, nil
+}
+
+// attended takes a set away where half of the planned sessions or fewer were done, so
+// that the plan fits, unless something else takes one: down to one.
+func (n *next) attended(l *lessening) error {
+	a, err := Attendance(n.c.Sessions, n.c.Day)
+	if err != nil || a.Advice < Ease {
+		return err
+	}
+	l.some = true
+	n.d.because(a.Reasons...)
+	if n.seen.gates.Advice < Ease && !n.dayIsLighter() {
+		l.step.Sets = min(l.step.Sets, max(1, n.last().Plan.Sets-1))
+	}
+	return nil
 }
 
 // tooHeavy reports whether the load could not be lifted at all, or not as often

@@ -52,6 +52,9 @@ func (p *client) drawLog(t *rapid.T) bool {
 	p.course.Day, p.course.Request.Day = day, day
 	dropOld(&p.course.Request)
 	p.course.Request.Day = 0 // that of the course, which may be spoilt
+	if seldom(t, "sessions known", 3) {
+		p.course.Sessions = sessions(p.course, between(t, "planned", 0, 9), between(t, "of them done", 0, 9))
+	}
 	if seldom(t, "assessed since", 6) && len(then.Log) > 0 {
 		p.profile.Day = day
 	}

@@ -210,6 +210,17 @@ var daySpoilings = []spoiling{
 		p.course.Day += units.Day(between(t, "more days", 1, 90))
 		return p.course.Day > last(&p.course).Day+7 // within a week nothing is missed, and what was tried in vain becomes older
 	}},
+	{"a session missed", func(t *rapid.T, p *client) bool {
+		list := slices.Clone(p.course.Sessions)
+		p.course.Sessions = list
+		if len(list) == 0 {
+			return false
+		}
+		s := &list[between(t, "session", 0, len(list)-1)]
+		was := s.Missed
+		s.Missed = notNo(t)
+		return was == screening.No
+	}},
 	{"the plan has expired", func(_ *rapid.T, p *client) bool { p.course.Plan.Expires = p.course.Day - 1; return true }},
 	{"the review is over", func(_ *rapid.T, p *client) bool { p.overdue = true; return true }},
 	{"absence not known", func(_ *rapid.T, p *client) bool { p.course.Absence = screening.Unknown; return true }},

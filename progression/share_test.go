@@ -3,6 +3,8 @@ package progression_test
 import (
 	"testing"
 
+	"pgregory.net/rapid"
+
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression"
@@ -70,4 +72,30 @@ func TestNextBoundsAVariantByTheOther(t *testing.T) {
 			t.Errorf("%v: %v, %v, %+v", tt.ceiling, d.Action, d.Change, d.Reasons)
 		}
 	}
+}
+
+// Under a limit on the share of a maximum whoever knows less gives no more.
+func TestShareKnowingLess(t *testing.T) {
+	neverMore(t, func(t *rapid.T, p *client) {
+		p.share = units.Fraction(between(t, "a share", 2, 9)) / 10
+	}, func(t *rapid.T, p *client) (string, bool) {
+		log := p.course.Log
+		v := &log[between(t, "a visit", 0, len(log)-1)]
+		switch between(t, "not known", 0, 3) {
+		case 0:
+			p.course.Request.Estimate = nil
+		case 1:
+			p.course.Request.Performed = nil
+		case 2:
+			return "less known", leaveOut(t, v)
+		default:
+			good := allGood(*v) // else what was bad is no longer known
+			for i := range v.Sets {
+				good = good && v.Sets[i].Effort.Scale() == units.ScaleRIR && v.Sets[i].Effort.Value() >= 1
+				v.Sets[i].Effort = units.Effort{}
+			}
+			return "less known", good
+		}
+		return "less known", true
+	})
 }
