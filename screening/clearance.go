@@ -98,12 +98,13 @@ func (p Profile) covered(codes []Code) (Intensity, bool) {
 	return hardest, hardest != IntensityUnknown
 }
 
-// coveredAll is covered for every one of the items; for none it is false.
+// coveredAll is covered for every one of the items; for none it is false, and
+// with a sign that no clearance lifts.
 func (p Profile) coveredAll(items []item) (Intensity, bool) {
 	hardest := Vigorous
 	for _, it := range items {
 		i, ok := p.covered(it.neededBy())
-		if !ok {
+		if !ok || it.kind == Symptom && it.released == nil {
 			return IntensityUnknown, false
 		}
 		hardest = min(hardest, i)

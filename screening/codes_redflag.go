@@ -61,3 +61,10 @@ var redFlags = []entry{
 	{code: "sudden_back_pain_or_height_loss", kind: RedFlag, meaning: "sudden back pain or loss of height", from: ours("sudden back pain or loss of height may be a fracture of the spine"), effect: seeToday, flag: UrgentReferral},
 	{code: "pelvic_heaviness", kind: RedFlag, meaning: "heaviness or bulge in the pelvis", from: ours("pelvic heaviness is asked about before straining"), effect: ask.with(Limits{NoBreathHolding: true}).avoiding(body.AbdominalPressure)},
 }
+
+// backSigns are red flags that are pain of the back by themselves.
+var backSigns = []Code{
+	"cancer_history_with_new_unremitting_back_pain", "fever_with_severe_back_pain", "fracture_after_minor_trauma_with_osteoporosis",
+	"sudden_back_pain_after_major_injury", "unremitting_night_pain", "back_pain_not_better_at_a_month", "severe_midline_back_pain",
+	"sudden_back_pain_or_height_loss",
+}

@@ -23,7 +23,8 @@ func TestCountedOnlyIfItLifts(t *testing.T) {
 		"murmur and chest pain": {func(p *screening.Profile) {
 			p.Symptoms = screening.AskedFor("known_heart_murmur", "ischaemic_chest_neck_jaw_arm_pain")
 		}, "known_heart_murmur", true},
-		"active, moderate wanted": {func(p *screening.Profile) { p.Diseases, p.Activity = screening.AskedFor("renal"), busy() }, "renal", false},
+		"dizzy spells, which it leaves": {func(p *screening.Profile) { p.Symptoms = screening.AskedFor("dizziness_or_syncope") }, "dizziness_or_syncope", false},
+		"active, moderate wanted":       {func(p *screening.Profile) { p.Diseases, p.Activity = screening.AskedFor("renal"), busy() }, "renal", false},
 		"active, vigorous wanted": {func(p *screening.Profile) {
 			p.Diseases, p.Activity, p.Wanted = screening.AskedFor("renal"), busy(), screening.Vigorous
 		}, "renal", true},

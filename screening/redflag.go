@@ -36,13 +36,6 @@ func together(items []item, atLeast Answer) bool {
 	return false
 }
 
-// backSigns are red flags that are pain of the back by themselves.
-var backSigns = []Code{
-	"cancer_history_with_new_unremitting_back_pain", "fever_with_severe_back_pain", "fracture_after_minor_trauma_with_osteoporosis",
-	"sudden_back_pain_after_major_injury", "unremitting_night_pain", "back_pain_not_better_at_a_month", "severe_midline_back_pain",
-	"sudden_back_pain_or_height_loss",
-}
-
 // backPain says whether the back hurts. A sign that is back pain counts before
 // an answer of no.
 func (p Profile) backPain() Answer {

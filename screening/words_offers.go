@@ -1,17 +1,5 @@
 package screening
 
-import (
-	"maps"
-	"slices"
-	"strings"
-
-	"example.org/posology/units/evidence"
-)
-
-// held marks the reason of a finding whose usual sentence lets more go on than
-// the joined outcome does.
-const held evidence.Code = ".held"
-
 // offered are the reasons whose sentence to the client lets something go on, and
 // how much. Codes stand without their prefix.
 var offered = map[Code]Meanwhile{
@@ -52,71 +40,9 @@ var heldTexts = map[Code]string{
 	glucoseHigh:     "Your sugar is high. Please test for ketones.",
 	glucoseHighest:  "Your sugar is very high. Please test for ketones and ask about your insulin.",
 	glucoseBelowEat: "Please eat something with sugar, and keep somebody near.",
-	ketonesLight:    "The ketones are low enough.",
+	ketonesLight:    "The ketones are low.",
 	sorenessLasting: "Your muscles are still sore; they need a little longer.",
 	unwellToday:     "You are a little under the weather; please rest.",
 
 	untreatedHigh: "", untreatedHigh + ".again": "",
-}
-
-// Offers returns the most that the client's sentence of a reason lets go on,
-// and whether it lets anything go on at all. No finding of an outcome offers more
-// than its Meanwhile.
-func Offers(code evidence.Code) (Meanwhile, bool) {
-	name := unprefixed(code)
-	if most, ok := offered[name]; ok {
-		return most, true
-	}
-	if of, agreed := strings.CutSuffix(string(name), string(withClearance)); agreed && find(Code(of)) != nil {
-		return WithinLimits, true // an agreement that lifted a hold
-	}
-	return MeanwhileUnknown, false
-}
-
-// unprefixed is a reason's code without the package's prefix.
-func unprefixed(code evidence.Code) Code {
-	return Code(strings.TrimPrefix(string(code), string(reasonPrefix)))
-}
-
-// hold leaves out sentences that let more go on than o does, and what is said
-// twice.
-func (o *Outcome) hold() {
-	kept := o.Findings[:0]
-	for _, f := range o.Findings {
-		if most, ok := Offers(f.Reason.Code); ok && most < o.Meanwhile {
-			f.Reason.Code += held
-		}
-		if !slices.ContainsFunc(kept, f.same) {
-			kept = append(kept, f)
-		}
-	}
-	o.Findings = kept
-}
-
-// addHeld adds to w what is said to those who are held in place of each offer.
-func addHeld(w evidence.Words) {
-	for code, wording := range maps.Clone(w) {
-		if _, ok := Offers(code); !ok {
-			continue
-		}
-		name := unprefixed(code)
-		client, own := heldTexts[name]
-		if !own {
-			client = heldText(name)
-		}
-		w[code+held] = evidence.Wording{Client: client, Clinician: wording.Clinician + " What else was found holds it."}
-	}
-}
-
-// heldText is put together for an entry.
-func heldText(name Code) string {
-	code, variant, _ := strings.Cut(string(name), ".")
-	e, about := find(Code(code)), text(Code(code)).about
-	switch {
-	case "."+variant == string(withClearance):
-		return "Your doctor has agreed about " + about + "; the rest comes first."
-	case e.effect.route >= AskFirst:
-		return "Please ask your doctor about " + about + " as well."
-	}
-	return "Thank you for telling us about " + about + "; we come back to it."
 }
