@@ -111,14 +111,15 @@ func clientItems(p *page.Paper, r review.Result) {
 		if next := item.Decision.Next; next != nil {
 			n++
 			reasons := page.Only(why(item.Decision), queries(item.Decision))
-			clientItem(p, n, *next, append(append(reasons, next.Cautions...), next.Reasons...), said)
+			clientItem(p, n, *next, reasons, said)
 		}
 	}
 }
 
 func clientItem(p *page.Paper, n int, item dose.Prescription, why []evidence.Reason, said []string) {
 	p.Line("%d. %s", n, strings.ToUpper(item.Name))
-	p.Each("   ", p.ClientTexts(why), said...)
+	first := p.ClientTexts(why)
+	p.Each("   ", first, said...)
 	if item.Mode != dose.WithoutLoad {
 		p.Say("   Take  ", item.Load.String())
 	}
@@ -130,5 +131,6 @@ func clientItem(p *page.Paper, n int, item dose.Prescription, why []evidence.Rea
 	if rest, ok := item.Rest.Min(); ok && item.Sets > 1 {
 		p.Say("   Rest  ", fmt.Sprintf("at least %d seconds before the next set.", rest))
 	}
+	p.Each("   ", p.ClientTexts(append(item.Cautions, item.Reasons...)), append(first, said...)...)
 	p.Line("")
 }

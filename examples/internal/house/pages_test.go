@@ -82,17 +82,18 @@ func leaves(t *testing.T) []leaf {
 	var list []leaf
 	for _, name := range slices.Sorted(maps.Keys(changes)) {
 		for _, p := range []struct {
-			program string
-			base    []byte
-			into    func(*leaf, []byte) error
+			program, as string
+			base        []byte
+			into        func(*leaf, []byte) error
 		}{
-			{"firstvisit", demo.VillageHall(), firstVisit}, {"review", demo.HomeReview(), reviewed}, {"week", demo.VillageHallBuild(), weekly},
+			{"firstvisit", "firstvisit", demo.VillageHall(), firstVisit}, {"week", "week", demo.VillageHallBuild(), weekly},
+			{"review", "review", demo.HomeReview(), reviewed}, {"review", "review with a pain", demo.HomeReviewRefer(), reviewed},
 		} {
 			file := filepath.Join(t.TempDir(), "case.json")
 			if err := os.WriteFile(file, changed(t, p.base, changes[name]), 0o600); err != nil {
 				t.Fatal(err)
 			}
-			l := leaf{name: p.program + ", " + name, pages: map[string]string{}}
+			l := leaf{name: p.as + ", " + name, pages: map[string]string{}}
 			readers := map[string][]string{"client": {"-for", "client"}, "file": {"-for", "file"}, "doctor": {"-for", "doctor"}, "json": {"-json"}}
 			if p.program == "week" {
 				readers = map[string][]string{"file": nil, "json": {"-json"}}

@@ -50,7 +50,7 @@ func Run(c Case) (Result, error) {
 	r.Overdue = r.InForce.Overdue(c.Review)
 	request, unused := plan.Request(plan.Case(c.planned), first).Usable()
 	r.Unused = unused
-	if r.Items, err = c.decide(l, request, next); err != nil {
+	if r.Items, err = c.decide(l, request, next, attended.Sessions); err != nil {
 		return Result{}, err
 	}
 	if r.Expired = r.InForce.Expired(c.Review); r.Expired {
@@ -135,7 +135,7 @@ func (c *Case) coming() (units.Day, error) {
 }
 
 // decide asks for all exercises at once, so that at most two loads rise.
-func (c Case) decide(l log, r dose.WeekRequest, next units.Day) ([]Item, error) {
+func (c Case) decide(l log, r dose.WeekRequest, next units.Day, sessions []progression.PlannedSession) ([]Item, error) {
 	var items []Item
 	var courses []progression.Course
 	var logs [][]logged
@@ -155,7 +155,7 @@ func (c Case) decide(l log, r dose.WeekRequest, next units.Day) ([]Item, error) 
 		}
 		item.Log = log
 		items, logs = append(items, item), append(logs, visits)
-		courses = append(courses, c.course(ex, log, r, next))
+		courses = append(courses, c.course(ex, log, r, next, sessions))
 	}
 	if err := bad.Err(); err != nil {
 		return nil, unique(err)
@@ -170,9 +170,9 @@ func (c Case) decide(l log, r dose.WeekRequest, next units.Day) ([]Item, error) 
 	return items, nil
 }
 
-func (c Case) course(ex exercise.Exercise, log []progression.Visit, r dose.WeekRequest, next units.Day) progression.Course {
+func (c Case) course(ex exercise.Exercise, log []progression.Visit, r dose.WeekRequest, next units.Day, sessions []progression.PlannedSession) progression.Course {
 	course := progression.Course{
-		Log: log, Day: next, Absence: c.Absence, BodyMass: c.BodyMass, Policy: c.Policy,
+		Log: log, Day: next, Absence: c.Absence, BodyMass: c.BodyMass, Policy: c.Policy, Sessions: sessions,
 		Request: dose.Request{
 			Day: next, Screening: r.Screening, Setting: r.Setting, Exercise: ex, Side: body.Both, Goal: r.Goal, Training: r.Training,
 			Age: r.Age, Phase: r.Phase, Technique: r.Technique(ex.ID), Kit: r.Kit, Guideline: r.Guideline,
