@@ -39,11 +39,9 @@ func clientPaper(w io.Writer, r visit.Result) error {
 	if text := page.LeaveOut(r.Screening.Limits.Avoid); text != "" && r.Week != nil {
 		p.Say("- ", text)
 	}
-	if r.Screening.Route == screening.AskFirst && len(r.Screening.Missing) == 0 {
+	if asks := toDoctor(r).Questions(); r.Screening.Route == screening.AskFirst && len(asks) > 0 {
 		p.Heading("What your doctor is asked")
-		for _, text := range toDoctor(r).Questions() {
-			p.Say("- ", text)
-		}
+		p.Each("- ", asks)
 	}
 	if r.Week == nil {
 		p.Heading("For now")

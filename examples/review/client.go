@@ -76,12 +76,8 @@ func clientFirst(p *page.Paper, r review.Result) {
 	for _, q := range r.Screening.Missing {
 		list = append(list, q.Reason)
 	}
-	for _, item := range r.Items {
-		if item.Decision.Next == nil {
-			list = append(list, item.Decision.Reasons...)
-		}
-	}
 	p.Clients("- ", list)
+	clientPaused(p, r, p.ClientTexts(list))
 	for _, item := range r.Items {
 		if ask := queries(item.Decision); len(ask) > 0 {
 			p.Say("- ", fmt.Sprintf("About the %s on %s:", item.Name, page.Day(last(item).Day)))
@@ -92,11 +88,33 @@ func clientFirst(p *page.Paper, r review.Result) {
 	if text := page.LeaveOut(r.Screening.Limits.Avoid); text != "" && r.Coming != nil {
 		p.Say("- ", text)
 	}
-	if r.Screening.Route == screening.AskFirst && len(r.Screening.Missing) == 0 {
+	if asks := toDoctor(r).Questions(); r.Screening.Route == screening.AskFirst && len(asks) > 0 {
 		p.Heading("What your doctor is asked")
-		for _, text := range toDoctor(r).Questions() {
-			p.Say("- ", text)
+		p.Each("- ", asks)
+	}
+}
+
+// clientPaused says why an exercise is not done for now: with its name, unless it
+// is so for others too.
+func clientPaused(p *page.Paper, r review.Result, said []string) {
+	of := map[string][]string{}
+	var texts []string
+	for _, item := range r.Items {
+		if item.Decision.Next != nil {
+			continue
 		}
+		for _, text := range p.ClientTexts(item.Decision.Reasons) {
+			if len(of[text]) == 0 && !slices.Contains(said, text) {
+				texts = append(texts, text)
+			}
+			of[text] = append(of[text], item.Name)
+		}
+	}
+	for _, text := range texts {
+		if names := of[text]; len(names) == 1 && len(r.Items) > 1 {
+			text = fmt.Sprintf("About the %s: %s", names[0], text)
+		}
+		p.Say("- ", text)
 	}
 }
 

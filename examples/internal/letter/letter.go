@@ -52,12 +52,12 @@ func (l Letter) Write(p *page.Paper) error {
 	list(p, "Readings", l.readings())
 	today, assessed := l.found(p, before)
 	if l.Check != nil {
-		list(p, "Found today, "+page.Day(l.Check.Day), orNothing(today))
+		list(p, "Found today, "+page.Day(l.Check.Day), orNothing(today, "nothing new"))
 	}
-	list(p, "Found at the assessment on "+page.Day(l.Profile.Day), orNothing(assessed))
+	list(p, "Found at the assessment on "+page.Day(l.Profile.Day), orNothing(assessed, "nothing"))
 	list(p, "Operations, fractures and other events", l.events())
-	if !l.Outcome.Limits.IsZero() {
-		list(p, "Limits kept to here", page.LimitLines(l.Outcome.Limits))
+	if limits := page.OwnLimits(l.Outcome); !limits.IsZero() && !l.Stopped {
+		list(p, "Limits kept to here", page.LimitLines(limits))
 	}
 	list(p, "Limits set by others", page.Restrictions(l.Profile, l.Day))
 	var open []evidence.Reason
@@ -99,9 +99,9 @@ func list(p *page.Paper, heading string, lines []string) {
 	}
 }
 
-func orNothing(lines []string) []string {
+func orNothing(lines []string, nothing string) []string {
 	if len(lines) == 0 {
-		return []string{"nothing beyond what stands here"}
+		return []string{nothing}
 	}
 	return lines
 }

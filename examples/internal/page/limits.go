@@ -48,6 +48,12 @@ func contents(r screening.Restriction) []string {
 	return parts
 }
 
+// OwnLimits are the limits without the masses, which [Restrictions] says.
+func OwnLimits(o screening.Outcome) screening.Limits {
+	o.Limits.Masses = nil
+	return o.Limits
+}
+
 // GivenLimits prints for a client what others have asked for, with every mass.
 // The movements to leave are those of [LeaveOut].
 func (p *Paper) GivenLimits(o screening.Outcome, of screening.Profile) {

@@ -28,8 +28,11 @@ func (p *Paper) Summary(s Summary) {
 		p.Say("Overdue   ", text)
 	}
 	p.Say("Route     ", fmt.Sprintf("%s; meanwhile %s", s.Outcome.Route, s.Outcome.Meanwhile))
-	p.Say("Limits    ", strings.Join(LimitLines(s.Outcome.Limits), "; "))
-	for _, text := range Restrictions(s.Profile, s.Day) {
+	others := Restrictions(s.Profile, s.Day)
+	if limits := OwnLimits(s.Outcome); !limits.IsZero() || len(others) == 0 {
+		p.Say("Limits    ", strings.Join(LimitLines(limits), "; "))
+	}
+	for _, text := range others {
 		p.Say("Set by    ", text)
 	}
 	p.Say("Doses     ", doses(s.Items))

@@ -88,13 +88,13 @@ func (c Case) renewed(was dose.Dates, w dose.Week) dose.Dates {
 
 const week = 7 // days
 
-// phase is that of the plan: as the week has it, or as the case does.
+// phase is that of the plan in force: as the case has it, or as the week does.
 func (c Case) phase(first visit.Result) dose.Phase {
 	switch {
-	case first.Week != nil:
-		return first.Week.Phase
 	case c.Phase != dose.PhaseUnknown:
 		return c.Phase
+	case first.Week != nil:
+		return first.Week.Phase
 	}
 	return dose.Familiarise // the one that is looked at soonest
 }
