@@ -109,7 +109,7 @@ var facts = []evidence.Fact{
 	{ID: factIntensity, Value: "under a limit at moderate effort at least 4 in reserve, at light effort more than 5: 1 to 3 in reserve are rated as vigorous",
 		Basis: evidence.Design, From: []evidence.FactID{factReserveBand}},
 	{ID: factSteps, Value: "at most two steps up in weight in one visit while the load is looked for", Basis: evidence.Design},
-	{ID: factLookedAt, Value: "within a visit the weight goes up only where somebody saw the technique of the exercise and is there: never alone, so never overhead or over the face alone either, nor by more than half alone",
+	{ID: factLookedAt, Value: "within a visit the weight goes up only where somebody saw the technique of the exercise and somebody is at hand; alone by no step, small or large, overhead or not",
 		Basis: evidence.Design},
 	{ID: factMost, Value: "restrictions, a limit on the share of a maximum, a beginner's first weight until the technique was seen, and the bound of an exercise that is replaced all hold: the least of them is said with every dose", Basis: evidence.Design},
 	{ID: factShareDone, Value: "without an estimate a limit on the share of 1RM is one on what the sets that were done show at the least: the lower of two equations on at most 10 repetitions to failure, the reserve less 1 and none above 4",

@@ -16,8 +16,9 @@ import (
 // never above Ceiling and never to failure.
 type Finding struct {
 	// MaxSteps are the steps up in one visit that the kit and Ceiling leave. 0:
-	// none, be it that none is left, that nobody saw the technique, or that the
-	// person is alone; the load is looked for all the same, from visit to visit.
+	// none, be it that none is left, that nobody saw the technique, that the
+	// person is alone, or that the day is a lighter one; the load is looked for
+	// all the same, from visit to visit.
 	MaxSteps int        `json:"max_steps"`
 	Ceiling  units.Mass `json:"ceiling,omitzero"` // per implement; 0: none beyond the kit
 }
@@ -88,11 +89,12 @@ const (
 func (f *Frame) search(p *Prescription, steps int, ceiling units.Mass) {
 	left, top := f.stepsUp(p.Load, steps, ceiling)
 	step := func(code evidence.Code) evidence.Reason {
-		return evidence.Because(code, factSteps, factUncountable).With("steps", left).With("most", asTaken(top))
+		return evidence.Because(code, factSteps, factUncountable).With("exercise", f.r.Exercise.ID).With("steps", left).With("most", asTaken(top))
 	}
 	var why evidence.Reason
 	switch {
-	case left == 0:
+	case left == 0 || f.r.Screening.Limits.Lighten.AtMostLast:
+		left, top = 0, p.Load
 		why = evidence.Because(noStep, factSteps).With("most", asTaken(top))
 	case !f.r.Technique.Made():
 		left, why = 0, evidence.Because(unseenStep, factLookedAt).With("setting", f.r.Setting)
@@ -111,9 +113,11 @@ func (f *Frame) search(p *Prescription, steps int, ceiling units.Mass) {
 	p.Reasons = append(p.Reasons, why)
 }
 
-// lookedAt reports whether somebody saw the technique of the exercise and is
-// there, without which no weight goes up within a visit.
-func (f *Frame) lookedAt() bool { return f.r.Technique.Made() && f.r.Setting > screening.Alone }
+// mayRise reports whether a weight may go up within the visit: somebody saw the
+// technique of the exercise and is there, on a day that is no lighter one.
+func (f *Frame) mayRise() bool {
+	return f.r.Technique.Made() && f.r.Setting > screening.Alone && !f.r.Screening.Limits.Lighten.AtMostLast
+}
 
 // raise lets the search of p begin with a heavier load, and says why.
 func (f *Frame) raise(p *Prescription, load equipment.Load, why evidence.Reason) {

@@ -97,6 +97,7 @@ func drawVisit(t *rapid.T) visit {
 		v.profile.BP = &screening.BloodPressure{Systolic: systolic, Diastolic: systolic - rapid.IntRange(30, 60).Draw(t, "pulse pressure")}
 	}
 	v.drawTest(t)
+	v.drawDone(t)
 	return v
 }
 
@@ -114,6 +115,25 @@ func drawKit(t *rapid.T) equipment.Kit {
 		kit.Dumbbells = append(kit.Dumbbells, equipment.Dumbbell{Mass: units.Marked{Mass: units.Mass(m) * units.Kilogram / 2}, Count: 2})
 	}
 	return kit
+}
+
+// drawDone gives an exercise with a mass some sets that were done.
+func (v *visit) drawDone(t *rapid.T) {
+	ex := v.request.Exercise
+	if ex.Hold == body.Unloaded || ex.Hold == body.OnBand {
+		return
+	}
+	for range rapid.IntRange(0, 2).Draw(t, "sets done") {
+		s := setlog.Set{
+			Day: firstDay, Exercise: ex.ID, Side: v.request.Side, Hold: ex.Hold, Reps: rapid.IntRange(1, 20).Draw(t, "done"),
+			Load:   units.Mass(rapid.IntRange(1, 60).Draw(t, "load done")) * units.Kilogram / 2,
+			Effort: units.Must(units.InReserve(float64(rapid.IntRange(0, 10).Draw(t, "left")))),
+		}
+		if ex.Hold == body.OneEachHand {
+			s.Stated = body.PerHand
+		}
+		v.request.Done = append(v.request.Done, s)
+	}
 }
 
 // drawTest gives an exercise that allows it a test set.
@@ -180,6 +200,16 @@ func worsenings(v visit) []worsening {
 		all = append(all, worsening{"higher pressure", func(t *rapid.T, v *visit) {
 			v.profile.BP = &screening.BloodPressure{Systolic: p.BP.Systolic + rapid.IntRange(1, 20).Draw(t, "more"), Diastolic: p.BP.Diastolic}
 		}})
+	}
+	if done := v.request.Done; len(done) > 0 {
+		fewer := slices.Clone(done)
+		fewer[0].Reps = max(1, fewer[0].Reps-1)
+		unrated := slices.Clone(done)
+		unrated[0].Effort = units.Effort{}
+		all = append(all,
+			worsening{"a set less known", func(_ *rapid.T, v *visit) { v.request.Done = done[1:] }},
+			worsening{"fewer repetitions done", func(_ *rapid.T, v *visit) { v.request.Done = fewer }},
+			worsening{"a reserve not noted", func(_ *rapid.T, v *visit) { v.request.Done = unrated }})
 	}
 	if v.request.Technique.Made() {
 		all = append(all, worsening{"technique not seen", func(_ *rapid.T, v *visit) { v.request.Technique = dose.Observation{} }})

@@ -137,12 +137,12 @@ func (r Request) each(l screening.MassLimit) units.Mass {
 }
 
 // massCautions say which limits there are on the mass, and what they leave of
-// the kit.
+// the kit. They name the exercise: what binds one is not to be said of all.
 func (f *Frame) massCautions() []evidence.Reason {
 	var list []evidence.Reason
 	for _, l := range f.r.massLimits() {
-		list = append(list, evidence.Because("dose.restriction", "screening.restriction").
-			With("author", cmp.Or(l.Author, "Somebody unnamed")).With("most", l.Max.Short(units.Down)+f.heldAs(l)).With("place", place(l)))
+		list = append(list, evidence.Because("dose.restriction", "screening.restriction").With("exercise", f.r.Exercise.ID).
+			With("author", cmp.Or(l.Author, "somebody unnamed")).With("most", l.Max.Short(units.Down)+f.heldAs(l)).With("place", place(l)))
 	}
 	if f.mostSaid() == 0 {
 		return list
@@ -151,7 +151,8 @@ func (f *Frame) massCautions() []evidence.Reason {
 	if err != nil {
 		return list // no weight at all, and no dose
 	}
-	return append(list, evidence.Because("dose.most", factMost).With("most", asTaken(allowed)).With("limit", f.most))
+	return append(list, evidence.Because("dose.most", factMost).
+		With("exercise", f.r.Exercise.ID).With("most", asTaken(allowed)).With("limit", f.most))
 }
 
 // mostSaid returns the most per implement, nought where the kit ends below it.

@@ -51,14 +51,14 @@ func TestLimitsAreSaid(t *testing.T) {
 		not  string
 	}{
 		"every limit that binds the work": {press, units.Kilogram, []string{
-			"Surgeon A asked for no more than 1 kg in each hand, for the right shoulder.",
-			"Doctor B asked for no more than 6 kg in both hands together, for the lower back.",
+			"No more than 1 kg in each hand for the right shoulder, as Surgeon A asked.",
+			"No more than 6 kg in both hands together for the lower back, as Doctor B asked.",
 			"Take no more than 1 kg in each hand.",
 		}, "Doctor C"},
-		"in every mode, and nobody named": {trained, 5 * units.Kilogram, []string{"Somebody unnamed asked for no more than 5 kg, for the whole body.", "Take no more than 5 kg."}, "each hand"},
-		"a beginner's first weight":       {beginner, units.Kilogram, []string{"Take no more than 1 kg in each hand."}, "asked for"},
+		"in every mode, and nobody named": {trained, 5 * units.Kilogram, []string{"No more than 5 kg for the whole body, as somebody unnamed asked.", "Take no more than 5 kg."}, "each hand"},
+		"a beginner's first weight":       {beginner, units.Kilogram, []string{"Take no more than 1 kg in each hand."}, " asked."},
 		"none":                            {free, 0, nil, "no more than"},
-		"a share of the maximum":          {share, units.Must(share.Estimate.Cautious().Scale(0.4, units.Down)), []string{"Take no more than 4 kg."}, "asked for"},
+		"a share of the maximum":          {share, units.Must(share.Estimate.Cautious().Scale(0.4, units.Down)), []string{"Take no more than 4 kg."}, " asked."},
 	} {
 		begun := prescribe(t, tt.r)
 		low, _ := begun.Span.Min()
@@ -276,4 +276,20 @@ func heaviest(table *equipment.Table, p dose.Prescription) units.Mass {
 		each = gap.To.Each
 	}
 	return each
+}
+
+// Where both sides work with the weaker side's estimate, the other side's limit
+// binds too.
+func TestTheOtherSidesLimit(t *testing.T) {
+	r := weekOf(0)
+	r.Exercises = []exercise.ID{"one-arm-dumbbell-row"}
+	weak, strong := row(t), row(t)
+	weak.Side = body.Left
+	r.Estimates = []onerm.Estimate{estimateOf(t, weak, 8, 8, 2), estimateOf(t, strong, 10, 8, 2)}
+	free := firstWeek(t, r).Sessions[0].Items[0]
+	r.Screening.Limits.Masses = []screening.MassLimit{{Region: body.Shoulder, Side: body.Right, Max: units.Kilogram, Author: "a clinician"}}
+	item := firstWeek(t, r).Sessions[0].Items[0]
+	if free.Load.Each <= units.Kilogram || free.Side != body.Both || item.Side != body.Both || item.Load.Each > units.Kilogram || item.Most != units.Kilogram {
+		t.Errorf("%v of %v without the limit; with it %v of %v", free.Side, free.Load.Each, item.Side, item.Load.Each)
+	}
 }

@@ -111,8 +111,10 @@ func (p *planner) doseSide(ex exercise.Exercise, side body.Side) (Prescription, 
 	if side == body.Both {
 		r.Estimate, note = p.estimate(ex)
 	}
-	if r.Estimate != nil {
-		r.Side = r.Estimate.Side
+	if r.Estimate != nil { // of the weaker side; the limits of both bind
+		both := *r.Estimate
+		both.Side = side
+		r.Estimate = &both
 	}
 	if err := r.validate(); err != nil {
 		return Prescription{}, err
@@ -183,7 +185,7 @@ func (p *planner) raiseHeaviest() {
 	for i, item := range p.items {
 		ex, _ := p.r.Catalogue.Get(item.Exercise)
 		f := p.frames[item.Exercise]
-		if !ex.Heaviest || item.Finding == nil || !f.lookedAt() || p.performed(ex, item.Side) != nil {
+		if !ex.Heaviest || item.Finding == nil || !f.mayRise() || p.performed(ex, item.Side) != nil {
 			continue // a set that was done is never gone above
 		}
 		load, err := f.table.Nearest(most, equipment.Policy{Ceiling: item.Finding.Ceiling})

@@ -85,22 +85,21 @@ var words = evidence.Words{
 	"dose.from-band":       {Clinician: "Load from the band, {share} of the best estimate: beyond the equation's studied range."},
 	easyStep: {
 		Client:    "If a set ends clearly easy, you may take the next weight up for the next set: {most} at most.",
-		Clinician: "Load-finding: one step up while sets end clearly easy, never to failure; steps in a visit: {steps}, to {most} at most.",
+		Clinician: "{exercise}, load-finding: one step up while sets end clearly easy, never to failure; steps in a visit: {steps}, to {most} at most.",
 	},
 	countedStep: {
 		Client:    "If you could have done more than 5 more in a set, you may take the next weight up for the next set: {most} at most.",
-		Clinician: "Load-finding: one step up while sets leave more than 5, never to failure; steps in a visit: {steps}, to {most} at most.",
+		Clinician: "{exercise}, load-finding: one step up while sets leave more than 5, never to failure; steps in a visit: {steps}, to {most} at most.",
 	},
 	noStep: {
-		Client:    "Please stay with this weight this time.",
 		Clinician: "Load-finding without a step up within the visit: limits, the band of the row or the kit end at {most}.",
 	},
 	unseenStep: {
-		Client:    "Please stay with this weight for now. Show us the movement first; then we look for the next weight together.",
+		Client:    "Please stay with the weight named for now. Show us the movement first; then we look for the next one together.",
 		Clinician: "Load-finding without a step up within the visit: nobody has seen the technique of this exercise; setting: {setting}.",
 	},
 	aloneStep: {
-		Client:    "Please stay with this weight while you are alone. With somebody beside you, you may try the next one.",
+		Client:    "Please stay with the weight named while you are alone. Once somebody is with you, ask us about the next one.",
 		Clinician: "Load-finding without a step up within the visit: nobody is there; setting: {setting}.",
 	},
 	"dose.cautious-end": {Clinician: "Best estimate {best}; the dose starts from its cautious end, {cautious}."},
@@ -142,12 +141,12 @@ var words = evidence.Words{
 		Clinician: "Standing work with a firm support within reach: the hands have their place in the movement, or the person walks.",
 	},
 	"dose.restriction": {
-		Client:    "{author} asked for no more than {most}, for the {place}.",
-		Clinician: "A restriction by {author}, {place}: no more than {most}.",
+		Client:    "No more than {most} for the {place}, as {author} asked.",
+		Clinician: "{exercise}: a restriction by {author}, {place}, no more than {most}.",
 	},
 	"dose.most": {
 		Client:    "Take no more than {most}.",
-		Clinician: "Limits end at {limit} per implement; of this kit: {most}.",
+		Clinician: "{exercise}: limits end at {limit} per implement; of this kit: {most}.",
 	},
 
 	// The week.

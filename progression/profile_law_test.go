@@ -98,7 +98,7 @@ func breaches(c progression.Course, was, is progression.Decision) []string {
 	alike := b.Load.Each == a.Load.Each && b.Reserve.Least > a.Reserve.Least && b.Phase == a.Phase
 	check(!alike || b.Count <= a.Count || shownBefore(c, *b), "count rises with more in reserve")
 	if b.Finding != nil && a.Finding != nil {
-		check(reached(c, *b) <= reached(c, *a), "steps lead to more")
+		check(reached(c.Request.Kit, *b) <= reached(c.Request.Kit, *a), "steps lead to more")
 		check(b.Finding.Ceiling == a.Finding.Ceiling || b.Finding.Ceiling > 0 && (a.Finding.Ceiling == 0 || b.Finding.Ceiling <= a.Finding.Ceiling), "ceiling rises")
 	}
 	heavier := was.Change == progression.MoreLoad || was.Change == progression.FindLoad
@@ -106,12 +106,6 @@ func breaches(c progression.Course, was, is progression.Decision) []string {
 	check(heavier || is.Change != progression.FindLoad || b.Finding == nil, "the load is looked for where it was not")
 	check(is.Action != progression.Progress || was.Action != progression.EaseOff || hasReason(was, "progression.above-limit"), "progress where it was eased")
 	return list
-}
-
-// reached is the heaviest weight that the steps of p lead to.
-func reached(c progression.Course, p dose.Prescription) units.Mass {
-	table := units.Must(c.Request.Kit.Compile(p.Hold))
-	return stepsUp(table, p.Load.Each, *p.Finding, p.Finding.MaxSteps)
 }
 
 // shownBefore reports whether the last visit, as it was before anything was worse,

@@ -153,6 +153,15 @@ func stepsUp(table *equipment.Table, each units.Mass, f dose.Finding, steps int)
 	return each
 }
 
+// reached is the weight that the steps of a dose lead to at most.
+func reached(kit equipment.Kit, p dose.Prescription) units.Mass {
+	table, err := kit.Compile(p.Hold)
+	if err != nil {
+		return units.MaxMass
+	}
+	return stepsUp(table, p.Load.Each, *p.Finding, p.Finding.MaxSteps)
+}
+
 func other(t *rapid.T, table *equipment.Table, each units.Mass) units.Mass {
 	load, err := table.Nearest(each+units.Mass(between(t, "other", -10, 10))*units.Kilogram/2, equipment.Policy{})
 	if err != nil {
