@@ -81,7 +81,7 @@ func keptWords() evidence.Words {
 func harderWords() evidence.Words {
 	return evidence.Words{
 		"progression.one-more-set":   {Client: "One set more than before.", Clinician: "One set more, towards those that the plan builds up to; load and repetitions stay."},
-		"progression.more-reps":      {Clinician: "{aim} with the same load, to work up to {top} before more load."},
+		"progression.more-reps":      {Client: "A little more of the same.", Clinician: "{aim} with the same load, to work up to {top} before more load."},
 		"progression.find-on":        {Client: "That still looks easy: you may try the next weight.", Clinician: "Every set left more than can be counted: go on looking for the load."},
 		"progression.found":          {Clinician: "The load was found: {load} each."},
 		"progression.shown":          {Client: "Well done: time for the next weight.", Clinician: "{reps} repetitions with surely {surely} in reserve show {next} each for {count} in the reserve asked for."},
@@ -95,7 +95,7 @@ func harderWords() evidence.Words {
 		"progression.note-pain":      {Client: "Please note whether anything hurt, then and the next morning.", Clinician: "Pain was not recorded in full (during, after, next morning, trend): the dose is kept."},
 		"progression.note-range":     {Client: "Please note whether it moves as far as before.", Clinician: "Range of movement was not recorded: the dose is kept."},
 		"progression.note-signs":     {Client: "Please note whether anything else showed during the sets.", Clinician: "What showed during the sets was not recorded: the dose is kept."},
-		"progression.show-technique": {Client: "Please show us the movement next time; then the weight may go up.", Clinician: "Nobody has seen the technique within four weeks: at most repetitions go up."},
+		"progression.show-technique": {Client: "Please show us the movement next time; then we can go further.", Clinician: "Nobody has seen the technique within four weeks: at most repetitions go up."},
 		"progression.more-reserve":   {Clinician: "{reps} repetitions are reached; more left in reserve would show {next}."},
 		"progression.limit":          {Client: "This is the most weight for you for now.", Clinician: "The next weight, {next} each, lies above the most allowed, {most}: repetitions within the range, nothing further."},
 		"progression.variant-waits":  {Client: "Something new comes at one of the next visits: one new exercise at a time.", Clinician: "A harder variant, {exercise}, waits: enough exercises are new at this visit. The dose stays."},

@@ -115,7 +115,7 @@ func TestPapersSayWhatMatters(t *testing.T) {
 		args []string
 		want []string
 	}{
-		{[]string{"-for", "client"}, []string{"Take 10 kg dumbbell in both hands", "Well done. A little more of the same before we add weight.", "We go by how it feels", "About the seated hammer curl on Friday 5 March 2027: Please tell us which weight you used.", "by Tuesday 20 April 2027"}},
+		{[]string{"-for", "client"}, []string{"Take 10 kg dumbbell in both hands", "A little more of the same.", "We go by how it feels", "About the seated hammer curl on Friday 5 March 2027: Please tell us which weight you used.", "by Tuesday 20 April 2027"}},
 		{[]string{"-for", "file"}, []string{"6 kg to 10 kg: 66.7 % of the weight held, 6.1 % of all that is moved", "published guidance is 2 to 10 %", "missed: Friday 12 February 2027", "Logged with 4 kg where 2 kg was planned", "during 6", "the range ends at 20", "Review by Tuesday 20 April 2027", "SOURCES"}},
 		{[]string{"-for", "doctor"}, []string{"Treated hypertension", "during 6", "training does not wait for an answer", "Training goes on within the limits named", "in their own words: “carry a full watering can"}},
 		{[]string{"-for", "client", "-case", refer}, []string{"Before you go on with the weights, somebody should have a look"}},
