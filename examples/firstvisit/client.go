@@ -1,12 +1,9 @@
 package main
 
 import (
-	"fmt"
 	"io"
-	"strings"
 
 	"example.org/posology/dose"
-	"example.org/posology/dose/exercise"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/visit"
 	"example.org/posology/screening"
@@ -24,14 +21,7 @@ func clientPaper(w io.Writer, r visit.Result) error {
 	p.Note(r.Note)
 	p.Para("What you want to be able to do, in your own words: " + page.Quoted(r.Task) + ".")
 	p.Heading("First")
-	var findings []evidence.Reason
-	for _, f := range r.Screening.Findings {
-		findings = append(findings, f.Reason)
-	}
-	p.Clients("- ", findings)
-	for _, q := range r.Screening.Missing {
-		p.Clients("- ", []evidence.Reason{q.Reason})
-	}
+	p.Clients("- ", page.ToClient(r.Screening))
 	if r.Week != nil {
 		p.Clients("- ", page.WhyUnused(r.Week.Unused))
 	}
@@ -63,7 +53,7 @@ func clientWeek(p *page.Paper, week dose.Week) {
 	p.Each("- ", said)
 	p.Heading("What you do each time")
 	for i, item := range items {
-		clientItem(p, i+1, item, said)
+		p.ClientItem(i+1, item, nil, said)
 	}
 	p.Heading("Good to know")
 	for _, b := range week.Beside {
@@ -71,22 +61,4 @@ func clientWeek(p *page.Paper, week dose.Week) {
 	}
 	p.Clients("- ", week.Reasons)
 	p.Say("- ", "We look at this plan together again by "+page.Day(week.Review)+".")
-}
-
-// clientItem prints one exercise; what was said for all is not said again.
-func clientItem(p *page.Paper, n int, item dose.Prescription, said []string) {
-	p.Line("%d. %s", n, strings.ToUpper(item.Name))
-	if item.Mode != dose.WithoutLoad {
-		p.Say("   Take  ", item.Load.String())
-	}
-	p.Say("   Do    ", page.Amount(item)+".")
-	if ex, ok := exercise.Standard().Get(item.Exercise); ok {
-		p.Say("   How   ", ex.How)
-	}
-	p.Say("   Stop  ", page.WhenToStop(item))
-	if rest, ok := item.Rest.Min(); ok && item.Sets > 1 {
-		p.Say("   Rest  ", fmt.Sprintf("at least %d seconds before the next set.", rest))
-	}
-	p.Each("   ", p.ClientTexts(append(item.Cautions, item.Reasons...)), said...)
-	p.Line("")
 }

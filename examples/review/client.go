@@ -4,15 +4,11 @@ import (
 	"fmt"
 	"io"
 	"slices"
-	"strings"
 
-	"example.org/posology/dose"
-	"example.org/posology/dose/exercise"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/review"
 	"example.org/posology/progression"
 	"example.org/posology/screening"
-	"example.org/posology/units/evidence"
 )
 
 // clientPaper is short, kind and in large steps: how it goes on.
@@ -67,15 +63,11 @@ func clientFirst(p *page.Paper, r review.Result) {
 	p.Heading("First")
 	list := append(slices.Clone(r.Overdue), r.Attended.Answer.Reasons...)
 	list = append(list, page.WhyUnused(r.Unused)...)
-	names, _ := waiting(r)
-	for _, f := range r.Screening.Findings {
-		if f.Route >= screening.Tell || names == "" { // no praise beside what somebody has to look at
-			list = append(list, f.Reason)
-		}
+	found := r.Screening
+	if names, _ := waiting(r); names != "" || r.Coming == nil { // no praise beside what holds
+		found.Findings = slices.DeleteFunc(slices.Clone(found.Findings), func(f screening.Finding) bool { return f.Route < screening.Tell })
 	}
-	for _, q := range r.Screening.Missing {
-		list = append(list, q.Reason)
-	}
+	list = append(list, page.ToClient(found)...)
 	p.Clients("- ", list)
 	clientPaused(p, r, p.ClientTexts(list))
 	for _, item := range r.Items {
@@ -129,26 +121,7 @@ func clientItems(p *page.Paper, r review.Result) {
 		if next := item.Decision.Next; next != nil {
 			n++
 			reasons := page.Only(why(item.Decision), queries(item.Decision))
-			clientItem(p, n, *next, reasons, said)
+			p.ClientItem(n, *next, reasons, said)
 		}
 	}
-}
-
-func clientItem(p *page.Paper, n int, item dose.Prescription, why []evidence.Reason, said []string) {
-	p.Line("%d. %s", n, strings.ToUpper(item.Name))
-	first := p.ClientTexts(why)
-	p.Each("   ", first, said...)
-	if item.Mode != dose.WithoutLoad {
-		p.Say("   Take  ", item.Load.String())
-	}
-	p.Say("   Do    ", page.Amount(item)+".")
-	if ex, ok := exercise.Standard().Get(item.Exercise); ok {
-		p.Say("   How   ", ex.How)
-	}
-	p.Say("   Stop  ", page.WhenToStop(item))
-	if rest, ok := item.Rest.Min(); ok && item.Sets > 1 {
-		p.Say("   Rest  ", fmt.Sprintf("at least %d seconds before the next set.", rest))
-	}
-	p.Each("   ", p.ClientTexts(append(item.Cautions, item.Reasons...)), append(first, said...)...)
-	p.Line("")
 }

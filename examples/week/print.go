@@ -10,6 +10,7 @@ import (
 	"example.org/posology/examples/internal/plan"
 	"example.org/posology/examples/internal/visit"
 	"example.org/posology/units"
+	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
 
@@ -113,8 +114,11 @@ func amount(item dose.Prescription) string {
 	if item.Measure != exercise.Repetitions {
 		text += " " + item.Measure.String()
 	}
-	if item.OneSided {
+	switch {
+	case item.OneSided && item.Side == body.Both:
 		text += ", each side"
+	case item.OneSided:
+		text += fmt.Sprintf(", %s side", item.Side)
 	}
 	return text
 }

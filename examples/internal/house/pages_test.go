@@ -33,6 +33,9 @@ var changes = map[string]change{
 	"a limit on the back, and a note": {
 		"profile/restrictions": `[{"author": "Doctor C", "day": "2026-10-02", "until": "2027-12-31", "region": "lower back", "max_mass": "4.5 kg", "note": "nothing from the floor"}]`,
 	},
+	"a shoulder spared": {
+		"profile/restrictions": `[{"author": "Surgeon B", "region": "shoulder", "side": "right", "max_mass": "0.2 kg"}]`,
+	},
 	"two limits": {
 		"profile/restrictions": `[{"author": "Surgeon B", "region": "shoulder", "side": "left", "max_mass": "3 kg"}, {"author": "Doctor C", "region": "knee", "side": "right", "max_mass": "6 kg", "non_weight_bearing": true}]`,
 	},

@@ -98,6 +98,7 @@ func checkItems(t *testing.T, l leaf) {
 		if strings.Contains(l.flat("client"), "We leave "+item.Name+" out") {
 			t.Errorf("%s is left out, and has a dose", item.Name)
 		}
+		oneSide := item.OneSided && item.Side != body.Both
 		if i+1 >= len(parts) {
 			continue // no page for clients
 		}
@@ -109,6 +110,9 @@ func checkItems(t *testing.T, l leaf) {
 		}
 		if looks := look.MatchString(before) || look.MatchString(own); looks && l.profile.Setting <= screening.Alone {
 			t.Errorf("%s: somebody alone is offered a step", item.Name)
+		}
+		if oneSide && (strings.Contains(own, "each side") || !strings.Contains(own, item.Side.String()+" side only")) {
+			t.Errorf("%s is for the %s side alone, and the client reads %q", item.Name, item.Side, own)
 		}
 		checkMasses(t, l, item, own)
 	}

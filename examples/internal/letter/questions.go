@@ -76,7 +76,7 @@ func (l Letter) Questions() []string {
 	}
 	switch l.Outcome.Route {
 	case screening.Emergency:
-		ask(takeOver)
+		return []string{takeOver} // the rest comes later
 	case screening.SameDay:
 		ask(seeToday)
 	}

@@ -57,6 +57,23 @@ func ruleLines(r screening.Rules) []string {
 	return lines
 }
 
+// ToClient returns what a client reads of an outcome: what was found and what is
+// to be asked, in an emergency nothing but that.
+func ToClient(o screening.Outcome) []evidence.Reason {
+	var list []evidence.Reason
+	for _, f := range o.Findings {
+		if o.Route < screening.Emergency || f.Route == o.Route {
+			list = append(list, f.Reason)
+		}
+	}
+	if o.Route < screening.Emergency {
+		for _, q := range o.Missing {
+			list = append(list, q.Reason)
+		}
+	}
+	return list
+}
+
 func listed(codes []screening.Code) string {
 	if len(codes) == 0 {
 		return ""
