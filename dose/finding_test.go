@@ -27,6 +27,7 @@ func TestStepsWithinAVisit(t *testing.T) {
 	}{
 		"two":                    {func(*dose.Request) {}, 2, "dose.load-finding", "2 kg at most"},
 		"one under the limit":    {func(r *dose.Request) { restrict(r, 1900*units.Gram) }, 1, "dose.load-finding", "1 kg at most"},
+		"one up to the limit":    {func(r *dose.Request) { restrict(r, units.Kilogram) }, 1, "dose.load-finding", "1 kg at most"},
 		"none under the limit":   {func(r *dose.Request) { restrict(r, 900*units.Gram) }, 0, "dose.no-step", ""},
 		"one in the kit":         {func(r *dose.Request) { r.Kit = pairs(3, 4) }, 1, "dose.load-finding", "4 kg at most"},
 		"none in the kit":        {func(r *dose.Request) { r.Kit = pairs(3) }, 0, "dose.no-step", ""},
@@ -151,6 +152,8 @@ func TestHeaviestIsRaisedWhereSomebodyLooks(t *testing.T) {
 		"not seen":         {func(r *dose.WeekRequest) { r.Seen = nil }, units.Kilogram / 2, 0},
 		"alone":            {func(r *dose.WeekRequest) { r.Setting = screening.Alone }, units.Kilogram / 2, 0},
 		"another was seen": {func(r *dose.WeekRequest) { r.Seen[0].Exercise = "one-arm-dumbbell-row" }, units.Kilogram / 2, 0},
+		"a lighter day":    {func(r *dose.WeekRequest) { r.Screening.Limits = screening.LighterSession() }, units.Kilogram / 2, 0},
+		"to the kit's end": {func(r *dose.WeekRequest) { r.Kit = pairs(0.5, 4) }, 4 * units.Kilogram, 0},
 		"under a limit": {func(r *dose.WeekRequest) {
 			r.Screening.Limits.Masses = []screening.MassLimit{{Region: body.Knee, Side: body.Both, Max: 3 * units.Kilogram, Author: "a clinician"}}
 		}, 3 * units.Kilogram, 0},
@@ -169,6 +172,9 @@ func TestHeaviestIsRaisedWhereSomebodyLooks(t *testing.T) {
 		}
 		if has(item.Reasons, "dose.heaviest") != (tt.load > units.Kilogram/2) {
 			t.Errorf("%s: %v", name, item.Reasons)
+		}
+		if gap, more := units.Must(r.Kit.Compile(item.Hold)).Next(item.Load.Each); more != (item.Next != nil) || more && item.Next.To.Each != gap.To.Each {
+			t.Errorf("%s: next %+v", name, item.Next)
 		}
 		n := 0
 		for _, why := range item.Reasons {

@@ -100,9 +100,9 @@ func (r Request) liftsSurely() units.Mass {
 	return max(best[body.Both], best[r.Side])
 }
 
-// shows returns the maximum that one set shows at the least, by the lower of
-// the house equations within their range; nought for a set of no known reserve, or
-// one that says nothing any more.
+// shows returns the maximum that one set shows at the least, by the house
+// equation that gives less up to 10 repetitions; nought for a set of no known
+// reserve, or one that says nothing any more.
 func (r Request) shows(s setlog.Set) units.Mass {
 	each, err := s.Each()
 	rir, unrated := s.Effort.RIR()
@@ -112,15 +112,11 @@ func (r Request) shows(s setlog.Set) units.Mass {
 	least, _ := rir.Min()
 	left := min(max(0, least-reserveError), uncountable-reserveError)
 	reps := min(float64(s.Reps)+float64(left), aboutTen)
-	most := units.MaxMass
-	for _, formula := range []onerm.Formula{onerm.Epley, onerm.Brzycki} {
-		oneRM, err := formula.OneRM(each, reps)
-		if err != nil {
-			return 0
-		}
-		most = min(most, oneRM)
+	oneRM, err := onerm.Brzycki.OneRM(each, reps)
+	if err != nil {
+		return 0
 	}
-	return most
+	return oneRM
 }
 
 // massLimits are the limits of screening on work that the exercise does.

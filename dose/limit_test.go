@@ -40,6 +40,8 @@ func TestLimitsAreSaid(t *testing.T) {
 	trained = tested(t, trained, 10, 8, 1)
 	trained.Screening.Limits.Masses = []screening.MassLimit{limit(body.WholeBody, body.Both, 5, "")}
 	free := seen(t)
+	atTheTop := seen(t)
+	restrict(&atTheTop, 10*units.Kilogram)
 	beginner := row(t)
 	beginner.Exercise, beginner.Side = exerciseOf(t, "lateral-raise"), body.Both
 	share := tested(t, seen(t), 10, 8, 1)
@@ -57,6 +59,7 @@ func TestLimitsAreSaid(t *testing.T) {
 		}, "Doctor C"},
 		"in every mode, and nobody named": {trained, 5 * units.Kilogram, []string{"No more than 5 kg for the whole body, as somebody unnamed asked.", "Take no more than 5 kg."}, "each hand"},
 		"a beginner's first weight":       {beginner, units.Kilogram, []string{"Take no more than 1 kg in each hand."}, " asked."},
+		"the heaviest there is":           {atTheTop, 10 * units.Kilogram, []string{"Take no more than 10 kg."}, "each hand"},
 		"none":                            {free, 0, nil, "no more than"},
 		"a share of the maximum":          {share, units.Must(share.Estimate.Cautious().Scale(0.4, units.Down)), []string{"Take no more than 4 kg."}, " asked."},
 	} {
@@ -146,6 +149,7 @@ func TestShareLimitWithoutEstimate(t *testing.T) {
 		}, units.Kilogram},
 		"the body moves, too heavy": {pairs(2, 4), 0.8, func(r *dose.Request) { r.Exercise, r.Side = squat, body.Both }, 0},
 		"its own first weight":      {pairs(2, 4), 0.8, func(r *dose.Request) { r.Exercise, r.Side = exerciseOf(t, "one-dumbbell-hinge"), body.Both }, 2 * units.Kilogram},
+		"both at once, for the one": {pairs(1, 2, 3), 0.4, func(r *dose.Request) { s := doneSet(5, 12, left(3)); s.Side = body.Both; r.Done = []setlog.Set{s} }, 2666 * units.Gram},
 		"both sides": {pairs(1, 2, 3), 0.4, func(r *dose.Request) {
 			weak := doneSet(3, 12, left(3))
 			weak.Side, r.Side = body.Left, body.Both
@@ -291,5 +295,14 @@ func TestTheOtherSidesLimit(t *testing.T) {
 	item := firstWeek(t, r).Sessions[0].Items[0]
 	if free.Load.Each <= units.Kilogram || free.Side != body.Both || item.Side != body.Both || item.Load.Each > units.Kilogram || item.Most != units.Kilogram {
 		t.Errorf("%v of %v without the limit; with it %v of %v", free.Side, free.Load.Each, item.Side, item.Load.Each)
+	}
+}
+
+// A set that was done frees what a share limits, and nothing that a surgeon does.
+func TestARestrictionIsNotFreedByASet(t *testing.T) {
+	r := seen(t)
+	restrict(&r, units.Kilogram/4)
+	if c := barred(t, r, dose.ErrTooHeavy); has(c.Free, "dose.free-by-set") {
+		t.Errorf("%v", c.Free)
 	}
 }
