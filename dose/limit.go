@@ -36,8 +36,8 @@ func (f *Frame) bound() {
 	}
 	switch share := f.r.Screening.Limits.MaxFraction; {
 	case share <= 0:
-	case f.r.estimated(): // said where the load is worked out
-		tighten(share1RM(f.r.Estimate.Cautious(), share))
+	case f.r.estimated(): // said where the load is worked out; of two lower bounds the higher holds
+		tighten(share1RM(max(f.r.Estimate.Cautious(), f.r.liftsSurely()), share))
 	default:
 		tighten(f.underShare(share))
 	}

@@ -306,3 +306,30 @@ func TestARestrictionIsNotFreedByASet(t *testing.T) {
 		t.Errorf("%v", c.Free)
 	}
 }
+
+// Both a test and what was done since bound a maximum from below, so the higher
+// bound holds: whoever does not know of the test is allowed no more.
+func TestShareLimitByTheHigherBound(t *testing.T) {
+	for name, tt := range map[string]struct {
+		done units.Mass // in sets of 10 to failure, which show 4/3 of it
+		most units.Mass
+	}{"nothing done": {0, 0}, "less than tested": {3, 0}, "more than tested": {9, 12 * units.Kilogram * 8 / 10}} {
+		r := tested(t, row(t), 6, 8, 1)
+		r.Screening.Limits.MaxFraction = 0.8
+		want := units.Must(r.Estimate.Cautious().Scale(0.8, units.Down))
+		if tt.most > 0 {
+			want = tt.most
+		}
+		if tt.done > 0 {
+			r.Done = []setlog.Set{doneSet(float64(tt.done), 10, units.Must(units.InReserve(0)))}
+		}
+		f, err := dose.NewFrame(r)
+		if err != nil || f.Ceiling() != want {
+			t.Errorf("%s: %v, want %v, %v", name, f.Ceiling(), want, err)
+		}
+		r.Estimate = nil
+		if unknown, err := dose.NewFrame(r); err == nil && unknown.Ceiling() > max(f.Ceiling(), units.Kilogram) {
+			t.Errorf("%s: %v without the test", name, unknown.Ceiling())
+		}
+	}
+}

@@ -85,13 +85,32 @@ func unsound(c progression.Course, d progression.Decision) []string {
 	}
 	check(n.Measure != 1 || n.Reserve.Least >= limits.MinReserve, "less reserve than the limit")
 	if e := c.Request.Estimate; e != nil && limits.MaxFraction > 0 && !hasReason(d, "progression.return-anew") && !hasReason(d, "progression.return-assessed") {
-		share, err := n.Load.Each.Share(e.Cautious())
+		share, err := n.Load.Each.Share(max(e.Cautious(), showsMost(c)))
 		check(err == nil && share <= limits.MaxFraction+1e-9, "a share above the limit")
 	}
 	if limits.Lighten.AtMostLast {
 		check(n.Load.Each <= heaviestDone(*last(&c)), "heavier than the last on a lighter day")
 	}
 	return list
+}
+
+// showsMost is the most that any set of the log or before it can show as a maximum, at
+// ten repetitions to failure or fewer.
+func showsMost(c progression.Course) units.Mass {
+	most := units.Mass(0)
+	add := func(s setOf) {
+		each := units.Must(s.Each())
+		most = max(most, units.Must(each.Scale(4./3, units.Up)))
+	}
+	for _, v := range c.Log {
+		for _, s := range v.Sets {
+			add(s)
+		}
+	}
+	if s := c.Request.Performed; s != nil {
+		add(*s)
+	}
+	return most
 }
 
 func mostCount(v progression.Visit) int {
