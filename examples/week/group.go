@@ -65,7 +65,7 @@ func printClass(w io.Writer, c plan.ClassCase, r plan.ClassResult) error {
 func printGiven(s *sheet, r plan.ClassResult) {
 	first := true
 	for _, m := range r.Members {
-		for _, text := range page.Restrictions(m.Profile, m.Profile.Day) {
+		for _, text := range page.Restrictions(m.Profile) {
 			if first {
 				s.heading("Limits set by others")
 				first = false

@@ -57,7 +57,7 @@ func printScreening(s *sheet, v visit.Result) {
 	if text := page.LeaveOut(o.Limits.Avoid); text != "" {
 		s.say("- ", text)
 	}
-	for _, text := range page.Restrictions(v.Profile, max(o.Day, o.Today)) {
+	for _, text := range page.Restrictions(v.Profile) {
 		s.say("- ", text)
 	}
 }

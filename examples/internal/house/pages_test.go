@@ -36,6 +36,9 @@ var changes = map[string]change{
 	"a shoulder spared": {
 		"profile/restrictions": `[{"author": "Surgeon B", "region": "shoulder", "side": "right", "max_mass": "0.2 kg"}]`,
 	},
+	"a limit that ends between assessment and review": {
+		"profile/restrictions": `[{"author": "Surgeon B", "until": "2027-02-15", "region": "elbow", "side": "left", "max_mass": "2.5 kg"}]`,
+	},
 	"two limits": {
 		"profile/restrictions": `[{"author": "Surgeon B", "region": "shoulder", "side": "left", "max_mass": "3 kg"}, {"author": "Doctor C", "region": "knee", "side": "right", "max_mass": "6 kg", "non_weight_bearing": true}]`,
 	},

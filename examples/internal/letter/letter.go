@@ -59,7 +59,7 @@ func (l Letter) Write(p *page.Paper) error {
 	if limits := page.OwnLimits(l.Outcome); !limits.IsZero() && !l.Stopped {
 		list(p, "Limits kept to here", page.LimitLines(limits))
 	}
-	list(p, "Limits set by others", page.Restrictions(l.Profile, l.Day))
+	list(p, "Limits set by others", page.Restrictions(l.Profile))
 	var open []evidence.Reason
 	for _, q := range l.Outcome.Missing {
 		open = append(open, q.Reason)

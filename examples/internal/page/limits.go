@@ -9,11 +9,11 @@ import (
 	"example.org/posology/units/body"
 )
 
-// Restrictions says to a clinician what was set by others and is in force on a
-// day: who set it, when, for which region and side, and what it is.
-func Restrictions(p screening.Profile, day units.Day) []string {
+// Restrictions says to a clinician what was set by others and was in force at the
+// assessment: who set it, when, for which region and side, and what it is.
+func Restrictions(p screening.Profile) []string {
 	var lines []string
-	for _, r := range inForce(p, day) {
+	for _, r := range inForce(p) {
 		when := ", on a day not given"
 		if !r.Day.IsZero() {
 			when = ", " + Day(r.Day)
@@ -64,7 +64,7 @@ func (p *Paper) GivenLimits(o screening.Outcome, of screening.Profile) {
 
 func given(o screening.Outcome, p screening.Profile) []string {
 	lines := MassLimits(o.Limits)
-	for _, r := range inForce(p, max(o.Day, o.Today)) {
+	for _, r := range inForce(p) {
 		if r.NonWeightBearing {
 			lines = append(lines, fmt.Sprintf("%s asked: put no weight on %s.", author(r.Author), yours(r.Region, r.Side)))
 		}
@@ -84,10 +84,12 @@ func MassLimits(l screening.Limits) []string {
 	return lines
 }
 
-func inForce(p screening.Profile, day units.Day) []screening.Restriction {
+// inForce are the restrictions that the assessment took into its limits: those
+// bind until it is made anew.
+func inForce(p screening.Profile) []screening.Restriction {
 	var list []screening.Restriction
 	for _, r := range p.Restrictions {
-		if r.Until.IsZero() || r.Until >= day {
+		if r.Until.IsZero() || r.Until >= p.Day {
 			list = append(list, r)
 		}
 	}
