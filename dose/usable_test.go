@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
+	"pgregory.net/rapid"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
@@ -103,6 +104,52 @@ func TestUsable(t *testing.T) {
 			t.Errorf("%s: %d and %d kept, %d not", tt.name, len(kept.Estimates), len(kept.Performed), len(unused))
 		}
 	}
+}
+
+// Where the kit has nothing to be held so, that is said of the exercise; the test
+// is not doubted for it.
+func TestUsableWithoutAKit(t *testing.T) {
+	r := weekOf(2)
+	e, s := curlTest(t, 6, 0)
+	r.Kit, r.Estimates, r.Performed = equipment.Kit{}, []onerm.Estimate{e}, []setlog.Set{s}
+	if kept, unused := r.Usable(); len(unused) > 0 || len(kept.Estimates) != 1 || len(kept.Performed) != 1 {
+		t.Errorf("%+v", unused)
+	}
+}
+
+// Whatever order the tests come in, the same ones are used; what is used stays
+// usable, and what is not used does not move the plan.
+func TestUsableProperties(t *testing.T) {
+	rapid.Check(t, func(rt *rapid.T) {
+		r := weekOf(2)
+		r.Kit, r.Exercises = fine(), []exercise.ID{"seated-hammer-curl"}
+		r.Screening.TestsFrom = plus(-30)
+		for range rapid.IntRange(0, 6).Draw(rt, "tests") {
+			e, s := curlTest(t, float64(rapid.IntRange(4, 25).Draw(rt, "half kg"))/2, rapid.SampledFrom([]int{-90, -40, -20, -10, 0, 0, 3}).Draw(rt, "day"))
+			r.Estimates, r.Performed = append(r.Estimates, e), append(r.Performed, s)
+		}
+		kept, unused := r.Usable()
+		if again, more := kept.Usable(); len(more) > 0 || len(again.Estimates) != len(kept.Estimates) || len(again.Performed) != len(kept.Performed) {
+			rt.Fatalf("not usable any more: %+v", more)
+		}
+		if len(kept.Estimates)+len(kept.Performed)+len(unused) != len(r.Estimates)+len(r.Performed) {
+			rt.Fatalf("%d, %d and %d", len(kept.Estimates), len(kept.Performed), len(unused))
+		}
+		turned := r
+		turned.Estimates, turned.Performed = slices.Clone(r.Estimates), slices.Clone(r.Performed)
+		slices.Reverse(turned.Estimates)
+		slices.Reverse(turned.Performed)
+		back, _ := turned.Usable()
+		slices.Reverse(back.Estimates)
+		if diff := cmp.Diff(string(units.Must(json.Marshal(kept.Estimates))), string(units.Must(json.Marshal(back.Estimates)))); diff != "" {
+			rt.Fatalf("by order: %s", diff)
+		}
+		whole, without := firstWeek(rt, r), firstWeek(rt, kept)
+		whole.Unused, without.Unused = nil, nil
+		if diff := cmp.Diff(string(units.Must(json.Marshal(whole))), string(units.Must(json.Marshal(without)))); diff != "" {
+			rt.Fatalf("what is not used moves the plan: %s", diff)
+		}
+	})
 }
 
 // What is not used has words and facts, and goes through JSON strictly.

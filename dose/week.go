@@ -123,7 +123,8 @@ var standardStart = []exercise.ID{
 //
 // An exercise that cannot be dosed is replaced by a gentler one that can, or
 // left out; either way it is listed with its reasons, as is one for which the
-// minutes do not suffice. The error is [ErrNotScreened], a [*ConstraintError]
+// minutes do not suffice. Tests of strength and sets that say nothing of the day,
+// or are doubtful, are listed and not used ([WeekRequest.Usable]). The error is [ErrNotScreened], a [*ConstraintError]
 // where nothing at all can be dosed, and [units.FieldErrors] for bad fields.
 func PlanWeek(r WeekRequest) (Week, error) {
 	week := Week{Task: r.Task}

@@ -182,8 +182,8 @@ func TestRounding(t *testing.T) {
 		t.Errorf("%v in %v", e.OneRM, e.Interval)
 	}
 	rapid.Check(t, func(t *rapid.T) {
-		s := set(rapid.IntRange(1, 7).Draw(t, "reps"), float64(rapid.IntRange(0, 3).Draw(t, "reserve")))
-		s.Load = units.Mass(rapid.Int64Range(1, int64(100*units.Kilogram)).Draw(t, "load"))
+		s := set(rapid.IntRange(1, 6).Draw(t, "reps"), float64(rapid.IntRange(0, 3).Draw(t, "reserve")))
+		s.Load = units.Mass(rapid.Int64Range(int64(units.Kilogram/10), int64(100*units.Kilogram)).Draw(t, "load"))
 		e, err := onerm.FromSet(s, press(s.Hold), man)
 		if err != nil {
 			t.Fatal(err)
@@ -192,6 +192,16 @@ func TestRounding(t *testing.T) {
 		high, _ := e.Interval.Max()
 		if low%units.Gram != 0 || high%units.Gram != 0 || e.Validate() != nil {
 			t.Fatalf("%v in %v", e.OneRM, e.Interval)
+		}
+		s.Reps++
+		other, err := onerm.FromSet(s, press(s.Hold), man)
+		if err != nil {
+			t.Fatal(err)
+		}
+		both, err := onerm.Combine(e, other)
+		low, _ = both.Interval.Min()
+		if err != nil || both.Cautious()%units.Gram != 0 || low%units.Gram != 0 {
+			t.Fatalf("%v from %v in %v, %v", both.OneRM, both.Cautious(), both.Interval, err)
 		}
 	})
 }

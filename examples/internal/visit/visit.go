@@ -3,6 +3,7 @@ package visit
 import (
 	"errors"
 	"strconv"
+	"strings"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
@@ -135,6 +136,9 @@ func (r *Result) estimate(c Case) error {
 	person := onerm.Person{Age: c.Profile.Age, Sex: c.Profile.Sex, Training: c.Training}
 	catalogue := exercise.Standard()
 	var bad units.FieldErrors
+	if err := person.Validate(); err != nil && len(c.Tests) > 0 {
+		return err // the training status: age and sex were screened
+	}
 	for i, set := range c.Tests {
 		at := "/tests/" + strconv.Itoa(i)
 		if err := set.Validate(); err != nil {
@@ -152,10 +156,21 @@ func (r *Result) estimate(c Case) error {
 			continue
 		}
 		if err != nil {
-			bad.Add(at, err)
+			bad.Add("", placed(at, err))
 			continue
 		}
 		r.Estimates = append(r.Estimates, estimate)
 	}
 	return bad.Err()
+}
+
+// placed turns the places of an estimate's errors into those of the case.
+func placed(at string, err error) error {
+	var all units.FieldErrors
+	all.Add("", err)
+	places := strings.NewReplacer("/set/", at+"/", "/exercise/", at+"/exercise/")
+	for _, f := range all {
+		f.Path = places.Replace(f.Path)
+	}
+	return all.Err()
 }
