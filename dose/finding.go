@@ -17,8 +17,7 @@ import (
 type Finding struct {
 	// MaxSteps are the steps up in one visit that the kit and Ceiling leave. 0:
 	// none, be it that none is left, that nobody saw the technique, that the
-	// person is alone, or that the day is a lighter one; the load is looked for
-	// all the same, from visit to visit.
+	// person is alone, or that the day is a lighter one. A reason says which.
 	MaxSteps int        `json:"max_steps"`
 	Ceiling  units.Mass `json:"ceiling,omitzero"` // per implement; 0: none beyond the kit
 }

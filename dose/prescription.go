@@ -118,7 +118,7 @@ type Prescription struct {
 	Assumed   bool         `json:"assumed,omitzero"` // the row was chosen here, not asked for
 	Aim       guideline.ID `json:"aim,omitzero"`     // the row of the goal that this start leads to
 
-	Cautions []evidence.Reason `json:"cautions,omitempty"` // what ends a set, what needs help
+	Cautions []evidence.Reason `json:"cautions,omitempty"` // what ends a set, what needs help, which limits bind
 	Reasons  []evidence.Reason `json:"reasons,omitempty"`  // why this dose
 }
 

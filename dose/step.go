@@ -26,7 +26,8 @@ type Step struct {
 	Lowering float64 `json:"lowering,omitzero"`
 	Pausing  float64 `json:"pausing,omitzero"`
 	// Steps is how often the weight may go up within the visit while the load is
-	// looked for, from Load on, 2 at most; 0: it is not looked for.
+	// looked for, from Load on, 2 at most, and fewer or none where limits, the kit,
+	// an unseen technique or nobody at hand leave no more; 0: it is not looked for.
 	Steps int `json:"steps,omitzero"`
 }
 
