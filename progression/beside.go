@@ -24,17 +24,20 @@ func (j Jump) big() bool {
 // alone reports whether nobody is at hand.
 func (n *next) alone() bool { return n.c.Request.Setting < screening.WithHelper }
 
-// barredAlone reports whether the step is not taken since nobody is at hand: it is
-// big, and the log does not show the weight itself, or it would bring more over head
-// or face than was lifted before.
+// barredAlone reports whether the step is not taken since nobody is at hand.
 func (n *next) barredAlone(j Jump) bool {
-	if !n.alone() {
-		return false
-	}
-	known := n.again && j.To.Each == n.jump.To.Each
+	return n.alone() && (n.bigUnknown(j) || n.aboveLifted(j))
+}
+
+// bigUnknown reports a big step to a weight that the log does not show itself.
+func (n *next) bigUnknown(j Jump) bool {
+	return j.big() && !(n.again && j.To.Each == n.jump.To.Each)
+}
+
+// aboveLifted reports a step to more over head or face than was lifted before.
+func (n *next) aboveLifted(j Jump) bool {
 	demands := n.c.Request.Exercise.Demands
-	above := demands.Has(body.Overhead) || demands.Has(body.OverFace)
-	return !known && j.big() || above && j.To.Each > n.heaviest()
+	return (demands.Has(body.Overhead) || demands.Has(body.OverFace)) && j.To.Each > n.heaviest()
 }
 
 // heaviest returns the heaviest weight in the log.
@@ -63,8 +66,11 @@ func (n *next) waitsForSomebody() bool {
 func (n *next) byOneself(s dose.Step) (Decision, error) {
 	n.unattended = true
 	code := evidence.Code("progression.look-beside")
-	if n.barredAlone(*n.jump) {
+	switch {
+	case n.bigUnknown(*n.jump):
 		code = "progression.step-beside"
+	case n.aboveLifted(*n.jump):
+		code = "progression.above-beside"
 	}
 	n.d.because(evidence.Because(code, factBeside).With("next", n.jump.To.Each).With("share", n.jump.External).With("moved", movedText(n.jump.Moved)))
 	if n.seen.gates.Advice == Raise {

@@ -36,6 +36,11 @@ func as(t failer, c *progression.Course, id string) {
 	}
 }
 
+// waits reports whether a heavier weight is said to wait for somebody.
+func waits(d progression.Decision) bool {
+	return hasReason(d, "progression.step-beside") || hasReason(d, "progression.look-beside") || hasReason(d, "progression.above-beside")
+}
+
 // A big step, a search within a visit, and anything heavier over head or face
 // than was done before, come only with somebody beside; alone the dose goes on
 // with repetitions, and says why.
@@ -64,12 +69,12 @@ func TestNextBeside(t *testing.T) {
 			c := rowCourse(t, 4, 4.25)
 			as(t, &c, "dumbbell-shoulder-press")
 			return c
-		}, progression.MoreLoad, progression.MoreReps, "progression.step-beside"},
+		}, progression.MoreLoad, progression.MoreReps, "progression.above-beside"},
 		{"from 4 to 4.25 kg over the face", func(t *testing.T) progression.Course {
 			c := rowCourse(t, 4, 4.25)
 			as(t, &c, "dumbbell-floor-press")
 			return c
-		}, progression.MoreLoad, progression.MoreReps, "progression.step-beside"},
+		}, progression.MoreLoad, progression.MoreReps, "progression.above-beside"},
 		{"overhead, and done before", func(t *testing.T) progression.Course {
 			c := rowCourse(t, 4, 4.25)
 			as(t, &c, "dumbbell-shoulder-press")
@@ -97,7 +102,7 @@ func TestNextBeside(t *testing.T) {
 			if setting == screening.Alone {
 				want = tt.alone
 			}
-			if d.Change != want || (setting == screening.Alone && tt.why != "") != hasReason(d, "progression.step-beside") && !hasReason(d, "progression.look-beside") {
+			if d.Change != want || (setting == screening.Alone && tt.why != "") != waits(d) {
 				t.Errorf("%s, %v: %v, %v, %+v", tt.name, setting, d.Action, d.Change, d.Reasons)
 			}
 			if setting == screening.Alone && tt.why != "" && !hasReason(d, tt.why) {
@@ -121,7 +126,7 @@ func TestNextAloneGoesOn(t *testing.T) {
 			t.Fatalf("%v, %v: %v × %d", d.Action, d.Change, d.Next.Load.Each, d.Next.Sets)
 		}
 		if d.Action == progression.Hold {
-			if !hasReason(d, "progression.step-beside") && !hasReason(d, "progression.look-beside") {
+			if !waits(d) {
 				t.Errorf("held without a way out: %+v", d.Reasons)
 			}
 			break

@@ -24,7 +24,13 @@ import (
 // reserve than can be counted it goes on finding the load.
 //
 // Every dose comes from [dose.Frame.Continue], so that no limit is loosened, and
-// every load-rise waits for technique that somebody saw. The weaker side leads.
+// every load-rise waits for technique that somebody saw. Alone no load is looked
+// for, no step of more than half of the weight held, or a tenth of all that is
+// moved, is taken, and nothing heavier than was lifted before goes over head or
+// face: repetitions and pace take its place, and the decision says what waits. A
+// new exercise begins with its lightest weight. Where attendance is low a set is
+// taken away; on an assessment whose review is over, nothing is prescribed; a plan
+// that has expired is made no harder. The weaker side leads.
 // A log needs no more than the visits of the last four weeks, four at the least,
 // those since the last assessment, and the latest at which a set was done and at
 // which somebody watched.

@@ -5,6 +5,8 @@ import (
 	"slices"
 	"testing"
 
+	"pgregory.net/rapid"
+
 	"example.org/posology/dose"
 	"example.org/posology/progression"
 	"example.org/posology/units"
@@ -120,4 +122,54 @@ func TestCourseWatched(t *testing.T) {
 			t.Errorf("%+v: %v", tt.watched, err)
 		}
 	}
+}
+
+// Whatever the exercises of a visit: two loads rise at most and one exercise is new,
+// two while somebody watches; whatever does not wait is as Next decides it.
+func TestSessionKeepsItsCounts(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		watched := rapid.Bool().Draw(t, "watched")
+		most := 1
+		if watched {
+			most = 2
+		}
+		var courses []progression.Course
+		for range between(t, "courses", 2, 5) {
+			p := drawClient(t)
+			if !p.drawLog(t) {
+				continue
+			}
+			c, err := p.today()
+			if err != nil {
+				t.Fatalf("screening: %v", err)
+			}
+			if watched {
+				c.Watched = dose.Observation{Who: "a colleague", Day: c.Day}
+			}
+			if _, err := progression.Next(c); err == nil {
+				courses = append(courses, c)
+			}
+		}
+		list, err := progression.Session(courses)
+		if err != nil {
+			t.Fatalf("Session: %v", err)
+		}
+		rising, changed, stopped := 0, 0, false
+		for i, d := range list {
+			alone := nextOf(t, courses[i])
+			stopped = stopped || alone.Action == progression.StopAndRefer
+			if d.Change == progression.MoreLoad {
+				rising++
+			}
+			if d.Action == progression.ChangeVariant {
+				changed++
+			}
+			if waits := alone.Change == progression.MoreLoad || alone.Action == progression.ChangeVariant; !waits && !stopped && d.Action != progression.StopAndRefer && text(t, d) != text(t, alone) {
+				t.Fatalf("%d waits for nothing: %s\nalone %s", i, tell(d), tell(alone))
+			}
+		}
+		if rising > 2 || changed > most {
+			t.Fatalf("%d rise, %d are new", rising, changed)
+		}
+	})
 }

@@ -3,6 +3,7 @@ package simulate_test
 import (
 	"math/rand/v2"
 	"slices"
+	"strings"
 	"testing"
 
 	"example.org/posology/dose"
@@ -249,7 +250,7 @@ func (c check) beside(l *ledger) {
 	}
 	l.alone++
 	for _, r := range c.d.Reasons {
-		if r.Code == "progression.step-beside" || r.Code == "progression.look-beside" {
+		if strings.HasSuffix(string(r.Code), "-beside") {
 			l.beside++
 			c.want(c.d.Next.Load.Each <= c.before.Plan.Load.Each, "a step that waits, taken")
 		}
@@ -272,7 +273,7 @@ func (c check) saysWhy() {
 		switch r.Code {
 		case "progression.limit", "progression.kit-ends", "progression.too-far", "progression.more-reserve", "progression.familiarising",
 			"progression.maintain", "progression.settle-first", "progression.nothing-done", "progression.tried", "progression.resumed", "progression.ask-first", "progression.fewer-reps", "progression.note-effort",
-			"progression.step-beside", "progression.look-beside":
+			"progression.step-beside", "progression.look-beside", "progression.above-beside":
 			stands = true
 		}
 	}
