@@ -263,25 +263,6 @@ func TestWeakerSideLeads(t *testing.T) {
 	}
 }
 
-// Where both sides are allowed less than the lightest weight, neither is dosed,
-// and the exercise is among those left out.
-func TestBothSidesTooHeavy(t *testing.T) {
-	r := weekOf(0)
-	r.Exercises, r.Kit = []exercise.ID{"one-arm-dumbbell-row", "dead-bug"}, pairs(4)
-	for _, side := range []body.Side{body.Left, body.Right} {
-		r.Screening.Limits.Masses = append(r.Screening.Limits.Masses, screening.MassLimit{Region: body.Shoulder, Side: side, Max: units.Kilogram, Author: "a surgeon"})
-	}
-	w := firstWeek(t, r)
-	for _, item := range w.Sessions[0].Items {
-		if item.Exercise == "one-arm-dumbbell-row" || item.Sets == 0 {
-			t.Errorf("%+v", item)
-		}
-	}
-	if len(w.LeftOut) != 1 || w.LeftOut[0].Exercise != "one-arm-dumbbell-row" || !has(w.LeftOut[0].Reasons, "dose.too-heavy") {
-		t.Errorf("left out: %+v", w.LeftOut)
-	}
-}
-
 func TestWeekErrors(t *testing.T) {
 	tests := []struct {
 		name  string

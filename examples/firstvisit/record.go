@@ -45,7 +45,7 @@ func summary(r visit.Result) page.Summary {
 	}
 	if w := r.Week; w != nil {
 		s.Open = append(s.Open, page.OpenTests(w.Unused)...)
-		s.Items, s.Dates = w.Sessions[0].Items, page.Dates(dose.Dates{Review: w.Review, Retest: w.Retest, Expires: w.Expires}, s.Day)
+		s.Items, s.Dates = w.Sessions[0].Items, page.Dates(w.Dates(), s.Day)
 	}
 	return s
 }

@@ -79,7 +79,7 @@ func (r *Result) stop() {
 // review does not stand in for a test of strength: that stays due where there
 // was none under the plan in force.
 func (c Case) renewed(was dose.Dates, w dose.Week) dose.Dates {
-	is := dose.Dates{Review: w.Review, Retest: w.Retest, Expires: w.Expires}
+	is := w.Dates()
 	if !slices.ContainsFunc(c.Tests, func(s setlog.Set) bool { return s.Day > c.Began }) {
 		is.Retest = was.Retest
 	}
