@@ -244,6 +244,8 @@ func (n *next) endSooner() {
 // ends.
 func (n *next) upTo() int { return n.end(n.alone()) }
 
+// end is upTo for somebody who is alone or not: alone repetitions go on to where
+// bridging ends, or until they show the next weight, since it is not tried.
 func (n *next) end(alone bool) int {
 	top, _ := n.out.Span.Max()
 	need := n.repsBefore()
