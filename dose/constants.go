@@ -12,29 +12,35 @@ import (
 // Facts of this package's own. What guidelines and equations state is listed
 // by their packages.
 const (
-	factRest        evidence.FactID = "dose.rest"
-	factDays        evidence.FactID = "dose.days"
-	factReserve     evidence.FactID = "dose.start-reserve"
-	factReserveBand evidence.FactID = "dose.reserve-1-to-3"
-	factUncountable evidence.FactID = "dose.uncountable-reserve"
-	factIntensity   evidence.FactID = "dose.intensity-reserve"
-	factHackett     evidence.FactID = "dose.reserve-error"
-	factSteps       evidence.FactID = "dose.finding-steps"
-	factBlindCap    evidence.FactID = "dose.finding-under-cap"
-	factTempo       evidence.FactID = "dose.tempo"
-	factHeld        evidence.FactID = "dose.held-or-walked"
-	factPace        evidence.FactID = "dose.walking-pace"
-	factChange      evidence.FactID = "dose.change-between-exercises"
-	factGap         evidence.FactID = "dose.days-between"
-	factFewerLater  evidence.FactID = "dose.fewer-later"
-	factSlots       evidence.FactID = "dose.equal-slots"
-	factMaintain    evidence.FactID = "dose.maintain"
-	factPerformed   evidence.FactID = "dose.from-performed"
-	factContinued   evidence.FactID = "dose.continued"
-	factTwoWeeks    evidence.FactID = "dose.familiarise-two-weeks"
-	factRetest      evidence.FactID = "dose.retest"
-	factExpiry      evidence.FactID = "dose.expiry"
-	factWarmUp      evidence.FactID = "dose.warm-up"
+	factRest         evidence.FactID = "dose.rest"
+	factDays         evidence.FactID = "dose.days"
+	factReserve      evidence.FactID = "dose.start-reserve"
+	factReserveBand  evidence.FactID = "dose.reserve-1-to-3"
+	factUncountable  evidence.FactID = "dose.uncountable-reserve"
+	factIntensity    evidence.FactID = "dose.intensity-reserve"
+	factHackett      evidence.FactID = "dose.reserve-error"
+	factSteps        evidence.FactID = "dose.finding-steps"
+	factLookedAt     evidence.FactID = "dose.steps-looked-at"
+	factMost         evidence.FactID = "dose.most"
+	factShareDone    evidence.FactID = "dose.share-from-done"
+	factUnknownShare evidence.FactID = "dose.share-unknown"
+	factTempo        evidence.FactID = "dose.tempo"
+	factHeld         evidence.FactID = "dose.held-or-walked"
+	factPace         evidence.FactID = "dose.walking-pace"
+	factChange       evidence.FactID = "dose.change-between-exercises"
+	factGap          evidence.FactID = "dose.days-between"
+	factFewerLater   evidence.FactID = "dose.fewer-later"
+	factSlots        evidence.FactID = "dose.equal-slots"
+	factMaintain     evidence.FactID = "dose.maintain"
+	factPerformed    evidence.FactID = "dose.from-performed"
+	factContinued    evidence.FactID = "dose.continued"
+	factTwoWeeks     evidence.FactID = "dose.familiarise-two-weeks"
+	factRetest       evidence.FactID = "dose.retest"
+	factExpiry       evidence.FactID = "dose.expiry"
+	factWarmUp       evidence.FactID = "dose.warm-up"
+	factReviewed     evidence.FactID = "dose.review-overdue"
+	factTestAge      evidence.FactID = "dose.test-age"
+	factQueried      evidence.FactID = "dose.queried-tests"
 )
 
 const (
@@ -53,9 +59,12 @@ const (
 	// findingSteps is how often the weight may go up in one visit.
 	findingSteps = 2
 
-	// blindCap: below this limit on the share of 1RM a load is not looked for
-	// without an estimate, since a set that ends easy does not prove the share.
-	blindCap units.Fraction = 0.6
+	// reserveError is by how much people misjudge a reserve that they can count.
+	reserveError units.RIR = 1
+
+	// leastFirstMass is the first weight per implement of an exercise that states
+	// none, where a limit on the share of a maximum holds and nothing is known.
+	leastFirstMass = units.Kilogram
 
 	walkingPace   = 0.5 // metres a second, with weights
 	changeSeconds = 120 // from one exercise to the next
@@ -66,6 +75,7 @@ const (
 	buildDays     = 42 // from one review to the next later on
 	retestDays    = 21
 	expiryDays    = 56 // no plan is followed longer without a review
+	testDays      = 84 // no test of strength is used longer
 )
 
 var (
@@ -100,7 +110,13 @@ var facts = []evidence.Fact{
 	{ID: factIntensity, Value: "under a limit at moderate effort at least 4 in reserve, at light effort more than 5: 1 to 3 in reserve are rated as vigorous",
 		Basis: evidence.Design, From: []evidence.FactID{factReserveBand}},
 	{ID: factSteps, Value: "at most two steps up in weight in one visit while the load is looked for", Basis: evidence.Design},
-	{ID: factBlindCap, Value: "with a limit below 60 % of 1RM and no estimate the lightest weight is kept", Basis: evidence.Design},
+	{ID: factLookedAt, Value: "within a visit the weight goes up only where somebody saw the technique of the exercise and somebody is at hand; alone by no step, small or large, overhead or not",
+		Basis: evidence.Design},
+	{ID: factMost, Value: "restrictions, a limit on the share of a maximum, a beginner's first weight until the technique was seen, and the bound of an exercise that is replaced all hold: the least of them is said with every dose", Basis: evidence.Design},
+	{ID: factShareDone, Value: "without an estimate a limit on the share of 1RM is one on what the sets that were done show at the least: by the equation that gives less, on at most 10 repetitions to failure, the reserve less 1 and none above 4",
+		Basis: evidence.Design, From: []evidence.FactID{"onerm.brzycki", factHackett}},
+	{ID: factUnknownShare, Value: "under a limit on the share of 1RM of which nothing is known only the lightest weight is taken, and only within the first weight of the exercise, 1 kg where none is set, or the bound of one that it replaces",
+		Basis: evidence.Design, From: []evidence.FactID{"exercise.first-mass-small-raise"}},
 	{ID: factTempo, Value: "2 seconds down and 2 seconds up",
 		Basis: evidence.Computed, From: []evidence.FactID{"guideline.gschwind2013-beginner.rep_seconds",
 			"guideline.acsm2009-strength-intermediate.lift_seconds", "guideline.acsm2009-strength-intermediate.lower_seconds"}},
@@ -115,6 +131,9 @@ var facts = []evidence.Fact{
 	{ID: factTwoWeeks, Value: "two weeks of familiarisation come first; then a review, and one every six weeks", Basis: evidence.Design},
 	{ID: factRetest, Value: "an estimate is made anew after three weeks", Basis: evidence.Design, From: []evidence.FactID{"onerm.untrained.again"}},
 	{ID: factExpiry, Value: "a plan expires after eight weeks, or when a clearance that it rests on lapses", Basis: evidence.Design},
+	{ID: factReviewed, Value: "nobody is dosed on an assessment whose review is overdue", Basis: evidence.Design},
+	{ID: factTestAge, Value: "a test of strength is used for twelve weeks at most, and none from before an event that ends it", Basis: evidence.Design, From: []evidence.FactID{factRetest}},
+	{ID: factQueried, Value: "tests of strength are asked about and not used with a weight that the kit does not make, where one is 1.9 times another of the exercise, side and hold or more, and where two of one day have intervals that do not overlap", Basis: evidence.Design},
 	{ID: factWarmUp, Value: "five minutes of easy movement before a session", Basis: evidence.Design},
 	{ID: factHeld, Value: "10 to 30 seconds or metres where an exercise states no range", Basis: evidence.Design},
 	{ID: factPace, Value: "0.5 metres a second when carrying, for the length of a session", Basis: evidence.Design},

@@ -18,6 +18,26 @@ func (d *Dates) UnmarshalJSON(data []byte) error {
 	return units.DecodeJSON(data, (*plain)(d))
 }
 
+// Overdue says which of the days are over on the day given, in the order review,
+// strength, expiry. A day that is not given is never over. Dates run from the plan
+// in force, not from one drawn up later.
+func (d Dates) Overdue(day units.Day) []evidence.Reason {
+	var over []evidence.Reason
+	for _, by := range []struct {
+		day  units.Day
+		code evidence.Code
+		fact evidence.FactID
+	}{{d.Review, "dose.overdue-review", factTwoWeeks}, {d.Retest, "dose.overdue-retest", factRetest}, {d.Expires, "dose.overdue-plan", factExpiry}} {
+		if by.day.Check() == nil && day > by.day {
+			over = append(over, evidence.Because(by.code, by.fact).With("by", by.day).With("day", day))
+		}
+	}
+	return over
+}
+
+// Expired reports whether a plan is not followed any more on the day given.
+func (d Dates) Expired(day units.Day) bool { return d.Expires.Check() == nil && day > d.Expires }
+
 // Dates returns the days that a plan of the phase is held to, from its first
 // session on: review after 14 days of Familiarise and 42 of any other phase,
 // strength again after 21, expiry after 56. All of it is this module's design

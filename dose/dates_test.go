@@ -11,6 +11,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/units"
+	"example.org/posology/units/evidence"
 )
 
 // Two weeks of familiarisation, six weeks later on, three to the re-test, eight
@@ -81,5 +82,62 @@ func TestMaintenanceDose(t *testing.T) {
 		if f.ID == fact && !strings.Contains(f.Value, "two sessions a week and two to three sets") {
 			t.Errorf("the fact says %q", f.Value)
 		}
+	}
+}
+
+// Each day that is over is said, in order, to both readers; the day itself still
+// counts. Days that are not given are never over.
+func TestOverdue(t *testing.T) {
+	d := dose.Dates{Review: plus(14), Retest: plus(21), Expires: plus(56)}
+	tests := []struct {
+		dates dose.Dates
+		day   units.Day
+		want  []evidence.Code
+	}{
+		{d, plus(14), nil},
+		{d, plus(15), []evidence.Code{"dose.overdue-review"}},
+		{d, plus(21), []evidence.Code{"dose.overdue-review"}},
+		{d, plus(22), []evidence.Code{"dose.overdue-review", "dose.overdue-retest"}},
+		{d, plus(56), []evidence.Code{"dose.overdue-review", "dose.overdue-retest"}},
+		{d, plus(57), []evidence.Code{"dose.overdue-review", "dose.overdue-retest", "dose.overdue-plan"}},
+		{dose.Dates{Review: plus(42), Retest: plus(21), Expires: plus(56)}, plus(30), []evidence.Code{"dose.overdue-retest"}},
+		{dose.Dates{}, plus(0), nil},
+		{d, 0, nil},
+	}
+	words := dose.Words()
+	for _, tt := range tests {
+		var got []evidence.Code
+		for _, r := range tt.dates.Overdue(tt.day) {
+			got = append(got, r.Code)
+			if text := words.Client(r) + words.Clinician(r); words.Client(r) == "" || strings.ContainsAny(text, "{}") || len(r.Facts) == 0 {
+				t.Errorf("%s reads %q", r.Code, text)
+			}
+		}
+		if diff := cmp.Diff(tt.want, got); diff != "" {
+			t.Errorf("%v: %s", tt.day, diff)
+		}
+		if tt.dates.Expired(tt.day) != slices.Contains(got, "dose.overdue-plan") {
+			t.Errorf("%v: expired %v", tt.day, tt.dates.Expired(tt.day))
+		}
+	}
+	w := firstWeek(t, weekOf(0))
+	if w.Dates() != d {
+		t.Errorf("the week is held to %+v, want %+v", w.Dates(), d)
+	}
+}
+
+// No session lies after the day by which the assessment is made anew.
+func TestNoSessionPastTheReview(t *testing.T) {
+	r := weekOf(4, 0, 2)
+	r.Screening.ReviewBy = plus(2)
+	w := firstWeek(t, r)
+	if len(w.Sessions) != 2 || w.Sessions[1].Day != plus(2) || !has(w.Reasons, "dose.days-past-review") {
+		t.Errorf("%d sessions, the last on %v", len(w.Sessions), w.Sessions[len(w.Sessions)-1].Day)
+	}
+	r = weekOf(3, 5)
+	r.Screening.ReviewBy = plus(2)
+	var barred *dose.ConstraintError
+	if _, err := dose.PlanWeek(r); !errors.Is(err, dose.ErrNoDose) || !errors.As(err, &barred) || barred.Constraint.Code != "dose.review-overdue" {
+		t.Errorf("all days lie past the review: %v", err)
 	}
 }

@@ -36,7 +36,7 @@ func checkDays(days []units.Day) error {
 // Among equals the earliest days win.
 func (p *planner) days() []units.Day {
 	most, _ := usualDays.Max()
-	if p.items[0].Phase == Maintain {
+	if p.phase() == Maintain {
 		most = maintainDays
 	}
 	for _, item := range p.items {
@@ -44,7 +44,27 @@ func (p *planner) days() []units.Day {
 			most = min(most, top)
 		}
 	}
-	return spread(slices.Sorted(slices.Values(p.r.Days)), most)
+	return spread(p.inReview(), most)
+}
+
+// inReview returns the days offered, sorted, up to that by which the assessment is
+// to be made anew.
+func (p *planner) inReview() []units.Day {
+	days, last := slices.Sorted(slices.Values(p.r.Days)), p.r.Screening.ReviewBy
+	if last.IsZero() {
+		return days
+	}
+	return slices.DeleteFunc(days, func(d units.Day) bool { return d > last })
+}
+
+// phase returns the phase of the week: the earliest of any exercise, so that what
+// is still learnt is looked at soon.
+func (p *planner) phase() Phase {
+	phase := p.items[0].Phase
+	for _, item := range p.items {
+		phase = min(phase, item.Phase)
+	}
+	return phase
 }
 
 // spread returns the largest choice of at most n sorted days that keeps the
@@ -86,7 +106,13 @@ func (p *planner) weekReasons(days []units.Day) []evidence.Reason {
 		evidence.Because("dose.dates", factTwoWeeks, factRetest, factExpiry),
 		evidence.Because("dose.stop-and-ask"),
 	}
-	if p.items[0].Phase == Familiarise {
+	if needed := wholeMinutes(p.items); p.r.Minutes > 0 && needed > p.r.Minutes {
+		list = append(list, evidence.Because("dose.minutes-too-few", factChange, factPace, factWarmUp).With("minutes", p.r.Minutes).With("needed", needed))
+	}
+	if n := len(p.r.Days) - len(p.inReview()); n > 0 {
+		list = append(list, evidence.Because("dose.days-past-review", factReviewed).With("review", p.r.Screening.ReviewBy).With("days", n))
+	}
+	if p.phase() == Familiarise {
 		list = append(list, evidence.Because("dose.familiarise", factTwoWeeks))
 	}
 	if light := p.belowGoal(); light > 0 {

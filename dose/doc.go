@@ -21,6 +21,16 @@
 // set ends while it is clearly easy. The curve's extension beyond its studied
 // range is used to lighten a load, never to add to it.
 //
+// # What bounds a load
+//
+// Restrictions, a limit on the share of a maximum, a beginner's first weight
+// until the technique was seen, and what is known of an exercise that this one
+// replaces are joined in [Prescription.Most], which every dose says in its
+// cautions. Without an estimate a limit on the share is one on what the sets that
+// were done show at the least; where nothing shows it, the lightest weight is left
+// if it is one to begin with unknown. Within a visit the weight goes up only
+// where somebody saw the technique of the exercise and is there.
+//
 // # What is refused
 //
 // A person who was not screened gets no dose ([ErrNotScreened]), nor does one

@@ -46,7 +46,7 @@ func Example() {
 		kit.Dumbbells = append(kit.Dumbbells, equipment.Dumbbell{Mass: mass, Count: 2})
 	}
 	p, err := dose.Prescribe(dose.Request{
-		Screening: outcome, Setting: screening.InGroup, Exercise: row, Side: body.Right,
+		Day: day, Screening: outcome, Setting: screening.InGroup, Exercise: row, Side: body.Right,
 		Goal: guideline.Strength, Training: body.Novice, Age: 66, Estimate: &estimate, Kit: kit,
 	})
 	if err != nil {

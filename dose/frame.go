@@ -7,7 +7,6 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
-	"example.org/posology/units/evidence"
 )
 
 // A Frame is a request that passed screening, kit and setting, with what the
@@ -18,6 +17,7 @@ type Frame struct {
 	table *equipment.Table
 	g     guide
 	plain Prescription // without a load
+	most  units.Mass   // per implement, by every limit
 }
 
 // NewFrame returns the frame of a request. The errors are those of [Prescribe]; with
@@ -42,9 +42,10 @@ func frame(r Request, table *equipment.Table) (*Frame, error) {
 	if err != nil {
 		return &Frame{}, err
 	}
-	p := opening(r, g)
-	p.Reasons = slices.Clip(p.Reasons) // several doses may be drawn up in one frame
-	return &Frame{r, table, g, p}, nil
+	f := &Frame{r: r, table: table, g: g, plain: opening(r, g)}
+	f.bound()
+	f.plain.Reasons = slices.Clip(f.plain.Reasons) // several doses may be drawn up in one frame
+	return f, nil
 }
 
 // Request returns what the frame was made for.
@@ -68,10 +69,10 @@ func (f *Frame) MostSets() int {
 }
 
 // Ceiling returns the most per implement that restrictions, the limit on the
-// share of a maximum and a beginner's first weight allow, [units.MaxMass] where
-// nothing limits it. Why it is what it is stands in the reasons of
-// [Frame.Continue].
-func (f *Frame) Ceiling() units.Mass { return f.draft().limit() }
+// share of a maximum, the bound of an exercise that this one replaces and a
+// beginner's first weight allow, [units.MaxMass] where nothing limits it. Why it
+// is what it is stands in the outline's reasons and the cautions of each dose.
+func (f *Frame) Ceiling() units.Mass { return f.most }
 
 // Prescribe returns the dose of one exercise, as [Prescribe] does.
 func (f *Frame) Prescribe() (Prescription, error) {
@@ -83,7 +84,7 @@ func (f *Frame) Prescribe() (Prescription, error) {
 	switch {
 	case d.r.Exercise.Hold == body.Unloaded:
 		d.withoutLoad()
-	case d.estimated():
+	case d.r.estimated():
 		err = d.fromEstimate(*d.r.Estimate)
 	default:
 		err = d.byFinding()
@@ -95,30 +96,8 @@ func (f *Frame) Prescribe() (Prescription, error) {
 }
 
 // estimated reports whether there is an estimate that a load may rest on.
-func (d *draft) estimated() bool {
-	return d.r.Estimate != nil && !d.r.Exercise.MovesBody && d.r.Exercise.Measure == exercise.Repetitions
+func (r Request) estimated() bool {
+	return r.Estimate != nil && !r.Exercise.MovesBody && r.Exercise.Measure == exercise.Repetitions
 }
 
 func (f *Frame) draft() *draft { return &draft{f, f.plain} }
-
-// limit returns the most per implement that a dose which goes on from another
-// may ask for.
-func (d *draft) limit() units.Mass {
-	ceiling := d.restricted()
-	if !d.r.Technique.Made() {
-		ceiling = min(ceiling, d.firstMass())
-	}
-	most := d.r.Screening.Limits.MaxFraction
-	switch {
-	case most <= 0:
-	case d.estimated():
-		d.because(evidence.Because("dose.fraction-limit").With("most", most))
-		if under, err := d.r.Estimate.Cautious().Scale(most, units.Down); err == nil {
-			ceiling = min(ceiling, under)
-		}
-	case most < blindCap:
-		d.because(evidence.Because("dose.kept-lightest", factBlindCap).With("most", most))
-		ceiling = min(ceiling, d.table.Lightest().Each)
-	}
-	return ceiling
-}

@@ -2,7 +2,6 @@ package dose
 
 import (
 	"example.org/posology/screening"
-	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
@@ -11,6 +10,9 @@ import (
 // nil if none does.
 func gate(r Request) error {
 	switch o := r.Screening; {
+	case !o.ReviewBy.IsZero() && r.Day > o.ReviewBy:
+		why := evidence.Because("dose.review-overdue", factReviewed).With("review", o.ReviewBy).With("day", r.Day)
+		return r.barred(ErrNoDose, why, evidence.Because("dose.free-by-assessment"))
 	case o.Route >= screening.SameDay:
 		return r.barred(ErrNoDose, outcomeReason("dose.no-dose", o), evidence.Because("dose.free-by-being-seen"))
 	case o.Meanwhile == screening.Nothing:
@@ -77,25 +79,6 @@ func bodyOnArms(r Request) body.Demands {
 }
 
 func handFree(h body.Hold) bool { return h == body.OneHand || h == body.OnLimb || h == body.Unloaded }
-
-// ceilingEach returns the heaviest implement that restrictions allow for the
-// exercise and the author of that limit; MaxMass if there is none.
-func ceilingEach(r Request) (units.Mass, string) {
-	ceiling, author := units.MaxMass, ""
-	for _, limit := range r.Screening.Limits.Masses {
-		if !binds(limit, r) {
-			continue
-		}
-		each := limit.Max
-		if r.Exercise.Hold == body.OneEachHand && !ofArm(limit.Region) {
-			each /= 2 // the limit is on all that is held
-		}
-		if each < ceiling {
-			ceiling, author = each, limit.Author
-		}
-	}
-	return ceiling, author
-}
 
 // binds reports whether the limit is on work that the exercise does.
 func binds(limit screening.MassLimit, r Request) bool {

@@ -56,7 +56,7 @@ func TestStrainingAndUnlisted(t *testing.T) {
 
 func TestGateLetsPass(t *testing.T) {
 	r := row(t)
-	r.Exercise, r.Side = exerciseOf(t, "sit-to-stand"), body.Both
+	r.Exercise, r.Side = exerciseOf(t, "step-up"), body.Both
 	r.Screening.Meanwhile = screening.UnloadedPractice
 	r.Screening.Limits.LeastSetting = screening.InClinic
 	r.Screening.Limits.Support = true

@@ -44,6 +44,7 @@ func exerciseOf(t testing.TB, id exercise.ID) exercise.Exercise {
 func row(t testing.TB) dose.Request {
 	t.Helper()
 	return dose.Request{
+		Day:       firstDay,
 		Screening: screening.Outcome{Route: screening.NoRoute, Meanwhile: screening.WithinLimits},
 		Setting:   screening.InGroup, Exercise: exerciseOf(t, "one-arm-dumbbell-row"), Side: body.Right,
 		Goal: guideline.Strength, Training: body.Novice, Age: 66, Kit: hall,

@@ -84,7 +84,9 @@ func drawVisit(t *rapid.T) visit {
 			Conditions: drawList(t, "conditions", screening.Condition),
 		},
 		request: dose.Request{
-			Setting: setting, Exercise: rapid.SampledFrom(exercises).Draw(t, "exercise"), Side: body.Both, Age: age,
+			Technique: drawTechnique(t),
+			Day:       firstDay,
+			Setting:   setting, Exercise: rapid.SampledFrom(exercises).Draw(t, "exercise"), Side: body.Both, Age: age,
 			Goal:     guideline.Goal(rapid.IntRange(1, 7).Draw(t, "goal")),
 			Training: body.Training(rapid.IntRange(1, 3).Draw(t, "training")),
 			Kit:      drawKit(t),
@@ -95,7 +97,15 @@ func drawVisit(t *rapid.T) visit {
 		v.profile.BP = &screening.BloodPressure{Systolic: systolic, Diastolic: systolic - rapid.IntRange(30, 60).Draw(t, "pulse pressure")}
 	}
 	v.drawTest(t)
+	v.drawDone(t)
 	return v
+}
+
+func drawTechnique(t *rapid.T) dose.Observation {
+	if rapid.Bool().Draw(t, "technique seen") {
+		return dose.Observation{Who: "a colleague", Day: firstDay}
+	}
+	return dose.Observation{}
 }
 
 func drawKit(t *rapid.T) equipment.Kit {
@@ -105,6 +115,25 @@ func drawKit(t *rapid.T) equipment.Kit {
 		kit.Dumbbells = append(kit.Dumbbells, equipment.Dumbbell{Mass: units.Marked{Mass: units.Mass(m) * units.Kilogram / 2}, Count: 2})
 	}
 	return kit
+}
+
+// drawDone gives an exercise with a mass some sets that were done.
+func (v *visit) drawDone(t *rapid.T) {
+	ex := v.request.Exercise
+	if ex.Hold == body.Unloaded || ex.Hold == body.OnBand {
+		return
+	}
+	for range rapid.IntRange(0, 2).Draw(t, "sets done") {
+		s := setlog.Set{
+			Day: firstDay, Exercise: ex.ID, Side: v.request.Side, Hold: ex.Hold, Reps: rapid.IntRange(1, 20).Draw(t, "done"),
+			Load:   units.Mass(rapid.IntRange(1, 60).Draw(t, "load done")) * units.Kilogram / 2,
+			Effort: units.Must(units.InReserve(float64(rapid.IntRange(0, 10).Draw(t, "left")))),
+		}
+		if ex.Hold == body.OneEachHand {
+			s.Stated = body.PerHand
+		}
+		v.request.Done = append(v.request.Done, s)
+	}
 }
 
 // drawTest gives an exercise that allows it a test set.
@@ -171,6 +200,22 @@ func worsenings(v visit) []worsening {
 		all = append(all, worsening{"higher pressure", func(t *rapid.T, v *visit) {
 			v.profile.BP = &screening.BloodPressure{Systolic: p.BP.Systolic + rapid.IntRange(1, 20).Draw(t, "more"), Diastolic: p.BP.Diastolic}
 		}})
+	}
+	if done := v.request.Done; len(done) > 0 {
+		fewer := slices.Clone(done)
+		fewer[0].Reps = max(1, fewer[0].Reps-1)
+		unrated := slices.Clone(done)
+		unrated[0].Effort = units.Effort{}
+		all = append(all,
+			worsening{"a set less known", func(_ *rapid.T, v *visit) { v.request.Done = done[1:] }},
+			worsening{"fewer repetitions done", func(_ *rapid.T, v *visit) { v.request.Done = fewer }},
+			worsening{"a reserve not noted", func(_ *rapid.T, v *visit) { v.request.Done = unrated }})
+	}
+	if v.request.Technique.Made() {
+		all = append(all, worsening{"technique not seen", func(_ *rapid.T, v *visit) { v.request.Technique = dose.Observation{} }})
+	}
+	if v.request.Setting > screening.Alone {
+		all = append(all, worsening{"alone", func(_ *rapid.T, v *visit) { v.request.Setting, v.profile.Setting = screening.Alone, screening.Alone }})
 	}
 	return append(all, testWorsenings(v)...)
 }
@@ -239,7 +284,8 @@ func TestMonotoneSafety(t *testing.T) {
 			check(is.Share <= was.Share, "share rises")
 		}
 		if was.Finding != nil && is.Finding != nil {
-			check(is.Finding.MaxSteps <= was.Finding.MaxSteps, "steps rise")
+			table, err := after.request.Kit.Compile(after.request.Exercise.Hold)
+			check(err == nil && heaviest(table, is) <= heaviest(table, was), "steps lead to more")
 			check(ceiling(*is.Finding) <= ceiling(*was.Finding), "ceiling rises")
 		}
 	})

@@ -2,6 +2,7 @@ package dose
 
 import (
 	"math"
+	"slices"
 
 	"example.org/posology/dose/exercise"
 	"example.org/posology/units/evidence"
@@ -47,8 +48,8 @@ func setSeconds(p Prescription) float64 {
 }
 
 // fitMinutes gives each exercise one set in the order of wish, as far as the
-// minutes reach, then second sets, then third ones. It keeps at least one
-// exercise. Since each exercise and each set adds its own time, going in order
+// minutes reach, then second sets, then third ones. Where they reach for none it
+// keeps the most wanted. Since each exercise and each set adds its own time, going in order
 // finds the best choice by that order.
 func (p *planner) fitMinutes() {
 	if p.r.Minutes == 0 {
@@ -56,9 +57,13 @@ func (p *planner) fitMinutes() {
 	}
 	all, whole := p.items, p.items[0].Sets // one row, so that all have as many sets
 	p.items = nil
-	for _, item := range all {
+	some := slices.ContainsFunc(all, func(item Prescription) bool {
 		item.Sets = 1
-		if with := append(p.items, item); len(p.items) == 0 || wholeMinutes(with) <= p.r.Minutes {
+		return wholeMinutes([]Prescription{item}) <= p.r.Minutes
+	})
+	for i, item := range all {
+		item.Sets = 1
+		if with := append(p.items, item); wholeMinutes(with) <= p.r.Minutes || i == 0 && !some {
 			p.items = with
 			continue
 		}

@@ -20,6 +20,7 @@ func squatAfter(t failer, kg float64, reps int, reserve float64) dose.Request {
 	t.Helper()
 	ex, _ := exercise.Standard().Get("goblet-squat")
 	return dose.Request{
+		Day:       firstDay,
 		Screening: screening.Outcome{Route: screening.NoRoute, Meanwhile: screening.WithinLimits},
 		Setting:   screening.InGroup, Exercise: ex, Side: body.Both,
 		Goal: guideline.Strength, Training: body.Intermediate, Age: 66, Kit: hall,
@@ -123,7 +124,7 @@ func TestWeekBeginsFromTheLatestSet(t *testing.T) {
 	r.Training = body.Intermediate
 	r.Exercises = []exercise.ID{"goblet-squat", "one-arm-dumbbell-row"}
 	early, late := *squatAfter(t, 10, 12, 5).Performed, *squatAfter(t, 4, 12, 5).Performed
-	late.Day++
+	early.Day--
 	side := func(s body.Side, kg units.Mass) setlog.Set {
 		return setlog.Set{Day: firstDay, Exercise: "one-arm-dumbbell-row", Side: s, Hold: body.OneHand, Load: kg * units.Kilogram, Reps: 15, Effort: units.Must(units.InReserve(5))}
 	}

@@ -6,6 +6,8 @@ import (
 	"math"
 	"math/rand/v2"
 	"slices"
+	"strconv"
+	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -17,6 +19,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
 )
 
 var long = flag.Bool("long", false, "run the long versions of the random tests")
@@ -114,8 +117,10 @@ func randomWeek(t *testing.T, rng *rand.Rand) dose.WeekRequest {
 	r.Goal = guideline.Goal(1 + rng.IntN(7))
 	r.Phase = dose.Phase(rng.IntN(5))
 	r.Setting = screening.Setting(1 + rng.IntN(4))
-	if rng.IntN(2) == 0 {
-		r.Technique = dose.Observation{Who: "a colleague", Day: firstDay}
+	for _, ex := range exercises {
+		if rng.IntN(2) == 0 {
+			r.Seen = append(r.Seen, dose.Seen{Exercise: ex.ID, Observation: dose.Observation{Who: "a colleague", Day: firstDay}})
+		}
 	}
 	var kg []float64
 	for range rng.IntN(6) {
@@ -171,8 +176,8 @@ func checkPlan(t *testing.T, r dose.WeekRequest, w dose.Week) {
 		if !slices.Contains(r.Days, s.Day) {
 			t.Errorf("a session on %v, which was not offered", s.Day)
 		}
-		if r.Minutes > 0 && s.Minutes > r.Minutes && (len(s.Items) > 1 || s.Items[0].Sets > 1) {
-			t.Errorf("%d minutes, %d were given", s.Minutes, r.Minutes)
+		if r.Minutes > 0 && s.Minutes > r.Minutes && (len(s.Items) > 1 || s.Items[0].Sets > 1 || !has(w.Reasons, "dose.minutes-too-few")) {
+			t.Errorf("%d minutes, %d were given, and nothing is said of it", s.Minutes, r.Minutes)
 		}
 		if got := int(math.Ceil(float64(s.WarmUp) + dose.Minutes(s.Items))); got != s.Minutes {
 			t.Errorf("%d minutes are said, the items take %d", s.Minutes, got)
@@ -323,11 +328,54 @@ func TestWhatTheClientWantsAndDoesNot(t *testing.T) {
 	}
 }
 
-func TestOneExerciseStaysWhateverTheMinutes(t *testing.T) {
-	r := weekOf(0)
-	r.Minutes, r.Training = 1, body.Intermediate
-	items := firstWeek(t, r).Sessions[0].Items
-	if len(items) != 1 || items[0].Sets != 1 || !has(items[0].Reasons, "dose.fewer-sets") {
-		t.Errorf("%d exercises, %d sets", len(items), items[0].Sets)
+// A session keeps its minutes, or the week says how many it takes, to both
+// readers and in good grammar.
+func TestMinutesTooFewAreSaid(t *testing.T) {
+	words := dose.Words()
+	for minutes := range 12 {
+		r := weekOf(0)
+		r.Minutes, r.Training = minutes, body.Intermediate
+		w := firstWeek(t, r)
+		s := w.Sessions[0]
+		var said *evidence.Reason
+		for i, why := range w.Reasons {
+			if why.Code == "dose.minutes-too-few" {
+				said = &w.Reasons[i]
+			}
+		}
+		if over := minutes > 0 && s.Minutes > minutes; over != (said != nil) || over && (len(s.Items) != 1 || s.Items[0].Sets != 1) {
+			t.Errorf("%d minutes: a session of %d with %d exercises, said %v", minutes, s.Minutes, len(s.Items), said)
+		}
+		if said == nil {
+			continue
+		}
+		needed := strconv.Itoa(s.Minutes)
+		if !strings.Contains(words.Client(*said), needed) || !strings.Contains(words.Clinician(*said), needed) {
+			t.Errorf("%q, %q do not say %s", words.Client(*said), words.Clinician(*said), needed)
+		}
+		for _, out := range w.LeftOut {
+			for _, why := range out.Reasons {
+				if text := words.Clinician(why); strings.Contains(text, "1 minutes") {
+					t.Error(text)
+				}
+			}
+		}
 	}
+}
+
+// Where the most wanted exercise does not fit and another does, that one is done.
+func TestTheExerciseThatFits(t *testing.T) {
+	r := weekOf(0)
+	r.Exercises = []exercise.ID{"one-arm-dumbbell-row", "seated-hammer-curl"} // both sides, and one
+	r.Minutes = firstWeek(t, r).Sessions[0].Minutes
+	for ; r.Minutes > 0; r.Minutes-- {
+		s := firstWeek(t, r).Sessions[0]
+		if s.Items[0].Exercise == "seated-hammer-curl" {
+			if len(s.Items) != 1 || s.Minutes > r.Minutes {
+				t.Errorf("%d minutes: %d", r.Minutes, s.Minutes)
+			}
+			return
+		}
+	}
+	t.Error("the shorter exercise never stands in for the longer one")
 }

@@ -6,7 +6,6 @@ import (
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
-	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -19,8 +18,10 @@ type planner struct {
 	r       WeekRequest
 	wanted  []exercise.Exercise
 	tables  map[body.Hold]*equipment.Table
+	frames  map[exercise.ID]*Frame // of the items
 	items   []Prescription
 	leftOut []LeftOut
+	unused  []Unused
 	last    error // why the latest exercise was left out
 }
 
@@ -28,15 +29,23 @@ func newPlanner(r WeekRequest) (*planner, error) {
 	if r.Catalogue.Len() == 0 {
 		r.Catalogue = exercise.Standard()
 	}
-	p := &planner{r: r, tables: map[body.Hold]*equipment.Table{}}
+	p := &planner{r: r, tables: map[body.Hold]*equipment.Table{}, frames: map[exercise.ID]*Frame{}}
 	if err := r.validate(); err != nil {
 		return nil, err
 	}
+	p.r, p.unused = r.Usable()
 	for _, id := range r.Exercises {
 		ex, _ := r.Catalogue.Lookup(string(id)) // validated
 		p.wanted = append(p.wanted, ex)
 	}
 	return p, nil
+}
+
+// reviewOverdue says that every day offered lies after that by which the
+// assessment is to be made anew.
+func (p *planner) reviewOverdue() error {
+	why := evidence.Because("dose.review-overdue", factReviewed).With("review", p.r.Screening.ReviewBy).With("day", slices.Min(p.r.Days))
+	return &ConstraintError{Constraint: why, Free: []evidence.Reason{evidence.Because("dose.free-by-assessment")}, Err: ErrNoDose}
 }
 
 // place doses an exercise, or the first stand-in that can be dosed, none of
@@ -99,20 +108,16 @@ func (p *planner) dose(ex exercise.Exercise) (Prescription, error) {
 	return item, err
 }
 
-// doseSide prescribes with the estimate and the set that fit, if there are any.
+// doseSide prescribes with the estimate and the set that are chosen for the side,
+// if there are any.
 func (p *planner) doseSide(ex exercise.Exercise, side body.Side) (Prescription, error) {
 	r := Request{
-		Screening: p.r.Screening, Setting: p.r.Setting, Exercise: ex, Side: side,
-		Goal: p.r.Goal, Training: p.r.Training, Age: p.r.Age, Phase: p.r.Phase, Technique: p.r.Technique,
-		Performed: p.performed(ex, side), Kit: p.r.Kit, Guideline: p.r.Guideline,
+		Day: p.r.Day, Screening: p.r.Screening, Setting: p.r.Setting, Exercise: ex, Side: side,
+		Goal: p.r.Goal, Training: p.r.Training, Age: p.r.Age, Phase: p.r.Phase, Technique: p.r.Technique(ex.ID),
+		Performed: p.r.performedFor(ex, side), Done: p.done(ex), Kit: p.r.Kit, Guideline: p.r.Guideline,
 	}
 	var note []evidence.Reason
-	if side == body.Both {
-		r.Estimate, note = p.estimate(ex)
-	}
-	if r.Estimate != nil {
-		r.Side = r.Estimate.Side
-	}
+	r.Estimate, note = p.r.estimateFor(ex, side)
 	if err := r.validate(); err != nil {
 		return Prescription{}, err
 	}
@@ -127,38 +132,26 @@ func (p *planner) doseSide(ex exercise.Exercise, side body.Side) (Prescription, 
 	if err != nil {
 		return Prescription{}, err
 	}
+	p.frames[ex.ID] = f
 	item, err := f.Prescribe()
-	item.Side = side
 	item.Reasons = append(item.Reasons, note...)
 	return item, err
 }
 
-// performed returns the latest set of the exercise that was really done. For
-// one-sided work on both sides it is the lighter of the latest of each side,
-// and none while only one side did any.
-func (p *planner) performed(ex exercise.Exercise, side body.Side) *setlog.Set {
-	latest := map[body.Side]setlog.Set{}
+// done returns the sets of the exercise that were really done.
+func (p *planner) done(ex exercise.Exercise) []setlog.Set {
+	var list []setlog.Set
 	for _, s := range p.r.Performed {
-		if have, some := latest[s.Side]; s.Exercise == ex.ID && s.Hold == ex.Hold && (!some || s.Day >= have.Day) {
-			latest[s.Side] = s
+		if s.Exercise == ex.ID && s.Hold == ex.Hold {
+			list = append(list, s)
 		}
 	}
-	if s, ok := latest[side]; ok {
-		return &s
-	}
-	left, hasLeft := latest[body.Left]
-	right, hasRight := latest[body.Right]
-	switch {
-	case !ex.OneSided || side != body.Both || !hasLeft || !hasRight:
-		return nil
-	case left.Load <= right.Load:
-		return &left
-	}
-	return &right
+	return list
 }
 
 // raiseHeaviest lets an exercise that takes the heaviest weight of the session
-// begin with no less than the heaviest of the others, within its own ceiling.
+// begin with no less than the heaviest of the others, within its own ceiling,
+// where somebody saw its technique and is there.
 func (p *planner) raiseHeaviest() {
 	var most units.Mass
 	for _, item := range p.items {
@@ -168,18 +161,14 @@ func (p *planner) raiseHeaviest() {
 	}
 	for i, item := range p.items {
 		ex, _ := p.r.Catalogue.Get(item.Exercise)
-		if !ex.Heaviest || item.Finding == nil || p.performed(ex, item.Side) != nil {
+		f := p.frames[item.Exercise]
+		if !ex.Heaviest || item.Finding == nil || !f.mayRise() || p.r.performedFor(ex, item.Side) != nil {
 			continue // a set that was done is never gone above
 		}
-		load, err := p.tables[item.Hold].Nearest(most, equipment.Policy{Ceiling: item.Finding.Ceiling})
-		if err != nil || load.Each <= item.Load.Each {
-			continue
+		load, err := f.table.Nearest(most, equipment.Policy{Ceiling: item.Finding.Ceiling})
+		if err == nil && load.Each > item.Load.Each {
+			f.raise(&p.items[i], load, evidence.Because("dose.heaviest", ex.Facts...))
 		}
-		p.items[i].Load, p.items[i].Next = load, nil
-		if gap, ok := p.tables[item.Hold].Next(load.Each); ok {
-			p.items[i].Next = &gap
-		}
-		p.items[i].Reasons = append(item.Reasons, evidence.Because("dose.heaviest", ex.Facts...))
 	}
 }
 
@@ -193,33 +182,4 @@ func (p *planner) table(r Request) (*equipment.Table, error) {
 		p.tables[r.Exercise.Hold] = t
 	}
 	return t, err
-}
-
-// estimate returns the estimate to dose from. One-sided work takes the weaker
-// of the two sides, and none while only one side was tested.
-func (p *planner) estimate(ex exercise.Exercise) (*onerm.Estimate, []evidence.Reason) {
-	bySide := map[body.Side]onerm.Estimate{}
-	for _, e := range p.r.Estimates {
-		have, twice := bySide[e.Side]
-		if e.Exercise == ex.ID && e.Hold == ex.Hold && (!twice || e.Cautious() < have.Cautious()) {
-			bySide[e.Side] = e
-		}
-	}
-	if !ex.OneSided {
-		if e, ok := bySide[body.Both]; ok {
-			return &e, nil
-		}
-		return nil, nil
-	}
-	left, hasLeft := bySide[body.Left]
-	right, hasRight := bySide[body.Right]
-	switch {
-	case hasLeft && hasRight && left.Cautious() <= right.Cautious():
-		return &left, []evidence.Reason{evidence.Because("dose.weaker-side").With("side", left.Side)}
-	case hasLeft && hasRight:
-		return &right, []evidence.Reason{evidence.Because("dose.weaker-side").With("side", right.Side)}
-	case hasLeft || hasRight:
-		return nil, []evidence.Reason{evidence.Because("dose.one-side-tested")}
-	}
-	return nil, nil
 }

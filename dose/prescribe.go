@@ -74,12 +74,6 @@ type draft struct {
 	p Prescription
 }
 
-// inKg prints a mass that was worked out to a tenth of a kilogram, rounded down.
-func inKg(m units.Mass) string {
-	const tenth = units.Kilogram / 10
-	return (m / tenth * tenth).String()
-}
-
 func (d *draft) because(why evidence.Reason) { d.p.Reasons = append(d.p.Reasons, why) }
 
 func (d *draft) withoutLoad() {
@@ -123,16 +117,7 @@ func (d *draft) window(cautious units.Mass, low, high units.Fraction) (target, c
 	if ceiling, err = cautious.Scale(high, units.Down); err != nil {
 		return 0, 0, units.At("/estimate/one_rm", err)
 	}
-	return target, min(ceiling, d.restricted()), nil
-}
-
-// restricted returns the ceiling that restrictions set, and says so.
-func (d *draft) restricted() units.Mass {
-	most, author := ceilingEach(d.r)
-	if most < units.MaxMass {
-		d.because(evidence.Because("dose.restriction").With("most", most).With("author", author))
-	}
-	return most
+	return target, min(ceiling, d.most), nil
 }
 
 // countAt returns how many repetitions of the load leave the reserve, by the
@@ -186,14 +171,12 @@ func (d *draft) take(load equipment.Load, count int, e onerm.Estimate, ceiling u
 		d.p.Mode = OnCurve
 		d.because(evidence.Because("dose.on-curve").With("equation", e.Relation()).With("share", d.p.Share))
 	case d.r.Training == body.Novice:
-		d.p.Mode = LoadFinding
-		d.p.Finding = &Finding{MaxSteps: findingSteps, Ceiling: ceiling}
-		d.because(evidence.Because("dose.load-finding", factSteps).With("ceiling", inKg(ceiling)))
+		d.find(load, findingSteps, ceiling)
 	default:
 		d.p.Mode = FromBand
 		d.because(evidence.Because("dose.from-band").With("share", d.p.Share))
 	}
-	d.because(evidence.Because("dose.cautious-end").With("best", inKg(e.OneRM)).With("cautious", inKg(e.Cautious())))
+	d.because(evidence.Because("dose.cautious-end").With("best", e.OneRM.Short(units.Nearest)).With("cautious", e.Cautious()))
 	d.flagLight(e)
 }
 
@@ -210,73 +193,13 @@ func (d *draft) flagLight(e onerm.Estimate) {
 		With("share", d.p.Share).With("floor", floor).With("goal", d.r.Goal))
 }
 
-// byFinding begins with a light weight and says how to look for the load.
-func (d *draft) byFinding() error {
-	ceiling := min(d.restricted(), d.firstMass())
-	first := d.table.Lightest()
-	if first.Each > ceiling {
-		return d.tooHeavy(ceiling)
-	}
-	finding := Finding{MaxSteps: findingSteps, Ceiling: ceiling}
-	if most := d.r.Screening.Limits.MaxFraction; most > 0 && most < blindCap {
-		finding = Finding{Ceiling: first.Each}
-		d.because(evidence.Because("dose.kept-lightest", factBlindCap).With("most", most))
-	} else if begun, ok := d.fromPerformed(ceiling); ok {
-		first = begun
-	} else {
-		first = d.usualFirst(first, ceiling)
-	}
-	d.find(first, finding)
-	if d.r.Exercise.MovesBody {
-		d.because(evidence.Because("dose.moves-body"))
-	} else if d.r.Estimate == nil {
-		d.because(evidence.Because("dose.no-estimate"))
-	}
-	return nil
-}
-
-// find says that the load is looked for from first on.
-func (d *draft) find(first equipment.Load, f Finding) {
-	if f.Ceiling == units.MaxMass {
-		f.Ceiling = 0
-	}
-	d.p.Mode, d.p.Load, d.p.Finding = LoadFinding, first, &f
-	if d.p.Measure == exercise.Repetitions {
-		d.p.Reserve = Reserve{Least: max(d.g.reserve.Least, uncountable)}
-	}
-	d.because(evidence.Because("dose.load-finding", factSteps, factUncountable))
-}
-
-// firstMass returns the most that a beginner takes of the exercise before the
-// technique is sound.
-func (d *draft) firstMass() units.Mass {
-	most, ok := d.r.Exercise.FirstMass.Max()
-	if !ok || d.r.Training != body.Novice {
-		return units.MaxMass
-	}
-	d.because(evidence.Because("dose.first-mass", d.r.Exercise.FirstMassFact).With("first", d.r.Exercise.FirstMass))
-	return most
-}
-
-// usualFirst returns the first weight that is set for the exercise, where there
-// is one and the kit makes it, else the lightest.
-func (d *draft) usualFirst(lightest equipment.Load, ceiling units.Mass) equipment.Load {
-	usual, ok := d.r.Exercise.FirstMass.Min()
-	if !ok {
-		return lightest
-	}
-	load, err := d.table.Nearest(min(usual, ceiling), equipment.Policy{})
-	if err != nil {
-		return lightest
-	}
-	return load
-}
-
 func (d *draft) tooHeavy(ceiling units.Mass) error {
-	why := evidence.Because("dose.too-heavy").With("lightest", d.table.Lightest().Each).With("most", inKg(ceiling))
-	return d.r.barred(ErrTooHeavy, why,
-		evidence.Because("dose.free-by-lighter").With("most", inKg(ceiling)),
-		evidence.Because("dose.free-by-variant"))
+	why := evidence.Because("dose.too-heavy").With("lightest", d.table.Lightest().Each).With("most", ceiling)
+	free := []evidence.Reason{evidence.Because("dose.free-by-lighter").With("most", ceiling), evidence.Because("dose.free-by-variant")}
+	if d.r.Screening.Limits.MaxFraction > 0 && !d.r.estimated() && !d.r.Exercise.MovesBody {
+		free = append(free, evidence.Because("dose.free-by-set"))
+	}
+	return d.r.barred(ErrTooHeavy, why, free...)
 }
 
 // close adds the step to the next weight and what screening asks for.
@@ -285,24 +208,9 @@ func (d *draft) close() Prescription {
 		if gap, ok := d.table.Next(d.p.Load.Each); ok {
 			d.p.Next = &gap
 		}
+		d.p.Most = d.mostSaid()
+		d.p.Cautions = append(d.massCautions(), d.p.Cautions...)
 	}
 	d.p.Cautions = append(limitCautions(d.r), d.p.Cautions...)
 	return d.p
-}
-
-// limitCautions are the limits that a reader has to act on in every set.
-func limitCautions(r Request) []evidence.Reason {
-	limits := r.Screening.Limits
-	var list []evidence.Reason
-	add := func(holds bool, code evidence.Code) {
-		if holds {
-			list = append(list, evidence.Because(code))
-		}
-	}
-	standing := r.Exercise.Demands.Has(body.FreeStanding) || r.Exercise.Demands.Has(body.SingleLegStance)
-	add(limits.NoBreathHolding, "dose.no-breath-holding")
-	add(limits.EffortNotPulse, "dose.effort-not-pulse")
-	add(limits.TechniqueFirst, "dose.technique-first")
-	add(limits.Support && standing, "dose.support")
-	return list
 }

@@ -61,14 +61,6 @@ type Tempo struct {
 // Seconds returns the length of one repetition.
 func (t Tempo) Seconds() float64 { return t.Lowering + t.Pausing + t.Lifting }
 
-// Finding says how to look for the load: begin with the prescribed weight, do a
-// set, and while it ends clearly easy go up one step, at most MaxSteps a visit,
-// never above Ceiling and never to failure.
-type Finding struct {
-	MaxSteps int        `json:"max_steps"`        // steps up in one visit
-	Ceiling  units.Mass `json:"ceiling,omitzero"` // per implement; 0: none beyond the kit
-}
-
 // Flag is something that a reader must not miss.
 type Flag uint8
 
@@ -103,6 +95,9 @@ type Prescription struct {
 	Load equipment.Load `json:"load,omitzero"` // per implement and in total; zero without load
 	// Share is the load as a fraction of the best estimate, 0 if there is none.
 	Share units.Fraction `json:"share,omitzero"`
+	// Most is the most per implement that restrictions, the limit on the share of
+	// a maximum and a first weight allow; 0: nothing below the end of the kit.
+	Most units.Mass `json:"most,omitzero"`
 
 	Sets    int              `json:"sets"`     // for now
 	BuildTo int              `json:"build_to"` // sets to build up to over the coming weeks
@@ -123,7 +118,7 @@ type Prescription struct {
 	Assumed   bool         `json:"assumed,omitzero"` // the row was chosen here, not asked for
 	Aim       guideline.ID `json:"aim,omitzero"`     // the row of the goal that this start leads to
 
-	Cautions []evidence.Reason `json:"cautions,omitempty"` // what ends a set, what needs help
+	Cautions []evidence.Reason `json:"cautions,omitempty"` // what ends a set, what needs help, which limits bind
 	Reasons  []evidence.Reason `json:"reasons,omitempty"`  // why this dose
 }
 

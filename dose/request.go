@@ -15,6 +15,9 @@ import (
 
 // A Request is all that one prescription depends on.
 type Request struct {
+	// Day is the day that is decided on. Nothing that the dose rests on may be of
+	// a later one, and the outcome's review not be over.
+	Day       units.Day         `json:"day"`
 	Screening screening.Outcome `json:"screening"` // zero: ErrNotScreened
 	Setting   screening.Setting `json:"setting"`   // where and with whom
 	Exercise  exercise.Exercise `json:"exercise"`
@@ -27,7 +30,7 @@ type Request struct {
 	Age      body.Age       `json:"age"`            // years
 	Phase    Phase          `json:"phase,omitzero"` // zero: familiarise for a novice, else build; reported as assumed
 
-	// Technique is who saw the person's technique, and when. A novice whose
+	// Technique is who saw the person do this exercise, and when. A novice whose
 	// technique nobody saw stays in the phase Familiarise.
 	Technique Observation `json:"technique,omitzero"`
 
@@ -37,23 +40,22 @@ type Request struct {
 	// Performed is a set of this exercise and hold that was really done. Where
 	// no estimate can be used, looking for the load begins from it instead of
 	// from the lightest weight, and never above it.
-	Performed *setlog.Set   `json:"performed,omitempty"`
-	Kit       equipment.Kit `json:"kit"`
+	Performed *setlog.Set `json:"performed,omitempty"`
+	// Done are sets of this exercise and hold that were really done, Performed
+	// among them or not, from a log or from tests. Under a limit on the share of a
+	// maximum those with a known reserve bound the load where there is no
+	// estimate; one that is too old, or from before an event that ends tests,
+	// bounds nothing.
+	Done []setlog.Set `json:"done,omitempty"`
+	// Bound is the most per implement that is known to be allowed of an exercise
+	// that this one replaces; 0: none is known.
+	Bound units.Mass    `json:"bound,omitzero"`
+	Kit   equipment.Kit `json:"kit"`
 
 	// Guideline is the row that the dose follows. Empty: one is chosen by
 	// goal, training and age, and reported as assumed.
 	Guideline guideline.ID `json:"guideline,omitzero"`
 }
-
-// An Observation is somebody's look at how the person moves. The zero value
-// means that nobody looked.
-type Observation struct {
-	Who string    `json:"who"`
-	Day units.Day `json:"day"`
-}
-
-// Made reports whether somebody looked, on a day.
-func (o Observation) Made() bool { return o.Who != "" && o.Day.Check() == nil }
 
 // UnmarshalJSON is strict: unknown fields and fields given twice are errors.
 func (r *Request) UnmarshalJSON(data []byte) error {
@@ -67,6 +69,8 @@ func (r Request) validate() error {
 		return &units.FieldError{Path: "/screening", Allowed: "the outcome of an assessment", Err: ErrNotScreened}
 	}
 	var bad units.FieldErrors
+	bad.Add("", checkDay(r.Day, r.Screening))
+	bad.Add("/technique/day", upTo(r.Day, r.Technique.Day))
 	bad.Add("/setting", r.Setting.Check())
 	bad.Add("/exercise", r.Exercise.Validate())
 	bad.Add("/side", r.checkSide())
@@ -80,7 +84,15 @@ func (r Request) validate() error {
 		bad.Add("/estimate", r.checkEstimate(*r.Estimate))
 	}
 	if r.Performed != nil {
-		bad.Add("/performed", r.checkPerformed(*r.Performed))
+		bad.Add("/performed", r.checkDone(*r.Performed))
+		bad.Add("/performed/day", r.stillSays(r.Performed.Day))
+	}
+	for i, s := range r.Done {
+		bad.Add(path("/done", i), r.checkDone(s))
+		bad.Add(path("/done", i)+"/day", upTo(r.Day, s.Day))
+	}
+	if r.Bound < 0 {
+		bad.Add("/bound", units.Field("", r.Bound, "0 kg or more", units.ErrOutOfRange))
 	}
 	if r.Guideline != "" {
 		_, err := guideline.Get(r.Guideline)
@@ -99,9 +111,9 @@ func (r Request) checkSide() error {
 	return nil
 }
 
-// checkPerformed refuses a set of another exercise or hold, or of one side
+// checkDone refuses a set of another exercise or hold, or of one side
 // where both work at once.
-func (r Request) checkPerformed(s setlog.Set) error {
+func (r Request) checkDone(s setlog.Set) error {
 	var bad units.FieldErrors
 	bad.Add("", s.ValidateFor(r.Exercise.ID, r.Exercise.Hold))
 	if !r.Exercise.OneSided && s.Side.Check() == nil && s.Side != body.Both {
@@ -116,6 +128,7 @@ func (r Request) checkEstimate(e onerm.Estimate) error {
 		return err
 	}
 	var bad units.FieldErrors
+	bad.Add("/day", r.stillSays(e.Day))
 	if e.Exercise != r.Exercise.ID {
 		bad.Add("/exercise", units.Field("", e.Exercise, string(r.Exercise.ID), units.ErrConflict))
 	}

@@ -26,7 +26,8 @@ type Step struct {
 	Lowering float64 `json:"lowering,omitzero"`
 	Pausing  float64 `json:"pausing,omitzero"`
 	// Steps is how often the weight may go up within the visit while the load is
-	// looked for, from Load on, 2 at most; 0: it is not looked for.
+	// looked for, from Load on, 2 at most, and fewer or none where limits, the kit,
+	// an unseen technique or nobody at hand leave no more; 0: it is not looked for.
 	Steps int `json:"steps,omitzero"`
 }
 
@@ -113,8 +114,7 @@ func (d *draft) follow(s Step, sets int) {
 
 // goOn writes the load.
 func (d *draft) goOn(s Step) error {
-	limit := d.limit()
-	ceiling := min(s.Load, limit)
+	ceiling := min(s.Load, d.most)
 	if d.r.Screening.Limits.Lighten.AtMostLast {
 		ceiling = min(ceiling, s.Last)
 	}
@@ -123,14 +123,15 @@ func (d *draft) goOn(s Step) error {
 		return d.tooHeavy(ceiling)
 	}
 	d.p.Mode, d.p.Load = Continued, load
-	if e := d.r.Estimate; d.estimated() {
+	if share := d.r.Screening.Limits.MaxFraction; share > 0 && d.r.estimated() {
+		d.because(evidence.Because("dose.fraction-limit").With("most", share))
+	}
+	if e := d.r.Estimate; d.r.estimated() {
 		d.p.Share, _ = load.Each.Share(e.OneRM)
 		d.flagLight(*e)
 	}
 	if s.Steps > 0 {
-		reserve := d.p.Reserve // that of a first dose is larger, since nothing is known then
-		d.find(load, Finding{MaxSteps: s.Steps, Ceiling: limit})
-		d.p.Reserve = reserve
+		d.find(load, s.Steps, d.most)
 	}
 	return nil
 }

@@ -17,13 +17,14 @@ import (
 
 // A WeekRequest is all that a week depends on.
 type WeekRequest struct {
+	Day       units.Day         `json:"day"` // that is decided on; the sessions are on it or later
 	Screening screening.Outcome `json:"screening"`
 	Setting   screening.Setting `json:"setting"`
 	Goal      guideline.Goal    `json:"goal"`
 	Training  body.Training     `json:"training"`
-	Age       body.Age          `json:"age"`                // years
-	Phase     Phase             `json:"phase,omitzero"`     // zero: by training status, reported as assumed
-	Technique Observation       `json:"technique,omitzero"` // without it a novice stays in Familiarise
+	Age       body.Age          `json:"age"`            // years
+	Phase     Phase             `json:"phase,omitzero"` // zero: by training status, reported as assumed
+	Seen      []Seen            `json:"seen,omitempty"` // whose technique; without it a novice stays in Familiarise
 
 	// Exercises that are wanted, the most wanted first; empty: one for each
 	// large movement, reported as assumed.
@@ -32,10 +33,12 @@ type WeekRequest struct {
 	Without []exercise.ID `json:"without,omitempty"`
 	// Task is what the client wants to be able to do; tests are tied to it.
 	Task string `json:"task,omitzero"`
-	// Estimates that there are, of any of the exercises.
+	// Estimates that there are, of any of the exercises. Those that say nothing of
+	// the day, and doubtful ones, are listed in the week and not used: see
+	// [WeekRequest.Usable].
 	Estimates []onerm.Estimate `json:"estimates,omitempty"`
 	// Performed are sets that were really done, of any of the exercises; the
-	// latest of each is what looking for a load begins from.
+	// latest of each that is usable is what looking for a load begins from.
 	Performed []setlog.Set  `json:"performed,omitempty"`
 	Kit       equipment.Kit `json:"kit"`
 	Guideline guideline.ID  `json:"guideline,omitzero"`
@@ -78,9 +81,10 @@ type Week struct {
 	Sessions []Session         `json:"sessions"`
 	Beside   []Beside          `json:"beside,omitempty"` // what lifting does not give
 	LeftOut  []LeftOut         `json:"left_out,omitempty"`
-	Review   units.Day         `json:"review"`  // look at the plan again by this day
-	Retest   units.Day         `json:"retest"`  // test strength again by this day
-	Expires  units.Day         `json:"expires"` // follow the plan no longer than this day
+	Unused   []Unused          `json:"unused,omitempty"` // tests and sets that it does not rest on
+	Review   units.Day         `json:"review"`           // look at the plan again by this day
+	Retest   units.Day         `json:"retest"`           // test strength again by this day
+	Expires  units.Day         `json:"expires"`          // follow the plan no longer than this day
 	Reasons  []evidence.Reason `json:"reasons,omitempty"`
 }
 
@@ -89,6 +93,9 @@ func (w *Week) UnmarshalJSON(data []byte) error {
 	type plain Week
 	return units.DecodeJSON(data, (*plain)(w))
 }
+
+// Dates returns the days that the week is held to.
+func (w Week) Dates() Dates { return Dates{w.Review, w.Retest, w.Expires} }
 
 // standardStart is one exercise for each large region (Design): knees, upper
 // back, hips, chest, calves, shoulders, grip, trunk and the side of the hip.
@@ -102,9 +109,12 @@ var standardStart = []exercise.ID{
 // PlanWeek plans a week: the same session on each of its days.
 //
 // Constraints, never broken: the limits of the screening and the weights of
-// the kit, as in [Prescribe]; at least two days from one session to the next,
+// the kit, as in [Prescribe]; no session after the day by which the assessment is
+// to be made anew; at least two days from one session to the next,
 // round the week; no more days than the guideline's row and, unless it asks for
-// fewer, three; a session within its minutes, warm-up included.
+// fewer, three; a session within its minutes, warm-up included, unless they are
+// too few for one set of one exercise: then the session has that alone, and the
+// week says how many minutes it takes.
 //
 // Objective, in this order: as many days as the constraints allow, the
 // earliest; each exercise in the order of wish, with one set; then second sets,
@@ -113,7 +123,8 @@ var standardStart = []exercise.ID{
 //
 // An exercise that cannot be dosed is replaced by a gentler one that can, or
 // left out; either way it is listed with its reasons, as is one for which the
-// minutes do not suffice. The error is [ErrNotScreened], a [*ConstraintError]
+// minutes do not suffice. Tests of strength and sets that say nothing of the day,
+// or are doubtful, are listed and not used ([WeekRequest.Usable]). The error is [ErrNotScreened], a [*ConstraintError]
 // where nothing at all can be dosed, and [units.FieldErrors] for bad fields.
 func PlanWeek(r WeekRequest) (Week, error) {
 	week := Week{Task: r.Task}
@@ -133,11 +144,14 @@ func PlanWeek(r WeekRequest) (Week, error) {
 	if len(p.items) == 0 {
 		return Week{}, p.nothing()
 	}
-	p.raiseHeaviest()
 	days := p.days()
+	if len(days) == 0 {
+		return Week{}, p.reviewOverdue()
+	}
+	p.raiseHeaviest()
 	p.fitMinutes()
 	p.order()
-	week.Phase, week.LeftOut = p.items[0].Phase, p.leftOut
+	week.Phase, week.LeftOut, week.Unused = p.phase(), p.leftOut, p.unused
 	for _, day := range days {
 		week.Sessions = append(week.Sessions, Session{day, p.items, warmUpMinutes, wholeMinutes(p.items)})
 	}
@@ -162,6 +176,8 @@ func (r WeekRequest) validate() error {
 		return &units.FieldError{Path: "/screening", Allowed: "the outcome of an assessment", Err: ErrNotScreened}
 	}
 	var bad units.FieldErrors
+	bad.Add("", checkDay(r.Day, r.Screening))
+	bad.Add("/seen", r.checkSeen())
 	for i, id := range r.Exercises {
 		_, err := r.Catalogue.Lookup(string(id))
 		bad.Add(path("/exercises", i), err)
@@ -177,6 +193,11 @@ func (r WeekRequest) validate() error {
 		bad.Add(path("/performed", i), s.Validate())
 	}
 	bad.Add("/days", checkDays(r.Days))
+	for i, d := range r.Days {
+		if d < r.Day && d.Check() == nil {
+			bad.Add(path("/days", i), units.Field("", d, r.Day.String()+", the day decided on, or later", units.ErrConflict))
+		}
+	}
 	if r.Minutes < 0 {
 		bad.Add("/minutes", units.Field("", r.Minutes, "0 or more minutes", units.ErrOutOfRange))
 	}

@@ -26,6 +26,7 @@ func plus(n int) units.Day { return units.Must(firstDay.Plus(n)) }
 
 func weekOf(days ...int) dose.WeekRequest {
 	r := dose.WeekRequest{
+		Day:       firstDay,
 		Screening: screening.Outcome{Route: screening.NoRoute, Meanwhile: screening.WithinLimits},
 		Setting:   screening.InGroup, Goal: guideline.Strength, Training: body.Novice, Age: 66, Kit: hall,
 	}
@@ -320,6 +321,7 @@ func TestSquatTakesTheHeaviest(t *testing.T) {
 	right := estimateOf(t, q, 10, 8, 2)
 	q.Side = body.Left
 	r.Estimates = []onerm.Estimate{right, estimateOf(t, q, 10, 8, 2)}
+	r.Seen = []dose.Seen{{Exercise: "goblet-squat", Observation: dose.Observation{Who: "a colleague", Day: firstDay}}}
 	items := firstWeek(t, r).Sessions[0].Items
 	if items[0].Load.Each < items[1].Load.Each || !has(items[0].Reasons, "dose.heaviest") {
 		t.Errorf("squat with %v, row with %v", items[0].Load, items[1].Load)

@@ -7,7 +7,11 @@ import (
 )
 
 // Words returns a fresh table of what this package's reasons say.
-func Words() evidence.Words { return maps.Clone(words) }
+func Words() evidence.Words {
+	all := maps.Clone(words)
+	maps.Copy(all, weekWords)
+	return all
+}
 
 var words = evidence.Words{
 	// What bars a dose, and what would free it.
@@ -18,6 +22,10 @@ var words = evidence.Words{
 	"dose.no-dose-yet": {
 		Client:    "Please wait with the exercises until this is answered.",
 		Clinician: "No dose yet: route {route}, meanwhile {meanwhile}; gravest finding {finding}.",
+	},
+	"dose.review-overdue": {
+		Client:    "It is time to go through the questions again before we go on.",
+		Clinician: "No dose: the assessment was to be made anew by {review}; the day decided on is {day}.",
 	},
 	"dose.unloaded-only": {
 		Client:    "For now we practise the movements without weights, until we have an answer.",
@@ -41,9 +49,11 @@ var words = evidence.Words{
 	},
 	"dose.free-by-being-seen": {Clinician: "Would be freed by: the person being seen, and a new screening with the answer recorded."},
 	"dose.free-by-answer":     {Clinician: "Would be freed by: the missing answers, or a named clinician's clearance that covers the findings."},
+	"dose.free-by-assessment": {Clinician: "Would be freed by: a new assessment."},
 	"dose.free-by-setting":    {Clinician: "Would be freed by: a setting with at least this supervision: {least}."},
 	"dose.free-by-variant":    {Clinician: "Would be freed by: a variant that does not ask for it."},
 	"dose.free-by-lighter":    {Clinician: "Would be freed by: a weight of {most} or less."},
+	"dose.free-by-set":        {Clinician: "Would be freed by: a test of this exercise, or a set of it that was done with its reserve noted."},
 	"dose.free-by-kit":        {Clinician: "Would be freed by: equipment for the hold: {hold}."},
 
 	// Why this dose.
@@ -67,18 +77,34 @@ var words = evidence.Words{
 		Client:    "We keep it lighter this time.",
 		Clinician: "Lighter: at most the last completed load, {fewer} set fewer, {more} more in reserve.",
 	},
-	"dose.reserve-limit":  {Clinician: "Screening asks for at least {reserve} repetitions in reserve."},
-	"dose.tempo":          {Clinician: "Two seconds down, two seconds up."},
-	"dose.without-load":   {Clinician: "Without load: the body alone."},
-	"dose.fraction-limit": {Clinician: "Screening limits the load to {most} of 1RM."},
-	"dose.restriction":    {Clinician: "A restriction by {author} limits each weight to {most}."},
-	"dose.on-curve":       {Clinician: "Load, repetitions and reserve are tied by {equation}; the load is {share} of the best estimate."},
-	"dose.continued":      {Clinician: "Goes on from what was done: {load} each at most, {count} a set; sets: {sets} now, to build to {build to}."},
-	"dose.from-performed": {Clinician: "A set of {reps} with {load} was done: looking for the load begins there or lower, never above."},
-	"dose.from-band":      {Clinician: "Load from the band, {share} of the best estimate: beyond the equation's studied range."},
-	"dose.load-finding": {
-		Client:    "Begin with the weight named. If a set ends clearly easy, you may try the next weight up. Never go on until you cannot.",
-		Clinician: "Load-finding: lightest first, one step up while sets end clearly easy, never to failure.",
+	"dose.reserve-limit":   {Clinician: "Screening asks for at least {reserve} repetitions in reserve."},
+	"dose.tempo":           {Clinician: "Two seconds down, two seconds up."},
+	"dose.without-load":    {Clinician: "Without load: the body alone."},
+	"dose.fraction-limit":  {Clinician: "Screening limits the load to {most} of 1RM."},
+	"dose.bound":           {Clinician: "The exercise that this one replaces allows {most} per implement."},
+	"dose.share-from-done": {Clinician: "Screening limits the load to {most} of 1RM and there is no estimate: sets that were done show at least {surely}, so {ceiling} per implement."},
+	"dose.on-curve":        {Clinician: "Load, repetitions and reserve are tied by {equation}; the load is {share} of the best estimate."},
+	"dose.continued":       {Clinician: "Goes on from what was done: {load} each at most, {count} a set; sets: {sets} now, to build to {build to}."},
+	"dose.from-performed":  {Clinician: "A set of {reps} with {load} was done: looking for the load begins there or lower, never above."},
+	"dose.from-band":       {Clinician: "Load from the band, {share} of the best estimate: beyond the equation's studied range."},
+	easyStep: {
+		Client:    "If a set ends clearly easy, you may take the next weight up for the next set: {most} at most.",
+		Clinician: "{exercise}, load-finding: one step up while sets end clearly easy, never to failure; steps in a visit: {steps}, to {most} at most.",
+	},
+	countedStep: {
+		Client:    "If you could have done more than 5 more in a set, you may take the next weight up for the next set: {most} at most.",
+		Clinician: "{exercise}, load-finding: one step up while sets leave more than 5, never to failure; steps in a visit: {steps}, to {most} at most.",
+	},
+	noStep: {
+		Clinician: "Load-finding without a step up within the visit: limits, the band of the row or the kit end at {most}.",
+	},
+	unseenStep: {
+		Client:    "Please stay with the weight named for now. Show us the movement first; then we look for the next one together.",
+		Clinician: "Load-finding without a step up within the visit: nobody has seen the technique of this exercise; setting: {setting}.",
+	},
+	aloneStep: {
+		Client:    "Please stay with the weight named while you are alone. Once somebody is with you, ask us about the next one.",
+		Clinician: "Load-finding without a step up within the visit: nobody is there; setting: {setting}.",
 	},
 	"dose.cautious-end": {Clinician: "Best estimate {best}; the dose starts from its cautious end, {cautious}."},
 	"dose.below-effective": {
@@ -86,9 +112,9 @@ var words = evidence.Words{
 		Clinician: "Delivered share {share} lies under {floor}, the floor of the source for the goal {goal}: right for learning, too light to build.",
 	},
 	"dose.first-mass":    {Clinician: "A beginner's first weight: {first} until the technique is sound."},
-	"dose.kept-lightest": {Clinician: "Screening limits the load to {most} of 1RM and there is no estimate: the lightest weight is kept."},
+	"dose.kept-lightest": {Clinician: "Screening limits the load to {most} of 1RM, and nothing shows what that is: no more than the lightest weight, and none above {first}."},
 	"dose.no-estimate":   {Clinician: "There is no estimate of strength for this exercise, side and hold."},
-	"dose.moves-body":    {Clinician: "The body is most of what is lifted: no 1RM of the held weight is used."},
+	"dose.moves-body":    {Clinician: "The body, or a long limb, is most of what is lifted: no 1RM of the held weight is used."},
 	"dose.heaviest":      {Clinician: "Legs lift more than arms: this exercise begins with no less than the others of the session."},
 	"dose.one-side-only": {
 		Client:    "Only with your {side} side, for now.",
@@ -114,12 +140,24 @@ var words = evidence.Words{
 		Client:    "Keep one hand on something firm.",
 		Clinician: "Standing work with a hand on a firm support.",
 	},
+	"dose.support-near": {
+		Client:    "Stay within reach of something firm, such as a wall or a rail.",
+		Clinician: "Standing work with a firm support within reach: the hands have their place in the movement, or the person walks.",
+	},
+	"dose.restriction": {
+		Client:    "No more than {most} for the {place}, as {author} asked.",
+		Clinician: "{exercise}: a restriction by {author}, {place}, no more than {most}.",
+	},
+	"dose.most": {
+		Client:    "Take no more than {most}.",
+		Clinician: "{exercise}: limits end at {limit} per implement; of this kit: {most}.",
+	},
 
 	// The week.
 	"dose.exercises-assumed": {Clinician: "No exercises were asked for; one was taken for each large movement."},
 	"dose.days-between": {
 		Client:    "Leave at least one day of rest between sessions.",
-		Clinician: "{days} sessions, at least 48 hours apart for the same muscles, round the week.",
+		Clinician: "Sessions: {days}, at least 48 hours apart for the same muscles, round the week.",
 	},
 	"dose.minutes": {Clinician: "{minutes} minutes are a warm-up of {warm-up}, the sets, the shortest rests and two minutes from one exercise to the next."},
 	"dose.familiarise": {
@@ -148,11 +186,11 @@ var words = evidence.Words{
 		Clinician: "{light} of {all} exercises are without a weight or lighter than the source of the goal {goal} asks for: right for learning, too light to build.",
 	},
 	"dose.too-few-days": {
-		Clinician: "{days} sessions fit the days given; the row asks for at least {least}.",
+		Clinician: "Sessions that fit the days given: {days}; the row asks for at least {least}.",
 	},
 	"dose.not-wanted": {Clinician: "{exercise} is not wanted by the client."},
-	"dose.no-minutes": {Clinician: "{exercise} is left out to keep the session within {minutes} minutes."},
-	"dose.fewer-sets": {Clinician: "{sets} sets instead of {whole}, to keep the session within {minutes} minutes."},
+	"dose.no-minutes": {Clinician: "{exercise} is left out to keep to the minutes given, {minutes}."},
+	"dose.fewer-sets": {Clinician: "Sets: {sets} instead of {whole}, to keep to the minutes given, {minutes}."},
 
 	// The class that shares its weights.
 	"dose.rota-slot": {Clinician: "Slots of {seconds} seconds, {rests}: {exercise} of {name} is the longest exercise of the class. {change} seconds from one slot to the next."},

@@ -242,13 +242,21 @@ func (n *next) endSooner() {
 // upTo returns the end of the range to work through before load is added: the
 // guideline's, or what the step to the next weight asks for, to where bridging
 // ends.
-func (n *next) upTo() int {
+func (n *next) upTo() int { return n.end(n.alone()) }
+
+// end is upTo for somebody who is alone or not: alone repetitions go on to where
+// bridging ends, or until they show the next weight, since it is not tried.
+func (n *next) end(alone bool) int {
 	top, _ := n.out.Span.Max()
 	need := n.repsBefore()
 	if need == 0 && n.counts() {
 		need = bridgeTop
 	}
-	if n.jump != nil && n.counts() && n.seen.beyondCounting() {
+	switch {
+	case n.jump == nil || !n.counts():
+	case alone && n.barredAlone(*n.jump): // repetitions take the place of the step
+		need = bridgeTop
+	case n.seen.beyondCounting() && !alone:
 		need = min(need, n.repsToTry(*n.jump))
 	}
 	return min(n.bridgeEnd(), max(top+n.over(), need))

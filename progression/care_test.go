@@ -29,6 +29,7 @@ func TestNextForgetsDoubtfulSets(t *testing.T) {
 	// While the query is open the dose stays as it was, repetitions too.
 	c.Log = []progression.Visit{doubtful}
 	c.Day = doubtful.Day + 3
+	c.Request.Screening.Day, c.Request.Technique.Day = doubtful.Day-1, doubtful.Day
 	if d := nextOf(t, c); d.Action != progression.Hold || d.Next.Count != doubtful.Plan.Count || len(d.Queries) != 6 {
 		t.Errorf("%v, %d, %d queries", d.Action, d.Next.Count, len(d.Queries))
 	}

@@ -14,7 +14,8 @@ import (
 // [Next] depends on.
 type Course struct {
 	// Request is what the dose of the day depends on, as for [dose.Prescribe]:
-	// the outcome of the day's screening, the exercise, the kit.
+	// the outcome of the day's screening, the exercise, the kit. Its day may be
+	// left out: it is that of the course.
 	Request dose.Request `json:"request"`
 	Log     []Visit      `json:"log"` // of this exercise, the oldest first; each with its day
 	Day     units.Day    `json:"day"` // of the visit that is decided on
@@ -26,6 +27,16 @@ type Course struct {
 	// BodyMass, if given, tells how large a step is where the body moves too.
 	BodyMass units.Mass `json:"body_mass,omitzero"`
 	Policy   Policy     `json:"policy,omitzero"`
+	// Sessions are those that the plan had for days that are over, each with whether
+	// it was missed; none where that is not known. Low [Attendance] makes the dose
+	// shorter, and nothing harder.
+	Sessions []PlannedSession `json:"sessions,omitempty"`
+	// Plan are the dates of the plan in force, those that are known. On a day when it
+	// has expired nothing is made harder.
+	Plan dose.Dates `json:"plan,omitzero"`
+	// Watched is who will watch at the visit of Day. [Session] brings a second new
+	// exercise only where somebody will.
+	Watched dose.Observation `json:"watched,omitzero"`
 	// Catalogue is where variants are looked up; the zero value is the standard one.
 	Catalogue exercise.Catalogue `json:"-"`
 	// Curve is the person's own relation of load and repetitions, used within
@@ -111,17 +122,53 @@ func (c Course) Validate() error {
 	if c.BodyMass < 0 {
 		bad.Add("/body_mass", units.Field("", c.BodyMass, "0 kg or more", units.ErrOutOfRange))
 	}
+	if d := c.Request.Day; !d.IsZero() && d != c.Day {
+		bad.Add("/request/day", units.Field("", d, c.Day.String()+", the day of the course", units.ErrConflict))
+	}
 	bad.Add("/policy", c.Policy.Validate())
+	if c.Day.Check() == nil {
+		bad.Add("", checkSessions(c.Sessions, c.Day))
+	}
+	bad.Add("/plan", checkDates(c.Plan))
+	bad.Add("/watched", c.checkWatched())
+	return bad.Err()
+}
+
+// checkWatched takes nobody, or somebody with a name on the day of the course.
+func (c *Course) checkWatched() error {
+	var bad units.FieldErrors
+	w := c.Watched
+	if w == (dose.Observation{}) {
+		return nil
+	}
+	if w.Who == "" {
+		bad.Add("/who", units.Field("", nil, "who will watch", units.ErrMissing))
+	}
+	if w.Day != c.Day {
+		bad.Add("/day", units.Field("", w.Day, c.Day.String()+", the day of the course", units.ErrConflict))
+	}
+	return bad.Err()
+}
+
+// checkDates takes days of the calendar, and what is not given.
+func checkDates(d dose.Dates) error {
+	var bad units.FieldErrors
+	bad.Add("/review", dayUpTo(d.Review, 0))
+	bad.Add("/retest", dayUpTo(d.Retest, 0))
+	bad.Add("/expires", dayUpTo(d.Expires, 0))
 	return bad.Err()
 }
 
 // checkVisit refuses a visit of another exercise, hold or side, without a day
-// or out of order.
+// or out of order, and a look at it from later on.
 func (c *Course) checkVisit(v *Visit, before units.Day) error {
 	var bad units.FieldErrors
 	bad.Add("/day", v.Day.Check())
 	if v.Day.Check() == nil && v.Day < before {
 		bad.Add("/day", units.Field("", v.Day, "the day of the visit before or later", units.ErrConflict))
+	}
+	if v.Day.Check() == nil {
+		bad.Add("/observer/day", dayUpTo(v.Observer.Day, v.Day))
 	}
 	r := c.Request
 	if v.Plan.Exercise != r.Exercise.ID {

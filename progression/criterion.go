@@ -34,22 +34,31 @@ func (s PhaseState) look() (phaseLook, error) {
 	return phaseLook{s, plan, phase.Review}, units.At("/plan", err)
 }
 
-// due says which dates have come. A review and a re-test are due on their day,
-// and a plan has expired after it.
+// due says the dates of the plan, and which have come.
 func (l phaseLook) due() []evidence.Reason {
 	dates := evidence.Because("progression.plan-dates", factTwoWeeks, factRetest, factExpiry).
 		With("review", l.plan.Review).With("retest", l.plan.Retest).With("expires", l.plan.Expires)
-	list := []evidence.Reason{dates}
-	if l.Today >= l.plan.Review {
-		list = append(list, evidence.Because("progression.review-due", factTwoWeeks).With("review", l.plan.Review))
+	return append([]evidence.Reason{dates}, due(l.plan, l.Today)...)
+}
+
+// due says which dates of a plan have come. A review and a re-test are due on their
+// day, and a plan has expired after it; a date that is not given never comes.
+func due(plan dose.Dates, today units.Day) []evidence.Reason {
+	var list []evidence.Reason
+	if !plan.Review.IsZero() && today >= plan.Review {
+		list = append(list, evidence.Because("progression.review-due", factTwoWeeks).With("review", plan.Review))
 	}
-	if l.Today >= l.plan.Retest {
-		list = append(list, evidence.Because("progression.retest-due", factRetest).With("retest", l.plan.Retest))
+	if !plan.Retest.IsZero() && today >= plan.Retest {
+		list = append(list, evidence.Because("progression.retest-due", factRetest).With("retest", plan.Retest))
 	}
-	if l.Today > l.plan.Expires {
-		list = append(list, evidence.Because("progression.plan-expired", factExpiry).With("expires", l.plan.Expires))
+	if expired(plan, today) {
+		list = append(list, evidence.Because("progression.plan-expired", factExpiry).With("expires", plan.Expires))
 	}
 	return list
+}
+
+func expired(plan dose.Dates, today units.Day) bool {
+	return !plan.Expires.IsZero() && today > plan.Expires
 }
 
 func (l phaseLook) exit(row exitRow) ExitAnswer {

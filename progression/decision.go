@@ -14,7 +14,7 @@ type Action uint8
 const (
 	ActionUnknown Action = iota // not given
 	Progress                    // one thing is made harder
-	Hold                        // the dose stays
+	Hold                        // the dose stays; without one, until something is settled or the assessment made anew
 	EaseOff                     // the dose is made easier
 	ChangeVariant               // another variant of the exercise takes its place
 	StopExercise                // left out; nothing is put in its place here

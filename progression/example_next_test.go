@@ -23,6 +23,7 @@ func ExampleNext() {
 		return
 	}
 	request := dose.Request{
+		Day:       firstDay,
 		Screening: screening.Outcome{Day: firstDay - 1, Route: screening.NoRoute, Meanwhile: screening.WithinLimits},
 		Setting:   screening.WithHelper, Exercise: curl, Side: body.Both, Goal: guideline.Strength, Training: body.Intermediate,
 		Age: 66, Kit: dumbbells(4, 6),
@@ -47,6 +48,7 @@ func ExampleNext() {
 		Moment: &screening.Moment{}, RangeLost: screening.No, FormLost: screening.No, Observer: dose.Observation{Who: "a colleague", Day: firstDay},
 		Pain: &screening.Pain{Kind: screening.OrdinaryPain, Usual: &none, During: &none, After: &none, NextMorning: &none, WeeklyTrend: screening.StablePain},
 	}
+	request.Day = firstDay + 3
 	d, err := progression.Next(progression.Course{Request: request, Log: []progression.Visit{visit}, Day: firstDay + 3})
 	if err != nil {
 		fmt.Println(err)

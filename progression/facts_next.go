@@ -25,10 +25,12 @@ const (
 	factLimit         evidence.FactID = "progression.limit"
 	factKitEnds       evidence.FactID = "progression.kit-ends"
 	factTwoRises      evidence.FactID = "progression.two-rises"
+	factOneNew        evidence.FactID = "progression.one-new"
 	factKeepUp        evidence.FactID = "progression.keep-up"
 	factFamiliarising evidence.FactID = "progression.familiarising"
 	factAskFirst      evidence.FactID = "progression.ask-first"
 	factBridgeTop     evidence.FactID = "progression.bridge-top"
+	factBeside        evidence.FactID = "progression.beside"
 )
 
 // nextFacts are the choices that [Next] makes between what is published.
@@ -55,8 +57,10 @@ var nextFacts = []evidence.Fact{
 	{ID: factLimit, Value: "a limit is not worked round: below it repetitions go to the top of the guideline's range, no further", Basis: evidence.Design},
 	{ID: factKitEnds, Value: "where the kit, repetitions, pace, sets and variants are used up the dose is held, and a weight in between is what would help", Basis: evidence.Design},
 	{ID: factTwoRises, Value: fmt.Sprintf("at most %d loads rise at one visit, the smallest steps first", mostRises), Basis: evidence.Design},
+	{ID: factOneNew, Value: fmt.Sprintf("at most %d exercise is new at one visit, %d where a named person watches that day, those that must change first; a new one was seen by nobody, and begins with the lightest weight, without looking for more", newUnwatched, newWatched), Basis: evidence.Design},
 	{ID: factKeepUp, Value: "in maintenance the load is kept; sets and a load that were eased come back, and nothing else is made harder", Basis: evidence.Design, From: []evidence.FactID{"dose.maintain"}},
 	{ID: factFamiliarising, Value: "while movements are learnt only sets that the phase begins with, repetitions within the range, and weights shown or clearly easy are added; the rest waits for the review", Basis: evidence.Design},
 	{ID: factAskFirst, Value: "while somebody is to be asked before training goes beyond light and supervised work, or practice without weights, nothing is made harder", Basis: evidence.Design},
+	{ID: factBeside, Value: fmt.Sprintf("only with somebody beside is a load looked for within a visit, and a step taken of more than %v of the weight held or, where it is known, more than %v of all that is moved, unless the log of %d days shows the weight itself; alone nothing heavier than was lifted before goes over head or face; repetitions and pace take its place, no sets", bigHeld, bigMoved, knownDays), Basis: evidence.Design, From: []evidence.FactID{factGuidance}},
 	{ID: factBridgeTop, Value: fmt.Sprintf("bridging by repetitions ends at %d or at the end of the exercise's own range: the arithmetic is far off beyond", bridgeTop), Basis: evidence.Design, From: []evidence.FactID{factBridge}},
 }

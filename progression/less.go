@@ -48,13 +48,13 @@ func (c *Course) lastDone() units.Day {
 // weight.
 func (n *next) anew(s *dose.Step) error {
 	r := n.f.Request()
-	r.Phase, r.Estimate, r.Performed = dose.Familiarise, nil, nil
+	r.Phase, r.Estimate, r.Performed, r.Done = dose.Familiarise, nil, nil, nil
 	if err := n.reframe(r); err != nil {
 		return err
 	}
 	*s = dose.Step{Load: min(n.lightest(), s.Load), Last: s.Last, Count: n.bottom(), Sets: 1}
 	lighter := s.Load < s.Last
-	if lighter && n.seesTechnique() && n.seen.gates.Advice < Ease && !n.dayIsLighter() {
+	if lighter && !n.alone() && n.seesTechnique() && n.seen.gates.Advice < Ease && !n.dayIsLighter() {
 		s.Steps = 1
 	}
 	return nil
@@ -118,6 +118,9 @@ func (n *next) less(s dose.Step, back Return, missed bool) (lessening, error) {
 		n.because("progression.below-three", factSimplify)
 		l.lower = !n.simplify(&l.step)
 	}
+	if err := n.attended(&l); err != nil {
+		return l, err
+	}
 	if n.seen.gates.Advice >= Ease { // what was referred then has been looked at since
 		l.some = true
 		again, err := n.easedAlready()
@@ -135,6 +138,21 @@ func (n *next) less(s dose.Step, back Return, missed bool) (lessening, error) {
 		return l, n.lighten()
 	}
 	return l, nil
+}
+
+// attended takes a set away where half of the planned sessions or fewer were done, so
+// that the plan fits, unless something else takes one: down to one.
+func (n *next) attended(l *lessening) error {
+	a, err := Attendance(n.c.Sessions, n.c.Day)
+	if err != nil || a.Advice < Ease {
+		return err
+	}
+	l.some = true
+	n.d.because(a.Reasons...)
+	if n.seen.gates.Advice < Ease && !n.dayIsLighter() {
+		l.step.Sets = min(l.step.Sets, max(1, n.last().Plan.Sets-1))
+	}
+	return nil
 }
 
 // tooHeavy reports whether the load could not be lifted at all, or not as often
@@ -236,7 +254,7 @@ func (n *next) below3() bool {
 // repetitions than the range begins with, or nearer to failure than planned. A
 // visit in which the load was looked for has no dose to stay below.
 func (v *Visit) below() bool {
-	if v.Plan.Finding != nil {
+	if searches(&v.Plan) {
 		return false
 	}
 	low, _ := v.Plan.Span.Min()

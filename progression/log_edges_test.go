@@ -31,8 +31,8 @@ func TestNextEdgesOfRecalling(t *testing.T) {
 	const more = "progress, repetitions: 3 × 11 × 4 to 20"
 	walk(t, func() progression.Course { return recalled(t) }, []edge{
 		{"all is well", func(*progression.Course) {}, rises, "progression.done-before"},
-		{"a break of four weeks since counts as one", func(c *progression.Course) { c.Log[0].Day = c.Log[1].Day - 28 }, rises, "progression.done-before"},
-		{"a break of a day more", func(c *progression.Course) { c.Log[0].Day = c.Log[1].Day - 29 }, more, "progression.more-reps"},
+		{"a break of four weeks since counts as one", func(c *progression.Course) { past(c, c.Log[1].Day-28) }, rises, "progression.done-before"},
+		{"a break of a day more", func(c *progression.Course) { past(c, c.Log[1].Day-29) }, more, "progression.more-reps"},
 		{"the first of the two below its dose", func(c *progression.Course) { c.Log[1].Sets = c.Log[1].Sets[:5] }, more, "progression.more-reps"},
 		{"the first of the two with technique lost", func(c *progression.Course) { c.Log[1].FormLost = screening.Yes }, more, "progression.more-reps"},
 		{"the first of the two with another weight", func(c *progression.Course) { c.Log[1] = pastVisit(*c, 3, 2*kilo, 10, 3) }, more, "progression.more-reps"},
@@ -307,4 +307,9 @@ func TestNextJSONOfPolicyAndQueries(t *testing.T) {
 			t.Errorf("%s was read", bad)
 		}
 	}
+}
+
+// past moves the first visit to an earlier day, with who watched it.
+func past(c *progression.Course, day units.Day) {
+	c.Log[0].Day, c.Log[0].Observer.Day = day, day
 }

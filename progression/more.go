@@ -1,10 +1,10 @@
 package progression
 
 import (
+	"errors"
 	"slices"
 
 	"example.org/posology/dose"
-	"example.org/posology/dose/exercise"
 	"example.org/posology/screening"
 	"example.org/posology/units/evidence"
 )
@@ -37,6 +37,8 @@ func (n *next) carryOn(back Return, missed bool) (Decision, error) {
 	case n.c.Request.Screening.Meanwhile > screening.WithinLimits:
 		n.because("progression.ask-first", factAskFirst)
 		return n.dose(Hold, NoChange, n.fit(s))
+	case expired(n.c.Plan, n.c.Day):
+		return n.dose(Hold, NoChange, n.fit(s))
 	case n.mayAddSet():
 		return n.addSet(s)
 	case n.out.Phase == dose.Maintain && !(n.again && n.mayRaise()):
@@ -44,16 +46,18 @@ func (n *next) carryOn(back Return, missed bool) (Decision, error) {
 		return n.dose(Hold, NoChange, n.fit(s))
 	case s.Load > n.last().Plan.Load.Each:
 		return n.found(s)
-	case n.mayRaise():
+	case n.mayRaise() && !n.barredAlone(*n.jump):
 		return n.raise(s)
-	case n.stillLooking():
+	case n.stillLooking() && !n.alone():
 		return n.find(s, n.mayTry())
 	case n.seen.tried && n.seen.gates.Advice == Raise:
 		n.because("progression.tried", factFindOn)
 		return n.dose(Hold, NoChange, n.fit(s))
-	case n.last().Plan.Finding != nil && plan.Finding == nil:
+	case searches(&n.last().Plan) && !searches(&plan):
 		n.because("progression.resumed", factFindOn)
 		return n.dose(Hold, NoChange, n.fit(s))
+	case n.waitsForSomebody():
+		return n.byOneself(s)
 	case n.seen.gates.Advice == Raise:
 		return n.harder(s)
 	}
@@ -80,11 +84,11 @@ func (n *next) same(plan dose.Prescription) dose.Step {
 // before it, if there is one.
 func (n *next) beforeTrial() dose.Prescription {
 	trial := n.last().Plan
-	if trial.Finding == nil || len(n.seen.v.Sets) == 0 {
+	if !searches(&trial) || len(n.seen.v.Sets) == 0 {
 		return trial
 	}
 	for _, v := range slices.Backward(n.c.Log[:len(n.c.Log)-1]) {
-		if v.Plan.Finding == nil && v.Plan.Load.Each == n.seen.base {
+		if !searches(&v.Plan) && v.Plan.Load.Each == n.seen.base {
 			return v.Plan
 		}
 	}
@@ -130,17 +134,27 @@ const (
 // stillLooking reports whether the load goes on being looked for: it was, no
 // weight was too much, and every set left more than can be counted.
 func (n *next) stillLooking() bool {
+	if !n.bearsMore() {
+		return false
+	}
+	if before := n.beforeTrial(); searches(&n.last().Plan) && n.seen.base == n.last().Plan.Load.Each && !searches(&before) {
+		return false // a trial that was not taken up: back to the dose before it
+	}
+	return n.seen.finding && !n.seen.tried && n.withinLimits() && n.seen.v.met() && n.mayTry() > 0
+}
+
+// bearsMore reports whether nothing but repetitions stands against more load.
+func (n *next) bearsMore() bool {
 	for _, g := range n.seen.gates.Gates {
 		if g.Gate <= GateEffort && g.Advice != Raise {
 			return false
 		}
 	}
-	within := n.jump != nil && n.jump.To.Each <= n.most
-	if n.seen.base == n.last().Plan.Load.Each && n.beforeTrial().Finding == nil {
-		return false // a trial that was not taken up: back to the dose before it
-	}
-	return n.seen.finding && !n.seen.tried && within && n.seen.v.met() && n.mayTry() > 0
+	return true
 }
+
+// withinLimits reports whether there is a next weight that no limit forbids.
+func (n *next) withinLimits() bool { return n.jump != nil && n.jump.To.Each <= n.most }
 
 // find goes on looking for the load, from the heaviest weight that was done so.
 func (n *next) find(s dose.Step, steps int) (Decision, error) {
@@ -161,7 +175,7 @@ func (n *next) mayAddSet() bool {
 			return false
 		}
 	}
-	return !n.seen.finding && n.last().Plan.Sets < target && n.seen.v.met()
+	return !searches(&n.last().Plan) && !n.stillLooking() && n.last().Plan.Sets < target && n.seen.v.met()
 }
 
 // addSet adds one, unless room has to be made for a larger reserve first.
@@ -178,7 +192,7 @@ func (n *next) addSet(s dose.Step) (Decision, error) {
 // found goes on from the heaviest weight that was done while the load was looked
 // for, and goes on looking if nothing ended it.
 func (n *next) found(s dose.Step) (Decision, error) {
-	if n.stillLooking() {
+	if n.stillLooking() && !n.alone() {
 		return n.find(s, n.mayTry())
 	}
 	n.d.because(evidence.Because("progression.found", factFindOn).With("load", s.Load))
@@ -193,7 +207,7 @@ func (n *next) harder(s dose.Step) (Decision, error) {
 	case n.jump != nil && n.jump.To.Each > n.most:
 		n.d.because(evidence.Because("progression.limit", factLimit).With("next", n.jump.To.Each).With("most", n.most))
 		return n.withinRange(s)
-	case n.mayTry() > 0:
+	case n.mayTry() > 0 && !n.alone():
 		n.noteJump()
 		return n.find(s, n.mayTry())
 	case n.counts() && (n.seen.reps < s.UpTo || n.spare() < 0), !n.counts() && n.unrated():
@@ -201,7 +215,7 @@ func (n *next) harder(s dose.Step) (Decision, error) {
 	case n.out.Phase == dose.Familiarise:
 		n.because("progression.familiarising", factFamiliarising)
 		return n.dose(Hold, NoChange, n.fit(s))
-	case n.jump != nil && n.needed <= float64(n.bridgeEnd())+float64(countable-nearError):
+	case !n.unattended && n.jump != nil && n.needed <= float64(n.bridgeEnd())+float64(countable-nearError):
 		n.d.because(evidence.Because("progression.more-reserve", factShown).With("reps", n.seen.reps).With("next", n.jump.To.Each))
 		return n.dose(Hold, NoChange, n.fit(s))
 	}
@@ -211,8 +225,7 @@ func (n *next) harder(s dose.Step) (Decision, error) {
 // mayRaise reports whether the next weight is shown, lies within every limit,
 // and was not just tried in vain.
 func (n *next) mayRaise() bool {
-	within := n.jump != nil && n.jump.To.Each <= n.most
-	return within && n.seen.gates.Advice == Raise && !n.seen.tried && (n.counts() && n.shown() || n.again)
+	return n.withinLimits() && n.seen.gates.Advice == Raise && !n.seen.tried && (n.counts() && n.shown() || n.again)
 }
 
 // withinRange adds repetitions up to the guideline's range alone.
@@ -224,7 +237,7 @@ func (n *next) withinRange(s dose.Step) (Decision, error) {
 
 // raise takes the next weight, at the bottom of the range.
 func (n *next) raise(s dose.Step) (Decision, error) {
-	if n.waits {
+	if n.waits == loadWaits {
 		n.because("progression.two-rise", factTwoRises)
 		return n.dose(Hold, NoChange, n.fit(s))
 	}
@@ -250,7 +263,7 @@ func (n *next) further() {
 	for to := n.beyond(*n.jump); to != nil; to = n.beyond(*to) {
 		need, ok := toFailureBefore(n.wanted(), to.share(), n.c.Curve)
 		shown := ok && n.able() >= need-rounding
-		if !shown || to.share() > most || to.To.Each > n.most || n.lifted(to.To.Each) {
+		if !shown || to.share() > most || to.To.Each > n.most || n.lifted(to.To.Each) || n.barredAlone(*to) {
 			return
 		}
 		n.jump = to
@@ -274,12 +287,14 @@ func (n *next) bridge(s dose.Step) (Decision, error) {
 		again.Count = n.asLong(s, again)
 		n.because("progression.pause", factPause)
 		return n.dose(Progress, LongerPause, again)
+	case n.unattended:
+		return n.dose(Hold, NoChange, n.fit(s))
 	case s.Sets < n.f.MostSets() && n.beyondReach():
 		again.Sets++
 		n.because("progression.extra-set", factExtraSet)
 		return n.dose(Progress, ExtraSet, again)
 	}
-	if d, done, err := n.variant(); done || err != nil {
+	if d, done, err := n.variant(s); done || err != nil {
 		return d, err
 	}
 	n.standsInTheWay()
@@ -304,7 +319,7 @@ func (n *next) standsInTheWay() {
 }
 
 // variant offers the harder exercise, if there is one that can be dosed.
-func (n *next) variant() (Decision, bool, error) {
+func (n *next) variant(s dose.Step) (Decision, bool, error) {
 	id := n.c.Request.Exercise.Harder
 	if id == "" || n.c.Policy.KeepExercise {
 		return Decision{}, false, nil
@@ -313,11 +328,19 @@ func (n *next) variant() (Decision, bool, error) {
 	if !ok {
 		return Decision{}, false, nil
 	}
-	d, err := n.stand([]exercise.Exercise{ex}, n.c.Request, false)
-	if d.Next == nil {
-		n.d.Action = ActionUnknown // it cannot be dosed: stay, and keep the reason
+	p, err := n.first(ex, n.c.Request)
+	var barred *dose.ConstraintError
+	switch {
+	case errors.As(err, &barred):
+		n.d.because(evidence.Because("progression.no-variant", factVariant).With("exercise", ex.Name))
+		return Decision{}, false, nil
+	case err != nil:
 		return Decision{}, false, err
+	case n.waits == newWaits:
+		n.d.because(evidence.Because("progression.variant-waits", factOneNew).With("exercise", ex.Name))
+		d, err := n.dose(Hold, NoChange, n.fit(s))
+		return d, true, err
 	}
-	d.Change = HarderVariant
-	return d, true, err
+	n.d.Change = HarderVariant
+	return n.replace(ex, p), true, nil
 }

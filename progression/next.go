@@ -24,23 +24,38 @@ import (
 // reserve than can be counted it goes on finding the load.
 //
 // Every dose comes from [dose.Frame.Continue], so that no limit is loosened, and
-// every load-rise waits for technique that somebody saw. The weaker side leads.
+// every load-rise waits for technique that somebody saw. Alone no load is looked
+// for, no step of more than half of the weight held, or a tenth of all that is
+// moved, is taken, and nothing heavier than was lifted before goes over head or
+// face: repetitions and pace take its place, and the decision says what waits. A
+// new exercise begins with its lightest weight. Where attendance is low a set is
+// taken away; on an assessment whose review is over, nothing is prescribed; a plan
+// that has expired is made no harder. The weaker side leads.
 // A log needs no more than the visits of the last four weeks, four at the least,
 // those since the last assessment, and the latest at which a set was done and at
 // which somebody watched.
 //
 // The errors are those of [Course.Validate] and [dose.NewFrame], and an
 // [units.ErrMissing] at /absence where the last set lies more than a week back.
-func Next(c Course) (Decision, error) { return decide(c, false) }
+func Next(c Course) (Decision, error) { return decide(c, nothingWaits) }
 
-// decide is Next, without a rise of load where it waits for others that rise at
-// the same visit.
-func decide(c Course, waits bool) (Decision, error) {
+// A waiting is what of an exercise waits for others of the same visit.
+type waiting uint8
+
+const (
+	nothingWaits waiting = iota
+	loadWaits            // enough other loads rise
+	newWaits             // enough other exercises are new
+)
+
+// decide is Next, without what waits.
+func decide(c Course, waits waiting) (Decision, error) {
 	if err := c.Validate(); err != nil {
 		return Decision{}, err
 	}
-	c.Request.Technique = c.technique()
+	c.Request.Day, c.Request.Technique, c.Request.Done = c.Day, c.technique(), c.done()
 	n := next{c: c, waits: waits}
+	n.d.because(due(c.Plan, c.Day)...)
 	if why := c.referred(); len(why) > 0 {
 		return n.refer(why...), nil
 	}
@@ -68,7 +83,7 @@ func decide(c Course, waits bool) (Decision, error) {
 // A next is a decision on its way.
 type next struct {
 	c       Course
-	waits   bool // two other loads rise at the same visit
+	waits   waiting
 	f       *dose.Frame
 	out     dose.Prescription // the frame's outline
 	most    units.Mass        // per implement, by every limit
@@ -84,6 +99,8 @@ type next struct {
 	needed float64
 	again  bool // sets with the next weight itself show that it can be done
 	vain   bool // they show that it could not
+
+	unattended bool // a heavier weight waits for somebody beside
 }
 
 func (n *next) last() *Visit { return &n.c.Log[len(n.c.Log)-1] }

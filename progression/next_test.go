@@ -290,7 +290,7 @@ func TestNextRefuses(t *testing.T) {
 	for _, f := range all {
 		got = append(got, f.Path)
 	}
-	want := []string{"/log/1/soreness_days", "/log/1/day", "/log/1/plan/exercise", "/log/1/plan/hold", "/log/1/plan/side", "/day", "/body_mass", "/policy/rule", "/policy/most_reps"}
+	want := []string{"/log/1/soreness_days", "/log/1/day", "/log/1/observer/day", "/log/1/plan/exercise", "/log/1/plan/hold", "/log/1/plan/side", "/day", "/body_mass", "/policy/rule", "/policy/most_reps"}
 	if diff := cmp.Diff(want, got); diff != "" {
 		t.Error(diff)
 	}

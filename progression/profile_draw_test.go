@@ -23,6 +23,16 @@ type client struct {
 	profile screening.Profile
 	check   *screening.Check
 	course  progression.Course
+	overdue bool           // the review of the assessment is over
+	share   units.Fraction // a limit on the share of a maximum, beside those of the screening; 0: none
+}
+
+// limited adds the client's own limit to an outcome.
+func (p client) limited(o screening.Outcome) screening.Outcome {
+	if p.share > 0 {
+		o.Limits = o.Limits.Join(screening.Limits{MaxFraction: p.share})
+	}
+	return o
 }
 
 // today screens, and returns the course of the day.
@@ -34,7 +44,10 @@ func (p client) today() (progression.Course, error) {
 		check.Day = c.Day
 		outcome, err = screening.Today(check, outcome)
 	}
-	c.Request.Screening = outcome
+	c.Request.Screening = p.limited(outcome)
+	if p.overdue {
+		c.Request.Screening.ReviewBy = c.Day - 1
+	}
 	return c, err
 }
 
@@ -175,6 +188,9 @@ func drawClient(t *rapid.T) client {
 		c.BodyMass = units.Mass(between(t, "body mass", 45, 110)) * units.Kilogram
 	}
 	p.course = c
+	if seldom(t, "a limited share", 4) {
+		p.share = units.Fraction(between(t, "share", 2, 9)) / 10
+	}
 	p.drawTest(t)
 	p.drawPerformed(t)
 	return p

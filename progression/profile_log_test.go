@@ -28,17 +28,19 @@ func (p *client) drawLog(t *rapid.T) bool {
 	if err != nil {
 		t.Fatalf("Assess: %v", err)
 	}
-	then.Request.Screening = outcome
+	then.Request.Screening = p.limited(outcome)
 	if seldom(t, "another phase then", 4) {
 		then.Request.Phase = dose.Phase(between(t, "phase then", 0, 4))
 	}
+	then.Request.Day = firstDay
 	f, err := dose.NewFrame(then.Request)
 	if err != nil {
 		return false // nothing could be done, so that nothing is logged
 	}
 	day := firstDay
 	for range between(t, "visits", 1, 5) {
-		then.Day = day
+		then.Day, then.Request.Day = day, day
+		dropOld(&then.Request)
 		plan, ok := planOf(t, then)
 		if !ok {
 			break
@@ -47,11 +49,23 @@ func (p *client) drawLog(t *rapid.T) bool {
 		day += units.Day(drawGap(t))
 	}
 	p.course.Log = then.Log
-	p.course.Day = day
+	p.course.Day, p.course.Request.Day = day, day
+	dropOld(&p.course.Request)
+	p.course.Request.Day = 0 // that of the course, which may be spoilt
+	if seldom(t, "sessions known", 3) {
+		p.course.Sessions = sessions(p.course, between(t, "planned", 0, 9), between(t, "of them done", 0, 9))
+	}
 	if seldom(t, "assessed since", 6) && len(then.Log) > 0 {
 		p.profile.Day = day
 	}
 	return len(then.Log) > 0
+}
+
+// dropOld drops tests that a request would refuse before long.
+func dropOld(r *dose.Request) {
+	if r.Day-firstDay > 30 {
+		r.Estimate, r.Performed = nil, nil
+	}
 }
 
 func wellThen(p screening.Profile) screening.Profile {
@@ -137,6 +151,15 @@ func stepsUp(table *equipment.Table, each units.Mass, f dose.Finding, steps int)
 		each = gap.To.Each
 	}
 	return each
+}
+
+// reached is the weight that the steps of a dose lead to at most.
+func reached(kit equipment.Kit, p dose.Prescription) units.Mass {
+	table, err := kit.Compile(p.Hold)
+	if err != nil {
+		return units.MaxMass
+	}
+	return stepsUp(table, p.Load.Each, *p.Finding, p.Finding.MaxSteps)
 }
 
 func other(t *rapid.T, table *equipment.Table, each units.Mass) units.Mass {

@@ -1,6 +1,7 @@
 package progression_test
 
 import (
+	"cmp"
 	"slices"
 
 	"pgregory.net/rapid"
@@ -93,6 +94,20 @@ var profileSpoilings = []spoiling{
 	{"a clearance gone", func(_ *rapid.T, p *client) bool {
 		had := len(p.profile.Clearances) > 0
 		p.profile.Clearances = nil
+		return had
+	}},
+	{"a lower share", func(t *rapid.T, p *client) bool {
+		p.share = min(cmp.Or(p.share, 1), units.Fraction(between(t, "lower share", 1, 9))/10)
+		return true
+	}},
+	{"a test not known", func(_ *rapid.T, p *client) bool {
+		had := p.course.Request.Estimate != nil
+		p.course.Request.Estimate = nil
+		return had
+	}},
+	{"a set done before not known", func(_ *rapid.T, p *client) bool {
+		had := p.course.Request.Performed != nil
+		p.course.Request.Performed = nil
 		return had
 	}},
 	{"less company", func(_ *rapid.T, p *client) bool {
@@ -195,6 +210,19 @@ var daySpoilings = []spoiling{
 		p.course.Day += units.Day(between(t, "more days", 1, 90))
 		return p.course.Day > last(&p.course).Day+7 // within a week nothing is missed, and what was tried in vain becomes older
 	}},
+	{"a session missed", func(t *rapid.T, p *client) bool {
+		list := slices.Clone(p.course.Sessions)
+		p.course.Sessions = list
+		if len(list) == 0 {
+			return false
+		}
+		s := &list[between(t, "session", 0, len(list)-1)]
+		was := s.Missed
+		s.Missed = notNo(t)
+		return was == screening.No
+	}},
+	{"the plan has expired", func(_ *rapid.T, p *client) bool { p.course.Plan.Expires = p.course.Day - 1; return true }},
+	{"the review is over", func(_ *rapid.T, p *client) bool { p.overdue = true; return true }},
 	{"absence not known", func(_ *rapid.T, p *client) bool { p.course.Absence = screening.Unknown; return true }},
 	{"absence with a medical cause", func(_ *rapid.T, p *client) bool { p.course.Absence = screening.Yes; return true }},
 	{"technique seen by nobody", func(_ *rapid.T, p *client) bool {

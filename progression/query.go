@@ -112,3 +112,24 @@ func (n *next) clean(t *equipment.Table) []Query {
 	n.c.Log = log
 	return doubtful
 }
+
+// done returns what is known to have been done, where a limit on the share of a
+// maximum may rest on it: the sets of the log whose load is not doubtful.
+func (c *Course) done() []setlog.Set {
+	list := slices.Clip(c.Request.Done)
+	if c.Request.Screening.Limits.MaxFraction <= 0 {
+		return list
+	}
+	table, err := c.Request.Kit.Compile(c.Request.Exercise.Hold)
+	if err != nil {
+		return list // the frame says what is wrong with it
+	}
+	for i := range c.Log {
+		sets, _ := c.Log[i].withoutQueried(i, table)
+		for _, s := range sets {
+			s.Day = c.Log[i].Day
+			list = append(list, s)
+		}
+	}
+	return list
+}

@@ -30,10 +30,13 @@ type trial struct {
 // read returns what the visit showed.
 func (v *Visit) read(asked trial, t *equipment.Table) (reading, error) {
 	r := reading{v: *v, base: v.Plan.Load.Each, finding: v.Plan.Finding != nil}
-	if r.finding {
+	if searches(&v.Plan) {
 		r.findBase(asked, t, v.mayFind())
 	} else if lightest, ok := v.lightest(); ok {
 		r.base = min(r.base, lightest)
+	}
+	if r.finding { // a first dose, of which nothing was known
+		r.v.Plan.Reserve.Least = min(r.v.Plan.Reserve.Least, asked.least)
 	}
 	if len(r.v.Sets) > 0 {
 		r.reps = r.v.fewest()
@@ -80,7 +83,6 @@ func (r *reading) findBase(asked trial, t *equipment.Table, climb bool) {
 	}
 	r.v.Sets = at
 	r.v.Plan.Sets = max(1, min(r.v.Plan.Sets, r.v.done()))
-	r.v.Plan.Reserve.Least = min(r.v.Plan.Reserve.Least, asked.least)
 }
 
 // sets returns the sets with a load that is wanted.

@@ -6,6 +6,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/screening"
+	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
@@ -62,6 +63,10 @@ func (n *next) barred(err *dose.ConstraintError) (Decision, error) {
 		n.d.Action = Hold
 		n.because("progression.settle-first", factRefer)
 		return n.d, nil
+	case err.Constraint.Code == "dose.review-overdue":
+		n.d.Action = Hold
+		n.because("progression.assess-anew", factRefer)
+		return n.d, nil
 	case errors.Is(err, dose.ErrNoDose):
 		n.d.Action = StopAndRefer
 		return n.d, nil
@@ -87,34 +92,67 @@ func (n *next) easedRequest() dose.Request {
 func (n *next) stand(list []exercise.Exercise, r dose.Request, eased bool) (Decision, error) {
 	n.d.Action, n.d.Change, n.d.Next = StopExercise, NoChange, nil
 	for _, ex := range list {
-		p, err := first(ex, r)
-		if eased && err == nil {
-			p.Finding = nil // no search for more
-		}
-		if eased && err == nil && p.Load.Each > 0 && p.Load.Each >= n.seen.base {
-			continue // no less than what was too much
-		}
+		p, err := n.first(ex, r)
 		var barred *dose.ConstraintError
-		if errors.As(err, &barred) {
+		switch {
+		case errors.As(err, &barred):
 			continue
-		}
-		if err != nil {
+		case err != nil:
 			return Decision{}, err
+		case eased && p.Load.Each > 0 && p.Load.Each >= n.seen.base:
+			continue // no less than what was too much
+		case n.waits == newWaits:
+			n.d.because(evidence.Because("progression.instead-waits", factOneNew).With("exercise", ex.Name))
+			return n.d, nil
 		}
-		n.d.Action, n.d.Instead, n.d.Next = ChangeVariant, ex.ID, &p
-		n.d.because(evidence.Because("progression.instead", factVariant).With("exercise", ex.Name))
-		return n.d, nil
+		return n.replace(ex, p), nil
 	}
 	n.d.because(evidence.Because("progression.left-out", factVariant).With("exercise", n.c.Request.Exercise.Name))
 	return n.d, nil
 }
 
+// replace puts the first dose of another exercise in the place of this one.
+func (n *next) replace(ex exercise.Exercise, p dose.Prescription) Decision {
+	n.d.Action, n.d.Instead, n.d.Next = ChangeVariant, ex.ID, &p
+	n.d.because(evidence.Because("progression.instead", factVariant).With("exercise", ex.Name))
+	return n.d
+}
+
 // first returns the first dose of another exercise: it has to be learnt, and what
-// was measured, done and seen with this one says nothing about it.
-func first(ex exercise.Exercise, r dose.Request) (dose.Prescription, error) {
-	r.Exercise, r.Estimate, r.Performed, r.Technique, r.Phase = ex, nil, nil, dose.Observation{}, dose.Familiarise
+// was measured, done and seen with this one says nothing about it. It begins with
+// the lightest weight; unseen, no other is looked for.
+func (n *next) first(ex exercise.Exercise, r dose.Request) (dose.Prescription, error) {
+	r.Bound = n.boundFor(ex, r)
+	r.Exercise, r.Estimate, r.Performed, r.Done, r.Technique, r.Phase = ex, nil, nil, nil, dose.Observation{}, dose.Familiarise
 	if !ex.OneSided {
 		r.Side = body.Both
 	}
-	return dose.Prescribe(r)
+	f, err := dose.NewFrame(r)
+	if err != nil {
+		return dose.Prescription{}, err
+	}
+	p, err := f.Prescribe()
+	if err != nil || p.Mode == dose.WithoutLoad {
+		return p, err
+	}
+	p.Load, p.Next = f.Table().Lightest(), nil
+	if gap, ok := f.Table().Next(p.Load.Each); ok {
+		p.Next = &gap
+	}
+	return p, nil
+}
+
+// boundFor returns the most per implement of another exercise that is known to be
+// allowed under a limit on the share of a maximum: no more than of this one, in each
+// implement and in all. 0: none is known.
+func (n *next) boundFor(ex exercise.Exercise, r dose.Request) units.Mass {
+	most := r.Bound
+	if n.f != nil && r.Screening.Limits.MaxFraction > 0 {
+		most = max(1, n.f.Ceiling()) // 0 would be none known
+	}
+	all, err := r.Exercise.Hold.Total(most)
+	if err != nil || most == 0 || most >= units.MaxMass {
+		return 0
+	}
+	return max(1, min(most, all/units.Mass(max(1, ex.Hold.Implements()))))
 }

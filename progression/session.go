@@ -5,12 +5,16 @@ import (
 	"fmt"
 	"slices"
 
+	"example.org/posology/dose"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
 
-// mostRises is how many loads may rise at one visit.
-const mostRises = 2
+const (
+	mostRises    = 2 // loads at one visit
+	newUnwatched = 1 // exercises at one visit
+	newWatched   = 2 // where a named person watches that day
+)
 
 // referredAny returns what in any of the courses is for somebody else first: it
 // is the person who is sent on, not the exercise.
@@ -24,20 +28,27 @@ func referredAny(list []Decision) []evidence.Reason {
 }
 
 // Session decides on all exercises of one visit, as [Next] on each, save that at
-// most two loads rise: those with the smallest steps, of all that is moved, and
-// the first given where they are alike. The others hold, and say so. What in one
+// most two loads rise and at most one exercise is new, two where all courses name
+// somebody who will watch. Those loads rise with the smallest steps, of all that is
+// moved, and those exercises are new that take the place of one that cannot go on;
+// the first given where they are alike. The others wait, and say so: what could be
+// harder holds, and what cannot go on is left out for this visit. A movement without
+// weight in the place of what cannot go on does not count as new. What in one
 // course is for somebody else first holds for all. Decisions stand in the order
 // of the courses; bad input is reported for all at once, and then there are none.
 func Session(courses []Course) ([]Decision, error) {
 	list := make([]Decision, len(courses))
 	var bad units.FieldErrors
-	var rising []int
+	var rising, changing []int
 	for i, c := range courses {
 		d, err := Next(c)
 		bad.Add(fmt.Sprintf("/%d", i), err)
 		list[i] = d
-		if d.Change == MoreLoad {
+		switch {
+		case d.Change == MoreLoad:
 			rising = append(rising, i)
+		case countsAsNew(d):
+			changing = append(changing, i)
 		}
 	}
 	if err := bad.Err(); err != nil {
@@ -49,17 +60,36 @@ func Session(courses []Course) ([]Decision, error) {
 		}
 		return list, nil
 	}
-	if len(rising) <= mostRises {
-		return list, nil
-	}
 	slices.SortStableFunc(rising, func(a, b int) int { return cmp.Compare(list[a].Step.share(), list[b].Step.share()) })
-	for _, i := range rising[mostRises:] {
-		d, err := decide(courses[i], true)
-		bad.Add(fmt.Sprintf("/%d", i), err)
-		list[i] = d
+	slices.SortStableFunc(changing, func(a, b int) int { return cmp.Compare(list[a].Change, list[b].Change) })
+	hold := func(later []int, waits waiting) {
+		for _, i := range later {
+			d, err := decide(courses[i], waits)
+			bad.Add(fmt.Sprintf("/%d", i), err)
+			list[i] = d
+		}
 	}
+	hold(rising[min(mostRises, len(rising)):], loadWaits)
+	hold(changing[min(mostNew(courses), len(changing)):], newWaits)
 	if err := bad.Err(); err != nil {
 		return nil, err
 	}
 	return list, nil
+}
+
+// countsAsNew reports whether a decision brings an exercise that has to be learnt. An
+// easier movement without weight is no more to learn than the first visit asks, and
+// leaving it out would leave the person with nothing to do.
+func countsAsNew(d Decision) bool {
+	return d.Action == ChangeVariant && (d.Change == HarderVariant || d.Next.Mode != dose.WithoutLoad)
+}
+
+// mostNew returns how many exercises may be new at the visit.
+func mostNew(courses []Course) int {
+	for _, c := range courses {
+		if !c.Watched.Made() {
+			return newUnwatched
+		}
+	}
+	return newWatched
 }

@@ -105,6 +105,7 @@ func TestNextByRule(t *testing.T) {
 		if tt.before > 0 {
 			earlier := *v
 			earlier.Day -= 3
+			earlier.Observer.Day = earlier.Day
 			earlier.Sets = slices.Clone(v.Sets)
 			for i := range earlier.Sets {
 				earlier.Sets[i].Reps = tt.before
@@ -123,6 +124,9 @@ func pastVisit(c progression.Course, daysBefore int, each units.Mass, reps int, 
 	v := *last(&c)
 	v.Day -= units.Day(daysBefore)
 	v.Plan.Load.Each = each
+	if v.Observer.Made() {
+		v.Observer.Day = v.Day
+	}
 	v.Sets = slices.Clone(v.Sets)
 	for i := range v.Sets {
 		v.Sets[i].Load, v.Sets[i].Reps, v.Sets[i].Effort = each, reps, units.Must(units.InReserve(left))

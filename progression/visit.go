@@ -204,6 +204,9 @@ func (v *Visit) leastLeft(unrecorded units.RIR) units.RIR {
 // countsReserve reports whether the exercise is one whose reserve is counted.
 func (v *Visit) countsReserve() bool { return v.Plan.Measure == exercise.Repetitions }
 
+// searches reports whether the load was to be looked for.
+func searches(p *dose.Prescription) bool { return p.Finding != nil && p.Finding.MaxSteps > 0 }
+
 // looked reports whether somebody saw the technique at the visit or in the four
 // weeks before.
 func (v *Visit) looked() bool {

@@ -10,7 +10,8 @@ import (
 func Words() evidence.Words {
 	w := gateWords()
 	maps.Copy(w, ruleWords())
-	maps.Copy(w, nextWords())
+	maps.Copy(w, goneWords())
+	maps.Copy(w, keptWords())
 	maps.Copy(w, harderWords())
 	maps.Copy(w, phaseWords())
 	return w

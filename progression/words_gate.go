@@ -6,16 +6,13 @@ import "example.org/posology/units/evidence"
 func gateWords() evidence.Words {
 	return evidence.Words{
 		"progression.below-dose": {Clinician: "Below the dose: sets {sets} of {planned}, repetitions of the weakest {fewest} of {count}."},
-		"progression.below-top": {
-			Client:    "Well done. A little more of the same before we add weight.",
-			Clinician: "The weakest set reached {fewest} of {top}: repetitions before load.",
-		},
+		"progression.below-top":  {Clinician: "The weakest set reached {fewest} of {top}: repetitions before load."},
 		"progression.event": {
-			Client:    "We stop here for today and look at this first.",
+			Client:    "Something showed during the sets: we look at that first.",
 			Clinician: "During the sets: {signs}; {action}; route: {route}.",
 		},
 		"progression.form-lost": {
-			Client:    "We keep the weight until the movement feels steady.",
+			Client:    "No more weight until the movement feels steady.",
 			Clinician: "The technique gave way: the load is kept.",
 		},
 		"progression.gate-not-known": {Clinician: "Not recorded, or not enough: {gate}. What is not known keeps the load."},

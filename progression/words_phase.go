@@ -58,8 +58,8 @@ func happeningWords() evidence.Words {
 		"progression.attendance-few":     {Clinician: "{planned} sessions planned in {days} days, fewer than {least}: too few to tell from. The plan is kept."},
 		"progression.attendance-full":    {Clinician: "{done} of {planned} sessions in {days} days: nothing against more load from attendance."},
 		"progression.attendance-low": {
-			Client:    "Let us make the plan shorter, so that it fits your week better.",
-			Clinician: "{done} of {planned} sessions in {days} days: simplify the plan, with fewer exercises or sets and shorter sessions, and ask what would fit. No published rule.",
+			Client:    "You come when you can: we keep it short, so that it fits.",
+			Clinician: "{done} of {planned} sessions in {days} days: nothing is made harder, a set is taken away, down to one; think of fewer exercises and shorter sessions too, and ask what would fit. No published rule.",
 		},
 		"progression.happened-assessed": {Clinician: "Told: {what}, which the assessment of {assessed} had to look at."},
 		"progression.happened-ends-plan": {

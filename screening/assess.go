@@ -17,6 +17,7 @@ func Assess(p Profile) (Outcome, error) {
 	}
 	a := assessment{p: p, items: p.found()}
 	a.out.Day = p.Day
+	a.out.TestsFrom = testsFrom(p.Events, p.Conditions, p.Day)
 	a.out.ReviewBy = renewal(p.Day)
 	a.lists()
 	a.branch()

@@ -143,6 +143,9 @@ func (r Restriction) limits() Limits {
 	l := Limits{Avoid: r.Avoid}
 	if r.NonWeightBearing {
 		l.Avoid = l.Avoid.Union(sparing(r.Region)).Union(standing)
+		if !ofArm(r.Region) {
+			l.Avoid = l.Avoid.Union(legWork)
+		}
 	}
 	if r.MaxMass != nil {
 		side := r.Side
@@ -152,6 +155,15 @@ func (r Restriction) limits() Limits {
 		l.Masses = []MassLimit{{Region: r.Region, Side: side, Max: *r.MaxMass, Author: r.Author}}
 	}
 	return l
+}
+
+// legWork is resisted work of the legs: with a hand on something firm it is done
+// standing all the same.
+var legWork = body.DemandSet(body.HipResisted, body.KneeResisted, body.AnkleResisted)
+
+// ofArm reports whether a region is of the arm.
+func ofArm(r body.Region) bool {
+	return r == body.Shoulder || r == body.Elbow || r == body.WristHand
 }
 
 // standing are demands that put the body's weight on the feet.

@@ -59,16 +59,19 @@ func (m *Meanwhile) UnmarshalText(text []byte) error { return meanwhiles.Unmarsh
 // caution was found in what was answered. The zero value means that nobody was
 // screened, and no dose follows from it.
 type Outcome struct {
-	Day        units.Day   `json:"day,omitzero"`         // of the screening
-	Route      Route       `json:"route,omitzero"`       // where to send the person
-	Meanwhile  Meanwhile   `json:"meanwhile,omitzero"`   // what may go on
-	Limits     Limits      `json:"limits,omitzero"`      // what binds every dose
-	Findings   []Finding   `json:"findings,omitempty"`   // what was found, the gravest first
-	Missing    []Question  `json:"missing,omitempty"`    // what was to be asked and was not answered
-	Rules      Rules       `json:"rules,omitzero"`       // each published rule's own answer
-	Plan       DayPlan     `json:"plan,omitzero"`        // what the day's check makes of the session; zero before one
-	Ended      []Code      `json:"ended,omitempty"`      // what happened since the assessment; it ends clearances, estimates and the plan
-	EachDay    []Code      `json:"each_day,omitempty"`   // readings that every day's [Check] must bring
+	Day       units.Day  `json:"day,omitzero"`       // of the screening
+	Route     Route      `json:"route,omitzero"`     // where to send the person
+	Meanwhile Meanwhile  `json:"meanwhile,omitzero"` // what may go on
+	Limits    Limits     `json:"limits,omitzero"`    // what binds every dose
+	Findings  []Finding  `json:"findings,omitempty"` // what was found, the gravest first
+	Missing   []Question `json:"missing,omitempty"`  // what was to be asked and was not answered
+	Rules     Rules      `json:"rules,omitzero"`     // each published rule's own answer
+	Plan      DayPlan    `json:"plan,omitzero"`      // what the day's check makes of the session; zero before one
+	Ended     []Code     `json:"ended,omitempty"`    // what happened since the assessment; it ends clearances, estimates and the plan
+	EachDay   []Code     `json:"each_day,omitempty"` // readings that every day's [Check] must bring
+	// TestsFrom is the first day whose tests of strength say something: what was
+	// tested before an event that ends estimates does not. 0: all do.
+	TestsFrom  units.Day   `json:"tests_from,omitzero"`
 	ReviewBy   units.Day   `json:"review_by,omitzero"`   // last day on which training may rest on it: 12 months on, or sooner with a clearance that counted
 	Today      units.Day   `json:"today,omitzero"`       // of the day's check that tightened it, if any
 	Clearances []Clearance `json:"clearances,omitempty"` // in force on the day of the screening, with a name, a day and a scope

@@ -25,6 +25,7 @@ func Today(c Check, o Outcome) (Outcome, error) {
 	}
 	out := o
 	out.Today = c.Day
+	out.TestsFrom = max(o.TestsFrom, testsFrom(c.Events, Checklist{}, c.Day))
 	out.Findings = slices.Clone(o.Findings)
 	out.Missing = slices.Clone(o.Missing)
 	out.Ended = slices.Clone(o.Ended)

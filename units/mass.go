@@ -107,6 +107,28 @@ const (
 	Up                      // towards more mass
 )
 
+// Rounded returns the multiple of to that m is rounded to as r says, halves
+// away from nought. A step of nought or less is an [ErrOutOfRange], a result
+// that does not fit an [ErrOverflow].
+func (m Mass) Rounded(to Mass, r Rounding) (Mass, error) {
+	if to <= 0 {
+		return 0, Field("", to, "a step above 0 kg", ErrOutOfRange)
+	}
+	rest := m % to
+	if rest == 0 {
+		return m, nil
+	}
+	far := max(rest, -rest)
+	near := m - rest
+	switch away := r.away(m < 0, far >= to-far); {
+	case !away:
+		return near, nil
+	case m < 0:
+		return near.Add(-to)
+	}
+	return near.Add(to)
+}
+
 // roundMul returns x·m rounded to a whole number, and false if it does not fit.
 // A finite float64 is a whole number times a power of two, so the product is
 // exact before the one rounding.
@@ -308,6 +330,28 @@ func point(digits string, decimals int) string {
 
 // String prints the shortest exact decimal in kilograms, such as "12.5 kg".
 func (m Mass) String() string { return m.Text(KG) }
+
+const (
+	tenth  = Kilogram / 10 // no more is said of a mass that was worked out
+	marked = tenth / 2     // weights are made in steps that print short as they are
+)
+
+// Short prints m in kilograms for people: rounded to a tenth of a kilogram as r
+// says, such as "2.2 kg", since no more is known of a mass that was worked out. A
+// multiple of 50 g, as weights are made, prints as it is, and what is less than a
+// tenth in whole grams. Round a ceiling down, the ends of an interval outwards
+// and a best estimate to the nearest.
+func (m Mass) Short(r Rounding) string {
+	step := tenth
+	if -tenth < m && m < tenth {
+		step = Gram
+	}
+	short, err := m.Rounded(step, r)
+	if err != nil || m%marked == 0 {
+		return m.String()
+	}
+	return short.String()
+}
 
 // MarshalText writes what [Mass.String] prints.
 func (m Mass) MarshalText() ([]byte, error) { return []byte(m.String()), nil }

@@ -64,7 +64,7 @@ func prescribe(kit equipment.Kit) error {
 		return err
 	}
 	p, err := dose.Prescribe(dose.Request{
-		Screening: screening.Waived("a check of the library"), Setting: screening.InGroup,
+		Day: 739945, Screening: screening.Waived("a check of the library"), Setting: screening.InGroup,
 		Exercise: squat, Side: body.Both, Goal: guideline.Strength, Training: body.Novice, Age: 67, Kit: kit,
 	})
 	if err != nil {

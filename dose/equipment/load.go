@@ -171,9 +171,9 @@ func (l Load) bare() string {
 	case l.Hold == body.OnBand:
 		return "a band"
 	case l.Hold == body.OnBar, l.Hold == body.OnStack, l.Hold == body.OnLimb:
-		return l.Each.String() + " " + l.Hold.String()
+		return l.Each.Short(units.Down) + " " + l.Hold.String()
 	}
-	return l.Each.String() + inHand(l.Hold)
+	return l.Each.Short(units.Down) + inHand(l.Hold)
 }
 
 // head names the part that a load starts from.

@@ -85,6 +85,12 @@ type Exercise struct {
 	Muscles     []Work       `json:"muscles"`
 	Demands     body.Demands `json:"demands"`
 
+	// HandsBusy says that the movement has a place for both hands, such as on
+	// the thighs, crossed or on the floor, so that neither can hold on to
+	// something firm. It is for holds that would leave a hand; of those that
+	// take both, and of a carry, it is known without it: see [Exercise.HandFree].
+	HandsBusy bool `json:"hands_busy,omitzero"`
+
 	// MovesBody says that the body, or a long limb, is most of what is lifted:
 	// a one-repetition maximum of the held weight alone misleads, and so does a
 	// percent jump of it.
@@ -122,6 +128,17 @@ func (e Exercise) Primes() []body.Muscle {
 		}
 	}
 	return list
+}
+
+// HandFree reports whether a hand is left to hold on to something firm all
+// through a set: the hold leaves one, the movement has no other place for it,
+// and the exercise is not walked.
+func (e Exercise) HandFree() bool {
+	switch e.Hold {
+	case body.Unloaded, body.OneHand, body.OnLimb:
+		return !e.HandsBusy && e.Measure != Metres
+	}
+	return false
 }
 
 // Validate returns every bad field of e at once: an exercise needs an ID in

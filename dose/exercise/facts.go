@@ -69,6 +69,7 @@ const (
 	factHingeKnees        evidence.FactID = "exercise.hinge-knees"
 	factStartHelp         evidence.FactID = "exercise.overhead-start-needs-help"
 	factChairHeight       evidence.FactID = "exercise.weight-from-chair-height"
+	factFloorReach        evidence.FactID = "exercise.weight-within-reach"
 	factRackHeight        evidence.FactID = "exercise.bar-from-rack"
 	factBandCheck         evidence.FactID = "exercise.band-looked-over"
 )
@@ -115,6 +116,8 @@ var tradeFacts = []evidence.Fact{
 		Value: "lifting heavy dumbbells to where an overhead press starts needs help"},
 	{ID: factChairHeight, Basis: evidence.Design,
 		Value: "weights are taken from and put back on something as high as a chair, so that the exercise asks for no lift from the floor"},
+	{ID: factFloorReach, Basis: evidence.Design,
+		Value: "for work on the floor the weights are put within reach before the person gets down, or handed over"},
 	{ID: factRackHeight, Basis: evidence.CommonPractice,
 		Value: "a bar that does not start from the floor is taken from a rack, with catches at a height where it can be left"},
 	{ID: factBandCheck, Basis: evidence.CommonPractice,

@@ -45,6 +45,25 @@ func TestMovedShare(t *testing.T) {
 	}
 }
 
+// A raise with a straight arm lifts the arm (common practice): no 1RM of the
+// dumbbell alone. What share of the body an arm is was not found published, and
+// one from memory would make steps look smaller: none is stated.
+func TestRaisesLiftTheArm(t *testing.T) {
+	raises := 0
+	for e := range exercise.Standard().All() {
+		if e.Pattern != exercise.ShoulderRaise || !strings.Contains(string(e.ID), "raise") {
+			continue
+		}
+		raises++
+		if !e.MovesBody || !e.MovedShare.IsZero() {
+			t.Errorf("%s: moves the body %v, share %s", e.ID, e.MovesBody, e.MovedShare)
+		}
+	}
+	if raises < 5 {
+		t.Errorf("%d raises, want at least 5", raises)
+	}
+}
+
 func TestLegs(t *testing.T) {
 	legs := map[exercise.Pattern]bool{}
 	for e := range exercise.Standard().All() {

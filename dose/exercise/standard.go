@@ -23,10 +23,12 @@ type rung struct {
 	hold     body.Hold
 	with     []Implement // empty: the usual one for the hold
 	oneSided bool
-	turns    bool         // the sides take turns within the set
-	lifts    bool         // the body or a long limb is most of what is lifted
-	demands  body.Demands // beside those of holding a weight
-	chosen   bool         // the demands are our own cautious choice, not plain to see
+	turns    bool // the sides take turns within the set
+	lifts    bool // the body or a long limb is most of what is lifted
+
+	handsBusy bool         // no hand is left to hold on with, though the hold leaves one
+	demands   body.Demands // beside those of holding a weight
+	chosen    bool         // the demands are our own cautious choice, not plain to see
 
 	count counting
 	first firstWeight
@@ -81,9 +83,9 @@ func (r rung) exercise() Exercise {
 	e := Exercise{
 		ID: r.id, Name: r.name, Aliases: r.aliases, Pattern: r.pattern, How: r.how,
 		Hold: r.hold, Implements: r.implements(), OneSided: r.oneSided, Alternating: r.turns, Demands: r.allDemands(),
-		MovesBody: r.lifts || r.hold == body.Unloaded,
-		Measure:   countings[r.count].measure,
-		Count:     countings[r.count].count, CountFact: countings[r.count].fact,
+		MovesBody: r.lifts || r.hold == body.Unloaded, HandsBusy: r.handsBusy,
+		Measure: countings[r.count].measure,
+		Count:   countings[r.count].count, CountFact: countings[r.count].fact,
 		FirstMass: firstWeights[r.first].mass, FirstMassFact: firstWeights[r.first].fact,
 		Heaviest: slices.Contains(r.facts, factHeaviest),
 		Facts:    r.allFacts(),
@@ -107,13 +109,15 @@ func (r rung) implements() []Implement {
 
 // allWarnings lists the row's warnings and those that hold by rule: pain ends
 // any exercise; a weight is taken from chair height and a bar from its rack
-// wherever the exercise does not ask for a lift from the floor; and a band is
-// looked over.
+// wherever the exercise does not ask for a lift from the floor; on the floor a
+// weight lies within reach; and a band is looked over.
 func (r rung) allWarnings() []warning {
 	all := append([]warning{painEnds}, r.warn...)
 	switch {
 	case r.hold == body.OnBand:
 		all = append(all, bandCheck)
+	case r.demands.Has(body.FloorTransfer) && inHand(r.hold) && r.hold != body.OnBar:
+		all = append(all, floorReach)
 	case r.demands.Has(body.PickUpFromFloor):
 	case r.hold == body.OnBar:
 		all = append(all, rackHeight)

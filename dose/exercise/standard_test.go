@@ -317,7 +317,9 @@ func TestWarningsSpot(t *testing.T) {
 	}{
 		{"dumbbell-romanian-deadlift", []evidence.Code{exercise.CodePainEnds, exercise.CodeHingePain, exercise.CodeHingePosition, exercise.CodeChairHeight}},
 		{"dumbbell-shoulder-press", []evidence.Code{exercise.CodePainEnds, exercise.CodeStartHelp, exercise.CodeChairHeight}},
-		{"dumbbell-floor-press", []evidence.Code{exercise.CodePainEnds}},
+		{"dumbbell-floor-press", []evidence.Code{exercise.CodePainEnds, exercise.CodeFloorReach}},
+		{"dumbbell-hip-thrust", []evidence.Code{exercise.CodePainEnds, exercise.CodeHingePain, exercise.CodeFloorReach}},
+		{"barbell-hip-thrust", []evidence.Code{exercise.CodePainEnds, exercise.CodeHingePain}},
 		{"sit-to-stand", []evidence.Code{exercise.CodePainEnds}},
 		{"barbell-back-squat", []evidence.Code{exercise.CodePainEnds, exercise.CodeRackHeight}},
 		{"conventional-deadlift", []evidence.Code{exercise.CodePainEnds, exercise.CodeHingePain}},
@@ -328,6 +330,12 @@ func TestWarningsSpot(t *testing.T) {
 	for _, tt := range tests {
 		if got := codes(tt.id); !slices.Equal(got, tt.want) {
 			t.Errorf("%s warns %v, want %v", tt.id, got, tt.want)
+		}
+	}
+	// Whoever lies on the floor takes nothing from a chair or table.
+	for e := range exercise.Standard().All() {
+		if e.Demands.Has(body.FloorTransfer) && slices.Contains(codes(e.ID), exercise.CodeChairHeight) {
+			t.Errorf("%s is done on the floor with weights from a chair", e.ID)
 		}
 	}
 }

@@ -8,13 +8,13 @@ var armLadders = []ladder{
 		{
 			id: "wall-push-up", name: "wall push-up", pattern: HorizontalPush,
 			how:     "Hands on the wall at shoulder height; bend your arms to bring your chest near the wall, and push away.",
-			muscles: "wall push-up", hold: body.Unloaded,
+			muscles: "wall push-up", hold: body.Unloaded, handsBusy: true,
 			demands: body.DemandSet(body.ShoulderResisted, body.ElbowResisted, body.WristResisted),
 		},
 		{
 			id: "counter-push-up", name: "push-up at a counter", aliases: []string{"incline push-up"}, pattern: HorizontalPush,
 			how:     "Hands on the edge of a firm counter, body in one line; bend your arms to bring your chest near the edge, and push away.",
-			muscles: "wall push-up", nearest: true, hold: body.Unloaded,
+			muscles: "wall push-up", nearest: true, hold: body.Unloaded, handsBusy: true,
 			demands: body.DemandSet(body.ShoulderResisted, body.ElbowResisted, body.WristResisted),
 		},
 		{
@@ -32,7 +32,7 @@ var armLadders = []ladder{
 		{
 			id: "push-up", name: "push-up", aliases: []string{"press-up"}, pattern: HorizontalPush,
 			how:     "On the floor, hands under your shoulders, body in one line; lower your chest near the floor, and push up.",
-			muscles: "push-up", hold: body.Unloaded,
+			muscles: "push-up", hold: body.Unloaded, handsBusy: true,
 			demands: body.DemandSet(body.FloorTransfer, body.ShoulderResisted, body.ElbowResisted, body.WristResisted, body.AbdominalPressure),
 		},
 	}},
@@ -40,12 +40,12 @@ var armLadders = []ladder{
 		{
 			id: "elbow-draw-back", name: "drawing the elbows back", aliases: []string{"shoulder blade squeeze"}, pattern: Row,
 			how:     "Sit tall, elbows bent; draw them back and your shoulder blades together, and let them go slowly.",
-			muscles: "one-arm dumbbell row", nearest: true, hold: body.Unloaded,
+			muscles: "one-arm dumbbell row", nearest: true, hold: body.Unloaded, handsBusy: true,
 		},
 		{
 			id: "seated-one-arm-row", name: "seated one-arm row", pattern: Row,
 			how:     "Sit and lean forward with a long back, one forearm resting on your thigh; draw the dumbbell up beside your seat, and lower it slowly.",
-			muscles: "one-arm dumbbell row", nearest: true, hold: body.OneHand, oneSided: true,
+			muscles: "one-arm dumbbell row", nearest: true, hold: body.OneHand, handsBusy: true, oneSided: true,
 		},
 		{
 			id: "one-arm-dumbbell-row", name: "one-arm dumbbell row", aliases: []string{"one-arm row", "single-arm row", "supported one-arm row"}, pattern: Row,
@@ -65,7 +65,7 @@ var armLadders = []ladder{
 		{
 			id: "overhead-reach", name: "seated overhead reach", pattern: OverheadPush,
 			how:     "Sit tall, hands at your shoulders; reach up as far as is comfortable, and bring your hands back slowly.",
-			muscles: "dumbbell shoulder press", nearest: true, hold: body.Unloaded,
+			muscles: "dumbbell shoulder press", nearest: true, hold: body.Unloaded, handsBusy: true,
 			demands: body.DemandSet(body.Overhead),
 		},
 		{
@@ -94,7 +94,7 @@ var armLadders = []ladder{
 		{
 			id: "arm-raise", name: "seated arm raise without weight", aliases: []string{"unloaded arm raise"}, pattern: ShoulderRaise,
 			how:     "Sit tall; raise your arms slightly forward of the side, no higher than the shoulders, and lower them slowly.",
-			muscles: "scaption raise", nearest: true, hold: body.Unloaded, count: smallLift,
+			muscles: "scaption raise", nearest: true, hold: body.Unloaded, handsBusy: true, count: smallLift,
 		},
 		{
 			id: "seated-scaption-raise", name: "seated scaption raise", pattern: ShoulderRaise,
@@ -118,7 +118,7 @@ var armLadders = []ladder{
 		{
 			id: "elbow-bend", name: "elbow bend without weight", pattern: ElbowFlexion,
 			how:     "Sit or stand at ease; bend your elbows fully, and straighten them slowly.",
-			muscles: "biceps curl", nearest: true, hold: body.Unloaded,
+			muscles: "biceps curl", nearest: true, hold: body.Unloaded, handsBusy: true,
 		},
 		{
 			id: "seated-hammer-curl", name: "seated hammer curl", aliases: []string{"hammer curl"}, pattern: ElbowFlexion,

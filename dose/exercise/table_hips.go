@@ -49,7 +49,7 @@ var hipLadders = []ladder{
 		{
 			id: "back-extension", name: "back extension", pattern: Hinge,
 			how:     "Lie on your front on a firm bed, hands beside you; lift your breastbone a little with a long neck, and lower it slowly.",
-			muscles: "back extension", hold: body.Unloaded, chosen: true,
+			muscles: "back extension", hold: body.Unloaded, handsBusy: true, chosen: true,
 			demands: body.DemandSet(body.HipResisted, body.AbdominalPressure),
 			warn:    []warning{hingePain},
 		},

@@ -17,7 +17,7 @@ var legLadders = []ladder{
 		{
 			id: "sit-to-stand", name: "sit-to-stand", aliases: []string{"chair stand", "chair rise"}, pattern: Squat,
 			how:     "From a firm chair, high enough for you, stand up without your hands and sit down slowly.",
-			muscles: "sit-to-stand", hold: body.Unloaded,
+			muscles: "sit-to-stand", hold: body.Unloaded, handsBusy: true,
 			demands: body.DemandSet(body.FreeStanding, body.HipResisted, body.KneeResisted, body.AnkleResisted),
 		},
 		{
@@ -81,14 +81,14 @@ var legLadders = []ladder{
 		{
 			id: "seated-hip-hinge", name: "seated hip hinge", pattern: Hinge,
 			how:     "Sit at the front of a chair, hands on your thighs; lean forward from the hips with a long back, and come up.",
-			muscles: "dumbbell Romanian deadlift", nearest: true, hold: body.Unloaded, chosen: true,
+			muscles: "dumbbell Romanian deadlift", nearest: true, hold: body.Unloaded, handsBusy: true, chosen: true,
 			demands: body.DemandSet(body.HipResisted),
 			warn:    []warning{hingePain}, facts: []evidence.FactID{factStraightBack},
 		},
 		{
 			id: "hip-hinge-practice", name: "hip hinge without weight", aliases: []string{"hip hinge"}, pattern: Hinge,
 			how:     "Stand a foot's length from a wall, hands on your thighs; push your hips back to touch the wall, and stand tall.",
-			muscles: "dumbbell Romanian deadlift", nearest: true, hold: body.Unloaded, chosen: true,
+			muscles: "dumbbell Romanian deadlift", nearest: true, hold: body.Unloaded, handsBusy: true, chosen: true,
 			demands: body.DemandSet(body.FreeStanding, body.HipResisted),
 			warn:    []warning{hingePain, hingePosition}, facts: []evidence.FactID{factStraightBack},
 		},

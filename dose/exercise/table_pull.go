@@ -37,7 +37,7 @@ var pullLadders = []ladder{
 		{
 			id: "inverted-row", name: "inverted row", aliases: []string{"body row"}, pattern: Row,
 			how:     "Hang below a fixed bar at waist height, body in one line, heels on the floor; draw your chest to the bar, and lower yourself slowly.",
-			muscles: "inverted row", hold: body.Unloaded, chosen: true,
+			muscles: "inverted row", hold: body.Unloaded, handsBusy: true, chosen: true,
 			demands: heldFirmly.Union(body.DemandSet(body.FloorTransfer, body.AbdominalPressure)),
 		},
 	}},
@@ -45,7 +45,7 @@ var pullLadders = []ladder{
 		{
 			id: "pull-down-reach", name: "pull-down movement without weight", pattern: VerticalPull,
 			how:     "Sit tall; reach up as far as is comfortable, then draw your elbows down and back to your sides.",
-			muscles: "lat pulldown", nearest: true, hold: body.Unloaded,
+			muscles: "lat pulldown", nearest: true, hold: body.Unloaded, handsBusy: true,
 			demands: body.DemandSet(body.Overhead),
 		},
 		{
@@ -59,13 +59,13 @@ var pullLadders = []ladder{
 		{
 			id: "chin-up", name: "chin-up", pattern: VerticalPull,
 			how:     "From a box, hang from a fixed bar with your palms towards you; draw yourself up until your chin reaches the bar, and lower yourself slowly.",
-			muscles: "chin-up", hold: body.Unloaded, chosen: true,
+			muscles: "chin-up", hold: body.Unloaded, handsBusy: true, chosen: true,
 			demands: heldFirmly.Union(body.DemandSet(body.Overhead, body.FreeStanding, body.AbdominalPressure)),
 		},
 		{
 			id: "pull-up", name: "pull-up", pattern: VerticalPull,
 			how:     "From a box, hang from a fixed bar with your palms away from you; draw yourself up until your chin reaches the bar, and lower yourself slowly.",
-			muscles: "pull-up", hold: body.Unloaded, chosen: true,
+			muscles: "pull-up", hold: body.Unloaded, handsBusy: true, chosen: true,
 			demands: heldFirmly.Union(body.DemandSet(body.Overhead, body.FreeStanding, body.AbdominalPressure)),
 		},
 	}},
@@ -73,7 +73,7 @@ var pullLadders = []ladder{
 		{
 			id: "arm-sweep", name: "seated arm sweep", pattern: ShoulderExtension,
 			how:     "Sit tall, arms straight in front of you at shoulder height; sweep them down and back past your hips, and return slowly.",
-			muscles: "dumbbell pullover", nearest: true, hold: body.Unloaded,
+			muscles: "dumbbell pullover", nearest: true, hold: body.Unloaded, handsBusy: true,
 		},
 		{
 			id: "dumbbell-pullover", name: "dumbbell pullover", aliases: []string{"pullover"}, pattern: ShoulderExtension,

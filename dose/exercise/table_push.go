@@ -49,13 +49,13 @@ var pushLadders = []ladder{
 		{
 			id: "chair-arm-press", name: "press-up from the arms of a chair", aliases: []string{"seated press-up"}, pattern: DownwardPush,
 			how:     "Sit in a firm chair with arms; press down on them to take some of your weight off the seat, feet helping, and sit down slowly.",
-			muscles: "chair dip", nearest: true, hold: body.Unloaded,
+			muscles: "chair dip", nearest: true, hold: body.Unloaded, handsBusy: true,
 			demands: body.DemandSet(body.ShoulderResisted, body.ElbowResisted, body.WristResisted),
 		},
 		{
 			id: "chair-dip", name: "chair dip", aliases: []string{"bench dip"}, pattern: DownwardPush,
 			how:     "Hands on the edge of a firm chair that cannot slide, hips just in front of it; bend your elbows only as far as your shoulders are comfortable, and press up.",
-			muscles: "chair dip", hold: body.Unloaded, chosen: true,
+			muscles: "chair dip", hold: body.Unloaded, handsBusy: true, chosen: true,
 			demands: body.DemandSet(body.ShoulderResisted, body.ElbowResisted, body.WristResisted, body.AbdominalPressure),
 		},
 	}},

@@ -8,7 +8,7 @@ var shoulderLadders = []ladder{
 		{
 			id: "arm-opening", name: "seated arm opening", pattern: HorizontalAbduction,
 			how:     "Sit tall, arms forward at chest height, elbows a little bent; open your arms to the side and your shoulder blades together, and return slowly.",
-			muscles: "reverse fly", nearest: true, hold: body.Unloaded, count: smallLift,
+			muscles: "reverse fly", nearest: true, hold: body.Unloaded, handsBusy: true, count: smallLift,
 		},
 		{
 			id: "reverse-fly", name: "reverse fly", aliases: []string{"rear deltoid raise"}, pattern: HorizontalAbduction,
@@ -29,7 +29,7 @@ var shoulderLadders = []ladder{
 		{
 			id: "shoulder-lift", name: "seated shoulder lift", pattern: ScapularElevation,
 			how:     "Sit tall, arms at your sides; lift both shoulders towards your ears, and lower them slowly.",
-			muscles: "shrug", nearest: true, hold: body.Unloaded,
+			muscles: "shrug", nearest: true, hold: body.Unloaded, handsBusy: true,
 		},
 		{
 			id: "dumbbell-shrug", name: "shrug with dumbbells", aliases: []string{"shrug"}, pattern: ScapularElevation,

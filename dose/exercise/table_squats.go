@@ -16,7 +16,7 @@ var squatLadders = []ladder{
 		{
 			id: "bodyweight-squat", name: "bodyweight squat", aliases: []string{"free squat"}, pattern: Squat,
 			how:     "Feet as wide as your hips, arms in front of you; bend hips and knees as far as you can control, and stand up.",
-			muscles: "bodyweight squat", hold: body.Unloaded,
+			muscles: "bodyweight squat", hold: body.Unloaded, handsBusy: true,
 			demands: legsStanding.Union(body.DemandSet(body.DeepKneeBend)),
 		},
 	}},

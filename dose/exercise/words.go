@@ -15,6 +15,7 @@ const (
 	hingePosition
 	startHelp
 	chairHeight
+	floorReach
 	rackHeight
 	bandCheck
 )
@@ -31,6 +32,8 @@ const (
 	CodeStartHelp evidence.Code = "exercise.overhead-start-needs-help"
 	// CodeChairHeight: the weights are taken from chair height.
 	CodeChairHeight evidence.Code = "exercise.weight-from-chair-height"
+	// CodeFloorReach: for work on the floor the weights lie within reach first.
+	CodeFloorReach evidence.Code = "exercise.weight-within-reach"
 	// CodeRackHeight: the bar starts from a rack with catches.
 	CodeRackHeight evidence.Code = "exercise.bar-from-rack"
 	// CodeBandCheck: the band is looked over and fixed well.
@@ -48,6 +51,7 @@ var warnings = [...]warningRow{
 	hingePosition: {CodeHingePosition, []evidence.FactID{factHingeKnees, factStraightBack}},
 	startHelp:     {CodeStartHelp, []evidence.FactID{factStartHelp}},
 	chairHeight:   {CodeChairHeight, []evidence.FactID{factChairHeight}},
+	floorReach:    {CodeFloorReach, []evidence.FactID{factFloorReach}},
 	rackHeight:    {CodeRackHeight, []evidence.FactID{factRackHeight}},
 	bandCheck:     {CodeBandCheck, []evidence.FactID{factBandCheck}},
 }
@@ -68,12 +72,16 @@ var words = evidence.Words{
 		Clinician: "Hinge with a straight back and the knees a little bent; bending the back under load is another exercise.",
 	},
 	CodeStartHelp: {
-		Client:    "Let somebody hand you the weights if they feel heavy to lift to your shoulders.",
+		Client:    "If the weights feel heavy to lift to your shoulders, take lighter ones, or let somebody hand them to you.",
 		Clinician: "Heavy dumbbells are handed up to the start of an overhead press; they are not swung there.",
 	},
 	CodeChairHeight: {
 		Client:    "Take the weights from a chair or table, and put them back there.",
 		Clinician: "Weights are taken from and returned to chair height; the demands do not include a lift from the floor.",
+	},
+	CodeFloorReach: {
+		Client:    "Before you get down, put the weights where you can reach them from there, or let somebody hand them to you.",
+		Clinician: "Weights for work on the floor lie within reach before the person gets down, or are handed over; nobody gets down with them.",
 	},
 	CodeRackHeight: {
 		Client:    "Let the bar start from a rack, with catches set so that you can leave it there at any time.",

@@ -176,7 +176,8 @@ func (a attempt) byAccuracy(e *Estimate, o Options, s setlog.Set, p Person) erro
 		margin = margin.wider(table.times(o.scale()))
 	}
 	if !ok || !okLow || !margin.given() {
-		return units.Field("/set/reps", fmt.Sprintf("%v to failure (%v)", e.ToFailure, s.Effort), "repetitions to failure that the accuracy has a band for, with a margin for this person", ErrNotStudied)
+		return refuse(units.Field("/set/reps", fmt.Sprintf("%v to failure (%v)", e.ToFailure, s.Effort), "repetitions to failure that the accuracy has a band for, with a margin for this person", ErrNotStudied),
+			evidence.Because(codeNoBand, factMismatch).With("reps", e.ToFailure).With("effort", s.Effort))
 	}
 	if err := a.measuredEnds(e, o, margin); err != nil {
 		return units.At("/set/load", err)
@@ -199,21 +200,21 @@ func (a attempt) measuredEnds(e *Estimate, o Options, m margin) error {
 	if err != nil {
 		return err
 	}
-	least, err := e.OneRM.Scale(units.Fraction(1-m.down), units.Down)
+	least, err := e.OneRM.Scale(units.Fraction(1-m.down), units.Nearest)
 	if err != nil {
 		return err
 	}
-	most, err := further.Scale(units.Fraction(1+m.up+o.tired(int(high))), units.Up)
+	most, err := further.Scale(units.Fraction(1+m.up+o.tired(int(high))), units.Nearest)
 	if err != nil {
 		return err
 	}
-	if e.Interval, err = units.Between(max(least, 0), most); err != nil {
+	if e.Interval, err = outward(max(least, 0), most); err != nil {
 		return err
 	}
 	e.Formula, e.Answers = f, []Answer{{f, e.OneRM}}
 	counted := a.startReps(a.reps, a.low)
-	start, err := a.each.Scale(units.Fraction(a.lower(counted, a.low)), units.Down)
-	e.Start = min(start, e.OneRM)
+	start, err := a.each.Scale(units.Fraction(a.lower(counted, a.low)), units.Nearest)
+	e.Start = min(wholeGrams(start), e.OneRM)
 	_, e.Loading = a.lowest(counted + a.low)
 	return err
 }

@@ -197,8 +197,8 @@ func (c *combination) result() (Estimate, error) {
 		return units.Mass(ng)
 	}
 	e.OneRM = mass(math.Round(c.best))
-	least := min(max(0, mass(math.Floor(c.best*(1-c.down)))), e.OneRM)
-	most := max(mass(math.Ceil(c.best*(1+c.up))), e.OneRM)
+	least := min(max(0, mass(math.Round(c.best*(1-c.down)))), e.OneRM)
+	most := max(mass(math.Round(c.best*(1+c.up))), e.OneRM)
 	if len(bad) > 0 {
 		return Estimate{}, bad
 	}
@@ -208,7 +208,7 @@ func (c *combination) result() (Estimate, error) {
 		e.Start = min(e.Start, c.sets[i].Cautious())
 	}
 	var err error
-	e.Interval, err = units.Between(least, most)
+	e.Interval, err = outward(least, most)
 	return e, err
 }
 
@@ -220,7 +220,7 @@ func (c *combination) start() units.Mass {
 		mean += float64(c.weight[i] * float64(e.Cautious()))
 		highest = max(highest, e.Cautious())
 	}
-	return min(units.Mass(math.Floor(mean)), highest)
+	return min(wholeGrams(units.Mass(math.Round(mean))), highest)
 }
 
 func (c *combination) reasons() []evidence.Reason {

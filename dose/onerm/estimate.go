@@ -207,10 +207,12 @@ func checkMatch(s setlog.Set, e exercise.Exercise) error {
 		bad.Add("/set/load", units.Field("", s.Load, "a load above 0 kg", units.ErrOutOfRange))
 	}
 	if e.MovesBody {
-		bad.Add("/exercise/moves_body", units.Field("", true, "an exercise in which the weight is most of what is lifted; here count the repetitions at this load", ErrMovesBody))
+		bad.Add("/exercise/moves_body", refuse(units.Field("", true, "an exercise in which the weight is most of what is lifted; here count the repetitions at this load", ErrMovesBody),
+			evidence.Because(codeNoMovesBody, factMovesBody)))
 	}
 	if e.Measure != exercise.Repetitions && e.Measure != exercise.MeasureUnknown {
-		bad.Add("/exercise/measure", units.Field("", e.Measure, "an exercise counted in repetitions", units.ErrConflict))
+		bad.Add("/exercise/measure", refuse(units.Field("", e.Measure, "an exercise counted in repetitions", units.ErrConflict),
+			evidence.Because(codeNoMeasure, factToFailure).With("measure", e.Measure)))
 	}
 	return bad.Err()
 }

@@ -20,6 +20,7 @@ const (
 	factReserveNear    evidence.FactID = "onerm.reserve.near"
 	factReserveFar     evidence.FactID = "onerm.reserve.far"
 	factReserveLimit   evidence.FactID = "onerm.reserve.limit"
+	factMovesBody      evidence.FactID = "onerm.moves-body"
 	factWide           evidence.FactID = "onerm.reserve.wide"
 	factHalfPoint      evidence.FactID = "onerm.reserve.half-point"
 	factUntrained      evidence.FactID = "onerm.untrained.low"
@@ -124,6 +125,7 @@ func policyFacts() []evidence.Fact {
 		{ID: factReserveBias, Value: "people have 0.95 repetitions more in reserve than they say, so that an estimate errs downwards; it is not corrected", Source: "halperin2022", Basis: evidence.Published},
 		{ID: factReserveNear, Value: "the reserve is told to about 1 repetition when 0 to 5 are left, and missed by more than 2 when 7 to 10 are left", Source: "hackett2017", Basis: evidence.Published},
 		{ID: factReserveFar, Value: "in sets of about 16 repetitions a call of 1 in reserve was out by 2.05 ± 1.73, a call of 5 by 5.15 ± 2.92", Source: "zourdos2021", Basis: evidence.Published},
+		{ID: factMovesBody, Value: "where the body, or a long limb, is most of what is lifted, a 1RM of the held weight alone misleads", Basis: evidence.CommonPractice},
 		{ID: factReserveLimit, Value: fmt.Sprintf("a reserve above %d is not used", maxReserve), Basis: evidence.Design, From: []evidence.FactID{factReserveNear, factReserveFar}},
 		{ID: factWide, Value: fmt.Sprintf("with more than %d in reserve the next row's interval holds", wideReserve), Basis: evidence.Design, From: []evidence.FactID{factReserveFar}},
 		{ID: factHalfPoint, Value: "a rating between two whole counts stands for both: the estimate is from the lower, the interval from both", Basis: evidence.Design, From: []evidence.FactID{factReserveNear}},

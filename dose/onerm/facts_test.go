@@ -32,7 +32,7 @@ func TestWordsAndFacts(t *testing.T) {
 		}
 	}
 	for code := range words {
-		if !used[code] {
+		if !used[code] && !strings.HasPrefix(string(code), "onerm.none-") { // those of sets without an estimate
 			t.Errorf("wording %s is never used", code)
 		}
 	}

@@ -38,6 +38,7 @@ func (a attempt) measured() bool { return a.reps == 1 && a.high == 0 }
 // [units.ErrNoRIR] for an effort that has no reserve; [ErrNotStudied] for a
 // reserve above 5 or repetitions to failure outside the studied range;
 // [ErrMovesBody]; an [units.ErrOverflow] for a load near [units.MaxMass].
+// [Refusal] says in words why a set that is in order gives no estimate.
 func FromSet(s setlog.Set, e exercise.Exercise, p Person) (Estimate, error) {
 	return Options{}.FromSet(s, e, p)
 }
@@ -45,9 +46,11 @@ func FromSet(s setlog.Set, e exercise.Exercise, p Person) (Estimate, error) {
 // check returns why no equation, or no interval, fits the repetitions.
 func (a attempt) check(effort units.Effort) error {
 	low, high := a.reps+a.low, a.reps+a.high
+	reps := units.Must(units.Between(low, high))
 	top, _ := sharedRange.Max()
 	if a.kemmler && a.noSex && float64(high) > top && a.asks(Kemmler2006, low, high) {
-		return units.Field("/person/sex", nil, "the sex, since above 10 repetitions to failure only an equation for women is left", units.ErrMissing)
+		return refuse(units.Field("/person/sex", nil, "the sex, since above 10 repetitions to failure only an equation for women is left", units.ErrMissing),
+			evidence.Because(codeSexDecides, factKemmlerChoice).With("reps", reps))
 	}
 	_, _, interval := lookUp(a.reps, a.high, a.novice)
 	for _, f := range house {
@@ -55,7 +58,8 @@ func (a attempt) check(effort units.Effort) error {
 			return nil
 		}
 	}
-	return units.Field("/set/reps", units.Must(units.Between(low, high)).String()+" to failure ("+effort.String()+")", a.allowed(), ErrNotStudied)
+	return refuse(units.Field("/set/reps", reps.String()+" to failure ("+effort.String()+")", a.allowed(), ErrNotStudied),
+		evidence.Because(codeNoRange, factSharedRange, factKemmlerChoice).With("reps", reps).With("effort", effort).With("allowed", a.allowed()))
 }
 
 func (a attempt) allowed() string {
@@ -72,12 +76,12 @@ func (a attempt) estimate(e *Estimate, o Options) error {
 	r, m, _ := lookUp(a.reps, a.high, a.novice)
 	e.ToFailure = units.Must(units.Between(float64(low), float64(high)))
 	e.Grade = r.grade
-	least, err := a.each.Scale(units.Fraction(a.lower(a.reps, a.low)), units.Down)
+	least, err := a.each.Scale(units.Fraction(a.lower(a.reps, a.low)), units.Nearest)
 	if err != nil {
 		return err
 	}
 	k, _ := a.lowest(high)
-	most, err := a.each.Scale(units.Fraction(k*(1+m.up)), units.Up)
+	most, err := a.each.Scale(units.Fraction(k*(1+m.up)), units.Nearest)
 	if err != nil {
 		return err
 	}
@@ -89,7 +93,7 @@ func (a attempt) estimate(e *Estimate, o Options) error {
 	}
 	least, most = min(least, e.OneRM), max(most, e.OneRM)
 	if o.level() != tableLevel {
-		e.Start = least
+		e.Start = wholeGrams(least)
 	}
 	e.Interval, err = o.interval(e.OneRM, least, most, answers, high)
 	return err
@@ -105,11 +109,11 @@ func (h hull) with(m units.Mass) hull { return hull{min(h.least, m), max(h.most,
 func (o Options) interval(best, least, most units.Mass, answers hull, toFailure int) (units.Range[units.Mass], error) {
 	var none units.Range[units.Mass]
 	if c := units.Fraction(o.scale()); c != 1 {
-		down, err := (best - least).Scale(c, units.Up)
+		down, err := (best - least).Scale(c, units.Nearest)
 		if err != nil {
 			return none, err
 		}
-		up, err := (most - best).Scale(c, units.Up)
+		up, err := (most - best).Scale(c, units.Nearest)
 		if err != nil {
 			return none, err
 		}
@@ -118,14 +122,14 @@ func (o Options) interval(best, least, most units.Mass, answers hull, toFailure 
 			return none, err
 		}
 	}
-	tired, err := best.Scale(units.Fraction(o.tired(toFailure)), units.Up)
+	tired, err := best.Scale(units.Fraction(o.tired(toFailure)), units.Nearest)
 	if err != nil {
 		return none, err
 	}
 	if most, err = most.Add(tired); err != nil {
 		return none, err
 	}
-	return units.Between(max(min(least, answers.least), 0), max(most, answers.most))
+	return outward(max(min(least, answers.least), 0), max(most, answers.most))
 }
 
 // answer asks the equations, takes the best estimate and the one that doses

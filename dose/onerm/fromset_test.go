@@ -11,6 +11,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"github.com/google/go-cmp/cmp"
+	"pgregory.net/rapid"
 )
 
 var day = units.Must(units.NewDay(2026, 11, 25))
@@ -166,13 +167,43 @@ func TestBounds(t *testing.T) {
 	}
 }
 
-// TestRounding: 7 ng for 5 give 7.0875 to 8.6625 ng; the ends go outwards.
+// TestRounding: 7 g for 5 give 7.0875 to 8.6625 g; the ends go outwards to whole
+// grams. Where an end is a whole gram, the last binary digit does not cost one:
+// 8 kg less 15 % is 6.8 kg.
 func TestRounding(t *testing.T) {
 	s := set(5, 0)
-	s.Load = 7
-	if e := estimate(t, s, man); e.Interval != units.Must(units.Between[units.Mass](7, 9)) || e.OneRM != 8 {
-		t.Errorf("%d ng in %v", e.OneRM, e.Interval)
+	s.Load = 7 * units.Gram
+	if e := estimate(t, s, man); e.Interval != units.Must(units.Between(7*units.Gram, 9*units.Gram)) || e.OneRM != 7_875*units.Gram/1000 {
+		t.Errorf("%v in %v", e.OneRM, e.Interval)
 	}
+	s = set(8, 2)
+	s.Load = 6 * units.Kilogram
+	if e := estimate(t, s, man); e.Cautious() != 6_800*units.Gram {
+		t.Errorf("%v in %v", e.OneRM, e.Interval)
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		s := set(rapid.IntRange(1, 6).Draw(t, "reps"), float64(rapid.IntRange(0, 3).Draw(t, "reserve")))
+		s.Load = units.Mass(rapid.Int64Range(int64(units.Kilogram/10), int64(100*units.Kilogram)).Draw(t, "load"))
+		e, err := onerm.FromSet(s, press(s.Hold), man)
+		if err != nil {
+			t.Fatal(err)
+		}
+		low, _ := e.Interval.Min()
+		high, _ := e.Interval.Max()
+		if low%units.Gram != 0 || high%units.Gram != 0 || e.Validate() != nil {
+			t.Fatalf("%v in %v", e.OneRM, e.Interval)
+		}
+		s.Reps++
+		other, err := onerm.FromSet(s, press(s.Hold), man)
+		if err != nil {
+			t.Fatal(err)
+		}
+		both, err := onerm.Combine(e, other)
+		low, _ = both.Interval.Min()
+		if err != nil || both.Cautious()%units.Gram != 0 || low%units.Gram != 0 {
+			t.Fatalf("%v from %v in %v, %v", both.OneRM, both.Cautious(), both.Interval, err)
+		}
+	})
 }
 
 func TestPerHand(t *testing.T) {

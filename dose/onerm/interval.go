@@ -111,3 +111,19 @@ func (m margin) String() string {
 	}
 	return fmt.Sprintf("−%.4g to +%s", down.Percent(), up)
 }
+
+// outward returns the interval with its ends moved outwards to whole grams, so
+// that 8 kg less 15 % ends at 6.8 kg and nobody reads nanograms. The ends given
+// are to the nearest nanogram: factors carry an error of the last binary digit,
+// which must not cost a gram. An upper end that does not fit any more is an
+// [units.ErrOverflow].
+func outward(least, most units.Mass) (units.Range[units.Mass], error) {
+	high, err := most.Rounded(units.Gram, units.Up)
+	if err != nil {
+		return units.Range[units.Mass]{}, err
+	}
+	return units.Between(wholeGrams(least), high)
+}
+
+// wholeGrams rounds a mass of 0 kg or more down, which always fits.
+func wholeGrams(m units.Mass) units.Mass { return units.Must(m.Rounded(units.Gram, units.Down)) }

@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
 )
 
 // kemmlerAge is the least age for which Kemmler 2006 is chosen: the women it
@@ -110,12 +111,13 @@ func (c chooser) lower(reps, reserve int) float64 {
 func reserveOf(e units.Effort) (low, high int, err error) {
 	r, err := e.RIR()
 	if err != nil {
-		return 0, 0, err
+		return 0, 0, noReserve(e, err)
 	}
 	from, _ := r.Min()
 	to, _ := r.Max()
 	if to > maxReserve {
-		return 0, 0, units.Field("", e, "at most 5 repetitions in reserve: more cannot be counted", ErrNotStudied)
+		return 0, 0, refuse(units.Field("", e, "at most 5 repetitions in reserve: more cannot be counted", ErrNotStudied),
+			evidence.Because(codeNoReserve, factReserveLimit).With("effort", e).With("most", maxReserve))
 	}
 	return int(math.Floor(float64(from))), int(math.Ceil(float64(to))), nil
 }

@@ -2,6 +2,7 @@ package onerm_test
 
 import (
 	"errors"
+	"strings"
 	"testing"
 
 	"example.org/posology/dose/exercise"
@@ -9,6 +10,7 @@ import (
 	"example.org/posology/dose/setlog"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
 	"github.com/google/go-cmp/cmp"
 )
 
@@ -87,6 +89,74 @@ func TestRefused(t *testing.T) {
 		}
 		if !cmp.Equal(got, onerm.Estimate{}, cmp.AllowUnexported(units.Range[units.Mass]{}, units.Range[float64]{})) {
 			t.Errorf("%s: an estimate beside the error: %+v", tt.name, got)
+		}
+	}
+}
+
+// A set that is in order and gives no estimate says why, to both readers; one
+// with a bad field says nothing but that.
+func TestRefusal(t *testing.T) {
+	ledger := units.Must(evidence.NewLedger(evidence.UnitFacts(), onerm.Facts()))
+	words, named := onerm.Words(), map[evidence.Code]bool{}
+	tests := []struct {
+		code   evidence.Code
+		change func(*setlog.Set, *exercise.Exercise, *onerm.Person, *onerm.Options)
+	}{
+		{"onerm.none-effort", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person, _ *onerm.Options) {
+			s.Effort = units.Effort{}
+		}},
+		{"onerm.none-rating", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person, _ *onerm.Options) {
+			s.Effort = units.Must(units.OMNI(8))
+		}},
+		{"onerm.none-rating", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person, _ *onerm.Options) {
+			s.Effort = units.Must(units.RPE(4))
+		}},
+		{"onerm.none-reserve", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person, _ *onerm.Options) { *s = set(2, 6) }},
+		{"onerm.none-range", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person, _ *onerm.Options) { *s = set(10, 1) }},
+		{"onerm.none-sex", func(s *setlog.Set, _ *exercise.Exercise, p *onerm.Person, _ *onerm.Options) {
+			*s, *p = set(12, 0), someone
+		}},
+		{"onerm.none-moves-body", func(_ *setlog.Set, e *exercise.Exercise, _ *onerm.Person, _ *onerm.Options) { e.MovesBody = true }},
+		{"onerm.none-moves-body", func(s *setlog.Set, e *exercise.Exercise, _ *onerm.Person, _ *onerm.Options) {
+			*s, e.MovesBody = set(2, 6), true
+		}},
+		{"onerm.none-measure", func(_ *setlog.Set, e *exercise.Exercise, _ *onerm.Person, _ *onerm.Options) {
+			e.Measure = exercise.Seconds
+		}},
+		{"onerm.none-accuracy", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person, o *onerm.Options) {
+			*s, o.Accuracy = set(30, 0), onerm.OpenBench()
+		}},
+		{"", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person, _ *onerm.Options) { s.Reps = 0 }},
+		{"", func(s *setlog.Set, e *exercise.Exercise, _ *onerm.Person, _ *onerm.Options) {
+			s.Side, e.MovesBody = 0, true
+		}},
+		{"", func(_ *setlog.Set, _ *exercise.Exercise, _ *onerm.Person, _ *onerm.Options) {}},
+	}
+	for _, tt := range tests {
+		s, e, p, o := set(6, 1), press(body.OnStack), man, onerm.Options{}
+		tt.change(&s, &e, &p, &o)
+		_, err := o.FromSet(s, e, p)
+		why, refused := onerm.Refusal(err)
+		if why.Code != tt.code || refused != (tt.code != "") {
+			t.Errorf("%v: %v, %v; want %q", err, why, refused, tt.code)
+			continue
+		}
+		if named[why.Code] = true; !refused {
+			continue
+		}
+		client, clinician := words.Client(why), words.Clinician(why)
+		if words[why.Code].Clinician == "" || strings.ContainsAny(client+clinician, "{}") || len(why.Facts) == 0 {
+			t.Errorf("%s reads %q, %q, facts %v", why.Code, client, clinician, why.Facts)
+		}
+		for _, id := range why.Facts {
+			if _, ok := ledger.Fact(id); !ok {
+				t.Errorf("%s names no fact: %q", why.Code, id)
+			}
+		}
+	}
+	for code := range words {
+		if strings.HasPrefix(string(code), "onerm.none-") && !named[code] {
+			t.Errorf("wording %s is never used", code)
 		}
 	}
 }

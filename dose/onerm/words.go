@@ -34,6 +34,7 @@ const (
 func Words() evidence.Words {
 	words := setWords()
 	maps.Copy(words, optionWords())
+	maps.Copy(words, refusalWords())
 	return words
 }
 

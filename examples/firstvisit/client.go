@@ -1,12 +1,9 @@
 package main
 
 import (
-	"fmt"
 	"io"
-	"strings"
 
 	"example.org/posology/dose"
-	"example.org/posology/dose/exercise"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/visit"
 	"example.org/posology/screening"
@@ -20,24 +17,21 @@ func clientPaper(w io.Writer, r visit.Result) error {
 		return err
 	}
 	p.Line("FOR YOU, AFTER YOUR FIRST VISIT")
-	p.Line("%s", page.Day(r.Screening.Day))
+	p.Line("%s", page.Day(max(r.Screening.Day, r.Screening.Today)))
 	p.Note(r.Note)
-	p.Para("What you want to be able to do: " + r.Task + ".")
+	p.Para("What you want to be able to do, in your own words: " + page.Quoted(r.Task) + ".")
 	p.Heading("First")
-	var findings []evidence.Reason
-	for _, f := range r.Screening.Findings {
-		findings = append(findings, f.Reason)
+	p.Clients("- ", page.ToClient(r.Screening))
+	if r.Week != nil {
+		p.Clients("- ", page.WhyUnused(r.Week.Unused))
 	}
-	p.Clients("- ", findings)
-	for _, q := range r.Screening.Missing {
-		p.Clients("- ", []evidence.Reason{q.Reason})
-	}
+	p.GivenLimits(r.Screening, r.Profile)
 	if text := page.LeaveOut(r.Screening.Limits.Avoid); text != "" && r.Week != nil {
 		p.Say("- ", text)
 	}
-	if r.Screening.Route == screening.AskFirst && len(r.Screening.Missing) == 0 {
-		p.Heading("The question for your doctor")
-		p.Say("", page.Question(r.Screening))
+	if asks := toDoctor(r).Questions(); r.Screening.Route == screening.AskFirst && len(asks) > 0 {
+		p.Heading("What your doctor is asked")
+		p.Each("- ", asks)
 	}
 	if r.Week == nil {
 		p.Heading("For now")
@@ -55,12 +49,11 @@ func clientWeek(p *page.Paper, week dose.Week) {
 	}
 	items := week.Sessions[0].Items
 	p.Heading("For all exercises")
-	most := (len(items) + 1) / 2 // said once, if it holds for half of them
-	said := append(page.Shared(items, most, page.Cautions), page.Shared(items, most, page.Reasons)...)
-	p.Clients("- ", said)
+	said := p.ClientShared(items)
+	p.Each("- ", said)
 	p.Heading("What you do each time")
 	for i, item := range items {
-		clientItem(p, i+1, item, said)
+		p.ClientItem(i+1, item, nil, said)
 	}
 	p.Heading("Good to know")
 	for _, b := range week.Beside {
@@ -68,22 +61,4 @@ func clientWeek(p *page.Paper, week dose.Week) {
 	}
 	p.Clients("- ", week.Reasons)
 	p.Say("- ", "We look at this plan together again by "+page.Day(week.Review)+".")
-}
-
-// clientItem prints one exercise; what was said for all is not said again.
-func clientItem(p *page.Paper, n int, item dose.Prescription, said []evidence.Reason) {
-	p.Line("%d. %s", n, strings.ToUpper(item.Name))
-	if item.Mode != dose.WithoutLoad {
-		p.Say("   Take  ", item.Load.String())
-	}
-	p.Say("   Do    ", page.Amount(item)+".")
-	if ex, ok := exercise.Standard().Get(item.Exercise); ok {
-		p.Say("   How   ", ex.How)
-	}
-	p.Say("   Stop  ", page.WhenToStop(item))
-	if rest, ok := item.Rest.Min(); ok && item.Sets > 1 {
-		p.Say("   Rest  ", fmt.Sprintf("at least %d seconds before the next set.", rest))
-	}
-	p.Clients("   ", page.Only(append(item.Cautions, item.Reasons...), said))
-	p.Line("")
 }

@@ -7,7 +7,7 @@
 // Without -case it runs on an invented case. The note of a case says whose it
 // is, and every page repeats it. With -for it prints one of three
 // papers: what to do, for the client; everything with its reasons, for the file;
-// the findings and the question, for the doctor. With -json it writes the whole
+// what was found and what is asked, for the doctor. With -json it writes the whole
 // result.
 //
 // It is an example of the library, not a medical device. It gives nobody leave

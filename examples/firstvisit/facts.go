@@ -1,16 +1,10 @@
 package main
 
 import (
-	"fmt"
-
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/visit"
-	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
-
-// kg prints a mass in kilograms to one decimal.
-func kg(m units.Mass) string { return fmt.Sprintf("%.1f", m.Kilograms()) }
 
 // recordFacts lists every fact that a reason names, once, with how it is known.
 func recordFacts(p *page.Paper, r visit.Result) error {
@@ -34,10 +28,13 @@ func allReasons(r visit.Result) []evidence.Reason {
 	for _, e := range r.Estimates {
 		all = append(all, e.Reasons...)
 	}
+	for _, refused := range r.Refused {
+		all = append(all, refused.Reason)
+	}
 	if r.Week == nil {
 		return append(append(all, r.Stop.Constraint), r.Stop.Free...)
 	}
-	all = append(all, r.Week.Reasons...)
+	all = append(append(all, r.Week.Reasons...), page.WhyUnused(r.Week.Unused)...)
 	for _, b := range r.Week.Beside {
 		all = append(all, b.Reasons...)
 	}

@@ -8,6 +8,7 @@ import (
 	"example.org/posology/dose/onerm"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/visit"
+	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
 
@@ -18,12 +19,14 @@ func filePaper(w io.Writer, r visit.Result) error {
 		return err
 	}
 	p.Line("RECORD OF A FIRST VISIT: %s", r.Client)
-	p.Line("%s", page.Day(r.Screening.Day))
+	p.Line("%s", page.Day(max(r.Screening.Day, r.Screening.Today)))
 	p.Note(r.Note)
-	p.Para("Client's own task: " + r.Task + ".")
+	p.Para("Client's own task: " + page.Quoted(r.Task) + ".")
+	p.Summary(summary(r))
 	p.Screening(r.Screening)
 	recordEstimates(p, r)
 	if r.Week != nil {
+		p.Unused(r.Week.Unused)
 		recordWeek(p, *r.Week)
 	} else {
 		p.Heading("No dose")
@@ -35,6 +38,18 @@ func filePaper(w io.Writer, r visit.Result) error {
 	return p.Close()
 }
 
+func summary(r visit.Result) page.Summary {
+	s := page.Summary{Outcome: r.Screening, Profile: r.Profile, Day: max(r.Screening.Day, r.Screening.Today), Open: page.Open(r.Screening.Missing)}
+	if len(r.Refused) > 0 {
+		s.Open = append(s.Open, fmt.Sprintf("test sets without an estimate: %d", len(r.Refused)))
+	}
+	if w := r.Week; w != nil {
+		s.Open = append(s.Open, page.OpenTests(w.Unused)...)
+		s.Items, s.Dates = w.Sessions[0].Items, page.Dates(w.Dates(), s.Day)
+	}
+	return s
+}
+
 func recordEstimates(p *page.Paper, r visit.Result) {
 	p.Heading("Estimated one-repetition maximum")
 	if len(r.Estimates) == 0 && len(r.Refused) == 0 {
@@ -44,17 +59,17 @@ func recordEstimates(p *page.Paper, r visit.Result) {
 		recordEstimate(p, e)
 	}
 	for _, refused := range r.Refused {
-		p.Say("- ", fmt.Sprintf("%s: no estimate. %s", refused.Set.Exercise, refused.Why))
+		p.Led("- ", string(refused.Set.Exercise)+": no estimate.", []evidence.Reason{refused.Reason})
 	}
 }
 
 func recordEstimate(p *page.Paper, e onerm.Estimate) {
 	low, _ := e.Interval.Min()
 	high, _ := e.Interval.Max()
-	p.Say("- ", fmt.Sprintf("%s, %s, %s: %s kg %s, between %s and %s kg (%s), on %s",
-		e.Exercise, e.Side, e.Hold, kg(e.OneRM), e.Stated, kg(low), kg(high), e.Grade, e.Day))
+	p.Say("- ", fmt.Sprintf("%s, %s, %s: %s %s, between %s and %s (%s), on %s",
+		e.Exercise, e.Side, e.Hold, e.OneRM.Short(units.Nearest), e.Stated, low.Short(units.Down), high.Short(units.Up), e.Grade, e.Day))
 	for _, a := range e.Answers {
-		p.Line("    %s: %s kg", a.Formula, kg(a.OneRM))
+		p.Line("    %s: %s", a.Formula, a.OneRM.Short(units.Nearest))
 	}
 	p.Clinicians("    ", e.Reasons)
 }
@@ -64,7 +79,7 @@ func recordWeek(p *page.Paper, week dose.Week) {
 	for _, s := range week.Sessions {
 		p.Line("%s: %d exercises, about %d minutes", page.Day(s.Day), len(s.Items), s.Minutes)
 	}
-	p.Para(fmt.Sprintf("Phase %s. Review by %s; test strength again by %s; follow no longer than %s.", week.Phase, page.Day(week.Review), page.Day(week.Retest), page.Day(week.Expires)))
+	p.Para(fmt.Sprintf("Phase %s.", week.Phase))
 	p.Line("")
 	for _, b := range week.Beside {
 		p.Clinicians("- ", b.Reasons)
@@ -72,7 +87,7 @@ func recordWeek(p *page.Paper, week dose.Week) {
 	p.Clinicians("- ", week.Reasons)
 	items := week.Sessions[0].Items
 	p.Line("\nFor every exercise:")
-	heeded, why := page.Shared(items, len(items), page.Cautions), page.Shared(items, len(items), page.Reasons)
+	heeded, why := page.Shared(items, page.Cautions), page.Shared(items, page.Reasons)
 	p.Clinicians("- ", append(heeded, why...))
 	for i, item := range items {
 		item.Cautions, item.Reasons = page.Only(item.Cautions, heeded), page.Only(item.Reasons, why)

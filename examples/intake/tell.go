@@ -5,7 +5,6 @@ import (
 	"encoding/json"
 	"fmt"
 	"io"
-	"math"
 	"slices"
 	"strings"
 
@@ -105,9 +104,7 @@ func limitsForClient(l screening.Limits) []string {
 	add(l.TechniqueFirst, "First the way of moving, then more weight.")
 	add(l.EffortNotPulse, "Go by how hard it feels, not by your pulse.")
 	add(l.LeastSetting > screening.Alone, "Train "+l.LeastSetting.String()+".")
-	for _, m := range l.Masses {
-		add(true, fmt.Sprintf("%s: not more than %.1f kg.", upper(m.Region.String()), math.Floor(10*m.Max.Kilograms())/10))
-	}
+	all = append(all, page.MassLimits(l)...)
 	add(l.Avoid != 0, "Some movements are left out for now; your clinician has the list.")
 	return all
 }

@@ -132,7 +132,7 @@ func printAhead(w io.Writer, v virtual, paths []trained) error {
 		end(p, one)
 	}
 	p.Line("")
-	p.Para(noDevice)
+	p.Para(page.NoDevice)
 	return p.Close()
 }
 

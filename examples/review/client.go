@@ -3,14 +3,12 @@ package main
 import (
 	"fmt"
 	"io"
-	"strings"
+	"slices"
 
-	"example.org/posology/dose"
-	"example.org/posology/dose/exercise"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/review"
+	"example.org/posology/progression"
 	"example.org/posology/screening"
-	"example.org/posology/units/evidence"
 )
 
 // clientPaper is short, kind and in large steps: how it goes on.
@@ -22,8 +20,8 @@ func clientPaper(w io.Writer, r review.Result) error {
 	p.Line("FOR YOU: HOW IT GOES ON")
 	p.Line("%s", page.Day(r.Day))
 	p.Note(r.Note)
-	p.Para("What you want to be able to do: " + r.Task + ".")
-	p.Para(fmt.Sprintf("You have trained on %d days since %s. Well done.", len(r.Attended.Done), page.Day(r.Attended.Done[0])))
+	p.Para("What you want to be able to do, in your own words: " + page.Quoted(r.Task) + ".")
+	p.Para(clientDone(r))
 	clientFirst(p, r)
 	if r.Coming == nil {
 		return closeClient(p)
@@ -38,81 +36,92 @@ func clientPaper(w io.Writer, r review.Result) error {
 		p.Clients("- ", b.Reasons)
 	}
 	p.Clients("- ", r.Coming.Reasons)
-	p.Say("- ", "We look at all of this together again by "+page.Day(r.Coming.Review)+".")
+	p.Say("- ", "We look at all of this together again by "+page.Day(r.Coming.Dates.Review)+".")
 	return closeClient(p)
+}
+
+// clientDone says kindly how often the person was there.
+func clientDone(r review.Result) string {
+	text := fmt.Sprintf("You have trained on %d days since %s.", len(r.Attended.Done), page.Day(r.Attended.Done[0]))
+	switch names, _ := waiting(r); {
+	case r.Attended.Answer.Advice == progression.Ease:
+		return text + " Thank you for every one of them."
+	case names == "" && r.Coming != nil && r.Screening.Meanwhile <= screening.WithinLimits:
+		return text + " Well done."
+	}
+	return text
 }
 
 func closeClient(p *page.Paper) error {
 	p.Para("If anything here is other than what your doctor or therapist told you, do as they say, and tell us.")
-	p.Para(noDevice)
+	p.Para(page.NoDevice)
 	return p.Close()
 }
 
 // clientFirst says what comes before the next visit.
 func clientFirst(p *page.Paper, r review.Result) {
 	p.Heading("First")
-	var list []evidence.Reason
-	names, _ := waiting(r)
-	for _, f := range r.Screening.Findings {
-		if f.Route >= screening.Tell || names == "" { // no praise beside what somebody has to look at
-			list = append(list, f.Reason)
-		}
+	list := append(slices.Clone(r.Overdue), r.Attended.Answer.Reasons...)
+	list = append(list, page.WhyUnused(r.Unused)...)
+	found := r.Screening
+	if names, _ := waiting(r); names != "" || r.Coming == nil { // no praise beside what holds
+		found.Findings = slices.DeleteFunc(slices.Clone(found.Findings), func(f screening.Finding) bool { return f.Route < screening.Tell })
 	}
-	for _, q := range r.Screening.Missing {
-		list = append(list, q.Reason)
-	}
-	for _, item := range r.Items {
-		if item.Decision.Next == nil {
-			list = append(list, item.Decision.Reasons...)
-		}
-	}
+	list = append(list, page.ToClient(found)...)
 	p.Clients("- ", list)
+	clientPaused(p, r, p.ClientTexts(list))
 	for _, item := range r.Items {
 		if ask := queries(item.Decision); len(ask) > 0 {
 			p.Say("- ", fmt.Sprintf("About the %s on %s:", item.Name, page.Day(last(item).Day)))
 			p.Clients("  ", ask)
 		}
 	}
+	p.GivenLimits(r.Screening, r.Profile)
 	if text := page.LeaveOut(r.Screening.Limits.Avoid); text != "" && r.Coming != nil {
 		p.Say("- ", text)
 	}
-	if r.Screening.Route == screening.AskFirst && len(r.Screening.Missing) == 0 {
-		p.Heading("The question for your doctor")
-		p.Say("", page.Question(r.Screening))
+	if asks := toDoctor(r).Questions(); r.Screening.Route == screening.AskFirst && len(asks) > 0 {
+		p.Heading("What your doctor is asked")
+		p.Each("- ", asks)
+	}
+}
+
+// clientPaused says why an exercise is not done for now: with its name, unless it
+// is so for others too.
+func clientPaused(p *page.Paper, r review.Result, said []string) {
+	of := map[string][]string{}
+	var texts []string
+	for _, item := range r.Items {
+		if item.Decision.Next != nil {
+			continue
+		}
+		for _, text := range p.ClientTexts(item.Decision.Reasons) {
+			if len(of[text]) == 0 && !slices.Contains(said, text) {
+				texts = append(texts, text)
+			}
+			of[text] = append(of[text], item.Name)
+		}
+	}
+	for _, text := range texts {
+		if names := of[text]; len(names) == 1 && len(r.Items) > 1 {
+			text = fmt.Sprintf("About the %s: %s", names[0], text)
+		}
+		p.Say("- ", text)
 	}
 }
 
 func clientItems(p *page.Paper, r review.Result) {
 	list := doses(r)
 	p.Heading("For all exercises")
-	most := (len(list) + 1) / 2 // said once, if it holds for half of them
-	said := append(page.Shared(list, most, page.Cautions), page.Shared(list, most, page.Reasons)...)
-	p.Clients("- ", said)
+	said := p.ClientShared(list)
+	p.Each("- ", said)
 	p.Heading("What you do each time")
 	n := 0
 	for _, item := range r.Items {
 		if next := item.Decision.Next; next != nil {
 			n++
-			why := append(stands(item.Decision), item.Decision.Reasons...)
-			why = page.Only(why, queries(item.Decision))
-			clientItem(p, n, *next, append(why, page.Only(append(next.Cautions, next.Reasons...), said)...))
+			reasons := page.Only(why(item.Decision), queries(item.Decision))
+			p.ClientItem(n, *next, reasons, said)
 		}
 	}
-}
-
-func clientItem(p *page.Paper, n int, item dose.Prescription, why []evidence.Reason) {
-	p.Line("%d. %s", n, strings.ToUpper(item.Name))
-	p.Clients("   ", why)
-	if item.Mode != dose.WithoutLoad {
-		p.Say("   Take  ", item.Load.String())
-	}
-	p.Say("   Do    ", page.Amount(item)+".")
-	if ex, ok := exercise.Standard().Get(item.Exercise); ok {
-		p.Say("   How   ", ex.How)
-	}
-	p.Say("   Stop  ", page.WhenToStop(item))
-	if rest, ok := item.Rest.Min(); ok && item.Sets > 1 {
-		p.Say("   Rest  ", fmt.Sprintf("at least %d seconds before the next set.", rest))
-	}
-	p.Line("")
 }

@@ -6,9 +6,11 @@
 // Without -case it runs on an invented case; a case is that of week, with what
 // was asked for and a log (see examples/internal/demo/home-review.json). With
 // -for it prints one of three papers: how it goes on, for the client; everything
-// with its gates, reasons and facts, for the file; the findings and the question,
-// for the doctor. With -simulate it lets a virtual beginner train for 16 weeks
-// instead, visit by visit. With -json it writes the whole result.
+// with its gates, reasons and facts, for the file; what was found and what is
+// asked, for the doctor. With -simulate it lets a virtual beginner train for 16 weeks
+// instead, visit by visit. What is overdue stands first: the days of a plan run
+// from its first session, which a case may give (began), and by a plan that has
+// ended nothing is prescribed. With -json it writes the whole result.
 //
 // It is an example of the library, not a medical device. It gives nobody leave
 // to train: local rules and a licensed clinician decide.

@@ -5,41 +5,38 @@ import (
 	"io"
 	"slices"
 
+	"example.org/posology/examples/internal/letter"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/review"
 	"example.org/posology/progression"
-	"example.org/posology/screening"
 	"example.org/posology/units/evidence"
 )
 
-// doctorPaper is a letter: the findings and the question.
+// doctorPaper is a letter: what was found, and the questions.
 func doctorPaper(w io.Writer, r review.Result) error {
 	p, err := newPaper(w)
 	if err != nil {
 		return err
 	}
-	p.Line("LETTER TO THE DOCTOR")
-	p.Line("%s", page.Day(r.Day))
-	p.Note(r.Note)
-	p.Line("\nAbout: %s", r.Client)
-	p.Para("Dear colleague,")
-	p.Para(fmt.Sprintf("I have reviewed the strength training of %s, %d visits since %s. The person's own aim is to %s.",
-		r.Client, len(r.Attended.Done), page.Day(r.Attended.Done[0]), r.Task))
-	p.Line("\nWhat I found, assessed on %s:", page.Day(r.Screening.Day))
-	for _, f := range r.Screening.Findings {
-		p.Letters("- ", []evidence.Reason{f.Reason})
+	if err := toDoctor(r).Write(p); err != nil {
+		return err
 	}
-	doctorTraining(p, r)
-	p.Para(question(r))
-	p.Para("Until I hear from you: " + meanwhile(r))
-	p.Para("The screening rules used are published ones, and how they are joined is a cautious design; they are listed with their answers below. They give nobody leave to train, and your judgement takes their place.")
-	p.Line("")
-	for _, line := range page.RuleLines(r.Screening.Rules) {
-		p.Say("- ", line)
-	}
-	p.Para(noDevice)
-	p.Line("\nWith kind regards,\n\n\n(name, profession, telephone)")
 	return p.Close()
+}
+
+func toDoctor(r review.Result) letter.Letter {
+	names, _ := waiting(r)
+	l := letter.Letter{
+		Note: r.Note, Client: r.Client, Task: r.Task, Day: r.Day,
+		Opening: fmt.Sprintf("I have reviewed the strength training of %s, %d visits since %s.", r.Client, len(r.Attended.Done), page.Day(r.Attended.Done[0])),
+		Profile: r.Profile, Check: r.Today, Outcome: r.Screening, Overdue: r.Overdue,
+		Training: func(p *page.Paper) { doctorTraining(p, r) },
+		Held:     names, Stopped: r.Coming == nil, Expired: r.Expired,
+	}
+	if names != "" {
+		l.Asks = []string{"Would you please look at what came up in training before this person goes on with it, and tell me whether training may go on, and within which limits?"}
+	}
+	return l
 }
 
 // doctorTraining prints what hurt, showed or was lost during the exercises.
@@ -55,10 +52,20 @@ func doctorTraining(p *page.Paper, r review.Result) {
 	switch {
 	case names != "":
 		p.Say("- ", "Nothing is prescribed for now of: "+names+".")
-		p.Letters("    ", why)
+		for _, reason := range why {
+			if !said(reason) {
+				p.Say("    ", p.Clinician(reason))
+			}
+		}
 	case !some:
 		p.Line("- nothing in what was recorded")
 	}
+}
+
+// said reports whether a reason only repeats that screening holds the dose, which
+// the letter says with what was found.
+func said(r evidence.Reason) bool {
+	return slices.ContainsFunc(r.Args, func(a evidence.Arg) bool { return a.Name == "finding" })
 }
 
 // doctorVisit prints one exercise of one visit, and reports whether there was anything.
@@ -68,28 +75,11 @@ func doctorVisit(p *page.Paper, name string, v progression.Visit) bool {
 		return false
 	}
 	p.Say("- ", fmt.Sprintf("%s, on %s:", name, page.Day(v.Day)))
-	p.Letters("    ", why)
+	for _, reason := range why {
+		p.Say("    ", p.Clinician(reason))
+	}
 	if text := painText(v.Pain); text != "" {
 		p.Say("    ", "Recorded: "+text+".")
 	}
 	return true
-}
-
-func question(r review.Result) string {
-	if r.Screening.Route < screening.AskFirst && slices.ContainsFunc(r.Items, waits) {
-		return "My question: would you please look at what is named above before this person trains again, and tell me whether resistance training may go on, and within which limits (load, effort, positions)? A line with your name, the date and what it covers is enough."
-	}
-	return page.Question(r.Screening)
-}
-
-func meanwhile(r review.Result) string {
-	switch names, _ := waiting(r); {
-	case names != "" && r.Coming == nil:
-		return "no exercise."
-	case names != "":
-		return "nothing of " + names + "."
-	case r.Screening.Meanwhile == screening.WithinLimits:
-		return "training goes on, within the limits named."
-	}
-	return page.Meanwhile(r.Screening.Meanwhile)
 }

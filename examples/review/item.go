@@ -41,13 +41,29 @@ func recordItem(p *page.Paper, n int, item review.Item, shared []evidence.Reason
 	} else if d.Next != nil && d.Next.Mode != dose.WithoutLoad {
 		p.Say("   after it ", "the kit has nothing heavier")
 	}
-	for _, g := range d.Gates {
-		p.Led("   gate     ", fmt.Sprintf("%s: %s.", g.Gate, g.Advice), g.Reasons)
-	}
+	recordGates(p, d.Gates)
 	p.Clinicians("   why      ", once(why))
 	if d.Next != nil {
 		p.Clinicians("   heed     ", page.Only(d.Next.Cautions, shared))
 		p.Clinicians("   dose     ", page.Only(d.Next.Reasons, shared))
+	}
+}
+
+// recordGates prints what each gate says; those that nothing stands against share a line.
+func recordGates(p *page.Paper, gates []progression.GateAnswer) {
+	var open []string
+	for _, g := range gates {
+		if g.Advice == progression.Raise {
+			open = append(open, g.Gate.String())
+		}
+	}
+	if len(open) > 0 {
+		p.Say("   gates    ", "nothing against more load from: "+strings.Join(open, ", "))
+	}
+	for _, g := range gates {
+		if g.Advice != progression.Raise {
+			p.Led("   gate     ", fmt.Sprintf("%s: %s.", g.Gate, g.Advice), g.Reasons)
+		}
 	}
 }
 

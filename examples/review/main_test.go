@@ -105,7 +105,7 @@ func TestDemo(t *testing.T) {
 	if step := r.Items[0].Decision.Step; step == nil || step.Within || step.Moved == 0 || step.Moved > 0.1 {
 		t.Errorf("the load that rises is to be far for the hand and near for the body: %+v", step)
 	}
-	if a := r.Attended; a.Planned != 10 || len(a.Done) != 9 || len(a.Missed) != 1 || len(a.Short) != 2 {
+	if a := r.Attended; len(a.Sessions) != 10 || len(a.Done) != 9 || len(a.Missed) != 1 || len(a.Short) != 2 {
 		t.Errorf("attended: %+v", a)
 	}
 }
@@ -115,12 +115,12 @@ func TestPapersSayWhatMatters(t *testing.T) {
 		args []string
 		want []string
 	}{
-		{[]string{"-for", "client"}, []string{"Take 10 kg dumbbell in both hands", "Well done. A little more of the same before we add weight.", "We go by how it feels", "About the seated hammer curl on Friday 5 March 2027: Please tell us which weight you used.", "by Tuesday 20 April 2027"}},
+		{[]string{"-for", "client"}, []string{"Take 10 kg dumbbell in both hands", "A little more of the same.", "We go by how it feels", "About the seated hammer curl on Friday 5 March 2027: Please tell us which weight you used.", "by Tuesday 20 April 2027"}},
 		{[]string{"-for", "file"}, []string{"6 kg to 10 kg: 66.7 % of the weight held, 6.1 % of all that is moved", "published guidance is 2 to 10 %", "missed: Friday 12 February 2027", "Logged with 4 kg where 2 kg was planned", "during 6", "the range ends at 20", "Review by Tuesday 20 April 2027", "SOURCES"}},
-		{[]string{"-for", "doctor"}, []string{"Treated hypertension", "during 6", "I have no question that training waits for", "training goes on, within the limits named"}},
+		{[]string{"-for", "doctor"}, []string{"Treated hypertension", "during 6", "training does not wait for an answer", "Training goes on within the limits named", "in their own words: “carry a full watering can"}},
 		{[]string{"-for", "client", "-case", refer}, []string{"Before you go on with the weights, somebody should have a look"}},
 		{[]string{"-for", "file", "-case", refer}, []string{"NO FURTHER DAYS", "the day's check was not made here", "pain of kind spreading", "before anything else (sit-to-stand holding a dumbbell, hip hinge with one dumbbell, dumbbell floor press)"}},
-		{[]string{"-for", "doctor", "-case", refer}, []string{"pain of kind spreading", "before this person trains again", "Until I hear from you: no exercise."}},
+		{[]string{"-for", "doctor", "-case", refer}, []string{"pain of kind spreading", "before this person goes on with it", "Until I hear from you: no exercise."}},
 	} {
 		got := flat(printed(t, tt.args...))
 		for _, want := range tt.want {
@@ -149,6 +149,9 @@ func TestFileHasEveryReason(t *testing.T) {
 		}
 		got := flat(out.String())
 		for _, reason := range allReasons(r) {
+			if reason.Code == "progression.gate-passed" && strings.Contains(got, "gates nothing against more load from: ") {
+				continue // gates that were passed share a line
+			}
 			if text := words.Clinician(reason); words[reason.Code].Clinician == "" || !strings.Contains(got, flat(text)) {
 				t.Errorf("%s: %s is not in the file: %q", name, reason.Code, text)
 			}

@@ -17,8 +17,6 @@ func newPaper(w io.Writer) (*page.Paper, error) {
 	return page.New(w, words), err
 }
 
-const noDevice = "This comes from an example of a library, which is no medical device. It gives nobody leave to train: local rules and a licensed clinician decide."
-
 // doses are the doses of the next visit.
 func doses(r review.Result) []dose.Prescription {
 	var list []dose.Prescription
@@ -30,11 +28,23 @@ func doses(r review.Result) []dose.Prescription {
 	return list
 }
 
-// stands returns what the gates say that stand in the way of more load.
-func stands(d progression.Decision) []evidence.Reason {
+// why returns what a client reads of a decision: what stands in the way of more,
+// unless the load rises or is still looked for, and the reasons.
+func why(d progression.Decision) []evidence.Reason {
+	switch {
+	case d.Change == progression.MoreLoad || d.Change == progression.FindLoad:
+		return d.Reasons
+	case d.Action == progression.EaseOff:
+		return append(stands(d, progression.Ease), d.Reasons...)
+	}
+	return append(stands(d, progression.Keep), d.Reasons...)
+}
+
+// stands returns what the gates say that ask for so little, or less.
+func stands(d progression.Decision, advice progression.Advice) []evidence.Reason {
 	var list []evidence.Reason
 	for _, g := range d.Gates {
-		if g.Advice != progression.Raise {
+		if g.Advice >= advice {
 			list = append(list, g.Reasons...)
 		}
 	}
@@ -83,6 +93,8 @@ func allReasons(r review.Result) []evidence.Reason {
 	for _, q := range r.Screening.Missing {
 		all = append(all, q.Reason)
 	}
+	all = append(append(all, page.WhyUnused(r.Unused)...), r.Overdue...)
+	all = append(all, r.Attended.Answer.Reasons...)
 	for _, s := range r.Attended.Short {
 		if s.Why != nil {
 			all = append(all, *s.Why)

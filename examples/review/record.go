@@ -27,21 +27,45 @@ func filePaper(w io.Writer, r review.Result) error {
 	p.Line("RECORD OF A REVIEW: %s", r.Client)
 	p.Line("%s; decided for the visit of %s", page.Day(r.Day), page.Day(r.Next))
 	p.Note(r.Note)
-	p.Para(noDevice)
-	p.Para("Client's own task: " + r.Task + ".")
+	p.Para(page.NoDevice)
+	p.Para("Client's own task: " + page.Quoted(r.Task) + ".")
 	p.Say("", screened(r))
+	p.Summary(summary(p, r))
 	recordOverview(p, r)
 	recordLookedAt(p, r)
 	recordAttended(p, r.Attended)
+	p.Unused(r.Unused)
 	p.Screening(r.Screening)
 	shared := recordShared(p, r)
 	p.Heading("Exercise by exercise")
 	for i, item := range r.Items {
 		recordItem(p, i+1, item, shared)
 	}
-	recordComing(p, r.Coming)
+	recordComing(p, r)
 	p.Facts(ledger, allReasons(r))
 	return p.Close()
+}
+
+func summary(p *page.Paper, r review.Result) page.Summary {
+	s := page.Summary{Outcome: r.Screening, Profile: r.Profile, Day: r.Day, Items: doses(r), Open: page.Open(r.Screening.Missing)}
+	for _, o := range r.Overdue {
+		s.Overdue = append(s.Overdue, p.Clinician(o))
+	}
+	asked := 0
+	for _, item := range r.Items {
+		asked += len(item.Decision.Queries)
+	}
+	s.Open = append(s.Open, page.OpenTests(r.Unused)...)
+	if asked > 0 {
+		s.Open = append(s.Open, fmt.Sprintf("sets to be asked about: %d", asked))
+	}
+	if names, _ := waiting(r); names != "" {
+		s.Open = append(s.Open, "to be looked at first: "+names)
+	}
+	if r.Coming != nil {
+		s.Dates = page.Dates(r.Coming.Dates, r.Day)
+	}
+	return s
 }
 
 func screened(r review.Result) string {
@@ -53,7 +77,7 @@ func screened(r review.Result) string {
 }
 
 func recordOverview(p *page.Paper, r review.Result) {
-	p.Heading("At one look")
+	p.Heading("What changes")
 	longest := 0
 	for _, item := range r.Items {
 		longest = max(longest, len(item.Name))
@@ -126,7 +150,8 @@ func recordLookedAt(p *page.Paper, r review.Result) {
 
 func recordAttended(p *page.Paper, a review.Attendance) {
 	p.Heading("Done and missed")
-	p.Line("%d days planned, %d visits.", a.Planned, len(a.Done))
+	p.Line("%d days planned, %d visits.", len(a.Sessions), len(a.Done))
+	p.Clinicians("- ", a.Answer.Reasons)
 	for _, d := range a.Missed {
 		p.Line("- missed: %s", page.Day(d))
 	}
@@ -147,22 +172,26 @@ func recordShared(p *page.Paper, r review.Result) []evidence.Reason {
 		return nil
 	}
 	p.Heading("For every exercise")
-	all := append(page.Shared(list, len(list), page.Cautions), page.Shared(list, len(list), page.Reasons)...)
+	all := append(page.Shared(list, page.Cautions), page.Shared(list, page.Reasons)...)
 	p.Clinicians("- ", all)
 	return all
 }
 
-func recordComing(p *page.Paper, c *review.Coming) {
+func recordComing(p *page.Paper, r review.Result) {
+	c := r.Coming
 	if c == nil {
 		p.Heading("No further days")
-		p.Say("", "Nothing is prescribed until somebody has looked. Review as soon as there is an answer.")
+		text := "Nothing is prescribed until somebody has looked. Review as soon as there is an answer."
+		if r.Expired {
+			text = "The plan has ended. Nothing is prescribed until there is a new one."
+		}
+		p.Say("", text)
 		return
 	}
 	p.Heading("The weeks to come")
 	for _, d := range c.Days {
 		p.Line("- %s", page.Day(d))
 	}
-	p.Para(fmt.Sprintf("Review by %s; test strength again by %s; follow no longer than %s.", page.Day(c.Review), page.Day(c.Retest), page.Day(c.Expires)))
 	p.Line("")
 	for _, b := range c.Beside {
 		p.Clinicians("- ", b.Reasons)

@@ -52,6 +52,7 @@ const (
 var legend = []struct{ mark, means string }{
 	{"week", "what this plan holds, from the least to the most"},
 	{"met 2-3", "within what the guideline states, which stands behind the word"},
+	{"asked", "within what it states, and only asked for in words: no exercise of this plan gives it"},
 	{"short", "less than it states"},
 	{"over", "more than it states"},
 	{"mixed", "some exercises less, some more"},
@@ -81,6 +82,9 @@ func printAudit(s *sheet, r plan.Result) {
 			silent = append(silent, l.item.String())
 			continue
 		}
+		if l.beside {
+			cells = asked(cells)
+		}
 		s.line("%s", row(l.label, found(r.Columns, l.item, planned), cells))
 		if l.beside {
 			s.line("%s", row("  lifting alone", found(r.Columns, l.item, alone), cellsOf(r.Columns, l.item, alone)))
@@ -99,6 +103,16 @@ func printAudit(s *sheet, r plan.Result) {
 	}
 	printExceptions(s, r.Columns)
 	printOpposed(s, r.Columns)
+}
+
+// asked says of what stands beside the lifting that it is no more than asked for.
+func asked(cells []string) []string {
+	for i, c := range cells {
+		if rest, met := strings.CutPrefix(c, "met"); met {
+			cells[i] = "asked" + rest
+		}
+	}
+	return cells
 }
 
 func printKey(s *sheet, i int, c plan.Column) {

@@ -52,12 +52,27 @@ func printClass(w io.Writer, c plan.ClassCase, r plan.ClassResult) error {
 			s.because("- ", append(m.Stop.Free, m.Stop.Constraint))
 		}
 	}
+	printGiven(s, r)
 	if r.Rota == nil {
 		return s.close()
 	}
 	printRota(s, *r.Rota, c.Minutes)
 	printAdvice(s, r)
 	return s.close()
+}
+
+// printGiven prints what others have asked of a member, where somebody has.
+func printGiven(s *sheet, r plan.ClassResult) {
+	first := true
+	for _, m := range r.Members {
+		for _, text := range page.Restrictions(m.Profile) {
+			if first {
+				s.heading("Limits set by others")
+				first = false
+			}
+			s.say("- "+m.Client+": ", text)
+		}
+	}
 }
 
 func rack(k equipment.Kit) string {

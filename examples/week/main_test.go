@@ -149,11 +149,11 @@ func TestBadCases(t *testing.T) {
 		{"a phase twice", `"phase": "build"`, `"phase": "build", "phase": "power"`, "/phase"},
 		{"an unknown field", systolic, systolic + `, "pulse": 70`, "/profile/bp/pulse"},
 		{"an unknown phase", `"build"`, `"buid"`, "/phase"},
-		{"a day that is none", `"who": "Instructor C", "day": "2026-12-11"`, `"who": "Instructor C", "day": "2026-02-30"`, "/technique/day"},
+		{"a day that is none", `"who": "Instructor C", "day": "2026-12-11"`, `"who": "Instructor C", "day": "2026-02-30"`, "/seen/0/day"},
 		{"no days", `["2026-12-14", "2026-12-16", "2026-12-18"]`, `[]`, "/days"},
 		{"a day twice", `"2026-12-16"`, `"2026-12-14"`, "/days/1"},
 		{"minutes below nought", `"minutes": 50`, `"minutes": -1`, "/minutes"},
-		{"an unknown exercise", `"dumbbell-step-up",`, `"dumbbell-step-upp",`, "/exercises/0"},
+		{"an unknown exercise", `"dumbbell-step-up",`, `"dumbbell-step-upp",`, "/seen/0/exercise"},
 		{"an unknown guideline", `"phase": "build"`, `"phase": "build", "guideline": "nobody1999"`, "/guideline"},
 	}
 	for _, tt := range tests {

@@ -8,8 +8,9 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/plan"
-	"example.org/posology/screening"
+	"example.org/posology/examples/internal/visit"
 	"example.org/posology/units"
+	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
 
@@ -23,8 +24,8 @@ func printWeek(w io.Writer, r plan.Result) error {
 	page.Note(s.out, r.Visit.Note)
 	s.line("")
 	s.line("%s", r.Visit.Client)
-	s.say("Own task: ", r.Visit.Task)
-	printScreening(s, r.Visit.Screening)
+	s.say("Own task: ", page.Quoted(r.Visit.Task))
+	printScreening(s, r.Visit)
 	if r.Visit.Week == nil {
 		s.heading("No week for now")
 		s.because("- ", append([]evidence.Reason{r.Visit.Stop.Constraint}, r.Visit.Stop.Free...))
@@ -33,6 +34,7 @@ func printWeek(w io.Writer, r plan.Result) error {
 	printCalendar(s, r)
 	printSession(s, *r.Visit.Week)
 	printLeftOut(s, r.Visit.Week.LeftOut)
+	printUnused(s, r.Visit.Week.Unused)
 	s.heading("Why so")
 	s.because("- ", r.Visit.Week.Reasons)
 	printSets(s, r.Prescribed.Totals)
@@ -40,11 +42,14 @@ func printWeek(w io.Writer, r plan.Result) error {
 	return s.close()
 }
 
-func printScreening(s *sheet, o screening.Outcome) {
+func printScreening(s *sheet, v visit.Result) {
+	o := v.Screening
 	s.heading("What screening asks for")
 	s.line("Route: %s. Meanwhile: %s.", o.Route, o.Meanwhile)
 	for _, f := range o.Findings {
-		s.say("- ", s.words.Client(f.Reason))
+		if text := s.words.Client(f.Reason); text != "" {
+			s.say("- ", text)
+		}
 	}
 	for _, q := range o.Missing {
 		s.say("- still to be asked: ", s.words.Clinician(q.Reason))
@@ -52,8 +57,8 @@ func printScreening(s *sheet, o screening.Outcome) {
 	if text := page.LeaveOut(o.Limits.Avoid); text != "" {
 		s.say("- ", text)
 	}
-	for _, m := range o.Limits.Masses {
-		s.say("- ", fmt.Sprintf("%s, %s side: at most %s (%s)", m.Region, m.Side, m.Max, m.Author))
+	for _, text := range page.Restrictions(v.Profile) {
+		s.say("- ", text)
 	}
 }
 
@@ -109,8 +114,11 @@ func amount(item dose.Prescription) string {
 	if item.Measure != exercise.Repetitions {
 		text += " " + item.Measure.String()
 	}
-	if item.OneSided {
+	switch {
+	case item.OneSided && item.Side == body.Both:
 		text += ", each side"
+	case item.OneSided:
+		text += fmt.Sprintf(", %s side", item.Side)
 	}
 	return text
 }
@@ -133,6 +141,16 @@ func effort(item dose.Prescription) string {
 		text += "; " + f.String()
 	}
 	return text
+}
+
+func printUnused(s *sheet, list []dose.Unused) {
+	if len(list) == 0 {
+		return
+	}
+	s.heading("Tests that are not used")
+	for _, u := range list {
+		s.say("- ", page.UnusedText(u)+": "+s.words.Clinician(u.Reason))
+	}
 }
 
 func printLeftOut(s *sheet, list []dose.LeftOut) {

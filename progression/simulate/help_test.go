@@ -146,6 +146,9 @@ func (d draw) setup(t testing.TB) simulate.Setup {
 	if d.chance(0.1) {
 		r.Technique = dose.Observation{}
 	}
+	if d.chance(0.2) {
+		r.Setting = screening.Alone
+	}
 	if d.chance(0.1) {
 		r.Screening.Meanwhile, r.Setting = screening.LightSupervised, screening.InClinic
 	}

@@ -3,6 +3,7 @@ package simulate_test
 import (
 	"math/rand/v2"
 	"slices"
+	"strings"
 	"testing"
 
 	"example.org/posology/dose"
@@ -21,6 +22,7 @@ type ledger struct {
 	actions                map[progression.Action]int
 	changes                map[progression.Change]int
 	hurt, limited, queries int
+	alone, beside          int // decisions of people alone; steps that waited for somebody
 }
 
 // A hundred thousand simulated sessions, a million with -long, with random kits,
@@ -46,7 +48,7 @@ func TestInvariants(t *testing.T) {
 			t.Fatalf("seed %d: %s, kit %v, policy %+v, limits %+v", seed, s.Request.Exercise.ID, s.Request.Kit.Dumbbells, s.Policy, s.Request.Screening.Limits)
 		}
 	}
-	t.Logf("%d sessions, %d courses; actions %v; changes %v; %d after pain, %d at a limit, %d queries", l.sessions, l.courses, l.actions, l.changes, l.hurt, l.limited, l.queries)
+	t.Logf("%d sessions, %d courses; actions %v; changes %v; %d after pain, %d at a limit, %d queries, %d alone, %d waiting for somebody", l.sessions, l.courses, l.actions, l.changes, l.hurt, l.limited, l.queries, l.alone, l.beside)
 	for a := progression.Progress; a <= progression.StopAndRefer; a++ {
 		if l.actions[a] == 0 && a != progression.StopExercise { // there nearly always is an easier variant
 			t.Errorf("never: %v", a)
@@ -57,8 +59,8 @@ func TestInvariants(t *testing.T) {
 			t.Errorf("never: %v", c)
 		}
 	}
-	if l.hurt == 0 || l.limited == 0 || l.queries == 0 {
-		t.Error("never any pain, limit or query")
+	if l.hurt == 0 || l.limited == 0 || l.queries == 0 || l.alone == 0 || l.beside == 0 {
+		t.Error("never any pain, limit, query, or step that waits for somebody")
 	}
 }
 
@@ -66,7 +68,7 @@ func TestInvariants(t *testing.T) {
 func (l *ledger) walk(t *testing.T, s simulate.Setup, visits []simulate.Visit, seed uint64) {
 	table := units.Must(s.Request.Kit.Compile(s.Request.Exercise.Hold))
 	var before *progression.Visit
-	watched, earlier := s.Request.Technique.Day, map[units.Mass]dose.Prescription{}
+	watched, earlier, lifted := s.Request.Technique.Day, map[units.Mass]dose.Prescription{}, units.Mass(0)
 	for i, v := range visits {
 		if v.Missed {
 			continue
@@ -77,12 +79,15 @@ func (l *ledger) walk(t *testing.T, s simulate.Setup, visits []simulate.Visit, s
 			l.actions[d.Action]++
 			l.changes[d.Change]++
 			l.queries += len(d.Queries)
-			c := check{t, s, table, *before, d, i, earlier, before.Day-watched <= 28}
+			c := check{t, s, table, *before, d, i, earlier, before.Day-watched <= 28, lifted}
 			c.all(l)
 		}
 		if v.Done.Plan.Sets > 0 {
 			checkLimits(t, s, v.Done.Plan)
 			before = &visits[i].Done
+			for _, done := range before.Sets {
+				lifted = max(lifted, units.Must(done.Each()))
+			}
 			if p := before.Plan; p.Finding == nil {
 				earlier[p.Load.Each] = p
 			}
@@ -93,6 +98,8 @@ func (l *ledger) walk(t *testing.T, s simulate.Setup, visits []simulate.Visit, s
 	}
 	if last := visits[len(visits)-1]; last.Decision.Action == progression.StopAndRefer {
 		staysReferred(t, s, visits)
+	} else if last.Decision.Action == progression.ChangeVariant {
+		changesOne(t, s, visits)
 	}
 }
 
@@ -129,7 +136,8 @@ type check struct {
 	at     int
 	// earlier holds the last dose of each weight that was not a search.
 	earlier map[units.Mass]dose.Prescription
-	seen    bool // somebody watched, at the visit or within four weeks before
+	seen    bool       // somebody watched, at the visit or within four weeks before
+	lifted  units.Mass // the heaviest weight so far
 }
 
 func (c check) want(holds bool, what string) {
@@ -150,6 +158,7 @@ func (c check) all(l *ledger) {
 	c.want(!gone || c.d.Next == nil, "a dose after stop")
 	c.oneChange()
 	c.caution(l)
+	c.beside(l)
 	c.saysWhy()
 	c.slips()
 	for _, r := range c.d.Reasons {
@@ -223,6 +232,37 @@ func (c check) caution(l *ledger) {
 	}
 }
 
+// beside holds what waits for somebody at hand, and what nobody has seen yet.
+func (c check) beside(l *ledger) {
+	if c.d.Next == nil {
+		return
+	}
+	alone, ex := c.s.Request.Setting == screening.Alone, c.s.Request.Exercise
+	steps := c.d.Next.Finding != nil && c.d.Next.Finding.MaxSteps > 0
+	c.want(!steps || !alone && (c.seen || c.s.Request.Technique.Made()), "a search alone, or unseen")
+	if c.d.Action == progression.ChangeVariant {
+		lightest := c.d.Next.Hold == body.Unloaded || c.d.Next.Load.Each == units.Must(c.s.Request.Kit.Compile(c.d.Next.Hold)).Lightest().Each
+		c.want(lightest && !steps, "a new exercise that is not light")
+		return
+	}
+	if !alone {
+		return
+	}
+	l.alone++
+	for _, r := range c.d.Reasons {
+		if strings.HasSuffix(string(r.Code), "-beside") {
+			l.beside++
+			c.want(c.d.Next.Load.Each <= c.before.Plan.Load.Each, "a step that waits, taken")
+		}
+	}
+	above := ex.Demands.Has(body.Overhead) || ex.Demands.Has(body.OverFace)
+	c.want(!above || c.d.Next.Load.Each <= c.lifted || c.d.Next.Load.Each <= c.before.Plan.Load.Each, "alone, heavier over head or face than ever")
+	if c.d.Change == progression.MoreLoad && c.d.Next.Load.Each > c.lifted {
+		big := c.d.Step.Moved > 0.1 || c.d.Step.Moved == 0 && c.d.Step.External > 0.5
+		c.want(!big, "a big step alone")
+	}
+}
+
 // saysWhy asks every hold for what stands in the way.
 func (c check) saysWhy() {
 	if c.d.Action != progression.Hold {
@@ -232,7 +272,8 @@ func (c check) saysWhy() {
 	for _, r := range c.d.Reasons {
 		switch r.Code {
 		case "progression.limit", "progression.kit-ends", "progression.too-far", "progression.more-reserve", "progression.familiarising",
-			"progression.maintain", "progression.settle-first", "progression.nothing-done", "progression.tried", "progression.resumed", "progression.ask-first", "progression.fewer-reps", "progression.note-effort":
+			"progression.maintain", "progression.settle-first", "progression.nothing-done", "progression.tried", "progression.resumed", "progression.ask-first", "progression.fewer-reps", "progression.note-effort",
+			"progression.step-beside", "progression.look-beside", "progression.above-beside":
 			stands = true
 		}
 	}
@@ -246,6 +287,26 @@ func (c check) slips() {
 		if _, ok := c.table.Find(each); !ok && len(c.d.Gates) > 0 {
 			c.want(slices.ContainsFunc(c.d.Queries, func(q progression.Query) bool { return q.Set == i && q.Load == each }), "a load that is not in the kit was used")
 		}
+	}
+}
+
+// changesOne decides on three exercises that would change at one visit.
+func changesOne(t *testing.T, s simulate.Setup, visits []simulate.Visit) {
+	c := progression.Course{Request: s.Request, Day: visits[len(visits)-1].Day, Absence: screening.No, BodyMass: s.BodyMass, Policy: s.Policy}
+	for _, v := range visits {
+		if v.Done.Plan.Sets > 0 {
+			c.Log = append(c.Log, v.Done)
+		}
+	}
+	list, err := progression.Session([]progression.Course{c, c, c})
+	changed := 0
+	for _, d := range list {
+		if d.Action == progression.ChangeVariant {
+			changed++
+		}
+	}
+	if err != nil || changed > 1 {
+		t.Errorf("%d exercises are new at one visit, %v", changed, err)
 	}
 }
 

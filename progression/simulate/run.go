@@ -3,6 +3,7 @@ package simulate
 import (
 	"math"
 	"math/rand/v2"
+	"slices"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
@@ -99,6 +100,7 @@ func Run(t Trainee, s Setup, src rand.Source) ([]Visit, error) {
 	if err := bad.Err(); err != nil {
 		return nil, err
 	}
+	s.Request.Day = s.Start
 	f, err := dose.NewFrame(s.Request)
 	if err != nil {
 		return nil, units.At("/setup/request", err)
@@ -115,6 +117,8 @@ type run struct {
 	rng   *rand.Rand
 	log   []progression.Visit
 	out   []Visit
+
+	sessions []progression.PlannedSession // of the days before
 }
 
 func (r *run) weeks() ([]Visit, error) {
@@ -125,9 +129,20 @@ func (r *run) weeks() ([]Visit, error) {
 			if err != nil || !on {
 				return r.out, err
 			}
+			r.attend(day, r.out[len(r.out)-1].Missed)
 		}
 	}
 	return r.out, nil
+}
+
+// attend keeps of the sessions those that a decision looks at.
+func (r *run) attend(day units.Day, missed bool) {
+	r.sessions = slices.DeleteFunc(r.sessions, func(s progression.PlannedSession) bool { return day-s.Day >= lookedAt })
+	was := screening.No
+	if missed {
+		was = screening.Yes
+	}
+	r.sessions = append(r.sessions, progression.PlannedSession{Day: day, Missed: was})
 }
 
 // visit trains on one day, and reports whether the run goes on.
@@ -157,6 +172,7 @@ func (r *run) visit(week int, day units.Day) (bool, error) {
 // plan returns the dose of the day, nil for none.
 func (r *run) plan(week int, day units.Day, v *Visit) (*dose.Prescription, error) {
 	request := r.s.Request
+	request.Day = day
 	if request.Phase == dose.PhaseUnknown && r.s.Familiarise > 0 {
 		request.Phase = dose.Familiarise
 		if week >= r.s.Familiarise {
@@ -168,7 +184,7 @@ func (r *run) plan(week int, day units.Day, v *Visit) (*dose.Prescription, error
 		return &p, units.At("/setup/request", err)
 	}
 	d, err := progression.Next(progression.Course{
-		Request: request, Log: r.recent(day), Day: day, Absence: screening.No, BodyMass: r.s.BodyMass, Policy: r.s.Policy,
+		Request: request, Log: r.recent(day), Day: day, Absence: screening.No, BodyMass: r.s.BodyMass, Policy: r.s.Policy, Sessions: r.sessions,
 	})
 	if err != nil {
 		return nil, err

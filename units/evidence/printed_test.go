@@ -56,12 +56,20 @@ func TestWithPrints(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		text, n, x := rapid.String().Draw(t, "text"), rapid.Int().Draw(t, "n"), rapid.Float64().Draw(t, "x")
 		for _, value := range []any{
-			text, named(text), n, int8(n), uint(n), x, float32(x), units.RIR(x), units.Fraction(x), units.Mass(n), units.Day(n),
+			text, named(text), n, int8(n), uint(n), x, float32(x), units.RIR(x), units.Fraction(x), units.Day(n),
 			units.AtLeast(n), units.AtMost(x), units.Exactly(units.Mass(n)), units.AtMost(text), &n, spout{}, leak{},
 		} {
 			checkPrinted(t, value)
 		}
 	})
+}
+
+// A mass that was worked out is not printed to the nanogram, and never above itself.
+func TestWithPrintsMassesShort(t *testing.T) {
+	got := evidence.Because("kettle.note").With("most", units.Mass(2_266_666_666_666)).Args[0].Value
+	if got != "2.2 kg" {
+		t.Errorf("With prints %q, want %q", got, "2.2 kg")
+	}
 }
 
 func checkPrinted(t interface{ Errorf(string, ...any) }, value any) {

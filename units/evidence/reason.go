@@ -29,7 +29,8 @@ type Reason struct {
 // Because returns a reason with the given code and facts.
 func Because(code Code, facts ...FactID) Reason { return Reason{Code: code, Facts: facts} }
 
-// With returns r with one more value, printed with %v.
+// With returns r with one more value, printed with %v; a mass is printed short,
+// rounded down, since most masses in reasons are ceilings.
 func (r Reason) With(name string, value any) Reason {
 	args := make([]Arg, len(r.Args), len(r.Args)+1)
 	copy(args, r.Args)
@@ -44,6 +45,8 @@ func printed(value any) (text string) {
 		return v
 	case int:
 		return strconv.Itoa(v)
+	case units.Mass:
+		return v.Short(units.Down)
 	case fmt.Formatter, error, reflect.Value: // Sprint does not ask their String
 		return fmt.Sprint(v)
 	case fmt.Stringer:

@@ -66,6 +66,9 @@ func TestPagesSayWhoseTheyAre(t *testing.T) {
 		if !strings.Contains(words, p.says) {
 			t.Errorf("%s %s does not say %q", p.program, p.args, p.says)
 		}
+		if people := strings.Contains(p.args, "-for client") || strings.Contains(p.args, "-for doctor"); people && coded.MatchString(words) {
+			t.Errorf("%s %s: somebody reads %q", p.program, p.args, coded.FindString(words))
+		}
 	}
 	for _, p := range packages(t) {
 		if p.name == "main" && !seen[path.Base(p.path)] {

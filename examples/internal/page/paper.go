@@ -4,6 +4,7 @@ import (
 	"bufio"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"example.org/posology/units"
@@ -39,10 +40,24 @@ func (p *Paper) Para(text string) {
 
 // Clients prints what the reasons say to the client, each sentence once.
 func (p *Paper) Clients(mark string, reasons []evidence.Reason) {
-	said := map[string]bool{}
+	p.Each(mark, p.ClientTexts(reasons))
+}
+
+// ClientTexts returns what the reasons say to the client, each sentence once.
+func (p *Paper) ClientTexts(reasons []evidence.Reason) []string {
+	var texts []string
 	for _, r := range reasons {
-		if text := p.words.Client(r); text != "" && !said[text] {
-			said[text] = true
+		if text := p.words.Client(r); text != "" && !slices.Contains(texts, text) {
+			texts = append(texts, text)
+		}
+	}
+	return texts
+}
+
+// Each prints texts, each behind the mark, but for those that were said before.
+func (p *Paper) Each(mark string, texts []string, said ...string) {
+	for _, text := range texts {
+		if !slices.Contains(said, text) {
 			p.Say(mark, text)
 		}
 	}
@@ -51,11 +66,14 @@ func (p *Paper) Clients(mark string, reasons []evidence.Reason) {
 // Clinicians prints what the reasons say to the clinician, with their facts.
 func (p *Paper) Clinicians(mark string, reasons []evidence.Reason) {
 	for _, r := range reasons {
-		p.Say(mark, p.clinician(r))
+		p.Say(mark, p.cited(r))
 	}
 }
 
-func (p *Paper) clinician(r evidence.Reason) string {
+// Clinician returns what a reason says to the clinician, without its facts.
+func (p *Paper) Clinician(r evidence.Reason) string { return p.words.Clinician(r) }
+
+func (p *Paper) cited(r evidence.Reason) string {
 	text := p.words.Clinician(r)
 	if len(r.Facts) > 0 {
 		text += " " + cite(r.Facts)
@@ -66,16 +84,15 @@ func (p *Paper) clinician(r evidence.Reason) string {
 // Led prints the reasons as Clinicians does, each behind a few words of its own line.
 func (p *Paper) Led(mark, lead string, reasons []evidence.Reason) {
 	for _, r := range reasons {
-		p.Say(mark, lead+" "+p.clinician(r))
+		p.Say(mark, lead+" "+p.cited(r))
 	}
 }
 
-// Letters prints what the reasons say to the clinician, without their facts.
-func (p *Paper) Letters(mark string, reasons []evidence.Reason) {
-	for _, r := range reasons {
-		p.Say(mark, p.words.Clinician(r))
-	}
-}
+// NoDevice says on every paper what the programs are.
+const NoDevice = "This comes from an example of a library, which is no medical device. It gives nobody leave to train: local rules and a licensed clinician decide."
+
+// Quoted puts a person's own words in quotation marks.
+func Quoted(words string) string { return "“" + strings.TrimRight(words, ".") + "”" }
 
 func cite(facts []evidence.FactID) string {
 	ids := make([]string, len(facts))

@@ -28,7 +28,7 @@ func (p *Paper) Screening(o screening.Outcome) {
 		p.Say("Every day's check must bring", listed(o.EachDay)+".")
 	}
 	p.Line("\nEach published rule's own answer:")
-	for _, line := range RuleLines(o.Rules) {
+	for _, line := range ruleLines(o.Rules) {
 		p.Say("- ", line)
 	}
 	p.Line("\nLimits for every dose:")
@@ -37,8 +37,8 @@ func (p *Paper) Screening(o screening.Outcome) {
 	}
 }
 
-// RuleLines says each published rule's own answer.
-func RuleLines(r screening.Rules) []string {
+// ruleLines says each published rule's own answer.
+func ruleLines(r screening.Rules) []string {
 	branch := "could not be told from what was answered"
 	if p := r.Preparticipation; p.Branch != screening.BranchUnknown {
 		branch = fmt.Sprintf("branch %s, %s", p.Branch, p.Clearance)
@@ -55,6 +55,23 @@ func RuleLines(r screening.Rules) []string {
 		lines = append(lines, "cautions by condition"+listed(r.Cautions))
 	}
 	return lines
+}
+
+// ToClient returns what a client reads of an outcome: what was found and what is
+// to be asked, in an emergency nothing but that.
+func ToClient(o screening.Outcome) []evidence.Reason {
+	var list []evidence.Reason
+	for _, f := range o.Findings {
+		if o.Route < screening.Emergency || f.Route == o.Route {
+			list = append(list, f.Reason)
+		}
+	}
+	if o.Route < screening.Emergency {
+		for _, q := range o.Missing {
+			list = append(list, q.Reason)
+		}
+	}
+	return list
 }
 
 func listed(codes []screening.Code) string {
@@ -93,28 +110,4 @@ func LimitLines(l screening.Limits) []string {
 		add(true, "%s, %s: at most %s (%s)", m.Region, m.Side, m.Max, m.Author)
 	}
 	return lines
-}
-
-// Question is what the doctor is asked.
-func Question(o screening.Outcome) string {
-	switch {
-	case o.Route >= screening.SameDay:
-		return "My question: this person needs to be seen without delay. Would you please see or direct them today?"
-	case o.Route == screening.AskFirst:
-		return "My question: is there any reason against resistance training that builds up step by step from light loads, and are there limits that I should keep to (load, effort, positions, blood pressure)? A line with your name, the date and what it covers is enough."
-	}
-	return "I have no question that training waits for. Please tell me if you see a reason for limits."
-}
-
-// Meanwhile says what may go on until there is an answer.
-func Meanwhile(m screening.Meanwhile) string {
-	switch m {
-	case screening.WithinLimits:
-		return "training begins light and within the limits named."
-	case screening.LightSupervised:
-		return "only light loads, with somebody qualified beside the person."
-	case screening.UnloadedPractice:
-		return "only the movements, without weights."
-	}
-	return "no exercise."
 }

@@ -13,24 +13,28 @@ func Cautions(item dose.Prescription) []evidence.Reason { return item.Cautions }
 // Reasons returns why the dose is what it is.
 func Reasons(item dose.Prescription) []evidence.Reason { return item.Reasons }
 
-// Shared returns what the given list of at least n items holds, in the order
-// met, so that a paper says it once; [Only] returns what a list holds beside that.
-func Shared(items []dose.Prescription, n int, list func(dose.Prescription) []evidence.Reason) []evidence.Reason {
-	var all []evidence.Reason
-	for _, item := range items {
-		for _, r := range list(item) {
-			having := 0
-			for _, other := range items {
-				if holds(list(other), r) {
-					having++
-				}
-			}
-			if having >= n && !holds(all, r) {
-				all = append(all, r)
-			}
-		}
+// Shared returns what the given list of every item holds, so that a paper says it
+// once; [Only] returns what a list holds beside that.
+func Shared(items []dose.Prescription, list func(dose.Prescription) []evidence.Reason) []evidence.Reason {
+	return inAll(items, list, holds)
+}
+
+// ClientShared returns what every item says to the client, sentence by sentence:
+// of a sentence with a weight in it, only where the weight is the same.
+func (p *Paper) ClientShared(items []dose.Prescription) []string {
+	return inAll(items, func(item dose.Prescription) []string {
+		return p.ClientTexts(append(slices.Clone(item.Cautions), item.Reasons...))
+	}, slices.Contains)
+}
+
+// inAll returns what the lists of all items hold, in the order of the first.
+func inAll[T any](items []dose.Prescription, list func(dose.Prescription) []T, holds func([]T, T) bool) []T {
+	if len(items) == 0 {
+		return nil
 	}
-	return all
+	return slices.DeleteFunc(slices.Clone(list(items[0])), func(t T) bool {
+		return slices.ContainsFunc(items, func(other dose.Prescription) bool { return !holds(list(other), t) })
+	})
 }
 
 // Only returns the reasons of list that shared does not hold.

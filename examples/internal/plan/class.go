@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/examples/internal/visit"
+	"example.org/posology/screening"
 	"example.org/posology/units"
 )
 
@@ -29,10 +30,11 @@ func (c *ClassCase) UnmarshalJSON(data []byte) error {
 
 // A Member is one person of the class. Those with a stop take no part.
 type Member struct {
-	Client string      `json:"client"`
-	Task   string      `json:"task"`
-	Week   *dose.Week  `json:"week,omitempty"`
-	Stop   *visit.Stop `json:"stop,omitempty"`
+	Client  string            `json:"client"`
+	Task    string            `json:"task"`
+	Profile screening.Profile `json:"profile"` // as it was answered
+	Week    *dose.Week        `json:"week,omitempty"`
+	Stop    *visit.Stop       `json:"stop,omitempty"`
 }
 
 // A ClassResult is all that follows from a class.
@@ -77,7 +79,7 @@ func RunClass(c ClassCase) (ClassResult, error) {
 		client.Kit, client.Days, client.Minutes = c.Kit, c.Days, c.Minutes
 		one, err := Run(client)
 		bad.Add(fmt.Sprintf("/clients/%d", i), err)
-		result.Members = append(result.Members, Member{client.Client, client.Task, one.Visit.Week, one.Visit.Stop})
+		result.Members = append(result.Members, Member{client.Client, client.Task, client.Profile, one.Visit.Week, one.Visit.Stop})
 		if week := one.Visit.Week; week != nil {
 			group.Clients = append(group.Clients, dose.ClassClient{Name: client.Client, Items: week.Sessions[0].Items})
 		}

@@ -16,8 +16,7 @@ type visited visit.Case
 // A Case is what is known after a first visit, and what a plan needs beside it.
 type Case struct {
 	visited
-	Phase     dose.Phase       `json:"phase,omitzero"`     // zero: by training status
-	Technique dose.Observation `json:"technique,omitzero"` // who saw the technique, and when
+	Phase dose.Phase `json:"phase,omitzero"` // zero: by training status
 }
 
 // UnmarshalJSON is strict: unknown fields and fields given twice are errors.
@@ -80,8 +79,8 @@ func Run(c Case) (Result, error) {
 // Request is what the case asks of the planner, after its first visit.
 func Request(c Case, first visit.Result) dose.WeekRequest {
 	return dose.WeekRequest{
-		Screening: first.Screening, Setting: c.Profile.Setting, Goal: c.Goal, Training: c.Training, Age: c.Profile.Age,
-		Phase: c.Phase, Technique: c.Technique,
+		Day: visit.Case(c.visited).Day(), Seen: c.Seen, Screening: first.Screening, Setting: c.Profile.Setting, Goal: c.Goal, Training: c.Training, Age: c.Profile.Age,
+		Phase:     c.Phase,
 		Exercises: c.Exercises, Estimates: first.Estimates, Performed: c.Tests, Kit: c.Kit, Guideline: c.Guideline,
 		Days: c.Days, Minutes: c.Minutes, Task: c.Task,
 	}

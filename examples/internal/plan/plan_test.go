@@ -41,7 +41,7 @@ func TestRun(t *testing.T) {
 			t.Errorf("%s: reports on %s and %s", column.Guideline, column.Plan.Recommendation, column.Alone.Recommendation)
 		}
 	}
-	c.Technique = dose.Observation{}
+	c.Seen = nil
 	if r := run(t, c); r.Visit.Week.Phase != dose.Familiarise {
 		t.Errorf("technique not seen, and the phase is %v", r.Visit.Week.Phase)
 	}

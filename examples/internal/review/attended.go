@@ -4,40 +4,57 @@ import (
 	"slices"
 
 	"example.org/posology/progression"
+	"example.org/posology/screening"
 	"example.org/posology/units"
 )
 
 // attended compares the visits with the days of the plan, week by week: a visit
 // on another day of the week stands in for one that was missed.
-func (c Case) attended(l log) Attendance {
+func (c Case) attended(l log) (Attendance, error) {
 	var a Attendance
 	for _, v := range c.Visits {
 		a.Done = append(a.Done, v.Day)
 		a.Short = append(a.Short, c.short(l, v.Day)...)
 	}
 	if len(c.Days) == 0 {
-		return a
+		return a, nil // reported with the days
 	}
-	first := slices.Min(c.Days)
-	for start := first; start < c.Review; start += week {
-		var empty []units.Day
-		spare := 0
-		for d := start; d < min(start+week, c.Review); d++ {
-			visited := slices.Contains(a.Done, d)
-			wanted := slices.ContainsFunc(c.Days, func(p units.Day) bool { return (d-p)%week == 0 })
-			if wanted {
-				a.Planned++
-			}
-			switch {
-			case wanted && !visited:
-				empty = append(empty, d)
-			case visited && !wanted:
-				spare++
-			}
+	for start := slices.Min(c.Days); start < c.Review; start += week {
+		a.Sessions = append(a.Sessions, c.inWeek(start, a.Done)...)
+	}
+	for _, s := range a.Sessions {
+		if s.Missed != screening.No {
+			a.Missed = append(a.Missed, s.Day)
 		}
-		a.Missed = append(a.Missed, empty[min(spare, len(empty)):]...)
 	}
-	return a
+	var err error
+	a.Answer, err = progression.Attendance(a.Sessions, c.Review)
+	return a, err
+}
+
+// inWeek returns the sessions that the plan had in the seven days from start
+// on, up to the review.
+func (c Case) inWeek(start units.Day, done []units.Day) []progression.PlannedSession {
+	var list []progression.PlannedSession
+	spare := 0
+	for d := start; d < min(start+week, c.Review); d++ {
+		visited := slices.Contains(done, d)
+		switch wanted := slices.ContainsFunc(c.Days, func(p units.Day) bool { return (d-p)%week == 0 }); {
+		case wanted && visited:
+			list = append(list, progression.PlannedSession{Day: d, Missed: screening.No})
+		case wanted:
+			list = append(list, progression.PlannedSession{Day: d, Missed: screening.Yes})
+		case visited:
+			spare++
+		}
+	}
+	for i := range list {
+		if spare > 0 && list[i].Missed == screening.Yes {
+			list[i].Missed = screening.No
+			spare--
+		}
+	}
+	return list
 }
 
 // short lists what was less at a visit than was asked for.

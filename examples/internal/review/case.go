@@ -19,6 +19,7 @@ type planned plan.Case
 // what was asked for names them.
 type Case struct {
 	planned
+	Began    units.Day          `json:"began,omitzero"`   // first session under the plan in force; not given: the first of its days
 	Review   units.Day          `json:"review"`           // day of the review
 	Absence  screening.Answer   `json:"absence,omitzero"` // whether days missed since the last visit had a medical cause
 	BodyMass units.Mass         `json:"body_mass,omitzero"`
@@ -107,9 +108,15 @@ type Result struct {
 	Note      string            `json:"note"`
 	Client    string            `json:"client"`
 	Task      string            `json:"task"`
-	Day       units.Day         `json:"day"`  // of the review
-	Next      units.Day         `json:"next"` // of the visit that is decided on
+	Day       units.Day         `json:"day"`             // of the review
+	Next      units.Day         `json:"next"`            // of the visit that is decided on
+	Profile   screening.Profile `json:"profile"`         // as it was answered at the assessment
+	Today     *screening.Check  `json:"today,omitempty"` // the day's check, if there was one
 	Screening screening.Outcome `json:"screening"`
+	InForce   dose.Dates        `json:"in_force"`          // the days that the plan was held to until now
+	Overdue   []evidence.Reason `json:"overdue,omitempty"` // which of them are over
+	Expired   bool              `json:"expired,omitzero"`  // so that a new plan is to be made
+	Unused    []dose.Unused     `json:"unused,omitempty"`  // tests on which no dose rests
 	Items     []Item            `json:"items"`
 	Attended  Attendance        `json:"attended"`
 	Coming    *Coming           `json:"coming,omitempty"` // nil: nothing can be planned for now
@@ -133,10 +140,12 @@ func (i Item) prescribed() bool { return i.Decision.Next != nil }
 
 // Attendance is what was done of what was planned.
 type Attendance struct {
-	Planned int         `json:"planned"` // days, up to the last before the review
-	Done    []units.Day `json:"done"`
-	Missed  []units.Day `json:"missed,omitempty"` // planned, and no visit
-	Short   []Short     `json:"short,omitempty"`
+	// Sessions are those that the plan had, up to the last before the review.
+	Sessions []progression.PlannedSession `json:"sessions"`
+	Done     []units.Day                  `json:"done"`
+	Missed   []units.Day                  `json:"missed,omitempty"` // planned, and no visit
+	Short    []Short                      `json:"short,omitempty"`
+	Answer   progression.AttendanceAnswer `json:"answer"` // what it says of the plan
 }
 
 // Short is an exercise of which less was done at a visit than was asked for.
@@ -151,9 +160,7 @@ type Short struct {
 // Coming is the week of the next visit, and the dates after it.
 type Coming struct {
 	Days    []units.Day       `json:"days"`
-	Review  units.Day         `json:"review"`
-	Retest  units.Day         `json:"retest"`
-	Expires units.Day         `json:"expires"`
+	Dates   dose.Dates        `json:"dates"`
 	Beside  []dose.Beside     `json:"beside,omitempty"`
 	Reasons []evidence.Reason `json:"reasons,omitempty"`
 }

@@ -7,8 +7,9 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
-	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/setlog"
 	"example.org/posology/examples/internal/plan"
+	"example.org/posology/examples/internal/visit"
 	"example.org/posology/progression"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -27,23 +28,36 @@ func Run(c Case) (Result, error) {
 			c.Exercises = append(c.Exercises, ex.ID)
 		}
 	}
-	attended := c.attended(l)
+	attended, err := c.attended(l)
+	if err != nil {
+		return Result{}, err
+	}
+	c.Began = c.began()
 	next, err := c.coming()
 	if err != nil {
 		return Result{}, err
 	}
+	c.On = next
 	planned, err := plan.Run(plan.Case(c.planned))
 	if err != nil {
 		return Result{}, err
 	}
 	first := planned.Visit
-	r := Result{Note: c.Note, Client: c.Client, Task: c.Task, Day: c.Review, Next: next, Screening: first.Screening, Attended: attended}
-	request := plan.Request(plan.Case(c.planned), first)
-	if r.Items, err = c.decide(l, request, next); err != nil {
+	r := Result{Note: c.Note, Client: c.Client, Task: c.Task, Day: c.Review, Next: next, Profile: c.Profile, Today: c.Today, Screening: first.Screening, Attended: attended}
+	if r.InForce, err = c.phase(first).Dates(c.Began, first.Screening.ReviewBy); err != nil {
+		return Result{}, units.At("/began", err)
+	}
+	r.Overdue = r.InForce.Overdue(c.Review)
+	request, unused := plan.Request(plan.Case(c.planned), first).Usable()
+	r.Unused = unused
+	if r.Items, err = c.decide(l, request, next, attended.Sessions); err != nil {
 		return Result{}, err
 	}
+	if r.Expired = r.InForce.Expired(c.Review); r.Expired {
+		r.stop() // nobody goes on by it
+	}
 	if w := first.Week; w != nil && slices.ContainsFunc(r.Items, Item.prescribed) {
-		r.Coming = &Coming{Review: w.Review, Retest: w.Retest, Expires: w.Expires, Beside: w.Beside, Reasons: w.Reasons}
+		r.Coming = &Coming{Dates: c.renewed(r.InForce, *w), Beside: w.Beside, Reasons: w.Reasons}
 		for _, s := range w.Sessions {
 			r.Coming.Days = append(r.Coming.Days, s.Day)
 		}
@@ -51,7 +65,47 @@ func Run(c Case) (Result, error) {
 	return r, nil
 }
 
+// stop puts a hold in the place of what was decided, save where somebody is to be
+// seen: by a plan that has ended nobody goes on.
+func (r *Result) stop() {
+	for i := range r.Items {
+		if d := &r.Items[i].Decision; d.Action != progression.StopAndRefer {
+			*d = progression.Decision{Action: progression.Hold, Gates: d.Gates, Queries: d.Queries, Reasons: r.Overdue}
+		}
+	}
+}
+
+// renewed returns the days that the plan is held to from this review on. A
+// review does not stand in for a test of strength: that stays due where there
+// was none under the plan in force.
+func (c Case) renewed(was dose.Dates, w dose.Week) dose.Dates {
+	is := w.Dates()
+	if !slices.ContainsFunc(c.Tests, func(s setlog.Set) bool { return s.Day > c.Began }) {
+		is.Retest = was.Retest
+	}
+	return is
+}
+
 const week = 7 // days
+
+// phase is that of the plan in force: as the case has it, or as the week does.
+func (c Case) phase(first visit.Result) dose.Phase {
+	switch {
+	case c.Phase != dose.PhaseUnknown:
+		return c.Phase
+	case first.Week != nil:
+		return first.Week.Phase
+	}
+	return dose.Familiarise // the one that is looked at soonest
+}
+
+// began is the day of the first session under the plan in force.
+func (c Case) began() units.Day {
+	if !c.Began.IsZero() || len(c.Days) == 0 {
+		return c.Began
+	}
+	return slices.Min(c.Days)
+}
 
 // coming moves the days of the plan to the week from the review on, and returns
 // the day that is decided on: the first of them, or that of the day's check.
@@ -81,7 +135,7 @@ func (c *Case) coming() (units.Day, error) {
 }
 
 // decide asks for all exercises at once, so that at most two loads rise.
-func (c Case) decide(l log, r dose.WeekRequest, next units.Day) ([]Item, error) {
+func (c Case) decide(l log, r dose.WeekRequest, next units.Day, sessions []progression.PlannedSession) ([]Item, error) {
 	var items []Item
 	var courses []progression.Course
 	var logs [][]logged
@@ -101,7 +155,7 @@ func (c Case) decide(l log, r dose.WeekRequest, next units.Day) ([]Item, error) 
 		}
 		item.Log = log
 		items, logs = append(items, item), append(logs, visits)
-		courses = append(courses, c.course(ex, log, r, next))
+		courses = append(courses, c.course(ex, log, r, next, sessions))
 	}
 	if err := bad.Err(); err != nil {
 		return nil, unique(err)
@@ -116,31 +170,19 @@ func (c Case) decide(l log, r dose.WeekRequest, next units.Day) ([]Item, error) 
 	return items, nil
 }
 
-func (c Case) course(ex exercise.Exercise, log []progression.Visit, r dose.WeekRequest, next units.Day) progression.Course {
+func (c Case) course(ex exercise.Exercise, log []progression.Visit, r dose.WeekRequest, next units.Day, sessions []progression.PlannedSession) progression.Course {
 	course := progression.Course{
-		Log: log, Day: next, Absence: c.Absence, BodyMass: c.BodyMass, Policy: c.Policy,
+		Log: log, Day: next, Absence: c.Absence, BodyMass: c.BodyMass, Policy: c.Policy, Sessions: sessions,
 		Request: dose.Request{
-			Screening: r.Screening, Setting: r.Setting, Exercise: ex, Side: body.Both, Goal: r.Goal, Training: r.Training,
-			Age: r.Age, Phase: r.Phase, Technique: r.Technique, Kit: r.Kit, Guideline: r.Guideline,
+			Day: next, Screening: r.Screening, Setting: r.Setting, Exercise: ex, Side: body.Both, Goal: r.Goal, Training: r.Training,
+			Age: r.Age, Phase: r.Phase, Technique: r.Technique(ex.ID), Kit: r.Kit, Guideline: r.Guideline,
 		},
 	}
 	if n := len(log); n > 0 {
 		course.Request.Side = log[n-1].Plan.Side
 	}
-	course.Request.Estimate = estimate(r.Estimates, ex, course.Request.Side)
+	course.Request.Estimate, _ = r.EstimateFor(ex, course.Request.Side)
 	return course
-}
-
-// estimate returns the latest estimate of the exercise, hold and side.
-func estimate(list []onerm.Estimate, ex exercise.Exercise, side body.Side) *onerm.Estimate {
-	var latest *onerm.Estimate
-	for _, e := range list {
-		fits := e.Exercise == ex.ID && e.Hold == ex.Hold && e.Side == side
-		if fits && (latest == nil || e.Day >= latest.Day) {
-			latest = &e
-		}
-	}
-	return latest
 }
 
 // moved turns the places of a session's errors into those of the case.

@@ -3,6 +3,7 @@ package visit
 import (
 	"errors"
 	"strconv"
+	"strings"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
@@ -30,7 +31,11 @@ type Case struct {
 	Days      []units.Day       `json:"days"`
 	Minutes   int               `json:"minutes,omitzero"`
 	Exercises []exercise.ID     `json:"exercises,omitempty"`
+	Seen      []dose.Seen       `json:"seen,omitempty"` // who saw the technique of which exercise, and when
 	Guideline guideline.ID      `json:"guideline,omitzero"`
+
+	// On is the day that is decided on, where that is not the day of the visit.
+	On units.Day `json:"-"`
 }
 
 // UnmarshalJSON is strict: unknown fields and fields given twice are errors.
@@ -41,8 +46,8 @@ func (c *Case) UnmarshalJSON(data []byte) error {
 
 // A Refusal is a test set from which no estimate follows.
 type Refusal struct {
-	Set setlog.Set `json:"set"`
-	Why string     `json:"why"`
+	Set    setlog.Set      `json:"set"`
+	Reason evidence.Reason `json:"reason"`
 }
 
 // A Stop says why there is no week.
@@ -57,6 +62,8 @@ type Result struct {
 	Note      string            `json:"note"`
 	Client    string            `json:"client"`
 	Task      string            `json:"task"`
+	Profile   screening.Profile `json:"profile"`         // as it was answered
+	Today     *screening.Check  `json:"today,omitempty"` // the day's check, if there was one
 	Screening screening.Outcome `json:"screening"`
 	Estimates []onerm.Estimate  `json:"estimates,omitempty"`
 	Refused   []Refusal         `json:"refused,omitempty"`
@@ -73,7 +80,7 @@ func (r *Result) UnmarshalJSON(data []byte) error {
 // Run takes a case from its answers to a first week. Bad fields are an error;
 // a week that cannot be planned is part of the result.
 func Run(c Case) (Result, error) {
-	result := Result{Note: c.Note, Client: c.Client, Task: c.Task}
+	result := Result{Note: c.Note, Client: c.Client, Task: c.Task, Profile: c.Profile, Today: c.Today}
 	outcome, err := assess(c)
 	if err != nil {
 		return Result{}, err
@@ -83,7 +90,7 @@ func Run(c Case) (Result, error) {
 		return Result{}, err
 	}
 	week, err := dose.PlanWeek(dose.WeekRequest{
-		Screening: outcome, Setting: c.Profile.Setting, Goal: c.Goal, Training: c.Training, Age: c.Profile.Age,
+		Day: c.Day(), Seen: c.Seen, Screening: outcome, Setting: c.Profile.Setting, Goal: c.Goal, Training: c.Training, Age: c.Profile.Age,
 		Exercises: c.Exercises, Estimates: result.Estimates, Performed: c.Tests, Kit: c.Kit, Guideline: c.Guideline,
 		Days: c.Days, Minutes: c.Minutes, Task: c.Task,
 	})
@@ -97,6 +104,18 @@ func Run(c Case) (Result, error) {
 		result.Week = &week
 	}
 	return result, nil
+}
+
+// Day returns the day that is decided on: On, else that of the day's check, else
+// that of the screening.
+func (c Case) Day() units.Day {
+	switch {
+	case !c.On.IsZero():
+		return c.On
+	case c.Today != nil:
+		return c.Today.Day
+	}
+	return c.Profile.Day
 }
 
 func assess(c Case) (screening.Outcome, error) {
@@ -117,6 +136,9 @@ func (r *Result) estimate(c Case) error {
 	person := onerm.Person{Age: c.Profile.Age, Sex: c.Profile.Sex, Training: c.Training}
 	catalogue := exercise.Standard()
 	var bad units.FieldErrors
+	if err := person.Validate(); err != nil && len(c.Tests) > 0 {
+		return err // the training status: age and sex were screened
+	}
 	for i, set := range c.Tests {
 		at := "/tests/" + strconv.Itoa(i)
 		if err := set.Validate(); err != nil {
@@ -129,11 +151,26 @@ func (r *Result) estimate(c Case) error {
 			continue
 		}
 		estimate, err := onerm.FromSet(set, ex, person)
+		if why, refused := onerm.Refusal(err); refused {
+			r.Refused = append(r.Refused, Refusal{set, why})
+			continue
+		}
 		if err != nil {
-			r.Refused = append(r.Refused, Refusal{set, err.Error()})
+			bad.Add("", placed(at, err))
 			continue
 		}
 		r.Estimates = append(r.Estimates, estimate)
 	}
 	return bad.Err()
+}
+
+// placed turns the places of an estimate's errors into those of the case.
+func placed(at string, err error) error {
+	var all units.FieldErrors
+	all.Add("", err)
+	places := strings.NewReplacer("/set/", at+"/", "/exercise/", at+"/exercise/")
+	for _, f := range all {
+		f.Path = places.Replace(f.Path)
+	}
+	return all.Err()
 }

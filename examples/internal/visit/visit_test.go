@@ -8,6 +8,7 @@ import (
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/visit"
 	"example.org/posology/units"
+	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
 
@@ -62,6 +63,9 @@ func TestReasonsAreKnown(t *testing.T) {
 	for _, e := range r.Estimates {
 		check(e.Reasons...)
 	}
+	for _, refused := range r.Refused {
+		check(refused.Reason)
+	}
 	check(r.Week.Reasons...)
 	for _, item := range r.Week.Sessions[0].Items {
 		check(item.Reasons...)
@@ -93,6 +97,21 @@ func TestBadSetsAreNamed(t *testing.T) {
 	_, err := visit.Run(c)
 	var all units.FieldErrors
 	if !errors.As(err, &all) || len(all) != 2 || all[0].Path != "/tests/1/reps" || all[1].Path != "/tests/2/exercise" {
+		t.Errorf("%v", err)
+	}
+}
+
+// A set that contradicts its exercise is named as the case has it, and no refusal.
+func TestContradictingSetsAreNamed(t *testing.T) {
+	c := demoCase(t)
+	c.Tests[0].Hold = body.BothHandsOnOne
+	_, err := visit.Run(c)
+	var all units.FieldErrors
+	if !errors.As(err, &all) || len(all) != 1 || all[0].Path != "/tests/0/hold" || !errors.Is(all[0], units.ErrConflict) {
+		t.Errorf("%v", err)
+	}
+	c.Training = body.TrainingUnknown
+	if _, err := visit.Run(c); !errors.As(err, &all) || len(all) != 1 || all[0].Path != "/training" {
 		t.Errorf("%v", err)
 	}
 }

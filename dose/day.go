@@ -1,0 +1,59 @@
+package dose
+
+import (
+	"fmt"
+
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// checkDay refuses a day that is not given, and an outcome from after it: of a
+// slip of a year nobody would hear otherwise.
+func checkDay(day units.Day, o screening.Outcome) error {
+	if err := day.Check(); err != nil {
+		return units.At("/day", err)
+	}
+	var bad units.FieldErrors
+	bad.Add("/screening/day", upTo(day, o.Day))
+	bad.Add("/screening/today", upTo(day, o.Today))
+	return bad.Err()
+}
+
+// upTo refuses a day after the one decided on; one that is not given passes.
+func upTo(day, d units.Day) error {
+	if d <= day {
+		return nil
+	}
+	return units.Field("", d, fmt.Sprintf("%v, the day decided on, or before", day), units.ErrConflict)
+}
+
+// outdated reports whether what was tested on a day says nothing of the day
+// decided on, and why: it is of after it, of before the first day whose tests say
+// something, or too old.
+func outdated(day, from, tested units.Day) (evidence.Reason, bool) {
+	switch {
+	case tested > day:
+		return evidence.Because("dose.test-later", factTestAge).With("tested", tested).With("day", day), true
+	case tested < from:
+		return evidence.Because("dose.test-before-event", factTestAge).With("tested", tested).With("from", from), true
+	case int(day-tested) > testDays:
+		return evidence.Because("dose.test-old", factTestAge).With("tested", tested).With("most", testDays).With("day", day), true
+	}
+	return evidence.Reason{}, false
+}
+
+// stillSays refuses a test of strength, or a set that was done, that is outdated.
+func (r Request) stillSays(tested units.Day) error {
+	from := r.Screening.TestsFrom
+	if _, out := outdated(r.Day, from, tested); !out {
+		return nil
+	}
+	switch {
+	case tested > r.Day:
+		return upTo(r.Day, tested)
+	case tested < from:
+		return units.Field("", tested, fmt.Sprintf("%v or later: an event ended what was tested before", from), units.ErrConflict)
+	}
+	return units.Field("", tested, fmt.Sprintf("at most %d days before %v", testDays, r.Day), units.ErrConflict)
+}

@@ -1,0 +1,150 @@
+package dose
+
+import (
+	"slices"
+
+	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// Finding says how to look for the load: begin with the prescribed weight, do a
+// set, and while it ends clearly easy go up one step, at most MaxSteps a visit,
+// never above Ceiling and never to failure.
+type Finding struct {
+	// MaxSteps are the steps up in one visit that the kit and Ceiling leave. 0:
+	// none, be it that none is left, that nobody saw the technique, that the
+	// person is alone, or that the day is a lighter one. A reason says which.
+	MaxSteps int        `json:"max_steps"`
+	Ceiling  units.Mass `json:"ceiling,omitzero"` // per implement; 0: none beyond the kit
+}
+
+// byFinding begins with a light weight and says how to look for the load.
+func (d *draft) byFinding() error {
+	first, ok := d.fromPerformed(d.most)
+	if !ok {
+		var err error
+		if first, err = d.usualFirst(); err != nil {
+			return err
+		}
+	}
+	if d.p.Measure == exercise.Repetitions {
+		d.p.Reserve = Reserve{Least: max(d.g.reserve.Least, uncountable)}
+	}
+	d.find(first, findingSteps, d.most)
+	if d.r.Exercise.MovesBody {
+		d.because(evidence.Because("dose.moves-body"))
+	} else if d.r.Estimate == nil {
+		d.because(evidence.Because("dose.no-estimate"))
+	}
+	return nil
+}
+
+// usualFirst returns the first weight that is set for the exercise, where there
+// is one and the kit makes it, else the lightest. A novice of whom nothing was
+// seen done takes no more than a first weight.
+func (d *draft) usualFirst() (equipment.Load, error) {
+	lightest, ceiling := d.table.Lightest(), d.most
+	usual, some := d.r.Exercise.FirstMass.Min()
+	if top, ok := d.r.Exercise.FirstMass.Max(); ok && d.r.Training == body.Novice {
+		ceiling = min(ceiling, top)
+		if d.r.Technique.Made() { // else it was said as a limit
+			d.because(d.r.firstMassReason())
+		}
+	}
+	if lightest.Each > ceiling {
+		return equipment.Load{}, d.tooHeavy(ceiling)
+	}
+	if !some {
+		return lightest, nil
+	}
+	load, err := d.table.Nearest(min(usual, ceiling), equipment.Policy{})
+	if err != nil {
+		return lightest, nil
+	}
+	return load, nil
+}
+
+// find says that the load is looked for from first on.
+func (d *draft) find(first equipment.Load, steps int, ceiling units.Mass) {
+	d.p.Mode, d.p.Load = LoadFinding, first
+	d.search(&d.p, steps, ceiling)
+}
+
+// Why the load is looked for with steps within the visit, or without.
+const (
+	easyStep    evidence.Code = "dose.load-finding"
+	countedStep evidence.Code = "dose.load-finding-counted"
+	noStep      evidence.Code = "dose.no-step"
+	unseenStep  evidence.Code = "dose.no-step-unseen"
+	aloneStep   evidence.Code = "dose.no-step-alone"
+)
+
+// search writes how the load of p is looked for, in steps up at most, and says
+// so with as many as there may be.
+func (f *Frame) search(p *Prescription, steps int, ceiling units.Mass) {
+	left, top := f.stepsUp(p.Load, steps, ceiling)
+	step := func(code evidence.Code) evidence.Reason {
+		return evidence.Because(code, factSteps, factUncountable).With("exercise", f.r.Exercise.ID).With("steps", left).With("most", asTaken(top))
+	}
+	var why evidence.Reason
+	switch {
+	case left == 0 || f.r.Screening.Limits.Lighten.AtMostLast:
+		left, top = 0, p.Load
+		why = evidence.Because(noStep, factSteps).With("most", asTaken(top))
+	case !f.r.Technique.Made():
+		left, why = 0, evidence.Because(unseenStep, factLookedAt).With("setting", f.r.Setting)
+	case f.r.Setting <= screening.Alone:
+		left, why = 0, evidence.Because(aloneStep, factLookedAt).With("setting", f.r.Setting)
+	case p.Reserve.Countable:
+		why = step(countedStep)
+	default:
+		why = step(easyStep)
+	}
+	if ceiling == units.MaxMass {
+		ceiling = 0
+	}
+	p.Finding = &Finding{MaxSteps: left, Ceiling: ceiling}
+	p.Reasons = slices.DeleteFunc(slices.Clone(p.Reasons), ofSearch)
+	p.Reasons = append(p.Reasons, why)
+}
+
+// mayRise reports whether a weight may go up within the visit: somebody saw the
+// technique of the exercise and is there, on a day that is no lighter one.
+func (f *Frame) mayRise() bool {
+	return f.r.Technique.Made() && f.r.Setting > screening.Alone && !f.r.Screening.Limits.Lighten.AtMostLast
+}
+
+// raise lets the search of p begin with a heavier load, and says why.
+func (f *Frame) raise(p *Prescription, load equipment.Load, why evidence.Reason) {
+	ceiling := p.Finding.Ceiling
+	if ceiling == 0 {
+		ceiling = units.MaxMass
+	}
+	p.Load, p.Next = load, nil
+	if gap, ok := f.table.Next(load.Each); ok {
+		p.Next = &gap
+	}
+	f.search(p, findingSteps, ceiling)
+	p.Reasons = append(p.Reasons, why)
+}
+
+func ofSearch(r evidence.Reason) bool {
+	return slices.Contains([]evidence.Code{easyStep, countedStep, noStep, unseenStep, aloneStep}, r.Code)
+}
+
+// stepsUp returns how often, up to steps, the weight can go up from a load under
+// the ceiling, and the load reached so.
+func (f *Frame) stepsUp(from equipment.Load, steps int, ceiling units.Mass) (int, equipment.Load) {
+	for i := range steps {
+		gap, ok := f.table.Next(from.Each)
+		if !ok || gap.To.Each > ceiling {
+			return i, from
+		}
+		from = gap.To
+	}
+	return steps, from
+}

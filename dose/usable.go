@@ -1,0 +1,212 @@
+package dose
+
+import (
+	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/setlog"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// Unused is a test of strength, or a set that was done, on which no dose rests,
+// and why.
+type Unused struct {
+	Exercise exercise.ID     `json:"exercise"`
+	Side     body.Side       `json:"side"`
+	Hold     body.Hold       `json:"hold"`
+	Day      units.Day       `json:"day"`
+	Load     units.Mass      `json:"load,omitzero"`   // of a set, as it was given
+	OneRM    units.Mass      `json:"one_rm,omitzero"` // of an estimate
+	Reason   evidence.Reason `json:"reason"`
+}
+
+// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
+func (u *Unused) UnmarshalJSON(data []byte) error {
+	type plain Unused
+	return units.DecodeJSON(data, (*plain)(u))
+}
+
+// aboutTwice is how many times a figure another one is from which on a slip is
+// likelier than strength: twice, for per hand and total, less 5 %; pounds for
+// kilograms make 2.2.
+const aboutTwice = 1.9
+
+// Usable returns r with those estimates and performed sets alone that say
+// something of the day decided on, and lists the others. It leaves out
+//
+//   - what is of after that day, of before an event that ends tests of strength,
+//     or older than twelve weeks (dose.test-age);
+//   - sets with a weight that the kit does not make, and estimates of the same
+//     day, exercise, side and hold, which may come from such a set;
+//   - all estimates of one day, exercise, side and hold of which one is 1.9 times
+//     another or more, or two have intervals that do not overlap;
+//   - estimates of different days of which one is 1.9 times the other or more;
+//   - sets of the day of such a doubtful estimate.
+//
+// The last four are asked about: a slip of per hand and total, or of kilograms
+// and pounds, is likely, and which figure is right is not known (dose.queried-tests).
+// It asks for no more than [WeekRequest.Day], the screening, the kit and the two
+// lists, which are taken to be valid, and does not change them.
+func (r WeekRequest) Usable() (WeekRequest, []Unused) {
+	s := sieve{r: r, doubtful: map[test]evidence.Reason{}}
+	s.outdated()
+	s.notInKit()
+	s.sameDay()
+	s.otherDays()
+	r.Estimates, r.Performed = s.estimates, s.sets
+	return r, s.unused
+}
+
+// lift is what a test of strength is of, test is the lift on a day.
+type (
+	lift struct {
+		exercise exercise.ID
+		side     body.Side
+		hold     body.Hold
+	}
+	test struct {
+		lift
+		day units.Day
+	}
+)
+
+func liftOf(e onerm.Estimate) lift { return lift{e.Exercise, e.Side, e.Hold} }
+func testOf(e onerm.Estimate) test { return test{liftOf(e), e.Day} }
+func testIn(s setlog.Set) test     { return test{lift{s.Exercise, s.Side, s.Hold}, s.Day} }
+
+// A sieve sorts tests and sets into those that can be used and the others.
+type sieve struct {
+	r         WeekRequest
+	estimates []onerm.Estimate
+	sets      []setlog.Set
+	doubtful  map[test]evidence.Reason
+	unused    []Unused
+}
+
+func (s *sieve) drop(t test, load, oneRM units.Mass, why evidence.Reason) {
+	s.unused = append(s.unused, Unused{t.exercise, t.side, t.hold, t.day, load, oneRM, why})
+}
+
+// outdated takes what says something of the day decided on.
+func (s *sieve) outdated() {
+	for _, e := range s.r.Estimates {
+		if why, out := outdated(s.r.Day, s.r.Screening.TestsFrom, e.Day); out {
+			s.drop(testOf(e), 0, e.OneRM, why)
+			continue
+		}
+		s.estimates = append(s.estimates, e)
+	}
+	for _, set := range s.r.Performed {
+		if why, out := outdated(s.r.Day, s.r.Screening.TestsFrom, set.Day); out {
+			s.drop(testIn(set), set.Load, 0, why)
+			continue
+		}
+		s.sets = append(s.sets, set)
+	}
+}
+
+// notInKit leaves out sets with a weight that the kit does not make, and the
+// estimates that may come from one.
+func (s *sieve) notInKit() {
+	tables := map[body.Hold]*equipment.Table{}
+	var kept []setlog.Set
+	for _, set := range s.sets {
+		table, known := tables[set.Hold]
+		if !known {
+			table, _ = s.r.Kit.Compile(set.Hold) // without one the kit is to be doubted, not the set
+			tables[set.Hold] = table
+		}
+		each, err := set.Each()
+		if err != nil || each == 0 || table == nil {
+			kept = append(kept, set)
+			continue
+		}
+		if _, made := table.Find(each); made {
+			kept = append(kept, set)
+			continue
+		}
+		why := evidence.Because("dose.test-not-in-kit", factQueried).With("load", set.Load)
+		s.drop(testIn(set), set.Load, 0, why)
+		s.doubtful[testIn(set)] = why
+	}
+	s.sets = kept
+	s.leaveDoubtful()
+}
+
+// leaveDoubtful leaves out the estimates of a doubtful test.
+func (s *sieve) leaveDoubtful() {
+	var kept []onerm.Estimate
+	for _, e := range s.estimates {
+		if why, doubtful := s.doubtful[testOf(e)]; doubtful {
+			s.drop(testOf(e), 0, e.OneRM, why)
+			continue
+		}
+		kept = append(kept, e)
+	}
+	s.estimates = kept
+}
+
+// extremes are the least and the most of some estimates.
+type extremes struct {
+	least, most         units.Mass
+	highestLow, leastUp units.Mass // of the ends of their intervals
+}
+
+func (x extremes) with(e onerm.Estimate) extremes {
+	low, _ := e.Interval.Min()
+	up, _ := e.Interval.Max()
+	if x.most == 0 {
+		return extremes{e.OneRM, e.OneRM, low, up}
+	}
+	return extremes{min(x.least, e.OneRM), max(x.most, e.OneRM), max(x.highestLow, low), min(x.leastUp, up)}
+}
+
+func twice(less, more units.Mass) bool { return float64(more) >= aboutTwice*float64(less) }
+
+// sameDay leaves out the tests of a day that disagree.
+func (s *sieve) sameDay() {
+	by := map[test]extremes{}
+	for _, e := range s.estimates {
+		by[testOf(e)] = by[testOf(e)].with(e)
+	}
+	query := map[test]evidence.Reason{}
+	for t, x := range by {
+		if twice(x.least, x.most) || x.highestLow > x.leastUp {
+			query[t] = evidence.Because("dose.tests-disagree", factQueried).With("least", x.least.Short(units.Nearest)).With("most", x.most.Short(units.Nearest))
+		}
+	}
+	s.query(query)
+}
+
+// otherDays leaves out tests that are about a slip's multiple of one of another day.
+func (s *sieve) otherDays() {
+	by := map[lift]extremes{}
+	for _, e := range s.estimates {
+		by[liftOf(e)] = by[liftOf(e)].with(e)
+	}
+	query := map[test]evidence.Reason{}
+	for _, e := range s.estimates {
+		x := by[liftOf(e)]
+		if twice(x.least, e.OneRM) || twice(e.OneRM, x.most) {
+			query[testOf(e)] = evidence.Because("dose.tests-far-apart", factQueried).With("least", x.least.Short(units.Nearest)).With("most", x.most.Short(units.Nearest))
+		}
+	}
+	s.query(query)
+}
+
+// query leaves out the estimates and the sets of doubtful tests.
+func (s *sieve) query(doubtful map[test]evidence.Reason) {
+	s.doubtful = doubtful
+	s.leaveDoubtful()
+	var kept []setlog.Set
+	for _, set := range s.sets {
+		if why, bad := doubtful[testIn(set)]; bad {
+			s.drop(testIn(set), set.Load, 0, why)
+			continue
+		}
+		kept = append(kept, set)
+	}
+	s.sets = kept
+}

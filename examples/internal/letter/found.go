@@ -1,0 +1,146 @@
+package letter
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"example.org/posology/examples/internal/page"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+const (
+	prefix = "screening."
+
+	together screening.Code = "flags-together" // signs of the spine that count together
+)
+
+// apart are findings that a letter says otherwise than by what their code stands
+// for; those without words stand elsewhere in it.
+var apart = evidence.Words{
+	prefix + "nothing-found":         {Clinician: "No caution in what was answered."},
+	prefix + "flags-together":        {Clinician: "Several signs of the spine that point to one cause."},
+	prefix + "flags-together.unsure": {Clinician: "Several signs of the spine that may point to one cause, some of them not sure."},
+	prefix + "clearance-counted":     {Clinician: "Agreement by {who} of {day}, in force until {until}."},
+	prefix + "clearance-not-counted": {Clinician: "Agreement by {who} of {day} does not count: {why}."},
+	prefix + "clearance-lapsed":      {Clinician: "The agreement that training rested on ended on {day}."},
+	prefix + "happened":              {Clinician: "Since the assessment: {event}."},
+	prefix + "restriction":           {},
+	prefix + "diabetes-start":        {},
+}
+
+// found says what was found today and what at the assessment, each once.
+func (l Letter) found(p *page.Paper, before screening.Outcome) (today, assessed []string) {
+	known := map[string]bool{}
+	for _, f := range before.Findings {
+		known[finding(p, f)] = true
+	}
+	for _, f := range l.Outcome.Findings {
+		text := finding(p, f)
+		if text == "" || slices.Contains(today, text) || slices.Contains(assessed, text) {
+			continue
+		}
+		if known[text] {
+			assessed = append(assessed, text)
+		} else {
+			today = append(today, text)
+		}
+	}
+	return today, assessed
+}
+
+// finding says in a letter's words what was found, "" where it stands elsewhere.
+func finding(p *page.Paper, f screening.Finding) string {
+	code, unsure := strings.CutSuffix(string(f.Reason.Code), ".unsure")
+	words, known := apart[f.Reason.Code]
+	switch {
+	case known && words.Clinician == "", strings.HasPrefix(code, prefix+"branch."):
+		return ""
+	case known:
+		return apart.Clinician(f.Reason)
+	}
+	term, ok := screening.LookUp(codeOf(f))
+	if !ok {
+		text, _, _ := strings.Cut(p.Clinician(f.Reason), " Here: ")
+		return text
+	}
+	text := meaning(term)
+	switch {
+	case unsure:
+		text = "not known: " + text
+	case strings.HasSuffix(code, ".clearance"):
+		text += ", with an agreement in force that names it"
+	}
+	return upper(text) + "."
+}
+
+// codeOf returns the code that a finding is of.
+func codeOf(f screening.Finding) screening.Code {
+	code, _, _ := strings.Cut(strings.TrimPrefix(string(f.Reason.Code), prefix), ".")
+	return screening.Code(code)
+}
+
+// meaning is what a term stands for, without what the module makes of it.
+func meaning(t screening.Term) string {
+	text, _, _ := strings.Cut(t.Meaning, ";")
+	text, _, _ = strings.Cut(text, ": ")
+	return text
+}
+
+// inWords says what a code stands for; of one that is on no list, its own words.
+func inWords(code screening.Code) string {
+	if term, ok := screening.LookUp(code); ok {
+		return meaning(term)
+	}
+	return strings.ReplaceAll(string(code), "_", " ")
+}
+
+// said returns what reasons say to a clinician, each sentence once.
+func said(p *page.Paper, list []evidence.Reason) []string {
+	var lines []string
+	for _, r := range list {
+		if text := p.Clinician(r); !slices.Contains(lines, text) {
+			lines = append(lines, text)
+		}
+	}
+	return lines
+}
+
+// events says what happened, with region, side and day.
+func (l Letter) events() []string {
+	all := l.Profile.Events
+	if l.Check != nil {
+		all = slices.Concat(all, l.Check.Events)
+	}
+	var lines []string
+	for _, e := range all {
+		text := inWords(e.Code)
+		if e.Region != body.RegionUnknown {
+			text += fmt.Sprintf(", %s", e.Region)
+		}
+		if e.Side != body.SideUnknown {
+			text += ", " + sided(e.Side)
+		}
+		lines = append(lines, upper(text)+", "+onDay(e.Day)+".")
+	}
+	return lines
+}
+
+func sided(s body.Side) string {
+	if s == body.Both {
+		return "both sides"
+	}
+	return s.String() + " side"
+}
+
+func onDay(d units.Day) string {
+	if d.IsZero() {
+		return "on a day that is not known"
+	}
+	return "on " + page.Day(d)
+}
+
+func upper(s string) string { return strings.ToUpper(s[:1]) + s[1:] }

@@ -1,0 +1,86 @@
+package letter
+
+import (
+	"strings"
+
+	"example.org/posology/screening"
+)
+
+// branches are those of the preparticipation rule.
+var branches = map[screening.Branch]string{
+	screening.N1: "not regularly active, no known disease, no symptoms",
+	screening.N2: "not regularly active, known disease, no symptoms",
+	screening.N3: "not regularly active, symptoms",
+	screening.A1: "regularly active, no known disease, no symptoms",
+	screening.A2: "regularly active, known disease, no symptoms",
+	screening.A3: "regularly active, symptoms",
+}
+
+var needs = map[screening.Need]string{
+	screening.NotNeeded:      "no clearance asked for",
+	screening.BeforeVigorous: "clearance before vigorous exercise",
+	screening.BeforeAny:      "clearance before any exercise",
+	screening.StopFirst:      "stop, then clearance",
+}
+
+var levels = map[screening.Level]string{
+	screening.NoContraindication: "none in what was answered",
+	screening.Relative:           "relative",
+	screening.Absolute:           "absolute",
+}
+
+var referrals = map[screening.Referral]string{
+	screening.NoReferral:        "none in what was answered",
+	screening.UrgentReferral:    "urgent referral",
+	screening.EmergencyReferral: "emergency",
+}
+
+var plans = map[screening.DayPlan]string{
+	screening.AsPlanned:   "nothing against the session",
+	screening.Lighter:     "a lighter session",
+	screening.SettleFirst: "measure or ask again first",
+	screening.NotToday:    "no session today",
+	screening.HelpNow:     "emergency services",
+}
+
+// ruleLines says in words what each published rule answers by itself. That of
+// the day is left out where nobody checked the day.
+func ruleLines(r screening.Rules, checked bool) []string {
+	const unsaid = "could not say, from what was answered"
+	word := func(text string) string {
+		if text == "" {
+			return unsaid
+		}
+		return text
+	}
+	prep := unsaid
+	if a := r.Preparticipation; a.Branch != screening.BranchUnknown {
+		prep = branches[a.Branch] + ": " + word(needs[a.Clearance])
+	}
+	lines := []string{
+		"preparticipation screening (ACSM 2015): " + prep,
+		"contraindications to resistance training (AHA 2007): " + word(levels[r.Contraindications.Level]) + named(r.Contraindications.Reasons),
+		"signs of serious disease of the spine (IFOMPT 2020): " + word(referrals[r.RedFlags]),
+	}
+	if checked && r.SessionDay.Plan != screening.PlanUnknown {
+		lines = append(lines, "checks of the day: "+word(plans[r.SessionDay.Plan])+named(r.SessionDay.Reasons))
+	}
+	if r.Falls.Positive == screening.Yes {
+		lines = append(lines, "falls (CDC 2019): positive; to be looked at"+named(r.Falls.LookAt))
+	}
+	if len(r.Cautions) > 0 {
+		lines = append(lines, "cautions by condition"+named(r.Cautions))
+	}
+	return lines
+}
+
+func named(codes []screening.Code) string {
+	if len(codes) == 0 {
+		return ""
+	}
+	texts := make([]string, len(codes))
+	for i, c := range codes {
+		texts[i] = inWords(c)
+	}
+	return ": " + strings.Join(texts, "; ")
+}

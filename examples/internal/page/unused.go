@@ -1,0 +1,46 @@
+package page
+
+import (
+	"fmt"
+
+	"example.org/posology/dose"
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// Unused prints the tests and sets on which no dose rests, and why.
+func (p *Paper) Unused(list []dose.Unused) {
+	if len(list) == 0 {
+		return
+	}
+	p.Heading("Tests that are not used")
+	for _, u := range list {
+		p.Led("- ", UnusedText(u)+":", []evidence.Reason{u.Reason})
+	}
+}
+
+// UnusedText says of what a test was that is not used.
+func UnusedText(u dose.Unused) string {
+	what := "a set with " + u.Load.Short(units.Nearest)
+	if u.OneRM > 0 {
+		what = "the estimate of " + u.OneRM.Short(units.Nearest)
+	}
+	return fmt.Sprintf("%s, %s, %s, %s: %s", u.Exercise, u.Side, u.Hold, Day(u.Day), what)
+}
+
+// WhyUnused are the reasons of such tests.
+func WhyUnused(list []dose.Unused) []evidence.Reason {
+	var why []evidence.Reason
+	for _, u := range list {
+		why = append(why, u.Reason)
+	}
+	return why
+}
+
+// OpenTests says in few words that there are such tests.
+func OpenTests(list []dose.Unused) []string {
+	if len(list) == 0 {
+		return nil
+	}
+	return []string{fmt.Sprintf("tests that are not used: %d", len(list))}
+}
