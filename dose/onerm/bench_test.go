@@ -79,3 +79,24 @@ func BenchmarkFromSet(b *testing.B) {
 		})
 	}
 }
+
+// Two years of one exercise, three sets a visit.
+func BenchmarkCombine(b *testing.B) {
+	var list []onerm.Estimate
+	for i := range 936 {
+		s := set(5+i%4, 2)
+		s.Hold = body.OnBar
+		s.Day += units.Day(i / 3)
+		e, err := onerm.FromSet(s, press(s.Hold), everyone()[0])
+		if err != nil {
+			b.Fatal(err)
+		}
+		list = append(list, e)
+	}
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := onerm.Combine(list...); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

@@ -131,44 +131,9 @@ func (c *combination) weigh() {
 		c.up += float64(share * float64(high-e.OneRM))
 		usual += float64(w * c.spread[i])
 	}
-	c.sigma = math.Sqrt(c.variance(c.weight))
+	c.sigma = math.Sqrt(c.variance())
 	narrower := min(1, c.sigma/usual)
 	c.down, c.up = c.down*narrower, c.up*narrower
-}
-
-// variance returns that of the weighted sum of the sets' errors.
-func (c *combination) variance(weights []float64) float64 {
-	total := 0.0
-	for i, a := range weights {
-		for j, b := range weights {
-			v := float64(c.shared[i] * c.shared[j])
-			if c.sets[i].Day == c.sets[j].Day {
-				v += float64(c.day[i] * c.day[j])
-			}
-			if i == j {
-				v += float64(c.set[i] * c.set[i])
-			}
-			total += float64(float64(a*b) * v)
-		}
-	}
-	return total
-}
-
-// findUnfit sets each estimate against the weighted mean of the others.
-func (c *combination) findUnfit() {
-	for i, e := range c.sets {
-		rest := 1 - c.weight[i]
-		contrast := make([]float64, len(c.sets))
-		for j, w := range c.weight {
-			contrast[j] = -w / rest
-		}
-		contrast[i] = 1
-		others := (c.best - float64(c.weight[i]*float64(e.OneRM))) / rest
-		apart := math.Abs(float64(e.OneRM)-others) / c.best
-		if rest > 0 && apart > normal(unfitLevel)*math.Sqrt(c.variance(contrast)) {
-			c.unfit = append(c.unfit, i)
-		}
-	}
 }
 
 // result writes the combination as an estimate, with the equation and the
