@@ -5,6 +5,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // BesideKind is a kind of activity that belongs beside lifting.
@@ -18,7 +19,7 @@ const (
 	Impact  // moderate impacts for bone
 )
 
-var besides = units.NewVocabulary[BesideKind]("activity", "", "balance", "aerobic", "impact")
+var besides = field.NewVocabulary[BesideKind]("activity", "", "balance", "aerobic", "impact")
 
 // String returns "balance", "aerobic" or "impact".
 func (k BesideKind) String() string { return besides.Text(k) }

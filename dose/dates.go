@@ -3,6 +3,7 @@ package dose
 import (
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Dates are the days that a plan is held to.
@@ -10,12 +11,6 @@ type Dates struct {
 	Review  units.Day `json:"review"`  // look at the plan again by this day
 	Retest  units.Day `json:"retest"`  // test strength again by this day
 	Expires units.Day `json:"expires"` // follow the plan no longer than this day
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (d *Dates) UnmarshalJSON(data []byte) error {
-	type plain Dates
-	return units.DecodeJSON(data, (*plain)(d))
 }
 
 // Overdue says which of the days are over on the day given, in the order review,
@@ -46,10 +41,10 @@ func (d Dates) Expired(day units.Day) bool { return d.Expires.Check() == nil && 
 // lapses is the last day on which the clearances that the plan rests on are in
 // force, as in [screening.Outcome]; not given if there are none. Where it is the
 // earlier it brings review and expiry forward. A phase or first day that is not
-// given is an [units.ErrMissing], a day outside the calendar an
-// [units.ErrOutOfRange].
+// given is an [field.ErrMissing], a day outside the calendar an
+// [field.ErrOutOfRange].
 func (p Phase) Dates(first, lapses units.Day) (Dates, error) {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/phase", p.Check())
 	bad.Add("/first", first.Check())
 	if !lapses.IsZero() {
@@ -59,7 +54,7 @@ func (p Phase) Dates(first, lapses units.Day) (Dates, error) {
 		return Dates{}, err
 	}
 	d, err := p.dates(first, lapses)
-	return d, units.At("/first", err)
+	return d, field.At("/first", err)
 }
 
 func (p Phase) dates(first, lapses units.Day) (Dates, error) {
@@ -68,7 +63,7 @@ func (p Phase) dates(first, lapses units.Day) (Dates, error) {
 		until = reviewDays
 	}
 	var d Dates
-	var bad units.FieldErrors
+	var bad field.Errors
 	for _, set := range []struct {
 		day  *units.Day
 		plus int

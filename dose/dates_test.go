@@ -12,6 +12,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Two weeks of familiarisation, six weeks later on, three to the re-test, eight
@@ -35,11 +36,11 @@ func TestPhaseDates(t *testing.T) {
 			t.Errorf("%v, clearance until %v: %+v, %v, want %+v", tt.phase, lapses, got, err, want)
 		}
 		var back dose.Dates
-		if err := json.Unmarshal(units.Must(json.Marshal(got)), &back); err != nil || back != got {
+		if err := field.Decode(units.Must(json.Marshal(got)), &back, field.Strict); err != nil || back != got {
 			t.Errorf("%+v reads back as %+v, %v", got, back, err)
 		}
 	}
-	if json.Unmarshal([]byte(`{"retests":"2026-11-25"}`), &dose.Dates{}) == nil {
+	if field.Decode([]byte(`{"retests":"2026-11-25"}`), &dose.Dates{}, field.Strict) == nil {
 		t.Error("an unknown field was read")
 	}
 }
@@ -57,11 +58,11 @@ func TestWeekHasItsPhasesDates(t *testing.T) {
 
 func TestPhaseDatesRefuse(t *testing.T) {
 	_, err := dose.Phase(9).Dates(0, -1)
-	if got := paths(err); !slices.Equal(got, []string{"/phase", "/first", "/lapses"}) || !errors.Is(err, units.ErrMissing) {
+	if got := paths(err); !slices.Equal(got, []string{"/phase", "/first", "/lapses"}) || !errors.Is(err, field.ErrMissing) {
 		t.Errorf("%v", err)
 	}
 	late := units.Must(units.ParseDay("9999-12-01"))
-	if _, err := dose.Build.Dates(late, 0); !errors.Is(err, units.ErrOutOfRange) || !slices.Equal(paths(err), []string{"/first", "/first"}) {
+	if _, err := dose.Build.Dates(late, 0); !errors.Is(err, field.ErrOutOfRange) || !slices.Equal(paths(err), []string{"/first", "/first"}) {
 		t.Errorf("beyond the calendar: %v", err)
 	}
 	r := weekOf()

@@ -6,15 +6,16 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // checkDay refuses a day that is not given, and an outcome from after it: of a
 // slip of a year nobody would hear otherwise.
 func checkDay(day units.Day, o screening.Outcome) error {
 	if err := day.Check(); err != nil {
-		return units.At("/day", err)
+		return field.At("/day", err)
 	}
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/screening/day", upTo(day, o.Day))
 	bad.Add("/screening/today", upTo(day, o.Today))
 	return bad.Err()
@@ -25,7 +26,7 @@ func upTo(day, d units.Day) error {
 	if d <= day {
 		return nil
 	}
-	return units.Field("", d, fmt.Sprintf("%v, the day decided on, or before", day), units.ErrConflict)
+	return field.Bad(d, fmt.Sprintf("%v, the day decided on, or before", day), field.ErrConflict)
 }
 
 // outdated reports whether what was tested on a day says nothing of the day
@@ -53,7 +54,7 @@ func (r Request) stillSays(tested units.Day) error {
 	case tested > r.Day:
 		return upTo(r.Day, tested)
 	case tested < from:
-		return units.Field("", tested, fmt.Sprintf("%v or later: an event ended what was tested before", from), units.ErrConflict)
+		return field.Bad(tested, fmt.Sprintf("%v or later: an event ended what was tested before", from), field.ErrConflict)
 	}
-	return units.Field("", tested, fmt.Sprintf("at most %d days before %v", testDays, r.Day), units.ErrConflict)
+	return field.Bad(tested, fmt.Sprintf("at most %d days before %v", testDays, r.Day), field.ErrConflict)
 }

@@ -7,26 +7,27 @@ import (
 	"example.org/posology/dose/guideline"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 const daysInWeek = 7
 
-func path(field string, i int) string { return field + "/" + strconv.Itoa(i) }
+func path(which string, i int) string { return which + "/" + strconv.Itoa(i) }
 
 // checkDays asks for at least one day, each once, all within seven days.
 func checkDays(days []units.Day) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if len(days) == 0 {
-		bad.Add("", units.Field("", nil, "at least one day", units.ErrMissing))
+		bad.Add("", field.Bad(nil, "at least one day", field.ErrMissing))
 	}
 	for i, day := range days {
 		bad.Add("/"+strconv.Itoa(i), day.Check())
 		if slices.Contains(days[:i], day) {
-			bad.Add("/"+strconv.Itoa(i), units.Field("", day, "each day once", units.ErrDuplicate))
+			bad.Add("/"+strconv.Itoa(i), field.Bad(day, "each day once", field.ErrDuplicate))
 		}
 	}
 	if bad.Err() == nil && slices.Max(days)-slices.Min(days) >= daysInWeek {
-		bad.Add("", units.Field("", slices.Max(days), "days within seven days of the first", units.ErrOutOfRange))
+		bad.Add("", field.Bad(slices.Max(days), "days within seven days of the first", field.ErrOutOfRange))
 	}
 	return bad.Err()
 }

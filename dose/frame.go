@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // A Frame is a request that passed screening, kit and setting, with what the
@@ -77,7 +78,7 @@ func (f *Frame) Ceiling() units.Mass { return f.most }
 // Prescribe returns the dose of one exercise, as [Prescribe] does.
 func (f *Frame) Prescribe() (Prescription, error) {
 	if f.table == nil {
-		return Prescription{}, &units.FieldError{Path: "/screening", Allowed: "a frame of NewFrame", Err: ErrNotScreened}
+		return Prescription{}, &field.Error{Path: "/screening", Allowed: "a frame of NewFrame", Err: ErrNotScreened}
 	}
 	d := f.draft()
 	var err error

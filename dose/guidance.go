@@ -8,6 +8,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // older is the age from which the rows for older adults are chosen.
@@ -66,7 +67,7 @@ func guideFor(r Request) (guide, error) {
 	if id == "" {
 		id, g.assumed = rowOf(r, aim), true
 	}
-	var bad units.FieldErrors
+	var bad field.Errors
 	var err error
 	g.row, err = guideline.Get(id)
 	bad.Add("/guideline", err)
@@ -113,25 +114,25 @@ func rowOf(r Request, aim guideline.ID) guideline.ID {
 // fillLoad takes the row's band: its starting band for a novice, the one for
 // the arms or the legs where the row tells them apart.
 func (g *guide) fillLoad(r Request) {
-	row, field := g.row, guideline.FieldLoad
+	row, which := g.row, guideline.FieldLoad
 	switch {
 	case r.Training == body.Novice && !row.LoadStart.IsZero():
-		g.band, field = row.LoadStart, guideline.FieldLoadStart
+		g.band, which = row.LoadStart, guideline.FieldLoadStart
 	case r.Exercise.Pattern.Legs() && !row.LoadLower.IsZero():
-		g.band, field = row.LoadLower, guideline.FieldLoadLower
+		g.band, which = row.LoadLower, guideline.FieldLoadLower
 	case !r.Exercise.Pattern.Legs() && !row.LoadUpper.IsZero():
-		g.band, field = row.LoadUpper, guideline.FieldLoadUpper
+		g.band, which = row.LoadUpper, guideline.FieldLoadUpper
 	case !row.Load.IsZero():
 		g.band = row.Load
 	case !row.RM.IsZero():
-		g.rm, field = row.RM, guideline.FieldRM
+		g.rm, which = row.RM, guideline.FieldRM
 	default:
 		row = must(startRow)
 		g.band = row.Load
 		g.because(evidence.Because("dose.band-from-start-row").With("row", startRow))
 	}
-	row, field = g.withoutMemory(r, row, field)
-	g.load = evidence.Because("dose.load", factsOf(row, field)...)
+	row, which = g.withoutMemory(r, row, which)
+	g.load = evidence.Because("dose.load", factsOf(row, which)...)
 	if g.rm.IsZero() {
 		g.load = g.load.With("load", g.band)
 	} else {
@@ -141,18 +142,18 @@ func (g *guide) fillLoad(r Request) {
 
 // withoutMemory keeps a load that is known from memory only from permitting
 // more than the row that would have been chosen without it.
-func (g *guide) withoutMemory(r Request, row guideline.Recommendation, field guideline.Field) (guideline.Recommendation, guideline.Field) {
+func (g *guide) withoutMemory(r Request, row guideline.Recommendation, which guideline.Field) (guideline.Recommendation, guideline.Field) {
 	usual := must(rowOf(r, aimOf(r)))
-	known := row.BasisOf(field)
+	known := row.BasisOf(which)
 	if known != evidence.FromMemory && known != evidence.Design || usual.Load.IsZero() {
-		return row, field
+		return row, which
 	}
 	most, _ := usual.Load.Max()
 	if top, ok := g.band.Max(); ok && top <= most {
-		return row, field
+		return row, which
 	}
 	g.band, g.rm = usual.Load, units.Range[int]{}
-	g.because(evidence.Because("dose.memory-permits-nothing", factsOf(row, field)...).With("row", row.ID).With("instead", usual.ID))
+	g.because(evidence.Because("dose.memory-permits-nothing", factsOf(row, which)...).With("row", row.ID).With("instead", usual.ID))
 	return usual, guideline.FieldLoad
 }
 

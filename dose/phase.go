@@ -1,9 +1,9 @@
 package dose
 
 import (
-	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Phase is the part of a programme that a dose belongs to.
@@ -18,7 +18,7 @@ const (
 	Maintain                  // keep what was gained, with less
 )
 
-var phases = units.NewVocabulary[Phase]("phase", "", "familiarise", "build", "power", "maintain")
+var phases = field.NewVocabulary[Phase]("phase", "", "familiarise", "build", "power", "maintain")
 
 // String returns the phase's name, such as "build".
 func (p Phase) String() string { return phases.Text(p) }

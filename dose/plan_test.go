@@ -20,6 +20,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 var long = flag.Bool("long", false, "run the long versions of the random tests")
@@ -319,11 +320,11 @@ func TestWhatTheClientWantsAndDoesNot(t *testing.T) {
 	for ex := range exercise.Standard().All() {
 		r.Without = append(r.Without, ex.ID)
 	}
-	if _, err := dose.PlanWeek(r); !errors.Is(err, units.ErrConflict) {
+	if _, err := dose.PlanWeek(r); !errors.Is(err, field.ErrConflict) {
 		t.Errorf("nothing is wanted: %v", err)
 	}
 	r.Without = []exercise.ID{"goblet-squad"}
-	if _, err := dose.PlanWeek(r); !errors.Is(err, units.ErrUnknown) || !slices.Contains(paths(err), "/without/0") {
+	if _, err := dose.PlanWeek(r); !errors.Is(err, field.ErrUnknown) || !slices.Contains(paths(err), "/without/0") {
 		t.Errorf("an unknown exercise: %v", err)
 	}
 }

@@ -11,11 +11,12 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Prescribe returns the dose of one exercise.
 //
-// Bad fields come back all at once as [units.FieldErrors]; the zero screening
+// Bad fields come back all at once as [field.Errors]; the zero screening
 // outcome is [ErrNotScreened]; what the person, the kit or the setting rules
 // out is a [*ConstraintError] that says what would free it.
 func Prescribe(r Request) (Prescription, error) {
@@ -34,7 +35,7 @@ func (r Request) table() (*equipment.Table, error) {
 		why := evidence.Because("dose.nothing-to-hold").With("hold", r.Exercise.Hold)
 		return nil, r.barred(ErrNothingToHold, why, evidence.Because("dose.free-by-kit").With("hold", r.Exercise.Hold))
 	}
-	return table, units.At("/kit", err)
+	return table, field.At("/kit", err)
 }
 
 // listed reports whether the exercise is done with something that a kit lists.
@@ -87,7 +88,7 @@ func (d *draft) fromEstimate(e onerm.Estimate) error {
 	d.because(d.g.load)
 	low, high, err := d.g.shares(e.Relation())
 	if err != nil {
-		return units.At("/guideline", err)
+		return field.At("/guideline", err)
 	}
 	target, ceiling, err := d.window(e.Cautious(), low, high)
 	if err != nil {
@@ -112,10 +113,10 @@ func (d *draft) window(cautious units.Mass, low, high units.Fraction) (target, c
 		d.because(evidence.Because("dose.fraction-limit").With("most", most))
 	}
 	if target, err = cautious.Scale(low, units.Down); err != nil {
-		return 0, 0, units.At("/estimate/one_rm", err)
+		return 0, 0, field.At("/estimate/one_rm", err)
 	}
 	if ceiling, err = cautious.Scale(high, units.Down); err != nil {
-		return 0, 0, units.At("/estimate/one_rm", err)
+		return 0, 0, field.At("/estimate/one_rm", err)
 	}
 	return target, min(ceiling, d.most), nil
 }
@@ -184,12 +185,12 @@ func (d *draft) take(load equipment.Load, count int, e onerm.Estimate, ceiling u
 // delivered share of the best estimate stays under it.
 func (d *draft) flagLight(e onerm.Estimate) {
 	aim := d.g.aim
-	floor, field, ok := floorOf(aim, e.Relation())
+	floor, which, ok := floorOf(aim, e.Relation())
 	if !ok || d.p.Share >= floor {
 		return
 	}
 	d.p.Flags = append(d.p.Flags, BelowEffectiveDose)
-	d.because(evidence.Because("dose.below-effective", factsOf(aim, field)...).
+	d.because(evidence.Because("dose.below-effective", factsOf(aim, which)...).
 		With("share", d.p.Share).With("floor", floor).With("goal", d.r.Goal))
 }
 

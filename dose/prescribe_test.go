@@ -14,6 +14,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // A beginner at 40 to 50 % of 1RM is outside every equation's studied range:
@@ -289,16 +290,16 @@ func TestBadRequests(t *testing.T) {
 		want  error
 	}{
 		{"not screened", func(r *dose.Request) { r.Screening = screening.Outcome{} }, "/screening", dose.ErrNotScreened},
-		{"no setting", func(r *dose.Request) { r.Setting = 0 }, "/setting", units.ErrMissing},
-		{"no exercise", func(r *dose.Request) { r.Exercise = exercise.Exercise{}; r.Estimate = nil }, "/exercise/id", units.ErrSyntax},
-		{"no side", func(r *dose.Request) { r.Side = 0; r.Estimate = nil }, "/side", units.ErrMissing},
-		{"no goal", func(r *dose.Request) { r.Goal = 0 }, "/goal", units.ErrMissing},
-		{"no training", func(r *dose.Request) { r.Training = 0 }, "/training", units.ErrMissing},
-		{"no age", func(r *dose.Request) { r.Age = 0 }, "/age", units.ErrMissing},
-		{"a child", func(r *dose.Request) { r.Age = 17 }, "/age", units.ErrOutOfRange},
-		{"another's estimate", func(r *dose.Request) { r.Estimate = &other }, "/estimate/exercise", units.ErrConflict},
-		{"another side's", func(r *dose.Request) { r.Estimate = &other }, "/estimate/side", units.ErrConflict},
-		{"unknown row", func(r *dose.Request) { r.Guideline = "nobody1999" }, "/guideline", units.ErrUnknown},
+		{"no setting", func(r *dose.Request) { r.Setting = 0 }, "/setting", field.ErrMissing},
+		{"no exercise", func(r *dose.Request) { r.Exercise = exercise.Exercise{}; r.Estimate = nil }, "/exercise/id", field.ErrSyntax},
+		{"no side", func(r *dose.Request) { r.Side = 0; r.Estimate = nil }, "/side", field.ErrMissing},
+		{"no goal", func(r *dose.Request) { r.Goal = 0 }, "/goal", field.ErrMissing},
+		{"no training", func(r *dose.Request) { r.Training = 0 }, "/training", field.ErrMissing},
+		{"no age", func(r *dose.Request) { r.Age = 0 }, "/age", field.ErrMissing},
+		{"a child", func(r *dose.Request) { r.Age = 17 }, "/age", field.ErrOutOfRange},
+		{"another's estimate", func(r *dose.Request) { r.Estimate = &other }, "/estimate/exercise", field.ErrConflict},
+		{"another side's", func(r *dose.Request) { r.Estimate = &other }, "/estimate/side", field.ErrConflict},
+		{"unknown row", func(r *dose.Request) { r.Guideline = "nobody1999" }, "/guideline", field.ErrUnknown},
 		{"bad kit", func(r *dose.Request) { r.Kit.Dumbbells = slices.Clone(hall.Dumbbells); r.Kit.Dumbbells[0].Count = 0 }, "/kit/dumbbells/0/count", nil},
 	}
 	for _, tt := range tests {
@@ -317,7 +318,7 @@ func TestBadRequests(t *testing.T) {
 
 // paths lists the fields that an error names.
 func paths(err error) []string {
-	var all units.FieldErrors
+	var all field.Errors
 	all.Add("", err)
 	var list []string
 	for _, f := range all {
@@ -329,8 +330,8 @@ func paths(err error) []string {
 func TestBothSidesExerciseTakesBoth(t *testing.T) {
 	r := row(t)
 	r.Exercise = exerciseOf(t, "goblet-squat")
-	if _, err := dose.Prescribe(r); !errors.Is(err, units.ErrConflict) {
-		t.Errorf("one side of a goblet squat: %v, want %v", err, units.ErrConflict)
+	if _, err := dose.Prescribe(r); !errors.Is(err, field.ErrConflict) {
+		t.Errorf("one side of a goblet squat: %v, want %v", err, field.ErrConflict)
 	}
 }
 
@@ -342,7 +343,7 @@ func TestPrescriptionJSON(t *testing.T) {
 			t.Fatal(err)
 		}
 		var back dose.Prescription
-		if err := json.Unmarshal(first, &back); err != nil {
+		if err := field.Decode(first, &back, field.Strict); err != nil {
 			t.Fatal(err)
 		}
 		second, err := json.Marshal(back)
@@ -357,7 +358,7 @@ func TestPrescriptionJSON(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if err := json.Unmarshal(data, &request); err != nil {
+		if err := field.Decode(data, &request, field.Strict); err != nil {
 			t.Fatal(err)
 		}
 		again := prescribe(t, request)

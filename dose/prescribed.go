@@ -10,6 +10,7 @@ import (
 	"example.org/posology/dose/volume"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // maxPlannedSets is a ceiling against slips; it is no dose.
@@ -30,11 +31,11 @@ const maxPlannedSets = 100
 // those between the sets of an exercise.
 //
 // The catalogue is that of the request, the zero value the standard one. It is
-// an [units.ErrConflict] if o asks for performed sets; other errors are those
+// an [field.ErrConflict] if o asks for performed sets; other errors are those
 // of [volume.NewCounter] and [volume.Tally.Add], at the item.
 func (w Week) Prescribed(c exercise.Catalogue, o volume.Options) (guideline.Week, error) {
 	if o.Kind == volume.Performed {
-		return guideline.Week{}, units.Field("/kind", o.Kind, "prescribed, as all that a plan holds", units.ErrConflict)
+		return guideline.Week{}, field.New("/kind", o.Kind, "prescribed, as all that a plan holds", field.ErrConflict)
 	}
 	o.Kind = volume.Prescribed
 	if c.Len() == 0 {
@@ -87,9 +88,9 @@ func (w Week) rests() units.Range[float64] {
 // calendar returns the week of the last session.
 func (w Week) calendar() (volume.Week, error) {
 	var last volume.Week
-	var bad units.FieldErrors
+	var bad field.Errors
 	if len(w.Sessions) == 0 {
-		bad.Add("/sessions", units.Field("", nil, "at least one session", units.ErrMissing))
+		bad.Add("/sessions", field.Bad(nil, "at least one session", field.ErrMissing))
 	}
 	for i, s := range w.Sessions {
 		week, err := volume.WeekOf(s.Day)
@@ -101,7 +102,7 @@ func (w Week) calendar() (volume.Week, error) {
 
 // tally adds every set, in the week that begins on monday.
 func (w Week) tally(t *volume.Tally, monday units.Day) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	for i, s := range w.Sessions {
 		day := s.Day
 		for day < monday {
@@ -116,7 +117,7 @@ func (w Week) tally(t *volume.Tally, monday units.Day) error {
 
 func (p Prescription) tally(t *volume.Tally, day units.Day) error {
 	if p.Sets < 1 || p.Sets > maxPlannedSets {
-		return units.Field("/sets", p.Sets, fmt.Sprintf("1 to %d", maxPlannedSets), units.ErrOutOfRange)
+		return field.New("/sets", p.Sets, fmt.Sprintf("1 to %d", maxPlannedSets), field.ErrOutOfRange)
 	}
 	set := setlog.Set{
 		Day: day, Exercise: p.Exercise, Side: p.Side, Hold: p.Hold, Load: p.Load.Each, Reps: p.Count, RepSeconds: p.Tempo.Seconds(),
@@ -127,7 +128,7 @@ func (p Prescription) tally(t *volume.Tally, day units.Day) error {
 	if p.Reserve.Countable {
 		effort, err := units.InReserve(float64(p.Reserve.Least))
 		if err != nil {
-			return units.At("/reserve/least", err)
+			return field.At("/reserve/least", err)
 		}
 		set.Effort = effort
 	}

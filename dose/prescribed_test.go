@@ -15,6 +15,7 @@ import (
 	"example.org/posology/dose/volume"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 func prescribed(t failer, w dose.Week) guideline.Week {
@@ -144,7 +145,7 @@ func TestPrescribedIsAudited(t *testing.T) {
 	}
 	first := units.Must(json.Marshal(got))
 	var back guideline.Week
-	if err := json.Unmarshal(first, &back); err != nil {
+	if err := field.Decode(first, &back, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	if diff := cmp.Diff(string(first), string(units.Must(json.Marshal(back)))); diff != "" {
@@ -195,15 +196,15 @@ func TestPrescribedRefuses(t *testing.T) {
 		path  string
 		want  error
 	}{
-		{"no session", func(w *dose.Week) { w.Sessions = nil }, "/sessions", units.ErrMissing},
-		{"no day", func(w *dose.Week) { w.Sessions[1].Day = 0 }, "/sessions/1/day", units.ErrMissing},
-		{"no sets", func(w *dose.Week) { w.Sessions[1].Items[0].Sets = 0 }, "/sessions/1/items/0/sets", units.ErrOutOfRange},
-		{"too many sets", func(w *dose.Week) { w.Sessions[1].Items[0].Sets = 101 }, "/sessions/1/items/0/sets", units.ErrOutOfRange},
-		{"unknown exercise", func(w *dose.Week) { w.Sessions[0].Items[1].Exercise = "nothing" }, "/sessions/0/items/1/exercise", units.ErrUnknown},
-		{"no repetitions", func(w *dose.Week) { w.Sessions[0].Items[1].Count = 0 }, "/sessions/0/items/1/reps", units.ErrOutOfRange},
+		{"no session", func(w *dose.Week) { w.Sessions = nil }, "/sessions", field.ErrMissing},
+		{"no day", func(w *dose.Week) { w.Sessions[1].Day = 0 }, "/sessions/1/day", field.ErrMissing},
+		{"no sets", func(w *dose.Week) { w.Sessions[1].Items[0].Sets = 0 }, "/sessions/1/items/0/sets", field.ErrOutOfRange},
+		{"too many sets", func(w *dose.Week) { w.Sessions[1].Items[0].Sets = 101 }, "/sessions/1/items/0/sets", field.ErrOutOfRange},
+		{"unknown exercise", func(w *dose.Week) { w.Sessions[0].Items[1].Exercise = "nothing" }, "/sessions/0/items/1/exercise", field.ErrUnknown},
+		{"no repetitions", func(w *dose.Week) { w.Sessions[0].Items[1].Count = 0 }, "/sessions/0/items/1/reps", field.ErrOutOfRange},
 		{"a reserve below nought", func(w *dose.Week) {
 			w.Sessions[0].Items[1].Reserve = dose.Reserve{Least: -1, Countable: true}
-		}, "/sessions/0/items/1/reserve/least", units.ErrOutOfRange},
+		}, "/sessions/0/items/1/reserve/least", field.ErrOutOfRange},
 	}
 	for _, tt := range tests {
 		w := fine()

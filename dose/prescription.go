@@ -9,6 +9,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Mode says how a load was come by.
@@ -24,7 +25,7 @@ const (
 	Continued               // goes on from what was done
 )
 
-var modes = units.NewVocabulary[Mode]("mode", "", "on the curve", "from the band", "load finding", "without load", "continued")
+var modes = field.NewVocabulary[Mode]("mode", "", "on the curve", "from the band", "load finding", "without load", "continued")
 
 // String returns the mode's name, such as "load finding".
 func (m Mode) String() string { return modes.Text(m) }
@@ -70,7 +71,7 @@ const (
 	BelowEffectiveDose             // lighter than the goal's source asks for: fine for learning, too light to build
 )
 
-var flags = units.NewVocabulary[Flag]("flag", "", "below effective dose")
+var flags = field.NewVocabulary[Flag]("flag", "", "below effective dose")
 
 // String returns the flag's name.
 func (f Flag) String() string { return flags.Text(f) }
@@ -120,10 +121,4 @@ type Prescription struct {
 
 	Cautions []evidence.Reason `json:"cautions,omitempty"` // what ends a set, what needs help, which limits bind
 	Reasons  []evidence.Reason `json:"reasons,omitempty"`  // why this dose
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (p *Prescription) UnmarshalJSON(data []byte) error {
-	type plain Prescription
-	return units.DecodeJSON(data, (*plain)(p))
 }

@@ -11,6 +11,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // A Request is all that one prescription depends on.
@@ -57,18 +58,12 @@ type Request struct {
 	Guideline guideline.ID `json:"guideline,omitzero"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (r *Request) UnmarshalJSON(data []byte) error {
-	type plain Request
-	return units.DecodeJSON(data, (*plain)(r))
-}
-
 // validate returns every bad field of r at once.
 func (r Request) validate() error {
 	if !r.Screening.Screened() {
-		return &units.FieldError{Path: "/screening", Allowed: "the outcome of an assessment", Err: ErrNotScreened}
+		return &field.Error{Path: "/screening", Allowed: "the outcome of an assessment", Err: ErrNotScreened}
 	}
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("", checkDay(r.Day, r.Screening))
 	bad.Add("/technique/day", upTo(r.Day, r.Technique.Day))
 	bad.Add("/setting", r.Setting.Check())
@@ -92,7 +87,7 @@ func (r Request) validate() error {
 		bad.Add(path("/done", i)+"/day", upTo(r.Day, s.Day))
 	}
 	if r.Bound < 0 {
-		bad.Add("/bound", units.Field("", r.Bound, "0 kg or more", units.ErrOutOfRange))
+		bad.Add("/bound", field.Bad(r.Bound, "0 kg or more", field.ErrOutOfRange))
 	}
 	if r.Guideline != "" {
 		_, err := guideline.Get(r.Guideline)
@@ -106,7 +101,7 @@ func (r Request) checkSide() error {
 		return err
 	}
 	if !r.Exercise.OneSided && r.Side != body.Both {
-		return units.Field("", r.Side, "both, since the exercise works both sides at once", units.ErrConflict)
+		return field.Bad(r.Side, "both, since the exercise works both sides at once", field.ErrConflict)
 	}
 	return nil
 }
@@ -114,10 +109,10 @@ func (r Request) checkSide() error {
 // checkDone refuses a set of another exercise or hold, or of one side
 // where both work at once.
 func (r Request) checkDone(s setlog.Set) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("", s.ValidateFor(r.Exercise.ID, r.Exercise.Hold))
 	if !r.Exercise.OneSided && s.Side.Check() == nil && s.Side != body.Both {
-		bad.Add("/side", units.Field("", s.Side, "both, since the exercise works both sides at once", units.ErrConflict))
+		bad.Add("/side", field.Bad(s.Side, "both, since the exercise works both sides at once", field.ErrConflict))
 	}
 	return bad.Err()
 }
@@ -127,16 +122,16 @@ func (r Request) checkEstimate(e onerm.Estimate) error {
 	if err := e.Validate(); err != nil {
 		return err
 	}
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/day", r.stillSays(e.Day))
 	if e.Exercise != r.Exercise.ID {
-		bad.Add("/exercise", units.Field("", e.Exercise, string(r.Exercise.ID), units.ErrConflict))
+		bad.Add("/exercise", field.Bad(e.Exercise, string(r.Exercise.ID), field.ErrConflict))
 	}
 	if e.Hold != r.Exercise.Hold {
-		bad.Add("/hold", units.Field("", e.Hold, r.Exercise.Hold.String(), units.ErrConflict))
+		bad.Add("/hold", field.Bad(e.Hold, r.Exercise.Hold.String(), field.ErrConflict))
 	}
 	if e.Side != r.Side {
-		bad.Add("/side", units.Field("", e.Side, fmt.Sprintf("%s, as asked for", r.Side), units.ErrConflict))
+		bad.Add("/side", field.Bad(e.Side, fmt.Sprintf("%s, as asked for", r.Side), field.ErrConflict))
 	}
 	return bad.Err()
 }

@@ -5,8 +5,8 @@ import (
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
-	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // ErrNotInKit: a class's kit does not make the load of a prescription.
@@ -25,23 +25,11 @@ type Class struct {
 	Staggered bool `json:"staggered,omitzero"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (c *Class) UnmarshalJSON(data []byte) error {
-	type plain Class
-	return units.DecodeJSON(data, (*plain)(c))
-}
-
 // A ClassClient is one person of a class with the exercises of the day, in
 // their usual order, such as those of a [Session].
 type ClassClient struct {
 	Name  string         `json:"name"`  // or a number; each once; at most 100 bytes
 	Items []Prescription `json:"items"` // 1 to 30, each at most an hour
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (c *ClassClient) UnmarshalJSON(data []byte) error {
-	type plain ClassClient
-	return units.DecodeJSON(data, (*plain)(c))
 }
 
 // Proof says how much of a rota is known to be the best there is.
@@ -55,7 +43,7 @@ const (
 	BestOfAll                 // every other rota was ruled out
 )
 
-var proofs = units.NewVocabulary[Proof]("proof", "", "best found", "least waiting", "best of all")
+var proofs = field.NewVocabulary[Proof]("proof", "", "best found", "least waiting", "best of all")
 
 // String returns the proof's name, such as "least waiting".
 func (p Proof) String() string { return proofs.Text(p) }
@@ -85,23 +73,11 @@ type Timetable struct {
 	Reasons []evidence.Reason `json:"reasons,omitempty"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (t *Timetable) UnmarshalJSON(data []byte) error {
-	type plain Timetable
-	return units.DecodeJSON(data, (*plain)(t))
-}
-
 // ClientTurns are one client's exercises in the order of the slots.
 type ClientTurns struct {
 	Name  string `json:"name"`
 	Turns []Turn `json:"turns"`
 	Waits []int  `json:"waits,omitempty"` // slots spent waiting
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (c *ClientTurns) UnmarshalJSON(data []byte) error {
-	type plain ClientTurns
-	return units.DecodeJSON(data, (*plain)(c))
 }
 
 // A Turn is one exercise in one slot.
@@ -113,12 +89,6 @@ type Turn struct {
 	Remade   bool           `json:"remade,omitzero"` // the prescribed mass, put together otherwise than prescribed
 	// AheadOf lists the exercises that usually come first and here come later.
 	AheadOf []exercise.ID `json:"ahead_of,omitempty"`
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (t *Turn) UnmarshalJSON(data []byte) error {
-	type plain Turn
-	return units.DecodeJSON(data, (*plain)(t))
 }
 
 // Rota gives each client of a class an order of exercises in slots of equal
@@ -148,7 +118,7 @@ func (t *Turn) UnmarshalJSON(data []byte) error {
 // The weights of later steps up while a load is looked for are not kept free,
 // and plates are changed in the time from one slot to the next.
 //
-// Bad fields come back all at once as [units.FieldErrors]: no clients, a name
+// Bad fields come back all at once as [field.Errors]: no clients, a name
 // that is missing or given twice, a session without items, a length that cannot
 // be worked out; a load that the kit does not make is [ErrNotInKit].
 func Rota(c Class) (Timetable, error) {

@@ -7,6 +7,7 @@ import (
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // RotaAdvice is what one purchase would do for a class.
@@ -18,12 +19,6 @@ type RotaAdvice struct {
 	Waiting  int                `json:"waiting"` // slots of waiting that are left
 	Slots    int                `json:"slots"`
 	Proof    Proof              `json:"proof"` // of the rota with the purchase
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (a *RotaAdvice) UnmarshalJSON(data []byte) error {
-	type plain RotaAdvice
-	return units.DecodeJSON(data, (*plain)(a))
 }
 
 // AdviseRota returns the candidates, each with what the rota of the class would
@@ -45,7 +40,7 @@ func AdviseRota(c Class, candidates []equipment.Purchase) ([]RotaAdvice, error) 
 	}
 	now := p.solve(nil)
 	list := make([]RotaAdvice, len(candidates))
-	var bad units.FieldErrors
+	var bad field.Errors
 	for i, candidate := range candidates {
 		then, err := p.buying(candidate, now)
 		bad.Add("/candidates/"+strconv.Itoa(i), err)

@@ -11,6 +11,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 func advise(t failer, c dose.Class, candidates ...equipment.Purchase) []dose.RotaAdvice {
@@ -116,7 +117,7 @@ func TestAdviseRotaErrors(t *testing.T) {
 func TestRotaAdviceJSON(t *testing.T) {
 	for _, a := range advise(t, classOf(singles(1, 2), oneHanded(1), oneHanded(1))) {
 		var back dose.RotaAdvice
-		if err := json.Unmarshal(units.Must(json.Marshal(a)), &back); err != nil || back != a {
+		if err := field.Decode(units.Must(json.Marshal(a)), &back, field.Strict); err != nil || back != a {
 			t.Errorf("%+v came back as %+v, %v", a, back, err)
 		}
 	}

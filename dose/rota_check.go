@@ -11,6 +11,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // Guards against slips of the keyboard.
@@ -24,7 +25,7 @@ const (
 // Validate returns every bad field of c at once, but for loads that the kit
 // does not make, which [Rota] reports.
 func (c Class) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/clients", checkClients(c.Clients))
 	bad.Add("/kit", c.Kit.Validate())
 	return bad.Err()
@@ -32,12 +33,12 @@ func (c Class) Validate() error {
 
 func checkClients(clients []ClassClient) error {
 	if len(clients) == 0 {
-		return units.Field("", nil, "at least one client", units.ErrMissing)
+		return field.Bad(nil, "at least one client", field.ErrMissing)
 	}
 	if len(clients) > maxClients {
-		return units.Field("", len(clients), fmt.Sprintf("at most %d clients", maxClients), units.ErrOutOfRange)
+		return field.Bad(len(clients), fmt.Sprintf("at most %d clients", maxClients), field.ErrOutOfRange)
 	}
-	var bad units.FieldErrors
+	var bad field.Errors
 	names := map[string]bool{}
 	for i, client := range clients {
 		at := "/" + strconv.Itoa(i)
@@ -52,23 +53,23 @@ func checkClientName(name string, taken bool) error {
 	unprintable := func(r rune) bool { return !unicode.IsPrint(r) }
 	switch {
 	case name == "":
-		return units.Field("", nil, "a name or number", units.ErrMissing)
+		return field.Bad(nil, "a name or number", field.ErrMissing)
 	case len(name) > maxClientName || !utf8.ValidString(name) || strings.ContainsFunc(name, unprintable):
-		return units.Field("", fmt.Sprintf("%.40q", name), fmt.Sprintf("at most %d bytes of characters that print", maxClientName), units.ErrSyntax)
+		return field.Bad(fmt.Sprintf("%.40q", name), fmt.Sprintf("at most %d bytes of characters that print", maxClientName), field.ErrSyntax)
 	case taken:
-		return units.Field("", fmt.Sprintf("%q", name), "a name of its own", units.ErrDuplicate)
+		return field.Bad(fmt.Sprintf("%q", name), "a name of its own", field.ErrDuplicate)
 	}
 	return nil
 }
 
 func checkItems(items []Prescription) error {
 	if len(items) == 0 {
-		return units.Field("", nil, "at least one exercise", units.ErrMissing)
+		return field.Bad(nil, "at least one exercise", field.ErrMissing)
 	}
 	if len(items) > maxItems {
-		return units.Field("", len(items), fmt.Sprintf("at most %d exercises", maxItems), units.ErrOutOfRange)
+		return field.Bad(len(items), fmt.Sprintf("at most %d exercises", maxItems), field.ErrOutOfRange)
 	}
-	var bad units.FieldErrors
+	var bad field.Errors
 	for i, item := range items {
 		bad.Add("/"+strconv.Itoa(i), item.checkTurn())
 	}
@@ -78,9 +79,9 @@ func checkItems(items []Prescription) error {
 // checkTurn checks what a rota needs of a prescription: the weight to hold and
 // what its length is worked out from.
 func (p Prescription) checkTurn() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if p.Exercise == "" {
-		bad.Add("/exercise", units.Field("", nil, "the ID of an exercise", units.ErrMissing))
+		bad.Add("/exercise", field.Bad(nil, "the ID of an exercise", field.ErrMissing))
 	}
 	bad.Add("/hold", p.Hold.Check())
 	if len(bad) == 0 && p.Hold != body.Unloaded {
@@ -90,10 +91,10 @@ func (p Prescription) checkTurn() error {
 	bad.Add("/sets", checkPositive(p.Sets))
 	bad.Add("/count", checkPositive(p.Count))
 	if pace := p.Tempo.Seconds(); p.paced() && !(pace > 0) { // NaN too
-		bad.Add("/tempo", units.Field("", pace, "above 0 seconds a repetition", units.ErrOutOfRange))
+		bad.Add("/tempo", field.Bad(pace, "above 0 seconds a repetition", field.ErrOutOfRange))
 	}
 	if length := itemSeconds(p); len(bad) == before && !(length > 0 && length <= maxItemSeconds) {
-		bad.Add("", units.Field("", length, fmt.Sprintf("above 0, at most %d seconds in all", maxItemSeconds), units.ErrOutOfRange))
+		bad.Add("", field.Bad(length, fmt.Sprintf("above 0, at most %d seconds in all", maxItemSeconds), field.ErrOutOfRange))
 	}
 	return bad.Err()
 }
@@ -105,14 +106,14 @@ func (p Prescription) paced() bool {
 
 func (p Prescription) checkHeld() error {
 	if p.Load.Hold != p.Hold {
-		return units.Field("/hold", p.Load.Hold, p.Hold.String()+", as the exercise is held", units.ErrConflict)
+		return field.New("/hold", p.Load.Hold, p.Hold.String()+", as the exercise is held", field.ErrConflict)
 	}
 	return p.Load.Validate()
 }
 
 func checkPositive(n int) error {
 	if n < 1 {
-		return units.Field("", n, "1 or more", units.ErrOutOfRange)
+		return field.Bad(n, "1 or more", field.ErrOutOfRange)
 	}
 	return nil
 }

@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // Whatever the text, decoding and planning end in a rota that keeps the stock,
@@ -21,7 +22,7 @@ func FuzzClass(f *testing.F) {
 		"sets":1,"count":1,"measure":"seconds"}]}],"kit":{"bars":[{"mass":"5 kg"}],"plates":[{"mass":"1 kg","count":2}]},"staggered":true}`))
 	f.Fuzz(func(t *testing.T, text []byte) {
 		var c dose.Class
-		if json.Unmarshal(text, &c) != nil {
+		if field.Decode(text, &c, field.Strict) != nil {
 			return
 		}
 		table, err := dose.Rota(c)
@@ -32,7 +33,7 @@ func FuzzClass(f *testing.F) {
 			checkRota(t, c, table)
 		}
 		var back dose.Timetable
-		if err := json.Unmarshal(units.Must(json.Marshal(table)), &back); err != nil || !cmp.Equal(table, back) {
+		if err := field.Decode(units.Must(json.Marshal(table)), &back, field.Strict); err != nil || !cmp.Equal(table, back) {
 			t.Fatalf("came back as %+v, %v", back, err)
 		}
 	})

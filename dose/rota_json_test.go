@@ -12,6 +12,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 func twoClients() dose.Class { return classOf(singles(1, 2), oneHanded(1), oneHanded(2)) }
@@ -22,31 +23,31 @@ func TestRotaErrors(t *testing.T) {
 		category   error
 		spoil      func(c *dose.Class)
 	}{
-		{"nobody", "/clients", units.ErrMissing, func(c *dose.Class) { c.Clients = nil }},
-		{"too many", "/clients", units.ErrOutOfRange, func(c *dose.Class) { c.Clients = make([]dose.ClassClient, 51) }},
-		{"no name", "/clients/1/name", units.ErrMissing, func(c *dose.Class) { c.Clients[1].Name = "" }},
-		{"long name", "/clients/1/name", units.ErrSyntax, func(c *dose.Class) { c.Clients[1].Name = strings.Repeat("x", 101) }},
-		{"odd name", "/clients/1/name", units.ErrSyntax, func(c *dose.Class) { c.Clients[1].Name = "a\n" }},
-		{"same name", "/clients/1/name", units.ErrDuplicate, func(c *dose.Class) { c.Clients[1].Name = "A" }},
-		{"no items", "/clients/0/items", units.ErrMissing, func(c *dose.Class) { c.Clients[0].Items = nil }},
-		{"many items", "/clients/0/items", units.ErrOutOfRange, func(c *dose.Class) { c.Clients[0].Items = make([]dose.Prescription, 31) }},
-		{"no exercise", "/clients/0/items/0/exercise", units.ErrMissing, func(c *dose.Class) { c.Clients[0].Items[0].Exercise = "" }},
-		{"no hold", "/clients/0/items/0/hold", units.ErrMissing, func(c *dose.Class) { c.Clients[0].Items[0].Hold = 0 }},
-		{"other hold", "/clients/0/items/0/load/hold", units.ErrConflict, func(c *dose.Class) { c.Clients[0].Items[0].Hold = body.OnBar }},
-		{"bad load", "/clients/0/items/0/load/total", units.ErrConflict, func(c *dose.Class) { c.Clients[0].Items[0].Load.Total++ }},
+		{"nobody", "/clients", field.ErrMissing, func(c *dose.Class) { c.Clients = nil }},
+		{"too many", "/clients", field.ErrOutOfRange, func(c *dose.Class) { c.Clients = make([]dose.ClassClient, 51) }},
+		{"no name", "/clients/1/name", field.ErrMissing, func(c *dose.Class) { c.Clients[1].Name = "" }},
+		{"long name", "/clients/1/name", field.ErrSyntax, func(c *dose.Class) { c.Clients[1].Name = strings.Repeat("x", 101) }},
+		{"odd name", "/clients/1/name", field.ErrSyntax, func(c *dose.Class) { c.Clients[1].Name = "a\n" }},
+		{"same name", "/clients/1/name", field.ErrDuplicate, func(c *dose.Class) { c.Clients[1].Name = "A" }},
+		{"no items", "/clients/0/items", field.ErrMissing, func(c *dose.Class) { c.Clients[0].Items = nil }},
+		{"many items", "/clients/0/items", field.ErrOutOfRange, func(c *dose.Class) { c.Clients[0].Items = make([]dose.Prescription, 31) }},
+		{"no exercise", "/clients/0/items/0/exercise", field.ErrMissing, func(c *dose.Class) { c.Clients[0].Items[0].Exercise = "" }},
+		{"no hold", "/clients/0/items/0/hold", field.ErrMissing, func(c *dose.Class) { c.Clients[0].Items[0].Hold = 0 }},
+		{"other hold", "/clients/0/items/0/load/hold", field.ErrConflict, func(c *dose.Class) { c.Clients[0].Items[0].Hold = body.OnBar }},
+		{"bad load", "/clients/0/items/0/load/total", field.ErrConflict, func(c *dose.Class) { c.Clients[0].Items[0].Load.Total++ }},
 		{"not in kit", "/clients/1/items/0/load", dose.ErrNotInKit, func(c *dose.Class) { c.Kit = singles(1) }},
-		{"no sets", "/clients/0/items/0/sets", units.ErrOutOfRange, func(c *dose.Class) { c.Clients[0].Items[0].Sets = 0 }},
-		{"no count", "/clients/0/items/0/count", units.ErrOutOfRange, func(c *dose.Class) { c.Clients[0].Items[0].Count = -1 }},
-		{"no tempo", "/clients/0/items/0/tempo", units.ErrOutOfRange, func(c *dose.Class) { c.Clients[0].Items[0].Tempo = dose.Tempo{} }},
-		{"odd tempo", "/clients/0/items/0/tempo", units.ErrOutOfRange, func(c *dose.Class) { c.Clients[0].Items[0].Tempo.Lifting = math.NaN() }},
-		{"over an hour", "/clients/0/items/0", units.ErrOutOfRange, func(c *dose.Class) { c.Clients[0].Items[0].Count = 901 }},
-		{"bad kit", "/kit/dumbbells/0/count", units.ErrMissing, func(c *dose.Class) { c.Kit.Dumbbells[0].Count = 0 }},
+		{"no sets", "/clients/0/items/0/sets", field.ErrOutOfRange, func(c *dose.Class) { c.Clients[0].Items[0].Sets = 0 }},
+		{"no count", "/clients/0/items/0/count", field.ErrOutOfRange, func(c *dose.Class) { c.Clients[0].Items[0].Count = -1 }},
+		{"no tempo", "/clients/0/items/0/tempo", field.ErrOutOfRange, func(c *dose.Class) { c.Clients[0].Items[0].Tempo = dose.Tempo{} }},
+		{"odd tempo", "/clients/0/items/0/tempo", field.ErrOutOfRange, func(c *dose.Class) { c.Clients[0].Items[0].Tempo.Lifting = math.NaN() }},
+		{"over an hour", "/clients/0/items/0", field.ErrOutOfRange, func(c *dose.Class) { c.Clients[0].Items[0].Count = 901 }},
+		{"bad kit", "/kit/dumbbells/0/count", field.ErrMissing, func(c *dose.Class) { c.Kit.Dumbbells[0].Count = 0 }},
 	}
 	for _, tt := range tests {
 		c := twoClients()
 		tt.spoil(&c)
 		table, err := dose.Rota(c)
-		var f *units.FieldError
+		var f *field.Error
 		if !errors.As(err, &f) || f.Path != tt.path || !errors.Is(err, tt.category) || table.Slots != 0 {
 			t.Errorf("%s: %v, want %v at %s", tt.name, err, tt.category, tt.path)
 		}
@@ -86,7 +87,7 @@ func TestRotaJSON(t *testing.T) {
 	c := eight(rack())
 	c.RestApart, c.Staggered = true, true
 	var back dose.Class
-	if err := json.Unmarshal(units.Must(json.Marshal(c)), &back); err != nil {
+	if err := field.Decode(units.Must(json.Marshal(c)), &back, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	table := rota(t, c)
@@ -94,7 +95,7 @@ func TestRotaJSON(t *testing.T) {
 		t.Errorf("the rota of the class that came back (-want +got):\n%s", diff)
 	}
 	var again dose.Timetable
-	if err := json.Unmarshal(units.Must(json.Marshal(table)), &again); err != nil {
+	if err := field.Decode(units.Must(json.Marshal(table)), &again, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	if diff := cmp.Diff(table, again); diff != "" {
@@ -108,13 +109,13 @@ func TestRotaJSON(t *testing.T) {
 func TestRotaJSONIsStrict(t *testing.T) {
 	var table dose.Timetable
 	for _, text := range []string{`{"nobody":1}`, `{"slots":1,"slots":2}`, `{"proof":"certain"}`, `{"clients":[{"turns":[{"who":1}]}]}`, `{"clients":[{"who":1}]}`} {
-		if err := json.Unmarshal([]byte(text), &table); err == nil {
+		if err := field.Decode([]byte(text), &table, field.Strict); err == nil {
 			t.Errorf("Timetable: %s is accepted", text)
 		}
 	}
 	var c dose.Class
 	for _, text := range []string{`{"members":[]}`, `{"clients":[{"age":1}]}`, `{"staggered":true,"staggered":true}`} {
-		if err := json.Unmarshal([]byte(text), &c); err == nil {
+		if err := field.Decode([]byte(text), &c, field.Strict); err == nil {
 			t.Errorf("Class: %s is accepted", text)
 		}
 	}
@@ -122,8 +123,8 @@ func TestRotaJSONIsStrict(t *testing.T) {
 	var turns dose.ClientTurns
 	var client dose.ClassClient
 	var advice dose.RotaAdvice
-	for _, v := range []json.Unmarshaler{&turn, &turns, &client, &advice} {
-		if err := json.Unmarshal([]byte(`{"price":3}`), v); !errors.Is(err, units.ErrUnknown) {
+	for _, v := range []any{&turn, &turns, &client, &advice} {
+		if err := field.Decode([]byte(`{"price":3}`), v, field.Strict); !errors.Is(err, field.ErrUnknown) {
 			t.Errorf("%T: an unknown field gives %v", v, err)
 		}
 	}

@@ -8,6 +8,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // bodyOnly stands for the load of an exercise without one.
@@ -61,7 +62,7 @@ func newRotaProblem(c Class) (*rotaProblem, error) {
 
 // addLoads lists the kinds of load in the order of the names.
 func (p *rotaProblem) addLoads() error {
-	bad := make([]units.FieldErrors, len(p.order)) // in the order given
+	bad := make([]field.Errors, len(p.order)) // in the order given
 	for at, i := range p.order {
 		for j, item := range p.class.Clients[i].Items {
 			kind, err := p.kind(item)
@@ -69,7 +70,7 @@ func (p *rotaProblem) addLoads() error {
 			p.loads[at] = append(p.loads[at], kind)
 		}
 	}
-	return units.FieldErrors(slices.Concat(bad...)).Err()
+	return field.Errors(slices.Concat(bad...)).Err()
 }
 
 // kind returns the index of the item's load, which is added if it is new.
@@ -87,7 +88,7 @@ func (p *rotaProblem) kind(item Prescription) (int, error) {
 		return 0, err
 	}
 	if len(ways) == 0 {
-		return 0, units.Field("", item.Load, "a load that the kit makes", ErrNotInKit)
+		return 0, field.Bad(item.Load, "a load that the kit makes", ErrNotInKit)
 	}
 	p.partial = p.partial || !all
 	p.kinds = append(p.kinds, loadKind{each: each, hold: item.Hold, ways: ways})

@@ -15,6 +15,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // known reports whether the row's field may permit a load.
@@ -203,14 +204,14 @@ func TestWeekRequestJSON(t *testing.T) {
 		t.Fatal(err)
 	}
 	var back dose.WeekRequest
-	if err := json.Unmarshal(data, &back); err != nil {
+	if err := field.Decode(data, &back, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	first, second := firstWeek(t, r), firstWeek(t, back)
 	if a, b := units.Must(json.Marshal(first)), units.Must(json.Marshal(second)); string(a) != string(b) {
 		t.Errorf("a request read back gives another week:\n%s\n%s", a, b)
 	}
-	if err := json.Unmarshal([]byte(`{"days": [], "days": []}`), &back); !errors.Is(err, units.ErrDuplicate) {
+	if err := field.Decode([]byte(`{"days": [], "days": []}`), &back, field.Strict); !errors.Is(err, field.ErrDuplicate) {
 		t.Errorf("a key twice: %v", err)
 	}
 }

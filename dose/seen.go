@@ -3,6 +3,7 @@ package dose
 import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // An Observation is somebody's look at how the person moves. The zero value
@@ -22,12 +23,6 @@ type Seen struct {
 	Observation
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (s *Seen) UnmarshalJSON(data []byte) error {
-	type plain Seen
-	return units.DecodeJSON(data, (*plain)(s))
-}
-
 // Technique returns the latest look at the exercise, the zero value for none.
 func (r WeekRequest) Technique(id exercise.ID) Observation {
 	var latest Observation
@@ -42,13 +37,13 @@ func (r WeekRequest) Technique(id exercise.ID) Observation {
 // checkSeen asks for an exercise, a name and a day of each, none after the day
 // decided on.
 func (r WeekRequest) checkSeen() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	for i, s := range r.Seen {
 		at := path("", i)
 		_, err := r.Catalogue.Lookup(string(s.Exercise))
 		bad.Add(at+"/exercise", err)
 		if s.Who == "" {
-			bad.Add(at+"/who", units.Field("", nil, "who looked", units.ErrMissing))
+			bad.Add(at+"/who", field.Bad(nil, "who looked", field.ErrMissing))
 		}
 		bad.Add(at+"/day", s.Day.Check())
 		bad.Add(at+"/day", upTo(r.Day, s.Day))

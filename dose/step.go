@@ -9,6 +9,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // A Step is what a dose that goes on from another asks for. Limits bind it: the
@@ -31,12 +32,6 @@ type Step struct {
 	Steps int `json:"steps,omitzero"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (s *Step) UnmarshalJSON(data []byte) error {
-	type plain Step
-	return units.DecodeJSON(data, (*plain)(s))
-}
-
 // mostSeconds is a ceiling against slips; it is no dose.
 const mostSeconds = 10
 
@@ -46,13 +41,13 @@ func (s Step) validate(top int) error {
 	end, _ := workable.Max()
 	end = max(top, end)
 	top = max(top, min(s.UpTo, end))
-	var bad units.FieldErrors
+	var bad field.Errors
 	for _, m := range [...]struct {
 		path string
 		mass units.Mass
 	}{{"/load", s.Load}, {"/last", s.Last}} {
 		if m.mass < 0 {
-			bad.Add(m.path, units.Field("", m.mass, "0 kg or more", units.ErrOutOfRange))
+			bad.Add(m.path, field.Bad(m.mass, "0 kg or more", field.ErrOutOfRange))
 		}
 	}
 	inRange(&bad, "/count", s.Count, 1, top)
@@ -64,9 +59,9 @@ func (s Step) validate(top int) error {
 	return bad.Err()
 }
 
-func inRange[T int | float64](bad *units.FieldErrors, path string, v, least, most T) {
+func inRange[T int | float64](bad *field.Errors, path string, v, least, most T) {
 	if !(v >= least && v <= most) {
-		bad.Add(path, units.Field("", v, fmt.Sprintf("%v to %v", least, most), units.ErrOutOfRange))
+		bad.Add(path, field.Bad(v, fmt.Sprintf("%v to %v", least, most), field.ErrOutOfRange))
 	}
 }
 
@@ -78,7 +73,7 @@ func inRange[T int | float64](bad *units.FieldErrors, path string, v, least, mos
 // lightest weight lies above a limit it is a [*ConstraintError].
 func (f *Frame) Continue(s Step) (Prescription, error) {
 	if f.table == nil {
-		return Prescription{}, &units.FieldError{Path: "/screening", Allowed: "a frame of NewFrame", Err: ErrNotScreened}
+		return Prescription{}, &field.Error{Path: "/screening", Allowed: "a frame of NewFrame", Err: ErrNotScreened}
 	}
 	top, _ := f.g.count.Max()
 	if err := s.validate(top); err != nil {

@@ -11,6 +11,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // seen is the row's request in the phase Build, with the technique seen.
@@ -120,7 +121,7 @@ func TestContinueBelowTheLightest(t *testing.T) {
 		s := step()
 		spoil(&s)
 		_, err := frameOf(t, seen(t)).Continue(s)
-		var all units.FieldErrors
+		var all field.Errors
 		if !errors.As(err, &all) {
 			t.Fatalf("%s: %v", want, err)
 		}

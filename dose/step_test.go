@@ -13,6 +13,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 func frameOf(t testing.TB, r dose.Request) *dose.Frame {
@@ -132,7 +133,7 @@ func restrict(r *dose.Request, most units.Mass) {
 func TestContinueRefuses(t *testing.T) {
 	s := dose.Step{Load: -1, Last: -1, Count: 16, UpTo: 21, Sets: 0, Lowering: -1, Pausing: 11, Steps: 3}
 	_, err := frameOf(t, row(t)).Continue(s)
-	var all units.FieldErrors
+	var all field.Errors
 	if !errors.As(err, &all) {
 		t.Fatalf("%v", err)
 	}
@@ -168,11 +169,11 @@ func TestStepJSON(t *testing.T) {
 	s := step()
 	s.Steps = 2
 	var back dose.Step
-	if err := json.Unmarshal(units.Must(json.Marshal(s)), &back); err != nil || back != s {
+	if err := field.Decode(units.Must(json.Marshal(s)), &back, field.Strict); err != nil || back != s {
 		t.Errorf("%+v, %v", back, err)
 	}
 	for _, bad := range []string{`{"what":1}`, `{"sets":1,"sets":2}`} {
-		if json.Unmarshal([]byte(bad), &back) == nil {
+		if field.Decode([]byte(bad), &back, field.Strict) == nil {
 			t.Errorf("%s was read", bad)
 		}
 	}

@@ -22,12 +22,6 @@ type Unused struct {
 	Reason   evidence.Reason `json:"reason"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (u *Unused) UnmarshalJSON(data []byte) error {
-	type plain Unused
-	return units.DecodeJSON(data, (*plain)(u))
-}
-
 // aboutTwice is how many times a figure another one is from which on a slip is
 // likelier than strength: twice, for per hand and total, less 5 %; pounds for
 // kilograms make 2.2.

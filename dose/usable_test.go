@@ -18,6 +18,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // curlTest is a set of the seated hammer curl with its estimate, so many days
@@ -174,10 +175,10 @@ func TestUnusedIsSaid(t *testing.T) {
 	}
 	text := units.Must(json.Marshal(week.Unused[0]))
 	var back dose.Unused
-	if err := json.Unmarshal(text, &back); err != nil || !cmp.Equal(back, week.Unused[0]) {
+	if err := field.Decode(text, &back, field.Strict); err != nil || !cmp.Equal(back, week.Unused[0]) {
 		t.Errorf("%s: %v", text, err)
 	}
-	if err := json.Unmarshal([]byte(`{"exercize": "row"}`), &back); !errors.Is(err, units.ErrUnknown) {
+	if err := field.Decode([]byte(`{"exercize": "row"}`), &back, field.Strict); !errors.Is(err, field.ErrUnknown) {
 		t.Errorf("an unknown field: %v", err)
 	}
 }

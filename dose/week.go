@@ -13,6 +13,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // A WeekRequest is all that a week depends on.
@@ -52,12 +53,6 @@ type WeekRequest struct {
 	Catalogue exercise.Catalogue `json:"-"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (r *WeekRequest) UnmarshalJSON(data []byte) error {
-	type plain WeekRequest
-	return units.DecodeJSON(data, (*plain)(r))
-}
-
 // A Session is what is done on one day, in order.
 type Session struct {
 	Day     units.Day      `json:"day"`
@@ -86,12 +81,6 @@ type Week struct {
 	Retest   units.Day         `json:"retest"`           // test strength again by this day
 	Expires  units.Day         `json:"expires"`          // follow the plan no longer than this day
 	Reasons  []evidence.Reason `json:"reasons,omitempty"`
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (w *Week) UnmarshalJSON(data []byte) error {
-	type plain Week
-	return units.DecodeJSON(data, (*plain)(w))
 }
 
 // Dates returns the days that the week is held to.
@@ -125,7 +114,7 @@ var standardStart = []exercise.ID{
 // left out; either way it is listed with its reasons, as is one for which the
 // minutes do not suffice. Tests of strength and sets that say nothing of the day,
 // or are doubtful, are listed and not used ([WeekRequest.Usable]). The error is [ErrNotScreened], a [*ConstraintError]
-// where nothing at all can be dosed, and [units.FieldErrors] for bad fields.
+// where nothing at all can be dosed, and [field.Errors] for bad fields.
 func PlanWeek(r WeekRequest) (Week, error) {
 	week := Week{Task: r.Task}
 	if len(r.Exercises) == 0 {
@@ -168,14 +157,14 @@ func (p *planner) nothing() error {
 	if p.last != nil {
 		return p.last
 	}
-	return units.Field("/without", p.r.Without, "at least one exercise left to do", units.ErrConflict)
+	return field.New("/without", p.r.Without, "at least one exercise left to do", field.ErrConflict)
 }
 
 func (r WeekRequest) validate() error {
 	if !r.Screening.Screened() {
-		return &units.FieldError{Path: "/screening", Allowed: "the outcome of an assessment", Err: ErrNotScreened}
+		return &field.Error{Path: "/screening", Allowed: "the outcome of an assessment", Err: ErrNotScreened}
 	}
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("", checkDay(r.Day, r.Screening))
 	bad.Add("/seen", r.checkSeen())
 	for i, id := range r.Exercises {
@@ -195,11 +184,11 @@ func (r WeekRequest) validate() error {
 	bad.Add("/days", checkDays(r.Days))
 	for i, d := range r.Days {
 		if d < r.Day && d.Check() == nil {
-			bad.Add(path("/days", i), units.Field("", d, r.Day.String()+", the day decided on, or later", units.ErrConflict))
+			bad.Add(path("/days", i), field.Bad(d, r.Day.String()+", the day decided on, or later", field.ErrConflict))
 		}
 	}
 	if r.Minutes < 0 {
-		bad.Add("/minutes", units.Field("", r.Minutes, "0 or more minutes", units.ErrOutOfRange))
+		bad.Add("/minutes", field.Bad(r.Minutes, "0 or more minutes", field.ErrOutOfRange))
 	}
 	return bad.Err()
 }
@@ -215,5 +204,5 @@ func (p *planner) order() {
 func (w *Week) date(lapses units.Day) error {
 	d, err := w.Phase.dates(w.Sessions[0].Day, lapses)
 	w.Review, w.Retest, w.Expires = d.Review, d.Retest, d.Expires
-	return units.At("/days", err)
+	return field.At("/days", err)
 }

@@ -20,6 +20,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 func plus(n int) units.Day { return units.Must(firstDay.Plus(n)) }
@@ -271,14 +272,14 @@ func TestWeekErrors(t *testing.T) {
 		want  error
 	}{
 		{"not screened", func(r *dose.WeekRequest) { r.Screening = screening.Outcome{} }, "/screening", dose.ErrNotScreened},
-		{"no days", func(r *dose.WeekRequest) { r.Days = nil }, "/days", units.ErrMissing},
-		{"a day twice", func(r *dose.WeekRequest) { r.Days = []units.Day{firstDay, firstDay} }, "/days/1", units.ErrDuplicate},
-		{"no day", func(r *dose.WeekRequest) { r.Days = []units.Day{0} }, "/days/0", units.ErrMissing},
-		{"days too far apart", func(r *dose.WeekRequest) { r.Days = []units.Day{firstDay, plus(7)} }, "/days", units.ErrOutOfRange},
-		{"minutes below nought", func(r *dose.WeekRequest) { r.Minutes = -1 }, "/minutes", units.ErrOutOfRange},
-		{"unknown exercise", func(r *dose.WeekRequest) { r.Exercises = []exercise.ID{"goblet-squad"} }, "/exercises/0", units.ErrUnknown},
-		{"empty estimate", func(r *dose.WeekRequest) { r.Estimates = make([]onerm.Estimate, 1) }, "/estimates/0/one_rm", units.ErrOutOfRange},
-		{"no goal", func(r *dose.WeekRequest) { r.Goal = 0 }, "/goal", units.ErrMissing},
+		{"no days", func(r *dose.WeekRequest) { r.Days = nil }, "/days", field.ErrMissing},
+		{"a day twice", func(r *dose.WeekRequest) { r.Days = []units.Day{firstDay, firstDay} }, "/days/1", field.ErrDuplicate},
+		{"no day", func(r *dose.WeekRequest) { r.Days = []units.Day{0} }, "/days/0", field.ErrMissing},
+		{"days too far apart", func(r *dose.WeekRequest) { r.Days = []units.Day{firstDay, plus(7)} }, "/days", field.ErrOutOfRange},
+		{"minutes below nought", func(r *dose.WeekRequest) { r.Minutes = -1 }, "/minutes", field.ErrOutOfRange},
+		{"unknown exercise", func(r *dose.WeekRequest) { r.Exercises = []exercise.ID{"goblet-squad"} }, "/exercises/0", field.ErrUnknown},
+		{"empty estimate", func(r *dose.WeekRequest) { r.Estimates = make([]onerm.Estimate, 1) }, "/estimates/0/one_rm", field.ErrOutOfRange},
+		{"no goal", func(r *dose.WeekRequest) { r.Goal = 0 }, "/goal", field.ErrMissing},
 	}
 	for _, tt := range tests {
 		r := weekOf(0)
@@ -305,7 +306,7 @@ func TestWeekJSON(t *testing.T) {
 	w := firstWeek(t, weekOf(0, 2, 4))
 	first := units.Must(json.Marshal(w))
 	var back dose.Week
-	if err := json.Unmarshal(first, &back); err != nil {
+	if err := field.Decode(first, &back, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	if diff := cmp.Diff(string(first), string(units.Must(json.Marshal(back)))); diff != "" {

@@ -7,6 +7,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 const (
@@ -25,12 +26,6 @@ type PlannedSession struct {
 	Missed screening.Answer `json:"missed,omitzero"` // not known counts as missed
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (s *PlannedSession) UnmarshalJSON(data []byte) error {
-	type plain PlannedSession
-	return units.DecodeJSON(data, (*plain)(s))
-}
-
 // An AttendanceAnswer is what attendance says of the plan.
 type AttendanceAnswer struct {
 	// Advice is Raise where nothing stands against more from this side, Keep, or
@@ -40,12 +35,6 @@ type AttendanceAnswer struct {
 	Planned int               `json:"planned"` // sessions within it
 	Done    int               `json:"done"`    // those known to have been done
 	Reasons []evidence.Reason `json:"reasons"`
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (a *AttendanceAnswer) UnmarshalJSON(data []byte) error {
-	type plain AttendanceAnswer
-	return units.DecodeJSON(data, (*plain)(a))
 }
 
 // Attendance looks at the sessions planned in the last 28 days, today among
@@ -59,8 +48,8 @@ func (a *AttendanceAnswer) UnmarshalJSON(data []byte) error {
 // on sessions that did and stayed below the dose; it stands by itself, and
 // neither enters the other.
 //
-// Today or a day not given is an [units.ErrMissing], a day after today an
-// [units.ErrConflict], a day given twice an [units.ErrDuplicate].
+// Today or a day not given is an [field.ErrMissing], a day after today an
+// [field.ErrConflict], a day given twice an [field.ErrDuplicate].
 func Attendance(sessions []PlannedSession, today units.Day) (AttendanceAnswer, error) {
 	if err := checkSessions(sessions, today); err != nil {
 		return AttendanceAnswer{}, err
@@ -105,7 +94,7 @@ func nearlyAll(done, planned int) bool {
 }
 
 func checkSessions(sessions []PlannedSession, today units.Day) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/today", today.Check())
 	var days []units.Day
 	for i, s := range sessions {
@@ -114,7 +103,7 @@ func checkSessions(sessions []PlannedSession, today units.Day) error {
 		switch {
 		case err != nil:
 		case slices.Contains(days, s.Day):
-			err = units.Field("", s.Day, "each day once", units.ErrDuplicate)
+			err = field.Bad(s.Day, "each day once", field.ErrDuplicate)
 		case today.Check() == nil:
 			err = dayUpTo(s.Day, today)
 		}

@@ -12,6 +12,7 @@ import (
 	"example.org/posology/progression"
 	"example.org/posology/screening"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // attended are so many sessions on the days up to today, the first of them done.
@@ -81,7 +82,7 @@ func TestAttendanceRefuses(t *testing.T) {
 	if want := "/sessions/1/day /sessions/2/day /sessions/3/day /sessions/4/day /sessions/4/missed /sessions/5/day"; paths(err) != want {
 		t.Errorf("%v", err)
 	}
-	for _, is := range []error{units.ErrDuplicate, units.ErrConflict, units.ErrMissing, units.ErrOutOfRange} {
+	for _, is := range []error{field.ErrDuplicate, field.ErrConflict, field.ErrMissing, field.ErrOutOfRange} {
 		if !errors.Is(err, is) {
 			t.Errorf("not %v: %v", is, err)
 		}
@@ -121,15 +122,15 @@ func TestAttendanceMonotone(t *testing.T) {
 func TestAttendanceJSON(t *testing.T) {
 	list := attended(3, 2, learningDay)
 	var sessions []progression.PlannedSession
-	if err := json.Unmarshal(units.Must(json.Marshal(list)), &sessions); err != nil || !cmp.Equal(sessions, list) {
+	if err := field.Decode(units.Must(json.Marshal(list)), &sessions, field.Strict); err != nil || !cmp.Equal(sessions, list) {
 		t.Errorf("%v: %s", err, cmp.Diff(list, sessions))
 	}
 	a := attendanceOf(t, list)
 	var back progression.AttendanceAnswer
-	if err := json.Unmarshal(units.Must(json.Marshal(a)), &back); err != nil || !cmp.Equal(back, a) {
+	if err := field.Decode(units.Must(json.Marshal(a)), &back, field.Strict); err != nil || !cmp.Equal(back, a) {
 		t.Errorf("%v: %s", err, cmp.Diff(a, back))
 	}
-	if json.Unmarshal([]byte(`{"missing":1}`), &back) == nil || json.Unmarshal([]byte(`[{"missing":1}]`), &sessions) == nil {
+	if field.Decode([]byte(`{"missing":1}`), &back, field.Strict) == nil || field.Decode([]byte(`[{"missing":1}]`), &sessions, field.Strict) == nil {
 		t.Error("an unknown field was read")
 	}
 }

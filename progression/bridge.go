@@ -6,6 +6,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // cautious are the relations of which the more cautious answers each step.
@@ -69,7 +70,7 @@ func (n *next) wanted() float64 {
 func (n *next) lookAhead(each units.Mass) error {
 	jump, ok, err := NextJump(n.f.Table(), each, n.moved())
 	if err != nil {
-		return units.At("/body_mass", err)
+		return field.At("/body_mass", err)
 	}
 	n.jump, n.needed, n.again, n.vain = nil, math.Inf(1), false, false
 	if !ok {

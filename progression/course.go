@@ -8,6 +8,7 @@ import (
 	"example.org/posology/dose/onerm"
 	"example.org/posology/screening"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // A Course is one exercise of one person from visit to visit: all that
@@ -45,12 +46,6 @@ type Course struct {
 	Curve onerm.Relation `json:"-"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (c *Course) UnmarshalJSON(data []byte) error {
-	type plain Course
-	return units.DecodeJSON(data, (*plain)(c))
-}
-
 // A Policy is what a practitioner decides once for a course. The zero value is
 // this module's own.
 type Policy struct {
@@ -70,28 +65,22 @@ type Policy struct {
 	KeepExercise bool `json:"keep_exercise,omitzero"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (p *Policy) UnmarshalJSON(data []byte) error {
-	type plain Policy
-	return units.DecodeJSON(data, (*plain)(p))
-}
-
 // bridgeTop is where bridging by repetitions ends.
 const bridgeTop = 20
 
 // Validate returns every bad field of p at once.
 func (p Policy) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	switch p.Rule {
 	case RuleUnknown, RuleOverTarget, RuleTwoForTwo, RuleRepsThenLoad, RuleOMNIBelow8, RuleTopOfRange:
 	default:
-		bad.Add("/rule", units.Field("", p.Rule, "none, over-target, two-for-two, reps-then-load, omni-below-8 or top-of-range", units.ErrOutOfRange))
+		bad.Add("/rule", field.Bad(p.Rule, "none, over-target, two-for-two, reps-then-load, omni-below-8 or top-of-range", field.ErrOutOfRange))
 	}
 	if p.Pain != RuleUnknown && p.Pain != RulePainGate {
-		bad.Add("/pain", units.Field("", p.Pain, "none or pain-gate", units.ErrOutOfRange))
+		bad.Add("/pain", field.Bad(p.Pain, "none or pain-gate", field.ErrOutOfRange))
 	}
 	if p.MostReps < 0 || p.MostReps > bridgeTop {
-		bad.Add("/most_reps", units.Field("", p.MostReps, fmt.Sprintf("1 to %d repetitions, or 0 for the usual", bridgeTop), units.ErrOutOfRange))
+		bad.Add("/most_reps", field.Bad(p.MostReps, fmt.Sprintf("1 to %d repetitions, or 0 for the usual", bridgeTop), field.ErrOutOfRange))
 	}
 	return bad.Err()
 }
@@ -99,10 +88,10 @@ func (p Policy) Validate() error {
 // Validate returns every bad field of the log and of what stands beside it at
 // once; the request's own errors come from [dose.NewFrame].
 func (c Course) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/day", c.Day.Check())
 	if len(c.Log) == 0 {
-		bad.Add("/log", units.Field("", nil, "one visit or more; the first dose is that of dose.Prescribe", units.ErrMissing))
+		bad.Add("/log", field.Bad(nil, "one visit or more; the first dose is that of dose.Prescribe", field.ErrMissing))
 	}
 	before := units.Day(0)
 	for i := range c.Log {
@@ -117,13 +106,13 @@ func (c Course) Validate() error {
 		before = max(before, v.Day)
 	}
 	if c.Day.Check() == nil && c.Day < before {
-		bad.Add("/day", units.Field("", c.Day, "the day of the last visit or later", units.ErrConflict))
+		bad.Add("/day", field.Bad(c.Day, "the day of the last visit or later", field.ErrConflict))
 	}
 	if c.BodyMass < 0 {
-		bad.Add("/body_mass", units.Field("", c.BodyMass, "0 kg or more", units.ErrOutOfRange))
+		bad.Add("/body_mass", field.Bad(c.BodyMass, "0 kg or more", field.ErrOutOfRange))
 	}
 	if d := c.Request.Day; !d.IsZero() && d != c.Day {
-		bad.Add("/request/day", units.Field("", d, c.Day.String()+", the day of the course", units.ErrConflict))
+		bad.Add("/request/day", field.Bad(d, c.Day.String()+", the day of the course", field.ErrConflict))
 	}
 	bad.Add("/policy", c.Policy.Validate())
 	if c.Day.Check() == nil {
@@ -136,23 +125,23 @@ func (c Course) Validate() error {
 
 // checkWatched takes nobody, or somebody with a name on the day of the course.
 func (c *Course) checkWatched() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	w := c.Watched
 	if w == (dose.Observation{}) {
 		return nil
 	}
 	if w.Who == "" {
-		bad.Add("/who", units.Field("", nil, "who will watch", units.ErrMissing))
+		bad.Add("/who", field.Bad(nil, "who will watch", field.ErrMissing))
 	}
 	if w.Day != c.Day {
-		bad.Add("/day", units.Field("", w.Day, c.Day.String()+", the day of the course", units.ErrConflict))
+		bad.Add("/day", field.Bad(w.Day, c.Day.String()+", the day of the course", field.ErrConflict))
 	}
 	return bad.Err()
 }
 
 // checkDates takes days of the calendar, and what is not given.
 func checkDates(d dose.Dates) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/review", dayUpTo(d.Review, 0))
 	bad.Add("/retest", dayUpTo(d.Retest, 0))
 	bad.Add("/expires", dayUpTo(d.Expires, 0))
@@ -162,23 +151,23 @@ func checkDates(d dose.Dates) error {
 // checkVisit refuses a visit of another exercise, hold or side, without a day
 // or out of order, and a look at it from later on.
 func (c *Course) checkVisit(v *Visit, before units.Day) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/day", v.Day.Check())
 	if v.Day.Check() == nil && v.Day < before {
-		bad.Add("/day", units.Field("", v.Day, "the day of the visit before or later", units.ErrConflict))
+		bad.Add("/day", field.Bad(v.Day, "the day of the visit before or later", field.ErrConflict))
 	}
 	if v.Day.Check() == nil {
 		bad.Add("/observer/day", dayUpTo(v.Observer.Day, v.Day))
 	}
 	r := c.Request
 	if v.Plan.Exercise != r.Exercise.ID {
-		bad.Add("/plan/exercise", units.Field("", v.Plan.Exercise, string(r.Exercise.ID), units.ErrConflict))
+		bad.Add("/plan/exercise", field.Bad(v.Plan.Exercise, string(r.Exercise.ID), field.ErrConflict))
 	}
 	if v.Plan.Hold != r.Exercise.Hold {
-		bad.Add("/plan/hold", units.Field("", v.Plan.Hold, r.Exercise.Hold.String(), units.ErrConflict))
+		bad.Add("/plan/hold", field.Bad(v.Plan.Hold, r.Exercise.Hold.String(), field.ErrConflict))
 	}
 	if v.Plan.Side != r.Side {
-		bad.Add("/plan/side", units.Field("", v.Plan.Side, r.Side.String(), units.ErrConflict))
+		bad.Add("/plan/side", field.Bad(v.Plan.Side, r.Side.String(), field.ErrConflict))
 	}
 	return bad.Err()
 }

@@ -10,6 +10,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // latestVisits is how many visits in a row must neither have eased nor referred.
@@ -31,7 +32,7 @@ func (s PhaseState) look() (phaseLook, error) {
 		s.Plan = s.First
 	}
 	plan, err := s.Phase.Dates(s.Plan, s.ReviewBy)
-	return phaseLook{s, plan, phase.Review}, units.At("/plan", err)
+	return phaseLook{s, plan, phase.Review}, field.At("/plan", err)
 }
 
 // due says the dates of the plan, and which have come.

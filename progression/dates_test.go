@@ -14,13 +14,14 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // refused reports whether err has the conflict at the path.
 func refused(err error, path string) bool {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("", err)
-	return slices.ContainsFunc(bad, func(f *units.FieldError) bool { return f.Path == path && errors.Is(f, units.ErrConflict) })
+	return slices.ContainsFunc(bad, func(f *field.Error) bool { return f.Path == path && errors.Is(f, field.ErrConflict) })
 }
 
 // A slip in a date is an error, and never silences what happened: a visit with
@@ -132,13 +133,13 @@ func TestNextKeepsToThePlansDates(t *testing.T) {
 	}
 	c := rowCourse(t, 4, 4.25)
 	c.Plan.Review = -1
-	if _, err := progression.Next(c); !errors.Is(err, units.ErrOutOfRange) || !slices.Contains(pathsOf(err), "/plan/review") {
+	if _, err := progression.Next(c); !errors.Is(err, field.ErrOutOfRange) || !slices.Contains(pathsOf(err), "/plan/review") {
 		t.Errorf("%v", err)
 	}
 }
 
 func pathsOf(err error) []string {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("", err)
 	var list []string
 	for _, f := range bad {

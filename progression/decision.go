@@ -5,6 +5,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Action is what becomes of an exercise at the next visit.
@@ -21,7 +22,7 @@ const (
 	StopAndRefer                // nothing until somebody qualified has looked
 )
 
-var actions = units.NewVocabulary[Action]("action", "", "progress", "hold", "ease", "change variant", "stop the exercise", "stop and refer")
+var actions = field.NewVocabulary[Action]("action", "", "progress", "hold", "ease", "change variant", "stop the exercise", "stop and refer")
 
 // String returns the action's name, such as "change variant".
 func (a Action) String() string { return actions.Text(a) }
@@ -48,7 +49,7 @@ const (
 	HarderVariant                // a harder exercise, or a longer lever
 )
 
-var changes = units.NewVocabulary[Change]("change", "none", "sets", "finding the load", "load", "repetitions", "slower lowering", "longer pause", "an extra set", "harder variant")
+var changes = field.NewVocabulary[Change]("change", "none", "sets", "finding the load", "load", "repetitions", "slower lowering", "longer pause", "an extra set", "harder variant")
 
 // String returns the change's name, such as "slower lowering".
 func (c Change) String() string { return changes.Text(c) }
@@ -65,12 +66,6 @@ type Query struct {
 	Set    int             `json:"set"`   // place in the visit, from 0
 	Load   units.Mass      `json:"load"`  // per implement, as logged
 	Reason evidence.Reason `json:"reason"`
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (q *Query) UnmarshalJSON(data []byte) error {
-	type plain Query
-	return units.DecodeJSON(data, (*plain)(q))
 }
 
 // A Decision is what becomes of one exercise, with the dose of the next visit.
@@ -94,12 +89,6 @@ type Decision struct {
 	Gates   []GateAnswer      `json:"gates,omitempty"`
 	Queries []Query           `json:"queries,omitempty"`
 	Reasons []evidence.Reason `json:"reasons,omitempty"`
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (d *Decision) UnmarshalJSON(data []byte) error {
-	type plain Decision
-	return units.DecodeJSON(data, (*plain)(d))
 }
 
 func (d *Decision) because(why ...evidence.Reason) { d.Reasons = append(d.Reasons, why...) }

@@ -48,5 +48,5 @@
 //
 // # Errors
 //
-// Bad input is a [units.FieldError], all bad fields at once. Nothing panics.
+// Bad input is a [field.Error], all bad fields at once. Nothing panics.
 package progression

@@ -9,6 +9,7 @@ import (
 
 	"example.org/posology/progression"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // Cardiac stages, Robertson's ratings and the whole set of maps, as printed.
@@ -80,7 +81,7 @@ func TestGains(t *testing.T) {
 	_, two := progression.GainRate(list[0], list[3])
 	_, back := progression.GainRate(list[1], list[0])
 	_, nan := progression.GainRate(progression.GainRange{}, progression.GainRange{Weeks: 1, Mean: math.NaN()})
-	if !errors.Is(two, units.ErrConflict) || !errors.Is(back, units.ErrConflict) || !errors.Is(nan, units.ErrOutOfRange) {
+	if !errors.Is(two, field.ErrConflict) || !errors.Is(back, field.ErrConflict) || !errors.Is(nan, field.ErrOutOfRange) {
 		t.Errorf("%v, %v, %v", two, back, nan)
 	}
 	// Steele 2022: 50 to 60 % by the sixth year.
@@ -91,7 +92,7 @@ func TestGains(t *testing.T) {
 		t.Errorf("first week: %v, %v, %v", percent, rate, err)
 	}
 	_, _, err := progression.LogGain{Percent: math.Inf(1), Weeks: 1}.At(0.5)
-	if paths(err) != "/weeks /percent /at" || !errors.Is(err, units.ErrOutOfRange) {
+	if paths(err) != "/weeks /percent /at" || !errors.Is(err, field.ErrOutOfRange) {
 		t.Errorf("bad fields: %v", err)
 	}
 	if _, _, err := (progression.LogGain{Percent: 1, Weeks: math.NaN()}).At(math.Inf(1)); paths(err) != "/weeks /at" {

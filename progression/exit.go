@@ -2,7 +2,7 @@ package progression
 
 import (
 	"example.org/posology/dose"
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // Exit is where a phase of a programme may lead. The end of the programme is an
@@ -18,7 +18,7 @@ const (
 	ToDischarge             // from Maintain: the programme ends
 )
 
-var exits = units.NewVocabulary[Exit]("exit", "", "build", "power", "maintain", "discharge")
+var exits = field.NewVocabulary[Exit]("exit", "", "build", "power", "maintain", "discharge")
 
 // String returns "build", "power", "maintain" or "discharge", and "" for not given.
 func (e Exit) String() string { return exits.Text(e) }
@@ -60,7 +60,7 @@ const (
 	CriterionGoal                       // the client's own goal of the phase is reached
 )
 
-var criteria = units.NewVocabulary[Criterion]("criterion", "", "happened", "referral", "plan", "time", "sessions", "technique", "visits", "power", "goal")
+var criteria = field.NewVocabulary[Criterion]("criterion", "", "happened", "referral", "plan", "time", "sessions", "technique", "visits", "power", "goal")
 
 // String returns the criterion's name, such as "technique", and "" for not given.
 func (c Criterion) String() string { return criteria.Text(c) }
@@ -82,7 +82,7 @@ const (
 	NotKnown // not recorded, or not enough to tell from
 )
 
-var holdsTexts = units.NewVocabulary[Holds]("holds", "", "met", "not met", "not known")
+var holdsTexts = field.NewVocabulary[Holds]("holds", "", "met", "not met", "not known")
 
 // String returns "met", "not met" or "not known", and "" for not given.
 func (h Holds) String() string { return holdsTexts.Text(h) }

@@ -6,6 +6,7 @@ import (
 
 	"example.org/posology/progression"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // Whatever a course is read from, Next decides or says what is wrong, and a
@@ -18,7 +19,7 @@ func FuzzNext(f *testing.F) {
 	}
 	f.Fuzz(func(t *testing.T, data []byte) {
 		var c progression.Course
-		if json.Unmarshal(data, &c) != nil {
+		if field.Decode(data, &c, field.Strict) != nil {
 			return
 		}
 		d, err := progression.Next(c)
@@ -30,7 +31,7 @@ func FuzzNext(f *testing.F) {
 			t.Fatal(err)
 		}
 		var back progression.Decision
-		if err := json.Unmarshal(text, &back); err != nil {
+		if err := field.Decode(text, &back, field.Strict); err != nil {
 			t.Fatalf("%v\n%s", err, text)
 		}
 	})

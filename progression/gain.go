@@ -3,8 +3,8 @@ package progression
 import (
 	"math"
 
-	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // A MeanGain is a mean gain in strength of a meta-analysis.
@@ -55,14 +55,14 @@ func GainRanges() ([]GainRange, evidence.Reason) {
 
 // GainRate returns the mean gain in kg a week between two rows of one lift; a
 // zero from is the start. The second twelve weeks give half the first. Rows of
-// two lifts, or not in their order, are an [units.ErrConflict].
+// two lifts, or not in their order, are an [field.ErrConflict].
 func GainRate(from, to GainRange) (float64, error) {
 	if from.Lift != "" && from.Lift != to.Lift || to.Weeks <= from.Weeks {
-		return 0, units.Field("/to", to.Weeks, "a later week of the same lift", units.ErrConflict)
+		return 0, field.New("/to", to.Weeks, "a later week of the same lift", field.ErrConflict)
 	}
 	rate := (to.Mean - from.Mean) / float64(to.Weeks-from.Weeks)
 	if math.IsNaN(rate) || math.IsInf(rate, 0) {
-		return 0, units.Field("/to", to.Mean, "finite gains", units.ErrOutOfRange)
+		return 0, field.New("/to", to.Mean, "finite gains", field.ErrOutOfRange)
 	}
 	return rate, nil
 }
@@ -73,12 +73,6 @@ func GainRate(from, to GainRange) (float64, error) {
 type LogGain struct {
 	Percent float64 `json:"percent"` // gain, % of the strength at the start
 	Weeks   float64 `json:"weeks"`   // at which it was reached, above 1
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (g *LogGain) UnmarshalJSON(data []byte) error {
-	type plain LogGain
-	return units.DecodeJSON(data, (*plain)(g))
 }
 
 // FirstYear returns the gain half-way between the published 30 and 50 % of the
@@ -93,15 +87,15 @@ const (
 // At returns the gain in per cent at so many weeks, 1 or more, and its rate in
 // per cent a week there. It is a description of many people, no promise to one.
 func (g LogGain) At(weeks float64) (percent, rate float64, err error) {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if !(g.Weeks > 1) || math.IsInf(g.Weeks, 0) {
-		bad.Add("/weeks", units.Field("", g.Weeks, "above 1 week", units.ErrOutOfRange))
+		bad.Add("/weeks", field.Bad(g.Weeks, "above 1 week", field.ErrOutOfRange))
 	}
 	if !(math.Abs(g.Percent) <= mostPercent) {
-		bad.Add("/percent", units.Field("", g.Percent, "within 1000 %", units.ErrOutOfRange))
+		bad.Add("/percent", field.Bad(g.Percent, "within 1000 %", field.ErrOutOfRange))
 	}
 	if !(weeks >= 1) || math.IsInf(weeks, 0) {
-		bad.Add("/at", units.Field("", weeks, "1 week or more", units.ErrOutOfRange))
+		bad.Add("/at", field.Bad(weeks, "1 week or more", field.ErrOutOfRange))
 	}
 	if err := bad.Err(); err != nil {
 		return 0, 0, err

@@ -1,8 +1,8 @@
 package progression
 
 import (
-	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Gate is one of the things that must not stand against more load.
@@ -19,7 +19,7 @@ const (
 	GateReps                  // every set at the top of the planned range
 )
 
-var gates = units.NewVocabulary[Gate]("gate", "", "events", "pain", "range", "technique", "effort", "repetitions")
+var gates = field.NewVocabulary[Gate]("gate", "", "events", "pain", "range", "technique", "effort", "repetitions")
 
 // String returns the gate's name, such as "technique", and "" for not given.
 func (g Gate) String() string { return gates.Text(g) }
@@ -52,12 +52,6 @@ type GateReport struct {
 	Reasons []evidence.Reason `json:"reasons,omitempty"` // of the whole
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (r *GateReport) UnmarshalJSON(data []byte) error {
-	type plain GateReport
-	return units.DecodeJSON(data, (*plain)(r))
-}
-
 // Gates asks of a visit, in one order, whether anything stands against more
 // load: events, pain, range, technique, effort, repetitions. Any of them may
 // keep the load, ease it or send the person on; only all together raise it. What
@@ -69,7 +63,7 @@ func Gates(v Visit) (GateReport, error) {
 	}
 	events, err := v.events()
 	if err != nil {
-		return GateReport{}, units.At("/moment", err)
+		return GateReport{}, field.At("/moment", err)
 	}
 	r := GateReport{Gates: []GateAnswer{events, v.pain(), v.rangeOfMovement(), v.technique(), v.effort(), v.repetitions()}}
 	r.join()

@@ -19,6 +19,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 func score(v float64) *float64 { return &v }
@@ -269,7 +270,7 @@ func TestGatesRefuse(t *testing.T) {
 	bad.Moment.Pain = score(11)
 	bad.Pain.During = score(-1)
 	_, err := progression.Gates(bad)
-	var all units.FieldErrors
+	var all field.Errors
 	if !errors.As(err, &all) {
 		t.Fatalf("%v", err)
 	}
@@ -299,7 +300,7 @@ func TestGatesJSON(t *testing.T) {
 	r := gatesOf(t, v)
 	text := units.Must(json.Marshal(r))
 	var back progression.GateReport
-	if err := json.Unmarshal(text, &back); err != nil {
+	if err := field.Decode(text, &back, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	if diff := cmp.Diff(string(text), string(units.Must(json.Marshal(back)))); diff != "" {
@@ -307,14 +308,14 @@ func TestGatesJSON(t *testing.T) {
 	}
 	text = units.Must(json.Marshal(v))
 	var again progression.Visit
-	if err := json.Unmarshal(text, &again); err != nil {
+	if err := field.Decode(text, &again, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	if diff := cmp.Diff(string(units.Must(json.Marshal(r))), string(units.Must(json.Marshal(gatesOf(t, again))))); diff != "" {
 		t.Error(diff)
 	}
 	for _, text := range []string{`{"range":1}`, `{"plan":{},"plan":{}}`} {
-		if json.Unmarshal([]byte(text), &again) == nil || json.Unmarshal([]byte(text), &back) == nil {
+		if field.Decode([]byte(text), &again, field.Strict) == nil || field.Decode([]byte(text), &back, field.Strict) == nil {
 			t.Errorf("%s was read", text)
 		}
 	}

@@ -1,6 +1,9 @@
 package progression
 
-import "example.org/posology/units"
+import (
+	"example.org/posology/units"
+	"example.org/posology/units/field"
+)
 
 // dayUpTo takes a day that is not given, or one up to last, 0 for no end.
 func dayUpTo(day, last units.Day) error {
@@ -10,7 +13,7 @@ func dayUpTo(day, last units.Day) error {
 	case day.Check() != nil:
 		return day.Check()
 	case last > 0 && day > last:
-		return units.Field("", day, "today or before", units.ErrConflict)
+		return field.Bad(day, "today or before", field.ErrConflict)
 	}
 	return nil
 }

@@ -6,6 +6,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/screening"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // HappeningKind is what happened to a person or changed.
@@ -30,7 +31,7 @@ const (
 	OtherHappening
 )
 
-var happeningKinds = units.NewVocabulary[HappeningKind]("kind", "", "operation", "fracture", "heart attack", "stroke", "hospital stay", "fall", "new diagnosis",
+var happeningKinds = field.NewVocabulary[HappeningKind]("kind", "", "operation", "fracture", "heart attack", "stroke", "hospital stay", "fall", "new diagnosis",
 	"injury", "pain flare", "faint", "new symptom", "medicine changed", "other")
 
 // happeningCodes are screening's codes of the kinds that it knows as events.
@@ -75,23 +76,17 @@ type Happening struct {
 	Note     string           `json:"note,omitzero"` // for people to read
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (h *Happening) UnmarshalJSON(data []byte) error {
-	type plain Happening
-	return units.DecodeJSON(data, (*plain)(h))
-}
-
 // Validate returns every bad field of h at once: a kind that is not given, days
 // outside the calendar, a review before the day itself, and values that are none.
 func (h Happening) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/kind", h.Kind.Check())
 	bad.Add("/day", dayUpTo(h.Day, 0))
 	bad.Add("/unassessed", orNone(h.Unassessed))
 	bad.Add("/related", orNone(h.Related))
 	bad.Add("/reviewed/day", dayUpTo(h.Reviewed.Day, 0))
 	if h.Reviewed.Day > 0 && h.Reviewed.Day < h.Day {
-		bad.Add("/reviewed/day", units.Field("", h.Reviewed.Day, "the day of the happening or later", units.ErrConflict))
+		bad.Add("/reviewed/day", field.Bad(h.Reviewed.Day, "the day of the happening or later", field.ErrConflict))
 	}
 	return bad.Err()
 }
@@ -113,16 +108,10 @@ type Happenings struct {
 	List  []Happening `json:"list,omitempty"` // in any order
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (h *Happenings) UnmarshalJSON(data []byte) error {
-	type plain Happenings
-	return units.DecodeJSON(data, (*plain)(h))
-}
-
 // Validate returns every bad field of h at once: days outside the calendar and
 // what [Happening.Validate] finds.
 func (h Happenings) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/asked", dayUpTo(h.Asked, 0))
 	for i, one := range h.List {
 		bad.Add(fmt.Sprintf("/list/%d", i), one.Validate())
@@ -133,7 +122,7 @@ func (h Happenings) Validate() error {
 // checkDays refuses what lies after today, and what an assessment is said to
 // have heard of before it happened, besides what is bad by itself.
 func (h Happenings) checkDays(assessed, today units.Day) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("", h.Validate())
 	if len(bad) > 0 || today.Check() != nil {
 		return bad.Err()
@@ -144,7 +133,7 @@ func (h Happenings) checkDays(assessed, today units.Day) error {
 		bad.Add(path+"/day", dayUpTo(one.Day, today))
 		bad.Add(path+"/reviewed/day", dayUpTo(one.Reviewed.Day, today))
 		if one.Day > assessed && one.Unassessed == screening.No {
-			bad.Add(path+"/unassessed", units.Field("", one.Unassessed, "yes or unknown of a day after the assessment", units.ErrConflict))
+			bad.Add(path+"/unassessed", field.Bad(one.Unassessed, "yes or unknown of a day after the assessment", field.ErrConflict))
 		}
 	}
 	return bad.Err()

@@ -6,6 +6,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // A Phase is a phase of the return after covid-19.
@@ -48,12 +49,6 @@ type Recovery struct {
 	Heart       screening.Answer `json:"heart,omitzero"`   // there were signs from the heart
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (r *Recovery) UnmarshalJSON(data []byte) error {
-	type plain Recovery
-	return units.DecodeJSON(data, (*plain)(r))
-}
-
 // Resumption is whether training may be taken up again after an illness.
 type Resumption uint8
 
@@ -66,7 +61,7 @@ const (
 	AssessFirst                         // assessment by a clinician comes first
 )
 
-var resumptions = units.NewVocabulary[Resumption]("resumption", "", "in phase", "not yet", "ask first", "assess first")
+var resumptions = field.NewVocabulary[Resumption]("resumption", "", "in phase", "not yet", "ask first", "assess first")
 
 // String returns "in phase", "not yet", "ask first" or "assess first", and ""
 // for not given.
@@ -86,20 +81,14 @@ type RecoveryAnswer struct {
 	Reasons []evidence.Reason `json:"reasons"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (a *RecoveryAnswer) UnmarshalJSON(data []byte) error {
-	type plain RecoveryAnswer
-	return units.DecodeJSON(data, (*plain)(a))
-}
-
 // AfterCovid is the one published return after illness (Salman 2021): at least 7
 // days without symptoms, then phases of at least 7 days each, two weeks of them
 // at very low effort. A severe course, symptoms that last, or signs from the
 // heart are assessed first, and what is not known is asked first. No such numbers were
 // found for other illness, and none of load.
 //
-// Days below nought are an [units.ErrOutOfRange], a return that began before 7
-// days without symptoms had passed an [units.ErrConflict].
+// Days below nought are an [field.ErrOutOfRange], a return that began before 7
+// days without symptoms had passed an [field.ErrConflict].
 func AfterCovid(r Recovery) (RecoveryAnswer, error) {
 	if err := r.check(); err != nil {
 		return RecoveryAnswer{}, err
@@ -125,14 +114,14 @@ func because(code evidence.Code, fact evidence.FactID) []evidence.Reason {
 }
 
 func (r Recovery) check() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if r.SymptomFree < 0 {
-		bad.Add("/symptom_free", units.Field("", r.SymptomFree, "0 days or more", units.ErrOutOfRange))
+		bad.Add("/symptom_free", field.Bad(r.SymptomFree, "0 days or more", field.ErrOutOfRange))
 	}
 	if r.Since < 0 {
-		bad.Add("/since", units.Field("", r.Since, "0 days or more", units.ErrOutOfRange))
+		bad.Add("/since", field.Bad(r.Since, "0 days or more", field.ErrOutOfRange))
 	} else if r.Since > 0 && r.Since > r.SymptomFree-symptomFree {
-		bad.Add("/since", units.Field("", r.Since, fmt.Sprintf("at most the days without symptoms less %d", symptomFree), units.ErrConflict))
+		bad.Add("/since", field.Bad(r.Since, fmt.Sprintf("at most the days without symptoms less %d", symptomFree), field.ErrConflict))
 	}
 	return bad.Err()
 }

@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // guidance is the published size of a step up in load (ACSM 2002).
@@ -28,26 +29,20 @@ type Jump struct {
 	Reasons []evidence.Reason `json:"reasons,omitempty"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (j *Jump) UnmarshalJSON(data []byte) error {
-	type plain Jump
-	return units.DecodeJSON(data, (*plain)(j))
-}
-
 // NextJump returns the step up from the weight each in the kit's table, and
 // false at the top of the kit. moved is the part of the body that is lifted
 // with the weight, 0 if not given: a percentage of the dumbbell alone misleads
 // where the body does most of the work.
 func NextJump(t *equipment.Table, each, moved units.Mass) (Jump, bool, error) {
 	if moved < 0 {
-		return Jump{}, false, units.Field("/moved", moved, "0 kg or more", units.ErrOutOfRange)
+		return Jump{}, false, field.New("/moved", moved, "0 kg or more", field.ErrOutOfRange)
 	}
 	gap, ok := t.Next(each)
 	if !ok {
 		return Jump{}, false, nil
 	}
 	j, err := over(gap, moved)
-	return j, err == nil, units.At("/moved", err)
+	return j, err == nil, field.At("/moved", err)
 }
 
 // over returns the step over a gap in the kit.
@@ -84,12 +79,12 @@ func ofMoved(gap equipment.Gap, moved units.Mass) (units.Fraction, error) {
 // ladder; it inherits the form's error, which is large above about 12
 // repetitions. low is 1 or more, p above 0. The reason names the rule.
 func RepsBeforeJump(low int, p units.Fraction) (float64, evidence.Reason, error) {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if low < 1 {
-		bad.Add("/low", units.Field("", low, "1 repetition or more", units.ErrOutOfRange))
+		bad.Add("/low", field.Bad(low, "1 repetition or more", field.ErrOutOfRange))
 	}
 	if !(p > 0) || math.IsInf(float64(p), 0) {
-		bad.Add("/p", units.Field("", fmt.Sprint(float64(p)), "a finite fraction above 0", units.ErrOutOfRange))
+		bad.Add("/p", field.Bad(fmt.Sprint(float64(p)), "a finite fraction above 0", field.ErrOutOfRange))
 	}
 	if err := bad.Err(); err != nil {
 		return 0, evidence.Reason{}, err

@@ -14,6 +14,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // pairs compiles a kit with a pair of dumbbells of each mass.
@@ -67,16 +68,16 @@ func TestMovedMass(t *testing.T) {
 	}
 	first := units.Must(json.Marshal(jump))
 	var back progression.Jump
-	if err := json.Unmarshal(first, &back); err != nil || string(units.Must(json.Marshal(back))) != string(first) {
+	if err := field.Decode(first, &back, field.Strict); err != nil || string(units.Must(json.Marshal(back))) != string(first) {
 		t.Errorf("JSON: %v, %s", err, first)
 	}
 	if jump.External != 1 || math.Abs(float64(jump.Moved)-4.0/70) > 1e-12 {
 		t.Errorf("on the weight %v, on all that moves %v", jump.External, jump.Moved)
 	}
-	if _, _, err := progression.NextJump(table, 2*units.Kilogram, -1); !errors.Is(err, units.ErrOutOfRange) {
+	if _, _, err := progression.NextJump(table, 2*units.Kilogram, -1); !errors.Is(err, field.ErrOutOfRange) {
 		t.Errorf("body mass below nought: %v", err)
 	}
-	if _, _, err := progression.NextJump(table, 2*units.Kilogram, units.MaxMass); !errors.Is(err, units.ErrOverflow) {
+	if _, _, err := progression.NextJump(table, 2*units.Kilogram, units.MaxMass); !errors.Is(err, field.ErrOverflow) {
 		t.Errorf("body mass too large: %v", err)
 	}
 	if _, ok, err := progression.NextJump(table, 4*units.Kilogram, 0); ok || err != nil {
@@ -89,7 +90,7 @@ func TestRepsBeforeJump(t *testing.T) {
 		low int
 		p   units.Fraction
 	}{{0, 0.1}, {-1, 0.1}, {8, 0}, {8, -0.1}, {8, units.Fraction(math.NaN())}, {8, units.Fraction(math.Inf(1))}} {
-		if _, _, err := progression.RepsBeforeJump(bad.low, bad.p); !errors.Is(err, units.ErrOutOfRange) {
+		if _, _, err := progression.RepsBeforeJump(bad.low, bad.p); !errors.Is(err, field.ErrOutOfRange) {
 			t.Errorf("RepsBeforeJump(%d, %v): %v, want out of range", bad.low, float64(bad.p), err)
 		}
 	}

@@ -10,6 +10,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // missed returns the rung for the days since the last visit with any set, and whether it
@@ -26,9 +27,9 @@ func (n *next) missed() (Return, bool, error) {
 		return back, true, nil
 	}
 	back, err := ReturnAfter(days, n.c.Absence)
-	var bad units.FieldErrors
+	var bad field.Errors
 	if errors.As(err, &bad) {
-		return Return{}, false, units.Field("/absence", n.c.Absence, fmt.Sprintf("%s, since %d days have passed", bad[0].Allowed, days), bad[0].Err)
+		return Return{}, false, field.New("/absence", n.c.Absence, fmt.Sprintf("%s, since %d days have passed", bad[0].Allowed, days), bad[0].Err)
 	}
 	return back, true, err
 }
@@ -64,7 +65,7 @@ func (n *next) anew(s *dose.Step) error {
 func (n *next) reframe(r dose.Request) error {
 	f, err := dose.NewFrame(r)
 	if err != nil {
-		return units.At("/request", err)
+		return field.At("/request", err)
 	}
 	n.f, n.out = f, f.Outline()
 	return nil

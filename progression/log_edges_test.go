@@ -15,6 +15,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // recalled is a course in which 6 kg was done well nine days before the last of
@@ -273,7 +274,7 @@ func TestCourseBounds(t *testing.T) {
 		last(&c).Sets = slices.Clone(last(&c).Sets)
 		tt.spoil(&c)
 		_, err := progression.Next(c)
-		var all units.FieldErrors
+		var all field.Errors
 		if tt.path == "" {
 			if err != nil {
 				t.Errorf("%s: %v", name, err)
@@ -292,18 +293,18 @@ func TestNextJSONOfPolicyAndQueries(t *testing.T) {
 	c.Policy = progression.Policy{Rule: progression.RuleOverTarget, MostReps: 15, KeepExercise: true}
 	last(&c).Sets[0].Load = 5 * kilo
 	var again progression.Course
-	if err := json.Unmarshal(units.Must(json.Marshal(c)), &again); err != nil || again.Policy != c.Policy {
+	if err := field.Decode(units.Must(json.Marshal(c)), &again, field.Strict); err != nil || again.Policy != c.Policy {
 		t.Errorf("%+v, %v", again.Policy, err)
 	}
 	text := units.Must(json.Marshal(nextOf(t, c)))
 	var back progression.Decision
-	if err := json.Unmarshal(text, &back); err != nil || len(back.Queries) != 1 || string(units.Must(json.Marshal(back))) != string(text) {
+	if err := field.Decode(text, &back, field.Strict); err != nil || len(back.Queries) != 1 || string(units.Must(json.Marshal(back))) != string(text) {
 		t.Errorf("%+v, %v", back.Queries, err)
 	}
 	for _, bad := range []string{`{"most_reps":1,"most_reps":2}`, `{"set":1,"set":2}`, `{"what":1}`} {
 		var p progression.Policy
 		var q progression.Query
-		if json.Unmarshal([]byte(bad), &p) == nil || json.Unmarshal([]byte(bad), &q) == nil {
+		if field.Decode([]byte(bad), &p, field.Strict) == nil || field.Decode([]byte(bad), &q, field.Strict) == nil {
 			t.Errorf("%s was read", bad)
 		}
 	}

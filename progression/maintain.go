@@ -19,12 +19,6 @@ type Maintenance struct {
 	Fact  evidence.FactID  `json:"fact"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (m *Maintenance) UnmarshalJSON(data []byte) error {
-	type plain Maintenance
-	return units.DecodeJSON(data, (*plain)(m))
-}
-
 const (
 	youngDays  = 1  // sessions a week
 	youngSets  = 1  // of each exercise
@@ -53,12 +47,6 @@ type Discharge struct {
 	// ComeBack are the happenings after which the person comes back first.
 	ComeBack []HappeningKind   `json:"come_back"`
 	Reasons  []evidence.Reason `json:"reasons"` // of each, and the signs to stop at
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (d *Discharge) UnmarshalJSON(data []byte) error {
-	type plain Discharge
-	return units.DecodeJSON(data, (*plain)(d))
 }
 
 // TakeAlong returns what a person takes along at the end of a programme: the

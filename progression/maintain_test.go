@@ -13,6 +13,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Spiering 2021, from memory: the young one session a week and one set for up to
@@ -69,10 +70,10 @@ func TestTakeAlong(t *testing.T) {
 		}
 	}
 	var back progression.Discharge
-	if err := json.Unmarshal(units.Must(json.Marshal(d)), &back); err != nil || !reflect.DeepEqual(back, d) {
+	if err := field.Decode(units.Must(json.Marshal(d)), &back, field.Strict); err != nil || !reflect.DeepEqual(back, d) {
 		t.Errorf("%+v, %v, want %+v", back, err, d)
 	}
-	if json.Unmarshal([]byte(`{"phase":"discharge"}`), &back) == nil || json.Unmarshal([]byte(`{"months":1}`), &progression.Maintenance{}) == nil {
+	if field.Decode([]byte(`{"phase":"discharge"}`), &back, field.Strict) == nil || field.Decode([]byte(`{"months":1}`), &progression.Maintenance{}, field.Strict) == nil {
 		t.Error("an unknown field was read")
 	}
 }

@@ -7,6 +7,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // What the ladder does not answer.
@@ -45,12 +46,6 @@ type Return struct {
 	Reasons []evidence.Reason `json:"reasons"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (r *Return) UnmarshalJSON(data []byte) error {
-	type plain Return
-	return units.DecodeJSON(data, (*plain)(r))
-}
-
 // ReturnAfter returns the rung of the ladder for so many days since the last
 // session, 0 or more: up to 1 week nothing changes; up to 2 weeks 5 % less load
 // and three quarters of the sets; up to 4 weeks 10 % less and half the sets; up
@@ -58,17 +53,17 @@ func (r *Return) UnmarshalJSON(data []byte) error {
 // rung below them, so that one session a week is no absence.
 //
 // medical says whether the absence had a medical cause: [screening.Yes] is an
-// [ErrMedicalCause], not known an [units.ErrMissing].
+// [ErrMedicalCause], not known an [field.ErrMissing].
 func ReturnAfter(days int, medical screening.Answer) (Return, error) {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if days < 0 {
-		bad.Add("/days", units.Field("", days, "0 days or more", units.ErrOutOfRange))
+		bad.Add("/days", field.Bad(days, "0 days or more", field.ErrOutOfRange))
 	}
 	switch {
 	case medical == screening.Unknown:
-		bad.Add("/medical", units.Field("", nil, "yes or no", units.ErrMissing))
+		bad.Add("/medical", field.Bad(nil, "yes or no", field.ErrMissing))
 	case medical != screening.No:
-		bad.Add("/medical", units.Field("", medical, "no: the ladder is for absence without a medical cause", ErrMedicalCause))
+		bad.Add("/medical", field.Bad(medical, "no: the ladder is for absence without a medical cause", ErrMedicalCause))
 	}
 	if err := bad.Err(); err != nil {
 		return Return{}, err
@@ -90,7 +85,7 @@ func ReturnAfter(days int, medical screening.Answer) (Return, error) {
 // last load of 0 kg or more. With Anew it is an [ErrNoBaseline].
 func (r Return) Each(last units.Mass) (units.Mass, error) {
 	if last < 0 {
-		return 0, units.Field("/last", last, "0 kg or more", units.ErrOutOfRange)
+		return 0, field.New("/last", last, "0 kg or more", field.ErrOutOfRange)
 	}
 	if r.Load <= 0 {
 		return 0, ErrNoBaseline
@@ -103,7 +98,7 @@ func (r Return) Each(last units.Mass) (units.Mass, error) {
 func (r Return) Count(last int) (int, error) {
 	const most = 1000
 	if last < 1 || last > most {
-		return 0, units.Field("/last", last, fmt.Sprintf("1 to %d sets", most), units.ErrOutOfRange)
+		return 0, field.New("/last", last, fmt.Sprintf("1 to %d sets", most), field.ErrOutOfRange)
 	}
 	if r.Sets <= 0 {
 		return 0, ErrNoBaseline

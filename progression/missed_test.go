@@ -12,6 +12,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // The ladder at, just under and just over each end; every answer says that it
@@ -38,7 +39,7 @@ func TestReturnAfter(t *testing.T) {
 		is      error
 		paths   string
 	}{
-		{-1, screening.No, units.ErrOutOfRange, "/days"}, {10, screening.Unknown, units.ErrMissing, "/medical"},
+		{-1, screening.No, field.ErrOutOfRange, "/days"}, {10, screening.Unknown, field.ErrMissing, "/medical"},
 		{10, screening.Yes, progression.ErrMedicalCause, "/medical"}, {-1, 77, progression.ErrMedicalCause, "/days /medical"},
 	} {
 		if _, err := progression.ReturnAfter(bad.days, bad.medical); !errors.Is(err, bad.is) || paths(err) != bad.paths {
@@ -127,8 +128,8 @@ func TestAfterCovid(t *testing.T) {
 		is    error
 		paths string
 	}{
-		{progression.Recovery{SymptomFree: -1, Since: -1}, units.ErrOutOfRange, "/symptom_free /since"},
-		{progression.Recovery{SymptomFree: 10, Since: 4}, units.ErrConflict, "/since"},
+		{progression.Recovery{SymptomFree: -1, Since: -1}, field.ErrOutOfRange, "/symptom_free /since"},
+		{progression.Recovery{SymptomFree: 10, Since: 4}, field.ErrConflict, "/since"},
 	} {
 		if _, err := progression.AfterCovid(bad.r); !errors.Is(err, bad.is) || paths(err) != bad.paths {
 			t.Errorf("%+v: %v", bad.r, err)

@@ -9,6 +9,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Next decides what becomes of one exercise at the visit of c.Day.
@@ -36,7 +37,7 @@ import (
 // which somebody watched.
 //
 // The errors are those of [Course.Validate] and [dose.NewFrame], and an
-// [units.ErrMissing] at /absence where the last set lies more than a week back.
+// [field.ErrMissing] at /absence where the last set lies more than a week back.
 func Next(c Course) (Decision, error) { return decide(c, nothingWaits) }
 
 // A waiting is what of an exercise waits for others of the same visit.
@@ -65,7 +66,7 @@ func decide(c Course, waits waiting) (Decision, error) {
 		return n.barred(barred)
 	}
 	if err != nil {
-		return Decision{}, units.At("/request", err)
+		return Decision{}, field.At("/request", err)
 	}
 	if err := n.frame(f); err != nil {
 		return Decision{}, err

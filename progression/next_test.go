@@ -17,6 +17,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 const kilo = units.Kilogram
@@ -282,7 +283,7 @@ func TestNextRefuses(t *testing.T) {
 	v.Sets = nil
 	c.Log = append(c.Log, v)
 	_, err := progression.Next(c)
-	var all units.FieldErrors
+	var all field.Errors
 	if !errors.As(err, &all) {
 		t.Fatalf("%v", err)
 	}
@@ -313,7 +314,7 @@ func TestNextJSON(t *testing.T) {
 	c := rowCourse(t, 2, 4, 6)
 	d := nextOf(t, c)
 	var again progression.Course
-	if err := json.Unmarshal(units.Must(json.Marshal(c)), &again); err != nil {
+	if err := field.Decode(units.Must(json.Marshal(c)), &again, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	text := units.Must(json.Marshal(d))
@@ -321,14 +322,14 @@ func TestNextJSON(t *testing.T) {
 		t.Error(diff)
 	}
 	var back progression.Decision
-	if err := json.Unmarshal(text, &back); err != nil {
+	if err := field.Decode(text, &back, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	if diff := cmp.Diff(string(text), string(units.Must(json.Marshal(back)))); diff != "" {
 		t.Error(diff)
 	}
 	for _, bad := range []string{`{"action":"go"}`, `{"change":1,"change":2}`, `{"what":1}`} {
-		if json.Unmarshal([]byte(bad), &back) == nil || json.Unmarshal([]byte(bad), &again) == nil {
+		if field.Decode([]byte(bad), &back, field.Strict) == nil || field.Decode([]byte(bad), &again, field.Strict) == nil {
 			t.Errorf("%s was read", bad)
 		}
 	}

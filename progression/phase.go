@@ -8,6 +8,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // A PhaseState is what is known of a person in a phase of a programme. What is
@@ -40,27 +41,21 @@ type PhaseState struct {
 	Standing Standing         `json:"standing,omitzero"` // by [Happenings.Review]
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (s *PhaseState) UnmarshalJSON(data []byte) error {
-	type plain PhaseState
-	return units.DecodeJSON(data, (*plain)(s))
-}
-
 // Validate returns every bad field of s at once: a phase, first day or today
 // that is not given, days out of order, counts below nought, more sessions done
 // than planned, and values that are none.
 func (s PhaseState) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/phase", s.Phase.Check())
 	bad.Add("", s.checkDays())
 	if s.Planned < 0 {
-		bad.Add("/planned", units.Field("", s.Planned, "0 sessions or more", units.ErrOutOfRange))
+		bad.Add("/planned", field.Bad(s.Planned, "0 sessions or more", field.ErrOutOfRange))
 	}
 	switch {
 	case s.Done < 0:
-		bad.Add("/done", units.Field("", s.Done, "0 sessions or more", units.ErrOutOfRange))
+		bad.Add("/done", field.Bad(s.Done, "0 sessions or more", field.ErrOutOfRange))
 	case s.Done > s.Planned:
-		bad.Add("/done", units.Field("", s.Done, "at most the sessions planned", units.ErrConflict))
+		bad.Add("/done", field.Bad(s.Done, "at most the sessions planned", field.ErrConflict))
 	}
 	for i, a := range s.Visits {
 		bad.Add(fmt.Sprintf("/visits/%d", i), orNone(a))
@@ -73,15 +68,15 @@ func (s PhaseState) Validate() error {
 }
 
 func (s PhaseState) checkDays() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/first", s.First.Check())
 	bad.Add("/today", s.Today.Check())
 	if bad.Err() == nil && s.Today < s.First {
-		bad.Add("/today", units.Field("", s.Today, "the day of the first session or later", units.ErrConflict))
+		bad.Add("/today", field.Bad(s.Today, "the day of the first session or later", field.ErrConflict))
 	}
 	bad.Add("/plan", dayUpTo(s.Plan, s.Today))
 	if s.Plan > 0 && s.Plan < s.First {
-		bad.Add("/plan", units.Field("", s.Plan, "the first day of the phase or later", units.ErrConflict))
+		bad.Add("/plan", field.Bad(s.Plan, "the first day of the phase or later", field.ErrConflict))
 	}
 	bad.Add("/review_by", dayUpTo(s.ReviewBy, 0))
 	bad.Add("/technique/day", dayUpTo(s.Technique.Day, s.Today))
@@ -95,23 +90,11 @@ type CriterionAnswer struct {
 	Reasons   []evidence.Reason `json:"reasons"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (a *CriterionAnswer) UnmarshalJSON(data []byte) error {
-	type plain CriterionAnswer
-	return units.DecodeJSON(data, (*plain)(a))
-}
-
 // An ExitAnswer is whether a phase may be left through one exit.
 type ExitAnswer struct {
 	Exit     Exit              `json:"exit"`
 	May      bool              `json:"may,omitzero"` // every criterion is met
 	Criteria []CriterionAnswer `json:"criteria"`     // every one that the exit asks for, in order
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (a *ExitAnswer) UnmarshalJSON(data []byte) error {
-	type plain ExitAnswer
-	return units.DecodeJSON(data, (*plain)(a))
 }
 
 // A PhaseReport is where a phase may lead today. It moves nobody: person and
@@ -122,12 +105,6 @@ type PhaseReport struct {
 	Open    []Exit            `json:"open,omitempty"` // those through which it may be left; none: it goes on
 	Dates   dose.Dates        `json:"dates"`          // of the plan in force
 	Reasons []evidence.Reason `json:"reasons"`        // of the whole, and of dates that have come
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (r *PhaseReport) UnmarshalJSON(data []byte) error {
-	type plain PhaseReport
-	return units.DecodeJSON(data, (*plain)(r))
 }
 
 // PhaseExits says whether the phase may be left today and through which exit:

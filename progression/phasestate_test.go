@@ -10,6 +10,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/progression"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 func TestPhaseStateRefuses(t *testing.T) {
@@ -24,17 +25,17 @@ func TestPhaseStateRefuses(t *testing.T) {
 		is    error
 		paths string
 	}{
-		{func(s *progression.PhaseState) { *s = progression.PhaseState{} }, units.ErrMissing, "/phase /first /today"},
-		{func(s *progression.PhaseState) { s.Done = 9 }, units.ErrConflict, "/done"},
-		{func(s *progression.PhaseState) { s.Plan = learningDay - 1 }, units.ErrConflict, "/plan"},
-		{func(s *progression.PhaseState) { s.Plan = s.Today + 1 }, units.ErrConflict, "/plan"},
-		{func(s *progression.PhaseState) { s.Technique.Day = s.Today + 1 }, units.ErrConflict, "/technique/day"},
+		{func(s *progression.PhaseState) { *s = progression.PhaseState{} }, field.ErrMissing, "/phase /first /today"},
+		{func(s *progression.PhaseState) { s.Done = 9 }, field.ErrConflict, "/done"},
+		{func(s *progression.PhaseState) { s.Plan = learningDay - 1 }, field.ErrConflict, "/plan"},
+		{func(s *progression.PhaseState) { s.Plan = s.Today + 1 }, field.ErrConflict, "/plan"},
+		{func(s *progression.PhaseState) { s.Technique.Day = s.Today + 1 }, field.ErrConflict, "/technique/day"},
 		{func(s *progression.PhaseState) {
 			s.First, s.Today, s.Technique.Day = 3652050, 3652050, 0
-		}, units.ErrOutOfRange, "/first /first /first"},
+		}, field.ErrOutOfRange, "/first /first /first"},
 		{func(s *progression.PhaseState) {
 			s.First, s.Plan, s.Today, s.Technique.Day = 3652000, 3652010, 3652040, 0
-		}, units.ErrOutOfRange, "/plan/first"},
+		}, field.ErrOutOfRange, "/plan/first"},
 	} {
 		s := readyState(dose.Familiarise)
 		tt.spoil(&s)
@@ -48,16 +49,16 @@ func TestPhaseJSON(t *testing.T) {
 	s := readyState(dose.Build)
 	s.Visits[0], s.Plan, s.ReviewBy = 0, learningDay+1, learningDay+90
 	var again progression.PhaseState
-	if err := json.Unmarshal(units.Must(json.Marshal(s)), &again); err != nil || !cmp.Equal(again, s) {
+	if err := field.Decode(units.Must(json.Marshal(s)), &again, field.Strict); err != nil || !cmp.Equal(again, s) {
 		t.Errorf("%v: %s", err, cmp.Diff(s, again))
 	}
 	r := phaseOf(t, s)
 	var back progression.PhaseReport
-	if err := json.Unmarshal(units.Must(json.Marshal(r)), &back); err != nil || !cmp.Equal(back, r) {
+	if err := field.Decode(units.Must(json.Marshal(r)), &back, field.Strict); err != nil || !cmp.Equal(back, r) {
 		t.Errorf("%v: %s", err, cmp.Diff(r, back))
 	}
 	for _, into := range []any{&again, &back, &progression.ExitAnswer{}, &progression.CriterionAnswer{}} {
-		if json.Unmarshal([]byte(`{"stage":1}`), into) == nil {
+		if field.Decode([]byte(`{"stage":1}`), into, field.Strict) == nil {
 			t.Errorf("%T: an unknown field was read", into)
 		}
 	}

@@ -8,6 +8,7 @@ import (
 	"example.org/posology/progression"
 	"example.org/posology/screening"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // A set whose effort was not recorded hides no other that ended too near to failure.
@@ -88,7 +89,7 @@ func TestNextRefusesPlans(t *testing.T) {
 		c := rowCourse(t, 2, 4, 6)
 		spoil(&last(&c).Plan)
 		_, err := progression.Next(c)
-		var bad units.FieldErrors
+		var bad field.Errors
 		if !errors.As(err, &bad) || bad[0].Path != path {
 			t.Errorf("%s: %v", path, err)
 		}

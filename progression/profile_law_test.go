@@ -10,6 +10,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/progression"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // The law through screening, the day's check and Next: of one exercise, one thing
@@ -43,10 +44,10 @@ func neverMore(t *testing.T, prepare func(*rapid.T, *client), spoil func(*rapid.
 		}
 		was, errBefore := before.next()
 		is, errAfter := after.next()
-		if errors.Is(errBefore, units.ErrConflict) || errors.Is(errAfter, units.ErrConflict) {
+		if errors.Is(errBefore, field.ErrConflict) || errors.Is(errAfter, field.ErrConflict) {
 			return // a test that says nothing any more is refused, and nothing dosed
 		}
-		if errBefore != nil || errAfter != nil && !errors.Is(errAfter, units.ErrMissing) {
+		if errBefore != nil || errAfter != nil && !errors.Is(errAfter, field.ErrMissing) {
 			t.Fatalf("%s: %v, %v", how, errBefore, errAfter)
 		}
 		if errAfter != nil {

@@ -13,6 +13,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // What Next promises of every decision, whoever the person: no error but for days
@@ -32,7 +33,7 @@ func TestNextPromises(t *testing.T) {
 			t.Fatalf("screening: %v", err)
 		}
 		d, err := progression.Next(c)
-		if errors.Is(err, units.ErrConflict) {
+		if errors.Is(err, field.ErrConflict) {
 			return // a test that says nothing any more is refused
 		}
 		if err != nil {
@@ -190,7 +191,7 @@ func fickle(t *rapid.T, c progression.Course, d progression.Decision) []string {
 	data, err := json.Marshal(c)
 	var back progression.Course
 	if err == nil {
-		err = json.Unmarshal(data, &back)
+		err = field.Decode(data, &back, field.Strict)
 	}
 	if err != nil {
 		return append(list, "JSON: "+err.Error())

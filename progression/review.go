@@ -6,6 +6,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Standing says whether a plan still stands after what happened.
@@ -20,7 +21,7 @@ const (
 	PlanEnded                       // it ends with clearances and estimates: assess anew
 )
 
-var standings = units.NewVocabulary[Standing]("standing", "", "stands", "ask first", "review first", "ended")
+var standings = field.NewVocabulary[Standing]("standing", "", "stands", "ask first", "review first", "ended")
 
 // String returns "stands", "ask first", "review first" or "ended", and "" for
 // not given.
@@ -40,12 +41,6 @@ type HappeningAnswer struct {
 	Reasons  []evidence.Reason `json:"reasons"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (a *HappeningAnswer) UnmarshalJSON(data []byte) error {
-	type plain HappeningAnswer
-	return units.DecodeJSON(data, (*plain)(a))
-}
-
 // A HappeningReport is what follows from all of them. It screens nobody: red
 // flags, symptoms and readings of the day are for [screening.Today].
 type HappeningReport struct {
@@ -56,12 +51,6 @@ type HappeningReport struct {
 	Ended      []screening.Code  `json:"ended,omitempty"`      // the events that ended the plan
 	Happenings []HappeningAnswer `json:"happenings,omitempty"` // one for each, in the order given
 	Reasons    []evidence.Reason `json:"reasons"`
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (r *HappeningReport) UnmarshalJSON(data []byte) error {
-	type plain HappeningReport
-	return units.DecodeJSON(data, (*plain)(r))
 }
 
 // Review says what happened since the day of the last assessment, o.Day, and
@@ -75,12 +64,12 @@ func (r *HappeningReport) UnmarshalJSON(data []byte) error {
 // today is asked first. That other kinds ask for a review is this module's
 // design; the list of events is screening's.
 //
-// The errors are those of [Happenings.Validate], an [units.ErrMissing] for an
+// The errors are those of [Happenings.Validate], an [field.ErrMissing] for an
 // outcome that came from no assessment or today not given, and an
-// [units.ErrConflict] for days after today, for what an assessment is said to
+// [field.ErrConflict] for days after today, for what an assessment is said to
 // have heard of before its day, and for a waiver of screening.
 func (h Happenings) Review(o screening.Outcome, today units.Day) (HappeningReport, error) {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/happenings", h.checkDays(o.Day, today))
 	bad.Add("/screening", checkAssessed(o, today))
 	bad.Add("/today", today.Check())
@@ -161,13 +150,13 @@ func (h Happening) since(assessed units.Day) bool {
 func checkAssessed(o screening.Outcome, today units.Day) error {
 	switch {
 	case o.Waived != "":
-		return units.Field("/waived", o.Waived, "an outcome of an assessment: a waiver is for no person", units.ErrConflict)
+		return field.New("/waived", o.Waived, "an outcome of an assessment: a waiver is for no person", field.ErrConflict)
 	case !o.Screened():
-		return units.Field("", nil, "the outcome of an assessment", units.ErrMissing)
+		return field.Bad(nil, "the outcome of an assessment", field.ErrMissing)
 	case o.Day.Check() != nil:
-		return units.At("/day", o.Day.Check())
+		return field.At("/day", o.Day.Check())
 	case today.Check() == nil && o.Day > today:
-		return units.Field("/day", o.Day, "today or before", units.ErrConflict)
+		return field.New("/day", o.Day, "today or before", field.ErrConflict)
 	}
 	return nil
 }

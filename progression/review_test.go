@@ -14,6 +14,7 @@ import (
 	"example.org/posology/progression"
 	"example.org/posology/screening"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // assessedThen is an invented assessment of the first day.
@@ -165,11 +166,11 @@ func TestHappeningsRefuse(t *testing.T) {
 	o := assessedThen
 	o.Day = reviewDay + 1
 	_, err = late.Review(o, reviewDay)
-	if want := "/happenings/asked /happenings/list/0/day /happenings/list/1/reviewed/day /screening/day"; paths(err) != want || !errors.Is(err, units.ErrConflict) {
+	if want := "/happenings/asked /happenings/list/0/day /happenings/list/1/reviewed/day /screening/day"; paths(err) != want || !errors.Is(err, field.ErrConflict) {
 		t.Errorf("%v", err)
 	}
 	before := toldToday(progression.Happening{Kind: progression.Faint, Day: learningDay + 1, Unassessed: screening.No})
-	if _, err := before.Review(assessedThen, reviewDay); paths(err) != "/happenings/list/0/unassessed" || !errors.Is(err, units.ErrConflict) {
+	if _, err := before.Review(assessedThen, reviewDay); paths(err) != "/happenings/list/0/unassessed" || !errors.Is(err, field.ErrConflict) {
 		t.Errorf("told before it happened: %v", err)
 	}
 	if _, err := toldToday().Review(screening.Waived("an analysis"), reviewDay); paths(err) != "/screening/waived" {
@@ -259,16 +260,16 @@ func TestHappeningsJSON(t *testing.T) {
 	h := toldToday(progression.Happening{Kind: progression.PainFlare, Day: learningDay, Unassessed: screening.Yes, Related: screening.Yes,
 		Reviewed: dose.Observation{Who: "a colleague", Day: reviewDay}, Note: "after gardening"}, progression.Happening{Kind: progression.Stroke})
 	var again progression.Happenings
-	if err := json.Unmarshal(units.Must(json.Marshal(h)), &again); err != nil || !cmp.Equal(again, h) {
+	if err := field.Decode(units.Must(json.Marshal(h)), &again, field.Strict); err != nil || !cmp.Equal(again, h) {
 		t.Errorf("%v: %s", err, cmp.Diff(h, again))
 	}
 	r := reviewOf(t, h, assessedThen)
 	var back progression.HappeningReport
-	if err := json.Unmarshal(units.Must(json.Marshal(r)), &back); err != nil || !cmp.Equal(back, r) {
+	if err := field.Decode(units.Must(json.Marshal(r)), &back, field.Strict); err != nil || !cmp.Equal(back, r) {
 		t.Errorf("%v: %s", err, cmp.Diff(r, back))
 	}
 	for _, into := range []any{&again, &back, &progression.Happening{}, &progression.HappeningAnswer{}} {
-		if json.Unmarshal([]byte(`{"when":1}`), into) == nil {
+		if field.Decode([]byte(`{"when":1}`), into, field.Strict) == nil {
 			t.Errorf("%T: an unknown field was read", into)
 		}
 	}

@@ -3,6 +3,7 @@ package progression
 import (
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Advice is what a rule says of the load. The order is that of caution.
@@ -17,7 +18,7 @@ const (
 	Refer                       // outside the rule: somebody else decides first
 )
 
-var advices = units.NewVocabulary[Advice]("advice", "", "raise", "keep", "ease", "refer")
+var advices = field.NewVocabulary[Advice]("advice", "", "raise", "keep", "ease", "refer")
 
 // String returns "raise", "keep", "ease" or "refer", and "" for not given.
 func (a Advice) String() string { return advices.Text(a) }
@@ -51,7 +52,7 @@ const (
 	RuleSetToSetPercent             // 2 % for half a point off the target (from memory)
 )
 
-var rules = units.NewVocabulary[Rule]("rule", "", "over-target", "two-for-two", "reps-then-load", "small-steps", "bench-steps", "triceps-steps",
+var rules = field.NewVocabulary[Rule]("rule", "", "over-target", "two-for-two", "reps-then-load", "small-steps", "bench-steps", "triceps-steps",
 	"omni-below-8", "top-of-range", "simplify", "pain-gate", "pain-composite", "set-to-set-kg", "set-to-set-percent")
 
 // String returns the rule's code, such as "two-for-two", and "" for not given.
@@ -73,12 +74,6 @@ type RuleAnswer struct {
 	Reasons []evidence.Reason       `json:"reasons,omitempty"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (a *RuleAnswer) UnmarshalJSON(data []byte) error {
-	type plain RuleAnswer
-	return units.DecodeJSON(data, (*plain)(a))
-}
-
 // answer returns Raise or Keep with a reason that names rule and answer.
 func answer(r Rule, raise bool, facts ...evidence.FactID) RuleAnswer {
 	a := RuleAnswer{Rule: r, Advice: Keep}
@@ -95,21 +90,21 @@ func (a RuleAnswer) because(facts ...evidence.FactID) RuleAnswer {
 
 func checkReps(reps int) error {
 	if reps < 0 {
-		return units.Field("", reps, "0 repetitions or more", units.ErrOutOfRange)
+		return field.Bad(reps, "0 repetitions or more", field.ErrOutOfRange)
 	}
 	return nil
 }
 
 func checkGoal(reps int) error {
 	if reps < 1 {
-		return units.Field("", reps, "1 repetition or more", units.ErrOutOfRange)
+		return field.Bad(reps, "1 repetition or more", field.ErrOutOfRange)
 	}
 	return nil
 }
 
 func checkLoad(each units.Mass) error {
 	if each <= 0 {
-		return units.Field("", each, "a mass above 0 kg", units.ErrOutOfRange)
+		return field.Bad(each, "a mass above 0 kg", field.ErrOutOfRange)
 	}
 	return nil
 }

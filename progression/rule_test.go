@@ -16,12 +16,13 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // paths lists where the bad fields of err are.
 func paths(err error) string {
-	var many units.FieldErrors
-	var one *units.FieldError
+	var many field.Errors
+	var one *field.Error
 	var all []string
 	switch {
 	case errors.As(err, &many):
@@ -152,24 +153,24 @@ func TestRulesRefuse(t *testing.T) {
 		paths string
 		is    error
 	}{
-		"over target":     {second(progression.OverTarget(0, 0, -1)), "/each /target /done", units.ErrOutOfRange},
-		"too heavy":       {second(progression.OverTarget(most, 1, 2)), "/each", units.ErrOverflow},
-		"2 % too heavy":   {second(progression.OverTarget(most-most/20, 1, 2)), "/each", units.ErrOverflow},
-		"two for two":     {second(progression.TwoForTwo(0, []int{1, -1})), "/goal /last_sets/1", units.ErrOutOfRange},
-		"no range":        {second(progression.RepsThenLoad(-1, units.AtLeast(8), -1)), "/each /reps /done", units.ErrOutOfRange},
-		"range from 0":    {second(progression.RepsThenLoad(kg(1), units.Must(units.Between(0, 8)), 1)), "/reps", units.ErrOutOfRange},
-		"1.1 kg too much": {second(progression.RepsThenLoad(most, units.Exactly(8), 1)), "/each", units.ErrOverflow},
-		"no rating":       {second(progression.OMNIBelow8(units.Effort{})), "/effort", units.ErrMissing},
-		"another scale":   {second(progression.OMNIBelow8(units.Must(units.RPE(7)))), "/effort", units.ErrOutOfRange},
-		"top of range":    {second(progression.TopOfRange([]int{-1})), "/sets/0", units.ErrOutOfRange},
-		"simplify":        {second(progression.Simplify(-1)), "/sessions", units.ErrOutOfRange},
-		"step":            {second(progression.StepFor(0, 0, units.G)), "/training /pattern /unit", units.ErrMissing},
-		"pattern":         {second(progression.StepFor(body.Novice, 200, units.KG)), "/pattern", units.ErrOutOfRange},
-		"trial step":      {second(progression.TrialStep(progression.RuleTwoForTwo, 0, -1)), "/rule /each /done", units.ErrOutOfRange},
-		"trial too heavy": {second(progression.TrialStep(progression.RuleSmallSteps, most, 9)), "/each", units.ErrOverflow},
-		"pain":            {second(progression.PainGate(nan, screening.No, screening.No)), "/pain", units.ErrOutOfRange},
-		"less pain":       {second(progression.PainGate(-0.1, screening.No, screening.No)), "/pain", units.ErrOutOfRange},
-		"pains":           {second(progression.PainComposite(screening.Pain{Usual: &nan, During: &high, After: &nan, NextMorning: &high}, 0, 0)), "/pain/usual /pain/during /pain/after /pain/next_morning", units.ErrOutOfRange},
+		"over target":     {second(progression.OverTarget(0, 0, -1)), "/each /target /done", field.ErrOutOfRange},
+		"too heavy":       {second(progression.OverTarget(most, 1, 2)), "/each", field.ErrOverflow},
+		"2 % too heavy":   {second(progression.OverTarget(most-most/20, 1, 2)), "/each", field.ErrOverflow},
+		"two for two":     {second(progression.TwoForTwo(0, []int{1, -1})), "/goal /last_sets/1", field.ErrOutOfRange},
+		"no range":        {second(progression.RepsThenLoad(-1, units.AtLeast(8), -1)), "/each /reps /done", field.ErrOutOfRange},
+		"range from 0":    {second(progression.RepsThenLoad(kg(1), units.Must(units.Between(0, 8)), 1)), "/reps", field.ErrOutOfRange},
+		"1.1 kg too much": {second(progression.RepsThenLoad(most, units.Exactly(8), 1)), "/each", field.ErrOverflow},
+		"no rating":       {second(progression.OMNIBelow8(units.Effort{})), "/effort", field.ErrMissing},
+		"another scale":   {second(progression.OMNIBelow8(units.Must(units.RPE(7)))), "/effort", field.ErrOutOfRange},
+		"top of range":    {second(progression.TopOfRange([]int{-1})), "/sets/0", field.ErrOutOfRange},
+		"simplify":        {second(progression.Simplify(-1)), "/sessions", field.ErrOutOfRange},
+		"step":            {second(progression.StepFor(0, 0, units.G)), "/training /pattern /unit", field.ErrMissing},
+		"pattern":         {second(progression.StepFor(body.Novice, 200, units.KG)), "/pattern", field.ErrOutOfRange},
+		"trial step":      {second(progression.TrialStep(progression.RuleTwoForTwo, 0, -1)), "/rule /each /done", field.ErrOutOfRange},
+		"trial too heavy": {second(progression.TrialStep(progression.RuleSmallSteps, most, 9)), "/each", field.ErrOverflow},
+		"pain":            {second(progression.PainGate(nan, screening.No, screening.No)), "/pain", field.ErrOutOfRange},
+		"less pain":       {second(progression.PainGate(-0.1, screening.No, screening.No)), "/pain", field.ErrOutOfRange},
+		"pains":           {second(progression.PainComposite(screening.Pain{Usual: &nan, During: &high, After: &nan, NextMorning: &high}, 0, 0)), "/pain/usual /pain/during /pain/after /pain/next_morning", field.ErrOutOfRange},
 	} {
 		if !errors.Is(tt.err, tt.is) || paths(tt.err) != tt.paths {
 			t.Errorf("%s: %v at %q, want %v at %q", name, tt.err, paths(tt.err), tt.is, tt.paths)
@@ -277,10 +278,10 @@ func TestVocabularies(t *testing.T) {
 		}
 		seen = append(seen, r.String())
 	}
-	if _, err := (progression.Refer + 1).MarshalText(); !errors.Is(err, units.ErrOutOfRange) {
+	if _, err := (progression.Refer + 1).MarshalText(); !errors.Is(err, field.ErrOutOfRange) {
 		t.Errorf("after the last advice: %v", err)
 	}
-	if _, err := (progression.RuleSetToSetPercent + 1).MarshalText(); !errors.Is(err, units.ErrOutOfRange) {
+	if _, err := (progression.RuleSetToSetPercent + 1).MarshalText(); !errors.Is(err, field.ErrOutOfRange) {
 		t.Errorf("after the last rule: %v", err)
 	}
 }
@@ -291,13 +292,13 @@ func comesBack[T any](t *testing.T, v T) {
 	t.Helper()
 	first := units.Must(json.Marshal(v))
 	var back T
-	if err := json.Unmarshal(first, &back); err != nil {
+	if err := field.Decode(first, &back, field.Strict); err != nil {
 		t.Errorf("%T: %v", v, err)
 	}
 	if again := units.Must(json.Marshal(back)); string(again) != string(first) {
 		t.Errorf("%T: %s came back as %s", v, first, again)
 	}
-	if err := json.Unmarshal([]byte(`{"surprise":1}`), &back); !errors.Is(err, units.ErrUnknown) {
+	if err := field.Decode([]byte(`{"surprise":1}`), &back, field.Strict); !errors.Is(err, field.ErrUnknown) {
 		t.Errorf("%T: an unknown field gives %v", v, err)
 	}
 }

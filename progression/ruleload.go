@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // Numbers of the rules on repetitions, effort and load; the facts print them.
@@ -29,7 +30,7 @@ const traditionalStep = units.Kilogram * 11 / 10
 // each is the present load per implement, above 0; target is 1 or more, done 0
 // or more.
 func OverTarget(each units.Mass, target, done int) (RuleAnswer, error) {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/each", checkLoad(each))
 	bad.Add("/target", checkGoal(target))
 	bad.Add("/done", checkReps(done))
@@ -44,11 +45,11 @@ func OverTarget(each units.Mass, target, done int) (RuleAnswer, error) {
 	most, _ := guidance.Max()
 	low, err := plus(each, least)
 	if err != nil {
-		return RuleAnswer{}, units.At("/each", err)
+		return RuleAnswer{}, field.At("/each", err)
 	}
 	high, err := plus(each, most)
 	if err != nil {
-		return RuleAnswer{}, units.At("/each", err)
+		return RuleAnswer{}, field.At("/each", err)
 	}
 	a.Load, err = units.Between(low, high)
 	return a, err
@@ -70,7 +71,7 @@ func plus(m units.Mass, share units.Fraction) (units.Mass, error) {
 // first; the latest two count, and fewer than two keep the load. The rule names
 // no step; [StepFor] does.
 func TwoForTwo(goal int, lastSets []int) (RuleAnswer, error) {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/goal", checkGoal(goal))
 	running := 0
 	for i, reps := range lastSets {
@@ -93,10 +94,10 @@ func TwoForTwo(goal int, lastSets []int) (RuleAnswer, error) {
 func RepsThenLoad(each units.Mass, reps units.Range[int], done int) (RuleAnswer, error) {
 	low, hasLow := reps.Min()
 	high, hasHigh := reps.Max()
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/each", checkLoad(each))
 	if !hasLow || !hasHigh || low < 1 {
-		bad.Add("/reps", units.Field("", reps, "a range with both ends, from 1 repetition", units.ErrOutOfRange))
+		bad.Add("/reps", field.Bad(reps, "a range with both ends, from 1 repetition", field.ErrOutOfRange))
 	}
 	bad.Add("/done", checkReps(done))
 	next, err := each.Add(traditionalStep)
@@ -115,23 +116,23 @@ func RepsThenLoad(each units.Mass, reps units.Range[int], done int) (RuleAnswer,
 
 // OMNIBelow8 is the rule that older adults bore best and liked most (Buskard
 // 2019): raise the load when the effort is rated below 8 of 10 on the OMNI
-// scale. Another scale is an [units.ErrOutOfRange], no rating an
-// [units.ErrMissing]. The rule names no step.
+// scale. Another scale is an [field.ErrOutOfRange], no rating an
+// [field.ErrMissing]. The rule names no step.
 func OMNIBelow8(e units.Effort) (RuleAnswer, error) {
 	switch e.Scale() {
 	case units.ScaleUnknown:
-		return RuleAnswer{}, units.Field("/effort", nil, "a rating on the scale omni", units.ErrMissing)
+		return RuleAnswer{}, field.New("/effort", nil, "a rating on the scale omni", field.ErrMissing)
 	case units.ScaleOMNI:
 		return answer(RuleOMNIBelow8, e.Value() < omniRaise, factOMNI, factFourWays), nil
 	}
-	return RuleAnswer{}, units.Field("/effort", e, "a rating on the scale omni", units.ErrOutOfRange)
+	return RuleAnswer{}, field.New("/effort", e, "a rating on the scale omni", field.ErrOutOfRange)
 }
 
 // TopOfRange is the rule of a trial with older adults (Gearhart 2009): once
 // three sets of 12 are reached take the load that allows only 8, which is to be
 // found. sets are the repetitions of each set of the session.
 func TopOfRange(sets []int) (RuleAnswer, error) {
-	var bad units.FieldErrors
+	var bad field.Errors
 	reached := 0
 	for i, reps := range sets {
 		bad.Add(fmt.Sprintf("/sets/%d", i), checkReps(reps))
@@ -155,7 +156,7 @@ func TopOfRange(sets []int) (RuleAnswer, error) {
 // dose is passed again and again, and keeps weeks 1 and 2 for learning.
 func Simplify(sessions int) (RuleAnswer, error) {
 	if sessions < 0 {
-		return RuleAnswer{}, units.Field("/sessions", sessions, "0 sessions or more", units.ErrOutOfRange)
+		return RuleAnswer{}, field.New("/sessions", sessions, "0 sessions or more", field.ErrOutOfRange)
 	}
 	a := RuleAnswer{Rule: RuleSimplify, Advice: Keep}
 	if sessions >= simplifyAfter {

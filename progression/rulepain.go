@@ -2,8 +2,8 @@ package progression
 
 import (
 	"example.org/posology/screening"
-	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // perryLimit is the score, of 10, below which pain lets the load rise.
@@ -18,14 +18,14 @@ const mostPain = 10.0
 // pain of 3 or 4 progress; [PainComposite] would not.
 func PainGate(pain float64, rangeLost, missed screening.Answer) (RuleAnswer, error) {
 	if err := checkScore(pain); err != nil {
-		return RuleAnswer{}, units.At("/pain", err)
+		return RuleAnswer{}, field.At("/pain", err)
 	}
 	return answer(RulePainGate, pain < perryLimit && rangeLost == screening.No && missed == screening.No, factPerry), nil
 }
 
 func checkScore(v float64) error {
 	if !(v >= 0 && v <= mostPain) {
-		return units.Field("", v, "0 to 10", units.ErrOutOfRange)
+		return field.Bad(v, "0 to 10", field.ErrOutOfRange)
 	}
 	return nil
 }
@@ -44,7 +44,7 @@ func checkScore(v float64) error {
 // [screening.PainAnswer.MayProgress] alone, not here.
 func PainComposite(p screening.Pain, rangeLost, missed screening.Answer) (RuleAnswer, error) {
 	if err := checkPain(p); err != nil {
-		return RuleAnswer{}, units.At("/pain", err)
+		return RuleAnswer{}, field.At("/pain", err)
 	}
 	model := screening.PainModel(p)
 	a := RuleAnswer{Rule: RulePainComposite, Advice: Keep}
@@ -73,7 +73,7 @@ func zoneText(z screening.PainZone) string {
 }
 
 func checkPain(p screening.Pain) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	for _, score := range [...]struct {
 		path  string
 		value *float64

@@ -7,6 +7,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // A Step is a published size of a rise in load, as printed in one unit.
@@ -18,12 +19,6 @@ type Step struct {
 	// Reasons name the rule. It is known from memory, so that it can make a step
 	// smaller and never permit one.
 	Reasons []evidence.Reason `json:"reasons,omitempty"`
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (s *Step) UnmarshalJSON(data []byte) error {
-	type plain Step
-	return units.DecodeJSON(data, (*plain)(s))
 }
 
 // nscaShare is the textbook's step as a share of the load, for anyone.
@@ -79,11 +74,11 @@ func (r stepRow) in(u units.MassUnit) Step {
 // the column of unit u, kg or lb. The book knows two kinds of people: a novice
 // counts as a newcomer, and so, for the smaller step, does an intermediate.
 func StepFor(t body.Training, p exercise.Pattern, u units.MassUnit) (Step, error) {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/training", t.Check())
 	bad.Add("/pattern", checkPattern(p))
 	if u != units.KG && u != units.LB {
-		bad.Add("/unit", units.Field("", uint8(u), "kg or lb", units.ErrOutOfRange))
+		bad.Add("/unit", field.Bad(uint8(u), "kg or lb", field.ErrOutOfRange))
 	}
 	if err := bad.Err(); err != nil {
 		return Step{}, err
@@ -101,7 +96,7 @@ func StepFor(t body.Training, p exercise.Pattern, u units.MassUnit) (Step, error
 
 func checkPattern(p exercise.Pattern) error {
 	if p == exercise.PatternUnknown {
-		return units.Field("", nil, "a pattern of movement", units.ErrMissing)
+		return field.Bad(nil, "a pattern of movement", field.ErrMissing)
 	}
 	_, err := p.MarshalText() // refuses what is no pattern
 	return err
@@ -127,11 +122,11 @@ var trialSteps = []trialStep{
 // with [RuleSmallSteps] 0.22 kg at 7 to 8 and 0.44 kg at 9 or more; with
 // [RuleBenchSteps] 2.2 kg and [RuleTricepsSteps] 1.1 kg from 7 on. Strength grew
 // alike over 8 weeks; small steps came more often and frustrated less. Other
-// rules are an [units.ErrOutOfRange].
+// rules are an [field.ErrOutOfRange].
 func TrialStep(r Rule, each units.Mass, done int) (RuleAnswer, error) {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if r < RuleSmallSteps || r > RuleTricepsSteps {
-		bad.Add("/rule", units.Field("", r, "small-steps, bench-steps or triceps-steps", units.ErrOutOfRange))
+		bad.Add("/rule", field.Bad(r, "small-steps, bench-steps or triceps-steps", field.ErrOutOfRange))
 	}
 	bad.Add("/each", checkLoad(each))
 	bad.Add("/done", checkReps(done))

@@ -6,8 +6,8 @@ import (
 	"slices"
 
 	"example.org/posology/dose"
-	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 const (
@@ -38,7 +38,7 @@ func referredAny(list []Decision) []evidence.Reason {
 // of the courses; bad input is reported for all at once, and then there are none.
 func Session(courses []Course) ([]Decision, error) {
 	list := make([]Decision, len(courses))
-	var bad units.FieldErrors
+	var bad field.Errors
 	var rising, changing []int
 	for i, c := range courses {
 		d, err := Next(c)

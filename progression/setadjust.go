@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Numbers of the adjustment from one set to the next; the facts print them.
@@ -62,19 +63,13 @@ type SetChange struct {
 	Reasons []evidence.Reason `json:"reasons,omitempty"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (c *SetChange) UnmarshalJSON(data []byte) error {
-	type plain SetChange
-	return units.DecodeJSON(data, (*plain)(c))
-}
-
 // TrueReserve returns the range that a reported reserve may really be, by the
 // typical error of telling it (Hackett 2017): 1 repetition with up to 5 in
 // reserve, more than 2 beyond, where the range has no upper end. Typical means
 // that a single set may be further off.
 //
 // It is an [units.ErrNoRIR] for scales without a value in reserve, an
-// [units.ErrMissing] without a rating.
+// [field.ErrMissing] without a rating.
 func TrueReserve(e units.Effort) (units.Range[units.RIR], error) {
 	told, err := e.RIR()
 	if err != nil {
@@ -97,19 +92,19 @@ func reserveError(r units.RIR) units.RIR {
 // -2.5 at 1, -5 at none. It was made for barbell lifts of trained young men, so
 // its rises are far too large for most dumbbells: see [SetChange.InKit]. A
 // reserve between its rows, such as a rating of 7.5, or above 6 is an
-// [units.ErrOutOfRange]; a scale without reserve an [units.ErrNoRIR].
+// [field.ErrOutOfRange]; a scale without reserve an [units.ErrNoRIR].
 func SetToSetKg(reported units.Effort) (SetChange, error) {
 	real, err := TrueReserve(reported)
 	if err != nil {
-		return SetChange{}, units.At("/reported", err)
+		return SetChange{}, field.At("/reported", err)
 	}
 	row, found := rowOf(reported)
 	if !found {
-		return SetChange{}, units.Field("/reported", reported, "0, 1, 2, 3 or 4 to 6 in reserve", units.ErrOutOfRange)
+		return SetChange{}, field.New("/reported", reported, "0, 1, 2, 3 or 4 to 6 in reserve", field.ErrOutOfRange)
 	}
 	c := SetChange{Rule: RuleSetToSetKg, Target: tableTarget, Reported: reported, Change: row.change}
 	if c.Within, err = changesOf(real); err != nil {
-		return SetChange{}, units.At("/reported", err)
+		return SetChange{}, field.At("/reported", err)
 	}
 	return c.withReps(real, factTableKg)
 }
@@ -153,7 +148,7 @@ func changesOf(real units.Range[units.RIR]) (units.Range[units.Mass], error) {
 func SetToSetPercent(each units.Mass, target, reported units.Effort) (SetChange, error) {
 	_, aimErr := target.RIR()
 	real, toldErr := TrueReserve(reported)
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/each", checkLoad(each))
 	bad.Add("/target", aimErr)
 	bad.Add("/reported", toldErr)
@@ -201,11 +196,11 @@ func band[T cmp.Ordered](low, high T, bounded bool) (units.Range[T], error) {
 func (c SetChange) withReps(real units.Range[units.RIR], fact evidence.FactID) (SetChange, error) {
 	aim, err := c.Target.RIR()
 	if err != nil {
-		return SetChange{}, units.At("/target", err)
+		return SetChange{}, field.At("/target", err)
 	}
 	told, err := c.Reported.RIR()
 	if err != nil {
-		return SetChange{}, units.At("/reported", err)
+		return SetChange{}, field.At("/reported", err)
 	}
 	aimLow, _ := aim.Min()
 	aimHigh, _ := aim.Max()
@@ -214,7 +209,7 @@ func (c SetChange) withReps(real units.Range[units.RIR], fact evidence.FactID) (
 	most, bounded := real.Max()
 	c.Reps = whole(toldLow - aimHigh)
 	if c.RepsWithin, err = band(whole(least-aimHigh), whole(most-aimLow), bounded); err != nil {
-		return SetChange{}, units.At("/reported", err)
+		return SetChange{}, field.At("/reported", err)
 	}
 	c.Reasons = []evidence.Reason{evidence.Because("progression.set-to-set", fact, factReserve, factReserveGap).
 		With("rule", c.Rule).With("reported", c.Reported).With("change", c.Change).With("within", c.Within).With("reps", fmt.Sprintf("%+d", c.Reps))}
@@ -232,11 +227,11 @@ func whole(r units.RIR) int { return int(math.Floor(float64(r))) }
 // lightest there is. Whether fewer than one repetition would be left is for the
 // caller to see.
 //
-// A load that the kit does not have is an [units.ErrUnknown].
+// A load that the kit does not have is an [field.ErrUnknown].
 func (c SetChange) InKit(t *equipment.Table, each units.Mass) (SetChange, error) {
 	present, ok := t.Find(each)
 	if !ok {
-		return SetChange{}, units.Field("/each", each, "a weight of the kit", units.ErrUnknown)
+		return SetChange{}, field.New("/each", each, "a weight of the kit", field.ErrUnknown)
 	}
 	next, changed := present, false
 	switch {

@@ -10,6 +10,7 @@ import (
 
 	"example.org/posology/progression"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 func rpe(v float64) units.Effort { return units.Must(units.RPE(v)) }
@@ -32,7 +33,7 @@ func TestTrueReserve(t *testing.T) {
 	for _, bad := range []struct {
 		told units.Effort
 		want error
-	}{{units.Effort{}, units.ErrMissing}, {units.Must(units.OMNI(8)), units.ErrNoRIR}, {rpe(4.5), units.ErrNoRIR}} {
+	}{{units.Effort{}, field.ErrMissing}, {units.Must(units.OMNI(8)), units.ErrNoRIR}, {rpe(4.5), units.ErrNoRIR}} {
 		if _, err := progression.TrueReserve(bad.told); !errors.Is(err, bad.want) {
 			t.Errorf("%v: %v, want %v", bad.told, err, bad.want)
 		}
@@ -60,7 +61,7 @@ func TestSetToSetKg(t *testing.T) {
 		}
 	}
 	for _, bad := range []units.Effort{rpe(7.5), rpe(8.5), rir(0.5), rir(6.5), rir(7)} {
-		if _, err := progression.SetToSetKg(bad); !errors.Is(err, units.ErrOutOfRange) || paths(err) != "/reported" {
+		if _, err := progression.SetToSetKg(bad); !errors.Is(err, field.ErrOutOfRange) || paths(err) != "/reported" {
 			t.Errorf("%v: %v, want out of range", bad, err)
 		}
 	}
@@ -87,7 +88,7 @@ func TestSetToSetPercent(t *testing.T) {
 		}
 	}
 	_, err := progression.SetToSetPercent(0, units.Effort{}, units.Must(units.OMNI(3)))
-	if paths(err) != "/each /target /reported" || !errors.Is(err, units.ErrMissing) || !errors.Is(err, units.ErrNoRIR) {
+	if paths(err) != "/each /target /reported" || !errors.Is(err, field.ErrMissing) || !errors.Is(err, units.ErrNoRIR) {
 		t.Errorf("bad fields: %v", err)
 	}
 }
@@ -153,10 +154,10 @@ func TestInKit(t *testing.T) {
 			t.Errorf("%s: reasons %+v", name, c.Reasons)
 		}
 	}
-	if _, err := table(8).InKit(pairs(t, coarse...), kg(5)); !errors.Is(err, units.ErrUnknown) || paths(err) != "/each" {
+	if _, err := table(8).InKit(pairs(t, coarse...), kg(5)); !errors.Is(err, field.ErrUnknown) || paths(err) != "/each" {
 		t.Errorf("not in the kit: %v", err)
 	}
-	if _, err := table(8).InKit(nil, kg(5)); !errors.Is(err, units.ErrUnknown) {
+	if _, err := table(8).InKit(nil, kg(5)); !errors.Is(err, field.ErrUnknown) {
 		t.Errorf("no kit: %v", err)
 	}
 }

@@ -11,6 +11,7 @@ import (
 	"example.org/posology/progression"
 	"example.org/posology/screening"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // twiceHurt is a course that changes to an easier variant.
@@ -114,8 +115,8 @@ func TestCourseWatched(t *testing.T) {
 		err     error
 	}{
 		{dose.Observation{}, nil}, {dose.Observation{Who: "a colleague", Day: firstDay + 3}, nil},
-		{dose.Observation{Day: firstDay + 3}, units.ErrMissing}, {dose.Observation{Who: "a colleague"}, units.ErrConflict},
-		{dose.Observation{Who: "a colleague", Day: firstDay + 2}, units.ErrConflict}, {dose.Observation{Who: "a colleague", Day: firstDay + 4}, units.ErrConflict},
+		{dose.Observation{Day: firstDay + 3}, field.ErrMissing}, {dose.Observation{Who: "a colleague"}, field.ErrConflict},
+		{dose.Observation{Who: "a colleague", Day: firstDay + 2}, field.ErrConflict}, {dose.Observation{Who: "a colleague", Day: firstDay + 4}, field.ErrConflict},
 	} {
 		c := rowCourse(t, 4, 4.25)
 		c.Watched = tt.watched

@@ -9,6 +9,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // A Visit is one exercise at one visit: what was asked for, what was done, and
@@ -33,23 +34,17 @@ type Visit struct {
 	Observer dose.Observation `json:"observer,omitzero"`  // who saw the technique, and when
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (v *Visit) UnmarshalJSON(data []byte) error {
-	type plain Visit
-	return units.DecodeJSON(data, (*plain)(v))
-}
-
 // Validate returns every bad field of v at once: a plan without sets, with a count
 // outside its range or with what no dose can go on from, sets that are bad or of
 // another exercise, hold or side, and bad records of what showed or hurt.
 func (v Visit) Validate() error { return v.check() }
 
 func (v *Visit) check() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/plan", checkPlan(&v.Plan))
 	top, limited := v.Plan.Span.Max()
 	if !limited || v.Plan.Count < 1 || v.Plan.Count > top {
-		bad.Add("/plan/count", units.Field("", v.Plan.Count, "1 or more, up to the end of the plan's span", units.ErrOutOfRange))
+		bad.Add("/plan/count", field.Bad(v.Plan.Count, "1 or more, up to the end of the plan's span", field.ErrOutOfRange))
 	}
 	for i, s := range v.Sets {
 		if err := v.checkSet(s); err != nil {
@@ -57,7 +52,7 @@ func (v *Visit) check() error {
 		}
 	}
 	if holds(v.Unable) && len(v.Sets) > 0 {
-		bad.Add("/unable", units.Field("", v.Unable, "no, where a set was done", units.ErrConflict))
+		bad.Add("/unable", field.Bad(v.Unable, "no, where a set was done", field.ErrConflict))
 	}
 	if v.Moment != nil {
 		bad.Add("/moment", v.Moment.Validate())
@@ -66,7 +61,7 @@ func (v *Visit) check() error {
 		bad.Add("/pain", checkPain(*v.Pain))
 	}
 	if v.SorenessDays < 0 || v.SorenessDays > mostSoreness {
-		bad.Add("/soreness_days", units.Field("", v.SorenessDays, fmt.Sprintf("0 to %d days", mostSoreness), units.ErrOutOfRange))
+		bad.Add("/soreness_days", field.Bad(v.SorenessDays, fmt.Sprintf("0 to %d days", mostSoreness), field.ErrOutOfRange))
 	}
 	return bad.Err()
 }
@@ -82,30 +77,30 @@ const (
 
 // checkPlan refuses what [dose.Frame.Continue] would.
 func checkPlan(p *dose.Prescription) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if p.Sets < 1 || p.Sets > mostSets {
-		bad.Add("/sets", units.Field("", p.Sets, fmt.Sprintf("1 to %d sets", mostSets), units.ErrOutOfRange))
+		bad.Add("/sets", field.Bad(p.Sets, fmt.Sprintf("1 to %d sets", mostSets), field.ErrOutOfRange))
 	}
 	if p.Load.Each < 0 {
-		bad.Add("/load/each", units.Field("", p.Load.Each, "0 kg or more", units.ErrOutOfRange))
+		bad.Add("/load/each", field.Bad(p.Load.Each, "0 kg or more", field.ErrOutOfRange))
 	}
 	for _, part := range [...]struct {
 		path    string
 		seconds float64
 	}{{"/tempo/lowering", p.Tempo.Lowering}, {"/tempo/pausing", p.Tempo.Pausing}} {
 		if !(part.seconds >= 0 && part.seconds <= mostSeconds) {
-			bad.Add(part.path, units.Field("", part.seconds, fmt.Sprintf("0 to %d seconds", mostSeconds), units.ErrOutOfRange))
+			bad.Add(part.path, field.Bad(part.seconds, fmt.Sprintf("0 to %d seconds", mostSeconds), field.ErrOutOfRange))
 		}
 	}
 	return bad.Err()
 }
 
 func (v *Visit) checkSet(s setlog.Set) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("", s.ValidateFor(v.Plan.Exercise, v.Plan.Hold))
 	other := v.Plan.Side != body.Both && s.Side != v.Plan.Side || !v.Plan.OneSided && s.Side != body.Both
 	if s.Side.Check() == nil && other {
-		bad.Add("/side", units.Field("", s.Side, v.Plan.Side.String(), units.ErrConflict))
+		bad.Add("/side", field.Bad(s.Side, v.Plan.Side.String(), field.ErrConflict))
 	}
 	return bad.Err()
 }

@@ -1,6 +1,6 @@
 package screening
 
-import "example.org/posology/units"
+import "example.org/posology/units/field"
 
 // Answer is the answer to a question with yes and no, where yes is the grave
 // one, save for a clearance and for getting up from the floor. The zero value is Unknown: not asked, or asked and not known.
@@ -14,7 +14,7 @@ const (
 )
 
 // Unlike other enumerations the zero value has a text: "unknown" is an answer.
-var answers = units.NewVocabulary[Answer]("answer", "unknown", "no", "yes")
+var answers = field.NewVocabulary[Answer]("answer", "unknown", "no", "yes")
 
 // String returns "unknown", "no" or "yes".
 func (a Answer) String() string { return answers.Text(a) }

@@ -10,7 +10,7 @@ import (
 
 // Assess screens a person: may training start, with which limits, and whom to
 // ask. The package comment tells how findings are joined. Bad fields of p are
-// reported all at once, as [units.FieldErrors].
+// reported all at once, as [field.Errors].
 func Assess(p Profile) (Outcome, error) {
 	if err := p.Validate(); err != nil {
 		return Outcome{}, err

@@ -6,9 +6,9 @@ import (
 	"testing"
 
 	"example.org/posology/screening"
-	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 func TestNothingFound(t *testing.T) {
@@ -365,7 +365,7 @@ func TestOrderAndJoin(t *testing.T) {
 
 func TestAssessRefuses(t *testing.T) {
 	_, err := screening.Assess(screening.Profile{})
-	var fields units.FieldErrors
+	var fields field.Errors
 	if !errors.As(err, &fields) || len(fields) != 2 {
 		t.Errorf("Assess of nothing: %v, want day and age", err)
 	}

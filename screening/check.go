@@ -1,6 +1,9 @@
 package screening
 
-import "example.org/posology/units"
+import (
+	"example.org/posology/units"
+	"example.org/posology/units/field"
+)
 
 // A Check is what is asked and measured on the day of a session. What is nil or
 // zero was not asked or measured.
@@ -37,16 +40,10 @@ type Check struct {
 	SorenessDays int   `json:"soreness_days,omitzero"` // for which muscles have been sore, 0 to 60
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (c *Check) UnmarshalJSON(data []byte) error {
-	type plain Check
-	return units.DecodeJSON(data, (*plain)(c))
-}
-
 // Validate returns every bad field of c at once. The ranges are checks against
 // slips, not clinical limits.
 func (c Check) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/day", c.Day.Check())
 	bad.Add("/new", c.New.check(Symptom, RedFlag))
 	bad.Add("/setting", given(settings, c.Setting))

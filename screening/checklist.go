@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"slices"
 
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // A Checklist is a list that was asked as a whole: what stands in neither list
@@ -48,7 +48,7 @@ func (c Checklist) Any() Answer {
 
 // check returns what is wrong with c, when the list may hold the given kinds.
 func (c Checklist) check(kinds ...Kind) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	seen := make(map[Code]string, len(c.Present)+len(c.Unsure))
 	for _, list := range []struct {
 		path  string
@@ -59,15 +59,15 @@ func (c Checklist) check(kinds ...Kind) error {
 			bad.Add(path, code.check(kinds...))
 			switch in, twice := seen[code]; {
 			case twice && in == list.path:
-				bad.Add(path, units.Field("", code, "each code once", units.ErrDuplicate))
+				bad.Add(path, field.Bad(code, "each code once", field.ErrDuplicate))
 			case twice:
-				bad.Add(path, units.Field("", code, "a code either present or unsure", units.ErrConflict))
+				bad.Add(path, field.Bad(code, "a code either present or unsure", field.ErrConflict))
 			}
 			seen[code] = list.path
 		}
 	}
 	if !c.Asked && len(seen) > 0 {
-		bad.Add("/asked", units.Field("", false, "true where the list holds codes", units.ErrConflict))
+		bad.Add("/asked", field.Bad(false, "true where the list holds codes", field.ErrConflict))
 	}
 	return bad.Err()
 }

@@ -5,8 +5,8 @@ import (
 	"iter"
 	"slices"
 
-	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Code names a disease, symptom, condition, red flag, event, reading or
@@ -29,7 +29,7 @@ const (
 	Sign                    // what shows during a set
 )
 
-var kinds = units.NewVocabulary[Kind]("kind of code", "", "disease", "symptom", "condition", "red flag", "happening", "reading", "topic", "sign")
+var kinds = field.NewVocabulary[Kind]("kind of code", "", "disease", "symptom", "condition", "red flag", "happening", "reading", "topic", "sign")
 
 // String returns the kind's name, such as "red flag".
 func (k Kind) String() string { return kinds.Text(k) }
@@ -70,10 +70,10 @@ func LookUp(code Code) (Term, bool) {
 func (e *entry) term() Term { return Term{e.code, e.kind, e.meaning, e.factID()} }
 
 // check returns nil if code is known and of one of the kinds, else an
-// [units.ErrUnknown].
+// [field.ErrUnknown].
 func (c Code) check(of ...Kind) error {
 	if e := find(c); e == nil || !slices.Contains(of, e.kind) {
-		return units.Field("", fmt.Sprintf("%.60q", string(c)), fmt.Sprintf("a known code of kind %v", of), units.ErrUnknown)
+		return field.Bad(fmt.Sprintf("%.60q", string(c)), fmt.Sprintf("a known code of kind %v", of), field.ErrUnknown)
 	}
 	return nil
 }

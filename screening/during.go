@@ -3,8 +3,8 @@ package screening
 import (
 	"fmt"
 
-	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // A Moment is what shows or is measured during a set.
@@ -16,15 +16,9 @@ type Moment struct {
 	Pain         *float64       `json:"pain,omitempty"`         // 0 to 10
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (m *Moment) UnmarshalJSON(data []byte) error {
-	type plain Moment
-	return units.DecodeJSON(data, (*plain)(m))
-}
-
 // Validate returns every bad field of m at once.
 func (m Moment) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	for i, code := range m.Signs {
 		bad.Add(fmt.Sprintf("/signs/%d", i), code.check(Sign, RedFlag))
 	}
@@ -49,7 +43,7 @@ const (
 	GetHelp                         // emergency services now
 )
 
-var stopActions = units.NewVocabulary[StopAction]("action", "", "carry on", "end the set", "stop for today", "help now")
+var stopActions = field.NewVocabulary[StopAction]("action", "", "carry on", "end the set", "stop for today", "help now")
 
 // String returns the action's name, such as "end the set".
 func (a StopAction) String() string { return stopActions.Text(a) }

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // FallsScreen is what the falls screen of CDC 2019 asks. Its twelve questions
@@ -19,7 +20,7 @@ func (f *FallsScreen) check() error {
 	if f == nil {
 		return nil
 	}
-	var bad units.FieldErrors
+	var bad field.Errors
 	if f.SelfScore != nil {
 		bad.Add("/self_score", within(*f.SelfScore, 0, 14, ""))
 	}

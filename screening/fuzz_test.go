@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.org/posology/screening"
+	"example.org/posology/units/field"
 )
 
 func FuzzProfileJSON(f *testing.F) {
@@ -14,7 +15,7 @@ func FuzzProfileJSON(f *testing.F) {
 	f.Add([]byte(`{"answers":{"clearance":"yes"},"restrictions":[{"region":"hip","max_mass":"2 kg"}]}`))
 	f.Fuzz(func(t *testing.T, data []byte) {
 		var p screening.Profile
-		if json.Unmarshal(data, &p) != nil {
+		if field.Decode(data, &p, field.Strict) != nil {
 			return
 		}
 		first, err := json.Marshal(p)
@@ -22,7 +23,7 @@ func FuzzProfileJSON(f *testing.F) {
 			t.Fatalf("%v cannot be written: %v", p, err)
 		}
 		var again screening.Profile
-		if err := json.Unmarshal(first, &again); err != nil {
+		if err := field.Decode(first, &again, field.Strict); err != nil {
 			t.Fatalf("%s cannot be read back: %v", first, err)
 		}
 		o, err := screening.Assess(p)
@@ -41,7 +42,7 @@ func FuzzCheckJSON(f *testing.F) {
 	}
 	f.Fuzz(func(t *testing.T, data []byte) {
 		var c screening.Check
-		if json.Unmarshal(data, &c) != nil {
+		if field.Decode(data, &c, field.Strict) != nil {
 			return
 		}
 		got, err := screening.Today(c, o)
@@ -74,7 +75,7 @@ func FuzzMomentJSON(f *testing.F) {
 	f.Add([]byte(`{"signs":["glaucoma",""],"spo2":101,"pain":-1}`))
 	f.Fuzz(func(t *testing.T, data []byte) {
 		var m screening.Moment
-		if json.Unmarshal(data, &m) != nil {
+		if field.Decode(data, &m, field.Strict) != nil {
 			return
 		}
 		got, err := screening.During(m)

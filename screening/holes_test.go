@@ -11,6 +11,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // ordinary is a whole record of pain that settles.
@@ -84,8 +85,8 @@ func TestClearanceIntensity(t *testing.T) {
 	p := well()
 	p.Clearances = []screening.Clearance{clearance("pacemaker")}
 	p.Clearances[0].Intensity = 250
-	var fields units.FieldErrors
-	if err := p.Validate(); !errors.As(err, &fields) || len(fields) != 1 || fields[0].Path != "/clearances/0/intensity" || !errors.Is(err, units.ErrOutOfRange) {
+	var fields field.Errors
+	if err := p.Validate(); !errors.As(err, &fields) || len(fields) != 1 || fields[0].Path != "/clearances/0/intensity" || !errors.Is(err, field.ErrOutOfRange) {
 		t.Errorf("%v", err)
 	}
 }

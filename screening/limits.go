@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // Setting is where, and with whom beside, the person trains. The values rise
@@ -20,7 +21,7 @@ const (
 	InClinic                      // a clinician beside the person
 )
 
-var settings = units.NewVocabulary[Setting]("setting", "", "alone", "with a helper", "in a group", "in a clinic")
+var settings = field.NewVocabulary[Setting]("setting", "", "alone", "with a helper", "in a group", "in a clinic")
 
 // String returns the setting's name, such as "with a helper".
 func (s Setting) String() string { return settings.Text(s) }

@@ -3,6 +3,7 @@ package screening
 import (
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Route says where the person should be sent, if anywhere. The values rise in
@@ -19,7 +20,7 @@ const (
 	Emergency                 // emergency services
 )
 
-var routes = units.NewVocabulary[Route]("route", "", "none", "tell", "ask first", "same day", "emergency")
+var routes = field.NewVocabulary[Route]("route", "", "none", "tell", "ask first", "same day", "emergency")
 
 // String returns the route's name, such as "ask first".
 func (r Route) String() string { return routes.Text(r) }
@@ -43,7 +44,7 @@ const (
 	Nothing                           // no exercise
 )
 
-var meanwhiles = units.NewVocabulary[Meanwhile]("meanwhile", "", "within limits", "light and supervised", "unloaded practice", "nothing")
+var meanwhiles = field.NewVocabulary[Meanwhile]("meanwhile", "", "within limits", "light and supervised", "unloaded practice", "nothing")
 
 // String returns its name, such as "light and supervised".
 func (m Meanwhile) String() string { return meanwhiles.Text(m) }
@@ -76,12 +77,6 @@ type Outcome struct {
 	Today      units.Day   `json:"today,omitzero"`       // of the day's check that tightened it, if any
 	Clearances []Clearance `json:"clearances,omitempty"` // in force on the day of the screening, with a name, a day and a scope
 	Waived     string      `json:"waived,omitzero"`      // why an analysis goes without screening; never for a person
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (o *Outcome) UnmarshalJSON(data []byte) error {
-	type plain Outcome
-	return units.DecodeJSON(data, (*plain)(o))
 }
 
 // Screened reports whether o came from an assessment or a waiver.

@@ -1,8 +1,8 @@
 package screening
 
 import (
-	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // Trend is how pain went from week to week.
@@ -16,7 +16,7 @@ const (
 	RisingPain
 )
 
-var trends = units.NewVocabulary[Trend]("trend", "", "falling", "stable", "rising")
+var trends = field.NewVocabulary[Trend]("trend", "", "falling", "stable", "rising")
 
 // String returns "falling", "stable" or "rising", and "" for not known.
 func (t Trend) String() string { return trends.Text(t) }
@@ -43,7 +43,7 @@ const (
 	PostOperativePain                 // early after an operation
 )
 
-var painKinds = units.NewVocabulary[PainKind]("kind of pain", "", "ordinary", "chest", "spreading", "spinal fracture", "bone metastasis", "hot joint", "early post-operative")
+var painKinds = field.NewVocabulary[PainKind]("kind of pain", "", "ordinary", "chest", "spreading", "spinal fracture", "bone metastasis", "hot joint", "early post-operative")
 
 // String returns the kind's name, such as "ordinary", and "" for not given.
 func (k PainKind) String() string { return painKinds.Text(k) }
@@ -102,7 +102,7 @@ const (
 	ZoneOver5                      // above 5
 )
 
-var zones = units.NewVocabulary[PainZone]("zone of pain", "", "pain_0_2", "pain_over_2_to_5", "pain_over_5")
+var zones = field.NewVocabulary[PainZone]("zone of pain", "", "pain_0_2", "pain_over_2_to_5", "pain_over_5")
 
 // String returns the zone's code, such as "pain_0_2", and "" for no score.
 func (z PainZone) String() string { return zones.Text(z) }
@@ -195,7 +195,7 @@ func (p Pain) worst() Pain {
 }
 
 func (p Pain) check() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/kind", given(painKinds, p.Kind))
 	bad.Add("/site", givenBy(p.Site != 0, p.Site.Check))
 	bad.Add("/side", givenBy(p.Side != 0, p.Side.Check))

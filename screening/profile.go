@@ -3,6 +3,7 @@ package screening
 import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // Intensity is a band of effort of the preparticipation rule.
@@ -17,7 +18,7 @@ const (
 	Vigorous
 )
 
-var intensities = units.NewVocabulary[Intensity]("intensity", "", "none", "light", "moderate", "vigorous")
+var intensities = field.NewVocabulary[Intensity]("intensity", "", "none", "light", "moderate", "vigorous")
 
 // String returns "none", "light", "moderate" or "vigorous", and "" for not given.
 func (i Intensity) String() string { return intensities.Text(i) }
@@ -78,10 +79,4 @@ type Profile struct {
 	Clearances   []Clearance     `json:"clearances,omitempty"`
 	Restrictions []Restriction   `json:"restrictions,omitempty"`
 	Answers      map[Code]Answer `json:"answers,omitempty"` // to questions of [Questions] with yes and no
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (p *Profile) UnmarshalJSON(data []byte) error {
-	type plain Profile
-	return units.DecodeJSON(data, (*plain)(p))
 }

@@ -14,12 +14,13 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // paths lists the pointers of the bad fields in err, and their categories.
 func paths(err error) map[string]error {
 	got := map[string]error{}
-	var many units.FieldErrors
+	var many field.Errors
 	if errors.As(err, &many) {
 		for _, f := range many {
 			got[f.Path] = f.Err
@@ -34,61 +35,61 @@ func TestValidate(t *testing.T) {
 		change func(*screening.Profile)
 		want   error
 	}{
-		"/day":                    {func(p *screening.Profile) { p.Day = 0 }, units.ErrMissing},
-		"/age":                    {func(p *screening.Profile) { p.Age = 17 }, units.ErrOutOfRange},
-		"/sex":                    {func(p *screening.Profile) { p.Sex = 9 }, units.ErrOutOfRange},
-		"/wanted":                 {func(p *screening.Profile) { p.Wanted = screening.Idle }, units.ErrOutOfRange},
-		"/setting":                {func(p *screening.Profile) { p.Setting = 9 }, units.ErrOutOfRange},
-		"/activity/days_per_week": {func(p *screening.Profile) { p.Activity.DaysPerWeek = 8 }, units.ErrOutOfRange},
-		"/activity/minutes":       {func(p *screening.Profile) { p.Activity.Minutes = -1 }, units.ErrOutOfRange},
-		"/activity/intensity":     {func(p *screening.Profile) { p.Activity.Intensity = 0 }, units.ErrMissing},
-		"/activity/months":        {func(p *screening.Profile) { p.Activity.Months = 1441 }, units.ErrOutOfRange},
-		"/bp/systolic":            {func(p *screening.Profile) { p.BP = pressure(301, 80) }, units.ErrOutOfRange},
-		"/bp/diastolic":           {func(p *screening.Profile) { p.BP = pressure(80, 80) }, units.ErrConflict},
-		"/bp":                     {func(p *screening.Profile) { p.BPAgain = pressure(130, 80) }, units.ErrMissing},
-		"/bp_again/systolic":      {func(p *screening.Profile) { p.BP, p.BPAgain = pressure(130, 80), pressure(301, 80) }, units.ErrOutOfRange},
-		"/resting_pulse_again":    {func(p *screening.Profile) { p.RestingPulse, p.RestingPulseAgain = 70, 300 }, units.ErrOutOfRange},
-		"/hba1c":                  {func(p *screening.Profile) { p.HbA1c = &nan }, units.ErrOutOfRange},
-		"/blood_counts/platelets": {func(p *screening.Profile) { p.Counts = &screening.BloodCounts{Platelets: -1} }, units.ErrOutOfRange},
-		"/falls/self_score":       {func(p *screening.Profile) { n := 15; p.Falls = &screening.FallsScreen{SelfScore: &n} }, units.ErrOutOfRange},
-		"/falls/fell":             {func(p *screening.Profile) { p.Falls = &screening.FallsScreen{Fell: 9} }, units.ErrOutOfRange},
-		"/home_readings/0":        {func(p *screening.Profile) { p.HomeReadings = []screening.Code{"glucose"} }, units.ErrUnknown},
-		"/resting_pulse":          {func(p *screening.Profile) { p.RestingPulse = 19 }, units.ErrOutOfRange},
-		"/capacity_mets":          {func(p *screening.Profile) { p.CapacityMETs = &nan }, units.ErrOutOfRange},
-		"/mean_pap":               {func(p *screening.Profile) { p.MeanPAP = &pap }, units.ErrOutOfRange},
-		"/planned_fraction":       {func(p *screening.Profile) { p.PlannedFraction = 1.01 }, units.ErrOutOfRange},
-		"/diseases/present/0":     {func(p *screening.Profile) { p.Diseases = screening.AskedFor("glaucoma") }, units.ErrUnknown},
-		"/symptoms/present/0":     {func(p *screening.Profile) { p.Symptoms = screening.AskedFor("no such") }, units.ErrUnknown},
-		"/conditions/present/1":   {func(p *screening.Profile) { p.Conditions = screening.AskedFor("glaucoma", "glaucoma") }, units.ErrDuplicate},
+		"/day":                    {func(p *screening.Profile) { p.Day = 0 }, field.ErrMissing},
+		"/age":                    {func(p *screening.Profile) { p.Age = 17 }, field.ErrOutOfRange},
+		"/sex":                    {func(p *screening.Profile) { p.Sex = 9 }, field.ErrOutOfRange},
+		"/wanted":                 {func(p *screening.Profile) { p.Wanted = screening.Idle }, field.ErrOutOfRange},
+		"/setting":                {func(p *screening.Profile) { p.Setting = 9 }, field.ErrOutOfRange},
+		"/activity/days_per_week": {func(p *screening.Profile) { p.Activity.DaysPerWeek = 8 }, field.ErrOutOfRange},
+		"/activity/minutes":       {func(p *screening.Profile) { p.Activity.Minutes = -1 }, field.ErrOutOfRange},
+		"/activity/intensity":     {func(p *screening.Profile) { p.Activity.Intensity = 0 }, field.ErrMissing},
+		"/activity/months":        {func(p *screening.Profile) { p.Activity.Months = 1441 }, field.ErrOutOfRange},
+		"/bp/systolic":            {func(p *screening.Profile) { p.BP = pressure(301, 80) }, field.ErrOutOfRange},
+		"/bp/diastolic":           {func(p *screening.Profile) { p.BP = pressure(80, 80) }, field.ErrConflict},
+		"/bp":                     {func(p *screening.Profile) { p.BPAgain = pressure(130, 80) }, field.ErrMissing},
+		"/bp_again/systolic":      {func(p *screening.Profile) { p.BP, p.BPAgain = pressure(130, 80), pressure(301, 80) }, field.ErrOutOfRange},
+		"/resting_pulse_again":    {func(p *screening.Profile) { p.RestingPulse, p.RestingPulseAgain = 70, 300 }, field.ErrOutOfRange},
+		"/hba1c":                  {func(p *screening.Profile) { p.HbA1c = &nan }, field.ErrOutOfRange},
+		"/blood_counts/platelets": {func(p *screening.Profile) { p.Counts = &screening.BloodCounts{Platelets: -1} }, field.ErrOutOfRange},
+		"/falls/self_score":       {func(p *screening.Profile) { n := 15; p.Falls = &screening.FallsScreen{SelfScore: &n} }, field.ErrOutOfRange},
+		"/falls/fell":             {func(p *screening.Profile) { p.Falls = &screening.FallsScreen{Fell: 9} }, field.ErrOutOfRange},
+		"/home_readings/0":        {func(p *screening.Profile) { p.HomeReadings = []screening.Code{"glucose"} }, field.ErrUnknown},
+		"/resting_pulse":          {func(p *screening.Profile) { p.RestingPulse = 19 }, field.ErrOutOfRange},
+		"/capacity_mets":          {func(p *screening.Profile) { p.CapacityMETs = &nan }, field.ErrOutOfRange},
+		"/mean_pap":               {func(p *screening.Profile) { p.MeanPAP = &pap }, field.ErrOutOfRange},
+		"/planned_fraction":       {func(p *screening.Profile) { p.PlannedFraction = 1.01 }, field.ErrOutOfRange},
+		"/diseases/present/0":     {func(p *screening.Profile) { p.Diseases = screening.AskedFor("glaucoma") }, field.ErrUnknown},
+		"/symptoms/present/0":     {func(p *screening.Profile) { p.Symptoms = screening.AskedFor("no such") }, field.ErrUnknown},
+		"/conditions/present/1":   {func(p *screening.Profile) { p.Conditions = screening.AskedFor("glaucoma", "glaucoma") }, field.ErrDuplicate},
 		"/conditions/unsure/0": {func(p *screening.Profile) {
 			p.Conditions = screening.AskedFor("marfan")
 			p.Conditions.Unsure = []screening.Code{"marfan"}
-		}, units.ErrConflict},
+		}, field.ErrConflict},
 		"/red_flags/asked": {func(p *screening.Profile) {
 			p.RedFlags.Asked = false
 			p.RedFlags.Present = []screening.Code{"tendon_pop"}
-		}, units.ErrConflict},
-		"/events/0/code":        {func(p *screening.Profile) { p.Events = []screening.Event{{Code: "glaucoma"}} }, units.ErrUnknown},
-		"/events/0/day":         {func(p *screening.Profile) { p.Events = []screening.Event{{Code: "fall", Day: visit + 1}} }, units.ErrConflict},
-		"/events/0/region":      {func(p *screening.Profile) { p.Events = []screening.Event{{Code: "fracture", Region: 99}} }, units.ErrOutOfRange},
-		"/events/0/side":        {func(p *screening.Profile) { p.Events = []screening.Event{{Code: "fracture", Side: 9}} }, units.ErrOutOfRange},
-		"/clearances/0/day":     {func(p *screening.Profile) { p.Clearances = []screening.Clearance{{Day: -1}} }, units.ErrOutOfRange},
-		"/clearances/0/expires": {func(p *screening.Profile) { p.Clearances = []screening.Clearance{{Expires: -1}} }, units.ErrOutOfRange},
+		}, field.ErrConflict},
+		"/events/0/code":        {func(p *screening.Profile) { p.Events = []screening.Event{{Code: "glaucoma"}} }, field.ErrUnknown},
+		"/events/0/day":         {func(p *screening.Profile) { p.Events = []screening.Event{{Code: "fall", Day: visit + 1}} }, field.ErrConflict},
+		"/events/0/region":      {func(p *screening.Profile) { p.Events = []screening.Event{{Code: "fracture", Region: 99}} }, field.ErrOutOfRange},
+		"/events/0/side":        {func(p *screening.Profile) { p.Events = []screening.Event{{Code: "fracture", Side: 9}} }, field.ErrOutOfRange},
+		"/clearances/0/day":     {func(p *screening.Profile) { p.Clearances = []screening.Clearance{{Day: -1}} }, field.ErrOutOfRange},
+		"/clearances/0/expires": {func(p *screening.Profile) { p.Clearances = []screening.Clearance{{Expires: -1}} }, field.ErrOutOfRange},
 		"/clearances/0/scope/0": {func(p *screening.Profile) {
 			p.Clearances = []screening.Clearance{{Scope: []screening.Code{"tendon_pop"}}}
-		}, units.ErrUnknown},
-		"/clearances/0/intensity": {func(p *screening.Profile) { p.Clearances = []screening.Clearance{{Intensity: screening.Idle}} }, units.ErrOutOfRange},
-		"/restrictions/0/region":  {func(p *screening.Profile) { p.Restrictions = []screening.Restriction{{}} }, units.ErrMissing},
-		"/restrictions/0/until":   {func(p *screening.Profile) { p.Restrictions = []screening.Restriction{{Region: body.Hip, Until: -1}} }, units.ErrOutOfRange},
-		"/restrictions/0/day":     {func(p *screening.Profile) { p.Restrictions = []screening.Restriction{{Region: body.Hip, Day: -1}} }, units.ErrOutOfRange},
-		"/restrictions/0/side":    {func(p *screening.Profile) { p.Restrictions = []screening.Restriction{{Region: body.Hip, Side: 9}} }, units.ErrOutOfRange},
+		}, field.ErrUnknown},
+		"/clearances/0/intensity": {func(p *screening.Profile) { p.Clearances = []screening.Clearance{{Intensity: screening.Idle}} }, field.ErrOutOfRange},
+		"/restrictions/0/region":  {func(p *screening.Profile) { p.Restrictions = []screening.Restriction{{}} }, field.ErrMissing},
+		"/restrictions/0/until":   {func(p *screening.Profile) { p.Restrictions = []screening.Restriction{{Region: body.Hip, Until: -1}} }, field.ErrOutOfRange},
+		"/restrictions/0/day":     {func(p *screening.Profile) { p.Restrictions = []screening.Restriction{{Region: body.Hip, Day: -1}} }, field.ErrOutOfRange},
+		"/restrictions/0/side":    {func(p *screening.Profile) { p.Restrictions = []screening.Restriction{{Region: body.Hip, Side: 9}} }, field.ErrOutOfRange},
 		"/restrictions/0/max_mass": {func(p *screening.Profile) {
 			p.Restrictions = []screening.Restriction{{Region: body.Hip, MaxMass: &minus}}
-		}, units.ErrOutOfRange},
-		"/answers/a~1b": {func(p *screening.Profile) { p.Answers = map[screening.Code]screening.Answer{"a/b": screening.No} }, units.ErrUnknown},
+		}, field.ErrOutOfRange},
+		"/answers/a~1b": {func(p *screening.Profile) { p.Answers = map[screening.Code]screening.Answer{"a/b": screening.No} }, field.ErrUnknown},
 		"/answers/hernia_symptomatic_or_large": {func(p *screening.Profile) {
 			p.Answers = map[screening.Code]screening.Answer{"hernia_symptomatic_or_large": 7}
-		}, units.ErrOutOfRange},
+		}, field.ErrOutOfRange},
 	} {
 		p := blank()
 		tt.change(&p)
@@ -151,7 +152,7 @@ func TestCheckValidate(t *testing.T) {
 
 func TestDecodeStrictly(t *testing.T) {
 	var p screening.Profile
-	err := json.Unmarshal([]byte(`{"day":"2026-11-25","age":66,"diseases":{"asked":true,"presnt":[]},"wanted":"hard","answers":{"clearance":"maybe"}}`), &p)
+	err := field.Decode([]byte(`{"day":"2026-11-25","age":66,"diseases":{"asked":true,"presnt":[]},"wanted":"hard","answers":{"clearance":"maybe"}}`), &p, field.Strict)
 	got := paths(err)
 	for _, path := range []string{"/diseases/presnt", "/wanted", "/answers/clearance"} {
 		if got[path] == nil {
@@ -159,19 +160,19 @@ func TestDecodeStrictly(t *testing.T) {
 		}
 	}
 	var c screening.Check
-	if err := json.Unmarshal([]byte(`{"day":"2026-11-25","glucose":"82"}`), &c); !errors.Is(err, units.ErrMissing) {
+	if err := field.Decode([]byte(`{"day":"2026-11-25","glucose":"82"}`), &c, field.Strict); !errors.Is(err, field.ErrMissing) {
 		t.Errorf("glucose without a unit: %v", err)
 	}
-	if err := json.Unmarshal([]byte(`{"day":"2026-11-25","glucose":"4,6 mmol/L","ketones":"small","pain":{"during":0,"settled_next_morning":"yes"}}`), &c); err != nil || c.Glucose.String() != "4.6 mmol/L" {
+	if err := field.Decode([]byte(`{"day":"2026-11-25","glucose":"4,6 mmol/L","ketones":"small","pain":{"during":0,"settled_next_morning":"yes"}}`), &c, field.Strict); err != nil || c.Glucose.String() != "4.6 mmol/L" {
 		t.Errorf("%v %v", c.Glucose, err)
 	}
 }
 
 func TestGlucoseText(t *testing.T) {
 	for text, want := range map[string]error{
-		"82": units.ErrMissing, "": units.ErrSyntax, "mg/dL": units.ErrSyntax, "82 mg": units.ErrUnknown, "-5 mg/dL": units.ErrSyntax, "+82 mg/dL": units.ErrSyntax,
-		"9 mg/dL": units.ErrOutOfRange, "2001 mg/dL": units.ErrOutOfRange, "0.4 mmol/L": units.ErrOutOfRange, "112 mmol/L": units.ErrOutOfRange,
-		"82. mg/dL": units.ErrSyntax, "8.123 mmol/L": units.ErrSyntax, ".5 mmol/L": units.ErrSyntax, "82 mg/dL x": units.ErrUnknown, "999999999999 mg/dL": units.ErrSyntax, "1_0 mg/dL": units.ErrSyntax,
+		"82": field.ErrMissing, "": field.ErrSyntax, "mg/dL": field.ErrSyntax, "82 mg": field.ErrUnknown, "-5 mg/dL": field.ErrSyntax, "+82 mg/dL": field.ErrSyntax,
+		"9 mg/dL": field.ErrOutOfRange, "2001 mg/dL": field.ErrOutOfRange, "0.4 mmol/L": field.ErrOutOfRange, "112 mmol/L": field.ErrOutOfRange,
+		"82. mg/dL": field.ErrSyntax, "8.123 mmol/L": field.ErrSyntax, ".5 mmol/L": field.ErrSyntax, "82 mg/dL x": field.ErrUnknown, "999999999999 mg/dL": field.ErrSyntax, "1_0 mg/dL": field.ErrSyntax,
 	} {
 		if g, err := screening.ParseGlucose(text); !errors.Is(err, want) {
 			t.Errorf("ParseGlucose(%q) = %v, %v, want %v", text, g, err, want)
@@ -202,7 +203,7 @@ func TestRoundTrip(t *testing.T) {
 			t.Fatalf("the copy screens as\n%s\nthe original as\n%s", text(t, second), text(t, o))
 		}
 		strict := screening.Outcome{}
-		if err := units.DecodeJSON([]byte(text(t, o)), &strict); err != nil || text(t, strict) != text(t, o) {
+		if err := field.Decode([]byte(text(t, o)), &strict, field.Strict); err != nil || text(t, strict) != text(t, o) {
 			t.Fatalf("strictly decoded: %v", err)
 		}
 	})
@@ -219,7 +220,7 @@ func text(t *rapid.T, v any) string {
 // same marshals v, reads it into back and holds that it is written the same.
 func same(t *rapid.T, v, back any) {
 	first := text(t, v)
-	if err := json.Unmarshal([]byte(first), back); err != nil {
+	if err := field.Decode([]byte(first), back, field.Strict); err != nil {
 		t.Fatalf("%v\n%s", err, first)
 	}
 	if second := text(t, back); second != first {

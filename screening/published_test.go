@@ -13,6 +13,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // caseInputs is the vocabulary of screening-cases.csv.
@@ -157,10 +158,10 @@ func TestCases(t *testing.T) {
 		t.Run(row[0], func(t *testing.T) {
 			var in caseInputs
 			var want caseAnswers
-			if err := units.DecodeJSON([]byte(row[1]), &in); err != nil {
+			if err := field.Decode([]byte(row[1]), &in, field.Strict); err != nil {
 				t.Fatal(err)
 			}
-			if err := units.DecodeJSON([]byte(row[2]), &want); err != nil {
+			if err := field.Decode([]byte(row[2]), &want, field.Strict); err != nil {
 				t.Fatal(err)
 			}
 			p, c := in.profile(t)

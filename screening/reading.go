@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // A BloodPressure is a reading at rest, in mmHg.
@@ -40,7 +41,7 @@ const (
 	Sitting
 )
 
-var postures = units.NewVocabulary[Posture]("posture", "", "lying", "sitting")
+var postures = field.NewVocabulary[Posture]("posture", "", "lying", "sitting")
 
 // String returns "lying" or "sitting", and "" for not given.
 func (p Posture) String() string { return postures.Text(p) }
@@ -86,7 +87,7 @@ const (
 	LargeKetones
 )
 
-var ketones = units.NewVocabulary[Ketones]("ketones", "", "none", "small", "moderate", "large")
+var ketones = field.NewVocabulary[Ketones]("ketones", "", "none", "small", "moderate", "large")
 
 // String returns "none", "small", "moderate" or "large", and "" for not tested.
 func (k Ketones) String() string { return ketones.Text(k) }
@@ -107,7 +108,7 @@ const (
 	MmolL                                 // millimoles per litre
 )
 
-var glucoseUnits = units.NewVocabulary[GlucoseUnit]("unit of glucose", "", "mg/dL", "mmol/L")
+var glucoseUnits = field.NewVocabulary[GlucoseUnit]("unit of glucose", "", "mg/dL", "mmol/L")
 
 // String returns "mg/dL" or "mmol/L".
 func (u GlucoseUnit) String() string { return glucoseUnits.Text(u) }
@@ -134,28 +135,28 @@ const glucoseForm = `a reading with its unit, such as "82 mg/dL" (10 to 2000) or
 
 // ParseGlucose reads "82 mg/dL", "4.6 mmol/L" or "4,6 mmol/L": digits, two
 // decimals at most, and a unit. A reading without a unit is an
-// [units.ErrMissing], one from 10 to 2000 mg/dL or 0.5 to 111 mmol/L is
-// accepted, and any other an [units.ErrOutOfRange] or [units.ErrSyntax].
+// [field.ErrMissing], one from 10 to 2000 mg/dL or 0.5 to 111 mmol/L is
+// accepted, and any other an [field.ErrOutOfRange] or [field.ErrSyntax].
 func ParseGlucose(s string) (Glucose, error) {
 	refuse := func(category error) (Glucose, error) {
-		return Glucose{}, units.Field("", fmt.Sprintf("%.40q", s), glucoseForm, category)
+		return Glucose{}, field.Bad(fmt.Sprintf("%.40q", s), glucoseForm, category)
 	}
 	number, unit, _ := strings.Cut(s, " ")
 	whole, decimals, pointed := strings.Cut(strings.Replace(number, ",", ".", 1), ".")
 	hundredths, err := strconv.ParseUint(whole+(decimals + "00")[:2], 10, 24)
 	if err != nil || whole == "" || len(decimals) > 2 || pointed && decimals == "" {
-		return refuse(units.ErrSyntax)
+		return refuse(field.ErrSyntax)
 	}
 	if unit == "" {
-		return refuse(units.ErrMissing)
+		return refuse(field.ErrMissing)
 	}
 	u, err := glucoseUnits.Parse(unit)
 	if err != nil {
-		return refuse(units.ErrUnknown)
+		return refuse(field.ErrUnknown)
 	}
 	g := Glucose{int32(hundredths), u}
 	if ends := glucoseEnds[u]; g.hundredths < ends.min || g.hundredths > ends.max {
-		return refuse(units.ErrOutOfRange)
+		return refuse(field.ErrOutOfRange)
 	}
 	return g, nil
 }

@@ -3,7 +3,7 @@ package screening
 import (
 	"slices"
 
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // Rules are the answers of the published rules, each by itself: they are never
@@ -47,7 +47,7 @@ const (
 	A3                          // symptoms
 )
 
-var branches = units.NewVocabulary[Branch]("branch", "", "N1", "N2", "N3", "A1", "A2", "A3")
+var branches = field.NewVocabulary[Branch]("branch", "", "N1", "N2", "N3", "A1", "A2", "A3")
 
 // String returns the branch's name, such as "N2".
 func (b Branch) String() string { return branches.Text(b) }
@@ -70,7 +70,7 @@ const (
 	StopFirst                  // stop, then clearance
 )
 
-var needs = units.NewVocabulary[Need]("need of clearance", "", "not_needed", "clearance_before_vigorous", "clearance_before_any", "stop_and_clearance")
+var needs = field.NewVocabulary[Need]("need of clearance", "", "not_needed", "clearance_before_vigorous", "clearance_before_any", "stop_and_clearance")
 
 // String returns the need's code, such as "clearance_before_any".
 func (n Need) String() string { return needs.Text(n) }
@@ -98,7 +98,7 @@ const (
 	Absolute                        // no resistance exercise
 )
 
-var levels = units.NewVocabulary[Level]("level", "", "none", "relative", "absolute")
+var levels = field.NewVocabulary[Level]("level", "", "none", "relative", "absolute")
 
 // String returns "none", "relative" or "absolute".
 func (l Level) String() string { return levels.Text(l) }
@@ -143,7 +143,7 @@ const (
 	EmergencyReferral
 )
 
-var referrals = units.NewVocabulary[Referral]("referral", "", "none", "urgent_referral", "emergency")
+var referrals = field.NewVocabulary[Referral]("referral", "", "none", "urgent_referral", "emergency")
 
 // String returns "none", "urgent_referral" or "emergency".
 func (r Referral) String() string { return referrals.Text(r) }
@@ -168,7 +168,7 @@ const (
 	HelpNow     // emergency services
 )
 
-var dayPlans = units.NewVocabulary[DayPlan]("plan for the day", "", "as_planned", "lighter", "settle_first", "not_today", "help_now")
+var dayPlans = field.NewVocabulary[DayPlan]("plan for the day", "", "as_planned", "lighter", "settle_first", "not_today", "help_now")
 
 // String returns the plan's code, such as "as_planned" or "not_today".
 func (p DayPlan) String() string { return dayPlans.Text(p) }

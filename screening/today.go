@@ -3,8 +3,8 @@ package screening
 import (
 	"slices"
 
-	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Today returns the outcome of an assessment tightened by the day's check. It
@@ -13,11 +13,11 @@ import (
 // low that needed help, of those on insulin or a secretagogue; ketones at a high
 // glucose; the rest of a record of pain that was begun.
 //
-// The errors are those of [Check.Validate], and an [units.ErrMissing] or
-// [units.ErrConflict] for an outcome that came from no assessment, from a later
+// The errors are those of [Check.Validate], and an [field.ErrMissing] or
+// [field.ErrConflict] for an outcome that came from no assessment, from a later
 // day, or from another day's check.
 func Today(c Check, o Outcome) (Outcome, error) {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/check", c.Validate())
 	bad.Add("/outcome", c.fits(o))
 	if len(bad) > 0 {
@@ -92,13 +92,13 @@ func (o Outcome) dayPlan() DayPlan {
 func (c Check) fits(o Outcome) error {
 	switch {
 	case !o.Screened():
-		return units.Field("", nil, "an outcome of Assess", units.ErrMissing)
+		return field.Bad(nil, "an outcome of Assess", field.ErrMissing)
 	case o.Waived != "":
-		return units.Field("/waived", o.Waived, "an outcome of Assess: a waiver is for no person", units.ErrConflict)
+		return field.New("/waived", o.Waived, "an outcome of Assess: a waiver is for no person", field.ErrConflict)
 	case c.Day < o.Day:
-		return units.Field("/day", o.Day, "the day of the check or before", units.ErrConflict)
+		return field.New("/day", o.Day, "the day of the check or before", field.ErrConflict)
 	case o.Today != 0 && o.Today != c.Day:
-		return units.Field("/today", o.Today, "the assessment's own outcome, not one of another day's check", units.ErrConflict)
+		return field.New("/today", o.Today, "the assessment's own outcome, not one of another day's check", field.ErrConflict)
 	}
 	return nil
 }

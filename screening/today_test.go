@@ -5,8 +5,8 @@ import (
 	"testing"
 
 	"example.org/posology/screening"
-	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 func mustToday(t fataler, c screening.Check, o screening.Outcome) screening.Outcome {
@@ -138,15 +138,15 @@ func TestTodayRefuses(t *testing.T) {
 		want error
 		path string
 	}{
-		"nobody screened": {quiet(), screening.Outcome{}, units.ErrMissing, "/outcome"},
-		"a waiver":        {quiet(), screening.Waived("analysis"), units.ErrConflict, "/outcome/waived"},
-		"before":          {screening.Check{Day: visit - 1}, o, units.ErrConflict, "/outcome/day"},
-		"twice":           {quiet(), other, units.ErrConflict, "/outcome/today"},
-		"no day":          {screening.Check{}, o, units.ErrMissing, "/check/day"},
+		"nobody screened": {quiet(), screening.Outcome{}, field.ErrMissing, "/outcome"},
+		"a waiver":        {quiet(), screening.Waived("analysis"), field.ErrConflict, "/outcome/waived"},
+		"before":          {screening.Check{Day: visit - 1}, o, field.ErrConflict, "/outcome/day"},
+		"twice":           {quiet(), other, field.ErrConflict, "/outcome/today"},
+		"no day":          {screening.Check{}, o, field.ErrMissing, "/check/day"},
 	} {
 		_, err := screening.Today(tt.c, tt.o)
-		var field *units.FieldError
-		if !errors.Is(err, tt.want) || !errors.As(err, &field) || field.Path != tt.path {
+		var which *field.Error
+		if !errors.Is(err, tt.want) || !errors.As(err, &which) || which.Path != tt.path {
 			t.Errorf("%s: %v, want %v at %s", name, err, tt.want, tt.path)
 		}
 	}

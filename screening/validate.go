@@ -8,10 +8,11 @@ import (
 
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // given returns nil for a value of the vocabulary and for "not given".
-func given[E ~uint8](v units.Vocabulary[E], e E) error {
+func given[E ~uint8](v field.Vocabulary[E], e E) error {
 	if e == 0 {
 		return nil
 	}
@@ -23,7 +24,7 @@ func within[T int | float64](v, lo, hi T, unit string) error {
 	if v >= lo && v <= hi {
 		return nil
 	}
-	return units.Field("", v, fmt.Sprintf("%v to %v%s", lo, hi, unit), units.ErrOutOfRange)
+	return field.Bad(v, fmt.Sprintf("%v to %v%s", lo, hi, unit), field.ErrOutOfRange)
 }
 
 // dayOrNone returns nil for a day and for none.
@@ -38,11 +39,11 @@ func (b *BloodPressure) check() error {
 	if b == nil {
 		return nil
 	}
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/systolic", within(b.Systolic, 50, 300, " mmHg"))
 	bad.Add("/diastolic", within(b.Diastolic, 20, 200, " mmHg"))
 	if len(bad) == 0 && b.Diastolic >= b.Systolic {
-		bad.Add("/diastolic", units.Field("", b.Diastolic, "below the systolic pressure", units.ErrConflict))
+		bad.Add("/diastolic", field.Bad(b.Diastolic, "below the systolic pressure", field.ErrConflict))
 	}
 	return bad.Err()
 }
@@ -60,16 +61,16 @@ func givenWithin(v, lo, hi int, unit string) error {
 // checkTwice returns what is wrong with readings of pressure and pulse and with
 // those after a rest.
 func checkTwice(bp, again *BloodPressure, pulse, pulseAgain int) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/bp", bp.check())
 	bad.Add("/bp_again", again.check())
 	if bp == nil && again != nil {
-		bad.Add("/bp", units.Field("", nil, "the first reading beside the second", units.ErrMissing))
+		bad.Add("/bp", field.Bad(nil, "the first reading beside the second", field.ErrMissing))
 	}
 	bad.Add("/resting_pulse", checkPulse(pulse))
 	bad.Add("/resting_pulse_again", checkPulse(pulseAgain))
 	if pulse == 0 && pulseAgain != 0 {
-		bad.Add("/resting_pulse", units.Field("", nil, "the first reading beside the second", units.ErrMissing))
+		bad.Add("/resting_pulse", field.Bad(nil, "the first reading beside the second", field.ErrMissing))
 	}
 	return bad.Err()
 }
@@ -78,9 +79,9 @@ func (w *WeightGain) check() error {
 	if w == nil {
 		return nil
 	}
-	var bad units.FieldErrors
+	var bad field.Errors
 	if w.Mass < -20*units.Kilogram || w.Mass > 20*units.Kilogram {
-		bad.Add("/mass", units.Field("", w.Mass, "-20 to 20 kg", units.ErrOutOfRange))
+		bad.Add("/mass", field.Bad(w.Mass, "-20 to 20 kg", field.ErrOutOfRange))
 	}
 	bad.Add("/days", within(w.Days, 1, 31, " days"))
 	return bad.Err()
@@ -90,14 +91,14 @@ func (b *BloodCounts) check() error {
 	if b == nil {
 		return nil
 	}
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/platelets", givenWithin(b.Platelets, 1, 2000, " × 10⁹/L"))
 	bad.Add("/haemoglobin", givenWithin(b.Haemoglobin, 20, 250, " g/L"))
 	return bad.Err()
 }
 
 func (o OrthostaticDrop) check() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/from", postures.Check("", o.From))
 	bad.Add("/systolic", within(o.Systolic, -150, 200, " mmHg"))
 	bad.Add("/diastolic", within(o.Diastolic, -100, 150, " mmHg"))
@@ -105,7 +106,7 @@ func (o OrthostaticDrop) check() error {
 }
 
 func (a Activity) check() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/days_per_week", within(a.DaysPerWeek, 0, 7, " days"))
 	bad.Add("/minutes", within(a.Minutes, 0, 1440, " minutes a day"))
 	bad.Add("/intensity", intensities.Check("", a.Intensity))
@@ -116,17 +117,17 @@ func (a Activity) check() error {
 // Validate returns every bad field of p at once. Day and age are needed; the
 // ranges of readings are checks against slips, not clinical limits.
 func (p Profile) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/day", p.Day.Check())
 	bad.Add("/age", p.Age.Check())
 	if p.Sex > body.Male {
-		bad.Add("/sex", units.Field("", p.Sex, "female or male", units.ErrOutOfRange))
+		bad.Add("/sex", field.Bad(p.Sex, "female or male", field.ErrOutOfRange))
 	}
 	if p.Activity != nil {
 		bad.Add("/activity", p.Activity.check())
 	}
 	if p.Wanted == Idle {
-		bad.Add("/wanted", units.Field("", p.Wanted, "light, moderate or vigorous", units.ErrOutOfRange))
+		bad.Add("/wanted", field.Bad(p.Wanted, "light, moderate or vigorous", field.ErrOutOfRange))
 	} else {
 		bad.Add("/wanted", given(intensities, p.Wanted))
 	}
@@ -141,7 +142,7 @@ func (p Profile) Validate() error {
 }
 
 func (p Profile) checkReadings() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("", checkTwice(p.BP, p.BPAgain, p.RestingPulse, p.RestingPulseAgain))
 	bad.Add("/blood_counts", p.Counts.check())
 	if p.HbA1c != nil {
@@ -161,11 +162,11 @@ func (p Profile) checkReadings() error {
 var pointerEscape = strings.NewReplacer("~", "~0", "/", "~1")
 
 func (p Profile) checkRecords() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/falls", p.Falls.check())
 	for i, code := range p.HomeReadings {
 		if !slices.Contains(homeReadings, code) {
-			bad.Add(fmt.Sprintf("/home_readings/%d", i), units.Field("", fmt.Sprintf("%.60q", string(code)), fmt.Sprint(homeReadings), units.ErrUnknown))
+			bad.Add(fmt.Sprintf("/home_readings/%d", i), field.Bad(fmt.Sprintf("%.60q", string(code)), fmt.Sprint(homeReadings), field.ErrUnknown))
 		}
 	}
 	bad.Add("/events", checkEvents(p.Events, p.Day))
@@ -178,7 +179,7 @@ func (p Profile) checkRecords() error {
 	for _, code := range slices.Sorted(maps.Keys(p.Answers)) {
 		path := "/answers/" + pointerEscape.Replace(string(code))
 		if q := findQuestion(code); q == nil || !q.yesNo {
-			bad.Add(path, units.Field("", nil, "the code of a question with yes and no", units.ErrUnknown))
+			bad.Add(path, field.Bad(nil, "the code of a question with yes and no", field.ErrUnknown))
 		}
 		bad.Add(path, given(answers, p.Answers[code]))
 	}
@@ -186,7 +187,7 @@ func (p Profile) checkRecords() error {
 }
 
 func checkEvents(events []Event, visit units.Day) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	for i, e := range events {
 		bad.Add(fmt.Sprintf("/%d", i), e.check(visit))
 	}
@@ -194,13 +195,13 @@ func checkEvents(events []Event, visit units.Day) error {
 }
 
 func (e Event) check(visit units.Day) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if en := find(e.Code); en == nil || en.kind != Happening && en.dated == nil {
-		bad.Add("/code", units.Field("", fmt.Sprintf("%.60q", string(e.Code)), "the code of a happening or of a dated condition", units.ErrUnknown))
+		bad.Add("/code", field.Bad(fmt.Sprintf("%.60q", string(e.Code)), "the code of a happening or of a dated condition", field.ErrUnknown))
 	}
 	bad.Add("/day", dayOrNone(e.Day))
 	if e.Day > visit && visit.Check() == nil {
-		bad.Add("/day", units.Field("", e.Day, "the day of the screening or before", units.ErrConflict))
+		bad.Add("/day", field.Bad(e.Day, "the day of the screening or before", field.ErrConflict))
 	}
 	bad.Add("/region", givenBy(e.Region != 0, e.Region.Check))
 	bad.Add("/side", givenBy(e.Side != 0, e.Side.Check))
@@ -217,14 +218,14 @@ func givenBy(isGiven bool, check func() error) error {
 // check refuses what cannot be read. Who and the days decide whether the
 // clearance counts, not whether it is well formed.
 func (c Clearance) check() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/day", dayOrNone(c.Day))
 	bad.Add("/expires", dayOrNone(c.Expires))
 	for i, code := range c.Scope {
 		bad.Add(fmt.Sprintf("/scope/%d", i), code.check(Disease, Symptom, Condition, Reading))
 	}
 	if c.Intensity == Idle {
-		bad.Add("/intensity", units.Field("", c.Intensity, "light, moderate or vigorous", units.ErrOutOfRange))
+		bad.Add("/intensity", field.Bad(c.Intensity, "light, moderate or vigorous", field.ErrOutOfRange))
 	} else {
 		bad.Add("/intensity", given(intensities, c.Intensity))
 	}
@@ -232,13 +233,13 @@ func (c Clearance) check() error {
 }
 
 func (r Restriction) check() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/day", dayOrNone(r.Day))
 	bad.Add("/until", dayOrNone(r.Until))
 	bad.Add("/side", givenBy(r.Side != 0, r.Side.Check))
 	bad.Add("/region", r.Region.Check())
 	if r.MaxMass != nil && *r.MaxMass < 0 {
-		bad.Add("/max_mass", units.Field("", *r.MaxMass, "0 kg or more", units.ErrOutOfRange))
+		bad.Add("/max_mass", field.Bad(*r.MaxMass, "0 kg or more", field.ErrOutOfRange))
 	}
 	return bad.Err()
 }

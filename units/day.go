@@ -5,6 +5,8 @@ import (
 	"regexp"
 	"strconv"
 	"time"
+
+	"example.org/posology/units/field"
 )
 
 // Day is a civil day of the proleptic Gregorian calendar, from 0001-01-01,
@@ -17,12 +19,12 @@ const maxDay Day = 3652059 // 9999-12-31
 const dayForm = "a day from 0001-01-01 to 9999-12-31"
 
 // NewDay returns the day of the given year (1 to 9999), month and day of the
-// month; a day that does not exist is an [ErrOutOfRange].
+// month; a day that does not exist is an [field.ErrOutOfRange].
 func NewDay(year int, month time.Month, day int) (Day, error) {
 	t := time.Date(year, month, day, 0, 0, 0, 0, time.UTC)
 	y, m, d := t.Date()
 	if year < 1 || year > 9999 || y != year || m != month || d != day {
-		return 0, Field("", fmt.Sprintf("%04d-%02d-%02d", year, int(month), day), dayForm, ErrOutOfRange)
+		return 0, field.Bad(fmt.Sprintf("%04d-%02d-%02d", year, int(month), day), dayForm, field.ErrOutOfRange)
 	}
 	return Day(t.Unix()/86400 - epoch), nil
 }
@@ -33,11 +35,11 @@ const epoch = -719163
 var dayText = regexp.MustCompile(`^([0-9]{4})-([0-9]{2})-([0-9]{2})$`)
 
 // ParseDay reads a day in the form "2026-11-25". Another form is an
-// [ErrSyntax], a day that does not exist an [ErrOutOfRange].
+// [field.ErrSyntax], a day that does not exist an [field.ErrOutOfRange].
 func ParseDay(s string) (Day, error) {
 	part := dayText.FindStringSubmatch(s)
 	if part == nil {
-		return 0, Field("", fmt.Sprintf("%.40q", s), "a day such as 2026-11-25", ErrSyntax)
+		return 0, field.Bad(fmt.Sprintf("%.40q", s), "a day such as 2026-11-25", field.ErrSyntax)
 	}
 	year, _ := strconv.Atoi(part[1]) // digits only: no error
 	month, _ := strconv.Atoi(part[2])
@@ -49,13 +51,13 @@ func ParseDay(s string) (Day, error) {
 func (d Day) IsZero() bool { return d == 0 }
 
 // Check returns nil for a day from 0001-01-01 to 9999-12-31, else an
-// [ErrMissing] or [ErrOutOfRange].
+// [field.ErrMissing] or [field.ErrOutOfRange].
 func (d Day) Check() error {
 	switch {
 	case d == 0:
-		return Field("", nil, dayForm, ErrMissing)
+		return field.Bad(nil, dayForm, field.ErrMissing)
 	case d < 0 || d > maxDay:
-		return Field("", int32(d), dayForm, ErrOutOfRange)
+		return field.Bad(int32(d), dayForm, field.ErrOutOfRange)
 	}
 	return nil
 }
@@ -91,13 +93,13 @@ func (d Day) Plus(n int) (Day, error) {
 	}
 	s := int64(d) + int64(n)
 	if s < 1 || s > int64(maxDay) {
-		return 0, Field("", fmt.Sprintf("%s plus %d days", d, n), dayForm, ErrOutOfRange)
+		return 0, field.Bad(fmt.Sprintf("%s plus %d days", d, n), dayForm, field.ErrOutOfRange)
 	}
 	return Day(s), nil
 }
 
-// Since returns the days from e to d. A day not given is an [ErrMissing], one
-// outside the calendar an [ErrOutOfRange].
+// Since returns the days from e to d. A day not given is an [field.ErrMissing], one
+// outside the calendar an [field.ErrOutOfRange].
 func (d Day) Since(e Day) (int, error) {
 	if err := d.Check(); err != nil {
 		return 0, err
@@ -120,7 +122,7 @@ func (d Day) String() string {
 }
 
 // MarshalText writes what [Day.String] prints; a day outside the calendar is
-// an [ErrOutOfRange].
+// an [field.ErrOutOfRange].
 func (d Day) MarshalText() ([]byte, error) {
 	if d != 0 {
 		if err := d.Check(); err != nil {

@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 	"pgregory.net/rapid"
 )
 
@@ -54,11 +55,11 @@ func TestDayEnds(t *testing.T) {
 		}
 	}
 	for _, d := range []units.Day{-1, lastDay + 1, math.MaxInt32, math.MinInt32} {
-		if err := d.Check(); !errors.Is(err, units.ErrOutOfRange) {
-			t.Errorf("Day(%d): %v, want %v", int32(d), err, units.ErrOutOfRange)
+		if err := d.Check(); !errors.Is(err, field.ErrOutOfRange) {
+			t.Errorf("Day(%d): %v, want %v", int32(d), err, field.ErrOutOfRange)
 		}
-		if _, err := d.MarshalText(); !errors.Is(err, units.ErrOutOfRange) {
-			t.Errorf("Day(%d).MarshalText: %v, want %v", int32(d), err, units.ErrOutOfRange)
+		if _, err := d.MarshalText(); !errors.Is(err, field.ErrOutOfRange) {
+			t.Errorf("Day(%d).MarshalText: %v, want %v", int32(d), err, field.ErrOutOfRange)
 		}
 		if y, m, n := d.Date(); y != 0 || m != 0 || n != 0 {
 			t.Errorf("Day(%d).Date() = %d, %d, %d, want noughts", int32(d), y, m, n)
@@ -84,8 +85,8 @@ func TestDayNotGiven(t *testing.T) {
 	_, since := d.Since(firstDay)
 	_, until := firstDay.Since(d)
 	for _, err := range []error{d.Check(), plus, since, until} {
-		if !errors.Is(err, units.ErrMissing) {
-			t.Errorf("got %v, want %v", err, units.ErrMissing)
+		if !errors.Is(err, field.ErrMissing) {
+			t.Errorf("got %v, want %v", err, field.ErrMissing)
 		}
 	}
 	roundTrip(t, d)
@@ -96,22 +97,22 @@ func TestDayErrors(t *testing.T) {
 		in   string
 		want error
 	}{
-		{"", units.ErrSyntax},
-		{"2026-1-1", units.ErrSyntax},
-		{"2026-01-01T00:00:00Z", units.ErrSyntax},
-		{" 2026-01-01", units.ErrSyntax},
-		{"2026-01-01\n", units.ErrSyntax},
-		{"20260101", units.ErrSyntax},
-		{"01.02.2026", units.ErrSyntax},
-		{"-001-01-01", units.ErrSyntax},
-		{"12026-01-01", units.ErrSyntax},
-		{"0000-01-01", units.ErrOutOfRange},
-		{"2026-00-10", units.ErrOutOfRange},
-		{"2026-13-10", units.ErrOutOfRange},
-		{"2026-02-29", units.ErrOutOfRange},
-		{"1900-02-29", units.ErrOutOfRange},
-		{"2026-04-31", units.ErrOutOfRange},
-		{"2026-01-00", units.ErrOutOfRange},
+		{"", field.ErrSyntax},
+		{"2026-1-1", field.ErrSyntax},
+		{"2026-01-01T00:00:00Z", field.ErrSyntax},
+		{" 2026-01-01", field.ErrSyntax},
+		{"2026-01-01\n", field.ErrSyntax},
+		{"20260101", field.ErrSyntax},
+		{"01.02.2026", field.ErrSyntax},
+		{"-001-01-01", field.ErrSyntax},
+		{"12026-01-01", field.ErrSyntax},
+		{"0000-01-01", field.ErrOutOfRange},
+		{"2026-00-10", field.ErrOutOfRange},
+		{"2026-13-10", field.ErrOutOfRange},
+		{"2026-02-29", field.ErrOutOfRange},
+		{"1900-02-29", field.ErrOutOfRange},
+		{"2026-04-31", field.ErrOutOfRange},
+		{"2026-01-00", field.ErrOutOfRange},
 	}
 	for _, tt := range tests {
 		if d, err := units.ParseDay(tt.in); d != 0 || !errors.Is(err, tt.want) {
@@ -123,12 +124,12 @@ func TestDayErrors(t *testing.T) {
 			t.Errorf("ParseDay(%q) = %v, %v", leap, d, err)
 		}
 	}
-	if _, err := units.NewDay(math.MaxInt, math.MaxInt, math.MinInt); !errors.Is(err, units.ErrOutOfRange) {
-		t.Errorf("NewDay of huge numbers: %v, want %v", err, units.ErrOutOfRange)
+	if _, err := units.NewDay(math.MaxInt, math.MaxInt, math.MinInt); !errors.Is(err, field.ErrOutOfRange) {
+		t.Errorf("NewDay of huge numbers: %v, want %v", err, field.ErrOutOfRange)
 	}
 	d := firstDay
-	if err := d.UnmarshalText([]byte("tomorrow")); !errors.Is(err, units.ErrSyntax) || d != firstDay {
-		t.Errorf("UnmarshalText(tomorrow): %v, day %v; want %v and the old day", err, d, units.ErrSyntax)
+	if err := d.UnmarshalText([]byte("tomorrow")); !errors.Is(err, field.ErrSyntax) || d != firstDay {
+		t.Errorf("UnmarshalText(tomorrow): %v, day %v; want %v and the old day", err, d, field.ErrSyntax)
 	}
 }
 
@@ -162,8 +163,8 @@ func checkPlus(t *rapid.T, d units.Day, n int, start time.Time) {
 		inside = y >= 1 && y <= 9999
 	}
 	if !inside {
-		if !errors.Is(err, units.ErrOutOfRange) {
-			t.Fatalf("%v plus %d = %v, %v, want %v", d, n, got, err, units.ErrOutOfRange)
+		if !errors.Is(err, field.ErrOutOfRange) {
+			t.Fatalf("%v plus %d = %v, %v, want %v", d, n, got, err, field.ErrOutOfRange)
 		}
 		return
 	}
@@ -177,8 +178,8 @@ func checkPlus(t *rapid.T, d units.Day, n int, start time.Time) {
 
 func TestDayPlusOverflow(t *testing.T) {
 	for _, n := range []int{math.MaxInt, math.MinInt, 1} {
-		if got, err := lastDay.Plus(n); !errors.Is(err, units.ErrOutOfRange) {
-			t.Errorf("the last day plus %d = %v, %v, want %v", n, got, err, units.ErrOutOfRange)
+		if got, err := lastDay.Plus(n); !errors.Is(err, field.ErrOutOfRange) {
+			t.Errorf("the last day plus %d = %v, %v, want %v", n, got, err, field.ErrOutOfRange)
 		}
 	}
 	if got, err := firstDay.Plus(int(lastDay - firstDay)); got != lastDay || err != nil {

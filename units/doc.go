@@ -24,9 +24,9 @@
 //
 // # Errors
 //
-// Bad input gives a [*FieldError] that names the field, the value and what is
+// Bad input gives a [*field.Error] that names the field, the value and what is
 // allowed, and unwraps to one of the sentinels below. [DecodeJSON] is strict and
-// reports every bad field at once, as [FieldErrors]. No function panics on any input, save
+// reports every bad field at once, as [field.Errors]. No function panics on any input, save
 // [Must], which is for tables of constants and tests.
 //
 // # Sources

@@ -2,12 +2,18 @@ package units
 
 import (
 	"bytes"
+	"errors"
 	"fmt"
 	"iter"
 	"math"
 	"strconv"
 	"strings"
+
+	"example.org/posology/units/field"
 )
+
+// ErrNoRIR: the effort rating has no value in repetitions in reserve.
+var ErrNoRIR = errors.New("rating has no value in repetitions in reserve")
 
 // Fraction is a share of a whole: 0.7 of a one-repetition maximum.
 type Fraction float64
@@ -40,7 +46,7 @@ const (
 	ScaleBorg                 // 6 to 20; no value in reserve
 )
 
-var scales = NewVocabulary[Scale]("scale", "", "rir", "rpe", "omni", "cr10", "borg")
+var scales = field.NewVocabulary[Scale]("scale", "", "rir", "rpe", "omni", "cr10", "borg")
 
 var scaleEnds = [...]struct{ min, max, step float64 }{
 	ScaleRIR:  {0, 10, 0},
@@ -67,7 +73,7 @@ type Effort struct {
 }
 
 // NewEffort returns the rating value on scale s; outside the scale, or between
-// its steps, it is an [ErrOutOfRange].
+// its steps, it is an [field.ErrOutOfRange].
 func NewEffort(s Scale, value float64) (Effort, error) {
 	if !scales.Valid(s) {
 		return Effort{}, scales.Check("", s)
@@ -79,7 +85,7 @@ func NewEffort(s Scale, value float64) (Effort, error) {
 		if e.step != 0 {
 			allowed += fmt.Sprintf(" in steps of %v", e.step)
 		}
-		return Effort{}, Field("", fmt.Sprintf("%s %v", s, value), allowed, ErrOutOfRange)
+		return Effort{}, field.Bad(fmt.Sprintf("%s %v", s, value), allowed, field.ErrOutOfRange)
 	}
 	return Effort{s, value + 0}, nil // the sum turns -0 into 0, which prints without a sign
 }
@@ -123,7 +129,7 @@ func (e *Effort) UnmarshalText(text []byte) error {
 	code, number, found := strings.Cut(string(text), " ")
 	value, err := strconv.ParseFloat(number, 64)
 	if !found || err != nil {
-		return Field("", fmt.Sprintf("%.40q", text), `a scale and a number, such as "rir 2" or "rpe 8.5"`, ErrSyntax)
+		return field.Bad(fmt.Sprintf("%.40q", text), `a scale and a number, such as "rir 2" or "rpe 8.5"`, field.ErrSyntax)
 	}
 	s, err := scales.Parse(code)
 	if err != nil {
@@ -172,22 +178,22 @@ func Ratings() iter.Seq2[float64, Range[RIR]] {
 // stand for two counts (8.5 for 1 to 2) and 6, from memory, for 4 to 6. Ratings
 // of 5.5 and 6.5, which no source lists, take what their neighbours span. It is
 // an [ErrNoRIR] below 5, where the scale has no such value, and on scales that
-// are not built on it; an [ErrMissing] if nothing was recorded.
+// are not built on it; an [field.ErrMissing] if nothing was recorded.
 func (e Effort) RIR() (Range[RIR], error) {
 	switch e.scale {
 	case ScaleUnknown:
-		return Range[RIR]{}, Field("", nil, "an effort rating", ErrMissing)
+		return Range[RIR]{}, field.Bad(nil, "an effort rating", field.ErrMissing)
 	case ScaleRIR:
 		return Exactly(RIR(e.value)), nil
 	case ScaleRPE:
 		return ratingRIR(e.value)
 	}
-	return Range[RIR]{}, Field("", e, "a rating on the scales rir or rpe", ErrNoRIR)
+	return Range[RIR]{}, field.Bad(e, "a rating on the scales rir or rpe", ErrNoRIR)
 }
 
 func ratingRIR(v float64) (Range[RIR], error) {
 	if v < ratings[0].rating {
-		return Range[RIR]{}, Field("", fmt.Sprintf("rpe %v", v), "rpe 5 to 10", ErrNoRIR)
+		return Range[RIR]{}, field.Bad(fmt.Sprintf("rpe %v", v), "rpe 5 to 10", ErrNoRIR)
 	}
 	i := 0
 	for ratings[i].rating < v {

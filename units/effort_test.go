@@ -10,6 +10,7 @@ import (
 	"testing"
 
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 	"pgregory.net/rapid"
 )
 
@@ -144,21 +145,21 @@ func TestEffortScaleEnds(t *testing.T) {
 			}
 		}
 		for _, v := range []float64{ends[0] - 0.5, ends[1] + 0.5, math.NaN(), math.Inf(1), math.Inf(-1)} {
-			if e, err := units.NewEffort(s, v); !errors.Is(err, units.ErrOutOfRange) || !e.IsZero() {
-				t.Errorf("NewEffort(%v, %v) = %v, %v, want %v", s, v, e, err, units.ErrOutOfRange)
+			if e, err := units.NewEffort(s, v); !errors.Is(err, field.ErrOutOfRange) || !e.IsZero() {
+				t.Errorf("NewEffort(%v, %v) = %v, %v, want %v", s, v, e, err, field.ErrOutOfRange)
 			}
 		}
 	}
 	for _, v := range []float64{8.25, 8.4999999, math.Nextafter(9, 10)} {
-		if _, err := units.RPE(v); !errors.Is(err, units.ErrOutOfRange) {
-			t.Errorf("RPE(%v): %v, want %v", v, err, units.ErrOutOfRange)
+		if _, err := units.RPE(v); !errors.Is(err, field.ErrOutOfRange) {
+			t.Errorf("RPE(%v): %v, want %v", v, err, field.ErrOutOfRange)
 		}
 	}
-	if _, err := units.NewEffort(units.ScaleUnknown, 5); !errors.Is(err, units.ErrMissing) {
-		t.Errorf("a rating without scale: %v, want %v", err, units.ErrMissing)
+	if _, err := units.NewEffort(units.ScaleUnknown, 5); !errors.Is(err, field.ErrMissing) {
+		t.Errorf("a rating without scale: %v, want %v", err, field.ErrMissing)
 	}
-	if _, err := units.NewEffort(99, 5); !errors.Is(err, units.ErrOutOfRange) {
-		t.Errorf("a rating on no scale: %v, want %v", err, units.ErrOutOfRange)
+	if _, err := units.NewEffort(99, 5); !errors.Is(err, field.ErrOutOfRange) {
+		t.Errorf("a rating on no scale: %v, want %v", err, field.ErrOutOfRange)
 	}
 }
 
@@ -176,8 +177,8 @@ func TestEffortRIR(t *testing.T) {
 			t.Errorf("%v is %v in reserve, %v, want %v", e, got, err, units.ErrNoRIR)
 		}
 	}
-	if _, err := (units.Effort{}).RIR(); !errors.Is(err, units.ErrMissing) {
-		t.Errorf("no effort: %v, want %v", err, units.ErrMissing)
+	if _, err := (units.Effort{}).RIR(); !errors.Is(err, field.ErrMissing) {
+		t.Errorf("no effort: %v, want %v", err, field.ErrMissing)
 	}
 }
 
@@ -202,20 +203,20 @@ func TestEffortTextErrors(t *testing.T) {
 		in   string
 		want error
 	}{
-		{"8.5", units.ErrSyntax},
-		{"rpe", units.ErrSyntax},
-		{"rpe ", units.ErrSyntax},
-		{"rpe  8", units.ErrSyntax},
-		{"rpe 8 ", units.ErrSyntax},
-		{"rpe eight", units.ErrSyntax},
-		{"rir 1e999", units.ErrSyntax},
-		{"RPE 8", units.ErrUnknown},
-		{"effort 8", units.ErrUnknown},
-		{" 8", units.ErrMissing},
-		{"rpe 8.25", units.ErrOutOfRange},
-		{"rir NaN", units.ErrOutOfRange},
-		{"rir -1", units.ErrOutOfRange},
-		{"borg 5", units.ErrOutOfRange},
+		{"8.5", field.ErrSyntax},
+		{"rpe", field.ErrSyntax},
+		{"rpe ", field.ErrSyntax},
+		{"rpe  8", field.ErrSyntax},
+		{"rpe 8 ", field.ErrSyntax},
+		{"rpe eight", field.ErrSyntax},
+		{"rir 1e999", field.ErrSyntax},
+		{"RPE 8", field.ErrUnknown},
+		{"effort 8", field.ErrUnknown},
+		{" 8", field.ErrMissing},
+		{"rpe 8.25", field.ErrOutOfRange},
+		{"rir NaN", field.ErrOutOfRange},
+		{"rir -1", field.ErrOutOfRange},
+		{"borg 5", field.ErrOutOfRange},
 	}
 	for _, tt := range tests {
 		e := units.Must(units.RPE(7))
@@ -233,8 +234,8 @@ func TestScaleText(t *testing.T) {
 			t.Errorf("%v by way of %q gives %v, %v", s, text, got, err)
 		}
 	}
-	if _, err := units.Scale(99).MarshalText(); !errors.Is(err, units.ErrOutOfRange) {
-		t.Errorf("Scale(99).MarshalText: %v, want %v", err, units.ErrOutOfRange)
+	if _, err := units.Scale(99).MarshalText(); !errors.Is(err, field.ErrOutOfRange) {
+		t.Errorf("Scale(99).MarshalText: %v, want %v", err, field.ErrOutOfRange)
 	}
 }
 

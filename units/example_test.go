@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // Masses in different units add without error.
@@ -41,7 +42,7 @@ func ExampleParseMass() {
 	for _, s := range []string{"12,5 kg", "27.5 lb", "12.5", "1e3 kg"} {
 		m, err := units.ParseMass(s)
 		switch {
-		case errors.Is(err, units.ErrMissing):
+		case errors.Is(err, field.ErrMissing):
 			fmt.Println("no unit")
 		case err != nil:
 			fmt.Println(err)
@@ -53,7 +54,7 @@ func ExampleParseMass() {
 	// 12.5 kg
 	// 12.473790175 kg
 	// no unit
-	// units: malformed: value = "1e3 kg", allowed: a decimal number and a unit, such as "12.5 kg" or "25 lb"
+	// malformed: value = "1e3 kg", allowed: a decimal number and a unit, such as "12.5 kg" or "25 lb"
 }
 
 // A thing keeps the unit that is marked on it.
@@ -100,33 +101,3 @@ func ExampleRange() {
 }
 
 // Every bad field is named at once.
-func ExampleDecodeJSON() {
-	type set struct {
-		Reps uint8      `json:"reps"`
-		Load units.Mass `json:"load"`
-	}
-	var sets []set
-	err := units.DecodeJSON([]byte(`[
-		{"reps": 5, "load": "100 kg"},
-		{"reps": 5.5, "load": "100", "Load": "100 kg"}
-	]`), &sets)
-	fmt.Println(err)
-	// Output:
-	// units: malformed: /1/reps = 5.5, allowed: a whole number from 0 to 255
-	// units: not given: /1/load = "100", allowed: a decimal number and a unit, such as "12.5 kg" or "25 lb"
-	// units: unknown: /1/Load = "100 kg", allowed: the names: reps, load
-}
-
-// A function that checks several fields gathers what is wrong.
-func ExampleFieldErrors_Add() {
-	var bad units.FieldErrors
-	bad.Add("/day", units.Day(0).Check())
-	_, err := units.Between(12, 8)
-	bad.Add("/reps", err)
-	_, err = units.RPE(8)
-	bad.Add("/rpe", err) // nil: nothing is added
-	fmt.Println(bad.Err())
-	// Output:
-	// units: not given: /day, allowed: a day from 0001-01-01 to 9999-12-31
-	// units: out of range: /reps = 12 to 8, allowed: a lower end at or below the upper end
-}

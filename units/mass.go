@@ -8,6 +8,8 @@ import (
 	"math/bits"
 	"strconv"
 	"strings"
+
+	"example.org/posology/units/field"
 )
 
 // Mass is an exact mass: a whole number of nanograms. The zero value is
@@ -30,7 +32,7 @@ const (
 const MaxMass Mass = math.MaxInt64
 
 // Kilograms returns kg kilograms to the nearest nanogram, halves away from
-// nought. NaN and infinities are an [ErrOutOfRange], too much an [ErrOverflow].
+// nought. NaN and infinities are an [field.ErrOutOfRange], too much an [field.ErrOverflow].
 func Kilograms(kg float64) (Mass, error) { return fromFloat(kg, KG) }
 
 // Pounds returns lb pounds to the nearest nanogram, as [Kilograms] does.
@@ -39,11 +41,11 @@ func Pounds(lb float64) (Mass, error) { return fromFloat(lb, LB) }
 func fromFloat(x float64, u MassUnit) (Mass, error) {
 	got := fmt.Sprintf("%v %s", x, u)
 	if math.IsNaN(x) || math.IsInf(x, 0) {
-		return 0, Field("", got, "a finite mass", ErrOutOfRange)
+		return 0, field.Bad(got, "a finite mass", field.ErrOutOfRange)
 	}
 	ng, ok := roundMul(x, u.Mass(), Nearest)
 	if !ok {
-		return 0, Field("", got, "a mass within 9.22 million kg", ErrOverflow)
+		return 0, field.Bad(got, "a mass within 9.22 million kg", field.ErrOverflow)
 	}
 	return ng, nil
 }
@@ -54,44 +56,44 @@ func (m Mass) Kilograms() float64 { return float64(m) / float64(Kilogram) }
 // Pounds returns m in pounds, correctly rounded to float64 below 9000 kg.
 func (m Mass) Pounds() float64 { return float64(m) / float64(Pound) }
 
-// Add returns m + n, or an [ErrOverflow].
+// Add returns m + n, or an [field.ErrOverflow].
 func (m Mass) Add(n Mass) (Mass, error) {
 	s := m + n
 	if (m^s)&(n^s) < 0 {
-		return 0, Field("", m.String()+" + "+n.String(), "a mass within 9.22 million kg", ErrOverflow)
+		return 0, field.Bad(m.String()+" + "+n.String(), "a mass within 9.22 million kg", field.ErrOverflow)
 	}
 	return s, nil
 }
 
-// Times returns n times m, or an [ErrOverflow].
+// Times returns n times m, or an [field.ErrOverflow].
 func (m Mass) Times(n int) (Mass, error) {
 	p := big.NewInt(int64(m))
 	p.Mul(p, big.NewInt(int64(n)))
 	if !p.IsInt64() {
-		return 0, Field("", fmt.Sprintf("%d × %s", n, m), "a mass within 9.22 million kg", ErrOverflow)
+		return 0, field.Bad(fmt.Sprintf("%d × %s", n, m), "a mass within 9.22 million kg", field.ErrOverflow)
 	}
 	return Mass(p.Int64()), nil
 }
 
 // Scale returns the exact product of m and f, rounded to a whole nanogram as r
-// says. NaN and infinities are an [ErrOutOfRange], too much an [ErrOverflow].
+// says. NaN and infinities are an [field.ErrOutOfRange], too much an [field.ErrOverflow].
 func (m Mass) Scale(f Fraction, r Rounding) (Mass, error) {
 	x := float64(f)
 	if math.IsNaN(x) || math.IsInf(x, 0) {
-		return 0, Field("", x, "a finite fraction", ErrOutOfRange)
+		return 0, field.Bad(x, "a finite fraction", field.ErrOutOfRange)
 	}
 	p, ok := roundMul(x, m, r)
 	if !ok {
-		return 0, Field("", fmt.Sprintf("%v × %s", x, m), "a mass within 9.22 million kg", ErrOverflow)
+		return 0, field.Bad(fmt.Sprintf("%v × %s", x, m), "a mass within 9.22 million kg", field.ErrOverflow)
 	}
 	return p, nil
 }
 
 // Share returns m as a fraction of whole, correctly rounded to float64 below
-// 9000 kg. A whole of nought or less is an [ErrOutOfRange].
+// 9000 kg. A whole of nought or less is an [field.ErrOutOfRange].
 func (m Mass) Share(whole Mass) (Fraction, error) {
 	if whole <= 0 {
-		return 0, Field("", whole, "a mass above 0 kg", ErrOutOfRange)
+		return 0, field.Bad(whole, "a mass above 0 kg", field.ErrOutOfRange)
 	}
 	return Fraction(float64(m) / float64(whole)), nil
 }
@@ -108,11 +110,11 @@ const (
 )
 
 // Rounded returns the multiple of to that m is rounded to as r says, halves
-// away from nought. A step of nought or less is an [ErrOutOfRange], a result
-// that does not fit an [ErrOverflow].
+// away from nought. A step of nought or less is an [field.ErrOutOfRange], a result
+// that does not fit an [field.ErrOverflow].
 func (m Mass) Rounded(to Mass, r Rounding) (Mass, error) {
 	if to <= 0 {
-		return 0, Field("", to, "a step above 0 kg", ErrOutOfRange)
+		return 0, field.Bad(to, "a step above 0 kg", field.ErrOutOfRange)
 	}
 	rest := m % to
 	if rest == 0 {
@@ -210,8 +212,8 @@ func shiftRight(hi, lo uint64, n int) (whole, rest uint64, half, ok bool) {
 // "27.5 lb", "27.5 [lb_av]", "-250 g". The decimal sign is a point or a comma;
 // there are no thousands separators and no exponents; the space is optional.
 // The value is rounded to the nearest nanogram. A bare number is an
-// [ErrMissing] for its unit, anything else that does not fit an [ErrSyntax] or
-// [ErrOverflow].
+// [field.ErrMissing] for its unit, anything else that does not fit an [field.ErrSyntax] or
+// [field.ErrOverflow].
 func ParseMass(s string) (Mass, error) {
 	m, err := ParseMarked(s)
 	return m.Mass, err
@@ -245,13 +247,13 @@ func ParseMarked(s string) (Marked, error) {
 	rest = strings.TrimSpace(rest)
 	switch {
 	case whole == "" || len(whole)+len(frac) > 60:
-		return Marked{}, Field("", fmt.Sprintf("%.80q", s), massForm, ErrSyntax)
+		return Marked{}, field.Bad(fmt.Sprintf("%.80q", s), massForm, field.ErrSyntax)
 	case rest == "":
-		return Marked{}, Field("", fmt.Sprintf("%.80q", s), massForm, ErrMissing)
+		return Marked{}, field.Bad(fmt.Sprintf("%.80q", s), massForm, field.ErrMissing)
 	}
 	u, err := ParseMassUnit(rest)
 	if err != nil {
-		return Marked{}, Field("", fmt.Sprintf("%.80q", s), massForm, ErrSyntax)
+		return Marked{}, field.Bad(fmt.Sprintf("%.80q", s), massForm, field.ErrSyntax)
 	}
 	ng, _ := new(big.Int).SetString(whole+frac, 10)
 	ng.Mul(ng, big.NewInt(int64(u.Mass())))
@@ -262,7 +264,7 @@ func ParseMarked(s string) (Marked, error) {
 		ng.Neg(ng)
 	}
 	if !ng.IsInt64() {
-		return Marked{}, Field("", fmt.Sprintf("%.80q", s), "a mass within 9.22 million kg", ErrOverflow)
+		return Marked{}, field.Bad(fmt.Sprintf("%.80q", s), "a mass within 9.22 million kg", field.ErrOverflow)
 	}
 	return Marked{Mass(ng.Int64()), u}, nil
 }

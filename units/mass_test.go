@@ -9,6 +9,7 @@ import (
 	"testing"
 
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 	"pgregory.net/rapid"
 )
 
@@ -70,33 +71,33 @@ func TestParseMassErrors(t *testing.T) {
 		in   string
 		want error
 	}{
-		{"", units.ErrSyntax},
-		{" ", units.ErrSyntax},
-		{"kg", units.ErrSyntax},
-		{"12.5", units.ErrMissing},
-		{"12.5 ", units.ErrMissing},
-		{"12.5 stone", units.ErrSyntax},
-		{"12.5 KG", units.ErrSyntax},
-		{"12.5 kg kg", units.ErrSyntax},
-		{"1.000,5 kg", units.ErrSyntax},
-		{"1 000 kg", units.ErrSyntax},
-		{"1e3 kg", units.ErrSyntax},
-		{"1e300 kg", units.ErrSyntax},
-		{"+5 kg", units.ErrSyntax},
-		{"--5 kg", units.ErrSyntax},
-		{"- 5 kg", units.ErrSyntax},
-		{"\u22125 kg", units.ErrSyntax},
-		{"\u0665 kg", units.ErrSyntax}, // digits of other scripts
-		{".5 kg", units.ErrSyntax},
-		{"5. kg", units.ErrSyntax},
-		{"NaN kg", units.ErrSyntax},
-		{"Inf kg", units.ErrSyntax},
-		{"0x10 kg", units.ErrSyntax},
-		{strings.Repeat("9", 61) + " kg", units.ErrSyntax},
-		{strings.Repeat("9", 1_000_000) + " kg", units.ErrSyntax},
-		{strings.Repeat("9", 60) + " kg", units.ErrOverflow},
-		{"9223372.036854775808 kg", units.ErrOverflow},
-		{"-9223372.036854775809 kg", units.ErrOverflow},
+		{"", field.ErrSyntax},
+		{" ", field.ErrSyntax},
+		{"kg", field.ErrSyntax},
+		{"12.5", field.ErrMissing},
+		{"12.5 ", field.ErrMissing},
+		{"12.5 stone", field.ErrSyntax},
+		{"12.5 KG", field.ErrSyntax},
+		{"12.5 kg kg", field.ErrSyntax},
+		{"1.000,5 kg", field.ErrSyntax},
+		{"1 000 kg", field.ErrSyntax},
+		{"1e3 kg", field.ErrSyntax},
+		{"1e300 kg", field.ErrSyntax},
+		{"+5 kg", field.ErrSyntax},
+		{"--5 kg", field.ErrSyntax},
+		{"- 5 kg", field.ErrSyntax},
+		{"\u22125 kg", field.ErrSyntax},
+		{"\u0665 kg", field.ErrSyntax}, // digits of other scripts
+		{".5 kg", field.ErrSyntax},
+		{"5. kg", field.ErrSyntax},
+		{"NaN kg", field.ErrSyntax},
+		{"Inf kg", field.ErrSyntax},
+		{"0x10 kg", field.ErrSyntax},
+		{strings.Repeat("9", 61) + " kg", field.ErrSyntax},
+		{strings.Repeat("9", 1_000_000) + " kg", field.ErrSyntax},
+		{strings.Repeat("9", 60) + " kg", field.ErrOverflow},
+		{"9223372.036854775808 kg", field.ErrOverflow},
+		{"-9223372.036854775809 kg", field.ErrOverflow},
 	}
 	for _, tt := range tests {
 		got, err := units.ParseMass(tt.in)
@@ -216,12 +217,12 @@ func TestFromFloat(t *testing.T) {
 		{1.0 / (1 << 13), 122_070_313, nil}, // 122 070 312.5 ng, away from nought
 		{math.SmallestNonzeroFloat64, 0, nil},
 		{9223372, 9_223_372 * units.Kilogram, nil},
-		{9223373, 0, units.ErrOverflow},
-		{1e300, 0, units.ErrOverflow},
-		{-1e300, 0, units.ErrOverflow},
-		{math.NaN(), 0, units.ErrOutOfRange},
-		{math.Inf(1), 0, units.ErrOutOfRange},
-		{math.Inf(-1), 0, units.ErrOutOfRange},
+		{9223373, 0, field.ErrOverflow},
+		{1e300, 0, field.ErrOverflow},
+		{-1e300, 0, field.ErrOverflow},
+		{math.NaN(), 0, field.ErrOutOfRange},
+		{math.Inf(1), 0, field.ErrOutOfRange},
+		{math.Inf(-1), 0, field.ErrOutOfRange},
 	}
 	for _, tt := range tests {
 		got, err := units.Kilograms(tt.kg)
@@ -229,8 +230,8 @@ func TestFromFloat(t *testing.T) {
 			t.Errorf("Kilograms(%v) = %d, %v, want %d, %v", tt.kg, got, err, tt.want, tt.err)
 		}
 	}
-	if _, err := units.Pounds(1e300); !errors.Is(err, units.ErrOverflow) {
-		t.Errorf("Pounds(1e300): %v, want %v", err, units.ErrOverflow)
+	if _, err := units.Pounds(1e300); !errors.Is(err, field.ErrOverflow) {
+		t.Errorf("Pounds(1e300): %v, want %v", err, field.ErrOverflow)
 	}
 }
 
@@ -269,8 +270,8 @@ func TestMassAddTimesAgainstBig(t *testing.T) {
 func checkBig(t *rapid.T, name string, got units.Mass, err error, want *big.Int) {
 	switch {
 	case !want.IsInt64():
-		if got != 0 || !errors.Is(err, units.ErrOverflow) {
-			t.Fatalf("%s = %d, %v, want %v", name, got, err, units.ErrOverflow)
+		if got != 0 || !errors.Is(err, field.ErrOverflow) {
+			t.Fatalf("%s = %d, %v, want %v", name, got, err, field.ErrOverflow)
 		}
 	case err != nil || int64(got) != want.Int64():
 		t.Fatalf("%s = %d, %v, want %v", name, got, err, want)
@@ -279,8 +280,8 @@ func checkBig(t *rapid.T, name string, got units.Mass, err error, want *big.Int)
 
 func TestMassEdges(t *testing.T) {
 	const least = units.Mass(math.MinInt64)
-	if _, err := least.Times(-1); !errors.Is(err, units.ErrOverflow) {
-		t.Errorf("least mass times -1: %v, want %v", err, units.ErrOverflow)
+	if _, err := least.Times(-1); !errors.Is(err, field.ErrOverflow) {
+		t.Errorf("least mass times -1: %v, want %v", err, field.ErrOverflow)
 	}
 	if got, err := least.Times(1); got != least || err != nil {
 		t.Errorf("least mass times 1 = %d, %v", got, err)
@@ -292,16 +293,16 @@ func TestShare(t *testing.T) {
 		t.Errorf("70 kg of 100 kg = %v, %v, want 0.7", float64(got), err)
 	}
 	for _, whole := range []units.Mass{0, -units.Kilogram} {
-		if _, err := units.Kilogram.Share(whole); !errors.Is(err, units.ErrOutOfRange) {
-			t.Errorf("Share(%v): %v, want %v", whole, err, units.ErrOutOfRange)
+		if _, err := units.Kilogram.Share(whole); !errors.Is(err, field.ErrOutOfRange) {
+			t.Errorf("Share(%v): %v, want %v", whole, err, field.ErrOutOfRange)
 		}
 	}
 }
 
 func TestMassUnmarshalTextKeepsOnError(t *testing.T) {
 	m := units.Kilogram
-	if err := m.UnmarshalText([]byte("5")); !errors.Is(err, units.ErrMissing) || m != units.Kilogram {
-		t.Errorf("UnmarshalText(5): %v, mass %v; want %v and the old mass", err, m, units.ErrMissing)
+	if err := m.UnmarshalText([]byte("5")); !errors.Is(err, field.ErrMissing) || m != units.Kilogram {
+		t.Errorf("UnmarshalText(5): %v, mass %v; want %v and the old mass", err, m, field.ErrMissing)
 	}
 	if err := m.UnmarshalText([]byte("5 kg")); err != nil || m != 5*units.Kilogram {
 		t.Errorf("UnmarshalText(5 kg): %v, mass %v", err, m)

@@ -1,6 +1,10 @@
 package units
 
-import "fmt"
+import (
+	"fmt"
+
+	"example.org/posology/units/field"
+)
 
 // MassUnit is a unit that a mass is marked in. The zero value is "not given".
 type MassUnit uint8
@@ -46,24 +50,24 @@ func (u MassUnit) Mass() Mass { return massUnits[u.valid()].mass }
 
 const unitForm = "kg, g, lb, oz, [lb_av], [oz_av]"
 
-// ParseMassUnit reads "kg", "g", "lb", "oz" or a UCUM code, else [ErrUnknown].
+// ParseMassUnit reads "kg", "g", "lb", "oz" or a UCUM code, else [field.ErrUnknown].
 func ParseMassUnit(s string) (MassUnit, error) {
 	for u := KG; u < numMassUnits; u++ {
 		if s == massUnits[u].text || s == massUnits[u].ucum {
 			return u, nil
 		}
 	}
-	return 0, Field("", fmt.Sprintf("%.40q", s), unitForm, ErrUnknown)
+	return 0, field.Bad(fmt.Sprintf("%.40q", s), unitForm, field.ErrUnknown)
 }
 
 // MarshalText writes the unit's short text, and nothing for "not given"; a
-// value that is no unit is an [ErrOutOfRange].
+// value that is no unit is an [field.ErrOutOfRange].
 func (u MassUnit) MarshalText() ([]byte, error) {
 	switch {
 	case u == MassUnitUnknown:
 		return nil, nil
 	case u >= numMassUnits:
-		return nil, Field("", uint8(u), unitForm, ErrOutOfRange)
+		return nil, field.Bad(uint8(u), unitForm, field.ErrOutOfRange)
 	}
 	return []byte(u.String()), nil
 }

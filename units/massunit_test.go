@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 	"pgregory.net/rapid"
 )
 
@@ -38,8 +39,8 @@ func TestMassUnitNotGiven(t *testing.T) {
 		}
 	}
 	for _, s := range []string{"", "KG", "lbs", "stone", " kg"} {
-		if _, err := units.ParseMassUnit(s); !errors.Is(err, units.ErrUnknown) {
-			t.Errorf("ParseMassUnit(%q): %v, want %v", s, err, units.ErrUnknown)
+		if _, err := units.ParseMassUnit(s); !errors.Is(err, field.ErrUnknown) {
+			t.Errorf("ParseMassUnit(%q): %v, want %v", s, err, field.ErrUnknown)
 		}
 	}
 }
@@ -55,12 +56,12 @@ func TestMassUnitText(t *testing.T) {
 			t.Errorf("UnmarshalText(%q): %d, %v, want %d", text, uint8(got), err, uint8(u))
 		}
 	}
-	if text, err := units.MassUnit(99).MarshalText(); !errors.Is(err, units.ErrOutOfRange) {
-		t.Errorf("MassUnit(99).MarshalText() = %q, %v, want %v", text, err, units.ErrOutOfRange)
+	if text, err := units.MassUnit(99).MarshalText(); !errors.Is(err, field.ErrOutOfRange) {
+		t.Errorf("MassUnit(99).MarshalText() = %q, %v, want %v", text, err, field.ErrOutOfRange)
 	}
 	u := units.LB
-	if err := u.UnmarshalText([]byte("stone")); !errors.Is(err, units.ErrUnknown) || u != units.LB {
-		t.Errorf("UnmarshalText(stone): %v, unit %v; want %v and the old unit", err, u, units.ErrUnknown)
+	if err := u.UnmarshalText([]byte("stone")); !errors.Is(err, field.ErrUnknown) || u != units.LB {
+		t.Errorf("UnmarshalText(stone): %v, unit %v; want %v and the old unit", err, u, field.ErrUnknown)
 	}
 }
 
@@ -80,7 +81,7 @@ func TestMarked(t *testing.T) {
 	if m.String() != "25 lb" {
 		t.Errorf("String() = %q, want 25 lb", m)
 	}
-	if err := m.UnmarshalText([]byte("25")); !errors.Is(err, units.ErrMissing) || m.Unit != units.LB {
-		t.Errorf("UnmarshalText(25): %v, %v; want %v and the old value", err, m, units.ErrMissing)
+	if err := m.UnmarshalText([]byte("25")); !errors.Is(err, field.ErrMissing) || m.Unit != units.LB {
+		t.Errorf("UnmarshalText(25): %v, %v; want %v and the old value", err, m, field.ErrMissing)
 	}
 }

@@ -5,6 +5,8 @@ import (
 	"encoding/json"
 	"fmt"
 	"strconv"
+
+	"example.org/posology/units/field"
 )
 
 // A Range is an interval whose ends belong to it. Either end may be absent: a
@@ -17,11 +19,11 @@ type Range[T cmp.Ordered] struct {
 	hasMin, hasMax bool
 }
 
-// Between returns the range from min to max. It is an [ErrOutOfRange] if max
+// Between returns the range from min to max. It is an [field.ErrOutOfRange] if max
 // lies below min or an end is not a number.
 func Between[T cmp.Ordered](min, max T) (Range[T], error) {
 	if !(min <= max) {
-		return Range[T]{}, Field("", fmt.Sprintf("%v to %v", min, max), "a lower end at or below the upper end", ErrOutOfRange)
+		return Range[T]{}, field.Bad(fmt.Sprintf("%v to %v", min, max), "a lower end at or below the upper end", field.ErrOutOfRange)
 	}
 	return Range[T]{min, max, true, true}, nil
 }
@@ -128,7 +130,7 @@ func (r Range[T]) MarshalJSON() ([]byte, error) {
 // twice, and an upper end below the lower one are errors.
 func (r *Range[T]) UnmarshalJSON(data []byte) error {
 	var j rangeJSON[T]
-	if err := DecodeJSON(data, &j); err != nil {
+	if err := field.Decode(data, &j, field.Strict); err != nil {
 		return err
 	}
 	var got Range[T]
@@ -139,7 +141,7 @@ func (r *Range[T]) UnmarshalJSON(data []byte) error {
 		got.max, got.hasMax = *j.Max, true
 	}
 	if got.hasMin && got.hasMax && got.min > got.max {
-		return Field("/max", got.max, fmt.Sprintf("%v or more", got.min), ErrOutOfRange)
+		return field.New("/max", got.max, fmt.Sprintf("%v or more", got.min), field.ErrOutOfRange)
 	}
 	*r = got
 	return nil

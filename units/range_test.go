@@ -9,6 +9,7 @@ import (
 	"testing"
 
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 	"pgregory.net/rapid"
 )
 
@@ -60,7 +61,7 @@ func TestRangeText(t *testing.T) {
 		checkRangeText(t, rapid.String().Draw(t, "string"))
 		checkRangeText(t, anyFraction().Draw(t, "fraction"))
 		checkRangeText(t, anyMass().Draw(t, "mass"))
-		checkRangeText(t, side(rapid.Byte().Draw(t, "number with no text")))
+		checkRangeText(t, units.MassUnit(rapid.Byte().Draw(t, "number with no text")))
 		checkRangeText(t, units.Day(rapid.Int32Range(1, 3_000_000).Draw(t, "day")))
 	})
 }
@@ -85,8 +86,8 @@ func checkRangeText[T cmp.Ordered](t *rapid.T, v T) {
 func TestRangeNaN(t *testing.T) {
 	nan := math.NaN()
 	for _, ends := range [][2]float64{{nan, 1}, {1, nan}, {nan, nan}, {2, 1}} {
-		if r, err := units.Between(ends[0], ends[1]); !errors.Is(err, units.ErrOutOfRange) || r != (units.Range[float64]{}) {
-			t.Errorf("Between(%v) = %v, %v, want %v", ends, r, err, units.ErrOutOfRange)
+		if r, err := units.Between(ends[0], ends[1]); !errors.Is(err, field.ErrOutOfRange) || r != (units.Range[float64]{}) {
+			t.Errorf("Between(%v) = %v, %v, want %v", ends, r, err, field.ErrOutOfRange)
 		}
 	}
 	for _, r := range []units.Range[float64]{units.AtLeast(nan), units.AtMost(nan), units.Exactly(nan)} {
@@ -172,7 +173,7 @@ func roundTrip[T comparable](t rapid.TB, v T) {
 	if err := json.Unmarshal(data, &got); err != nil || got != v {
 		t.Fatalf("%v by way of %s gives %v, %v", v, data, got, err)
 	}
-	if err := units.DecodeJSON(data, &strict); err != nil || strict != v {
+	if err := field.Decode(data, &strict, field.Strict); err != nil || strict != v {
 		t.Fatalf("%v by way of %s gives %v, %v", v, data, strict, err)
 	}
 }
@@ -182,18 +183,18 @@ func TestRangeJSONErrors(t *testing.T) {
 		data, path string
 		want       error
 	}{
-		{`{"min":3,"max":2}`, "/max", units.ErrOutOfRange},
-		{`{"min":3,"min":3}`, "/min", units.ErrDuplicate},
-		{`{"Min":3}`, "/Min", units.ErrUnknown},
-		{`{"min":"3"}`, "/min", units.ErrSyntax},
-		{`{"min":2.5}`, "/min", units.ErrSyntax},
-		{`null`, "", units.ErrMissing},
-		{`[2,3]`, "", units.ErrSyntax},
+		{`{"min":3,"max":2}`, "/max", field.ErrOutOfRange},
+		{`{"min":3,"min":3}`, "/min", field.ErrDuplicate},
+		{`{"Min":3}`, "/Min", field.ErrUnknown},
+		{`{"min":"3"}`, "/min", field.ErrSyntax},
+		{`{"min":2.5}`, "/min", field.ErrSyntax},
+		{`null`, "", field.ErrMissing},
+		{`[2,3]`, "", field.ErrSyntax},
 	}
 	for _, tt := range tests {
 		r := units.Exactly(7)
 		err := json.Unmarshal([]byte(tt.data), &r)
-		var f *units.FieldError
+		var f *field.Error
 		if !errors.Is(err, tt.want) || !errors.As(err, &f) || f.Path != tt.path {
 			t.Errorf("%s: %v, want %v at %q", tt.data, err, tt.want, tt.path)
 		}
@@ -202,7 +203,7 @@ func TestRangeJSONErrors(t *testing.T) {
 		}
 	}
 	var r units.Range[int]
-	if err := units.DecodeJSON([]byte(`{"min":null,"max":4}`), &r); err != nil || r != units.AtMost(4) {
+	if err := field.Decode([]byte(`{"min":null,"max":4}`), &r, field.Strict); err != nil || r != units.AtMost(4) {
 		t.Errorf("null for an end gives %v, %v, want at most 4", r, err)
 	}
 }

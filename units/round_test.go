@@ -8,6 +8,7 @@ import (
 	"pgregory.net/rapid"
 
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 func TestRounded(t *testing.T) {
@@ -36,14 +37,14 @@ func TestRounded(t *testing.T) {
 		}
 	}
 	for _, to := range []units.Mass{0, -1, math.MinInt64} {
-		if _, err := kg.Rounded(to, units.Down); !errors.Is(err, units.ErrOutOfRange) {
+		if _, err := kg.Rounded(to, units.Down); !errors.Is(err, field.ErrOutOfRange) {
 			t.Errorf("to %v: %v", to, err)
 		}
 	}
-	if _, err := units.MaxMass.Rounded(kg, units.Up); !errors.Is(err, units.ErrOverflow) {
+	if _, err := units.MaxMass.Rounded(kg, units.Up); !errors.Is(err, field.ErrOverflow) {
 		t.Errorf("beyond the largest mass: %v", err)
 	}
-	if _, err := units.Mass(math.MinInt64).Rounded(kg, units.Down); !errors.Is(err, units.ErrOverflow) {
+	if _, err := units.Mass(math.MinInt64).Rounded(kg, units.Down); !errors.Is(err, field.ErrOverflow) {
 		t.Errorf("beyond the least mass: %v", err)
 	}
 }

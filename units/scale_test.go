@@ -7,13 +7,14 @@ import (
 	"testing"
 
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 	"pgregory.net/rapid"
 )
 
 func TestScaleEdges(t *testing.T) {
 	const least = units.Mass(math.MinInt64)
-	if _, err := least.Scale(-1, units.Down); !errors.Is(err, units.ErrOverflow) {
-		t.Errorf("least mass scaled by -1: %v, want %v", err, units.ErrOverflow)
+	if _, err := least.Scale(-1, units.Down); !errors.Is(err, field.ErrOverflow) {
+		t.Errorf("least mass scaled by -1: %v, want %v", err, field.ErrOverflow)
 	}
 	if got, err := least.Scale(1, units.Up); got != least || err != nil {
 		t.Errorf("least mass scaled by 1 = %d, %v", got, err)
@@ -97,16 +98,16 @@ func checkScale(t rapid.TB, m units.Mass, f units.Fraction, r units.Rounding) {
 	got, err := m.Scale(f, r)
 	exact := new(big.Rat).SetFloat64(float64(f))
 	if exact == nil {
-		if !errors.Is(err, units.ErrOutOfRange) {
-			t.Fatalf("Scale(%v) = %d, %v, want %v", f, got, err, units.ErrOutOfRange)
+		if !errors.Is(err, field.ErrOutOfRange) {
+			t.Fatalf("Scale(%v) = %d, %v, want %v", f, got, err, field.ErrOutOfRange)
 		}
 		return
 	}
 	want := roundRat(exact.Mul(exact, new(big.Rat).SetInt64(int64(m))), r)
 	switch {
 	case !want.IsInt64():
-		if !errors.Is(err, units.ErrOverflow) {
-			t.Fatalf("Mass(%d).Scale(%v, %d) = %d, %v, want %v", m, f, r, got, err, units.ErrOverflow)
+		if !errors.Is(err, field.ErrOverflow) {
+			t.Fatalf("Mass(%d).Scale(%v, %d) = %d, %v, want %v", m, f, r, got, err, field.ErrOverflow)
 		}
 	case err != nil || want.Int64() != int64(got):
 		t.Fatalf("Mass(%d).Scale(%v, %d) = %d, %v, want %v", m, f, r, got, err, want)

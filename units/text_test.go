@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // No text is "not given", also where something was given before.
@@ -25,8 +26,8 @@ func TestNoTextTakesBack(t *testing.T) {
 func TestHalfASurrogatePair(t *testing.T) {
 	const text = `"\ud83d\ndc00"`
 	var got string
-	if err := units.DecodeJSON([]byte(text), &got); !errors.Is(err, units.ErrSyntax) {
-		t.Errorf("%s gives %q, %v; want %v", text, got, err, units.ErrSyntax)
+	if err := field.Decode([]byte(text), &got, field.Strict); !errors.Is(err, field.ErrSyntax) {
+		t.Errorf("%s gives %q, %v; want %v", text, got, err, field.ErrSyntax)
 	}
 	if err := json.Unmarshal([]byte(text), &got); err != nil || got != "\ufffd\ndc00" {
 		t.Errorf("encoding/json: %q, %v", got, err)

@@ -8,6 +8,7 @@ import (
 
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // A Stall is a step that a kit does not offer: from Present, no load within
@@ -23,26 +24,20 @@ type Stall struct {
 // maxShare guards against a percentage that was meant as a fraction.
 const maxShare = 10
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (s *Stall) UnmarshalJSON(data []byte) error {
-	type plain Stall
-	return units.DecodeJSON(data, (*plain)(s))
-}
-
 // Validate returns every bad field of s at once: a hold not given or without
 // weight, a mass or share out of range, both or neither of Wanted and Share, a
 // share of nought.
 func (s Stall) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/hold", s.Hold.Check())
 	if s.Hold == body.Unloaded {
-		bad.Add("/hold", units.Field("", s.Hold, "a hold with a weight", units.ErrConflict))
+		bad.Add("/hold", field.Bad(s.Hold, "a hold with a weight", field.ErrConflict))
 	}
 	if s.Present < 0 {
-		bad.Add("/present", units.Field("", s.Present, "0 kg or more", units.ErrOutOfRange))
+		bad.Add("/present", field.Bad(s.Present, "0 kg or more", field.ErrOutOfRange))
 	}
 	if s.Ceiling < 0 {
-		bad.Add("/ceiling", units.Field("", s.Ceiling, "0 kg or more", units.ErrOutOfRange))
+		bad.Add("/ceiling", field.Bad(s.Ceiling, "0 kg or more", field.ErrOutOfRange))
 	}
 	bad.Add("", s.checkStep())
 	return bad.Err()
@@ -52,15 +47,15 @@ func (s Stall) checkStep() error {
 	share := float64(s.Share)
 	switch {
 	case s.Wanted == 0 && s.Share == 0:
-		return units.Field("/wanted", nil, "the next mass, or a share instead", units.ErrMissing)
+		return field.New("/wanted", nil, "the next mass, or a share instead", field.ErrMissing)
 	case s.Wanted != 0 && s.Share != 0:
-		return units.Field("/share", s.Share, "only one of wanted and share", units.ErrConflict)
+		return field.New("/share", s.Share, "only one of wanted and share", field.ErrConflict)
 	case s.Share != 0 && !(share > 0 && share <= maxShare): // NaN too
-		return units.Field("/share", s.Share, fmt.Sprintf("above 0, at most %d", maxShare), units.ErrOutOfRange)
+		return field.New("/share", s.Share, fmt.Sprintf("above 0, at most %d", maxShare), field.ErrOutOfRange)
 	case s.Share != 0 && s.Present == 0:
-		return units.Field("/share", s.Share, "wanted instead, since nothing is a share of 0 kg", units.ErrConflict)
+		return field.New("/share", s.Share, "wanted instead, since nothing is a share of 0 kg", field.ErrConflict)
 	case s.Share == 0 && s.Wanted <= s.Present:
-		return units.Field("/wanted", s.Wanted, "above the present mass", units.ErrOutOfRange)
+		return field.New("/wanted", s.Wanted, "above the present mass", field.ErrOutOfRange)
 	}
 	return nil
 }
@@ -99,12 +94,6 @@ type Advice struct {
 	Removes  []int      `json:"removes,omitempty"` // indices of the stalls that it ends, rising
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (a *Advice) UnmarshalJSON(data []byte) error {
-	type plain Advice
-	return units.DecodeJSON(data, (*plain)(a))
-}
-
 // Advise returns the candidates, each with the stalls that it ends alone:
 // those that end most first, then the least mass bought, then the order given.
 // A stall that is none with the present kit is ended by nothing. Without
@@ -114,7 +103,7 @@ func (a *Advice) UnmarshalJSON(data []byte) error {
 // a kit that makes too many loads, with a candidate or without, is
 // [ErrTooManyLoads].
 func Advise(k Kit, stalls []Stall, candidates []Purchase) ([]Advice, error) {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/kit", k.Validate())
 	bad.Add("/stalls", checkAll(stalls, Stall.Validate))
 	bad.Add("/candidates", checkAll(candidates, Purchase.Validate))
@@ -126,7 +115,7 @@ func Advise(k Kit, stalls []Stall, candidates []Purchase) ([]Advice, error) {
 	}
 	now, err := stalled(k, stalls)
 	if err != nil {
-		return nil, units.At("/kit", err)
+		return nil, field.At("/kit", err)
 	}
 	list := make([]Advice, len(candidates))
 	for i, c := range candidates {
@@ -144,7 +133,7 @@ func Advise(k Kit, stalls []Stall, candidates []Purchase) ([]Advice, error) {
 }
 
 func checkAll[T any](list []T, check func(T) error) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	for i, entry := range list {
 		bad.Add(fmt.Sprintf("/%d", i), check(entry))
 	}

@@ -11,6 +11,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 func TestAdviseErrors(t *testing.T) {
@@ -22,23 +23,23 @@ func TestAdviseErrors(t *testing.T) {
 		category   error
 		spoil      func(s *equipment.Stall)
 	}{
-		{"no hold", "/stalls/1/hold", units.ErrMissing, func(s *equipment.Stall) { s.Hold = 0 }},
-		{"unloaded", "/stalls/1/hold", units.ErrConflict, func(s *equipment.Stall) { s.Hold = body.Unloaded }},
-		{"negative", "/stalls/1/present", units.ErrOutOfRange, func(s *equipment.Stall) { s.Present = -1 }},
-		{"ceiling", "/stalls/1/ceiling", units.ErrOutOfRange, func(s *equipment.Stall) { s.Ceiling = -1 }},
-		{"nothing wanted", "/stalls/1/wanted", units.ErrMissing, func(s *equipment.Stall) { s.Wanted = 0 }},
-		{"wanted as it is", "/stalls/1/wanted", units.ErrOutOfRange, func(s *equipment.Stall) { s.Wanted = kilo }},
-		{"both", "/stalls/1/share", units.ErrConflict, func(s *equipment.Stall) { s.Share = 0.1 }},
-		{"share of nothing", "/stalls/1/share", units.ErrConflict, func(s *equipment.Stall) { *s = equipment.Stall{Hold: body.OneHand, Share: 0.1} }},
-		{"percent", "/stalls/1/share", units.ErrOutOfRange, func(s *equipment.Stall) { s.Wanted, s.Share = 0, 10.1 }},
-		{"negative share", "/stalls/1/share", units.ErrOutOfRange, func(s *equipment.Stall) { s.Wanted, s.Share = 0, -0.1 }},
-		{"not a number", "/stalls/1/share", units.ErrOutOfRange, func(s *equipment.Stall) { s.Wanted, s.Share = 0, units.Fraction(math.NaN()) }},
+		{"no hold", "/stalls/1/hold", field.ErrMissing, func(s *equipment.Stall) { s.Hold = 0 }},
+		{"unloaded", "/stalls/1/hold", field.ErrConflict, func(s *equipment.Stall) { s.Hold = body.Unloaded }},
+		{"negative", "/stalls/1/present", field.ErrOutOfRange, func(s *equipment.Stall) { s.Present = -1 }},
+		{"ceiling", "/stalls/1/ceiling", field.ErrOutOfRange, func(s *equipment.Stall) { s.Ceiling = -1 }},
+		{"nothing wanted", "/stalls/1/wanted", field.ErrMissing, func(s *equipment.Stall) { s.Wanted = 0 }},
+		{"wanted as it is", "/stalls/1/wanted", field.ErrOutOfRange, func(s *equipment.Stall) { s.Wanted = kilo }},
+		{"both", "/stalls/1/share", field.ErrConflict, func(s *equipment.Stall) { s.Share = 0.1 }},
+		{"share of nothing", "/stalls/1/share", field.ErrConflict, func(s *equipment.Stall) { *s = equipment.Stall{Hold: body.OneHand, Share: 0.1} }},
+		{"percent", "/stalls/1/share", field.ErrOutOfRange, func(s *equipment.Stall) { s.Wanted, s.Share = 0, 10.1 }},
+		{"negative share", "/stalls/1/share", field.ErrOutOfRange, func(s *equipment.Stall) { s.Wanted, s.Share = 0, -0.1 }},
+		{"not a number", "/stalls/1/share", field.ErrOutOfRange, func(s *equipment.Stall) { s.Wanted, s.Share = 0, units.Fraction(math.NaN()) }},
 	}
 	for _, tt := range tests {
 		s := full()
 		tt.spoil(&s)
 		_, err := equipment.Advise(homeKit(), []equipment.Stall{full(), s}, nil)
-		var f *units.FieldError
+		var f *field.Error
 		if !errors.As(err, &f) || f.Path != tt.path || f.Err != tt.category {
 			t.Errorf("%s: %v, want %v at %s", tt.name, err, tt.category, tt.path)
 		}
@@ -51,16 +52,16 @@ func TestAdviseErrors(t *testing.T) {
 func TestPurchaseErrors(t *testing.T) {
 	two := buyDumbbells(kg(1), 1)
 	two.Plate = equipment.Plate{Mass: kg(1), Count: 1}
-	var all units.FieldErrors
+	var all field.Errors
 	_, err := equipment.Advise(equipment.Kit{Plates: []equipment.Plate{{}}}, nil, []equipment.Purchase{{}, two, buyDumbbells(kg(1), 501), buyHandles("\n", kg(0), -1)})
 	if !errors.As(err, &all) || len(all) != 8 {
 		t.Errorf("all at once: %v", err)
 	}
-	if _, err := homeKit().With(equipment.Purchase{}); !errors.Is(err, units.ErrMissing) {
+	if _, err := homeKit().With(equipment.Purchase{}); !errors.Is(err, field.ErrMissing) {
 		t.Errorf("nothing bought: %v", err)
 	}
 	list, err := equipment.Advise(homeKit(), nil, []equipment.Purchase{buyHandles("h", kg(3), 1)})
-	if !errors.Is(err, units.ErrDuplicate) || list != nil {
+	if !errors.Is(err, field.ErrDuplicate) || list != nil {
 		t.Errorf("another handle of the name: %v", err)
 	}
 }
@@ -83,18 +84,18 @@ func TestAdviseJSON(t *testing.T) {
 		t.Fatal(list, err)
 	}
 	var back []equipment.Advice
-	if err := json.Unmarshal(units.Must(json.Marshal(list)), &back); err != nil {
+	if err := field.Decode(units.Must(json.Marshal(list)), &back, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	if diff := gocmp.Diff(list, back); diff != "" {
 		t.Errorf("advice (-want +got):\n%s", diff)
 	}
 	var s equipment.Stall
-	if err := json.Unmarshal(units.Must(json.Marshal(stall)), &s); err != nil || s != stall {
+	if err := field.Decode(units.Must(json.Marshal(stall)), &s, field.Strict); err != nil || s != stall {
 		t.Errorf("stall: %+v, %v", s, err)
 	}
-	for _, v := range []json.Unmarshaler{&s, new(equipment.Purchase), new(equipment.Advice), new(equipment.Way)} {
-		if err := json.Unmarshal([]byte(`{"price":3}`), v); !errors.Is(err, units.ErrUnknown) {
+	for _, v := range []any{&s, new(equipment.Purchase), new(equipment.Advice), new(equipment.Way)} {
+		if err := field.Decode([]byte(`{"price":3}`), v, field.Strict); !errors.Is(err, field.ErrUnknown) {
 			t.Errorf("%T: an unknown field gives %v", v, err)
 		}
 	}

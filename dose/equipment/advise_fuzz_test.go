@@ -8,6 +8,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // Whatever kit, stall and purchase say, advice or an error comes out.
@@ -18,7 +19,7 @@ func FuzzAdvise(f *testing.F) {
 		var k equipment.Kit
 		var s equipment.Stall
 		var p equipment.Purchase
-		if json.Unmarshal(kit, &k) != nil || json.Unmarshal(stall, &s) != nil || json.Unmarshal(purchase, &p) != nil {
+		if field.Decode(kit, &k, field.Strict) != nil || field.Decode(stall, &s, field.Strict) != nil || field.Decode(purchase, &p, field.Strict) != nil {
 			return
 		}
 		list, err := equipment.Advise(k, []equipment.Stall{s}, []equipment.Purchase{p})
@@ -38,7 +39,7 @@ func FuzzWays(f *testing.F) {
 	f.Add([]byte(`{"bars":[{"mass":"20 kg"}],"plates":[{"mass":"1 oz","count":500}]}`), int64(21*kilo), uint8(4))
 	f.Fuzz(func(t *testing.T, text []byte, each int64, hold uint8) {
 		var k equipment.Kit
-		if json.Unmarshal(text, &k) != nil {
+		if field.Decode(text, &k, field.Strict) != nil {
 			return
 		}
 		h := body.Hold(hold)

@@ -25,7 +25,7 @@
 //
 // # Errors
 //
-// A kit's bad fields are reported all at once as [units.FieldErrors]. Sentinels
+// A kit's bad fields are reported all at once as [field.Errors]. Sentinels
 // of this package name what a good kit cannot do. Nothing panics.
 //
 // # Sources

@@ -1,22 +1,22 @@
 package equipment_test
 
 import (
-	"encoding/json"
 	"errors"
 	"fmt"
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 func ExampleKit_Compile() {
 	var k equipment.Kit
-	err := json.Unmarshal([]byte(`{
+	err := field.Decode([]byte(`{
 		"dumbbells": [{"mass": "4 kg", "count": 2}, {"mass": "10 lb", "count": 1}],
 		"handles":   [{"mass": "2 kg", "count": 2}],
 		"plates":    [{"mass": "1.25 kg", "count": 4}, {"mass": "2.5 lb", "count": 4}]
-	}`), &k)
+	}`), &k, field.Strict)
 	if err != nil {
 		fmt.Println(err)
 		return

@@ -8,6 +8,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // Whatever the text, decoding, checking, compiling and asking end in an answer
@@ -18,7 +19,7 @@ func FuzzKit(f *testing.F) {
 	f.Add([]byte(`{"bars":[{"name":"b","mass":"20 kg","collars":"5 lb"}],"plates":[{"mass":"1 oz","count":500}]}`), int64(-1), int64(-1), uint8(9))
 	f.Fuzz(func(t *testing.T, text []byte, target, ceiling int64, direction uint8) {
 		var k equipment.Kit
-		if json.Unmarshal(text, &k) != nil {
+		if field.Decode(text, &k, field.Strict) != nil {
 			return
 		}
 		valid := k.Validate() == nil
@@ -51,13 +52,13 @@ func FuzzLoad(f *testing.F) {
 	f.Add([]byte(`{"each":"-1 kg","parts":[{"kind":"plate","count":-9223372036854775808}]}`))
 	f.Fuzz(func(t *testing.T, text []byte) {
 		var l, back equipment.Load
-		if json.Unmarshal(text, &l) != nil {
+		if field.Decode(text, &l, field.Strict) != nil {
 			return
 		}
 		_, _, _, _ = l.String(), l.Plates(), l.Marked(), l.Validate()
 		again, err := json.Marshal(l)
 		if err == nil {
-			err = json.Unmarshal(again, &back)
+			err = field.Decode(again, &back, field.Strict)
 		}
 		if err != nil || l.Each != back.Each || l.Total != back.Total || l.Hold != back.Hold {
 			t.Fatalf("%s came back as %s, %v", text, again, err)

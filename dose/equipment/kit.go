@@ -53,13 +53,6 @@ type Stack struct {
 	AddOns []Plate        `json:"add_ons,omitempty"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-// It does not validate.
-func (k *Kit) UnmarshalJSON(data []byte) error {
-	type plain Kit
-	return units.DecodeJSON(data, (*plain)(k))
-}
-
 // asHandles lets bars be checked and loaded as handles are.
 func asHandles(bars []Bar) []Handle {
 	handles := make([]Handle, len(bars))

@@ -11,6 +11,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 	gocmp "github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 )
@@ -18,7 +19,7 @@ import (
 // paths lists "path: category" of every field error, in order.
 func paths(t *testing.T, err error) []string {
 	t.Helper()
-	var many units.FieldErrors
+	var many field.Errors
 	if err != nil && !errors.As(err, &many) {
 		t.Fatalf("%v is not a list of field errors", err)
 	}
@@ -57,15 +58,15 @@ func TestValidate(t *testing.T) {
 			Dumbbells: []equipment.Dumbbell{{}}, Handles: []equipment.Handle{{}}, Bars: []equipment.Bar{{}},
 			Plates: []equipment.Plate{{}}, Stacks: []equipment.Stack{{}},
 		}, []string{
-			"/dumbbells/0/mass: units: not given", "/dumbbells/0/count: units: not given",
-			"/handles/0/mass: units: not given", "/handles/0/count: units: not given",
-			"/bars/0/mass: units: not given",
-			"/plates/0/mass: units: not given", "/plates/0/count: units: not given",
-			"/stacks/0/pins: units: not given",
+			"/dumbbells/0/mass: not given", "/dumbbells/0/count: not given",
+			"/handles/0/mass: not given", "/handles/0/count: not given",
+			"/bars/0/mass: not given",
+			"/plates/0/mass: not given", "/plates/0/count: not given",
+			"/stacks/0/pins: not given",
 		}},
 		{"nought", equipment.Kit{
 			Dumbbells: []equipment.Dumbbell{{kg(0), 1}}, Stacks: pin(kg(0)),
-		}, []string{"/dumbbells/0/mass: units: out of range", "/stacks/0/pins/0: units: out of range"}},
+		}, []string{"/dumbbells/0/mass: out of range", "/stacks/0/pins/0: out of range"}},
 		{"negative", equipment.Kit{
 			Dumbbells: []equipment.Dumbbell{{kg(-1), -1}},
 			Handles:   []equipment.Handle{{"", kg(-1), kg(-1), -1, -1}},
@@ -73,11 +74,11 @@ func TestValidate(t *testing.T) {
 			Plates:    []equipment.Plate{{kg(-1), -1}},
 			Stacks:    []equipment.Stack{{"", []units.Marked{kg(-1)}, []equipment.Plate{{kg(-1), -1}}}},
 		}, []string{
-			"/dumbbells/0/mass: units: out of range", "/dumbbells/0/count: units: out of range",
-			"/handles/0/mass: units: out of range", "/handles/0/collars: units: out of range", "/handles/0/count: units: out of range", "/handles/0/plates_per_end: units: out of range",
-			"/bars/0/mass: units: out of range", "/bars/0/collars: units: out of range", "/bars/0/plates_per_end: units: out of range",
-			"/plates/0/mass: units: out of range", "/plates/0/count: units: out of range",
-			"/stacks/0/pins/0: units: out of range", "/stacks/0/add_ons/0/mass: units: out of range", "/stacks/0/add_ons/0/count: units: out of range",
+			"/dumbbells/0/mass: out of range", "/dumbbells/0/count: out of range",
+			"/handles/0/mass: out of range", "/handles/0/collars: out of range", "/handles/0/count: out of range", "/handles/0/plates_per_end: out of range",
+			"/bars/0/mass: out of range", "/bars/0/collars: out of range", "/bars/0/plates_per_end: out of range",
+			"/plates/0/mass: out of range", "/plates/0/count: out of range",
+			"/stacks/0/pins/0: out of range", "/stacks/0/add_ons/0/mass: out of range", "/stacks/0/add_ons/0/count: out of range",
 		}},
 		{"just over", equipment.Kit{
 			Dumbbells: []equipment.Dumbbell{{heavier(kg(1000)), 501}},
@@ -85,10 +86,10 @@ func TestValidate(t *testing.T) {
 			Plates:    []equipment.Plate{{heavier(kg(100)), 501}},
 			Stacks:    pin(heavier(kg(1000))),
 		}, []string{
-			"/dumbbells/0/mass: units: out of range", "/dumbbells/0/count: units: out of range",
-			"/handles/0/name: units: malformed", "/handles/0/mass: units: out of range", "/handles/0/collars: units: out of range", "/handles/0/count: units: out of range", "/handles/0/plates_per_end: units: out of range",
-			"/plates/0/mass: units: out of range", "/plates/0/count: units: out of range",
-			"/stacks/0/pins/0: units: out of range",
+			"/dumbbells/0/mass: out of range", "/dumbbells/0/count: out of range",
+			"/handles/0/name: malformed", "/handles/0/mass: out of range", "/handles/0/collars: out of range", "/handles/0/count: out of range", "/handles/0/plates_per_end: out of range",
+			"/plates/0/mass: out of range", "/plates/0/count: out of range",
+			"/stacks/0/pins/0: out of range",
 		}},
 		{"twice", equipment.Kit{
 			Dumbbells: []equipment.Dumbbell{{kg(4), 1}, {kg(4), 1}}, // singles, bought one by one
@@ -97,18 +98,18 @@ func TestValidate(t *testing.T) {
 			Plates:    []equipment.Plate{{kg(0.45359237), 1}, {kg(1), 1}, {lb(1), 1}},
 			Stacks:    []equipment.Stack{{"s", []units.Marked{kg(5)}, nil}, {"s", []units.Marked{kg(5)}, []equipment.Plate{{kg(1), 1}, {kg(1), 2}}}},
 		}, []string{
-			"/handles/1/name: units: given twice", "/plates/2/mass: units: given twice",
-			"/stacks/1/name: units: given twice", "/stacks/1/add_ons/1/mass: units: given twice",
+			"/handles/1/name: given twice", "/plates/2/mass: given twice",
+			"/stacks/1/name: given twice", "/stacks/1/add_ons/1/mass: given twice",
 		}},
 		{"pins", equipment.Kit{Stacks: pin(kg(5), kg(5), kg(4), kg(10))}, []string{
-			"/stacks/0/pins/1: units: out of range", "/stacks/0/pins/2: units: out of range",
+			"/stacks/0/pins/1: out of range", "/stacks/0/pins/2: out of range",
 		}},
 		{"names", equipment.Kit{Bars: []equipment.Bar{{Name: "a\nb", Mass: kg(8)}, {Name: "a\xff", Mass: kg(8)}, {Name: "Stange für 20 kg", Mass: kg(20)}}}, []string{
-			"/bars/0/name: units: malformed", "/bars/1/name: units: malformed",
+			"/bars/0/name: malformed", "/bars/1/name: malformed",
 		}},
 		{"hundred", equipment.Kit{Dumbbells: slices.Repeat([]equipment.Dumbbell{{kg(1), 1}}, 100)}, nil},
 		{"hundred and one", equipment.Kit{Dumbbells: slices.Repeat([]equipment.Dumbbell{{}}, 101), Bars: make([]equipment.Bar, 101)}, []string{
-			"/dumbbells: units: out of range", "/bars: units: out of range",
+			"/dumbbells: out of range", "/bars: out of range",
 		}},
 	}
 	for _, test := range tests {
@@ -124,9 +125,9 @@ func TestValidate(t *testing.T) {
 
 func TestFieldErrorTexts(t *testing.T) {
 	err := equipment.Kit{Dumbbells: []equipment.Dumbbell{{lb(-25), 0}}, Stacks: []equipment.Stack{{Pins: []units.Marked{kg(5), kg(4)}}}}.Validate()
-	want := `units: out of range: /dumbbells/0/mass = -25 lb, allowed: above 0 kg, at most 1000 kg
-units: not given: /dumbbells/0/count, allowed: 1 to 500
-units: out of range: /stacks/0/pins/1 = 4 kg, allowed: more than the pin before, 5 kg`
+	want := `out of range: /dumbbells/0/mass = -25 lb, allowed: above 0 kg, at most 1000 kg
+not given: /dumbbells/0/count, allowed: 1 to 500
+out of range: /stacks/0/pins/1 = 4 kg, allowed: more than the pin before, 5 kg`
 	if err == nil || err.Error() != want {
 		t.Errorf("errors\n%v\nwant\n%s", err, want)
 	}
@@ -138,7 +139,7 @@ func TestKitJSON(t *testing.T) {
 		`"bars":[{"mass":"20 kg"}],"plates":[{"mass":"1.25 kg","count":8}],` +
 		`"stacks":[{"pins":["5 kg","10 kg"],"add_ons":[{"mass":"2.5 lb","count":1}]}]}`
 	var k equipment.Kit
-	if err := json.Unmarshal([]byte(text), &k); err != nil {
+	if err := field.Decode([]byte(text), &k, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	want := equipment.Kit{
@@ -161,7 +162,7 @@ func TestKitJSONRoundTrip(t *testing.T) {
 		k := drawKit(t)
 		text := units.Must(json.Marshal(k))
 		var back equipment.Kit
-		if err := json.Unmarshal(text, &back); err != nil {
+		if err := field.Decode(text, &back, field.Strict); err != nil {
 			t.Fatal(err)
 		}
 		if again := units.Must(json.Marshal(back)); string(again) != string(text) {
@@ -175,17 +176,17 @@ func TestKitJSONStrict(t *testing.T) {
 		text string
 		want []string
 	}{
-		{`{"dumbbell":[]}`, []string{"/dumbbell: units: unknown"}},
+		{`{"dumbbell":[]}`, []string{"/dumbbell: unknown"}},
 		{`{"plates":[{"mass":"1 kg","count":2,"count":4,"colour":"red"}]}`,
-			[]string{"/plates/0/count: units: given twice", "/plates/0/colour: units: unknown"}},
+			[]string{"/plates/0/count: given twice", "/plates/0/colour: unknown"}},
 		{`{"plates":[{"mass":1,"count":2},{"mass":"1","count":2.5}]}`,
-			[]string{"/plates/0/mass: units: malformed", "/plates/1/mass: units: not given", "/plates/1/count: units: malformed"}},
-		{`{"dumbbells":[{"mass":"1e300 kg","count":1}]}`, []string{"/dumbbells/0/mass: units: malformed"}},
-		{`{"bars":[{"mass":"99999999 kg"}]}`, []string{"/bars/0/mass: units: overflow"}},
+			[]string{"/plates/0/mass: malformed", "/plates/1/mass: not given", "/plates/1/count: malformed"}},
+		{`{"dumbbells":[{"mass":"1e300 kg","count":1}]}`, []string{"/dumbbells/0/mass: malformed"}},
+		{`{"bars":[{"mass":"99999999 kg"}]}`, []string{"/bars/0/mass: overflow"}},
 	}
 	for _, test := range tests {
 		k := clinicKit()
-		if diff := gocmp.Diff(test.want, paths(t, json.Unmarshal([]byte(test.text), &k))); diff != "" {
+		if diff := gocmp.Diff(test.want, paths(t, field.Decode([]byte(test.text), &k, field.Strict))); diff != "" {
 			t.Errorf("%s: errors differ (-want +got):\n%s", test.text, diff)
 		}
 	}
@@ -193,11 +194,11 @@ func TestKitJSONStrict(t *testing.T) {
 
 func TestCompileErrors(t *testing.T) {
 	_, err := equipment.Kit{Plates: []equipment.Plate{{kg(1), -1}}}.Compile(body.HoldUnknown)
-	want := []string{"/plates/0/count: units: out of range", "/hold: units: not given"}
+	want := []string{"/plates/0/count: out of range", "/hold: not given"}
 	if diff := gocmp.Diff(want, paths(t, err)); diff != "" {
 		t.Errorf("errors differ (-want +got):\n%s", diff)
 	}
-	if _, err := clinicKit().Compile(body.Hold(99)); !errors.Is(err, units.ErrOutOfRange) {
+	if _, err := clinicKit().Compile(body.Hold(99)); !errors.Is(err, field.ErrOutOfRange) {
 		t.Errorf("hold 99: %v", err)
 	}
 	_, err = equipment.Kit{Dumbbells: []equipment.Dumbbell{{kg(4), 1}}}.Compile(body.OneEachHand)

@@ -9,6 +9,7 @@ import (
 
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // PartKind is what a part of a load is.
@@ -26,7 +27,7 @@ const (
 	PartAddOn                    // an add-on weight on a stack
 )
 
-var partKinds = units.NewVocabulary[PartKind]("kind of part", "", "dumbbell", "handle", "bar", "collars", "plate", "pin", "add-on")
+var partKinds = field.NewVocabulary[PartKind]("kind of part", "", "dumbbell", "handle", "bar", "collars", "plate", "pin", "add-on")
 
 // PartKinds yields every kind of part.
 func PartKinds() iter.Seq[PartKind] { return partKinds.All() }
@@ -210,15 +211,15 @@ func inHand(h body.Hold) string {
 // and the hold; parts of no kind, with a mass or count not above nought, or that
 // do not add up to Each.
 func (l Load) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/hold", l.Hold.Check())
 	if l.Each < 0 || l.Each > 0 && (l.Hold == body.Unloaded || l.Hold == body.OnBand) {
-		bad.Add("/each", units.Field("", l.Each, "0 kg or more, 0 kg if unloaded or on a band", units.ErrOutOfRange))
+		bad.Add("/each", field.Bad(l.Each, "0 kg or more, 0 kg if unloaded or on a band", field.ErrOutOfRange))
 	}
 	if total, err := l.Hold.Total(l.Each); err != nil {
 		bad.Add("/each", err)
 	} else if total != l.Total {
-		bad.Add("/total", units.Field("", l.Total, fmt.Sprintf("%s, held %s", total, l.Hold), units.ErrConflict))
+		bad.Add("/total", field.Bad(l.Total, fmt.Sprintf("%s, held %s", total, l.Hold), field.ErrConflict))
 	}
 	if parts := l.Parts(); len(parts) > 0 {
 		bad.Add("/parts", l.checkParts(parts))
@@ -227,7 +228,7 @@ func (l Load) Validate() error {
 }
 
 func (l Load) checkParts(parts []Part) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	var sum units.Mass
 	for i, p := range parts {
 		if err := p.check(); err != nil {
@@ -241,13 +242,13 @@ func (l Load) checkParts(parts []Part) error {
 		bad.Add(fmt.Sprintf("/%d", i), err)
 	}
 	if len(bad) == 0 && sum != l.Each {
-		bad.Add("", units.Field("", sum, fmt.Sprintf("parts of %s in all", l.Each), units.ErrConflict))
+		bad.Add("", field.Bad(sum, fmt.Sprintf("parts of %s in all", l.Each), field.ErrConflict))
 	}
 	return bad.Err()
 }
 
 func (p Part) check() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("", partKinds.Check("/kind", p.Kind))
 	bad.Add("/mass", checkMass(p.Mass, maxMass))
 	bad.Add("/count", checkCount(p.Count))
@@ -270,7 +271,7 @@ func (l Load) MarshalJSON() ([]byte, error) {
 // UnmarshalJSON reads what MarshalJSON writes, strictly. It does not validate.
 func (l *Load) UnmarshalJSON(data []byte) error {
 	var j loadJSON
-	if err := units.DecodeJSON(data, &j); err != nil {
+	if err := field.Decode(data, &j, field.Strict); err != nil {
 		return err
 	}
 	*l = Load{Each: j.Each, Total: j.Total, Hold: j.Hold, parts: j.Parts}

@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 	gocmp "github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 )
@@ -100,7 +101,7 @@ func TestLoadJSON(t *testing.T) {
 		for l := range drawTable(t).Loads() {
 			text := units.Must(json.Marshal(l))
 			var back equipment.Load
-			if err := json.Unmarshal(text, &back); err != nil {
+			if err := field.Decode(text, &back, field.Strict); err != nil {
 				t.Fatalf("%s: %v", text, err)
 			}
 			if diff := gocmp.Diff(l, back); diff != "" || back.String() != l.String() || back.Plates() != l.Plates() {
@@ -121,7 +122,7 @@ func TestLoadJSONForm(t *testing.T) {
 	if got, err := json.Marshal(l); err != nil || string(got) != want {
 		t.Errorf("Marshal = %s, %v\nwant %s", got, err, want)
 	}
-	if err := json.Unmarshal([]byte(`{"each":"1 kg","grip":"firm"}`), &l); !errors.Is(err, units.ErrUnknown) {
+	if err := field.Decode([]byte(`{"each":"1 kg","grip":"firm"}`), &l, field.Strict); !errors.Is(err, field.ErrUnknown) {
 		t.Errorf("unknown name: %v", err)
 	}
 }
@@ -132,19 +133,19 @@ func TestLoadValidate(t *testing.T) {
 		want []string
 	}{
 		{`{"hold":"one hand","each":"4 kg","total":"4 kg","parts":[{"kind":"dumbbell","mass":"4 kg","count":1}]}`, nil},
-		{`{"hold":"one hand","each":"4 kg","total":"8 kg"}`, []string{"/total: units: contradiction"}},
-		{`{"hold":"one in each hand","each":"4 kg","total":"4 kg"}`, []string{"/total: units: contradiction"}},
-		{`{"hold":"unloaded","each":"1 kg","total":"1 kg"}`, []string{"/each: units: out of range"}},
-		{`{"hold":"one hand","each":"-1 kg","total":"-1 kg"}`, []string{"/each: units: out of range"}},
-		{`{"hold":"one in each hand","each":"9000000 kg","total":"1 kg"}`, []string{"/each: units: overflow"}},
+		{`{"hold":"one hand","each":"4 kg","total":"8 kg"}`, []string{"/total: contradiction"}},
+		{`{"hold":"one in each hand","each":"4 kg","total":"4 kg"}`, []string{"/total: contradiction"}},
+		{`{"hold":"unloaded","each":"1 kg","total":"1 kg"}`, []string{"/each: out of range"}},
+		{`{"hold":"one hand","each":"-1 kg","total":"-1 kg"}`, []string{"/each: out of range"}},
+		{`{"hold":"one in each hand","each":"9000000 kg","total":"1 kg"}`, []string{"/each: overflow"}},
 		{`{"hold":"one hand","each":"4 kg","total":"4 kg","parts":[{"kind":"handle","mass":"2 kg","count":1},{"kind":"plate","mass":"2 kg","count":1}]}`,
-			[]string{"/parts: units: contradiction"}}, // 2 kg on each end are 4 kg
+			[]string{"/parts: contradiction"}}, // 2 kg on each end are 4 kg
 		{`{"hold":"","each":"4 kg","total":"4 kg","parts":[{"kind":"","mass":"-2 kg","count":0}]}`,
-			[]string{"/hold: units: not given", "/parts/0/kind: units: not given", "/parts/0/mass: units: out of range", "/parts/0/count: units: not given"}},
+			[]string{"/hold: not given", "/parts/0/kind: not given", "/parts/0/mass: out of range", "/parts/0/count: not given"}},
 	}
 	for _, test := range tests {
 		var l equipment.Load
-		if err := json.Unmarshal([]byte(test.text), &l); err != nil {
+		if err := field.Decode([]byte(test.text), &l, field.Strict); err != nil {
 			t.Fatalf("%s: %v", test.text, err)
 		}
 		if diff := gocmp.Diff(test.want, paths(t, l.Validate())); diff != "" {
@@ -154,10 +155,10 @@ func TestLoadValidate(t *testing.T) {
 	var l equipment.Load
 	parts := slices.Repeat([]equipment.Part{{Kind: equipment.PartPlate, Mass: kg(1000), Count: 500}}, 10)
 	text := units.Must(json.Marshal(map[string]any{"each": "1 kg", "total": "1 kg", "hold": "on a bar", "parts": parts}))
-	if err := json.Unmarshal(text, &l); err != nil {
+	if err := field.Decode(text, &l, field.Strict); err != nil {
 		t.Fatal(err)
 	}
-	if err := l.Validate(); !errors.Is(err, units.ErrOverflow) {
+	if err := l.Validate(); !errors.Is(err, field.ErrOverflow) {
 		t.Errorf("ten million kilograms of plates: %v, want ErrOverflow", err)
 	}
 }

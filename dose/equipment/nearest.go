@@ -5,6 +5,7 @@ import (
 	"fmt"
 
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // What a table cannot answer.
@@ -25,7 +26,7 @@ const (
 	Closest                  // the load with the least difference; ties go down
 )
 
-var directions = units.NewVocabulary[Direction]("direction", "below", "above", "closest")
+var directions = field.NewVocabulary[Direction]("direction", "below", "above", "closest")
 
 // String returns "below", "above" or "closest".
 func (d Direction) String() string { return directions.Text(d) }
@@ -36,7 +37,7 @@ func (d Direction) MarshalText() ([]byte, error) { return directions.Marshal(d) 
 // UnmarshalText reads what MarshalText writes.
 func (d *Direction) UnmarshalText(text []byte) error {
 	if directions.Unmarshal(text, d) != nil {
-		return units.Field("", fmt.Sprintf("%.40q", text), "direction: below, above, closest", units.ErrUnknown)
+		return field.Bad(fmt.Sprintf("%.40q", text), "direction: below, above, closest", field.ErrUnknown)
 	}
 	return nil
 }
@@ -47,25 +48,19 @@ type Policy struct {
 	Ceiling   units.Mass `json:"ceiling,omitzero"` // per implement; 0 for none, which only Below allows
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (p *Policy) UnmarshalJSON(data []byte) error {
-	type plain Policy
-	return units.DecodeJSON(data, (*plain)(p))
-}
-
 // Validate returns every bad field of p at once: a direction that is none or a
-// ceiling below nought ([units.ErrOutOfRange]), and Above or Closest without a
+// ceiling below nought ([field.ErrOutOfRange]), and Above or Closest without a
 // ceiling ([ErrNoCeiling]).
 func (p Policy) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if p.Direction > Closest {
-		bad.Add("/direction", units.Field("", p.Direction, "below, above, closest", units.ErrOutOfRange))
+		bad.Add("/direction", field.Bad(p.Direction, "below, above, closest", field.ErrOutOfRange))
 	}
 	switch {
 	case p.Ceiling < 0:
-		bad.Add("/ceiling", units.Field("", p.Ceiling, "0 kg or more", units.ErrOutOfRange))
+		bad.Add("/ceiling", field.Bad(p.Ceiling, "0 kg or more", field.ErrOutOfRange))
 	case p.Ceiling == 0 && p.Direction != Below:
-		bad.Add("/ceiling", units.Field("", nil, fmt.Sprintf("a mass above 0 kg beside %q", p.Direction), ErrNoCeiling))
+		bad.Add("/ceiling", field.Bad(nil, fmt.Sprintf("a mass above 0 kg beside %q", p.Direction), ErrNoCeiling))
 	}
 	return bad.Err()
 }
@@ -98,7 +93,7 @@ func (e *TooHeavyError) Unwrap() error { return ErrTooHeavy }
 //
 // It returns a [TooHeavyError] if no load suits because even the lightest
 // exceeds the ceiling or, with [Below], the target; the errors of
-// [Policy.Validate], with an [units.ErrOutOfRange] for "/target" below nought;
+// [Policy.Validate], with an [field.ErrOutOfRange] for "/target" below nought;
 // and an [EmptyKitError] from a zero Table.
 func (t *Table) Nearest(target units.Mass, p Policy) (Load, error) {
 	if err := p.check(target); err != nil {
@@ -128,8 +123,8 @@ func (p Policy) check(target units.Mass) error {
 	if target >= 0 {
 		return err
 	}
-	var bad units.FieldErrors
-	bad.Add("/target", units.Field("", target, "0 kg or more", units.ErrOutOfRange))
+	var bad field.Errors
+	bad.Add("/target", field.Bad(target, "0 kg or more", field.ErrOutOfRange))
 	bad.Add("", err)
 	return bad.Err()
 }
@@ -161,12 +156,6 @@ type Gap struct {
 	To    Load           `json:"to"`
 	Step  units.Mass     `json:"step"`           // above 0
 	Share units.Fraction `json:"share,omitzero"` // Step as a share of From; 0 where From is 0
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (g *Gap) UnmarshalJSON(data []byte) error {
-	type plain Gap
-	return units.DecodeJSON(data, (*plain)(g))
 }
 
 // Next returns the step from each, a mass per implement that the kit need not

@@ -10,6 +10,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 	gocmp "github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 )
@@ -91,10 +92,10 @@ func TestNearestBadInput(t *testing.T) {
 	}{
 		{kilo, equipment.Policy{Direction: equipment.Above}, []string{"/ceiling: equipment: no ceiling"}},
 		{kilo, equipment.Policy{Direction: equipment.Closest}, []string{"/ceiling: equipment: no ceiling"}},
-		{kilo, equipment.Policy{Ceiling: -1}, []string{"/ceiling: units: out of range"}},
-		{-1, equipment.Policy{}, []string{"/target: units: out of range"}},
+		{kilo, equipment.Policy{Ceiling: -1}, []string{"/ceiling: out of range"}},
+		{-1, equipment.Policy{}, []string{"/target: out of range"}},
 		{-1, equipment.Policy{Direction: 3, Ceiling: math.MinInt64}, []string{
-			"/target: units: out of range", "/direction: units: out of range", "/ceiling: units: out of range"}},
+			"/target: out of range", "/direction: out of range", "/ceiling: out of range"}},
 	}
 	for _, test := range tests {
 		_, err := rack(t).Nearest(test.target, test.policy)
@@ -266,7 +267,7 @@ func TestPolicyJSON(t *testing.T) {
 	}
 	for _, test := range tests {
 		var p equipment.Policy
-		if err := json.Unmarshal([]byte(test.text), &p); err != nil || p != test.want {
+		if err := field.Decode([]byte(test.text), &p, field.Strict); err != nil || p != test.want {
 			t.Errorf("%s = %+v, %v; want %+v", test.text, p, err, test.want)
 		}
 		if got := units.Must(json.Marshal(p)); string(got) != test.text {
@@ -275,7 +276,7 @@ func TestPolicyJSON(t *testing.T) {
 	}
 	for _, bad := range []string{`{"direction":"up"}`, `{"direction":""}`, `{"direktion":"above"}`} {
 		var p equipment.Policy
-		if err := json.Unmarshal([]byte(bad), &p); !errors.Is(err, units.ErrUnknown) {
+		if err := field.Decode([]byte(bad), &p, field.Strict); !errors.Is(err, field.ErrUnknown) {
 			t.Errorf("%s: %v, want ErrUnknown", bad, err)
 		}
 	}
@@ -288,7 +289,7 @@ func TestDirectionText(t *testing.T) {
 			t.Errorf("%s came back as %s, %v", d, back, err)
 		}
 	}
-	if _, err := equipment.Direction(3).MarshalText(); !errors.Is(err, units.ErrOutOfRange) {
+	if _, err := equipment.Direction(3).MarshalText(); !errors.Is(err, field.ErrOutOfRange) {
 		t.Errorf("direction 3: %v, want ErrOutOfRange", err)
 	}
 }
@@ -297,13 +298,13 @@ func TestGapJSON(t *testing.T) {
 	g, _ := units.Must(clinicKit().Compile(body.OneEachHand)).Next(4 * kilo)
 	text := units.Must(json.Marshal(g))
 	var back equipment.Gap
-	if err := json.Unmarshal(text, &back); err != nil {
+	if err := field.Decode(text, &back, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	if diff := gocmp.Diff(g, back); diff != "" {
 		t.Errorf("gap differs (-want +got):\n%s", diff)
 	}
-	if err := json.Unmarshal([]byte(`{"from":"1 kg","form":"1 kg"}`), &back); !errors.Is(err, units.ErrUnknown) {
+	if err := field.Decode([]byte(`{"from":"1 kg","form":"1 kg"}`), &back, field.Strict); !errors.Is(err, field.ErrUnknown) {
 		t.Errorf("unknown name: %v", err)
 	}
 }

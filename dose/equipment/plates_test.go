@@ -4,7 +4,6 @@ import (
 	"bufio"
 	"crypto/sha256"
 	"encoding/hex"
-	"encoding/json"
 	"errors"
 	"fmt"
 	"os"
@@ -15,6 +14,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // A problem is one of testdata/plates.jsonl.
@@ -101,7 +101,7 @@ func TestPlatesFixture(t *testing.T) {
 	rows := 0
 	for lines := bufio.NewScanner(f); lines.Scan(); rows++ {
 		var p problem
-		if err := json.Unmarshal(lines.Bytes(), &p); err != nil {
+		if err := field.Decode(lines.Bytes(), &p, field.Strict); err != nil {
 			t.Fatal(err)
 		}
 		for _, h := range p.holds() {

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // A Purchase is one thing to buy: dumbbells, handles or plates. Exactly one of
@@ -15,16 +16,10 @@ type Purchase struct {
 	Plate    Plate    `json:"plate,omitzero"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (p *Purchase) UnmarshalJSON(data []byte) error {
-	type plain Purchase
-	return units.DecodeJSON(data, (*plain)(p))
-}
-
 // Validate returns every bad field of p at once: what [Kit.Validate] says of
-// the thing, nothing given ([units.ErrMissing]), two things ([units.ErrConflict]).
+// the thing, nothing given ([field.ErrMissing]), two things ([field.ErrConflict]).
 func (p Purchase) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	given := 0
 	if p.Dumbbell != (Dumbbell{}) {
 		given++
@@ -41,9 +36,9 @@ func (p Purchase) Validate() error {
 	const allowed = "one of dumbbell, handle and plate"
 	switch {
 	case given == 0:
-		bad.Add("", units.Field("", nil, allowed, units.ErrMissing))
+		bad.Add("", field.Bad(nil, allowed, field.ErrMissing))
 	case given > 1:
-		bad.Add("", units.Field("", given, allowed, units.ErrConflict))
+		bad.Add("", field.Bad(given, allowed, field.ErrConflict))
 	}
 	return bad.Err()
 }
@@ -85,7 +80,7 @@ func (k Kit) With(p Purchase) (Kit, error) {
 		like := in.Name == h.Name && in.Mass.Mass == h.Mass.Mass && in.Collars.Mass == h.Collars.Mass && in.PlatesPerEnd == h.PlatesPerEnd
 		return &in.Count, like
 	})
-	return k, units.At("/kit", k.Validate())
+	return k, field.At("/kit", k.Validate())
 }
 
 // more returns a new list with n more of the entry: of the one like it, where

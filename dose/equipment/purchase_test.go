@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // Handles that differ in anything are different handles: a pair of them cannot
@@ -36,7 +37,7 @@ func TestPurchaseOfSeveralThings(t *testing.T) {
 		{Dumbbell: dumbbell, Handle: handle}, {Dumbbell: dumbbell, Plate: plate}, {Handle: handle, Plate: plate},
 		{Dumbbell: dumbbell, Handle: handle, Plate: plate},
 	} {
-		if err := p.Validate(); !errors.Is(err, units.ErrConflict) || p.Mass() != 0 {
+		if err := p.Validate(); !errors.Is(err, field.ErrConflict) || p.Mass() != 0 {
 			t.Errorf("%+v: %v, %v", p, err, p.Mass())
 		}
 	}

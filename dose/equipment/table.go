@@ -9,6 +9,7 @@ import (
 
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // MaxLoads is the most loads that a table holds, 2^18.
@@ -76,7 +77,7 @@ type item struct {
 // an [EmptyKitError] if nothing can be held so; and [ErrTooManyLoads], without
 // having listed them, if there are more than [MaxLoads] loads.
 func (k Kit) Compile(h body.Hold) (*Table, error) {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("", k.Validate())
 	bad.Add("/hold", h.Check())
 	if err := bad.Err(); err != nil {

@@ -9,6 +9,7 @@ import (
 	"unicode/utf8"
 
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // Guards against slips of the keyboard. Together they keep the heaviest load,
@@ -21,18 +22,18 @@ const (
 	maxName    = 100
 )
 
-// Validate returns every bad field of k at once, as [units.FieldErrors]:
+// Validate returns every bad field of k at once, as [field.Errors]:
 //
-//   - a mass or count that is not given ([units.ErrMissing]) or outside what
-//     its field's comment allows ([units.ErrOutOfRange])
+//   - a mass or count that is not given ([field.ErrMissing]) or outside what
+//     its field's comment allows ([field.ErrOutOfRange])
 //   - a kind of plate or add-on, or a name of a handle, bar or stack, that
-//     stands twice in its list ([units.ErrDuplicate])
-//   - a name with characters that do not print, or too long ([units.ErrSyntax])
-//   - a stack without pins ([units.ErrMissing]), or with pins that do not rise
-//     ([units.ErrOutOfRange])
-//   - a list of over 100 entries ([units.ErrOutOfRange])
+//     stands twice in its list ([field.ErrDuplicate])
+//   - a name with characters that do not print, or too long ([field.ErrSyntax])
+//   - a stack without pins ([field.ErrMissing]), or with pins that do not rise
+//     ([field.ErrOutOfRange])
+//   - a list of over 100 entries ([field.ErrOutOfRange])
 func (k Kit) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/dumbbells", checkEach(k.Dumbbells, checkDumbbell))
 	bad.Add("/handles", checkEach(k.Handles, checkHandle))
 	bad.Add("/bars", checkEach(asHandles(k.Bars), checkHandle))
@@ -45,9 +46,9 @@ func (k Kit) Validate() error {
 // that is too long is not looked into: the checks compare all with all.
 func checkEach[T any](list []T, check func(before []T, entry T) error) error {
 	if len(list) > maxEntries {
-		return units.Field("", fmt.Sprintf("%d entries", len(list)), fmt.Sprintf("at most %d entries", maxEntries), units.ErrOutOfRange)
+		return field.Bad(fmt.Sprintf("%d entries", len(list)), fmt.Sprintf("at most %d entries", maxEntries), field.ErrOutOfRange)
 	}
-	var bad units.FieldErrors
+	var bad field.Errors
 	for i, entry := range list {
 		if err := check(list[:i], entry); err != nil {
 			bad.Add("/"+strconv.Itoa(i), err)
@@ -57,14 +58,14 @@ func checkEach[T any](list []T, check func(before []T, entry T) error) error {
 }
 
 func checkDumbbell(_ []Dumbbell, d Dumbbell) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/mass", checkMass(d.Mass, maxMass))
 	bad.Add("/count", checkCount(d.Count))
 	return bad.Err()
 }
 
 func checkHandle(before []Handle, h Handle) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	taken := slices.ContainsFunc(before, func(b Handle) bool { return b.Name == h.Name })
 	bad.Add("/name", checkName(h.Name, taken))
 	bad.Add("/mass", checkMass(h.Mass, maxMass))
@@ -73,27 +74,27 @@ func checkHandle(before []Handle, h Handle) error {
 	}
 	bad.Add("/count", checkCount(h.Count))
 	if h.PlatesPerEnd < 0 || h.PlatesPerEnd > maxCount {
-		bad.Add("/plates_per_end", units.Field("", h.PlatesPerEnd, fmt.Sprintf("0 (no limit stated) to %d", maxCount), units.ErrOutOfRange))
+		bad.Add("/plates_per_end", field.Bad(h.PlatesPerEnd, fmt.Sprintf("0 (no limit stated) to %d", maxCount), field.ErrOutOfRange))
 	}
 	return bad.Err()
 }
 
 func checkPlate(before []Plate, p Plate) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/mass", checkMass(p.Mass, maxPlate))
 	if slices.ContainsFunc(before, func(b Plate) bool { return b.Mass.Mass == p.Mass.Mass }) {
-		bad.Add("/mass", units.Field("", p.Mass, "each kind once, with its count", units.ErrDuplicate))
+		bad.Add("/mass", field.Bad(p.Mass, "each kind once, with its count", field.ErrDuplicate))
 	}
 	bad.Add("/count", checkCount(p.Count))
 	return bad.Err()
 }
 
 func checkStack(before []Stack, s Stack) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	taken := slices.ContainsFunc(before, func(b Stack) bool { return b.Name == s.Name })
 	bad.Add("/name", checkName(s.Name, taken))
 	if len(s.Pins) == 0 {
-		bad.Add("/pins", units.Field("", nil, "at least one pin position", units.ErrMissing))
+		bad.Add("/pins", field.Bad(nil, "at least one pin position", field.ErrMissing))
 	}
 	bad.Add("/pins", checkEach(s.Pins, checkPin))
 	bad.Add("/add_ons", checkEach(s.AddOns, checkPlate))
@@ -105,7 +106,7 @@ func checkPin(before []units.Marked, pin units.Marked) error {
 		return err
 	}
 	if n := len(before); n > 0 && pin.Mass <= before[n-1].Mass {
-		return units.Field("", pin, fmt.Sprintf("more than the pin before, %s", before[n-1]), units.ErrOutOfRange)
+		return field.Bad(pin, fmt.Sprintf("more than the pin before, %s", before[n-1]), field.ErrOutOfRange)
 	}
 	return nil
 }
@@ -117,9 +118,9 @@ func checkName(name string, taken bool) error {
 	case name == "":
 		return nil
 	case len(name) > maxName || !utf8.ValidString(name) || strings.ContainsFunc(name, unprintable):
-		return units.Field("", fmt.Sprintf("%.40q", name), fmt.Sprintf("at most %d bytes of characters that print", maxName), units.ErrSyntax)
+		return field.Bad(fmt.Sprintf("%.40q", name), fmt.Sprintf("at most %d bytes of characters that print", maxName), field.ErrSyntax)
 	case taken:
-		return units.Field("", fmt.Sprintf("%q", name), "a name of its own", units.ErrDuplicate)
+		return field.Bad(fmt.Sprintf("%q", name), "a name of its own", field.ErrDuplicate)
 	}
 	return nil
 }
@@ -128,9 +129,9 @@ func checkMass(m units.Marked, most units.Mass) error {
 	allowed := func() string { return fmt.Sprintf("above 0 kg, at most %s", most) }
 	switch {
 	case m == units.Marked{}:
-		return units.Field("", nil, allowed(), units.ErrMissing)
+		return field.Bad(nil, allowed(), field.ErrMissing)
 	case m.Mass <= 0 || m.Mass > most:
-		return units.Field("", m, allowed(), units.ErrOutOfRange)
+		return field.Bad(m, allowed(), field.ErrOutOfRange)
 	}
 	return nil
 }
@@ -139,9 +140,9 @@ func checkCount(n int) error {
 	allowed := func() string { return fmt.Sprintf("1 to %d", maxCount) }
 	switch {
 	case n == 0:
-		return units.Field("", nil, allowed(), units.ErrMissing)
+		return field.Bad(nil, allowed(), field.ErrMissing)
 	case n < 0 || n > maxCount:
-		return units.Field("", n, allowed(), units.ErrOutOfRange)
+		return field.Bad(n, allowed(), field.ErrOutOfRange)
 	}
 	return nil
 }

@@ -7,6 +7,7 @@ import (
 
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // MaxWays is the most ways to put one load together that [Kit.Ways] lists.
@@ -28,12 +29,6 @@ type Use struct {
 type Way struct {
 	Load Load  `json:"load"`
 	Uses []Use `json:"uses,omitempty"`
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (w *Way) UnmarshalJSON(data []byte) error {
-	type plain Way
-	return units.DecodeJSON(data, (*plain)(w))
 }
 
 // Stock returns how many the kit has of what u takes, 0 for no such entry.
@@ -69,14 +64,14 @@ func (k Kit) alike(mass units.Mass) int {
 // stock of plates is too large to go through, and then all is false.
 //
 // It returns the errors of [Kit.Validate], with those of the hold below
-// "/hold", an [units.ErrOutOfRange] for "/each" below nought, and
+// "/hold", an [field.ErrOutOfRange] for "/each" below nought, and
 // [ErrTooManyLoads] for a stack of more than [MaxLoads].
 func (k Kit) Ways(each units.Mass, h body.Hold) (ways []Way, all bool, err error) {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("", k.Validate())
 	bad.Add("/hold", h.Check())
 	if each < 0 {
-		bad.Add("/each", units.Field("", each, "0 kg or more", units.ErrOutOfRange))
+		bad.Add("/each", field.Bad(each, "0 kg or more", field.ErrOutOfRange))
 	}
 	if err := bad.Err(); err != nil {
 		return nil, false, err

@@ -12,6 +12,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // Every way that trying everything finds is listed, and the first is the one
@@ -96,7 +97,7 @@ func TestWaysByHand(t *testing.T) {
 		t.Errorf("not made: %v, %v, %v", ways, all, err)
 	}
 	var back equipment.Way
-	if err := json.Unmarshal(units.Must(json.Marshal(ways[1])), &back); err != nil || !back.Load.Equal(ways[1].Load) || !slices.Equal(back.Uses, ways[1].Uses) {
+	if err := field.Decode(units.Must(json.Marshal(ways[1])), &back, field.Strict); err != nil || !back.Load.Equal(ways[1].Load) || !slices.Equal(back.Uses, ways[1].Uses) {
 		t.Errorf("%v came back as %v, %v", ways[1], back, err)
 	}
 	if n := k.Stock(equipment.Use{Kind: equipment.PartDumbbell, Entry: 2}); n != 2 {
@@ -142,7 +143,7 @@ func TestWaysOfAHugeStock(t *testing.T) {
 }
 
 func TestWaysErrors(t *testing.T) {
-	var all units.FieldErrors
+	var all field.Errors
 	if _, _, err := (equipment.Kit{Plates: []equipment.Plate{{}}}).Ways(-1, 0); !errors.As(err, &all) || len(all) != 4 {
 		t.Errorf("%v", err)
 	}

@@ -8,8 +8,8 @@ import (
 	"slices"
 	"strings"
 
-	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // A Catalogue is a set of exercises that can be looked up by ID, name and
@@ -28,15 +28,15 @@ func fold(name string) string { return strings.ToLower(strings.TrimSpace(name)) 
 // With returns a catalogue that holds the exercises of c and ex. It reports
 // every bad field at once, with paths such as "/0/easier" that count from the
 // first of ex: what [Exercise.Validate] reports; an ID, name or alias that
-// another exercise has, an [units.ErrDuplicate]; an easier or harder step that
-// is in neither c nor ex, an [units.ErrUnknown]; and steps that lead back to
-// where they began, an [units.ErrConflict].
+// another exercise has, an [field.ErrDuplicate]; an easier or harder step that
+// is in neither c nor ex, an [field.ErrUnknown]; and steps that lead back to
+// where they began, an [field.ErrConflict].
 func (c Catalogue) With(ex ...Exercise) (Catalogue, error) {
 	n := Catalogue{listed: slices.Clone(c.listed), byID: map[ID]int{}, byName: map[string]int{}}
 	for _, e := range ex {
 		n.listed = append(n.listed, e.clone())
 	}
-	var bad units.FieldErrors
+	var bad field.Errors
 	for i, e := range n.listed {
 		path := fmt.Sprintf("/%d", i-len(c.listed))
 		bad.Add(path, e.Validate())
@@ -59,7 +59,7 @@ func (c Catalogue) With(ex ...Exercise) (Catalogue, error) {
 
 // enter takes the names of the exercise at place i into the indices.
 func (c Catalogue) enter(i int) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	e := c.listed[i]
 	if _, twice := c.byID[e.ID]; !twice {
 		c.byID[e.ID] = i
@@ -69,7 +69,7 @@ func (c Catalogue) enter(i int) error {
 			return // reported as missing
 		}
 		if other, twice := c.byName[fold(name)]; twice && other != i {
-			bad.Add(path, units.Field("", fmt.Sprintf("%q", name), "a name that "+string(c.listed[other].ID)+" does not have", units.ErrDuplicate))
+			bad.Add(path, field.Bad(fmt.Sprintf("%q", name), "a name that "+string(c.listed[other].ID)+" does not have", field.ErrDuplicate))
 			return
 		}
 		c.byName[fold(name)] = i
@@ -86,7 +86,7 @@ func (c Catalogue) checkStep(id ID) error {
 	if _, known := c.byID[id]; id == "" || known {
 		return nil
 	}
-	return units.Field("", fmt.Sprintf("%q", id), "the ID of an exercise in the catalogue", units.ErrUnknown)
+	return field.Bad(fmt.Sprintf("%q", id), "the ID of an exercise in the catalogue", field.ErrUnknown)
 }
 
 func (c *Catalogue) sort() {
@@ -188,7 +188,7 @@ func (c Catalogue) MarshalJSON() ([]byte, error) {
 // reports.
 func (c *Catalogue) UnmarshalJSON(data []byte) error {
 	var list []Exercise
-	if err := units.DecodeJSON(data, &list); err != nil {
+	if err := field.Decode(data, &list, field.Strict); err != nil {
 		return err
 	}
 	got, err := Catalogue{}.With(list...)

@@ -12,6 +12,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 	"github.com/google/go-cmp/cmp"
 )
 
@@ -24,7 +25,7 @@ func plain(id, easier, harder exercise.ID) exercise.Exercise {
 
 // problems lists the paths and categories of err.
 func problems(err error) []string {
-	var all units.FieldErrors
+	var all field.Errors
 	if !errors.As(err, &all) {
 		return nil
 	}
@@ -106,7 +107,7 @@ func TestWith(t *testing.T) {
 
 func TestEmptyCatalogue(t *testing.T) {
 	var c exercise.Catalogue
-	if _, err := c.Lookup("plank"); !errors.Is(err, units.ErrUnknown) {
+	if _, err := c.Lookup("plank"); !errors.Is(err, field.ErrUnknown) {
 		t.Errorf("Lookup in the empty catalogue = %v, want ErrUnknown", err)
 	}
 	if text, err := json.Marshal(c); err != nil || string(text) != "[]" {
@@ -214,8 +215,8 @@ func TestLookupSuggests(t *testing.T) {
 	}
 	for _, tt := range tests {
 		_, err := exercise.Standard().Lookup(tt.name)
-		var f *units.FieldError
-		if !errors.As(err, &f) || !errors.Is(err, units.ErrUnknown) || f.Allowed != tt.allowed {
+		var f *field.Error
+		if !errors.As(err, &f) || !errors.Is(err, field.ErrUnknown) || f.Allowed != tt.allowed {
 			t.Errorf("Lookup(%q): %v, want %q", tt.name, err, tt.allowed)
 		}
 	}
@@ -234,7 +235,7 @@ func TestLookupNearest(t *testing.T) {
 	}
 	for _, tt := range tests {
 		_, err := c.Lookup(tt.name)
-		var f *units.FieldError
+		var f *field.Error
 		if !errors.As(err, &f) || f.Allowed != tt.want {
 			t.Errorf("Lookup(%q): %v, want %q", tt.name, err, tt.want)
 		}
@@ -247,7 +248,7 @@ func TestCatalogueJSON(t *testing.T) {
 		t.Fatal(err)
 	}
 	var back exercise.Catalogue
-	if err := json.Unmarshal(text, &back); err != nil {
+	if err := field.Decode(text, &back, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	again, _ := json.Marshal(back)
@@ -261,7 +262,7 @@ func TestCatalogueJSON(t *testing.T) {
 		}
 	}
 	for _, bad := range []string{`[{"id":"a"}]`, `[{"idd":"a"}]`, `{`, `[{"id":"a","id":"b"}]`} {
-		if err := json.Unmarshal([]byte(bad), &back); err == nil || back.Len() != exercise.Standard().Len() {
+		if err := field.Decode([]byte(bad), &back, field.Strict); err == nil || back.Len() != exercise.Standard().Len() {
 			t.Errorf("Unmarshal(%s) = %v and %d exercises, want an error and no change", bad, err, back.Len())
 		}
 	}
@@ -286,7 +287,7 @@ func checkText[E comparable, P interface {
 	t.Helper()
 	text, err := any(e).(encoding.TextMarshaler).MarshalText()
 	if !valid {
-		if !errors.Is(err, units.ErrOutOfRange) {
+		if !errors.Is(err, field.ErrOutOfRange) {
 			t.Errorf("MarshalText(%v) = %q, %v, want ErrOutOfRange", e, text, err)
 		}
 		return

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.org/posology/dose/exercise"
+	"example.org/posology/units/field"
 )
 
 func ExampleCatalogue_Ladder() {
@@ -24,7 +25,7 @@ func ExampleCatalogue_Ladder() {
 func ExampleCatalogue_Lookup() {
 	_, err := exercise.Standard().Lookup("goblet sqat")
 	fmt.Println(err)
-	// Output: units: unknown: value = "goblet sqat", allowed: did you mean goblet-squat
+	// Output: unknown: value = "goblet sqat", allowed: did you mean goblet-squat
 }
 
 func FuzzLookup(f *testing.F) {
@@ -48,7 +49,7 @@ func FuzzCatalogueJSON(f *testing.F) {
 	f.Add([]byte(`[{"id":"a","easier":"a"}]`))
 	f.Fuzz(func(t *testing.T, data []byte) {
 		var c exercise.Catalogue
-		if json.Unmarshal(data, &c) != nil {
+		if field.Decode(data, &c, field.Strict) != nil {
 			return
 		}
 		once, err := json.Marshal(c)
@@ -56,7 +57,7 @@ func FuzzCatalogueJSON(f *testing.F) {
 			t.Fatalf("what was read cannot be written: %v", err)
 		}
 		var again exercise.Catalogue
-		if err := json.Unmarshal(once, &again); err != nil || again.Len() != c.Len() {
+		if err := field.Decode(once, &again, field.Strict); err != nil || again.Len() != c.Len() {
 			t.Fatalf("%s does not come back: %v", once, err)
 		}
 		for e := range again.All() {

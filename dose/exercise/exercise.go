@@ -10,6 +10,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // ID names an exercise in records, such as "goblet-squat".
@@ -26,7 +27,7 @@ const (
 	Metres  // walked
 )
 
-var measures = units.NewVocabulary[Measure]("measure", "", "repetitions", "seconds", "metres")
+var measures = field.NewVocabulary[Measure]("measure", "", "repetitions", "seconds", "metres")
 
 // String returns "repetitions", "seconds" or "metres".
 func (m Measure) String() string { return measures.Text(m) }
@@ -48,7 +49,7 @@ const (
 	Stabiliser              // holds
 )
 
-var roles = units.NewVocabulary[Role]("role", "", "prime", "synergist", "stabiliser")
+var roles = field.NewVocabulary[Role]("role", "", "prime", "synergist", "stabiliser")
 
 // String returns "prime", "synergist" or "stabiliser".
 func (r Role) String() string { return roles.Text(r) }
@@ -146,33 +147,33 @@ func (e Exercise) HandFree() bool {
 // and at least one prime muscle. Implements must go with the hold, and sides
 // cannot both take turns and be worked one at a time.
 func (e Exercise) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if e.ID == "" || strings.Trim(string(e.ID), "abcdefghijklmnopqrstuvwxyz0123456789-") != "" {
-		bad.Add("/id", units.Field("", fmt.Sprintf("%q", e.ID), "lower-case letters, digits and dashes", units.ErrSyntax))
+		bad.Add("/id", field.Bad(fmt.Sprintf("%q", e.ID), "lower-case letters, digits and dashes", field.ErrSyntax))
 	}
 	if e.Name == "" {
-		bad.Add("/name", units.Field("", nil, "a name", units.ErrMissing))
+		bad.Add("/name", field.Bad(nil, "a name", field.ErrMissing))
 	}
 	bad.Add("", patterns.Check("/pattern", e.Pattern))
 	bad.Add("/hold", e.Hold.Check())
 	bad.Add("/implements", e.checkImplements())
 	if e.OneSided && e.Alternating {
-		bad.Add("/alternating", units.Field("", true, "one of one_sided and alternating", units.ErrConflict))
+		bad.Add("/alternating", field.Bad(true, "one of one_sided and alternating", field.ErrConflict))
 	}
 	bad.Add("/moved_share", e.checkMovedShare())
 	bad.Add("", measures.Check("/measure", e.Measure))
 	bad.Add("/muscles", e.checkMuscles())
 	if min, ok := e.Count.Min(); ok && min < 1 {
-		bad.Add("/count/min", units.Field("", min, "1 or more", units.ErrOutOfRange))
+		bad.Add("/count/min", field.Bad(min, "1 or more", field.ErrOutOfRange))
 	}
 	bad.Add("/first_mass", e.checkFirstMass())
 	return bad.Err()
 }
 
 func (e Exercise) checkMuscles() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if !slices.ContainsFunc(e.Muscles, func(w Work) bool { return w.Role == Prime }) {
-		bad.Add("", units.Field("", nil, "at least one prime muscle", units.ErrMissing))
+		bad.Add("", field.Bad(nil, "at least one prime muscle", field.ErrMissing))
 	}
 	var seen muscleSet
 	for i, w := range e.Muscles {
@@ -186,12 +187,12 @@ func (e Exercise) checkMuscles() error {
 
 // check takes the muscles that stand before in the list.
 func (w Work) check(seen *muscleSet) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	switch {
 	case w.Muscle == body.MuscleUnknown:
-		bad.Add("/muscle", units.Field("", nil, "a muscle", units.ErrMissing))
+		bad.Add("/muscle", field.Bad(nil, "a muscle", field.ErrMissing))
 	case seen[w.Muscle]:
-		bad.Add("/muscle", units.Field("", w.Muscle, "each muscle once", units.ErrDuplicate))
+		bad.Add("/muscle", field.Bad(w.Muscle, "each muscle once", field.ErrDuplicate))
 	case !muscles[w.Muscle]:
 		_, err := w.Muscle.MarshalText()
 		bad.Add("/muscle", err)
@@ -217,10 +218,10 @@ func (e Exercise) checkMovedShare() error {
 		return nil
 	}
 	if !e.MovesBody {
-		return units.Field("", e.MovedShare, "no share, since the body is not lifted", units.ErrConflict)
+		return field.Bad(e.MovedShare, "no share, since the body is not lifted", field.ErrConflict)
 	}
 	if whole := units.Must(units.Between[units.Fraction](0, 1)); !within(e.MovedShare, whole) {
-		return units.Field("", e.MovedShare, "0 % to 100 % of body mass", units.ErrOutOfRange)
+		return field.Bad(e.MovedShare, "0 % to 100 % of body mass", field.ErrOutOfRange)
 	}
 	return nil
 }
@@ -237,19 +238,13 @@ func (e Exercise) checkFirstMass() error {
 		return nil
 	}
 	if e.Hold.Implements() == 0 {
-		return units.Field("", e.FirstMass, "no mass, since the hold is "+e.Hold.String(), units.ErrConflict)
+		return field.Bad(e.FirstMass, "no mass, since the hold is "+e.Hold.String(), field.ErrConflict)
 	}
 	if min, ok := e.FirstMass.Min(); ok && min <= 0 {
-		return units.Field("/min", min, "above 0 kg", units.ErrOutOfRange)
+		return field.New("/min", min, "above 0 kg", field.ErrOutOfRange)
 	}
 	if max, ok := e.FirstMass.Max(); ok && max <= 0 {
-		return units.Field("/max", max, "above 0 kg", units.ErrOutOfRange)
+		return field.New("/max", max, "above 0 kg", field.ErrOutOfRange)
 	}
 	return nil
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (e *Exercise) UnmarshalJSON(data []byte) error {
-	type plain Exercise
-	return units.DecodeJSON(data, (*plain)(e))
 }

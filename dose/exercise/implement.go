@@ -4,8 +4,8 @@ import (
 	"slices"
 	"strconv"
 
-	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // Implement is what an exercise is done with.
@@ -25,7 +25,7 @@ const (
 	Band
 )
 
-var implements = units.NewVocabulary[Implement]("implement", "", "bodyweight", "dumbbell", "kettlebell", "barbell",
+var implements = field.NewVocabulary[Implement]("implement", "", "bodyweight", "dumbbell", "kettlebell", "barbell",
 	"hexagonal bar", "machine", "cable", "ankle weight", "band")
 
 // String returns the implement's name, such as "ankle weight".
@@ -50,7 +50,7 @@ var inHold = [...][]Implement{
 }
 
 func (e Exercise) checkImplements() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	for i, im := range e.Implements {
 		if err := im.check(e.Hold, e.Implements[:i]); err != nil {
 			bad.Add("/"+strconv.Itoa(i), err)
@@ -65,9 +65,9 @@ func (i Implement) check(h body.Hold, before []Implement) error {
 	case !implements.Valid(i):
 		return implements.Check("", i)
 	case slices.Contains(before, i):
-		return units.Field("", i, "each implement once", units.ErrDuplicate)
+		return field.Bad(i, "each implement once", field.ErrDuplicate)
 	case h.Check() == nil && !slices.Contains(inHold[h], i):
-		return units.Field("", i, "an implement that is held "+h.String(), units.ErrConflict)
+		return field.Bad(i, "an implement that is held "+h.String(), field.ErrConflict)
 	}
 	return nil
 }
@@ -83,7 +83,7 @@ const (
 	Alternating                       // the sides take turns within a set
 )
 
-var sidednesses = units.NewVocabulary[Sidedness]("sidedness", "", "bilateral", "unilateral", "alternating")
+var sidednesses = field.NewVocabulary[Sidedness]("sidedness", "", "bilateral", "unilateral", "alternating")
 
 // String returns "bilateral", "unilateral" or "alternating".
 func (s Sidedness) String() string { return sidednesses.Text(s) }

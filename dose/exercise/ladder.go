@@ -4,8 +4,8 @@ import (
 	"fmt"
 	"slices"
 
-	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // Ladder returns the steps down from the exercise, the exercise and the steps
@@ -114,10 +114,10 @@ func (c Catalogue) checkRings(first int) error {
 			}
 		}
 	}
-	var bad units.FieldErrors
+	var bad field.Errors
 	for i, n := range below {
 		if n > 0 && i >= first && c.listed[i].Easier+c.listed[i].Harder != "" {
-			bad.Add(fmt.Sprintf("/%d", i-first), units.Field("/harder", c.listed[i].Harder, "steps that do not lead back to where they began", units.ErrConflict))
+			bad.Add(fmt.Sprintf("/%d", i-first), field.New("/harder", c.listed[i].Harder, "steps that do not lead back to where they began", field.ErrConflict))
 		}
 	}
 	return bad.Err()

@@ -7,8 +7,8 @@ import (
 	"testing"
 
 	"example.org/posology/dose/exercise"
-	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 	"pgregory.net/rapid"
 )
 
@@ -120,7 +120,7 @@ func TestRings(t *testing.T) {
 			ring = ring || reaches(up, i, i, n)
 		}
 		c, err := exercise.Catalogue{}.With(list...)
-		if got := errors.Is(err, units.ErrConflict); got != ring {
+		if got := errors.Is(err, field.ErrConflict); got != ring {
 			t.Fatalf("With(%v): %v, want a ring: %v", up, err, ring)
 		}
 		if !ring {

@@ -3,11 +3,11 @@ package exercise
 import (
 	"fmt"
 
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // Lookup returns the exercise with the given ID, name or alias, without regard
-// to case and outer spaces. A name that is not known is an [units.ErrUnknown];
+// to case and outer spaces. A name that is not known is an [field.ErrUnknown];
 // if it is a slip of the pen away from a known one, what is allowed names that.
 func (c Catalogue) Lookup(name string) (Exercise, error) {
 	if i, ok := c.byName[fold(name)]; ok {
@@ -17,7 +17,7 @@ func (c Catalogue) Lookup(name string) (Exercise, error) {
 	if near, ok := c.near(fold(name)); ok {
 		allowed = "did you mean " + string(near)
 	}
-	return Exercise{}, units.Field("", fmt.Sprintf("%.40q", name), allowed, units.ErrUnknown)
+	return Exercise{}, field.Bad(fmt.Sprintf("%.40q", name), allowed, field.ErrUnknown)
 }
 
 // maxNear is the longest name that is searched for near misses, in bytes.

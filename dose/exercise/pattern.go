@@ -3,7 +3,7 @@ package exercise
 import (
 	"iter"
 
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // Pattern is the kind of movement.
@@ -40,7 +40,7 @@ const (
 	Carry
 )
 
-var patterns = units.NewVocabulary[Pattern]("pattern", "", "squat", "hinge", "lunge", "horizontal push", "row",
+var patterns = field.NewVocabulary[Pattern]("pattern", "", "squat", "hinge", "lunge", "horizontal push", "row",
 	"vertical pull", "overhead push", "downward push", "shoulder extension", "knee extension", "knee flexion",
 	"hip abduction", "hip adduction", "hip flexion", "horizontal abduction", "shoulder raise", "scapular elevation",
 	"shoulder rotation", "elbow flexion", "elbow extension", "wrist flexion", "wrist extension", "calf",

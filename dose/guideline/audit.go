@@ -7,6 +7,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Verdict is what one finding of an audit comes to.
@@ -23,7 +24,7 @@ const (
 	NotComparable // both are known, but not counted alike, or not on one scale
 )
 
-var verdicts = units.NewVocabulary[Verdict]("verdict", "", "met", "short", "over", "not stated", "not recorded", "not comparable")
+var verdicts = field.NewVocabulary[Verdict]("verdict", "", "met", "short", "over", "not stated", "not recorded", "not comparable")
 
 // String returns the verdict's name, such as "not comparable".
 func (v Verdict) String() string { return verdicts.Text(v) }
@@ -67,7 +68,7 @@ const (
 	ItemSides
 )
 
-var items = units.NewVocabulary[Item]("item", "", "days", "sessions a day", "exercises", "sets", "weekly sets", "exercises per muscle",
+var items = field.NewVocabulary[Item]("item", "", "days", "sessions a day", "exercises", "sets", "weekly sets", "exercises per muscle",
 	"repetitions", "load", "repetition maximum", "reserve", "effort", "seconds per repetition", "seconds of lifting",
 	"seconds of lowering", "rest", "rest between exercises", "rest within a set", "hours between sessions", "session minutes",
 	"balance days", "aerobic minutes", "impacts", "push and pull", "squat and hinge", "left and right")
@@ -98,12 +99,6 @@ type Week struct {
 	Assume volume.Convention `json:"assume,omitzero"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (w *Week) UnmarshalJSON(data []byte) error {
-	type plain Week
-	return units.DecodeJSON(data, (*plain)(w))
-}
-
 // Ceilings against slips of the keyboard; they are no doses.
 const (
 	maxSessionMinutes = 24 * 60
@@ -114,12 +109,12 @@ const (
 
 // Validate returns every bad field of w at once.
 func (w Week) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/totals/week", w.Totals.Week.Check())
 	bad.Add("/totals/kind", w.Totals.Kind.Check())
 	for i, m := range w.Minutes {
 		if !(m >= 0 && m <= maxSessionMinutes) {
-			bad.Add(fmt.Sprintf("/minutes/%d", i), units.Field("", m, "0 to 1440 minutes", units.ErrOutOfRange))
+			bad.Add(fmt.Sprintf("/minutes/%d", i), field.Bad(m, "0 to 1440 minutes", field.ErrOutOfRange))
 		}
 	}
 	bad.Add("/rest", checkRest(w.Rest))
@@ -139,12 +134,12 @@ func checkRest(r bound) error {
 	if r.IsZero() || has && min(least, most) >= 0 && max(least, most) <= maxRest {
 		return nil
 	}
-	return units.Field("", r, "a shortest rest and none outside 0 to 3600 seconds", units.ErrOutOfRange)
+	return field.Bad(r, "a shortest rest and none outside 0 to 3600 seconds", field.ErrOutOfRange)
 }
 
 func checkCount(n *int, most int) error {
 	if n != nil && (*n < 0 || *n > most) {
-		return units.Field("", *n, fmt.Sprintf("0 to %d", most), units.ErrOutOfRange)
+		return field.Bad(*n, fmt.Sprintf("0 to %d", most), field.ErrOutOfRange)
 	}
 	return nil
 }
@@ -182,12 +177,6 @@ type Report struct {
 	// Untrained are the muscles without a set that counts. It is for the
 	// reader to say which of them matter.
 	Untrained []body.Muscle `json:"untrained,omitempty"`
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (r *Report) UnmarshalJSON(data []byte) error {
-	type plain Report
-	return units.DecodeJSON(data, (*plain)(r))
 }
 
 // Count returns how many findings have the verdict v.

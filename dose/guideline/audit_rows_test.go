@@ -14,6 +14,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 )
@@ -53,7 +54,7 @@ func TestAuditEveryRow(t *testing.T) {
 				t.Fatal(err)
 			}
 			var back guideline.Report
-			if err := json.Unmarshal(text, &back); err != nil {
+			if err := field.Decode(text, &back, field.Strict); err != nil {
 				t.Fatalf("%s: %v", r.ID, err)
 			}
 			if diff := cmp.Diff(report, back, cmp.AllowUnexported(units.Range[float64]{}, volume.Sets{})); diff != "" {
@@ -134,10 +135,10 @@ func TestAuditVocabularies(t *testing.T) {
 			t.Errorf("item %v: %q, %v", item, text, err)
 		}
 	}
-	if err := json.Unmarshal([]byte(`{"weeks":1}`), new(guideline.Week)); !errors.Is(err, units.ErrUnknown) {
+	if err := field.Decode([]byte(`{"weeks":1}`), new(guideline.Week), field.Strict); !errors.Is(err, field.ErrUnknown) {
 		t.Errorf("unknown field: %v", err)
 	}
-	if err := json.Unmarshal([]byte(`{"balance_days":2,"assume":"total","minutes":[30]}`), new(guideline.Week)); err != nil {
+	if err := field.Decode([]byte(`{"balance_days":2,"assume":"total","minutes":[30]}`), new(guideline.Week), field.Strict); err != nil {
 		t.Error(err)
 	}
 }

@@ -13,6 +13,7 @@ import (
 	"example.org/posology/dose/volume"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 	"github.com/google/go-cmp/cmp"
 )
 
@@ -248,7 +249,7 @@ func TestAuditRefuses(t *testing.T) {
 	eight, minus, many := 8, -1, 10081
 	bad := guideline.Week{Minutes: []float64{1440, math.NaN(), -1, 1441}, Rest: units.AtMost(60.0), BalanceDays: &eight, AerobicMinutes: &many, Impacts: &minus, Assume: 9}
 	_, err := guideline.Audit(bad, guideline.Recommendation{})
-	var all units.FieldErrors
+	var all field.Errors
 	if !errors.As(err, &all) {
 		t.Fatal(err)
 	}

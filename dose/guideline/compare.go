@@ -4,8 +4,8 @@ import (
 	"fmt"
 	"slices"
 
-	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // A Table sets recommendations side by side, a column each.
@@ -64,13 +64,13 @@ func (r Recommendation) cell(f Field) Cell {
 func (t *Table) UnmarshalJSON(data []byte) error {
 	type plain Table
 	var got plain
-	if err := units.DecodeJSON(data, &got); err != nil {
+	if err := field.Decode(data, &got, field.Strict); err != nil {
 		return err
 	}
-	var bad units.FieldErrors
+	var bad field.Errors
 	for i, line := range got.Lines {
 		if len(line.Cells) != len(got.Columns) {
-			bad.Add(fmt.Sprintf("/lines/%d/cells", i), units.Field("", len(line.Cells), fmt.Sprintf("%d cells, one for each column", len(got.Columns)), units.ErrConflict))
+			bad.Add(fmt.Sprintf("/lines/%d/cells", i), field.Bad(len(line.Cells), fmt.Sprintf("%d cells, one for each column", len(got.Columns)), field.ErrConflict))
 		}
 	}
 	if err := bad.Err(); err != nil {

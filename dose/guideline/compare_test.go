@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"example.org/posology/dose/guideline"
+	"example.org/posology/units/field"
 	"github.com/google/go-cmp/cmp"
 )
 
@@ -58,11 +59,11 @@ func TestCompareIsSilent(t *testing.T) {
 	}
 	text, err := json.Marshal(table)
 	var back guideline.Table
-	if err != nil || json.Unmarshal(text, &back) != nil || !cmp.Equal(back, table) {
+	if err != nil || field.Decode(text, &back, field.Strict) != nil || !cmp.Equal(back, table) {
 		t.Errorf("%s, %v, comes back as %+v", text, err, back)
 	}
 	for _, bad := range []string{`{"columns":["a"],"lines":[{"field":"days","about":"","cells":[]}]}`, `{"columms":[]}`} {
-		if err := json.Unmarshal([]byte(bad), &back); err == nil || len(back.Columns) != 2 {
+		if err := field.Decode([]byte(bad), &back, field.Strict); err == nil || len(back.Columns) != 2 {
 			t.Errorf("Unmarshal(%s) = %v, want an error and no change", bad, err)
 		}
 	}

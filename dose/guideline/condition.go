@@ -3,7 +3,7 @@ package guideline
 import (
 	"iter"
 
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // Condition is an illness or a state that a recommendation is made for. It is
@@ -27,7 +27,7 @@ const (
 	AchillesTendinopathy
 )
 
-var conditionTexts = units.NewVocabulary[Condition]("condition", "", "heart disease", "osteoporosis", "vertebral fracture", "falls risk",
+var conditionTexts = field.NewVocabulary[Condition]("condition", "", "heart disease", "osteoporosis", "vertebral fracture", "falls risk",
 	"frailty", "sarcopenia", "osteoarthritis", "inflammatory arthritis", "diabetes", "diabetes risk", "cancer", "Achilles tendinopathy")
 
 // Conditions yields every condition.

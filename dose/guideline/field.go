@@ -10,6 +10,7 @@ import (
 
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Field names a field of a [Recommendation] that has a basis of its own.
@@ -52,7 +53,7 @@ const (
 	FieldEffects
 )
 
-var fields = units.NewVocabulary[Field]("field", "", "population", "age_min", "days", "sessions_per_day", "sets", "weekly_sets", "reps", "rm", "rm_emphasis",
+var fields = field.NewVocabulary[Field]("field", "", "population", "age_min", "days", "sessions_per_day", "sets", "weekly_sets", "reps", "rm", "rm_emphasis",
 	"load", "load_upper", "load_lower", "load_start", "load_step", "load_rule", "effort", "reserve", "rest", "rest_between", "rest_assisting",
 	"rest_in_set", "rep_seconds", "lift_seconds", "lower_seconds", "hours_between", "balance_days", "exercises",
 	"per_muscle", "session_minutes", "impacts", "weeks", "effects")

@@ -12,6 +12,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 	"github.com/google/go-cmp/cmp"
 )
 
@@ -142,8 +143,8 @@ func TestGet(t *testing.T) {
 	}
 	for _, tt := range tests {
 		_, err := guideline.Get(tt.id)
-		var f *units.FieldError
-		if !errors.As(err, &f) || !errors.Is(err, units.ErrUnknown) || f.Allowed != tt.allowed {
+		var f *field.Error
+		if !errors.As(err, &f) || !errors.Is(err, field.ErrUnknown) || f.Allowed != tt.allowed {
 			t.Errorf("Get(%q): %v, want %q", tt.id, err, tt.allowed)
 		}
 	}
@@ -176,7 +177,7 @@ func TestJSON(t *testing.T) {
 			t.Fatal(err)
 		}
 		var back guideline.Recommendation
-		if err := json.Unmarshal(text, &back); err != nil {
+		if err := field.Decode(text, &back, field.Strict); err != nil {
 			t.Errorf("%s: %v", r.ID, err)
 		}
 		if diff := cmp.Diff(r, back, ranges); diff != "" {
@@ -186,13 +187,13 @@ func TestJSON(t *testing.T) {
 	q := guideline.Query{Goal: guideline.Bone, Training: body.Novice, Age: 66, Conditions: []guideline.Condition{guideline.Frailty}, AtLarge: true}
 	text, err := json.Marshal(q)
 	var back guideline.Query
-	if err != nil || json.Unmarshal(text, &back) != nil || !cmp.Equal(back, q) {
+	if err != nil || field.Decode(text, &back, field.Strict) != nil || !cmp.Equal(back, q) {
 		t.Errorf("query %+v: %s, %v, comes back as %+v", q, text, err, back)
 	}
 	for _, bad := range []string{`{"daze":{}}`, `{"goal":"beauty"}`, `{"days":{"min":3,"max":2}}`, `{"goal":"bone","goal":"bone"}`} {
 		var r guideline.Recommendation
-		var f *units.FieldError
-		if err := json.Unmarshal([]byte(bad), &r); !errors.As(err, &f) || f.Path == "" {
+		var f *field.Error
+		if err := field.Decode([]byte(bad), &r, field.Strict); !errors.As(err, &f) || f.Path == "" {
 			t.Errorf("Unmarshal(%s) = %v, want the field", bad, err)
 		}
 	}
@@ -209,9 +210,9 @@ func TestVocabularies(t *testing.T) {
 		checkText(t, guideline.Condition(v), v <= uint8(guideline.AchillesTendinopathy), new(guideline.Condition))
 		checkText(t, guideline.EffectUnit(v), v <= uint8(guideline.Kilograms), new(guideline.EffectUnit))
 		text, err = f.MarshalText()
-		var field guideline.Field
-		if valid := v <= uint8(guideline.FieldEffects); valid != (err == nil) || valid && (field.UnmarshalText(text) != nil || field != f || f.String() != string(text)) {
-			t.Errorf("field %d: %q, %v, comes back as %v", v, text, err, field)
+		var which guideline.Field
+		if valid := v <= uint8(guideline.FieldEffects); valid != (err == nil) || valid && (which.UnmarshalText(text) != nil || which != f || f.String() != string(text)) {
+			t.Errorf("field %d: %q, %v, comes back as %v", v, text, err, which)
 		}
 	}
 }
@@ -254,19 +255,19 @@ func FuzzRecommendationJSON(f *testing.F) {
 	}
 	f.Fuzz(func(t *testing.T, data []byte) {
 		var r, back guideline.Recommendation
-		if json.Unmarshal(data, &r) != nil {
+		if field.Decode(data, &r, field.Strict) != nil {
 			return
 		}
-		for field := range guideline.Fields() {
-			if _, stated := r.Stated(field); !stated && r.BasisOf(field) != 0 {
-				t.Errorf("%s is not stated and yet known", field)
+		for which := range guideline.Fields() {
+			if _, stated := r.Stated(which); !stated && r.BasisOf(which) != 0 {
+				t.Errorf("%s is not stated and yet known", which)
 			}
 		}
 		once, err := json.Marshal(r)
 		if err != nil {
 			t.Fatal(err)
 		}
-		if err := json.Unmarshal(once, &back); err != nil {
+		if err := field.Decode(once, &back, field.Strict); err != nil {
 			t.Fatalf("%s does not come back: %v", once, err)
 		}
 		if twice, _ := json.Marshal(back); string(twice) != string(once) {

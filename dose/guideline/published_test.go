@@ -13,6 +13,7 @@ import (
 	"example.org/posology/dose/guideline"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 	"github.com/google/go-cmp/cmp"
 )
 
@@ -24,7 +25,7 @@ func published(t testing.TB) []map[string]any {
 		t.Fatal(err)
 	}
 	var rows []map[string]any
-	if err := json.Unmarshal(data, &rows); err != nil {
+	if err := field.Decode(data, &rows, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	if len(rows) != 77 {
@@ -162,7 +163,7 @@ func checkStated(t *testing.T, r guideline.Recommendation, row map[string]any) {
 		t.Fatal(err)
 	}
 	got := map[string]any{}
-	if err := json.Unmarshal(text, &got); err != nil {
+	if err := field.Decode(text, &got, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	want := map[string]any{}

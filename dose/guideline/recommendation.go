@@ -4,6 +4,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // ID names a recommendation: body and year, whom it is for, and what for, such
@@ -25,7 +26,7 @@ const (
 	Health // the public's
 )
 
-var goals = units.NewVocabulary[Goal]("goal", "", "strength", "hypertrophy", "power", "endurance", "function", "bone", "health")
+var goals = field.NewVocabulary[Goal]("goal", "", "strength", "hypertrophy", "power", "endurance", "function", "bone", "health")
 
 // String returns the goal's name, such as "strength".
 func (g Goal) String() string { return goals.Text(g) }
@@ -69,7 +70,7 @@ const (
 	Kilograms
 )
 
-var effectUnits = units.NewVocabulary[EffectUnit]("unit of effect", "", "SMD", "effect size", "%", "kg")
+var effectUnits = field.NewVocabulary[EffectUnit]("unit of effect", "", "SMD", "effect size", "%", "kg")
 
 // String returns the unit, such as "SMD" or "kg".
 func (u EffectUnit) String() string { return effectUnits.Text(u) }
@@ -146,12 +147,6 @@ type Recommendation struct {
 
 // Clinical reports whether r is for people with a condition.
 func (r Recommendation) Clinical() bool { return len(r.Conditions) > 0 }
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (r *Recommendation) UnmarshalJSON(data []byte) error {
-	type plain Recommendation
-	return units.DecodeJSON(data, (*plain)(r))
-}
 
 // BasisOf returns how field f of r is known, and zero if r does not state it.
 func (r Recommendation) BasisOf(f Field) evidence.Basis {

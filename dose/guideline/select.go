@@ -10,6 +10,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // rows are all recommendations: professional bodies, people with a condition,
@@ -51,12 +52,12 @@ func (r *Recommendation) clone() Recommendation {
 }
 
 // Get returns the recommendation with the given ID. One that is not known is
-// an [units.ErrUnknown] that names those whose IDs begin most alike.
+// an [field.ErrUnknown] that names those whose IDs begin most alike.
 func Get(id ID) (Recommendation, error) {
 	if i, ok := placeOf[id]; ok {
 		return rows[i].clone(), nil
 	}
-	return Recommendation{}, units.Field("", fmt.Sprintf("%.40q", id), beginLike(id), units.ErrUnknown)
+	return Recommendation{}, field.Bad(fmt.Sprintf("%.40q", id), beginLike(id), field.ErrUnknown)
 }
 
 // beginLike lists the IDs that share the longest beginning with id; one
@@ -92,12 +93,6 @@ type Query struct {
 	// AtLarge leaves out rows for conditions even if Conditions is empty: it
 	// says that the person is known to have none.
 	AtLarge bool `json:"at_large,omitzero"`
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (q *Query) UnmarshalJSON(data []byte) error {
-	type plain Query
-	return units.DecodeJSON(data, (*plain)(q))
 }
 
 func (q Query) fits(r Recommendation) bool {

@@ -8,6 +8,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // An Accuracy is an equation together with the errors that were measured with
@@ -36,12 +37,6 @@ type Band struct {
 	Error units.Fraction `json:"error"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (a *Accuracy) UnmarshalJSON(data []byte) error {
-	type plain Accuracy
-	return units.DecodeJSON(data, (*plain)(a))
-}
-
 // IsZero reports whether a is not given.
 func (a Accuracy) IsZero() bool {
 	return a.Formula == FormulaUnknown && a.From == 0 && len(a.Bands) == 0 && a.Ages.IsZero() && a.Hold == body.HoldUnknown && a.Fact == ""
@@ -49,22 +44,22 @@ func (a Accuracy) IsZero() bool {
 
 // Validate returns every bad field of a at once.
 func (a Accuracy) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/formula", a.Formula.Check())
 	if a.From < 1 {
-		bad.Add("/from", units.Field("", a.From, "1 repetition or more", units.ErrOutOfRange))
+		bad.Add("/from", field.Bad(a.From, "1 repetition or more", field.ErrOutOfRange))
 	}
 	if len(a.Bands) == 0 {
-		bad.Add("/bands", units.Field("", nil, "one band or more", units.ErrMissing))
+		bad.Add("/bands", field.Bad(nil, "one band or more", field.ErrMissing))
 	}
 	least := a.From
 	for i, b := range a.Bands {
 		path := fmt.Sprintf("/bands/%d", i)
 		if b.UpTo < least {
-			bad.Add(path+"/up_to", units.Field("", b.UpTo, fmt.Sprintf("%d repetitions or more", least), units.ErrOutOfRange))
+			bad.Add(path+"/up_to", field.Bad(b.UpTo, fmt.Sprintf("%d repetitions or more", least), field.ErrOutOfRange))
 		}
 		if !(b.Error > 0 && b.Error <= 0.5) {
-			bad.Add(path+"/error", units.Field("", float64(b.Error), "above 0 and at most 0.5", units.ErrOutOfRange))
+			bad.Add(path+"/error", field.Bad(float64(b.Error), "above 0 and at most 0.5", field.ErrOutOfRange))
 		}
 		least = b.UpTo + 1
 	}
@@ -176,11 +171,11 @@ func (a attempt) byAccuracy(e *Estimate, o Options, s setlog.Set, p Person) erro
 		margin = margin.wider(table.times(o.scale()))
 	}
 	if !ok || !okLow || !margin.given() {
-		return refuse(units.Field("/set/reps", fmt.Sprintf("%v to failure (%v)", e.ToFailure, s.Effort), "repetitions to failure that the accuracy has a band for, with a margin for this person", ErrNotStudied),
+		return refuse(field.New("/set/reps", fmt.Sprintf("%v to failure (%v)", e.ToFailure, s.Effort), "repetitions to failure that the accuracy has a band for, with a margin for this person", ErrNotStudied),
 			evidence.Because(codeNoBand, factMismatch).With("reps", e.ToFailure).With("effort", s.Effort))
 	}
 	if err := a.measuredEnds(e, o, margin); err != nil {
-		return units.At("/set/load", err)
+		return field.At("/set/load", err)
 	}
 	e.Grade = gradeAt(high)
 	e.Reasons = a.accuracyReasons(*e, o, s, margin, mismatch)

@@ -7,6 +7,7 @@ import (
 
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Chart is a published table of repetitions to failure and percent of 1RM. It
@@ -29,7 +30,7 @@ const (
 	NSCATextbook
 )
 
-var charts = units.NewVocabulary[Chart]("chart", "", "nsca-load-chart", "nsca-textbook")
+var charts = field.NewVocabulary[Chart]("chart", "", "nsca-load-chart", "nsca-textbook")
 
 // Charts yields every chart.
 func Charts() iter.Seq[Chart] { return charts.All() }
@@ -98,7 +99,7 @@ func (c Chart) Studied() units.Range[float64] {
 }
 
 // Fraction returns the share of the 1RM printed for reps. Repetitions without
-// a row are an [units.ErrOutOfRange], no chart is an [units.ErrMissing].
+// a row are an [field.ErrOutOfRange], no chart is an [field.ErrMissing].
 func (c Chart) Fraction(reps float64) (units.Fraction, error) {
 	for _, r := range c.rows() {
 		if float64(r.Reps) == reps {
@@ -109,7 +110,7 @@ func (c Chart) Fraction(reps float64) (units.Fraction, error) {
 }
 
 // Reps returns the repetitions printed for a share of the 1RM. A share without
-// a row is an [units.ErrOutOfRange], no chart is an [units.ErrMissing].
+// a row is an [field.ErrOutOfRange], no chart is an [field.ErrMissing].
 func (c Chart) Reps(share units.Fraction) (float64, error) {
 	for _, r := range c.rows() {
 		if r.share() == share {
@@ -123,18 +124,18 @@ func (r ChartRow) share() units.Fraction { return units.Fraction(r.Percent) / 10
 
 func (c Chart) refuse(path string, got float64) error {
 	if err := c.Check(); err != nil {
-		return units.At("/chart", err)
+		return field.At("/chart", err)
 	}
 	allowed := "one of"
 	for _, r := range c.rows() {
 		allowed += fmt.Sprintf(" %d (%d %%)", r.Reps, r.Percent)
 	}
-	return units.Field(path, got, allowed+" repetitions; values between rows only when asked for", units.ErrOutOfRange)
+	return field.New(path, got, allowed+" repetitions; values between rows only when asked for", field.ErrOutOfRange)
 }
 
 // Load returns the load for so many repetitions to failure: the plain product
 // of the 1RM and the printed percent, to the nearest nanogram. A 1RM of nought
-// or less is an [units.ErrOutOfRange]; other errors are those of
+// or less is an [field.ErrOutOfRange]; other errors are those of
 // [Chart.Fraction].
 func (c Chart) Load(oneRM units.Mass, reps float64) (units.Mass, error) {
 	share, err := c.Fraction(reps)
@@ -142,7 +143,7 @@ func (c Chart) Load(oneRM units.Mass, reps float64) (units.Mass, error) {
 		return 0, err
 	}
 	if oneRM <= 0 {
-		return 0, units.Field("/one_rm", oneRM, "a mass above 0 kg", units.ErrOutOfRange)
+		return 0, field.New("/one_rm", oneRM, "a mass above 0 kg", field.ErrOutOfRange)
 	}
 	return scale("/one_rm", oneRM, float64(share))
 }
@@ -187,9 +188,9 @@ func between(x, x0, x1, y0, y1 float64) float64 { return y0 + float64((y1-y0)*((
 
 func (p interpolated) outside(path string, got float64) error {
 	if err := p.Check(); err != nil {
-		return units.At("/chart", err)
+		return field.At("/chart", err)
 	}
 	rows := p.rows()
 	first, last := rows[0], rows[len(rows)-1]
-	return units.Field(path, got, fmt.Sprintf("%d to %d repetitions, %d to %d %%", first.Reps, last.Reps, last.Percent, first.Percent), units.ErrOutOfRange)
+	return field.New(path, got, fmt.Sprintf("%d to %d repetitions, %d to %d %%", first.Reps, last.Reps, last.Percent, first.Percent), field.ErrOutOfRange)
 }

@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose/onerm"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 	"pgregory.net/rapid"
 )
 
@@ -63,24 +64,24 @@ func TestChartErrors(t *testing.T) {
 		path string
 		want error
 	}{
-		{"no row for 11", second(chart.Fraction(11)), "/reps", units.ErrOutOfRange},
-		{"between rows", second(chart.Fraction(5.5)), "/reps", units.ErrOutOfRange},
-		{"not a number", second(chart.Fraction(math.NaN())), "/reps", units.ErrOutOfRange},
-		{"no row for 92 %", second(chart.Reps(0.92)), "/fraction", units.ErrOutOfRange},
-		{"load for 13", second(chart.Load(units.Kilogram, 13)), "/reps", units.ErrOutOfRange},
-		{"no 1RM", second(chart.Load(0, 5)), "/one_rm", units.ErrOutOfRange},
-		{"no chart", second(none.Fraction(5)), "/chart", units.ErrMissing},
-		{"no such chart", second(onerm.Chart(9).Reps(0.9)), "/chart", units.ErrOutOfRange},
-		{"no chart between rows", second(none.Interpolated().Reps(0.9)), "/chart", units.ErrMissing},
-		{"beyond the last row", second(chart.Interpolated().Fraction(12.01)), "/reps", units.ErrOutOfRange},
-		{"before the first row", second(chart.Interpolated().Fraction(0.99)), "/reps", units.ErrOutOfRange},
-		{"below the last row", second(chart.Interpolated().Reps(0.69)), "/fraction", units.ErrOutOfRange},
-		{"above the first row", second(chart.Interpolated().Reps(1.01)), "/fraction", units.ErrOutOfRange},
-		{"share not a number", second(chart.Interpolated().Reps(units.Fraction(math.NaN()))), "/fraction", units.ErrOutOfRange},
+		{"no row for 11", second(chart.Fraction(11)), "/reps", field.ErrOutOfRange},
+		{"between rows", second(chart.Fraction(5.5)), "/reps", field.ErrOutOfRange},
+		{"not a number", second(chart.Fraction(math.NaN())), "/reps", field.ErrOutOfRange},
+		{"no row for 92 %", second(chart.Reps(0.92)), "/fraction", field.ErrOutOfRange},
+		{"load for 13", second(chart.Load(units.Kilogram, 13)), "/reps", field.ErrOutOfRange},
+		{"no 1RM", second(chart.Load(0, 5)), "/one_rm", field.ErrOutOfRange},
+		{"no chart", second(none.Fraction(5)), "/chart", field.ErrMissing},
+		{"no such chart", second(onerm.Chart(9).Reps(0.9)), "/chart", field.ErrOutOfRange},
+		{"no chart between rows", second(none.Interpolated().Reps(0.9)), "/chart", field.ErrMissing},
+		{"beyond the last row", second(chart.Interpolated().Fraction(12.01)), "/reps", field.ErrOutOfRange},
+		{"before the first row", second(chart.Interpolated().Fraction(0.99)), "/reps", field.ErrOutOfRange},
+		{"below the last row", second(chart.Interpolated().Reps(0.69)), "/fraction", field.ErrOutOfRange},
+		{"above the first row", second(chart.Interpolated().Reps(1.01)), "/fraction", field.ErrOutOfRange},
+		{"share not a number", second(chart.Interpolated().Reps(units.Fraction(math.NaN()))), "/fraction", field.ErrOutOfRange},
 	}
 	for _, tt := range tests {
-		var field *units.FieldError
-		if !errors.As(tt.err, &field) || field.Path != tt.path || !errors.Is(tt.err, tt.want) || field.Allowed == "" {
+		var which *field.Error
+		if !errors.As(tt.err, &which) || which.Path != tt.path || !errors.Is(tt.err, tt.want) || which.Allowed == "" {
 			t.Errorf("%s: error %v, want %v at %s", tt.name, tt.err, tt.want, tt.path)
 		}
 	}

@@ -8,6 +8,7 @@ import (
 
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // The parts of an estimate's error that differ from day to day and from set to
@@ -40,8 +41,8 @@ const leastSpread = 1e-6
 //
 // [Estimate.Cautious] of the result is never above the highest of the single
 // ones. Errors name the estimate by its place ("/2/hold"): those of
-// [Estimate.Validate], an [units.ErrConflict] for one that differs from the
-// first, an [units.ErrMissing] for none.
+// [Estimate.Validate], an [field.ErrConflict] for one that differs from the
+// first, an [field.ErrMissing] for none.
 func Combine(estimates ...Estimate) (Estimate, error) {
 	if err := checkAlike(estimates); err != nil {
 		return Estimate{}, err
@@ -59,15 +60,15 @@ func Combine(estimates ...Estimate) (Estimate, error) {
 // checkAlike returns every reason why the estimates cannot be joined.
 func checkAlike(list []Estimate) error {
 	if len(list) == 0 {
-		return units.Field("", nil, "one estimate or more", units.ErrMissing)
+		return field.Bad(nil, "one estimate or more", field.ErrMissing)
 	}
-	var bad units.FieldErrors
+	var bad field.Errors
 	for i, e := range list {
 		path := fmt.Sprintf("/%d", i)
 		bad.Add(path, e.Validate())
-		differs := func(field string, got, want any) {
+		differs := func(which string, got, want any) {
 			if got != want {
-				bad.Add(path+field, units.Field("", got, fmt.Sprintf("%v, as in the first", want), units.ErrConflict))
+				bad.Add(path+which, field.Bad(got, fmt.Sprintf("%v, as in the first", want), field.ErrConflict))
 			}
 		}
 		differs("/exercise", e.Exercise, list[0].Exercise)
@@ -153,10 +154,10 @@ func (c *combination) result() (Estimate, error) {
 		fewer, more := ends(s.ToFailure)
 		e.ToFailure = units.Must(units.Between(min(few, fewer), max(many, more)))
 	}
-	var bad units.FieldErrors
+	var bad field.Errors
 	mass := func(ng float64) units.Mass {
 		if !(ng < float64(units.MaxMass)) {
-			bad.Add("/one_rm", units.Field("", ng, "a mass within 9.22 million kg", units.ErrOverflow))
+			bad.Add("/one_rm", field.Bad(ng, "a mass within 9.22 million kg", field.ErrOverflow))
 			return 0
 		}
 		return units.Mass(ng)

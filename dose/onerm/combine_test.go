@@ -11,6 +11,7 @@ import (
 	"example.org/posology/dose/onerm"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 )
@@ -144,18 +145,18 @@ func TestCombineErrors(t *testing.T) {
 		want error
 		list []onerm.Estimate
 	}{
-		{"", units.ErrMissing, nil},
-		{"/1/exercise", units.ErrConflict, []onerm.Estimate{e, change(func(e *onerm.Estimate) { e.Exercise = "row" })}},
-		{"/1/side", units.ErrConflict, []onerm.Estimate{e, change(func(e *onerm.Estimate) { e.Side = body.Left })}},
-		{"/2/hold", units.ErrConflict, []onerm.Estimate{e, e, change(func(e *onerm.Estimate) { e.Hold = body.OnBar })}},
-		{"/1/level", units.ErrConflict, []onerm.Estimate{e, change(func(e *onerm.Estimate) { e.Level = 0.9 })}},
-		{"/0/one_rm", units.ErrOutOfRange, []onerm.Estimate{change(func(e *onerm.Estimate) {
+		{"", field.ErrMissing, nil},
+		{"/1/exercise", field.ErrConflict, []onerm.Estimate{e, change(func(e *onerm.Estimate) { e.Exercise = "row" })}},
+		{"/1/side", field.ErrConflict, []onerm.Estimate{e, change(func(e *onerm.Estimate) { e.Side = body.Left })}},
+		{"/2/hold", field.ErrConflict, []onerm.Estimate{e, e, change(func(e *onerm.Estimate) { e.Hold = body.OnBar })}},
+		{"/1/level", field.ErrConflict, []onerm.Estimate{e, change(func(e *onerm.Estimate) { e.Level = 0.9 })}},
+		{"/0/one_rm", field.ErrOutOfRange, []onerm.Estimate{change(func(e *onerm.Estimate) {
 			e.OneRM, e.Answers, e.Interval = 0, nil, units.Must(units.Between(0, units.Kilogram))
 		})}},
-		{"/0/start", units.ErrOutOfRange, []onerm.Estimate{change(func(e *onerm.Estimate) { e.Start = e.OneRM + 1 })}},
-		{"/0/level", units.ErrOutOfRange, []onerm.Estimate{change(func(e *onerm.Estimate) { e.Level = 2 })}},
-		{"/0/loading", units.ErrOutOfRange, []onerm.Estimate{change(func(e *onerm.Estimate) { e.Loading = 99 })}},
-		{"/one_rm", units.ErrOverflow, []onerm.Estimate{
+		{"/0/start", field.ErrOutOfRange, []onerm.Estimate{change(func(e *onerm.Estimate) { e.Start = e.OneRM + 1 })}},
+		{"/0/level", field.ErrOutOfRange, []onerm.Estimate{change(func(e *onerm.Estimate) { e.Level = 2 })}},
+		{"/0/loading", field.ErrOutOfRange, []onerm.Estimate{change(func(e *onerm.Estimate) { e.Loading = 99 })}},
+		{"/one_rm", field.ErrOverflow, []onerm.Estimate{
 			change(func(e *onerm.Estimate) {
 				e.OneRM, e.Answers, e.Interval = units.MaxMass-1, nil, units.Must(units.Between(1, units.MaxMass))
 			}), change(func(e *onerm.Estimate) {
@@ -164,8 +165,8 @@ func TestCombineErrors(t *testing.T) {
 	}
 	for _, tt := range tests {
 		got, err := onerm.Combine(tt.list...)
-		var field *units.FieldError
-		if !errors.As(err, &field) || field.Path != tt.path || !errors.Is(err, tt.want) || got.OneRM != 0 {
+		var which *field.Error
+		if !errors.As(err, &which) || which.Path != tt.path || !errors.Is(err, tt.want) || got.OneRM != 0 {
 			t.Errorf("%v, want %v at %s", err, tt.want, tt.path)
 		}
 	}
@@ -182,7 +183,7 @@ func TestCombineErrors(t *testing.T) {
 		t.Fatal(err)
 	}
 	var back onerm.Estimate
-	if err := json.Unmarshal(text, &back); err != nil || !cmp.Equal(joined, back, sameEstimate) {
+	if err := field.Decode(text, &back, field.Strict); err != nil || !cmp.Equal(joined, back, sameEstimate) {
 		t.Errorf("%s reads as %+v: %v", text, back, err)
 	}
 }

@@ -55,7 +55,7 @@
 //
 // # Errors
 //
-// Bad input gives a [*units.FieldError], or all of them as [units.FieldErrors].
+// Bad input gives a [*field.Error], or all of them as [field.Errors].
 // Nothing is clamped. Besides the categories of package units there are
 // [ErrNotStudied] and [ErrMovesBody].
 //

@@ -9,13 +9,14 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 var (
 	// ErrNotStudied: repetitions to failure over which no equation that fits
 	// this person was tested, or a reserve too large to be counted. It is an
-	// [units.ErrOutOfRange] too.
-	ErrNotStudied = fmt.Errorf("onerm: not studied: %w", units.ErrOutOfRange)
+	// [field.ErrOutOfRange] too.
+	ErrNotStudied = fmt.Errorf("onerm: not studied: %w", field.ErrOutOfRange)
 	// ErrMovesBody: the body, or a long limb, is most of what is lifted, so that
 	// a 1RM of the held weight alone would mislead. Count the repetitions at
 	// that load instead.
@@ -31,18 +32,12 @@ type Person struct {
 
 // Validate returns every bad field of p at once.
 func (p Person) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/age", p.Age.Check())
 	_, err := p.Sex.MarshalText() // not given is allowed
 	bad.Add("/sex", err)
 	bad.Add("/training", p.Training.Check())
 	return bad.Err()
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (p *Person) UnmarshalJSON(data []byte) error {
-	type plain Person
-	return units.DecodeJSON(data, (*plain)(p))
 }
 
 // An Answer is what one equation by itself makes of a set.
@@ -79,12 +74,6 @@ type Estimate struct {
 	Reasons []evidence.Reason `json:"reasons,omitempty"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (e *Estimate) UnmarshalJSON(data []byte) error {
-	type plain Estimate
-	return units.DecodeJSON(data, (*plain)(e))
-}
-
 // Cautious returns the mass that doses start from: the lower end of the
 // interval at the table's own level of about 95 %, whatever the level of e.
 func (e Estimate) Cautious() units.Mass {
@@ -115,23 +104,23 @@ func (e Estimate) level() units.Fraction { return Options{Level: e.Level}.level(
 
 // Validate returns every bad field of e at once: what FromSet returns is valid.
 func (e Estimate) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if e.OneRM <= 0 {
-		bad.Add("/one_rm", units.Field("", e.OneRM, "a mass above 0 kg", units.ErrOutOfRange))
+		bad.Add("/one_rm", field.Bad(e.OneRM, "a mass above 0 kg", field.ErrOutOfRange))
 	}
 	bad.Add("/interval", e.checkInterval())
 	if e.Exercise == "" {
-		bad.Add("/exercise", units.Field("", nil, "the ID of an exercise", units.ErrMissing))
+		bad.Add("/exercise", field.Bad(nil, "the ID of an exercise", field.ErrMissing))
 	}
 	bad.Add("/side", e.Side.Check())
 	bad.Add("/hold", e.Hold.Check())
 	if want := statedFor(e.Hold); e.Hold.Check() == nil && e.Stated != want {
-		bad.Add("/stated", units.Field("", e.Stated, want.String()+" for the hold "+e.Hold.String(), units.ErrConflict))
+		bad.Add("/stated", field.Bad(e.Stated, want.String()+" for the hold "+e.Hold.String(), field.ErrConflict))
 	}
 	bad.Add("/day", e.Day.Check())
 	low, hasLow := e.ToFailure.Min()
 	if _, hasHigh := e.ToFailure.Max(); !hasLow || !hasHigh || !(low >= 1) {
-		bad.Add("/to_failure", units.Field("", e.ToFailure, "two ends, 1 repetition or more", units.ErrOutOfRange))
+		bad.Add("/to_failure", field.Bad(e.ToFailure, "two ends, 1 repetition or more", field.ErrOutOfRange))
 	}
 	bad.Add("", grades.Check("/grade", e.Grade))
 	bad.Add("/formula", e.checkFormula())
@@ -139,7 +128,7 @@ func (e Estimate) Validate() error {
 		bad.Add("/loading", e.Loading.Check())
 	}
 	if e.Start < 0 || e.Start > max(e.OneRM, 0) {
-		bad.Add("/start", units.Field("", e.Start, "0 kg up to the best estimate", units.ErrOutOfRange))
+		bad.Add("/start", field.Bad(e.Start, "0 kg up to the best estimate", field.ErrOutOfRange))
 	}
 	if e.Level != 0 {
 		bad.Add("/level", checkLevel(e.Level))
@@ -155,11 +144,11 @@ func (e Estimate) checkInterval() error {
 	_, hasHigh := e.Interval.Max()
 	switch {
 	case !hasLow || !hasHigh:
-		return units.Field("", e.Interval, "two ends", units.ErrMissing)
+		return field.Bad(e.Interval, "two ends", field.ErrMissing)
 	case low < 0:
-		return units.Field("", e.Interval, "0 kg or more", units.ErrOutOfRange)
+		return field.Bad(e.Interval, "0 kg or more", field.ErrOutOfRange)
 	case !e.Interval.Contains(e.OneRM):
-		return units.Field("", e.Interval, "an interval that contains "+e.OneRM.String(), units.ErrConflict)
+		return field.Bad(e.Interval, "an interval that contains "+e.OneRM.String(), field.ErrConflict)
 	}
 	return nil
 }
@@ -169,16 +158,16 @@ func (e Estimate) checkFormula() error {
 		return e.Formula.Check()
 	}
 	if e.Formula != FormulaUnknown {
-		return units.Field("", e.Formula, "none for a measured 1RM", units.ErrConflict)
+		return field.Bad(e.Formula, "none for a measured 1RM", field.ErrConflict)
 	}
 	return nil
 }
 
 func (e Estimate) checkAnswer(a Answer) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/formula", a.Formula.Check())
 	if !e.Interval.Contains(a.OneRM) {
-		bad.Add("/one_rm", units.Field("", a.OneRM, "a mass within the interval "+e.Interval.String(), units.ErrConflict))
+		bad.Add("/one_rm", field.Bad(a.OneRM, "a mass within the interval "+e.Interval.String(), field.ErrConflict))
 	}
 	return bad.Err()
 }
@@ -193,25 +182,25 @@ func statedFor(h body.Hold) body.Stated {
 
 // checkMatch returns what rules out an estimate from a set of the exercise.
 func checkMatch(s setlog.Set, e exercise.Exercise) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if s.Exercise != "" && s.Exercise != e.ID {
-		bad.Add("/set/exercise", units.Field("", s.Exercise, "the exercise given, "+string(e.ID), units.ErrConflict))
+		bad.Add("/set/exercise", field.Bad(s.Exercise, "the exercise given, "+string(e.ID), field.ErrConflict))
 	}
 	if s.Hold != e.Hold && s.Hold != body.HoldUnknown && e.Hold != body.HoldUnknown {
-		bad.Add("/set/hold", units.Field("", s.Hold, "the hold of the exercise, "+e.Hold.String(), units.ErrConflict))
+		bad.Add("/set/hold", field.Bad(s.Hold, "the hold of the exercise, "+e.Hold.String(), field.ErrConflict))
 	}
 	if s.Day.IsZero() {
 		bad.Add("/set/day", s.Day.Check())
 	}
 	if s.Load == 0 {
-		bad.Add("/set/load", units.Field("", s.Load, "a load above 0 kg", units.ErrOutOfRange))
+		bad.Add("/set/load", field.Bad(s.Load, "a load above 0 kg", field.ErrOutOfRange))
 	}
 	if e.MovesBody {
-		bad.Add("/exercise/moves_body", refuse(units.Field("", true, "an exercise in which the weight is most of what is lifted; here count the repetitions at this load", ErrMovesBody),
+		bad.Add("/exercise/moves_body", refuse(field.Bad(true, "an exercise in which the weight is most of what is lifted; here count the repetitions at this load", ErrMovesBody),
 			evidence.Because(codeNoMovesBody, factMovesBody)))
 	}
 	if e.Measure != exercise.Repetitions && e.Measure != exercise.MeasureUnknown {
-		bad.Add("/exercise/measure", refuse(units.Field("", e.Measure, "an exercise counted in repetitions", units.ErrConflict),
+		bad.Add("/exercise/measure", refuse(field.Bad(e.Measure, "an exercise counted in repetitions", field.ErrConflict),
 			evidence.Because(codeNoMeasure, factToFailure).With("measure", e.Measure)))
 	}
 	return bad.Err()

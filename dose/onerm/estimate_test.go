@@ -9,11 +9,12 @@ import (
 	"example.org/posology/dose/setlog"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 	"github.com/google/go-cmp/cmp"
 )
 
 func TestValidateEstimate(t *testing.T) {
-	var all units.FieldErrors
+	var all field.Errors
 	if err := (onerm.Estimate{}).Validate(); !errors.As(err, &all) || len(all) != 9 {
 		t.Errorf("zero estimate: %v", err)
 	}
@@ -23,25 +24,25 @@ func TestValidateEstimate(t *testing.T) {
 		want   error
 		change func(*onerm.Estimate)
 	}{
-		{"/one_rm", units.ErrOutOfRange, func(e *onerm.Estimate) { e.OneRM, e.Interval = 0, units.Must(units.Between(0, 200*kg)) }},
-		{"/interval", units.ErrMissing, func(e *onerm.Estimate) { e.Interval = units.AtLeast(kg) }},
-		{"/interval", units.ErrOutOfRange, func(e *onerm.Estimate) { e.Interval = units.Must(units.Between(-1, 200*kg)) }},
-		{"/interval", units.ErrConflict, func(e *onerm.Estimate) {
+		{"/one_rm", field.ErrOutOfRange, func(e *onerm.Estimate) { e.OneRM, e.Interval = 0, units.Must(units.Between(0, 200*kg)) }},
+		{"/interval", field.ErrMissing, func(e *onerm.Estimate) { e.Interval = units.AtLeast(kg) }},
+		{"/interval", field.ErrOutOfRange, func(e *onerm.Estimate) { e.Interval = units.Must(units.Between(-1, 200*kg)) }},
+		{"/interval", field.ErrConflict, func(e *onerm.Estimate) {
 			e.Interval, e.Answers = units.Must(units.Between(e.OneRM+1, 200*kg)), nil
 		}},
-		{"/stated", units.ErrConflict, func(e *onerm.Estimate) { e.Stated = body.PerHand }},
-		{"/to_failure", units.ErrOutOfRange, func(e *onerm.Estimate) { e.ToFailure = units.AtLeast(1.0) }},
-		{"/to_failure", units.ErrOutOfRange, func(e *onerm.Estimate) { e.ToFailure = units.Exactly(0.5) }},
-		{"/grade", units.ErrOutOfRange, func(e *onerm.Estimate) { e.Grade = 77 }},
-		{"/formula", units.ErrMissing, func(e *onerm.Estimate) { e.Formula = 0 }},
-		{"/formula", units.ErrConflict, func(e *onerm.Estimate) { e.Grade = onerm.Measured }},
-		{"/answers/1/one_rm", units.ErrConflict, func(e *onerm.Estimate) { e.Answers[1].OneRM = kg }},
-		{"/answers/0/formula", units.ErrMissing, func(e *onerm.Estimate) { e.Answers[0].Formula = 0 }},
+		{"/stated", field.ErrConflict, func(e *onerm.Estimate) { e.Stated = body.PerHand }},
+		{"/to_failure", field.ErrOutOfRange, func(e *onerm.Estimate) { e.ToFailure = units.AtLeast(1.0) }},
+		{"/to_failure", field.ErrOutOfRange, func(e *onerm.Estimate) { e.ToFailure = units.Exactly(0.5) }},
+		{"/grade", field.ErrOutOfRange, func(e *onerm.Estimate) { e.Grade = 77 }},
+		{"/formula", field.ErrMissing, func(e *onerm.Estimate) { e.Formula = 0 }},
+		{"/formula", field.ErrConflict, func(e *onerm.Estimate) { e.Grade = onerm.Measured }},
+		{"/answers/1/one_rm", field.ErrConflict, func(e *onerm.Estimate) { e.Answers[1].OneRM = kg }},
+		{"/answers/0/formula", field.ErrMissing, func(e *onerm.Estimate) { e.Answers[0].Formula = 0 }},
 	}
 	for _, tt := range tests {
 		e := estimate(t, set(6, 1), man)
 		tt.change(&e)
-		var all units.FieldErrors
+		var all field.Errors
 		if err := e.Validate(); !errors.As(err, &all) || len(all) != 1 || all[0].Path != tt.path || !errors.Is(err, tt.want) {
 			t.Errorf("%s: %v, want %v", tt.path, err, tt.want)
 		}
@@ -56,7 +57,7 @@ func TestRoundTrip(t *testing.T) {
 			t.Fatal(err)
 		}
 		var back onerm.Estimate
-		if err := json.Unmarshal(text, &back); err != nil {
+		if err := field.Decode(text, &back, field.Strict); err != nil {
 			t.Fatalf("%s: %v", text, err)
 		}
 		if diff := cmp.Diff(e, back, cmp.AllowUnexported(units.Range[units.Mass]{}, units.Range[float64]{})); diff != "" {
@@ -65,14 +66,14 @@ func TestRoundTrip(t *testing.T) {
 	}
 	text, _ := json.Marshal(woman)
 	var back onerm.Person
-	if err := json.Unmarshal(text, &back); err != nil || back != woman {
+	if err := field.Decode(text, &back, field.Strict); err != nil || back != woman {
 		t.Errorf("%s reads as %+v: %v", text, back, err)
 	}
 	for _, bad := range []string{`{"age":58,"age":59}`, `{"shoe":44}`, `{"age":`, `{"grade":"excellent"}`} {
-		if err := json.Unmarshal([]byte(bad), &back); err == nil {
+		if err := field.Decode([]byte(bad), &back, field.Strict); err == nil {
 			t.Errorf("person %s is taken", bad)
 		}
-		if err := json.Unmarshal([]byte(bad), new(onerm.Estimate)); err == nil {
+		if err := field.Decode([]byte(bad), new(onerm.Estimate), field.Strict); err == nil {
 			t.Errorf("estimate %s is taken", bad)
 		}
 	}

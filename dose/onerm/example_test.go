@@ -62,7 +62,7 @@ func ExampleFormula_Fraction() {
 	fmt.Println(err)
 	// Output:
 	// 80.6 %
-	// units: out of range: /reps = 37, allowed: more than 0 repetitions, below about 37
+	// out of range: /reps = 37, allowed: more than 0 repetitions, below about 37
 }
 
 // Three sets of two days by a practised lifter, at 90 %: one set by itself, and

@@ -6,6 +6,7 @@ import (
 
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Formula is a published equation that predicts a one-repetition maximum from
@@ -110,7 +111,7 @@ const (
 	BaechleGroves
 )
 
-var formulas = units.NewVocabulary[Formula]("formula", "",
+var formulas = field.NewVocabulary[Formula]("formula", "",
 	"epley", "brzycki", "lander", "lombardi", "mayhew", "oconner", "wathen", "adams", "kemmler2006",
 	"kemmler2024-lat-pulls", "kemmler2024-triceps-dips", "kemmler2024-trunk-extension",
 	"kemmler2024-trunk-flexion", "kemmler2024-leg-extension", "kemmler2024-leg-flexion",
@@ -172,18 +173,18 @@ func (f Formula) takes(reps float64) bool {
 func (f Formula) checkReps(path string, reps float64) error {
 	switch err := f.Check(); {
 	case err != nil:
-		return units.At("/formula", err)
+		return field.At("/formula", err)
 	case f.takes(reps):
 		return nil
 	}
-	return units.Field(path, reps, equations[f].domainText(), units.ErrOutOfRange)
+	return field.New(path, reps, equations[f].domainText(), field.ErrOutOfRange)
 }
 
 // refuse gathers what is wrong with a mass and repetitions.
 func (f Formula) refuse(path string, m units.Mass, reps float64) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if m <= 0 {
-		bad.Add(path, units.Field("", m, "a mass above 0 kg", units.ErrOutOfRange))
+		bad.Add(path, field.Bad(m, "a mass above 0 kg", field.ErrOutOfRange))
 	}
 	bad.Add("", f.checkReps("/reps", reps))
 	return bad.Err()
@@ -200,15 +201,15 @@ func scale(path string, m units.Mass, k float64) (units.Mass, error) {
 	}
 	exact, err := m.Scale(units.Fraction(k), units.Nearest)
 	if err != nil {
-		return 0, units.At(path, err)
+		return 0, field.At(path, err)
 	}
 	return exact, nil
 }
 
 // OneRM returns the 1RM that the equation predicts from a load lifted reps
 // times to failure, to the nearest nanogram. A load of nought or less, or reps
-// outside [Formula.Domain], are an [units.ErrOutOfRange], no formula is an
-// [units.ErrMissing], too much an [units.ErrOverflow].
+// outside [Formula.Domain], are an [field.ErrOutOfRange], no formula is an
+// [field.ErrMissing], too much an [field.ErrOverflow].
 //
 // It is the bare equation: at 1 repetition most give more than was lifted.
 func (f Formula) OneRM(load units.Mass, reps float64) (units.Mass, error) {
@@ -229,7 +230,7 @@ func (f Formula) Load(oneRM units.Mass, reps float64) (units.Mass, error) {
 }
 
 // Fraction returns the share of the 1RM that can be lifted reps times to
-// failure. Reps outside [Formula.Domain] are an [units.ErrOutOfRange].
+// failure. Reps outside [Formula.Domain] are an [field.ErrOutOfRange].
 func (f Formula) Fraction(reps float64) (units.Fraction, error) {
 	if err := f.checkReps("/reps", reps); err != nil {
 		return 0, err
@@ -239,10 +240,10 @@ func (f Formula) Fraction(reps float64) (units.Fraction, error) {
 
 // Reps returns how often a share of the 1RM can be lifted to failure. A share
 // that no repetitions within [Formula.Domain] belong to is an
-// [units.ErrOutOfRange].
+// [field.ErrOutOfRange].
 func (f Formula) Reps(share units.Fraction) (float64, error) {
 	if err := f.Check(); err != nil {
-		return 0, units.At("/formula", err)
+		return 0, field.At("/formula", err)
 	}
 	q := &equations[f]
 	if share > 0 {
@@ -250,5 +251,5 @@ func (f Formula) Reps(share units.Fraction) (float64, error) {
 			return reps, nil
 		}
 	}
-	return 0, units.Field("/fraction", float64(share), q.shareText(), units.ErrOutOfRange)
+	return 0, field.New("/fraction", float64(share), q.shareText(), field.ErrOutOfRange)
 }

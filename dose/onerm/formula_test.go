@@ -8,6 +8,7 @@ import (
 
 	"example.org/posology/dose/onerm"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 	"pgregory.net/rapid"
 )
 
@@ -204,12 +205,12 @@ func TestDomains(t *testing.T) {
 			}
 		}
 		for _, r := range append(tt.out, math.NaN(), math.Inf(1), math.Inf(-1)) {
-			if _, err := tt.f.Fraction(r); !errors.Is(err, units.ErrOutOfRange) {
+			if _, err := tt.f.Fraction(r); !errors.Is(err, field.ErrOutOfRange) {
 				t.Errorf("%v: %v repetitions: error %v", tt.f, r, err)
 			}
 		}
 		for _, p := range []float64{tt.least, tt.most * (1 + 1e-12), -0.5, math.NaN(), math.Inf(1)} {
-			if r, err := tt.f.Reps(units.Fraction(p)); !errors.Is(err, units.ErrOutOfRange) {
+			if r, err := tt.f.Reps(units.Fraction(p)); !errors.Is(err, field.ErrOutOfRange) {
 				t.Errorf("%v: share %v: %v repetitions, %v", tt.f, p, r, err)
 			}
 		}
@@ -300,27 +301,27 @@ func TestFormulaErrors(t *testing.T) {
 		path string
 		want error
 	}{
-		{"load 0", second(onerm.Epley.OneRM(0, 5)), "/load", units.ErrOutOfRange},
-		{"load below 0", second(onerm.Epley.OneRM(-kg, 5)), "/load", units.ErrOutOfRange},
-		{"reps not a number", second(onerm.Epley.OneRM(kg, math.NaN())), "/reps", units.ErrOutOfRange},
-		{"reps below 0", second(onerm.Wathen.OneRM(kg, -1)), "/reps", units.ErrOutOfRange},
-		{"too much", second(onerm.Epley.OneRM(kg, 1e300)), "/load", units.ErrOverflow},
-		{"no formula", second(onerm.FormulaUnknown.OneRM(kg, 5)), "/formula", units.ErrMissing},
-		{"no such formula", second(onerm.Formula(99).OneRM(kg, 5)), "/formula", units.ErrOutOfRange},
-		{"1RM 0", second(onerm.Brzycki.Load(0, 5)), "/one_rm", units.ErrOutOfRange},
-		{"pole", second(onerm.Brzycki.Load(kg, 37)), "/reps", units.ErrOutOfRange},
-		{"1RM too much", second(onerm.Kemmler2006.Load(units.MaxMass, 0.1)), "/one_rm", units.ErrOverflow},
-		{"no formula, fraction", second(onerm.FormulaUnknown.Fraction(5)), "/formula", units.ErrMissing},
-		{"no formula, reps", second(onerm.Formula(99).Reps(0.5)), "/formula", units.ErrOutOfRange},
-		{"share", second(onerm.Mayhew.Reps(0.522)), "/fraction", units.ErrOutOfRange},
+		{"load 0", second(onerm.Epley.OneRM(0, 5)), "/load", field.ErrOutOfRange},
+		{"load below 0", second(onerm.Epley.OneRM(-kg, 5)), "/load", field.ErrOutOfRange},
+		{"reps not a number", second(onerm.Epley.OneRM(kg, math.NaN())), "/reps", field.ErrOutOfRange},
+		{"reps below 0", second(onerm.Wathen.OneRM(kg, -1)), "/reps", field.ErrOutOfRange},
+		{"too much", second(onerm.Epley.OneRM(kg, 1e300)), "/load", field.ErrOverflow},
+		{"no formula", second(onerm.FormulaUnknown.OneRM(kg, 5)), "/formula", field.ErrMissing},
+		{"no such formula", second(onerm.Formula(99).OneRM(kg, 5)), "/formula", field.ErrOutOfRange},
+		{"1RM 0", second(onerm.Brzycki.Load(0, 5)), "/one_rm", field.ErrOutOfRange},
+		{"pole", second(onerm.Brzycki.Load(kg, 37)), "/reps", field.ErrOutOfRange},
+		{"1RM too much", second(onerm.Kemmler2006.Load(units.MaxMass, 0.1)), "/one_rm", field.ErrOverflow},
+		{"no formula, fraction", second(onerm.FormulaUnknown.Fraction(5)), "/formula", field.ErrMissing},
+		{"no formula, reps", second(onerm.Formula(99).Reps(0.5)), "/formula", field.ErrOutOfRange},
+		{"share", second(onerm.Mayhew.Reps(0.522)), "/fraction", field.ErrOutOfRange},
 	}
 	for _, tt := range tests {
-		var field *units.FieldError
-		if !errors.As(tt.err, &field) || field.Path != tt.path || !errors.Is(tt.err, tt.want) || field.Allowed == "" {
+		var which *field.Error
+		if !errors.As(tt.err, &which) || which.Path != tt.path || !errors.Is(tt.err, tt.want) || which.Allowed == "" {
 			t.Errorf("%s: error %v, want %v at %s", tt.name, tt.err, tt.want, tt.path)
 		}
 	}
-	var all units.FieldErrors
+	var all field.Errors
 	if _, err := onerm.Lombardi.OneRM(-kg, 0.5); !errors.As(err, &all) || len(all) != 2 {
 		t.Errorf("two bad fields give %v", err)
 	}

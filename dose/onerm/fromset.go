@@ -5,6 +5,7 @@ import (
 	"example.org/posology/dose/setlog"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // An attempt is a set made ready for the equations.
@@ -32,12 +33,12 @@ func (a attempt) measured() bool { return a.reps == 1 && a.high == 0 }
 //
 // Errors name the field below /set, /exercise or /person: those of
 // [setlog.Set.Validate], [exercise.Exercise.Validate] and [Person.Validate]; an
-// [units.ErrConflict] if exercise or hold differ between s and e, or if e is
-// not counted in repetitions; an [units.ErrMissing] for a day, an effort, an age
+// [field.ErrConflict] if exercise or hold differ between s and e, or if e is
+// not counted in repetitions; an [field.ErrMissing] for a day, an effort, an age
 // or a training status not given, and for a sex where it decides; an
 // [units.ErrNoRIR] for an effort that has no reserve; [ErrNotStudied] for a
 // reserve above 5 or repetitions to failure outside the studied range;
-// [ErrMovesBody]; an [units.ErrOverflow] for a load near [units.MaxMass].
+// [ErrMovesBody]; an [field.ErrOverflow] for a load near [units.MaxMass].
 // [Refusal] says in words why a set that is in order gives no estimate.
 func FromSet(s setlog.Set, e exercise.Exercise, p Person) (Estimate, error) {
 	return Options{}.FromSet(s, e, p)
@@ -49,7 +50,7 @@ func (a attempt) check(effort units.Effort) error {
 	reps := units.Must(units.Between(low, high))
 	top, _ := sharedRange.Max()
 	if a.kemmler && a.noSex && float64(high) > top && a.asks(Kemmler2006, low, high) {
-		return refuse(units.Field("/person/sex", nil, "the sex, since above 10 repetitions to failure only an equation for women is left", units.ErrMissing),
+		return refuse(field.New("/person/sex", nil, "the sex, since above 10 repetitions to failure only an equation for women is left", field.ErrMissing),
 			evidence.Because(codeSexDecides, factKemmlerChoice).With("reps", reps))
 	}
 	_, _, interval := lookUp(a.reps, a.high, a.novice)
@@ -58,7 +59,7 @@ func (a attempt) check(effort units.Effort) error {
 			return nil
 		}
 	}
-	return refuse(units.Field("/set/reps", reps.String()+" to failure ("+effort.String()+")", a.allowed(), ErrNotStudied),
+	return refuse(field.New("/set/reps", reps.String()+" to failure ("+effort.String()+")", a.allowed(), ErrNotStudied),
 		evidence.Because(codeNoRange, factSharedRange, factKemmlerChoice).With("reps", reps).With("effort", effort).With("allowed", a.allowed()))
 }
 

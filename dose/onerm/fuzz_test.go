@@ -11,6 +11,7 @@ import (
 	"example.org/posology/dose/setlog"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 func FuzzOneRM(f *testing.F) {
@@ -51,10 +52,10 @@ func checkFields(t *testing.T, err error) {
 	if err == nil {
 		return
 	}
-	var all units.FieldErrors
-	var one *units.FieldError
+	var all field.Errors
+	var one *field.Error
 	if !errors.As(err, &all) && errors.As(err, &one) {
-		all = units.FieldErrors{one}
+		all = field.Errors{one}
 	}
 	if len(all) == 0 {
 		t.Errorf("error without a field: %v", err)
@@ -116,7 +117,7 @@ func FuzzEstimateJSON(f *testing.F) {
 	f.Add([]byte(`{"grade":`))
 	f.Fuzz(func(t *testing.T, data []byte) {
 		var e onerm.Estimate
-		if json.Unmarshal(data, &e) != nil {
+		if field.Decode(data, &e, field.Strict) != nil {
 			return
 		}
 		text, err := json.Marshal(e)
@@ -124,7 +125,7 @@ func FuzzEstimateJSON(f *testing.F) {
 			t.Fatalf("%+v does not marshal: %v", e, err)
 		}
 		var again onerm.Estimate
-		if err := json.Unmarshal(text, &again); err != nil {
+		if err := field.Decode(text, &again, field.Strict); err != nil {
 			t.Errorf("%s: %v", text, err)
 		}
 	})

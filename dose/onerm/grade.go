@@ -1,6 +1,6 @@
 package onerm
 
-import "example.org/posology/units"
+import "example.org/posology/units/field"
 
 // Grade says how much an estimate is worth. It goes with the width of the
 // interval.
@@ -16,7 +16,7 @@ const (
 	VeryPoor                  // up to 20
 )
 
-var grades = units.NewVocabulary[Grade]("grade", "", "measured", "good", "fair", "poor", "very poor")
+var grades = field.NewVocabulary[Grade]("grade", "", "measured", "good", "fair", "poor", "very poor")
 
 // String returns the grade's name, such as "very poor".
 func (g Grade) String() string { return grades.Text(g) }

@@ -116,7 +116,7 @@ func (m margin) String() string {
 // that 8 kg less 15 % ends at 6.8 kg and nobody reads nanograms. The ends given
 // are to the nearest nanogram: factors carry an error of the last binary digit,
 // which must not cost a gram. An upper end that does not fit any more is an
-// [units.ErrOverflow].
+// [field.ErrOverflow].
 func outward(least, most units.Mass) (units.Range[units.Mass], error) {
 	high, err := most.Rounded(units.Gram, units.Up)
 	if err != nil {

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // maxLoad is the most that a load may be in any unit: what [units.Mass] holds,
@@ -18,9 +19,9 @@ const maxLoad = float64(units.MaxMass)
 // match the results to the last bit.
 //
 // A load that is not above 0 and at most 9.22e18, or repetitions outside
-// [Formula.Domain], are an [units.ErrOutOfRange] that names the first bad entry
+// [Formula.Domain], are an [field.ErrOutOfRange] that names the first bad entry
 // by its index ("/load/3", "/reps/3"); the result is then nil and what dst held
-// is lost. Lists of different length are an [units.ErrConflict].
+// is lost. Lists of different length are an [field.ErrConflict].
 func (f Formula) OneRMs(dst, load []float64, reps []int32) ([]float64, error) {
 	return f.fill(dst, load, reps, func(at int, _ []float64) error { return f.badEntry("/load", at, load[at], reps[at]) })
 }
@@ -62,10 +63,10 @@ func (f Formula) Loads(dst, oneRM []float64, reps []int32) ([]float64, error) {
 // room checks formula and lengths and returns dst with the length of load.
 func (f Formula) room(dst, load []float64, reps []int32) ([]float64, error) {
 	if err := f.Check(); err != nil {
-		return nil, units.At("/formula", err)
+		return nil, field.At("/formula", err)
 	}
 	if len(load) != len(reps) {
-		return nil, units.Field("/reps", fmt.Sprintf("%d entries", len(reps)), fmt.Sprintf("%d, one for each load", len(load)), units.ErrConflict)
+		return nil, field.New("/reps", fmt.Sprintf("%d entries", len(reps)), fmt.Sprintf("%d, one for each load", len(load)), field.ErrConflict)
 	}
 	if cap(dst) < len(load) {
 		dst = make([]float64, len(load))
@@ -92,9 +93,9 @@ func (f Formula) fill(dst, load []float64, reps []int32, bad func(at int, dst []
 }
 
 func (f Formula) badEntry(list string, i int, load float64, reps int32) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if !(load > 0 && load <= maxLoad) {
-		bad.Add("", units.Field(fmt.Sprintf("%s/%d", list, i), load, "above 0 and at most 9.22e18", units.ErrOutOfRange))
+		bad.Add("", field.New(fmt.Sprintf("%s/%d", list, i), load, "above 0 and at most 9.22e18", field.ErrOutOfRange))
 	}
 	bad.Add("", f.checkReps(fmt.Sprintf("/reps/%d", i), float64(reps)))
 	return bad.Err()

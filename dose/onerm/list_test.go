@@ -8,6 +8,7 @@ import (
 
 	"example.org/posology/dose/onerm"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 	"pgregory.net/rapid"
 )
 
@@ -112,7 +113,7 @@ func TestHoles(t *testing.T) {
 			}
 		}
 	})
-	if _, err := onerm.Epley.OneRMsOrNaN(nil, []float64{1}, nil); !errors.Is(err, units.ErrConflict) {
+	if _, err := onerm.Epley.OneRMsOrNaN(nil, []float64{1}, nil); !errors.Is(err, field.ErrConflict) {
 		t.Errorf("lists of different length: %v", err)
 	}
 }
@@ -136,11 +137,11 @@ func TestLoads(t *testing.T) {
 	if err != nil || far[0] != 10 {
 		t.Errorf("60 repetitions: %v, %v", far, err)
 	}
-	var field *units.FieldError
-	if _, err := onerm.Brzycki.Loads(nil, []float64{1, -1}, []int32{5, 5}); !errors.As(err, &field) || field.Path != "/one_rm/1" {
+	var which *field.Error
+	if _, err := onerm.Brzycki.Loads(nil, []float64{1, -1}, []int32{5, 5}); !errors.As(err, &which) || which.Path != "/one_rm/1" {
 		t.Errorf("a 1RM below 0: %v", err)
 	}
-	if _, err := onerm.Brzycki.Loads(nil, []float64{1}, nil); !errors.Is(err, units.ErrConflict) {
+	if _, err := onerm.Brzycki.Loads(nil, []float64{1}, nil); !errors.Is(err, field.ErrConflict) {
 		t.Errorf("lists of different length: %v", err)
 	}
 }
@@ -184,29 +185,29 @@ func TestListErrors(t *testing.T) {
 		path string
 		want error
 	}{
-		{"not a number", onerm.Epley, list(2, math.NaN()), reps(0, 5), "/load/2", units.ErrOutOfRange},
-		{"0", onerm.Epley, list(2500, 0), reps(0, 5), "/load/2500", units.ErrOutOfRange},
-		{"below 0", onerm.Wathen, list(1024, -1), reps(0, 5), "/load/1024", units.ErrOutOfRange},
-		{"infinite", onerm.Adams, list(1023, math.Inf(1)), reps(0, 5), "/load/1023", units.ErrOutOfRange},
-		{"1e300", onerm.Adams, list(7, 1e300), reps(0, 5), "/load/7", units.ErrOutOfRange},
-		{"0 repetitions", onerm.Lombardi, list(7, 1), reps(3, 0), "/reps/3", units.ErrOutOfRange},
-		{"below 0 repetitions", onerm.OConner, list(7, 1), reps(2999, -1), "/reps/2999", units.ErrOutOfRange},
-		{"the least count there is", onerm.Epley, list(7, 1), reps(4, math.MinInt32), "/reps/4", units.ErrOutOfRange},
-		{"pole", onerm.Brzycki, list(7, 1), reps(4, 37), "/reps/4", units.ErrOutOfRange},
-		{"turn", onerm.Kemmler2006, list(7, 1), reps(4, 25), "/reps/4", units.ErrOutOfRange},
-		{"lengths", onerm.Brzycki, []float64{1}, nil, "/reps", units.ErrConflict},
-		{"no formula", onerm.FormulaUnknown, nil, nil, "/formula", units.ErrMissing},
+		{"not a number", onerm.Epley, list(2, math.NaN()), reps(0, 5), "/load/2", field.ErrOutOfRange},
+		{"0", onerm.Epley, list(2500, 0), reps(0, 5), "/load/2500", field.ErrOutOfRange},
+		{"below 0", onerm.Wathen, list(1024, -1), reps(0, 5), "/load/1024", field.ErrOutOfRange},
+		{"infinite", onerm.Adams, list(1023, math.Inf(1)), reps(0, 5), "/load/1023", field.ErrOutOfRange},
+		{"1e300", onerm.Adams, list(7, 1e300), reps(0, 5), "/load/7", field.ErrOutOfRange},
+		{"0 repetitions", onerm.Lombardi, list(7, 1), reps(3, 0), "/reps/3", field.ErrOutOfRange},
+		{"below 0 repetitions", onerm.OConner, list(7, 1), reps(2999, -1), "/reps/2999", field.ErrOutOfRange},
+		{"the least count there is", onerm.Epley, list(7, 1), reps(4, math.MinInt32), "/reps/4", field.ErrOutOfRange},
+		{"pole", onerm.Brzycki, list(7, 1), reps(4, 37), "/reps/4", field.ErrOutOfRange},
+		{"turn", onerm.Kemmler2006, list(7, 1), reps(4, 25), "/reps/4", field.ErrOutOfRange},
+		{"lengths", onerm.Brzycki, []float64{1}, nil, "/reps", field.ErrConflict},
+		{"no formula", onerm.FormulaUnknown, nil, nil, "/formula", field.ErrMissing},
 	}
 	for _, tt := range tests {
 		got, err := tt.f.OneRMs(nil, tt.load, tt.reps)
-		var field *units.FieldError
-		if got != nil || !errors.As(err, &field) || field.Path != tt.path || !errors.Is(err, tt.want) {
+		var which *field.Error
+		if got != nil || !errors.As(err, &which) || which.Path != tt.path || !errors.Is(err, tt.want) {
 			t.Errorf("%s: %v, error %v, want %v at %s", tt.name, len(got), err, tt.want, tt.path)
 		}
 	}
 	both := list(2, -1)
 	r := reps(2, -1)
-	var all units.FieldErrors
+	var all field.Errors
 	if _, err := onerm.Epley.OneRMs(nil, both, r); !errors.As(err, &all) || len(all) != 2 {
 		t.Errorf("load and repetitions bad: %v", err)
 	}

@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose/setlog"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Options are the choices of an estimate. The zero value makes the choices of
@@ -25,12 +26,6 @@ type Options struct {
 	Accuracy Accuracy `json:"accuracy,omitzero"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (o *Options) UnmarshalJSON(data []byte) error {
-	type plain Options
-	return units.DecodeJSON(data, (*plain)(o))
-}
-
 // Levels of intervals. The table of intervals is a proposal for about 95 %.
 const (
 	leastLevel units.Fraction = 0.50
@@ -40,7 +35,7 @@ const (
 
 // Validate returns every bad field of o at once.
 func (o Options) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if o.Level != 0 {
 		bad.Add("/level", checkLevel(o.Level))
 	}
@@ -54,7 +49,7 @@ func checkLevel(level units.Fraction) error {
 	if level >= leastLevel && level <= mostLevel {
 		return nil
 	}
-	return units.Field("", float64(level), "0.5 to 0.99", units.ErrOutOfRange)
+	return field.Bad(float64(level), "0.5 to 0.99", field.ErrOutOfRange)
 }
 
 func (o Options) level() units.Fraction {
@@ -99,7 +94,7 @@ func (o Options) tired(toFailure int) float64 {
 // /options. A level is an interval's own; [Estimate.Cautious] keeps to that of
 // the table.
 func (o Options) FromSet(s setlog.Set, e exercise.Exercise, p Person) (Estimate, error) {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/set", s.Validate())
 	bad.Add("/exercise", e.Validate())
 	bad.Add("/person", p.Validate())
@@ -112,7 +107,7 @@ func (o Options) FromSet(s setlog.Set, e exercise.Exercise, p Person) (Estimate,
 	}
 	each, err := s.Each()
 	if err != nil {
-		return Estimate{}, units.At("/set", err)
+		return Estimate{}, field.At("/set", err)
 	}
 	a := attempt{choose(p, s.Hold), each, s.Reps, low, high}
 	result := Estimate{Exercise: s.Exercise, Side: s.Side, Hold: s.Hold, Day: s.Day, Stated: statedFor(s.Hold)}
@@ -136,7 +131,7 @@ func (a attempt) byHouse(e *Estimate, o Options, s setlog.Set) error {
 		return err
 	}
 	if err := a.estimate(e, o); err != nil {
-		return units.At("/set/load", err)
+		return field.At("/set/load", err)
 	}
 	e.Reasons = a.reasons(s, *e, o)
 	return nil

@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose/onerm"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 )
@@ -236,23 +237,23 @@ func TestBadOptions(t *testing.T) {
 		want error
 		o    onerm.Options
 	}{
-		{"/options/level", units.ErrOutOfRange, onerm.Options{Level: 0.49}},
-		{"/options/level", units.ErrOutOfRange, onerm.Options{Level: 0.995}},
-		{"/options/level", units.ErrOutOfRange, onerm.Options{Level: units.Fraction(math.NaN())}},
-		{"/options/accuracy/formula", units.ErrMissing, with(func(a *onerm.Accuracy) { a.Formula = 0 })},
-		{"/options/accuracy/from", units.ErrOutOfRange, with(func(a *onerm.Accuracy) { a.From = 0 })},
-		{"/options/accuracy/bands", units.ErrMissing, with(func(a *onerm.Accuracy) { a.Bands = nil })},
-		{"/options/accuracy/bands/1/up_to", units.ErrOutOfRange, with(func(a *onerm.Accuracy) { a.Bands[1].UpTo = 10 })},
-		{"/options/accuracy/bands/2/error", units.ErrOutOfRange, with(func(a *onerm.Accuracy) { a.Bands[2].Error = units.Fraction(math.NaN()) })},
-		{"/options/accuracy/bands/0/error", units.ErrOutOfRange, with(func(a *onerm.Accuracy) { a.Bands[0].Error = 0.51 })},
-		{"/options/accuracy/hold", units.ErrMissing, with(func(a *onerm.Accuracy) { a.Hold = 0 })},
+		{"/options/level", field.ErrOutOfRange, onerm.Options{Level: 0.49}},
+		{"/options/level", field.ErrOutOfRange, onerm.Options{Level: 0.995}},
+		{"/options/level", field.ErrOutOfRange, onerm.Options{Level: units.Fraction(math.NaN())}},
+		{"/options/accuracy/formula", field.ErrMissing, with(func(a *onerm.Accuracy) { a.Formula = 0 })},
+		{"/options/accuracy/from", field.ErrOutOfRange, with(func(a *onerm.Accuracy) { a.From = 0 })},
+		{"/options/accuracy/bands", field.ErrMissing, with(func(a *onerm.Accuracy) { a.Bands = nil })},
+		{"/options/accuracy/bands/1/up_to", field.ErrOutOfRange, with(func(a *onerm.Accuracy) { a.Bands[1].UpTo = 10 })},
+		{"/options/accuracy/bands/2/error", field.ErrOutOfRange, with(func(a *onerm.Accuracy) { a.Bands[2].Error = units.Fraction(math.NaN()) })},
+		{"/options/accuracy/bands/0/error", field.ErrOutOfRange, with(func(a *onerm.Accuracy) { a.Bands[0].Error = 0.51 })},
+		{"/options/accuracy/hold", field.ErrMissing, with(func(a *onerm.Accuracy) { a.Hold = 0 })},
 		{"/set/reps", onerm.ErrNotStudied, with(func(a *onerm.Accuracy) { a.From = 7 })},
 		{"/set/reps", onerm.ErrNotStudied, with(func(a *onerm.Accuracy) { a.Bands = a.Bands[:1]; a.Bands[0].UpTo = 5 })},
 	}
 	for _, tt := range tests {
 		_, err := tt.o.FromSet(set(6, 0), press(body.OnStack), man)
-		var field *units.FieldError
-		if !errors.As(err, &field) || field.Path != tt.path || !errors.Is(err, tt.want) {
+		var which *field.Error
+		if !errors.As(err, &which) || which.Path != tt.path || !errors.Is(err, tt.want) {
 			t.Errorf("%v, want %v at %s", err, tt.want, tt.path)
 		}
 	}
@@ -261,10 +262,10 @@ func TestBadOptions(t *testing.T) {
 		t.Fatal(err)
 	}
 	var back onerm.Options
-	if err := json.Unmarshal(text, &back); err != nil || back.Level != 0.9 || back.Accuracy.Bands[1] != open().Bands[1] || back.Accuracy.Ages != open().Ages {
+	if err := field.Decode(text, &back, field.Strict); err != nil || back.Level != 0.9 || back.Accuracy.Bands[1] != open().Bands[1] || back.Accuracy.Ages != open().Ages {
 		t.Errorf("%s reads as %+v: %v", text, back, err)
 	}
-	if err := json.Unmarshal([]byte(`{"level":0.9,"level":0.8}`), &back); err == nil {
+	if err := field.Decode([]byte(`{"level":0.9,"level":0.8}`), &back, field.Strict); err == nil {
 		t.Error("a level given twice is taken")
 	}
 }

@@ -6,6 +6,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // kemmlerAge is the least age for which Kemmler 2006 is chosen: the women it
@@ -116,7 +117,7 @@ func reserveOf(e units.Effort) (low, high int, err error) {
 	from, _ := r.Min()
 	to, _ := r.Max()
 	if to > maxReserve {
-		return 0, 0, refuse(units.Field("", e, "at most 5 repetitions in reserve: more cannot be counted", ErrNotStudied),
+		return 0, 0, refuse(field.Bad(e, "at most 5 repetitions in reserve: more cannot be counted", ErrNotStudied),
 			evidence.Because(codeNoReserve, factReserveLimit).With("effort", e).With("most", maxReserve))
 	}
 	return int(math.Floor(float64(from))), int(math.Ceil(float64(to))), nil

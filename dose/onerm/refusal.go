@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Codes of the reasons why a set that is in order gives no estimate. They are
@@ -25,7 +26,7 @@ const (
 // it. It is false for nil and where a field is malformed or contradicts another.
 // Where a set is refused for several reasons, it is the first.
 func Refusal(err error) (evidence.Reason, bool) {
-	var all units.FieldErrors
+	var all field.Errors
 	all.Add("", err)
 	var first *refusal
 	for _, f := range all {
@@ -53,7 +54,7 @@ func (r *refusal) Error() string { return r.category.Error() }
 func (r *refusal) Unwrap() error { return r.category }
 
 // refuse gives a field error its reason.
-func refuse(f *units.FieldError, why evidence.Reason) error {
+func refuse(f *field.Error, why evidence.Reason) error {
 	f.Err = &refusal{why, f.Err}
 	return f
 }
@@ -64,7 +65,7 @@ func noReserve(e units.Effort, err error) error {
 	if e.IsZero() {
 		why = evidence.Because(codeNoEffort, factToFailure)
 	}
-	var f *units.FieldError
+	var f *field.Error
 	if !errors.As(err, &f) {
 		return err
 	}

@@ -11,6 +11,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 	"github.com/google/go-cmp/cmp"
 )
 
@@ -22,7 +23,7 @@ func TestRefused(t *testing.T) {
 		path   string
 		want   error
 	}{
-		{"effort not recorded", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Effort = units.Effort{} }, "/set/effort", units.ErrMissing},
+		{"effort not recorded", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Effort = units.Effort{} }, "/set/effort", field.ErrMissing},
 		{"OMNI", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Effort = units.Must(units.OMNI(8)) }, "/set/effort", units.ErrNoRIR},
 		{"CR10", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) {
 			s.Effort = units.Must(units.NewEffort(units.ScaleCR10, 5))
@@ -33,35 +34,35 @@ func TestRefused(t *testing.T) {
 		{"RPE below 5", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Effort = units.Must(units.RPE(4)) }, "/set/effort", units.ErrNoRIR},
 		{"6 in reserve", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { *s = set(2, 6) }, "/set/effort", onerm.ErrNotStudied},
 		{"5.1 in reserve", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { *s = set(2, 5.1) }, "/set/effort", onerm.ErrNotStudied},
-		{"RPE 6, 4 to 6 in reserve", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Effort = units.Must(units.RPE(6)) }, "/set/effort", units.ErrOutOfRange},
+		{"RPE 6, 4 to 6 in reserve", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Effort = units.Must(units.RPE(6)) }, "/set/effort", field.ErrOutOfRange},
 		{"11 to failure", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { *s = set(11, 0) }, "/set/reps", onerm.ErrNotStudied},
-		{"10 and 1", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { *s = set(10, 1) }, "/set/reps", units.ErrOutOfRange},
+		{"10 and 1", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { *s = set(10, 1) }, "/set/reps", field.ErrOutOfRange},
 		{"9 and 1 to 2", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) {
 			*s = set(9, 0)
 			s.Effort = units.Must(units.RPE(8.5))
 		}, "/set/reps", onerm.ErrNotStudied},
-		{"reps 0", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Reps = 0 }, "/set/reps", units.ErrOutOfRange},
-		{"reps below 0", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Reps = -5 }, "/set/reps", units.ErrOutOfRange},
-		{"no day", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Day = 0 }, "/set/day", units.ErrMissing},
-		{"no load", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Load = 0 }, "/set/load", units.ErrOutOfRange},
-		{"load below 0", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Load = -1 }, "/set/load", units.ErrOutOfRange},
-		{"load too large", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Load = units.MaxMass }, "/set/load", units.ErrOverflow},
-		{"load near the end", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Load = units.MaxMass / 100 * 80 }, "/set/load", units.ErrOverflow},
+		{"reps 0", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Reps = 0 }, "/set/reps", field.ErrOutOfRange},
+		{"reps below 0", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Reps = -5 }, "/set/reps", field.ErrOutOfRange},
+		{"no day", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Day = 0 }, "/set/day", field.ErrMissing},
+		{"no load", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Load = 0 }, "/set/load", field.ErrOutOfRange},
+		{"load below 0", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Load = -1 }, "/set/load", field.ErrOutOfRange},
+		{"load too large", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Load = units.MaxMass }, "/set/load", field.ErrOverflow},
+		{"load near the end", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Load = units.MaxMass / 100 * 80 }, "/set/load", field.ErrOverflow},
 		{"bare mass for two", func(s *setlog.Set, e *exercise.Exercise, _ *onerm.Person) {
 			s.Hold, e.Hold, s.Stated = body.OneEachHand, body.OneEachHand, 0
-		}, "/set/stated", units.ErrMissing},
-		{"no side", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Side = 0 }, "/set/side", units.ErrMissing},
-		{"no exercise", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Exercise = "" }, "/set/exercise", units.ErrMissing},
-		{"another exercise", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Exercise = "row" }, "/set/exercise", units.ErrConflict},
-		{"another hold", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Hold = body.OnBar }, "/set/hold", units.ErrConflict},
-		{"no hold", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Hold = 0 }, "/set/hold", units.ErrMissing},
+		}, "/set/stated", field.ErrMissing},
+		{"no side", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Side = 0 }, "/set/side", field.ErrMissing},
+		{"no exercise", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Exercise = "" }, "/set/exercise", field.ErrMissing},
+		{"another exercise", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Exercise = "row" }, "/set/exercise", field.ErrConflict},
+		{"another hold", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Hold = body.OnBar }, "/set/hold", field.ErrConflict},
+		{"no hold", func(s *setlog.Set, _ *exercise.Exercise, _ *onerm.Person) { s.Hold = 0 }, "/set/hold", field.ErrMissing},
 		{"moves the body", func(_ *setlog.Set, e *exercise.Exercise, _ *onerm.Person) { e.MovesBody = true }, "/exercise/moves_body", onerm.ErrMovesBody},
-		{"seconds", func(_ *setlog.Set, e *exercise.Exercise, _ *onerm.Person) { e.Measure = exercise.Seconds }, "/exercise/measure", units.ErrConflict},
-		{"no measure", func(_ *setlog.Set, e *exercise.Exercise, _ *onerm.Person) { e.Measure = 0 }, "/exercise/measure", units.ErrMissing},
-		{"no age", func(_ *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { p.Age = 0 }, "/person/age", units.ErrMissing},
-		{"no training", func(_ *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { p.Training = 0 }, "/person/training", units.ErrMissing},
-		{"no such sex", func(_ *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { p.Sex = 7 }, "/person/sex", units.ErrOutOfRange},
-		{"12, sex not given", func(s *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { *s, *p = set(12, 0), someone }, "/person/sex", units.ErrMissing},
+		{"seconds", func(_ *setlog.Set, e *exercise.Exercise, _ *onerm.Person) { e.Measure = exercise.Seconds }, "/exercise/measure", field.ErrConflict},
+		{"no measure", func(_ *setlog.Set, e *exercise.Exercise, _ *onerm.Person) { e.Measure = 0 }, "/exercise/measure", field.ErrMissing},
+		{"no age", func(_ *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { p.Age = 0 }, "/person/age", field.ErrMissing},
+		{"no training", func(_ *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { p.Training = 0 }, "/person/training", field.ErrMissing},
+		{"no such sex", func(_ *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { p.Sex = 7 }, "/person/sex", field.ErrOutOfRange},
+		{"12, sex not given", func(s *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { *s, *p = set(12, 0), someone }, "/person/sex", field.ErrMissing},
 		{"21, trained woman", func(s *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { *s, *p = set(21, 0), woman }, "/set/reps", onerm.ErrNotStudied},
 		{"15 and 1, trained woman", func(s *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { *s, *p = set(15, 1), woman }, "/set/reps", onerm.ErrNotStudied},
 		{"7 and 4, trained woman", func(s *setlog.Set, _ *exercise.Exercise, p *onerm.Person) { *s, *p = set(7, 4), woman }, "/set/reps", onerm.ErrNotStudied},
@@ -72,8 +73,8 @@ func TestRefused(t *testing.T) {
 		s, e, p := set(6, 1), press(body.OnStack), man
 		tt.change(&s, &e, &p)
 		got, err := onerm.FromSet(s, e, p)
-		var all units.FieldErrors
-		var one *units.FieldError
+		var all field.Errors
+		var one *field.Error
 		switch {
 		case errors.As(err, &all):
 			if len(all) != 1 {
@@ -163,7 +164,7 @@ func TestRefusal(t *testing.T) {
 
 func TestEveryErrorAtOnce(t *testing.T) {
 	_, err := onerm.FromSet(setlog.Set{Load: -1}, exercise.Exercise{MovesBody: true, Measure: exercise.Metres}, onerm.Person{Sex: 9})
-	var all units.FieldErrors
+	var all field.Errors
 	if !errors.As(err, &all) {
 		t.Fatal(err)
 	}

@@ -7,6 +7,7 @@ import (
 
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Regression is a published equation with an offset: the 1RM is no fixed
@@ -56,7 +57,7 @@ const (
 	Roberts2024LegExtension
 )
 
-var regressions = units.NewVocabulary[Regression]("regression", "",
+var regressions = field.NewVocabulary[Regression]("regression", "",
 	"reynolds2006-chest-press-5rm", "reynolds2006-leg-press-5rm", "braith1993-before", "braith1993-after",
 	"abadie2000-chest-press", "abadie2000-shoulder-press", "roberts2024-bench-press", "roberts2024-leg-extension")
 
@@ -157,14 +158,14 @@ func (g Regression) Fact() evidence.FactID {
 // refuse gathers what is wrong with g, a mass and repetitions.
 func (g Regression) refuse(path string, m units.Mass, reps float64) error {
 	if err := g.Check(); err != nil {
-		return units.At("/regression", err)
+		return field.At("/regression", err)
 	}
-	var bad units.FieldErrors
+	var bad field.Errors
 	if m <= 0 {
-		bad.Add(path, units.Field("", m, "a mass above 0 kg", units.ErrOutOfRange))
+		bad.Add(path, field.Bad(m, "a mass above 0 kg", field.ErrOutOfRange))
 	}
 	if zone := g.line().zone; !zone.Contains(reps) {
-		bad.Add("/reps", units.Field("", reps, zone.String()+" repetitions to failure", units.ErrOutOfRange))
+		bad.Add("/reps", field.Bad(reps, zone.String()+" repetitions to failure", field.ErrOutOfRange))
 	}
 	return bad.Err()
 }
@@ -172,8 +173,8 @@ func (g Regression) refuse(path string, m units.Mass, reps float64) error {
 // OneRM returns the 1RM that the equation predicts from a load lifted reps
 // times to failure, to the nearest nanogram. A load of nought or less, one so
 // small that the line falls below the load itself, or reps outside
-// [Regression.Studied] are an [units.ErrOutOfRange], no regression is an
-// [units.ErrMissing], too much an [units.ErrOverflow].
+// [Regression.Studied] are an [field.ErrOutOfRange], no regression is an
+// [field.ErrMissing], too much an [field.ErrOverflow].
 func (g Regression) OneRM(load units.Mass, reps float64) (units.Mass, error) {
 	if err := g.refuse("/load", load, reps); err != nil {
 		return 0, err
@@ -190,10 +191,10 @@ func above(path string, load units.Mass, k float64, offset units.Mass) (units.Ma
 	}
 	oneRM, err := product.Add(offset)
 	if err != nil {
-		return 0, units.At(path, err)
+		return 0, field.At(path, err)
 	}
 	if oneRM < load {
-		return 0, units.Field(path, load, "a load so large that the predicted 1RM is not below it", units.ErrOutOfRange)
+		return 0, field.New(path, load, "a load so large that the predicted 1RM is not below it", field.ErrOutOfRange)
 	}
 	return oneRM, nil
 }
@@ -201,7 +202,7 @@ func above(path string, load units.Mass, k float64, offset units.Mass) (units.Ma
 // Load returns the load that a person with the given 1RM can lift reps times to
 // failure: the inverse of [Regression.OneRM], with the same errors. A 1RM so
 // small that no load, or none up to the 1RM, belongs to it is an
-// [units.ErrOutOfRange].
+// [field.ErrOutOfRange].
 func (g Regression) Load(oneRM units.Mass, reps float64) (units.Mass, error) {
 	if err := g.refuse("/one_rm", oneRM, reps); err != nil {
 		return 0, err
@@ -214,7 +215,7 @@ func (g Regression) Load(oneRM units.Mass, reps float64) (units.Mass, error) {
 func below(path string, oneRM units.Mass, k float64, offset units.Mass) (units.Mass, error) {
 	rest, err := oneRM.Add(-offset)
 	if err != nil {
-		return 0, units.At(path, err)
+		return 0, field.At(path, err)
 	}
 	if rest > 0 {
 		load, err := scale(path, rest, 1/k)
@@ -222,7 +223,7 @@ func below(path string, oneRM units.Mass, k float64, offset units.Mass) (units.M
 			return load, err
 		}
 	}
-	return 0, units.Field(path, oneRM, "a 1RM that a load above 0 kg and not above it belongs to", units.ErrOutOfRange)
+	return 0, field.New(path, oneRM, "a 1RM that a load above 0 kg and not above it belongs to", field.ErrOutOfRange)
 }
 
 // Macht2016 is 1RM = 1.20·load + 2.19·r − 0.56·breadth + 9.6 in kilograms and
@@ -233,12 +234,6 @@ type Macht2016 struct {
 	// Biacromial is the breadth of the shoulders from acromion to acromion, in
 	// centimetres, above 0 and at most 100 (a guard against slips, not a norm).
 	Biacromial float64 `json:"biacromial_cm"`
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (m *Macht2016) UnmarshalJSON(data []byte) error {
-	type plain Macht2016
-	return units.DecodeJSON(data, (*plain)(m))
 }
 
 const machtLoad, machtReps, machtBreadth, machtOffset = 1.20, 2.19, 0.56, 9.6
@@ -252,7 +247,7 @@ func (m Macht2016) Validate() error {
 	if m.Biacromial > 0 && m.Biacromial <= mostBreadth {
 		return nil
 	}
-	return units.Field("/biacromial_cm", m.Biacromial, "above 0 and at most 100 cm", units.ErrOutOfRange)
+	return field.New("/biacromial_cm", m.Biacromial, "above 0 and at most 100 cm", field.ErrOutOfRange)
 }
 
 // Studied returns "not stated": the repetitions tested are not known here.
@@ -268,25 +263,25 @@ func (m Macht2016) Fact() evidence.FactID { return factMacht }
 
 // offset returns what the load's share is added to.
 func (m Macht2016) offset(path string, mass units.Mass, reps float64) (units.Mass, error) {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("", m.Validate())
 	if mass <= 0 {
-		bad.Add(path, units.Field("", mass, "a mass above 0 kg", units.ErrOutOfRange))
+		bad.Add(path, field.Bad(mass, "a mass above 0 kg", field.ErrOutOfRange))
 	}
 	if !(reps >= 1 && reps <= math.MaxFloat64) {
-		bad.Add("/reps", units.Field("", reps, "1 repetition or more", units.ErrOutOfRange))
+		bad.Add("/reps", field.Bad(reps, "1 repetition or more", field.ErrOutOfRange))
 	}
 	if len(bad) > 0 {
 		return 0, bad
 	}
 	offset, err := units.Kilograms(float64(machtReps*reps) - float64(machtBreadth*m.Biacromial) + machtOffset)
-	return offset, units.At("/reps", err)
+	return offset, field.At("/reps", err)
 }
 
 // OneRM returns the 1RM that the equation predicts from a load lifted reps
 // times to failure. A breadth, a load or repetitions outside what they can be,
 // and a load so small that the 1RM would lie below it, are an
-// [units.ErrOutOfRange], too much an [units.ErrOverflow].
+// [field.ErrOutOfRange], too much an [field.ErrOverflow].
 func (m Macht2016) OneRM(load units.Mass, reps float64) (units.Mass, error) {
 	offset, err := m.offset("/load", load, reps)
 	if err != nil {

@@ -1,13 +1,13 @@
 package onerm_test
 
 import (
-	"encoding/json"
 	"errors"
 	"math"
 	"testing"
 
 	"example.org/posology/dose/onerm"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 	"pgregory.net/rapid"
 )
 
@@ -83,30 +83,30 @@ func TestRegressionErrors(t *testing.T) {
 		path string
 		want error
 	}{
-		{"no regression", second(onerm.RegressionUnknown.OneRM(kg, 5)), "/regression", units.ErrMissing},
-		{"no such", second(onerm.Regression(99).Load(kg, 5)), "/regression", units.ErrOutOfRange},
-		{"5RM from 6", second(onerm.Reynolds2006ChestPress5RM.OneRM(50*kg, 6)), "/reps", units.ErrOutOfRange},
-		{"below the zone", second(onerm.Braith1993Before.OneRM(50*kg, 6.99)), "/reps", units.ErrOutOfRange},
-		{"above the zone", second(onerm.Roberts2024BenchPress.OneRM(50*kg, 10.01)), "/reps", units.ErrOutOfRange},
-		{"not a number", second(onerm.Abadie2000ChestPress.OneRM(50*kg, math.NaN())), "/reps", units.ErrOutOfRange},
-		{"no load", second(onerm.Braith1993After.OneRM(0, 8)), "/load", units.ErrOutOfRange},
+		{"no regression", second(onerm.RegressionUnknown.OneRM(kg, 5)), "/regression", field.ErrMissing},
+		{"no such", second(onerm.Regression(99).Load(kg, 5)), "/regression", field.ErrOutOfRange},
+		{"5RM from 6", second(onerm.Reynolds2006ChestPress5RM.OneRM(50*kg, 6)), "/reps", field.ErrOutOfRange},
+		{"below the zone", second(onerm.Braith1993Before.OneRM(50*kg, 6.99)), "/reps", field.ErrOutOfRange},
+		{"above the zone", second(onerm.Roberts2024BenchPress.OneRM(50*kg, 10.01)), "/reps", field.ErrOutOfRange},
+		{"not a number", second(onerm.Abadie2000ChestPress.OneRM(50*kg, math.NaN())), "/reps", field.ErrOutOfRange},
+		{"no load", second(onerm.Braith1993After.OneRM(0, 8)), "/load", field.ErrOutOfRange},
 		// 1.554·9 − 5.181 = 8.805 kg lies below 9 kg; 9.4 kg would give 9.43.
-		{"1RM below the load", second(onerm.Braith1993Before.OneRM(9*kg, 8)), "/load", units.ErrOutOfRange},
-		{"1RM too small", second(onerm.Reynolds2006LegPress5RM.Load(14*kg, 5)), "/one_rm", units.ErrOutOfRange},
-		{"load above the 1RM", second(onerm.Braith1993Before.Load(9*kg, 8)), "/one_rm", units.ErrOutOfRange},
-		{"too much", second(onerm.Braith1993Before.OneRM(units.MaxMass, 8)), "/load", units.ErrOverflow},
-		{"sum too much", second(onerm.Roberts2024BenchPress.OneRM(units.Mass(float64(units.MaxMass)/math.Pow(4, 0.1))-1e10, 4)), "/load", units.ErrOverflow},
-		{"1RM and offset too much", second(onerm.Braith1993Before.Load(units.MaxMass, 8)), "/one_rm", units.ErrOverflow},
-		{"no breadth", second(onerm.Macht2016{}.OneRM(kg, 8)), "/biacromial_cm", units.ErrOutOfRange},
-		{"a metre and more", second(onerm.Macht2016{Biacromial: 100.1}.Load(kg, 8)), "/biacromial_cm", units.ErrOutOfRange},
-		{"breadth not a number", second(onerm.Macht2016{Biacromial: math.NaN()}.OneRM(kg, 8)), "/biacromial_cm", units.ErrOutOfRange},
-		{"no repetition", second(wide.OneRM(kg, 0)), "/reps", units.ErrOutOfRange},
-		{"repetitions without end", second(wide.OneRM(kg, 1e30)), "/reps", units.ErrOverflow},
-		{"no 1RM", second(wide.Load(-kg, 8)), "/one_rm", units.ErrOutOfRange},
+		{"1RM below the load", second(onerm.Braith1993Before.OneRM(9*kg, 8)), "/load", field.ErrOutOfRange},
+		{"1RM too small", second(onerm.Reynolds2006LegPress5RM.Load(14*kg, 5)), "/one_rm", field.ErrOutOfRange},
+		{"load above the 1RM", second(onerm.Braith1993Before.Load(9*kg, 8)), "/one_rm", field.ErrOutOfRange},
+		{"too much", second(onerm.Braith1993Before.OneRM(units.MaxMass, 8)), "/load", field.ErrOverflow},
+		{"sum too much", second(onerm.Roberts2024BenchPress.OneRM(units.Mass(float64(units.MaxMass)/math.Pow(4, 0.1))-1e10, 4)), "/load", field.ErrOverflow},
+		{"1RM and offset too much", second(onerm.Braith1993Before.Load(units.MaxMass, 8)), "/one_rm", field.ErrOverflow},
+		{"no breadth", second(onerm.Macht2016{}.OneRM(kg, 8)), "/biacromial_cm", field.ErrOutOfRange},
+		{"a metre and more", second(onerm.Macht2016{Biacromial: 100.1}.Load(kg, 8)), "/biacromial_cm", field.ErrOutOfRange},
+		{"breadth not a number", second(onerm.Macht2016{Biacromial: math.NaN()}.OneRM(kg, 8)), "/biacromial_cm", field.ErrOutOfRange},
+		{"no repetition", second(wide.OneRM(kg, 0)), "/reps", field.ErrOutOfRange},
+		{"repetitions without end", second(wide.OneRM(kg, 1e30)), "/reps", field.ErrOverflow},
+		{"no 1RM", second(wide.Load(-kg, 8)), "/one_rm", field.ErrOutOfRange},
 	}
 	for _, tt := range tests {
-		var field *units.FieldError
-		if !errors.As(tt.err, &field) || field.Path != tt.path || !errors.Is(tt.err, tt.want) || field.Allowed == "" {
+		var which *field.Error
+		if !errors.As(tt.err, &which) || which.Path != tt.path || !errors.Is(tt.err, tt.want) || which.Allowed == "" {
 			t.Errorf("%s: error %v, want %v at %s", tt.name, tt.err, tt.want, tt.path)
 		}
 	}
@@ -129,10 +129,10 @@ func TestRegressionTexts(t *testing.T) {
 		t.Errorf("%d regressions", n)
 	}
 	var m onerm.Macht2016
-	if err := json.Unmarshal([]byte(`{"biacromial_cm":39.5}`), &m); err != nil || m.Biacromial != 39.5 || !m.Studied().IsZero() {
+	if err := field.Decode([]byte(`{"biacromial_cm":39.5}`), &m, field.Strict); err != nil || m.Biacromial != 39.5 || !m.Studied().IsZero() {
 		t.Errorf("%+v, %v", m, err)
 	}
-	if err := json.Unmarshal([]byte(`{"breadth":39.5}`), &m); err == nil {
+	if err := field.Decode([]byte(`{"breadth":39.5}`), &m, field.Strict); err == nil {
 		t.Error("an unknown field is taken")
 	}
 }

@@ -14,6 +14,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // ReadCSV yields the sets of a log whose first line names its columns; the
@@ -22,7 +23,7 @@ import (
 //
 // An unknown column, one named twice, or a needed one that is missing is a
 // [*RowError] of the first line, the only thing then yielded. Each bad row is a
-// [*RowError] that unwraps to its [units.FieldErrors], and the reading goes on.
+// [*RowError] that unwraps to its [field.Errors], and the reading goes on.
 // An error of r itself comes last. Sets are valid by [Set.Validate].
 func ReadCSV(r io.Reader) iter.Seq2[Set, error] {
 	return func(yield func(Set, error) bool) {
@@ -137,11 +138,11 @@ func parse[T any, P interface {
 
 func parseReps(s string) (int, error) {
 	if s == "" {
-		return 0, units.Field("", nil, "1 to 1000 repetitions", units.ErrMissing)
+		return 0, field.Bad(nil, "1 to 1000 repetitions", field.ErrMissing)
 	}
 	n, err := strconv.Atoi(s)
 	if err != nil {
-		return 0, units.Field("", fmt.Sprintf("%.40q", s), "a whole number of repetitions", units.ErrSyntax)
+		return 0, field.Bad(fmt.Sprintf("%.40q", s), "a whole number of repetitions", field.ErrSyntax)
 	}
 	return n, nil
 }
@@ -152,7 +153,7 @@ func parseSeconds(s string) (float64, error) {
 	}
 	x, err := strconv.ParseFloat(s, 64)
 	if err != nil {
-		return 0, units.Field("", fmt.Sprintf("%.40q", s), "seconds of one repetition, such as 6 or 4.5", units.ErrSyntax)
+		return 0, field.Bad(fmt.Sprintf("%.40q", s), "seconds of one repetition, such as 6 or 4.5", field.ErrSyntax)
 	}
 	return x, nil
 }
@@ -174,7 +175,7 @@ type csvReader struct {
 func (c *csvReader) header(l *lines) *RowError {
 	line, err := l.next()
 	if err == io.EOF {
-		return &RowError{Line: 1, Column: 1, Err: units.Field("", nil, "a first line that names the columns", units.ErrMissing)}
+		return &RowError{Line: 1, Column: 1, Err: field.Bad(nil, "a first line that names the columns", field.ErrMissing)}
 	}
 	if err == nil {
 		err = c.split(line)
@@ -182,13 +183,13 @@ func (c *csvReader) header(l *lines) *RowError {
 	if err != nil {
 		return &RowError{Line: l.n, Column: 1, Err: err}
 	}
-	var bad units.FieldErrors
+	var bad field.Errors
 	for _, cell := range c.cells {
 		bad.Add("", c.place(string(cell.text)))
 	}
 	for i, col := range columns {
 		if col.needed && !slices.Contains(c.order, i) {
-			bad.Add("", units.Field("/"+col.name, nil, "a column "+col.name, units.ErrMissing))
+			bad.Add("", field.New("/"+col.name, nil, "a column "+col.name, field.ErrMissing))
 		}
 	}
 	if len(bad) == 0 {
@@ -196,7 +197,7 @@ func (c *csvReader) header(l *lines) *RowError {
 	}
 	e := &RowError{Line: l.n, Column: 1, Name: strings.TrimPrefix(bad[0].Path, "/"), Err: bad}
 	at := slices.IndexFunc(c.cells, func(x cell) bool { return string(x.text) == e.Name })
-	if errors.Is(bad[0], units.ErrDuplicate) {
+	if errors.Is(bad[0], field.ErrDuplicate) {
 		at += 1 + slices.IndexFunc(c.cells[at+1:], func(x cell) bool { return string(x.text) == e.Name })
 	}
 	if at >= 0 {
@@ -210,9 +211,9 @@ func (c *csvReader) place(name string) error {
 	i := slices.IndexFunc(columns[:], func(col column) bool { return col.name == name })
 	switch {
 	case i < 0:
-		return units.Field("/"+name, nil, "columns "+columnNames(), units.ErrUnknown)
+		return field.New("/"+name, nil, "columns "+columnNames(), field.ErrUnknown)
 	case slices.Contains(c.order, i):
-		return units.Field("/"+name, nil, "each column once", units.ErrDuplicate)
+		return field.New("/"+name, nil, "each column once", field.ErrDuplicate)
 	}
 	c.order = append(c.order, i)
 	return nil
@@ -230,13 +231,13 @@ func columnNames() string {
 func (c *csvReader) row(line []byte) (Set, *RowError) {
 	err := c.split(line)
 	if err == nil && len(c.cells) != len(c.order) {
-		err = units.Field("", fmt.Sprintf("%d cells", len(c.cells)), fmt.Sprintf("%d cells, as in the first line", len(c.order)), units.ErrSyntax)
+		err = field.Bad(fmt.Sprintf("%d cells", len(c.cells)), fmt.Sprintf("%d cells, as in the first line", len(c.order)), field.ErrSyntax)
 	}
 	if err != nil {
-		return Set{}, &RowError{Column: 1, Err: units.At("", err)}
+		return Set{}, &RowError{Column: 1, Err: field.At("", err)}
 	}
 	c.set = Set{}
-	var bad units.FieldErrors
+	var bad field.Errors
 	loaded := true
 	for i, cell := range c.cells {
 		col := &columns[c.order[i]]
@@ -255,7 +256,7 @@ func (c *csvReader) row(line []byte) (Set, *RowError) {
 }
 
 // fault names the place of the first bad cell in the row.
-func (c *csvReader) fault(bad units.FieldErrors) *RowError {
+func (c *csvReader) fault(bad field.Errors) *RowError {
 	for i, cell := range c.cells {
 		if name := columns[c.order[i]].name; has(bad, "/"+name) {
 			return &RowError{Column: cell.column, Name: name, Err: bad}
@@ -322,5 +323,5 @@ func cut(line []byte) (text []byte, size int, err error) {
 }
 
 func quoteError(text []byte) error {
-	return units.Field("", fmt.Sprintf("%.40q", text), `a cell in double quotes to its end, "" for a quote within`, units.ErrSyntax)
+	return field.Bad(fmt.Sprintf("%.40q", text), `a cell in double quotes to its end, "" for a quote within`, field.ErrSyntax)
 }

@@ -9,7 +9,7 @@ import (
 	"iter"
 	"unicode/utf8"
 
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // A RowError reports one bad row of a log.
@@ -17,7 +17,7 @@ type RowError struct {
 	Line   int    // of the log, from 1; the header counts
 	Column int    // byte within the line, from 1, at which the first bad field stands; 1 for one that is not there
 	Name   string // of the first bad field; empty if the row as a whole is bad
-	Err    error  // the [units.FieldErrors] of the row, or what the reader said
+	Err    error  // the [field.Errors] of the row, or what the reader said
 }
 
 // Error gives the place and every bad field.
@@ -66,7 +66,7 @@ func (l *lines) next() ([]byte, error) {
 		case len(bytes.TrimSpace(line)) == 0:
 			continue
 		case !utf8.Valid(line):
-			return nil, units.Field("", fmt.Sprintf("%.40q", line), "UTF-8", units.ErrSyntax)
+			return nil, field.Bad(fmt.Sprintf("%.40q", line), "UTF-8", field.ErrSyntax)
 		}
 		return line, nil
 	}
@@ -77,7 +77,7 @@ func (l *lines) skip() error {
 	for {
 		_, err := l.r.ReadSlice('\n')
 		if err == nil || err == io.EOF {
-			return units.Field("", nil, fmt.Sprintf("a line of at most %d bytes", maxLine), units.ErrOverflow)
+			return field.Bad(nil, fmt.Sprintf("a line of at most %d bytes", maxLine), field.ErrOverflow)
 		}
 		if !errors.Is(err, bufio.ErrBufferFull) {
 			return err
@@ -95,7 +95,7 @@ func rows(l *lines, read func(line []byte) (Set, *RowError)) iter.Seq2[Set, erro
 				return
 			}
 			if err != nil {
-				var bad *units.FieldError
+				var bad *field.Error
 				goesOn := errors.As(err, &bad)
 				if !yield(Set{}, &RowError{Line: l.n, Column: 1, Err: err}) || !goesOn {
 					return
@@ -116,15 +116,15 @@ func rows(l *lines, read func(line []byte) (Set, *RowError)) iter.Seq2[Set, erro
 
 // check adds what [Set.Validate] says, and a load that is missing, to what is
 // known to be bad already; one error a field.
-func check(s Set, loaded bool, bad units.FieldErrors) units.FieldErrors {
+func check(s Set, loaded bool, bad field.Errors) field.Errors {
 	if !loaded && s.Hold.Implements() > 0 {
-		bad.Add("", units.Field("/load", nil, "a mass with its unit, such as 12.5 kg; 0 kg for no weight", units.ErrMissing))
+		bad.Add("", field.New("/load", nil, "a mass with its unit, such as 12.5 kg; 0 kg for no weight", field.ErrMissing))
 	}
 	err := s.Validate()
 	if err == nil { // before more, which escapes
 		return bad
 	}
-	var more units.FieldErrors
+	var more field.Errors
 	more.Add("", err)
 	for _, f := range more {
 		if !has(bad, f.Path) {
@@ -134,7 +134,7 @@ func check(s Set, loaded bool, bad units.FieldErrors) units.FieldErrors {
 	return bad
 }
 
-func has(bad units.FieldErrors, path string) bool {
+func has(bad field.Errors, path string) bool {
 	for _, f := range bad {
 		if f.Path == path {
 			return true

@@ -15,6 +15,7 @@ import (
 	"example.org/posology/dose/setlog"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 )
@@ -31,7 +32,7 @@ func read(t testing.TB, log iter.Seq2[setlog.Set, error]) (sets []setlog.Set, ba
 		if !errors.As(err, &row) || s != (setlog.Set{}) {
 			t.Fatalf("%T %v with %+v", err, err, s)
 		}
-		var all units.FieldErrors
+		var all field.Errors
 		all.Add("", row.Err)
 		text := fmt.Sprintf("%d:%d %s", row.Line, row.Column, row.Name)
 		for _, f := range all {
@@ -68,14 +69,14 @@ func TestHeader(t *testing.T) {
 		name, log, want string
 		err             error
 	}{
-		{"empty", "", "1:1  ", units.ErrMissing},
-		{"unknown", "day,exercise,side,hold,weight,load,reps\n", "1:24 weight /weight", units.ErrUnknown},
-		{"twice", "reps,exercise,side,hold,load,reps\n", "1:30 reps /reps", units.ErrDuplicate},
-		{"missing", "exercise,side,hold,reps\n", "1:1 load /load", units.ErrMissing},
-		{"other case", "Exercise,side,hold,load,reps\n", "1:1 Exercise /Exercise /exercise", units.ErrUnknown},
-		{"all at once", "\nperson,person,mass\n", "2:8 person /person /mass /exercise /side /hold /load /reps", units.ErrUnknown},
-		{"bad quote", `"exercise,side` + "\n", "1:1  ", units.ErrSyntax},
-		{"not UTF-8", "exercise\xff\n", "1:1  ", units.ErrSyntax},
+		{"empty", "", "1:1  ", field.ErrMissing},
+		{"unknown", "day,exercise,side,hold,weight,load,reps\n", "1:24 weight /weight", field.ErrUnknown},
+		{"twice", "reps,exercise,side,hold,load,reps\n", "1:30 reps /reps", field.ErrDuplicate},
+		{"missing", "exercise,side,hold,reps\n", "1:1 load /load", field.ErrMissing},
+		{"other case", "Exercise,side,hold,load,reps\n", "1:1 Exercise /Exercise /exercise", field.ErrUnknown},
+		{"all at once", "\nperson,person,mass\n", "2:8 person /person /mass /exercise /side /hold /load /reps", field.ErrUnknown},
+		{"bad quote", `"exercise,side` + "\n", "1:1  ", field.ErrSyntax},
+		{"not UTF-8", "exercise\xff\n", "1:1  ", field.ErrSyntax},
 	}
 	for _, tt := range tests {
 		n := 0
@@ -99,28 +100,28 @@ func TestBadRows(t *testing.T) {
 		name, row, want string
 		err             error
 	}{
-		{"too few", "2026-11-25,x,both,one hand,8 kg,,6", "3:1  ", units.ErrSyntax},
-		{"too many, by a comma for a point", "2026-11-25,x,both,one hand,12,5 kg,,6,", "3:1  ", units.ErrSyntax},
-		{"no such day", "2027-02-30,x,both,one hand,8 kg,,6,", "3:1 day /day", units.ErrOutOfRange},
-		{"no exercise", "2026-11-25,,both,one hand,8 kg,,6,", "3:12 exercise /exercise", units.ErrMissing},
-		{"no unit", "2026-11-25,x,both,one hand,8,,6,", "3:28 load /load", units.ErrMissing},
-		{"no load", "2026-11-25,x,both,one hand,,,6,", "3:28 load /load", units.ErrMissing},
-		{"below nought", "2026-11-25,x,both,one hand,-10 kg,,6,", "3:28 load /load", units.ErrOutOfRange},
-		{"NaN", "2026-11-25,x,both,one hand,NaN kg,,6,", "3:28 load /load", units.ErrSyntax},
-		{"no such unit", "2026-11-25,x,both,one hand,8 stone,,6,", "3:28 load /load", units.ErrSyntax},
-		{"bare pair", "2026-11-25,x,both,one in each hand,8 kg,,6,", "3:41 stated /stated", units.ErrMissing},
-		{"load for nothing held", "2026-11-25,x,both,unloaded,8 kg,,6,", "3:33 stated /stated", units.ErrConflict},
-		{"0 repetitions", "2026-11-25,x,both,one hand,8 kg,,0,", "3:34 reps /reps", units.ErrOutOfRange},
-		{"no repetitions", "2026-11-25,x,both,one hand,8 kg,,,", "3:34 reps /reps", units.ErrMissing},
-		{"a range", "2026-11-25,x,both,one hand,8 kg,,8-10,", "3:34 reps /reps", units.ErrSyntax},
-		{"no such effort", "2026-11-25,x,both,one hand,8 kg,,6,rir 99", "3:36 effort /effort", units.ErrOutOfRange},
-		{"quote within", `2026-11-25,x"y,both,one hand,8 kg,,6,`, "3:1  ", units.ErrSyntax},
-		{"quote not closed", `2026-11-25,"x,both,one hand,8 kg,,6,`, "3:1  ", units.ErrSyntax},
-		{"text after quote", `2026-11-25,"x"y,both,one hand,8 kg,,6,`, "3:1  ", units.ErrSyntax},
-		{"not UTF-8", "2026-11-25,\xff,both,one hand,8 kg,,6,", "3:1  ", units.ErrSyntax},
-		{"too long", strings.Repeat("x", 65<<10), "3:1  ", units.ErrOverflow},
-		{"very long", strings.Repeat("x", 200<<10), "3:1  ", units.ErrOverflow},
-		{"everything", "2026,,up,teeth,heavy,twice,many,very", "3:1 day /day /side /hold /load /stated /reps /effort /exercise", units.ErrUnknown},
+		{"too few", "2026-11-25,x,both,one hand,8 kg,,6", "3:1  ", field.ErrSyntax},
+		{"too many, by a comma for a point", "2026-11-25,x,both,one hand,12,5 kg,,6,", "3:1  ", field.ErrSyntax},
+		{"no such day", "2027-02-30,x,both,one hand,8 kg,,6,", "3:1 day /day", field.ErrOutOfRange},
+		{"no exercise", "2026-11-25,,both,one hand,8 kg,,6,", "3:12 exercise /exercise", field.ErrMissing},
+		{"no unit", "2026-11-25,x,both,one hand,8,,6,", "3:28 load /load", field.ErrMissing},
+		{"no load", "2026-11-25,x,both,one hand,,,6,", "3:28 load /load", field.ErrMissing},
+		{"below nought", "2026-11-25,x,both,one hand,-10 kg,,6,", "3:28 load /load", field.ErrOutOfRange},
+		{"NaN", "2026-11-25,x,both,one hand,NaN kg,,6,", "3:28 load /load", field.ErrSyntax},
+		{"no such unit", "2026-11-25,x,both,one hand,8 stone,,6,", "3:28 load /load", field.ErrSyntax},
+		{"bare pair", "2026-11-25,x,both,one in each hand,8 kg,,6,", "3:41 stated /stated", field.ErrMissing},
+		{"load for nothing held", "2026-11-25,x,both,unloaded,8 kg,,6,", "3:33 stated /stated", field.ErrConflict},
+		{"0 repetitions", "2026-11-25,x,both,one hand,8 kg,,0,", "3:34 reps /reps", field.ErrOutOfRange},
+		{"no repetitions", "2026-11-25,x,both,one hand,8 kg,,,", "3:34 reps /reps", field.ErrMissing},
+		{"a range", "2026-11-25,x,both,one hand,8 kg,,8-10,", "3:34 reps /reps", field.ErrSyntax},
+		{"no such effort", "2026-11-25,x,both,one hand,8 kg,,6,rir 99", "3:36 effort /effort", field.ErrOutOfRange},
+		{"quote within", `2026-11-25,x"y,both,one hand,8 kg,,6,`, "3:1  ", field.ErrSyntax},
+		{"quote not closed", `2026-11-25,"x,both,one hand,8 kg,,6,`, "3:1  ", field.ErrSyntax},
+		{"text after quote", `2026-11-25,"x"y,both,one hand,8 kg,,6,`, "3:1  ", field.ErrSyntax},
+		{"not UTF-8", "2026-11-25,\xff,both,one hand,8 kg,,6,", "3:1  ", field.ErrSyntax},
+		{"too long", strings.Repeat("x", 65<<10), "3:1  ", field.ErrOverflow},
+		{"very long", strings.Repeat("x", 200<<10), "3:1  ", field.ErrOverflow},
+		{"everything", "2026,,up,teeth,heavy,twice,many,very", "3:1 day /day /side /hold /load /stated /reps /effort /exercise", field.ErrUnknown},
 	}
 	const fine = "2026-11-25,seated-press,both,one in each hand,8 kg,per hand,6,rir 2\n"
 	for _, tt := range tests {
@@ -151,13 +152,13 @@ func TestReadJSONLines(t *testing.T) {
 		name, row, want string
 		err             error
 	}{
-		{"unknown", `{"exercise":"x","side":"both","hold":"one hand","weight":"8 kg","load":"8 kg","reps":6}`, `2:49 weight /weight`, units.ErrUnknown},
-		{"twice", `{"reps":6,"exercise":"x","side":"both","hold":"one hand","load":"8 kg","reps":6}`, `2:72 reps /reps`, units.ErrDuplicate},
-		{"no load", `{"exercise":"x","side":"both","hold":"one hand","reps":6}`, `2:1 load /load`, units.ErrMissing},
-		{"bad value", `{"exercise":"x","side":"both","hold":"one hand","load":"8 kg", "reps":0}`, `2:64 reps /reps`, units.ErrOutOfRange},
-		{"not JSON", `{"exercise":"x",}`, `2:17  `, units.ErrSyntax},
-		{"no object", `[1]`, `2:1  `, units.ErrSyntax},
-		{"slash in a name", `{"a/b":{"reps":1},"exercise":"x","side":"both","hold":"one hand","load":"8 kg","reps":6}`, `2:2 a/b /a~1b`, units.ErrUnknown},
+		{"unknown", `{"exercise":"x","side":"both","hold":"one hand","weight":"8 kg","load":"8 kg","reps":6}`, `2:49 weight /weight`, field.ErrUnknown},
+		{"twice", `{"reps":6,"exercise":"x","side":"both","hold":"one hand","load":"8 kg","reps":6}`, `2:72 reps /reps`, field.ErrDuplicate},
+		{"no load", `{"exercise":"x","side":"both","hold":"one hand","reps":6}`, `2:1 load /load`, field.ErrMissing},
+		{"bad value", `{"exercise":"x","side":"both","hold":"one hand","load":"8 kg", "reps":0}`, `2:64 reps /reps`, field.ErrOutOfRange},
+		{"not JSON", `{"exercise":"x",}`, `2:17  `, field.ErrSyntax},
+		{"no object", `[1]`, `2:1  `, field.ErrSyntax},
+		{"slash in a name", `{"a/b":{"reps":1},"exercise":"x","side":"both","hold":"one hand","load":"8 kg","reps":6}`, `2:2 a/b /a~1b`, field.ErrUnknown},
 	}
 	for _, tt := range tests {
 		log := goodJSON + "\n" + tt.row + "\n\n" + goodJSON
@@ -207,14 +208,14 @@ func TestReadingStops(t *testing.T) {
 	n := 0
 	for _, err := range setlog.ReadCSV(strings.NewReader(log)) {
 		if n++; n == 2 {
-			if got, want := err.Error(), "line 3, column 1: units: malformed: value = 1 cells, allowed: 8 cells, as in the first line"; got != want {
+			if got, want := err.Error(), "line 3, column 1: malformed: value = 1 cells, allowed: 8 cells, as in the first line"; got != want {
 				t.Errorf("%s, want %s", got, want)
 			}
 			break
 		}
 	}
 	for _, err := range setlog.ReadCSV(strings.NewReader(header + "2026-11-25,x,both,one hand,8 kg,,0,\n")) {
-		if got, want := err.Error(), "line 2, column 34 (reps): units: out of range: /reps = 0, allowed: 1 to 1000 repetitions"; got != want {
+		if got, want := err.Error(), "line 2, column 34 (reps): out of range: /reps = 0, allowed: 1 to 1000 repetitions"; got != want {
 			t.Errorf("%s, want %s", got, want)
 		}
 	}
@@ -264,10 +265,10 @@ func TestWriteRefuses(t *testing.T) {
 		change   func(*setlog.Set)
 		csv, jsn string
 	}{
-		{"not valid", func(s *setlog.Set) { s.Reps = 0 }, "line 3, column 1: units: out of range: /reps = 0, allowed: 1 to 1000 repetitions", "line 2, column 1: units: out of range: /reps = 0, allowed: 1 to 1000 repetitions"},
-		{"no value of an enumeration", func(s *setlog.Set) { s.Side = 9 }, "line 3, column 1: units: out of range: /side = side(9), allowed: side: left, right, both", "line 2, column 1: units: out of range: /side = side(9), allowed: side: left, right, both"},
-		{"line break", func(s *setlog.Set) { s.Person = "a\nb" }, `line 3, column 1: units: malformed: /person = "a\nb", allowed: text on one line`, ""},
-		{"not UTF-8", func(s *setlog.Set) { s.Person = "\xff" }, `line 3, column 1: units: malformed: /person = "\xff", allowed: UTF-8`, `line 2, column 1: units: malformed: /person = "\xff", allowed: UTF-8`},
+		{"not valid", func(s *setlog.Set) { s.Reps = 0 }, "line 3, column 1: out of range: /reps = 0, allowed: 1 to 1000 repetitions", "line 2, column 1: out of range: /reps = 0, allowed: 1 to 1000 repetitions"},
+		{"no value of an enumeration", func(s *setlog.Set) { s.Side = 9 }, "line 3, column 1: out of range: /side = side(9), allowed: side: left, right, both", "line 2, column 1: out of range: /side = side(9), allowed: side: left, right, both"},
+		{"line break", func(s *setlog.Set) { s.Person = "a\nb" }, `line 3, column 1: malformed: /person = "a\nb", allowed: text on one line`, ""},
+		{"not UTF-8", func(s *setlog.Set) { s.Person = "\xff" }, `line 3, column 1: malformed: /person = "\xff", allowed: UTF-8`, `line 2, column 1: malformed: /person = "\xff", allowed: UTF-8`},
 	}
 	for _, tt := range tests {
 		s := good

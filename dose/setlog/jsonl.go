@@ -9,12 +9,13 @@ import (
 	"strings"
 
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // ReadJSONLines yields the sets of a log with one JSON object a line. It reads
 // r as far as the sequence is followed, once. Unknown fields and fields given
 // twice are errors; each bad line is a [*RowError] that unwraps to its
-// [units.FieldErrors], and the reading goes on. An error of r itself comes
+// [field.Errors], and the reading goes on. An error of r itself comes
 // last. Sets are valid by [Set.Validate].
 func ReadJSONLines(r io.Reader) iter.Seq2[Set, error] {
 	return func(yield func(Set, error) bool) { rows(newLines(r), readObject)(yield) }
@@ -30,8 +31,8 @@ type logged struct {
 
 func readObject(line []byte) (Set, *RowError) {
 	var got logged
-	var bad units.FieldErrors
-	if bad.Add("", units.DecodeJSON(line, &got)); len(bad) > 0 {
+	var bad field.Errors
+	if bad.Add("", field.Decode(line, &got, field.Strict)); len(bad) > 0 {
 		return Set{}, fault(line, bad)
 	}
 	s := Set(got.plainSet)
@@ -45,13 +46,13 @@ func readObject(line []byte) (Set, *RowError) {
 }
 
 // fault names the place of the first bad field in the line.
-func fault(line []byte, bad units.FieldErrors) *RowError {
+func fault(line []byte, bad field.Errors) *RowError {
 	name, _, _ := strings.Cut(strings.TrimPrefix(bad[0].Path, "/"), "/")
 	if bad[0].Path == "" {
 		return &RowError{Column: breach(line), Err: bad}
 	}
 	name = strings.NewReplacer("~1", "/", "~0", "~").Replace(name)
-	return &RowError{Column: find(line, name, errors.Is(bad[0], units.ErrDuplicate)), Name: name, Err: bad}
+	return &RowError{Column: find(line, name, errors.Is(bad[0], field.ErrDuplicate)), Name: name, Err: bad}
 }
 
 // breach returns the byte, from 1, at which line stops being JSON.

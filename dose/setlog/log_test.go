@@ -197,7 +197,7 @@ func ExampleReadCSV() {
 	}
 	// Output:
 	// dumbbell-bench-press 10 × 8 kg
-	// line 3, column 48 (load): units: not given: /load = "25", allowed: a decimal number and a unit, such as "12.5 kg" or "25 lb"
+	// line 3, column 48 (load): not given: /load = "25", allowed: a decimal number and a unit, such as "12.5 kg" or "25 lb"
 }
 
 func ExampleWriteCSV() {

@@ -4,6 +4,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // A Set is one set as it was really done: an exercise, on a side, with a
@@ -34,42 +35,42 @@ const (
 // Validate returns every bad field of s at once. The day and the effort may be
 // missing: whether they are needed depends on the use.
 func (s Set) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if s.Day != 0 {
 		bad.Add("/day", s.Day.Check())
 	}
 	if s.Exercise == "" {
-		bad.Add("/exercise", units.Field("", nil, "the ID of an exercise", units.ErrMissing))
+		bad.Add("/exercise", field.Bad(nil, "the ID of an exercise", field.ErrMissing))
 	}
 	bad.Add("/side", s.Side.Check())
 	bad.Add("/hold", s.Hold.Check())
 	if s.Load < 0 {
-		bad.Add("/load", units.Field("", s.Load, "0 kg or more", units.ErrOutOfRange))
+		bad.Add("/load", field.Bad(s.Load, "0 kg or more", field.ErrOutOfRange))
 	} else if s.Hold.Check() == nil {
 		_, err := s.Hold.Each(s.Load, s.Stated)
 		bad.Add("/stated", err)
 	}
 	if s.Reps < 1 || s.Reps > maxReps {
-		bad.Add("/reps", units.Field("", s.Reps, "1 to 1000 repetitions", units.ErrOutOfRange))
+		bad.Add("/reps", field.Bad(s.Reps, "1 to 1000 repetitions", field.ErrOutOfRange))
 	}
 	if !(s.RepSeconds >= 0 && s.RepSeconds <= maxRepSeconds) {
-		bad.Add("/rep_seconds", units.Field("", s.RepSeconds, "0 to 60 seconds", units.ErrOutOfRange))
+		bad.Add("/rep_seconds", field.Bad(s.RepSeconds, "0 to 60 seconds", field.ErrOutOfRange))
 	}
 	return bad.Err()
 }
 
 // ValidateFor returns every bad field of s as a set of the exercise id in a
-// hold: those of Validate, or else an [units.ErrConflict] for exercise and hold.
+// hold: those of Validate, or else an [field.ErrConflict] for exercise and hold.
 func (s Set) ValidateFor(id exercise.ID, h body.Hold) error {
 	if err := s.Validate(); err != nil {
 		return err
 	}
-	var bad units.FieldErrors
+	var bad field.Errors
 	if s.Exercise != id {
-		bad.Add("/exercise", units.Field("", s.Exercise, string(id), units.ErrConflict))
+		bad.Add("/exercise", field.Bad(s.Exercise, string(id), field.ErrConflict))
 	}
 	if s.Hold != h {
-		bad.Add("/hold", units.Field("", s.Hold, h.String(), units.ErrConflict))
+		bad.Add("/hold", field.Bad(s.Hold, h.String(), field.ErrConflict))
 	}
 	return bad.Err()
 }
@@ -81,10 +82,4 @@ func (s Set) Each() (units.Mass, error) {
 		return 0, err
 	}
 	return s.Hold.Each(s.Load, s.Stated)
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (s *Set) UnmarshalJSON(data []byte) error {
-	type plain Set
-	return units.DecodeJSON(data, (*plain)(s))
 }

@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose/setlog"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 )
@@ -21,7 +22,7 @@ var good = setlog.Set{
 // paths lists the fields that err names.
 func paths(t *testing.T, err error) []string {
 	t.Helper()
-	var all units.FieldErrors
+	var all field.Errors
 	if err != nil && !errors.As(err, &all) {
 		t.Fatalf("no field errors: %v", err)
 	}
@@ -41,23 +42,23 @@ func TestValidate(t *testing.T) {
 	}{
 		{"good", func(*setlog.Set) {}, nil, nil},
 		{"no day, no effort", func(s *setlog.Set) { s.Day, s.Effort = 0, units.Effort{} }, nil, nil},
-		{"day", func(s *setlog.Set) { s.Day = -1 }, []string{"/day"}, units.ErrOutOfRange},
-		{"exercise", func(s *setlog.Set) { s.Exercise = "" }, []string{"/exercise"}, units.ErrMissing},
-		{"side", func(s *setlog.Set) { s.Side = 0 }, []string{"/side"}, units.ErrMissing},
-		{"no such side", func(s *setlog.Set) { s.Side = 9 }, []string{"/side"}, units.ErrOutOfRange},
-		{"hold", func(s *setlog.Set) { s.Hold = 0 }, []string{"/hold"}, units.ErrMissing},
-		{"load below 0", func(s *setlog.Set) { s.Load = -1 }, []string{"/load"}, units.ErrOutOfRange},
-		{"bare mass for two", func(s *setlog.Set) { s.Stated = 0 }, []string{"/stated"}, units.ErrMissing},
-		{"odd total for two", func(s *setlog.Set) { s.Stated, s.Load = body.Total, 3 }, []string{"/stated"}, units.ErrConflict},
-		{"per hand on a stack", func(s *setlog.Set) { s.Hold = body.OnStack }, []string{"/stated"}, units.ErrConflict},
-		{"unloaded with a load", func(s *setlog.Set) { s.Hold = body.Unloaded }, []string{"/stated"}, units.ErrConflict},
-		{"0 repetitions", func(s *setlog.Set) { s.Reps = 0 }, []string{"/reps"}, units.ErrOutOfRange},
+		{"day", func(s *setlog.Set) { s.Day = -1 }, []string{"/day"}, field.ErrOutOfRange},
+		{"exercise", func(s *setlog.Set) { s.Exercise = "" }, []string{"/exercise"}, field.ErrMissing},
+		{"side", func(s *setlog.Set) { s.Side = 0 }, []string{"/side"}, field.ErrMissing},
+		{"no such side", func(s *setlog.Set) { s.Side = 9 }, []string{"/side"}, field.ErrOutOfRange},
+		{"hold", func(s *setlog.Set) { s.Hold = 0 }, []string{"/hold"}, field.ErrMissing},
+		{"load below 0", func(s *setlog.Set) { s.Load = -1 }, []string{"/load"}, field.ErrOutOfRange},
+		{"bare mass for two", func(s *setlog.Set) { s.Stated = 0 }, []string{"/stated"}, field.ErrMissing},
+		{"odd total for two", func(s *setlog.Set) { s.Stated, s.Load = body.Total, 3 }, []string{"/stated"}, field.ErrConflict},
+		{"per hand on a stack", func(s *setlog.Set) { s.Hold = body.OnStack }, []string{"/stated"}, field.ErrConflict},
+		{"unloaded with a load", func(s *setlog.Set) { s.Hold = body.Unloaded }, []string{"/stated"}, field.ErrConflict},
+		{"0 repetitions", func(s *setlog.Set) { s.Reps = 0 }, []string{"/reps"}, field.ErrOutOfRange},
 		{"1 repetition", func(s *setlog.Set) { s.Reps = 1 }, nil, nil},
 		{"1000 repetitions", func(s *setlog.Set) { s.Reps = 1000 }, nil, nil},
-		{"1001 repetitions", func(s *setlog.Set) { s.Reps = 1001 }, []string{"/reps"}, units.ErrOutOfRange},
+		{"1001 repetitions", func(s *setlog.Set) { s.Reps = 1001 }, []string{"/reps"}, field.ErrOutOfRange},
 		{"no load", func(s *setlog.Set) { s.Load = 0 }, nil, nil},
 		{"all", func(s *setlog.Set) { *s = setlog.Set{Day: -1, Load: -1, Reps: -1} },
-			[]string{"/day", "/exercise", "/side", "/hold", "/load", "/reps"}, units.ErrOutOfRange},
+			[]string{"/day", "/exercise", "/side", "/hold", "/load", "/reps"}, field.ErrOutOfRange},
 	}
 	for _, tt := range tests {
 		s := good
@@ -79,7 +80,7 @@ func TestValidateFor(t *testing.T) {
 		t.Error(err)
 	}
 	err := good.ValidateFor("another", body.OnBar)
-	if diff := cmp.Diff([]string{"/exercise", "/hold"}, paths(t, err)); diff != "" || !errors.Is(err, units.ErrConflict) {
+	if diff := cmp.Diff([]string{"/exercise", "/hold"}, paths(t, err)); diff != "" || !errors.Is(err, field.ErrConflict) {
 		t.Errorf("%v\n%s", err, diff)
 	}
 	s := good
@@ -121,7 +122,7 @@ func TestJSON(t *testing.T) {
 		t.Errorf("%s, want %s (%v)", text, goodJSON, err)
 	}
 	var back setlog.Set
-	if err := json.Unmarshal(text, &back); err != nil || back != good {
+	if err := field.Decode(text, &back, field.Strict); err != nil || back != good {
 		t.Errorf("reads back as %+v (%v)", back, err)
 	}
 	bare := setlog.Set{Exercise: "squat", Side: body.Both, Hold: body.Unloaded, Reps: 8}
@@ -137,19 +138,19 @@ func TestStrictJSON(t *testing.T) {
 		paths      []string
 		want       error
 	}{
-		{"duplicate", `{"reps":6,"reps":7}`, []string{"/reps"}, units.ErrDuplicate},
-		{"unknown", `{"weight":"8 kg"}`, []string{"/weight"}, units.ErrUnknown},
-		{"other case", `{"Reps":6}`, []string{"/Reps"}, units.ErrUnknown},
-		{"bare number", `{"load":"8"}`, []string{"/load"}, units.ErrMissing},
-		{"number for a mass", `{"load":8}`, []string{"/load"}, units.ErrSyntax},
-		{"null", `{"reps":null}`, []string{"/reps"}, units.ErrMissing},
-		{"half a repetition", `{"reps":6.5}`, []string{"/reps"}, units.ErrSyntax},
-		{"no such hold", `{"hold":"by the teeth"}`, []string{"/hold"}, units.ErrUnknown},
-		{"all at once", `{"hold":"by the teeth","weight":1,"effort":"hard"}`, []string{"/hold", "/weight", "/effort"}, units.ErrUnknown},
+		{"duplicate", `{"reps":6,"reps":7}`, []string{"/reps"}, field.ErrDuplicate},
+		{"unknown", `{"weight":"8 kg"}`, []string{"/weight"}, field.ErrUnknown},
+		{"other case", `{"Reps":6}`, []string{"/Reps"}, field.ErrUnknown},
+		{"bare number", `{"load":"8"}`, []string{"/load"}, field.ErrMissing},
+		{"number for a mass", `{"load":8}`, []string{"/load"}, field.ErrSyntax},
+		{"null", `{"reps":null}`, []string{"/reps"}, field.ErrMissing},
+		{"half a repetition", `{"reps":6.5}`, []string{"/reps"}, field.ErrSyntax},
+		{"no such hold", `{"hold":"by the teeth"}`, []string{"/hold"}, field.ErrUnknown},
+		{"all at once", `{"hold":"by the teeth","weight":1,"effort":"hard"}`, []string{"/hold", "/weight", "/effort"}, field.ErrUnknown},
 	}
 	for _, tt := range tests {
 		s := good
-		err := json.Unmarshal([]byte(tt.text), &s)
+		err := field.Decode([]byte(tt.text), &s, field.Strict)
 		if diff := cmp.Diff(tt.paths, paths(t, err)); diff != "" || !errors.Is(err, tt.want) {
 			t.Errorf("%s: %v, want %v at %v", tt.name, err, tt.want, tt.paths)
 		}
@@ -158,7 +159,7 @@ func TestStrictJSON(t *testing.T) {
 		}
 	}
 	for cut := range len(goodJSON) {
-		if err := new(setlog.Set).UnmarshalJSON([]byte(goodJSON[:cut])); err == nil {
+		if err := field.Decode([]byte(goodJSON[:cut]), new(setlog.Set), field.Strict); err == nil {
 			t.Errorf("%s is taken", goodJSON[:cut])
 		}
 	}
@@ -182,7 +183,7 @@ func TestRoundTrip(t *testing.T) {
 			t.Fatal(err)
 		}
 		var back setlog.Set
-		if err := json.Unmarshal(text, &back); err != nil || back != s {
+		if err := field.Decode(text, &back, field.Strict); err != nil || back != s {
 			t.Errorf("%s reads back as %+v (%v)", text, back, err)
 		}
 	})
@@ -196,7 +197,7 @@ func FuzzSetJSON(f *testing.F) {
 	f.Add([]byte(`[]`))
 	f.Fuzz(func(t *testing.T, data []byte) {
 		var s setlog.Set
-		if err := json.Unmarshal(data, &s); err != nil {
+		if err := field.Decode(data, &s, field.Strict); err != nil {
 			if s != (setlog.Set{}) {
 				t.Errorf("%s left %+v", data, s)
 			}
@@ -207,7 +208,7 @@ func FuzzSetJSON(f *testing.F) {
 			t.Fatalf("%+v does not marshal: %v", s, err)
 		}
 		var back setlog.Set
-		if err := json.Unmarshal(text, &back); err != nil || back != s {
+		if err := field.Decode(text, &back, field.Strict); err != nil || back != s {
 			t.Errorf("%s reads back as %+v (%v)", text, back, err)
 		}
 		if each, err := s.Each(); err == nil && each < 0 {
@@ -223,5 +224,5 @@ func ExampleSet_Each() {
 	_, err := s.Each()
 	fmt.Println(err)
 	// Output:
-	// units: not given: /stated = 8 kg, allowed: "per hand" or "total" beside a mass for two dumbbells
+	// not given: /stated = 8 kg, allowed: "per hand" or "total" beside a mass for two dumbbells
 }

@@ -10,7 +10,7 @@ import (
 	"strings"
 	"unicode/utf8"
 
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // WriteCSV writes a log that [ReadCSV] reads back as the same sets, with every
@@ -29,7 +29,7 @@ func WriteCSV(w io.Writer, sets iter.Seq[Set]) error {
 	line := 1
 	for s := range sets {
 		line++
-		var bad units.FieldErrors
+		var bad field.Errors
 		switch err := writeRow(out, s); {
 		case errors.As(err, &bad):
 			return &RowError{Line: line, Column: 1, Err: bad}
@@ -45,7 +45,7 @@ func writeRow(out *bufio.Writer, s Set) error {
 	for i, col := range columns {
 		cell, err := col.write(s)
 		if strings.ContainsAny(cell, "\r\n") {
-			err = units.Field("", fmt.Sprintf("%.40q", cell), "text on one line", units.ErrSyntax)
+			err = field.Bad(fmt.Sprintf("%.40q", cell), "text on one line", field.ErrSyntax)
 		}
 		if !has(bad, "/"+col.name) {
 			bad.Add("/"+col.name, err)
@@ -62,11 +62,11 @@ func writeRow(out *bufio.Writer, s Set) error {
 }
 
 // writable returns what keeps s from being read back.
-func writable(s Set) units.FieldErrors {
+func writable(s Set) field.Errors {
 	bad := check(s, true, nil)
 	for _, text := range []struct{ path, value string }{{"/person", s.Person}, {"/exercise", string(s.Exercise)}} {
 		if !utf8.ValidString(text.value) && !has(bad, text.path) {
-			bad.Add(text.path, units.Field("", fmt.Sprintf("%.40q", text.value), "UTF-8", units.ErrSyntax))
+			bad.Add(text.path, field.Bad(fmt.Sprintf("%.40q", text.value), "UTF-8", field.ErrSyntax))
 		}
 	}
 	return bad

@@ -7,6 +7,7 @@ import (
 
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Per is what a source counts weekly sets for.
@@ -19,7 +20,7 @@ const (
 	PerExercise            // a single exercise
 )
 
-var pers = units.NewVocabulary[Per]("count", "", "per muscle", "per exercise")
+var pers = field.NewVocabulary[Per]("count", "", "per muscle", "per exercise")
 
 // String returns "per muscle" or "per exercise".
 func (p Per) String() string { return pers.Text(p) }
@@ -47,12 +48,6 @@ type Scheme struct {
 	// Assumed says that the convention is the caller's and not the source's.
 	Assumed bool            `json:"assumed,omitzero"`
 	Fact    evidence.FactID `json:"fact"`
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (s *Scheme) UnmarshalJSON(data []byte) error {
-	type plain Scheme
-	return units.DecodeJSON(data, (*plain)(s))
 }
 
 // below, above and from write classes of sets, which go by half sets.
@@ -94,8 +89,8 @@ func (s Scheme) Assuming(c Convention) Scheme {
 }
 
 // Class returns the band that n sets a week lie in. It is an
-// [units.ErrMissing] or [units.ErrConflict] if the conventions are not known
-// to be the same, and an [units.ErrOutOfRange] between two bands.
+// [field.ErrMissing] or [field.ErrConflict] if the conventions are not known
+// to be the same, and an [field.ErrOutOfRange] between two bands.
 func (s Scheme) Class(n Sets) (Band, error) {
 	for _, b := range s.Bands {
 		side, err := n.Against(b.Sets, s.Convention)
@@ -106,7 +101,7 @@ func (s Scheme) Class(n Sets) (Band, error) {
 			return b, nil
 		}
 	}
-	return Band{}, units.Field("", n, s.describe(), units.ErrOutOfRange)
+	return Band{}, field.Bad(n, s.describe(), field.ErrOutOfRange)
 }
 
 func (s Scheme) describe() string {

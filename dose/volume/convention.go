@@ -9,6 +9,7 @@ import (
 
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Convention is a way to count a set for the muscles that it trains
@@ -23,7 +24,7 @@ const (
 	Total                               // they count in full
 )
 
-var conventions = units.NewVocabulary[Convention]("convention", "", "direct", "fractional", "total")
+var conventions = field.NewVocabulary[Convention]("convention", "", "direct", "fractional", "total")
 
 // String returns "direct", "fractional" or "total", and "" for not given.
 func (c Convention) String() string { return conventions.Text(c) }
@@ -49,7 +50,7 @@ var indirect = [...]struct {
 }
 
 // Indirect returns what an indirect set counts: 0, 0.5 or 1; a direct set
-// counts 1. It is an [units.ErrMissing] if no convention is given.
+// counts 1. It is an [field.ErrMissing] if no convention is given.
 func (c Convention) Indirect() (float64, error) {
 	if err := c.Check(); err != nil {
 		return 0, err
@@ -77,7 +78,7 @@ const maxSets = 1 << 40
 
 // NewSets returns n sets in convention c. A number below nought, above a
 // million million or not of whole sets (half sets if fractional) is an
-// [units.ErrOutOfRange].
+// [field.ErrOutOfRange].
 func NewSets(n float64, c Convention) (Sets, error) {
 	if err := c.Check(); err != nil {
 		return Sets{}, err
@@ -87,7 +88,7 @@ func NewSets(n float64, c Convention) (Sets, error) {
 		step = 0.5
 	}
 	if !(n >= 0 && n <= maxSets) || math.Mod(n, step) != 0 {
-		return Sets{}, units.Field("", n, fmt.Sprintf("0 or more, in steps of %v", step), units.ErrOutOfRange)
+		return Sets{}, field.Bad(n, fmt.Sprintf("0 or more, in steps of %v", step), field.ErrOutOfRange)
 	}
 	return Sets{int64(n * 2), c}, nil
 }
@@ -106,7 +107,7 @@ func (s Sets) Convention() Convention { return s.convention }
 func (s Sets) Count() float64 { return float64(s.halves) / 2 }
 
 // Compare returns -1, 0 or +1 as s is less than, as many as or more than t. It
-// is an [units.ErrConflict] if their conventions differ, an [units.ErrMissing]
+// is an [field.ErrConflict] if their conventions differ, an [field.ErrMissing]
 // if one has none.
 func (s Sets) Compare(t Sets) (int, error) {
 	if err := s.alike(t.convention); err != nil {
@@ -138,7 +139,7 @@ func (s Sets) alike(c Convention) error {
 		return err
 	}
 	if s.convention != c {
-		return units.Field("", c, "sets counted by the convention "+s.convention.String(), units.ErrConflict)
+		return field.Bad(c, "sets counted by the convention "+s.convention.String(), field.ErrConflict)
 	}
 	return nil
 }
@@ -163,7 +164,7 @@ func (s *Sets) UnmarshalText(text []byte) error {
 	number, name, _ := strings.Cut(string(text), " ")
 	n, err := strconv.ParseFloat(number, 64)
 	if err != nil {
-		return units.Field("", fmt.Sprintf("%.40q", text), `sets and their convention, such as "4.5 fractional"`, units.ErrSyntax)
+		return field.Bad(fmt.Sprintf("%.40q", text), `sets and their convention, such as "4.5 fractional"`, field.ErrSyntax)
 	}
 	c, err := conventions.Parse(name)
 	if err != nil {

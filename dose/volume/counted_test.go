@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose/volume"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 	"github.com/google/go-cmp/cmp"
 )
 
@@ -22,21 +23,21 @@ func TestNoTextTakesSetsBack(t *testing.T) {
 
 // Nothing spread over nothing is no number.
 func TestNothingPerNothing(t *testing.T) {
-	if got, err := (volume.Load{}).Per(0); !errors.Is(err, units.ErrOutOfRange) || got != 0 {
+	if got, err := (volume.Load{}).Per(0); !errors.Is(err, field.ErrOutOfRange) || got != 0 {
 		t.Errorf("%v, %v", got, err)
 	}
 }
 
 // What is not given is missing; it contradicts nothing.
 func TestNotGivenIsMissing(t *testing.T) {
-	if _, err := volume.SessionLoad(units.Effort{}, 30); !errors.Is(err, units.ErrMissing) {
+	if _, err := volume.SessionLoad(units.Effort{}, 30); !errors.Is(err, field.ErrMissing) {
 		t.Errorf("no rating: %v", err)
 	}
 	nine := units.Must(volume.NewSets(9, volume.Direct))
-	if _, err := (volume.Sets{}).Compare(nine); !errors.Is(err, units.ErrMissing) {
+	if _, err := (volume.Sets{}).Compare(nine); !errors.Is(err, field.ErrMissing) {
 		t.Errorf("no sets: %v", err)
 	}
-	if _, err := nine.Compare(volume.Sets{}); !errors.Is(err, units.ErrMissing) {
+	if _, err := nine.Compare(volume.Sets{}); !errors.Is(err, field.ErrMissing) {
 		t.Errorf("against no sets: %v", err)
 	}
 }

@@ -8,6 +8,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // A Lift is what a one-repetition maximum belongs to.
@@ -31,15 +32,15 @@ type Options struct {
 
 // Validate returns every bad field of o at once.
 func (o Options) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/kind", o.Kind.Check())
 	bad.Add("/rule", o.Rule.Validate())
 	if o.BodyMass < 0 || o.BodyMass > maxBody {
-		bad.Add("/body_mass", units.Field("", o.BodyMass, "0 to 1000 kg", units.ErrOutOfRange))
+		bad.Add("/body_mass", field.Bad(o.BodyMass, "0 to 1000 kg", field.ErrOutOfRange))
 	}
 	for _, lift := range slices.SortedFunc(maps.Keys(o.OneRM), compareLifts) {
 		if m := o.OneRM[lift]; m <= 0 {
-			bad.Add("/one_rm/"+string(lift.Exercise), units.Field("", m, "above 0 kg", units.ErrOutOfRange))
+			bad.Add("/one_rm/"+string(lift.Exercise), field.Bad(m, "above 0 kg", field.ErrOutOfRange))
 		}
 	}
 	return bad.Err()

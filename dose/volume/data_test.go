@@ -229,5 +229,5 @@ func ExampleSets_Compare() {
 	theirs, _ := volume.NewSets(10, volume.Total)
 	_, err := mine.Compare(theirs)
 	fmt.Println(err)
-	// Output: units: contradiction: value = total, allowed: sets counted by the convention fractional
+	// Output: contradiction: value = total, allowed: sets counted by the convention fractional
 }

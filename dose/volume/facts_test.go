@@ -10,6 +10,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 func TestVocabularies(t *testing.T) {
@@ -44,7 +45,7 @@ func TestVocabularies(t *testing.T) {
 			t.Errorf("convention %d rests on %q", i, fact)
 		}
 	}
-	if _, err := volume.Convention(0).Indirect(); !errors.Is(err, units.ErrMissing) {
+	if _, err := volume.Convention(0).Indirect(); !errors.Is(err, field.ErrMissing) {
 		t.Errorf("an indirect set of no convention: %v", err)
 	}
 }

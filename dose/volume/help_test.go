@@ -11,6 +11,7 @@ import (
 	"example.org/posology/dose/volume"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 	"github.com/google/go-cmp/cmp"
 )
 
@@ -147,7 +148,7 @@ var plain = cmp.AllowUnexported(volume.Load{}, volume.Sets{}, units.Range[int]{}
 func paths(t testing.TB, err error) string {
 	t.Helper()
 	var list []string
-	var all units.FieldErrors
+	var all field.Errors
 	all.Add("", err)
 	for _, f := range all {
 		list = append(list, f.Path)

@@ -12,6 +12,7 @@ import (
 	"example.org/posology/dose/volume"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 )
@@ -154,7 +155,7 @@ func TestTotalsJSON(t *testing.T) {
 				rt.Fatal(err)
 			}
 			var back volume.Totals
-			if err := json.Unmarshal(text, &back); err != nil {
+			if err := field.Decode(text, &back, field.Strict); err != nil {
 				rt.Fatalf("%s: %v", text, err)
 			}
 			if diff := cmp.Diff(totals, back, plain); diff != "" {
@@ -162,7 +163,7 @@ func TestTotalsJSON(t *testing.T) {
 			}
 		}
 	})
-	if err := json.Unmarshal([]byte(`{"weak":1}`), new(volume.Totals)); !errors.Is(err, units.ErrUnknown) {
+	if err := field.Decode([]byte(`{"weak":1}`), new(volume.Totals), field.Strict); !errors.Is(err, field.ErrUnknown) {
 		t.Errorf("unknown field: %v", err)
 	}
 }

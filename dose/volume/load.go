@@ -10,6 +10,7 @@ import (
 
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // FactLoad is the published formula: repetitions times load, summed over sets.
@@ -23,14 +24,14 @@ type Load struct {
 }
 
 // Lifted returns reps times m. Either below nought is an
-// [units.ErrOutOfRange], too much an [units.ErrOverflow].
+// [field.ErrOutOfRange], too much an [field.ErrOverflow].
 func Lifted(m units.Mass, reps int) (Load, error) {
 	if m < 0 || reps < 0 {
-		return Load{}, units.Field("", fmt.Sprintf("%d × %s", reps, m), "0 or more of 0 kg or more", units.ErrOutOfRange)
+		return Load{}, field.Bad(fmt.Sprintf("%d × %s", reps, m), "0 or more of 0 kg or more", field.ErrOutOfRange)
 	}
 	hi, lo := bits.Mul64(uint64(m), uint64(reps))
 	if hi >= uint64(units.Kilogram)/2 { // the quotient would reach 2^63
-		return Load{}, units.Field("", fmt.Sprintf("%d × %s", reps, m), loadLimit, units.ErrOverflow)
+		return Load{}, field.Bad(fmt.Sprintf("%d × %s", reps, m), loadLimit, field.ErrOverflow)
 	}
 	kg, ng := bits.Div64(hi, lo, uint64(units.Kilogram))
 	return Load{int64(kg), int64(ng)}, nil
@@ -38,11 +39,11 @@ func Lifted(m units.Mass, reps int) (Load, error) {
 
 const loadLimit = "a load within 9.2 million million million kg"
 
-// Add returns l + m, or an [units.ErrOverflow].
+// Add returns l + m, or an [field.ErrOverflow].
 func (l Load) Add(m Load) (Load, error) {
 	sum := l.plus(m)
 	if sum.kg < 0 {
-		return Load{}, units.Field("", l.String()+" + "+m.String(), loadLimit, units.ErrOverflow)
+		return Load{}, field.Bad(l.String()+" + "+m.String(), loadLimit, field.ErrOverflow)
 	}
 	return sum, nil
 }
@@ -67,11 +68,11 @@ func (l Load) Kilograms() float64 { return float64(l.kg) + float64(l.ng)/float64
 
 // Per returns kilograms per repetition or per minute, for n of them: the mean
 // load, or the density of the session. An n that is not above nought and
-// finite is an [units.ErrOutOfRange].
+// finite is an [field.ErrOutOfRange].
 func (l Load) Per(n float64) (float64, error) {
 	per := l.Kilograms() / n
 	if !(n > 0) || math.IsInf(n, 0) || math.IsInf(per, 0) {
-		return 0, units.Field("", n, "repetitions or minutes, above 0", units.ErrOutOfRange)
+		return 0, field.Bad(n, "repetitions or minutes, above 0", field.ErrOutOfRange)
 	}
 	return per, nil
 }
@@ -88,19 +89,19 @@ func (l Load) String() string {
 func (l Load) MarshalText() ([]byte, error) { return []byte(l.String()), nil }
 
 // ParseLoad reads what [Load.String] prints: a decimal number of kilograms
-// with at most twelve decimals. Another form is an [units.ErrSyntax], too much
-// an [units.ErrOverflow].
+// with at most twelve decimals. Another form is an [field.ErrSyntax], too much
+// an [field.ErrOverflow].
 func ParseLoad(s string) (Load, error) {
 	number, isKg := strings.CutSuffix(s, " kg")
 	whole, frac, _ := strings.Cut(number, ".")
 	digits := whole + frac
 	if !isKg || whole == "" || len(frac) > 12 || len(digits) > 60 || strings.HasSuffix(number, ".") || strings.Trim(digits, "0123456789") != "" {
-		return Load{}, units.Field("", fmt.Sprintf("%.80q", s), `kilograms such as "1560.5 kg"`, units.ErrSyntax)
+		return Load{}, field.Bad(fmt.Sprintf("%.80q", s), `kilograms such as "1560.5 kg"`, field.ErrSyntax)
 	}
 	ng, _ := new(big.Int).SetString(digits+strings.Repeat("0", 12-len(frac)), 10)
 	kg, rest := ng.QuoRem(ng, big.NewInt(int64(units.Kilogram)), new(big.Int))
 	if !kg.IsInt64() {
-		return Load{}, units.Field("", fmt.Sprintf("%.80q", s), loadLimit, units.ErrOverflow)
+		return Load{}, field.Bad(fmt.Sprintf("%.80q", s), loadLimit, field.ErrOverflow)
 	}
 	return Load{kg.Int64(), rest.Int64()}, nil
 }
@@ -120,17 +121,17 @@ const maxShare = 2
 
 // Relative returns the relative volume sets × reps × share, in repetitions of
 // one-repetition maxima (Kraft 2014). Noughts and numbers below, and a share
-// above 2, are an [units.ErrOutOfRange].
+// above 2, are an [field.ErrOutOfRange].
 func Relative(sets, reps int, share units.Fraction) (float64, error) {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if sets < 1 {
-		bad.Add("/sets", units.Field("", sets, "1 or more", units.ErrOutOfRange))
+		bad.Add("/sets", field.Bad(sets, "1 or more", field.ErrOutOfRange))
 	}
 	if reps < 1 {
-		bad.Add("/reps", units.Field("", reps, "1 or more", units.ErrOutOfRange))
+		bad.Add("/reps", field.Bad(reps, "1 or more", field.ErrOutOfRange))
 	}
 	if !(share > 0 && share <= maxShare) {
-		bad.Add("/share", units.Field("", float64(share), "above 0, up to 2", units.ErrOutOfRange))
+		bad.Add("/share", field.Bad(float64(share), "above 0, up to 2", field.ErrOutOfRange))
 	}
 	if len(bad) > 0 {
 		return 0, bad

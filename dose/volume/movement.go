@@ -2,7 +2,7 @@ package volume
 
 import (
 	"example.org/posology/dose/exercise"
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // Movement is one of two pairs of opposed movements that a week is looked
@@ -18,7 +18,7 @@ const (
 	Hinge                           // hinges and bridges
 )
 
-var movements = units.NewVocabulary[Movement]("movement", "", "push", "pull", "squat", "hinge")
+var movements = field.NewVocabulary[Movement]("movement", "", "push", "pull", "squat", "hinge")
 
 // String returns "push", "pull", "squat" or "hinge".
 func (m Movement) String() string { return movements.Text(m) }

@@ -1,7 +1,6 @@
 package volume_test
 
 import (
-	"encoding/json"
 	"errors"
 	"math"
 	"slices"
@@ -13,6 +12,7 @@ import (
 	"example.org/posology/dose/volume"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // inputs are the "name=value" pairs of a row.
@@ -105,7 +105,7 @@ func volumeLoad(t *testing.T, in inputs) (float64, error) {
 			Reps int     `json:"reps"`
 			Kg   float64 `json:"load_kg"`
 		}
-		if err := json.Unmarshal([]byte(in["sets"]), &sets); err != nil {
+		if err := field.Decode([]byte(in["sets"]), &sets, field.Strict); err != nil {
 			return 0, err
 		}
 		for _, s := range sets {
@@ -147,7 +147,7 @@ func daily(t *testing.T, in inputs) []float64 {
 	t.Helper()
 	list, _, _ := strings.Cut(in["daily"], " for")
 	var loads []float64
-	if err := json.Unmarshal([]byte(strings.ReplaceAll(list, "L", "123")), &loads); err != nil {
+	if err := field.Decode([]byte(strings.ReplaceAll(list, "L", "123")), &loads, field.Strict); err != nil {
 		t.Error(err)
 	}
 	return loads
@@ -220,7 +220,7 @@ func directSets(t *testing.T, in inputs) (float64, error) {
 		Exercise string `json:"exercise"`
 		Sets     int    `json:"sets"`
 	}
-	if err := json.Unmarshal([]byte(in["per_session"]), &list); err != nil {
+	if err := field.Decode([]byte(in["per_session"]), &list, field.Strict); err != nil {
 		return 0, err
 	}
 	sum := 0.0

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // Kind says what a tally holds: sets that were done, or sets that were asked for.
@@ -16,7 +17,7 @@ const (
 	Prescribed
 )
 
-var kinds = units.NewVocabulary[Kind]("kind", "", "performed", "prescribed")
+var kinds = field.NewVocabulary[Kind]("kind", "", "performed", "prescribed")
 
 // String returns "performed" or "prescribed", and "" for not given.
 func (k Kind) String() string { return kinds.Text(k) }
@@ -40,12 +41,12 @@ type Rule struct {
 // Validate asks for a source wherever a reserve is asked for, and the other
 // way round.
 func (r Rule) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if !r.Reserve.IsZero() && r.Source == "" {
-		bad.Add("/source", units.Field("", nil, "the source that defines which sets count", units.ErrMissing))
+		bad.Add("/source", field.Bad(nil, "the source that defines which sets count", field.ErrMissing))
 	}
 	if r.Reserve.IsZero() && r.Source != "" {
-		bad.Add("/reserve", units.Field("", nil, "the reserve of a set that counts", units.ErrMissing))
+		bad.Add("/reserve", field.Bad(nil, "the reserve of a set that counts", field.ErrMissing))
 	}
 	return bad.Err()
 }

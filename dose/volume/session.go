@@ -8,6 +8,7 @@ import (
 
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Facts behind session load, monotony and strain.
@@ -23,18 +24,18 @@ const maxSession = 24 * 60
 // SessionLoad returns the load of a session, its rating times its minutes, in
 // arbitrary units (Foster 2001). The rating is that of the whole session on
 // the 0 to 10 scale [units.ScaleCR10], given about half an hour after it; on
-// another scale it is an [units.ErrConflict], not given an [units.ErrMissing].
-// Minutes beyond 0 to 1440 are an [units.ErrOutOfRange].
+// another scale it is an [field.ErrConflict], not given an [field.ErrMissing].
+// Minutes beyond 0 to 1440 are an [field.ErrOutOfRange].
 func SessionLoad(rating units.Effort, minutes float64) (float64, error) {
-	var bad units.FieldErrors
+	var bad field.Errors
 	const scale = "a rating on the scale cr10"
 	if rating.IsZero() {
-		bad.Add("/rating", units.Field("", nil, scale, units.ErrMissing))
+		bad.Add("/rating", field.Bad(nil, scale, field.ErrMissing))
 	} else if rating.Scale() != units.ScaleCR10 {
-		bad.Add("/rating", units.Field("", rating, scale, units.ErrConflict))
+		bad.Add("/rating", field.Bad(rating, scale, field.ErrConflict))
 	}
 	if !(minutes >= 0 && minutes <= maxSession) {
-		bad.Add("/minutes", units.Field("", minutes, "0 to 1440 minutes", units.ErrOutOfRange))
+		bad.Add("/minutes", field.Bad(minutes, "0 to 1440 minutes", field.ErrOutOfRange))
 	}
 	if len(bad) > 0 {
 		return 0, bad
@@ -54,7 +55,7 @@ const (
 	Population                        // divides by n
 )
 
-var deviations = units.NewVocabulary[Deviation]("deviation", "", "sample", "population")
+var deviations = field.NewVocabulary[Deviation]("deviation", "", "sample", "population")
 
 // String returns "sample" or "population", and "" for not given.
 func (d Deviation) String() string { return deviations.Text(d) }
@@ -87,8 +88,8 @@ const maxDaily = 1e12
 
 // SpreadOf returns monotony and strain of daily loads, rest days as noughts
 // among them (Foster 1998); a week has seven. No days are an
-// [units.ErrMissing]; loads below nought or above 10^12 an
-// [units.ErrOutOfRange]. One day, or days that all have the same load, have no
+// [field.ErrMissing]; loads below nought or above 10^12 an
+// [field.ErrOutOfRange]. One day, or days that all have the same load, have no
 // monotony: that is an [ErrUndefined].
 func SpreadOf(daily []float64, d Deviation) (Spread, error) {
 	if err := checkDaily(daily, d); err != nil {
@@ -117,18 +118,18 @@ func SpreadOf(daily []float64, d Deviation) (Spread, error) {
 }
 
 func checkDaily(daily []float64, d Deviation) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("", deviations.Check("/deviation", d))
 	if len(daily) == 0 {
-		bad.Add("/daily", units.Field("", nil, "the load of each day, 0 for rest", units.ErrMissing))
+		bad.Add("/daily", field.Bad(nil, "the load of each day, 0 for rest", field.ErrMissing))
 	}
 	for i, x := range daily {
 		if !(x >= 0 && x <= maxDaily) {
-			bad.Add(fmt.Sprintf("/daily/%d", i), units.Field("", x, "0 to 10^12", units.ErrOutOfRange))
+			bad.Add(fmt.Sprintf("/daily/%d", i), field.Bad(x, "0 to 10^12", field.ErrOutOfRange))
 		}
 	}
 	if len(bad) == 0 && slices.Min(daily) == slices.Max(daily) {
-		bad.Add("/daily", units.Field("", fmt.Sprintf("%d equal", len(daily)), "two days or more, not all with the same load", ErrUndefined))
+		bad.Add("/daily", field.Bad(fmt.Sprintf("%d equal", len(daily)), "two days or more, not all with the same load", ErrUndefined))
 	}
 	return bad.Err()
 }
@@ -141,14 +142,14 @@ func equalSessions(daily []float64) bool {
 
 // Monotony returns mean ÷ SD of daily loads that were summed up elsewhere. A
 // deviation of nought is an [ErrUndefined]; numbers below nought, or not
-// finite, are an [units.ErrOutOfRange].
+// finite, are an [field.ErrOutOfRange].
 func Monotony(mean, sd float64) (float64, error) {
 	ratio := mean / sd
 	switch {
 	case !(mean >= 0 && mean <= math.MaxFloat64 && sd >= 0 && sd <= math.MaxFloat64):
-		return 0, units.Field("", fmt.Sprintf("%v ÷ %v", mean, sd), "a mean and a deviation of 0 or more", units.ErrOutOfRange)
+		return 0, field.Bad(fmt.Sprintf("%v ÷ %v", mean, sd), "a mean and a deviation of 0 or more", field.ErrOutOfRange)
 	case sd == 0 || math.IsInf(ratio, 0):
-		return 0, units.Field("", fmt.Sprintf("%v ÷ %v", mean, sd), "a deviation above 0", ErrUndefined)
+		return 0, field.Bad(fmt.Sprintf("%v ÷ %v", mean, sd), "a deviation above 0", ErrUndefined)
 	}
 	return ratio, nil
 }

@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose/setlog"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // A Tally adds up sets by week. It is fed by one goroutine at a time; tallies
@@ -77,12 +78,12 @@ type weekSums struct {
 
 // Add adds the set s. What a set adds is known before anything is changed, so
 // an error leaves t as it was: those of [setlog.Set.Validate]; an
-// [units.ErrMissing] for a day not given; an [units.ErrUnknown] for an exercise
-// not in the catalogue; an [units.ErrConflict] for a load above ten times the
-// one-repetition maximum; an [units.ErrOverflow] beyond 33 million sets a week.
+// [field.ErrMissing] for a day not given; an [field.ErrUnknown] for an exercise
+// not in the catalogue; an [field.ErrConflict] for a load above ten times the
+// one-repetition maximum; an [field.ErrOverflow] beyond 33 million sets a week.
 func (t *Tally) Add(s setlog.Set) error {
 	if t.counter == nil {
-		return units.Field("", nil, "a tally that a counter made", units.ErrMissing)
+		return field.Bad(nil, "a tally that a counter made", field.ErrMissing)
 	}
 	one, week, err := t.counter.weigh(s)
 	if err != nil {
@@ -102,7 +103,7 @@ func (t *Tally) Add(s setlog.Set) error {
 }
 
 func tooMany(w Week) error {
-	return units.Field("", w, "at most 33 million sets a week", units.ErrOverflow)
+	return field.Bad(w, "at most 33 million sets a week", field.ErrOverflow)
 }
 
 // A weighed set is what it adds.
@@ -142,10 +143,10 @@ func (c *Counter) check(s setlog.Set, e *counted) (Week, error) {
 	}
 	week, err := WeekOf(s.Day)
 	if err != nil {
-		return 0, units.At("/day", err)
+		return 0, field.At("/day", err)
 	}
 	if e == nil {
-		return 0, units.Field("/exercise", fmt.Sprintf("%.40q", s.Exercise), "the ID of an exercise in the catalogue", units.ErrUnknown)
+		return 0, field.New("/exercise", fmt.Sprintf("%.40q", s.Exercise), "the ID of an exercise in the catalogue", field.ErrUnknown)
 	}
 	return week, nil
 }
@@ -199,7 +200,7 @@ func (one *weighed) relate(oneRM, each units.Mass) error {
 		return nil
 	}
 	if each/10 > oneRM {
-		return units.Field("/load", each, "at most ten times the one-repetition maximum, "+oneRM.String(), units.ErrConflict)
+		return field.New("/load", each, "at most ten times the one-repetition maximum, "+oneRM.String(), field.ErrConflict)
 	}
 	hi, lo := bits.Mul64(uint64(each), millionth)
 	lo, carry := bits.Add64(lo, uint64(oneRM)/2, 0)
@@ -244,12 +245,12 @@ func (w *weekSums) lift(of *counted) *liftSums {
 }
 
 // Merge adds to t what u holds; u, another tally, stays as it is. The order and the grouping
-// of merges make no difference. It is an [units.ErrConflict] if u is not from
-// the same [Counter], and an [units.ErrOverflow] beyond 33 million sets a
+// of merges make no difference. It is an [field.ErrConflict] if u is not from
+// the same [Counter], and an [field.ErrOverflow] beyond 33 million sets a
 // week; then t stays as it was.
 func (t *Tally) Merge(u *Tally) error {
 	if u == nil || u.counter != t.counter {
-		return units.Field("", nil, "a tally of the same counter", units.ErrConflict)
+		return field.Bad(nil, "a tally of the same counter", field.ErrConflict)
 	}
 	for week := range u.Weeks() {
 		if mine := t.weeks[week]; mine != nil && mine.done+u.weeks[week].done > maxWeekSets {

@@ -11,6 +11,7 @@ import (
 	"example.org/posology/dose/volume"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 	"github.com/google/go-cmp/cmp"
 )
 
@@ -192,7 +193,7 @@ func TestMeans(t *testing.T) {
 		t.Errorf("two thirds to the nearest millionth: %v", float64(got))
 	}
 	over := set("press", body.OneEachHand, 400*units.Kilogram+2*10, 1)
-	if err := tally.Add(over); !errors.Is(err, units.ErrConflict) || paths(t, err) != "/load" {
+	if err := tally.Add(over); !errors.Is(err, field.ErrConflict) || paths(t, err) != "/load" {
 		t.Errorf("more than ten times the maximum: %v", err)
 	}
 }
@@ -204,10 +205,10 @@ func TestAddRefuses(t *testing.T) {
 		paths  string
 		want   error
 	}{
-		{"no day", func(s *setlog.Set) { s.Day = 0 }, "/day", units.ErrMissing},
-		{"past the last week", func(s *setlog.Set) { s.Day = 3652059 }, "/day", units.ErrOutOfRange},
-		{"unknown", func(s *setlog.Set) { s.Exercise = "mystery" }, "/exercise", units.ErrUnknown},
-		{"not valid", func(s *setlog.Set) { s.Reps, s.Side = 0, 0 }, "/side /reps", units.ErrOutOfRange},
+		{"no day", func(s *setlog.Set) { s.Day = 0 }, "/day", field.ErrMissing},
+		{"past the last week", func(s *setlog.Set) { s.Day = 3652059 }, "/day", field.ErrOutOfRange},
+		{"unknown", func(s *setlog.Set) { s.Exercise = "mystery" }, "/exercise", field.ErrUnknown},
+		{"not valid", func(s *setlog.Set) { s.Reps, s.Side = 0, 0 }, "/side /reps", field.ErrOutOfRange},
 	}
 	for _, tt := range tests {
 		tally := counter(t, volume.Options{}).NewTally()
@@ -220,7 +221,7 @@ func TestAddRefuses(t *testing.T) {
 			t.Errorf("%s: a refused set left %d weeks", tt.name, n)
 		}
 	}
-	if err := new(volume.Tally).Add(set("press", body.OneEachHand, 0, 1)); !errors.Is(err, units.ErrMissing) {
+	if err := new(volume.Tally).Add(set("press", body.OneEachHand, 0, 1)); !errors.Is(err, field.ErrMissing) {
 		t.Errorf("tally of no counter: %v", err)
 	}
 	if got := new(volume.Tally).Totals(5); got.Week != 5 || got.Done != 0 {
@@ -237,7 +238,7 @@ func TestOptions(t *testing.T) {
 	if got, want := paths(t, err), "/kind /rule/reserve /body_mass /one_rm/a /one_rm/a /one_rm/a /one_rm/b"; got != want {
 		t.Errorf("%s, want %s (%v)", got, want, err)
 	}
-	if err := (volume.Rule{Reserve: units.AtMost[units.RIR](3)}).Validate(); !errors.Is(err, units.ErrMissing) {
+	if err := (volume.Rule{Reserve: units.AtMost[units.RIR](3)}).Validate(); !errors.Is(err, field.ErrMissing) {
 		t.Errorf("a rule of no source: %v", err)
 	}
 	if err := (volume.Options{Kind: volume.Prescribed, BodyMass: 1000 * units.Kilogram}).Validate(); err != nil {
@@ -285,17 +286,17 @@ func TestISOWeeks(t *testing.T) {
 func TestMerge(t *testing.T) {
 	c := counter(t, volume.Options{})
 	mine := c.NewTally()
-	if err := mine.Merge(counter(t, volume.Options{}).NewTally()); !errors.Is(err, units.ErrConflict) {
+	if err := mine.Merge(counter(t, volume.Options{}).NewTally()); !errors.Is(err, field.ErrConflict) {
 		t.Errorf("another counter: %v", err)
 	}
-	if err := mine.Merge(nil); !errors.Is(err, units.ErrConflict) {
+	if err := mine.Merge(nil); !errors.Is(err, field.ErrConflict) {
 		t.Errorf("nil: %v", err)
 	}
 	add(t, mine, 1, set("press", body.OneEachHand, units.MaxMass-1, 1000))
 	for {
 		double := c.NewTally()
 		if err := errors.Join(double.Merge(mine), double.Merge(mine)); err != nil {
-			if !errors.Is(err, units.ErrOverflow) || week(t, mine).Done != 1<<25 {
+			if !errors.Is(err, field.ErrOverflow) || week(t, mine).Done != 1<<25 {
 				t.Errorf("%v at %d sets", err, week(t, mine).Done)
 			}
 			break
@@ -306,7 +307,7 @@ func TestMerge(t *testing.T) {
 	if kg, _ := ex(full, "press").Held.Parts(); kg <= 0 {
 		t.Errorf("a full week lifts %d kg", kg)
 	}
-	if err := mine.Add(set("press", body.OneEachHand, 0, 1)); !errors.Is(err, units.ErrOverflow) {
+	if err := mine.Add(set("press", body.OneEachHand, 0, 1)); !errors.Is(err, field.ErrOverflow) {
 		t.Errorf("one more than a full week: %v", err)
 	}
 	if diff := cmp.Diff(full, week(t, mine), plain); diff != "" {

@@ -116,12 +116,6 @@ type ExerciseWeek struct {
 	Unrated int                    `json:"unrated,omitzero"` // sets without a reserve
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (t *Totals) UnmarshalJSON(data []byte) error {
-	type plain Totals
-	return units.DecodeJSON(data, (*plain)(t))
-}
-
 // Weeks yields the weeks that have sets, in order.
 func (t *Tally) Weeks() iter.Seq[Week] { return slices.Values(slices.Sorted(maps.Keys(t.weeks))) }
 

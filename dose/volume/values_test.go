@@ -12,6 +12,7 @@ import (
 	"example.org/posology/dose/volume"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 	"pgregory.net/rapid"
 )
 
@@ -25,15 +26,15 @@ func TestSets(t *testing.T) {
 		{9, volume.Direct, "9 direct", nil},
 		{4.5, volume.Fractional, "4.5 fractional", nil},
 		{0, volume.Total, "0 total", nil},
-		{4.5, volume.Total, "", units.ErrOutOfRange},
-		{4.25, volume.Fractional, "", units.ErrOutOfRange},
-		{-1, volume.Direct, "", units.ErrOutOfRange},
-		{math.NaN(), volume.Direct, "", units.ErrOutOfRange},
-		{math.Inf(1), volume.Direct, "", units.ErrOutOfRange},
+		{4.5, volume.Total, "", field.ErrOutOfRange},
+		{4.25, volume.Fractional, "", field.ErrOutOfRange},
+		{-1, volume.Direct, "", field.ErrOutOfRange},
+		{math.NaN(), volume.Direct, "", field.ErrOutOfRange},
+		{math.Inf(1), volume.Direct, "", field.ErrOutOfRange},
 		{1 << 40, volume.Direct, "1099511627776 direct", nil},
-		{1<<40 + 1, volume.Direct, "", units.ErrOutOfRange},
-		{1, 0, "", units.ErrMissing},
-		{1, 9, "", units.ErrOutOfRange},
+		{1<<40 + 1, volume.Direct, "", field.ErrOutOfRange},
+		{1, 0, "", field.ErrMissing},
+		{1, 9, "", field.ErrOutOfRange},
 	}
 	for _, tt := range tests {
 		s, err := volume.NewSets(tt.n, tt.c)
@@ -69,7 +70,7 @@ func TestNeverAcross(t *testing.T) {
 			if (err == nil) != want || (against == nil) != want {
 				t.Errorf("%v and %v: %v, %v", a, b, err, against)
 			}
-			if a != 0 && b != 0 && a != b && !(errors.Is(err, units.ErrConflict) && errors.Is(against, units.ErrConflict)) {
+			if a != 0 && b != 0 && a != b && !(errors.Is(err, field.ErrConflict) && errors.Is(against, field.ErrConflict)) {
 				t.Errorf("%v and %v: %v, %v, want ErrConflict", a, b, err, against)
 			}
 		}
@@ -91,16 +92,16 @@ func TestSchemes(t *testing.T) {
 	}
 	for s := range volume.Schemes() {
 		nine, half := units.Must(volume.NewSets(9, volume.Total)), units.Must(volume.NewSets(9.5, volume.Fractional))
-		if _, err := s.Class(nine); !errors.Is(err, units.ErrMissing) || s.Assumed {
+		if _, err := s.Class(nine); !errors.Is(err, field.ErrMissing) || s.Assumed {
 			t.Errorf("%s in no convention: %v", s.ID, err)
 		}
-		if _, err := s.Assuming(volume.Direct).Class(nine); !errors.Is(err, units.ErrConflict) {
+		if _, err := s.Assuming(volume.Direct).Class(nine); !errors.Is(err, field.ErrConflict) {
 			t.Errorf("%s across conventions: %v", s.ID, err)
 		}
 		if a := s.Assuming(volume.Direct); !a.Assumed || a.Assuming(volume.Total).Convention != volume.Direct || s.Assuming(0).Assumed {
 			t.Errorf("%s: %+v", s.ID, a)
 		}
-		if _, err := s.Assuming(volume.Fractional).Class(half); s.ID == "schoenfeld2017" && !errors.Is(err, units.ErrOutOfRange) {
+		if _, err := s.Assuming(volume.Fractional).Class(half); s.ID == "schoenfeld2017" && !errors.Is(err, field.ErrOutOfRange) {
 			t.Errorf("%s at 9.5 sets: %v, want none of the classes", s.ID, err)
 		}
 		low, err := s.Assuming(volume.Fractional).Class(units.Must(volume.NewSets(4.5, volume.Fractional)))
@@ -109,7 +110,7 @@ func TestSchemes(t *testing.T) {
 		}
 		text, _ := json.Marshal(s)
 		var back volume.Scheme
-		if err := json.Unmarshal(text, &back); err != nil || back.ID != s.ID || !slices.Equal(back.Bands, s.Bands) || back.Per != volume.PerMuscle {
+		if err := field.Decode(text, &back, field.Strict); err != nil || back.ID != s.ID || !slices.Equal(back.Bands, s.Bands) || back.Per != volume.PerMuscle {
 			t.Errorf("%s: %s, %v", s.ID, text, err)
 		}
 		s.Bands[0].Name = "spoilt"
@@ -136,10 +137,10 @@ func TestLoad(t *testing.T) {
 		{units.MaxMass, 1000, "9223372036.854775807 kg", nil},
 		{units.MaxMass, math.MaxInt64 >> 24, "5070602400903694233.400202231809 kg", nil},
 		{units.MaxMass, 1e12, "9223372036854775807 kg", nil},
-		{units.MaxMass, 1e12 + 1, "", units.ErrOverflow},
-		{units.MaxMass, math.MaxInt64, "", units.ErrOverflow},
-		{-1, 1, "", units.ErrOutOfRange},
-		{1, -1, "", units.ErrOutOfRange},
+		{units.MaxMass, 1e12 + 1, "", field.ErrOverflow},
+		{units.MaxMass, math.MaxInt64, "", field.ErrOverflow},
+		{-1, 1, "", field.ErrOutOfRange},
+		{1, -1, "", field.ErrOutOfRange},
 	}
 	for _, tt := range tests {
 		reps := int(tt.reps)
@@ -156,18 +157,18 @@ func TestLoad(t *testing.T) {
 			t.Errorf("%q is taken for %v", bad, l)
 		}
 	}
-	if err := new(volume.Load).UnmarshalText([]byte("1 lb")); !errors.Is(err, units.ErrSyntax) {
+	if err := new(volume.Load).UnmarshalText([]byte("1 lb")); !errors.Is(err, field.ErrSyntax) {
 		t.Errorf("1 lb: %v", err)
 	}
 	most, err := volume.ParseLoad("9223372036854775807.999999999999 kg")
 	if err != nil {
 		t.Fatal(err)
 	}
-	if _, err := most.Add(units.Must(volume.Lifted(1, 1))); !errors.Is(err, units.ErrOverflow) {
+	if _, err := most.Add(units.Must(volume.Lifted(1, 1))); !errors.Is(err, field.ErrOverflow) {
 		t.Errorf("one nanogram above the most: %v", err)
 	}
 	for _, n := range []float64{0, -1, math.NaN(), math.Inf(1), 5e-324} {
-		if per, err := most.Per(n); !errors.Is(err, units.ErrOutOfRange) {
+		if per, err := most.Per(n); !errors.Is(err, field.ErrOutOfRange) {
 			t.Errorf("per %v: %v, %v", n, per, err)
 		}
 	}
@@ -248,13 +249,13 @@ func TestWeek(t *testing.T) {
 		}
 	}
 	var none volume.Week
-	if err := none.UnmarshalText(nil); err != nil || none.String() != "" || none.Monday() != 0 || !errors.Is(none.Check(), units.ErrMissing) {
+	if err := none.UnmarshalText(nil); err != nil || none.String() != "" || none.Monday() != 0 || !errors.Is(none.Check(), field.ErrMissing) {
 		t.Errorf("no week: %v, %q", err, none)
 	}
 	if err := none.UnmarshalText([]byte("x")); err == nil {
 		t.Error("x is taken for a week")
 	}
-	if _, err := volume.Week(-1).MarshalText(); !errors.Is(err, units.ErrOutOfRange) || volume.Week(-1).String() != "Week(-1)" {
+	if _, err := volume.Week(-1).MarshalText(); !errors.Is(err, field.ErrOutOfRange) || volume.Week(-1).String() != "Week(-1)" {
 		t.Errorf("week -1: %v", err)
 	}
 	var read volume.Week
@@ -305,9 +306,9 @@ func TestSpreadRefuses(t *testing.T) {
 		{"all equal", []float64{5, 5, 5}, volume.Population, "/daily", volume.ErrUndefined},
 		{"all rest", make([]float64, 7), volume.Sample, "/daily", volume.ErrUndefined},
 		{"one day", []float64{5}, volume.Sample, "/daily", volume.ErrUndefined},
-		{"no day", nil, volume.Sample, "/daily", units.ErrMissing},
-		{"no deviation", []float64{1, 2}, 0, "/deviation", units.ErrMissing},
-		{"numbers", []float64{-1, math.NaN(), math.Inf(1), 1e12}, 3, "/deviation /daily/0 /daily/1 /daily/2", units.ErrOutOfRange},
+		{"no day", nil, volume.Sample, "/daily", field.ErrMissing},
+		{"no deviation", []float64{1, 2}, 0, "/deviation", field.ErrMissing},
+		{"numbers", []float64{-1, math.NaN(), math.Inf(1), 1e12}, 3, "/deviation /daily/0 /daily/1 /daily/2", field.ErrOutOfRange},
 	}
 	for _, tt := range tests {
 		if got, err := volume.SpreadOf(tt.daily, tt.d); got != (volume.Spread{}) || !errors.Is(err, tt.want) || paths(t, err) != tt.paths {
@@ -320,7 +321,7 @@ func TestSpreadRefuses(t *testing.T) {
 		}
 	}
 	for _, bad := range [][2]float64{{-1, 1}, {1, -1}, {math.NaN(), 1}, {math.Inf(1), 1}, {1, math.Inf(1)}} {
-		if _, err := volume.Monotony(bad[0], bad[1]); !errors.Is(err, units.ErrOutOfRange) {
+		if _, err := volume.Monotony(bad[0], bad[1]); !errors.Is(err, field.ErrOutOfRange) {
 			t.Errorf("%v: %v", bad, err)
 		}
 	}

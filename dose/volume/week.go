@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // Week is a week by ISO 8601, Monday to Sunday, counted from the one that
@@ -22,7 +23,7 @@ const maxWeek Week = 3652059 / daysInWeek
 const weekForm = "a week such as 2026-W53, from 0001-W01 to 9999-W51"
 
 // WeekOf returns the week that d lies in. A day not given is an
-// [units.ErrMissing], one outside whole weeks an [units.ErrOutOfRange].
+// [field.ErrMissing], one outside whole weeks an [field.ErrOutOfRange].
 func WeekOf(d units.Day) (Week, error) {
 	if err := d.Check(); err != nil {
 		return 0, err
@@ -32,13 +33,13 @@ func WeekOf(d units.Day) (Week, error) {
 }
 
 // Check returns nil for a week that is given and ends within the calendar,
-// else an [units.ErrMissing] or [units.ErrOutOfRange].
+// else an [field.ErrMissing] or [field.ErrOutOfRange].
 func (w Week) Check() error {
 	switch {
 	case w == 0:
-		return units.Field("", nil, weekForm, units.ErrMissing)
+		return field.Bad(nil, weekForm, field.ErrMissing)
 	case w < 0 || w > maxWeek:
-		return units.Field("", int32(w), weekForm, units.ErrOutOfRange)
+		return field.Bad(int32(w), weekForm, field.ErrOutOfRange)
 	}
 	return nil
 }
@@ -75,7 +76,7 @@ func (w Week) String() string {
 }
 
 // MarshalText writes what [Week.String] prints; a week outside the calendar is
-// an [units.ErrOutOfRange].
+// an [field.ErrOutOfRange].
 func (w Week) MarshalText() ([]byte, error) {
 	if w != 0 {
 		if err := w.Check(); err != nil {
@@ -88,21 +89,21 @@ func (w Week) MarshalText() ([]byte, error) {
 var weekText = regexp.MustCompile(`^([0-9]{4})-W([0-9]{2})$`)
 
 // ParseWeek reads a week such as "2026-W53". Another form is an
-// [units.ErrSyntax], a week that does not exist an [units.ErrOutOfRange].
+// [field.ErrSyntax], a week that does not exist an [field.ErrOutOfRange].
 func ParseWeek(s string) (Week, error) {
 	part := weekText.FindStringSubmatch(s)
 	if part == nil {
-		return 0, units.Field("", fmt.Sprintf("%.40q", s), weekForm, units.ErrSyntax)
+		return 0, field.Bad(fmt.Sprintf("%.40q", s), weekForm, field.ErrSyntax)
 	}
 	year, _ := strconv.Atoi(part[1]) // digits only: no error
 	n, _ := strconv.Atoi(part[2])
 	fourth, err := units.NewDay(year, time.January, 4) // always in week 1
 	if err != nil {
-		return 0, units.Field("", s, weekForm, units.ErrOutOfRange)
+		return 0, field.Bad(s, weekForm, field.ErrOutOfRange)
 	}
 	w := Week((fourth-1)/daysInWeek+1) + Week(n) - 1
 	if n == 0 || w.Check() != nil || w.String() != s {
-		return 0, units.Field("", s, weekForm, units.ErrOutOfRange)
+		return 0, field.Bad(s, weekForm, field.ErrOutOfRange)
 	}
 	return w, nil
 }

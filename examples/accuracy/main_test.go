@@ -2,7 +2,6 @@ package main
 
 import (
 	"bytes"
-	"encoding/json"
 	"flag"
 	"math"
 	"os"
@@ -14,6 +13,7 @@ import (
 
 	"example.org/posology/dose/onerm"
 	"example.org/posology/examples/internal/edited"
+	"example.org/posology/units/field"
 )
 
 var update = flag.Bool("update", false, "rewrite the golden file, which is our own output and no published figure")
@@ -32,7 +32,7 @@ func result(t *testing.T, args ...string) report {
 		t.Fatal(errs)
 	}
 	var r report
-	if err := json.Unmarshal([]byte(out), &r); err != nil {
+	if err := field.Decode([]byte(out), &r, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	return r

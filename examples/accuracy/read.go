@@ -11,6 +11,7 @@ import (
 	"example.org/posology/dose/onerm"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // A set was done to failure with a load, by somebody whose 1RM was measured.
@@ -45,7 +46,7 @@ func columnReps(protocol, percent string) string { return protocol + "_reps" + p
 type record struct {
 	cells map[string]string
 	line  int
-	bad   units.FieldErrors
+	bad   field.Errors
 }
 
 // read returns the sets of a table with a row of names first; lines that begin
@@ -61,7 +62,7 @@ func read(from io.Reader) ([]set, error) {
 		return nil, err
 	}
 	var sets []set
-	var bad units.FieldErrors
+	var bad field.Errors
 	for {
 		cells, err := r.Read()
 		if err == io.EOF {
@@ -79,7 +80,7 @@ func read(from io.Reader) ([]set, error) {
 		bad.Add("", row.bad.Err())
 	}
 	if len(sets) == 0 && len(bad) == 0 {
-		bad.Add("", units.Field("", nil, "a row of data with a load and its repetitions", units.ErrMissing))
+		bad.Add("", field.Bad(nil, "a row of data with a load and its repetitions", field.ErrMissing))
 	}
 	return sets, bad.Err()
 }
@@ -92,10 +93,10 @@ func checkNames(names []string) error {
 			want = append(want, columnReps(protocol, percent))
 		}
 	}
-	var bad units.FieldErrors
+	var bad field.Errors
 	for _, name := range want {
 		if !slices.Contains(names, name) {
-			bad.Add("", units.Field("/"+name, nil, "a column of this name", units.ErrMissing))
+			bad.Add("", field.New("/"+name, nil, "a column of this name", field.ErrMissing))
 		}
 	}
 	return bad.Err()
@@ -131,7 +132,7 @@ func (row *record) number(column string, low, high float64) float64 {
 	x, err := strconv.ParseFloat(text, 64)
 	if err != nil || !(x >= low && x <= high) {
 		path := fmt.Sprintf("/line %d/%s", row.line, column)
-		row.bad.Add("", units.Field(path, text, fmt.Sprintf("a number from %v to %v", low, high), units.ErrOutOfRange))
+		row.bad.Add("", field.New(path, text, fmt.Sprintf("a number from %v to %v", low, high), field.ErrOutOfRange))
 		return low
 	}
 	return x

@@ -9,7 +9,7 @@ import (
 
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/visit"
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
@@ -63,7 +63,7 @@ func result(file string) (visit.Result, error) {
 		}
 	}
 	var c visit.Case
-	if err := units.DecodeJSON(data, &c); err != nil {
+	if err := field.Decode(data, &c, field.Strict); err != nil {
 		return visit.Result{}, err
 	}
 	return visit.Run(c)

@@ -2,7 +2,6 @@ package main
 
 import (
 	"bytes"
-	"encoding/json"
 	"flag"
 	"os"
 	"path/filepath"
@@ -15,6 +14,7 @@ import (
 	"example.org/posology/examples/internal/edited"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/visit"
+	"example.org/posology/units/field"
 )
 
 var update = flag.Bool("update", false, "rewrite the golden files, which are our own output and no published figures")
@@ -68,7 +68,7 @@ func TestJSONRoundTrip(t *testing.T) {
 		t.Fatal(errs)
 	}
 	var result visit.Result
-	if err := json.Unmarshal([]byte(first), &result); err != nil {
+	if err := field.Decode([]byte(first), &result, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	var second bytes.Buffer

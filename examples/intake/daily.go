@@ -4,7 +4,7 @@ import (
 	"errors"
 
 	"example.org/posology/screening"
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // daily are the questions of the day that a field of the check answers.
@@ -19,7 +19,7 @@ var daily = map[screening.Code]func(text string) *question{
 		return known("glucose", text, `with its unit, such as "98 mg/dL" or "5.4 mmol/L"`, func(p *person, answer string) error {
 			g, err := screening.ParseGlucose(answer)
 			p.check.Glucose = g
-			if errors.Is(err, units.ErrMissing) {
+			if errors.Is(err, field.ErrMissing) {
 				return errors.New("the unit matters: please write what the meter shows, mg/dL or mmol/L")
 			}
 			return err

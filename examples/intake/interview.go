@@ -10,6 +10,7 @@ import (
 
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // A question is asked once, in words, and reads its own answer.
@@ -99,9 +100,9 @@ func (q *question) explain(w io.Writer) {
 
 // sorry says what was wrong with an answer.
 func sorry(err error) string {
-	var field *units.FieldError
-	if errors.As(err, &field) {
-		return "Sorry, that does not fit. I can use: " + field.Allowed + "."
+	var which *field.Error
+	if errors.As(err, &which) {
+		return "Sorry, that does not fit. I can use: " + which.Allowed + "."
 	}
 	return "Sorry, " + err.Error() + "."
 }

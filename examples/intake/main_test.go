@@ -2,7 +2,6 @@ package main
 
 import (
 	"bytes"
-	"encoding/json"
 	"flag"
 	"io"
 	"os"
@@ -14,6 +13,7 @@ import (
 
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/screening"
+	"example.org/posology/units/field"
 )
 
 var update = flag.Bool("update", false, "rewrite the golden files, which are our own output and no published figures")
@@ -96,7 +96,7 @@ func TestAnswersFile(t *testing.T) {
 	}
 	got := converse(t, nil, "-answers", "answers.txt", "-json")
 	var answer told
-	if err := json.Unmarshal([]byte(got), &answer); err != nil {
+	if err := field.Decode([]byte(got), &answer, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	if o := answer.Outcome; o.Route != screening.AskFirst || o.Meanwhile != screening.WithinLimits || o.Today.IsZero() || !strings.HasPrefix(got, "{") {
@@ -109,7 +109,7 @@ func TestJSONOfAnInterview(t *testing.T) {
 	var out, errs bytes.Buffer
 	status := run([]string{"-json", "-day", "2026-11-25"}, strings.NewReader("71\n1\n"), &out, &errs)
 	var answer told
-	if err := json.Unmarshal(out.Bytes(), &answer); err != nil || status != 0 || !strings.Contains(errs.String(), "How old are you?") {
+	if err := field.Decode(out.Bytes(), &answer, field.Strict); err != nil || status != 0 || !strings.Contains(errs.String(), "How old are you?") {
 		t.Errorf("status %d, %v, %s", status, err, errs.String())
 	}
 	if o := answer.Outcome; answer.Note != "" || o.Meanwhile != screening.Nothing || len(o.Missing) == 0 {

@@ -18,6 +18,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // A virtual is a case of the simulation: what is true of a virtual person, which
@@ -67,7 +68,7 @@ func ahead(o order, w io.Writer) error {
 		return err
 	}
 	var v virtual
-	if err := units.DecodeJSON(data, &v); err != nil {
+	if err := field.Decode(data, &v, field.Strict); err != nil {
 		return err
 	}
 	paths, err := v.run()
@@ -84,10 +85,10 @@ func ahead(o order, w io.Writer) error {
 func (v virtual) run() ([]trained, error) {
 	outcome, err := screening.Assess(v.Profile)
 	if err != nil {
-		return nil, units.At("/profile", err)
+		return nil, field.At("/profile", err)
 	}
 	var paths []trained
-	var bad units.FieldErrors
+	var bad field.Errors
 	for i, e := range v.Exercises {
 		at := fmt.Sprintf("/exercises/%d", i)
 		ex, err := exercise.Standard().Lookup(string(e.Exercise))

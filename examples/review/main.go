@@ -9,7 +9,7 @@ import (
 
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/review"
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
@@ -64,7 +64,7 @@ func lookBack(o order, w io.Writer) error {
 		return err
 	}
 	var c review.Case
-	if err := units.DecodeJSON(data, &c); err != nil {
+	if err := field.Decode(data, &c, field.Strict); err != nil {
 		return err
 	}
 	result, err := review.Run(c)

@@ -2,7 +2,6 @@ package main
 
 import (
 	"bytes"
-	"encoding/json"
 	"strings"
 	"testing"
 
@@ -14,7 +13,7 @@ import (
 	"example.org/posology/examples/internal/review"
 	"example.org/posology/examples/internal/visit"
 	"example.org/posology/progression"
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 const refer = "../internal/demo/home-review-refer.json"
@@ -42,7 +41,7 @@ func flat(text string) string { return strings.Join(strings.Fields(text), " ") }
 func reviewed(t *testing.T, data []byte) review.Result {
 	t.Helper()
 	var c review.Case
-	if err := units.DecodeJSON(data, &c); err != nil {
+	if err := field.Decode(data, &c, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	r, err := review.Run(c)
@@ -174,7 +173,7 @@ func TestJSONRoundTrip(t *testing.T) {
 	for _, args := range [][]string{{"-json"}, {"-json", "-case", refer}} {
 		first := printed(t, args...)
 		var result review.Result
-		if err := json.Unmarshal([]byte(first), &result); err != nil {
+		if err := field.Decode([]byte(first), &result, field.Strict); err != nil {
 			t.Fatal(err)
 		}
 		var second bytes.Buffer
@@ -295,7 +294,7 @@ func TestSimulate(t *testing.T) {
 		}
 	}
 	var ahead weeks
-	if err := json.Unmarshal([]byte(printed(t, "-simulate", "-json")), &ahead); err != nil {
+	if err := field.Decode([]byte(printed(t, "-simulate", "-json")), &ahead, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	for _, p := range ahead.Exercises {

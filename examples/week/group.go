@@ -12,8 +12,8 @@ import (
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/plan"
-	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // group plans for a class.
@@ -23,7 +23,7 @@ func group(file string, asJSON bool, w io.Writer) error {
 		return err
 	}
 	var c plan.ClassCase
-	if err := units.DecodeJSON(data, &c); err != nil {
+	if err := field.Decode(data, &c, field.Strict); err != nil {
 		return err
 	}
 	result, err := plan.RunClass(c)

@@ -9,7 +9,7 @@ import (
 
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/plan"
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
@@ -47,7 +47,7 @@ func one(file string, asJSON bool, w io.Writer) error {
 		return err
 	}
 	var c plan.Case
-	if err := units.DecodeJSON(data, &c); err != nil {
+	if err := field.Decode(data, &c, field.Strict); err != nil {
 		return err
 	}
 	result, err := plan.Run(c)

@@ -2,7 +2,6 @@ package main
 
 import (
 	"bytes"
-	"encoding/json"
 	"flag"
 	"os"
 	"path/filepath"
@@ -15,7 +14,7 @@ import (
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/edited"
 	"example.org/posology/examples/internal/plan"
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 var update = flag.Bool("update", false, "rewrite the golden files, which are our own output and no published figures")
@@ -92,7 +91,7 @@ func TestSixColumns(t *testing.T) {
 			t.Fatal(err)
 		}
 		var c plan.Case
-		if err := json.Unmarshal(data, &c); err != nil {
+		if err := field.Decode(data, &c, field.Strict); err != nil {
 			t.Fatal(err)
 		}
 		r, err := plan.Run(c)
@@ -120,7 +119,7 @@ func TestJSONRoundTrip(t *testing.T) {
 		if tt.golden == "class" {
 			result = &plan.ClassResult{}
 		}
-		if err := json.Unmarshal([]byte(first), result); err != nil {
+		if err := field.Decode([]byte(first), result, field.Strict); err != nil {
 			t.Fatal(err)
 		}
 		var second bytes.Buffer
@@ -131,7 +130,7 @@ func TestJSONRoundTrip(t *testing.T) {
 			t.Errorf("%s: %s", tt.golden, diff)
 		}
 		var strict plan.Result
-		if err := units.DecodeJSON([]byte(first), &strict); (err == nil) == (tt.golden == "class") {
+		if err := field.Decode([]byte(first), &strict, field.Strict); (err == nil) == (tt.golden == "class") {
 			t.Errorf("%s: strictly decoded: %v", tt.golden, err)
 		}
 	}

@@ -4,6 +4,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // ends are the low and high end of a change as printed, in tenths of its unit.
@@ -40,12 +41,6 @@ type Change struct {
 	Reasons []evidence.Reason `json:"reasons,omitempty"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (c *Change) UnmarshalJSON(data []byte) error {
-	type plain Change
-	return units.DecodeJSON(data, (*plain)(c))
-}
-
 // FourthSet returns how the fourth set's load differs from the third's by the
 // repetitions done in the third, from the column of unit u. It is an
 // [ErrNoTable] for schemes without one, an [ErrNoColumn] for a unit that the
@@ -64,11 +59,11 @@ func (s Scheme) NextSession(u units.MassUnit, reps int) (Change, error) {
 }
 
 func (s Scheme) adjust(t *table, u units.MassUnit, reps, set int) (Change, error) {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/scheme", s.Check())
 	bad.Add("/unit", checkUnit(u))
 	if len(bad) == 0 && t == nil {
-		bad.Add("/scheme", units.Field("", s, "a scheme that changes the load by repetitions", ErrNoTable))
+		bad.Add("/scheme", field.Bad(s, "a scheme that changes the load by repetitions", ErrNoTable))
 	}
 	if err := bad.Err(); err != nil {
 		return Change{}, err
@@ -88,7 +83,7 @@ func (t *table) find(reps int) (band, error) {
 			return row, nil
 		}
 	}
-	return band{}, units.Field("", reps, units.AtLeast(t.rows[0].from).String()+" repetitions", ErrUndefined)
+	return band{}, field.Bad(reps, units.AtLeast(t.rows[0].from).String()+" repetitions", ErrUndefined)
 }
 
 func (t *table) has(u units.MassUnit) error {
@@ -97,7 +92,7 @@ func (t *table) has(u units.MassUnit) error {
 			return nil
 		}
 	}
-	return units.Field("", u, t.units[0].String()+" for "+t.name, ErrNoColumn)
+	return field.Bad(u, t.units[0].String()+" for "+t.name, ErrNoColumn)
 }
 
 func (t *table) change(row band, u units.MassUnit, set int) Change {
@@ -121,7 +116,7 @@ func (b band) reps() units.Range[int] {
 }
 
 // From returns m changed by the cautious pick, exactly, in m's unit. It is an
-// [units.ErrOutOfRange] if that leaves nothing, an [units.ErrOverflow] if it
+// [field.ErrOutOfRange] if that leaves nothing, an [field.ErrOverflow] if it
 // does not fit.
 func (c Change) From(m units.Marked) (units.Marked, error) {
 	mass, err := m.Mass.Add(c.Pick.Mass)
@@ -129,7 +124,7 @@ func (c Change) From(m units.Marked) (units.Marked, error) {
 		return units.Marked{}, err
 	}
 	if m.Mass <= 0 || mass <= 0 {
-		return units.Marked{}, units.Field("", m, "a mass above 0 kg that stays above it when changed by "+c.Pick.String(), units.ErrOutOfRange)
+		return units.Marked{}, field.Bad(m, "a mass above 0 kg that stays above it when changed by "+c.Pick.String(), field.ErrOutOfRange)
 	}
 	return units.Marked{Mass: mass, Unit: m.Unit}, nil
 }

@@ -13,6 +13,7 @@ import (
 	"example.org/posology/progression/protocol"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Each set takes the greatest weight not above its mass; 0.7 of 20 kg, which is
@@ -31,7 +32,7 @@ func TestKit(t *testing.T) {
 		t.Error(got)
 	}
 	_, err := protocol.DeLorme.Plan(marked("3 kg"), kit)
-	var bad units.FieldErrors
+	var bad field.Errors
 	if !errors.Is(err, equipment.ErrTooHeavy) || !errors.As(err, &bad) || len(bad) != 1 || bad[0].Path != "/sets/0" {
 		t.Errorf("too light for the kit: %v", err)
 	}
@@ -51,25 +52,25 @@ func TestRefused(t *testing.T) {
 		is    error
 		paths string
 	}{
-		"no scheme":      {second(protocol.SchemeUnknown.Plan(units.Marked{}, nil)), units.ErrMissing, "/scheme /base /base"},
-		"not a scheme":   {second(protocol.Scheme(99).Plan(marked("1 kg"), nil)), units.ErrOutOfRange, "/scheme"},
-		"grams":          {second(protocol.DeLorme.Plan(marked("500 g"), nil)), units.ErrOutOfRange, "/base"},
-		"nine pounds":    {second(protocol.OxfordTenSetPound.Plan(marked("9 lb"), nil)), units.ErrOutOfRange, "/base"},
+		"no scheme":      {second(protocol.SchemeUnknown.Plan(units.Marked{}, nil)), field.ErrMissing, "/scheme /base /base"},
+		"not a scheme":   {second(protocol.Scheme(99).Plan(marked("1 kg"), nil)), field.ErrOutOfRange, "/scheme"},
+		"grams":          {second(protocol.DeLorme.Plan(marked("500 g"), nil)), field.ErrOutOfRange, "/base"},
+		"nine pounds":    {second(protocol.OxfordTenSetPound.Plan(marked("9 lb"), nil)), field.ErrOutOfRange, "/base"},
 		"3 on the 10RM":  {second(protocol.APRE10.FourthSet(units.LB, 3)), protocol.ErrUndefined, "/reps"},
 		"0 on the 3RM":   {second(protocol.APRE3.FourthSet(units.LB, 0)), protocol.ErrUndefined, "/reps"},
 		"below nought":   {second(protocol.DAPRE.FourthSet(units.KG, -1)), protocol.ErrUndefined, "/reps"},
 		"next, on 10RM":  {second(protocol.APRE10.NextSession(units.LB, 3)), protocol.ErrUndefined, "/reps"},
 		"kilograms":      {second(protocol.APRE6.FourthSet(units.KG, 5)), protocol.ErrNoColumn, "/unit"},
 		"both":           {second(protocol.APRE10.FourthSet(units.KG, 3)), protocol.ErrUndefined, "/reps /unit"},
-		"ounces":         {second(protocol.DAPRE.FourthSet(units.OZ, 5)), units.ErrOutOfRange, "/unit"},
-		"no unit":        {second(protocol.DAPRE.NextSession(0, 5)), units.ErrMissing, "/unit"},
+		"ounces":         {second(protocol.DAPRE.FourthSet(units.OZ, 5)), field.ErrOutOfRange, "/unit"},
+		"no unit":        {second(protocol.DAPRE.NextSession(0, 5)), field.ErrMissing, "/unit"},
 		"no table":       {second(protocol.DeLorme.FourthSet(units.KG, 5)), protocol.ErrNoTable, "/scheme"},
-		"scheme unknown": {second(protocol.SchemeUnknown.NextSession(0, 5)), units.ErrMissing, "/scheme /unit"},
-		"nothing left":   {second(units.Must(protocol.DAPRE.FourthSet(units.KG, 0)).From(marked("5 kg"))), units.ErrOutOfRange, ""},
-		"from nothing":   {second(units.Must(protocol.DAPRE.FourthSet(units.KG, 9)).Fourth(marked("0 kg"), nil)), units.ErrOutOfRange, ""},
-		"too much":       {second(units.Must(protocol.DAPRE.FourthSet(units.KG, 9)).From(units.Marked{Mass: units.MaxMass, Unit: units.KG})), units.ErrOverflow, ""},
+		"scheme unknown": {second(protocol.SchemeUnknown.NextSession(0, 5)), field.ErrMissing, "/scheme /unit"},
+		"nothing left":   {second(units.Must(protocol.DAPRE.FourthSet(units.KG, 0)).From(marked("5 kg"))), field.ErrOutOfRange, ""},
+		"from nothing":   {second(units.Must(protocol.DAPRE.FourthSet(units.KG, 9)).Fourth(marked("0 kg"), nil)), field.ErrOutOfRange, ""},
+		"too much":       {second(units.Must(protocol.DAPRE.FourthSet(units.KG, 9)).From(units.Marked{Mass: units.MaxMass, Unit: units.KG})), field.ErrOverflow, ""},
 	} {
-		var all units.FieldErrors
+		var all field.Errors
 		all.Add("", tt.err)
 		var paths []string
 		for _, f := range all {
@@ -194,13 +195,13 @@ func comesBack[T any](t *testing.T, v T) {
 	t.Helper()
 	first := units.Must(json.Marshal(v))
 	var back T
-	if err := json.Unmarshal(first, &back); err != nil {
+	if err := field.Decode(first, &back, field.Strict); err != nil {
 		t.Errorf("%T: %v", v, err)
 	}
 	if again := units.Must(json.Marshal(back)); string(again) != string(first) {
 		t.Errorf("%T: %s came back as %s", v, first, again)
 	}
-	if err := json.Unmarshal([]byte(`{"surprise":1}`), &back); !errors.Is(err, units.ErrUnknown) {
+	if err := field.Decode([]byte(`{"surprise":1}`), &back, field.Strict); !errors.Is(err, field.ErrUnknown) {
 		t.Errorf("%T: an unknown field gives %v", v, err)
 	}
 }

@@ -2,7 +2,6 @@ package protocol_test
 
 import (
 	"encoding/csv"
-	"encoding/json"
 	"fmt"
 	"os"
 	"strings"
@@ -13,6 +12,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 func marked(text string) units.Marked { return units.Must(units.ParseMarked(text)) }
@@ -61,7 +61,7 @@ func TestPublishedSchemes(t *testing.T) {
 
 func decode[T any](t *testing.T, r row, column string) (v T) {
 	t.Helper()
-	if err := json.Unmarshal([]byte(column), &v); err != nil {
+	if err := field.Decode([]byte(column), &v, field.Strict); err != nil {
 		t.Fatalf("%s: %v", r.id, err)
 	}
 	return v

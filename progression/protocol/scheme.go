@@ -4,7 +4,7 @@ import (
 	"errors"
 	"iter"
 
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // What a scheme does not define.
@@ -35,7 +35,7 @@ const (
 	APRE3                             // its later form on the 3RM
 )
 
-var schemes = units.NewVocabulary[Scheme]("scheme", "", "delorme", "oxford-three-set", "oxford-ten-set-pound", "oxford-ten-set-tenth",
+var schemes = field.NewVocabulary[Scheme]("scheme", "", "delorme", "oxford-three-set", "oxford-ten-set-pound", "oxford-ten-set-tenth",
 	"macqueen-hypertrophy", "macqueen-power", "dapre", "apre-10", "apre-6", "apre-3")
 
 // Schemes yields every scheme.

@@ -6,6 +6,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // A Set is one set of a scheme. Either Reps or AsMany says how long it goes.
@@ -22,12 +23,6 @@ type Set struct {
 	Load *equipment.Load `json:"load,omitempty"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (s *Set) UnmarshalJSON(data []byte) error {
-	type plain Set
-	return units.DecodeJSON(data, (*plain)(s))
-}
-
 // A Session is a scheme's sets in their order.
 type Session struct {
 	Scheme Scheme       `json:"scheme"`
@@ -36,12 +31,6 @@ type Session struct {
 	// Count is the number of sets where a range was printed; Sets has the fewest.
 	Count   units.Range[int]  `json:"count,omitzero"`
 	Reasons []evidence.Reason `json:"reasons,omitempty"`
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (s *Session) UnmarshalJSON(data []byte) error {
-	type plain Session
-	return units.DecodeJSON(data, (*plain)(s))
 }
 
 // Plan lays out the scheme's session for a base, which is the repetition
@@ -55,7 +44,7 @@ func (s *Session) UnmarshalJSON(data []byte) error {
 // that even the lightest weight is too heavy for.
 func (s Scheme) Plan(base units.Marked, kit *equipment.Table) (Session, error) {
 	l := s.layout()
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/scheme", s.Check())
 	bad.Add("/base", checkBase(base, l))
 	if err := bad.Err(); err != nil {
@@ -88,9 +77,9 @@ func checkBase(base units.Marked, l layout) error {
 	if l.step > 0 {
 		least, _ = l.step.Times(len(l.sets) - 1) // a few pounds
 	}
-	var bad units.FieldErrors
+	var bad field.Errors
 	if base.Mass <= least {
-		bad.Add("", units.Field("", base, "above "+units.Marked{Mass: least, Unit: base.Unit}.String(), units.ErrOutOfRange))
+		bad.Add("", field.Bad(base, "above "+units.Marked{Mass: least, Unit: base.Unit}.String(), field.ErrOutOfRange))
 	}
 	bad.Add("", checkUnit(base.Unit))
 	return bad.Err()
@@ -101,9 +90,9 @@ func checkUnit(u units.MassUnit) error {
 	case units.KG, units.LB:
 		return nil
 	case units.MassUnitUnknown:
-		return units.Field("", nil, "kg or lb", units.ErrMissing)
+		return field.Bad(nil, "kg or lb", field.ErrMissing)
 	}
-	return units.Field("", u, "kg or lb", units.ErrOutOfRange)
+	return field.Bad(u, "kg or lb", field.ErrOutOfRange)
 }
 
 // weigh gives the set at index i its mass, as far as the base tells it.

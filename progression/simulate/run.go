@@ -10,6 +10,7 @@ import (
 	"example.org/posology/progression"
 	"example.org/posology/screening"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // A Setup is under what a trainee trains.
@@ -27,12 +28,6 @@ type Setup struct {
 	Familiarise int `json:"familiarise,omitzero"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (s *Setup) UnmarshalJSON(data []byte) error {
-	type plain Setup
-	return units.DecodeJSON(data, (*plain)(s))
-}
-
 const (
 	mostWeeks  = 520
 	daysInWeek = 7
@@ -43,24 +38,24 @@ const (
 // Validate returns every bad field of s at once; the errors of the request come
 // from its first dose.
 func (s Setup) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/policy", s.Policy.Validate())
 	bad.Add("/start", s.Start.Check())
 	if s.BodyMass < 0 {
-		bad.Add("/body_mass", units.Field("", s.BodyMass, "0 kg or more", units.ErrOutOfRange))
+		bad.Add("/body_mass", field.Bad(s.BodyMass, "0 kg or more", field.ErrOutOfRange))
 	}
 	if s.Weeks < 1 || s.Weeks > mostWeeks {
-		bad.Add("/weeks", units.Field("", s.Weeks, "1 to 520 weeks", units.ErrOutOfRange))
+		bad.Add("/weeks", field.Bad(s.Weeks, "1 to 520 weeks", field.ErrOutOfRange))
 	}
 	if s.Familiarise < 0 || s.Familiarise > mostWeeks {
-		bad.Add("/familiarise", units.Field("", s.Familiarise, "0 to 520 weeks", units.ErrOutOfRange))
+		bad.Add("/familiarise", field.Bad(s.Familiarise, "0 to 520 weeks", field.ErrOutOfRange))
 	}
 	rising := len(s.Days) > 0 && len(s.Days) <= daysInWeek
 	for i, d := range s.Days {
 		rising = rising && d >= 0 && d < daysInWeek && (i == 0 || d > s.Days[i-1])
 	}
 	if !rising {
-		bad.Add("/days", units.Field("", s.Days, "one day or more, 0 to 6, rising", units.ErrOutOfRange))
+		bad.Add("/days", field.Bad(s.Days, "one day or more, 0 to 6, rising", field.ErrOutOfRange))
 	}
 	return bad.Err()
 }
@@ -78,12 +73,6 @@ type Visit struct {
 	Done     progression.Visit    `json:"done,omitzero"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (v *Visit) UnmarshalJSON(data []byte) error {
-	type plain Visit
-	return units.DecodeJSON(data, (*plain)(v))
-}
-
 // Run lets the trainee train as decided, and returns every planned day. The run
 // ends early with a decision that prescribes nothing of the same exercise. src
 // is the one source of chance: the same source gives the same run.
@@ -91,11 +80,11 @@ func (v *Visit) UnmarshalJSON(data []byte) error {
 // The errors are those of Validate, of [dose.Prescribe] for the first dose and
 // of [progression.Next].
 func Run(t Trainee, s Setup, src rand.Source) ([]Visit, error) {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/trainee", t.Validate())
 	bad.Add("/setup", s.Validate())
 	if src == nil {
-		bad.Add("/src", units.Field("", nil, "a source of random numbers", units.ErrMissing))
+		bad.Add("/src", field.Bad(nil, "a source of random numbers", field.ErrMissing))
 	}
 	if err := bad.Err(); err != nil {
 		return nil, err
@@ -103,7 +92,7 @@ func Run(t Trainee, s Setup, src rand.Source) ([]Visit, error) {
 	s.Request.Day = s.Start
 	f, err := dose.NewFrame(s.Request)
 	if err != nil {
-		return nil, units.At("/setup/request", err)
+		return nil, field.At("/setup/request", err)
 	}
 	r := run{t: t, s: s, table: f.Table(), rng: rand.New(src)}
 	return r.weeks()
@@ -181,7 +170,7 @@ func (r *run) plan(week int, day units.Day, v *Visit) (*dose.Prescription, error
 	}
 	if len(r.log) == 0 {
 		p, err := dose.Prescribe(request)
-		return &p, units.At("/setup/request", err)
+		return &p, field.At("/setup/request", err)
 	}
 	d, err := progression.Next(progression.Course{
 		Request: request, Log: r.recent(day), Day: day, Absence: screening.No, BodyMass: r.s.BodyMass, Policy: r.s.Policy, Sessions: r.sessions,

@@ -13,6 +13,7 @@ import (
 	"example.org/posology/progression"
 	"example.org/posology/progression/simulate"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 func typical(kg float64) simulate.Trainee {
@@ -106,7 +107,7 @@ func TestRunRefuses(t *testing.T) {
 	s := beginner(t, "biceps-curl", dumbbells(2))
 	s.Policy.MostReps, s.Start, s.BodyMass, s.Weeks, s.Familiarise, s.Days = -1, 0, -1, 0, -1, []int{3, 2}
 	_, err := simulate.Run(tr, s, nil)
-	var all units.FieldErrors
+	var all field.Errors
 	if !errors.As(err, &all) {
 		t.Fatalf("%v", err)
 	}
@@ -139,10 +140,10 @@ func TestJSON(t *testing.T) {
 	s := beginner(t, "biceps-curl", dumbbells(2, 4))
 	var tr2 simulate.Trainee
 	var s2 simulate.Setup
-	if err := json.Unmarshal(units.Must(json.Marshal(tr)), &tr2); err != nil {
+	if err := field.Decode(units.Must(json.Marshal(tr)), &tr2, field.Strict); err != nil {
 		t.Fatal(err)
 	}
-	if err := json.Unmarshal(units.Must(json.Marshal(s)), &s2); err != nil {
+	if err := field.Decode(units.Must(json.Marshal(s)), &s2, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	tr2.Curve = onerm.Epley // a relation is no data
@@ -152,7 +153,7 @@ func TestJSON(t *testing.T) {
 		t.Error(diff)
 	}
 	var back []simulate.Visit
-	if err := json.Unmarshal(text, &back); err != nil {
+	if err := field.Decode(text, &back, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	if diff := cmp.Diff(string(text), string(units.Must(json.Marshal(back)))); diff != "" {
@@ -160,7 +161,7 @@ func TestJSON(t *testing.T) {
 	}
 	var m simulate.Misjudged
 	for _, bad := range []string{`{"what":1}`, `{"weeks":1,"weeks":2,"mean":1,"mean":2,"one_rm":"1 kg","one_rm":"1 kg","week":1,"week":2}`} {
-		if json.Unmarshal([]byte(bad), &tr2) == nil || json.Unmarshal([]byte(bad), &s2) == nil || json.Unmarshal([]byte(bad), &m) == nil || json.Unmarshal([]byte(bad), &back[0]) == nil {
+		if field.Decode([]byte(bad), &tr2, field.Strict) == nil || field.Decode([]byte(bad), &s2, field.Strict) == nil || field.Decode([]byte(bad), &m, field.Strict) == nil || field.Decode([]byte(bad), &back[0], field.Strict) == nil {
 			t.Errorf("%s was read", bad)
 		}
 	}

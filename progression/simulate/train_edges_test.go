@@ -14,6 +14,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // exact is a trainee without noise, growth or error.
@@ -273,7 +274,7 @@ func TestNumbersOfATrainee(t *testing.T) {
 		}
 	}
 	tr.DaySD, tr.Reserve = 0.201, simulate.Misjudged{Mean: 5.01, SD: 5.01}
-	var all units.FieldErrors
+	var all field.Errors
 	if err := tr.Validate(); !errors.As(err, &all) || len(all) != 3 {
 		t.Errorf("beyond the bounds: %v", err)
 	}

@@ -6,6 +6,7 @@ import (
 	"example.org/posology/dose/onerm"
 	"example.org/posology/progression"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // A Trainee is what is true of a virtual person at one exercise.
@@ -25,23 +26,11 @@ type Trainee struct {
 	FormLost units.Fraction `json:"form_lost,omitzero"` // chance that it gives way
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (t *Trainee) UnmarshalJSON(data []byte) error {
-	type plain Trainee
-	return units.DecodeJSON(data, (*plain)(t))
-}
-
 // Misjudged is the error of telling one's reserve, told less true, in
 // repetitions: its mean, from -5 to 5, and its SD, from 0 to 5.
 type Misjudged struct {
 	Mean float64 `json:"mean"`
 	SD   float64 `json:"sd"`
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (m *Misjudged) UnmarshalJSON(data []byte) error {
-	type plain Misjudged
-	return units.DecodeJSON(data, (*plain)(m))
 }
 
 // Bounds against slips; they say nothing about people.
@@ -69,9 +58,9 @@ const (
 
 // Validate returns every bad field of t at once.
 func (t Trainee) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if t.OneRM <= 0 {
-		bad.Add("/one_rm", units.Field("", t.OneRM, "a mass above 0 kg", units.ErrOutOfRange))
+		bad.Add("/one_rm", field.Bad(t.OneRM, "a mass above 0 kg", field.ErrOutOfRange))
 	}
 	if t.Gain != (progression.LogGain{}) {
 		_, _, err := t.Gain.At(1)
@@ -89,9 +78,9 @@ func (t Trainee) Validate() error {
 	return bad.Err()
 }
 
-func within(bad *units.FieldErrors, path string, v, least, most float64, allowed string) {
+func within(bad *field.Errors, path string, v, least, most float64, allowed string) {
 	if !(v >= least && v <= most) {
-		bad.Add(path, units.Field("", v, allowed, units.ErrOutOfRange))
+		bad.Add(path, field.Bad(v, allowed, field.ErrOutOfRange))
 	}
 }
 

@@ -7,7 +7,7 @@ import (
 	"strconv"
 	"strings"
 
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // Unit is the unit of an amount.
@@ -29,7 +29,7 @@ const (
 	Percent                             // per cent of people
 )
 
-var unitTexts = units.NewVocabulary[Unit]("unit", "", "reps", "s", "min", "m/s", "cm/s", "kg", "kg/m2", "cm", "points", "level", "%")
+var unitTexts = field.NewVocabulary[Unit]("unit", "", "reps", "s", "min", "m/s", "cm/s", "kg", "kg/m2", "cm", "points", "level", "%")
 
 // String returns the unit's symbol, such as "m/s".
 func (u Unit) String() string { return unitTexts.Text(u) }
@@ -55,14 +55,14 @@ const (
 )
 
 // NewAmount returns v of unit u, to the nearest millionth. What is no number,
-// or lies beyond 999 999 999 either way, is an [units.ErrOutOfRange]; a unit not
-// given is an [units.ErrMissing].
+// or lies beyond 999 999 999 either way, is an [field.ErrOutOfRange]; a unit not
+// given is an [field.ErrMissing].
 func NewAmount(v float64, u Unit) (Amount, error) {
 	if err := unitTexts.Check("", u); err != nil {
 		return Amount{}, err
 	}
 	if !(math.Abs(v) <= maxAmount) {
-		return Amount{}, units.Field("", v, fmt.Sprintf("-%.0f to %.0f", maxAmount, maxAmount), units.ErrOutOfRange)
+		return Amount{}, field.Bad(v, fmt.Sprintf("-%.0f to %.0f", maxAmount, maxAmount), field.ErrOutOfRange)
 	}
 	return Amount{int64(math.Round(v * perUnit)), u}, nil
 }
@@ -70,12 +70,12 @@ func NewAmount(v float64, u Unit) (Amount, error) {
 var amountText = regexp.MustCompile(`^(-?)([0-9]{1,9})(?:\.([0-9]{1,6}))? (\S+)$`)
 
 // ParseAmount reads a number, a space and a unit, such as "8.86 s"; at most six
-// decimals. Another form is an [units.ErrSyntax], another unit an
-// [units.ErrUnknown].
+// decimals. Another form is an [field.ErrSyntax], another unit an
+// [field.ErrUnknown].
 func ParseAmount(s string) (Amount, error) {
 	part := amountText.FindStringSubmatch(s)
 	if part == nil {
-		return Amount{}, units.Field("", fmt.Sprintf("%.40q", s), `a number, at most six decimals, a space and a unit, such as "8.86 s"`, units.ErrSyntax)
+		return Amount{}, field.Bad(fmt.Sprintf("%.40q", s), `a number, at most six decimals, a space and a unit, such as "8.86 s"`, field.ErrSyntax)
 	}
 	u, err := unitTexts.Parse(part[4])
 	if err != nil {

@@ -8,6 +8,7 @@ import (
 
 	"example.org/posology/screening/function"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 func TestAmountText(t *testing.T) {
@@ -30,8 +31,8 @@ func TestAmountText(t *testing.T) {
 		}
 	}
 	for text, category := range map[string]error{
-		"": units.ErrSyntax, "12": units.ErrSyntax, "12s": units.ErrSyntax, "1.2345678 s": units.ErrSyntax, "1e3 s": units.ErrSyntax,
-		"1,5 s": units.ErrSyntax, ".5 s": units.ErrSyntax, "5. s": units.ErrSyntax, "1234567890 s": units.ErrSyntax, "12 miles": units.ErrUnknown,
+		"": field.ErrSyntax, "12": field.ErrSyntax, "12s": field.ErrSyntax, "1.2345678 s": field.ErrSyntax, "1e3 s": field.ErrSyntax,
+		"1,5 s": field.ErrSyntax, ".5 s": field.ErrSyntax, "5. s": field.ErrSyntax, "1234567890 s": field.ErrSyntax, "12 miles": field.ErrUnknown,
 	} {
 		_, err := function.ParseAmount(text)
 		wants(t, err, "", category)
@@ -41,12 +42,12 @@ func TestAmountText(t *testing.T) {
 func TestNewAmount(t *testing.T) {
 	for _, v := range []float64{math.NaN(), math.Inf(1), math.Inf(-1), 1e9, -1e9} {
 		_, err := function.NewAmount(v, function.Seconds)
-		wants(t, err, "", units.ErrOutOfRange)
+		wants(t, err, "", field.ErrOutOfRange)
 	}
 	_, err := function.NewAmount(1, function.UnitUnknown)
-	wants(t, err, "", units.ErrMissing)
+	wants(t, err, "", field.ErrMissing)
 	_, err = function.NewAmount(1, 99)
-	wants(t, err, "", units.ErrOutOfRange)
+	wants(t, err, "", field.ErrOutOfRange)
 	if a, err := function.NewAmount(4.82, function.Seconds); err != nil || a != amt("4.82 s") {
 		t.Errorf("4.82 s: %v, %v", a, err)
 	}

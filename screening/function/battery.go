@@ -6,6 +6,7 @@ import (
 
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Band is a band of the total of the battery, rising.
@@ -20,7 +21,7 @@ const (
 	BandHigh                 // 10 to 12 points
 )
 
-var bandTexts = units.NewVocabulary[Band]("band", "", "very low", "low", "moderate", "high")
+var bandTexts = field.NewVocabulary[Band]("band", "", "very low", "low", "moderate", "high")
 
 // String returns the band's name, such as "moderate".
 func (b Band) String() string { return bandTexts.Text(b) }
@@ -41,7 +42,7 @@ type Stand struct {
 // check returns nil if it is told how s went, and for how long where it was held.
 func (s Stand) check() error {
 	r := Result{Test: FourStageBalance, How: s.How, Value: s.Time}
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/how", r.checkHow())
 	bad.Add("/time", r.checkValue())
 	return bad.Err()
@@ -61,34 +62,28 @@ type Battery struct {
 	Stands Result `json:"stands"` // five sit-to-stands
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (b *Battery) UnmarshalJSON(data []byte) error {
-	type plain Battery
-	return units.DecodeJSON(data, (*plain)(b))
-}
-
 // walkLimits names the limits of each course. They must never be swapped: see
 // the fact function.trap.course.
 var walkLimits = map[Test]Measure{Walk4m: BatteryWalk4m, Walk3m: BatteryWalk3m, Walk8ft: BatteryWalk8ft}
 
 // Validate returns every bad field of b at once. A walk given as a speed is an
-// [units.ErrConflict], since the limits are times; so is a part of another day.
+// [field.ErrConflict], since the limits are times; so is a part of another day.
 func (b Battery) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if b.Day != 0 {
 		bad.Add("/day", b.Day.Check())
 	}
 	b.checkStands(&bad)
 	b.checkPart(&bad, "/walk", b.Walk, Walk4m, Walk3m, Walk8ft)
 	if u := b.Walk.Value.unit; u == MetresPerSecond {
-		bad.Add("/walk/value", units.Field("", b.Walk.Value, "a time in s, as the limits are", units.ErrConflict))
+		bad.Add("/walk/value", field.Bad(b.Walk.Value, "a time in s, as the limits are", field.ErrConflict))
 	}
 	b.checkPart(&bad, "/stands", b.Stands, FiveSitToStands)
 	return bad.Err()
 }
 
 // checkStands asks for each stand unless the one before was not held.
-func (b Battery) checkStands(bad *units.FieldErrors) {
+func (b Battery) checkStands(bad *field.Errors) {
 	needed := true
 	for _, s := range b.balance() {
 		if s.stand == (Stand{}) && !needed {
@@ -100,13 +95,13 @@ func (b Battery) checkStands(bad *units.FieldErrors) {
 	}
 }
 
-func (b Battery) checkPart(bad *units.FieldErrors, path string, r Result, tests ...Test) {
+func (b Battery) checkPart(bad *field.Errors, path string, r Result, tests ...Test) {
 	bad.Add(path, r.Validate())
 	if r.Test.Check() == nil && !slices.Contains(tests, r.Test) {
-		bad.Add(path+"/test", units.Field("", r.Test, fmt.Sprint(tests), units.ErrConflict))
+		bad.Add(path+"/test", field.Bad(r.Test, fmt.Sprint(tests), field.ErrConflict))
 	}
 	if r.Day != 0 && r.Day != b.Day {
-		bad.Add(path+"/day", units.Field("", r.Day, "the day of the battery", units.ErrConflict))
+		bad.Add(path+"/day", field.Bad(r.Day, "the day of the battery", field.ErrConflict))
 	}
 }
 
@@ -136,12 +131,6 @@ type BatteryScore struct {
 	Band    Band              `json:"band,omitzero"`    // of the total
 	Course  Test              `json:"course"`           // of the walk
 	Reasons []evidence.Reason `json:"reasons"`
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (s *BatteryScore) UnmarshalJSON(data []byte) error {
-	type plain BatteryScore
-	return units.DecodeJSON(data, (*plain)(s))
 }
 
 // Score returns the points of each part and the total, or the errors of

@@ -10,6 +10,7 @@ import (
 	"example.org/posology/screening/function"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 func stand(seconds string) function.Stand {
@@ -232,18 +233,18 @@ func TestBatteryValidate(t *testing.T) {
 		path     string
 		category error
 	}{
-		{"nothing", func(b *function.Battery) { *b = function.Battery{} }, "/side_by_side/how", units.ErrMissing},
-		{"day", func(b *function.Battery) { b.Day = -1 }, "/day", units.ErrOutOfRange},
-		{"semi-tandem not told", func(b *function.Battery) { b.SemiTandem = function.Stand{} }, "/semi_tandem/how", units.ErrMissing},
-		{"tandem not told", func(b *function.Battery) { b.Tandem = function.Stand{} }, "/tandem/how", units.ErrMissing},
-		{"tandem without time", func(b *function.Battery) { b.Tandem.Time = function.Amount{} }, "/tandem/time", units.ErrMissing},
-		{"tandem of an hour", func(b *function.Battery) { b.Tandem.Time = amt("3600 s") }, "/tandem/time", units.ErrOutOfRange},
-		{"arms in a stand", func(b *function.Battery) { b.Tandem = function.Stand{How: function.UsedArms} }, "/tandem/how", units.ErrConflict},
-		{"walk as speed", func(b *function.Battery) { b.Walk.Value = amt("0.8 m/s") }, "/walk/value", units.ErrConflict},
-		{"walk is no walk", func(b *function.Battery) { b.Walk = done(function.TimedUpAndGo, "9 s") }, "/walk/test", units.ErrConflict},
-		{"stands of 30 s", func(b *function.Battery) { b.Stands = done(function.ChairStand30, "9 reps") }, "/stands/test", units.ErrConflict},
-		{"another day", func(b *function.Battery) { b.Stands.Day = 5 }, "/stands/day", units.ErrConflict},
-		{"walk not given", func(b *function.Battery) { b.Walk = function.Result{} }, "/walk/test", units.ErrMissing},
+		{"nothing", func(b *function.Battery) { *b = function.Battery{} }, "/side_by_side/how", field.ErrMissing},
+		{"day", func(b *function.Battery) { b.Day = -1 }, "/day", field.ErrOutOfRange},
+		{"semi-tandem not told", func(b *function.Battery) { b.SemiTandem = function.Stand{} }, "/semi_tandem/how", field.ErrMissing},
+		{"tandem not told", func(b *function.Battery) { b.Tandem = function.Stand{} }, "/tandem/how", field.ErrMissing},
+		{"tandem without time", func(b *function.Battery) { b.Tandem.Time = function.Amount{} }, "/tandem/time", field.ErrMissing},
+		{"tandem of an hour", func(b *function.Battery) { b.Tandem.Time = amt("3600 s") }, "/tandem/time", field.ErrOutOfRange},
+		{"arms in a stand", func(b *function.Battery) { b.Tandem = function.Stand{How: function.UsedArms} }, "/tandem/how", field.ErrConflict},
+		{"walk as speed", func(b *function.Battery) { b.Walk.Value = amt("0.8 m/s") }, "/walk/value", field.ErrConflict},
+		{"walk is no walk", func(b *function.Battery) { b.Walk = done(function.TimedUpAndGo, "9 s") }, "/walk/test", field.ErrConflict},
+		{"stands of 30 s", func(b *function.Battery) { b.Stands = done(function.ChairStand30, "9 reps") }, "/stands/test", field.ErrConflict},
+		{"another day", func(b *function.Battery) { b.Stands.Day = 5 }, "/stands/day", field.ErrConflict},
+		{"walk not given", func(b *function.Battery) { b.Walk = function.Result{} }, "/walk/test", field.ErrMissing},
 	} {
 		t.Run(test.name, func(t *testing.T) {
 			b := whole

@@ -3,9 +3,9 @@ package function
 import (
 	"fmt"
 
-	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Shown says whether a change is more than the noise of the test.
@@ -19,7 +19,7 @@ const (
 	WithinLearning              // a gain that the published practice effect covers
 )
 
-var showns = units.NewVocabulary[Shown]("answer", "", "real", "not shown", "within learning")
+var showns = field.NewVocabulary[Shown]("answer", "", "real", "not shown", "within learning")
 
 // String returns "real", "not shown" or "within learning".
 func (s Shown) String() string { return showns.Text(s) }
@@ -56,16 +56,10 @@ type Verdict struct {
 	Reasons    []evidence.Reason `json:"reasons"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (v *Verdict) UnmarshalJSON(data []byte) error {
-	type plain Verdict
-	return units.DecodeJSON(data, (*plain)(v))
-}
-
 // Change compares two results of one test by one person, whose age is that of
 // the second. Both need a day. Results of different tests, walks, sides, hands,
 // protocols or numbers of trials, and results out of order, are an
-// [units.ErrConflict]; what only one of the two states of hand, protocol and
+// [field.ErrConflict]; what only one of the two states of hand, protocol and
 // trials is let pass, and told in the reasons for the protocol.
 //
 // The change is real if it is above the largest detectable change published for
@@ -111,7 +105,7 @@ func direction(difference Amount, better Direction) Position {
 func (r Result) mayLearn() bool { return r.Try <= 1 }
 
 func checkChange(before, after Result, sex body.Sex, age body.Age) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/before", before.Validate())
 	bad.Add("/after", after.Validate())
 	checkPerson(&bad, sex, age)
@@ -138,7 +132,7 @@ func checkChange(before, after Result, sex body.Sex, age body.Age) error {
 		{"/after/day", before.Day != 0 && after.Day != 0 && after.Day < before.Day, after.Day, fmt.Sprintf("%s or later", before.Day)},
 	} {
 		if c.wrong {
-			bad.Add(c.path, units.Field("", c.got, fmt.Sprintf("as before: %v", c.wanted), units.ErrConflict))
+			bad.Add(c.path, field.Bad(c.got, fmt.Sprintf("as before: %v", c.wanted), field.ErrConflict))
 		}
 	}
 	return bad.Err()

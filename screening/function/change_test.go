@@ -9,6 +9,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // later is r eight weeks on, with another value.
@@ -149,18 +150,18 @@ func TestChangeRefuses(t *testing.T) {
 		path     string
 		category error
 	}{
-		{"test", done(function.TimedUpAndGo, "9 s"), func(r *function.Result) { r.Test = function.FiveSitToStands }, "/after/test", units.ErrConflict},
-		{"course", done(function.Walk4m, "4 s"), func(r *function.Result) { r.Test = function.Walk3m }, "/after/test", units.ErrConflict},
-		{"side", done(function.Grip, "30 kg"), func(r *function.Result) { r.Side = body.Left }, "/after/side", units.ErrConflict},
-		{"hand", with(done(function.Grip, "30 kg"), func(r *function.Result) { r.Hand = function.Dominant }), func(r *function.Result) { r.Hand = function.NonDominant }, "/after/hand", units.ErrConflict},
-		{"protocol", with(done(function.Grip, "30 kg"), func(r *function.Result) { r.Protocol = "hydraulic" }), func(r *function.Result) { r.Protocol = "spring" }, "/after/protocol", units.ErrConflict},
-		{"trials", with(done(function.Grip, "30 kg"), func(r *function.Result) { r.Trials = []function.Amount{r.Value} }), func(r *function.Result) { r.Trials = []function.Amount{r.Value, r.Value} }, "/after/trials", units.ErrConflict},
-		{"try", with(done(function.Grip, "30 kg"), func(r *function.Result) { r.Try = 2 }), func(r *function.Result) { r.Try = 2 }, "/after/try", units.ErrConflict},
-		{"order", done(function.Grip, "30 kg"), func(r *function.Result) { r.Day -= 57 }, "/after/day", units.ErrConflict},
-		{"no first day", with(done(function.Grip, "30 kg"), func(r *function.Result) { r.Day = 0 }), func(r *function.Result) { r.Day = 9 }, "/before/day", units.ErrMissing},
-		{"no second day", done(function.Grip, "30 kg"), func(r *function.Result) { r.Day = 0 }, "/after/day", units.ErrMissing},
-		{"bad second", done(function.Grip, "30 kg"), func(r *function.Result) { r.Value = amt("999 kg") }, "/after/value", units.ErrOutOfRange},
-		{"bad first", with(done(function.Grip, "30 kg"), func(r *function.Result) { r.How = 0 }), func(r *function.Result) { r.How = function.Done }, "/before/how", units.ErrMissing},
+		{"test", done(function.TimedUpAndGo, "9 s"), func(r *function.Result) { r.Test = function.FiveSitToStands }, "/after/test", field.ErrConflict},
+		{"course", done(function.Walk4m, "4 s"), func(r *function.Result) { r.Test = function.Walk3m }, "/after/test", field.ErrConflict},
+		{"side", done(function.Grip, "30 kg"), func(r *function.Result) { r.Side = body.Left }, "/after/side", field.ErrConflict},
+		{"hand", with(done(function.Grip, "30 kg"), func(r *function.Result) { r.Hand = function.Dominant }), func(r *function.Result) { r.Hand = function.NonDominant }, "/after/hand", field.ErrConflict},
+		{"protocol", with(done(function.Grip, "30 kg"), func(r *function.Result) { r.Protocol = "hydraulic" }), func(r *function.Result) { r.Protocol = "spring" }, "/after/protocol", field.ErrConflict},
+		{"trials", with(done(function.Grip, "30 kg"), func(r *function.Result) { r.Trials = []function.Amount{r.Value} }), func(r *function.Result) { r.Trials = []function.Amount{r.Value, r.Value} }, "/after/trials", field.ErrConflict},
+		{"try", with(done(function.Grip, "30 kg"), func(r *function.Result) { r.Try = 2 }), func(r *function.Result) { r.Try = 2 }, "/after/try", field.ErrConflict},
+		{"order", done(function.Grip, "30 kg"), func(r *function.Result) { r.Day -= 57 }, "/after/day", field.ErrConflict},
+		{"no first day", with(done(function.Grip, "30 kg"), func(r *function.Result) { r.Day = 0 }), func(r *function.Result) { r.Day = 9 }, "/before/day", field.ErrMissing},
+		{"no second day", done(function.Grip, "30 kg"), func(r *function.Result) { r.Day = 0 }, "/after/day", field.ErrMissing},
+		{"bad second", done(function.Grip, "30 kg"), func(r *function.Result) { r.Value = amt("999 kg") }, "/after/value", field.ErrOutOfRange},
+		{"bad first", with(done(function.Grip, "30 kg"), func(r *function.Result) { r.How = 0 }), func(r *function.Result) { r.How = function.Done }, "/before/how", field.ErrMissing},
 	} {
 		t.Run(test.name, func(t *testing.T) {
 			after := test.before
@@ -173,7 +174,7 @@ func TestChangeRefuses(t *testing.T) {
 		})
 	}
 	_, err := function.Change(function.Result{}, function.Result{}, 9, 0)
-	for path, category := range map[string]error{"/before/test": units.ErrMissing, "/after/test": units.ErrMissing, "/sex": units.ErrOutOfRange, "/age": units.ErrMissing} {
+	for path, category := range map[string]error{"/before/test": field.ErrMissing, "/after/test": field.ErrMissing, "/sex": field.ErrOutOfRange, "/age": field.ErrMissing} {
 		wants(t, err, path, category)
 	}
 }

@@ -4,9 +4,9 @@ import (
 	"slices"
 	"strings"
 
-	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Position is where a result stands to one norm.
@@ -24,7 +24,7 @@ const (
 	Better                          // than the figure
 )
 
-var positions = units.NewVocabulary[Position]("position", "", "no norm", "not scored", "flagged", "not flagged", "worse", "equal", "better")
+var positions = field.NewVocabulary[Position]("position", "", "no norm", "not scored", "flagged", "not flagged", "worse", "equal", "better")
 
 // String returns the position's name, such as "not flagged".
 func (p Position) String() string { return positions.Text(p) }
@@ -44,12 +44,6 @@ type Standing struct {
 	Reasons  []evidence.Reason `json:"reasons"`       // the answer, then cautions about it
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (s *Standing) UnmarshalJSON(data []byte) error {
-	type plain Standing
-	return units.DecodeJSON(data, (*plain)(s))
-}
-
 // Compare lets every figure and cut-off that is held here for the measure of r
 // answer, in the order of [Norms]; they are never merged. A body without a norm
 // for that sex, age or course answers [NoNorm] with the reason, and so does the
@@ -57,7 +51,7 @@ func (s *Standing) UnmarshalJSON(data []byte) error {
 // given, norms by sex answer NoNorm. The errors of [Result.Validate] come back
 // with those of sex and age.
 func Compare(r Result, sex body.Sex, age body.Age) ([]Standing, error) {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("", r.Validate())
 	checkPerson(&bad, sex, age)
 	if err := bad.Err(); err != nil {
@@ -77,7 +71,7 @@ func Compare(r Result, sex body.Sex, age body.Age) ([]Standing, error) {
 	return all, nil
 }
 
-func checkPerson(bad *units.FieldErrors, sex body.Sex, age body.Age) {
+func checkPerson(bad *field.Errors, sex body.Sex, age body.Age) {
 	if _, err := sex.MarshalText(); err != nil {
 		bad.Add("/sex", err)
 	}

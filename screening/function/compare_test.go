@@ -11,6 +11,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 func compare(t *testing.T, r function.Result, sex body.Sex, age body.Age) []function.Standing {
@@ -123,11 +124,11 @@ func TestNotScoredIsNotCompared(t *testing.T) {
 func TestCompareErrors(t *testing.T) {
 	r := done(function.Grip, "400 kg")
 	_, err := function.Compare(r, 9, 0)
-	wants(t, err, "/value", units.ErrOutOfRange)
-	wants(t, err, "/sex", units.ErrOutOfRange)
-	wants(t, err, "/age", units.ErrMissing)
+	wants(t, err, "/value", field.ErrOutOfRange)
+	wants(t, err, "/sex", field.ErrOutOfRange)
+	wants(t, err, "/age", field.ErrMissing)
 	_, err = function.Compare(r, body.Male, 121)
-	wants(t, err, "/age", units.ErrOutOfRange)
+	wants(t, err, "/age", field.ErrOutOfRange)
 }
 
 // A better result is never flagged where a worse one is not, nor worse than a

@@ -33,7 +33,7 @@
 // effect was published, a gain that it covers is within learning, and a gain
 // must stay above the detectable change once the effect is taken off. Results of
 // different tests, courses, sides or protocols are refused with
-// [units.ErrConflict].
+// [field.ErrConflict].
 //
 // # Representation and rounding
 //
@@ -43,7 +43,7 @@
 //
 // # Errors
 //
-// Bad input gives [units.FieldErrors], every bad field at once. Plausible ranges
+// Bad input gives [field.Errors], every bad field at once. Plausible ranges
 // catch slips of the keyboard; they are no judgement on anybody.
 //
 // # Sources

@@ -11,6 +11,7 @@ import (
 	"example.org/posology/screening/function"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // rows returns the rows of a table by the names of their columns.
@@ -53,14 +54,14 @@ func done(t function.Test, value string) function.Result {
 // wants reports a missing field error at path of the given category.
 func wants(t *testing.T, err error, path string, category error) {
 	t.Helper()
-	var all units.FieldErrors
-	var one *units.FieldError
+	var all field.Errors
+	var one *field.Error
 	switch {
 	case errors.As(err, &all):
 	case errors.As(err, &one):
-		all = units.FieldErrors{one}
+		all = field.Errors{one}
 	}
-	if !slices.ContainsFunc(all, func(f *units.FieldError) bool { return f.Path == path && errors.Is(f, category) }) {
+	if !slices.ContainsFunc(all, func(f *field.Error) bool { return f.Path == path && errors.Is(f, category) }) {
 		t.Errorf("got %v, want %s at %q", err, category, path)
 	}
 }

@@ -1,6 +1,6 @@
 package function
 
-import "example.org/posology/units"
+import "example.org/posology/units/field"
 
 // How is how a test went. All are results.
 type How uint8
@@ -15,7 +15,7 @@ const (
 	Stopped               // broken off, by the person or the tester
 )
 
-var hows = units.NewVocabulary[How]("how it went", "", "done", "unable", "used arms", "refused", "stopped")
+var hows = field.NewVocabulary[How]("how it went", "", "done", "unable", "used arms", "refused", "stopped")
 
 // String returns its name, such as "used arms".
 func (h How) String() string { return hows.Text(h) }
@@ -39,7 +39,7 @@ const (
 	NonDominant
 )
 
-var hands = units.NewVocabulary[Hand]("hand", "", "dominant", "non-dominant")
+var hands = field.NewVocabulary[Hand]("hand", "", "dominant", "non-dominant")
 
 // String returns "dominant" or "non-dominant", and "" for not given.
 func (h Hand) String() string { return hands.Text(h) }

@@ -9,6 +9,7 @@ import (
 	"example.org/posology/screening/function"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // back returns v after a trip through JSON.
@@ -19,7 +20,7 @@ func back[T any](t testing.TB, v T) T {
 		t.Fatal(err)
 	}
 	var got T
-	if err := json.Unmarshal(text, &got); err != nil {
+	if err := field.Decode(text, &got, field.Strict); err != nil {
 		t.Fatalf("%s: %v", text, err)
 	}
 	return got
@@ -68,13 +69,13 @@ func TestRoundTrips(t *testing.T) {
 
 func TestJSONIsStrict(t *testing.T) {
 	var r function.Result
-	err := json.Unmarshal([]byte(`{"test":"grip","how":"maybe","value":"31","side":"right","colour":1,"side":"left"}`), &r)
-	wants(t, err, "/how", units.ErrUnknown)
-	wants(t, err, "/value", units.ErrSyntax)
-	wants(t, err, "/colour", units.ErrUnknown)
-	wants(t, err, "/side", units.ErrDuplicate)
+	err := field.Decode([]byte(`{"test":"grip","how":"maybe","value":"31","side":"right","colour":1,"side":"left"}`), &r, field.Strict)
+	wants(t, err, "/how", field.ErrUnknown)
+	wants(t, err, "/value", field.ErrSyntax)
+	wants(t, err, "/colour", field.ErrUnknown)
+	wants(t, err, "/side", field.ErrDuplicate)
 	for _, v := range []any{new(function.Battery), new(function.BatteryScore), new(function.Norm), new(function.Score), new(function.Standing), new(function.Verdict)} {
-		wants(t, json.Unmarshal([]byte(`{"colour":1}`), v), "/colour", units.ErrUnknown)
+		wants(t, field.Decode([]byte(`{"colour":1}`), v, field.Strict), "/colour", field.ErrUnknown)
 	}
 }
 
@@ -92,7 +93,7 @@ func FuzzResult(f *testing.F) {
 	}
 	f.Fuzz(func(t *testing.T, text string, sex, age uint8) {
 		var r function.Result
-		if json.Unmarshal([]byte(text), &r) != nil {
+		if field.Decode([]byte(text), &r, field.Strict) != nil {
 			return
 		}
 		if r.Validate() != nil {
@@ -117,7 +118,7 @@ func FuzzBattery(f *testing.F) {
 	f.Add(strings.Replace(string(seed), "done", "unable", 1))
 	f.Fuzz(func(t *testing.T, text string) {
 		var b function.Battery
-		if json.Unmarshal([]byte(text), &b) != nil {
+		if field.Decode([]byte(text), &b, field.Strict) != nil {
 			return
 		}
 		s, err := b.Score()

@@ -1,6 +1,6 @@
 package function
 
-import "example.org/posology/units"
+import "example.org/posology/units/field"
 
 // Measure is what a published figure is about. The walks share one, usual gait
 // speed, unless a figure names its course; the battery has one for each part.
@@ -36,7 +36,7 @@ const (
 	Walk400m                         // time over 400 m; no test here
 )
 
-var measures = units.NewVocabulary[Measure]("measure", "",
+var measures = field.NewVocabulary[Measure]("measure", "",
 	"chair_stand_30s", "five_times_sit_to_stand", "timed_up_and_go", "four_stage_balance",
 	"gait_speed_usual", "gait_speed_max", "sppb_total", "sppb_chair_stand",
 	"sppb_gait_4m", "sppb_gait_3m", "sppb_gait_8ft",

@@ -28,12 +28,6 @@ type Norm struct {
 	Note      string                `json:"note,omitzero"`   // a doubt or a peculiarity
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (n *Norm) UnmarshalJSON(data []byte) error {
-	type plain Norm
-	return units.DecodeJSON(data, (*plain)(n))
-}
-
 // holds reports whether the bound of a cut-off or limit holds for a.
 func (n Norm) holds(a Amount) bool {
 	limit := n.in(a.unit)

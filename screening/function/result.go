@@ -6,6 +6,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // A Result is how one test went on one day. The zero value is no result.
@@ -27,22 +28,16 @@ type Result struct {
 	Protocol string `json:"protocol,omitzero"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (r *Result) UnmarshalJSON(data []byte) error {
-	type plain Result
-	return units.DecodeJSON(data, (*plain)(r))
-}
-
 // Validate returns every bad field of r at once. A value beyond the plausible
-// range of its test is an [units.ErrOutOfRange]; a value of another unit, a
+// range of its test is an [field.ErrOutOfRange]; a value of another unit, a
 // value beside unable or refused, a side for anything but grip, arms in a test
 // that does not forbid them, and a value that is not the best of its trials are
-// [units.ErrConflict].
+// [field.ErrConflict].
 func (r Result) Validate() error {
 	if err := r.Test.Check(); err != nil {
-		return units.At("/test", err)
+		return field.At("/test", err)
 	}
-	var bad units.FieldErrors
+	var bad field.Errors
 	if r.Day != 0 {
 		bad.Add("/day", r.Day.Check())
 	}
@@ -55,7 +50,7 @@ func (r Result) Validate() error {
 
 func (r Result) checkHow() error {
 	if r.How == UsedArms && !r.Test.protocol().arms {
-		return units.Field("", r.How, "arms only where the test is to rise without them", units.ErrConflict)
+		return field.Bad(r.How, "arms only where the test is to rise without them", field.ErrConflict)
 	}
 	return r.How.Check()
 }
@@ -64,20 +59,20 @@ func (r Result) checkValue() error {
 	none := r.Value.IsZero()
 	switch {
 	case (r.How == Unable || r.How == Refused) && !none:
-		return units.Field("", r.Value, "no value, since the test was "+r.How.String(), units.ErrConflict)
+		return field.Bad(r.Value, "no value, since the test was "+r.How.String(), field.ErrConflict)
 	case r.How != Done && none:
 		return nil
 	}
 	return r.Test.checkAmount(r.Value)
 }
 
-func (r Result) checkSide(bad *units.FieldErrors) {
+func (r Result) checkSide(bad *field.Errors) {
 	if !r.Test.protocol().hands {
 		if r.Side != body.SideUnknown {
-			bad.Add("/side", units.Field("", r.Side, "no side, since the test has none", units.ErrConflict))
+			bad.Add("/side", field.Bad(r.Side, "no side, since the test has none", field.ErrConflict))
 		}
 		if r.Hand != HandUnknown {
-			bad.Add("/hand", units.Field("", r.Hand, "no hand, since the test is not done by one", units.ErrConflict))
+			bad.Add("/hand", field.Bad(r.Hand, "no hand, since the test is not done by one", field.ErrConflict))
 		}
 		return
 	}
@@ -85,42 +80,42 @@ func (r Result) checkSide(bad *units.FieldErrors) {
 	switch {
 	case r.Hand == HandUnknown:
 	case r.Side == body.Both:
-		bad.Add("/hand", units.Field("", r.Hand, "no hand, since both were tested", units.ErrConflict))
+		bad.Add("/hand", field.Bad(r.Hand, "no hand, since both were tested", field.ErrConflict))
 	default:
 		bad.Add("/hand", hands.Check("", r.Hand))
 	}
 }
 
-func (r Result) checkTrials(bad *units.FieldErrors) {
+func (r Result) checkTrials(bad *field.Errors) {
 	if len(r.Trials) == 0 {
 		return
 	}
 	if r.How != Done {
-		bad.Add("/trials", units.Field("", len(r.Trials), "no trials unless the test was done", units.ErrConflict))
+		bad.Add("/trials", field.Bad(len(r.Trials), "no trials unless the test was done", field.ErrConflict))
 		return
 	}
 	best, err := Best(r.Test, r.Trials...)
 	bad.Add("/trials", err)
 	if err == nil && best != r.Value {
-		bad.Add("/value", units.Field("", r.Value, fmt.Sprintf("the best of the trials, %s", best), units.ErrConflict))
+		bad.Add("/value", field.Bad(r.Value, fmt.Sprintf("the best of the trials, %s", best), field.ErrConflict))
 	}
 }
 
 // Best returns the best of the trials of a test of which the best one counts:
 // the strongest grip, the fastest walk. All trials must have one unit. For other
-// tests more than one trial is an [units.ErrConflict].
+// tests more than one trial is an [field.ErrConflict].
 func Best(t Test, trials ...Amount) (Amount, error) {
 	if err := t.Check(); err != nil {
 		return Amount{}, err
 	}
 	if len(trials) == 0 {
-		return Amount{}, units.Field("", nil, "at least one trial", units.ErrMissing)
+		return Amount{}, field.Bad(nil, "at least one trial", field.ErrMissing)
 	}
 	p := t.protocol()
 	if len(trials) > 1 && !p.best {
-		return Amount{}, units.Field("", len(trials), "one trial, since no rule for several is known", units.ErrConflict)
+		return Amount{}, field.Bad(len(trials), "one trial, since no rule for several is known", field.ErrConflict)
 	}
-	var bad units.FieldErrors
+	var bad field.Errors
 	best := trials[0]
 	for i, a := range trials {
 		path := fmt.Sprintf("/%d", i)
@@ -129,7 +124,7 @@ func Best(t Test, trials ...Amount) (Amount, error) {
 			continue
 		}
 		if a.unit != best.unit {
-			bad.Add(path, units.Field("", a, "the unit of the other trials", units.ErrConflict))
+			bad.Add(path, field.Bad(a, "the unit of the other trials", field.ErrConflict))
 			continue
 		}
 		if less := p.better == LessIsBetter || a.unit == Seconds && p.course != 0; (a.millionths < best.millionths) == less && a != best {
@@ -146,12 +141,6 @@ func Best(t Test, trials ...Amount) (Amount, error) {
 type Score struct {
 	Value  Amount          `json:"value,omitzero"` // zero: not scored
 	Reason evidence.Reason `json:"reason"`
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (s *Score) UnmarshalJSON(data []byte) error {
-	type plain Score
-	return units.DecodeJSON(data, (*plain)(s))
 }
 
 // Score returns what r counts for, in the unit of [Test.Unit], or the errors of

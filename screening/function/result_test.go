@@ -6,6 +6,7 @@ import (
 	"example.org/posology/screening/function"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // Each test takes its plausible range, and nothing just outside it.
@@ -29,7 +30,7 @@ func TestPlausibleRange(t *testing.T) {
 				t.Errorf("%v, %v: %v", test, r.Value, err)
 			}
 			if !c.ok {
-				wants(t, err, "/value", units.ErrOutOfRange)
+				wants(t, err, "/value", field.ErrOutOfRange)
 			}
 		}
 	}
@@ -47,35 +48,35 @@ func TestValidate(t *testing.T) {
 		path     string
 		category error
 	}{
-		{"no test", function.Result{}, "/test", units.ErrMissing},
-		{"no such test", function.Result{Test: 99}, "/test", units.ErrOutOfRange},
-		{"no day in the calendar", with(stands, func(r *function.Result) { r.Day = -1 }), "/day", units.ErrOutOfRange},
-		{"how not given", with(stands, func(r *function.Result) { r.How = 0 }), "/how", units.ErrMissing},
-		{"no such how", with(stands, func(r *function.Result) { r.How = 99 }), "/how", units.ErrOutOfRange},
-		{"done without value", with(stands, func(r *function.Result) { r.Value = function.Amount{} }), "/value", units.ErrMissing},
-		{"unable with value", with(stands, func(r *function.Result) { r.How = function.Unable }), "/value", units.ErrConflict},
-		{"refused with value", with(stands, func(r *function.Result) { r.How = function.Refused }), "/value", units.ErrConflict},
-		{"stopped with a slip", with(stands, func(r *function.Result) { r.How, r.Value = function.Stopped, amt("99 reps") }), "/value", units.ErrOutOfRange},
-		{"half a stand", with(stands, func(r *function.Result) { r.Value = amt("1.5 reps") }), "/value", units.ErrOutOfRange},
-		{"another unit", with(stands, func(r *function.Result) { r.Value = amt("12 s") }), "/value", units.ErrConflict},
-		{"arms in a walk", with(walk, func(r *function.Result) { r.How, r.Value = function.UsedArms, function.Amount{} }), "/how", units.ErrConflict},
-		{"walk in no time", with(walk, func(r *function.Result) { r.Value = amt("0 s") }), "/value", units.ErrOutOfRange},
-		{"walk in less than none", with(walk, func(r *function.Result) { r.Value = amt("-1 s") }), "/value", units.ErrOutOfRange},
-		{"walk too fast", with(walk, func(r *function.Result) { r.Value = amt("0.99 s") }), "/value", units.ErrOutOfRange},
-		{"walk too slow", with(walk, func(r *function.Result) { r.Value = amt("200.01 s") }), "/value", units.ErrOutOfRange},
-		{"grip without side", with(grip, func(r *function.Result) { r.Side = 0 }), "/side", units.ErrMissing},
-		{"grip, no such side", with(grip, func(r *function.Result) { r.Side = 9 }), "/side", units.ErrOutOfRange},
-		{"grip, no such hand", with(grip, func(r *function.Result) { r.Hand = 9 }), "/hand", units.ErrOutOfRange},
-		{"grip, hand of both", with(grip, func(r *function.Result) { r.Side, r.Hand = body.Both, function.Dominant }), "/hand", units.ErrConflict},
-		{"stands with side", with(stands, func(r *function.Result) { r.Side = body.Left }), "/side", units.ErrConflict},
-		{"stands with hand", with(stands, func(r *function.Result) { r.Hand = function.Dominant }), "/hand", units.ErrConflict},
+		{"no test", function.Result{}, "/test", field.ErrMissing},
+		{"no such test", function.Result{Test: 99}, "/test", field.ErrOutOfRange},
+		{"no day in the calendar", with(stands, func(r *function.Result) { r.Day = -1 }), "/day", field.ErrOutOfRange},
+		{"how not given", with(stands, func(r *function.Result) { r.How = 0 }), "/how", field.ErrMissing},
+		{"no such how", with(stands, func(r *function.Result) { r.How = 99 }), "/how", field.ErrOutOfRange},
+		{"done without value", with(stands, func(r *function.Result) { r.Value = function.Amount{} }), "/value", field.ErrMissing},
+		{"unable with value", with(stands, func(r *function.Result) { r.How = function.Unable }), "/value", field.ErrConflict},
+		{"refused with value", with(stands, func(r *function.Result) { r.How = function.Refused }), "/value", field.ErrConflict},
+		{"stopped with a slip", with(stands, func(r *function.Result) { r.How, r.Value = function.Stopped, amt("99 reps") }), "/value", field.ErrOutOfRange},
+		{"half a stand", with(stands, func(r *function.Result) { r.Value = amt("1.5 reps") }), "/value", field.ErrOutOfRange},
+		{"another unit", with(stands, func(r *function.Result) { r.Value = amt("12 s") }), "/value", field.ErrConflict},
+		{"arms in a walk", with(walk, func(r *function.Result) { r.How, r.Value = function.UsedArms, function.Amount{} }), "/how", field.ErrConflict},
+		{"walk in no time", with(walk, func(r *function.Result) { r.Value = amt("0 s") }), "/value", field.ErrOutOfRange},
+		{"walk in less than none", with(walk, func(r *function.Result) { r.Value = amt("-1 s") }), "/value", field.ErrOutOfRange},
+		{"walk too fast", with(walk, func(r *function.Result) { r.Value = amt("0.99 s") }), "/value", field.ErrOutOfRange},
+		{"walk too slow", with(walk, func(r *function.Result) { r.Value = amt("200.01 s") }), "/value", field.ErrOutOfRange},
+		{"grip without side", with(grip, func(r *function.Result) { r.Side = 0 }), "/side", field.ErrMissing},
+		{"grip, no such side", with(grip, func(r *function.Result) { r.Side = 9 }), "/side", field.ErrOutOfRange},
+		{"grip, no such hand", with(grip, func(r *function.Result) { r.Hand = 9 }), "/hand", field.ErrOutOfRange},
+		{"grip, hand of both", with(grip, func(r *function.Result) { r.Side, r.Hand = body.Both, function.Dominant }), "/hand", field.ErrConflict},
+		{"stands with side", with(stands, func(r *function.Result) { r.Side = body.Left }), "/side", field.ErrConflict},
+		{"stands with hand", with(stands, func(r *function.Result) { r.Hand = function.Dominant }), "/hand", field.ErrConflict},
 		{"trials of what was not done", with(grip, func(r *function.Result) {
 			r.How, r.Value, r.Trials = function.Refused, function.Amount{}, []function.Amount{amt("30 kg")}
-		}), "/trials", units.ErrConflict},
-		{"a slip among trials", with(grip, func(r *function.Result) { r.Trials = []function.Amount{amt("30 kg"), amt("300 kg")} }), "/trials/1", units.ErrOutOfRange},
-		{"trials of two units", with(walk, func(r *function.Result) { r.Trials = []function.Amount{amt("4 s"), amt("1 m/s")} }), "/trials/1", units.ErrConflict},
-		{"not the best trial", with(grip, func(r *function.Result) { r.Trials = []function.Amount{amt("30 kg"), amt("31 kg")} }), "/value", units.ErrConflict},
-		{"two trials without a rule", with(stands, func(r *function.Result) { r.Trials = []function.Amount{r.Value, r.Value} }), "/trials", units.ErrConflict},
+		}), "/trials", field.ErrConflict},
+		{"a slip among trials", with(grip, func(r *function.Result) { r.Trials = []function.Amount{amt("30 kg"), amt("300 kg")} }), "/trials/1", field.ErrOutOfRange},
+		{"trials of two units", with(walk, func(r *function.Result) { r.Trials = []function.Amount{amt("4 s"), amt("1 m/s")} }), "/trials/1", field.ErrConflict},
+		{"not the best trial", with(grip, func(r *function.Result) { r.Trials = []function.Amount{amt("30 kg"), amt("31 kg")} }), "/value", field.ErrConflict},
+		{"two trials without a rule", with(stands, func(r *function.Result) { r.Trials = []function.Amount{r.Value, r.Value} }), "/trials", field.ErrConflict},
 	} {
 		t.Run(test.name, func(t *testing.T) {
 			wants(t, test.r.Validate(), test.path, test.category)
@@ -83,7 +84,7 @@ func TestValidate(t *testing.T) {
 			wants(t, err, test.path, test.category)
 		})
 	}
-	if err := with(grip, func(r *function.Result) { r.Day, r.How, r.Side = -1, 0, 0 }).Validate(); err == nil || len(err.(units.FieldErrors)) != 3 {
+	if err := with(grip, func(r *function.Result) { r.Day, r.How, r.Side = -1, 0, 0 }).Validate(); err == nil || len(err.(field.Errors)) != 3 {
 		t.Errorf("want three bad fields at once, got %v", err)
 	}
 }
@@ -105,9 +106,9 @@ func TestBest(t *testing.T) {
 		}
 	}
 	_, err := function.Best(function.Grip)
-	wants(t, err, "", units.ErrMissing)
+	wants(t, err, "", field.ErrMissing)
 	_, err = function.Best(0, amt("9 s"))
-	wants(t, err, "", units.ErrMissing)
+	wants(t, err, "", field.ErrMissing)
 }
 
 // Nought stands are a score; unable, arms used, refused and stopped are results

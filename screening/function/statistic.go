@@ -4,7 +4,7 @@ import (
 	"maps"
 	"slices"
 
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // Statistic is the code of what a figure states about its measure, such as
@@ -29,7 +29,7 @@ const (
 	Context                     // told for the record; nothing is compared with it
 )
 
-var kinds = units.NewVocabulary[Kind]("kind of statistic", "", "figure", "cut-off", "score limit", "band floor",
+var kinds = field.NewVocabulary[Kind]("kind of statistic", "", "figure", "cut-off", "score limit", "band floor",
 	"detectable change", "detectable change of a group", "important change", "practice effect", "context")
 
 // String returns the kind's name, such as "cut-off".
@@ -54,7 +54,7 @@ const (
 	AtLeast
 )
 
-var bounds = units.NewVocabulary[Bound]("bound", "", "<", "<=", ">", ">=")
+var bounds = field.NewVocabulary[Bound]("bound", "", "<", "<=", ">", ">=")
 
 // String returns "<", "<=", ">" or ">=", and "" for none.
 func (b Bound) String() string { return bounds.Text(b) }

@@ -8,6 +8,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Test is a functional test, or a questionnaire of which only the total is kept.
@@ -33,7 +34,7 @@ const (
 	numTests
 )
 
-var testTexts = units.NewVocabulary[Test]("test", "", "30-s chair stand", "five sit-to-stands", "timed up and go",
+var testTexts = field.NewVocabulary[Test]("test", "", "30-s chair stand", "five sit-to-stands", "timed up and go",
 	"four-stage balance", "4-m walk", "3-m walk", "8-ft walk", "short physical performance battery", "grip",
 	"30-s arm curl", "sarcopenia self-report", "falls self-score", "frailty level")
 
@@ -62,7 +63,7 @@ const (
 	LessIsBetter
 )
 
-var directions = units.NewVocabulary[Direction]("direction", "", "more is better", "less is better")
+var directions = field.NewVocabulary[Direction]("direction", "", "more is better", "less is better")
 
 // String returns "more is better" or "less is better".
 func (d Direction) String() string { return directions.Text(d) }
@@ -165,16 +166,16 @@ func (t Test) checkAmount(a Amount) error {
 	allowed := fmt.Sprintf("%s to %s", low, high)
 	switch {
 	case a.IsZero():
-		return units.Field("", nil, allowed, units.ErrMissing)
+		return field.Bad(nil, allowed, field.ErrMissing)
 	case !slices.Contains(recorded, a.unit):
-		return units.Field("", a, fmt.Sprintf("an amount in %v", recorded), units.ErrConflict)
+		return field.Bad(a, fmt.Sprintf("an amount in %v", recorded), field.ErrConflict)
 	case a.unit == Seconds && a.millionths <= 0 && p.course != 0:
-		return units.Field("", a, "a time above 0 s", units.ErrOutOfRange)
+		return field.Bad(a, "a time above 0 s", field.ErrOutOfRange)
 	case p.counted() && !a.whole():
-		return units.Field("", a, allowed+" in whole numbers", units.ErrOutOfRange)
+		return field.Bad(a, allowed+" in whole numbers", field.ErrOutOfRange)
 	}
 	if s := p.score(a).millionths; s < low.millionths || s > high.millionths {
-		return units.Field("", a, allowed, units.ErrOutOfRange)
+		return field.Bad(a, allowed, field.ErrOutOfRange)
 	}
 	return nil
 }

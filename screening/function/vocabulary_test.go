@@ -6,7 +6,7 @@ import (
 	"testing"
 
 	"example.org/posology/screening/function"
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 type vocabulary interface {
@@ -36,11 +36,11 @@ func walk[E interface {
 			t.Errorf("%T %d prints %q", e, uint8(e), text)
 		}
 	}
-	if _, err := (last + 1).MarshalText(); !errors.Is(err, units.ErrOutOfRange) {
+	if _, err := (last + 1).MarshalText(); !errors.Is(err, field.ErrOutOfRange) {
 		t.Errorf("%T has more than %d values: %v", last, uint8(last), err)
 	}
 	var e E
-	if err := P(&e).UnmarshalText([]byte("nonsense")); !errors.Is(err, units.ErrUnknown) {
+	if err := P(&e).UnmarshalText([]byte("nonsense")); !errors.Is(err, field.ErrUnknown) {
 		t.Errorf("%T reads nonsense: %v", e, err)
 	}
 }

@@ -6,7 +6,7 @@ import (
 	"math/bits"
 	"strings"
 
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // Demand is something that an exercise asks of the body and that a condition
@@ -40,7 +40,7 @@ const (
 	FastMovement                    // moved as fast as possible
 )
 
-var demands = units.NewVocabulary[Demand]("demand", "",
+var demands = field.NewVocabulary[Demand]("demand", "",
 	"spinal compression", "loaded spinal flexion", "spinal twist", "floor transfer", "pick up from floor",
 	"overhead", "over the face", "lying supine", "head down", "free standing", "single-leg stance",
 	"deep knee bend", "resisted shoulder", "resisted elbow", "resisted wrist", "resisted hip",
@@ -121,15 +121,15 @@ func (s Demands) String() string {
 func (s Demands) MarshalJSON() ([]byte, error) { return json.Marshal(s.List()) }
 
 // UnmarshalJSON reads a list of names; a name that stands twice is an
-// [units.ErrDuplicate].
+// [field.ErrDuplicate].
 func (s *Demands) UnmarshalJSON(data []byte) error {
 	var list []Demand
-	if err := units.DecodeJSON(data, &list); err != nil {
+	if err := field.Decode(data, &list, field.Strict); err != nil {
 		return err
 	}
 	set := DemandSet(list...)
 	if set.Len() != len(list) {
-		return units.Field("", string(data), "each demand once, by name", units.ErrDuplicate)
+		return field.Bad(string(data), "each demand once, by name", field.ErrDuplicate)
 	}
 	*s = set
 	return nil

@@ -7,8 +7,8 @@ import (
 	"slices"
 	"testing"
 
-	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 	"pgregory.net/rapid"
 )
 
@@ -49,7 +49,7 @@ func TestDemandsJSON(t *testing.T) {
 			t.Fatal(err)
 		}
 		var back body.Demands
-		if err := json.Unmarshal(text, &back); err != nil || back != s {
+		if err := field.Decode(text, &back, field.Strict); err != nil || back != s {
 			t.Fatalf("%s comes back as %v, %v", text, back, err)
 		}
 	})
@@ -58,17 +58,17 @@ func TestDemandsJSON(t *testing.T) {
 		path string
 		want error
 	}{
-		{`["overhead","overhead"]`, "", units.ErrDuplicate},
-		{`["overhead","upside down"]`, "/1", units.ErrUnknown},
-		{`["overhead",""]`, "", units.ErrDuplicate}, // "not given" is no demand
-		{`["overhead",7]`, "/1", units.ErrSyntax},
-		{`{"overhead":true}`, "", units.ErrSyntax},
-		{`"overhead"`, "", units.ErrSyntax},
+		{`["overhead","overhead"]`, "", field.ErrDuplicate},
+		{`["overhead","upside down"]`, "/1", field.ErrUnknown},
+		{`["overhead",""]`, "", field.ErrDuplicate}, // "not given" is no demand
+		{`["overhead",7]`, "/1", field.ErrSyntax},
+		{`{"overhead":true}`, "", field.ErrSyntax},
+		{`"overhead"`, "", field.ErrSyntax},
 	}
 	for _, tt := range tests {
 		s := body.DemandSet(body.Impact)
-		err := json.Unmarshal([]byte(tt.text), &s)
-		var f *units.FieldError
+		err := field.Decode([]byte(tt.text), &s, field.Strict)
+		var f *field.Error
 		if !errors.As(err, &f) || !errors.Is(err, tt.want) || f.Path != tt.path || s != body.DemandSet(body.Impact) {
 			t.Errorf("Unmarshal(%s) = %v, %v, want %v at %q and no change", tt.text, s, err, tt.want, tt.path)
 		}
@@ -113,11 +113,11 @@ func FuzzDemandsJSON(f *testing.F) {
 	f.Add([]byte(`null`))
 	f.Fuzz(func(t *testing.T, data []byte) {
 		var s, back body.Demands
-		if json.Unmarshal(data, &s) != nil {
+		if field.Decode(data, &s, field.Strict) != nil {
 			return
 		}
 		text, err := json.Marshal(s)
-		if err != nil || json.Unmarshal(text, &back) != nil || back != s {
+		if err != nil || field.Decode(text, &back, field.Strict) != nil || back != s {
 			t.Errorf("%s: %s, %v, comes back as %v", data, text, err, back)
 		}
 	})

@@ -5,6 +5,7 @@ import (
 	"iter"
 
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // Hold is the way a weight is held.
@@ -23,7 +24,7 @@ const (
 	Unloaded                   // nothing but the body
 )
 
-var holds = units.NewVocabulary[Hold]("hold", "", "one hand", "one in each hand", "both hands on one", "on a bar", "on a stack",
+var holds = field.NewVocabulary[Hold]("hold", "", "one hand", "one in each hand", "both hands on one", "on a bar", "on a stack",
 	"on a limb", "on a band", "unloaded")
 
 // Holds yields every hold.
@@ -64,7 +65,7 @@ const (
 	Total                       // all that is held at once
 )
 
-var stateds = units.NewVocabulary[Stated]("statement of mass", "", "per hand", "total")
+var stateds = field.NewVocabulary[Stated]("statement of mass", "", "per hand", "total")
 
 // String returns "per hand" or "total", and "" for not given.
 func (s Stated) String() string { return stateds.Text(s) }
@@ -76,17 +77,17 @@ func (s Stated) MarshalText() ([]byte, error) { return stateds.Marshal(s) }
 func (s *Stated) UnmarshalText(text []byte) error { return stateds.Unmarshal(text, s) }
 
 // Each returns the mass of one implement, when m is stated as s. A mass for
-// two dumbbells that does not say per hand or total is an [units.ErrMissing];
+// two dumbbells that does not say per hand or total is an [field.ErrMissing];
 // a mass per hand where the two hands do not hold one each, a total that two
 // hands cannot share to the nanogram, and a mass for an unloaded exercise or a
-// band are an [units.ErrConflict]; a hold not given is an [units.ErrMissing], a mass below
-// nought an [units.ErrOutOfRange].
+// band are an [field.ErrConflict]; a hold not given is an [field.ErrMissing], a mass below
+// nought an [field.ErrOutOfRange].
 func (h Hold) Each(m units.Mass, s Stated) (units.Mass, error) {
 	if err := h.Check(); err != nil {
 		return 0, err
 	}
 	if m < 0 {
-		return 0, units.Field("", m, "0 kg or more", units.ErrOutOfRange)
+		return 0, field.Bad(m, "0 kg or more", field.ErrOutOfRange)
 	}
 	switch h {
 	case OneEachHand:
@@ -95,29 +96,29 @@ func (h Hold) Each(m units.Mass, s Stated) (units.Mass, error) {
 			return m, nil
 		case Total:
 			if m%2 != 0 {
-				return 0, units.Field("", m, "a total that two hands share evenly", units.ErrConflict)
+				return 0, field.Bad(m, "a total that two hands share evenly", field.ErrConflict)
 			}
 			return m / 2, nil
 		}
-		return 0, units.Field("", m, `"per hand" or "total" beside a mass for two dumbbells`, units.ErrMissing)
+		return 0, field.Bad(m, `"per hand" or "total" beside a mass for two dumbbells`, field.ErrMissing)
 	case BothHandsOnOne, OnBar, OnStack:
 		if s == PerHand {
-			return 0, units.Field("", fmt.Sprintf("%s per hand", m), "a total, since both hands hold one thing", units.ErrConflict)
+			return 0, field.Bad(fmt.Sprintf("%s per hand", m), "a total, since both hands hold one thing", field.ErrConflict)
 		}
 	case OnLimb:
 		if s == PerHand {
-			return 0, units.Field("", fmt.Sprintf("%s per hand", m), "a total, since no hand holds it", units.ErrConflict)
+			return 0, field.Bad(fmt.Sprintf("%s per hand", m), "a total, since no hand holds it", field.ErrConflict)
 		}
 	case OnBand, Unloaded:
 		if m != 0 {
-			return 0, units.Field("", m, "no mass, since the hold is "+h.String(), units.ErrConflict)
+			return 0, field.Bad(m, "no mass, since the hold is "+h.String(), field.ErrConflict)
 		}
 	}
 	return m, nil
 }
 
 // Total returns all that is held at once when each implement weighs each, or
-// an [units.ErrOverflow].
+// an [field.ErrOverflow].
 func (h Hold) Total(each units.Mass) (units.Mass, error) {
 	if h == OneEachHand {
 		return each.Add(each)

@@ -7,6 +7,7 @@ import (
 
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 	"pgregory.net/rapid"
 )
 
@@ -14,7 +15,7 @@ const kg = units.Kilogram
 
 // TestEach walks every hold with every statement.
 func TestEach(t *testing.T) {
-	missing, conflict, outOfRange := units.ErrMissing, units.ErrConflict, units.ErrOutOfRange
+	missing, conflict, outOfRange := field.ErrMissing, field.ErrConflict, field.ErrOutOfRange
 	tests := []struct {
 		hold   body.Hold
 		stated body.Stated
@@ -102,7 +103,7 @@ func TestTotalAndImplements(t *testing.T) {
 	if _, err := body.OneEachHand.Total(half); err != nil {
 		t.Errorf("twice %v: %v, want it to fit", half, err)
 	}
-	if _, err := body.OneEachHand.Total(half + 1); !errors.Is(err, units.ErrOverflow) {
+	if _, err := body.OneEachHand.Total(half + 1); !errors.Is(err, field.ErrOverflow) {
 		t.Errorf("twice %v: %v, want ErrOverflow", half+1, err)
 	}
 }
@@ -131,5 +132,5 @@ func ExampleHold_Each() {
 	fmt.Println(err)
 	// Output:
 	// 8 kg 4 kg
-	// units: not given: value = 8 kg, allowed: "per hand" or "total" beside a mass for two dumbbells
+	// not given: value = 8 kg, allowed: "per hand" or "total" beside a mass for two dumbbells
 }

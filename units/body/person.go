@@ -3,7 +3,7 @@ package body
 import (
 	"fmt"
 
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // Sex is the sex that norms and equations are published for.
@@ -16,7 +16,7 @@ const (
 	Male
 )
 
-var sexes = units.NewVocabulary[Sex]("sex", "", "female", "male")
+var sexes = field.NewVocabulary[Sex]("sex", "", "female", "male")
 
 // String returns "female" or "male", and "" for not given.
 func (s Sex) String() string { return sexes.Text(s) }
@@ -31,13 +31,13 @@ func (s *Sex) UnmarshalText(text []byte) error { return sexes.Unmarshal(text, s)
 type Age uint8
 
 // Check returns nil for an age from 18 to 120 years, the adults that this
-// module is made for, else an [units.ErrMissing] or [units.ErrOutOfRange].
+// module is made for, else an [field.ErrMissing] or [field.ErrOutOfRange].
 func (a Age) Check() error {
 	switch {
 	case a == 0:
-		return units.Field("", nil, "18 to 120 years", units.ErrMissing)
+		return field.Bad(nil, "18 to 120 years", field.ErrMissing)
 	case a < 18 || a > 120:
-		return units.Field("", fmt.Sprintf("%d years", uint8(a)), "18 to 120 years", units.ErrOutOfRange)
+		return field.Bad(fmt.Sprintf("%d years", uint8(a)), "18 to 120 years", field.ErrOutOfRange)
 	}
 	return nil
 }
@@ -55,7 +55,7 @@ const (
 	Advanced
 )
 
-var trainings = units.NewVocabulary[Training]("training status", "", "novice", "intermediate", "advanced")
+var trainings = field.NewVocabulary[Training]("training status", "", "novice", "intermediate", "advanced")
 
 // String returns "novice", "intermediate" or "advanced", and "" for not given.
 func (t Training) String() string { return trainings.Text(t) }

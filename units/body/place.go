@@ -3,7 +3,7 @@ package body
 import (
 	"iter"
 
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // Side is the side of the body that works.
@@ -17,7 +17,7 @@ const (
 	Both // both at once
 )
 
-var sides = units.NewVocabulary[Side]("side", "", "left", "right", "both")
+var sides = field.NewVocabulary[Side]("side", "", "left", "right", "both")
 
 // String returns "left", "right" or "both", and "" for not given.
 func (s Side) String() string { return sides.Text(s) }
@@ -50,7 +50,7 @@ const (
 	AnkleFoot
 )
 
-var regions = units.NewVocabulary[Region]("region", "", "whole body", "neck", "shoulder", "elbow", "wrist and hand",
+var regions = field.NewVocabulary[Region]("region", "", "whole body", "neck", "shoulder", "elbow", "wrist and hand",
 	"upper back", "lower back", "abdomen", "hip", "knee", "ankle and foot")
 
 // Regions yields every region.
@@ -110,7 +110,7 @@ const (
 	ToeExtensors
 )
 
-var muscles = units.NewVocabulary[Muscle]("muscle", "",
+var muscles = field.NewVocabulary[Muscle]("muscle", "",
 	"levator_scapulae", "trapezius_upper", "trapezius_middle_lower", "rhomboids", "rotator_cuff",
 	"anterior_deltoid", "lateral_deltoid", "posterior_deltoid", "pectoralis_major", "serratus_anterior",
 	"latissimus_dorsi", "biceps_brachii", "brachialis_brachioradialis", "triceps_brachii",

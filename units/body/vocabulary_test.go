@@ -9,8 +9,8 @@ import (
 	"strings"
 	"testing"
 
-	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 type value interface {
@@ -31,7 +31,7 @@ func checkTexts[E value, P interface {
 		e := number(uint8(n))
 		text, err := e.MarshalText()
 		if n > count {
-			if !errors.Is(err, units.ErrOutOfRange) || !strings.HasSuffix(e.String(), fmt.Sprintf("(%d)", n)) {
+			if !errors.Is(err, field.ErrOutOfRange) || !strings.HasSuffix(e.String(), fmt.Sprintf("(%d)", n)) {
 				t.Errorf("%T %d: text %q, %v, want ErrOutOfRange", e, n, text, err)
 			}
 			continue
@@ -45,13 +45,13 @@ func checkTexts[E value, P interface {
 			t.Errorf("%T %q comes back as %v, %v", e, text, back, err)
 		}
 		quoted, err := json.Marshal(e)
-		if err != nil || json.Unmarshal(quoted, &back) != nil || back != e {
+		if err != nil || field.Decode(quoted, &back, field.Strict) != nil || back != e {
 			t.Errorf("%T: JSON %s comes back as %v", e, quoted, back)
 		}
 	}
 	for _, bad := range []string{"x", " ", strings.Repeat("left", 100), "\xff"} {
 		back := number(1)
-		if err := P(&back).UnmarshalText([]byte(bad)); !errors.Is(err, units.ErrUnknown) || back != number(1) {
+		if err := P(&back).UnmarshalText([]byte(bad)); !errors.Is(err, field.ErrUnknown) || back != number(1) {
 			t.Errorf("%T %q: %v, %v, want ErrUnknown and no change", back, bad, back, err)
 		}
 	}
@@ -103,7 +103,7 @@ func TestParseMuscle(t *testing.T) {
 			t.Errorf("ParseMuscle(%q) = %v, %v", m, got, err)
 		}
 	}
-	if _, err := body.ParseMuscle("pinky"); !errors.Is(err, units.ErrUnknown) || !strings.Contains(err.Error(), "gluteus_maximus") {
+	if _, err := body.ParseMuscle("pinky"); !errors.Is(err, field.ErrUnknown) || !strings.Contains(err.Error(), "gluteus_maximus") {
 		t.Errorf("ParseMuscle(pinky) = %v, want ErrUnknown with the muscles there are", err)
 	}
 }
@@ -114,28 +114,28 @@ func TestChecks(t *testing.T) {
 		err  error
 		want error
 	}{
-		{"no age", body.Age(0).Check(), units.ErrMissing},
-		{"1 year", body.Age(1).Check(), units.ErrOutOfRange},
-		{"17 years", body.Age(17).Check(), units.ErrOutOfRange},
+		{"no age", body.Age(0).Check(), field.ErrMissing},
+		{"1 year", body.Age(1).Check(), field.ErrOutOfRange},
+		{"17 years", body.Age(17).Check(), field.ErrOutOfRange},
 		{"18 years", body.Age(18).Check(), nil},
 		{"19 years", body.Age(19).Check(), nil},
 		{"119 years", body.Age(119).Check(), nil},
 		{"120 years", body.Age(120).Check(), nil},
-		{"121 years", body.Age(121).Check(), units.ErrOutOfRange},
-		{"255 years", body.Age(255).Check(), units.ErrOutOfRange},
-		{"no training status", body.TrainingUnknown.Check(), units.ErrMissing},
+		{"121 years", body.Age(121).Check(), field.ErrOutOfRange},
+		{"255 years", body.Age(255).Check(), field.ErrOutOfRange},
+		{"no training status", body.TrainingUnknown.Check(), field.ErrMissing},
 		{"novice", body.Novice.Check(), nil},
 		{"advanced", body.Advanced.Check(), nil},
-		{"beyond advanced", (body.Advanced + 1).Check(), units.ErrOutOfRange},
-		{"no side", body.SideUnknown.Check(), units.ErrMissing},
+		{"beyond advanced", (body.Advanced + 1).Check(), field.ErrOutOfRange},
+		{"no side", body.SideUnknown.Check(), field.ErrMissing},
 		{"both sides", body.Both.Check(), nil},
-		{"a fourth side", (body.Both + 1).Check(), units.ErrOutOfRange},
-		{"no region", body.RegionUnknown.Check(), units.ErrMissing},
+		{"a fourth side", (body.Both + 1).Check(), field.ErrOutOfRange},
+		{"no region", body.RegionUnknown.Check(), field.ErrMissing},
 		{"ankle and foot", body.AnkleFoot.Check(), nil},
-		{"beyond the regions", (body.AnkleFoot + 1).Check(), units.ErrOutOfRange},
-		{"no hold", body.HoldUnknown.Check(), units.ErrMissing},
+		{"beyond the regions", (body.AnkleFoot + 1).Check(), field.ErrOutOfRange},
+		{"no hold", body.HoldUnknown.Check(), field.ErrMissing},
 		{"unloaded", body.Unloaded.Check(), nil},
-		{"beyond the holds", (body.Unloaded + 1).Check(), units.ErrOutOfRange},
+		{"beyond the holds", (body.Unloaded + 1).Check(), field.ErrOutOfRange},
 	}
 	for _, tt := range tests {
 		if !errors.Is(tt.err, tt.want) || (tt.want == nil) != (tt.err == nil) {

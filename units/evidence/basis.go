@@ -1,6 +1,6 @@
 package evidence
 
-import "example.org/posology/units"
+import "example.org/posology/units/field"
 
 // Basis is how a fact is known.
 type Basis uint8
@@ -16,7 +16,7 @@ const (
 	Design                      // a cautious choice of this module
 )
 
-var bases = units.NewVocabulary[Basis]("basis", "", "published", "secondary", "from memory", "common practice", "computed", "design")
+var bases = field.NewVocabulary[Basis]("basis", "", "published", "secondary", "from memory", "common practice", "computed", "design")
 
 // String returns the basis's name, such as "from memory".
 func (b Basis) String() string { return bases.Text(b) }

@@ -4,8 +4,8 @@ import (
 	"errors"
 	"testing"
 
-	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // byStrength lists the bases that have a rank, the best known first.
@@ -60,11 +60,11 @@ func TestBasisText(t *testing.T) {
 		}
 	}
 	stranger := evidence.Design + 1
-	if _, err := stranger.MarshalText(); !errors.Is(err, units.ErrOutOfRange) {
-		t.Errorf("MarshalText of no basis: %v, want %v", err, units.ErrOutOfRange)
+	if _, err := stranger.MarshalText(); !errors.Is(err, field.ErrOutOfRange) {
+		t.Errorf("MarshalText of no basis: %v, want %v", err, field.ErrOutOfRange)
 	}
 	kept := evidence.Published
-	if err := kept.UnmarshalText([]byte("hearsay")); !errors.Is(err, units.ErrUnknown) || kept != evidence.Published {
-		t.Errorf("UnmarshalText(hearsay): %v, %v, want %v and no change", kept, err, units.ErrUnknown)
+	if err := kept.UnmarshalText([]byte("hearsay")); !errors.Is(err, field.ErrUnknown) || kept != evidence.Published {
+		t.Errorf("UnmarshalText(hearsay): %v, %v, want %v and no change", kept, err, field.ErrUnknown)
 	}
 }

@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"iter"
 
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // FactID names a fact: the package, a dot and a name, such as "onerm.epley".
@@ -34,7 +34,7 @@ type Ledger struct {
 // from nothing, or that rests on a fact not in the ledger.
 func NewLedger(facts ...iter.Seq[Fact]) (*Ledger, error) {
 	l := &Ledger{facts: map[FactID]Fact{}}
-	var bad units.FieldErrors
+	var bad field.Errors
 	for _, some := range facts {
 		for f := range some {
 			bad.Add("/"+string(f.ID), l.add(f))
@@ -43,7 +43,7 @@ func NewLedger(facts ...iter.Seq[Fact]) (*Ledger, error) {
 	for _, id := range l.order {
 		for _, from := range l.facts[id].From {
 			if _, ok := l.facts[from]; !ok {
-				bad.Add("/"+string(id)+"/from", units.Field("", from, "the ID of a fact in the ledger", units.ErrUnknown))
+				bad.Add("/"+string(id)+"/from", field.Bad(from, "the ID of a fact in the ledger", field.ErrUnknown))
 			}
 		}
 	}
@@ -52,7 +52,7 @@ func NewLedger(facts ...iter.Seq[Fact]) (*Ledger, error) {
 
 func (l *Ledger) add(f Fact) error {
 	if _, twice := l.facts[f.ID]; twice {
-		return units.Field("/id", f.ID, "an ID of its own", units.ErrDuplicate)
+		return field.New("/id", f.ID, "an ID of its own", field.ErrDuplicate)
 	}
 	l.order = append(l.order, f.ID)
 	l.facts[f.ID] = f
@@ -60,29 +60,29 @@ func (l *Ledger) add(f Fact) error {
 }
 
 func (f Fact) check() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if f.ID == "" {
-		bad.Add("/id", units.Field("", nil, "package.name", units.ErrMissing))
+		bad.Add("/id", field.Bad(nil, "package.name", field.ErrMissing))
 	}
 	if f.Value == "" {
-		bad.Add("/value", units.Field("", nil, "what is stated", units.ErrMissing))
+		bad.Add("/value", field.Bad(nil, "what is stated", field.ErrMissing))
 	}
 	bad.Add("/basis", f.Basis.Check())
 	if _, known := LookUp(f.Source); f.Source != "" && !known {
-		bad.Add("/source", units.Field("", f.Source, "the ID of a listed source", units.ErrUnknown))
+		bad.Add("/source", field.Bad(f.Source, "the ID of a listed source", field.ErrUnknown))
 	}
 	switch f.Basis {
 	case Published, Secondary:
 		if f.Source == "" {
-			bad.Add("/source", units.Field("", nil, "the source of a fact that is "+f.Basis.String(), units.ErrMissing))
+			bad.Add("/source", field.Bad(nil, "the source of a fact that is "+f.Basis.String(), field.ErrMissing))
 		}
 	case Computed:
 		if len(f.From) == 0 {
-			bad.Add("/from", units.Field("", nil, "the facts that it was computed from", units.ErrMissing))
+			bad.Add("/from", field.Bad(nil, "the facts that it was computed from", field.ErrMissing))
 		}
 	}
 	if f.Basis == Secondary && f.Via == "" {
-		bad.Add("/via", units.Field("", nil, "where a secondary fact was read", units.ErrMissing))
+		bad.Add("/via", field.Bad(nil, "where a secondary fact was read", field.ErrMissing))
 	}
 	return bad.Err()
 }
@@ -106,8 +106,8 @@ func (l *Ledger) Fact(id FactID) (Fact, bool) {
 
 // Basis returns how well the fact is known once what it was computed from is
 // counted: a computed fact takes the weakest basis among its inputs. An
-// unknown ID is an [units.ErrUnknown], a fact that rests on itself an
-// [units.ErrConflict].
+// unknown ID is an [field.ErrUnknown], a fact that rests on itself an
+// [field.ErrConflict].
 func (l *Ledger) Basis(id FactID) (Basis, error) { return l.basis(id, map[FactID]Basis{}) }
 
 // basis keeps what it found in known; BasisUnknown marks a fact still open.
@@ -116,9 +116,9 @@ func (l *Ledger) basis(id FactID, known map[FactID]Basis) (Basis, error) {
 	found, met := known[id]
 	switch {
 	case !ok:
-		return BasisUnknown, units.Field("/"+string(id), nil, "the ID of a fact in the ledger", units.ErrUnknown)
+		return BasisUnknown, field.New("/"+string(id), nil, "the ID of a fact in the ledger", field.ErrUnknown)
 	case met && found == BasisUnknown:
-		return BasisUnknown, units.Field("/"+string(id), fmt.Sprint(f.From), "facts that do not rest on each other in a ring", units.ErrConflict)
+		return BasisUnknown, field.New("/"+string(id), fmt.Sprint(f.From), "facts that do not rest on each other in a ring", field.ErrConflict)
 	case met:
 		return found, nil
 	case f.Basis != Computed:

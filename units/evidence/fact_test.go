@@ -6,8 +6,8 @@ import (
 	"slices"
 	"testing"
 
-	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 )
@@ -24,23 +24,23 @@ func TestLedgerReportsEachFault(t *testing.T) {
 		path     string
 		category error
 	}{
-		{"no ID", func(f *evidence.Fact) { f.ID = "" }, "//id", units.ErrMissing},
-		{"no value", func(f *evidence.Fact) { f.Value = "" }, "/kettle.volume/value", units.ErrMissing},
-		{"no basis", func(f *evidence.Fact) { f.Basis = evidence.BasisUnknown }, "/kettle.volume/basis", units.ErrMissing},
-		{"basis beyond the last", func(f *evidence.Fact) { f.Basis = evidence.Design + 1 }, "/kettle.volume/basis", units.ErrOutOfRange},
-		{"source not listed", func(f *evidence.Fact) { f.Source = "nobody1900" }, "/kettle.volume/source", units.ErrUnknown},
-		{"published without source", func(f *evidence.Fact) { f.Basis = evidence.Published }, "/kettle.volume/source", units.ErrMissing},
-		{"secondary without source", func(f *evidence.Fact) { f.Basis, f.Via = evidence.Secondary, "a review" }, "/kettle.volume/source", units.ErrMissing},
-		{"secondary without via", func(f *evidence.Fact) { f.Basis, f.Source = evidence.Secondary, "zourdos2016" }, "/kettle.volume/via", units.ErrMissing},
-		{"computed from nothing", func(f *evidence.Fact) { f.Basis = evidence.Computed }, "/kettle.volume/from", units.ErrMissing},
-		{"rests on a stranger", func(f *evidence.Fact) { f.From = []evidence.FactID{"cup.volume"} }, "/kettle.volume/from", units.ErrUnknown},
+		{"no ID", func(f *evidence.Fact) { f.ID = "" }, "//id", field.ErrMissing},
+		{"no value", func(f *evidence.Fact) { f.Value = "" }, "/kettle.volume/value", field.ErrMissing},
+		{"no basis", func(f *evidence.Fact) { f.Basis = evidence.BasisUnknown }, "/kettle.volume/basis", field.ErrMissing},
+		{"basis beyond the last", func(f *evidence.Fact) { f.Basis = evidence.Design + 1 }, "/kettle.volume/basis", field.ErrOutOfRange},
+		{"source not listed", func(f *evidence.Fact) { f.Source = "nobody1900" }, "/kettle.volume/source", field.ErrUnknown},
+		{"published without source", func(f *evidence.Fact) { f.Basis = evidence.Published }, "/kettle.volume/source", field.ErrMissing},
+		{"secondary without source", func(f *evidence.Fact) { f.Basis, f.Via = evidence.Secondary, "a review" }, "/kettle.volume/source", field.ErrMissing},
+		{"secondary without via", func(f *evidence.Fact) { f.Basis, f.Source = evidence.Secondary, "zourdos2016" }, "/kettle.volume/via", field.ErrMissing},
+		{"computed from nothing", func(f *evidence.Fact) { f.Basis = evidence.Computed }, "/kettle.volume/from", field.ErrMissing},
+		{"rests on a stranger", func(f *evidence.Fact) { f.From = []evidence.FactID{"cup.volume"} }, "/kettle.volume/from", field.ErrUnknown},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
 			f := sound("kettle.volume")
 			test.spoil(&f)
 			_, err := evidence.NewLedger(slices.Values([]evidence.Fact{f}))
-			var bad units.FieldErrors
+			var bad field.Errors
 			if !errors.As(err, &bad) || len(bad) != 1 {
 				t.Fatalf("NewLedger: %v, want one bad field", err)
 			}
@@ -55,7 +55,7 @@ func TestLedgerReportsAllFaultsAtOnce(t *testing.T) {
 	empty := evidence.Fact{}
 	alone := evidence.Fact{ID: "cup.volume", Basis: evidence.Computed}
 	_, err := evidence.NewLedger(slices.Values([]evidence.Fact{empty, alone}), slices.Values([]evidence.Fact{alone}))
-	var bad units.FieldErrors
+	var bad field.Errors
 	if !errors.As(err, &bad) {
 		t.Fatalf("NewLedger: %v, want field errors", err)
 	}
@@ -72,8 +72,8 @@ func TestLedgerReportsAllFaultsAtOnce(t *testing.T) {
 func TestLedgerRefusesAFactTwice(t *testing.T) {
 	one := slices.Values([]evidence.Fact{sound("kettle.volume")})
 	_, err := evidence.NewLedger(one, one)
-	if !errors.Is(err, units.ErrDuplicate) {
-		t.Errorf("NewLedger of a fact given twice: %v, want %v", err, units.ErrDuplicate)
+	if !errors.Is(err, field.ErrDuplicate) {
+		t.Errorf("NewLedger of a fact given twice: %v, want %v", err, field.ErrDuplicate)
 	}
 }
 
@@ -106,8 +106,8 @@ func TestZeroLedgerIsEmpty(t *testing.T) {
 	if got := slices.Collect(zero.All()); len(got) != 0 {
 		t.Errorf("All of the zero ledger: %v", got)
 	}
-	if _, err := zero.Basis("a.x"); !errors.Is(err, units.ErrUnknown) {
-		t.Errorf("Basis in the zero ledger: %v, want %v", err, units.ErrUnknown)
+	if _, err := zero.Basis("a.x"); !errors.Is(err, field.ErrUnknown) {
+		t.Errorf("Basis in the zero ledger: %v, want %v", err, field.ErrUnknown)
 	}
 }
 
@@ -152,8 +152,8 @@ func TestBasisOfRingsIsAConflict(t *testing.T) {
 		t.Fatal(err)
 	}
 	for _, id := range []evidence.FactID{"itself", "hen", "egg", "farm"} {
-		if got, err := ledger.Basis(id); got != evidence.BasisUnknown || !errors.Is(err, units.ErrConflict) {
-			t.Errorf("Basis(%q) = %v, %v, want %v", id, got, err, units.ErrConflict)
+		if got, err := ledger.Basis(id); got != evidence.BasisUnknown || !errors.Is(err, field.ErrConflict) {
+			t.Errorf("Basis(%q) = %v, %v, want %v", id, got, err, field.ErrConflict)
 		}
 	}
 }
@@ -185,8 +185,8 @@ func TestBasisOfUnfoundedFact(t *testing.T) {
 	if err == nil {
 		t.Fatal("NewLedger took a fact that rests on a stranger")
 	}
-	if got, err := ledger.Basis("cup.volume"); got != evidence.BasisUnknown || !errors.Is(err, units.ErrUnknown) {
-		t.Errorf("Basis = %v, %v, want %v", got, err, units.ErrUnknown)
+	if got, err := ledger.Basis("cup.volume"); got != evidence.BasisUnknown || !errors.Is(err, field.ErrUnknown) {
+		t.Errorf("Basis = %v, %v, want %v", got, err, field.ErrUnknown)
 	}
 }
 
@@ -202,7 +202,7 @@ func TestFactJSON(t *testing.T) {
 		t.Errorf("Marshal = %s, want %s", text, want)
 	}
 	var back evidence.Fact
-	if err := json.Unmarshal(text, &back); err != nil {
+	if err := field.Decode(text, &back, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	if diff := cmp.Diff(f, back); diff != "" {

@@ -8,6 +8,7 @@ import (
 
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 	"pgregory.net/rapid"
 )
 
@@ -48,7 +49,7 @@ func TestWithPrints(t *testing.T) {
 		errors.New("blocked"), error(nil), spout{}, &spout{}, (*spout)(nil), scale{}, &scale{}, (*scale)(nil),
 		reflect.ValueOf(7), reflect.ValueOf(spout{}), reflect.ValueOf("lime"), reflect.Value{}, reflect.TypeFor[int](),
 		units.KG, units.MassUnit(9), units.ScaleBorg, units.Scale(99), units.Must(units.RPE(8.5)), units.Effort{}, evidence.Design,
-		units.Marked{Mass: 25 * units.Pound, Unit: units.LB}, units.Range[float64]{}, units.FieldErrors(nil),
+		units.Marked{Mass: 25 * units.Pound, Unit: units.LB}, units.Range[float64]{}, field.Errors(nil),
 	}
 	for _, value := range values {
 		checkPrinted(t, value)

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // Code names a decision, such as "dose.load-finding". Codes are stable: they
@@ -100,15 +101,15 @@ func fill(text string, args []Arg) string {
 	return strings.NewReplacer(pairs...).Replace(text)
 }
 
-// Join returns one table with the codes of all, and an [units.ErrDuplicate]
+// Join returns one table with the codes of all, and an [field.ErrDuplicate]
 // for a code that stands in two.
 func Join(tables ...Words) (Words, error) {
 	joined := Words{}
-	var bad units.FieldErrors
+	var bad field.Errors
 	for _, t := range tables {
 		for code, wording := range t {
 			if _, twice := joined[code]; twice {
-				bad.Add("/"+string(code), units.Field("", nil, "each code in one table", units.ErrDuplicate))
+				bad.Add("/"+string(code), field.Bad(nil, "each code in one table", field.ErrDuplicate))
 			}
 			joined[code] = wording
 		}

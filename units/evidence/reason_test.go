@@ -6,8 +6,8 @@ import (
 	"fmt"
 	"testing"
 
-	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 	"github.com/google/go-cmp/cmp"
 )
 
@@ -85,9 +85,9 @@ func TestJoin(t *testing.T) {
 		t.Errorf("Join hands out one of the tables that it was given")
 	}
 	_, err = evidence.Join(kettle, cup, kettle)
-	var bad units.FieldErrors
-	if !errors.As(err, &bad) || len(bad) != 1 || bad[0].Path != "/kettle.note" || !errors.Is(err, units.ErrDuplicate) {
-		t.Errorf("Join of a code in two tables: %v, want %v at /kettle.note", err, units.ErrDuplicate)
+	var bad field.Errors
+	if !errors.As(err, &bad) || len(bad) != 1 || bad[0].Path != "/kettle.note" || !errors.Is(err, field.ErrDuplicate) {
+		t.Errorf("Join of a code in two tables: %v, want %v at /kettle.note", err, field.ErrDuplicate)
 	}
 	if none, err := evidence.Join(); none == nil || len(none) != 0 || err != nil {
 		t.Errorf("Join() = %v, %v, want an empty table", none, err)
@@ -108,7 +108,7 @@ func TestReasonJSON(t *testing.T) {
 			t.Errorf("Marshal = %s, %v, want %s", text, err, test.want)
 		}
 		var back evidence.Reason
-		if err := json.Unmarshal(text, &back); err != nil {
+		if err := field.Decode(text, &back, field.Strict); err != nil {
 			t.Error(err)
 		}
 		if diff := cmp.Diff(test.reason, back); diff != "" {

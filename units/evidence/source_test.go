@@ -12,6 +12,7 @@ import (
 
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 func TestSources(t *testing.T) {
@@ -159,7 +160,7 @@ func TestUnitFactsState(t *testing.T) {
 			t.Errorf("%s: %q, %s, %v, want %q, %s, %v", test.id, f.Value, f.Source, f.Basis, test.value, test.source, test.basis)
 		}
 	}
-	if _, err := ledger.Basis("units.rpe-4"); !errors.Is(err, units.ErrUnknown) {
+	if _, err := ledger.Basis("units.rpe-4"); !errors.Is(err, field.ErrUnknown) {
 		t.Errorf("a rating of 4 has a fact: %v", err)
 	}
 }

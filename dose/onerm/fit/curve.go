@@ -8,11 +8,12 @@ import (
 	"example.org/posology/dose/onerm"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // A Curve is one person's load–repetition curve in one exercise, as [Fit] found
 // it. It is a [onerm.Relation]. The zero value is "not given": its methods
-// return an [units.ErrMissing]. It falls strictly over the repetitions studied and
+// return an [field.ErrMissing]. It falls strictly over the repetitions studied and
 // rises nowhere. It ends at 30, or where a line comes to nothing.
 type Curve struct {
 	shape
@@ -115,20 +116,20 @@ func (c Curve) String() string {
 // value at.
 func (c Curve) check(reps float64) error {
 	if c.form == FormUnknown {
-		return units.Field("/curve", nil, "a curve made by Fit", units.ErrMissing)
+		return field.New("/curve", nil, "a curve made by Fit", field.ErrMissing)
 	}
 	if err := checkReps(reps); err != nil {
-		return units.At("/reps", err)
+		return field.At("/reps", err)
 	}
 	if math.IsNaN(c.at(reps).share) {
-		return units.Field("/reps", reps, fmt.Sprintf("below %.4g repetitions, where the line comes to nothing", c.shape.shape+1), units.ErrOutOfRange)
+		return field.New("/reps", reps, fmt.Sprintf("below %.4g repetitions, where the line comes to nothing", c.shape.shape+1), field.ErrOutOfRange)
 	}
 	return nil
 }
 
 // Fraction returns the share of the 1RM that can be lifted reps times, to
 // failure. Reps outside 1 to 30, or beyond the end of a line, are an
-// [units.ErrOutOfRange]; outside [Curve.Studied] the curve extrapolates.
+// [field.ErrOutOfRange]; outside [Curve.Studied] the curve extrapolates.
 func (c Curve) Fraction(reps float64) (units.Fraction, error) {
 	if err := c.check(reps); err != nil {
 		return 0, err
@@ -138,7 +139,7 @@ func (c Curve) Fraction(reps float64) (units.Fraction, error) {
 
 // Reps returns how often a share of the 1RM can be lifted, to failure. A share
 // that belongs to fewer than 1 or more than 30 repetitions is an
-// [units.ErrOutOfRange].
+// [field.ErrOutOfRange].
 func (c Curve) Reps(share units.Fraction) (float64, error) {
 	if err := c.check(1); err != nil {
 		return 0, err
@@ -150,7 +151,7 @@ func (c Curve) Reps(share units.Fraction) (float64, error) {
 		}
 	}
 	if !repsRange.Contains(reps) {
-		return 0, units.Field("/fraction", float64(share), c.shareText(), units.ErrOutOfRange)
+		return 0, field.New("/fraction", float64(share), c.shareText(), field.ErrOutOfRange)
 	}
 	return reps, nil
 }
@@ -182,7 +183,7 @@ func (c Curve) RepsAt(load units.Mass) (float64, error) {
 	}
 	reps, err := c.Reps(units.Fraction(float64(load) / float64(c.oneRM)))
 	if err != nil {
-		return 0, units.Field("/load", load, c.shareText(), units.ErrOutOfRange)
+		return 0, field.New("/load", load, c.shareText(), field.ErrOutOfRange)
 	}
 	return reps, nil
 }

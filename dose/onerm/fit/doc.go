@@ -47,8 +47,8 @@
 //
 // # Errors
 //
-// Bad input gives [units.FieldErrors] that name every bad field. Sets that do
-// not support the form give a [*units.FieldError] for "/points" with one of
+// Bad input gives [field.Errors] that name every bad field. Sets that do
+// not support the form give a [*field.Error] for "/points" with one of
 // [ErrTooFew], [ErrNotFalling], [ErrSingular], [ErrNoConvergence] and
 // [ErrNotFinite]. Nothing is clamped.
 package fit

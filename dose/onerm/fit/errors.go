@@ -2,7 +2,7 @@ package fit
 
 import "errors"
 
-// Why a curve was refused. Each comes inside a [*units.FieldError].
+// Why a curve was refused. Each comes inside a [*field.Error].
 var (
 	// ErrTooFew: fewer sets, or fewer different repetition counts, than the form
 	// has parameters.

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // Options say what is fitted and what is believed beforehand.
@@ -21,27 +22,21 @@ type Options struct {
 
 // Validate returns every bad field of o at once.
 func (o Options) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/form", o.Form.Check())
 	if o.Expected == 0 && o.ExpectedSD == 0 {
 		return bad.Err()
 	}
 	if o.Alone {
-		bad.Add("/alone", units.Field("", true, "false where a 1RM is expected", units.ErrConflict))
+		bad.Add("/alone", field.Bad(true, "false where a 1RM is expected", field.ErrConflict))
 	}
 	if o.Expected <= 0 {
-		bad.Add("/expected", units.Field("", o.Expected, "a mass above 0 kg", units.ErrOutOfRange))
+		bad.Add("/expected", field.Bad(o.Expected, "a mass above 0 kg", field.ErrOutOfRange))
 	}
 	if !expectedRange.Contains(o.ExpectedSD) {
-		bad.Add("/expected_sd", units.Field("", float64(o.ExpectedSD), "0.01 to 1", units.ErrOutOfRange))
+		bad.Add("/expected_sd", field.Bad(float64(o.ExpectedSD), "0.01 to 1", field.ErrOutOfRange))
 	}
 	return bad.Err()
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (o *Options) UnmarshalJSON(data []byte) error {
-	type plain Options
-	return units.DecodeJSON(data, (*plain)(o))
 }
 
 // Limits of the fall from one repetition to ten, as a difference of logarithms:
@@ -72,22 +67,22 @@ func Fit(points []Point, o Options) (Curve, error) {
 	}
 	m := newModel(ordered(points), o)
 	if err := m.enough(); err != nil {
-		return Curve{}, units.Field("/points", sets(len(points)), m.needed(), err)
+		return Curve{}, field.New("/points", sets(len(points)), m.needed(), err)
 	}
 	s, err := least(m.problem())
 	if err != nil {
-		return Curve{}, units.Field("/points", sets(len(points)), "sets that the form can follow", err)
+		return Curve{}, field.New("/points", sets(len(points)), "sets that the form can follow", err)
 	}
 	return m.curve(s)
 }
 
 func check(points []Point, o Options) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	for i, p := range points {
 		bad.Add(fmt.Sprintf("/points/%d", i), p.Validate())
 	}
 	if len(points) == 0 {
-		bad.Add("/points", units.Field("", nil, "at least one set", units.ErrMissing))
+		bad.Add("/points", field.Bad(nil, "at least one set", field.ErrMissing))
 	}
 	bad.Add("/options", o.Validate())
 	return bad.Err()
@@ -251,7 +246,7 @@ func (m *model) priorSlopes(into []float64, s shape, j int) {
 func (m *model) curve(s solution) (Curve, error) {
 	oneRM, err := units.Kilograms(math.Exp(s.at[0]))
 	if err != nil {
-		return Curve{}, units.At("/points", err)
+		return Curve{}, field.At("/points", err)
 	}
 	c := Curve{
 		shape: m.shapeAt(s.at), oneRM: oneRM, alone: m.Alone,
@@ -259,7 +254,7 @@ func (m *model) curve(s solution) (Curve, error) {
 		freedom: len(m.points) + m.believed() - len(s.at),
 	}
 	if oneRM <= 0 || !c.falls() { // loads of a few nanograms may come to none
-		return Curve{}, units.Field("/points", sets(len(m.points)), "loads that fall as repetitions rise", ErrNotFalling)
+		return Curve{}, field.New("/points", sets(len(m.points)), "loads that fall as repetitions rise", ErrNotFalling)
 	}
 	believed := 0.0
 	if !m.Alone {

@@ -12,6 +12,7 @@ import (
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/onerm/fit"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 func kg(x float64) units.Mass { return units.Must(units.Kilograms(x)) }
@@ -297,7 +298,7 @@ func checkCurve(t tester, c fit.Curve) {
 
 func checkRange[T float64 | units.Mass](t tester, within units.Range[T], point T, err error) {
 	if err != nil {
-		if !errors.Is(err, units.ErrOverflow) || !within.IsZero() {
+		if !errors.Is(err, field.ErrOverflow) || !within.IsZero() {
 			t.Errorf("%v beside %v", within, err)
 		}
 		return

@@ -4,7 +4,7 @@ import (
 	"iter"
 	"math"
 
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // Form is the form of a curve: the load W as a function of the repetitions r
@@ -40,7 +40,7 @@ const (
 	HyperbolaFloor
 )
 
-var formNames = units.NewVocabulary[Form]("form", "", "hyperbola", "line", "power", "exponential-floor", "hyperbola-floor")
+var formNames = field.NewVocabulary[Form]("form", "", "hyperbola", "line", "power", "exponential-floor", "hyperbola-floor")
 
 // Forms yields every form.
 func Forms() iter.Seq[Form] { return formNames.All() }

@@ -8,6 +8,7 @@ import (
 
 	"example.org/posology/dose/onerm/fit"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // FuzzFit: any sets at all give a sound curve or an error, never both.
@@ -43,7 +44,7 @@ func FuzzFit(f *testing.F) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if err := json.Unmarshal(text, new(fit.Curve)); err != nil {
+		if err := field.Decode(text, new(fit.Curve), field.Strict); err != nil {
 			t.Errorf("%s: %v", text, err)
 		}
 	})
@@ -56,7 +57,7 @@ func FuzzCurveJSON(f *testing.F) {
 	f.Add([]byte(`null`))
 	f.Fuzz(func(t *testing.T, data []byte) {
 		var c fit.Curve
-		if json.Unmarshal(data, &c) != nil || c.Sets() == 0 {
+		if field.Decode(data, &c, field.Strict) != nil || c.Sets() == 0 {
 			return
 		}
 		for _, r := range []float64{1, 5, 30} {
@@ -80,7 +81,7 @@ func FuzzCurveJSON(f *testing.F) {
 // checkFields fails unless an error names a field and what is wrong with it.
 func checkFields(t *testing.T, err error) {
 	t.Helper()
-	var one *units.FieldError
+	var one *field.Error
 	if err == nil {
 		return
 	}

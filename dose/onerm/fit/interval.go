@@ -6,6 +6,7 @@ import (
 	"gonum.org/v1/gonum/mathext"
 
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // levelRange is the levels at which intervals are given.
@@ -35,10 +36,10 @@ func (c Curve) deviation(reps float64) float64 {
 
 // half is half the width of an interval of the logarithm of the load.
 func (c Curve) half(reps float64, level units.Fraction) (float64, error) {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("", c.check(reps))
 	if !levelRange.Contains(level) {
-		bad.Add("/level", units.Field("", float64(level), "0.5 to 0.99", units.ErrOutOfRange))
+		bad.Add("/level", field.Bad(float64(level), "0.5 to 0.99", field.ErrOutOfRange))
 	}
 	if err := bad.Err(); err != nil {
 		return 0, err
@@ -50,7 +51,7 @@ func (c Curve) half(reps float64, level units.Fraction) (float64, error) {
 // failure, on another day, lies within with the given probability, 0.5 to 0.99:
 // a prediction interval by Student's t on the logarithm of the load. It is for
 // the form being right. The lower end is rounded down, the upper up. Besides
-// those of [Curve.Fraction] there is an [units.ErrOverflow] for an end that
+// those of [Curve.Fraction] there is an [field.ErrOverflow] for an end that
 // fits no mass.
 func (c Curve) LoadWithin(reps float64, level units.Fraction) (units.Range[units.Mass], error) {
 	half, err := c.half(reps, level)
@@ -61,7 +62,7 @@ func (c Curve) LoadWithin(reps float64, level units.Fraction) (units.Range[units
 	low, _ := c.oneRM.Scale(units.Fraction(math.Exp(share-half)), units.Down) // fits if the upper end does
 	high, err := c.oneRM.Scale(units.Fraction(math.Min(math.Exp(share+half), math.MaxFloat64)), units.Up)
 	if err != nil {
-		return units.Range[units.Mass]{}, units.At("/reps", err)
+		return units.Range[units.Mass]{}, field.At("/reps", err)
 	}
 	return units.Between(low, high)
 }
@@ -76,7 +77,7 @@ func (c Curve) OneRMWithin(level units.Fraction) (units.Range[units.Mass], error
 // set with load lie within with the given probability: the interval of the load
 // over the steepness of the curve, on the logarithm of the repetitions. An end
 // below 1 means that the load may not go up at all. Besides the errors of
-// [Curve.RepsAt] there is an [units.ErrOverflow].
+// [Curve.RepsAt] there is an [field.ErrOverflow].
 func (c Curve) RepsWithin(load units.Mass, level units.Fraction) (units.Range[float64], error) {
 	reps, err := c.RepsAt(load)
 	if err != nil {
@@ -89,7 +90,7 @@ func (c Curve) RepsWithin(load units.Mass, level units.Fraction) (units.Range[fl
 	half /= -c.at(reps).byReps * reps
 	low, high := reps*math.Exp(-half), reps*math.Exp(half)
 	if !finite([]float64{low, high}) {
-		return units.Range[float64]{}, units.Field("/load", load, "a load whose repetitions can be told", units.ErrOverflow)
+		return units.Range[float64]{}, field.New("/load", load, "a load whose repetitions can be told", field.ErrOverflow)
 	}
 	return units.Between(low, high)
 }

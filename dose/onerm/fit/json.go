@@ -7,6 +7,7 @@ import (
 
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // A record is a curve as it is stored.
@@ -49,7 +50,7 @@ func (c *Curve) UnmarshalJSON(data []byte) error {
 		return nil
 	}
 	var r record
-	if err := units.DecodeJSON(data, &r); err != nil {
+	if err := field.Decode(data, &r, field.Strict); err != nil {
 		return err
 	}
 	if err := r.validate(); err != nil {
@@ -76,12 +77,12 @@ func (r record) curve() Curve {
 
 func (r record) validate() error {
 	if err := r.Form.Check(); err != nil {
-		return units.At("/form", err)
+		return field.At("/form", err)
 	}
-	var bad units.FieldErrors
+	var bad field.Errors
 	refuse := func(ok bool, path string, got any, allowed string) {
 		if !ok {
-			bad.Add(path, units.Field("", got, allowed, units.ErrOutOfRange))
+			bad.Add(path, field.Bad(got, allowed, field.ErrOutOfRange))
 		}
 	}
 	refuse(r.OneRM > 0, "/one_rm", r.OneRM, "a mass above 0 kg")
@@ -109,12 +110,12 @@ func (r record) validate() error {
 // that the covariance is one.
 func (r record) validateCurve() error {
 	c := r.curve()
-	var bad units.FieldErrors
+	var bad field.Errors
 	if !c.falls() {
-		bad.Add("/shape", units.Field("", r.Shape, "a shape whose curve falls over the repetitions studied", ErrNotFalling))
+		bad.Add("/shape", field.Bad(r.Shape, "a shape whose curve falls over the repetitions studied", ErrNotFalling))
 	}
 	if !semidefinite(c.covariance) {
-		bad.Add("/covariance", units.Field("", r.Covariance, "variances of 0 or more, covariances within them", units.ErrOutOfRange))
+		bad.Add("/covariance", field.Bad(r.Covariance, "variances of 0 or more, covariances within them", field.ErrOutOfRange))
 	}
 	return bad.Err()
 }

@@ -9,6 +9,7 @@ import (
 
 	"example.org/posology/dose/onerm/fit"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // TestRoundTrip: a stored curve is the curve, bit by bit.
@@ -26,7 +27,7 @@ func TestRoundTrip(t *testing.T) {
 			t.Fatal(err)
 		}
 		var again fit.Curve
-		if err := json.Unmarshal(text, &again); err != nil {
+		if err := field.Decode(text, &again, field.Strict); err != nil {
 			t.Fatalf("%s: %v", text, err)
 		}
 		if !reflect.DeepEqual(c, again) {
@@ -48,7 +49,7 @@ const stored = `{"form":"exponential-floor","one_rm":"20 kg","shape":0.08,"floor
 // TestDecode: what no curve can be is refused by the field that is wrong.
 func TestDecode(t *testing.T) {
 	var c fit.Curve
-	if err := json.Unmarshal([]byte(stored), &c); err != nil {
+	if err := field.Decode([]byte(stored), &c, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	checkCurve(t, c)
@@ -83,21 +84,21 @@ func TestDecode(t *testing.T) {
 			t.Errorf("%q is not in the text", test.old)
 		}
 		var got fit.Curve
-		err := json.Unmarshal([]byte(text), &got)
-		var field *units.FieldError
-		if !errors.As(err, &field) || field.Path != test.path || got.Sets() != 0 {
+		err := field.Decode([]byte(text), &got, field.Strict)
+		var which *field.Error
+		if !errors.As(err, &which) || which.Path != test.path || got.Sets() != 0 {
 			t.Errorf("%s: %v, want an error at %s", test.new, err, test.path)
 		}
 	}
 	for shape, ok := range map[string]bool{"8990": true, "9010": false, "1.07": true, "1.05": false} { // falls of 0.001 and 2.25
 		var got fit.Curve
 		text := strings.Replace(hyperbola, "8900", shape, 1)
-		if err := json.Unmarshal([]byte(text), &got); (err == nil) != ok || !ok && !errors.Is(err, fit.ErrNotFalling) {
+		if err := field.Decode([]byte(text), &got, field.Strict); (err == nil) != ok || !ok && !errors.Is(err, fit.ErrNotFalling) {
 			t.Errorf("shape %s: %v", shape, err)
 		}
 	}
 	for _, v := range []any{new(fit.Point), new(fit.Options), new(fit.Form)} {
-		if err := json.Unmarshal([]byte(`{"lod":1}`), v); err == nil {
+		if err := field.Decode([]byte(`{"lod":1}`), v, field.Strict); err == nil {
 			t.Errorf("%T takes anything", v)
 		}
 	}
@@ -114,14 +115,14 @@ func TestZero(t *testing.T) {
 	_, g := c.OneRMWithin(0.9)
 	_, h := c.RepsWithin(units.Kilogram, 0.9)
 	for i, err := range []error{a, b, d, e, f, g, h} {
-		if !errors.Is(err, units.ErrMissing) {
+		if !errors.Is(err, field.ErrMissing) {
 			t.Errorf("%d: %v", i, err)
 		}
 	}
 	if c.String() != "" || c.Form().String() != "" || len(c.Covariance()) != 0 || c.Form().Parameters() != 0 || c.StandardError() != (fit.StandardError{}) {
 		t.Errorf("zero curve %v", c)
 	}
-	if err := (fit.Options{}).Validate(); !errors.Is(err, units.ErrMissing) {
+	if err := (fit.Options{}).Validate(); !errors.Is(err, field.ErrMissing) {
 		t.Errorf("zero options: %v", err)
 	}
 }
@@ -159,7 +160,7 @@ func TestDomain(t *testing.T) {
 		{"a load for too many", second(c.RepsWithin(units.Kilogram, 0.9)), false},
 		{"level of repetitions", second(c.RepsWithin(20*units.Kilogram, 2)), false},
 	} {
-		if (test.err == nil) != test.ok || !test.ok && !errors.Is(test.err, units.ErrOutOfRange) {
+		if (test.err == nil) != test.ok || !test.ok && !errors.Is(test.err, field.ErrOutOfRange) {
 			t.Errorf("%s: %v", test.name, test.err)
 		}
 	}
@@ -174,14 +175,14 @@ func TestDomain(t *testing.T) {
 // infinity.
 func TestOverflow(t *testing.T) {
 	heavy := curve(t, []fit.Point{{Load: 9e6 * units.Kilogram, Reps: 1}}, fit.Options{Form: fit.Hyperbola})
-	if within, err := heavy.OneRMWithin(0.9); !errors.Is(err, units.ErrOverflow) || !within.IsZero() {
+	if within, err := heavy.OneRMWithin(0.9); !errors.Is(err, field.ErrOverflow) || !within.IsZero() {
 		t.Errorf("%v, %v", within, err)
 	}
 	var c fit.Curve
-	if err := json.Unmarshal([]byte(hyperbola), &c); err != nil {
+	if err := field.Decode([]byte(hyperbola), &c, field.Strict); err != nil {
 		t.Fatal(err)
 	}
-	if within, err := c.RepsWithin(c.OneRM(), 0.9); !errors.Is(err, units.ErrOverflow) || !within.IsZero() {
+	if within, err := c.RepsWithin(c.OneRM(), 0.9); !errors.Is(err, field.ErrOverflow) || !within.IsZero() {
 		t.Errorf("%v, %v", within, err)
 	}
 }

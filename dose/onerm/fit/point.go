@@ -7,6 +7,7 @@ import (
 	"slices"
 
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // maxReps ends the curves: a set of more says little about strength. It is this
@@ -39,24 +40,18 @@ type Point struct {
 
 // Validate returns every bad field of p at once.
 func (p Point) Validate() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if p.Load <= 0 {
-		bad.Add("/load", units.Field("", p.Load, "a mass above 0 kg", units.ErrOutOfRange))
+		bad.Add("/load", field.Bad(p.Load, "a mass above 0 kg", field.ErrOutOfRange))
 	}
 	bad.Add("/reps", checkReps(p.Reps))
 	if p.SD != 0 && !sdRange.Contains(p.SD) {
-		bad.Add("/sd", units.Field("", float64(p.SD), "0.001 to 0.5, or not given", units.ErrOutOfRange))
+		bad.Add("/sd", field.Bad(float64(p.SD), "0.001 to 0.5, or not given", field.ErrOutOfRange))
 	}
 	if p.Day != 0 {
 		bad.Add("/day", p.Day.Check())
 	}
 	return bad.Err()
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (p *Point) UnmarshalJSON(data []byte) error {
-	type plain Point
-	return units.DecodeJSON(data, (*plain)(p))
 }
 
 // sd returns the standard error of the set.
@@ -71,7 +66,7 @@ func checkReps(reps float64) error {
 	if repsRange.Contains(reps) {
 		return nil
 	}
-	return units.Field("", reps, fmt.Sprintf("%v repetitions", repsRange), units.ErrOutOfRange)
+	return field.Bad(reps, fmt.Sprintf("%v repetitions", repsRange), field.ErrOutOfRange)
 }
 
 // ordered returns the points by day, repetitions, load and error, so that the

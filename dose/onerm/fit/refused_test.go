@@ -8,6 +8,7 @@ import (
 
 	"example.org/posology/dose/onerm/fit"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // TestRefused: what cannot be fitted is refused, with the error that says why.
@@ -21,8 +22,8 @@ func TestRefused(t *testing.T) {
 		want   []error // any of them
 		path   string
 	}{
-		"no set":                    {nil, fit.Options{Form: fit.Power}, []error{units.ErrMissing}, "/points"},
-		"no form":                   {good, fit.Options{}, []error{units.ErrMissing}, "/options/form"},
+		"no set":                    {nil, fit.Options{Form: fit.Power}, []error{field.ErrMissing}, "/points"},
+		"no form":                   {good, fit.Options{}, []error{field.ErrMissing}, "/options/form"},
 		"two sets alone":            {good[:2], alone(fit.Hyperbola), []error{fit.ErrTooFew}, "/points"},
 		"one count alone":           {samples[0].points(5, 5, 5, 5), alone(fit.Hyperbola), []error{fit.ErrTooFew}, "/points"},
 		"three sets alone, floor":   {good[:3], alone(fit.ExponentialFloor), []error{fit.ErrTooFew}, "/points"},
@@ -31,31 +32,31 @@ func TestRefused(t *testing.T) {
 		"rising loads, hyperbola":   {rising, alone(fit.Hyperbola), []error{fit.ErrNotFalling, fit.ErrNoConvergence, fit.ErrSingular}, "/points"},
 		"rising loads, power":       {rising, alone(fit.Power), []error{fit.ErrNotFalling, fit.ErrNoConvergence, fit.ErrSingular}, "/points"},
 		"too steep for a hyperbola": {[]fit.Point{{Load: kg(100), Reps: 2}, {Load: kg(20), Reps: 5}, {Load: kg(2), Reps: 9}, {Load: kg(1), Reps: 12}}, alone(fit.Hyperbola), []error{fit.ErrNotFalling, fit.ErrNoConvergence, fit.ErrSingular}, "/points"},
-		"no load":                   {[]fit.Point{{Reps: 5}}, fit.Options{Form: fit.Line}, []error{units.ErrOutOfRange}, "/points/0/load"},
-		"half a repetition":         {[]fit.Point{{Load: kg(5), Reps: 0.5}}, fit.Options{Form: fit.Line}, []error{units.ErrOutOfRange}, "/points/0/reps"},
-		"NaN repetitions":           {[]fit.Point{{Load: kg(5), Reps: math.NaN()}}, fit.Options{Form: fit.Line}, []error{units.ErrOutOfRange}, "/points/0/reps"},
-		"31 repetitions":            {[]fit.Point{{Load: kg(5), Reps: 31}}, fit.Options{Form: fit.Line}, []error{units.ErrOutOfRange}, "/points/0/reps"},
-		"error of nothing":          {[]fit.Point{{Load: kg(5), Reps: 5, SD: 0.0009}}, fit.Options{Form: fit.Line}, []error{units.ErrOutOfRange}, "/points/0/sd"},
-		"error of all":              {[]fit.Point{{Load: kg(5), Reps: 5, SD: 0.51}}, fit.Options{Form: fit.Line}, []error{units.ErrOutOfRange}, "/points/0/sd"},
-		"no such day":               {[]fit.Point{{Load: kg(5), Reps: 5, Day: -1}}, fit.Options{Form: fit.Line}, []error{units.ErrOutOfRange}, "/points/0/day"},
-		"expected, alone":           {good, fit.Options{Form: fit.Line, Alone: true, Expected: 1, ExpectedSD: 0.1}, []error{units.ErrConflict}, "/options/alone"},
-		"expected without an error": {good, fit.Options{Form: fit.Line, Expected: 1}, []error{units.ErrOutOfRange}, "/options/expected_sd"},
-		"an error of nothing":       {good, fit.Options{Form: fit.Line, ExpectedSD: 0.1}, []error{units.ErrOutOfRange}, "/options/expected"},
-		"no mass holds the 1RM":     {[]fit.Point{{Load: units.MaxMass, Reps: 20}}, fit.Options{Form: fit.Line}, []error{units.ErrOverflow}, "/points"},
+		"no load":                   {[]fit.Point{{Reps: 5}}, fit.Options{Form: fit.Line}, []error{field.ErrOutOfRange}, "/points/0/load"},
+		"half a repetition":         {[]fit.Point{{Load: kg(5), Reps: 0.5}}, fit.Options{Form: fit.Line}, []error{field.ErrOutOfRange}, "/points/0/reps"},
+		"NaN repetitions":           {[]fit.Point{{Load: kg(5), Reps: math.NaN()}}, fit.Options{Form: fit.Line}, []error{field.ErrOutOfRange}, "/points/0/reps"},
+		"31 repetitions":            {[]fit.Point{{Load: kg(5), Reps: 31}}, fit.Options{Form: fit.Line}, []error{field.ErrOutOfRange}, "/points/0/reps"},
+		"error of nothing":          {[]fit.Point{{Load: kg(5), Reps: 5, SD: 0.0009}}, fit.Options{Form: fit.Line}, []error{field.ErrOutOfRange}, "/points/0/sd"},
+		"error of all":              {[]fit.Point{{Load: kg(5), Reps: 5, SD: 0.51}}, fit.Options{Form: fit.Line}, []error{field.ErrOutOfRange}, "/points/0/sd"},
+		"no such day":               {[]fit.Point{{Load: kg(5), Reps: 5, Day: -1}}, fit.Options{Form: fit.Line}, []error{field.ErrOutOfRange}, "/points/0/day"},
+		"expected, alone":           {good, fit.Options{Form: fit.Line, Alone: true, Expected: 1, ExpectedSD: 0.1}, []error{field.ErrConflict}, "/options/alone"},
+		"expected without an error": {good, fit.Options{Form: fit.Line, Expected: 1}, []error{field.ErrOutOfRange}, "/options/expected_sd"},
+		"an error of nothing":       {good, fit.Options{Form: fit.Line, ExpectedSD: 0.1}, []error{field.ErrOutOfRange}, "/options/expected"},
+		"no mass holds the 1RM":     {[]fit.Point{{Load: units.MaxMass, Reps: 20}}, fit.Options{Form: fit.Line}, []error{field.ErrOverflow}, "/points"},
 	} {
 		c, err := fit.Fit(test.points, test.o)
-		var field *units.FieldError
+		var which *field.Error
 		switch {
 		case !slices.ContainsFunc(test.want, func(want error) bool { return errors.Is(err, want) }):
 			t.Errorf("%s: %v, %v", name, c, err)
-		case !errors.As(err, &field) || field.Path != test.path:
+		case !errors.As(err, &which) || which.Path != test.path:
 			t.Errorf("%s: path of %v, want %s", name, err, test.path)
 		case c.OneRM() != 0:
 			t.Errorf("%s: %v beside %v", name, c, err)
 		}
 	}
 	_, err := fit.Fit([]fit.Point{{}, {Load: kg(5), Reps: 40}}, fit.Options{})
-	var all units.FieldErrors
+	var all field.Errors
 	if !errors.As(err, &all) || len(all) != 4 {
 		t.Errorf("four bad fields at once: %v", err)
 	}

@@ -11,7 +11,7 @@ import (
 
 	"example.org/posology/examples/internal/cases"
 	"example.org/posology/screening"
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 func TestPublishedIsTheCopyOfTestdata(t *testing.T) {
@@ -67,9 +67,9 @@ func TestEveryPublishedCodeIsAccepted(t *testing.T) {
 		t.Fatal(err)
 	}
 	lists := map[string][]string{"known_disease": file.ACSM.Inputs.Diseases}
-	for field, list := range map[string]coded{"symptoms": file.ACSM.Signs, "conditions": append(append(file.AHA.Absolute, file.AHA.Relative...), file.Conditions...)} {
+	for which, list := range map[string]coded{"symptoms": file.ACSM.Signs, "conditions": append(append(file.AHA.Absolute, file.AHA.Relative...), file.Conditions...)} {
 		for _, c := range list {
-			lists[field] = append(lists[field], c.Code)
+			lists[which] = append(lists[which], c.Code)
 		}
 	}
 	lists["conditions"] = append(lists["conditions"], "hypertension_treated", "npdr_moderate_or_worse", "vertebral_fracture",
@@ -80,10 +80,10 @@ func TestEveryPublishedCodeIsAccepted(t *testing.T) {
 	lists["red_flags"] = []string{"saddle_numbness", "new_bladder_or_bowel_dysfunction", "cancer_history_with_new_unremitting_back_pain",
 		"fever_with_severe_back_pain", "fracture_after_minor_trauma_with_osteoporosis"}
 	seen := 0
-	for field, codes := range lists {
+	for which, codes := range lists {
 		for _, code := range codes {
 			seen++
-			if _, err := cases.Read(one(`{"`+field+`":["`+code+`"]}`, `{}`)); err != nil {
+			if _, err := cases.Read(one(`{"`+which+`":["`+code+`"]}`, `{}`)); err != nil {
 				t.Errorf("%s: %v", code, err)
 			}
 		}
@@ -96,13 +96,13 @@ func TestEveryPublishedCodeIsAccepted(t *testing.T) {
 // Every code of the library that a list may hold is accepted too, the wider
 // list's among them.
 func TestEveryListedCodeIsAccepted(t *testing.T) {
-	field := map[screening.Kind]string{
+	which := map[screening.Kind]string{
 		screening.Disease: "known_disease", screening.Symptom: "symptoms",
 		screening.Condition: "conditions", screening.RedFlag: "red_flags",
 	}
 	seen := 0
 	for term := range screening.Codes() {
-		name, listed := field[term.Kind]
+		name, listed := which[term.Kind]
 		if !listed {
 			continue
 		}
@@ -121,39 +121,39 @@ func TestBadRowsAreNamed(t *testing.T) {
 		inputs, expected, path string
 		category               error
 	}{
-		{`{"conditions":["osteoporosis","osteoporoses"]}`, `{}`, "/X1/inputs/conditions/1", units.ErrUnknown},
-		{`{"known_disease":["heart"]}`, `{}`, "/X1/inputs/known_disease/0", units.ErrUnknown},
-		{`{"symptoms":["cough"],"clearance_months_ago":3}`, `{}`, "/X1/inputs/symptoms/0", units.ErrUnknown},
-		{`{"known_disease":["heart"],"clearance_months_ago":3}`, `{}`, "/X1/inputs/known_disease/0", units.ErrUnknown},
-		{`{"red_flags":["osteoporosis"]}`, `{}`, "/X1/inputs/red_flags/0", units.ErrUnknown},
-		{`{"conditions":["icd","icd"]}`, `{}`, "/X1/inputs/conditions/1", units.ErrDuplicate},
-		{`{"weight":80}`, `{}`, "/X1/inputs/weight", units.ErrUnknown},
-		{`{"age":12}`, `{}`, "/X1/inputs/age", units.ErrOutOfRange},
-		{`{"sex":"X"}`, `{}`, "/X1/inputs/sex", units.ErrUnknown},
-		{`{"bp":[400,90]}`, `{}`, "/X1/inputs/bp/0", units.ErrOutOfRange},
-		{`{"bp":[120,130]}`, `{}`, "/X1/inputs/bp/1", units.ErrConflict},
-		{`{"bp":[120]}`, `{}`, "/X1/inputs/bp", units.ErrSyntax},
-		{`{"hr_rest":0}`, `{}`, "/X1/inputs/hr_rest", units.ErrOutOfRange},
-		{`{"hr_rest":300}`, `{}`, "/X1/inputs/hr_rest", units.ErrOutOfRange},
-		{`{"desired_intensity":"none"}`, `{}`, "/X1/inputs/desired_intensity", units.ErrOutOfRange},
-		{`{"activity":{"days_per_week":9}}`, `{}`, "/X1/inputs/activity/days_per_week", units.ErrOutOfRange},
-		{`{"planned_pct_1rm":101}`, `{}`, "/X1/inputs/planned_pct_1rm", units.ErrOutOfRange},
-		{`{"capacity_mets":-1}`, `{}`, "/X1/inputs/capacity_mets", units.ErrOutOfRange},
-		{`{"mean_pap_mmHg":0}`, `{}`, "/X1/inputs/mean_pap_mmHg", units.ErrOutOfRange},
-		{`{"glucose_mg_dl":4.6}`, `{}`, "/X1/inputs/glucose_mg_dl", units.ErrOutOfRange},
-		{`{"ketones":"some"}`, `{}`, "/X1/inputs/ketones", units.ErrUnknown},
-		{`{"orthostatic_drop":{"sys":20}}`, `{}`, "/X1/inputs/orthostatic_drop/from", units.ErrMissing},
-		{`{"orthostatic_drop":{"from":"lying","sys":2000}}`, `{}`, "/X1/inputs/orthostatic_drop/sys", units.ErrOutOfRange},
-		{`{"pain":{"during":11}}`, `{}`, "/X1/inputs/pain/during", units.ErrOutOfRange},
-		{`{"clearance_months_ago":-1}`, `{}`, "/X1/inputs/clearance_months_ago", units.ErrOutOfRange},
-		{`{"weeks_post_op":-1}`, `{}`, "/X1/inputs/weeks_post_op", units.ErrOutOfRange},
-		{`{`, `{}`, "/X1/inputs", units.ErrSyntax},
-		{`{}`, `{"acsm_branch":"N4"}`, "/X1/expected/acsm_branch", units.ErrUnknown},
-		{`{}`, `{"verdict":"fine"}`, "/X1/expected/verdict", units.ErrUnknown},
+		{`{"conditions":["osteoporosis","osteoporoses"]}`, `{}`, "/X1/inputs/conditions/1", field.ErrUnknown},
+		{`{"known_disease":["heart"]}`, `{}`, "/X1/inputs/known_disease/0", field.ErrUnknown},
+		{`{"symptoms":["cough"],"clearance_months_ago":3}`, `{}`, "/X1/inputs/symptoms/0", field.ErrUnknown},
+		{`{"known_disease":["heart"],"clearance_months_ago":3}`, `{}`, "/X1/inputs/known_disease/0", field.ErrUnknown},
+		{`{"red_flags":["osteoporosis"]}`, `{}`, "/X1/inputs/red_flags/0", field.ErrUnknown},
+		{`{"conditions":["icd","icd"]}`, `{}`, "/X1/inputs/conditions/1", field.ErrDuplicate},
+		{`{"weight":80}`, `{}`, "/X1/inputs/weight", field.ErrUnknown},
+		{`{"age":12}`, `{}`, "/X1/inputs/age", field.ErrOutOfRange},
+		{`{"sex":"X"}`, `{}`, "/X1/inputs/sex", field.ErrUnknown},
+		{`{"bp":[400,90]}`, `{}`, "/X1/inputs/bp/0", field.ErrOutOfRange},
+		{`{"bp":[120,130]}`, `{}`, "/X1/inputs/bp/1", field.ErrConflict},
+		{`{"bp":[120]}`, `{}`, "/X1/inputs/bp", field.ErrSyntax},
+		{`{"hr_rest":0}`, `{}`, "/X1/inputs/hr_rest", field.ErrOutOfRange},
+		{`{"hr_rest":300}`, `{}`, "/X1/inputs/hr_rest", field.ErrOutOfRange},
+		{`{"desired_intensity":"none"}`, `{}`, "/X1/inputs/desired_intensity", field.ErrOutOfRange},
+		{`{"activity":{"days_per_week":9}}`, `{}`, "/X1/inputs/activity/days_per_week", field.ErrOutOfRange},
+		{`{"planned_pct_1rm":101}`, `{}`, "/X1/inputs/planned_pct_1rm", field.ErrOutOfRange},
+		{`{"capacity_mets":-1}`, `{}`, "/X1/inputs/capacity_mets", field.ErrOutOfRange},
+		{`{"mean_pap_mmHg":0}`, `{}`, "/X1/inputs/mean_pap_mmHg", field.ErrOutOfRange},
+		{`{"glucose_mg_dl":4.6}`, `{}`, "/X1/inputs/glucose_mg_dl", field.ErrOutOfRange},
+		{`{"ketones":"some"}`, `{}`, "/X1/inputs/ketones", field.ErrUnknown},
+		{`{"orthostatic_drop":{"sys":20}}`, `{}`, "/X1/inputs/orthostatic_drop/from", field.ErrMissing},
+		{`{"orthostatic_drop":{"from":"lying","sys":2000}}`, `{}`, "/X1/inputs/orthostatic_drop/sys", field.ErrOutOfRange},
+		{`{"pain":{"during":11}}`, `{}`, "/X1/inputs/pain/during", field.ErrOutOfRange},
+		{`{"clearance_months_ago":-1}`, `{}`, "/X1/inputs/clearance_months_ago", field.ErrOutOfRange},
+		{`{"weeks_post_op":-1}`, `{}`, "/X1/inputs/weeks_post_op", field.ErrOutOfRange},
+		{`{`, `{}`, "/X1/inputs", field.ErrSyntax},
+		{`{}`, `{"acsm_branch":"N4"}`, "/X1/expected/acsm_branch", field.ErrUnknown},
+		{`{}`, `{"verdict":"fine"}`, "/X1/expected/verdict", field.ErrUnknown},
 	}
 	for _, tt := range tests {
 		table, err := cases.Read(one(tt.inputs, tt.expected))
-		var all units.FieldErrors
+		var all field.Errors
 		if !errors.As(err, &all) || all[0].Path != tt.path || !errors.Is(all[0], tt.category) {
 			t.Errorf("%s %s: %v; want %v at %s", tt.inputs, tt.expected, err, tt.category, tt.path)
 		}
@@ -165,7 +165,7 @@ func TestBadRowsAreNamed(t *testing.T) {
 
 func TestEveryBadFieldAtOnce(t *testing.T) {
 	_, err := cases.Read(one(`{"age":12,"bp":[400,90],"conditions":["x"],"pain":{"after":-1},"weeks_post_op":-1}`, `{"red_flag":"x"}`))
-	var all units.FieldErrors
+	var all field.Errors
 	if !errors.As(err, &all) || len(all) != 6 {
 		t.Errorf("%v; want six fields", err)
 	}
@@ -193,7 +193,7 @@ func TestWhatIsNoTable(t *testing.T) {
 // A bad row does not hide the others, and an id that stands twice is one bad row.
 func TestGoodRowsAreKept(t *testing.T) {
 	table, err := cases.Read([]byte("\ufeff" + header + "A,{},{},\nB,[],{},\nA,{},{},\nC,{},{},\n"))
-	var all units.FieldErrors
+	var all field.Errors
 	if len(table) != 2 || table[0].ID != "A" || table[1].ID != "C" {
 		t.Errorf("%d cases kept, want A and C", len(table))
 	}

@@ -10,6 +10,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // inputs is the vocabulary of the column of that name.
@@ -46,7 +47,7 @@ var sexes = map[string]body.Sex{"": body.SexUnknown, "F": body.Female, "M": body
 func (s *sex) UnmarshalText(text []byte) error {
 	known, ok := sexes[string(text)]
 	if !ok {
-		return units.Field("", fmt.Sprintf("%.20q", text), "F or M", units.ErrUnknown)
+		return field.Bad(fmt.Sprintf("%.20q", text), "F or M", field.ErrUnknown)
 	}
 	s.Sex = known
 	return nil
@@ -91,7 +92,7 @@ var operations = []screening.Code{"total_knee_replacement", "total_hip_replaceme
 // translate returns the case in the library's own types, with every bad field
 // named as in the table.
 func (in inputs) translate() (screening.Profile, screening.Check, error) {
-	var bad units.FieldErrors
+	var bad field.Errors
 	p := screening.Profile{
 		Day: visit, Age: anyAge, Sex: in.Sex.Sex, Activity: in.Activity.translate(), Wanted: in.DesiredIntensity,
 		Diseases: screening.AskedFor(in.KnownDisease...), Symptoms: screening.AskedFor(in.Symptoms...),
@@ -147,7 +148,7 @@ func answer(b *bool) screening.Answer {
 // measured refuses nought, which the library reads as not measured.
 func measured(pulse int) error {
 	if pulse == 0 {
-		return units.Field("", 0, "20 to 250 beats a minute; left out if not measured", units.ErrOutOfRange)
+		return field.Bad(0, "20 to 250 beats a minute; left out if not measured", field.ErrOutOfRange)
 	}
 	return nil
 }
@@ -167,7 +168,7 @@ func (in inputs) clearance(p *screening.Profile) error {
 func monthsBefore(n int) (units.Day, error) {
 	const most = 1200
 	if n < 0 || n > most {
-		return 0, units.Field("", n, fmt.Sprintf("0 to %d months", most), units.ErrOutOfRange)
+		return 0, field.Bad(n, fmt.Sprintf("0 to %d months", most), field.ErrOutOfRange)
 	}
 	y, m, d := visit.Date()
 	months := 12*y + int(m) - 1 - n
@@ -181,7 +182,7 @@ func (in inputs) operation(p *screening.Profile) error {
 	}
 	const most = 5200
 	if *in.WeeksPostOp < 0 || *in.WeeksPostOp > most {
-		return units.Field("", *in.WeeksPostOp, fmt.Sprintf("0 to %d weeks", most), units.ErrOutOfRange)
+		return field.Bad(*in.WeeksPostOp, fmt.Sprintf("0 to %d weeks", most), field.ErrOutOfRange)
 	}
 	day, err := visit.Plus(-7 * *in.WeeksPostOp)
 	for _, code := range operations {
@@ -208,11 +209,11 @@ var renamed = strings.NewReplacer(
 // tableNames gives the fields of err the names of the table. The scope of the
 // clearance repeats the known diseases, which have been named already.
 func tableNames(err error) error {
-	var all, ours units.FieldErrors
+	var all, ours field.Errors
 	all.Add("", err)
 	for _, f := range all {
 		if !strings.HasPrefix(f.Path, "/clearances/") {
-			ours.Add("", units.Field(renamed.Replace(f.Path), f.Got, f.Allowed, f.Err))
+			ours.Add("", field.New(renamed.Replace(f.Path), f.Got, f.Allowed, f.Err))
 		}
 	}
 	return ours.Err()

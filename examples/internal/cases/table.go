@@ -11,7 +11,7 @@ import (
 	"strings"
 
 	"example.org/posology/screening"
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 //go:embed screening-cases.csv
@@ -38,9 +38,9 @@ const byteOrderMark = "\ufeff"
 
 // Read reads a table. What is no table at all is an error and gives no cases.
 // A row that cannot be read is left out and reported with the rows beside it:
-// the error is then a [units.FieldErrors] whose paths begin with the row's id,
+// the error is then a [field.Errors] whose paths begin with the row's id,
 // such as /SC12/inputs/conditions/0. A code that is not known is an
-// [units.ErrUnknown].
+// [field.ErrUnknown].
 func Read(data []byte) ([]Case, error) {
 	r := csv.NewReader(bytes.NewReader(bytes.TrimPrefix(data, []byte(byteOrderMark))))
 	r.Comment = '#'
@@ -48,20 +48,20 @@ func Read(data []byte) ([]Case, error) {
 	header, err := r.Read()
 	switch {
 	case errors.Is(err, io.EOF):
-		return nil, units.Field("/header", nil, strings.Join(columns, ","), units.ErrMissing)
+		return nil, field.New("/header", nil, strings.Join(columns, ","), field.ErrMissing)
 	case err != nil:
 		return nil, fmt.Errorf("not a table of cases: %w", err)
 	case !slices.Equal(header, columns):
-		return nil, units.Field("/header", fmt.Sprintf("%.60q", strings.Join(header, ",")), strings.Join(columns, ","), units.ErrSyntax)
+		return nil, field.New("/header", fmt.Sprintf("%.60q", strings.Join(header, ",")), strings.Join(columns, ","), field.ErrSyntax)
 	}
 	var all []Case
-	var bad units.FieldErrors
+	var bad field.Errors
 	seen := map[string]bool{}
 	for {
 		row, err := r.Read()
 		if errors.Is(err, io.EOF) {
 			if len(seen) == 0 {
-				bad.Add("/rows", units.Field("", nil, "a row for each case", units.ErrMissing))
+				bad.Add("/rows", field.Bad(nil, "a row for each case", field.ErrMissing))
 			}
 			return all, bad.Err()
 		}
@@ -72,11 +72,11 @@ func Read(data []byte) ([]Case, error) {
 		c, err := read(row)
 		switch {
 		case c.ID == "":
-			err = units.Field(fmt.Sprintf("/line %d/id", line), nil, "an id", units.ErrMissing)
+			err = field.New(fmt.Sprintf("/line %d/id", line), nil, "an id", field.ErrMissing)
 		case seen[c.ID]:
-			err = units.Field("/"+c.ID+"/id", fmt.Sprintf("%q again in line %d", c.ID, line), "each id once", units.ErrDuplicate)
+			err = field.New("/"+c.ID+"/id", fmt.Sprintf("%q again in line %d", c.ID, line), "each id once", field.ErrDuplicate)
 		default:
-			err = units.At("/"+c.ID, err)
+			err = field.At("/"+c.ID, err)
 		}
 		seen[c.ID] = true
 		if err != nil {
@@ -90,12 +90,12 @@ func Read(data []byte) ([]Case, error) {
 func read(row []string) (Case, error) {
 	c := Case{ID: strings.TrimSpace(row[0]), Source: row[3]}
 	var in inputs
-	var bad units.FieldErrors
-	inputErr := units.DecodeJSON([]byte(row[1]), &in)
+	var bad field.Errors
+	inputErr := field.Decode([]byte(row[1]), &in, field.Strict)
 	if inputErr == nil {
 		c.Profile, c.Check, inputErr = in.translate()
 	}
 	bad.Add("/inputs", inputErr)
-	bad.Add("/expected", units.DecodeJSON([]byte(row[2]), &c.want))
+	bad.Add("/expected", field.Decode([]byte(row[2]), &c.want, field.Strict))
 	return c, bad.Err()
 }

@@ -18,6 +18,7 @@ import (
 	"example.org/posology/examples/internal/review"
 	"example.org/posology/examples/internal/visit"
 	"example.org/posology/screening"
+	"example.org/posology/units/field"
 )
 
 // A change puts other JSON at places of a case, such as "profile/age".
@@ -125,14 +126,14 @@ func leaves(t *testing.T) []leaf {
 
 func firstVisit(l *leaf, data []byte) error {
 	var r visit.Result
-	err := json.Unmarshal(data, &r)
+	err := field.Decode(data, &r, field.Strict)
 	l.take(r)
 	return err
 }
 
 func weekly(l *leaf, data []byte) error {
 	var r plan.Result
-	err := json.Unmarshal(data, &r)
+	err := field.Decode(data, &r, field.Strict)
 	l.take(r.Visit)
 	return err
 }
@@ -146,7 +147,7 @@ func (l *leaf) take(r visit.Result) {
 
 func reviewed(l *leaf, data []byte) error {
 	var r review.Result
-	err := json.Unmarshal(data, &r)
+	err := field.Decode(data, &r, field.Strict)
 	l.screening, l.profile = r.Screening, r.Profile
 	for _, item := range r.Items {
 		if item.Decision.Next != nil {
@@ -161,7 +162,7 @@ func reviewed(l *leaf, data []byte) error {
 func changed(t *testing.T, base []byte, c change) []byte {
 	t.Helper()
 	var all map[string]any
-	if err := json.Unmarshal(base, &all); err != nil {
+	if err := field.Decode(base, &all, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	for place, text := range c {
@@ -174,7 +175,7 @@ func changed(t *testing.T, base []byte, c change) []byte {
 			continue
 		}
 		var value any
-		if err := json.Unmarshal([]byte(text), &value); err != nil {
+		if err := field.Decode([]byte(text), &value, field.Strict); err != nil {
 			t.Fatal(fmt.Errorf("%s: %w", place, err))
 		}
 		if value == nil {

@@ -9,6 +9,7 @@ import (
 	"example.org/posology/examples/internal/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // A ClassCase is a class that meets on the same days and shares one kit.
@@ -20,12 +21,6 @@ type ClassCase struct {
 	Minutes int           `json:"minutes,omitzero"`
 	// Clients have neither kit nor days nor minutes of their own.
 	Clients []Case `json:"clients"`
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (c *ClassCase) UnmarshalJSON(data []byte) error {
-	type plain ClassCase
-	return units.DecodeJSON(data, (*plain)(c))
 }
 
 // A Member is one person of the class. Those with a stop take no part.
@@ -52,12 +47,6 @@ type ClassResult struct {
 	Steps   []equipment.Advice `json:"steps,omitempty"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (r *ClassResult) UnmarshalJSON(data []byte) error {
-	type plain ClassResult
-	return units.DecodeJSON(data, (*plain)(r))
-}
-
 // A Stall is a member's exercise whose next weight is too far off.
 type Stall struct {
 	Client   string          `json:"client"`
@@ -74,7 +63,7 @@ const stepRow guideline.ID = "acsm2009-hypertrophy-novice-intermediate"
 func RunClass(c ClassCase) (ClassResult, error) {
 	result := ClassResult{Note: c.Note, Class: c.Class, StepRow: stepRow}
 	group := dose.Class{Kit: c.Kit}
-	var bad units.FieldErrors
+	var bad field.Errors
 	for i, client := range c.Clients {
 		client.Kit, client.Days, client.Minutes = c.Kit, c.Days, c.Minutes
 		one, err := Run(client)
@@ -85,7 +74,7 @@ func RunClass(c ClassCase) (ClassResult, error) {
 		}
 	}
 	if len(c.Clients) == 0 {
-		bad.Add("/clients", units.Field("", nil, "at least one client", units.ErrMissing))
+		bad.Add("/clients", field.Bad(nil, "at least one client", field.ErrMissing))
 	}
 	if err := bad.Err(); err != nil || len(group.Clients) == 0 {
 		return result, err

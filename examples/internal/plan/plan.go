@@ -8,7 +8,6 @@ import (
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/volume"
 	"example.org/posology/examples/internal/visit"
-	"example.org/posology/units"
 )
 
 type visited visit.Case
@@ -17,12 +16,6 @@ type visited visit.Case
 type Case struct {
 	visited
 	Phase dose.Phase `json:"phase,omitzero"` // zero: by training status
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (c *Case) UnmarshalJSON(data []byte) error {
-	type plain Case
-	return units.DecodeJSON(data, (*plain)(c))
 }
 
 // A Column is the week against one recommendation.
@@ -40,12 +33,6 @@ type Result struct {
 	Visit      visit.Result    `json:"visit"`
 	Prescribed *guideline.Week `json:"prescribed,omitempty"`
 	Columns    []Column        `json:"columns,omitempty"`
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (r *Result) UnmarshalJSON(data []byte) error {
-	type plain Result
-	return units.DecodeJSON(data, (*plain)(r))
 }
 
 // Run takes a case to its week and audits it. Bad fields are an error; a week

@@ -1,7 +1,6 @@
 package plan
 
 import (
-	"encoding/json"
 	"testing"
 
 	"example.org/posology/dose"
@@ -10,12 +9,13 @@ import (
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/screening"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 func demoCase(t *testing.T) Case {
 	t.Helper()
 	var c Case
-	if err := json.Unmarshal(demo.VillageHallBuild(), &c); err != nil {
+	if err := field.Decode(demo.VillageHallBuild(), &c, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	return c
@@ -67,7 +67,7 @@ func TestConditionsAreScreened(t *testing.T) {
 
 func TestRunClass(t *testing.T) {
 	var c ClassCase
-	if err := json.Unmarshal(demo.Class(), &c); err != nil {
+	if err := field.Decode(demo.Class(), &c, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	r, err := RunClass(c)

@@ -32,12 +32,6 @@ type Case struct {
 	Sets []string `json:"sets"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (c *Case) UnmarshalJSON(data []byte) error {
-	type plain Case
-	return units.DecodeJSON(data, (*plain)(c))
-}
-
 // Asked is what was asked for of one exercise from a day on, in few words.
 type Asked struct {
 	From     units.Day        `json:"from"`
@@ -53,12 +47,6 @@ type Asked struct {
 	Lowering float64          `json:"lowering,omitzero"` // seconds, where longer than usual
 	Pausing  float64          `json:"pausing,omitzero"`  // likewise
 	Finding  *dose.Finding    `json:"finding,omitempty"` // the load was being looked for
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (a *Asked) UnmarshalJSON(data []byte) error {
-	type plain Asked
-	return units.DecodeJSON(data, (*plain)(a))
 }
 
 // Noted is what was recorded of a visit beside its sets, as in
@@ -84,23 +72,11 @@ type Record struct {
 	But []Exception `json:"but,omitempty"`
 }
 
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (r *Record) UnmarshalJSON(data []byte) error {
-	type plain Record
-	return units.DecodeJSON(data, (*plain)(r))
-}
-
 // An Exception is what was noted of one exercise alone; what it does not give
 // is as noted for all.
 type Exception struct {
 	Exercise exercise.ID `json:"exercise"`
 	Noted
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (e *Exception) UnmarshalJSON(data []byte) error {
-	type plain Exception
-	return units.DecodeJSON(data, (*plain)(e))
 }
 
 // A Result is all that follows from a case.
@@ -120,12 +96,6 @@ type Result struct {
 	Items     []Item            `json:"items"`
 	Attended  Attendance        `json:"attended"`
 	Coming    *Coming           `json:"coming,omitempty"` // nil: nothing can be planned for now
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (r *Result) UnmarshalJSON(data []byte) error {
-	type plain Result
-	return units.DecodeJSON(data, (*plain)(r))
 }
 
 // An Item is one exercise: its log and what becomes of it.

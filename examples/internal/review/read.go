@@ -12,6 +12,7 @@ import (
 	"example.org/posology/dose/setlog"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 func path(list string, i int) string { return fmt.Sprintf("/%s/%d", list, i) }
@@ -33,7 +34,7 @@ type log struct {
 // read writes the case out, and returns every bad field at once.
 func (c Case) read() (log, error) {
 	l := log{asked: map[exercise.ID][]line{}}
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/review", c.Review.Check())
 	bad.Add("", c.readAsked(&l))
 	bad.Add("", c.checkVisits(l))
@@ -47,9 +48,9 @@ func (c Case) read() (log, error) {
 }
 
 func (c Case) readAsked(l *log) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if len(c.Asked) == 0 {
-		bad.Add("/asked", units.Field("", nil, "what was asked for, a line or more", units.ErrMissing))
+		bad.Add("/asked", field.Bad(nil, "what was asked for, a line or more", field.ErrMissing))
 	}
 	catalogue := exercise.Standard()
 	for i, a := range c.Asked {
@@ -63,7 +64,7 @@ func (c Case) readAsked(l *log) error {
 			l.exercises = append(l.exercises, ex)
 		}
 		if n := len(before); n > 0 && a.From <= before[n-1].from {
-			bad.Add(path("asked", i)+"/from", units.Field("", a.From, "a day after "+before[n-1].from.String()+", when the dose before it began", units.ErrConflict))
+			bad.Add(path("asked", i)+"/from", field.Bad(a.From, "a day after "+before[n-1].from.String()+", when the dose before it began", field.ErrConflict))
 		}
 		p, err := a.prescription(ex, c.Kit)
 		bad.Add(path("asked", i), err)
@@ -78,10 +79,10 @@ func (a Asked) prescription(ex exercise.Exercise, kit equipment.Kit) (dose.Presc
 		Exercise: ex.ID, Name: ex.Name, Hold: ex.Hold, Side: a.Side, OneSided: ex.OneSided, Mode: dose.Continued,
 		Sets: a.Sets, BuildTo: a.Sets, Measure: ex.Measure, Count: a.Count, Span: a.Span, Finding: a.Finding,
 	}
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("/from", a.From.Check())
 	if a.Until != 0 && a.Until < a.From {
-		bad.Add("/until", units.Field("", a.Until, a.From.String()+" or later", units.ErrConflict))
+		bad.Add("/until", field.Bad(a.Until, a.From.String()+" or later", field.ErrConflict))
 	}
 	if a.Side == body.SideUnknown {
 		p.Side = body.Both
@@ -89,7 +90,7 @@ func (a Asked) prescription(ex exercise.Exercise, kit equipment.Kit) (dose.Presc
 	if ex.Measure == exercise.Repetitions {
 		p.Tempo = dose.Tempo{Lowering: max(a.Lowering, 2), Pausing: a.Pausing, Lifting: 2}
 		if a.Reserve == nil {
-			bad.Add("/reserve", units.Field("", nil, "the repetitions that were to be left undone", units.ErrMissing))
+			bad.Add("/reserve", field.Bad(nil, "the repetitions that were to be left undone", field.ErrMissing))
 		} else {
 			p.Reserve = dose.Reserve{Least: *a.Reserve, Countable: true}
 		}
@@ -110,21 +111,21 @@ func (a Asked) prescription(ex exercise.Exercise, kit equipment.Kit) (dose.Presc
 func (a Asked) load(ex exercise.Exercise, kit equipment.Kit) (equipment.Load, error) {
 	each, err := ex.Hold.Each(a.Load, a.Stated)
 	if err != nil {
-		return equipment.Load{}, units.At("/load", err)
+		return equipment.Load{}, field.At("/load", err)
 	}
 	if ex.Hold == body.Unloaded {
 		return equipment.Load{}, nil
 	}
 	table, err := kit.Compile(ex.Hold)
 	if errors.Is(err, equipment.ErrEmptyKit) {
-		return equipment.Load{}, units.Field("/load", a.Load, "no weight: the kit has none for the hold "+ex.Hold.String(), units.ErrConflict)
+		return equipment.Load{}, field.New("/load", a.Load, "no weight: the kit has none for the hold "+ex.Hold.String(), field.ErrConflict)
 	}
 	if err != nil {
 		return equipment.Load{}, nil // reported once, with the kit
 	}
 	load, ok := table.Find(each)
 	if !ok {
-		return load, units.Field("/load", a.Load, "a weight of the kit: "+made(table), units.ErrConflict)
+		return load, field.New("/load", a.Load, "a weight of the kit: "+made(table), field.ErrConflict)
 	}
 	return load, nil
 }
@@ -144,9 +145,9 @@ func made(t *equipment.Table) string {
 
 // checkVisits asks for visits in order, on days before the review.
 func (c Case) checkVisits(l log) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if len(c.Visits) == 0 {
-		bad.Add("/visits", units.Field("", nil, "a visit or more", units.ErrMissing))
+		bad.Add("/visits", field.Bad(nil, "a visit or more", field.ErrMissing))
 	}
 	before := units.Day(0)
 	for i, v := range c.Visits {
@@ -155,15 +156,15 @@ func (c Case) checkVisits(l log) error {
 		switch {
 		case v.Day.Check() != nil:
 		case before != 0 && v.Day <= before:
-			bad.Add(at+"/day", units.Field("", v.Day, "a day after "+before.String()+", the visit before", units.ErrConflict))
+			bad.Add(at+"/day", field.Bad(v.Day, "a day after "+before.String()+", the visit before", field.ErrConflict))
 		case v.Day > c.Review:
-			bad.Add(at+"/day", units.Field("", v.Day, c.Review.String()+", the day of the review, or before", units.ErrConflict))
+			bad.Add(at+"/day", field.Bad(v.Day, c.Review.String()+", the day of the review, or before", field.ErrConflict))
 		}
 		before = max(before, v.Day)
 		bad.Add(at, v.Noted.check())
 		for j, b := range v.But {
 			if _, ok := l.inForce(b.Exercise, v.Day); !ok {
-				bad.Add(at+path("but", j)+"/exercise", units.Field("", b.Exercise, "an exercise that was asked for on that day", units.ErrUnknown))
+				bad.Add(at+path("but", j)+"/exercise", field.Bad(b.Exercise, "an exercise that was asked for on that day", field.ErrUnknown))
 			}
 			bad.Add(at+path("but", j), b.Noted.check())
 		}
@@ -173,9 +174,9 @@ func (c Case) checkVisits(l log) error {
 
 // check reports what is bad by itself, whatever exercise it was noted of.
 func (n Noted) check() error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	if n.PainFree && n.Pain != nil {
-		bad.Add("/pain", units.Field("", "given", "no record of pain beside pain_free", units.ErrConflict))
+		bad.Add("/pain", field.Bad("given", "no record of pain beside pain_free", field.ErrConflict))
 	}
 	bad.Add("", n.visit(0, dose.Prescription{Sets: 1, Count: 1, Span: units.Exactly(1)}).Validate())
 	return bad.Err()
@@ -193,10 +194,10 @@ func (l log) inForce(id exercise.ID, day units.Day) (line, bool) {
 
 // readSets reads the lines of sets.
 func (c Case) readSets() ([]row, error) {
-	var bad units.FieldErrors
+	var bad field.Errors
 	for i, text := range c.Sets {
 		if strings.ContainsAny(text, "\r\n") {
-			bad.Add(path("sets", i), units.Field("", nil, "one line", units.ErrSyntax))
+			bad.Add(path("sets", i), field.Bad(nil, "one line", field.ErrSyntax))
 		}
 	}
 	if len(bad) > 0 {
@@ -218,7 +219,7 @@ func (c Case) readSets() ([]row, error) {
 			continue
 		}
 		if err != nil {
-			return nil, units.At("/sets", err)
+			return nil, field.At("/sets", err)
 		}
 		rows = append(rows, row{s, at})
 	}
@@ -228,11 +229,11 @@ func (c Case) readSets() ([]row, error) {
 // checkRows asks every set to be of a visit, and of an exercise that was asked
 // for then.
 func (c Case) checkRows(l log) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	for _, r := range l.rows {
 		visited := slices.ContainsFunc(c.Visits, func(v Record) bool { return v.Day == r.Day })
 		if !visited {
-			bad.Add(path("sets", r.at)+"/day", units.Field("", r.Day, "the day of one of the visits", units.ErrConflict))
+			bad.Add(path("sets", r.at)+"/day", field.Bad(r.Day, "the day of one of the visits", field.ErrConflict))
 			continue
 		}
 		if _, ok := l.inForce(r.Exercise, r.Day); ok {
@@ -240,7 +241,7 @@ func (c Case) checkRows(l log) error {
 		}
 		_, err := exercise.Standard().Lookup(string(r.Exercise))
 		if err == nil {
-			err = units.Field("", r.Exercise, "an exercise that was asked for on that day", units.ErrConflict)
+			err = field.Bad(r.Exercise, "an exercise that was asked for on that day", field.ErrConflict)
 		}
 		bad.Add(path("sets", r.at)+"/exercise", err)
 	}

@@ -13,6 +13,7 @@ import (
 	"example.org/posology/progression"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // Run takes a case to its decisions. Bad fields are an error; an exercise or a
@@ -45,7 +46,7 @@ func Run(c Case) (Result, error) {
 	first := planned.Visit
 	r := Result{Note: c.Note, Client: c.Client, Task: c.Task, Day: c.Review, Next: next, Profile: c.Profile, Today: c.Today, Screening: first.Screening, Attended: attended}
 	if r.InForce, err = c.phase(first).Dates(c.Began, first.Screening.ReviewBy); err != nil {
-		return Result{}, units.At("/began", err)
+		return Result{}, field.At("/began", err)
 	}
 	r.Overdue = r.InForce.Overdue(c.Review)
 	request, unused := plan.Request(plan.Case(c.planned), first).Usable()
@@ -110,7 +111,7 @@ func (c Case) began() units.Day {
 // coming moves the days of the plan to the week from the review on, and returns
 // the day that is decided on: the first of them, or that of the day's check.
 func (c *Case) coming() (units.Day, error) {
-	var bad units.FieldErrors
+	var bad field.Errors
 	days := make([]units.Day, len(c.Days))
 	for i, d := range c.Days {
 		weeks := max(0, int(c.Review-d)+week-1) / week
@@ -119,10 +120,10 @@ func (c *Case) coming() (units.Day, error) {
 		bad.Add(path("days", i), err)
 	}
 	if len(days) == 0 {
-		bad.Add("/days", units.Field("", nil, "the days of the plan's first week", units.ErrMissing))
+		bad.Add("/days", field.Bad(nil, "the days of the plan's first week", field.ErrMissing))
 	}
 	if c.Today != nil && c.Today.Day != c.Review {
-		bad.Add("/today/day", units.Field("", c.Today.Day, c.Review.String()+", the day of the review", units.ErrConflict))
+		bad.Add("/today/day", field.Bad(c.Today.Day, c.Review.String()+", the day of the review", field.ErrConflict))
 	}
 	if err := bad.Err(); err != nil {
 		return 0, err
@@ -139,7 +140,7 @@ func (c Case) decide(l log, r dose.WeekRequest, next units.Day, sessions []progr
 	var items []Item
 	var courses []progression.Course
 	var logs [][]logged
-	var bad units.FieldErrors
+	var bad field.Errors
 	for _, id := range c.Exercises {
 		ex, _ := exercise.Standard().Get(id)
 		visits := c.visits(l, id)
@@ -151,7 +152,7 @@ func (c Case) decide(l log, r dose.WeekRequest, next units.Day, sessions []progr
 		}
 		if len(visits) == 0 {
 			asked, _ := l.inForce(id, c.Review)
-			bad.Add(path("asked", asked.at)+"/exercise", units.Field("", id, "an exercise that was done at one of the visits, or until, the day on which it was dropped", units.ErrMissing))
+			bad.Add(path("asked", asked.at)+"/exercise", field.Bad(id, "an exercise that was done at one of the visits, or until, the day on which it was dropped", field.ErrMissing))
 		}
 		item.Log = log
 		items, logs = append(items, item), append(logs, visits)
@@ -187,7 +188,7 @@ func (c Case) course(ex exercise.Exercise, log []progression.Visit, r dose.WeekR
 
 // moved turns the places of a session's errors into those of the case.
 func moved(err error, logs [][]logged) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("", err)
 	for _, f := range bad {
 		var i, k int
@@ -204,10 +205,10 @@ func moved(err error, logs [][]logged) error {
 // unique drops what is said of a field for the second time, as of one that all
 // exercises share.
 func unique(err error) error {
-	var bad, kept units.FieldErrors
+	var bad, kept field.Errors
 	bad.Add("", err)
 	for _, f := range bad {
-		if !slices.ContainsFunc(kept, func(k *units.FieldError) bool { return k.Path == f.Path && k.Err == f.Err }) {
+		if !slices.ContainsFunc(kept, func(k *field.Error) bool { return k.Path == f.Path && k.Err == f.Err }) {
 			kept = append(kept, f)
 		}
 	}

@@ -9,6 +9,7 @@ import (
 	"example.org/posology/progression"
 	"example.org/posology/screening"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // A logged visit remembers where in the case its parts stand.
@@ -87,7 +88,7 @@ func (n Noted) visit(day units.Day, p dose.Prescription) progression.Visit {
 
 // at moves the bad fields of the visit to where they stand in the case.
 func (v logged) at(err error) error {
-	var bad units.FieldErrors
+	var bad field.Errors
 	bad.Add("", err)
 	for _, f := range bad {
 		f.Path = v.place(f.Path)
@@ -97,15 +98,15 @@ func (v logged) at(err error) error {
 
 // place returns where a field of the visit stands in the case. What was noted is
 // checked before, where it stands.
-func (v logged) place(field string) string {
-	if rest, ok := strings.CutPrefix(field, "/plan"); ok {
+func (v logged) place(which string) string {
+	if rest, ok := strings.CutPrefix(which, "/plan"); ok {
 		return path("asked", v.asked) + rest
 	}
-	if rest, ok := strings.CutPrefix(field, "/sets/"); ok {
+	if rest, ok := strings.CutPrefix(which, "/sets/"); ok {
 		n, rest, _ := strings.Cut(rest, "/")
 		if i, err := strconv.Atoi(n); err == nil && i < len(v.rows) {
 			return path("sets", v.rows[i]) + "/" + rest
 		}
 	}
-	return path("visits", v.visit) + field
+	return path("visits", v.visit) + which
 }

@@ -15,6 +15,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // A Case is what is known after a first visit.
@@ -36,12 +37,6 @@ type Case struct {
 
 	// On is the day that is decided on, where that is not the day of the visit.
 	On units.Day `json:"-"`
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (c *Case) UnmarshalJSON(data []byte) error {
-	type plain Case
-	return units.DecodeJSON(data, (*plain)(c))
 }
 
 // A Refusal is a test set from which no estimate follows.
@@ -69,12 +64,6 @@ type Result struct {
 	Refused   []Refusal         `json:"refused,omitempty"`
 	Week      *dose.Week        `json:"week,omitempty"`
 	Stop      *Stop             `json:"stop,omitempty"`
-}
-
-// UnmarshalJSON is strict: unknown fields and fields given twice are errors.
-func (r *Result) UnmarshalJSON(data []byte) error {
-	type plain Result
-	return units.DecodeJSON(data, (*plain)(r))
 }
 
 // Run takes a case from its answers to a first week. Bad fields are an error;
@@ -121,13 +110,13 @@ func (c Case) Day() units.Day {
 func assess(c Case) (screening.Outcome, error) {
 	outcome, err := screening.Assess(c.Profile)
 	if err != nil {
-		return screening.Outcome{}, units.At("/profile", err)
+		return screening.Outcome{}, field.At("/profile", err)
 	}
 	if c.Today == nil {
 		return outcome, nil
 	}
 	outcome, err = screening.Today(*c.Today, outcome)
-	return outcome, units.At("/today", err)
+	return outcome, field.At("/today", err)
 }
 
 // estimate works through the test sets. A malformed set is an error; a set that
@@ -135,7 +124,7 @@ func assess(c Case) (screening.Outcome, error) {
 func (r *Result) estimate(c Case) error {
 	person := onerm.Person{Age: c.Profile.Age, Sex: c.Profile.Sex, Training: c.Training}
 	catalogue := exercise.Standard()
-	var bad units.FieldErrors
+	var bad field.Errors
 	if err := person.Validate(); err != nil && len(c.Tests) > 0 {
 		return err // the training status: age and sex were screened
 	}
@@ -166,7 +155,7 @@ func (r *Result) estimate(c Case) error {
 
 // placed turns the places of an estimate's errors into those of the case.
 func placed(at string, err error) error {
-	var all units.FieldErrors
+	var all field.Errors
 	all.Add("", err)
 	places := strings.NewReplacer("/set/", at+"/", "/exercise/", at+"/exercise/")
 	for _, f := range all {

@@ -1,21 +1,20 @@
 package visit_test
 
 import (
-	"encoding/json"
 	"errors"
 	"testing"
 
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/visit"
-	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 func demoCase(t *testing.T) visit.Case {
 	t.Helper()
 	var c visit.Case
-	if err := json.Unmarshal(demo.VillageHall(), &c); err != nil {
+	if err := field.Decode(demo.VillageHall(), &c, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	return c
@@ -78,7 +77,7 @@ func TestReasonsAreKnown(t *testing.T) {
 
 func TestTodayTightens(t *testing.T) {
 	c := demoCase(t)
-	if err := json.Unmarshal([]byte(`{"day": "2026-11-25", "new": {"asked": true}, "febrile": "yes"}`), &c.Today); err != nil {
+	if err := field.Decode([]byte(`{"day": "2026-11-25", "new": {"asked": true}, "febrile": "yes"}`), &c.Today, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	r, err := visit.Run(c)
@@ -95,7 +94,7 @@ func TestBadSetsAreNamed(t *testing.T) {
 	c.Tests[1].Reps = 0
 	c.Tests[2].Exercise = "one-arm-dumbell-row"
 	_, err := visit.Run(c)
-	var all units.FieldErrors
+	var all field.Errors
 	if !errors.As(err, &all) || len(all) != 2 || all[0].Path != "/tests/1/reps" || all[1].Path != "/tests/2/exercise" {
 		t.Errorf("%v", err)
 	}
@@ -106,8 +105,8 @@ func TestContradictingSetsAreNamed(t *testing.T) {
 	c := demoCase(t)
 	c.Tests[0].Hold = body.BothHandsOnOne
 	_, err := visit.Run(c)
-	var all units.FieldErrors
-	if !errors.As(err, &all) || len(all) != 1 || all[0].Path != "/tests/0/hold" || !errors.Is(all[0], units.ErrConflict) {
+	var all field.Errors
+	if !errors.As(err, &all) || len(all) != 1 || all[0].Path != "/tests/0/hold" || !errors.Is(all[0], field.ErrConflict) {
 		t.Errorf("%v", err)
 	}
 	c.Training = body.TrainingUnknown

@@ -1,4 +1,4 @@
-package units
+package field
 
 import (
 	"fmt"
@@ -54,14 +54,14 @@ func (v Vocabulary[E]) Parse(text string) (E, error) {
 			return E(i), nil
 		}
 	}
-	return 0, Field("", fmt.Sprintf("%.40q", text), v.allowed(), ErrUnknown)
+	return 0, Bad(fmt.Sprintf("%.40q", text), v.allowed(), ErrUnknown)
 }
 
 // Marshal is for MarshalText methods; a value outside the vocabulary is an
 // [ErrOutOfRange].
 func (v Vocabulary[E]) Marshal(e E) ([]byte, error) {
 	if int(e) >= len(v.texts) {
-		return nil, Field("", v.Text(e), v.allowed(), ErrOutOfRange)
+		return nil, Bad(v.Text(e), v.allowed(), ErrOutOfRange)
 	}
 	return []byte(v.texts[e]), nil
 }
@@ -83,7 +83,7 @@ func (v Vocabulary[E]) Check(path string, e E) error {
 	case v.Valid(e):
 		return nil
 	case e == 0:
-		return Field(path, nil, v.allowed(), ErrMissing)
+		return New(path, nil, v.allowed(), ErrMissing)
 	}
-	return Field(path, v.Text(e), v.allowed(), ErrOutOfRange)
+	return New(path, v.Text(e), v.allowed(), ErrOutOfRange)
 }

@@ -1,4 +1,4 @@
-package units
+package field
 
 import (
 	"errors"
@@ -6,41 +6,44 @@ import (
 	"strings"
 )
 
-// Categories of bad input. A [*FieldError] unwraps to one of them.
+// Categories of bad input. A [*Error] unwraps to one of them.
 var (
 	// ErrSyntax: the text is not of the form that the field asks for.
-	ErrSyntax = errors.New("units: malformed")
+	ErrSyntax = errors.New("malformed")
 	// ErrOutOfRange: the value lies outside what the field allows.
-	ErrOutOfRange = errors.New("units: out of range")
+	ErrOutOfRange = errors.New("out of range")
 	// ErrOverflow: the result does not fit its type.
-	ErrOverflow = errors.New("units: overflow")
+	ErrOverflow = errors.New("overflow")
 	// ErrMissing: a value that is needed was not given.
-	ErrMissing = errors.New("units: not given")
+	ErrMissing = errors.New("not given")
 	// ErrUnknown: a name or code that is not known here.
-	ErrUnknown = errors.New("units: unknown")
+	ErrUnknown = errors.New("unknown")
 	// ErrDuplicate: a name that stands twice where it may stand once.
-	ErrDuplicate = errors.New("units: given twice")
+	ErrDuplicate = errors.New("given twice")
 	// ErrConflict: two fields that contradict each other.
-	ErrConflict = errors.New("units: contradiction")
-	// ErrNoRIR: the effort rating has no value in repetitions in reserve.
-	ErrNoRIR = errors.New("units: rating has no value in repetitions in reserve")
+	ErrConflict = errors.New("contradiction")
 )
 
-// A FieldError reports one bad field of an input.
-type FieldError struct {
+// A Error reports one bad field of an input.
+type Error struct {
 	Path    string // JSON Pointer (RFC 6901) from the value at hand, such as "/sets/0/reps"
 	Got     string // the value as it was given; empty if none was
 	Allowed string // what would be accepted, in words and with units
 	Err     error  // category: one of the sentinels, or of another package's
+
+	// Line and Column say where the field stands in the text that was read, from
+	// 1, the column in characters; 0 where no text was read.
+	Line, Column int
 }
 
-// Error gives category, field, value and allowed range in one line.
-func (e *FieldError) Error() string {
+// Error gives category, field, value and allowed range in one line, and where
+// it stands in the text, if one was read.
+func (e *Error) Error() string {
 	var b strings.Builder
 	if e.Err != nil {
 		b.WriteString(e.Err.Error())
 	} else {
-		b.WriteString("units: bad field")
+		b.WriteString("bad field")
 	}
 	b.WriteString(": ")
 	if e.Path == "" {
@@ -54,26 +57,33 @@ func (e *FieldError) Error() string {
 	if e.Allowed != "" {
 		b.WriteString(", allowed: " + e.Allowed)
 	}
+	if e.Line > 0 {
+		fmt.Fprintf(&b, " (line %d, column %d)", e.Line, e.Column)
+	}
 	return b.String()
 }
 
 // Unwrap returns the category.
-func (e *FieldError) Unwrap() error { return e.Err }
+func (e *Error) Unwrap() error { return e.Err }
 
-// Field makes a [*FieldError]; got is printed with %v, and nil is left out.
-func Field(path string, got any, allowed string, category error) *FieldError {
-	e := &FieldError{Path: path, Allowed: allowed, Err: category}
+// Bad makes the [*Error] of the value at hand; got is printed with %v, and nil
+// is left out. [At] and [Errors.Add] move it to where the value stands.
+func Bad(got any, allowed string, category error) *Error { return New("", got, allowed, category) }
+
+// New is Bad for a field at a path below the value at hand.
+func New(path string, got any, allowed string, category error) *Error {
+	e := &Error{Path: path, Allowed: allowed, Err: category}
 	if got != nil {
 		e.Got = fmt.Sprint(got)
 	}
 	return e
 }
 
-// FieldErrors are all the bad fields of one input, in the order met.
-type FieldErrors []*FieldError
+// Errors are all the bad fields of one input, in the order met.
+type Errors []*Error
 
 // Error gives one field a line.
-func (e FieldErrors) Error() string {
+func (e Errors) Error() string {
 	lines := make([]string, len(e))
 	for i, f := range e {
 		lines[i] = f.Error()
@@ -82,7 +92,7 @@ func (e FieldErrors) Error() string {
 }
 
 // Unwrap lets [errors.Is] and [errors.As] see every field.
-func (e FieldErrors) Unwrap() []error {
+func (e Errors) Unwrap() []error {
 	errs := make([]error, len(e))
 	for i, f := range e {
 		errs[i] = f
@@ -90,11 +100,11 @@ func (e FieldErrors) Unwrap() []error {
 	return errs
 }
 
-// Add takes err in, its fields moved below path; nil, also a nil [*FieldError],
+// Add takes err in, its fields moved below path; nil, also a nil [*Error],
 // is passed over.
-func (e *FieldErrors) Add(path string, err error) {
+func (e *Errors) Add(path string, err error) {
 	for _, f := range fields(err) {
-		if f == nil { // a *FieldError that was nil before it became an error
+		if f == nil { // a *Error that was nil before it became an error
 			continue
 		}
 		moved := *f
@@ -104,7 +114,7 @@ func (e *FieldErrors) Add(path string, err error) {
 }
 
 // Err returns nil if nothing was added, else the errors themselves.
-func (e FieldErrors) Err() error {
+func (e Errors) Err() error {
 	if len(e) == 0 {
 		return nil
 	}
@@ -114,23 +124,23 @@ func (e FieldErrors) Err() error {
 // At returns err with its fields moved below path, nil for nil. An error that
 // names no field becomes the error of the field at path.
 func At(path string, err error) error {
-	var all FieldErrors
+	var all Errors
 	all.Add(path, err)
 	return all.Err()
 }
 
 // fields flattens err to field errors, those of joined errors one by one; an
 // error that names no field is wrapped.
-func fields(err error) []*FieldError {
+func fields(err error) []*Error {
 	if err == nil { // before the variables below, which escape
 		return nil
 	}
-	var one *FieldError
-	var many FieldErrors
+	var one *Error
+	var many Errors
 	switch e := err.(type) {
-	case *FieldError:
-		return []*FieldError{e}
-	case FieldErrors:
+	case *Error:
+		return []*Error{e}
+	case Errors:
 		return e
 	case interface{ Unwrap() []error }:
 		if errors.As(err, &one) {
@@ -144,16 +154,7 @@ func fields(err error) []*FieldError {
 	case errors.As(err, &many):
 		return many
 	case errors.As(err, &one):
-		return []*FieldError{one}
+		return []*Error{one}
 	}
-	return []*FieldError{{Err: err}}
-}
-
-// Must returns v and panics if err is not nil. It is for package-level tables
-// of constants and for tests, never for input.
-func Must[T any](v T, err error) T {
-	if err != nil {
-		panic(err)
-	}
-	return v
+	return []*Error{{Err: err}}
 }

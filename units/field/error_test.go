@@ -1,4 +1,4 @@
-package units_test
+package field_test
 
 import (
 	"errors"
@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 	"github.com/google/go-cmp/cmp"
 	"github.com/google/go-cmp/cmp/cmpopts"
 	"pgregory.net/rapid"
@@ -15,13 +16,13 @@ import (
 
 func TestFieldErrorText(t *testing.T) {
 	tests := []struct {
-		err  *units.FieldError
+		err  *field.Error
 		want string
 	}{
-		{units.Field("/reps", 40, "1 to 30", units.ErrOutOfRange), "units: out of range: /reps = 40, allowed: 1 to 30"},
-		{units.Field("/reps", nil, "1 to 30", units.ErrMissing), "units: not given: /reps, allowed: 1 to 30"},
-		{units.Field("", nil, "", units.ErrMissing), "units: not given: value"},
-		{&units.FieldError{}, "units: bad field: value"},
+		{field.New("/reps", 40, "1 to 30", field.ErrOutOfRange), "out of range: /reps = 40, allowed: 1 to 30"},
+		{field.New("/reps", nil, "1 to 30", field.ErrMissing), "not given: /reps, allowed: 1 to 30"},
+		{field.Bad(nil, "", field.ErrMissing), "not given: value"},
+		{&field.Error{}, "bad field: value"},
 	}
 	for _, tt := range tests {
 		if got := tt.err.Error(); got != tt.want {
@@ -31,26 +32,26 @@ func TestFieldErrorText(t *testing.T) {
 }
 
 func TestFieldErrorsAreSeen(t *testing.T) {
-	var all units.FieldErrors
-	all.Add("/a", units.Field("/b", 1, "2", units.ErrOutOfRange))
+	var all field.Errors
+	all.Add("/a", field.New("/b", 1, "2", field.ErrOutOfRange))
 	all.Add("/c", units.ErrNoRIR)
 	err := fmt.Errorf("while reading: %w", all.Err())
-	for _, want := range []error{units.ErrOutOfRange, units.ErrNoRIR} {
+	for _, want := range []error{field.ErrOutOfRange, units.ErrNoRIR} {
 		if !errors.Is(err, want) {
 			t.Errorf("%v is not seen in %v", want, err)
 		}
 	}
-	if errors.Is(err, units.ErrSyntax) {
-		t.Errorf("%v is seen in %v", units.ErrSyntax, err)
+	if errors.Is(err, field.ErrSyntax) {
+		t.Errorf("%v is seen in %v", field.ErrSyntax, err)
 	}
-	want := "units: out of range: /a/b = 1, allowed: 2\n" + units.ErrNoRIR.Error() + ": /c"
+	want := "out of range: /a/b = 1, allowed: 2\n" + units.ErrNoRIR.Error() + ": /c"
 	if got := all.Error(); got != want {
 		t.Errorf("Error() = %q, want %q", got, want)
 	}
 }
 
 func paths(err error) []string {
-	var all units.FieldErrors
+	var all field.Errors
 	all.Add("", err)
 	got := make([]string, len(all))
 	for i, f := range all {
@@ -60,8 +61,8 @@ func paths(err error) []string {
 }
 
 func TestFieldErrorsAdd(t *testing.T) {
-	a := units.Field("/a", nil, "", units.ErrMissing)
-	b := units.Field("/b", nil, "", units.ErrUnknown)
+	a := field.New("/a", nil, "", field.ErrMissing)
+	b := field.New("/b", nil, "", field.ErrUnknown)
 	plain := errors.New("plain")
 	tests := []struct {
 		name string
@@ -69,18 +70,18 @@ func TestFieldErrorsAdd(t *testing.T) {
 		want []string
 	}{
 		{"nil", nil, nil},
-		{"a nil *FieldError", (*units.FieldError)(nil), nil},
-		{"no fields", units.FieldErrors{}, nil},
+		{"a nil *FieldError", (*field.Error)(nil), nil},
+		{"no fields", field.Errors{}, nil},
 		{"one", a, []string{"/x/a"}},
 		{"one wrapped", fmt.Errorf("so: %w", a), []string{"/x/a"}},
-		{"two", units.FieldErrors{a, b}, []string{"/x/a", "/x/b"}},
-		{"two wrapped", fmt.Errorf("so: %w", units.FieldErrors{a, b}), []string{"/x/a", "/x/b"}},
-		{"joined", errors.Join(a, plain, units.FieldErrors{b, a}), []string{"/x/a", "/x", "/x/b", "/x/a"}},
+		{"two", field.Errors{a, b}, []string{"/x/a", "/x/b"}},
+		{"two wrapped", fmt.Errorf("so: %w", field.Errors{a, b}), []string{"/x/a", "/x/b"}},
+		{"joined", errors.Join(a, plain, field.Errors{b, a}), []string{"/x/a", "/x", "/x/b", "/x/a"}},
 		{"no field", plain, []string{"/x"}},
 		{"joined, no field", errors.Join(plain, plain), []string{"/x"}},
 	}
 	for _, tt := range tests {
-		got := units.At("/x", tt.err)
+		got := field.At("/x", tt.err)
 		if diff := cmp.Diff(tt.want, paths(got), cmpopts.EquateEmpty()); diff != "" {
 			t.Errorf("%s: paths (-want +got):\n%s", tt.name, diff)
 		}
@@ -91,7 +92,7 @@ func TestFieldErrorsAdd(t *testing.T) {
 	if a.Path != "/a" {
 		t.Errorf("At changed the error it was given: %v", a)
 	}
-	if err := units.At("/x", plain); !errors.Is(err, plain) {
+	if err := field.At("/x", plain); !errors.Is(err, plain) {
 		t.Errorf("%v does not unwrap to the plain error", err)
 	}
 }
@@ -99,18 +100,18 @@ func TestFieldErrorsAdd(t *testing.T) {
 func TestAtPrefixes(t *testing.T) {
 	path := rapid.StringMatching(`(/[a-z0-9~]{0,3}){0,3}`)
 	rapid.Check(t, func(t *rapid.T) {
-		var inner units.FieldErrors
+		var inner field.Errors
 		var want []string
 		outer, middle := path.Draw(t, "outer"), path.Draw(t, "middle")
 		for _, p := range rapid.SliceOf(path).Draw(t, "inner") {
-			inner.Add(p, units.ErrMissing)
+			inner.Add(p, field.ErrMissing)
 			want = append(want, outer+middle+p)
 		}
-		got := units.At(outer, units.At(middle, inner.Err()))
+		got := field.At(outer, field.At(middle, inner.Err()))
 		if !slices.Equal(paths(got), want) {
 			t.Fatalf("paths %q, want %q", paths(got), want)
 		}
-		if !slices.Equal(paths(got), paths(units.At(outer+middle, inner.Err()))) {
+		if !slices.Equal(paths(got), paths(field.At(outer+middle, inner.Err()))) {
 			t.Fatalf("two steps and one give different paths: %q", paths(got))
 		}
 	})

@@ -1,9 +1,10 @@
-package units
+package field
 
 import (
 	"bytes"
 	"encoding/json"
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode/utf16"
@@ -14,15 +15,16 @@ import (
 // honest document comes near it, and it keeps the stack small.
 const maxNesting = 200
 
-// A jsonNode is one value of a JSON text and knows where it stands.
-type jsonNode struct {
-	parent *jsonNode
-	token  string      // name or index in parent
-	kind   byte        // one of the kinds below; 0 for a value that could not be read
-	raw    []byte      // the value as written
-	text   string      // the characters of a text
-	items  []*jsonNode // members of an object or elements of an array, as they come
-	cut    bool        // reading broke off inside
+// A node is one value of a JSON text and knows where it stands.
+type node struct {
+	parent *node
+	token  string  // name or index in parent
+	kind   byte    // one of the kinds below; 0 for a value that could not be read
+	raw    []byte  // the value as written
+	text   string  // the characters of a text
+	items  []*node // members of an object or elements of an array, as they come
+	at     int     // where the value begins, in bytes
+	cut    bool    // reading broke off inside
 }
 
 // Kinds of JSON value.
@@ -39,7 +41,7 @@ var pointerEscape = strings.NewReplacer("~", "~0", "/", "~1")
 
 // pointer returns the JSON Pointer of n (RFC 6901). It is put together only
 // when asked for: a long name above many elements would cost too much.
-func (n *jsonNode) pointer() string {
+func (n *node) pointer() string {
 	size := 0
 	for at := n; at.parent != nil; at = at.parent {
 		size++
@@ -53,7 +55,7 @@ func (n *jsonNode) pointer() string {
 }
 
 // got returns the value as written, on one line and shortened.
-func (n *jsonNode) got() string {
+func (n *node) got() string {
 	line := strings.Join(strings.Fields(string(n.raw)), " ")
 	if short := fmt.Sprintf("%.40s", line); short != line {
 		return short + "…"
@@ -61,39 +63,58 @@ func (n *jsonNode) got() string {
 	return line
 }
 
-// parseJSON reads data as one JSON value (RFC 8259). Of a malformed text it
-// returns the part before the error as well.
-func parseJSON(data []byte) (*jsonNode, *FieldError) {
-	p := jsonParser{data: data}
-	root := new(jsonNode)
-	p.value(root, 1)
-	p.next()
-	if p.pos < len(data) {
-		p.fail(root, "nothing after the value")
+// find returns the node of a pointer below n, or the nearest one above it.
+func (n *node) find(pointer string) *node {
+	for _, token := range strings.Split(pointer, "/")[1:] {
+		i := slices.IndexFunc(n.items, func(item *node) bool { return pointerEscape.Replace(item.token) == token })
+		if i < 0 {
+			return n
+		}
+		n = n.items[i]
 	}
-	return root, p.err
+	return n
 }
 
-type jsonParser struct {
-	data []byte
-	pos  int
-	err  *FieldError // the first error; it ends the reading
+// parse reads data as one JSON value (RFC 8259). Of a malformed text it keeps
+// the part before the error as well.
+func parse(data []byte) *parser {
+	p := &parser{data: data, root: new(node)}
+	if bytes.HasPrefix(data, []byte("\uFEFF")) {
+		p.fail(p.root, "a text in UTF-8 without a byte order mark")
+		p.root.cut = true
+		return p
+	}
+	p.value(p.root, 1)
+	p.next()
+	if p.pos < len(data) {
+		p.fail(p.root, "nothing after the value")
+	}
+	p.root.cut = p.err != nil
+	return p
+}
+
+type parser struct {
+	data   []byte
+	root   *node
+	pos    int
+	err    *Error // the first error; it ends the reading
+	failed int    // where it stands
 }
 
 // fail reports that something else than allowed stands at the current place.
-func (p *jsonParser) fail(n *jsonNode, allowed string) {
+func (p *parser) fail(n *node, allowed string) {
 	if p.err != nil {
 		return
 	}
-	got := fmt.Sprintf("end of text at byte %d", p.pos)
+	got := "the end of the text"
 	if p.pos < len(p.data) {
-		got = fmt.Sprintf("%.20q at byte %d", p.data[p.pos:min(len(p.data), p.pos+80)], p.pos)
+		got = fmt.Sprintf("%.20q", p.data[p.pos:min(len(p.data), p.pos+80)])
 	}
-	p.err = Field(n.pointer(), got, allowed, ErrSyntax)
+	p.err, p.failed = New(n.pointer(), got, allowed, ErrSyntax), min(p.pos, len(p.data))
 }
 
 // next skips white space and returns the byte that follows, 0 at the end.
-func (p *jsonParser) next() byte {
+func (p *parser) next() byte {
 	for ; p.pos < len(p.data); p.pos++ {
 		switch c := p.data[p.pos]; c {
 		case ' ', '\t', '\r', '\n':
@@ -104,9 +125,10 @@ func (p *jsonParser) next() byte {
 	return 0
 }
 
-func (p *jsonParser) value(n *jsonNode, depth int) {
+func (p *parser) value(n *node, depth int) {
 	c := p.next()
 	start := p.pos
+	n.at = start
 	switch {
 	case depth > maxNesting:
 		p.fail(n, fmt.Sprintf("at most %d values in one another", maxNesting))
@@ -128,14 +150,14 @@ func (p *jsonParser) value(n *jsonNode, depth int) {
 }
 
 // items reads the members of an object or the elements of an array.
-func (p *jsonParser) items(n *jsonNode, closing byte, depth int) {
+func (p *parser) items(n *node, closing byte, depth int) {
 	p.pos++ // the opening bracket
 	if p.next() == closing {
 		p.pos++
 		return
 	}
 	for {
-		child := &jsonNode{parent: n, token: strconv.Itoa(len(n.items))}
+		child := &node{parent: n, token: strconv.Itoa(len(n.items))}
 		if n.kind == jsonObject && !p.name(child) {
 			return
 		}
@@ -158,7 +180,7 @@ func (p *jsonParser) items(n *jsonNode, closing byte, depth int) {
 }
 
 // name reads the name of a member and the colon.
-func (p *jsonParser) name(child *jsonNode) bool {
+func (p *parser) name(child *node) bool {
 	if p.next() != '"' {
 		p.fail(child.parent, "a name in quotation marks")
 		return false
@@ -178,7 +200,7 @@ func (p *jsonParser) name(child *jsonNode) bool {
 
 // literal reads a number, true, false or null; those rules are left to
 // encoding/json.
-func (p *jsonParser) literal(n *jsonNode) {
+func (p *parser) literal(n *node) {
 	raw := p.data[p.pos:]
 	if end := bytes.IndexAny(raw, " \t\r\n,:[]{}\""); end >= 0 {
 		raw = raw[:end]
@@ -200,7 +222,7 @@ func (p *jsonParser) literal(n *jsonNode) {
 
 // text reads a string. Unlike encoding/json it refuses invalid UTF-8 and half
 // surrogate pairs instead of replacing them.
-func (p *jsonParser) text(n *jsonNode) (string, bool) {
+func (p *parser) text(n *node) (string, bool) {
 	raw := p.data[p.pos+1:]
 	end := 0
 	for end < len(raw) && raw[end] != '"' {

@@ -1,4 +1,4 @@
-package units_test
+package field_test
 
 import (
 	"encoding/json"
@@ -9,6 +9,7 @@ import (
 	"testing"
 
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 	"github.com/google/go-cmp/cmp"
 	"github.com/google/go-cmp/cmp/cmpopts"
 	"pgregory.net/rapid"
@@ -104,7 +105,7 @@ func TestDecodeJSONAgreesWithStandard(t *testing.T) {
 			t.Fatal(err)
 		}
 		var got, want log
-		if err := units.DecodeJSON(data, &got); err != nil {
+		if err := field.Decode(data, &got, field.Strict); err != nil {
 			t.Fatalf("%s: %v", data, err)
 		}
 		if err := json.Unmarshal(data, &want); err != nil {
@@ -149,37 +150,37 @@ var badFields = []struct {
 	path, got, allowed string
 	category           error
 }{
-	{"/day", "2026-02-30", "0001-01-01 to", units.ErrOutOfRange},
-	{"/Day", `"2026-02-03"`, "the names: day, sets, best,", units.ErrUnknown},
-	{"/sets/0/reps", "5.5", "a whole number from -9223372036854775808 to", units.ErrSyntax},
-	{"/sets/0/load", `"100"`, "a unit", units.ErrMissing},
-	{"/sets/0/tempo", "[3, 0]", "a list of 3", units.ErrSyntax},
-	{"/sets/1/reps", "99999999999999999999", "to 9223372036854775807", units.ErrOverflow},
-	{"/sets/1/rir/mid", "1", "the names: min, max", units.ErrUnknown},
-	{"/sets/1/tempo/1", "256", "0 to 255", units.ErrOverflow},
-	{"/sets/1/tempo/2", "-1", "0 to 255", units.ErrOverflow},
-	{"/sets/2", "null", "a value", units.ErrMissing},
-	{"/sets/3", "7", "an object", units.ErrSyntax},
-	{"/share", "1e39", "32 bits", units.ErrOverflow},
-	{"/exact", "-1e999", "64 bits", units.ErrOverflow},
-	{"/small", "-129", "-128 to 127", units.ErrOverflow},
-	{"/count", `"12"`, "0 to 65535", units.ErrSyntax},
-	{"/done", "1", "true or false", units.ErrSyntax},
-	{"/done", "true", "each name once", units.ErrDuplicate},
-	{"/note", "null", "a value", units.ErrMissing},
-	{"/rack/a~1b~0", `"25 lb"`, "each name once", units.ErrDuplicate},
-	{"/rack/c", "12", "a text", units.ErrSyntax},
-	{"/rack/~0", `"25 stone"`, "such as", units.ErrSyntax},
-	{"/heavier/someday", `"someday"`, "a day", units.ErrSyntax},
-	{"/extra/x/y", "2", "each name once", units.ErrDuplicate},
-	{"/Hidden", "1", "the names: day, sets, best, share, exact, small, count, done, note, rack, heavier, extra, later, -, ID$", units.ErrUnknown},
-	{"/private", "1", "the names: ", units.ErrUnknown},
+	{"/day", "2026-02-30", "0001-01-01 to", field.ErrOutOfRange},
+	{"/Day", `"2026-02-03"`, "the names: day, sets, best,", field.ErrUnknown},
+	{"/sets/0/reps", "5.5", "a whole number from -9223372036854775808 to", field.ErrSyntax},
+	{"/sets/0/load", `"100"`, "a unit", field.ErrMissing},
+	{"/sets/0/tempo", "[3, 0]", "a list of 3", field.ErrSyntax},
+	{"/sets/1/reps", "99999999999999999999", "to 9223372036854775807", field.ErrOverflow},
+	{"/sets/1/rir/mid", "1", "the names: min, max", field.ErrUnknown},
+	{"/sets/1/tempo/1", "256", "0 to 255", field.ErrOverflow},
+	{"/sets/1/tempo/2", "-1", "0 to 255", field.ErrOverflow},
+	{"/sets/2", "null", "a value", field.ErrMissing},
+	{"/sets/3", "7", "an object", field.ErrSyntax},
+	{"/share", "1e39", "32 bits", field.ErrOverflow},
+	{"/exact", "-1e999", "64 bits", field.ErrOverflow},
+	{"/small", "-129", "-128 to 127", field.ErrOverflow},
+	{"/count", `"12"`, "0 to 65535", field.ErrSyntax},
+	{"/done", "1", "true or false", field.ErrSyntax},
+	{"/done", "true", "each name once", field.ErrDuplicate},
+	{"/note", "null", "a value", field.ErrMissing},
+	{"/rack/a~1b~0", `"25 lb"`, "each name once", field.ErrDuplicate},
+	{"/rack/c", "12", "a text", field.ErrSyntax},
+	{"/rack/~0", `"25 stone"`, "such as", field.ErrSyntax},
+	{"/heavier/someday", `"someday"`, "a day", field.ErrSyntax},
+	{"/extra/x/y", "2", "each name once", field.ErrDuplicate},
+	{"/Hidden", "1", "the names: day, sets, best, share, exact, small, count, done, note, rack, heavier, extra, later, -, ID$", field.ErrUnknown},
+	{"/private", "1", "the names: ", field.ErrUnknown},
 }
 
 func TestDecodeJSONReportsEveryField(t *testing.T) {
 	l := log{Note: "old"}
-	err := units.DecodeJSON([]byte(badLog), &l)
-	var got units.FieldErrors
+	err := field.Decode([]byte(badLog), &l, field.Strict)
+	var got field.Errors
 	if !errors.As(err, &got) {
 		t.Fatalf("error is a %T: %v", err, err)
 	}
@@ -210,14 +211,14 @@ func TestDecodeJSONEndsHostileLists(t *testing.T) {
 		data string
 		v    any
 	}{{list, new([]int)}, {unknown, new([]struct{})}, {ranges, new([]units.Range[int])}} {
-		err := units.DecodeJSON([]byte(tt.data), tt.v)
-		var all units.FieldErrors
+		err := field.Decode([]byte(tt.data), tt.v, field.Strict)
+		var all field.Errors
 		if !errors.As(err, &all) || len(all) != 1000 {
 			t.Errorf("%T: %d errors, want 1000", tt.v, len(all))
 		}
 	}
-	err := units.DecodeJSON([]byte(list), new([]int))
-	var f *units.FieldError
+	err := field.Decode([]byte(list), new([]int), field.Strict)
+	var f *field.Error
 	if !errors.As(err, &f) || f.Got != `"`+name[:39]+"…" {
 		t.Errorf("the long text is not shortened: %.200v", err)
 	}
@@ -232,38 +233,38 @@ func TestDecodeJSONNull(t *testing.T) {
 		R json.RawMessage
 	}
 	got := nullable{P: new(int), S: []int{1}, M: map[string]int{}, A: 1}
-	err := units.DecodeJSON([]byte(`{"P":null,"S":null,"M":null,"A":null,"R":null}`), &got)
+	err := field.Decode([]byte(`{"P":null,"S":null,"M":null,"A":null,"R":null}`), &got, field.Strict)
 	want := nullable{R: json.RawMessage("null")}
 	if diff := cmp.Diff(want, got); err != nil || diff != "" {
 		t.Errorf("%v (-want +got):\n%s", err, diff)
 	}
 	for _, v := range []any{new(int), new(string), new(bool), new(float64), new(uint), new(set), new([1]int), new(units.Mass), new(units.Range[int])} {
-		if err := units.DecodeJSON([]byte("null"), v); !errors.Is(err, units.ErrMissing) {
-			t.Errorf("null into %T: %v, want %v", v, err, units.ErrMissing)
+		if err := field.Decode([]byte("null"), v, field.Strict); !errors.Is(err, field.ErrMissing) {
+			t.Errorf("null into %T: %v, want %v", v, err, field.ErrMissing)
 		}
 	}
 }
 
 func TestDecodeJSONTargets(t *testing.T) {
 	for _, v := range []any{nil, 1, log{}, (*log)(nil), map[string]int{}, []int{1}, func() {}} {
-		if err := units.DecodeJSON([]byte("{}"), v); !errors.Is(err, units.ErrMissing) {
-			t.Errorf("into %T: %v, want %v", v, err, units.ErrMissing)
+		if err := field.Decode([]byte("{}"), v, field.Strict); !errors.Is(err, field.ErrMissing) {
+			t.Errorf("into %T: %v, want %v", v, err, field.ErrMissing)
 		}
 	}
 	for _, v := range []any{new(chan int), new(func()), new(complex128), new(fmt.Stringer)} {
-		if err := units.DecodeJSON([]byte(`{}`), v); !errors.Is(err, units.ErrUnknown) {
-			t.Errorf("into %T: %v, want %v", v, err, units.ErrUnknown)
+		if err := field.Decode([]byte(`{}`), v, field.Strict); !errors.Is(err, field.ErrUnknown) {
+			t.Errorf("into %T: %v, want %v", v, err, field.ErrUnknown)
 		}
 	}
 	var keyed map[int]string
-	if err := units.DecodeJSON([]byte(`{"1":"x"}`), &keyed); !errors.Is(err, units.ErrSyntax) || keyed != nil {
-		t.Errorf("map with numbers as keys: %v, %v, want %v", keyed, err, units.ErrSyntax)
+	if err := field.Decode([]byte(`{"1":"x"}`), &keyed, field.Strict); !errors.Is(err, field.ErrSyntax) || keyed != nil {
+		t.Errorf("map with numbers as keys: %v, %v, want %v", keyed, err, field.ErrSyntax)
 	}
-	if err := units.DecodeJSON([]byte(`[1]`), &keyed); !errors.Is(err, units.ErrSyntax) || keyed != nil {
-		t.Errorf("a list into a map: %v, %v, want %v", keyed, err, units.ErrSyntax)
+	if err := field.Decode([]byte(`[1]`), &keyed, field.Strict); !errors.Is(err, field.ErrSyntax) || keyed != nil {
+		t.Errorf("a list into a map: %v, %v, want %v", keyed, err, field.ErrSyntax)
 	}
 	var p **int
-	if err := units.DecodeJSON([]byte("3"), &p); err != nil || **p != 3 {
+	if err := field.Decode([]byte("3"), &p, field.Strict); err != nil || **p != 3 {
 		t.Errorf("pointer to pointer: %v", err)
 	}
 }
@@ -282,19 +283,19 @@ func TestDecodeJSONNumbers(t *testing.T) {
 		{`{"I":-9223372036854775808,"U":18446744073709551615,"F":-1.7976931348623157e308}`, number{math.MinInt64, math.MaxUint64, -math.MaxFloat64}, nil},
 		{`{"I":-0,"U":0,"F":1E2}`, number{0, 0, 100}, nil},
 		{`{"F":1e-999}`, number{}, nil},
-		{`{"I":9223372036854775808}`, number{}, units.ErrOverflow},
-		{`{"U":18446744073709551616}`, number{}, units.ErrOverflow},
-		{`{"U":-1}`, number{}, units.ErrOverflow},
-		{`{"F":1e309}`, number{}, units.ErrOverflow},
-		{`{"I":1e2}`, number{}, units.ErrSyntax},
-		{`{"I":1.0}`, number{}, units.ErrSyntax},
-		{`{"U":0.5}`, number{}, units.ErrSyntax},
-		{`{"U":-0.5}`, number{}, units.ErrSyntax},
-		{`{"I":true}`, number{}, units.ErrSyntax},
+		{`{"I":9223372036854775808}`, number{}, field.ErrOverflow},
+		{`{"U":18446744073709551616}`, number{}, field.ErrOverflow},
+		{`{"U":-1}`, number{}, field.ErrOverflow},
+		{`{"F":1e309}`, number{}, field.ErrOverflow},
+		{`{"I":1e2}`, number{}, field.ErrSyntax},
+		{`{"I":1.0}`, number{}, field.ErrSyntax},
+		{`{"U":0.5}`, number{}, field.ErrSyntax},
+		{`{"U":-0.5}`, number{}, field.ErrSyntax},
+		{`{"I":true}`, number{}, field.ErrSyntax},
 	}
 	for _, tt := range tests {
 		var got number
-		if err := units.DecodeJSON([]byte(tt.data), &got); !errors.Is(err, tt.err) || got != tt.want {
+		if err := field.Decode([]byte(tt.data), &got, field.Strict); !errors.Is(err, tt.err) || got != tt.want {
 			t.Errorf("%s gives %+v, %v, want %+v, %v", tt.data, got, err, tt.want, tt.err)
 		}
 	}
@@ -308,29 +309,29 @@ type kit struct {
 
 func (k *kit) UnmarshalJSON(data []byte) error {
 	type plain kit
-	return units.DecodeJSON(data, (*plain)(k))
+	return field.Decode(data, (*plain)(k), field.Strict)
 }
 
 func TestUnmarshalJSONIsStrict(t *testing.T) {
 	var gyms map[string]kit
 	good := []byte(`{"home":{"bar":"20 kg","plates":["25 lb"]}}`)
-	for name, decode := range map[string]func([]byte, any) error{"json.Unmarshal": json.Unmarshal, "DecodeJSON": units.DecodeJSON} {
+	for name, decode := range map[string]func([]byte, any) error{"json.Unmarshal": json.Unmarshal, "Decode": strict} {
 		gyms = nil
 		if err := decode(good, &gyms); err != nil || gyms["home"].Plates[0] != 25*units.Pound {
 			t.Errorf("%s: %+v, %v", name, gyms, err)
 		}
 		var k kit
 		for data, want := range map[string]error{
-			`{"Bar":"20 kg"}`:               units.ErrUnknown,
-			`{"bar":"20 kg","bar":"20 kg"}`: units.ErrDuplicate,
-			`{"bar":20}`:                    units.ErrSyntax,
+			`{"Bar":"20 kg"}`:               field.ErrUnknown,
+			`{"bar":"20 kg","bar":"20 kg"}`: field.ErrDuplicate,
+			`{"bar":20}`:                    field.ErrSyntax,
 		} {
 			if err := decode([]byte(data), &k); !errors.Is(err, want) {
 				t.Errorf("%s: %s: %v, want %v", name, data, err, want)
 			}
 		}
 	}
-	err := units.DecodeJSON([]byte(`{"hall":{"bar":"20","plates":["25 lb",25]}}`), &gyms)
+	err := field.Decode([]byte(`{"hall":{"bar":"20","plates":["25 lb",25]}}`), &gyms, field.Strict)
 	if diff := cmp.Diff([]string{"/hall/bar", "/hall/plates/1"}, paths(err)); diff != "" {
 		t.Errorf("paths (-want +got):\n%s", diff)
 	}
@@ -345,8 +346,8 @@ func (*stubborn) UnmarshalText([]byte) error { return errStubborn }
 
 func TestDecodeJSONForeignErrors(t *testing.T) {
 	var v struct{ A []stubborn }
-	err := units.DecodeJSON([]byte(`{"A":["so"]}`), &v)
-	var f *units.FieldError
+	err := field.Decode([]byte(`{"A":["so"]}`), &v, field.Strict)
+	var f *field.Error
 	if !errors.Is(err, errStubborn) || !errors.As(err, &f) || f.Path != "/A/0" || f.Got != `"so"` {
 		t.Errorf("got %v, want %v at /A/0 with the value", err, errStubborn)
 	}
@@ -355,18 +356,20 @@ func TestDecodeJSONForeignErrors(t *testing.T) {
 // Two spellings of one key are one name given twice.
 func TestDecodeJSONEqualKeys(t *testing.T) {
 	var v map[units.Mass]int
-	err := units.DecodeJSON([]byte(`{"1 kg":1,"1000 g":2}`), &v)
-	if diff := cmp.Diff([]string{"/1000 g"}, paths(err)); !errors.Is(err, units.ErrDuplicate) || diff != "" {
-		t.Errorf("%v, want %v (-want +got):\n%s", err, units.ErrDuplicate, diff)
+	err := field.Decode([]byte(`{"1 kg":1,"1000 g":2}`), &v, field.Strict)
+	if diff := cmp.Diff([]string{"/1000 g"}, paths(err)); !errors.Is(err, field.ErrDuplicate) || diff != "" {
+		t.Errorf("%v, want %v (-want +got):\n%s", err, field.ErrDuplicate, diff)
 	}
 }
 
 func TestDecodeJSONReplacesAll(t *testing.T) {
 	l := log{Note: "old", Done: true}
-	if err := units.DecodeJSON([]byte(`{"done":false,"ID":"x","-":3}`), &l); err != nil {
+	if err := field.Decode([]byte(`{"done":false,"ID":"x","-":3}`), &l, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	if diff := cmp.Diff(log{base: base{ID: "x"}, Dash: 3}, l, compareLogs); diff != "" {
 		t.Errorf("(-want +got):\n%s", diff)
 	}
 }
+
+func strict(data []byte, v any) error { return field.Decode(data, v, field.Strict) }

@@ -1,4 +1,4 @@
-package units
+package field
 
 import (
 	"encoding"
@@ -15,75 +15,37 @@ import (
 // maxBadFields ends the list of bad fields of a hostile document.
 const maxBadFields = 1000
 
-// DecodeJSON decodes exactly one JSON value into the value that v points to.
-// It is stricter than [encoding/json]: names match the json tag (or the name
-// of the field) letter by letter, and an unknown name, a name given twice,
-// invalid UTF-8, a list of another length than its array, or null where Go has
-// no nil is an error.
-//
-// Every bad field is reported, the first thousand of them at most, as
-// [FieldErrors] in document order with a JSON Pointer each: [ErrUnknown] and
-// [ErrDuplicate] for names, [ErrMissing] for null, [ErrOverflow] for a number
-// that does not fit, [ErrSyntax] for a value of another kind and for malformed
-// text, which ends the reading and is named with its byte offset. Then *v is
-// left as it was; otherwise all of it is replaced.
-//
-// Values may be booleans, texts, integers, floats, structs, pointers, slices,
-// arrays, maps with text keys, any, and what implements [json.Unmarshaler] or
-// [encoding.TextUnmarshaler] (fed by texts only); errors from these are moved
-// below the pointer of their field. Untagged embedded structs are flattened;
-// of two fields with one name the outer counts. The tag option string and the
-// base64 form of byte slices are not known here.
-//
-// An UnmarshalJSON method may call it on its own type without methods, so that
-// [json.Unmarshal] too is strict:
-//
-//	func (k *Kit) UnmarshalJSON(data []byte) error {
-//		type plain Kit
-//		return units.DecodeJSON(data, (*plain)(k))
-//	}
-func DecodeJSON(data []byte, v any) error {
-	target := reflect.ValueOf(v)
-	if target.Kind() != reflect.Pointer || target.IsNil() {
-		return FieldErrors{Field("", fmt.Sprintf("%T", v), "a pointer that is not nil to decode into", ErrMissing)}
-	}
-	root, malformed := parseJSON(data)
-	b := jsonBinder{fields: make(map[reflect.Type][]jsonField)}
-	fresh := reflect.New(target.Type().Elem()).Elem()
-	b.bind(root, fresh)
-	if malformed != nil {
-		b.errs = append(b.errs, malformed)
-	}
-	if len(b.errs) == 0 {
-		target.Elem().Set(fresh)
-	}
-	return b.errs.Err()
+// A binder sets Go values from nodes and gathers what is wrong.
+type binder struct {
+	how    How
+	root   *node
+	text   text
+	errs   Errors
+	fields map[reflect.Type][]member // of the structs met so far
 }
 
-// A jsonBinder sets Go values from nodes and gathers what is wrong.
-type jsonBinder struct {
-	errs   FieldErrors
-	fields map[reflect.Type][]jsonField // of the structs met so far
-}
-
-func (b *jsonBinder) refuse(n *jsonNode, allowed string, category error) {
+func (b *binder) refuse(n *node, allowed string, category error) {
 	if len(b.errs) < maxBadFields {
-		b.errs = append(b.errs, Field(n.pointer(), n.got(), allowed, category))
+		b.errs = append(b.errs, b.placed(New(n.pointer(), n.got(), allowed, category), n.at))
 	}
 }
 
 // accept takes in what a type's own method said of n.
-func (b *jsonBinder) accept(n *jsonNode, err error) {
-	var known *FieldError
+func (b *binder) accept(n *node, err error) {
+	var known *Error
 	if err != nil && !errors.As(err, &known) {
-		err = Field("", n.got(), "", err)
+		err = Bad(n.got(), "", err)
 	}
+	before := len(b.errs)
 	b.errs.Add(n.pointer(), err)
 	b.errs = b.errs[:min(len(b.errs), maxBadFields)]
+	for _, e := range b.errs[min(before, len(b.errs)):] {
+		e.Line, e.Column = b.text.place(n.at)
+	}
 }
 
 // is reports whether n is of the kind wanted and refuses it if not.
-func (b *jsonBinder) is(n *jsonNode, kind byte, allowed string) bool {
+func (b *binder) is(n *node, kind byte, allowed string) bool {
 	if n.kind != kind {
 		b.refuse(n, allowed, ErrSyntax)
 	}
@@ -91,7 +53,7 @@ func (b *jsonBinder) is(n *jsonNode, kind byte, allowed string) bool {
 }
 
 // bind sets v, which is addressable and nought, from n.
-func (b *jsonBinder) bind(n *jsonNode, v reflect.Value) {
+func (b *binder) bind(n *node, v reflect.Value) {
 	switch {
 	case n.kind == 0 || len(b.errs) >= maxBadFields:
 	case n.kind == jsonNull && v.Type() != reflect.TypeFor[json.RawMessage]():
@@ -105,7 +67,7 @@ func (b *jsonBinder) bind(n *jsonNode, v reflect.Value) {
 }
 
 // bindNull leaves v nil, if it can be.
-func (b *jsonBinder) bindNull(n *jsonNode, v reflect.Value) {
+func (b *binder) bindNull(n *node, v reflect.Value) {
 	switch v.Kind() {
 	case reflect.Pointer, reflect.Slice, reflect.Map, reflect.Interface:
 	default:
@@ -114,7 +76,7 @@ func (b *jsonBinder) bindNull(n *jsonNode, v reflect.Value) {
 }
 
 // bindMethod lets v read n itself; it is false if v has no method for that.
-func (b *jsonBinder) bindMethod(n *jsonNode, v reflect.Value) bool {
+func (b *binder) bindMethod(n *node, v reflect.Value) bool {
 	switch u := v.Addr().Interface().(type) {
 	case json.Unmarshaler:
 		if !n.cut { // the error in the rest is reported already
@@ -130,7 +92,7 @@ func (b *jsonBinder) bindMethod(n *jsonNode, v reflect.Value) bool {
 	return true
 }
 
-func (b *jsonBinder) bindKind(n *jsonNode, v reflect.Value) {
+func (b *binder) bindKind(n *node, v reflect.Value) {
 	switch k := v.Kind(); {
 	case k == reflect.Bool:
 		if b.is(n, jsonBool, "true or false") {
@@ -162,7 +124,7 @@ func (b *jsonBinder) bindKind(n *jsonNode, v reflect.Value) {
 	}
 }
 
-func (b *jsonBinder) bindInt(n *jsonNode, v reflect.Value) {
+func (b *binder) bindInt(n *node, v reflect.Value) {
 	bits := v.Type().Bits()
 	least := int64(math.MinInt64) >> (64 - bits)
 	allowed := fmt.Sprintf("a whole number from %d to %d", least, ^least)
@@ -173,7 +135,7 @@ func (b *jsonBinder) bindInt(n *jsonNode, v reflect.Value) {
 	}
 }
 
-func (b *jsonBinder) bindUint(n *jsonNode, v reflect.Value) {
+func (b *binder) bindUint(n *node, v reflect.Value) {
 	bits := v.Type().Bits()
 	allowed := fmt.Sprintf("a whole number from 0 to %d", uint64(math.MaxUint64)>>(64-bits))
 	if b.is(n, jsonNumber, allowed) {
@@ -187,7 +149,7 @@ func (b *jsonBinder) bindUint(n *jsonNode, v reflect.Value) {
 	}
 }
 
-func (b *jsonBinder) bindFloat(n *jsonNode, v reflect.Value) {
+func (b *binder) bindFloat(n *node, v reflect.Value) {
 	if b.is(n, jsonNumber, "a number") {
 		bits := v.Type().Bits()
 		x, err := strconv.ParseFloat(string(n.raw), bits)
@@ -197,7 +159,7 @@ func (b *jsonBinder) bindFloat(n *jsonNode, v reflect.Value) {
 }
 
 // numberError reports what strconv said: out of range, or not whole.
-func (b *jsonBinder) numberError(n *jsonNode, allowed string, err error) {
+func (b *binder) numberError(n *node, allowed string, err error) {
 	switch {
 	case errors.Is(err, strconv.ErrRange):
 		b.refuse(n, allowed, ErrOverflow)
@@ -206,13 +168,13 @@ func (b *jsonBinder) numberError(n *jsonNode, allowed string, err error) {
 	}
 }
 
-func (b *jsonBinder) bindItems(n *jsonNode, v reflect.Value) {
+func (b *binder) bindItems(n *node, v reflect.Value) {
 	for i, item := range n.items {
 		b.bind(item, v.Index(i))
 	}
 }
 
-func (b *jsonBinder) bindArray(n *jsonNode, v reflect.Value) {
+func (b *binder) bindArray(n *node, v reflect.Value) {
 	allowed := fmt.Sprintf("a list of %d", v.Len())
 	switch {
 	case !b.is(n, jsonArray, allowed):
@@ -224,7 +186,7 @@ func (b *jsonBinder) bindArray(n *jsonNode, v reflect.Value) {
 }
 
 // bindAny sets an empty interface; it refuses Go types that JSON has no form for.
-func (b *jsonBinder) bindAny(n *jsonNode, v reflect.Value) {
+func (b *binder) bindAny(n *node, v reflect.Value) {
 	if v.Kind() != reflect.Interface || v.NumMethod() > 0 {
 		b.refuse(n, fmt.Sprintf("nothing: the Go type %s has no form in JSON", v.Type()), ErrUnknown)
 		return
@@ -241,7 +203,7 @@ func (b *jsonBinder) bindAny(n *jsonNode, v reflect.Value) {
 	v.Set(fresh)
 }
 
-func (b *jsonBinder) bindMap(n *jsonNode, v reflect.Value) {
+func (b *binder) bindMap(n *node, v reflect.Value) {
 	if !b.is(n, jsonObject, "an object") {
 		return
 	}
@@ -262,24 +224,25 @@ func (b *jsonBinder) bindMap(n *jsonNode, v reflect.Value) {
 
 // bindName sets the key of a map from the name of item, as if it were a text
 // that stands there.
-func (b *jsonBinder) bindName(item *jsonNode, key reflect.Value) bool {
+func (b *binder) bindName(item *node, key reflect.Value) bool {
 	before := len(b.errs)
 	raw, _ := json.Marshal(item.token) // a string has no way to fail
-	b.bind(&jsonNode{item.parent, item.token, jsonText, raw, item.token, nil, false}, key)
+	b.bind(&node{parent: item.parent, token: item.token, kind: jsonText, raw: raw, text: item.token, at: item.at}, key)
 	return len(b.errs) == before
 }
 
-func (b *jsonBinder) bindStruct(n *jsonNode, v reflect.Value) {
+func (b *binder) bindStruct(n *node, v reflect.Value) {
 	if !b.is(n, jsonObject, "an object") {
 		return
 	}
 	fields := b.fieldsOf(v.Type())
 	seen := make(map[string]bool, len(n.items))
 	for _, item := range n.items {
-		i := slices.IndexFunc(fields, func(f jsonField) bool { return f.name == item.token })
+		i := slices.IndexFunc(fields, func(f member) bool { return f.name == item.token })
 		switch {
 		case seen[item.token]:
 			b.refuse(item, "each name once", ErrDuplicate)
+		case i < 0 && b.how == PassOver:
 		case i < 0:
 			b.refuse(item, allowedNames(fields), ErrUnknown)
 		default:
@@ -289,7 +252,7 @@ func (b *jsonBinder) bindStruct(n *jsonNode, v reflect.Value) {
 	}
 }
 
-func allowedNames(fields []jsonField) string {
+func allowedNames(fields []member) string {
 	names := make([]string, len(fields))
 	for i, f := range fields {
 		names[i] = f.name
@@ -297,41 +260,41 @@ func allowedNames(fields []jsonField) string {
 	return "the names: " + strings.Join(names, ", ")
 }
 
-// A jsonField is a field of a struct or of one embedded in it.
-type jsonField struct {
+// A member is a field of a struct or of one embedded in it.
+type member struct {
 	name  string
 	index []int
 }
 
-func (b *jsonBinder) fieldsOf(t reflect.Type) []jsonField {
+func (b *binder) fieldsOf(t reflect.Type) []member {
 	fields, known := b.fields[t]
 	if !known {
-		fields = jsonFields(t)
+		fields = members(t)
 		b.fields[t] = fields
 	}
 	return fields
 }
 
-// jsonFields lists the fields of t, its own before those of embedded structs.
-func jsonFields(t reflect.Type) []jsonField {
-	var own, embedded []jsonField
+// members lists the fields of t, its own before those of embedded structs.
+func members(t reflect.Type) []member {
+	var own, embedded []member
 	for f := range t.Fields() {
 		tag := f.Tag.Get("json")
 		name, _, _ := strings.Cut(tag, ",")
 		switch {
 		case tag == "-":
 		case f.Anonymous && name == "" && f.Type.Kind() == reflect.Struct:
-			for _, e := range jsonFields(f.Type) {
-				embedded = append(embedded, jsonField{e.name, append(slices.Clone(f.Index), e.index...)})
+			for _, e := range members(f.Type) {
+				embedded = append(embedded, member{e.name, append(slices.Clone(f.Index), e.index...)})
 			}
 		case f.IsExported() && name == "":
-			own = append(own, jsonField{f.Name, f.Index})
+			own = append(own, member{f.Name, f.Index})
 		case f.IsExported():
-			own = append(own, jsonField{name, f.Index})
+			own = append(own, member{name, f.Index})
 		}
 	}
 	for _, e := range embedded {
-		if !slices.ContainsFunc(own, func(f jsonField) bool { return f.name == e.name }) {
+		if !slices.ContainsFunc(own, func(f member) bool { return f.name == e.name }) {
 			own = append(own, e)
 		}
 	}

@@ -1,4 +1,4 @@
-package units_test
+package field_test
 
 import (
 	"errors"
@@ -6,12 +6,12 @@ import (
 	"strings"
 	"testing"
 
-	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 type side uint8
 
-var sides = units.NewVocabulary[side]("side", "", "left", "right")
+var sides = field.NewVocabulary[side]("side", "", "left", "right")
 
 func TestVocabulary(t *testing.T) {
 	if got := slices.Collect(sides.All()); !slices.Equal(got, []side{1, 2}) {
@@ -43,13 +43,13 @@ func TestVocabularyErrors(t *testing.T) {
 	if got := sides.Text(9); got != "side(9)" || sides.Valid(9) {
 		t.Errorf("Text(9) = %q, Valid %v; want side(9), false", got, sides.Valid(9))
 	}
-	if _, err := sides.Marshal(9); !errors.Is(err, units.ErrOutOfRange) {
-		t.Errorf("Marshal(9): %v, want %v", err, units.ErrOutOfRange)
+	if _, err := sides.Marshal(9); !errors.Is(err, field.ErrOutOfRange) {
+		t.Errorf("Marshal(9): %v, want %v", err, field.ErrOutOfRange)
 	}
 	e := side(1)
 	err := sides.Unmarshal([]byte("Left"), &e)
-	if !errors.Is(err, units.ErrUnknown) || e != 1 {
-		t.Errorf("Unmarshal(Left): %v, value %d; want %v and the old value", err, e, units.ErrUnknown)
+	if !errors.Is(err, field.ErrUnknown) || e != 1 {
+		t.Errorf("Unmarshal(Left): %v, value %d; want %v and the old value", err, e, field.ErrUnknown)
 	}
 	if want := `= "Left", allowed: side: left, right`; !strings.HasSuffix(err.Error(), want) {
 		t.Errorf("error %q does not end in %q", err, want)
@@ -63,12 +63,12 @@ func TestVocabularyErrors(t *testing.T) {
 }
 
 func TestVocabularyCheck(t *testing.T) {
-	for e, want := range map[side]error{0: units.ErrMissing, 1: nil, 2: nil, 3: units.ErrOutOfRange} {
+	for e, want := range map[side]error{0: field.ErrMissing, 1: nil, 2: nil, 3: field.ErrOutOfRange} {
 		err := sides.Check("/side", e)
 		if !errors.Is(err, want) {
 			t.Errorf("Check(%d): %v, want %v", e, err, want)
 		}
-		var f *units.FieldError
+		var f *field.Error
 		if want != nil && (!errors.As(err, &f) || f.Path != "/side") {
 			t.Errorf("Check(%d): %v does not name the path", e, err)
 		}
@@ -76,15 +76,15 @@ func TestVocabularyCheck(t *testing.T) {
 }
 
 func TestVocabularyWithoutTexts(t *testing.T) {
-	var none units.Vocabulary[side]
-	if _, err := none.Parse("left"); !errors.Is(err, units.ErrUnknown) {
-		t.Errorf("Parse: %v, want %v", err, units.ErrUnknown)
+	var none field.Vocabulary[side]
+	if _, err := none.Parse("left"); !errors.Is(err, field.ErrUnknown) {
+		t.Errorf("Parse: %v, want %v", err, field.ErrUnknown)
 	}
-	if _, err := none.Marshal(0); !errors.Is(err, units.ErrOutOfRange) {
-		t.Errorf("Marshal: %v, want %v", err, units.ErrOutOfRange)
+	if _, err := none.Marshal(0); !errors.Is(err, field.ErrOutOfRange) {
+		t.Errorf("Marshal: %v, want %v", err, field.ErrOutOfRange)
 	}
-	if err := none.Check("", 0); !errors.Is(err, units.ErrMissing) {
-		t.Errorf("Check: %v, want %v", err, units.ErrMissing)
+	if err := none.Check("", 0); !errors.Is(err, field.ErrMissing) {
+		t.Errorf("Check: %v, want %v", err, field.ErrMissing)
 	}
 	if got := slices.Collect(none.All()); len(got) != 0 {
 		t.Errorf("All() = %v, want nothing", got)
