@@ -1,7 +1,6 @@
 // Package units holds the quantities that a dose of exercise is made of:
 // exact mass, effort on named scales, shares of a one-repetition maximum,
-// ranges with one or two ends, civil days, and the errors that name a bad
-// field.
+// ranges with one or two ends, and civil days.
 //
 // # Representation
 //
@@ -24,9 +23,8 @@
 //
 // # Errors
 //
-// Bad input gives a [*field.Error] that names the field, the value and what is
-// allowed, and unwraps to one of the sentinels below. [DecodeJSON] is strict and
-// reports every bad field at once, as [field.Errors]. No function panics on any input, save
+// Bad input gives a [*example.org/posology/units/field.Error] that names the
+// field, the value and what is allowed. No function panics on any input, save
 // [Must], which is for tables of constants and tests.
 //
 // # Sources

@@ -7,7 +7,7 @@ import (
 )
 
 var (
-	ground = []string{"units", "units/body", "units/evidence"}
+	ground = []string{"units/field", "units", "units/body", "units/evidence"}
 	first  = slices.Concat(ground, []string{"screening", "screening/function"})
 	// second leaves dose/onerm/fit out: it would bring gonum into every prescription.
 	second = slices.Concat(first, []string{"dose/exercise", "dose/equipment", "dose/setlog", "dose/onerm", "dose/volume", "dose/guideline"})
@@ -18,9 +18,10 @@ const gonum = "gonum.org/v1/gonum"
 // mayImport is the house: what each package may import beside the standard
 // library. Floors import downwards only. Examples may import everything.
 var mayImport = map[string][]string{
-	"units":          {},
-	"units/body":     {"units"},
-	"units/evidence": {"units"},
+	"units/field":    {},
+	"units":          {"units/field"},
+	"units/body":     {"units/field", "units"},
+	"units/evidence": {"units/field", "units"},
 
 	"screening":          ground,
 	"screening/function": ground,
