@@ -36,7 +36,7 @@ func Example() {
 		Day: day, Exercise: row.ID, Side: body.Right, Hold: row.Hold,
 		Load: 6 * units.Kilogram, Reps: 8, Effort: units.Must(units.InReserve(2)),
 	}
-	estimate, err := onerm.FromSet(set, row, onerm.Person{Age: 66, Sex: body.Female, Training: body.Novice})
+	estimate, err := onerm.FromSet(set, row, body.Person{Age: 66, Sex: body.Female, Training: body.Novice})
 	if err != nil {
 		log.Fatal(err)
 	}

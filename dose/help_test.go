@@ -74,7 +74,7 @@ func estimateOf(t failer, r dose.Request, kg float64, reps int, reserve float64)
 	if set.Hold == body.OneEachHand {
 		set.Stated = body.PerHand
 	}
-	e, err := onerm.FromSet(set, r.Exercise, onerm.Person{Age: r.Age, Sex: body.Female, Training: r.Training})
+	e, err := onerm.FromSet(set, r.Exercise, body.Person{Age: r.Age, Sex: body.Female, Training: r.Training})
 	if err != nil {
 		t.Fatalf("FromSet: %v", err)
 	}

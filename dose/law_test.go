@@ -34,7 +34,7 @@ func (v visit) dose() (dose.Prescription, error) {
 	r := v.request
 	r.Screening = outcome
 	if v.test != nil {
-		e, err := onerm.FromSet(*v.test, r.Exercise, onerm.Person{Age: r.Age, Sex: v.profile.Sex, Training: r.Training})
+		e, err := onerm.FromSet(*v.test, r.Exercise, body.Person{Age: r.Age, Sex: v.profile.Sex, Training: r.Training})
 		if err != nil {
 			return dose.Prescription{}, err
 		}

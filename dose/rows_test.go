@@ -109,7 +109,7 @@ func TestMeasuredMaximum(t *testing.T) {
 	r.Training = body.Intermediate
 	set := setlog.Set{Day: firstDay, Exercise: r.Exercise.ID, Side: r.Side, Hold: r.Exercise.Hold,
 		Load: 10 * units.Kilogram, Reps: 1, Effort: units.Must(units.InReserve(0))}
-	e, err := onerm.FromSet(set, r.Exercise, onerm.Person{Age: 66, Sex: body.Female, Training: body.Intermediate})
+	e, err := onerm.FromSet(set, r.Exercise, body.Person{Age: 66, Sex: body.Female, Training: body.Intermediate})
 	if err != nil {
 		t.Fatal(err)
 	}

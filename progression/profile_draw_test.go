@@ -212,7 +212,7 @@ func (p *client) drawTest(t *rapid.T) {
 	if ex.Hold == body.OneEachHand {
 		set.Stated = body.PerHand
 	}
-	e, err := onerm.FromSet(set, ex, onerm.Person{Age: r.Age, Sex: body.Female, Training: r.Training})
+	e, err := onerm.FromSet(set, ex, body.Person{Age: r.Age, Sex: body.Female, Training: r.Training})
 	if err == nil {
 		r.Estimate = &e
 	}

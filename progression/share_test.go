@@ -61,7 +61,7 @@ func TestNextBoundsAVariantByTheOther(t *testing.T) {
 		c.Request.Kit = dumbbells(3)
 		done(&c, 3*kilo, 20, 3)
 		set := setlog.Set{Day: firstDay, Exercise: c.Request.Exercise.ID, Side: body.Both, Hold: c.Request.Exercise.Hold, Load: 2 * tt.ceiling, Reps: 1, Effort: units.Must(units.InReserve(0))}
-		e, err := onerm.FromSet(set, c.Request.Exercise, onerm.Person{Age: 66, Sex: body.Female, Training: body.Novice})
+		e, err := onerm.FromSet(set, c.Request.Exercise, body.Person{Age: 66, Sex: body.Female, Training: body.Novice})
 		if err != nil {
 			t.Fatal(err)
 		}

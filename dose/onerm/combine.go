@@ -7,6 +7,7 @@ import (
 	"slices"
 
 	"example.org/posology/units"
+	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
@@ -71,12 +72,23 @@ func checkAlike(list []Estimate) error {
 				bad.Add(path+which, field.Bad(got, fmt.Sprintf("%v, as in the first", want), field.ErrConflict))
 			}
 		}
+		bad.Add(path+"/key", keyOf(list).Matches(e.Key))
 		differs("/exercise", e.Exercise, list[0].Exercise)
 		differs("/side", e.Side, list[0].Side)
 		differs("/hold", e.Hold, list[0].Hold)
 		differs("/level", e.level(), list[0].level())
 	}
 	return bad.Err()
+}
+
+// keyOf returns the first key that is given.
+func keyOf(list []Estimate) body.Key {
+	for _, e := range list {
+		if e.Key != "" {
+			return e.Key
+		}
+	}
+	return ""
 }
 
 // byContent puts estimates in an order that does not hang on how they came.

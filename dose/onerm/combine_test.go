@@ -105,7 +105,7 @@ func TestCombineNarrows(t *testing.T) {
 // TestUnfit: a load written down in pounds for kilograms is named, kept and
 // held by the interval; doses start no higher than from it alone.
 func TestUnfit(t *testing.T) {
-	young := onerm.Person{Age: 30, Sex: body.Male, Training: body.Advanced}
+	young := body.Person{Age: 30, Sex: body.Male, Training: body.Advanced}
 	var list []onerm.Estimate
 	for i, kg := range []units.Mass{80, 81, 36} {
 		e, err := onerm.Options{Level: 0.9, Accuracy: onerm.OpenBench()}.FromSet(benchSet(kg*units.Kilogram, 6, day+units.Day(i)), bench, young)
