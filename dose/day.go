@@ -1,6 +1,7 @@
 package dose
 
 import (
+	"errors"
 	"fmt"
 
 	"example.org/posology/screening"
@@ -18,7 +19,9 @@ func checkScreened(o screening.Outcome) error {
 	var bad field.Errors
 	bad.Add("/screening", o.Validate())
 	for _, f := range bad {
-		f.Err = ErrNotScreened
+		if errors.Is(f, field.ErrMissing) {
+			f.Err = ErrNotScreened
+		}
 	}
 	if o.Who.Training == body.TrainingUnknown {
 		bad.Add("/screening/who/training", o.Who.Training.Check())

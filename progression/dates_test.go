@@ -67,10 +67,10 @@ func TestNextRefusesAStaleTest(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		c.Request.Estimate = &e
+		c.Request.Estimates = []onerm.Estimate{e}
 		_, err = progression.Next(c)
 		_, all := progression.Session([]progression.Course{c})
-		if got := refused(err, "/request/estimate/day"); got != want || refused(all, "/0/request/estimate/day") != want {
+		if got := refused(err, "/request/estimates/0/day"); got != want || refused(all, "/0/request/estimates/0/day") != want {
 			t.Errorf("%d days old: %v, %v", days, err, all)
 		}
 	}

@@ -60,10 +60,10 @@ func decide(c Course, waits waiting) (Decision, error) {
 	c.Request.Screening = c.Request.Screening.Tightest()
 	c.Request.Done = c.done()
 	n := next{c: c, waits: waits, passed: from}
+	n.d.because(due(c.Plan, c.Day)...)
 	if why := c.Request.Screening.Waived; why != "" {
 		n.d.because(evidence.Because("dose.waived").With("why", why))
 	}
-	n.d.because(due(c.Plan, c.Day)...)
 	if why := c.referred(); len(why) > 0 {
 		return n.refer(why...), nil
 	}

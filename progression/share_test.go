@@ -65,7 +65,7 @@ func TestNextBoundsAVariantByTheOther(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		c.Request.Estimate = &e
+		c.Request.Estimates = []onerm.Estimate{e}
 		c.Request.Screening.Limits.MaxFraction = units.Must(tt.ceiling.Share(e.Cautious()))
 		d := nextOf(t, c)
 		if (d.Change == progression.HarderVariant) != tt.doses {
@@ -83,7 +83,7 @@ func TestShareKnowingLess(t *testing.T) {
 		v := &log[between(t, "a visit", 0, len(log)-1)]
 		switch between(t, "not known", 0, 3) {
 		case 0:
-			p.course.Request.Estimate = nil
+			p.course.Request.Estimates = nil
 		case 1:
 			p.course.Request.Performed = nil
 		case 2:

@@ -1,6 +1,8 @@
 package screening
 
 import (
+	"errors"
+
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
@@ -106,7 +108,9 @@ func (o Outcome) Validate() error {
 		bad.Add(f.path, f.err)
 	}
 	for _, f := range bad {
-		f.Allowed = fromAssess
+		if errors.Is(f, field.ErrMissing) {
+			f.Allowed = fromAssess
+		}
 	}
 	return bad.Err()
 }
