@@ -1,8 +1,6 @@
 package dose
 
 import (
-	"slices"
-
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
@@ -17,15 +15,12 @@ func (f *Frame) choose() {
 	if len(mine) == 0 {
 		return
 	}
-	s := sieve{day: f.r.Day, from: f.r.Screening.TestsFrom, kit: f.r.Kit, given: mine, done: f.r.Done, doubtful: map[test]evidence.Reason{}}
-	if f.r.Performed != nil {
-		s.done = append(slices.Clip(s.done), *f.r.Performed)
-	}
-	s.sift()
-	for _, u := range s.unused {
-		if u.OneRM > 0 { // of sets the load says whether it rests on them
-			f.plain.Unused = append(f.plain.Unused, u)
-		}
+	s := sieve{day: f.r.Day, from: f.r.Screening.TestsFrom, given: mine}
+	if s.estimates = mine; len(mine) > 1 { // else the day was looked at
+		s.estimates = nil
+		s.outdated()
+		s.disagree()
+		f.plain.Unused = s.unused
 	}
 	latest := map[body.Side]*onerm.Estimate{}
 	for _, e := range s.estimates {

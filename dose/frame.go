@@ -29,11 +29,13 @@ type Frame struct {
 // NewFrame returns the frame of a request. The errors are those of [Prescribe]; with
 // one comes a frame that gives no dose.
 //
-// It chooses the estimate among those that are of the exercise and hold and usable,
-// as [WeekRequest.Usable] sorts them with the sets that were done: the latest, and of
-// one day the one with the lower [onerm.Estimate.Cautious]. One-sided work takes a
-// test of both sides, or the weaker of left and right, since the stronger side does
-// not exceed the weaker; where one side alone was tested, that says nothing of the
+// It chooses the estimate among those that are of the exercise and hold, say
+// something of the day and do not contradict each other, as [WeekRequest.Usable]
+// sorts them (which looks at the weights of all sets too: [PlanWeek] begins with
+// it, and who hands its list on gets the same choice): the latest, and of one day
+// the one with the lower [onerm.Estimate.Cautious]. One-sided work takes a test of
+// both sides, or the weaker of left and right, since the stronger side does not
+// exceed the weaker; where one side alone was tested, that says nothing of the
 // other. What cannot be used is listed in the outline, unless it is the only one of
 // the exercise and says nothing of the day: that is an error.
 func NewFrame(r Request) (*Frame, error) {

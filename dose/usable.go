@@ -45,7 +45,9 @@ const aboutTwice = 1.9
 // lists, which are taken to be valid, and does not change them.
 func (r WeekRequest) Usable() (WeekRequest, []Unused) {
 	s := sieve{day: r.Day, from: r.Screening.TestsFrom, kit: r.Kit, given: r.Estimates, done: r.Performed, doubtful: map[test]evidence.Reason{}}
-	s.sift()
+	s.outdated()
+	s.notInKit()
+	s.disagree()
 	r.Estimates, r.Performed = s.estimates, s.sets
 	return r, s.unused
 }
@@ -80,9 +82,8 @@ type sieve struct {
 	unused    []Unused
 }
 
-func (s *sieve) sift() {
-	s.outdated()
-	s.notInKit()
+// disagree leaves out the tests that contradict each other.
+func (s *sieve) disagree() {
 	s.sameDay()
 	s.otherDays()
 }

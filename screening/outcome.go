@@ -128,7 +128,9 @@ func (o Outcome) Tightest() Outcome {
 		o.Route, o.Meanwhile = max(o.Route, f.Route), max(o.Meanwhile, f.Meanwhile)
 		o.Limits = o.Limits.Join(f.Limits)
 	}
-	o.ReviewBy = min(o.ReviewBy, renewal(o.Day))
+	if o.Day.Check() == nil {
+		o.ReviewBy = min(o.ReviewBy, renewal(o.Day))
+	}
 	return o
 }
 

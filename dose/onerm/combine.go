@@ -29,7 +29,7 @@ const unfitLevel = mostLevel
 const leastSpread = 1e-6
 
 // Combine joins estimates of one person into one. They must be of the same
-// exercise, side, hold and level; their order does not matter, and a single one
+// exercise, side, hold and level, and of no two keys; their order does not matter, and a single one
 // comes back as it is.
 //
 // Each is weighed by the inverse of its variance, taken from its interval. Sets
@@ -159,7 +159,7 @@ func (c *combination) result() (Estimate, error) {
 		}
 	}
 	e := c.sets[heaviest]
-	e.Answers, e.Reasons = nil, c.reasons()
+	e.Key, e.Answers, e.Reasons = keyOf(c.sets), nil, c.reasons()
 	e.Day = c.sets[len(c.sets)-1].Day // they are in the order of their days
 	for _, s := range c.sets {
 		few, many := ends(e.ToFailure)

@@ -146,6 +146,7 @@ func TestCombineErrors(t *testing.T) {
 		list []onerm.Estimate
 	}{
 		{"", field.ErrMissing, nil},
+		{"/2/key", field.ErrConflict, []onerm.Estimate{e, change(func(e *onerm.Estimate) { e.Key = "p1" }), change(func(e *onerm.Estimate) { e.Key = "p2" })}},
 		{"/1/exercise", field.ErrConflict, []onerm.Estimate{e, change(func(e *onerm.Estimate) { e.Exercise = "row" })}},
 		{"/1/side", field.ErrConflict, []onerm.Estimate{e, change(func(e *onerm.Estimate) { e.Side = body.Left })}},
 		{"/2/hold", field.ErrConflict, []onerm.Estimate{e, e, change(func(e *onerm.Estimate) { e.Hold = body.OnBar })}},

@@ -79,7 +79,7 @@ func (k Key) Matches(other Key) error {
 	if k == "" || other == "" || k == other {
 		return nil
 	}
-	return field.Bad(fmt.Sprintf("%.60q", string(other)), fmt.Sprintf("%.60q, the key of the person dosed; a record of somebody else says nothing here", string(k)), field.ErrConflict)
+	return field.Bad(fmt.Sprintf("%.60q", string(other)), fmt.Sprintf("%.60q, the key beside it: nothing follows from a record of somebody else", string(k)), field.ErrConflict)
 }
 
 // Person is what a dose needs to know of who trains.
