@@ -7,8 +7,8 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/examples/internal/page"
-	"example.org/posology/examples/internal/review"
 	"example.org/posology/progression"
+	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -17,7 +17,7 @@ import (
 
 // recordItem prints one exercise: its log, what is next, what changes, what
 // stands in the way and why.
-func recordItem(p *page.Paper, n int, item review.Item, shared []evidence.Reason) {
+func recordItem(p *page.Paper, n int, item record.Item, shared []evidence.Reason) {
 	d := item.Decision
 	p.Line("")
 	p.Say(fmt.Sprintf("%d. ", n), strings.ToUpper(item.Name)+": "+overview(item))

@@ -7,12 +7,12 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
+	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/edited"
 	"example.org/posology/examples/internal/page"
-	"example.org/posology/examples/internal/review"
-	"example.org/posology/examples/internal/visit"
 	"example.org/posology/progression"
+	"example.org/posology/progression/record"
 	"example.org/posology/units/field"
 )
 
@@ -38,13 +38,13 @@ func printed(t *testing.T, args ...string) string {
 // flat undoes the wrapping of lines.
 func flat(text string) string { return strings.Join(strings.Fields(text), " ") }
 
-func reviewed(t *testing.T, data []byte) review.Result {
+func reviewed(t *testing.T, data []byte) record.Review {
 	t.Helper()
-	var c review.Case
-	if err := field.Decode(data, &c, field.Strict); err != nil {
+	c, err := record.Decode(data, field.Strict)
+	if err != nil {
 		t.Fatal(err)
 	}
-	r, err := review.Run(c)
+	r, err := c.Assess(c.Review)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -136,7 +136,7 @@ func TestPapersSayWhatMatters(t *testing.T) {
 // Every reason of a decision and of its dose stands in the paper for the file,
 // and so does every fact behind it.
 func TestFileHasEveryReason(t *testing.T) {
-	words, err := visit.Words()
+	words, err := record.Words()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -147,7 +147,7 @@ func TestFileHasEveryReason(t *testing.T) {
 			t.Fatal(err)
 		}
 		got := flat(out.String())
-		for _, reason := range allReasons(r) {
+		for _, reason := range r.Reasons() {
 			if reason.Code == "progression.gate-passed" && strings.Contains(got, "gates nothing against more load from: ") {
 				continue // gates that were passed share a line
 			}
@@ -172,12 +172,12 @@ func TestFileHasEveryReason(t *testing.T) {
 func TestJSONRoundTrip(t *testing.T) {
 	for _, args := range [][]string{{"-json"}, {"-json", "-case", refer}} {
 		first := printed(t, args...)
-		var result review.Result
+		var result record.Review
 		if err := field.Decode([]byte(first), &result, field.Strict); err != nil {
 			t.Fatal(err)
 		}
 		var second bytes.Buffer
-		if err := writeJSON(&second, result); err != nil {
+		if err := command.JSON(&second, result); err != nil {
 			t.Fatal(err)
 		}
 		if diff := cmp.Diff(first, second.String()); diff != "" {

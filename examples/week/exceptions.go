@@ -6,12 +6,11 @@ import (
 	"strings"
 
 	"example.org/posology/dose/guideline"
-	"example.org/posology/examples/internal/plan"
 )
 
 // printExceptions lists, for every cell with a star, which exercises or
 // muscles are how. Columns that say the same share a line.
-func printExceptions(s *sheet, columns []plan.Column) {
+func printExceptions(s *sheet, columns []column) {
 	var texts []string
 	letters := map[string][]string{}
 	for _, l := range tableLines {
@@ -67,7 +66,7 @@ var called = map[guideline.Verdict]string{
 }
 
 // printOpposed prints what is the same in every column.
-func printOpposed(s *sheet, columns []plan.Column) {
+func printOpposed(s *sheet, columns []column) {
 	if len(columns) == 0 {
 		return
 	}

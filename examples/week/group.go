@@ -9,34 +9,34 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/page"
-	"example.org/posology/examples/internal/plan"
 	"example.org/posology/units/body"
 	"example.org/posology/units/field"
 )
 
 // group plans for a class.
 func group(file string, asJSON bool, w io.Writer) error {
-	data, err := read(file, demo.Class())
+	data, err := command.Case(file, demo.Class())
 	if err != nil {
 		return err
 	}
-	var c plan.ClassCase
+	var c classCase
 	if err := field.Decode(data, &c, field.Strict); err != nil {
 		return err
 	}
-	result, err := plan.RunClass(c)
+	result, err := classed(c)
 	if err != nil {
 		return err
 	}
 	if asJSON {
-		return writeJSON(w, result)
+		return command.JSON(w, result)
 	}
 	return printClass(w, c, result)
 }
 
-func printClass(w io.Writer, c plan.ClassCase, r plan.ClassResult) error {
+func printClass(w io.Writer, c classCase, r classResult) error {
 	s, err := newSheet(w)
 	if err != nil {
 		return err
@@ -62,7 +62,7 @@ func printClass(w io.Writer, c plan.ClassCase, r plan.ClassResult) error {
 }
 
 // printGiven prints what others have asked of a member, where somebody has.
-func printGiven(s *sheet, r plan.ClassResult) {
+func printGiven(s *sheet, r classResult) {
 	first := true
 	for _, m := range r.Members {
 		for _, text := range page.Restrictions(m.Profile) {
@@ -170,7 +170,7 @@ func doing(c dose.ClientTurns, slot int, key []exercise.ID) string {
 // shownAdvice is how many purchases are printed; all are in the JSON.
 const shownAdvice = 3
 
-func printAdvice(s *sheet, r plan.ClassResult) {
+func printAdvice(s *sheet, r classResult) {
 	s.heading("What to buy first")
 	s.line("So that fewer wait (now %d turns of waiting):", r.Rota.Waiting)
 	helps := 0
@@ -203,7 +203,7 @@ func printAdvice(s *sheet, r plan.ClassResult) {
 }
 
 // stalled lists the stalls, those alike in one line with how many there are.
-func stalled(list []plan.Stall) []string {
+func stalled(list []stall) []string {
 	var texts []string
 	number := map[string]int{}
 	for _, stall := range list {

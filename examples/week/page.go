@@ -7,7 +7,7 @@ import (
 	"strings"
 
 	"example.org/posology/examples/internal/page"
-	"example.org/posology/examples/internal/visit"
+	"example.org/posology/progression/record"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
@@ -19,7 +19,7 @@ type sheet struct {
 }
 
 func newSheet(w io.Writer) (*sheet, error) {
-	words, err := visit.Words()
+	words, err := record.Words()
 	return &sheet{bufio.NewWriter(w), words}, err
 }
 

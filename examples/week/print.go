@@ -7,15 +7,14 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/examples/internal/page"
-	"example.org/posology/examples/internal/plan"
-	"example.org/posology/examples/internal/visit"
+	"example.org/posology/progression/record"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
 
 // printWeek prints the plan, its weekly sets and its audit.
-func printWeek(w io.Writer, r plan.Result) error {
+func printWeek(w io.Writer, r result) error {
 	s, err := newSheet(w)
 	if err != nil {
 		return err
@@ -42,7 +41,7 @@ func printWeek(w io.Writer, r plan.Result) error {
 	return s.close()
 }
 
-func printScreening(s *sheet, v visit.Result) {
+func printScreening(s *sheet, v record.Plan) {
 	o := v.Screening
 	s.heading("What screening asks for")
 	s.line("Route: %s. Meanwhile: %s.", o.Route, o.Meanwhile)
@@ -65,7 +64,7 @@ func printScreening(s *sheet, v visit.Result) {
 // printCalendar prints seven days. The days of sessions are the plan's; those
 // of the activities beside it are proposed here: balance first on the days of
 // sessions, brisk movement on the others.
-func printCalendar(s *sheet, r plan.Result) {
+func printCalendar(s *sheet, r result) {
 	week, totals := *r.Visit.Week, r.Prescribed.Totals
 	s.heading("The week")
 	s.line("Phase: %s. Begins on %s, the same each week.", week.Phase, day(week.Sessions[0].Day))

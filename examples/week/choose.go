@@ -1,10 +1,11 @@
-package plan
+package main
 
 import (
 	"slices"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/guideline"
+	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units/evidence"
 )
@@ -23,19 +24,19 @@ var conditions = map[screening.Code][]guideline.Condition{
 // choose returns the recommendations to show, without their reports: what the
 // plan follows and leads to, the closest to the goal, two for everybody of that
 // age, one for bone, and then others for the goal and for strength.
-func choose(c Case, week dose.Week) []Column {
+func choose(r record.Record, week dose.Week) []column {
 	item := week.Sessions[0].Items[0]
 	p := picker{starting: item.Phase == dose.Familiarise}
 	p.add(item.Guideline, "this plan follows it")
 	p.add(item.Aim, "the goal's row, which this start leads to")
-	at := guideline.Query{Training: c.Training, Age: c.Profile.Age, Conditions: had(c.Profile)}
+	at := guideline.Query{Training: r.Training, Age: r.Profile.Age, Conditions: had(r.Profile)}
 	at.AtLarge = len(at.Conditions) == 0
-	p.find(at, c.Goal, 1, "closest to the goal")
+	p.find(at, r.Goal, 1, "closest to the goal")
 	everybody := guideline.Query{Age: at.Age, AtLarge: true}
 	p.find(everybody, guideline.Health, 2, "public health, this age")
 	bone := guideline.Query{Age: at.Age, Conditions: append(at.Conditions, guideline.Osteoporosis)}
 	p.find(bone, guideline.Bone, 1, "bone")
-	p.find(at, c.Goal, shown-len(p.list), "another for the goal")
+	p.find(at, r.Goal, shown-len(p.list), "another for the goal")
 	p.find(everybody, guideline.Strength, shown-len(p.list), "strength, this age")
 	return p.list
 }
@@ -50,16 +51,16 @@ func had(p screening.Profile) []guideline.Condition {
 
 // A picker gathers recommendations, each once.
 type picker struct {
-	list     []Column
+	list     []column
 	starting bool // then rows for one training status are of use too
 }
 
 func (p *picker) add(id guideline.ID, why string) bool {
-	have := func(c Column) bool { return c.Guideline == id }
+	have := func(c column) bool { return c.Guideline == id }
 	if id == "" || slices.ContainsFunc(p.list, have) {
 		return false
 	}
-	p.list = append(p.list, Column{Guideline: id, Why: why})
+	p.list = append(p.list, column{Guideline: id, Why: why})
 	return true
 }
 

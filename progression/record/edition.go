@@ -1,6 +1,8 @@
-package visit
+package record
 
 import (
+	"fmt"
+
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
@@ -10,13 +12,24 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-// Ledger returns the facts of every package.
+// edition is raised by hand when what this package adds to the answers of those
+// below it changes.
+const edition = 1
+
+// Edition names what the packages behind a decision answer, such as "screening.1
+// dose.1 progression.1 record.1".
+func Edition() string {
+	return fmt.Sprintf("screening.%d dose.%d progression.%d record.%d", screening.Edition, dose.Edition, progression.Edition, edition)
+}
+
+// Ledger returns the facts of every package. It is made anew each time, which
+// takes some milliseconds: keep it.
 func Ledger() (*evidence.Ledger, error) {
 	return evidence.NewLedger(evidence.UnitFacts(), screening.Facts(), exercise.Facts(), onerm.Facts(),
 		guideline.Facts(), dose.Facts(), progression.Facts())
 }
 
-// Words returns the wording of every package's reasons.
+// Words returns the wording of every package's reasons, made anew each time.
 func Words() (evidence.Words, error) {
 	return evidence.Join(screening.Words(), exercise.Words(), onerm.Words(), dose.Words(), progression.Words())
 }
