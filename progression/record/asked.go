@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/field"
 )
@@ -36,6 +37,30 @@ func (r Record) readAsked(l *log) error {
 	return bad.Err()
 }
 
+// AskedFor returns the line of a dose that is asked for from a day on.
+func AskedFor(p dose.Prescription, from units.Day) Asked {
+	a := Asked{
+		From: from, Exercise: p.Exercise, Side: p.Side, Load: p.Load.Each, Sets: p.Sets, Count: p.Count, Span: p.Span, Finding: p.Finding, Pausing: p.Tempo.Pausing,
+	}
+	if p.Hold == body.OneEachHand {
+		a.Stated = body.PerHand
+	}
+	if p.Measure == exercise.Repetitions {
+		a.Reserve = &p.Reserve.Least
+	}
+	if p.Tempo.Lowering > usualLowering {
+		a.Lowering = p.Tempo.Lowering
+	}
+	return a
+}
+
+// usualLowering and usualLifting are the seconds of a repetition that is neither slow
+// nor paused (dose.tempo).
+const (
+	usualLowering = 2
+	usualLifting  = 2
+)
+
 // prescription writes out what was asked for. Why it was is not known here.
 func (a Asked) prescription(ex exercise.Exercise, kit weights) (dose.Prescription, error) {
 	p := dose.Prescription{
@@ -51,7 +76,7 @@ func (a Asked) prescription(ex exercise.Exercise, kit weights) (dose.Prescriptio
 		p.Side = body.Both
 	}
 	if ex.Measure == exercise.Repetitions {
-		p.Tempo = dose.Tempo{Lowering: max(a.Lowering, 2), Pausing: a.Pausing, Lifting: 2}
+		p.Tempo = dose.Tempo{Lowering: max(a.Lowering, usualLowering), Pausing: a.Pausing, Lifting: usualLifting}
 		if a.Reserve == nil {
 			bad.Add("/reserve", field.Bad(nil, "the repetitions that were to be left undone", field.ErrMissing))
 		} else {

@@ -22,7 +22,7 @@
 // What is decided rests on the lists (checks, tests, what was asked and done) as
 // long as they were on that day, and on [Given] as it was. So an [Entry] keeps
 // Given and how long the lists were, and [Record.Replay] works it out again.
-// Correcting an old line changes what a replay answers, and the replay says so.
+// The end of what is asked for may be set later. Correcting an old line changes what a replay answers, and the replay says so.
 //
 // # Editions
 //

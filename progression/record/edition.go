@@ -7,8 +7,11 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/volume"
 	"example.org/posology/progression"
+	"example.org/posology/progression/protocol"
 	"example.org/posology/screening"
+	"example.org/posology/screening/function"
 	"example.org/posology/units/evidence"
 )
 
@@ -22,14 +25,15 @@ func Edition() string {
 	return fmt.Sprintf("screening.%d dose.%d progression.%d record.%d", screening.Edition, dose.Edition, progression.Edition, edition)
 }
 
-// Ledger returns the facts of every package. It is made anew each time, which
-// takes some milliseconds: keep it.
+// Ledger returns the facts of every package but dose/onerm/fit, which would bring
+// gonum along. It is made anew each time, which takes some milliseconds: keep it.
 func Ledger() (*evidence.Ledger, error) {
 	return evidence.NewLedger(evidence.UnitFacts(), screening.Facts(), exercise.Facts(), onerm.Facts(),
-		guideline.Facts(), dose.Facts(), progression.Facts())
+		guideline.Facts(), dose.Facts(), progression.Facts(), volume.Facts(), function.Facts(), protocol.Facts())
 }
 
-// Words returns the wording of every package's reasons, made anew each time.
+// Words returns the wording of the reasons of the same packages, made anew each time.
 func Words() (evidence.Words, error) {
-	return evidence.Join(screening.Words(), exercise.Words(), onerm.Words(), dose.Words(), progression.Words())
+	return evidence.Join(screening.Words(), exercise.Words(), onerm.Words(), dose.Words(), progression.Words(),
+		function.Words(), protocol.Words())
 }

@@ -1,6 +1,7 @@
 package record
 
 import (
+	"errors"
 	"fmt"
 	"slices"
 	"strings"
@@ -26,8 +27,13 @@ func (m moves) place(path string) string {
 }
 
 // of moves the fields of an error, and drops what is said of one for the second
-// time, as of a field that all exercises share.
+// time, as of a field that all exercises share. An error without fields stays.
 func (m moves) of(err error) error {
+	var all field.Errors
+	var one *field.Error
+	if !errors.As(err, &all) && !errors.As(err, &one) {
+		return err
+	}
 	var bad, kept field.Errors
 	bad.Add("", err)
 	for _, f := range bad {

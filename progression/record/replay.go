@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/json"
 	"errors"
+	"slices"
 
 	"example.org/posology/units"
 	"example.org/posology/units/field"
@@ -49,8 +50,11 @@ func (r Record) Decide(day units.Day) (Entry, error) {
 	e := Entry{Day: day, Edition: Edition(), Given: r.Given, Rests: r.lengths()}
 	if len(r.Visits) == 0 {
 		plan, err := r.Start(day)
+		if err != nil {
+			return Entry{}, err
+		}
 		e.Plan = &plan
-		return e, err
+		return e, nil
 	}
 	var err error
 	if e.Items, err = r.Next(day); err != nil {
@@ -82,7 +86,7 @@ func (r Record) Replay() []Replayed {
 		if one.Now, err = r.as(stored).Decide(stored.Day); err != nil {
 			bad.Add(path("entries", i), err)
 		}
-		if stored.Edition != one.Now.Edition {
+		if stored.Edition != Edition() {
 			bad.Add(path("entries", i)+"/edition", field.Bad(stored.Edition, Edition(), ErrEdition))
 		}
 		if err == nil && !sameAnswer(stored, one.Now) {
@@ -99,8 +103,25 @@ func (r Record) as(e Entry) Record {
 	n := e.Rests
 	r.Given, r.Entries = e.Given, nil
 	r.Checks, r.Tests, r.Seen = upTo(r.Checks, n.Checks), upTo(r.Tests, n.Tests), upTo(r.Seen, n.Seen)
-	r.Asked, r.Visits, r.Done = upTo(r.Asked, n.Asked), upTo(r.Visits, n.Visits), upTo(r.Done, n.Done)
+	r.Asked, r.Visits, r.Done = e.asked(upTo(r.Asked, n.Asked)), upTo(r.Visits, n.Visits), upTo(r.Done, n.Done)
 	return r
+}
+
+// asked returns what was asked for without the ends that were set later: what was
+// decided on was asked for on that day.
+func (e Entry) asked(list []Asked) []Asked {
+	list = slices.Clone(list)
+	for _, item := range e.Items {
+		for i := range slices.Backward(list) {
+			if a := &list[i]; a.Exercise == item.Exercise {
+				if a.Until < e.Day {
+					a.Until = 0
+				}
+				break
+			}
+		}
+	}
+	return list
 }
 
 func upTo[T any](list []T, n int) []T { return list[:min(max(n, 0), len(list))] }

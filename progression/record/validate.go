@@ -162,6 +162,9 @@ func (r Record) checkLogged(l *log) error {
 // Catalogue returns the exercises that the record is read with: the standard
 // ones and its own.
 func (r Record) Catalogue() (exercise.Catalogue, error) {
+	if len(r.Own) == 0 {
+		return exercise.Standard(), nil
+	}
 	c, err := exercise.Standard().With(r.Own...)
 	return c, field.At("/own", err)
 }

@@ -40,7 +40,7 @@ var mayImport = map[string][]string{
 	"progression/protocol": slices.Concat(ground, []string{"dose/equipment"}),
 	"progression/track":    slices.Concat(ground, []string{"dose/onerm", gonum}),
 	"progression/simulate": slices.Concat(second, []string{"dose", "progression"}),
-	"progression/record":   slices.Concat(second, []string{"dose", "progression"}),
+	"progression/record":   slices.Concat(second, []string{"dose", "progression", "progression/protocol"}),
 }
 
 func TestImportsPointDown(t *testing.T) {

@@ -48,6 +48,9 @@ var allWords = map[string]evidence.Words{
 	"screening/function":   function.Words(),
 }
 
+// joined is the package whose words are those of the others.
+const joined = "progression/record"
+
 // The two lists above are typed; no package may be missing from them.
 func TestListsAreComplete(t *testing.T) {
 	for _, p := range libraries(t) {
@@ -56,7 +59,7 @@ func TestListsAreComplete(t *testing.T) {
 			t.Errorf("%s: func Facts: %v, in the list of facts: %v", p.path, declares, hasFacts)
 		}
 		_, hasWords := allWords[p.path]
-		if declares := p.declares("Words"); declares != hasWords {
+		if declares := p.declares("Words"); declares != (hasWords || p.path == joined) {
 			t.Errorf("%s: func Words: %v, in the list of words: %v", p.path, declares, hasWords)
 		}
 	}
