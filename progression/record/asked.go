@@ -46,7 +46,7 @@ func AskedFor(p dose.Prescription, from units.Day) Asked {
 		a.Stated = body.PerHand
 	}
 	if p.Measure == exercise.Repetitions {
-		a.Reserve = &p.Reserve.Least
+		a.Reserve, a.Uncounted = &p.Reserve.Least, !p.Reserve.Countable
 	}
 	if p.Tempo.Lowering > usualLowering {
 		a.Lowering = p.Tempo.Lowering
@@ -80,7 +80,7 @@ func (a Asked) prescription(ex exercise.Exercise, kit weights) (dose.Prescriptio
 		if a.Reserve == nil {
 			bad.Add("/reserve", field.Bad(nil, "the repetitions that were to be left undone", field.ErrMissing))
 		} else {
-			p.Reserve = dose.Reserve{Least: *a.Reserve, Countable: true}
+			p.Reserve = dose.Reserve{Least: *a.Reserve, Countable: !a.Uncounted}
 		}
 	}
 	if ex.Hold == body.Unloaded {

@@ -70,9 +70,11 @@ type Asked struct {
 	Count    int              `json:"count"`
 	Span     units.Range[int] `json:"span"`              // the range of the count to work through
 	Reserve  *units.RIR       `json:"reserve,omitempty"` // needed where repetitions are counted
-	Lowering float64          `json:"lowering,omitzero"` // seconds, where longer than usual
-	Pausing  float64          `json:"pausing,omitzero"`  // likewise
-	Finding  *dose.Finding    `json:"finding,omitempty"` // the load was being looked for
+	// Uncounted: more than the reserve, and too far off to be counted.
+	Uncounted bool          `json:"uncounted,omitzero"`
+	Lowering  float64       `json:"lowering,omitzero"` // seconds, where longer than usual
+	Pausing   float64       `json:"pausing,omitzero"`  // likewise
+	Finding   *dose.Finding `json:"finding,omitempty"` // the load was being looked for
 }
 
 // Noted is what was recorded of a visit beside its sets, as in
