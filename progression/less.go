@@ -49,7 +49,7 @@ func (c *Course) lastDone() units.Day {
 // weight.
 func (n *next) anew(s *dose.Step) error {
 	r := n.f.Request()
-	r.Phase, r.Estimate, r.Performed, r.Done = dose.Familiarise, nil, nil, nil
+	r.Phase, r.Estimates, r.Performed, r.Done = dose.Familiarise, nil, nil, nil
 	if err := n.reframe(r); err != nil {
 		return err
 	}

@@ -32,9 +32,10 @@ import (
 // new exercise begins with its lightest weight. Where attendance is low a set is
 // taken away; on an assessment whose review is over, nothing is prescribed; a plan
 // that has expired is made no harder. The weaker side leads.
-// A log needs no more than the visits of the last four weeks, four at the least,
-// those since the last assessment, and the latest at which a set was done and at
-// which somebody watched.
+// It looks at the visits of the last twelve weeks, four at the least, at those since
+// the last assessment, at all from the latest at which a set was done on, and at who
+// watched last. Of older visits the order of the days alone is checked: a log needs
+// no more, however long.
 //
 // The errors are those of [Course.Validate] and [dose.NewFrame], and an
 // [field.ErrMissing] at /absence where the last set lies more than a week back.
@@ -51,12 +52,18 @@ const (
 
 // decide is Next, without what waits.
 func decide(c Course, waits waiting) (Decision, error) {
-	if err := c.Validate(); err != nil {
+	from := c.reach()
+	if err := c.check(from); err != nil {
 		return Decision{}, err
 	}
-	c.Request.Day, c.Request.Technique, c.Request.Done = c.Day, c.technique(), c.done()
-	n := next{c: c, waits: waits}
+	c.Request.Day, c.Request.Technique, c.Log = c.Day, c.technique(), c.Log[from:]
+	c.Request.Screening = c.Request.Screening.Tightest()
+	c.Request.Done = c.done()
+	n := next{c: c, waits: waits, passed: from}
 	n.d.because(due(c.Plan, c.Day)...)
+	if why := c.Request.Screening.Waived; why != "" {
+		n.d.because(evidence.Because("dose.waived").With("why", why))
+	}
 	if why := c.referred(); len(why) > 0 {
 		return n.refer(why...), nil
 	}
@@ -85,6 +92,7 @@ func decide(c Course, waits waiting) (Decision, error) {
 type next struct {
 	c       Course
 	waits   waiting
+	passed  int // visits of the log that are not looked at
 	f       *dose.Frame
 	out     dose.Prescription // the frame's outline
 	most    units.Mass        // per implement, by every limit

@@ -93,7 +93,7 @@ func (n *next) clean(t *equipment.Table) []Query {
 	var doubtful []Query
 	for i := range log {
 		var sets []setlog.Set
-		if sets, doubtful = log[i].withoutQueried(i, t); doubtful != nil {
+		if sets, doubtful = log[i].withoutQueried(n.passed+i, t); doubtful != nil {
 			change()
 			log[i].Sets, n.doubtful = sets, append(n.doubtful, i)
 		}

@@ -29,7 +29,7 @@ func choose(r record.Record, week dose.Week) []column {
 	p := picker{starting: item.Phase == dose.Familiarise}
 	p.add(item.Guideline, "this plan follows it")
 	p.add(item.Aim, "the goal's row, which this start leads to")
-	at := guideline.Query{Training: r.Training, Age: r.Profile.Age, Conditions: had(r.Profile)}
+	at := guideline.Query{Training: r.Profile.Training, Age: r.Profile.Age, Conditions: had(r.Profile)}
 	at.AtLarge = len(at.Conditions) == 0
 	p.find(at, r.Goal, 1, "closest to the goal")
 	everybody := guideline.Query{Age: at.Age, AtLarge: true}

@@ -73,15 +73,13 @@ func (r Record) decide(l *log, request dose.WeekRequest, day, next units.Day, se
 }
 
 func (r Record) course(l *log, ex exercise.Exercise, item Item, w dose.WeekRequest, sessions []progression.PlannedSession) progression.Course {
-	course := progression.Course{
+	return progression.Course{
 		Log: item.Log, Day: item.Day, Absence: r.Absence, BodyMass: r.BodyMass, Policy: r.Policy, Sessions: sessions, Catalogue: l.catalogue,
 		Request: dose.Request{
-			Day: item.Day, Screening: w.Screening, Setting: w.Setting, Exercise: ex, Side: item.Side, Goal: w.Goal, Training: w.Training,
-			Age: w.Age, Phase: w.Phase, Technique: w.Technique(ex.ID), Kit: w.Kit, Guideline: w.Guideline,
+			Day: item.Day, Screening: w.Screening, Exercise: ex, Side: item.Side, Goal: w.Goal, Estimates: w.Estimates,
+			Phase: w.Phase, Technique: w.Technique(ex.ID), Kit: w.Kit, Guideline: w.Guideline,
 		},
 	}
-	course.Request.Estimate, _ = w.EstimateFor(ex, item.Side)
-	return course
 }
 
 // daysFrom moves the days of the plan to the week from a day on.

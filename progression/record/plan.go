@@ -101,8 +101,7 @@ func (r Record) requested(l *log, day units.Day) (Plan, dose.WeekRequest, error)
 		return Plan{}, dose.WeekRequest{}, err
 	}
 	return p, dose.WeekRequest{
-		Day: day, Seen: r.Seen, Screening: p.Screening, Setting: r.Profile.Setting, Goal: r.Goal, Training: r.Training, Age: r.Profile.Age,
-		Phase: r.Phase, Exercises: r.Exercises, Estimates: p.Estimates, Performed: r.Tests, Kit: r.Kit, Guideline: r.Guideline,
+		Day: day, Seen: r.Seen, Screening: p.Screening, Goal: r.Goal, Phase: r.Phase, Exercises: r.Exercises, Estimates: p.Estimates, Performed: r.Tests, Kit: r.Kit, Guideline: r.Guideline,
 		Days: r.Days, Minutes: r.Minutes, Task: r.Task, Catalogue: l.catalogue,
 	}, nil
 }
@@ -116,7 +115,7 @@ func (p *Plan) screen(r Record, day units.Day) error {
 	check, i := r.check(day)
 	if check != nil {
 		if outcome, err = screening.Today(*check, outcome); err != nil {
-			return field.At(path("checks", i), err)
+			return moves{"/check": path("checks", i), "/outcome": "/profile"}.of(err)
 		}
 	}
 	p.Today, p.Screening = check, outcome
@@ -126,22 +125,18 @@ func (p *Plan) screen(r Record, day units.Day) error {
 // estimate works through the test sets, which are known to be valid. A set that
 // contradicts its exercise is an error; a set that the policy refuses is listed.
 func (p *Plan) estimate(r Record, l *log) error {
-	person := onerm.Person{Age: r.Profile.Age, Sex: r.Profile.Sex, Training: r.Training}
-	if err := person.Validate(); err != nil && len(r.Tests) > 0 {
-		return err // the training status: age and sex were screened
-	}
 	var bad field.Errors
 	for i, set := range r.Tests {
 		ex, err := l.catalogue.Lookup(string(set.Exercise))
 		if err != nil {
 			return field.At(path("tests", i)+"/exercise", err)
 		}
-		estimate, err := onerm.FromSet(set, ex, person)
+		estimate, err := onerm.FromSet(set, ex, p.Screening.Who)
 		if why, refused := onerm.Refusal(err); refused {
 			p.Refused = append(p.Refused, Refusal{set, why})
 			continue
 		}
-		bad.Add("", moves{"/set": path("tests", i), "/exercise": path("tests", i) + "/exercise"}.of(err))
+		bad.Add("", moves{"/set": path("tests", i), "/exercise": path("tests", i) + "/exercise", "/person": "/profile"}.of(err))
 		p.Estimates = append(p.Estimates, estimate)
 	}
 	return bad.Err()

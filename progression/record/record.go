@@ -17,10 +17,9 @@ const Version = 1
 
 // A Record is one person's file. Its lists are in the order of time, and only grow.
 type Record struct {
-	Version int    `json:"version"`      // needed: [Version]
-	Key     string `json:"key,omitzero"` // the clinic's own key for the person, best one that names nobody
-	Note    string `json:"note"`         // where the record comes from, such as that it is invented; every page repeats it
-	Client  string `json:"client"`       // how the papers call the person
+	Version int    `json:"version"` // needed: [Version]
+	Note    string `json:"note"`    // where the record comes from, such as that it is invented; every page repeats it
+	Client  string `json:"client"`  // how the papers call the person
 	Given
 
 	Checks  []screening.Check `json:"checks,omitempty"`  // of days, at most one each
@@ -36,8 +35,7 @@ type Record struct {
 type Given struct {
 	Task      string            `json:"task"` // what the person wants to be able to do
 	Goal      guideline.Goal    `json:"goal"`
-	Training  body.Training     `json:"training"`
-	Profile   screening.Profile `json:"profile"` // with restrictions and clearances
+	Profile   screening.Profile `json:"profile"` // with restrictions and clearances, and the key of the person
 	Kit       equipment.Kit     `json:"kit"`
 	Exercises []exercise.ID     `json:"exercises,omitempty"` // that are wanted; after the first visit what was asked for names them
 	Guideline guideline.ID      `json:"guideline,omitzero"`

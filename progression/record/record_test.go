@@ -88,7 +88,7 @@ func TestVersion1(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		r.Key, r.Entries = "client-n", []record.Entry{entry}
+		r.Profile.Key, r.Entries = "client-n", []record.Entry{entry}
 		write(t, stored, encoded(t, r))
 	}
 	r := read(t, stored)
@@ -130,6 +130,9 @@ func TestMisuse(t *testing.T) {
 		{"truncated version 0", v0[:len(v0)/2], "", "", field.Strict, "", field.ErrSyntax},
 		{"nothing", "", "", "", field.Strict, "", field.ErrSyntax},
 		{"a list", "[]", "", "", field.Strict, "", field.ErrSyntax},
+		{"a set of another person", v1, `"done": [
+    {`, `"done": [
+    {"person": "client-o",`, field.Strict, "/done/0/person", field.ErrConflict},
 		{"an entry without an edition", v1, `"edition": "` + record.Edition() + `"`, `"edition": ""`, field.Strict, "/entries/0/edition", field.ErrMissing},
 		{"an entry that rests on more than there is", v1, `"visits": 9`, `"visits": 99`, field.Strict, "/entries/0/rests_on/visits", field.ErrOutOfRange},
 		{"checks out of order", v1, `"checks": [`, `"checks": [{"day": "2027-03-09", "new": {"asked": true}}, `, field.Strict, "/checks/1/day", field.ErrConflict},
@@ -222,7 +225,7 @@ func TestStart(t *testing.T) {
 	if diff := cmp.Diff(*p.Week, w, cmp.Exporter(func(reflect.Type) bool { return true })); diff != "" {
 		t.Error(diff)
 	}
-	r.Checks = []screening.Check{{Day: r.LastDay(), New: screening.AskedFor(), Febrile: screening.Yes}}
+	r.Checks = []screening.Check{{Day: r.LastDay(), New: screening.AskedFor(), Setting: r.Profile.Setting, Febrile: screening.Yes}}
 	if p, err = r.Start(r.LastDay()); err != nil || p.Week != nil || p.Stop == nil || len(p.Reasons()) == 0 {
 		t.Errorf("a feverish person gets a week: %+v, %v", p.Stop, err)
 	}

@@ -5,6 +5,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/units"
+	"example.org/posology/units/body"
 	"example.org/posology/units/field"
 )
 
@@ -44,7 +45,7 @@ func (r Record) read() (log, error) {
 		catalogue = exercise.Standard()
 	}
 	for i, s := range r.Tests {
-		bad.Add(path("tests", i), checkTest(s, catalogue))
+		bad.Add(path("tests", i), checkTest(s, r.Profile.Key, catalogue))
 	}
 	l := log{catalogue: catalogue}
 	bad.Add("", r.readAsked(&l))
@@ -75,12 +76,20 @@ func later(day, before units.Day) error {
 	return nil
 }
 
-func checkTest(s setlog.Set, c exercise.Catalogue) error {
-	if err := s.Validate(); err != nil {
+func checkTest(s setlog.Set, key body.Key, c exercise.Catalogue) error {
+	if err := checkSet(s, key); err != nil {
 		return err
 	}
 	_, err := c.Lookup(string(s.Exercise))
 	return field.At("/exercise", err)
+}
+
+// checkSet refuses a bad set, and one of another person.
+func checkSet(s setlog.Set, key body.Key) error {
+	if err := s.Validate(); err != nil {
+		return err
+	}
+	return field.At("/person", key.Matches(s.Key))
 }
 
 // checkVisits asks for visits in order, and for exceptions of what was asked for.
@@ -122,7 +131,7 @@ func (r Record) checkDone(l *log) error {
 	l.done = map[turn][]int{}
 	for i, s := range r.Done {
 		at := path("done", i)
-		if err := s.Validate(); err != nil {
+		if err := checkSet(s, r.Profile.Key); err != nil {
 			bad.Add(at, err)
 			continue
 		}

@@ -24,7 +24,7 @@ type version0 struct {
 	Client    string             `json:"client"`
 	Task      string             `json:"task"`
 	Goal      guideline.Goal     `json:"goal"`
-	Training  body.Training      `json:"training"`
+	Training  body.Training      `json:"training"` // now in the profile
 	Profile   screening.Profile  `json:"profile"`
 	Today     *screening.Check   `json:"today,omitempty"`
 	Tests     []setlog.Set       `json:"tests,omitempty"`
@@ -64,11 +64,12 @@ func (v version0) lift() (Record, error) {
 	r := Record{
 		Version: Version, Note: v.Note, Client: v.Client, Tests: v.Tests, Seen: v.Seen, Asked: v.Asked, Visits: v.Visits,
 		Given: Given{
-			Task: v.Task, Goal: v.Goal, Training: v.Training, Profile: v.Profile, Kit: v.Kit, Exercises: v.Exercises, Guideline: v.Guideline,
+			Task: v.Task, Goal: v.Goal, Profile: v.Profile, Kit: v.Kit, Exercises: v.Exercises, Guideline: v.Guideline,
 			BodyMass: v.BodyMass, Days: v.Days, Minutes: v.Minutes, Phase: v.Phase, Began: v.Began, Review: v.Review, Absence: v.Absence, Policy: v.Policy,
 		},
 	}
-	places := moves{"/checks/0": "/today"}
+	r.Profile.Training = v.Training
+	places := moves{"/checks/0": "/today", "/profile/training": "/training"}
 	var bad field.Errors
 	if v.Today != nil {
 		r.Checks = []screening.Check{*v.Today}

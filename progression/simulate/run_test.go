@@ -124,7 +124,7 @@ func TestRunRefuses(t *testing.T) {
 		t.Error(diff)
 	}
 	s = beginner(t, "biceps-curl", dumbbells(2))
-	s.Request.Age = 0
+	s.Request.Screening.Who.Age = 0
 	if _, err := simulate.Run(typical(5), s, rand.NewPCG(1, 1)); err == nil {
 		t.Error("a request without an age was taken")
 	}
