@@ -6,6 +6,8 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/progression/programme"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -56,7 +58,7 @@ func decide(c Course, waits waiting) (Decision, error) {
 	}
 	c.Request.Day, c.Request.Technique, c.Request.Done = c.Day, c.technique(), c.done()
 	n := next{c: c, waits: waits}
-	n.d.because(due(c.Plan, c.Day)...)
+	n.d.because(programme.Due(c.Plan, c.Day)...)
 	if why := c.referred(); len(why) > 0 {
 		return n.refer(why...), nil
 	}
@@ -73,7 +75,7 @@ func decide(c Course, waits waiting) (Decision, error) {
 	}
 	back, missed, err := n.missed()
 	switch {
-	case errors.Is(err, ErrMedicalCause):
+	case errors.Is(err, rule.ErrMedicalCause):
 		return n.refer(evidence.Because("progression.medical-absence", factMedical)), nil
 	case err != nil:
 		return Decision{}, err
@@ -123,7 +125,7 @@ func (n *next) frame(f *dose.Frame) error {
 		asked = q.Reason
 	}
 	var err error
-	if n.seen, err = n.last().read(trial{n.out.Reserve.Least, n.c.Policy.Rule == RuleOMNIBelow8}, f.Table()); err != nil {
+	if n.seen, err = n.last().read(trial{n.out.Reserve.Least, n.c.Policy.Rule == rule.NameOMNIBelow8}, f.Table()); err != nil {
 		return err
 	}
 	if err := n.lookAhead(n.seen.base); err != nil {

@@ -9,6 +9,7 @@ import (
 	"example.org/posology/examples/internal/review"
 	"example.org/posology/examples/internal/visit"
 	"example.org/posology/progression"
+	"example.org/posology/progression/rule"
 	"example.org/posology/units/evidence"
 )
 
@@ -35,13 +36,13 @@ func why(d progression.Decision) []evidence.Reason {
 	case d.Change == progression.MoreLoad || d.Change == progression.FindLoad:
 		return d.Reasons
 	case d.Action == progression.EaseOff:
-		return append(stands(d, progression.Ease), d.Reasons...)
+		return append(stands(d, rule.Ease), d.Reasons...)
 	}
-	return append(stands(d, progression.Keep), d.Reasons...)
+	return append(stands(d, rule.Keep), d.Reasons...)
 }
 
 // stands returns what the gates say that ask for so little, or less.
-func stands(d progression.Decision, advice progression.Advice) []evidence.Reason {
+func stands(d progression.Decision, advice rule.Advice) []evidence.Reason {
 	var list []evidence.Reason
 	for _, g := range d.Gates {
 		if g.Advice >= advice {
@@ -75,7 +76,7 @@ func bodily(v progression.Visit) []evidence.Reason {
 	}
 	var list []evidence.Reason
 	for _, g := range report.Gates {
-		if g.Gate <= progression.GateRange && g.Advice >= progression.Ease {
+		if g.Gate <= progression.GateRange && g.Advice >= rule.Ease {
 			list = append(list, g.Reasons...)
 		}
 	}
@@ -108,7 +109,7 @@ func allReasons(r review.Result) []evidence.Reason {
 		for _, g := range item.Decision.Gates {
 			all = append(all, g.Reasons...)
 		}
-		for _, j := range []*progression.Jump{item.Decision.Step, item.Decision.Jump} {
+		for _, j := range []*progression.Jump{item.Decision.Rise, item.Decision.Jump} {
 			if j != nil {
 				all = append(all, j.Reasons...)
 			}

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"example.org/posology/progression"
+	"example.org/posology/progression/programme"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 )
@@ -28,22 +29,22 @@ func (c Case) attended(l log) (Attendance, error) {
 		}
 	}
 	var err error
-	a.Answer, err = progression.Attendance(a.Sessions, c.Review)
+	a.Answer, err = programme.Attendance(a.Sessions, c.Review)
 	return a, err
 }
 
 // inWeek returns the sessions that the plan had in the seven days from start
 // on, up to the review.
-func (c Case) inWeek(start units.Day, done []units.Day) []progression.PlannedSession {
-	var list []progression.PlannedSession
+func (c Case) inWeek(start units.Day, done []units.Day) []programme.PlannedSession {
+	var list []programme.PlannedSession
 	spare := 0
 	for d := start; d < min(start+week, c.Review); d++ {
 		visited := slices.Contains(done, d)
 		switch wanted := slices.ContainsFunc(c.Days, func(p units.Day) bool { return (d-p)%week == 0 }); {
 		case wanted && visited:
-			list = append(list, progression.PlannedSession{Day: d, Missed: screening.No})
+			list = append(list, programme.PlannedSession{Day: d, Missed: screening.No})
 		case wanted:
-			list = append(list, progression.PlannedSession{Day: d, Missed: screening.Yes})
+			list = append(list, programme.PlannedSession{Day: d, Missed: screening.Yes})
 		case visited:
 			spare++
 		}

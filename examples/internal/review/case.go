@@ -6,6 +6,7 @@ import (
 	"example.org/posology/dose/setlog"
 	"example.org/posology/examples/internal/plan"
 	"example.org/posology/progression"
+	"example.org/posology/progression/programme"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -111,11 +112,11 @@ func (i Item) prescribed() bool { return i.Decision.Next != nil }
 // Attendance is what was done of what was planned.
 type Attendance struct {
 	// Sessions are those that the plan had, up to the last before the review.
-	Sessions []progression.PlannedSession `json:"sessions"`
-	Done     []units.Day                  `json:"done"`
-	Missed   []units.Day                  `json:"missed,omitempty"` // planned, and no visit
-	Short    []Short                      `json:"short,omitempty"`
-	Answer   progression.AttendanceAnswer `json:"answer"` // what it says of the plan
+	Sessions []programme.PlannedSession `json:"sessions"`
+	Done     []units.Day                `json:"done"`
+	Missed   []units.Day                `json:"missed,omitempty"` // planned, and no visit
+	Short    []Short                    `json:"short,omitempty"`
+	Answer   programme.AttendanceAnswer `json:"answer"` // what it says of the plan
 }
 
 // Short is an exercise of which less was done at a visit than was asked for.

@@ -11,6 +11,7 @@ import (
 	"example.org/posology/examples/internal/plan"
 	"example.org/posology/examples/internal/visit"
 	"example.org/posology/progression"
+	"example.org/posology/progression/programme"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/field"
@@ -136,7 +137,7 @@ func (c *Case) coming() (units.Day, error) {
 }
 
 // decide asks for all exercises at once, so that at most two loads rise.
-func (c Case) decide(l log, r dose.WeekRequest, next units.Day, sessions []progression.PlannedSession) ([]Item, error) {
+func (c Case) decide(l log, r dose.WeekRequest, next units.Day, sessions []programme.PlannedSession) ([]Item, error) {
 	var items []Item
 	var courses []progression.Course
 	var logs [][]logged
@@ -171,7 +172,7 @@ func (c Case) decide(l log, r dose.WeekRequest, next units.Day, sessions []progr
 	return items, nil
 }
 
-func (c Case) course(ex exercise.Exercise, log []progression.Visit, r dose.WeekRequest, next units.Day, sessions []progression.PlannedSession) progression.Course {
+func (c Case) course(ex exercise.Exercise, log []progression.Visit, r dose.WeekRequest, next units.Day, sessions []programme.PlannedSession) progression.Course {
 	course := progression.Course{
 		Log: log, Day: next, Absence: c.Absence, BodyMass: c.BodyMass, Policy: c.Policy, Sessions: sessions,
 		Request: dose.Request{
