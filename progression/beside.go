@@ -2,6 +2,7 @@ package progression
 
 import (
 	"example.org/posology/dose"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -57,7 +58,7 @@ func (n *next) waitsForSomebody() bool {
 	if !n.alone() || n.seen.tried || !n.bearsMore() || !n.withinLimits() {
 		return false
 	}
-	ready := n.seen.gates.Advice == Raise || n.stillLooking() || n.seen.reps >= n.end(false)
+	ready := n.seen.gates.Advice == rule.Raise || n.stillLooking() || n.seen.reps >= n.end(false)
 	return ready && (n.mayTry() > 0 || n.counts() && n.shown() && n.barredAlone(*n.jump))
 }
 
@@ -73,7 +74,7 @@ func (n *next) byOneself(s dose.Step) (Decision, error) {
 		code = "progression.above-beside"
 	}
 	n.d.because(evidence.Because(code, factBeside).With("next", n.jump.To.Each).With("share", n.jump.External).With("moved", movedText(n.jump.Moved)))
-	if n.seen.gates.Advice == Raise {
+	if n.seen.gates.Advice == rule.Raise {
 		return n.harder(s)
 	}
 	return n.moreReps(s)

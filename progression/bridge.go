@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/progression/rule"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
@@ -47,7 +48,7 @@ func before(r onerm.Relation, after float64, p units.Fraction) (float64, bool) {
 // surely returns the reserve that a set left at least, for a reported one: with
 // the usual error of telling it, and none beyond what can be counted.
 func surely(reported units.RIR) units.RIR {
-	return min(max(0, reported-reserveError(reported)), countable-nearError)
+	return min(max(0, reported-rule.ReserveError(reported)), rule.Countable-rule.NearError)
 }
 
 // share returns the step as a share of all that is moved, or of the weight held
@@ -186,7 +187,7 @@ func (n *next) firstTry(j Jump) int {
 	if !known || j.share() <= 0 {
 		return math.MaxInt
 	}
-	return wholeReps(need - float64(countable-nearError))
+	return wholeReps(need - float64(rule.Countable-rule.NearError))
 }
 
 // beyondReach reports whether the next weight could be neither shown nor tried,
@@ -197,7 +198,7 @@ func (n *next) beyondReach() bool {
 		return true
 	}
 	need, known := toFailureBefore(float64(n.bottom()), n.jump.share(), n.c.Curve)
-	shown := known && need <= float64(n.bridgeEnd())+float64(countable-nearError)
+	shown := known && need <= float64(n.bridgeEnd())+float64(rule.Countable-rule.NearError)
 	return !shown && n.firstTry(*n.jump) > n.bridgeEnd() && !n.lifted(n.jump.To.Each)
 }
 

@@ -7,25 +7,15 @@
 //
 // It looks at the step to the next weight: how large it is, on the mass held
 // and on the mass moved, whether it lies within the published 2 to 10 per cent,
-// and how many repetitions bridge it ([NextJump], [RepsBeforeJump]).
+// and how many repetitions bridge it ([NextJump], [rule.RepsBeforeJump]).
 //
 // It looks at a visit ([Visit]): whether events, pain, range, technique, effort
 // or repetitions stand against more load ([Gates]), what was not recorded too.
 //
-// It holds the published rules of progression by name, each a function of its
-// own with its source, never blended: [OverTarget], [TwoForTwo], [StepFor],
-// [RepsThenLoad], [TrialStep], [OMNIBelow8], [TopOfRange], [Simplify], the gates
-// on pain [PainGate] and [PainComposite], and the adjustment from one set to the
-// next [SetToSetKg] and [SetToSetPercent]. Schemes that lay out whole sessions
-// are in package protocol.
-//
-// Round it are phases with their exits ([PhaseExits]), attendance ([Attendance]),
-// what happened since the assessment ([Happenings]), and what a person takes along
-// at the end ([TakeAlong]).
-//
-// Beside them are the return after missed time ([ReturnAfter], which has no
-// published source), the one published return after illness ([AfterCovid]), and
-// data: maps between effort and load, planned lighter weeks, expected gains.
+// The published rules of progression and the return after missed time are in
+// package rule; phases, attendance, what happened since the assessment and the end
+// of a programme in package programme; schemes that lay out whole sessions in
+// package protocol.
 //
 // # Scope
 //

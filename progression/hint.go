@@ -4,6 +4,8 @@ import (
 	"strings"
 
 	"example.org/posology/dose"
+	"example.org/posology/progression/internal/given"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -13,9 +15,9 @@ import (
 // load but repetitions, technique that nobody saw, or effort that nobody noted.
 func (n *next) repsMayRise() bool {
 	for _, g := range n.seen.gates.Gates {
-		unseen := g.Gate == GateTechnique && !holds(n.seen.v.FormLost)
+		unseen := g.Gate == GateTechnique && !given.Yes(n.seen.v.FormLost)
 		unrated := g.Gate == GateEffort && n.unrated()
-		if g.Advice != Raise && g.Gate != GateReps && !unseen && !unrated {
+		if g.Advice != rule.Raise && g.Gate != GateReps && !unseen && !unrated {
 			return false
 		}
 	}
@@ -29,7 +31,7 @@ func (n *next) unrated() bool {
 		return !n.seen.rated()
 	}
 	for _, g := range n.seen.gates.Gates {
-		if g.Gate == GateEffort && g.Advice == Raise {
+		if g.Gate == GateEffort && g.Advice == rule.Raise {
 			return false
 		}
 	}
@@ -54,7 +56,7 @@ func (n *next) hint() {
 	if v.Moment == nil {
 		n.because("progression.note-signs", factGates)
 	}
-	if !v.Observer.Made() && !holds(v.FormLost) {
+	if !v.Observer.Made() && !given.Yes(v.FormLost) {
 		n.because("progression.show-technique", factGates)
 	}
 }
@@ -69,7 +71,7 @@ func painTold(p *screening.Pain) bool {
 func (n *next) deciding() string {
 	var names []string
 	for _, g := range n.seen.gates.Gates {
-		if g.Advice != Raise {
+		if g.Advice != rule.Raise {
 			names = append(names, g.Gate.String())
 		}
 	}
@@ -85,7 +87,7 @@ func (n *next) noteJump() {
 		return
 	}
 	code := evidence.Code("progression.step-in-hand")
-	if most, _ := guidance.Max(); n.jump.share() > most {
+	if most, _ := rule.StepShare().Max(); n.jump.share() > most {
 		code = "progression.large-step"
 	}
 	n.d.because(evidence.Because(code, factGuidance, factSmallMuscles).
@@ -106,8 +108,8 @@ func (n *next) noteRange(p dose.Prescription) {
 	if !n.counts() || p.Count <= top || p.Mode == dose.WithoutLoad {
 		return
 	}
-	most, _ := guidance.Max()
-	upTo, err := plus(p.Load.Each, most)
+	most, _ := rule.StepShare().Max()
+	upTo, err := rule.Plus(p.Load.Each, most)
 	if err != nil {
 		return
 	}

@@ -7,6 +7,9 @@ import (
 	"slices"
 
 	"example.org/posology/dose"
+	"example.org/posology/progression/internal/given"
+	"example.org/posology/progression/programme"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -16,20 +19,20 @@ import (
 // missed returns the rung for the days since the last visit with any set, and whether it
 // changes anything. An absence with a medical cause that an assessment has
 // followed begins anew; without one it is an [ErrMedicalCause].
-func (n *next) missed() (Return, bool, error) {
+func (n *next) missed() (rule.Return, bool, error) {
 	days := int(n.c.Day - n.trained)
-	if days <= week {
-		return Return{}, false, nil
+	if days <= given.Week {
+		return rule.Return{}, false, nil
 	}
-	if holds(n.c.Absence) && n.c.Request.Screening.Day > n.trained {
-		back := Return{Anew: true, Basis: evidence.Design}
+	if given.Yes(n.c.Absence) && n.c.Request.Screening.Day > n.trained {
+		back := rule.Return{Anew: true, Basis: evidence.Design}
 		back.Reasons = []evidence.Reason{evidence.Because("progression.return-assessed", factMedical).With("days", days)}
 		return back, true, nil
 	}
-	back, err := ReturnAfter(days, n.c.Absence)
+	back, err := rule.ReturnAfter(days, n.c.Absence)
 	var bad field.Errors
 	if errors.As(err, &bad) {
-		return Return{}, false, field.New("/absence", n.c.Absence, fmt.Sprintf("%s, since %d days have passed", bad[0].Allowed, days), bad[0].Err)
+		return rule.Return{}, false, field.New("/absence", n.c.Absence, fmt.Sprintf("%s, since %d days have passed", bad[0].Allowed, days), bad[0].Err)
 	}
 	return back, true, err
 }
@@ -55,7 +58,7 @@ func (n *next) anew(s *dose.Step) error {
 	}
 	*s = dose.Step{Load: min(n.lightest(), s.Load), Last: s.Last, Count: n.bottom(), Sets: 1}
 	lighter := s.Load < s.Last
-	if lighter && !n.alone() && n.seesTechnique() && n.seen.gates.Advice < Ease && !n.dayIsLighter() {
+	if lighter && !n.alone() && n.seesTechnique() && n.seen.gates.Advice < rule.Ease && !n.dayIsLighter() {
 		s.Steps = 1
 	}
 	return nil
@@ -78,7 +81,7 @@ func (n *next) bottom() int {
 
 // seesTechnique reports whether somebody saw the technique at the last visit and
 // found nothing amiss.
-func (n *next) seesTechnique() bool { return n.seen.v.technique().Advice == Raise }
+func (n *next) seesTechnique() bool { return n.seen.v.technique().Advice == rule.Raise }
 
 // A lessening is a reason to make the dose easier.
 type lessening struct {
@@ -90,7 +93,7 @@ type lessening struct {
 // less joins all that speaks for an easier dose: days missed, a
 // limit, a day that is lighter, a weight that was too heavy, three visits below
 // the dose, and the gates.
-func (n *next) less(s dose.Step, back Return, missed bool) (lessening, error) {
+func (n *next) less(s dose.Step, back rule.Return, missed bool) (lessening, error) {
 	l := lessening{step: s}
 	if missed {
 		l.some = true
@@ -122,7 +125,7 @@ func (n *next) less(s dose.Step, back Return, missed bool) (lessening, error) {
 	if err := n.attended(&l); err != nil {
 		return l, err
 	}
-	if n.seen.gates.Advice >= Ease { // what was referred then has been looked at since
+	if n.seen.gates.Advice >= rule.Ease { // what was referred then has been looked at since
 		l.some = true
 		again, err := n.easedAlready()
 		if err != nil {
@@ -144,13 +147,13 @@ func (n *next) less(s dose.Step, back Return, missed bool) (lessening, error) {
 // attended takes a set away where half of the planned sessions or fewer were done, so
 // that the plan fits, unless something else takes one: down to one.
 func (n *next) attended(l *lessening) error {
-	a, err := Attendance(n.c.Sessions, n.c.Day)
-	if err != nil || a.Advice < Ease {
+	a, err := programme.Attendance(n.c.Sessions, n.c.Day)
+	if err != nil || a.Advice < rule.Ease {
 		return err
 	}
 	l.some = true
 	n.d.because(a.Reasons...)
-	if n.seen.gates.Advice < Ease && !n.dayIsLighter() {
+	if n.seen.gates.Advice < rule.Ease && !n.dayIsLighter() {
 		l.step.Sets = min(l.step.Sets, max(1, n.last().Plan.Sets-1))
 	}
 	return nil
@@ -159,7 +162,7 @@ func (n *next) attended(l *lessening) error {
 // tooHeavy reports whether the load could not be lifted at all, or not as often
 // as the range begins with even to failure.
 func (n *next) tooHeavy() bool {
-	if holds(n.last().Unable) {
+	if given.Yes(n.last().Unable) {
 		return true
 	}
 	able := float64(n.seen.reps)
@@ -181,7 +184,7 @@ func (n *next) spare() int { return int(math.Floor(float64(n.left() - n.out.Rese
 // lighter one is further than the cut stays, with fewer repetitions, as long as
 // they stay in the range; where nothing is lighter the lightest stays, with fewer
 // repetitions than the range if need be.
-func (n *next) comeBack(s *dose.Step, back Return) error {
+func (n *next) comeBack(s *dose.Step, back rule.Return) error {
 	if back.Anew {
 		return n.anew(s)
 	}
@@ -219,7 +222,7 @@ func (n *next) repsAfter(each units.Mass, strength units.Fraction) int {
 	if err != nil {
 		return 0
 	}
-	able := float64(n.seen.reps) + float64(min(n.left(), countable))
+	able := float64(n.seen.reps) + float64(min(n.left(), rule.Countable))
 	fewest := able
 	for _, r := range cautious {
 		now, err := r.Fraction(able)
@@ -238,17 +241,16 @@ func (n *next) repsAfter(each units.Mass, strength units.Fraction) int {
 // below3 reports whether the last visits, as many as the rule asks for, were
 // below one and the same dose: what was made easier begins anew.
 func (n *next) below3() bool {
-	log, plan := n.c.Log, n.last().Plan
-	for i := range simplifyAfter {
-		if i >= len(log) {
-			return false
+	plan, below := n.last().Plan, 0
+	for i := len(n.c.Log) - 1; i >= 0; i-- {
+		v := &n.c.Log[i]
+		if slices.Contains(n.doubtful, i) || !v.below() || v.Plan.Load.Each != plan.Load.Each || v.Plan.Sets != plan.Sets {
+			break
 		}
-		v := &log[len(log)-1-i]
-		if slices.Contains(n.doubtful, len(log)-1-i) || !v.below() || v.Plan.Load.Each != plan.Load.Each || v.Plan.Sets != plan.Sets {
-			return false
-		}
+		below++
 	}
-	return true
+	a, err := rule.Simplify(below)
+	return err == nil && a.Advice == rule.Ease
 }
 
 // below reports whether a visit stayed below its dose: too few sets or none, fewer
@@ -278,7 +280,7 @@ func (n *next) simplify(s *dose.Step) bool {
 func (n *next) easedAlready() (bool, error) {
 	log := n.c.Log[:len(n.c.Log)-1]
 	for _, v := range log[max(0, len(log)-recurring):] {
-		if g, err := Gates(v); err != nil || g.Advice >= Ease {
+		if g, err := Gates(v); err != nil || g.Advice >= rule.Ease {
 			return true, err
 		}
 	}
@@ -298,7 +300,7 @@ func (n *next) lighten() error {
 // asked for today. Where more is to be left undone than was planned then, and
 // fewer than the bottom of the range would remain, the weight goes down.
 func (n *next) fit(s dose.Step) dose.Step {
-	beyond := n.seen.beyondCounting() && n.out.Reserve.Least <= countable
+	beyond := n.seen.beyondCounting() && n.out.Reserve.Least <= rule.Countable
 	if s.Load < n.seen.base || !n.counts() || beyond {
 		return s // nothing to fit to: more is left than is asked for, or can be counted
 	}
@@ -307,7 +309,7 @@ func (n *next) fit(s dose.Step) dose.Step {
 	if len(n.seen.v.Sets) == 0 {
 		reps = plan.Count
 	}
-	tighter := n.out.Reserve.Least > plan.Reserve.Least || n.spare() < -nearError // or nearer to failure than telling it errs
+	tighter := n.out.Reserve.Least > plan.Reserve.Least || n.spare() < -rule.NearError // or nearer to failure than telling it errs
 	allowed := reps + n.spare()
 	low, lighter := n.bottom(), n.below(s.Load)
 	switch {

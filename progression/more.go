@@ -5,6 +5,8 @@ import (
 	"slices"
 
 	"example.org/posology/dose"
+	"example.org/posology/progression/programme"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units/evidence"
 )
@@ -18,7 +20,7 @@ const (
 )
 
 // carryOn decides where nobody else has to look first.
-func (n *next) carryOn(back Return, missed bool) (Decision, error) {
+func (n *next) carryOn(back rule.Return, missed bool) (Decision, error) {
 	l, err := n.less(n.same(n.last().Plan), back, missed)
 	if err != nil {
 		return Decision{}, err
@@ -37,7 +39,7 @@ func (n *next) carryOn(back Return, missed bool) (Decision, error) {
 	case n.c.Request.Screening.Meanwhile > screening.WithinLimits:
 		n.because("progression.ask-first", factAskFirst)
 		return n.dose(Hold, NoChange, n.fit(s))
-	case expired(n.c.Plan, n.c.Day):
+	case programme.Expired(n.c.Plan, n.c.Day):
 		return n.dose(Hold, NoChange, n.fit(s))
 	case n.mayAddSet():
 		return n.addSet(s)
@@ -50,7 +52,7 @@ func (n *next) carryOn(back Return, missed bool) (Decision, error) {
 		return n.raise(s)
 	case n.stillLooking() && !n.alone():
 		return n.find(s, n.mayTry())
-	case n.seen.tried && n.seen.gates.Advice == Raise:
+	case n.seen.tried && n.seen.gates.Advice == rule.Raise:
 		n.because("progression.tried", factFindOn)
 		return n.dose(Hold, NoChange, n.fit(s))
 	case searches(&n.last().Plan) && !searches(&plan):
@@ -58,7 +60,7 @@ func (n *next) carryOn(back Return, missed bool) (Decision, error) {
 		return n.dose(Hold, NoChange, n.fit(s))
 	case n.waitsForSomebody():
 		return n.byOneself(s)
-	case n.seen.gates.Advice == Raise:
+	case n.seen.gates.Advice == rule.Raise:
 		return n.harder(s)
 	}
 	return n.moreReps(s)
@@ -146,7 +148,7 @@ func (n *next) stillLooking() bool {
 // bearsMore reports whether nothing but repetitions stands against more load.
 func (n *next) bearsMore() bool {
 	for _, g := range n.seen.gates.Gates {
-		if g.Gate <= GateEffort && g.Advice != Raise {
+		if g.Gate <= GateEffort && g.Advice != rule.Raise {
 			return false
 		}
 	}
@@ -171,7 +173,7 @@ func (n *next) mayAddSet() bool {
 		target = n.out.Sets
 	}
 	for _, g := range n.seen.gates.Gates {
-		if g.Advice != Raise && g.Gate != GateReps {
+		if g.Advice != rule.Raise && g.Gate != GateReps {
 			return false
 		}
 	}
@@ -215,7 +217,7 @@ func (n *next) harder(s dose.Step) (Decision, error) {
 	case n.out.Phase == dose.Familiarise:
 		n.because("progression.familiarising", factFamiliarising)
 		return n.dose(Hold, NoChange, n.fit(s))
-	case !n.unattended && n.jump != nil && n.needed <= float64(n.bridgeEnd())+float64(countable-nearError):
+	case !n.unattended && n.jump != nil && n.needed <= float64(n.bridgeEnd())+float64(rule.Countable-rule.NearError):
 		n.d.because(evidence.Because("progression.more-reserve", factShown).With("reps", n.seen.reps).With("next", n.jump.To.Each))
 		return n.dose(Hold, NoChange, n.fit(s))
 	}
@@ -225,7 +227,7 @@ func (n *next) harder(s dose.Step) (Decision, error) {
 // mayRaise reports whether the next weight is shown, lies within every limit,
 // and was not just tried in vain.
 func (n *next) mayRaise() bool {
-	return n.withinLimits() && n.seen.gates.Advice == Raise && !n.seen.tried && (n.counts() && n.shown() || n.again)
+	return n.withinLimits() && n.seen.gates.Advice == rule.Raise && !n.seen.tried && (n.counts() && n.shown() || n.again)
 }
 
 // withinRange adds repetitions up to the guideline's range alone.
@@ -250,7 +252,7 @@ func (n *next) raise(s dose.Step) (Decision, error) {
 			With("reps", n.seen.reps).With("surely", surely(n.seen.left)).With("next", n.jump.To.Each).With("count", n.bottom()))
 	}
 	n.noteJump()
-	n.d.Step = n.jump
+	n.d.Rise = n.jump
 	s.Load, s.Count, s.UpTo, s.Lowering, s.Pausing = n.jump.To.Each, min(n.bottom(), s.Count), 0, 0, 0
 	return n.dose(Progress, MoreLoad, s)
 }
@@ -259,7 +261,7 @@ func (n *next) raise(s dose.Step) (Decision, error) {
 // published size of a step, where the next one is smaller: fine steps, or a body
 // that moves with the weight.
 func (n *next) further() {
-	most, _ := guidance.Max()
+	most, _ := rule.StepShare().Max()
 	for to := n.beyond(*n.jump); to != nil; to = n.beyond(*to) {
 		need, ok := toFailureBefore(n.wanted(), to.share(), n.c.Curve)
 		shown := ok && n.able() >= need-rounding

@@ -6,6 +6,8 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/progression/programme"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -60,7 +62,7 @@ func decide(c Course, waits waiting) (Decision, error) {
 	c.Request.Screening = c.Request.Screening.Tightest()
 	c.Request.Done = c.done()
 	n := next{c: c, waits: waits, passed: from}
-	n.d.because(due(c.Plan, c.Day)...)
+	n.d.because(programme.Due(c.Plan, c.Day)...)
 	if why := c.Request.Screening.Waived; why != "" {
 		n.d.because(evidence.Because("dose.waived").With("why", why))
 	}
@@ -80,7 +82,7 @@ func decide(c Course, waits waiting) (Decision, error) {
 	}
 	back, missed, err := n.missed()
 	switch {
-	case errors.Is(err, ErrMedicalCause):
+	case errors.Is(err, rule.ErrMedicalCause):
 		return n.refer(evidence.Because("progression.medical-absence", factMedical)), nil
 	case err != nil:
 		return Decision{}, err
@@ -131,7 +133,7 @@ func (n *next) frame(f *dose.Frame) error {
 		asked = q.Reason
 	}
 	var err error
-	if n.seen, err = n.last().read(trial{n.out.Reserve.Least, n.c.Policy.Rule == RuleOMNIBelow8}, f.Table()); err != nil {
+	if n.seen, err = n.last().read(trial{n.out.Reserve.Least, n.c.Policy.Rule == rule.NameOMNIBelow8}, f.Table()); err != nil {
 		return err
 	}
 	if err := n.lookAhead(n.seen.base); err != nil {

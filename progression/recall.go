@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"example.org/posology/dose/setlog"
+	"example.org/posology/progression/internal/given"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 )
@@ -21,7 +22,7 @@ func (n *next) recall() {
 		if age += n.c.gapAfter(i); age > knownDays {
 			return
 		}
-		if holds(v.Unable) && v.Plan.Load.Each == n.jump.To.Each { // a failed lift leaves no set to find
+		if given.Yes(v.Unable) && v.Plan.Load.Each == n.jump.To.Each { // a failed lift leaves no set to find
 			n.vain = true
 			return
 		}
@@ -43,7 +44,7 @@ func (c *Course) gapAfter(i int) int {
 	}
 	gap := int(next - c.Log[i].Day)
 	if gap <= knownDays {
-		return min(gap, week)
+		return min(gap, given.Week)
 	}
 	return gap
 }
@@ -78,8 +79,8 @@ func (n *next) showsItself(v *Visit) bool {
 }
 
 const (
-	calmVisits = 2        // in a row
-	knownDays  = 4 * week // days for which a weight that was done counts as shown
+	calmVisits = 2              // in a row
+	knownDays  = 4 * given.Week // days for which a weight that was done counts as shown
 )
 
 // lifted reports whether the last four weeks have a set with a weight.

@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -32,7 +33,7 @@ func (c *Course) referred() []evidence.Reason {
 func (v *Visit) refers() []evidence.Reason {
 	var why []evidence.Reason
 	if v.Moment != nil && !quiet(*v.Moment) {
-		if events, err := v.events(); err != nil || events.Advice == Refer {
+		if events, err := v.events(); err != nil || events.Advice == rule.Refer {
 			why = append(why, events.Reasons...)
 		}
 	}

@@ -80,6 +80,7 @@ func keptWords() evidence.Words {
 // harderWords is what decisions say of what is made harder, or cannot be.
 func harderWords() evidence.Words {
 	return evidence.Words{
+		"progression.jump":           {Clinician: "The next weight after {from} is {to}, a step of {share}; published guidance is 2 to 10 %."},
 		"progression.one-more-set":   {Client: "One set more than before.", Clinician: "One set more, towards those that the plan builds up to; load and repetitions stay."},
 		"progression.more-reps":      {Client: "A little more of the same.", Clinician: "{aim} with the same load, to work up to {top} before more load."},
 		"progression.find-on":        {Client: "That still looks easy: you may try the next weight.", Clinician: "Every set left more than can be counted: go on looking for the load."},

@@ -6,8 +6,8 @@ import (
 	"slices"
 
 	"example.org/posology/examples/internal/page"
-	"example.org/posology/progression"
 	"example.org/posology/progression/record"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 )
 
@@ -44,7 +44,7 @@ func clientPaper(w io.Writer, r record.Review) error {
 func clientDone(r record.Review) string {
 	text := fmt.Sprintf("You have trained on %d days since %s.", len(r.Attended.Done), page.Day(r.Attended.Done[0]))
 	switch names, _ := waiting(r); {
-	case r.Attended.Answer.Advice == progression.Ease:
+	case r.Attended.Answer.Advice == rule.Ease:
 		return text + " Thank you for every one of them."
 	case names == "" && r.Coming != nil && r.Screening.Meanwhile <= screening.WithinLimits:
 		return text + " Well done."

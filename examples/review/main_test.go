@@ -101,7 +101,7 @@ func TestDemo(t *testing.T) {
 			t.Errorf("%s: %s, %s, %d queries", r.Items[i].Name, d.Action, d.Change, len(d.Queries))
 		}
 	}
-	if step := r.Items[0].Decision.Step; step == nil || step.Within || step.Moved == 0 || step.Moved > 0.1 {
+	if step := r.Items[0].Decision.Rise; step == nil || step.Within || step.Moved == 0 || step.Moved > 0.1 {
 		t.Errorf("the load that rises is to be far for the hand and near for the body: %+v", step)
 	}
 	if a := r.Attended; len(a.Sessions) != 10 || len(a.Done) != 9 || len(a.Missed) != 1 || len(a.Short) != 2 {

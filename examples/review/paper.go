@@ -7,6 +7,7 @@ import (
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/progression"
 	"example.org/posology/progression/record"
+	"example.org/posology/progression/rule"
 	"example.org/posology/units/evidence"
 )
 
@@ -28,13 +29,13 @@ func why(d progression.Decision) []evidence.Reason {
 	case d.Change == progression.MoreLoad || d.Change == progression.FindLoad:
 		return d.Reasons
 	case d.Action == progression.EaseOff:
-		return append(stands(d, progression.Ease), d.Reasons...)
+		return append(stands(d, rule.Ease), d.Reasons...)
 	}
-	return append(stands(d, progression.Keep), d.Reasons...)
+	return append(stands(d, rule.Keep), d.Reasons...)
 }
 
 // stands returns what the gates say that ask for so little, or less.
-func stands(d progression.Decision, advice progression.Advice) []evidence.Reason {
+func stands(d progression.Decision, advice rule.Advice) []evidence.Reason {
 	var list []evidence.Reason
 	for _, g := range d.Gates {
 		if g.Advice >= advice {

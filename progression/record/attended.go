@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/dose/exercise"
 	"example.org/posology/progression"
+	"example.org/posology/progression/programme"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -13,11 +14,11 @@ import (
 // Attendance is what was done of what was planned.
 type Attendance struct {
 	// Sessions are those that the plan had, up to the last before the review.
-	Sessions []progression.PlannedSession `json:"sessions"`
-	Done     []units.Day                  `json:"done"`
-	Missed   []units.Day                  `json:"missed,omitempty"` // planned, and no visit
-	Short    []Short                      `json:"short,omitempty"`
-	Answer   progression.AttendanceAnswer `json:"answer"` // what it says of the plan
+	Sessions []programme.PlannedSession `json:"sessions"`
+	Done     []units.Day                `json:"done"`
+	Missed   []units.Day                `json:"missed,omitempty"` // planned, and no visit
+	Short    []Short                    `json:"short,omitempty"`
+	Answer   programme.AttendanceAnswer `json:"answer"` // what it says of the plan
 }
 
 // Short is an exercise of which less was done at a visit than was asked for.
@@ -51,22 +52,22 @@ func (r Record) attended(l *log, day units.Day) (Attendance, error) {
 		}
 	}
 	var err error
-	a.Answer, err = progression.Attendance(a.Sessions, day)
+	a.Answer, err = programme.Attendance(a.Sessions, day)
 	return a, err
 }
 
 // inWeek returns the sessions that the plan had in the seven days from start
 // on, up to a day.
-func (r Record) inWeek(start, until units.Day, l *log) []progression.PlannedSession {
-	var list []progression.PlannedSession
+func (r Record) inWeek(start, until units.Day, l *log) []programme.PlannedSession {
+	var list []programme.PlannedSession
 	spare := 0
 	for d := start; d < min(start+week, until); d++ {
 		visited := l.visited[d]
 		switch wanted := slices.ContainsFunc(r.Days, func(p units.Day) bool { return (d-p)%week == 0 }); {
 		case wanted && visited:
-			list = append(list, progression.PlannedSession{Day: d, Missed: screening.No})
+			list = append(list, programme.PlannedSession{Day: d, Missed: screening.No})
 		case wanted:
-			list = append(list, progression.PlannedSession{Day: d, Missed: screening.Yes})
+			list = append(list, programme.PlannedSession{Day: d, Missed: screening.Yes})
 		case visited:
 			spare++
 		}

@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/progression"
+	"example.org/posology/progression/programme"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/field"
@@ -37,7 +38,7 @@ func (r Record) Next(day units.Day) ([]Item, error) {
 }
 
 // decide asks for all exercises at once, so that at most two loads rise.
-func (r Record) decide(l *log, request dose.WeekRequest, day, next units.Day, sessions []progression.PlannedSession) ([]Item, error) {
+func (r Record) decide(l *log, request dose.WeekRequest, day, next units.Day, sessions []programme.PlannedSession) ([]Item, error) {
 	var items []Item
 	var courses []progression.Course
 	var bad field.Errors
@@ -72,7 +73,7 @@ func (r Record) decide(l *log, request dose.WeekRequest, day, next units.Day, se
 	return items, nil
 }
 
-func (r Record) course(l *log, ex exercise.Exercise, item Item, w dose.WeekRequest, sessions []progression.PlannedSession) progression.Course {
+func (r Record) course(l *log, ex exercise.Exercise, item Item, w dose.WeekRequest, sessions []programme.PlannedSession) progression.Course {
 	return progression.Course{
 		Log: item.Log, Day: item.Day, Absence: r.Absence, BodyMass: r.BodyMass, Policy: r.Policy, Sessions: sessions, Catalogue: l.catalogue,
 		Request: dose.Request{

@@ -16,6 +16,7 @@ import (
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression"
 	"example.org/posology/progression/record"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -51,7 +52,7 @@ func drawn(t testing.TB, r *rand.Rand) record.Record {
 	}
 	rec.Phase = oneOf(r, dose.PhaseUnknown, dose.Familiarise, dose.Build)
 	rec.BodyMass = units.Mass(r.IntN(2)*70) * units.Kilogram
-	rec.Policy = oneOf(r, progression.Policy{}, progression.Policy{Rule: progression.RuleTwoForTwo}, progression.Policy{KeepExercise: true})
+	rec.Policy = oneOf(r, progression.Policy{}, progression.Policy{Rule: rule.NameTwoForTwo}, progression.Policy{KeepExercise: true})
 	for i := range rec.Seen {
 		rec.Seen[i].Day = p.Day
 	}

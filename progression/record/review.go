@@ -6,6 +6,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -181,7 +182,7 @@ func (re Review) Reasons() []evidence.Reason {
 		for _, g := range d.Gates {
 			all = append(all, g.Reasons...)
 		}
-		for _, j := range []*progression.Jump{d.Step, d.Jump} {
+		for _, j := range []*progression.Jump{d.Rise, d.Jump} {
 			if j != nil {
 				all = append(all, j.Reasons...)
 			}
@@ -206,7 +207,7 @@ func Bodily(v progression.Visit) []evidence.Reason {
 	}
 	var list []evidence.Reason
 	for _, g := range report.Gates {
-		if g.Gate <= progression.GateRange && g.Advice >= progression.Ease {
+		if g.Gate <= progression.GateRange && g.Advice >= rule.Ease {
 			list = append(list, g.Reasons...)
 		}
 	}
