@@ -22,11 +22,12 @@ func (f *Frame) choose() {
 		s.disagree()
 		f.plain.Unused = s.unused
 	}
-	latest := map[body.Side]*onerm.Estimate{}
-	for _, e := range s.estimates {
+	var latest bySide
+	for i := range s.estimates {
+		e := &s.estimates[i]
 		have := latest[e.Side]
 		if have == nil || e.Day > have.Day || e.Day == have.Day && e.Cautious() < have.Cautious() {
-			latest[e.Side] = &e
+			latest[e.Side] = e
 		}
 	}
 	chosen := latest[body.Both]
@@ -50,8 +51,11 @@ func ofExercise(list []onerm.Estimate, ex exercise.Exercise) []onerm.Estimate {
 	return mine
 }
 
+// bySide are the latest tests, nil for none.
+type bySide [body.Both + 1]*onerm.Estimate
+
 // ofSides chooses for one-sided work.
-func ofSides(latest map[body.Side]*onerm.Estimate, side body.Side) (*onerm.Estimate, []evidence.Reason) {
+func ofSides(latest bySide, side body.Side) (*onerm.Estimate, []evidence.Reason) {
 	both, left, right := latest[body.Both], latest[body.Left], latest[body.Right]
 	switch {
 	case left != nil && right != nil:

@@ -115,14 +115,20 @@ func (r Request) checkEstimates() error {
 	var bad field.Errors
 	mine, only := 0, 0
 	for i, e := range r.Estimates {
-		bad.Add(path("/estimates", i), e.Validate())
-		bad.Add(path("/estimates", i)+"/key", r.Screening.Key.Matches(e.Key))
+		if err := e.Validate(); err != nil {
+			bad.Add(path("/estimates", i), err)
+		}
+		if err := r.Screening.Key.Matches(e.Key); err != nil {
+			bad.Add(path("/estimates", i)+"/key", err)
+		}
 		if e.Exercise == r.Exercise.ID && e.Hold == r.Exercise.Hold {
 			mine, only = mine+1, i
 		}
 	}
 	if mine == 1 && r.Estimates[only].Day.Check() == nil {
-		bad.Add(path("/estimates", only)+"/day", r.stillSays(r.Estimates[only].Day))
+		if err := r.stillSays(r.Estimates[only].Day); err != nil {
+			bad.Add(path("/estimates", only)+"/day", err)
+		}
 	}
 	return bad.Err()
 }

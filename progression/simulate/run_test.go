@@ -178,3 +178,14 @@ func BenchmarkRun(b *testing.B) {
 	}
 	b.ReportMetric(float64(weeks)/float64(b.Elapsed().Milliseconds()+1), "weeks/ms")
 }
+
+// A screening that comes to the same each year does not end a run after one.
+func TestRunGoesOnPastTheReview(t *testing.T) {
+	s := beginner(t, "biceps-curl", dumbbells(2, 3, 4, 5, 6))
+	s.Weeks = 60
+	visits := runOf(t, typical(8), s, 1)
+	end := visits[len(visits)-1]
+	if end.Done.Day <= s.Request.Screening.ReviewBy || end.Decision.Next == nil {
+		t.Errorf("the last visit is of %v, after review by %v: %v", end.Done.Day, s.Request.Screening.ReviewBy, end.Decision.Action)
+	}
+}
