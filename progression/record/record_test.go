@@ -13,9 +13,12 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units"
+	"example.org/posology/units/body"
 	"example.org/posology/units/field"
 )
 
@@ -179,6 +182,62 @@ func TestOneRound(t *testing.T) {
 	}
 	if len(want) > 0 {
 		t.Errorf("not told: %v in\n%v", want, err)
+	}
+}
+
+// Sets that are bad, or contradict their exercise, are named where they stand.
+func TestBadTests(t *testing.T) {
+	for _, tt := range []struct {
+		name   string
+		change func(*record.Record)
+		paths  string
+	}{
+		{"bad sets", func(r *record.Record) { r.Tests[1].Reps, r.Tests[2].Exercise = 0, "one-arm-dumbell-row" }, "/tests/1/reps /tests/2/exercise"},
+		{"another hold than the exercise has", func(r *record.Record) { r.Tests[0].Hold = body.BothHandsOnOne }, "/tests/0/hold"},
+		{"no training status", func(r *record.Record) { r.Profile.Training = body.TrainingUnknown }, "/profile/training"},
+		{"an exercise of its own that is none", func(r *record.Record) { r.Own = []exercise.Exercise{{ID: "x"}} }, "/own/0/name"},
+	} {
+		r := read(t, visit)
+		tt.change(&r)
+		_, err := r.Start(r.LastDay())
+		var all field.Errors
+		errors.As(err, &all)
+		var paths []string
+		for _, f := range all {
+			paths = append(paths, f.Path)
+		}
+		if got := strings.Join(paths, " "); !strings.HasPrefix(got, tt.paths) {
+			t.Errorf("%s: %v, want %s", tt.name, err, tt.paths)
+		}
+	}
+}
+
+// A clinic's own exercise is planned, asked for, and decided on like any other.
+func TestOwnExercise(t *testing.T) {
+	r := read(t, visit)
+	own, err := exercise.Standard().Lookup("goblet-squat")
+	if err != nil {
+		t.Fatal(err)
+	}
+	own.ID, own.Name, own.Aliases, own.Easier, own.Harder = "clinic-squat", "squat of the clinic", nil, "", ""
+	r.Own, r.Exercises, r.Tests = []exercise.Exercise{own}, []exercise.ID{"clinic-squat"}, nil
+	p, err := r.Start(r.LastDay())
+	if err != nil || p.Week == nil {
+		t.Fatal(p.Stop, err)
+	}
+	item := p.Week.Sessions[0].Items[0]
+	if item.Exercise != "clinic-squat" {
+		t.Errorf("planned: %s", item.Exercise)
+	}
+	r.Asked = []record.Asked{record.AskedFor(item, r.Days[0])}
+	r.Visits = []record.Visit{{Day: r.Days[0], Noted: record.Noted{PainFree: true}}}
+	r.Done = []setlog.Set{{Day: r.Days[0], Exercise: item.Exercise, Side: item.Side, Hold: item.Hold, Load: item.Load.Each, Reps: item.Count}}
+	r, err = record.Decode([]byte(encoded(t, r)), field.Strict)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if items, err := r.Next(r.Days[0] + 3); err != nil || len(items) != 1 || items[0].Exercise != "clinic-squat" {
+		t.Errorf("%v, %v", items, err)
 	}
 }
 
