@@ -42,7 +42,7 @@ type Beside struct {
 // 50 years on, and impact where bone is the goal and nothing rules it out.
 func (p *planner) beside() []Beside {
 	var list []Beside
-	if p.r.Age >= older {
+	if p.r.Screening.Who.Age >= older {
 		row := must("ukcmo2019-older")
 		list = append(list,
 			Beside{Balance, row.BalanceDays, units.Range[int]{}, []evidence.Reason{evidence.Because("dose.beside-balance", factsOf(row, guideline.FieldBalanceDays)...)}},

@@ -8,44 +8,54 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-// EstimateFor returns the estimate that a dose of the exercise rests on, as
-// [PlanWeek] chooses it from those that are usable ([WeekRequest.Usable]), nil if
-// there is none, with what is to be said of the choice. It is made out for side,
-// so that [Request] takes it.
-//
-// It is the latest of the exercise and hold, and of one day the one with the
-// lower [onerm.Estimate.Cautious]. One-sided work takes a test of both sides, or
-// the weaker of left and right, since the stronger side does not exceed the
-// weaker; where one side alone was tested, that says nothing of the other.
-func (r WeekRequest) EstimateFor(ex exercise.Exercise, side body.Side) (*onerm.Estimate, []evidence.Reason) {
-	kept, _ := r.Usable()
-	return kept.estimateFor(ex, side)
-}
-
-// estimateFor chooses among estimates that are usable.
-func (r WeekRequest) estimateFor(ex exercise.Exercise, side body.Side) (*onerm.Estimate, []evidence.Reason) {
-	latest := map[body.Side]*onerm.Estimate{}
-	for _, e := range r.Estimates {
-		if e.Exercise != ex.ID || e.Hold != ex.Hold {
-			continue
-		}
+// choose takes the estimate that the dose rests on, made out for the side asked
+// for, and lists those that cannot be used. NewFrame says which it is.
+func (f *Frame) choose() {
+	mine := ofExercise(f.r.Estimates, f.r.Exercise)
+	if len(mine) == 0 {
+		return
+	}
+	s := sieve{day: f.r.Day, from: f.r.Screening.TestsFrom, given: mine}
+	if s.estimates = mine; len(mine) > 1 { // else the day was looked at
+		s.estimates = nil
+		s.outdated()
+		s.disagree()
+		f.plain.Unused = s.unused
+	}
+	var latest bySide
+	for i := range s.estimates {
+		e := &s.estimates[i]
 		have := latest[e.Side]
 		if have == nil || e.Day > have.Day || e.Day == have.Day && e.Cautious() < have.Cautious() {
-			latest[e.Side] = &e
+			latest[e.Side] = e
 		}
 	}
-	chosen, note := latest[body.Both], []evidence.Reason(nil)
-	if ex.OneSided {
-		chosen, note = ofSides(latest, side)
+	chosen := latest[body.Both]
+	if f.r.Exercise.OneSided {
+		chosen, f.note = ofSides(latest, f.r.Side)
 	}
 	if chosen != nil {
-		chosen.Side = side
+		chosen.Side = f.r.Side
 	}
-	return chosen, note
+	f.estimate = chosen
 }
 
+// ofExercise returns the estimates of an exercise in its hold.
+func ofExercise(list []onerm.Estimate, ex exercise.Exercise) []onerm.Estimate {
+	var mine []onerm.Estimate
+	for _, e := range list {
+		if e.Exercise == ex.ID && e.Hold == ex.Hold {
+			mine = append(mine, e)
+		}
+	}
+	return mine
+}
+
+// bySide are the latest tests, nil for none.
+type bySide [body.Both + 1]*onerm.Estimate
+
 // ofSides chooses for one-sided work.
-func ofSides(latest map[body.Side]*onerm.Estimate, side body.Side) (*onerm.Estimate, []evidence.Reason) {
+func ofSides(latest bySide, side body.Side) (*onerm.Estimate, []evidence.Reason) {
 	both, left, right := latest[body.Both], latest[body.Left], latest[body.Right]
 	switch {
 	case left != nil && right != nil:

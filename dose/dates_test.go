@@ -10,6 +10,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"example.org/posology/dose"
+	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
@@ -66,7 +67,8 @@ func TestPhaseDatesRefuse(t *testing.T) {
 		t.Errorf("beyond the calendar: %v", err)
 	}
 	r := weekOf()
-	r.Days = []units.Day{late}
+	r.Day, r.Days = late, []units.Day{late}
+	r.Screening = screening.Waived("a test", r.Screening.Who, r.Screening.Setting, late)
 	if _, err := dose.PlanWeek(r); !slices.Equal(paths(err), []string{"/days"}) {
 		t.Errorf("a week at the end of the calendar: %v", err)
 	}

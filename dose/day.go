@@ -1,23 +1,45 @@
 package dose
 
 import (
+	"errors"
 	"fmt"
 
 	"example.org/posology/screening"
 	"example.org/posology/units"
+	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
 
-// checkDay refuses a day that is not given, and an outcome from after it: of a
-// slip of a year nobody would hear otherwise.
+// checkScreened refuses an outcome that lacks what [screening.Assess] gives.
+func checkScreened(o screening.Outcome) error {
+	if o.Route == screening.RouteUnknown && o.Meanwhile == screening.MeanwhileUnknown {
+		return &field.Error{Path: "/screening", Allowed: "the outcome of Assess, or of Waived", Err: ErrNotScreened}
+	}
+	var bad field.Errors
+	bad.Add("/screening", o.Validate())
+	for _, f := range bad {
+		if errors.Is(f, field.ErrMissing) {
+			f.Err = ErrNotScreened
+		}
+	}
+	if o.Who.Training == body.TrainingUnknown {
+		bad.Add("/screening/who/training", o.Who.Training.Check())
+	}
+	return bad.Err()
+}
+
+// checkDay refuses a day that is not given, an outcome from after it, and one of
+// another day's check: of a slip of a year nobody would hear otherwise.
 func checkDay(day units.Day, o screening.Outcome) error {
 	if err := day.Check(); err != nil {
 		return field.At("/day", err)
 	}
 	var bad field.Errors
 	bad.Add("/screening/day", upTo(day, o.Day))
-	bad.Add("/screening/today", upTo(day, o.Today))
+	if o.Today != 0 && o.Today != day {
+		bad.Add("/screening/today", field.Bad(o.Today, day.String()+", the day decided on; check again on that day", field.ErrConflict))
+	}
 	return bad.Err()
 }
 

@@ -52,9 +52,6 @@ func (p *planner) days() []units.Day {
 // to be made anew.
 func (p *planner) inReview() []units.Day {
 	days, last := slices.Sorted(slices.Values(p.r.Days)), p.r.Screening.ReviewBy
-	if last.IsZero() {
-		return days
-	}
 	return slices.DeleteFunc(days, func(d units.Day) bool { return d > last })
 }
 

@@ -34,7 +34,12 @@
 // # What is refused
 //
 // A person who was not screened gets no dose ([ErrNotScreened]), nor does one
-// whom screening stops ([ErrNoDose]). What the person, the kit or the setting
+// whom screening stops ([ErrNoDose]). Person, setting and days come from the
+// outcome: one that lacks any, of another day's check or of a day to come is
+// refused, and so are tests and sets of somebody else, where both have a key. What
+// a caller takes out of the outcome's sum binds all the same
+// ([screening.Outcome.Tightest]). An outcome of [screening.Waived] is repeated in
+// every dose. What the person, the kit or the setting
 // rules out is a [*ConstraintError] that names the constraint, what would free
 // it, and an exercise to try instead. In a week, what does not fit is left out
 // and listed with its reasons.

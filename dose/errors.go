@@ -9,7 +9,8 @@ import (
 
 // Why no dose can be given.
 var (
-	// ErrNotScreened: the screening outcome is the zero value.
+	// ErrNotScreened: the screening outcome is the zero value, or lacks what every
+	// outcome of [screening.Assess] has.
 	ErrNotScreened = errors.New("dose: not screened")
 	// ErrNoDose: screening lets nothing go on until somebody was seen.
 	ErrNoDose = errors.New("dose: no exercise until the person was seen")

@@ -24,7 +24,7 @@ func Example() {
 	}
 	day := units.Must(units.ParseDay("2026-11-30"))
 	outcome, err := screening.Assess(screening.Profile{
-		Day: day, Age: 66, Sex: body.Female, Setting: screening.InGroup, Wanted: screening.Moderate,
+		Day: day, Age: 66, Sex: body.Female, Training: body.Novice, Setting: screening.InGroup, Wanted: screening.Moderate,
 		Activity: &screening.Activity{Intensity: screening.Idle},
 		Diseases: screening.AskedFor(), Symptoms: screening.AskedFor(),
 		RedFlags: screening.AskedFor(), Conditions: screening.AskedFor(),
@@ -36,7 +36,7 @@ func Example() {
 		Day: day, Exercise: row.ID, Side: body.Right, Hold: row.Hold,
 		Load: 6 * units.Kilogram, Reps: 8, Effort: units.Must(units.InReserve(2)),
 	}
-	estimate, err := onerm.FromSet(set, row, onerm.Person{Age: 66, Sex: body.Female, Training: body.Novice})
+	estimate, err := onerm.FromSet(set, row, outcome.Who)
 	if err != nil {
 		log.Fatal(err)
 	}
@@ -46,8 +46,8 @@ func Example() {
 		kit.Dumbbells = append(kit.Dumbbells, equipment.Dumbbell{Mass: mass, Count: 2})
 	}
 	p, err := dose.Prescribe(dose.Request{
-		Day: day, Screening: outcome, Setting: screening.InGroup, Exercise: row, Side: body.Right,
-		Goal: guideline.Strength, Training: body.Novice, Age: 66, Estimate: &estimate, Kit: kit,
+		Day: day, Screening: outcome, Exercise: row, Side: body.Right,
+		Goal: guideline.Strength, Estimates: []onerm.Estimate{estimate}, Kit: kit,
 	})
 	if err != nil {
 		log.Fatal(err)

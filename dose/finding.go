@@ -37,7 +37,7 @@ func (d *draft) byFinding() error {
 	d.find(first, findingSteps, d.most)
 	if d.r.Exercise.MovesBody {
 		d.because(evidence.Because("dose.moves-body"))
-	} else if d.r.Estimate == nil {
+	} else if d.estimate == nil {
 		d.because(evidence.Because("dose.no-estimate"))
 	}
 	return nil
@@ -49,7 +49,7 @@ func (d *draft) byFinding() error {
 func (d *draft) usualFirst() (equipment.Load, error) {
 	lightest, ceiling := d.table.Lightest(), d.most
 	usual, some := d.r.Exercise.FirstMass.Min()
-	if top, ok := d.r.Exercise.FirstMass.Max(); ok && d.r.Training == body.Novice {
+	if top, ok := d.r.Exercise.FirstMass.Max(); ok && d.r.Screening.Who.Training == body.Novice {
 		ceiling = min(ceiling, top)
 		if d.r.Technique.Made() { // else it was said as a limit
 			d.because(d.r.firstMassReason())
@@ -96,9 +96,9 @@ func (f *Frame) search(p *Prescription, steps int, ceiling units.Mass) {
 		left, top = 0, p.Load
 		why = evidence.Because(noStep, factSteps).With("most", asTaken(top))
 	case !f.r.Technique.Made():
-		left, why = 0, evidence.Because(unseenStep, factLookedAt).With("setting", f.r.Setting)
-	case f.r.Setting <= screening.Alone:
-		left, why = 0, evidence.Because(aloneStep, factLookedAt).With("setting", f.r.Setting)
+		left, why = 0, evidence.Because(unseenStep, factLookedAt).With("setting", f.r.Screening.Setting)
+	case f.r.Screening.Setting <= screening.Alone:
+		left, why = 0, evidence.Because(aloneStep, factLookedAt).With("setting", f.r.Screening.Setting)
 	case p.Reserve.Countable:
 		why = step(countedStep)
 	default:
@@ -115,7 +115,7 @@ func (f *Frame) search(p *Prescription, steps int, ceiling units.Mass) {
 // mayRise reports whether a weight may go up within the visit: somebody saw the
 // technique of the exercise and is there, on a day that is no lighter one.
 func (f *Frame) mayRise() bool {
-	return f.r.Technique.Made() && f.r.Setting > screening.Alone && !f.r.Screening.Limits.Lighten.AtMostLast
+	return f.r.Technique.Made() && f.r.Screening.Setting > screening.Alone && !f.r.Screening.Limits.Lighten.AtMostLast
 }
 
 // raise lets the search of p begin with a heavier load, and says why.

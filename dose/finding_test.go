@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/onerm"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -18,7 +19,7 @@ import (
 // Steps within a visit: as many as fit under the limits and inside the kit, and
 // none where nobody saw the technique or is there, whatever the training.
 func TestStepsWithinAVisit(t *testing.T) {
-	alone := func(r *dose.Request) { r.Setting = screening.Alone }
+	alone := func(r *dose.Request) { r.Screening.Setting = screening.Alone }
 	for name, tt := range map[string]struct {
 		spoil func(r *dose.Request)
 		steps int
@@ -32,10 +33,10 @@ func TestStepsWithinAVisit(t *testing.T) {
 		"one in the kit":         {func(r *dose.Request) { r.Kit = pairs(3, 4) }, 1, "dose.load-finding", "4 kg at most"},
 		"none in the kit":        {func(r *dose.Request) { r.Kit = pairs(3) }, 0, "dose.no-step", ""},
 		"technique not seen":     {func(r *dose.Request) { r.Technique = dose.Observation{} }, 0, "dose.no-step-unseen", "Show us the movement first"},
-		"not seen, and trained":  {func(r *dose.Request) { r.Technique, r.Training = dose.Observation{}, body.Advanced }, 0, "dose.no-step-unseen", "Show us the movement first"},
+		"not seen, and trained":  {func(r *dose.Request) { r.Technique, r.Screening.Who.Training = dose.Observation{}, body.Advanced }, 0, "dose.no-step-unseen", "Show us the movement first"},
 		"alone":                  {alone, 0, "dose.no-step-alone", "while you are alone"},
-		"alone, and trained":     {func(r *dose.Request) { alone(r); r.Training = body.Advanced }, 0, "dose.no-step-alone", "while you are alone"},
-		"a helper":               {func(r *dose.Request) { r.Setting = screening.WithHelper }, 2, "dose.load-finding", "2 kg at most"},
+		"alone, and trained":     {func(r *dose.Request) { alone(r); r.Screening.Who.Training = body.Advanced }, 0, "dose.no-step-alone", "while you are alone"},
+		"a helper":               {func(r *dose.Request) { r.Screening.Setting = screening.WithHelper }, 2, "dose.load-finding", "2 kg at most"},
 		"unseen, and none left":  {func(r *dose.Request) { r.Technique, r.Kit = dose.Observation{}, pairs(3) }, 0, "dose.no-step", ""},
 		"a lighter day":          {func(r *dose.Request) { r.Screening.Limits = screening.LighterSession() }, 0, "dose.no-step", ""},
 		"from a test, beginning": {func(r *dose.Request) { r.Phase, *r = dose.Familiarise, tested(t, *r, 6, 8, 2) }, 0, "dose.no-step", ""},
@@ -86,7 +87,7 @@ func TestEveryLimitReachesThePage(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		v := drawVisit(t)
 		r := v.request
-		r.Screening = screening.Outcome{Route: screening.NoRoute, Meanwhile: screening.WithinLimits}
+		r.Screening = screening.Waived("a test", body.Person{Age: v.profile.Age, Training: v.profile.Training}, v.profile.Setting, firstDay)
 		r.Screening.Limits.MaxFraction = rapid.SampledFrom([]units.Fraction{0, 0, 0.4, 0.8}).Draw(t, "share")
 		for range rapid.IntRange(0, 2).Draw(t, "restrictions") {
 			r.Screening.Limits.Masses = append(r.Screening.Limits.Masses, screening.MassLimit{
@@ -96,7 +97,7 @@ func TestEveryLimitReachesThePage(t *testing.T) {
 		}
 		if v.test != nil && r.Exercise.Hold != body.OnBand {
 			e := estimateOf(t, r, v.test.Load.Kilograms(), v.test.Reps, v.test.Effort.Value())
-			r.Estimate = &e
+			r.Estimates = []onerm.Estimate{e}
 		}
 		f, err := dose.NewFrame(r)
 		if err != nil || r.Exercise.Hold == body.Unloaded {
@@ -132,8 +133,8 @@ func checkLimits(t *rapid.T, f *dose.Frame, p dose.Prescription) {
 		}
 	}
 	offers := strings.Contains(told(p), "next weight up")
-	if steps := p.Finding != nil && p.Finding.MaxSteps > 0; offers != steps || steps && (!r.Technique.Made() || r.Setting <= screening.Alone) {
-		t.Fatalf("technique %+v, %v: %+v\n%s", r.Technique, r.Setting, p.Finding, told(p))
+	if steps := p.Finding != nil && p.Finding.MaxSteps > 0; offers != steps || steps && (!r.Technique.Made() || r.Screening.Setting <= screening.Alone) {
+		t.Fatalf("technique %+v, %v: %+v\n%s", r.Technique, r.Screening.Setting, p.Finding, told(p))
 	}
 	if aboutEffort(p) > 1 {
 		t.Fatalf("two sentences about effort:\n%s", told(p))
@@ -150,7 +151,7 @@ func TestHeaviestIsRaisedWhereSomebodyLooks(t *testing.T) {
 	}{
 		"seen":             {func(*dose.WeekRequest) {}, 4 * units.Kilogram, 2},
 		"not seen":         {func(r *dose.WeekRequest) { r.Seen = nil }, units.Kilogram / 2, 0},
-		"alone":            {func(r *dose.WeekRequest) { r.Setting = screening.Alone }, units.Kilogram / 2, 0},
+		"alone":            {func(r *dose.WeekRequest) { r.Screening.Setting = screening.Alone }, units.Kilogram / 2, 0},
 		"another was seen": {func(r *dose.WeekRequest) { r.Seen[0].Exercise = "one-arm-dumbbell-row" }, units.Kilogram / 2, 0},
 		"a lighter day":    {func(r *dose.WeekRequest) { r.Screening.Limits = screening.LighterSession() }, units.Kilogram / 2, 0},
 		"to the kit's end": {func(r *dose.WeekRequest) { r.Kit = pairs(0.5, 4) }, 4 * units.Kilogram, 0},
@@ -159,7 +160,7 @@ func TestHeaviestIsRaisedWhereSomebodyLooks(t *testing.T) {
 		}, 3 * units.Kilogram, 0},
 	} {
 		r := weekOf(0)
-		r.Training, r.Exercises = body.Intermediate, []exercise.ID{"goblet-squat", "one-arm-dumbbell-row"}
+		r.Screening.Who.Training, r.Exercises = body.Intermediate, []exercise.ID{"goblet-squat", "one-arm-dumbbell-row"}
 		r.Seen = []dose.Seen{{Exercise: "goblet-squat", Observation: dose.Observation{Who: "a colleague", Day: firstDay}}}
 		s := doneSet(4, 20, units.Must(units.InReserve(5)))
 		other := s

@@ -5,8 +5,10 @@ import (
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/onerm"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
 
@@ -18,15 +20,29 @@ type Frame struct {
 	table *equipment.Table
 	g     guide
 	plain Prescription // without a load
-	most  units.Mass   // per implement, by every limit
+
+	estimate *onerm.Estimate   // that the dose rests on, nil for none
+	note     []evidence.Reason // of the choice
+	most     units.Mass        // per implement, by every limit
 }
 
 // NewFrame returns the frame of a request. The errors are those of [Prescribe]; with
 // one comes a frame that gives no dose.
+//
+// It chooses the estimate among those that are of the exercise and hold, say
+// something of the day and do not contradict each other, as [WeekRequest.Usable]
+// sorts them (which looks at the weights of all sets too: [PlanWeek] begins with
+// it, and who hands its list on gets the same choice): the latest, and of one day
+// the one with the lower [onerm.Estimate.Cautious]. One-sided work takes a test of
+// both sides, or the weaker of left and right, since the stronger side does not
+// exceed the weaker; where one side alone was tested, that says nothing of the
+// other. What cannot be used is listed in the outline, unless it is the only one of
+// the exercise and says nothing of the day: that is an error.
 func NewFrame(r Request) (*Frame, error) {
 	if err := r.validate(); err != nil {
 		return &Frame{}, err
 	}
+	r.Screening = r.Screening.Tightest()
 	if err := gate(r); err != nil {
 		return &Frame{}, err
 	}
@@ -44,6 +60,7 @@ func frame(r Request, table *equipment.Table) (*Frame, error) {
 		return &Frame{}, err
 	}
 	f := &Frame{r: r, table: table, g: g, plain: opening(r, g)}
+	f.choose()
 	f.bound()
 	f.plain.Reasons = slices.Clip(f.plain.Reasons) // several doses may be drawn up in one frame
 	return f, nil
@@ -54,6 +71,15 @@ func (f *Frame) Request() Request { return f.r }
 
 // Table returns what the kit makes in the exercise's hold.
 func (f *Frame) Table() *equipment.Table { return f.table }
+
+// Estimate returns the test of strength that the dose rests on, made out for the
+// request's side, and false where there is none.
+func (f *Frame) Estimate() (onerm.Estimate, bool) {
+	if f.estimate == nil {
+		return onerm.Estimate{}, false
+	}
+	return *f.estimate, true
+}
 
 // Outline returns the dose without a load: phase, sets, the range of the count
 // and the count to begin with, reserve, rest and days.
@@ -85,20 +111,21 @@ func (f *Frame) Prescribe() (Prescription, error) {
 	switch {
 	case d.r.Exercise.Hold == body.Unloaded:
 		d.withoutLoad()
-	case d.r.estimated():
-		err = d.fromEstimate(*d.r.Estimate)
+	case d.estimated():
+		err = d.fromEstimate(*d.estimate)
 	default:
 		err = d.byFinding()
 	}
 	if err != nil {
 		return Prescription{}, err
 	}
+	d.because(f.note...)
 	return d.close(), nil
 }
 
 // estimated reports whether there is an estimate that a load may rest on.
-func (r Request) estimated() bool {
-	return r.Estimate != nil && !r.Exercise.MovesBody && r.Exercise.Measure == exercise.Repetitions
+func (f *Frame) estimated() bool {
+	return f.estimate != nil && !f.r.Exercise.MovesBody && f.r.Exercise.Measure == exercise.Repetitions
 }
 
 func (f *Frame) draft() *draft { return &draft{f, f.plain} }

@@ -10,7 +10,7 @@ import (
 // nil if none does.
 func gate(r Request) error {
 	switch o := r.Screening; {
-	case !o.ReviewBy.IsZero() && r.Day > o.ReviewBy:
+	case r.Day > o.ReviewBy:
 		why := evidence.Because("dose.review-overdue", factReviewed).With("review", o.ReviewBy).With("day", r.Day)
 		return r.barred(ErrNoDose, why, evidence.Because("dose.free-by-assessment"))
 	case o.Route >= screening.SameDay:
@@ -19,8 +19,8 @@ func gate(r Request) error {
 		return r.barred(ErrNoDose, outcomeReason("dose.no-dose-yet", o), evidence.Because("dose.free-by-answer"))
 	case o.Meanwhile == screening.UnloadedPractice && loaded(r):
 		return r.barred(ErrUnloadedOnly, outcomeReason("dose.unloaded-only", o), evidence.Because("dose.free-by-answer"))
-	case r.Setting < o.Limits.LeastSetting && loaded(r):
-		why := evidence.Because("dose.setting").With("setting", r.Setting).With("least", o.Limits.LeastSetting)
+	case r.Screening.Setting < o.Limits.LeastSetting && loaded(r):
+		why := evidence.Because("dose.setting").With("setting", r.Screening.Setting).With("least", o.Limits.LeastSetting)
 		return r.barred(ErrSetting, why, evidence.Because("dose.free-by-setting").With("least", o.Limits.LeastSetting))
 	}
 	if clash := clashes(r); clash != 0 {

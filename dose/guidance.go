@@ -93,15 +93,15 @@ func guideFor(r Request) (guide, error) {
 }
 
 func aimOf(r Request) guideline.ID {
-	if r.Age < older {
-		return youngRows[r.Training]
+	if r.Screening.Who.Age < older {
+		return youngRows[r.Screening.Who.Training]
 	}
 	return aims[r.Goal]
 }
 
 func rowOf(r Request, aim guideline.ID) guideline.ID {
 	switch {
-	case r.Age < older:
+	case r.Screening.Who.Age < older:
 		return aim
 	case r.phase() == Familiarise:
 		return startRow
@@ -116,7 +116,7 @@ func rowOf(r Request, aim guideline.ID) guideline.ID {
 func (g *guide) fillLoad(r Request) {
 	row, which := g.row, guideline.FieldLoad
 	switch {
-	case r.Training == body.Novice && !row.LoadStart.IsZero():
+	case r.Screening.Who.Training == body.Novice && !row.LoadStart.IsZero():
 		g.band, which = row.LoadStart, guideline.FieldLoadStart
 	case r.Exercise.Pattern.Legs() && !row.LoadLower.IsZero():
 		g.band, which = row.LoadLower, guideline.FieldLoadLower
@@ -291,7 +291,7 @@ func (g *guide) fillTimes() {
 // fillReserve sets the least reserve: more than can be counted at a start with
 // light loads, else by training status; limits only ever raise it.
 func (g *guide) fillReserve(r Request) {
-	g.reserve = Reserve{startReserve[r.Training], true}
+	g.reserve = Reserve{startReserve[r.Screening.Who.Training], true}
 	facts := []evidence.FactID{factReserve}
 	if top, ok := g.band.Max(); ok && top <= lightBand {
 		g.reserve = Reserve{uncountable, false}

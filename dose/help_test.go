@@ -39,15 +39,19 @@ func exerciseOf(t testing.TB, id exercise.ID) exercise.Exercise {
 	return ex
 }
 
+// waived is an outcome without a caution of a person of 66 in a group.
+func waived(training body.Training) screening.Outcome {
+	return screening.Waived("a test", body.Person{Age: 66, Sex: body.Female, Training: training}, screening.InGroup, firstDay)
+}
+
 // row is a loaded request for the one-arm row of a novice of 66 who was
 // screened without a caution.
 func row(t testing.TB) dose.Request {
 	t.Helper()
 	return dose.Request{
 		Day:       firstDay,
-		Screening: screening.Outcome{Route: screening.NoRoute, Meanwhile: screening.WithinLimits},
-		Setting:   screening.InGroup, Exercise: exerciseOf(t, "one-arm-dumbbell-row"), Side: body.Right,
-		Goal: guideline.Strength, Training: body.Novice, Age: 66, Kit: hall,
+		Screening: waived(body.Novice), Exercise: exerciseOf(t, "one-arm-dumbbell-row"), Side: body.Right,
+		Goal: guideline.Strength, Kit: hall,
 	}
 }
 
@@ -55,7 +59,7 @@ func row(t testing.TB) dose.Request {
 func tested(t testing.TB, r dose.Request, kg float64, reps int, reserve float64) dose.Request {
 	t.Helper()
 	e := estimateOf(t, r, kg, reps, reserve)
-	r.Estimate = &e
+	r.Estimates = []onerm.Estimate{e}
 	return r
 }
 
@@ -74,7 +78,7 @@ func estimateOf(t failer, r dose.Request, kg float64, reps int, reserve float64)
 	if set.Hold == body.OneEachHand {
 		set.Stated = body.PerHand
 	}
-	e, err := onerm.FromSet(set, r.Exercise, onerm.Person{Age: r.Age, Sex: body.Female, Training: r.Training})
+	e, err := onerm.FromSet(set, r.Exercise, body.Person{Age: r.Screening.Who.Age, Sex: body.Female, Training: r.Screening.Who.Training})
 	if err != nil {
 		t.Fatalf("FromSet: %v", err)
 	}

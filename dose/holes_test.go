@@ -16,16 +16,16 @@ import (
 // be lifted: Mayhew's ends at 52.2 % of the maximum, and the row begins at 40 %.
 func TestTheCurveEndsAboveTheLoad(t *testing.T) {
 	r := tested(t, row(t), 6, 8, 2)
-	r.Estimate.Formula, r.Estimate.Loading = onerm.Mayhew, onerm.FormulaUnknown
-	if err := r.Estimate.Validate(); err != nil {
+	r.Estimates[0].Formula, r.Estimates[0].Loading = onerm.Mayhew, onerm.FormulaUnknown
+	if err := r.Estimates[0].Validate(); err != nil {
 		t.Fatal(err)
 	}
 	for range 2 {
 		p := prescribe(t, r)
-		if p.Mode == dose.OnCurve || p.Count != 10 || p.Load.Each == 0 || p.Load.Each > units.Must(r.Estimate.Cautious().Scale(0.5, units.Down)) {
+		if p.Mode == dose.OnCurve || p.Count != 10 || p.Load.Each == 0 || p.Load.Each > units.Must(r.Estimates[0].Cautious().Scale(0.5, units.Down)) {
 			t.Errorf("%v: %v × %d, want the row's 10 off the curve", p.Mode, p.Load.Each, p.Count)
 		}
-		r.Training, r.Guideline = body.Intermediate, "acsm2011-older-start"
+		r.Screening.Who.Training, r.Guideline = body.Intermediate, "acsm2011-older-start"
 	}
 }
 

@@ -34,11 +34,11 @@ func (v visit) dose() (dose.Prescription, error) {
 	r := v.request
 	r.Screening = outcome
 	if v.test != nil {
-		e, err := onerm.FromSet(*v.test, r.Exercise, onerm.Person{Age: r.Age, Sex: v.profile.Sex, Training: r.Training})
+		e, err := onerm.FromSet(*v.test, r.Exercise, body.Person{Age: r.Screening.Who.Age, Sex: v.profile.Sex, Training: r.Screening.Who.Training})
 		if err != nil {
 			return dose.Prescription{}, err
 		}
-		r.Estimate = &e
+		r.Estimates = []onerm.Estimate{e}
 	}
 	return dose.Prescribe(r)
 }
@@ -76,6 +76,7 @@ func drawVisit(t *rapid.T) visit {
 	v := visit{
 		profile: screening.Profile{
 			Day: firstDay, Age: age, Sex: body.Female, Setting: setting,
+			Training:   body.Training(rapid.IntRange(1, 3).Draw(t, "training")),
 			Wanted:     rapid.SampledFrom([]screening.Intensity{screening.Light, screening.Moderate, screening.Vigorous}).Draw(t, "wanted"),
 			Activity:   &screening.Activity{DaysPerWeek: rapid.IntRange(0, 4).Draw(t, "days"), Minutes: 40, Intensity: screening.Moderate, Months: 6},
 			Diseases:   drawList(t, "diseases", screening.Disease),
@@ -86,10 +87,9 @@ func drawVisit(t *rapid.T) visit {
 		request: dose.Request{
 			Technique: drawTechnique(t),
 			Day:       firstDay,
-			Setting:   setting, Exercise: rapid.SampledFrom(exercises).Draw(t, "exercise"), Side: body.Both, Age: age,
-			Goal:     guideline.Goal(rapid.IntRange(1, 7).Draw(t, "goal")),
-			Training: body.Training(rapid.IntRange(1, 3).Draw(t, "training")),
-			Kit:      drawKit(t),
+			Exercise:  rapid.SampledFrom(exercises).Draw(t, "exercise"), Side: body.Both,
+			Goal: guideline.Goal(rapid.IntRange(1, 7).Draw(t, "goal")),
+			Kit:  drawKit(t),
 		},
 	}
 	if rapid.Bool().Draw(t, "pressure measured") {
@@ -214,8 +214,10 @@ func worsenings(v visit) []worsening {
 	if v.request.Technique.Made() {
 		all = append(all, worsening{"technique not seen", func(_ *rapid.T, v *visit) { v.request.Technique = dose.Observation{} }})
 	}
-	if v.request.Setting > screening.Alone {
-		all = append(all, worsening{"alone", func(_ *rapid.T, v *visit) { v.request.Setting, v.profile.Setting = screening.Alone, screening.Alone }})
+	if v.request.Screening.Setting > screening.Alone {
+		all = append(all, worsening{"alone", func(_ *rapid.T, v *visit) {
+			v.request.Screening.Setting, v.profile.Setting = screening.Alone, screening.Alone
+		}})
 	}
 	return append(all, testWorsenings(v)...)
 }

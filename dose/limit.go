@@ -31,13 +31,13 @@ func (f *Frame) bound() {
 	if f.r.Bound > 0 {
 		tighten(f.r.Bound, evidence.Because("dose.bound", factMost).With("most", f.r.Bound))
 	}
-	if most, ok := f.r.Exercise.FirstMass.Max(); ok && f.r.Training == body.Novice && !f.r.Technique.Made() {
+	if most, ok := f.r.Exercise.FirstMass.Max(); ok && f.r.Screening.Who.Training == body.Novice && !f.r.Technique.Made() {
 		tighten(most, f.r.firstMassReason())
 	}
 	switch share := f.r.Screening.Limits.MaxFraction; {
 	case share <= 0:
-	case f.r.estimated(): // said where the load is worked out; of two lower bounds the higher holds
-		tighten(share1RM(max(f.r.Estimate.Cautious(), f.r.liftsSurely()), share))
+	case f.estimated(): // said where the load is worked out; of two lower bounds the higher holds
+		tighten(share1RM(max(f.estimate.Cautious(), f.r.liftsSurely()), share))
 	default:
 		tighten(f.underShare(share))
 	}

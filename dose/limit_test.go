@@ -36,7 +36,7 @@ func TestLimitsAreSaid(t *testing.T) {
 		limit(body.Shoulder, body.Right, 1, "Surgeon A"), limit(body.LowerBack, body.Both, 6, "Doctor B"), limit(body.AnkleFoot, body.Both, 1, "Doctor C"),
 	}
 	trained := seen(t)
-	trained.Training = body.Intermediate
+	trained.Screening.Who.Training = body.Intermediate
 	trained = tested(t, trained, 10, 8, 1)
 	trained.Screening.Limits.Masses = []screening.MassLimit{limit(body.WholeBody, body.Both, 5, "")}
 	free := seen(t)
@@ -61,7 +61,7 @@ func TestLimitsAreSaid(t *testing.T) {
 		"a beginner's first weight":       {beginner, units.Kilogram, []string{"Take no more than 1 kg in each hand."}, " asked."},
 		"the heaviest there is":           {atTheTop, 10 * units.Kilogram, []string{"Take no more than 10 kg."}, "each hand"},
 		"none":                            {free, 0, nil, "no more than"},
-		"a share of the maximum":          {share, units.Must(share.Estimate.Cautious().Scale(0.4, units.Down)), []string{"Take no more than 4 kg."}, " asked."},
+		"a share of the maximum":          {share, units.Must(share.Estimates[0].Cautious().Scale(0.4, units.Down)), []string{"Take no more than 4 kg."}, " asked."},
 	} {
 		begun := prescribe(t, tt.r)
 		low, _ := begun.Span.Min()
@@ -213,8 +213,8 @@ func TestShareLimitHoldsWhateverIsKnown(t *testing.T) {
 		truth := units.Mass(rapid.IntRange(2, 60).Draw(t, "half kilograms of the maximum")) * units.Kilogram / 2
 		share := units.Fraction(rapid.IntRange(5, 100).Draw(t, "share")) / 100
 		r := dose.Request{
-			Day: firstDay, Screening: screening.Outcome{Route: screening.NoRoute, Meanwhile: screening.WithinLimits}, Setting: screening.InGroup,
-			Exercise: ex, Side: body.Both, Goal: 1, Training: body.Training(rapid.IntRange(1, 3).Draw(t, "training")), Age: 66, Kit: drawKit(t),
+			Day: firstDay, Screening: waived(body.Training(rapid.IntRange(1, 3).Draw(t, "training"))),
+			Exercise: ex, Side: body.Both, Goal: 1, Kit: drawKit(t),
 		}
 		r.Screening.Limits.MaxFraction = share
 		if rapid.Bool().Draw(t, "seen") {
@@ -316,7 +316,7 @@ func TestShareLimitByTheHigherBound(t *testing.T) {
 	}{"nothing done": {0, 0}, "less than tested": {3, 0}, "more than tested": {9, 12 * units.Kilogram * 8 / 10}} {
 		r := tested(t, row(t), 6, 8, 1)
 		r.Screening.Limits.MaxFraction = 0.8
-		want := units.Must(r.Estimate.Cautious().Scale(0.8, units.Down))
+		want := units.Must(r.Estimates[0].Cautious().Scale(0.8, units.Down))
 		if tt.most > 0 {
 			want = tt.most
 		}
@@ -327,7 +327,7 @@ func TestShareLimitByTheHigherBound(t *testing.T) {
 		if err != nil || f.Ceiling() != want {
 			t.Errorf("%s: %v, want %v, %v", name, f.Ceiling(), want, err)
 		}
-		r.Estimate = nil
+		r.Estimates = nil
 		if unknown, err := dose.NewFrame(r); err == nil && unknown.Ceiling() > max(f.Ceiling(), units.Kilogram) {
 			t.Errorf("%s: %v without the test", name, unknown.Ceiling())
 		}

@@ -21,9 +21,8 @@ func squatAfter(t failer, kg float64, reps int, reserve float64) dose.Request {
 	ex, _ := exercise.Standard().Get("goblet-squat")
 	return dose.Request{
 		Day:       firstDay,
-		Screening: screening.Outcome{Route: screening.NoRoute, Meanwhile: screening.WithinLimits},
-		Setting:   screening.InGroup, Exercise: ex, Side: body.Both,
-		Goal: guideline.Strength, Training: body.Intermediate, Age: 66, Kit: hall,
+		Screening: waived(body.Intermediate), Exercise: ex, Side: body.Both,
+		Goal: guideline.Strength, Kit: hall,
 		Performed: &setlog.Set{Day: firstDay, Exercise: ex.ID, Side: body.Both, Hold: ex.Hold,
 			Load: units.Must(units.Kilograms(kg)), Reps: reps, Effort: units.Must(units.InReserve(reserve))},
 	}
@@ -121,7 +120,7 @@ func TestBadPerformed(t *testing.T) {
 // lighter side's; the squat does not go above what was done.
 func TestWeekBeginsFromTheLatestSet(t *testing.T) {
 	r := weekOf(0)
-	r.Training = body.Intermediate
+	r.Screening.Who.Training = body.Intermediate
 	r.Exercises = []exercise.ID{"goblet-squat", "one-arm-dumbbell-row"}
 	early, late := *squatAfter(t, 10, 12, 5).Performed, *squatAfter(t, 4, 12, 5).Performed
 	early.Day--
@@ -203,7 +202,7 @@ func TestWhatWouldFreeItIsKept(t *testing.T) {
 
 func TestSupersededRowsSaySo(t *testing.T) {
 	r := row(t)
-	r.Training = body.Intermediate
+	r.Screening.Who.Training = body.Intermediate
 	if p := prescribe(t, r); !has(p.Reasons, "dose.superseded") {
 		t.Errorf("%s has a later word, and nothing says so", p.Guideline)
 	}

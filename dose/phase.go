@@ -36,7 +36,7 @@ func (p *Phase) UnmarshalText(text []byte) error { return phases.Unmarshal(text,
 // that the training status begins with. A novice whose technique nobody saw
 // has to see the movements through first.
 func (r Request) phase() Phase {
-	novice := r.Training == body.Novice
+	novice := r.Screening.Who.Training == body.Novice
 	switch {
 	case novice && !r.Technique.Made():
 		return Familiarise

@@ -85,7 +85,7 @@ func TestPlanAgainstExhaustiveSearch(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		r := weekOf(0)
 		r.Exercises = rapid.SliceOfNDistinct(rapid.SampledFrom(unloaded), 1, 6, rapid.ID[exercise.ID]).Draw(t, "exercises")
-		r.Training = body.Training(rapid.IntRange(1, 2).Draw(t, "training"))
+		r.Screening.Who.Training = body.Training(rapid.IntRange(1, 2).Draw(t, "training"))
 		whole := map[exercise.ID]dose.Prescription{}
 		for _, item := range firstWeek(t, r).Sessions[0].Items {
 			whole[item.Exercise] = item
@@ -114,10 +114,10 @@ func randomWeek(t *testing.T, rng *rand.Rand) dose.WeekRequest {
 	t.Helper()
 	r := weekOf(rng.Perm(7)[:1+rng.IntN(7)]...)
 	r.Minutes = []int{0, 10, 20, 30, 45, 60}[rng.IntN(6)]
-	r.Training = body.Training(1 + rng.IntN(3))
+	r.Screening.Who.Training = body.Training(1 + rng.IntN(3))
 	r.Goal = guideline.Goal(1 + rng.IntN(7))
 	r.Phase = dose.Phase(rng.IntN(5))
-	r.Setting = screening.Setting(1 + rng.IntN(4))
+	r.Screening.Setting = screening.Setting(1 + rng.IntN(4))
 	for _, ex := range exercises {
 		if rng.IntN(2) == 0 {
 			r.Seen = append(r.Seen, dose.Seen{Exercise: ex.ID, Observation: dose.Observation{Who: "a colleague", Day: firstDay}})
@@ -142,7 +142,7 @@ func randomWeek(t *testing.T, rng *rand.Rand) dose.WeekRequest {
 	}
 	if rng.IntN(2) == 0 {
 		q := row(t)
-		q.Training = r.Training
+		q.Screening.Who.Training = r.Screening.Who.Training
 		r.Estimates = []onerm.Estimate{estimateOf(t, q, float64(2+rng.IntN(10)), 2+rng.IntN(7), 2)}
 	}
 	return r
@@ -239,7 +239,7 @@ func TestPhases(t *testing.T) {
 	}
 	for _, tt := range tests {
 		r := row(t)
-		r.Training, r.Phase, r.Technique = tt.training, tt.phase, tt.who
+		r.Screening.Who.Training, r.Phase, r.Technique = tt.training, tt.phase, tt.who
 		p := prescribe(t, r)
 		if p.Phase != tt.want || p.Guideline != tt.row {
 			t.Errorf("%s: %v by %s, want %v by %s", tt.name, p.Phase, p.Guideline, tt.want, tt.row)
@@ -249,7 +249,7 @@ func TestPhases(t *testing.T) {
 		}
 	}
 	r := weekOf(0, 2, 4)
-	r.Training, r.Phase = body.Intermediate, dose.Maintain
+	r.Screening.Who.Training, r.Phase = body.Intermediate, dose.Maintain
 	if w := firstWeek(t, r); len(w.Sessions) != 2 || w.Sessions[0].Items[0].Sets != 2 {
 		t.Errorf("maintenance: %d sessions, %d sets; want two and two", len(w.Sessions), w.Sessions[0].Items[0].Sets)
 	}
@@ -275,8 +275,8 @@ func TestBesideAndDates(t *testing.T) {
 	if len(w.Beside) != 2 || w.Review != plus(10) || w.Expires != plus(10) {
 		t.Errorf("low impact, clearance until %v: beside %+v, review %v, expiry %v", plus(10), w.Beside, w.Review, w.Expires)
 	}
-	r.Age, r.Goal, r.Training = 40, guideline.Strength, body.Intermediate
-	r.Screening.ReviewBy = 0
+	r.Screening.Who.Age, r.Goal, r.Screening.Who.Training = 40, guideline.Strength, body.Intermediate
+	r.Screening.ReviewBy = plus(100)
 	if w = firstWeek(t, r); len(w.Beside) != 0 || w.Review != plus(42) {
 		t.Errorf("at 40: beside %+v, review %v", w.Beside, w.Review)
 	}
@@ -335,7 +335,7 @@ func TestMinutesTooFewAreSaid(t *testing.T) {
 	words := dose.Words()
 	for minutes := range 12 {
 		r := weekOf(0)
-		r.Minutes, r.Training = minutes, body.Intermediate
+		r.Minutes, r.Screening.Who.Training = minutes, body.Intermediate
 		w := firstWeek(t, r)
 		s := w.Sessions[0]
 		var said *evidence.Reason

@@ -6,6 +6,7 @@ import (
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -33,6 +34,7 @@ func newPlanner(r WeekRequest) (*planner, error) {
 	if err := r.validate(); err != nil {
 		return nil, err
 	}
+	r.Screening = r.Screening.Tightest()
 	p.r, p.unused = r.Usable()
 	for _, id := range r.Exercises {
 		ex, _ := r.Catalogue.Lookup(string(id)) // validated
@@ -108,16 +110,14 @@ func (p *planner) dose(ex exercise.Exercise) (Prescription, error) {
 	return item, err
 }
 
-// doseSide prescribes with the estimate and the set that are chosen for the side,
-// if there are any.
+// doseSide prescribes with the estimates of the exercise, and the set that is chosen
+// for the side, if there are any.
 func (p *planner) doseSide(ex exercise.Exercise, side body.Side) (Prescription, error) {
 	r := Request{
-		Day: p.r.Day, Screening: p.r.Screening, Setting: p.r.Setting, Exercise: ex, Side: side,
-		Goal: p.r.Goal, Training: p.r.Training, Age: p.r.Age, Phase: p.r.Phase, Technique: p.r.Technique(ex.ID),
+		Day: p.r.Day, Screening: p.r.Screening, Exercise: ex, Side: side,
+		Goal: p.r.Goal, Phase: p.r.Phase, Technique: p.r.Technique(ex.ID), Estimates: p.estimates(ex),
 		Performed: p.r.performedFor(ex, side), Done: p.done(ex), Kit: p.r.Kit, Guideline: p.r.Guideline,
 	}
-	var note []evidence.Reason
-	r.Estimate, note = p.r.estimateFor(ex, side)
 	if err := r.validate(); err != nil {
 		return Prescription{}, err
 	}
@@ -133,9 +133,12 @@ func (p *planner) doseSide(ex exercise.Exercise, side body.Side) (Prescription, 
 		return Prescription{}, err
 	}
 	p.frames[ex.ID] = f
-	item, err := f.Prescribe()
-	item.Reasons = append(item.Reasons, note...)
-	return item, err
+	return f.Prescribe()
+}
+
+// estimates returns the tests of the exercise that are usable.
+func (p *planner) estimates(ex exercise.Exercise) []onerm.Estimate {
+	return ofExercise(p.r.Estimates, ex)
 }
 
 // done returns the sets of the exercise that were really done.

@@ -66,6 +66,9 @@ func opening(r Request, g guide) Prescription {
 		g.because(evidence.Because("dose.tempo", factTempo))
 	}
 	p.Reasons = g.why
+	if r.Screening.Waived != "" {
+		p.Reasons = append([]evidence.Reason{evidence.Because("dose.waived").With("why", r.Screening.Waived)}, p.Reasons...)
+	}
 	return p
 }
 
@@ -75,7 +78,7 @@ type draft struct {
 	p Prescription
 }
 
-func (d *draft) because(why evidence.Reason) { d.p.Reasons = append(d.p.Reasons, why) }
+func (d *draft) because(why ...evidence.Reason) { d.p.Reasons = append(d.p.Reasons, why...) }
 
 func (d *draft) withoutLoad() {
 	d.p.Mode = WithoutLoad
@@ -113,10 +116,10 @@ func (d *draft) window(cautious units.Mass, low, high units.Fraction) (target, c
 		d.because(evidence.Because("dose.fraction-limit").With("most", most))
 	}
 	if target, err = cautious.Scale(low, units.Down); err != nil {
-		return 0, 0, field.At("/estimate/one_rm", err)
+		return 0, 0, field.At("/estimates", err)
 	}
 	if ceiling, err = cautious.Scale(high, units.Down); err != nil {
-		return 0, 0, field.At("/estimate/one_rm", err)
+		return 0, 0, field.At("/estimates", err)
 	}
 	return target, min(ceiling, d.most), nil
 }
@@ -171,7 +174,7 @@ func (d *draft) take(load equipment.Load, count int, e onerm.Estimate, ceiling u
 	case known && !d.beyond(toFailure, e):
 		d.p.Mode = OnCurve
 		d.because(evidence.Because("dose.on-curve").With("equation", e.Relation()).With("share", d.p.Share))
-	case d.r.Training == body.Novice:
+	case d.r.Screening.Who.Training == body.Novice:
 		d.find(load, findingSteps, ceiling)
 	default:
 		d.p.Mode = FromBand
@@ -197,7 +200,7 @@ func (d *draft) flagLight(e onerm.Estimate) {
 func (d *draft) tooHeavy(ceiling units.Mass) error {
 	why := evidence.Because("dose.too-heavy").With("lightest", d.table.Lightest().Each).With("most", ceiling)
 	free := []evidence.Reason{evidence.Because("dose.free-by-lighter").With("most", ceiling), evidence.Because("dose.free-by-variant")}
-	if d.r.Screening.Limits.MaxFraction > 0 && !d.r.estimated() && !d.r.Exercise.MovesBody {
+	if d.r.Screening.Limits.MaxFraction > 0 && !d.estimated() && !d.r.Exercise.MovesBody {
 		free = append(free, evidence.Because("dose.free-by-set"))
 	}
 	return d.r.barred(ErrTooHeavy, why, free...)

@@ -33,7 +33,7 @@ func TestBeginnerFindsTheLoad(t *testing.T) {
 	if p.Reserve.Countable || p.Reserve.Least != 5 {
 		t.Errorf("reserve = %v, want more than 5, not countable", p.Reserve)
 	}
-	cautious := r.Estimate.Cautious()
+	cautious := r.Estimates[0].Cautious()
 	if most := units.Must(cautious.Scale(0.5, units.Down)); p.Load.Each > most || p.Finding.Ceiling > most {
 		t.Errorf("load %v, ceiling %v, want at most half of the cautious %v", p.Load.Each, p.Finding.Ceiling, cautious)
 	}
@@ -49,14 +49,14 @@ func TestBeginnerFindsTheLoad(t *testing.T) {
 // cautious estimate, and repetitions and reserve fit the curve.
 func TestTrainedWithinBand(t *testing.T) {
 	r := row(t)
-	r.Training = body.Intermediate
+	r.Screening.Who.Training = body.Intermediate
 	r = tested(t, r, 10, 8, 1)
 	p := prescribe(t, r)
-	share := float64(p.Load.Each) / float64(r.Estimate.Cautious())
+	share := float64(p.Load.Each) / float64(r.Estimates[0].Cautious())
 	if share < 0.6 || share > 0.8 {
-		t.Errorf("load %v is %.2f of the cautious %v, want 0.60 to 0.80", p.Load.Each, share, r.Estimate.Cautious())
+		t.Errorf("load %v is %.2f of the cautious %v, want 0.60 to 0.80", p.Load.Each, share, r.Estimates[0].Cautious())
 	}
-	toFailure, err := r.Estimate.Relation().Reps(units.Fraction(share))
+	toFailure, err := r.Estimates[0].Relation().Reps(units.Fraction(share))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -70,20 +70,20 @@ func TestTrainedWithinBand(t *testing.T) {
 
 func TestRepetitionMaximumRow(t *testing.T) {
 	r := row(t)
-	r.Training, r.Goal = body.Intermediate, guideline.Bone
+	r.Screening.Who.Training, r.Goal = body.Intermediate, guideline.Bone
 	r = tested(t, r, 10, 8, 1)
 	p := prescribe(t, r)
 	if p.Guideline != "brookewavell2022-osteoporosis" {
 		t.Fatalf("row = %q", p.Guideline)
 	}
-	if p.Count < 8 || p.Count > 12 || p.Load.Each > r.Estimate.Cautious() {
-		t.Errorf("%d repetitions of %v, cautious 1RM %v", p.Count, p.Load.Each, r.Estimate.Cautious())
+	if p.Count < 8 || p.Count > 12 || p.Load.Each > r.Estimates[0].Cautious() {
+		t.Errorf("%d repetitions of %v, cautious 1RM %v", p.Count, p.Load.Each, r.Estimates[0].Cautious())
 	}
 }
 
 func TestLimitsBind(t *testing.T) {
 	base := row(t)
-	base.Training = body.Intermediate
+	base.Screening.Who.Training = body.Intermediate
 	base = tested(t, base, 10, 8, 1)
 	free := prescribe(t, base)
 	tests := []struct {
@@ -92,7 +92,7 @@ func TestLimitsBind(t *testing.T) {
 		check  func(p dose.Prescription) bool
 	}{
 		{"fraction", screening.Limits{MaxFraction: 0.4}, func(p dose.Prescription) bool {
-			return float64(p.Load.Each) <= 0.4*float64(base.Estimate.Cautious()) && p.Load.Each < free.Load.Each
+			return float64(p.Load.Each) <= 0.4*float64(base.Estimates[0].Cautious()) && p.Load.Each < free.Load.Each
 		}},
 		{"reserve", screening.Limits{MinReserve: 4}, func(p dose.Prescription) bool {
 			return p.Reserve.Least == 4 && p.Load.Each <= free.Load.Each
@@ -194,10 +194,10 @@ func TestNoLoadFindingUnderALimitOfWhichNothingIsKnown(t *testing.T) {
 // of 1RM, known from memory here.
 func TestMemoryPermitsNothing(t *testing.T) {
 	r := row(t)
-	r.Training, r.Goal, r.Guideline = body.Intermediate, guideline.Strength, "essa2017-osteoporosis"
+	r.Screening.Who.Training, r.Goal, r.Guideline = body.Intermediate, guideline.Strength, "essa2017-osteoporosis"
 	r = tested(t, r, 10, 8, 1)
 	p := prescribe(t, r)
-	if share := float64(p.Load.Each) / float64(r.Estimate.Cautious()); share > 0.8 || !has(p.Reasons, "dose.memory-permits-nothing") {
+	if share := float64(p.Load.Each) / float64(r.Estimates[0].Cautious()); share > 0.8 || !has(p.Reasons, "dose.memory-permits-nothing") {
 		t.Errorf("share %.2f, reasons %v", share, p.Reasons)
 	}
 }
@@ -206,7 +206,7 @@ func TestMemoryPermitsNothing(t *testing.T) {
 func TestStartReserve(t *testing.T) {
 	for training, want := range map[body.Training]units.RIR{body.Novice: 3, body.Intermediate: 2, body.Advanced: 1} {
 		r := row(t)
-		r.Training, r.Guideline = training, "acsm2009-older-strength"
+		r.Screening.Who.Training, r.Guideline = training, "acsm2009-older-strength"
 		p := prescribe(t, tested(t, r, 10, 8, 1))
 		if p.Reserve.Least != want || !p.Reserve.Countable {
 			t.Errorf("%v: %v, want at least %v", training, p.Reserve, want)
@@ -220,7 +220,7 @@ func TestStartReserve(t *testing.T) {
 // The flag is raised below the goal's floor of 60 %, and not above.
 func TestFlagAtTheFloor(t *testing.T) {
 	r := row(t)
-	r.Training = body.Intermediate
+	r.Screening.Who.Training = body.Intermediate
 	r = tested(t, r, 10, 8, 1)
 	for _, kg := range []float64{6, 7, 7.5, 8} {
 		r.Kit = pairs(kg)
@@ -248,7 +248,7 @@ func TestSetsBegin(t *testing.T) {
 		t.Errorf("novice: %d sets to %d, want 1 to 3", novice.Sets, novice.BuildTo)
 	}
 	r := row(t)
-	r.Training = body.Intermediate
+	r.Screening.Who.Training = body.Intermediate
 	if p := prescribe(t, r); p.Sets != 3 {
 		t.Errorf("intermediate: %d sets, want 3", p.Sets)
 	}
@@ -281,8 +281,6 @@ func TestUnloadedAndMeasured(t *testing.T) {
 
 func TestBadRequests(t *testing.T) {
 	fine := tested(t, row(t), 6, 8, 2)
-	other := estimateOf(t, row(t), 6, 8, 2)
-	other.Exercise, other.Side = "goblet-squat", body.Left
 	tests := []struct {
 		name  string
 		spoil func(r *dose.Request)
@@ -290,15 +288,13 @@ func TestBadRequests(t *testing.T) {
 		want  error
 	}{
 		{"not screened", func(r *dose.Request) { r.Screening = screening.Outcome{} }, "/screening", dose.ErrNotScreened},
-		{"no setting", func(r *dose.Request) { r.Setting = 0 }, "/setting", field.ErrMissing},
-		{"no exercise", func(r *dose.Request) { r.Exercise = exercise.Exercise{}; r.Estimate = nil }, "/exercise/id", field.ErrSyntax},
-		{"no side", func(r *dose.Request) { r.Side = 0; r.Estimate = nil }, "/side", field.ErrMissing},
+		{"no setting", func(r *dose.Request) { r.Screening.Setting = 0 }, "/screening/setting", dose.ErrNotScreened},
+		{"no exercise", func(r *dose.Request) { r.Exercise = exercise.Exercise{}; r.Estimates = nil }, "/exercise/id", field.ErrSyntax},
+		{"no side", func(r *dose.Request) { r.Side = 0; r.Estimates = nil }, "/side", field.ErrMissing},
 		{"no goal", func(r *dose.Request) { r.Goal = 0 }, "/goal", field.ErrMissing},
-		{"no training", func(r *dose.Request) { r.Training = 0 }, "/training", field.ErrMissing},
-		{"no age", func(r *dose.Request) { r.Age = 0 }, "/age", field.ErrMissing},
-		{"a child", func(r *dose.Request) { r.Age = 17 }, "/age", field.ErrOutOfRange},
-		{"another's estimate", func(r *dose.Request) { r.Estimate = &other }, "/estimate/exercise", field.ErrConflict},
-		{"another side's", func(r *dose.Request) { r.Estimate = &other }, "/estimate/side", field.ErrConflict},
+		{"no training", func(r *dose.Request) { r.Screening.Who.Training = 0 }, "/screening/who/training", field.ErrMissing},
+		{"no age", func(r *dose.Request) { r.Screening.Who.Age = 0 }, "/screening/who/age", dose.ErrNotScreened},
+		{"a child", func(r *dose.Request) { r.Screening.Who.Age = 17 }, "/screening/who/age", field.ErrOutOfRange},
 		{"unknown row", func(r *dose.Request) { r.Guideline = "nobody1999" }, "/guideline", field.ErrUnknown},
 		{"bad kit", func(r *dose.Request) { r.Kit.Dumbbells = slices.Clone(hall.Dumbbells); r.Kit.Dumbbells[0].Count = 0 }, "/kit/dumbbells/0/count", nil},
 	}

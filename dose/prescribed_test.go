@@ -32,7 +32,7 @@ func prescribed(t failer, w dose.Week) guideline.Week {
 func TestPrescribedSets(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		r := weekOf(rapid.SliceOfNDistinct(rapid.IntRange(0, 6), 1, 7, rapid.ID[int]).Draw(t, "days")...)
-		r.Training = rapid.SampledFrom([]body.Training{body.Novice, body.Intermediate}).Draw(t, "training")
+		r.Screening.Who.Training = rapid.SampledFrom([]body.Training{body.Novice, body.Intermediate}).Draw(t, "training")
 		r.Minutes = rapid.SampledFrom([]int{0, 20, 35}).Draw(t, "minutes")
 		w := firstWeek(t, r)
 		got := prescribed(t, w)
@@ -74,9 +74,9 @@ func TestPrescribedAcrossMonday(t *testing.T) {
 // where it can be counted, and the share of 1RM.
 func TestPrescribedDose(t *testing.T) {
 	r := weekOf(0, 3)
-	r.Training, r.Exercises = body.Intermediate, []exercise.ID{"one-arm-dumbbell-row", "goblet-squat", "suitcase-carry"}
+	r.Screening.Who.Training, r.Exercises = body.Intermediate, []exercise.ID{"one-arm-dumbbell-row", "goblet-squat", "suitcase-carry"}
 	base := row(t)
-	base.Training = r.Training
+	base.Screening.Who.Training = r.Screening.Who.Training
 	for _, side := range []body.Side{body.Left, body.Right} {
 		base.Side = side
 		r.Estimates = append(r.Estimates, estimateOf(t, base, 10, 8, 1))
@@ -121,7 +121,7 @@ func TestPrescribedBeside(t *testing.T) {
 	if got.BalanceDays == nil || *got.BalanceDays != 2 || got.Impacts == nil || *got.Impacts != 50 || got.AerobicMinutes != nil {
 		t.Errorf("balance %v, impacts %v, aerobic %v", got.BalanceDays, got.Impacts, got.AerobicMinutes)
 	}
-	r.Age = 40
+	r.Screening.Who.Age = 40
 	r.Goal = guideline.Strength
 	if got := prescribed(t, firstWeek(t, r)); got.BalanceDays != nil || got.Impacts != nil {
 		t.Errorf("at 40: balance %v, impacts %v", got.BalanceDays, got.Impacts)

@@ -121,4 +121,5 @@ type Prescription struct {
 
 	Cautions []evidence.Reason `json:"cautions,omitempty"` // what ends a set, what needs help, which limits bind
 	Reasons  []evidence.Reason `json:"reasons,omitempty"`  // why this dose
+	Unused   []Unused          `json:"unused,omitempty"`   // tests of the exercise that it does not rest on
 }

@@ -77,7 +77,7 @@ var searchedRows = []guideline.ID{"acsm2009-older-strength", "acsm2009-strength-
 func compare(t failer, r dose.Request, kg float64, reps int, quarters []int) {
 	t.Helper()
 	e := estimateOf(t, r, kg, reps, 2)
-	r.Estimate = &e
+	r.Estimates = []onerm.Estimate{e}
 	rec := units.Must(guideline.Get(r.Guideline))
 	var rack []units.Mass
 	r.Kit = equipment.Kit{}
@@ -85,7 +85,7 @@ func compare(t failer, r dose.Request, kg float64, reps int, quarters []int) {
 		rack = append(rack, units.Mass(q)*units.Kilogram/4)
 		r.Kit.Dumbbells = append(r.Kit.Dumbbells, equipment.Dumbbell{Mass: units.Marked{Mass: rack[len(rack)-1]}, Count: 1})
 	}
-	reserve := max(float64(r.Screening.Limits.MinReserve), map[body.Training]float64{body.Novice: 3, body.Intermediate: 2, body.Advanced: 1}[r.Training])
+	reserve := max(float64(r.Screening.Limits.MinReserve), map[body.Training]float64{body.Novice: 3, body.Intermediate: 2, body.Advanced: 1}[r.Screening.Who.Training])
 	first, _ := rec.Reps.Min()
 	load, count, ok := wanted(rack, e, rec, reserve, max(first, 5)) // five is the least that works (common practice)
 
@@ -105,7 +105,7 @@ func TestAgainstPlainSearch(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		r := r
 		r.Guideline = rapid.SampledFrom(searchedRows).Draw(t, "row")
-		r.Training = body.Training(rapid.IntRange(1, 3).Draw(t, "training"))
+		r.Screening.Who.Training = body.Training(rapid.IntRange(1, 3).Draw(t, "training"))
 		r.Screening.Limits.MinReserve = units.RIR(rapid.IntRange(0, 8).Draw(t, "reserve limit"))
 		quarters := rapid.SliceOfNDistinct(rapid.IntRange(1, 80), 1, 60, rapid.ID[int]).Draw(t, "rack, in quarter kilograms")
 		slices.Sort(quarters)
@@ -127,7 +127,7 @@ func TestAgainstPlainSearchInOrder(t *testing.T) {
 				for kg := 4.0; kg <= 20; kg += 2 {
 					for reps := 2; reps <= 8; reps++ {
 						r := row(t)
-						r.Guideline, r.Training = id, training
+						r.Guideline, r.Screening.Who.Training = id, training
 						compare(t, r, kg, reps, quarters)
 					}
 				}
@@ -147,7 +147,7 @@ func TestStrongerIsNeverLighter(t *testing.T) {
 		}
 		for heavy := 20; heavy <= 60; heavy++ {
 			r := row(t)
-			r.Exercise, r.Side, r.Training, r.Guideline, r.Kit = ex, body.Both, body.Advanced, rec.ID, pairs(0.5, float64(heavy)/2)
+			r.Exercise, r.Side, r.Screening.Who.Training, r.Guideline, r.Kit = ex, body.Both, body.Advanced, rec.ID, pairs(0.5, float64(heavy)/2)
 			last := units.Mass(0)
 			for reps := 1; reps <= 9; reps++ {
 				p := prescribe(t, tested(t, r, 29.5, reps, 0))

@@ -1,8 +1,6 @@
 package dose
 
 import (
-	"fmt"
-
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
@@ -19,25 +17,23 @@ type Request struct {
 	// Day is the day that is decided on. Nothing that the dose rests on may be of
 	// a later one, and the outcome's review not be over.
 	Day       units.Day         `json:"day"`
-	Screening screening.Outcome `json:"screening"` // zero: ErrNotScreened
-	Setting   screening.Setting `json:"setting"`   // where and with whom
+	Screening screening.Outcome `json:"screening"` // whose the dose is, where and with whom; zero: ErrNotScreened
 	Exercise  exercise.Exercise `json:"exercise"`
 
 	// Side of a one-sided exercise: Left, Right, or Both for one after the
 	// other. An exercise for both sides at once takes Both.
-	Side     body.Side      `json:"side"`
-	Goal     guideline.Goal `json:"goal"`
-	Training body.Training  `json:"training"`
-	Age      body.Age       `json:"age"`            // years
-	Phase    Phase          `json:"phase,omitzero"` // zero: familiarise for a novice, else build; reported as assumed
+	Side  body.Side      `json:"side"`
+	Goal  guideline.Goal `json:"goal"`
+	Phase Phase          `json:"phase,omitzero"` // zero: familiarise for a novice, else build; reported as assumed
 
 	// Technique is who saw the person do this exercise, and when. A novice whose
 	// technique nobody saw stays in the phase Familiarise.
 	Technique Observation `json:"technique,omitzero"`
 
-	// Estimate is of this exercise, side and hold; nil if there is none, and
-	// then the load has to be found.
-	Estimate *onerm.Estimate `json:"estimate,omitempty"`
+	// Estimates are all that there are of this person, of this exercise and of
+	// others. The frame chooses one, as [NewFrame] says; where there is none, the
+	// load has to be found.
+	Estimates []onerm.Estimate `json:"estimates,omitempty"`
 	// Performed is a set of this exercise and hold that was really done. Where
 	// no estimate can be used, looking for the load begins from it instead of
 	// from the lightest weight, and never above it.
@@ -60,24 +56,19 @@ type Request struct {
 
 // validate returns every bad field of r at once.
 func (r Request) validate() error {
-	if !r.Screening.Screened() {
-		return &field.Error{Path: "/screening", Allowed: "the outcome of an assessment", Err: ErrNotScreened}
+	if err := checkScreened(r.Screening); err != nil {
+		return err
 	}
 	var bad field.Errors
 	bad.Add("", checkDay(r.Day, r.Screening))
 	bad.Add("/technique/day", upTo(r.Day, r.Technique.Day))
-	bad.Add("/setting", r.Setting.Check())
 	bad.Add("/exercise", r.Exercise.Validate())
 	bad.Add("/side", r.checkSide())
 	bad.Add("/goal", r.Goal.Check())
-	bad.Add("/training", r.Training.Check())
-	bad.Add("/age", r.Age.Check())
 	if r.Phase != PhaseUnknown {
 		bad.Add("/phase", r.Phase.Check())
 	}
-	if r.Estimate != nil {
-		bad.Add("/estimate", r.checkEstimate(*r.Estimate))
-	}
+	bad.Add("", r.checkEstimates())
 	if r.Performed != nil {
 		bad.Add("/performed", r.checkDone(*r.Performed))
 		bad.Add("/performed/day", r.stillSays(r.Performed.Day))
@@ -111,27 +102,33 @@ func (r Request) checkSide() error {
 func (r Request) checkDone(s setlog.Set) error {
 	var bad field.Errors
 	bad.Add("", s.ValidateFor(r.Exercise.ID, r.Exercise.Hold))
+	bad.Add("/key", r.Screening.Key.Matches(s.Key))
 	if !r.Exercise.OneSided && s.Side.Check() == nil && s.Side != body.Both {
 		bad.Add("/side", field.Bad(s.Side, "both, since the exercise works both sides at once", field.ErrConflict))
 	}
 	return bad.Err()
 }
 
-// checkEstimate refuses an estimate of another exercise, side or hold.
-func (r Request) checkEstimate(e onerm.Estimate) error {
-	if err := e.Validate(); err != nil {
-		return err
-	}
+// checkEstimates refuses bad ones, those of another person and, where there is
+// but one of the exercise, one that says nothing of the day.
+func (r Request) checkEstimates() error {
 	var bad field.Errors
-	bad.Add("/day", r.stillSays(e.Day))
-	if e.Exercise != r.Exercise.ID {
-		bad.Add("/exercise", field.Bad(e.Exercise, string(r.Exercise.ID), field.ErrConflict))
+	mine, only := 0, 0
+	for i, e := range r.Estimates {
+		if err := e.Validate(); err != nil {
+			bad.Add(path("/estimates", i), err)
+		}
+		if err := r.Screening.Key.Matches(e.Key); err != nil {
+			bad.Add(path("/estimates", i)+"/key", err)
+		}
+		if e.Exercise == r.Exercise.ID && e.Hold == r.Exercise.Hold {
+			mine, only = mine+1, i
+		}
 	}
-	if e.Hold != r.Exercise.Hold {
-		bad.Add("/hold", field.Bad(e.Hold, r.Exercise.Hold.String(), field.ErrConflict))
-	}
-	if e.Side != r.Side {
-		bad.Add("/side", field.Bad(e.Side, fmt.Sprintf("%s, as asked for", r.Side), field.ErrConflict))
+	if mine == 1 && r.Estimates[only].Day.Check() == nil {
+		if err := r.stillSays(r.Estimates[only].Day); err != nil {
+			bad.Add(path("/estimates", only)+"/day", err)
+		}
 	}
 	return bad.Err()
 }

@@ -52,7 +52,7 @@ func TestEveryRow(t *testing.T) {
 		for _, training := range []body.Training{body.Novice, body.Intermediate, body.Advanced} {
 			for _, age := range []body.Age{40, 66} {
 				r := row(t)
-				r.Guideline, r.Training, r.Age = rec.ID, training, age
+				r.Guideline, r.Screening.Who.Training, r.Screening.Who.Age = rec.ID, training, age
 				r.Kit = pairs(0.5, 1, 1.5, 2, 2.5, 3, 3.5, 4, 4.5, 5, 5.5, 6, 7, 8, 9, 10)
 				r = tested(t, r, 9, 8, 1)
 				p, err := dose.Prescribe(r)
@@ -68,18 +68,18 @@ func TestEveryRow(t *testing.T) {
 
 func checkRow(t *testing.T, rec guideline.Recommendation, r dose.Request, p dose.Prescription) {
 	t.Helper()
-	share := units.Fraction(float64(p.Load.Each) / float64(r.Estimate.Cautious()))
+	share := units.Fraction(float64(p.Load.Each) / float64(r.Estimates[0].Cautious()))
 	if most, ok := mostShare(rec); ok && share > most {
-		t.Errorf("%s, %v: %v of the cautious 1RM, the row permits %v", rec.ID, r.Training, share, most)
+		t.Errorf("%s, %v: %v of the cautious 1RM, the row permits %v", rec.ID, r.Screening.Who.Training, share, most)
 	}
-	if toFailure, err := r.Estimate.Relation().Reps(share); err == nil && float64(p.Count)+float64(p.Reserve.Least) > toFailure {
-		t.Errorf("%s, %v: %d repetitions and reserve %v exceed %.1f to failure", rec.ID, r.Training, p.Count, p.Reserve, toFailure)
+	if toFailure, err := r.Estimates[0].Relation().Reps(share); err == nil && float64(p.Count)+float64(p.Reserve.Least) > toFailure {
+		t.Errorf("%s, %v: %d repetitions and reserve %v exceed %.1f to failure", rec.ID, r.Screening.Who.Training, p.Count, p.Reserve, toFailure)
 	}
 	if !rec.Sets.IsZero() && !rec.Sets.Contains(p.Sets) {
-		t.Errorf("%s, %v: %d sets, the row has %v", rec.ID, r.Training, p.Sets, rec.Sets)
+		t.Errorf("%s, %v: %d sets, the row has %v", rec.ID, r.Screening.Who.Training, p.Sets, rec.Sets)
 	}
 	if !rec.Reps.IsZero() && !rec.Reps.Contains(p.Count) {
-		t.Errorf("%s, %v: %d repetitions, the row has %v", rec.ID, r.Training, p.Count, rec.Reps)
+		t.Errorf("%s, %v: %d repetitions, the row has %v", rec.ID, r.Screening.Who.Training, p.Count, rec.Reps)
 	}
 	if p.Guideline != rec.ID || p.Assumed {
 		t.Errorf("%s: the dose follows %s, assumed %v", rec.ID, p.Guideline, p.Assumed)
@@ -95,7 +95,7 @@ func TestUpperAndLowerBands(t *testing.T) {
 	loads := map[exercise.ID]units.Mass{}
 	for _, e := range []exercise.Exercise{ex, leg} {
 		r := row(t)
-		r.Exercise, r.Training, r.Guideline = e, body.Intermediate, "aha2007-initial-older-or-cardiac"
+		r.Exercise, r.Screening.Who.Training, r.Guideline = e, body.Intermediate, "aha2007-initial-older-or-cardiac"
 		r.Kit = pairs(1, 1.5, 2, 2.5, 3, 3.5, 4, 4.5, 5, 6)
 		loads[e.ID] = prescribe(t, tested(t, r, 9, 8, 1)).Load.Each
 	}
@@ -106,14 +106,14 @@ func TestUpperAndLowerBands(t *testing.T) {
 
 func TestMeasuredMaximum(t *testing.T) {
 	r := row(t)
-	r.Training = body.Intermediate
+	r.Screening.Who.Training = body.Intermediate
 	set := setlog.Set{Day: firstDay, Exercise: r.Exercise.ID, Side: r.Side, Hold: r.Exercise.Hold,
 		Load: 10 * units.Kilogram, Reps: 1, Effort: units.Must(units.InReserve(0))}
-	e, err := onerm.FromSet(set, r.Exercise, onerm.Person{Age: 66, Sex: body.Female, Training: body.Intermediate})
+	e, err := onerm.FromSet(set, r.Exercise, body.Person{Age: 66, Sex: body.Female, Training: body.Intermediate})
 	if err != nil {
 		t.Fatal(err)
 	}
-	r.Estimate = &e
+	r.Estimates = []onerm.Estimate{e}
 	p := prescribe(t, r)
 	if share := float64(p.Load.Each) / float64(e.Cautious()); share > 0.8 || p.Load.Each == 0 {
 		t.Errorf("%v of a measured %v", p.Load, e.OneRM)
@@ -164,7 +164,7 @@ func TestNothingLeftUnderARestriction(t *testing.T) {
 	if c.Exercise != r.Exercise.ID {
 		t.Errorf("%+v", c)
 	}
-	r.Estimate = nil
+	r.Estimates = nil
 	barred(t, r, dose.ErrTooHeavy)
 }
 

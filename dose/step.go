@@ -118,10 +118,10 @@ func (d *draft) goOn(s Step) error {
 		return d.tooHeavy(ceiling)
 	}
 	d.p.Mode, d.p.Load = Continued, load
-	if share := d.r.Screening.Limits.MaxFraction; share > 0 && d.r.estimated() {
+	if share := d.r.Screening.Limits.MaxFraction; share > 0 && d.estimated() {
 		d.because(evidence.Because("dose.fraction-limit").With("most", share))
 	}
-	if e := d.r.Estimate; d.r.estimated() {
+	if e := d.estimate; d.estimated() {
 		d.p.Share, _ = load.Each.Share(e.OneRM)
 		d.flagLight(*e)
 	}

@@ -31,7 +31,7 @@ func TestMostSets(t *testing.T) {
 		"two to four": {func(r *dose.Request) { r.Guideline = "acsm2011-strength-novice-intermediate" }, 4},
 		"two to four, supervised": {func(r *dose.Request) {
 			r.Guideline = "acsm2011-strength-novice-intermediate"
-			r.Screening.Meanwhile, r.Setting = screening.LightSupervised, screening.InClinic
+			r.Screening.Meanwhile, r.Screening.Setting = screening.LightSupervised, screening.InClinic
 		}, 1},
 		"a lighter day leaves out of what is asked for, not of what is allowed": {func(r *dose.Request) {
 			r.Guideline, r.Screening.Limits = "acsm2011-strength-novice-intermediate", screening.LighterSession()
@@ -100,7 +100,7 @@ func TestContinueKeeps(t *testing.T) {
 	s = step()
 	s.Load = units.Kilogram
 	p = continued(t, r, s)
-	share, err := p.Load.Each.Share(r.Estimate.OneRM)
+	share, err := p.Load.Each.Share(r.Estimates[0].OneRM)
 	if err != nil || p.Share != share || !slices.Contains(p.Flags, dose.BelowEffectiveDose) {
 		t.Errorf("%v, want %v, %v; %v", p.Share, share, err, p.Flags)
 	}

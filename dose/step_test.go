@@ -81,7 +81,7 @@ func TestContinueUnderLimits(t *testing.T) {
 		"share of 1RM":  {func(r *dose.Request) { *r = tested(t, *r, 5, 6, 1); r.Screening.Limits.MaxFraction = 0.5 }, 2 * units.Kilogram, 2},
 		"a lighter day": {func(r *dose.Request) { r.Screening.Limits = screening.LighterSession() }, 4 * units.Kilogram, 1},
 		"supervised": {func(r *dose.Request) {
-			r.Screening.Meanwhile, r.Setting = screening.LightSupervised, screening.InClinic
+			r.Screening.Meanwhile, r.Screening.Setting = screening.LightSupervised, screening.InClinic
 		}, 4 * units.Kilogram, 1},
 		"nothing to say": {func(*dose.Request) {}, 4 * units.Kilogram, 2},
 	} {
@@ -203,8 +203,8 @@ func TestFrameIsShared(t *testing.T) {
 func TestContinueAgainstPlainSearch(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		r := dose.Request{
-			Day: firstDay, Screening: screening.Outcome{Route: screening.NoRoute, Meanwhile: screening.WithinLimits}, Setting: screening.InGroup,
-			Side: body.Both, Goal: 1, Training: body.Intermediate, Age: 66, Kit: drawKit(t),
+			Day: firstDay, Screening: waived(body.Intermediate),
+			Side: body.Both, Goal: 1, Kit: drawKit(t),
 		}
 		r.Exercise = rapid.SampledFrom(exercises).Filter(func(e exercise.Exercise) bool { return e.Hold == body.OneHand }).Draw(t, "exercise")
 		limit := units.Mass(rapid.IntRange(0, 40).Draw(t, "limit")) * units.Kilogram / 4

@@ -44,11 +44,10 @@ const aboutTwice = 1.9
 // It asks for no more than [WeekRequest.Day], the screening, the kit and the two
 // lists, which are taken to be valid, and does not change them.
 func (r WeekRequest) Usable() (WeekRequest, []Unused) {
-	s := sieve{r: r, doubtful: map[test]evidence.Reason{}}
+	s := sieve{day: r.Day, from: r.Screening.TestsFrom, kit: r.Kit, given: r.Estimates, done: r.Performed, doubtful: map[test]evidence.Reason{}}
 	s.outdated()
 	s.notInKit()
-	s.sameDay()
-	s.otherDays()
+	s.disagree()
 	r.Estimates, r.Performed = s.estimates, s.sets
 	return r, s.unused
 }
@@ -72,11 +71,21 @@ func testIn(s setlog.Set) test     { return test{lift{s.Exercise, s.Side, s.Hold
 
 // A sieve sorts tests and sets into those that can be used and the others.
 type sieve struct {
-	r         WeekRequest
+	day, from units.Day // decided on, and whose tests are the first that say something
+	kit       equipment.Kit
+	given     []onerm.Estimate
+	done      []setlog.Set
+
 	estimates []onerm.Estimate
 	sets      []setlog.Set
 	doubtful  map[test]evidence.Reason
 	unused    []Unused
+}
+
+// disagree leaves out the tests that contradict each other.
+func (s *sieve) disagree() {
+	s.sameDay()
+	s.otherDays()
 }
 
 func (s *sieve) drop(t test, load, oneRM units.Mass, why evidence.Reason) {
@@ -85,15 +94,15 @@ func (s *sieve) drop(t test, load, oneRM units.Mass, why evidence.Reason) {
 
 // outdated takes what says something of the day decided on.
 func (s *sieve) outdated() {
-	for _, e := range s.r.Estimates {
-		if why, out := outdated(s.r.Day, s.r.Screening.TestsFrom, e.Day); out {
+	for _, e := range s.given {
+		if why, out := outdated(s.day, s.from, e.Day); out {
 			s.drop(testOf(e), 0, e.OneRM, why)
 			continue
 		}
 		s.estimates = append(s.estimates, e)
 	}
-	for _, set := range s.r.Performed {
-		if why, out := outdated(s.r.Day, s.r.Screening.TestsFrom, set.Day); out {
+	for _, set := range s.done {
+		if why, out := outdated(s.day, s.from, set.Day); out {
 			s.drop(testIn(set), set.Load, 0, why)
 			continue
 		}
@@ -109,7 +118,7 @@ func (s *sieve) notInKit() {
 	for _, set := range s.sets {
 		table, known := tables[set.Hold]
 		if !known {
-			table, _ = s.r.Kit.Compile(set.Hold) // without one the kit is to be doubted, not the set
+			table, _ = s.kit.Compile(set.Hold) // without one the kit is to be doubted, not the set
 			tables[set.Hold] = table
 		}
 		each, err := set.Each()

@@ -217,16 +217,19 @@ func TestEstimateFor(t *testing.T) {
 	for _, tt := range tests {
 		r := weekOf(0)
 		r.Exercises, r.Estimates = []exercise.ID{q.Exercise.ID}, tt.given
-		got, notes := r.EstimateFor(q.Exercise, tt.side)
-		if (got == nil) != (tt.want == nil) || got != nil && (got.OneRM != tt.want.OneRM || got.Side != tt.side) {
-			t.Errorf("%s: %+v", tt.name, got)
+		one := q
+		one.Side, one.Estimates = tt.side, tt.given
+		f, err := dose.NewFrame(one)
+		got, some := f.Estimate()
+		if err != nil || some != (tt.want != nil) || some && (got.OneRM != tt.want.OneRM || got.Side != tt.side) {
+			t.Errorf("%s: %+v, %v", tt.name, got, err)
 			continue
 		}
-		if said := len(notes) > 0; said != (tt.note != "") || said && notes[0].Code != tt.note {
-			t.Errorf("%s: %v, want %q", tt.name, notes, tt.note)
+		for _, code := range []evidence.Code{"dose.weaker-side", "dose.one-side-tested"} {
+			if said := has(prescribe(t, one).Reasons, code); said != (code == tt.note) {
+				t.Errorf("%s: %s said: %v", tt.name, code, said)
+			}
 		}
-		one := q
-		one.Side, one.Estimate = tt.side, got
 		p := prescribe(t, one)
 		if item := firstWeek(t, r).Sessions[0].Items[0]; tt.side == body.Both && (item.Load.Each != p.Load.Each || item.Share != p.Share) {
 			t.Errorf("%s: planned %v, %v; prescribed %v, %v", tt.name, item.Load, item.Share, p.Load, p.Share)

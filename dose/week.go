@@ -11,19 +11,15 @@ import (
 	"example.org/posology/dose/setlog"
 	"example.org/posology/screening"
 	"example.org/posology/units"
-	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
 
 // A WeekRequest is all that a week depends on.
 type WeekRequest struct {
-	Day       units.Day         `json:"day"` // that is decided on; the sessions are on it or later
-	Screening screening.Outcome `json:"screening"`
-	Setting   screening.Setting `json:"setting"`
+	Day       units.Day         `json:"day"`       // that is decided on; the sessions are on it or later
+	Screening screening.Outcome `json:"screening"` // whose the week is, where and with whom
 	Goal      guideline.Goal    `json:"goal"`
-	Training  body.Training     `json:"training"`
-	Age       body.Age          `json:"age"`            // years
 	Phase     Phase             `json:"phase,omitzero"` // zero: by training status, reported as assumed
 	Seen      []Seen            `json:"seen,omitempty"` // whose technique; without it a novice stays in Familiarise
 
@@ -161,8 +157,8 @@ func (p *planner) nothing() error {
 }
 
 func (r WeekRequest) validate() error {
-	if !r.Screening.Screened() {
-		return &field.Error{Path: "/screening", Allowed: "the outcome of an assessment", Err: ErrNotScreened}
+	if err := checkScreened(r.Screening); err != nil {
+		return err
 	}
 	var bad field.Errors
 	bad.Add("", checkDay(r.Day, r.Screening))
@@ -177,9 +173,11 @@ func (r WeekRequest) validate() error {
 	}
 	for i, e := range r.Estimates {
 		bad.Add(path("/estimates", i), e.Validate())
+		bad.Add(path("/estimates", i)+"/key", r.Screening.Key.Matches(e.Key))
 	}
 	for i, s := range r.Performed {
 		bad.Add(path("/performed", i), s.Validate())
+		bad.Add(path("/performed", i)+"/key", r.Screening.Key.Matches(s.Key))
 	}
 	bad.Add("/days", checkDays(r.Days))
 	for i, d := range r.Days {

@@ -28,8 +28,7 @@ func plus(n int) units.Day { return units.Must(firstDay.Plus(n)) }
 func weekOf(days ...int) dose.WeekRequest {
 	r := dose.WeekRequest{
 		Day:       firstDay,
-		Screening: screening.Outcome{Route: screening.NoRoute, Meanwhile: screening.WithinLimits},
-		Setting:   screening.InGroup, Goal: guideline.Strength, Training: body.Novice, Age: 66, Kit: hall,
+		Screening: waived(body.Novice), Goal: guideline.Strength, Kit: hall,
 	}
 	for _, d := range days {
 		r.Days = append(r.Days, plus(d))

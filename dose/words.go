@@ -15,6 +15,10 @@ func Words() evidence.Words {
 
 var words = evidence.Words{
 	// What bars a dose, and what would free it.
+	"dose.waived": {
+		Client:    "This comes from an analysis in which nobody was screened. Please do not train by it.",
+		Clinician: "Nobody was screened: {why}. This is an analysis, and for no person.",
+	},
 	"dose.no-dose": {
 		Client:    "Please do not exercise until you have been seen.",
 		Clinician: "No dose: route {route}, meanwhile {meanwhile}; gravest finding {finding}.",

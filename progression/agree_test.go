@@ -56,7 +56,7 @@ func disagreements(c progression.Course, d progression.Decision) []string {
 			list = append(list, "left out beside a dose: "+text)
 		case offer && !heavier:
 			list = append(list, "a weight that does not come: "+text)
-		case offer && d.Change == progression.FindLoad && c.Request.Setting == screening.Alone:
+		case offer && d.Change == progression.FindLoad && c.Request.Screening.Setting == screening.Alone:
 			list = append(list, "a search alone: "+text)
 		case keeps && d.Next != nil && d.Next.Load.Each != last(&c).Plan.Load.Each:
 			list = append(list, "kept, and another weight: "+text)
@@ -83,7 +83,7 @@ func TestClientTextsAgree(t *testing.T) {
 		if !p.drawLog(t) {
 			return
 		}
-		p.check = drawCheck(t)
+		p.check = drawCheck(t, p.profile.Setting)
 		c, err := p.today()
 		if err != nil {
 			t.Fatalf("screening: %v", err)
@@ -115,7 +115,7 @@ func TestClientTextsAtTheEnds(t *testing.T) {
 	limited := rowCourse(t, 4, 4.25)
 	most(&limited, 4)
 	aloneFar := rowCourse(t, 3, 5)
-	aloneFar.Request.Setting = screening.Alone
+	aloneFar.Request.Screening.Setting = screening.Alone
 	for name, c := range map[string]progression.Course{"no pair": noPair, "unseen": unseen, "easy": easy, "lost": lost, "limited": limited, "alone": aloneFar} {
 		d := nextOf(t, c)
 		for _, what := range disagreements(c, d) {

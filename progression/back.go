@@ -47,7 +47,7 @@ func (c *Course) lastDone() units.Day {
 // known of strength.
 func (n *now) beginning() (*now, error) {
 	r := n.f.Request()
-	r.Phase, r.Estimate, r.Performed, r.Done = dose.Familiarise, nil, nil, nil
+	r.Phase, r.Estimates, r.Performed, r.Done = dose.Familiarise, nil, nil, nil
 	return n.in(r)
 }
 

@@ -22,7 +22,7 @@ func (j Jump) big() bool {
 }
 
 // alone reports whether nobody is at hand.
-func (n *now) alone() bool { return n.c.Request.Setting < screening.WithHelper }
+func (n *now) alone() bool { return n.c.Request.Screening.Setting < screening.WithHelper }
 
 // barredAlone reports whether the step is not taken since nobody is at hand.
 func (n *now) barredAlone(j Jump) bool {

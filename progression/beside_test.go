@@ -97,7 +97,7 @@ func TestNextBeside(t *testing.T) {
 	} {
 		for setting := screening.Alone; setting <= screening.InClinic; setting++ {
 			c := tt.course(t)
-			c.Request.Setting = setting
+			c.Request.Screening.Setting = setting
 			d, want := nextOf(t, c), tt.beside
 			if setting == screening.Alone {
 				want = tt.alone
@@ -116,7 +116,7 @@ func TestNextBeside(t *testing.T) {
 // other; no set and no harder variant does.
 func TestNextAloneGoesOn(t *testing.T) {
 	c := rowCourse(t, 3, 5)
-	c.Request.Setting = screening.Alone
+	c.Request.Screening.Setting = screening.Alone
 	done(&c, 3*kilo, 20, 6)
 	last(&c).Plan.Span, last(&c).Plan.Count = units.Must(units.Between(8, 20)), 20
 	var changes []progression.Change
@@ -156,7 +156,7 @@ func TestNextAloneGoesOn(t *testing.T) {
 func TestNextAnewBeside(t *testing.T) {
 	for setting, steps := range map[screening.Setting]bool{screening.Alone: false, screening.WithHelper: true} {
 		c := rowCourse(t, 2, 4)
-		c.Day, c.Absence, c.Request.Setting = firstDay+63, screening.No, setting
+		c.Day, c.Absence, c.Request.Screening.Setting = firstDay+63, screening.No, setting
 		d := nextOf(t, c)
 		if searched := d.Next.Finding != nil && d.Next.Finding.MaxSteps > 0; searched != steps {
 			t.Errorf("%v: %+v", setting, d.Next.Finding)
@@ -176,7 +176,7 @@ func TestNextFindsWithoutSteps(t *testing.T) {
 		{screening.Alone, 8, progression.MoreReps}, {screening.Alone, 4, progression.MoreSets},
 	} {
 		c := rowCourse(t, 4, 4.5, 5)
-		c.Request.Setting = tt.setting
+		c.Request.Screening.Setting = tt.setting
 		v := last(&c)
 		v.Plan.Finding, v.Plan.Sets, v.Plan.Count = &dose.Finding{}, 2, 10
 		v.Plan.Reserve = dose.Reserve{Least: 5}
@@ -195,10 +195,10 @@ func TestNextFindsWithoutSteps(t *testing.T) {
 // Less company never gives more, and alone nothing is looked for.
 func TestAloneNeverMore(t *testing.T) {
 	neverMore(t, func(_ *rapid.T, p *client) {
-		p.profile.Setting, p.course.Request.Setting = screening.InGroup, screening.InGroup
+		p.profile.Setting, p.course.Request.Screening.Setting = screening.InGroup, screening.InGroup
 	}, func(t *rapid.T, p *client) (string, bool) {
 		p.profile.Setting = screening.Setting(between(t, "less", int(screening.Alone), int(screening.WithHelper)))
-		p.course.Request.Setting = p.profile.Setting
+		p.course.Request.Screening.Setting = p.profile.Setting
 		if d, err := p.next(); p.profile.Setting == screening.Alone && err == nil && d.Next != nil && d.Next.Finding != nil && d.Next.Finding.MaxSteps > 0 {
 			t.Fatalf("a search alone: %s", tell(d))
 		}

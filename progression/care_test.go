@@ -146,7 +146,7 @@ func TestNextTechniqueHolds(t *testing.T) {
 		{"a look after the visit", firstDay + 1, screening.No, false},
 	} {
 		c := rowCourse(t, 4, 4.25)
-		c.Request.Training = body.Intermediate
+		c.Request.Screening.Who.Training = body.Intermediate
 		c.Request.Technique = dose.Observation{Who: "a colleague", Day: tt.seen}
 		last(&c).Observer, last(&c).FormLost = dose.Observation{}, tt.formLost
 		d := nextOf(t, c)

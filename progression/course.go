@@ -106,7 +106,31 @@ func (p Policy) Validate() error {
 
 // Validate returns every bad field of the log and of what stands beside it at
 // once; the request's own errors come from [dose.NewFrame].
-func (c Course) Validate() error {
+func (c Course) Validate() error { return c.check(0) }
+
+// reach returns the place of the first visit that a decision may look at; [Next]
+// says which those are.
+func (c *Course) reach() int {
+	i, age, done := len(c.Log), 0, false
+	for ; i > 0; i-- {
+		v := &c.Log[i-1]
+		age += c.gapAfter(i - 1)
+		near := len(c.Log)-i < leastVisits || age <= knownDays || int(c.Day-v.Day) <= shownDays
+		if !near && done && v.Day < c.Request.Screening.Day {
+			break
+		}
+		done = done || len(v.Sets) > 0
+	}
+	return i
+}
+
+const (
+	leastVisits = 4
+	shownDays   = 12 * given.Week // for which a set may show what can be lifted
+)
+
+// check is Validate, with no more than the order of the days of visits before from.
+func (c *Course) check(from int) error {
 	var bad field.Errors
 	bad.Add("/day", c.Day.Check())
 	if len(c.Log) == 0 {
@@ -115,6 +139,10 @@ func (c Course) Validate() error {
 	before := units.Day(0)
 	for i := range c.Log {
 		v := &c.Log[i]
+		if i < from && v.Day >= before {
+			before = v.Day
+			continue
+		}
 		path := func() string { return fmt.Sprintf("/log/%d", i) }
 		if err := v.check(); err != nil {
 			bad.Add(path(), err)
@@ -178,7 +206,12 @@ func (c *Course) checkVisit(v *Visit, before units.Day) error {
 	if v.Day.Check() == nil {
 		bad.Add("/observer/day", given.UpTo(v.Observer.Day, v.Day))
 	}
-	r := c.Request
+	r := &c.Request
+	for i, s := range v.Sets {
+		if err := r.Screening.Key.Matches(s.Key); err != nil {
+			bad.Add(fmt.Sprintf("/sets/%d/key", i), err)
+		}
+	}
 	if v.Plan.Exercise != r.Exercise.ID {
 		bad.Add("/plan/exercise", field.Bad(v.Plan.Exercise, string(r.Exercise.ID), field.ErrConflict))
 	}
@@ -202,11 +235,13 @@ func (c *Course) catalogue() exercise.Catalogue {
 // technique returns who saw the technique: what the request says, or else what
 // the latest visit does at which somebody watched.
 func (c *Course) technique() dose.Observation {
-	seen := c.Request.Technique
+	if c.Request.Technique.Made() {
+		return c.Request.Technique
+	}
 	for i := range c.Log {
-		if o := c.Log[i].Observer; o.Made() && !c.Request.Technique.Made() {
-			seen = o
+		if o := &c.Log[len(c.Log)-1-i].Observer; o.Made() {
+			return *o
 		}
 	}
-	return seen
+	return c.Request.Technique
 }

@@ -26,6 +26,11 @@ func dumbbells(kg ...float64) equipment.Kit {
 	return k
 }
 
+// waived is an outcome without a caution of a person of 66 in a group.
+func waived(training body.Training) screening.Outcome {
+	return screening.Waived("a test", body.Person{Age: 66, Sex: body.Female, Training: training}, screening.InGroup, firstDay-1)
+}
+
 // rowCourse is an invented course of the one-arm row: one good visit with 4 kg in
 // three sets of 12 on each side, three days before the day that is decided on.
 func rowCourse(t failer, kg ...float64) progression.Course {
@@ -36,8 +41,8 @@ func rowCourse(t failer, kg ...float64) progression.Course {
 	}
 	c := progression.Course{
 		Request: dose.Request{
-			Screening: screening.Outcome{Day: firstDay - 1, Route: screening.NoRoute, Meanwhile: screening.WithinLimits},
-			Setting:   screening.InGroup, Exercise: ex, Side: body.Both, Goal: guideline.Strength, Training: body.Novice, Age: 66,
+			Screening: waived(body.Novice),
+			Exercise:  ex, Side: body.Both, Goal: guideline.Strength,
 			Phase: dose.Build, Technique: dose.Observation{Who: "a colleague", Day: firstDay}, Kit: dumbbells(kg...),
 		},
 		Day: firstDay + 3,
@@ -67,7 +72,7 @@ func drawCourse(t *rapid.T) progression.Course {
 		KeepExercise: rapid.Bool().Draw(t, "keep"),
 	}
 	c.Request.Phase = dose.Phase(rapid.IntRange(1, 4).Draw(t, "phase"))
-	c.Request.Training = body.Training(rapid.IntRange(1, 3).Draw(t, "training"))
+	c.Request.Screening.Who.Training = body.Training(rapid.IntRange(1, 3).Draw(t, "training"))
 	days := rapid.IntRange(2, 7).Draw(t, "days")
 	one := c.Log[0]
 	c.Log = nil

@@ -63,14 +63,14 @@ func TestNextRefusesAStaleTest(t *testing.T) {
 	for days, want := range map[units.Day]bool{84: false, 85: true, 400: true} {
 		c := rowCourse(t, 4, 4.25)
 		set := setlog.Set{Day: c.Day - days, Exercise: c.Request.Exercise.ID, Side: body.Both, Hold: c.Request.Exercise.Hold, Load: 6 * kilo, Reps: 8, Effort: units.Must(units.InReserve(2))}
-		e, err := onerm.FromSet(set, c.Request.Exercise, onerm.Person{Age: 66, Sex: body.Female, Training: body.Novice})
+		e, err := onerm.FromSet(set, c.Request.Exercise, body.Person{Age: 66, Sex: body.Female, Training: body.Novice})
 		if err != nil {
 			t.Fatal(err)
 		}
-		c.Request.Estimate = &e
+		c.Request.Estimates = []onerm.Estimate{e}
 		_, err = progression.Next(c)
 		_, all := progression.Session([]progression.Course{c})
-		if got := refused(err, "/request/estimate/day"); got != want || refused(all, "/0/request/estimate/day") != want {
+		if got := refused(err, "/request/estimates/0/day"); got != want || refused(all, "/0/request/estimates/0/day") != want {
 			t.Errorf("%d days old: %v, %v", days, err, all)
 		}
 	}

@@ -22,11 +22,18 @@ func ExampleNext() {
 		fmt.Println(err)
 		return
 	}
+	outcome, err := screening.Assess(screening.Profile{
+		Day: firstDay - 1, Age: 66, Sex: body.Female, Training: body.Intermediate, Setting: screening.WithHelper, Wanted: screening.Moderate,
+		Activity: &screening.Activity{DaysPerWeek: 3, Minutes: 30, Intensity: screening.Moderate, Months: 6},
+		Diseases: screening.AskedFor(), Symptoms: screening.AskedFor(), RedFlags: screening.AskedFor(), Conditions: screening.AskedFor(),
+	})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
 	request := dose.Request{
 		Day:       firstDay,
-		Screening: screening.Outcome{Day: firstDay - 1, Route: screening.NoRoute, Meanwhile: screening.WithinLimits},
-		Setting:   screening.WithHelper, Exercise: curl, Side: body.Both, Goal: guideline.Strength, Training: body.Intermediate,
-		Age: 66, Kit: dumbbells(4, 6),
+		Screening: outcome, Exercise: curl, Side: body.Both, Goal: guideline.Strength, Kit: dumbbells(4, 6),
 	}
 	frame, err := dose.NewFrame(request)
 	if err != nil {

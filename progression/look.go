@@ -37,10 +37,10 @@ type now struct {
 	variant func() offer       // the harder variant, looked at once and only if it comes to that
 }
 
-// look sees a course in the frame of its day.
-func look(c Course, waits waiting, f *dose.Frame) (*now, error) {
+// look sees a course in the frame of its day, without the passed visits of its log.
+func look(c Course, waits waiting, f *dose.Frame, passed int) (*now, error) {
 	n := &now{c: c, waits: waits, f: f, out: f.Outline(), most: f.Ceiling()}
-	n.c.Log, n.doubtful, n.queries = c.clean(f.Table())
+	n.c.Log, n.doubtful, n.queries = c.clean(f.Table(), passed)
 	var err error
 	if n.seen, err = n.last().read(trial{n.out.Reserve.Least, c.Policy.Rule == rule.NameOMNIBelow8}, f.Table()); err != nil {
 		return n, err

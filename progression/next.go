@@ -30,9 +30,10 @@ import (
 // new exercise begins with its lightest weight. Where attendance is low a set is
 // taken away; on an assessment whose review is over, nothing is prescribed; a plan
 // that has expired is made no harder. The weaker side leads.
-// A log needs no more than the visits of the last four weeks, four at the least,
-// those since the last assessment, and the latest at which a set was done and at
-// which somebody watched.
+// It looks at the visits of the last twelve weeks, four at the least, at those since
+// the last assessment, at all from the latest at which a set was done on, and at who
+// watched last. Of older visits the order of the days alone is checked: a log needs
+// no more, however long.
 //
 // The errors are those of [Course.Validate] and [dose.NewFrame], and an
 // [field.ErrMissing] at /absence where the last set lies more than a week back.
@@ -55,11 +56,17 @@ func decide(c Course, waits waiting) (Decision, error) {
 
 // decided also returns the rows that held.
 func decided(c Course, waits waiting) (Decision, []string, error) {
-	if err := c.Validate(); err != nil {
+	from := c.reach()
+	if err := c.check(from); err != nil {
 		return Decision{}, nil, err
 	}
-	c.Request.Day, c.Request.Technique, c.Request.Done = c.Day, c.technique(), c.done()
+	c.Request.Day, c.Request.Technique, c.Log = c.Day, c.technique(), c.Log[from:]
+	c.Request.Screening = c.Request.Screening.Tightest()
+	c.Request.Done = c.done()
 	d := Decision{Reasons: programme.Due(c.Plan, c.Day)}
+	if why := c.Request.Screening.Waived; why != "" {
+		d.because(evidence.Because("dose.waived").With("why", why))
+	}
 	if why := c.referred(); len(why) > 0 {
 		return d.refer(why...), nil, nil
 	}
@@ -72,7 +79,7 @@ func decided(c Course, waits waiting) (Decision, []string, error) {
 	if err != nil {
 		return Decision{}, nil, field.At("/request", err)
 	}
-	n, err := look(c, waits, f)
+	n, err := look(c, waits, f, from)
 	d.sees(n)
 	if errors.Is(err, rule.ErrMedicalCause) {
 		return d.refer(because("progression.medical-absence")), nil, nil

@@ -297,11 +297,11 @@ func TestNextRefuses(t *testing.T) {
 		t.Error(diff)
 	}
 	for path, spoil := range map[string]func(c *progression.Course){
-		"/absence":           func(c *progression.Course) { c.Day = firstDay + 8 },
-		"/log":               func(c *progression.Course) { c.Log = nil },
-		"/log/0/day":         func(c *progression.Course) { c.Log[0].Day = 0 },
-		"/request/age":       func(c *progression.Course) { c.Request.Age = 0 },
-		"/request/screening": func(c *progression.Course) { c.Request.Screening = screening.Outcome{} },
+		"/absence":                   func(c *progression.Course) { c.Day = firstDay + 8 },
+		"/log":                       func(c *progression.Course) { c.Log = nil },
+		"/log/0/day":                 func(c *progression.Course) { c.Log[0].Day = 0 },
+		"/request/screening/who/age": func(c *progression.Course) { c.Request.Screening.Who.Age = 0 },
+		"/request/screening":         func(c *progression.Course) { c.Request.Screening = screening.Outcome{} },
 	} {
 		c := rowCourse(t, 4, 6)
 		spoil(&c)

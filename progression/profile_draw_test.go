@@ -162,13 +162,13 @@ func drawClient(t *rapid.T) client {
 	if ex.Hold == body.OnLimb || ex.Hold == body.OnBand { // no kit lists what they need
 		ex = allExercises[0]
 	}
+	p.profile.Training = body.Training(between(t, "training", 1, 3))
 	c := progression.Course{
 		Request: dose.Request{
-			Setting: p.profile.Setting, Exercise: ex, Side: body.Both, Age: p.profile.Age,
-			Goal:     guideline.Goal(between(t, "goal", 1, 7)),
-			Training: body.Training(between(t, "training", 1, 3)),
-			Phase:    dose.Phase(between(t, "phase", 0, 4)),
-			Kit:      drawKit(t),
+			Exercise: ex, Side: body.Both,
+			Goal:  guideline.Goal(between(t, "goal", 1, 7)),
+			Phase: dose.Phase(between(t, "phase", 0, 4)),
+			Kit:   drawKit(t),
 		},
 		Absence: screening.No,
 		Policy: progression.Policy{
@@ -213,9 +213,9 @@ func (p *client) drawTest(t *rapid.T) {
 	if ex.Hold == body.OneEachHand {
 		set.Stated = body.PerHand
 	}
-	e, err := onerm.FromSet(set, ex, onerm.Person{Age: r.Age, Sex: body.Female, Training: r.Training})
+	e, err := onerm.FromSet(set, ex, body.Person{Age: p.profile.Age, Sex: body.Female, Training: p.profile.Training})
 	if err == nil {
-		r.Estimate = &e
+		r.Estimates = []onerm.Estimate{e}
 	}
 }
 
@@ -236,13 +236,14 @@ func (p *client) drawPerformed(t *rapid.T) {
 	}
 }
 
-// drawCheck is a day on which most was asked and little found.
-func drawCheck(t *rapid.T) *screening.Check {
+// drawCheck is a day on which most was asked and little found, with no less company
+// than was screened for.
+func drawCheck(t *rapid.T, screened screening.Setting) *screening.Check {
 	if seldom(t, "no check", 4) {
 		return nil
 	}
 	c := &screening.Check{
-		Setting: screening.Setting(4 - between(t, "less company today", 0, 3)), New: screening.AskedFor(),
+		Setting: max(screened, screening.Setting(4-between(t, "less company today", 0, 3))), New: screening.AskedFor(),
 		Febrile: screening.No, Unwell: screening.No, InsulinOrSecretagogue: screening.No, SevereLow: screening.No, Worsening: screening.No,
 	}
 	if seldom(t, "pain of the last session", 4) {

@@ -35,7 +35,7 @@ func neverMore(t *testing.T, prepare func(*rapid.T, *client), spoil func(*rapid.
 		if !before.drawLog(t) {
 			return
 		}
-		before.check = drawCheck(t)
+		before.check = drawCheck(t, before.profile.Setting)
 		after := before
 		after.course.Log = cloneLog(before.course.Log)
 		how, can := spoil(t, &after)

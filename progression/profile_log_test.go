@@ -64,7 +64,7 @@ func (p *client) drawLog(t *rapid.T) bool {
 // dropOld drops tests that a request would refuse before long.
 func dropOld(r *dose.Request) {
 	if r.Day-firstDay > 30 {
-		r.Estimate, r.Performed = nil, nil
+		r.Estimates, r.Performed = nil, nil
 	}
 }
 

@@ -9,6 +9,7 @@ import (
 	"pgregory.net/rapid"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/onerm"
 	"example.org/posology/progression"
 	"example.org/posology/progression/rule"
 	"example.org/posology/units"
@@ -28,7 +29,7 @@ func TestNextPromises(t *testing.T) {
 		if !p.drawLog(t) {
 			return
 		}
-		p.check = drawCheck(t)
+		p.check = drawCheck(t, p.profile.Setting)
 		c, err := p.today()
 		if err != nil {
 			t.Fatalf("screening: %v", err)
@@ -86,8 +87,8 @@ func unsound(c progression.Course, d progression.Decision) []string {
 		}
 	}
 	check(n.Measure != 1 || n.Reserve.Least >= limits.MinReserve, "less reserve than the limit")
-	if e := c.Request.Estimate; e != nil && limits.MaxFraction > 0 && !hasReason(d, "progression.return-anew") && !hasReason(d, "progression.return-assessed") {
-		share, err := n.Load.Each.Share(max(e.Cautious(), showsMost(c)))
+	if len(c.Request.Estimates) > 0 && limits.MaxFraction > 0 && !hasReason(d, "progression.return-anew") && !hasReason(d, "progression.return-assessed") {
+		share, err := n.Load.Each.Share(max(c.Request.Estimates[0].Cautious(), showsMost(c)))
 		check(err == nil && share <= limits.MaxFraction+1e-9, "a share above the limit")
 	}
 	if limits.Lighten.AtMostLast {
@@ -250,10 +251,10 @@ func strip(p *dose.Prescription) *dose.Prescription {
 func mirrored(c progression.Course) progression.Course {
 	c.Log = cloneLog(c.Log)
 	c.Request.Side = opposite(c.Request.Side)
-	if e := c.Request.Estimate; e != nil {
-		turned := *e
-		turned.Side = opposite(e.Side)
-		c.Request.Estimate = &turned
+	if len(c.Request.Estimates) > 0 {
+		turned := c.Request.Estimates[0]
+		turned.Side = opposite(turned.Side)
+		c.Request.Estimates = []onerm.Estimate{turned}
 	}
 	if s := c.Request.Performed; s != nil {
 		turned := *s

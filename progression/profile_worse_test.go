@@ -101,8 +101,8 @@ var profileSpoilings = []spoiling{
 		return true
 	}},
 	{"a test not known", func(_ *rapid.T, p *client) bool {
-		had := p.course.Request.Estimate != nil
-		p.course.Request.Estimate = nil
+		had := p.course.Request.Estimates != nil
+		p.course.Request.Estimates = nil
 		return had
 	}},
 	{"a set done before not known", func(_ *rapid.T, p *client) bool {
@@ -111,7 +111,11 @@ var profileSpoilings = []spoiling{
 		return had
 	}},
 	{"less company", func(_ *rapid.T, p *client) bool {
-		p.profile.Setting, p.course.Request.Setting = screening.Alone, screening.Alone
+		p.profile.Setting = screening.Alone
+		if p.check != nil {
+			c := *p.check
+			c.Setting, p.check = screening.Alone, &c
+		}
 		return true
 	}},
 	{"higher pressure", func(t *rapid.T, p *client) bool {
@@ -144,7 +148,7 @@ var checkSpoilings = []spoiling{
 	{"a check of the day", func(t *rapid.T, p *client) bool {
 		none := p.check == nil
 		for none && p.check == nil {
-			p.check = drawCheck(t)
+			p.check = drawCheck(t, p.profile.Setting)
 		}
 		return none
 	}},

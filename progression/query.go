@@ -82,8 +82,9 @@ func (v *Visit) withoutQueried(place int, t *equipment.Table) ([]setlog.Set, []Q
 // clean returns the log without the sets that are doubtful, the places of the
 // visits that had any, and the doubtful sets of the last one. Where nobody watched
 // a visit at which form was kept, by the person's own word, somebody's look within
-// the four weeks before holds. The caller's log stays as it is.
-func (c *Course) clean(t *equipment.Table) (log []Visit, places []int, doubtful []Query) {
+// the four weeks before holds. The caller's log stays as it is; passed visits of it
+// are not looked at.
+func (c *Course) clean(t *equipment.Table, passed int) (log []Visit, places []int, doubtful []Query) {
 	log, asked, mine := c.Log, c.Request.Technique, false
 	var seen dose.Observation
 	change := func() {
@@ -93,7 +94,7 @@ func (c *Course) clean(t *equipment.Table) (log []Visit, places []int, doubtful 
 	}
 	for i := range log {
 		var sets []setlog.Set
-		if sets, doubtful = log[i].withoutQueried(i, t); doubtful != nil {
+		if sets, doubtful = log[i].withoutQueried(passed+i, t); doubtful != nil {
 			change()
 			log[i].Sets, places = sets, append(places, i)
 		}

@@ -19,7 +19,7 @@ func (n *now) recall(each units.Mass) (again, vain bool) {
 	for i := len(n.c.Log) - 1; i >= 0; i-- {
 		v := &n.c.Log[i]
 		sets := v.sets(func(m units.Mass) bool { return m == each })
-		if age += n.gapAfter(i); age > knownDays {
+		if age += n.c.gapAfter(i); age > knownDays {
 			return false, false
 		}
 		if given.Yes(v.Unable) && v.Plan.Load.Each == each { // a failed lift leaves no set to find
@@ -36,12 +36,12 @@ func (n *now) recall(each units.Mass) (again, vain bool) {
 
 // gapAfter returns the days from a visit to the next one, or to today. A break of up
 // to four weeks counts as one: what it costs is the ladder's to take off.
-func (n *now) gapAfter(i int) int {
-	next := n.c.Day
-	if i+1 < len(n.c.Log) {
-		next = n.c.Log[i+1].Day
+func (c *Course) gapAfter(i int) int {
+	next := c.Day
+	if i+1 < len(c.Log) {
+		next = c.Log[i+1].Day
 	}
-	gap := int(next - n.c.Log[i].Day)
+	gap := int(next - c.Log[i].Day)
 	if gap <= knownDays {
 		return min(gap, given.Week)
 	}

@@ -124,7 +124,7 @@ func (d Decision) replace(ex exercise.Exercise, p dose.Prescription) Decision {
 // the lightest weight; unseen, no other is looked for.
 func (n *now) first(ex exercise.Exercise, r dose.Request) (dose.Prescription, error) {
 	r.Bound = n.boundFor(ex, r)
-	r.Exercise, r.Estimate, r.Performed, r.Done, r.Technique, r.Phase = ex, nil, nil, nil, dose.Observation{}, dose.Familiarise
+	r.Exercise, r.Estimates, r.Performed, r.Done, r.Technique, r.Phase = ex, nil, nil, nil, dose.Observation{}, dose.Familiarise
 	if !ex.OneSided {
 		r.Side = body.Both
 	}

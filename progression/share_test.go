@@ -61,11 +61,11 @@ func TestNextBoundsAVariantByTheOther(t *testing.T) {
 		c.Request.Kit = dumbbells(3)
 		done(&c, 3*kilo, 20, 3)
 		set := setlog.Set{Day: firstDay, Exercise: c.Request.Exercise.ID, Side: body.Both, Hold: c.Request.Exercise.Hold, Load: 2 * tt.ceiling, Reps: 1, Effort: units.Must(units.InReserve(0))}
-		e, err := onerm.FromSet(set, c.Request.Exercise, onerm.Person{Age: 66, Sex: body.Female, Training: body.Novice})
+		e, err := onerm.FromSet(set, c.Request.Exercise, body.Person{Age: 66, Sex: body.Female, Training: body.Novice})
 		if err != nil {
 			t.Fatal(err)
 		}
-		c.Request.Estimate = &e
+		c.Request.Estimates = []onerm.Estimate{e}
 		c.Request.Screening.Limits.MaxFraction = units.Must(tt.ceiling.Share(e.Cautious()))
 		d := nextOf(t, c)
 		if (d.Change == progression.HarderVariant) != tt.doses {
@@ -83,7 +83,7 @@ func TestShareKnowingLess(t *testing.T) {
 		v := &log[between(t, "a visit", 0, len(log)-1)]
 		switch between(t, "not known", 0, 3) {
 		case 0:
-			p.course.Request.Estimate = nil
+			p.course.Request.Estimates = nil
 		case 1:
 			p.course.Request.Performed = nil
 		case 2:

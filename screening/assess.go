@@ -16,7 +16,7 @@ func Assess(p Profile) (Outcome, error) {
 		return Outcome{}, err
 	}
 	a := assessment{p: p, items: p.found()}
-	a.out.Day = p.Day
+	a.out.Key, a.out.Who, a.out.Setting, a.out.Day = p.Key, p.person(), p.Setting.company(), p.Day
 	a.out.TestsFrom = testsFrom(p.Events, p.Conditions, p.Day)
 	a.out.ReviewBy = renewal(p.Day)
 	a.lists()

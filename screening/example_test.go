@@ -45,7 +45,7 @@ func ExampleToday() {
 		Diseases: screening.AskedFor(), Symptoms: screening.AskedFor(), Conditions: screening.AskedFor(), RedFlags: screening.AskedFor(),
 	})
 	today, _ := screening.Today(screening.Check{
-		Day: day, New: screening.AskedFor(), Febrile: screening.No,
+		Day: day, Setting: screening.InClinic, New: screening.AskedFor(), Febrile: screening.No,
 		BP: &screening.BloodPressure{Systolic: 172, Diastolic: 104},
 	}, o)
 	fmt.Println(today.Rules.SessionDay.Plan, today.Rules.SessionDay.Reasons)

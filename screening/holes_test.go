@@ -222,7 +222,7 @@ func TestNothingFoundOnlyIfSo(t *testing.T) {
 	r := rand.New(rand.NewPCG(50, 7))
 	for range usualCases / 4 {
 		o := assess(t, randomProfile(r))
-		for _, o := range []screening.Outcome{o, mustToday(t, randomCheck(r), o)} {
+		for _, o := range []screening.Outcome{o, mustToday(t, checkFor(r, o), o)} {
 			said := 0
 			for _, f := range o.Findings {
 				if f.Reason.Code == "screening.nothing-found" {

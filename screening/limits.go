@@ -35,6 +35,9 @@ func (s Setting) MarshalText() ([]byte, error) { return settings.Marshal(s) }
 // UnmarshalText reads what MarshalText writes.
 func (s *Setting) UnmarshalText(text []byte) error { return settings.Unmarshal(text, s) }
 
+// company returns s, and alone where it is not given.
+func (s Setting) company() Setting { return max(s, Alone) }
+
 // MassLimit is a limit on the mass held for work of one region.
 type MassLimit struct {
 	Region body.Region `json:"region"`

@@ -1,12 +1,14 @@
 package screening_test
 
 import (
+	"errors"
 	"flag"
 	"math/rand/v2"
 	"testing"
 	"time"
 
 	"example.org/posology/screening"
+	"example.org/posology/units/field"
 )
 
 var (
@@ -55,13 +57,23 @@ func tighter(t *testing.T, move string, i int, before, after screening.Outcome) 
 	}
 }
 
+// refusesCompany holds that less company than was screened lets nothing go on.
+func refusesCompany(t *testing.T, c screening.Check, o screening.Outcome) {
+	t.Helper()
+	var at *field.Error
+	if less, err := screening.Today(c, o); !errors.As(err, &at) || at.Path != "/check/setting" || !errors.Is(err, field.ErrConflict) || less.Screened() {
+		t.Fatalf("%v after %v: %v", c.Setting, o.Setting, err)
+	}
+}
+
 // TestTodayMonotone holds that the day's check never loosens an outcome and
 // that a worse check never lets more go on.
 func TestTodayMonotone(t *testing.T) {
 	t.Parallel()
 	start, r, moved := time.Now(), rand.New(rand.NewPCG(50, 2)), make([]int, len(checkMoves))
 	for i := range howMany() {
-		o, c := assess(t, randomProfile(r)), randomCheck(r)
+		o := assess(t, randomProfile(r))
+		c := checkFor(r, o)
 		first := mustToday(t, c, o)
 		tighter(t, "check", i, o, first)
 		if first.Route < o.Route {
@@ -72,6 +84,10 @@ func TestTodayMonotone(t *testing.T) {
 			continue
 		}
 		moved[m]++
+		if c.Setting < o.Setting && o.Setting > screening.Alone {
+			refusesCompany(t, c, o)
+			continue
+		}
 		worse := mustToday(t, c, o)
 		tighter(t, checkMoves[m].name, i, first, worse)
 		// Where something is no longer known, asking comes first.

@@ -53,7 +53,7 @@ func TestNobodyHeldReadsGoOn(t *testing.T) {
 		p := randomProfile(r)
 		o := assess(t, p)
 		readsLevel(t, words, o)
-		readsLevel(t, words, mustToday(t, randomCheck(r), o))
+		readsLevel(t, words, mustToday(t, checkFor(r, o), o))
 	}
 }
 

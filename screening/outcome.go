@@ -1,7 +1,10 @@
 package screening
 
 import (
+	"errors"
+
 	"example.org/posology/units"
+	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
@@ -55,21 +58,27 @@ func (m Meanwhile) MarshalText() ([]byte, error) { return meanwhiles.Marshal(m) 
 // UnmarshalText reads what MarshalText writes.
 func (m *Meanwhile) UnmarshalText(text []byte) error { return meanwhiles.Unmarshal(text, m) }
 
-// Outcome is the answer to "may this person start, and with which limits".
+// Outcome is the answer to "may this person start, and with which limits", and
+// whose it is: every dose takes person, setting and days from it.
 // It never says that somebody may train without risk: NoRoute means that no
 // caution was found in what was answered. The zero value means that nobody was
-// screened, and no dose follows from it.
+// screened, and no dose follows from it; it comes from [Assess], or for analyses
+// from [Waived]. A caller may tighten it. What is loosened in it without its
+// findings binds as before: see [Outcome.Tightest].
 type Outcome struct {
-	Day       units.Day  `json:"day,omitzero"`       // of the screening
-	Route     Route      `json:"route,omitzero"`     // where to send the person
-	Meanwhile Meanwhile  `json:"meanwhile,omitzero"` // what may go on
-	Limits    Limits     `json:"limits,omitzero"`    // what binds every dose
-	Findings  []Finding  `json:"findings,omitempty"` // what was found, the gravest first
-	Missing   []Question `json:"missing,omitempty"`  // what was to be asked and was not answered
-	Rules     Rules      `json:"rules,omitzero"`     // each published rule's own answer
-	Plan      DayPlan    `json:"plan,omitzero"`      // what the day's check makes of the session; zero before one
-	Ended     []Code     `json:"ended,omitempty"`    // what happened since the assessment; it ends clearances, estimates and the plan
-	EachDay   []Code     `json:"each_day,omitempty"` // readings that every day's [Check] must bring
+	Key       body.Key    `json:"key,omitzero"`       // tells whose it is; empty in a file of one person
+	Who       body.Person `json:"who,omitzero"`       // as screened
+	Setting   Setting     `json:"setting,omitzero"`   // that was screened for, of the day's check after one; alone where none was given
+	Day       units.Day   `json:"day,omitzero"`       // of the screening
+	Route     Route       `json:"route,omitzero"`     // where to send the person
+	Meanwhile Meanwhile   `json:"meanwhile,omitzero"` // what may go on
+	Limits    Limits      `json:"limits,omitzero"`    // what binds every dose
+	Findings  []Finding   `json:"findings,omitempty"` // what was found, the gravest first
+	Missing   []Question  `json:"missing,omitempty"`  // what was to be asked and was not answered
+	Rules     Rules       `json:"rules,omitzero"`     // each published rule's own answer
+	Plan      DayPlan     `json:"plan,omitzero"`      // what the day's check makes of the session; zero before one
+	Ended     []Code      `json:"ended,omitempty"`    // what happened since the assessment; it ends clearances, estimates and the plan
+	EachDay   []Code      `json:"each_day,omitempty"` // readings that every day's [Check] must bring
 	// TestsFrom is the first day whose tests of strength say something: what was
 	// tested before an event that ends estimates does not. 0: all do.
 	TestsFrom  units.Day   `json:"tests_from,omitzero"`
@@ -79,8 +88,51 @@ type Outcome struct {
 	Waived     string      `json:"waived,omitzero"`      // why an analysis goes without screening; never for a person
 }
 
-// Screened reports whether o came from an assessment or a waiver.
-func (o Outcome) Screened() bool { return o.Route != RouteUnknown && o.Meanwhile != MeanwhileUnknown }
+// fromAssess is where an outcome comes from that lacks nothing.
+const fromAssess = "the outcome of Assess, or of Waived"
+
+// Validate returns every field that an outcome cannot do without and o lacks, each
+// an [field.ErrMissing] or an [field.ErrOutOfRange]: age, setting, day, review, route
+// and what may go on. The training status may be unknown; a dose asks for it.
+func (o Outcome) Validate() error {
+	var bad field.Errors
+	who := o.Who
+	who.Training = max(who.Training, body.Novice)
+	for _, f := range [...]struct {
+		path string
+		err  error
+	}{
+		{"/who", who.Validate()}, {"/setting", o.Setting.Check()}, {"/day", o.Day.Check()}, {"/review_by", o.ReviewBy.Check()},
+		{"", routes.Check("/route", o.Route)}, {"", meanwhiles.Check("/meanwhile", o.Meanwhile)},
+	} {
+		bad.Add(f.path, f.err)
+	}
+	for _, f := range bad {
+		if errors.Is(f, field.ErrMissing) {
+			f.Allowed = fromAssess
+		}
+	}
+	return bad.Err()
+}
+
+// Screened reports whether o came from an assessment or a waiver, and lacks nothing.
+func (o Outcome) Screened() bool { return o.Validate() == nil }
+
+// Tightest returns o with the worst of its own route, meanwhile and limits and of
+// those of every finding, and with a review no later than 12 months after its day.
+// An outcome of [Assess] or [Today] comes back as it is, and a tightened one stays
+// so: what a caller takes out of the sum alone changes nothing. Findings, days,
+// person and setting are taken as they are.
+func (o Outcome) Tightest() Outcome {
+	for _, f := range o.Findings {
+		o.Route, o.Meanwhile = max(o.Route, f.Route), max(o.Meanwhile, f.Meanwhile)
+		o.Limits = o.Limits.Join(f.Limits)
+	}
+	if o.Day.Check() == nil {
+		o.ReviewBy = min(o.ReviewBy, renewal(o.Day))
+	}
+	return o
+}
 
 // A Finding is one thing that was found, with what follows from it alone.
 type Finding struct {
@@ -92,8 +144,13 @@ type Finding struct {
 	Open bool `json:"open,omitzero"`
 }
 
-// Waived returns an outcome without screening, for analyses of data. It must
-// not be used for a person; the reason is kept in the outcome and reported.
-func Waived(reason string) Outcome {
-	return Outcome{Route: NoRoute, Meanwhile: WithinLimits, Waived: reason}
+// Waived returns an outcome without screening, for analyses of data: of somebody
+// who trains in a setting, from day on for 12 months. It must not be used for a
+// person; the reason is kept in the outcome, and every dose and decision repeats
+// it. Without a reason there is no outcome, but the zero value.
+func Waived(reason string, who body.Person, setting Setting, day units.Day) Outcome {
+	if reason == "" {
+		return Outcome{}
+	}
+	return Outcome{Who: who, Setting: setting, Day: day, ReviewBy: renewal(day), Route: NoRoute, Meanwhile: WithinLimits, Waived: reason}
 }

@@ -48,19 +48,26 @@ type Event struct {
 	Side   body.Side   `json:"side,omitzero"`
 }
 
+// person is who was screened.
+func (p Profile) person() body.Person {
+	return body.Person{Age: p.Age, Sex: p.Sex, Training: p.Training}
+}
+
 // A Profile is what is known of a person on the day of screening. What is nil,
 // zero or not asked is unknown, which is not "no".
 type Profile struct {
-	Day        units.Day `json:"day"` // of the screening
-	Age        body.Age  `json:"age"`
-	Sex        body.Sex  `json:"sex,omitzero"`
-	Activity   *Activity `json:"activity,omitempty"`
-	Wanted     Intensity `json:"wanted,omitzero"` // light, moderate or vigorous
-	Diseases   Checklist `json:"diseases,omitzero"`
-	Symptoms   Checklist `json:"symptoms,omitzero"`
-	RedFlags   Checklist `json:"red_flags,omitzero"`
-	Setting    Setting   `json:"setting,omitzero"` // not given counts as alone
-	Conditions Checklist `json:"conditions,omitzero"`
+	Key        body.Key      `json:"key,omitzero"` // tells whose it is; empty in a file of one person
+	Day        units.Day     `json:"day"`          // of the screening
+	Age        body.Age      `json:"age"`
+	Sex        body.Sex      `json:"sex,omitzero"`
+	Training   body.Training `json:"training,omitzero"` // no dose without it
+	Activity   *Activity     `json:"activity,omitempty"`
+	Wanted     Intensity     `json:"wanted,omitzero"` // light, moderate or vigorous
+	Diseases   Checklist     `json:"diseases,omitzero"`
+	Symptoms   Checklist     `json:"symptoms,omitzero"`
+	RedFlags   Checklist     `json:"red_flags,omitzero"`
+	Setting    Setting       `json:"setting,omitzero"` // not given counts as alone
+	Conditions Checklist     `json:"conditions,omitzero"`
 
 	BP                *BloodPressure `json:"bp,omitempty"`                 // at rest
 	RestingPulse      int            `json:"resting_pulse,omitzero"`       // beats a minute; 0 is not measured

@@ -193,7 +193,7 @@ func TestRoundTrip(t *testing.T) {
 		p := randomProfile(r)
 		var back screening.Profile
 		same(t, p, &back)
-		c := randomCheck(r)
+		c := checkFor(r, assess(t, p))
 		var again screening.Check
 		same(t, c, &again)
 		o := mustToday(t, c, assess(t, p))
@@ -232,7 +232,8 @@ func TestEveryReasonHasWords(t *testing.T) {
 	words, l := screening.Words(), ledger(t)
 	rapid.Check(t, func(t *rapid.T) {
 		r := rand.New(rand.NewPCG(rapid.Uint64().Draw(t, "seed"), 0))
-		o := mustToday(t, randomCheck(r), assess(t, randomProfile(r)))
+		o := assess(t, randomProfile(r))
+		o = mustToday(t, checkFor(r, o), o)
 		for _, f := range o.Findings {
 			if w, ok := words[f.Reason.Code]; !ok || w.Clinician == "" {
 				t.Fatalf("%s has no words", f.Reason.Code)
@@ -274,7 +275,7 @@ func TestChecklist(t *testing.T) {
 }
 
 func TestOutcomeBasics(t *testing.T) {
-	if (screening.Outcome{}).Screened() || !screening.Waived("why").Screened() {
+	if (screening.Outcome{}).Screened() || !screening.Waived("why", body.Person{Age: 66}, screening.InGroup, visit).Screened() || screening.Waived("", body.Person{Age: 66}, screening.InGroup, visit).Screened() {
 		t.Error("Screened is wrong")
 	}
 	if !(screening.Rules{}).IsZero() || (screening.Rules{Wider: []screening.Code{"x"}}).IsZero() {

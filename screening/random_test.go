@@ -147,6 +147,13 @@ func randomRecords(r *rand.Rand, p *screening.Profile) {
 	}
 }
 
+// checkFor is a random check with no less company than o was screened for.
+func checkFor(r *rand.Rand, o screening.Outcome) screening.Check {
+	c := randomCheck(r)
+	c.Setting = max(c.Setting, o.Setting)
+	return c
+}
+
 func randomCheck(r *rand.Rand) screening.Check {
 	c := screening.Check{
 		Day: visit, New: randomList(r, newCodes), Setting: screening.Setting(r.IntN(5)),

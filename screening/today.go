@@ -13,18 +13,24 @@ import (
 // low that needed help, of those on insulin or a secretagogue; ketones at a high
 // glucose; the rest of a record of pain that was begun.
 //
-// The errors are those of [Check.Validate], and an [field.ErrMissing] or
+// The outcome is for the setting of the check: with more company nothing that was
+// screened is loosened, and with less the person is assessed anew.
+//
+// The errors are those of [Check.Validate], an [field.ErrMissing] or
 // [field.ErrConflict] for an outcome that came from no assessment, from a later
-// day, or from another day's check.
+// day, or from another day's check, and an [field.ErrConflict] for less company.
 func Today(c Check, o Outcome) (Outcome, error) {
 	var bad field.Errors
 	bad.Add("/check", c.Validate())
 	bad.Add("/outcome", c.fits(o))
+	if c.Setting.company() < o.Setting {
+		bad.Add("/check/setting", c.lessCompany(o))
+	}
 	if len(bad) > 0 {
 		return Outcome{}, bad
 	}
-	out := o
-	out.Today = c.Day
+	out := o.Tightest()
+	out.Today, out.Setting = c.Day, c.Setting.company()
 	out.TestsFrom = max(o.TestsFrom, testsFrom(c.Events, Checklist{}, c.Day))
 	out.Findings = slices.Clone(o.Findings)
 	out.Missing = slices.Clone(o.Missing)
@@ -47,14 +53,9 @@ func Today(c Check, o Outcome) (Outcome, error) {
 }
 
 // lapses holds whose assessment was to be renewed before the day, until it is.
-// One that was stored without that day has the usual term.
 func (c Check) lapses(o *Outcome) {
-	by := o.ReviewBy
-	if by.IsZero() {
-		by = renewal(o.Day)
-	}
-	if c.Day > by {
-		o.addOpen(evidence.Because(lapsedCode, renewalFact).With("day", by), askNothing)
+	if c.Day > o.ReviewBy {
+		o.addOpen(evidence.Because(lapsedCode, renewalFact).With("day", o.ReviewBy), askNothing)
 	}
 }
 
@@ -91,8 +92,10 @@ func (o Outcome) dayPlan() DayPlan {
 // fits reports what keeps c from being applied to o.
 func (c Check) fits(o Outcome) error {
 	switch {
-	case !o.Screened():
+	case o.Route == RouteUnknown && o.Meanwhile == MeanwhileUnknown:
 		return field.Bad(nil, "an outcome of Assess", field.ErrMissing)
+	case !o.Screened():
+		return o.Validate()
 	case o.Waived != "":
 		return field.New("/waived", o.Waived, "an outcome of Assess: a waiver is for no person", field.ErrConflict)
 	case c.Day < o.Day:
@@ -101,6 +104,15 @@ func (c Check) fits(o Outcome) error {
 		return field.New("/today", o.Today, "the assessment's own outcome, not one of another day's check", field.ErrConflict)
 	}
 	return nil
+}
+
+// lessCompany says that the person was screened for company that is not there.
+func (c Check) lessCompany(o Outcome) error {
+	got := c.Setting.String()
+	if c.Setting == SettingUnknown {
+		got = "not given, which counts as alone"
+	}
+	return field.Bad(got, o.Setting.String()+", as screened, or more company; else assess anew for that setting", field.ErrConflict)
 }
 
 // newSigns reports symptoms and red flags since the last visit.

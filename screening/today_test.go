@@ -31,7 +31,7 @@ func TestTodayQuiet(t *testing.T) {
 }
 
 func TestTodayNotAsked(t *testing.T) {
-	got := mustToday(t, screening.Check{Day: visit}, assess(t, well()))
+	got := mustToday(t, screening.Check{Day: visit, Setting: screening.InClinic}, assess(t, well()))
 	expect(t, got, screening.AskFirst, screening.Nothing)
 	if !misses(got, "new") || !misses(got, "febrile") || misses(got, "glucose") {
 		t.Errorf("missing %v, want what is new, and fever", got.Missing)
@@ -107,7 +107,7 @@ func TestTodayEachDay(t *testing.T) {
 		t.Errorf("missing %v", got.Missing)
 	}
 	c := quiet()
-	c.Glucose, c.SevereLow, c.Setting = glucose("7 mmol/L"), screening.No, screening.Alone
+	c.Glucose, c.SevereLow = glucose("7 mmol/L"), screening.No
 	got = mustToday(t, c, o)
 	expect(t, got, screening.Tell, screening.WithinLimits)
 	// The clearance that the outcome rests on lapses.
@@ -121,8 +121,9 @@ func TestTodayAlone(t *testing.T) {
 	c := quiet()
 	c.Orthostatic = &screening.OrthostaticDrop{From: screening.Lying, Systolic: 20}
 	for setting, want := range map[screening.Setting]bool{screening.Alone: true, screening.WithHelper: false} {
-		c.Setting = setting
-		if got := mustToday(t, c, assess(t, well())).Limits.Avoid.Has(body.FreeStanding); got != want {
+		p := well()
+		c.Setting, p.Setting = setting, screening.Alone
+		if got := mustToday(t, c, assess(t, p)).Limits.Avoid.Has(body.FreeStanding); got != want {
 			t.Errorf("%v: free standing avoided %v, want %v", setting, got, want)
 		}
 	}
@@ -132,6 +133,9 @@ func TestTodayRefuses(t *testing.T) {
 	o := assess(t, well())
 	other := o
 	other.Today = visit - 1
+	alone, blank := quiet(), quiet()
+	alone.Setting, blank.Setting = screening.Alone, screening.SettingUnknown
+	two := screening.Outcome{Route: screening.NoRoute, Meanwhile: screening.WithinLimits}
 	for name, tt := range map[string]struct {
 		c    screening.Check
 		o    screening.Outcome
@@ -139,10 +143,13 @@ func TestTodayRefuses(t *testing.T) {
 		path string
 	}{
 		"nobody screened": {quiet(), screening.Outcome{}, field.ErrMissing, "/outcome"},
-		"a waiver":        {quiet(), screening.Waived("analysis"), field.ErrConflict, "/outcome/waived"},
-		"before":          {screening.Check{Day: visit - 1}, o, field.ErrConflict, "/outcome/day"},
+		"a waiver":        {quiet(), screening.Waived("analysis", body.Person{Age: 66}, screening.InGroup, visit), field.ErrConflict, "/outcome/waived"},
+		"before":          {screening.Check{Day: visit - 1, Setting: screening.InClinic}, o, field.ErrConflict, "/outcome/day"},
 		"twice":           {quiet(), other, field.ErrConflict, "/outcome/today"},
-		"no day":          {screening.Check{}, o, field.ErrMissing, "/check/day"},
+		"no day":          {screening.Check{Setting: screening.InClinic}, o, field.ErrMissing, "/check/day"},
+		"two fields":      {quiet(), two, field.ErrMissing, "/outcome/who/age"},
+		"alone now":       {alone, o, field.ErrConflict, "/check/setting"},
+		"company unknown": {blank, o, field.ErrConflict, "/check/setting"},
 	} {
 		_, err := screening.Today(tt.c, tt.o)
 		var which *field.Error

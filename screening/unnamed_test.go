@@ -103,12 +103,7 @@ func TestPastReview(t *testing.T) {
 	if got := mustToday(t, c, o); got.Plan != screening.AsPlanned {
 		t.Errorf("on the last day: %v", got.Plan)
 	}
-	o.ReviewBy = 0
-	c.Day = monthsAgo(t, -12)
-	if got := mustToday(t, c, o); got.Plan != screening.AsPlanned {
-		t.Errorf("on the last day of one stored without it: %v", got.Plan)
-	}
-	for _, stored := range []units.Day{monthsAgo(t, -12), 0} { // an outcome stored before the day was kept
+	for _, stored := range []units.Day{monthsAgo(t, -12), monthsAgo(t, -24)} { // a later one is none of Assess
 		o.ReviewBy = stored
 		c.Day = monthsAgo(t, -12) + 1
 		got := mustToday(t, c, o)

@@ -123,6 +123,9 @@ func (p Profile) Validate() error {
 	if p.Sex > body.Male {
 		bad.Add("/sex", field.Bad(p.Sex, "female or male", field.ErrOutOfRange))
 	}
+	if p.Training != body.TrainingUnknown {
+		bad.Add("/training", p.Training.Check())
+	}
 	if p.Activity != nil {
 		bad.Add("/activity", p.Activity.check())
 	}

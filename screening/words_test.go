@@ -46,7 +46,8 @@ func TestNoGaps(t *testing.T) {
 func TestNobodyReadsTwice(t *testing.T) {
 	r, words := rand.New(rand.NewPCG(50, 3)), screening.Words()
 	for range usualCases / 8 {
-		o := mustToday(t, randomCheck(r), assess(t, randomProfile(r)))
+		o := assess(t, randomProfile(r))
+		o = mustToday(t, checkFor(r, o), o)
 		told := map[string]evidence.Code{}
 		for _, f := range o.Findings {
 			if len(f.Reason.Facts) == 0 && f.Reason.Code != "screening.nothing-found" {

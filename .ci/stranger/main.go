@@ -64,8 +64,8 @@ func prescribe(kit equipment.Kit) error {
 		return err
 	}
 	p, err := dose.Prescribe(dose.Request{
-		Day: 739945, Screening: screening.Waived("a check of the library"), Setting: screening.InGroup,
-		Exercise: squat, Side: body.Both, Goal: guideline.Strength, Training: body.Novice, Age: 67, Kit: kit,
+		Day: 739945, Screening: screening.Waived("a check of the library", body.Person{Age: 67, Training: body.Novice}, screening.InGroup, 739945),
+		Exercise: squat, Side: body.Both, Goal: guideline.Strength, Kit: kit,
 	})
 	if err != nil {
 		return err

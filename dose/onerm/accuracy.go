@@ -82,7 +82,7 @@ func (a Accuracy) at(toFailure int) (float64, bool) {
 }
 
 // mismatch says in what a person and a set differ from those measured.
-func (a Accuracy) mismatch(p Person, h body.Hold) []string {
+func (a Accuracy) mismatch(p body.Person, h body.Hold) []string {
 	var list []string
 	if p.Training == body.Novice {
 		list = append(list, "training "+p.Training.String())
@@ -159,7 +159,7 @@ func (a Accuracy) slip(reserve, toFailure int) float64 {
 }
 
 // byAccuracy fills in the estimate by an equation with measured errors.
-func (a attempt) byAccuracy(e *Estimate, o Options, s setlog.Set, p Person) error {
+func (a attempt) byAccuracy(e *Estimate, o Options, s setlog.Set, p body.Person) error {
 	low, high := a.reps+a.low, a.reps+a.high
 	e.ToFailure = units.Must(units.Between(float64(low), float64(high)))
 	spread, ok := o.Accuracy.at(high)

@@ -66,7 +66,7 @@ func BenchmarkOneRMs(b *testing.B) {
 
 func BenchmarkFromSet(b *testing.B) {
 	s, e := set(6, 1), press(body.OnStack)
-	for name, p := range map[string]onerm.Person{"man": man, "woman": woman} {
+	for name, p := range map[string]body.Person{"man": man, "woman": woman} {
 		b.Run(name, func(b *testing.B) {
 			b.ReportAllocs()
 			for range b.N {

@@ -7,6 +7,7 @@ import (
 	"slices"
 
 	"example.org/posology/units"
+	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
@@ -28,7 +29,7 @@ const unfitLevel = mostLevel
 const leastSpread = 1e-6
 
 // Combine joins estimates of one person into one. They must be of the same
-// exercise, side, hold and level; their order does not matter, and a single one
+// exercise, side, hold and level, and of no two keys; their order does not matter, and a single one
 // comes back as it is.
 //
 // Each is weighed by the inverse of its variance, taken from its interval. Sets
@@ -71,12 +72,23 @@ func checkAlike(list []Estimate) error {
 				bad.Add(path+which, field.Bad(got, fmt.Sprintf("%v, as in the first", want), field.ErrConflict))
 			}
 		}
+		bad.Add(path+"/key", keyOf(list).Matches(e.Key))
 		differs("/exercise", e.Exercise, list[0].Exercise)
 		differs("/side", e.Side, list[0].Side)
 		differs("/hold", e.Hold, list[0].Hold)
 		differs("/level", e.level(), list[0].level())
 	}
 	return bad.Err()
+}
+
+// keyOf returns the first key that is given.
+func keyOf(list []Estimate) body.Key {
+	for _, e := range list {
+		if e.Key != "" {
+			return e.Key
+		}
+	}
+	return ""
 }
 
 // byContent puts estimates in an order that does not hang on how they came.
@@ -147,7 +159,7 @@ func (c *combination) result() (Estimate, error) {
 		}
 	}
 	e := c.sets[heaviest]
-	e.Answers, e.Reasons = nil, c.reasons()
+	e.Key, e.Answers, e.Reasons = keyOf(c.sets), nil, c.reasons()
 	e.Day = c.sets[len(c.sets)-1].Day // they are in the order of their days
 	for _, s := range c.sets {
 		few, many := ends(e.ToFailure)

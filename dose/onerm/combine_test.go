@@ -105,7 +105,7 @@ func TestCombineNarrows(t *testing.T) {
 // TestUnfit: a load written down in pounds for kilograms is named, kept and
 // held by the interval; doses start no higher than from it alone.
 func TestUnfit(t *testing.T) {
-	young := onerm.Person{Age: 30, Sex: body.Male, Training: body.Advanced}
+	young := body.Person{Age: 30, Sex: body.Male, Training: body.Advanced}
 	var list []onerm.Estimate
 	for i, kg := range []units.Mass{80, 81, 36} {
 		e, err := onerm.Options{Level: 0.9, Accuracy: onerm.OpenBench()}.FromSet(benchSet(kg*units.Kilogram, 6, day+units.Day(i)), bench, young)
@@ -146,6 +146,7 @@ func TestCombineErrors(t *testing.T) {
 		list []onerm.Estimate
 	}{
 		{"", field.ErrMissing, nil},
+		{"/2/key", field.ErrConflict, []onerm.Estimate{e, change(func(e *onerm.Estimate) { e.Key = "p1" }), change(func(e *onerm.Estimate) { e.Key = "p2" })}},
 		{"/1/exercise", field.ErrConflict, []onerm.Estimate{e, change(func(e *onerm.Estimate) { e.Exercise = "row" })}},
 		{"/1/side", field.ErrConflict, []onerm.Estimate{e, change(func(e *onerm.Estimate) { e.Side = body.Left })}},
 		{"/2/hold", field.ErrConflict, []onerm.Estimate{e, e, change(func(e *onerm.Estimate) { e.Hold = body.OnBar })}},

@@ -23,23 +23,6 @@ var (
 	ErrMovesBody = errors.New("onerm: the body is most of what is lifted")
 )
 
-// Person is what an estimate needs to know of who did the set.
-type Person struct {
-	Age      body.Age      `json:"age"`          // completed years, 18 to 120; needed
-	Sex      body.Sex      `json:"sex,omitzero"` // needed only where it decides
-	Training body.Training `json:"training"`     // needed; somebody who returns after a long time counts as a novice
-}
-
-// Validate returns every bad field of p at once.
-func (p Person) Validate() error {
-	var bad field.Errors
-	bad.Add("/age", p.Age.Check())
-	_, err := p.Sex.MarshalText() // not given is allowed
-	bad.Add("/sex", err)
-	bad.Add("/training", p.Training.Check())
-	return bad.Err()
-}
-
 // An Answer is what one equation by itself makes of a set.
 type Answer struct {
 	Formula Formula    `json:"formula"`
@@ -49,9 +32,10 @@ type Answer struct {
 // An Estimate is a one-repetition maximum with its interval, for one exercise,
 // side, hold and day of one person. The zero value is "not given".
 type Estimate struct {
-	OneRM    units.Mass              `json:"one_rm"`   // best estimate, counted as Stated says
-	Interval units.Range[units.Mass] `json:"interval"` // contains OneRM and every answer
-	Stated   body.Stated             `json:"stated"`   // per hand for one in each hand, else total
+	Key      body.Key                `json:"key,omitzero"` // whose it is; empty in a file of one person
+	OneRM    units.Mass              `json:"one_rm"`       // best estimate, counted as Stated says
+	Interval units.Range[units.Mass] `json:"interval"`     // contains OneRM and every answer
+	Stated   body.Stated             `json:"stated"`       // per hand for one in each hand, else total
 	Exercise exercise.ID             `json:"exercise"`
 	Side     body.Side               `json:"side"`
 	Hold     body.Hold               `json:"hold"`

@@ -65,7 +65,7 @@ func TestRoundTrip(t *testing.T) {
 		}
 	}
 	text, _ := json.Marshal(woman)
-	var back onerm.Person
+	var back body.Person
 	if err := field.Decode(text, &back, field.Strict); err != nil || back != woman {
 		t.Errorf("%s reads as %+v: %v", text, back, err)
 	}

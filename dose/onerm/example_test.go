@@ -22,7 +22,7 @@ func ExampleFromSet() {
 		Hold: body.OneEachHand, Load: 8 * units.Kilogram, Stated: body.PerHand,
 		Reps: 6, Effort: units.Must(units.InReserve(2)),
 	}
-	e, err := onerm.FromSet(set, press, onerm.Person{Age: 68, Sex: body.Male, Training: body.Intermediate})
+	e, err := onerm.FromSet(set, press, body.Person{Age: 68, Sex: body.Male, Training: body.Intermediate})
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -81,7 +81,7 @@ func ExampleCombine() {
 		e, err := as.FromSet(setlog.Set{
 			Day: units.Must(units.NewDay(2026, 11, 25+i/2)), Exercise: "bench-press", Side: body.Both, Hold: body.OnBar,
 			Load: done.kg * units.Kilogram, Reps: done.reps, Effort: units.Must(units.InReserve(0)),
-		}, bench, onerm.Person{Age: 30, Sex: body.Male, Training: body.Advanced})
+		}, bench, body.Person{Age: 30, Sex: body.Male, Training: body.Advanced})
 		if err != nil {
 			fmt.Println(err)
 			return

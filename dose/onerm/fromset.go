@@ -4,6 +4,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/units"
+	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
@@ -32,7 +33,7 @@ func (a attempt) measured() bool { return a.reps == 1 && a.high == 0 }
 // repetitions done fall or the reserve shrinks, for the same person and load.
 //
 // Errors name the field below /set, /exercise or /person: those of
-// [setlog.Set.Validate], [exercise.Exercise.Validate] and [Person.Validate]; an
+// [setlog.Set.Validate], [exercise.Exercise.Validate] and [body.Person.Validate]; an
 // [field.ErrConflict] if exercise or hold differ between s and e, or if e is
 // not counted in repetitions; an [field.ErrMissing] for a day, an effort, an age
 // or a training status not given, and for a sex where it decides; an
@@ -40,7 +41,7 @@ func (a attempt) measured() bool { return a.reps == 1 && a.high == 0 }
 // reserve above 5 or repetitions to failure outside the studied range;
 // [ErrMovesBody]; an [field.ErrOverflow] for a load near [units.MaxMass].
 // [Refusal] says in words why a set that is in order gives no estimate.
-func FromSet(s setlog.Set, e exercise.Exercise, p Person) (Estimate, error) {
+func FromSet(s setlog.Set, e exercise.Exercise, p body.Person) (Estimate, error) {
 	return Options{}.FromSet(s, e, p)
 }
 

@@ -33,14 +33,14 @@ func set(reps int, reserve float64) setlog.Set {
 }
 
 var (
-	novice  = onerm.Person{Age: 71, Sex: body.Female, Training: body.Novice}
-	man     = onerm.Person{Age: 66, Sex: body.Male, Training: body.Intermediate}
-	woman   = onerm.Person{Age: 58, Sex: body.Female, Training: body.Advanced}
-	younger = onerm.Person{Age: 54, Sex: body.Female, Training: body.Advanced}
-	someone = onerm.Person{Age: 58, Training: body.Advanced}
+	novice  = body.Person{Age: 71, Sex: body.Female, Training: body.Novice}
+	man     = body.Person{Age: 66, Sex: body.Male, Training: body.Intermediate}
+	woman   = body.Person{Age: 58, Sex: body.Female, Training: body.Advanced}
+	younger = body.Person{Age: 54, Sex: body.Female, Training: body.Advanced}
+	someone = body.Person{Age: 58, Training: body.Advanced}
 )
 
-func estimate(t testing.TB, s setlog.Set, p onerm.Person) onerm.Estimate {
+func estimate(t testing.TB, s setlog.Set, p body.Person) onerm.Estimate {
 	t.Helper()
 	e, err := onerm.FromSet(s, press(s.Hold), p)
 	if err != nil {
@@ -64,7 +64,7 @@ func TestFromSet(t *testing.T) {
 	tests := []struct {
 		name      string
 		set       setlog.Set
-		person    onerm.Person
+		person    body.Person
 		oneRM     float64 // kg
 		low, high float64 // kg, each to the gram
 		formula   onerm.Formula
@@ -149,7 +149,7 @@ func TestHalfPoints(t *testing.T) {
 
 // TestBounds sits on the bounds of age and of the wide interval.
 func TestBounds(t *testing.T) {
-	first := onerm.Person{Age: 55, Sex: body.Female, Training: body.Intermediate}
+	first := body.Person{Age: 55, Sex: body.Female, Training: body.Intermediate}
 	if e := estimate(t, set(5, 0), first); e.Formula != onerm.Kemmler2006 {
 		t.Errorf("at 55 years: %v", e.Formula)
 	}

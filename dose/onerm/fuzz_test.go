@@ -84,12 +84,12 @@ func FuzzFromSet(f *testing.F) {
 		ex := press(body.Hold(hold))
 		ex.MovesBody = moves
 		open := onerm.Options{Level: 0.5 + units.Fraction(age%50)/100, Tired: reps%2 == 0, Accuracy: onerm.OpenBench()}
-		measured, err := open.FromSet(s, ex, onerm.Person{Age: body.Age(age), Sex: body.Sex(sex), Training: body.Training(training)})
+		measured, err := open.FromSet(s, ex, body.Person{Age: body.Age(age), Sex: body.Sex(sex), Training: body.Training(training)})
 		checkFields(t, err)
 		if err == nil && measured.Validate() != nil {
 			t.Errorf("%+v: %v", measured, measured.Validate())
 		}
-		e, err := onerm.FromSet(s, ex, onerm.Person{Age: body.Age(age), Sex: body.Sex(sex), Training: body.Training(training)})
+		e, err := onerm.FromSet(s, ex, body.Person{Age: body.Age(age), Sex: body.Sex(sex), Training: body.Training(training)})
 		checkFields(t, err)
 		if err != nil {
 			if e.OneRM != 0 || !e.Interval.IsZero() {
@@ -102,7 +102,7 @@ func FuzzFromSet(f *testing.F) {
 		}
 		if s.Reps > 1 {
 			s.Reps--
-			if fewer, err := onerm.FromSet(s, ex, onerm.Person{Age: body.Age(age), Sex: body.Sex(sex), Training: body.Training(training)}); err == nil && fewer.Cautious() > e.Cautious() {
+			if fewer, err := onerm.FromSet(s, ex, body.Person{Age: body.Age(age), Sex: body.Sex(sex), Training: body.Training(training)}); err == nil && fewer.Cautious() > e.Cautious() {
 				t.Errorf("one repetition fewer than %d raises %v to %v", reps, e.Cautious(), fewer.Cautious())
 			}
 		}

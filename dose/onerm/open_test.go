@@ -216,7 +216,7 @@ func TestLeaveOnePersonOut(t *testing.T) {
 			continue
 		}
 		o := onerm.Options{Level: 0.9, Accuracy: withoutPerson(t, sets, s.person)}
-		e, err := o.FromSet(benchSet(s.load, s.reps, day), bench, onerm.Person{Age: s.age, Sex: body.Male, Training: body.Advanced})
+		e, err := o.FromSet(benchSet(s.load, s.reps, day), bench, body.Person{Age: s.age, Sex: body.Male, Training: body.Advanced})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -248,7 +248,7 @@ func TestLeaveOnePersonOut(t *testing.T) {
 func TestDefaultOnOpenData(t *testing.T) {
 	var list []float64
 	for _, s := range openSets(t) {
-		e, err := onerm.FromSet(benchSet(s.load, s.reps, day), bench, onerm.Person{Age: s.age, Sex: body.Male, Training: body.Advanced})
+		e, err := onerm.FromSet(benchSet(s.load, s.reps, day), bench, body.Person{Age: s.age, Sex: body.Male, Training: body.Advanced})
 		if err != nil {
 			if s.reps <= 10 {
 				t.Error(err)
@@ -271,7 +271,7 @@ func TestCalibration(t *testing.T) {
 	rng := rand.New(rand.NewPCG(2026, 11))
 	a := onerm.OpenBench()
 	o := onerm.Options{Level: 0.9, Accuracy: a}
-	person := onerm.Person{Age: 28, Sex: body.Male, Training: body.Advanced}
+	person := body.Person{Age: 28, Sex: body.Male, Training: body.Advanced}
 	const daySD, setSD, people = 0.012, 0.018, 3000
 	for _, tt := range []struct {
 		name string

@@ -6,6 +6,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/units"
+	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
@@ -93,7 +94,7 @@ func (o Options) tired(toFailure int) float64 {
 // FromSet is [FromSet] with these options; their errors name a field below
 // /options. A level is an interval's own; [Estimate.Cautious] keeps to that of
 // the table.
-func (o Options) FromSet(s setlog.Set, e exercise.Exercise, p Person) (Estimate, error) {
+func (o Options) FromSet(s setlog.Set, e exercise.Exercise, p body.Person) (Estimate, error) {
 	var bad field.Errors
 	bad.Add("/set", s.Validate())
 	bad.Add("/exercise", e.Validate())
@@ -110,7 +111,7 @@ func (o Options) FromSet(s setlog.Set, e exercise.Exercise, p Person) (Estimate,
 		return Estimate{}, field.At("/set", err)
 	}
 	a := attempt{choose(p, s.Hold), each, s.Reps, low, high}
-	result := Estimate{Exercise: s.Exercise, Side: s.Side, Hold: s.Hold, Day: s.Day, Stated: statedFor(s.Hold)}
+	result := Estimate{Key: s.Key, Exercise: s.Exercise, Side: s.Side, Hold: s.Hold, Day: s.Day, Stated: statedFor(s.Hold)}
 	if o.Accuracy.IsZero() || a.measured() {
 		err = a.byHouse(&result, o, s)
 	} else {

@@ -126,7 +126,7 @@ func TestLevelValue(t *testing.T) {
 	if !endsAt(e, 25-2.33333*0.653871, 25+5.66667*0.653871) || e.Level != 0.8 {
 		t.Errorf("%v at %v", e.Interval, e.Level)
 	}
-	narrow, _ := onerm.Options{Level: 0.5}.FromSet(set(10, 0), press(body.OnBar), onerm.Person{Age: 66, Sex: body.Male, Training: body.Advanced})
+	narrow, _ := onerm.Options{Level: 0.5}.FromSet(set(10, 0), press(body.OnBar), body.Person{Age: 66, Sex: body.Male, Training: body.Advanced})
 	if narrow.OneRM != 0 {
 		t.Error("a set on a stack passes for one on a bar")
 	}
@@ -176,13 +176,13 @@ func TestTired(t *testing.T) {
 
 // TestAccuracyWidths: worked by hand for 20 kg on a bar, at 95 %.
 func TestAccuracyWidths(t *testing.T) {
-	young := onerm.Person{Age: 30, Sex: body.Male, Training: body.Advanced}
-	old := onerm.Person{Age: 70, Sex: body.Male, Training: body.Advanced}
+	young := body.Person{Age: 30, Sex: body.Male, Training: body.Advanced}
+	old := body.Person{Age: 70, Sex: body.Male, Training: body.Advanced}
 	tests := []struct {
 		name      string
 		reps      int
 		reserve   float64
-		person    onerm.Person
+		person    body.Person
 		low, high float64
 	}{
 		{"5, measured people", 5, 0, young, 22.5 * 0.95, 22.5 * 1.05},
@@ -192,7 +192,7 @@ func TestAccuracyWidths(t *testing.T) {
 		// More than 3 left: 2.92 repetitions.
 		{"2 and 4 left", 2, 4, young, 23 * (1 - 1.959964*math.Hypot(0.05/1.959964, 2.92*0.025/1.15)), 23 * (1 + 1.959964*math.Hypot(0.05/1.959964, 2.92*0.025/1.15))},
 		{"5, older: the table's 10 %", 5, 0, old, 22.5 * 0.9, 22.5 * 1.1},
-		{"5, novice: the table's −10/+20 %", 5, 0, onerm.Person{Age: 30, Sex: body.Male, Training: body.Novice}, 22.5 * 0.9, 22.5 * 1.2},
+		{"5, novice: the table's −10/+20 %", 5, 0, body.Person{Age: 30, Sex: body.Male, Training: body.Novice}, 22.5 * 0.9, 22.5 * 1.2},
 		{"18, older: the table's 25 %", 18, 0, old, 29 * 0.75, 29 * 1.25},
 	}
 	for _, tt := range tests {

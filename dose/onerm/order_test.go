@@ -10,7 +10,7 @@ import (
 
 // A done set, by whole repetitions in reserve at the lower end of its rating.
 type done struct {
-	person   onerm.Person
+	person   body.Person
 	hold     body.Hold
 	reps     int
 	reserve  float64
@@ -49,12 +49,12 @@ func everyEstimate(t testing.TB) []done {
 	return list
 }
 
-func everyone() []onerm.Person {
-	var list []onerm.Person
+func everyone() []body.Person {
+	var list []body.Person
 	for _, training := range []body.Training{body.Novice, body.Intermediate, body.Advanced} {
 		for _, sex := range []body.Sex{body.SexUnknown, body.Female, body.Male} {
 			for _, age := range []body.Age{54, 55, 80} {
-				list = append(list, onerm.Person{Age: age, Sex: sex, Training: training})
+				list = append(list, body.Person{Age: age, Sex: sex, Training: training})
 			}
 		}
 	}
@@ -65,7 +65,7 @@ func everyone() []onerm.Person {
 // reserve never raise the lower end, across all rows of the interval table.
 func TestOrder(t *testing.T) {
 	type who struct {
-		person onerm.Person
+		person body.Person
 		hold   body.Hold
 	}
 	groups := map[who][]done{}
@@ -134,7 +134,7 @@ func TestWhole(t *testing.T) {
 func TestAge(t *testing.T) {
 	for reps := 2; reps <= 10; reps++ {
 		at := func(age body.Age, sex body.Sex) units.Mass {
-			return estimate(t, set(reps, 0), onerm.Person{Age: age, Sex: sex, Training: body.Advanced}).Cautious()
+			return estimate(t, set(reps, 0), body.Person{Age: age, Sex: sex, Training: body.Advanced}).Cautious()
 		}
 		if at(55, body.Female) > at(54, body.Female) || at(55, body.SexUnknown) > min(at(55, body.Female), at(55, body.Male)) {
 			t.Errorf("%d repetitions: %v at 54, %v at 55, %v without sex, %v as a man", reps,

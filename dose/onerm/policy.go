@@ -35,7 +35,7 @@ type chooser struct {
 	also    Formula // asked for the best estimate apart from the house, if any
 }
 
-func choose(p Person, h body.Hold) chooser {
+func choose(p body.Person, h body.Hold) chooser {
 	trained := p.Training == body.Intermediate || p.Training == body.Advanced
 	c := chooser{
 		kemmler: trained && h == body.OnStack && p.Age >= kemmlerAge && p.Sex != body.Male,

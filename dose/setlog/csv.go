@@ -47,8 +47,8 @@ type column struct {
 
 var columns = [...]column{
 	{"person", false,
-		func(m *memos, text []byte, s *Set) (err error) { s.Person, err = m.person.get(text, asIs); return },
-		func(s Set) (string, error) { return s.Person, nil }},
+		func(m *memos, text []byte, s *Set) (err error) { s.Key, err = m.person.get(text, asKey); return },
+		func(s Set) (string, error) { return string(s.Key), nil }},
 	{"day", false,
 		func(m *memos, text []byte, s *Set) (err error) {
 			s.Day, err = m.day.get(text, parse[units.Day])
@@ -106,7 +106,7 @@ var columns = [...]column{
 
 // memos are the texts met so far, by column.
 type memos struct {
-	person   memo[string]
+	person   memo[body.Key]
 	day      memo[units.Day]
 	exercise memo[exercise.ID]
 	side     memo[body.Side]
@@ -119,11 +119,11 @@ type memos struct {
 }
 
 func newMemos() memos {
-	return memos{memo[string]{}, memo[units.Day]{}, memo[exercise.ID]{}, memo[body.Side]{}, memo[body.Hold]{},
+	return memos{memo[body.Key]{}, memo[units.Day]{}, memo[exercise.ID]{}, memo[body.Side]{}, memo[body.Hold]{},
 		memo[units.Mass]{}, memo[body.Stated]{}, memo[int]{}, memo[units.Effort]{}, memo[float64]{}}
 }
 
-func asIs(s string) (string, error)      { return s, nil }
+func asKey(s string) (body.Key, error)   { return body.Key(s), nil }
 func asID(s string) (exercise.ID, error) { return exercise.ID(s), nil }
 
 // parse reads what the type's own text is.

@@ -55,9 +55,9 @@ func TestReadCSV(t *testing.T) {
 		`,sit-to-stand,both,unloaded,,,8,,p2,0`
 	sets, bad := read(t, setlog.ReadCSV(strings.NewReader(log)))
 	want := []setlog.Set{good,
-		{Person: `p "1"`, Day: good.Day + 1, Exercise: "press, seated", Side: body.Left, Hold: body.OneHand,
+		{Key: `p "1"`, Day: good.Day + 1, Exercise: "press, seated", Side: body.Left, Hold: body.OneHand,
 			Load: 25 * units.Pound / 2, Reps: 10, Effort: units.Must(units.RPE(8.5)), RepSeconds: 4.5},
-		{Person: "p2", Exercise: "sit-to-stand", Side: body.Both, Hold: body.Unloaded, Reps: 8},
+		{Key: "p2", Exercise: "sit-to-stand", Side: body.Both, Hold: body.Unloaded, Reps: 8},
 	}
 	if diff := cmp.Diff(want, sets, cmp.AllowUnexported(units.Effort{})); diff != "" || bad != nil {
 		t.Errorf("%v %s", bad, diff)
@@ -229,7 +229,7 @@ func TestReadingStops(t *testing.T) {
 // drawLogged draws a set that a log can hold.
 func drawLogged(t *rapid.T) setlog.Set {
 	s := good
-	s.Person = rapid.StringMatching(`[a-z",; é'-]{0,6}`).Draw(t, "person")
+	s.Key = body.Key(rapid.StringMatching(`[a-z",; é'-]{0,6}`).Draw(t, "person"))
 	s.Exercise = exercise.ID(rapid.StringMatching(`[a-z",-]{1,8}`).Draw(t, "exercise"))
 	s.Hold = rapid.SampledFrom([]body.Hold{body.OneHand, body.OneEachHand, body.OnBar}).Draw(t, "hold")
 	s.Stated = body.Total
@@ -267,8 +267,8 @@ func TestWriteRefuses(t *testing.T) {
 	}{
 		{"not valid", func(s *setlog.Set) { s.Reps = 0 }, "line 3, column 1: out of range: /reps = 0, allowed: 1 to 1000 repetitions", "line 2, column 1: out of range: /reps = 0, allowed: 1 to 1000 repetitions"},
 		{"no value of an enumeration", func(s *setlog.Set) { s.Side = 9 }, "line 3, column 1: out of range: /side = side(9), allowed: side: left, right, both", "line 2, column 1: out of range: /side = side(9), allowed: side: left, right, both"},
-		{"line break", func(s *setlog.Set) { s.Person = "a\nb" }, `line 3, column 1: malformed: /person = "a\nb", allowed: text on one line`, ""},
-		{"not UTF-8", func(s *setlog.Set) { s.Person = "\xff" }, `line 3, column 1: malformed: /person = "\xff", allowed: UTF-8`, `line 2, column 1: malformed: /person = "\xff", allowed: UTF-8`},
+		{"line break", func(s *setlog.Set) { s.Key = "a\nb" }, `line 3, column 1: malformed: /person = "a\nb", allowed: text on one line`, ""},
+		{"not UTF-8", func(s *setlog.Set) { s.Key = "\xff" }, `line 3, column 1: malformed: /person = "\xff", allowed: UTF-8`, `line 2, column 1: malformed: /person = "\xff", allowed: UTF-8`},
 	}
 	for _, tt := range tests {
 		s := good

@@ -11,6 +11,7 @@ import (
 
 	"example.org/posology/dose/setlog"
 	"example.org/posology/units"
+	"example.org/posology/units/body"
 )
 
 // makeLog writes a log of n rows, kg and lb mixed, one row in every bad ones
@@ -89,7 +90,7 @@ func TestManyNames(t *testing.T) {
 	}
 	n := 0
 	for s, err := range setlog.ReadCSV(strings.NewReader(b.String())) {
-		if err != nil || s.Person != "p"+strconv.Itoa(n) {
+		if err != nil || s.Key != body.Key("p"+strconv.Itoa(n)) {
 			t.Fatalf("row %d: %+v, %v", n, s, err)
 		}
 		n++

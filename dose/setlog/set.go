@@ -11,9 +11,9 @@ import (
 // weight held in some way, so many repetitions, and how hard it was. For an
 // exercise that is measured in seconds or metres, Reps counts those.
 type Set struct {
-	// Person is the log's own key for who did it, best one that names nobody;
-	// empty in the log of one person.
-	Person   string       `json:"person,omitzero"`
+	// Key tells who did it, best one that names nobody; empty in the log of one
+	// person. Logs call it person.
+	Key      body.Key     `json:"person,omitzero"`
 	Day      units.Day    `json:"day,omitzero"`
 	Exercise exercise.ID  `json:"exercise"`
 	Side     body.Side    `json:"side"`

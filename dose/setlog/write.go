@@ -64,7 +64,7 @@ func writeRow(out *bufio.Writer, s Set) error {
 // writable returns what keeps s from being read back.
 func writable(s Set) field.Errors {
 	bad := check(s, true, nil)
-	for _, text := range []struct{ path, value string }{{"/person", s.Person}, {"/exercise", string(s.Exercise)}} {
+	for _, text := range []struct{ path, value string }{{"/person", string(s.Key)}, {"/exercise", string(s.Exercise)}} {
 		if !utf8.ValidString(text.value) && !has(bad, text.path) {
 			bad.Add(text.path, field.Bad(fmt.Sprintf("%.40q", text.value), "UTF-8", field.ErrSyntax))
 		}

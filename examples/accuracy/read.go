@@ -8,7 +8,6 @@ import (
 	"strconv"
 	"strings"
 
-	"example.org/posology/dose/onerm"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/field"
@@ -17,7 +16,7 @@ import (
 // A set was done to failure with a load, by somebody whose 1RM was measured.
 type set struct {
 	body   string // height, mass and years of training: who has all three alike counts as one person
-	person onerm.Person
+	person body.Person
 	load   units.Mass
 	reps   int
 	oneRM  units.Mass
@@ -104,7 +103,7 @@ func checkNames(names []string) error {
 
 // sets returns the sets of a row, and gathers what is wrong with it.
 func (row *record) sets() []set {
-	person := onerm.Person{Age: body.Age(row.number(columnAge, 18, 120)), Training: body.Intermediate}
+	person := body.Person{Age: body.Age(row.number(columnAge, 18, 120)), Training: body.Intermediate}
 	if row.number(columnYears, 0, 100) < 0.5 { // half a year, as body.Training has it
 		person.Training = body.Novice
 	}

@@ -83,6 +83,7 @@ func ahead(o order, w io.Writer) error {
 
 // run simulates every exercise by itself, each from the same seed.
 func (v virtual) run() ([]trained, error) {
+	v.Profile.Training = body.Novice
 	outcome, err := screening.Assess(v.Profile)
 	if err != nil {
 		return nil, field.At("/profile", err)
@@ -100,8 +101,7 @@ func (v virtual) run() ([]trained, error) {
 		t.Missed, t.Pain = v.Missed, v.Pain
 		s := simulate.Setup{
 			Request: dose.Request{
-				Screening: outcome, Setting: v.Profile.Setting, Exercise: ex, Side: body.Both, Goal: v.Goal, Training: body.Novice,
-				Age: v.Profile.Age, Technique: v.Technique, Kit: v.Kit,
+				Screening: outcome, Exercise: ex, Side: body.Both, Goal: v.Goal, Technique: v.Technique, Kit: v.Kit,
 			},
 			Policy: v.Policy, BodyMass: v.BodyMass, Start: v.Start, Weeks: v.Weeks, Days: v.Days, Familiarise: v.Learning,
 		}

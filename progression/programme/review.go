@@ -153,10 +153,10 @@ func checkAssessed(o screening.Outcome, today units.Day) error {
 	switch {
 	case o.Waived != "":
 		return field.New("/waived", o.Waived, "an outcome of an assessment: a waiver is for no person", field.ErrConflict)
-	case !o.Screened():
+	case o.Route == screening.RouteUnknown && o.Meanwhile == screening.MeanwhileUnknown:
 		return field.Bad(nil, "the outcome of an assessment", field.ErrMissing)
-	case o.Day.Check() != nil:
-		return field.At("/day", o.Day.Check())
+	case !o.Screened():
+		return o.Validate()
 	case today.Check() == nil && o.Day > today:
 		return field.New("/day", o.Day, "today or before", field.ErrConflict)
 	}

@@ -15,11 +15,12 @@ import (
 	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
+	"example.org/posology/units/body"
 	"example.org/posology/units/field"
 )
 
 // assessedThen is an invented assessment of the first day.
-var assessedThen = screening.Outcome{Day: learningDay, Route: screening.NoRoute, Meanwhile: screening.WithinLimits}
+var assessedThen = units.Must(screening.Assess(screening.Profile{Day: learningDay, Age: 66}))
 
 const reviewDay = learningDay + 10
 
@@ -174,7 +175,7 @@ func TestHappeningsRefuse(t *testing.T) {
 	if _, err := before.Review(assessedThen, reviewDay); paths(err) != "/happenings/list/0/unassessed" || !errors.Is(err, field.ErrConflict) {
 		t.Errorf("told before it happened: %v", err)
 	}
-	if _, err := toldToday().Review(screening.Waived("an analysis"), reviewDay); paths(err) != "/screening/waived" {
+	if _, err := toldToday().Review(screening.Waived("a test", body.Person{Age: 66, Sex: body.Female, Training: body.Novice}, screening.InGroup, learningDay-1), reviewDay); paths(err) != "/screening/waived" {
 		t.Errorf("a waiver: %v", err)
 	}
 	o.Day = 0

@@ -24,8 +24,8 @@ func ExampleRun() {
 	}
 	setup := simulate.Setup{
 		Request: dose.Request{
-			Screening: screening.Outcome{Day: firstDay - 1, Route: screening.NoRoute, Meanwhile: screening.WithinLimits},
-			Setting:   screening.WithHelper, Exercise: curl, Side: body.Both, Goal: guideline.Strength, Training: body.Novice, Age: 66,
+			Screening: screening.Waived("a simulation", body.Person{Age: 66, Sex: body.Female, Training: body.Novice}, screening.WithHelper, firstDay-1),
+			Exercise:  curl, Side: body.Both, Goal: guideline.Strength,
 			Kit: dumbbells(1, 2, 3, 4), Technique: dose.Observation{Who: "a colleague", Day: firstDay - 1},
 		},
 		Policy: progression.Policy{KeepExercise: true}, Start: firstDay, Weeks: 16, Days: []int{0, 3}, Familiarise: 2,

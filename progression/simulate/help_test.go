@@ -45,9 +45,9 @@ func exerciseOf(t testing.TB, id string) exercise.Exercise {
 func beginner(t testing.TB, id string, kit equipment.Kit) simulate.Setup {
 	return simulate.Setup{
 		Request: dose.Request{
-			Screening: screening.Outcome{Day: firstDay - 1, Route: screening.NoRoute, Meanwhile: screening.WithinLimits},
-			Setting:   screening.InGroup, Exercise: exerciseOf(t, id), Side: body.Both, Goal: guideline.Strength,
-			Training: body.Novice, Age: 66, Kit: kit, Technique: dose.Observation{Who: "a colleague", Day: firstDay - 1},
+			Screening: screening.Waived("a test", body.Person{Age: 66, Sex: body.Female, Training: body.Novice}, screening.InGroup, firstDay-1),
+			Exercise:  exerciseOf(t, id), Side: body.Both, Goal: guideline.Strength,
+			Kit: kit, Technique: dose.Observation{Who: "a colleague", Day: firstDay - 1},
 		},
 		Start: firstDay, Weeks: 16, Days: []int{0, 3}, Familiarise: 2, Policy: progression.Policy{KeepExercise: true},
 	}
@@ -135,9 +135,9 @@ func (d draw) setup(t testing.TB) simulate.Setup {
 	s.Policy, s.Familiarise, s.Weeks = d.policy(), d.IntN(4), 4+d.IntN(40)
 	r := &s.Request
 	r.Screening.Limits = d.limits()
-	r.Training = body.Training(1 + d.IntN(3))
+	r.Screening.Who.Training = body.Training(1 + d.IntN(3))
 	r.Goal = guideline.Goal(1 + d.IntN(7))
-	r.Age = body.Age(45 + d.IntN(45))
+	r.Screening.Who.Age = body.Age(45 + d.IntN(45))
 	if d.chance(0.5) {
 		s.BodyMass = units.Must(units.Kilograms(50 + 50*d.Float64()))
 	}
@@ -148,10 +148,10 @@ func (d draw) setup(t testing.TB) simulate.Setup {
 		r.Technique = dose.Observation{}
 	}
 	if d.chance(0.2) {
-		r.Setting = screening.Alone
+		r.Screening.Setting = screening.Alone
 	}
 	if d.chance(0.1) {
-		r.Screening.Meanwhile, r.Setting = screening.LightSupervised, screening.InClinic
+		r.Screening.Meanwhile, r.Screening.Setting = screening.LightSupervised, screening.InClinic
 	}
 	return s
 }

@@ -238,7 +238,7 @@ func (c check) beside(l *ledger) {
 	if c.d.Next == nil {
 		return
 	}
-	alone, ex := c.s.Request.Setting == screening.Alone, c.s.Request.Exercise
+	alone, ex := c.s.Request.Screening.Setting == screening.Alone, c.s.Request.Exercise
 	steps := c.d.Next.Finding != nil && c.d.Next.Finding.MaxSteps > 0
 	c.want(!steps || !alone && (c.seen || c.s.Request.Technique.Made()), "a search alone, or unseen")
 	if c.d.Action == progression.ChangeVariant {

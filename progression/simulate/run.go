@@ -17,7 +17,7 @@ import (
 // A Setup is under what a trainee trains.
 type Setup struct {
 	// Request is that of the first dose, for the exercise, with the outcome of a
-	// screening that holds for all the weeks.
+	// screening that comes to the same each time it is due again.
 	Request  dose.Request       `json:"request"`
 	Policy   progression.Policy `json:"policy,omitzero"`
 	BodyMass units.Mass         `json:"body_mass,omitzero"` // where the body moves too; part of the trainee's strength
@@ -163,6 +163,9 @@ func (r *run) visit(week int, day units.Day) (bool, error) {
 func (r *run) plan(week int, day units.Day, v *Visit) (*dose.Prescription, error) {
 	request := r.s.Request
 	request.Day = day
+	if o := &request.Screening; day > o.ReviewBy {
+		o.Day, o.ReviewBy = day, o.ReviewBy+day-o.Day
+	}
 	if request.Phase == dose.PhaseUnknown && r.s.Familiarise > 0 {
 		request.Phase = dose.Familiarise
 		if week >= r.s.Familiarise {

@@ -124,7 +124,7 @@ func TestRunRefuses(t *testing.T) {
 		t.Error(diff)
 	}
 	s = beginner(t, "biceps-curl", dumbbells(2))
-	s.Request.Age = 0
+	s.Request.Screening.Who.Age = 0
 	if _, err := simulate.Run(typical(5), s, rand.NewPCG(1, 1)); err == nil {
 		t.Error("a request without an age was taken")
 	}
@@ -177,4 +177,15 @@ func BenchmarkRun(b *testing.B) {
 		weeks += s.Weeks
 	}
 	b.ReportMetric(float64(weeks)/float64(b.Elapsed().Milliseconds()+1), "weeks/ms")
+}
+
+// A screening that comes to the same each year does not end a run after one.
+func TestRunGoesOnPastTheReview(t *testing.T) {
+	s := beginner(t, "biceps-curl", dumbbells(2, 3, 4, 5, 6))
+	s.Weeks = 60
+	visits := runOf(t, typical(8), s, 1)
+	end := visits[len(visits)-1]
+	if end.Done.Day <= s.Request.Screening.ReviewBy || end.Decision.Next == nil {
+		t.Errorf("the last visit is of %v, after review by %v: %v", end.Done.Day, s.Request.Screening.ReviewBy, end.Decision.Action)
+	}
 }

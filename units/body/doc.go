@@ -1,5 +1,5 @@
-// Package body names what a dose belongs to: a person's sex, age and training
-// status, a side, a region or a muscle, the demands that an exercise makes, and
+// Package body names what a dose belongs to: a person with age, sex and training
+// status, and an opaque key, a side, a region or a muscle, the demands that an exercise makes, and
 // the way a weight is held.
 //
 // All are small enumerations. Their zero value is "not given" and is refused

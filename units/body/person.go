@@ -68,3 +68,33 @@ func (t Training) MarshalText() ([]byte, error) { return trainings.Marshal(t) }
 
 // UnmarshalText reads what MarshalText writes.
 func (t *Training) UnmarshalText(text []byte) error { return trainings.Unmarshal(text, t) }
+
+// Key is an opaque name for a person, by which records of two people are told
+// apart: a number of the file, never a name. Empty: a file of one person.
+type Key string
+
+// Matches refuses another person's record: two keys that are given and differ
+// are an [field.ErrConflict]. One that is not given says nothing.
+func (k Key) Matches(other Key) error {
+	if k == "" || other == "" || k == other {
+		return nil
+	}
+	return field.Bad(fmt.Sprintf("%.60q", string(other)), fmt.Sprintf("%.60q, the key beside it: nothing follows from a record of somebody else", string(k)), field.ErrConflict)
+}
+
+// Person is what a dose needs to know of who trains.
+type Person struct {
+	Age      Age      `json:"age"`               // completed years, 18 to 120; needed
+	Sex      Sex      `json:"sex,omitzero"`      // needed only where it decides
+	Training Training `json:"training,omitzero"` // needed for a dose; somebody who returns after a long time counts as a novice
+}
+
+// Validate returns every bad field of p at once.
+func (p Person) Validate() error {
+	var bad field.Errors
+	bad.Add("/age", p.Age.Check())
+	_, err := p.Sex.MarshalText() // not given is allowed
+	bad.Add("/sex", err)
+	bad.Add("/training", p.Training.Check())
+	return bad.Err()
+}

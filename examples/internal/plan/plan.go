@@ -66,7 +66,7 @@ func Run(c Case) (Result, error) {
 // Request is what the case asks of the planner, after its first visit.
 func Request(c Case, first visit.Result) dose.WeekRequest {
 	return dose.WeekRequest{
-		Day: visit.Case(c.visited).Day(), Seen: c.Seen, Screening: first.Screening, Setting: c.Profile.Setting, Goal: c.Goal, Training: c.Training, Age: c.Profile.Age,
+		Day: visit.Case(c.visited).Day(), Seen: c.Seen, Screening: first.Screening, Goal: c.Goal,
 		Phase:     c.Phase,
 		Exercises: c.Exercises, Estimates: first.Estimates, Performed: c.Tests, Kit: c.Kit, Guideline: c.Guideline,
 		Days: c.Days, Minutes: c.Minutes, Task: c.Task,

@@ -176,14 +176,12 @@ func (c Case) course(ex exercise.Exercise, log []progression.Visit, r dose.WeekR
 	course := progression.Course{
 		Log: log, Day: next, Absence: c.Absence, BodyMass: c.BodyMass, Policy: c.Policy, Sessions: sessions,
 		Request: dose.Request{
-			Day: next, Screening: r.Screening, Setting: r.Setting, Exercise: ex, Side: body.Both, Goal: r.Goal, Training: r.Training,
-			Age: r.Age, Phase: r.Phase, Technique: r.Technique(ex.ID), Kit: r.Kit, Guideline: r.Guideline,
+			Day: next, Screening: r.Screening, Exercise: ex, Side: body.Both, Goal: r.Goal, Estimates: r.Estimates, Phase: r.Phase, Technique: r.Technique(ex.ID), Kit: r.Kit, Guideline: r.Guideline,
 		},
 	}
 	if n := len(log); n > 0 {
 		course.Request.Side = log[n-1].Plan.Side
 	}
-	course.Request.Estimate, _ = r.EstimateFor(ex, course.Request.Side)
 	return course
 }
 

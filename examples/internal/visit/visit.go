@@ -79,7 +79,7 @@ func Run(c Case) (Result, error) {
 		return Result{}, err
 	}
 	week, err := dose.PlanWeek(dose.WeekRequest{
-		Day: c.Day(), Seen: c.Seen, Screening: outcome, Setting: c.Profile.Setting, Goal: c.Goal, Training: c.Training, Age: c.Profile.Age,
+		Day: c.Day(), Seen: c.Seen, Screening: outcome, Goal: c.Goal,
 		Exercises: c.Exercises, Estimates: result.Estimates, Performed: c.Tests, Kit: c.Kit, Guideline: c.Guideline,
 		Days: c.Days, Minutes: c.Minutes, Task: c.Task,
 	})
@@ -108,7 +108,9 @@ func (c Case) Day() units.Day {
 }
 
 func assess(c Case) (screening.Outcome, error) {
-	outcome, err := screening.Assess(c.Profile)
+	profile := c.Profile
+	profile.Training = c.Training
+	outcome, err := screening.Assess(profile)
 	if err != nil {
 		return screening.Outcome{}, field.At("/profile", err)
 	}
@@ -122,7 +124,7 @@ func assess(c Case) (screening.Outcome, error) {
 // estimate works through the test sets. A malformed set is an error; a set that
 // the policy refuses is listed.
 func (r *Result) estimate(c Case) error {
-	person := onerm.Person{Age: c.Profile.Age, Sex: c.Profile.Sex, Training: c.Training}
+	person := body.Person{Age: c.Profile.Age, Sex: c.Profile.Sex, Training: c.Training}
 	catalogue := exercise.Standard()
 	var bad field.Errors
 	if err := person.Validate(); err != nil && len(c.Tests) > 0 {

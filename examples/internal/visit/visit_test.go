@@ -77,7 +77,7 @@ func TestReasonsAreKnown(t *testing.T) {
 
 func TestTodayTightens(t *testing.T) {
 	c := demoCase(t)
-	if err := field.Decode([]byte(`{"day": "2026-11-25", "new": {"asked": true}, "febrile": "yes"}`), &c.Today, field.Strict); err != nil {
+	if err := field.Decode([]byte(`{"day": "2026-11-25", "setting": "in a group", "new": {"asked": true}, "febrile": "yes"}`), &c.Today, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	r, err := visit.Run(c)
