@@ -12,14 +12,14 @@ import (
 )
 
 // over returns how far beyond the top of the range the policy's rule asks for.
-func (n *next) over() int {
+func (n *now) over() int {
 	top, _ := n.out.Span.Max()
 	return n.c.Policy.Rule.Past(top)
 }
 
-// byRule lets the policy's rule answer for the gate of repetitions, and the rule
+// byRule, a part of looking, lets the policy's rule answer for the gate of repetitions, and the rule
 // that goes by rating for that of effort too.
-func (n *next) byRule() error {
+func (n *now) byRule() error {
 	if err := n.byPain(); err != nil {
 		return err
 	}
@@ -46,7 +46,7 @@ func (n *next) byRule() error {
 
 // byPain lets the policy's rule answer for pain that the model lets be and that
 // only keeps the load.
-func (n *next) byPain() error {
+func (n *now) byPain() error {
 	p := n.seen.v.Pain
 	if n.c.Policy.Pain != rule.NamePainGate || p == nil || p.Kind != screening.OrdinaryPain || p.During == nil || p.After == nil || p.NextMorning == nil || p.WeeklyTrend == screening.TrendUnknown {
 		return nil
@@ -68,7 +68,7 @@ func (n *next) byPain() error {
 
 // ask puts the last visit to a rule. The target is the top of the guideline's
 // range, or lower where the rule would ask for more than bridging ever does.
-func (n *next) ask(name rule.Name) (rule.Answer, error) {
+func (n *now) ask(name rule.Name) (rule.Answer, error) {
 	top, _ := n.out.Span.Max()
 	top = min(top, n.bridgeEnd()-n.over())
 	sets := n.seen.v.Sets
@@ -91,11 +91,11 @@ func (n *next) ask(name rule.Name) (rule.Answer, error) {
 
 // rated asks the rule that goes by rating of the hardest set; a set without a
 // rating on its scale keeps the load.
-func (n *next) rated() (rule.Answer, error) {
+func (n *now) rated() (rule.Answer, error) {
 	hardest := units.Must(units.OMNI(0))
 	for _, s := range n.seen.v.Sets {
 		if s.Effort.Scale() != units.ScaleOMNI {
-			return rule.Answer{Rule: rule.NameOMNIBelow8, Advice: rule.Keep, Reasons: []evidence.Reason{evidence.Because("progression.no-rating", factOMNI)}}, nil
+			return rule.Answer{Rule: rule.NameOMNIBelow8, Advice: rule.Keep, Reasons: []evidence.Reason{because("progression.no-rating")}}, nil
 		}
 		if s.Effort.Value() > hardest.Value() {
 			hardest = s.Effort
@@ -106,7 +106,7 @@ func (n *next) rated() (rule.Answer, error) {
 
 // lastSets returns the repetitions of the last set of each visit at the present
 // load, on the weaker side, the oldest first.
-func (n *next) lastSets() []int {
+func (n *now) lastSets() []int {
 	var reps []int
 	for i := range n.c.Log {
 		v := &n.c.Log[i]

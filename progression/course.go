@@ -2,6 +2,8 @@ package progression
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
@@ -64,8 +66,17 @@ type Policy struct {
 	// MostReps is where bridging by repetitions ends, 1 to 20; 0: at 20 or at the
 	// end of the exercise's own range. A guideline's range is always worked through.
 	MostReps int `json:"most_reps,omitzero"`
-	// KeepExercise keeps a harder variant from being offered.
+	// KeepExercise keeps a harder variant from being offered: as "harder-variant" in
+	// Without.
 	KeepExercise bool `json:"keep_exercise,omitzero"`
+	// Without names rows of the table of what makes harder that are taken away, such
+	// as "harder-variant" (see the package's page): only rows that make harder may be.
+	Without []string `json:"without,omitempty"`
+}
+
+// without reports whether a row was taken away.
+func (p *Policy) without(name string) bool {
+	return slices.Contains(p.Without, name) || p.KeepExercise && name == "harder-variant"
 }
 
 // bridgeTop is where bridging by repetitions ends.
@@ -84,6 +95,11 @@ func (p Policy) Validate() error {
 	}
 	if p.MostReps < 0 || p.MostReps > bridgeTop {
 		bad.Add("/most_reps", field.Bad(p.MostReps, fmt.Sprintf("1 to %d repetitions, or 0 for the usual", bridgeTop), field.ErrOutOfRange))
+	}
+	for i, name := range p.Without {
+		if !slices.Contains(removable(), name) {
+			bad.Add(fmt.Sprintf("/without/%d", i), field.Bad(name, "one of "+strings.Join(removable(), ", "), field.ErrUnknown))
+		}
 	}
 	return bad.Err()
 }
@@ -110,7 +126,7 @@ func (c *Course) reach() int {
 
 const (
 	leastVisits = 4
-	shownDays   = 12 * 7 // for which a set may show what can be lifted
+	shownDays   = 12 * given.Week // for which a set may show what can be lifted
 )
 
 // check is Validate, with no more than the order of the days of visits before from.

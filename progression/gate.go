@@ -70,9 +70,9 @@ func Gates(v Visit) (GateReport, error) {
 	r := GateReport{Gates: []GateAnswer{events, v.pain(), v.rangeOfMovement(), v.technique(), v.effort(), v.repetitions()}}
 	r.join()
 	r.Aim = v.aim(r)
-	r.Reasons = []evidence.Reason{evidence.Because("progression.gates", factGates).With("advice", r.Advice)}
+	r.Reasons = []evidence.Reason{because("progression.gates").With("advice", r.Advice)}
 	if r.Aim > v.Plan.Count {
-		r.Reasons = append(r.Reasons, evidence.Because("progression.one-more", factOneMore).With("aim", r.Aim))
+		r.Reasons = append(r.Reasons, because("progression.one-more").With("aim", r.Aim))
 	}
 	return r, nil
 }
@@ -105,12 +105,12 @@ func (v *Visit) aim(r GateReport) int {
 
 // passed lets the load rise as far as this gate goes.
 func (g Gate) passed() GateAnswer {
-	return GateAnswer{g, rule.Raise, []evidence.Reason{evidence.Because("progression.gate-passed").With("gate", g)}}
+	return GateAnswer{g, rule.Raise, []evidence.Reason{because("progression.gate-passed").With("gate", g)}}
 }
 
 // notKnown keeps the load.
 func (g Gate) notKnown() GateAnswer {
-	return GateAnswer{g, rule.Keep, []evidence.Reason{evidence.Because("progression.gate-not-known", factGates).With("gate", g)}}
+	return GateAnswer{g, rule.Keep, []evidence.Reason{because("progression.gate-not-known").With("gate", g)}}
 }
 
 func (g Gate) says(a rule.Advice, why evidence.Reason) GateAnswer {

@@ -7,7 +7,6 @@ import (
 	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
-	"example.org/posology/units/evidence"
 )
 
 // events answers by what ends a set: see [screening.During]. What ends the
@@ -23,14 +22,14 @@ func (v *Visit) events() (GateAnswer, error) {
 	if d.Action == screening.CarryOn && !given.Yes(v.Unwell) {
 		return GateEvents.passed(), nil
 	}
-	why := evidence.Because("progression.event", factGates).With("signs", shown(*v.Moment)).With("action", d.Action).With("route", d.Route)
+	why := because("progression.event").With("signs", shown(*v.Moment)).With("action", d.Action).With("route", d.Route)
 	switch {
 	case d.Action >= screening.EndSession:
 		return GateEvents.says(rule.Refer, why), nil
 	case d.Action != screening.CarryOn:
 		return GateEvents.says(rule.Ease, why), nil
 	}
-	return GateEvents.says(rule.Keep, evidence.Because("progression.unwell-then", factGates)), nil
+	return GateEvents.says(rule.Keep, because("progression.unwell-then")), nil
 }
 
 // shown names the signs of a moment, or else what was measured.
@@ -52,14 +51,14 @@ func (v *Visit) pain() GateAnswer {
 		return GatePain.notKnown()
 	}
 	model := screening.PainModel(*v.Pain)
-	why := evidence.Because("progression.pain", factZones, factGates).With("zone", given.Zone(model.Zone))
+	why := because("progression.pain").With("zone", given.Zone(model.Zone))
 	switch {
 	case !model.Applies:
-		return GatePain.says(rule.Refer, evidence.Because("progression.pain-other", factGates).With("kind", v.Pain.Kind))
+		return GatePain.says(rule.Refer, because("progression.pain-other").With("kind", v.Pain.Kind))
 	case model.Plan == screening.Lighter:
 		return GatePain.says(rule.Ease, why)
 	case screening.SorenessLasts(v.SorenessDays):
-		return GatePain.says(rule.Keep, evidence.Because("progression.sore", factGates).With("days", v.SorenessDays))
+		return GatePain.says(rule.Keep, because("progression.sore").With("days", v.SorenessDays))
 	case v.Pain.Kind != screening.OrdinaryPain && !painless(*v.Pain):
 		return GatePain.notKnown()
 	case model.MayProgress:
@@ -83,7 +82,7 @@ func (v *Visit) rangeOfMovement() GateAnswer {
 	case v.RangeLost == screening.No:
 		return GateRange.passed()
 	case given.Yes(v.RangeLost):
-		return GateRange.says(rule.Ease, evidence.Because("progression.range-lost", factPerry, factGates))
+		return GateRange.says(rule.Ease, because("progression.range-lost"))
 	}
 	return GateRange.notKnown()
 }
@@ -91,7 +90,7 @@ func (v *Visit) rangeOfMovement() GateAnswer {
 func (v *Visit) technique() GateAnswer {
 	switch {
 	case given.Yes(v.FormLost):
-		return GateTechnique.says(rule.Keep, evidence.Because("progression.form-lost", factGates))
+		return GateTechnique.says(rule.Keep, because("progression.form-lost"))
 	case v.FormLost == screening.No && v.looked():
 		return GateTechnique.passed()
 	}
@@ -110,7 +109,7 @@ func (v *Visit) effort() GateAnswer {
 	case !known:
 		return GateEffort.notKnown()
 	case left < v.Plan.Reserve.Least:
-		return GateEffort.says(rule.Keep, evidence.Because("progression.too-near-failure", factGates).With("left", left).With("asked", v.Plan.Reserve.Least))
+		return GateEffort.says(rule.Keep, because("progression.too-near-failure").With("left", left).With("asked", v.Plan.Reserve.Least))
 	}
 	return GateEffort.passed()
 }
@@ -120,7 +119,7 @@ func (v *Visit) effortUncounted() GateAnswer {
 		left, err := s.Effort.RIR()
 		least, _ := left.Min()
 		if err == nil && least == 0 || s.Effort.Scale() == units.ScaleOMNI && s.Effort.Value() >= rule.OMNILimit {
-			return GateEffort.says(rule.Keep, evidence.Because("progression.rated-hard", factOMNI, factGates).With("effort", s.Effort))
+			return GateEffort.says(rule.Keep, because("progression.rated-hard").With("effort", s.Effort))
 		}
 	}
 	return GateEffort.passed()
@@ -135,12 +134,12 @@ func (v *Visit) repetitions() GateAnswer {
 	case len(v.Sets) == 0:
 		return GateReps.notKnown()
 	case other:
-		return GateReps.says(rule.Keep, evidence.Because("progression.other-load", factGates).With("done", each).With("asked", v.Plan.Load.Each))
+		return GateReps.says(rule.Keep, because("progression.other-load").With("done", each).With("asked", v.Plan.Load.Each))
 	case !v.met():
-		return GateReps.says(rule.Keep, evidence.Because("progression.below-dose", factGates).
+		return GateReps.says(rule.Keep, because("progression.below-dose").
 			With("sets", v.done()).With("planned", v.Plan.Sets).With("fewest", v.fewest()).With("count", v.Plan.Count))
 	case v.fewest() < top:
-		return GateReps.says(rule.Keep, evidence.Because("progression.below-top", factTopOfRange, factGates).With("fewest", v.fewest()).With("top", top))
+		return GateReps.says(rule.Keep, because("progression.below-top").With("fewest", v.fewest()).With("top", top))
 	}
 	return GateReps.passed()
 }

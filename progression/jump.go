@@ -47,7 +47,7 @@ func over(gap equipment.Gap, moved units.Mass) (Jump, error) {
 			return Jump{}, err
 		}
 	}
-	j.Reasons = []evidence.Reason{evidence.Because("progression.jump", factGuidance).
+	j.Reasons = []evidence.Reason{because("progression.jump").
 		With("from", gap.From).With("to", gap.To.Each).With("share", j.External)}
 	return j, nil
 }

@@ -7,6 +7,8 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/google/go-cmp/cmp"
+
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/onerm"
@@ -294,7 +296,7 @@ func TestNextJSONOfPolicyAndQueries(t *testing.T) {
 	c.Policy = progression.Policy{Rule: rule.NameOverTarget, MostReps: 15, KeepExercise: true}
 	last(&c).Sets[0].Load = 5 * kilo
 	var again progression.Course
-	if err := field.Decode(units.Must(json.Marshal(c)), &again, field.Strict); err != nil || again.Policy != c.Policy {
+	if err := field.Decode(units.Must(json.Marshal(c)), &again, field.Strict); err != nil || !cmp.Equal(again.Policy, c.Policy) {
 		t.Errorf("%+v, %v", again.Policy, err)
 	}
 	text := units.Must(json.Marshal(nextOf(t, c)))

@@ -56,7 +56,7 @@ func Session(courses []Course) ([]Decision, error) {
 	}
 	if why := referredAny(list); len(why) > 0 {
 		for i := range list {
-			list[i] = (&next{}).refer(why...)
+			list[i] = Decision{}.refer(why...)
 		}
 		return list, nil
 	}

@@ -175,7 +175,7 @@ func TestHappeningsRefuse(t *testing.T) {
 	if _, err := before.Review(assessedThen, reviewDay); paths(err) != "/happenings/list/0/unassessed" || !errors.Is(err, field.ErrConflict) {
 		t.Errorf("told before it happened: %v", err)
 	}
-	if _, err := toldToday().Review(screening.Waived("a test", body.Person{Age: 66, Sex: body.Female, Training: body.Novice}, screening.InGroup, assessedThen.Day), reviewDay); paths(err) != "/screening/waived" {
+	if _, err := toldToday().Review(screening.Waived("a test", body.Person{Age: 66, Sex: body.Female, Training: body.Novice}, screening.InGroup, learningDay-1), reviewDay); paths(err) != "/screening/waived" {
 		t.Errorf("a waiver: %v", err)
 	}
 	o.Day = 0
