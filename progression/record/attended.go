@@ -85,7 +85,7 @@ func (r Record) inWeek(start, until units.Day, l *log) []programme.PlannedSessio
 func (r Record) short(l *log) []Short {
 	visits := map[turn]progression.Visit{}
 	for _, ex := range l.exercises {
-		for _, v := range r.visits(l, ex.ID) {
+		for _, v := range l.logged[ex.ID] {
 			visits[turn{ex.ID, v.Day}] = v.Visit
 		}
 	}

@@ -30,6 +30,7 @@ type log struct {
 	asked     map[exercise.ID][]line
 	visited   map[units.Day]bool
 	done      map[turn][]int // places of the sets
+	logged    map[exercise.ID][]logged
 }
 
 // inForce returns what was asked for on a day.

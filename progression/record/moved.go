@@ -3,7 +3,6 @@ package record
 import (
 	"errors"
 	"fmt"
-	"slices"
 	"strings"
 
 	"example.org/posology/units/field"
@@ -36,9 +35,11 @@ func (m moves) of(err error) error {
 	}
 	var bad, kept field.Errors
 	bad.Add("", err)
+	said := map[string]bool{}
 	for _, f := range bad {
 		f.Path = m.place(f.Path)
-		if !slices.ContainsFunc(kept, func(k *field.Error) bool { return k.Path == f.Path && k.Err == f.Err }) {
+		if what := fmt.Sprint(f.Path, " ", f.Err); !said[what] {
+			said[what] = true
 			kept = append(kept, f)
 		}
 	}

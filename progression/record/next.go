@@ -45,7 +45,7 @@ func (r Record) decide(l *log, request dose.WeekRequest, day, next units.Day, se
 	places := moves{}
 	for i, id := range r.Exercises {
 		ex, _ := l.catalogue.Get(id)
-		visits := r.visits(l, id)
+		visits := l.logged[id]
 		item := Item{Exercise: id, Name: ex.Name, Side: body.Both, Day: next}
 		at := fmt.Sprintf("/%d", i)
 		places[at], places[at+"/request"] = "", ""

@@ -153,11 +153,14 @@ func (r Record) checkDone(l *log) error {
 	return bad.Err()
 }
 
-// checkLogged holds the sets of each visit against what was asked for.
+// checkLogged writes the visits of each exercise out, and holds their sets against
+// what was asked for.
 func (r Record) checkLogged(l *log) error {
 	var bad field.Errors
+	l.logged = map[exercise.ID][]logged{}
 	for _, ex := range l.exercises {
-		for _, v := range r.visits(l, ex.ID) {
+		l.logged[ex.ID] = r.visits(l, ex.ID)
+		for _, v := range l.logged[ex.ID] {
 			if err := v.Validate(); err != nil {
 				places := moves{}
 				v.places(places, "/visit")
