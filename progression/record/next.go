@@ -49,6 +49,9 @@ func (r Record) decide(l *log, request dose.WeekRequest, day, next units.Day, se
 		item := Item{Exercise: id, Name: ex.Name, Side: body.Both, Day: next}
 		at := fmt.Sprintf("/%d", i)
 		places[at], places[at+"/request"] = "", ""
+		for from, to := range inRequest {
+			places[at+"/request"+from] = to
+		}
 		for k, v := range visits {
 			logged := fmt.Sprintf("%s/log/%d", at, k)
 			v.places(places, logged)

@@ -89,7 +89,7 @@ func (r Record) plan(l *log, day units.Day) (Plan, dose.WeekRequest, error) {
 }
 
 // inRequest is where the fields of a request for a week stand in the record.
-var inRequest = moves{"/performed": "/tests"}
+var inRequest = moves{"/performed": "/tests", "/screening": "/profile", "/screening/who": "/profile"}
 
 // requested screens and estimates, and returns what is asked of the planner.
 func (r Record) requested(l *log, day units.Day) (Plan, dose.WeekRequest, error) {
