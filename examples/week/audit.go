@@ -63,8 +63,8 @@ var legend = []struct{ mark, means string }{
 	{"lifting alone", "the line above without what the plan puts beside lifting"},
 }
 
-func printAudit(s *sheet, r result) {
-	s.heading("This week against six guidelines")
+func printAudit(s sheet, r result) {
+	s.Heading("This week against six guidelines")
 	for i, c := range r.Columns {
 		printKey(s, i, c)
 	}
@@ -92,13 +92,13 @@ func printAudit(s *sheet, r result) {
 	printAlone(s, r.Columns)
 	s.line("")
 	for _, l := range legend {
-		s.say(fmt.Sprintf("  %-15s", l.mark), l.means)
+		s.Say(fmt.Sprintf("  %-15s", l.mark), l.means)
 	}
 	s.line("")
-	s.say("", "A guideline for other people does not bind this person; it shows what it would ask for.")
+	s.Say("", "A guideline for other people does not bind this person; it shows what it would ask for.")
 	if len(silent) > 0 {
 		s.line("")
-		s.say("None of the six speaks of: ", strings.Join(silent, ", ")+".")
+		s.Say("None of the six speaks of: ", strings.Join(silent, ", ")+".")
 	}
 	printExceptions(s, r.Columns)
 	printOpposed(s, r.Columns)
@@ -114,7 +114,7 @@ func asked(cells []string) []string {
 	return cells
 }
 
-func printKey(s *sheet, i int, c column) {
+func printKey(s sheet, i int, c column) {
 	g, err := guideline.Get(c.Guideline)
 	if err != nil {
 		return // a result read back may name a row that there is no more
@@ -123,11 +123,11 @@ func printKey(s *sheet, i int, c column) {
 	if len(g.SupersededBy) > 0 {
 		text += fmt.Sprintf(" Superseded by %s.", g.SupersededBy[0])
 	}
-	s.say(letter(i)+"  ", text)
+	s.Say(letter(i)+"  ", text)
 }
 
 // printAlone says what lifting alone leaves unmet.
-func printAlone(s *sheet, columns []column) {
+func printAlone(s sheet, columns []column) {
 	var parts []string
 	for _, l := range tableLines {
 		for i, cell := range cellsOf(columns, l.item, alone) {
@@ -138,10 +138,10 @@ func printAlone(s *sheet, columns []column) {
 	}
 	s.line("")
 	if len(parts) > 0 {
-		s.say("Lifting alone does not meet: ", strings.Join(parts, ", ")+"; nor any guideline's aerobic minutes.")
+		s.Say("Lifting alone does not meet: ", strings.Join(parts, ", ")+"; nor any guideline's aerobic minutes.")
 		return
 	}
-	s.say("", "Lifting alone does not meet any guideline's aerobic minutes.")
+	s.Say("", "Lifting alone does not meet any guideline's aerobic minutes.")
 }
 
 func letter(i int) string { return string(rune('A' + i)) }
