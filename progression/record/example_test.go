@@ -22,6 +22,18 @@ const client = `{
 	"days": ["2026-11-30", "2026-12-03"]%s
 }`
 
+// trained is what comes of two visits.
+const trained = `,
+	"asked": [{"from": "2026-11-30", "exercise": "goblet-squat", "load": "2 kg", "sets": 1, "count": 10, "span": {"min": 10, "max": 15}, "reserve": 5}],
+	"visits": [
+		{"day": "2026-11-30", "pain_free": true, "moment": {}, "range_lost": "no", "form_lost": "no", "observer": "Instructor C"},
+		{"day": "2026-12-03", "pain_free": true, "moment": {}, "range_lost": "no", "form_lost": "no", "observer": "Instructor C"}
+	],
+	"done": [
+		{"day": "2026-11-30", "exercise": "goblet-squat", "side": "both", "hold": "both hands on one", "load": "2 kg", "reps": 10, "effort": "rir 5"},
+		{"day": "2026-12-03", "exercise": "goblet-squat", "side": "both", "hold": "both hands on one", "load": "2 kg", "reps": 10, "effort": "rir 5"}
+	]`
+
 // The first visit: screening and a week.
 func ExampleRecord_Start() {
 	r, err := record.Decode(fmt.Appendf(nil, client, ""), field.Strict)
@@ -43,16 +55,6 @@ func ExampleRecord_Start() {
 // After two visits: what is asked for at the third, kept with its edition and
 // worked out again.
 func ExampleRecord_Next() {
-	const trained = `,
-	"asked": [{"from": "2026-11-30", "exercise": "goblet-squat", "load": "2 kg", "sets": 1, "count": 10, "span": {"min": 10, "max": 15}, "reserve": 5}],
-	"visits": [
-		{"day": "2026-11-30", "pain_free": true, "moment": {}, "range_lost": "no", "form_lost": "no", "observer": "Instructor C"},
-		{"day": "2026-12-03", "pain_free": true, "moment": {}, "range_lost": "no", "form_lost": "no", "observer": "Instructor C"}
-	],
-	"done": [
-		{"day": "2026-11-30", "exercise": "goblet-squat", "side": "both", "hold": "both hands on one", "load": "2 kg", "reps": 10, "effort": "rir 5"},
-		{"day": "2026-12-03", "exercise": "goblet-squat", "side": "both", "hold": "both hands on one", "load": "2 kg", "reps": 10, "effort": "rir 5"}
-	]`
 	r, err := record.Decode(fmt.Appendf(nil, client, trained), field.Strict)
 	if err != nil {
 		log.Fatal(err)
