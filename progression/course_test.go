@@ -69,7 +69,7 @@ func drawCourse(t *rapid.T) progression.Course {
 	c := rowCourse(t, rapid.SampledFrom(kits).Draw(t, "kit")...)
 	c.Policy = progression.Policy{
 		Rule:         rapid.SampledFrom([]rule.Name{0, 0, 0, rule.NameOverTarget, rule.NameTwoForTwo, rule.NameRepsThenLoad}).Draw(t, "rule"),
-		KeepExercise: rapid.Bool().Draw(t, "keep"),
+		KeepExercise: rapid.Bool().Draw(t, "keep"), Without: drawWithout(t),
 	}
 	c.Request.Phase = dose.Phase(rapid.IntRange(1, 4).Draw(t, "phase"))
 	c.Request.Screening.Who.Training = body.Training(rapid.IntRange(1, 3).Draw(t, "training"))

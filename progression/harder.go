@@ -33,7 +33,7 @@ type choice struct {
 var harder = [...]row{
 	{"nothing-done", "no set was done", NoChange, codes("nothing-done"), (*now).nothingDone, stays("progression.nothing-done")},
 	{"ask-first", "somebody is to be asked before more than light and supervised work", NoChange, codes("ask-first"), (*now).asksFirst, stays("progression.ask-first")},
-	{"plan-expired", "the plan has expired", NoChange, nil, (*now).expired, stays()},
+	{"plan-expired", "the plan has expired", NoChange, codes("plan-expired"), (*now).expired, stays()},
 	{"room-first", "a set is to come, and the reserve asked for needs room first", NoChange, codes("hold"), (*now).needsRoom, (*now).makeRoom},
 	{"sets-first", "a set is to come that the plan builds up to", MoreSets, codes("one-more-set"), (*now).mayAddSet, (*now).addSet},
 	{"maintain", "maintenance, and the next weight was not done before", NoChange, codes("maintain"), (*now).maintains, stays("progression.maintain")},

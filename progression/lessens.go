@@ -29,6 +29,7 @@ type lessening struct {
 	when  string // as the docs print it
 	does  string
 	asks  ask
+	codes []evidence.Code
 	holds func(*now) bool
 	says  func(*now) []evidence.Reason
 }
@@ -36,23 +37,23 @@ type lessening struct {
 // lessens is all that makes a dose easier, or keeps it from being made harder: every
 // row that holds, joined.
 var lessens = [...]lessening{
-	{"missed", "more than a week since the last set", "load and sets by the ladder, or anew", comeBack,
+	{"missed", "more than a week since the last set", "load and sets by the ladder, or anew", comeBack, codes("return", "return-anew", "return-assessed", "reps-for-load"),
 		func(n *now) bool { return n.back != nil }, (*now).saysBack},
-	{"above-limit", "the last weight lies above a limit", "the heaviest below it", 0,
+	{"above-limit", "the last weight lies above a limit", "the heaviest below it", 0, codes("above-limit"),
 		func(n *now) bool { return n.seen.base > n.most }, func(n *now) []evidence.Reason {
 			return []evidence.Reason{because("progression.above-limit").With("load", n.seen.base).With("most", n.most)}
 		}},
-	{"lighter-day", "the day's check asks for a lighter session", "as the check says", setTaken,
+	{"lighter-day", "the day's check asks for a lighter session", "as the check says", setTaken, codes("lighter-day"),
 		(*now).dayIsLighter, only("progression.lighter-day")},
-	{"too-heavy", "the weight could not be lifted as often as the range begins with", "a lighter weight, or an easier variant", lighterWeight,
+	{"too-heavy", "the weight could not be lifted as often as the range begins with", "a lighter weight, or an easier variant", lighterWeight, codes("too-much", "easier-variant"),
 		func(n *now) bool { return n.tooHeavy() && !n.beginsLighter() }, only("progression.too-much")},
-	{"below-three", "three visits in a row below the dose", "a lighter weight, a set fewer, or an easier variant", simpler,
+	{"below-three", "three visits in a row below the dose", "a lighter weight, a set fewer, or an easier variant", simpler, codes("below-three", "easier-variant"),
 		func(n *now) bool { return !n.tooHeavy() && n.below3() && !n.beginsLighter() }, only("progression.below-three")},
-	{"attendance", "half of the planned sessions or fewer were done", "a set fewer, down to one, unless something else takes one", fewerSets,
+	{"attendance", "half of the planned sessions or fewer were done", "a set fewer, down to one, unless something else takes one", fewerSets, codes("attendance-low"),
 		func(n *now) bool { return n.attended.Advice >= rule.Ease }, func(n *now) []evidence.Reason { return n.attended.Reasons }},
-	{"recurring", "a visit that eases, within three after another", "an easier variant", easierVariant,
+	{"recurring", "a visit that eases, within three after another", "an easier variant", easierVariant, codes("recurring", "easier-variant"),
 		func(n *now) bool { return n.recurring }, only("progression.recurring")},
-	{"eased", "a gate on the last visit eases", "a lighter session", lighterSession | setTaken,
+	{"eased", "a gate on the last visit eases", "a lighter session", lighterSession | setTaken, codes("eased"),
 		func(n *now) bool { return n.seen.gates.Advice >= rule.Ease }, only("progression.eased")},
 }
 

@@ -50,77 +50,78 @@ const (
 
 // decide is Next, without what waits.
 func decide(c Course, waits waiting) (Decision, error) {
-	d, _, err := decided(c, waits)
-	return d, err
+	n, d, err := see(c, waits)
+	if n == nil || err != nil {
+		return d, err
+	}
+	return n.choose(d)
 }
 
-// decided also returns the rows that held.
-func decided(c Course, waits waiting) (Decision, []string, error) {
+// see looks at a course and begins its decision; n is nil where that is all of it.
+func see(c Course, waits waiting) (n *now, d Decision, err error) {
 	from := c.reach()
 	if err := c.check(from); err != nil {
-		return Decision{}, nil, err
+		return nil, d, err
 	}
 	c.Request.Day, c.Request.Technique, c.Log = c.Day, c.technique(), c.Log[from:]
 	c.Request.Screening = c.Request.Screening.Tightest()
 	c.Request.Done = c.done()
-	d := Decision{Reasons: programme.Due(c.Plan, c.Day)}
+	d.because(programme.Due(c.Plan, c.Day)...)
 	if why := c.Request.Screening.Waived; why != "" {
 		d.because(evidence.Because("dose.waived").With("why", why))
 	}
 	if why := c.referred(); len(why) > 0 {
-		return d.refer(why...), nil, nil
+		return nil, d.refer(why...), nil
 	}
 	f, err := dose.NewFrame(c.Request)
 	var barred *dose.ConstraintError
 	if errors.As(err, &barred) {
 		d, err = (&now{c: c, waits: waits}).barred(d, barred)
-		return d, nil, err
+		return nil, d, err
 	}
 	if err != nil {
-		return Decision{}, nil, field.At("/request", err)
+		return nil, Decision{}, field.At("/request", err)
 	}
-	n, err := look(c, waits, f, from)
+	n, err = look(c, waits, f, from)
 	d.sees(n)
 	if errors.Is(err, rule.ErrMedicalCause) {
-		return d.refer(because("progression.medical-absence")), nil, nil
+		return nil, d.refer(because("progression.medical-absence")), nil
 	}
 	if err != nil {
-		return Decision{}, nil, err
+		return nil, Decision{}, err
 	}
-	return n.choose(d)
+	return n, d, nil
 }
 
 // choose joins what lessens the dose; where nothing does, the first row of harder
 // that holds decides.
-func (n *now) choose(d Decision) (Decision, []string, error) {
-	var rows []string
+func (n *now) choose(d Decision) (Decision, error) {
 	var asks ask
+	some := false
 	for i := range lessens {
 		if l := &lessens[i]; l.holds(n) {
-			rows, asks = append(rows, l.name), asks|l.asks
+			some, asks = true, asks|l.asks
 			d.because(l.says(n)...)
 		}
 	}
-	if len(rows) > 0 {
-		d, err := n.ease(d, asks)
-		return d, rows, err
+	if some {
+		return n.ease(d, asks)
 	}
 	r, c := n.harden()
 	d.because(c.why...)
 	switch {
 	case c.new != nil && c.new.err != nil:
-		return Decision{}, nil, c.new.err
+		return Decision{}, c.new.err
 	case c.new != nil:
 		d.Change = r.change
-		return d.replace(c.new.ex, *c.new.p), []string{r.name}, nil
+		return d.replace(c.new.ex, *c.new.p), nil
 	}
 	d.Rise = c.rise
 	action := Progress
 	if r.change == NoChange {
 		action = Hold
 	}
-	d, err := n.say(d, action, r.change, c.step)
-	return d, []string{r.name}, err
+	return n.say(d, action, r.change, c.step)
 }
 
 // ease doses what the rows that lessen ask for.

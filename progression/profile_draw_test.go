@@ -173,7 +173,7 @@ func drawClient(t *rapid.T) client {
 		Absence: screening.No,
 		Policy: progression.Policy{
 			Rule:         rapid.SampledFrom(policyRules).Draw(t, "rule"),
-			KeepExercise: seldom(t, "keep", 3),
+			KeepExercise: seldom(t, "keep", 3), Without: drawWithout(t),
 		},
 	}
 	if ex.OneSided {

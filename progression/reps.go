@@ -12,11 +12,11 @@ func (n *now) repsFirst() bool {
 	return n.seen.gates.Advice != rule.Raise || n.counts() && (n.seen.reps < n.step.UpTo || n.spare() < 0) || !n.counts() && n.unrated()
 }
 
-func (n *now) moreRepsHolds() bool { return n.repsFirst() && n.more(n.step).some }
+func (n *now) moreRepsHolds() bool { return n.repsFirst() && n.more(n.step).aim > 0 }
 
-func (n *now) addReps() choice { return n.more(n.step).choice(n) }
+func (n *now) addReps() choice { return n.more(n.step).add(n) }
 
-func (n *now) hold() choice { return n.more(n.step).choice(n) }
+func (n *now) hold() choice { return n.more(n.step).keep(n) }
 
 // withinRange ends repetitions at the guideline's range alone.
 func (n *now) withinRange() dose.Step {
@@ -26,12 +26,13 @@ func (n *now) withinRange() dose.Step {
 	return s
 }
 
-func (n *now) limitedReps() bool { return n.limited() && n.more(n.withinRange()).some }
+func (n *now) limitedReps() bool { return n.limited() && n.more(n.withinRange()).aim > 0 }
 
-func (n *now) addRepsToLimit() choice { return n.holdAtLimit() }
+func (n *now) addRepsToLimit() choice { return n.atLimit(n.more(n.withinRange()).add(n)) }
 
-func (n *now) holdAtLimit() choice {
-	c := n.more(n.withinRange()).choice(n)
+func (n *now) holdAtLimit() choice { return n.atLimit(n.more(n.withinRange()).keep(n)) }
+
+func (n *now) atLimit(c choice) choice {
 	c.why = append([]evidence.Reason{n.saysLimit()}, c.why...)
 	return c
 }
@@ -39,7 +40,7 @@ func (n *now) holdAtLimit() choice {
 // reps are the repetitions that come next.
 type reps struct {
 	fit
-	some bool // more than before
+	aim int // more than before; 0: no more
 }
 
 // more takes one repetition more where nothing but repetitions, technique that
@@ -54,17 +55,18 @@ func (n *now) more(s dose.Step) reps {
 	if fitted := n.fit(s); fitted.step != s || !n.repsMayRise() || more <= s.Count || n.counts() && n.spare() < 0 {
 		return reps{fit: fitted}
 	}
-	s.Count = more
-	return reps{fit{step: s}, true}
+	return reps{fit{step: s}, more}
 }
 
-// choice says which of the two it is, and what would let the exercise go on.
-func (r reps) choice(n *now) choice {
-	why := append(n.hints(), r.why...)
-	if !r.some {
-		return choice{step: r.step, why: append(why, n.saysHold())}
-	}
-	return choice{step: r.step, why: append(why, because("progression.more-reps").With("aim", r.step.Count).With("top", r.step.UpTo))}
+// add takes more repetitions, and says what would let the exercise go on.
+func (r reps) add(n *now) choice {
+	r.step.Count = r.aim
+	return choice{step: r.step, why: append(n.hints(), because("progression.more-reps").With("aim", r.aim).With("top", r.step.UpTo))}
+}
+
+// keep takes no more, and says what keeps the dose.
+func (r reps) keep(n *now) choice {
+	return choice{step: r.step, why: append(append(n.hints(), r.why...), n.saysHold())}
 }
 
 // stepInReps is two where every set left more than can be counted, else one; of
