@@ -8,6 +8,7 @@ import (
 	"pgregory.net/rapid"
 
 	"example.org/posology/progression"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units/evidence"
 )
@@ -16,10 +17,10 @@ import (
 // stand in the way of more.
 func said(d progression.Decision) map[evidence.Code]string {
 	texts := map[evidence.Code]string{}
-	words := progression.Words()
+	words := allWords()
 	list := slices.Clone(d.Reasons)
 	for _, g := range d.Gates {
-		if g.Advice != progression.Raise {
+		if g.Advice != rule.Raise {
 			list = append(list, g.Reasons...)
 		}
 	}

@@ -7,16 +7,17 @@ import (
 	"pgregory.net/rapid"
 
 	"example.org/posology/progression"
+	"example.org/posology/progression/programme"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 )
 
 // sessions are planned twice a week up to the day before c.Day, of which the first
 // so many were done.
-func sessions(c progression.Course, planned, done int) []progression.PlannedSession {
-	var list []progression.PlannedSession
+func sessions(c progression.Course, planned, done int) []programme.PlannedSession {
+	var list []programme.PlannedSession
 	for i := range planned {
-		s := progression.PlannedSession{Day: c.Day - 1 - units.Day(3*i), Missed: screening.Yes}
+		s := programme.PlannedSession{Day: c.Day - 1 - units.Day(3*i), Missed: screening.Yes}
 		if i < done {
 			s.Missed = screening.No
 		}
@@ -71,7 +72,7 @@ func TestNextTakesOneSetForTwoReasons(t *testing.T) {
 
 func TestCourseRefusesSessions(t *testing.T) {
 	c := rowCourse(t, 4, 4.25)
-	c.Sessions = []progression.PlannedSession{{Day: c.Day + 1}, {Day: c.Day - 1}, {Day: c.Day - 1}, {}}
+	c.Sessions = []programme.PlannedSession{{Day: c.Day + 1}, {Day: c.Day - 1}, {Day: c.Day - 1}, {}}
 	_, err := progression.Next(c)
 	if got, want := pathsOf(err), []string{"/sessions/0/day", "/sessions/2/day", "/sessions/3/day"}; !slices.Equal(got, want) {
 		t.Errorf("%v, want %v", got, want)

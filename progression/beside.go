@@ -1,7 +1,7 @@
 package progression
 
 import (
-	"example.org/posology/dose"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -22,26 +22,26 @@ func (j Jump) big() bool {
 }
 
 // alone reports whether nobody is at hand.
-func (n *next) alone() bool { return n.c.Request.Screening.Setting < screening.WithHelper }
+func (n *now) alone() bool { return n.c.Request.Screening.Setting < screening.WithHelper }
 
 // barredAlone reports whether the step is not taken since nobody is at hand.
-func (n *next) barredAlone(j Jump) bool {
+func (n *now) barredAlone(j Jump) bool {
 	return n.alone() && (n.bigUnknown(j) || n.aboveLifted(j))
 }
 
 // bigUnknown reports a big step to a weight that the log does not show itself.
-func (n *next) bigUnknown(j Jump) bool {
+func (n *now) bigUnknown(j Jump) bool {
 	return j.big() && !(n.again && j.To.Each == n.jump.To.Each)
 }
 
 // aboveLifted reports a step to more over head or face than was lifted before.
-func (n *next) aboveLifted(j Jump) bool {
+func (n *now) aboveLifted(j Jump) bool {
 	demands := n.c.Request.Exercise.Demands
 	return (demands.Has(body.Overhead) || demands.Has(body.OverFace)) && j.To.Each > n.heaviest()
 }
 
 // heaviest returns the heaviest weight in the log.
-func (n *next) heaviest() units.Mass {
+func (n *now) heaviest() units.Mass {
 	most := units.Mass(0)
 	for _, v := range n.c.Log {
 		for _, s := range v.Sets {
@@ -53,18 +53,17 @@ func (n *next) heaviest() units.Mass {
 
 // waitsForSomebody reports whether a heavier weight would be taken or tried, were
 // there somebody beside.
-func (n *next) waitsForSomebody() bool {
+func (n *now) waitsForSomebody() bool {
 	if !n.alone() || n.seen.tried || !n.bearsMore() || !n.withinLimits() {
 		return false
 	}
-	ready := n.seen.gates.Advice == Raise || n.stillLooking() || n.seen.reps >= n.end(false)
+	ready := n.seen.gates.Advice == rule.Raise || n.stillLooking() || n.seen.reps >= n.end(false)
 	return ready && (n.mayTry() > 0 || n.counts() && n.shown() && n.barredAlone(*n.jump))
 }
 
-// byOneself goes on without the weight that waits for somebody, and says so: with
+// saysBeside says what waits for somebody: it goes on without the weight, with
 // repetitions, then at a slower pace. No set and no harder variant takes its place.
-func (n *next) byOneself(s dose.Step) (Decision, error) {
-	n.unattended = true
+func (n *now) saysBeside() evidence.Reason {
 	code := evidence.Code("progression.look-beside")
 	switch {
 	case n.bigUnknown(*n.jump):
@@ -72,9 +71,5 @@ func (n *next) byOneself(s dose.Step) (Decision, error) {
 	case n.aboveLifted(*n.jump):
 		code = "progression.above-beside"
 	}
-	n.d.because(evidence.Because(code, factBeside).With("next", n.jump.To.Each).With("share", n.jump.External).With("moved", movedText(n.jump.Moved)))
-	if n.seen.gates.Advice == Raise {
-		return n.harder(s)
-	}
-	return n.moreReps(s)
+	return because(code).With("next", n.jump.To.Each).With("share", n.jump.External).With("moved", movedText(n.jump.Moved))
 }

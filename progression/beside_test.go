@@ -199,6 +199,10 @@ func TestAloneNeverMore(t *testing.T) {
 	}, func(t *rapid.T, p *client) (string, bool) {
 		p.profile.Setting = screening.Setting(between(t, "less", int(screening.Alone), int(screening.WithHelper)))
 		p.course.Request.Screening.Setting = p.profile.Setting
+		if p.check != nil { // the day's company is no more either
+			check := *p.check
+			check.Setting, p.check = p.profile.Setting, &check
+		}
 		if d, err := p.next(); p.profile.Setting == screening.Alone && err == nil && d.Next != nil && d.Next.Finding != nil && d.Next.Finding.MaxSteps > 0 {
 			t.Fatalf("a search alone: %s", tell(d))
 		}

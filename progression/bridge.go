@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/progression/rule"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
@@ -47,7 +48,7 @@ func before(r onerm.Relation, after float64, p units.Fraction) (float64, bool) {
 // surely returns the reserve that a set left at least, for a reported one: with
 // the usual error of telling it, and none beyond what can be counted.
 func surely(reported units.RIR) units.RIR {
-	return min(max(0, reported-reserveError(reported)), countable-nearError)
+	return min(max(0, reported-rule.ReserveError(reported)), rule.Countable-rule.NearError)
 }
 
 // share returns the step as a share of all that is moved, or of the weight held
@@ -61,33 +62,37 @@ func (j Jump) share() units.Fraction {
 
 // wanted is what the next weight has to allow: the bottom of the range and the
 // reserve, together.
-func (n *next) wanted() float64 {
+func (n *now) wanted() float64 {
 	return float64(n.bottom()) + float64(n.out.Reserve.Least)
 }
 
-// lookAhead finds the step to the next weight above each, and what shows that it
-// can be done.
-func (n *next) lookAhead(each units.Mass) error {
+// ahead is the step up from a weight, and what shows that it can be done.
+type ahead struct {
+	jump   *Jump   // nil at the top of the kit
+	needed float64 // repetitions to failure that show it; infinite where nothing does
+	again  bool    // sets with the next weight itself show it
+	vain   bool    // they show that it could not be done
+}
+
+// above looks at the step to the next weight above each.
+func (n *now) above(each units.Mass) (ahead, error) {
+	a := ahead{needed: math.Inf(1)}
 	jump, ok, err := NextJump(n.f.Table(), each, n.moved())
-	if err != nil {
-		return field.At("/body_mass", err)
+	if err != nil || !ok {
+		return a, field.At("/body_mass", err)
 	}
-	n.jump, n.needed, n.again, n.vain = nil, math.Inf(1), false, false
-	if !ok {
-		return nil
-	}
-	n.jump = &jump
-	n.recall()
+	a.jump = &jump
+	a.again, a.vain = n.recall(jump.To.Each)
 	if p := jump.share(); p > 0 && n.counts() {
 		if need, known := toFailureBefore(n.wanted(), p, n.c.Curve); known {
-			n.needed = need
+			a.needed = need
 		}
 	}
-	return nil
+	return a, nil
 }
 
 // moved returns the part of the body that is lifted, at the least, 0 if not known.
-func (n *next) moved() units.Mass {
+func (n *now) moved() units.Mass {
 	low, ok := n.c.Request.Exercise.MovedShare.Min()
 	if !ok {
 		return 0
@@ -102,11 +107,11 @@ func (n *next) moved() units.Mass {
 // repsBefore returns the repetitions that show the next weight if they leave the
 // reserve that is asked for, and 0 if none can: there is no next weight or no
 // curve for it.
-func (n *next) repsBefore() int {
-	if math.IsInf(n.needed, 1) {
+func (n *now) repsBefore(a ahead) int {
+	if math.IsInf(a.needed, 1) {
 		return 0
 	}
-	return max(n.bottom(), wholeReps(n.needed-float64(surely(n.out.Reserve.Least))))
+	return max(n.bottom(), wholeReps(a.needed-float64(surely(n.out.Reserve.Least))))
 }
 
 // wholeReps rounds up to whole repetitions, but for what rounding adds.
@@ -116,12 +121,12 @@ const rounding = 1e-9 // repetitions
 
 // shown reports whether what was done shows that the next weight can be done: it
 // was itself, not long ago, or the present one was often enough.
-func (n *next) shown() bool {
+func (n *now) shown() bool {
 	return n.again || n.able() >= n.needed-rounding
 }
 
 // able is how often the present weight can surely be lifted, to failure.
-func (n *next) able() float64 { return float64(n.seen.reps) + float64(surely(n.seen.left)) }
+func (n *now) able() float64 { return float64(n.seen.reps) + float64(surely(n.seen.left)) }
 
 // mostTries is how many steps up one load may try at one visit.
 const mostTries = 2
@@ -130,7 +135,7 @@ const mostTries = 2
 // only while it is clearly easy: none unless every set left more than can be
 // counted, and none whose first lift could be a maximum on the cautious side.
 // What has no curve is tried one step at a time.
-func (n *next) mayTry() int {
+func (n *now) mayTry() int {
 	if n.jump == nil || !n.seen.beyondCounting() {
 		return 0
 	}
@@ -152,7 +157,7 @@ func (n *next) mayTry() int {
 
 // beyond returns the step from the present weight to the one after j, nil if
 // there is none.
-func (n *next) beyond(j Jump) *Jump {
+func (n *now) beyond(j Jump) *Jump {
 	gap, ok := n.f.Table().Next(j.To.Each)
 	if !ok {
 		return nil
@@ -173,7 +178,7 @@ func (n *next) beyond(j Jump) *Jump {
 // repsToTry returns the repetitions after which the weight that j leads to may be
 // tried if they leave more than can be counted, and more than any dose asks for
 // if none do. What was tried in vain waits for four weeks.
-func (n *next) repsToTry(j Jump) int {
+func (n *now) repsToTry(j Jump) int {
 	if n.vain {
 		return math.MaxInt
 	}
@@ -181,23 +186,23 @@ func (n *next) repsToTry(j Jump) int {
 }
 
 // firstTry is repsToTry of a weight that was not tried yet.
-func (n *next) firstTry(j Jump) int {
+func (n *now) firstTry(j Jump) int {
 	need, known := toFailureBefore(liftsAtLeast, j.share(), n.c.Curve)
 	if !known || j.share() <= 0 {
 		return math.MaxInt
 	}
-	return wholeReps(need - float64(countable-nearError))
+	return wholeReps(need - float64(rule.Countable-rule.NearError))
 }
 
 // beyondReach reports whether the next weight could be neither shown nor tried,
 // however much is left in reserve and however little is asked for. Only then does
 // an extra set come, so that it never stands in the place of a weight.
-func (n *next) beyondReach() bool {
+func (n *now) beyondReach() bool {
 	if n.jump == nil {
 		return true
 	}
 	need, known := toFailureBefore(float64(n.bottom()), n.jump.share(), n.c.Curve)
-	shown := known && need <= float64(n.bridgeEnd())+float64(countable-nearError)
+	shown := known && need <= float64(n.bridgeEnd())+float64(rule.Countable-rule.NearError)
 	return !shown && n.firstTry(*n.jump) > n.bridgeEnd() && !n.lifted(n.jump.To.Each)
 }
 
@@ -205,7 +210,7 @@ func (n *next) beyondReach() bool {
 const liftsAtLeast = 2
 
 // bridgeEnd returns where bridging by repetitions ends.
-func (n *next) bridgeEnd() int {
+func (n *now) bridgeEnd() int {
 	top, _ := n.out.Span.Max()
 	if !n.counts() || n.out.Phase == dose.Familiarise {
 		return top
@@ -220,36 +225,36 @@ func (n *next) bridgeEnd() int {
 	return max(top, end)
 }
 
-// endSooner asks the gate of repetitions anew where the range to work through
-// ends sooner than was planned: more than can be counted was left, or the next
-// weight was done before.
-func (n *next) endSooner() {
-	plan := &n.seen.v.Plan
-	low, _ := plan.Span.Min()
-	top, _ := plan.Span.Max()
+// endsSooner returns what was seen with the gate of repetitions asked anew where the
+// range to work through ends sooner than was planned: more than can be counted was
+// left, or the next weight was done before.
+func (n *now) endsSooner() reading {
+	r := n.seen
+	low, _ := r.v.Plan.Span.Min()
+	top, _ := r.v.Plan.Span.Max()
 	end := n.upTo()
 	if n.again {
 		end = n.bottom()
 	}
-	if end >= top || end < low || !n.seen.beyondCounting() && !n.again {
-		return
+	if end >= top || end < low || !r.beyondCounting() && !n.again {
+		return r
 	}
-	plan.Span, plan.Count = units.Must(units.Between(low, end)), min(plan.Count, end)
-	gates := &n.seen.gates
-	gates.Gates[len(gates.Gates)-1] = n.seen.v.repetitions()
-	gates.join()
+	r.v.Plan.Span, r.v.Plan.Count = units.Must(units.Between(low, end)), min(r.v.Plan.Count, end)
+	r.gates.Gates[len(r.gates.Gates)-1] = r.v.repetitions()
+	r.gates.join()
+	return r
 }
 
 // upTo returns the end of the range to work through before load is added: the
 // guideline's, or what the step to the next weight asks for, to where bridging
 // ends.
-func (n *next) upTo() int { return n.end(n.alone()) }
+func (n *now) upTo() int { return n.end(n.alone()) }
 
 // end is upTo for somebody who is alone or not: alone repetitions go on to where
 // bridging ends, or until they show the next weight, since it is not tried.
-func (n *next) end(alone bool) int {
+func (n *now) end(alone bool) int {
 	top, _ := n.out.Span.Max()
-	need := n.repsBefore()
+	need := n.repsBefore(n.ahead)
 	if need == 0 && n.counts() {
 		need = bridgeTop
 	}

@@ -4,6 +4,7 @@ import (
 	"maps"
 	"slices"
 
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -11,30 +12,22 @@ import (
 )
 
 // over returns how far beyond the top of the range the policy's rule asks for.
-func (n *next) over() int {
-	switch n.c.Policy.Rule {
-	case RuleOverTarget, RuleRepsThenLoad:
-		return overTarget
-	case RuleTwoForTwo:
-		return twoOver
-	case RuleTopOfRange: // its top is its own
-		top, _ := n.out.Span.Max()
-		return max(0, topReps-top)
-	}
-	return 0
+func (n *now) over() int {
+	top, _ := n.out.Span.Max()
+	return n.c.Policy.Rule.Past(top)
 }
 
-// byRule lets the policy's rule answer for the gate of repetitions, and the rule
+// byRule, a part of looking, lets the policy's rule answer for the gate of repetitions, and the rule
 // that goes by rating for that of effort too.
-func (n *next) byRule() error {
+func (n *now) byRule() error {
 	if err := n.byPain(); err != nil {
 		return err
 	}
-	rule := n.c.Policy.Rule
-	if rule == RuleUnknown || len(n.seen.v.Sets) == 0 || n.seen.base <= 0 {
+	name := n.c.Policy.Rule
+	if name == rule.NameUnknown || len(n.seen.v.Sets) == 0 || n.seen.base <= 0 {
 		return nil
 	}
-	a, err := n.ask(rule)
+	a, err := n.ask(name)
 	if err != nil {
 		return err
 	}
@@ -43,7 +36,7 @@ func (n *next) byRule() error {
 		switch {
 		case g.Gate == GateReps && n.seen.v.met():
 			gates.Gates[i] = GateAnswer{g.Gate, a.Advice, a.Reasons}
-		case g.Gate == GateEffort && rule == RuleOMNIBelow8 && g.Advice == Keep && !n.seen.known:
+		case g.Gate == GateEffort && name == rule.NameOMNIBelow8 && g.Advice == rule.Keep && !n.seen.known:
 			gates.Gates[i] = GateAnswer{g.Gate, a.Advice, a.Reasons}
 		}
 	}
@@ -53,17 +46,17 @@ func (n *next) byRule() error {
 
 // byPain lets the policy's rule answer for pain that the model lets be and that
 // only keeps the load.
-func (n *next) byPain() error {
+func (n *now) byPain() error {
 	p := n.seen.v.Pain
-	if n.c.Policy.Pain != RulePainGate || p == nil || p.Kind != screening.OrdinaryPain || p.During == nil || p.After == nil || p.NextMorning == nil || p.WeeklyTrend == screening.TrendUnknown {
+	if n.c.Policy.Pain != rule.NamePainGate || p == nil || p.Kind != screening.OrdinaryPain || p.During == nil || p.After == nil || p.NextMorning == nil || p.WeeklyTrend == screening.TrendUnknown {
 		return nil
 	}
 	gates := &n.seen.gates
 	for i, g := range gates.Gates {
-		if g.Gate != GatePain || g.Advice != Keep || screening.SorenessLasts(n.seen.v.SorenessDays) {
+		if g.Gate != GatePain || g.Advice != rule.Keep || screening.SorenessLasts(n.seen.v.SorenessDays) {
 			continue
 		}
-		a, err := PainGate(max(*p.During, *p.After), n.seen.v.RangeLost, screening.No) // the target has its own gate
+		a, err := rule.PainGate(max(*p.During, *p.After), n.seen.v.RangeLost, screening.No) // the target has its own gate
 		if err != nil {
 			return err
 		}
@@ -75,45 +68,45 @@ func (n *next) byPain() error {
 
 // ask puts the last visit to a rule. The target is the top of the guideline's
 // range, or lower where the rule would ask for more than bridging ever does.
-func (n *next) ask(rule Rule) (RuleAnswer, error) {
+func (n *now) ask(name rule.Name) (rule.Answer, error) {
 	top, _ := n.out.Span.Max()
 	top = min(top, n.bridgeEnd()-n.over())
 	sets := n.seen.v.Sets
-	switch rule {
-	case RuleOverTarget:
-		return OverTarget(n.seen.base, top, n.seen.reps)
-	case RuleTwoForTwo:
-		return TwoForTwo(top, n.lastSets())
-	case RuleRepsThenLoad:
-		return RepsThenLoad(n.seen.base, units.Must(units.Between(min(n.bottom(), top), top)), n.seen.v.lastReps())
-	case RuleTopOfRange:
+	switch name {
+	case rule.NameOverTarget:
+		return rule.OverTarget(n.seen.base, top, n.seen.reps)
+	case rule.NameTwoForTwo:
+		return rule.TwoForTwo(top, n.lastSets())
+	case rule.NameRepsThenLoad:
+		return rule.RepsThenLoad(n.seen.base, units.Must(units.Between(min(n.bottom(), top), top)), n.seen.v.lastReps())
+	case rule.NameTopOfRange:
 		reps := make([]int, len(sets))
 		for i, s := range sets {
 			reps[i] = s.Reps
 		}
-		return TopOfRange(reps)
+		return rule.TopOfRange(reps)
 	}
 	return n.rated()
 }
 
 // rated asks the rule that goes by rating of the hardest set; a set without a
 // rating on its scale keeps the load.
-func (n *next) rated() (RuleAnswer, error) {
+func (n *now) rated() (rule.Answer, error) {
 	hardest := units.Must(units.OMNI(0))
 	for _, s := range n.seen.v.Sets {
 		if s.Effort.Scale() != units.ScaleOMNI {
-			return RuleAnswer{Rule: RuleOMNIBelow8, Advice: Keep, Reasons: []evidence.Reason{evidence.Because("progression.no-rating", factOMNI)}}, nil
+			return rule.Answer{Rule: rule.NameOMNIBelow8, Advice: rule.Keep, Reasons: []evidence.Reason{because("progression.no-rating")}}, nil
 		}
 		if s.Effort.Value() > hardest.Value() {
 			hardest = s.Effort
 		}
 	}
-	return OMNIBelow8(hardest)
+	return rule.OMNIBelow8(hardest)
 }
 
 // lastSets returns the repetitions of the last set of each visit at the present
 // load, on the weaker side, the oldest first.
-func (n *next) lastSets() []int {
+func (n *now) lastSets() []int {
 	var reps []int
 	for i := range n.c.Log {
 		v := &n.c.Log[i]

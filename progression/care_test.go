@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/progression"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -116,7 +117,7 @@ func TestNextByPainGate(t *testing.T) {
 	} {
 		c := rowCourse(t, 4, 4.25)
 		if tt.gate {
-			c.Policy.Pain = progression.RulePainGate
+			c.Policy.Pain = rule.NamePainGate
 		}
 		last(&c).Pain = &tt.pain
 		if d := nextOf(t, c); d.Action != tt.action || (d.Change == progression.MoreLoad) != (tt.action == progression.Progress) {
@@ -246,8 +247,8 @@ func TestNextSkipsSmallSteps(t *testing.T) {
 	c := rowCourse(t, 4, 4.05, 4.1, 4.2, 4.3, 4.4, 4.5)
 	done(&c, 4*kilo, 12, 6)
 	d := nextOf(t, c)
-	if d.Change != progression.MoreLoad || d.Next.Load.Each != 4400*units.Gram || d.Step.External < 0.099 || d.Step.External > 0.1001 {
-		t.Errorf("%v, %v, %+v", d.Change, d.Next.Load.Each, d.Step)
+	if d.Change != progression.MoreLoad || d.Next.Load.Each != 4400*units.Gram || d.Rise.External < 0.099 || d.Rise.External > 0.1001 {
+		t.Errorf("%v, %v, %+v", d.Change, d.Next.Load.Each, d.Rise)
 	}
 	done(&c, 4*kilo, 12, 3) // 14 surely, to failure: 11 with at most 7.3 % more
 	if d = nextOf(t, c); d.Next.Load.Each != 4200*units.Gram {
@@ -316,7 +317,7 @@ func TestNextFineStepsAreWithin(t *testing.T) {
 	v.Plan.Span, v.Plan.Count = units.Must(units.Between(8, 16)), 16
 	done(&c, 10*kilo, 16, 5)
 	d := nextOf(t, c)
-	if d.Change != progression.MoreLoad || d.Next.Load.Each != 11*kilo || !d.Step.Within || len(d.Step.Reasons) == 0 || hasReason(d, "progression.step-in-hand") {
-		t.Errorf("%v, %+v, %+v", d.Change, d.Step, d.Reasons)
+	if d.Change != progression.MoreLoad || d.Next.Load.Each != 11*kilo || !d.Rise.Within || len(d.Rise.Reasons) == 0 || hasReason(d, "progression.step-in-hand") {
+		t.Errorf("%v, %+v, %+v", d.Change, d.Rise, d.Reasons)
 	}
 }

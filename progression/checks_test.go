@@ -3,6 +3,7 @@ package progression_test
 import (
 	"encoding/csv"
 	"encoding/json"
+	"iter"
 	"math"
 	"os"
 	"slices"
@@ -11,6 +12,9 @@ import (
 
 	"example.org/posology/dose/exercise"
 	"example.org/posology/progression"
+	"example.org/posology/progression/programme"
+	"example.org/posology/progression/rule"
+	"example.org/posology/progression/simulate"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -62,6 +66,20 @@ func (c check) same(got, want, tolerance float64) {
 
 var bases = map[string]evidence.Basis{"text": evidence.Published, "secondary": evidence.Secondary, "memory": evidence.FromMemory, "computed": evidence.Computed}
 
+// allFacts are those of this package and of its rooms.
+func allFacts() iter.Seq[evidence.Fact] {
+	all := slices.Collect(progression.Facts())
+	for _, facts := range []iter.Seq[evidence.Fact]{rule.Facts(), programme.Facts(), simulate.Facts()} {
+		all = slices.AppendSeq(all, facts)
+	}
+	return slices.Values(all)
+}
+
+// allWords are those of this package and of the rooms whose reasons it passes on.
+func allWords() evidence.Words {
+	return units.Must(evidence.Join(progression.Words(), rule.Words(), programme.Words()))
+}
+
 // basis holds that a fact behind the answer is known as the row is, and none better.
 func (c check) basis(reasons ...evidence.Reason) {
 	c.Helper()
@@ -75,7 +93,7 @@ func (c check) basis(reasons ...evidence.Reason) {
 func (c check) basisOf(ids ...evidence.FactID) {
 	c.Helper()
 	found := false
-	for f := range progression.Facts() {
+	for f := range allFacts() {
 		found = found || slices.Contains(ids, f.ID) && f.Basis == bases[c.known]
 	}
 	if !found {
@@ -199,7 +217,7 @@ func checkPercentJump(c check) {
 
 func checkBridge(c check) {
 	in := decode[jumpRow](c, c.inputs)
-	got, reason, err := progression.RepsBeforeJump(in.Lands, in.jump(c).External)
+	got, reason, err := rule.RepsBeforeJump(in.Lands, in.jump(c).External)
 	if err != nil {
 		c.Fatal(err)
 	}
@@ -217,8 +235,8 @@ func checkOverTarget(c check) {
 		Action string
 		Load   []float64 `json:"load_kg"`
 	}](c, c.expected)
-	a, err := progression.OverTarget(kg(in.Load), in.Target, in.Done)
-	if err != nil || (a.Advice == progression.Raise) != (want.Action == "increase") || (a.Advice == progression.Keep) != (want.Action == "hold") {
+	a, err := rule.OverTarget(kg(in.Load), in.Target, in.Done)
+	if err != nil || (a.Advice == rule.Raise) != (want.Action == "increase") || (a.Advice == rule.Keep) != (want.Action == "hold") {
 		c.Errorf("%s: %+v, %v, want %s", c.id, a, err, want.Action)
 	}
 	if want.Load != nil && a.Load != units.Must(units.Between(kg(want.Load[0]), kg(want.Load[1]))) {
@@ -228,10 +246,10 @@ func checkOverTarget(c check) {
 }
 
 // raises reads the expectation of a rule that says whether to raise.
-func (c check) raises(a progression.RuleAnswer, err error) {
+func (c check) raises(a rule.Answer, err error) {
 	c.Helper()
 	want := decode[struct{ Increase bool }](c, c.expected).Increase
-	if err != nil || (a.Advice == progression.Raise) != want || (a.Advice == progression.Keep) == want {
+	if err != nil || (a.Advice == rule.Raise) != want || (a.Advice == rule.Keep) == want {
 		c.Errorf("%s (%s): %+v, %v, want %v", c.id, c.rule, a, err, want)
 	}
 	c.basis(a.Reasons...)
@@ -242,7 +260,7 @@ func checkTwoForTwo(c check) {
 		Goal int   `json:"goal_reps"`
 		Last []int `json:"last_set_reps"`
 	}](c, c.inputs)
-	c.raises(progression.TwoForTwo(in.Goal, in.Last))
+	c.raises(rule.TwoForTwo(in.Goal, in.Last))
 }
 
 func checkStep(c check) {
@@ -252,7 +270,7 @@ func checkStep(c check) {
 	want := decode[map[string][2]float64](c, c.expected)
 	for unit, ends := range want {
 		u := units.Must(units.ParseMassUnit(unit))
-		s, err := progression.StepFor(training, pattern, u)
+		s, err := rule.StepFor(training, pattern, u)
 		if err != nil || s.OrMore != (training == body.Advanced) {
 			c.Fatalf("%s: %+v, %v", c.id, s, err)
 		}
@@ -270,12 +288,12 @@ func checkTrialStep(c check) {
 		Reps         int `json:"reps_final_set"`
 		Scheme, Lift string
 	}](c, c.inputs)
-	rule := progression.RuleSmallSteps
+	by := rule.NameSmallSteps
 	if in.Scheme == "traditional" && in.Lift == "bench press" {
-		rule = progression.RuleBenchSteps
+		by = rule.NameBenchSteps
 	}
-	a, err := progression.TrialStep(rule, kg(10), in.Reps)
-	if err != nil || a.Load != units.Exactly(kg(10)+kg(decode[float64](c, c.expected))) || a.Advice != progression.Raise {
+	a, err := rule.TrialStep(by, kg(10), in.Reps)
+	if err != nil || a.Load != units.Exactly(kg(10)+kg(decode[float64](c, c.expected))) || a.Advice != rule.Raise {
 		c.Errorf("%s: %+v, %v, want 10 kg and %s", c.id, a, err, c.expected)
 	}
 	c.basis(a.Reasons...)
@@ -289,7 +307,7 @@ func checkRepsOrLoad(c check) {
 	}](c, c.inputs)
 	c.same(100*(in.Post-in.Pre)/in.Pre, decode[float64](c, c.expected), 0.00005)
 	found := false
-	for f := range progression.Facts() {
+	for f := range allFacts() {
 		found = found || f.ID == "progression.reps-or-load" && strings.Contains(f.Value, "52.90 to 69.05")
 	}
 	if !found {
@@ -299,13 +317,13 @@ func checkRepsOrLoad(c check) {
 
 func checkOMNI(c check) {
 	in := decode[map[string]float64](c, c.inputs)
-	c.raises(progression.OMNIBelow8(units.Must(units.OMNI(in["omni_0_10"]))))
+	c.raises(rule.OMNIBelow8(units.Must(units.OMNI(in["omni_0_10"]))))
 }
 
 func checkSimplify(c check) {
 	in := decode[map[string]int](c, c.inputs)
-	a, err := progression.Simplify(in["consecutive_sessions_below_dose"])
-	if want := decode[map[string]bool](c, c.expected)["regress"]; err != nil || (a.Advice == progression.Ease) != want {
+	a, err := rule.Simplify(in["consecutive_sessions_below_dose"])
+	if want := decode[map[string]bool](c, c.expected)["regress"]; err != nil || (a.Advice == rule.Ease) != want {
 		c.Errorf("%s: %+v, %v, want regress %v", c.id, a, err, want)
 	}
 	c.basis(a.Reasons...)
@@ -326,7 +344,7 @@ func checkPainGate(c check) {
 		Target bool    `json:"target_reps_met"`
 	}](c, c.inputs)
 	not := map[bool]screening.Answer{true: screening.No, false: screening.Yes}
-	c.raises(progression.PainGate(in.Pain, not[in.Full], not[in.Target]))
+	c.raises(rule.PainGate(in.Pain, not[in.Full], not[in.Target]))
 }
 
 type ratingRow struct {
@@ -337,7 +355,7 @@ type ratingRow struct {
 
 func checkSetToSetKg(c check) {
 	in := decode[ratingRow](c, c.inputs)
-	a, err := progression.SetToSetKg(units.Must(units.RPE(in.Reported)))
+	a, err := rule.SetToSetKg(units.Must(units.RPE(in.Reported)))
 	if err != nil || a.Target.Value() != in.Target || a.Change != kg(decode[float64](c, c.expected)) {
 		c.Errorf("%s: %+v, %v, want %s", c.id, a, err, c.expected)
 	}
@@ -346,7 +364,7 @@ func checkSetToSetKg(c check) {
 
 func checkSetToSetPercent(c check) {
 	in := decode[ratingRow](c, c.inputs)
-	a, err := progression.SetToSetPercent(kg(in.Load), units.Must(units.RPE(in.Target)), units.Must(units.RPE(in.Reported)))
+	a, err := rule.SetToSetPercent(kg(in.Load), units.Must(units.RPE(in.Target)), units.Must(units.RPE(in.Reported)))
 	if err != nil || kg(in.Load)+a.Change != kg(decode[float64](c, c.expected)) {
 		c.Errorf("%s: %+v, %v, want %s", c.id, a, err, c.expected)
 	}

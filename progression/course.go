@@ -2,10 +2,15 @@ package progression
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/progression/internal/given"
+	"example.org/posology/progression/programme"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
@@ -31,7 +36,7 @@ type Course struct {
 	// Sessions are those that the plan had for days that are over, each with whether
 	// it was missed; none where that is not known. Low [Attendance] makes the dose
 	// shorter, and nothing harder.
-	Sessions []PlannedSession `json:"sessions,omitempty"`
+	Sessions []programme.PlannedSession `json:"sessions,omitempty"`
 	// Plan are the dates of the plan in force, those that are known. On a day when it
 	// has expired nothing is made harder.
 	Plan dose.Dates `json:"plan,omitzero"`
@@ -53,16 +58,25 @@ type Policy struct {
 	// at the top of the range. Else one of over-target, two-for-two,
 	// reps-then-load, omni-below-8 and top-of-range. All other gates stay as they
 	// are, and so does the look at the next weight.
-	Rule Rule `json:"rule,omitzero"`
+	Rule rule.Name `json:"rule,omitzero"`
 	// Pain says which pain permits more load. Zero: the lowest zone, or usual pain
 	// of osteoarthritis. Pain-gate: ordinary pain below 5 of 10 that settles and
 	// does not rise (Perry 2005).
-	Pain Rule `json:"pain,omitzero"`
+	Pain rule.Name `json:"pain,omitzero"`
 	// MostReps is where bridging by repetitions ends, 1 to 20; 0: at 20 or at the
 	// end of the exercise's own range. A guideline's range is always worked through.
 	MostReps int `json:"most_reps,omitzero"`
-	// KeepExercise keeps a harder variant from being offered.
+	// KeepExercise keeps a harder variant from being offered: as "harder-variant" in
+	// Without.
 	KeepExercise bool `json:"keep_exercise,omitzero"`
+	// Without names rows of the table of what makes harder that are taken away, such
+	// as "harder-variant" (see the package's page): only rows that make harder may be.
+	Without []string `json:"without,omitempty"`
+}
+
+// without reports whether a row was taken away.
+func (p *Policy) without(name string) bool {
+	return slices.Contains(p.Without, name) || p.KeepExercise && name == "harder-variant"
 }
 
 // bridgeTop is where bridging by repetitions ends.
@@ -72,15 +86,20 @@ const bridgeTop = 20
 func (p Policy) Validate() error {
 	var bad field.Errors
 	switch p.Rule {
-	case RuleUnknown, RuleOverTarget, RuleTwoForTwo, RuleRepsThenLoad, RuleOMNIBelow8, RuleTopOfRange:
+	case rule.NameUnknown, rule.NameOverTarget, rule.NameTwoForTwo, rule.NameRepsThenLoad, rule.NameOMNIBelow8, rule.NameTopOfRange:
 	default:
 		bad.Add("/rule", field.Bad(p.Rule, "none, over-target, two-for-two, reps-then-load, omni-below-8 or top-of-range", field.ErrOutOfRange))
 	}
-	if p.Pain != RuleUnknown && p.Pain != RulePainGate {
+	if p.Pain != rule.NameUnknown && p.Pain != rule.NamePainGate {
 		bad.Add("/pain", field.Bad(p.Pain, "none or pain-gate", field.ErrOutOfRange))
 	}
 	if p.MostReps < 0 || p.MostReps > bridgeTop {
 		bad.Add("/most_reps", field.Bad(p.MostReps, fmt.Sprintf("1 to %d repetitions, or 0 for the usual", bridgeTop), field.ErrOutOfRange))
+	}
+	for i, name := range p.Without {
+		if !slices.Contains(removable(), name) {
+			bad.Add(fmt.Sprintf("/without/%d", i), field.Bad(name, "one of "+strings.Join(removable(), ", "), field.ErrUnknown))
+		}
 	}
 	return bad.Err()
 }
@@ -107,7 +126,7 @@ func (c *Course) reach() int {
 
 const (
 	leastVisits = 4
-	shownDays   = 12 * week // for which a set may show what can be lifted
+	shownDays   = 12 * given.Week // for which a set may show what can be lifted
 )
 
 // check is Validate, with no more than the order of the days of visits before from.
@@ -144,7 +163,7 @@ func (c *Course) check(from int) error {
 	}
 	bad.Add("/policy", c.Policy.Validate())
 	if c.Day.Check() == nil {
-		bad.Add("", checkSessions(c.Sessions, c.Day))
+		bad.Add("", programme.CheckSessions(c.Sessions, c.Day))
 	}
 	bad.Add("/plan", checkDates(c.Plan))
 	bad.Add("/watched", c.checkWatched())
@@ -170,9 +189,9 @@ func (c *Course) checkWatched() error {
 // checkDates takes days of the calendar, and what is not given.
 func checkDates(d dose.Dates) error {
 	var bad field.Errors
-	bad.Add("/review", dayUpTo(d.Review, 0))
-	bad.Add("/retest", dayUpTo(d.Retest, 0))
-	bad.Add("/expires", dayUpTo(d.Expires, 0))
+	bad.Add("/review", given.UpTo(d.Review, 0))
+	bad.Add("/retest", given.UpTo(d.Retest, 0))
+	bad.Add("/expires", given.UpTo(d.Expires, 0))
 	return bad.Err()
 }
 
@@ -185,7 +204,7 @@ func (c *Course) checkVisit(v *Visit, before units.Day) error {
 		bad.Add("/day", field.Bad(v.Day, "the day of the visit before or later", field.ErrConflict))
 	}
 	if v.Day.Check() == nil {
-		bad.Add("/observer/day", dayUpTo(v.Observer.Day, v.Day))
+		bad.Add("/observer/day", given.UpTo(v.Observer.Day, v.Day))
 	}
 	r := &c.Request
 	for i, s := range v.Sets {

@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -67,8 +68,8 @@ func drawCourse(t *rapid.T) progression.Course {
 	kits := [][]float64{{2, 4, 6, 10}, {3, 4, 5, 6, 7, 8}, {4}, {1, 2, 3, 4, 4.5, 5}, {2, 4, 4.25, 4.5}, {4, 8}}
 	c := rowCourse(t, rapid.SampledFrom(kits).Draw(t, "kit")...)
 	c.Policy = progression.Policy{
-		Rule:         rapid.SampledFrom([]progression.Rule{0, 0, 0, progression.RuleOverTarget, progression.RuleTwoForTwo, progression.RuleRepsThenLoad}).Draw(t, "rule"),
-		KeepExercise: rapid.Bool().Draw(t, "keep"),
+		Rule:         rapid.SampledFrom([]rule.Name{0, 0, 0, rule.NameOverTarget, rule.NameTwoForTwo, rule.NameRepsThenLoad}).Draw(t, "rule"),
+		KeepExercise: rapid.Bool().Draw(t, "keep"), Without: drawWithout(t),
 	}
 	c.Request.Phase = dose.Phase(rapid.IntRange(1, 4).Draw(t, "phase"))
 	c.Request.Screening.Who.Training = body.Training(rapid.IntRange(1, 3).Draw(t, "training"))

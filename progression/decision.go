@@ -76,8 +76,8 @@ type Decision struct {
 	// ChangeVariant it is the first dose of Instead.
 	Next    *dose.Prescription `json:"next,omitempty"`
 	Instead exercise.ID        `json:"instead,omitzero"`
-	// Step is the step in load that MoreLoad takes.
-	Step *Jump `json:"step,omitempty"`
+	// Rise is the step in load that MoreLoad takes.
+	Rise *Jump `json:"step,omitempty"`
 	// Jump is the step from the load of Next to the next weight of the kit, with
 	// the step over all that is moved where body mass is known.
 	Jump *Jump `json:"jump,omitempty"`

@@ -7,33 +7,71 @@
 //
 // It looks at the step to the next weight: how large it is, on the mass held
 // and on the mass moved, whether it lies within the published 2 to 10 per cent,
-// and how many repetitions bridge it ([NextJump], [RepsBeforeJump]).
+// and how many repetitions bridge it ([NextJump], [rule.RepsBeforeJump]).
 //
 // It looks at a visit ([Visit]): whether events, pain, range, technique, effort
 // or repetitions stand against more load ([Gates]), what was not recorded too.
 //
-// It holds the published rules of progression by name, each a function of its
-// own with its source, never blended: [OverTarget], [TwoForTwo], [StepFor],
-// [RepsThenLoad], [TrialStep], [OMNIBelow8], [TopOfRange], [Simplify], the gates
-// on pain [PainGate] and [PainComposite], and the adjustment from one set to the
-// next [SetToSetKg] and [SetToSetPercent]. Schemes that lay out whole sessions
-// are in package protocol.
-//
-// Round it are phases with their exits ([PhaseExits]), attendance ([Attendance]),
-// what happened since the assessment ([Happenings]), and what a person takes along
-// at the end ([TakeAlong]).
-//
-// Beside them are the return after missed time ([ReturnAfter], which has no
-// published source), the one published return after illness ([AfterCovid]), and
-// data: maps between effort and load, planned lighter weeks, expected gains.
+// The published rules of progression and the return after missed time are in
+// package rule; phases, attendance, what happened since the assessment and the end
+// of a programme in package programme; schemes that lay out whole sessions in
+// package protocol.
 //
 // # Scope
 //
 // A rule answers from what it is given and looks at no symptoms, technique or
 // limits; the gates look at no limits. A rise that either permits is not a
 // prescription: only [Next] prescribes, within the limits of the day's screening.
-// The order in which it makes things harder is a design that no trial has tested.
 // Local rules and a licensed clinician decide.
+//
+// # What lessens
+//
+// All rows that hold are joined, in any order; then nothing is made harder. A row
+// has a name, a condition, what it changes, and the facts behind it.
+//
+//	missed         more than a week since the last set → load and sets by the ladder, or anew (return, return-anew, medical, coarse-steps)
+//	above-limit    the last weight lies above a limit → the heaviest below it (limit)
+//	lighter-day    the day's check asks for a lighter session → as the check says (gates)
+//	too-heavy      the weight could not be lifted as often as the range begins with → a lighter weight, or an easier variant (too-much, variant)
+//	below-three    three visits in a row below the dose → a lighter weight, a set fewer, or an easier variant (simplify, variant)
+//	attendance     half of the planned sessions or fewer were done → a set fewer, down to one, unless something else takes one (attendance-low)
+//	recurring      a visit that eases, within three after another → an easier variant (variant)
+//	eased          a gate on the last visit eases → a lighter session (gates)
+//
+// # What makes harder
+//
+// Where nothing lessens, the first row that holds decides. The order is a design
+// that no trial has tested. A [Policy] may take away rows that make something
+// harder, no others; then the next row that holds decides.
+//
+//	nothing-done   no set was done → the dose stays (gates)
+//	ask-first      somebody is to be asked before more than light and supervised work → the dose stays (ask-first)
+//	plan-expired   the plan has expired → the dose stays (plan-expired)
+//	room-first     a set is to come, and the reserve asked for needs room first → the dose stays (gates)
+//	sets-first     a set is to come that the plan builds up to → sets (sets-first)
+//	maintain       maintenance, and the next weight was not done before → the dose stays (keep-up)
+//	found-easy     a heavier weight was found, and is still clearly easy → finding the load (find-on, try)
+//	found          a heavier weight was found → finding the load (find-on)
+//	two-rises      the next weight is shown, and two other loads rise → the dose stays (two-rises)
+//	next-weight    the next weight is shown or was done before → load (shown, reserve-error, done-before, step-2-to-10, step-small-muscles)
+//	find-on        the load is looked for, and every set was clearly easy → finding the load (find-on, try)
+//	tried          a heavier weight was tried and was too much → the dose stays (find-on)
+//	resumed        a trial is over: back to the dose before it → the dose stays (find-on)
+//	limit-reps     a limit forbids the next weight, and repetitions may rise within the range → repetitions (limit, one-more, easy-step, bridge-top)
+//	limit          a limit forbids the next weight → the dose stays (limit, gates)
+//	try            the next weight may be tried → finding the load (step-2-to-10, step-small-muscles, find-on, try)
+//	more-reps      a gate keeps the load, or the range is not worked through; repetitions may rise → repetitions (one-more, easy-step, bridge-top)
+//	hold           a gate keeps the dose, or the range is not worked through → the dose stays (gates)
+//	familiarising  movements are still learnt → the dose stays (familiarising)
+//	more-reserve   more left in reserve would show the next weight → the dose stays (shown)
+//	slower         lowering is quicker than four seconds → slower lowering (slower)
+//	pause          the pause is shorter than two seconds → longer pause (pause)
+//	beside         a heavier weight waits for somebody at hand → the dose stays (beside)
+//	extra-set      the next weight can be neither shown nor tried, and the guideline has room → an extra set (extra-set)
+//	variant-waits  there is a harder variant, and enough exercises are new → the dose stays (one-new)
+//	harder-variant there is a harder variant that can be dosed → harder variant (variant)
+//	kit-ends       the kit has nothing heavier → the dose stays (variant, kit-ends)
+//	too-far        none of these → the dose stays (variant, kit-ends)
 //
 // # Monotone safety
 //

@@ -3,6 +3,7 @@ package progression
 import (
 	"fmt"
 
+	"example.org/posology/progression/rule"
 	"example.org/posology/units/evidence"
 )
 
@@ -39,16 +40,16 @@ var nextFacts = []evidence.Fact{
 	{ID: factRefer, Value: "what ended a session, and pain of a kind that the pain model is never used for, is looked at by somebody qualified, and the person assessed anew, before the next dose", Basis: evidence.Design},
 	{ID: factMedical, Value: "an operation, a fracture, a hospital stay, a fall or a new diagnosis ends the plan; after an assessment it begins anew", Basis: evidence.CommonPractice},
 	{ID: factVariant, Value: fmt.Sprintf("a visit that speaks for less within %d after another, or nothing lighter left to take: an easier variant, learnt anew and lighter than the last dose, or the exercise is left out", recurring), Basis: evidence.Design},
-	{ID: factFindOn, Value: fmt.Sprintf("while every set leaves more than %d in reserve the load goes on being looked for, from the heaviest weight that was done so", countable), Basis: evidence.Design, From: []evidence.FactID{factReserve}},
+	{ID: factFindOn, Value: fmt.Sprintf("while every set leaves more than %d in reserve the load goes on being looked for, from the heaviest weight that was done so", rule.Countable), Basis: evidence.Design, From: []evidence.FactID{factReserve}},
 	{ID: factSetsFirst, Value: "the sets that the plan builds up to come before more load, one at a visit", Basis: evidence.Design},
 	{ID: factShown, Value: "the next weight is taken when repetitions and reserve with the present one show, by the more cautious of two equations or the person's own curve, that it can be done at the bottom of the range in the reserve asked for; a reported reserve counts with its usual error taken off",
 		Basis: evidence.Design, From: []evidence.FactID{"onerm.epley", "onerm.brzycki", factReserve, factBridge}},
 	{ID: factDoneBefore, Value: fmt.Sprintf("a weight whose own sets of the last %d days show that it can be done at the bottom of the range in the reserve asked for is taken after %d calm visits in a row with the present one", knownDays, calmVisits), Basis: evidence.Design},
 	{ID: factTooMuch, Value: "what cannot be lifted once, or not as often as the range begins with even to failure, is too heavy: lighter at the next visit, and an easier variant where nothing is lighter", Basis: evidence.CommonPractice},
 	{ID: factFit, Value: "repetitions, and where they would fall below the range the weight, follow the reserve that is asked for", Basis: evidence.Design, From: []evidence.FactID{factReserve}},
-	{ID: factTry, Value: fmt.Sprintf("a weight that repetitions cannot show is tried, up to %d steps at a visit and each only while it is clearly easy, when every set left more than %d in reserve and the cautious side shows that it can be lifted %d times; what was too much is not tried again within %d days", mostTries, countable, liftsAtLeast, knownDays),
+	{ID: factTry, Value: fmt.Sprintf("a weight that repetitions cannot show is tried, up to %d steps at a visit and each only while it is clearly easy, when every set left more than %d in reserve and the cautious side shows that it can be lifted %d times; what was too much is not tried again within %d days", mostTries, rule.Countable, liftsAtLeast, knownDays),
 		Basis: evidence.Design, From: []evidence.FactID{factReserve, factBridge}},
-	{ID: factEasyStep, Value: fmt.Sprintf("%d repetitions more where every set left more than %d in reserve, else one; of seconds and metres %d", easyStep, countable, paceStep), Basis: evidence.Design},
+	{ID: factEasyStep, Value: fmt.Sprintf("%d repetitions more where every set left more than %d in reserve, else one; of seconds and metres %d", easyStep, rule.Countable, paceStep), Basis: evidence.Design},
 	{ID: factSlower, Value: fmt.Sprintf("lowering in %v seconds: with two up, the six a repetition that did best in older adults; a set stays no longer than it was, save that repetitions do not fall below the range", slowLowering),
 		Basis: evidence.Design, From: []evidence.FactID{"guideline.borde2015-strength.rep_seconds"}},
 	{ID: factPause, Value: fmt.Sprintf("a pause of %v seconds before lifting: a repetition stays within the eight seconds up to which its length matters little for growth", longPause),

@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/progression"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -113,14 +114,14 @@ func TestNextEdgesOfFinding(t *testing.T) {
 // tried is one that was found; without it a scale without reserve tells nothing.
 func TestNextFindsByRating(t *testing.T) {
 	for name, tt := range map[string]struct {
-		rule    progression.Rule
+		rule    rule.Name
 		ratings [2]float64 // of the two sides, with 4 kg
 		load    units.Mass
 	}{
-		"below 8":           {progression.RuleOMNIBelow8, [2]float64{7, 7}, 4 * kilo},
-		"8":                 {progression.RuleOMNIBelow8, [2]float64{8, 8}, 2 * kilo},
-		"8 on one side":     {progression.RuleOMNIBelow8, [2]float64{7, 8}, 2 * kilo},
-		"without that rule": {progression.RuleUnknown, [2]float64{7, 7}, 2 * kilo},
+		"below 8":           {rule.NameOMNIBelow8, [2]float64{7, 7}, 4 * kilo},
+		"8":                 {rule.NameOMNIBelow8, [2]float64{8, 8}, 2 * kilo},
+		"8 on one side":     {rule.NameOMNIBelow8, [2]float64{7, 8}, 2 * kilo},
+		"without that rule": {rule.NameUnknown, [2]float64{7, 7}, 2 * kilo},
 	} {
 		c := rowCourse(t, 2, 4, 4.25, 6)
 		c.Policy.Rule = tt.rule
@@ -143,7 +144,7 @@ func TestNextFindsByRating(t *testing.T) {
 // One rated set of both sides is enough.
 func TestNextFindsByOneRating(t *testing.T) {
 	c := squatCourse(t, 4, 6)
-	c.Policy.Rule, last(&c).Plan.Finding = progression.RuleOMNIBelow8, &dose.Finding{MaxSteps: 1}
+	c.Policy.Rule, last(&c).Plan.Finding = rule.NameOMNIBelow8, &dose.Finding{MaxSteps: 1}
 	last(&c).Sets = last(&c).Sets[:2]
 	last(&c).Sets[1].Load = 6 * kilo
 	rate(&c, 5, 7)

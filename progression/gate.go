@@ -1,6 +1,8 @@
 package progression
 
 import (
+	"example.org/posology/progression/internal/given"
+	"example.org/posology/progression/rule"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
@@ -33,7 +35,7 @@ func (g *Gate) UnmarshalText(text []byte) error { return gates.Unmarshal(text, g
 // A GateAnswer is what one gate says.
 type GateAnswer struct {
 	Gate    Gate              `json:"gate"`
-	Advice  Advice            `json:"advice"`
+	Advice  rule.Advice       `json:"advice"`
 	Reasons []evidence.Reason `json:"reasons,omitempty"`
 }
 
@@ -41,7 +43,7 @@ type GateAnswer struct {
 type GateReport struct {
 	// Advice is the most cautious of the gates'. Raise permits a look at the
 	// next weight; it is no prescription.
-	Advice Advice       `json:"advice"`
+	Advice rule.Advice  `json:"advice"`
 	Gates  []GateAnswer `json:"gates"` // every one, in order
 	// Aim is the count for the next visit with the same load, in the plan's
 	// measure: one more than the weakest set where nothing but repetitions or an
@@ -68,16 +70,16 @@ func Gates(v Visit) (GateReport, error) {
 	r := GateReport{Gates: []GateAnswer{events, v.pain(), v.rangeOfMovement(), v.technique(), v.effort(), v.repetitions()}}
 	r.join()
 	r.Aim = v.aim(r)
-	r.Reasons = []evidence.Reason{evidence.Because("progression.gates", factGates).With("advice", r.Advice)}
+	r.Reasons = []evidence.Reason{because("progression.gates").With("advice", r.Advice)}
 	if r.Aim > v.Plan.Count {
-		r.Reasons = append(r.Reasons, evidence.Because("progression.one-more", factOneMore).With("aim", r.Aim))
+		r.Reasons = append(r.Reasons, because("progression.one-more").With("aim", r.Aim))
 	}
 	return r, nil
 }
 
 // join takes the most cautious of the gates' answers.
 func (r *GateReport) join() {
-	r.Advice = AdviceUnknown
+	r.Advice = rule.AdviceUnknown
 	for _, g := range r.Gates {
 		r.Advice = max(r.Advice, g.Advice)
 	}
@@ -85,12 +87,12 @@ func (r *GateReport) join() {
 
 // aim returns the count for the next visit with the same load.
 func (v *Visit) aim(r GateReport) int {
-	if r.Advice > Keep {
+	if r.Advice > rule.Keep {
 		return 0
 	}
 	for _, g := range r.Gates {
-		unseen := g.Gate == GateTechnique && !holds(v.FormLost)
-		if g.Advice != Raise && g.Gate != GateReps && !unseen {
+		unseen := g.Gate == GateTechnique && !given.Yes(v.FormLost)
+		if g.Advice != rule.Raise && g.Gate != GateReps && !unseen {
 			return v.Plan.Count
 		}
 	}
@@ -103,14 +105,14 @@ func (v *Visit) aim(r GateReport) int {
 
 // passed lets the load rise as far as this gate goes.
 func (g Gate) passed() GateAnswer {
-	return GateAnswer{g, Raise, []evidence.Reason{evidence.Because("progression.gate-passed").With("gate", g)}}
+	return GateAnswer{g, rule.Raise, []evidence.Reason{because("progression.gate-passed").With("gate", g)}}
 }
 
 // notKnown keeps the load.
 func (g Gate) notKnown() GateAnswer {
-	return GateAnswer{g, Keep, []evidence.Reason{evidence.Because("progression.gate-not-known", factGates).With("gate", g)}}
+	return GateAnswer{g, rule.Keep, []evidence.Reason{because("progression.gate-not-known").With("gate", g)}}
 }
 
-func (g Gate) says(a Advice, why evidence.Reason) GateAnswer {
+func (g Gate) says(a rule.Advice, why evidence.Reason) GateAnswer {
 	return GateAnswer{g, a, []evidence.Reason{why}}
 }

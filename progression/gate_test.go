@@ -15,6 +15,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -70,36 +71,36 @@ func TestOneGateDecides(t *testing.T) {
 		name  string
 		spoil func(v *progression.Visit)
 		gate  progression.Gate
-		says  progression.Advice
+		says  rule.Advice
 		aim   int
 	}{
-		{"nothing", func(*progression.Visit) {}, 0, progression.Raise, 12},
-		{"chest pain on effort", func(v *progression.Visit) { v.Moment.Signs = []screening.Code{"chest_symptom"} }, progression.GateEvents, progression.Refer, 0},
-		{"a session ended for a sign", func(v *progression.Visit) { v.Moment.Signs = []screening.Code{"feels_sick"} }, progression.GateEvents, progression.Refer, 0},
-		{"a set ended for a sign", func(v *progression.Visit) { v.Moment.Signs = []screening.Code{"leg_cramp"} }, progression.GateEvents, progression.Ease, 0},
-		{"pain above 5 at the time", func(v *progression.Visit) { v.Moment.Pain = score(5.5) }, progression.GateEvents, progression.Ease, 0},
-		{"signs not asked", func(v *progression.Visit) { v.Moment = nil }, progression.GateEvents, progression.Keep, 10},
-		{"pain above 5", func(v *progression.Visit) { v.Pain.During = score(5.5) }, progression.GatePain, progression.Ease, 0},
-		{"pain of 3", func(v *progression.Visit) { v.Pain.During = score(3) }, progression.GatePain, progression.Keep, 10},
-		{"unsettled", func(v *progression.Visit) { v.Pain.NextMorning = score(2) }, progression.GatePain, progression.Ease, 0},
-		{"rising", func(v *progression.Visit) { v.Pain.WeeklyTrend = screening.RisingPain }, progression.GatePain, progression.Ease, 0},
-		{"spreading", func(v *progression.Visit) { v.Pain.Kind = screening.SpreadingPain }, progression.GatePain, progression.Refer, 0},
-		{"of a kind not given", func(v *progression.Visit) { v.Pain.Kind = 0 }, progression.GatePain, progression.Keep, 10},
-		{"pain not asked", func(v *progression.Visit) { v.Pain = nil }, progression.GatePain, progression.Keep, 10},
-		{"range lost", func(v *progression.Visit) { v.RangeLost = screening.Yes }, progression.GateRange, progression.Ease, 0},
-		{"range not known", func(v *progression.Visit) { v.RangeLost = 0 }, progression.GateRange, progression.Keep, 10},
-		{"form lost", func(v *progression.Visit) { v.FormLost = screening.Yes }, progression.GateTechnique, progression.Keep, 10},
-		{"nobody looked", func(v *progression.Visit) { v.Observer = dose.Observation{} }, progression.GateTechnique, progression.Keep, 12},
-		{"form not known", func(v *progression.Visit) { v.FormLost = 0 }, progression.GateTechnique, progression.Keep, 12},
-		{"nearer to failure", func(v *progression.Visit) { v.Sets[2].Effort = units.Must(units.InReserve(2)) }, progression.GateEffort, progression.Keep, 10},
-		{"between two counts", func(v *progression.Visit) { v.Sets[3].Effort = units.Must(units.RPE(7.5)) }, progression.GateEffort, progression.Keep, 10},
-		{"effort not recorded", func(v *progression.Visit) { v.Sets[0].Effort = units.Effort{} }, progression.GateEffort, progression.Keep, 10},
-		{"a scale without reserve", func(v *progression.Visit) { v.Sets[1].Effort = units.Must(units.OMNI(6)) }, progression.GateEffort, progression.Keep, 10},
-		{"below the top", func(v *progression.Visit) { v.Sets[1].Reps = 11 }, progression.GateReps, progression.Keep, 12},
-		{"at the count", func(v *progression.Visit) { v.Sets[1].Reps = 10 }, progression.GateReps, progression.Keep, 11},
-		{"below the count", func(v *progression.Visit) { v.Sets[1].Reps = 9 }, progression.GateReps, progression.Keep, 10},
-		{"another load", func(v *progression.Visit) { v.Sets[1].Load = 8 * units.Kilogram }, progression.GateReps, progression.Keep, 10},
-		{"a side with a set fewer", func(v *progression.Visit) { v.Sets = v.Sets[:3] }, progression.GateReps, progression.Keep, 10},
+		{"nothing", func(*progression.Visit) {}, 0, rule.Raise, 12},
+		{"chest pain on effort", func(v *progression.Visit) { v.Moment.Signs = []screening.Code{"chest_symptom"} }, progression.GateEvents, rule.Refer, 0},
+		{"a session ended for a sign", func(v *progression.Visit) { v.Moment.Signs = []screening.Code{"feels_sick"} }, progression.GateEvents, rule.Refer, 0},
+		{"a set ended for a sign", func(v *progression.Visit) { v.Moment.Signs = []screening.Code{"leg_cramp"} }, progression.GateEvents, rule.Ease, 0},
+		{"pain above 5 at the time", func(v *progression.Visit) { v.Moment.Pain = score(5.5) }, progression.GateEvents, rule.Ease, 0},
+		{"signs not asked", func(v *progression.Visit) { v.Moment = nil }, progression.GateEvents, rule.Keep, 10},
+		{"pain above 5", func(v *progression.Visit) { v.Pain.During = score(5.5) }, progression.GatePain, rule.Ease, 0},
+		{"pain of 3", func(v *progression.Visit) { v.Pain.During = score(3) }, progression.GatePain, rule.Keep, 10},
+		{"unsettled", func(v *progression.Visit) { v.Pain.NextMorning = score(2) }, progression.GatePain, rule.Ease, 0},
+		{"rising", func(v *progression.Visit) { v.Pain.WeeklyTrend = screening.RisingPain }, progression.GatePain, rule.Ease, 0},
+		{"spreading", func(v *progression.Visit) { v.Pain.Kind = screening.SpreadingPain }, progression.GatePain, rule.Refer, 0},
+		{"of a kind not given", func(v *progression.Visit) { v.Pain.Kind = 0 }, progression.GatePain, rule.Keep, 10},
+		{"pain not asked", func(v *progression.Visit) { v.Pain = nil }, progression.GatePain, rule.Keep, 10},
+		{"range lost", func(v *progression.Visit) { v.RangeLost = screening.Yes }, progression.GateRange, rule.Ease, 0},
+		{"range not known", func(v *progression.Visit) { v.RangeLost = 0 }, progression.GateRange, rule.Keep, 10},
+		{"form lost", func(v *progression.Visit) { v.FormLost = screening.Yes }, progression.GateTechnique, rule.Keep, 10},
+		{"nobody looked", func(v *progression.Visit) { v.Observer = dose.Observation{} }, progression.GateTechnique, rule.Keep, 12},
+		{"form not known", func(v *progression.Visit) { v.FormLost = 0 }, progression.GateTechnique, rule.Keep, 12},
+		{"nearer to failure", func(v *progression.Visit) { v.Sets[2].Effort = units.Must(units.InReserve(2)) }, progression.GateEffort, rule.Keep, 10},
+		{"between two counts", func(v *progression.Visit) { v.Sets[3].Effort = units.Must(units.RPE(7.5)) }, progression.GateEffort, rule.Keep, 10},
+		{"effort not recorded", func(v *progression.Visit) { v.Sets[0].Effort = units.Effort{} }, progression.GateEffort, rule.Keep, 10},
+		{"a scale without reserve", func(v *progression.Visit) { v.Sets[1].Effort = units.Must(units.OMNI(6)) }, progression.GateEffort, rule.Keep, 10},
+		{"below the top", func(v *progression.Visit) { v.Sets[1].Reps = 11 }, progression.GateReps, rule.Keep, 12},
+		{"at the count", func(v *progression.Visit) { v.Sets[1].Reps = 10 }, progression.GateReps, rule.Keep, 11},
+		{"below the count", func(v *progression.Visit) { v.Sets[1].Reps = 9 }, progression.GateReps, rule.Keep, 10},
+		{"another load", func(v *progression.Visit) { v.Sets[1].Load = 8 * units.Kilogram }, progression.GateReps, rule.Keep, 10},
+		{"a side with a set fewer", func(v *progression.Visit) { v.Sets = v.Sets[:3] }, progression.GateReps, rule.Keep, 10},
 	}
 	for _, tt := range tests {
 		v := goodVisit()
@@ -109,7 +110,7 @@ func TestOneGateDecides(t *testing.T) {
 			t.Errorf("%s: %v, aim %d; want %v, %d", tt.name, r.Advice, r.Aim, tt.says, tt.aim)
 		}
 		for i, g := range r.Gates {
-			if g.Gate != progression.Gate(i+1) || len(g.Reasons) != 1 || (g.Advice == progression.Raise) != (g.Gate != tt.gate) {
+			if g.Gate != progression.Gate(i+1) || len(g.Reasons) != 1 || (g.Advice == rule.Raise) != (g.Gate != tt.gate) {
 				t.Errorf("%s: gate %d is %v: %v, %v", tt.name, i+1, g.Gate, g.Advice, g.Reasons)
 			}
 		}
@@ -138,11 +139,11 @@ func TestGatePainThatMayProgress(t *testing.T) {
 	v := goodVisit()
 	v.Pain = &screening.Pain{Kind: screening.OrdinaryPain, Usual: score(4), During: score(5), After: score(4), NextMorning: score(4),
 		WeeklyTrend: screening.StablePain, Osteoarthritis: screening.Yes}
-	if r := gatesOf(t, v); r.Advice != progression.Raise {
+	if r := gatesOf(t, v); r.Advice != rule.Raise {
 		t.Errorf("%v, want raise", r.Advice)
 	}
 	v.Pain = &screening.Pain{Usual: score(0), During: score(0), After: score(0), NextMorning: score(0), WeeklyTrend: screening.StablePain}
-	if r := gatesOf(t, v); r.Advice != progression.Raise {
+	if r := gatesOf(t, v); r.Advice != rule.Raise {
 		t.Errorf("no pain of whatever kind: %v, want raise", r.Advice)
 	}
 }
@@ -155,23 +156,23 @@ func TestGateSets(t *testing.T) {
 	for i := range v.Sets {
 		v.Sets[i].Effort = units.Effort{}
 	}
-	if r := gatesOf(t, v); r.Advice != progression.Raise {
+	if r := gatesOf(t, v); r.Advice != rule.Raise {
 		t.Errorf("metres: %v, want raise", r.Advice)
 	}
 	v = goodVisit()
 	v.Sets = nil
-	if r := gatesOf(t, v); r.Advice != progression.Keep || r.Gates[4].Advice != progression.Keep || r.Gates[5].Advice != progression.Keep || r.Aim != 10 {
+	if r := gatesOf(t, v); r.Advice != rule.Keep || r.Gates[4].Advice != rule.Keep || r.Gates[5].Advice != rule.Keep || r.Aim != 10 {
 		t.Errorf("nothing done: %+v", r)
 	}
 	v = goodVisit()
 	v.Sets = v.Sets[:2]
 	v.Sets[0].Side, v.Sets[1].Side = body.Both, body.Both
-	if r := gatesOf(t, v); r.Advice != progression.Raise {
+	if r := gatesOf(t, v); r.Advice != rule.Raise {
 		t.Errorf("both sides at once: %v", r.Advice)
 	}
 	v = goodVisit()
 	v.Plan.Side, v.Sets = body.Right, v.Sets[2:]
-	if r := gatesOf(t, v); r.Advice != progression.Raise {
+	if r := gatesOf(t, v); r.Advice != rule.Raise {
 		t.Errorf("one side planned and done: %v", r.Advice)
 	}
 }
@@ -249,8 +250,8 @@ func TestGatesMonotone(t *testing.T) {
 		if is.Advice < was.Advice || is.Aim > was.Aim {
 			t.Fatalf("worse: %v, aim %d; before %v, aim %d", is.Advice, is.Aim, was.Advice, was.Aim)
 		}
-		all := !slices.ContainsFunc(is.Gates, func(g progression.GateAnswer) bool { return g.Advice != progression.Raise })
-		if all != (is.Advice == progression.Raise) {
+		all := !slices.ContainsFunc(is.Gates, func(g progression.GateAnswer) bool { return g.Advice != rule.Raise })
+		if all != (is.Advice == rule.Raise) {
 			t.Fatalf("%v with %+v", is.Advice, is.Gates)
 		}
 		if is.Advice != was.Advice {

@@ -3,9 +3,10 @@ package progression
 import (
 	"strings"
 
+	"example.org/posology/progression/internal/given"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
-	"example.org/posology/units/evidence"
 )
 
 // events answers by what ends a set: see [screening.During]. What ends the
@@ -18,17 +19,17 @@ func (v *Visit) events() (GateAnswer, error) {
 	if err != nil {
 		return GateAnswer{}, err
 	}
-	if d.Action == screening.CarryOn && !holds(v.Unwell) {
+	if d.Action == screening.CarryOn && !given.Yes(v.Unwell) {
 		return GateEvents.passed(), nil
 	}
-	why := evidence.Because("progression.event", factGates).With("signs", shown(*v.Moment)).With("action", d.Action).With("route", d.Route)
+	why := because("progression.event").With("signs", shown(*v.Moment)).With("action", d.Action).With("route", d.Route)
 	switch {
 	case d.Action >= screening.EndSession:
-		return GateEvents.says(Refer, why), nil
+		return GateEvents.says(rule.Refer, why), nil
 	case d.Action != screening.CarryOn:
-		return GateEvents.says(Ease, why), nil
+		return GateEvents.says(rule.Ease, why), nil
 	}
-	return GateEvents.says(Keep, evidence.Because("progression.unwell-then", factGates)), nil
+	return GateEvents.says(rule.Keep, because("progression.unwell-then")), nil
 }
 
 // shown names the signs of a moment, or else what was measured.
@@ -50,24 +51,21 @@ func (v *Visit) pain() GateAnswer {
 		return GatePain.notKnown()
 	}
 	model := screening.PainModel(*v.Pain)
-	why := evidence.Because("progression.pain", factZones, factGates).With("zone", zoneText(model.Zone))
+	why := because("progression.pain").With("zone", given.Zone(model.Zone))
 	switch {
 	case !model.Applies:
-		return GatePain.says(Refer, evidence.Because("progression.pain-other", factGates).With("kind", v.Pain.Kind))
+		return GatePain.says(rule.Refer, because("progression.pain-other").With("kind", v.Pain.Kind))
 	case model.Plan == screening.Lighter:
-		return GatePain.says(Ease, why)
+		return GatePain.says(rule.Ease, why)
 	case screening.SorenessLasts(v.SorenessDays):
-		return GatePain.says(Keep, evidence.Because("progression.sore", factGates).With("days", v.SorenessDays))
+		return GatePain.says(rule.Keep, because("progression.sore").With("days", v.SorenessDays))
 	case v.Pain.Kind != screening.OrdinaryPain && !painless(*v.Pain):
 		return GatePain.notKnown()
 	case model.MayProgress:
 		return GatePain.passed()
 	}
-	return GatePain.says(Keep, why)
+	return GatePain.says(rule.Keep, why)
 }
-
-// holds reports an answer that is neither no nor not known.
-func holds(a screening.Answer) bool { return a.Severity() > screening.Unknown.Severity() }
 
 // painless reports that no score is above nought.
 func painless(p screening.Pain) bool {
@@ -83,16 +81,16 @@ func (v *Visit) rangeOfMovement() GateAnswer {
 	switch {
 	case v.RangeLost == screening.No:
 		return GateRange.passed()
-	case holds(v.RangeLost):
-		return GateRange.says(Ease, evidence.Because("progression.range-lost", factPerry, factGates))
+	case given.Yes(v.RangeLost):
+		return GateRange.says(rule.Ease, because("progression.range-lost"))
 	}
 	return GateRange.notKnown()
 }
 
 func (v *Visit) technique() GateAnswer {
 	switch {
-	case holds(v.FormLost):
-		return GateTechnique.says(Keep, evidence.Because("progression.form-lost", factGates))
+	case given.Yes(v.FormLost):
+		return GateTechnique.says(rule.Keep, because("progression.form-lost"))
 	case v.FormLost == screening.No && v.looked():
 		return GateTechnique.passed()
 	}
@@ -111,7 +109,7 @@ func (v *Visit) effort() GateAnswer {
 	case !known:
 		return GateEffort.notKnown()
 	case left < v.Plan.Reserve.Least:
-		return GateEffort.says(Keep, evidence.Because("progression.too-near-failure", factGates).With("left", left).With("asked", v.Plan.Reserve.Least))
+		return GateEffort.says(rule.Keep, because("progression.too-near-failure").With("left", left).With("asked", v.Plan.Reserve.Least))
 	}
 	return GateEffort.passed()
 }
@@ -120,8 +118,8 @@ func (v *Visit) effortUncounted() GateAnswer {
 	for _, s := range v.Sets {
 		left, err := s.Effort.RIR()
 		least, _ := left.Min()
-		if err == nil && least == 0 || s.Effort.Scale() == units.ScaleOMNI && s.Effort.Value() >= omniRaise {
-			return GateEffort.says(Keep, evidence.Because("progression.rated-hard", factOMNI, factGates).With("effort", s.Effort))
+		if err == nil && least == 0 || s.Effort.Scale() == units.ScaleOMNI && s.Effort.Value() >= rule.OMNILimit {
+			return GateEffort.says(rule.Keep, because("progression.rated-hard").With("effort", s.Effort))
 		}
 	}
 	return GateEffort.passed()
@@ -136,12 +134,12 @@ func (v *Visit) repetitions() GateAnswer {
 	case len(v.Sets) == 0:
 		return GateReps.notKnown()
 	case other:
-		return GateReps.says(Keep, evidence.Because("progression.other-load", factGates).With("done", each).With("asked", v.Plan.Load.Each))
+		return GateReps.says(rule.Keep, because("progression.other-load").With("done", each).With("asked", v.Plan.Load.Each))
 	case !v.met():
-		return GateReps.says(Keep, evidence.Because("progression.below-dose", factGates).
+		return GateReps.says(rule.Keep, because("progression.below-dose").
 			With("sets", v.done()).With("planned", v.Plan.Sets).With("fewest", v.fewest()).With("count", v.Plan.Count))
 	case v.fewest() < top:
-		return GateReps.says(Keep, evidence.Because("progression.below-top", factTopOfRange, factGates).With("fewest", v.fewest()).With("top", top))
+		return GateReps.says(rule.Keep, because("progression.below-top").With("fewest", v.fewest()).With("top", top))
 	}
 	return GateReps.passed()
 }

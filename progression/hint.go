@@ -4,6 +4,8 @@ import (
 	"strings"
 
 	"example.org/posology/dose"
+	"example.org/posology/progression/internal/given"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -11,11 +13,11 @@ import (
 
 // repsMayRise reports whether the dose was done and nothing stands against more
 // load but repetitions, technique that nobody saw, or effort that nobody noted.
-func (n *next) repsMayRise() bool {
+func (n *now) repsMayRise() bool {
 	for _, g := range n.seen.gates.Gates {
-		unseen := g.Gate == GateTechnique && !holds(n.seen.v.FormLost)
+		unseen := g.Gate == GateTechnique && !given.Yes(n.seen.v.FormLost)
 		unrated := g.Gate == GateEffort && n.unrated()
-		if g.Advice != Raise && g.Gate != GateReps && !unseen && !unrated {
+		if g.Advice != rule.Raise && g.Gate != GateReps && !unseen && !unrated {
 			return false
 		}
 	}
@@ -24,39 +26,40 @@ func (n *next) repsMayRise() bool {
 
 // unrated reports whether the effort of a set was not recorded, on a scale that
 // the gate or the policy's rule can go by.
-func (n *next) unrated() bool {
+func (n *now) unrated() bool {
 	if !n.counts() {
 		return !n.seen.rated()
 	}
 	for _, g := range n.seen.gates.Gates {
-		if g.Gate == GateEffort && g.Advice == Raise {
+		if g.Gate == GateEffort && g.Advice == rule.Raise {
 			return false
 		}
 	}
 	return !n.seen.known
 }
 
-// hint says what would let the exercise go on where it was not recorded.
-func (n *next) hint() {
+// hints say what would let the exercise go on where it was not recorded.
+func (n *now) hints() []evidence.Reason {
 	if len(n.seen.v.Sets) == 0 {
-		return
+		return nil
 	}
-	v := n.seen.v
-	if n.unrated() {
-		n.because("progression.note-effort", factGates)
+	v := &n.seen.v
+	var list []evidence.Reason
+	for _, h := range [...]struct {
+		code    evidence.Code
+		missing bool
+	}{
+		{"progression.note-effort", n.unrated()},
+		{"progression.note-pain", !painTold(v.Pain)},
+		{"progression.note-range", v.RangeLost == screening.Unknown},
+		{"progression.note-signs", v.Moment == nil},
+		{"progression.show-technique", !v.Observer.Made() && !given.Yes(v.FormLost)},
+	} {
+		if h.missing {
+			list = append(list, because(h.code))
+		}
 	}
-	if !painTold(v.Pain) {
-		n.because("progression.note-pain", factGates)
-	}
-	if v.RangeLost == screening.Unknown {
-		n.because("progression.note-range", factGates)
-	}
-	if v.Moment == nil {
-		n.because("progression.note-signs", factGates)
-	}
-	if !v.Observer.Made() && !holds(v.FormLost) {
-		n.because("progression.show-technique", factGates)
-	}
+	return list
 }
 
 // painTold reports whether all that the pain model asks for was recorded.
@@ -65,31 +68,30 @@ func painTold(p *screening.Pain) bool {
 		(p.NextMorning != nil || p.SettledNextMorning != screening.Unknown) && p.WeeklyTrend != screening.TrendUnknown
 }
 
-// deciding names the gates that keep the dose, those of repetitions last.
-func (n *next) deciding() string {
+// saysHold names the gates that keep the dose, those of repetitions last.
+func (n *now) saysHold() evidence.Reason {
 	var names []string
 	for _, g := range n.seen.gates.Gates {
-		if g.Advice != Raise {
+		if g.Advice != rule.Raise {
 			names = append(names, g.Gate.String())
 		}
 	}
 	if len(names) == 0 {
-		return "the reserve asked for, or the end of the range"
+		names = []string{"the reserve asked for, or the end of the range"}
 	}
-	return strings.Join(names, ", ")
+	return because("progression.hold").With("gate", strings.Join(names, ", "))
 }
 
-// noteJump never lets a step beyond the published size pass in silence.
-func (n *next) noteJump() {
-	if n.jump.Within {
-		return
+// beyondPublished never lets a step beyond the published size pass in silence.
+func (j *Jump) beyondPublished() []evidence.Reason {
+	if j.Within {
+		return nil
 	}
 	code := evidence.Code("progression.step-in-hand")
-	if most, _ := guidance.Max(); n.jump.share() > most {
+	if most, _ := rule.StepShare().Max(); j.share() > most {
 		code = "progression.large-step"
 	}
-	n.d.because(evidence.Because(code, factGuidance, factSmallMuscles).
-		With("share", n.jump.External).With("moved", movedText(n.jump.Moved)).With("from", n.jump.From))
+	return []evidence.Reason{because(code).With("share", j.External).With("moved", movedText(j.Moved)).With("from", j.From)}
 }
 
 func movedText(share units.Fraction) string {
@@ -99,18 +101,18 @@ func movedText(share units.Fraction) string {
 	return share.String()
 }
 
-// noteRange says that more repetitions than the guideline's are a bridge, and
-// which weight would make them needless.
-func (n *next) noteRange(p dose.Prescription) {
+// saysRange says that more repetitions than the guideline's are a bridge, and which
+// weight would make them needless.
+func (n *now) saysRange(p *dose.Prescription) []evidence.Reason {
 	top, _ := n.out.Span.Max()
 	if !n.counts() || p.Count <= top || p.Mode == dose.WithoutLoad {
-		return
+		return nil
 	}
-	most, _ := guidance.Max()
-	upTo, err := plus(p.Load.Each, most)
+	most, _ := rule.StepShare().Max()
+	upTo, err := rule.Plus(p.Load.Each, most)
 	if err != nil {
-		return
+		return nil
 	}
-	n.d.because(evidence.Because("progression.above-range", factBridgeTop, factGuidance).
-		With("count", p.Count).With("range", n.out.Span).With("goal", n.c.Request.Goal).With("from", p.Load.Each).With("up to", upTo))
+	return []evidence.Reason{because("progression.above-range").
+		With("count", p.Count).With("range", n.out.Span).With("goal", n.c.Request.Goal).With("from", p.Load.Each).With("up to", upTo)}
 }

@@ -1,20 +1,12 @@
 package progression
 
 import (
-	"fmt"
-	"math"
-
 	"example.org/posology/dose/equipment"
+	"example.org/posology/progression/rule"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
-
-// guidance is the published size of a step up in load (ACSM 2002).
-var guidance = between[units.Fraction](0.02, 0.10)
-
-// epleyReps is the 30 of the linear form 1RM = load × (1 + repetitions/30).
-const epleyReps = 30
 
 // A Jump is the step from one weight to the next that can be held.
 type Jump struct {
@@ -48,14 +40,14 @@ func NextJump(t *equipment.Table, each, moved units.Mass) (Jump, bool, error) {
 // over returns the step over a gap in the kit.
 func over(gap equipment.Gap, moved units.Mass) (Jump, error) {
 	j := Jump{From: gap.From, To: gap.To, Step: gap.Step, External: gap.Share}
-	j.Within = gap.Share > 0 && guidance.Contains(gap.Share)
+	j.Within = gap.Share > 0 && rule.StepShare().Contains(gap.Share)
 	if moved > 0 {
 		var err error
 		if j.Moved, err = ofMoved(gap, moved); err != nil {
 			return Jump{}, err
 		}
 	}
-	j.Reasons = []evidence.Reason{evidence.Because("progression.jump", factGuidance).
+	j.Reasons = []evidence.Reason{because("progression.jump").
 		With("from", gap.From).With("to", gap.To.Each).With("share", j.External)}
 	return j, nil
 }
@@ -71,24 +63,4 @@ func ofMoved(gap equipment.Gap, moved units.Mass) (units.Fraction, error) {
 		return 0, err
 	}
 	return (gap.To.Total - held).Share(before)
-}
-
-// RepsBeforeJump returns how many repetitions to reach with the present weight
-// so that a step up by the fraction p lands on low repetitions, on the linear
-// form of the load–repetition curve: low + p × (30 + low). No trial tests this
-// ladder; it inherits the form's error, which is large above about 12
-// repetitions. low is 1 or more, p above 0. The reason names the rule.
-func RepsBeforeJump(low int, p units.Fraction) (float64, evidence.Reason, error) {
-	var bad field.Errors
-	if low < 1 {
-		bad.Add("/low", field.Bad(low, "1 repetition or more", field.ErrOutOfRange))
-	}
-	if !(p > 0) || math.IsInf(float64(p), 0) {
-		bad.Add("/p", field.Bad(fmt.Sprint(float64(p)), "a finite fraction above 0", field.ErrOutOfRange))
-	}
-	if err := bad.Err(); err != nil {
-		return 0, evidence.Reason{}, err
-	}
-	reps := float64(low) + float64(float64(p)*float64(epleyReps+low))
-	return reps, evidence.Because("progression.bridge", factBridge).With("reps", fmt.Sprintf("%.1f", reps)).With("low", low).With("share", p), nil
 }

@@ -7,10 +7,13 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/google/go-cmp/cmp"
+
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/progression"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -290,10 +293,10 @@ func TestCourseBounds(t *testing.T) {
 // A policy and what is asked about are read as strictly as they are written.
 func TestNextJSONOfPolicyAndQueries(t *testing.T) {
 	c := rowCourse(t, 4, 4.25)
-	c.Policy = progression.Policy{Rule: progression.RuleOverTarget, MostReps: 15, KeepExercise: true}
+	c.Policy = progression.Policy{Rule: rule.NameOverTarget, MostReps: 15, KeepExercise: true}
 	last(&c).Sets[0].Load = 5 * kilo
 	var again progression.Course
-	if err := field.Decode(units.Must(json.Marshal(c)), &again, field.Strict); err != nil || again.Policy != c.Policy {
+	if err := field.Decode(units.Must(json.Marshal(c)), &again, field.Strict); err != nil || !cmp.Equal(again.Policy, c.Policy) {
 		t.Errorf("%+v, %v", again.Policy, err)
 	}
 	text := units.Must(json.Marshal(nextOf(t, c)))

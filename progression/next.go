@@ -4,10 +4,8 @@ import (
 	"errors"
 
 	"example.org/posology/dose"
-	"example.org/posology/dose/equipment"
-	"example.org/posology/dose/exercise"
-	"example.org/posology/screening"
-	"example.org/posology/units"
+	"example.org/posology/progression/programme"
+	"example.org/posology/progression/rule"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
@@ -52,140 +50,130 @@ const (
 
 // decide is Next, without what waits.
 func decide(c Course, waits waiting) (Decision, error) {
+	n, d, err := see(c, waits)
+	if n == nil || err != nil {
+		return d, err
+	}
+	return n.choose(d)
+}
+
+// see looks at a course and begins its decision; n is nil where that is all of it.
+func see(c Course, waits waiting) (n *now, d Decision, err error) {
 	from := c.reach()
 	if err := c.check(from); err != nil {
-		return Decision{}, err
+		return nil, d, err
 	}
 	c.Request.Day, c.Request.Technique, c.Log = c.Day, c.technique(), c.Log[from:]
 	c.Request.Screening = c.Request.Screening.Tightest()
 	c.Request.Done = c.done()
-	n := next{c: c, waits: waits, passed: from}
-	n.d.because(due(c.Plan, c.Day)...)
+	d.because(programme.Due(c.Plan, c.Day)...)
 	if why := c.Request.Screening.Waived; why != "" {
-		n.d.because(evidence.Because("dose.waived").With("why", why))
+		d.because(evidence.Because("dose.waived").With("why", why))
 	}
 	if why := c.referred(); len(why) > 0 {
-		return n.refer(why...), nil
+		return nil, d.refer(why...), nil
 	}
 	f, err := dose.NewFrame(c.Request)
 	var barred *dose.ConstraintError
 	if errors.As(err, &barred) {
-		return n.barred(barred)
+		d, err = (&now{c: c, waits: waits}).barred(d, barred)
+		return nil, d, err
 	}
 	if err != nil {
-		return Decision{}, field.At("/request", err)
+		return nil, Decision{}, field.At("/request", err)
 	}
-	if err := n.frame(f); err != nil {
-		return Decision{}, err
+	n, err = look(c, waits, f, from)
+	d.sees(n)
+	if errors.Is(err, rule.ErrMedicalCause) {
+		return nil, d.refer(because("progression.medical-absence")), nil
 	}
-	back, missed, err := n.missed()
-	switch {
-	case errors.Is(err, ErrMedicalCause):
-		return n.refer(evidence.Because("progression.medical-absence", factMedical)), nil
-	case err != nil:
-		return Decision{}, err
+	if err != nil {
+		return nil, Decision{}, err
 	}
-	return n.carryOn(back, missed)
+	return n, d, nil
 }
 
-// A next is a decision on its way.
-type next struct {
-	c       Course
-	waits   waiting
-	passed  int // visits of the log that are not looked at
-	f       *dose.Frame
-	out     dose.Prescription // the frame's outline
-	most    units.Mass        // per implement, by every limit
-	trained units.Day         // of the last visit with any set
-
-	doubtful []int   // places of the visits with sets that are queried
-	seen     reading // the last visit
-	d        Decision
-
-	// The step up from seen.base, nil at the top of the kit, and the repetitions
-	// to failure that show that it can be done; infinite where nothing does.
-	jump   *Jump
-	needed float64
-	again  bool // sets with the next weight itself show that it can be done
-	vain   bool // they show that it could not
-
-	unattended bool // a heavier weight waits for somebody beside
-}
-
-func (n *next) last() *Visit { return &n.c.Log[len(n.c.Log)-1] }
-
-// counts reports whether the exercise counts repetitions, so that a curve and a
-// reserve say something.
-func (n *next) counts() bool { return n.out.Measure == exercise.Repetitions }
-
-// frame takes the frame of the day and reads the last visit in its light.
-func (n *next) frame(f *dose.Frame) error {
-	n.f, n.out, n.most = f, f.Outline(), f.Ceiling()
-	n.trained = n.c.lastDone()
-	n.d.Queries = n.clean(f.Table())
-	var asked evidence.Reason
-	for _, q := range n.d.Queries {
-		if asked.Code != q.Reason.Code {
-			n.d.because(q.Reason)
+// choose joins what lessens the dose; where nothing does, the first row of harder
+// that holds decides.
+func (n *now) choose(d Decision) (Decision, error) {
+	var asks ask
+	some := false
+	for i := range lessens {
+		if l := &lessens[i]; l.holds(n) {
+			some, asks = true, asks|l.asks
+			d.because(l.says(n)...)
 		}
-		asked = q.Reason
 	}
-	var err error
-	if n.seen, err = n.last().read(trial{n.out.Reserve.Least, n.c.Policy.Rule == RuleOMNIBelow8}, f.Table()); err != nil {
-		return err
+	if some {
+		return n.ease(d, asks)
 	}
-	if err := n.lookAhead(n.seen.base); err != nil {
-		return err
+	r, c := n.harden()
+	d.because(c.why...)
+	switch {
+	case c.new != nil && c.new.err != nil:
+		return Decision{}, c.new.err
+	case c.new != nil:
+		d.Change = r.change
+		return d.replace(c.new.ex, *c.new.p), nil
 	}
-	n.endSooner()
-	if err := n.byRule(); err != nil {
-		return err
+	d.Rise = c.rise
+	action := Progress
+	if r.change == NoChange {
+		action = Hold
 	}
-	n.d.Gates = n.seen.gates.Gates
-	return nil
+	return n.say(d, action, r.change, c.step)
 }
 
-// dose asks the frame for a step and looks at the weight after it.
-func (n *next) dose(a Action, change Change, s dose.Step) (Decision, error) {
+// ease doses what the rows that lessen ask for.
+func (n *now) ease(d Decision, asks ask) (Decision, error) {
+	e, err := n.lessen(asks)
+	if err != nil {
+		return Decision{}, err
+	}
+	if e.variant {
+		d.because(because("progression.easier-variant"))
+		return e.in.standIn(d, e.in.easedRequest(), true)
+	}
+	fitted := e.in.fit(e.step)
+	d.because(fitted.why...)
+	return e.in.say(d, EaseOff, NoChange, fitted.step)
+}
+
+// say asks the frame for a step and looks at the weight after it.
+func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, error) {
 	p, err := n.f.Continue(s)
 	var barred *dose.ConstraintError
 	if errors.As(err, &barred) {
-		return n.barred(barred)
+		return n.barred(d, barred)
 	}
 	if err != nil {
 		return Decision{}, err
 	}
-	n.d.Action, n.d.Change, n.d.Next = a, change, &p
-	n.noteRange(p)
-	if p.Mode != dose.WithoutLoad {
-		if err := n.lookAhead(p.Load.Each); err != nil {
-			return Decision{}, err
-		}
-		n.d.Jump, n.d.RepsBefore = n.jump, n.repsBefore()
-		if n.jump != nil {
-			n.d.because(n.jump.Reasons...)
-		}
+	d.Action, d.Change, d.Next = a, change, &p
+	d.because(n.saysRange(&p)...)
+	if p.Mode == dose.WithoutLoad {
+		return d, nil
 	}
-	return n.d, nil
-}
-
-func (n *next) because(code evidence.Code, facts ...evidence.FactID) {
-	n.d.because(evidence.Because(code, facts...))
-}
-
-// lightest returns the lightest weight of the kit.
-func (n *next) lightest() units.Mass { return n.f.Table().Lightest().Each }
-
-// below returns the next lighter weight of the kit, and each if there is none.
-func (n *next) below(each units.Mass) units.Mass {
-	load, err := n.f.Table().Nearest(each-1, equipment.Policy{})
+	after, err := n.above(p.Load.Each)
 	if err != nil {
-		return each
+		return Decision{}, err
 	}
-	return load.Each
+	d.Jump, d.RepsBefore = after.jump, n.repsBefore(after)
+	if after.jump != nil {
+		d.because(after.jump.Reasons...)
+	}
+	return d, nil
 }
 
-// dayIsLighter reports whether the day's screening asks for a lighter session.
-func (n *next) dayIsLighter() bool {
-	return n.c.Request.Screening.Limits.Lighten != screening.Lighten{}
+// sees notes what was looked at: queries, each reason for them once in a row, and
+// gates.
+func (d *Decision) sees(n *now) {
+	d.Queries, d.Gates = n.queries, n.seen.gates.Gates
+	var asked evidence.Code
+	for _, q := range n.queries {
+		if q.Reason.Code != asked {
+			d.because(q.Reason)
+		}
+		asked = q.Reason.Code
+	}
 }

@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/progression"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -192,10 +193,10 @@ func TestNextEdgesOfBridging(t *testing.T) {
 			c.Log = append([]progression.Visit{pastVisit(*c, 9, 4250*units.Gram, 4, 3)}, c.Log...)
 		}, "progress, repetitions: 3 × 12 × 4 to 12", "progression.more-reps"},
 		{"the rule of two for two works two beyond the range", func(c *progression.Course) {
-			c.Policy.Rule, c.Request.Kit = progression.RuleTwoForTwo, dumbbells(4, 4.25)
+			c.Policy.Rule, c.Request.Kit = rule.NameTwoForTwo, dumbbells(4, 4.25)
 		}, "progress, repetitions: 3 × 13 × 4 to 14", "progression.more-reps"},
 		{"over the target is one beyond", func(c *progression.Course) {
-			c.Policy.Rule, c.Request.Kit = progression.RuleOverTarget, dumbbells(4, 4.25)
+			c.Policy.Rule, c.Request.Kit = rule.NameOverTarget, dumbbells(4, 4.25)
 		}, "progress, repetitions: 3 × 13 × 4 to 13", "progression.more-reps"},
 	})
 }
@@ -240,8 +241,8 @@ func TestNextAfterTheBridge(t *testing.T) {
 	if told(d) != "progress, load: 3 × 8 × 4.25 to 12" || d.Next.Tempo != usual {
 		t.Errorf("%s, %+v", told(d), d.Next.Tempo)
 	}
-	if d.Jump != nil || d.RepsBefore != 0 || d.Step == nil || d.Step.Moved != 0 {
-		t.Errorf("%+v, %d, %+v", d.Jump, d.RepsBefore, d.Step)
+	if d.Jump != nil || d.RepsBefore != 0 || d.Rise == nil || d.Rise.Moved != 0 {
+		t.Errorf("%+v, %d, %+v", d.Jump, d.RepsBefore, d.Rise)
 	}
 	if len(d.Gates) != 6 || len(d.Queries) != 0 {
 		t.Errorf("%+v, %+v", d.Gates, d.Queries)

@@ -13,6 +13,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/progression"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -178,7 +179,7 @@ func TestNextSimplifies(t *testing.T) {
 	}
 }
 
-// The closed-form bridge of [progression.RepsBeforeJump], which is the linear
+// The closed-form bridge of [rule.RepsBeforeJump], which is the linear
 // form, is what Next asks for where that form is the more cautious one: so many
 // to failure, less the reserve that surely remains.
 func TestNextAgainstTheClosedForm(t *testing.T) {
@@ -188,7 +189,7 @@ func TestNextAgainstTheClosedForm(t *testing.T) {
 		d := nextOf(t, c)
 		low, _ := d.Next.Span.Min()
 		const reserve, surely = 3, 2 // of a novice; told with an error of one
-		toFailure, _, err := progression.RepsBeforeJump(low+reserve, units.Fraction(tt.to/tt.from-1))
+		toFailure, _, err := rule.RepsBeforeJump(low+reserve, units.Fraction(tt.to/tt.from-1))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -277,7 +278,7 @@ func TestNextRefuses(t *testing.T) {
 	c := rowCourse(t, 4, 6)
 	c.Day = firstDay - 1
 	c.BodyMass = -1
-	c.Policy = progression.Policy{Rule: progression.RuleSimplify, MostReps: 21}
+	c.Policy = progression.Policy{Rule: rule.NameSimplify, MostReps: 21}
 	v := c.Log[0]
 	v.Plan.Exercise, v.Plan.Hold, v.Plan.Side, v.Day, v.SorenessDays = "goblet-squat", body.BothHandsOnOne, body.Left, firstDay-2, 31
 	v.Sets = nil
@@ -352,7 +353,7 @@ func TestNextJSON(t *testing.T) {
 // Every reason of the rows has words, and those that speak to a client do so
 // without numbers of the evidence.
 func TestNextWords(t *testing.T) {
-	words := units.Must(evidence.Join(progression.Words(), dose.Words()))
+	words := units.Must(evidence.Join(allWords(), dose.Words()))
 	for _, tt := range nextRows {
 		c := rowCourse(t, 2, 4, 4.25, 6)
 		tt.spoil(&c)

@@ -6,6 +6,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/progression"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
@@ -52,7 +53,7 @@ func TestNextRecallsWithoutLess(t *testing.T) {
 		count  int
 	}{
 		{"taken", func(*progression.Course) {}, progression.MoreLoad, 8},
-		{"a rule that asks for more repetitions", func(c *progression.Course) { c.Policy.Rule = progression.RuleRepsThenLoad }, progression.MoreReps, 11},
+		{"a rule that asks for more repetitions", func(c *progression.Course) { c.Policy.Rule = rule.NameRepsThenLoad }, progression.MoreReps, 11},
 		{"above a limit", func(c *progression.Course) {
 			c.Request.Screening.Limits.Masses = []screening.MassLimit{{Max: 5 * kilo, Author: "a surgeon"}}
 		}, progression.MoreReps, 11},
@@ -68,7 +69,7 @@ func TestNextRecallsWithoutLess(t *testing.T) {
 // Three sets of 12 are worked towards where the guideline's range ends sooner.
 func TestNextTopOfRangeInPower(t *testing.T) {
 	c := rowCourse(t, 4, 4.25)
-	c.Policy.Rule = progression.RuleTopOfRange
+	c.Policy.Rule = rule.NameTopOfRange
 	c.Request.Phase = dose.Power
 	last(&c).Plan.Span = units.Must(units.Between(6, 10))
 	done(&c, 4*kilo, 10, 10)

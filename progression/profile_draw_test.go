@@ -12,6 +12,7 @@ import (
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -62,8 +63,8 @@ func (p client) next() (progression.Decision, error) {
 var allExercises = slices.Collect(exercise.Standard().All())
 
 // policyRules are mostly none.
-var policyRules = []progression.Rule{
-	0, 0, 0, 0, 0, progression.RuleOverTarget, progression.RuleTwoForTwo, progression.RuleRepsThenLoad, progression.RuleOMNIBelow8, progression.RuleTopOfRange,
+var policyRules = []rule.Name{
+	0, 0, 0, 0, 0, rule.NameOverTarget, rule.NameTwoForTwo, rule.NameRepsThenLoad, rule.NameOMNIBelow8, rule.NameTopOfRange,
 }
 
 func termsOf(kinds ...screening.Kind) []screening.Code {
@@ -172,7 +173,7 @@ func drawClient(t *rapid.T) client {
 		Absence: screening.No,
 		Policy: progression.Policy{
 			Rule:         rapid.SampledFrom(policyRules).Draw(t, "rule"),
-			KeepExercise: seldom(t, "keep", 3),
+			KeepExercise: seldom(t, "keep", 3), Without: drawWithout(t),
 		},
 	}
 	if ex.OneSided {

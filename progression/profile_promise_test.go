@@ -11,6 +11,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/progression"
+	"example.org/posology/progression/rule"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
@@ -180,7 +181,7 @@ func fickle(t *rapid.T, c progression.Course, d progression.Decision) []string {
 			list = append(list, what)
 		}
 	}
-	byOrder := c.Policy.Rule == progression.RuleTwoForTwo || c.Policy.Rule == progression.RuleRepsThenLoad || c.Policy.Rule == progression.RuleTopOfRange
+	byOrder := c.Policy.Rule == rule.NameTwoForTwo || c.Policy.Rule == rule.NameRepsThenLoad || c.Policy.Rule == rule.NameTopOfRange
 	if !byOrder { // those rules ask for the last set, or for three in a row
 		turned := c
 		turned.Log = cloneLog(c.Log)

@@ -30,7 +30,7 @@ func (v *Visit) queried(s setlog.Set, t *equipment.Table) (evidence.Reason, bool
 		return evidence.Reason{}, false
 	}
 	if _, ok := t.Find(m); !ok {
-		return evidence.Because("progression.not-in-kit", factQueries).With("load", m), true
+		return because("progression.not-in-kit").With("load", m), true
 	}
 	if plan == 0 || v.reaches(m, t) {
 		return evidence.Reason{}, false
@@ -38,7 +38,7 @@ func (v *Visit) queried(s setlog.Set, t *equipment.Table) (evidence.Reason, bool
 	ratio := float64(m) / float64(plan)
 	for _, slip := range slips {
 		if math.Abs(ratio-slip) <= aboutSlip*slip {
-			return evidence.Because("progression.slip", factQueries).With("load", m).With("planned", plan), true
+			return because("progression.slip").With("load", m).With("planned", plan), true
 		}
 	}
 	return evidence.Reason{}, false
@@ -79,23 +79,24 @@ func (v *Visit) withoutQueried(place int, t *equipment.Table) ([]setlog.Set, []Q
 	return kept, doubtful
 }
 
-// clean takes doubtful sets out of every visit of the log and returns those of
-// the last one. Where nobody watched a visit at which form was kept, by the
-// person's own word, somebody's look within the four weeks before holds.
-func (n *next) clean(t *equipment.Table) []Query {
-	log, asked, mine := n.c.Log, n.c.Request.Technique, false
+// clean returns the log without the sets that are doubtful, the places of the
+// visits that had any, and the doubtful sets of the last one. Where nobody watched
+// a visit at which form was kept, by the person's own word, somebody's look within
+// the four weeks before holds. The caller's log stays as it is; passed visits of it
+// are not looked at.
+func (c *Course) clean(t *equipment.Table, passed int) (log []Visit, places []int, doubtful []Query) {
+	log, asked, mine := c.Log, c.Request.Technique, false
 	var seen dose.Observation
-	change := func() { // the caller's log stays as it is
+	change := func() {
 		if !mine {
 			log, mine = slices.Clone(log), true
 		}
 	}
-	var doubtful []Query
 	for i := range log {
 		var sets []setlog.Set
-		if sets, doubtful = log[i].withoutQueried(n.passed+i, t); doubtful != nil {
+		if sets, doubtful = log[i].withoutQueried(passed+i, t); doubtful != nil {
 			change()
-			log[i].Sets, n.doubtful = sets, append(n.doubtful, i)
+			log[i].Sets, places = sets, append(places, i)
 		}
 		v := &log[i]
 		if asked.Made() && asked.Day <= v.Day && asked.Day > seen.Day {
@@ -109,8 +110,7 @@ func (n *next) clean(t *equipment.Table) []Query {
 			log[i].Observer = seen
 		}
 	}
-	n.c.Log = log
-	return doubtful
+	return log, places, doubtful
 }
 
 // done returns what is known to have been done, where a limit on the share of a

@@ -6,6 +6,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/progression/rule"
 	"example.org/posology/units"
 )
 
@@ -51,7 +52,7 @@ func (v *Visit) read(asked trial, t *equipment.Table) (reading, error) {
 // heavier weight: without that, what was tried beyond the plan does not count.
 func (v *Visit) mayFind() bool {
 	events, err := v.events()
-	return err == nil && max(events.Advice, v.pain().Advice, v.rangeOfMovement().Advice, v.technique().Advice) == Raise
+	return err == nil && max(events.Advice, v.pain().Advice, v.rangeOfMovement().Advice, v.technique().Advice) == rule.Raise
 }
 
 // lightest returns the least load of any set.
@@ -113,7 +114,7 @@ func (v *Visit) held(asked trial) bool {
 // ratedLow reports whether every set was rated below 8 of 10 on the scale omni.
 func (v *Visit) ratedLow() bool {
 	for _, s := range v.Sets {
-		if s.Effort.Scale() != units.ScaleOMNI || s.Effort.Value() >= omniRaise {
+		if s.Effort.Scale() != units.ScaleOMNI || s.Effort.Value() >= rule.OMNILimit {
 			return false
 		}
 	}
@@ -124,7 +125,7 @@ func (v *Visit) ratedLow() bool {
 // rated as easy where nothing is counted.
 func (r *reading) beyondCounting() bool {
 	if r.v.Plan.Measure == exercise.Repetitions {
-		return r.known && r.left > countable
+		return r.known && r.left > rule.Countable
 	}
 	return len(r.v.Sets) > 0 && !slices.ContainsFunc(r.v.Sets, func(s setlog.Set) bool { return !ratedEasy(s.Effort) })
 }
@@ -140,5 +141,5 @@ func (r *reading) rated() bool {
 func ratedEasy(e units.Effort) bool {
 	left, err := e.RIR()
 	least, _ := left.Min()
-	return err == nil && least > countable || e.Scale() == units.ScaleOMNI && e.Value() < omniRaise
+	return err == nil && least > rule.Countable || e.Scale() == units.ScaleOMNI && e.Value() < rule.OMNILimit
 }

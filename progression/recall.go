@@ -4,34 +4,34 @@ import (
 	"slices"
 
 	"example.org/posology/dose/setlog"
+	"example.org/posology/progression/internal/given"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 )
 
-// recall looks in the log for sets with the weight that the jump leads to. The
-// latest of the last four weeks tell: it shows itself, and is taken again after
-// two calm visits in a row with the present one, as after an easier spell or a
-// trial that asked for more reserve; or it was tried in vain. Pain says nothing of
-// strength, and the calm visits are for it; lost form does.
-func (n *next) recall() {
+// recall looks in the log for sets with a weight. The latest of the last four weeks
+// tell: it shows itself, and is taken again after two calm visits in a row with the
+// present one, as after an easier spell or a trial that asked for more reserve; or
+// it was tried in vain. Pain says nothing of strength, and the calm visits are for
+// it; lost form does.
+func (n *now) recall(each units.Mass) (again, vain bool) {
 	age := 0
 	for i := len(n.c.Log) - 1; i >= 0; i-- {
 		v := &n.c.Log[i]
-		sets := v.sets(func(m units.Mass) bool { return m == n.jump.To.Each })
+		sets := v.sets(func(m units.Mass) bool { return m == each })
 		if age += n.c.gapAfter(i); age > knownDays {
-			return
+			return false, false
 		}
-		if holds(v.Unable) && v.Plan.Load.Each == n.jump.To.Each { // a failed lift leaves no set to find
-			n.vain = true
-			return
+		if given.Yes(v.Unable) && v.Plan.Load.Each == each { // a failed lift leaves no set to find
+			return false, true
 		}
 		if len(sets) == 0 {
 			continue
 		}
 		shows := v.FormLost == screening.No && n.showsItself(v.with(sets))
-		n.again, n.vain = shows && n.calm(), !shows
-		return
+		return shows && n.calm(), !shows
 	}
+	return false, false
 }
 
 // gapAfter returns the days from a visit to the next one, or to today. A break of up
@@ -43,14 +43,14 @@ func (c *Course) gapAfter(i int) int {
 	}
 	gap := int(next - c.Log[i].Day)
 	if gap <= knownDays {
-		return min(gap, week)
+		return min(gap, given.Week)
 	}
 	return gap
 }
 
 // calm reports whether the last two visits were done with the present weight and
 // without trouble.
-func (n *next) calm() bool {
+func (n *now) calm() bool {
 	log := n.c.Log
 	for i := max(0, len(log)-calmVisits); i < len(log); i++ {
 		v := &log[i]
@@ -64,7 +64,7 @@ func (n *next) calm() bool {
 
 // showsItself reports whether sets with a weight show that it can be done at the
 // bottom of the range in reserve, on the weaker side too.
-func (n *next) showsItself(v *Visit) bool {
+func (n *now) showsItself(v *Visit) bool {
 	if v.done() == 0 {
 		return false
 	}
@@ -78,12 +78,12 @@ func (n *next) showsItself(v *Visit) bool {
 }
 
 const (
-	calmVisits = 2        // in a row
-	knownDays  = 4 * week // days for which a weight that was done counts as shown
+	calmVisits = 2              // in a row
+	knownDays  = 4 * given.Week // days for which a weight that was done counts as shown
 )
 
 // lifted reports whether the last four weeks have a set with a weight.
-func (n *next) lifted(each units.Mass) bool {
+func (n *now) lifted(each units.Mass) bool {
 	return slices.ContainsFunc(n.c.Log, func(v Visit) bool {
 		return int(n.c.Day-v.Day) <= knownDays && len(v.sets(func(m units.Mass) bool { return m == each })) > 0
 	})

@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -16,12 +17,12 @@ import (
 // by an assessment.
 func (c *Course) referred() []evidence.Reason {
 	if ended := c.Request.Screening.Ended; len(ended) > 0 {
-		return []evidence.Reason{evidence.Because("progression.plan-ended", factMedical).With("event", ended[0])}
+		return []evidence.Reason{because("progression.plan-ended").With("event", ended[0])}
 	}
 	for i := len(c.Log) - 1; i >= 0; i-- {
 		v := &c.Log[i]
 		if why := v.refers(); len(why) > 0 && v.Day >= c.Request.Screening.Day {
-			return append(why, evidence.Because("progression.referred", factRefer).With("day", v.Day))
+			return append(why, because("progression.referred").With("day", v.Day))
 		}
 	}
 	return nil
@@ -32,7 +33,7 @@ func (c *Course) referred() []evidence.Reason {
 func (v *Visit) refers() []evidence.Reason {
 	var why []evidence.Reason
 	if v.Moment != nil && !quiet(*v.Moment) {
-		if events, err := v.events(); err != nil || events.Advice == Refer {
+		if events, err := v.events(); err != nil || events.Advice == rule.Refer {
 			why = append(why, events.Reasons...)
 		}
 	}
@@ -48,40 +49,40 @@ func quiet(m screening.Moment) bool {
 }
 
 // refer prescribes nothing.
-func (n *next) refer(why ...evidence.Reason) Decision {
-	n.d.because(why...)
-	n.d.Action, n.d.Change, n.d.Next = StopAndRefer, NoChange, nil
-	return n.d
+func (d Decision) refer(why ...evidence.Reason) Decision {
+	d.because(why...)
+	d.Action, d.Change, d.Next = StopAndRefer, NoChange, nil
+	return d
 }
 
 // barred answers what screening, kit or setting rules out.
-func (n *next) barred(err *dose.ConstraintError) (Decision, error) {
-	n.d.because(err.Constraint)
-	n.d.because(err.Free...)
+func (n *now) barred(d Decision, err *dose.ConstraintError) (Decision, error) {
+	d.because(err.Constraint)
+	d.because(err.Free...)
 	switch {
 	case errors.Is(err, dose.ErrNoDose) && n.c.Request.Screening.Plan == screening.SettleFirst:
-		n.d.Action = Hold
-		n.because("progression.settle-first", factRefer)
-		return n.d, nil
+		d.Action = Hold
+		d.because(because("progression.settle-first"))
+		return d, nil
 	case err.Constraint.Code == "dose.review-overdue":
-		n.d.Action = Hold
-		n.because("progression.assess-anew", factRefer)
-		return n.d, nil
+		d.Action = Hold
+		d.because(because("progression.assess-anew"))
+		return d, nil
 	case errors.Is(err, dose.ErrNoDose):
-		n.d.Action = StopAndRefer
-		return n.d, nil
+		d.Action = StopAndRefer
+		return d, nil
 	}
-	return n.standIn(n.c.Request, false)
+	return n.standIn(d, n.c.Request, false)
 }
 
 // standIn puts what is no harder in the place of this exercise; eased, with less
 // weight too and without a search for more.
-func (n *next) standIn(r dose.Request, eased bool) (Decision, error) {
-	return n.stand(n.c.catalogue().Instead(n.c.Request.Exercise.ID), r, eased)
+func (n *now) standIn(d Decision, r dose.Request, eased bool) (Decision, error) {
+	return n.stand(d, n.c.catalogue().Instead(n.c.Request.Exercise.ID), r, eased)
 }
 
 // easedRequest is that of the day, for a session that is lighter in any case.
-func (n *next) easedRequest() dose.Request {
+func (n *now) easedRequest() dose.Request {
 	r := n.c.Request
 	r.Screening.Limits = r.Screening.Limits.Join(screening.LighterSession())
 	return r
@@ -89,8 +90,8 @@ func (n *next) easedRequest() dose.Request {
 
 // stand puts the first of the exercises that can be dosed in the place of this
 // one, with its first dose, and otherwise leaves the exercise out.
-func (n *next) stand(list []exercise.Exercise, r dose.Request, eased bool) (Decision, error) {
-	n.d.Action, n.d.Change, n.d.Next = StopExercise, NoChange, nil
+func (n *now) stand(d Decision, list []exercise.Exercise, r dose.Request, eased bool) (Decision, error) {
+	d.Action, d.Change, d.Next = StopExercise, NoChange, nil
 	for _, ex := range list {
 		p, err := n.first(ex, r)
 		var barred *dose.ConstraintError
@@ -102,26 +103,26 @@ func (n *next) stand(list []exercise.Exercise, r dose.Request, eased bool) (Deci
 		case eased && p.Load.Each > 0 && p.Load.Each >= n.seen.base:
 			continue // no less than what was too much
 		case n.waits == newWaits:
-			n.d.because(evidence.Because("progression.instead-waits", factOneNew).With("exercise", ex.Name))
-			return n.d, nil
+			d.because(because("progression.instead-waits").With("exercise", ex.Name))
+			return d, nil
 		}
-		return n.replace(ex, p), nil
+		return d.replace(ex, p), nil
 	}
-	n.d.because(evidence.Because("progression.left-out", factVariant).With("exercise", n.c.Request.Exercise.Name))
-	return n.d, nil
+	d.because(because("progression.left-out").With("exercise", n.c.Request.Exercise.Name))
+	return d, nil
 }
 
 // replace puts the first dose of another exercise in the place of this one.
-func (n *next) replace(ex exercise.Exercise, p dose.Prescription) Decision {
-	n.d.Action, n.d.Instead, n.d.Next = ChangeVariant, ex.ID, &p
-	n.d.because(evidence.Because("progression.instead", factVariant).With("exercise", ex.Name))
-	return n.d
+func (d Decision) replace(ex exercise.Exercise, p dose.Prescription) Decision {
+	d.Action, d.Instead, d.Next = ChangeVariant, ex.ID, &p
+	d.because(because("progression.instead").With("exercise", ex.Name))
+	return d
 }
 
 // first returns the first dose of another exercise: it has to be learnt, and what
 // was measured, done and seen with this one says nothing about it. It begins with
 // the lightest weight; unseen, no other is looked for.
-func (n *next) first(ex exercise.Exercise, r dose.Request) (dose.Prescription, error) {
+func (n *now) first(ex exercise.Exercise, r dose.Request) (dose.Prescription, error) {
 	r.Bound = n.boundFor(ex, r)
 	r.Exercise, r.Estimates, r.Performed, r.Done, r.Technique, r.Phase = ex, nil, nil, nil, dose.Observation{}, dose.Familiarise
 	if !ex.OneSided {
@@ -145,7 +146,7 @@ func (n *next) first(ex exercise.Exercise, r dose.Request) (dose.Prescription, e
 // boundFor returns the most per implement of another exercise that is known to be
 // allowed under a limit on the share of a maximum: no more than of this one, in each
 // implement and in all. 0: none is known.
-func (n *next) boundFor(ex exercise.Exercise, r dose.Request) units.Mass {
+func (n *now) boundFor(ex exercise.Exercise, r dose.Request) units.Mass {
 	most := r.Bound
 	if n.f != nil && r.Screening.Limits.MaxFraction > 0 {
 		most = max(1, n.f.Ceiling()) // 0 would be none known

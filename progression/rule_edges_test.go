@@ -7,6 +7,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/progression"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -27,46 +28,46 @@ func rate(c *progression.Course, ratings ...float64) {
 // not told in reserve; every other gate stays as it is.
 func TestNextRuleLeavesTheOtherGates(t *testing.T) {
 	for name, tt := range map[string]struct {
-		rule  progression.Rule
+		rule  rule.Name
 		spoil func(c *progression.Course)
 		rises bool
 	}{
-		"over the target":                    {progression.RuleOverTarget, func(*progression.Course) {}, true},
-		"over the target, pain of 3":         {progression.RuleOverTarget, func(c *progression.Course) { last(c).Pain.During = score(3) }, false},
-		"over the target, too near failure":  {progression.RuleOverTarget, func(c *progression.Course) { done(c, 4*kilo, 16, 2) }, false},
-		"over the target, technique lost":    {progression.RuleOverTarget, func(c *progression.Course) { last(c).FormLost = screening.Yes }, false},
-		"over the target, a set missing":     {progression.RuleOverTarget, func(c *progression.Course) { last(c).Sets = last(c).Sets[:5] }, false},
-		"over the target, not told":          {progression.RuleOverTarget, func(c *progression.Course) { done(c, 4*kilo, 16, 3); unrated(c) }, false},
-		"rated 7":                            {progression.RuleOMNIBelow8, func(c *progression.Course) { rate(c, 7) }, true},
-		"rated 8 once, at first":             {progression.RuleOMNIBelow8, func(c *progression.Course) { rate(c, 8, 7) }, false},
-		"rated 8 once, at last":              {progression.RuleOMNIBelow8, func(c *progression.Course) { rate(c, 7, 7, 7, 7, 7, 8) }, false},
-		"rated 7, pain of 3":                 {progression.RuleOMNIBelow8, func(c *progression.Course) { rate(c, 7); last(c).Pain.During = score(3) }, false},
-		"rated 7, technique lost":            {progression.RuleOMNIBelow8, func(c *progression.Course) { rate(c, 7); last(c).FormLost = screening.Yes }, false},
-		"rated 7, nobody watched":            {progression.RuleOMNIBelow8, func(c *progression.Course) { rate(c, 7); seenLongAgo(c) }, false},
-		"rated 7, and another rule":          {progression.RuleOverTarget, func(c *progression.Course) { rate(c, 7) }, false},
-		"two for two, once":                  {progression.RuleTwoForTwo, func(*progression.Course) {}, false},
-		"two for two, twice":                 {progression.RuleTwoForTwo, func(c *progression.Course) { repeat(c, 2) }, true},
-		"two for two, another weight before": {progression.RuleTwoForTwo, func(c *progression.Course) { c.Log = []progression.Visit{pastVisit(*c, 3, 2*kilo, 14, 3), *last(c)} }, false},
-		"two for two, another weight between": {progression.RuleTwoForTwo, func(c *progression.Course) {
+		"over the target":                    {rule.NameOverTarget, func(*progression.Course) {}, true},
+		"over the target, pain of 3":         {rule.NameOverTarget, func(c *progression.Course) { last(c).Pain.During = score(3) }, false},
+		"over the target, too near failure":  {rule.NameOverTarget, func(c *progression.Course) { done(c, 4*kilo, 16, 2) }, false},
+		"over the target, technique lost":    {rule.NameOverTarget, func(c *progression.Course) { last(c).FormLost = screening.Yes }, false},
+		"over the target, a set missing":     {rule.NameOverTarget, func(c *progression.Course) { last(c).Sets = last(c).Sets[:5] }, false},
+		"over the target, not told":          {rule.NameOverTarget, func(c *progression.Course) { done(c, 4*kilo, 16, 3); unrated(c) }, false},
+		"rated 7":                            {rule.NameOMNIBelow8, func(c *progression.Course) { rate(c, 7) }, true},
+		"rated 8 once, at first":             {rule.NameOMNIBelow8, func(c *progression.Course) { rate(c, 8, 7) }, false},
+		"rated 8 once, at last":              {rule.NameOMNIBelow8, func(c *progression.Course) { rate(c, 7, 7, 7, 7, 7, 8) }, false},
+		"rated 7, pain of 3":                 {rule.NameOMNIBelow8, func(c *progression.Course) { rate(c, 7); last(c).Pain.During = score(3) }, false},
+		"rated 7, technique lost":            {rule.NameOMNIBelow8, func(c *progression.Course) { rate(c, 7); last(c).FormLost = screening.Yes }, false},
+		"rated 7, nobody watched":            {rule.NameOMNIBelow8, func(c *progression.Course) { rate(c, 7); seenLongAgo(c) }, false},
+		"rated 7, and another rule":          {rule.NameOverTarget, func(c *progression.Course) { rate(c, 7) }, false},
+		"two for two, once":                  {rule.NameTwoForTwo, func(*progression.Course) {}, false},
+		"two for two, twice":                 {rule.NameTwoForTwo, func(c *progression.Course) { repeat(c, 2) }, true},
+		"two for two, another weight before": {rule.NameTwoForTwo, func(c *progression.Course) { c.Log = []progression.Visit{pastVisit(*c, 3, 2*kilo, 14, 3), *last(c)} }, false},
+		"two for two, another weight between": {rule.NameTwoForTwo, func(c *progression.Course) {
 			c.Log = []progression.Visit{pastVisit(*c, 6, 4*kilo, 14, 3), pastVisit(*c, 3, 2*kilo, 13, 3), *last(c)}
 		}, true},
-		"two for two, nothing done between": {progression.RuleTwoForTwo, func(c *progression.Course) {
+		"two for two, nothing done between": {rule.NameTwoForTwo, func(c *progression.Course) {
 			c.Log = []progression.Visit{pastVisit(*c, 6, 4*kilo, 14, 3), pastVisit(*c, 3, 4*kilo, 14, 3), *last(c)}
 			c.Log[1].Sets = nil
 		}, true},
-		"two for two, the last set before": {progression.RuleTwoForTwo, func(c *progression.Course) {
+		"two for two, the last set before": {rule.NameTwoForTwo, func(c *progression.Course) {
 			c.Log = []progression.Visit{pastVisit(*c, 3, 4*kilo, 14, 3), *last(c)}
 			c.Log[0].Sets[5].Reps = 13
 		}, false},
-		"two for two, the last set of one side": {progression.RuleTwoForTwo, func(c *progression.Course) {
+		"two for two, the last set of one side": {rule.NameTwoForTwo, func(c *progression.Course) {
 			c.Log = []progression.Visit{pastVisit(*c, 3, 4*kilo, 14, 3), *last(c)}
 			c.Log[0].Sets[4].Reps = 13
 		}, false},
-		"two for two, a set before the last": {progression.RuleTwoForTwo, func(c *progression.Course) {
+		"two for two, a set before the last": {rule.NameTwoForTwo, func(c *progression.Course) {
 			c.Log = []progression.Visit{pastVisit(*c, 3, 4*kilo, 14, 3), *last(c)}
 			c.Log[0].Sets[1].Reps = 13
 		}, true},
-		"two for two, of one set": {progression.RuleTwoForTwo, func(c *progression.Course) {
+		"two for two, of one set": {rule.NameTwoForTwo, func(c *progression.Course) {
 			c.Request.Side, last(c).Plan.Side = body.Left, body.Left
 			repeat(c, 2)
 			c.Log[0].Sets = c.Log[0].Sets[:1]
@@ -86,7 +87,7 @@ func TestNextRuleLeavesTheOtherGates(t *testing.T) {
 // A rule has nothing to answer where nothing was done or nothing is held, and one
 // set is enough for it.
 func TestNextRuleWithoutALoad(t *testing.T) {
-	for _, rule := range []progression.Rule{progression.RuleOverTarget, progression.RuleTwoForTwo, progression.RuleRepsThenLoad, progression.RuleOMNIBelow8, progression.RuleTopOfRange} {
+	for _, rule := range []rule.Name{rule.NameOverTarget, rule.NameTwoForTwo, rule.NameRepsThenLoad, rule.NameOMNIBelow8, rule.NameTopOfRange} {
 		c := rowCourse(t, 4, 4.25)
 		c.Policy.Rule = rule
 		last(&c).Sets = nil
@@ -101,10 +102,10 @@ func TestNextRuleWithoutALoad(t *testing.T) {
 		}
 	}
 	c := squatCourse(t, 4, 4.25)
-	c.Policy.Rule = progression.RuleOverTarget
+	c.Policy.Rule = rule.NameOverTarget
 	last(&c).Plan.Sets, last(&c).Sets = 1, last(&c).Sets[:1]
 	done(&c, 4*kilo, 13, 3)
-	if d := nextOf(t, c); d.Gates[5].Advice != progression.Raise || len(d.Gates[5].Reasons) == 0 || d.Gates[5].Reasons[0].Code == "progression.gate-passed" {
+	if d := nextOf(t, c); d.Gates[5].Advice != rule.Raise || len(d.Gates[5].Reasons) == 0 || d.Gates[5].Reasons[0].Code == "progression.gate-passed" {
 		t.Errorf("one set of 13: %+v", d.Gates[5])
 	}
 }
@@ -155,7 +156,7 @@ func TestGateReasons(t *testing.T) {
 	// One set alone has repetitions too.
 	c := squatCourse(t, 4, 4.25)
 	last(&c).Plan.Sets, last(&c).Sets = 1, last(&c).Sets[:1]
-	if g := gatesOf(t, *last(&c)).Gates[5]; g.Advice != progression.Raise {
+	if g := gatesOf(t, *last(&c)).Gates[5]; g.Advice != rule.Raise {
 		t.Errorf("%+v", g)
 	}
 }

@@ -56,11 +56,11 @@ func Session(courses []Course) ([]Decision, error) {
 	}
 	if why := referredAny(list); len(why) > 0 {
 		for i := range list {
-			list[i] = (&next{}).refer(why...)
+			list[i] = Decision{}.refer(why...)
 		}
 		return list, nil
 	}
-	slices.SortStableFunc(rising, func(a, b int) int { return cmp.Compare(list[a].Step.share(), list[b].Step.share()) })
+	slices.SortStableFunc(rising, func(a, b int) int { return cmp.Compare(list[a].Rise.share(), list[b].Rise.share()) })
 	slices.SortStableFunc(changing, func(a, b int) int { return cmp.Compare(list[a].Change, list[b].Change) })
 	hold := func(later []int, waits waiting) {
 		for _, i := range later {

@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/progression"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -67,32 +68,32 @@ func TestNextCountsTheBody(t *testing.T) {
 	}
 	c.BodyMass = 70 * kilo
 	d := nextOf(t, c)
-	if d.Change != progression.MoreLoad || d.Step.External != 0.5 || math.Abs(float64(d.Step.Moved)-2.0/60) > 1e-9 || !hasReason(d, "progression.step-in-hand") {
-		t.Errorf("%v, %+v", d.Change, d.Step)
+	if d.Change != progression.MoreLoad || d.Rise.External != 0.5 || math.Abs(float64(d.Rise.Moved)-2.0/60) > 1e-9 || !hasReason(d, "progression.step-in-hand") {
+		t.Errorf("%v, %+v", d.Change, d.Rise)
 	}
 }
 
 func TestNextByRule(t *testing.T) {
 	omni := func(v float64) units.Effort { return units.Must(units.OMNI(v)) }
 	for _, tt := range []struct {
-		rule   progression.Rule
+		rule   rule.Name
 		reps   int
 		effort units.Effort
 		before int // repetitions of the visit before
 		rises  bool
 	}{
-		{progression.RuleOverTarget, 13, units.Must(units.InReserve(3)), 0, true},
-		{progression.RuleOverTarget, 12, units.Must(units.InReserve(3)), 0, false},
-		{progression.RuleRepsThenLoad, 13, units.Must(units.InReserve(3)), 0, true},
-		{progression.RuleRepsThenLoad, 12, units.Must(units.InReserve(3)), 0, false},
-		{progression.RuleTwoForTwo, 14, units.Must(units.InReserve(3)), 14, true},
-		{progression.RuleTwoForTwo, 14, units.Must(units.InReserve(3)), 13, false},
-		{progression.RuleTopOfRange, 12, units.Must(units.InReserve(3)), 0, true},
-		{progression.RuleTopOfRange, 11, units.Must(units.InReserve(3)), 0, false},
-		{progression.RuleOMNIBelow8, 14, omni(7), 0, true},
-		{progression.RuleOMNIBelow8, 12, omni(7), 0, false}, // no reserve is known, and 12 do not show it
-		{progression.RuleOMNIBelow8, 12, omni(8), 0, false},
-		{progression.RuleOMNIBelow8, 12, units.Must(units.InReserve(3)), 0, false},
+		{rule.NameOverTarget, 13, units.Must(units.InReserve(3)), 0, true},
+		{rule.NameOverTarget, 12, units.Must(units.InReserve(3)), 0, false},
+		{rule.NameRepsThenLoad, 13, units.Must(units.InReserve(3)), 0, true},
+		{rule.NameRepsThenLoad, 12, units.Must(units.InReserve(3)), 0, false},
+		{rule.NameTwoForTwo, 14, units.Must(units.InReserve(3)), 14, true},
+		{rule.NameTwoForTwo, 14, units.Must(units.InReserve(3)), 13, false},
+		{rule.NameTopOfRange, 12, units.Must(units.InReserve(3)), 0, true},
+		{rule.NameTopOfRange, 11, units.Must(units.InReserve(3)), 0, false},
+		{rule.NameOMNIBelow8, 14, omni(7), 0, true},
+		{rule.NameOMNIBelow8, 12, omni(7), 0, false}, // no reserve is known, and 12 do not show it
+		{rule.NameOMNIBelow8, 12, omni(8), 0, false},
+		{rule.NameOMNIBelow8, 12, units.Must(units.InReserve(3)), 0, false},
 	} {
 		c := rowCourse(t, 4, 4.25)
 		c.Policy.Rule = tt.rule

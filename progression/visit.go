@@ -6,6 +6,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/progression/internal/given"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -51,14 +52,14 @@ func (v *Visit) check() error {
 			bad.Add(fmt.Sprintf("/sets/%d", i), err)
 		}
 	}
-	if holds(v.Unable) && len(v.Sets) > 0 {
+	if given.Yes(v.Unable) && len(v.Sets) > 0 {
 		bad.Add("/unable", field.Bad(v.Unable, "no, where a set was done", field.ErrConflict))
 	}
 	if v.Moment != nil {
 		bad.Add("/moment", v.Moment.Validate())
 	}
 	if v.Pain != nil {
-		bad.Add("/pain", checkPain(*v.Pain))
+		bad.Add("/pain", given.Pain(*v.Pain))
 	}
 	if v.SorenessDays < 0 || v.SorenessDays > mostSoreness {
 		bad.Add("/soreness_days", field.Bad(v.SorenessDays, fmt.Sprintf("0 to %d days", mostSoreness), field.ErrOutOfRange))

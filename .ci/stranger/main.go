@@ -55,7 +55,13 @@ func run() error {
 	if _, err = dose.Prescribe(dose.Request{}); !errors.Is(err, dose.ErrNotScreened) {
 		return fmt.Errorf("a dose without screening: %w", err)
 	}
-	return prescribe(kit)
+	if err := prescribe(kit); err != nil {
+		return err
+	}
+	if err := job(); err != nil {
+		return err
+	}
+	return both()
 }
 
 func prescribe(kit equipment.Kit) error {

@@ -5,14 +5,14 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/examples/internal/page"
-	"example.org/posology/examples/internal/visit"
+	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units/evidence"
 )
 
 // clientPaper is short, kind and in large steps: what to do.
-func clientPaper(w io.Writer, r visit.Result) error {
-	p, err := newPaper(w)
+func clientPaper(w io.Writer, r record.Plan) error {
+	p, err := page.New(w)
 	if err != nil {
 		return err
 	}

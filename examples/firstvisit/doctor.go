@@ -6,12 +6,12 @@ import (
 
 	"example.org/posology/examples/internal/letter"
 	"example.org/posology/examples/internal/page"
-	"example.org/posology/examples/internal/visit"
+	"example.org/posology/progression/record"
 )
 
 // doctorPaper is a letter: what was found, and the questions.
-func doctorPaper(w io.Writer, r visit.Result) error {
-	p, err := newPaper(w)
+func doctorPaper(w io.Writer, r record.Plan) error {
+	p, err := page.New(w)
 	if err != nil {
 		return err
 	}
@@ -21,7 +21,7 @@ func doctorPaper(w io.Writer, r visit.Result) error {
 	return p.Close()
 }
 
-func toDoctor(r visit.Result) letter.Letter {
+func toDoctor(r record.Plan) letter.Letter {
 	day := max(r.Screening.Day, r.Screening.Today)
 	return letter.Letter{
 		Note: r.Note, Client: r.Client, Task: r.Task, Day: day,

@@ -1,15 +1,14 @@
 package main
 
 import (
-	"encoding/json"
 	"flag"
 	"fmt"
 	"io"
 	"os"
 
+	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/examples/internal/visit"
-	"example.org/posology/units/field"
+	"example.org/posology/progression/record"
 )
 
 func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
@@ -29,49 +28,27 @@ func run(args []string, stdout, stderr io.Writer) int {
 		fmt.Fprintf(stderr, "firstvisit: -for takes client, file or doctor, and there are no other arguments\n")
 		return 2
 	}
-	result, err := result(*file)
-	if err != nil {
-		fmt.Fprintln(stderr, "firstvisit: the case cannot be used:")
-		fmt.Fprintln(stderr, err)
-		return 1
-	}
-	if *asJSON {
-		err = writeJSON(stdout, result)
-	} else {
-		err = paper(stdout, result)
-	}
-	if err != nil {
-		fmt.Fprintln(stderr, "firstvisit:", err)
-		return 1
-	}
-	return 0
+	return command.Status(stderr, "firstvisit", visit(*file, stdout, paper, *asJSON))
 }
 
 // papers are the three papers that come out of one visit.
-var papers = map[string]func(io.Writer, visit.Result) error{
+var papers = map[string]func(io.Writer, record.Plan) error{
 	"client": clientPaper,
 	"file":   filePaper,
 	"doctor": doctorPaper,
 }
 
-func result(file string) (visit.Result, error) {
-	data := demo.VillageHall()
-	if file != "" {
-		var err error
-		if data, err = os.ReadFile(file); err != nil {
-			return visit.Result{}, err
-		}
+func visit(file string, w io.Writer, paper func(io.Writer, record.Plan) error, asJSON bool) error {
+	r, err := command.Record(file, demo.VillageHall())
+	if err != nil {
+		return err
 	}
-	var c visit.Case
-	if err := field.Decode(data, &c, field.Strict); err != nil {
-		return visit.Result{}, err
+	plan, err := r.Start(r.LastDay())
+	if err != nil {
+		return err
 	}
-	return visit.Run(c)
-}
-
-func writeJSON(w io.Writer, r visit.Result) error {
-	encoder := json.NewEncoder(w)
-	encoder.SetIndent("", "  ")
-	encoder.SetEscapeHTML(false)
-	return encoder.Encode(r)
+	if asJSON {
+		return command.JSON(w, plan)
+	}
+	return paper(w, plan)
 }

@@ -10,10 +10,11 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
+	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/edited"
 	"example.org/posology/examples/internal/page"
-	"example.org/posology/examples/internal/visit"
+	"example.org/posology/progression/record"
 	"example.org/posology/units/field"
 )
 
@@ -67,12 +68,12 @@ func TestJSONRoundTrip(t *testing.T) {
 	if status != 0 {
 		t.Fatal(errs)
 	}
-	var result visit.Result
+	var result record.Plan
 	if err := field.Decode([]byte(first), &result, field.Strict); err != nil {
 		t.Fatal(err)
 	}
 	var second bytes.Buffer
-	if err := writeJSON(&second, result); err != nil {
+	if err := command.JSON(&second, result); err != nil {
 		t.Fatal(err)
 	}
 	if diff := cmp.Diff(first, second.String()); diff != "" {

@@ -7,14 +7,14 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/examples/internal/page"
-	"example.org/posology/examples/internal/visit"
+	"example.org/posology/progression/record"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
 
 // filePaper is for the clinical record: everything, with reasons and facts.
-func filePaper(w io.Writer, r visit.Result) error {
-	p, err := newPaper(w)
+func filePaper(w io.Writer, r record.Plan) error {
+	p, err := page.New(w)
 	if err != nil {
 		return err
 	}
@@ -32,13 +32,13 @@ func filePaper(w io.Writer, r visit.Result) error {
 		p.Heading("No dose")
 		p.Clinicians("- ", append([]evidence.Reason{r.Stop.Constraint}, r.Stop.Free...))
 	}
-	if err := recordFacts(p, r); err != nil {
+	if err := p.Facts(r.Reasons()); err != nil {
 		return err
 	}
 	return p.Close()
 }
 
-func summary(r visit.Result) page.Summary {
+func summary(r record.Plan) page.Summary {
 	s := page.Summary{Outcome: r.Screening, Profile: r.Profile, Day: max(r.Screening.Day, r.Screening.Today), Open: page.Open(r.Screening.Missing)}
 	if len(r.Refused) > 0 {
 		s.Open = append(s.Open, fmt.Sprintf("test sets without an estimate: %d", len(r.Refused)))
@@ -50,7 +50,7 @@ func summary(r visit.Result) page.Summary {
 	return s
 }
 
-func recordEstimates(p *page.Paper, r visit.Result) {
+func recordEstimates(p *page.Paper, r record.Plan) {
 	p.Heading("Estimated one-repetition maximum")
 	if len(r.Estimates) == 0 && len(r.Refused) == 0 {
 		p.Line("No test sets.")

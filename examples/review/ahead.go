@@ -10,9 +10,9 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
+	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/page"
-	"example.org/posology/examples/internal/visit"
 	"example.org/posology/progression"
 	"example.org/posology/progression/simulate"
 	"example.org/posology/screening"
@@ -63,7 +63,7 @@ type trained struct {
 
 // ahead simulates the weeks to come.
 func ahead(o order, w io.Writer) error {
-	data, err := read(o.file, demo.Beginner())
+	data, err := command.Case(o.file, demo.Beginner())
 	if err != nil {
 		return err
 	}
@@ -76,7 +76,7 @@ func ahead(o order, w io.Writer) error {
 		return err
 	}
 	if o.asJSON {
-		return writeJSON(w, weeks{v.Note, v.Client, arithmetic, paths})
+		return command.JSON(w, weeks{v.Note, v.Client, arithmetic, paths})
 	}
 	return printAhead(w, v, paths)
 }
@@ -116,11 +116,10 @@ const arithmetic = "The weeks are simulated: the trainee is arithmetic, not a pe
 	"many people, varies from day to day, and what is left in reserve is told with an error."
 
 func printAhead(w io.Writer, v virtual, paths []trained) error {
-	words, err := visit.Words()
+	p, err := page.New(w)
 	if err != nil {
 		return err
 	}
-	p := page.New(w, words)
 	p.Line("%d WEEKS OF A SIMULATED BEGINNER", v.Weeks)
 	p.Note(v.Note)
 	p.Para(v.Client + ". " + arithmetic + " What can be lifted once, of all that is lifted, is known here alone. Search: the weight is looked for.")

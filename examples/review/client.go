@@ -6,14 +6,14 @@ import (
 	"slices"
 
 	"example.org/posology/examples/internal/page"
-	"example.org/posology/examples/internal/review"
-	"example.org/posology/progression"
+	"example.org/posology/progression/record"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 )
 
 // clientPaper is short, kind and in large steps: how it goes on.
-func clientPaper(w io.Writer, r review.Result) error {
-	p, err := newPaper(w)
+func clientPaper(w io.Writer, r record.Review) error {
+	p, err := page.New(w)
 	if err != nil {
 		return err
 	}
@@ -41,10 +41,10 @@ func clientPaper(w io.Writer, r review.Result) error {
 }
 
 // clientDone says kindly how often the person was there.
-func clientDone(r review.Result) string {
+func clientDone(r record.Review) string {
 	text := fmt.Sprintf("You have trained on %d days since %s.", len(r.Attended.Done), page.Day(r.Attended.Done[0]))
 	switch names, _ := waiting(r); {
-	case r.Attended.Answer.Advice == progression.Ease:
+	case r.Attended.Answer.Advice == rule.Ease:
 		return text + " Thank you for every one of them."
 	case names == "" && r.Coming != nil && r.Screening.Meanwhile <= screening.WithinLimits:
 		return text + " Well done."
@@ -59,7 +59,7 @@ func closeClient(p *page.Paper) error {
 }
 
 // clientFirst says what comes before the next visit.
-func clientFirst(p *page.Paper, r review.Result) {
+func clientFirst(p *page.Paper, r record.Review) {
 	p.Heading("First")
 	list := append(slices.Clone(r.Overdue), r.Attended.Answer.Reasons...)
 	list = append(list, page.WhyUnused(r.Unused)...)
@@ -88,7 +88,7 @@ func clientFirst(p *page.Paper, r review.Result) {
 
 // clientPaused says why an exercise is not done for now: with its name, unless it
 // is so for others too.
-func clientPaused(p *page.Paper, r review.Result, said []string) {
+func clientPaused(p *page.Paper, r record.Review, said []string) {
 	of := map[string][]string{}
 	var texts []string
 	for _, item := range r.Items {
@@ -110,7 +110,7 @@ func clientPaused(p *page.Paper, r review.Result, said []string) {
 	}
 }
 
-func clientItems(p *page.Paper, r review.Result) {
+func clientItems(p *page.Paper, r record.Review) {
 	list := doses(r)
 	p.Heading("For all exercises")
 	said := p.ClientShared(list)

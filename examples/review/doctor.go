@@ -7,14 +7,14 @@ import (
 
 	"example.org/posology/examples/internal/letter"
 	"example.org/posology/examples/internal/page"
-	"example.org/posology/examples/internal/review"
 	"example.org/posology/progression"
+	"example.org/posology/progression/record"
 	"example.org/posology/units/evidence"
 )
 
 // doctorPaper is a letter: what was found, and the questions.
-func doctorPaper(w io.Writer, r review.Result) error {
-	p, err := newPaper(w)
+func doctorPaper(w io.Writer, r record.Review) error {
+	p, err := page.New(w)
 	if err != nil {
 		return err
 	}
@@ -24,7 +24,7 @@ func doctorPaper(w io.Writer, r review.Result) error {
 	return p.Close()
 }
 
-func toDoctor(r review.Result) letter.Letter {
+func toDoctor(r record.Review) letter.Letter {
 	names, _ := waiting(r)
 	l := letter.Letter{
 		Note: r.Note, Client: r.Client, Task: r.Task, Day: r.Day,
@@ -40,7 +40,7 @@ func toDoctor(r review.Result) letter.Letter {
 }
 
 // doctorTraining prints what hurt, showed or was lost during the exercises.
-func doctorTraining(p *page.Paper, r review.Result) {
+func doctorTraining(p *page.Paper, r record.Review) {
 	p.Line("\nWhat came up in training:")
 	some := false
 	for _, item := range r.Items {
@@ -70,7 +70,7 @@ func said(r evidence.Reason) bool {
 
 // doctorVisit prints one exercise of one visit, and reports whether there was anything.
 func doctorVisit(p *page.Paper, name string, v progression.Visit) bool {
-	why := bodily(v)
+	why := record.Bodily(v)
 	if len(why) == 0 {
 		return false
 	}

@@ -7,8 +7,9 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/examples/internal/page"
-	"example.org/posology/examples/internal/review"
 	"example.org/posology/progression"
+	"example.org/posology/progression/record"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -17,7 +18,7 @@ import (
 
 // recordItem prints one exercise: its log, what is next, what changes, what
 // stands in the way and why.
-func recordItem(p *page.Paper, n int, item review.Item, shared []evidence.Reason) {
+func recordItem(p *page.Paper, n int, item record.Item, shared []evidence.Reason) {
 	d := item.Decision
 	p.Line("")
 	p.Say(fmt.Sprintf("%d. ", n), strings.ToUpper(item.Name)+": "+overview(item))
@@ -30,9 +31,9 @@ func recordItem(p *page.Paper, n int, item review.Item, shared []evidence.Reason
 		recordNext(p, *d.Next)
 	}
 	why := d.Reasons
-	if d.Step != nil {
-		p.Say("   step     ", stepText(*d.Step))
-		p.Clinicians("            ", page.Only(d.Step.Reasons, why))
+	if d.Rise != nil {
+		p.Say("   step     ", stepText(*d.Rise))
+		p.Clinicians("            ", page.Only(d.Rise.Reasons, why))
 	}
 	if d.Jump != nil {
 		p.Say("   after it ", stepText(*d.Jump)+bridgeText(d))
@@ -53,7 +54,7 @@ func recordItem(p *page.Paper, n int, item review.Item, shared []evidence.Reason
 func recordGates(p *page.Paper, gates []progression.GateAnswer) {
 	var open []string
 	for _, g := range gates {
-		if g.Advice == progression.Raise {
+		if g.Advice == rule.Raise {
 			open = append(open, g.Gate.String())
 		}
 	}
@@ -61,7 +62,7 @@ func recordGates(p *page.Paper, gates []progression.GateAnswer) {
 		p.Say("   gates    ", "nothing against more load from: "+strings.Join(open, ", "))
 	}
 	for _, g := range gates {
-		if g.Advice != progression.Raise {
+		if g.Advice != rule.Raise {
 			p.Led("   gate     ", fmt.Sprintf("%s: %s.", g.Gate, g.Advice), g.Reasons)
 		}
 	}

@@ -1,14 +1,14 @@
 package main
 
 import (
-	"encoding/json"
 	"flag"
 	"fmt"
 	"io"
 	"os"
 
+	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/examples/internal/review"
+	"example.org/posology/progression/record"
 	"example.org/posology/units/field"
 )
 
@@ -42,16 +42,11 @@ func run(args []string, stdout, stderr io.Writer) int {
 	if o.ahead {
 		write = ahead
 	}
-	if err := write(o, stdout); err != nil {
-		fmt.Fprintln(stderr, "review: the case cannot be used:")
-		fmt.Fprintln(stderr, err)
-		return 1
-	}
-	return 0
+	return command.Status(stderr, "review", write(o, stdout))
 }
 
 // papers are the three papers that come out of one review.
-var papers = map[string]func(io.Writer, review.Result) error{
+var papers = map[string]func(io.Writer, record.Review) error{
 	"client": clientPaper,
 	"file":   filePaper,
 	"doctor": doctorPaper,
@@ -59,35 +54,19 @@ var papers = map[string]func(io.Writer, review.Result) error{
 
 // lookBack reviews the log of one person.
 func lookBack(o order, w io.Writer) error {
-	data, err := read(o.file, demo.HomeReview())
+	r, err := command.Record(o.file, demo.HomeReview())
 	if err != nil {
 		return err
 	}
-	var c review.Case
-	if err := field.Decode(data, &c, field.Strict); err != nil {
-		return err
+	if err := r.Review.Check(); err != nil {
+		return field.At("/review", err)
 	}
-	result, err := review.Run(c)
+	result, err := r.Assess(r.Review)
 	if err != nil {
 		return err
 	}
 	if o.asJSON {
-		return writeJSON(w, result)
+		return command.JSON(w, result)
 	}
 	return papers[o.reader](w, result)
-}
-
-// read returns the file, or what is embedded if none is named.
-func read(file string, embedded []byte) ([]byte, error) {
-	if file == "" {
-		return embedded, nil
-	}
-	return os.ReadFile(file)
-}
-
-func writeJSON(w io.Writer, v any) error {
-	encoder := json.NewEncoder(w)
-	encoder.SetIndent("", "  ")
-	encoder.SetEscapeHTML(false)
-	return encoder.Encode(v)
 }

@@ -7,20 +7,15 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/examples/internal/page"
-	"example.org/posology/examples/internal/review"
-	"example.org/posology/examples/internal/visit"
 	"example.org/posology/progression"
+	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units/evidence"
 )
 
 // filePaper is for the clinical record: everything, with gates, reasons and facts.
-func filePaper(w io.Writer, r review.Result) error {
-	p, err := newPaper(w)
-	if err != nil {
-		return err
-	}
-	ledger, err := visit.Ledger()
+func filePaper(w io.Writer, r record.Review) error {
+	p, err := page.New(w)
 	if err != nil {
 		return err
 	}
@@ -42,11 +37,13 @@ func filePaper(w io.Writer, r review.Result) error {
 		recordItem(p, i+1, item, shared)
 	}
 	recordComing(p, r)
-	p.Facts(ledger, allReasons(r))
+	if err := p.Facts(r.Reasons()); err != nil {
+		return err
+	}
 	return p.Close()
 }
 
-func summary(p *page.Paper, r review.Result) page.Summary {
+func summary(p *page.Paper, r record.Review) page.Summary {
 	s := page.Summary{Outcome: r.Screening, Profile: r.Profile, Day: r.Day, Items: doses(r), Open: page.Open(r.Screening.Missing)}
 	for _, o := range r.Overdue {
 		s.Overdue = append(s.Overdue, p.Clinician(o))
@@ -68,7 +65,7 @@ func summary(p *page.Paper, r review.Result) page.Summary {
 	return s
 }
 
-func screened(r review.Result) string {
+func screened(r record.Review) string {
 	text := fmt.Sprintf("Assessed on %s; ", page.Day(r.Screening.Day))
 	if r.Screening.Today.IsZero() {
 		return text + "the day's check was not made here and comes before the visit."
@@ -76,7 +73,7 @@ func screened(r review.Result) string {
 	return text + fmt.Sprintf("checked on %s.", page.Day(r.Screening.Today))
 }
 
-func recordOverview(p *page.Paper, r review.Result) {
+func recordOverview(p *page.Paper, r record.Review) {
 	p.Heading("What changes")
 	longest := 0
 	for _, item := range r.Items {
@@ -87,7 +84,7 @@ func recordOverview(p *page.Paper, r review.Result) {
 	}
 }
 
-func overview(item review.Item) string {
+func overview(item record.Item) string {
 	d := item.Decision
 	text := d.Action.String()
 	if d.Change != progression.NoChange {
@@ -123,7 +120,7 @@ func changed(was, is dose.Prescription) []string {
 }
 
 // recordLookedAt lists what somebody has to answer or to look at.
-func recordLookedAt(p *page.Paper, r review.Result) {
+func recordLookedAt(p *page.Paper, r record.Review) {
 	p.Heading("To ask, and for somebody else to look at")
 	some := false
 	say := func(what string, why []evidence.Reason) {
@@ -140,7 +137,7 @@ func recordLookedAt(p *page.Paper, r review.Result) {
 	for _, item := range r.Items {
 		say("to ask, "+item.Name, queries(item.Decision))
 		for _, v := range item.Log {
-			say(fmt.Sprintf("to watch, %s, %s", item.Name, page.Day(v.Day)), bodily(v))
+			say(fmt.Sprintf("to watch, %s, %s", item.Name, page.Day(v.Day)), record.Bodily(v))
 		}
 	}
 	if !some {
@@ -148,7 +145,7 @@ func recordLookedAt(p *page.Paper, r review.Result) {
 	}
 }
 
-func recordAttended(p *page.Paper, a review.Attendance) {
+func recordAttended(p *page.Paper, a record.Attendance) {
 	p.Heading("Done and missed")
 	p.Line("%d days planned, %d visits.", len(a.Sessions), len(a.Done))
 	p.Clinicians("- ", a.Answer.Reasons)
@@ -166,7 +163,7 @@ func recordAttended(p *page.Paper, a review.Attendance) {
 }
 
 // recordShared prints what holds for all doses, and returns it.
-func recordShared(p *page.Paper, r review.Result) []evidence.Reason {
+func recordShared(p *page.Paper, r record.Review) []evidence.Reason {
 	list := doses(r)
 	if len(list) == 0 {
 		return nil
@@ -177,7 +174,7 @@ func recordShared(p *page.Paper, r review.Result) []evidence.Reason {
 	return all
 }
 
-func recordComing(p *page.Paper, r review.Result) {
+func recordComing(p *page.Paper, r record.Review) {
 	c := r.Coming
 	if c == nil {
 		p.Heading("No further days")

@@ -7,7 +7,6 @@ import (
 	"strings"
 
 	"example.org/posology/dose/guideline"
-	"example.org/posology/examples/internal/plan"
 	"example.org/posology/units"
 )
 
@@ -64,8 +63,8 @@ var legend = []struct{ mark, means string }{
 	{"lifting alone", "the line above without what the plan puts beside lifting"},
 }
 
-func printAudit(s *sheet, r plan.Result) {
-	s.heading("This week against six guidelines")
+func printAudit(s sheet, r result) {
+	s.Heading("This week against six guidelines")
 	for i, c := range r.Columns {
 		printKey(s, i, c)
 	}
@@ -93,13 +92,13 @@ func printAudit(s *sheet, r plan.Result) {
 	printAlone(s, r.Columns)
 	s.line("")
 	for _, l := range legend {
-		s.say(fmt.Sprintf("  %-15s", l.mark), l.means)
+		s.Say(fmt.Sprintf("  %-15s", l.mark), l.means)
 	}
 	s.line("")
-	s.say("", "A guideline for other people does not bind this person; it shows what it would ask for.")
+	s.Say("", "A guideline for other people does not bind this person; it shows what it would ask for.")
 	if len(silent) > 0 {
 		s.line("")
-		s.say("None of the six speaks of: ", strings.Join(silent, ", ")+".")
+		s.Say("None of the six speaks of: ", strings.Join(silent, ", ")+".")
 	}
 	printExceptions(s, r.Columns)
 	printOpposed(s, r.Columns)
@@ -115,7 +114,7 @@ func asked(cells []string) []string {
 	return cells
 }
 
-func printKey(s *sheet, i int, c plan.Column) {
+func printKey(s sheet, i int, c column) {
 	g, err := guideline.Get(c.Guideline)
 	if err != nil {
 		return // a result read back may name a row that there is no more
@@ -124,11 +123,11 @@ func printKey(s *sheet, i int, c plan.Column) {
 	if len(g.SupersededBy) > 0 {
 		text += fmt.Sprintf(" Superseded by %s.", g.SupersededBy[0])
 	}
-	s.say(letter(i)+"  ", text)
+	s.Say(letter(i)+"  ", text)
 }
 
 // printAlone says what lifting alone leaves unmet.
-func printAlone(s *sheet, columns []plan.Column) {
+func printAlone(s sheet, columns []column) {
 	var parts []string
 	for _, l := range tableLines {
 		for i, cell := range cellsOf(columns, l.item, alone) {
@@ -139,15 +138,15 @@ func printAlone(s *sheet, columns []plan.Column) {
 	}
 	s.line("")
 	if len(parts) > 0 {
-		s.say("Lifting alone does not meet: ", strings.Join(parts, ", ")+"; nor any guideline's aerobic minutes.")
+		s.Say("Lifting alone does not meet: ", strings.Join(parts, ", ")+"; nor any guideline's aerobic minutes.")
 		return
 	}
-	s.say("", "Lifting alone does not meet any guideline's aerobic minutes.")
+	s.Say("", "Lifting alone does not meet any guideline's aerobic minutes.")
 }
 
 func letter(i int) string { return string(rune('A' + i)) }
 
-func letters(columns []plan.Column) []string {
+func letters(columns []column) []string {
 	var list []string
 	for i := range columns {
 		list = append(list, letter(i))
@@ -157,7 +156,7 @@ func letters(columns []plan.Column) []string {
 
 // names returns who speaks (part 0) and the year (part 1), from the first part
 // of the ID, such as "acsm2009".
-func names(columns []plan.Column, part int) []string {
+func names(columns []column, part int) []string {
 	var list []string
 	for _, c := range columns {
 		head, _, _ := strings.Cut(string(c.Guideline), "-")
@@ -178,8 +177,8 @@ func row(label, found string, cells []string) string {
 	return strings.TrimRight(line, " ")
 }
 
-func planned(c plan.Column) guideline.Report { return c.Plan }
-func alone(c plan.Column) guideline.Report   { return c.Alone }
+func planned(c column) guideline.Report { return c.Plan }
+func alone(c column) guideline.Report   { return c.Alone }
 
 func findings(r guideline.Report, item guideline.Item) []guideline.Finding {
 	var list []guideline.Finding
@@ -192,7 +191,7 @@ func findings(r guideline.Report, item guideline.Item) []guideline.Finding {
 }
 
 // found returns what the week holds of an item, over all that any column tells.
-func found(columns []plan.Column, item guideline.Item, of func(plan.Column) guideline.Report) string {
+func found(columns []column, item guideline.Item, of func(column) guideline.Report) string {
 	var all []float64
 	for _, c := range columns {
 		for _, f := range findings(of(c), item) {
@@ -239,7 +238,7 @@ var short = map[guideline.Verdict]string{
 	guideline.NotStated: unsaid, guideline.NotRecorded: "?", guideline.NotComparable: "n/c",
 }
 
-func cellsOf(columns []plan.Column, item guideline.Item, of func(plan.Column) guideline.Report) []string {
+func cellsOf(columns []column, item guideline.Item, of func(column) guideline.Report) []string {
 	var list []string
 	for _, c := range columns {
 		text := cell(findings(of(c), item))

@@ -6,12 +6,11 @@ import (
 	"strings"
 
 	"example.org/posology/dose/guideline"
-	"example.org/posology/examples/internal/plan"
 )
 
 // printExceptions lists, for every cell with a star, which exercises or
 // muscles are how. Columns that say the same share a line.
-func printExceptions(s *sheet, columns []plan.Column) {
+func printExceptions(s sheet, columns []column) {
 	var texts []string
 	letters := map[string][]string{}
 	for _, l := range tableLines {
@@ -31,7 +30,7 @@ func printExceptions(s *sheet, columns []plan.Column) {
 	s.line("")
 	s.line("* One by one:")
 	for _, text := range texts {
-		s.say("- "+strings.Join(letters[text], ", ")+": ", text)
+		s.Say("- "+strings.Join(letters[text], ", ")+": ", text)
 	}
 }
 
@@ -67,7 +66,7 @@ var called = map[guideline.Verdict]string{
 }
 
 // printOpposed prints what is the same in every column.
-func printOpposed(s *sheet, columns []plan.Column) {
+func printOpposed(s sheet, columns []column) {
 	if len(columns) == 0 {
 		return
 	}
@@ -83,13 +82,13 @@ func printOpposed(s *sheet, columns []plan.Column) {
 			parts = append(parts, text)
 		}
 	}
-	s.say("Opposed movements, sets a week: ", strings.Join(parts, ", ")+".")
+	s.Say("Opposed movements, sets a week: ", strings.Join(parts, ", ")+".")
 	for _, f := range findings(columns[0].Plan, guideline.ItemSides) {
 		switch n, _ := f.Found.Min(); f.Verdict {
 		case guideline.Met:
 			s.line("Left and right: as many sets of every exercise.")
 		default:
-			s.say("Left and right: ", fmt.Sprintf("%s has only %g sets.", plain(f.Of), n))
+			s.Say("Left and right: ", fmt.Sprintf("%s has only %g sets.", plain(f.Of), n))
 		}
 	}
 }

@@ -9,68 +9,68 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/page"
-	"example.org/posology/examples/internal/plan"
 	"example.org/posology/units/body"
 	"example.org/posology/units/field"
 )
 
 // group plans for a class.
 func group(file string, asJSON bool, w io.Writer) error {
-	data, err := read(file, demo.Class())
+	data, err := command.Case(file, demo.Class())
 	if err != nil {
 		return err
 	}
-	var c plan.ClassCase
+	var c classCase
 	if err := field.Decode(data, &c, field.Strict); err != nil {
 		return err
 	}
-	result, err := plan.RunClass(c)
+	result, err := classed(c)
 	if err != nil {
 		return err
 	}
 	if asJSON {
-		return writeJSON(w, result)
+		return command.JSON(w, result)
 	}
 	return printClass(w, c, result)
 }
 
-func printClass(w io.Writer, c plan.ClassCase, r plan.ClassResult) error {
+func printClass(w io.Writer, c classCase, r classResult) error {
 	s, err := newSheet(w)
 	if err != nil {
 		return err
 	}
 	s.line("A CLASS THAT SHARES ITS WEIGHTS")
-	page.Note(s.out, r.Note)
+	s.Note(r.Note)
 	s.line("")
 	s.line("%s", r.Class)
-	s.say("On the rack: ", rack(c.Kit))
+	s.Say("On the rack: ", rack(c.Kit))
 	for _, m := range r.Members {
 		if m.Stop != nil {
-			s.heading(m.Client + ": not for now")
+			s.Heading(m.Client + ": not for now")
 			s.because("- ", append(m.Stop.Free, m.Stop.Constraint))
 		}
 	}
 	printGiven(s, r)
 	if r.Rota == nil {
-		return s.close()
+		return s.Close()
 	}
 	printRota(s, *r.Rota, c.Minutes)
 	printAdvice(s, r)
-	return s.close()
+	return s.Close()
 }
 
 // printGiven prints what others have asked of a member, where somebody has.
-func printGiven(s *sheet, r plan.ClassResult) {
+func printGiven(s sheet, r classResult) {
 	first := true
 	for _, m := range r.Members {
 		for _, text := range page.Restrictions(m.Profile) {
 			if first {
-				s.heading("Limits set by others")
+				s.Heading("Limits set by others")
 				first = false
 			}
-			s.say("- "+m.Client+": ", text)
+			s.Say("- "+m.Client+": ", text)
 		}
 	}
 }
@@ -87,8 +87,8 @@ func rack(k equipment.Kit) string {
 }
 
 // printRota prints a line for each member, a column for each turn.
-func printRota(s *sheet, t dose.Timetable, limit int) {
-	s.heading("Who does what, and when")
+func printRota(s sheet, t dose.Timetable, limit int) {
+	s.Heading("Who does what, and when")
 	s.line("%d turns of %s, %s to change: %d minutes without the warm-up.", t.Slots, minutes(t.Seconds), minutes(t.Change), t.Minutes)
 	if limit > 0 && t.Minutes > limit {
 		s.line("That is longer than the %d minutes that the class has, warm-up included.", limit)
@@ -110,7 +110,7 @@ func printRota(s *sheet, t dose.Timetable, limit int) {
 
 const turnsAcross = 10
 
-func printTurns(s *sheet, t dose.Timetable, key []exercise.ID, from, to int) {
+func printTurns(s sheet, t dose.Timetable, key []exercise.ID, from, to int) {
 	line := fmt.Sprintf("\n%-12s", "turn")
 	for slot := from; slot <= to; slot++ {
 		line += fmt.Sprintf("%-8d", slot)
@@ -170,8 +170,8 @@ func doing(c dose.ClientTurns, slot int, key []exercise.ID) string {
 // shownAdvice is how many purchases are printed; all are in the JSON.
 const shownAdvice = 3
 
-func printAdvice(s *sheet, r plan.ClassResult) {
-	s.heading("What to buy first")
+func printAdvice(s sheet, r classResult) {
+	s.Heading("What to buy first")
 	s.line("So that fewer wait (now %d turns of waiting):", r.Rota.Waiting)
 	helps := 0
 	for _, a := range r.Advice {
@@ -179,13 +179,13 @@ func printAdvice(s *sheet, r plan.ClassResult) {
 			break
 		}
 		helps++
-		s.say("- ", fmt.Sprintf("%s: %d fewer, %d left, in %d turns instead of %d (%s)", a.Purchase, a.Removed, a.Waiting, a.Slots, r.Rota.Slots, a.Proof))
+		s.Say("- ", fmt.Sprintf("%s: %d fewer, %d left, in %d turns instead of %d (%s)", a.Purchase, a.Removed, a.Waiting, a.Slots, r.Rota.Slots, a.Proof))
 	}
 	if helps == 0 {
 		s.line("- no single purchase changes it.")
 	}
 	s.line("")
-	s.say("", fmt.Sprintf("So that the next weight is near enough (steps within the largest of %s): too far now in %s.", r.StepRow, count(len(r.Stalls), "exercise")))
+	s.Say("", fmt.Sprintf("So that the next weight is near enough (steps within the largest of %s): too far now in %s.", r.StepRow, count(len(r.Stalls), "exercise")))
 	for _, text := range stalled(r.Stalls) {
 		s.line("- %s", text)
 	}
@@ -203,7 +203,7 @@ func printAdvice(s *sheet, r plan.ClassResult) {
 }
 
 // stalled lists the stalls, those alike in one line with how many there are.
-func stalled(list []plan.Stall) []string {
+func stalled(list []stall) []string {
 	var texts []string
 	number := map[string]int{}
 	for _, stall := range list {

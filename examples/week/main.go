@@ -1,15 +1,13 @@
 package main
 
 import (
-	"encoding/json"
 	"flag"
 	"fmt"
 	"io"
 	"os"
 
+	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/examples/internal/plan"
-	"example.org/posology/units/field"
 )
 
 func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
@@ -32,45 +30,21 @@ func run(args []string, stdout, stderr io.Writer) int {
 	if *class {
 		write = group
 	}
-	if err := write(*file, *asJSON, stdout); err != nil {
-		fmt.Fprintln(stderr, "week: the case cannot be used:")
-		fmt.Fprintln(stderr, err)
-		return 1
-	}
-	return 0
+	return command.Status(stderr, "week", write(*file, *asJSON, stdout))
 }
 
 // one plans for one person.
 func one(file string, asJSON bool, w io.Writer) error {
-	data, err := read(file, demo.VillageHallBuild())
+	r, err := command.Record(file, demo.VillageHallBuild())
 	if err != nil {
 		return err
 	}
-	var c plan.Case
-	if err := field.Decode(data, &c, field.Strict); err != nil {
-		return err
-	}
-	result, err := plan.Run(c)
+	week, err := audited(r)
 	if err != nil {
 		return err
 	}
 	if asJSON {
-		return writeJSON(w, result)
+		return command.JSON(w, week)
 	}
-	return printWeek(w, result)
-}
-
-// read returns the file, or what is embedded if none is named.
-func read(file string, embedded []byte) ([]byte, error) {
-	if file == "" {
-		return embedded, nil
-	}
-	return os.ReadFile(file)
-}
-
-func writeJSON(w io.Writer, v any) error {
-	encoder := json.NewEncoder(w)
-	encoder.SetIndent("", "  ")
-	encoder.SetEscapeHTML(false)
-	return encoder.Encode(v)
+	return printWeek(w, week)
 }

@@ -11,9 +11,9 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
+	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/edited"
-	"example.org/posology/examples/internal/plan"
 	"example.org/posology/units/field"
 )
 
@@ -86,15 +86,11 @@ func TestLiftingAlone(t *testing.T) {
 // Six guidelines, each once.
 func TestSixColumns(t *testing.T) {
 	for _, file := range []string{"village-hall-build", "one-dumbbell", "bone"} {
-		data, err := os.ReadFile("../internal/demo/" + file + ".json")
+		c, err := command.Record("../internal/demo/"+file+".json", nil)
 		if err != nil {
 			t.Fatal(err)
 		}
-		var c plan.Case
-		if err := field.Decode(data, &c, field.Strict); err != nil {
-			t.Fatal(err)
-		}
-		r, err := plan.Run(c)
+		r, err := audited(c)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -115,21 +111,21 @@ func TestJSONRoundTrip(t *testing.T) {
 		if status != 0 {
 			t.Fatal(errs)
 		}
-		var result any = &plan.Result{}
+		var back any = &result{}
 		if tt.golden == "class" {
-			result = &plan.ClassResult{}
+			back = &classResult{}
 		}
-		if err := field.Decode([]byte(first), result, field.Strict); err != nil {
+		if err := field.Decode([]byte(first), back, field.Strict); err != nil {
 			t.Fatal(err)
 		}
 		var second bytes.Buffer
-		if err := writeJSON(&second, result); err != nil {
+		if err := command.JSON(&second, back); err != nil {
 			t.Fatal(err)
 		}
 		if diff := cmp.Diff(first, second.String()); diff != "" {
 			t.Errorf("%s: %s", tt.golden, diff)
 		}
-		var strict plan.Result
+		var strict result
 		if err := field.Decode([]byte(first), &strict, field.Strict); (err == nil) == (tt.golden == "class") {
 			t.Errorf("%s: strictly decoded: %v", tt.golden, err)
 		}

@@ -7,70 +7,67 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/examples/internal/page"
-	"example.org/posology/examples/internal/plan"
-	"example.org/posology/examples/internal/visit"
+	"example.org/posology/progression/record"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
 
 // printWeek prints the plan, its weekly sets and its audit.
-func printWeek(w io.Writer, r plan.Result) error {
+func printWeek(w io.Writer, r result) error {
 	s, err := newSheet(w)
 	if err != nil {
 		return err
 	}
 	s.line("A WEEK OF TRAINING, AND WHAT GUIDELINES SAY OF IT")
-	page.Note(s.out, r.Visit.Note)
+	s.Note(r.Visit.Note)
 	s.line("")
 	s.line("%s", r.Visit.Client)
-	s.say("Own task: ", page.Quoted(r.Visit.Task))
+	s.Say("Own task: ", page.Quoted(r.Visit.Task))
 	printScreening(s, r.Visit)
 	if r.Visit.Week == nil {
-		s.heading("No week for now")
+		s.Heading("No week for now")
 		s.because("- ", append([]evidence.Reason{r.Visit.Stop.Constraint}, r.Visit.Stop.Free...))
-		return s.close()
+		return s.Close()
 	}
 	printCalendar(s, r)
 	printSession(s, *r.Visit.Week)
 	printLeftOut(s, r.Visit.Week.LeftOut)
 	printUnused(s, r.Visit.Week.Unused)
-	s.heading("Why so")
+	s.Heading("Why so")
 	s.because("- ", r.Visit.Week.Reasons)
 	printSets(s, r.Prescribed.Totals)
 	printAudit(s, r)
-	return s.close()
+	return s.Close()
 }
 
-func printScreening(s *sheet, v visit.Result) {
+func printScreening(s sheet, v record.Plan) {
 	o := v.Screening
-	s.heading("What screening asks for")
+	s.Heading("What screening asks for")
 	s.line("Route: %s. Meanwhile: %s.", o.Route, o.Meanwhile)
 	for _, f := range o.Findings {
-		if text := s.words.Client(f.Reason); text != "" {
-			s.say("- ", text)
-		}
+		s.Clients("- ", []evidence.Reason{f.Reason})
 	}
 	for _, q := range o.Missing {
-		s.say("- still to be asked: ", s.words.Clinician(q.Reason))
+		s.Say("- still to be asked: ", s.Clinician(q.Reason))
 	}
 	if text := page.LeaveOut(o.Limits.Avoid); text != "" {
-		s.say("- ", text)
+		s.Say("- ", text)
 	}
 	for _, text := range page.Restrictions(v.Profile) {
-		s.say("- ", text)
+		s.Say("- ", text)
 	}
 }
 
 // printCalendar prints seven days. The days of sessions are the plan's; those
 // of the activities beside it are proposed here: balance first on the days of
 // sessions, brisk movement on the others.
-func printCalendar(s *sheet, r plan.Result) {
+func printCalendar(s sheet, r result) {
 	week, totals := *r.Visit.Week, r.Prescribed.Totals
-	s.heading("The week")
-	s.line("Phase: %s. Begins on %s, the same each week.", week.Phase, day(week.Sessions[0].Day))
-	s.line("Look at it again by %s, test strength by %s,", day(week.Review), day(week.Retest))
-	s.line("follow it no longer than %s.", day(week.Expires))
+	s.Heading("The week")
+	s.line("Phase: %s. Begins on %s, the same each week.", week.Phase, page.Day(week.Sessions[0].Day))
+	s.line("Look at it again by %s, test strength by %s,", page.Day(week.Review), page.Day(week.Retest))
+	s.line("follow it no longer than %s.", page.Day(week.Expires))
 	s.line("")
 	beside := besides(week, totals.Days, totals.Week.Monday())
 	all := 0
@@ -86,13 +83,13 @@ func printCalendar(s *sheet, r plan.Result) {
 		s.line("  %-10s%2d %-10s %s", date.Weekday(), n, month, listed(what))
 	}
 	s.line("")
-	s.say("", fmt.Sprintf("Strength: %d minutes a week, warm-ups included. The days of balance practice and brisk movement are a proposal; their minutes come on top.", all))
+	s.Say("", fmt.Sprintf("Strength: %d minutes a week, warm-ups included. The days of balance practice and brisk movement are a proposal; their minutes come on top.", all))
 }
 
 // printSession prints what is done on each day of strength.
-func printSession(s *sheet, week dose.Week) {
+func printSession(s sheet, week dose.Week) {
 	first := week.Sessions[0]
-	s.heading("Each session")
+	s.Heading("Each session")
 	s.line("   Warm-up: %d minutes of easy movement.", first.WarmUp)
 	names, amounts := 0, 0
 	for _, item := range first.Items {
@@ -104,7 +101,7 @@ func printSession(s *sheet, week dose.Week) {
 			load = item.Load.String()
 		}
 		s.line("%2d. %-*s  %-*s  %s", i+1, names, item.Name, amounts, amount(item), load)
-		s.say("    ", effort(item))
+		s.Say("    ", effort(item))
 	}
 }
 
@@ -143,21 +140,21 @@ func effort(item dose.Prescription) string {
 	return text
 }
 
-func printUnused(s *sheet, list []dose.Unused) {
+func printUnused(s sheet, list []dose.Unused) {
 	if len(list) == 0 {
 		return
 	}
-	s.heading("Tests that are not used")
+	s.Heading("Tests that are not used")
 	for _, u := range list {
-		s.say("- ", page.UnusedText(u)+": "+s.words.Clinician(u.Reason))
+		s.Say("- ", page.UnusedText(u)+": "+s.Clinician(u.Reason))
 	}
 }
 
-func printLeftOut(s *sheet, list []dose.LeftOut) {
+func printLeftOut(s sheet, list []dose.LeftOut) {
 	if len(list) == 0 {
 		return
 	}
-	s.heading("What had to give")
+	s.Heading("What had to give")
 	for _, out := range list {
 		instead := "left out"
 		if out.Instead != "" {

@@ -12,6 +12,7 @@ import (
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression"
+	"example.org/posology/progression/rule"
 	"example.org/posology/progression/simulate"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -96,14 +97,14 @@ func (d draw) trainee() simulate.Trainee {
 		Unseen: d.one(0, 0, .5), FormLost: d.one(0, 0, .2),
 	}
 	if d.chance(0.9) {
-		t.Gain = progression.LogGain{Percent: 100 * d.Float64(), Weeks: 52}
+		t.Gain = simulate.LogGain{Percent: 100 * d.Float64(), Weeks: 52}
 	}
 	return t
 }
 
 func (d draw) policy() progression.Policy {
-	rules := []progression.Rule{
-		0, 0, progression.RuleOverTarget, progression.RuleTwoForTwo, progression.RuleRepsThenLoad, progression.RuleOMNIBelow8, progression.RuleTopOfRange,
+	rules := []rule.Name{
+		0, 0, rule.NameOverTarget, rule.NameTwoForTwo, rule.NameRepsThenLoad, rule.NameOMNIBelow8, rule.NameTopOfRange,
 	}
 	return progression.Policy{Rule: rules[d.IntN(len(rules))], MostReps: []int{0, 0, 12, 15}[d.IntN(4)], KeepExercise: d.chance(0.7)}
 }

@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/progression"
+	"example.org/posology/progression/rule"
 	"example.org/posology/progression/simulate"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -194,8 +195,8 @@ func (c check) oneChange() {
 	}
 	if c.d.Change == progression.MoreLoad {
 		gap, ok := c.table.Next(was.Load.Each)
-		within := c.d.Step != nil && max(c.d.Step.Moved, c.d.Step.External) > 0 && (c.d.Step.Moved > 0 && c.d.Step.Moved <= 0.1 || c.d.Step.External <= 0.1)
-		c.want(ok && (is.Load.Each == gap.To.Each || within) && c.d.Step != nil && c.d.Step.To.Each == is.Load.Each, "a weight was skipped beyond the published step, or the step is not told")
+		within := c.d.Rise != nil && max(c.d.Rise.Moved, c.d.Rise.External) > 0 && (c.d.Rise.Moved > 0 && c.d.Rise.Moved <= 0.1 || c.d.Rise.External <= 0.1)
+		c.want(ok && (is.Load.Each == gap.To.Each || within) && c.d.Rise != nil && c.d.Rise.To.Each == is.Load.Each, "a weight was skipped beyond the published step, or the step is not told")
 	}
 	if c.d.Change == progression.FindLoad && is.Load.Each > was.Load.Each {
 		c.want(c.wasDone(is.Load.Each), "found without being done")
@@ -258,7 +259,7 @@ func (c check) beside(l *ledger) {
 	above := ex.Demands.Has(body.Overhead) || ex.Demands.Has(body.OverFace)
 	c.want(!above || c.d.Next.Load.Each <= c.lifted || c.d.Next.Load.Each <= c.before.Plan.Load.Each, "alone, heavier over head or face than ever")
 	if c.d.Change == progression.MoreLoad && c.d.Next.Load.Each > c.lifted {
-		big := c.d.Step.Moved > 0.1 || c.d.Step.Moved == 0 && c.d.Step.External > 0.5
+		big := c.d.Rise.Moved > 0.1 || c.d.Rise.Moved == 0 && c.d.Rise.External > 0.5
 		c.want(!big, "a big step alone")
 	}
 }
@@ -268,7 +269,7 @@ func (c check) saysWhy() {
 	if c.d.Action != progression.Hold {
 		return
 	}
-	stands := slices.ContainsFunc(c.d.Gates, func(g progression.GateAnswer) bool { return g.Advice != progression.Raise })
+	stands := slices.ContainsFunc(c.d.Gates, func(g progression.GateAnswer) bool { return g.Advice != rule.Raise })
 	for _, r := range c.d.Reasons {
 		switch r.Code {
 		case "progression.limit", "progression.kit-ends", "progression.too-far", "progression.more-reserve", "progression.familiarising",

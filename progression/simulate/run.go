@@ -8,6 +8,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/progression"
+	"example.org/posology/progression/programme"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
@@ -107,7 +108,7 @@ type run struct {
 	log   []progression.Visit
 	out   []Visit
 
-	sessions []progression.PlannedSession // of the days before
+	sessions []programme.PlannedSession // of the days before
 }
 
 func (r *run) weeks() ([]Visit, error) {
@@ -126,12 +127,12 @@ func (r *run) weeks() ([]Visit, error) {
 
 // attend keeps of the sessions those that a decision looks at.
 func (r *run) attend(day units.Day, missed bool) {
-	r.sessions = slices.DeleteFunc(r.sessions, func(s progression.PlannedSession) bool { return day-s.Day >= lookedAt })
+	r.sessions = slices.DeleteFunc(r.sessions, func(s programme.PlannedSession) bool { return day-s.Day >= lookedAt })
 	was := screening.No
 	if missed {
 		was = screening.Yes
 	}
-	r.sessions = append(r.sessions, progression.PlannedSession{Day: day, Missed: was})
+	r.sessions = append(r.sessions, programme.PlannedSession{Day: day, Missed: was})
 }
 
 // visit trains on one day, and reports whether the run goes on.

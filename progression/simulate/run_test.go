@@ -43,7 +43,7 @@ func TestStrengthWithoutChance(t *testing.T) {
 			t.Fatalf("%v on %v", v.Strength, v.Day)
 		}
 	}
-	tr.Gain, tr.DaySD = progression.FirstYear(), 0
+	tr.Gain, tr.DaySD = simulate.FirstYear(), 0
 	s := beginner(t, "one-arm-dumbbell-row", dumbbells(2, 4, 6))
 	s.Weeks = 52
 	visits := runOf(t, tr, s, 1)
@@ -103,7 +103,7 @@ func TestRunEnds(t *testing.T) {
 }
 
 func TestRunRefuses(t *testing.T) {
-	tr := simulate.Trainee{DaySD: 0.3, Gain: progression.LogGain{Percent: 1, Weeks: 1}, Reserve: simulate.Misjudged{Mean: -6, SD: 6}, Missed: -1, Slips: 2, Pain: 2, Signs: 2, Unseen: 2, FormLost: 2}
+	tr := simulate.Trainee{DaySD: 0.3, Gain: simulate.LogGain{Percent: 1, Weeks: 1}, Reserve: simulate.Misjudged{Mean: -6, SD: 6}, Missed: -1, Slips: 2, Pain: 2, Signs: 2, Unseen: 2, FormLost: 2}
 	s := beginner(t, "biceps-curl", dumbbells(2))
 	s.Policy.MostReps, s.Start, s.BodyMass, s.Weeks, s.Familiarise, s.Days = -1, 0, -1, 0, -1, []int{3, 2}
 	_, err := simulate.Run(tr, s, nil)

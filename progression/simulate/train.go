@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -106,7 +107,7 @@ func (r *run) set(day units.Day, plan dose.Prescription, side body.Side, load un
 	seems := able + off // repetitions to failure, as it seems to the trainee
 	set.Reps = min(plan.Count, int(able), max(1, int(seems-float64(plan.Reserve.Least))))
 	left := math.Round(min(max(seems-float64(set.Reps), 0), 10))
-	if r.s.Policy.Rule == progression.RuleOMNIBelow8 {
+	if r.s.Policy.Rule == rule.NameOMNIBelow8 {
 		set.Effort, _ = units.OMNI(max(0, 10-left)) // as if a point stood for a repetition
 	} else {
 		set.Effort, _ = units.InReserve(left)

@@ -10,6 +10,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/progression"
+	"example.org/posology/progression/rule"
 	"example.org/posology/progression/simulate"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -66,7 +67,7 @@ func firstVisit(t *testing.T, tr simulate.Trainee, s simulate.Setup) progression
 func TestSetsOfAnExactTrainee(t *testing.T) {
 	one := func(id string, kg ...float64) simulate.Setup { return beginner(t, id, dumbbells(kg...)) }
 	omni := one("one-arm-dumbbell-row", 4)
-	omni.Policy.Rule = progression.RuleOMNIBelow8
+	omni.Policy.Rule = rule.NameOMNIBelow8
 	squat := one("goblet-squat", 4)
 	squat.BodyMass = 70 * units.Kilogram
 	told := func(n float64) units.Effort { return units.Must(units.InReserve(n)) }
@@ -264,7 +265,7 @@ func TestAmissNowAndThen(t *testing.T) {
 // the bounds are taken in.
 func TestNumbersOfATrainee(t *testing.T) {
 	tr := typical(10)
-	if tr.DaySD != 0.042 || tr.Reserve != (simulate.Misjudged{Mean: -0.95, SD: 1}) || tr.Gain != progression.FirstYear() {
+	if tr.DaySD != 0.042 || tr.Reserve != (simulate.Misjudged{Mean: -0.95, SD: 1}) || tr.Gain != simulate.FirstYear() {
 		t.Errorf("%+v", tr)
 	}
 	for _, mean := range []float64{-5, 5} {

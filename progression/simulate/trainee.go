@@ -4,16 +4,15 @@ import (
 	"math"
 
 	"example.org/posology/dose/onerm"
-	"example.org/posology/progression"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
 
 // A Trainee is what is true of a virtual person at one exercise.
 type Trainee struct {
-	OneRM units.Mass          `json:"one_rm"`        // at the start, of all that is lifted at once
-	Gain  progression.LogGain `json:"gain,omitzero"` // of OneRM with the weeks of training; zero: none
-	Curve onerm.Relation      `json:"-"`             // of load and repetitions; nil: Epley's equation
+	OneRM units.Mass     `json:"one_rm"`        // at the start, of all that is lifted at once
+	Gain  LogGain        `json:"gain,omitzero"` // of OneRM with the weeks of training; zero: none
+	Curve onerm.Relation `json:"-"`             // of load and repetitions; nil: Epley's equation
 
 	DaySD   units.Fraction `json:"day_sd,omitzero"`  // SD of strength from day to day, up to 20 %
 	Reserve Misjudged      `json:"reserve,omitzero"` // how reserve is told
@@ -45,7 +44,7 @@ const (
 // trained people). Nothing goes amiss.
 func Typical(oneRM units.Mass) Trainee {
 	return Trainee{
-		OneRM: oneRM, Gain: progression.FirstYear(), Curve: onerm.Epley, DaySD: typicalDaySD,
+		OneRM: oneRM, Gain: FirstYear(), Curve: onerm.Epley, DaySD: typicalDaySD,
 		Reserve: Misjudged{Mean: typicalMean, SD: typicalSD},
 	}
 }
@@ -62,7 +61,7 @@ func (t Trainee) Validate() error {
 	if t.OneRM <= 0 {
 		bad.Add("/one_rm", field.Bad(t.OneRM, "a mass above 0 kg", field.ErrOutOfRange))
 	}
-	if t.Gain != (progression.LogGain{}) {
+	if t.Gain != (LogGain{}) {
 		_, _, err := t.Gain.At(1)
 		bad.Add("/gain", err)
 	}
@@ -87,7 +86,7 @@ func within(bad *field.Errors, path string, v, least, most float64, allowed stri
 // strength returns the true 1RM after so many weeks of training, in kilograms.
 func (t Trainee) strength(weeks float64) float64 {
 	percent := 0.0
-	if t.Gain != (progression.LogGain{}) {
+	if t.Gain != (LogGain{}) {
 		percent, _, _ = t.Gain.At(weeks + 1) // validated; growth is counted from a first week
 	}
 	return t.OneRM.Kilograms() * (1 + percent/100)

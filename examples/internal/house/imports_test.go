@@ -36,10 +36,18 @@ var mayImport = map[string][]string{
 
 	"dose": second,
 
-	"progression":          slices.Concat(second, []string{"dose"}),
-	"progression/protocol": slices.Concat(ground, []string{"dose/equipment"}),
-	"progression/track":    slices.Concat(ground, []string{"dose/onerm", gonum}),
-	"progression/simulate": slices.Concat(second, []string{"dose", "progression"}),
+	// What engine and rules both need is rule's: advice, the size of a step, the
+	// error of a told reserve. The engine asks programme for attendance and the
+	// dates of a plan; programme knows nothing of the engine. given holds the checks
+	// of days and answers that all three make.
+	"progression/internal/given": slices.Concat(ground, []string{"screening"}),
+	"progression/rule":           slices.Concat(second, []string{"progression/internal/given"}),
+	"progression/programme":      slices.Concat(second, []string{"dose", "progression/rule", "progression/internal/given"}),
+	"progression":                slices.Concat(second, []string{"dose", "progression/rule", "progression/programme", "progression/internal/given"}),
+	"progression/protocol":       slices.Concat(ground, []string{"dose/equipment"}),
+	"progression/track":          slices.Concat(ground, []string{"dose/onerm", gonum}),
+	"progression/simulate":       slices.Concat(second, []string{"dose", "progression", "progression/rule", "progression/programme"}),
+	"progression/record":         slices.Concat(second, []string{"dose", "progression", "progression/rule", "progression/programme", "progression/protocol"}),
 }
 
 func TestImportsPointDown(t *testing.T) {

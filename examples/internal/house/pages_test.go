@@ -14,9 +14,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/examples/internal/plan"
-	"example.org/posology/examples/internal/review"
-	"example.org/posology/examples/internal/visit"
+	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units/field"
 )
@@ -125,20 +123,22 @@ func leaves(t *testing.T) []leaf {
 }
 
 func firstVisit(l *leaf, data []byte) error {
-	var r visit.Result
+	var r record.Plan
 	err := field.Decode(data, &r, field.Strict)
 	l.take(r)
 	return err
 }
 
 func weekly(l *leaf, data []byte) error {
-	var r plan.Result
-	err := field.Decode(data, &r, field.Strict)
+	var r struct {
+		Visit record.Plan `json:"visit"`
+	}
+	err := field.Decode(data, &r, field.PassOver)
 	l.take(r.Visit)
 	return err
 }
 
-func (l *leaf) take(r visit.Result) {
+func (l *leaf) take(r record.Plan) {
 	l.screening, l.profile = r.Screening, r.Profile
 	if r.Week != nil {
 		l.items = r.Week.Sessions[0].Items
@@ -146,7 +146,7 @@ func (l *leaf) take(r visit.Result) {
 }
 
 func reviewed(l *leaf, data []byte) error {
-	var r review.Result
+	var r record.Review
 	err := field.Decode(data, &r, field.Strict)
 	l.screening, l.profile = r.Screening, r.Profile
 	for _, item := range r.Items {

@@ -4,7 +4,6 @@ import (
 	"go/ast"
 	"go/constant"
 	"maps"
-	"path"
 	"regexp"
 	"slices"
 	"strings"
@@ -36,8 +35,8 @@ func TestCodesBearTheirPackagesName(t *testing.T) {
 	form := regexp.MustCompile(`^[A-Za-z0-9._-]+$`)
 	for p, words := range allWords {
 		for code := range words {
-			if !form.MatchString(string(code)) || !strings.HasPrefix(string(code), path.Base(p)+".") {
-				t.Errorf("%s: the code %q does not begin with %q or is more than letters, digits, dots and hyphens", p, code, path.Base(p)+".")
+			if !form.MatchString(string(code)) || !strings.HasPrefix(string(code), prefix(p)) {
+				t.Errorf("%s: the code %q does not begin with %q or is more than letters, digits, dots and hyphens", p, code, prefix(p))
 			}
 		}
 	}

@@ -7,7 +7,6 @@ import (
 
 	"example.org/posology/examples/internal/letter"
 	"example.org/posology/examples/internal/page"
-	"example.org/posology/examples/internal/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -37,12 +36,11 @@ func written(t *testing.T, p screening.Profile, c *screening.Check) string {
 	if err != nil {
 		t.Fatal(err)
 	}
-	words, err := visit.Words()
+	var out strings.Builder
+	paper, err := page.New(&out)
 	if err != nil {
 		t.Fatal(err)
 	}
-	var out strings.Builder
-	paper := page.New(&out, words)
 	l := letter.Letter{Client: "Client A", Opening: "I saw Client A.", Task: "get out of my chair", Day: max(o.Day, o.Today), Profile: p, Check: c, Outcome: o}
 	if err := l.Write(paper); err != nil {
 		t.Fatal(err)

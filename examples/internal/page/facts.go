@@ -3,12 +3,17 @@ package page
 import (
 	"fmt"
 
+	"example.org/posology/progression/record"
 	"example.org/posology/units/evidence"
 )
 
 // Facts lists every fact that a reason names, once, with how it is known, and
 // then the sources.
-func (p *Paper) Facts(ledger *evidence.Ledger, reasons []evidence.Reason) {
+func (p *Paper) Facts(reasons []evidence.Reason) error {
+	ledger, err := record.Ledger()
+	if err != nil {
+		return err
+	}
 	used := map[evidence.FactID]bool{}
 	for _, reason := range reasons {
 		for _, id := range reason.Facts {
@@ -29,6 +34,7 @@ func (p *Paper) Facts(ledger *evidence.Ledger, reasons []evidence.Reason) {
 			p.Say("- ", fmt.Sprintf("%s: %s", s.ID, s.Citation))
 		}
 	}
+	return nil
 }
 
 func describe(f evidence.Fact, ledger *evidence.Ledger) string {

@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strings"
 
+	"example.org/posology/progression/record"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
@@ -17,8 +18,11 @@ type Paper struct {
 	words evidence.Words
 }
 
-// New returns an empty paper that is written to w.
-func New(w io.Writer, words evidence.Words) *Paper { return &Paper{bufio.NewWriter(w), words} }
+// New returns an empty paper that is written to w, with the words of the house.
+func New(w io.Writer) (*Paper, error) {
+	words, err := record.Words()
+	return &Paper{bufio.NewWriter(w), words}, err
+}
 
 // Close writes what was collected, and returns the first error of the writer.
 func (p *Paper) Close() error { return p.out.Flush() }

@@ -1,0 +1,2 @@
+// Package command holds what the programs that read a case share.
+package command

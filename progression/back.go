@@ -1,0 +1,127 @@
+package progression
+
+import (
+	"errors"
+	"fmt"
+	"math"
+
+	"example.org/posology/dose"
+	"example.org/posology/progression/internal/given"
+	"example.org/posology/progression/rule"
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
+)
+
+// missed returns the rung for the days since the last visit with any set, doubtful
+// or not, nil where they change nothing. An absence with a medical cause that an assessment has
+// followed begins anew; without one it is a [rule.ErrMedicalCause].
+func (n *now) missed(trained units.Day) (*rule.Return, error) {
+	days := int(n.c.Day - trained)
+	if days <= given.Week {
+		return nil, nil
+	}
+	if given.Yes(n.c.Absence) && n.c.Request.Screening.Day > trained {
+		return &rule.Return{Anew: true, Basis: evidence.Design, Reasons: []evidence.Reason{because("progression.return-assessed").With("days", days)}}, nil
+	}
+	back, err := rule.ReturnAfter(days, n.c.Absence)
+	var bad field.Errors
+	if errors.As(err, &bad) {
+		err = field.New("/absence", n.c.Absence, fmt.Sprintf("%s, since %d days have passed", bad[0].Allowed, days), bad[0].Err)
+	}
+	return &back, err
+}
+
+// lastDone returns the day of the last visit with any set, of the first visit
+// where there was none.
+func (c *Course) lastDone() units.Day {
+	for i := len(c.Log) - 1; i > 0; i-- {
+		if len(c.Log[i].Sets) > 0 {
+			return c.Log[i].Day
+		}
+	}
+	return c.Log[0].Day
+}
+
+// beginning is seen as for somebody who begins: in familiarisation, with nothing
+// known of strength.
+func (n *now) beginning() (*now, error) {
+	r := n.f.Request()
+	r.Phase, r.Estimates, r.Performed, r.Done = dose.Familiarise, nil, nil, nil
+	return n.in(r)
+}
+
+// beginsLighter reports whether beginning anew is lighter by itself.
+func (n *now) beginsLighter() bool {
+	return n.back != nil && n.back.Anew && n.lightest() < n.seen.base
+}
+
+// anew begins with the lightest weight.
+func (n *now) anew(s dose.Step) dose.Step {
+	s = dose.Step{Load: min(n.lightest(), s.Load), Last: s.Last, Count: n.bottom(), Sets: 1}
+	if s.Load < s.Last && !n.alone() && n.seesTechnique() && n.seen.gates.Advice < rule.Ease && !n.dayIsLighter() {
+		s.Steps = 1
+	}
+	return s
+}
+
+// seesTechnique reports whether somebody saw the technique at the last visit and
+// found nothing amiss.
+func (n *now) seesTechnique() bool { return n.seen.v.technique().Advice == rule.Raise }
+
+// comeBack begins anew, or cuts load and sets by the rung. A weight whose next
+// lighter one is further than the cut stays, with fewer repetitions, as long as
+// they stay in the range; where nothing is lighter the lightest stays, with fewer
+// repetitions than the range if need be.
+func (n *now) comeBack(s dose.Step) (fit, error) {
+	if n.back.Anew {
+		return fit{step: n.anew(s)}, nil
+	}
+	each, err := n.back.Each(s.Load)
+	if err != nil {
+		return fit{}, err
+	}
+	if s.Sets, err = n.back.Count(s.Sets); err != nil {
+		return fit{}, err
+	}
+	for w := s.Load; w > each && n.counts(); w = n.below(w) {
+		count := n.repsAfter(w, n.back.Load)
+		cut, err := n.back.Each(w)
+		if err != nil {
+			return fit{}, err
+		}
+		if lighter := n.below(w); lighter < cut && count >= n.bottom() {
+			s.Load, s.Count = w, min(s.Count, count)
+			return fit{s, []evidence.Reason{because("progression.reps-for-load").With("count", s.Count)}}, nil
+		} else if lighter >= w { // nothing is: fewer repetitions, below the range if need be
+			s.Load, s.Count = w, max(1, min(s.Count, n.bottom(), count))
+			return fit{step: s}, nil
+		}
+	}
+	s.Load, s.Count = max(each, min(n.lightest(), s.Load)), min(s.Count, n.bottom())
+	return fit{step: s}, nil
+}
+
+// repsAfter returns how many repetitions of a weight, the last or a lighter one,
+// leave the reserve asked for once strength has fallen to a share, by the more
+// cautious equation.
+func (n *now) repsAfter(each units.Mass, strength units.Fraction) int {
+	lighter, err := each.Share(n.seen.base)
+	if err != nil {
+		return 0
+	}
+	able := float64(n.seen.reps) + float64(min(n.left(), rule.Countable))
+	fewest := able
+	for _, r := range cautious {
+		now, err := r.Fraction(able)
+		if err != nil {
+			continue // more repetitions than the equation knows; the other one tells
+		}
+		reps, err := r.Reps(now * lighter / strength)
+		if now*lighter >= strength || err != nil {
+			reps = 0 // a lift so near the maximum is none any more
+		}
+		fewest = min(fewest, reps)
+	}
+	return int(math.Floor(fewest - float64(n.out.Reserve.Least)))
+}

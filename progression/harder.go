@@ -1,0 +1,154 @@
+package progression
+
+import (
+	"slices"
+
+	"example.org/posology/dose"
+	"example.org/posology/progression/programme"
+	"example.org/posology/progression/rule"
+	"example.org/posology/screening"
+	"example.org/posology/units/evidence"
+)
+
+// A row is a row of [harder].
+type row struct {
+	name   string
+	when   string // as the docs print it
+	change Change // NoChange: the dose stays
+	codes  []evidence.Code
+	holds  func(*now) bool
+	choose func(*now) choice
+}
+
+// A choice is what becomes of the dose.
+type choice struct {
+	step dose.Step
+	why  []evidence.Reason
+	rise *Jump // that the step takes
+	new  *offer
+}
+
+// harder is what makes a dose harder, or why it stays, where nothing lessens it: the
+// first row that holds. Those with a change may be taken away by a [Policy].
+var harder = [...]row{
+	{"nothing-done", "no set was done", NoChange, codes("nothing-done"), (*now).nothingDone, stays("progression.nothing-done")},
+	{"ask-first", "somebody is to be asked before more than light and supervised work", NoChange, codes("ask-first"), (*now).asksFirst, stays("progression.ask-first")},
+	{"plan-expired", "the plan has expired", NoChange, codes("plan-expired"), (*now).expired, stays()},
+	{"room-first", "a set is to come, and the reserve asked for needs room first", NoChange, codes("hold"), (*now).needsRoom, (*now).makeRoom},
+	{"sets-first", "a set is to come that the plan builds up to", MoreSets, codes("one-more-set"), (*now).mayAddSet, (*now).addSet},
+	{"maintain", "maintenance, and the next weight was not done before", NoChange, codes("maintain"), (*now).maintains, stays("progression.maintain")},
+	{"found-easy", "a heavier weight was found, and is still clearly easy", FindLoad, codes("find-on"), (*now).foundEasy, (*now).findOn},
+	{"found", "a heavier weight was found", FindLoad, codes("found"), (*now).foundMore, (*now).found},
+	{"two-rises", "the next weight is shown, and two other loads rise", NoChange, codes("two-rise"), (*now).riseWaits, stays("progression.two-rise")},
+	{"next-weight", "the next weight is shown or was done before", MoreLoad, codes("shown", "done-before", "large-step", "step-in-hand"), (*now).rises, (*now).raise},
+	{"find-on", "the load is looked for, and every set was clearly easy", FindLoad, codes("find-on"), (*now).goesOnFinding, (*now).findOn},
+	{"tried", "a heavier weight was tried and was too much", NoChange, codes("tried"), (*now).triedInVain, stays("progression.tried")},
+	{"resumed", "a trial is over: back to the dose before it", NoChange, codes("resumed"), (*now).resumes, stays("progression.resumed")},
+	{"limit-reps", "a limit forbids the next weight, and repetitions may rise within the range", MoreReps, codes("limit", "more-reps"), (*now).limitedReps, (*now).addRepsToLimit},
+	{"limit", "a limit forbids the next weight", NoChange, codes("limit", "hold"), (*now).limited, (*now).holdAtLimit},
+	{"try", "the next weight may be tried", FindLoad, codes("large-step", "step-in-hand", "find-on"), (*now).tries, (*now).try},
+	{"more-reps", "a gate keeps the load, or the range is not worked through; repetitions may rise", MoreReps, codes("more-reps"), (*now).moreRepsHolds, (*now).addReps},
+	{"hold", "a gate keeps the dose, or the range is not worked through", NoChange, codes("hold"), (*now).repsFirst, (*now).hold},
+	{"familiarising", "movements are still learnt", NoChange, codes("familiarising"), (*now).familiarises, stays("progression.familiarising")},
+	{"more-reserve", "more left in reserve would show the next weight", NoChange, codes("more-reserve"), (*now).nearlyShown, (*now).waitForReserve},
+	{"slower", "lowering is quicker than four seconds", SlowerLowering, codes("slower"), (*now).lowersQuickly, (*now).slower},
+	{"pause", "the pause is shorter than two seconds", LongerPause, codes("pause"), (*now).pausesBriefly, (*now).pause},
+	{"beside", "a heavier weight waits for somebody at hand", NoChange, codes("look-beside", "step-beside", "above-beside"), (*now).waitsForSomebody, stays()},
+	{"extra-set", "the next weight can be neither shown nor tried, and the guideline has room", ExtraSet, codes("extra-set"), (*now).mayHaveExtraSet, (*now).extraSet},
+	{"variant-waits", "there is a harder variant, and enough exercises are new", NoChange, codes("variant-waits"), (*now).variantWaits, (*now).waitForVariant},
+	{"harder-variant", "there is a harder variant that can be dosed", HarderVariant, codes("instead"), (*now).variantOffered, (*now).takeVariant},
+	{"kit-ends", "the kit has nothing heavier", NoChange, codes("no-variant", "kit-ends"), func(n *now) bool { return n.jump == nil }, (*now).kitEnds},
+	{"too-far", "none of these", NoChange, codes("no-variant", "too-far"), func(*now) bool { return true }, (*now).tooFar},
+}
+
+// beside is where the rows begin before which is said what waits for somebody.
+var beside = slices.IndexFunc(harder[:], func(r row) bool { return r.name == "limit-reps" })
+
+func codes(names ...string) []evidence.Code {
+	list := make([]evidence.Code, len(names))
+	for i, name := range names {
+		list[i] = evidence.Code("progression." + name)
+	}
+	return list
+}
+
+// stays keeps the dose, within what the last visit showed.
+func stays(codes ...evidence.Code) func(*now) choice {
+	return func(n *now) choice {
+		var why []evidence.Reason
+		for _, code := range codes {
+			why = append(why, because(code))
+		}
+		return n.stay(why...)
+	}
+}
+
+func (n *now) stay(why ...evidence.Reason) choice {
+	return choice{step: n.fitted.step, why: append(why, n.fitted.why...)}
+}
+
+// harden returns the first row that holds and was not taken away.
+func (n *now) harden() (*row, choice) {
+	for i := range harder {
+		r := &harder[i]
+		if n.c.Policy.without(r.name) || !r.holds(n) {
+			continue
+		}
+		c := r.choose(n)
+		if i >= beside && n.waitsForSomebody() {
+			c.why = append([]evidence.Reason{n.saysBeside()}, c.why...)
+		}
+		return r, c
+	}
+	return nil, choice{} // the last row always holds
+}
+
+// removable are the names of the rows that a policy may take away.
+func removable() []string {
+	var names []string
+	for i := range harder {
+		if harder[i].change != NoChange {
+			names = append(names, harder[i].name)
+		}
+	}
+	return names
+}
+
+func (n *now) nothingDone() bool { return len(n.seen.v.Sets) == 0 }
+
+func (n *now) asksFirst() bool { return n.c.Request.Screening.Meanwhile > screening.WithinLimits }
+
+func (n *now) expired() bool { return programme.Expired(n.c.Plan, n.c.Day) }
+
+func (n *now) needsRoom() bool { return n.mayAddSet() && n.fitted.step != n.step }
+
+func (n *now) makeRoom() choice {
+	return choice{step: n.fitted.step, why: append(slices.Clone(n.fitted.why), n.saysHold())}
+}
+
+// mayAddSet reports whether a set is still to come before anything else is made
+// harder: those that the plan builds up to, or in familiarisation begins with.
+func (n *now) mayAddSet() bool {
+	target := n.out.BuildTo
+	if n.out.Phase == dose.Familiarise || n.out.Phase == dose.Maintain {
+		target = n.out.Sets
+	}
+	for _, g := range n.seen.gates.Gates {
+		if g.Advice != rule.Raise && g.Gate != GateReps {
+			return false
+		}
+	}
+	return !searches(&n.last().Plan) && !n.stillLooking() && n.last().Plan.Sets < target && n.seen.v.met()
+}
+
+func (n *now) addSet() choice {
+	s := n.step
+	s.Sets++
+	return choice{step: s, why: []evidence.Reason{because("progression.one-more-set")}}
+}
+
+func (n *now) maintains() bool { return n.out.Phase == dose.Maintain && !(n.again && n.mayRaise()) }
+
+// familiarises reports whether all but what the range and the kit allow waits for
+// the review.
+func (n *now) familiarises() bool { return n.out.Phase == dose.Familiarise }

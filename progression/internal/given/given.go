@@ -1,0 +1,70 @@
+package given
+
+import (
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/field"
+)
+
+// Week is so many days.
+const Week = 7
+
+// UpTo takes a day that is not given, or one up to last, 0 for no end.
+func UpTo(day, last units.Day) error {
+	switch {
+	case day.IsZero():
+		return nil
+	case day.Check() != nil:
+		return day.Check()
+	case last > 0 && day > last:
+		return field.Bad(day, "today or before", field.ErrConflict)
+	}
+	return nil
+}
+
+// OrNone takes any value of an enumeration, not given among them.
+func OrNone(v interface{ MarshalText() ([]byte, error) }) error {
+	_, err := v.MarshalText()
+	return err
+}
+
+// Yes reports an answer that is neither no nor not known: what is no answer
+// counts as yes.
+func Yes(a screening.Answer) bool { return a.Severity() > screening.Unknown.Severity() }
+
+const mostPain = 10.0
+
+// Score takes a score of pain.
+func Score(v float64) error {
+	if !(v >= 0 && v <= mostPain) {
+		return field.Bad(v, "0 to 10", field.ErrOutOfRange)
+	}
+	return nil
+}
+
+// Pain takes scores of pain, those that were given.
+func Pain(p screening.Pain) error {
+	var bad field.Errors
+	for _, score := range [...]struct {
+		path  string
+		value *float64
+	}{{"/usual", p.Usual}, {"/during", p.During}, {"/after", p.After}, {"/next_morning", p.NextMorning}} {
+		if score.value != nil {
+			bad.Add(score.path, Score(*score.value))
+		}
+	}
+	return bad.Err()
+}
+
+// Zone is a zone of pain as reasons print it.
+func Zone(z screening.PainZone) string {
+	switch z {
+	case screening.ZoneUnknown:
+		return "not known"
+	case screening.ZoneUpTo2:
+		return "up to 2 of 10"
+	case screening.ZoneOver2UpTo5:
+		return "above 2, up to 5 of 10"
+	}
+	return "above 5 of 10"
+}

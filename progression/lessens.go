@@ -1,0 +1,176 @@
+package progression
+
+import (
+	"slices"
+
+	"example.org/posology/dose"
+	"example.org/posology/progression/internal/given"
+	"example.org/posology/progression/rule"
+	"example.org/posology/screening"
+	"example.org/posology/units/evidence"
+)
+
+// An ask is what a row of lessens asks for. Asks are joined, whatever their order.
+type ask uint8
+
+const (
+	comeBack       ask = 1 << iota // load and sets by the rung of the days missed, or anew
+	lighterWeight                  // the next lighter one, or an easier variant
+	simpler                        // the next lighter weight, a set fewer, or an easier variant
+	lighterSession                 // a set fewer if there is one to spare, two more in reserve
+	setTaken                       // a set is taken away by something else
+	fewerSets                      // a set fewer, unless something else takes one; down to one
+	easierVariant
+)
+
+// A lessening is a row of [lessens].
+type lessening struct {
+	name  string
+	when  string // as the docs print it
+	does  string
+	asks  ask
+	codes []evidence.Code
+	holds func(*now) bool
+	says  func(*now) []evidence.Reason
+}
+
+// lessens is all that makes a dose easier, or keeps it from being made harder: every
+// row that holds, joined.
+var lessens = [...]lessening{
+	{"missed", "more than a week since the last set", "load and sets by the ladder, or anew", comeBack, codes("return", "return-anew", "return-assessed", "reps-for-load"),
+		func(n *now) bool { return n.back != nil }, (*now).saysBack},
+	{"above-limit", "the last weight lies above a limit", "the heaviest below it", 0, codes("above-limit"),
+		func(n *now) bool { return n.seen.base > n.most }, func(n *now) []evidence.Reason {
+			return []evidence.Reason{because("progression.above-limit").With("load", n.seen.base).With("most", n.most)}
+		}},
+	{"lighter-day", "the day's check asks for a lighter session", "as the check says", setTaken, codes("lighter-day"),
+		(*now).dayIsLighter, only("progression.lighter-day")},
+	{"too-heavy", "the weight could not be lifted as often as the range begins with", "a lighter weight, or an easier variant", lighterWeight, codes("too-much", "easier-variant"),
+		func(n *now) bool { return n.tooHeavy() && !n.beginsLighter() }, only("progression.too-much")},
+	{"below-three", "three visits in a row below the dose", "a lighter weight, a set fewer, or an easier variant", simpler, codes("below-three", "easier-variant"),
+		func(n *now) bool { return !n.tooHeavy() && n.below3() && !n.beginsLighter() }, only("progression.below-three")},
+	{"attendance", "half of the planned sessions or fewer were done", "a set fewer, down to one, unless something else takes one", fewerSets, codes("attendance-low"),
+		func(n *now) bool { return n.attended.Advice >= rule.Ease }, func(n *now) []evidence.Reason { return n.attended.Reasons }},
+	{"recurring", "a visit that eases, within three after another", "an easier variant", easierVariant, codes("recurring", "easier-variant"),
+		func(n *now) bool { return n.recurring }, only("progression.recurring")},
+	{"eased", "a gate on the last visit eases", "a lighter session", lighterSession | setTaken, codes("eased"),
+		func(n *now) bool { return n.seen.gates.Advice >= rule.Ease }, only("progression.eased")},
+}
+
+// only gives one reason, without values.
+func only(code evidence.Code) func(*now) []evidence.Reason {
+	return func(*now) []evidence.Reason { return []evidence.Reason{because(code)} }
+}
+
+func (n *now) saysBack() []evidence.Reason {
+	f, err := n.comeBack(n.same(&n.last().Plan))
+	if err != nil {
+		return n.back.Reasons // the error comes with the step
+	}
+	return slices.Concat(n.back.Reasons, f.why)
+}
+
+// easier is the dose that everything asks for together, in the frame that it is
+// dosed in; without a dose, an easier variant is asked for.
+type easier struct {
+	in      *now
+	step    dose.Step
+	variant bool
+}
+
+// lessen does what the rows ask for.
+func (n *now) lessen(asks ask) (easier, error) {
+	e := easier{in: n, step: n.same(&n.last().Plan)}
+	if asks&comeBack != 0 {
+		f, err := n.comeBack(e.step)
+		if err != nil {
+			return e, err
+		}
+		e.step = f.step
+	}
+	switch {
+	case asks&lighterWeight != 0:
+		e.variant = e.step.Load <= n.lightest() || !n.simplify(&e.step)
+	case asks&simpler != 0:
+		e.variant = !n.simplify(&e.step)
+	}
+	if asks&fewerSets != 0 && asks&setTaken == 0 {
+		e.step.Sets = min(e.step.Sets, max(1, n.last().Plan.Sets-1))
+	}
+	e.variant = e.variant || asks&easierVariant != 0
+	if asks&lighterSession == 0 {
+		return e, nil
+	}
+	if !n.counts() {
+		e.step.Count = min(e.step.Count, n.bottom())
+	}
+	r := n.f.Request()
+	r.Screening.Limits = r.Screening.Limits.Join(screening.LighterSession())
+	var err error
+	e.in, err = n.in(r)
+	return e, err
+}
+
+// tooHeavy reports whether the load could not be lifted at all, or not as often
+// as the range begins with even to failure.
+func (n *now) tooHeavy() bool {
+	if given.Yes(n.last().Unable) {
+		return true
+	}
+	able := float64(n.seen.reps)
+	if n.counts() {
+		able += float64(n.seen.v.leastLeft(0)) // what was not recorded may have been nothing
+	}
+	return len(n.seen.v.Sets) > 0 && able < float64(min(n.bottom(), n.last().Plan.Count))
+}
+
+// below3 reports whether the last visits, as many as the rule asks for, were
+// below one and the same dose: what was made easier begins anew.
+func (n *now) below3() bool {
+	plan, below := n.last().Plan, 0
+	for i := len(n.c.Log) - 1; i >= 0; i-- {
+		v := &n.c.Log[i]
+		if slices.Contains(n.doubtful, i) || !v.below() || v.Plan.Load.Each != plan.Load.Each || v.Plan.Sets != plan.Sets {
+			break
+		}
+		below++
+	}
+	a, err := rule.Simplify(below)
+	return err == nil && a.Advice == rule.Ease
+}
+
+// below reports whether a visit stayed below its dose: too few sets or none, fewer
+// repetitions than the range begins with, or nearer to failure than planned. A
+// visit in which the load was looked for has no dose to stay below.
+func (v *Visit) below() bool {
+	if searches(&v.Plan) {
+		return false
+	}
+	low, _ := v.Plan.Span.Min()
+	return v.done() < v.Plan.Sets || v.fewest() < min(low, v.Plan.Count) || v.countsReserve() && v.leastLeft(v.Plan.Reserve.Least) < v.Plan.Reserve.Least
+}
+
+// simplify takes the next lighter weight, or a set fewer, and reports whether
+// there was either.
+func (n *now) simplify(s *dose.Step) bool {
+	if lighter := n.below(s.Load); lighter < s.Load {
+		s.Load, s.Count = lighter, n.bottom()
+		return true
+	}
+	s.Sets--
+	return s.Sets >= 1
+}
+
+// easedAlready reports whether one of the three visits before the last one spoke
+// for less too.
+func (n *now) easedAlready() (bool, error) {
+	log := n.c.Log[:len(n.c.Log)-1]
+	for _, v := range log[max(0, len(log)-recurring):] {
+		if g, err := Gates(v); err != nil || g.Advice >= rule.Ease {
+			return true, err
+		}
+	}
+	return false, nil
+}
+
+const recurring = 3 // visits

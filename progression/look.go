@@ -1,0 +1,145 @@
+package progression
+
+import (
+	"sync"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/progression/programme"
+	"example.org/posology/progression/rule"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/field"
+)
+
+// now is what is seen of a course on its day. Looking fills it once; choosing
+// changes nothing in it.
+type now struct {
+	c     Course // without the sets that are queried
+	waits waiting
+	f     *dose.Frame
+	out   dose.Prescription // the frame's outline
+	most  units.Mass        // per implement, by every limit
+
+	queries  []Query
+	doubtful []int   // places of the visits with sets that are queried
+	seen     reading // the last visit
+	ahead            // the step up from seen.base
+
+	back      *rule.Return // after days missed; nil: none that count
+	attended  programme.AttendanceAnswer
+	recurring bool // one of the visits before spoke for less too
+
+	before  *dose.Prescription // the last plan, that before a trial
+	step    dose.Step          // that dose again
+	fitted  fit                // within what the last visit showed
+	variant func() offer       // the harder variant, looked at once and only if it comes to that
+}
+
+// look sees a course in the frame of its day, without the passed visits of its log.
+func look(c Course, waits waiting, f *dose.Frame, passed int) (*now, error) {
+	n := &now{c: c, waits: waits, f: f, out: f.Outline(), most: f.Ceiling()}
+	n.c.Log, n.doubtful, n.queries = c.clean(f.Table(), passed)
+	var err error
+	if n.seen, err = n.last().read(trial{n.out.Reserve.Least, c.Policy.Rule == rule.NameOMNIBelow8}, f.Table()); err != nil {
+		return n, err
+	}
+	if n.ahead, err = n.above(n.seen.base); err != nil {
+		return n, err
+	}
+	n.seen = n.endsSooner()
+	if err := n.byRule(); err != nil {
+		return n, err
+	}
+	if n.back, err = n.missed(c.lastDone()); err != nil {
+		return n, err
+	}
+	if n.attended, err = programme.Attendance(c.Sessions, c.Day); err != nil {
+		return n, err
+	}
+	if n.seen.gates.Advice >= rule.Ease { // what was referred then has been looked at since
+		if n.recurring, err = n.easedAlready(); err != nil {
+			return n, err
+		}
+	}
+	n.before = n.beforeTrial()
+	n.step = n.same(n.before)
+	n.fitted = n.fit(n.step)
+	n.variant = sync.OnceValue(n.harderVariant)
+	if n.back != nil && n.back.Anew {
+		return n.beginning()
+	}
+	return n, nil
+}
+
+// in returns what is seen in another frame.
+func (n *now) in(r dose.Request) (*now, error) {
+	f, err := dose.NewFrame(r)
+	if err != nil {
+		return n, field.At("/request", err)
+	}
+	other := *n
+	other.f, other.out = f, f.Outline()
+	return &other, nil
+}
+
+func (n *now) last() *Visit { return &n.c.Log[len(n.c.Log)-1] }
+
+// counts reports whether the exercise counts repetitions, so that a curve and a
+// reserve say something.
+func (n *now) counts() bool { return n.out.Measure == exercise.Repetitions }
+
+// lightest returns the lightest weight of the kit.
+func (n *now) lightest() units.Mass { return n.f.Table().Lightest().Each }
+
+// below returns the next lighter weight of the kit, and each if there is none.
+func (n *now) below(each units.Mass) units.Mass {
+	load, err := n.f.Table().Nearest(each-1, equipment.Policy{})
+	if err != nil {
+		return each
+	}
+	return load.Each
+}
+
+// bottom is the least count of the range.
+func (n *now) bottom() int {
+	low, _ := n.out.Span.Min()
+	return max(1, low)
+}
+
+// dayIsLighter reports whether the day's screening asks for a lighter session.
+func (n *now) dayIsLighter() bool {
+	return n.c.Request.Screening.Limits.Lighten != screening.Lighten{}
+}
+
+// same is the dose of a plan again, with the weight to go on from.
+func (n *now) same(plan *dose.Prescription) dose.Step {
+	s := dose.Step{Load: n.seen.base, Last: n.seen.base, Count: plan.Count, Sets: n.last().Plan.Sets, UpTo: n.upTo()}
+	if n.counts() {
+		s.Lowering, s.Pausing = plan.Tempo.Lowering, plan.Tempo.Pausing
+	}
+	s.Count = min(s.Count, s.UpTo)
+	if n.out.Phase == dose.Maintain {
+		s.Sets = min(s.Sets, n.out.Sets)
+	}
+	if s.Load < n.last().Plan.Load.Each {
+		s.Count = n.bottom()
+	}
+	return s
+}
+
+// beforeTrial returns the last plan, and after a trial the one with the same load
+// before it, if there is one.
+func (n *now) beforeTrial() *dose.Prescription {
+	trial := &n.last().Plan
+	if !searches(trial) || len(n.seen.v.Sets) == 0 {
+		return trial
+	}
+	for i := len(n.c.Log) - 2; i >= 0; i-- {
+		if p := &n.c.Log[i].Plan; !searches(p) && p.Load.Each == n.seen.base {
+			return p
+		}
+	}
+	return trial
+}

@@ -1,0 +1,193 @@
+package programme
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/guideline"
+	"example.org/posology/progression/rule"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
+)
+
+// latestVisits is how many visits in a row must neither have eased nor referred.
+const latestVisits = 2
+
+// A phaseLook is a state with the days that are counted from it.
+type phaseLook struct {
+	PhaseState
+	plan    dose.Dates
+	settled units.Day // the first review of the phase itself
+}
+
+func (s PhaseState) look() (phaseLook, error) {
+	phase, err := s.Phase.Dates(s.First, 0)
+	if err != nil {
+		return phaseLook{}, err
+	}
+	if s.PlanFirst.IsZero() {
+		s.PlanFirst = s.First
+	}
+	plan, err := s.Phase.Dates(s.PlanFirst, s.ReviewBy)
+	return phaseLook{s, plan, phase.Review}, field.At("/plan", err)
+}
+
+// due says the dates of the plan, and which have come.
+func (l phaseLook) due() []evidence.Reason {
+	dates := evidence.Because("progression.plan-dates", factTwoWeeks, factRetest, factExpiry).
+		With("review", l.plan.Review).With("retest", l.plan.Retest).With("expires", l.plan.Expires)
+	return append([]evidence.Reason{dates}, Due(l.plan, l.Today)...)
+}
+
+// Due says which dates of a plan have come. A review and a re-test are due on their
+// day, and a plan has expired after it; a date that is not given never comes.
+func Due(plan dose.Dates, today units.Day) []evidence.Reason {
+	var list []evidence.Reason
+	if !plan.Review.IsZero() && today >= plan.Review {
+		list = append(list, evidence.Because("progression.review-due", factTwoWeeks).With("review", plan.Review))
+	}
+	if !plan.Retest.IsZero() && today >= plan.Retest {
+		list = append(list, evidence.Because("progression.retest-due", factRetest).With("retest", plan.Retest))
+	}
+	if Expired(plan, today) {
+		list = append(list, evidence.Because("progression.plan-expired", factExpiry).With("expires", plan.Expires))
+	}
+	return list
+}
+
+// Expired reports whether a plan is over: a date that is not given never comes.
+func Expired(plan dose.Dates, today units.Day) bool {
+	return !plan.Expires.IsZero() && today > plan.Expires
+}
+
+func (l phaseLook) exit(row exitRow) ExitAnswer {
+	a := ExitAnswer{Exit: row.to, May: true}
+	for _, c := range row.criteria {
+		answer := l.criterion(c)
+		a.Criteria = append(a.Criteria, answer)
+		a.May = a.May && answer.Holds == Met
+	}
+	return a
+}
+
+// criterion answers one criterion; what is none is not known.
+func (l phaseLook) criterion(c Criterion) CriterionAnswer {
+	h, why := NotKnown, evidence.Reason{}
+	switch c {
+	case CriterionHappened:
+		h, why = l.happened()
+	case CriterionReferral:
+		h, why = l.referral()
+	case CriterionPlan:
+		h, why = l.inForce()
+	case CriterionTime:
+		h, why = l.lasted()
+	case CriterionSessions:
+		h, why = l.sessions()
+	case CriterionTechnique:
+		h, why = l.technique()
+	case CriterionVisits:
+		h, why = l.visits()
+	case CriterionPower:
+		h, why = l.power()
+	case CriterionGoal:
+		h, why = l.goal()
+	}
+	return CriterionAnswer{c, h, []evidence.Reason{why.With("holds", h)}}
+}
+
+// said is the text of a value, "not known" for one that is not given.
+func said(v fmt.Stringer) string {
+	if text := v.String(); text != "" {
+		return text
+	}
+	return NotKnown.String()
+}
+
+// metIf is Met or NotMet.
+func metIf(met bool) Holds {
+	if met {
+		return Met
+	}
+	return NotMet
+}
+
+// answered is Met for the good answer, NotKnown for unknown, else NotMet.
+func answered(a, good screening.Answer) Holds {
+	if a == screening.Unknown {
+		return NotKnown
+	}
+	return metIf(a == good)
+}
+
+func (l phaseLook) happened() (Holds, evidence.Reason) {
+	why := evidence.Because("progression.exit-happened", factExits, factHappenings).With("standing", said(l.Standing))
+	switch l.Standing {
+	case StandingUnknown, AskWhatHappened:
+		return NotKnown, why
+	}
+	return metIf(l.Standing == PlanStands), why
+}
+
+func (l phaseLook) referral() (Holds, evidence.Reason) {
+	return answered(l.Referral, screening.No), evidence.Because("progression.exit-referral", factExits).With("referral", l.Referral)
+}
+
+func (l phaseLook) inForce() (Holds, evidence.Reason) {
+	return metIf(l.Today <= l.plan.Expires), evidence.Because("progression.exit-plan", factExits, factExpiry).With("expires", l.plan.Expires)
+}
+
+func (l phaseLook) lasted() (Holds, evidence.Reason) {
+	why := evidence.Because("progression.exit-time", factExitTime, factTwoWeeks).With("since", l.First).With("settled", l.settled)
+	return metIf(l.Today >= l.settled), why
+}
+
+func (l phaseLook) sessions() (Holds, evidence.Reason) {
+	why := evidence.Because("progression.exit-sessions", factExitSessions).
+		With("done", l.Done).With("planned", l.Planned).With("least", fewPlanned).With("full", fullShare)
+	if l.Planned < fewPlanned {
+		return NotKnown, why
+	}
+	return metIf(nearlyAll(l.Done, l.Planned)), why
+}
+
+// technique counts only if it was seen since the phase began.
+func (l phaseLook) technique() (Holds, evidence.Reason) {
+	if !l.Technique.Made() || l.Technique.Day < l.First {
+		return NotKnown, evidence.Because("progression.exit-technique-not-seen", factExitTechnique)
+	}
+	return Met, evidence.Because("progression.exit-technique", factExitTechnique).With("who", l.Technique.Who).With("day", l.Technique.Day)
+}
+
+// visits takes a visit that is missing from the list for one not recorded.
+func (l phaseLook) visits() (Holds, evidence.Reason) {
+	latest := slices.Concat(make([]rule.Advice, latestVisits), l.Visits)[len(l.Visits):]
+	texts := make([]string, len(latest))
+	for i, a := range latest {
+		texts[i] = said(a)
+	}
+	why := evidence.Because("progression.exit-visits", factExitVisits).With("visits", latestVisits).With("said", strings.Join(texts, ", "))
+	switch {
+	case slices.Max(latest) >= rule.Ease:
+		return NotMet, why
+	case slices.Contains(latest, rule.AdviceUnknown):
+		return NotKnown, why
+	}
+	return Met, why
+}
+
+func (l phaseLook) power() (Holds, evidence.Reason) {
+	why := evidence.Because("progression.exit-power", factExits).With("goal", said(l.Goal))
+	if l.Goal == guideline.GoalUnknown {
+		return NotKnown, why
+	}
+	return metIf(l.Goal == guideline.Power), why
+}
+
+func (l phaseLook) goal() (Holds, evidence.Reason) {
+	return answered(l.Reached, screening.Yes), evidence.Because("progression.exit-goal", factExits).With("reached", l.Reached)
+}

@@ -1,0 +1,114 @@
+package programme
+
+import (
+	"example.org/posology/dose"
+	"example.org/posology/units/field"
+)
+
+// Exit is where a phase of a programme may lead. The end of the programme is an
+// exit and no phase: nothing is dosed after it.
+type Exit uint8
+
+// Exits.
+const (
+	ExitUnknown Exit = iota // not given
+	ToBuild                 // from Familiarise
+	ToPower                 // from Build, where power is the goal
+	ToMaintain              // from Build or Power
+	ToDischarge             // from Maintain: the programme ends
+)
+
+var exits = field.NewVocabulary[Exit]("exit", "", "build", "power", "maintain", "discharge")
+
+// String returns "build", "power", "maintain" or "discharge", and "" for not given.
+func (e Exit) String() string { return exits.Text(e) }
+
+// MarshalText writes what String returns.
+func (e Exit) MarshalText() ([]byte, error) { return exits.Marshal(e) }
+
+// UnmarshalText reads what MarshalText writes.
+func (e *Exit) UnmarshalText(text []byte) error { return exits.Unmarshal(text, e) }
+
+// Phase returns the phase behind the exit, and false for the end of the
+// programme and for what is no exit.
+func (e Exit) Phase() (dose.Phase, bool) {
+	switch e {
+	case ToBuild:
+		return dose.Build, true
+	case ToPower:
+		return dose.Power, true
+	case ToMaintain:
+		return dose.Maintain, true
+	}
+	return dose.PhaseUnknown, false
+}
+
+// Criterion is one of the things that must hold before a phase is left.
+type Criterion uint8
+
+// Criteria, in the order in which they are asked.
+const (
+	CriterionUnknown   Criterion = iota // not given
+	CriterionHappened                   // nothing that happened is open
+	CriterionReferral                   // no referral is open
+	CriterionPlan                       // the plan has not expired
+	CriterionTime                       // the phase has lasted until its first review
+	CriterionSessions                   // enough sessions were done
+	CriterionTechnique                  // somebody saw the technique in this phase
+	CriterionVisits                     // the latest visits neither eased nor referred
+	CriterionPower                      // power is the goal
+	CriterionGoal                       // the client's own goal of the phase is reached
+)
+
+var criteria = field.NewVocabulary[Criterion]("criterion", "", "happened", "referral", "plan", "time", "sessions", "technique", "visits", "power", "goal")
+
+// String returns the criterion's name, such as "technique", and "" for not given.
+func (c Criterion) String() string { return criteria.Text(c) }
+
+// MarshalText writes what String returns.
+func (c Criterion) MarshalText() ([]byte, error) { return criteria.Marshal(c) }
+
+// UnmarshalText reads what MarshalText writes.
+func (c *Criterion) UnmarshalText(text []byte) error { return criteria.Unmarshal(text, c) }
+
+// Holds says whether a criterion holds. Only Met lets a phase be left.
+type Holds uint8
+
+// Answers to a criterion.
+const (
+	HoldsUnknown Holds = iota // not given
+	Met
+	NotMet
+	NotKnown // not recorded, or not enough to tell from
+)
+
+var holdsTexts = field.NewVocabulary[Holds]("holds", "", "met", "not met", "not known")
+
+// String returns "met", "not met" or "not known", and "" for not given.
+func (h Holds) String() string { return holdsTexts.Text(h) }
+
+// MarshalText writes what String returns.
+func (h Holds) MarshalText() ([]byte, error) { return holdsTexts.Marshal(h) }
+
+// UnmarshalText reads what MarshalText writes.
+func (h *Holds) UnmarshalText(text []byte) error { return holdsTexts.Unmarshal(text, h) }
+
+// An exitRow is a way out of a phase with the criteria that it asks for.
+type exitRow struct {
+	from     dose.Phase
+	to       Exit
+	criteria []Criterion
+}
+
+// exitRows are this module's design. Every exit begins with what is asked of all.
+var exitRows = [...]exitRow{
+	{dose.Familiarise, ToBuild, ofAll(CriterionTime, CriterionSessions, CriterionTechnique, CriterionVisits)},
+	{dose.Build, ToPower, ofAll(CriterionTime, CriterionSessions, CriterionTechnique, CriterionVisits, CriterionPower)},
+	{dose.Build, ToMaintain, ofAll(CriterionVisits, CriterionGoal)},
+	{dose.Power, ToMaintain, ofAll(CriterionVisits, CriterionGoal)},
+	{dose.Maintain, ToDischarge, ofAll(CriterionTime, CriterionSessions, CriterionVisits, CriterionGoal)},
+}
+
+func ofAll(more ...Criterion) []Criterion {
+	return append([]Criterion{CriterionHappened, CriterionReferral, CriterionPlan}, more...)
+}

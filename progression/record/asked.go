@@ -1,0 +1,149 @@
+package record
+
+import (
+	"errors"
+	"strings"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/field"
+)
+
+func (r Record) readAsked(l *log) error {
+	var bad field.Errors
+	l.asked = map[exercise.ID][]line{}
+	kit := weights{kit: r.Kit, tables: map[body.Hold]*equipment.Table{}}
+	for i, a := range r.Asked {
+		at := path("asked", i)
+		ex, err := l.catalogue.Lookup(string(a.Exercise))
+		if err != nil {
+			bad.Add(at+"/exercise", err)
+			continue
+		}
+		before := l.asked[ex.ID]
+		if len(before) == 0 {
+			l.exercises = append(l.exercises, ex)
+		}
+		if n := len(before); n > 0 && a.From <= before[n-1].from {
+			bad.Add(at+"/from", field.Bad(a.From, "a day after "+before[n-1].from.String()+", when the dose before it began", field.ErrConflict))
+		}
+		p, err := a.prescription(ex, kit)
+		bad.Add(at, err)
+		l.asked[ex.ID] = append(before, line{a.From, a.Until, p, i})
+	}
+	return bad.Err()
+}
+
+// AskedFor returns the line of a dose that is asked for from a day on.
+func AskedFor(p dose.Prescription, from units.Day) Asked {
+	a := Asked{
+		From: from, Exercise: p.Exercise, Side: p.Side, Load: p.Load.Each, Sets: p.Sets, Count: p.Count, Span: p.Span, Finding: p.Finding, Pausing: p.Tempo.Pausing,
+	}
+	if p.Hold == body.OneEachHand {
+		a.Stated = body.PerHand
+	}
+	if p.Measure == exercise.Repetitions {
+		a.Reserve, a.Uncounted = &p.Reserve.Least, !p.Reserve.Countable
+	}
+	if p.Tempo.Lowering > usualLowering {
+		a.Lowering = p.Tempo.Lowering
+	}
+	return a
+}
+
+// usualLowering and usualLifting are the seconds of a repetition that is neither slow
+// nor paused (dose.tempo).
+const (
+	usualLowering = 2
+	usualLifting  = 2
+)
+
+// prescription writes out what was asked for. Why it was is not known here.
+func (a Asked) prescription(ex exercise.Exercise, kit weights) (dose.Prescription, error) {
+	p := dose.Prescription{
+		Exercise: ex.ID, Name: ex.Name, Hold: ex.Hold, Side: a.Side, OneSided: ex.OneSided, Mode: dose.Continued,
+		Sets: a.Sets, BuildTo: a.Sets, Measure: ex.Measure, Count: a.Count, Span: a.Span, Finding: a.Finding,
+	}
+	var bad field.Errors
+	bad.Add("/from", a.From.Check())
+	if a.Until != 0 && a.Until < a.From {
+		bad.Add("/until", field.Bad(a.Until, a.From.String()+" or later", field.ErrConflict))
+	}
+	if a.Side == body.SideUnknown {
+		p.Side = body.Both
+	}
+	if ex.Measure == exercise.Repetitions {
+		p.Tempo = dose.Tempo{Lowering: max(a.Lowering, usualLowering), Pausing: a.Pausing, Lifting: usualLifting}
+		if a.Reserve == nil {
+			bad.Add("/reserve", field.Bad(nil, "the repetitions that were to be left undone", field.ErrMissing))
+		} else {
+			p.Reserve = dose.Reserve{Least: *a.Reserve, Countable: !a.Uncounted}
+		}
+	}
+	if ex.Hold == body.Unloaded {
+		p.Mode = dose.WithoutLoad
+	}
+	if a.Finding != nil {
+		p.Mode = dose.LoadFinding
+	}
+	var err error
+	p.Load, err = a.load(ex.Hold, kit)
+	bad.Add("", err)
+	return p, bad.Err()
+}
+
+// load finds the weight that was asked for in the kit.
+func (a Asked) load(hold body.Hold, kit weights) (equipment.Load, error) {
+	each, err := hold.Each(a.Load, a.Stated)
+	if err != nil {
+		return equipment.Load{}, field.At("/load", err)
+	}
+	if hold == body.Unloaded {
+		return equipment.Load{}, nil
+	}
+	table, err := kit.table(hold)
+	if errors.Is(err, equipment.ErrEmptyKit) {
+		return equipment.Load{}, field.New("/load", a.Load, "no weight: the kit has none for the hold "+hold.String(), field.ErrConflict)
+	}
+	if err != nil {
+		return equipment.Load{}, nil // reported once, with the kit
+	}
+	load, ok := table.Find(each)
+	if !ok {
+		return load, field.New("/load", a.Load, "a weight of the kit: "+made(table), field.ErrConflict)
+	}
+	return load, nil
+}
+
+// weights are a kit whose tables are made once for each hold.
+type weights struct {
+	kit    equipment.Kit
+	tables map[body.Hold]*equipment.Table
+}
+
+func (w weights) table(h body.Hold) (*equipment.Table, error) {
+	if t, ok := w.tables[h]; ok {
+		return t, nil
+	}
+	t, err := w.kit.Compile(h)
+	if err == nil {
+		w.tables[h] = t
+	}
+	return t, err
+}
+
+// made lists the weights that a table makes, the first of them.
+func made(t *equipment.Table) string {
+	const most = 12
+	var list []string
+	for l := range t.Loads() {
+		if len(list) == most {
+			return strings.Join(list, ", ") + " and more"
+		}
+		list = append(list, l.Each.String())
+	}
+	return strings.Join(list, ", ") + " each"
+}

@@ -1,0 +1,32 @@
+// Package record is one person's file, from the first visit on: what was
+// answered, tested, asked for, done and felt. What is to be done follows from it.
+//
+//	r, err := record.Decode(data, field.Strict)
+//	plan, err := r.Start(day)     // screening, estimates, a first week
+//	items, err := r.Next(day)     // what becomes of each exercise
+//	review, err := r.Assess(day)  // the same, with attendance, dates and the week to come
+//
+// It holds no rules of its own: screening, dose and progression decide. What
+// it adds is the way from one to the next, with errors at the record's own
+// places, such as "/asked/3/load".
+//
+// # Versions
+//
+// A record says its version. Decode reads version 0, which had none and is the
+// case files of a first visit, a plan and a review, and lifts it to [Version];
+// encoding/json writes the present one. A newer one is refused, or read without
+// what it added, as the caller chooses.
+//
+// # Lists only grow
+//
+// What is decided rests on the lists (checks, tests, what was asked and done) as
+// long as they were on that day, and on [Given] as it was. So an [Entry] keeps
+// Given and how long the lists were, and [Record.Replay] works it out again.
+// The end of what is asked for may be set later. Correcting an old line changes what a replay answers, and the replay says so.
+//
+// # Editions
+//
+// [Edition] names what the packages answer. It is raised by hand when answers
+// change, and a corpus of decisions fails where it was not. An entry of another
+// edition is worked out again, and both answers come back.
+package record

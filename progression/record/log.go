@@ -1,0 +1,135 @@
+package record
+
+import (
+	"slices"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/progression"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+)
+
+// A line is what was asked for, written out.
+type line struct {
+	from, until units.Day
+	plan        dose.Prescription
+	at          int // place among what was asked
+}
+
+// A turn is one exercise on one day.
+type turn struct {
+	exercise exercise.ID
+	day      units.Day
+}
+
+// A log is the record written out, by exercise in the order first asked for.
+type log struct {
+	catalogue exercise.Catalogue
+	exercises []exercise.Exercise
+	asked     map[exercise.ID][]line
+	visited   map[units.Day]bool
+	done      map[turn][]int // places of the sets
+	logged    map[exercise.ID][]logged
+}
+
+// inForce returns what was asked for on a day.
+func (l *log) inForce(id exercise.ID, day units.Day) (line, bool) {
+	for _, a := range slices.Backward(l.asked[id]) {
+		if a.from <= day {
+			return a, a.until == 0 || day <= a.until
+		}
+	}
+	return line{}, false
+}
+
+// A logged visit remembers where in the record its parts stand.
+type logged struct {
+	progression.Visit
+	visit, asked int
+	sets         []int
+}
+
+// visits returns the visits at which the exercise was done, or something was
+// noted of it alone.
+func (r Record) visits(l *log, id exercise.ID) []logged {
+	var list []logged
+	for i, day := range r.Visits {
+		asked, ok := l.inForce(id, day.Day)
+		if !ok {
+			continue
+		}
+		noted, apart := day.Noted, false
+		for _, b := range day.But {
+			if b.Exercise == id {
+				noted, apart = noted.but(b.Noted), true
+			}
+		}
+		v := logged{noted.visit(day.Day, asked.plan), i, asked.at, l.done[turn{id, day.Day}]}
+		for _, at := range v.sets {
+			v.Sets = append(v.Sets, r.Done[at])
+		}
+		if len(v.Sets) > 0 || apart {
+			list = append(list, v)
+		}
+	}
+	return list
+}
+
+// places add where the parts of the visit stand.
+func (v logged) places(m moves, at string) {
+	m[at] = path("visits", v.visit)
+	m[at+"/plan"] = path("asked", v.asked)
+	for i, set := range v.sets {
+		m[at+path("sets", i)] = path("done", set)
+	}
+}
+
+// but returns n with what the exception gives in its place.
+func (n Noted) but(e Noted) Noted {
+	if e.PainFree || e.Pain != nil {
+		n.PainFree, n.Pain = e.PainFree, e.Pain
+	}
+	if e.Moment != nil {
+		n.Moment = e.Moment
+	}
+	for _, a := range [...]struct {
+		to  *screening.Answer
+		new screening.Answer
+	}{{&n.RangeLost, e.RangeLost}, {&n.FormLost, e.FormLost}, {&n.Unwell, e.Unwell}} {
+		if a.new != screening.Unknown {
+			*a.to = a.new
+		}
+	}
+	if e.Observer != "" {
+		n.Observer = e.Observer
+	}
+	n.SorenessDays = max(n.SorenessDays, e.SorenessDays)
+	return n
+}
+
+func (n Noted) visit(day units.Day, p dose.Prescription) progression.Visit {
+	v := progression.Visit{
+		Day: day, Plan: p, Moment: n.Moment, Pain: n.Pain, RangeLost: n.RangeLost, FormLost: n.FormLost,
+		SorenessDays: n.SorenessDays, Unwell: n.Unwell,
+	}
+	if n.PainFree {
+		none := 0.0
+		v.Pain = &screening.Pain{Kind: screening.OrdinaryPain, Usual: &none, During: &none, After: &none, NextMorning: &none, WeeklyTrend: screening.StablePain}
+	}
+	if n.Observer != "" {
+		v.Observer = dose.Observation{Who: n.Observer, Day: day}
+	}
+	return v
+}
+
+// inForceAll returns what is asked for on a day.
+func (l *log) inForceAll(day units.Day) []exercise.ID {
+	var list []exercise.ID
+	for _, ex := range l.exercises {
+		if _, ok := l.inForce(ex.ID, day); ok {
+			list = append(list, ex.ID)
+		}
+	}
+	return list
+}

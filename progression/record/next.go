@@ -1,0 +1,104 @@
+package record
+
+import (
+	"fmt"
+	"slices"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/progression"
+	"example.org/posology/progression/programme"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/field"
+)
+
+// An Item is one exercise: its log and what becomes of it.
+type Item struct {
+	Exercise exercise.ID          `json:"exercise"`
+	Name     string               `json:"name"`
+	Side     body.Side            `json:"side"`
+	Day      units.Day            `json:"day"`           // of the visit that is decided on
+	Log      []progression.Visit  `json:"log,omitempty"` // of the exercise, the oldest first
+	Decision progression.Decision `json:"decision"`
+}
+
+func (i Item) prescribed() bool { return i.Decision.Next != nil }
+
+// Next decides on every exercise that is asked for, for the visit of a day, which
+// is that of the last visit or later. It is [Record.Assess] on that day, without
+// what is said of attendance, dates and the week to come.
+func (r Record) Next(day units.Day) ([]Item, error) {
+	l, err := r.read()
+	if err != nil {
+		return nil, err
+	}
+	review, err := r.assess(&l, day, day)
+	return review.Items, err
+}
+
+// decide asks for all exercises at once, so that at most two loads rise.
+func (r Record) decide(l *log, request dose.WeekRequest, day, next units.Day, sessions []programme.PlannedSession) ([]Item, error) {
+	var items []Item
+	var courses []progression.Course
+	var bad field.Errors
+	places := moves{}
+	for i, id := range r.Exercises {
+		ex, _ := l.catalogue.Get(id)
+		visits := l.logged[id]
+		item := Item{Exercise: id, Name: ex.Name, Side: body.Both, Day: next}
+		at := fmt.Sprintf("/%d", i)
+		places[at], places[at+"/request"] = "", ""
+		for from, to := range inRequest {
+			places[at+"/request"+from] = to
+		}
+		for k, v := range visits {
+			logged := fmt.Sprintf("%s/log/%d", at, k)
+			v.places(places, logged)
+			item.Log, item.Side = append(item.Log, v.Visit), v.Plan.Side
+		}
+		if len(visits) == 0 {
+			asked, _ := l.inForce(id, day)
+			bad.Add(path("asked", asked.at)+"/exercise", field.Bad(id, "an exercise that was done at one of the visits, or until, the day on which it was dropped", field.ErrMissing))
+		}
+		items, courses = append(items, item), append(courses, r.course(l, ex, item, request, sessions))
+	}
+	if err := bad.Err(); err != nil {
+		return nil, places.of(err)
+	}
+	decisions, err := progression.Session(courses)
+	if err != nil {
+		return nil, places.of(err)
+	}
+	for i, d := range decisions {
+		items[i].Decision = d
+	}
+	return items, nil
+}
+
+func (r Record) course(l *log, ex exercise.Exercise, item Item, w dose.WeekRequest, sessions []programme.PlannedSession) progression.Course {
+	return progression.Course{
+		Log: item.Log, Day: item.Day, Absence: r.Absence, BodyMass: r.BodyMass, Policy: r.Policy, Sessions: sessions, Catalogue: l.catalogue,
+		Request: dose.Request{
+			Day: item.Day, Screening: w.Screening, Exercise: ex, Side: item.Side, Goal: w.Goal, Estimates: w.Estimates,
+			Phase: w.Phase, Technique: w.Technique(ex.ID), Kit: w.Kit, Guideline: w.Guideline,
+		},
+	}
+}
+
+// daysFrom moves the days of the plan to the week from a day on.
+func (r Record) daysFrom(day units.Day) ([]units.Day, error) {
+	var bad field.Errors
+	bad.Add("/day", day.Check())
+	if len(r.Days) == 0 {
+		bad.Add("/days", field.Bad(nil, "the days of the plan's first week", field.ErrMissing))
+	}
+	days := slices.Clone(r.Days)
+	for i, d := range days {
+		weeks := max(0, int(day-d)+week-1) / week
+		var err error
+		days[i], err = d.Plus(weeks * week)
+		bad.Add(path("days", i), err)
+	}
+	return days, bad.Err()
+}

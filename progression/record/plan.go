@@ -1,0 +1,193 @@
+package record
+
+import (
+	"errors"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/setlog"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
+)
+
+// A Plan is what follows from answers, tests and kit for a day: what screening
+// found, what strength is known, and a week.
+type Plan struct {
+	Note      string            `json:"note"`
+	Client    string            `json:"client"`
+	Task      string            `json:"task"`
+	Profile   screening.Profile `json:"profile"`         // as it was answered
+	Today     *screening.Check  `json:"today,omitempty"` // the day's check, if there was one
+	Screening screening.Outcome `json:"screening"`
+	Estimates []onerm.Estimate  `json:"estimates,omitempty"`
+	Refused   []Refusal         `json:"refused,omitempty"`
+	Week      *dose.Week        `json:"week,omitempty"` // nil where there is a stop
+	Stop      *Stop             `json:"stop,omitempty"`
+}
+
+// A Refusal is a test set from which no estimate follows.
+type Refusal struct {
+	Set    setlog.Set      `json:"set"`
+	Reason evidence.Reason `json:"reason"`
+}
+
+// A Stop says why there is no week.
+type Stop struct {
+	Why        string            `json:"why"`
+	Constraint evidence.Reason   `json:"constraint"`
+	Free       []evidence.Reason `json:"free,omitempty"`
+}
+
+// Start screens, estimates strength and plans a first week, as known on a day; the
+// check of that day counts, if there was one. A week that cannot be planned is
+// part of the plan; bad fields are [field.Errors] at the record's places.
+func (r Record) Start(day units.Day) (Plan, error) {
+	l, err := r.read()
+	if err != nil {
+		return Plan{}, err
+	}
+	p, _, err := r.plan(&l, day)
+	return p, err
+}
+
+// Week plans the week from a day on, with the days of the plan moved into it.
+// Where nothing can be dosed the error is a [*dose.ConstraintError].
+func (r Record) Week(from units.Day) (dose.Week, error) {
+	l, err := r.read()
+	if err != nil {
+		return dose.Week{}, err
+	}
+	if r.Days, err = r.daysFrom(from); err != nil {
+		return dose.Week{}, err
+	}
+	if _, requested, err := r.requested(&l, from); err == nil {
+		week, err := dose.PlanWeek(requested)
+		return week, inRequest.of(err)
+	}
+	return dose.Week{}, err
+}
+
+// plan takes the record to a week, and returns what was asked of the planner too.
+func (r Record) plan(l *log, day units.Day) (Plan, dose.WeekRequest, error) {
+	p, request, err := r.requested(l, day)
+	if err != nil {
+		return Plan{}, request, err
+	}
+	week, err := dose.PlanWeek(request)
+	var barred *dose.ConstraintError
+	switch {
+	case errors.As(err, &barred):
+		p.Stop = &Stop{barred.Error(), barred.Constraint, barred.Free}
+	case err != nil:
+		return Plan{}, request, inRequest.of(err)
+	default:
+		p.Week = &week
+	}
+	return p, request, nil
+}
+
+// inRequest is where the fields of a request for a week stand in the record.
+var inRequest = moves{"/performed": "/tests", "/screening": "/profile", "/screening/who": "/profile"}
+
+// requested screens and estimates, and returns what is asked of the planner.
+func (r Record) requested(l *log, day units.Day) (Plan, dose.WeekRequest, error) {
+	p := Plan{Note: r.Note, Client: r.Client, Task: r.Task, Profile: r.Profile}
+	if err := p.screen(r, day); err != nil {
+		return Plan{}, dose.WeekRequest{}, err
+	}
+	if err := p.estimate(r, l); err != nil {
+		return Plan{}, dose.WeekRequest{}, err
+	}
+	return p, dose.WeekRequest{
+		Day: day, Seen: r.Seen, Screening: p.Screening, Goal: r.Goal, Phase: r.Phase, Exercises: r.Exercises, Estimates: p.Estimates, Performed: r.Tests, Kit: r.Kit, Guideline: r.Guideline,
+		Days: r.Days, Minutes: r.Minutes, Task: r.Task, Catalogue: l.catalogue,
+	}, nil
+}
+
+// screen assesses the answers, and joins the check of the day.
+func (p *Plan) screen(r Record, day units.Day) error {
+	outcome, err := screening.Assess(r.Profile)
+	if err != nil {
+		return field.At("/profile", err)
+	}
+	check, i := r.check(day)
+	if check != nil {
+		if outcome, err = screening.Today(*check, outcome); err != nil {
+			return moves{"/check": path("checks", i), "/outcome": "/profile"}.of(err)
+		}
+	}
+	p.Today, p.Screening = check, outcome
+	return nil
+}
+
+// estimate works through the test sets, which are known to be valid. A set that
+// contradicts its exercise is an error; a set that the policy refuses is listed.
+func (p *Plan) estimate(r Record, l *log) error {
+	var bad field.Errors
+	for i, set := range r.Tests {
+		ex, err := l.catalogue.Lookup(string(set.Exercise))
+		if err != nil {
+			return field.At(path("tests", i)+"/exercise", err)
+		}
+		estimate, err := onerm.FromSet(set, ex, p.Screening.Who)
+		if why, refused := onerm.Refusal(err); refused {
+			p.Refused = append(p.Refused, Refusal{set, why})
+			continue
+		}
+		bad.Add("", moves{"/set": path("tests", i), "/exercise": path("tests", i) + "/exercise", "/person": "/profile"}.of(err))
+		p.Estimates = append(p.Estimates, estimate)
+	}
+	return bad.Err()
+}
+
+// Reasons returns the reasons of the whole plan, in order.
+func (p Plan) Reasons() []evidence.Reason {
+	all := ofOutcome(p.Screening)
+	for _, e := range p.Estimates {
+		all = append(all, e.Reasons...)
+	}
+	for _, refused := range p.Refused {
+		all = append(all, refused.Reason)
+	}
+	if p.Week == nil {
+		return append(append(all, p.Stop.Constraint), p.Stop.Free...)
+	}
+	all = append(all, p.Week.Reasons...)
+	all = append(append(all, ofUnused(p.Week.Unused)...), ofBeside(p.Week.Beside)...)
+	for _, item := range p.Week.Sessions[0].Items {
+		all = append(append(all, item.Cautions...), item.Reasons...)
+	}
+	for _, out := range p.Week.LeftOut {
+		all = append(all, out.Reasons...)
+	}
+	return all
+}
+
+func ofOutcome(o screening.Outcome) []evidence.Reason {
+	var all []evidence.Reason
+	for _, f := range o.Findings {
+		all = append(all, f.Reason)
+	}
+	for _, q := range o.Missing {
+		all = append(all, q.Reason)
+	}
+	return all
+}
+
+func ofUnused(list []dose.Unused) []evidence.Reason {
+	var all []evidence.Reason
+	for _, u := range list {
+		all = append(all, u.Reason)
+	}
+	return all
+}
+
+func ofBeside(list []dose.Beside) []evidence.Reason {
+	var all []evidence.Reason
+	for _, b := range list {
+		all = append(all, b.Reasons...)
+	}
+	return all
+}

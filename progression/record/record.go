@@ -1,0 +1,124 @@
+package record
+
+import (
+	"example.org/posology/dose"
+	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/guideline"
+	"example.org/posology/dose/setlog"
+	"example.org/posology/progression"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+// Version is the version of the records that this package writes.
+const Version = 1
+
+// A Record is one person's file. Its lists are in the order of time, and only grow.
+type Record struct {
+	Version int    `json:"version"` // needed: [Version]
+	Note    string `json:"note"`    // where the record comes from, such as that it is invented; every page repeats it
+	Client  string `json:"client"`  // how the papers call the person
+	Given
+
+	Checks  []screening.Check `json:"checks,omitempty"`  // of days, at most one each
+	Tests   []setlog.Set      `json:"tests,omitempty"`   // submaximal test sets
+	Seen    []dose.Seen       `json:"seen,omitempty"`    // who saw the technique of which exercise, and when
+	Asked   []Asked           `json:"asked,omitempty"`   // what was asked for; each line holds until the next of its exercise
+	Visits  []Visit           `json:"visits,omitempty"`  // one for each day of training
+	Done    []setlog.Set      `json:"done,omitempty"`    // the sets of the visits
+	Entries []Entry           `json:"entries,omitempty"` // what was decided, to be worked out again
+}
+
+// Given is what holds until it is changed.
+type Given struct {
+	Task      string            `json:"task"` // what the person wants to be able to do
+	Goal      guideline.Goal    `json:"goal"`
+	Profile   screening.Profile `json:"profile"` // with restrictions and clearances, and the key of the person
+	Kit       equipment.Kit     `json:"kit"`
+	Exercises []exercise.ID     `json:"exercises,omitempty"` // that are wanted; after the first visit what was asked for names them
+	Guideline guideline.ID      `json:"guideline,omitzero"`
+	BodyMass  units.Mass        `json:"body_mass,omitzero"`
+	// Own are exercises of the clinic beside those of [exercise.Standard].
+	Own []exercise.Exercise `json:"own,omitempty"`
+
+	// The plan in force: the days of its first week, which repeats; minutes of a
+	// session, 0 if not limited; its phase, zero by training status; and its first
+	// session, the first of its days if not given.
+	Days    []units.Day `json:"days"`
+	Minutes int         `json:"minutes,omitzero"`
+	Phase   dose.Phase  `json:"phase,omitzero"`
+	Began   units.Day   `json:"began,omitzero"`
+
+	Review  units.Day          `json:"review,omitzero"`  // agreed day of the next review
+	Absence screening.Answer   `json:"absence,omitzero"` // whether days missed since the last visit had a medical cause
+	Policy  progression.Policy `json:"policy,omitzero"`
+}
+
+// Asked is what was asked for of one exercise from a day on, in few words.
+type Asked struct {
+	From     units.Day        `json:"from"`
+	Until    units.Day        `json:"until,omitzero"` // the last day, where the exercise was then dropped
+	Exercise exercise.ID      `json:"exercise"`
+	Side     body.Side        `json:"side,omitzero"` // not given: both
+	Load     units.Mass       `json:"load,omitzero"`
+	Stated   body.Stated      `json:"stated,omitzero"` // needed where two weights are held
+	Sets     int              `json:"sets"`
+	Count    int              `json:"count"`
+	Span     units.Range[int] `json:"span"`              // the range of the count to work through
+	Reserve  *units.RIR       `json:"reserve,omitempty"` // needed where repetitions are counted
+	// Uncounted: more than the reserve, and too far off to be counted.
+	Uncounted bool          `json:"uncounted,omitzero"`
+	Lowering  float64       `json:"lowering,omitzero"` // seconds, where longer than usual
+	Pausing   float64       `json:"pausing,omitzero"`  // likewise
+	Finding   *dose.Finding `json:"finding,omitempty"` // the load was being looked for
+}
+
+// Noted is what was recorded of a visit beside its sets, as in
+// [progression.Visit]. What is not given was not recorded.
+type Noted struct {
+	// PainFree: no pain during or after the sets, by the next morning, or on
+	// other days of the week.
+	PainFree     bool              `json:"pain_free,omitzero"`
+	Pain         *screening.Pain   `json:"pain,omitempty"`
+	Moment       *screening.Moment `json:"moment,omitempty"` // given and empty: nothing showed
+	RangeLost    screening.Answer  `json:"range_lost,omitzero"`
+	FormLost     screening.Answer  `json:"form_lost,omitzero"`
+	Observer     string            `json:"observer,omitzero"` // who saw the technique
+	SorenessDays int               `json:"soreness_days,omitzero"`
+	Unwell       screening.Answer  `json:"unwell,omitzero"`
+}
+
+// A Visit is what was recorded of one day of training. What was noted holds for
+// every exercise, save where it was otherwise for one.
+type Visit struct {
+	Day units.Day `json:"day"`
+	Noted
+	But []Exception `json:"but,omitempty"`
+}
+
+// An Exception is what was noted of one exercise alone; what it does not give
+// is as noted for all.
+type Exception struct {
+	Exercise exercise.ID `json:"exercise"`
+	Noted
+}
+
+// LastDay returns the day of the latest check, or that of the assessment if there was none.
+func (r Record) LastDay() units.Day {
+	if n := len(r.Checks); n > 0 {
+		return r.Checks[n-1].Day
+	}
+	return r.Profile.Day
+}
+
+// check returns the check of a day, nil if none was made.
+func (r Record) check(day units.Day) (*screening.Check, int) {
+	for i := range r.Checks {
+		if r.Checks[i].Day == day {
+			return &r.Checks[i], i
+		}
+	}
+	return nil, 0
+}

@@ -1,0 +1,159 @@
+package record
+
+import (
+	"bytes"
+	"encoding/json"
+	"errors"
+	"slices"
+
+	"example.org/posology/units"
+	"example.org/posology/units/field"
+)
+
+// ErrEdition: an entry of another edition than the present one.
+var ErrEdition = errors.New("another edition")
+
+// ErrAnswer: an entry that is worked out again otherwise than it stands there.
+var ErrAnswer = errors.New("another answer")
+
+// An Entry is what was decided on a day, and what it rests on: what held then,
+// and how long the lists of the record were.
+type Entry struct {
+	Day     units.Day `json:"day"`
+	Edition string    `json:"edition"`
+	Given   Given     `json:"given"`
+	Rests   Lengths   `json:"rests_on"`
+	// One of these: the plan of a first visit, or the decisions on the exercises,
+	// without their logs.
+	Plan  *Plan  `json:"plan,omitempty"`
+	Items []Item `json:"items,omitempty"`
+}
+
+// Lengths are how long the lists of a record were.
+type Lengths struct {
+	Checks int `json:"checks,omitzero"`
+	Tests  int `json:"tests,omitzero"`
+	Seen   int `json:"seen,omitzero"`
+	Asked  int `json:"asked,omitzero"`
+	Visits int `json:"visits,omitzero"`
+	Done   int `json:"done,omitzero"`
+}
+
+func (r Record) lengths() Lengths {
+	return Lengths{len(r.Checks), len(r.Tests), len(r.Seen), len(r.Asked), len(r.Visits), len(r.Done)}
+}
+
+// Decide works out what is to be kept of a day: [Record.Start] before the first
+// visit, [Record.Next] from then on. The record is left as it is; the caller adds
+// the entry to it.
+func (r Record) Decide(day units.Day) (Entry, error) {
+	e := Entry{Day: day, Edition: Edition(), Given: r.Given, Rests: r.lengths()}
+	if len(r.Visits) == 0 {
+		plan, err := r.Start(day)
+		if err != nil {
+			return Entry{}, err
+		}
+		e.Plan = &plan
+		return e, nil
+	}
+	var err error
+	if e.Items, err = r.Next(day); err != nil {
+		return Entry{}, err
+	}
+	for i := range e.Items {
+		e.Items[i].Log = nil
+	}
+	return e, nil
+}
+
+// A Replayed is an entry worked out again.
+type Replayed struct {
+	Stored, Now Entry
+	// Err is nil where the edition and the answer are the same. Else it is an
+	// [ErrEdition] or [ErrAnswer], or both, at the entry's place; or says why no
+	// answer follows any more.
+	Err error
+}
+
+// Replay works every entry out again from what it rests on. The record is taken
+// to be valid.
+func (r Record) Replay() []Replayed {
+	list := make([]Replayed, 0, len(r.Entries))
+	for i, stored := range r.Entries {
+		one := Replayed{Stored: stored}
+		var bad field.Errors
+		var err error
+		if one.Now, err = r.as(stored).Decide(stored.Day); err != nil {
+			bad.Add(path("entries", i), err)
+		}
+		if stored.Edition != Edition() {
+			bad.Add(path("entries", i)+"/edition", field.Bad(stored.Edition, Edition(), ErrEdition))
+		}
+		if err == nil && !sameAnswer(stored, one.Now) {
+			bad.Add(path("entries", i), field.Bad(nil, "the answer that stands there: what it rests on was changed since, or the packages answer otherwise", ErrAnswer))
+		}
+		one.Err = bad.Err()
+		list = append(list, one)
+	}
+	return list
+}
+
+// as returns the record as it was for an entry.
+func (r Record) as(e Entry) Record {
+	n := e.Rests
+	r.Given, r.Entries = e.Given, nil
+	r.Checks, r.Tests, r.Seen = upTo(r.Checks, n.Checks), upTo(r.Tests, n.Tests), upTo(r.Seen, n.Seen)
+	r.Asked, r.Visits, r.Done = e.asked(upTo(r.Asked, n.Asked)), upTo(r.Visits, n.Visits), upTo(r.Done, n.Done)
+	return r
+}
+
+// asked returns what was asked for without the ends that were set later: what was
+// decided on was asked for on that day.
+func (e Entry) asked(list []Asked) []Asked {
+	list = slices.Clone(list)
+	for _, item := range e.Items {
+		for i := range slices.Backward(list) {
+			if a := &list[i]; a.Exercise == item.Exercise {
+				if a.Until < e.Day {
+					a.Until = 0
+				}
+				break
+			}
+		}
+	}
+	return list
+}
+
+func upTo[T any](list []T, n int) []T { return list[:min(max(n, 0), len(list))] }
+
+func sameAnswer(a, b Entry) bool {
+	a.Edition, b.Edition = "", ""
+	was, errA := json.Marshal(a)
+	is, errB := json.Marshal(b)
+	return errA == nil && errB == nil && bytes.Equal(was, is)
+}
+
+// check asks for a day, an edition, an answer, and lists no longer than those of r.
+func (e Entry) check(r Record) error {
+	var bad field.Errors
+	bad.Add("/day", e.Day.Check())
+	if e.Edition == "" {
+		bad.Add("/edition", field.Bad(nil, "the edition that it was decided under", field.ErrMissing))
+	}
+	if (e.Plan == nil) == (len(e.Items) == 0) {
+		bad.Add("/items", field.Bad(nil, "a plan, or the decisions on exercises, and not both", field.ErrConflict))
+	}
+	most := r.lengths()
+	for _, l := range []struct {
+		name     string
+		is, most int
+	}{
+		{"checks", e.Rests.Checks, most.Checks}, {"tests", e.Rests.Tests, most.Tests}, {"seen", e.Rests.Seen, most.Seen},
+		{"asked", e.Rests.Asked, most.Asked}, {"visits", e.Rests.Visits, most.Visits}, {"done", e.Rests.Done, most.Done},
+	} {
+		if l.is < 0 || l.is > l.most {
+			bad.Add("/rests_on/"+l.name, field.New("", l.is, "0 up to the length of the record's list", field.ErrOutOfRange))
+		}
+	}
+	return bad.Err()
+}

@@ -1,0 +1,215 @@
+package record
+
+import (
+	"slices"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/setlog"
+	"example.org/posology/progression"
+	"example.org/posology/progression/rule"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
+)
+
+// A Review is all that follows from a record on a day.
+type Review struct {
+	Note      string            `json:"note"`
+	Client    string            `json:"client"`
+	Task      string            `json:"task"`
+	Day       units.Day         `json:"day"`             // of the review
+	Next      units.Day         `json:"next"`            // of the visit that is decided on
+	Profile   screening.Profile `json:"profile"`         // as it was answered at the assessment
+	Today     *screening.Check  `json:"today,omitempty"` // the day's check, if there was one
+	Screening screening.Outcome `json:"screening"`
+	InForce   dose.Dates        `json:"in_force"`          // the days that the plan was held to until now
+	Overdue   []evidence.Reason `json:"overdue,omitempty"` // which of them are over
+	Expired   bool              `json:"expired,omitzero"`  // so that a new plan is to be made
+	Unused    []dose.Unused     `json:"unused,omitempty"`  // tests on which no dose rests
+	Items     []Item            `json:"items"`
+	Attended  Attendance        `json:"attended"`
+	Coming    *Coming           `json:"coming,omitempty"` // nil: nothing can be planned for now
+}
+
+// Coming is the week of the next visit, and the dates after it.
+type Coming struct {
+	Days    []units.Day       `json:"days"`
+	Dates   dose.Dates        `json:"dates"`
+	Beside  []dose.Beside     `json:"beside,omitempty"`
+	Reasons []evidence.Reason `json:"reasons,omitempty"`
+}
+
+// Assess looks back on a day, and decides on every exercise that is asked for:
+// for that day, if its check was made, else for the first day of the plan from
+// then on. What cannot be dosed is part of the review; bad fields are
+// [field.Errors] at the record's places.
+func (r Record) Assess(day units.Day) (Review, error) {
+	l, err := r.read()
+	if err != nil {
+		return Review{}, err
+	}
+	next := day
+	if check, _ := r.check(day); check == nil && day.Check() == nil && len(r.Days) > 0 {
+		days, err := r.daysFrom(day)
+		if err != nil {
+			return Review{}, err
+		}
+		next = slices.Min(days)
+	}
+	return r.assess(&l, day, next)
+}
+
+// assess looks back on a day, and decides for the visit of another.
+func (r Record) assess(l *log, day, next units.Day) (Review, error) {
+	if err := r.underway(day); err != nil {
+		return Review{}, err
+	}
+	attended, err := r.attended(l, day)
+	if err != nil {
+		return Review{}, err
+	}
+	r.Exercises, r.Began = l.inForceAll(day), r.began()
+	if r.Days, err = r.daysFrom(day); err != nil {
+		return Review{}, err
+	}
+	first, request, err := r.plan(l, next)
+	if err != nil {
+		return Review{}, err
+	}
+	re := Review{Note: r.Note, Client: r.Client, Task: r.Task, Day: day, Next: next, Profile: r.Profile, Today: first.Today, Screening: first.Screening, Attended: attended}
+	if re.InForce, err = r.phase(first.Week).Dates(r.Began, first.Screening.ReviewBy); err != nil {
+		return Review{}, field.At("/began", err)
+	}
+	re.Overdue = re.InForce.Overdue(day)
+	request, re.Unused = request.Usable()
+	if re.Items, err = r.decide(l, request, day, next, attended.Sessions); err != nil {
+		return Review{}, err
+	}
+	if re.Expired = re.InForce.Expired(day); re.Expired {
+		re.stop() // nobody goes on by it
+	}
+	re.Coming = r.coming(re, first.Week)
+	return re, nil
+}
+
+// underway asks for a day, for something asked for, and for visits up to the day.
+func (r Record) underway(day units.Day) error {
+	var bad field.Errors
+	bad.Add("/day", day.Check())
+	if len(r.Asked) == 0 {
+		bad.Add("/asked", field.Bad(nil, "what was asked for, a line or more", field.ErrMissing))
+	}
+	if len(r.Visits) == 0 {
+		bad.Add("/visits", field.Bad(nil, "a visit or more", field.ErrMissing))
+	}
+	for i, v := range r.Visits {
+		if day.Check() == nil && v.Day > day {
+			bad.Add(path("visits", i)+"/day", field.Bad(v.Day, day.String()+", the day of the review, or before", field.ErrConflict))
+		}
+	}
+	return bad.Err()
+}
+
+// stop puts a hold in the place of what was decided, save where somebody is to be
+// seen: by a plan that has ended nobody goes on.
+func (re *Review) stop() {
+	for i := range re.Items {
+		if d := &re.Items[i].Decision; d.Action != progression.StopAndRefer {
+			*d = progression.Decision{Action: progression.Hold, Gates: d.Gates, Queries: d.Queries, Reasons: re.Overdue}
+		}
+	}
+}
+
+// coming is the week from the review on, if anything is prescribed for it.
+func (r Record) coming(re Review, w *dose.Week) *Coming {
+	if w == nil || !slices.ContainsFunc(re.Items, Item.prescribed) {
+		return nil
+	}
+	c := &Coming{Dates: r.renewed(re.InForce, *w), Beside: w.Beside, Reasons: w.Reasons}
+	for _, s := range w.Sessions {
+		c.Days = append(c.Days, s.Day)
+	}
+	return c
+}
+
+// renewed returns the days that the plan is held to from this review on. A
+// review does not stand in for a test of strength: that stays due where there
+// was none under the plan in force.
+func (r Record) renewed(was dose.Dates, w dose.Week) dose.Dates {
+	is := w.Dates()
+	if !slices.ContainsFunc(r.Tests, func(s setlog.Set) bool { return s.Day > r.Began }) {
+		is.Retest = was.Retest
+	}
+	return is
+}
+
+// phase is that of the plan in force: as the record has it, or as the week does.
+func (r Record) phase(w *dose.Week) dose.Phase {
+	switch {
+	case r.Phase != dose.PhaseUnknown:
+		return r.Phase
+	case w != nil:
+		return w.Phase
+	}
+	return dose.Familiarise // the one that is looked at soonest
+}
+
+// began is the day of the first session under the plan in force.
+func (r Record) began() units.Day {
+	if !r.Began.IsZero() || len(r.Days) == 0 {
+		return r.Began
+	}
+	return slices.Min(r.Days)
+}
+
+// Reasons returns the reasons of the whole review, in order.
+func (re Review) Reasons() []evidence.Reason {
+	all := append(append(ofOutcome(re.Screening), ofUnused(re.Unused)...), re.Overdue...)
+	all = append(all, re.Attended.Answer.Reasons...)
+	for _, s := range re.Attended.Short {
+		if s.Why != nil {
+			all = append(all, *s.Why)
+		}
+	}
+	var doses []evidence.Reason
+	for _, item := range re.Items {
+		d := item.Decision
+		all = append(all, d.Reasons...)
+		for _, v := range item.Log {
+			all = append(all, Bodily(v)...)
+		}
+		for _, g := range d.Gates {
+			all = append(all, g.Reasons...)
+		}
+		for _, j := range []*progression.Jump{d.Rise, d.Jump} {
+			if j != nil {
+				all = append(all, j.Reasons...)
+			}
+		}
+		if d.Next != nil {
+			doses = append(append(doses, d.Next.Cautions...), d.Next.Reasons...)
+		}
+	}
+	all = append(all, doses...)
+	if re.Coming != nil {
+		all = append(append(all, re.Coming.Reasons...), ofBeside(re.Coming.Beside)...)
+	}
+	return all
+}
+
+// Bodily returns what hurt, showed or was lost at a visit, so far that less or
+// nothing follows from it.
+func Bodily(v progression.Visit) []evidence.Reason {
+	report, err := progression.Gates(v)
+	if err != nil {
+		return nil // it was decided on, so it has no bad field
+	}
+	var list []evidence.Reason
+	for _, g := range report.Gates {
+		if g.Gate <= progression.GateRange && g.Advice >= rule.Ease {
+			list = append(list, g.Reasons...)
+		}
+	}
+	return list
+}

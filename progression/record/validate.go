@@ -1,0 +1,182 @@
+package record
+
+import (
+	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/setlog"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/field"
+)
+
+// Validate returns every bad field of r by itself at once. What is bad only for
+// a day that is decided on, [Record.Start] and the others report.
+func (r Record) Validate() error {
+	_, err := r.read()
+	return err
+}
+
+// read writes the record out, and returns every bad field at once.
+func (r Record) read() (log, error) {
+	var bad field.Errors
+	switch {
+	case r.Version == 0:
+		bad.Add("/version", field.Bad(nil, allowedVersion, field.ErrMissing))
+	case r.Version != Version:
+		bad.Add("/version", field.Bad(r.Version, allowedVersion, ErrVersion))
+	}
+	bad.Add("/profile", r.Profile.Validate())
+	before := units.Day(0)
+	for i, c := range r.Checks {
+		bad.Add(path("checks", i), c.Validate())
+		bad.Add(path("checks", i)+"/day", later(c.Day, before))
+		before = max(before, c.Day)
+	}
+	bad.Add("/kit", r.Kit.Validate())
+	bad.Add("/policy", r.Policy.Validate())
+	if r.BodyMass < 0 {
+		bad.Add("/body_mass", field.Bad(r.BodyMass, "0 kg or more", field.ErrOutOfRange))
+	}
+	bad.Add("/began", given(r.Began))
+	bad.Add("/review", given(r.Review))
+	catalogue, err := r.Catalogue()
+	bad.Add("", err)
+	if err != nil {
+		catalogue = exercise.Standard()
+	}
+	for i, s := range r.Tests {
+		bad.Add(path("tests", i), checkTest(s, r.Profile.Key, catalogue))
+	}
+	l := log{catalogue: catalogue}
+	bad.Add("", r.readAsked(&l))
+	bad.Add("", r.checkVisits(&l))
+	bad.Add("", r.checkDone(&l))
+	if len(bad) == 0 {
+		bad.Add("", r.checkLogged(&l))
+	}
+	for i, e := range r.Entries {
+		bad.Add(path("entries", i), e.check(r))
+	}
+	return l, bad.Err()
+}
+
+// given checks a day that need not be given.
+func given(day units.Day) error {
+	if day.IsZero() {
+		return nil
+	}
+	return day.Check()
+}
+
+// later asks for a day after the one before it in its list.
+func later(day, before units.Day) error {
+	if day.Check() == nil && before != 0 && day <= before {
+		return field.Bad(day, "a day after "+before.String()+", the one before it", field.ErrConflict)
+	}
+	return nil
+}
+
+func checkTest(s setlog.Set, key body.Key, c exercise.Catalogue) error {
+	if err := checkSet(s, key); err != nil {
+		return err
+	}
+	_, err := c.Lookup(string(s.Exercise))
+	return field.At("/exercise", err)
+}
+
+// checkSet refuses a bad set, and one of another person.
+func checkSet(s setlog.Set, key body.Key) error {
+	if err := s.Validate(); err != nil {
+		return err
+	}
+	return field.At("/person", key.Matches(s.Key))
+}
+
+// checkVisits asks for visits in order, and for exceptions of what was asked for.
+func (r Record) checkVisits(l *log) error {
+	var bad field.Errors
+	before := units.Day(0)
+	l.visited = map[units.Day]bool{}
+	for i, v := range r.Visits {
+		at := path("visits", i)
+		bad.Add(at+"/day", v.Day.Check())
+		bad.Add(at+"/day", later(v.Day, before))
+		before = max(before, v.Day)
+		l.visited[v.Day] = true
+		bad.Add(at, v.Noted.check())
+		for j, b := range v.But {
+			if _, ok := l.inForce(b.Exercise, v.Day); !ok {
+				bad.Add(at+path("but", j)+"/exercise", field.Bad(b.Exercise, "an exercise that was asked for on that day", field.ErrUnknown))
+			}
+			bad.Add(at+path("but", j), b.Noted.check())
+		}
+	}
+	return bad.Err()
+}
+
+// check reports what is bad by itself, whatever exercise it was noted of.
+func (n Noted) check() error {
+	var bad field.Errors
+	if n.PainFree && n.Pain != nil {
+		bad.Add("/pain", field.Bad("given", "no record of pain beside pain_free", field.ErrConflict))
+	}
+	bad.Add("", n.visit(0, dose.Prescription{Sets: 1, Count: 1, Span: units.Exactly(1)}).Validate())
+	return bad.Err()
+}
+
+// checkDone asks every set to be of a visit, and of an exercise that was asked
+// for then.
+func (r Record) checkDone(l *log) error {
+	var bad field.Errors
+	l.done = map[turn][]int{}
+	for i, s := range r.Done {
+		at := path("done", i)
+		if err := checkSet(s, r.Profile.Key); err != nil {
+			bad.Add(at, err)
+			continue
+		}
+		if !l.visited[s.Day] {
+			bad.Add(at+"/day", field.Bad(s.Day, "the day of one of the visits", field.ErrConflict))
+			continue
+		}
+		key := turn{s.Exercise, s.Day}
+		l.done[key] = append(l.done[key], i)
+		if _, ok := l.inForce(s.Exercise, s.Day); ok {
+			continue
+		}
+		_, err := l.catalogue.Lookup(string(s.Exercise))
+		if err == nil {
+			err = field.Bad(s.Exercise, "an exercise that was asked for on that day", field.ErrConflict)
+		}
+		bad.Add(at+"/exercise", err)
+	}
+	return bad.Err()
+}
+
+// checkLogged writes the visits of each exercise out, and holds their sets against
+// what was asked for.
+func (r Record) checkLogged(l *log) error {
+	var bad field.Errors
+	l.logged = map[exercise.ID][]logged{}
+	for _, ex := range l.exercises {
+		l.logged[ex.ID] = r.visits(l, ex.ID)
+		for _, v := range l.logged[ex.ID] {
+			if err := v.Validate(); err != nil {
+				places := moves{}
+				v.places(places, "/visit")
+				bad.Add("", places.of(field.At("/visit", err)))
+			}
+		}
+	}
+	return moves{}.of(bad.Err())
+}
+
+// Catalogue returns the exercises that the record is read with: the standard
+// ones and its own.
+func (r Record) Catalogue() (exercise.Catalogue, error) {
+	if len(r.Own) == 0 {
+		return exercise.Standard(), nil
+	}
+	c, err := exercise.Standard().With(r.Own...)
+	return c, field.At("/own", err)
+}

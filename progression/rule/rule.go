@@ -1,0 +1,110 @@
+package rule
+
+import (
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
+)
+
+// Advice is what a rule says of the load. The order is that of caution.
+type Advice uint8
+
+// Advices, from the least to the most cautious.
+const (
+	AdviceUnknown Advice = iota // not given
+	Raise                       // more load may be taken
+	Keep                        // the load stays
+	Ease                        // make it easier
+	Refer                       // outside the rule: somebody else decides first
+)
+
+var advices = field.NewVocabulary[Advice]("advice", "", "raise", "keep", "ease", "refer")
+
+// String returns "raise", "keep", "ease" or "refer", and "" for not given.
+func (a Advice) String() string { return advices.Text(a) }
+
+// MarshalText writes what String returns.
+func (a Advice) MarshalText() ([]byte, error) { return advices.Marshal(a) }
+
+// UnmarshalText reads what MarshalText writes.
+func (a *Advice) UnmarshalText(text []byte) error { return advices.Unmarshal(text, a) }
+
+// Name names a published rule of progression. Rules answer one by one and are
+// never blended: in older adults four of them did equally well over 11 weeks
+// (Buskard 2019).
+type Name uint8
+
+// Rules.
+const (
+	NameUnknown         Name = iota // not given
+	NameOverTarget                  // 2 to 10 % after 1 to 2 repetitions over the target (ACSM 2002)
+	NameTwoForTwo                   // 2 repetitions over in the last set, twice running
+	NameRepsThenLoad                // repetitions first, then load (Hostler 2001, the traditional form)
+	NameSmallSteps                  // steps of 0.22 or 0.44 kg (Hostler 2001)
+	NameBenchSteps                  // the same trial's bench press with plain steps
+	NameTricepsSteps                // the same trial's triceps press with plain steps
+	NameOMNIBelow8                  // rated below 8 of 10 (Buskard 2019)
+	NameTopOfRange                  // three sets of 12, then the load for 8 (Gearhart 2009)
+	NameSimplify                    // easier after three sessions below the dose
+	NamePainGate                    // pain below 5 of 10, full range, target met (Perry 2005)
+	NamePainComposite               // this module's own cautious rule on pain
+	NameSetToSetKg                  // kilograms by the rating of the set before (a trial of 2024)
+	NameSetToSetPercent             // 2 % for half a point off the target (from memory)
+)
+
+var rules = field.NewVocabulary[Name]("rule", "", "over-target", "two-for-two", "reps-then-load", "small-steps", "bench-steps", "triceps-steps",
+	"omni-below-8", "top-of-range", "simplify", "pain-gate", "pain-composite", "set-to-set-kg", "set-to-set-percent")
+
+// String returns the rule's code, such as "two-for-two", and "" for not given.
+func (r Name) String() string { return rules.Text(r) }
+
+// MarshalText writes what String returns.
+func (r Name) MarshalText() ([]byte, error) { return rules.Marshal(r) }
+
+// UnmarshalText reads what MarshalText writes.
+func (r *Name) UnmarshalText(text []byte) error { return rules.Unmarshal(text, r) }
+
+// An Answer is what one named rule says of one exercise. It looks at nothing
+// but what it was given: pain, technique and limits are other gates.
+type Answer struct {
+	Rule    Name                    `json:"rule"`
+	Advice  Advice                  `json:"advice"`
+	Load    units.Range[units.Mass] `json:"load,omitzero"` // per implement, where the rule tells it
+	Reps    units.Range[int]        `json:"reps,omitzero"` // to aim at next, where the rule tells them
+	Reasons []evidence.Reason       `json:"reasons,omitempty"`
+}
+
+// answer returns Raise or Keep with a reason that names rule and answer.
+func answer(r Name, raise bool, facts ...evidence.FactID) Answer {
+	a := Answer{Rule: r, Advice: Keep}
+	if raise {
+		a.Advice = Raise
+	}
+	return a.because(facts...)
+}
+
+func (a Answer) because(facts ...evidence.FactID) Answer {
+	a.Reasons = []evidence.Reason{evidence.Because("progression.rule", facts...).With("rule", a.Rule).With("advice", a.Advice)}
+	return a
+}
+
+func checkReps(reps int) error {
+	if reps < 0 {
+		return field.Bad(reps, "0 repetitions or more", field.ErrOutOfRange)
+	}
+	return nil
+}
+
+func checkGoal(reps int) error {
+	if reps < 1 {
+		return field.Bad(reps, "1 repetition or more", field.ErrOutOfRange)
+	}
+	return nil
+}
+
+func checkLoad(each units.Mass) error {
+	if each <= 0 {
+		return field.Bad(each, "a mass above 0 kg", field.ErrOutOfRange)
+	}
+	return nil
+}

@@ -1,0 +1,307 @@
+package rule_test
+
+import (
+	"encoding/json"
+	"errors"
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"example.org/posology/dose/exercise"
+	"example.org/posology/progression/rule"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/field"
+)
+
+// paths lists where the bad fields of err are.
+func paths(err error) string {
+	var many field.Errors
+	var one *field.Error
+	var all []string
+	switch {
+	case errors.As(err, &many):
+		for _, f := range many {
+			all = append(all, f.Path)
+		}
+	case errors.As(err, &one):
+		all = append(all, one.Path)
+	}
+	return strings.Join(all, " ")
+}
+
+// rises holds that more repetitions never give more cautious advice.
+func rises(t *rapid.T, rule func(done int) (rule.Answer, error)) {
+	fewer := rapid.IntRange(0, 40).Draw(t, "fewer")
+	more := fewer + rapid.IntRange(0, 20).Draw(t, "by")
+	a, errA := rule(fewer)
+	b, errB := rule(more)
+	if errA != nil || errB != nil || b.Advice > a.Advice {
+		t.Fatalf("%d repetitions: %+v, %v; %d: %+v, %v", fewer, a, errA, more, b, errB)
+	}
+	low, okLow := a.Load.Max()
+	high, okHigh := b.Load.Max()
+	if okLow && okHigh && high < low {
+		t.Fatalf("%d repetitions: load %v; %d: %v", fewer, a.Load, more, b.Load)
+	}
+}
+
+func TestMoreRepetitionsNeverLower(t *testing.T) {
+	for name, rule := range map[string]func(int) (rule.Answer, error){
+		"over target": func(n int) (rule.Answer, error) { return rule.OverTarget(kg(7), 10, n) },
+		"two for two": func(n int) (rule.Answer, error) { return rule.TwoForTwo(10, []int{12, n}) },
+		"earlier":     func(n int) (rule.Answer, error) { return rule.TwoForTwo(10, []int{n, 12}) },
+		"small steps": func(n int) (rule.Answer, error) {
+			return rule.TrialStep(rule.NameSmallSteps, kg(7), n)
+		},
+		"bench steps": func(n int) (rule.Answer, error) {
+			return rule.TrialStep(rule.NameBenchSteps, kg(7), n)
+		},
+		"top of range": func(n int) (rule.Answer, error) { return rule.TopOfRange([]int{12, 12, n}) },
+		"reps first": func(n int) (rule.Answer, error) {
+			a, err := rule.RepsThenLoad(kg(7), units.Must(units.Between(8, 12)), n)
+			return a, err
+		},
+	} {
+		t.Run(name, func(t *testing.T) { rapid.Check(t, func(t *rapid.T) { rises(t, rule) }) })
+	}
+}
+
+// At, just under and just over each number of the rules.
+func TestRuleBoundaries(t *testing.T) {
+	omni := func(v float64) (rule.Answer, error) {
+		return rule.OMNIBelow8(units.Must(units.OMNI(v)))
+	}
+	step := func(r rule.Name, n int) string {
+		a, err := rule.TrialStep(r, kg(5), n)
+		return fmt.Sprint(a.Advice, " ", a.Load, " ", err)
+	}
+	advice := func(a rule.Answer, err error) string { return fmt.Sprint(a.Advice, " ", a.Reps, " ", err) }
+	twelve := units.Must(units.Between(8, 12))
+	for name, tt := range map[string][2]string{
+		"on target":        {advice(rule.OverTarget(kg(5), 10, 10)), "keep not stated <nil>"},
+		"one over":         {advice(rule.OverTarget(kg(5), 10, 11)), "raise not stated <nil>"},
+		"three over":       {advice(rule.OverTarget(kg(5), 10, 13)), "raise not stated <nil>"},
+		"one workout":      {advice(rule.TwoForTwo(10, []int{12})), "keep not stated <nil>"},
+		"no workout":       {advice(rule.TwoForTwo(10, nil)), "keep not stated <nil>"},
+		"rated 7.99":       {advice(omni(7.99)), "raise not stated <nil>"},
+		"rated 8":          {advice(omni(8)), "keep not stated <nil>"},
+		"12, 12, 11":       {advice(rule.TopOfRange([]int{12, 12, 11})), "keep not stated <nil>"},
+		"12, 12":           {advice(rule.TopOfRange([]int{12, 12})), "keep not stated <nil>"},
+		"12, 12, 12":       {advice(rule.TopOfRange([]int{12, 12, 12})), "raise 8 <nil>"},
+		"two below":        {advice(rule.Simplify(2)), "keep not stated <nil>"},
+		"three below":      {advice(rule.Simplify(3)), "ease not stated <nil>"},
+		"at the top":       {advice(rule.RepsThenLoad(kg(5), twelve, 12)), "keep at least 13 <nil>"},
+		"past the top":     {advice(rule.RepsThenLoad(kg(5), twelve, 13)), "raise 8 <nil>"},
+		"small steps at 6": {step(rule.NameSmallSteps, 6), "keep 5 kg <nil>"},
+		"small steps at 7": {step(rule.NameSmallSteps, 7), "raise 5.22 kg <nil>"},
+		"small steps at 8": {step(rule.NameSmallSteps, 8), "raise 5.22 kg <nil>"},
+		"small steps at 9": {step(rule.NameSmallSteps, 9), "raise 5.44 kg <nil>"},
+		"triceps at 6":     {step(rule.NameTricepsSteps, 6), "keep 5 kg <nil>"},
+		"triceps at 7":     {step(rule.NameTricepsSteps, 7), "raise 6.1 kg <nil>"},
+	} {
+		if tt[0] != tt[1] {
+			t.Errorf("%s: %s, want %s", name, tt[0], tt[1])
+		}
+	}
+	a, err := rule.RepsThenLoad(kg(5), twelve, 13)
+	if err != nil || a.Load != units.AtLeast(kg(6.1)) {
+		t.Errorf("past the top: %v, %v, want at least 6.1 kg", a.Load, err)
+	}
+}
+
+// The ends of the published 2 to 10 % are exact in kilograms and in pounds.
+func TestOverTargetIsExact(t *testing.T) {
+	for _, u := range []units.MassUnit{units.KG, units.LB} {
+		for n := 1; n <= 50; n++ {
+			each := units.Must((10 * u.Mass()).Times(n))
+			a, err := rule.OverTarget(each, 8, 9)
+			if want := units.Must(units.Between(each+each/50, each+each/10)); err != nil || a.Load != want {
+				t.Errorf("%v: %v, %v, want %v", units.Marked{Mass: each, Unit: u}, a.Load, err, want)
+			}
+		}
+	}
+}
+
+// An intermediate takes the newcomer's step, and every pattern has a region.
+func TestStepFor(t *testing.T) {
+	for p := range exercise.Patterns() {
+		novice := units.Must(rule.StepFor(body.Novice, p, units.KG))
+		middle := units.Must(rule.StepFor(body.Intermediate, p, units.KG))
+		advanced := units.Must(rule.StepFor(body.Advanced, p, units.KG))
+		if novice.Low != middle.Low || novice.High != middle.High || advanced.Low.Mass < novice.High.Mass {
+			t.Errorf("%v: %v, %v, %v", p, novice.Low, middle.Low, advanced.Low)
+		}
+	}
+	row := units.Must(rule.StepFor(body.Advanced, exercise.Row, units.LB))
+	squat := units.Must(rule.StepFor(body.Advanced, exercise.Squat, units.LB))
+	if fmt.Sprint(row.Low, row.High, squat.Low, squat.High, row.Share) != "5 lb 10 lb 10 lb 15 lb 2.5 % to 10 %" {
+		t.Errorf("%v to %v, %v to %v, %v", row.Low, row.High, squat.Low, squat.High, row.Share)
+	}
+}
+
+func TestRulesRefuse(t *testing.T) {
+	nan, most := math.NaN(), units.MaxMass
+	high := 10.5
+	for name, tt := range map[string]struct {
+		err   error
+		paths string
+		is    error
+	}{
+		"over target":     {second(rule.OverTarget(0, 0, -1)), "/each /target /done", field.ErrOutOfRange},
+		"too heavy":       {second(rule.OverTarget(most, 1, 2)), "/each", field.ErrOverflow},
+		"2 % too heavy":   {second(rule.OverTarget(most-most/20, 1, 2)), "/each", field.ErrOverflow},
+		"two for two":     {second(rule.TwoForTwo(0, []int{1, -1})), "/goal /last_sets/1", field.ErrOutOfRange},
+		"no range":        {second(rule.RepsThenLoad(-1, units.AtLeast(8), -1)), "/each /reps /done", field.ErrOutOfRange},
+		"range from 0":    {second(rule.RepsThenLoad(kg(1), units.Must(units.Between(0, 8)), 1)), "/reps", field.ErrOutOfRange},
+		"1.1 kg too much": {second(rule.RepsThenLoad(most, units.Exactly(8), 1)), "/each", field.ErrOverflow},
+		"no rating":       {second(rule.OMNIBelow8(units.Effort{})), "/effort", field.ErrMissing},
+		"another scale":   {second(rule.OMNIBelow8(units.Must(units.RPE(7)))), "/effort", field.ErrOutOfRange},
+		"top of range":    {second(rule.TopOfRange([]int{-1})), "/sets/0", field.ErrOutOfRange},
+		"simplify":        {second(rule.Simplify(-1)), "/sessions", field.ErrOutOfRange},
+		"step":            {second(rule.StepFor(0, 0, units.G)), "/training /pattern /unit", field.ErrMissing},
+		"pattern":         {second(rule.StepFor(body.Novice, 200, units.KG)), "/pattern", field.ErrOutOfRange},
+		"trial step":      {second(rule.TrialStep(rule.NameTwoForTwo, 0, -1)), "/rule /each /done", field.ErrOutOfRange},
+		"trial too heavy": {second(rule.TrialStep(rule.NameSmallSteps, most, 9)), "/each", field.ErrOverflow},
+		"pain":            {second(rule.PainGate(nan, screening.No, screening.No)), "/pain", field.ErrOutOfRange},
+		"less pain":       {second(rule.PainGate(-0.1, screening.No, screening.No)), "/pain", field.ErrOutOfRange},
+		"pains":           {second(rule.PainComposite(screening.Pain{Usual: &nan, During: &high, After: &nan, NextMorning: &high}, 0, 0)), "/pain/usual /pain/during /pain/after /pain/next_morning", field.ErrOutOfRange},
+	} {
+		if !errors.Is(tt.err, tt.is) || paths(tt.err) != tt.paths {
+			t.Errorf("%s: %v at %q, want %v at %q", name, tt.err, paths(tt.err), tt.is, tt.paths)
+		}
+	}
+}
+
+func second[T any](_ T, err error) error { return err }
+
+// The gate that was published: pain below 5, and everything known to be well.
+func TestPainGate(t *testing.T) {
+	for _, answers := range [][2]screening.Answer{{screening.Yes, screening.No}, {screening.No, screening.Yes}, {screening.Unknown, screening.No}, {screening.No, screening.Unknown}} {
+		if a, err := rule.PainGate(0, answers[0], answers[1]); err != nil || a.Advice != rule.Keep {
+			t.Errorf("range lost %v, missed %v: %v, %v", answers[0], answers[1], a.Advice, err)
+		}
+	}
+	if a, err := rule.PainGate(math.Nextafter(5, 0), screening.No, screening.No); err != nil || a.Advice != rule.Raise {
+		t.Errorf("just under 5: %v, %v", a.Advice, err)
+	}
+}
+
+// The cautious rule's own answers.
+func TestPainComposite(t *testing.T) {
+	at := func(v float64) *float64 { return &v }
+	calm := func(after float64) screening.Pain {
+		return screening.Pain{Kind: screening.OrdinaryPain, After: at(after), SettledNextMorning: screening.Yes, WeeklyTrend: screening.StablePain}
+	}
+	with := func(change func(*screening.Pain)) screening.Pain { p := calm(1); change(&p); return p }
+	for name, tt := range map[string]struct {
+		pain         screening.Pain
+		lost, missed screening.Answer
+		want         rule.Advice
+	}{
+		"2":            {calm(2), screening.No, screening.No, rule.Raise},
+		"just above 2": {calm(math.Nextafter(2, 3)), screening.No, screening.No, rule.Keep},
+		"5":            {calm(5), screening.No, screening.No, rule.Keep},
+		"just above 5": {calm(math.Nextafter(5, 6)), screening.No, screening.No, rule.Ease},
+		"unsettled":    {with(func(p *screening.Pain) { p.SettledNextMorning = screening.No }), screening.No, screening.No, rule.Ease},
+		"rising":       {with(func(p *screening.Pain) { p.WeeklyTrend = screening.RisingPain }), screening.No, screening.No, rule.Ease},
+		"trend open":   {with(func(p *screening.Pain) { p.WeeklyTrend = 0 }), screening.No, screening.No, rule.Keep},
+		"no score":     {with(func(p *screening.Pain) { p.After = nil }), screening.No, screening.No, rule.Keep},
+		"chest":        {with(func(p *screening.Pain) { p.Kind = screening.ChestPain }), screening.No, screening.No, rule.Refer},
+		"range lost":   {calm(0), screening.Yes, screening.No, rule.Ease},
+		"range open":   {calm(0), screening.Unknown, screening.No, rule.Keep},
+		"missed":       {calm(0), screening.No, screening.Yes, rule.Keep},
+		"missed open":  {calm(0), screening.No, screening.Unknown, rule.Keep},
+		"arthritis":    {with(func(p *screening.Pain) { p.Osteoarthritis, p.Usual, p.After = screening.Yes, at(4), at(4) }), screening.No, screening.No, rule.Keep},
+	} {
+		if a, err := rule.PainComposite(tt.pain, tt.lost, tt.missed); err != nil || a.Advice != tt.want {
+			t.Errorf("%s: %v, %v, want %v", name, a.Advice, err, tt.want)
+		}
+	}
+}
+
+// Anything worse never gives less cautious advice, and where the cautious rule
+// raises, the published gate does.
+func TestPainIsMonotone(t *testing.T) {
+	answers := []screening.Answer{screening.No, screening.Unknown, screening.Yes}
+	settled := []screening.Answer{screening.Yes, screening.Unknown, screening.No}
+	trends := []screening.Trend{screening.StablePain, screening.TrendUnknown, screening.RisingPain}
+	rapid.Check(t, func(t *rapid.T) {
+		step := func(name string) (int, int) {
+			a := rapid.IntRange(0, 2).Draw(t, name)
+			return a, rapid.IntRange(a, 2).Draw(t, name+" worse")
+		}
+		lost, lostWorse := step("lost")
+		missed, missedWorse := step("missed")
+		calm, calmWorse := step("settled")
+		trend, trendWorse := step("trend")
+		score := rapid.Float64Range(0, 10).Draw(t, "score")
+		worse := rapid.Float64Range(score, 10).Draw(t, "worse")
+		say := func(score float64, calm, trend, lost, missed int) rule.Advice {
+			p := screening.Pain{After: &score, SettledNextMorning: settled[calm], WeeklyTrend: trends[trend]}
+			a, err := rule.PainComposite(p, answers[lost], answers[missed])
+			gate, gateErr := rule.PainGate(score, answers[lost], answers[missed])
+			if err != nil || gateErr != nil || a.Advice == rule.Raise && gate.Advice != rule.Raise {
+				t.Fatalf("%v %v, gate %v %v", a.Advice, err, gate.Advice, gateErr)
+			}
+			return a.Advice
+		}
+		if better, bad := say(score, calm, trend, lost, missed), say(worse, calmWorse, trendWorse, lostWorse, missedWorse); bad < better {
+			t.Fatalf("worse gives %v, better %v", bad, better)
+		}
+	})
+}
+
+func TestVocabularies(t *testing.T) {
+	for a := rule.Raise; a <= rule.Refer; a++ {
+		var back rule.Advice
+		if err := back.UnmarshalText(units.Must(a.MarshalText())); err != nil || back != a {
+			t.Errorf("%v: %v, %v", a, back, err)
+		}
+	}
+	seen := []string{}
+	for r := rule.NameOverTarget; r <= rule.NameSetToSetPercent; r++ {
+		var back rule.Name
+		if err := back.UnmarshalText(units.Must(r.MarshalText())); err != nil || back != r || slices.Contains(seen, r.String()) {
+			t.Errorf("%v: %v, %v", r, back, err)
+		}
+		seen = append(seen, r.String())
+	}
+	if _, err := (rule.Refer + 1).MarshalText(); !errors.Is(err, field.ErrOutOfRange) {
+		t.Errorf("after the last advice: %v", err)
+	}
+	if _, err := (rule.NameSetToSetPercent + 1).MarshalText(); !errors.Is(err, field.ErrOutOfRange) {
+		t.Errorf("after the last rule: %v", err)
+	}
+}
+
+// comesBack holds that v reads back from its JSON and that unknown fields are
+// refused.
+func comesBack[T any](t *testing.T, v T) {
+	t.Helper()
+	first := units.Must(json.Marshal(v))
+	var back T
+	if err := field.Decode(first, &back, field.Strict); err != nil {
+		t.Errorf("%T: %v", v, err)
+	}
+	if again := units.Must(json.Marshal(back)); string(again) != string(first) {
+		t.Errorf("%T: %s came back as %s", v, first, again)
+	}
+	if err := field.Decode([]byte(`{"surprise":1}`), &back, field.Strict); !errors.Is(err, field.ErrUnknown) {
+		t.Errorf("%T: an unknown field gives %v", v, err)
+	}
+}
+
+func TestRoundTrips(t *testing.T) {
+	comesBack(t, units.Must(rule.OverTarget(kg(5), 10, 11)))
+	comesBack(t, units.Must(rule.RepsThenLoad(kg(5), units.Exactly(8), 9)))
+	comesBack(t, units.Must(rule.StepFor(body.Advanced, exercise.Squat, units.LB)))
+	table := pairs(t, kg(40), kg(42), kg(44))
+	comesBack(t, units.Must(units.Must(rule.SetToSetKg(units.Must(units.RPE(6)))).InKit(table, kg(42))))
+	comesBack(t, units.Must(rule.ReturnAfter(20, screening.No)))
+}

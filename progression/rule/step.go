@@ -1,0 +1,147 @@
+package rule
+
+import (
+	"fmt"
+
+	"example.org/posology/dose/exercise"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
+)
+
+// A Step is a published size of a rise in load, as printed in one unit.
+type Step struct {
+	Low    units.Marked                `json:"low"`
+	High   units.Marked                `json:"high"`
+	OrMore bool                        `json:"or_more,omitzero"` // the upper end was printed open
+	Share  units.Range[units.Fraction] `json:"share"`            // of the load, for anyone
+	// Reasons name the rule. It is known from memory, so that it can make a step
+	// smaller and never permit one.
+	Reasons []evidence.Reason `json:"reasons,omitempty"`
+}
+
+// nscaShare is the textbook's step as a share of the load, for anyone.
+var nscaShare = between[units.Fraction](0.025, 0.10)
+
+// A stepRow is a row of the textbook's table, in tenths of kilograms and
+// pounds. The columns restate each other and are no conversions.
+type stepRow struct {
+	experienced, legs bool
+	kg, lb            [2]int
+}
+
+var stepRows = []stepRow{
+	{false, false, [2]int{10, 20}, [2]int{25, 50}},
+	{true, false, [2]int{20, 40}, [2]int{50, 100}},
+	{false, true, [2]int{20, 40}, [2]int{50, 100}},
+	{true, true, [2]int{40, 70}, [2]int{100, 150}},
+}
+
+func (r stepRow) id() evidence.FactID {
+	person, region := "newcomer", "upper"
+	if r.experienced {
+		person = "experienced"
+	}
+	if r.legs {
+		region = "lower"
+	}
+	return evidence.FactID("progression.step." + person + "-" + region)
+}
+
+func (r stepRow) fact() evidence.Fact {
+	kg, lb := r.in(units.KG), r.in(units.LB)
+	more := ""
+	if r.experienced {
+		more = " or more"
+	}
+	return evidence.Fact{ID: r.id(), Value: fmt.Sprintf("add %v to %v, printed too as %v to %v%s", kg.Low, kg.High, lb.Low, lb.High, more),
+		Source: "nscatextbook", Basis: evidence.FromMemory}
+}
+
+func (r stepRow) in(u units.MassUnit) Step {
+	column := r.kg
+	if u == units.LB {
+		column = r.lb
+	}
+	end := func(tenths int) units.Marked {
+		return units.Marked{Mass: units.Mass(tenths) * (u.Mass() / 10), Unit: u}
+	}
+	return Step{Low: end(column[0]), High: end(column[1]), OrMore: r.experienced, Share: nscaShare}
+}
+
+// StepFor returns the NSCA textbook's step by experience and body region, in
+// the column of unit u, kg or lb. The book knows two kinds of people: a novice
+// counts as a newcomer, and so, for the smaller step, does an intermediate.
+func StepFor(t body.Training, p exercise.Pattern, u units.MassUnit) (Step, error) {
+	var bad field.Errors
+	bad.Add("/training", t.Check())
+	bad.Add("/pattern", checkPattern(p))
+	if u != units.KG && u != units.LB {
+		bad.Add("/unit", field.Bad(uint8(u), "kg or lb", field.ErrOutOfRange))
+	}
+	if err := bad.Err(); err != nil {
+		return Step{}, err
+	}
+	var row stepRow
+	for _, r := range stepRows {
+		if r.experienced == (t == body.Advanced) && r.legs == p.Legs() {
+			row = r
+		}
+	}
+	s := row.in(u)
+	s.Reasons = []evidence.Reason{evidence.Because("progression.step", row.id(), factShare, factNewcomer).With("low", s.Low).With("high", s.High)}
+	return s, nil
+}
+
+func checkPattern(p exercise.Pattern) error {
+	if p == exercise.PatternUnknown {
+		return field.Bad(nil, "a pattern of movement", field.ErrMissing)
+	}
+	_, err := p.MarshalText() // refuses what is no pattern
+	return err
+}
+
+// A trialStep is a rise by the repetitions of the final set (Hostler 2001).
+type trialStep struct {
+	rule Name
+	from int // repetitions
+	step units.Mass
+}
+
+// trialSteps rise within a rule. The repetitions where the plain steps begin
+// are those that were printed for both lifts.
+var trialSteps = []trialStep{
+	{NameSmallSteps, 7, units.Gram * 220},
+	{NameSmallSteps, 9, units.Gram * 440},
+	{NameBenchSteps, 7, units.Gram * 2200},
+	{NameTricepsSteps, 7, units.Gram * 1100},
+}
+
+// TrialStep is the rise of Hostler 2001 by the repetitions of the final set:
+// with [RuleSmallSteps] 0.22 kg at 7 to 8 and 0.44 kg at 9 or more; with
+// [RuleBenchSteps] 2.2 kg and [RuleTricepsSteps] 1.1 kg from 7 on. Strength grew
+// alike over 8 weeks; small steps came more often and frustrated less. Other
+// rules are an [field.ErrOutOfRange].
+func TrialStep(r Name, each units.Mass, done int) (Answer, error) {
+	var bad field.Errors
+	if r < NameSmallSteps || r > NameTricepsSteps {
+		bad.Add("/rule", field.Bad(r, "small-steps, bench-steps or triceps-steps", field.ErrOutOfRange))
+	}
+	bad.Add("/each", checkLoad(each))
+	bad.Add("/done", checkReps(done))
+	step := units.Mass(0)
+	for _, row := range trialSteps {
+		if row.rule == r && done >= row.from {
+			step = row.step
+		}
+	}
+	next, err := each.Add(step)
+	bad.Add("/each", err)
+	if err := bad.Err(); err != nil {
+		return Answer{}, err
+	}
+	a := answer(r, step > 0, factSmallSteps, factPlainSteps)
+	a.Load = units.Exactly(next)
+	return a, nil
+}

@@ -1,0 +1,23 @@
+package rule
+
+import "example.org/posology/units/evidence"
+
+// Words returns a fresh table of what this package's reasons say.
+func Words() evidence.Words {
+	return evidence.Words{
+		"progression.bridge":         {Clinician: "To land on {low} repetitions after a step of {share}, first reach {reps}: arithmetic on the linear form, tested by no trial."},
+		"progression.pain-composite": {Clinician: "The cautious rule on pain (no published source as a whole): {advice}; zone {zone}."},
+		"progression.return": {
+			Client:    "Welcome back. We begin a little easier and build up again.",
+			Clinician: "{days} days since the last session. The ladder: {load} of the load, {sets} of the sets; it has no published source.",
+		},
+		"progression.return-anew": {
+			Client:    "Welcome back. After such a break we begin afresh.",
+			Clinician: "{days} days since the last session: familiarisation and a new baseline. The ladder has no published source.",
+		},
+		"progression.rule":        {Clinician: "The rule {rule} says: {advice}."},
+		"progression.set-by-reps": {Clinician: "The next weight is further than the correction of {change}, or the rule may not raise load: {reps} repetitions instead."},
+		"progression.set-to-set":  {Clinician: "The rule {rule} after {reported}: {change} ({within} with the usual error of reserve), or {reps} repetitions."},
+		"progression.step":        {Clinician: "The textbook's step, from memory: {low} to {high}."},
+	}
+}

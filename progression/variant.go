@@ -1,0 +1,58 @@
+package progression
+
+import (
+	"errors"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/units/evidence"
+)
+
+// An offer is the harder variant with its first dose, if there is one.
+type offer struct {
+	ex    exercise.Exercise
+	p     *dose.Prescription // nil: it cannot be dosed
+	err   error
+	there bool
+}
+
+// harderVariant looks the harder exercise up, unless it was taken away.
+func (n *now) harderVariant() offer {
+	id := n.c.Request.Exercise.Harder
+	if id == "" || n.c.Policy.without("harder-variant") {
+		return offer{}
+	}
+	ex, ok := n.c.catalogue().Get(id)
+	if !ok {
+		return offer{}
+	}
+	p, err := n.first(ex, n.c.Request)
+	var barred *dose.ConstraintError
+	switch {
+	case errors.As(err, &barred):
+		return offer{ex: ex, there: true}
+	case err != nil:
+		return offer{err: err}
+	}
+	return offer{ex: ex, p: &p, there: true}
+}
+
+// variantOffered reports whether there is one that can be dosed, or that bad input
+// keeps from being looked at.
+func (n *now) variantOffered() bool { o := n.variant(); return o.p != nil || o.err != nil }
+
+func (n *now) variantWaits() bool { return n.waits == newWaits && n.variant().p != nil }
+
+func (n *now) waitForVariant() choice {
+	return n.stay(because("progression.variant-waits").With("exercise", n.variant().ex.Name))
+}
+
+func (n *now) takeVariant() choice { o := n.variant(); return choice{new: &o} }
+
+// noVariant says that a harder variant cannot be dosed, where there is one.
+func (n *now) noVariant() []evidence.Reason {
+	if o := n.variant(); o.there && o.p == nil {
+		return []evidence.Reason{because("progression.no-variant").With("exercise", o.ex.Name)}
+	}
+	return nil
+}
