@@ -34,7 +34,8 @@ var mayImport = map[string][]string{
 	"dose/volume":    slices.Concat(ground, []string{"dose/exercise", "dose/setlog"}),
 	"dose/guideline": slices.Concat(first, []string{"dose/volume"}),
 
-	"dose": second,
+	"dose":      second,
+	"dose/rota": slices.Concat(second, []string{"dose"}),
 
 	"progression":          slices.Concat(second, []string{"dose"}),
 	"progression/protocol": slices.Concat(ground, []string{"dose/equipment"}),

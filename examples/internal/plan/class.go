@@ -6,6 +6,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/guideline"
+	"example.org/posology/dose/rota"
 	"example.org/posology/examples/internal/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -38,8 +39,8 @@ type ClassResult struct {
 	Class   string   `json:"class"`
 	Members []Member `json:"members"`
 	// Rota is of those who take part, nil if nobody does.
-	Rota   *dose.Timetable   `json:"rota,omitempty"`
-	Advice []dose.RotaAdvice `json:"advice,omitempty"` // for less waiting, the best first
+	Rota   *rota.Timetable `json:"rota,omitempty"`
+	Advice []rota.Advice   `json:"advice,omitempty"` // for less waiting, the best first
 	// Stalls are next weights that lie too far off by StepRow's rule, and Steps
 	// what one purchase would do about them, the best first.
 	Stalls  []Stall            `json:"stalls,omitempty"`
@@ -62,7 +63,7 @@ const stepRow guideline.ID = "acsm2009-hypertrophy-novice-intermediate"
 // a dose is part of the result.
 func RunClass(c ClassCase) (ClassResult, error) {
 	result := ClassResult{Note: c.Note, Class: c.Class, StepRow: stepRow}
-	group := dose.Class{Kit: c.Kit}
+	group := rota.Class{Kit: c.Kit}
 	var bad field.Errors
 	for i, client := range c.Clients {
 		client.Kit, client.Days, client.Minutes = c.Kit, c.Days, c.Minutes
@@ -70,7 +71,7 @@ func RunClass(c ClassCase) (ClassResult, error) {
 		bad.Add(fmt.Sprintf("/clients/%d", i), err)
 		result.Members = append(result.Members, Member{client.Client, client.Task, client.Profile, one.Visit.Week, one.Visit.Stop})
 		if week := one.Visit.Week; week != nil {
-			group.Clients = append(group.Clients, dose.ClassClient{Name: client.Client, Items: week.Sessions[0].Items})
+			group.Clients = append(group.Clients, rota.Client{Name: client.Client, Items: week.Sessions[0].Items})
 		}
 	}
 	if len(c.Clients) == 0 {
@@ -79,19 +80,19 @@ func RunClass(c ClassCase) (ClassResult, error) {
 	if err := bad.Err(); err != nil || len(group.Clients) == 0 {
 		return result, err
 	}
-	table, err := dose.Rota(group)
+	table, err := rota.Plan(group)
 	if err != nil {
 		return ClassResult{}, err
 	}
 	result.Rota = &table
-	if result.Advice, err = dose.AdviseRota(group, nil); err != nil {
+	if result.Advice, err = rota.Advise(group, nil); err != nil {
 		return ClassResult{}, err
 	}
 	return result, result.steps(group)
 }
 
 // steps finds the next weights that are too far off, and what would help.
-func (r *ClassResult) steps(c dose.Class) error {
+func (r *ClassResult) steps(c rota.Class) error {
 	row, err := guideline.Get(stepRow)
 	if err != nil {
 		return err
