@@ -30,7 +30,6 @@ const (
 	factChange       evidence.FactID = "dose.change-between-exercises"
 	factGap          evidence.FactID = "dose.days-between"
 	factFewerLater   evidence.FactID = "dose.fewer-later"
-	factSlots        evidence.FactID = "dose.equal-slots"
 	factMaintain     evidence.FactID = "dose.maintain"
 	factPerformed    evidence.FactID = "dose.from-performed"
 	factContinued    evidence.FactID = "dose.continued"
@@ -42,6 +41,10 @@ const (
 	factTestAge      evidence.FactID = "dose.test-age"
 	factQueried      evidence.FactID = "dose.queried-tests"
 )
+
+// ChangeSeconds is the time from one exercise to the next, for the length of a
+// session; from memory (dose.change-between-exercises).
+const ChangeSeconds = 120
 
 const (
 	aboutTen       = 10 // repetitions
@@ -66,9 +69,8 @@ const (
 	// none, where a limit on the share of a maximum holds and nothing is known.
 	leastFirstMass = units.Kilogram
 
-	walkingPace   = 0.5 // metres a second, with weights
-	changeSeconds = 120 // from one exercise to the next
-	daysBetween   = 2   // from one session to the next: 48 hours
+	walkingPace = 0.5 // metres a second, with weights
+	daysBetween = 2   // from one session to the next: 48 hours
 
 	warmUpMinutes = 5
 	reviewDays    = 14 // familiarisation: two weeks
@@ -121,8 +123,6 @@ var facts = []evidence.Fact{
 		Basis: evidence.Computed, From: []evidence.FactID{"guideline.gschwind2013-beginner.rep_seconds",
 			"guideline.acsm2009-strength-intermediate.lift_seconds", "guideline.acsm2009-strength-intermediate.lower_seconds"}},
 	{ID: factFewerLater, Value: "fewer repetitions in a later set are acceptable", Basis: evidence.CommonPractice},
-	{ID: factSlots, Value: "in a class that shares weights all slots are as long as the longest exercise of anybody",
-		Basis: evidence.Design, From: []evidence.FactID{factChange, factPace}},
 	{ID: factPerformed, Value: "looking for the load begins from a set that was really done, never above it, and lighter where more repetitions or more reserve are asked for",
 		Basis: evidence.Design, From: []evidence.FactID{"onerm.epley", "onerm.brzycki"}},
 	{ID: factContinued, Value: "a dose that goes on from another is never above any limit of a first one, save that a beginner's first weight binds only until the technique was seen", Basis: evidence.Design},

@@ -14,10 +14,10 @@ import (
 func Minutes(items []Prescription) float64 {
 	seconds := 0.0
 	for _, item := range items {
-		seconds += itemSeconds(item)
+		seconds += item.Seconds()
 	}
 	if len(items) > 1 {
-		seconds += float64(changeSeconds * (len(items) - 1))
+		seconds += float64(ChangeSeconds * (len(items) - 1))
 	}
 	return seconds / 60
 }
@@ -27,7 +27,9 @@ func wholeMinutes(items []Prescription) int {
 	return int(math.Ceil(float64(warmUpMinutes) + Minutes(items)))
 }
 
-func itemSeconds(p Prescription) float64 {
+// Seconds returns the length of the exercise: its sets, each side where it is
+// one-sided, and the shortest rests between them.
+func (p Prescription) Seconds() float64 {
 	sides := 1.0
 	if p.OneSided {
 		sides = 2

@@ -195,21 +195,4 @@ var words = evidence.Words{
 	"dose.not-wanted": {Clinician: "{exercise} is not wanted by the client."},
 	"dose.no-minutes": {Clinician: "{exercise} is left out to keep to the minutes given, {minutes}."},
 	"dose.fewer-sets": {Clinician: "Sets: {sets} instead of {whole}, to keep to the minutes given, {minutes}."},
-
-	// The class that shares its weights.
-	"dose.rota-slot": {Clinician: "Slots of {seconds} seconds, {rests}: {exercise} of {name} is the longest exercise of the class. {change} seconds from one slot to the next."},
-	"dose.rota-no-waiting": {
-		Client:    "Nobody has to wait for a weight.",
-		Clinician: "Nobody waits for a weight in use.",
-	},
-	"dose.rota-waiting": {
-		Client:    "In some turns a weight is still in use. Please rest until the next turn.",
-		Clinician: "Slots spent waiting, all clients together: {waiting}.",
-	},
-	"dose.rota-best":          {Clinician: "Every other rota was ruled out: by waiting, then slots, then the usual order, then the order of names."},
-	"dose.rota-least-waiting": {Clinician: "No rota has less waiting and, with as little, fewer slots. The search was bounded: another may keep more of the usual order."},
-	"dose.rota-best-found":    {Clinician: "The search was bounded. No rota has less than {waiting} slots of waiting or, with as little as here, fewer than {slots} slots; what lies between is not proven."},
-	"dose.rota-order":         {Clinician: "Pairs of exercises not in their usual order, large before small: {pairs}. Each turn lists what it comes ahead of."},
-	"dose.rota-remade":        {Clinician: "Weights put together otherwise than prescribed, at the same mass: {turns}."},
-	"dose.rota-finding":       {Clinician: "The weights for steps up while a load is looked for are not kept free: see that one is before stepping up."},
 }

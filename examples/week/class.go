@@ -6,6 +6,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/guideline"
+	"example.org/posology/dose/rota"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -47,8 +48,8 @@ type classResult struct {
 	Class   string   `json:"class"`
 	Members []member `json:"members"`
 	// Rota is of those who take part, nil if nobody does.
-	Rota   *dose.Timetable   `json:"rota,omitempty"`
-	Advice []dose.RotaAdvice `json:"advice,omitempty"` // for less waiting, the best first
+	Rota   *rota.Timetable `json:"rota,omitempty"`
+	Advice []rota.Advice   `json:"advice,omitempty"` // for less waiting, the best first
 	// Stalls are next weights that lie too far off by StepRow's rule, and Steps
 	// what one purchase would do about them, the best first.
 	Stalls  []stall            `json:"stalls,omitempty"`
@@ -71,7 +72,7 @@ const stepRow guideline.ID = "acsm2009-hypertrophy-novice-intermediate"
 // a dose is part of the result.
 func classed(c classCase) (classResult, error) {
 	result := classResult{Note: c.Note, Class: c.Class, StepRow: stepRow}
-	group := dose.Class{Kit: c.Kit}
+	group := rota.Class{Kit: c.Kit}
 	var bad field.Errors
 	for i, one := range c.Clients {
 		one.Kit, one.Days, one.Minutes = c.Kit, c.Days, c.Minutes
@@ -79,7 +80,7 @@ func classed(c classCase) (classResult, error) {
 		bad.Add(fmt.Sprintf("/clients/%d", i), err)
 		result.Members = append(result.Members, member{one.Client, one.Task, one.Profile, plan.Week, plan.Stop})
 		if week := plan.Week; week != nil {
-			group.Clients = append(group.Clients, dose.ClassClient{Name: one.Client, Items: week.Sessions[0].Items})
+			group.Clients = append(group.Clients, rota.Client{Name: one.Client, Items: week.Sessions[0].Items})
 		}
 	}
 	if len(c.Clients) == 0 {
@@ -88,19 +89,19 @@ func classed(c classCase) (classResult, error) {
 	if err := bad.Err(); err != nil || len(group.Clients) == 0 {
 		return result, err
 	}
-	table, err := dose.Rota(group)
+	table, err := rota.Plan(group)
 	if err != nil {
 		return classResult{}, err
 	}
 	result.Rota = &table
-	if result.Advice, err = dose.AdviseRota(group, nil); err != nil {
+	if result.Advice, err = rota.Advise(group, nil); err != nil {
 		return classResult{}, err
 	}
 	return result, result.steps(group)
 }
 
 // steps finds the next weights that are too far off, and what would help.
-func (r *classResult) steps(c dose.Class) error {
+func (r *classResult) steps(c rota.Class) error {
 	row, err := guideline.Get(stepRow)
 	if err != nil {
 		return err

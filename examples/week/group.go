@@ -6,9 +6,9 @@ import (
 	"slices"
 	"strings"
 
-	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/rota"
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/page"
@@ -87,7 +87,7 @@ func rack(k equipment.Kit) string {
 }
 
 // printRota prints a line for each member, a column for each turn.
-func printRota(s sheet, t dose.Timetable, limit int) {
+func printRota(s sheet, t rota.Timetable, limit int) {
 	s.Heading("Who does what, and when")
 	s.line("%d turns of %s, %s to change: %d minutes without the warm-up.", t.Slots, minutes(t.Seconds), minutes(t.Change), t.Minutes)
 	if limit > 0 && t.Minutes > limit {
@@ -110,7 +110,7 @@ func printRota(s sheet, t dose.Timetable, limit int) {
 
 const turnsAcross = 10
 
-func printTurns(s sheet, t dose.Timetable, key []exercise.ID, from, to int) {
+func printTurns(s sheet, t rota.Timetable, key []exercise.ID, from, to int) {
 	line := fmt.Sprintf("\n%-12s", "turn")
 	for slot := from; slot <= to; slot++ {
 		line += fmt.Sprintf("%-8d", slot)
@@ -128,7 +128,7 @@ func printTurns(s sheet, t dose.Timetable, key []exercise.ID, from, to int) {
 
 // exercises lists those of the rota in the order of the first client's turns
 // and then of others.
-func exercises(t dose.Timetable) []exercise.ID {
+func exercises(t rota.Timetable) []exercise.ID {
 	var list []exercise.ID
 	for _, c := range t.Clients {
 		for _, turn := range c.Turns {
@@ -146,7 +146,7 @@ func minutes(seconds int) string { return fmt.Sprintf("%d:%02d min", seconds/60,
 func mark(i int) string { return strings.ToLower(letter(i)) }
 
 // doing says what a member does in a slot, such as "b 2×4".
-func doing(c dose.ClientTurns, slot int, key []exercise.ID) string {
+func doing(c rota.ClientTurns, slot int, key []exercise.ID) string {
 	for _, turn := range c.Turns {
 		if turn.Slot != slot {
 			continue

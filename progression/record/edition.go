@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/rota"
 	"example.org/posology/dose/volume"
 	"example.org/posology/progression"
 	"example.org/posology/progression/programme"
@@ -31,11 +32,11 @@ func Edition() string {
 // gonum along. It is made anew each time, which takes some milliseconds: keep it.
 func Ledger() (*evidence.Ledger, error) {
 	return evidence.NewLedger(evidence.UnitFacts(), screening.Facts(), exercise.Facts(), onerm.Facts(),
-		guideline.Facts(), dose.Facts(), rule.Facts(), progression.Facts(), programme.Facts(), volume.Facts(), function.Facts(), protocol.Facts())
+		guideline.Facts(), dose.Facts(), rota.Facts(), rule.Facts(), progression.Facts(), programme.Facts(), volume.Facts(), function.Facts(), protocol.Facts())
 }
 
 // Words returns the wording of the reasons of the same packages, made anew each time.
 func Words() (evidence.Words, error) {
-	return evidence.Join(screening.Words(), exercise.Words(), onerm.Words(), dose.Words(), rule.Words(), programme.Words(), progression.Words(),
+	return evidence.Join(screening.Words(), exercise.Words(), onerm.Words(), dose.Words(), rota.Words(), rule.Words(), programme.Words(), progression.Words(),
 		function.Words(), protocol.Words())
 }

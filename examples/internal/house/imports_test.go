@@ -34,7 +34,8 @@ var mayImport = map[string][]string{
 	"dose/volume":    slices.Concat(ground, []string{"dose/exercise", "dose/setlog"}),
 	"dose/guideline": slices.Concat(first, []string{"dose/volume"}),
 
-	"dose": second,
+	"dose":      second,
+	"dose/rota": slices.Concat(second, []string{"dose"}),
 
 	// What engine and rules both need is rule's: advice, the size of a step, the
 	// error of a told reserve. The engine asks programme for attendance and the
@@ -47,7 +48,7 @@ var mayImport = map[string][]string{
 	"progression/protocol":       slices.Concat(ground, []string{"dose/equipment"}),
 	"progression/track":          slices.Concat(ground, []string{"dose/onerm", gonum}),
 	"progression/simulate":       slices.Concat(second, []string{"dose", "progression", "progression/rule", "progression/programme"}),
-	"progression/record":         slices.Concat(second, []string{"dose", "progression", "progression/rule", "progression/programme", "progression/protocol"}),
+	"progression/record":         slices.Concat(second, []string{"dose", "dose/rota", "progression", "progression/rule", "progression/programme", "progression/protocol"}),
 }
 
 func TestImportsPointDown(t *testing.T) {

@@ -11,6 +11,7 @@ import (
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/onerm/fit"
+	"example.org/posology/dose/rota"
 	"example.org/posology/dose/volume"
 	"example.org/posology/progression"
 	"example.org/posology/progression/programme"
@@ -28,6 +29,7 @@ var allFacts = map[string]iter.Seq[evidence.Fact]{
 	"dose/exercise":  exercise.Facts(),
 	"dose/guideline": guideline.Facts(),
 	"dose/onerm":     onerm.Facts(),
+	"dose/rota":      rota.Facts(),
 	"dose/volume":    volume.Facts(),
 	"progression":    progression.Facts(),
 	"screening":      screening.Facts(),
@@ -46,6 +48,7 @@ var allWords = map[string]evidence.Words{
 	"dose":          dose.Words(),
 	"dose/exercise": exercise.Words(),
 	"dose/onerm":    onerm.Words(),
+	"dose/rota":     rota.Words(),
 	"progression":   progression.Words(),
 	"screening":     screening.Words(),
 

@@ -1,10 +1,11 @@
-package dose
+package rota
 
 import (
 	"cmp"
 	"fmt"
 	"slices"
 
+	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -14,9 +15,9 @@ import (
 // bodyOnly stands for the load of an exercise without one.
 const bodyOnly = -1
 
-// A rotaProblem is a class in numbers. Its clients are in the order of their
+// A problem is a class in numbers. Its clients are in the order of their
 // names, which settles what nothing else does.
-type rotaProblem struct {
+type problem struct {
 	class    Class
 	order    []int   // index in the class
 	loads    [][]int // of each client's items, index in kinds, or bodyOnly
@@ -38,11 +39,11 @@ type loadKind struct {
 }
 
 // newRotaProblem checks the class and finds what its loads are made of.
-func newRotaProblem(c Class) (*rotaProblem, error) {
+func newRotaProblem(c Class) (*problem, error) {
 	if err := c.Validate(); err != nil {
 		return nil, err
 	}
-	p := &rotaProblem{class: c, together: !c.Staggered}
+	p := &problem{class: c, together: !c.Staggered}
 	for i := range c.Clients {
 		p.order = append(p.order, i)
 	}
@@ -61,7 +62,7 @@ func newRotaProblem(c Class) (*rotaProblem, error) {
 }
 
 // addLoads lists the kinds of load in the order of the names.
-func (p *rotaProblem) addLoads() error {
+func (p *problem) addLoads() error {
 	bad := make([]field.Errors, len(p.order)) // in the order given
 	for at, i := range p.order {
 		for j, item := range p.class.Clients[i].Items {
@@ -74,7 +75,7 @@ func (p *rotaProblem) addLoads() error {
 }
 
 // kind returns the index of the item's load, which is added if it is new.
-func (p *rotaProblem) kind(item Prescription) (int, error) {
+func (p *problem) kind(item dose.Prescription) (int, error) {
 	if item.Hold == body.Unloaded {
 		return bodyOnly, nil
 	}
@@ -96,7 +97,7 @@ func (p *rotaProblem) kind(item Prescription) (int, error) {
 }
 
 // countUses numbers the things that are used and counts them for each way.
-func (p *rotaProblem) countUses() {
+func (p *problem) countUses() {
 	things := map[equipment.Use]int{}
 	number := func(u equipment.Use) int {
 		u.Count = 0
@@ -124,7 +125,7 @@ func (p *rotaProblem) countUses() {
 	}
 }
 
-func (p *rotaProblem) mostAtOnce(kind int) int {
+func (p *problem) mostAtOnce(kind int) int {
 	counts := make([]uint8, len(p.kinds))
 	for n := range len(p.order) {
 		counts[kind]++
@@ -136,7 +137,7 @@ func (p *rotaProblem) mostAtOnce(kind int) int {
 }
 
 // all returns every item of every client, as sets of bits.
-func (p *rotaProblem) all() []uint32 {
+func (p *problem) all() []uint32 {
 	todo := make([]uint32, len(p.loads))
 	for i, loads := range p.loads {
 		todo[i] = 1<<len(loads) - 1
@@ -145,7 +146,7 @@ func (p *rotaProblem) all() []uint32 {
 }
 
 // counts returns how many of each kind of load a slot has.
-func (p *rotaProblem) counts(row []int8) []uint8 {
+func (p *problem) counts(row []int8) []uint8 {
 	counts := make([]uint8, len(p.kinds))
 	for client, item := range row {
 		if item >= 0 && p.loads[client][item] != bodyOnly {

@@ -1,4 +1,4 @@
-package dose
+package rota
 
 import (
 	"math/bits"
@@ -10,7 +10,7 @@ import (
 const maxSeat = 12
 
 // improve changes what is there step by step as long as it gets better.
-func (p *rotaProblem) improve(s *rotaSolution) {
+func (p *problem) improve(s *solution) {
 	effort := improveEffort
 	for p.reseat(s, &effort) || p.exchangeAll(s, &effort) {
 	}
@@ -18,7 +18,7 @@ func (p *rotaProblem) improve(s *rotaSolution) {
 
 // exchangeAll exchanges each two slots, of all clients and of each, and reports
 // whether that made a better rota.
-func (p *rotaProblem) exchangeAll(s *rotaSolution, effort *int) bool {
+func (p *problem) exchangeAll(s *solution, effort *int) bool {
 	better := false
 	for a := range s.rows {
 		for b := a + 1; b < len(s.rows); b++ {
@@ -34,7 +34,7 @@ func (p *rotaProblem) exchangeAll(s *rotaSolution, effort *int) bool {
 
 // exchange swaps two slots of a client, of all where that is below 0, and keeps
 // what is better.
-func (p *rotaProblem) exchange(s *rotaSolution, a, b, client int) bool {
+func (p *problem) exchange(s *solution, a, b, client int) bool {
 	swap := func() {
 		if client < 0 {
 			s.rows[a], s.rows[b] = s.rows[b], s.rows[a]
@@ -56,7 +56,7 @@ func (p *rotaProblem) exchange(s *rotaSolution, a, b, client int) bool {
 // reseat takes one client or two out of the rota, puts each back into the best
 // slots that the others leave, and keeps what is better. It reports whether
 // anything was.
-func (p *rotaProblem) reseat(s *rotaSolution, effort *int) bool {
+func (p *problem) reseat(s *solution, effort *int) bool {
 	better := false
 	for a := range p.loads {
 		for b := range p.loads {
@@ -78,7 +78,7 @@ func (p *rotaProblem) reseat(s *rotaSolution, effort *int) bool {
 // A seating looks for the best slots of one client, slot after slot, by the set
 // of items that are done. Its costs put waiting before turned pairs.
 type seating struct {
-	p      *rotaProblem
+	p      *problem
 	client int
 	fit    []uint32 // of each slot, the items that the others leave room for
 	others int      // the last slot that others need
@@ -93,7 +93,7 @@ const (
 
 // seat places all items of a client who does nothing yet. It is false if there
 // are too many to look at.
-func (p *rotaProblem) seat(rows *grid, client int, effort *int) bool {
+func (p *problem) seat(rows *grid, client int, effort *int) bool {
 	items := len(p.loads[client])
 	if items > maxSeat {
 		return false
@@ -115,7 +115,7 @@ func (p *rotaProblem) seat(rows *grid, client int, effort *int) bool {
 }
 
 // leaves returns the items of a client that fit into a slot beside the others.
-func (p *rotaProblem) leaves(row []int8, client int) uint32 {
+func (p *problem) leaves(row []int8, client int) uint32 {
 	counts := p.counts(row)
 	fit := uint32(0)
 	for item, kind := range p.loads[client] {
@@ -175,10 +175,10 @@ func (s *seating) reach(slot int, done uint32, cost int32, by int8) {
 // fewest slots beyond those that the others need, then the fewest turned pairs.
 func (s *seating) write(rows grid) {
 	done := uint32(1)<<len(s.p.loads[s.client]) - 1
-	end, best := 0, rotaCost{}
+	end, best := 0, price{}
 	for slot, costs := range s.cost {
 		if c := costs[done]; c != unreached {
-			cost := rotaCost{int(c / oneWait), max(slot, s.others), int(c % oneWait)}
+			cost := price{int(c / oneWait), max(slot, s.others), int(c % oneWait)}
 			if end == 0 || cost.compare(best) < 0 {
 				end, best = slot, cost
 			}

@@ -1,4 +1,4 @@
-package dose
+package rota
 
 import (
 	"cmp"
@@ -15,7 +15,7 @@ type need struct {
 
 // findNeeds lists what can be scarce: each kind of load, of which the kit makes
 // so many at once, and each thing in the kit.
-func (p *rotaProblem) findNeeds() []need {
+func (p *problem) findNeeds() []need {
 	if p.partial {
 		return nil // with other ways there may be room for more
 	}
@@ -62,7 +62,7 @@ type demand struct{ units, left int }
 
 // bound returns how much waiting and how many slots there must yet be, with
 // the exercises in todo, a set of bits for each client.
-func (p *rotaProblem) bound(todo []uint32) (waiting, slots int) {
+func (p *problem) bound(todo []uint32) (waiting, slots int) {
 	for _, set := range todo {
 		slots = max(slots, bits.OnesCount32(set))
 	}
@@ -83,7 +83,7 @@ func (p *rotaProblem) bound(todo []uint32) (waiting, slots int) {
 	return waiting, slots
 }
 
-func (p *rotaProblem) demand(n need, client int, set uint32) demand {
+func (p *problem) demand(n need, client int, set uint32) demand {
 	d := demand{left: bits.OnesCount32(set)}
 	for ; set != 0; set &= set - 1 {
 		if kind := p.loads[client][bits.TrailingZeros32(set)]; kind != bodyOnly {

@@ -1,4 +1,4 @@
-package dose
+package rota
 
 import (
 	"cmp"
@@ -10,8 +10,8 @@ import (
 	"example.org/posology/units/field"
 )
 
-// RotaAdvice is what one purchase would do for a class.
-type RotaAdvice struct {
+// Advice is what one purchase would do for a class.
+type Advice struct {
 	Purchase equipment.Purchase `json:"purchase"`
 	Mass     units.Mass         `json:"mass"`    // bought in all
 	Removed  int                `json:"removed"` // slots of waiting fewer, all clients together
@@ -21,16 +21,16 @@ type RotaAdvice struct {
 	Proof    Proof              `json:"proof"` // of the rota with the purchase
 }
 
-// AdviseRota returns the candidates, each with what the rota of the class would
+// Advise returns the candidates, each with what the rota of the class would
 // be after buying it alone: those that remove most waiting first, then those
 // that save most slots, then the least mass bought, then the order given.
 // Without candidates it takes those of [equipment.More].
 //
 // Where a rota is not proven the best, neither is what a purchase removes; the
 // search with a purchase starts from the rota without, so that it is never
-// worse. Errors are those of [Rota] and, below "/candidates", of
+// worse. Errors are those of [Plan] and, below "/candidates", of
 // [equipment.Kit.With].
-func AdviseRota(c Class, candidates []equipment.Purchase) ([]RotaAdvice, error) {
+func Advise(c Class, candidates []equipment.Purchase) ([]Advice, error) {
 	p, err := newRotaProblem(c)
 	if err != nil {
 		return nil, err
@@ -39,12 +39,12 @@ func AdviseRota(c Class, candidates []equipment.Purchase) ([]RotaAdvice, error) 
 		candidates = equipment.More(c.Kit)
 	}
 	now := p.solve(nil)
-	list := make([]RotaAdvice, len(candidates))
+	list := make([]Advice, len(candidates))
 	var bad field.Errors
 	for i, candidate := range candidates {
 		then, err := p.buying(candidate, now)
 		bad.Add("/candidates/"+strconv.Itoa(i), err)
-		list[i] = RotaAdvice{
+		list[i] = Advice{
 			Purchase: candidate, Mass: candidate.Mass(), Waiting: then.cost.waiting, Slots: then.cost.slots, Proof: then.proof,
 			Removed: now.cost.waiting - then.cost.waiting, Saved: now.cost.slots - then.cost.slots,
 		}
@@ -52,7 +52,7 @@ func AdviseRota(c Class, candidates []equipment.Purchase) ([]RotaAdvice, error) 
 	if err := bad.Err(); err != nil {
 		return nil, err
 	}
-	slices.SortStableFunc(list, func(a, b RotaAdvice) int {
+	slices.SortStableFunc(list, func(a, b Advice) int {
 		return cmp.Or(cmp.Compare(b.Removed, a.Removed), cmp.Compare(b.Saved, a.Saved), cmp.Compare(a.Mass, b.Mass))
 	})
 	return list, nil
@@ -60,11 +60,11 @@ func AdviseRota(c Class, candidates []equipment.Purchase) ([]RotaAdvice, error) 
 
 // buying solves the class with one thing more. Nothing changes where that adds
 // no way and no stock to what is used, or where nothing is left to gain.
-func (p *rotaProblem) buying(candidate equipment.Purchase, now rotaSolution) (rotaSolution, error) {
+func (p *problem) buying(candidate equipment.Purchase, now solution) (solution, error) {
 	larger := p.class
 	var err error
 	if larger.Kit, err = p.class.Kit.With(candidate); err != nil {
-		return rotaSolution{}, err
+		return solution{}, err
 	}
 	q, err := newRotaProblem(larger)
 	if err != nil || q.sameSupply(p) || p.ideal(now.cost) {
@@ -75,14 +75,14 @@ func (p *rotaProblem) buying(candidate equipment.Purchase, now rotaSolution) (ro
 
 // ideal reports whether nobody waits and the slots are those of the longest
 // session.
-func (p *rotaProblem) ideal(c rotaCost) bool {
+func (p *problem) ideal(c price) bool {
 	longest := slices.MaxFunc(p.loads, func(a, b []int) int { return cmp.Compare(len(a), len(b)) })
 	return c.waiting == 0 && c.slots == len(longest)
 }
 
 // sameSupply reports whether the loads are made in the same ways from the same
 // stock.
-func (p *rotaProblem) sameSupply(q *rotaProblem) bool {
+func (p *problem) sameSupply(q *problem) bool {
 	return slices.Equal(p.stock, q.stock) && slices.EqualFunc(p.kinds, q.kinds, func(a, b loadKind) bool {
 		return slices.EqualFunc(a.uses, b.uses, slices.Equal[[]int])
 	})

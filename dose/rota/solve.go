@@ -1,4 +1,4 @@
-package dose
+package rota
 
 import (
 	"cmp"
@@ -18,10 +18,10 @@ const (
 	improveEffort = 2_000_000
 )
 
-// A rotaCost is what a rota is judged by, in this order.
-type rotaCost struct{ waiting, slots, turned int }
+// A price is what a rota is judged by, in this order.
+type price struct{ waiting, slots, turned int }
 
-func (a rotaCost) compare(b rotaCost) int {
+func (a price) compare(b price) int {
 	return cmp.Or(cmp.Compare(a.waiting, b.waiting), cmp.Compare(a.slots, b.slots), cmp.Compare(a.turned, b.turned))
 }
 
@@ -54,15 +54,15 @@ func (g grid) busy() grid {
 	return slices.DeleteFunc(slices.Clone(g), still)
 }
 
-// A rotaSolution is a rota with what is known about the best.
-type rotaSolution struct {
+// A solution is a rota with what is known about the best.
+type solution struct {
 	rows  grid
-	cost  rotaCost
-	least rotaCost // bounds on waiting and slots
+	cost  price
+	least price // bounds on waiting and slots
 	proof Proof
 }
 
-func (s *rotaSolution) take(rows grid, cost rotaCost) {
+func (s *solution) take(rows grid, cost price) {
 	if cost.compare(s.cost) < 0 {
 		s.rows, s.cost = rows, cost
 	}
@@ -70,8 +70,8 @@ func (s *rotaSolution) take(rows grid, cost rotaCost) {
 
 // solve returns the best rota that it finds, never worse than start, if there
 // is one, or than one client after the other.
-func (p *rotaProblem) solve(start grid) rotaSolution {
-	s := rotaSolution{rows: p.oneByOne(), proof: BestFound}
+func (p *problem) solve(start grid) solution {
+	s := solution{rows: p.oneByOne(), proof: BestFound}
 	s.cost = p.cost(s.rows)
 	if start != nil {
 		s.take(start.without(), p.cost(start))
@@ -100,7 +100,7 @@ func (p *rotaProblem) solve(start grid) rotaSolution {
 }
 
 // oneByOne lets one client after the other do everything.
-func (p *rotaProblem) oneByOne() grid {
+func (p *problem) oneByOne() grid {
 	var rows grid
 	for client, loads := range p.loads {
 		for item := range loads {
@@ -113,11 +113,11 @@ func (p *rotaProblem) oneByOne() grid {
 }
 
 // descend looks for less waiting, then fewer slots, from what is there.
-func (p *rotaProblem) descend(s *rotaSolution) {
+func (p *problem) descend(s *solution) {
 	if s.cost.waiting == s.least.waiting && s.cost.slots == s.least.slots {
 		return
 	}
-	search := p.search(false, rotaCost{s.cost.waiting, s.cost.slots, 0}, true, greedyEffort)
+	search := p.search(false, price{s.cost.waiting, s.cost.slots, 0}, true, greedyEffort)
 	search.run()
 	if search.best != nil {
 		s.take(search.best, search.got)
@@ -127,14 +127,14 @@ func (p *rotaProblem) descend(s *rotaSolution) {
 // prove tries amounts of waiting from the least that there can be, then numbers
 // of slots, and raises the bounds by what it rules out. It reports whether no
 // rota has less waiting; the bound on slots then is for that much waiting.
-func (p *rotaProblem) prove(s *rotaSolution) bool {
-	p.climb(s, &s.least.waiting, &s.cost.waiting, func(n int) rotaCost { return rotaCost{n, math.MaxInt, math.MaxInt} })
-	p.climb(s, &s.least.slots, &s.cost.slots, func(n int) rotaCost { return rotaCost{s.cost.waiting, n, math.MaxInt} })
+func (p *problem) prove(s *solution) bool {
+	p.climb(s, &s.least.waiting, &s.cost.waiting, func(n int) price { return price{n, math.MaxInt, math.MaxInt} })
+	p.climb(s, &s.least.slots, &s.cost.slots, func(n int) price { return price{s.cost.waiting, n, math.MaxInt} })
 	return s.cost.waiting == s.least.waiting
 }
 
 // climb goes from the bound towards what is had, until a rota is found.
-func (p *rotaProblem) climb(s *rotaSolution, least, have *int, limit func(int) rotaCost) {
+func (p *problem) climb(s *solution, least, have *int, limit func(int) price) {
 	raising := true
 	for n, tries := *least, provingTries; n < *have && tries > 0; n, tries = n+1, tries-1 {
 		found, none := p.reach(s, limit(n))
@@ -148,7 +148,7 @@ func (p *rotaProblem) climb(s *rotaSolution, least, have *int, limit func(int) r
 }
 
 // reach looks for a rota within the limit and tells whether there is none.
-func (p *rotaProblem) reach(s *rotaSolution, limit rotaCost) (found, none bool) {
+func (p *problem) reach(s *solution, limit price) (found, none bool) {
 	search := p.search(false, limit, false, provingEffort)
 	search.first = true
 	ended := search.run()
@@ -160,9 +160,9 @@ func (p *rotaProblem) reach(s *rotaSolution, limit rotaCost) (found, none bool) 
 }
 
 // cost judges a rota; a slot in which nobody does anything counts for nothing.
-func (p *rotaProblem) cost(rows grid) rotaCost {
+func (p *problem) cost(rows grid) price {
 	rows = rows.busy()
-	c := rotaCost{slots: len(rows)}
+	c := price{slots: len(rows)}
 	for client, loads := range p.loads {
 		todo, started := uint32(1)<<len(loads)-1, p.together
 		for _, row := range rows {

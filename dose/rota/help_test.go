@@ -1,15 +1,19 @@
-package dose_test
+package rota_test
 
 import (
 	"fmt"
+	"slices"
 
 	"pgregory.net/rapid"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/rota"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // marked is a mass marked in kilograms.
@@ -45,19 +49,19 @@ func oneHanded(kg ...float64) []dose.Prescription {
 }
 
 // classOf gives clients of the names A, B, C, … the sessions.
-func classOf(k equipment.Kit, sessions ...[]dose.Prescription) dose.Class {
-	c := dose.Class{Kit: k}
+func classOf(k equipment.Kit, sessions ...[]dose.Prescription) rota.Class {
+	c := rota.Class{Kit: k}
 	for i, items := range sessions {
-		c.Clients = append(c.Clients, dose.ClassClient{Name: string('A' + rune(i)), Items: items})
+		c.Clients = append(c.Clients, rota.Client{Name: string('A' + rune(i)), Items: items})
 	}
 	return c
 }
 
-func rota(t failer, c dose.Class) dose.Timetable {
+func plan(t failer, c rota.Class) rota.Timetable {
 	t.Helper()
-	table, err := dose.Rota(c)
+	table, err := rota.Plan(c)
 	if err != nil {
-		t.Fatalf("Rota: %v", err)
+		t.Fatalf("Plan: %v", err)
 	}
 	return table
 }
@@ -75,7 +79,7 @@ func scarce() equipment.Kit { return pairs(1, 2, 3, 4, 5, 6, 8, 10) }
 
 // eight is an invented class: eight clients, named 1 to 8, with eight exercises
 // each. Three levels of weights repeat among them.
-func eight(k equipment.Kit) dose.Class {
+func eight(k equipment.Kit) rota.Class {
 	exercises := []struct {
 		id   exercise.ID
 		hold body.Hold
@@ -90,13 +94,13 @@ func eight(k equipment.Kit) dose.Class {
 		{"standing-calf-raise", body.OneEachHand, [3]float64{4, 5, 6}},
 		{"suitcase-carry", body.OneHand, [3]float64{5, 6, 8}},
 	}
-	c := dose.Class{Kit: k}
+	c := rota.Class{Kit: k}
 	for i := range 8 {
 		var items []dose.Prescription
 		for _, ex := range exercises {
 			items = append(items, turnOf(ex.id, ex.hold, ex.kg[i%3]))
 		}
-		c.Clients = append(c.Clients, dose.ClassClient{Name: fmt.Sprint(i + 1), Items: items})
+		c.Clients = append(c.Clients, rota.Client{Name: fmt.Sprint(i + 1), Items: items})
 	}
 	return c
 }
@@ -126,7 +130,7 @@ func drawSharedKit(t *rapid.T) equipment.Kit {
 
 // drawClass draws a class of at most so many clients and items, with loads that
 // the kit makes.
-func drawClass(t *rapid.T, clients, items int) dose.Class {
+func drawClass(t *rapid.T, clients, items int) rota.Class {
 	k := drawSharedKit(t)
 	loads := []equipment.Load{{Hold: body.Unloaded}}
 	for _, h := range []body.Hold{body.OneHand, body.OneEachHand, body.OnBar, body.OnStack} {
@@ -138,10 +142,10 @@ func drawClass(t *rapid.T, clients, items int) dose.Class {
 			loads = append(loads, l)
 		}
 	}
-	c := dose.Class{Kit: k, Staggered: rapid.Bool().Draw(t, "staggered")}
+	c := rota.Class{Kit: k, Staggered: rapid.Bool().Draw(t, "staggered")}
 	few := rapid.IntRange(1, len(loads)).Draw(t, "kinds")
 	for i := range rapid.IntRange(1, clients).Draw(t, "clients") {
-		client := dose.ClassClient{Name: string('A' + rune(i))}
+		client := rota.Client{Name: string('A' + rune(i))}
 		for j := range rapid.IntRange(1, items).Draw(t, "items") {
 			l := loads[len(loads)-1-rapid.IntRange(0, few-1).Draw(t, "load")]
 			item := turnOf(exercise.ID('a'+rune(j)), body.Unloaded, 0)
@@ -151,4 +155,34 @@ func drawClass(t *rapid.T, clients, items int) dose.Class {
 		c.Clients = append(c.Clients, client)
 	}
 	return c
+}
+
+// failer is what a test and a rapid check have in common.
+type failer interface {
+	Helper()
+	Fatalf(format string, args ...any)
+}
+
+// pairs is a kit with a pair of dumbbells of each mass, in kilograms.
+func pairs(kg ...float64) equipment.Kit {
+	var k equipment.Kit
+	for _, m := range kg {
+		k.Dumbbells = append(k.Dumbbells, equipment.Dumbbell{Mass: marked(m), Count: 2})
+	}
+	return k
+}
+
+// paths lists the paths of the bad fields of an error.
+func paths(err error) []string {
+	var all field.Errors
+	all.Add("", err)
+	var list []string
+	for _, f := range all {
+		list = append(list, f.Path)
+	}
+	return list
+}
+
+func has(reasons []evidence.Reason, code evidence.Code) bool {
+	return slices.ContainsFunc(reasons, func(r evidence.Reason) bool { return r.Code == code })
 }

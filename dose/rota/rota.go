@@ -1,8 +1,9 @@
-package dose
+package rota
 
 import (
 	"errors"
 
+	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/units/evidence"
@@ -10,11 +11,11 @@ import (
 )
 
 // ErrNotInKit: a class's kit does not make the load of a prescription.
-var ErrNotInKit = errors.New("dose: the kit does not make the load")
+var ErrNotInKit = errors.New("rota: the kit does not make the load")
 
 // A Class is a group that trains at one time and shares one kit.
 type Class struct {
-	Clients []ClassClient `json:"clients"` // 1 to 50
+	Clients []Client      `json:"clients"` // 1 to 50
 	Kit     equipment.Kit `json:"kit"`
 
 	// RestApart leaves the rests between sets out of the slot's length, for a
@@ -25,11 +26,11 @@ type Class struct {
 	Staggered bool `json:"staggered,omitzero"`
 }
 
-// A ClassClient is one person of a class with the exercises of the day, in
+// A Client is one person of a class with the exercises of the day, in
 // their usual order, such as those of a [Session].
-type ClassClient struct {
-	Name  string         `json:"name"`  // or a number; each once; at most 100 bytes
-	Items []Prescription `json:"items"` // 1 to 30, each at most an hour
+type Client struct {
+	Name  string              `json:"name"`  // or a number; each once; at most 100 bytes
+	Items []dose.Prescription `json:"items"` // 1 to 30, each at most an hour
 }
 
 // Proof says how much of a rota is known to be the best there is.
@@ -121,7 +122,7 @@ type Turn struct {
 // Bad fields come back all at once as [field.Errors]: no clients, a name
 // that is missing or given twice, a session without items, a length that cannot
 // be worked out; a load that the kit does not make is [ErrNotInKit].
-func Rota(c Class) (Timetable, error) {
+func Plan(c Class) (Timetable, error) {
 	p, err := newRotaProblem(c)
 	if err != nil {
 		return Timetable{}, err

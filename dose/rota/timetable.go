@@ -1,20 +1,21 @@
-package dose
+package rota
 
 import (
 	"cmp"
 	"slices"
 
+	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/units/evidence"
 )
 
 // timetable tells a solution in the order of the class.
-func (p *rotaProblem) timetable(s rotaSolution) Timetable {
+func (p *problem) timetable(s solution) Timetable {
 	seconds, name, longest := p.slotSeconds()
 	slots := len(s.rows)
 	t := Timetable{
-		Clients: make([]ClientTurns, len(p.order)), Slots: slots, Seconds: seconds, Change: changeSeconds,
-		Minutes: (slots*seconds + (slots-1)*changeSeconds + 59) / 60,
+		Clients: make([]ClientTurns, len(p.order)), Slots: slots, Seconds: seconds, Change: dose.ChangeSeconds,
+		Minutes: (slots*seconds + (slots-1)*dose.ChangeSeconds + 59) / 60,
 		Waiting: s.cost.waiting, Turned: s.cost.turned,
 		Proof: s.proof, WaitingBound: s.least.waiting, SlotsBound: s.least.slots,
 	}
@@ -40,7 +41,7 @@ func (p *rotaProblem) timetable(s rotaSolution) Timetable {
 }
 
 // turn tells one exercise of a client, of whose items those in todo are left.
-func (p *rotaProblem) turn(client int, item int8, slot int, todo uint32, load equipment.Load) Turn {
+func (p *problem) turn(client int, item int8, slot int, todo uint32, load equipment.Load) Turn {
 	items := p.class.Clients[p.order[client]].Items
 	t := Turn{Slot: slot, Item: int(item), Exercise: items[item].Exercise, Load: load}
 	prescribed := items[item].Load
@@ -55,7 +56,7 @@ func (p *rotaProblem) turn(client int, item int8, slot int, todo uint32, load eq
 
 // made puts the loads of a slot together, as many as can be as prescribed; a
 // client without a load has the zero one.
-func (p *rotaProblem) made(row []int8) []equipment.Load {
+func (p *problem) made(row []int8) []equipment.Load {
 	var clients, kinds, preferred []int
 	for client, item := range row {
 		if item >= 0 && p.loads[client][item] != bodyOnly {
@@ -84,34 +85,34 @@ func (p *rotaProblem) made(row []int8) []equipment.Load {
 }
 
 // reasons say what the rota rests on and what it had to give up.
-func (p *rotaProblem) reasons(t Timetable, name string, longest Prescription) []evidence.Reason {
+func (p *problem) reasons(t Timetable, name string, longest dose.Prescription) []evidence.Reason {
 	rests := "with the rests between its sets"
 	if p.class.RestApart {
 		rests = "without the rests between its sets"
 	}
-	list := []evidence.Reason{evidence.Because("dose.rota-slot", factSlots, factChange, factPace).With("seconds", t.Seconds).
+	list := []evidence.Reason{evidence.Because("rota.slot", factSlots, factChange, factPace).With("seconds", t.Seconds).
 		With("exercise", cmp.Or(longest.Name, string(longest.Exercise))).With("name", name).With("rests", rests).With("change", t.Change)}
 	if t.Waiting == 0 {
-		list = append(list, evidence.Because("dose.rota-no-waiting"))
+		list = append(list, evidence.Because("rota.no-waiting"))
 	} else {
-		list = append(list, evidence.Because("dose.rota-waiting").With("waiting", t.Waiting))
+		list = append(list, evidence.Because("rota.waiting").With("waiting", t.Waiting))
 	}
 	switch t.Proof {
 	case BestOfAll:
-		list = append(list, evidence.Because("dose.rota-best"))
+		list = append(list, evidence.Because("rota.best"))
 	case LeastWaiting:
-		list = append(list, evidence.Because("dose.rota-least-waiting"))
+		list = append(list, evidence.Because("rota.least-waiting"))
 	default:
-		list = append(list, evidence.Because("dose.rota-best-found").With("waiting", t.WaitingBound).With("slots", t.SlotsBound))
+		list = append(list, evidence.Because("rota.best-found").With("waiting", t.WaitingBound).With("slots", t.SlotsBound))
 	}
 	if t.Turned > 0 {
-		list = append(list, evidence.Because("dose.rota-order").With("pairs", t.Turned))
+		list = append(list, evidence.Because("rota.order").With("pairs", t.Turned))
 	}
 	if n := t.remade(); n > 0 {
-		list = append(list, evidence.Because("dose.rota-remade").With("turns", n))
+		list = append(list, evidence.Because("rota.remade").With("turns", n))
 	}
 	if p.class.stepsUp() {
-		list = append(list, evidence.Because("dose.rota-finding", factSteps))
+		list = append(list, evidence.Because("rota.finding", factSteps))
 	}
 	return list
 }
@@ -130,7 +131,7 @@ func (t Timetable) remade() int {
 
 // stepsUp reports whether anybody looks for a load.
 func (c Class) stepsUp() bool {
-	return slices.ContainsFunc(c.Clients, func(client ClassClient) bool {
-		return slices.ContainsFunc(client.Items, func(item Prescription) bool { return item.Finding != nil && item.Finding.MaxSteps > 0 })
+	return slices.ContainsFunc(c.Clients, func(client Client) bool {
+		return slices.ContainsFunc(client.Items, func(item dose.Prescription) bool { return item.Finding != nil && item.Finding.MaxSteps > 0 })
 	})
 }

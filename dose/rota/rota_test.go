@@ -1,4 +1,4 @@
-package dose_test
+package rota_test
 
 import (
 	"fmt"
@@ -12,6 +12,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/rota"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
@@ -42,7 +43,7 @@ func takenBy(t failer, k equipment.Kit, l equipment.Load, all taken) {
 }
 
 // checkRota checks everything that a rota promises but that it is the best.
-func checkRota(t failer, c dose.Class, table dose.Timetable) {
+func checkRota(t failer, c rota.Class, table rota.Timetable) {
 	t.Helper()
 	inSlot := make([]taken, table.Slots+1)
 	for slot := range inSlot {
@@ -79,7 +80,7 @@ func checkRota(t failer, c dose.Class, table dose.Timetable) {
 }
 
 // checkTurns checks one client's turns and counts waits and turned pairs.
-func checkTurns(t failer, c dose.Class, client dose.ClassClient, turns dose.ClientTurns) (waits, turned int) {
+func checkTurns(t failer, c rota.Class, client rota.Client, turns rota.ClientTurns) (waits, turned int) {
 	t.Helper()
 	if turns.Name != client.Name || len(turns.Turns) != len(client.Items) {
 		t.Fatalf("%s has %d turns for %d items", turns.Name, len(turns.Turns), len(client.Items))
@@ -123,12 +124,12 @@ func checkTurns(t failer, c dose.Class, client dose.ClassClient, turns dose.Clie
 
 // oneByOneWaiting is the waiting if one client after the other, by name, does
 // everything.
-func oneByOneWaiting(c dose.Class) int {
+func oneByOneWaiting(c rota.Class) int {
 	if c.Staggered {
 		return 0
 	}
 	clients := slices.Clone(c.Clients)
-	slices.SortFunc(clients, func(a, b dose.ClassClient) int { return strings.Compare(a.Name, b.Name) })
+	slices.SortFunc(clients, func(a, b rota.Client) int { return strings.Compare(a.Name, b.Name) })
 	waiting, before := 0, 0
 	for _, client := range clients {
 		waiting += before
@@ -138,26 +139,26 @@ func oneByOneWaiting(c dose.Class) int {
 }
 
 // Nothing clashes, everything is done once, and it is no worse than one by one.
-func TestRotaKeepsItsPromises(t *testing.T) {
+func TestPlanKeepsItsPromises(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		c := drawClass(t, 7, 5)
-		checkRota(t, c, rota(t, c))
+		checkRota(t, c, plan(t, c))
 	})
 }
 
-func TestRotaOfEight(t *testing.T) {
+func TestPlanOfEight(t *testing.T) {
 	for _, staggered := range []bool{false, true} {
 		c := eight(rack())
 		c.Staggered = staggered
-		table := rota(t, c)
+		table := plan(t, c)
 		checkRota(t, c, table)
-		if table.Waiting != 0 || table.Slots != 8 || table.Proof != dose.LeastWaiting || !has(table.Reasons, "dose.rota-least-waiting") {
+		if table.Waiting != 0 || table.Slots != 8 || table.Proof != rota.LeastWaiting || !has(table.Reasons, "rota.least-waiting") {
 			t.Errorf("rack, staggered %v: %d waiting, %d slots, %s; want none in 8, proven", staggered, table.Waiting, table.Slots, table.Proof)
 		}
 		c.Kit = scarce()
-		table = rota(t, c)
+		table = plan(t, c)
 		checkRota(t, c, table)
-		if table.Proof != dose.BestFound || !has(table.Reasons, "dose.rota-best-found") || has(table.Reasons, "dose.rota-waiting") == staggered {
+		if table.Proof != rota.BestFound || !has(table.Reasons, "rota.best-found") || has(table.Reasons, "rota.waiting") == staggered {
 			t.Errorf("no handles, staggered %v: %s, %v", staggered, table.Proof, table.Reasons)
 		}
 	}
@@ -166,19 +167,19 @@ func TestRotaOfEight(t *testing.T) {
 // Eight clients who all take the same weights go round in a circle: every one
 // of 8 weights is in use in every slot. With nine clients somebody waits: of
 // the nine uses of any weight one is in slot 9.
-func TestRotaGoesRound(t *testing.T) {
+func TestPlanGoesRound(t *testing.T) {
 	items := oneHanded(1, 2, 3, 4, 5, 6, 7, 8)
 	c := classOf(singles(1, 2, 3, 4, 5, 6, 7, 8), items, items, items, items, items, items, items, items)
-	table := rota(t, c)
+	table := plan(t, c)
 	checkRota(t, c, table)
-	if table.Waiting != 0 || table.Slots != 8 || table.Proof == dose.BestFound || !has(table.Reasons, "dose.rota-no-waiting") {
+	if table.Waiting != 0 || table.Slots != 8 || table.Proof == rota.BestFound || !has(table.Reasons, "rota.no-waiting") {
 		t.Errorf("waiting %d, %d slots, %s", table.Waiting, table.Slots, table.Proof)
 	}
-	if table.Turned == 0 || !has(table.Reasons, "dose.rota-order") {
+	if table.Turned == 0 || !has(table.Reasons, "rota.order") {
 		t.Errorf("%d pairs turned, %v", table.Turned, table.Reasons)
 	}
-	c.Clients = append(c.Clients, dose.ClassClient{Name: "late", Items: items})
-	table = rota(t, c)
+	c.Clients = append(c.Clients, rota.Client{Name: "late", Items: items})
+	table = plan(t, c)
 	checkRota(t, c, table)
 	if table.Waiting == 0 || table.WaitingBound == 0 || table.SlotsBound != 9 {
 		t.Errorf("nine clients: waiting %d, bound %d, %d slots", table.Waiting, table.WaitingBound, table.Slots)
@@ -186,11 +187,11 @@ func TestRotaGoesRound(t *testing.T) {
 }
 
 // Small cases whose best is plain.
-func TestRotaByHand(t *testing.T) {
+func TestPlanByHand(t *testing.T) {
 	bug := []dose.Prescription{turnOf("bug", body.Unloaded, 0)}
 	tests := []struct {
 		name  string
-		class dose.Class
+		class rota.Class
 		want  costOf
 	}{
 		{"alone, in the usual order", classOf(singles(1, 2, 3), oneHanded(3, 1, 2)), costOf{0, 3, 0}},
@@ -203,30 +204,30 @@ func TestRotaByHand(t *testing.T) {
 		{"without load", classOf(equipment.Kit{}, bug, bug), costOf{0, 1, 0}},
 	}
 	for _, tt := range tests {
-		table := rota(t, tt.class)
+		table := plan(t, tt.class)
 		checkRota(t, tt.class, table)
-		if got := (costOf{table.Waiting, table.Slots, table.Turned}); got != tt.want || table.Proof != dose.BestOfAll {
+		if got := (costOf{table.Waiting, table.Slots, table.Turned}); got != tt.want || table.Proof != rota.BestOfAll {
 			t.Errorf("%s: waiting, slots, turned %v, %s; want %v", tt.name, got, table.Proof, tt.want)
 		}
 	}
 	late := classOf(singles(1), oneHanded(1), oneHanded(1))
 	late.Staggered = true
-	if table := rota(t, late); table.Waiting != 0 || table.Slots != 2 || table.Clients[0].Turns[0].Slot != 1 {
+	if table := plan(t, late); table.Waiting != 0 || table.Slots != 2 || table.Clients[0].Turns[0].Slot != 1 {
 		t.Errorf("staggered: %+v", table)
 	}
 }
 
 // The plates of one handle are not on another, and a ready-made dumbbell of the
 // same mass stands in where that frees a clash, and not else.
-func TestRotaPutsLoadsTogether(t *testing.T) {
+func TestPlanPutsLoadsTogether(t *testing.T) {
 	k := singles(4)
 	k.Handles = []equipment.Handle{{Name: "h", Mass: marked(2), Count: 2}}
 	k.Plates = []equipment.Plate{{Mass: marked(1), Count: 2}}
-	ready := rota(t, classOf(k, oneHanded(4), oneHanded(4)))
+	ready := plan(t, classOf(k, oneHanded(4), oneHanded(4)))
 	if ready.Waiting != 0 || ready.Clients[0].Turns[0].Load.String() == ready.Clients[1].Turns[0].Load.String() {
 		t.Errorf("4 kg twice: %v", ready.Clients)
 	}
-	if three := rota(t, classOf(k, oneHanded(4), oneHanded(4), oneHanded(4))); three.Waiting != 1 {
+	if three := plan(t, classOf(k, oneHanded(4), oneHanded(4), oneHanded(4))); three.Waiting != 1 {
 		t.Errorf("4 kg three times with plates for one handle: waiting %d", three.Waiting)
 	}
 	ways, _, err := k.Ways(marked(4).Mass, body.OneHand)
@@ -235,21 +236,21 @@ func TestRotaPutsLoadsTogether(t *testing.T) {
 	}
 	onHandle := oneHanded(4)
 	onHandle[0].Load = ways[1].Load
-	alone := rota(t, classOf(k, onHandle))
-	if turn := alone.Clients[0].Turns[0]; !turn.Load.Equal(ways[1].Load) || turn.Remade || has(alone.Reasons, "dose.rota-remade") {
+	alone := plan(t, classOf(k, onHandle))
+	if turn := alone.Clients[0].Turns[0]; !turn.Load.Equal(ways[1].Load) || turn.Remade || has(alone.Reasons, "rota.remade") {
 		t.Errorf("as prescribed: %s, remade %v", turn.Load, turn.Remade)
 	}
 	c := classOf(k, onHandle, onHandle)
-	both := rota(t, c)
+	both := plan(t, c)
 	checkRota(t, c, both)
-	if both.Waiting != 0 || both.Clients[0].Turns[0].Remade || !both.Clients[1].Turns[0].Remade || !has(both.Reasons, "dose.rota-remade") {
+	if both.Waiting != 0 || both.Clients[0].Turns[0].Remade || !both.Clients[1].Turns[0].Remade || !has(both.Reasons, "rota.remade") {
 		t.Errorf("the handle twice: %+v", both)
 	}
 }
 
 // Of the ways out of a clash, that which remakes fewest loads is taken: one pair
 // of dumbbells leaves the handles to two others.
-func TestRotaRemakesFewest(t *testing.T) {
+func TestPlanRemakesFewest(t *testing.T) {
 	k := equipment.Kit{
 		Dumbbells: []equipment.Dumbbell{{Mass: marked(3), Count: 2}, {Mass: marked(4), Count: 2}},
 		Handles:   []equipment.Handle{{Name: "h", Mass: marked(2), Count: 2}},
@@ -265,7 +266,7 @@ func TestRotaRemakesFewest(t *testing.T) {
 		return []dose.Prescription{item}
 	}
 	c := classOf(k, onHandles(4, body.OneEachHand), onHandles(3, body.OneHand), onHandles(3, body.OneHand))
-	table := rota(t, c)
+	table := plan(t, c)
 	checkRota(t, c, table)
 	remade := []bool{true, false, false}
 	for i, client := range table.Clients {
@@ -275,49 +276,49 @@ func TestRotaRemakesFewest(t *testing.T) {
 	}
 }
 
-func TestRotaSlotLength(t *testing.T) {
+func TestPlanSlotLength(t *testing.T) {
 	long := turnOf("plank", body.Unloaded, 0)
 	long.Measure, long.Count, long.Sets, long.Rest = exercise.Seconds, 30, 2, units.Must(units.Between(61, 120))
 	c := classOf(singles(1), oneHanded(1), []dose.Prescription{long, turnOf("bug", body.Unloaded, 0)})
 	// Two sets of 30 s and one rest of 61 s; two slots with 120 s between: 362 s.
-	table := rota(t, c)
+	table := plan(t, c)
 	if table.Seconds != 121 || table.Change != 120 || table.Minutes != 7 {
 		t.Errorf("%d s, change %d s, %d min", table.Seconds, table.Change, table.Minutes)
 	}
 	c.RestApart = true
-	if table := rota(t, c); table.Seconds != 60 || table.Minutes != 4 {
+	if table := plan(t, c); table.Seconds != 60 || table.Minutes != 4 {
 		t.Errorf("rests apart: %d s, %d min", table.Seconds, table.Minutes)
 	}
 	c.Clients[1].Items[0].Measure, c.Clients[1].Items[0].Sets = exercise.Metres, 1
-	if table := rota(t, c); table.Seconds != 60 {
+	if table := plan(t, c); table.Seconds != 60 {
 		t.Errorf("30 m at 0.5 m/s: %d s", table.Seconds)
 	}
 	c.Clients[0].Items[0].OneSided = true
-	if table := rota(t, c); table.Seconds != 80 {
+	if table := plan(t, c); table.Seconds != 80 {
 		t.Errorf("ten of 4 s on each side: %d s", table.Seconds)
 	}
 }
 
-func TestRotaSaysThatStepsAreNotKept(t *testing.T) {
+func TestPlanSaysThatStepsAreNotKept(t *testing.T) {
 	c := classOf(singles(1), oneHanded(1))
-	if has(rota(t, c).Reasons, "dose.rota-finding") {
+	if has(plan(t, c).Reasons, "rota.finding") {
 		t.Error("says so though nobody looks for a load")
 	}
 	c.Clients[0].Items[0].Finding = &dose.Finding{MaxSteps: 2}
-	if !has(rota(t, c).Reasons, "dose.rota-finding") {
+	if !has(plan(t, c).Reasons, "rota.finding") {
 		t.Error("does not say that steps up are not kept free")
 	}
 }
 
 // Neither the order of the clients nor chance decides.
-func TestRotaIsDeterministic(t *testing.T) {
+func TestPlanIsDeterministic(t *testing.T) {
 	c := eight(scarce())
-	first := rota(t, c)
-	if diff := cmp.Diff(first, rota(t, c)); diff != "" {
+	first := plan(t, c)
+	if diff := cmp.Diff(first, plan(t, c)); diff != "" {
 		t.Errorf("twice:\n%s", diff)
 	}
 	slices.Reverse(c.Clients)
-	back := rota(t, c)
+	back := plan(t, c)
 	slices.Reverse(back.Clients)
 	if diff := cmp.Diff(first, back); diff != "" {
 		t.Errorf("clients the other way round:\n%s", diff)
@@ -325,33 +326,33 @@ func TestRotaIsDeterministic(t *testing.T) {
 }
 
 // A class of the largest size ends in good time and keeps its promises.
-func TestRotaOfTheLargestClass(t *testing.T) {
-	c := dose.Class{Kit: pairs(1, 2, 3)}
+func TestPlanOfTheLargestClass(t *testing.T) {
+	c := rota.Class{Kit: pairs(1, 2, 3)}
 	for i := range 50 {
-		c.Clients = append(c.Clients, dose.ClassClient{Name: fmt.Sprint(i), Items: oneHanded(slices.Repeat([]float64{1, 2, 3}, 10)...)})
+		c.Clients = append(c.Clients, rota.Client{Name: fmt.Sprint(i), Items: oneHanded(slices.Repeat([]float64{1, 2, 3}, 10)...)})
 	}
-	checkRota(t, c, rota(t, c))
+	checkRota(t, c, plan(t, c))
 }
 
 // Where the ways to make a load are too many to list, nothing is said to be proven.
-func TestRotaWithTooManyWays(t *testing.T) {
+func TestPlanWithTooManyWays(t *testing.T) {
 	k := equipment.Kit{Handles: []equipment.Handle{{Name: "h", Mass: marked(2), Count: 1}}}
 	for _, kg := range []float64{0.25, 0.5, 0.75, 1, 1.25, 1.5, 2, 2.5, 5} {
 		k.Plates = append(k.Plates, equipment.Plate{Mass: marked(kg), Count: 20})
 	}
 	c := classOf(k, oneHanded(22), oneHanded(22))
-	table := rota(t, c)
+	table := plan(t, c)
 	checkRota(t, c, table)
-	if table.Proof != dose.BestFound || table.Waiting != 1 || table.WaitingBound != 0 {
+	if table.Proof != rota.BestFound || table.Waiting != 1 || table.WaitingBound != 0 {
 		t.Errorf("%s, waiting %d, at least %d", table.Proof, table.Waiting, table.WaitingBound)
 	}
 }
 
 // Every reason of a rota has words.
-func TestRotaReasonsHaveWords(t *testing.T) {
-	words := dose.Words()
-	for _, c := range []dose.Class{eight(rack()), eight(scarce()), classOf(singles(1), oneHanded(1), oneHanded(1))} {
-		for _, r := range rota(t, c).Reasons {
+func TestPlanReasonsHaveWords(t *testing.T) {
+	words := rota.Words()
+	for _, c := range []rota.Class{eight(rack()), eight(scarce()), classOf(singles(1), oneHanded(1), oneHanded(1))} {
+		for _, r := range plan(t, c).Reasons {
 			if text := words.Clinician(r); words[r.Code] == (evidence.Wording{}) || strings.Contains(text, "{") {
 				t.Errorf("%s: %q", r.Code, text)
 			}

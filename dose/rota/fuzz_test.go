@@ -1,4 +1,4 @@
-package dose_test
+package rota_test
 
 import (
 	"encoding/json"
@@ -6,8 +6,8 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
-	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/rota"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
@@ -21,18 +21,18 @@ func FuzzClass(f *testing.F) {
 	f.Add([]byte(`{"clients":[{"name":"1","items":[{"exercise":"x","hold":"on a bar","load":{"each":"7 kg","total":"7 kg","hold":"on a bar"},
 		"sets":1,"count":1,"measure":"seconds"}]}],"kit":{"bars":[{"mass":"5 kg"}],"plates":[{"mass":"1 kg","count":2}]},"staggered":true}`))
 	f.Fuzz(func(t *testing.T, text []byte) {
-		var c dose.Class
+		var c rota.Class
 		if field.Decode(text, &c, field.Strict) != nil {
 			return
 		}
-		table, err := dose.Rota(c)
+		table, err := rota.Plan(c)
 		if err != nil {
 			return
 		}
 		if tellsEntries(c.Kit) {
 			checkRota(t, c, table)
 		}
-		var back dose.Timetable
+		var back rota.Timetable
 		if err := field.Decode(units.Must(json.Marshal(table)), &back, field.Strict); err != nil || !cmp.Equal(table, back) {
 			t.Fatalf("came back as %+v, %v", back, err)
 		}

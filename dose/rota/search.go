@@ -1,4 +1,4 @@
-package dose
+package rota
 
 import (
 	"cmp"
@@ -8,58 +8,58 @@ import (
 	"slices"
 )
 
-// A rotaSearch fills slot after slot, depth first, and turns back where the
+// A searcher fills slot after slot, depth first, and turns back where the
 // bound or a state met before rules out anything within the limit.
-type rotaSearch struct {
-	p      *rotaProblem
-	byName bool     // try clients and items in the order that settles ties; else the scarce ones first
-	limit  rotaCost // not to be exceeded
-	strict bool     // and not to be equalled
-	first  bool     // be content with the first rota within the limit
-	effort int      // what may still be spent; below 0: the search gave up
+type searcher struct {
+	p      *problem
+	byName bool  // try clients and items in the order that settles ties; else the scarce ones first
+	limit  price // not to be exceeded
+	strict bool  // and not to be equalled
+	first  bool  // be content with the first rota within the limit
+	effort int   // what may still be spent; below 0: the search gave up
 
 	todo   []uint32 // of each client, a set of items
 	rows   grid
 	counts []uint8 // loads in the present slot
-	cost   rotaCost
-	seen   map[string]rotaCost
+	cost   price
+	seen   map[string]price
 	scarce []int // of each kind, how scarce; only without byName
 
 	best grid
-	got  rotaCost
+	got  price
 }
 
 // maxSeen bounds the states that a search remembers.
 const maxSeen = 1 << 17
 
-func (p *rotaProblem) search(byName bool, limit rotaCost, strict bool, effort int) *rotaSearch {
-	return &rotaSearch{
+func (p *problem) search(byName bool, limit price, strict bool, effort int) *searcher {
+	return &searcher{
 		p: p, byName: byName, limit: limit, strict: strict, effort: effort,
-		todo: p.all(), counts: make([]uint8, len(p.kinds)), seen: map[string]rotaCost{},
+		todo: p.all(), counts: make([]uint8, len(p.kinds)), seen: map[string]price{},
 		scarce: make([]int, len(p.kinds)),
 	}
 }
 
 // run reports whether the search ended by itself: what it did not find does
 // not exist.
-func (s *rotaSearch) run() bool {
+func (s *searcher) run() bool {
 	s.slot()
 	return s.effort >= 0
 }
 
-func (s *rotaSearch) over() bool { return s.effort < 0 || s.first && s.best != nil }
+func (s *searcher) over() bool { return s.effort < 0 || s.first && s.best != nil }
 
 // within reports whether a cost that can only grow is within the limit.
-func (s *rotaSearch) within(c rotaCost) bool {
+func (s *searcher) within(c price) bool {
 	order := c.compare(s.limit)
 	return order < 0 || order == 0 && !s.strict
 }
 
 // slot decides the next slot and all after it.
-func (s *rotaSearch) slot() {
+func (s *searcher) slot() {
 	s.effort -= len(s.p.needs) * len(s.todo)
 	waiting, slots := s.p.bound(s.todo)
-	least := rotaCost{s.cost.waiting + waiting, s.cost.slots + slots, s.cost.turned}
+	least := price{s.cost.waiting + waiting, s.cost.slots + slots, s.cost.turned}
 	if !s.within(least) || s.metBefore() {
 		return
 	}
@@ -88,7 +88,7 @@ func (s *rotaSearch) slot() {
 
 // metBefore remembers the items that are left and reports whether they were
 // left at no greater cost before: what comes after costs the same.
-func (s *rotaSearch) metBefore() bool {
+func (s *searcher) metBefore() bool {
 	key := make([]byte, 0, 4*maxClients)
 	for _, set := range s.todo {
 		key = binary.LittleEndian.AppendUint32(key, set)
@@ -103,7 +103,7 @@ func (s *rotaSearch) metBefore() bool {
 }
 
 // weigh finds how scarce each kind of load is, in thousandths of a slot.
-func (s *rotaSearch) weigh() {
+func (s *searcher) weigh() {
 	clear(s.scarce)
 	for _, n := range s.p.needs {
 		units := 0
@@ -119,7 +119,7 @@ func (s *rotaSearch) weigh() {
 }
 
 // fill decides for the clients of the slot that have no item yet.
-func (s *rotaSearch) fill(row []int8, placed int) {
+func (s *searcher) fill(row []int8, placed int) {
 	if s.effort -= 1 + len(s.counts); s.over() || s.cost.waiting > s.limit.waiting {
 		return
 	}
@@ -145,7 +145,7 @@ func (s *rotaSearch) fill(row []int8, placed int) {
 }
 
 // use tries an item of a client in the present slot.
-func (s *rotaSearch) use(row []int8, client int, item int8, placed int) {
+func (s *searcher) use(row []int8, client int, item int8, placed int) {
 	set, kind := s.todo[client], s.p.loads[client][item]
 	turned := bits.OnesCount32(set & (1<<item - 1))
 	if kind != bodyOnly {
@@ -163,7 +163,7 @@ func (s *rotaSearch) use(row []int8, client int, item int8, placed int) {
 
 // next returns the client to decide for, and the items that fit in their order:
 // by name, or the client with the fewest that fit and the scarcest items first.
-func (s *rotaSearch) next(row []int8) (int, []int8) {
+func (s *searcher) next(row []int8) (int, []int8) {
 	open := s.open()
 	who, fewest := -1, math.MaxInt
 	for client, item := range row {
@@ -190,7 +190,7 @@ func (s *rotaSearch) next(row []int8) (int, []int8) {
 	return who, items
 }
 
-func (s *rotaSearch) scarcity(client int, item int8) int {
+func (s *searcher) scarcity(client int, item int8) int {
 	if kind := s.p.loads[client][item]; kind != bodyOnly {
 		return s.scarce[kind]
 	}
@@ -198,7 +198,7 @@ func (s *rotaSearch) scarcity(client int, item int8) int {
 }
 
 // open tells of each kind of load whether the kit makes one more in this slot.
-func (s *rotaSearch) open() []bool {
+func (s *searcher) open() []bool {
 	open := make([]bool, len(s.counts))
 	for kind := range open {
 		s.counts[kind]++
@@ -209,7 +209,7 @@ func (s *rotaSearch) open() []bool {
 }
 
 // fitting returns the items of a client that are left and fit.
-func (s *rotaSearch) fitting(client int, open []bool) uint32 {
+func (s *searcher) fitting(client int, open []bool) uint32 {
 	fit := uint32(0)
 	for set := s.todo[client]; set != 0; set &= set - 1 {
 		item := bits.TrailingZeros32(set)

@@ -1,4 +1,4 @@
-package dose_test
+package rota_test
 
 import (
 	"fmt"
@@ -7,8 +7,8 @@ import (
 
 	"pgregory.net/rapid"
 
-	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/rota"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 )
@@ -120,14 +120,14 @@ func (a costOf) plus(b costOf) costOf { return costOf{a[0] + b[0], a[1] + b[1], 
 // A brute works out every state of a class once: what is left to do for each
 // client, as a set of bits, settles what comes after.
 type brute struct {
-	class  dose.Class
+	class  rota.Class
 	ways   [][][]taken
 	stock  taken
 	least  map[string]costOf
 	choice map[string][]int
 }
 
-func newBrute(c dose.Class) *brute {
+func newBrute(c rota.Class) *brute {
 	b := &brute{class: c, stock: stockOf(c.Kit), least: map[string]costOf{}, choice: map[string][]int{}}
 	for _, client := range c.Clients {
 		var ways [][]taken
@@ -211,7 +211,7 @@ func (b *brute) eachRow(todo []int, visit func(row []int, cost costOf)) {
 }
 
 // rowsOf reads a timetable as rows of items, -1 for none.
-func rowsOf(t dose.Timetable) [][]int {
+func rowsOf(t rota.Timetable) [][]int {
 	rows := make([][]int, t.Slots)
 	for i := range rows {
 		rows[i] = slices.Repeat([]int{-1}, len(t.Clients))
@@ -226,12 +226,12 @@ func rowsOf(t dose.Timetable) [][]int {
 
 // On small classes nothing beats the rota, and among equals it is the one that
 // the objective names.
-func TestRotaAgainstExhaustiveSearch(t *testing.T) {
+func TestPlanAgainstExhaustiveSearch(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		c := drawClass(t, 3, 3)
-		got := rota(t, c)
+		got := plan(t, c)
 		cost, rows := newBrute(c).rows()
-		if got.Proof != dose.BestOfAll || got.WaitingBound != got.Waiting || got.SlotsBound != got.Slots {
+		if got.Proof != rota.BestOfAll || got.WaitingBound != got.Waiting || got.SlotsBound != got.Slots {
 			t.Fatalf("%s, bounds %d and %d, for waiting %d and %d slots", got.Proof, got.WaitingBound, got.SlotsBound, got.Waiting, got.Slots)
 		}
 		if have := (costOf{got.Waiting, got.Slots, got.Turned}); have != cost {
@@ -244,11 +244,11 @@ func TestRotaAgainstExhaustiveSearch(t *testing.T) {
 }
 
 // Where the search does not end, what it states as a bound holds.
-func TestRotaBoundsHold(t *testing.T) {
+func TestPlanBoundsHold(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		c := drawClass(t, 4, 3)
 		cost, _ := newBrute(c).rows()
-		if got := rota(t, c); got.WaitingBound > cost[0] || got.Waiting == cost[0] && got.SlotsBound > cost[1] || got.Proof != dose.BestFound && (got.Waiting != cost[0] || got.Slots != cost[1]) {
+		if got := plan(t, c); got.WaitingBound > cost[0] || got.Waiting == cost[0] && got.SlotsBound > cost[1] || got.Proof != rota.BestFound && (got.Waiting != cost[0] || got.Slots != cost[1]) {
 			t.Fatalf("%s: waiting %d, at least %d, slots %d, at least %d; exhaustive search %v", got.Proof, got.Waiting, got.WaitingBound, got.Slots, got.SlotsBound, cost)
 		}
 	})

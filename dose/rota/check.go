@@ -1,4 +1,4 @@
-package dose
+package rota
 
 import (
 	"fmt"
@@ -8,6 +8,7 @@ import (
 	"unicode"
 	"unicode/utf8"
 
+	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -23,7 +24,7 @@ const (
 )
 
 // Validate returns every bad field of c at once, but for loads that the kit
-// does not make, which [Rota] reports.
+// does not make, which [Plan] reports.
 func (c Class) Validate() error {
 	var bad field.Errors
 	bad.Add("/clients", checkClients(c.Clients))
@@ -31,7 +32,7 @@ func (c Class) Validate() error {
 	return bad.Err()
 }
 
-func checkClients(clients []ClassClient) error {
+func checkClients(clients []Client) error {
 	if len(clients) == 0 {
 		return field.Bad(nil, "at least one client", field.ErrMissing)
 	}
@@ -62,7 +63,7 @@ func checkClientName(name string, taken bool) error {
 	return nil
 }
 
-func checkItems(items []Prescription) error {
+func checkItems(items []dose.Prescription) error {
 	if len(items) == 0 {
 		return field.Bad(nil, "at least one exercise", field.ErrMissing)
 	}
@@ -71,40 +72,40 @@ func checkItems(items []Prescription) error {
 	}
 	var bad field.Errors
 	for i, item := range items {
-		bad.Add("/"+strconv.Itoa(i), item.checkTurn())
+		bad.Add("/"+strconv.Itoa(i), checkTurn(item))
 	}
 	return bad.Err()
 }
 
 // checkTurn checks what a rota needs of a prescription: the weight to hold and
 // what its length is worked out from.
-func (p Prescription) checkTurn() error {
+func checkTurn(p dose.Prescription) error {
 	var bad field.Errors
 	if p.Exercise == "" {
 		bad.Add("/exercise", field.Bad(nil, "the ID of an exercise", field.ErrMissing))
 	}
 	bad.Add("/hold", p.Hold.Check())
 	if len(bad) == 0 && p.Hold != body.Unloaded {
-		bad.Add("/load", p.checkHeld())
+		bad.Add("/load", checkHeld(p))
 	}
 	before := len(bad)
 	bad.Add("/sets", checkPositive(p.Sets))
 	bad.Add("/count", checkPositive(p.Count))
-	if pace := p.Tempo.Seconds(); p.paced() && !(pace > 0) { // NaN too
+	if pace := p.Tempo.Seconds(); paced(p) && !(pace > 0) { // NaN too
 		bad.Add("/tempo", field.Bad(pace, "above 0 seconds a repetition", field.ErrOutOfRange))
 	}
-	if length := itemSeconds(p); len(bad) == before && !(length > 0 && length <= maxItemSeconds) {
+	if length := p.Seconds(); len(bad) == before && !(length > 0 && length <= maxItemSeconds) {
 		bad.Add("", field.Bad(length, fmt.Sprintf("above 0, at most %d seconds in all", maxItemSeconds), field.ErrOutOfRange))
 	}
 	return bad.Err()
 }
 
 // paced reports whether the length of a set follows from the tempo.
-func (p Prescription) paced() bool {
+func paced(p dose.Prescription) bool {
 	return p.Measure != exercise.Seconds && p.Measure != exercise.Metres
 }
 
-func (p Prescription) checkHeld() error {
+func checkHeld(p dose.Prescription) error {
 	if p.Load.Hold != p.Hold {
 		return field.New("/hold", p.Load.Hold, p.Hold.String()+", as the exercise is held", field.ErrConflict)
 	}
@@ -118,16 +119,16 @@ func checkPositive(n int) error {
 	return nil
 }
 
-// workSeconds is itemSeconds without the rests between sets.
-func workSeconds(p Prescription) float64 {
+// workSeconds is the length without the rests between sets.
+func workSeconds(p dose.Prescription) float64 {
 	p.Rest = units.Range[int]{}
-	return itemSeconds(p)
+	return p.Seconds()
 }
 
 // slotSeconds returns the length of the longest exercise of the class, rounded
 // up, and which it is.
-func (p *rotaProblem) slotSeconds() (seconds int, name string, longest Prescription) {
-	length := itemSeconds
+func (p *problem) slotSeconds() (seconds int, name string, longest dose.Prescription) {
+	length := dose.Prescription.Seconds
 	if p.class.RestApart {
 		length = workSeconds
 	}

@@ -1,11 +1,11 @@
-package dose
+package rota
 
 // fitNodes bounds the search for ways to make the loads of one slot.
 const fitNodes = 5000
 
 // A fitCache remembers which loads the kit makes at the same time.
 type fitCache struct {
-	p     *rotaProblem
+	p     *problem
 	known map[string]bool
 	left  []int // of each thing; room for the search
 	nodes int   // below 0: the search gave up

@@ -1,16 +1,16 @@
-package dose_test
+package rota_test
 
 import (
 	"fmt"
 	"log"
 
-	"example.org/posology/dose"
+	"example.org/posology/dose/rota"
 )
 
 // An invented class of eight with one shared rack: a pair of dumbbells of each
 // mass, two handles and some plates. No such people, hall or class exists.
-func ExampleRota() {
-	table, err := dose.Rota(eight(rack()))
+func ExamplePlan() {
+	table, err := rota.Plan(eight(rack()))
 	if err != nil {
 		log.Fatal(err)
 	}
@@ -32,8 +32,8 @@ func ExampleRota() {
 }
 
 // The invented class with dumbbells alone has to wait; one purchase helps most.
-func ExampleAdviseRota() {
-	advice, err := dose.AdviseRota(eight(scarce()), nil)
+func ExampleAdvise() {
+	advice, err := rota.Advise(eight(scarce()), nil)
 	if err != nil {
 		log.Fatal(err)
 	}

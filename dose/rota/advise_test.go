@@ -1,4 +1,4 @@
-package dose_test
+package rota_test
 
 import (
 	"encoding/json"
@@ -8,17 +8,17 @@ import (
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 
-	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/rota"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
 
-func advise(t failer, c dose.Class, candidates ...equipment.Purchase) []dose.RotaAdvice {
+func advise(t failer, c rota.Class, candidates ...equipment.Purchase) []rota.Advice {
 	t.Helper()
-	list, err := dose.AdviseRota(c, candidates)
+	list, err := rota.Advise(c, candidates)
 	if err != nil {
-		t.Fatalf("AdviseRota: %v", err)
+		t.Fatalf("Advise: %v", err)
 	}
 	return list
 }
@@ -29,16 +29,16 @@ func dumbbells(kg float64, count int) equipment.Purchase {
 
 // Three at one weight wait for 3 slots in all: 1 and 2. One weight more leaves
 // one waiting slot, two more none.
-func TestAdviseRota(t *testing.T) {
+func TestAdvise(t *testing.T) {
 	c := classOf(singles(1, 2), oneHanded(1), oneHanded(1), oneHanded(1))
-	want := []dose.RotaAdvice{
-		{Purchase: dumbbells(1, 2), Mass: 2 * units.Kilogram, Removed: 3, Saved: 2, Waiting: 0, Slots: 1, Proof: dose.BestOfAll},
-		{Purchase: dumbbells(1, 1), Mass: units.Kilogram, Removed: 2, Saved: 1, Waiting: 1, Slots: 2, Proof: dose.BestOfAll},
-		{Purchase: dumbbells(2, 1), Mass: 2 * units.Kilogram, Waiting: 3, Slots: 3, Proof: dose.BestOfAll},
-		{Purchase: dumbbells(2, 2), Mass: 4 * units.Kilogram, Waiting: 3, Slots: 3, Proof: dose.BestOfAll},
+	want := []rota.Advice{
+		{Purchase: dumbbells(1, 2), Mass: 2 * units.Kilogram, Removed: 3, Saved: 2, Waiting: 0, Slots: 1, Proof: rota.BestOfAll},
+		{Purchase: dumbbells(1, 1), Mass: units.Kilogram, Removed: 2, Saved: 1, Waiting: 1, Slots: 2, Proof: rota.BestOfAll},
+		{Purchase: dumbbells(2, 1), Mass: 2 * units.Kilogram, Waiting: 3, Slots: 3, Proof: rota.BestOfAll},
+		{Purchase: dumbbells(2, 2), Mass: 4 * units.Kilogram, Waiting: 3, Slots: 3, Proof: rota.BestOfAll},
 	}
 	if diff := cmp.Diff(want, advise(t, c)); diff != "" {
-		t.Errorf("AdviseRota (-want +got):\n%s", diff)
+		t.Errorf("Advise (-want +got):\n%s", diff)
 	}
 	// Equal gains: the lighter first, then the order given.
 	handles := equipment.Purchase{Handle: equipment.Handle{Name: "h", Mass: marked(0.5), Count: 6}}
@@ -51,7 +51,7 @@ func TestAdviseRota(t *testing.T) {
 	}
 }
 
-func TestAdviseRotaWithNothingToGain(t *testing.T) {
+func TestAdviseWithNothingToGain(t *testing.T) {
 	for _, a := range advise(t, classOf(pairs(1, 2), oneHanded(1), oneHanded(2))) {
 		if a.Removed != 0 || a.Saved != 0 || a.Waiting != 0 || a.Slots != 1 {
 			t.Errorf("%+v", a)
@@ -61,7 +61,7 @@ func TestAdviseRotaWithNothingToGain(t *testing.T) {
 
 // Waiting that takes no slots of its own still counts: two with one exercise
 // wait for each other while a third has two.
-func TestAdviseRotaWithinTheLongestSession(t *testing.T) {
+func TestAdviseWithinTheLongestSession(t *testing.T) {
 	c := classOf(singles(1, 2), oneHanded(2, 2), oneHanded(1), oneHanded(1))
 	if a := advise(t, c, dumbbells(1, 1))[0]; a.Removed != 1 || a.Waiting != 0 || a.Slots != 2 {
 		t.Errorf("%+v", a)
@@ -69,15 +69,15 @@ func TestAdviseRotaWithinTheLongestSession(t *testing.T) {
 }
 
 // Each advice states what the rota with that purchase is, and none makes it worse.
-func TestAdviseRotaAgreesWithRota(t *testing.T) {
+func TestAdviseAgreesWithPlan(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		c := drawClass(t, 3, 3)
-		now := rota(t, c)
+		now := plan(t, c)
 		list := advise(t, c)
 		for i, a := range list {
 			larger := c
 			larger.Kit = units.Must(c.Kit.With(a.Purchase))
-			then := rota(t, larger)
+			then := plan(t, larger)
 			if a.Waiting != then.Waiting || a.Slots != then.Slots || a.Removed != now.Waiting-then.Waiting || a.Saved != now.Slots-then.Slots {
 				t.Fatalf("%s: %+v, the rota has waiting %d and %d slots", a.Purchase, a, then.Waiting, then.Slots)
 			}
@@ -89,34 +89,34 @@ func TestAdviseRotaAgreesWithRota(t *testing.T) {
 }
 
 // Beyond what can be searched through, buying still never makes it worse.
-func TestAdviseRotaOfEight(t *testing.T) {
+func TestAdviseOfEight(t *testing.T) {
 	c := eight(scarce())
-	now := rota(t, c)
+	now := plan(t, c)
 	list := advise(t, c, dumbbells(1, 1), dumbbells(5, 1), dumbbells(10, 2))
 	for _, a := range list {
 		if a.Removed < 0 || a.Waiting+a.Removed != now.Waiting || a.Slots+a.Saved != now.Slots {
 			t.Errorf("%+v beside waiting %d, %d slots", a, now.Waiting, now.Slots)
 		}
 	}
-	if list[0].Removed == 0 || !slices.IsSortedFunc(list, func(a, b dose.RotaAdvice) int { return b.Removed - a.Removed }) {
+	if list[0].Removed == 0 || !slices.IsSortedFunc(list, func(a, b rota.Advice) int { return b.Removed - a.Removed }) {
 		t.Errorf("%+v", list)
 	}
 }
 
-func TestAdviseRotaErrors(t *testing.T) {
+func TestAdviseErrors(t *testing.T) {
 	c := classOf(singles(1), oneHanded(1), oneHanded(1))
 	c.Kit.Handles = []equipment.Handle{{Name: "h", Mass: marked(1), Count: 1}}
 	other := equipment.Purchase{Handle: equipment.Handle{Name: "h", Mass: marked(2), Count: 1}}
-	_, err := dose.AdviseRota(c, []equipment.Purchase{dumbbells(1, 1), {}, other, dumbbells(1, 500)})
+	_, err := rota.Advise(c, []equipment.Purchase{dumbbells(1, 1), {}, other, dumbbells(1, 500)})
 	want := []string{"/candidates/1", "/candidates/2/kit/handles/1/name", "/candidates/3/kit/dumbbells/0/count"}
 	if !cmp.Equal(paths(err), want) {
 		t.Errorf("%v, want %v", err, want)
 	}
 }
 
-func TestRotaAdviceJSON(t *testing.T) {
+func TestPlanAdviceJSON(t *testing.T) {
 	for _, a := range advise(t, classOf(singles(1, 2), oneHanded(1), oneHanded(1))) {
-		var back dose.RotaAdvice
+		var back rota.Advice
 		if err := field.Decode(units.Must(json.Marshal(a)), &back, field.Strict); err != nil || back != a {
 			t.Errorf("%+v came back as %+v, %v", a, back, err)
 		}

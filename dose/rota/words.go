@@ -1,0 +1,47 @@
+package rota
+
+import (
+	"iter"
+	"maps"
+	"slices"
+
+	"example.org/posology/units/evidence"
+)
+
+// Facts that a rota rests on; those of dose are named there.
+const (
+	factSlots  evidence.FactID = "rota.equal-slots"
+	factChange evidence.FactID = "dose.change-between-exercises"
+	factPace   evidence.FactID = "dose.walking-pace"
+	factSteps  evidence.FactID = "dose.finding-steps"
+)
+
+var facts = []evidence.Fact{
+	{ID: factSlots, Value: "in a class that shares weights all slots are as long as the longest exercise of anybody",
+		Basis: evidence.Design, From: []evidence.FactID{factChange, factPace}},
+}
+
+// Facts yields the facts behind this package's own choices; they rest on those
+// of package dose.
+func Facts() iter.Seq[evidence.Fact] { return slices.Values(facts) }
+
+// Words returns a fresh table of what this package's reasons say.
+func Words() evidence.Words { return maps.Clone(words) }
+
+var words = evidence.Words{
+	"rota.slot": {Clinician: "Slots of {seconds} seconds, {rests}: {exercise} of {name} is the longest exercise of the class. {change} seconds from one slot to the next."},
+	"rota.no-waiting": {
+		Client:    "Nobody has to wait for a weight.",
+		Clinician: "Nobody waits for a weight in use.",
+	},
+	"rota.waiting": {
+		Client:    "In some turns a weight is still in use. Please rest until the next turn.",
+		Clinician: "Slots spent waiting, all clients together: {waiting}.",
+	},
+	"rota.best":          {Clinician: "Every other rota was ruled out: by waiting, then slots, then the usual order, then the order of names."},
+	"rota.least-waiting": {Clinician: "No rota has less waiting and, with as little, fewer slots. The search was bounded: another may keep more of the usual order."},
+	"rota.best-found":    {Clinician: "The search was bounded. No rota has less than {waiting} slots of waiting or, with as little as here, fewer than {slots} slots; what lies between is not proven."},
+	"rota.order":         {Clinician: "Pairs of exercises not in their usual order, large before small: {pairs}. Each turn lists what it comes ahead of."},
+	"rota.remade":        {Clinician: "Weights put together otherwise than prescribed, at the same mass: {turns}."},
+	"rota.finding":       {Clinician: "The weights for steps up while a load is looked for are not kept free: see that one is before stepping up."},
+}
