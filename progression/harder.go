@@ -6,6 +6,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
+	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units/evidence"
 )
@@ -114,7 +115,7 @@ func removable() []string {
 	return names
 }
 
-func (n *now) nothingDone() bool { return len(n.seen.v.Sets) == 0 }
+func (n *now) nothingDone() bool { return len(n.seen.Visit.Sets) == 0 }
 
 func (n *now) asksFirst() bool { return n.c.Request.Screening.Meanwhile > screening.WithinLimits }
 
@@ -133,12 +134,12 @@ func (n *now) mayAddSet() bool {
 	if n.out.Phase == dose.Familiarise || n.out.Phase == dose.Maintain {
 		target = n.out.Sets
 	}
-	for _, g := range n.seen.gates.Gates {
-		if g.Advice != rule.Raise && g.Gate != GateReps {
+	for _, g := range n.seen.Gates.Gates {
+		if g.Advice != rule.Raise && g.Gate != visit.GateReps {
 			return false
 		}
 	}
-	return !searches(&n.last().Plan) && !n.stillLooking() && n.last().Plan.Sets < target && n.seen.v.met()
+	return !visit.Searches(&n.last().Plan) && !n.stillLooking() && n.last().Plan.Sets < target && n.seen.Visit.Met()
 }
 
 func (n *now) addSet() choice {

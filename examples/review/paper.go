@@ -10,6 +10,7 @@ import (
 	"example.org/posology/examples/internal/visit"
 	"example.org/posology/progression"
 	"example.org/posology/progression/rule"
+	visits "example.org/posology/progression/visit"
 	"example.org/posology/units/evidence"
 )
 
@@ -70,13 +71,13 @@ func waiting(r review.Result) (names string, why []evidence.Reason) {
 // bodily returns what hurt, showed or was lost at a visit, so far that less or
 // nothing follows from it.
 func bodily(v progression.Visit) []evidence.Reason {
-	report, err := progression.Gates(v)
+	report, err := visits.Gates(v)
 	if err != nil {
 		return nil // it was decided on, so it has no bad field
 	}
 	var list []evidence.Reason
 	for _, g := range report.Gates {
-		if g.Gate <= progression.GateRange && g.Advice >= rule.Ease {
+		if g.Gate <= visits.GateRange && g.Advice >= rule.Ease {
 			list = append(list, g.Reasons...)
 		}
 	}

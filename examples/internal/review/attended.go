@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/progression"
 	"example.org/posology/progression/programme"
+	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 )
@@ -82,7 +83,7 @@ func (c Case) short(l log, day units.Day) []Short {
 // below reports whether the gate of repetitions finds a visit below its dose,
 // and takes its reason. A load that was looked for has no dose to stay below.
 func below(v progression.Visit, s *Short) bool {
-	report, err := progression.Gates(v)
+	report, err := visit.Gates(v)
 	if err != nil || v.Plan.Finding != nil {
 		return false // bad fields are reported where they are decided on
 	}
