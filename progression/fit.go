@@ -31,17 +31,18 @@ func (n *now) fit(s dose.Step) fit {
 	if s.Load < n.seen.Base || !n.counts() || beyond {
 		return fit{step: s} // nothing to fit to: more is left than is asked for, or can be counted
 	}
-	plan := n.last().Plan
+	plan := &n.last().Plan
 	reps := n.seen.Reps
 	if len(n.seen.Visit.Sets) == 0 {
 		reps = plan.Count
 	}
 	tighter := n.out.Reserve.Least > plan.Reserve.Least || n.spare() < -rule.NearError // or nearer to failure than telling it errs
 	allowed := reps + n.spare()
+	if allowed >= s.Count {
+		return fit{step: s}
+	}
 	low, lighter := n.bottom(), n.below(s.Load)
 	switch {
-	case allowed >= s.Count:
-		return fit{step: s}
 	case tighter && allowed < low && lighter < s.Load:
 		why := because("progression.lighter-for-reserve").With("reserve", n.out.Reserve).With("from", s.Load).With("to", lighter)
 		s.Load, s.Count = lighter, min(low, s.Count)

@@ -38,23 +38,23 @@ type lessening struct {
 // lessens is all that makes a dose easier, or keeps it from being made harder: every
 // row that holds, joined.
 var lessens = [...]lessening{
-	{"missed", "more than a week since the last set", "load and sets by the ladder, or anew", comeBack, codes("return", "return-anew", "return-assessed", "reps-for-load"),
+	{"missed", "more than a week since the last set", "load and sets by the ladder, or anew", comeBack, codes("progression.return", "progression.return-anew", "progression.return-assessed", "progression.reps-for-load"),
 		func(n *now) bool { return n.back != nil }, (*now).saysBack},
-	{"above-limit", "the last weight lies above a limit", "the heaviest below it", 0, codes("above-limit"),
+	{"above-limit", "the last weight lies above a limit", "the heaviest below it", 0, codes("progression.above-limit"),
 		func(n *now) bool { return n.seen.Base > n.most }, func(n *now) []evidence.Reason {
 			return []evidence.Reason{because("progression.above-limit").With("load", n.seen.Base).With("most", n.most)}
 		}},
-	{"lighter-day", "the day's check asks for a lighter session", "as the check says", setTaken, codes("lighter-day"),
+	{"lighter-day", "the day's check asks for a lighter session", "as the check says", setTaken, codes("progression.lighter-day"),
 		(*now).dayIsLighter, only("progression.lighter-day")},
-	{"too-heavy", "the weight could not be lifted as often as the range begins with", "a lighter weight, or an easier variant", lighterWeight, codes("too-much", "easier-variant"),
+	{"too-heavy", "the weight could not be lifted as often as the range begins with", "a lighter weight, or an easier variant", lighterWeight, codes("progression.too-much", "progression.easier-variant"),
 		func(n *now) bool { return n.tooHeavy() && !n.beginsLighter() }, only("progression.too-much")},
-	{"below-three", "three visits in a row below the dose", "a lighter weight, a set fewer, or an easier variant", simpler, codes("below-three", "easier-variant"),
+	{"below-three", "three visits in a row below the dose", "a lighter weight, a set fewer, or an easier variant", simpler, codes("progression.below-three", "progression.easier-variant"),
 		func(n *now) bool { return !n.tooHeavy() && n.below3() && !n.beginsLighter() }, only("progression.below-three")},
-	{"attendance", "half of the planned sessions or fewer were done", "a set fewer, down to one, unless something else takes one", fewerSets, codes("attendance-low"),
+	{"attendance", "half of the planned sessions or fewer were done", "a set fewer, down to one, unless something else takes one", fewerSets, codes("progression.attendance-low"),
 		func(n *now) bool { return n.attended.Advice >= rule.Ease }, func(n *now) []evidence.Reason { return n.attended.Reasons }},
-	{"recurring", "a visit that eases, within three after another", "an easier variant", easierVariant, codes("recurring", "easier-variant"),
+	{"recurring", "a visit that eases, within three after another", "an easier variant", easierVariant, codes("progression.recurring", "progression.easier-variant"),
 		func(n *now) bool { return n.recurring }, only("progression.recurring")},
-	{"eased", "a gate on the last visit eases", "a lighter session", lighterSession | setTaken, codes("eased"),
+	{"eased", "a gate on the last visit eases", "a lighter session", lighterSession | setTaken, codes("progression.eased"),
 		func(n *now) bool { return n.seen.Gates.Advice >= rule.Ease }, only("progression.eased")},
 }
 
@@ -128,7 +128,7 @@ func (n *now) tooHeavy() bool {
 // below3 reports whether the last visits, as many as the rule asks for, were
 // below one and the same dose: what was made easier begins anew.
 func (n *now) below3() bool {
-	plan, below := n.last().Plan, 0
+	plan, below := &n.last().Plan, 0
 	for i := len(n.c.Log) - 1; i >= 0; i-- {
 		v := &n.c.Log[i]
 		if slices.Contains(n.doubtful, i) || !v.Below() || v.Plan.Load.Each != plan.Load.Each || v.Plan.Sets != plan.Sets {

@@ -35,7 +35,7 @@ type now struct {
 	before  *dose.Prescription // the last plan, that before a trial
 	step    dose.Step          // that dose again
 	fitted  fit                // within what the last visit showed
-	variant func() offer       // the harder variant, looked at once and only if it comes to that
+	variant func() *offer      // the harder variant, looked at once and only if it comes to that
 }
 
 // look sees a course in the frame of its day, without the passed visits of its log.
