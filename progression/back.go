@@ -53,13 +53,13 @@ func (n *now) beginning() (*now, error) {
 
 // beginsLighter reports whether beginning anew is lighter by itself.
 func (n *now) beginsLighter() bool {
-	return n.back != nil && n.back.Anew && n.lightest() < n.seen.base
+	return n.back != nil && n.back.Anew && n.lightest() < n.seen.Base
 }
 
 // anew begins with the lightest weight.
 func (n *now) anew(s dose.Step) dose.Step {
 	s = dose.Step{Load: min(n.lightest(), s.Load), Last: s.Last, Count: n.bottom(), Sets: 1}
-	if s.Load < s.Last && !n.alone() && n.seesTechnique() && n.seen.gates.Advice < rule.Ease && !n.dayIsLighter() {
+	if s.Load < s.Last && !n.alone() && n.seesTechnique() && n.seen.Gates.Advice < rule.Ease && !n.dayIsLighter() {
 		s.Steps = 1
 	}
 	return s
@@ -67,7 +67,7 @@ func (n *now) anew(s dose.Step) dose.Step {
 
 // seesTechnique reports whether somebody saw the technique at the last visit and
 // found nothing amiss.
-func (n *now) seesTechnique() bool { return n.seen.v.technique().Advice == rule.Raise }
+func (n *now) seesTechnique() bool { return n.seen.Visit.Technique().Advice == rule.Raise }
 
 // comeBack begins anew, or cuts load and sets by the rung. A weight whose next
 // lighter one is further than the cut stays, with fewer repetitions, as long as
@@ -106,11 +106,11 @@ func (n *now) comeBack(s dose.Step) (fit, error) {
 // leave the reserve asked for once strength has fallen to a share, by the more
 // cautious equation.
 func (n *now) repsAfter(each units.Mass, strength units.Fraction) int {
-	lighter, err := each.Share(n.seen.base)
+	lighter, err := each.Share(n.seen.Base)
 	if err != nil {
 		return 0
 	}
-	able := float64(n.seen.reps) + float64(min(n.left(), rule.Countable))
+	able := float64(n.seen.Reps) + float64(min(n.left(), rule.Countable))
 	fewest := able
 	for _, r := range cautious {
 		now, err := r.Fraction(able)

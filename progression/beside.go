@@ -2,6 +2,7 @@ package progression
 
 import (
 	"example.org/posology/progression/rule"
+	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -45,7 +46,7 @@ func (n *now) heaviest() units.Mass {
 	most := units.Mass(0)
 	for _, v := range n.c.Log {
 		for _, s := range v.Sets {
-			most = max(most, each(s))
+			most = max(most, visit.Each(s))
 		}
 	}
 	return most
@@ -54,10 +55,10 @@ func (n *now) heaviest() units.Mass {
 // waitsForSomebody reports whether a heavier weight would be taken or tried, were
 // there somebody beside.
 func (n *now) waitsForSomebody() bool {
-	if !n.alone() || n.seen.tried || !n.bearsMore() || !n.withinLimits() {
+	if !n.alone() || n.seen.Tried || !n.bearsMore() || !n.withinLimits() {
 		return false
 	}
-	ready := n.seen.gates.Advice == rule.Raise || n.stillLooking() || n.seen.reps >= n.end(false)
+	ready := n.seen.Gates.Advice == rule.Raise || n.stillLooking() || n.seen.Reps >= n.end(false)
 	return ready && (n.mayTry() > 0 || n.counts() && n.shown() && n.barredAlone(*n.jump))
 }
 

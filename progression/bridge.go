@@ -6,6 +6,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/progression/rule"
+	"example.org/posology/progression/visit"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
@@ -126,7 +127,7 @@ func (n *now) shown() bool {
 }
 
 // able is how often the present weight can surely be lifted, to failure.
-func (n *now) able() float64 { return float64(n.seen.reps) + float64(surely(n.seen.left)) }
+func (n *now) able() float64 { return float64(n.seen.Reps) + float64(surely(n.seen.Left)) }
 
 // mostTries is how many steps up one load may try at one visit.
 const mostTries = 2
@@ -136,7 +137,7 @@ const mostTries = 2
 // counted, and none whose first lift could be a maximum on the cautious side.
 // What has no curve is tried one step at a time.
 func (n *now) mayTry() int {
-	if n.jump == nil || !n.seen.beyondCounting() {
+	if n.jump == nil || !n.seen.BeyondCounting() {
 		return 0
 	}
 	if !n.counts() {
@@ -146,7 +147,7 @@ func (n *now) mayTry() int {
 		return 0
 	}
 	steps, to := 0, n.jump
-	for steps < mostTries && to != nil && n.seen.reps >= n.repsToTry(*to) {
+	for steps < mostTries && to != nil && n.seen.Reps >= n.repsToTry(*to) {
 		steps++
 		if to = n.beyond(*to); to != nil && n.lifted(to.To.Each) {
 			break // it shows itself, or was tried in vain
@@ -228,20 +229,20 @@ func (n *now) bridgeEnd() int {
 // endsSooner returns what was seen with the gate of repetitions asked anew where the
 // range to work through ends sooner than was planned: more than can be counted was
 // left, or the next weight was done before.
-func (n *now) endsSooner() reading {
+func (n *now) endsSooner() visit.Reading {
 	r := n.seen
-	low, _ := r.v.Plan.Span.Min()
-	top, _ := r.v.Plan.Span.Max()
+	low, _ := r.Visit.Plan.Span.Min()
+	top, _ := r.Visit.Plan.Span.Max()
 	end := n.upTo()
 	if n.again {
 		end = n.bottom()
 	}
-	if end >= top || end < low || !r.beyondCounting() && !n.again {
+	if end >= top || end < low || !r.BeyondCounting() && !n.again {
 		return r
 	}
-	r.v.Plan.Span, r.v.Plan.Count = units.Must(units.Between(low, end)), min(r.v.Plan.Count, end)
-	r.gates.Gates[len(r.gates.Gates)-1] = r.v.repetitions()
-	r.gates.join()
+	r.Visit.Plan.Span, r.Visit.Plan.Count = units.Must(units.Between(low, end)), min(r.Visit.Plan.Count, end)
+	r.Gates.Gates[len(r.Gates.Gates)-1] = r.Visit.Repetitions()
+	r.Gates.Join()
 	return r
 }
 
@@ -262,7 +263,7 @@ func (n *now) end(alone bool) int {
 	case n.jump == nil || !n.counts():
 	case alone && n.barredAlone(*n.jump): // repetitions take the place of the step
 		need = bridgeTop
-	case n.seen.beyondCounting() && !alone:
+	case n.seen.BeyondCounting() && !alone:
 		need = min(need, n.repsToTry(*n.jump))
 	}
 	return min(n.bridgeEnd(), max(top+n.over(), need))

@@ -1,13 +1,10 @@
 package progression
 
 import (
-	"maps"
-	"slices"
-
 	"example.org/posology/progression/rule"
+	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
-	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
 
@@ -24,45 +21,45 @@ func (n *now) byRule() error {
 		return err
 	}
 	name := n.c.Policy.Rule
-	if name == rule.NameUnknown || len(n.seen.v.Sets) == 0 || n.seen.base <= 0 {
+	if name == rule.NameUnknown || len(n.seen.Visit.Sets) == 0 || n.seen.Base <= 0 {
 		return nil
 	}
 	a, err := n.ask(name)
 	if err != nil {
 		return err
 	}
-	gates := &n.seen.gates
+	gates := &n.seen.Gates
 	for i, g := range gates.Gates {
 		switch {
-		case g.Gate == GateReps && n.seen.v.met():
-			gates.Gates[i] = GateAnswer{g.Gate, a.Advice, a.Reasons}
-		case g.Gate == GateEffort && name == rule.NameOMNIBelow8 && g.Advice == rule.Keep && !n.seen.known:
-			gates.Gates[i] = GateAnswer{g.Gate, a.Advice, a.Reasons}
+		case g.Gate == visit.GateReps && n.seen.Visit.Met():
+			gates.Gates[i] = visit.GateAnswer{Gate: g.Gate, Advice: a.Advice, Reasons: a.Reasons}
+		case g.Gate == visit.GateEffort && name == rule.NameOMNIBelow8 && g.Advice == rule.Keep && !n.seen.Known:
+			gates.Gates[i] = visit.GateAnswer{Gate: g.Gate, Advice: a.Advice, Reasons: a.Reasons}
 		}
 	}
-	gates.join()
+	gates.Join()
 	return nil
 }
 
 // byPain lets the policy's rule answer for pain that the model lets be and that
 // only keeps the load.
 func (n *now) byPain() error {
-	p := n.seen.v.Pain
+	p := n.seen.Visit.Pain
 	if n.c.Policy.Pain != rule.NamePainGate || p == nil || p.Kind != screening.OrdinaryPain || p.During == nil || p.After == nil || p.NextMorning == nil || p.WeeklyTrend == screening.TrendUnknown {
 		return nil
 	}
-	gates := &n.seen.gates
+	gates := &n.seen.Gates
 	for i, g := range gates.Gates {
-		if g.Gate != GatePain || g.Advice != rule.Keep || screening.SorenessLasts(n.seen.v.SorenessDays) {
+		if g.Gate != visit.GatePain || g.Advice != rule.Keep || screening.SorenessLasts(n.seen.Visit.SorenessDays) {
 			continue
 		}
-		a, err := rule.PainGate(max(*p.During, *p.After), n.seen.v.RangeLost, screening.No) // the target has its own gate
+		a, err := rule.PainGate(max(*p.During, *p.After), n.seen.Visit.RangeLost, screening.No) // the target has its own gate
 		if err != nil {
 			return err
 		}
-		gates.Gates[i] = GateAnswer{g.Gate, a.Advice, a.Reasons}
+		gates.Gates[i] = visit.GateAnswer{Gate: g.Gate, Advice: a.Advice, Reasons: a.Reasons}
 	}
-	gates.join()
+	gates.Join()
 	return nil
 }
 
@@ -71,14 +68,14 @@ func (n *now) byPain() error {
 func (n *now) ask(name rule.Name) (rule.Answer, error) {
 	top, _ := n.out.Span.Max()
 	top = min(top, n.bridgeEnd()-n.over())
-	sets := n.seen.v.Sets
+	sets := n.seen.Visit.Sets
 	switch name {
 	case rule.NameOverTarget:
-		return rule.OverTarget(n.seen.base, top, n.seen.reps)
+		return rule.OverTarget(n.seen.Base, top, n.seen.Reps)
 	case rule.NameTwoForTwo:
 		return rule.TwoForTwo(top, n.lastSets())
 	case rule.NameRepsThenLoad:
-		return rule.RepsThenLoad(n.seen.base, units.Must(units.Between(min(n.bottom(), top), top)), n.seen.v.lastReps())
+		return rule.RepsThenLoad(n.seen.Base, units.Must(units.Between(min(n.bottom(), top), top)), n.seen.Visit.LastReps())
 	case rule.NameTopOfRange:
 		reps := make([]int, len(sets))
 		for i, s := range sets {
@@ -93,7 +90,7 @@ func (n *now) ask(name rule.Name) (rule.Answer, error) {
 // rating on its scale keeps the load.
 func (n *now) rated() (rule.Answer, error) {
 	hardest := units.Must(units.OMNI(0))
-	for _, s := range n.seen.v.Sets {
+	for _, s := range n.seen.Visit.Sets {
 		if s.Effort.Scale() != units.ScaleOMNI {
 			return rule.Answer{Rule: rule.NameOMNIBelow8, Advice: rule.Keep, Reasons: []evidence.Reason{because("progression.no-rating")}}, nil
 		}
@@ -110,19 +107,9 @@ func (n *now) lastSets() []int {
 	var reps []int
 	for i := range n.c.Log {
 		v := &n.c.Log[i]
-		if len(v.Sets) > 0 && v.Plan.Load.Each == n.seen.base {
-			reps = append(reps, v.lastReps())
+		if len(v.Sets) > 0 && v.Plan.Load.Each == n.seen.Base {
+			reps = append(reps, v.LastReps())
 		}
 	}
 	return reps
-}
-
-// lastReps returns the repetitions of the last set, the fewer where each side has
-// its own.
-func (v *Visit) lastReps() int {
-	last := map[body.Side]int{}
-	for _, s := range v.Sets {
-		last[s.Side] = s.Reps
-	}
-	return slices.Min(slices.Collect(maps.Values(last)))
 }

@@ -15,6 +15,7 @@ import (
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/simulate"
+	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -69,7 +70,7 @@ var bases = map[string]evidence.Basis{"text": evidence.Published, "secondary": e
 // allFacts are those of this package and of its rooms.
 func allFacts() iter.Seq[evidence.Fact] {
 	all := slices.Collect(progression.Facts())
-	for _, facts := range []iter.Seq[evidence.Fact]{rule.Facts(), programme.Facts(), simulate.Facts()} {
+	for _, facts := range []iter.Seq[evidence.Fact]{rule.Facts(), programme.Facts(), simulate.Facts(), visit.Facts()} {
 		all = slices.AppendSeq(all, facts)
 	}
 	return slices.Values(all)
@@ -77,7 +78,7 @@ func allFacts() iter.Seq[evidence.Fact] {
 
 // allWords are those of this package and of the rooms whose reasons it passes on.
 func allWords() evidence.Words {
-	return units.Must(evidence.Join(progression.Words(), rule.Words(), programme.Words()))
+	return units.Must(evidence.Join(progression.Words(), rule.Words(), programme.Words(), visit.Words()))
 }
 
 // basis holds that a fact behind the answer is known as the row is, and none better.

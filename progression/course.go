@@ -11,6 +11,7 @@ import (
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
+	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
@@ -22,9 +23,9 @@ type Course struct {
 	// Request is what the dose of the day depends on, as for [dose.Prescribe]:
 	// the outcome of the day's screening, the exercise, the kit. Its day may be
 	// left out: it is that of the course.
-	Request dose.Request `json:"request"`
-	Log     []Visit      `json:"log"` // of this exercise, the oldest first; each with its day
-	Day     units.Day    `json:"day"` // of the visit that is decided on
+	Request dose.Request  `json:"request"`
+	Log     []visit.Visit `json:"log"` // of this exercise, the oldest first; each with its day
+	Day     units.Day     `json:"day"` // of the visit that is decided on
 	// Absence says whether days missed since the last visit at which a set was done
 	// had a medical cause. It is needed once more than a week has passed since then,
 	// even if the person came. Whether a slight illness that is over is one is for
@@ -115,7 +116,7 @@ func (c *Course) reach() int {
 	for ; i > 0; i-- {
 		v := &c.Log[i-1]
 		age += c.gapAfter(i - 1)
-		near := len(c.Log)-i < leastVisits || age <= knownDays || int(c.Day-v.Day) <= shownDays
+		near := len(c.Log)-i < leastVisits || age <= visit.KnownDays || int(c.Day-v.Day) <= shownDays
 		if !near && done && v.Day < c.Request.Screening.Day {
 			break
 		}
@@ -144,7 +145,7 @@ func (c *Course) check(from int) error {
 			continue
 		}
 		path := func() string { return fmt.Sprintf("/log/%d", i) }
-		if err := v.check(); err != nil {
+		if err := v.Check(); err != nil {
 			bad.Add(path(), err)
 		}
 		if err := c.checkVisit(v, before); err != nil {
@@ -197,7 +198,7 @@ func checkDates(d dose.Dates) error {
 
 // checkVisit refuses a visit of another exercise, hold or side, without a day
 // or out of order, and a look at it from later on.
-func (c *Course) checkVisit(v *Visit, before units.Day) error {
+func (c *Course) checkVisit(v *visit.Visit, before units.Day) error {
 	var bad field.Errors
 	bad.Add("/day", v.Day.Check())
 	if v.Day.Check() == nil && v.Day < before {
@@ -245,3 +246,6 @@ func (c *Course) technique() dose.Observation {
 	}
 	return c.Request.Technique
 }
+
+// A Visit is one exercise at one visit: see [visit.Visit].
+type Visit = visit.Visit

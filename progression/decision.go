@@ -3,7 +3,7 @@ package progression
 import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
-	"example.org/posology/units"
+	"example.org/posology/progression/visit"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
@@ -60,14 +60,6 @@ func (c Change) MarshalText() ([]byte, error) { return changes.Marshal(c) }
 // UnmarshalText reads what MarshalText writes.
 func (c *Change) UnmarshalText(text []byte) error { return changes.Unmarshal(text, c) }
 
-// A Query is a set that was not used, because its load is doubtful: ask.
-type Query struct {
-	Visit  int             `json:"visit"` // place in the log, from 0
-	Set    int             `json:"set"`   // place in the visit, from 0
-	Load   units.Mass      `json:"load"`  // per implement, as logged
-	Reason evidence.Reason `json:"reason"`
-}
-
 // A Decision is what becomes of one exercise, with the dose of the next visit.
 type Decision struct {
 	Action Action `json:"action"`
@@ -86,9 +78,9 @@ type Decision struct {
 	// range in reserve; 0 where there is no next weight, or no such number.
 	RepsBefore int `json:"reps_before,omitzero"`
 	// Gates are the gates on the last visit, without the sets that are queried.
-	Gates   []GateAnswer      `json:"gates,omitempty"`
-	Queries []Query           `json:"queries,omitempty"`
-	Reasons []evidence.Reason `json:"reasons,omitempty"`
+	Gates   []visit.GateAnswer `json:"gates,omitempty"`
+	Queries []visit.Query      `json:"queries,omitempty"`
+	Reasons []evidence.Reason  `json:"reasons,omitempty"`
 }
 
 func (d *Decision) because(why ...evidence.Reason) { d.Reasons = append(d.Reasons, why...) }

@@ -9,8 +9,8 @@
 // and on the mass moved, whether it lies within the published 2 to 10 per cent,
 // and how many repetitions bridge it ([NextJump], [rule.RepsBeforeJump]).
 //
-// It looks at a visit ([Visit]): whether events, pain, range, technique, effort
-// or repetitions stand against more load ([Gates]), what was not recorded too.
+// What a visit showed, and whether events, pain, range, technique, effort or
+// repetitions stand against more load, is in package visit.
 //
 // The published rules of progression and the return after missed time are in
 // package rule; phases, attendance, what happened since the assessment and the end
@@ -20,8 +20,8 @@
 // # Scope
 //
 // A rule answers from what it is given and looks at no symptoms, technique or
-// limits; the gates look at no limits. A rise that either permits is not a
-// prescription: only [Next] prescribes, within the limits of the day's screening.
+// limits. A rise that it permits is not a prescription: only [Next] prescribes,
+// within the limits of the day's screening.
 // Local rules and a licensed clinician decide.
 //
 // # What lessens

@@ -64,7 +64,7 @@ func ExampleNext() {
 	fmt.Println(d.Action, "by", d.Change, "to", d.Next.Count, "with", d.Next.Load)
 	fmt.Println("the next weight:", d.Jump.To, d.Jump.External, "more")
 	for _, r := range d.Reasons {
-		fmt.Println(progression.Words().Clinician(r))
+		fmt.Println(allWords().Clinician(r))
 	}
 	// Output:
 	// progress by repetitions to 13 with 4 kg dumbbell in each hand

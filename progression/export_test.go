@@ -101,7 +101,7 @@ func factsText(codes []evidence.Code) string {
 		}
 	}
 	for _, code := range codes {
-		for _, f := range reasons[code].facts {
+		for _, f := range reasons[code].Facts {
 			add(string(f))
 		}
 		_, ofRule := rule.Words()[code]

@@ -4,11 +4,11 @@ import (
 	"fmt"
 
 	"example.org/posology/progression/rule"
+	"example.org/posology/progression/visit"
 	"example.org/posology/units/evidence"
 )
 
 const (
-	factQueries       evidence.FactID = "progression.queries"
 	factRefer         evidence.FactID = "progression.refer"
 	factMedical       evidence.FactID = "progression.medical"
 	factVariant       evidence.FactID = "progression.variant"
@@ -36,7 +36,6 @@ const (
 
 // nextFacts are the choices that [Next] makes between what is published.
 var nextFacts = []evidence.Fact{
-	{ID: factQueries, Value: fmt.Sprintf("a load that the kit does not make, or within %v %% of 2, ½, %v or 1/%v times the planned one, is asked about and not used", 100*aboutSlip, perKilogram, perKilogram), Basis: evidence.Design},
 	{ID: factRefer, Value: "what ended a session, and pain of a kind that the pain model is never used for, is looked at by somebody qualified, and the person assessed anew, before the next dose", Basis: evidence.Design},
 	{ID: factMedical, Value: "an operation, a fracture, a hospital stay, a fall or a new diagnosis ends the plan; after an assessment it begins anew", Basis: evidence.CommonPractice},
 	{ID: factVariant, Value: fmt.Sprintf("a visit that speaks for less within %d after another, or nothing lighter left to take: an easier variant, learnt anew and lighter than the last dose, or the exercise is left out", recurring), Basis: evidence.Design},
@@ -44,10 +43,10 @@ var nextFacts = []evidence.Fact{
 	{ID: factSetsFirst, Value: "the sets that the plan builds up to come before more load, one at a visit", Basis: evidence.Design},
 	{ID: factShown, Value: "the next weight is taken when repetitions and reserve with the present one show, by the more cautious of two equations or the person's own curve, that it can be done at the bottom of the range in the reserve asked for; a reported reserve counts with its usual error taken off",
 		Basis: evidence.Design, From: []evidence.FactID{"onerm.epley", "onerm.brzycki", factReserve, factBridge}},
-	{ID: factDoneBefore, Value: fmt.Sprintf("a weight whose own sets of the last %d days show that it can be done at the bottom of the range in the reserve asked for is taken after %d calm visits in a row with the present one", knownDays, calmVisits), Basis: evidence.Design},
+	{ID: factDoneBefore, Value: fmt.Sprintf("a weight whose own sets of the last %d days show that it can be done at the bottom of the range in the reserve asked for is taken after %d calm visits in a row with the present one", visit.KnownDays, calmVisits), Basis: evidence.Design},
 	{ID: factTooMuch, Value: "what cannot be lifted once, or not as often as the range begins with even to failure, is too heavy: lighter at the next visit, and an easier variant where nothing is lighter", Basis: evidence.CommonPractice},
 	{ID: factFit, Value: "repetitions, and where they would fall below the range the weight, follow the reserve that is asked for", Basis: evidence.Design, From: []evidence.FactID{factReserve}},
-	{ID: factTry, Value: fmt.Sprintf("a weight that repetitions cannot show is tried, up to %d steps at a visit and each only while it is clearly easy, when every set left more than %d in reserve and the cautious side shows that it can be lifted %d times; what was too much is not tried again within %d days", mostTries, rule.Countable, liftsAtLeast, knownDays),
+	{ID: factTry, Value: fmt.Sprintf("a weight that repetitions cannot show is tried, up to %d steps at a visit and each only while it is clearly easy, when every set left more than %d in reserve and the cautious side shows that it can be lifted %d times; what was too much is not tried again within %d days", mostTries, rule.Countable, liftsAtLeast, visit.KnownDays),
 		Basis: evidence.Design, From: []evidence.FactID{factReserve, factBridge}},
 	{ID: factEasyStep, Value: fmt.Sprintf("%d repetitions more where every set left more than %d in reserve, else one; of seconds and metres %d", easyStep, rule.Countable, paceStep), Basis: evidence.Design},
 	{ID: factSlower, Value: fmt.Sprintf("lowering in %v seconds: with two up, the six a repetition that did best in older adults; a set stays no longer than it was, save that repetitions do not fall below the range", slowLowering),
@@ -62,6 +61,6 @@ var nextFacts = []evidence.Fact{
 	{ID: factKeepUp, Value: "in maintenance the load is kept; sets and a load that were eased come back, and nothing else is made harder", Basis: evidence.Design, From: []evidence.FactID{"dose.maintain"}},
 	{ID: factFamiliarising, Value: "while movements are learnt only sets that the phase begins with, repetitions within the range, and weights shown or clearly easy are added; the rest waits for the review", Basis: evidence.Design},
 	{ID: factAskFirst, Value: "while somebody is to be asked before training goes beyond light and supervised work, or practice without weights, nothing is made harder", Basis: evidence.Design},
-	{ID: factBeside, Value: fmt.Sprintf("only with somebody beside is a load looked for within a visit, and a step taken of more than %v of the weight held or, where it is known, more than %v of all that is moved, unless the log of %d days shows the weight itself; alone nothing heavier than was lifted before goes over head or face; repetitions and pace take its place, no sets", bigHeld, bigMoved, knownDays), Basis: evidence.Design, From: []evidence.FactID{factGuidance}},
+	{ID: factBeside, Value: fmt.Sprintf("only with somebody beside is a load looked for within a visit, and a step taken of more than %v of the weight held or, where it is known, more than %v of all that is moved, unless the log of %d days shows the weight itself; alone nothing heavier than was lifted before goes over head or face; repetitions and pace take its place, no sets", bigHeld, bigMoved, visit.KnownDays), Basis: evidence.Design, From: []evidence.FactID{factGuidance}},
 	{ID: factBridgeTop, Value: fmt.Sprintf("bridging by repetitions ends at %d or at the end of the exercise's own range: the arithmetic is far off beyond", bridgeTop), Basis: evidence.Design, From: []evidence.FactID{factBridge}},
 }

@@ -2,6 +2,7 @@ package progression
 
 import (
 	"example.org/posology/progression/rule"
+	"example.org/posology/progression/visit"
 	"example.org/posology/units/evidence"
 )
 
@@ -11,16 +12,16 @@ func (n *now) stillLooking() bool {
 	if !n.bearsMore() {
 		return false
 	}
-	if plan := &n.last().Plan; searches(plan) && n.seen.base == plan.Load.Each && !searches(n.before) {
+	if plan := &n.last().Plan; visit.Searches(plan) && n.seen.Base == plan.Load.Each && !visit.Searches(n.before) {
 		return false // a trial that was not taken up: back to the dose before it
 	}
-	return n.seen.finding && !n.seen.tried && n.withinLimits() && n.seen.v.met() && n.mayTry() > 0
+	return n.seen.Finding && !n.seen.Tried && n.withinLimits() && n.seen.Visit.Met() && n.mayTry() > 0
 }
 
 // bearsMore reports whether nothing but repetitions stands against more load.
 func (n *now) bearsMore() bool {
-	for _, g := range n.seen.gates.Gates {
-		if g.Gate <= GateEffort && g.Advice != rule.Raise {
+	for _, g := range n.seen.Gates.Gates {
+		if g.Gate <= visit.GateEffort && g.Advice != rule.Raise {
 			return false
 		}
 	}
@@ -31,7 +32,7 @@ func (n *now) goesOnFinding() bool { return n.stillLooking() && !n.alone() }
 
 // foundMore reports whether a heavier weight than the planned one was done while the
 // load was looked for.
-func (n *now) foundMore() bool { return n.seen.base > n.last().Plan.Load.Each }
+func (n *now) foundMore() bool { return n.seen.Base > n.last().Plan.Load.Each }
 
 func (n *now) foundEasy() bool { return n.foundMore() && n.goesOnFinding() }
 
@@ -45,17 +46,17 @@ func (n *now) findOn() choice {
 // found goes on from the heaviest weight that was done.
 func (n *now) found() choice {
 	s := n.step
-	s.Count, s.Lowering, s.Pausing = min(n.bottom(), n.seen.reps), 0, 0
+	s.Count, s.Lowering, s.Pausing = min(n.bottom(), n.seen.Reps), 0, 0
 	return choice{step: s, why: []evidence.Reason{because("progression.found").With("load", s.Load)}}
 }
 
-func (n *now) triedInVain() bool { return n.seen.tried && n.seen.gates.Advice == rule.Raise }
+func (n *now) triedInVain() bool { return n.seen.Tried && n.seen.Gates.Advice == rule.Raise }
 
-func (n *now) resumes() bool { return searches(&n.last().Plan) && !searches(n.before) }
+func (n *now) resumes() bool { return visit.Searches(&n.last().Plan) && !visit.Searches(n.before) }
 
 // tries reports whether the next weight may be tried, which nothing done shows.
 func (n *now) tries() bool {
-	return n.seen.gates.Advice == rule.Raise && n.mayTry() > 0 && !n.alone()
+	return n.seen.Gates.Advice == rule.Raise && n.mayTry() > 0 && !n.alone()
 }
 
 // try looks for the load anew.

@@ -17,7 +17,7 @@ type fit struct {
 
 // left returns the least that any set of the last visit left: as planned then where
 // it was not recorded, which hides no other set that left less.
-func (n *now) left() units.RIR { return n.seen.v.leastLeft(n.last().Plan.Reserve.Least) }
+func (n *now) left() units.RIR { return n.seen.Visit.LeastLeft(n.last().Plan.Reserve.Least) }
 
 // spare returns by how many repetitions more than asked for today were left at the
 // last visit, below nought where fewer were.
@@ -27,21 +27,22 @@ func (n *now) spare() int { return int(math.Floor(float64(n.left() - n.out.Reser
 // asked for today. Where more is to be left undone than was planned then, and
 // fewer than the bottom of the range would remain, the weight goes down.
 func (n *now) fit(s dose.Step) fit {
-	beyond := n.seen.beyondCounting() && n.out.Reserve.Least <= rule.Countable
-	if s.Load < n.seen.base || !n.counts() || beyond {
+	beyond := n.seen.BeyondCounting() && n.out.Reserve.Least <= rule.Countable
+	if s.Load < n.seen.Base || !n.counts() || beyond {
 		return fit{step: s} // nothing to fit to: more is left than is asked for, or can be counted
 	}
-	plan := n.last().Plan
-	reps := n.seen.reps
-	if len(n.seen.v.Sets) == 0 {
+	plan := &n.last().Plan
+	reps := n.seen.Reps
+	if len(n.seen.Visit.Sets) == 0 {
 		reps = plan.Count
 	}
 	tighter := n.out.Reserve.Least > plan.Reserve.Least || n.spare() < -rule.NearError // or nearer to failure than telling it errs
 	allowed := reps + n.spare()
+	if allowed >= s.Count {
+		return fit{step: s}
+	}
 	low, lighter := n.bottom(), n.below(s.Load)
 	switch {
-	case allowed >= s.Count:
-		return fit{step: s}
 	case tighter && allowed < low && lighter < s.Load:
 		why := because("progression.lighter-for-reserve").With("reserve", n.out.Reserve).With("from", s.Load).With("to", lighter)
 		s.Load, s.Count = lighter, min(low, s.Count)

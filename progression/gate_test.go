@@ -1,26 +1,17 @@
 package progression_test
 
 import (
-	"encoding/json"
-	"errors"
 	"slices"
-	"strings"
-	"testing"
-
-	"github.com/google/go-cmp/cmp"
-	"pgregory.net/rapid"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression"
-	"example.org/posology/progression/rule"
+	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
-	"example.org/posology/units/evidence"
-	"example.org/posology/units/field"
 )
 
 func score(v float64) *float64 { return &v }
@@ -47,9 +38,9 @@ func goodVisit() progression.Visit {
 	}
 }
 
-func gatesOf(t failer, v progression.Visit) progression.GateReport {
+func gatesOf(t failer, v progression.Visit) visit.GateReport {
 	t.Helper()
-	r, err := progression.Gates(v)
+	r, err := visit.Gates(v)
 	if err != nil {
 		t.Fatalf("Gates: %v", err)
 	}
@@ -61,278 +52,10 @@ type failer interface {
 	Fatalf(format string, args ...any)
 }
 
-// One thing at a time stands against more load. Pain: the pain-monitoring model
-// (Thomee 1997, Silbernagel 2007: up to 5 of 10, settled by the next morning, no
-// week worse) with the lowest zone of Ageberg 2010; full range: Perry 2005. That
-// unknown technique permits repetitions and no load is common practice without a
-// source. Order and joining are this module's design.
-func TestOneGateDecides(t *testing.T) {
-	tests := []struct {
-		name  string
-		spoil func(v *progression.Visit)
-		gate  progression.Gate
-		says  rule.Advice
-		aim   int
-	}{
-		{"nothing", func(*progression.Visit) {}, 0, rule.Raise, 12},
-		{"chest pain on effort", func(v *progression.Visit) { v.Moment.Signs = []screening.Code{"chest_symptom"} }, progression.GateEvents, rule.Refer, 0},
-		{"a session ended for a sign", func(v *progression.Visit) { v.Moment.Signs = []screening.Code{"feels_sick"} }, progression.GateEvents, rule.Refer, 0},
-		{"a set ended for a sign", func(v *progression.Visit) { v.Moment.Signs = []screening.Code{"leg_cramp"} }, progression.GateEvents, rule.Ease, 0},
-		{"pain above 5 at the time", func(v *progression.Visit) { v.Moment.Pain = score(5.5) }, progression.GateEvents, rule.Ease, 0},
-		{"signs not asked", func(v *progression.Visit) { v.Moment = nil }, progression.GateEvents, rule.Keep, 10},
-		{"pain above 5", func(v *progression.Visit) { v.Pain.During = score(5.5) }, progression.GatePain, rule.Ease, 0},
-		{"pain of 3", func(v *progression.Visit) { v.Pain.During = score(3) }, progression.GatePain, rule.Keep, 10},
-		{"unsettled", func(v *progression.Visit) { v.Pain.NextMorning = score(2) }, progression.GatePain, rule.Ease, 0},
-		{"rising", func(v *progression.Visit) { v.Pain.WeeklyTrend = screening.RisingPain }, progression.GatePain, rule.Ease, 0},
-		{"spreading", func(v *progression.Visit) { v.Pain.Kind = screening.SpreadingPain }, progression.GatePain, rule.Refer, 0},
-		{"of a kind not given", func(v *progression.Visit) { v.Pain.Kind = 0 }, progression.GatePain, rule.Keep, 10},
-		{"pain not asked", func(v *progression.Visit) { v.Pain = nil }, progression.GatePain, rule.Keep, 10},
-		{"range lost", func(v *progression.Visit) { v.RangeLost = screening.Yes }, progression.GateRange, rule.Ease, 0},
-		{"range not known", func(v *progression.Visit) { v.RangeLost = 0 }, progression.GateRange, rule.Keep, 10},
-		{"form lost", func(v *progression.Visit) { v.FormLost = screening.Yes }, progression.GateTechnique, rule.Keep, 10},
-		{"nobody looked", func(v *progression.Visit) { v.Observer = dose.Observation{} }, progression.GateTechnique, rule.Keep, 12},
-		{"form not known", func(v *progression.Visit) { v.FormLost = 0 }, progression.GateTechnique, rule.Keep, 12},
-		{"nearer to failure", func(v *progression.Visit) { v.Sets[2].Effort = units.Must(units.InReserve(2)) }, progression.GateEffort, rule.Keep, 10},
-		{"between two counts", func(v *progression.Visit) { v.Sets[3].Effort = units.Must(units.RPE(7.5)) }, progression.GateEffort, rule.Keep, 10},
-		{"effort not recorded", func(v *progression.Visit) { v.Sets[0].Effort = units.Effort{} }, progression.GateEffort, rule.Keep, 10},
-		{"a scale without reserve", func(v *progression.Visit) { v.Sets[1].Effort = units.Must(units.OMNI(6)) }, progression.GateEffort, rule.Keep, 10},
-		{"below the top", func(v *progression.Visit) { v.Sets[1].Reps = 11 }, progression.GateReps, rule.Keep, 12},
-		{"at the count", func(v *progression.Visit) { v.Sets[1].Reps = 10 }, progression.GateReps, rule.Keep, 11},
-		{"below the count", func(v *progression.Visit) { v.Sets[1].Reps = 9 }, progression.GateReps, rule.Keep, 10},
-		{"another load", func(v *progression.Visit) { v.Sets[1].Load = 8 * units.Kilogram }, progression.GateReps, rule.Keep, 10},
-		{"a side with a set fewer", func(v *progression.Visit) { v.Sets = v.Sets[:3] }, progression.GateReps, rule.Keep, 10},
-	}
-	for _, tt := range tests {
-		v := goodVisit()
-		tt.spoil(&v)
-		r := gatesOf(t, v)
-		if r.Advice != tt.says || r.Aim != tt.aim {
-			t.Errorf("%s: %v, aim %d; want %v, %d", tt.name, r.Advice, r.Aim, tt.says, tt.aim)
-		}
-		for i, g := range r.Gates {
-			if g.Gate != progression.Gate(i+1) || len(g.Reasons) != 1 || (g.Advice == rule.Raise) != (g.Gate != tt.gate) {
-				t.Errorf("%s: gate %d is %v: %v, %v", tt.name, i+1, g.Gate, g.Advice, g.Reasons)
-			}
-		}
-		for _, why := range append(r.Reasons, reasonsOf(r)...) {
-			if said := progression.Words().Clinician(why); said == "" || strings.ContainsAny(said, "{}") {
-				t.Errorf("%s: %s says %q", tt.name, why.Code, said)
-			}
-		}
-		if len(r.Gates) != 6 {
-			t.Errorf("%s: %d gates", tt.name, len(r.Gates))
-		}
-	}
-}
-
-func reasonsOf(r progression.GateReport) []evidence.Reason {
-	var list []evidence.Reason
-	for _, g := range r.Gates {
-		list = append(list, g.Reasons...)
-	}
-	return list
-}
-
-// Osteoarthritis with usual pain up to 5 may progress: this module's policy. No
-// pain at all needs no kind.
-func TestGatePainThatMayProgress(t *testing.T) {
-	v := goodVisit()
-	v.Pain = &screening.Pain{Kind: screening.OrdinaryPain, Usual: score(4), During: score(5), After: score(4), NextMorning: score(4),
-		WeeklyTrend: screening.StablePain, Osteoarthritis: screening.Yes}
-	if r := gatesOf(t, v); r.Advice != rule.Raise {
-		t.Errorf("%v, want raise", r.Advice)
-	}
-	v.Pain = &screening.Pain{Usual: score(0), During: score(0), After: score(0), NextMorning: score(0), WeeklyTrend: screening.StablePain}
-	if r := gatesOf(t, v); r.Advice != rule.Raise {
-		t.Errorf("no pain of whatever kind: %v, want raise", r.Advice)
-	}
-}
-
-// A carry has no reserve; nothing done is nothing known; each set of both sides
-// counts for each.
-func TestGateSets(t *testing.T) {
-	v := goodVisit()
-	v.Plan.Measure, v.Plan.Reserve = exercise.Metres, dose.Reserve{}
-	for i := range v.Sets {
-		v.Sets[i].Effort = units.Effort{}
-	}
-	if r := gatesOf(t, v); r.Advice != rule.Raise {
-		t.Errorf("metres: %v, want raise", r.Advice)
-	}
-	v = goodVisit()
-	v.Sets = nil
-	if r := gatesOf(t, v); r.Advice != rule.Keep || r.Gates[4].Advice != rule.Keep || r.Gates[5].Advice != rule.Keep || r.Aim != 10 {
-		t.Errorf("nothing done: %+v", r)
-	}
-	v = goodVisit()
-	v.Sets = v.Sets[:2]
-	v.Sets[0].Side, v.Sets[1].Side = body.Both, body.Both
-	if r := gatesOf(t, v); r.Advice != rule.Raise {
-		t.Errorf("both sides at once: %v", r.Advice)
-	}
-	v = goodVisit()
-	v.Plan.Side, v.Sets = body.Right, v.Sets[2:]
-	if r := gatesOf(t, v); r.Advice != rule.Raise {
-		t.Errorf("one side planned and done: %v", r.Advice)
-	}
-}
-
-// spoilers make one thing of a visit worse or unknown.
-var spoilers = []func(t *rapid.T, v *progression.Visit){
-	func(t *rapid.T, v *progression.Visit) {
-		if v.Moment != nil {
-			signs := append(slices.Clone(v.Moment.Signs), rapid.SampledFrom(signCodes()).Draw(t, "sign"))
-			v.Moment = &screening.Moment{Signs: signs, Pain: v.Moment.Pain}
-		}
-	},
-	func(t *rapid.T, v *progression.Visit) {
-		if v.Pain != nil && v.Pain.During != nil {
-			p := *v.Pain
-			p.During = score(min(10, *p.During+float64(rapid.IntRange(1, 6).Draw(t, "more pain"))))
-			v.Pain = &p
-		}
-	},
-	func(t *rapid.T, v *progression.Visit) {
-		if v.Pain != nil {
-			p := *v.Pain
-			p.WeeklyTrend = screening.RisingPain
-			v.Pain = &p
-		}
-	},
-	func(t *rapid.T, v *progression.Visit) { v.RangeLost = screening.Yes },
-	func(t *rapid.T, v *progression.Visit) { v.FormLost = screening.Yes },
-	func(t *rapid.T, v *progression.Visit) { v.Observer = dose.Observation{} },
-	func(t *rapid.T, v *progression.Visit) {
-		i := rapid.IntRange(0, len(v.Sets)-1).Draw(t, "set")
-		v.Sets[i].Reps = max(1, v.Sets[i].Reps-rapid.IntRange(1, 5).Draw(t, "fewer"))
-	},
-	func(t *rapid.T, v *progression.Visit) {
-		i := rapid.IntRange(0, len(v.Sets)-1).Draw(t, "set")
-		if left := v.Sets[i].Effort.Value(); !v.Sets[i].Effort.IsZero() && left >= 1 {
-			v.Sets[i].Effort = units.Must(units.InReserve(left - 1))
-		}
-	},
-	func(t *rapid.T, v *progression.Visit) {
-		v.Sets[rapid.IntRange(0, len(v.Sets)-1).Draw(t, "set")].Effort = units.Effort{}
-	},
-}
-
 func signCodes() []screening.Code {
 	var list []screening.Code
 	for _, r := range screening.StopRows() {
 		list = append(list, r.Code)
 	}
 	return slices.DeleteFunc(list, func(c screening.Code) bool { return (screening.Moment{Signs: []screening.Code{c}}).Validate() != nil })
-}
-
-func drawGateVisit(t *rapid.T) progression.Visit {
-	v := goodVisit()
-	v.Pain.During = score(float64(rapid.IntRange(0, 10).Draw(t, "pain")))
-	v.Pain.WeeklyTrend = screening.Trend(rapid.IntRange(0, 3).Draw(t, "trend"))
-	v.RangeLost = screening.Answer(rapid.IntRange(0, 2).Draw(t, "range"))
-	v.FormLost = screening.Answer(rapid.IntRange(0, 2).Draw(t, "form"))
-	for i := range v.Sets {
-		v.Sets[i].Reps = rapid.IntRange(7, 14).Draw(t, "reps")
-		v.Sets[i].Effort = units.Must(units.InReserve(float64(rapid.IntRange(1, 5).Draw(t, "reserve"))))
-	}
-	return v
-}
-
-// The law: one thing worse, or no longer known, never makes the advice less
-// cautious and never raises the aim; and a rise needs every gate.
-func TestGatesMonotone(t *testing.T) {
-	changed := 0
-	rapid.Check(t, func(t *rapid.T) {
-		v := drawGateVisit(t)
-		was := gatesOf(t, v)
-		rapid.SampledFrom(spoilers).Draw(t, "worse")(t, &v)
-		is := gatesOf(t, v)
-		if is.Advice < was.Advice || is.Aim > was.Aim {
-			t.Fatalf("worse: %v, aim %d; before %v, aim %d", is.Advice, is.Aim, was.Advice, was.Aim)
-		}
-		all := !slices.ContainsFunc(is.Gates, func(g progression.GateAnswer) bool { return g.Advice != rule.Raise })
-		if all != (is.Advice == rule.Raise) {
-			t.Fatalf("%v with %+v", is.Advice, is.Gates)
-		}
-		if is.Advice != was.Advice {
-			changed++
-		}
-	})
-	if changed == 0 {
-		t.Error("nothing was ever made worse")
-	}
-}
-
-func TestGatesRefuse(t *testing.T) {
-	bad := goodVisit()
-	bad.Plan.Sets, bad.Plan.Count = 0, 13
-	bad.Sets[0].Reps = 0
-	bad.Sets[1].Exercise, bad.Sets[1].Hold = "goblet-squat", body.BothHandsOnOne
-	bad.Moment.Pain = score(11)
-	bad.Pain.During = score(-1)
-	_, err := progression.Gates(bad)
-	var all field.Errors
-	if !errors.As(err, &all) {
-		t.Fatalf("%v", err)
-	}
-	var got []string
-	for _, f := range all {
-		got = append(got, f.Path)
-	}
-	want := []string{"/plan/sets", "/plan/count", "/sets/0/reps", "/sets/1/exercise", "/sets/1/hold", "/moment/pain", "/pain/during"}
-	if diff := cmp.Diff(want, got); diff != "" {
-		t.Error(diff)
-	}
-	for name, spoil := range map[string]func(v *progression.Visit){
-		"/plan/count":  func(v *progression.Visit) { v.Plan.Span = units.AtLeast(8) },
-		"/sets/3/side": func(v *progression.Visit) { v.Plan.Side, v.Sets = body.Right, append(v.Sets[2:], v.Sets[2], v.Sets[0]) },
-		"/sets/0/side": func(v *progression.Visit) { v.Plan.OneSided, v.Sets = false, v.Sets[:1] },
-	} {
-		v := goodVisit()
-		spoil(&v)
-		if err := v.Validate(); err == nil || !strings.Contains(err.Error(), name) {
-			t.Errorf("%v, want %s", err, name)
-		}
-	}
-}
-
-func TestGatesJSON(t *testing.T) {
-	v := goodVisit()
-	r := gatesOf(t, v)
-	text := units.Must(json.Marshal(r))
-	var back progression.GateReport
-	if err := field.Decode(text, &back, field.Strict); err != nil {
-		t.Fatal(err)
-	}
-	if diff := cmp.Diff(string(text), string(units.Must(json.Marshal(back)))); diff != "" {
-		t.Error(diff)
-	}
-	text = units.Must(json.Marshal(v))
-	var again progression.Visit
-	if err := field.Decode(text, &again, field.Strict); err != nil {
-		t.Fatal(err)
-	}
-	if diff := cmp.Diff(string(units.Must(json.Marshal(r))), string(units.Must(json.Marshal(gatesOf(t, again))))); diff != "" {
-		t.Error(diff)
-	}
-	for _, text := range []string{`{"range":1}`, `{"plan":{},"plan":{}}`} {
-		if field.Decode([]byte(text), &again, field.Strict) == nil || field.Decode([]byte(text), &back, field.Strict) == nil {
-			t.Errorf("%s was read", text)
-		}
-	}
-	for g := progression.Gate(0); g < 9; g++ {
-		name, err := g.MarshalText()
-		var same progression.Gate
-		if valid := g <= progression.GateReps; valid != (err == nil) || valid && (same.UnmarshalText(name) != nil || same != g || g.String() != string(name)) {
-			t.Errorf("gate %d: %q, %v", g, name, err)
-		}
-	}
-}
-
-func BenchmarkGates(b *testing.B) {
-	v := goodVisit()
-	b.ReportAllocs()
-	for b.Loop() {
-		gatesOf(b, v)
-	}
 }

@@ -6,6 +6,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
+	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units/evidence"
 )
@@ -31,46 +32,40 @@ type choice struct {
 // harder is what makes a dose harder, or why it stays, where nothing lessens it: the
 // first row that holds. Those with a change may be taken away by a [Policy].
 var harder = [...]row{
-	{"nothing-done", "no set was done", NoChange, codes("nothing-done"), (*now).nothingDone, stays("progression.nothing-done")},
-	{"ask-first", "somebody is to be asked before more than light and supervised work", NoChange, codes("ask-first"), (*now).asksFirst, stays("progression.ask-first")},
-	{"plan-expired", "the plan has expired", NoChange, codes("plan-expired"), (*now).expired, stays()},
-	{"room-first", "a set is to come, and the reserve asked for needs room first", NoChange, codes("hold"), (*now).needsRoom, (*now).makeRoom},
-	{"sets-first", "a set is to come that the plan builds up to", MoreSets, codes("one-more-set"), (*now).mayAddSet, (*now).addSet},
-	{"maintain", "maintenance, and the next weight was not done before", NoChange, codes("maintain"), (*now).maintains, stays("progression.maintain")},
-	{"found-easy", "a heavier weight was found, and is still clearly easy", FindLoad, codes("find-on"), (*now).foundEasy, (*now).findOn},
-	{"found", "a heavier weight was found", FindLoad, codes("found"), (*now).foundMore, (*now).found},
-	{"two-rises", "the next weight is shown, and two other loads rise", NoChange, codes("two-rise"), (*now).riseWaits, stays("progression.two-rise")},
-	{"next-weight", "the next weight is shown or was done before", MoreLoad, codes("shown", "done-before", "large-step", "step-in-hand"), (*now).rises, (*now).raise},
-	{"find-on", "the load is looked for, and every set was clearly easy", FindLoad, codes("find-on"), (*now).goesOnFinding, (*now).findOn},
-	{"tried", "a heavier weight was tried and was too much", NoChange, codes("tried"), (*now).triedInVain, stays("progression.tried")},
-	{"resumed", "a trial is over: back to the dose before it", NoChange, codes("resumed"), (*now).resumes, stays("progression.resumed")},
-	{"limit-reps", "a limit forbids the next weight, and repetitions may rise within the range", MoreReps, codes("limit", "more-reps"), (*now).limitedReps, (*now).addRepsToLimit},
-	{"limit", "a limit forbids the next weight", NoChange, codes("limit", "hold"), (*now).limited, (*now).holdAtLimit},
-	{"try", "the next weight may be tried", FindLoad, codes("large-step", "step-in-hand", "find-on"), (*now).tries, (*now).try},
-	{"more-reps", "a gate keeps the load, or the range is not worked through; repetitions may rise", MoreReps, codes("more-reps"), (*now).moreRepsHolds, (*now).addReps},
-	{"hold", "a gate keeps the dose, or the range is not worked through", NoChange, codes("hold"), (*now).repsFirst, (*now).hold},
-	{"familiarising", "movements are still learnt", NoChange, codes("familiarising"), (*now).familiarises, stays("progression.familiarising")},
-	{"more-reserve", "more left in reserve would show the next weight", NoChange, codes("more-reserve"), (*now).nearlyShown, (*now).waitForReserve},
-	{"slower", "lowering is quicker than four seconds", SlowerLowering, codes("slower"), (*now).lowersQuickly, (*now).slower},
-	{"pause", "the pause is shorter than two seconds", LongerPause, codes("pause"), (*now).pausesBriefly, (*now).pause},
-	{"beside", "a heavier weight waits for somebody at hand", NoChange, codes("look-beside", "step-beside", "above-beside"), (*now).waitsForSomebody, stays()},
-	{"extra-set", "the next weight can be neither shown nor tried, and the guideline has room", ExtraSet, codes("extra-set"), (*now).mayHaveExtraSet, (*now).extraSet},
-	{"variant-waits", "there is a harder variant, and enough exercises are new", NoChange, codes("variant-waits"), (*now).variantWaits, (*now).waitForVariant},
-	{"harder-variant", "there is a harder variant that can be dosed", HarderVariant, codes("instead"), (*now).variantOffered, (*now).takeVariant},
-	{"kit-ends", "the kit has nothing heavier", NoChange, codes("no-variant", "kit-ends"), func(n *now) bool { return n.jump == nil }, (*now).kitEnds},
-	{"too-far", "none of these", NoChange, codes("no-variant", "too-far"), func(*now) bool { return true }, (*now).tooFar},
+	{"nothing-done", "no set was done", NoChange, codes("progression.nothing-done"), (*now).nothingDone, stays("progression.nothing-done")},
+	{"ask-first", "somebody is to be asked before more than light and supervised work", NoChange, codes("progression.ask-first"), (*now).asksFirst, stays("progression.ask-first")},
+	{"plan-expired", "the plan has expired", NoChange, codes("progression.plan-expired"), (*now).expired, stays()},
+	{"room-first", "a set is to come, and the reserve asked for needs room first", NoChange, codes("progression.hold"), (*now).needsRoom, (*now).makeRoom},
+	{"sets-first", "a set is to come that the plan builds up to", MoreSets, codes("progression.one-more-set"), (*now).mayAddSet, (*now).addSet},
+	{"maintain", "maintenance, and the next weight was not done before", NoChange, codes("progression.maintain"), (*now).maintains, stays("progression.maintain")},
+	{"found-easy", "a heavier weight was found, and is still clearly easy", FindLoad, codes("progression.find-on"), (*now).foundEasy, (*now).findOn},
+	{"found", "a heavier weight was found", FindLoad, codes("progression.found"), (*now).foundMore, (*now).found},
+	{"two-rises", "the next weight is shown, and two other loads rise", NoChange, codes("progression.two-rise"), (*now).riseWaits, stays("progression.two-rise")},
+	{"next-weight", "the next weight is shown or was done before", MoreLoad, codes("progression.shown", "progression.done-before", "progression.large-step", "progression.step-in-hand"), (*now).rises, (*now).raise},
+	{"find-on", "the load is looked for, and every set was clearly easy", FindLoad, codes("progression.find-on"), (*now).goesOnFinding, (*now).findOn},
+	{"tried", "a heavier weight was tried and was too much", NoChange, codes("progression.tried"), (*now).triedInVain, stays("progression.tried")},
+	{"resumed", "a trial is over: back to the dose before it", NoChange, codes("progression.resumed"), (*now).resumes, stays("progression.resumed")},
+	{"limit-reps", "a limit forbids the next weight, and repetitions may rise within the range", MoreReps, codes("progression.limit", "progression.more-reps"), (*now).limitedReps, (*now).addRepsToLimit},
+	{"limit", "a limit forbids the next weight", NoChange, codes("progression.limit", "progression.hold"), (*now).limited, (*now).holdAtLimit},
+	{"try", "the next weight may be tried", FindLoad, codes("progression.large-step", "progression.step-in-hand", "progression.find-on"), (*now).tries, (*now).try},
+	{"more-reps", "a gate keeps the load, or the range is not worked through; repetitions may rise", MoreReps, codes("progression.more-reps"), (*now).moreRepsHolds, (*now).addReps},
+	{"hold", "a gate keeps the dose, or the range is not worked through", NoChange, codes("progression.hold"), (*now).repsFirst, (*now).hold},
+	{"familiarising", "movements are still learnt", NoChange, codes("progression.familiarising"), (*now).familiarises, stays("progression.familiarising")},
+	{"more-reserve", "more left in reserve would show the next weight", NoChange, codes("progression.more-reserve"), (*now).nearlyShown, (*now).waitForReserve},
+	{"slower", "lowering is quicker than four seconds", SlowerLowering, codes("progression.slower"), (*now).lowersQuickly, (*now).slower},
+	{"pause", "the pause is shorter than two seconds", LongerPause, codes("progression.pause"), (*now).pausesBriefly, (*now).pause},
+	{"beside", "a heavier weight waits for somebody at hand", NoChange, codes("progression.look-beside", "progression.step-beside", "progression.above-beside"), (*now).waitsForSomebody, stays()},
+	{"extra-set", "the next weight can be neither shown nor tried, and the guideline has room", ExtraSet, codes("progression.extra-set"), (*now).mayHaveExtraSet, (*now).extraSet},
+	{"variant-waits", "there is a harder variant, and enough exercises are new", NoChange, codes("progression.variant-waits"), (*now).variantWaits, (*now).waitForVariant},
+	{"harder-variant", "there is a harder variant that can be dosed", HarderVariant, codes("progression.instead"), (*now).variantOffered, (*now).takeVariant},
+	{"kit-ends", "the kit has nothing heavier", NoChange, codes("progression.no-variant", "progression.kit-ends"), func(n *now) bool { return n.jump == nil }, (*now).kitEnds},
+	{"too-far", "none of these", NoChange, codes("progression.no-variant", "progression.too-far"), func(*now) bool { return true }, (*now).tooFar},
 }
 
 // beside is where the rows begin before which is said what waits for somebody.
 var beside = slices.IndexFunc(harder[:], func(r row) bool { return r.name == "limit-reps" })
 
-func codes(names ...string) []evidence.Code {
-	list := make([]evidence.Code, len(names))
-	for i, name := range names {
-		list[i] = evidence.Code("progression." + name)
-	}
-	return list
-}
+func codes(list ...evidence.Code) []evidence.Code { return list }
 
 // stays keeps the dose, within what the last visit showed.
 func stays(codes ...evidence.Code) func(*now) choice {
@@ -114,7 +109,7 @@ func removable() []string {
 	return names
 }
 
-func (n *now) nothingDone() bool { return len(n.seen.v.Sets) == 0 }
+func (n *now) nothingDone() bool { return len(n.seen.Visit.Sets) == 0 }
 
 func (n *now) asksFirst() bool { return n.c.Request.Screening.Meanwhile > screening.WithinLimits }
 
@@ -133,12 +128,12 @@ func (n *now) mayAddSet() bool {
 	if n.out.Phase == dose.Familiarise || n.out.Phase == dose.Maintain {
 		target = n.out.Sets
 	}
-	for _, g := range n.seen.gates.Gates {
-		if g.Advice != rule.Raise && g.Gate != GateReps {
+	for _, g := range n.seen.Gates.Gates {
+		if g.Advice != rule.Raise && g.Gate != visit.GateReps {
 			return false
 		}
 	}
-	return !searches(&n.last().Plan) && !n.stillLooking() && n.last().Plan.Sets < target && n.seen.v.met()
+	return !visit.Searches(&n.last().Plan) && !n.stillLooking() && n.last().Plan.Sets < target && n.seen.Visit.Met()
 }
 
 func (n *now) addSet() choice {

@@ -6,6 +6,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
+	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -14,43 +15,43 @@ import (
 // repsMayRise reports whether the dose was done and nothing stands against more
 // load but repetitions, technique that nobody saw, or effort that nobody noted.
 func (n *now) repsMayRise() bool {
-	for _, g := range n.seen.gates.Gates {
-		unseen := g.Gate == GateTechnique && !given.Yes(n.seen.v.FormLost)
-		unrated := g.Gate == GateEffort && n.unrated()
-		if g.Advice != rule.Raise && g.Gate != GateReps && !unseen && !unrated {
+	for _, g := range n.seen.Gates.Gates {
+		unseen := g.Gate == visit.GateTechnique && !given.Yes(n.seen.Visit.FormLost)
+		unrated := g.Gate == visit.GateEffort && n.unrated()
+		if g.Advice != rule.Raise && g.Gate != visit.GateReps && !unseen && !unrated {
 			return false
 		}
 	}
-	return n.seen.v.met()
+	return n.seen.Visit.Met()
 }
 
 // unrated reports whether the effort of a set was not recorded, on a scale that
 // the gate or the policy's rule can go by.
 func (n *now) unrated() bool {
 	if !n.counts() {
-		return !n.seen.rated()
+		return !n.seen.AllRated()
 	}
-	for _, g := range n.seen.gates.Gates {
-		if g.Gate == GateEffort && g.Advice == rule.Raise {
+	for _, g := range n.seen.Gates.Gates {
+		if g.Gate == visit.GateEffort && g.Advice == rule.Raise {
 			return false
 		}
 	}
-	return !n.seen.known
+	return !n.seen.Known
 }
 
 // hints say what would let the exercise go on where it was not recorded.
 func (n *now) hints() []evidence.Reason {
-	if len(n.seen.v.Sets) == 0 {
+	if len(n.seen.Visit.Sets) == 0 {
 		return nil
 	}
-	v := &n.seen.v
+	v := &n.seen.Visit
 	var list []evidence.Reason
 	for _, h := range [...]struct {
 		code    evidence.Code
 		missing bool
 	}{
 		{"progression.note-effort", n.unrated()},
-		{"progression.note-pain", !painTold(v.Pain)},
+		{"progression.note-pain", !visit.PainTold(v.Pain)},
 		{"progression.note-range", v.RangeLost == screening.Unknown},
 		{"progression.note-signs", v.Moment == nil},
 		{"progression.show-technique", !v.Observer.Made() && !given.Yes(v.FormLost)},
@@ -62,16 +63,10 @@ func (n *now) hints() []evidence.Reason {
 	return list
 }
 
-// painTold reports whether all that the pain model asks for was recorded.
-func painTold(p *screening.Pain) bool {
-	return p != nil && p.Kind != screening.PainKindUnknown && p.Usual != nil && p.During != nil && p.After != nil &&
-		(p.NextMorning != nil || p.SettledNextMorning != screening.Unknown) && p.WeeklyTrend != screening.TrendUnknown
-}
-
 // saysHold names the gates that keep the dose, those of repetitions last.
 func (n *now) saysHold() evidence.Reason {
 	var names []string
-	for _, g := range n.seen.gates.Gates {
+	for _, g := range n.seen.Gates.Gates {
 		if g.Advice != rule.Raise {
 			names = append(names, g.Gate.String())
 		}

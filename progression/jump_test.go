@@ -96,7 +96,7 @@ func TestFactsAndWords(t *testing.T) {
 		t.Fatal(err)
 	}
 	for _, r := range jump.Reasons {
-		if progression.Words()[r.Code].Clinician == "" || !slices.ContainsFunc(r.Facts, func(id evidence.FactID) bool { return ids[id] }) {
+		if allWords()[r.Code].Clinician == "" || !slices.ContainsFunc(r.Facts, func(id evidence.FactID) bool { return ids[id] }) {
 			t.Errorf("reason %+v has no words or no fact", r)
 		}
 	}

@@ -6,6 +6,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
+	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units/evidence"
 )
@@ -37,24 +38,24 @@ type lessening struct {
 // lessens is all that makes a dose easier, or keeps it from being made harder: every
 // row that holds, joined.
 var lessens = [...]lessening{
-	{"missed", "more than a week since the last set", "load and sets by the ladder, or anew", comeBack, codes("return", "return-anew", "return-assessed", "reps-for-load"),
+	{"missed", "more than a week since the last set", "load and sets by the ladder, or anew", comeBack, codes("progression.return", "progression.return-anew", "progression.return-assessed", "progression.reps-for-load"),
 		func(n *now) bool { return n.back != nil }, (*now).saysBack},
-	{"above-limit", "the last weight lies above a limit", "the heaviest below it", 0, codes("above-limit"),
-		func(n *now) bool { return n.seen.base > n.most }, func(n *now) []evidence.Reason {
-			return []evidence.Reason{because("progression.above-limit").With("load", n.seen.base).With("most", n.most)}
+	{"above-limit", "the last weight lies above a limit", "the heaviest below it", 0, codes("progression.above-limit"),
+		func(n *now) bool { return n.seen.Base > n.most }, func(n *now) []evidence.Reason {
+			return []evidence.Reason{because("progression.above-limit").With("load", n.seen.Base).With("most", n.most)}
 		}},
-	{"lighter-day", "the day's check asks for a lighter session", "as the check says", setTaken, codes("lighter-day"),
+	{"lighter-day", "the day's check asks for a lighter session", "as the check says", setTaken, codes("progression.lighter-day"),
 		(*now).dayIsLighter, only("progression.lighter-day")},
-	{"too-heavy", "the weight could not be lifted as often as the range begins with", "a lighter weight, or an easier variant", lighterWeight, codes("too-much", "easier-variant"),
+	{"too-heavy", "the weight could not be lifted as often as the range begins with", "a lighter weight, or an easier variant", lighterWeight, codes("progression.too-much", "progression.easier-variant"),
 		func(n *now) bool { return n.tooHeavy() && !n.beginsLighter() }, only("progression.too-much")},
-	{"below-three", "three visits in a row below the dose", "a lighter weight, a set fewer, or an easier variant", simpler, codes("below-three", "easier-variant"),
+	{"below-three", "three visits in a row below the dose", "a lighter weight, a set fewer, or an easier variant", simpler, codes("progression.below-three", "progression.easier-variant"),
 		func(n *now) bool { return !n.tooHeavy() && n.below3() && !n.beginsLighter() }, only("progression.below-three")},
-	{"attendance", "half of the planned sessions or fewer were done", "a set fewer, down to one, unless something else takes one", fewerSets, codes("attendance-low"),
+	{"attendance", "half of the planned sessions or fewer were done", "a set fewer, down to one, unless something else takes one", fewerSets, codes("progression.attendance-low"),
 		func(n *now) bool { return n.attended.Advice >= rule.Ease }, func(n *now) []evidence.Reason { return n.attended.Reasons }},
-	{"recurring", "a visit that eases, within three after another", "an easier variant", easierVariant, codes("recurring", "easier-variant"),
+	{"recurring", "a visit that eases, within three after another", "an easier variant", easierVariant, codes("progression.recurring", "progression.easier-variant"),
 		func(n *now) bool { return n.recurring }, only("progression.recurring")},
-	{"eased", "a gate on the last visit eases", "a lighter session", lighterSession | setTaken, codes("eased"),
-		func(n *now) bool { return n.seen.gates.Advice >= rule.Ease }, only("progression.eased")},
+	{"eased", "a gate on the last visit eases", "a lighter session", lighterSession | setTaken, codes("progression.eased"),
+		func(n *now) bool { return n.seen.Gates.Advice >= rule.Ease }, only("progression.eased")},
 }
 
 // only gives one reason, without values.
@@ -117,37 +118,26 @@ func (n *now) tooHeavy() bool {
 	if given.Yes(n.last().Unable) {
 		return true
 	}
-	able := float64(n.seen.reps)
+	able := float64(n.seen.Reps)
 	if n.counts() {
-		able += float64(n.seen.v.leastLeft(0)) // what was not recorded may have been nothing
+		able += float64(n.seen.Visit.LeastLeft(0)) // what was not recorded may have been nothing
 	}
-	return len(n.seen.v.Sets) > 0 && able < float64(min(n.bottom(), n.last().Plan.Count))
+	return len(n.seen.Visit.Sets) > 0 && able < float64(min(n.bottom(), n.last().Plan.Count))
 }
 
 // below3 reports whether the last visits, as many as the rule asks for, were
 // below one and the same dose: what was made easier begins anew.
 func (n *now) below3() bool {
-	plan, below := n.last().Plan, 0
+	plan, below := &n.last().Plan, 0
 	for i := len(n.c.Log) - 1; i >= 0; i-- {
 		v := &n.c.Log[i]
-		if slices.Contains(n.doubtful, i) || !v.below() || v.Plan.Load.Each != plan.Load.Each || v.Plan.Sets != plan.Sets {
+		if slices.Contains(n.doubtful, i) || !v.Below() || v.Plan.Load.Each != plan.Load.Each || v.Plan.Sets != plan.Sets {
 			break
 		}
 		below++
 	}
 	a, err := rule.Simplify(below)
 	return err == nil && a.Advice == rule.Ease
-}
-
-// below reports whether a visit stayed below its dose: too few sets or none, fewer
-// repetitions than the range begins with, or nearer to failure than planned. A
-// visit in which the load was looked for has no dose to stay below.
-func (v *Visit) below() bool {
-	if searches(&v.Plan) {
-		return false
-	}
-	low, _ := v.Plan.Span.Min()
-	return v.done() < v.Plan.Sets || v.fewest() < min(low, v.Plan.Count) || v.countsReserve() && v.leastLeft(v.Plan.Reserve.Least) < v.Plan.Reserve.Least
 }
 
 // simplify takes the next lighter weight, or a set fewer, and reports whether
@@ -166,7 +156,7 @@ func (n *now) simplify(s *dose.Step) bool {
 func (n *now) easedAlready() (bool, error) {
 	log := n.c.Log[:len(n.c.Log)-1]
 	for _, v := range log[max(0, len(log)-recurring):] {
-		if g, err := Gates(v); err != nil || g.Advice >= rule.Ease {
+		if g, err := visit.Gates(v); err != nil || g.Advice >= rule.Ease {
 			return true, err
 		}
 	}

@@ -14,6 +14,7 @@ import (
 	"example.org/posology/dose/onerm"
 	"example.org/posology/progression"
 	"example.org/posology/progression/rule"
+	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -306,7 +307,7 @@ func TestNextJSONOfPolicyAndQueries(t *testing.T) {
 	}
 	for _, bad := range []string{`{"most_reps":1,"most_reps":2}`, `{"set":1,"set":2}`, `{"what":1}`} {
 		var p progression.Policy
-		var q progression.Query
+		var q visit.Query
 		if field.Decode([]byte(bad), &p, field.Strict) == nil || field.Decode([]byte(bad), &q, field.Strict) == nil {
 			t.Errorf("%s was read", bad)
 		}

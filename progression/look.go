@@ -8,6 +8,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
+	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
@@ -22,10 +23,10 @@ type now struct {
 	out   dose.Prescription // the frame's outline
 	most  units.Mass        // per implement, by every limit
 
-	queries  []Query
-	doubtful []int   // places of the visits with sets that are queried
-	seen     reading // the last visit
-	ahead            // the step up from seen.base
+	queries  []visit.Query
+	doubtful []int         // places of the visits with sets that are queried
+	seen     visit.Reading // the last visit
+	ahead                  // the step up from seen.base
 
 	back      *rule.Return // after days missed; nil: none that count
 	attended  programme.AttendanceAnswer
@@ -34,7 +35,7 @@ type now struct {
 	before  *dose.Prescription // the last plan, that before a trial
 	step    dose.Step          // that dose again
 	fitted  fit                // within what the last visit showed
-	variant func() offer       // the harder variant, looked at once and only if it comes to that
+	variant func() *offer      // the harder variant, looked at once and only if it comes to that
 }
 
 // look sees a course in the frame of its day, without the passed visits of its log.
@@ -42,10 +43,10 @@ func look(c Course, waits waiting, f *dose.Frame, passed int) (*now, error) {
 	n := &now{c: c, waits: waits, f: f, out: f.Outline(), most: f.Ceiling()}
 	n.c.Log, n.doubtful, n.queries = c.clean(f.Table(), passed)
 	var err error
-	if n.seen, err = n.last().read(trial{n.out.Reserve.Least, c.Policy.Rule == rule.NameOMNIBelow8}, f.Table()); err != nil {
+	if n.seen, err = n.last().Read(visit.Trial{Least: n.out.Reserve.Least, Rated: c.Policy.Rule == rule.NameOMNIBelow8}, f.Table()); err != nil {
 		return n, err
 	}
-	if n.ahead, err = n.above(n.seen.base); err != nil {
+	if n.ahead, err = n.above(n.seen.Base); err != nil {
 		return n, err
 	}
 	n.seen = n.endsSooner()
@@ -58,7 +59,7 @@ func look(c Course, waits waiting, f *dose.Frame, passed int) (*now, error) {
 	if n.attended, err = programme.Attendance(c.Sessions, c.Day); err != nil {
 		return n, err
 	}
-	if n.seen.gates.Advice >= rule.Ease { // what was referred then has been looked at since
+	if n.seen.Gates.Advice >= rule.Ease { // what was referred then has been looked at since
 		if n.recurring, err = n.easedAlready(); err != nil {
 			return n, err
 		}
@@ -84,7 +85,7 @@ func (n *now) in(r dose.Request) (*now, error) {
 	return &other, nil
 }
 
-func (n *now) last() *Visit { return &n.c.Log[len(n.c.Log)-1] }
+func (n *now) last() *visit.Visit { return &n.c.Log[len(n.c.Log)-1] }
 
 // counts reports whether the exercise counts repetitions, so that a curve and a
 // reserve say something.
@@ -115,7 +116,7 @@ func (n *now) dayIsLighter() bool {
 
 // same is the dose of a plan again, with the weight to go on from.
 func (n *now) same(plan *dose.Prescription) dose.Step {
-	s := dose.Step{Load: n.seen.base, Last: n.seen.base, Count: plan.Count, Sets: n.last().Plan.Sets, UpTo: n.upTo()}
+	s := dose.Step{Load: n.seen.Base, Last: n.seen.Base, Count: plan.Count, Sets: n.last().Plan.Sets, UpTo: n.upTo()}
 	if n.counts() {
 		s.Lowering, s.Pausing = plan.Tempo.Lowering, plan.Tempo.Pausing
 	}
@@ -133,11 +134,11 @@ func (n *now) same(plan *dose.Prescription) dose.Step {
 // before it, if there is one.
 func (n *now) beforeTrial() *dose.Prescription {
 	trial := &n.last().Plan
-	if !searches(trial) || len(n.seen.v.Sets) == 0 {
+	if !visit.Searches(trial) || len(n.seen.Visit.Sets) == 0 {
 		return trial
 	}
 	for i := len(n.c.Log) - 2; i >= 0; i-- {
-		if p := &n.c.Log[i].Plan; !searches(p) && p.Load.Each == n.seen.base {
+		if p := &n.c.Log[i].Plan; !visit.Searches(p) && p.Load.Each == n.seen.Base {
 			return p
 		}
 	}

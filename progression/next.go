@@ -168,7 +168,7 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 // sees notes what was looked at: queries, each reason for them once in a row, and
 // gates.
 func (d *Decision) sees(n *now) {
-	d.Queries, d.Gates = n.queries, n.seen.gates.Gates
+	d.Queries, d.Gates = n.queries, n.seen.Gates.Gates
 	var asked evidence.Code
 	for _, q := range n.queries {
 		if q.Reason.Code != asked {

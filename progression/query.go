@@ -1,90 +1,21 @@
 package progression
 
 import (
-	"math"
 	"slices"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
-	"example.org/posology/units"
-	"example.org/posology/units/evidence"
 )
-
-// slips are the multiples of the planned load that a slip makes of it: total
-// for per hand and the reverse, pounds for kilograms and the reverse.
-var slips = [...]float64{2, 1 / 2., perKilogram, 1 / perKilogram}
-
-const (
-	perKilogram = 2.2 // pounds, as people reckon
-	aboutSlip   = 0.05
-)
-
-// queried reports whether the load of a set is doubtful: not of the kit, or
-// about a slip's multiple of the planned one. A weight that looking for the
-// load may reach from the planned one is not.
-func (v *Visit) queried(s setlog.Set, t *equipment.Table) (evidence.Reason, bool) {
-	m, plan := each(s), v.Plan.Load.Each
-	if m == plan {
-		return evidence.Reason{}, false
-	}
-	if _, ok := t.Find(m); !ok {
-		return because("progression.not-in-kit").With("load", m), true
-	}
-	if plan == 0 || v.reaches(m, t) {
-		return evidence.Reason{}, false
-	}
-	ratio := float64(m) / float64(plan)
-	for _, slip := range slips {
-		if math.Abs(ratio-slip) <= aboutSlip*slip {
-			return because("progression.slip").With("load", m).With("planned", plan), true
-		}
-	}
-	return evidence.Reason{}, false
-}
-
-// reaches reports whether looking for the load may reach m from the plan of v.
-func (v *Visit) reaches(m units.Mass, t *equipment.Table) bool {
-	f, top := v.Plan.Finding, v.Plan.Load.Each
-	if f == nil || m < top {
-		return false
-	}
-	for range f.MaxSteps {
-		if gap, ok := t.Next(top); ok && (f.Ceiling == 0 || gap.To.Each <= f.Ceiling) {
-			top = gap.To.Each
-		}
-	}
-	return m <= top
-}
-
-// withoutQueried returns the sets of v whose load is not doubtful, and the others.
-func (v *Visit) withoutQueried(place int, t *equipment.Table) ([]setlog.Set, []Query) {
-	var doubtful []Query
-	var kept []setlog.Set
-	for i, s := range v.Sets {
-		why, bad := v.queried(s, t)
-		if bad && doubtful == nil {
-			kept = append(kept, v.Sets[:i]...)
-		}
-		if bad {
-			doubtful = append(doubtful, Query{place, i, each(s), why})
-		} else if doubtful != nil {
-			kept = append(kept, s)
-		}
-	}
-	if doubtful == nil {
-		kept = v.Sets
-	}
-	return kept, doubtful
-}
 
 // clean returns the log without the sets that are doubtful, the places of the
 // visits that had any, and the doubtful sets of the last one. Where nobody watched
 // a visit at which form was kept, by the person's own word, somebody's look within
 // the four weeks before holds. The caller's log stays as it is; passed visits of it
 // are not looked at.
-func (c *Course) clean(t *equipment.Table, passed int) (log []Visit, places []int, doubtful []Query) {
+func (c *Course) clean(t *equipment.Table, passed int) (log []visit.Visit, places []int, doubtful []visit.Query) {
 	log, asked, mine := c.Log, c.Request.Technique, false
 	var seen dose.Observation
 	change := func() {
@@ -94,7 +25,7 @@ func (c *Course) clean(t *equipment.Table, passed int) (log []Visit, places []in
 	}
 	for i := range log {
 		var sets []setlog.Set
-		if sets, doubtful = log[i].withoutQueried(passed+i, t); doubtful != nil {
+		if sets, doubtful = log[i].WithoutQueried(passed+i, t); doubtful != nil {
 			change()
 			log[i].Sets, places = sets, append(places, i)
 		}
@@ -103,9 +34,9 @@ func (c *Course) clean(t *equipment.Table, passed int) (log []Visit, places []in
 			seen = asked
 		}
 		switch {
-		case v.looked():
+		case v.Looked():
 			seen = v.Observer
-		case v.FormLost == screening.No && seen.Made() && seen.Day <= v.Day && int(v.Day-seen.Day) <= knownDays:
+		case v.FormLost == screening.No && seen.Made() && seen.Day <= v.Day && int(v.Day-seen.Day) <= visit.KnownDays:
 			change()
 			log[i].Observer = seen
 		}
@@ -125,7 +56,7 @@ func (c *Course) done() []setlog.Set {
 		return list // the frame says what is wrong with it
 	}
 	for i := range c.Log {
-		sets, _ := c.Log[i].withoutQueried(i, table)
+		sets, _ := c.Log[i].WithoutQueried(i, table)
 		for _, s := range sets {
 			s.Day = c.Log[i].Day
 			list = append(list, s)

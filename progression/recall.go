@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/internal/given"
+	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 )
@@ -18,8 +19,8 @@ func (n *now) recall(each units.Mass) (again, vain bool) {
 	age := 0
 	for i := len(n.c.Log) - 1; i >= 0; i-- {
 		v := &n.c.Log[i]
-		sets := v.sets(func(m units.Mass) bool { return m == each })
-		if age += n.c.gapAfter(i); age > knownDays {
+		sets := v.SetsWith(func(m units.Mass) bool { return m == each })
+		if age += n.c.gapAfter(i); age > visit.KnownDays {
 			return false, false
 		}
 		if given.Yes(v.Unable) && v.Plan.Load.Each == each { // a failed lift leaves no set to find
@@ -28,7 +29,7 @@ func (n *now) recall(each units.Mass) (again, vain bool) {
 		if len(sets) == 0 {
 			continue
 		}
-		shows := v.FormLost == screening.No && n.showsItself(v.with(sets))
+		shows := v.FormLost == screening.No && n.showsItself(v.With(sets))
 		return shows && n.calm(), !shows
 	}
 	return false, false
@@ -42,7 +43,7 @@ func (c *Course) gapAfter(i int) int {
 		next = c.Log[i+1].Day
 	}
 	gap := int(next - c.Log[i].Day)
-	if gap <= knownDays {
+	if gap <= visit.KnownDays {
 		return min(gap, given.Week)
 	}
 	return gap
@@ -54,8 +55,8 @@ func (n *now) calm() bool {
 	log := n.c.Log
 	for i := max(0, len(log)-calmVisits); i < len(log); i++ {
 		v := &log[i]
-		_, other := v.otherLoad()
-		if v.Plan.Load.Each != n.seen.base || other || slices.Contains(n.doubtful, i) || v.done() == 0 || v.below() || !v.mayFind() {
+		_, other := v.OtherLoad()
+		if v.Plan.Load.Each != n.seen.Base || other || slices.Contains(n.doubtful, i) || v.Done() == 0 || v.Below() || !v.MayFind() {
 			return false
 		}
 	}
@@ -64,12 +65,12 @@ func (n *now) calm() bool {
 
 // showsItself reports whether sets with a weight show that it can be done at the
 // bottom of the range in reserve, on the weaker side too.
-func (n *now) showsItself(v *Visit) bool {
-	if v.done() == 0 {
+func (n *now) showsItself(v *visit.Visit) bool {
+	if v.Done() == 0 {
 		return false
 	}
 	for _, s := range v.Sets {
-		left, _ := v.with([]setlog.Set{s}).reserve()
+		left, _ := v.With([]setlog.Set{s}).Reserve()
 		if n.counts() && float64(s.Reps)+float64(surely(left)) < n.wanted() || s.Reps < n.bottom() && !n.counts() {
 			return false
 		}
@@ -77,14 +78,11 @@ func (n *now) showsItself(v *Visit) bool {
 	return true
 }
 
-const (
-	calmVisits = 2              // in a row
-	knownDays  = 4 * given.Week // days for which a weight that was done counts as shown
-)
+const calmVisits = 2 // in a row
 
 // lifted reports whether the last four weeks have a set with a weight.
 func (n *now) lifted(each units.Mass) bool {
-	return slices.ContainsFunc(n.c.Log, func(v Visit) bool {
-		return int(n.c.Day-v.Day) <= knownDays && len(v.sets(func(m units.Mass) bool { return m == each })) > 0
+	return slices.ContainsFunc(n.c.Log, func(v visit.Visit) bool {
+		return int(n.c.Day-v.Day) <= visit.KnownDays && len(v.SetsWith(func(m units.Mass) bool { return m == each })) > 0
 	})
 }

@@ -5,7 +5,6 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
-	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -21,31 +20,11 @@ func (c *Course) referred() []evidence.Reason {
 	}
 	for i := len(c.Log) - 1; i >= 0; i-- {
 		v := &c.Log[i]
-		if why := v.refers(); len(why) > 0 && v.Day >= c.Request.Screening.Day {
+		if why := v.Refers(); len(why) > 0 && v.Day >= c.Request.Screening.Day {
 			return append(why, because("progression.referred").With("day", v.Day))
 		}
 	}
 	return nil
-}
-
-// refers returns what of the visit is for somebody else: events, or pain of a
-// kind that the pain model is never used for.
-func (v *Visit) refers() []evidence.Reason {
-	var why []evidence.Reason
-	if v.Moment != nil && !quiet(*v.Moment) {
-		if events, err := v.events(); err != nil || events.Advice == rule.Refer {
-			why = append(why, events.Reasons...)
-		}
-	}
-	if v.Pain != nil && v.Pain.Kind > screening.OrdinaryPain {
-		why = append(why, v.pain().Reasons...)
-	}
-	return why
-}
-
-// quiet reports a moment in which nothing showed and nothing was measured.
-func quiet(m screening.Moment) bool {
-	return len(m.Signs) == 0 && m.BP == nil && m.SystolicFall == 0 && m.SpO2 == 0 && m.Pain == nil
 }
 
 // refer prescribes nothing.
@@ -100,7 +79,7 @@ func (n *now) stand(d Decision, list []exercise.Exercise, r dose.Request, eased 
 			continue
 		case err != nil:
 			return Decision{}, err
-		case eased && p.Load.Each > 0 && p.Load.Each >= n.seen.base:
+		case eased && p.Load.Each > 0 && p.Load.Each >= n.seen.Base:
 			continue // no less than what was too much
 		case n.waits == newWaits:
 			d.because(because("progression.instead-waits").With("exercise", ex.Name))

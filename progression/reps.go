@@ -9,7 +9,7 @@ import (
 // repsFirst reports whether repetitions come before anything else: a gate keeps the
 // load, or the range is not worked through.
 func (n *now) repsFirst() bool {
-	return n.seen.gates.Advice != rule.Raise || n.counts() && (n.seen.reps < n.step.UpTo || n.spare() < 0) || !n.counts() && n.unrated()
+	return n.seen.Gates.Advice != rule.Raise || n.counts() && (n.seen.Reps < n.step.UpTo || n.spare() < 0) || !n.counts() && n.unrated()
 }
 
 func (n *now) moreRepsHolds() bool { return n.repsFirst() && n.more(n.step).aim > 0 }
@@ -51,7 +51,7 @@ func (n *now) more(s dose.Step) reps {
 		top, _ := n.out.Span.Max()
 		s.UpTo = min(s.UpTo, max(top, s.Count))
 	}
-	more := min(n.seen.reps+n.stepInReps(), s.UpTo)
+	more := min(n.seen.Reps+n.stepInReps(), s.UpTo)
 	if fitted := n.fit(s); fitted.step != s || !n.repsMayRise() || more <= s.Count || n.counts() && n.spare() < 0 {
 		return reps{fit: fitted}
 	}
@@ -75,7 +75,7 @@ func (n *now) stepInReps() int {
 	switch {
 	case !n.counts():
 		return paceStep
-	case n.seen.beyondCounting():
+	case n.seen.BeyondCounting():
 		return easyStep
 	}
 	return 1

@@ -11,7 +11,7 @@ func (n *now) withinLimits() bool { return n.jump != nil && n.jump.To.Each <= n.
 // mayRaise reports whether the next weight is shown, lies within every limit,
 // and was not just tried in vain.
 func (n *now) mayRaise() bool {
-	return n.withinLimits() && n.seen.gates.Advice == rule.Raise && !n.seen.tried && (n.counts() && n.shown() || n.again)
+	return n.withinLimits() && n.seen.Gates.Advice == rule.Raise && !n.seen.Tried && (n.counts() && n.shown() || n.again)
 }
 
 func (n *now) rises() bool { return n.mayRaise() && !n.barredAlone(*n.jump) }
@@ -22,7 +22,7 @@ func (n *now) riseWaits() bool { return n.waits == loadWaits && n.rises() }
 func (n *now) raise() choice {
 	j := n.furthest()
 	why := because("progression.shown").
-		With("reps", n.seen.reps).With("surely", surely(n.seen.left)).With("next", j.To.Each).With("count", n.bottom())
+		With("reps", n.seen.Reps).With("surely", surely(n.seen.Left)).With("next", j.To.Each).With("count", n.bottom())
 	if n.again && j == n.jump {
 		why = because("progression.done-before").With("next", j.To.Each)
 	}
@@ -50,7 +50,7 @@ func (n *now) furthest() *Jump {
 
 // limited reports whether a limit forbids the next weight, which nothing else does.
 func (n *now) limited() bool {
-	return n.seen.gates.Advice == rule.Raise && n.jump != nil && n.jump.To.Each > n.most
+	return n.seen.Gates.Advice == rule.Raise && n.jump != nil && n.jump.To.Each > n.most
 }
 
 func (n *now) saysLimit() evidence.Reason {
@@ -63,5 +63,5 @@ func (n *now) nearlyShown() bool {
 }
 
 func (n *now) waitForReserve() choice {
-	return n.stay(because("progression.more-reserve").With("reps", n.seen.reps).With("next", n.jump.To.Each))
+	return n.stay(because("progression.more-reserve").With("reps", n.seen.Reps).With("next", n.jump.To.Each))
 }

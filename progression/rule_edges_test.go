@@ -8,6 +8,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/progression"
 	"example.org/posology/progression/rule"
+	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -115,24 +116,24 @@ func TestGateReasons(t *testing.T) {
 	for _, tt := range []struct {
 		name  string
 		spoil func(v *progression.Visit)
-		gate  progression.Gate
+		gate  visit.Gate
 		why   evidence.Code
 	}{
-		{"unwell", func(v *progression.Visit) { v.Unwell = screening.Yes }, progression.GateEvents, "progression.unwell-then"},
-		{"a fall of the pressure", func(v *progression.Visit) { v.Moment.SystolicFall = 60 }, progression.GateEvents, "progression.event"},
-		{"sore", func(v *progression.Visit) { v.SorenessDays = 4 }, progression.GatePain, "progression.sore"},
-		{"pain of 1, of a kind that is not given", func(v *progression.Visit) { v.Pain.Kind = 0; v.Pain.During, v.Pain.Usual = nil, nil }, progression.GatePain, "progression.gate-not-known"},
+		{"unwell", func(v *progression.Visit) { v.Unwell = screening.Yes }, visit.GateEvents, "progression.unwell-then"},
+		{"a fall of the pressure", func(v *progression.Visit) { v.Moment.SystolicFall = 60 }, visit.GateEvents, "progression.event"},
+		{"sore", func(v *progression.Visit) { v.SorenessDays = 4 }, visit.GatePain, "progression.sore"},
+		{"pain of 1, of a kind that is not given", func(v *progression.Visit) { v.Pain.Kind = 0; v.Pain.During, v.Pain.Usual = nil, nil }, visit.GatePain, "progression.gate-not-known"},
 		{"no pain, of no kind", func(v *progression.Visit) {
 			*v.Pain = screening.Pain{During: score(0), After: score(0), Usual: score(0), NextMorning: score(0), WeeklyTrend: screening.StablePain}
-		}, progression.GatePain, "progression.gate-passed"},
-		{"technique lost", func(v *progression.Visit) { v.FormLost = screening.Yes }, progression.GateTechnique, "progression.form-lost"},
-		{"nobody watched", func(v *progression.Visit) { v.Observer = dose.Observation{} }, progression.GateTechnique, "progression.gate-not-known"},
-		{"reserve not told", func(v *progression.Visit) { v.Sets[0].Effort = units.Effort{} }, progression.GateEffort, "progression.gate-not-known"},
-		{"nothing done: reserve", func(v *progression.Visit) { v.Sets = nil }, progression.GateEffort, "progression.gate-not-known"},
-		{"nothing done: repetitions", func(v *progression.Visit) { v.Sets = nil }, progression.GateReps, "progression.gate-not-known"},
-		{"another load", func(v *progression.Visit) { v.Sets[1].Load = 5 * kilo }, progression.GateReps, "progression.other-load"},
-		{"below the dose", func(v *progression.Visit) { v.Sets[1].Reps = 9 }, progression.GateReps, "progression.below-dose"},
-		{"below the top", func(v *progression.Visit) { v.Sets[1].Reps = 11 }, progression.GateReps, "progression.below-top"},
+		}, visit.GatePain, "progression.gate-passed"},
+		{"technique lost", func(v *progression.Visit) { v.FormLost = screening.Yes }, visit.GateTechnique, "progression.form-lost"},
+		{"nobody watched", func(v *progression.Visit) { v.Observer = dose.Observation{} }, visit.GateTechnique, "progression.gate-not-known"},
+		{"reserve not told", func(v *progression.Visit) { v.Sets[0].Effort = units.Effort{} }, visit.GateEffort, "progression.gate-not-known"},
+		{"nothing done: reserve", func(v *progression.Visit) { v.Sets = nil }, visit.GateEffort, "progression.gate-not-known"},
+		{"nothing done: repetitions", func(v *progression.Visit) { v.Sets = nil }, visit.GateReps, "progression.gate-not-known"},
+		{"another load", func(v *progression.Visit) { v.Sets[1].Load = 5 * kilo }, visit.GateReps, "progression.other-load"},
+		{"below the dose", func(v *progression.Visit) { v.Sets[1].Reps = 9 }, visit.GateReps, "progression.below-dose"},
+		{"below the top", func(v *progression.Visit) { v.Sets[1].Reps = 11 }, visit.GateReps, "progression.below-top"},
 	} {
 		v := goodVisit()
 		tt.spoil(&v)
@@ -143,14 +144,14 @@ func TestGateReasons(t *testing.T) {
 			if len(g.Reasons) != 1 || g.Reasons[0].Code != tt.why {
 				t.Errorf("%s: %+v, want %s", tt.name, g.Reasons, tt.why)
 			}
-			if tt.why == "progression.event" && !strings.Contains(progression.Words().Clinician(g.Reasons[0]), "a reading") {
-				t.Errorf("%s: %q", tt.name, progression.Words().Clinician(g.Reasons[0]))
+			if tt.why == "progression.event" && !strings.Contains(allWords().Clinician(g.Reasons[0]), "a reading") {
+				t.Errorf("%s: %q", tt.name, allWords().Clinician(g.Reasons[0]))
 			}
 		}
 	}
 	v := goodVisit()
 	v.Moment.Signs = []screening.Code{"feels_sick"}
-	if text := progression.Words().Clinician(gatesOf(t, v).Gates[0].Reasons[0]); !strings.Contains(text, "feels_sick") {
+	if text := allWords().Clinician(gatesOf(t, v).Gates[0].Reasons[0]); !strings.Contains(text, "feels_sick") {
 		t.Errorf("%q", text)
 	}
 	// One set alone has repetitions too.

@@ -17,24 +17,24 @@ type offer struct {
 }
 
 // harderVariant looks the harder exercise up, unless it was taken away.
-func (n *now) harderVariant() offer {
+func (n *now) harderVariant() *offer {
 	id := n.c.Request.Exercise.Harder
 	if id == "" || n.c.Policy.without("harder-variant") {
-		return offer{}
+		return &offer{}
 	}
 	ex, ok := n.c.catalogue().Get(id)
 	if !ok {
-		return offer{}
+		return &offer{}
 	}
 	p, err := n.first(ex, n.c.Request)
 	var barred *dose.ConstraintError
 	switch {
 	case errors.As(err, &barred):
-		return offer{ex: ex, there: true}
+		return &offer{ex: ex, there: true}
 	case err != nil:
-		return offer{err: err}
+		return &offer{err: err}
 	}
-	return offer{ex: ex, p: &p, there: true}
+	return &offer{ex: ex, p: &p, there: true}
 }
 
 // variantOffered reports whether there is one that can be dosed, or that bad input
@@ -47,7 +47,7 @@ func (n *now) waitForVariant() choice {
 	return n.stay(because("progression.variant-waits").With("exercise", n.variant().ex.Name))
 }
 
-func (n *now) takeVariant() choice { o := n.variant(); return choice{new: &o} }
+func (n *now) takeVariant() choice { return choice{new: n.variant()} }
 
 // noVariant says that a harder variant cannot be dosed, where there is one.
 func (n *now) noVariant() []evidence.Reason {

@@ -10,6 +10,7 @@ import (
 	"example.org/posology/progression"
 	"example.org/posology/progression/record"
 	"example.org/posology/progression/rule"
+	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -51,7 +52,7 @@ func recordItem(p *page.Paper, n int, item record.Item, shared []evidence.Reason
 }
 
 // recordGates prints what each gate says; those that nothing stands against share a line.
-func recordGates(p *page.Paper, gates []progression.GateAnswer) {
+func recordGates(p *page.Paper, gates []visit.GateAnswer) {
 	var open []string
 	for _, g := range gates {
 		if g.Advice == rule.Raise {

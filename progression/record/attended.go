@@ -6,6 +6,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/progression"
 	"example.org/posology/progression/programme"
+	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -111,7 +112,7 @@ func below(v progression.Visit) (*evidence.Reason, bool) {
 	if len(v.Sets) == 0 || v.Plan.Finding != nil {
 		return nil, false
 	}
-	report, err := progression.Gates(v)
+	report, err := visit.Gates(v)
 	if err != nil {
 		return nil, false // bad fields are reported where they are decided on
 	}

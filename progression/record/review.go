@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression"
 	"example.org/posology/progression/rule"
+	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -201,13 +202,13 @@ func (re Review) Reasons() []evidence.Reason {
 // Bodily returns what hurt, showed or was lost at a visit, so far that less or
 // nothing follows from it.
 func Bodily(v progression.Visit) []evidence.Reason {
-	report, err := progression.Gates(v)
+	report, err := visit.Gates(v)
 	if err != nil {
 		return nil // it was decided on, so it has no bad field
 	}
 	var list []evidence.Reason
 	for _, g := range report.Gates {
-		if g.Gate <= progression.GateRange && g.Advice >= rule.Ease {
+		if g.Gate <= visit.GateRange && g.Advice >= rule.Ease {
 			list = append(list, g.Reasons...)
 		}
 	}

@@ -11,6 +11,7 @@ import (
 	"example.org/posology/progression"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/simulate"
+	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -269,7 +270,7 @@ func (c check) saysWhy() {
 	if c.d.Action != progression.Hold {
 		return
 	}
-	stands := slices.ContainsFunc(c.d.Gates, func(g progression.GateAnswer) bool { return g.Advice != rule.Raise })
+	stands := slices.ContainsFunc(c.d.Gates, func(g visit.GateAnswer) bool { return g.Advice != rule.Raise })
 	for _, r := range c.d.Reasons {
 		switch r.Code {
 		case "progression.limit", "progression.kit-ends", "progression.too-far", "progression.more-reserve", "progression.familiarising",
@@ -286,7 +287,7 @@ func (c check) slips() {
 	for i, s := range c.before.Sets {
 		each := units.Must(s.Each())
 		if _, ok := c.table.Find(each); !ok && len(c.d.Gates) > 0 {
-			c.want(slices.ContainsFunc(c.d.Queries, func(q progression.Query) bool { return q.Set == i && q.Load == each }), "a load that is not in the kit was used")
+			c.want(slices.ContainsFunc(c.d.Queries, func(q visit.Query) bool { return q.Set == i && q.Load == each }), "a load that is not in the kit was used")
 		}
 	}
 }

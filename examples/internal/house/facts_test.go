@@ -40,7 +40,7 @@ func TestFactsMakeOneLedger(t *testing.T) {
 
 // moved are packages that came out of another: their codes and facts stand in
 // records under its name, and keep it.
-var moved = map[string]string{"progression/rule": "progression", "progression/programme": "progression", "progression/simulate": "progression"}
+var moved = map[string]string{"progression/rule": "progression", "progression/programme": "progression", "progression/visit": "progression", "progression/simulate": "progression"}
 
 // prefix is what the codes and facts of a package begin with.
 func prefix(p string) string {

@@ -37,18 +37,22 @@ var mayImport = map[string][]string{
 	"dose":      second,
 	"dose/rota": slices.Concat(second, []string{"dose"}),
 
-	// What engine and rules both need is rule's: advice, the size of a step, the
-	// error of a told reserve. The engine asks programme for attendance and the
-	// dates of a plan; programme knows nothing of the engine. given holds the checks
-	// of days and answers that all three make.
+	// What engine, visit and rules all need is rule's: advice, the size of a step, the
+	// error of a told reserve. The engine asks visit for what a visit showed, and
+	// programme for attendance and the dates of a plan; neither knows the engine.
+	// given holds the checks of days and answers that all make, say the form of a
+	// reason.
 	"progression/internal/given": slices.Concat(ground, []string{"screening"}),
+	"progression/internal/say":   ground,
 	"progression/rule":           slices.Concat(second, []string{"progression/internal/given"}),
 	"progression/programme":      slices.Concat(second, []string{"dose", "progression/rule", "progression/internal/given"}),
-	"progression":                slices.Concat(second, []string{"dose", "progression/rule", "progression/programme", "progression/internal/given"}),
-	"progression/protocol":       slices.Concat(ground, []string{"dose/equipment"}),
-	"progression/track":          slices.Concat(ground, []string{"dose/onerm", gonum}),
-	"progression/simulate":       slices.Concat(second, []string{"dose", "progression", "progression/rule", "progression/programme"}),
-	"progression/record":         slices.Concat(second, []string{"dose", "dose/rota", "progression", "progression/rule", "progression/programme", "progression/protocol"}),
+	"progression/visit":          slices.Concat(second, []string{"dose", "progression/rule", "progression/internal/given", "progression/internal/say"}),
+	"progression": slices.Concat(second, []string{"dose", "progression/rule", "progression/programme", "progression/visit",
+		"progression/internal/given", "progression/internal/say"}),
+	"progression/protocol": slices.Concat(ground, []string{"dose/equipment"}),
+	"progression/track":    slices.Concat(ground, []string{"dose/onerm", gonum}),
+	"progression/simulate": slices.Concat(second, []string{"dose", "progression", "progression/rule", "progression/programme", "progression/visit"}),
+	"progression/record": slices.Concat(second, []string{"dose", "dose/rota", "progression", "progression/rule", "progression/programme", "progression/visit", "progression/protocol"}),
 }
 
 func TestImportsPointDown(t *testing.T) {

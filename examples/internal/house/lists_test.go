@@ -18,6 +18,7 @@ import (
 	"example.org/posology/progression/protocol"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/simulate"
+	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/screening/function"
 	"example.org/posology/units/evidence"
@@ -39,6 +40,7 @@ var allFacts = map[string]iter.Seq[evidence.Fact]{
 	"progression/protocol":  protocol.Facts(),
 	"progression/rule":      rule.Facts(),
 	"progression/simulate":  simulate.Facts(),
+	"progression/visit":     visit.Facts(),
 	"screening/function":    function.Facts(),
 	"units":                 evidence.UnitFacts(),
 }
@@ -56,6 +58,7 @@ var allWords = map[string]evidence.Words{
 	"progression/programme": programme.Words(),
 	"progression/protocol":  protocol.Words(),
 	"progression/rule":      rule.Words(),
+	"progression/visit":     visit.Words(),
 	"screening/function":    function.Words(),
 }
 

@@ -62,10 +62,14 @@ func TestWordsHaveCodes(t *testing.T) {
 	}
 }
 
-// wordsKey reports whether n is a key in a table of words.
+// wordsKey reports whether n is a key in a table of words, or the code of a row of
+// all that a reason is.
 func (p *pkg) wordsKey(n ast.Node, above []ast.Node) bool {
 	if len(above) < 2 {
 		return false
+	}
+	if row, ok := above[len(above)-1].(*ast.CallExpr); ok {
+		return row.Args[0] == n && named(p.typeOf(row), "progression/internal/say", "Row")
 	}
 	kv, ok := above[len(above)-1].(*ast.KeyValueExpr)
 	if !ok || kv.Key != n {

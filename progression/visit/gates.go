@@ -1,4 +1,4 @@
-package progression
+package visit
 
 import (
 	"strings"
@@ -87,11 +87,13 @@ func (v *Visit) rangeOfMovement() GateAnswer {
 	return GateRange.notKnown()
 }
 
-func (v *Visit) technique() GateAnswer {
+// Technique raises where form was kept and somebody saw it within four weeks, and
+// keeps the load where it gave way or is not known.
+func (v *Visit) Technique() GateAnswer {
 	switch {
 	case given.Yes(v.FormLost):
 		return GateTechnique.says(rule.Keep, because("progression.form-lost"))
-	case v.FormLost == screening.No && v.looked():
+	case v.FormLost == screening.No && v.Looked():
 		return GateTechnique.passed()
 	}
 	return GateTechnique.notKnown()
@@ -101,10 +103,10 @@ func (v *Visit) technique() GateAnswer {
 // for. What is not counted in repetitions has no reserve to look at: there a set
 // that was rated as hard, or went to failure, keeps it.
 func (v *Visit) effort() GateAnswer {
-	if !v.countsReserve() {
+	if !v.CountsReserve() {
 		return v.effortUncounted()
 	}
-	left, known := v.reserve()
+	left, known := v.Reserve()
 	switch {
 	case !known:
 		return GateEffort.notKnown()
@@ -125,21 +127,21 @@ func (v *Visit) effortUncounted() GateAnswer {
 	return GateEffort.passed()
 }
 
-// repetitions asks for every planned set, on both sides alike, with the planned
+// Repetitions asks for every planned set, on both sides alike, with the planned
 // load and at the top of the range.
-func (v *Visit) repetitions() GateAnswer {
+func (v *Visit) Repetitions() GateAnswer {
 	top, _ := v.Plan.Span.Max()
-	each, other := v.otherLoad()
+	each, other := v.OtherLoad()
 	switch {
 	case len(v.Sets) == 0:
 		return GateReps.notKnown()
 	case other:
 		return GateReps.says(rule.Keep, because("progression.other-load").With("done", each).With("asked", v.Plan.Load.Each))
-	case !v.met():
+	case !v.Met():
 		return GateReps.says(rule.Keep, because("progression.below-dose").
-			With("sets", v.done()).With("planned", v.Plan.Sets).With("fewest", v.fewest()).With("count", v.Plan.Count))
-	case v.fewest() < top:
-		return GateReps.says(rule.Keep, because("progression.below-top").With("fewest", v.fewest()).With("top", top))
+			With("sets", v.Done()).With("planned", v.Plan.Sets).With("fewest", v.Fewest()).With("count", v.Plan.Count))
+	case v.Fewest() < top:
+		return GateReps.says(rule.Keep, because("progression.below-top").With("fewest", v.Fewest()).With("top", top))
 	}
 	return GateReps.passed()
 }

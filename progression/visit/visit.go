@@ -1,4 +1,4 @@
-package progression
+package visit
 
 import (
 	"fmt"
@@ -38,9 +38,10 @@ type Visit struct {
 // Validate returns every bad field of v at once: a plan without sets, with a count
 // outside its range or with what no dose can go on from, sets that are bad or of
 // another exercise, hold or side, and bad records of what showed or hurt.
-func (v Visit) Validate() error { return v.check() }
+func (v Visit) Validate() error { return v.Check() }
 
-func (v *Visit) check() error {
+// Check is Validate, without a copy.
+func (v *Visit) Check() error {
 	var bad field.Errors
 	bad.Add("/plan", checkPlan(&v.Plan))
 	top, limited := v.Plan.Span.Max()
@@ -117,17 +118,17 @@ func (v *Visit) setsOf(side body.Side) int {
 	return n
 }
 
-// done returns the sets of the side with fewer of them.
-func (v *Visit) done() int {
+// Done returns the sets of the side with fewer of them.
+func (v *Visit) Done() int {
 	if v.Plan.Side != body.Both {
 		return v.setsOf(v.Plan.Side)
 	}
 	return min(v.setsOf(body.Left), v.setsOf(body.Right))
 }
 
-// fewest returns the least repetitions of any set, on the weaker side so, and 0
+// Fewest returns the least repetitions of any set, on the weaker side so, and 0
 // without a set.
-func (v *Visit) fewest() int {
+func (v *Visit) Fewest() int {
 	if len(v.Sets) == 0 {
 		return 0
 	}
@@ -138,33 +139,33 @@ func (v *Visit) fewest() int {
 	return least
 }
 
-// each returns the mass of each implement of a set that is known to be valid.
-func each(s setlog.Set) units.Mass {
+// Each returns the mass of each implement of a set that is known to be valid.
+func Each(s setlog.Set) units.Mass {
 	m, _ := s.Hold.Each(s.Load, s.Stated)
 	return m
 }
 
-// otherLoad returns the load of the first set that was not done with the
+// OtherLoad returns the load of the first set that was not done with the
 // planned one.
-func (v *Visit) otherLoad() (units.Mass, bool) {
+func (v *Visit) OtherLoad() (units.Mass, bool) {
 	for _, s := range v.Sets {
-		if m := each(s); m != v.Plan.Load.Each {
+		if m := Each(s); m != v.Plan.Load.Each {
 			return m, true
 		}
 	}
 	return 0, false
 }
 
-// met reports whether every planned set was done, with the planned load and at
+// Met reports whether every planned set was done, with the planned load and at
 // least the planned count.
-func (v *Visit) met() bool {
-	_, other := v.otherLoad()
-	return !other && v.done() >= v.Plan.Sets && v.fewest() >= v.Plan.Count
+func (v *Visit) Met() bool {
+	_, other := v.OtherLoad()
+	return !other && v.Done() >= v.Plan.Sets && v.Fewest() >= v.Plan.Count
 }
 
-// reserve returns the least that any set left undone. It is false if the effort
+// Reserve returns the least that any set left undone. It is false if the effort
 // of a set was not recorded, or on a scale that has no reserve.
-func (v *Visit) reserve() (units.RIR, bool) {
+func (v *Visit) Reserve() (units.RIR, bool) {
 	var least units.RIR
 	for i, s := range v.Sets {
 		left, err := s.Effort.RIR()
@@ -179,9 +180,9 @@ func (v *Visit) reserve() (units.RIR, bool) {
 	return least, len(v.Sets) > 0
 }
 
-// leastLeft returns the least that any set left undone, unrecorded for a set whose
+// LeastLeft returns the least that any set left undone, unrecorded for a set whose
 // effort was not recorded.
-func (v *Visit) leastLeft(unrecorded units.RIR) units.RIR {
+func (v *Visit) LeastLeft(unrecorded units.RIR) units.RIR {
 	least := unrecorded
 	for i, s := range v.Sets {
 		low := unrecorded
@@ -197,15 +198,18 @@ func (v *Visit) leastLeft(unrecorded units.RIR) units.RIR {
 	return least
 }
 
-// countsReserve reports whether the exercise is one whose reserve is counted.
-func (v *Visit) countsReserve() bool { return v.Plan.Measure == exercise.Repetitions }
+// CountsReserve reports whether the exercise is one whose reserve is counted.
+func (v *Visit) CountsReserve() bool { return v.Plan.Measure == exercise.Repetitions }
 
-// searches reports whether the load was to be looked for.
-func searches(p *dose.Prescription) bool { return p.Finding != nil && p.Finding.MaxSteps > 0 }
+// Searches reports whether the load was to be looked for.
+func Searches(p *dose.Prescription) bool { return p.Finding != nil && p.Finding.MaxSteps > 0 }
 
-// looked reports whether somebody saw the technique at the visit or in the four
+// Looked reports whether somebody saw the technique at the visit or in the four
 // weeks before.
-func (v *Visit) looked() bool {
+func (v *Visit) Looked() bool {
 	o := v.Observer
-	return o.Made() && (v.Day.IsZero() || int(v.Day-o.Day) <= knownDays)
+	return o.Made() && (v.Day.IsZero() || int(v.Day-o.Day) <= KnownDays)
 }
+
+// KnownDays are so many days for which what was seen or lifted counts as known.
+const KnownDays = 4 * given.Week

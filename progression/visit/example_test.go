@@ -1,9 +1,9 @@
-package progression_test
+package visit_test
 
 import (
 	"fmt"
 
-	"example.org/posology/progression"
+	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 )
 
@@ -13,12 +13,12 @@ func ExampleGates() {
 	v := goodVisit()
 	v.Sets[1].Reps = 11
 	v.FormLost = screening.Unknown
-	r, err := progression.Gates(v)
+	r, err := visit.Gates(v)
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	words := progression.Words()
+	words := visit.Words()
 	for _, g := range r.Gates {
 		fmt.Println(g.Advice, "-", words.Clinician(g.Reasons[0]))
 	}

@@ -1,4 +1,4 @@
-package progression
+package visit
 
 import (
 	"example.org/posology/progression/internal/given"
@@ -58,7 +58,7 @@ type GateReport struct {
 // load: events, pain, range, technique, effort, repetitions. Any of them may
 // keep the load, ease it or send the person on; only all together raise it. What
 // was not recorded keeps the load. Order and joining are this module's design;
-// each gate has its own source. The errors are those of [Visit.Validate].
+// Each gate has its own source. The errors are those of [Visit.Validate].
 func Gates(v Visit) (GateReport, error) {
 	if err := v.Validate(); err != nil {
 		return GateReport{}, err
@@ -67,8 +67,8 @@ func Gates(v Visit) (GateReport, error) {
 	if err != nil {
 		return GateReport{}, field.At("/moment", err)
 	}
-	r := GateReport{Gates: []GateAnswer{events, v.pain(), v.rangeOfMovement(), v.technique(), v.effort(), v.repetitions()}}
-	r.join()
+	r := GateReport{Gates: []GateAnswer{events, v.pain(), v.rangeOfMovement(), v.Technique(), v.effort(), v.Repetitions()}}
+	r.Join()
 	r.Aim = v.aim(r)
 	r.Reasons = []evidence.Reason{because("progression.gates").With("advice", r.Advice)}
 	if r.Aim > v.Plan.Count {
@@ -77,8 +77,8 @@ func Gates(v Visit) (GateReport, error) {
 	return r, nil
 }
 
-// join takes the most cautious of the gates' answers.
-func (r *GateReport) join() {
+// Join takes the most cautious of the gates' answers.
+func (r *GateReport) Join() {
 	r.Advice = rule.AdviceUnknown
 	for _, g := range r.Gates {
 		r.Advice = max(r.Advice, g.Advice)
@@ -96,11 +96,11 @@ func (v *Visit) aim(r GateReport) int {
 			return v.Plan.Count
 		}
 	}
-	if !v.met() {
+	if !v.Met() {
 		return v.Plan.Count
 	}
 	top, _ := v.Plan.Span.Max()
-	return min(top, v.fewest()+1)
+	return min(top, v.Fewest()+1)
 }
 
 // passed lets the load rise as far as this gate goes.

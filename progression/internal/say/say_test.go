@@ -1,0 +1,21 @@
+package say_test
+
+import (
+	"testing"
+
+	"example.org/posology/progression/internal/say"
+)
+
+// What is given away is the caller's own.
+func TestReasons(t *testing.T) {
+	all := say.All([]say.Row{say.That("a.b", say.Rests{"a.fact"}, "you", "they")}, []say.Row{say.That("a.c", nil, "", "{n} more")})
+	why := all.Because("a.b")
+	why.Facts[0] = "another"
+	if again := all.Because("a.b"); again.Facts[0] != "a.fact" {
+		t.Errorf("%+v", again)
+	}
+	words := all.Words()
+	if len(words) != 2 || words.Client(why) != "you" || words.Clinician(all.Because("a.c").With("n", 2)) != "2 more" {
+		t.Errorf("%+v", words)
+	}
+}

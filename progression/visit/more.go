@@ -1,0 +1,58 @@
+package visit
+
+import (
+	"maps"
+	"slices"
+
+	"example.org/posology/progression/rule"
+	"example.org/posology/screening"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// LastReps returns the repetitions of the last set, the fewer where each side has
+// its own.
+func (v *Visit) LastReps() int {
+	last := map[body.Side]int{}
+	for _, s := range v.Sets {
+		last[s.Side] = s.Reps
+	}
+	return slices.Min(slices.Collect(maps.Values(last)))
+}
+
+// Below reports whether a visit stayed below its dose: too few sets or none, fewer
+// Repetitions than the range begins with, or nearer to failure than planned. A
+// visit in which the load was looked for has no dose to stay below.
+func (v *Visit) Below() bool {
+	if Searches(&v.Plan) {
+		return false
+	}
+	low, _ := v.Plan.Span.Min()
+	return v.Done() < v.Plan.Sets || v.Fewest() < min(low, v.Plan.Count) || v.CountsReserve() && v.LeastLeft(v.Plan.Reserve.Least) < v.Plan.Reserve.Least
+}
+
+// Refers returns what of the visit is for somebody else: events, or pain of a
+// kind that the pain model is never used for.
+func (v *Visit) Refers() []evidence.Reason {
+	var why []evidence.Reason
+	if v.Moment != nil && !quiet(*v.Moment) {
+		if events, err := v.events(); err != nil || events.Advice == rule.Refer {
+			why = append(why, events.Reasons...)
+		}
+	}
+	if v.Pain != nil && v.Pain.Kind > screening.OrdinaryPain {
+		why = append(why, v.pain().Reasons...)
+	}
+	return why
+}
+
+// quiet reports a moment in which nothing showed and nothing was measured.
+func quiet(m screening.Moment) bool {
+	return len(m.Signs) == 0 && m.BP == nil && m.SystolicFall == 0 && m.SpO2 == 0 && m.Pain == nil
+}
+
+// PainTold reports whether all that the pain model asks for was recorded.
+func PainTold(p *screening.Pain) bool {
+	return p != nil && p.Kind != screening.PainKindUnknown && p.Usual != nil && p.During != nil && p.After != nil &&
+		(p.NextMorning != nil || p.SettledNextMorning != screening.Unknown) && p.WeeklyTrend != screening.TrendUnknown
+}

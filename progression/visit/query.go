@@ -1,0 +1,85 @@
+package visit
+
+import (
+	"math"
+
+	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/setlog"
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// A Query is a set that was not used, because its load is doubtful: ask.
+type Query struct {
+	Visit  int             `json:"visit"` // place in the log, from 0
+	Set    int             `json:"set"`   // place in the visit, from 0
+	Load   units.Mass      `json:"load"`  // per implement, as logged
+	Reason evidence.Reason `json:"reason"`
+}
+
+// slips are the multiples of the planned load that a slip makes of it: total
+// for per hand and the reverse, pounds for kilograms and the reverse.
+var slips = [...]float64{2, 1 / 2., perKilogram, 1 / perKilogram}
+
+const (
+	perKilogram = 2.2 // pounds, as people reckon
+	aboutSlip   = 0.05
+)
+
+// queried reports whether the load of a set is doubtful: not of the kit, or
+// about a slip's multiple of the planned one. A weight that looking for the
+// load may reach from the planned one is not.
+func (v *Visit) queried(s setlog.Set, t *equipment.Table) (evidence.Reason, bool) {
+	m, plan := Each(s), v.Plan.Load.Each
+	if m == plan {
+		return evidence.Reason{}, false
+	}
+	if _, ok := t.Find(m); !ok {
+		return because("progression.not-in-kit").With("load", m), true
+	}
+	if plan == 0 || v.reaches(m, t) {
+		return evidence.Reason{}, false
+	}
+	ratio := float64(m) / float64(plan)
+	for _, slip := range slips {
+		if math.Abs(ratio-slip) <= aboutSlip*slip {
+			return because("progression.slip").With("load", m).With("planned", plan), true
+		}
+	}
+	return evidence.Reason{}, false
+}
+
+// reaches reports whether looking for the load may reach m from the plan of v.
+func (v *Visit) reaches(m units.Mass, t *equipment.Table) bool {
+	f, top := v.Plan.Finding, v.Plan.Load.Each
+	if f == nil || m < top {
+		return false
+	}
+	for range f.MaxSteps {
+		if gap, ok := t.Next(top); ok && (f.Ceiling == 0 || gap.To.Each <= f.Ceiling) {
+			top = gap.To.Each
+		}
+	}
+	return m <= top
+}
+
+// WithoutQueried returns the sets of v whose load is not doubtful, and the others.
+func (v *Visit) WithoutQueried(place int, t *equipment.Table) ([]setlog.Set, []Query) {
+	var doubtful []Query
+	var kept []setlog.Set
+	for i, s := range v.Sets {
+		why, bad := v.queried(s, t)
+		if bad && doubtful == nil {
+			kept = append(kept, v.Sets[:i]...)
+		}
+		if bad {
+			doubtful = append(doubtful, Query{place, i, Each(s), why})
+		} else if doubtful != nil {
+			kept = append(kept, s)
+		}
+	}
+	if doubtful == nil {
+		kept = v.Sets
+	}
+	return kept, doubtful
+}

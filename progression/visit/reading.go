@@ -1,0 +1,146 @@
+package visit
+
+import (
+	"slices"
+
+	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/setlog"
+	"example.org/posology/progression/rule"
+	"example.org/posology/units"
+)
+
+// A Reading is what a visit showed, without the sets that are queried.
+type Reading struct {
+	Visit   Visit      // with the sets at base alone
+	Base    units.Mass // per implement, to go on from
+	Reps    int        // of the weakest set
+	Left    units.RIR  // the least that any set left; 0 where not known
+	Known   bool       // the reserve of every set was recorded
+	Finding bool       // the load was being looked for
+	Tried   bool       // a heavier weight was, and it was too much
+	Gates   GateReport
+}
+
+// A Trial is what a weight that is tried has to leave.
+type Trial struct {
+	Least units.RIR // the reserve asked for today
+	Rated bool      // a rating below 8 on the scale omni does too, as the policy has it
+}
+
+// Read returns what the visit showed.
+func (v *Visit) Read(asked Trial, t *equipment.Table) (Reading, error) {
+	r := Reading{Visit: *v, Base: v.Plan.Load.Each, Finding: v.Plan.Finding != nil}
+	if Searches(&v.Plan) {
+		r.findBase(asked, t, v.MayFind())
+	} else if lightest, ok := v.lightest(); ok {
+		r.Base = min(r.Base, lightest)
+	}
+	if r.Finding { // a first dose, of which nothing was known
+		r.Visit.Plan.Reserve.Least = min(r.Visit.Plan.Reserve.Least, asked.Least)
+	}
+	if len(r.Visit.Sets) > 0 {
+		r.Reps = r.Visit.Fewest()
+		r.Left, r.Known = r.Visit.Reserve()
+	}
+	var err error
+	r.Gates, err = Gates(r.Visit)
+	return r, err
+}
+
+// MayFind reports whether nothing but effort or repetitions stands against a
+// heavier weight: without that, what was tried beyond the plan does not count.
+func (v *Visit) MayFind() bool {
+	events, err := v.events()
+	return err == nil && max(events.Advice, v.pain().Advice, v.rangeOfMovement().Advice, v.Technique().Advice) == rule.Raise
+}
+
+// lightest returns the least load of any set.
+func (v *Visit) lightest() (units.Mass, bool) {
+	least, some := units.MaxMass, false
+	for _, s := range v.Sets {
+		least, some = min(least, Each(s)), true
+	}
+	return least, some
+}
+
+// findBase takes the heaviest weight that ended as it should, up to the first
+// that did not, and leaves the sets with it; without climb the planned one.
+func (r *Reading) findBase(asked Trial, t *equipment.Table, climb bool) {
+	at := r.Visit.SetsWith(func(m units.Mass) bool { return m == r.Base })
+	gap, ok := t.Next(r.Base)
+	for climb && ok {
+		sets := r.Visit.SetsWith(func(m units.Mass) bool { return m == gap.To.Each })
+		if len(sets) == 0 {
+			break
+		}
+		if !r.Visit.With(sets).held(asked) {
+			r.Tried = true
+			break
+		}
+		at, r.Base = sets, gap.To.Each
+		r.Visit.Plan.Load = gap.To
+		gap, ok = t.Next(r.Base)
+	}
+	r.Visit.Sets = at
+	r.Visit.Plan.Sets = max(1, min(r.Visit.Plan.Sets, r.Visit.Done()))
+}
+
+// SetsWith returns the sets with a load that is wanted.
+func (v *Visit) SetsWith(wanted func(each units.Mass) bool) []setlog.Set {
+	var list []setlog.Set
+	for _, s := range v.Sets {
+		if wanted(Each(s)) {
+			list = append(list, s)
+		}
+	}
+	return list
+}
+
+// With returns v with other sets.
+func (v *Visit) With(sets []setlog.Set) *Visit {
+	other := *v
+	other.Sets = sets
+	return &other
+}
+
+// held reports whether a weight that was tried was done on every side, with the
+// count asked for and the reserve.
+func (v *Visit) held(asked Trial) bool {
+	left, known := v.Reserve()
+	enough := !v.CountsReserve() || known && left >= asked.Least || asked.Rated && v.ratedLow()
+	return v.Done() > 0 && v.Fewest() >= v.Plan.Count && enough
+}
+
+// ratedLow reports whether every set was rated below 8 of 10 on the scale omni.
+func (v *Visit) ratedLow() bool {
+	for _, s := range v.Sets {
+		if s.Effort.Scale() != units.ScaleOMNI || s.Effort.Value() >= rule.OMNILimit {
+			return false
+		}
+	}
+	return len(v.Sets) > 0
+}
+
+// BeyondCounting reports whether every set left more than can be counted, or was
+// Rated as easy where nothing is counted.
+func (r *Reading) BeyondCounting() bool {
+	if r.Visit.Plan.Measure == exercise.Repetitions {
+		return r.Known && r.Left > rule.Countable
+	}
+	return len(r.Visit.Sets) > 0 && !slices.ContainsFunc(r.Visit.Sets, func(s setlog.Set) bool { return !ratedEasy(s.Effort) })
+}
+
+// AllRated reports whether every set was rated on some scale.
+func (r *Reading) AllRated() bool {
+	return !slices.ContainsFunc(r.Visit.Sets, func(s setlog.Set) bool { return s.Effort.IsZero() })
+}
+
+// ratedEasy reports a rating that stands for more in reserve than can be counted, or
+// lies below 8 of 10 on the scale omni: what is counted in seconds or metres has
+// nothing else to go by.
+func ratedEasy(e units.Effort) bool {
+	left, err := e.RIR()
+	least, _ := left.Min()
+	return err == nil && least > rule.Countable || e.Scale() == units.ScaleOMNI && e.Value() < rule.OMNILimit
+}
