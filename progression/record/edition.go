@@ -13,6 +13,7 @@ import (
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/protocol"
 	"example.org/posology/progression/rule"
+	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/screening/function"
 	"example.org/posology/units/evidence"
@@ -32,11 +33,11 @@ func Edition() string {
 // gonum along. It is made anew each time, which takes some milliseconds: keep it.
 func Ledger() (*evidence.Ledger, error) {
 	return evidence.NewLedger(evidence.UnitFacts(), screening.Facts(), exercise.Facts(), onerm.Facts(),
-		guideline.Facts(), dose.Facts(), rota.Facts(), rule.Facts(), progression.Facts(), programme.Facts(), volume.Facts(), function.Facts(), protocol.Facts())
+		guideline.Facts(), dose.Facts(), rota.Facts(), rule.Facts(), visit.Facts(), progression.Facts(), programme.Facts(), volume.Facts(), function.Facts(), protocol.Facts())
 }
 
 // Words returns the wording of the reasons of the same packages, made anew each time.
 func Words() (evidence.Words, error) {
-	return evidence.Join(screening.Words(), exercise.Words(), onerm.Words(), dose.Words(), rota.Words(), rule.Words(), programme.Words(), progression.Words(),
+	return evidence.Join(screening.Words(), exercise.Words(), onerm.Words(), dose.Words(), rota.Words(), rule.Words(), visit.Words(), programme.Words(), progression.Words(),
 		function.Words(), protocol.Words())
 }

@@ -52,7 +52,7 @@ var mayImport = map[string][]string{
 	"progression/protocol": slices.Concat(ground, []string{"dose/equipment"}),
 	"progression/track":    slices.Concat(ground, []string{"dose/onerm", gonum}),
 	"progression/simulate": slices.Concat(second, []string{"dose", "progression", "progression/rule", "progression/programme", "progression/visit"}),
-	"progression/record": slices.Concat(second, []string{"dose", "dose/rota", "progression", "progression/rule", "progression/programme", "progression/visit", "progression/protocol"}),
+	"progression/record":   slices.Concat(second, []string{"dose", "dose/rota", "progression", "progression/rule", "progression/programme", "progression/visit", "progression/protocol"}),
 }
 
 func TestImportsPointDown(t *testing.T) {
