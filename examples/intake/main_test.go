@@ -34,8 +34,8 @@ func (t *typing) Read(into []byte) (int, error) {
 	return copy(into, line), nil
 }
 
-// converse runs the program on typed lines and returns all that it prints.
-func converse(t *testing.T, lines []string, args ...string) string {
+// conversation runs the program on typed lines and returns all that it prints.
+func conversation(t *testing.T, lines []string, args ...string) string {
 	t.Helper()
 	var out, errs bytes.Buffer
 	status := run(append([]string{"-day", "2026-11-25"}, args...), &typing{lines, &out}, &out, &errs)
@@ -86,15 +86,15 @@ func TestConversations(t *testing.T) {
 		"at-once.txt":   {},
 	}
 	for name, lines := range tests {
-		golden(t, name, converse(t, lines))
+		golden(t, name, conversation(t, lines))
 	}
 }
 
 func TestAnswersFile(t *testing.T) {
 	for _, reader := range []string{"client", "clinician"} {
-		golden(t, "answers-"+reader+".txt", converse(t, nil, "-answers", "answers.txt", "-for", reader))
+		golden(t, "answers-"+reader+".txt", conversation(t, nil, "-answers", "answers.txt", "-for", reader))
 	}
-	got := converse(t, nil, "-answers", "answers.txt", "-json")
+	got := conversation(t, nil, "-answers", "answers.txt", "-json")
 	var answer told
 	if err := field.Decode([]byte(got), &answer, field.Strict); err != nil {
 		t.Fatal(err)
