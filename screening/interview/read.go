@@ -117,7 +117,7 @@ func readHaemoglobin(text string) (int, error) {
 	if err != nil || !perLitre && !perDecilitre || !(v*factor >= 1 && v*factor <= 1000) {
 		return 0, unreadable(text, "the number with its unit, g/L or g/dL")
 	}
-	return int(math.Floor(v*factor + 1e-9)), nil // 10.3 times ten is a trifle below 103
+	return int(math.Floor(float64(v*factor) + 1e-9)), nil // 10.3 times ten is a trifle below 103
 }
 
 // readScore reads a number from 0 to 10; the record checks the range.
