@@ -44,21 +44,22 @@ type assessment struct {
 
 // add takes in one finding. What is light and supervised or graver rests on the
 // facts of its limits too.
-func (o *Outcome) add(reason evidence.Reason, e effect) {
+func (o *Outcome) add(f Finding, e effect) {
 	if e.meanwhile > WithinLimits {
-		reason.Facts = slices.Concat(reason.Facts, lightFacts)
+		f.Reason.Facts = slices.Concat(f.Reason.Facts, lightFacts)
 	}
 	e = e.full()
 	if e.limits.Lighten != (Lighten{}) {
-		reason.Facts = append(reason.Facts, lightenFact)
+		f.Reason.Facts = append(f.Reason.Facts, lightenFact)
 	}
-	o.Findings = append(o.Findings, Finding{Reason: reason, Route: e.route, Meanwhile: e.meanwhile, Limits: e.limits})
+	f.Route, f.Meanwhile, f.Limits = e.route, e.meanwhile, e.limits
+	o.Findings = append(o.Findings, f)
 }
 
 // addOpen is add for what an answer or a second reading may still lift.
-func (o *Outcome) addOpen(reason evidence.Reason, e effect) {
-	o.add(reason, e)
-	o.Findings[len(o.Findings)-1].Open = true
+func (o *Outcome) addOpen(f Finding, e effect) {
+	f.Open = true
+	o.add(f, e)
 }
 
 // same reports whether f and g say the same of the same.
@@ -84,7 +85,7 @@ func (o *Outcome) close() {
 	o.Limits = o.Limits.Join(all.limits)
 	o.hold()
 	if o.Route == NoRoute {
-		o.Findings = append(o.Findings, Finding{Reason: evidence.Because(nothingCode), Route: NoRoute, Meanwhile: WithinLimits})
+		o.add(byRule(evidence.Because(nothingCode)), nothingFound)
 	}
 	slices.SortStableFunc(o.Findings, func(a, b Finding) int {
 		return cmp.Or(cmp.Compare(b.Route, a.Route), cmp.Compare(b.Meanwhile, a.Meanwhile))
@@ -94,6 +95,11 @@ func (o *Outcome) close() {
 // reason is why an entry leads to a finding; variant is one of those in words.go.
 func (e *entry) reason(variant evidence.Code) evidence.Reason {
 	return evidence.Because(reasonPrefix+evidence.Code(e.code)+variant, e.facts[:len(e.facts):len(e.facts)]...)
+}
+
+// finding is what an entry leads to; variant is one of those in words.go.
+func (e *entry) finding(variant evidence.Code) Finding {
+	return finding(e.code, variant, e.reason(variant))
 }
 
 // lists reports each list that was not asked, as one finding.
@@ -111,7 +117,7 @@ func (a *assessment) lists() {
 func (o *Outcome) addUnasked(list Code, s Setting) {
 	o.ask(askFor(list, ""))
 	reason := evidence.Because(unaskedPrefix+evidence.Code(list), unaskedFact)
-	o.addOpen(reason, unasked[list].softened().inSetting(s, true))
+	o.addOpen(finding(list, unsurely, reason), unasked[list].softened().inSetting(s, true))
 }
 
 // listed reports every entry that is present or not known.
@@ -123,10 +129,10 @@ func (a *assessment) listed() {
 		e, variant := a.follows(it)
 		e = e.inSetting(a.p.Setting, it.balance)
 		if it.held != Yes {
-			a.out.addOpen(it.reason(unsurely), e.softened())
+			a.out.addOpen(it.finding(unsurely), e.softened())
 			continue
 		}
-		a.out.add(it.reason(variant), e)
+		a.out.add(it.finding(variant), e)
 	}
 }
 
@@ -135,7 +141,7 @@ func (a *assessment) missing(it item) Question {
 	if it.question != nil {
 		return askFor(it.question.code, it.question.because(a.items))
 	}
-	return Question{it.code, it.reason(unsurely)}
+	return it.unsure()
 }
 
 // follows is what an entry leads to, with its day and clearances counted in.
@@ -205,9 +211,9 @@ func (a *assessment) together() {
 	switch {
 	case pain == No: // of a back that does not hurt they are no signs of the spine
 	case together(flags, Yes):
-		a.out.add(evidence.Because(togetherCode+plainly, togetherFact), seeToday)
+		a.out.add(byRule(evidence.Because(togetherCode, togetherFact)), seeToday)
 	case together(flags, Unknown):
-		a.out.addOpen(evidence.Because(togetherCode+unsurely, togetherFact), seeToday.softened())
+		a.out.addOpen(finding(unprefixed(togetherCode), unsurely, evidence.Because(togetherCode+unsurely, togetherFact)), seeToday.softened())
 	}
 }
 
@@ -228,14 +234,17 @@ func (o *Outcome) addRead(e *entry, variant evidence.Code, follows effect, c Che
 	}
 	switch {
 	case question == "":
-		o.add(e.reason(variant), follows)
+		o.add(e.finding(variant), follows)
 	case again == "" && follows.meanwhile > WithinLimits && variant == plainly:
 		o.ask(askFor(question, e.code))
-		reason := e.reason(onceMore).With("first", first)
-		reason.Facts = append(reason.Facts, againFact)
-		o.addOpen(reason, follows)
+		f := e.finding(onceMore)
+		f.Reason = f.Reason.With("first", first)
+		f.Reason.Facts = append(f.Reason.Facts, againFact)
+		o.addOpen(f, follows)
 	default:
-		o.add(e.reason(variant).With("first", first).With("second", or(again, "not taken")), follows)
+		f := e.finding(variant)
+		f.Reason = f.Reason.With("first", first).With("second", or(again, "not taken"))
+		o.add(f, follows)
 	}
 }
 
@@ -265,7 +274,7 @@ func (a *assessment) questions() {
 		a.out.ask(askFor(q.code, q.because(a.items)))
 		if q.code == askPressure || q.code == askCounts {
 			e := find(q.means)
-			a.out.addOpen(e.reason(unsurely), e.effect.inSetting(a.p.Setting, e.balance))
+			a.out.addOpen(e.finding(unsurely), e.effect.inSetting(a.p.Setting, e.balance))
 		}
 	}
 	a.floor()
@@ -338,7 +347,7 @@ func (a *assessment) restrictions() {
 			if r.Note != "" {
 				reason = reason.With("note", r.Note)
 			}
-			a.out.add(reason, tell.with(r.limits()))
+			a.out.add(byRule(reason), tell.with(r.limits()))
 		}
 	}
 }

@@ -43,9 +43,11 @@ func (a *assessment) branch() {
 		reason.Facts = append(reason.Facts, referredFact)
 	}
 	reason.Facts = append(reason.Facts, knownFacts(diseases)...)
-	a.out.add(reason, follows)
+	f := finding(Code(b.String()), variant, reason)
+	f.Known = b == branchOf(p.Activity.active(), len(knownIn(a.items, Yes, true)) > 0, p.Symptoms.Any() == Yes)
+	a.out.add(f, follows)
 	if DiabetesStart(p) == NotNeeded {
-		a.out.add(evidence.Because(adaCode, adaFact), nothingFound)
+		a.out.add(byRule(evidence.Because(adaCode, adaFact)), nothingFound)
 	}
 }
 

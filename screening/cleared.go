@@ -21,7 +21,7 @@ func (a *assessment) clearances() {
 		}
 		if why != "" {
 			reason.Code = voidCode
-			a.out.add(reason.With("why", why), nothingFound)
+			a.out.add(byRule(reason.With("why", why)), nothingFound)
 			continue
 		}
 		scope := make([]string, len(c.Scope))
@@ -29,7 +29,7 @@ func (a *assessment) clearances() {
 			scope[i] = string(code)
 		}
 		a.out.reviewBy(c.lastDay())
-		a.out.add(reason.With("until", c.lastDay()).With("intensity", c.intensity()).With("scope", strings.Join(scope, ", ")), nothingFound)
+		a.out.add(byRule(reason.With("until", c.lastDay()).With("intensity", c.intensity()).With("scope", strings.Join(scope, ", "))), nothingFound)
 	}
 }
 

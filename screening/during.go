@@ -76,7 +76,7 @@ func During(m Moment) (DuringAnswer, error) {
 		e := find(code)
 		answer.Action = max(answer.Action, e.action())
 		answer.Route = max(answer.Route, e.effect.route)
-		o.add(e.reason(plainly), e.effect)
+		o.add(e.finding(plainly), e.effect)
 	}
 	answer.Findings = o.Findings
 	return answer, nil

@@ -9,9 +9,9 @@ func (a *assessment) floor() {
 	}
 	e := find(askFloor)
 	if answer == No {
-		a.out.add(e.reason(plainly), e.effect)
+		a.out.add(e.finding(plainly), e.effect)
 		return
 	}
 	a.out.ask(askFor(askFloor, findQuestion(askFloor).because(a.items)))
-	a.out.addOpen(e.reason(unsurely), e.effect)
+	a.out.addOpen(e.finding(unsurely), e.effect)
 }

@@ -136,6 +136,15 @@ func (o Outcome) Tightest() Outcome {
 
 // A Finding is one thing that was found, with what follows from it alone.
 type Finding struct {
+	// Code is the entry, question or rule that it came from: a code of [Codes] or
+	// [Prompts], a [Branch], or one of the findings that join or count others, such
+	// as "flags-together". Empty in what was stored before there were codes.
+	Code Code `json:"code,omitzero"`
+	// Known says that it is so; false where it is only not known and counts as if it were.
+	Known bool `json:"known,omitzero"`
+	// Variant says in which state of it, where that makes another sentence.
+	Variant Variant `json:"variant,omitzero"`
+
 	Reason    evidence.Reason `json:"reason"`
 	Route     Route           `json:"route"`
 	Meanwhile Meanwhile       `json:"meanwhile"`
@@ -143,6 +152,39 @@ type Finding struct {
 	// Open says that an answer or a second reading may still lift the finding.
 	Open bool `json:"open,omitzero"`
 }
+
+// Branch returns the branch of the preparticipation rule that f states, and
+// [BranchUnknown] for every other finding.
+func (f Finding) Branch() Branch {
+	var b Branch
+	if b.UnmarshalText([]byte(f.Code)) != nil {
+		return BranchUnknown
+	}
+	return b
+}
+
+// Variant is the state of what a finding is of, where its words depend on it.
+type Variant uint8
+
+// Variants.
+const (
+	AsItStands   Variant = iota // as it stands
+	FirstReading                // read once, and to be read again
+	LongAgo                     // its day lies far enough back
+	Agreed                      // with a clearance in force that names it
+	ForVigorous                 // for the vigorous effort that is wanted
+)
+
+var variants = field.NewVocabulary[Variant]("variant", "", "first reading", "long ago", "agreed", "for vigorous effort")
+
+// String returns the variant's name, such as "long ago", and "" for what it is as it stands.
+func (v Variant) String() string { return variants.Text(v) }
+
+// MarshalText writes what String returns.
+func (v Variant) MarshalText() ([]byte, error) { return variants.Marshal(v) }
+
+// UnmarshalText reads what MarshalText writes.
+func (v *Variant) UnmarshalText(text []byte) error { return variants.Unmarshal(text, v) }
 
 // Waived returns an outcome without screening, for analyses of data: of somebody
 // who trains in a setting, from day on for 12 months. It must not be used for a

@@ -10,7 +10,12 @@ import (
 // A Question is one that was to be asked and was not answered. The words of its
 // reason are the question.
 type Question struct {
-	Code   Code            `json:"code"`
+	Code Code `json:"code"`
+	// Because is the code that made it necessary; empty where everybody is asked, or
+	// nothing of a list.
+	Because Code `json:"because,omitzero"`
+	// Unsure says that it was asked with its list, and the answer was not known.
+	Unsure bool            `json:"unsure,omitzero"`
 	Reason evidence.Reason `json:"reason"`
 }
 
@@ -83,5 +88,10 @@ func askFor(code, because Code) Question {
 	if because != "" {
 		reason = reason.With("because", because)
 	}
-	return Question{code, reason}
+	return Question{Code: code, Because: because, Reason: reason}
+}
+
+// unsure is the question that an item of a list leaves open.
+func (it item) unsure() Question {
+	return Question{Code: it.code, Unsure: true, Reason: it.reason(unsurely)}
 }

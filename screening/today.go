@@ -55,7 +55,7 @@ func Today(c Check, o Outcome) (Outcome, error) {
 // lapses holds whose assessment was to be renewed before the day, until it is.
 func (c Check) lapses(o *Outcome) {
 	if c.Day > o.ReviewBy {
-		o.addOpen(evidence.Because(lapsedCode, renewalFact).With("day", o.ReviewBy), askNothing)
+		o.addOpen(byRule(evidence.Because(lapsedCode, renewalFact).With("day", o.ReviewBy)), askNothing)
 	}
 }
 
@@ -123,11 +123,11 @@ func (c Check) newSigns(o *Outcome) {
 	for _, it := range inOrder(c.New.appendItems(nil)) {
 		e := it.effect.inSetting(c.Setting, it.balance)
 		if it.held == Yes {
-			o.add(it.reason(plainly), e)
+			o.add(it.finding(plainly), e)
 			continue
 		}
-		o.ask(Question{it.code, it.reason(unsurely)})
-		o.addOpen(it.reason(unsurely), e.softened())
+		o.ask(it.unsure())
+		o.addOpen(it.finding(unsurely), e.softened())
 	}
 }
 
@@ -135,13 +135,14 @@ func (c Check) newSigns(o *Outcome) {
 // and the plan, and may be a condition by themselves.
 func (c Check) happened(o *Outcome) {
 	for _, e := range c.Events {
-		o.add(evidence.Because(happenedCode, eventFact, find(e.Code).factID()).With("event", find(e.Code).meaning), askNoLoad.inSetting(c.Setting, e.Code == "fall"))
+		reason := evidence.Because(happenedCode, eventFact, find(e.Code).factID()).With("event", find(e.Code).meaning)
+		o.add(finding(e.Code, plainly, reason), askNoLoad.inSetting(c.Setting, e.Code == "fall"))
 		if !slices.Contains(o.Ended, e.Code) {
 			o.Ended = append(o.Ended, e.Code)
 		}
 	}
 	for _, it := range inOrder((Profile{Day: c.Day, Events: c.Events}).appendEvents(nil)) {
-		o.add(it.reason(plainly), it.effect.inSetting(c.Setting, it.balance))
+		o.add(it.finding(plainly), it.effect.inSetting(c.Setting, it.balance))
 	}
 }
 
@@ -165,10 +166,10 @@ func (c Check) checks(o *Outcome) {
 		o.ask(askFor(c.wouldSettle(code), code))
 		if code == ketonesHigh && c.stripsAway() {
 			e = find(noStrips)
-			o.add(e.reason(plainly), e.effect)
+			o.add(e.finding(plainly), e.effect)
 			continue
 		}
-		o.addOpen(e.reason(unsurely), e.effect.softened().inSetting(c.Setting, e.balance))
+		o.addOpen(e.finding(unsurely), e.effect.softened().inSetting(c.Setting, e.balance))
 	}
 }
 
@@ -208,7 +209,7 @@ func (c Check) untaken(o *Outcome) {
 		}
 		e := find(code)
 		o.ask(askFor(code, ""))
-		o.addOpen(e.reason(unsurely), e.effect.softened().inSetting(c.Setting, e.balance))
+		o.addOpen(e.finding(unsurely), e.effect.softened().inSetting(c.Setting, e.balance))
 	}
 }
 
@@ -218,7 +219,7 @@ func (c Check) ownState(o *Outcome) {
 	meet := func(met bool, code Code) {
 		if met {
 			e := find(code)
-			o.add(e.reason(plainly), e.effect.inSetting(c.Setting, e.balance))
+			o.add(e.finding(plainly), e.effect.inSetting(c.Setting, e.balance))
 		}
 	}
 	failing := HeartFailure(c, Profile{})
@@ -236,7 +237,7 @@ func (c Check) ownState(o *Outcome) {
 	if c.Pain != nil && c.Pain.Kind == PainKindUnknown {
 		e := find(askPainKind)
 		o.ask(askFor(askPainKind, ""))
-		o.addOpen(e.reason(unsurely), e.effect)
+		o.addOpen(e.finding(unsurely), e.effect)
 	}
 	meet(SorenessLasts(c.SorenessDays), sorenessLasting)
 	meet(c.Unwell == Yes, unwellToday)

@@ -32,6 +32,19 @@ const (
 	onceMore      evidence.Code = ".again"
 )
 
+// variantOf are the variants that reasons have; what is not known is no variant.
+var variantOf = map[evidence.Code]Variant{laterOn: LongAgo, withClearance: Agreed, vigorously: ForVigorous, onceMore: FirstReading}
+
+// finding is one of a code, in one of the variants above.
+func finding(code Code, variant evidence.Code, reason evidence.Reason) Finding {
+	return Finding{Code: code, Known: variant != unsurely, Variant: variantOf[variant], Reason: reason}
+}
+
+// byRule is a finding of a rule whose reason has no variants.
+func byRule(reason evidence.Reason) Finding {
+	return finding(unprefixed(reason.Code), plainly, reason)
+}
+
 // fixedWords are the wordings of codes that stand for no entry or question.
 var fixedWords = evidence.Words{
 	adaCode:                 {Clinician: "ADA 2016 asks for no clearance here, as light or moderate effort no harder than brisk walking is wanted; ACSM 2015 does (branch N2). Both stand; the joined outcome follows ACSM."},

@@ -101,3 +101,14 @@ func text(code Code) clientText {
 	}
 	return clientTexts[code]
 }
+
+// Option returns what a client reads of a code on a list to choose from: short, in
+// nobody's questionnaire's words. A code that has none is given in the
+// clinician's, and one that is not known gives "".
+func Option(code Code) string {
+	if own := text(code).option; own != "" {
+		return own
+	}
+	term, _ := LookUp(code)
+	return term.Meaning
+}

@@ -2,109 +2,79 @@ package main
 
 import (
 	"bufio"
-	"errors"
 	"fmt"
 	"io"
 	"os"
 	"strings"
 
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/screening/interview"
 	"example.org/posology/units"
-	"example.org/posology/units/field"
 )
-
-// A question is asked once, in words, and reads its own answer.
-type question struct {
-	key     string   // its name in a file of answers
-	text    string   // what is asked
-	hint    string   // how to answer
-	options []string // to choose from by number
-	take    func(p *person, answer string) error
-}
-
-// A given answer is kept as text, so that going back is a replay of the others.
-type given struct {
-	key, answer string
-}
 
 const welcome = `Welcome. A few questions before the first training, in your own time.
 "don't know" is a good answer to any of them. "back" goes one question back,
 "stop" ends here, "?" explains. Nothing that you type is kept.`
 
-// interview asks on a terminal, or whatever stands behind the reader.
-func interview(day units.Day, in io.Reader, out io.Writer) (*person, error) {
+// converse asks on a terminal, or whatever stands behind the reader.
+func converse(day units.Day, in io.Reader, out io.Writer) (interview.Interview, error) {
 	lines := bufio.NewScanner(in)
-	p := newPerson(day)
-	var all []given
+	talk := interview.On(day)
 	fmt.Fprintln(out, welcome)
-	for q := p.next(); q != nil; q = p.next() {
-		q.ask(out)
+	for q, more := talk.Next(); more; q, more = talk.Next() {
+		ask(out, q)
 		if !lines.Scan() {
 			fmt.Fprintln(out, "\n\nThe answers end here.")
-			return p, lines.Err()
+			return talk, lines.Err()
 		}
 		switch answer := strings.TrimSpace(lines.Text()); strings.ToLower(answer) {
 		case "stop", "quit", "exit":
-			return p, nil
+			return talk, nil
 		case "back":
-			if len(all) == 0 {
+			before, any := talk.Back()
+			if !any {
 				fmt.Fprintln(out, "This is the first question.")
-				continue
 			}
-			all = all[:len(all)-1]
-			p = replay(day, all)
+			talk = before
 		case "?", "help":
-			q.explain(out)
+			explain(out, q)
 		case "":
 			fmt.Fprintln(out, `Please answer, or write "don't know".`)
 		default:
-			next := append(all, given{q.key, answer})
-			after, err := p.with(q, answer)
+			after, err := answered(talk, q, answer)
 			if err != nil {
-				page.Wrap(out, "", sorry(err))
-				continue
+				page.Wrap(out, "", "Sorry, "+sorry(q, err)+".")
 			}
-			p, all = after, next
+			talk = after
 		}
 	}
-	return p, nil
+	return talk, nil
 }
 
-// replay gives the answers again; they have been taken once, so they fit.
-func replay(day units.Day, all []given) *person {
-	p := newPerson(day)
-	for _, g := range all {
-		if after, err := p.with(p.next(), g.answer); err == nil {
-			p = after
-		}
+// answered returns talk after an answer in words, and as it was with an error.
+func answered(talk interview.Interview, q interview.Question, answer string) (interview.Interview, error) {
+	reply, err := read(q, answer)
+	if err != nil {
+		return talk, err
 	}
-	return p
+	return talk.Answer(q.Key, reply)
 }
 
-func (q *question) ask(w io.Writer) {
+func ask(w io.Writer, q interview.Question) {
 	fmt.Fprintln(w)
-	page.Wrap(w, "", q.text)
-	for i, option := range q.options {
-		page.Wrap(w, fmt.Sprintf("%4d  ", i+1), option)
+	page.Wrap(w, "", q.Client)
+	for i, choice := range q.Choices {
+		page.Wrap(w, fmt.Sprintf("%4d  ", i+1), choice.Client)
 	}
-	fmt.Fprintf(w, "(%s)\n> ", q.hint)
+	fmt.Fprintf(w, "(%s)\n> ", hint(q))
 }
 
-func (q *question) explain(w io.Writer) {
-	page.Wrap(w, "", fmt.Sprintf("Answer like this: %s; or \"don't know\", \"back\", \"stop\".", q.hint))
-	if len(q.options) > 0 {
+func explain(w io.Writer, q interview.Question) {
+	page.Wrap(w, "", fmt.Sprintf("Answer like this: %s; or \"don't know\", \"back\", \"stop\".", hint(q)))
+	if len(q.Choices) > 0 {
 		fmt.Fprintln(w, `Behind a number, "?" means that you are not sure of it: "2 5?".`)
 	}
-	fmt.Fprintf(w, "In a file of answers this question is called %s.\n", q.key)
-}
-
-// sorry says what was wrong with an answer.
-func sorry(err error) string {
-	var which *field.Error
-	if errors.As(err, &which) {
-		return "Sorry, that does not fit. I can use: " + which.Allowed + "."
-	}
-	return "Sorry, " + err.Error() + "."
+	fmt.Fprintf(w, "In a file of answers this question is called %s.\n", q.Key)
 }
 
 // A line of a file of answers.
@@ -117,40 +87,40 @@ type line struct {
 // fromFile takes the answers from a file, and from its note where they come
 // from. Questions without a line are not known; lines whose question was not
 // asked are named on stderr.
-func fromFile(name string, day units.Day, stderr io.Writer) (*person, error) {
+func fromFile(name string, day units.Day, stderr io.Writer) (talk interview.Interview, note string, err error) {
+	talk = interview.On(day)
 	data, err := os.ReadFile(name)
 	if err != nil {
-		return nil, err
+		return talk, "", err
 	}
 	answers, order, err := readAnswers(string(data))
 	if err != nil {
-		return nil, fmt.Errorf("%s: %w", name, err)
+		return talk, "", fmt.Errorf("%s: %w", name, err)
 	}
-	p := newPerson(day)
 	if l := answers["note"]; l != nil {
-		p.note, l.used = l.answer, true
+		note, l.used = l.answer, true
 	}
-	for q := p.next(); q != nil; q = p.next() {
+	for q, more := talk.Next(); more; q, more = talk.Next() {
 		answer := "don't know"
-		l := answers[q.key]
+		l := answers[q.Key]
 		if l != nil {
 			answer, l.used = l.answer, true
 		}
-		after, err := p.with(q, answer)
+		after, err := answered(talk, q, answer)
 		switch {
 		case err != nil && l != nil:
-			return nil, fmt.Errorf("%s, line %d, %s: %w", name, l.number, q.key, err)
+			return talk, "", fmt.Errorf("%s, line %d, %s: %s", name, l.number, q.Key, sorry(q, err))
 		case err != nil: // cannot do without an answer
-			return p, nil
+			return talk, note, nil
 		}
-		p = after
+		talk = after
 	}
 	for _, key := range order {
 		if l := answers[key]; !l.used {
 			fmt.Fprintf(stderr, "intake: line %d, %s: nothing made this question necessary, or there is none of that name\n", l.number, key)
 		}
 	}
-	return p, nil
+	return talk, note, nil
 }
 
 // readAnswers reads lines such as "age: 71"; empty ones, and those that begin

@@ -10,6 +10,7 @@ import (
 
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/screening"
+	"example.org/posology/screening/interview"
 	"example.org/posology/units"
 )
 
@@ -37,14 +38,15 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	if *asJSON {
 		asking = stderr
 	}
-	var p *person
+	var talk interview.Interview
+	var note string
 	if *file != "" {
-		p, err = fromFile(*file, day, stderr)
+		talk, note, err = fromFile(*file, day, stderr)
 	} else {
-		p, err = interview(day, stdin, asking)
+		talk, err = converse(day, stdin, asking)
 	}
 	if err == nil {
-		err = conclude(p, tell, *asJSON, stdout, asking)
+		err = conclude(talk, note, tell, *asJSON, stdout, asking)
 	}
 	if err != nil {
 		fmt.Fprintln(stderr, "intake:", err)
@@ -66,15 +68,15 @@ type told struct {
 }
 
 // conclude tells the outcome. Without an age, which is asked first, there is none.
-func conclude(p *person, tell func(io.Writer, screening.Outcome), asJSON bool, stdout, asking io.Writer) error {
+func conclude(talk interview.Interview, note string, tell func(io.Writer, screening.Outcome), asJSON bool, stdout, asking io.Writer) error {
 	if !asJSON {
-		page.Note(stdout, p.note)
+		page.Note(stdout, note)
 	}
-	if p.profile.Age == 0 {
+	if talk.Profile().Age == 0 {
 		fmt.Fprintln(asking, "\nThere is no outcome yet: we begin with your age. Please come back.")
 		return nil
 	}
-	o, err := p.outcome()
+	o, err := talk.Outcome()
 	if err != nil {
 		return err
 	}
@@ -85,5 +87,5 @@ func conclude(p *person, tell func(io.Writer, screening.Outcome), asJSON bool, s
 	encoder := json.NewEncoder(stdout)
 	encoder.SetIndent("", "  ")
 	encoder.SetEscapeHTML(false)
-	return encoder.Encode(told{p.note, o})
+	return encoder.Encode(told{note, o})
 }

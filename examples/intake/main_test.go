@@ -3,6 +3,7 @@ package main
 import (
 	"bytes"
 	"flag"
+	"fmt"
 	"io"
 	"os"
 	"path/filepath"
@@ -13,6 +14,8 @@ import (
 
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/screening"
+	"example.org/posology/screening/interview"
+	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
 
@@ -34,8 +37,8 @@ func (t *typing) Read(into []byte) (int, error) {
 	return copy(into, line), nil
 }
 
-// converse runs the program on typed lines and returns all that it prints.
-func converse(t *testing.T, lines []string, args ...string) string {
+// conversation runs the program on typed lines and returns all that it prints.
+func conversation(t *testing.T, lines []string, args ...string) string {
 	t.Helper()
 	var out, errs bytes.Buffer
 	status := run(append([]string{"-day", "2026-11-25"}, args...), &typing{lines, &out}, &out, &errs)
@@ -86,15 +89,15 @@ func TestConversations(t *testing.T) {
 		"at-once.txt":   {},
 	}
 	for name, lines := range tests {
-		golden(t, name, converse(t, lines))
+		golden(t, name, conversation(t, lines))
 	}
 }
 
 func TestAnswersFile(t *testing.T) {
 	for _, reader := range []string{"client", "clinician"} {
-		golden(t, "answers-"+reader+".txt", converse(t, nil, "-answers", "answers.txt", "-for", reader))
+		golden(t, "answers-"+reader+".txt", conversation(t, nil, "-answers", "answers.txt", "-for", reader))
 	}
-	got := converse(t, nil, "-answers", "answers.txt", "-json")
+	got := conversation(t, nil, "-answers", "answers.txt", "-json")
 	var answer told
 	if err := field.Decode([]byte(got), &answer, field.Strict); err != nil {
 		t.Fatal(err)
@@ -102,6 +105,41 @@ func TestAnswersFile(t *testing.T) {
 	if o := answer.Outcome; o.Route != screening.AskFirst || o.Meanwhile != screening.WithinLimits || o.Today.IsZero() || !strings.HasPrefix(got, "{") {
 		t.Errorf("%v, %v, %v", o.Route, o.Meanwhile, o.Today)
 	}
+}
+
+// Numbers, codes and doubts are read as the choices they stand for.
+func TestPick(t *testing.T) {
+	var choices []interview.Choice
+	for _, code := range []screening.Code{"cardiac", "renal", "diabetes_t1"} {
+		choices = append(choices, interview.Choice{Code: code})
+	}
+	for text, want := range map[string]string{
+		"none": "[] []", "NO": "[] []", "0": "[] []", "1, 3": "[cardiac diabetes_t1] []", "2?": "[] [renal]", "renal 1?": "[renal] [cardiac]",
+		"4": "", "0 1": "", "none 1": "", "1 1": "", "1 1?": "", ",": "", "-1": "", "1.5": "", "??": "",
+	} {
+		list, err := pick(text, choices)
+		if got := fmt.Sprint(list.Present, list.Unsure); (err == nil) != (want != "") || err == nil && got != want {
+			t.Errorf("%q: %s, %v; want %s", text, got, err, want)
+		}
+	}
+}
+
+func FuzzInterview(f *testing.F) {
+	f.Add("70\n3\nnone\nnone\nnone\nno\nnone\nnone\n1\n0\nyes\nno\nno\n")
+	f.Add("70\nback\nback\n?\nstop\n")
+	f.Add("64\nalone\nnone\nnone\nnone\nyes\n1?\n4 5\n1 2 3 4 5\n")
+	f.Fuzz(func(t *testing.T, typed string) {
+		talk, err := converse(units.Must(units.ParseDay("2026-11-25")), strings.NewReader(typed), io.Discard)
+		if err != nil || talk.Profile().Age == 0 {
+			return // a line too long to read, or no age
+		}
+		o, err := talk.Outcome()
+		if err != nil || !o.Screened() {
+			t.Fatal(err)
+		}
+		tellClient(io.Discard, o)
+		tellClinician(io.Discard, o)
+	})
 }
 
 // The questions of -json stay out of the JSON.

@@ -13,6 +13,9 @@ import (
 	"example.org/posology/units/evidence"
 )
 
+// words are the library's.
+var words = screening.Words()
+
 // meanwhile says to the client what may go on.
 var meanwhile = map[screening.Meanwhile]string{
 	screening.WithinLimits:     "training within what stands here.",
@@ -26,8 +29,8 @@ func tellClient(w io.Writer, o screening.Outcome) {
 	fmt.Fprintf(w, "\nTHANK YOU. THIS IS WHAT COMES OUT OF IT\n\n")
 	var reasons []evidence.Reason
 	for _, f := range o.Findings {
-		open := strings.HasSuffix(string(f.Reason.Code), notSure) // said below
-		if !open && (o.Route < screening.Emergency || f.Route == o.Route) {
+		saidBelow := !f.Known && f.Branch() == screening.BranchUnknown && !slices.Contains(lists, f.Code)
+		if !saidBelow && (o.Route < screening.Emergency || f.Route == o.Route) {
 			reasons = append(reasons, f.Reason)
 		}
 	}
@@ -46,8 +49,8 @@ func tellClient(w io.Writer, o screening.Outcome) {
 	page.Wrap(w, "", "These are published rules, read out by a program. It cannot examine you, and what your doctor says comes first.")
 }
 
-// notSure ends the codes of reasons for what a person was not sure of.
-const notSure = ".unsure"
+// lists are what is asked as a whole.
+var lists = []screening.Code{"diseases", "symptoms", "red_flags", "conditions", "new"}
 
 const mostOpen = 6 // things to find out that a client reads by name
 
@@ -60,14 +63,16 @@ func tellOpen(w io.Writer, missing []screening.Question) {
 		fmt.Fprintf(w, "\nStill open:\n")
 	}
 	for _, q := range missing {
-		of, day := strings.CutSuffix(string(q.Code), "_day")
+		of := q.Because
+		day := of != "" && q.Code == of+"_day"
 		switch {
-		case strings.HasSuffix(string(q.Reason.Code), notSure):
-			unsure = append(unsure, inWords(q.Code))
+		case q.Unsure:
+			unsure = append(unsure, screening.Option(q.Code))
 		case !day:
 			page.Wrap(w, "- ", words.Client(q.Reason))
-		case !slices.ContainsFunc(missing, func(m screening.Question) bool { return string(m.Code) == of }):
-			page.Wrap(w, "- ", upper(inWords(screening.Code(of)))+". "+words.Client(q.Reason))
+		case !slices.ContainsFunc(missing, func(m screening.Question) bool { return m.Code == of }):
+			what := screening.Option(of)
+			page.Wrap(w, "- ", strings.ToUpper(what[:1])+what[1:]+". "+words.Client(q.Reason))
 		}
 	}
 	if len(unsure) > mostOpen {

@@ -124,7 +124,7 @@ func TestCounts(t *testing.T) {
 	}
 	for code, r := range sum.findings {
 		if r.alone > r.stopped || r.stopped+r.held+r.limited > r.with || r.sent > r.with {
-			t.Errorf("%s: %+v", code, *r)
+			t.Errorf("%s: %+v", code.name(), *r)
 		}
 	}
 }

@@ -31,10 +31,10 @@ func (t *tally) print(w io.Writer, all bool) {
 	for _, line := range legend {
 		fmt.Fprintln(w, line)
 	}
-	rows(w, t.people, t.kinds, func(kind string) string { return kind }, func(*row) bool { return true })
+	rows(w, t.people, t.kinds, itself, itself, func(*row) bool { return true })
 	t.heading(w, "By finding, in % of all people")
 	fmt.Fprintf(w, "  Left out unless -all: what stops nobody and is found in less than %s.\n", units.Fraction(rare))
-	rows(w, t.people, t.findings, label, func(r *row) bool { return all || r.stopped > 0 || float64(r.with) >= rare*float64(t.people) })
+	rows(w, t.people, t.findings, key.name, key.label, func(r *row) bool { return all || r.stopped > 0 || float64(r.with) >= rare*float64(t.people) })
 
 	t.heading(w, "What is not known")
 	t.share(w, "with a question open", t.open)
@@ -106,9 +106,9 @@ func (t *tally) share(w io.Writer, text string, n int) {
 func percent(n, of int) string { return fmt.Sprintf("%.2f %%", 100*float64(n)/float64(of)) }
 
 // rows prints a table of rows, those that stop most first.
-func rows[K ~string](w io.Writer, people int, table map[K]*row, label func(K) string, keep func(*row) bool) {
+func rows[K comparable](w io.Writer, people int, table map[K]*row, name, label func(K) string, keep func(*row) bool) {
 	fmt.Fprintf(w, "  %-*s %7s %7s %7s %7s %7s %7s\n", labelWidth, "", "found", "stopped", "alone", "held", "to ask", "limited")
-	for _, key := range sorted(table) {
+	for _, key := range sorted(table, name) {
 		r := table[key]
 		if !keep(r) {
 			continue
@@ -120,6 +120,8 @@ func rows[K ~string](w io.Writer, people int, table map[K]*row, label func(K) st
 		fmt.Fprintln(w)
 	}
 }
+
+func itself(kind string) string { return kind }
 
 // blank prints a share, and nothing for nobody.
 func blank(n, of int) string {

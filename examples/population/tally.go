@@ -9,7 +9,6 @@ import (
 
 	"example.org/posology/screening"
 	"example.org/posology/units/body"
-	"example.org/posology/units/evidence"
 )
 
 // A row counts the people of one finding.
@@ -34,7 +33,7 @@ type tally struct {
 	referral   map[screening.Referral]int
 	plan       map[screening.DayPlan]int
 	wider      int
-	findings   map[evidence.Code]*row
+	findings   map[key]*row
 	kinds      map[string]*row
 	unknown    int // stopped by nothing but what is not known
 	open       int // with a question open
@@ -48,7 +47,7 @@ func newTally() *tally {
 		meanwhile: map[screening.Meanwhile]int{}, decades: map[body.Age]map[screening.Meanwhile]int{},
 		route: map[screening.Route]int{}, branch: map[screening.Branch]int{}, need: map[screening.Need]int{},
 		level: map[screening.Level]int{}, referral: map[screening.Referral]int{}, plan: map[screening.DayPlan]int{},
-		findings: map[evidence.Code]*row{}, kinds: map[string]*row{},
+		findings: map[key]*row{}, kinds: map[string]*row{},
 	}
 }
 
@@ -78,24 +77,23 @@ func (t *tally) add(age body.Age, o screening.Outcome) {
 
 // findingsOf counts each finding, and each kind of finding once a person.
 func (t *tally) findingsOf(o screening.Outcome) {
-	var stops []evidence.Code
+	stops, known := 0, false
 	stopKinds, perKind := map[string]bool{}, map[string]*row{}
 	for _, f := range o.Findings {
 		if f.Meanwhile != screening.Nothing {
 			continue
 		}
-		stopKinds[kindOf(f.Reason.Code)] = true
-		if !isBranch(f.Reason.Code) { // a branch only says again what its signs say
-			stops = append(stops, f.Reason.Code)
+		stopKinds[kindOf(f)] = true
+		if !isBranch(f) { // a branch only says again what its signs say
+			stops, known = stops+1, known || f.Known
 		}
 	}
 	for _, f := range o.Findings {
-		code, kind := evidence.Code(strings.TrimSuffix(string(f.Reason.Code), held)), kindOf(f.Reason.Code)
-		one := rowOf(f)
-		if f.Meanwhile == screening.Nothing && len(stops) == 1 && !isBranch(code) {
+		kind, one := kindOf(f), rowOf(f)
+		if f.Meanwhile == screening.Nothing && stops == 1 && !isBranch(f) {
 			one.alone = 1
 		}
-		entry(t.findings, code).plus(one)
+		entry(t.findings, keyOf(f)).plus(one)
 		if f.Meanwhile == screening.Nothing && len(stopKinds) == 1 {
 			one.alone = 1
 		}
@@ -104,12 +102,10 @@ func (t *tally) findingsOf(o screening.Outcome) {
 	for kind, r := range perKind {
 		entry(t.kinds, kind).plus(*r)
 	}
-	if len(stops) > 0 && !slices.ContainsFunc(stops, func(c evidence.Code) bool { return !strings.HasSuffix(string(c), unsure) }) {
+	if stops > 0 && !known {
 		t.unknown++
 	}
 }
-
-const unsure, held = ".unsure", ".held"
 
 func rowOf(f screening.Finding) row {
 	r := row{with: 1}
@@ -149,31 +145,40 @@ func (r *row) most(s row) {
 	r.held, r.sent, r.limited = max(r.held, s.held), max(r.sent, s.sent), max(r.limited, s.limited)
 }
 
-// base is the code that a finding's reason is about, and what is said of it;
-// that something else holds the person makes no other finding of it.
-func base(code evidence.Code) (screening.Code, string) {
-	name := strings.TrimSuffix(strings.TrimPrefix(string(code), "screening."), held)
-	for suffix, said := range variants {
-		if cut, found := strings.CutSuffix(name, suffix); found {
-			return screening.Code(cut), said
-		}
-	}
-	return screening.Code(name), ""
+// A key tells one row of findings from another. That something else holds the
+// person makes no other finding of it.
+type key struct {
+	code    screening.Code
+	known   bool
+	variant screening.Variant
+	branch  bool
 }
 
-var variants = map[string]string{unsure: " (not known)", ".again": " (once)", ".later": " (long ago)", ".clearance": " (agreed)", ".vigorous": " (hard effort wanted)"}
+// keyOf keeps of a finding what it is of.
+func keyOf(f screening.Finding) key {
+	return key{f.Code, f.Known || isBranch(f), f.Variant, isBranch(f)}
+}
+
+// said is what is said of the code.
+func (k key) said() string {
+	if !k.known {
+		return " (not known)"
+	}
+	return variants[k.variant]
+}
+
+var variants = map[screening.Variant]string{screening.FirstReading: " (once)", screening.LongAgo: " (long ago)", screening.Agreed: " (agreed)", screening.ForVigorous: " (hard effort wanted)"}
 
 // kindOf says which rule or list a finding comes from.
-func kindOf(code evidence.Code) string {
-	if strings.HasSuffix(string(code), unsure) {
-		return "not known, whatever it is of"
-	}
-	name, _ := base(code)
-	if kind := kindNames[name]; kind != "" {
+func kindOf(f screening.Finding) string {
+	if kind := kindNames[f.Code]; kind != "" && (f.Known || isBranch(f)) {
 		return kind
 	}
-	term, listed := screening.LookUp(name)
-	if !listed {
+	term, listed := screening.LookUp(f.Code)
+	switch {
+	case !f.Known:
+		return "not known, whatever it is of"
+	case !listed:
 		return "clearances, restrictions and others"
 	}
 	return cmp.Or(listNames[term.Kind], term.Kind.String())
@@ -187,8 +192,8 @@ const (
 
 // kindNames are of findings that stand on no list.
 var kindNames = map[screening.Code]string{
-	"branch.N3": signs, "branch.A3": signs, "branch.N2": disease, "branch.A2": disease, "flags-together": redFlags,
-	"branch.N1": "branches N1 and A1", "branch.A1": "branches N1 and A1",
+	"N3": signs, "A3": signs, "N2": disease, "A2": disease, "flags-together": redFlags,
+	"N1": "branches N1 and A1", "A1": "branches N1 and A1",
 }
 
 var listNames = map[screening.Kind]string{
@@ -196,31 +201,37 @@ var listNames = map[screening.Kind]string{
 	screening.Condition: "conditions and contraindications", screening.Reading: "pressure, pulse and other readings", screening.Topic: "answers to triggered questions",
 }
 
-func isBranch(code evidence.Code) bool { return strings.HasPrefix(string(code), "screening.branch.") }
+func isBranch(f screening.Finding) bool { return f.Branch() != screening.BranchUnknown }
+
+// name is the code in words, with what is said of it.
+func (k key) name() string {
+	text := strings.ReplaceAll(string(k.code), "-", " ")
+	if k.branch {
+		text = "branch " + text
+	}
+	return text + k.said()
+}
 
 // label is what a finding is called in the table.
-func label(code evidence.Code) string {
-	name, said := base(code)
-	text := strings.NewReplacer(".", " ", "-", " ").Replace(string(name))
-	if term, listed := screening.LookUp(name); listed {
+func (k key) label() string {
+	text := strings.TrimSuffix(k.name(), k.said())
+	if term, listed := screening.LookUp(k.code); listed {
 		text = term.Meaning
 	}
 	runes := []rune(text)
-	if room := labelWidth - len(said); len(runes) > room {
+	if room := labelWidth - len(k.said()); len(runes) > room {
 		text = string(runes[:room-1]) + "…"
 	}
-	return text + said
+	return text + k.said()
 }
 
 const labelWidth = 46
 
 // sorted returns the keys of rows, those that stop most first.
-func sorted[K cmp.Ordered](rows map[K]*row) []K {
-	keys := slices.Sorted(maps.Keys(rows))
-	slices.SortStableFunc(keys, func(a, b K) int {
-		return cmp.Or(rows[b].stopped-rows[a].stopped, rows[b].held-rows[a].held, rows[b].with-rows[a].with)
+func sorted[K comparable](rows map[K]*row, name func(K) string) []K {
+	return slices.SortedFunc(maps.Keys(rows), func(a, b K) int {
+		return cmp.Or(rows[b].stopped-rows[a].stopped, rows[b].held-rows[a].held, rows[b].with-rows[a].with, cmp.Compare(name(a), name(b)))
 	})
-	return keys
 }
 
 // untriggered screens p again with every question that nothing triggered
@@ -231,8 +242,7 @@ func (t *tally) untriggered(p screening.Profile, o screening.Outcome) error {
 		codes = append(codes, e.Code)
 	}
 	for _, f := range o.Findings { // a fall or fracture stands for a condition, a question for its topic
-		name, _ := base(f.Reason.Code)
-		codes = append(codes, name)
+		codes = append(codes, f.Code)
 	}
 	again := p
 	again.Answers = map[screening.Code]screening.Answer{}
@@ -246,7 +256,7 @@ func (t *tally) untriggered(p screening.Profile, o screening.Outcome) error {
 			again.Answers[prompt.Code] = screening.No
 		}
 		if slices.ContainsFunc(o.Missing, func(q screening.Question) bool {
-			return q.Code == prompt.Code && !strings.HasSuffix(string(q.Reason.Code), unsure)
+			return q.Code == prompt.Code && !q.Unsure
 		}) {
 			t.untrigger++
 		}

@@ -26,6 +26,8 @@ var mayImport = map[string][]string{
 	"screening":          ground,
 	"screening/function": ground,
 
+	"screening/interview": slices.Concat(ground, []string{"screening"}),
+
 	"dose/exercise":  ground,
 	"dose/equipment": ground,
 	"dose/setlog":    slices.Concat(ground, []string{"dose/exercise"}),

@@ -54,33 +54,26 @@ func (l Letter) found(p *page.Paper, before screening.Outcome) (today, assessed 
 
 // finding says in a letter's words what was found, "" where it stands elsewhere.
 func finding(p *page.Paper, f screening.Finding) string {
-	code, unsure := strings.CutSuffix(string(f.Reason.Code), ".unsure")
 	words, known := apart[f.Reason.Code]
 	switch {
-	case known && words.Clinician == "", strings.HasPrefix(code, prefix+"branch."):
+	case known && words.Clinician == "", f.Branch() != screening.BranchUnknown:
 		return ""
 	case known:
 		return apart.Clinician(f.Reason)
 	}
-	term, ok := screening.LookUp(codeOf(f))
+	term, ok := screening.LookUp(f.Code)
 	if !ok {
 		text, _, _ := strings.Cut(p.Clinician(f.Reason), " Here: ")
 		return text
 	}
 	text := meaning(term)
 	switch {
-	case unsure:
+	case !f.Known:
 		text = "not known: " + text
-	case strings.HasSuffix(code, ".clearance"):
+	case f.Variant == screening.Agreed:
 		text += ", with an agreement in force that names it"
 	}
 	return upper(text) + "."
-}
-
-// codeOf returns the code that a finding is of.
-func codeOf(f screening.Finding) screening.Code {
-	code, _, _ := strings.Cut(strings.TrimPrefix(string(f.Reason.Code), prefix), ".")
-	return screening.Code(code)
 }
 
 // meaning is what a term stands for, without what the module makes of it.

@@ -98,14 +98,13 @@ func (l Letter) Questions() []string {
 func (l Letter) asked() []screening.Code {
 	var codes []screening.Code
 	for _, f := range l.Outcome.Findings {
-		code := codeOf(f)
-		_, told := about(code)
+		_, told := about(f.Code)
 		switch {
 		case f.Open || f.Route < screening.AskFirst && !told:
-		case code == "branch":
+		case f.Branch() != screening.BranchUnknown:
 			codes = append(append(codes, l.Profile.Diseases.Present...), l.Profile.Symptoms.Present...)
 		default:
-			codes = append(codes, code)
+			codes = append(codes, f.Code)
 		}
 	}
 	if l.Check != nil {

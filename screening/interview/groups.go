@@ -1,4 +1,4 @@
-package main
+package interview
 
 import (
 	"slices"
@@ -21,7 +21,7 @@ type group struct {
 
 // written are the groups in the order of asking. Codes that stand in none of
 // them, and are not asked through another, make a group of their own.
-var written = []group{
+var listed = []group{
 	{key: "signs", kind: screening.RedFlag, text: "In the last days, has any of these been with you?", codes: []screening.Code{
 		"stroke_signs", "sudden_severe_headache", "saddle_numbness", "new_bladder_or_bowel_dysfunction", "severe_or_growing_leg_deficit",
 		"clot_signs", "hot_swollen_joint", "fever_or_shivering", "symptomatic_low_pressure", "sudden_back_pain_or_height_loss", "new_sexual_dysfunction"}},
@@ -85,12 +85,12 @@ var others = []struct {
 // groups returns every group, the same each time.
 var groups = sync.OnceValue(func() []group {
 	placed := map[screening.Code]bool{}
-	for _, g := range written {
+	for _, g := range listed {
 		for _, code := range g.codes {
 			placed[code] = true
 		}
 	}
-	all := slices.Clone(written)
+	all := slices.Clone(listed)
 	for _, o := range others {
 		g := group{key: "other_" + strings.ReplaceAll(o.kind.String(), " ", "_"), kind: o.kind, text: o.text, area: o.area}
 		for term := range screening.Codes() {
@@ -106,55 +106,50 @@ var groups = sync.OnceValue(func() []group {
 })
 
 // question asks what of the group is so.
-func (g group) question() *question {
+func (g group) question() *asking {
 	text := g.text
 	if text == "" {
 		text = "About " + g.area + ": which of these is so?"
 	}
-	return &question{key: g.key, text: text, hint: pickHint, options: listWords(g.codes), take: func(p *person, answer string) error {
-		if isUnsure(answer) {
-			return nil
-		}
-		present, unsure, err := pick(answer, g.codes)
-		p.lists[g.key] = picked{present, unsure}
-		return err
-	}}
+	return severalOf(g.key, listOf[g.kind], text, choices(g.codes), func(s *state, l screening.Checklist) { s.lists[g.key] = l })
+}
+
+// none notes that nothing of the group is so.
+func (g group) none(s *state) {
+	s.lists[g.key] = screening.AskedFor()
+	s.asked[g.key] = true
 }
 
 // gateQuestion asks whether there is a reason for the group at all.
-func (g group) gateQuestion() *question {
-	key := g.key + "_at_all"
-	return yesNo(key, g.gate, func(p *person, a screening.Answer) {
-		p.profile.Answers[g.gated] = a
-		p.asked[string(g.gated)] = true
+func (g group) gateQuestion() *asking {
+	return yesNo(g.key+"_at_all", g.gated, g.gate, func(s *state, a screening.Answer) {
+		s.profile.Answers[g.gated] = a
+		s.asked[string(g.gated)] = true
 		if a == screening.No {
-			p.lists[g.key] = picked{}
-			p.asked[g.key] = true
+			g.none(s)
 		}
 	})
 }
 
 // areasQuestion asks in which areas something is the matter. Those not named
 // hold nothing; not known is every one of them.
-func areasQuestion() *question {
-	var keys []screening.Code
-	var texts []string
+func areasQuestion() *asking {
+	var areas []Choice
 	for _, g := range groups() {
 		if g.area != "" {
-			keys, texts = append(keys, screening.Code(g.key)), append(texts, g.area)
+			areas = append(areas, Choice{screening.Code(g.key), g.area, g.area})
 		}
 	}
-	return &question{key: "areas", text: "Is there, or was there, anything with:", hint: pickHint, options: texts, take: func(p *person, answer string) error {
-		if isUnsure(answer) {
-			return nil
-		}
-		present, unsure, err := pick(answer, keys)
-		for _, key := range keys {
-			if !slices.Contains(present, key) && !slices.Contains(unsure, key) {
-				p.lists[string(key)] = picked{}
-				p.asked[string(key)] = true
+	return severalOf("areas", "conditions", "Is there, or was there, anything with:", areas, func(s *state, l screening.Checklist) {
+		for _, g := range groups() {
+			if g.area != "" && l.Of(screening.Code(g.key)) == screening.No {
+				g.none(s)
 			}
 		}
-		return err
-	}}
+	})
+}
+
+// listOf are the library's questions for whole lists.
+var listOf = map[screening.Kind]screening.Code{
+	screening.Disease: "diseases", screening.Symptom: "symptoms", screening.RedFlag: "red_flags", screening.Condition: "conditions",
 }

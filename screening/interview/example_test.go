@@ -1,0 +1,47 @@
+package interview_test
+
+import (
+	"fmt"
+
+	"example.org/posology/screening"
+	"example.org/posology/screening/interview"
+	"example.org/posology/units"
+)
+
+// A form asks by the form of each question; here an invented person of 71 with a
+// hernia answers.
+func ExampleInterview() {
+	texts := map[string]string{"age": "71", "activity": "0", "blood_pressure": "134/80", "pulse": "68"}
+	choices := map[string]screening.Code{"setting": "in a group", "wanted": "light"}
+	lists := map[string][]screening.Code{"areas": {"belly"}, "belly": {"hernia"}}
+
+	day, _ := units.ParseDay("2026-11-25")
+	talk := interview.On(day)
+	for q, more := talk.Next(); more; q, more = talk.Next() {
+		var r interview.Reply
+		switch q.Form {
+		case interview.YesNo:
+			r.YesNo = screening.No
+		case interview.OneOf:
+			r.Choice = choices[q.Key]
+		case interview.SeveralOf:
+			r.List = screening.AskedFor(lists[q.Key]...)
+		default:
+			r.Text = texts[q.Key]
+		}
+		if q.Because != "" {
+			fmt.Printf("%s (because of %s)\n", q.Client, q.Because)
+		}
+		after, err := talk.Answer(q.Key, r)
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		talk = after
+	}
+	o, err := screening.Assess(talk.Profile())
+	fmt.Println(o.Route, "–", o.Meanwhile, err)
+	// Output:
+	// Does the hernia hurt, bulge a lot, or has a doctor called it large? (because of hernia)
+	// tell – within limits <nil>
+}

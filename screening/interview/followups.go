@@ -1,0 +1,165 @@
+package interview
+
+import (
+	"strings"
+
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/field"
+)
+
+// followUps ask on where an answer opens a record.
+var followUps = []func(s state) *asking{state.ofActivity, state.ofPulse, state.ofFalls, state.ofCounts, state.ofClearance, state.ofRestriction}
+
+// ofActivity asks on after the days; only a whole record counts.
+func (s state) ofActivity() *asking {
+	switch {
+	case s.activity.DaysPerWeek == 0:
+		return nil
+	case !s.asked["activity_minutes"]:
+		return whole("activity_minutes", "activity", "How long did it last each time?", "minutes, such as 30", minutes, func(s *state, n int) { s.activity.Minutes = n })
+	case !s.asked["activity_months"]:
+		return whole("activity_months", "activity", "And for how many months by now?", "whole months, such as 6; 1 if it is less", months, func(s *state, n int) { s.activity.Months = n })
+	case !s.asked["activity_effort"]:
+		return oneOf("activity_effort", "activity", "How hard was it, mostly?", efforts, effortTexts, func(s *state, v screening.Intensity) {
+			s.activity.Intensity = v
+			if s.activity.Minutes > 0 && s.activity.Months > 0 {
+				s.profile.Activity = again(&s.activity)
+			}
+		})
+	}
+	return nil
+}
+
+// ofPulse asks for what the monitor showed beside the pressure.
+func (s state) ofPulse() *asking {
+	if s.profile.BP == nil || s.asked["pulse"] {
+		return nil
+	}
+	return pulse("And the pulse that the monitor showed?")
+}
+
+// ofFalls asks for the other two points of the screen for falls.
+func (s state) ofFalls() *asking {
+	if s.profile.Falls == nil || s.profile.Falls.Fell == screening.Yes {
+		return nil
+	}
+	change := func(s *state) *screening.FallsScreen {
+		s.profile.Falls = again(s.profile.Falls)
+		return s.profile.Falls
+	}
+	switch {
+	case !s.asked["falls_unsteady"]:
+		return yesNo("falls_unsteady", "falls", "Do you feel unsteady when you stand or walk?", func(s *state, a screening.Answer) { change(s).Unsteady = a })
+	case !s.asked["falls_afraid"]:
+		return yesNo("falls_afraid", "falls", "Does falling worry you?", func(s *state, a screening.Answer) { change(s).Afraid = a })
+	}
+	return nil
+}
+
+// ofCounts asks for the two counts of a blood test.
+func (s state) ofCounts() *asking {
+	if s.profile.Counts == nil {
+		return nil
+	}
+	change := func(s *state) *screening.BloodCounts {
+		s.profile.Counts = again(s.profile.Counts)
+		return s.profile.Counts
+	}
+	switch {
+	case !s.asked["platelets"]:
+		return whole("platelets", "blood_counts", "What does it say of platelets?", "in 10⁹/L, which is thousands in a microlitre, such as 180", counts, func(s *state, n int) { change(s).Platelets = n })
+	case !s.asked["haemoglobin"]:
+		return written("haemoglobin", "blood_counts", Quantity, "And of haemoglobin?", `with its unit, such as "135 g/L" or "13.5 g/dL"`, func(s *state, text string) (err error) {
+			change(s).Haemoglobin, err = readHaemoglobin(text)
+			return err
+		})
+	}
+	return nil
+}
+
+// ofClearance asks who agreed, when, to what and how hard.
+func (s state) ofClearance() *asking {
+	if len(s.profile.Clearances) == 0 {
+		return nil
+	}
+	switch {
+	case !s.asked["clearance_who"]:
+		return written("clearance_who", "clearance", FreeText, "Which doctor was it?", "a name", func(s *state, text string) error {
+			s.profile.Clearances[0].Who = text
+			return nil
+		})
+	case !s.asked["clearance_when"]:
+		return written("clearance_when", "clearance", Date, "When was that?", dayHint, func(s *state, text string) (err error) {
+			s.profile.Clearances[0].Day, err = readEarly(text)
+			return err
+		})
+	case !s.asked["clearance_scope"]:
+		return severalOf("clearance_scope", "clearance", "Which of these did you talk about then?", choices(s.holders()), func(s *state, l screening.Checklist) {
+			s.profile.Clearances[0].Scope = l.Present
+		})
+	case !s.asked["clearance_effort"]:
+		return oneOf("clearance_effort", "clearance", "How hard may you train, by that agreement?", efforts, effortTexts, func(s *state, v screening.Intensity) {
+			s.profile.Clearances[0].Intensity = v
+		})
+	}
+	return nil
+}
+
+// holders are the codes that a clearance can speak for: what the person has, or
+// may have.
+func (s state) holders() []screening.Code {
+	full := s.full()
+	var codes []screening.Code
+	for _, list := range []screening.Checklist{full.Diseases, full.Symptoms, full.Conditions} {
+		codes = append(append(codes, list.Present...), list.Unsure...)
+	}
+	for _, code := range screening.Contraindications(full).Reasons {
+		if term, _ := screening.LookUp(code); term.Kind == screening.Reading { // a pressure too
+			codes = append(codes, code)
+		}
+	}
+	return codes
+}
+
+// ofRestriction asks who set which limit.
+func (s state) ofRestriction() *asking {
+	if len(s.profile.Restrictions) == 0 {
+		return nil
+	}
+	switch {
+	case !s.asked["restriction_who"]:
+		return written("restriction_who", "restriction", FreeText, "Who told you so?", "a name", func(s *state, text string) error {
+			s.profile.Restrictions[0].Author = text
+			return nil
+		})
+	case !s.asked["restriction_region"]:
+		return region("restriction_region", "restriction", "Which part of the body is it about? (Not known counts as all of it.)", func(s *state, r body.Region) {
+			s.profile.Restrictions[0].Region = r
+		})
+	case !s.asked["restriction_mass"]:
+		return written("restriction_mass", "restriction", Quantity, "Is there a weight that you must not go above?", `with its unit, such as "2 kg" or "5 lb"; or "none"`, (*state).limitMass)
+	case !s.asked["restriction_until"]:
+		return written("restriction_until", "restriction", Date, "Until when? (Not known counts as until you are told.)", dayHint, func(s *state, text string) (err error) {
+			s.profile.Restrictions[0].Until, err = readDay(text, 0)
+			return err
+		})
+	case !s.asked["restriction_note"]:
+		return written("restriction_note", "restriction", FreeText, "In the words that you were given, what is it that you should not do?", "a line of text", func(s *state, text string) error {
+			s.profile.Restrictions[0].Note = text
+			return nil
+		})
+	}
+	return nil
+}
+
+// limitMass takes the weight of a restriction, or that there is none.
+func (s *state) limitMass(text string) error {
+	if strings.EqualFold(text, "none") || strings.EqualFold(text, "no") {
+		return nil
+	}
+	mass, err := units.ParseMass(text)
+	s.profile.Restrictions[0].MaxMass = &mass
+	return field.At("/profile/restrictions/0/max_mass", err)
+}
