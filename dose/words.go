@@ -97,8 +97,8 @@ var words = evidence.Words{
 		Clinician: "{exercise}, load-finding: one step up while sets end clearly easy, never to failure; steps in a visit: {steps}, to {most} at most.",
 	},
 	countedStep: {
-		Client:    "If you could have done more than 5 more in a set, you may take the next weight up for the next set: {most} at most.",
-		Clinician: "{exercise}, load-finding: one step up while sets leave more than 5, never to failure; steps in a visit: {steps}, to {most} at most.",
+		Client:    fmt.Sprintf("If you could have done more than %v more in a set, you may take the next weight up for the next set: {most} at most.", uncountable),
+		Clinician: fmt.Sprintf("{exercise}, load-finding: one step up while sets leave more than %v, never to failure; steps in a visit: {steps}, to {most} at most.", uncountable),
 	},
 	noStep: {
 		Clinician: "Load-finding without a step up within the visit: limits, the band of the row or the kit end at {most}.",
