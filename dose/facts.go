@@ -16,7 +16,7 @@ import (
 // facts print this package's own numbers from what the code uses. What a
 // publication says stands as it was read.
 var facts = []evidence.Fact{
-	{ID: factOlder, Value: fmt.Sprintf("from %d years on rows for older adults are followed, below that rows for adults by training status", older), Basis: evidence.Design},
+	{ID: factOlder, Value: fmt.Sprintf("from %d years on rows for older adults are followed, and balance and brisk movement belong beside the lifting; below that, rows for adults by training status", older), Basis: evidence.Design},
 	{ID: factStart, Value: fmt.Sprintf("from %d years on familiarisation follows %s, whatever the goal", older, startRow),
 		Basis: evidence.Design, From: []evidence.FactID{"guideline.acsm2011-older-start.population"}},
 	{ID: factAims, Value: fmt.Sprintf("from %d years on a goal leads to the row that speaks of it or comes nearest: %s", older, goalsLead()), Basis: evidence.Design},

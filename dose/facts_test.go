@@ -7,6 +7,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/posology/dose/guideline"
 	"example.org/posology/screening"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
@@ -107,6 +108,32 @@ func TestChoicesHaveFacts(t *testing.T) {
 	for _, id := range standardStart {
 		if !strings.Contains(text[factStandardStart], string(id)) {
 			t.Errorf("%q lacks %s", text[factStandardStart], id)
+		}
+	}
+}
+
+// TestReasonsNameTheChoice holds that a reason that rests on the choice of a row
+// names it, below and from the age at which rows for older adults begin.
+func TestReasonsNameTheChoice(t *testing.T) {
+	for _, tt := range []struct {
+		age      body.Age
+		training body.Training
+		want     []evidence.FactID
+	}{
+		{older - 1, body.Novice, []evidence.FactID{factOlder, factYoung}},
+		{older, body.Novice, []evidence.FactID{factOlder, factStart}},
+		{older, body.Advanced, []evidence.FactID{factOlder, factAims}},
+	} {
+		var r Request
+		r.Goal = guideline.Strength
+		r.Screening.Who.Age, r.Screening.Who.Training = tt.age, tt.training
+		g, err := guideFor(r)
+		if err != nil {
+			t.Fatal(err)
+		}
+		i := slices.IndexFunc(g.why, func(why evidence.Reason) bool { return why.Code == "dose.guideline-assumed" })
+		if i < 0 || !slices.Equal(g.why[i].Facts, tt.want) {
+			t.Errorf("%d years, %s: %v, want %v", tt.age, tt.training, g.why, tt.want)
 		}
 	}
 }

@@ -100,18 +100,25 @@ func aimOf(r Request) guideline.ID {
 	return aims[r.Goal]
 }
 
+// aimFacts name how the row that a goal leads to is chosen.
+func aimFacts(age body.Age) []evidence.FactID {
+	if age < older {
+		return []evidence.FactID{factOlder, factYoung}
+	}
+	return []evidence.FactID{factOlder, factAims}
+}
+
 // rowOf returns the row that is followed where none was asked for, and the
 // facts that it is chosen by.
 func rowOf(r Request, aim guideline.ID) (guideline.ID, []evidence.FactID) {
 	switch {
 	case r.Screening.Who.Age < older:
-		return aim, []evidence.FactID{factOlder, factYoung}
 	case r.phase() == Familiarise:
 		return startRow, []evidence.FactID{factOlder, factStart}
 	case r.phase() == Power:
-		return aims[guideline.Power], []evidence.FactID{factOlder, factAims}
+		aim = aims[guideline.Power]
 	}
-	return aim, []evidence.FactID{factOlder, factAims}
+	return aim, aimFacts(r.Screening.Who.Age)
 }
 
 // fillLoad takes the row's band: its starting band for a novice, the one for
