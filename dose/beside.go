@@ -45,8 +45,8 @@ func (p *planner) beside() []Beside {
 	if p.r.Screening.Who.Age >= older {
 		row := must("ukcmo2019-older")
 		list = append(list,
-			Beside{Balance, row.BalanceDays, units.Range[int]{}, []evidence.Reason{evidence.Because("dose.beside-balance", factsOf(row, guideline.FieldBalanceDays)...)}},
-			Beside{Kind: Aerobic, Reasons: []evidence.Reason{evidence.Because("dose.beside-aerobic")}})
+			Beside{Balance, row.BalanceDays, units.Range[int]{}, []evidence.Reason{evidence.Because("dose.beside-balance", append(factsOf(row, guideline.FieldBalanceDays), factOlder)...)}},
+			Beside{Kind: Aerobic, Reasons: []evidence.Reason{evidence.Because("dose.beside-aerobic", factOlder)}})
 	}
 	o := p.r.Screening
 	if p.r.Goal == guideline.Bone && !o.Limits.LowImpact && o.Meanwhile == screening.WithinLimits {

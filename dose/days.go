@@ -114,7 +114,7 @@ func (p *planner) weekReasons(days []units.Day) []evidence.Reason {
 		list = append(list, evidence.Because("dose.familiarise", factTwoWeeks))
 	}
 	if light := p.belowGoal(); light > 0 {
-		list = append(list, evidence.Because("dose.week-below-goal").With("light", light).With("all", len(p.items)).With("goal", p.r.Goal))
+		list = append(list, evidence.Because("dose.week-below-goal", aimFacts(p.r.Screening.Who.Age)...).With("light", light).With("all", len(p.items)).With("goal", p.r.Goal))
 	}
 	least, _ := p.items[0].Days.Min()
 	if len(days) < least {

@@ -63,9 +63,10 @@ func (g *guide) because(why ...evidence.Reason) { g.why = append(g.why, why...) 
 func guideFor(r Request) (guide, error) {
 	var g guide
 	aim := aimOf(r)
-	id := r.Guideline
+	id, chosen := r.Guideline, []evidence.FactID(nil)
 	if id == "" {
-		id, g.assumed = rowOf(r, aim), true
+		id, chosen = rowOf(r, aim)
+		g.assumed = true
 	}
 	var bad field.Errors
 	var err error
@@ -80,7 +81,7 @@ func guideFor(r Request) (guide, error) {
 	if g.assumed {
 		code = "dose.guideline-assumed"
 	}
-	g.because(r.phaseReason(), evidence.Because(code).With("row", id).With("population", g.row.Population))
+	g.because(r.phaseReason(), evidence.Because(code, chosen...).With("row", id).With("population", g.row.Population))
 	if len(g.row.SupersededBy) > 0 {
 		g.because(evidence.Because("dose.superseded").With("row", id).With("by", g.row.SupersededBy[0]))
 	}
@@ -99,16 +100,25 @@ func aimOf(r Request) guideline.ID {
 	return aims[r.Goal]
 }
 
-func rowOf(r Request, aim guideline.ID) guideline.ID {
+// aimFacts name how the row that a goal leads to is chosen.
+func aimFacts(age body.Age) []evidence.FactID {
+	if age < older {
+		return []evidence.FactID{factOlder, factYoung}
+	}
+	return []evidence.FactID{factOlder, factAims}
+}
+
+// rowOf returns the row that is followed where none was asked for, and the
+// facts that it is chosen by.
+func rowOf(r Request, aim guideline.ID) (guideline.ID, []evidence.FactID) {
 	switch {
 	case r.Screening.Who.Age < older:
-		return aim
 	case r.phase() == Familiarise:
-		return startRow
+		return startRow, []evidence.FactID{factOlder, factStart}
 	case r.phase() == Power:
-		return aims[guideline.Power]
+		aim = aims[guideline.Power]
 	}
-	return aim
+	return aim, aimFacts(r.Screening.Who.Age)
 }
 
 // fillLoad takes the row's band: its starting band for a novice, the one for
@@ -129,7 +139,7 @@ func (g *guide) fillLoad(r Request) {
 	default:
 		row = must(startRow)
 		g.band = row.Load
-		g.because(evidence.Because("dose.band-from-start-row").With("row", startRow))
+		g.because(evidence.Because("dose.band-from-start-row", factStart).With("row", startRow))
 	}
 	row, which = g.withoutMemory(r, row, which)
 	g.load = evidence.Because("dose.load", factsOf(row, which)...)
@@ -143,7 +153,8 @@ func (g *guide) fillLoad(r Request) {
 // withoutMemory keeps a load that is known from memory only from permitting
 // more than the row that would have been chosen without it.
 func (g *guide) withoutMemory(r Request, row guideline.Recommendation, which guideline.Field) (guideline.Recommendation, guideline.Field) {
-	usual := must(rowOf(r, aimOf(r)))
+	id, chosen := rowOf(r, aimOf(r))
+	usual := must(id)
 	known := row.BasisOf(which)
 	if known != evidence.FromMemory && known != evidence.Design || usual.Load.IsZero() {
 		return row, which
@@ -153,7 +164,7 @@ func (g *guide) withoutMemory(r Request, row guideline.Recommendation, which gui
 		return row, which
 	}
 	g.band, g.rm = usual.Load, units.Range[int]{}
-	g.because(evidence.Because("dose.memory-permits-nothing", factsOf(row, which)...).With("row", row.ID).With("instead", usual.ID))
+	g.because(evidence.Because("dose.memory-permits-nothing", append(factsOf(row, which), chosen...)...).With("row", row.ID).With("instead", usual.ID))
 	return usual, guideline.FieldLoad
 }
 

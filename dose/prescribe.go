@@ -193,7 +193,7 @@ func (d *draft) flagLight(e onerm.Estimate) {
 		return
 	}
 	d.p.Flags = append(d.p.Flags, BelowEffectiveDose)
-	d.because(evidence.Because("dose.below-effective", factsOf(aim, which)...).
+	d.because(evidence.Because("dose.below-effective", append(factsOf(aim, which), aimFacts(d.r.Screening.Who.Age)...)...).
 		With("share", d.p.Share).With("floor", floor).With("goal", d.r.Goal))
 }
 

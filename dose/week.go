@@ -115,7 +115,7 @@ func PlanWeek(r WeekRequest) (Week, error) {
 	week := Week{Task: r.Task}
 	if len(r.Exercises) == 0 {
 		r.Exercises = standardStart
-		week.Reasons = append(week.Reasons, evidence.Because("dose.exercises-assumed"))
+		week.Reasons = append(week.Reasons, evidence.Because("dose.exercises-assumed", factStandardStart))
 	}
 	p, err := newPlanner(r)
 	if err != nil {

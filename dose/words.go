@@ -1,6 +1,7 @@
 package dose
 
 import (
+	"fmt"
 	"maps"
 
 	"example.org/posology/units/evidence"
@@ -82,7 +83,7 @@ var words = evidence.Words{
 		Clinician: "Lighter: at most the last completed load, {fewer} set fewer, {more} more in reserve.",
 	},
 	"dose.reserve-limit":   {Clinician: "Screening asks for at least {reserve} repetitions in reserve."},
-	"dose.tempo":           {Clinician: "Two seconds down, two seconds up."},
+	"dose.tempo":           {Clinician: fmt.Sprintf("%s seconds down, %s seconds up.", begin(spelt(int(tempo.Lowering))), spelt(int(tempo.Lifting)))},
 	"dose.without-load":    {Clinician: "Without load: the body alone."},
 	"dose.fraction-limit":  {Clinician: "Screening limits the load to {most} of 1RM."},
 	"dose.bound":           {Clinician: "The exercise that this one replaces allows {most} per implement."},
@@ -96,8 +97,8 @@ var words = evidence.Words{
 		Clinician: "{exercise}, load-finding: one step up while sets end clearly easy, never to failure; steps in a visit: {steps}, to {most} at most.",
 	},
 	countedStep: {
-		Client:    "If you could have done more than 5 more in a set, you may take the next weight up for the next set: {most} at most.",
-		Clinician: "{exercise}, load-finding: one step up while sets leave more than 5, never to failure; steps in a visit: {steps}, to {most} at most.",
+		Client:    fmt.Sprintf("If you could have done more than %v more in a set, you may take the next weight up for the next set: {most} at most.", uncountable),
+		Clinician: fmt.Sprintf("{exercise}, load-finding: one step up while sets leave more than %v, never to failure; steps in a visit: {steps}, to {most} at most.", uncountable),
 	},
 	noStep: {
 		Clinician: "Load-finding without a step up within the visit: limits, the band of the row or the kit end at {most}.",
@@ -161,12 +162,12 @@ var words = evidence.Words{
 	"dose.exercises-assumed": {Clinician: "No exercises were asked for; one was taken for each large movement."},
 	"dose.days-between": {
 		Client:    "Leave at least one day of rest between sessions.",
-		Clinician: "Sessions: {days}, at least 48 hours apart for the same muscles, round the week.",
+		Clinician: fmt.Sprintf("Sessions: {days}, at least %d hours apart for the same muscles, round the week.", 24*daysBetween),
 	},
-	"dose.minutes": {Clinician: "{minutes} minutes are a warm-up of {warm-up}, the sets, the shortest rests and two minutes from one exercise to the next."},
+	"dose.minutes": {Clinician: "{minutes} minutes are a warm-up of {warm-up}, the sets, the shortest rests and " + minutes(ChangeSeconds) + " from one exercise to the next."},
 	"dose.familiarise": {
-		Client:    "The first two weeks are for learning the movements.",
-		Clinician: "Two weeks of familiarisation; load rises only once somebody has observed the technique.",
+		Client:    "The first " + weeks(reviewDays) + " are for learning the movements.",
+		Clinician: begin(weeks(reviewDays)) + " of familiarisation; load rises only once somebody has observed the technique.",
 	},
 	"dose.beside-balance": {
 		Client:    "Lifting is one part. Please practise balance too, on at least two days a week.",
@@ -180,7 +181,8 @@ var words = evidence.Words{
 		Client:    "For your bones, add small hops or stamps as we showed you.",
 		Clinician: "Where bone is the goal, about 50 moderate impacts a session belong beside strength, unless spine or several low-trauma fractures rule them out.",
 	},
-	"dose.dates": {Clinician: "Review after two weeks of familiarisation, later every six; strength again after three; no plan is followed beyond eight, or beyond a clearance that it rests on."},
+	"dose.dates": {Clinician: fmt.Sprintf("Review after %s of familiarisation, later every %s; strength again after %s; no plan is followed beyond %s, or beyond a clearance that it rests on.",
+		weeks(reviewDays), spelt(buildDays/daysInWeek), spelt(retestDays/daysInWeek), spelt(expiryDays/daysInWeek))},
 	"dose.stop-and-ask": {
 		Client:    "Effort in the muscles is wanted; pain is not. Stop and ask for help at chest pain, faintness, unusual breathlessness or sharp pain.",
 		Clinician: "Stop at chest symptoms, faintness, unusual breathlessness or pain other than muscular effort. Local rules and a licensed clinician decide.",

@@ -2,6 +2,7 @@ package exercise
 
 import (
 	"slices"
+	"sync"
 
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -46,14 +47,14 @@ type ladder struct {
 // hips bear it (fact exercise.held-weight).
 var heldWeight = body.DemandSet(body.WristResisted, body.ElbowResisted, body.ShoulderResisted)
 
-var standard = units.Must(Catalogue{}.With(exercises()...))
+var standard = sync.OnceValue(func() Catalogue { return units.Must(Catalogue{}.With(exercises()...)) })
 
 // Standard returns the catalogue of this module. It is made for dumbbells and
 // adults over 50, and holds what else clinics and gyms have: every ladder begins
 // with a movement without weight, so that unloaded practice, and a lightest
 // weight that is too heavy, always have an answer. Dumbbells alone offer no
 // vertical pull: that takes a machine, a cable or a bar to hang from.
-func Standard() Catalogue { return standard }
+func Standard() Catalogue { return standard() }
 
 func ladders() []ladder {
 	return slices.Concat(legLadders, armLadders, trunkLadders, squatLadders, hipLadders, kneeLadders, footLadders,

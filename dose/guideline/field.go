@@ -117,15 +117,15 @@ type reader struct {
 func ranged[T cmp.Ordered](about string, of func(Recommendation) units.Range[T]) reader {
 	return reader{about,
 		func(r Recommendation) bool { return !of(r).IsZero() },
-		func(r Recommendation) string { return ends(of(r)) }}
+		func(r Recommendation) string { return printed(of(r)) }}
 }
 
 func worded(about string, of func(Recommendation) string) reader {
 	return reader{about, func(r Recommendation) bool { return of(r) != "" }, of}
 }
 
-// ends prints the range, nothing for one without ends.
-func ends[T cmp.Ordered](r units.Range[T]) string {
+// printed gives the range, nothing for one without ends.
+func printed[T cmp.Ordered](r units.Range[T]) string {
 	if r.IsZero() {
 		return ""
 	}
@@ -180,8 +180,8 @@ func (r Recommendation) states(f Field) bool { return fields.Valid(f) && readers
 
 // factIDs are the IDs of the facts behind the fields of rows, at the same places.
 var factIDs = sync.OnceValue(func() [][]evidence.FactID {
-	table := make([][]evidence.FactID, len(rows))
-	for i, r := range rows {
+	table := make([][]evidence.FactID, len(rows()))
+	for i, r := range rows() {
 		table[i] = make([]evidence.FactID, len(readers))
 		for f := range Fields() {
 			table[i][f] = makeFactID(r.ID, f)
@@ -191,7 +191,7 @@ var factIDs = sync.OnceValue(func() [][]evidence.FactID {
 })
 
 func (r Recommendation) factID(f Field) evidence.FactID {
-	if i, ok := placeOf[r.ID]; ok {
+	if i, ok := placeOf()[r.ID]; ok {
 		return factIDs()[i][f]
 	}
 	return makeFactID(r.ID, f)
@@ -231,7 +231,7 @@ func (r Recommendation) facts() []evidence.Fact {
 // "guideline.acsm2011-older-start.load".
 func Facts() iter.Seq[evidence.Fact] {
 	return func(yield func(evidence.Fact) bool) {
-		for _, r := range rows {
+		for _, r := range rows() {
 			for _, f := range r.facts() {
 				if !yield(f) {
 					return

@@ -6,19 +6,15 @@ import (
 	"iter"
 	"slices"
 	"strings"
+	"sync"
 
-	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
 
-// rows are all recommendations: professional bodies, people with a condition,
-// trials, reviews.
-var rows = slices.Concat(acsm2009, acsmOthers, bodies, clinical, conditions, trials, reviews)
-
 // placeOf is the place of each ID in rows.
-var placeOf = places(rows)
+var placeOf = sync.OnceValue(func() map[ID]int { return places(rows()) })
 
 func places(list []Recommendation) map[ID]int {
 	byID := make(map[ID]int, len(list))
@@ -32,7 +28,7 @@ func places(list []Recommendation) map[ID]int {
 // condition, from trials, from reviews.
 func All() iter.Seq[Recommendation] {
 	return func(yield func(Recommendation) bool) {
-		for _, r := range rows {
+		for _, r := range rows() {
 			if !yield(r.clone()) {
 				return
 			}
@@ -54,8 +50,8 @@ func (r *Recommendation) clone() Recommendation {
 // Get returns the recommendation with the given ID. One that is not known is
 // an [field.ErrUnknown] that names those whose IDs begin most alike.
 func Get(id ID) (Recommendation, error) {
-	if i, ok := placeOf[id]; ok {
-		return rows[i].clone(), nil
+	if i, ok := placeOf()[id]; ok {
+		return rows()[i].clone(), nil
 	}
 	return Recommendation{}, field.Bad(fmt.Sprintf("%.40q", id), beginLike(id), field.ErrUnknown)
 }
@@ -64,7 +60,7 @@ func Get(id ID) (Recommendation, error) {
 // letter in common is not enough.
 func beginLike(id ID) string {
 	longest, near := 1, []string(nil)
-	for _, r := range rows {
+	for _, r := range rows() {
 		n := 0
 		for n < len(id) && n < len(r.ID) && id[n] == r.ID[n] {
 			n++
@@ -77,7 +73,7 @@ func beginLike(id ID) string {
 		}
 	}
 	if near == nil {
-		return "the ID of a recommendation, such as " + string(rows[0].ID)
+		return "the ID of a recommendation, such as " + string(rows()[0].ID)
 	}
 	return "perhaps " + strings.Join(near, ", ")
 }
@@ -114,7 +110,7 @@ func (q Query) shares(r Recommendation) bool {
 // newer, and the ID.
 func For(q Query) []Recommendation {
 	var list []Recommendation
-	for _, r := range rows {
+	for _, r := range rows() {
 		if q.fits(r) {
 			list = append(list, r.clone())
 		}
@@ -154,9 +150,4 @@ func betterKnown(a, b evidence.Basis) int {
 		return -1
 	}
 	return 1
-}
-
-// to writes a range in the tables.
-func to[T cmp.Ordered](min, max T) units.Range[T] {
-	return units.Must(units.Between(min, max))
 }

@@ -80,7 +80,7 @@ func TestBatteryAtItsLimits(t *testing.T) {
 // Every printed limit of a score is met as printed by the score at its value.
 func TestPrintedLimitsHoldAtTheirValue(t *testing.T) {
 	n := 0
-	for _, row := range rows(t, publishedNorms) {
+	for _, row := range ofCollection(t) {
 		var points, at int
 		if _, err := fmt.Sscanf(row["statistic"], "score%d_if", &points); err != nil {
 			continue

@@ -59,7 +59,7 @@ func Compare(r Result, sex body.Sex, age body.Age) ([]Standing, error) {
 	}
 	all := []Standing{}
 	for _, m := range r.measures() {
-		for _, t := range tables {
+		for _, t := range tables() {
 			if t.measure == m {
 				all = append(all, t.standings(r, sex, age)...)
 			}

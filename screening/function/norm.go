@@ -3,7 +3,6 @@ package function
 import (
 	"fmt"
 	"iter"
-	"slices"
 	"strings"
 
 	"example.org/posology/units"
@@ -77,10 +76,10 @@ func (n Norm) text() string {
 	return b.String()
 }
 
-// Norms yields every published figure, in the order of the measures' tables.
+// Norms yields every published figure, in the order of the file.
 func Norms() iter.Seq[Norm] {
 	return func(yield func(Norm) bool) {
-		for _, t := range tables {
+		for _, t := range tables() {
 			for _, n := range t.norms {
 				if !yield(n) {
 					return
@@ -88,66 +87,6 @@ func Norms() iter.Seq[Norm] {
 			}
 		}
 	}
-}
-
-// A table holds what one source printed about one measure.
-type table struct {
-	measure Measure
-	unit    Unit
-	body    string
-	source  evidence.SourceID
-	basis   evidence.Basis
-	via     string // where the entries were read, if not in the source
-	people  string
-	course  string
-	entries []entry
-	norms   []Norm // from the entries
-}
-
-// An entry is one figure; what it leaves out its table says.
-type entry struct {
-	sex       body.Sex
-	from, to  body.Age // 0: no end
-	statistic Statistic
-	value     float64
-	basis     evidence.Basis
-	via, note string
-}
-
-func (e entry) ages() units.Range[body.Age] {
-	switch {
-	case e.from == 0:
-		return units.Range[body.Age]{}
-	case e.to == 0:
-		return units.AtLeast(e.from)
-	}
-	return units.Must(units.Between(e.from, e.to))
-}
-
-// tables are the tables of the data files, with their norms.
-var tables = built(slices.Concat(standTables, curlTables, walkTables, batteryTables, gripTables, totalTables, otherTables))
-
-func built(all []table) []table {
-	for i := range all {
-		t := &all[i]
-		for _, e := range t.entries {
-			t.norms = append(t.norms, t.norm(e))
-		}
-	}
-	return all
-}
-
-func (t table) norm(e entry) Norm {
-	n := Norm{
-		Measure: t.measure, Sex: e.sex, Ages: e.ages(), Statistic: e.statistic,
-		Value: units.Must(NewAmount(e.value, t.unit)), Body: t.body, Source: t.source,
-		Basis: t.basis, Via: t.via, People: t.people, Course: t.course, Note: e.note,
-	}
-	if e.basis != evidence.BasisUnknown {
-		n.Basis, n.Via = e.basis, e.via
-	}
-	n.Fact = n.factID()
-	return n
 }
 
 // factID is "function.", measure, source, people and statistic, in letters,
@@ -169,22 +108,4 @@ func (n Norm) factID() evidence.FactID {
 	}
 	id := strings.Join([]string{n.Measure.String(), source, people, string(n.Statistic)}, ".")
 	return evidence.FactID("function." + strings.ReplaceAll(id, "_", "-"))
-}
-
-// pairs turns rows of 25th and 75th centiles into entries.
-func pairs(rows []pair) []entry {
-	var all []entry
-	for _, r := range rows {
-		all = append(all,
-			entry{r.sex, r.from, r.to, "p25", r.p25, evidence.BasisUnknown, "", ""},
-			entry{r.sex, r.from, r.to, "p75", r.p75, evidence.BasisUnknown, "", ""})
-	}
-	return all
-}
-
-// A pair is a row of a table that gives the middle half of people.
-type pair struct {
-	sex      body.Sex
-	from, to body.Age
-	p25, p75 float64
 }

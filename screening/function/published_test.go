@@ -1,7 +1,10 @@
 package function_test
 
 import (
+	"crypto/sha256"
 	"fmt"
+	"os"
+	"slices"
 	"strings"
 	"testing"
 
@@ -10,8 +13,6 @@ import (
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
-
-const publishedNorms = "../../testdata/published/function-norms.csv"
 
 var (
 	sexes = map[string]string{"any": "", "M": body.Male.String(), "F": body.Female.String()}
@@ -37,13 +38,32 @@ func keyOf(n function.Norm) string {
 // The one source whose citation is worded otherwise elsewhere in this module.
 const cdc = "CDC STEADI algorithm for fall risk screening, assessment and intervention (2019)"
 
-// Each published row is a norm with the same figure, source and basis.
-func TestEveryPublishedRowIsANorm(t *testing.T) {
-	list := rows(t, publishedNorms)
-	if len(list) != 128 {
-		t.Errorf("%d rows, want 128", len(list))
+// The file is the one that was checked: a change of one byte must be made in
+// two places.
+func TestNormsAreTheFile(t *testing.T) {
+	data, err := os.ReadFile("norms.csv")
+	if err != nil {
+		t.Fatal(err)
 	}
-	for _, row := range list {
+	sum, err := os.ReadFile("testdata/norms.csv.sha256")
+	if got := fmt.Sprintf("%x  norms.csv\n", sha256.Sum256(data)); err != nil || got != string(sum) {
+		t.Errorf("the norms have %q, want %q (%v)", got, sum, err)
+	}
+}
+
+// ofCollection are the rows of norms.csv that are rows of the collection too.
+func ofCollection(t *testing.T) []map[string]string {
+	return slices.DeleteFunc(rows(t, "norms.csv"), func(row map[string]string) bool { return row["id"] == "" })
+}
+
+// Each row of the collection is a norm with the same figure, source and basis:
+// those that were taken from it a second time, and what the file says of it.
+func TestEveryPublishedRowIsANorm(t *testing.T) {
+	again, all := rows(t, "testdata/again.csv"), ofCollection(t)
+	if len(again) < 30 || len(all) != 128 {
+		t.Errorf("%d rows, want 30 or more; %d rows, want 128", len(again), len(all))
+	}
+	for _, row := range slices.Concat(again, all) {
 		found := 0
 		for n := range function.Norms() {
 			source, _ := evidence.LookUp(n.Source)
@@ -54,11 +74,8 @@ func TestEveryPublishedRowIsANorm(t *testing.T) {
 				continue
 			}
 			found++
-			if n.Basis != bases[row["known"]] {
-				t.Errorf("%s: basis %v, known %q", row["id"], n.Basis, row["known"])
-			}
-			if source.DOI != row["doi"] {
-				t.Errorf("%s: DOI %q, want %q", row["id"], source.DOI, row["doi"])
+			if n.Basis != bases[row["known"]] || source.DOI != row["doi"] {
+				t.Errorf("%s: basis %v, DOI %q, known %q, %q", row["id"], n.Basis, source.DOI, row["known"], row["doi"])
 			}
 		}
 		if found != 1 {
@@ -89,10 +106,8 @@ func TestEveryRowOfTheDigestIsANorm(t *testing.T) {
 // No norm comes from elsewhere.
 func TestEveryNormIsInATable(t *testing.T) {
 	known := map[string]bool{}
-	for _, path := range []string{publishedNorms, "testdata/digest.csv"} {
-		for _, row := range rows(t, path) {
-			known[key(row)] = true
-		}
+	for _, row := range append(rows(t, "testdata/digest.csv"), ofCollection(t)...) {
+		known[key(row)] = true
 	}
 	for n := range function.Norms() {
 		if !known[keyOf(n)] {

@@ -99,7 +99,7 @@ var protocols = [numTests]protocol{
 	Walk3m:           {measure: UsualGait, unit: MetresPerSecond, better: MoreIsBetter, low: 0.02, high: 4, known: slip, course: 3_000_000, best: true},
 	Walk8ft:          {measure: UsualGait, unit: MetresPerSecond, better: MoreIsBetter, low: 0.02, high: 4, known: slip, course: 2_438_400, best: true},
 	PhysicalPerformance: {measure: BatteryTotal, unit: Points, better: MoreIsBetter, high: 12,
-		known: evidence.Fact{Source: "guralnik1994", Via: reportsOfBattery, Basis: evidence.Secondary}},
+		known: evidence.Fact{Source: "guralnik1994", Via: "reports of the battery; the place was not recorded", Basis: evidence.Secondary}},
 	Grip:      {measure: GripForce, unit: Kilograms, better: MoreIsBetter, high: 150, known: slip, hands: true, best: true},
 	ArmCurl30: {measure: ArmCurls, unit: Reps, better: MoreIsBetter, high: 100, known: slip},
 	SarcopeniaSelfReport: {measure: SarcopeniaTotal, unit: Points, better: LessIsBetter, high: 10,

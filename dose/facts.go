@@ -1,0 +1,144 @@
+package dose
+
+import (
+	"fmt"
+	"iter"
+	"strconv"
+	"strings"
+
+	"example.org/posology/dose/guideline"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// facts print this package's own numbers from what the code uses. What a
+// publication says stands as it was read.
+var facts = []evidence.Fact{
+	{ID: factOlder, Value: fmt.Sprintf("from %d years on rows for older adults are followed, and balance and brisk movement belong beside the lifting; below that, rows for adults by training status", older), Basis: evidence.Design},
+	{ID: factStart, Value: fmt.Sprintf("from %d years on familiarisation follows %s, whatever the goal", older, startRow),
+		Basis: evidence.Design, From: []evidence.FactID{"guideline.acsm2011-older-start.population"}},
+	{ID: factAims, Value: fmt.Sprintf("from %d years on a goal leads to the row that speaks of it or comes nearest: %s", older, goalsLead()), Basis: evidence.Design},
+	{ID: factYoung, Value: fmt.Sprintf("below %d years the row is that of strength, by training status: %s", older, trainingLeads()), Basis: evidence.Design},
+	{ID: factStandardStart, Value: "where no exercises are asked for, one for each large region, legs and arms in turn: " + standardNames(), Basis: evidence.Design},
+	{ID: factRest, Value: fmt.Sprintf("%v seconds between sets where a recommendation states none", usualRest),
+		Basis: evidence.Computed, From: []evidence.FactID{"guideline.grgic2018-rest-untrained.rest"}},
+	{ID: factDays, Value: fmt.Sprintf("%s days a week where a recommendation states none", span(usualDays)),
+		Basis: evidence.Computed, From: []evidence.FactID{"guideline.acsm2011-older-start.days"}},
+	{ID: factReserveBand, Value: "1 to 3 repetitions in reserve paired with ratings of 15 to 18 on the scale from 6 to 20",
+		Source: "prediabetes2021", Locator: "Table 3", Basis: evidence.Published},
+	{ID: factReserve, Value: fmt.Sprintf("at least %v in reserve for a novice, %v for an intermediate, %v for an advanced person",
+		startReserve[body.Novice], startReserve[body.Intermediate], startReserve[body.Advanced]),
+		Basis: evidence.Design, From: []evidence.FactID{factReserveBand}},
+	{ID: factHackett, Value: "reserve is misjudged by about 1 repetition when 0 to 5 are left, by more than 2 when 7 to 10 are",
+		Source: "hackett2017", Basis: evidence.Published},
+	{ID: factUncountable, Value: fmt.Sprintf("a reserve above %v is not counted; the set ends while it is clearly easy", uncountable),
+		Basis: evidence.Design, From: []evidence.FactID{factHackett}},
+	{ID: factIntensity, Value: fmt.Sprintf("under a limit at moderate effort at least %v in reserve, at light effort more than %v: 1 to 3 in reserve are rated as vigorous",
+		intensityReserve[screening.Moderate], intensityReserve[screening.Light]),
+		Basis: evidence.Design, From: []evidence.FactID{factReserveBand}},
+	{ID: factSteps, Value: fmt.Sprintf("at most %s steps up in weight in one visit while the load is looked for", spelt(findingSteps)), Basis: evidence.Design},
+	{ID: factLookedAt, Value: "within a visit the weight goes up only where somebody saw the technique of the exercise and somebody is at hand; alone by no step, small or large, overhead or not",
+		Basis: evidence.Design},
+	{ID: factMost, Value: "restrictions, a limit on the share of a maximum, a beginner's first weight until the technique was seen, and the bound of an exercise that is replaced all hold: the least of them is said with every dose", Basis: evidence.Design},
+	{ID: factShareDone, Value: fmt.Sprintf("without an estimate a limit on the share of 1RM is one on what the sets that were done show at the least: by the equation that gives less, on at most %d repetitions to failure, the reserve less %v and none above %v",
+		aboutTen, reserveError, uncountable-reserveError),
+		Basis: evidence.Design, From: []evidence.FactID{"onerm.brzycki", factHackett}},
+	{ID: factUnknownShare, Value: fmt.Sprintf("under a limit on the share of 1RM of which nothing is known only the lightest weight is taken, and only within the first weight of the exercise, %v where none is set, or the bound of one that it replaces", leastFirstMass),
+		Basis: evidence.Design, From: []evidence.FactID{"exercise.first-mass-small-raise"}},
+	{ID: factTempo, Value: fmt.Sprintf("%v seconds down and %v seconds up", tempo.Lowering, tempo.Lifting),
+		Basis: evidence.Computed, From: []evidence.FactID{"guideline.gschwind2013-beginner.rep_seconds",
+			"guideline.acsm2009-strength-intermediate.lift_seconds", "guideline.acsm2009-strength-intermediate.lower_seconds"}},
+	{ID: factFewerLater, Value: "fewer repetitions in a later set are acceptable", Basis: evidence.CommonPractice},
+	{ID: factPerformed, Value: "looking for the load begins from a set that was really done, never above it, and lighter where more repetitions or more reserve are asked for",
+		Basis: evidence.Design, From: []evidence.FactID{"onerm.epley", "onerm.brzycki"}},
+	{ID: factContinued, Value: "a dose that goes on from another is never above any limit of a first one, save that a beginner's first weight binds only until the technique was seen", Basis: evidence.Design},
+	{ID: factMaintain, Value: fmt.Sprintf("older people keep strength with %s sessions a week and %s to %s sets", spelt(maintainDays), spelt(maintainSets), spelt(maintainMostSets)),
+		Source: "spiering2021", Basis: evidence.FromMemory},
+	{ID: factTwoWeeks, Value: fmt.Sprintf("%s of familiarisation come first; then a review, and one every %s", weeks(reviewDays), weeks(buildDays)), Basis: evidence.Design},
+	{ID: factRetest, Value: "an estimate is made anew after " + weeks(retestDays), Basis: evidence.Design, From: []evidence.FactID{"onerm.untrained.again"}},
+	{ID: factExpiry, Value: fmt.Sprintf("a plan expires after %s, or when a clearance that it rests on lapses", weeks(expiryDays)), Basis: evidence.Design},
+	{ID: factReviewed, Value: "nobody is dosed on an assessment whose review is overdue", Basis: evidence.Design},
+	{ID: factTestAge, Value: fmt.Sprintf("a test of strength is used for %s at most, and none from before an event that ends it", weeks(testDays)),
+		Basis: evidence.Design, From: []evidence.FactID{factRetest}},
+	{ID: factQueried, Value: fmt.Sprintf("tests of strength are asked about and not used with a weight that the kit does not make, where one is %v times another of the exercise, side and hold or more, and where two of one day have intervals that do not overlap", aboutTwice), Basis: evidence.Design},
+	{ID: factWarmUp, Value: spelt(warmUpMinutes) + " minutes of easy movement before a session", Basis: evidence.Design},
+	{ID: factHeld, Value: heldOrWalked.String() + " seconds or metres where an exercise states no range", Basis: evidence.Design},
+	{ID: factPace, Value: fmt.Sprintf("%v metres a second when carrying, for the length of a session", walkingPace), Basis: evidence.Design},
+	{ID: factChange, Value: minutes(ChangeSeconds) + " from one exercise to the next, for the length of a session",
+		Source: "schoenfeld2019", Basis: evidence.FromMemory},
+	{ID: factGap, Value: fmt.Sprintf("at least %s days from one session to the next", spelt(daysBetween)),
+		Basis: evidence.Computed, From: []evidence.FactID{"guideline.acsm2011-older-start.hours_between"}},
+}
+
+// Facts yields the facts behind this package's own choices.
+func Facts() iter.Seq[evidence.Fact] {
+	return func(yield func(evidence.Fact) bool) {
+		for _, f := range facts {
+			if !yield(f) {
+				return
+			}
+		}
+	}
+}
+
+// goalsLead lists the row of each goal.
+func goalsLead() string {
+	var list []string
+	for goal := guideline.Strength; goal <= guideline.Health; goal++ {
+		list = append(list, fmt.Sprintf("%s to %s", goal, aims[goal]))
+	}
+	return strings.Join(list, ", ")
+}
+
+// trainingLeads lists the row of each training status.
+func trainingLeads() string {
+	var list []string
+	for status := body.Novice; status <= body.Advanced; status++ {
+		list = append(list, fmt.Sprintf("%s %s", status, youngRows[status]))
+	}
+	return strings.Join(list, ", ")
+}
+
+func standardNames() string {
+	list := make([]string, len(standardStart))
+	for i, id := range standardStart {
+		list[i] = string(id)
+	}
+	return strings.Join(list, ", ")
+}
+
+// spelt writes small numbers out, as sentences do.
+func spelt(n int) string {
+	words := [...]string{"no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"}
+	if n >= 0 && n < len(words) {
+		return words[n]
+	}
+	return strconv.Itoa(n)
+}
+
+// begin makes s the beginning of a sentence.
+func begin(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
+
+func span(r units.Range[int]) string {
+	low, _ := r.Min()
+	high, _ := r.Max()
+	return spelt(low) + " to " + spelt(high)
+}
+
+// weeks writes days as weeks where they are whole ones.
+func weeks(days int) string { return whole(days, daysInWeek, "week", "day") }
+
+// minutes writes seconds as minutes where they are whole ones.
+func minutes(seconds int) string { return whole(seconds, 60, "minute", "second") }
+
+func whole(n, of int, large, small string) string {
+	if n%of == 0 {
+		n, small = n/of, large
+	}
+	if n != 1 {
+		small += "s"
+	}
+	return spelt(n) + " " + small
+}

@@ -1,0 +1,139 @@
+package dose
+
+import (
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+
+	"example.org/posology/dose/guideline"
+	"example.org/posology/screening"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+var (
+	figure  = regexp.MustCompile(`[0-9]+(\.[0-9]+)?`)
+	figures = map[string]float64{"two": 2, "three": 3, "five": 5, "six": 6, "eight": 8, "twelve": 12}
+)
+
+// numbersIn lists the numbers of a text, those written out too but for one, which
+// is more often a pronoun.
+func numbersIn(text string) []float64 {
+	var list []float64
+	for word := range strings.FieldsFuncSeq(text, func(r rune) bool { return strings.ContainsRune(" ,;:", r) }) {
+		if n, ok := figures[strings.ToLower(word)]; ok {
+			list = append(list, n)
+		} else if digits := figure.FindString(word); digits != "" && digits == word {
+			n, _ := strconv.ParseFloat(digits, 64)
+			list = append(list, n)
+		}
+	}
+	return list
+}
+
+// weeksOf is how days are printed.
+func weeksOf(days int) float64 { return float64(days) / 7 }
+
+// TestFactsFollowConstants holds that the numbers in the text of each fact are
+// those that the code goes by, so that neither changes without the other. The
+// numbers are this module's own, or stand beside it with their source.
+func TestFactsFollowConstants(t *testing.T) {
+	ends := func(r interface {
+		Min() (int, bool)
+		Max() (int, bool)
+	}) []float64 {
+		low, _ := r.Min()
+		high, _ := r.Max()
+		return []float64{float64(low), float64(high)}
+	}
+	want := map[evidence.FactID][]float64{
+		factOlder:       {float64(older)},
+		factStart:       {float64(older)},
+		factAims:        {float64(older)},
+		factYoung:       {float64(older)},
+		factRest:        ends(usualRest),
+		factDays:        ends(usualDays),
+		factReserve:     {float64(startReserve[body.Novice]), float64(startReserve[body.Intermediate]), float64(startReserve[body.Advanced])},
+		factUncountable: {float64(uncountable)},
+		// The last two are what the published band says.
+		factIntensity:    {float64(intensityReserve[screening.Moderate]), float64(intensityReserve[screening.Light]), 1, 3},
+		factSteps:        {findingSteps},
+		factShareDone:    {aboutTen, float64(reserveError), float64(uncountable - reserveError)},
+		factUnknownShare: {leastFirstMass.Kilograms()},
+		factTempo:        {tempo.Lowering, tempo.Lifting},
+		factMaintain:     {maintainDays, maintainSets, maintainMostSets},
+		factTwoWeeks:     {weeksOf(reviewDays), weeksOf(buildDays)},
+		factRetest:       {weeksOf(retestDays)},
+		factExpiry:       {weeksOf(expiryDays)},
+		factTestAge:      {weeksOf(testDays)},
+		factQueried:      {aboutTwice, 2}, // "where two of one day"
+		factWarmUp:       {warmUpMinutes},
+		factHeld:         ends(heldOrWalked),
+		factPace:         {walkingPace},
+		factChange:       {ChangeSeconds / 60},
+		factGap:          {daysBetween},
+		// Published, and what the constants above rest on: they stay as they were read.
+		factReserveBand: {1, 3, 15, 18, 6, 20},
+		factHackett:     {float64(reserveError), 0, float64(uncountable), 2, 7, 10},
+	}
+	for f := range Facts() {
+		if got := numbersIn(f.Value); !slices.Equal(got, want[f.ID]) {
+			t.Errorf("%s: %v in %q, want %v", f.ID, got, f.Value, want[f.ID])
+		}
+	}
+}
+
+// TestChoicesHaveFacts holds that the choice of rows and of the standard
+// exercises prints every entry of the tables that the code uses.
+func TestChoicesHaveFacts(t *testing.T) {
+	text := map[evidence.FactID]string{}
+	for f := range Facts() {
+		text[f.ID] = f.Value
+	}
+	if !strings.Contains(text[factStart], string(startRow)) {
+		t.Errorf("%q does not name %s", text[factStart], startRow)
+	}
+	for goal, row := range aims {
+		if !strings.Contains(text[factAims], goal.String()+" to "+string(row)) {
+			t.Errorf("%q does not lead from %s to %s", text[factAims], goal, row)
+		}
+	}
+	for status, row := range youngRows {
+		if !strings.Contains(text[factYoung], status.String()+" "+string(row)) {
+			t.Errorf("%q does not lead from %s to %s", text[factYoung], status, row)
+		}
+	}
+	for _, id := range standardStart {
+		if !strings.Contains(text[factStandardStart], string(id)) {
+			t.Errorf("%q lacks %s", text[factStandardStart], id)
+		}
+	}
+}
+
+// TestReasonsNameTheChoice holds that a reason that rests on the choice of a row
+// names it, below and from the age at which rows for older adults begin.
+func TestReasonsNameTheChoice(t *testing.T) {
+	for _, tt := range []struct {
+		age      body.Age
+		training body.Training
+		want     []evidence.FactID
+	}{
+		{older - 1, body.Novice, []evidence.FactID{factOlder, factYoung}},
+		{older, body.Novice, []evidence.FactID{factOlder, factStart}},
+		{older, body.Advanced, []evidence.FactID{factOlder, factAims}},
+	} {
+		var r Request
+		r.Goal = guideline.Strength
+		r.Screening.Who.Age, r.Screening.Who.Training = tt.age, tt.training
+		g, err := guideFor(r)
+		if err != nil {
+			t.Fatal(err)
+		}
+		i := slices.IndexFunc(g.why, func(why evidence.Reason) bool { return why.Code == "dose.guideline-assumed" })
+		if i < 0 || !slices.Equal(g.why[i].Facts, tt.want) {
+			t.Errorf("%d years, %s: %v, want %v", tt.age, tt.training, g.why, tt.want)
+		}
+	}
+}
