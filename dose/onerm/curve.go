@@ -138,7 +138,7 @@ func (c Curve) Reps(share units.Fraction) (float64, error) {
 			reps = end
 		}
 	}
-	if !bend.Reps.Contains(reps) {
+	if !bend.Reps().Contains(reps) {
 		return 0, field.New("/fraction", float64(share), c.shareText(), field.ErrOutOfRange)
 	}
 	return reps, nil

@@ -105,7 +105,7 @@ func (d CurveData) Validate() error {
 	refuse(d.Sets > 0, "/sets", d.Sets, "1 or more")
 	low, begins := d.Studied.Min()
 	high, ends := d.Studied.Max()
-	refuse(begins && ends && bend.Reps.Contains(low) && bend.Reps.Contains(high), "/studied", d.Studied, bend.Reps.String())
+	refuse(begins && ends && bend.Reps().Contains(low) && bend.Reps().Contains(high), "/studied", d.Studied, bend.Reps().String())
 	for _, end := range []func() (units.Day, bool){d.Days.Min, d.Days.Max} {
 		if day, ok := end(); ok {
 			bad.Add("/days", day.Check())

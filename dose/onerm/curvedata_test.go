@@ -12,7 +12,7 @@ import (
 	"example.org/posology/units/field"
 )
 
-// stored is a curve as it is stored, invented.
+// storedCurve is a curve as it is stored, invented.
 const storedCurve = `{"form":"exponential-floor","one_rm":"20 kg","shape":0.08,"floor":0.5,"covariance":[0.01,0,0,0.04,0,1],"freedom":4,"noise":0.04,"sets":3,"studied":{"min":5,"max":12}}`
 
 // TestCurveDecode: what no curve can be is refused by the field that is wrong.

@@ -114,7 +114,7 @@ func otherFacts() []evidence.Fact {
 		{ID: factSet, Value: fmt.Sprintf("the load of a set varies by %v, as a 1RM test does, where nothing else is stated", units.Fraction(setSD)), Basis: evidence.Design, From: []evidence.FactID{anchorTest}},
 		{ID: factFreedom, Value: fmt.Sprintf("that error is believed as firmly as if it had been seen in %d sets", setFreedom), Basis: evidence.Design, From: []evidence.FactID{anchorTest}},
 		{ID: factSameDay, Value: fmt.Sprintf("sets of one day share %v of their error variance", units.Fraction(sameDay)), Basis: evidence.Design},
-		{ID: factLimit, Value: fmt.Sprintf("curves are fitted and evaluated at %v repetitions to failure", bend.Reps), Basis: evidence.Design},
+		{ID: factLimit, Value: fmt.Sprintf("curves are fitted and evaluated at %v repetitions to failure", bend.Reps()), Basis: evidence.Design},
 		{ID: factFall, Value: fmt.Sprintf("a curve is refused unless %d repetitions are done with %v to %v of the 1RM and one repetition more still costs %g %% of the load at the most repetitions studied", bend.Pivot, percentOf(bend.MostFall), percentOf(bend.LeastFall), 100*bend.LeastSlope), Basis: evidence.Design},
 	}
 }

@@ -1,5 +1,3 @@
-// Package bend evaluates the forms of load–repetition curves. Package onerm
-// promises the forms and the curve; package fit needs the slopes too.
 package bend
 
 import (
@@ -27,15 +25,17 @@ const (
 // module's choice, below the poles of the published lines.
 const MaxReps = 30
 
-// Reps is the repetitions over which curves are fitted and evaluated.
-var Reps = units.Must(units.Between(1.0, MaxReps))
+var repsRange = units.Must(units.Between(1.0, MaxReps))
+
+// Reps returns the repetitions over which curves are fitted and evaluated.
+func Reps() units.Range[float64] { return repsRange }
 
 // CheckReps returns an error for repetitions outside [Reps].
 func CheckReps(reps float64) error {
-	if Reps.Contains(reps) {
+	if repsRange.Contains(reps) {
 		return nil
 	}
-	return field.Bad(reps, fmt.Sprintf("%v repetitions", Reps), field.ErrOutOfRange)
+	return field.Bad(reps, fmt.Sprintf("%v repetitions", repsRange), field.ErrOutOfRange)
 }
 
 // Pivot is the repetitions at which the fall of a curve is stated.
