@@ -16,6 +16,9 @@
 // A [Chart] is a printed table, with no values between its rows unless asked
 // for. FromSet asks none of these.
 //
+// A [Curve] is one person's own, found by package fit from sets. Its [Form] ties
+// load and repetitions; it can be stored, and asked without what fitted it.
+//
 // # Intervals
 //
 // [Options] choose the level of an interval, tell of a tired set, or bring in an

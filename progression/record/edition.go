@@ -30,7 +30,7 @@ func Edition() string {
 }
 
 // Ledger returns the facts of every package but dose/onerm/fit, which would bring
-// gonum along. It is made anew each time, which takes some milliseconds: keep it.
+// gonum along; the reasons of a stored curve name them. It is made anew each time, which takes some milliseconds: keep it.
 func Ledger() (*evidence.Ledger, error) {
 	return evidence.NewLedger(evidence.UnitFacts(), screening.Facts(), exercise.Facts(), onerm.Facts(),
 		guideline.Facts(), dose.Facts(), rota.Facts(), rule.Facts(), visit.Facts(), progression.Facts(), programme.Facts(), volume.Facts(), function.Facts(), protocol.Facts())

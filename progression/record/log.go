@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/onerm"
 	"example.org/posology/progression"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -27,6 +28,7 @@ type turn struct {
 type log struct {
 	catalogue exercise.Catalogue
 	exercises []exercise.Exercise
+	curves    map[work]onerm.Curve
 	asked     map[exercise.ID][]line
 	visited   map[units.Day]bool
 	done      map[turn][]int // places of the sets

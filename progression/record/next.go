@@ -79,6 +79,7 @@ func (r Record) decide(l *log, request dose.WeekRequest, day, next units.Day, se
 func (r Record) course(l *log, ex exercise.Exercise, item Item, w dose.WeekRequest, sessions []programme.PlannedSession) progression.Course {
 	return progression.Course{
 		Log: item.Log, Day: item.Day, Absence: r.Absence, BodyMass: r.BodyMass, Policy: r.Policy, Sessions: sessions, Catalogue: l.catalogue,
+		Curve: l.curve(ex.ID, item.Side),
 		Request: dose.Request{
 			Day: item.Day, Screening: w.Screening, Exercise: ex, Side: item.Side, Goal: w.Goal, Estimates: w.Estimates,
 			Phase: w.Phase, Technique: w.Technique(ex.ID), Kit: w.Kit, Guideline: w.Guideline,

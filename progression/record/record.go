@@ -42,6 +42,8 @@ type Given struct {
 	BodyMass  units.Mass        `json:"body_mass,omitzero"`
 	// Own are exercises of the clinic beside those of [exercise.Standard].
 	Own []exercise.Exercise `json:"own,omitempty"`
+	// Curves are the person's own load–repetition curves, at most one for an exercise and side.
+	Curves []Curve `json:"curves,omitempty"`
 
 	// The plan in force: the days of its first week, which repeats; minutes of a
 	// session, 0 if not limited; its phase, zero by training status; and its first

@@ -48,6 +48,7 @@ func (r Record) read() (log, error) {
 		bad.Add(path("tests", i), checkTest(s, r.Profile.Key, catalogue))
 	}
 	l := log{catalogue: catalogue}
+	bad.Add("", r.readCurves(&l))
 	bad.Add("", r.readAsked(&l))
 	bad.Add("", r.checkVisits(&l))
 	bad.Add("", r.checkDone(&l))

@@ -1,6 +1,7 @@
 package field
 
 import (
+	"errors"
 	"fmt"
 	"reflect"
 	"slices"
@@ -52,8 +53,9 @@ func Decode(data []byte, v any, how How) error {
 // DecodeChecked is Decode for a value that has to pass a check too, such as its
 // own Validate, so that the bad fields of one text come all at once: those that
 // cannot be read and those that check refuses, each with its line and column.
-// What check says of a field that could not be read is left out, and so is what
-// it says where the text is malformed.
+// What check says of a field that could not be read is left out, also that it is
+// missing where only a part of it could not be read, and so is what it says where
+// the text is malformed.
 func DecodeChecked[T any](data []byte, v *T, how How, check func(T) error) error {
 	if v == nil {
 		return Errors{Bad(fmt.Sprintf("%T", v), "a pointer that is not nil to decode into", ErrMissing)}
@@ -87,7 +89,10 @@ func (b *binder) merge(err error) {
 	said.Add("", err)
 	unread := slices.Clone(b.errs)
 	for _, e := range said {
-		known := func(u *Error) bool { return e.Path == u.Path || strings.HasPrefix(e.Path, u.Path+"/") }
+		missing := errors.Is(e, ErrMissing)
+		known := func(u *Error) bool {
+			return e.Path == u.Path || strings.HasPrefix(e.Path, u.Path+"/") || missing && strings.HasPrefix(u.Path, e.Path+"/")
+		}
 		if len(b.errs) < maxBadFields && !slices.ContainsFunc(unread, known) {
 			b.errs = append(b.errs, b.placed(e, b.root.find(e.Path).at))
 		}

@@ -69,6 +69,23 @@ func TestDecodeCheckedTellsAllAtOnce(t *testing.T) {
 	}
 }
 
+// What was written, though wrong, is not missing.
+func TestDecodeCheckedKnowsWhatIsWritten(t *testing.T) {
+	type held struct {
+		Kit kit `json:"kit"` // reads itself, and stays empty if it cannot
+	}
+	check := func(held) error { return field.New("/kit", nil, "a kit", field.ErrMissing) }
+	for text, want := range map[string][]string{
+		`{"kit": {"more": 1}}`: {"/kit/more 1:9"},
+		`{}`:                   {"/kit 1:1"},
+	} {
+		err := field.DecodeChecked([]byte(text), new(held), field.Strict, check)
+		if diff := cmp.Diff(want, places(err)); diff != "" {
+			t.Errorf("%s (-want +got):\n%s", text, diff)
+		}
+	}
+}
+
 // places lists paths with line and column.
 func places(err error) []string {
 	var all field.Errors

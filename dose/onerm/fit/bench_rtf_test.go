@@ -65,7 +65,7 @@ func byEquation(f onerm.Formula) guess {
 }
 
 // byCurve takes the load of a curve with the population prior.
-func byCurve(f fit.Form) guess {
+func byCurve(f onerm.Form) guess {
 	return func(t testing.TB, known []fit.Point, reps float64) units.Mass {
 		return units.Must(curve(t, known, fit.Options{Form: f}).Load(reps))
 	}
@@ -142,7 +142,7 @@ func fixed() iter.Seq[onerm.Formula] {
 func byPopulation(t testing.TB, known []fit.Point, reps float64) units.Mass {
 	product := 1.0
 	for _, p := range known {
-		product *= byCurve(fit.Hyperbola)(t, []fit.Point{p}, reps).Kilograms()
+		product *= byCurve(onerm.Hyperbola)(t, []fit.Point{p}, reps).Kilograms()
 	}
 	return units.Must(units.Kilograms(math.Pow(product, 1/float64(len(known)))))
 }
@@ -183,7 +183,7 @@ func TestThirdSet(t *testing.T) {
 				own, others := without(test.list, p)
 				equation = append(equation, misses(t, own, byEquation(chosen(t, others, test.ofOneRM)), test.ofOneRM)...)
 			}
-			personal := rmse(misses(t, test.list, byCurve(fit.Hyperbola), test.ofOneRM))
+			personal := rmse(misses(t, test.list, byCurve(onerm.Hyperbola), test.ofOneRM))
 			population := rmse(misses(t, test.list, byPopulation, test.ofOneRM))
 			if personal > rmse(equation)+test.margin || personal > population || personal > test.most {
 				t.Errorf("personal %.2f, equation %.2f, population %.2f %%", personal, rmse(equation), population)
@@ -202,19 +202,19 @@ func TestCoverage(t *testing.T) {
 		for _, v := range visits(t) {
 			for i, p := range v.points {
 				known := []fit.Point{v.points[(i+1)%3], v.points[(i+2)%3]}
-				c := curve(t, known, fit.Options{Form: fit.Hyperbola})
+				c := curve(t, known, fit.Options{Form: onerm.Hyperbola})
 				n++
-				if units.Must(c.LoadWithin(p.Reps, level)).Contains(p.Load) {
+				if units.Must(fit.LoadWithin(c, p.Reps, level)).Contains(p.Load) {
 					load++
 				}
-				within := units.Must(c.OneRMWithin(level))
+				within := units.Must(fit.OneRMWithin(c, level))
 				if within.Contains(v.oneRM) {
 					oneRM++
 				}
 				low, _ := within.Min()
 				high, _ := within.Max()
 				wide += (high - low).Kilograms() / c.OneRM().Kilograms() / 2
-				if units.Must(c.RepsWithin(p.Load, level)).Contains(p.Reps) {
+				if units.Must(fit.RepsWithin(c, p.Load, level)).Contains(p.Reps) {
 					reps++
 				}
 			}

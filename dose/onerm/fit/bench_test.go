@@ -3,12 +3,13 @@ package fit_test
 import (
 	"testing"
 
+	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/onerm/fit"
 	"example.org/posology/units"
 )
 
 func BenchmarkFit(b *testing.B) {
-	for f := range fit.Forms() {
+	for f := range onerm.Forms() {
 		for name, reps := range map[string][]float64{"3sets": {5, 8, 12}, "12sets": {3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 14, 16}} {
 			points := samples[7].points(reps...)
 			b.Run(f.String()+"/"+name, func(b *testing.B) {
@@ -22,7 +23,7 @@ func BenchmarkFit(b *testing.B) {
 }
 
 func BenchmarkCurve(b *testing.B) {
-	c := curve(b, samples[0].points(5, 8, 12), fit.Options{Form: fit.Hyperbola})
+	c := curve(b, samples[0].points(5, 8, 12), fit.Options{Form: onerm.Hyperbola})
 	b.Run("Fraction", func(b *testing.B) {
 		b.ReportAllocs()
 		for range b.N {
@@ -38,7 +39,7 @@ func BenchmarkCurve(b *testing.B) {
 	b.Run("OneRMWithin", func(b *testing.B) {
 		b.ReportAllocs()
 		for range b.N {
-			rangeSink, _ = c.OneRMWithin(0.9)
+			rangeSink, _ = fit.OneRMWithin(c, 0.9)
 		}
 	})
 }

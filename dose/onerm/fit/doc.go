@@ -4,10 +4,11 @@
 //
 // # Curve
 //
-// A [Form] ties the load to the repetitions that can be done with it to failure.
-// The 1RM is its load at one repetition. [Fit] fits it to [Point]s; the [Curve]
-// is a [onerm.Relation] and gives loads, repetitions and the 1RM, each with a
-// prediction interval. Where it fits worse than the sets' errors allow, the
+// A [onerm.Form] ties the load to the repetitions that can be done with it to
+// failure. The 1RM is its load at one repetition. [Fit] fits it to [Point]s. The
+// [onerm.Curve] gives loads, repetitions and the 1RM, and can be stored and asked
+// without this package. [LoadWithin], [OneRMWithin] and [RepsWithin] add a
+// prediction interval. Where the curve fits worse than the sets' errors allow, the
 // intervals widen.
 //
 // # Method
@@ -34,7 +35,7 @@
 // # What it is not
 //
 // Intervals are for the form being right, and extrapolation, as to the 1RM from
-// sets of eight, trusts the form most. [Curve.Studied] says where the sets lie.
+// sets of eight, trusts the form most. [onerm.Curve.Studied] says where the sets lie.
 // The prior rests on equations known mostly from memory, none made with
 // dumbbells or in people with pain; its width is this module's design. A curve
 // describes what sets showed and permits nothing by itself.
@@ -49,6 +50,6 @@
 //
 // Bad input gives [field.Errors] that name every bad field. Sets that do
 // not support the form give a [*field.Error] for "/points" with one of
-// [ErrTooFew], [ErrNotFalling], [ErrSingular], [ErrNoConvergence] and
+// [ErrTooFew], [onerm.ErrNotFalling], [ErrSingular], [ErrNoConvergence] and
 // [ErrNotFinite]. Nothing is clamped.
 package fit

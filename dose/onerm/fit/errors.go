@@ -2,14 +2,12 @@ package fit
 
 import "errors"
 
-// Why a curve was refused. Each comes inside a [*field.Error].
+// Why a curve was refused. Each comes inside a [*field.Error], as
+// [onerm.ErrNotFalling] does.
 var (
 	// ErrTooFew: fewer sets, or fewer different repetition counts, than the form
 	// has parameters.
 	ErrTooFew = errors.New("fit: too few sets for the form")
-	// ErrNotFalling: the loads do not fall as repetitions rise, or fall in a way
-	// that the form cannot follow.
-	ErrNotFalling = errors.New("fit: the sets do not follow the form")
 	// ErrSingular: the sets do not tell the parameters apart.
 	ErrSingular = errors.New("fit: the parameters cannot be told apart")
 	// ErrNoConvergence: no least sum of squares was found.

@@ -3,6 +3,7 @@ package fit_test
 import (
 	"fmt"
 
+	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/onerm/fit"
 	"example.org/posology/units"
 )
@@ -14,12 +15,12 @@ func ExampleFit() {
 	curve, err := fit.Fit([]fit.Point{
 		{Load: 12 * units.Kilogram, Reps: 6, Day: first},
 		{Load: 10 * units.Kilogram, Reps: 11, Day: second},
-	}, fit.Options{Form: fit.Hyperbola})
+	}, fit.Options{Form: onerm.Hyperbola})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	within, _ := curve.OneRMWithin(0.9)
+	within, _ := fit.OneRMWithin(curve, 0.9)
 	low, _ := within.Min()
 	high, _ := within.Max()
 	reps, _ := curve.RepsAt(11 * units.Kilogram)
@@ -37,7 +38,7 @@ func ExampleFit_alone() {
 	_, err := fit.Fit([]fit.Point{
 		{Load: 12 * units.Kilogram, Reps: 6},
 		{Load: 10 * units.Kilogram, Reps: 11},
-	}, fit.Options{Form: fit.Hyperbola, Alone: true})
+	}, fit.Options{Form: onerm.Hyperbola, Alone: true})
 	fmt.Println(err)
 	// Output:
 	// fit: too few sets for the form: /points = 2 sets, allowed: at least 3 sets at 2 different repetition counts

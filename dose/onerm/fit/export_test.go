@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/onerm/internal/bend"
 )
 
 // A Problem is a least-squares problem for the tests: residuals at parameters.
@@ -92,7 +93,8 @@ func Specials() []Special {
 	}
 	var list []Special
 	for _, s := range specials {
-		list = append(list, Special{s.formula, s.shape.shape, documented[s.formula], func(r float64) float64 { return math.Exp(s.shape.at(r).share) }})
+		b := bend.Bend{Form: s.form, Shape: s.shape, Floor: s.floor}
+		list = append(list, Special{s.formula, s.shape, documented[s.formula], func(r float64) float64 { return math.Exp(b.At(r).Share) }})
 	}
 	return list
 }

@@ -6,6 +6,8 @@ import (
 	"math"
 	"strings"
 
+	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/onerm/internal/bend"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
@@ -30,9 +32,9 @@ const (
 	measured    evidence.FactID = "onerm.measured"
 )
 
-// Fact names the fact that states the form; "" for no form.
-func (f Form) Fact() evidence.FactID {
-	if !formNames.Valid(f) {
+// FormFact names the fact that states a form; "" for no form.
+func FormFact(f onerm.Form) evidence.FactID {
+	if f.Check() != nil {
 		return ""
 	}
 	return evidence.FactID("fit." + f.String())
@@ -56,17 +58,17 @@ func Facts() iter.Seq[evidence.Fact] {
 // contains none is this module's choice.
 func formFacts() []evidence.Fact {
 	var list []evidence.Fact
-	for f := range Forms() {
-		fact := evidence.Fact{ID: f.Fact(), Value: forms[f].text, Basis: evidence.Computed}
+	for f := range onerm.Forms() {
+		fact := evidence.Fact{ID: FormFact(f), Value: bend.Form(f).Equation(), Basis: evidence.Computed}
 		var contains []string
 		for _, s := range specials {
-			if s.shape.form == f {
-				contains = append(contains, fmt.Sprintf("%s at shape %.4g%s", s.formula, s.shape.shape, s.shape.floorText()))
+			if s.form == bend.Form(f) {
+				contains = append(contains, fmt.Sprintf("%s at shape %.4g%s", s.formula, s.shape, floorText(s.floor)))
 				fact.From = append(fact.From, s.formula.Fact())
 			}
 		}
 		if contains == nil {
-			fact.Basis, fact.From = evidence.Design, []evidence.FactID{Hyperbola.Fact(), ExponentialFloor.Fact()}
+			fact.Basis, fact.From = evidence.Design, []evidence.FactID{FormFact(onerm.Hyperbola), FormFact(onerm.ExponentialFloor)}
 		} else {
 			fact.Value += "; up to a constant factor it is " + strings.Join(contains, ", ")
 		}
@@ -75,14 +77,14 @@ func formFacts() []evidence.Fact {
 	return list
 }
 
-func (s shape) floorText() string {
-	if s.floor == 0 {
+func floorText(floor float64) string {
+	if floor == 0 {
 		return ""
 	}
-	return fmt.Sprintf(" and floor %.3f", s.floor)
+	return fmt.Sprintf(" and floor %.3f", floor)
 }
 
-// percentOf prints the load at pivot repetitions over the 1RM, for a fall.
+// percentOf prints the load at [bend.Pivot] repetitions over the 1RM, for a fall.
 func percentOf(fall float64) units.Fraction { return units.Fraction(math.Exp(-fall)) }
 
 // around prints a normal of the logarithm of a fall.
@@ -99,10 +101,10 @@ func priorFacts() []evidence.Fact {
 	between := equationFalls()
 	people := personSpread(between)
 	return []evidence.Fact{
-		{ID: factEquations, Value: fmt.Sprintf("%d published equations, each with the load at one repetition as its 1RM, let %d repetitions be done with %s", len(priorEquations), pivot, around(between)), Basis: evidence.Computed, From: equations},
+		{ID: factEquations, Value: fmt.Sprintf("%d published equations, each with the load at one repetition as its 1RM, let %d repetitions be done with %s", len(priorEquations), bend.Pivot, around(between)), Basis: evidence.Computed, From: equations},
 		{ID: factPeople, Value: fmt.Sprintf("people differ from an equation by a standard deviation of %.3f of the logarithm of the fall: published errors of prediction of %v and %v less %v for the test itself, taken to stand at %d repetitions", people, units.Fraction(bestError), units.Fraction(worstError), units.Fraction(testCV), errorReps), Basis: evidence.Design, From: []evidence.FactID{anchorBest, anchorWomen, anchorTest, factEquations}},
-		{ID: factPrior, Value: fmt.Sprintf("before any set, %d repetitions are done with %s: the spread of the equations and that of people", pivot, around(population)), Basis: evidence.Design, From: []evidence.FactID{factEquations, factPeople}},
-		{ID: factFloor, Value: fmt.Sprintf("before any set, the floor of a curve is %v of the 1RM, with a standard deviation of %v of its logit", units.Fraction(logistic(populationFloor.mean)), floorSpread), Basis: evidence.Design, From: []evidence.FactID{ExponentialFloor.Fact()}},
+		{ID: factPrior, Value: fmt.Sprintf("before any set, %d repetitions are done with %s: the spread of the equations and that of people", bend.Pivot, around(population)), Basis: evidence.Design, From: []evidence.FactID{factEquations, factPeople}},
+		{ID: factFloor, Value: fmt.Sprintf("before any set, the floor of a curve is %v of the 1RM, with a standard deviation of %v of its logit", units.Fraction(logistic(populationFloor.mean)), floorSpread), Basis: evidence.Design, From: []evidence.FactID{FormFact(onerm.ExponentialFloor)}},
 	}
 }
 
@@ -112,7 +114,7 @@ func otherFacts() []evidence.Fact {
 		{ID: factSet, Value: fmt.Sprintf("the load of a set varies by %v, as a 1RM test does, where nothing else is stated", units.Fraction(setSD)), Basis: evidence.Design, From: []evidence.FactID{anchorTest}},
 		{ID: factFreedom, Value: fmt.Sprintf("that error is believed as firmly as if it had been seen in %d sets", setFreedom), Basis: evidence.Design, From: []evidence.FactID{anchorTest}},
 		{ID: factSameDay, Value: fmt.Sprintf("sets of one day share %v of their error variance", units.Fraction(sameDay)), Basis: evidence.Design},
-		{ID: factLimit, Value: fmt.Sprintf("curves are fitted and evaluated at %v repetitions to failure", repsRange), Basis: evidence.Design},
-		{ID: factFall, Value: fmt.Sprintf("a curve is refused unless %d repetitions are done with %v to %v of the 1RM and one repetition more still costs %g %% of the load at the most repetitions studied", pivot, percentOf(mostFall), percentOf(leastFall), 100*leastSlope), Basis: evidence.Design},
+		{ID: factLimit, Value: fmt.Sprintf("curves are fitted and evaluated at %v repetitions to failure", bend.Reps()), Basis: evidence.Design},
+		{ID: factFall, Value: fmt.Sprintf("a curve is refused unless %d repetitions are done with %v to %v of the 1RM and one repetition more still costs %g %% of the load at the most repetitions studied", bend.Pivot, percentOf(bend.MostFall), percentOf(bend.LeastFall), 100*bend.LeastSlope), Basis: evidence.Design},
 	}
 }

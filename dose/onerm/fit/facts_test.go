@@ -32,13 +32,13 @@ func TestFacts(t *testing.T) {
 			t.Errorf("%s: %v, want design", f.ID, basis)
 		}
 	}
-	for f := range fit.Forms() {
-		if _, ok := ledger.Fact(f.Fact()); !ok {
+	for f := range onerm.Forms() {
+		if _, ok := ledger.Fact(fit.FormFact(f)); !ok {
 			t.Errorf("no fact states %v", f)
 		}
 	}
-	if fit.FormUnknown.Fact() != "" {
-		t.Errorf("fact %q", fit.FormUnknown.Fact())
+	if fit.FormFact(onerm.FormUnknown) != "" {
+		t.Errorf("fact %q", fit.FormFact(onerm.FormUnknown))
 	}
 	for range fit.Facts() {
 		break // a reader may stop early
@@ -61,10 +61,10 @@ func TestWords(t *testing.T) {
 		same[i].Day = 700_000
 	}
 	var reasons []evidence.Reason
-	for _, c := range []fit.Curve{
-		curve(t, same, fit.Options{Form: fit.Hyperbola, Expected: 20 * units.Kilogram, ExpectedSD: 0.1}),
-		curve(t, samples[0].points(3, 6, 9, 12), fit.Options{Form: fit.Line, Alone: true}),
-		curve(t, samples[0].points(3, 6, 9, 12), fit.Options{Form: fit.ExponentialFloor}),
+	for _, c := range []onerm.Curve{
+		curve(t, same, fit.Options{Form: onerm.Hyperbola, Expected: 20 * units.Kilogram, ExpectedSD: 0.1}),
+		curve(t, samples[0].points(3, 6, 9, 12), fit.Options{Form: onerm.Line, Alone: true}),
+		curve(t, samples[0].points(3, 6, 9, 12), fit.Options{Form: onerm.ExponentialFloor}),
 	} {
 		reasons = append(reasons, c.Reasons()...)
 	}
@@ -94,7 +94,7 @@ func TestWords(t *testing.T) {
 // TestReasonText: what the clinician reads of two sets; the numbers are those of
 // testdata/prior.py.
 func TestReasonText(t *testing.T) {
-	c := curve(t, samples[0].points(5, 10), fit.Options{Form: fit.Hyperbola})
+	c := curve(t, samples[0].points(5, 10), fit.Options{Form: onerm.Hyperbola})
 	i := slices.IndexFunc(c.Reasons(), hasCode("fit.prior"))
 	got := fit.Words().Clinician(c.Reasons()[i])
 	const want = "The shape began at the population's, 79.2 % of the 1RM at ten repetitions, and came to 78.8 %; 25.1 % of what is known of it was told by these sets."

@@ -4,13 +4,15 @@ import (
 	"fmt"
 	"math"
 
+	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/onerm/internal/bend"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
 
 // Options say what is fitted and what is believed beforehand.
 type Options struct {
-	Form Form `json:"form"` // needed; Hyperbola is a good first choice
+	Form onerm.Form `json:"form"` // needed; [onerm.Hyperbola] is a good first choice
 	// Alone leaves the population prior out: the sets must then speak for
 	// themselves, and there must be one more than the form has parameters.
 	Alone bool `json:"alone,omitzero"`
@@ -39,15 +41,6 @@ func (o Options) Validate() error {
 	return bad.Err()
 }
 
-// Limits of the fall from one repetition to ten, as a difference of logarithms:
-// outside, ten repetitions would be done with over 99.9 % of the 1RM, or with
-// less than about a tenth of it.
-const leastFall, mostFall = 0.001, 2.25
-
-// leastSlope is the least that one repetition must cost at the most repetitions
-// studied, as a share of the load; below, a curve has come to its floor.
-const leastSlope = 0.00001
-
 // Fit fits a form to a person's sets.
 //
 // The logarithm of the load is fitted, so that errors are shares and the unit
@@ -59,19 +52,19 @@ const leastSlope = 0.00001
 // the population's, which a reason says. The forms of three parameters need
 // three different repetition counts, and alone a form needs as many as it has
 // parameters: else [ErrTooFew]. A curve that would not fall is an
-// [ErrNotFalling]. Bad fields are named by their path, as "/points/2/reps" or
+// [onerm.ErrNotFalling]. Bad fields are named by their path, as "/points/2/reps" or
 // "/options/form", all at once. The order of the points does not matter.
-func Fit(points []Point, o Options) (Curve, error) {
+func Fit(points []Point, o Options) (onerm.Curve, error) {
 	if err := check(points, o); err != nil {
-		return Curve{}, err
+		return onerm.Curve{}, err
 	}
 	m := newModel(ordered(points), o)
 	if err := m.enough(); err != nil {
-		return Curve{}, field.New("/points", sets(len(points)), m.needed(), err)
+		return onerm.Curve{}, field.New("/points", sets(len(points)), m.needed(), err)
 	}
 	s, err := least(m.problem())
 	if err != nil {
-		return Curve{}, field.New("/points", sets(len(points)), "sets that the form can follow", err)
+		return onerm.Curve{}, field.New("/points", sets(len(points)), "sets that the form can follow", err)
 	}
 	return m.curve(s)
 }
@@ -107,6 +100,9 @@ type model struct {
 	expected normal    // of the first parameter
 }
 
+// form is the form as package bend counts it.
+func (m *model) form() bend.Form { return bend.Form(m.Form) }
+
 func newModel(points []Point, o Options) *model {
 	m := &model{Options: o, points: points, ends: visits(points)}
 	for _, p := range points {
@@ -124,7 +120,7 @@ func (m *model) enough() error {
 	switch {
 	case m.Alone && (different < parameters || len(m.points) <= parameters):
 		return ErrTooFew
-	case forms[m.Form].floor && different < parameters:
+	case m.form().HasFloor() && different < parameters:
 		return ErrTooFew
 	}
 	return nil
@@ -153,15 +149,15 @@ func (m *model) believed() int {
 // start is the population's shape at the height of the points.
 func (m *model) start() []float64 {
 	floor := 0.0
-	if forms[m.Form].floor {
+	if m.form().HasFloor() {
 		floor = logistic(populationFloor.mean)
 	}
-	s := withFall(m.Form, math.Exp(population.mean), floor)
+	s := bend.WithFall(m.form(), math.Exp(population.mean), floor)
 	height := 0.0
 	for i, p := range m.points {
-		height += (m.logs[i] - s.at(p.Reps).share) / float64(len(m.points))
+		height += (m.logs[i] - s.At(p.Reps).Share) / float64(len(m.points))
 	}
-	at := []float64{height, math.Log(s.shape)}
+	at := []float64{height, math.Log(s.Shape)}
 	if floor > 0 {
 		at = append(at, logit(floor))
 	}
@@ -169,10 +165,10 @@ func (m *model) start() []float64 {
 }
 
 // shapeAt is the shape that parameters stand for.
-func (m *model) shapeAt(at []float64) shape {
-	s := shape{form: m.Form, shape: math.Exp(at[1])}
+func (m *model) shapeAt(at []float64) bend.Bend {
+	s := bend.Bend{Form: m.form(), Shape: math.Exp(at[1])}
 	if len(at) > 2 {
-		s.floor = logistic(at[2])
+		s.Floor = logistic(at[2])
 	}
 	return s
 }
@@ -190,7 +186,7 @@ func (m *model) problem() problem {
 func (m *model) residuals(into, at []float64) {
 	s, n := m.shapeAt(at), len(m.points)
 	for i, p := range m.points {
-		into[i] = (at[0] + s.at(p.Reps).share - m.logs[i]) / p.sd()
+		into[i] = (at[0] + s.At(p.Reps).Share - m.logs[i]) / p.sd()
 	}
 	whiten(into[:n], m.ends)
 	prior := into[n:]
@@ -201,7 +197,7 @@ func (m *model) residuals(into, at []float64) {
 	if m.Alone {
 		return
 	}
-	prior[0] = (math.Log(s.fall()) - population.mean) / population.sd
+	prior[0] = (math.Log(s.Fall()) - population.mean) / population.sd
 	if len(at) > 2 {
 		prior[1] = (at[2] - populationFloor.mean) / populationFloor.sd
 	}
@@ -210,8 +206,8 @@ func (m *model) residuals(into, at []float64) {
 func (m *model) jacobian(columns [][]float64, at []float64) {
 	s, n := m.shapeAt(at), len(m.points)
 	for i, p := range m.points {
-		t := s.at(p.Reps)
-		for j, d := range []float64{1, t.byShape, t.byFloor}[:len(at)] {
+		t := s.At(p.Reps)
+		for j, d := range []float64{1, t.ByShape, t.ByFloor}[:len(at)] {
 			columns[j][i] = d / p.sd()
 		}
 	}
@@ -233,42 +229,47 @@ func (m *model) jacobian(columns [][]float64, at []float64) {
 }
 
 // priorSlopes writes the derivatives of the priors on the shape by parameter j.
-func (m *model) priorSlopes(into []float64, s shape, j int) {
-	t := s.at(pivot)
-	fall := -t.share
-	into[0] = -[]float64{0, t.byShape, t.byFloor}[j] / fall / population.sd
+func (m *model) priorSlopes(into []float64, s bend.Bend, j int) {
+	t := s.At(bend.Pivot)
+	fall := -t.Share
+	into[0] = -[]float64{0, t.ByShape, t.ByFloor}[j] / fall / population.sd
 	if j == 2 {
 		into[1] = 1 / populationFloor.sd
 	}
 }
 
 // curve makes a curve of the solution, or refuses.
-func (m *model) curve(s solution) (Curve, error) {
+func (m *model) curve(s solution) (onerm.Curve, error) {
 	oneRM, err := units.Kilograms(math.Exp(s.at[0]))
 	if err != nil {
-		return Curve{}, field.At("/points", err)
+		return onerm.Curve{}, field.At("/points", err)
 	}
-	c := Curve{
-		shape: m.shapeAt(s.at), oneRM: oneRM, alone: m.Alone,
-		sets: len(m.points), studied: studied(m.points), days: days(m.points),
-		freedom: len(m.points) + m.believed() - len(s.at),
+	shape := m.shapeAt(s.at)
+	d := onerm.CurveData{
+		Form: m.Form, OneRM: oneRM, Shape: shape.Shape, Floor: shape.Floor, Alone: m.Alone,
+		Sets: len(m.points), Studied: studied(m.points), Days: days(m.points),
+		Freedom: len(m.points) + m.believed() - len(s.at),
 	}
-	if oneRM <= 0 || !c.falls() { // loads of a few nanograms may come to none
-		return Curve{}, field.New("/points", sets(len(m.points)), "loads that fall as repetitions rise", ErrNotFalling)
+	if most, _ := d.Studied.Max(); oneRM <= 0 || !shape.Falls(most) { // loads of a few nanograms may come to none
+		return onerm.Curve{}, field.New("/points", sets(len(m.points)), "loads that fall as repetitions rise", onerm.ErrNotFalling)
 	}
 	believed := 0.0
 	if !m.Alone {
 		believed = setFreedom
 	}
-	c.freedom += int(believed)
-	variance := (believed + s.rss) / float64(c.freedom)
-	c.noise = math.Sqrt(variance) * m.meanSD()
+	d.Freedom += int(believed)
+	variance := (believed + s.rss) / float64(d.Freedom)
+	d.Noise = math.Sqrt(variance) * m.meanSD()
 	for i := range s.at {
-		for j := range s.at {
-			c.covariance[i][j] = variance * s.cov.At(i, j)
+		for j := i; j < len(s.at); j++ {
+			d.Covariance = append(d.Covariance, variance*s.cov.At(i, j))
 		}
 	}
-	c.reasons = m.reasons(c, s.cov)
+	d.Reasons = m.reasons(d, shape, s.cov)
+	c, err := onerm.NewCurve(d)
+	if err != nil {
+		return onerm.Curve{}, field.New("/points", sets(len(m.points)), "sets that tell the parameters apart", ErrSingular)
+	}
 	return c, nil
 }
 

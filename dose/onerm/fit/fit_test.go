@@ -24,7 +24,7 @@ type tester interface {
 	Fatalf(string, ...any)
 }
 
-func curve(t tester, points []fit.Point, o fit.Options) fit.Curve {
+func curve(t tester, points []fit.Point, o fit.Options) onerm.Curve {
 	t.Helper()
 	c, err := fit.Fit(points, o)
 	if err != nil {
@@ -53,7 +53,7 @@ func TestAgainstR(t *testing.T) {
 	}
 	_, rows = table(t, "testdata/curves.csv")
 	for _, row := range rows {
-		var f fit.Form
+		var f onerm.Form
 		if err := f.UnmarshalText([]byte(row[0])); err != nil {
 			t.Fatal(err)
 		}
@@ -71,7 +71,7 @@ func TestAgainstR(t *testing.T) {
 		if float64(c.Freedom()) != number(t, row[5]) {
 			t.Errorf("%s: %d degrees of freedom, want %s", name, c.Freedom(), row[5])
 		}
-		within := units.Must(c.LoadWithin(3, 0.9))
+		within := units.Must(fit.LoadWithin(c, 3, 0.9))
 		low, _ := within.Min()
 		high, _ := within.Max()
 		near(t, name+" lower end", low.Kilograms(), number(t, row[6]), 1e-6)
@@ -84,15 +84,15 @@ func TestAgainstR(t *testing.T) {
 
 // sample is a true curve of each form, and sets on it.
 type sample struct {
-	form         fit.Form
+	form         onerm.Form
 	oneRM        float64
 	shape, floor float64
 }
 
 func (s sample) load(r float64) float64 {
-	base := map[fit.Form]float64{
-		fit.Hyperbola: 1 / (1 + (r-1)/s.shape), fit.HyperbolaFloor: 1 / (1 + (r-1)/s.shape),
-		fit.Line: 1 - (r-1)/s.shape, fit.Power: math.Pow(r, -s.shape), fit.ExponentialFloor: math.Exp(-s.shape * (r - 1)),
+	base := map[onerm.Form]float64{
+		onerm.Hyperbola: 1 / (1 + (r-1)/s.shape), onerm.HyperbolaFloor: 1 / (1 + (r-1)/s.shape),
+		onerm.Line: 1 - (r-1)/s.shape, onerm.Power: math.Pow(r, -s.shape), onerm.ExponentialFloor: math.Exp(-s.shape * (r - 1)),
 	}[s.form]
 	return s.oneRM * (s.floor + (1-s.floor)*base)
 }
@@ -106,11 +106,11 @@ func (s sample) points(reps ...float64) []fit.Point {
 }
 
 var samples = []sample{
-	{fit.Hyperbola, 20, 31, 0}, {fit.Hyperbola, 7.5, 12, 0}, {fit.Hyperbola, 140, 90, 0},
-	{fit.Line, 20, 36, 0}, {fit.Line, 60, 49, 0},
-	{fit.Power, 20, 0.1, 0}, {fit.Power, 33, 0.25, 0},
-	{fit.ExponentialFloor, 20, 0.075, 0.494}, {fit.ExponentialFloor, 20, 0.2, 0.3},
-	{fit.HyperbolaFloor, 20, 10, 0.3}, {fit.HyperbolaFloor, 50, 4, 0.5}, {fit.HyperbolaFloor, 50, 0.5, 0.6},
+	{onerm.Hyperbola, 20, 31, 0}, {onerm.Hyperbola, 7.5, 12, 0}, {onerm.Hyperbola, 140, 90, 0},
+	{onerm.Line, 20, 36, 0}, {onerm.Line, 60, 49, 0},
+	{onerm.Power, 20, 0.1, 0}, {onerm.Power, 33, 0.25, 0},
+	{onerm.ExponentialFloor, 20, 0.075, 0.494}, {onerm.ExponentialFloor, 20, 0.2, 0.3},
+	{onerm.HyperbolaFloor, 20, 10, 0.3}, {onerm.HyperbolaFloor, 50, 4, 0.5}, {onerm.HyperbolaFloor, 50, 0.5, 0.6},
 }
 
 // TestExact: sets that lie on a curve give it back, without a prior.
@@ -125,7 +125,7 @@ func TestExact(t *testing.T) {
 		near(t, name+" shape", c.Shape(), s.shape, 1e-7)
 		near(t, name+" floor", float64(c.Floor()), s.floor, 1e-7)
 		for r := 1.0; r < 19; r++ { // the ends of an interval without width, rounded apart
-			within := units.Must(c.LoadWithin(r, 0.9))
+			within := units.Must(fit.LoadWithin(c, r, 0.9))
 			checkRange(t, within, units.Must(c.Load(r)), nil)
 			low, _ := within.Min()
 			high, _ := within.Max()
@@ -157,7 +157,7 @@ func TestSpecials(t *testing.T) {
 	}
 }
 
-var anyForm = rapid.SampledFrom(slices.Collect(fit.Forms()))
+var anyForm = rapid.SampledFrom(slices.Collect(onerm.Forms()))
 
 // noisy draws sets around a curve of the population, whose loads still fall.
 func noisy(t *rapid.T) []fit.Point {
@@ -185,8 +185,8 @@ func TestDouble(t *testing.T) {
 		points[i].Load += units.Mass(i%3-1) * units.Kilogram / 4
 	}
 	twice := append(slices.Clone(points), points...)
-	for f := range fit.Forms() {
-		if f == fit.HyperbolaFloor {
+	for f := range onerm.Forms() {
+		if f == onerm.HyperbolaFloor {
 			continue // these sets have no floor
 		}
 		o := fit.Options{Form: f, Alone: true}
@@ -239,13 +239,13 @@ func TestIntervals(t *testing.T) {
 		for r := 1.0; r <= 20; r++ {
 			share, err := c.Fraction(r)
 			if err != nil {
-				if c.Form() != fit.Line || r <= c.Shape() {
+				if c.Form() != onerm.Line || r <= c.Shape() {
 					t.Errorf("%v at %v: %v", c, r, err)
 				}
 				return
 			}
 			near(t, "repetitions", units.Must(c.Reps(share)), r, 1e-9*math.Max(1, c.Shape()))
-			narrow, wide := units.Must(c.LoadWithin(r, 0.6)), units.Must(c.LoadWithin(r, 0.95))
+			narrow, wide := units.Must(fit.LoadWithin(c, r, 0.6)), units.Must(fit.LoadWithin(c, r, 0.95))
 			if n, _ := narrow.Min(); !wide.Contains(n) {
 				t.Errorf("%v wider than %v", narrow, wide)
 			}
@@ -258,7 +258,7 @@ func TestIntervals(t *testing.T) {
 
 // checkCurve fails if a number of c is none, below nought or out of order, or
 // if the curve does not fall.
-func checkCurve(t tester, c fit.Curve) {
+func checkCurve(t tester, c onerm.Curve) {
 	if c.OneRM() <= 0 || !(c.Shape() > 0) || !(c.Floor() >= 0 && c.Floor() < 1) || !(c.Noise() >= 0) || c.Freedom() < 1 {
 		t.Errorf("curve %+v", c)
 	}
@@ -282,17 +282,17 @@ func checkCurve(t tester, c fit.Curve) {
 		if err != nil {
 			t.Errorf("%v: load at %v: %v", c, r, err)
 		}
-		within, err := c.LoadWithin(r, 0.9)
+		within, err := fit.LoadWithin(c, r, 0.9)
 		checkRange(t, within, load, err)
 		if load > 0 {
 			reps, err := c.RepsAt(load)
 			if err == nil {
-				within, err := c.RepsWithin(load, 0.9)
+				within, err := fit.RepsWithin(c, load, 0.9)
 				checkRange(t, within, reps, err)
 			}
 		}
 	}
-	within, err := c.OneRMWithin(0.9)
+	within, err := fit.OneRMWithin(c, 0.9)
 	checkRange(t, within, c.OneRM(), err)
 }
 
@@ -315,7 +315,7 @@ func checkRange[T float64 | units.Mass](t tester, within units.Range[T], point T
 func TestSmallErrors(t *testing.T) {
 	random := rand.New(rand.NewPCG(3, 4))
 	for range 300 {
-		for _, f := range []fit.Form{fit.Hyperbola, fit.Line, fit.Power} {
+		for _, f := range []onerm.Form{onerm.Hyperbola, onerm.Line, onerm.Power} {
 			var points []fit.Point
 			for r := 2.0; r < 18; r += 3 {
 				points = append(points, fit.Point{Load: kg(9000 / (30 + r) * math.Exp(0.01*random.NormFloat64())), Reps: r, SD: 0.001})

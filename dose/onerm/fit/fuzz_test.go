@@ -6,6 +6,7 @@ import (
 	"math"
 	"testing"
 
+	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/onerm/fit"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
@@ -13,7 +14,7 @@ import (
 
 // FuzzFit: any sets at all give a sound curve or an error, never both.
 func FuzzFit(f *testing.F) {
-	for form := range fit.Forms() {
+	for form := range onerm.Forms() {
 		f.Add(uint8(form), false, 20.0, 5.0, 18.0, 8.0, 16.0, 12.0, 15.0, 16.0, 0.04, int32(0), 0.0)
 		f.Add(uint8(form), true, 20.0, 5.0, 18.0, 8.0, 16.0, 12.0, 15.0, 16.0, 0.001, int32(5), 0.0)
 		f.Add(uint8(form), true, 1e-12, 1.0, 9e6, 1.0001, 16.0, 30.0, 15.0, 30.0, 0.5, int32(5), 0.0)
@@ -22,7 +23,7 @@ func FuzzFit(f *testing.F) {
 	}
 	f.Add(uint8(99), true, math.NaN(), math.Inf(1), -1.0, 0.0, 1.0, 1.0, 1.0, 1.0, -1.0, int32(-1), math.NaN())
 	f.Fuzz(func(t *testing.T, form uint8, alone bool, w1, r1, w2, r2, w3, r3, w4, r4, sd float64, day int32, expected float64) {
-		o := fit.Options{Form: fit.Form(form), Alone: alone}
+		o := fit.Options{Form: onerm.Form(form), Alone: alone}
 		if expected != 0 {
 			o.Expected, o.ExpectedSD = 20*units.Kilogram, units.Fraction(expected)
 		}
@@ -44,7 +45,7 @@ func FuzzFit(f *testing.F) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if err := field.Decode(text, new(fit.Curve), field.Strict); err != nil {
+		if err := field.Decode(text, new(onerm.Curve), field.Strict); err != nil {
 			t.Errorf("%s: %v", text, err)
 		}
 	})
@@ -52,11 +53,11 @@ func FuzzFit(f *testing.F) {
 
 // FuzzCurveJSON: what can be read is a sound curve.
 func FuzzCurveJSON(f *testing.F) {
-	f.Add([]byte(stored))
+	f.Add([]byte(hyperbola))
 	f.Add([]byte(`{"form":"line","one_rm":"20 kg","shape":10,"covariance":[1,0,1]}`))
 	f.Add([]byte(`null`))
 	f.Fuzz(func(t *testing.T, data []byte) {
-		var c fit.Curve
+		var c onerm.Curve
 		if field.Decode(data, &c, field.Strict) != nil || c.Sets() == 0 {
 			return
 		}
@@ -64,12 +65,12 @@ func FuzzCurveJSON(f *testing.F) {
 			if share, err := c.Fraction(r); err == nil && !(share >= 0 && share <= 1) {
 				t.Errorf("share %v", share)
 			}
-			within, err := c.LoadWithin(r, 0.9)
+			within, err := fit.LoadWithin(c, r, 0.9)
 			checkFields(t, err)
 			if low, _ := within.Min(); low < 0 {
 				t.Errorf("%v", within)
 			}
-			reps, err := c.RepsWithin(c.OneRM()/2, 0.9)
+			reps, err := fit.RepsWithin(c, c.OneRM()/2, 0.9)
 			checkFields(t, err)
 			if low, _ := reps.Min(); !(low >= 0) {
 				t.Errorf("%v", reps)

@@ -5,6 +5,8 @@ import (
 
 	"gonum.org/v1/gonum/mathext"
 
+	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/onerm/internal/bend"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
@@ -20,47 +22,53 @@ func student(level units.Fraction, freedom int) float64 {
 	return math.Sqrt(nu * (1 - x) / x)
 }
 
-// deviation is the standard error of the logarithm of the load of a further set
-// at reps: of the curve there, and of the set itself.
-func (c Curve) deviation(reps float64) float64 {
-	t := c.at(reps)
-	slopes := [3]float64{1, t.byShape, t.byFloor}
-	variance := float64(c.noise * c.noise)
-	for i, a := range slopes {
-		for j, b := range slopes {
-			variance += float64(a * b * c.covariance[i][j])
+// tangentAt returns the curve at repetitions that it has a value at.
+func tangentAt(c onerm.Curve, reps float64) bend.Tangent {
+	return bend.Bend{Form: bend.Form(c.Form()), Shape: c.Shape(), Floor: float64(c.Floor())}.At(reps)
+}
+
+// deviation is the standard error of the logarithm of the load of a further set:
+// of the curve at t, and of the set itself.
+func deviation(c onerm.Curve, t bend.Tangent) float64 {
+	slopes := [3]float64{1, t.ByShape, t.ByFloor}
+	variance := float64(c.Noise() * c.Noise())
+	for i, row := range c.Covariance() {
+		for j, covariance := range row {
+			variance += float64(slopes[i] * slopes[j] * covariance)
 		}
 	}
 	return math.Sqrt(max(0, variance)) // rounding may leave less than nought of nothing
 }
 
-// half is half the width of an interval of the logarithm of the load.
-func (c Curve) half(reps float64, level units.Fraction) (float64, error) {
+// half returns half the width of an interval of the logarithm of the load, and
+// the curve there.
+func half(c onerm.Curve, reps float64, level units.Fraction) (float64, bend.Tangent, error) {
 	var bad field.Errors
-	bad.Add("", c.check(reps))
+	_, err := c.Fraction(reps)
+	bad.Add("", err)
 	if !levelRange.Contains(level) {
 		bad.Add("/level", field.Bad(float64(level), "0.5 to 0.99", field.ErrOutOfRange))
 	}
 	if err := bad.Err(); err != nil {
-		return 0, err
+		return 0, bend.Tangent{}, err
 	}
-	return student(level, c.freedom) * c.deviation(reps), nil
+	t := tangentAt(c, reps)
+	return student(level, c.Freedom()) * deviation(c, t), t, nil
 }
 
 // LoadWithin returns the interval that the load of a further set of reps to
 // failure, on another day, lies within with the given probability, 0.5 to 0.99:
 // a prediction interval by Student's t on the logarithm of the load. It is for
 // the form being right. The lower end is rounded down, the upper up. Besides
-// those of [Curve.Fraction] there is an [field.ErrOverflow] for an end that
+// those of [onerm.Curve.Fraction] there is an [field.ErrOverflow] for an end that
 // fits no mass.
-func (c Curve) LoadWithin(reps float64, level units.Fraction) (units.Range[units.Mass], error) {
-	half, err := c.half(reps, level)
+func LoadWithin(c onerm.Curve, reps float64, level units.Fraction) (units.Range[units.Mass], error) {
+	half, t, err := half(c, reps, level)
 	if err != nil {
 		return units.Range[units.Mass]{}, err
 	}
-	share := c.at(reps).share
-	low, _ := c.oneRM.Scale(units.Fraction(math.Exp(share-half)), units.Down) // fits if the upper end does
-	high, err := c.oneRM.Scale(units.Fraction(math.Min(math.Exp(share+half), math.MaxFloat64)), units.Up)
+	low, _ := c.OneRM().Scale(units.Fraction(math.Exp(t.Share-half)), units.Down) // fits if the upper end does
+	high, err := c.OneRM().Scale(units.Fraction(math.Min(math.Exp(t.Share+half), math.MaxFloat64)), units.Up)
 	if err != nil {
 		return units.Range[units.Mass]{}, field.At("/reps", err)
 	}
@@ -68,26 +76,26 @@ func (c Curve) LoadWithin(reps float64, level units.Fraction) (units.Range[units
 }
 
 // OneRMWithin returns the interval that a test of the 1RM on another day lies
-// within with the given probability: [Curve.LoadWithin] at one repetition.
-func (c Curve) OneRMWithin(level units.Fraction) (units.Range[units.Mass], error) {
-	return c.LoadWithin(1, level)
+// within with the given probability: [LoadWithin] at one repetition.
+func OneRMWithin(c onerm.Curve, level units.Fraction) (units.Range[units.Mass], error) {
+	return LoadWithin(c, 1, level)
 }
 
 // RepsWithin returns the interval that the repetitions to failure of a further
 // set with load lie within with the given probability: the interval of the load
 // over the steepness of the curve, on the logarithm of the repetitions. An end
 // below 1 means that the load may not go up at all. Besides the errors of
-// [Curve.RepsAt] there is an [field.ErrOverflow].
-func (c Curve) RepsWithin(load units.Mass, level units.Fraction) (units.Range[float64], error) {
+// [onerm.Curve.RepsAt] there is an [field.ErrOverflow].
+func RepsWithin(c onerm.Curve, load units.Mass, level units.Fraction) (units.Range[float64], error) {
 	reps, err := c.RepsAt(load)
 	if err != nil {
 		return units.Range[float64]{}, err
 	}
-	half, err := c.half(reps, level)
+	half, t, err := half(c, reps, level)
 	if err != nil {
 		return units.Range[float64]{}, err
 	}
-	half /= -c.at(reps).byReps * reps
+	half /= -t.ByReps * reps
 	low, high := reps*math.Exp(-half), reps*math.Exp(half)
 	if !finite([]float64{low, high}) {
 		return units.Range[float64]{}, field.New("/load", load, "a load whose repetitions can be told", field.ErrOverflow)

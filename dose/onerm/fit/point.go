@@ -2,20 +2,13 @@ package fit
 
 import (
 	"cmp"
-	"fmt"
 	"math"
 	"slices"
 
+	"example.org/posology/dose/onerm/internal/bend"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
-
-// maxReps ends the curves: a set of more says little about strength. It is this
-// module's choice, below the poles of the published lines.
-const maxReps = 30
-
-// repsRange is the repetitions over which curves are fitted and evaluated.
-var repsRange = units.Must(units.Between(1.0, maxReps))
 
 var (
 	sdRange       = units.Must(units.Between[units.Fraction](0.001, 0.5))
@@ -44,7 +37,7 @@ func (p Point) Validate() error {
 	if p.Load <= 0 {
 		bad.Add("/load", field.Bad(p.Load, "a mass above 0 kg", field.ErrOutOfRange))
 	}
-	bad.Add("/reps", checkReps(p.Reps))
+	bad.Add("/reps", bend.CheckReps(p.Reps))
 	if p.SD != 0 && !sdRange.Contains(p.SD) {
 		bad.Add("/sd", field.Bad(float64(p.SD), "0.001 to 0.5, or not given", field.ErrOutOfRange))
 	}
@@ -60,13 +53,6 @@ func (p Point) sd() float64 {
 		return setSD
 	}
 	return float64(p.SD)
-}
-
-func checkReps(reps float64) error {
-	if repsRange.Contains(reps) {
-		return nil
-	}
-	return field.Bad(reps, fmt.Sprintf("%v repetitions", repsRange), field.ErrOutOfRange)
 }
 
 // ordered returns the points by day, repetitions, load and error, so that the

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/onerm/internal/bend"
 )
 
 // A normal is a normal distribution.
@@ -47,7 +48,7 @@ var population = func() normal {
 var populationFloor = normal{(logit(mayhewFloor) + logit(wathenFloor)) / 2, floorSpread}
 
 // equationFalls is the spread of the published equations: of the logarithm of
-// their fall from one repetition to pivot.
+// their fall from one repetition to [bend.Pivot].
 func equationFalls() normal {
 	var falls [len(priorEquations)]float64
 	for i, f := range priorEquations {
@@ -58,8 +59,8 @@ func equationFalls() normal {
 
 // formulaFall is the fall of a published equation.
 func formulaFall(f onerm.Formula) float64 {
-	one, _ := f.Fraction(1)     // defined for every equation
-	ten, _ := f.Fraction(pivot) // likewise
+	one, _ := f.Fraction(1)          // defined for every equation
+	ten, _ := f.Fraction(bend.Pivot) // likewise
 	return math.Log(float64(one / ten))
 }
 
@@ -69,8 +70,8 @@ func formulaFall(f onerm.Formula) float64 {
 func personSpread(between normal) float64 {
 	both := (float64(bestError*bestError) + float64(worstError*worstError)) / 2
 	people := math.Sqrt(both - float64(testCV*testCV))
-	middle := withFall(Hyperbola, math.Exp(between.mean), 0)
-	return people / -middle.at(errorReps).share
+	middle := bend.WithFall(bend.Hyperbola, math.Exp(between.mean), 0)
+	return people / -middle.At(errorReps).Share
 }
 
 // spread returns the mean and the standard deviation of x.
@@ -93,7 +94,9 @@ func logistic(x float64) float64 { return 1 / (1 + math.Exp(-x)) }
 // A special is a published equation that a form contains.
 type special struct {
 	formula onerm.Formula
-	shape   shape
+	form    bend.Form
+	shape   float64
+	floor   float64
 }
 
 // Floors of two published equations, whose loads begin above the floor by 41.9
@@ -105,12 +108,12 @@ var (
 
 // specials says with which numbers a form is which published equation.
 var specials = [...]special{
-	{onerm.Epley, shape{Hyperbola, 31, 0}},
-	{onerm.OConner, shape{Hyperbola, 41, 0}},
-	{onerm.Brzycki, shape{Line, 36, 0}},
-	{onerm.Lander, shape{Line, 101.3/2.67123 - 1, 0}},
-	{onerm.Adams, shape{Line, 49, 0}},
-	{onerm.Lombardi, shape{Power, 0.1, 0}},
-	{onerm.Mayhew, shape{ExponentialFloor, 0.055, mayhewFloor}},
-	{onerm.Wathen, shape{ExponentialFloor, 0.075, wathenFloor}},
+	{onerm.Epley, bend.Hyperbola, 31, 0},
+	{onerm.OConner, bend.Hyperbola, 41, 0},
+	{onerm.Brzycki, bend.Line, 36, 0},
+	{onerm.Lander, bend.Line, 101.3/2.67123 - 1, 0},
+	{onerm.Adams, bend.Line, 49, 0},
+	{onerm.Lombardi, bend.Power, 0.1, 0},
+	{onerm.Mayhew, bend.ExponentialFloor, 0.055, mayhewFloor},
+	{onerm.Wathen, bend.ExponentialFloor, 0.075, wathenFloor},
 }

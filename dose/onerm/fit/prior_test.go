@@ -14,8 +14,8 @@ import (
 // TestPrior: one set leaves the population's shape; two of a person with another
 // shape move it; many outvote it.
 func TestPrior(t *testing.T) {
-	own := sample{fit.Hyperbola, 20, 15, 0}
-	o := fit.Options{Form: fit.Hyperbola}
+	own := sample{onerm.Hyperbola, 20, 15, 0}
+	o := fit.Options{Form: onerm.Hyperbola}
 	one := curve(t, own.points(8), o)
 	near(t, "load of the one set", units.Must(one.Load(8)).Kilograms(), own.load(8), 1e-9)
 	two := curve(t, own.points(4, 12), o)
@@ -28,7 +28,7 @@ func TestPrior(t *testing.T) {
 		t.Errorf("shapes %v, %v, %v, want falling towards %v", one.Shape(), two.Shape(), all.Shape(), own.shape)
 	}
 	near(t, "many sets", all.Shape(), own.shape, 0.02)
-	usual := sample{fit.Hyperbola, 20, 33, 0} // as the population, so that only the number of sets counts
+	usual := sample{onerm.Hyperbola, 20, 33, 0} // as the population, so that only the number of sets counts
 	a := curve(t, usual.points(8), o).StandardError()
 	b := curve(t, usual.points(4, 12), o).StandardError()
 	c := curve(t, usual.points(4, 8, 12, 4, 8, 12, 4, 8, 12), o).StandardError()
@@ -45,7 +45,7 @@ func TestPrior(t *testing.T) {
 // TestPopulation: the prior lies where the published equations do, and the
 // forms agree on it.
 func TestPopulation(t *testing.T) {
-	for f := range fit.Forms() {
+	for f := range onerm.Forms() {
 		if f.Parameters() == 3 {
 			continue
 		}
@@ -81,7 +81,7 @@ func floor(f onerm.Formula) float64 {
 func TestByHand(t *testing.T) {
 	near(t, "mean of the prior", fit.PopulationMean, -1.45713043957, 1e-11)
 	near(t, "its width", fit.PopulationSD, 0.291019703171, 1e-11)
-	c := curve(t, samples[0].points(5, 10), fit.Options{Form: fit.Hyperbola})
+	c := curve(t, samples[0].points(5, 10), fit.Options{Form: onerm.Hyperbola})
 	near(t, "shape", c.Shape(), 33.43557, 1e-6)
 	near(t, "1RM", c.OneRM().Kilograms(), 19.75269, 1e-6)
 }
@@ -89,10 +89,10 @@ func TestByHand(t *testing.T) {
 // TestExpected: an expectation of the 1RM draws the curve, the more the surer.
 func TestExpected(t *testing.T) {
 	points := samples[0].points(8)
-	free := curve(t, points, fit.Options{Form: fit.Hyperbola}).OneRM()
+	free := curve(t, points, fit.Options{Form: onerm.Hyperbola}).OneRM()
 	var last units.Mass
 	for i, sd := range []units.Fraction{1, 0.2, 0.05, 0.01} {
-		c := curve(t, points, fit.Options{Form: fit.Hyperbola, Expected: 30 * units.Kilogram, ExpectedSD: sd})
+		c := curve(t, points, fit.Options{Form: onerm.Hyperbola, Expected: 30 * units.Kilogram, ExpectedSD: sd})
 		if c.OneRM() <= max(free, last) || c.OneRM() >= 30*units.Kilogram {
 			t.Errorf("expected within %v: %v, after %v", sd, c.OneRM(), last)
 		}
@@ -112,12 +112,12 @@ func TestSameDay(t *testing.T) {
 		day[i].Day = 700_000
 		apart[i].Day = units.Day(700_000 + i)
 	}
-	o := fit.Options{Form: fit.Hyperbola}
+	o := fit.Options{Form: onerm.Hyperbola}
 	a, b := curve(t, apart, o), curve(t, day, o)
 	if !(b.StandardError().Shape < a.StandardError().Shape) {
 		t.Errorf("shape: %v on one day, %v on three", b.StandardError().Shape, a.StandardError().Shape)
 	}
-	at := func(c fit.Curve) float64 { // variance of the logarithm of the load at 8 repetitions
+	at := func(c onerm.Curve) float64 { // variance of the logarithm of the load at 8 repetitions
 		v := c.Covariance()
 		k := c.Shape()
 		slope := 7 / (k + 7)
@@ -164,7 +164,7 @@ func TestCalibration(t *testing.T) {
 	var load, reps, told, n, refused float64
 	for range 3000 {
 		fall := math.Exp(fit.PopulationMean + fit.PopulationSD*random.NormFloat64())
-		own := sample{fit.Hyperbola, 20, 9 / math.Expm1(fall), 0}
+		own := sample{onerm.Hyperbola, 20, 9 / math.Expm1(fall), 0}
 		// the error is believed as firmly as if seen in 4 sets: its variance is
 		// drawn from that belief
 		square := 0.0
@@ -176,18 +176,18 @@ func TestCalibration(t *testing.T) {
 		set := func(r float64) fit.Point {
 			return fit.Point{Load: kg(own.load(r) * math.Exp(noise*random.NormFloat64())), Reps: r}
 		}
-		c, err := fit.Fit([]fit.Point{set(5), set(8), set(12)}, fit.Options{Form: fit.Hyperbola})
+		c, err := fit.Fit([]fit.Point{set(5), set(8), set(12)}, fit.Options{Form: onerm.Hyperbola})
 		if err != nil {
 			refused++
 			continue
 		}
 		next := set(3)
 		n++
-		if units.Must(c.LoadWithin(3, 0.9)).Contains(next.Load) {
+		if units.Must(fit.LoadWithin(c, 3, 0.9)).Contains(next.Load) {
 			load++
 		}
 		weight := kg(own.load(10) * math.Exp(noise*random.NormFloat64()))
-		if within, err := c.RepsWithin(weight, 0.9); err == nil {
+		if within, err := fit.RepsWithin(c, weight, 0.9); err == nil {
 			told++
 			if within.Contains(10) {
 				reps++

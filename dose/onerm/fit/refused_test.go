@@ -6,6 +6,7 @@ import (
 	"slices"
 	"testing"
 
+	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/onerm/fit"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
@@ -15,34 +16,34 @@ import (
 func TestRefused(t *testing.T) {
 	good := samples[0].points(3, 6, 9, 12)
 	rising := []fit.Point{{Load: kg(10), Reps: 2}, {Load: kg(11), Reps: 5}, {Load: kg(12), Reps: 9}, {Load: kg(13), Reps: 12}}
-	alone := func(f fit.Form) fit.Options { return fit.Options{Form: f, Alone: true} }
+	alone := func(f onerm.Form) fit.Options { return fit.Options{Form: f, Alone: true} }
 	for name, test := range map[string]struct {
 		points []fit.Point
 		o      fit.Options
 		want   []error // any of them
 		path   string
 	}{
-		"no set":                    {nil, fit.Options{Form: fit.Power}, []error{field.ErrMissing}, "/points"},
+		"no set":                    {nil, fit.Options{Form: onerm.Power}, []error{field.ErrMissing}, "/points"},
 		"no form":                   {good, fit.Options{}, []error{field.ErrMissing}, "/options/form"},
-		"two sets alone":            {good[:2], alone(fit.Hyperbola), []error{fit.ErrTooFew}, "/points"},
-		"one count alone":           {samples[0].points(5, 5, 5, 5), alone(fit.Hyperbola), []error{fit.ErrTooFew}, "/points"},
-		"three sets alone, floor":   {good[:3], alone(fit.ExponentialFloor), []error{fit.ErrTooFew}, "/points"},
-		"two counts, floor":         {good[:2], fit.Options{Form: fit.ExponentialFloor}, []error{fit.ErrTooFew}, "/points"},
-		"one count, floor":          {samples[0].points(5, 5, 5), fit.Options{Form: fit.HyperbolaFloor}, []error{fit.ErrTooFew}, "/points"},
-		"rising loads, hyperbola":   {rising, alone(fit.Hyperbola), []error{fit.ErrNotFalling, fit.ErrNoConvergence, fit.ErrSingular}, "/points"},
-		"rising loads, power":       {rising, alone(fit.Power), []error{fit.ErrNotFalling, fit.ErrNoConvergence, fit.ErrSingular}, "/points"},
-		"too steep for a hyperbola": {[]fit.Point{{Load: kg(100), Reps: 2}, {Load: kg(20), Reps: 5}, {Load: kg(2), Reps: 9}, {Load: kg(1), Reps: 12}}, alone(fit.Hyperbola), []error{fit.ErrNotFalling, fit.ErrNoConvergence, fit.ErrSingular}, "/points"},
-		"no load":                   {[]fit.Point{{Reps: 5}}, fit.Options{Form: fit.Line}, []error{field.ErrOutOfRange}, "/points/0/load"},
-		"half a repetition":         {[]fit.Point{{Load: kg(5), Reps: 0.5}}, fit.Options{Form: fit.Line}, []error{field.ErrOutOfRange}, "/points/0/reps"},
-		"NaN repetitions":           {[]fit.Point{{Load: kg(5), Reps: math.NaN()}}, fit.Options{Form: fit.Line}, []error{field.ErrOutOfRange}, "/points/0/reps"},
-		"31 repetitions":            {[]fit.Point{{Load: kg(5), Reps: 31}}, fit.Options{Form: fit.Line}, []error{field.ErrOutOfRange}, "/points/0/reps"},
-		"error of nothing":          {[]fit.Point{{Load: kg(5), Reps: 5, SD: 0.0009}}, fit.Options{Form: fit.Line}, []error{field.ErrOutOfRange}, "/points/0/sd"},
-		"error of all":              {[]fit.Point{{Load: kg(5), Reps: 5, SD: 0.51}}, fit.Options{Form: fit.Line}, []error{field.ErrOutOfRange}, "/points/0/sd"},
-		"no such day":               {[]fit.Point{{Load: kg(5), Reps: 5, Day: -1}}, fit.Options{Form: fit.Line}, []error{field.ErrOutOfRange}, "/points/0/day"},
-		"expected, alone":           {good, fit.Options{Form: fit.Line, Alone: true, Expected: 1, ExpectedSD: 0.1}, []error{field.ErrConflict}, "/options/alone"},
-		"expected without an error": {good, fit.Options{Form: fit.Line, Expected: 1}, []error{field.ErrOutOfRange}, "/options/expected_sd"},
-		"an error of nothing":       {good, fit.Options{Form: fit.Line, ExpectedSD: 0.1}, []error{field.ErrOutOfRange}, "/options/expected"},
-		"no mass holds the 1RM":     {[]fit.Point{{Load: units.MaxMass, Reps: 20}}, fit.Options{Form: fit.Line}, []error{field.ErrOverflow}, "/points"},
+		"two sets alone":            {good[:2], alone(onerm.Hyperbola), []error{fit.ErrTooFew}, "/points"},
+		"one count alone":           {samples[0].points(5, 5, 5, 5), alone(onerm.Hyperbola), []error{fit.ErrTooFew}, "/points"},
+		"three sets alone, floor":   {good[:3], alone(onerm.ExponentialFloor), []error{fit.ErrTooFew}, "/points"},
+		"two counts, floor":         {good[:2], fit.Options{Form: onerm.ExponentialFloor}, []error{fit.ErrTooFew}, "/points"},
+		"one count, floor":          {samples[0].points(5, 5, 5), fit.Options{Form: onerm.HyperbolaFloor}, []error{fit.ErrTooFew}, "/points"},
+		"rising loads, hyperbola":   {rising, alone(onerm.Hyperbola), []error{onerm.ErrNotFalling, fit.ErrNoConvergence, fit.ErrSingular}, "/points"},
+		"rising loads, power":       {rising, alone(onerm.Power), []error{onerm.ErrNotFalling, fit.ErrNoConvergence, fit.ErrSingular}, "/points"},
+		"too steep for a hyperbola": {[]fit.Point{{Load: kg(100), Reps: 2}, {Load: kg(20), Reps: 5}, {Load: kg(2), Reps: 9}, {Load: kg(1), Reps: 12}}, alone(onerm.Hyperbola), []error{onerm.ErrNotFalling, fit.ErrNoConvergence, fit.ErrSingular}, "/points"},
+		"no load":                   {[]fit.Point{{Reps: 5}}, fit.Options{Form: onerm.Line}, []error{field.ErrOutOfRange}, "/points/0/load"},
+		"half a repetition":         {[]fit.Point{{Load: kg(5), Reps: 0.5}}, fit.Options{Form: onerm.Line}, []error{field.ErrOutOfRange}, "/points/0/reps"},
+		"NaN repetitions":           {[]fit.Point{{Load: kg(5), Reps: math.NaN()}}, fit.Options{Form: onerm.Line}, []error{field.ErrOutOfRange}, "/points/0/reps"},
+		"31 repetitions":            {[]fit.Point{{Load: kg(5), Reps: 31}}, fit.Options{Form: onerm.Line}, []error{field.ErrOutOfRange}, "/points/0/reps"},
+		"error of nothing":          {[]fit.Point{{Load: kg(5), Reps: 5, SD: 0.0009}}, fit.Options{Form: onerm.Line}, []error{field.ErrOutOfRange}, "/points/0/sd"},
+		"error of all":              {[]fit.Point{{Load: kg(5), Reps: 5, SD: 0.51}}, fit.Options{Form: onerm.Line}, []error{field.ErrOutOfRange}, "/points/0/sd"},
+		"no such day":               {[]fit.Point{{Load: kg(5), Reps: 5, Day: -1}}, fit.Options{Form: onerm.Line}, []error{field.ErrOutOfRange}, "/points/0/day"},
+		"expected, alone":           {good, fit.Options{Form: onerm.Line, Alone: true, Expected: 1, ExpectedSD: 0.1}, []error{field.ErrConflict}, "/options/alone"},
+		"expected without an error": {good, fit.Options{Form: onerm.Line, Expected: 1}, []error{field.ErrOutOfRange}, "/options/expected_sd"},
+		"an error of nothing":       {good, fit.Options{Form: onerm.Line, ExpectedSD: 0.1}, []error{field.ErrOutOfRange}, "/options/expected"},
+		"no mass holds the 1RM":     {[]fit.Point{{Load: units.MaxMass, Reps: 20}}, fit.Options{Form: onerm.Line}, []error{field.ErrOverflow}, "/points"},
 	} {
 		c, err := fit.Fit(test.points, test.o)
 		var which *field.Error

@@ -5,6 +5,8 @@ import (
 
 	"gonum.org/v1/gonum/mat"
 
+	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/onerm/internal/bend"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
@@ -50,22 +52,22 @@ func Words() evidence.Words {
 }
 
 // reasons says how the curve came about.
-func (m *model) reasons(c Curve, covariance mat.Symmetric) []evidence.Reason {
+func (m *model) reasons(d onerm.CurveData, shape bend.Bend, covariance mat.Symmetric) []evidence.Reason {
 	list := []evidence.Reason{
-		evidence.Because(codeCurve, m.Form.Fact(), factOneRM, factSet, factFreedom, factLimit, factFall).With("form", m.Form).With("sets", sets(c.sets)).
-			With("reps", c.studied).With("freedom", c.freedom).With("noise", units.Fraction(c.noise)),
+		evidence.Because(codeCurve, FormFact(m.Form), factOneRM, factSet, factFreedom, factLimit, factFall).With("form", m.Form).With("sets", sets(d.Sets)).
+			With("reps", d.Studied).With("freedom", d.Freedom).With("noise", units.Fraction(d.Noise)),
 	}
 	if m.Alone {
 		list = append(list, evidence.Because(codeAlone))
 	} else {
-		list = append(list, m.reasonPrior(c, covariance))
+		list = append(list, m.reasonPrior(shape, covariance))
 	}
-	fewest, _ := c.studied.Min()
-	if most, _ := c.studied.Max(); fewest == most {
+	fewest, _ := d.Studied.Min()
+	if most, _ := d.Studied.Max(); fewest == most {
 		list = append(list, evidence.Because(codeOneCount, factPrior).With("reps", fewest))
 	}
 	if n := shared(m.ends); n > 0 {
-		list = append(list, evidence.Because(codeSameDay, factSameDay).With("shared", n).With("sets", c.sets).With("share", units.Fraction(sameDay)))
+		list = append(list, evidence.Because(codeSameDay, factSameDay).With("shared", n).With("sets", d.Sets).With("share", units.Fraction(sameDay)))
 	}
 	if fewest > 1 {
 		list = append(list, evidence.Because(codeBeyond, factOneRM).With("reps", fewest))
@@ -76,20 +78,20 @@ func (m *model) reasons(c Curve, covariance mat.Symmetric) []evidence.Reason {
 	return list
 }
 
-func (m *model) reasonPrior(c Curve, covariance mat.Symmetric) evidence.Reason {
+func (m *model) reasonPrior(shape bend.Bend, covariance mat.Symmetric) evidence.Reason {
 	facts := []evidence.FactID{factPrior}
-	if forms[m.Form].floor {
+	if m.form().HasFloor() {
 		facts = append(facts, factFloor)
 	}
 	return evidence.Because(codePrior, facts...).With("population", percentOf(math.Exp(population.mean))).
-		With("own", percentOf(c.fall())).With("told", told(c.shape, covariance))
+		With("own", percentOf(shape.Fall())).With("told", told(shape, covariance))
 }
 
 // told is the share of the information on the fall that does not come from the
 // prior: one less what is left of its variance. Both are for errors of one.
-func told(s shape, covariance mat.Symmetric) units.Fraction {
-	t := s.at(pivot)
-	slopes := []float64{0, t.byShape / t.share, t.byFloor / t.share}[:covariance.SymmetricDim()]
+func told(s bend.Bend, covariance mat.Symmetric) units.Fraction {
+	t := s.At(bend.Pivot)
+	slopes := []float64{0, t.ByShape / t.Share, t.ByFloor / t.Share}[:covariance.SymmetricDim()]
 	left := mat.Inner(mat.NewVecDense(len(slopes), slopes), covariance, mat.NewVecDense(len(slopes), slopes))
 	return units.Fraction(min(1, max(0, 1-left/(population.sd*population.sd)))) // rounding may leave the unit interval
 }

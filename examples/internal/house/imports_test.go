@@ -31,10 +31,12 @@ var mayImport = map[string][]string{
 	"dose/exercise":  ground,
 	"dose/equipment": ground,
 	"dose/setlog":    slices.Concat(ground, []string{"dose/exercise"}),
-	"dose/onerm":     slices.Concat(ground, []string{"dose/exercise", "dose/setlog"}),
-	"dose/onerm/fit": slices.Concat(ground, []string{"dose/onerm", gonum}),
+	"dose/onerm":     slices.Concat(ground, []string{"dose/exercise", "dose/setlog", "dose/onerm/internal/bend"}),
+	"dose/onerm/fit": slices.Concat(ground, []string{"dose/onerm", "dose/onerm/internal/bend", gonum}),
 	"dose/volume":    slices.Concat(ground, []string{"dose/exercise", "dose/setlog"}),
 	"dose/guideline": slices.Concat(first, []string{"dose/volume"}),
+	// The forms of curves: onerm evaluates them, fit needs their slopes too.
+	"dose/onerm/internal/bend": {"units/field", "units"},
 
 	"dose":      second,
 	"dose/rota": slices.Concat(second, []string{"dose"}),

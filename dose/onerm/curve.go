@@ -1,88 +1,72 @@
-package fit
+package onerm
 
 import (
 	"fmt"
 	"math"
 	"slices"
 
-	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/onerm/internal/bend"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
 
-// A Curve is one person's load–repetition curve in one exercise, as [Fit] found
-// it. It is a [onerm.Relation]. The zero value is "not given": its methods
-// return an [field.ErrMissing]. It falls strictly over the repetitions studied and
-// rises nowhere. It ends at 30, or where a line comes to nothing.
-type Curve struct {
-	shape
-	oneRM units.Mass
-	// covariance of the logarithm of the 1RM, that of the shape, and the logit
-	// of the floor
-	covariance [3][3]float64
-	freedom    int     // degrees of freedom of Student's t
-	noise      float64 // standard error of a further set, as a share of its load
-	sets       int
-	studied    units.Range[float64]
-	days       units.Range[units.Day]
-	alone      bool
-	reasons    []evidence.Reason
-}
+// A Curve is one person's load–repetition curve in one exercise, as package fit
+// finds it, or [NewCurve] makes it of its numbers. It is a [Relation]. The zero
+// value is "not given": its methods return an [field.ErrMissing]. It falls
+// strictly over the repetitions studied and rises nowhere. It ends at 30, or where
+// a line comes to nothing.
+type Curve struct{ data CurveData }
 
-var _ onerm.Relation = Curve{}
+var _ Relation = Curve{}
 
-// falls reports whether the curve falls as much as a person's can: within the
-// limits from one repetition to ten, and still at the most repetitions studied,
-// where it is flattest.
-func (c Curve) falls() bool {
-	fall := c.fall()
-	most, _ := c.studied.Max()
-	return fall >= leastFall && fall <= mostFall && -c.at(most).byReps >= leastSlope
+// bend returns the form with its numbers.
+func (c Curve) bend() bend.Bend {
+	return bend.Bend{Form: bend.Form(c.data.Form), Shape: c.data.Shape, Floor: c.data.Floor}
 }
 
 // OneRM returns the 1RM: the load at one repetition, to the nearest nanogram.
-func (c Curve) OneRM() units.Mass { return c.oneRM }
+func (c Curve) OneRM() units.Mass { return c.data.OneRM }
 
 // Form returns the form.
-func (c Curve) Form() Form { return c.form }
+func (c Curve) Form() Form { return c.data.Form }
 
 // Shape returns the number that the form calls k, m, p or c.
-func (c Curve) Shape() float64 { return c.shape.shape }
+func (c Curve) Shape() float64 { return c.data.Shape }
 
 // Floor returns the share of the 1RM that the load tends to, 0 for a form
 // without a floor.
-func (c Curve) Floor() units.Fraction { return units.Fraction(c.floor) }
+func (c Curve) Floor() units.Fraction { return units.Fraction(c.data.Floor) }
 
 // Sets returns how many points the curve was fitted to.
-func (c Curve) Sets() int { return c.sets }
+func (c Curve) Sets() int { return c.data.Sets }
 
 // Alone reports whether the population prior was left out.
-func (c Curve) Alone() bool { return c.alone }
+func (c Curve) Alone() bool { return c.data.Alone }
 
 // Freedom returns the degrees of freedom of Student's t in the intervals.
-func (c Curve) Freedom() int { return c.freedom }
+func (c Curve) Freedom() int { return c.data.Freedom }
 
 // Noise returns the standard error of a further set, as a share of its load.
-func (c Curve) Noise() units.Fraction { return units.Fraction(c.noise) }
+func (c Curve) Noise() units.Fraction { return units.Fraction(c.data.Noise) }
 
 // Days returns the first and the last day of the points that have one.
-func (c Curve) Days() units.Range[units.Day] { return c.days }
+func (c Curve) Days() units.Range[units.Day] { return c.data.Days }
 
 // Reasons returns how the curve came about, in a fresh slice.
-func (c Curve) Reasons() []evidence.Reason { return slices.Clone(c.reasons) }
+func (c Curve) Reasons() []evidence.Reason { return slices.Clone(c.data.Reasons) }
 
 // Studied returns the repetitions to failure of the points, from the fewest to
 // the most. Beyond them the curve is only the form, and the form may be wrong.
-func (c Curve) Studied() units.Range[float64] { return c.studied }
+func (c Curve) Studied() units.Range[float64] { return c.data.Studied }
 
 // Covariance returns that of the logarithm of the 1RM, the logarithm of the
 // shape and, for a form with a floor, the logit of the floor.
 func (c Curve) Covariance() [][]float64 {
-	n := c.form.Parameters()
+	m, n := c.data.matrix(), c.data.Form.Parameters()
 	rows := make([][]float64, n)
 	for i := range rows {
-		rows[i] = slices.Clone(c.covariance[i][:n])
+		rows[i] = slices.Clone(m[i][:n])
 	}
 	return rows
 }
@@ -96,33 +80,37 @@ type StandardError struct {
 
 // StandardError returns the standard errors of the parameters.
 func (c Curve) StandardError() StandardError {
-	se := func(i int) float64 { return math.Sqrt(c.covariance[i][i]) }
+	m := c.data.matrix()
+	se := func(i int) float64 { return math.Sqrt(m[i][i]) }
 	return StandardError{
 		OneRM: units.Fraction(se(0)),
-		Shape: c.shape.shape * se(1),
-		Floor: units.Fraction(c.floor * (1 - c.floor) * se(2)),
+		Shape: c.data.Shape * se(1),
+		Floor: units.Fraction(c.data.Floor * (1 - c.data.Floor) * se(2)),
 	}
 }
 
 // String says what the curve is.
 func (c Curve) String() string {
-	if c.form == FormUnknown {
+	if c.data.Form == FormUnknown {
 		return ""
 	}
-	return fmt.Sprintf("%s through %s", c.form, sets(c.sets))
+	if c.data.Sets == 1 {
+		return c.data.Form.String() + " through 1 set"
+	}
+	return fmt.Sprintf("%s through %d sets", c.data.Form, c.data.Sets)
 }
 
 // check returns an error for a curve that is not given, or reps that it has no
 // value at.
 func (c Curve) check(reps float64) error {
-	if c.form == FormUnknown {
-		return field.New("/curve", nil, "a curve made by Fit", field.ErrMissing)
+	if c.data.Form == FormUnknown {
+		return field.New("/curve", nil, "a curve that was fitted, or made of its numbers", field.ErrMissing)
 	}
-	if err := checkReps(reps); err != nil {
+	if err := bend.CheckReps(reps); err != nil {
 		return field.At("/reps", err)
 	}
-	if math.IsNaN(c.at(reps).share) {
-		return field.New("/reps", reps, fmt.Sprintf("below %.4g repetitions, where the line comes to nothing", c.shape.shape+1), field.ErrOutOfRange)
+	if math.IsNaN(c.bend().At(reps).Share) {
+		return field.New("/reps", reps, fmt.Sprintf("below %.4g repetitions, where the line comes to nothing", c.data.Shape+1), field.ErrOutOfRange)
 	}
 	return nil
 }
@@ -134,7 +122,7 @@ func (c Curve) Fraction(reps float64) (units.Fraction, error) {
 	if err := c.check(reps); err != nil {
 		return 0, err
 	}
-	return units.Fraction(math.Exp(c.at(reps).share)), nil
+	return units.Fraction(math.Exp(c.bend().At(reps).Share)), nil
 }
 
 // Reps returns how often a share of the 1RM can be lifted, to failure. A share
@@ -144,13 +132,13 @@ func (c Curve) Reps(share units.Fraction) (float64, error) {
 	if err := c.check(1); err != nil {
 		return 0, err
 	}
-	reps := c.shape.reps(float64(share))
-	for _, end := range [...]float64{1, maxReps} { // the ends belong to it, rounding or not
+	reps := c.bend().Reps(float64(share))
+	for _, end := range [...]float64{1, bend.MaxReps} { // the ends belong to it, rounding or not
 		if math.Abs(reps-end) < 1e-9 {
 			reps = end
 		}
 	}
-	if !repsRange.Contains(reps) {
+	if !bend.Reps().Contains(reps) {
 		return 0, field.New("/fraction", float64(share), c.shareText(), field.ErrOutOfRange)
 	}
 	return reps, nil
@@ -158,7 +146,7 @@ func (c Curve) Reps(share units.Fraction) (float64, error) {
 
 // shareText says which shares have an inverse.
 func (c Curve) shareText() string {
-	least := math.Exp(c.at(maxReps).share)
+	least := math.Exp(c.bend().At(bend.MaxReps).Share)
 	if math.IsNaN(least) {
 		least = 0
 	}
@@ -172,7 +160,7 @@ func (c Curve) Load(reps float64) (units.Mass, error) {
 	if err != nil {
 		return 0, err
 	}
-	return c.oneRM.Scale(share, units.Nearest)
+	return c.data.OneRM.Scale(share, units.Nearest)
 }
 
 // RepsAt returns how often a load can be lifted to failure. Errors are those of
@@ -181,7 +169,7 @@ func (c Curve) RepsAt(load units.Mass) (float64, error) {
 	if err := c.check(1); err != nil {
 		return 0, err
 	}
-	reps, err := c.Reps(units.Fraction(float64(load) / float64(c.oneRM)))
+	reps, err := c.Reps(units.Fraction(float64(load) / float64(c.data.OneRM)))
 	if err != nil {
 		return 0, field.New("/load", load, c.shareText(), field.ErrOutOfRange)
 	}
