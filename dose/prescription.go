@@ -84,6 +84,9 @@ func (f *Flag) UnmarshalText(text []byte) error { return flags.Unmarshal(text, f
 
 // A Prescription is the dose of one exercise. What was really done is another
 // record, [example.org/posology/dose/setlog.Set].
+//
+// [field.Decode] reads a stored one strictly; [encoding/json] passes over names that it
+// does not know and takes the second of two.
 type Prescription struct {
 	Exercise exercise.ID `json:"exercise"`
 	Name     string      `json:"name"` // the exercise's name

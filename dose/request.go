@@ -13,6 +13,9 @@ import (
 )
 
 // A Request is all that one prescription depends on.
+//
+// [field.Decode] reads a stored one strictly; [encoding/json] passes over names that it
+// does not know and takes the second of two.
 type Request struct {
 	// Day is the day that is decided on. Nothing that the dose rests on may be of
 	// a later one, and the outcome's review not be over.

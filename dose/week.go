@@ -16,6 +16,9 @@ import (
 )
 
 // A WeekRequest is all that a week depends on.
+//
+// [field.Decode] reads a stored one strictly; [encoding/json] passes over names that it
+// does not know and takes the second of two.
 type WeekRequest struct {
 	Day       units.Day         `json:"day"`       // that is decided on; the sessions are on it or later
 	Screening screening.Outcome `json:"screening"` // whose the week is, where and with whom
@@ -66,6 +69,9 @@ type LeftOut struct {
 }
 
 // A Week is a week of training, repeated until its review.
+//
+// [field.Decode] reads a stored one strictly; [encoding/json] passes over names that it
+// does not know and takes the second of two.
 type Week struct {
 	Task     string            `json:"task,omitzero"` // the client's own, as asked for
 	Phase    Phase             `json:"phase"`

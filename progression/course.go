@@ -19,6 +19,9 @@ import (
 
 // A Course is one exercise of one person from visit to visit: all that
 // [Next] depends on.
+//
+// [field.Decode] reads a stored one strictly; [encoding/json] passes over names that it
+// does not know and takes the second of two.
 type Course struct {
 	// Request is what the dose of the day depends on, as for [dose.Prescribe]:
 	// the outcome of the day's screening, the exercise, the kit. Its day may be

@@ -61,6 +61,9 @@ func (c Change) MarshalText() ([]byte, error) { return changes.Marshal(c) }
 func (c *Change) UnmarshalText(text []byte) error { return changes.Unmarshal(text, c) }
 
 // A Decision is what becomes of one exercise, with the dose of the next visit.
+//
+// [field.Decode] reads a stored one strictly; [encoding/json] passes over names that it
+// does not know and takes the second of two.
 type Decision struct {
 	Action Action `json:"action"`
 	Change Change `json:"change"` // what Progress makes harder

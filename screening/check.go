@@ -7,6 +7,9 @@ import (
 
 // A Check is what is asked and measured on the day of a session. What is nil or
 // zero was not asked or measured.
+//
+// [field.Decode] reads a stored one strictly; [encoding/json] passes over names that it
+// does not know and takes the second of two.
 type Check struct {
 	Day          units.Day        `json:"day"`
 	New          Checklist        `json:"new,omitzero"`     // symptoms and red flags since the last visit

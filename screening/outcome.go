@@ -65,6 +65,9 @@ func (m *Meanwhile) UnmarshalText(text []byte) error { return meanwhiles.Unmarsh
 // screened, and no dose follows from it; it comes from [Assess], or for analyses
 // from [Waived]. A caller may tighten it. What is loosened in it without its
 // findings binds as before: see [Outcome.Tightest].
+//
+// [field.Decode] reads a stored one strictly; [encoding/json] passes over names that it
+// does not know and takes the second of two.
 type Outcome struct {
 	Key       body.Key    `json:"key,omitzero"`       // tells whose it is; empty in a file of one person
 	Who       body.Person `json:"who,omitzero"`       // as screened

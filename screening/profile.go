@@ -55,6 +55,9 @@ func (p Profile) person() body.Person {
 
 // A Profile is what is known of a person on the day of screening. What is nil,
 // zero or not asked is unknown, which is not "no".
+//
+// [field.Decode] reads a stored one strictly; [encoding/json] passes over names that it
+// does not know and takes the second of two.
 type Profile struct {
 	Key        body.Key      `json:"key,omitzero"` // tells whose it is; empty in a file of one person
 	Day        units.Day     `json:"day"`          // of the screening

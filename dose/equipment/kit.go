@@ -5,6 +5,9 @@ import "example.org/posology/units"
 // A Kit is the equipment at hand. [Kit.Validate] tells what its fields may
 // hold; each list takes at most 100 entries. The zero Kit is empty: nothing but
 // the body.
+//
+// [example.org/posology/units/field.Decode] reads a stored one strictly; [encoding/json] passes over names that it
+// does not know and takes the second of two.
 type Kit struct {
 	Dumbbells []Dumbbell `json:"dumbbells,omitempty"`
 	Handles   []Handle   `json:"handles,omitempty"`

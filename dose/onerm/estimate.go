@@ -31,6 +31,9 @@ type Answer struct {
 
 // An Estimate is a one-repetition maximum with its interval, for one exercise,
 // side, hold and day of one person. The zero value is "not given".
+//
+// [field.Decode] reads a stored one strictly; [encoding/json] passes over names that it
+// does not know and takes the second of two.
 type Estimate struct {
 	Key      body.Key                `json:"key,omitzero"` // whose it is; empty in a file of one person
 	OneRM    units.Mass              `json:"one_rm"`       // best estimate, counted as Stated says

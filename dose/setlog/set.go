@@ -10,6 +10,9 @@ import (
 // A Set is one set as it was really done: an exercise, on a side, with a
 // weight held in some way, so many repetitions, and how hard it was. For an
 // exercise that is measured in seconds or metres, Reps counts those.
+//
+// [field.Decode] reads a stored one strictly; [encoding/json] passes over names that it
+// does not know and takes the second of two.
 type Set struct {
 	// Key tells who did it, best one that names nobody; empty in the log of one
 	// person. Logs call it person.

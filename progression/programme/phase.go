@@ -15,6 +15,9 @@ import (
 
 // A PhaseState is what is known of a person in a phase of a programme. What is
 // zero or empty was not recorded, and lets nothing be left.
+//
+// [field.Decode] reads a stored one strictly; [encoding/json] passes over names that it
+// does not know and takes the second of two.
 type PhaseState struct {
 	Phase dose.Phase `json:"phase"`
 	First units.Day  `json:"first"` // of the first session in the phase

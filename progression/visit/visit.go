@@ -15,6 +15,9 @@ import (
 
 // A Visit is one exercise at one visit: what was asked for, what was done, and
 // how the person bore it. What is nil, empty or unknown was not recorded.
+//
+// [field.Decode] reads a stored one strictly; [encoding/json] passes over names that it
+// does not know and takes the second of two.
 type Visit struct {
 	Day  units.Day         `json:"day,omitzero"` // needed in the log of a [Course]
 	Plan dose.Prescription `json:"plan"`
