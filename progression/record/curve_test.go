@@ -15,7 +15,7 @@ import (
 // lets fewer repetitions show the next weight than the house equations do.
 const (
 	row   exercise.ID = "one-arm-dumbbell-row"
-	steep             = `{"form":"hyperbola","one_rm":"14 kg","shape":9,"covariance":[0.01,0,0.04],"freedom":4,"noise":0.04,"sets":6,"studied":{"min":1,"max":30}}`
+	steep string      = `{"form":"hyperbola","one_rm":"14 kg","shape":9,"covariance":[0.01,0,0.04],"freedom":4,"noise":0.04,"sets":6,"studied":{"min":1,"max":30}}`
 )
 
 // with is the stored record with curves, as text.
