@@ -28,6 +28,7 @@ var pages = []page{
 	{"firstvisit", "-for file", invented},
 	{"firstvisit", "-for doctor", invented},
 	{"firstvisit", "-json", invented},
+	{"hello", "", invented},
 	{"intake", "-answers examples/intake/answers.txt -for client", invented},
 	{"intake", "-answers examples/intake/answers.txt -for clinician", invented},
 	{"intake", "-answers examples/intake/answers.txt -json", invented},
