@@ -1,6 +1,8 @@
 package dose
 
 import (
+	"iter"
+
 	"example.org/posology/dose/guideline"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -14,12 +16,15 @@ type BesideKind uint8
 // Kinds of activity beside lifting.
 const (
 	BesideUnknown BesideKind = iota // not given
-	Balance
-	Aerobic // moving briskly, walking
-	Impact  // moderate impacts for bone
+	Balance                         // "balance"
+	Aerobic                         // "aerobic": moving briskly, walking
+	Impact                          // "impact": moderate impacts for bone
 )
 
 var besides = field.NewVocabulary[BesideKind]("activity", "", "balance", "aerobic", "impact")
+
+// BesideKinds yields every activity.
+func BesideKinds() iter.Seq[BesideKind] { return besides.All() }
 
 // String returns "balance", "aerobic" or "impact".
 func (k BesideKind) String() string { return besides.Text(k) }

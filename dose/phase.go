@@ -1,6 +1,8 @@
 package dose
 
 import (
+	"iter"
+
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
@@ -12,13 +14,16 @@ type Phase uint8
 // Phases, in the order in which a programme takes them.
 const (
 	PhaseUnknown Phase = iota // not given
-	Familiarise               // learn the movements: light, few sets
-	Build                     // get stronger: the load of the goal's row
-	Power                     // moved fast on the way up, beside strength work
-	Maintain                  // keep what was gained, with less
+	Familiarise               // "familiarise": learn the movements: light, few sets
+	Build                     // "build": get stronger: the load of the goal's row
+	Power                     // "power": moved fast on the way up, beside strength work
+	Maintain                  // "maintain": keep what was gained, with less
 )
 
 var phases = field.NewVocabulary[Phase]("phase", "", "familiarise", "build", "power", "maintain")
+
+// Phases yields every phase.
+func Phases() iter.Seq[Phase] { return phases.All() }
 
 // String returns the phase's name, such as "build".
 func (p Phase) String() string { return phases.Text(p) }

@@ -2,6 +2,7 @@ package dose
 
 import (
 	"fmt"
+	"iter"
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
@@ -18,14 +19,17 @@ type Mode uint8
 // Modes.
 const (
 	ModeUnknown Mode = iota // not given
-	OnCurve                 // load, repetitions and reserve are tied by the load–repetition curve
-	FromBand                // load from the guideline's band, beyond the studied curve
-	LoadFinding             // a first weight, from which the load is found
-	WithoutLoad             // nothing but the body
-	Continued               // goes on from what was done
+	OnCurve                 // "on the curve": load, repetitions and reserve are tied by the load–repetition curve
+	FromBand                // "from the band": load from the guideline's band, beyond the studied curve
+	LoadFinding             // "load finding": a first weight, from which the load is found
+	WithoutLoad             // "without load": nothing but the body
+	Continued               // "continued": goes on from what was done
 )
 
 var modes = field.NewVocabulary[Mode]("mode", "", "on the curve", "from the band", "load finding", "without load", "continued")
+
+// Modes yields every mode.
+func Modes() iter.Seq[Mode] { return modes.All() }
 
 // String returns the mode's name, such as "load finding".
 func (m Mode) String() string { return modes.Text(m) }
@@ -68,10 +72,13 @@ type Flag uint8
 // Flags.
 const (
 	FlagUnknown        Flag = iota // not given
-	BelowEffectiveDose             // lighter than the goal's source asks for: fine for learning, too light to build
+	BelowEffectiveDose             // "below effective dose": lighter than the goal's source asks for: fine for learning, too light to build
 )
 
 var flags = field.NewVocabulary[Flag]("flag", "", "below effective dose")
+
+// Flags yields every flag.
+func Flags() iter.Seq[Flag] { return flags.All() }
 
 // String returns the flag's name.
 func (f Flag) String() string { return flags.Text(f) }

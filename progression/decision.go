@@ -1,6 +1,8 @@
 package progression
 
 import (
+	"iter"
+
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/progression/visit"
@@ -14,15 +16,18 @@ type Action uint8
 // Actions.
 const (
 	ActionUnknown Action = iota // not given
-	Progress                    // one thing is made harder
-	Hold                        // the dose stays; without one, until something is settled or the assessment made anew
-	EaseOff                     // the dose is made easier
-	ChangeVariant               // another variant of the exercise takes its place
-	StopExercise                // left out; nothing is put in its place here
-	StopAndRefer                // nothing until somebody qualified has looked
+	Progress                    // "progress": one thing is made harder
+	Hold                        // "hold": the dose stays; without one, until something is settled or the assessment made anew
+	EaseOff                     // "ease": the dose is made easier
+	ChangeVariant               // "change variant": another variant of the exercise takes its place
+	StopExercise                // "stop the exercise": left out; nothing is put in its place here
+	StopAndRefer                // "stop and refer": nothing until somebody qualified has looked
 )
 
 var actions = field.NewVocabulary[Action]("action", "", "progress", "hold", "ease", "change variant", "stop the exercise", "stop and refer")
+
+// Actions yields every action.
+func Actions() iter.Seq[Action] { return actions.All() }
 
 // String returns the action's name, such as "change variant".
 func (a Action) String() string { return actions.Text(a) }
@@ -38,18 +43,21 @@ type Change uint8
 
 // Changes, in the order in which they are thought of.
 const (
-	NoChange       Change = iota // nothing is made harder
-	MoreSets                     // one more, up to those that the plan builds up to
-	FindLoad                     // the load is still looked for
-	MoreLoad                     // the next weight of the kit
-	MoreReps                     // one more than in the weakest set
-	SlowerLowering               // more seconds on the way down
-	LongerPause                  // a stop before lifting
-	ExtraSet                     // one more than the plan builds up to
-	HarderVariant                // a harder exercise, or a longer lever
+	NoChange       Change = iota // "none": nothing is made harder
+	MoreSets                     // "sets": one more, up to those that the plan builds up to
+	FindLoad                     // "finding the load": the load is still looked for
+	MoreLoad                     // "load": the next weight of the kit
+	MoreReps                     // "repetitions": one more than in the weakest set
+	SlowerLowering               // "slower lowering": more seconds on the way down
+	LongerPause                  // "longer pause": a stop before lifting
+	ExtraSet                     // "an extra set": one more than the plan builds up to
+	HarderVariant                // "harder variant": a harder exercise, or a longer lever
 )
 
 var changes = field.NewVocabulary[Change]("change", "none", "sets", "finding the load", "load", "repetitions", "slower lowering", "longer pause", "an extra set", "harder variant")
+
+// Changes yields every change, NoChange first.
+func Changes() iter.Seq[Change] { return changes.All() }
 
 // String returns the change's name, such as "slower lowering".
 func (c Change) String() string { return changes.Text(c) }

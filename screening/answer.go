@@ -1,6 +1,10 @@
 package screening
 
-import "example.org/posology/units/field"
+import (
+	"iter"
+
+	"example.org/posology/units/field"
+)
 
 // Answer is the answer to a question with yes and no, where yes is the grave
 // one, save for a clearance and for getting up from the floor. The zero value is Unknown: not asked, or asked and not known.
@@ -8,13 +12,16 @@ type Answer uint8
 
 // Answers.
 const (
-	Unknown Answer = iota // not known, which is not "no"
-	No
-	Yes
+	Unknown Answer = iota // "unknown": not known, which is not "no"
+	No                    // "no"
+	Yes                   // "yes"
 )
 
 // Unlike other enumerations the zero value has a text: "unknown" is an answer.
 var answers = field.NewVocabulary[Answer]("answer", "unknown", "no", "yes")
+
+// Answers yields every answer, Unknown first.
+func Answers() iter.Seq[Answer] { return answers.All() }
 
 // String returns "unknown", "no" or "yes".
 func (a Answer) String() string { return answers.Text(a) }

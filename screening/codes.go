@@ -19,17 +19,20 @@ type Kind uint8
 // Kinds of code.
 const (
 	KindUnknown Kind = iota // not given
-	Disease                 // known disease of the preparticipation rule
-	Symptom                 // sign or symptom of the preparticipation rule
-	Condition               // condition, contraindication or medicine
-	RedFlag                 // sign of a serious cause
-	Happening               // what an [Event] may name
-	Reading                 // what a measurement showed
-	Topic                   // what a question asks after and no list holds
-	Sign                    // what shows during a set
+	Disease                 // "disease": known disease of the preparticipation rule
+	Symptom                 // "symptom": sign or symptom of the preparticipation rule
+	Condition               // "condition": condition, contraindication or medicine
+	RedFlag                 // "red flag": sign of a serious cause
+	Happening               // "happening": what an [Event] may name
+	Reading                 // "reading": what a measurement showed
+	Topic                   // "topic": what a question asks after and no list holds
+	Sign                    // "sign": what shows during a set
 )
 
 var kinds = field.NewVocabulary[Kind]("kind of code", "", "disease", "symptom", "condition", "red flag", "happening", "reading", "topic", "sign")
+
+// Kinds yields every kind of code.
+func Kinds() iter.Seq[Kind] { return kinds.All() }
 
 // String returns the kind's name, such as "red flag".
 func (k Kind) String() string { return kinds.Text(k) }

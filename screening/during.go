@@ -2,6 +2,7 @@ package screening
 
 import (
 	"fmt"
+	"iter"
 
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
@@ -37,13 +38,16 @@ type StopAction uint8
 // Actions, rising in urgency.
 const (
 	ActionUnknown StopAction = iota // not asked
-	CarryOn                         // nothing was met
-	EndSet                          // end the set and rest
-	EndSession                      // no more today
-	GetHelp                         // emergency services now
+	CarryOn                         // "carry on": nothing was met
+	EndSet                          // "end the set": end the set and rest
+	EndSession                      // "stop for today": no more today
+	GetHelp                         // "help now": emergency services now
 )
 
 var stopActions = field.NewVocabulary[StopAction]("action", "", "carry on", "end the set", "stop for today", "help now")
+
+// StopActions yields every action, from carrying on to help now.
+func StopActions() iter.Seq[StopAction] { return stopActions.All() }
 
 // String returns the action's name, such as "end the set".
 func (a StopAction) String() string { return stopActions.Text(a) }

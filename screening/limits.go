@@ -1,6 +1,7 @@
 package screening
 
 import (
+	"iter"
 	"slices"
 
 	"example.org/posology/units"
@@ -15,13 +16,16 @@ type Setting uint8
 // Settings, in rising order of supervision.
 const (
 	SettingUnknown Setting = iota // not given
-	Alone                         // nobody at hand
-	WithHelper                    // a helper at hand
-	InGroup                       // a group with an instructor
-	InClinic                      // a clinician beside the person
+	Alone                         // "alone": nobody at hand
+	WithHelper                    // "with a helper": a helper at hand
+	InGroup                       // "in a group": a group with an instructor
+	InClinic                      // "in a clinic": a clinician beside the person
 )
 
 var settings = field.NewVocabulary[Setting]("setting", "", "alone", "with a helper", "in a group", "in a clinic")
+
+// Settings yields every setting.
+func Settings() iter.Seq[Setting] { return settings.All() }
 
 // String returns the setting's name, such as "with a helper".
 func (s Setting) String() string { return settings.Text(s) }

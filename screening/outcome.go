@@ -2,6 +2,7 @@ package screening
 
 import (
 	"errors"
+	"iter"
 
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -16,14 +17,17 @@ type Route uint8
 // Routes, in rising order of urgency.
 const (
 	RouteUnknown Route = iota // not screened
-	NoRoute                   // no caution was found in what was answered
-	Tell                      // let the doctor know; nothing waits for it
-	AskFirst                  // ask before training goes beyond Meanwhile
-	SameDay                   // to be seen by a clinician today
-	Emergency                 // emergency services
+	NoRoute                   // "none": no caution was found in what was answered
+	Tell                      // "tell": let the doctor know; nothing waits for it
+	AskFirst                  // "ask first": ask before training goes beyond Meanwhile
+	SameDay                   // "same day": to be seen by a clinician today
+	Emergency                 // "emergency": emergency services
 )
 
 var routes = field.NewVocabulary[Route]("route", "", "none", "tell", "ask first", "same day", "emergency")
+
+// Routes yields every route.
+func Routes() iter.Seq[Route] { return routes.All() }
 
 // String returns the route's name, such as "ask first".
 func (r Route) String() string { return routes.Text(r) }
@@ -41,13 +45,16 @@ type Meanwhile uint8
 // What may go on, in rising order of severity.
 const (
 	MeanwhileUnknown Meanwhile = iota // not screened
-	WithinLimits                      // training within Limits
-	LightSupervised                   // light loads, with somebody qualified beside the person
-	UnloadedPractice                  // movements without weights
-	Nothing                           // no exercise
+	WithinLimits                      // "within limits": training within Limits
+	LightSupervised                   // "light and supervised": light loads, with somebody qualified beside the person
+	UnloadedPractice                  // "unloaded practice": movements without weights
+	Nothing                           // "nothing": no exercise
 )
 
 var meanwhiles = field.NewVocabulary[Meanwhile]("meanwhile", "", "within limits", "light and supervised", "unloaded practice", "nothing")
+
+// EveryMeanwhile yields everything that may go on meanwhile.
+func EveryMeanwhile() iter.Seq[Meanwhile] { return meanwhiles.All() }
 
 // String returns its name, such as "light and supervised".
 func (m Meanwhile) String() string { return meanwhiles.Text(m) }
@@ -172,13 +179,16 @@ type Variant uint8
 // Variants.
 const (
 	AsItStands   Variant = iota // as it stands
-	FirstReading                // read once, and to be read again
-	LongAgo                     // its day lies far enough back
-	Agreed                      // with a clearance in force that names it
-	ForVigorous                 // for the vigorous effort that is wanted
+	FirstReading                // "first reading": read once, and to be read again
+	LongAgo                     // "long ago": its day lies far enough back
+	Agreed                      // "agreed": with a clearance in force that names it
+	ForVigorous                 // "for vigorous effort": for the vigorous effort that is wanted
 )
 
 var variants = field.NewVocabulary[Variant]("variant", "", "first reading", "long ago", "agreed", "for vigorous effort")
+
+// Variants yields every variant.
+func Variants() iter.Seq[Variant] { return variants.All() }
 
 // String returns the variant's name, such as "long ago", and "" for what it is as it stands.
 func (v Variant) String() string { return variants.Text(v) }

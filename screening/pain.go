@@ -1,6 +1,8 @@
 package screening
 
 import (
+	"iter"
+
 	"example.org/posology/units/body"
 	"example.org/posology/units/field"
 )
@@ -11,12 +13,15 @@ type Trend uint8
 // Trends.
 const (
 	TrendUnknown Trend = iota // not known
-	FallingPain
-	StablePain
-	RisingPain
+	FallingPain               // "falling"
+	StablePain                // "stable"
+	RisingPain                // "rising"
 )
 
 var trends = field.NewVocabulary[Trend]("trend", "", "falling", "stable", "rising")
+
+// Trends yields every trend.
+func Trends() iter.Seq[Trend] { return trends.All() }
 
 // String returns "falling", "stable" or "rising", and "" for not known.
 func (t Trend) String() string { return trends.Text(t) }
@@ -34,16 +39,19 @@ type PainKind uint8
 // Kinds of pain.
 const (
 	PainKindUnknown   PainKind = iota // not given
-	OrdinaryPain                      // of a joint, tendon or muscle, where it is usual
-	ChestPain                         // around the chest
-	SpreadingPain                     // spreading, as into an arm or leg
-	SpinePain                         // as from a fracture of the spine
-	BonePain                          // where bone metastases are
-	HotJointPain                      // of a hot or swollen joint
-	PostOperativePain                 // early after an operation
+	OrdinaryPain                      // "ordinary": of a joint, tendon or muscle, where it is usual
+	ChestPain                         // "chest": around the chest
+	SpreadingPain                     // "spreading": spreading, as into an arm or leg
+	SpinePain                         // "spinal fracture": as from a fracture of the spine
+	BonePain                          // "bone metastasis": where bone metastases are
+	HotJointPain                      // "hot joint": of a hot or swollen joint
+	PostOperativePain                 // "early post-operative": early after an operation
 )
 
 var painKinds = field.NewVocabulary[PainKind]("kind of pain", "", "ordinary", "chest", "spreading", "spinal fracture", "bone metastasis", "hot joint", "early post-operative")
+
+// PainKinds yields every kind of pain.
+func PainKinds() iter.Seq[PainKind] { return painKinds.All() }
 
 // String returns the kind's name, such as "ordinary", and "" for not given.
 func (k PainKind) String() string { return painKinds.Text(k) }
@@ -97,12 +105,15 @@ type PainZone uint8
 // Zones, rising.
 const (
 	ZoneUnknown    PainZone = iota // no score
-	ZoneUpTo2                      // 0 to 2
-	ZoneOver2UpTo5                 // above 2, to 5
-	ZoneOver5                      // above 5
+	ZoneUpTo2                      // "pain_0_2": 0 to 2
+	ZoneOver2UpTo5                 // "pain_over_2_to_5": above 2, to 5
+	ZoneOver5                      // "pain_over_5": above 5
 )
 
 var zones = field.NewVocabulary[PainZone]("zone of pain", "", "pain_0_2", "pain_over_2_to_5", "pain_over_5")
+
+// PainZones yields every zone of pain.
+func PainZones() iter.Seq[PainZone] { return zones.All() }
 
 // String returns the zone's code, such as "pain_0_2", and "" for no score.
 func (z PainZone) String() string { return zones.Text(z) }

@@ -1,6 +1,8 @@
 package screening
 
 import (
+	"iter"
+
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/field"
@@ -12,13 +14,16 @@ type Intensity uint8
 // Intensities, rising.
 const (
 	IntensityUnknown Intensity = iota // not given
-	Idle                              // no exercise
-	Light
-	Moderate
-	Vigorous
+	Idle                              // "none": no exercise
+	Light                             // "light"
+	Moderate                          // "moderate"
+	Vigorous                          // "vigorous"
 )
 
 var intensities = field.NewVocabulary[Intensity]("intensity", "", "none", "light", "moderate", "vigorous")
+
+// Intensities yields every intensity.
+func Intensities() iter.Seq[Intensity] { return intensities.All() }
 
 // String returns "none", "light", "moderate" or "vigorous", and "" for not given.
 func (i Intensity) String() string { return intensities.Text(i) }

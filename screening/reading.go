@@ -2,6 +2,7 @@ package screening
 
 import (
 	"fmt"
+	"iter"
 	"strconv"
 	"strings"
 
@@ -37,11 +38,14 @@ type Posture uint8
 // Postures.
 const (
 	PostureUnknown Posture = iota // not given
-	Lying
-	Sitting
+	Lying                         // "lying"
+	Sitting                       // "sitting"
 )
 
 var postures = field.NewVocabulary[Posture]("posture", "", "lying", "sitting")
+
+// Postures yields every posture.
+func Postures() iter.Seq[Posture] { return postures.All() }
 
 // String returns "lying" or "sitting", and "" for not given.
 func (p Posture) String() string { return postures.Text(p) }
@@ -80,14 +84,17 @@ type Ketones uint8
 
 // Results of a ketone test, rising.
 const (
-	KetonesUnknown Ketones = iota // not tested
-	NoKetones
-	SmallKetones
-	ModerateKetones
-	LargeKetones
+	KetonesUnknown  Ketones = iota // not tested
+	NoKetones                      // "none"
+	SmallKetones                   // "small"
+	ModerateKetones                // "moderate"
+	LargeKetones                   // "large"
 )
 
 var ketones = field.NewVocabulary[Ketones]("ketones", "", "none", "small", "moderate", "large")
+
+// EveryKetones yields every band of ketones.
+func EveryKetones() iter.Seq[Ketones] { return ketones.All() }
 
 // String returns "none", "small", "moderate" or "large", and "" for not tested.
 func (k Ketones) String() string { return ketones.Text(k) }
@@ -104,11 +111,14 @@ type GlucoseUnit uint8
 // Units of blood glucose.
 const (
 	GlucoseUnitUnknown GlucoseUnit = iota // not given
-	MgDL                                  // milligrams per decilitre
-	MmolL                                 // millimoles per litre
+	MgDL                                  // "mg/dL": milligrams per decilitre
+	MmolL                                 // "mmol/L": millimoles per litre
 )
 
 var glucoseUnits = field.NewVocabulary[GlucoseUnit]("unit of glucose", "", "mg/dL", "mmol/L")
+
+// GlucoseUnits yields every unit of glucose.
+func GlucoseUnits() iter.Seq[GlucoseUnit] { return glucoseUnits.All() }
 
 // String returns "mg/dL" or "mmol/L".
 func (u GlucoseUnit) String() string { return glucoseUnits.Text(u) }

@@ -1,6 +1,7 @@
 package screening
 
 import (
+	"iter"
 	"slices"
 
 	"example.org/posology/units/field"
@@ -39,15 +40,18 @@ type Branch uint8
 // Branches.
 const (
 	BranchUnknown Branch = iota // could not be told
-	N1                          // neither disease nor symptoms
-	N2                          // disease, no symptoms
-	N3                          // symptoms
-	A1                          // neither disease nor symptoms
-	A2                          // disease, no symptoms
-	A3                          // symptoms
+	N1                          // "N1": neither disease nor symptoms
+	N2                          // "N2": disease, no symptoms
+	N3                          // "N3": symptoms
+	A1                          // "A1": neither disease nor symptoms
+	A2                          // "A2": disease, no symptoms
+	A3                          // "A3": symptoms
 )
 
 var branches = field.NewVocabulary[Branch]("branch", "", "N1", "N2", "N3", "A1", "A2", "A3")
+
+// Branches yields every branch.
+func Branches() iter.Seq[Branch] { return branches.All() }
 
 // String returns the branch's name, such as "N2".
 func (b Branch) String() string { return branches.Text(b) }
@@ -64,13 +68,16 @@ type Need uint8
 // Needs, rising.
 const (
 	NeedUnknown    Need = iota // could not be told
-	NotNeeded                  // none
-	BeforeVigorous             // before vigorous exercise
-	BeforeAny                  // before any exercise
-	StopFirst                  // stop, then clearance
+	NotNeeded                  // "not_needed": none
+	BeforeVigorous             // "clearance_before_vigorous": before vigorous exercise
+	BeforeAny                  // "clearance_before_any": before any exercise
+	StopFirst                  // "stop_and_clearance": stop, then clearance
 )
 
 var needs = field.NewVocabulary[Need]("need of clearance", "", "not_needed", "clearance_before_vigorous", "clearance_before_any", "stop_and_clearance")
+
+// Needs yields every need of clearance.
+func Needs() iter.Seq[Need] { return needs.All() }
 
 // String returns the need's code, such as "clearance_before_any".
 func (n Need) String() string { return needs.Text(n) }
@@ -93,12 +100,15 @@ type Level uint8
 // Levels, rising.
 const (
 	LevelUnknown       Level = iota // not asked
-	NoContraindication              // none on the list was answered with yes
-	Relative                        // a doctor decides first
-	Absolute                        // no resistance exercise
+	NoContraindication              // "none": none on the list was answered with yes
+	Relative                        // "relative": a doctor decides first
+	Absolute                        // "absolute": no resistance exercise
 )
 
 var levels = field.NewVocabulary[Level]("level", "", "none", "relative", "absolute")
+
+// Levels yields every level.
+func Levels() iter.Seq[Level] { return levels.All() }
 
 // String returns "none", "relative" or "absolute".
 func (l Level) String() string { return levels.Text(l) }
@@ -137,13 +147,16 @@ type Referral uint8
 
 // Referrals, rising.
 const (
-	ReferralUnknown Referral = iota // not asked
-	NoReferral
-	UrgentReferral
-	EmergencyReferral
+	ReferralUnknown   Referral = iota // not asked
+	NoReferral                        // "none"
+	UrgentReferral                    // "urgent_referral"
+	EmergencyReferral                 // "emergency"
 )
 
 var referrals = field.NewVocabulary[Referral]("referral", "", "none", "urgent_referral", "emergency")
+
+// Referrals yields every referral.
+func Referrals() iter.Seq[Referral] { return referrals.All() }
 
 // String returns "none", "urgent_referral" or "emergency".
 func (r Referral) String() string { return referrals.Text(r) }
@@ -161,14 +174,17 @@ type DayPlan uint8
 // Plans for the day, rising in severity.
 const (
 	PlanUnknown DayPlan = iota // not checked
-	AsPlanned
-	Lighter     // see [Lighten]
-	SettleFirst // measure again, or answer what is missing; only then a session
-	NotToday    // no session
-	HelpNow     // emergency services
+	AsPlanned                  // "as_planned"
+	Lighter                    // "lighter": see [Lighten]
+	SettleFirst                // "settle_first": measure again, or answer what is missing; only then a session
+	NotToday                   // "not_today": no session
+	HelpNow                    // "help_now": emergency services
 )
 
 var dayPlans = field.NewVocabulary[DayPlan]("plan for the day", "", "as_planned", "lighter", "settle_first", "not_today", "help_now")
+
+// DayPlans yields every plan for the day.
+func DayPlans() iter.Seq[DayPlan] { return dayPlans.All() }
 
 // String returns the plan's code, such as "as_planned" or "not_today".
 func (p DayPlan) String() string { return dayPlans.Text(p) }

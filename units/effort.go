@@ -39,14 +39,17 @@ type Scale uint8
 // Scales of effort.
 const (
 	ScaleUnknown Scale = iota // not given
-	ScaleRIR                  // repetitions in reserve, 0 to 10
-	ScaleRPE                  // 1 to 10 in halves, by repetitions in reserve (Zourdos 2016)
-	ScaleOMNI                 // 0 to 10, resistance exercise; no value in reserve
-	ScaleCR10                 // 0 to 10, category-ratio; no value in reserve
-	ScaleBorg                 // 6 to 20; no value in reserve
+	ScaleRIR                  // "rir": repetitions in reserve, 0 to 10
+	ScaleRPE                  // "rpe": 1 to 10 in halves, by repetitions in reserve (Zourdos 2016)
+	ScaleOMNI                 // "omni": 0 to 10, resistance exercise; no value in reserve
+	ScaleCR10                 // "cr10": 0 to 10, category-ratio; no value in reserve
+	ScaleBorg                 // "borg": 6 to 20; no value in reserve
 )
 
 var scales = field.NewVocabulary[Scale]("scale", "", "rir", "rpe", "omni", "cr10", "borg")
+
+// Scales yields every scale.
+func Scales() iter.Seq[Scale] { return scales.All() }
 
 var scaleEnds = [...]struct{ min, max, step float64 }{
 	ScaleRIR:  {0, 10, 0},

@@ -18,13 +18,13 @@ type PartKind uint8
 // Kinds of part.
 const (
 	PartUnknown  PartKind = iota // not given
-	PartDumbbell                 // a ready-made dumbbell
-	PartHandle                   // a dumbbell handle
-	PartBar                      // a bar
-	PartCollars                  // both collars of a handle or bar
-	PartPlate                    // a plate on a handle or bar
-	PartPin                      // a pin position of a stack
-	PartAddOn                    // an add-on weight on a stack
+	PartDumbbell                 // "dumbbell": a ready-made dumbbell
+	PartHandle                   // "handle": a dumbbell handle
+	PartBar                      // "bar": a bar
+	PartCollars                  // "collars": both collars of a handle or bar
+	PartPlate                    // "plate": a plate on a handle or bar
+	PartPin                      // "pin": a pin position of a stack
+	PartAddOn                    // "add-on": an add-on weight on a stack
 )
 
 var partKinds = field.NewVocabulary[PartKind]("kind of part", "", "dumbbell", "handle", "bar", "collars", "plate", "pin", "add-on")

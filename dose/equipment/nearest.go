@@ -3,6 +3,7 @@ package equipment
 import (
 	"errors"
 	"fmt"
+	"iter"
 
 	"example.org/posology/units"
 	"example.org/posology/units/field"
@@ -21,12 +22,15 @@ type Direction uint8
 
 // Directions of rounding. The zero value goes down.
 const (
-	Below   Direction = iota // the greatest load not above the target
-	Above                    // the least load not below the target
-	Closest                  // the load with the least difference; ties go down
+	Below   Direction = iota // "below": the greatest load not above the target
+	Above                    // "above": the least load not below the target
+	Closest                  // "closest": the load with the least difference; ties go down
 )
 
 var directions = field.NewVocabulary[Direction]("direction", "below", "above", "closest")
+
+// Directions yields every direction, Below first.
+func Directions() iter.Seq[Direction] { return directions.All() }
 
 // String returns "below", "above" or "closest".
 func (d Direction) String() string { return directions.Text(d) }

@@ -2,6 +2,7 @@ package exercise
 
 import (
 	"fmt"
+	"iter"
 	"math"
 	"slices"
 	"strconv"
@@ -22,12 +23,15 @@ type Measure uint8
 // Measures.
 const (
 	MeasureUnknown Measure = iota // not given
-	Repetitions
-	Seconds // held
-	Metres  // walked
+	Repetitions                   // "repetitions"
+	Seconds                       // "seconds": held
+	Metres                        // "metres": walked
 )
 
 var measures = field.NewVocabulary[Measure]("measure", "", "repetitions", "seconds", "metres")
+
+// Measures yields every measure.
+func Measures() iter.Seq[Measure] { return measures.All() }
 
 // String returns "repetitions", "seconds" or "metres".
 func (m Measure) String() string { return measures.Text(m) }
@@ -44,12 +48,15 @@ type Role uint8
 // Roles, in falling order.
 const (
 	RoleUnknown Role = iota // not given
-	Prime                   // does most of the work
-	Synergist               // helps
-	Stabiliser              // holds
+	Prime                   // "prime": does most of the work
+	Synergist               // "synergist": helps
+	Stabiliser              // "stabiliser": holds
 )
 
 var roles = field.NewVocabulary[Role]("role", "", "prime", "synergist", "stabiliser")
+
+// Roles yields every role.
+func Roles() iter.Seq[Role] { return roles.All() }
 
 // String returns "prime", "synergist" or "stabiliser".
 func (r Role) String() string { return roles.Text(r) }

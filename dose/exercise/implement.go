@@ -1,6 +1,7 @@
 package exercise
 
 import (
+	"iter"
 	"slices"
 	"strconv"
 
@@ -14,19 +15,22 @@ type Implement uint8
 // Implements.
 const (
 	ImplementUnknown Implement = iota // not given
-	Bodyweight
-	Dumbbell
-	Kettlebell
-	Barbell
-	HexBar // a bar with a frame to stand in
-	Machine
-	Cable
-	AnkleWeight
-	Band
+	Bodyweight                        // "bodyweight"
+	Dumbbell                          // "dumbbell"
+	Kettlebell                        // "kettlebell"
+	Barbell                           // "barbell"
+	HexBar                            // "hexagonal bar": a bar with a frame to stand in
+	Machine                           // "machine"
+	Cable                             // "cable"
+	AnkleWeight                       // "ankle weight"
+	Band                              // "band"
 )
 
 var implements = field.NewVocabulary[Implement]("implement", "", "bodyweight", "dumbbell", "kettlebell", "barbell",
 	"hexagonal bar", "machine", "cable", "ankle weight", "band")
+
+// Implements yields every implement.
+func Implements() iter.Seq[Implement] { return implements.All() }
 
 // String returns the implement's name, such as "ankle weight".
 func (i Implement) String() string { return implements.Text(i) }
@@ -78,12 +82,15 @@ type Sidedness uint8
 // Kinds of sidedness.
 const (
 	SidednessUnknown Sidedness = iota // not given
-	Bilateral                         // both sides at once
-	Unilateral                        // one side, then the other
-	Alternating                       // the sides take turns within a set
+	Bilateral                         // "bilateral": both sides at once
+	Unilateral                        // "unilateral": one side, then the other
+	Alternating                       // "alternating": the sides take turns within a set
 )
 
 var sidednesses = field.NewVocabulary[Sidedness]("sidedness", "", "bilateral", "unilateral", "alternating")
+
+// Sidednesses yields every sidedness.
+func Sidednesses() iter.Seq[Sidedness] { return sidednesses.All() }
 
 // String returns "bilateral", "unilateral" or "alternating".
 func (s Sidedness) String() string { return sidednesses.Text(s) }

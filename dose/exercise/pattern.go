@@ -11,33 +11,33 @@ type Pattern uint8
 
 // Patterns, in the order in which a session takes them: large before small.
 const (
-	PatternUnknown Pattern = iota // not given
-	Squat
-	Hinge // bends or straightens the hips most: bridges and hip extensions too
-	Lunge
-	HorizontalPush
-	Row
-	VerticalPull
-	OverheadPush
-	DownwardPush // lifts the body by straightening the arms downwards
-	ShoulderExtension
-	KneeExtension
-	KneeFlexion
-	HipAbduction
-	HipAdduction
-	HipFlexion
-	HorizontalAbduction // opens the arms backwards
-	ShoulderRaise
-	ScapularElevation // shrugs
-	ShoulderRotation
-	ElbowFlexion
-	ElbowExtension
-	WristFlexion
-	WristExtension
-	Calf
-	Dorsiflexion // lifts the front of the foot
-	Trunk
-	Carry
+	PatternUnknown      Pattern = iota // not given
+	Squat                              // "squat"
+	Hinge                              // "hinge": bends or straightens the hips most: bridges and hip extensions too
+	Lunge                              // "lunge"
+	HorizontalPush                     // "horizontal push"
+	Row                                // "row"
+	VerticalPull                       // "vertical pull"
+	OverheadPush                       // "overhead push"
+	DownwardPush                       // "downward push": lifts the body by straightening the arms downwards
+	ShoulderExtension                  // "shoulder extension"
+	KneeExtension                      // "knee extension"
+	KneeFlexion                        // "knee flexion"
+	HipAbduction                       // "hip abduction"
+	HipAdduction                       // "hip adduction"
+	HipFlexion                         // "hip flexion"
+	HorizontalAbduction                // "horizontal abduction": opens the arms backwards
+	ShoulderRaise                      // "shoulder raise"
+	ScapularElevation                  // "scapular elevation": shrugs
+	ShoulderRotation                   // "shoulder rotation"
+	ElbowFlexion                       // "elbow flexion"
+	ElbowExtension                     // "elbow extension"
+	WristFlexion                       // "wrist flexion"
+	WristExtension                     // "wrist extension"
+	Calf                               // "calf"
+	Dorsiflexion                       // "dorsiflexion": lifts the front of the foot
+	Trunk                              // "trunk"
+	Carry                              // "carry"
 )
 
 var patterns = field.NewVocabulary[Pattern]("pattern", "", "squat", "hinge", "lunge", "horizontal push", "row",

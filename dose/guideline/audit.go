@@ -2,6 +2,7 @@ package guideline
 
 import (
 	"fmt"
+	"iter"
 
 	"example.org/posology/dose/volume"
 	"example.org/posology/units"
@@ -16,15 +17,18 @@ type Verdict uint8
 // Verdicts.
 const (
 	VerdictUnknown Verdict = iota // not given
-	Met
-	Short         // below the bound
-	Over          // above the bound
-	NotStated     // the recommendation says nothing about it
-	NotRecorded   // it does, but what was done is not known
-	NotComparable // both are known, but not counted alike, or not on one scale
+	Met                           // "met"
+	Short                         // "short": below the bound
+	Over                          // "over": above the bound
+	NotStated                     // "not stated": the recommendation says nothing about it
+	NotRecorded                   // "not recorded": it does, but what was done is not known
+	NotComparable                 // "not comparable": both are known, but not counted alike, or not on one scale
 )
 
 var verdicts = field.NewVocabulary[Verdict]("verdict", "", "met", "short", "over", "not stated", "not recorded", "not comparable")
+
+// Verdicts yields every verdict.
+func Verdicts() iter.Seq[Verdict] { return verdicts.All() }
 
 // String returns the verdict's name, such as "not comparable".
 func (v Verdict) String() string { return verdicts.Text(v) }
@@ -40,38 +44,41 @@ type Item uint8
 
 // Items, in the order of the findings.
 const (
-	ItemUnknown Item = iota // not given
-	ItemDays                // days with strength training
-	ItemSessionsPerDay
-	ItemExercises  // per session
-	ItemSets       // of an exercise in a session
-	ItemWeeklySets // of a muscle
-	ItemPerMuscle  // exercises that train a muscle directly
-	ItemReps       // of a set
-	ItemLoad       // mean share of 1RM of an exercise
-	ItemRM         // load as a repetition maximum
-	ItemReserve    // mean reserve of an exercise
-	ItemEffort     // rating on the source's own scale
-	ItemRepSeconds // mean seconds of a repetition of an exercise
-	ItemLiftSeconds
-	ItemLowerSeconds
-	ItemRest         // between sets
-	ItemRestBetween  // exercises
-	ItemRestInSet    // between repetitions
-	ItemHoursBetween // sessions of one muscle
-	ItemMinutes      // of a session
-	ItemBalanceDays
-	ItemAerobic // minutes
-	ItemImpacts // of a session
-	ItemPushPull
-	ItemSquatHinge
-	ItemSides
+	ItemUnknown        Item = iota // not given
+	ItemDays                       // "days": days with strength training
+	ItemSessionsPerDay             // "sessions a day"
+	ItemExercises                  // "exercises": per session
+	ItemSets                       // "sets": of an exercise in a session
+	ItemWeeklySets                 // "weekly sets": of a muscle
+	ItemPerMuscle                  // "exercises per muscle": exercises that train a muscle directly
+	ItemReps                       // "repetitions": of a set
+	ItemLoad                       // "load": mean share of 1RM of an exercise
+	ItemRM                         // "repetition maximum": load as a repetition maximum
+	ItemReserve                    // "reserve": mean reserve of an exercise
+	ItemEffort                     // "effort": rating on the source's own scale
+	ItemRepSeconds                 // "seconds per repetition": mean seconds of a repetition of an exercise
+	ItemLiftSeconds                // "seconds of lifting"
+	ItemLowerSeconds               // "seconds of lowering"
+	ItemRest                       // "rest": between sets
+	ItemRestBetween                // "rest between exercises"
+	ItemRestInSet                  // "rest within a set": between repetitions
+	ItemHoursBetween               // "hours between sessions": sessions of one muscle
+	ItemMinutes                    // "session minutes": of a session
+	ItemBalanceDays                // "balance days"
+	ItemAerobic                    // "aerobic minutes"
+	ItemImpacts                    // "impacts": of a session
+	ItemPushPull                   // "push and pull"
+	ItemSquatHinge                 // "squat and hinge"
+	ItemSides                      // "left and right"
 )
 
 var items = field.NewVocabulary[Item]("item", "", "days", "sessions a day", "exercises", "sets", "weekly sets", "exercises per muscle",
 	"repetitions", "load", "repetition maximum", "reserve", "effort", "seconds per repetition", "seconds of lifting",
 	"seconds of lowering", "rest", "rest between exercises", "rest within a set", "hours between sessions", "session minutes",
 	"balance days", "aerobic minutes", "impacts", "push and pull", "squat and hinge", "left and right")
+
+// Items yields every item.
+func Items() iter.Seq[Item] { return items.All() }
 
 // String returns the item's name, such as "weekly sets".
 func (i Item) String() string { return items.Text(i) }

@@ -12,19 +12,19 @@ type Condition uint8
 
 // Conditions.
 const (
-	ConditionUnknown Condition = iota // not given
-	HeartDisease
-	Osteoporosis      // or at risk of it
-	VertebralFracture // by osteoporosis
-	FallsRisk         // of falls and fractures
-	Frailty           // or the state before it
-	Sarcopenia
-	Osteoarthritis // of hip or knee
-	InflammatoryArthritis
-	Diabetes
-	DiabetesRisk // of type 2
-	Cancer       // survivors
-	AchillesTendinopathy
+	ConditionUnknown      Condition = iota // not given
+	HeartDisease                           // "heart disease"
+	Osteoporosis                           // "osteoporosis": or at risk of it
+	VertebralFracture                      // "vertebral fracture": by osteoporosis
+	FallsRisk                              // "falls risk": of falls and fractures
+	Frailty                                // "frailty": or the state before it
+	Sarcopenia                             // "sarcopenia"
+	Osteoarthritis                         // "osteoarthritis": of hip or knee
+	InflammatoryArthritis                  // "inflammatory arthritis"
+	Diabetes                               // "diabetes"
+	DiabetesRisk                           // "diabetes risk": of type 2
+	Cancer                                 // "cancer": survivors
+	AchillesTendinopathy                   // "Achilles tendinopathy"
 )
 
 var conditionTexts = field.NewVocabulary[Condition]("condition", "", "heart disease", "osteoporosis", "vertebral fracture", "falls risk",

@@ -18,39 +18,39 @@ type Field uint8
 
 // Fields.
 const (
-	FieldUnknown Field = iota // not given
-	FieldPopulation
-	FieldAgeMin
-	FieldDays
-	FieldSessionsPerDay
-	FieldSets
-	FieldWeeklySets
-	FieldReps
-	FieldRM
-	FieldRMEmphasis
-	FieldLoad
-	FieldLoadUpper
-	FieldLoadLower
-	FieldLoadStart
-	FieldLoadStep
-	FieldLoadRule
-	FieldEffort
-	FieldReserve
-	FieldRest
-	FieldRestBetween
-	FieldRestAssisting
-	FieldRestInSet
-	FieldRepSeconds
-	FieldLiftSeconds
-	FieldLowerSeconds
-	FieldHoursBetween
-	FieldBalanceDays
-	FieldExercises
-	FieldPerMuscle
-	FieldMinutes
-	FieldImpacts
-	FieldWeeks
-	FieldEffects
+	FieldUnknown        Field = iota // not given
+	FieldPopulation                  // "population"
+	FieldAgeMin                      // "age_min"
+	FieldDays                        // "days"
+	FieldSessionsPerDay              // "sessions_per_day"
+	FieldSets                        // "sets"
+	FieldWeeklySets                  // "weekly_sets"
+	FieldReps                        // "reps"
+	FieldRM                          // "rm"
+	FieldRMEmphasis                  // "rm_emphasis"
+	FieldLoad                        // "load"
+	FieldLoadUpper                   // "load_upper"
+	FieldLoadLower                   // "load_lower"
+	FieldLoadStart                   // "load_start"
+	FieldLoadStep                    // "load_step"
+	FieldLoadRule                    // "load_rule"
+	FieldEffort                      // "effort"
+	FieldReserve                     // "reserve"
+	FieldRest                        // "rest"
+	FieldRestBetween                 // "rest_between"
+	FieldRestAssisting               // "rest_assisting"
+	FieldRestInSet                   // "rest_in_set"
+	FieldRepSeconds                  // "rep_seconds"
+	FieldLiftSeconds                 // "lift_seconds"
+	FieldLowerSeconds                // "lower_seconds"
+	FieldHoursBetween                // "hours_between"
+	FieldBalanceDays                 // "balance_days"
+	FieldExercises                   // "exercises"
+	FieldPerMuscle                   // "per_muscle"
+	FieldMinutes                     // "session_minutes"
+	FieldImpacts                     // "impacts"
+	FieldWeeks                       // "weeks"
+	FieldEffects                     // "effects"
 )
 
 var fields = field.NewVocabulary[Field]("field", "", "population", "age_min", "days", "sessions_per_day", "sets", "weekly_sets", "reps", "rm", "rm_emphasis",

@@ -1,6 +1,8 @@
 package guideline
 
 import (
+	"iter"
+
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
@@ -17,16 +19,19 @@ type Goal uint8
 // Goals.
 const (
 	GoalUnknown Goal = iota // not given
-	Strength
-	Hypertrophy
-	Power
-	Endurance // of the muscles
-	Function  // everyday tasks, falls
-	Bone
-	Health // the public's
+	Strength                // "strength"
+	Hypertrophy             // "hypertrophy"
+	Power                   // "power"
+	Endurance               // "endurance": of the muscles
+	Function                // "function": everyday tasks, falls
+	Bone                    // "bone"
+	Health                  // "health": the public's
 )
 
 var goals = field.NewVocabulary[Goal]("goal", "", "strength", "hypertrophy", "power", "endurance", "function", "bone", "health")
+
+// Goals yields every goal.
+func Goals() iter.Seq[Goal] { return goals.All() }
 
 // String returns the goal's name, such as "strength".
 func (g Goal) String() string { return goals.Text(g) }
@@ -64,13 +69,16 @@ type EffectUnit uint8
 // Units of effects.
 const (
 	EffectUnitUnknown EffectUnit = iota // not given
-	SMD                                 // standardised mean difference between groups
-	EffectSize                          // change over its standard deviation
-	Percent                             // of the value at the start
-	Kilograms
+	SMD                                 // "SMD": standardised mean difference between groups
+	EffectSize                          // "effect size": change over its standard deviation
+	Percent                             // "%": of the value at the start
+	Kilograms                           // "kg"
 )
 
 var effectUnits = field.NewVocabulary[EffectUnit]("unit of effect", "", "SMD", "effect size", "%", "kg")
+
+// EffectUnits yields every unit of effect.
+func EffectUnits() iter.Seq[EffectUnit] { return effectUnits.All() }
 
 // String returns the unit, such as "SMD" or "kg".
 func (u EffectUnit) String() string { return effectUnits.Text(u) }

@@ -23,11 +23,11 @@ const (
 	ChartUnknown Chart = iota // not given
 	// NSCALoadChart prints 1 to 10 and 12 repetitions, 100 to 70 %. Published
 	// (nscachart, a hosted copy). No people and no error were published with it.
-	NSCALoadChart
+	NSCALoadChart // "nsca-load-chart"
 	// NSCATextbook prints 1 to 12 and 15 repetitions, 100 to 65 %. Its rows for 11
 	// and 15 are secondary, the others from memory (nscatextbook). The book says
 	// that training moves the percentages by 0.5 to 2 points.
-	NSCATextbook
+	NSCATextbook // "nsca-textbook"
 )
 
 var charts = field.NewVocabulary[Chart]("chart", "", "nsca-load-chart", "nsca-textbook")

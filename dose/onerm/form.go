@@ -22,22 +22,22 @@ const (
 	// Hyperbola is W = M/(1 + (r − 1)/k), two parameters, shape k. It contains
 	// Epley (k = 31, for 1 + r/30 is 31/30 times 1 + (r − 1)/31) and O'Conner
 	// (k = 41).
-	Hyperbola Form = bend.Hyperbola
+	Hyperbola Form = bend.Hyperbola // "hyperbola"
 	// Line is W = M·(1 − (r − 1)/m), two parameters, shape m. It contains
 	// Brzycki (m = 36), Lander (m = 36.92) and Adams (m = 49). It ends at
 	// r = m + 1, where nothing could be lifted.
-	Line Form = bend.Line
+	Line Form = bend.Line // "line"
 	// Power is W = M·r^(−p), two parameters, shape p. It contains Lombardi
 	// (p = 0.1).
-	Power Form = bend.Power
+	Power Form = bend.Power // "power"
 	// ExponentialFloor is W = M·(a + (1 − a)·e^(−c·(r − 1))), three parameters,
 	// shape c and floor a, the share of the 1RM that W tends to. It contains
 	// Mayhew (c = 0.055, a = 0.569) and Wathen (c = 0.075, a = 0.494).
-	ExponentialFloor Form = bend.ExponentialFloor
+	ExponentialFloor Form = bend.ExponentialFloor // "exponential-floor"
 	// HyperbolaFloor is W = M·(a + (1 − a)/(1 + (r − 1)/k)), three parameters,
 	// shape k and floor a. No [Formula] has this form; it contains
 	// Hyperbola, as a goes to 0.
-	HyperbolaFloor Form = bend.HyperbolaFloor
+	HyperbolaFloor Form = bend.HyperbolaFloor // "hyperbola-floor"
 )
 
 var formNames = field.NewVocabulary[Form]("form", "", "hyperbola", "line", "power", "exponential-floor", "hyperbola-floor")

@@ -22,46 +22,46 @@ const (
 	// Epley is 1RM = load·(1 + r/30), for r > 0; studied 1 to 10. It comes from
 	// a chart of 1985 without people or a published error, and gives 3 % more
 	// than was lifted at r = 1. Coefficients from memory (epley1985).
-	Epley
+	Epley // "epley"
 	// Brzycki is 1RM = load·36/(37 − r), for 0 < r < 37; studied 1 to 10. It was
 	// made without a sample; the error was 3.4 % in young men's 7 to 10RM bench
 	// press, the best case (nascimento2007). Coefficients from memory
 	// (brzycki1993).
-	Brzycki
+	Brzycki // "brzycki"
 	// Lander is 1RM = load·100/(101.3 − 2.67123 r), for r > 0 up to the pole at
 	// 37.9; studied 1 to 10. Its people and error are not known here.
 	// Coefficients secondary (lander1985, through a student laboratory report).
-	Lander
+	Lander // "lander"
 	// Lombardi is 1RM = load·r^0.1, for r ≥ 1; studied 1 to 10, published tests
 	// 4 to 10. Its error was 5.8 % over ten lower-limb exercises, the least of
 	// eleven equations (simonsen2024). Its form was read in roberts2024; the
 	// name is from memory (lombardi1989). Below about 80 % of the 1RM its
 	// inverse is of no use: 35 repetitions at 70 %.
-	Lombardi
+	Lombardi // "lombardi"
 	// Mayhew is 1RM = load·100/(52.2 + 41.9·e^(−0.055 r)), for r > 0; studied 1
 	// to 10. It was made in students who did a minute of bench presses with 55 to
 	// 95 % of their 1RM; its error is not known here. Its inverse is defined
 	// above 52.2 and below 94.1 %. Coefficients from memory (mayhew1992).
-	Mayhew
+	Mayhew // "mayhew"
 	// OConner is 1RM = load·(1 + r/40), for r > 0; studied 1 to 10. Its people
 	// and error are not known here; in 60 sets of ten trained young lifters it
 	// was out by 2.5 % up to 10 repetitions, the least of the classical equations
 	// (see [OpenBench]). Coefficients from memory (oconner1989).
-	OConner
+	OConner // "oconner"
 	// Wathen is 1RM = load·100/(48.8 + 53.8·e^(−0.075 r)), for r > 0; studied 1
 	// to 10. Its people and error are not known here. Its inverse is defined
 	// above 48.8 and below 102.6 %. Coefficients from memory (wathen1994).
-	Wathen
+	Wathen // "wathen"
 	// Adams is 1RM = load/(1 − 0.02 r), for 0 < r < 50; studied 1 to 10. Its
 	// people and error are not known here. Coefficients from memory (adams1994).
-	Adams
+	Adams // "adams"
 	// Kemmler2006 is 1RM = load·(0.988 + 0.0104 r + 0.0019 r² − 0.0000584 r³),
 	// for r > 0 up to its turning point at 24.15; studied 3 to 20. It was made in
 	// 70 trained women after the menopause, 57.4 ± 3.1 years, on four machine
 	// lifts; the mean absolute error was 1.5 to 3.1 % in that same sample. Its
 	// inverse is defined from 65.6 to 101.2 %. Coefficients published
 	// (kemmler2006, abstract).
-	Kemmler2006
+	Kemmler2006 // "kemmler2006"
 
 	// Kemmler2024LatPulls is 1RM = load·(0.987542505 + 0.0152700149 r +
 	// 0.00278487038 r² − 0.000115638888 r³), on its rising branch up to 18.4;
@@ -70,45 +70,45 @@ const (
 	// errors were not seen. The coefficients are published (kemmler2024); that
 	// they make a cubic in this order, and the exercise they belong to, is
 	// inferred. [FromSet] therefore asks none of the six.
-	Kemmler2024LatPulls
+	Kemmler2024LatPulls // "kemmler2024-lat-pulls"
 	// Kemmler2024TricepsDips is 1RM = load·(0.973559954 + 0.0271642658 r +
 	// 0.000930880743 r² − 0.0000477453474 r³), up to 21.7; studied 5 to 16. For
 	// people, errors and basis see [Kemmler2024LatPulls].
-	Kemmler2024TricepsDips
+	Kemmler2024TricepsDips // "kemmler2024-triceps-dips"
 	// Kemmler2024TrunkExtension is 1RM = load·(1.01565994 − 0.0130808261 r +
 	// 0.00601883266 r² − 0.0002286238 r³), from 1.2 up to 16.4; studied 5 to 16.
 	// For people, errors and basis see [Kemmler2024LatPulls].
-	Kemmler2024TrunkExtension
+	Kemmler2024TrunkExtension // "kemmler2024-trunk-extension"
 	// Kemmler2024TrunkFlexion is 1RM = load·(0.994961852 + 0.00731240752 r +
 	// 0.00293967456 r² − 0.00010510901 r³), up to 19.8; studied 5 to 16. For
 	// people, errors and basis see [Kemmler2024LatPulls].
-	Kemmler2024TrunkFlexion
+	Kemmler2024TrunkFlexion // "kemmler2024-trunk-flexion"
 	// Kemmler2024LegExtension is 1RM = load·(0.999714613 + 0.00184050532 r +
 	// 0.00390281962 r² − 0.000128405344 r³), up to 20.5; studied 5 to 16. For
 	// people, errors and basis see [Kemmler2024LatPulls].
-	Kemmler2024LegExtension
+	Kemmler2024LegExtension // "kemmler2024-leg-extension"
 	// Kemmler2024LegFlexion is 1RM = load·(0.994637813 + 0.00715193846 r +
 	// 0.00333621122 r² − 0.000109143358 r³), up to 21.4; studied 5 to 16. For
 	// people, errors and basis see [Kemmler2024LatPulls].
-	Kemmler2024LegFlexion
+	Kemmler2024LegFlexion // "kemmler2024-leg-flexion"
 	// Reynolds2006ChestPress is 1RM = load·100/(48.47 + 55.51·e^(−0.0723 r)), for
 	// r > 0; studied 5 to 10. It was made in 70 men and women of 18 to 69 years
 	// who bench pressed a barbell; the curve missed the groups' means by 0.2 kg
 	// (published), which says little of one person. Coefficients from memory
 	// (reynolds2006). For the line through their 5RM see
 	// [Reynolds2006ChestPress5RM].
-	Reynolds2006ChestPress
+	Reynolds2006ChestPress // "reynolds2006-chest-press"
 	// Reynolds2006LegPress is 1RM = load·100/(26.41 + 78.17·e^(−0.0569 r)), for
 	// r > 0; studied 5 to 10, as [Reynolds2006ChestPress] but on a plate-loaded
 	// leg press, where the curve missed the groups' means by 2.6 kg. It gives
 	// fewer repetitions than on the bench at the same percentage, which is the
 	// contrary of what others found: doubt it. Coefficients from memory.
-	Reynolds2006LegPress
+	Reynolds2006LegPress // "reynolds2006-leg-press"
 	// BaechleGroves is 1RM = load·(1 + 0.033 r), for r > 0; studied 1 to 10: a
 	// rounding of [Epley] that is tested under its own name. In 31 trained men's
 	// 4 to 10RM bench press six equations with this one missed by 2.7 to 3.2 kg
 	// (lacio2010). Coefficients from memory (baechle2000).
-	BaechleGroves
+	BaechleGroves // "baechle-groves"
 )
 
 var formulas = field.NewVocabulary[Formula]("formula", "",

@@ -1,6 +1,10 @@
 package onerm
 
-import "example.org/posology/units/field"
+import (
+	"iter"
+
+	"example.org/posology/units/field"
+)
 
 // Grade says how much an estimate is worth. It goes with the width of the
 // interval.
@@ -9,14 +13,17 @@ type Grade uint8
 // Grades, the best first.
 const (
 	GradeUnknown Grade = iota // not given
-	Measured                  // one repetition to failure: no equation
-	Good                      // up to 5 repetitions to failure
-	Fair                      // up to 10
-	Poor                      // up to 15
-	VeryPoor                  // up to 20
+	Measured                  // "measured": one repetition to failure: no equation
+	Good                      // "good": up to 5 repetitions to failure
+	Fair                      // "fair": up to 10
+	Poor                      // "poor": up to 15
+	VeryPoor                  // "very poor": up to 20
 )
 
 var grades = field.NewVocabulary[Grade]("grade", "", "measured", "good", "fair", "poor", "very poor")
+
+// Grades yields every grade.
+func Grades() iter.Seq[Grade] { return grades.All() }
 
 // String returns the grade's name, such as "very poor".
 func (g Grade) String() string { return grades.Text(g) }

@@ -23,38 +23,38 @@ const (
 	// Reynolds2006ChestPress5RM is 1RM = 1.1307·5RM + 0.6999 kg, for 5 repetitions.
 	// It was made in 34 men and 36 women of 18 to 69 years, flat barbell bench
 	// press; standard error 2.98 kg, R² 0.993. Published (reynolds2006).
-	Reynolds2006ChestPress5RM
+	Reynolds2006ChestPress5RM // "reynolds2006-chest-press-5rm"
 	// Reynolds2006LegPress5RM is 1RM = 1.0970·5RM + 14.2546 kg, for 5 repetitions,
 	// in the same people, plate-loaded leg press; standard error 16.16 kg, R²
 	// 0.974. Published (reynolds2006).
-	Reynolds2006LegPress5RM
+	Reynolds2006LegPress5RM // "reynolds2006-leg-press-5rm"
 	// Braith1993Before is 1RM = 1.554·load − 5.181 kg, for 7 to 10 repetitions. It
 	// was made in 33 men and 25 women of 25 ± 5 years before training, machine
 	// knee extension; standard error 9.3 kg, R² 0.89. Used after training it read
 	// 21.2 kg too high. Published (braith1993).
-	Braith1993Before
+	Braith1993Before // "braith1993-before"
 	// Braith1993After is 1RM = 1.172·load + 7.704 kg, for 7 to 10 repetitions, in
 	// the same people after 18 weeks; standard error 9.9 kg, R² 0.91. Published
 	// (braith1993).
-	Braith1993After
+	Braith1993After // "braith1993-after"
 	// Abadie2000ChestPress is 1RM = 1.05·load + 7.24 lb, for 5 to 10 repetitions.
 	// It was made in 30 women of 19 to 26 years; standard error 2.5 kg or 7.8 %,
 	// r 0.91. The offset is in pounds, whatever the unit of the load. Published
 	// (abadie2000).
-	Abadie2000ChestPress
+	Abadie2000ChestPress // "abadie2000-chest-press"
 	// Abadie2000ShoulderPress is 1RM = 1.20·load + 1.43 lb, for 5 to 10
 	// repetitions, in the same women; standard error 1.6 kg or 7.6 %, r 0.92.
 	// Published (abadie2000).
-	Abadie2000ShoulderPress
+	Abadie2000ShoulderPress // "abadie2000-shoulder-press"
 	// Roberts2024BenchPress is 1RM = load·r^0.1 + 1.49 kg, for 4 to 10 repetitions.
 	// It was chosen as the best of 18 equations in about 40 active men of 20.6
 	// years at 80 % of the 1RM; its error was not in the part read. The unit of
 	// the offset is inferred. Published (roberts2024).
-	Roberts2024BenchPress
+	Roberts2024BenchPress // "roberts2024-bench-press"
 	// Roberts2024LegExtension is 1RM = load·r^0.1 + 1.06 kg, for 4 to 10
 	// repetitions, as [Roberts2024BenchPress] but on leg extension. Published
 	// (roberts2024).
-	Roberts2024LegExtension
+	Roberts2024LegExtension // "roberts2024-leg-extension"
 )
 
 var regressions = field.NewVocabulary[Regression]("regression", "",

@@ -2,6 +2,7 @@ package rota
 
 import (
 	"errors"
+	"iter"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
@@ -39,12 +40,15 @@ type Proof uint8
 // Proofs, the strongest last.
 const (
 	ProofUnknown Proof = iota // not given
-	BestFound                 // the best that a bounded search met; the bounds say how far off it can be
-	LeastWaiting              // no rota has less waiting and, with as little, fewer slots
-	BestOfAll                 // every other rota was ruled out
+	BestFound                 // "best found": the best that a bounded search met; the bounds say how far off it can be
+	LeastWaiting              // "least waiting": no rota has less waiting and, with as little, fewer slots
+	BestOfAll                 // "best of all": every other rota was ruled out
 )
 
 var proofs = field.NewVocabulary[Proof]("proof", "", "best found", "least waiting", "best of all")
+
+// Proofs yields every proof.
+func Proofs() iter.Seq[Proof] { return proofs.All() }
 
 // String returns the proof's name, such as "least waiting".
 func (p Proof) String() string { return proofs.Text(p) }

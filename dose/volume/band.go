@@ -16,11 +16,14 @@ type Per uint8
 // What sets are counted for.
 const (
 	PerUnknown  Per = iota // not given
-	PerMuscle              // muscle group
-	PerExercise            // a single exercise
+	PerMuscle              // "per muscle": muscle group
+	PerExercise            // "per exercise": a single exercise
 )
 
 var pers = field.NewVocabulary[Per]("count", "", "per muscle", "per exercise")
+
+// EveryPer yields every way to count.
+func EveryPer() iter.Seq[Per] { return pers.All() }
 
 // String returns "per muscle" or "per exercise".
 func (p Per) String() string { return pers.Text(p) }

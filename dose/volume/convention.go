@@ -3,6 +3,7 @@ package volume
 import (
 	"cmp"
 	"fmt"
+	"iter"
 	"math"
 	"strconv"
 	"strings"
@@ -19,12 +20,15 @@ type Convention uint8
 // Conventions.
 const (
 	ConventionUnknown Convention = iota // not given, or not said by a source
-	Direct                              // indirect sets do not count
-	Fractional                          // they count half
-	Total                               // they count in full
+	Direct                              // "direct": indirect sets do not count
+	Fractional                          // "fractional": they count half
+	Total                               // "total": they count in full
 )
 
 var conventions = field.NewVocabulary[Convention]("convention", "", "direct", "fractional", "total")
+
+// Conventions yields every convention.
+func Conventions() iter.Seq[Convention] { return conventions.All() }
 
 // String returns "direct", "fractional" or "total", and "" for not given.
 func (c Convention) String() string { return conventions.Text(c) }

@@ -1,6 +1,8 @@
 package volume
 
 import (
+	"iter"
+
 	"example.org/posology/dose/exercise"
 	"example.org/posology/units/field"
 )
@@ -12,13 +14,16 @@ type Movement uint8
 // Movements.
 const (
 	MovementUnknown Movement = iota // none of these
-	Push                            // away from the body, overhead or down
-	Pull                            // rows and vertical pulls
-	Squat                           // squats and lunges
-	Hinge                           // hinges and bridges
+	Push                            // "push": away from the body, overhead or down
+	Pull                            // "pull": rows and vertical pulls
+	Squat                           // "squat": squats and lunges
+	Hinge                           // "hinge": hinges and bridges
 )
 
 var movements = field.NewVocabulary[Movement]("movement", "", "push", "pull", "squat", "hinge")
+
+// Movements yields every movement.
+func Movements() iter.Seq[Movement] { return movements.All() }
 
 // String returns "push", "pull", "squat" or "hinge".
 func (m Movement) String() string { return movements.Text(m) }

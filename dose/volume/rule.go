@@ -1,6 +1,7 @@
 package volume
 
 import (
+	"iter"
 	"math"
 
 	"example.org/posology/units"
@@ -13,11 +14,14 @@ type Kind uint8
 // Kinds.
 const (
 	KindUnknown Kind = iota // not given
-	Performed
-	Prescribed
+	Performed               // "performed"
+	Prescribed              // "prescribed"
 )
 
 var kinds = field.NewVocabulary[Kind]("kind", "", "performed", "prescribed")
+
+// Kinds yields every kind of tally.
+func Kinds() iter.Seq[Kind] { return kinds.All() }
 
 // String returns "performed" or "prescribed", and "" for not given.
 func (k Kind) String() string { return kinds.Text(k) }

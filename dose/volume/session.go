@@ -3,6 +3,7 @@ package volume
 import (
 	"errors"
 	"fmt"
+	"iter"
 	"math"
 	"slices"
 
@@ -51,11 +52,14 @@ type Deviation uint8
 // Deviations.
 const (
 	DeviationUnknown Deviation = iota // not given: refused
-	Sample                            // divides by n - 1
-	Population                        // divides by n
+	Sample                            // "sample": divides by n - 1
+	Population                        // "population": divides by n
 )
 
 var deviations = field.NewVocabulary[Deviation]("deviation", "", "sample", "population")
+
+// Deviations yields every deviation.
+func Deviations() iter.Seq[Deviation] { return deviations.All() }
 
 // String returns "sample" or "population", and "" for not given.
 func (d Deviation) String() string { return deviations.Text(d) }

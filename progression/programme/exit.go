@@ -1,6 +1,8 @@
 package programme
 
 import (
+	"iter"
+
 	"example.org/posology/dose"
 	"example.org/posology/units/field"
 )
@@ -12,13 +14,16 @@ type Exit uint8
 // Exits.
 const (
 	ExitUnknown Exit = iota // not given
-	ToBuild                 // from Familiarise
-	ToPower                 // from Build, where power is the goal
-	ToMaintain              // from Build or Power
-	ToDischarge             // from Maintain: the programme ends
+	ToBuild                 // "build": from Familiarise
+	ToPower                 // "power": from Build, where power is the goal
+	ToMaintain              // "maintain": from Build or Power
+	ToDischarge             // "discharge": from Maintain: the programme ends
 )
 
 var exits = field.NewVocabulary[Exit]("exit", "", "build", "power", "maintain", "discharge")
+
+// Exits yields every exit.
+func Exits() iter.Seq[Exit] { return exits.All() }
 
 // String returns "build", "power", "maintain" or "discharge", and "" for not given.
 func (e Exit) String() string { return exits.Text(e) }
@@ -49,18 +54,21 @@ type Criterion uint8
 // Criteria, in the order in which they are asked.
 const (
 	CriterionUnknown   Criterion = iota // not given
-	CriterionHappened                   // nothing that happened is open
-	CriterionReferral                   // no referral is open
-	CriterionPlan                       // the plan has not expired
-	CriterionTime                       // the phase has lasted until its first review
-	CriterionSessions                   // enough sessions were done
-	CriterionTechnique                  // somebody saw the technique in this phase
-	CriterionVisits                     // the latest visits neither eased nor referred
-	CriterionPower                      // power is the goal
-	CriterionGoal                       // the client's own goal of the phase is reached
+	CriterionHappened                   // "happened": nothing that happened is open
+	CriterionReferral                   // "referral": no referral is open
+	CriterionPlan                       // "plan": the plan has not expired
+	CriterionTime                       // "time": the phase has lasted until its first review
+	CriterionSessions                   // "sessions": enough sessions were done
+	CriterionTechnique                  // "technique": somebody saw the technique in this phase
+	CriterionVisits                     // "visits": the latest visits neither eased nor referred
+	CriterionPower                      // "power": power is the goal
+	CriterionGoal                       // "goal": the client's own goal of the phase is reached
 )
 
 var criteria = field.NewVocabulary[Criterion]("criterion", "", "happened", "referral", "plan", "time", "sessions", "technique", "visits", "power", "goal")
+
+// Criteria yields every criterion.
+func Criteria() iter.Seq[Criterion] { return criteria.All() }
 
 // String returns the criterion's name, such as "technique", and "" for not given.
 func (c Criterion) String() string { return criteria.Text(c) }
@@ -77,12 +85,15 @@ type Holds uint8
 // Answers to a criterion.
 const (
 	HoldsUnknown Holds = iota // not given
-	Met
-	NotMet
-	NotKnown // not recorded, or not enough to tell from
+	Met                       // "met"
+	NotMet                    // "not met"
+	NotKnown                  // "not known": not recorded, or not enough to tell from
 )
 
 var holdsTexts = field.NewVocabulary[Holds]("holds", "", "met", "not met", "not known")
+
+// EveryHolds yields every answer on a criterion.
+func EveryHolds() iter.Seq[Holds] { return holdsTexts.All() }
 
 // String returns "met", "not met" or "not known", and "" for not given.
 func (h Holds) String() string { return holdsTexts.Text(h) }

@@ -2,6 +2,7 @@ package programme
 
 import (
 	"fmt"
+	"iter"
 	"strings"
 
 	"example.org/posology/dose"
@@ -18,23 +19,26 @@ type HappeningKind uint8
 // estimates and the plan.
 const (
 	HappeningUnknown HappeningKind = iota // not given
-	Operation
-	Fracture
-	HeartAttack
-	Stroke
-	HospitalStay
-	Fall
-	NewDiagnosis
-	Injury          // other than a fracture
-	PainFlare       // more pain than the person is used to
-	Faint           // or nearly
-	NewSymptom      // any other
-	MedicineChanged // begun, ended, or another dose
-	OtherHappening
+	Operation                             // "operation"
+	Fracture                              // "fracture"
+	HeartAttack                           // "heart attack"
+	Stroke                                // "stroke"
+	HospitalStay                          // "hospital stay"
+	Fall                                  // "fall"
+	NewDiagnosis                          // "new diagnosis"
+	Injury                                // "injury": other than a fracture
+	PainFlare                             // "pain flare": more pain than the person is used to
+	Faint                                 // "faint": or nearly
+	NewSymptom                            // "new symptom": any other
+	MedicineChanged                       // "medicine changed": begun, ended, or another dose
+	OtherHappening                        // "other"
 )
 
 var happeningKinds = field.NewVocabulary[HappeningKind]("kind", "", "operation", "fracture", "heart attack", "stroke", "hospital stay", "fall", "new diagnosis",
 	"injury", "pain flare", "faint", "new symptom", "medicine changed", "other")
+
+// HappeningKinds yields every kind of happening.
+func HappeningKinds() iter.Seq[HappeningKind] { return happeningKinds.All() }
 
 // String returns the kind's name, such as "pain flare", and "" for not given.
 func (k HappeningKind) String() string { return happeningKinds.Text(k) }

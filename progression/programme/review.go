@@ -1,6 +1,7 @@
 package programme
 
 import (
+	"iter"
 	"slices"
 
 	"example.org/posology/progression/internal/given"
@@ -17,13 +18,16 @@ type Standing uint8
 // Standings, from the least to the most cautious.
 const (
 	StandingUnknown Standing = iota // not given
-	PlanStands                      // nothing that was told stands against it
-	AskWhatHappened                 // the person was not asked today
-	ReviewBefore                    // somebody looks at it before the next session
-	PlanEnded                       // it ends with clearances and estimates: assess anew
+	PlanStands                      // "stands": nothing that was told stands against it
+	AskWhatHappened                 // "ask first": the person was not asked today
+	ReviewBefore                    // "review first": somebody looks at it before the next session
+	PlanEnded                       // "ended": it ends with clearances and estimates: assess anew
 )
 
 var standings = field.NewVocabulary[Standing]("standing", "", "stands", "ask first", "review first", "ended")
+
+// Standings yields every standing.
+func Standings() iter.Seq[Standing] { return standings.All() }
 
 // String returns "stands", "ask first", "review first" or "ended", and "" for
 // not given.

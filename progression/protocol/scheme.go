@@ -23,16 +23,16 @@ type Scheme uint8
 // Schemes, in the order of their years.
 const (
 	SchemeUnknown       Scheme = iota // not given
-	DeLorme                           // DeLorme & Watkins 1948: rising to the 10RM
-	OxfordThreeSet                    // falling from the 10RM, as usually taught
-	OxfordTenSetPound                 // Zinovieff 1951 with a step of 1 lb a set
-	OxfordTenSetTenth                 // Zinovieff 1951 with a step of a tenth of the 10RM a set
-	MacQueenHypertrophy               // MacQueen 1954 for bulk: each set at the 10RM
-	MacQueenPower                     // MacQueen 1954 for power: load rises as repetitions fall
-	DAPRE                             // Knight 1979, 1985: daily adjustable
-	APRE10                            // its later form on the 10RM (Mann 2010)
-	APRE6                             // its later form on the 6RM
-	APRE3                             // its later form on the 3RM
+	DeLorme                           // "delorme": DeLorme & Watkins 1948: rising to the 10RM
+	OxfordThreeSet                    // "oxford-three-set": falling from the 10RM, as usually taught
+	OxfordTenSetPound                 // "oxford-ten-set-pound": Zinovieff 1951 with a step of 1 lb a set
+	OxfordTenSetTenth                 // "oxford-ten-set-tenth": Zinovieff 1951 with a step of a tenth of the 10RM a set
+	MacQueenHypertrophy               // "macqueen-hypertrophy": MacQueen 1954 for bulk: each set at the 10RM
+	MacQueenPower                     // "macqueen-power": MacQueen 1954 for power: load rises as repetitions fall
+	DAPRE                             // "dapre": Knight 1979, 1985: daily adjustable
+	APRE10                            // "apre-10": its later form on the 10RM (Mann 2010)
+	APRE6                             // "apre-6": its later form on the 6RM
+	APRE3                             // "apre-3": its later form on the 3RM
 )
 
 var schemes = field.NewVocabulary[Scheme]("scheme", "", "delorme", "oxford-three-set", "oxford-ten-set-pound", "oxford-ten-set-tenth",

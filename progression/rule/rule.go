@@ -1,6 +1,8 @@
 package rule
 
 import (
+	"iter"
+
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
@@ -12,13 +14,16 @@ type Advice uint8
 // Advices, from the least to the most cautious.
 const (
 	AdviceUnknown Advice = iota // not given
-	Raise                       // more load may be taken
-	Keep                        // the load stays
-	Ease                        // make it easier
-	Refer                       // outside the rule: somebody else decides first
+	Raise                       // "raise": more load may be taken
+	Keep                        // "keep": the load stays
+	Ease                        // "ease": make it easier
+	Refer                       // "refer": outside the rule: somebody else decides first
 )
 
 var advices = field.NewVocabulary[Advice]("advice", "", "raise", "keep", "ease", "refer")
+
+// Advices yields every advice.
+func Advices() iter.Seq[Advice] { return advices.All() }
 
 // String returns "raise", "keep", "ease" or "refer", and "" for not given.
 func (a Advice) String() string { return advices.Text(a) }
@@ -37,23 +42,26 @@ type Name uint8
 // Rules.
 const (
 	NameUnknown         Name = iota // not given
-	NameOverTarget                  // 2 to 10 % after 1 to 2 repetitions over the target (ACSM 2002)
-	NameTwoForTwo                   // 2 repetitions over in the last set, twice running
-	NameRepsThenLoad                // repetitions first, then load (Hostler 2001, the traditional form)
-	NameSmallSteps                  // steps of 0.22 or 0.44 kg (Hostler 2001)
-	NameBenchSteps                  // the same trial's bench press with plain steps
-	NameTricepsSteps                // the same trial's triceps press with plain steps
-	NameOMNIBelow8                  // rated below 8 of 10 (Buskard 2019)
-	NameTopOfRange                  // three sets of 12, then the load for 8 (Gearhart 2009)
-	NameSimplify                    // easier after three sessions below the dose
-	NamePainGate                    // pain below 5 of 10, full range, target met (Perry 2005)
-	NamePainComposite               // this module's own cautious rule on pain
-	NameSetToSetKg                  // kilograms by the rating of the set before (a trial of 2024)
-	NameSetToSetPercent             // 2 % for half a point off the target (from memory)
+	NameOverTarget                  // "over-target": 2 to 10 % after 1 to 2 repetitions over the target (ACSM 2002)
+	NameTwoForTwo                   // "two-for-two": 2 repetitions over in the last set, twice running
+	NameRepsThenLoad                // "reps-then-load": repetitions first, then load (Hostler 2001, the traditional form)
+	NameSmallSteps                  // "small-steps": steps of 0.22 or 0.44 kg (Hostler 2001)
+	NameBenchSteps                  // "bench-steps": the same trial's bench press with plain steps
+	NameTricepsSteps                // "triceps-steps": the same trial's triceps press with plain steps
+	NameOMNIBelow8                  // "omni-below-8": rated below 8 of 10 (Buskard 2019)
+	NameTopOfRange                  // "top-of-range": three sets of 12, then the load for 8 (Gearhart 2009)
+	NameSimplify                    // "simplify": easier after three sessions below the dose
+	NamePainGate                    // "pain-gate": pain below 5 of 10, full range, target met (Perry 2005)
+	NamePainComposite               // "pain-composite": this module's own cautious rule on pain
+	NameSetToSetKg                  // "set-to-set-kg": kilograms by the rating of the set before (a trial of 2024)
+	NameSetToSetPercent             // "set-to-set-percent": 2 % for half a point off the target (from memory)
 )
 
 var rules = field.NewVocabulary[Name]("rule", "", "over-target", "two-for-two", "reps-then-load", "small-steps", "bench-steps", "triceps-steps",
 	"omni-below-8", "top-of-range", "simplify", "pain-gate", "pain-composite", "set-to-set-kg", "set-to-set-percent")
+
+// Names yields every rule.
+func Names() iter.Seq[Name] { return rules.All() }
 
 // String returns the rule's code, such as "two-for-two", and "" for not given.
 func (r Name) String() string { return rules.Text(r) }

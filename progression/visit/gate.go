@@ -1,6 +1,8 @@
 package visit
 
 import (
+	"iter"
+
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
 	"example.org/posology/units/evidence"
@@ -13,15 +15,18 @@ type Gate uint8
 // Gates, in the order in which they are asked.
 const (
 	GateUnknown   Gate = iota // not given
-	GateEvents                // signs and readings during the sets
-	GatePain                  // by the pain-monitoring model
-	GateRange                 // of movement
-	GateTechnique             // as somebody saw it
-	GateEffort                // no set nearer to failure than planned
-	GateReps                  // every set at the top of the planned range
+	GateEvents                // "events": signs and readings during the sets
+	GatePain                  // "pain": by the pain-monitoring model
+	GateRange                 // "range": of movement
+	GateTechnique             // "technique": as somebody saw it
+	GateEffort                // "effort": no set nearer to failure than planned
+	GateReps                  // "repetitions": every set at the top of the planned range
 )
 
 var gates = field.NewVocabulary[Gate]("gate", "", "events", "pain", "range", "technique", "effort", "repetitions")
+
+// EveryGate yields every gate.
+func EveryGate() iter.Seq[Gate] { return gates.All() }
 
 // String returns the gate's name, such as "technique", and "" for not given.
 func (g Gate) String() string { return gates.Text(g) }

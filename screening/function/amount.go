@@ -2,6 +2,7 @@ package function
 
 import (
 	"fmt"
+	"iter"
 	"math"
 	"regexp"
 	"strconv"
@@ -16,20 +17,23 @@ type Unit uint8
 // Units.
 const (
 	UnitUnknown             Unit = iota // not given
-	Reps                                // repetitions, counted
-	Seconds                             // seconds
-	Minutes                             // minutes
-	MetresPerSecond                     // metres a second
-	CentimetresPerSecond                // centimetres a second
-	Kilograms                           // kilograms of force on a hand dynamometer, or of mass
-	KilogramsPerSquareMetre             // kilograms per square metre of height
-	Centimetres                         // centimetres
-	Points                              // points of a score
-	Level                               // number of a level
-	Percent                             // per cent of people
+	Reps                                // "reps": repetitions, counted
+	Seconds                             // "s": seconds
+	Minutes                             // "min": minutes
+	MetresPerSecond                     // "m/s": metres a second
+	CentimetresPerSecond                // "cm/s": centimetres a second
+	Kilograms                           // "kg": kilograms of force on a hand dynamometer, or of mass
+	KilogramsPerSquareMetre             // "kg/m2": kilograms per square metre of height
+	Centimetres                         // "cm": centimetres
+	Points                              // "points": points of a score
+	Level                               // "level": number of a level
+	Percent                             // "%": per cent of people
 )
 
 var unitTexts = field.NewVocabulary[Unit]("unit", "", "reps", "s", "min", "m/s", "cm/s", "kg", "kg/m2", "cm", "points", "level", "%")
+
+// Units yields every unit.
+func Units() iter.Seq[Unit] { return unitTexts.All() }
 
 // String returns the unit's symbol, such as "m/s".
 func (u Unit) String() string { return unitTexts.Text(u) }

@@ -2,6 +2,7 @@ package function
 
 import (
 	"fmt"
+	"iter"
 	"slices"
 
 	"example.org/posology/units"
@@ -15,13 +16,16 @@ type Band uint8
 // Bands, rising.
 const (
 	BandUnknown  Band = iota // not given or not scored
-	BandVeryLow              // 0 to 3 points
-	BandLow                  // 4 to 6 points
-	BandModerate             // 7 to 9 points
-	BandHigh                 // 10 to 12 points
+	BandVeryLow              // "very low": 0 to 3 points
+	BandLow                  // "low": 4 to 6 points
+	BandModerate             // "moderate": 7 to 9 points
+	BandHigh                 // "high": 10 to 12 points
 )
 
 var bandTexts = field.NewVocabulary[Band]("band", "", "very low", "low", "moderate", "high")
+
+// Bands yields every band.
+func Bands() iter.Seq[Band] { return bandTexts.All() }
 
 // String returns the band's name, such as "moderate".
 func (b Band) String() string { return bandTexts.Text(b) }

@@ -2,6 +2,7 @@ package function
 
 import (
 	"fmt"
+	"iter"
 
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
@@ -14,12 +15,15 @@ type Shown uint8
 // Answers.
 const (
 	ShownUnknown   Shown = iota // not given
-	Real                        // above the published detectable change
-	NotShown                    // not above it, or none is held here for the person
-	WithinLearning              // a gain that the published practice effect covers
+	Real                        // "real": above the published detectable change
+	NotShown                    // "not shown": not above it, or none is held here for the person
+	WithinLearning              // "within learning": a gain that the published practice effect covers
 )
 
 var showns = field.NewVocabulary[Shown]("answer", "", "real", "not shown", "within learning")
+
+// EveryShown yields every answer on a change.
+func EveryShown() iter.Seq[Shown] { return showns.All() }
 
 // String returns "real", "not shown" or "within learning".
 func (s Shown) String() string { return showns.Text(s) }

@@ -1,6 +1,7 @@
 package function
 
 import (
+	"iter"
 	"slices"
 	"strings"
 
@@ -15,16 +16,19 @@ type Position uint8
 // Positions.
 const (
 	PositionUnknown Position = iota // not given
-	NoNorm                          // the body has none for this person or course
-	NotScored                       // the result has no score to compare
-	Flagged                         // on the side that the cut-off flags
-	NotFlagged                      // on the other side
-	Worse                           // than the figure
-	Equal                           // to the figure
-	Better                          // than the figure
+	NoNorm                          // "no norm": the body has none for this person or course
+	NotScored                       // "not scored": the result has no score to compare
+	Flagged                         // "flagged": on the side that the cut-off flags
+	NotFlagged                      // "not flagged": on the other side
+	Worse                           // "worse": than the figure
+	Equal                           // "equal": to the figure
+	Better                          // "better": than the figure
 )
 
 var positions = field.NewVocabulary[Position]("position", "", "no norm", "not scored", "flagged", "not flagged", "worse", "equal", "better")
+
+// Positions yields every position.
+func Positions() iter.Seq[Position] { return positions.All() }
 
 // String returns the position's name, such as "not flagged".
 func (p Position) String() string { return positions.Text(p) }

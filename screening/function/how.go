@@ -1,6 +1,10 @@
 package function
 
-import "example.org/posology/units/field"
+import (
+	"iter"
+
+	"example.org/posology/units/field"
+)
 
 // How is how a test went. All are results.
 type How uint8
@@ -8,14 +12,17 @@ type How uint8
 // Ways that a test may go.
 const (
 	HowUnknown How = iota // not given
-	Done                  // done by the protocol
-	Unable                // tried, or plainly impossible: not able
-	UsedArms              // rose with the help of the arms
-	Refused               // did not want to
-	Stopped               // broken off, by the person or the tester
+	Done                  // "done": done by the protocol
+	Unable                // "unable": tried, or plainly impossible: not able
+	UsedArms              // "used arms": rose with the help of the arms
+	Refused               // "refused": did not want to
+	Stopped               // "stopped": broken off, by the person or the tester
 )
 
 var hows = field.NewVocabulary[How]("how it went", "", "done", "unable", "used arms", "refused", "stopped")
+
+// Hows yields every way that a test went.
+func Hows() iter.Seq[How] { return hows.All() }
 
 // String returns its name, such as "used arms".
 func (h How) String() string { return hows.Text(h) }
@@ -35,11 +42,14 @@ type Hand uint8
 // Hands.
 const (
 	HandUnknown Hand = iota // not given
-	Dominant
-	NonDominant
+	Dominant                // "dominant"
+	NonDominant             // "non-dominant"
 )
 
 var hands = field.NewVocabulary[Hand]("hand", "", "dominant", "non-dominant")
+
+// Hands yields every hand.
+func Hands() iter.Seq[Hand] { return hands.All() }
 
 // String returns "dominant" or "non-dominant", and "" for not given.
 func (h Hand) String() string { return hands.Text(h) }

@@ -1,6 +1,10 @@
 package function
 
-import "example.org/posology/units/field"
+import (
+	"iter"
+
+	"example.org/posology/units/field"
+)
 
 // Measure is what a published figure is about. The walks share one, usual gait
 // speed, unless a figure names its course; the battery has one for each part.
@@ -9,31 +13,31 @@ type Measure uint8
 // Measures.
 const (
 	MeasureUnknown    Measure = iota // not given
-	ChairStands                      // stands in 30 s
-	FiveStandsTime                   // time of five sit-to-stands
-	UpAndGoTime                      // time of the timed up and go
-	BalanceStages                    // tandem hold of the four-stage balance test
-	UsualGait                        // usual walking speed
-	FastGait                         // fastest walking speed; no test here
-	BatteryTotal                     // total of the short physical performance battery
-	BatteryStands                    // its chair stands
-	BatteryWalk4m                    // its walk over 4 m
-	BatteryWalk3m                    // its walk over 3 m
-	BatteryWalk8ft                   // its walk over 8 ft
-	BatterySideBySide                // its stand with feet side by side
-	BatterySemiTandem                // its semi-tandem stand
-	BatteryTandem                    // its tandem stand
-	GripForce                        // grip, either hand or the better
-	GripDominant                     // grip of the dominant hand
-	GripNonDominant                  // grip of the other hand
-	ArmCurls                         // arm curls in 30 s
-	SarcopeniaTotal                  // total of the sarcopenia self-report
-	FallsTotal                       // total of the 12-question falls self-score
-	FrailtyNumber                    // number of the frailty level
-	MuscleIndex                      // appendicular lean mass by DXA over height squared; no test here
-	MuscleMass                       // appendicular lean mass by DXA; no test here
-	CalfGirth                        // calf circumference; no test here
-	Walk400m                         // time over 400 m; no test here
+	ChairStands                      // "chair_stand_30s": stands in 30 s
+	FiveStandsTime                   // "five_times_sit_to_stand": time of five sit-to-stands
+	UpAndGoTime                      // "timed_up_and_go": time of the timed up and go
+	BalanceStages                    // "four_stage_balance": tandem hold of the four-stage balance test
+	UsualGait                        // "gait_speed_usual": usual walking speed
+	FastGait                         // "gait_speed_max": fastest walking speed; no test here
+	BatteryTotal                     // "sppb_total": total of the short physical performance battery
+	BatteryStands                    // "sppb_chair_stand": its chair stands
+	BatteryWalk4m                    // "sppb_gait_4m": its walk over 4 m
+	BatteryWalk3m                    // "sppb_gait_3m": its walk over 3 m
+	BatteryWalk8ft                   // "sppb_gait_8ft": its walk over 8 ft
+	BatterySideBySide                // "sppb_balance_side_by_side": its stand with feet side by side
+	BatterySemiTandem                // "sppb_balance_semitandem": its semi-tandem stand
+	BatteryTandem                    // "sppb_balance_tandem": its tandem stand
+	GripForce                        // "grip_strength": grip, either hand or the better
+	GripDominant                     // "grip_strength_dominant": grip of the dominant hand
+	GripNonDominant                  // "grip_strength_nondominant": grip of the other hand
+	ArmCurls                         // "arm_curl_30s": arm curls in 30 s
+	SarcopeniaTotal                  // "sarc_f": total of the sarcopenia self-report
+	FallsTotal                       // "falls_self_score_12": total of the 12-question falls self-score
+	FrailtyNumber                    // "frailty_level": number of the frailty level
+	MuscleIndex                      // "asmi_dxa": appendicular lean mass by DXA over height squared; no test here
+	MuscleMass                       // "asm_dxa": appendicular lean mass by DXA; no test here
+	CalfGirth                        // "calf_circumference": calf circumference; no test here
+	Walk400m                         // "walk_400m": time over 400 m; no test here
 )
 
 var measures = field.NewVocabulary[Measure]("measure", "",
@@ -44,6 +48,9 @@ var measures = field.NewVocabulary[Measure]("measure", "",
 	"grip_strength", "grip_strength_dominant", "grip_strength_nondominant",
 	"arm_curl_30s", "sarc_f", "falls_self_score_12", "frailty_level",
 	"asmi_dxa", "asm_dxa", "calf_circumference", "walk_400m")
+
+// Measures yields every measure.
+func Measures() iter.Seq[Measure] { return measures.All() }
 
 // String returns the measure's code, such as "gait_speed_usual".
 func (m Measure) String() string { return measures.Text(m) }

@@ -1,6 +1,7 @@
 package function
 
 import (
+	"iter"
 	"maps"
 	"slices"
 
@@ -18,19 +19,22 @@ type Kind uint8
 // Kinds of statistics.
 const (
 	KindUnknown     Kind = iota // not given
-	Figure                      // describes people: a mean, a centile
-	CutOff                      // flags results on one side of it
-	ScoreLimit                  // turns a part of the battery into points
-	BandFloor                   // the lowest total of a band
-	Detectable                  // change in one person that is more than noise
-	DetectableGroup             // the same for the mean of a group: never for one person
-	Important                   // change that matters to people
-	Practice                    // gain from the first try to the second
-	Context                     // told for the record; nothing is compared with it
+	Figure                      // "figure": describes people: a mean, a centile
+	CutOff                      // "cut-off": flags results on one side of it
+	ScoreLimit                  // "score limit": turns a part of the battery into points
+	BandFloor                   // "band floor": the lowest total of a band
+	Detectable                  // "detectable change": change in one person that is more than noise
+	DetectableGroup             // "detectable change of a group": the same for the mean of a group: never for one person
+	Important                   // "important change": change that matters to people
+	Practice                    // "practice effect": gain from the first try to the second
+	Context                     // "context": told for the record; nothing is compared with it
 )
 
 var kinds = field.NewVocabulary[Kind]("kind of statistic", "", "figure", "cut-off", "score limit", "band floor",
 	"detectable change", "detectable change of a group", "important change", "practice effect", "context")
+
+// Kinds yields every kind of statistic.
+func Kinds() iter.Seq[Kind] { return kinds.All() }
 
 // String returns the kind's name, such as "cut-off".
 func (k Kind) String() string { return kinds.Text(k) }
@@ -48,13 +52,16 @@ type Bound uint8
 // Bounds.
 const (
 	BoundNone Bound = iota // none: the figure bounds nothing
-	LessThan
-	AtMost
-	MoreThan
-	AtLeast
+	LessThan               // "<"
+	AtMost                 // "<="
+	MoreThan               // ">"
+	AtLeast                // ">="
 )
 
 var bounds = field.NewVocabulary[Bound]("bound", "", "<", "<=", ">", ">=")
+
+// Bounds yields every bound.
+func Bounds() iter.Seq[Bound] { return bounds.All() }
 
 // String returns "<", "<=", ">" or ">=", and "" for none.
 func (b Bound) String() string { return bounds.Text(b) }

@@ -18,19 +18,19 @@ type Test uint8
 // table prints those of 3 m under the heading of 4 m.
 const (
 	TestUnknown          Test = iota // not given
-	ChairStand30                     // stands from a chair in 30 s
-	FiveSitToStands                  // time to stand up five times
-	TimedUpAndGo                     // time to rise, walk 3 m, turn, come back and sit
-	FourStageBalance                 // seconds of the tandem stand, the third of four
-	Walk4m                           // usual walk over 4 m
-	Walk3m                           // usual walk over 3 m
-	Walk8ft                          // usual walk over 8 ft (2.4384 m)
-	PhysicalPerformance              // total of the short physical performance battery
-	Grip                             // hand grip on a dynamometer
-	ArmCurl30                        // arm curls in 30 s
-	SarcopeniaSelfReport             // total only
-	FallsSelfScore                   // total of 12 questions only
-	FrailtyLevel                     // number only, 1 to 9
+	ChairStand30                     // "30-s chair stand": stands from a chair in 30 s
+	FiveSitToStands                  // "five sit-to-stands": time to stand up five times
+	TimedUpAndGo                     // "timed up and go": time to rise, walk 3 m, turn, come back and sit
+	FourStageBalance                 // "four-stage balance": seconds of the tandem stand, the third of four
+	Walk4m                           // "4-m walk": usual walk over 4 m
+	Walk3m                           // "3-m walk": usual walk over 3 m
+	Walk8ft                          // "8-ft walk": usual walk over 8 ft (2.4384 m)
+	PhysicalPerformance              // "short physical performance battery": total of the short physical performance battery
+	Grip                             // "grip": hand grip on a dynamometer
+	ArmCurl30                        // "30-s arm curl": arm curls in 30 s
+	SarcopeniaSelfReport             // "sarcopenia self-report": total only
+	FallsSelfScore                   // "falls self-score": total of 12 questions only
+	FrailtyLevel                     // "frailty level": number only, 1 to 9
 	numTests
 )
 
@@ -59,11 +59,14 @@ type Direction uint8
 // Directions.
 const (
 	DirectionUnknown Direction = iota // not given
-	MoreIsBetter
-	LessIsBetter
+	MoreIsBetter                      // "more is better"
+	LessIsBetter                      // "less is better"
 )
 
 var directions = field.NewVocabulary[Direction]("direction", "", "more is better", "less is better")
+
+// Directions yields every direction.
+func Directions() iter.Seq[Direction] { return directions.All() }
 
 // String returns "more is better" or "less is better".
 func (d Direction) String() string { return directions.Text(d) }

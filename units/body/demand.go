@@ -16,28 +16,28 @@ type Demand uint8
 // Demands.
 const (
 	DemandUnknown     Demand = iota // not given
-	SpinalCompression               // load carried through the spine
-	LoadedSpinalFlex                // bending the spine forward under load or to the end of its range
-	SpinalTwist                     // turning the spine under load or to the end of its range
-	FloorTransfer                   // getting down to the floor and up again
-	PickUpFromFloor                 // lifting the weight from the floor
-	Overhead                        // hands or weight above the shoulders
-	OverFace                        // weight above the face
-	LyingSupine                     // lying on the back
-	HeadDown                        // head below the heart
-	FreeStanding                    // standing without a hand on a support
-	SingleLegStance                 // weight on one leg
-	DeepKneeBend                    // knees bent to a right angle or more under load
-	ShoulderResisted                // resisted work of the shoulder
-	ElbowResisted                   // resisted work of the elbow
-	WristResisted                   // loaded grip or wrist
-	HipResisted                     // resisted work of the hip
-	KneeResisted                    // resisted work of the knee
-	AnkleResisted                   // resisted work of the ankle
-	FirmGrip                        // holding on hard
-	Impact                          // landing or stamping
-	AbdominalPressure               // straining of the abdomen
-	FastMovement                    // moved as fast as possible
+	SpinalCompression               // "spinal compression": load carried through the spine
+	LoadedSpinalFlex                // "loaded spinal flexion": bending the spine forward under load or to the end of its range
+	SpinalTwist                     // "spinal twist": turning the spine under load or to the end of its range
+	FloorTransfer                   // "floor transfer": getting down to the floor and up again
+	PickUpFromFloor                 // "pick up from floor": lifting the weight from the floor
+	Overhead                        // "overhead": hands or weight above the shoulders
+	OverFace                        // "over the face": weight above the face
+	LyingSupine                     // "lying supine": lying on the back
+	HeadDown                        // "head down": head below the heart
+	FreeStanding                    // "free standing": standing without a hand on a support
+	SingleLegStance                 // "single-leg stance": weight on one leg
+	DeepKneeBend                    // "deep knee bend": knees bent to a right angle or more under load
+	ShoulderResisted                // "resisted shoulder": resisted work of the shoulder
+	ElbowResisted                   // "resisted elbow": resisted work of the elbow
+	WristResisted                   // "resisted wrist": loaded grip or wrist
+	HipResisted                     // "resisted hip": resisted work of the hip
+	KneeResisted                    // "resisted knee": resisted work of the knee
+	AnkleResisted                   // "resisted ankle": resisted work of the ankle
+	FirmGrip                        // "firm grip": holding on hard
+	Impact                          // "impact": landing or stamping
+	AbdominalPressure               // "abdominal pressure": straining of the abdomen
+	FastMovement                    // "fast movement": moved as fast as possible
 )
 
 var demands = field.NewVocabulary[Demand]("demand", "",

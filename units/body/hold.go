@@ -14,14 +14,14 @@ type Hold uint8
 // Holds.
 const (
 	HoldUnknown    Hold = iota // not given
-	OneHand                    // one dumbbell in one hand
-	OneEachHand                // two like dumbbells, one in each hand
-	BothHandsOnOne             // one dumbbell in both hands
-	OnBar                      // a bar with plates
-	OnStack                    // a stack of a machine or cable
-	OnLimb                     // a weight strapped to the ankle or the wrist
-	OnBand                     // an elastic band, which has no mass to state
-	Unloaded                   // nothing but the body
+	OneHand                    // "one hand": one dumbbell in one hand
+	OneEachHand                // "one in each hand": two like dumbbells, one in each hand
+	BothHandsOnOne             // "both hands on one": one dumbbell in both hands
+	OnBar                      // "on a bar": a bar with plates
+	OnStack                    // "on a stack": a stack of a machine or cable
+	OnLimb                     // "on a limb": a weight strapped to the ankle or the wrist
+	OnBand                     // "on a band": an elastic band, which has no mass to state
+	Unloaded                   // "unloaded": nothing but the body
 )
 
 var holds = field.NewVocabulary[Hold]("hold", "", "one hand", "one in each hand", "both hands on one", "on a bar", "on a stack",
@@ -61,11 +61,14 @@ type Stated uint8
 // Ways to state a mass.
 const (
 	StatedUnknown Stated = iota // not given: refused where two weights are held
-	PerHand                     // the weight in one hand
-	Total                       // all that is held at once
+	PerHand                     // "per hand": the weight in one hand
+	Total                       // "total": all that is held at once
 )
 
 var stateds = field.NewVocabulary[Stated]("statement of mass", "", "per hand", "total")
+
+// EveryStated yields every statement of mass.
+func EveryStated() iter.Seq[Stated] { return stateds.All() }
 
 // String returns "per hand" or "total", and "" for not given.
 func (s Stated) String() string { return stateds.Text(s) }

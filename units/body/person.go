@@ -2,6 +2,7 @@ package body
 
 import (
 	"fmt"
+	"iter"
 
 	"example.org/posology/units/field"
 )
@@ -12,11 +13,14 @@ type Sex uint8
 // Sexes.
 const (
 	SexUnknown Sex = iota // not given
-	Female
-	Male
+	Female                // "female"
+	Male                  // "male"
 )
 
 var sexes = field.NewVocabulary[Sex]("sex", "", "female", "male")
+
+// Sexes yields every sex.
+func Sexes() iter.Seq[Sex] { return sexes.All() }
 
 // String returns "female" or "male", and "" for not given.
 func (s Sex) String() string { return sexes.Text(s) }
@@ -50,12 +54,15 @@ type Training uint8
 // Training statuses, in rising order.
 const (
 	TrainingUnknown Training = iota // not given
-	Novice
-	Intermediate
-	Advanced
+	Novice                          // "novice"
+	Intermediate                    // "intermediate"
+	Advanced                        // "advanced"
 )
 
 var trainings = field.NewVocabulary[Training]("training status", "", "novice", "intermediate", "advanced")
+
+// Trainings yields every training status.
+func Trainings() iter.Seq[Training] { return trainings.All() }
 
 // String returns "novice", "intermediate" or "advanced", and "" for not given.
 func (t Training) String() string { return trainings.Text(t) }

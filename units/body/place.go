@@ -12,12 +12,15 @@ type Side uint8
 // Sides.
 const (
 	SideUnknown Side = iota // not given
-	Left
-	Right
-	Both // both at once
+	Left                    // "left"
+	Right                   // "right"
+	Both                    // "both": both at once
 )
 
 var sides = field.NewVocabulary[Side]("side", "", "left", "right", "both")
+
+// Sides yields every side.
+func Sides() iter.Seq[Side] { return sides.All() }
 
 // String returns "left", "right" or "both", and "" for not given.
 func (s Side) String() string { return sides.Text(s) }
@@ -37,17 +40,17 @@ type Region uint8
 // Regions.
 const (
 	RegionUnknown Region = iota // not given
-	WholeBody
-	Neck
-	Shoulder
-	Elbow
-	WristHand
-	UpperBack
-	LowerBack
-	Abdomen // with the pelvic floor
-	Hip
-	Knee
-	AnkleFoot
+	WholeBody                   // "whole body"
+	Neck                        // "neck"
+	Shoulder                    // "shoulder"
+	Elbow                       // "elbow"
+	WristHand                   // "wrist and hand"
+	UpperBack                   // "upper back"
+	LowerBack                   // "lower back"
+	Abdomen                     // "abdomen": with the pelvic floor
+	Hip                         // "hip"
+	Knee                        // "knee"
+	AnkleFoot                   // "ankle and foot"
 )
 
 var regions = field.NewVocabulary[Region]("region", "", "whole body", "neck", "shoulder", "elbow", "wrist and hand",
@@ -73,41 +76,41 @@ type Muscle uint8
 
 // Muscles, from the head down.
 const (
-	MuscleUnknown Muscle = iota // not given
-	LevatorScapulae
-	TrapeziusUpper
-	TrapeziusMiddleLower
-	Rhomboids
-	RotatorCuff
-	AnteriorDeltoid
-	LateralDeltoid
-	PosteriorDeltoid
-	PectoralisMajor
-	SerratusAnterior
-	LatissimusDorsi
-	BicepsBrachii
-	BrachialisBrachioradialis
-	TricepsBrachii
-	WristFlexors
-	WristExtensors
-	ForearmGrip
-	RectusAbdominis
-	Obliques
-	QuadratusLumborum
-	ErectorSpinae
-	HipFlexors
-	GluteusMaximus
-	GluteusMedius
-	TensorFasciaeLatae
-	DeepHipRotators
-	Adductors
-	Quadriceps
-	Hamstrings
-	Gastrocnemius
-	Soleus
-	TibialisAnterior
-	TibialisPosterior
-	ToeExtensors
+	MuscleUnknown             Muscle = iota // not given
+	LevatorScapulae                         // "levator_scapulae"
+	TrapeziusUpper                          // "trapezius_upper"
+	TrapeziusMiddleLower                    // "trapezius_middle_lower"
+	Rhomboids                               // "rhomboids"
+	RotatorCuff                             // "rotator_cuff"
+	AnteriorDeltoid                         // "anterior_deltoid"
+	LateralDeltoid                          // "lateral_deltoid"
+	PosteriorDeltoid                        // "posterior_deltoid"
+	PectoralisMajor                         // "pectoralis_major"
+	SerratusAnterior                        // "serratus_anterior"
+	LatissimusDorsi                         // "latissimus_dorsi"
+	BicepsBrachii                           // "biceps_brachii"
+	BrachialisBrachioradialis               // "brachialis_brachioradialis"
+	TricepsBrachii                          // "triceps_brachii"
+	WristFlexors                            // "wrist_flexors"
+	WristExtensors                          // "wrist_extensors"
+	ForearmGrip                             // "forearm_grip"
+	RectusAbdominis                         // "rectus_abdominis"
+	Obliques                                // "obliques"
+	QuadratusLumborum                       // "quadratus_lumborum"
+	ErectorSpinae                           // "erector_spinae"
+	HipFlexors                              // "hip_flexors"
+	GluteusMaximus                          // "gluteus_maximus"
+	GluteusMedius                           // "gluteus_medius"
+	TensorFasciaeLatae                      // "tensor_fasciae_latae"
+	DeepHipRotators                         // "deep_hip_rotators"
+	Adductors                               // "adductors"
+	Quadriceps                              // "quadriceps"
+	Hamstrings                              // "hamstrings"
+	Gastrocnemius                           // "gastrocnemius"
+	Soleus                                  // "soleus"
+	TibialisAnterior                        // "tibialis_anterior"
+	TibialisPosterior                       // "tibialis_posterior"
+	ToeExtensors                            // "toe_extensors"
 )
 
 var muscles = field.NewVocabulary[Muscle]("muscle", "",

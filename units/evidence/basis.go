@@ -1,6 +1,10 @@
 package evidence
 
-import "example.org/posology/units/field"
+import (
+	"iter"
+
+	"example.org/posology/units/field"
+)
 
 // Basis is how a fact is known.
 type Basis uint8
@@ -8,15 +12,18 @@ type Basis uint8
 // Bases.
 const (
 	BasisUnknown   Basis = iota // not given
-	Published                   // seen in the source's own text, table or abstract
-	Secondary                   // seen reported elsewhere; Fact.Via says where
-	FromMemory                  // believed, not found
-	CommonPractice              // the trade does so; no source
-	Computed                    // worked out from other facts, no better known than the weakest of them
-	Design                      // a cautious choice of this module
+	Published                   // "published": seen in the source's own text, table or abstract
+	Secondary                   // "secondary": seen reported elsewhere; Fact.Via says where
+	FromMemory                  // "from memory": believed, not found
+	CommonPractice              // "common practice": the trade does so; no source
+	Computed                    // "computed": worked out from other facts, no better known than the weakest of them
+	Design                      // "design": a cautious choice of this module
 )
 
 var bases = field.NewVocabulary[Basis]("basis", "", "published", "secondary", "from memory", "common practice", "computed", "design")
+
+// Bases yields every basis.
+func Bases() iter.Seq[Basis] { return bases.All() }
 
 // String returns the basis's name, such as "from memory".
 func (b Basis) String() string { return bases.Text(b) }

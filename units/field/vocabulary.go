@@ -14,7 +14,7 @@ type Vocabulary[E ~uint8] struct {
 }
 
 // NewVocabulary makes the vocabulary of an enumeration whose values count up
-// from 0. The text of 0 is empty: it means "not given".
+// from 0. The text of 0 is empty where it means "not given".
 func NewVocabulary[E ~uint8](kind string, texts ...string) Vocabulary[E] {
 	return Vocabulary[E]{kind, texts}
 }
@@ -35,11 +35,11 @@ func (v Vocabulary[E]) allowed() string {
 // Valid reports whether e is a value other than "not given".
 func (v Vocabulary[E]) Valid(e E) bool { return e != 0 && int(e) < len(v.texts) }
 
-// All yields the values in order, "not given" left out.
+// All yields the values that have a text in order: "not given" is left out.
 func (v Vocabulary[E]) All() iter.Seq[E] {
 	return func(yield func(E) bool) {
-		for i := 1; i < len(v.texts); i++ {
-			if !yield(E(i)) {
+		for i, text := range v.texts {
+			if text != "" && !yield(E(i)) {
 				return
 			}
 		}

@@ -13,6 +13,14 @@ type side uint8
 
 var sides = field.NewVocabulary[side]("side", "", "left", "right")
 
+// A zero value with a text of its own is a value like the others.
+func TestVocabularyWithZeroText(t *testing.T) {
+	answers := field.NewVocabulary[side]("answer", "unknown", "no", "yes")
+	if got := slices.Collect(answers.All()); !slices.Equal(got, []side{0, 1, 2}) {
+		t.Errorf("All() = %v, want 0, 1 and 2", got)
+	}
+}
+
 func TestVocabulary(t *testing.T) {
 	if got := slices.Collect(sides.All()); !slices.Equal(got, []side{1, 2}) {
 		t.Errorf("All() = %v, want 1 and 2", got)
