@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"example.org/posology/dose"
-	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
@@ -113,7 +112,7 @@ func (n *now) nothingDone() bool { return len(n.seen.Visit.Sets) == 0 }
 
 func (n *now) asksFirst() bool { return n.c.Request.Screening.Meanwhile > screening.WithinLimits }
 
-func (n *now) expired() bool { return programme.Expired(n.c.Plan, n.c.Day) }
+func (n *now) expired() bool { return n.c.Plan.Expired(n.c.Day) }
 
 func (n *now) needsRoom() bool { return n.mayAddSet() && n.fitted.step != n.step }
 

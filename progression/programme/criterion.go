@@ -53,15 +53,10 @@ func Due(plan dose.Dates, today units.Day) []evidence.Reason {
 	if !plan.Retest.IsZero() && today >= plan.Retest {
 		list = append(list, evidence.Because("progression.retest-due", factRetest).With("retest", plan.Retest))
 	}
-	if Expired(plan, today) {
+	if plan.Expired(today) {
 		list = append(list, evidence.Because("progression.plan-expired", factExpiry).With("expires", plan.Expires))
 	}
 	return list
-}
-
-// Expired reports whether a plan is over: a date that is not given never comes.
-func Expired(plan dose.Dates, today units.Day) bool {
-	return !plan.Expires.IsZero() && today > plan.Expires
 }
 
 func (l phaseLook) exit(row exitRow) ExitAnswer {

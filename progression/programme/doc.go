@@ -1,6 +1,6 @@
 // Package programme is what lies round the visits: the phases of a programme with
 // their exits ([PhaseExits]), attendance ([Attendance]), the dates of a plan
-// ([Due], [Expired]), what happened since the assessment ([Happenings]), and what a
+// ([Due]), what happened since the assessment ([Happenings]), and what a
 // person takes along at the end ([TakeAlong]).
 //
 // Exits, criteria and the window of attendance are this module's design. What is
