@@ -144,3 +144,22 @@ func TestNoSessionPastTheReview(t *testing.T) {
 		t.Errorf("all days lie past the review: %v", err)
 	}
 }
+
+// A review that is over hides nobody who has to be seen.
+func TestReviewOverdueHidesNoRoute(t *testing.T) {
+	for route, want := range map[screening.Route]evidence.Code{
+		screening.Tell: "dose.review-overdue", screening.AskFirst: "dose.review-overdue", screening.SameDay: "dose.no-dose", screening.Emergency: "dose.no-dose",
+	} {
+		r := row(t)
+		r.Screening.Route, r.Screening.ReviewBy, r.Screening.Day = route, firstDay-1, firstDay-30
+		if c := barred(t, r, dose.ErrNoDose); c.Constraint.Code != want {
+			t.Errorf("%v: %v", route, c.Constraint.Code)
+		}
+		w := weekOf(3, 5)
+		w.Screening.Route, w.Screening.ReviewBy = route, plus(2)
+		var c *dose.ConstraintError
+		if _, err := dose.PlanWeek(w); !errors.As(err, &c) || c.Constraint.Code != want {
+			t.Errorf("a week, %v: %v", route, err)
+		}
+	}
+}

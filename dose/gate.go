@@ -7,14 +7,14 @@ import (
 )
 
 // gate returns the constraint of screening that bars the exercise altogether,
-// nil if none does.
+// nil if none does. Who has to be seen hears that before anything that is overdue.
 func gate(r Request) error {
 	switch o := r.Screening; {
+	case o.Route >= screening.SameDay:
+		return r.barred(ErrNoDose, outcomeReason("dose.no-dose", o), evidence.Because("dose.free-by-being-seen"))
 	case r.Day > o.ReviewBy:
 		why := evidence.Because("dose.review-overdue", factReviewed).With("review", o.ReviewBy).With("day", r.Day)
 		return r.barred(ErrNoDose, why, evidence.Because("dose.free-by-assessment"))
-	case o.Route >= screening.SameDay:
-		return r.barred(ErrNoDose, outcomeReason("dose.no-dose", o), evidence.Because("dose.free-by-being-seen"))
 	case o.Meanwhile == screening.Nothing:
 		return r.barred(ErrNoDose, outcomeReason("dose.no-dose-yet", o), evidence.Because("dose.free-by-answer"))
 	case o.Meanwhile == screening.UnloadedPractice && loaded(r):

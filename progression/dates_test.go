@@ -99,6 +99,17 @@ func TestNextAssessesAnew(t *testing.T) {
 	}
 }
 
+// Nor does a review that is over hide that somebody has to be seen.
+func TestNextRefersPastTheReview(t *testing.T) {
+	for _, route := range []screening.Route{screening.SameDay, screening.Emergency} {
+		c := rowCourse(t, 4, 4.25)
+		c.Request.Screening.ReviewBy, c.Request.Screening.Route = c.Day-1, route
+		if d := nextOf(t, c); d.Action != progression.StopAndRefer || d.Next != nil || hasReason(d, "progression.assess-anew") {
+			t.Errorf("%v: %v, %+v", route, d.Action, d.Reasons)
+		}
+	}
+}
+
 // A plan that is over is followed no further: nothing is made harder, and what is
 // overdue stands first. What speaks for less does so all the same.
 func TestNextKeepsToThePlansDates(t *testing.T) {
