@@ -74,7 +74,8 @@ type Policy struct {
 	// Without.
 	KeepExercise bool `json:"keep_exercise,omitzero"`
 	// Without names rows of the table of what makes harder that are taken away, such
-	// as "harder-variant" (see the package's page): only rows that make harder may be.
+	// as "harder-variant" (see the package's page): only rows that make harder may be,
+	// and not "found", which takes what was lifted already.
 	Without []string `json:"without,omitempty"`
 }
 

@@ -42,7 +42,8 @@
 //
 // Where nothing lessens, the first row that holds decides. The order is a design
 // that no trial has tested. A [Policy] may take away rows that make something
-// harder, no others; then the next row that holds decides.
+// harder, no others and not found, which takes what was lifted already; then the
+// next row that holds decides.
 //
 //	nothing-done   no set was done → the dose stays (gates)
 //	ask-first      somebody is to be asked before more than light and supervised work → the dose stays (ask-first)

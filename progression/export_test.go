@@ -62,7 +62,7 @@ func Joined(c Course) (Decision, error) {
 type TableRow struct {
 	Name  string
 	Codes []evidence.Code
-	Makes bool // something harder
+	Makes bool // something harder, and may be taken away
 }
 
 // Rows are those of both tables.
@@ -71,7 +71,7 @@ func Rows() (less, more []TableRow) {
 		less = append(less, TableRow{l.name, l.codes, false})
 	}
 	for _, r := range harder {
-		more = append(more, TableRow{r.name, r.codes, r.change != NoChange})
+		more = append(more, TableRow{r.name, r.codes, r.mayGo()})
 	}
 	return less, more
 }

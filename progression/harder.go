@@ -29,7 +29,7 @@ type choice struct {
 }
 
 // harder is what makes a dose harder, or why it stays, where nothing lessens it: the
-// first row that holds. Those with a change may be taken away by a [Policy].
+// first row that holds. A [Policy] may take some away: see [row.mayGo].
 var harder = [...]row{
 	{"nothing-done", "no set was done", NoChange, codes("progression.nothing-done"), (*now).nothingDone, stays("progression.nothing-done")},
 	{"ask-first", "somebody is to be asked before more than light and supervised work", NoChange, codes("progression.ask-first"), (*now).asksFirst, stays("progression.ask-first")},
@@ -97,11 +97,16 @@ func (n *now) harden() (*row, choice) {
 	return nil, choice{} // the last row always holds
 }
 
+// mayGo reports whether a policy may take the row away: one that makes harder, save
+// found, which writes down what was lifted already, so that no later row makes a
+// second thing harder on top of it.
+func (r *row) mayGo() bool { return r.change != NoChange && r.name != "found" }
+
 // removable are the names of the rows that a policy may take away.
 func removable() []string {
 	var names []string
 	for i := range harder {
-		if harder[i].change != NoChange {
+		if harder[i].mayGo() {
 			names = append(names, harder[i].name)
 		}
 	}

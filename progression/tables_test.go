@@ -284,6 +284,24 @@ func TestLessensInAnyOrder(t *testing.T) {
 	}
 }
 
+// Whatever a policy takes away, a weight that was found is the one thing that is
+// made harder: nothing comes on top of it.
+func TestFoundStandsAlone(t *testing.T) {
+	for left := range 5 { // in reserve
+		c := lookedFor(8, float64(left)+3)(t)
+		_, more := progression.Rows()
+		for _, r := range more {
+			if r.Makes {
+				c.Policy.Without = append(c.Policy.Without, r.Name)
+			}
+		}
+		d := nextOf(t, c)
+		if what := notOneThing(c, d); len(what) > 0 || d.Change != progression.FindLoad {
+			t.Errorf("%d left: %v, %s", left+3, what, tell(d))
+		}
+	}
+}
+
 // A policy may take away what makes harder, and nothing else.
 func TestPolicyTakesRowsAway(t *testing.T) {
 	_, more := progression.Rows()
