@@ -9,7 +9,7 @@ import (
 func limitCautions(r Request) []evidence.Reason {
 	limits := r.Screening.Limits
 	var list []evidence.Reason
-	add := func(holds bool, code evidence.Code) {
+	add := func(holds bool, code evidence.ReasonCode) {
 		if holds {
 			list = append(list, evidence.Because(code))
 		}

@@ -20,7 +20,7 @@ func (d Dates) Overdue(day units.Day) []evidence.Reason {
 	var over []evidence.Reason
 	for _, by := range []struct {
 		day  units.Day
-		code evidence.Code
+		code evidence.ReasonCode
 		fact evidence.FactID
 	}{{d.Review, "dose.overdue-review", factTwoWeeks}, {d.Retest, "dose.overdue-retest", factRetest}, {d.Expires, "dose.overdue-plan", factExpiry}} {
 		if by.day.Check() == nil && day > by.day {

@@ -95,21 +95,21 @@ func TestOverdue(t *testing.T) {
 	tests := []struct {
 		dates dose.Dates
 		day   units.Day
-		want  []evidence.Code
+		want  []evidence.ReasonCode
 	}{
 		{d, plus(14), nil},
-		{d, plus(15), []evidence.Code{"dose.overdue-review"}},
-		{d, plus(21), []evidence.Code{"dose.overdue-review"}},
-		{d, plus(22), []evidence.Code{"dose.overdue-review", "dose.overdue-retest"}},
-		{d, plus(56), []evidence.Code{"dose.overdue-review", "dose.overdue-retest"}},
-		{d, plus(57), []evidence.Code{"dose.overdue-review", "dose.overdue-retest", "dose.overdue-plan"}},
-		{dose.Dates{Review: plus(42), Retest: plus(21), Expires: plus(56)}, plus(30), []evidence.Code{"dose.overdue-retest"}},
+		{d, plus(15), []evidence.ReasonCode{"dose.overdue-review"}},
+		{d, plus(21), []evidence.ReasonCode{"dose.overdue-review"}},
+		{d, plus(22), []evidence.ReasonCode{"dose.overdue-review", "dose.overdue-retest"}},
+		{d, plus(56), []evidence.ReasonCode{"dose.overdue-review", "dose.overdue-retest"}},
+		{d, plus(57), []evidence.ReasonCode{"dose.overdue-review", "dose.overdue-retest", "dose.overdue-plan"}},
+		{dose.Dates{Review: plus(42), Retest: plus(21), Expires: plus(56)}, plus(30), []evidence.ReasonCode{"dose.overdue-retest"}},
 		{dose.Dates{}, plus(0), nil},
 		{d, 0, nil},
 	}
 	words := dose.Words()
 	for _, tt := range tests {
-		var got []evidence.Code
+		var got []evidence.ReasonCode
 		for _, r := range tt.dates.Overdue(tt.day) {
 			got = append(got, r.Code)
 			if text := words.Client(r) + words.Clinician(r); words.Client(r) == "" || strings.ContainsAny(text, "{}") || len(r.Facts) == 0 {
@@ -147,7 +147,7 @@ func TestNoSessionPastTheReview(t *testing.T) {
 
 // A review that is over hides nobody who has to be seen.
 func TestReviewOverdueHidesNoRoute(t *testing.T) {
-	for route, want := range map[screening.Route]evidence.Code{
+	for route, want := range map[screening.Route]evidence.ReasonCode{
 		screening.Tell: "dose.review-overdue", screening.AskFirst: "dose.review-overdue", screening.SameDay: "dose.no-dose", screening.Emergency: "dose.no-dose",
 	} {
 		r := row(t)

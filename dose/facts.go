@@ -13,9 +13,9 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-// facts print this package's own numbers from what the code uses. What a
+// ownFacts print this package's own numbers from what the code uses. What a
 // publication says stands as it was read.
-var facts = []evidence.Fact{
+var ownFacts = []evidence.Fact{
 	{ID: factOlder, Value: fmt.Sprintf("from %d years on rows for older adults are followed, and balance and brisk movement belong beside the lifting; below that, rows for adults by training status", older), Basis: evidence.Design},
 	{ID: factStart, Value: fmt.Sprintf("from %d years on familiarisation follows %s, whatever the goal", older, startRow),
 		Basis: evidence.Design, From: []evidence.FactID{"guideline.acsm2011-older-start.population"}},
@@ -75,7 +75,7 @@ var facts = []evidence.Fact{
 // Facts yields the facts behind this package's own choices.
 func Facts() iter.Seq[evidence.Fact] {
 	return func(yield func(evidence.Fact) bool) {
-		for _, f := range facts {
+		for _, f := range ownFacts {
 			if !yield(f) {
 				return
 			}
@@ -128,12 +128,12 @@ func span(r units.Range[int]) string {
 }
 
 // weeks writes days as weeks where they are whole ones.
-func weeks(days int) string { return whole(days, daysInWeek, "week", "day") }
+func weeks(days int) string { return inLarger(days, daysInWeek, "week", "day") }
 
 // minutes writes seconds as minutes where they are whole ones.
-func minutes(seconds int) string { return whole(seconds, 60, "minute", "second") }
+func minutes(seconds int) string { return inLarger(seconds, 60, "minute", "second") }
 
-func whole(n, of int, large, small string) string {
+func inLarger(n, of int, large, small string) string {
 	if n%of == 0 {
 		n, small = n/of, large
 	}

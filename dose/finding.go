@@ -11,10 +11,10 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-// Finding says how to look for the load: begin with the prescribed weight, do a
+// Search says how to look for the load: begin with the prescribed weight, do a
 // set, and while it ends clearly easy go up one step, at most MaxSteps a visit,
 // never above Ceiling and never to failure.
-type Finding struct {
+type Search struct {
 	// MaxSteps are the steps up in one visit that the kit and Ceiling leave. 0:
 	// none, be it that none is left, that nobody saw the technique, that the
 	// person is alone, or that the day is a lighter one. A reason says which.
@@ -61,7 +61,7 @@ func (d *draft) usualFirst() (equipment.Load, error) {
 	if !some {
 		return lightest, nil
 	}
-	load, err := d.table.Nearest(min(usual, ceiling), equipment.Policy{})
+	load, err := d.table.Nearest(min(usual, ceiling), equipment.RoundingRule{})
 	if err != nil {
 		return lightest, nil
 	}
@@ -76,18 +76,18 @@ func (d *draft) find(first equipment.Load, steps int, ceiling units.Mass) {
 
 // Why the load is looked for with steps within the visit, or without.
 const (
-	easyStep    evidence.Code = "dose.load-finding"
-	countedStep evidence.Code = "dose.load-finding-counted"
-	noStep      evidence.Code = "dose.no-step"
-	unseenStep  evidence.Code = "dose.no-step-unseen"
-	aloneStep   evidence.Code = "dose.no-step-alone"
+	easyStep    evidence.ReasonCode = "dose.load-finding"
+	countedStep evidence.ReasonCode = "dose.load-finding-counted"
+	noStep      evidence.ReasonCode = "dose.no-step"
+	unseenStep  evidence.ReasonCode = "dose.no-step-unseen"
+	aloneStep   evidence.ReasonCode = "dose.no-step-alone"
 )
 
 // search writes how the load of p is looked for, in steps up at most, and says
 // so with as many as there may be.
 func (f *Frame) search(p *Prescription, steps int, ceiling units.Mass) {
 	left, top := f.stepsUp(p.Load, steps, ceiling)
-	step := func(code evidence.Code) evidence.Reason {
+	step := func(code evidence.ReasonCode) evidence.Reason {
 		return evidence.Because(code, factSteps, factUncountable).With("exercise", f.r.Exercise.ID).With("steps", left).With("most", asTaken(top))
 	}
 	var why evidence.Reason
@@ -107,7 +107,7 @@ func (f *Frame) search(p *Prescription, steps int, ceiling units.Mass) {
 	if ceiling == units.MaxMass {
 		ceiling = 0
 	}
-	p.Finding = &Finding{MaxSteps: left, Ceiling: ceiling}
+	p.Finding = &Search{MaxSteps: left, Ceiling: ceiling}
 	p.Reasons = slices.DeleteFunc(slices.Clone(p.Reasons), ofSearch)
 	p.Reasons = append(p.Reasons, why)
 }
@@ -133,7 +133,7 @@ func (f *Frame) raise(p *Prescription, load equipment.Load, why evidence.Reason)
 }
 
 func ofSearch(r evidence.Reason) bool {
-	return slices.Contains([]evidence.Code{easyStep, countedStep, noStep, unseenStep, aloneStep}, r.Code)
+	return slices.Contains([]evidence.ReasonCode{easyStep, countedStep, noStep, unseenStep, aloneStep}, r.Code)
 }
 
 // stepsUp returns how often, up to steps, the weight can go up from a load under

@@ -23,7 +23,7 @@ func TestStepsWithinAVisit(t *testing.T) {
 	for name, tt := range map[string]struct {
 		spoil func(r *dose.Request)
 		steps int
-		code  evidence.Code
+		code  evidence.ReasonCode
 		says  string
 	}{
 		"two":                    {func(*dose.Request) {}, 2, "dose.load-finding", "2 kg at most"},
@@ -190,7 +190,7 @@ func TestHeaviestIsRaisedWhereSomebodyLooks(t *testing.T) {
 }
 
 func TestSupportFitsTheHands(t *testing.T) {
-	for id, want := range map[exercise.ID]evidence.Code{
+	for id, want := range map[exercise.ID]evidence.ReasonCode{
 		"standing-leg-back": "dose.support", "suitcase-carry": "dose.support-near", "hip-hinge-practice": "dose.support-near",
 		"sit-to-stand": "dose.support-near", "step-up": "dose.support", "dead-bug": "",
 	} {
@@ -198,7 +198,7 @@ func TestSupportFitsTheHands(t *testing.T) {
 		r.Exercise, r.Side = exerciseOf(t, id), body.Both
 		r.Screening.Limits.Support = true
 		p := prescribe(t, r)
-		for _, code := range []evidence.Code{"dose.support", "dose.support-near"} {
+		for _, code := range []evidence.ReasonCode{"dose.support", "dose.support-near"} {
 			if has(p.Cautions, code) != (code == want) {
 				t.Errorf("%s: %v, want %q", id, p.Cautions, want)
 			}

@@ -33,7 +33,7 @@ func loaded(r Request) bool { return r.Exercise.Hold != body.Unloaded }
 
 // outcomeReason gives the route and the gravest finding, by which the reader
 // can trace why.
-func outcomeReason(code evidence.Code, o screening.Outcome) evidence.Reason {
+func outcomeReason(code evidence.ReasonCode, o screening.Outcome) evidence.Reason {
 	why := evidence.Because(code).With("route", o.Route).With("meanwhile", o.Meanwhile)
 	if len(o.Findings) == 0 {
 		return why.With("finding", "none")

@@ -55,7 +55,7 @@ type guide struct {
 }
 
 // setsCode is the reason for the number of sets.
-const setsCode evidence.Code = "dose.sets"
+const setsCode evidence.ReasonCode = "dose.sets"
 
 func (g *guide) because(why ...evidence.Reason) { g.why = append(g.why, why...) }
 
@@ -77,7 +77,7 @@ func guideFor(r Request) (guide, error) {
 	if bad.Err() != nil {
 		return guide{}, bad.Err()
 	}
-	code := evidence.Code("dose.guideline")
+	code := evidence.ReasonCode("dose.guideline")
 	if g.assumed {
 		code = "dose.guideline-assumed"
 	}

@@ -105,7 +105,7 @@ func barred(t testing.TB, r dose.Request, category error) *dose.ConstraintError 
 	return c
 }
 
-func has(reasons []evidence.Reason, code evidence.Code) bool {
+func has(reasons []evidence.Reason, code evidence.ReasonCode) bool {
 	for _, r := range reasons {
 		if r.Code == code {
 			return true

@@ -296,7 +296,7 @@ func TestMonotoneSafety(t *testing.T) {
 	}
 }
 
-func ceiling(f dose.Finding) units.Mass {
+func ceiling(f dose.Search) units.Mass {
 	if f.Ceiling == 0 {
 		return units.MaxMass
 	}

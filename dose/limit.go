@@ -143,7 +143,7 @@ func (f *Frame) massCautions() []evidence.Reason {
 	if f.mostSaid() == 0 {
 		return list
 	}
-	allowed, err := f.table.Nearest(f.most, equipment.Policy{})
+	allowed, err := f.table.Nearest(f.most, equipment.RoundingRule{})
 	if err != nil {
 		return list // no weight at all, and no dose
 	}

@@ -8,10 +8,10 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-// Minutes returns the length of a session without its warm-up: the sets, the
+// MinutesOf returns the length of a session without its warm-up: the sets, the
 // shortest rests between them, and two minutes from one exercise to the next.
 // One-sided work counts each side.
-func Minutes(items []Prescription) float64 {
+func MinutesOf(items []Prescription) float64 {
 	seconds := 0.0
 	for _, item := range items {
 		seconds += item.Seconds()
@@ -24,7 +24,7 @@ func Minutes(items []Prescription) float64 {
 
 // wholeMinutes is the length of a session with its warm-up, rounded up.
 func wholeMinutes(items []Prescription) int {
-	return int(math.Ceil(float64(warmUpMinutes) + Minutes(items)))
+	return int(math.Ceil(float64(warmUpMinutes) + MinutesOf(items)))
 }
 
 // Seconds returns the length of the exercise: its sets, each side where it is

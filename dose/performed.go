@@ -21,11 +21,11 @@ func (d *draft) fromPerformed(ceiling units.Mass) (equipment.Load, bool) {
 		return equipment.Load{}, false
 	}
 	least := max(d.g.reserve.Least, uncountable)
-	each, err = each.Scale(lightened(toFailure(*s), float64(d.g.first)+float64(least)), units.Down)
+	each, err = each.Scale(lightened(doneToFailure(*s), float64(d.g.first)+float64(least)), units.Down)
 	if err != nil {
 		return equipment.Load{}, false
 	}
-	load, err := d.table.Nearest(min(each, ceiling), equipment.Policy{})
+	load, err := d.table.Nearest(min(each, ceiling), equipment.RoundingRule{})
 	if err != nil {
 		return equipment.Load{}, false
 	}
@@ -33,9 +33,9 @@ func (d *draft) fromPerformed(ceiling units.Mass) (equipment.Load, bool) {
 	return load, true
 }
 
-// toFailure returns the repetitions to failure of the set at least: those done
+// doneToFailure returns the repetitions to failure of the set at least: those done
 // and the fewest that its effort stands for, none where it was not recorded.
-func toFailure(s setlog.Set) float64 {
+func doneToFailure(s setlog.Set) float64 {
 	rir, err := s.Effort.RIR()
 	if err != nil {
 		return float64(s.Reps)

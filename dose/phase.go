@@ -55,7 +55,7 @@ func (r Request) phase() Phase {
 
 // phaseReason says how the phase was come by.
 func (r Request) phaseReason() evidence.Reason {
-	code := evidence.Code("dose.phase")
+	code := evidence.ReasonCode("dose.phase")
 	switch {
 	case r.Phase == PhaseUnknown:
 		code = "dose.phase-assumed"

@@ -12,12 +12,12 @@ import (
 // the pick heavier: what lies above the old pick lay outside the old band, and
 // lies outside a lower one.
 func pick(t *equipment.Table, target, ceiling units.Mass) (equipment.Load, bool) {
-	load, err := t.Nearest(target, equipment.Policy{Direction: equipment.Above, Ceiling: ceiling})
+	load, err := t.Nearest(target, equipment.RoundingRule{Direction: equipment.Above, Ceiling: ceiling})
 	return load, err == nil
 }
 
 // lighter returns the next weight below, false if there is none.
 func lighter(t *equipment.Table, than equipment.Load) (equipment.Load, bool) {
-	load, err := t.Nearest(than.Each-1, equipment.Policy{})
+	load, err := t.Nearest(than.Each-1, equipment.RoundingRule{})
 	return load, err == nil
 }

@@ -77,7 +77,7 @@ func fits(items []dose.Prescription, sets []int, minutes int) bool {
 			kept = append(kept, item)
 		}
 	}
-	return 5+dose.Minutes(kept) <= float64(minutes)
+	return 5+dose.MinutesOf(kept) <= float64(minutes)
 }
 
 func TestPlanAgainstExhaustiveSearch(t *testing.T) {
@@ -180,7 +180,7 @@ func checkPlan(t *testing.T, r dose.WeekRequest, w dose.Week) {
 		if r.Minutes > 0 && s.Minutes > r.Minutes && (len(s.Items) > 1 || s.Items[0].Sets > 1 || !has(w.Reasons, "dose.minutes-too-few")) {
 			t.Errorf("%d minutes, %d were given, and nothing is said of it", s.Minutes, r.Minutes)
 		}
-		if got := int(math.Ceil(float64(s.WarmUp) + dose.Minutes(s.Items))); got != s.Minutes {
+		if got := int(math.Ceil(float64(s.WarmUp) + dose.MinutesOf(s.Items))); got != s.Minutes {
 			t.Errorf("%d minutes are said, the items take %d", s.Minutes, got)
 		}
 	}

@@ -168,7 +168,7 @@ func (p *planner) raiseHeaviest() {
 		if !ex.Heaviest || item.Finding == nil || !f.mayRise() || p.r.performedFor(ex, item.Side) != nil {
 			continue // a set that was done is never gone above
 		}
-		load, err := f.table.Nearest(most, equipment.Policy{Ceiling: item.Finding.Ceiling})
+		load, err := f.table.Nearest(most, equipment.RoundingRule{Ceiling: item.Finding.Ceiling})
 		if err == nil && load.Each > item.Load.Each {
 			f.raise(&p.items[i], load, evidence.Because("dose.heaviest", ex.Facts...))
 		}

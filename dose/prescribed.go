@@ -33,9 +33,9 @@ const maxPlannedSets = 100
 // The catalogue is that of the request, the zero value the standard one. It is
 // an [field.ErrConflict] if o asks for performed sets; other errors are those
 // of [volume.NewCounter] and [volume.Tally.Add], at the item.
-func (w Week) Prescribed(c exercise.Catalogue, o volume.Options) (guideline.Week, error) {
+func (w Week) Prescribed(c exercise.Catalogue, o volume.Options) (guideline.AuditedWeek, error) {
 	if o.Kind == volume.Performed {
-		return guideline.Week{}, field.New("/kind", o.Kind, "prescribed, as all that a plan holds", field.ErrConflict)
+		return guideline.AuditedWeek{}, field.New("/kind", o.Kind, "prescribed, as all that a plan holds", field.ErrConflict)
 	}
 	o.Kind = volume.Prescribed
 	if c.Len() == 0 {
@@ -44,17 +44,17 @@ func (w Week) Prescribed(c exercise.Catalogue, o volume.Options) (guideline.Week
 	o.OneRM = w.shares(o.OneRM)
 	counter, err := volume.NewCounter(c, o)
 	if err != nil {
-		return guideline.Week{}, err
+		return guideline.AuditedWeek{}, err
 	}
 	week, err := w.calendar()
 	if err != nil {
-		return guideline.Week{}, err
+		return guideline.AuditedWeek{}, err
 	}
 	tally := counter.NewTally()
 	if err := w.tally(tally, week.Monday()); err != nil {
-		return guideline.Week{}, err
+		return guideline.AuditedWeek{}, err
 	}
-	out := guideline.Week{Totals: tally.Totals(week)}
+	out := guideline.AuditedWeek{Totals: tally.Totals(week)}
 	for _, s := range w.Sessions {
 		out.Minutes = append(out.Minutes, float64(s.Minutes))
 	}
@@ -86,14 +86,14 @@ func (w Week) rests() units.Range[float64] {
 }
 
 // calendar returns the week of the last session.
-func (w Week) calendar() (volume.Week, error) {
-	var last volume.Week
+func (w Week) calendar() (volume.ISOWeek, error) {
+	var last volume.ISOWeek
 	var bad field.Errors
 	if len(w.Sessions) == 0 {
 		bad.Add("/sessions", field.Bad(nil, "at least one session", field.ErrMissing))
 	}
 	for i, s := range w.Sessions {
-		week, err := volume.WeekOf(s.Day)
+		week, err := volume.ISOWeekOf(s.Day)
 		bad.Add(path("/sessions", i)+"/day", err)
 		last = max(last, week)
 	}

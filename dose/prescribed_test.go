@@ -18,7 +18,7 @@ import (
 	"example.org/posology/units/field"
 )
 
-func prescribed(t failer, w dose.Week) guideline.Week {
+func prescribed(t failer, w dose.Week) guideline.AuditedWeek {
 	t.Helper()
 	got, err := w.Prescribed(exercise.Catalogue{}, volume.Options{})
 	if err != nil {
@@ -61,7 +61,7 @@ func TestPrescribedAcrossMonday(t *testing.T) {
 	}
 	w := firstWeek(t, weekOf(3, 5, 7))
 	slices.Reverse(w.Sessions) // as a plan read from elsewhere may have them
-	if diff := cmp.Diff(got.Totals, prescribed(t, w).Totals, cmp.AllowUnexported(volume.Load{}), cmp.Comparer(func(a, b units.Range[int]) bool { return a == b }), cmp.Comparer(func(a, b units.Range[units.RIR]) bool { return a == b })); diff != "" {
+	if diff := cmp.Diff(got.Totals, prescribed(t, w).Totals, cmp.AllowUnexported(volume.VolumeLoad{}), cmp.Comparer(func(a, b units.Range[int]) bool { return a == b }), cmp.Comparer(func(a, b units.Range[units.RIR]) bool { return a == b })); diff != "" {
 		t.Error(diff)
 	}
 	got = prescribed(t, firstWeek(t, weekOf(0, 2, 6)))
@@ -144,7 +144,7 @@ func TestPrescribedIsAudited(t *testing.T) {
 		}
 	}
 	first := units.Must(json.Marshal(got))
-	var back guideline.Week
+	var back guideline.AuditedWeek
 	if err := field.Decode(first, &back, field.Strict); err != nil {
 		t.Fatal(err)
 	}
@@ -181,7 +181,7 @@ func TestPrescribedRest(t *testing.T) {
 		last.Sets, last.Rest = tt.sets, tt.rest
 		got := prescribed(t, w)
 		report := units.Must(guideline.Audit(got, units.Must(guideline.Get("acsm2009-older-strength"))))
-		at := slices.IndexFunc(report.Findings, func(f guideline.Finding) bool { return f.Item == guideline.ItemRest })
+		at := slices.IndexFunc(report.Findings, func(f guideline.AuditLine) bool { return f.Item == guideline.ItemRest })
 		if f := report.Findings[at]; got.Rest != tt.want || f.Found != tt.want || f.Verdict != tt.says {
 			t.Errorf("%s: %v, found %v, %v, want %v, %v", tt.name, got.Rest, f.Found, f.Verdict, tt.want, tt.says)
 		}

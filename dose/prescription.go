@@ -110,18 +110,18 @@ type Prescription struct {
 	// a maximum and a first weight allow; 0: nothing below the end of the kit.
 	Most units.Mass `json:"most,omitzero"`
 
-	Sets    int              `json:"sets"`     // for now
-	BuildTo int              `json:"build_to"` // sets to build up to over the coming weeks
-	Measure exercise.Measure `json:"measure"`
-	Count   int              `json:"count"` // repetitions, seconds or metres a set
-	Span    units.Range[int] `json:"span"`  // the range to work through before load is added
+	Sets    int               `json:"sets"`     // for now
+	BuildTo int               `json:"build_to"` // sets to build up to over the coming weeks
+	Measure exercise.DoseUnit `json:"measure"`
+	Count   int               `json:"count"` // repetitions, seconds or metres a set
+	Span    units.Range[int]  `json:"span"`  // the range to work through before load is added
 
 	Reserve Reserve          `json:"reserve,omitzero"`
 	Rest    units.Range[int] `json:"rest"` // seconds between sets
 	Tempo   Tempo            `json:"tempo,omitzero"`
 	Days    units.Range[int] `json:"days"` // a week
 
-	Finding *Finding       `json:"finding,omitempty"` // only in mode LoadFinding
+	Finding *Search        `json:"finding,omitempty"` // only in mode LoadFinding
 	Next    *equipment.Gap `json:"next,omitempty"`    // the step to the next weight in the kit, if there is one
 	Flags   []Flag         `json:"flags,omitempty"`
 

@@ -113,7 +113,7 @@ func (d *draft) goOn(s Step) error {
 	if d.r.Screening.Limits.Lighten.AtMostLast {
 		ceiling = min(ceiling, s.Last)
 	}
-	load, err := d.table.Nearest(ceiling, equipment.Policy{})
+	load, err := d.table.Nearest(ceiling, equipment.RoundingRule{})
 	if err != nil {
 		return d.tooHeavy(ceiling)
 	}

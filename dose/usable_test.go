@@ -52,22 +52,22 @@ func TestUsable(t *testing.T) {
 	tests := []struct {
 		name   string
 		tests  []given
-		unused map[float64]evidence.Code // by load
+		unused map[float64]evidence.ReasonCode // by load
 	}{
 		{"one of the day", []given{{6, 0}}, nil},
 		{"the last day", []given{{6, -84}}, nil},
-		{"too old", []given{{6, -85}}, map[float64]evidence.Code{6: "dose.test-old"}},
-		{"of the next day", []given{{6, 1}}, map[float64]evidence.Code{6: "dose.test-later"}},
-		{"before the event", []given{{6, -11}, {6.5, -10}}, map[float64]evidence.Code{6: "dose.test-before-event"}},
-		{"not of the kit", []given{{6.1, 0}, {6, -1}}, map[float64]evidence.Code{6.1: "dose.test-not-in-kit"}},
-		{"twice on one day", []given{{5, 0}, {10, 0}}, map[float64]evidence.Code{5: "dose.tests-disagree", 10: "dose.tests-disagree"}},
-		{"intervals apart on one day", []given{{5, 0}, {8, 0}}, map[float64]evidence.Code{5: "dose.tests-disagree", 8: "dose.tests-disagree"}},
+		{"too old", []given{{6, -85}}, map[float64]evidence.ReasonCode{6: "dose.test-old"}},
+		{"of the next day", []given{{6, 1}}, map[float64]evidence.ReasonCode{6: "dose.test-later"}},
+		{"before the event", []given{{6, -11}, {6.5, -10}}, map[float64]evidence.ReasonCode{6: "dose.test-before-event"}},
+		{"not of the kit", []given{{6.1, 0}, {6, -1}}, map[float64]evidence.ReasonCode{6.1: "dose.test-not-in-kit"}},
+		{"twice on one day", []given{{5, 0}, {10, 0}}, map[float64]evidence.ReasonCode{5: "dose.tests-disagree", 10: "dose.tests-disagree"}},
+		{"intervals apart on one day", []given{{5, 0}, {8, 0}}, map[float64]evidence.ReasonCode{5: "dose.tests-disagree", 8: "dose.tests-disagree"}},
 		{"alike on one day", []given{{5, 0}, {6, 0}}, nil},
-		{"twice on two days", []given{{5, -7}, {10, 0}}, map[float64]evidence.Code{5: "dose.tests-far-apart", 10: "dose.tests-far-apart"}},
-		{"pounds for kilograms", []given{{11, -7}, {5, 0}}, map[float64]evidence.Code{5: "dose.tests-far-apart", 11: "dose.tests-far-apart"}},
-		{"a third between", []given{{5, -7}, {7, -3}, {10, 0}}, map[float64]evidence.Code{5: "dose.tests-far-apart", 10: "dose.tests-far-apart"}},
+		{"twice on two days", []given{{5, -7}, {10, 0}}, map[float64]evidence.ReasonCode{5: "dose.tests-far-apart", 10: "dose.tests-far-apart"}},
+		{"pounds for kilograms", []given{{11, -7}, {5, 0}}, map[float64]evidence.ReasonCode{5: "dose.tests-far-apart", 11: "dose.tests-far-apart"}},
+		{"a third between", []given{{5, -7}, {7, -3}, {10, 0}}, map[float64]evidence.ReasonCode{5: "dose.tests-far-apart", 10: "dose.tests-far-apart"}},
 		{"stronger on another day", []given{{5, -7}, {9, 0}}, nil},
-		{"old ones are not set against new ones", []given{{5, -90}, {10, 0}}, map[float64]evidence.Code{5: "dose.test-old"}},
+		{"old ones are not set against new ones", []given{{5, -90}, {10, 0}}, map[float64]evidence.ReasonCode{5: "dose.test-old"}},
 	}
 	for _, tt := range tests {
 		r := weekOf(2)
@@ -80,7 +80,7 @@ func TestUsable(t *testing.T) {
 			e, s := curlTest(t, g.kg, g.days)
 			r.Estimates, r.Performed = append(r.Estimates, e), append(r.Performed, s)
 		}
-		got := map[float64]evidence.Code{}
+		got := map[float64]evidence.ReasonCode{}
 		week := firstWeek(t, r)
 		estimates := 0
 		for _, u := range week.Unused {
@@ -199,7 +199,7 @@ func TestEstimateFor(t *testing.T) {
 		given []onerm.Estimate
 		side  body.Side
 		want  *onerm.Estimate
-		note  evidence.Code
+		note  evidence.ReasonCode
 	}{
 		{"none", nil, body.Both, nil, ""},
 		{"weaker side", []onerm.Estimate{right, left}, body.Both, &left, "dose.weaker-side"},
@@ -225,7 +225,7 @@ func TestEstimateFor(t *testing.T) {
 			t.Errorf("%s: %+v, %v", tt.name, got, err)
 			continue
 		}
-		for _, code := range []evidence.Code{"dose.weaker-side", "dose.one-side-tested"} {
+		for _, code := range []evidence.ReasonCode{"dose.weaker-side", "dose.one-side-tested"} {
 			if said := has(prescribe(t, one).Reasons, code); said != (code == tt.note) {
 				t.Errorf("%s: %s said: %v", tt.name, code, said)
 			}

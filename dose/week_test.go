@@ -141,7 +141,7 @@ func TestMinutesPublished(t *testing.T) {
 		}
 		want, _ := strconv.ParseFloat(row[3], 64)
 		tolerance, _ := strconv.ParseFloat(row[5], 64)
-		if got := dose.Minutes(items); math.Abs(got-want) > tolerance {
+		if got := dose.MinutesOf(items); math.Abs(got-want) > tolerance {
 			t.Errorf("%s (%s): %.1f minutes, want %v ± %v", row[0], row[6], got, want, tolerance)
 		}
 	}
@@ -188,11 +188,11 @@ func TestDaysOfTheRow(t *testing.T) {
 // pace taken for a carry.
 func TestMinutesOfSidesAndMetres(t *testing.T) {
 	item := dose.Prescription{Sets: 1, Count: 15, Measure: exercise.Metres}
-	if got := dose.Minutes([]dose.Prescription{item}); got != 0.5 {
+	if got := dose.MinutesOf([]dose.Prescription{item}); got != 0.5 {
 		t.Errorf("15 m: %v minutes, want 0.5", got)
 	}
 	item.OneSided = true
-	if got := dose.Minutes([]dose.Prescription{item}); got != 1 {
+	if got := dose.MinutesOf([]dose.Prescription{item}); got != 1 {
 		t.Errorf("15 m with each hand: %v minutes, want 1", got)
 	}
 }

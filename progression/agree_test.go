@@ -15,8 +15,8 @@ import (
 
 // said is all that a client may read of a decision: its reasons, and the gates that
 // stand in the way of more.
-func said(d progression.Decision) map[evidence.Code]string {
-	texts := map[evidence.Code]string{}
+func said(d progression.Decision) map[evidence.ReasonCode]string {
+	texts := map[evidence.ReasonCode]string{}
 	words := allWords()
 	list := slices.Clone(d.Reasons)
 	for _, g := range d.Gates {
@@ -33,7 +33,7 @@ func said(d progression.Decision) map[evidence.Code]string {
 }
 
 // What asks for more is read only beside a dose that does.
-var ofProgress = []evidence.Code{
+var ofProgress = []evidence.ReasonCode{
 	"progression.one-more-set", "progression.more-reps", "progression.find-on", "progression.shown", "progression.done-before", "progression.slower",
 	"progression.pause", "progression.extra-set", "progression.large-step",
 }
@@ -88,7 +88,7 @@ func TestClientTextsAgree(t *testing.T) {
 		if err != nil {
 			t.Fatalf("screening: %v", err)
 		}
-		list, err := progression.Session([]progression.Course{c, c, c})
+		list, err := progression.NextAll([]progression.Course{c, c, c})
 		if err != nil {
 			return
 		}

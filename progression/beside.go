@@ -65,7 +65,7 @@ func (n *now) waitsForSomebody() bool {
 // saysBeside says what waits for somebody: it goes on without the weight, with
 // repetitions, then at a slower pace. No set and no harder variant takes its place.
 func (n *now) saysBeside() evidence.Reason {
-	code := evidence.Code("progression.look-beside")
+	code := evidence.ReasonCode("progression.look-beside")
 	switch {
 	case n.bigUnknown(*n.jump):
 		code = "progression.step-beside"

@@ -56,7 +56,7 @@ func TestNextBeside(t *testing.T) {
 		course func(*testing.T) progression.Course
 		beside progression.Change
 		alone  progression.Change
-		why    evidence.Code // alone
+		why    evidence.ReasonCode // alone
 	}{
 		{"from 4 to 4.25 kg", func(t *testing.T) progression.Course { return rowCourse(t, 4, 4.25) }, progression.MoreLoad, progression.MoreLoad, ""},
 		{"from 3 to 5 kg, clearly easy", big, progression.FindLoad, progression.SlowerLowering, "progression.step-beside"},
@@ -125,7 +125,7 @@ func TestNextAloneGoesOn(t *testing.T) {
 		if d.Next.Load.Each > 3*kilo || d.Next.Sets > 3 || d.Next.Finding != nil {
 			t.Fatalf("%v, %v: %v × %d", d.Action, d.Change, d.Next.Load.Each, d.Next.Sets)
 		}
-		if d.Action == progression.Hold {
+		if d.Action == progression.HoldDose {
 			if !waits(d) {
 				t.Errorf("held without a way out: %+v", d.Reasons)
 			}
@@ -178,7 +178,7 @@ func TestNextFindsWithoutSteps(t *testing.T) {
 		c := rowCourse(t, 4, 4.5, 5)
 		c.Request.Screening.Setting = tt.setting
 		v := last(&c)
-		v.Plan.Finding, v.Plan.Sets, v.Plan.Count = &dose.Finding{}, 2, 10
+		v.Plan.Finding, v.Plan.Sets, v.Plan.Count = &dose.Search{}, 2, 10
 		v.Plan.Reserve = dose.Reserve{Least: 5}
 		v.Sets = v.Sets[:4]
 		done(&c, 4*kilo, 10, tt.left)

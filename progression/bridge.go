@@ -22,22 +22,22 @@ var cautious = [...]onerm.Relation{onerm.Epley, onerm.Brzycki}
 // Epley's, so that leaving it out beyond its end loosens nothing.
 func toFailureBefore(after float64, p units.Fraction, own onerm.Relation) (float64, bool) {
 	if own != nil {
-		if n, ok := before(own, after, p); ok && own.Studied().Contains(n) && own.Studied().Contains(after) {
+		if n, ok := shareBefore(own, after, p); ok && own.Studied().Contains(n) && own.Studied().Contains(after) {
 			return n, true
 		}
 	}
 	most, known := 0.0, false
 	for _, r := range cautious {
-		if n, ok := before(r, after, p); ok {
+		if n, ok := shareBefore(r, after, p); ok {
 			most, known = max(most, n), true
 		}
 	}
 	return most, known
 }
 
-// before inverts one relation: the share that can be lifted after times, less
+// shareBefore inverts one relation: the share that can be lifted after times, less
 // the step.
-func before(r onerm.Relation, after float64, p units.Fraction) (float64, bool) {
+func shareBefore(r onerm.Relation, after float64, p units.Fraction) (float64, bool) {
 	share, err := r.Fraction(after)
 	if err != nil {
 		return 0, false
@@ -229,7 +229,7 @@ func (n *now) bridgeEnd() int {
 // endsSooner returns what was seen with the gate of repetitions asked anew where the
 // range to work through ends sooner than was planned: more than can be counted was
 // left, or the next weight was done before.
-func (n *now) endsSooner() visit.Reading {
+func (n *now) endsSooner() visit.Summary {
 	r := n.seen
 	low, _ := r.Visit.Plan.Span.Min()
 	top, _ := r.Visit.Plan.Span.Max()

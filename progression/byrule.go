@@ -65,7 +65,7 @@ func (n *now) byPain() error {
 
 // ask puts the last visit to a rule. The target is the top of the guideline's
 // range, or lower where the rule would ask for more than bridging ever does.
-func (n *now) ask(name rule.Name) (rule.Answer, error) {
+func (n *now) ask(name rule.Name) (rule.Ruling, error) {
 	top, _ := n.out.Span.Max()
 	top = min(top, n.bridgeEnd()-n.over())
 	sets := n.seen.Visit.Sets
@@ -88,11 +88,11 @@ func (n *now) ask(name rule.Name) (rule.Answer, error) {
 
 // rated asks the rule that goes by rating of the hardest set; a set without a
 // rating on its scale keeps the load.
-func (n *now) rated() (rule.Answer, error) {
+func (n *now) rated() (rule.Ruling, error) {
 	hardest := units.Must(units.OMNI(0))
 	for _, s := range n.seen.Visit.Sets {
 		if s.Effort.Scale() != units.ScaleOMNI {
-			return rule.Answer{Rule: rule.NameOMNIBelow8, Advice: rule.Keep, Reasons: []evidence.Reason{because("progression.no-rating")}}, nil
+			return rule.Ruling{Rule: rule.NameOMNIBelow8, Advice: rule.Keep, Reasons: []evidence.Reason{because("progression.no-rating")}}, nil
 		}
 		if s.Effort.Value() > hardest.Value() {
 			hardest = s.Effort

@@ -31,7 +31,7 @@ func TestNextForgetsDoubtfulSets(t *testing.T) {
 	c.Log = []progression.Visit{doubtful}
 	c.Day = doubtful.Day + 3
 	c.Request.Screening.Day, c.Request.Technique.Day = doubtful.Day-1, doubtful.Day
-	if d := nextOf(t, c); d.Action != progression.Hold || d.Next.Count != doubtful.Plan.Count || len(d.Queries) != 6 {
+	if d := nextOf(t, c); d.Action != progression.HoldDose || d.Next.Count != doubtful.Plan.Count || len(d.Queries) != 6 {
 		t.Errorf("%v, %d, %d queries", d.Action, d.Next.Count, len(d.Queries))
 	}
 }
@@ -50,7 +50,7 @@ func TestNextTooMuch(t *testing.T) {
 		load   units.Mass
 	}{
 		{"seven to failure, eight asked for", 4 * kilo, 5, 2, false, progression.EaseOff, 2 * kilo},
-		{"eight to failure", 4 * kilo, 6, 2, false, progression.Hold, 4 * kilo},
+		{"eight to failure", 4 * kilo, 6, 2, false, progression.HoldDose, 4 * kilo},
 		{"the same with the lightest", 2 * kilo, 5, 2, false, progression.ChangeVariant, 0},
 		{"not once", 4 * kilo, 0, 0, true, progression.EaseOff, 2 * kilo},
 		{"not once with the lightest", 2 * kilo, 0, 0, true, progression.ChangeVariant, 0},
@@ -63,7 +63,7 @@ func TestNextTooMuch(t *testing.T) {
 			done(&c, tt.each, tt.reps, tt.left)
 		}
 		d := nextOf(t, c)
-		if d.Action != tt.action || (d.Action != progression.Hold) != hasReason(d, "progression.too-much") {
+		if d.Action != tt.action || (d.Action != progression.HoldDose) != hasReason(d, "progression.too-much") {
 			t.Errorf("%s: %v, %+v", tt.name, d.Action, d.Reasons)
 			continue
 		}
@@ -107,13 +107,13 @@ func TestNextByPainGate(t *testing.T) {
 		action progression.Action
 	}{
 		{ordinary(3, 4, 3, 3, screening.StablePain), true, progression.Progress},
-		{ordinary(3, 4, 3, 3, screening.StablePain), false, progression.Hold},
-		{ordinary(3, 5, 3, 3, screening.StablePain), true, progression.Hold},
-		{ordinary(3, 4, 5, 3, screening.StablePain), true, progression.Hold},
+		{ordinary(3, 4, 3, 3, screening.StablePain), false, progression.HoldDose},
+		{ordinary(3, 5, 3, 3, screening.StablePain), true, progression.HoldDose},
+		{ordinary(3, 4, 5, 3, screening.StablePain), true, progression.HoldDose},
 		{ordinary(3, 6, 3, 3, screening.StablePain), true, progression.EaseOff},
 		{ordinary(3, 4, 3, 4, screening.StablePain), true, progression.EaseOff},
 		{ordinary(3, 4, 3, 3, screening.RisingPain), true, progression.EaseOff},
-		{ordinary(3, 4, 3, 3, screening.TrendUnknown), true, progression.Hold},
+		{ordinary(3, 4, 3, 3, screening.TrendUnknown), true, progression.HoldDose},
 	} {
 		c := rowCourse(t, 4, 4.25)
 		if tt.gate {
@@ -178,7 +178,7 @@ func TestNextWithoutRecords(t *testing.T) {
 	}
 	c = rowCourse(t, 4, 6)
 	last(&c).Pain = nil
-	if d := nextOf(t, c); d.Action != progression.Hold || !hasReason(d, "progression.note-pain") {
+	if d := nextOf(t, c); d.Action != progression.HoldDose || !hasReason(d, "progression.note-pain") {
 		t.Errorf("%v, %+v", d.Action, d.Reasons)
 	}
 }
@@ -212,7 +212,7 @@ func TestNextCarries(t *testing.T) {
 			t.Errorf("%v: %d metres, want %d", tt.effort, d.Next.Count, tt.want)
 		}
 	}
-	if d := walk(30, units.Effort{}); d.Action != progression.Hold || !hasReason(d, "progression.note-effort") {
+	if d := walk(30, units.Effort{}); d.Action != progression.HoldDose || !hasReason(d, "progression.note-effort") {
 		t.Errorf("without a rating: %v, %+v", d.Change, d.Reasons)
 	}
 	if d := walk(30, units.Must(units.OMNI(5))); d.Change != progression.FindLoad || d.Next.Finding == nil {
@@ -227,7 +227,7 @@ func TestNextAfterATrial(t *testing.T) {
 	before.Plan.Count, before.Plan.Span = 18, units.Must(units.Between(8, 20))
 	before.Plan.Tempo = dose.Tempo{Lowering: 4, Pausing: 2, Lifting: 2}
 	v := last(&c)
-	v.Plan.Finding, v.Plan.Count = &dose.Finding{MaxSteps: 1}, 8
+	v.Plan.Finding, v.Plan.Count = &dose.Search{MaxSteps: 1}, 8
 	done(&c, 4*kilo, 8, 10)
 	for i := range v.Sets {
 		if i%3 > 0 { // the first set of each side with the known weight
@@ -236,7 +236,7 @@ func TestNextAfterATrial(t *testing.T) {
 	}
 	c.Log = []progression.Visit{before, *v}
 	d := nextOf(t, c)
-	if d.Next.Load.Each != 4*kilo || d.Next.Count < 15 || d.Next.Tempo.Lowering != 4 || d.Next.Tempo.Pausing != 2 || d.Action != progression.Hold {
+	if d.Next.Load.Each != 4*kilo || d.Next.Count < 15 || d.Next.Tempo.Lowering != 4 || d.Next.Tempo.Pausing != 2 || d.Action != progression.HoldDose {
 		t.Errorf("%v, %v × %d, %+v, %+v", d.Action, d.Next.Load.Each, d.Next.Count, d.Next.Tempo, d.Reasons)
 	}
 }
@@ -299,7 +299,7 @@ func TestSessionRefersForAbsence(t *testing.T) {
 	a.Day, b.Day = firstDay+10, firstDay+10
 	a.Absence = screening.Yes
 	b.Log = []progression.Visit{pastVisit(b, -7, 4*kilo, 12, 3)}
-	list, err := progression.Session([]progression.Course{a, b})
+	list, err := progression.NextAll([]progression.Course{a, b})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -247,7 +247,7 @@ func checkOverTarget(c check) {
 }
 
 // raises reads the expectation of a rule that says whether to raise.
-func (c check) raises(a rule.Answer, err error) {
+func (c check) raises(a rule.Ruling, err error) {
 	c.Helper()
 	want := decode[struct{ Increase bool }](c, c.expected).Increase
 	if err != nil || (a.Advice == rule.Raise) != want || (a.Advice == rule.Keep) == want {

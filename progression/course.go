@@ -44,7 +44,7 @@ type Course struct {
 	// Plan are the dates of the plan in force, those that are known. On a day when it
 	// has expired nothing is made harder.
 	Plan dose.Dates `json:"plan,omitzero"`
-	// Watched is who will watch at the visit of Day. [Session] brings a second new
+	// Watched is who will watch at the visit of Day. [NextAll] brings a second new
 	// exercise only where somebody will.
 	Watched dose.Observation `json:"watched,omitzero"`
 	// Catalogue is where variants are looked up; the zero value is the standard one.

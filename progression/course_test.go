@@ -95,7 +95,7 @@ func drawVisit(t *rapid.T, v *progression.Visit) {
 	v.Plan.Count = rapid.IntRange(8, top).Draw(t, "count")
 	v.Plan.Tempo = dose.Tempo{Lowering: rapid.SampledFrom([]float64{2, 4}).Draw(t, "lowering"), Pausing: rapid.SampledFrom([]float64{0, 2}).Draw(t, "pausing"), Lifting: 2}
 	if rapid.IntRange(0, 4).Draw(t, "finding") == 0 {
-		v.Plan.Finding = &dose.Finding{MaxSteps: 2}
+		v.Plan.Finding = &dose.Search{MaxSteps: 2}
 	}
 	if rapid.IntRange(0, 4).Draw(t, "hurts") == 0 {
 		pain := *v.Pain

@@ -50,7 +50,7 @@ func TestNextRefusesDatesOfTheFuture(t *testing.T) {
 						t.Errorf("%s, %d days after, %v: %v", what, days, pain, err)
 					}
 				}
-				if list, err := progression.Session([]progression.Course{rowCourse(t, 4), c}); !refused(err, "/1"+tt.path) && (pain != screening.ChestPain || list[0].Action != progression.StopAndRefer) {
+				if list, err := progression.NextAll([]progression.Course{rowCourse(t, 4), c}); !refused(err, "/1"+tt.path) && (pain != screening.ChestPain || list[0].Action != progression.StopAndRefer) {
 					t.Errorf("session: %s, %d days after, %v: %v", what, days, pain, err)
 				}
 			}
@@ -69,7 +69,7 @@ func TestNextRefusesAStaleTest(t *testing.T) {
 		}
 		c.Request.Estimates = []onerm.Estimate{e}
 		_, err = progression.Next(c)
-		_, all := progression.Session([]progression.Course{c})
+		_, all := progression.NextAll([]progression.Course{c})
 		if got := refused(err, "/request/estimates/0/day"); got != want || refused(all, "/0/request/estimates/0/day") != want {
 			t.Errorf("%d days old: %v, %v", days, err, all)
 		}
@@ -79,7 +79,7 @@ func TestNextRefusesAStaleTest(t *testing.T) {
 // Past its review an assessment is made anew, by whoever made it: nothing is
 // prescribed, and nobody is sent on for it.
 func TestNextAssessesAnew(t *testing.T) {
-	for over, want := range map[units.Day]progression.Action{0: progression.Progress, 1: progression.Hold, 400: progression.Hold} {
+	for over, want := range map[units.Day]progression.Action{0: progression.Progress, 1: progression.HoldDose, 400: progression.HoldDose} {
 		c := rowCourse(t, 4, 4.25)
 		c.Request.Screening.ReviewBy = c.Day - over
 		if over > 100 {
@@ -92,7 +92,7 @@ func TestNextAssessesAnew(t *testing.T) {
 		hurt := rowCourse(t, 4, 4.25)
 		hurt.Request.Screening = c.Request.Screening
 		last(&hurt).Pain.Kind = screening.ChestPain
-		list, err := progression.Session([]progression.Course{c, hurt})
+		list, err := progression.NextAll([]progression.Course{c, hurt})
 		if err != nil || list[0].Action != progression.StopAndRefer {
 			t.Errorf("chest pain beside it: %v, %v", list[0].Action, err)
 		}
@@ -117,12 +117,12 @@ func TestNextKeepsToThePlansDates(t *testing.T) {
 	for _, tt := range []struct {
 		dates  dose.Dates
 		action progression.Action
-		first  []evidence.Code
+		first  []evidence.ReasonCode
 	}{
 		{dose.Dates{}, progression.Progress, nil},
 		{dose.Dates{Review: day + 1, Retest: day + 1, Expires: day}, progression.Progress, nil},
-		{dose.Dates{Review: day, Retest: day + 1, Expires: day}, progression.Progress, []evidence.Code{"progression.review-due"}},
-		{dose.Dates{Review: day - 9, Retest: day - 9, Expires: day - 1}, progression.Hold, []evidence.Code{"progression.review-due", "progression.retest-due", "progression.plan-expired"}},
+		{dose.Dates{Review: day, Retest: day + 1, Expires: day}, progression.Progress, []evidence.ReasonCode{"progression.review-due"}},
+		{dose.Dates{Review: day - 9, Retest: day - 9, Expires: day - 1}, progression.HoldDose, []evidence.ReasonCode{"progression.review-due", "progression.retest-due", "progression.plan-expired"}},
 	} {
 		for _, hurts := range []bool{false, true} {
 			c := rowCourse(t, 4, 4.25)
@@ -133,7 +133,7 @@ func TestNextKeepsToThePlansDates(t *testing.T) {
 				want = progression.EaseOff
 			}
 			d := nextOf(t, c)
-			var codes []evidence.Code
+			var codes []evidence.ReasonCode
 			for _, r := range d.Reasons {
 				codes = append(codes, r.Code)
 			}

@@ -17,7 +17,7 @@ type Action uint8
 const (
 	ActionUnknown Action = iota // not given
 	Progress                    // "progress": one thing is made harder
-	Hold                        // "hold": the dose stays; without one, until something is settled or the assessment made anew
+	HoldDose                    // "hold": the dose stays; without one, until something is settled or the assessment made anew
 	EaseOff                     // "ease": the dose is made easier
 	ChangeVariant               // "change variant": another variant of the exercise takes its place
 	StopExercise                // "stop the exercise": left out; nothing is put in its place here
@@ -90,7 +90,7 @@ type Decision struct {
 	RepsBefore int `json:"reps_before,omitzero"`
 	// Gates are the gates on the last visit, without the sets that are queried.
 	Gates   []visit.GateAnswer `json:"gates,omitempty"`
-	Queries []visit.Query      `json:"queries,omitempty"`
+	Queries []visit.Doubt      `json:"queries,omitempty"`
 	Reasons []evidence.Reason  `json:"reasons,omitempty"`
 }
 

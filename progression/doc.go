@@ -2,7 +2,7 @@
 //
 // [Next] decides for one exercise, from the log of its visits ([Course]): make one
 // thing harder, hold, ease, change the variant, stop, or send the person on, with
-// the next dose and its reasons ([Decision]). [Session] decides for all exercises
+// the next dose and its reasons ([Decision]). [NextAll] decides for all exercises
 // of a visit, of which at most two take more load and one is new.
 //
 // It looks at the step to the next weight: how large it is, on the mass held

@@ -61,7 +61,7 @@ func Joined(c Course) (Decision, error) {
 // A TableRow is a row of one of the tables.
 type TableRow struct {
 	Name  string
-	Codes []evidence.Code
+	Codes []evidence.ReasonCode
 	Makes bool // something harder, and may be taken away
 }
 
@@ -92,7 +92,7 @@ func Tables() (less, more string) {
 }
 
 // factsText lists the facts behind codes, those of other packages by their code.
-func factsText(codes []evidence.Code) string {
+func factsText(codes []evidence.ReasonCode) string {
 	var list []string
 	add := func(text string) {
 		text = strings.TrimPrefix(text, "progression.")

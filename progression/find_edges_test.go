@@ -24,7 +24,7 @@ type try struct {
 // first weight on.
 func looked(c *progression.Course, count int, tries ...try) {
 	v := last(c)
-	v.Plan.Finding, v.Plan.Count, v.Sets = &dose.Finding{MaxSteps: 2}, count, nil
+	v.Plan.Finding, v.Plan.Count, v.Sets = &dose.Search{MaxSteps: 2}, count, nil
 	for i, tr := range tries {
 		each := units.Must(units.Kilograms(tr.kg))
 		if i == 0 {
@@ -144,7 +144,7 @@ func TestNextFindsByRating(t *testing.T) {
 // One rated set of both sides is enough.
 func TestNextFindsByOneRating(t *testing.T) {
 	c := squatCourse(t, 4, 6)
-	c.Policy.Rule, last(&c).Plan.Finding = rule.NameOMNIBelow8, &dose.Finding{MaxSteps: 1}
+	c.Policy.Rule, last(&c).Plan.Finding = rule.NameOMNIBelow8, &dose.Search{MaxSteps: 1}
 	last(&c).Sets = last(&c).Sets[:2]
 	last(&c).Sets[1].Load = 6 * kilo
 	rate(&c, 5, 7)
@@ -159,7 +159,7 @@ func TestNextFindsWithTheBody(t *testing.T) {
 	for reps, steps := range map[int]int{17: 1, 18: 2} {
 		c := squatCourse(t, 4, 24, 40)
 		c.BodyMass = 70 * kilo
-		last(&c).Plan.Finding = &dose.Finding{MaxSteps: 2}
+		last(&c).Plan.Finding = &dose.Search{MaxSteps: 2}
 		span(&c, 10, 20)
 		done(&c, 4*kilo, reps, 8)
 		if d := nextOf(t, c); d.Next.Finding == nil || d.Next.Finding.MaxSteps != steps {
@@ -229,7 +229,7 @@ func TestNextEdgesOfCarrying(t *testing.T) {
 		{"however small the steps", func(c *progression.Course) { *c = carried(t, 30, 4, 4.25, 4.5) }, "progress, finding the load: 3 × 10 × 4 to 30, 1 up", "progression.find-on"},
 		{"one set of one side is enough", func(c *progression.Course) {
 			*c = carried(t, 30, 4, 10)
-			c.Request.Side, last(c).Plan.Side, last(c).Plan.Finding = body.Left, body.Left, &dose.Finding{MaxSteps: 1}
+			c.Request.Side, last(c).Plan.Side, last(c).Plan.Finding = body.Left, body.Left, &dose.Search{MaxSteps: 1}
 			last(c).Sets = last(c).Sets[:1]
 		}, "progress, finding the load: 3 × 10 × 4 to 30, 1 up", "progression.find-on"},
 		{"a reserve that was told is none to fall below", func(c *progression.Course) {
@@ -253,7 +253,7 @@ func TestNextEdgesOfCarrying(t *testing.T) {
 			last(c).FormLost = screening.Yes
 		}, "hold, none: 3 × 10 × 4 to 30", "progression.hold"},
 		{"a heavier one needs no reserve to be found", func(c *progression.Course) {
-			last(c).Plan.Finding = &dose.Finding{MaxSteps: 1}
+			last(c).Plan.Finding = &dose.Search{MaxSteps: 1}
 			for _, i := range []int{1, 3} {
 				last(c).Sets[i].Load, last(c).Sets[i].Effort = 6*kilo, units.Effort{}
 			}

@@ -15,7 +15,7 @@ type row struct {
 	name   string
 	when   string // as the docs print it
 	change Change // NoChange: the dose stays
-	codes  []evidence.Code
+	codes  []evidence.ReasonCode
 	holds  func(*now) bool
 	choose func(*now) choice
 }
@@ -64,10 +64,10 @@ var harder = [...]row{
 // beside is where the rows begin before which is said what waits for somebody.
 var beside = slices.IndexFunc(harder[:], func(r row) bool { return r.name == "limit-reps" })
 
-func codes(list ...evidence.Code) []evidence.Code { return list }
+func codes(list ...evidence.ReasonCode) []evidence.ReasonCode { return list }
 
 // stays keeps the dose, within what the last visit showed.
-func stays(codes ...evidence.Code) func(*now) choice {
+func stays(codes ...evidence.ReasonCode) func(*now) choice {
 	return func(n *now) choice {
 		var why []evidence.Reason
 		for _, code := range codes {

@@ -47,7 +47,7 @@ func (n *now) hints() []evidence.Reason {
 	v := &n.seen.Visit
 	var list []evidence.Reason
 	for _, h := range [...]struct {
-		code    evidence.Code
+		code    evidence.ReasonCode
 		missing bool
 	}{
 		{"progression.note-effort", n.unrated()},
@@ -82,7 +82,7 @@ func (j *Jump) beyondPublished() []evidence.Reason {
 	if j.Within {
 		return nil
 	}
-	code := evidence.Code("progression.step-in-hand")
+	code := evidence.ReasonCode("progression.step-in-hand")
 	if most, _ := rule.StepShare().Max(); j.share() > most {
 		code = "progression.large-step"
 	}

@@ -174,7 +174,7 @@ func TestNextBelowThree(t *testing.T) {
 		"nearer to failure":                   {func(c *progression.Course) { done(c, 4*kilo, 12, 2) }, true},
 		"not told":                            {unrated, false},
 		"nothing done":                        {func(c *progression.Course) { last(c).Sets = nil }, true},
-		"while the load was looked for":       {func(c *progression.Course) { last(c).Plan.Finding = &dose.Finding{MaxSteps: 1}; done(c, 4*kilo, 5, 3) }, false},
+		"while the load was looked for":       {func(c *progression.Course) { last(c).Plan.Finding = &dose.Search{MaxSteps: 1}; done(c, 4*kilo, 5, 3) }, false},
 	} {
 		c := rowCourse(t, 2, 4, 4.25)
 		tt.spoil(&c)

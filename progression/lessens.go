@@ -30,7 +30,7 @@ type lessening struct {
 	when  string // as the docs print it
 	does  string
 	asks  ask
-	codes []evidence.Code
+	codes []evidence.ReasonCode
 	holds func(*now) bool
 	says  func(*now) []evidence.Reason
 }
@@ -59,7 +59,7 @@ var lessens = [...]lessening{
 }
 
 // only gives one reason, without values.
-func only(code evidence.Code) func(*now) []evidence.Reason {
+func only(code evidence.ReasonCode) func(*now) []evidence.Reason {
 	return func(*now) []evidence.Reason { return []evidence.Reason{because(code)} }
 }
 

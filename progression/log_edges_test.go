@@ -52,7 +52,7 @@ func TestNextEdgesOfRecalling(t *testing.T) {
 		}, "progress, repetitions: 3 × 11 × 4 to 20", "progression.more-reps"}, // the range of today has to be planned first
 		{"the trial was the visit before the last", func(c *progression.Course) {
 			v := &c.Log[1]
-			v.Plan.Finding = &dose.Finding{MaxSteps: 1}
+			v.Plan.Finding = &dose.Search{MaxSteps: 1}
 			for _, s := range []int{1, 3} {
 				v.Sets[s].Load, v.Sets[s].Reps, v.Sets[s].Effort = 6*kilo, 8, units.Must(units.InReserve(4))
 			}
@@ -116,9 +116,9 @@ func TestNextQueries(t *testing.T) {
 	for _, tt := range []struct {
 		name    string
 		kit     []float64
-		finding *dose.Finding
+		finding *dose.Search
 		load    float64
-		why     evidence.Code
+		why     evidence.ReasonCode
 	}{
 		{"twice", []float64{4, 8}, nil, 8, "progression.slip"},
 		{"about twice", []float64{4, 8.3}, nil, 8.3, "progression.slip"},
@@ -130,13 +130,13 @@ func TestNextQueries(t *testing.T) {
 		{"kilograms", []float64{1.8, 4}, nil, 1.8, "progression.slip"},
 		{"another weight of the kit", []float64{3, 4}, nil, 3, ""},
 		{"not of the kit", []float64{4, 6}, nil, 5, "progression.not-in-kit"},
-		{"reached in one step", []float64{4, 8}, &dose.Finding{MaxSteps: 1}, 8, ""},
-		{"beyond one step", []float64{4, 5, 8}, &dose.Finding{MaxSteps: 1}, 8, "progression.slip"},
-		{"reached in two", []float64{4, 5, 8}, &dose.Finding{MaxSteps: 2}, 8, ""},
-		{"reached up to the ceiling", []float64{4, 8}, &dose.Finding{MaxSteps: 1, Ceiling: 8 * kilo}, 8, ""},
-		{"beyond the ceiling", []float64{4, 8}, &dose.Finding{MaxSteps: 1, Ceiling: 5 * kilo}, 8, "progression.slip"},
-		{"the kit ends before the steps do", []float64{4, 8}, &dose.Finding{MaxSteps: 2}, 8, ""},
-		{"below what it began with", []float64{2, 4, 8}, &dose.Finding{MaxSteps: 2}, 2, "progression.slip"},
+		{"reached in one step", []float64{4, 8}, &dose.Search{MaxSteps: 1}, 8, ""},
+		{"beyond one step", []float64{4, 5, 8}, &dose.Search{MaxSteps: 1}, 8, "progression.slip"},
+		{"reached in two", []float64{4, 5, 8}, &dose.Search{MaxSteps: 2}, 8, ""},
+		{"reached up to the ceiling", []float64{4, 8}, &dose.Search{MaxSteps: 1, Ceiling: 8 * kilo}, 8, ""},
+		{"beyond the ceiling", []float64{4, 8}, &dose.Search{MaxSteps: 1, Ceiling: 5 * kilo}, 8, "progression.slip"},
+		{"the kit ends before the steps do", []float64{4, 8}, &dose.Search{MaxSteps: 2}, 8, ""},
+		{"below what it began with", []float64{2, 4, 8}, &dose.Search{MaxSteps: 2}, 2, "progression.slip"},
 	} {
 		c := rowCourse(t, tt.kit...)
 		c.Log = append(c.Log, *last(&c))
@@ -185,7 +185,7 @@ func TestNextLeavesOutWhatIsQueried(t *testing.T) {
 func TestNextCountsSetsOnce(t *testing.T) {
 	c := rowCourse(t, 4, 4.25)
 	last(&c).Sets[5].Load = 5 * kilo
-	if d := nextOf(t, c); d.Action != progression.Hold || len(d.Queries) != 1 {
+	if d := nextOf(t, c); d.Action != progression.HoldDose || len(d.Queries) != 1 {
 		t.Errorf("two sets on the right, of three planned: %s", told(d))
 	}
 }
@@ -212,7 +212,7 @@ func TestNextRefersByWhatWasMeasured(t *testing.T) {
 	}
 	a, b := rowCourse(t, 4, 4.25), rowCourse(t, 4, 4.25)
 	b.Request.Screening.Ended = []screening.Code{"fall"}
-	list, err := progression.Session([]progression.Course{a, b})
+	list, err := progression.NextAll([]progression.Course{a, b})
 	if err != nil || list[0].Action != progression.StopAndRefer || !hasReason(list[0], "progression.plan-ended") {
 		t.Errorf("%+v, %v", list, err)
 	}
@@ -307,7 +307,7 @@ func TestNextJSONOfPolicyAndQueries(t *testing.T) {
 	}
 	for _, bad := range []string{`{"most_reps":1,"most_reps":2}`, `{"set":1,"set":2}`, `{"what":1}`} {
 		var p progression.Policy
-		var q visit.Query
+		var q visit.Doubt
 		if field.Decode([]byte(bad), &p, field.Strict) == nil || field.Decode([]byte(bad), &q, field.Strict) == nil {
 			t.Errorf("%s was read", bad)
 		}

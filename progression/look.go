@@ -23,9 +23,9 @@ type now struct {
 	out   dose.Prescription // the frame's outline
 	most  units.Mass        // per implement, by every limit
 
-	queries  []visit.Query
+	queries  []visit.Doubt
 	doubtful []int         // places of the visits with sets that are queried
-	seen     visit.Reading // the last visit
+	seen     visit.Summary // the last visit
 	ahead                  // the step up from seen.base
 
 	back      *rule.Return // after days missed; nil: none that count
@@ -96,7 +96,7 @@ func (n *now) lightest() units.Mass { return n.f.Table().Lightest().Each }
 
 // below returns the next lighter weight of the kit, and each if there is none.
 func (n *now) below(each units.Mass) units.Mass {
-	load, err := n.f.Table().Nearest(each-1, equipment.Policy{})
+	load, err := n.f.Table().Nearest(each-1, equipment.RoundingRule{})
 	if err != nil {
 		return each
 	}

@@ -119,7 +119,7 @@ func (n *now) choose(d Decision) (Decision, error) {
 	d.Rise = c.rise
 	action := Progress
 	if r.change == NoChange {
-		action = Hold
+		action = HoldDose
 	}
 	return n.say(d, action, r.change, c.step)
 }
@@ -169,7 +169,7 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 // gates.
 func (d *Decision) sees(n *now) {
 	d.Queries, d.Gates = n.queries, n.seen.Gates.Gates
-	var asked evidence.Code
+	var asked evidence.ReasonCode
 	for _, q := range n.queries {
 		if q.Reason.Code != asked {
 			d.because(q.Reason)

@@ -23,7 +23,7 @@ type edge struct {
 	name  string
 	spoil func(c *progression.Course)
 	want  string
-	why   evidence.Code
+	why   evidence.ReasonCode
 }
 
 // told writes what a decision asks for in few words.

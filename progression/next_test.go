@@ -23,7 +23,7 @@ import (
 
 const kilo = units.Kilogram
 
-func hasReason(d progression.Decision, code evidence.Code) bool {
+func hasReason(d progression.Decision, code evidence.ReasonCode) bool {
 	return slices.ContainsFunc(d.Reasons, func(r evidence.Reason) bool { return r.Code == code })
 }
 
@@ -46,21 +46,21 @@ var nextRows = []struct {
 	load   units.Mass // of the next dose; 0: none, or of another exercise
 	sets   int
 	count  int
-	why    evidence.Code
+	why    evidence.ReasonCode
 }{
 	{"all gates, a small step", func(*progression.Course) {}, progression.Progress, progression.MoreLoad, 4*kilo + kilo/4, 3, 8, "progression.shown"},
 	{"one below the top", func(c *progression.Course) { done(c, 4*kilo, 11, 3) }, progression.Progress, progression.MoreReps, 4 * kilo, 3, 12, "progression.more-reps"},
 	{"two more while clearly easy", func(c *progression.Course) { last(c).Plan.Count = 8; done(c, 4*kilo, 8, 6) }, progression.Progress, progression.MoreReps, 4 * kilo, 3, 10, "progression.more-reps"},
 	{"a set is still to come", func(c *progression.Course) { last(c).Plan.Sets = 2; last(c).Sets = last(c).Sets[:4] }, progression.Progress, progression.MoreSets, 4 * kilo, 3, 10, "progression.one-more-set"},
-	{"technique lost", func(c *progression.Course) { last(c).FormLost = screening.Yes }, progression.Hold, progression.NoChange, 4 * kilo, 3, 10, "progression.hold"},
+	{"technique lost", func(c *progression.Course) { last(c).FormLost = screening.Yes }, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 10, "progression.hold"},
 	{"technique seen by nobody: repetitions, no load", func(c *progression.Course) { last(c).Observer = dose.Observation{}; done(c, 4*kilo, 10, 3) }, progression.Progress, progression.MoreReps, 4 * kilo, 3, 11, "progression.more-reps"},
-	{"pain of 3", func(c *progression.Course) { last(c).Pain.During = score(3) }, progression.Hold, progression.NoChange, 4 * kilo, 3, 10, "progression.hold"},
+	{"pain of 3", func(c *progression.Course) { last(c).Pain.During = score(3) }, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 10, "progression.hold"},
 	{"pain of 6", func(c *progression.Course) { last(c).Pain.During = score(6) }, progression.EaseOff, progression.NoChange, 4 * kilo, 2, 10, "progression.eased"},
 	{"a lighter day", func(c *progression.Course) { c.Request.Screening.Limits = screening.LighterSession() }, progression.EaseOff, progression.NoChange, 4 * kilo, 2, 10, "progression.lighter-day"},
 	{"a limit on mass", func(c *progression.Course) {
 		last(c).Plan.Count = 12
 		c.Request.Screening.Limits.Masses = []screening.MassLimit{{Region: body.WholeBody, Side: body.Both, Max: 4 * kilo, Author: "a surgeon"}}
-	}, progression.Hold, progression.NoChange, 4 * kilo, 3, 12, "progression.limit"},
+	}, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 12, "progression.limit"},
 	{"a limit below the last load", func(c *progression.Course) {
 		c.Request.Screening.Limits.Masses = []screening.MassLimit{{Region: body.WholeBody, Side: body.Both, Max: 3 * kilo, Author: "a surgeon"}}
 	}, progression.EaseOff, progression.NoChange, 2 * kilo, 3, 10, "progression.above-limit"},
@@ -80,21 +80,21 @@ var nextRows = []struct {
 	{"nothing may go on", func(c *progression.Course) { c.Request.Screening.Meanwhile = screening.Nothing }, progression.StopAndRefer, progression.NoChange, 0, 0, 0, "dose.no-dose-yet"},
 	{"a reading to take again first", func(c *progression.Course) {
 		c.Request.Screening.Meanwhile, c.Request.Screening.Plan = screening.Nothing, screening.SettleFirst
-	}, progression.Hold, progression.NoChange, 0, 0, 0, "progression.settle-first"},
+	}, progression.HoldDose, progression.NoChange, 0, 0, 0, "progression.settle-first"},
 	{"unloaded practice only", func(c *progression.Course) { c.Request.Screening.Meanwhile = screening.UnloadedPractice }, progression.ChangeVariant, progression.NoChange, 0, 1, 10, "progression.instead"},
-	{"maintenance", func(c *progression.Course) { c.Request.Phase = dose.Maintain }, progression.Hold, progression.NoChange, 4 * kilo, 2, 10, "progression.maintain"},
-	{"nothing done", func(c *progression.Course) { last(c).Sets = nil }, progression.Hold, progression.NoChange, 4 * kilo, 3, 10, "progression.nothing-done"},
+	{"maintenance", func(c *progression.Course) { c.Request.Phase = dose.Maintain }, progression.HoldDose, progression.NoChange, 4 * kilo, 2, 10, "progression.maintain"},
+	{"nothing done", func(c *progression.Course) { last(c).Sets = nil }, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 10, "progression.nothing-done"},
 	{"the weaker side leads", func(c *progression.Course) { last(c).Sets[4].Reps = 11 }, progression.Progress, progression.MoreReps, 4 * kilo, 3, 12, "progression.more-reps"},
-	{"total logged for one hand", func(c *progression.Course) { done(c, 4*kilo, 12, 3); last(c).Sets[0].Load = 8 * kilo }, progression.Hold, progression.NoChange, 4 * kilo, 3, 10, "progression.not-in-kit"},
+	{"total logged for one hand", func(c *progression.Course) { done(c, 4*kilo, 12, 3); last(c).Sets[0].Load = 8 * kilo }, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 10, "progression.not-in-kit"},
 	{"pounds for kilograms", func(c *progression.Course) {
 		c.Request.Kit = dumbbells(2, 4, 4.25, 8.8)
 		last(c).Sets[0].Load = 8800 * units.Gram
-	}, progression.Hold, progression.NoChange, 4 * kilo, 3, 10, "progression.slip"},
+	}, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 10, "progression.slip"},
 	{"with a lighter weight than planned", func(c *progression.Course) {
 		done(c, 3*kilo, 12, 3)
 		last(c).Plan.Load.Each = 4 * kilo
 		c.Request.Kit = dumbbells(3, 4, 4.25)
-	}, progression.Hold, progression.NoChange, 3 * kilo, 3, 8, "progression.hold"},
+	}, progression.HoldDose, progression.NoChange, 3 * kilo, 3, 8, "progression.hold"},
 }
 
 func TestNextRows(t *testing.T) {
@@ -219,7 +219,7 @@ func TestNextBridges(t *testing.T) {
 	done(&c, 4*kilo, 20, 3)
 	for _, want := range []struct {
 		change progression.Change
-		why    evidence.Code
+		why    evidence.ReasonCode
 	}{
 		{progression.SlowerLowering, "progression.slower"}, {progression.LongerPause, "progression.pause"}, {progression.ExtraSet, "progression.extra-set"}, {progression.NoChange, "progression.too-far"},
 	} {
@@ -235,7 +235,7 @@ func TestNextBridges(t *testing.T) {
 	// However much is left: what no curve reaches is not tried.
 	done(&c, 4*kilo, 20, 6)
 	d := nextOf(t, c)
-	if d.Action != progression.Hold || !hasReason(d, "progression.too-far") {
+	if d.Action != progression.HoldDose || !hasReason(d, "progression.too-far") {
 		t.Errorf("%v, %+v", d.Change, d.Reasons)
 	}
 	// At the top of the kit, the harder variant, where there is one.
@@ -245,7 +245,7 @@ func TestNextBridges(t *testing.T) {
 		t.Errorf("%v, %v", d.Change, d.Instead)
 	}
 	c.Policy.KeepExercise = true
-	if d = nextOf(t, c); d.Action != progression.Hold || !hasReason(d, "progression.kit-ends") || d.Jump != nil {
+	if d = nextOf(t, c); d.Action != progression.HoldDose || !hasReason(d, "progression.kit-ends") || d.Jump != nil {
 		t.Errorf("%v, %+v", d.Action, d.Reasons)
 	}
 }
@@ -254,18 +254,18 @@ func TestSession(t *testing.T) {
 	a, b, c := rowCourse(t, 4, 4.5), rowCourse(t, 4, 4.25), rowCourse(t, 4, 4.25)
 	done(&a, 4*kilo, 16, 3)
 	a.Log[0].Plan.Span, a.Log[0].Plan.Count = units.Must(units.Between(8, 16)), 16
-	list, err := progression.Session([]progression.Course{a, b, c})
+	list, err := progression.NextAll([]progression.Course{a, b, c})
 	if err != nil {
 		t.Fatal(err)
 	}
 	if list[0].Change != progression.NoChange || list[1].Change != progression.MoreLoad || list[2].Change != progression.MoreLoad {
 		t.Errorf("%v, %v, %v", list[0].Change, list[1].Change, list[2].Change)
 	}
-	if list[0].Action != progression.Hold || !hasReason(list[0], "progression.two-rise") || list[0].Next.Load.Each != 4*kilo {
+	if list[0].Action != progression.HoldDose || !hasReason(list[0], "progression.two-rise") || list[0].Next.Load.Each != 4*kilo {
 		t.Errorf("%v, %+v", list[0].Action, list[0].Reasons)
 	}
 	b.Day, c.Log = 0, nil
-	list, err = progression.Session([]progression.Course{a, b, c})
+	list, err = progression.NextAll([]progression.Course{a, b, c})
 	if list != nil {
 		t.Errorf("bad input still gives %d decisions", len(list))
 	}

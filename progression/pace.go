@@ -35,7 +35,7 @@ func (n *now) pause() choice {
 
 // bridgeBy takes a slower pace, with the repetitions that fill a set of the same
 // length.
-func (n *now) bridgeBy(s dose.Step, code evidence.Code) choice {
+func (n *now) bridgeBy(s dose.Step, code evidence.ReasonCode) choice {
 	s.Count = n.asLong(n.step, s)
 	return choice{step: s, why: []evidence.Reason{because(code)}}
 }

@@ -21,7 +21,7 @@ func TestNextUnrecordedHidesNothing(t *testing.T) {
 		if forgotten {
 			last(&c).Sets[1].Effort = units.Effort{}
 		}
-		if d := nextOf(t, c); d.Action != progression.Hold || d.Next.Count != 8 {
+		if d := nextOf(t, c); d.Action != progression.HoldDose || d.Next.Count != 8 {
 			t.Errorf("one forgotten: %v: %v × %d", forgotten, d.Action, d.Next.Count)
 		}
 		one := *last(&c)

@@ -142,7 +142,7 @@ func drawDone(t *rapid.T, day units.Day, plan dose.Prescription, table *equipmen
 	return v
 }
 
-func stepsUp(table *equipment.Table, each units.Mass, f dose.Finding, steps int) units.Mass {
+func stepsUp(table *equipment.Table, each units.Mass, f dose.Search, steps int) units.Mass {
 	for range min(steps, f.MaxSteps) {
 		gap, ok := table.Next(each)
 		if !ok || f.Ceiling > 0 && gap.To.Each > f.Ceiling {
@@ -163,7 +163,7 @@ func reached(kit equipment.Kit, p dose.Prescription) units.Mass {
 }
 
 func other(t *rapid.T, table *equipment.Table, each units.Mass) units.Mass {
-	load, err := table.Nearest(each+units.Mass(between(t, "other", -10, 10))*units.Kilogram/2, equipment.Policy{})
+	load, err := table.Nearest(each+units.Mass(between(t, "other", -10, 10))*units.Kilogram/2, equipment.RoundingRule{})
 	if err != nil {
 		return each
 	}

@@ -204,7 +204,7 @@ func fickle(t *rapid.T, c progression.Course, d progression.Decision) []string {
 	}
 	for i, s := range sessionOf(t, c) {
 		waits := i == 2 && d.Change == progression.MoreLoad || i >= 1 && learnt(d)
-		held := s.Action == progression.Hold && s.Next != nil
+		held := s.Action == progression.HoldDose && s.Next != nil
 		if d.Action == progression.ChangeVariant && d.Change == progression.NoChange {
 			held = s.Action == progression.StopExercise && s.Next == nil
 		}
@@ -217,7 +217,7 @@ func fickle(t *rapid.T, c progression.Course, d progression.Decision) []string {
 
 // sessionOf decides on a visit with the course three times.
 func sessionOf(t *rapid.T, c progression.Course) []progression.Decision {
-	list, err := progression.Session([]progression.Course{c, c, c})
+	list, err := progression.NextAll([]progression.Course{c, c, c})
 	if err != nil {
 		t.Fatalf("Session: %v", err)
 	}

@@ -206,7 +206,7 @@ var daySpoilings = []spoiling{
 			return false
 		}
 		i := between(t, "set", 0, len(v.Sets)-1)
-		load, err := table.Nearest(v.Sets[i].Load-1, equipment.Policy{})
+		load, err := table.Nearest(v.Sets[i].Load-1, equipment.RoundingRule{})
 		v.Sets[i].Load = load.Each
 		return err == nil && v.Plan.Load.Each <= last(&p.course).Plan.Load.Each // a heavier one tells of a weight that is still to come
 	}},

@@ -15,7 +15,7 @@ import (
 // a visit at which form was kept, by the person's own word, somebody's look within
 // the four weeks before holds. The caller's log stays as it is; passed visits of it
 // are not looked at.
-func (c *Course) clean(t *equipment.Table, passed int) (log []visit.Visit, places []int, doubtful []visit.Query) {
+func (c *Course) clean(t *equipment.Table, passed int) (log []visit.Visit, places []int, doubtful []visit.Doubt) {
 	log, asked, mine := c.Log, c.Request.Technique, false
 	var seen dose.Observation
 	change := func() {

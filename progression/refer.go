@@ -40,11 +40,11 @@ func (n *now) barred(d Decision, err *dose.ConstraintError) (Decision, error) {
 	d.because(err.Free...)
 	switch {
 	case errors.Is(err, dose.ErrNoDose) && n.c.Request.Screening.Plan == screening.SettleFirst:
-		d.Action = Hold
+		d.Action = HoldDose
 		d.because(because("progression.settle-first"))
 		return d, nil
 	case err.Constraint.Code == "dose.review-overdue":
-		d.Action = Hold
+		d.Action = HoldDose
 		d.because(because("progression.assess-anew"))
 		return d, nil
 	case errors.Is(err, dose.ErrNoDose):

@@ -37,8 +37,8 @@ func (n *now) atLimit(c choice) choice {
 	return c
 }
 
-// reps are the repetitions that come next.
-type reps struct {
+// nextReps are the repetitions that come next.
+type nextReps struct {
 	fit
 	aim int // more than before; 0: no more
 }
@@ -46,26 +46,26 @@ type reps struct {
 // more takes one repetition more where nothing but repetitions, technique that
 // nobody saw, or effort that nobody noted stands against more load, and as much was
 // left as is asked for today; else the same dose.
-func (n *now) more(s dose.Step) reps {
+func (n *now) more(s dose.Step) nextReps {
 	if n.unrated() {
 		top, _ := n.out.Span.Max()
 		s.UpTo = min(s.UpTo, max(top, s.Count))
 	}
 	more := min(n.seen.Reps+n.stepInReps(), s.UpTo)
 	if fitted := n.fit(s); fitted.step != s || !n.repsMayRise() || more <= s.Count || n.counts() && n.spare() < 0 {
-		return reps{fit: fitted}
+		return nextReps{fit: fitted}
 	}
-	return reps{fit{step: s}, more}
+	return nextReps{fit{step: s}, more}
 }
 
 // add takes more repetitions, and says what would let the exercise go on.
-func (r reps) add(n *now) choice {
+func (r nextReps) add(n *now) choice {
 	r.step.Count = r.aim
 	return choice{step: r.step, why: append(n.hints(), because("progression.more-reps").With("aim", r.aim).With("top", r.step.UpTo))}
 }
 
 // keep takes no more, and says what keeps the dose.
-func (r reps) keep(n *now) choice {
+func (r nextReps) keep(n *now) choice {
 	return choice{step: r.step, why: append(append(n.hints(), r.why...), n.saysHold())}
 }
 

@@ -92,7 +92,7 @@ func TestNextRuleWithoutALoad(t *testing.T) {
 		c := rowCourse(t, 4, 4.25)
 		c.Policy.Rule = rule
 		last(&c).Sets = nil
-		if d := nextOf(t, c); d.Action != progression.Hold || !hasReason(d, "progression.nothing-done") {
+		if d := nextOf(t, c); d.Action != progression.HoldDose || !hasReason(d, "progression.nothing-done") {
 			t.Errorf("%v, nothing done: %s", rule, told(d))
 		}
 		c = courseOf(t, "dead-bug", 4)
@@ -117,7 +117,7 @@ func TestGateReasons(t *testing.T) {
 		name  string
 		spoil func(v *progression.Visit)
 		gate  visit.Gate
-		why   evidence.Code
+		why   evidence.ReasonCode
 	}{
 		{"unwell", func(v *progression.Visit) { v.Unwell = screening.Yes }, visit.GateEvents, "progression.unwell-then"},
 		{"a fall of the pressure", func(v *progression.Visit) { v.Moment.SystolicFall = 60 }, visit.GateEvents, "progression.event"},

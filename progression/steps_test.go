@@ -20,7 +20,7 @@ import (
 func TestNextFinds(t *testing.T) {
 	c := rowCourse(t, 2, 3, 4, 5, 6)
 	v := last(&c)
-	v.Plan.Finding, v.Plan.Sets, v.Plan.Count = &dose.Finding{MaxSteps: 2}, 1, 10
+	v.Plan.Finding, v.Plan.Sets, v.Plan.Count = &dose.Search{MaxSteps: 2}, 1, 10
 	trial := func(four, five float64) progression.Decision {
 		v.Sets = nil
 		for _, s := range goodVisit().Sets[1:3] {
@@ -207,7 +207,7 @@ func TestSessionRefersThePerson(t *testing.T) {
 		b := b
 		b.Log = slices.Clone(b.Log)
 		spoil(last(&b))
-		list, err := progression.Session([]progression.Course{a, b})
+		list, err := progression.NextAll([]progression.Course{a, b})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -219,7 +219,7 @@ func TestSessionRefersThePerson(t *testing.T) {
 		// An assessment since lets both go on, the one that ended so more gently.
 		a, b := a, b
 		a.Request.Screening.Day, b.Request.Screening.Day = firstDay+1, firstDay+1
-		list, err = progression.Session([]progression.Course{a, b})
+		list, err = progression.NextAll([]progression.Course{a, b})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -233,7 +233,7 @@ func TestSessionRefersThePerson(t *testing.T) {
 func TestNextMaintains(t *testing.T) {
 	c := rowCourse(t, 4, 4.25)
 	c.Request.Phase = dose.Maintain
-	if d := nextOf(t, c); d.Action != progression.Hold || d.Next.Sets != 2 {
+	if d := nextOf(t, c); d.Action != progression.HoldDose || d.Next.Sets != 2 {
 		t.Errorf("%v, %d sets", d.Action, d.Next.Sets)
 	}
 	last(&c).Plan.Sets = 1

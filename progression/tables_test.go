@@ -92,7 +92,7 @@ var harderCases = []rowCase{
 	{row: "two-rises", make: from(unchanged, 4, 4.25), waits: progression.Load},
 	{row: "next-weight", make: from(unchanged, 4, 4.25)},
 	{row: "find-on", make: from(func(c *progression.Course) {
-		last(c).Plan.Finding = &dose.Finding{MaxSteps: 0}
+		last(c).Plan.Finding = &dose.Search{MaxSteps: 0}
 		span(c, 10, 20)
 		done(c, 4*kilo, 14, 6)
 	}, 4, 6)},
@@ -131,7 +131,7 @@ func (quiet) Fatalf(text string, v ...any) { panic(text) }
 func lookedFor(four, five float64) func(t failer) progression.Course {
 	return from(func(c *progression.Course) {
 		v := last(c)
-		v.Plan.Finding, v.Plan.Sets, v.Plan.Count = &dose.Finding{MaxSteps: 2}, 1, 10
+		v.Plan.Finding, v.Plan.Sets, v.Plan.Count = &dose.Search{MaxSteps: 2}, 1, 10
 		v.Plan.Load.Each, v.Sets = 3*kilo, nil
 		for _, s := range goodVisit().Sets[1:3] {
 			for i, left := range []float64{8, four, five} {
@@ -210,7 +210,7 @@ var orderCases = []rowCase{
 			last(c).Sets[i].Reps = 12
 		}
 	}), waits: progression.Load},
-	{row: "next-weight", make: from(func(c *progression.Course) { last(c).Plan.Finding = &dose.Finding{}; done(c, 4*kilo, 12, 8) }, 4, 4.25)},
+	{row: "next-weight", make: from(func(c *progression.Course) { last(c).Plan.Finding = &dose.Search{}; done(c, 4*kilo, 12, 8) }, 4, 4.25)},
 	{row: "resumed", make: and(afterTrial(10), func(c *progression.Course) {
 		done(c, 3*kilo, 10, 3)
 		span(c, 10, 10)

@@ -82,7 +82,7 @@ func TestSessionBringsOneNewExercise(t *testing.T) {
 		for _, i := range tt.watch {
 			tt.courses[i].Watched = watched
 		}
-		list, err := progression.Session(tt.courses)
+		list, err := progression.NextAll(tt.courses)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -93,7 +93,7 @@ func TestSessionBringsOneNewExercise(t *testing.T) {
 			case d.Action == progression.ChangeVariant:
 				changed = append(changed, i)
 			case alone.Change == progression.HarderVariant:
-				if d.Action != progression.Hold || d.Next == nil || !hasReason(d, "progression.variant-waits") {
+				if d.Action != progression.HoldDose || d.Next == nil || !hasReason(d, "progression.variant-waits") {
 					t.Errorf("%s: %d: %v, %+v", tt.name, i, d.Action, d.Reasons)
 				}
 			case alone.Action == progression.ChangeVariant:
@@ -143,7 +143,7 @@ func TestSessionKeepsUnloadedMovements(t *testing.T) {
 		c.Request.Screening.Meanwhile = screening.UnloadedPractice
 		courses = append(courses, c)
 	}
-	list, err := progression.Session(courses)
+	list, err := progression.NextAll(courses)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -178,7 +178,7 @@ func TestSessionKeepsItsCounts(t *testing.T) {
 				courses = append(courses, c)
 			}
 		}
-		list, err := progression.Session(courses)
+		list, err := progression.NextAll(courses)
 		if err != nil {
 			t.Fatalf("Session: %v", err)
 		}

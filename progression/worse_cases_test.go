@@ -17,7 +17,7 @@ func TestNextAddsNoRepetitionWithMoreReserve(t *testing.T) {
 		reserve units.RIR
 		action  progression.Action
 		count   int
-	}{{3, progression.Progress, 11}, {4, progression.Hold, 9}, {5, progression.Hold, 8}} {
+	}{{3, progression.Progress, 11}, {4, progression.HoldDose, 9}, {5, progression.HoldDose, 8}} {
 		c := rowCourse(t, 2, 4, 6, 10)
 		done(&c, 4*kilo, 10, 3)
 		c.Request.Screening.Limits.MinReserve = tt.reserve
@@ -40,7 +40,7 @@ func TestNextBridgesNothingWithMoreReserve(t *testing.T) {
 		v.Plan.Tempo = dose.Tempo{Lowering: 4, Pausing: 2, Lifting: 2}
 		done(&c, 4*kilo, 20, 3)
 		c.Request.Screening.Limits.MinReserve = reserve
-		if d := nextOf(t, c); d.Action != progression.Hold || d.Next.Sets != 3 {
+		if d := nextOf(t, c); d.Action != progression.HoldDose || d.Next.Sets != 3 {
 			t.Errorf("reserve %v: %v, %v × %d", reserve, d.Change, d.Next.Sets, d.Next.Count)
 		}
 	}

@@ -93,12 +93,12 @@ func (o *Outcome) close() {
 }
 
 // reason is why an entry leads to a finding; variant is one of those in words.go.
-func (e *entry) reason(variant evidence.Code) evidence.Reason {
-	return evidence.Because(reasonPrefix+evidence.Code(e.code)+variant, e.facts[:len(e.facts):len(e.facts)]...)
+func (e *entry) reason(variant evidence.ReasonCode) evidence.Reason {
+	return evidence.Because(reasonPrefix+evidence.ReasonCode(e.code)+variant, e.facts[:len(e.facts):len(e.facts)]...)
 }
 
 // finding is what an entry leads to; variant is one of those in words.go.
-func (e *entry) finding(variant evidence.Code) Finding {
+func (e *entry) finding(variant evidence.ReasonCode) Finding {
 	return finding(e.code, variant, e.reason(variant))
 }
 
@@ -116,7 +116,7 @@ func (a *assessment) lists() {
 
 func (o *Outcome) addUnasked(list Code, s Setting) {
 	o.ask(askFor(list, ""))
-	reason := evidence.Because(unaskedPrefix+evidence.Code(list), unaskedFact)
+	reason := evidence.Because(unaskedPrefix+evidence.ReasonCode(list), unaskedFact)
 	o.addOpen(finding(list, unsurely, reason), unasked[list].softened().inSetting(s, true))
 }
 
@@ -146,7 +146,7 @@ func (a *assessment) missing(it item) Question {
 
 // follows is what an entry leads to, with its day and clearances counted in.
 // What only matters once it is present is asked for only then.
-func (a *assessment) follows(it item) (effect, evidence.Code) {
+func (a *assessment) follows(it item) (effect, evidence.ReasonCode) {
 	e, held := it.entry, it.held
 	follows, variant := e.effect, plainly
 	switch {
@@ -227,7 +227,7 @@ func (a *assessment) measured() {
 
 // addRead takes in what a reading met. Of pressure and pulse a first reading
 // alone is measured again before it counts for good; both are named.
-func (o *Outcome) addRead(e *entry, variant evidence.Code, follows effect, c Check) {
+func (o *Outcome) addRead(e *entry, variant evidence.ReasonCode, follows effect, c Check) {
 	question, first, again := measuredAgain[e.code], c.BP.String(), c.BPAgain.String()
 	if question == askPulseAgain {
 		first, again = beats(c.RestingPulse), beats(c.RestingPulseAgain)

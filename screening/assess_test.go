@@ -129,7 +129,7 @@ func TestListsNotAsked(t *testing.T) {
 		if !misses(o, name) {
 			t.Errorf("%s is not named as missing", name)
 		}
-		if _, ok := finding(o, evidence.Code("screening.not-asked."+name)); !ok {
+		if _, ok := finding(o, evidence.ReasonCode("screening.not-asked."+name)); !ok {
 			t.Errorf("%s is no finding", name)
 		}
 	}

@@ -13,7 +13,7 @@ func TestPressureBoundaries(t *testing.T) {
 	// Williams 2007 (strictly above) beside HEIW (at or above).
 	for _, tt := range []struct {
 		sys, dia int
-		aha      screening.Level
+		aha      screening.ContraindicationLevel
 		day      screening.DayPlan
 	}{
 		{159, 90, screening.NoContraindication, screening.AsPlanned},
@@ -61,14 +61,14 @@ func TestReadingBoundaries(t *testing.T) {
 			t.Errorf("pulse %d: %v, want %v", beats, got, want)
 		}
 	}
-	for mets, want := range map[float64]screening.Level{3.9: screening.Relative, 4.0: screening.NoContraindication, 4.1: screening.NoContraindication} {
+	for mets, want := range map[float64]screening.ContraindicationLevel{3.9: screening.Relative, 4.0: screening.NoContraindication, 4.1: screening.NoContraindication} {
 		p.CapacityMETs = &mets
 		if got := screening.Contraindications(p).Level; got != want {
 			t.Errorf("%v METs: %v, want %v", mets, got, want)
 		}
 	}
 	p.CapacityMETs = nil
-	for pap, want := range map[int]screening.Level{54: screening.NoContraindication, 55: screening.NoContraindication, 56: screening.Absolute} {
+	for pap, want := range map[int]screening.ContraindicationLevel{54: screening.NoContraindication, 55: screening.NoContraindication, 56: screening.Absolute} {
 		p.MeanPAP = &pap
 		if got := screening.Contraindications(p).Level; got != want {
 			t.Errorf("PAP %d: %v, want %v", pap, got, want)
@@ -220,7 +220,7 @@ func TestActivityBoundaries(t *testing.T) {
 }
 
 func TestRetinopathyBoundaries(t *testing.T) {
-	for planned, want := range map[units.Fraction]screening.Level{0: screening.Relative, 0.79: screening.Relative, 0.8: screening.Absolute, 0.81: screening.Absolute} {
+	for planned, want := range map[units.Fraction]screening.ContraindicationLevel{0: screening.Relative, 0.79: screening.Relative, 0.8: screening.Absolute, 0.81: screening.Absolute} {
 		p := blank()
 		p.Diseases = screening.AskedFor("diabetes_t2")
 		p.Conditions = screening.AskedFor("npdr_moderate_or_worse")

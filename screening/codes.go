@@ -29,19 +29,19 @@ const (
 	Sign                    // "sign": what shows during a set
 )
 
-var kinds = field.NewVocabulary[Kind]("kind of code", "", "disease", "symptom", "condition", "red flag", "happening", "reading", "topic", "sign")
+var kindTexts = field.NewVocabulary[Kind]("kind of code", "", "disease", "symptom", "condition", "red flag", "happening", "reading", "topic", "sign")
 
 // Kinds yields every kind of code.
-func Kinds() iter.Seq[Kind] { return kinds.All() }
+func Kinds() iter.Seq[Kind] { return kindTexts.All() }
 
 // String returns the kind's name, such as "red flag".
-func (k Kind) String() string { return kinds.Text(k) }
+func (k Kind) String() string { return kindTexts.Text(k) }
 
 // MarshalText writes what String returns.
-func (k Kind) MarshalText() ([]byte, error) { return kinds.Marshal(k) }
+func (k Kind) MarshalText() ([]byte, error) { return kindTexts.Marshal(k) }
 
 // UnmarshalText reads what MarshalText writes.
-func (k *Kind) UnmarshalText(text []byte) error { return kinds.Unmarshal(text, k) }
+func (k *Kind) UnmarshalText(text []byte) error { return kindTexts.Unmarshal(text, k) }
 
 // A Term is a known code with what it stands for.
 type Term struct {

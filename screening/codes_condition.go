@@ -48,9 +48,9 @@ const (
 	canadaFracture  = "repetitions as before; more load only with good posture and technique; no more than moderate aerobic work; a physiotherapist advises"
 )
 
-// conditions change how a person trains. Where no limit was published, the
+// conditionEntries change how a person trains. Where no limit was published, the
 // outcome names whom to ask and gives no number.
-var conditions = []entry{
+var conditionEntries = []entry{
 	{code: "osteoporosis", kind: Condition, meaning: "osteoporosis", effect: spine, cautions: []Code{noSpinalFlexion},
 		from: reported("giangregorio2014", guideTable, "strength on 2 or more days a week, 1 to 3 sets of 8 to 12 at 8 to 12 RM; "+canadaMovements+"; "+canadaLifting+"; a lighter start for the inactive, for beginners and at high risk")},
 	{code: "osteoporosis_uk", kind: Condition, meaning: "osteoporosis, by the UK consensus", effect: spine, cautions: []Code{noSpinalFlexion},

@@ -9,9 +9,9 @@ func diseaseFrom(says string) provenance {
 	return provenance{says: says, source: "riebe2015", via: figureVia, basis: evidence.Secondary}
 }
 
-// diseases are the known diseases of the preparticipation rule. What follows
+// diseaseEntries are the known diseases of the preparticipation rule. What follows
 // from them alone is told by its branch; the effect here is of the code itself.
-var diseases = []entry{
+var diseaseEntries = []entry{
 	{code: "cardiac", kind: Disease, meaning: "known heart disease", from: diseaseFrom("heart disease counts as known disease"), effect: tell},
 	{code: "peripheral_vascular", kind: Disease, meaning: "known disease of the arteries of the limbs", from: diseaseFrom("peripheral vascular disease counts as known disease"), effect: tell},
 	{code: "cerebrovascular", kind: Disease, meaning: "known disease of the vessels of the brain", from: diseaseFrom("cerebrovascular disease counts as known disease"), effect: tell},

@@ -1,25 +1,25 @@
 package screening
 
-// A known is a code of another list that names a disease of the preparticipation
+// A listedDisease is a code of another list that names a disease of the preparticipation
 // rule.
-type known struct {
+type listedDisease struct {
 	diseases []Code // which a clearance may name in its place
 	memory   bool   // that the rule counts it is from memory: it may forbid, and is not the rule's own answer
 }
 
 // Diseases that codes of other lists name.
 var (
-	ofHeart    = known{diseases: []Code{"cardiac"}}
-	ofVessels  = known{diseases: []Code{"cerebrovascular"}}
-	ofEither   = known{diseases: []Code{"cardiac", "cerebrovascular"}}
-	ofDiabetes = known{diseases: diabetesCodes}
-	ofKidneys  = known{diseases: append([]Code{"renal"}, diabetesCodes...)}
-	recalled   = known{diseases: []Code{"cardiac"}, memory: true}
+	ofHeart    = listedDisease{diseases: []Code{"cardiac"}}
+	ofVessels  = listedDisease{diseases: []Code{"cerebrovascular"}}
+	ofEither   = listedDisease{diseases: []Code{"cardiac", "cerebrovascular"}}
+	ofDiabetes = listedDisease{diseases: diabetesCodes}
+	ofKidneys  = listedDisease{diseases: append([]Code{"renal"}, diabetesCodes...)}
+	recalled   = listedDisease{diseases: []Code{"cardiac"}, memory: true}
 )
 
 // knownDiseases are by code. Whoever has one has the disease, whichever list it
 // was told in.
-var knownDiseases = map[Code]known{
+var knownDiseases = map[Code]listedDisease{
 	heartFailure: ofHeart, "decompensated_hf": ofHeart, "heart_failure_nyha_iv": ofHeart,
 	"mi_within_3_weeks": ofHeart, "acute_mi": ofHeart, "unstable_chd": ofHeart, "left_main_disease_untreated": ofHeart,
 	"severe_valve_disease": ofHeart, "severe_symptomatic_aortic_stenosis": ofHeart,

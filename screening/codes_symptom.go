@@ -9,11 +9,11 @@ func symptomFrom(says string, basis evidence.Basis) provenance {
 	return provenance{says: says, source: "riebe2015", locator: signsList, basis: basis}
 }
 
-// symptoms are the signs and symptoms of the preparticipation rule.
+// symptomEntries are the signs and symptoms of the preparticipation rule.
 // Those of a heart short of blood and blackouts are seen the same day, and no
 // clearance lifts them, since none can have known of them; for the others one
 // that names them may.
-var symptoms = []entry{
+var symptomEntries = []entry{
 	{code: "ischaemic_chest_neck_jaw_arm_pain", kind: Symptom, meaning: "ache that may come from the heart, in arm, jaw, neck or chest",
 		from: symptomFrom("whatever a heart short of blood may make arm, jaw, neck or chest feel is on the list", evidence.FromMemory), effect: seeToday},
 	{code: "palpitations_or_tachycardia", kind: Symptom, meaning: "racing or pounding heart",

@@ -10,8 +10,8 @@ import "slices"
 // unsure, is not counted.
 func Contraindications(p Profile) ContraindicationAnswer {
 	answer := ContraindicationAnswer{Level: NoContraindication}
-	meet := func(level Level, code Code) {
-		if level == LevelUnknown || slices.Contains(answer.Reasons, code) {
+	meet := func(level ContraindicationLevel, code Code) {
+		if level == ContraindicationLevelUnknown || slices.Contains(answer.Reasons, code) {
 			return
 		}
 		answer.Level = max(answer.Level, level)
@@ -29,10 +29,10 @@ func Contraindications(p Profile) ContraindicationAnswer {
 }
 
 // contraindicationLevel is the entry's level with what was measured or planned.
-func (p Profile) contraindicationLevel(e *entry) Level {
+func (p Profile) contraindicationLevel(e *entry) ContraindicationLevel {
 	switch {
 	case e.listed() == retinopathyHigh && p.PlannedFraction < highIntensity:
-		return LevelUnknown
+		return ContraindicationLevelUnknown
 	case e.code == uncontrolled && p.pressure() != nil:
 		return Relative // the reading says whether it is more
 	}

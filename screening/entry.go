@@ -85,14 +85,14 @@ type entry struct {
 	dated    *dated  // what changes once its day is known
 	balance  bool    // fainting or falling: no lone standing, overhead or over-the-face work
 
-	level    Level             // on the list of contraindications
-	as       Code              // the list's code, where it differs
-	failure  Level             // on the list for chronic heart failure
-	wider    bool              // on the wider list
-	cautions []Code            // published cautions
-	flag     Referral          // of a red flag that counts by itself
-	also     []evidence.FactID // further facts behind it
-	points   string            // serious cause that a sign points to, where one sign alone says little
+	level    ContraindicationLevel // on the list of contraindications
+	as       Code                  // the list's code, where it differs
+	failure  ContraindicationLevel // on the list for chronic heart failure
+	wider    bool                  // on the wider list
+	cautions []Code                // published cautions
+	flag     Referral              // of a red flag that counts by itself
+	also     []evidence.FactID     // further facts behind it
+	points   string                // serious cause that a sign points to, where one sign alone says little
 
 	row   int               // in the table of all entries
 	facts []evidence.FactID // behind every reason of it
@@ -116,7 +116,7 @@ func (e *entry) listed() Code {
 }
 
 var (
-	entries = numbered(diseases, symptoms, heartEntries, failureEntries, conditions, moreConditions, triggerEntries, frailtyEntries,
+	entries = numbered(diseaseEntries, symptomEntries, heartEntries, failureEntries, conditionEntries, moreConditions, triggerEntries, frailtyEntries,
 		widerEntries, redFlags, happenings, readings, moreReadings, lowEntries, floorEntries, topics, moreTopics, stops)
 	index = indexEntries()
 )

@@ -233,12 +233,12 @@ func TestWords(t *testing.T) {
 		if _, ok := l.Fact(term.Fact); !ok {
 			t.Errorf("%s: no fact %s", term.Code, term.Fact)
 		}
-		if term.Meaning == "" || words[evidence.Code("screening."+term.Code)].Clinician == "" {
+		if term.Meaning == "" || words[evidence.ReasonCode("screening."+term.Code)].Clinician == "" {
 			t.Errorf("%s has no words", term.Code)
 		}
 	}
 	for q := range screening.Prompts() {
-		if w := words[evidence.Code("screening.ask."+q.Code)]; w.Client == "" || w.Clinician == "" {
+		if w := words[evidence.ReasonCode("screening.ask."+q.Code)]; w.Client == "" || w.Clinician == "" {
 			t.Errorf("question %s has no words", q.Code)
 		}
 	}

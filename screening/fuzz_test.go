@@ -79,7 +79,7 @@ func FuzzMomentJSON(f *testing.F) {
 			return
 		}
 		got, err := screening.During(m)
-		if (err == nil) != (m.Validate() == nil) || err == nil && got.Action == screening.ActionUnknown {
+		if (err == nil) != (m.Validate() == nil) || err == nil && got.Action == screening.StopActionUnknown {
 			t.Fatalf("During(%s) = %+v, %v", data, got, err)
 		}
 		if (len(got.Findings) > 0) != (got.Action > screening.CarryOn) {

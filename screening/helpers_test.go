@@ -38,7 +38,7 @@ func assess(t fataler, p screening.Profile) screening.Outcome {
 	return o
 }
 
-func finding(o screening.Outcome, code evidence.Code) (screening.Finding, bool) {
+func finding(o screening.Outcome, code evidence.ReasonCode) (screening.Finding, bool) {
 	for _, f := range o.Findings {
 		if f.Reason.Code == code {
 			return f, true

@@ -45,7 +45,7 @@ func TestOpenQuestionsAllAsked(t *testing.T) {
 	if !misses(o, "ketones") || !misses(o, "pain") {
 		t.Errorf("missing %v, want ketones and pain", o.Missing)
 	}
-	for _, code := range []evidence.Code{"screening.no_ketone_strips", "screening.pain_gt_5_reduce.unsure", "screening.pain_not_settled_reduce.unsure", "screening.pain_rising_week_on_week_reduce.unsure"} {
+	for _, code := range []evidence.ReasonCode{"screening.no_ketone_strips", "screening.pain_gt_5_reduce.unsure", "screening.pain_not_settled_reduce.unsure", "screening.pain_rising_week_on_week_reduce.unsure"} {
 		if _, plain := finding(o, code); !plain {
 			if _, held := finding(o, code+".held"); !held {
 				t.Errorf("no %s", code)
@@ -192,9 +192,9 @@ func TestOrderOfAnswers(t *testing.T) {
 	p := well()
 	p.Conditions = screening.AskedFor(codes...)
 	want := assess(t, p)
-	at := map[evidence.Code]int{}
+	at := map[evidence.ReasonCode]int{}
 	for term := range screening.Codes() {
-		at["screening."+evidence.Code(term.Code)] = len(at)
+		at["screening."+evidence.ReasonCode(term.Code)] = len(at)
 	}
 	last := -1
 	for _, f := range want.Findings {

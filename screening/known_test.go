@@ -107,7 +107,7 @@ func TestDiabetesAnywhere(t *testing.T) {
 // the disease answers the branch's need.
 func TestKnownDiseaseCleared(t *testing.T) {
 	// One for the disease alone leaves heart failure itself held.
-	for scope, branch := range map[screening.Code]evidence.Code{"heart_failure": "screening.branch.N2.clearance", "cardiac": "screening.branch.N2.clearance.held"} {
+	for scope, branch := range map[screening.Code]evidence.ReasonCode{"heart_failure": "screening.branch.N2.clearance", "cardiac": "screening.branch.N2.clearance.held"} {
 		p := blank()
 		p.BP, p.Conditions = pressure(130, 80), screening.AskedFor("heart_failure")
 		p.Clearances = []screening.Clearance{clearance(scope)}

@@ -10,12 +10,12 @@ import (
 
 // heldBack marks the reason of a finding whose usual sentence lets more go on than
 // the joined outcome does.
-const heldBack evidence.Code = ".held"
+const heldBack evidence.ReasonCode = ".held"
 
 // Offers returns the most that the client's sentence of a reason lets go on,
 // and whether it lets anything go on at all. No finding of an outcome offers more
 // than its Meanwhile.
-func Offers(code evidence.Code) (Meanwhile, bool) {
+func Offers(code evidence.ReasonCode) (Meanwhile, bool) {
 	name := unprefixed(code)
 	if most, ok := offered[name]; ok {
 		return most, true
@@ -27,7 +27,7 @@ func Offers(code evidence.Code) (Meanwhile, bool) {
 }
 
 // unprefixed is a reason's code without the package's prefix.
-func unprefixed(code evidence.Code) Code {
+func unprefixed(code evidence.ReasonCode) Code {
 	return Code(strings.TrimPrefix(string(code), string(reasonPrefix)))
 }
 
@@ -64,7 +64,7 @@ func addHeld(w evidence.Words) {
 // heldText is put together for an entry.
 func heldText(name Code) string {
 	code, variant, _ := strings.Cut(string(name), ".")
-	e, about := find(Code(code)), text(Code(code)).about
+	e, about := find(Code(code)), clientTextOf(Code(code)).about
 	switch {
 	case "."+variant == string(withClearance):
 		return "Your doctor has agreed about " + about + "; the rest comes first."

@@ -38,7 +38,7 @@ func TestOffersAreListed(t *testing.T) {
 // TestQuestionsOfferNothing holds that no question lets anything go on.
 func TestQuestionsOfferNothing(t *testing.T) {
 	for prompt := range screening.Prompts() {
-		if most, ok := screening.Offers(evidence.Code("screening.ask." + prompt.Code)); ok {
+		if most, ok := screening.Offers(evidence.ReasonCode("screening.ask." + prompt.Code)); ok {
 			t.Errorf("the question %s offers %v", prompt.Code, most)
 		}
 	}

@@ -56,14 +56,14 @@ type caseInputs struct {
 }
 
 type caseAnswers struct {
-	Branch     screening.Branch   `json:"acsm_branch"`
-	Clearance  screening.Need     `json:"acsm_clearance"`
-	AHA        screening.Level    `json:"aha2007"`
-	AHAReasons []screening.Code   `json:"aha2007_reasons"`
-	Day        screening.DayPlan  `json:"session_day_rules"`
-	DayReasons []screening.Code   `json:"session_day_reasons"`
-	RedFlag    screening.Referral `json:"red_flag"`
-	Cautions   []screening.Code   `json:"cautions"`
+	Branch     screening.Branch                `json:"acsm_branch"`
+	Clearance  screening.Need                  `json:"acsm_clearance"`
+	AHA        screening.ContraindicationLevel `json:"aha2007"`
+	AHAReasons []screening.Code                `json:"aha2007_reasons"`
+	Day        screening.DayPlan               `json:"session_day_rules"`
+	DayReasons []screening.Code                `json:"session_day_reasons"`
+	RedFlag    screening.Referral              `json:"red_flag"`
+	Cautions   []screening.Code                `json:"cautions"`
 }
 
 func answer(b *bool) screening.Answer {

@@ -60,10 +60,10 @@ var questions = slices.Concat(writtenQuestions, dayQuestions())
 
 func dayQuestions() []question {
 	var list []question
-	for i := range conditions {
-		if e := &conditions[i]; e.dated != nil {
+	for i := range conditionEntries {
+		if e := &conditionEntries[i]; e.dated != nil {
 			list = append(list, question{code: dayOf(e.code), triggers: []Code{e.code},
-				client:    "About " + text(e.code).about + ": when was it? A month and a year will do.",
+				client:    "About " + clientTextOf(e.code).about + ": when was it? A month and a year will do.",
 				clinician: "Day of: " + e.meaning + "."})
 		}
 	}
@@ -84,7 +84,7 @@ func findQuestion(code Code) *question {
 
 // askFor returns the question of a code, asked because of another.
 func askFor(code, because Code) Question {
-	reason := evidence.Because(askPrefix + evidence.Code(code))
+	reason := evidence.Because(askPrefix + evidence.ReasonCode(code))
 	if because != "" {
 		reason = reason.With("because", because)
 	}

@@ -26,9 +26,9 @@ type Rules struct {
 // IsZero reports whether no rule was asked.
 func (r Rules) IsZero() bool {
 	return r.Preparticipation == PreparticipationAnswer{} && r.DiabetesStart == NeedUnknown &&
-		r.Contraindications.Level == LevelUnknown && len(r.Contraindications.Reasons) == 0 &&
+		r.Contraindications.Level == ContraindicationLevelUnknown && len(r.Contraindications.Reasons) == 0 &&
 		len(r.Wider) == 0 && r.RedFlags == ReferralUnknown &&
-		r.HeartFailure.Level == LevelUnknown && len(r.HeartFailure.Reasons) == 0 &&
+		r.HeartFailure.Level == ContraindicationLevelUnknown && len(r.HeartFailure.Reasons) == 0 &&
 		r.Falls.isZero() && r.Pain.isZero() &&
 		r.SessionDay.Plan == PlanUnknown && len(r.SessionDay.Reasons) == 0 && len(r.Cautions) == 0
 }
@@ -94,36 +94,36 @@ type PreparticipationAnswer struct {
 	Clearance Need   `json:"clearance"`
 }
 
-// Level is the answer of a list of contraindications.
-type Level uint8
+// ContraindicationLevel is the answer of a list of contraindications.
+type ContraindicationLevel uint8
 
 // Levels, rising.
 const (
-	LevelUnknown       Level = iota // not asked
-	NoContraindication              // "none": none on the list was answered with yes
-	Relative                        // "relative": a doctor decides first
-	Absolute                        // "absolute": no resistance exercise
+	ContraindicationLevelUnknown ContraindicationLevel = iota // not asked
+	NoContraindication                                        // "none": none on the list was answered with yes
+	Relative                                                  // "relative": a doctor decides first
+	Absolute                                                  // "absolute": no resistance exercise
 )
 
-var levels = field.NewVocabulary[Level]("level", "", "none", "relative", "absolute")
+var levels = field.NewVocabulary[ContraindicationLevel]("level", "", "none", "relative", "absolute")
 
-// Levels yields every level.
-func Levels() iter.Seq[Level] { return levels.All() }
+// ContraindicationLevels yields every level.
+func ContraindicationLevels() iter.Seq[ContraindicationLevel] { return levels.All() }
 
 // String returns "none", "relative" or "absolute".
-func (l Level) String() string { return levels.Text(l) }
+func (l ContraindicationLevel) String() string { return levels.Text(l) }
 
 // MarshalText writes what String returns.
-func (l Level) MarshalText() ([]byte, error) { return levels.Marshal(l) }
+func (l ContraindicationLevel) MarshalText() ([]byte, error) { return levels.Marshal(l) }
 
 // UnmarshalText reads what MarshalText writes.
-func (l *Level) UnmarshalText(text []byte) error { return levels.Unmarshal(text, l) }
+func (l *ContraindicationLevel) UnmarshalText(text []byte) error { return levels.Unmarshal(text, l) }
 
 // A ContraindicationAnswer is the gravest level on the list, with every entry
 // that was met, relative ones too.
 type ContraindicationAnswer struct {
-	Level   Level  `json:"level"`
-	Reasons []Code `json:"reasons,omitempty"`
+	Level   ContraindicationLevel `json:"level"`
+	Reasons []Code                `json:"reasons,omitempty"`
 }
 
 // join returns the graver of a and b with the reasons of both.

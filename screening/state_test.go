@@ -15,34 +15,34 @@ func TestDuringThresholds(t *testing.T) {
 	for name, tt := range map[string]struct {
 		m      screening.Moment
 		action screening.StopAction
-		want   []evidence.Code
+		want   []evidence.ReasonCode
 	}{
 		"nothing":    {screening.Moment{}, screening.CarryOn, nil},
 		"249/114":    {screening.Moment{BP: pressure(249, 114)}, screening.CarryOn, nil},
-		"250/100":    {screening.Moment{BP: pressure(250, 100)}, screening.EndSession, []evidence.Code{a}},
-		"251/100":    {screening.Moment{BP: pressure(251, 100)}, screening.EndSession, []evidence.Code{a, c}},
-		"260/100":    {screening.Moment{BP: pressure(260, 100)}, screening.EndSession, []evidence.Code{a, c}},
-		"261/100":    {screening.Moment{BP: pressure(261, 100)}, screening.EndSession, []evidence.Code{a, b, c}},
-		"200/115":    {screening.Moment{BP: pressure(200, 115)}, screening.EndSession, []evidence.Code{a}},
-		"200/116":    {screening.Moment{BP: pressure(200, 116)}, screening.EndSession, []evidence.Code{a, b}},
-		"200/120":    {screening.Moment{BP: pressure(200, 120)}, screening.EndSession, []evidence.Code{a, b}},
-		"200/121":    {screening.Moment{BP: pressure(200, 121)}, screening.EndSession, []evidence.Code{a, b, c}},
+		"250/100":    {screening.Moment{BP: pressure(250, 100)}, screening.EndSession, []evidence.ReasonCode{a}},
+		"251/100":    {screening.Moment{BP: pressure(251, 100)}, screening.EndSession, []evidence.ReasonCode{a, c}},
+		"260/100":    {screening.Moment{BP: pressure(260, 100)}, screening.EndSession, []evidence.ReasonCode{a, c}},
+		"261/100":    {screening.Moment{BP: pressure(261, 100)}, screening.EndSession, []evidence.ReasonCode{a, b, c}},
+		"200/115":    {screening.Moment{BP: pressure(200, 115)}, screening.EndSession, []evidence.ReasonCode{a}},
+		"200/116":    {screening.Moment{BP: pressure(200, 116)}, screening.EndSession, []evidence.ReasonCode{a, b}},
+		"200/120":    {screening.Moment{BP: pressure(200, 120)}, screening.EndSession, []evidence.ReasonCode{a, b}},
+		"200/121":    {screening.Moment{BP: pressure(200, 121)}, screening.EndSession, []evidence.ReasonCode{a, b, c}},
 		"fall 10":    {screening.Moment{SystolicFall: 10}, screening.CarryOn, nil},
-		"fall 11":    {screening.Moment{SystolicFall: 11}, screening.EndSession, []evidence.Code{"stop_systolic_fall_gt_10"}},
-		"88 %":       {screening.Moment{SpO2: 88}, screening.EndSession, []evidence.Code{"stop_spo2_lt_89", "stop_spo2_lt_90"}},
-		"89 %":       {screening.Moment{SpO2: 89}, screening.EndSet, []evidence.Code{"stop_spo2_lt_90"}},
+		"fall 11":    {screening.Moment{SystolicFall: 11}, screening.EndSession, []evidence.ReasonCode{"stop_systolic_fall_gt_10"}},
+		"88 %":       {screening.Moment{SpO2: 88}, screening.EndSession, []evidence.ReasonCode{"stop_spo2_lt_89", "stop_spo2_lt_90"}},
+		"89 %":       {screening.Moment{SpO2: 89}, screening.EndSet, []evidence.ReasonCode{"stop_spo2_lt_90"}},
 		"90 %":       {screening.Moment{SpO2: 90}, screening.CarryOn, nil},
 		"pain 5":     {screening.Moment{Pain: score(5)}, screening.CarryOn, nil},
-		"pain 5.5":   {screening.Moment{Pain: score(5.5)}, screening.EndSet, []evidence.Code{"pain_gt_5_reduce"}},
-		"chest":      {screening.Moment{Signs: []screening.Code{"chest_symptom"}}, screening.GetHelp, []evidence.Code{"chest_symptom"}},
-		"dizzy":      {screening.Moment{Signs: []screening.Code{"dizzy_or_swaying"}}, screening.EndSession, []evidence.Code{"dizzy_or_swaying"}},
-		"asks":       {screening.Moment{Signs: []screening.Code{"asks_to_stop"}}, screening.EndSet, []evidence.Code{"asks_to_stop"}},
-		"stroke":     {screening.Moment{Signs: []screening.Code{"stroke_signs"}}, screening.GetHelp, []evidence.Code{"stroke_signs"}},
-		"tendon":     {screening.Moment{Signs: []screening.Code{"tendon_pop"}}, screening.EndSession, []evidence.Code{"tendon_pop"}},
-		"night pain": {screening.Moment{Signs: []screening.Code{"unremitting_night_pain"}}, screening.EndSession, []evidence.Code{"unremitting_night_pain"}},
+		"pain 5.5":   {screening.Moment{Pain: score(5.5)}, screening.EndSet, []evidence.ReasonCode{"pain_gt_5_reduce"}},
+		"chest":      {screening.Moment{Signs: []screening.Code{"chest_symptom"}}, screening.GetHelp, []evidence.ReasonCode{"chest_symptom"}},
+		"dizzy":      {screening.Moment{Signs: []screening.Code{"dizzy_or_swaying"}}, screening.EndSession, []evidence.ReasonCode{"dizzy_or_swaying"}},
+		"asks":       {screening.Moment{Signs: []screening.Code{"asks_to_stop"}}, screening.EndSet, []evidence.ReasonCode{"asks_to_stop"}},
+		"stroke":     {screening.Moment{Signs: []screening.Code{"stroke_signs"}}, screening.GetHelp, []evidence.ReasonCode{"stroke_signs"}},
+		"tendon":     {screening.Moment{Signs: []screening.Code{"tendon_pop"}}, screening.EndSession, []evidence.ReasonCode{"tendon_pop"}},
+		"night pain": {screening.Moment{Signs: []screening.Code{"unremitting_night_pain"}}, screening.EndSession, []evidence.ReasonCode{"unremitting_night_pain"}},
 	} {
 		got, err := screening.During(tt.m)
-		var codes []evidence.Code
+		var codes []evidence.ReasonCode
 		for _, f := range got.Findings {
 			codes = append(codes, f.Reason.Code[len("screening."):])
 		}

@@ -47,14 +47,14 @@ func TestDayThresholds(t *testing.T) {
 }
 
 func TestHeartFailureLevels(t *testing.T) {
-	if got := screening.HeartFailure(screening.Check{}, blank()).Level; got != screening.LevelUnknown {
+	if got := screening.HeartFailure(screening.Check{}, blank()).Level; got != screening.ContraindicationLevelUnknown {
 		t.Errorf("nothing given: %v", got)
 	}
 	if got := screening.HeartFailure(screening.Check{SupinePulse: 60}, blank()).Level; got != screening.NoContraindication {
 		t.Errorf("a calm pulse: %v", got)
 	}
 	p := blank()
-	for days, want := range map[units.Day]screening.Level{20: screening.Absolute, 21: screening.LevelUnknown, 22: screening.LevelUnknown} {
+	for days, want := range map[units.Day]screening.ContraindicationLevel{20: screening.Absolute, 21: screening.ContraindicationLevelUnknown, 22: screening.ContraindicationLevelUnknown} {
 		p.Events = []screening.Event{{Code: "heart_attack", Day: visit - days}}
 		if got := screening.HeartFailure(screening.Check{}, p).Level; got != want {
 			t.Errorf("heart attack %d days ago: %v, want %v", days, got, want)

@@ -8,35 +8,35 @@ import (
 
 // Codes of reasons.
 const (
-	reasonPrefix    evidence.Code = "screening."
-	askPrefix       evidence.Code = "screening.ask."
-	unaskedPrefix   evidence.Code = "screening.not-asked."
-	branchPrefix    evidence.Code = "screening.branch."
-	adaCode         evidence.Code = "screening.diabetes-start"
-	togetherCode    evidence.Code = "screening.flags-together"
-	clearanceCode   evidence.Code = "screening.clearance-counted"
-	voidCode        evidence.Code = "screening.clearance-not-counted"
-	restrictionCode evidence.Code = "screening.restriction"
-	happenedCode    evidence.Code = "screening.happened"
-	lapsedCode      evidence.Code = "screening.assessment-lapsed"
-	nothingCode     evidence.Code = "screening.nothing-found"
+	reasonPrefix    evidence.ReasonCode = "screening."
+	askPrefix       evidence.ReasonCode = "screening.ask."
+	unaskedPrefix   evidence.ReasonCode = "screening.not-asked."
+	branchPrefix    evidence.ReasonCode = "screening.branch."
+	adaCode         evidence.ReasonCode = "screening.diabetes-start"
+	togetherCode    evidence.ReasonCode = "screening.flags-together"
+	clearanceCode   evidence.ReasonCode = "screening.clearance-counted"
+	voidCode        evidence.ReasonCode = "screening.clearance-not-counted"
+	restrictionCode evidence.ReasonCode = "screening.restriction"
+	happenedCode    evidence.ReasonCode = "screening.happened"
+	lapsedCode      evidence.ReasonCode = "screening.assessment-lapsed"
+	nothingCode     evidence.ReasonCode = "screening.nothing-found"
 )
 
 // Variants of the reason of an entry or branch.
 const (
-	plainly       evidence.Code = ""
-	unsurely      evidence.Code = ".unsure"
-	laterOn       evidence.Code = ".later"
-	withClearance evidence.Code = ".clearance"
-	vigorously    evidence.Code = ".vigorous"
-	onceMore      evidence.Code = ".again"
+	plainly       evidence.ReasonCode = ""
+	unsurely      evidence.ReasonCode = ".unsure"
+	laterOn       evidence.ReasonCode = ".later"
+	withClearance evidence.ReasonCode = ".clearance"
+	vigorously    evidence.ReasonCode = ".vigorous"
+	onceMore      evidence.ReasonCode = ".again"
 )
 
 // variantOf are the variants that reasons have; what is not known is no variant.
-var variantOf = map[evidence.Code]Variant{laterOn: LongAgo, withClearance: Agreed, vigorously: ForVigorous, onceMore: FirstReading}
+var variantOf = map[evidence.ReasonCode]Variant{laterOn: LongAgo, withClearance: Agreed, vigorously: ForVigorous, onceMore: FirstReading}
 
 // finding is one of a code, in one of the variants above.
-func finding(code Code, variant evidence.Code, reason evidence.Reason) Finding {
+func finding(code Code, variant evidence.ReasonCode, reason evidence.Reason) Finding {
 	return Finding{Code: code, Known: variant != unsurely, Variant: variantOf[variant], Reason: reason}
 }
 
@@ -85,9 +85,9 @@ func Words() evidence.Words {
 	addHeld(w)
 	for i := range questions {
 		q := &questions[i]
-		w[askPrefix+evidence.Code(q.code)] = evidence.Wording{Client: q.client, Clinician: q.clinician}
+		w[askPrefix+evidence.ReasonCode(q.code)] = evidence.Wording{Client: q.client, Clinician: q.clinician}
 		if _, list := unasked[q.code]; list {
-			w[unaskedPrefix+evidence.Code(q.code)] = evidence.Wording{Client: listTexts[q.code], Clinician: q.clinician + " Every item of it counts as not known; no exercise until it is asked."}
+			w[unaskedPrefix+evidence.ReasonCode(q.code)] = evidence.Wording{Client: listTexts[q.code], Clinician: q.clinician + " Every item of it counts as not known; no exercise until it is asked."}
 		}
 	}
 	return w
@@ -95,8 +95,8 @@ func Words() evidence.Words {
 
 // words adds the wordings of an entry.
 func (e *entry) words(w evidence.Words) {
-	code := reasonPrefix + evidence.Code(e.code)
-	client := text(e.code)
+	code := reasonPrefix + evidence.ReasonCode(e.code)
+	client := clientTextOf(e.code)
 	rule := upper(e.meaning) + ". Source: " + e.from.says + ". Here: "
 	read := ""
 	again, twice := againTexts[e.code]

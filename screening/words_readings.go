@@ -94,8 +94,8 @@ var listTexts = map[Code]string{
 	askNew:        "Please tell us first whether anything is new since last time.",
 }
 
-// text returns the client's text of a code.
-func text(code Code) clientText {
+// clientTextOf returns the client's text of a code.
+func clientTextOf(code Code) clientText {
 	if t, ok := readingTexts[code]; ok {
 		return t
 	}
@@ -106,7 +106,7 @@ func text(code Code) clientText {
 // nobody's questionnaire's words. A code that has none is given in the
 // clinician's, and one that is not known gives "".
 func Option(code Code) string {
-	if own := text(code).option; own != "" {
+	if own := clientTextOf(code).option; own != "" {
 		return own
 	}
 	term, _ := LookUp(code)

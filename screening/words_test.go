@@ -12,7 +12,7 @@ import (
 
 // silent are the reasons of which a client need read nothing: they say what was
 // counted, or are never given without another that speaks of the same.
-var silent = []evidence.Code{
+var silent = []evidence.ReasonCode{
 	"screening.diabetes-start", "screening.clearance-counted", "screening.clearance-not-counted",
 	"screening.hypertension_gt_180_110.again", "screening.systolic_gt_170_untreated.held", "screening.systolic_gt_170_untreated.again.held",
 	"screening.branch.N1.held", "screening.branch.A1.held", "screening.branch.N2.clearance.held", "screening.branch.N3.clearance.held", "screening.branch.A3.clearance.held",
@@ -24,7 +24,7 @@ var silent = []evidence.Code{
 // TestNoGaps lists every reason without words for the client, or a sentence
 // that a client with several findings would read twice.
 func TestNoGaps(t *testing.T) {
-	said := map[string]evidence.Code{}
+	said := map[string]evidence.ReasonCode{}
 	for code, w := range screening.Words() {
 		if w.Clinician == "" {
 			t.Errorf("%s has no words for the clinician", code)
@@ -48,7 +48,7 @@ func TestNobodyReadsTwice(t *testing.T) {
 	for range usualCases / 8 {
 		o := assess(t, randomProfile(r))
 		o = mustToday(t, checkFor(r, o), o)
-		told := map[string]evidence.Code{}
+		told := map[string]evidence.ReasonCode{}
 		for _, f := range o.Findings {
 			if len(f.Reason.Facts) == 0 && f.Reason.Code != "screening.nothing-found" {
 				t.Fatalf("%s rests on no fact", f.Reason.Code)

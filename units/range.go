@@ -85,19 +85,19 @@ func (r Range[T]) Intersect(s Range[T]) (Range[T], bool) {
 func (r Range[T]) String() string {
 	switch {
 	case r.hasMin && r.hasMax && r.min == r.max:
-		return text(r.min)
+		return printed(r.min)
 	case r.hasMin && r.hasMax:
-		return text(r.min) + " to " + text(r.max)
+		return printed(r.min) + " to " + printed(r.max)
 	case r.hasMin:
-		return "at least " + text(r.min)
+		return "at least " + printed(r.min)
 	case r.hasMax:
-		return "at most " + text(r.max)
+		return "at most " + printed(r.max)
 	}
 	return "not stated"
 }
 
-// text is what %v prints, found sooner for what most ranges are of.
-func text[T cmp.Ordered](v T) string {
+// printed is what %v prints, found sooner for what most ranges are of.
+func printed[T cmp.Ordered](v T) string {
 	switch v := any(v).(type) {
 	case int:
 		return strconv.Itoa(v)

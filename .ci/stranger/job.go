@@ -47,7 +47,7 @@ func job() error {
 	if err := audit(r, first); err != nil {
 		return err
 	}
-	r.Asked = append(r.Asked, record.AskedFor(asked, first))
+	r.Asked = append(r.Asked, record.AskedFrom(asked, first))
 	for _, day := range r.Days {
 		trained(&r, day, asked)
 	}
@@ -81,7 +81,7 @@ func audit(r record.Record, from units.Day) error {
 }
 
 func trained(r *record.Record, day units.Day, p dose.Prescription) {
-	r.Visits = append(r.Visits, record.Visit{Day: day, Noted: record.Noted{PainFree: true, Moment: &screening.Moment{}, Observer: "Instructor C"}})
+	r.Visits = append(r.Visits, record.TrainingDay{Day: day, Noted: record.Noted{PainFree: true, Moment: &screening.Moment{}, Observer: "Instructor C"}})
 	for range p.Sets {
 		r.Done = append(r.Done, setlog.Set{
 			Key: r.Profile.Key, Day: day, Exercise: p.Exercise, Side: p.Side, Hold: p.Hold, Load: p.Load.Each, Reps: p.Count,

@@ -97,7 +97,7 @@ type Advice struct {
 // Advise returns the candidates, each with the stalls that it ends alone:
 // those that end most first, then the least mass bought, then the order given.
 // A stall that is none with the present kit is ended by nothing. Without
-// candidates it takes those of [More], [Between] and [Reaching].
+// candidates it takes those of [More], [InBetween] and [Reaching].
 //
 // Bad fields come back all at once, below "/kit", "/stalls" and "/candidates";
 // a kit that makes too many loads, with a candidate or without, is
@@ -111,7 +111,7 @@ func Advise(k Kit, stalls []Stall, candidates []Purchase) ([]Advice, error) {
 		return nil, err
 	}
 	if len(candidates) == 0 {
-		candidates = slices.Concat(More(k), Between(k), Reaching(k, stalls))
+		candidates = slices.Concat(More(k), InBetween(k), Reaching(k, stalls))
 	}
 	now, err := stalled(k, stalls)
 	if err != nil {

@@ -198,7 +198,7 @@ func TestCandidates(t *testing.T) {
 	}
 	// Halfway from 4 kg to 10 lb, 4.27 kg, is rounded down to 4 kg, which is there.
 	wantBetween := []string{"1 × 3 kg dumbbell", "2 × 3 kg dumbbell", "1 × 11 lb dumbbell", "2 × 11 lb dumbbell", "4 × 1 kg plate"}
-	if diff := gocmp.Diff(wantBetween, text(equipment.Between(k))); diff != "" {
+	if diff := gocmp.Diff(wantBetween, text(equipment.InBetween(k))); diff != "" {
 		t.Errorf("Between (-want +got):\n%s", diff)
 	}
 	stalls := []equipment.Stall{
@@ -213,7 +213,7 @@ func TestCandidates(t *testing.T) {
 	if diff := gocmp.Diff(wantReaching, text(equipment.Reaching(k, stalls))); diff != "" {
 		t.Errorf("Reaching (-want +got):\n%s", diff)
 	}
-	if list := slices.Concat(equipment.More(equipment.Kit{}), equipment.Between(equipment.Kit{})); list != nil {
+	if list := slices.Concat(equipment.More(equipment.Kit{}), equipment.InBetween(equipment.Kit{})); list != nil {
 		t.Errorf("from nothing: %v", list)
 	}
 	if got := (equipment.Purchase{}).String(); got != "nothing" || (equipment.Purchase{}).Mass() != 0 {

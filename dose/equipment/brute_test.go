@@ -277,7 +277,7 @@ func TestTableConcurrent(t *testing.T) {
 			for l := range table.Loads() {
 				parts := l.Parts()
 				parts[0] = equipment.Part{} // the caller's own
-				if got, err := table.Nearest(l.Each, equipment.Policy{}); err != nil || !got.Equal(l) {
+				if got, err := table.Nearest(l.Each, equipment.RoundingRule{}); err != nil || !got.Equal(l) {
 					t.Errorf("Nearest(%s) = %s, %v", l.Each, got, err)
 				}
 				n++

@@ -35,11 +35,11 @@ func More(k Kit) []Purchase {
 	return list
 }
 
-// Between returns candidates that part the steps of the kit: one and two
+// InBetween returns candidates that part the steps of the kit: one and two
 // dumbbells halfway between each two neighbouring masses, rounded down to half
 // a kilogram, or to a pound where both neighbours are marked in pounds; and,
 // where there is a handle or bar, four plates of half the lightest plate.
-func Between(k Kit) []Purchase {
+func InBetween(k Kit) []Purchase {
 	var list []Purchase
 	have := masses(k)
 	for i := 1; i < len(have); i++ {

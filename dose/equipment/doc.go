@@ -20,7 +20,7 @@
 //
 // # Rounding
 //
-// [Table.Nearest] goes down unless the [Policy] says otherwise. Going up, or to
+// [Table.Nearest] goes down unless the [RoundingRule] says otherwise. Going up, or to
 // the closest, needs a ceiling, and no result exceeds a ceiling.
 //
 // # Errors

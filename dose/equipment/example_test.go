@@ -48,10 +48,10 @@ func ExampleTable_Nearest() {
 		return
 	}
 	target := 4500 * units.Gram
-	fmt.Println(table.Nearest(target, equipment.Policy{}))
-	fmt.Println(table.Nearest(target, equipment.Policy{Direction: equipment.Closest, Ceiling: 5 * units.Kilogram}))
+	fmt.Println(table.Nearest(target, equipment.RoundingRule{}))
+	fmt.Println(table.Nearest(target, equipment.RoundingRule{Direction: equipment.Closest, Ceiling: 5 * units.Kilogram}))
 
-	_, err = table.Nearest(units.Kilogram, equipment.Policy{})
+	_, err = table.Nearest(units.Kilogram, equipment.RoundingRule{})
 	var heavy *equipment.TooHeavyError
 	if errors.As(err, &heavy) {
 		fmt.Println("too heavy:", heavy.Lightest)

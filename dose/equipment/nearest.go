@@ -46,8 +46,8 @@ func (d *Direction) UnmarshalText(text []byte) error {
 	return nil
 }
 
-// A Policy says how [Table.Nearest] rounds. The zero Policy goes down.
-type Policy struct {
+// A RoundingRule says how [Table.Nearest] rounds. The zero RoundingRule goes down.
+type RoundingRule struct {
 	Direction Direction  `json:"direction,omitzero"`
 	Ceiling   units.Mass `json:"ceiling,omitzero"` // per implement; 0 for none, which only Below allows
 }
@@ -55,7 +55,7 @@ type Policy struct {
 // Validate returns every bad field of p at once: a direction that is none or a
 // ceiling below nought ([field.ErrOutOfRange]), and Above or Closest without a
 // ceiling ([ErrNoCeiling]).
-func (p Policy) Validate() error {
+func (p RoundingRule) Validate() error {
 	var bad field.Errors
 	if p.Direction > Closest {
 		bad.Add("/direction", field.Bad(p.Direction, "below, above, closest", field.ErrOutOfRange))
@@ -97,9 +97,9 @@ func (e *TooHeavyError) Unwrap() error { return ErrTooHeavy }
 //
 // It returns a [TooHeavyError] if no load suits because even the lightest
 // exceeds the ceiling or, with [Below], the target; the errors of
-// [Policy.Validate], with an [field.ErrOutOfRange] for "/target" below nought;
+// [RoundingRule.Validate], with an [field.ErrOutOfRange] for "/target" below nought;
 // and an [EmptyKitError] from a zero Table.
-func (t *Table) Nearest(target units.Mass, p Policy) (Load, error) {
+func (t *Table) Nearest(target units.Mass, p RoundingRule) (Load, error) {
 	if err := p.check(target); err != nil {
 		return Load{}, err
 	}
@@ -122,7 +122,7 @@ func (t *Table) Nearest(target units.Mass, p Policy) (Load, error) {
 }
 
 // check is Validate with the target; it allocates only on errors.
-func (p Policy) check(target units.Mass) error {
+func (p RoundingRule) check(target units.Mass) error {
 	err := p.Validate()
 	if target >= 0 {
 		return err

@@ -58,7 +58,7 @@ func TestNearest(t *testing.T) {
 		{units.MaxMass, equipment.Closest, units.MaxMass, 10 * kilo},
 	}
 	for _, test := range tests {
-		l, err := table.Nearest(test.target, equipment.Policy{Direction: test.direction, Ceiling: test.ceiling})
+		l, err := table.Nearest(test.target, equipment.RoundingRule{Direction: test.direction, Ceiling: test.ceiling})
 		var heavy *equipment.TooHeavyError
 		switch {
 		case test.want > 0 && (err != nil || l.Each != test.want):
@@ -74,11 +74,11 @@ func TestNearest(t *testing.T) {
 }
 
 func TestTooHeavyText(t *testing.T) {
-	_, err := rack(t).Nearest(1500*gram, equipment.Policy{})
+	_, err := rack(t).Nearest(1500*gram, equipment.RoundingRule{})
 	if want := "equipment: lightest load too heavy: 2 kg dumbbell in one hand, target 1.5 kg"; err == nil || err.Error() != want {
 		t.Errorf("error %v, want %s", err, want)
 	}
-	_, err = rack(t).Nearest(3*kilo, equipment.Policy{Direction: equipment.Above, Ceiling: kilo})
+	_, err = rack(t).Nearest(3*kilo, equipment.RoundingRule{Direction: equipment.Above, Ceiling: kilo})
 	if want := "equipment: lightest load too heavy: 2 kg dumbbell in one hand, target 3 kg, ceiling 1 kg"; err == nil || err.Error() != want {
 		t.Errorf("error %v, want %s", err, want)
 	}
@@ -87,14 +87,14 @@ func TestTooHeavyText(t *testing.T) {
 func TestNearestBadInput(t *testing.T) {
 	tests := []struct {
 		target units.Mass
-		policy equipment.Policy
+		policy equipment.RoundingRule
 		want   []string
 	}{
-		{kilo, equipment.Policy{Direction: equipment.Above}, []string{"/ceiling: equipment: no ceiling"}},
-		{kilo, equipment.Policy{Direction: equipment.Closest}, []string{"/ceiling: equipment: no ceiling"}},
-		{kilo, equipment.Policy{Ceiling: -1}, []string{"/ceiling: out of range"}},
-		{-1, equipment.Policy{}, []string{"/target: out of range"}},
-		{-1, equipment.Policy{Direction: 3, Ceiling: math.MinInt64}, []string{
+		{kilo, equipment.RoundingRule{Direction: equipment.Above}, []string{"/ceiling: equipment: no ceiling"}},
+		{kilo, equipment.RoundingRule{Direction: equipment.Closest}, []string{"/ceiling: equipment: no ceiling"}},
+		{kilo, equipment.RoundingRule{Ceiling: -1}, []string{"/ceiling: out of range"}},
+		{-1, equipment.RoundingRule{}, []string{"/target: out of range"}},
+		{-1, equipment.RoundingRule{Direction: 3, Ceiling: math.MinInt64}, []string{
 			"/target: out of range", "/direction: out of range", "/ceiling: out of range"}},
 	}
 	for _, test := range tests {
@@ -127,7 +127,7 @@ func drawMass(t *rapid.T, label string, table *equipment.Table) units.Mass {
 }
 
 // nearestPlain looks at every load in turn.
-func nearestPlain(table *equipment.Table, target units.Mass, p equipment.Policy) (units.Mass, bool) {
+func nearestPlain(table *equipment.Table, target units.Mass, p equipment.RoundingRule) (units.Mass, bool) {
 	better := func(a, b units.Mass) bool { // a over b
 		distance := func(m units.Mass) units.Mass { return max(m-target, target-m) }
 		switch {
@@ -155,7 +155,7 @@ func TestNearestProperties(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		table := drawTable(t)
 		target := drawMass(t, "target", table)
-		p := equipment.Policy{
+		p := equipment.RoundingRule{
 			Direction: rapid.SampledFrom([]equipment.Direction{equipment.Below, equipment.Above, equipment.Closest}).Draw(t, "direction"),
 			Ceiling:   drawMass(t, "ceiling", table),
 		}
@@ -221,7 +221,7 @@ func TestNextEnds(t *testing.T) {
 // A table that was not compiled has no loads, and says so.
 func TestZeroTable(t *testing.T) {
 	for _, table := range []*equipment.Table{nil, {}} {
-		if _, err := table.Nearest(kilo, equipment.Policy{}); !errors.Is(err, equipment.ErrEmptyKit) {
+		if _, err := table.Nearest(kilo, equipment.RoundingRule{}); !errors.Is(err, equipment.ErrEmptyKit) {
 			t.Errorf("Nearest: %v, want ErrEmptyKit", err)
 		}
 		_, found := table.Find(0)
@@ -249,7 +249,7 @@ func TestLoadsStops(t *testing.T) {
 
 func TestNearestDoesNotAllocate(t *testing.T) {
 	table := rack(t)
-	p := equipment.Policy{Direction: equipment.Closest, Ceiling: 9 * kilo}
+	p := equipment.RoundingRule{Direction: equipment.Closest, Ceiling: 9 * kilo}
 	if n := testing.AllocsPerRun(100, func() { _, _ = table.Nearest(7*kilo, p) }); n != 0 {
 		t.Errorf("%v allocations, want 0", n)
 	}
@@ -258,15 +258,15 @@ func TestNearestDoesNotAllocate(t *testing.T) {
 func TestPolicyJSON(t *testing.T) {
 	tests := []struct {
 		text string
-		want equipment.Policy
+		want equipment.RoundingRule
 	}{
-		{`{}`, equipment.Policy{}},
-		{`{"ceiling":"5 kg"}`, equipment.Policy{Ceiling: 5 * kilo}},
-		{`{"direction":"above","ceiling":"5 kg"}`, equipment.Policy{Direction: equipment.Above, Ceiling: 5 * kilo}},
-		{`{"direction":"closest","ceiling":"11.33980925 kg"}`, equipment.Policy{Direction: equipment.Closest, Ceiling: 25 * units.Pound}},
+		{`{}`, equipment.RoundingRule{}},
+		{`{"ceiling":"5 kg"}`, equipment.RoundingRule{Ceiling: 5 * kilo}},
+		{`{"direction":"above","ceiling":"5 kg"}`, equipment.RoundingRule{Direction: equipment.Above, Ceiling: 5 * kilo}},
+		{`{"direction":"closest","ceiling":"11.33980925 kg"}`, equipment.RoundingRule{Direction: equipment.Closest, Ceiling: 25 * units.Pound}},
 	}
 	for _, test := range tests {
-		var p equipment.Policy
+		var p equipment.RoundingRule
 		if err := field.Decode([]byte(test.text), &p, field.Strict); err != nil || p != test.want {
 			t.Errorf("%s = %+v, %v; want %+v", test.text, p, err, test.want)
 		}
@@ -275,7 +275,7 @@ func TestPolicyJSON(t *testing.T) {
 		}
 	}
 	for _, bad := range []string{`{"direction":"up"}`, `{"direction":""}`, `{"direktion":"above"}`} {
-		var p equipment.Policy
+		var p equipment.RoundingRule
 		if err := field.Decode([]byte(bad), &p, field.Strict); !errors.Is(err, field.ErrUnknown) {
 			t.Errorf("%s: %v, want ErrUnknown", bad, err)
 		}

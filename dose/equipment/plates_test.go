@@ -69,7 +69,7 @@ func (p problem) kit() equipment.Kit {
 // script prints them.
 func (p problem) answer(tb testing.TB, t *equipment.Table) string {
 	tb.Helper()
-	l, err := t.Nearest(units.Mass(p.Target)*p.unit()/units.Mass(p.Sides/2), equipment.Policy{})
+	l, err := t.Nearest(units.Mass(p.Target)*p.unit()/units.Mass(p.Sides/2), equipment.RoundingRule{})
 	var heavy *equipment.TooHeavyError
 	switch {
 	case errors.As(err, &heavy):

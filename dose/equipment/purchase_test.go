@@ -57,7 +57,7 @@ func TestPlatesNeedAHandleOrABar(t *testing.T) {
 		{"no plates", equipment.Kit{Bars: []equipment.Bar{{Name: "b", Mass: kg(7)}}}, 0},
 	}
 	for _, tt := range tests {
-		between, more := plateMasses(equipment.Between(tt.kit)), plateMasses(equipment.More(tt.kit))
+		between, more := plateMasses(equipment.InBetween(tt.kit)), plateMasses(equipment.More(tt.kit))
 		if len(between) != tt.want || len(more) != tt.want {
 			t.Errorf("%s: %v and %v, want %d", tt.name, between, more, tt.want)
 		}

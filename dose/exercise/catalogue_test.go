@@ -270,9 +270,9 @@ func TestCatalogueJSON(t *testing.T) {
 
 func TestVocabularies(t *testing.T) {
 	for v := range uint8(255) {
-		p, m, r := exercise.Pattern(v), exercise.Measure(v), exercise.Role(v)
+		p, m, r := exercise.Pattern(v), exercise.DoseUnit(v), exercise.Role(v)
 		checkText(t, p, new(exercise.Pattern), v <= uint8(exercise.Carry))
-		checkText(t, m, new(exercise.Measure), v <= uint8(exercise.Metres))
+		checkText(t, m, new(exercise.DoseUnit), v <= uint8(exercise.Metres))
 		checkText(t, r, new(exercise.Role), v <= uint8(exercise.Stabiliser))
 		checkText(t, exercise.Implement(v), new(exercise.Implement), v <= uint8(exercise.Band))
 		checkText(t, exercise.Sidedness(v), new(exercise.Sidedness), v <= uint8(exercise.Alternating))

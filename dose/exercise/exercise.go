@@ -17,30 +17,30 @@ import (
 // ID names an exercise in records, such as "goblet-squat".
 type ID string
 
-// Measure is what the dose of an exercise counts.
-type Measure uint8
+// DoseUnit is what the dose of an exercise counts.
+type DoseUnit uint8
 
 // Measures.
 const (
-	MeasureUnknown Measure = iota // not given
-	Repetitions                   // "repetitions"
-	Seconds                       // "seconds": held
-	Metres                        // "metres": walked
+	DoseUnitUnknown DoseUnit = iota // not given
+	Repetitions                     // "repetitions"
+	Seconds                         // "seconds": held
+	Metres                          // "metres": walked
 )
 
-var measures = field.NewVocabulary[Measure]("measure", "", "repetitions", "seconds", "metres")
+var measures = field.NewVocabulary[DoseUnit]("measure", "", "repetitions", "seconds", "metres")
 
-// Measures yields every measure.
-func Measures() iter.Seq[Measure] { return measures.All() }
+// DoseUnits yields every measure.
+func DoseUnits() iter.Seq[DoseUnit] { return measures.All() }
 
 // String returns "repetitions", "seconds" or "metres".
-func (m Measure) String() string { return measures.Text(m) }
+func (m DoseUnit) String() string { return measures.Text(m) }
 
 // MarshalText writes what String returns.
-func (m Measure) MarshalText() ([]byte, error) { return measures.Marshal(m) }
+func (m DoseUnit) MarshalText() ([]byte, error) { return measures.Marshal(m) }
 
 // UnmarshalText reads what MarshalText writes.
-func (m *Measure) UnmarshalText(text []byte) error { return measures.Unmarshal(text, m) }
+func (m *DoseUnit) UnmarshalText(text []byte) error { return measures.Unmarshal(text, m) }
 
 // Role is a muscle's part in an exercise.
 type Role uint8
@@ -107,7 +107,7 @@ type Exercise struct {
 	// at most 1; not stated where nothing is known to go by.
 	MovedShare     units.Range[units.Fraction] `json:"moved_share,omitzero"`
 	MovedShareFact evidence.FactID             `json:"moved_share_fact,omitzero"`
-	Measure        Measure                     `json:"measure"`
+	Measure        DoseUnit                    `json:"measure"`
 
 	// Count is the range of repetitions, seconds or metres that works for this
 	// exercise; it narrows a guideline's range where the two overlap.

@@ -20,7 +20,7 @@ const (
 )
 
 var countings = [...]struct {
-	measure Measure
+	measure DoseUnit
 	count   units.Range[int]
 	fact    evidence.FactID
 }{

@@ -86,7 +86,7 @@ func TestFactsUsed(t *testing.T) {
 			use(string(id), from)
 		}
 	}
-	codes := map[evidence.Code]bool{}
+	codes := map[evidence.ReasonCode]bool{}
 	for e := range exercise.Standard().All() {
 		for _, id := range append(e.Facts, e.CountFact) {
 			use(string(e.ID), id)
@@ -303,9 +303,9 @@ func TestMovesBody(t *testing.T) {
 }
 
 func TestWarningsSpot(t *testing.T) {
-	codes := func(id exercise.ID) []evidence.Code {
+	codes := func(id exercise.ID) []evidence.ReasonCode {
 		e, _ := exercise.Standard().Get(id)
-		var list []evidence.Code
+		var list []evidence.ReasonCode
 		for _, w := range e.Warnings {
 			list = append(list, w.Code)
 		}
@@ -313,19 +313,19 @@ func TestWarningsSpot(t *testing.T) {
 	}
 	tests := []struct {
 		id   exercise.ID
-		want []evidence.Code
+		want []evidence.ReasonCode
 	}{
-		{"dumbbell-romanian-deadlift", []evidence.Code{exercise.CodePainEnds, exercise.CodeHingePain, exercise.CodeHingePosition, exercise.CodeChairHeight}},
-		{"dumbbell-shoulder-press", []evidence.Code{exercise.CodePainEnds, exercise.CodeStartHelp, exercise.CodeChairHeight}},
-		{"dumbbell-floor-press", []evidence.Code{exercise.CodePainEnds, exercise.CodeFloorReach}},
-		{"dumbbell-hip-thrust", []evidence.Code{exercise.CodePainEnds, exercise.CodeHingePain, exercise.CodeFloorReach}},
-		{"barbell-hip-thrust", []evidence.Code{exercise.CodePainEnds, exercise.CodeHingePain}},
-		{"sit-to-stand", []evidence.Code{exercise.CodePainEnds}},
-		{"barbell-back-squat", []evidence.Code{exercise.CodePainEnds, exercise.CodeRackHeight}},
-		{"conventional-deadlift", []evidence.Code{exercise.CodePainEnds, exercise.CodeHingePain}},
-		{"band-row", []evidence.Code{exercise.CodePainEnds, exercise.CodeBandCheck}},
-		{"leg-press", []evidence.Code{exercise.CodePainEnds}},
-		{"ankle-weight-knee-extension", []evidence.Code{exercise.CodePainEnds}},
+		{"dumbbell-romanian-deadlift", []evidence.ReasonCode{exercise.CodePainEnds, exercise.CodeHingePain, exercise.CodeHingePosition, exercise.CodeChairHeight}},
+		{"dumbbell-shoulder-press", []evidence.ReasonCode{exercise.CodePainEnds, exercise.CodeStartHelp, exercise.CodeChairHeight}},
+		{"dumbbell-floor-press", []evidence.ReasonCode{exercise.CodePainEnds, exercise.CodeFloorReach}},
+		{"dumbbell-hip-thrust", []evidence.ReasonCode{exercise.CodePainEnds, exercise.CodeHingePain, exercise.CodeFloorReach}},
+		{"barbell-hip-thrust", []evidence.ReasonCode{exercise.CodePainEnds, exercise.CodeHingePain}},
+		{"sit-to-stand", []evidence.ReasonCode{exercise.CodePainEnds}},
+		{"barbell-back-squat", []evidence.ReasonCode{exercise.CodePainEnds, exercise.CodeRackHeight}},
+		{"conventional-deadlift", []evidence.ReasonCode{exercise.CodePainEnds, exercise.CodeHingePain}},
+		{"band-row", []evidence.ReasonCode{exercise.CodePainEnds, exercise.CodeBandCheck}},
+		{"leg-press", []evidence.ReasonCode{exercise.CodePainEnds}},
+		{"ankle-weight-knee-extension", []evidence.ReasonCode{exercise.CodePainEnds}},
 	}
 	for _, tt := range tests {
 		if got := codes(tt.id); !slices.Equal(got, tt.want) {

@@ -23,25 +23,25 @@ const (
 // Codes of the warnings that exercises carry.
 const (
 	// CodePainEnds: pain, as opposed to the effort of muscles, ends the exercise.
-	CodePainEnds evidence.Code = "exercise.pain-ends-exercise"
+	CodePainEnds evidence.ReasonCode = "exercise.pain-ends-exercise"
 	// CodeHingePain: back pain, or pain down the leg, ends the hinge.
-	CodeHingePain evidence.Code = "exercise.back-or-leg-pain-ends-hinge"
+	CodeHingePain evidence.ReasonCode = "exercise.back-or-leg-pain-ends-hinge"
 	// CodeHingePosition: back straight, knees a little bent.
-	CodeHingePosition evidence.Code = "exercise.hinge-position"
+	CodeHingePosition evidence.ReasonCode = "exercise.hinge-position"
 	// CodeStartHelp: heavy dumbbells are handed to the person.
-	CodeStartHelp evidence.Code = "exercise.overhead-start-needs-help"
+	CodeStartHelp evidence.ReasonCode = "exercise.overhead-start-needs-help"
 	// CodeChairHeight: the weights are taken from chair height.
-	CodeChairHeight evidence.Code = "exercise.weight-from-chair-height"
+	CodeChairHeight evidence.ReasonCode = "exercise.weight-from-chair-height"
 	// CodeFloorReach: for work on the floor the weights lie within reach first.
-	CodeFloorReach evidence.Code = "exercise.weight-within-reach"
+	CodeFloorReach evidence.ReasonCode = "exercise.weight-within-reach"
 	// CodeRackHeight: the bar starts from a rack with catches.
-	CodeRackHeight evidence.Code = "exercise.bar-from-rack"
+	CodeRackHeight evidence.ReasonCode = "exercise.bar-from-rack"
 	// CodeBandCheck: the band is looked over and fixed well.
-	CodeBandCheck evidence.Code = "exercise.band-looked-over"
+	CodeBandCheck evidence.ReasonCode = "exercise.band-looked-over"
 )
 
 type warningRow struct {
-	code  evidence.Code
+	code  evidence.ReasonCode
 	facts []evidence.FactID
 }
 

@@ -89,9 +89,9 @@ func (i Item) MarshalText() ([]byte, error) { return items.Marshal(i) }
 // UnmarshalText reads what MarshalText writes.
 func (i *Item) UnmarshalText(text []byte) error { return items.Unmarshal(text, i) }
 
-// A Week is what is held against a recommendation: the sets, performed or
+// An AuditedWeek is what is held against a recommendation: the sets, performed or
 // prescribed, and what else was done. What is nil or empty was not recorded.
-type Week struct {
+type AuditedWeek struct {
 	Totals  volume.Totals `json:"totals"`
 	Minutes []float64     `json:"minutes,omitempty"` // of each session
 	// Rest is from the shortest rest between two sets of an exercise to the
@@ -115,7 +115,7 @@ const (
 )
 
 // Validate returns every bad field of w at once.
-func (w Week) Validate() error {
+func (w AuditedWeek) Validate() error {
 	var bad field.Errors
 	bad.Add("/totals/week", w.Totals.Week.Check())
 	bad.Add("/totals/kind", w.Totals.Kind.Check())
@@ -151,8 +151,8 @@ func checkCount(n *int, most int) error {
 	return nil
 }
 
-// A Finding holds one thing that was found against one bound.
-type Finding struct {
+// An AuditLine holds one thing that was found against one bound.
+type AuditLine struct {
 	Item    Item    `json:"item"`
 	Of      string  `json:"of,omitzero"` // the exercise, muscle, movement or side; empty: the whole week
 	Verdict Verdict `json:"verdict"`
@@ -176,11 +176,11 @@ type Finding struct {
 
 // A Report holds one week against one recommendation.
 type Report struct {
-	Week           volume.Week `json:"week"`
-	Kind           volume.Kind `json:"kind"` // performed and prescribed weeks are audited apart
-	Recommendation ID          `json:"recommendation"`
-	SupersededBy   []ID        `json:"superseded_by,omitempty"`
-	Findings       []Finding   `json:"findings"` // in order of items
+	Week           volume.ISOWeek   `json:"week"`
+	Kind           volume.TallyKind `json:"kind"` // performed and prescribed weeks are audited apart
+	Recommendation ID               `json:"recommendation"`
+	SupersededBy   []ID             `json:"superseded_by,omitempty"`
+	Findings       []AuditLine      `json:"findings"` // in order of items
 	// Untrained are the muscles without a set that counts. It is for the
 	// reader to say which of them matter.
 	Untrained []body.Muscle `json:"untrained,omitempty"`
@@ -201,8 +201,8 @@ func (r Report) Count(v Verdict) int {
 // states of a week, what it leaves unsaid, and what lifting alone does not
 // give. Items that r bounds per exercise or muscle come once for each, and one
 // that varies beyond both ends comes as short and as over. Whether r fits the person is for the caller to say. Errors are those
-// of [Week.Validate].
-func Audit(w Week, r Recommendation) (Report, error) {
+// of [AuditedWeek.Validate].
+func Audit(w AuditedWeek, r Recommendation) (Report, error) {
 	if err := w.Validate(); err != nil {
 		return Report{}, err
 	}

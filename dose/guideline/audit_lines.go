@@ -11,9 +11,9 @@ import (
 
 // An auditor gathers the findings.
 type auditor struct {
-	week  Week
+	week  AuditedWeek
 	of    Recommendation
-	found []Finding
+	found []AuditLine
 }
 
 type bound = units.Range[float64]
@@ -57,17 +57,17 @@ func hoursBound(r Recommendation) bound {
 
 // line makes the finding of an item without verdict: what was found, and what
 // the recommendation has to say of it.
-func (a *auditor) line(i Item, of string, found bound) Finding {
+func (a *auditor) line(i Item, of string, found bound) AuditLine {
 	return a.lineOf(i, about[i].field, of, found, about[i].bound(a.of))
 }
 
-func (a *auditor) lineOf(i Item, f Field, of string, found, wanted bound) Finding {
+func (a *auditor) lineOf(i Item, f Field, of string, found, wanted bound) AuditLine {
 	fact, _ := a.of.Fact(f)
-	return Finding{Item: i, Of: of, Found: found, Bound: wanted, Unit: about[i].unit, Population: a.of.Population, Basis: a.of.BasisOf(f), Fact: fact}
+	return AuditLine{Item: i, Of: of, Found: found, Bound: wanted, Unit: about[i].unit, Population: a.of.Population, Basis: a.of.BasisOf(f), Fact: fact}
 }
 
 // judge adds the finding, twice if it varies beyond both ends of its bound.
-func (a *auditor) judge(l Finding) {
+func (a *auditor) judge(l AuditLine) {
 	low, recorded := l.Found.Min()
 	high, _ := l.Found.Max()
 	least, hasLeast := l.Bound.Min()
@@ -89,14 +89,14 @@ func (a *auditor) judge(l Finding) {
 	}
 }
 
-func (a *auditor) add(l Finding, v Verdict) {
+func (a *auditor) add(l AuditLine, v Verdict) {
 	l.Verdict = v
 	a.found = append(a.found, l)
 }
 
 // inOrder returns the findings in order of items, as they came within an item.
-func (a *auditor) inOrder() []Finding {
-	slices.SortStableFunc(a.found, func(x, y Finding) int { return cmp.Compare(x.Item, y.Item) })
+func (a *auditor) inOrder() []AuditLine {
+	slices.SortStableFunc(a.found, func(x, y AuditLine) int { return cmp.Compare(x.Item, y.Item) })
 	return a.found
 }
 
@@ -259,7 +259,7 @@ func (a *auditor) load(e volume.ExerciseWeek) {
 func (a *auditor) beside() {
 	a.judge(a.line(ItemBalanceDays, "", given(a.week.BalanceDays)))
 	a.judge(a.line(ItemImpacts, "", given(a.week.Impacts)))
-	l := Finding{Item: ItemAerobic, Found: given(a.week.AerobicMinutes), Unit: "minutes a week", Population: a.of.Population, Fact: volume.FactLiftingAlone}
+	l := AuditLine{Item: ItemAerobic, Found: given(a.week.AerobicMinutes), Unit: "minutes a week", Population: a.of.Population, Fact: volume.FactLiftingAlone}
 	a.add(l, NotStated) // these rows hold no aerobic bound
 }
 
@@ -272,7 +272,7 @@ func (a *auditor) opposed(i Item, one, other volume.Movement) {
 }
 
 func (a *auditor) movement(i Item, of volume.Movement, mine, theirs int) {
-	l := Finding{Item: i, Of: of.String(), Found: given(&mine), Unit: "sets a week", Population: a.of.Population, Fact: volume.FactOpposed}
+	l := AuditLine{Item: i, Of: of.String(), Found: given(&mine), Unit: "sets a week", Population: a.of.Population, Fact: volume.FactOpposed}
 	if mine > 0 || theirs == 0 {
 		a.add(l, NotStated)
 		return
@@ -306,7 +306,7 @@ func (a *auditor) sides() {
 	}
 }
 
-func (a *auditor) evenness(of string, found float64) Finding {
-	return Finding{Item: ItemSides, Of: of, Found: units.Exactly(found), Unit: "sets a week", Population: a.of.Population,
+func (a *auditor) evenness(of string, found float64) AuditLine {
+	return AuditLine{Item: ItemSides, Of: of, Found: units.Exactly(found), Unit: "sets a week", Population: a.of.Population,
 		Basis: evidence.CommonPractice, Fact: volume.FactEvenSides}
 }

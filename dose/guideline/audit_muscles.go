@@ -49,11 +49,11 @@ func (a *auditor) hours() {
 }
 
 // conventions are those that a number which cannot be compared is shown in.
-var conventions = []volume.Convention{volume.Direct, volume.Fractional, volume.Total}
+var conventions = []volume.Convention{volume.DirectSets, volume.FractionalSets, volume.TotalSets}
 
 // held compares one muscle's sets with a bound whose source does not say how
 // it counts, if the caller does.
-func (a *auditor) held(l Finding, m volume.MuscleWeek) {
+func (a *auditor) held(l AuditLine, m volume.MuscleWeek) {
 	c := a.week.Assume
 	sets := m.Sets(c)
 	at, err := sets.Against(l.Bound, c)

@@ -23,7 +23,7 @@ func onDay(day int, ids ...exercise.ID) []auditSets {
 // 3 in a session, and eight are met where 8 to 10 are asked for (ACSM/AHA 2007).
 func TestAuditExercisesOfASession(t *testing.T) {
 	sets := append(onDay(0, "goblet-squat", "dumbbell-bench-press", "biceps-curl"), onDay(3, "goblet-squat")...)
-	w := guideline.Week{Totals: auditTally(t, volume.Performed, sets...)}
+	w := guideline.AuditedWeek{Totals: auditTally(t, volume.Performed, sets...)}
 	list := found(audited(t, w, "acsmaha2007-older-strengthening"), guideline.ItemExercises, "")
 	if verdictsOf(list) != "short" || list[0].Found != units.Must(units.Between(1.0, 3.0)) || list[0].Bound != units.Must(units.Between(8.0, 10.0)) {
 		t.Errorf("%+v", list)
@@ -41,13 +41,13 @@ func TestAuditExercisesOfASession(t *testing.T) {
 // and 0, and against sets without a rating.
 func TestAuditReserve(t *testing.T) {
 	for reserve, want := range map[float64]string{2: "met", 5: "over", 0: "short"} {
-		w := guideline.Week{Totals: auditTally(t, volume.Performed, auditSets{0, "goblet-squat", body.Both, 2, 10, reserve})}
+		w := guideline.AuditedWeek{Totals: auditTally(t, volume.Performed, auditSets{0, "goblet-squat", body.Both, 2, 10, reserve})}
 		list := found(audited(t, w, "prediabetes2021-review"), guideline.ItemReserve, "goblet-squat")
 		if verdictsOf(list) != want || list[0].Found != units.Exactly(reserve) || list[0].Bound != units.Must(units.Between(1.0, 3.0)) {
 			t.Errorf("%v in reserve: %+v, want %s", reserve, list, want)
 		}
 	}
-	w := guideline.Week{Totals: auditTally(t, volume.Performed, auditSets{0, "goblet-squat", body.Both, 2, 10, 2})}
+	w := guideline.AuditedWeek{Totals: auditTally(t, volume.Performed, auditSets{0, "goblet-squat", body.Both, 2, 10, 2})}
 	w.Totals.Exercises[0].Reserve = units.Range[units.RIR]{}
 	if got := verdictsOf(found(audited(t, w, "prediabetes2021-review"), guideline.ItemReserve, "*")); got != "not recorded" {
 		t.Errorf("without a rating: %s", got)
@@ -57,7 +57,7 @@ func TestAuditReserve(t *testing.T) {
 // TestAuditEmptyWeek: nothing done is not recorded, in each part of the body
 // that has a bound of its own, and no sides are even.
 func TestAuditEmptyWeek(t *testing.T) {
-	w := guideline.Week{Totals: auditTally(t, volume.Performed)}
+	w := guideline.AuditedWeek{Totals: auditTally(t, volume.Performed)}
 	load := found(audited(t, w, "aha2007-initial-older-or-cardiac"), guideline.ItemLoad, "*")
 	if verdictsOf(load) != "not recorded, not recorded" || load[0].Bound == load[1].Bound || load[0].Fact == load[1].Fact ||
 		load[0].Bound != units.Must(units.Between(.30, .40)) || load[1].Bound != units.Must(units.Between(.50, .60)) {
@@ -81,7 +81,7 @@ func TestAuditEmptyWeek(t *testing.T) {
 
 // TestAuditOneDay: no muscle is trained on two days, so 48 hours are kept.
 func TestAuditOneDay(t *testing.T) {
-	w := guideline.Week{Totals: auditTally(t, volume.Performed, onDay(0, "goblet-squat", "dumbbell-bench-press")...)}
+	w := guideline.AuditedWeek{Totals: auditTally(t, volume.Performed, onDay(0, "goblet-squat", "dumbbell-bench-press")...)}
 	list := found(audited(t, w, "acsm2011-older-start"), guideline.ItemHoursBetween, "*")
 	if verdictsOf(list) != "met" || !list[0].Found.IsZero() || list[0].Bound != units.AtLeast(48.0) {
 		t.Errorf("%+v", list)
@@ -91,7 +91,7 @@ func TestAuditOneDay(t *testing.T) {
 // TestAuditUntimed: repetitions of unknown length, and holds, have no seconds a
 // repetition.
 func TestAuditUntimed(t *testing.T) {
-	w := guideline.Week{Totals: auditTally(t, volume.Performed, append(onDay(0, "goblet-squat"), auditSets{0, "plank", body.Both, 1, 30, 3})...)}
+	w := guideline.AuditedWeek{Totals: auditTally(t, volume.Performed, append(onDay(0, "goblet-squat"), auditSets{0, "plank", body.Both, 1, 30, 3})...)}
 	list := found(audited(t, w, "borde2015-strength"), guideline.ItemRepSeconds, "*")
 	if verdictsOf(list) != "not recorded" || list[0].Of != "goblet-squat" || !list[0].Found.IsZero() {
 		t.Errorf("%+v", list)
@@ -100,7 +100,7 @@ func TestAuditUntimed(t *testing.T) {
 
 // TestAuditEffortScale: a rating is shown on the scale of its source.
 func TestAuditEffortScale(t *testing.T) {
-	w := guideline.Week{Totals: auditTally(t, volume.Performed, onDay(0, "goblet-squat")...)}
+	w := guideline.AuditedWeek{Totals: auditTally(t, volume.Performed, onDay(0, "goblet-squat")...)}
 	for _, id := range []guideline.ID{"acsmaha2007-older-strengthening", "prediabetes2021-review"} {
 		row, err := guideline.Get(id)
 		if err != nil {
@@ -118,7 +118,7 @@ func TestAuditEffortScale(t *testing.T) {
 func TestAuditAtMost(t *testing.T) {
 	row := guideline.Recommendation{ID: "made-up", Population: "nobody", Sets: units.AtMost(2), Minutes: units.AtMost(60)}
 	for sets, want := range map[int]string{1: "met", 2: "met", 3: "over"} {
-		w := guideline.Week{Minutes: []float64{0}, Totals: auditTally(t, volume.Performed, auditSets{0, "goblet-squat", body.Both, sets, 10, 3})}
+		w := guideline.AuditedWeek{Minutes: []float64{0}, Totals: auditTally(t, volume.Performed, auditSets{0, "goblet-squat", body.Both, sets, 10, 3})}
 		report, err := guideline.Audit(w, row)
 		if err != nil {
 			t.Fatal(err)

@@ -28,7 +28,7 @@ func TestAuditEveryRow(t *testing.T) {
 		facts[f.ID] = f
 	}
 	zero := 0
-	weeks := []guideline.Week{{Totals: twoDays(t), Minutes: []float64{20}, BalanceDays: &zero, Impacts: &zero, AerobicMinutes: &zero, Assume: volume.Total},
+	weeks := []guideline.AuditedWeek{{Totals: twoDays(t), Minutes: []float64{20}, BalanceDays: &zero, Impacts: &zero, AerobicMinutes: &zero, Assume: volume.TotalSets},
 		{Totals: twoDays(t)}, {Totals: auditTally(t, volume.Prescribed)}}
 	for r := range guideline.All() {
 		for _, w := range weeks {
@@ -46,7 +46,7 @@ func TestAuditEveryRow(t *testing.T) {
 					t.Errorf("%s says nothing of %v", r.ID, i)
 				}
 			}
-			if !slices.IsSortedFunc(report.Findings, func(a, b guideline.Finding) int { return int(a.Item) - int(b.Item) }) {
+			if !slices.IsSortedFunc(report.Findings, func(a, b guideline.AuditLine) int { return int(a.Item) - int(b.Item) }) {
 				t.Errorf("%s: findings out of order", r.ID)
 			}
 			text, err := json.Marshal(report)
@@ -64,7 +64,7 @@ func TestAuditEveryRow(t *testing.T) {
 	}
 }
 
-func checkFinding(t *testing.T, r guideline.Recommendation, f guideline.Finding, facts map[evidence.FactID]evidence.Fact) {
+func checkFinding(t *testing.T, r guideline.Recommendation, f guideline.AuditLine, facts map[evidence.FactID]evidence.Fact) {
 	t.Helper()
 	own := f.Item >= guideline.ItemPushPull || f.Item == guideline.ItemAerobic
 	fact, known := facts[f.Fact]
@@ -96,7 +96,7 @@ func TestAuditVerdicts(t *testing.T) {
 				rapid.SampledFrom([]body.Side{body.Left, body.Right, body.Both}).Draw(rt, "side"),
 				rapid.IntRange(1, 5).Draw(rt, "n"), rapid.IntRange(1, 20).Draw(rt, "reps"), 2})
 		}
-		w := guideline.Week{Totals: auditTally(t, volume.Performed, sets...), Assume: rapid.SampledFrom([]volume.Convention{0, volume.Direct, volume.Total}).Draw(rt, "assume")}
+		w := guideline.AuditedWeek{Totals: auditTally(t, volume.Performed, sets...), Assume: rapid.SampledFrom([]volume.Convention{0, volume.DirectSets, volume.TotalSets}).Draw(rt, "assume")}
 		r, err := guideline.Audit(w, rapid.SampledFrom(rows).Draw(rt, "row"))
 		if err != nil {
 			rt.Fatal(err)
@@ -135,10 +135,10 @@ func TestAuditVocabularies(t *testing.T) {
 			t.Errorf("item %v: %q, %v", item, text, err)
 		}
 	}
-	if err := field.Decode([]byte(`{"weeks":1}`), new(guideline.Week), field.Strict); !errors.Is(err, field.ErrUnknown) {
+	if err := field.Decode([]byte(`{"weeks":1}`), new(guideline.AuditedWeek), field.Strict); !errors.Is(err, field.ErrUnknown) {
 		t.Errorf("unknown field: %v", err)
 	}
-	if err := field.Decode([]byte(`{"balance_days":2,"assume":"total","minutes":[30]}`), new(guideline.Week), field.Strict); err != nil {
+	if err := field.Decode([]byte(`{"balance_days":2,"assume":"total","minutes":[30]}`), new(guideline.AuditedWeek), field.Strict); err != nil {
 		t.Error(err)
 	}
 }
@@ -162,7 +162,7 @@ func ExampleAudit() {
 	row, _ := guideline.Get("who2020-older")
 	balance := 1
 	for totals := range tally.All() {
-		report, err := guideline.Audit(guideline.Week{Totals: totals, BalanceDays: &balance}, row)
+		report, err := guideline.Audit(guideline.AuditedWeek{Totals: totals, BalanceDays: &balance}, row)
 		if err != nil {
 			fmt.Println(err)
 			return
@@ -181,7 +181,7 @@ func ExampleAudit() {
 }
 
 func BenchmarkAudit(b *testing.B) {
-	w := guideline.Week{Totals: twoDays(b)}
+	w := guideline.AuditedWeek{Totals: twoDays(b)}
 	r, err := guideline.Get("acsm2009-strength-novice")
 	if err != nil {
 		b.Fatal(err)

@@ -27,7 +27,7 @@ type auditSets struct {
 	reser float64
 }
 
-func auditTally(t testing.TB, kind volume.Kind, sets ...auditSets) volume.Totals {
+func auditTally(t testing.TB, kind volume.TallyKind, sets ...auditSets) volume.Totals {
 	t.Helper()
 	c, err := volume.NewCounter(exercise.Standard(), volume.Options{Kind: kind, OneRM: map[volume.Lift]units.Mass{
 		{Exercise: "goblet-squat", Side: body.Both, Hold: body.BothHandsOnOne}:      20 * units.Kilogram,
@@ -54,11 +54,11 @@ func auditTally(t testing.TB, kind volume.Kind, sets ...auditSets) volume.Totals
 			}
 		}
 	}
-	return tally.Totals(units.Must(volume.WeekOf(monday)))
+	return tally.Totals(units.Must(volume.ISOWeekOf(monday)))
 }
 
-func found(r guideline.Report, i guideline.Item, of string) []guideline.Finding {
-	var list []guideline.Finding
+func found(r guideline.Report, i guideline.Item, of string) []guideline.AuditLine {
+	var list []guideline.AuditLine
 	for _, f := range r.Findings {
 		if f.Item == i && (of == "*" || f.Of == of) {
 			list = append(list, f)
@@ -67,7 +67,7 @@ func found(r guideline.Report, i guideline.Item, of string) []guideline.Finding 
 	return list
 }
 
-func verdictsOf(list []guideline.Finding) string {
+func verdictsOf(list []guideline.AuditLine) string {
 	var all []string
 	for _, f := range list {
 		all = append(all, f.Verdict.String())
@@ -75,7 +75,7 @@ func verdictsOf(list []guideline.Finding) string {
 	return strings.Join(all, ", ")
 }
 
-func audited(t testing.TB, w guideline.Week, id guideline.ID) guideline.Report {
+func audited(t testing.TB, w guideline.AuditedWeek, id guideline.ID) guideline.Report {
 	t.Helper()
 	r, err := guideline.Get(id)
 	if err != nil {
@@ -104,7 +104,7 @@ func twoDays(t testing.TB) volume.Totals {
 // package state.
 func TestAuditWeek(t *testing.T) {
 	one := 1
-	w := guideline.Week{Totals: twoDays(t), Minutes: []float64{30, 35}, BalanceDays: &one}
+	w := guideline.AuditedWeek{Totals: twoDays(t), Minutes: []float64{30, 35}, BalanceDays: &one}
 	tests := []struct {
 		row  guideline.ID
 		item guideline.Item
@@ -149,7 +149,7 @@ func TestAuditConventions(t *testing.T) {
 	for _, day := range []int{0, 2, 4} {
 		sets = append(sets, auditSets{day, "dumbbell-bench-press", body.Both, 4, 8, 2})
 	}
-	w := guideline.Week{Totals: auditTally(t, volume.Performed, sets...)}
+	w := guideline.AuditedWeek{Totals: auditTally(t, volume.Performed, sets...)}
 	silent := found(audited(t, w, "bazvalle2022-hypertrophy-trained"), guideline.ItemWeeklySets, "triceps_brachii")
 	if len(silent) != 1 || silent[0].Verdict != guideline.NotComparable || !silent[0].Found.IsZero() || silent[0].Assumed {
 		t.Errorf("%+v", silent)
@@ -161,7 +161,7 @@ func TestAuditConventions(t *testing.T) {
 	if diff := cmp.Diff([]string{"0 direct", "6 fractional", "12 total"}, shown); diff != "" {
 		t.Error(diff)
 	}
-	for c, want := range map[volume.Convention]string{volume.Direct: "short", volume.Fractional: "short", volume.Total: "met"} {
+	for c, want := range map[volume.Convention]string{volume.DirectSets: "short", volume.FractionalSets: "short", volume.TotalSets: "met"} {
 		w.Assume = c
 		list := found(audited(t, w, "bazvalle2022-hypertrophy-trained"), guideline.ItemWeeklySets, "triceps_brachii")
 		if verdictsOf(list) != want || list[0].Convention != c || !list[0].Assumed || list[0].Bound != units.Must(units.Between(12.0, 20.0)) {
@@ -169,7 +169,7 @@ func TestAuditConventions(t *testing.T) {
 		}
 	}
 	w.Totals = auditTally(t, volume.Performed, slices.Concat(sets, sets)...)
-	w.Assume = volume.Total
+	w.Assume = volume.TotalSets
 	if got := verdictsOf(found(audited(t, w, "bazvalle2022-hypertrophy-trained"), guideline.ItemWeeklySets, "triceps_brachii")); got != "over" {
 		t.Errorf("24 sets: %s", got)
 	}
@@ -178,7 +178,7 @@ func TestAuditConventions(t *testing.T) {
 // TestAuditBalance: one of two opposed movements without the other, and uneven
 // sides.
 func TestAuditBalance(t *testing.T) {
-	w := guideline.Week{Totals: auditTally(t, volume.Prescribed,
+	w := guideline.AuditedWeek{Totals: auditTally(t, volume.Prescribed,
 		auditSets{0, "goblet-squat", body.Both, 2, 10, 3},
 		auditSets{0, "one-arm-dumbbell-row", body.Left, 3, 10, 3}, auditSets{0, "one-arm-dumbbell-row", body.Right, 1, 10, 3},
 		auditSets{2, "goblet-squat", body.Both, 4, 10, 3}, auditSets{3, "goblet-squat", body.Both, 4, 10, 3})}
@@ -207,7 +207,7 @@ func TestAuditBalance(t *testing.T) {
 	if !slices.Contains(r.Untrained, body.PectoralisMajor) || slices.Contains(r.Untrained, body.Quadriceps) {
 		t.Errorf("untrained: %v", r.Untrained)
 	}
-	even := audited(t, guideline.Week{Totals: twoDays(t)}, "acsm2026-health")
+	even := audited(t, guideline.AuditedWeek{Totals: twoDays(t)}, "acsm2026-health")
 	if got := verdictsOf(found(even, guideline.ItemSides, "*")); got != "met" {
 		t.Errorf("even sides: %s", got)
 	}
@@ -223,7 +223,7 @@ func TestAuditTempo(t *testing.T) {
 			totals.Exercises[i].Tension = 59
 		}
 	}
-	list := found(audited(t, guideline.Week{Totals: totals}, "borde2015-strength"), guideline.ItemRepSeconds, "*")
+	list := found(audited(t, guideline.AuditedWeek{Totals: totals}, "borde2015-strength"), guideline.ItemRepSeconds, "*")
 	if got := verdictsOf(list); got != "short, met, met" || list[0].Found != units.Exactly(5.9) {
 		t.Errorf("%s: %+v", got, list)
 	}
@@ -231,7 +231,7 @@ func TestAuditTempo(t *testing.T) {
 
 // TestAuditBoth: a range that varies beyond both ends is short and over.
 func TestAuditBoth(t *testing.T) {
-	w := guideline.Week{Totals: auditTally(t, volume.Performed,
+	w := guideline.AuditedWeek{Totals: auditTally(t, volume.Performed,
 		auditSets{0, "goblet-squat", body.Both, 1, 5, 3}, auditSets{3, "goblet-squat", body.Both, 5, 20, 3})}
 	r := audited(t, w, "acsm2011-strength-novice-intermediate")
 	for _, i := range []guideline.Item{guideline.ItemSets, guideline.ItemReps} {
@@ -247,7 +247,7 @@ func TestAuditBoth(t *testing.T) {
 
 func TestAuditRefuses(t *testing.T) {
 	eight, minus, many := 8, -1, 10081
-	bad := guideline.Week{Minutes: []float64{1440, math.NaN(), -1, 1441}, Rest: units.AtMost(60.0), BalanceDays: &eight, AerobicMinutes: &many, Impacts: &minus, Assume: 9}
+	bad := guideline.AuditedWeek{Minutes: []float64{1440, math.NaN(), -1, 1441}, Rest: units.AtMost(60.0), BalanceDays: &eight, AerobicMinutes: &many, Impacts: &minus, Assume: 9}
 	_, err := guideline.Audit(bad, guideline.Recommendation{})
 	var all field.Errors
 	if !errors.As(err, &all) {
@@ -262,7 +262,7 @@ func TestAuditRefuses(t *testing.T) {
 		t.Error(diff)
 	}
 	seven, most := 7, 10080
-	good := guideline.Week{Totals: twoDays(t), Minutes: []float64{0, 1440}, BalanceDays: &seven, AerobicMinutes: &most, Assume: volume.Direct}
+	good := guideline.AuditedWeek{Totals: twoDays(t), Minutes: []float64{0, 1440}, BalanceDays: &seven, AerobicMinutes: &most, Assume: volume.DirectSets}
 	if err := good.Validate(); err != nil {
 		t.Error(err)
 	}

@@ -8,14 +8,14 @@ import (
 	"example.org/posology/units/field"
 )
 
-// A Table sets recommendations side by side, a column each.
-type Table struct {
-	Columns []ID        `json:"columns"`
-	Lines   []TableLine `json:"lines"` // of the fields that any column states, in their order
+// A Comparison sets recommendations side by side, a column each.
+type Comparison struct {
+	Columns []ID             `json:"columns"`
+	Lines   []ComparisonLine `json:"lines"` // of the fields that any column states, in their order
 }
 
-// A TableLine is one field across the columns of a table.
-type TableLine struct {
+// A ComparisonLine is one field across the columns of a table.
+type ComparisonLine struct {
 	Field Field  `json:"field"`
 	About string `json:"about"` // what the field is about, with its unit
 	Cells []Cell `json:"cells"` // one for each column
@@ -34,13 +34,13 @@ func (c Cell) Stated() bool { return c.Value != "" }
 
 // Compare sets the given recommendations side by side, in their order, such as
 // those that [For] found. Nothing is filled in where one of them is silent.
-func Compare(list ...Recommendation) Table {
-	t := Table{Columns: make([]ID, len(list))}
+func Compare(list ...Recommendation) Comparison {
+	t := Comparison{Columns: make([]ID, len(list))}
 	for i, r := range list {
 		t.Columns[i] = r.ID
 	}
 	for f := range Fields() {
-		line := TableLine{f, f.About(), make([]Cell, len(list))}
+		line := ComparisonLine{f, f.About(), make([]Cell, len(list))}
 		for i, r := range list {
 			line.Cells[i] = r.cell(f)
 		}
@@ -61,8 +61,8 @@ func (r Recommendation) cell(f Field) Cell {
 
 // UnmarshalJSON is strict: unknown fields and fields given twice are errors,
 // and so is a line with more or fewer cells than there are columns.
-func (t *Table) UnmarshalJSON(data []byte) error {
-	type plain Table
+func (t *Comparison) UnmarshalJSON(data []byte) error {
+	type plain Comparison
 	var got plain
 	if err := field.Decode(data, &got, field.Strict); err != nil {
 		return err
@@ -76,6 +76,6 @@ func (t *Table) UnmarshalJSON(data []byte) error {
 	if err := bad.Err(); err != nil {
 		return err
 	}
-	*t = Table(got)
+	*t = Comparison(got)
 	return nil
 }

@@ -58,7 +58,7 @@ func TestCompareIsSilent(t *testing.T) {
 		t.Errorf("nothing compared gives %+v", empty)
 	}
 	text, err := json.Marshal(table)
-	var back guideline.Table
+	var back guideline.Comparison
 	if err != nil || field.Decode(text, &back, field.Strict) != nil || !cmp.Equal(back, table) {
 		t.Errorf("%s, %v, comes back as %+v", text, err, back)
 	}

@@ -141,7 +141,7 @@ func number(n int) string {
 
 // String prints the range and its scale, such as "12 to 13 on Borg 6-20", and
 // nothing if no effort is stated.
-func (e Effort) String() string {
+func (e EffortRange) String() string {
 	if e.Range.IsZero() {
 		return ""
 	}

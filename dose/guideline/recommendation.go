@@ -45,8 +45,8 @@ func (g Goal) MarshalText() ([]byte, error) { return goals.Marshal(g) }
 // UnmarshalText reads what MarshalText writes.
 func (g *Goal) UnmarshalText(text []byte) error { return goals.Unmarshal(text, g) }
 
-// Effort is a range on a scale of effort.
-type Effort struct {
+// EffortRange is a range on a scale of effort.
+type EffortRange struct {
 	// Scale is zero where the source's scale is none of those that are named
 	// there, as with a plain 0 to 10.
 	Scale units.Scale      `json:"scale,omitzero"`
@@ -125,7 +125,7 @@ type Recommendation struct {
 	LoadStart units.Range[units.Fraction] `json:"load_start,omitzero"` // to begin with
 	LoadStep  units.Range[units.Fraction] `json:"load_step,omitzero"`  // of the present load, at one rise
 	LoadRule  string                      `json:"load_rule,omitzero"`  // when to take the step, in our own words
-	Effort    Effort                      `json:"effort,omitzero"`
+	Effort    EffortRange                 `json:"effort,omitzero"`
 	Reserve   units.Range[units.RIR]      `json:"reserve,omitzero"` // repetitions in reserve
 
 	Rest          units.Range[int]     `json:"rest,omitzero"`            // seconds between sets

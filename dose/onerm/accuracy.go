@@ -19,7 +19,7 @@ type Accuracy struct {
 	// From is the fewest repetitions to failure that were measured.
 	From int `json:"from"`
 	// Bands hold the errors by repetitions to failure, in rising order.
-	Bands []Band `json:"bands"`
+	Bands []ErrorBand `json:"bands"`
 	// Ages are those of the people measured, who were all practised. Others
 	// keep the margins of the interval table where these are wider.
 	Ages units.Range[body.Age] `json:"ages"`
@@ -29,8 +29,8 @@ type Accuracy struct {
 	Fact evidence.FactID `json:"fact,omitzero"`
 }
 
-// A Band is the error of an equation up to so many repetitions to failure.
-type Band struct {
+// An ErrorBand is the error of an equation up to so many repetitions to failure.
+type ErrorBand struct {
 	UpTo int `json:"up_to"`
 	// Error is the root mean square of estimate/measured − 1, above 0 and at
 	// most 0.5. It counts the bias: an estimate is not corrected.
@@ -126,7 +126,7 @@ func OpenBench() Accuracy {
 	return Accuracy{
 		Formula: practisedFormula,
 		From:    practisedLeast,
-		Bands: []Band{
+		Bands: []ErrorBand{
 			{UpTo: openNearReps, Error: units.Fraction(near)},
 			{UpTo: 15, Error: units.Fraction(mid)},
 			{UpTo: 20, Error: units.Fraction(far)},
@@ -206,7 +206,7 @@ func (a attempt) measuredEnds(e *Estimate, o Options, m margin) error {
 	if e.Interval, err = outward(max(least, 0), most); err != nil {
 		return err
 	}
-	e.Formula, e.Answers = f, []Answer{{f, e.OneRM}}
+	e.Formula, e.Answers = f, []FormulaEstimate{{f, e.OneRM}}
 	counted := a.startReps(a.reps, a.low)
 	start, err := a.each.Scale(units.Fraction(a.lower(counted, a.low)), units.Nearest)
 	e.Start = min(wholeGrams(start), e.OneRM)

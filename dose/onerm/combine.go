@@ -93,16 +93,16 @@ func keyOf(list []Estimate) body.Key {
 
 // byContent puts estimates in an order that does not hang on how they came.
 func byContent(a, b Estimate) int {
-	lowA, highA := ends(a.Interval)
-	lowB, highB := ends(b.Interval)
-	fewA, manyA := ends(a.ToFailure)
-	fewB, manyB := ends(b.ToFailure)
+	lowA, highA := endsOf(a.Interval)
+	lowB, highB := endsOf(b.Interval)
+	fewA, manyA := endsOf(a.ToFailure)
+	fewB, manyB := endsOf(b.ToFailure)
 	return cmp.Or(cmp.Compare(a.Day, b.Day), cmp.Compare(a.OneRM, b.OneRM), cmp.Compare(lowA, lowB), cmp.Compare(highA, highB),
 		cmp.Compare(fewA, fewB), cmp.Compare(manyA, manyB), cmp.Compare(a.Grade, b.Grade), cmp.Compare(a.Formula, b.Formula),
 		cmp.Compare(a.Loading, b.Loading), cmp.Compare(a.Cautious(), b.Cautious()))
 }
 
-func ends[T cmp.Ordered](r units.Range[T]) (low, high T) {
+func endsOf[T cmp.Ordered](r units.Range[T]) (low, high T) {
 	low, _ = r.Min()
 	high, _ = r.Max()
 	return low, high
@@ -125,7 +125,7 @@ func (c *combination) weigh() {
 	z := normal(c.sets[0].level())
 	sum := 0.0
 	for _, e := range c.sets {
-		low, high := ends(e.Interval)
+		low, high := endsOf(e.Interval)
 		sigma := max((float64(high)-float64(low))/(2*z*float64(e.OneRM)), leastSpread)
 		part := min(1, sigma/math.Hypot(dayError, setError)) // no more than all of it
 		day, set := part*dayError, part*setError
@@ -138,7 +138,7 @@ func (c *combination) weigh() {
 	for i, e := range c.sets {
 		c.weight[i] /= sum
 		w, share := c.weight[i], c.weight[i]/float64(e.OneRM)
-		low, high := ends(e.Interval)
+		low, high := endsOf(e.Interval)
 		c.best += float64(w * float64(e.OneRM))
 		c.down += float64(share * float64(e.OneRM-low))
 		c.up += float64(share * float64(high-e.OneRM))
@@ -162,8 +162,8 @@ func (c *combination) result() (Estimate, error) {
 	e.Key, e.Answers, e.Reasons = keyOf(c.sets), nil, c.reasons()
 	e.Day = c.sets[len(c.sets)-1].Day // they are in the order of their days
 	for _, s := range c.sets {
-		few, many := ends(e.ToFailure)
-		fewer, more := ends(s.ToFailure)
+		few, many := endsOf(e.ToFailure)
+		fewer, more := endsOf(s.ToFailure)
 		e.ToFailure = units.Must(units.Between(min(few, fewer), max(many, more)))
 	}
 	var bad field.Errors

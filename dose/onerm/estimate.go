@@ -23,8 +23,8 @@ var (
 	ErrMovesBody = errors.New("onerm: the body is most of what is lifted")
 )
 
-// An Answer is what one equation by itself makes of a set.
-type Answer struct {
+// A FormulaEstimate is what one equation by itself makes of a set.
+type FormulaEstimate struct {
 	Formula Formula    `json:"formula"`
 	OneRM   units.Mass `json:"one_rm"`
 }
@@ -56,7 +56,7 @@ type Estimate struct {
 	// Level is the share of such intervals that should hold the 1RM; nought
 	// stands for about 0.95.
 	Level   units.Fraction    `json:"level,omitzero"`
-	Answers []Answer          `json:"answers,omitempty"` // the equations' own, at the lower end of ToFailure
+	Answers []FormulaEstimate `json:"answers,omitempty"` // the equations' own, at the lower end of ToFailure
 	Grade   Grade             `json:"grade"`
 	Reasons []evidence.Reason `json:"reasons,omitempty"`
 }
@@ -150,7 +150,7 @@ func (e Estimate) checkFormula() error {
 	return nil
 }
 
-func (e Estimate) checkAnswer(a Answer) error {
+func (e Estimate) checkAnswer(a FormulaEstimate) error {
 	var bad field.Errors
 	bad.Add("/formula", a.Formula.Check())
 	if !e.Interval.Contains(a.OneRM) {
@@ -186,7 +186,7 @@ func checkMatch(s setlog.Set, e exercise.Exercise) error {
 		bad.Add("/exercise/moves_body", refuse(field.Bad(true, "an exercise in which the weight is most of what is lifted; here count the repetitions at this load", ErrMovesBody),
 			evidence.Because(codeNoMovesBody, factMovesBody)))
 	}
-	if e.Measure != exercise.Repetitions && e.Measure != exercise.MeasureUnknown {
+	if e.Measure != exercise.Repetitions && e.Measure != exercise.DoseUnitUnknown {
 		bad.Add("/exercise/measure", refuse(field.Bad(e.Measure, "an exercise counted in repetitions", field.ErrConflict),
 			evidence.Because(codeNoMeasure, factToFailure).With("measure", e.Measure)))
 	}

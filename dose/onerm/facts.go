@@ -145,7 +145,7 @@ func intervalFacts() []evidence.Fact {
 		{ID: factColumns, Value: "a novice's interval takes the wider margin of the columns that apply, on each side; it is widened to hold every equation's answer", Basis: evidence.Design, From: from},
 		{ID: factOrder, Value: "the lower end counts a set with more in reserve no less than with less, and no set higher than one of more repetitions with the same reserve", Basis: evidence.Design},
 	}
-	for _, r := range rows {
+	for _, r := range intervalRows {
 		list = append(list, evidence.Fact{
 			ID: r.fact(), Basis: evidence.Design, From: from,
 			Value: fmt.Sprintf("%s repetitions to failure: %s when done to failure, %s with 1 to 3 in reserve, %s for novices; %s", r, r.toFailure, r.reserve, r.novice, r.grade),

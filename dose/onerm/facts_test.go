@@ -13,7 +13,7 @@ func TestWordsAndFacts(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	words, used := onerm.Words(), map[evidence.Code]bool{}
+	words, used := onerm.Words(), map[evidence.ReasonCode]bool{}
 	for _, e := range append(everyEstimate(t), otherEstimates(t)...) {
 		for _, r := range e.estimate.Reasons {
 			used[r.Code] = true

@@ -27,9 +27,9 @@ const (
 	// Brzycki (m = 36), Lander (m = 36.92) and Adams (m = 49). It ends at
 	// r = m + 1, where nothing could be lifted.
 	Line Form = bend.Line // "line"
-	// Power is W = M·r^(−p), two parameters, shape p. It contains Lombardi
+	// PowerLaw is W = M·r^(−p), two parameters, shape p. It contains Lombardi
 	// (p = 0.1).
-	Power Form = bend.Power // "power"
+	PowerLaw Form = bend.Power // "power"
 	// ExponentialFloor is W = M·(a + (1 − a)·e^(−c·(r − 1))), three parameters,
 	// shape c and floor a, the share of the 1RM that W tends to. It contains
 	// Mayhew (c = 0.055, a = 0.569) and Wathen (c = 0.075, a = 0.494).

@@ -40,7 +40,7 @@ func (a attempt) measured() bool { return a.reps == 1 && a.high == 0 }
 // [units.ErrNoRIR] for an effort that has no reserve; [ErrNotStudied] for a
 // reserve above 5 or repetitions to failure outside the studied range;
 // [ErrMovesBody]; an [field.ErrOverflow] for a load near [units.MaxMass].
-// [Refusal] says in words why a set that is in order gives no estimate.
+// [WhyRefused] says in words why a set that is in order gives no estimate.
 func FromSet(s setlog.Set, e exercise.Exercise, p body.Person) (Estimate, error) {
 	return Options{}.FromSet(s, e, p)
 }
@@ -151,7 +151,7 @@ func (a attempt) answer(e *Estimate, low, high int) (hull, error) {
 			return all, err
 		}
 		all = all.with(m).with(further)
-		e.Answers = append(e.Answers, Answer{f, m})
+		e.Answers = append(e.Answers, FormulaEstimate{f, m})
 		switch {
 		case f == a.also:
 			e.Loading, e.Formula, e.OneRM = e.Formula, f, m

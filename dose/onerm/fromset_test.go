@@ -240,7 +240,7 @@ func TestDumbbells(t *testing.T) {
 
 func TestAnswers(t *testing.T) {
 	e := estimate(t, set(5, 0), woman)
-	want := []onerm.Answer{
+	want := []onerm.FormulaEstimate{
 		{onerm.Epley, units.Must(onerm.Epley.OneRM(20*units.Kilogram, 5))},
 		{onerm.Brzycki, units.Must(onerm.Brzycki.OneRM(20*units.Kilogram, 5))},
 		{onerm.Kemmler2006, units.Must(onerm.Kemmler2006.OneRM(20*units.Kilogram, 5))},

@@ -34,10 +34,10 @@ type row struct {
 	grade     Grade
 }
 
-// rows is the interval table: this module's design, for want of a published
+// intervalRows is the interval table: this module's design, for want of a published
 // one. [Facts] names the published errors that it was chosen after. It is
 // symmetric but for novices, whom the classical equations underrate.
-var rows = [...]row{
+var intervalRows = [...]row{
 	{upTo: 1, toFailure: both(0.08), novice: both(0.15), grade: Measured},
 	{upTo: 5, toFailure: both(0.10), reserve: both(0.12), novice: margin{0.10, 0.20}, grade: Good},
 	{upTo: 10, toFailure: both(0.12), reserve: both(0.15), novice: margin{0.12, 0.25}, grade: Fair},
@@ -57,28 +57,28 @@ const (
 // and false where the table gives no interval.
 func lookUp(reps, reserve int, novice bool) (row, margin, bool) {
 	i := 0
-	for i < len(rows) && rows[i].upTo < reps+reserve {
+	for i < len(intervalRows) && intervalRows[i].upTo < reps+reserve {
 		i++
 	}
 	if reserve > wideReserve {
 		i++
 	}
-	if i >= len(rows) || reserve > maxReserve {
+	if i >= len(intervalRows) || reserve > maxReserve {
 		return row{}, margin{}, false
 	}
-	m := rows[i].toFailure
+	m := intervalRows[i].toFailure
 	if reserve > 0 {
-		m = rows[i].reserve
+		m = intervalRows[i].reserve
 	}
 	if novice {
-		m = m.wider(rows[i].novice)
+		m = m.wider(intervalRows[i].novice)
 	}
-	return rows[i], m, m.given()
+	return intervalRows[i], m, m.given()
 }
 
 // gradeAt returns the grade of so many repetitions to failure.
 func gradeAt(toFailure int) Grade {
-	for _, r := range rows {
+	for _, r := range intervalRows {
 		if toFailure <= r.upTo && r.grade != Measured { // an equation measures nothing
 			return r.grade
 		}
@@ -89,7 +89,7 @@ func gradeAt(toFailure int) Grade {
 // String prints the repetitions of the row, such as "6-10".
 func (r row) String() string {
 	from := 1
-	for _, above := range rows {
+	for _, above := range intervalRows {
 		if above.upTo < r.upTo {
 			from = above.upTo + 1
 		}

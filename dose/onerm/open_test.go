@@ -199,7 +199,7 @@ func withoutPerson(t *testing.T, sets []openSet, person string) onerm.Accuracy {
 		if list := misses(t, others, a.Formula, low, high); len(list) > 1 {
 			error = max(error, rms(list))
 		}
-		a.Bands = append(a.Bands, onerm.Band{UpTo: high, Error: units.Fraction(error)})
+		a.Bands = append(a.Bands, onerm.ErrorBand{UpTo: high, Error: units.Fraction(error)})
 		low = high + 1
 	}
 	return a
@@ -319,5 +319,5 @@ func TestCalibration(t *testing.T) {
 }
 
 func band(a onerm.Accuracy, reps int) int {
-	return slices.IndexFunc(a.Bands, func(b onerm.Band) bool { return reps <= b.UpTo })
+	return slices.IndexFunc(a.Bands, func(b onerm.ErrorBand) bool { return reps <= b.UpTo })
 }

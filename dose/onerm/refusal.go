@@ -11,21 +11,21 @@ import (
 // Codes of the reasons why a set that is in order gives no estimate. They are
 // stable.
 const (
-	codeNoMovesBody evidence.Code = "onerm.none-moves-body"
-	codeNoMeasure   evidence.Code = "onerm.none-measure"
-	codeNoReserve   evidence.Code = "onerm.none-reserve"
-	codeNoRIR       evidence.Code = "onerm.none-rating"
-	codeNoEffort    evidence.Code = "onerm.none-effort"
-	codeNoRange     evidence.Code = "onerm.none-range"
-	codeNoBand      evidence.Code = "onerm.none-accuracy"
-	codeSexDecides  evidence.Code = "onerm.none-sex"
+	codeNoMovesBody evidence.ReasonCode = "onerm.none-moves-body"
+	codeNoMeasure   evidence.ReasonCode = "onerm.none-measure"
+	codeNoReserve   evidence.ReasonCode = "onerm.none-reserve"
+	codeNoRIR       evidence.ReasonCode = "onerm.none-rating"
+	codeNoEffort    evidence.ReasonCode = "onerm.none-effort"
+	codeNoRange     evidence.ReasonCode = "onerm.none-range"
+	codeNoBand      evidence.ReasonCode = "onerm.none-accuracy"
+	codeSexDecides  evidence.ReasonCode = "onerm.none-sex"
 )
 
-// Refusal returns why a set gives no estimate, for an error of [FromSet] that
+// WhyRefused returns why a set gives no estimate, for an error of [FromSet] that
 // says nothing else: the set is in order, and the equations have no answer for
 // it. It is false for nil and where a field is malformed or contradicts another.
 // Where a set is refused for several reasons, it is the first.
-func Refusal(err error) (evidence.Reason, bool) {
+func WhyRefused(err error) (evidence.Reason, bool) {
 	var all field.Errors
 	all.Add("", err)
 	var first *refusal

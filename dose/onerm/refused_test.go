@@ -98,9 +98,9 @@ func TestRefused(t *testing.T) {
 // with a bad field says nothing but that.
 func TestRefusal(t *testing.T) {
 	ledger := units.Must(evidence.NewLedger(evidence.UnitFacts(), onerm.Facts()))
-	words, named := onerm.Words(), map[evidence.Code]bool{}
+	words, named := onerm.Words(), map[evidence.ReasonCode]bool{}
 	tests := []struct {
-		code   evidence.Code
+		code   evidence.ReasonCode
 		change func(*setlog.Set, *exercise.Exercise, *body.Person, *onerm.Options)
 	}{
 		{"onerm.none-effort", func(s *setlog.Set, _ *exercise.Exercise, _ *body.Person, _ *onerm.Options) {
@@ -137,7 +137,7 @@ func TestRefusal(t *testing.T) {
 		s, e, p, o := set(6, 1), press(body.OnStack), man, onerm.Options{}
 		tt.change(&s, &e, &p, &o)
 		_, err := o.FromSet(s, e, p)
-		why, refused := onerm.Refusal(err)
+		why, refused := onerm.WhyRefused(err)
 		if why.Code != tt.code || refused != (tt.code != "") {
 			t.Errorf("%v: %v, %v; want %q", err, why, refused, tt.code)
 			continue

@@ -10,8 +10,8 @@ import (
 	"example.org/posology/units/field"
 )
 
-// Advice is what one purchase would do for a class.
-type Advice struct {
+// ClassAdvice is what one purchase would do for a class.
+type ClassAdvice struct {
 	Purchase equipment.Purchase `json:"purchase"`
 	Mass     units.Mass         `json:"mass"`    // bought in all
 	Removed  int                `json:"removed"` // slots of waiting fewer, all clients together
@@ -21,16 +21,16 @@ type Advice struct {
 	Proof    Proof              `json:"proof"` // of the rota with the purchase
 }
 
-// Advise returns the candidates, each with what the rota of the class would
+// AdviseClass returns the candidates, each with what the rota of the class would
 // be after buying it alone: those that remove most waiting first, then those
 // that save most slots, then the least mass bought, then the order given.
 // Without candidates it takes those of [equipment.More].
 //
 // Where a rota is not proven the best, neither is what a purchase removes; the
 // search with a purchase starts from the rota without, so that it is never
-// worse. Errors are those of [Plan] and, below "/candidates", of
+// worse. Errors are those of [Schedule] and, below "/candidates", of
 // [equipment.Kit.With].
-func Advise(c Class, candidates []equipment.Purchase) ([]Advice, error) {
+func AdviseClass(c Class, candidates []equipment.Purchase) ([]ClassAdvice, error) {
 	p, err := newRotaProblem(c)
 	if err != nil {
 		return nil, err
@@ -39,12 +39,12 @@ func Advise(c Class, candidates []equipment.Purchase) ([]Advice, error) {
 		candidates = equipment.More(c.Kit)
 	}
 	now := p.solve(nil)
-	list := make([]Advice, len(candidates))
+	list := make([]ClassAdvice, len(candidates))
 	var bad field.Errors
 	for i, candidate := range candidates {
 		then, err := p.buying(candidate, now)
 		bad.Add("/candidates/"+strconv.Itoa(i), err)
-		list[i] = Advice{
+		list[i] = ClassAdvice{
 			Purchase: candidate, Mass: candidate.Mass(), Waiting: then.cost.waiting, Slots: then.cost.slots, Proof: then.proof,
 			Removed: now.cost.waiting - then.cost.waiting, Saved: now.cost.slots - then.cost.slots,
 		}
@@ -52,7 +52,7 @@ func Advise(c Class, candidates []equipment.Purchase) ([]Advice, error) {
 	if err := bad.Err(); err != nil {
 		return nil, err
 	}
-	slices.SortStableFunc(list, func(a, b Advice) int {
+	slices.SortStableFunc(list, func(a, b ClassAdvice) int {
 		return cmp.Or(cmp.Compare(b.Removed, a.Removed), cmp.Compare(b.Saved, a.Saved), cmp.Compare(a.Mass, b.Mass))
 	})
 	return list, nil

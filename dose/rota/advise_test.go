@@ -14,9 +14,9 @@ import (
 	"example.org/posology/units/field"
 )
 
-func advise(t failer, c rota.Class, candidates ...equipment.Purchase) []rota.Advice {
+func advise(t failer, c rota.Class, candidates ...equipment.Purchase) []rota.ClassAdvice {
 	t.Helper()
-	list, err := rota.Advise(c, candidates)
+	list, err := rota.AdviseClass(c, candidates)
 	if err != nil {
 		t.Fatalf("Advise: %v", err)
 	}
@@ -31,7 +31,7 @@ func dumbbells(kg float64, count int) equipment.Purchase {
 // one waiting slot, two more none.
 func TestAdvise(t *testing.T) {
 	c := classOf(singles(1, 2), oneHanded(1), oneHanded(1), oneHanded(1))
-	want := []rota.Advice{
+	want := []rota.ClassAdvice{
 		{Purchase: dumbbells(1, 2), Mass: 2 * units.Kilogram, Removed: 3, Saved: 2, Waiting: 0, Slots: 1, Proof: rota.BestOfAll},
 		{Purchase: dumbbells(1, 1), Mass: units.Kilogram, Removed: 2, Saved: 1, Waiting: 1, Slots: 2, Proof: rota.BestOfAll},
 		{Purchase: dumbbells(2, 1), Mass: 2 * units.Kilogram, Waiting: 3, Slots: 3, Proof: rota.BestOfAll},
@@ -98,7 +98,7 @@ func TestAdviseOfEight(t *testing.T) {
 			t.Errorf("%+v beside waiting %d, %d slots", a, now.Waiting, now.Slots)
 		}
 	}
-	if list[0].Removed == 0 || !slices.IsSortedFunc(list, func(a, b rota.Advice) int { return b.Removed - a.Removed }) {
+	if list[0].Removed == 0 || !slices.IsSortedFunc(list, func(a, b rota.ClassAdvice) int { return b.Removed - a.Removed }) {
 		t.Errorf("%+v", list)
 	}
 }
@@ -107,7 +107,7 @@ func TestAdviseErrors(t *testing.T) {
 	c := classOf(singles(1), oneHanded(1), oneHanded(1))
 	c.Kit.Handles = []equipment.Handle{{Name: "h", Mass: marked(1), Count: 1}}
 	other := equipment.Purchase{Handle: equipment.Handle{Name: "h", Mass: marked(2), Count: 1}}
-	_, err := rota.Advise(c, []equipment.Purchase{dumbbells(1, 1), {}, other, dumbbells(1, 500)})
+	_, err := rota.AdviseClass(c, []equipment.Purchase{dumbbells(1, 1), {}, other, dumbbells(1, 500)})
 	want := []string{"/candidates/1", "/candidates/2/kit/handles/1/name", "/candidates/3/kit/dumbbells/0/count"}
 	if !cmp.Equal(paths(err), want) {
 		t.Errorf("%v, want %v", err, want)
@@ -116,7 +116,7 @@ func TestAdviseErrors(t *testing.T) {
 
 func TestPlanAdviceJSON(t *testing.T) {
 	for _, a := range advise(t, classOf(singles(1, 2), oneHanded(1), oneHanded(1))) {
-		var back rota.Advice
+		var back rota.ClassAdvice
 		if err := field.Decode(units.Must(json.Marshal(a)), &back, field.Strict); err != nil || back != a {
 			t.Errorf("%+v came back as %+v, %v", a, back, err)
 		}

@@ -10,7 +10,7 @@ import (
 func benchmarkPlan(b *testing.B, c rota.Class) {
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := rota.Plan(c); err != nil {
+		if _, err := rota.Schedule(c); err != nil {
 			b.Fatal(err)
 		}
 	}
@@ -31,7 +31,7 @@ func BenchmarkAdvise(b *testing.B) {
 	candidates := []equipment.Purchase{dumbbells(6, 1), dumbbells(5, 1)}
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := rota.Advise(c, candidates); err != nil {
+		if _, err := rota.AdviseClass(c, candidates); err != nil {
 			b.Fatal(err)
 		}
 	}

@@ -24,7 +24,7 @@ const (
 )
 
 // Validate returns every bad field of c at once, but for loads that the kit
-// does not make, which [Plan] reports.
+// does not make, which [Schedule] reports.
 func (c Class) Validate() error {
 	var bad field.Errors
 	bad.Add("/clients", checkClients(c.Clients))

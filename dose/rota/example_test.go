@@ -9,8 +9,8 @@ import (
 
 // An invented class of eight with one shared rack: a pair of dumbbells of each
 // mass, two handles and some plates. No such people, hall or class exists.
-func ExamplePlan() {
-	table, err := rota.Plan(eight(rack()))
+func ExampleSchedule() {
+	table, err := rota.Schedule(eight(rack()))
 	if err != nil {
 		log.Fatal(err)
 	}
@@ -33,7 +33,7 @@ func ExamplePlan() {
 
 // The invented class with dumbbells alone has to wait; one purchase helps most.
 func ExampleAdvise() {
-	advice, err := rota.Advise(eight(scarce()), nil)
+	advice, err := rota.AdviseClass(eight(scarce()), nil)
 	if err != nil {
 		log.Fatal(err)
 	}

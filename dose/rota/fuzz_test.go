@@ -25,7 +25,7 @@ func FuzzClass(f *testing.F) {
 		if field.Decode(text, &c, field.Strict) != nil {
 			return
 		}
-		table, err := rota.Plan(c)
+		table, err := rota.Schedule(c)
 		if err != nil {
 			return
 		}

@@ -59,7 +59,7 @@ func classOf(k equipment.Kit, sessions ...[]dose.Prescription) rota.Class {
 
 func plan(t failer, c rota.Class) rota.Timetable {
 	t.Helper()
-	table, err := rota.Plan(c)
+	table, err := rota.Schedule(c)
 	if err != nil {
 		t.Fatalf("Plan: %v", err)
 	}
@@ -183,6 +183,6 @@ func paths(err error) []string {
 	return list
 }
 
-func has(reasons []evidence.Reason, code evidence.Code) bool {
+func has(reasons []evidence.Reason, code evidence.ReasonCode) bool {
 	return slices.ContainsFunc(reasons, func(r evidence.Reason) bool { return r.Code == code })
 }

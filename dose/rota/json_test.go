@@ -47,12 +47,12 @@ func TestPlanErrors(t *testing.T) {
 	for _, tt := range tests {
 		c := twoClients()
 		tt.spoil(&c)
-		table, err := rota.Plan(c)
+		table, err := rota.Schedule(c)
 		var f *field.Error
 		if !errors.As(err, &f) || f.Path != tt.path || !errors.Is(err, tt.category) || table.Slots != 0 {
 			t.Errorf("%s: %v, want %v at %s", tt.name, err, tt.category, tt.path)
 		}
-		if list, err := rota.Advise(c, nil); !errors.Is(err, tt.category) || list != nil {
+		if list, err := rota.AdviseClass(c, nil); !errors.Is(err, tt.category) || list != nil {
 			t.Errorf("%s: Advise: %v", tt.name, err)
 		}
 	}
@@ -73,13 +73,13 @@ func TestPlanReportsAllAtOnce(t *testing.T) {
 	c := twoClients()
 	c.Clients[0].Name, c.Clients[1].Items[0].Sets, c.Kit.Dumbbells[0].Count = "", 0, 0
 	want := []string{"/clients/0/name", "/clients/1/items/0/sets", "/kit/dumbbells/0/count"}
-	if _, err := rota.Plan(c); !cmp.Equal(paths(err), want) {
+	if _, err := rota.Schedule(c); !cmp.Equal(paths(err), want) {
 		t.Errorf("%v, want %v", err, want)
 	}
 	c = twoClients()
 	c.Kit, c.Clients[0].Name = singles(3), "Z" // the second by name, the first in the list
 	want = []string{"/clients/0/items/0/load", "/clients/1/items/0/load"}
-	if _, err := rota.Plan(c); !cmp.Equal(paths(err), want) {
+	if _, err := rota.Schedule(c); !cmp.Equal(paths(err), want) {
 		t.Errorf("%v, want %v", err, want)
 	}
 }
@@ -123,7 +123,7 @@ func TestPlanJSONIsStrict(t *testing.T) {
 	var turn rota.Turn
 	var turns rota.ClientTurns
 	var client rota.Client
-	var advice rota.Advice
+	var advice rota.ClassAdvice
 	for _, v := range []any{&turn, &turns, &client, &advice} {
 		if err := field.Decode([]byte(`{"price":3}`), v, field.Strict); !errors.Is(err, field.ErrUnknown) {
 			t.Errorf("%T: an unknown field gives %v", v, err)

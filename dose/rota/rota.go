@@ -126,7 +126,7 @@ type Turn struct {
 // Bad fields come back all at once as [field.Errors]: no clients, a name
 // that is missing or given twice, a session without items, a length that cannot
 // be worked out; a load that the kit does not make is [ErrNotInKit].
-func Plan(c Class) (Timetable, error) {
+func Schedule(c Class) (Timetable, error) {
 	p, err := newRotaProblem(c)
 	if err != nil {
 		return Timetable{}, err

@@ -304,7 +304,7 @@ func TestPlanSaysThatStepsAreNotKept(t *testing.T) {
 	if has(plan(t, c).Reasons, "rota.finding") {
 		t.Error("says so though nobody looks for a load")
 	}
-	c.Clients[0].Items[0].Finding = &dose.Finding{MaxSteps: 2}
+	c.Clients[0].Items[0].Finding = &dose.Search{MaxSteps: 2}
 	if !has(plan(t, c).Reasons, "rota.finding") {
 		t.Error("does not say that steps up are not kept free")
 	}

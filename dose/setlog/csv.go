@@ -54,7 +54,7 @@ var columns = [...]column{
 			s.Day, err = m.day.get(text, parse[units.Day])
 			return
 		},
-		func(s Set) (string, error) { return text(s.Day) }},
+		func(s Set) (string, error) { return marshalled(s.Day) }},
 	{"exercise", true,
 		func(m *memos, text []byte, s *Set) (err error) { s.Exercise, err = m.exercise.get(text, asID); return },
 		func(s Set) (string, error) { return string(s.Exercise), nil }},
@@ -63,25 +63,25 @@ var columns = [...]column{
 			s.Side, err = m.side.get(text, parse[body.Side])
 			return
 		},
-		func(s Set) (string, error) { return text(s.Side) }},
+		func(s Set) (string, error) { return marshalled(s.Side) }},
 	{"hold", true,
 		func(m *memos, text []byte, s *Set) (err error) {
 			s.Hold, err = m.hold.get(text, parse[body.Hold])
 			return
 		},
-		func(s Set) (string, error) { return text(s.Hold) }},
+		func(s Set) (string, error) { return marshalled(s.Hold) }},
 	{"load", true,
 		func(m *memos, text []byte, s *Set) (err error) {
 			s.Load, err = m.load.get(text, units.ParseMass)
 			return
 		},
-		func(s Set) (string, error) { return text(s.Load) }},
+		func(s Set) (string, error) { return marshalled(s.Load) }},
 	{"stated", false,
 		func(m *memos, text []byte, s *Set) (err error) {
 			s.Stated, err = m.stated.get(text, parse[body.Stated])
 			return
 		},
-		func(s Set) (string, error) { return text(s.Stated) }},
+		func(s Set) (string, error) { return marshalled(s.Stated) }},
 	{"reps", true,
 		func(m *memos, text []byte, s *Set) (err error) { s.Reps, err = m.reps.get(text, parseReps); return },
 		func(s Set) (string, error) { return strconv.Itoa(s.Reps), nil }},
@@ -90,7 +90,7 @@ var columns = [...]column{
 			s.Effort, err = m.effort.get(text, parse[units.Effort])
 			return
 		},
-		func(s Set) (string, error) { return text(s.Effort) }},
+		func(s Set) (string, error) { return marshalled(s.Effort) }},
 	{"rep_seconds", false,
 		func(m *memos, text []byte, s *Set) (err error) {
 			s.RepSeconds, err = m.seconds.get(text, parseSeconds)
@@ -158,7 +158,7 @@ func parseSeconds(s string) (float64, error) {
 	return x, nil
 }
 
-func text(v encoding.TextMarshaler) (string, error) {
+func marshalled(v encoding.TextMarshaler) (string, error) {
 	b, err := v.MarshalText()
 	return string(b), err
 }
@@ -166,7 +166,7 @@ func text(v encoding.TextMarshaler) (string, error) {
 // A csvReader keeps the order of the columns and room for one row.
 type csvReader struct {
 	order []int // places in columns
-	cells []cell
+	cells []csvCell
 	set   Set // kept here, since a variable of row would escape
 	memos memos
 }
@@ -196,9 +196,9 @@ func (c *csvReader) header(l *lines) *RowError {
 		return nil
 	}
 	e := &RowError{Line: l.n, Column: 1, Name: strings.TrimPrefix(bad[0].Path, "/"), Err: bad}
-	at := slices.IndexFunc(c.cells, func(x cell) bool { return string(x.text) == e.Name })
+	at := slices.IndexFunc(c.cells, func(x csvCell) bool { return string(x.text) == e.Name })
 	if errors.Is(bad[0], field.ErrDuplicate) {
-		at += 1 + slices.IndexFunc(c.cells[at+1:], func(x cell) bool { return string(x.text) == e.Name })
+		at += 1 + slices.IndexFunc(c.cells[at+1:], func(x csvCell) bool { return string(x.text) == e.Name })
 	}
 	if at >= 0 {
 		e.Column = c.cells[at].column
@@ -265,8 +265,8 @@ func (c *csvReader) fault(bad field.Errors) *RowError {
 	return &RowError{Column: 1, Name: strings.TrimPrefix(bad[0].Path, "/"), Err: bad} // of a column that is not there
 }
 
-// A cell is one text of a row, within the line at hand.
-type cell struct {
+// A csvCell is one text of a row, within the line at hand.
+type csvCell struct {
 	text   []byte
 	column int // byte from 1 at which it stands
 }
@@ -279,14 +279,14 @@ func (c *csvReader) split(line []byte) error {
 		if err != nil {
 			return err
 		}
-		c.cells = append(c.cells, cell{text, at + 1})
+		c.cells = append(c.cells, csvCell{text, at + 1})
 		at += size
 		if at >= len(line) {
 			return nil
 		}
 		at++ // the comma
 		if at == len(line) {
-			c.cells = append(c.cells, cell{nil, at + 1})
+			c.cells = append(c.cells, csvCell{nil, at + 1})
 			return nil
 		}
 	}

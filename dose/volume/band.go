@@ -34,20 +34,20 @@ func (p Per) MarshalText() ([]byte, error) { return pers.Marshal(p) }
 // UnmarshalText reads what MarshalText writes.
 func (p *Per) UnmarshalText(text []byte) error { return pers.Unmarshal(text, p) }
 
-// A Band is one class of weekly sets.
-type Band struct {
+// A VolumeClass is one class of weekly sets.
+type VolumeClass struct {
 	Name string               `json:"name"` // low, medium, moderate or high
 	Sets units.Range[float64] `json:"sets"` // a week
 }
 
-// A Scheme is a published way to class weekly volume. It describes what groups
+// A Classification is a published way to class weekly volume. It describes what groups
 // of people did in trials; it asks nothing of anybody.
-type Scheme struct {
-	ID         string     `json:"id"`
-	Per        Per        `json:"per"`
-	Population string     `json:"population"`
-	Bands      []Band     `json:"bands"`               // rising; numbers between two belong to neither
-	Convention Convention `json:"convention,omitzero"` // zero: what was seen of the source does not say
+type Classification struct {
+	ID         string        `json:"id"`
+	Per        Per           `json:"per"`
+	Population string        `json:"population"`
+	Bands      []VolumeClass `json:"bands"`               // rising; numbers between two belong to neither
+	Convention Convention    `json:"convention,omitzero"` // zero: what was seen of the source does not say
 	// Assumed says that the convention is the caller's and not the source's.
 	Assumed bool            `json:"assumed,omitzero"`
 	Fact    evidence.FactID `json:"fact"`
@@ -60,21 +60,21 @@ func from(min, max float64) units.Range[float64] { return units.Must(units.Betwe
 
 // schemes are the published classes, with their source.
 var schemes = []struct {
-	Scheme
+	Classification
 	source evidence.SourceID
 }{
-	{Scheme{ID: "schoenfeld2017", Per: PerMuscle, Population: "people in the trials that were pooled", Fact: "volume.bands-schoenfeld2017",
-		Bands: []Band{{"low", below(5)}, {"medium", from(5, 9)}, {"high", units.AtLeast(10.0)}}}, "schoenfeld2017"},
-	{Scheme{ID: "bazvalle2022", Per: PerMuscle, Population: "young trained men", Fact: "volume.bands-bazvalle2022",
-		Bands: []Band{{"low", below(12)}, {"moderate", from(12, 20)}, {"high", above(20)}}}, "bazvalle2022"},
+	{Classification{ID: "schoenfeld2017", Per: PerMuscle, Population: "people in the trials that were pooled", Fact: "volume.bands-schoenfeld2017",
+		Bands: []VolumeClass{{"low", below(5)}, {"medium", from(5, 9)}, {"high", units.AtLeast(10.0)}}}, "schoenfeld2017"},
+	{Classification{ID: "bazvalle2022", Per: PerMuscle, Population: "young trained men", Fact: "volume.bands-bazvalle2022",
+		Bands: []VolumeClass{{"low", below(12)}, {"moderate", from(12, 20)}, {"high", above(20)}}}, "bazvalle2022"},
 }
 
-// Schemes yields the published schemes. None says how it counts indirect sets,
-// as far as its source was read: [Scheme.Assuming] reads one in a convention.
-func Schemes() iter.Seq[Scheme] {
-	return func(yield func(Scheme) bool) {
+// Classifications yields the published schemes. None says how it counts indirect sets,
+// as far as its source was read: [Classification.Assuming] reads one in a convention.
+func Classifications() iter.Seq[Classification] {
+	return func(yield func(Classification) bool) {
 		for _, s := range schemes {
-			one := s.Scheme
+			one := s.Classification
 			one.Bands = slices.Clone(one.Bands)
 			if !yield(one) {
 				return
@@ -84,7 +84,7 @@ func Schemes() iter.Seq[Scheme] {
 }
 
 // Assuming returns s read in convention c where its source does not say one.
-func (s Scheme) Assuming(c Convention) Scheme {
+func (s Classification) Assuming(c Convention) Classification {
 	if s.Convention == ConventionUnknown && c.Check() == nil {
 		s.Convention, s.Assumed = c, true
 	}
@@ -94,20 +94,20 @@ func (s Scheme) Assuming(c Convention) Scheme {
 // Class returns the band that n sets a week lie in. It is an
 // [field.ErrMissing] or [field.ErrConflict] if the conventions are not known
 // to be the same, and an [field.ErrOutOfRange] between two bands.
-func (s Scheme) Class(n Sets) (Band, error) {
+func (s Classification) Class(n Sets) (VolumeClass, error) {
 	for _, b := range s.Bands {
 		side, err := n.Against(b.Sets, s.Convention)
 		if err != nil {
-			return Band{}, err
+			return VolumeClass{}, err
 		}
 		if side == 0 {
 			return b, nil
 		}
 	}
-	return Band{}, field.Bad(n, s.describe(), field.ErrOutOfRange)
+	return VolumeClass{}, field.Bad(n, s.describe(), field.ErrOutOfRange)
 }
 
-func (s Scheme) describe() string {
+func (s Classification) describe() string {
 	text := "weekly sets " + s.Per.String()
 	for _, b := range s.Bands {
 		text += fmt.Sprintf("; %s: %v", b.Name, b.Sets)

@@ -20,9 +20,9 @@ type Convention uint8
 // Conventions.
 const (
 	ConventionUnknown Convention = iota // not given, or not said by a source
-	Direct                              // "direct": indirect sets do not count
-	Fractional                          // "fractional": they count half
-	Total                               // "total": they count in full
+	DirectSets                          // "direct": indirect sets do not count
+	FractionalSets                      // "fractional": they count half
+	TotalSets                           // "total": they count in full
 )
 
 var conventions = field.NewVocabulary[Convention]("convention", "", "direct", "fractional", "total")
@@ -48,9 +48,9 @@ var indirect = [...]struct {
 	halves int64
 	fact   evidence.FactID
 }{
-	Direct:     {0, "volume.indirect-direct"},
-	Fractional: {1, "volume.indirect-fractional"},
-	Total:      {2, "volume.indirect-total"},
+	DirectSets:     {0, "volume.indirect-direct"},
+	FractionalSets: {1, "volume.indirect-fractional"},
+	TotalSets:      {2, "volume.indirect-total"},
 }
 
 // Indirect returns what an indirect set counts: 0, 0.5 or 1; a direct set
@@ -88,7 +88,7 @@ func NewSets(n float64, c Convention) (Sets, error) {
 		return Sets{}, err
 	}
 	step := 1.0
-	if c == Fractional {
+	if c == FractionalSets {
 		step = 0.5
 	}
 	if !(n >= 0 && n <= maxSets) || math.Mod(n, step) != 0 {

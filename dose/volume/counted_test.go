@@ -15,7 +15,7 @@ import (
 
 // No text is "not given", also where something was given before.
 func TestNoTextTakesSetsBack(t *testing.T) {
-	s := units.Must(volume.NewSets(9, volume.Direct))
+	s := units.Must(volume.NewSets(9, volume.DirectSets))
 	if err := s.UnmarshalText(nil); err != nil || !s.IsZero() {
 		t.Errorf("%v, %v", s, err)
 	}
@@ -23,7 +23,7 @@ func TestNoTextTakesSetsBack(t *testing.T) {
 
 // Nothing spread over nothing is no number.
 func TestNothingPerNothing(t *testing.T) {
-	if got, err := (volume.Load{}).Per(0); !errors.Is(err, field.ErrOutOfRange) || got != 0 {
+	if got, err := (volume.VolumeLoad{}).Per(0); !errors.Is(err, field.ErrOutOfRange) || got != 0 {
 		t.Errorf("%v, %v", got, err)
 	}
 }
@@ -33,7 +33,7 @@ func TestNotGivenIsMissing(t *testing.T) {
 	if _, err := volume.SessionLoad(units.Effort{}, 30); !errors.Is(err, field.ErrMissing) {
 		t.Errorf("no rating: %v", err)
 	}
-	nine := units.Must(volume.NewSets(9, volume.Direct))
+	nine := units.Must(volume.NewSets(9, volume.DirectSets))
 	if _, err := (volume.Sets{}).Compare(nine); !errors.Is(err, field.ErrMissing) {
 		t.Errorf("no sets: %v", err)
 	}
@@ -92,7 +92,7 @@ func TestBandsAsPrinted(t *testing.T) {
 		"schoenfeld2017": {units.AtMost(4.5), units.Must(units.Between(5.0, 9.0)), units.AtLeast(10.0)},
 		"bazvalle2022":   {units.AtMost(11.5), units.Must(units.Between(12.0, 20.0)), units.AtLeast(20.5)},
 	}
-	for s := range volume.Schemes() {
+	for s := range volume.Classifications() {
 		var got []units.Range[float64]
 		for _, b := range s.Bands {
 			got = append(got, b.Sets)

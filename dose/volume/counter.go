@@ -20,8 +20,8 @@ type Lift struct {
 
 // Options say how a [Counter] counts.
 type Options struct {
-	Kind Kind // needed: performed and prescribed sets are never added up together
-	Rule Rule // which sets count; zero: all
+	Kind TallyKind // needed: performed and prescribed sets are never added up together
+	Rule Rule      // which sets count; zero: all
 	// BodyMass is the person's. Without it, and in exercises that state no share
 	// of it, the body's part of the volume load stays unknown.
 	BodyMass units.Mass
@@ -60,7 +60,7 @@ const numMuscles = int(body.ToeExtensors) + 1
 type counted struct {
 	id         exercise.ID
 	pattern    exercise.Pattern
-	measure    exercise.Measure
+	measure    exercise.DoseUnit
 	oneSided   bool
 	movesBody  bool
 	moved      [2]units.Mass // of the body, a repetition: at least and at most; 0 for not known
@@ -71,7 +71,7 @@ type counted struct {
 // A Counter knows how sets count. It does not change, and is safe for
 // concurrent use.
 type Counter struct {
-	kind      Kind
+	kind      TallyKind
 	rule      Rule
 	oneRM     map[Lift]units.Mass
 	exercises map[exercise.ID]*counted
@@ -111,4 +111,4 @@ func ready(e exercise.Exercise, bodyMass units.Mass) *counted {
 }
 
 // NewTally returns an empty tally.
-func (c *Counter) NewTally() *Tally { return &Tally{counter: c, weeks: map[Week]*weekSums{}} }
+func (c *Counter) NewTally() *Tally { return &Tally{counter: c, weeks: map[ISOWeek]*weekSums{}} }

@@ -24,7 +24,7 @@ func TestHaun(t *testing.T) {
 	}
 	first := units.Must(units.ParseDay("2026-12-07")) // so that weeks 4 and 5 lie on both sides of the new year
 	c := counter(t, volume.Options{})
-	means := make([]volume.Load, 6)
+	means := make([]volume.VolumeLoad, 6)
 	for _, row := range rows {
 		tally := c.NewTally()
 		var want []int64
@@ -43,7 +43,7 @@ func TestHaun(t *testing.T) {
 		var got []int64
 		for totals := range tally.All() {
 			kg, rest := ex(totals, "squat").Held.Parts()
-			var sum volume.Load
+			var sum volume.VolumeLoad
 			for _, day := range totals.Daily {
 				sum = units.Must(sum.Add(day))
 			}
@@ -96,7 +96,7 @@ func TestLivingMeta(t *testing.T) {
 			s.Day += units.Day(day)
 			add(t, tally, sets, s)
 		}
-		weekly := muscle(week(t, tally), body.Soleus).Sets(volume.Direct).Count()
+		weekly := muscle(week(t, tally), body.Soleus).Sets(volume.DirectSets).Count()
 		if weekly != float64(days*sets) || len(week(t, tally).Days) != days {
 			t.Errorf("%d × %d: %v sets on %d days", days, sets, weekly, len(week(t, tally).Days))
 		}
@@ -207,7 +207,7 @@ func FuzzTally(f *testing.F) {
 				t.Errorf("%+v", totals)
 			}
 			for _, m := range totals.Muscles {
-				d, fr, all := m.Sets(volume.Direct).Count(), m.Sets(volume.Fractional).Count(), m.Sets(volume.Total).Count()
+				d, fr, all := m.Sets(volume.DirectSets).Count(), m.Sets(volume.FractionalSets).Count(), m.Sets(volume.TotalSets).Count()
 				if !(d <= fr && fr <= all) {
 					t.Errorf("%v: %v direct, %v fractional, %v total", m.Muscle, d, fr, all)
 				}
@@ -225,8 +225,8 @@ func ExampleMonotony_ladlow2022() {
 }
 
 func ExampleSets_Compare() {
-	mine, _ := volume.NewSets(9, volume.Fractional)
-	theirs, _ := volume.NewSets(10, volume.Total)
+	mine, _ := volume.NewSets(9, volume.FractionalSets)
+	theirs, _ := volume.NewSets(10, volume.TotalSets)
 	_, err := mine.Compare(theirs)
 	fmt.Println(err)
 	// Output: contradiction: value = total, allowed: sets counted by the convention fractional

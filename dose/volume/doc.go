@@ -5,7 +5,7 @@
 //
 // The literature counts a set for the muscles that it trains directly and, by
 // one of three conventions, for those that it trains indirectly: not at all
-// ([Direct]), by half ([Fractional]) or in full ([Total]). Numbers of different
+// ([DirectSets]), by half ([FractionalSets]) or in full ([TotalSets]). Numbers of different
 // conventions differ twofold and more for the arms, so a [Sets] bears its
 // convention and refuses to be compared with another's. Here a prime muscle of
 // the exercise is trained directly, a synergist indirectly, and a stabiliser
@@ -24,7 +24,7 @@
 // dumbbell where each hand holds one. A set of a one-sided exercise that names
 // both sides was done by each, one after the other, and counts twice in
 // repetitions and load. Where the body is lifted too, its share counts apart,
-// as the range that the exercise states. A band has no mass. Sums are exact, see [Load]. Seconds held
+// as the range that the exercise states. A band has no mass. Sums are exact, see [VolumeLoad]. Seconds held
 // and metres walked are no repetitions and lift nothing here. Volume load
 // follows one exercise in one person; it says little across exercises or
 // people, and nothing of effort.

@@ -20,7 +20,7 @@ func TestVocabularies(t *testing.T) {
 	}
 	for i := range uint8(6) {
 		var c volume.Convention
-		var k volume.Kind
+		var k volume.TallyKind
 		var d volume.Deviation
 		var p volume.Per
 		var m volume.Movement
@@ -31,7 +31,7 @@ func TestVocabularies(t *testing.T) {
 			most uint8
 		}{
 			{volume.Convention(i), &c, func() bool { return c == volume.Convention(i) }, 3},
-			{volume.Kind(i), &k, func() bool { return k == volume.Kind(i) }, 2},
+			{volume.TallyKind(i), &k, func() bool { return k == volume.TallyKind(i) }, 2},
 			{volume.Deviation(i), &d, func() bool { return d == volume.Deviation(i) }, 2},
 			{volume.Movement(i), &m, func() bool { return m == volume.Movement(i) }, 4},
 			{volume.Per(i), &p, func() bool { return p == volume.Per(i) }, 2},
@@ -109,12 +109,12 @@ func FuzzTexts(f *testing.F) {
 		f.Add(s)
 	}
 	f.Fuzz(func(t *testing.T, s string) {
-		if l, err := volume.ParseLoad(s); err == nil {
-			if back, err := volume.ParseLoad(l.String()); err != nil || back != l {
+		if l, err := volume.ParseVolumeLoad(s); err == nil {
+			if back, err := volume.ParseVolumeLoad(l.String()); err != nil || back != l {
 				t.Errorf("%q: %v reads back as %v, %v", s, l, back, err)
 			}
 		}
-		if w, err := volume.ParseWeek(s); err == nil && w.String() != s {
+		if w, err := volume.ParseISOWeek(s); err == nil && w.String() != s {
 			t.Errorf("%q is taken for %v", s, w)
 		}
 		var sets, back volume.Sets

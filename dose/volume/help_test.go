@@ -115,7 +115,7 @@ func add(t testing.TB, into *volume.Tally, n int, s setlog.Set) {
 
 func week(t testing.TB, tally *volume.Tally) volume.Totals {
 	t.Helper()
-	w, err := volume.WeekOf(monday)
+	w, err := volume.ISOWeekOf(monday)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -142,7 +142,7 @@ func ex(totals volume.Totals, id exercise.ID) volume.ExerciseWeek {
 }
 
 // plain lets cmp look into the values of these packages.
-var plain = cmp.AllowUnexported(volume.Load{}, volume.Sets{}, units.Range[int]{}, units.Range[units.RIR]{}, units.Range[float64]{})
+var plain = cmp.AllowUnexported(volume.VolumeLoad{}, volume.Sets{}, units.Range[int]{}, units.Range[units.RIR]{}, units.Range[float64]{})
 
 // paths lists the fields that err names.
 func paths(t testing.TB, err error) string {

@@ -133,7 +133,7 @@ func TestBruteForce(t *testing.T) {
 			}
 			for m := range body.Muscles() {
 				n := count[key(m.String())]
-				if got := muscle(totals, m).Sets(volume.Fractional).Count(); got != min(n[0], n[1]) {
+				if got := muscle(totals, m).Sets(volume.FractionalSets).Count(); got != min(n[0], n[1]) {
 					rt.Fatalf("%v: %v sets, want %v of %v", m, got, min(n[0], n[1]), n)
 				}
 			}

@@ -16,40 +16,40 @@ import (
 // FactLoad is the published formula: repetitions times load, summed over sets.
 const FactLoad evidence.FactID = "volume.load"
 
-// A Load is an exact sum of mass over repetitions: whole kilograms and
+// A VolumeLoad is an exact sum of mass over repetitions: whole kilograms and
 // nanograms, since a [units.Mass] ends at 9.2 million kg. It is nought or more;
 // the zero value is nought. Its text is like "1560 kg".
-type Load struct {
+type VolumeLoad struct {
 	kg, ng int64 // ng below one kilogram
 }
 
 // Lifted returns reps times m. Either below nought is an
 // [field.ErrOutOfRange], too much an [field.ErrOverflow].
-func Lifted(m units.Mass, reps int) (Load, error) {
+func Lifted(m units.Mass, reps int) (VolumeLoad, error) {
 	if m < 0 || reps < 0 {
-		return Load{}, field.Bad(fmt.Sprintf("%d × %s", reps, m), "0 or more of 0 kg or more", field.ErrOutOfRange)
+		return VolumeLoad{}, field.Bad(fmt.Sprintf("%d × %s", reps, m), "0 or more of 0 kg or more", field.ErrOutOfRange)
 	}
 	hi, lo := bits.Mul64(uint64(m), uint64(reps))
 	if hi >= uint64(units.Kilogram)/2 { // the quotient would reach 2^63
-		return Load{}, field.Bad(fmt.Sprintf("%d × %s", reps, m), loadLimit, field.ErrOverflow)
+		return VolumeLoad{}, field.Bad(fmt.Sprintf("%d × %s", reps, m), loadLimit, field.ErrOverflow)
 	}
 	kg, ng := bits.Div64(hi, lo, uint64(units.Kilogram))
-	return Load{int64(kg), int64(ng)}, nil
+	return VolumeLoad{int64(kg), int64(ng)}, nil
 }
 
 const loadLimit = "a load within 9.2 million million million kg"
 
 // Add returns l + m, or an [field.ErrOverflow].
-func (l Load) Add(m Load) (Load, error) {
+func (l VolumeLoad) Add(m VolumeLoad) (VolumeLoad, error) {
 	sum := l.plus(m)
 	if sum.kg < 0 {
-		return Load{}, field.Bad(l.String()+" + "+m.String(), loadLimit, field.ErrOverflow)
+		return VolumeLoad{}, field.Bad(l.String()+" + "+m.String(), loadLimit, field.ErrOverflow)
 	}
 	return sum, nil
 }
 
 // plus is Add where the sum is known to fit.
-func (l Load) plus(m Load) Load {
+func (l VolumeLoad) plus(m VolumeLoad) VolumeLoad {
 	l.kg, l.ng = l.kg+m.kg, l.ng+m.ng
 	if l.ng >= int64(units.Kilogram) {
 		l.kg, l.ng = l.kg+1, l.ng-int64(units.Kilogram)
@@ -58,18 +58,20 @@ func (l Load) plus(m Load) Load {
 }
 
 // Parts returns whole kilograms and the nanograms beyond them.
-func (l Load) Parts() (kg int64, rest units.Mass) { return l.kg, units.Mass(l.ng) }
+func (l VolumeLoad) Parts() (kg int64, rest units.Mass) { return l.kg, units.Mass(l.ng) }
 
 // Compare returns -1, 0 or +1 as l is less than, the same as or more than m.
-func (l Load) Compare(m Load) int { return cmp.Or(cmp.Compare(l.kg, m.kg), cmp.Compare(l.ng, m.ng)) }
+func (l VolumeLoad) Compare(m VolumeLoad) int {
+	return cmp.Or(cmp.Compare(l.kg, m.kg), cmp.Compare(l.ng, m.ng))
+}
 
 // Kilograms returns l in kilograms, as near as a float64 comes.
-func (l Load) Kilograms() float64 { return float64(l.kg) + float64(l.ng)/float64(units.Kilogram) }
+func (l VolumeLoad) Kilograms() float64 { return float64(l.kg) + float64(l.ng)/float64(units.Kilogram) }
 
 // Per returns kilograms per repetition or per minute, for n of them: the mean
 // load, or the density of the session. An n that is not above nought and
 // finite is an [field.ErrOutOfRange].
-func (l Load) Per(n float64) (float64, error) {
+func (l VolumeLoad) Per(n float64) (float64, error) {
 	per := l.Kilograms() / n
 	if !(n > 0) || math.IsInf(n, 0) || math.IsInf(per, 0) {
 		return 0, field.Bad(n, "repetitions or minutes, above 0", field.ErrOutOfRange)
@@ -78,37 +80,37 @@ func (l Load) Per(n float64) (float64, error) {
 }
 
 // String prints the exact decimal in kilograms, such as "1560.5 kg".
-func (l Load) String() string {
+func (l VolumeLoad) String() string {
 	if l.ng == 0 {
 		return fmt.Sprintf("%d kg", l.kg)
 	}
 	return fmt.Sprintf("%d.%s kg", l.kg, strings.TrimRight(fmt.Sprintf("%012d", l.ng), "0"))
 }
 
-// MarshalText writes what [Load.String] prints.
-func (l Load) MarshalText() ([]byte, error) { return []byte(l.String()), nil }
+// MarshalText writes what [VolumeLoad.String] prints.
+func (l VolumeLoad) MarshalText() ([]byte, error) { return []byte(l.String()), nil }
 
-// ParseLoad reads what [Load.String] prints: a decimal number of kilograms
+// ParseVolumeLoad reads what [VolumeLoad.String] prints: a decimal number of kilograms
 // with at most twelve decimals. Another form is an [field.ErrSyntax], too much
 // an [field.ErrOverflow].
-func ParseLoad(s string) (Load, error) {
+func ParseVolumeLoad(s string) (VolumeLoad, error) {
 	number, isKg := strings.CutSuffix(s, " kg")
 	whole, frac, _ := strings.Cut(number, ".")
 	digits := whole + frac
 	if !isKg || whole == "" || len(frac) > 12 || len(digits) > 60 || strings.HasSuffix(number, ".") || strings.Trim(digits, "0123456789") != "" {
-		return Load{}, field.Bad(fmt.Sprintf("%.80q", s), `kilograms such as "1560.5 kg"`, field.ErrSyntax)
+		return VolumeLoad{}, field.Bad(fmt.Sprintf("%.80q", s), `kilograms such as "1560.5 kg"`, field.ErrSyntax)
 	}
 	ng, _ := new(big.Int).SetString(digits+strings.Repeat("0", 12-len(frac)), 10)
 	kg, rest := ng.QuoRem(ng, big.NewInt(int64(units.Kilogram)), new(big.Int))
 	if !kg.IsInt64() {
-		return Load{}, field.Bad(fmt.Sprintf("%.80q", s), loadLimit, field.ErrOverflow)
+		return VolumeLoad{}, field.Bad(fmt.Sprintf("%.80q", s), loadLimit, field.ErrOverflow)
 	}
-	return Load{kg.Int64(), rest.Int64()}, nil
+	return VolumeLoad{kg.Int64(), rest.Int64()}, nil
 }
 
-// UnmarshalText reads what [ParseLoad] reads.
-func (l *Load) UnmarshalText(text []byte) error {
-	v, err := ParseLoad(string(text))
+// UnmarshalText reads what [ParseVolumeLoad] reads.
+func (l *VolumeLoad) UnmarshalText(text []byte) error {
+	v, err := ParseVolumeLoad(string(text))
 	if err != nil {
 		return err
 	}
@@ -119,10 +121,10 @@ func (l *Load) UnmarshalText(text []byte) error {
 // maxShare is the highest share of 1RM taken, against percents for shares.
 const maxShare = 2
 
-// Relative returns the relative volume sets × reps × share, in repetitions of
+// RelativeVolume returns the relative volume sets × reps × share, in repetitions of
 // one-repetition maxima (Kraft 2014). Noughts and numbers below, and a share
 // above 2, are an [field.ErrOutOfRange].
-func Relative(sets, reps int, share units.Fraction) (float64, error) {
+func RelativeVolume(sets, reps int, share units.Fraction) (float64, error) {
 	var bad field.Errors
 	if sets < 1 {
 		bad.Add("/sets", field.Bad(sets, "1 or more", field.ErrOutOfRange))

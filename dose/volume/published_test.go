@@ -115,9 +115,9 @@ func volumeLoad(t *testing.T, in inputs) (float64, error) {
 	return ex(week(t, tally), "squat").Held.Kilograms(), nil
 }
 
-func loadOf(t *testing.T, in inputs) volume.Load {
+func loadOf(t *testing.T, in inputs) volume.VolumeLoad {
 	t.Helper()
-	l, err := volume.ParseLoad(in["volume_load_kg"] + " kg")
+	l, err := volume.ParseVolumeLoad(in["volume_load_kg"] + " kg")
 	if err != nil {
 		t.Error(err)
 	}
@@ -177,7 +177,7 @@ func weeklyLoad(t *testing.T, in inputs) (float64, error) {
 }
 
 func relative(t *testing.T, in inputs) (float64, error) {
-	one, err := volume.Relative(in.count(t, "sets"), in.count(t, "reps"), units.Fraction(in.number(t, "pct_1rm")/100))
+	one, err := volume.RelativeVolume(in.count(t, "sets"), in.count(t, "reps"), units.Fraction(in.number(t, "pct_1rm")/100))
 	if _, several := in["exercises"]; several {
 		one *= in.number(t, "exercises")
 	}
@@ -214,7 +214,7 @@ func setsOf(t *testing.T, tally *volume.Tally, m body.Muscle, c volume.Conventio
 
 func directSets(t *testing.T, in inputs) (float64, error) {
 	if in["muscle"] == "soleus" {
-		return setsOf(t, sessions(t, in.count(t, "sessions"), in.count(t, "sets_per_session"), "calf"), body.Soleus, volume.Direct), nil
+		return setsOf(t, sessions(t, in.count(t, "sessions"), in.count(t, "sets_per_session"), "calf"), body.Soleus, volume.DirectSets), nil
 	}
 	var list []struct {
 		Exercise string `json:"exercise"`
@@ -226,7 +226,7 @@ func directSets(t *testing.T, in inputs) (float64, error) {
 	sum := 0.0
 	for _, item := range list {
 		id := exercise.ID(strings.ReplaceAll(item.Exercise, " ", "-"))
-		sum += setsOf(t, sessions(t, in.count(t, "sessions"), item.Sets, id), body.Quadriceps, volume.Direct)
+		sum += setsOf(t, sessions(t, in.count(t, "sessions"), item.Sets, id), body.Quadriceps, volume.DirectSets)
 	}
 	return sum, nil
 }
@@ -250,11 +250,11 @@ func totalSets(t *testing.T, in inputs) (float64, error) {
 	if in["exercises_hitting_muscle"] == "3" {
 		ids, m = []exercise.ID{"squat", "leg-press", "knee-extension"}, body.Quadriceps
 	}
-	return setsOf(t, sessions(t, in.count(t, "sessions"), in.count(t, "sets_per_exercise"), ids...), m, volume.Total), nil
+	return setsOf(t, sessions(t, in.count(t, "sessions"), in.count(t, "sets_per_exercise"), ids...), m, volume.TotalSets), nil
 }
 
 func fractionalSets(t *testing.T, in inputs) (float64, error) {
-	return setsOf(t, sessions(t, in.count(t, "sessions"), in.count(t, "sets_per_exercise"), "press", "dip-press"), body.TricepsBrachii, volume.Fractional), nil
+	return setsOf(t, sessions(t, in.count(t, "sessions"), in.count(t, "sets_per_exercise"), "press", "dip-press"), body.TricepsBrachii, volume.FractionalSets), nil
 }
 
 // phases adds up a tempo such as 3-1-1, or takes a whole repetition.
@@ -300,7 +300,7 @@ func sessionLoad(t *testing.T, in inputs) (float64, error) {
 
 // TestBands: the classes of weekly sets that two publications use.
 func TestBands(t *testing.T) {
-	schemes := slices.Collect(volume.Schemes())
+	schemes := slices.Collect(volume.Classifications())
 	done := 0
 	for _, row := range published(t, "volume-checks.csv") {
 		if row["quantity"] != "weekly_volume_class" {
@@ -312,14 +312,14 @@ func TestBands(t *testing.T) {
 		if err != nil {
 			t.Error(err)
 		}
-		i := slices.IndexFunc(schemes, func(s volume.Scheme) bool {
+		i := slices.IndexFunc(schemes, func(s volume.Classification) bool {
 			return strings.HasPrefix(row["id"], "volume-class-"+strings.TrimRight(s.ID, "0127"))
 		})
 		if i < 0 {
 			t.Errorf("%s: no scheme", row["id"])
 			continue
 		}
-		for _, c := range []volume.Convention{volume.Direct, volume.Fractional, volume.Total} {
+		for _, c := range []volume.Convention{volume.DirectSets, volume.FractionalSets, volume.TotalSets} {
 			sets := units.Must(volume.NewSets(n, c))
 			if got, err := schemes[i].Assuming(c).Class(sets); err != nil || got.Name != row["expected"] {
 				t.Errorf("%s: %v (%v), want %s", row["id"], got, err, row["expected"])

@@ -8,32 +8,32 @@ import (
 	"example.org/posology/units/field"
 )
 
-// Kind says what a tally holds: sets that were done, or sets that were asked for.
-type Kind uint8
+// TallyKind says what a tally holds: sets that were done, or sets that were asked for.
+type TallyKind uint8
 
 // Kinds.
 const (
-	KindUnknown Kind = iota // not given
-	Performed               // "performed"
-	Prescribed              // "prescribed"
+	TallyKindUnknown TallyKind = iota // not given
+	Performed                         // "performed"
+	Prescribed                        // "prescribed"
 )
 
-var kinds = field.NewVocabulary[Kind]("kind", "", "performed", "prescribed")
+var kinds = field.NewVocabulary[TallyKind]("kind", "", "performed", "prescribed")
 
-// Kinds yields every kind of tally.
-func Kinds() iter.Seq[Kind] { return kinds.All() }
+// TallyKinds yields every kind of tally.
+func TallyKinds() iter.Seq[TallyKind] { return kinds.All() }
 
 // String returns "performed" or "prescribed", and "" for not given.
-func (k Kind) String() string { return kinds.Text(k) }
+func (k TallyKind) String() string { return kinds.Text(k) }
 
 // Check returns nil if k is given.
-func (k Kind) Check() error { return kinds.Check("", k) }
+func (k TallyKind) Check() error { return kinds.Check("", k) }
 
 // MarshalText writes what String returns.
-func (k Kind) MarshalText() ([]byte, error) { return kinds.Marshal(k) }
+func (k TallyKind) MarshalText() ([]byte, error) { return kinds.Marshal(k) }
 
 // UnmarshalText reads what MarshalText writes.
-func (k *Kind) UnmarshalText(text []byte) error { return kinds.Unmarshal(text, k) }
+func (k *TallyKind) UnmarshalText(text []byte) error { return kinds.Unmarshal(text, k) }
 
 // A Rule says which sets count, by their reserve. The zero Rule counts every
 // set. Use another only where the source of the bound at hand defines it.

@@ -16,8 +16,8 @@ import (
 // of one [Counter] that were fed apart can be merged.
 type Tally struct {
 	counter *Counter
-	weeks   map[Week]*weekSums
-	week    Week      // of last
+	weeks   map[ISOWeek]*weekSums
+	week    ISOWeek   // of last
 	last    *weekSums // where the last set went
 }
 
@@ -54,8 +54,8 @@ type liftSums struct {
 	least     int   // repetitions, or seconds or metres, of a set that counts
 	most      int
 	metres    int64
-	held      Load
-	moved     [2]Load // of the body: at least and at most
+	held      VolumeLoad
+	moved     [2]VolumeLoad // of the body: at least and at most
 	noBody    int64
 	noMass    int64 // sets with a band
 	tension   int64 // microseconds
@@ -71,7 +71,7 @@ type liftSums struct {
 type weekSums struct {
 	done, counted, leftOut, noReserve int64
 	days                              uint8
-	daily                             [daysInWeek]Load
+	daily                             [daysInWeek]VolumeLoad
 	muscles                           [numMuscles]muscleSums
 	lifts                             []liftSums
 }
@@ -102,7 +102,7 @@ func (t *Tally) Add(s setlog.Set) error {
 	return nil
 }
 
-func tooMany(w Week) error {
+func tooMany(w ISOWeek) error {
 	return field.Bad(w, "at most 33 million sets a week", field.ErrOverflow)
 }
 
@@ -113,7 +113,7 @@ type weighed struct {
 	verdict verdict
 }
 
-func (c *Counter) weigh(s setlog.Set) (weighed, Week, error) {
+func (c *Counter) weigh(s setlog.Set) (weighed, ISOWeek, error) {
 	e := c.exercises[s.Exercise]
 	week, err := c.check(s, e)
 	if err != nil {
@@ -137,11 +137,11 @@ func (c *Counter) weigh(s setlog.Set) (weighed, Week, error) {
 	return one, week, one.relate(c.oneRM[Lift{s.Exercise, s.Side, s.Hold}], each)
 }
 
-func (c *Counter) check(s setlog.Set, e *counted) (Week, error) {
+func (c *Counter) check(s setlog.Set, e *counted) (ISOWeek, error) {
 	if err := s.Validate(); err != nil {
 		return 0, err
 	}
-	week, err := WeekOf(s.Day)
+	week, err := ISOWeekOf(s.Day)
 	if err != nil {
 		return 0, field.At("/day", err)
 	}

@@ -31,7 +31,7 @@ func TestConventions(t *testing.T) {
 	}
 	for _, tt := range tests {
 		m := muscle(got, tt.muscle)
-		d, f, all := m.Sets(volume.Direct), m.Sets(volume.Fractional), m.Sets(volume.Total)
+		d, f, all := m.Sets(volume.DirectSets), m.Sets(volume.FractionalSets), m.Sets(volume.TotalSets)
 		if d.String() != tt.direct || f.String() != tt.fractional || all.String() != tt.total {
 			t.Errorf("%v: %v, %v, %v, want %s, %s, %s", tt.muscle, d, f, all, tt.direct, tt.fractional, tt.total)
 		}
@@ -39,7 +39,7 @@ func TestConventions(t *testing.T) {
 	if u := got.Untrained(); len(u) != 34-3 || slices.Contains(u, body.TricepsBrachii) || !slices.Contains(u, body.Soleus) {
 		t.Errorf("untrained: %v", u)
 	}
-	if m := muscle(got, body.Soleus); !m.Sets(0).IsZero() || !m.SideSets(0, volume.Direct).IsZero() || !m.SideSets(body.Left, 9).IsZero() {
+	if m := muscle(got, body.Soleus); !m.Sets(0).IsZero() || !m.SideSets(0, volume.DirectSets).IsZero() || !m.SideSets(body.Left, 9).IsZero() {
 		t.Error("sets of no convention or no side")
 	}
 }
@@ -62,12 +62,12 @@ func TestSides(t *testing.T) {
 		got  volume.Sets
 		want string
 	}{
-		{"group", lats.Sets(volume.Direct), "2 direct"},
-		{"left", lats.SideSets(body.Left, volume.Direct), "3 direct"},
-		{"right", lats.SideSets(body.Right, volume.Direct), "2 direct"},
-		{"both", lats.SideSets(body.Both, volume.Total), "2 total"},
-		{"biceps", biceps.Sets(volume.Fractional), "1 fractional"},
-		{"left biceps", biceps.SideSets(body.Left, volume.Fractional), "1.5 fractional"},
+		{"group", lats.Sets(volume.DirectSets), "2 direct"},
+		{"left", lats.SideSets(body.Left, volume.DirectSets), "3 direct"},
+		{"right", lats.SideSets(body.Right, volume.DirectSets), "2 direct"},
+		{"both", lats.SideSets(body.Both, volume.TotalSets), "2 total"},
+		{"biceps", biceps.Sets(volume.FractionalSets), "1 fractional"},
+		{"left biceps", biceps.SideSets(body.Left, volume.FractionalSets), "1.5 fractional"},
 	} {
 		if tt.got.String() != tt.want {
 			t.Errorf("%s: %v, want %s", tt.what, tt.got, tt.want)
@@ -85,7 +85,7 @@ func TestSides(t *testing.T) {
 	if e := ex(got, "row"); e.Reps != 16 || e.Held.String() != "160 kg" || e.Span != units.Exactly(8) {
 		t.Errorf("both sides in turn: %+v", e)
 	}
-	if s := muscle(got, body.LatissimusDorsi).Sets(volume.Direct); s.Count() != 1 {
+	if s := muscle(got, body.LatissimusDorsi).Sets(volume.DirectSets); s.Count() != 1 {
 		t.Errorf("both sides in turn: %v, want 1", s)
 	}
 }
@@ -156,7 +156,7 @@ func TestRule(t *testing.T) {
 		if got.Done != 1 || got.Counted != tt.counted || got.LeftOut != tt.leftOut || got.NoReserve != tt.noReserve {
 			t.Errorf("%v: %+v", tt.effort, got)
 		}
-		if got := int(muscle(got, body.PectoralisMajor).Sets(volume.Direct).Count()); got != tt.counted {
+		if got := int(muscle(got, body.PectoralisMajor).Sets(volume.DirectSets).Count()); got != tt.counted {
 			t.Errorf("%v: %d sets, want %d", tt.effort, got, tt.counted)
 		}
 		if ex(got, "press").Held.String() != "160 kg" || week(t, all).Counted != 1 {
@@ -266,7 +266,7 @@ func TestISOWeeks(t *testing.T) {
 		t.Error(diff)
 	}
 	var places []string
-	for p, sets := range tally.Sets(volume.Fractional) {
+	for p, sets := range tally.Sets(volume.FractionalSets) {
 		places = append(places, p.Week.String()+" "+p.Muscle.String()+" "+sets.String())
 	}
 	if len(places) != 12 || places[0] != "2025-W01 anterior_deltoid 0.5 fractional" || places[11] != "2027-W01 triceps_brachii 0.5 fractional" || !slices.IsSorted(places[:3]) {
@@ -275,7 +275,7 @@ func TestISOWeeks(t *testing.T) {
 	for range tally.Sets(0) {
 		t.Error("sets of no convention")
 	}
-	for range tally.Sets(volume.Total) {
+	for range tally.Sets(volume.TotalSets) {
 		break
 	}
 	for range tally.All() {

@@ -13,9 +13,9 @@ import (
 
 // Totals are what a tally holds of one week.
 type Totals struct {
-	Week Week `json:"week"`
-	Kind Kind `json:"kind"` // performed or prescribed
-	Rule Rule `json:"rule,omitzero"`
+	Week ISOWeek   `json:"week"`
+	Kind TallyKind `json:"kind"` // performed or prescribed
+	Rule Rule      `json:"rule,omitzero"`
 
 	Days      []units.Day `json:"days,omitempty"`      // with a set
 	Done      int         `json:"done"`                // all sets
@@ -23,7 +23,7 @@ type Totals struct {
 	LeftOut   int         `json:"left_out,omitzero"`   // reserve outside the rule
 	NoReserve int         `json:"no_reserve,omitzero"` // not counted, since the rule asks for a reserve that was not recorded
 
-	Daily     []Load         `json:"daily"`               // held weight times repetitions, Monday to Sunday
+	Daily     []VolumeLoad   `json:"daily"`               // held weight times repetitions, Monday to Sunday
 	Muscles   []MuscleWeek   `json:"muscles,omitempty"`   // those with a set that counts, from the head down
 	Exercises []ExerciseWeek `json:"exercises,omitempty"` // in order of pattern, then ID
 }
@@ -78,25 +78,25 @@ type DaySets struct {
 // ExerciseWeek is what a week held of one exercise. Sets and Span hold the
 // sets that count; all else every set.
 type ExerciseWeek struct {
-	Exercise exercise.ID      `json:"exercise"`
-	Pattern  exercise.Pattern `json:"pattern"`
-	Measure  exercise.Measure `json:"measure"`
-	Left     int              `json:"left"` // sets
-	Right    int              `json:"right"`
-	Daily    []DaySets        `json:"daily,omitempty"`
-	Span     units.Range[int] `json:"span,omitzero"` // repetitions, seconds or metres of a set
+	Exercise exercise.ID       `json:"exercise"`
+	Pattern  exercise.Pattern  `json:"pattern"`
+	Measure  exercise.DoseUnit `json:"measure"`
+	Left     int               `json:"left"` // sets
+	Right    int               `json:"right"`
+	Daily    []DaySets         `json:"daily,omitempty"`
+	Span     units.Range[int]  `json:"span,omitzero"` // repetitions, seconds or metres of a set
 
-	Reps   int64 `json:"reps"`            // of both sides
-	Metres int64 `json:"metres,omitzero"` // walked
-	Held   Load  `json:"held"`            // volume load of the weight
+	Reps   int64      `json:"reps"`            // of both sides
+	Metres int64      `json:"metres,omitzero"` // walked
+	Held   VolumeLoad `json:"held"`            // volume load of the weight
 	// NoMass are the sets with a band, whose resistance is no mass.
 	NoMass int `json:"no_mass,omitzero"`
 	// BodyLeast and BodyMost are the volume load of the body's share, which is
 	// a range. NoBody are the sets that lifted the body with no share or no
 	// body mass known, of which they say nothing.
-	BodyLeast Load `json:"body_least,omitzero"`
-	BodyMost  Load `json:"body_most,omitzero"`
-	NoBody    int  `json:"no_body,omitzero"`
+	BodyLeast VolumeLoad `json:"body_least,omitzero"`
+	BodyMost  VolumeLoad `json:"body_most,omitzero"`
+	NoBody    int        `json:"no_body,omitzero"`
 
 	// Tension is the time under tension in seconds, to the microsecond a
 	// repetition, of TimedReps repetitions; the length of Untimed is not known.
@@ -117,7 +117,7 @@ type ExerciseWeek struct {
 }
 
 // Weeks yields the weeks that have sets, in order.
-func (t *Tally) Weeks() iter.Seq[Week] { return slices.Values(slices.Sorted(maps.Keys(t.weeks))) }
+func (t *Tally) Weeks() iter.Seq[ISOWeek] { return slices.Values(slices.Sorted(maps.Keys(t.weeks))) }
 
 // All yields the totals of every week that has sets, in order.
 func (t *Tally) All() iter.Seq[Totals] {
@@ -131,8 +131,8 @@ func (t *Tally) All() iter.Seq[Totals] {
 }
 
 // Totals returns the totals of w, of no sets if it has none.
-func (t *Tally) Totals(w Week) Totals {
-	out := Totals{Week: w, Daily: make([]Load, daysInWeek)}
+func (t *Tally) Totals(w ISOWeek) Totals {
+	out := Totals{Week: w, Daily: make([]VolumeLoad, daysInWeek)}
 	if t.counter != nil {
 		out.Kind, out.Rule = t.counter.kind, t.counter.rule
 	}
@@ -171,7 +171,7 @@ func (w *weekSums) directly(m body.Muscle) int {
 	return n
 }
 
-func (l *liftSums) week(w Week) ExerciseWeek {
+func (l *liftSums) week(w ISOWeek) ExerciseWeek {
 	e := ExerciseWeek{
 		Exercise: l.of.id, Pattern: l.of.pattern, Measure: l.of.measure,
 		Left: int(l.sets[0]), Right: int(l.sets[1]), Reps: l.reps, Metres: l.metres,
@@ -199,7 +199,7 @@ func (l *liftSums) week(w Week) ExerciseWeek {
 
 // A Place is a week and a muscle.
 type Place struct {
-	Week   Week        `json:"week"`
+	Week   ISOWeek     `json:"week"`
 	Muscle body.Muscle `json:"muscle"`
 }
 

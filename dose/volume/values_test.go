@@ -23,16 +23,16 @@ func TestSets(t *testing.T) {
 		text string
 		want error
 	}{
-		{9, volume.Direct, "9 direct", nil},
-		{4.5, volume.Fractional, "4.5 fractional", nil},
-		{0, volume.Total, "0 total", nil},
-		{4.5, volume.Total, "", field.ErrOutOfRange},
-		{4.25, volume.Fractional, "", field.ErrOutOfRange},
-		{-1, volume.Direct, "", field.ErrOutOfRange},
-		{math.NaN(), volume.Direct, "", field.ErrOutOfRange},
-		{math.Inf(1), volume.Direct, "", field.ErrOutOfRange},
-		{1 << 40, volume.Direct, "1099511627776 direct", nil},
-		{1<<40 + 1, volume.Direct, "", field.ErrOutOfRange},
+		{9, volume.DirectSets, "9 direct", nil},
+		{4.5, volume.FractionalSets, "4.5 fractional", nil},
+		{0, volume.TotalSets, "0 total", nil},
+		{4.5, volume.TotalSets, "", field.ErrOutOfRange},
+		{4.25, volume.FractionalSets, "", field.ErrOutOfRange},
+		{-1, volume.DirectSets, "", field.ErrOutOfRange},
+		{math.NaN(), volume.DirectSets, "", field.ErrOutOfRange},
+		{math.Inf(1), volume.DirectSets, "", field.ErrOutOfRange},
+		{1 << 40, volume.DirectSets, "1099511627776 direct", nil},
+		{1<<40 + 1, volume.DirectSets, "", field.ErrOutOfRange},
 		{1, 0, "", field.ErrMissing},
 		{1, 9, "", field.ErrOutOfRange},
 	}
@@ -59,7 +59,7 @@ func TestSets(t *testing.T) {
 
 // TestNeverAcross: numbers of two conventions are never compared.
 func TestNeverAcross(t *testing.T) {
-	all := []volume.Convention{0, volume.Direct, volume.Fractional, volume.Total}
+	all := []volume.Convention{0, volume.DirectSets, volume.FractionalSets, volume.TotalSets}
 	nine := func(c volume.Convention) volume.Sets { s, _ := volume.NewSets(9, c); return s }
 	bound := units.Must(units.Between(9.0, 10.0))
 	for _, a := range all {
@@ -76,9 +76,9 @@ func TestNeverAcross(t *testing.T) {
 		}
 	}
 	for n, want := range map[float64]int{8.5: -1, 9: 0, 10: 0, 10.5: 1} {
-		s := units.Must(volume.NewSets(n, volume.Fractional))
-		got, err := s.Against(bound, volume.Fractional)
-		order, _ := s.Compare(nine(volume.Fractional))
+		s := units.Must(volume.NewSets(n, volume.FractionalSets))
+		got, err := s.Against(bound, volume.FractionalSets)
+		order, _ := s.Compare(nine(volume.FractionalSets))
 		if got != want || err != nil || order != map[float64]int{8.5: -1, 9: 0, 10: 1, 10.5: 1}[n] {
 			t.Errorf("%v: %d %d, %v", s, got, order, err)
 		}
@@ -90,32 +90,32 @@ func TestSchemes(t *testing.T) {
 	for f := range volume.Facts() {
 		facts[f.ID] = true
 	}
-	for s := range volume.Schemes() {
-		nine, half := units.Must(volume.NewSets(9, volume.Total)), units.Must(volume.NewSets(9.5, volume.Fractional))
+	for s := range volume.Classifications() {
+		nine, half := units.Must(volume.NewSets(9, volume.TotalSets)), units.Must(volume.NewSets(9.5, volume.FractionalSets))
 		if _, err := s.Class(nine); !errors.Is(err, field.ErrMissing) || s.Assumed {
 			t.Errorf("%s in no convention: %v", s.ID, err)
 		}
-		if _, err := s.Assuming(volume.Direct).Class(nine); !errors.Is(err, field.ErrConflict) {
+		if _, err := s.Assuming(volume.DirectSets).Class(nine); !errors.Is(err, field.ErrConflict) {
 			t.Errorf("%s across conventions: %v", s.ID, err)
 		}
-		if a := s.Assuming(volume.Direct); !a.Assumed || a.Assuming(volume.Total).Convention != volume.Direct || s.Assuming(0).Assumed {
+		if a := s.Assuming(volume.DirectSets); !a.Assumed || a.Assuming(volume.TotalSets).Convention != volume.DirectSets || s.Assuming(0).Assumed {
 			t.Errorf("%s: %+v", s.ID, a)
 		}
-		if _, err := s.Assuming(volume.Fractional).Class(half); s.ID == "schoenfeld2017" && !errors.Is(err, field.ErrOutOfRange) {
+		if _, err := s.Assuming(volume.FractionalSets).Class(half); s.ID == "schoenfeld2017" && !errors.Is(err, field.ErrOutOfRange) {
 			t.Errorf("%s at 9.5 sets: %v, want none of the classes", s.ID, err)
 		}
-		low, err := s.Assuming(volume.Fractional).Class(units.Must(volume.NewSets(4.5, volume.Fractional)))
+		low, err := s.Assuming(volume.FractionalSets).Class(units.Must(volume.NewSets(4.5, volume.FractionalSets)))
 		if low.Name != "low" || err != nil || !facts[s.Fact] {
 			t.Errorf("%s at 4.5 sets: %v, %v", s.ID, low, err)
 		}
 		text, _ := json.Marshal(s)
-		var back volume.Scheme
+		var back volume.Classification
 		if err := field.Decode(text, &back, field.Strict); err != nil || back.ID != s.ID || !slices.Equal(back.Bands, s.Bands) || back.Per != volume.PerMuscle {
 			t.Errorf("%s: %s, %v", s.ID, text, err)
 		}
 		s.Bands[0].Name = "spoilt"
 	}
-	for s := range volume.Schemes() {
+	for s := range volume.Classifications() {
 		if s.Bands[0].Name != "low" {
 			t.Errorf("%s was changed from outside", s.ID)
 		}
@@ -153,14 +153,14 @@ func TestLoad(t *testing.T) {
 		}
 	}
 	for _, bad := range []string{"", "kg", "1", "1kg", "-1 kg", "1. kg", ".5 kg", "1.0000000000001 kg", "1e3 kg", "9223372036854775808 kg", "1 lb", "1,5 kg"} {
-		if l, err := volume.ParseLoad(bad); err == nil {
+		if l, err := volume.ParseVolumeLoad(bad); err == nil {
 			t.Errorf("%q is taken for %v", bad, l)
 		}
 	}
-	if err := new(volume.Load).UnmarshalText([]byte("1 lb")); !errors.Is(err, field.ErrSyntax) {
+	if err := new(volume.VolumeLoad).UnmarshalText([]byte("1 lb")); !errors.Is(err, field.ErrSyntax) {
 		t.Errorf("1 lb: %v", err)
 	}
-	most, err := volume.ParseLoad("9223372036854775807.999999999999 kg")
+	most, err := volume.ParseVolumeLoad("9223372036854775807.999999999999 kg")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -178,7 +178,7 @@ func TestLoad(t *testing.T) {
 func TestLoadIsExact(t *testing.T) {
 	unit := rapid.SampledFrom([]units.Mass{1, units.Gram, units.Ounce, units.Pound, units.Kilogram})
 	rapid.Check(t, func(rt *rapid.T) {
-		var sum volume.Load
+		var sum volume.VolumeLoad
 		want := new(big.Int)
 		for range rapid.IntRange(0, 20).Draw(rt, "n") {
 			mass := unit.Draw(rt, "unit") * units.Mass(rapid.IntRange(0, 1_000_000).Draw(rt, "mass"))
@@ -201,7 +201,7 @@ func TestLoadIsExact(t *testing.T) {
 			rt.Fatalf("%v, want %v ng", sum, want)
 		}
 		text, _ := sum.MarshalText()
-		var back volume.Load
+		var back volume.VolumeLoad
 		if err := back.UnmarshalText(text); err != nil || back != sum || back.Compare(sum) != 0 {
 			rt.Fatalf("%s reads back as %v, %v", text, back, err)
 		}
@@ -210,11 +210,11 @@ func TestLoadIsExact(t *testing.T) {
 
 func TestRelativeRefuses(t *testing.T) {
 	for _, share := range []units.Fraction{0, -0.1, 2.01, units.Fraction(math.NaN())} {
-		if got, err := volume.Relative(0, 0, share); got != 0 || paths(t, err) != "/sets /reps /share" {
+		if got, err := volume.RelativeVolume(0, 0, share); got != 0 || paths(t, err) != "/sets /reps /share" {
 			t.Errorf("%v: %v, %v", share, got, err)
 		}
 	}
-	if got, err := volume.Relative(1, 1, 2); got != 2 || err != nil {
+	if got, err := volume.RelativeVolume(1, 1, 2); got != 2 || err != nil {
 		t.Errorf("%v, %v", got, err)
 	}
 }
@@ -222,7 +222,7 @@ func TestRelativeRefuses(t *testing.T) {
 func TestWeek(t *testing.T) {
 	dense := units.Must(units.ParseDay("2020-12-20"))
 	for day := units.Day(1); day.Check() == nil; day += step(day, dense) {
-		w, err := volume.WeekOf(day)
+		w, err := volume.ISOWeekOf(day)
 		if day > 3652054 {
 			if err == nil {
 				t.Errorf("%v lies in %v, which does not end", day, w)
@@ -234,31 +234,31 @@ func TestWeek(t *testing.T) {
 		if err != nil || w.Monday().Weekday() != time.Monday || day-w.Monday() > 6 || day < w.Monday() || year != backYear || n != backN {
 			t.Fatalf("%v lies in %v, %v", day, w, err)
 		}
-		if back, err := volume.ParseWeek(w.String()); err != nil || back != w {
+		if back, err := volume.ParseISOWeek(w.String()); err != nil || back != w {
 			t.Fatalf("%v reads back as %v, %v", w, back, err)
 		}
 	}
 	for day, valid := range map[units.Day]bool{0: false, 1: true, 3652054: true, 3652055: false, -1: false, 3652060: false} {
-		if w, err := volume.WeekOf(day); (err == nil) != valid {
+		if w, err := volume.ISOWeekOf(day); (err == nil) != valid {
 			t.Errorf("WeekOf(%d) = %v, %v", day, w, err)
 		}
 	}
 	for _, bad := range []string{"", "2026", "2026-W54", "2025-W53", "2026-W00", "2026-w01", "0000-W01", "9999-W52", "26-W01", " 2026-W01"} {
-		if w, err := volume.ParseWeek(bad); err == nil {
+		if w, err := volume.ParseISOWeek(bad); err == nil {
 			t.Errorf("%q is taken for %v", bad, w)
 		}
 	}
-	var none volume.Week
+	var none volume.ISOWeek
 	if err := none.UnmarshalText(nil); err != nil || none.String() != "" || none.Monday() != 0 || !errors.Is(none.Check(), field.ErrMissing) {
 		t.Errorf("no week: %v, %q", err, none)
 	}
 	if err := none.UnmarshalText([]byte("x")); err == nil {
 		t.Error("x is taken for a week")
 	}
-	if _, err := volume.Week(-1).MarshalText(); !errors.Is(err, field.ErrOutOfRange) || volume.Week(-1).String() != "Week(-1)" {
+	if _, err := volume.ISOWeek(-1).MarshalText(); !errors.Is(err, field.ErrOutOfRange) || volume.ISOWeek(-1).String() != "Week(-1)" {
 		t.Errorf("week -1: %v", err)
 	}
-	var read volume.Week
+	var read volume.ISOWeek
 	if err := read.UnmarshalText([]byte("2026-W53")); err != nil || read.Monday().String() != "2026-12-28" {
 		t.Errorf("2026-W53: %v, %v", read.Monday(), err)
 	}

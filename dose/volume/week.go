@@ -10,31 +10,31 @@ import (
 	"example.org/posology/units/field"
 )
 
-// Week is a week by ISO 8601, Monday to Sunday, counted from the one that
+// ISOWeek is a week by ISO 8601, Monday to Sunday, counted from the one that
 // begins on 0001-01-01. The zero value is "not given". Its text is like
 // "2026-W53"; early January may belong to the last week of the year before.
-type Week int32
+type ISOWeek int32
 
 const daysInWeek = 7
 
 // maxWeek is the last week whose Sunday is a day of [units.Day].
-const maxWeek Week = 3652059 / daysInWeek
+const maxWeek ISOWeek = 3652059 / daysInWeek
 
 const weekForm = "a week such as 2026-W53, from 0001-W01 to 9999-W51"
 
-// WeekOf returns the week that d lies in. A day not given is an
+// ISOWeekOf returns the week that d lies in. A day not given is an
 // [field.ErrMissing], one outside whole weeks an [field.ErrOutOfRange].
-func WeekOf(d units.Day) (Week, error) {
+func ISOWeekOf(d units.Day) (ISOWeek, error) {
 	if err := d.Check(); err != nil {
 		return 0, err
 	}
-	w := Week((d-1)/daysInWeek + 1)
+	w := ISOWeek((d-1)/daysInWeek + 1)
 	return w, w.Check()
 }
 
 // Check returns nil for a week that is given and ends within the calendar,
 // else an [field.ErrMissing] or [field.ErrOutOfRange].
-func (w Week) Check() error {
+func (w ISOWeek) Check() error {
 	switch {
 	case w == 0:
 		return field.Bad(nil, weekForm, field.ErrMissing)
@@ -45,7 +45,7 @@ func (w Week) Check() error {
 }
 
 // Monday returns the first day of w, no day for a week not given.
-func (w Week) Monday() units.Day {
+func (w ISOWeek) Monday() units.Day {
 	if w.Check() != nil {
 		return 0
 	}
@@ -53,7 +53,7 @@ func (w Week) Monday() units.Day {
 }
 
 // days lists those days of w whose bit is set, Monday's first.
-func (w Week) days(bits uint8) []units.Day {
+func (w ISOWeek) days(bits uint8) []units.Day {
 	var list []units.Day
 	for i := range units.Day(daysInWeek) {
 		if bits&(1<<i) != 0 {
@@ -64,7 +64,7 @@ func (w Week) days(bits uint8) []units.Day {
 }
 
 // String prints "2026-W53", and "" for a week not given.
-func (w Week) String() string {
+func (w ISOWeek) String() string {
 	switch {
 	case w == 0:
 		return ""
@@ -75,9 +75,9 @@ func (w Week) String() string {
 	return fmt.Sprintf("%04d-W%02d", year, n)
 }
 
-// MarshalText writes what [Week.String] prints; a week outside the calendar is
+// MarshalText writes what [ISOWeek.String] prints; a week outside the calendar is
 // an [field.ErrOutOfRange].
-func (w Week) MarshalText() ([]byte, error) {
+func (w ISOWeek) MarshalText() ([]byte, error) {
 	if w != 0 {
 		if err := w.Check(); err != nil {
 			return nil, err
@@ -88,9 +88,9 @@ func (w Week) MarshalText() ([]byte, error) {
 
 var weekText = regexp.MustCompile(`^([0-9]{4})-W([0-9]{2})$`)
 
-// ParseWeek reads a week such as "2026-W53". Another form is an
+// ParseISOWeek reads a week such as "2026-W53". Another form is an
 // [field.ErrSyntax], a week that does not exist an [field.ErrOutOfRange].
-func ParseWeek(s string) (Week, error) {
+func ParseISOWeek(s string) (ISOWeek, error) {
 	part := weekText.FindStringSubmatch(s)
 	if part == nil {
 		return 0, field.Bad(fmt.Sprintf("%.40q", s), weekForm, field.ErrSyntax)
@@ -101,7 +101,7 @@ func ParseWeek(s string) (Week, error) {
 	if err != nil {
 		return 0, field.Bad(s, weekForm, field.ErrOutOfRange)
 	}
-	w := Week((fourth-1)/daysInWeek+1) + Week(n) - 1
+	w := ISOWeek((fourth-1)/daysInWeek+1) + ISOWeek(n) - 1
 	if n == 0 || w.Check() != nil || w.String() != s {
 		return 0, field.Bad(s, weekForm, field.ErrOutOfRange)
 	}
@@ -109,12 +109,12 @@ func ParseWeek(s string) (Week, error) {
 }
 
 // UnmarshalText reads what MarshalText writes.
-func (w *Week) UnmarshalText(text []byte) error {
+func (w *ISOWeek) UnmarshalText(text []byte) error {
 	if len(text) == 0 {
 		*w = 0
 		return nil
 	}
-	v, err := ParseWeek(string(text))
+	v, err := ParseISOWeek(string(text))
 	if err != nil {
 		return err
 	}

@@ -143,7 +143,7 @@ func learn(sets []set) onerm.Accuracy {
 		if e := tally(b, misses(sets, b, a.Formula)); e.Sets > 1 {
 			spread = max(spread, e.RMSE/100)
 		}
-		a.Bands = append(a.Bands, onerm.Band{UpTo: b.To, Error: units.Fraction(spread)})
+		a.Bands = append(a.Bands, onerm.ErrorBand{UpTo: b.To, Error: units.Fraction(spread)})
 	}
 	return a
 }

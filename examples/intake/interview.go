@@ -52,7 +52,7 @@ func converse(day units.Day, in io.Reader, out io.Writer) (interview.Interview, 
 }
 
 // answered returns talk after an answer in words, and as it was with an error.
-func answered(talk interview.Interview, q interview.Question, answer string) (interview.Interview, error) {
+func answered(talk interview.Interview, q interview.FormQuestion, answer string) (interview.Interview, error) {
 	reply, err := read(q, answer)
 	if err != nil {
 		return talk, err
@@ -60,7 +60,7 @@ func answered(talk interview.Interview, q interview.Question, answer string) (in
 	return talk.Answer(q.Key, reply)
 }
 
-func ask(w io.Writer, q interview.Question) {
+func ask(w io.Writer, q interview.FormQuestion) {
 	fmt.Fprintln(w)
 	page.Wrap(w, "", q.Client)
 	for i, choice := range q.Choices {
@@ -69,7 +69,7 @@ func ask(w io.Writer, q interview.Question) {
 	fmt.Fprintf(w, "(%s)\n> ", hint(q))
 }
 
-func explain(w io.Writer, q interview.Question) {
+func explain(w io.Writer, q interview.FormQuestion) {
 	page.Wrap(w, "", fmt.Sprintf("Answer like this: %s; or \"don't know\", \"back\", \"stop\".", hint(q)))
 	if len(q.Choices) > 0 {
 		fmt.Fprintln(w, `Behind a number, "?" means that you are not sure of it: "2 5?".`)

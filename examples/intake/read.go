@@ -14,13 +14,13 @@ import (
 )
 
 // hints say how to type an answer, where the question's own does not.
-var hints = map[interview.Form]string{
+var hints = map[interview.ReplyForm]string{
 	interview.YesNo:     "yes, no, or don't know",
 	interview.OneOf:     "one number",
 	interview.SeveralOf: `the numbers, such as "2 5"; "none"; "3?" if you are not sure of 3`,
 }
 
-func hint(q interview.Question) string {
+func hint(q interview.FormQuestion) string {
 	if typed := hints[q.Form]; typed != "" {
 		return typed
 	}
@@ -37,7 +37,7 @@ func isUnsure(answer string) bool {
 }
 
 // read makes a reply of what was typed.
-func read(q interview.Question, answer string) (r interview.Reply, err error) {
+func read(q interview.FormQuestion, answer string) (r interview.Reply, err error) {
 	if isUnsure(answer) {
 		return r, nil
 	}
@@ -112,7 +112,7 @@ func pick(answer string, choices []interview.Choice) (list screening.Checklist, 
 }
 
 // sorry says what was wrong with an answer to q.
-func sorry(q interview.Question, err error) string {
+func sorry(q interview.FormQuestion, err error) string {
 	var which *field.Error
 	switch {
 	case !errors.As(err, &which):

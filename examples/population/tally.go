@@ -29,7 +29,7 @@ type tally struct {
 	route      map[screening.Route]int
 	branch     map[screening.Branch]int
 	need       map[screening.Need]int
-	level      map[screening.Level]int
+	level      map[screening.ContraindicationLevel]int
 	referral   map[screening.Referral]int
 	plan       map[screening.DayPlan]int
 	wider      int
@@ -46,7 +46,7 @@ func newTally() *tally {
 	return &tally{
 		meanwhile: map[screening.Meanwhile]int{}, decades: map[body.Age]map[screening.Meanwhile]int{},
 		route: map[screening.Route]int{}, branch: map[screening.Branch]int{}, need: map[screening.Need]int{},
-		level: map[screening.Level]int{}, referral: map[screening.Referral]int{}, plan: map[screening.DayPlan]int{},
+		level: map[screening.ContraindicationLevel]int{}, referral: map[screening.Referral]int{}, plan: map[screening.DayPlan]int{},
 		findings: map[key]*row{}, kinds: map[string]*row{},
 	}
 }

@@ -120,7 +120,7 @@ func clientItems(p *page.Paper, r record.Review) {
 	for _, item := range r.Items {
 		if next := item.Decision.Next; next != nil {
 			n++
-			reasons := page.Only(why(item.Decision), queries(item.Decision))
+			reasons := page.Only(whyOf(item.Decision), queries(item.Decision))
 			p.ClientItem(n, *next, reasons, said)
 		}
 	}

@@ -19,7 +19,7 @@ import (
 
 // recordItem prints one exercise: its log, what is next, what changes, what
 // stands in the way and why.
-func recordItem(p *page.Paper, n int, item record.Item, shared []evidence.Reason) {
+func recordItem(p *page.Paper, n int, item record.Decided, shared []evidence.Reason) {
 	d := item.Decision
 	p.Line("")
 	p.Say(fmt.Sprintf("%d. ", n), strings.ToUpper(item.Name)+": "+overview(item))

@@ -89,8 +89,8 @@ func TestDemo(t *testing.T) {
 		{progression.Progress, progression.MoreLoad, 0},
 		{progression.Progress, progression.MoreReps, 0},
 		{progression.EaseOff, progression.NoChange, 0},
-		{progression.Hold, progression.NoChange, 2},
-		{progression.Hold, progression.NoChange, 0},
+		{progression.HoldDose, progression.NoChange, 2},
+		{progression.HoldDose, progression.NoChange, 0},
 	}
 	if len(r.Items) != len(want) {
 		t.Fatalf("%d exercises", len(r.Items))

@@ -22,9 +22,9 @@ func doses(r record.Review) []dose.Prescription {
 	return list
 }
 
-// why returns what a client reads of a decision: what stands in the way of more,
+// whyOf returns what a client reads of a decision: what stands in the way of more,
 // unless the load rises or is still looked for, and the reasons.
-func why(d progression.Decision) []evidence.Reason {
+func whyOf(d progression.Decision) []evidence.Reason {
 	switch {
 	case d.Change == progression.MoreLoad || d.Change == progression.FindLoad:
 		return d.Reasons
@@ -35,7 +35,7 @@ func why(d progression.Decision) []evidence.Reason {
 }
 
 // stands returns what the gates say that ask for so little, or less.
-func stands(d progression.Decision, advice rule.Advice) []evidence.Reason {
+func stands(d progression.Decision, advice rule.LoadAdvice) []evidence.Reason {
 	var list []evidence.Reason
 	for _, g := range d.Gates {
 		if g.Advice >= advice {
@@ -46,7 +46,7 @@ func stands(d progression.Decision, advice rule.Advice) []evidence.Reason {
 }
 
 // waits reports whether somebody else has to look at the exercise first.
-func waits(item record.Item) bool { return item.Decision.Action == progression.StopAndRefer }
+func waits(item record.Decided) bool { return item.Decision.Action == progression.StopAndRefer }
 
 // waiting returns the exercises that somebody else has to look at first, and why.
 func waiting(r record.Review) (names string, why []evidence.Reason) {
@@ -60,7 +60,7 @@ func waiting(r record.Review) (names string, why []evidence.Reason) {
 	return strings.Join(list, ", "), once(why)
 }
 
-func last(item record.Item) progression.Visit { return item.Log[len(item.Log)-1] }
+func last(item record.Decided) progression.Visit { return item.Log[len(item.Log)-1] }
 
 // queries are the reasons of what is to be asked about.
 func queries(d progression.Decision) []evidence.Reason {

@@ -84,7 +84,7 @@ func recordOverview(p *page.Paper, r record.Review) {
 	}
 }
 
-func overview(item record.Item) string {
+func overview(item record.Decided) string {
 	d := item.Decision
 	text := d.Action.String()
 	if d.Change != progression.NoChange {
@@ -145,7 +145,7 @@ func recordLookedAt(p *page.Paper, r record.Review) {
 	}
 }
 
-func recordAttended(p *page.Paper, a record.Attendance) {
+func recordAttended(p *page.Paper, a record.AttendanceReport) {
 	p.Heading("Done and missed")
 	p.Line("%d days planned, %d visits.", len(a.Sessions), len(a.Done))
 	p.Clinicians("- ", a.Answer.Reasons)

@@ -180,8 +180,8 @@ func row(label, found string, cells []string) string {
 func planned(c column) guideline.Report { return c.Plan }
 func alone(c column) guideline.Report   { return c.Alone }
 
-func findings(r guideline.Report, item guideline.Item) []guideline.Finding {
-	var list []guideline.Finding
+func findings(r guideline.Report, item guideline.Item) []guideline.AuditLine {
+	var list []guideline.AuditLine
 	for _, f := range r.Findings {
 		if f.Item == item {
 			list = append(list, f)
@@ -252,7 +252,7 @@ func cellsOf(columns []column, item guideline.Item, of func(column) guideline.Re
 
 // cell sums up the findings of an item in one column: what is not met before
 // what is, with a star where they do not agree.
-func cell(list []guideline.Finding) string {
+func cell(list []guideline.AuditLine) string {
 	var seen []guideline.Verdict
 	for _, f := range list {
 		if !slices.Contains(seen, f.Verdict) {

@@ -19,9 +19,9 @@ type column struct {
 // A result is all that follows from a case. There is no week, and nothing that
 // follows from one, where the plan has a stop.
 type result struct {
-	Visit      record.Plan     `json:"visit"`
-	Prescribed *guideline.Week `json:"prescribed,omitempty"`
-	Columns    []column        `json:"columns,omitempty"`
+	Visit      record.Plan            `json:"visit"`
+	Prescribed *guideline.AuditedWeek `json:"prescribed,omitempty"`
+	Columns    []column               `json:"columns,omitempty"`
 }
 
 // audited takes a case to its week and audits it.
@@ -42,7 +42,7 @@ func audited(r record.Record) (result, error) {
 	return result{plan, &prescribed, columns}, err
 }
 
-func compared(r record.Record, week dose.Week, prescribed guideline.Week) ([]column, error) {
+func compared(r record.Record, week dose.Week, prescribed guideline.AuditedWeek) ([]column, error) {
 	alone, none := prescribed, 0
 	alone.BalanceDays, alone.AerobicMinutes, alone.Impacts = &none, &none, &none
 	list := choose(r, week)

@@ -48,8 +48,8 @@ type classResult struct {
 	Class   string   `json:"class"`
 	Members []member `json:"members"`
 	// Rota is of those who take part, nil if nobody does.
-	Rota   *rota.Timetable `json:"rota,omitempty"`
-	Advice []rota.Advice   `json:"advice,omitempty"` // for less waiting, the best first
+	Rota   *rota.Timetable    `json:"rota,omitempty"`
+	Advice []rota.ClassAdvice `json:"advice,omitempty"` // for less waiting, the best first
 	// Stalls are next weights that lie too far off by StepRow's rule, and Steps
 	// what one purchase would do about them, the best first.
 	Stalls  []stall            `json:"stalls,omitempty"`
@@ -89,12 +89,12 @@ func classed(c classCase) (classResult, error) {
 	if err := bad.Err(); err != nil || len(group.Clients) == 0 {
 		return result, err
 	}
-	table, err := rota.Plan(group)
+	table, err := rota.Schedule(group)
 	if err != nil {
 		return classResult{}, err
 	}
 	result.Rota = &table
-	if result.Advice, err = rota.Advise(group, nil); err != nil {
+	if result.Advice, err = rota.AdviseClass(group, nil); err != nil {
 		return classResult{}, err
 	}
 	return result, result.steps(group)

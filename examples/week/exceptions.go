@@ -34,7 +34,7 @@ func printExceptions(s sheet, columns []column) {
 	}
 }
 
-func exceptions(label string, list []guideline.Finding) string {
+func exceptions(label string, list []guideline.AuditLine) string {
 	if !strings.HasSuffix(cell(list), "*") {
 		return ""
 	}

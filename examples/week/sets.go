@@ -16,7 +16,7 @@ func printSets(s sheet, t volume.Totals) {
 		for _, c := range []struct {
 			by    volume.Convention
 			width int
-		}{{volume.Direct, 10}, {volume.Fractional, 12}, {volume.Total, 10}} {
+		}{{volume.DirectSets, 10}, {volume.FractionalSets, 12}, {volume.TotalSets, 10}} {
 			line += fmt.Sprintf("%*g", c.width, m.Sets(c.by).Count())
 		}
 		s.line("%s", line)

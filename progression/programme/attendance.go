@@ -32,7 +32,7 @@ type PlannedSession struct {
 type AttendanceAnswer struct {
 	// Advice is Raise where nothing stands against more from this side, Keep, or
 	// Ease: simplify the plan.
-	Advice  rule.Advice       `json:"advice"`
+	Advice  rule.LoadAdvice   `json:"advice"`
 	Days    int               `json:"days"`    // of the window, today among them
 	Planned int               `json:"planned"` // sessions within it
 	Done    int               `json:"done"`    // those known to have been done
@@ -67,7 +67,7 @@ func Attendance(sessions []PlannedSession, today units.Day) (AttendanceAnswer, e
 		}
 	}
 	a.Advice = rule.Keep
-	code := evidence.Code("progression.attendance-between")
+	code := evidence.ReasonCode("progression.attendance-between")
 	switch {
 	case a.Planned < fewPlanned:
 		code = "progression.attendance-few"

@@ -64,14 +64,14 @@ func (l phaseLook) exit(row exitRow) ExitAnswer {
 	for _, c := range row.criteria {
 		answer := l.criterion(c)
 		a.Criteria = append(a.Criteria, answer)
-		a.May = a.May && answer.Holds == Met
+		a.May = a.May && answer.Holds == CriterionMet
 	}
 	return a
 }
 
 // criterion answers one criterion; what is none is not known.
 func (l phaseLook) criterion(c Criterion) CriterionAnswer {
-	h, why := NotKnown, evidence.Reason{}
+	h, why := CriterionNotKnown, evidence.Reason{}
 	switch c {
 	case CriterionHappened:
 		h, why = l.happened()
@@ -100,67 +100,67 @@ func said(v fmt.Stringer) string {
 	if text := v.String(); text != "" {
 		return text
 	}
-	return NotKnown.String()
+	return CriterionNotKnown.String()
 }
 
 // metIf is Met or NotMet.
-func metIf(met bool) Holds {
+func metIf(met bool) CriterionState {
 	if met {
-		return Met
+		return CriterionMet
 	}
-	return NotMet
+	return CriterionNotMet
 }
 
-// answered is Met for the good answer, NotKnown for unknown, else NotMet.
-func answered(a, good screening.Answer) Holds {
+// answered is CriterionMet for the good answer, CriterionNotKnown for unknown, else CriterionNotMet.
+func answered(a, good screening.Answer) CriterionState {
 	if a == screening.Unknown {
-		return NotKnown
+		return CriterionNotKnown
 	}
 	return metIf(a == good)
 }
 
-func (l phaseLook) happened() (Holds, evidence.Reason) {
+func (l phaseLook) happened() (CriterionState, evidence.Reason) {
 	why := evidence.Because("progression.exit-happened", factExits, factHappenings).With("standing", said(l.Standing))
 	switch l.Standing {
 	case StandingUnknown, AskWhatHappened:
-		return NotKnown, why
+		return CriterionNotKnown, why
 	}
 	return metIf(l.Standing == PlanStands), why
 }
 
-func (l phaseLook) referral() (Holds, evidence.Reason) {
+func (l phaseLook) referral() (CriterionState, evidence.Reason) {
 	return answered(l.Referral, screening.No), evidence.Because("progression.exit-referral", factExits).With("referral", l.Referral)
 }
 
-func (l phaseLook) inForce() (Holds, evidence.Reason) {
+func (l phaseLook) inForce() (CriterionState, evidence.Reason) {
 	return metIf(l.Today <= l.plan.Expires), evidence.Because("progression.exit-plan", factExits, factExpiry).With("expires", l.plan.Expires)
 }
 
-func (l phaseLook) lasted() (Holds, evidence.Reason) {
+func (l phaseLook) lasted() (CriterionState, evidence.Reason) {
 	why := evidence.Because("progression.exit-time", factExitTime, factTwoWeeks).With("since", l.First).With("settled", l.settled)
 	return metIf(l.Today >= l.settled), why
 }
 
-func (l phaseLook) sessions() (Holds, evidence.Reason) {
+func (l phaseLook) sessions() (CriterionState, evidence.Reason) {
 	why := evidence.Because("progression.exit-sessions", factExitSessions).
 		With("done", l.Done).With("planned", l.Planned).With("least", fewPlanned).With("full", fullShare)
 	if l.Planned < fewPlanned {
-		return NotKnown, why
+		return CriterionNotKnown, why
 	}
 	return metIf(nearlyAll(l.Done, l.Planned)), why
 }
 
 // technique counts only if it was seen since the phase began.
-func (l phaseLook) technique() (Holds, evidence.Reason) {
+func (l phaseLook) technique() (CriterionState, evidence.Reason) {
 	if !l.Technique.Made() || l.Technique.Day < l.First {
-		return NotKnown, evidence.Because("progression.exit-technique-not-seen", factExitTechnique)
+		return CriterionNotKnown, evidence.Because("progression.exit-technique-not-seen", factExitTechnique)
 	}
-	return Met, evidence.Because("progression.exit-technique", factExitTechnique).With("who", l.Technique.Who).With("day", l.Technique.Day)
+	return CriterionMet, evidence.Because("progression.exit-technique", factExitTechnique).With("who", l.Technique.Who).With("day", l.Technique.Day)
 }
 
 // visits takes a visit that is missing from the list for one not recorded.
-func (l phaseLook) visits() (Holds, evidence.Reason) {
-	latest := slices.Concat(make([]rule.Advice, latestVisits), l.Visits)[len(l.Visits):]
+func (l phaseLook) visits() (CriterionState, evidence.Reason) {
+	latest := slices.Concat(make([]rule.LoadAdvice, latestVisits), l.Visits)[len(l.Visits):]
 	texts := make([]string, len(latest))
 	for i, a := range latest {
 		texts[i] = said(a)
@@ -168,21 +168,21 @@ func (l phaseLook) visits() (Holds, evidence.Reason) {
 	why := evidence.Because("progression.exit-visits", factExitVisits).With("visits", latestVisits).With("said", strings.Join(texts, ", "))
 	switch {
 	case slices.Max(latest) >= rule.Ease:
-		return NotMet, why
-	case slices.Contains(latest, rule.AdviceUnknown):
-		return NotKnown, why
+		return CriterionNotMet, why
+	case slices.Contains(latest, rule.LoadAdviceUnknown):
+		return CriterionNotKnown, why
 	}
-	return Met, why
+	return CriterionMet, why
 }
 
-func (l phaseLook) power() (Holds, evidence.Reason) {
+func (l phaseLook) power() (CriterionState, evidence.Reason) {
 	why := evidence.Because("progression.exit-power", factExits).With("goal", said(l.Goal))
 	if l.Goal == guideline.GoalUnknown {
-		return NotKnown, why
+		return CriterionNotKnown, why
 	}
 	return metIf(l.Goal == guideline.Power), why
 }
 
-func (l phaseLook) goal() (Holds, evidence.Reason) {
+func (l phaseLook) goal() (CriterionState, evidence.Reason) {
 	return answered(l.Reached, screening.Yes), evidence.Because("progression.exit-goal", factExits).With("reached", l.Reached)
 }

@@ -79,30 +79,30 @@ func (c Criterion) MarshalText() ([]byte, error) { return criteria.Marshal(c) }
 // UnmarshalText reads what MarshalText writes.
 func (c *Criterion) UnmarshalText(text []byte) error { return criteria.Unmarshal(text, c) }
 
-// Holds says whether a criterion holds. Only Met lets a phase be left.
-type Holds uint8
+// CriterionState says whether a criterion holds. Only CriterionMet lets a phase be left.
+type CriterionState uint8
 
 // Answers to a criterion.
 const (
-	HoldsUnknown Holds = iota // not given
-	Met                       // "met"
-	NotMet                    // "not met"
-	NotKnown                  // "not known": not recorded, or not enough to tell from
+	CriterionStateUnknown CriterionState = iota // not given
+	CriterionMet                                // "met"
+	CriterionNotMet                             // "not met"
+	CriterionNotKnown                           // "not known": not recorded, or not enough to tell from
 )
 
-var holdsTexts = field.NewVocabulary[Holds]("holds", "", "met", "not met", "not known")
+var holdsTexts = field.NewVocabulary[CriterionState]("holds", "", "met", "not met", "not known")
 
-// EveryHolds yields every answer on a criterion.
-func EveryHolds() iter.Seq[Holds] { return holdsTexts.All() }
+// CriterionStates yields every answer on a criterion.
+func CriterionStates() iter.Seq[CriterionState] { return holdsTexts.All() }
 
 // String returns "met", "not met" or "not known", and "" for not given.
-func (h Holds) String() string { return holdsTexts.Text(h) }
+func (h CriterionState) String() string { return holdsTexts.Text(h) }
 
 // MarshalText writes what String returns.
-func (h Holds) MarshalText() ([]byte, error) { return holdsTexts.Marshal(h) }
+func (h CriterionState) MarshalText() ([]byte, error) { return holdsTexts.Marshal(h) }
 
 // UnmarshalText reads what MarshalText writes.
-func (h *Holds) UnmarshalText(text []byte) error { return holdsTexts.Unmarshal(text, h) }
+func (h *CriterionState) UnmarshalText(text []byte) error { return holdsTexts.Unmarshal(text, h) }
 
 // An exitRow is a way out of a phase with the criteria that it asks for.
 type exitRow struct {

@@ -36,7 +36,7 @@ type PhaseState struct {
 	Technique dose.Observation `json:"technique,omitzero"` // who saw it last, and when
 	// Visits are what the latest visits said, the oldest first; one that was not
 	// recorded stands among them as not given.
-	Visits []rule.Advice `json:"visits,omitempty"`
+	Visits []rule.LoadAdvice `json:"visits,omitempty"`
 
 	Goal guideline.Goal `json:"goal,omitzero"` // of the programme
 	// Reached says whether the client's own task or test that the phase is for,
@@ -91,7 +91,7 @@ func (s PhaseState) checkDays() error {
 // A CriterionAnswer is whether one criterion holds.
 type CriterionAnswer struct {
 	Criterion Criterion         `json:"criterion"`
-	Holds     Holds             `json:"holds"`
+	Holds     CriterionState    `json:"holds"`
 	Reasons   []evidence.Reason `json:"reasons"`
 }
 

@@ -27,7 +27,7 @@ func readyState(p dose.Phase) programme.PhaseState {
 	return programme.PhaseState{
 		Phase: p, First: learningDay, Today: today, Planned: 8, Done: 6,
 		Technique: dose.Observation{Who: "a colleague", Day: learningDay},
-		Visits:    []rule.Advice{rule.Ease, rule.Keep, rule.Raise},
+		Visits:    []rule.LoadAdvice{rule.Ease, rule.Keep, rule.Raise},
 		Goal:      guideline.Power, Reached: screening.Yes, Referral: screening.No, Standing: programme.PlanStands,
 	}
 }
@@ -49,9 +49,9 @@ func heldBack(r programme.PhaseReport) string {
 		text := e.Exit.String() + ":"
 		for _, c := range e.Criteria {
 			switch c.Holds {
-			case programme.NotMet:
+			case programme.CriterionNotMet:
 				text += " " + c.Criterion.String()
-			case programme.NotKnown:
+			case programme.CriterionNotKnown:
 				text += " " + c.Criterion.String() + "?"
 			}
 		}
@@ -123,7 +123,7 @@ func TestOneCriterionHoldsBack(t *testing.T) {
 		{"one visit, eased", dose.Familiarise, func(s *programme.PhaseState) { s.Visits = s.Visits[:1] }, "build: visits"},
 		{"no visit", dose.Familiarise, func(s *programme.PhaseState) { s.Visits = nil }, "build: visits?"},
 		{"one not recorded", dose.Familiarise, func(s *programme.PhaseState) { s.Visits[1] = 0 }, "build: visits?"},
-		{"eased, then not recorded", dose.Familiarise, func(s *programme.PhaseState) { s.Visits = []rule.Advice{rule.Ease, 0} }, "build: visits"},
+		{"eased, then not recorded", dose.Familiarise, func(s *programme.PhaseState) { s.Visits = []rule.LoadAdvice{rule.Ease, 0} }, "build: visits"},
 		{"a referral", dose.Maintain, func(s *programme.PhaseState) { s.Referral = screening.Yes }, "discharge: referral"},
 		{"a referral, not known", dose.Power, func(s *programme.PhaseState) { s.Referral = 0 }, "maintain: referral?"},
 		{"strength is the goal", dose.Build, func(s *programme.PhaseState) { s.Goal = guideline.Strength }, "power: power | maintain:"},
@@ -216,13 +216,13 @@ var worsens = []func(t *rapid.T, s *programme.PhaseState){
 		if n := len(s.Visits); n > 0 {
 			i := rapid.IntRange(0, n-1).Draw(t, "visit")
 			worse := rapid.IntRange(0, 4).Draw(t, "advice")
-			if worse == 0 || rule.Advice(worse) > s.Visits[i] && s.Visits[i] > 0 {
-				s.Visits[i] = rule.Advice(worse)
+			if worse == 0 || rule.LoadAdvice(worse) > s.Visits[i] && s.Visits[i] > 0 {
+				s.Visits[i] = rule.LoadAdvice(worse)
 			}
 		}
 	},
 	func(t *rapid.T, s *programme.PhaseState) {
-		s.Visits = append(s.Visits, rapid.SampledFrom([]rule.Advice{0, rule.Ease, rule.Refer}).Draw(t, "next"))
+		s.Visits = append(s.Visits, rapid.SampledFrom([]rule.LoadAdvice{0, rule.Ease, rule.Refer}).Draw(t, "next"))
 	},
 	func(t *rapid.T, s *programme.PhaseState) { s.Goal = 0 },
 	func(t *rapid.T, s *programme.PhaseState) {
@@ -259,7 +259,7 @@ func drawState(t *rapid.T) programme.PhaseState {
 	s.Done = s.Planned - rapid.IntRange(0, 2).Draw(t, "missed so far")
 	s.Technique.Day += units.Day(rapid.IntRange(-1, 12).Draw(t, "seen"))
 	for range rapid.IntRange(0, 2).Draw(t, "more visits") {
-		s.Visits = append(s.Visits, rapid.SampledFrom([]rule.Advice{rule.Raise, rule.Keep, rule.Ease, 0}).Draw(t, "said"))
+		s.Visits = append(s.Visits, rapid.SampledFrom([]rule.LoadAdvice{rule.Raise, rule.Keep, rule.Ease, 0}).Draw(t, "said"))
 	}
 	s.Reached = rapid.SampledFrom([]screening.Answer{screening.Yes, screening.Yes, screening.No, screening.Unknown}).Draw(t, "task")
 	s.Standing = rapid.SampledFrom([]programme.Standing{programme.PlanStands, programme.PlanStands, programme.AskWhatHappened, 0}).Draw(t, "stands")
@@ -281,7 +281,7 @@ func TestPhaseExitsMonotone(t *testing.T) {
 			}
 		}
 		for _, e := range is.Exits {
-			all := !slices.ContainsFunc(e.Criteria, func(c programme.CriterionAnswer) bool { return c.Holds != programme.Met })
+			all := !slices.ContainsFunc(e.Criteria, func(c programme.CriterionAnswer) bool { return c.Holds != programme.CriterionMet })
 			if e.May != all || e.May != slices.Contains(is.Open, e.Exit) {
 				t.Fatalf("%v: %+v, open %v", e.Exit, e.Criteria, is.Open)
 			}

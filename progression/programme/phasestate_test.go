@@ -16,7 +16,7 @@ import (
 
 func TestPhaseStateRefuses(t *testing.T) {
 	bad := programme.PhaseState{Phase: 9, First: learningDay, Today: learningDay - 1, PlanFirst: -1, ReviewBy: -1, Planned: -1, Done: -1,
-		Technique: dose.Observation{Day: learningDay}, Visits: []rule.Advice{1, 9}, Goal: 99, Reached: 9, Referral: 9, Standing: 9}
+		Technique: dose.Observation{Day: learningDay}, Visits: []rule.LoadAdvice{1, 9}, Goal: 99, Reached: 9, Referral: 9, Standing: 9}
 	want := "/phase /today /plan /review_by /technique/day /planned /done /visits/1 /goal /reached /referral /standing"
 	if _, err := programme.PhaseExits(bad); paths(err) != want {
 		t.Errorf("%v", err)
@@ -65,5 +65,5 @@ func TestPhaseJSON(t *testing.T) {
 	}
 	roundTrips(t, programme.ToDischarge)
 	roundTrips(t, programme.CriterionGoal)
-	roundTrips(t, programme.NotKnown)
+	roundTrips(t, programme.CriterionNotKnown)
 }

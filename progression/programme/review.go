@@ -53,7 +53,7 @@ type HappeningReport struct {
 	Standing Standing `json:"standing"` // the most cautious of all
 	// Advice is Raise where nothing stands against the plan from this side, Keep
 	// where the person was not asked, else Refer.
-	Advice     rule.Advice       `json:"advice"`
+	Advice     rule.LoadAdvice   `json:"advice"`
 	Ended      []screening.Code  `json:"ended,omitempty"`      // the events that ended the plan
 	Happenings []HappeningAnswer `json:"happenings,omitempty"` // one for each, in the order given
 	Reasons    []evidence.Reason `json:"reasons"`
@@ -98,7 +98,7 @@ func (h Happenings) Review(o screening.Outcome, today units.Day) (HappeningRepor
 	return r, nil
 }
 
-func (s Standing) advice() rule.Advice {
+func (s Standing) advice() rule.LoadAdvice {
 	switch s {
 	case PlanStands:
 		return rule.Raise
@@ -123,7 +123,7 @@ func (r *HappeningReport) add(h Happening, assessed units.Day) {
 
 // standing is what follows from one happening.
 func (h Happening) standing(assessed units.Day) (Standing, evidence.Reason) {
-	because := func(code evidence.Code) evidence.Reason {
+	because := func(code evidence.ReasonCode) evidence.Reason {
 		return evidence.Because(code, factHappenings, factEventsEnd).With("what", h.Kind).With("assessed", assessed)
 	}
 	_, event := h.Kind.Code()

@@ -29,8 +29,8 @@ type table struct {
 // adjustments are the tables for the fourth set and for the next session.
 type adjustments struct{ fourth, next *table }
 
-// A Change is what a printed row says of the load.
-type Change struct {
+// An Adjustment is what a printed row says of the load.
+type Adjustment struct {
 	Reps units.Range[int] `json:"reps"` // the row's repetitions
 	// Low and High are the ends of the printed range in the column's unit;
 	// below nought means lighter.
@@ -44,9 +44,9 @@ type Change struct {
 // FourthSet returns how the fourth set's load differs from the third's by the
 // repetitions done in the third, from the column of unit u. It is an
 // [ErrNoTable] for schemes without one, an [ErrNoColumn] for a unit that the
-// table was not printed in and an [ErrUndefined] for repetitions without a row,
+// table was not printed in and an [ErrNoRow] for repetitions without a row,
 // as with fewer than 4 on the 10RM form.
-func (s Scheme) FourthSet(u units.MassUnit, reps int) (Change, error) {
+func (s Scheme) FourthSet(u units.MassUnit, reps int) (Adjustment, error) {
 	return s.adjust(s.layout().gives.fourth, u, reps, thirdSet)
 }
 
@@ -54,11 +54,11 @@ func (s Scheme) FourthSet(u units.MassUnit, reps int) (Change, error) {
 // the repetitions done in the fourth set, with the errors of [Scheme.FourthSet].
 // One printing reads the daily adjustable scheme's column by the third set:
 // see [Scheme.Disagreements].
-func (s Scheme) NextSession(u units.MassUnit, reps int) (Change, error) {
+func (s Scheme) NextSession(u units.MassUnit, reps int) (Adjustment, error) {
 	return s.adjust(s.layout().gives.next, u, reps, fourthSet)
 }
 
-func (s Scheme) adjust(t *table, u units.MassUnit, reps, set int) (Change, error) {
+func (s Scheme) adjust(t *table, u units.MassUnit, reps, set int) (Adjustment, error) {
 	var bad field.Errors
 	bad.Add("/scheme", s.Check())
 	bad.Add("/unit", checkUnit(u))
@@ -66,13 +66,13 @@ func (s Scheme) adjust(t *table, u units.MassUnit, reps, set int) (Change, error
 		bad.Add("/scheme", field.Bad(s, "a scheme that changes the load by repetitions", ErrNoTable))
 	}
 	if err := bad.Err(); err != nil {
-		return Change{}, err
+		return Adjustment{}, err
 	}
 	row, err := t.find(reps)
 	bad.Add("/reps", err)
 	bad.Add("/unit", t.has(u))
 	if err := bad.Err(); err != nil {
-		return Change{}, err
+		return Adjustment{}, err
 	}
 	return t.change(row, u, set), nil
 }
@@ -83,7 +83,7 @@ func (t *table) find(reps int) (band, error) {
 			return row, nil
 		}
 	}
-	return band{}, field.Bad(reps, units.AtLeast(t.rows[0].from).String()+" repetitions", ErrUndefined)
+	return band{}, field.Bad(reps, units.AtLeast(t.rows[0].from).String()+" repetitions", ErrNoRow)
 }
 
 func (t *table) has(u units.MassUnit) error {
@@ -95,13 +95,13 @@ func (t *table) has(u units.MassUnit) error {
 	return field.Bad(u, t.units[0].String()+" for "+t.name, ErrNoColumn)
 }
 
-func (t *table) change(row band, u units.MassUnit, set int) Change {
+func (t *table) change(row band, u units.MassUnit, set int) Adjustment {
 	column := row.lb
 	if u == units.KG {
 		column = row.kg
 	}
 	tenths := func(n int) units.Marked { return units.Marked{Mass: units.Mass(n) * (u.Mass() / 10), Unit: u} }
-	c := Change{Reps: row.reps(), Low: tenths(column.low), High: tenths(column.high), Pick: tenths(column.low), Basis: row.basis}
+	c := Adjustment{Reps: row.reps(), Low: tenths(column.low), High: tenths(column.high), Pick: tenths(column.low), Basis: row.basis}
 	c.Reasons = []evidence.Reason{evidence.Because("protocol.change", t.rowFact(row), factPick).
 		With("set", set).With("reps", c.Reps).With("low", c.Low).With("high", c.High)}
 	return c
@@ -118,7 +118,7 @@ func (b band) reps() units.Range[int] {
 // From returns m changed by the cautious pick, exactly, in m's unit. It is an
 // [field.ErrOutOfRange] if that leaves nothing, an [field.ErrOverflow] if it
 // does not fit.
-func (c Change) From(m units.Marked) (units.Marked, error) {
+func (c Adjustment) From(m units.Marked) (units.Marked, error) {
 	mass, err := m.Mass.Add(c.Pick.Mass)
 	if err != nil {
 		return units.Marked{}, err
@@ -131,15 +131,15 @@ func (c Change) From(m units.Marked) (units.Marked, error) {
 
 // Fourth returns the fourth set after a third with m: as many repetitions as
 // possible with m changed as c says, rounded down to the kit, which may be nil.
-// The errors are those of [Change.From] and [equipment.Table.Nearest].
-func (c Change) Fourth(m units.Marked, kit *equipment.Table) (Set, error) {
+// The errors are those of [Adjustment.From] and [equipment.Table.Nearest].
+func (c Adjustment) Fourth(m units.Marked, kit *equipment.Table) (SchemeSet, error) {
 	mass, err := c.From(m)
 	if err != nil {
-		return Set{}, err
+		return SchemeSet{}, err
 	}
-	s := Set{AsMany: true, Adjusted: true, ToFailure: true}
+	s := SchemeSet{AsMany: true, Adjusted: true, ToFailure: true}
 	if err := s.put(mass, kit); err != nil {
-		return Set{}, err
+		return SchemeSet{}, err
 	}
 	return s, nil
 }

@@ -56,12 +56,12 @@ func TestRefused(t *testing.T) {
 		"not a scheme":   {second(protocol.Scheme(99).Plan(marked("1 kg"), nil)), field.ErrOutOfRange, "/scheme"},
 		"grams":          {second(protocol.DeLorme.Plan(marked("500 g"), nil)), field.ErrOutOfRange, "/base"},
 		"nine pounds":    {second(protocol.OxfordTenSetPound.Plan(marked("9 lb"), nil)), field.ErrOutOfRange, "/base"},
-		"3 on the 10RM":  {second(protocol.APRE10.FourthSet(units.LB, 3)), protocol.ErrUndefined, "/reps"},
-		"0 on the 3RM":   {second(protocol.APRE3.FourthSet(units.LB, 0)), protocol.ErrUndefined, "/reps"},
-		"below nought":   {second(protocol.DAPRE.FourthSet(units.KG, -1)), protocol.ErrUndefined, "/reps"},
-		"next, on 10RM":  {second(protocol.APRE10.NextSession(units.LB, 3)), protocol.ErrUndefined, "/reps"},
+		"3 on the 10RM":  {second(protocol.APRE10.FourthSet(units.LB, 3)), protocol.ErrNoRow, "/reps"},
+		"0 on the 3RM":   {second(protocol.APRE3.FourthSet(units.LB, 0)), protocol.ErrNoRow, "/reps"},
+		"below nought":   {second(protocol.DAPRE.FourthSet(units.KG, -1)), protocol.ErrNoRow, "/reps"},
+		"next, on 10RM":  {second(protocol.APRE10.NextSession(units.LB, 3)), protocol.ErrNoRow, "/reps"},
 		"kilograms":      {second(protocol.APRE6.FourthSet(units.KG, 5)), protocol.ErrNoColumn, "/unit"},
-		"both":           {second(protocol.APRE10.FourthSet(units.KG, 3)), protocol.ErrUndefined, "/reps /unit"},
+		"both":           {second(protocol.APRE10.FourthSet(units.KG, 3)), protocol.ErrNoRow, "/reps /unit"},
 		"ounces":         {second(protocol.DAPRE.FourthSet(units.OZ, 5)), field.ErrOutOfRange, "/unit"},
 		"no unit":        {second(protocol.DAPRE.NextSession(0, 5)), field.ErrMissing, "/unit"},
 		"no table":       {second(protocol.DeLorme.FourthSet(units.KG, 5)), protocol.ErrNoTable, "/scheme"},
@@ -92,12 +92,12 @@ func second[T any](_ T, err error) error { return err }
 func TestBands(t *testing.T) {
 	first := map[protocol.Scheme]int{protocol.DAPRE: 0, protocol.APRE10: 4, protocol.APRE6: 0, protocol.APRE3: 1}
 	for s, from := range first {
-		for name, read := range map[string]func(units.MassUnit, int) (protocol.Change, error){"fourth set": s.FourthSet, "next session": s.NextSession} {
+		for name, read := range map[string]func(units.MassUnit, int) (protocol.Adjustment, error){"fourth set": s.FourthSet, "next session": s.NextSession} {
 			for _, u := range []units.MassUnit{units.LB, units.KG} {
 				if u == units.KG && s != protocol.DAPRE {
 					continue
 				}
-				last := protocol.Change{}
+				last := protocol.Adjustment{}
 				for reps := from; reps <= 60; reps++ {
 					c, err := read(u, reps)
 					if err != nil || !c.Reps.Contains(reps) || c.Low.Mass > c.High.Mass {

@@ -24,7 +24,7 @@
 //
 // # Errors
 //
-// [ErrUndefined] for repetitions that no printed row covers, [ErrNoTable] for
+// [ErrNoRow] for repetitions that no printed row covers, [ErrNoTable] for
 // schemes that do not change the load by repetitions, [ErrNoColumn] for a unit
 // without a column; else the categories of package units and of equipment.
 // Nothing panics.

@@ -9,7 +9,7 @@ import (
 type layout struct {
 	rm    int              // repetition maximum that fractions are shares of
 	count units.Range[int] // of sets, where a range was printed; the layout has the fewest
-	sets  []Set            // without masses
+	sets  []SchemeSet      // without masses
 	step  units.Mass       // by which each set is lighter than the one before, where the fractions say nothing
 	fact  evidence.FactID
 	gives adjustments
@@ -23,34 +23,34 @@ const (
 
 // steady returns sets of the same repetitions at the given shares, of which
 // the ones at the whole repetition maximum go to failure.
-func steady(reps int, shares ...units.Fraction) []Set {
-	var sets []Set
+func steady(reps int, shares ...units.Fraction) []SchemeSet {
+	var sets []SchemeSet
 	for _, share := range shares {
-		sets = append(sets, Set{Reps: reps, Share: share, ToFailure: share == 1})
+		sets = append(sets, SchemeSet{Reps: reps, Share: share, ToFailure: share == 1})
 	}
 	return sets
 }
 
 // adjustable returns two sets that lead up and two with as many repetitions as
 // possible, the last with a mass decided by the third.
-func adjustable(first, second int) []Set {
-	return []Set{{Reps: first, Share: 0.5}, {Reps: second, Share: 0.75}, {AsMany: true, Share: 1, ToFailure: true}, {AsMany: true, Adjusted: true, ToFailure: true}}
+func adjustable(first, second int) []SchemeSet {
+	return []SchemeSet{{Reps: first, Share: 0.5}, {Reps: second, Share: 0.75}, {AsMany: true, Share: 1, ToFailure: true}, {AsMany: true, Adjusted: true, ToFailure: true}}
 }
 
 // rising returns a set at each repetition maximum.
-func rising(maxima ...int) []Set {
-	var sets []Set
+func rising(maxima ...int) []SchemeSet {
+	var sets []SchemeSet
 	for _, rm := range maxima {
-		sets = append(sets, Set{Reps: rm, RM: rm, ToFailure: true})
+		sets = append(sets, SchemeSet{Reps: rm, RM: rm, ToFailure: true})
 	}
 	return sets
 }
 
 // tenSets are ten sets of ten whose loads a step tells; the first is at the 10RM.
-func tenSets() []Set {
-	sets := make([]Set, tens)
+func tenSets() []SchemeSet {
+	sets := make([]SchemeSet, tens)
 	for i := range sets {
-		sets[i] = Set{Reps: tens, ToFailure: i == 0}
+		sets[i] = SchemeSet{Reps: tens, ToFailure: i == 0}
 	}
 	return sets
 }

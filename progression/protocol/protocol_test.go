@@ -143,7 +143,7 @@ func checkChange(t *testing.T, r row) {
 }
 
 // lines prints a session, a set a line.
-func lines(s protocol.Session) string {
+func lines(s protocol.SchemeSession) string {
 	var all []string
 	for _, set := range s.Sets {
 		reps := fmt.Sprint(set.Reps)

@@ -9,8 +9,8 @@ import (
 
 // What a scheme does not define.
 var (
-	// ErrUndefined: no printed row covers the repetitions.
-	ErrUndefined = errors.New("protocol: not defined")
+	// ErrNoRow: no printed row covers the repetitions.
+	ErrNoRow = errors.New("protocol: not defined")
 	// ErrNoTable: the scheme does not change the load by repetitions.
 	ErrNoTable = errors.New("protocol: no table")
 	// ErrNoColumn: the table was not printed in the unit.

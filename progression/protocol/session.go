@@ -9,8 +9,8 @@ import (
 	"example.org/posology/units/field"
 )
 
-// A Set is one set of a scheme. Either Reps or AsMany says how long it goes.
-type Set struct {
+// A SchemeSet is one set of a scheme. Either Reps or AsMany says how long it goes.
+type SchemeSet struct {
 	Reps      int            `json:"reps,omitzero"`       // repetitions, 1 to 12
 	AsMany    bool           `json:"as_many,omitzero"`    // as many as possible
 	Share     units.Fraction `json:"share,omitzero"`      // of the base; 0 where RM, Adjusted or a fixed step decides
@@ -23,11 +23,11 @@ type Set struct {
 	Load *equipment.Load `json:"load,omitempty"`
 }
 
-// A Session is a scheme's sets in their order.
-type Session struct {
+// A SchemeSession is a scheme's sets in their order.
+type SchemeSession struct {
 	Scheme Scheme       `json:"scheme"`
 	Base   units.Marked `json:"base"` // repetition maximum or working weight, per implement where a kit was given
-	Sets   []Set        `json:"sets"`
+	Sets   []SchemeSet  `json:"sets"`
 	// Count is the number of sets where a range was printed; Sets has the fewest.
 	Count   units.Range[int]  `json:"count,omitzero"`
 	Reasons []evidence.Reason `json:"reasons,omitempty"`
@@ -42,20 +42,20 @@ type Session struct {
 // so light that a fixed step takes the last set to nought; a base without kg or
 // lb; and, below "/sets/0" and so on, the [equipment.TooHeavyError] of a set
 // that even the lightest weight is too heavy for.
-func (s Scheme) Plan(base units.Marked, kit *equipment.Table) (Session, error) {
+func (s Scheme) Plan(base units.Marked, kit *equipment.Table) (SchemeSession, error) {
 	l := s.layout()
 	var bad field.Errors
 	bad.Add("/scheme", s.Check())
 	bad.Add("/base", checkBase(base, l))
 	if err := bad.Err(); err != nil {
-		return Session{}, err
+		return SchemeSession{}, err
 	}
-	session := Session{Scheme: s, Base: base, Count: l.count, Sets: append([]Set(nil), l.sets...)}
+	session := SchemeSession{Scheme: s, Base: base, Count: l.count, Sets: append([]SchemeSet(nil), l.sets...)}
 	for i := range session.Sets {
 		bad.Add(fmt.Sprintf("/sets/%d", i), session.Sets[i].weigh(base, l, i, kit))
 	}
 	if err := bad.Err(); err != nil {
-		return Session{}, err
+		return SchemeSession{}, err
 	}
 	session.Reasons = s.reasons(l)
 	return session, nil
@@ -96,7 +96,7 @@ func checkUnit(u units.MassUnit) error {
 }
 
 // weigh gives the set at index i its mass, as far as the base tells it.
-func (s *Set) weigh(base units.Marked, l layout, i int, kit *equipment.Table) error {
+func (s *SchemeSet) weigh(base units.Marked, l layout, i int, kit *equipment.Table) error {
 	mass := base.Mass
 	switch {
 	case s.Adjusted, s.RM != 0 && s.RM != l.rm:
@@ -111,12 +111,12 @@ func (s *Set) weigh(base units.Marked, l layout, i int, kit *equipment.Table) er
 }
 
 // put sets the mass and rounds it down to the kit, if there is one.
-func (s *Set) put(m units.Marked, kit *equipment.Table) error {
+func (s *SchemeSet) put(m units.Marked, kit *equipment.Table) error {
 	s.Mass = m
 	if kit == nil {
 		return nil
 	}
-	load, err := kit.Nearest(m.Mass, equipment.Policy{Direction: equipment.Below})
+	load, err := kit.Nearest(m.Mass, equipment.RoundingRule{Direction: equipment.Below})
 	if err != nil {
 		return err
 	}

@@ -37,8 +37,8 @@ func (r Record) readAsked(l *log) error {
 	return bad.Err()
 }
 
-// AskedFor returns the line of a dose that is asked for from a day on.
-func AskedFor(p dose.Prescription, from units.Day) Asked {
+// AskedFrom returns the line of a dose that is asked for from a day on.
+func AskedFrom(p dose.Prescription, from units.Day) Asked {
 	a := Asked{
 		From: from, Exercise: p.Exercise, Side: p.Side, Load: p.Load.Each, Sets: p.Sets, Count: p.Count, Span: p.Span, Finding: p.Finding, Pausing: p.Tempo.Pausing,
 	}

@@ -12,18 +12,18 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-// Attendance is what was done of what was planned.
-type Attendance struct {
+// AttendanceReport is what was done of what was planned.
+type AttendanceReport struct {
 	// Sessions are those that the plan had, up to the last before the review.
 	Sessions []programme.PlannedSession `json:"sessions"`
 	Done     []units.Day                `json:"done"`
 	Missed   []units.Day                `json:"missed,omitempty"` // planned, and no visit
-	Short    []Short                    `json:"short,omitempty"`
+	Short    []Shortfall                `json:"short,omitempty"`
 	Answer   programme.AttendanceAnswer `json:"answer"` // what it says of the plan
 }
 
-// Short is an exercise of which less was done at a visit than was asked for.
-type Short struct {
+// Shortfall is an exercise of which less was done at a visit than was asked for.
+type Shortfall struct {
 	Day      units.Day   `json:"day"`
 	Exercise exercise.ID `json:"exercise"`
 	Name     string      `json:"name"`
@@ -31,12 +31,12 @@ type Short struct {
 	Why *evidence.Reason `json:"why,omitempty"`
 }
 
-const week = 7 // days
+const weekDays = 7 // days
 
 // attended compares the visits with the days of the plan, week by week: a visit
 // on another day of the week stands in for one that was missed.
-func (r Record) attended(l *log, day units.Day) (Attendance, error) {
-	var a Attendance
+func (r Record) attended(l *log, day units.Day) (AttendanceReport, error) {
+	var a AttendanceReport
 	for _, v := range r.Visits {
 		a.Done = append(a.Done, v.Day)
 	}
@@ -44,7 +44,7 @@ func (r Record) attended(l *log, day units.Day) (Attendance, error) {
 	if len(r.Days) == 0 {
 		return a, nil // reported with the days
 	}
-	for start := slices.Min(r.Days); start < day; start += week {
+	for start := slices.Min(r.Days); start < day; start += weekDays {
 		a.Sessions = append(a.Sessions, r.inWeek(start, day, l)...)
 	}
 	for _, s := range a.Sessions {
@@ -62,9 +62,9 @@ func (r Record) attended(l *log, day units.Day) (Attendance, error) {
 func (r Record) inWeek(start, until units.Day, l *log) []programme.PlannedSession {
 	var list []programme.PlannedSession
 	spare := 0
-	for d := start; d < min(start+week, until); d++ {
+	for d := start; d < min(start+weekDays, until); d++ {
 		visited := l.visited[d]
-		switch wanted := slices.ContainsFunc(r.Days, func(p units.Day) bool { return (d-p)%week == 0 }); {
+		switch wanted := slices.ContainsFunc(r.Days, func(p units.Day) bool { return (d-p)%weekDays == 0 }); {
 		case wanted && visited:
 			list = append(list, programme.PlannedSession{Day: d, Missed: screening.No})
 		case wanted:
@@ -83,14 +83,14 @@ func (r Record) inWeek(start, until units.Day, l *log) []programme.PlannedSessio
 }
 
 // short lists what was less at a visit than was asked for.
-func (r Record) short(l *log) []Short {
+func (r Record) short(l *log) []Shortfall {
 	visits := map[turn]progression.Visit{}
 	for _, ex := range l.exercises {
 		for _, v := range l.logged[ex.ID] {
 			visits[turn{ex.ID, v.Day}] = v.Visit
 		}
 	}
-	var list []Short
+	var list []Shortfall
 	for _, day := range r.Visits {
 		for _, ex := range l.exercises {
 			if _, ok := l.inForce(ex.ID, day.Day); !ok {
@@ -99,7 +99,7 @@ func (r Record) short(l *log) []Short {
 			v := visits[turn{ex.ID, day.Day}]
 			why, below := below(v)
 			if len(v.Sets) == 0 || below {
-				list = append(list, Short{day.Day, ex.ID, ex.Name, why})
+				list = append(list, Shortfall{day.Day, ex.ID, ex.Name, why})
 			}
 		}
 	}

@@ -17,10 +17,10 @@ func long(b *testing.B, n int) record.Record {
 	first := r.Visits[0].Day
 	early := r.Asked[0]
 	early.From, early.Sets = first-units.Day(n), 1
-	visits, done := []record.Visit{}, []setlog.Set{}
+	visits, done := []record.TrainingDay{}, []setlog.Set{}
 	for i := range n {
 		day := early.From + units.Day(i)
-		visits = append(visits, record.Visit{Day: day, Noted: record.Noted{PainFree: true, FormLost: screening.No}})
+		visits = append(visits, record.TrainingDay{Day: day, Noted: record.Noted{PainFree: true, FormLost: screening.No}})
 		set := r.Done[0]
 		set.Day = day
 		done = append(done, set)

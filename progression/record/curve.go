@@ -7,11 +7,11 @@ import (
 	"example.org/posology/units/field"
 )
 
-// A Curve is the person's own load–repetition curve in one exercise, which package
+// A StoredCurve is the person's own load–repetition curve in one exercise, which package
 // dose/onerm/fit fits. It is [progression.Course.Curve] where that exercise is
 // decided on with the same side; without one the house equations answer. The hold
 // is the exercise's.
-type Curve struct {
+type StoredCurve struct {
 	Exercise exercise.ID `json:"exercise"`      // counted in repetitions, and not mostly the body
 	Side     body.Side   `json:"side,omitzero"` // not given: both
 	Curve    onerm.Curve `json:"curve"`

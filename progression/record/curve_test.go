@@ -29,7 +29,7 @@ func curveOf(id exercise.ID, more, curve string) string {
 }
 
 // shows returns how many repetitions show the next weight of the row.
-func shows(t testing.TB, items []record.Item) int {
+func shows(t testing.TB, items []record.Decided) int {
 	t.Helper()
 	for _, item := range items {
 		if item.Exercise == row {
@@ -121,7 +121,7 @@ func TestCurveErrors(t *testing.T) {
 		}
 	}
 	r := read(t, stored)
-	r.Curves = []record.Curve{{Exercise: row, Side: body.Side(99)}}
+	r.Curves = []record.StoredCurve{{Exercise: row, Side: body.Side(99)}}
 	var all field.Errors
 	if err := r.Validate(); !errors.As(err, &all) || len(all) != 2 || all[0].Path != "/curves/0/side" || all[1].Path != "/curves/0/curve" {
 		t.Errorf("%v", err)

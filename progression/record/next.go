@@ -13,8 +13,8 @@ import (
 	"example.org/posology/units/field"
 )
 
-// An Item is one exercise: its log and what becomes of it.
-type Item struct {
+// A Decided is one exercise: its log and what becomes of it.
+type Decided struct {
 	Exercise exercise.ID          `json:"exercise"`
 	Name     string               `json:"name"`
 	Side     body.Side            `json:"side"`
@@ -23,12 +23,12 @@ type Item struct {
 	Decision progression.Decision `json:"decision"`
 }
 
-func (i Item) prescribed() bool { return i.Decision.Next != nil }
+func (i Decided) prescribed() bool { return i.Decision.Next != nil }
 
 // Next decides on every exercise that is asked for, for the visit of a day, which
 // is that of the last visit or later. It is [Record.Assess] on that day, without
 // what is said of attendance, dates and the week to come.
-func (r Record) Next(day units.Day) ([]Item, error) {
+func (r Record) Next(day units.Day) ([]Decided, error) {
 	l, err := r.read()
 	if err != nil {
 		return nil, err
@@ -38,15 +38,15 @@ func (r Record) Next(day units.Day) ([]Item, error) {
 }
 
 // decide asks for all exercises at once, so that at most two loads rise.
-func (r Record) decide(l *log, request dose.WeekRequest, day, next units.Day, sessions []programme.PlannedSession) ([]Item, error) {
-	var items []Item
+func (r Record) decide(l *log, request dose.WeekRequest, day, next units.Day, sessions []programme.PlannedSession) ([]Decided, error) {
+	var items []Decided
 	var courses []progression.Course
 	var bad field.Errors
 	places := moves{}
 	for i, id := range r.Exercises {
 		ex, _ := l.catalogue.Get(id)
 		visits := l.logged[id]
-		item := Item{Exercise: id, Name: ex.Name, Side: body.Both, Day: next}
+		item := Decided{Exercise: id, Name: ex.Name, Side: body.Both, Day: next}
 		at := fmt.Sprintf("/%d", i)
 		places[at], places[at+"/request"] = "", ""
 		for from, to := range inRequest {
@@ -66,7 +66,7 @@ func (r Record) decide(l *log, request dose.WeekRequest, day, next units.Day, se
 	if err := bad.Err(); err != nil {
 		return nil, places.of(err)
 	}
-	decisions, err := progression.Session(courses)
+	decisions, err := progression.NextAll(courses)
 	if err != nil {
 		return nil, places.of(err)
 	}
@@ -76,7 +76,7 @@ func (r Record) decide(l *log, request dose.WeekRequest, day, next units.Day, se
 	return items, nil
 }
 
-func (r Record) course(l *log, ex exercise.Exercise, item Item, w dose.WeekRequest, sessions []programme.PlannedSession) progression.Course {
+func (r Record) course(l *log, ex exercise.Exercise, item Decided, w dose.WeekRequest, sessions []programme.PlannedSession) progression.Course {
 	return progression.Course{
 		Log: item.Log, Day: item.Day, Absence: r.Absence, BodyMass: r.BodyMass, Policy: r.Policy, Sessions: sessions, Catalogue: l.catalogue,
 		Curve: l.curve(ex.ID, item.Side),
@@ -96,9 +96,9 @@ func (r Record) daysFrom(day units.Day) ([]units.Day, error) {
 	}
 	days := slices.Clone(r.Days)
 	for i, d := range days {
-		weeks := max(0, int(day-d)+week-1) / week
+		weeks := max(0, int(day-d)+weekDays-1) / weekDays
 		var err error
-		days[i], err = d.Plus(weeks * week)
+		days[i], err = d.Plus(weeks * weekDays)
 		bad.Add(path("days", i), err)
 	}
 	return days, bad.Err()

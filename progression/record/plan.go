@@ -132,7 +132,7 @@ func (p *Plan) estimate(r Record, l *log) error {
 			return field.At(path("tests", i)+"/exercise", err)
 		}
 		estimate, err := onerm.FromSet(set, ex, p.Screening.Who)
-		if why, refused := onerm.Refusal(err); refused {
+		if why, refused := onerm.WhyRefused(err); refused {
 			p.Refused = append(p.Refused, Refusal{set, why})
 			continue
 		}

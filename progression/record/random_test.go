@@ -84,7 +84,7 @@ func named(t *testing.T, what string, err error) bool {
 
 // ask adds what is asked for from a day on, where it is another than before.
 func ask(rec *record.Record, from units.Day, p dose.Prescription) {
-	a := record.AskedFor(p, from)
+	a := record.AskedFrom(p, from)
 	for _, b := range slices.Backward(rec.Asked) {
 		if b.Exercise == a.Exercise {
 			if b.From >= from {
@@ -98,7 +98,7 @@ func ask(rec *record.Record, from units.Day, p dose.Prescription) {
 
 // train adds a visit at which more or less was done of what was asked for.
 func train(rec *record.Record, r *rand.Rand, day units.Day, doses map[exercise.ID]dose.Prescription) {
-	v := record.Visit{Day: day, Noted: record.Noted{PainFree: r.IntN(4) > 0, Moment: &screening.Moment{}, Observer: oneOf(r, "", "Physiotherapist E")}}
+	v := record.TrainingDay{Day: day, Noted: record.Noted{PainFree: r.IntN(4) > 0, Moment: &screening.Moment{}, Observer: oneOf(r, "", "Physiotherapist E")}}
 	v.FormLost, v.RangeLost = oneOf(r, screening.No, screening.No, screening.Unknown, screening.Yes), screening.No
 	v.SorenessDays = r.IntN(4)
 	if r.IntN(30) == 0 {

@@ -26,7 +26,7 @@ type Record struct {
 	Tests   []setlog.Set      `json:"tests,omitempty"`   // submaximal test sets
 	Seen    []dose.Seen       `json:"seen,omitempty"`    // who saw the technique of which exercise, and when
 	Asked   []Asked           `json:"asked,omitempty"`   // what was asked for; each line holds until the next of its exercise
-	Visits  []Visit           `json:"visits,omitempty"`  // one for each day of training
+	Visits  []TrainingDay     `json:"visits,omitempty"`  // one for each day of training
 	Done    []setlog.Set      `json:"done,omitempty"`    // the sets of the visits
 	Entries []Entry           `json:"entries,omitempty"` // what was decided, to be worked out again
 }
@@ -43,7 +43,7 @@ type Given struct {
 	// Own are exercises of the clinic beside those of [exercise.Standard].
 	Own []exercise.Exercise `json:"own,omitempty"`
 	// Curves are the person's own load–repetition curves, at most one for an exercise and side.
-	Curves []Curve `json:"curves,omitempty"`
+	Curves []StoredCurve `json:"curves,omitempty"`
 
 	// The plan in force: the days of its first week, which repeats; minutes of a
 	// session, 0 if not limited; its phase, zero by training status; and its first
@@ -71,10 +71,10 @@ type Asked struct {
 	Span     units.Range[int] `json:"span"`              // the range of the count to work through
 	Reserve  *units.RIR       `json:"reserve,omitempty"` // needed where repetitions are counted
 	// Uncounted: more than the reserve, and too far off to be counted.
-	Uncounted bool          `json:"uncounted,omitzero"`
-	Lowering  float64       `json:"lowering,omitzero"` // seconds, where longer than usual
-	Pausing   float64       `json:"pausing,omitzero"`  // likewise
-	Finding   *dose.Finding `json:"finding,omitempty"` // the load was being looked for
+	Uncounted bool         `json:"uncounted,omitzero"`
+	Lowering  float64      `json:"lowering,omitzero"` // seconds, where longer than usual
+	Pausing   float64      `json:"pausing,omitzero"`  // likewise
+	Finding   *dose.Search `json:"finding,omitempty"` // the load was being looked for
 }
 
 // Noted is what was recorded of a visit beside its sets, as in
@@ -92,9 +92,9 @@ type Noted struct {
 	Unwell       screening.Answer  `json:"unwell,omitzero"`
 }
 
-// A Visit is what was recorded of one day of training. What was noted holds for
+// A TrainingDay is what was recorded of one day of training. What was noted holds for
 // every exercise, save where it was otherwise for one.
-type Visit struct {
+type TrainingDay struct {
 	Day units.Day `json:"day"`
 	Noted
 	But []Exception `json:"but,omitempty"`

@@ -229,8 +229,8 @@ func TestOwnExercise(t *testing.T) {
 	if item.Exercise != "clinic-squat" {
 		t.Errorf("planned: %s", item.Exercise)
 	}
-	r.Asked = []record.Asked{record.AskedFor(item, r.Days[0])}
-	r.Visits = []record.Visit{{Day: r.Days[0], Noted: record.Noted{PainFree: true}}}
+	r.Asked = []record.Asked{record.AskedFrom(item, r.Days[0])}
+	r.Visits = []record.TrainingDay{{Day: r.Days[0], Noted: record.Noted{PainFree: true}}}
 	r.Done = []setlog.Set{{Day: r.Days[0], Exercise: item.Exercise, Side: item.Side, Hold: item.Hold, Load: item.Load.Each, Reps: item.Count}}
 	r, err = record.Decode([]byte(encoded(t, r)), field.Strict)
 	if err != nil {
@@ -319,7 +319,7 @@ func TestNextIsAssess(t *testing.T) {
 	}
 }
 
-func encodedItems(t testing.TB, items []record.Item) string {
+func encodedItems(t testing.TB, items []record.Decided) string {
 	data, err := json.Marshal(items)
 	if err != nil {
 		t.Fatal(err)
@@ -341,7 +341,7 @@ func TestReplaySaysSo(t *testing.T) {
 		{"a set corrected since", func(r *record.Record) { r.Done[len(r.Done)-1].Reps = 1 }, []error{record.ErrAnswer}, record.ErrEdition},
 		{"what it rests on is not enough", func(r *record.Record) { r.Entries[0].Rests.Asked = 0 }, []error{field.ErrUnknown}, record.ErrEdition},
 		{"a kit bought since", func(r *record.Record) { r.Kit.Dumbbells = r.Kit.Dumbbells[:2] }, nil, record.ErrAnswer},
-		{"trained since", func(r *record.Record) { r.Visits = append(r.Visits, record.Visit{Day: r.Review + 1}) }, nil, record.ErrAnswer},
+		{"trained since", func(r *record.Record) { r.Visits = append(r.Visits, record.TrainingDay{Day: r.Review + 1}) }, nil, record.ErrAnswer},
 	} {
 		changed, err := record.Decode([]byte(encoded(t, r)), field.Strict)
 		if err != nil {

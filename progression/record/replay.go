@@ -25,8 +25,8 @@ type Entry struct {
 	Rests   Lengths   `json:"rests_on"`
 	// One of these: the plan of a first visit, or the decisions on the exercises,
 	// without their logs.
-	Plan  *Plan  `json:"plan,omitempty"`
-	Items []Item `json:"items,omitempty"`
+	Plan  *Plan     `json:"plan,omitempty"`
+	Items []Decided `json:"items,omitempty"`
 }
 
 // Lengths are how long the lists of a record were.

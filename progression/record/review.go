@@ -28,8 +28,8 @@ type Review struct {
 	Overdue   []evidence.Reason `json:"overdue,omitempty"` // which of them are over
 	Expired   bool              `json:"expired,omitzero"`  // so that a new plan is to be made
 	Unused    []dose.Unused     `json:"unused,omitempty"`  // tests on which no dose rests
-	Items     []Item            `json:"items"`
-	Attended  Attendance        `json:"attended"`
+	Items     []Decided         `json:"items"`
+	Attended  AttendanceReport  `json:"attended"`
 	Coming    *Coming           `json:"coming,omitempty"` // nil: nothing can be planned for now
 }
 
@@ -117,14 +117,14 @@ func (r Record) underway(day units.Day) error {
 func (re *Review) stop() {
 	for i := range re.Items {
 		if d := &re.Items[i].Decision; d.Action != progression.StopAndRefer {
-			*d = progression.Decision{Action: progression.Hold, Gates: d.Gates, Queries: d.Queries, Reasons: re.Overdue}
+			*d = progression.Decision{Action: progression.HoldDose, Gates: d.Gates, Queries: d.Queries, Reasons: re.Overdue}
 		}
 	}
 }
 
 // coming is the week from the review on, if anything is prescribed for it.
 func (r Record) coming(re Review, w *dose.Week) *Coming {
-	if w == nil || !slices.ContainsFunc(re.Items, Item.prescribed) {
+	if w == nil || !slices.ContainsFunc(re.Items, Decided.prescribed) {
 		return nil
 	}
 	c := &Coming{Dates: r.renewed(re.InForce, *w), Beside: w.Beside, Reasons: w.Reasons}

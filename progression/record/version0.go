@@ -41,7 +41,7 @@ type version0 struct {
 	BodyMass  units.Mass         `json:"body_mass,omitzero"`
 	Policy    progression.Policy `json:"policy,omitzero"`
 	Asked     []Asked            `json:"asked,omitempty"`
-	Visits    []Visit            `json:"visits,omitempty"`
+	Visits    []TrainingDay      `json:"visits,omitempty"`
 	Sets      []string           `json:"sets,omitempty"`
 }
 

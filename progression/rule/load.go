@@ -32,13 +32,13 @@ const traditionalStep = units.Kilogram * 11 / 10
 //
 // each is the present load per implement, above 0; target is 1 or more, done 0
 // or more.
-func OverTarget(each units.Mass, target, done int) (Answer, error) {
+func OverTarget(each units.Mass, target, done int) (Ruling, error) {
 	var bad field.Errors
 	bad.Add("/each", checkLoad(each))
 	bad.Add("/target", checkGoal(target))
 	bad.Add("/done", checkReps(done))
 	if err := bad.Err(); err != nil {
-		return Answer{}, err
+		return Ruling{}, err
 	}
 	a := answer(NameOverTarget, done-target >= overTarget, factGuidance, factSmallMuscles)
 	if a.Advice != Raise {
@@ -48,11 +48,11 @@ func OverTarget(each units.Mass, target, done int) (Answer, error) {
 	most, _ := guidance.Max()
 	low, err := Plus(each, least)
 	if err != nil {
-		return Answer{}, field.At("/each", err)
+		return Ruling{}, field.At("/each", err)
 	}
 	high, err := Plus(each, most)
 	if err != nil {
-		return Answer{}, field.At("/each", err)
+		return Ruling{}, field.At("/each", err)
 	}
 	a.Load, err = units.Between(low, high)
 	return a, err
@@ -73,7 +73,7 @@ func Plus(m units.Mass, share units.Fraction) (units.Mass, error) {
 // rises. lastSets are the repetitions of each visit's final set, the oldest
 // first; the latest two count, and fewer than two keep the load. The rule names
 // no step; [StepFor] does.
-func TwoForTwo(goal int, lastSets []int) (Answer, error) {
+func TwoForTwo(goal int, lastSets []int) (Ruling, error) {
 	var bad field.Errors
 	bad.Add("/goal", checkGoal(goal))
 	running := 0
@@ -85,7 +85,7 @@ func TwoForTwo(goal int, lastSets []int) (Answer, error) {
 		}
 	}
 	if err := bad.Err(); err != nil {
-		return Answer{}, err
+		return Ruling{}, err
 	}
 	return answer(NameTwoForTwo, running >= twoRunning, factTwoForTwo), nil
 }
@@ -94,7 +94,7 @@ func TwoForTwo(goal int, lastSets []int) (Answer, error) {
 // with the same load until they pass the top of the range, then add 1.1 kg or
 // more and drop back to its bottom. reps has both ends, from 1 on; done are the
 // repetitions of the final set.
-func RepsThenLoad(each units.Mass, reps units.Range[int], done int) (Answer, error) {
+func RepsThenLoad(each units.Mass, reps units.Range[int], done int) (Ruling, error) {
 	low, hasLow := reps.Min()
 	high, hasHigh := reps.Max()
 	var bad field.Errors
@@ -106,7 +106,7 @@ func RepsThenLoad(each units.Mass, reps units.Range[int], done int) (Answer, err
 	next, err := each.Add(traditionalStep)
 	bad.Add("/each", err)
 	if err := bad.Err(); err != nil {
-		return Answer{}, err
+		return Ruling{}, err
 	}
 	a := answer(NameRepsThenLoad, done > high, factRepsThenLoad, factRepsOrLoad)
 	if a.Advice == Raise {
@@ -121,20 +121,20 @@ func RepsThenLoad(each units.Mass, reps units.Range[int], done int) (Answer, err
 // 2019): raise the load when the effort is rated below 8 of 10 on the OMNI
 // scale. Another scale is an [field.ErrOutOfRange], no rating an
 // [field.ErrMissing]. The rule names no step.
-func OMNIBelow8(e units.Effort) (Answer, error) {
+func OMNIBelow8(e units.Effort) (Ruling, error) {
 	switch e.Scale() {
 	case units.ScaleUnknown:
-		return Answer{}, field.New("/effort", nil, "a rating on the scale omni", field.ErrMissing)
+		return Ruling{}, field.New("/effort", nil, "a rating on the scale omni", field.ErrMissing)
 	case units.ScaleOMNI:
 		return answer(NameOMNIBelow8, e.Value() < OMNILimit, factOMNI, factFourWays), nil
 	}
-	return Answer{}, field.New("/effort", e, "a rating on the scale omni", field.ErrOutOfRange)
+	return Ruling{}, field.New("/effort", e, "a rating on the scale omni", field.ErrOutOfRange)
 }
 
 // TopOfRange is the rule of a trial with older adults (Gearhart 2009): once
 // three sets of 12 are reached take the load that allows only 8, which is to be
 // found. sets are the repetitions of each set of the session.
-func TopOfRange(sets []int) (Answer, error) {
+func TopOfRange(sets []int) (Ruling, error) {
 	var bad field.Errors
 	reached := 0
 	for i, reps := range sets {
@@ -144,7 +144,7 @@ func TopOfRange(sets []int) (Answer, error) {
 		}
 	}
 	if err := bad.Err(); err != nil {
-		return Answer{}, err
+		return Ruling{}, err
 	}
 	a := answer(NameTopOfRange, reached >= topSets, factTopOfRange)
 	if a.Advice == Raise {
@@ -157,11 +157,11 @@ func TopOfRange(sets []int) (Answer, error) {
 // three or more sessions in a row below the dose. sessions is how many there
 // are now, 0 or more. The same table moves up, one thing at a time, once the
 // dose is passed again and again, and keeps weeks 1 and 2 for learning.
-func Simplify(sessions int) (Answer, error) {
+func Simplify(sessions int) (Ruling, error) {
 	if sessions < 0 {
-		return Answer{}, field.New("/sessions", sessions, "0 sessions or more", field.ErrOutOfRange)
+		return Ruling{}, field.New("/sessions", sessions, "0 sessions or more", field.ErrOutOfRange)
 	}
-	a := Answer{Rule: NameSimplify, Advice: Keep}
+	a := Ruling{Rule: NameSimplify, Advice: Keep}
 	if sessions >= simplifyAfter {
 		a.Advice = Ease
 	}

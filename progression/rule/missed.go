@@ -75,7 +75,7 @@ func ReturnAfter(days int, medical screening.Answer) (Return, error) {
 		i++
 	}
 	r := Return{Load: ladder[i].load, Sets: ladder[i].sets, Anew: ladder[i].days == 0, Basis: evidence.Design}
-	code := evidence.Code("progression.return")
+	code := evidence.ReasonCode("progression.return")
 	if r.Anew {
 		code = "progression.return-anew"
 	}

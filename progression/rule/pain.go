@@ -15,9 +15,9 @@ const perryLimit = 5.0
 // counts, 0 to 10; rangeLost and missed say whether range was lost and the
 // target missed, and an answer not known keeps the load. The gate would let
 // pain of 3 or 4 progress; [PainComposite] would not.
-func PainGate(pain float64, rangeLost, missed screening.Answer) (Answer, error) {
+func PainGate(pain float64, rangeLost, missed screening.Answer) (Ruling, error) {
 	if err := given.Score(pain); err != nil {
-		return Answer{}, field.At("/pain", err)
+		return Ruling{}, field.At("/pain", err)
 	}
 	return answer(NamePainGate, pain < perryLimit && rangeLost == screening.No && missed == screening.No, factPerry), nil
 }
@@ -34,12 +34,12 @@ func PainGate(pain float64, rangeLost, missed screening.Answer) (Answer, error) 
 // rangeLost and missed say whether range was lost and the target missed. Usual
 // pain of osteoarthritis up to 5 is let progress by
 // [screening.PainAnswer.MayProgress] alone, not here.
-func PainComposite(p screening.Pain, rangeLost, missed screening.Answer) (Answer, error) {
+func PainComposite(p screening.Pain, rangeLost, missed screening.Answer) (Ruling, error) {
 	if err := given.Pain(p); err != nil {
-		return Answer{}, field.At("/pain", err)
+		return Ruling{}, field.At("/pain", err)
 	}
 	model := screening.PainModel(p)
-	a := Answer{Rule: NamePainComposite, Advice: Keep}
+	a := Ruling{Rule: NamePainComposite, Advice: Keep}
 	switch {
 	case !model.Applies:
 		a.Advice = Refer

@@ -8,31 +8,31 @@ import (
 	"example.org/posology/units/field"
 )
 
-// Advice is what a rule says of the load. The order is that of caution.
-type Advice uint8
+// LoadAdvice is what a rule says of the load. The order is that of caution.
+type LoadAdvice uint8
 
 // Advices, from the least to the most cautious.
 const (
-	AdviceUnknown Advice = iota // not given
-	Raise                       // "raise": more load may be taken
-	Keep                        // "keep": the load stays
-	Ease                        // "ease": make it easier
-	Refer                       // "refer": outside the rule: somebody else decides first
+	LoadAdviceUnknown LoadAdvice = iota // not given
+	Raise                               // "raise": more load may be taken
+	Keep                                // "keep": the load stays
+	Ease                                // "ease": make it easier
+	Refer                               // "refer": outside the rule: somebody else decides first
 )
 
-var advices = field.NewVocabulary[Advice]("advice", "", "raise", "keep", "ease", "refer")
+var advices = field.NewVocabulary[LoadAdvice]("advice", "", "raise", "keep", "ease", "refer")
 
-// Advices yields every advice.
-func Advices() iter.Seq[Advice] { return advices.All() }
+// LoadAdvices yields every advice.
+func LoadAdvices() iter.Seq[LoadAdvice] { return advices.All() }
 
 // String returns "raise", "keep", "ease" or "refer", and "" for not given.
-func (a Advice) String() string { return advices.Text(a) }
+func (a LoadAdvice) String() string { return advices.Text(a) }
 
 // MarshalText writes what String returns.
-func (a Advice) MarshalText() ([]byte, error) { return advices.Marshal(a) }
+func (a LoadAdvice) MarshalText() ([]byte, error) { return advices.Marshal(a) }
 
 // UnmarshalText reads what MarshalText writes.
-func (a *Advice) UnmarshalText(text []byte) error { return advices.Unmarshal(text, a) }
+func (a *LoadAdvice) UnmarshalText(text []byte) error { return advices.Unmarshal(text, a) }
 
 // Name names a published rule of progression. Rules answer one by one and are
 // never blended: in older adults four of them did equally well over 11 weeks
@@ -72,26 +72,26 @@ func (r Name) MarshalText() ([]byte, error) { return rules.Marshal(r) }
 // UnmarshalText reads what MarshalText writes.
 func (r *Name) UnmarshalText(text []byte) error { return rules.Unmarshal(text, r) }
 
-// An Answer is what one named rule says of one exercise. It looks at nothing
+// A Ruling is what one named rule says of one exercise. It looks at nothing
 // but what it was given: pain, technique and limits are other gates.
-type Answer struct {
+type Ruling struct {
 	Rule    Name                    `json:"rule"`
-	Advice  Advice                  `json:"advice"`
+	Advice  LoadAdvice              `json:"advice"`
 	Load    units.Range[units.Mass] `json:"load,omitzero"` // per implement, where the rule tells it
 	Reps    units.Range[int]        `json:"reps,omitzero"` // to aim at next, where the rule tells them
 	Reasons []evidence.Reason       `json:"reasons,omitempty"`
 }
 
 // answer returns Raise or Keep with a reason that names rule and answer.
-func answer(r Name, raise bool, facts ...evidence.FactID) Answer {
-	a := Answer{Rule: r, Advice: Keep}
+func answer(r Name, raise bool, facts ...evidence.FactID) Ruling {
+	a := Ruling{Rule: r, Advice: Keep}
 	if raise {
 		a.Advice = Raise
 	}
 	return a.because(facts...)
 }
 
-func (a Answer) because(facts ...evidence.FactID) Answer {
+func (a Ruling) because(facts ...evidence.FactID) Ruling {
 	a.Reasons = []evidence.Reason{evidence.Because("progression.rule", facts...).With("rule", a.Rule).With("advice", a.Advice)}
 	return a
 }

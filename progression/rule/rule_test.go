@@ -36,7 +36,7 @@ func paths(err error) string {
 }
 
 // rises holds that more repetitions never give more cautious advice.
-func rises(t *rapid.T, rule func(done int) (rule.Answer, error)) {
+func rises(t *rapid.T, rule func(done int) (rule.Ruling, error)) {
 	fewer := rapid.IntRange(0, 40).Draw(t, "fewer")
 	more := fewer + rapid.IntRange(0, 20).Draw(t, "by")
 	a, errA := rule(fewer)
@@ -52,18 +52,18 @@ func rises(t *rapid.T, rule func(done int) (rule.Answer, error)) {
 }
 
 func TestMoreRepetitionsNeverLower(t *testing.T) {
-	for name, rule := range map[string]func(int) (rule.Answer, error){
-		"over target": func(n int) (rule.Answer, error) { return rule.OverTarget(kg(7), 10, n) },
-		"two for two": func(n int) (rule.Answer, error) { return rule.TwoForTwo(10, []int{12, n}) },
-		"earlier":     func(n int) (rule.Answer, error) { return rule.TwoForTwo(10, []int{n, 12}) },
-		"small steps": func(n int) (rule.Answer, error) {
+	for name, rule := range map[string]func(int) (rule.Ruling, error){
+		"over target": func(n int) (rule.Ruling, error) { return rule.OverTarget(kg(7), 10, n) },
+		"two for two": func(n int) (rule.Ruling, error) { return rule.TwoForTwo(10, []int{12, n}) },
+		"earlier":     func(n int) (rule.Ruling, error) { return rule.TwoForTwo(10, []int{n, 12}) },
+		"small steps": func(n int) (rule.Ruling, error) {
 			return rule.TrialStep(rule.NameSmallSteps, kg(7), n)
 		},
-		"bench steps": func(n int) (rule.Answer, error) {
+		"bench steps": func(n int) (rule.Ruling, error) {
 			return rule.TrialStep(rule.NameBenchSteps, kg(7), n)
 		},
-		"top of range": func(n int) (rule.Answer, error) { return rule.TopOfRange([]int{12, 12, n}) },
-		"reps first": func(n int) (rule.Answer, error) {
+		"top of range": func(n int) (rule.Ruling, error) { return rule.TopOfRange([]int{12, 12, n}) },
+		"reps first": func(n int) (rule.Ruling, error) {
 			a, err := rule.RepsThenLoad(kg(7), units.Must(units.Between(8, 12)), n)
 			return a, err
 		},
@@ -74,14 +74,14 @@ func TestMoreRepetitionsNeverLower(t *testing.T) {
 
 // At, just under and just over each number of the rules.
 func TestRuleBoundaries(t *testing.T) {
-	omni := func(v float64) (rule.Answer, error) {
+	omni := func(v float64) (rule.Ruling, error) {
 		return rule.OMNIBelow8(units.Must(units.OMNI(v)))
 	}
 	step := func(r rule.Name, n int) string {
 		a, err := rule.TrialStep(r, kg(5), n)
 		return fmt.Sprint(a.Advice, " ", a.Load, " ", err)
 	}
-	advice := func(a rule.Answer, err error) string { return fmt.Sprint(a.Advice, " ", a.Reps, " ", err) }
+	advice := func(a rule.Ruling, err error) string { return fmt.Sprint(a.Advice, " ", a.Reps, " ", err) }
 	twelve := units.Must(units.Between(8, 12))
 	for name, tt := range map[string][2]string{
 		"on target":        {advice(rule.OverTarget(kg(5), 10, 10)), "keep not stated <nil>"},
@@ -202,7 +202,7 @@ func TestPainComposite(t *testing.T) {
 	for name, tt := range map[string]struct {
 		pain         screening.Pain
 		lost, missed screening.Answer
-		want         rule.Advice
+		want         rule.LoadAdvice
 	}{
 		"2":            {calm(2), screening.No, screening.No, rule.Raise},
 		"just above 2": {calm(math.Nextafter(2, 3)), screening.No, screening.No, rule.Keep},
@@ -242,7 +242,7 @@ func TestPainIsMonotone(t *testing.T) {
 		trend, trendWorse := step("trend")
 		score := rapid.Float64Range(0, 10).Draw(t, "score")
 		worse := rapid.Float64Range(score, 10).Draw(t, "worse")
-		say := func(score float64, calm, trend, lost, missed int) rule.Advice {
+		say := func(score float64, calm, trend, lost, missed int) rule.LoadAdvice {
 			p := screening.Pain{After: &score, SettledNextMorning: settled[calm], WeeklyTrend: trends[trend]}
 			a, err := rule.PainComposite(p, answers[lost], answers[missed])
 			gate, gateErr := rule.PainGate(score, answers[lost], answers[missed])
@@ -259,7 +259,7 @@ func TestPainIsMonotone(t *testing.T) {
 
 func TestVocabularies(t *testing.T) {
 	for a := rule.Raise; a <= rule.Refer; a++ {
-		var back rule.Advice
+		var back rule.LoadAdvice
 		if err := back.UnmarshalText(units.Must(a.MarshalText())); err != nil || back != a {
 			t.Errorf("%v: %v, %v", a, back, err)
 		}

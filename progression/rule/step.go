@@ -10,8 +10,8 @@ import (
 	"example.org/posology/units/field"
 )
 
-// A Step is a published size of a rise in load, as printed in one unit.
-type Step struct {
+// A PublishedStep is a published size of a rise in load, as printed in one unit.
+type PublishedStep struct {
 	Low    units.Marked                `json:"low"`
 	High   units.Marked                `json:"high"`
 	OrMore bool                        `json:"or_more,omitzero"` // the upper end was printed open
@@ -59,7 +59,7 @@ func (r stepRow) fact() evidence.Fact {
 		Source: "nscatextbook", Basis: evidence.FromMemory}
 }
 
-func (r stepRow) in(u units.MassUnit) Step {
+func (r stepRow) in(u units.MassUnit) PublishedStep {
 	column := r.kg
 	if u == units.LB {
 		column = r.lb
@@ -67,13 +67,13 @@ func (r stepRow) in(u units.MassUnit) Step {
 	end := func(tenths int) units.Marked {
 		return units.Marked{Mass: units.Mass(tenths) * (u.Mass() / 10), Unit: u}
 	}
-	return Step{Low: end(column[0]), High: end(column[1]), OrMore: r.experienced, Share: nscaShare}
+	return PublishedStep{Low: end(column[0]), High: end(column[1]), OrMore: r.experienced, Share: nscaShare}
 }
 
 // StepFor returns the NSCA textbook's step by experience and body region, in
 // the column of unit u, kg or lb. The book knows two kinds of people: a novice
 // counts as a newcomer, and so, for the smaller step, does an intermediate.
-func StepFor(t body.Training, p exercise.Pattern, u units.MassUnit) (Step, error) {
+func StepFor(t body.Training, p exercise.Pattern, u units.MassUnit) (PublishedStep, error) {
 	var bad field.Errors
 	bad.Add("/training", t.Check())
 	bad.Add("/pattern", checkPattern(p))
@@ -81,7 +81,7 @@ func StepFor(t body.Training, p exercise.Pattern, u units.MassUnit) (Step, error
 		bad.Add("/unit", field.Bad(uint8(u), "kg or lb", field.ErrOutOfRange))
 	}
 	if err := bad.Err(); err != nil {
-		return Step{}, err
+		return PublishedStep{}, err
 	}
 	var row stepRow
 	for _, r := range stepRows {
@@ -123,7 +123,7 @@ var trialSteps = []trialStep{
 // [RuleBenchSteps] 2.2 kg and [RuleTricepsSteps] 1.1 kg from 7 on. Strength grew
 // alike over 8 weeks; small steps came more often and frustrated less. Other
 // rules are an [field.ErrOutOfRange].
-func TrialStep(r Name, each units.Mass, done int) (Answer, error) {
+func TrialStep(r Name, each units.Mass, done int) (Ruling, error) {
 	var bad field.Errors
 	if r < NameSmallSteps || r > NameTricepsSteps {
 		bad.Add("/rule", field.Bad(r, "small-steps, bench-steps or triceps-steps", field.ErrOutOfRange))
@@ -139,7 +139,7 @@ func TrialStep(r Name, each units.Mass, done int) (Answer, error) {
 	next, err := each.Add(step)
 	bad.Add("/each", err)
 	if err := bad.Err(); err != nil {
-		return Answer{}, err
+		return Ruling{}, err
 	}
 	a := answer(r, step > 0, factSmallSteps, factPlainSteps)
 	a.Load = units.Exactly(next)

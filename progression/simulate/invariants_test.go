@@ -223,7 +223,7 @@ func (c check) caution(l *ledger) {
 	calm := c.d.Action != progression.Progress && c.d.Change == progression.NoChange
 	if p := c.before.Pain; *p.During > 5 || *p.NextMorning > *p.Usual {
 		l.hurt++
-		c.want(calm && c.d.Action != progression.Hold, "pain above 5 or unsettled only held, or worse")
+		c.want(calm && c.d.Action != progression.HoldDose, "pain above 5 or unsettled only held, or worse")
 	}
 	seen := c.seen && c.before.FormLost == screening.No
 	if !seen && c.d.Next != nil && c.d.Next.Exercise == c.before.Plan.Exercise {
@@ -267,7 +267,7 @@ func (c check) beside(l *ledger) {
 
 // saysWhy asks every hold for what stands in the way.
 func (c check) saysWhy() {
-	if c.d.Action != progression.Hold {
+	if c.d.Action != progression.HoldDose {
 		return
 	}
 	stands := slices.ContainsFunc(c.d.Gates, func(g visit.GateAnswer) bool { return g.Advice != rule.Raise })
@@ -287,7 +287,7 @@ func (c check) slips() {
 	for i, s := range c.before.Sets {
 		each := units.Must(s.Each())
 		if _, ok := c.table.Find(each); !ok && len(c.d.Gates) > 0 {
-			c.want(slices.ContainsFunc(c.d.Queries, func(q visit.Query) bool { return q.Set == i && q.Load == each }), "a load that is not in the kit was used")
+			c.want(slices.ContainsFunc(c.d.Queries, func(q visit.Doubt) bool { return q.Set == i && q.Load == each }), "a load that is not in the kit was used")
 		}
 	}
 }
@@ -300,7 +300,7 @@ func changesOne(t *testing.T, s simulate.Setup, visits []simulate.Visit) {
 			c.Log = append(c.Log, v.Done)
 		}
 	}
-	list, err := progression.Session([]progression.Course{c, c, c})
+	list, err := progression.NextAll([]progression.Course{c, c, c})
 	changed := 0
 	for _, d := range list {
 		easy := d.Change == progression.NoChange && d.Next != nil && d.Next.Mode == dose.WithoutLoad // no more to learn than a first visit asks

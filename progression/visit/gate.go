@@ -40,7 +40,7 @@ func (g *Gate) UnmarshalText(text []byte) error { return gates.Unmarshal(text, g
 // A GateAnswer is what one gate says.
 type GateAnswer struct {
 	Gate    Gate              `json:"gate"`
-	Advice  rule.Advice       `json:"advice"`
+	Advice  rule.LoadAdvice   `json:"advice"`
 	Reasons []evidence.Reason `json:"reasons,omitempty"`
 }
 
@@ -48,8 +48,8 @@ type GateAnswer struct {
 type GateReport struct {
 	// Advice is the most cautious of the gates'. Raise permits a look at the
 	// next weight; it is no prescription.
-	Advice rule.Advice  `json:"advice"`
-	Gates  []GateAnswer `json:"gates"` // every one, in order
+	Advice rule.LoadAdvice `json:"advice"`
+	Gates  []GateAnswer    `json:"gates"` // every one, in order
 	// Aim is the count for the next visit with the same load, in the plan's
 	// measure: one more than the weakest set where nothing but repetitions or an
 	// unseen technique stands against more load, the plan's count where the
@@ -84,7 +84,7 @@ func Gates(v Visit) (GateReport, error) {
 
 // Join takes the most cautious of the gates' answers.
 func (r *GateReport) Join() {
-	r.Advice = rule.AdviceUnknown
+	r.Advice = rule.LoadAdviceUnknown
 	for _, g := range r.Gates {
 		r.Advice = max(r.Advice, g.Advice)
 	}
@@ -118,6 +118,6 @@ func (g Gate) notKnown() GateAnswer {
 	return GateAnswer{g, rule.Keep, []evidence.Reason{because("progression.gate-not-known").With("gate", g)}}
 }
 
-func (g Gate) says(a rule.Advice, why evidence.Reason) GateAnswer {
+func (g Gate) says(a rule.LoadAdvice, why evidence.Reason) GateAnswer {
 	return GateAnswer{g, a, []evidence.Reason{why}}
 }

@@ -71,7 +71,7 @@ func TestOneGateDecides(t *testing.T) {
 		name  string
 		spoil func(v *visit.Visit)
 		gate  visit.Gate
-		says  rule.Advice
+		says  rule.LoadAdvice
 		aim   int
 	}{
 		{"nothing", func(*visit.Visit) {}, 0, rule.Raise, 12},

@@ -9,8 +9,8 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-// A Query is a set that was not used, because its load is doubtful: ask.
-type Query struct {
+// A Doubt is a set that was not used, because its load is doubtful: ask.
+type Doubt struct {
 	Visit  int             `json:"visit"` // place in the log, from 0
 	Set    int             `json:"set"`   // place in the visit, from 0
 	Load   units.Mass      `json:"load"`  // per implement, as logged
@@ -64,8 +64,8 @@ func (v *Visit) reaches(m units.Mass, t *equipment.Table) bool {
 }
 
 // WithoutQueried returns the sets of v whose load is not doubtful, and the others.
-func (v *Visit) WithoutQueried(place int, t *equipment.Table) ([]setlog.Set, []Query) {
-	var doubtful []Query
+func (v *Visit) WithoutQueried(place int, t *equipment.Table) ([]setlog.Set, []Doubt) {
+	var doubtful []Doubt
 	var kept []setlog.Set
 	for i, s := range v.Sets {
 		why, bad := v.queried(s, t)
@@ -73,7 +73,7 @@ func (v *Visit) WithoutQueried(place int, t *equipment.Table) ([]setlog.Set, []Q
 			kept = append(kept, v.Sets[:i]...)
 		}
 		if bad {
-			doubtful = append(doubtful, Query{place, i, Each(s), why})
+			doubtful = append(doubtful, Doubt{place, i, Each(s), why})
 		} else if doubtful != nil {
 			kept = append(kept, s)
 		}

@@ -14,7 +14,7 @@ import (
 )
 
 // read looks at a visit with a kit of pairs and three in reserve asked for.
-func read(t failer, v visit.Visit, kg ...float64) visit.Reading {
+func read(t failer, v visit.Visit, kg ...float64) visit.Summary {
 	t.Helper()
 	r, err := v.Read(visit.Trial{Least: 3}, kit(t, kg...))
 	if err != nil {
@@ -39,7 +39,7 @@ func kit(t failer, kg ...float64) *equipment.Table {
 // tried is a visit in which 4, 5 and 6 kg were tried, with so much left.
 func tried(left ...float64) visit.Visit {
 	v := goodVisit()
-	v.Plan.Finding, v.Plan.Sets = &dose.Finding{MaxSteps: 2}, 1
+	v.Plan.Finding, v.Plan.Sets = &dose.Search{MaxSteps: 2}, 1
 	sides := []setlog.Set{v.Sets[0], v.Sets[2]}
 	v.Sets = nil
 	for i, l := range left {
@@ -131,7 +131,7 @@ func TestWhatAVisitShows(t *testing.T) {
 	if !v.Below() || v.Met() || v.LastReps() != 7 || v.LeastLeft(0) != 0 {
 		t.Errorf("a weak last set: %+v", v)
 	}
-	v.Plan.Finding = &dose.Finding{MaxSteps: 1}
+	v.Plan.Finding = &dose.Search{MaxSteps: 1}
 	if v.Below() {
 		t.Error("nothing is below a search")
 	}

@@ -10,8 +10,8 @@ import (
 	"example.org/posology/units"
 )
 
-// A Reading is what a visit showed, without the sets that are queried.
-type Reading struct {
+// A Summary is what a visit showed, without the sets that are queried.
+type Summary struct {
 	Visit   Visit      // with the sets at base alone
 	Base    units.Mass // per implement, to go on from
 	Reps    int        // of the weakest set
@@ -29,8 +29,8 @@ type Trial struct {
 }
 
 // Read returns what the visit showed.
-func (v *Visit) Read(asked Trial, t *equipment.Table) (Reading, error) {
-	r := Reading{Visit: *v, Base: v.Plan.Load.Each, Finding: v.Plan.Finding != nil}
+func (v *Visit) Read(asked Trial, t *equipment.Table) (Summary, error) {
+	r := Summary{Visit: *v, Base: v.Plan.Load.Each, Finding: v.Plan.Finding != nil}
 	if Searches(&v.Plan) {
 		r.findBase(asked, t, v.MayFind())
 	} else if lightest, ok := v.lightest(); ok {
@@ -66,7 +66,7 @@ func (v *Visit) lightest() (units.Mass, bool) {
 
 // findBase takes the heaviest weight that ended as it should, up to the first
 // that did not, and leaves the sets with it; without climb the planned one.
-func (r *Reading) findBase(asked Trial, t *equipment.Table, climb bool) {
+func (r *Summary) findBase(asked Trial, t *equipment.Table, climb bool) {
 	at := r.Visit.SetsWith(func(m units.Mass) bool { return m == r.Base })
 	gap, ok := t.Next(r.Base)
 	for climb && ok {
@@ -124,7 +124,7 @@ func (v *Visit) ratedLow() bool {
 
 // BeyondCounting reports whether every set left more than can be counted, or was
 // Rated as easy where nothing is counted.
-func (r *Reading) BeyondCounting() bool {
+func (r *Summary) BeyondCounting() bool {
 	if r.Visit.Plan.Measure == exercise.Repetitions {
 		return r.Known && r.Left > rule.Countable
 	}
@@ -132,7 +132,7 @@ func (r *Reading) BeyondCounting() bool {
 }
 
 // AllRated reports whether every set was rated on some scale.
-func (r *Reading) AllRated() bool {
+func (r *Summary) AllRated() bool {
 	return !slices.ContainsFunc(r.Visit.Sets, func(s setlog.Set) bool { return s.Effort.IsZero() })
 }
 

@@ -8,7 +8,7 @@ import (
 // reasons are all that this package says.
 var reasons = say.All(visitReasons)
 
-func because(code evidence.Code) evidence.Reason { return reasons.Because(code) }
+func because(code evidence.ReasonCode) evidence.Reason { return reasons.Because(code) }
 
 // Words returns a fresh table of what this package's reasons say.
 func Words() evidence.Words { return reasons.Words() }

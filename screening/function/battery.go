@@ -10,37 +10,37 @@ import (
 	"example.org/posology/units/field"
 )
 
-// Band is a band of the total of the battery, rising.
-type Band uint8
+// BatteryBand is a band of the total of the battery, rising.
+type BatteryBand uint8
 
 // Bands, rising.
 const (
-	BandUnknown  Band = iota // not given or not scored
-	BandVeryLow              // "very low": 0 to 3 points
-	BandLow                  // "low": 4 to 6 points
-	BandModerate             // "moderate": 7 to 9 points
-	BandHigh                 // "high": 10 to 12 points
+	BandUnknown  BatteryBand = iota // not given or not scored
+	BandVeryLow                     // "very low": 0 to 3 points
+	BandLow                         // "low": 4 to 6 points
+	BandModerate                    // "moderate": 7 to 9 points
+	BandHigh                        // "high": 10 to 12 points
 )
 
-var bandTexts = field.NewVocabulary[Band]("band", "", "very low", "low", "moderate", "high")
+var bandTexts = field.NewVocabulary[BatteryBand]("band", "", "very low", "low", "moderate", "high")
 
-// Bands yields every band.
-func Bands() iter.Seq[Band] { return bandTexts.All() }
+// BatteryBands yields every band.
+func BatteryBands() iter.Seq[BatteryBand] { return bandTexts.All() }
 
 // String returns the band's name, such as "moderate".
-func (b Band) String() string { return bandTexts.Text(b) }
+func (b BatteryBand) String() string { return bandTexts.Text(b) }
 
 // MarshalText writes what String returns.
-func (b Band) MarshalText() ([]byte, error) { return bandTexts.Marshal(b) }
+func (b BatteryBand) MarshalText() ([]byte, error) { return bandTexts.Marshal(b) }
 
 // UnmarshalText reads what MarshalText writes.
-func (b *Band) UnmarshalText(text []byte) error { return bandTexts.Unmarshal(text, b) }
+func (b *BatteryBand) UnmarshalText(text []byte) error { return bandTexts.Unmarshal(text, b) }
 
 // Stand is one of the standing positions of the battery. The zero value is "not
 // tried".
 type Stand struct {
-	How  How    `json:"how,omitzero"`
-	Time Amount `json:"time,omitzero"` // held, in seconds; needed if done
+	How  HowDone `json:"how,omitzero"`
+	Time Amount  `json:"time,omitzero"` // held, in seconds; needed if done
 }
 
 // check returns nil if it is told how s went, and for how long where it was held.
@@ -132,7 +132,7 @@ type BatteryScore struct {
 	Walk    Amount            `json:"walk,omitzero"`    // 0 to 4 points
 	Stands  Amount            `json:"stands,omitzero"`  // 0 to 4 points
 	Total   Amount            `json:"total,omitzero"`   // 0 to 12 points
-	Band    Band              `json:"band,omitzero"`    // of the total
+	Band    BatteryBand       `json:"band,omitzero"`    // of the total
 	Course  Test              `json:"course"`           // of the walk
 	Reasons []evidence.Reason `json:"reasons"`
 }
@@ -174,8 +174,8 @@ func sum(a, b Amount) Amount {
 }
 
 // part returns the points of one part and adds the reason for them.
-func (s *BatteryScore) part(m Measure, how How, value Amount) Amount {
-	tell := func(code evidence.Code, facts ...evidence.FactID) {
+func (s *BatteryScore) part(m Measure, how HowDone, value Amount) Amount {
+	tell := func(code evidence.ReasonCode, facts ...evidence.FactID) {
 		s.Reasons = append(s.Reasons, evidence.Because(code, facts...).With("part", m).With("how", how))
 	}
 	switch {
@@ -187,7 +187,7 @@ func (s *BatteryScore) part(m Measure, how How, value Amount) Amount {
 		got := Amount{int64(n) * perUnit, Points}
 		s.Reasons = append(s.Reasons, evidence.Because(codePart, facts...).With("part", m).With("value", value).With("points", got))
 		return got
-	case how == HowUnknown:
+	case how == HowDoneUnknown:
 		tell(codePartNotTried, untriedFact(m))
 	case how == Unable:
 		tell(codePartUnable, unableFact(m))
@@ -261,10 +261,10 @@ func scoreLimits() map[Measure][]Norm {
 }
 
 // band returns the band of a total, and its fact.
-func band(total Amount) (Band, evidence.FactID) {
+func band(total Amount) (BatteryBand, evidence.FactID) {
 	for _, n := range limits[BatteryTotal] {
 		if n.holds(total) {
-			return Band(n.points()), n.Fact
+			return BatteryBand(n.points()), n.Fact
 		}
 	}
 	return BandUnknown, ""

@@ -180,7 +180,7 @@ func TestBands(t *testing.T) {
 					b.SemiTandem, b.Tandem = stand("5"), function.Stand{}
 				}
 				total := w + c + balance
-				want := [...]function.Band{0: 1, 1: 1, 2: 1, 3: 1, 4: 2, 5: 2, 6: 2, 7: 3, 8: 3, 9: 3, 10: 4, 11: 4, 12: 4}[total]
+				want := [...]function.BatteryBand{0: 1, 1: 1, 2: 1, 3: 1, 4: 2, 5: 2, 6: 2, 7: 3, 8: 3, 9: 3, 10: 4, 11: 4, 12: 4}[total]
 				s, err := b.Score()
 				if err != nil || s.Total != amt(fmt.Sprintf("%d points", total)) || s.Band != want {
 					t.Errorf("%d+%d+%d: %v, %v, %v", balance, w, c, s.Total, s.Band, err)

@@ -11,7 +11,7 @@ func BenchmarkCompare(b *testing.B) {
 	b.ReportAllocs()
 	r := done(function.Grip, "17 kg")
 	for b.Loop() {
-		if _, err := function.Compare(r, body.Female, 72); err != nil {
+		if _, err := function.AgainstNorms(r, body.Female, 72); err != nil {
 			b.Fatal(err)
 		}
 	}
@@ -22,7 +22,7 @@ func BenchmarkChange(b *testing.B) {
 	before := done(function.Grip, "17 kg")
 	after := later(before, "20 kg")
 	for b.Loop() {
-		if _, err := function.Change(before, after, body.Female, 72); err != nil {
+		if _, err := function.ChangeBetween(before, after, body.Female, 72); err != nil {
 			b.Fatal(err)
 		}
 	}

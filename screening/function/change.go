@@ -43,9 +43,9 @@ type Yardstick struct {
 	Reached bool `json:"reached"`
 }
 
-// A Verdict says whether two results of a test differ by more than noise. It is
+// A ChangeAnswer says whether two results of a test differ by more than noise. It is
 // about the measurement: it permits no load, and tells nobody how they respond.
-type Verdict struct {
+type ChangeAnswer struct {
 	Test       Test           `json:"test"`
 	Shown      Shown          `json:"shown"`
 	Direction  Position       `json:"direction,omitzero"`  // [Better], [Worse] or [Equal] than before; none if not scored
@@ -60,7 +60,7 @@ type Verdict struct {
 	Reasons    []evidence.Reason `json:"reasons"`
 }
 
-// Change compares two results of one test by one person, whose age is that of
+// ChangeBetween compares two results of one test by one person, whose age is that of
 // the second. Both need a day. Results of different tests, walks, sides, hands,
 // protocols or numbers of trials, and results out of order, are an
 // [field.ErrConflict]; what only one of the two states of hand, protocol and
@@ -74,11 +74,11 @@ type Verdict struct {
 // must stay above the detectable change with the effect taken off. Without a
 // published detectable change for the person, or without two scores, the answer
 // is not shown.
-func Change(before, after Result, sex body.Sex, age body.Age) (Verdict, error) {
+func ChangeBetween(before, after Result, sex body.Sex, age body.Age) (ChangeAnswer, error) {
 	if err := checkChange(before, after, sex, age); err != nil {
-		return Verdict{}, err
+		return ChangeAnswer{}, err
 	}
-	v := Verdict{Test: after.Test, Shown: NotShown, Basis: evidence.Design}
+	v := ChangeAnswer{Test: after.Test, Shown: NotShown, Basis: evidence.Design}
 	if before.How != Done || after.How != Done {
 		v.Reasons = []evidence.Reason{evidence.Because(codeNotBothDone, factNotScored).
 			With("test", v.Test).With("before", before.How).With("after", after.How)}
@@ -95,7 +95,7 @@ func Change(before, after Result, sex body.Sex, age body.Age) (Verdict, error) {
 	return v, nil
 }
 
-func direction(difference Amount, better Direction) Position {
+func direction(difference Amount, better ScoreDirection) Position {
 	switch {
 	case difference.millionths == 0:
 		return Equal
@@ -143,7 +143,7 @@ func checkChange(before, after Result, sex body.Sex, age body.Age) error {
 }
 
 // measure lays the published changes beside the difference.
-func (v *Verdict) measure(sex body.Sex, age body.Age) {
+func (v *ChangeAnswer) measure(sex body.Sex, age body.Age) {
 	size := v.Difference.size()
 	for n := range Norms() {
 		if n.Measure != v.Test.Measure() {
@@ -163,7 +163,7 @@ func (v *Verdict) measure(sex body.Sex, age body.Age) {
 
 // detectable returns the norm that decides, and whether there is one: the
 // largest that applies, a body's own figure for the sex before the one for both.
-func (v *Verdict) detectable() (Norm, bool) {
+func (v *ChangeAnswer) detectable() (Norm, bool) {
 	var most Norm
 	for _, y := range v.Detectable {
 		if !y.Applies || v.replaced(y.Norm) {
@@ -177,7 +177,7 @@ func (v *Verdict) detectable() (Norm, bool) {
 }
 
 // replaced reports whether the same source has a figure for the sex in place of n.
-func (v *Verdict) replaced(n Norm) bool {
+func (v *ChangeAnswer) replaced(n Norm) bool {
 	for _, y := range v.Detectable {
 		if y.Applies && n.Sex == body.SexUnknown && y.Norm.Sex != body.SexUnknown && y.Norm.Source == n.Source {
 			return true
@@ -197,7 +197,7 @@ func practice(m Measure) (Norm, bool) {
 }
 
 // decide sets the answer from the changes laid beside the difference.
-func (v *Verdict) decide(mayLearn bool, sex body.Sex, age body.Age) {
+func (v *ChangeAnswer) decide(mayLearn bool, sex body.Sex, age body.Age) {
 	limit, ok := v.detectable()
 	if !ok {
 		v.Reasons = append(v.Reasons, evidence.Because(codeNoDetectable, factNoDetectable).
@@ -223,7 +223,7 @@ func (v *Verdict) decide(mayLearn bool, sex body.Sex, age body.Age) {
 }
 
 // judge answers by the detectable change alone.
-func (v *Verdict) judge(limit Norm) (evidence.Code, []evidence.FactID) {
+func (v *ChangeAnswer) judge(limit Norm) (evidence.ReasonCode, []evidence.FactID) {
 	facts := []evidence.FactID{limit.Fact, factStrictlyAbove}
 	switch above := v.Difference.size().millionths > limit.Value.millionths; {
 	case above && v.Direction == Better:
@@ -238,14 +238,14 @@ func (v *Verdict) judge(limit Norm) (evidence.Code, []evidence.FactID) {
 
 // learned reports whether the practice effect changes the answer: the gain is
 // within it, or real only as long as it is not taken off.
-func (v *Verdict) learned(limit, learning Norm) bool {
+func (v *ChangeAnswer) learned(limit, learning Norm) bool {
 	gain := v.Difference.size()
 	return v.covered(learning) || v.Shown == Real && gain.minus(learning.Value).millionths <= limit.Value.millionths
 }
 
 // covered reports whether the practice effect is as large as the gain, in whole
 // counts where the test is counted.
-func (v *Verdict) covered(learning Norm) bool {
+func (v *ChangeAnswer) covered(learning Norm) bool {
 	effect := learning.Value
 	if v.Test.protocol().counted() {
 		effect = effect.roundedUp()
@@ -253,7 +253,7 @@ func (v *Verdict) covered(learning Norm) bool {
 	return v.Difference.size().millionths <= effect.millionths
 }
 
-func (v *Verdict) judgeLearned(learning Norm) evidence.Code {
+func (v *ChangeAnswer) judgeLearned(learning Norm) evidence.ReasonCode {
 	if v.covered(learning) {
 		v.Shown = WithinLearning
 		return codeLearning

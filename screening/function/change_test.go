@@ -19,9 +19,9 @@ func later(r function.Result, value string) function.Result {
 	return r
 }
 
-func change(t *testing.T, before, after function.Result, sex body.Sex, age body.Age) function.Verdict {
+func change(t *testing.T, before, after function.Result, sex body.Sex, age body.Age) function.ChangeAnswer {
 	t.Helper()
-	v, err := function.Change(before, after, sex, age)
+	v, err := function.ChangeBetween(before, after, sex, age)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -39,7 +39,7 @@ func TestChange(t *testing.T) {
 		sex           body.Sex
 		age           body.Age
 		want          function.Shown
-		code          evidence.Code
+		code          evidence.ReasonCode
 	}{
 		// Timed up and go, 45 to 70: the larger of 1.10 and 1.14 s decides.
 		{function.TimedUpAndGo, "10 s", "8.86 s", 2, body.Male, 66, not, "function.change.not-shown"},
@@ -169,11 +169,11 @@ func TestChangeRefuses(t *testing.T) {
 				after = later(after, after.Value.String())
 			}
 			test.change(&after)
-			_, err := function.Change(test.before, after, body.Male, 70)
+			_, err := function.ChangeBetween(test.before, after, body.Male, 70)
 			wants(t, err, test.path, test.category)
 		})
 	}
-	_, err := function.Change(function.Result{}, function.Result{}, 9, 0)
+	_, err := function.ChangeBetween(function.Result{}, function.Result{}, 9, 0)
 	for path, category := range map[string]error{"/before/test": field.ErrMissing, "/after/test": field.ErrMissing, "/sex": field.ErrOutOfRange, "/age": field.ErrMissing} {
 		wants(t, err, path, category)
 	}
@@ -215,7 +215,9 @@ func TestChangeLaws(t *testing.T) {
 			r.Try = 0
 			return r
 		}
-		judge := func(a, b int) function.Verdict { return units.Must(function.Change(of(a), of(b), sex, age)) }
+		judge := func(a, b int) function.ChangeAnswer {
+			return units.Must(function.ChangeBetween(of(a), of(b), sex, age))
+		}
 		there, back := judge(a, b), judge(b, a)
 		if there.Difference.Value() != -back.Difference.Value() {
 			t.Fatalf("%v and back %v", there.Difference, back.Difference)

@@ -39,29 +39,29 @@ func (p Position) MarshalText() ([]byte, error) { return positions.Marshal(p) }
 // UnmarshalText reads what MarshalText writes.
 func (p *Position) UnmarshalText(text []byte) error { return positions.Unmarshal(text, p) }
 
-// A Standing is one norm's own answer to a result. Not flagged means no more
+// A NormAnswer is one norm's own answer to a result. Not flagged means no more
 // than that.
-type Standing struct {
+type NormAnswer struct {
 	Position Position          `json:"position"`
 	Body     string            `json:"body,omitzero"` // who answers
 	Norm     Norm              `json:"norm,omitzero"` // which figure; none where there is no norm
 	Reasons  []evidence.Reason `json:"reasons"`       // the answer, then cautions about it
 }
 
-// Compare lets every figure and cut-off that is held here for the measure of r
+// AgainstNorms lets every figure and cut-off that is held here for the measure of r
 // answer, in the order of [Norms]; they are never merged. A body without a norm
 // for that sex, age or course answers [NoNorm] with the reason, and so does the
 // whole comparison where no body has any. Age is needed; where the sex is not
 // given, norms by sex answer NoNorm. The errors of [Result.Validate] come back
 // with those of sex and age.
-func Compare(r Result, sex body.Sex, age body.Age) ([]Standing, error) {
+func AgainstNorms(r Result, sex body.Sex, age body.Age) ([]NormAnswer, error) {
 	var bad field.Errors
 	bad.Add("", r.Validate())
 	checkPerson(&bad, sex, age)
 	if err := bad.Err(); err != nil {
 		return nil, err
 	}
-	all := []Standing{}
+	all := []NormAnswer{}
 	for _, m := range r.measures() {
 		for _, t := range tables() {
 			if t.measure == m {
@@ -82,13 +82,13 @@ func checkPerson(bad *field.Errors, sex body.Sex, age body.Age) {
 	bad.Add("/age", age.Check())
 }
 
-func noNorm(body string, reason evidence.Reason) Standing {
-	return Standing{Position: NoNorm, Body: body, Reasons: []evidence.Reason{reason}}
+func noNorm(body string, reason evidence.Reason) NormAnswer {
+	return NormAnswer{Position: NoNorm, Body: body, Reasons: []evidence.Reason{reason}}
 }
 
 // standings are the answers of one table: of each figure printed for the
 // person, or one that says why there is none.
-func (t table) standings(r Result, sex body.Sex, age body.Age) []Standing {
+func (t table) standings(r Result, sex body.Sex, age body.Age) []NormAnswer {
 	var printed []Norm
 	for _, n := range t.norms {
 		if k := n.Statistic.Kind(); k == Figure || k == CutOff {
@@ -99,10 +99,10 @@ func (t table) standings(r Result, sex body.Sex, age body.Age) []Standing {
 		return nil
 	}
 	if t.course != "" && t.course != r.Test.String() {
-		return []Standing{noNorm(t.body, evidence.Because(codeNoCourse, printed[0].Fact, factNoNorm).
+		return []NormAnswer{noNorm(t.body, evidence.Because(codeNoCourse, printed[0].Fact, factNoNorm).
 			With("body", t.body).With("course", t.course).With("test", r.Test))}
 	}
-	var own []Standing
+	var own []NormAnswer
 	for _, n := range printed {
 		if n.forPerson(sex, age) {
 			own = append(own, n.standing(r))
@@ -115,7 +115,7 @@ func (t table) standings(r Result, sex body.Sex, age body.Age) []Standing {
 }
 
 // outside says why none of the norms printed is for the person.
-func (t table) outside(printed []Norm, r Result, sex body.Sex, age body.Age) Standing {
+func (t table) outside(printed []Norm, r Result, sex body.Sex, age body.Age) NormAnswer {
 	bySex := slices.ContainsFunc(printed, func(n Norm) bool { return n.Ages.Contains(age) })
 	if bySex {
 		reason := evidence.Because(codeNoSex, printed[0].Fact, factNoNorm).With("body", t.body).With("test", r.Test).With("age", age)
@@ -151,8 +151,8 @@ func agesText(printed []Norm, sex body.Sex) string {
 	return strings.Join(all, ", ")
 }
 
-func (n Norm) standing(r Result) Standing {
-	s := Standing{Body: n.Body, Norm: n}
+func (n Norm) standing(r Result) NormAnswer {
+	s := NormAnswer{Body: n.Body, Norm: n}
 	if r.How != Done {
 		s.Position = NotScored
 		reason := r.unscored()
@@ -169,7 +169,7 @@ func (n Norm) standing(r Result) Standing {
 	return s
 }
 
-func (n Norm) position(score Amount, better Direction) Position {
+func (n Norm) position(score Amount, better ScoreDirection) Position {
 	figure := n.in(score.unit)
 	switch {
 	case n.Statistic.Kind() == CutOff && n.holds(score):

@@ -14,16 +14,16 @@ import (
 	"example.org/posology/units/field"
 )
 
-func compare(t *testing.T, r function.Result, sex body.Sex, age body.Age) []function.Standing {
+func compare(t *testing.T, r function.Result, sex body.Sex, age body.Age) []function.NormAnswer {
 	t.Helper()
-	all, err := function.Compare(r, sex, age)
+	all, err := function.AgainstNorms(r, sex, age)
 	if err != nil {
 		t.Fatal(err)
 	}
 	return all
 }
 
-func code(s function.Standing) evidence.Code { return s.Reasons[0].Code }
+func code(s function.NormAnswer) evidence.ReasonCode { return s.Reasons[0].Code }
 
 // 50 to 59: no verified norm for the stands, the curls and the walks, said by
 // each body.
@@ -34,7 +34,7 @@ func TestFiftiesHaveNoNorm(t *testing.T) {
 				low, high := test.Plausible()
 				value := units.Must(function.NewAmount(float64(int((low.Value()+high.Value())/2)), test.Unit()))
 				all := compare(t, done(test, value.String()), sex, age)
-				none := !slices.ContainsFunc(all, func(s function.Standing) bool { return s.Position != function.NoNorm })
+				none := !slices.ContainsFunc(all, func(s function.NormAnswer) bool { return s.Position != function.NoNorm })
 				if want := age < 60 || test == function.FourStageBalance; none != want {
 					t.Errorf("%v, %v, %d: %d answers, no norm: %v", test, sex, age, len(all), none)
 				}
@@ -54,7 +54,7 @@ func TestNoNormSaysWhy(t *testing.T) {
 		sex  body.Sex
 		age  body.Age
 		body string
-		want evidence.Code
+		want evidence.ReasonCode
 	}{
 		{done(function.ChairStand30, "9 reps"), body.Male, 59, "CDC", "function.no-norm.age"},
 		{done(function.ChairStand30, "9 reps"), body.Male, 95, "CDC", "function.no-norm.age"},
@@ -63,7 +63,7 @@ func TestNoNormSaysWhy(t *testing.T) {
 		{done(function.Walk4m, "5 s"), body.Male, 70, "AWGS 2019", "function.no-norm.course"},
 		{done(function.FrailtyLevel, "4 level"), body.Male, 70, "", "function.no-norm"},
 	} {
-		own := slices.DeleteFunc(compare(t, test.r, test.sex, test.age), func(s function.Standing) bool { return s.Body != test.body })
+		own := slices.DeleteFunc(compare(t, test.r, test.sex, test.age), func(s function.NormAnswer) bool { return s.Body != test.body })
 		if len(own) != 1 || own[0].Position != function.NoNorm || code(own[0]) != test.want {
 			t.Errorf("%v, %v, %d: %+v, want %s", test.r.Test, test.sex, test.age, own, test.want)
 		}
@@ -112,7 +112,7 @@ func TestWalkingSpeeds(t *testing.T) {
 
 // Whatever is not scored is not compared, and no norm reads it as passed.
 func TestNotScoredIsNotCompared(t *testing.T) {
-	for _, how := range []function.How{function.Unable, function.UsedArms, function.Refused, function.Stopped} {
+	for _, how := range []function.HowDone{function.Unable, function.UsedArms, function.Refused, function.Stopped} {
 		for _, s := range compare(t, function.Result{Test: function.ChairStand30, How: how}, body.Female, 72) {
 			if s.Position != function.NotScored && s.Position != function.NoNorm {
 				t.Errorf("%v: %v by %s", how, s.Position, s.Body)
@@ -123,11 +123,11 @@ func TestNotScoredIsNotCompared(t *testing.T) {
 
 func TestCompareErrors(t *testing.T) {
 	r := done(function.Grip, "400 kg")
-	_, err := function.Compare(r, 9, 0)
+	_, err := function.AgainstNorms(r, 9, 0)
 	wants(t, err, "/value", field.ErrOutOfRange)
 	wants(t, err, "/sex", field.ErrOutOfRange)
 	wants(t, err, "/age", field.ErrMissing)
-	_, err = function.Compare(r, body.Male, 121)
+	_, err = function.AgainstNorms(r, body.Male, 121)
 	wants(t, err, "/age", field.ErrOutOfRange)
 }
 
@@ -156,9 +156,9 @@ func TestCompareIsMonotone(t *testing.T) {
 	})
 }
 
-func answers(t *rapid.T, test function.Test, v float64, sex body.Sex, age body.Age) []function.Standing {
+func answers(t *rapid.T, test function.Test, v float64, sex body.Sex, age body.Age) []function.NormAnswer {
 	r := done(test, fmt.Sprintf("%v %v", v, test.Unit()))
-	all, err := function.Compare(r, sex, age)
+	all, err := function.AgainstNorms(r, sex, age)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -20,14 +20,14 @@
 // # Norms
 //
 // [Norms] yields every published figure, by sex, age and the body that set it.
-// [Compare] lets each answer by itself, with its own strictness (< or <=); they
+// [AgainstNorms] lets each answer by itself, with its own strictness (< or <=); they
 // are never merged. Outside the sexes, ages and courses that a body printed, the
 // answer is [NoNorm] and says why: most norms begin at 60 or 65. A norm set over
 // another course is not converted.
 //
 // # Change
 //
-// [Change] answers real, not shown or within learning. Real needs a difference
+// [ChangeBetween] answers real, not shown or within learning. Real needs a difference
 // above a detectable change that is held here for the person's sex and age; if
 // none was, the verdict is not shown, whatever the difference. Where a practice
 // effect was published, a gain that it covers is within learning, and a gain

@@ -46,7 +46,7 @@ func TestFacts(t *testing.T) {
 // Every reason that can be met has words without an open slot, and facts.
 func TestReasonsHaveWordsAndFacts(t *testing.T) {
 	words, ledger := function.Words(), units.Must(evidence.NewLedger(function.Facts()))
-	met := map[evidence.Code]bool{}
+	met := map[evidence.ReasonCode]bool{}
 	for _, r := range everyReason(t) {
 		met[r.Code] = true
 		for _, text := range []string{words.Client(r), words.Clinician(r)} {
@@ -107,7 +107,7 @@ func everyReason(t *testing.T) (all []evidence.Reason) {
 	for _, s := range compare(t, arms, body.SexUnknown, 66) {
 		all = append(all, s.Reasons...)
 	}
-	for _, how := range []function.How{function.Unable, function.Refused} {
+	for _, how := range []function.HowDone{function.Unable, function.Refused} {
 		b := battery("10", "10", "10", walked(function.Walk4m, "4"), "10")
 		all = append(all, units.Must(b.Score()).Reasons...)
 		b.Tandem, b.Walk.How, b.Walk.Value = function.Stand{How: how}, how, function.Amount{}

@@ -9,9 +9,9 @@ import (
 )
 
 // A woman of 72 holds 17 kg: three bodies, three answers.
-func ExampleCompare() {
+func ExampleAgainstNorms() {
 	r := function.Result{Test: function.Grip, How: function.Done, Side: body.Both, Value: units.Must(function.ParseAmount("17 kg"))}
-	standings, err := function.Compare(r, body.Female, 72)
+	standings, err := function.AgainstNorms(r, body.Female, 72)
 	if err != nil {
 		fmt.Println(err)
 	}
@@ -28,12 +28,12 @@ func ExampleCompare() {
 }
 
 // A man of 66 after eight weeks: 1.3 s faster in the timed up and go.
-func ExampleChange() {
+func ExampleChangeBetween() {
 	before := function.Result{Test: function.TimedUpAndGo, Day: units.Must(units.ParseDay("2026-03-02")), How: function.Done,
 		Value: units.Must(function.ParseAmount("9.8 s")), Protocol: "seat 45 cm"}
 	after := before
 	after.Day, after.Value = units.Must(units.ParseDay("2026-04-27")), units.Must(function.ParseAmount("8.5 s"))
-	v, err := function.Change(before, after, body.Male, 66)
+	v, err := function.ChangeBetween(before, after, body.Male, 66)
 	if err != nil {
 		fmt.Println(err)
 	}

@@ -12,7 +12,7 @@ import (
 // of what a source printed or published.
 func TestSaysWhatIsHeld(t *testing.T) {
 	words := function.Words()
-	for _, code := range []evidence.Code{"function.no-norm", "function.no-norm.age", "function.no-norm.sex", "function.change.none-published"} {
+	for _, code := range []evidence.ReasonCode{"function.no-norm", "function.no-norm.age", "function.no-norm.sex", "function.change.none-published"} {
 		w := words[code]
 		for _, claim := range []string{"printed", "published", "there are no", "there is no"} {
 			if strings.Contains(strings.ToLower(w.Clinician+" "+w.Client), claim) {

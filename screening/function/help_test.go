@@ -67,6 +67,6 @@ func wants(t *testing.T, err error, path string, category error) {
 }
 
 // bodies are the answers of one body.
-func bodies(all []function.Standing, who string) []function.Standing {
-	return slices.DeleteFunc(slices.Clone(all), func(s function.Standing) bool { return !strings.HasPrefix(s.Body, who) })
+func bodies(all []function.NormAnswer, who string) []function.NormAnswer {
+	return slices.DeleteFunc(slices.Clone(all), func(s function.NormAnswer) bool { return !strings.HasPrefix(s.Body, who) })
 }

@@ -6,35 +6,35 @@ import (
 	"example.org/posology/units/field"
 )
 
-// How is how a test went. All are results.
-type How uint8
+// HowDone is how a test went. All are results.
+type HowDone uint8
 
 // Ways that a test may go.
 const (
-	HowUnknown How = iota // not given
-	Done                  // "done": done by the protocol
-	Unable                // "unable": tried, or plainly impossible: not able
-	UsedArms              // "used arms": rose with the help of the arms
-	Refused               // "refused": did not want to
-	Stopped               // "stopped": broken off, by the person or the tester
+	HowDoneUnknown HowDone = iota // not given
+	Done                          // "done": done by the protocol
+	Unable                        // "unable": tried, or plainly impossible: not able
+	UsedArms                      // "used arms": rose with the help of the arms
+	Refused                       // "refused": did not want to
+	Stopped                       // "stopped": broken off, by the person or the tester
 )
 
-var hows = field.NewVocabulary[How]("how it went", "", "done", "unable", "used arms", "refused", "stopped")
+var hows = field.NewVocabulary[HowDone]("how it went", "", "done", "unable", "used arms", "refused", "stopped")
 
-// Hows yields every way that a test went.
-func Hows() iter.Seq[How] { return hows.All() }
+// EveryHowDone yields every way that a test went.
+func EveryHowDone() iter.Seq[HowDone] { return hows.All() }
 
 // String returns its name, such as "used arms".
-func (h How) String() string { return hows.Text(h) }
+func (h HowDone) String() string { return hows.Text(h) }
 
 // Check returns nil if h is given.
-func (h How) Check() error { return hows.Check("", h) }
+func (h HowDone) Check() error { return hows.Check("", h) }
 
 // MarshalText writes what String returns.
-func (h How) MarshalText() ([]byte, error) { return hows.Marshal(h) }
+func (h HowDone) MarshalText() ([]byte, error) { return hows.Marshal(h) }
 
 // UnmarshalText reads what MarshalText writes.
-func (h *How) UnmarshalText(text []byte) error { return hows.Unmarshal(text, h) }
+func (h *HowDone) UnmarshalText(text []byte) error { return hows.Unmarshal(text, h) }
 
 // Hand says whether the hand that was tested is the one preferred.
 type Hand uint8

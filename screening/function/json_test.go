@@ -74,7 +74,7 @@ func TestJSONIsStrict(t *testing.T) {
 	wants(t, err, "/value", field.ErrSyntax)
 	wants(t, err, "/colour", field.ErrUnknown)
 	wants(t, err, "/side", field.ErrDuplicate)
-	for _, v := range []any{new(function.Battery), new(function.BatteryScore), new(function.Norm), new(function.Score), new(function.Standing), new(function.Verdict)} {
+	for _, v := range []any{new(function.Battery), new(function.BatteryScore), new(function.Norm), new(function.Score), new(function.NormAnswer), new(function.ChangeAnswer)} {
 		wants(t, field.Decode([]byte(`{"colour":1}`), v, field.Strict), "/colour", field.ErrUnknown)
 	}
 }
@@ -97,16 +97,16 @@ func FuzzResult(f *testing.F) {
 			return
 		}
 		if r.Validate() != nil {
-			if _, err := function.Compare(r, body.Sex(sex), body.Age(age)); err == nil {
+			if _, err := function.AgainstNorms(r, body.Sex(sex), body.Age(age)); err == nil {
 				t.Errorf("%s is bad and compares", text)
 			}
 			return
 		}
 		keepsText(t, r)
-		if all, err := function.Compare(r, body.Sex(sex), body.Age(age)); err == nil && len(all) == 0 {
+		if all, err := function.AgainstNorms(r, body.Sex(sex), body.Age(age)); err == nil && len(all) == 0 {
 			t.Errorf("%s: no answer", text)
 		}
-		if v, err := function.Change(r, r, body.Sex(sex), body.Age(age)); err == nil {
+		if v, err := function.ChangeBetween(r, r, body.Sex(sex), body.Age(age)); err == nil {
 			roundTrips(t, v)
 		}
 	})

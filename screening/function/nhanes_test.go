@@ -53,7 +53,7 @@ func flagged(t *testing.T, row map[string]string, sex body.Sex, age body.Age) bo
 	if r.Value, err = function.Best(function.Grip, r.Trials...); err != nil {
 		t.Fatal(err)
 	}
-	all, err := function.Compare(r, sex, age)
+	all, err := function.AgainstNorms(r, sex, age)
 	if err != nil {
 		t.Fatal(err)
 	}

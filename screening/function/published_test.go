@@ -196,7 +196,7 @@ func answer(t *testing.T, r function.Result, n function.Norm) function.Position 
 	if !ok {
 		age = 60
 	}
-	all, err := function.Compare(r, n.Sex, age)
+	all, err := function.AgainstNorms(r, n.Sex, age)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -209,7 +209,7 @@ func answer(t *testing.T, r function.Result, n function.Norm) function.Position 
 	return function.PositionUnknown
 }
 
-func expected(n function.Norm, sign float64, better function.Direction) function.Position {
+func expected(n function.Norm, sign float64, better function.ScoreDirection) function.Position {
 	var flagged bool
 	switch {
 	case strings.HasSuffix(string(n.Statistic), "_less_than"), strings.HasSuffix(string(n.Statistic), "_less_than_awgs"):

@@ -13,7 +13,7 @@ import (
 type Result struct {
 	Test  Test      `json:"test"`
 	Day   units.Day `json:"day,omitzero"` // needed for a change only
-	How   How       `json:"how"`
+	How   HowDone   `json:"how"`
 	Value Amount    `json:"value,omitzero"` // needed if done; with arms or a stop for the record only
 	// Side is needed for grip and for nothing else; Both is the better hand.
 	Side body.Side `json:"side,omitzero"`

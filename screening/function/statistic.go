@@ -13,37 +13,37 @@ import (
 // bodies of a region differ.
 type Statistic string
 
-// Kind sorts statistics by their use.
-type Kind uint8
+// StatisticKind sorts statistics by their use.
+type StatisticKind uint8
 
 // Kinds of statistics.
 const (
-	KindUnknown     Kind = iota // not given
-	Figure                      // "figure": describes people: a mean, a centile
-	CutOff                      // "cut-off": flags results on one side of it
-	ScoreLimit                  // "score limit": turns a part of the battery into points
-	BandFloor                   // "band floor": the lowest total of a band
-	Detectable                  // "detectable change": change in one person that is more than noise
-	DetectableGroup             // "detectable change of a group": the same for the mean of a group: never for one person
-	Important                   // "important change": change that matters to people
-	Practice                    // "practice effect": gain from the first try to the second
-	Context                     // "context": told for the record; nothing is compared with it
+	StatisticKindUnknown StatisticKind = iota // not given
+	Figure                                    // "figure": describes people: a mean, a centile
+	CutOff                                    // "cut-off": flags results on one side of it
+	ScoreLimit                                // "score limit": turns a part of the battery into points
+	BandFloor                                 // "band floor": the lowest total of a band
+	Detectable                                // "detectable change": change in one person that is more than noise
+	DetectableGroup                           // "detectable change of a group": the same for the mean of a group: never for one person
+	Important                                 // "important change": change that matters to people
+	Practice                                  // "practice effect": gain from the first try to the second
+	Context                                   // "context": told for the record; nothing is compared with it
 )
 
-var kinds = field.NewVocabulary[Kind]("kind of statistic", "", "figure", "cut-off", "score limit", "band floor",
+var kinds = field.NewVocabulary[StatisticKind]("kind of statistic", "", "figure", "cut-off", "score limit", "band floor",
 	"detectable change", "detectable change of a group", "important change", "practice effect", "context")
 
-// Kinds yields every kind of statistic.
-func Kinds() iter.Seq[Kind] { return kinds.All() }
+// StatisticKinds yields every kind of statistic.
+func StatisticKinds() iter.Seq[StatisticKind] { return kinds.All() }
 
 // String returns the kind's name, such as "cut-off".
-func (k Kind) String() string { return kinds.Text(k) }
+func (k StatisticKind) String() string { return kinds.Text(k) }
 
 // MarshalText writes what String returns.
-func (k Kind) MarshalText() ([]byte, error) { return kinds.Marshal(k) }
+func (k StatisticKind) MarshalText() ([]byte, error) { return kinds.Marshal(k) }
 
 // UnmarshalText reads what MarshalText writes.
-func (k *Kind) UnmarshalText(text []byte) error { return kinds.Unmarshal(text, k) }
+func (k *StatisticKind) UnmarshalText(text []byte) error { return kinds.Unmarshal(text, k) }
 
 // Bound is the side of a cut-off or limit that it speaks of, with the
 // strictness as printed.
@@ -74,7 +74,7 @@ func (b *Bound) UnmarshalText(text []byte) error { return bounds.Unmarshal(text,
 
 // A meaning is what a statistic's code stands for.
 type meaning struct {
-	kind   Kind
+	kind   StatisticKind
 	bound  Bound
 	words  string // before the value
 	points int    // of a score limit or band
@@ -146,8 +146,8 @@ var statistics = map[Statistic]meaning{
 // Statistics returns every code that is known here, in the order of letters.
 func Statistics() []Statistic { return slices.Sorted(maps.Keys(statistics)) }
 
-// Kind returns what s is used for, [KindUnknown] for a code not known here.
-func (s Statistic) Kind() Kind { return statistics[s].kind }
+// Kind returns what s is used for, [StatisticKindUnknown] for a code not known here.
+func (s Statistic) Kind() StatisticKind { return statistics[s].kind }
 
 // Bound returns the side that s speaks of, [BoundNone] if it bounds nothing.
 func (s Statistic) Bound() Bound { return statistics[s].bound }

@@ -53,35 +53,35 @@ func (t Test) MarshalText() ([]byte, error) { return testTexts.Marshal(t) }
 // UnmarshalText reads what MarshalText writes.
 func (t *Test) UnmarshalText(text []byte) error { return testTexts.Unmarshal(text, t) }
 
-// Direction says which way a score is better.
-type Direction uint8
+// ScoreDirection says which way a score is better.
+type ScoreDirection uint8
 
 // Directions.
 const (
-	DirectionUnknown Direction = iota // not given
-	MoreIsBetter                      // "more is better"
-	LessIsBetter                      // "less is better"
+	ScoreDirectionUnknown ScoreDirection = iota // not given
+	MoreIsBetter                                // "more is better"
+	LessIsBetter                                // "less is better"
 )
 
-var directions = field.NewVocabulary[Direction]("direction", "", "more is better", "less is better")
+var directions = field.NewVocabulary[ScoreDirection]("direction", "", "more is better", "less is better")
 
-// Directions yields every direction.
-func Directions() iter.Seq[Direction] { return directions.All() }
+// ScoreDirections yields every direction.
+func ScoreDirections() iter.Seq[ScoreDirection] { return directions.All() }
 
 // String returns "more is better" or "less is better".
-func (d Direction) String() string { return directions.Text(d) }
+func (d ScoreDirection) String() string { return directions.Text(d) }
 
 // MarshalText writes what String returns.
-func (d Direction) MarshalText() ([]byte, error) { return directions.Marshal(d) }
+func (d ScoreDirection) MarshalText() ([]byte, error) { return directions.Marshal(d) }
 
 // UnmarshalText reads what MarshalText writes.
-func (d *Direction) UnmarshalText(text []byte) error { return directions.Unmarshal(text, d) }
+func (d *ScoreDirection) UnmarshalText(text []byte) error { return directions.Unmarshal(text, d) }
 
 // A protocol is what is known of a test apart from its norms.
 type protocol struct {
 	measure   Measure
 	unit      Unit // of the score
-	better    Direction
+	better    ScoreDirection
 	low, high float64       // plausible, in the unit of the score
 	known     evidence.Fact // how the plausible range is known
 	course    int64         // of a walk, in micrometres
@@ -125,7 +125,7 @@ func (t Test) protocol() protocol {
 func (t Test) Unit() Unit { return t.protocol().unit }
 
 // Direction returns which way the score of t is better.
-func (t Test) Direction() Direction { return t.protocol().better }
+func (t Test) Direction() ScoreDirection { return t.protocol().better }
 
 // Measure returns what the score of t is a measure of.
 func (t Test) Measure() Measure { return t.protocol().measure }

@@ -88,7 +88,7 @@ func TestStatisticsAreUsed(t *testing.T) {
 	used := map[function.Statistic]bool{}
 	for n := range function.Norms() {
 		used[n.Statistic] = true
-		if n.Statistic.Kind() == function.KindUnknown {
+		if n.Statistic.Kind() == function.StatisticKindUnknown {
 			t.Errorf("%s has no kind", n.Statistic)
 		}
 	}

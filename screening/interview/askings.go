@@ -21,11 +21,13 @@ var prompts = sync.OnceValue(func() map[screening.Code]screening.Prompt {
 })
 
 // purpose is what the library's question of a code tells the clinician.
-func purpose(of screening.Code) string { return words()[evidence.Code("screening.ask."+of)].Clinician }
+func purpose(of screening.Code) string {
+	return words()[evidence.ReasonCode("screening.ask."+of)].Clinician
+}
 
 // asked makes a question that helps to answer the library's question of a code.
-func asked(key string, of screening.Code, form Form, text, hint string) Question {
-	return Question{Key: key, Form: form, Client: text, Clinician: purpose(of), Hint: hint}
+func asked(key string, of screening.Code, form ReplyForm, text, hint string) FormQuestion {
+	return FormQuestion{Key: key, Form: form, Client: text, Clinician: purpose(of), Hint: hint}
 }
 
 // yesNo is a question with yes and no.
@@ -65,7 +67,7 @@ func oneOf[E fmt.Stringer](key string, of screening.Code, text string, values []
 }
 
 // written is a question whose answer is read from a text, if it is known.
-func written(key string, of screening.Code, form Form, text, hint string, take func(s *state, text string) error) *asking {
+func written(key string, of screening.Code, form ReplyForm, text, hint string, take func(s *state, text string) error) *asking {
 	return &asking{asked(key, of, form, text, hint), func(s *state, r Reply) error {
 		if r.Text == "" {
 			return nil

@@ -12,7 +12,7 @@ import (
 
 // TestErrors holds what an answer that does not fit is called.
 func TestErrors(t *testing.T) {
-	at := func(own map[string]string, key string) (Interview, Question) {
+	at := func(own map[string]string, key string) (Interview, FormQuestion) {
 		i, answer := On(visit), well(own)
 		for q, more := i.Next(); more; q, more = i.Next() {
 			if q.Key == key {
@@ -21,7 +21,7 @@ func TestErrors(t *testing.T) {
 			i = units.Must(i.Answer(q.Key, reply(q, answer(q))))
 		}
 		t.Fatalf("%s is not asked", key)
-		return i, Question{}
+		return i, FormQuestion{}
 	}
 	limit := map[string]string{"areas": "joints", "joints": "musculoskeletal_limitation rotator_cuff_repair", "restriction": "yes", "today": "yes", "hurt": "yes"}
 	sugar := map[string]string{"diseases": "diabetes_t1", "insulin_or_secretagogue": "yes", "today": "yes"}
@@ -79,7 +79,7 @@ func TestAnswersOfAnotherQuestion(t *testing.T) {
 	if _, err := end.Answer("age", Reply{Text: "70"}); !errors.Is(err, field.ErrConflict) {
 		t.Error(err)
 	}
-	got, err := Resume(visit, []Given{{"age", Reply{Text: "70"}}, {"symptoms", Reply{}}})
+	got, err := Resume(visit, []GivenReply{{"age", Reply{Text: "70"}}, {"symptoms", Reply{}}})
 	if which := (*field.Error)(nil); !errors.As(err, &which) || which.Path != "/1/key" || got.Profile().Age != 70 {
 		t.Errorf("%v, %+v", err, got.Profile())
 	}

@@ -62,9 +62,9 @@ var fields = map[screening.Code]func(text string) *asking{
 			}
 		})
 	},
-	"blood_pressure": func(text string) *asking { return pressure("blood_pressure", text, pressureHint, first) },
+	"blood_pressure": func(text string) *asking { return pressure("blood_pressure", text, pressureHint, firstPressure) },
 	"blood_pressure_again": func(text string) *asking {
-		return pressure("blood_pressure_again", text, "both numbers in mmHg", second)
+		return pressure("blood_pressure_again", text, "both numbers in mmHg", secondPressure)
 	},
 	"resting_pulse": pulse,
 	"resting_pulse_again": func(text string) *asking {
@@ -102,9 +102,9 @@ var fields = map[screening.Code]func(text string) *asking{
 	},
 }
 
-// first and second are where a pressure stands in the profile.
-func first(s *state) **screening.BloodPressure  { return &s.profile.BP }
-func second(s *state) **screening.BloodPressure { return &s.profile.BPAgain }
+// firstPressure and secondPressure are where a pressure stands in the profile.
+func firstPressure(s *state) **screening.BloodPressure  { return &s.profile.BP }
+func secondPressure(s *state) **screening.BloodPressure { return &s.profile.BPAgain }
 
 func pressure(key, text, hint string, at func(s *state) **screening.BloodPressure) *asking {
 	return written(key, screening.Code(key), Quantity, text, hint, func(s *state, text string) (err error) {

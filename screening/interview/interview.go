@@ -19,12 +19,12 @@ type Interview struct {
 
 // A turn is one question answered, with the interview before it.
 type turn struct {
-	given  Given
+	given  GivenReply
 	before Interview
 }
 
-// Given is a reply to the question of a key.
-type Given struct {
+// GivenReply is a reply to the question of a key.
+type GivenReply struct {
 	Key   string `json:"key"`
 	Reply Reply  `json:"reply"`
 }
@@ -37,7 +37,7 @@ func On(day units.Day) Interview {
 // Resume gives replies again, as [Interview.Given] lists them, so that a form need
 // keep nothing else. The errors are those of [Interview.Answer], with the index of
 // the reply before them; what came before that one is returned with it.
-func Resume(day units.Day, all []Given) (Interview, error) {
+func Resume(day units.Day, all []GivenReply) (Interview, error) {
 	i := On(day)
 	for n, g := range all {
 		after, err := i.Answer(g.Key, g.Reply)
@@ -50,12 +50,12 @@ func Resume(day units.Day, all []Given) (Interview, error) {
 }
 
 // Next returns the question to ask, and false when there is none left.
-func (i Interview) Next() (Question, bool) {
+func (i Interview) Next() (FormQuestion, bool) {
 	a := i.now.next()
 	if a == nil {
-		return Question{}, false
+		return FormQuestion{}, false
 	}
-	return a.Question, true
+	return a.FormQuestion, true
 }
 
 // Answer returns the interview after a reply to the question that Next returns;
@@ -83,7 +83,7 @@ func (i Interview) Answer(key string, r Reply) (Interview, error) {
 	if err != nil {
 		return i, err
 	}
-	return Interview{now: now, last: &turn{Given{key, r}, i}}, nil
+	return Interview{now: now, last: &turn{GivenReply{key, r}, i}}, nil
 }
 
 // Back returns the interview before the last answer, exactly as it was, and false
@@ -96,11 +96,11 @@ func (i Interview) Back() (Interview, bool) {
 }
 
 // Given returns the replies in the order in which they were given.
-func (i Interview) Given() []Given {
-	var all []Given
+func (i Interview) Given() []GivenReply {
+	var all []GivenReply
 	for ; i.last != nil; i = i.last.before {
 		g := i.last.given
-		all = append(all, Given{g.Key, g.Reply.clone()})
+		all = append(all, GivenReply{g.Key, g.Reply.clone()})
 	}
 	slices.Reverse(all)
 	return all

@@ -14,7 +14,7 @@ var visit = units.Must(units.ParseDay("2026-11-25"))
 
 // reply makes a reply of a word: a text, yes or no, a choice, or codes with "?"
 // behind those that are not sure; "" is not known.
-func reply(q Question, word string) (r Reply) {
+func reply(q FormQuestion, word string) (r Reply) {
 	switch {
 	case word == "":
 	case q.Form == YesNo:
@@ -38,7 +38,7 @@ func reply(q Question, word string) (r Reply) {
 
 // walk answers every question until none is left, and returns the keys in the
 // order of asking.
-func walk(t *testing.T, answer func(q Question) string) (Interview, []string) {
+func walk(t *testing.T, answer func(q FormQuestion) string) (Interview, []string) {
 	t.Helper()
 	i := On(visit)
 	var keys []string
@@ -56,9 +56,9 @@ func walk(t *testing.T, answer func(q Question) string) (Interview, []string) {
 }
 
 // well answers as somebody with nothing to tell, save the answers given.
-func well(own map[string]string) func(q Question) string {
+func well(own map[string]string) func(q FormQuestion) string {
 	plain := map[string]string{"age": "66", "activity": "0", "blood_pressure": "128/78", "pulse": "66"}
-	return func(q Question) string {
+	return func(q FormQuestion) string {
 		switch {
 		case own[q.Key] != "":
 			return strings.TrimPrefix(own[q.Key], "-")
@@ -262,7 +262,7 @@ func TestQuestionsExplainThemselves(t *testing.T) {
 		if n == 0 {
 			answer = well(joints)
 		}
-		walk(t, func(q Question) string {
+		walk(t, func(q FormQuestion) string {
 			seen[q.Key] = max(seen[q.Key], q.Because)
 			if q.Client == "" || q.Clinician == "" || (len(q.Choices) > 0) != (q.Form == OneOf || q.Form == SeveralOf) || (q.Most > 0) != (q.Form == Whole) || !forms.Valid(q.Form) {
 				t.Fatalf("%+v", q)

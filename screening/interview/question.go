@@ -9,39 +9,39 @@ import (
 	"example.org/posology/units/field"
 )
 
-// Form is how a question is answered.
-type Form uint8
+// ReplyForm is how a question is answered.
+type ReplyForm uint8
 
 // Forms.
 const (
-	FormUnknown Form = iota
-	YesNo            // "yes or no": yes or no, in [Reply.YesNo]
-	OneOf            // "one of": one of the choices, in [Reply.Choice]
-	SeveralOf        // "several of": any of the choices, or none, in [Reply.List]
-	Whole            // "whole number": a whole number from Least to Most, in [Reply.Text]; its unit may stand behind it
-	Quantity         // "quantity": a reading as Hint shows, in [Reply.Text]
-	Date             // "date": a day, or only its month, in [Reply.Text]
-	FreeText         // "free text": any text, in [Reply.Text]
+	ReplyFormUnknown ReplyForm = iota
+	YesNo                      // "yes or no": yes or no, in [Reply.YesNo]
+	OneOf                      // "one of": one of the choices, in [Reply.Choice]
+	SeveralOf                  // "several of": any of the choices, or none, in [Reply.List]
+	Whole                      // "whole number": a whole number from Least to Most, in [Reply.Text]; its unit may stand behind it
+	Quantity                   // "quantity": a reading as Hint shows, in [Reply.Text]
+	Date                       // "date": a day, or only its month, in [Reply.Text]
+	FreeText                   // "free text": any text, in [Reply.Text]
 )
 
-var forms = field.NewVocabulary[Form]("form", "", "yes or no", "one of", "several of", "whole number", "quantity", "date", "free text")
+var forms = field.NewVocabulary[ReplyForm]("form", "", "yes or no", "one of", "several of", "whole number", "quantity", "date", "free text")
 
-// Forms yields every form.
-func Forms() iter.Seq[Form] { return forms.All() }
+// ReplyForms yields every form.
+func ReplyForms() iter.Seq[ReplyForm] { return forms.All() }
 
 // String returns the form's name, such as "several of".
-func (f Form) String() string { return forms.Text(f) }
+func (f ReplyForm) String() string { return forms.Text(f) }
 
 // MarshalText writes what String returns.
-func (f Form) MarshalText() ([]byte, error) { return forms.Marshal(f) }
+func (f ReplyForm) MarshalText() ([]byte, error) { return forms.Marshal(f) }
 
 // UnmarshalText reads what MarshalText writes.
-func (f *Form) UnmarshalText(text []byte) error { return forms.Unmarshal(text, f) }
+func (f *ReplyForm) UnmarshalText(text []byte) error { return forms.Unmarshal(text, f) }
 
-// A Question is what to ask next.
-type Question struct {
+// A FormQuestion is what to ask next.
+type FormQuestion struct {
 	Key       string         `json:"key"` // its name, the same each time
-	Form      Form           `json:"form"`
+	Form      ReplyForm      `json:"form"`
 	Client    string         `json:"client"`            // what the client is asked
 	Clinician string         `json:"clinician"`         // what the answer is for
 	Because   screening.Code `json:"because,omitzero"`  // the code that made it necessary; empty where everybody is asked
@@ -80,18 +80,18 @@ func (r Reply) clone() Reply {
 }
 
 // check returns what keeps r from being an answer to q, whatever it says.
-func (q Question) check(r Reply) error {
+func (q FormQuestion) check(r Reply) error {
 	var bad field.Errors
 	for _, of := range [...]struct {
 		path    string
-		forms   []Form
+		forms   []ReplyForm
 		got     any
 		isGiven bool
 	}{
-		{"/yes_no", []Form{YesNo}, r.YesNo, r.YesNo != screening.Unknown},
-		{"/choice", []Form{OneOf}, r.Choice, r.Choice != ""},
-		{"/list", []Form{SeveralOf}, r.List, !r.List.IsZero()},
-		{"/text", []Form{Whole, Quantity, Date, FreeText}, r.Text, r.Text != ""},
+		{"/yes_no", []ReplyForm{YesNo}, r.YesNo, r.YesNo != screening.Unknown},
+		{"/choice", []ReplyForm{OneOf}, r.Choice, r.Choice != ""},
+		{"/list", []ReplyForm{SeveralOf}, r.List, !r.List.IsZero()},
+		{"/text", []ReplyForm{Whole, Quantity, Date, FreeText}, r.Text, r.Text != ""},
 	} {
 		if of.isGiven && !slices.Contains(of.forms, q.Form) {
 			bad.Add(of.path, field.Bad(of.got, fmt.Sprintf("an answer of the form %q", q.Form), field.ErrConflict))
@@ -108,7 +108,7 @@ func (q Question) check(r Reply) error {
 }
 
 // checkList returns what is wrong with a list of choices.
-func (q Question) checkList(l screening.Checklist) error {
+func (q FormQuestion) checkList(l screening.Checklist) error {
 	var bad field.Errors
 	if !l.Asked && !l.IsZero() {
 		bad.Add("/asked", field.Bad(false, "true where the list holds codes", field.ErrConflict))
@@ -129,7 +129,7 @@ func (q Question) checkList(l screening.Checklist) error {
 }
 
 // offers returns nil if code is one of the choices of q.
-func (q Question) offers(code screening.Code) error {
+func (q FormQuestion) offers(code screening.Code) error {
 	if !slices.ContainsFunc(q.Choices, func(c Choice) bool { return c.Code == code }) {
 		return field.Bad(fmt.Sprintf("%.60q", string(code)), fmt.Sprintf("one of the %d choices of %s", len(q.Choices), q.Key), field.ErrUnknown)
 	}

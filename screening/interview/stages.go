@@ -33,7 +33,7 @@ var ageYears = span{18, 120, "years", []string{"years"}}
 func (s state) first() *asking {
 	switch {
 	case !s.asked["age"]:
-		return &asking{Question{
+		return &asking{FormQuestion{
 			Key: "age", Form: Whole, Client: "How old are you?", Clinician: "Age; without it there is no outcome.", Hint: "whole years, such as 68",
 			Needed: true, Least: ageYears.least, Most: ageYears.most, Unit: ageYears.unit,
 		}, func(s *state, r Reply) error {

@@ -21,7 +21,7 @@ type state struct {
 
 // An asking is a question with what its answer changes.
 type asking struct {
-	Question
+	FormQuestion
 	take func(s *state, r Reply) error
 }
 

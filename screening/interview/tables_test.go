@@ -76,8 +76,8 @@ func TestPlainWords(t *testing.T) {
 
 func TestForms(t *testing.T) {
 	n := 0
-	for f := range Forms() {
-		var back Form
+	for f := range ReplyForms() {
+		var back ReplyForm
 		if data, err := f.MarshalText(); err != nil || back.UnmarshalText(data) != nil || back != f || string(data) != f.String() {
 			t.Errorf("%d: %q, %v", f, data, err)
 		}

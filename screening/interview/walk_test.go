@@ -12,8 +12,8 @@ import (
 )
 
 // anything answers by chance, mostly sensibly.
-func anything(r *rand.Rand) func(q Question) string {
-	return func(q Question) string {
+func anything(r *rand.Rand) func(q FormQuestion) string {
+	return func(q FormQuestion) string {
 		choice := func() string { return string(q.Choices[r.IntN(len(q.Choices))].Code) }
 		switch {
 		case q.Key == "age":
@@ -78,7 +78,7 @@ func TestAnySequence(t *testing.T) {
 }
 
 // question is q in a form to compare.
-func question(q Question) string { return fmt.Sprintf("%+v", q) }
+func question(q FormQuestion) string { return fmt.Sprintf("%+v", q) }
 
 // accepted holds that the library takes what i tells.
 func accepted(t *testing.T, i Interview) {

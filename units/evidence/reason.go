@@ -10,9 +10,9 @@ import (
 	"example.org/posology/units/field"
 )
 
-// Code names a decision, such as "dose.load-finding". Codes are stable: they
+// ReasonCode names a decision, such as "dose.load-finding". Codes are stable: they
 // are what a record stores and a translation is keyed by.
-type Code string
+type ReasonCode string
 
 // Arg is a named value in a reason, with its unit in the text.
 type Arg struct {
@@ -22,13 +22,13 @@ type Arg struct {
 
 // A Reason says why something was decided.
 type Reason struct {
-	Code  Code     `json:"code"`
-	Args  []Arg    `json:"args,omitempty"`
-	Facts []FactID `json:"facts,omitempty"`
+	Code  ReasonCode `json:"code"`
+	Args  []Arg      `json:"args,omitempty"`
+	Facts []FactID   `json:"facts,omitempty"`
 }
 
 // Because returns a reason with the given code and facts.
-func Because(code Code, facts ...FactID) Reason { return Reason{Code: code, Facts: facts} }
+func Because(code ReasonCode, facts ...FactID) Reason { return Reason{Code: code, Facts: facts} }
 
 // With returns r with one more value, printed with %v; a mass is printed short,
 // rounded down, since most masses in reasons are ceilings.
@@ -73,7 +73,7 @@ type Wording struct {
 
 // Words holds the wording of codes. Each package that gives reasons has a
 // function Words with its own table; a table in another language takes its place.
-type Words map[Code]Wording
+type Words map[ReasonCode]Wording
 
 // Client returns the sentence for the client, "" if there is none.
 func (w Words) Client(r Reason) string { return fill(w[r.Code].Client, r.Args) }

@@ -44,11 +44,11 @@ func TestWords(t *testing.T) {
 		"kettle.note":    {Clinician: "lime seen"},
 		"kettle.blank":   {Client: "All well."},
 	}
-	full := func(c evidence.Code) evidence.Reason {
+	full := func(c evidence.ReasonCode) evidence.Reason {
 		return evidence.Because(c).With("litres", "1.7 L").With("months", 6)
 	}
 	tests := []struct {
-		code              evidence.Code
+		code              evidence.ReasonCode
 		client, clinician string
 	}{
 		{"kettle.descale", "Time to clean a kettle of 1.7 L.", "6 months; 1.7 L, again 1.7 L"},

@@ -19,7 +19,7 @@ const maxBadFields = 1000
 type binder struct {
 	how    How
 	root   *node
-	text   text
+	text   places
 	errs   Errors
 	fields map[reflect.Type][]member // of the structs met so far
 }

@@ -24,7 +24,7 @@ var (
 	ErrConflict = errors.New("contradiction")
 )
 
-// A Error reports one bad field of an input.
+// An Error reports one bad field of an input.
 type Error struct {
 	Path    string // JSON Pointer (RFC 6901) from the value at hand, such as "/sets/0/reps"
 	Got     string // the value as it was given; empty if none was
@@ -103,7 +103,7 @@ func (e Errors) Unwrap() []error {
 // Add takes err in, its fields moved below path; nil, also a nil [*Error],
 // is passed over.
 func (e *Errors) Add(path string, err error) {
-	for _, f := range fields(err) {
+	for _, f := range flatten(err) {
 		if f == nil { // a *Error that was nil before it became an error
 			continue
 		}
@@ -129,9 +129,9 @@ func At(path string, err error) error {
 	return all.Err()
 }
 
-// fields flattens err to field errors, those of joined errors one by one; an
+// flatten flattens err to field errors, those of joined errors one by one; an
 // error that names no field is wrapped.
-func fields(err error) []*Error {
+func flatten(err error) []*Error {
 	if err == nil { // before the variables below, which escape
 		return nil
 	}
@@ -145,7 +145,7 @@ func fields(err error) []*Error {
 	case interface{ Unwrap() []error }:
 		if errors.As(err, &one) {
 			for _, joined := range e.Unwrap() {
-				many = append(many, fields(joined)...)
+				many = append(many, flatten(joined)...)
 			}
 			return many
 		}

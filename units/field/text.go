@@ -5,9 +5,9 @@ import (
 	"unicode/utf8"
 )
 
-// A text tells lines and columns of places in data. It remembers where it
+// places tells lines and columns of places in data. It remembers where it
 // counted last, so that many errors of one long line cost no more than one.
-type text struct {
+type places struct {
 	data   []byte
 	starts []int // of the lines
 	last   int   // place that was asked for last
@@ -15,7 +15,7 @@ type text struct {
 }
 
 // place returns the line and the column, in characters, of a byte offset.
-func (t *text) place(at int) (line, column int) {
+func (t *places) place(at int) (line, column int) {
 	if t.starts == nil {
 		t.starts = append(t.starts, 0)
 		for i, c := range t.data {

@@ -12,7 +12,7 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-func hasCode(code evidence.Code) func(evidence.Reason) bool {
+func hasCode(code evidence.ReasonCode) func(evidence.Reason) bool {
 	return func(r evidence.Reason) bool { return r.Code == code }
 }
 

@@ -92,7 +92,7 @@ type sample struct {
 func (s sample) load(r float64) float64 {
 	base := map[onerm.Form]float64{
 		onerm.Hyperbola: 1 / (1 + (r-1)/s.shape), onerm.HyperbolaFloor: 1 / (1 + (r-1)/s.shape),
-		onerm.Line: 1 - (r-1)/s.shape, onerm.Power: math.Pow(r, -s.shape), onerm.ExponentialFloor: math.Exp(-s.shape * (r - 1)),
+		onerm.Line: 1 - (r-1)/s.shape, onerm.PowerLaw: math.Pow(r, -s.shape), onerm.ExponentialFloor: math.Exp(-s.shape * (r - 1)),
 	}[s.form]
 	return s.oneRM * (s.floor + (1-s.floor)*base)
 }
@@ -108,7 +108,7 @@ func (s sample) points(reps ...float64) []fit.Point {
 var samples = []sample{
 	{onerm.Hyperbola, 20, 31, 0}, {onerm.Hyperbola, 7.5, 12, 0}, {onerm.Hyperbola, 140, 90, 0},
 	{onerm.Line, 20, 36, 0}, {onerm.Line, 60, 49, 0},
-	{onerm.Power, 20, 0.1, 0}, {onerm.Power, 33, 0.25, 0},
+	{onerm.PowerLaw, 20, 0.1, 0}, {onerm.PowerLaw, 33, 0.25, 0},
 	{onerm.ExponentialFloor, 20, 0.075, 0.494}, {onerm.ExponentialFloor, 20, 0.2, 0.3},
 	{onerm.HyperbolaFloor, 20, 10, 0.3}, {onerm.HyperbolaFloor, 50, 4, 0.5}, {onerm.HyperbolaFloor, 50, 0.5, 0.6},
 }
@@ -315,7 +315,7 @@ func checkRange[T float64 | units.Mass](t tester, within units.Range[T], point T
 func TestSmallErrors(t *testing.T) {
 	random := rand.New(rand.NewPCG(3, 4))
 	for range 300 {
-		for _, f := range []onerm.Form{onerm.Hyperbola, onerm.Line, onerm.Power} {
+		for _, f := range []onerm.Form{onerm.Hyperbola, onerm.Line, onerm.PowerLaw} {
 			var points []fit.Point
 			for r := 2.0; r < 18; r += 3 {
 				points = append(points, fit.Point{Load: kg(9000 / (30 + r) * math.Exp(0.01*random.NormFloat64())), Reps: r, SD: 0.001})

@@ -40,9 +40,9 @@ func deviation(c onerm.Curve, t bend.Tangent) float64 {
 	return math.Sqrt(max(0, variance)) // rounding may leave less than nought of nothing
 }
 
-// half returns half the width of an interval of the logarithm of the load, and
+// halfWidth returns half the width of an interval of the logarithm of the load, and
 // the curve there.
-func half(c onerm.Curve, reps float64, level units.Fraction) (float64, bend.Tangent, error) {
+func halfWidth(c onerm.Curve, reps float64, level units.Fraction) (float64, bend.Tangent, error) {
 	var bad field.Errors
 	_, err := c.Fraction(reps)
 	bad.Add("", err)
@@ -63,7 +63,7 @@ func half(c onerm.Curve, reps float64, level units.Fraction) (float64, bend.Tang
 // those of [onerm.Curve.Fraction] there is an [field.ErrOverflow] for an end that
 // fits no mass.
 func LoadWithin(c onerm.Curve, reps float64, level units.Fraction) (units.Range[units.Mass], error) {
-	half, t, err := half(c, reps, level)
+	half, t, err := halfWidth(c, reps, level)
 	if err != nil {
 		return units.Range[units.Mass]{}, err
 	}
@@ -91,7 +91,7 @@ func RepsWithin(c onerm.Curve, load units.Mass, level units.Fraction) (units.Ran
 	if err != nil {
 		return units.Range[float64]{}, err
 	}
-	half, t, err := half(c, reps, level)
+	half, t, err := halfWidth(c, reps, level)
 	if err != nil {
 		return units.Range[float64]{}, err
 	}

@@ -23,7 +23,7 @@ func TestRefused(t *testing.T) {
 		want   []error // any of them
 		path   string
 	}{
-		"no set":                    {nil, fit.Options{Form: onerm.Power}, []error{field.ErrMissing}, "/points"},
+		"no set":                    {nil, fit.Options{Form: onerm.PowerLaw}, []error{field.ErrMissing}, "/points"},
 		"no form":                   {good, fit.Options{}, []error{field.ErrMissing}, "/options/form"},
 		"two sets alone":            {good[:2], alone(onerm.Hyperbola), []error{fit.ErrTooFew}, "/points"},
 		"one count alone":           {samples[0].points(5, 5, 5, 5), alone(onerm.Hyperbola), []error{fit.ErrTooFew}, "/points"},
@@ -31,7 +31,7 @@ func TestRefused(t *testing.T) {
 		"two counts, floor":         {good[:2], fit.Options{Form: onerm.ExponentialFloor}, []error{fit.ErrTooFew}, "/points"},
 		"one count, floor":          {samples[0].points(5, 5, 5), fit.Options{Form: onerm.HyperbolaFloor}, []error{fit.ErrTooFew}, "/points"},
 		"rising loads, hyperbola":   {rising, alone(onerm.Hyperbola), []error{onerm.ErrNotFalling, fit.ErrNoConvergence, fit.ErrSingular}, "/points"},
-		"rising loads, power":       {rising, alone(onerm.Power), []error{onerm.ErrNotFalling, fit.ErrNoConvergence, fit.ErrSingular}, "/points"},
+		"rising loads, power":       {rising, alone(onerm.PowerLaw), []error{onerm.ErrNotFalling, fit.ErrNoConvergence, fit.ErrSingular}, "/points"},
 		"too steep for a hyperbola": {[]fit.Point{{Load: kg(100), Reps: 2}, {Load: kg(20), Reps: 5}, {Load: kg(2), Reps: 9}, {Load: kg(1), Reps: 12}}, alone(onerm.Hyperbola), []error{onerm.ErrNotFalling, fit.ErrNoConvergence, fit.ErrSingular}, "/points"},
 		"no load":                   {[]fit.Point{{Reps: 5}}, fit.Options{Form: onerm.Line}, []error{field.ErrOutOfRange}, "/points/0/load"},
 		"half a repetition":         {[]fit.Point{{Load: kg(5), Reps: 0.5}}, fit.Options{Form: onerm.Line}, []error{field.ErrOutOfRange}, "/points/0/reps"},

@@ -13,13 +13,13 @@ import (
 
 // Codes of the reasons that Fit gives. They are stable.
 const (
-	codeCurve    evidence.Code = "fit.curve"
-	codePrior    evidence.Code = "fit.prior"
-	codeAlone    evidence.Code = "fit.alone"
-	codeOneCount evidence.Code = "fit.one-count"
-	codeSameDay  evidence.Code = "fit.same-day"
-	codeBeyond   evidence.Code = "fit.beyond"
-	codeExpected evidence.Code = "fit.expected"
+	codeCurve    evidence.ReasonCode = "fit.curve"
+	codePrior    evidence.ReasonCode = "fit.prior"
+	codeAlone    evidence.ReasonCode = "fit.alone"
+	codeOneCount evidence.ReasonCode = "fit.one-count"
+	codeSameDay  evidence.ReasonCode = "fit.same-day"
+	codeBeyond   evidence.ReasonCode = "fit.beyond"
+	codeExpected evidence.ReasonCode = "fit.expected"
 )
 
 // Words returns the wording of this package's reasons, a fresh table each time.

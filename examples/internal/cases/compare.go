@@ -10,14 +10,14 @@ import (
 
 // answers is the vocabulary of the column expected; nil is not compared.
 type answers struct {
-	Branch     *screening.Branch   `json:"acsm_branch"`
-	Clearance  *screening.Need     `json:"acsm_clearance"`
-	AHA        *screening.Level    `json:"aha2007"`
-	AHAReasons *codes              `json:"aha2007_reasons"`
-	Day        *screening.DayPlan  `json:"session_day_rules"`
-	DayReasons *codes              `json:"session_day_reasons"`
-	RedFlag    *screening.Referral `json:"red_flag"`
-	Cautions   *codes              `json:"cautions"`
+	Branch     *screening.Branch                `json:"acsm_branch"`
+	Clearance  *screening.Need                  `json:"acsm_clearance"`
+	AHA        *screening.ContraindicationLevel `json:"aha2007"`
+	AHAReasons *codes                           `json:"aha2007_reasons"`
+	Day        *screening.DayPlan               `json:"session_day_rules"`
+	DayReasons *codes                           `json:"session_day_reasons"`
+	RedFlag    *screening.Referral              `json:"red_flag"`
+	Cautions   *codes                           `json:"cautions"`
 }
 
 // codes is a list in which order does not matter.

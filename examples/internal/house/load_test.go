@@ -182,7 +182,7 @@ func (p *pkg) inspect(visit func(n ast.Node, above []ast.Node)) {
 }
 
 // named reports whether t is the type of the given name in a package of the
-// module, such as "units/evidence" and "Code".
+// module, such as "units/evidence" and "ReasonCode".
 func named(t types.Type, path, name string) bool {
 	n, ok := types.Unalias(t).(*types.Named)
 	return ok && n.Obj().Name() == name && n.Obj().Pkg() != nil && n.Obj().Pkg().Path() == module+"/"+path

@@ -23,8 +23,8 @@ func TestCodesHaveWords(t *testing.T) {
 		t.Error(err)
 	}
 	for _, p := range libraries(t) {
-		p.constants("Code", func(code string, n ast.Node, _ []ast.Node) {
-			if words[evidence.Code(code)].Clinician == "" {
+		p.constants("ReasonCode", func(code string, n ast.Node, _ []ast.Node) {
+			if words[evidence.ReasonCode(code)].Clinician == "" {
 				t.Errorf("%s: the code %q has no text for the clinician", p.where(n), code)
 			}
 		})
@@ -47,7 +47,7 @@ func TestCodesBearTheirPackagesName(t *testing.T) {
 func TestWordsHaveCodes(t *testing.T) {
 	for _, p := range libraries(t) {
 		used := map[string]bool{}
-		p.constants("Code", func(code string, n ast.Node, above []ast.Node) {
+		p.constants("ReasonCode", func(code string, n ast.Node, above []ast.Node) {
 			if !p.wordsKey(n, above) {
 				used[code] = true
 			}
@@ -88,7 +88,7 @@ func (p *pkg) madeCodes() []string {
 		if !ok || isSum(above[len(above)-1]) || !isSum(n) && !p.converts(n) {
 			return
 		}
-		if p.info.Types[e].Value == nil && named(p.typeOf(e), "units/evidence", "Code") {
+		if p.info.Types[e].Value == nil && named(p.typeOf(e), "units/evidence", "ReasonCode") {
 			made = append(made, p.beginning(e))
 		}
 	})

@@ -23,7 +23,7 @@ var needs = map[screening.Need]string{
 	screening.StopFirst:      "stop, then clearance",
 }
 
-var levels = map[screening.Level]string{
+var levels = map[screening.ContraindicationLevel]string{
 	screening.NoContraindication: "none in what was answered",
 	screening.Relative:           "relative",
 	screening.Absolute:           "absolute",

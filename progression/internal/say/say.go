@@ -8,7 +8,7 @@ import (
 
 // A Row is all of one reason.
 type Row struct {
-	Code      evidence.Code
+	Code      evidence.ReasonCode
 	Facts     []evidence.FactID
 	Client    string // empty: nothing to say
 	Clinician string
@@ -18,7 +18,7 @@ type Row struct {
 type Rests = []evidence.FactID
 
 // Reasons are all that a package says, by code.
-type Reasons map[evidence.Code]Row
+type Reasons map[evidence.ReasonCode]Row
 
 // All are the reasons of some tables.
 func All(tables ...[]Row) Reasons {
@@ -30,7 +30,7 @@ func All(tables ...[]Row) Reasons {
 }
 
 // Because is the reason of a code with the facts that it rests on.
-func (r Reasons) Because(code evidence.Code) evidence.Reason {
+func (r Reasons) Because(code evidence.ReasonCode) evidence.Reason {
 	return evidence.Because(code, slices.Clone(r[code].Facts)...)
 }
 
@@ -44,6 +44,6 @@ func (r Reasons) Words() evidence.Words {
 }
 
 // That is a row, with what it rests on and what it says to client and clinician.
-func That(code evidence.Code, facts []evidence.FactID, client, clinician string) Row {
+func That(code evidence.ReasonCode, facts []evidence.FactID, client, clinician string) Row {
 	return Row{code, facts, client, clinician}
 }

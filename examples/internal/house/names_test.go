@@ -1,0 +1,88 @@
+package house_test
+
+import (
+	"go/types"
+	"maps"
+	"slices"
+	"strings"
+	"testing"
+)
+
+// shared are the names that stand in two packages or more, each with the reason
+// why nobody takes one for the other.
+var shared = map[string]string{
+	"AtLeast":      "the same bound, of a range and of a norm",
+	"AtMost":       "the same bound, of a range and of a norm",
+	"Condition":    "the same: a health condition, of a recommendation and as the kind of a code",
+	"Decode":       "each package's way from JSON, and no other thing is called so",
+	"Dumbbell":     "the same: in a kit, and as what an exercise is done with",
+	"Edition":      "of each package that answers, and of a record all of them in one text",
+	"ErrTooHeavy":  "the same: the lightest weight is too heavy, for a ceiling and for a dose",
+	"Facts":        "each package's own facts",
+	"FrailtyLevel": "the same level of one scale, as a test and from its number",
+	"Happening":    "the same: something that happened, and the kind of its codes",
+	"Hinge":        "the same movement, of an exercise and of a count of sets",
+	"ID":           "each package's own key in records",
+	"Impact":       "the same: landing, as a demand and as work beside the sets",
+	"Kilograms":    "the same unit, of a mass, an effect and a score",
+	"Ledger":       "the type, and the one ledger of all packages",
+	"LookUp":       "each package's own list by its key",
+	"Options":      "how the one thing is done that a package does",
+	"Percent":      "the same unit, of an effect and of a score",
+	"Power":        "the same quality, as a goal and as the phase that trains it",
+	"Seconds":      "the same unit, of a dose and of a score",
+	"Squat":        "the same movement, of an exercise and of a count of sets",
+	"Visit":        "progression's is the same type; simulate's holds one, with what came of it",
+	"Words":        "the type, and each package's own words",
+}
+
+// TestOneWordOneMeaning: a reader who knows a name from one package is not misled
+// by it in another.
+func TestOneWordOneMeaning(t *testing.T) {
+	where := map[string][]string{}
+	for _, p := range packages(t) {
+		if !p.library() || strings.Contains(p.path+"/", "/internal/") {
+			continue
+		}
+		for _, name := range p.types.Scope().Names() {
+			if p.types.Scope().Lookup(name).Exported() {
+				where[name] = append(where[name], p.path)
+			}
+		}
+	}
+	for _, name := range slices.Sorted(maps.Keys(where)) {
+		if in := where[name]; len(in) > 1 && shared[name] == "" {
+			t.Errorf("%s stands in %s: give it one meaning, or say in the table why nobody is misled", name, strings.Join(in, ", "))
+		}
+	}
+	for name := range shared {
+		if len(where[name]) < 2 {
+			t.Errorf("%s stands in one package at most: take it out of the table", name)
+		}
+	}
+}
+
+// TestNamesThatLocalsTake: where many locals hide a name of the package, a reader
+// has to look each time which of the two it is.
+func TestNamesThatLocalsTake(t *testing.T) {
+	const most = 2
+	for _, p := range packages(t) {
+		if !p.library() {
+			continue
+		}
+		hidden := map[string]int{}
+		for _, o := range p.info.Defs {
+			if o == nil || o.Parent() == nil || o.Parent() == p.types.Scope() {
+				continue
+			}
+			if v, ok := o.(*types.Var); ok && !v.IsField() && p.types.Scope().Lookup(o.Name()) != nil {
+				hidden[o.Name()]++
+			}
+		}
+		for _, name := range slices.Sorted(maps.Keys(hidden)) {
+			if n := hidden[name]; n > most {
+				t.Errorf("%s: %d locals are called %s, as something of the package is", p.path, n, name)
+			}
+		}
+	}
+}
