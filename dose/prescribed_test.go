@@ -136,10 +136,10 @@ func TestPrescribedIsAudited(t *testing.T) {
 		t.Fatalf("%v, %v", report.Kind, err)
 	}
 	for _, f := range report.Findings {
-		if f.Item == guideline.ItemBalanceDays && f.Verdict != guideline.Short {
+		if f.Item == guideline.FieldBalanceDays && f.Verdict != guideline.Short {
 			t.Errorf("balance on 2 days against 3: %v", f.Verdict)
 		}
-		if f.Item == guideline.ItemDays && f.Verdict != guideline.Met {
+		if f.Item == guideline.FieldDays && f.Verdict != guideline.Met {
 			t.Errorf("3 days against 2: %v", f.Verdict)
 		}
 	}
@@ -181,7 +181,7 @@ func TestPrescribedRest(t *testing.T) {
 		last.Sets, last.Rest = tt.sets, tt.rest
 		got := prescribed(t, w)
 		report := units.Must(guideline.Audit(got, units.Must(guideline.Get("acsm2009-older-strength"))))
-		at := slices.IndexFunc(report.Findings, func(f guideline.AuditLine) bool { return f.Item == guideline.ItemRest })
+		at := slices.IndexFunc(report.Findings, func(f guideline.AuditLine) bool { return f.Item == guideline.FieldRest })
 		if f := report.Findings[at]; got.Rest != tt.want || f.Found != tt.want || f.Verdict != tt.says {
 			t.Errorf("%s: %v, found %v, %v, want %v, %v", tt.name, got.Rest, f.Found, f.Verdict, tt.want, tt.says)
 		}

@@ -39,56 +39,6 @@ func (v Verdict) MarshalText() ([]byte, error) { return verdicts.Marshal(v) }
 // UnmarshalText reads what MarshalText writes.
 func (v *Verdict) UnmarshalText(text []byte) error { return verdicts.Unmarshal(text, v) }
 
-// Item is what one finding of an audit is about.
-type Item uint8
-
-// Items, in the order of the findings.
-const (
-	ItemUnknown        Item = iota // not given
-	ItemDays                       // "days": days with strength training
-	ItemSessionsPerDay             // "sessions a day"
-	ItemExercises                  // "exercises": per session
-	ItemSets                       // "sets": of an exercise in a session
-	ItemWeeklySets                 // "weekly sets": of a muscle
-	ItemPerMuscle                  // "exercises per muscle": exercises that train a muscle directly
-	ItemReps                       // "repetitions": of a set
-	ItemLoad                       // "load": mean share of 1RM of an exercise
-	ItemRM                         // "repetition maximum": load as a repetition maximum
-	ItemReserve                    // "reserve": mean reserve of an exercise
-	ItemEffort                     // "effort": rating on the source's own scale
-	ItemRepSeconds                 // "seconds per repetition": mean seconds of a repetition of an exercise
-	ItemLiftSeconds                // "seconds of lifting"
-	ItemLowerSeconds               // "seconds of lowering"
-	ItemRest                       // "rest": between sets
-	ItemRestBetween                // "rest between exercises"
-	ItemRestInSet                  // "rest within a set": between repetitions
-	ItemHoursBetween               // "hours between sessions": sessions of one muscle
-	ItemMinutes                    // "session minutes": of a session
-	ItemBalanceDays                // "balance days"
-	ItemAerobic                    // "aerobic minutes"
-	ItemImpacts                    // "impacts": of a session
-	ItemPushPull                   // "push and pull"
-	ItemSquatHinge                 // "squat and hinge"
-	ItemSides                      // "left and right"
-)
-
-var items = field.NewVocabulary[Item]("item", "", "days", "sessions a day", "exercises", "sets", "weekly sets", "exercises per muscle",
-	"repetitions", "load", "repetition maximum", "reserve", "effort", "seconds per repetition", "seconds of lifting",
-	"seconds of lowering", "rest", "rest between exercises", "rest within a set", "hours between sessions", "session minutes",
-	"balance days", "aerobic minutes", "impacts", "push and pull", "squat and hinge", "left and right")
-
-// Items yields every item.
-func Items() iter.Seq[Item] { return items.All() }
-
-// String returns the item's name, such as "weekly sets".
-func (i Item) String() string { return items.Text(i) }
-
-// MarshalText writes what String returns.
-func (i Item) MarshalText() ([]byte, error) { return items.Marshal(i) }
-
-// UnmarshalText reads what MarshalText writes.
-func (i *Item) UnmarshalText(text []byte) error { return items.Unmarshal(text, i) }
-
 // An AuditedWeek is what is held against a recommendation: the sets, performed or
 // prescribed, and what else was done. What is nil or empty was not recorded.
 type AuditedWeek struct {
@@ -153,7 +103,7 @@ func checkCount(n *int, most int) error {
 
 // An AuditLine holds one thing that was found against one bound.
 type AuditLine struct {
-	Item    Item    `json:"item"`
+	Item    Field   `json:"item"`
 	Of      string  `json:"of,omitzero"` // the exercise, muscle, movement or side; empty: the whole week
 	Verdict Verdict `json:"verdict"`
 	// Found is what the week holds, from the least to the most where it
@@ -212,8 +162,8 @@ func Audit(w AuditedWeek, r Recommendation) (Report, error) {
 	a.perExercise()
 	a.perMuscle()
 	a.beside()
-	a.opposed(ItemPushPull, volume.Push, volume.Pull)
-	a.opposed(ItemSquatHinge, volume.Squat, volume.Hinge)
+	a.opposed(FieldPushPull, volume.Push, volume.Pull)
+	a.opposed(FieldSquatHinge, volume.Squat, volume.Hinge)
 	a.sides()
 	return Report{Week: w.Totals.Week, Kind: w.Totals.Kind, Recommendation: r.ID, SupersededBy: a.of.SupersededBy,
 		Findings: a.inOrder(), Untrained: w.Totals.Untrained()}, nil

@@ -18,34 +18,49 @@ type auditor struct {
 
 type bound = units.Range[float64]
 
-// about tells what field of the recommendation bounds an item, how, and in
-// which unit.
-var about = [...]struct {
+// lines tell, in the order of the findings, in which unit a field is held against
+// a week, and what bounds it.
+var lines = [...]struct {
 	field Field
 	unit  string
 	bound func(Recommendation) bound
 }{
-	ItemDays:           {FieldDays, "days a week", func(r Recommendation) bound { return real(r.Days) }},
-	ItemSessionsPerDay: {FieldSessionsPerDay, "sessions a day", func(r Recommendation) bound { return real(r.SessionsPerDay) }},
-	ItemExercises:      {FieldExercises, "exercises a session", func(r Recommendation) bound { return real(r.Exercises) }},
-	ItemSets:           {FieldSets, "sets of an exercise in a session", func(r Recommendation) bound { return real(r.Sets) }},
-	ItemWeeklySets:     {FieldWeeklySets, "sets of a muscle a week", func(r Recommendation) bound { return real(r.WeeklySets) }},
-	ItemPerMuscle:      {FieldPerMuscle, "exercises", func(r Recommendation) bound { return real(r.PerMuscle) }},
-	ItemReps:           {FieldReps, "repetitions a set", func(r Recommendation) bound { return real(r.Reps) }},
-	ItemLoad:           {FieldLoad, "of 1RM", func(r Recommendation) bound { return real(r.Load) }},
-	ItemRM:             {FieldRM, "repetition maximum", func(r Recommendation) bound { return real(r.RM) }},
-	ItemReserve:        {FieldReserve, "repetitions in reserve", func(r Recommendation) bound { return real(r.Reserve) }},
-	ItemEffort:         {FieldEffort, "points", func(r Recommendation) bound { return real(r.Effort.Range) }},
-	ItemRepSeconds:     {FieldRepSeconds, "seconds a repetition", func(r Recommendation) bound { return r.RepSeconds }},
-	ItemLiftSeconds:    {FieldLiftSeconds, "seconds", func(r Recommendation) bound { return real(r.LiftSeconds) }},
-	ItemLowerSeconds:   {FieldLowerSeconds, "seconds", func(r Recommendation) bound { return real(r.LowerSeconds) }},
-	ItemRest:           {FieldRest, "seconds between sets", func(r Recommendation) bound { return real(r.Rest) }},
-	ItemRestBetween:    {FieldRestBetween, "seconds between exercises", func(r Recommendation) bound { return real(r.RestBetween) }},
-	ItemRestInSet:      {FieldRestInSet, "seconds between repetitions", func(r Recommendation) bound { return r.RestInSet }},
-	ItemHoursBetween:   {FieldHoursBetween, "hours from one day to the next", hoursBound},
-	ItemMinutes:        {FieldMinutes, "minutes a session", func(r Recommendation) bound { return real(r.Minutes) }},
-	ItemBalanceDays:    {FieldBalanceDays, "days a week", func(r Recommendation) bound { return real(r.BalanceDays) }},
-	ItemImpacts:        {FieldImpacts, "impacts a session", func(r Recommendation) bound { return real(r.Impacts) }},
+	{FieldDays, "days a week", func(r Recommendation) bound { return real(r.Days) }},
+	{FieldSessionsPerDay, "sessions a day", func(r Recommendation) bound { return real(r.SessionsPerDay) }},
+	{FieldExercises, "exercises a session", func(r Recommendation) bound { return real(r.Exercises) }},
+	{FieldSets, "sets of an exercise in a session", func(r Recommendation) bound { return real(r.Sets) }},
+	{FieldWeeklySets, "sets of a muscle a week", func(r Recommendation) bound { return real(r.WeeklySets) }},
+	{FieldPerMuscle, "exercises", func(r Recommendation) bound { return real(r.PerMuscle) }},
+	{FieldReps, "repetitions a set", func(r Recommendation) bound { return real(r.Reps) }},
+	{FieldLoad, "of 1RM", func(r Recommendation) bound { return real(r.Load) }},
+	{FieldRM, "repetition maximum", func(r Recommendation) bound { return real(r.RM) }},
+	{FieldReserve, "repetitions in reserve", func(r Recommendation) bound { return real(r.Reserve) }},
+	{FieldEffort, "points", func(r Recommendation) bound { return real(r.Effort.Range) }},
+	{FieldRepSeconds, "seconds a repetition", func(r Recommendation) bound { return r.RepSeconds }},
+	{FieldLiftSeconds, "seconds", func(r Recommendation) bound { return real(r.LiftSeconds) }},
+	{FieldLowerSeconds, "seconds", func(r Recommendation) bound { return real(r.LowerSeconds) }},
+	{FieldRest, "seconds between sets", func(r Recommendation) bound { return real(r.Rest) }},
+	{FieldRestBetween, "seconds between exercises", func(r Recommendation) bound { return real(r.RestBetween) }},
+	{FieldRestInSet, "seconds between repetitions", func(r Recommendation) bound { return r.RestInSet }},
+	{FieldHoursBetween, "hours from one day to the next", hoursBound},
+	{FieldMinutes, "minutes a session", func(r Recommendation) bound { return real(r.Minutes) }},
+	{FieldBalanceDays, "days a week", func(r Recommendation) bound { return real(r.BalanceDays) }},
+	{FieldAerobic, "minutes a week", unbounded}, // these rows hold no aerobic bound
+	{FieldImpacts, "impacts a session", func(r Recommendation) bound { return real(r.Impacts) }},
+	{FieldPushPull, "sets a week", unbounded},
+	{FieldSquatHinge, "sets a week", unbounded},
+	{FieldSides, "sets a week", unbounded},
+}
+
+func unbounded(Recommendation) bound { return bound{} }
+
+// place returns where a field stands in lines.
+func place(f Field) int {
+	i := 0
+	for lines[i].field != f {
+		i++
+	}
+	return i
 }
 
 func hoursBound(r Recommendation) bound {
@@ -57,13 +72,14 @@ func hoursBound(r Recommendation) bound {
 
 // line makes the finding of an item without verdict: what was found, and what
 // the recommendation has to say of it.
-func (a *auditor) line(i Item, of string, found bound) AuditLine {
-	return a.lineOf(i, about[i].field, of, found, about[i].bound(a.of))
+func (a *auditor) line(i Field, of string, found bound) AuditLine {
+	return a.lineOf(i, i, of, found, lines[place(i)].bound(a.of))
 }
 
-func (a *auditor) lineOf(i Item, f Field, of string, found, wanted bound) AuditLine {
+// lineOf is line for an item that field f bounds.
+func (a *auditor) lineOf(i, f Field, of string, found, wanted bound) AuditLine {
 	fact, _ := a.of.Fact(f)
-	return AuditLine{Item: i, Of: of, Found: found, Bound: wanted, Unit: about[i].unit, Population: a.of.Population, Basis: a.of.BasisOf(f), Fact: fact}
+	return AuditLine{Item: i, Of: of, Found: found, Bound: wanted, Unit: lines[place(i)].unit, Population: a.of.Population, Basis: a.of.BasisOf(f), Fact: fact}
 }
 
 // judge adds the finding, twice if it varies beyond both ends of its bound.
@@ -96,7 +112,7 @@ func (a *auditor) add(l AuditLine, v Verdict) {
 
 // inOrder returns the findings in order of items, as they came within an item.
 func (a *auditor) inOrder() []AuditLine {
-	slices.SortStableFunc(a.found, func(x, y AuditLine) int { return cmp.Compare(x.Item, y.Item) })
+	slices.SortStableFunc(a.found, func(x, y AuditLine) int { return cmp.Compare(place(x.Item), place(y.Item)) })
 	return a.found
 }
 
@@ -137,7 +153,7 @@ func given(n *int) bound {
 // sessions adds the lines about days and whole sessions.
 func (a *auditor) sessions() {
 	days := float64(len(a.week.Totals.Days))
-	a.judge(a.line(ItemDays, "", units.Exactly(days)))
+	a.judge(a.line(FieldDays, "", units.Exactly(days)))
 	var perDay []float64
 	for _, day := range a.week.Totals.Days {
 		n := 0.0
@@ -148,14 +164,14 @@ func (a *auditor) sessions() {
 		}
 		perDay = append(perDay, n)
 	}
-	a.judge(a.line(ItemExercises, "", spanOf(perDay)))
-	a.judge(a.line(ItemMinutes, "", spanOf(a.week.Minutes)))
-	a.judge(a.line(ItemRest, "", a.week.Rest))
+	a.judge(a.line(FieldExercises, "", spanOf(perDay)))
+	a.judge(a.line(FieldMinutes, "", spanOf(a.week.Minutes)))
+	a.judge(a.line(FieldRest, "", a.week.Rest))
 }
 
 // unlogged adds what a log of sets does not tell.
 func (a *auditor) unlogged() {
-	for _, i := range []Item{ItemSessionsPerDay, ItemRM, ItemLiftSeconds, ItemLowerSeconds, ItemRestBetween, ItemRestInSet} {
+	for _, i := range []Field{FieldSessionsPerDay, FieldRM, FieldLiftSeconds, FieldLowerSeconds, FieldRestBetween, FieldRestInSet} {
 		a.judge(a.line(i, "", bound{}))
 	}
 }
@@ -163,7 +179,7 @@ func (a *auditor) unlogged() {
 // perExercise adds a finding for each exercise where the recommendation has a
 // bound, and else one for the week.
 func (a *auditor) perExercise() {
-	for _, i := range []Item{ItemSets, ItemReps, ItemLoad, ItemReserve, ItemEffort, ItemRepSeconds} {
+	for _, i := range []Field{FieldSets, FieldReps, FieldLoad, FieldReserve, FieldEffort, FieldRepSeconds} {
 		before := len(a.found)
 		for _, e := range a.week.Totals.Exercises {
 			if a.bounds(i) {
@@ -181,8 +197,8 @@ func (a *auditor) perExercise() {
 
 // nothing adds the finding of an item that the recommendation bounds and no
 // exercise of the week falls under.
-func (a *auditor) nothing(i Item) {
-	if i != ItemLoad || !a.of.Load.IsZero() {
+func (a *auditor) nothing(i Field) {
+	if i != FieldLoad || !a.of.Load.IsZero() {
 		a.judge(a.line(i, "", bound{}))
 		return
 	}
@@ -191,31 +207,31 @@ func (a *auditor) nothing(i Item) {
 }
 
 // bounds reports whether the recommendation bounds an item in any field.
-func (a *auditor) bounds(i Item) bool {
-	parts := i == ItemLoad && !(a.of.LoadUpper.IsZero() && a.of.LoadLower.IsZero())
-	return parts || !about[i].bound(a.of).IsZero()
+func (a *auditor) bounds(i Field) bool {
+	parts := i == FieldLoad && !(a.of.LoadUpper.IsZero() && a.of.LoadLower.IsZero())
+	return parts || !lines[place(i)].bound(a.of).IsZero()
 }
 
-func (a *auditor) exercise(i Item, e volume.ExerciseWeek) {
+func (a *auditor) exercise(i Field, e volume.ExerciseWeek) {
 	of := string(e.Exercise)
 	switch i {
-	case ItemSets:
+	case FieldSets:
 		a.judge(a.line(i, of, daySets(e)))
-	case ItemReps:
+	case FieldReps:
 		if e.CountsReps() {
 			a.judge(a.line(i, of, real(e.Span)))
 		}
-	case ItemLoad:
+	case FieldLoad:
 		if e.CountsReps() {
 			a.load(e)
 		}
-	case ItemReserve:
+	case FieldReserve:
 		a.judge(a.line(i, of, real(e.Reserve)))
-	case ItemEffort:
+	case FieldEffort:
 		l := a.line(i, of, bound{})
 		l.Scale = a.of.Effort.Ends
 		a.add(l, NotComparable) // a tally keeps reserves, and scales do not convert
-	case ItemRepSeconds:
+	case FieldRepSeconds:
 		if e.CountsReps() {
 			a.judge(a.line(i, of, meanSeconds(e)))
 		}
@@ -252,26 +268,26 @@ func (a *auditor) load(e volume.ExerciseWeek) {
 	if e.ShareReps > 0 {
 		found = units.Exactly(float64(e.Share))
 	}
-	a.judge(a.lineOf(ItemLoad, field, string(e.Exercise), found, real(wanted)))
+	a.judge(a.lineOf(FieldLoad, field, string(e.Exercise), found, real(wanted)))
 }
 
 // beside adds what lifting alone does not give.
 func (a *auditor) beside() {
-	a.judge(a.line(ItemBalanceDays, "", given(a.week.BalanceDays)))
-	a.judge(a.line(ItemImpacts, "", given(a.week.Impacts)))
-	l := AuditLine{Item: ItemAerobic, Found: given(a.week.AerobicMinutes), Unit: "minutes a week", Population: a.of.Population, Fact: volume.FactLiftingAlone}
+	a.judge(a.line(FieldBalanceDays, "", given(a.week.BalanceDays)))
+	a.judge(a.line(FieldImpacts, "", given(a.week.Impacts)))
+	l := AuditLine{Item: FieldAerobic, Found: given(a.week.AerobicMinutes), Unit: "minutes a week", Population: a.of.Population, Fact: volume.FactLiftingAlone}
 	a.add(l, NotStated) // these rows hold no aerobic bound
 }
 
 // opposed adds the sets of two movements. No source has a ratio, so only one
 // without the other falls short.
-func (a *auditor) opposed(i Item, one, other volume.Movement) {
+func (a *auditor) opposed(i Field, one, other volume.Movement) {
 	first, second := a.week.Totals.MovementSets(one), a.week.Totals.MovementSets(other)
 	a.movement(i, one, first, second)
 	a.movement(i, other, second, first)
 }
 
-func (a *auditor) movement(i Item, of volume.Movement, mine, theirs int) {
+func (a *auditor) movement(i Field, of volume.Movement, mine, theirs int) {
 	l := AuditLine{Item: i, Of: of.String(), Found: given(&mine), Unit: "sets a week", Population: a.of.Population, Fact: volume.FactOpposed}
 	if mine > 0 || theirs == 0 {
 		a.add(l, NotStated)
@@ -307,6 +323,6 @@ func (a *auditor) sides() {
 }
 
 func (a *auditor) evenness(of string, found float64) AuditLine {
-	return AuditLine{Item: ItemSides, Of: of, Found: units.Exactly(found), Unit: "sets a week", Population: a.of.Population,
+	return AuditLine{Item: FieldSides, Of: of, Found: units.Exactly(found), Unit: "sets a week", Population: a.of.Population,
 		Basis: evidence.CommonPractice, Fact: volume.FactEvenSides}
 }

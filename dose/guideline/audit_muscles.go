@@ -8,7 +8,7 @@ import (
 // perMuscle adds the findings about single muscles: one for each that the week
 // trains where the recommendation has a bound, and else one for the week.
 func (a *auditor) perMuscle() {
-	sets, exercises := a.line(ItemWeeklySets, "", bound{}), a.line(ItemPerMuscle, "", bound{})
+	sets, exercises := a.line(FieldWeeklySets, "", bound{}), a.line(FieldPerMuscle, "", bound{})
 	muscles := a.week.Totals.Muscles
 	if sets.Bound.IsZero() || len(muscles) == 0 {
 		a.judge(sets)
@@ -32,7 +32,7 @@ func (a *auditor) perMuscle() {
 // hours adds the muscle with the shortest time from one of its days to the
 // next, direct or indirect.
 func (a *auditor) hours() {
-	l := a.line(ItemHoursBetween, "", bound{})
+	l := a.line(FieldHoursBetween, "", bound{})
 	for _, m := range a.week.Totals.Muscles {
 		for i := 1; i < len(m.Days); i++ {
 			h := 24 * float64(m.Days[i]-m.Days[i-1])

@@ -24,14 +24,14 @@ func onDay(day int, ids ...exercise.ID) []auditSets {
 func TestAuditExercisesOfASession(t *testing.T) {
 	sets := append(onDay(0, "goblet-squat", "dumbbell-bench-press", "biceps-curl"), onDay(3, "goblet-squat")...)
 	w := guideline.AuditedWeek{Totals: auditTally(t, volume.Performed, sets...)}
-	list := found(audited(t, w, "acsmaha2007-older-strengthening"), guideline.ItemExercises, "")
+	list := found(audited(t, w, "acsmaha2007-older-strengthening"), guideline.FieldExercises, "")
 	if verdictsOf(list) != "short" || list[0].Found != units.Must(units.Between(1.0, 3.0)) || list[0].Bound != units.Must(units.Between(8.0, 10.0)) {
 		t.Errorf("%+v", list)
 	}
 	eight := onDay(0, "goblet-squat", "dumbbell-bench-press", "biceps-curl", "lateral-raise", "dumbbell-shoulder-press", "dumbbell-floor-press",
 		"seated-hammer-curl", "dead-bug")
 	w.Totals = auditTally(t, volume.Performed, eight...)
-	list = found(audited(t, w, "acsmaha2007-older-strengthening"), guideline.ItemExercises, "")
+	list = found(audited(t, w, "acsmaha2007-older-strengthening"), guideline.FieldExercises, "")
 	if verdictsOf(list) != "met" || list[0].Found != units.Exactly(8.0) {
 		t.Errorf("eight: %+v", list)
 	}
@@ -42,14 +42,14 @@ func TestAuditExercisesOfASession(t *testing.T) {
 func TestAuditReserve(t *testing.T) {
 	for reserve, want := range map[float64]string{2: "met", 5: "over", 0: "short"} {
 		w := guideline.AuditedWeek{Totals: auditTally(t, volume.Performed, auditSets{0, "goblet-squat", body.Both, 2, 10, reserve})}
-		list := found(audited(t, w, "prediabetes2021-review"), guideline.ItemReserve, "goblet-squat")
+		list := found(audited(t, w, "prediabetes2021-review"), guideline.FieldReserve, "goblet-squat")
 		if verdictsOf(list) != want || list[0].Found != units.Exactly(reserve) || list[0].Bound != units.Must(units.Between(1.0, 3.0)) {
 			t.Errorf("%v in reserve: %+v, want %s", reserve, list, want)
 		}
 	}
 	w := guideline.AuditedWeek{Totals: auditTally(t, volume.Performed, auditSets{0, "goblet-squat", body.Both, 2, 10, 2})}
 	w.Totals.Exercises[0].Reserve = units.Range[units.RIR]{}
-	if got := verdictsOf(found(audited(t, w, "prediabetes2021-review"), guideline.ItemReserve, "*")); got != "not recorded" {
+	if got := verdictsOf(found(audited(t, w, "prediabetes2021-review"), guideline.FieldReserve, "*")); got != "not recorded" {
 		t.Errorf("without a rating: %s", got)
 	}
 }
@@ -58,20 +58,20 @@ func TestAuditReserve(t *testing.T) {
 // that has a bound of its own, and no sides are even.
 func TestAuditEmptyWeek(t *testing.T) {
 	w := guideline.AuditedWeek{Totals: auditTally(t, volume.Performed)}
-	load := found(audited(t, w, "aha2007-initial-older-or-cardiac"), guideline.ItemLoad, "*")
+	load := found(audited(t, w, "aha2007-initial-older-or-cardiac"), guideline.FieldLoad, "*")
 	if verdictsOf(load) != "not recorded, not recorded" || load[0].Bound == load[1].Bound || load[0].Fact == load[1].Fact ||
 		load[0].Bound != units.Must(units.Between(.30, .40)) || load[1].Bound != units.Must(units.Between(.50, .60)) {
 		t.Errorf("load: %+v", load)
 	}
 	for _, tt := range []struct {
 		row  guideline.ID
-		item guideline.Item
+		item guideline.Field
 		want string
 	}{
-		{"acsm2009-strength-novice", guideline.ItemLoad, "not recorded"},
-		{"acsm2011-older-start", guideline.ItemHoursBetween, "not recorded"},
-		{"acsm2011-older-start", guideline.ItemSides, ""},
-		{"acsm2011-older-start", guideline.ItemExercises, "not stated"},
+		{"acsm2009-strength-novice", guideline.FieldLoad, "not recorded"},
+		{"acsm2011-older-start", guideline.FieldHoursBetween, "not recorded"},
+		{"acsm2011-older-start", guideline.FieldSides, ""},
+		{"acsm2011-older-start", guideline.FieldExercises, "not stated"},
 	} {
 		if got := verdictsOf(found(audited(t, w, tt.row), tt.item, "*")); got != tt.want {
 			t.Errorf("%s, %v: %q, want %q", tt.row, tt.item, got, tt.want)
@@ -82,7 +82,7 @@ func TestAuditEmptyWeek(t *testing.T) {
 // TestAuditOneDay: no muscle is trained on two days, so 48 hours are kept.
 func TestAuditOneDay(t *testing.T) {
 	w := guideline.AuditedWeek{Totals: auditTally(t, volume.Performed, onDay(0, "goblet-squat", "dumbbell-bench-press")...)}
-	list := found(audited(t, w, "acsm2011-older-start"), guideline.ItemHoursBetween, "*")
+	list := found(audited(t, w, "acsm2011-older-start"), guideline.FieldHoursBetween, "*")
 	if verdictsOf(list) != "met" || !list[0].Found.IsZero() || list[0].Bound != units.AtLeast(48.0) {
 		t.Errorf("%+v", list)
 	}
@@ -92,7 +92,7 @@ func TestAuditOneDay(t *testing.T) {
 // repetition.
 func TestAuditUntimed(t *testing.T) {
 	w := guideline.AuditedWeek{Totals: auditTally(t, volume.Performed, append(onDay(0, "goblet-squat"), auditSets{0, "plank", body.Both, 1, 30, 3})...)}
-	list := found(audited(t, w, "borde2015-strength"), guideline.ItemRepSeconds, "*")
+	list := found(audited(t, w, "borde2015-strength"), guideline.FieldRepSeconds, "*")
 	if verdictsOf(list) != "not recorded" || list[0].Of != "goblet-squat" || !list[0].Found.IsZero() {
 		t.Errorf("%+v", list)
 	}
@@ -106,7 +106,7 @@ func TestAuditEffortScale(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		list := found(audited(t, w, id), guideline.ItemEffort, "goblet-squat")
+		list := found(audited(t, w, id), guideline.FieldEffort, "goblet-squat")
 		if verdictsOf(list) != "not comparable" || list[0].Scale == "" || list[0].Scale != row.Effort.Ends {
 			t.Errorf("%s: %+v, want the scale %q", id, list, row.Effort.Ends)
 		}
@@ -123,11 +123,11 @@ func TestAuditAtMost(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		list := found(report, guideline.ItemSets, "goblet-squat")
+		list := found(report, guideline.FieldSets, "goblet-squat")
 		if verdictsOf(list) != want || list[0].Bound != units.AtMost(2.0) {
 			t.Errorf("%d sets: %+v, want %s", sets, list, want)
 		}
-		if minutes := found(report, guideline.ItemMinutes, ""); verdictsOf(minutes) != "met" || minutes[0].Bound != units.AtMost(60.0) {
+		if minutes := found(report, guideline.FieldMinutes, ""); verdictsOf(minutes) != "met" || minutes[0].Bound != units.AtMost(60.0) {
 			t.Errorf("0 minutes: %+v", minutes)
 		}
 	}

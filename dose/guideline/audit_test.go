@@ -57,7 +57,7 @@ func auditTally(t testing.TB, kind volume.TallyKind, sets ...auditSets) volume.T
 	return tally.Totals(units.Must(volume.ISOWeekOf(monday)))
 }
 
-func found(r guideline.Report, i guideline.Item, of string) []guideline.AuditLine {
+func found(r guideline.Report, i guideline.Field, of string) []guideline.AuditLine {
 	var list []guideline.AuditLine
 	for _, f := range r.Findings {
 		if f.Item == i && (of == "*" || f.Of == of) {
@@ -107,32 +107,32 @@ func TestAuditWeek(t *testing.T) {
 	w := guideline.AuditedWeek{Totals: twoDays(t), Minutes: []float64{30, 35}, BalanceDays: &one}
 	tests := []struct {
 		row  guideline.ID
-		item guideline.Item
+		item guideline.Field
 		of   string
 		want string
 	}{
-		{"who2020-older", guideline.ItemDays, "", "met"},
-		{"who2020-older", guideline.ItemBalanceDays, "", "short"}, // 1 of 3
-		{"who2020-older", guideline.ItemSets, "", "not stated"},
-		{"who2020-older", guideline.ItemAerobic, "", "not stated"},
-		{"ukcmo2019-older", guideline.ItemBalanceDays, "", "short"},
-		{"acsm2009-strength-novice", guideline.ItemSets, "goblet-squat", "met"},
-		{"acsm2009-strength-novice", guideline.ItemReps, "goblet-squat", "met"},
-		{"acsm2009-strength-novice", guideline.ItemReps, "dumbbell-bench-press", "over"},
-		{"acsm2009-strength-novice", guideline.ItemLoad, "goblet-squat", "met"},           // 12 of 20 kg
-		{"acsm2009-strength-novice", guideline.ItemLoad, "dumbbell-bench-press", "short"}, // 6 of 15 kg
-		{"acsm2009-strength-novice", guideline.ItemLoad, "one-arm-dumbbell-row", "not recorded"},
-		{"aha2007-initial-older-or-cardiac", guideline.ItemLoad, "goblet-squat", "met"},         // 50 to 60 % for the legs
-		{"aha2007-initial-older-or-cardiac", guideline.ItemLoad, "dumbbell-bench-press", "met"}, // 30 to 40 % for the arms
-		{"acsm2009-strength-novice", guideline.ItemRest, "", "not recorded"},
-		{"acsm2009-strength-novice", guideline.ItemRM, "", "not recorded"},
-		{"acsm2009-strength-novice", guideline.ItemBalanceDays, "", "not stated"},
-		{"acsm2011-strength-novice-intermediate", guideline.ItemHoursBetween, "*", "met"},
-		{"acsmaha2007-older-strengthening", guideline.ItemExercises, "", "short"}, // 3 of 8
-		{"acsmaha2007-older-strengthening", guideline.ItemEffort, "goblet-squat", "not comparable"},
-		{"brookewavell2022-osteoporosis", guideline.ItemImpacts, "", "not recorded"},
-		{"giangregorio2014-osteoporosis", guideline.ItemPerMuscle, "quadriceps", "met"},
-		{"acsm2026-hypertrophy", guideline.ItemWeeklySets, "quadriceps", "not comparable"},
+		{"who2020-older", guideline.FieldDays, "", "met"},
+		{"who2020-older", guideline.FieldBalanceDays, "", "short"}, // 1 of 3
+		{"who2020-older", guideline.FieldSets, "", "not stated"},
+		{"who2020-older", guideline.FieldAerobic, "", "not stated"},
+		{"ukcmo2019-older", guideline.FieldBalanceDays, "", "short"},
+		{"acsm2009-strength-novice", guideline.FieldSets, "goblet-squat", "met"},
+		{"acsm2009-strength-novice", guideline.FieldReps, "goblet-squat", "met"},
+		{"acsm2009-strength-novice", guideline.FieldReps, "dumbbell-bench-press", "over"},
+		{"acsm2009-strength-novice", guideline.FieldLoad, "goblet-squat", "met"},           // 12 of 20 kg
+		{"acsm2009-strength-novice", guideline.FieldLoad, "dumbbell-bench-press", "short"}, // 6 of 15 kg
+		{"acsm2009-strength-novice", guideline.FieldLoad, "one-arm-dumbbell-row", "not recorded"},
+		{"aha2007-initial-older-or-cardiac", guideline.FieldLoad, "goblet-squat", "met"},         // 50 to 60 % for the legs
+		{"aha2007-initial-older-or-cardiac", guideline.FieldLoad, "dumbbell-bench-press", "met"}, // 30 to 40 % for the arms
+		{"acsm2009-strength-novice", guideline.FieldRest, "", "not recorded"},
+		{"acsm2009-strength-novice", guideline.FieldRM, "", "not recorded"},
+		{"acsm2009-strength-novice", guideline.FieldBalanceDays, "", "not stated"},
+		{"acsm2011-strength-novice-intermediate", guideline.FieldHoursBetween, "*", "met"},
+		{"acsmaha2007-older-strengthening", guideline.FieldExercises, "", "short"}, // 3 of 8
+		{"acsmaha2007-older-strengthening", guideline.FieldEffort, "goblet-squat", "not comparable"},
+		{"brookewavell2022-osteoporosis", guideline.FieldImpacts, "", "not recorded"},
+		{"giangregorio2014-osteoporosis", guideline.FieldPerMuscle, "quadriceps", "met"},
+		{"acsm2026-hypertrophy", guideline.FieldWeeklySets, "quadriceps", "not comparable"},
 	}
 	for _, tt := range tests {
 		list := found(audited(t, w, tt.row), tt.item, tt.of)
@@ -150,7 +150,7 @@ func TestAuditConventions(t *testing.T) {
 		sets = append(sets, auditSets{day, "dumbbell-bench-press", body.Both, 4, 8, 2})
 	}
 	w := guideline.AuditedWeek{Totals: auditTally(t, volume.Performed, sets...)}
-	silent := found(audited(t, w, "bazvalle2022-hypertrophy-trained"), guideline.ItemWeeklySets, "triceps_brachii")
+	silent := found(audited(t, w, "bazvalle2022-hypertrophy-trained"), guideline.FieldWeeklySets, "triceps_brachii")
 	if len(silent) != 1 || silent[0].Verdict != guideline.NotComparable || !silent[0].Found.IsZero() || silent[0].Assumed {
 		t.Errorf("%+v", silent)
 	}
@@ -163,14 +163,14 @@ func TestAuditConventions(t *testing.T) {
 	}
 	for c, want := range map[volume.Convention]string{volume.DirectSets: "short", volume.FractionalSets: "short", volume.TotalSets: "met"} {
 		w.Assume = c
-		list := found(audited(t, w, "bazvalle2022-hypertrophy-trained"), guideline.ItemWeeklySets, "triceps_brachii")
+		list := found(audited(t, w, "bazvalle2022-hypertrophy-trained"), guideline.FieldWeeklySets, "triceps_brachii")
 		if verdictsOf(list) != want || list[0].Convention != c || !list[0].Assumed || list[0].Bound != units.Must(units.Between(12.0, 20.0)) {
 			t.Errorf("%v: %+v, want %s", c, list, want)
 		}
 	}
 	w.Totals = auditTally(t, volume.Performed, slices.Concat(sets, sets)...)
 	w.Assume = volume.TotalSets
-	if got := verdictsOf(found(audited(t, w, "bazvalle2022-hypertrophy-trained"), guideline.ItemWeeklySets, "triceps_brachii")); got != "over" {
+	if got := verdictsOf(found(audited(t, w, "bazvalle2022-hypertrophy-trained"), guideline.FieldWeeklySets, "triceps_brachii")); got != "over" {
 		t.Errorf("24 sets: %s", got)
 	}
 }
@@ -187,20 +187,20 @@ func TestAuditBalance(t *testing.T) {
 		t.Errorf("%v of %v", r.Kind, r.Week)
 	}
 	for _, tt := range []struct {
-		item     guideline.Item
+		item     guideline.Field
 		of, want string
 	}{
-		{guideline.ItemPushPull, "push", "short"}, {guideline.ItemPushPull, "pull", "not stated"},
-		{guideline.ItemSquatHinge, "squat", "not stated"}, {guideline.ItemSquatHinge, "hinge", "short"},
-		{guideline.ItemSides, "right, one-arm-dumbbell-row", "short"}, {guideline.ItemSides, "", ""},
-		{guideline.ItemHoursBetween, "*", "short"}, // Wednesday and Thursday
-		{guideline.ItemSets, "goblet-squat", "met"}, {guideline.ItemSets, "one-arm-dumbbell-row", "short"},
+		{guideline.FieldPushPull, "push", "short"}, {guideline.FieldPushPull, "pull", "not stated"},
+		{guideline.FieldSquatHinge, "squat", "not stated"}, {guideline.FieldSquatHinge, "hinge", "short"},
+		{guideline.FieldSides, "right, one-arm-dumbbell-row", "short"}, {guideline.FieldSides, "", ""},
+		{guideline.FieldHoursBetween, "*", "short"}, // Wednesday and Thursday
+		{guideline.FieldSets, "goblet-squat", "met"}, {guideline.FieldSets, "one-arm-dumbbell-row", "short"},
 	} {
 		if got := verdictsOf(found(r, tt.item, tt.of)); got != tt.want {
 			t.Errorf("%v of %q: %q, want %q", tt.item, tt.of, got, tt.want)
 		}
 	}
-	hours := found(r, guideline.ItemHoursBetween, "*")[0]
+	hours := found(r, guideline.FieldHoursBetween, "*")[0]
 	if hours.Found != units.Exactly(24.0) || hours.Bound != units.AtLeast(48.0) || hours.Basis == 0 {
 		t.Errorf("%+v", hours)
 	}
@@ -208,7 +208,7 @@ func TestAuditBalance(t *testing.T) {
 		t.Errorf("untrained: %v", r.Untrained)
 	}
 	even := audited(t, guideline.AuditedWeek{Totals: twoDays(t)}, "acsm2026-health")
-	if got := verdictsOf(found(even, guideline.ItemSides, "*")); got != "met" {
+	if got := verdictsOf(found(even, guideline.FieldSides, "*")); got != "met" {
 		t.Errorf("even sides: %s", got)
 	}
 }
@@ -223,7 +223,7 @@ func TestAuditTempo(t *testing.T) {
 			totals.Exercises[i].Tension = 59
 		}
 	}
-	list := found(audited(t, guideline.AuditedWeek{Totals: totals}, "borde2015-strength"), guideline.ItemRepSeconds, "*")
+	list := found(audited(t, guideline.AuditedWeek{Totals: totals}, "borde2015-strength"), guideline.FieldRepSeconds, "*")
 	if got := verdictsOf(list); got != "short, met, met" || list[0].Found != units.Exactly(5.9) {
 		t.Errorf("%s: %+v", got, list)
 	}
@@ -234,7 +234,7 @@ func TestAuditBoth(t *testing.T) {
 	w := guideline.AuditedWeek{Totals: auditTally(t, volume.Performed,
 		auditSets{0, "goblet-squat", body.Both, 1, 5, 3}, auditSets{3, "goblet-squat", body.Both, 5, 20, 3})}
 	r := audited(t, w, "acsm2011-strength-novice-intermediate")
-	for _, i := range []guideline.Item{guideline.ItemSets, guideline.ItemReps} {
+	for _, i := range []guideline.Field{guideline.FieldSets, guideline.FieldReps} {
 		list := found(r, i, "goblet-squat")
 		if verdictsOf(list) != "short, over" {
 			t.Errorf("%v: %+v", i, list)

@@ -13,7 +13,8 @@ import (
 	"example.org/posology/units/field"
 )
 
-// Field names a field of a [Recommendation] that has a basis of its own.
+// Field names a field of a [Recommendation] that has a basis of its own, or, the
+// last four, what an audit asks beside and no recommendation here states.
 type Field uint8
 
 // Fields.
@@ -51,14 +52,18 @@ const (
 	FieldImpacts                     // "impacts"
 	FieldWeeks                       // "weeks"
 	FieldEffects                     // "effects"
+	FieldAerobic                     // "aerobic_minutes"
+	FieldPushPull                    // "push_and_pull"
+	FieldSquatHinge                  // "squat_and_hinge"
+	FieldSides                       // "left_and_right"
 )
 
 var fields = field.NewVocabulary[Field]("field", "", "population", "age_min", "days", "sessions_per_day", "sets", "weekly_sets", "reps", "rm", "rm_emphasis",
 	"load", "load_upper", "load_lower", "load_start", "load_step", "load_rule", "effort", "reserve", "rest", "rest_between", "rest_assisting",
 	"rest_in_set", "rep_seconds", "lift_seconds", "lower_seconds", "hours_between", "balance_days", "exercises",
-	"per_muscle", "session_minutes", "impacts", "weeks", "effects")
+	"per_muscle", "session_minutes", "impacts", "weeks", "effects", "aerobic_minutes", "push_and_pull", "squat_and_hinge", "left_and_right")
 
-// Fields yields every field, in the order of [Recommendation].
+// Fields yields every field, in the order of [Recommendation], then what only an audit asks.
 func Fields() iter.Seq[Field] { return fields.All() }
 
 // String returns the field's name in JSON, such as "load_start".
@@ -104,6 +109,10 @@ var readers = [...]reader{
 	FieldImpacts:        ranged("moderate impacts per session", func(r Recommendation) units.Range[int] { return r.Impacts }),
 	FieldWeeks:          ranged("weeks of the programme", func(r Recommendation) units.Range[int] { return r.Weeks }),
 	FieldEffects:        worded("effects of single variables", Recommendation.effects),
+	FieldAerobic:        worded("minutes a week of aerobic training", nothingStated),
+	FieldPushPull:       worded("sets a week of pushing and of pulling", nothingStated),
+	FieldSquatHinge:     worded("sets a week of squatting and of hinging", nothingStated),
+	FieldSides:          worded("sets a week of the left and of the right side", nothingStated),
 }
 
 // A reader says what one field is about and what it states. Whether it states
@@ -123,6 +132,8 @@ func ranged[T cmp.Ordered](about string, of func(Recommendation) units.Range[T])
 func worded(about string, of func(Recommendation) string) reader {
 	return reader{about, func(r Recommendation) bool { return of(r) != "" }, of}
 }
+
+func nothingStated(Recommendation) string { return "" }
 
 // printed gives the range, nothing for one without ends.
 func printed[T cmp.Ordered](r units.Range[T]) string {

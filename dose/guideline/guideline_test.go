@@ -211,7 +211,7 @@ func TestVocabularies(t *testing.T) {
 		checkText(t, guideline.EffectUnit(v), v <= uint8(guideline.Kilograms), new(guideline.EffectUnit))
 		text, err = f.MarshalText()
 		var which guideline.Field
-		if valid := v <= uint8(guideline.FieldEffects); valid != (err == nil) || valid && (which.UnmarshalText(text) != nil || which != f || f.String() != string(text)) {
+		if valid := v <= uint8(guideline.FieldSides); valid != (err == nil) || valid && (which.UnmarshalText(text) != nil || which != f || f.String() != string(text)) {
 			t.Errorf("field %d: %q, %v, comes back as %v", v, text, err, which)
 		}
 	}

@@ -12,33 +12,34 @@ import (
 
 // tableLines are the lines of the audit, in their order.
 var tableLines = []struct {
-	item  guideline.Item
+	item  guideline.Field
 	label string
+	name  string // where it is not the field's own
 	// beside: shown for lifting alone too, and whether or not a column bounds it.
 	beside bool
 }{
-	{guideline.ItemDays, "strength days", false},
-	{guideline.ItemSessionsPerDay, "sessions a day", false},
-	{guideline.ItemExercises, "exercises", false},
-	{guideline.ItemSets, "sets, exercise", false},
-	{guideline.ItemWeeklySets, "sets, muscle", false},
-	{guideline.ItemPerMuscle, "exer. a muscle", false},
-	{guideline.ItemReps, "repetitions", false},
-	{guideline.ItemLoad, "load, % of 1RM", false},
-	{guideline.ItemRM, "load as RM", false},
-	{guideline.ItemReserve, "in reserve", false},
-	{guideline.ItemEffort, "rated effort", false},
-	{guideline.ItemRepSeconds, "seconds a rep.", false},
-	{guideline.ItemLiftSeconds, "seconds up", false},
-	{guideline.ItemLowerSeconds, "seconds down", false},
-	{guideline.ItemRest, "rest, seconds", false},
-	{guideline.ItemRestBetween, "rest, exercises", false},
-	{guideline.ItemRestInSet, "rest in a set", false},
-	{guideline.ItemHoursBetween, "hours between", false},
-	{guideline.ItemMinutes, "session minutes", false},
-	{guideline.ItemBalanceDays, "balance days", true},
-	{guideline.ItemAerobic, "aerobic minutes", true},
-	{guideline.ItemImpacts, "impacts", true},
+	{guideline.FieldDays, "strength days", "", false},
+	{guideline.FieldSessionsPerDay, "sessions a day", "sessions a day", false},
+	{guideline.FieldExercises, "exercises", "", false},
+	{guideline.FieldSets, "sets, exercise", "", false},
+	{guideline.FieldWeeklySets, "sets, muscle", "", false},
+	{guideline.FieldPerMuscle, "exer. a muscle", "exercises per muscle", false},
+	{guideline.FieldReps, "repetitions", "repetitions", false},
+	{guideline.FieldLoad, "load, % of 1RM", "", false},
+	{guideline.FieldRM, "load as RM", "repetition maximum", false},
+	{guideline.FieldReserve, "in reserve", "", false},
+	{guideline.FieldEffort, "rated effort", "", false},
+	{guideline.FieldRepSeconds, "seconds a rep.", "seconds per repetition", false},
+	{guideline.FieldLiftSeconds, "seconds up", "seconds of lifting", false},
+	{guideline.FieldLowerSeconds, "seconds down", "seconds of lowering", false},
+	{guideline.FieldRest, "rest, seconds", "", false},
+	{guideline.FieldRestBetween, "rest, exercises", "rest between exercises", false},
+	{guideline.FieldRestInSet, "rest in a set", "rest within a set", false},
+	{guideline.FieldHoursBetween, "hours between", "hours between sessions", false},
+	{guideline.FieldMinutes, "session minutes", "", false},
+	{guideline.FieldBalanceDays, "balance days", "", true},
+	{guideline.FieldAerobic, "aerobic minutes", "", true},
+	{guideline.FieldImpacts, "impacts", "", true},
 }
 
 // Widths of the table's parts; the whole is 100 columns.
@@ -78,7 +79,7 @@ func printAudit(s sheet, r result) {
 	for _, l := range tableLines {
 		cells := cellsOf(r.Columns, l.item, planned)
 		if !l.beside && !slices.ContainsFunc(cells, func(c string) bool { return c != unsaid }) {
-			silent = append(silent, l.item.String())
+			silent = append(silent, cmp.Or(l.name, strings.ReplaceAll(l.item.String(), "_", " ")))
 			continue
 		}
 		if l.beside {
@@ -180,7 +181,7 @@ func row(label, found string, cells []string) string {
 func planned(c column) guideline.Report { return c.Plan }
 func alone(c column) guideline.Report   { return c.Alone }
 
-func findings(r guideline.Report, item guideline.Item) []guideline.AuditLine {
+func findings(r guideline.Report, item guideline.Field) []guideline.AuditLine {
 	var list []guideline.AuditLine
 	for _, f := range r.Findings {
 		if f.Item == item {
@@ -191,7 +192,7 @@ func findings(r guideline.Report, item guideline.Item) []guideline.AuditLine {
 }
 
 // found returns what the week holds of an item, over all that any column tells.
-func found(columns []column, item guideline.Item, of func(column) guideline.Report) string {
+func found(columns []column, item guideline.Field, of func(column) guideline.Report) string {
 	var all []float64
 	for _, c := range columns {
 		for _, f := range findings(of(c), item) {
@@ -208,9 +209,9 @@ func found(columns []column, item guideline.Item, of func(column) guideline.Repo
 }
 
 // bounds prints a range in few letters: "2-3", "≥2", "60-80".
-func bounds(r units.Range[float64], item guideline.Item) string {
+func bounds(r units.Range[float64], item guideline.Field) string {
 	text := func(x float64) string {
-		if item == guideline.ItemLoad {
+		if item == guideline.FieldLoad {
 			return fmt.Sprintf("%.0f", 100*x)
 		}
 		return fmt.Sprintf("%.3g", x)
@@ -238,11 +239,11 @@ var short = map[guideline.Verdict]string{
 	guideline.NotStated: unsaid, guideline.NotRecorded: "?", guideline.NotComparable: "n/c",
 }
 
-func cellsOf(columns []column, item guideline.Item, of func(column) guideline.Report) []string {
+func cellsOf(columns []column, item guideline.Field, of func(column) guideline.Report) []string {
 	var list []string
 	for _, c := range columns {
 		text := cell(findings(of(c), item))
-		if item == guideline.ItemAerobic {
+		if item == guideline.FieldAerobic {
 			text = "no number"
 		}
 		list = append(list, text)

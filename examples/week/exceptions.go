@@ -72,7 +72,7 @@ func printOpposed(s sheet, columns []column) {
 	}
 	s.line("")
 	var parts []string
-	for _, item := range []guideline.Item{guideline.ItemPushPull, guideline.ItemSquatHinge} {
+	for _, item := range []guideline.Field{guideline.FieldPushPull, guideline.FieldSquatHinge} {
 		for _, f := range findings(columns[0].Plan, item) {
 			n, _ := f.Found.Min()
 			text := fmt.Sprintf("%s %g", plain(f.Of), n)
@@ -83,7 +83,7 @@ func printOpposed(s sheet, columns []column) {
 		}
 	}
 	s.Say("Opposed movements, sets a week: ", strings.Join(parts, ", ")+".")
-	for _, f := range findings(columns[0].Plan, guideline.ItemSides) {
+	for _, f := range findings(columns[0].Plan, guideline.FieldSides) {
 		switch n, _ := f.Found.Min(); f.Verdict {
 		case guideline.Met:
 			s.line("Left and right: as many sets of every exercise.")
