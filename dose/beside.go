@@ -15,10 +15,10 @@ type BesideKind uint8
 
 // Kinds of activity beside lifting.
 const (
-	BesideUnknown BesideKind = iota // not given
-	Balance                         // "balance"
-	Aerobic                         // "aerobic": moving briskly, walking
-	Impact                          // "impact": moderate impacts for bone
+	_       BesideKind = iota // not given
+	Balance                   // "balance"
+	Aerobic                   // "aerobic": moving briskly, walking
+	Impact                    // "impact": moderate impacts for bone
 )
 
 var besides = field.NewVocabulary[BesideKind]("activity", "", "balance", "aerobic", "impact")

@@ -6,14 +6,13 @@ import (
 
 	"example.org/posology/screening"
 	"example.org/posology/units"
-	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
 
 // checkScreened refuses an outcome that lacks what [screening.Assess] gives.
 func checkScreened(o screening.Outcome) error {
-	if o.Route == screening.RouteUnknown && o.Meanwhile == screening.MeanwhileUnknown {
+	if o.Route == 0 && o.Meanwhile == 0 {
 		return &field.Error{Path: "/screening", Allowed: "the outcome of Assess, or of Waived", Err: ErrNotScreened}
 	}
 	var bad field.Errors
@@ -23,7 +22,7 @@ func checkScreened(o screening.Outcome) error {
 			f.Err = ErrNotScreened
 		}
 	}
-	if o.Who.Training == body.TrainingUnknown {
+	if o.Who.Training == 0 {
 		bad.Add("/screening/who/training", o.Who.Training.Check())
 	}
 	return bad.Err()

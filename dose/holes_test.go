@@ -16,7 +16,7 @@ import (
 // be lifted: Mayhew's ends at 52.2 % of the maximum, and the row begins at 40 %.
 func TestTheCurveEndsAboveTheLoad(t *testing.T) {
 	r := tested(t, row(t), 6, 8, 2)
-	r.Estimates[0].Formula, r.Estimates[0].Loading = onerm.Mayhew, onerm.FormulaUnknown
+	r.Estimates[0].Formula, r.Estimates[0].Loading = onerm.Mayhew, 0
 	if err := r.Estimates[0].Validate(); err != nil {
 		t.Fatal(err)
 	}

@@ -13,11 +13,11 @@ type Phase uint8
 
 // Phases, in the order in which a programme takes them.
 const (
-	PhaseUnknown Phase = iota // not given
-	Familiarise               // "familiarise": learn the movements: light, few sets
-	Build                     // "build": get stronger: the load of the goal's row
-	Power                     // "power": moved fast on the way up, beside strength work
-	Maintain                  // "maintain": keep what was gained, with less
+	_           Phase = iota // not given
+	Familiarise              // "familiarise": learn the movements: light, few sets
+	Build                    // "build": get stronger: the load of the goal's row
+	Power                    // "power": moved fast on the way up, beside strength work
+	Maintain                 // "maintain": keep what was gained, with less
 )
 
 var phases = field.NewVocabulary[Phase]("phase", "", "familiarise", "build", "power", "maintain")
@@ -45,7 +45,7 @@ func (r Request) phase() Phase {
 	switch {
 	case novice && !r.Technique.Made():
 		return Familiarise
-	case r.Phase != PhaseUnknown:
+	case r.Phase != 0:
 		return r.Phase
 	case novice:
 		return Familiarise
@@ -57,7 +57,7 @@ func (r Request) phase() Phase {
 func (r Request) phaseReason() evidence.Reason {
 	code := evidence.ReasonCode("dose.phase")
 	switch {
-	case r.Phase == PhaseUnknown:
+	case r.Phase == 0:
 		code = "dose.phase-assumed"
 	case r.phase() != r.Phase:
 		code = "dose.technique-not-seen"

@@ -18,7 +18,7 @@ type Mode uint8
 
 // Modes.
 const (
-	ModeUnknown Mode = iota // not given
+	_           Mode = iota // not given
 	OnCurve                 // "on the curve": load, repetitions and reserve are tied by the load–repetition curve
 	FromBand                // "from the band": load from the guideline's band, beyond the studied curve
 	LoadFinding             // "load finding": a first weight, from which the load is found
@@ -71,7 +71,7 @@ type Flag uint8
 
 // Flags.
 const (
-	FlagUnknown        Flag = iota // not given
+	_                  Flag = iota // not given
 	BelowEffectiveDose             // "below effective dose": lighter than the goal's source asks for: fine for learning, too light to build
 )
 

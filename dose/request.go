@@ -68,7 +68,7 @@ func (r Request) validate() error {
 	bad.Add("/exercise", r.Exercise.Validate())
 	bad.Add("/side", r.checkSide())
 	bad.Add("/goal", r.Goal.Check())
-	if r.Phase != PhaseUnknown {
+	if r.Phase != 0 {
 		bad.Add("/phase", r.Phase.Check())
 	}
 	bad.Add("", r.checkEstimates())

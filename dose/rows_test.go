@@ -21,7 +21,7 @@ import (
 // known reports whether the row's field may permit a load.
 func known(r guideline.Recommendation, f guideline.Field) bool {
 	b := r.BasisOf(f)
-	return b != evidence.BasisUnknown && b != evidence.FromMemory && b != evidence.Design
+	return b != 0 && b != evidence.FromMemory && b != evidence.Design
 }
 
 // mostShare returns the largest share of 1RM that the row permits on a basis

@@ -165,7 +165,7 @@ func TestEveryLoadCanBePickedUp(t *testing.T) {
 
 func TestLargeBeforeSmall(t *testing.T) {
 	w := firstWeek(t, weekOf(0))
-	last := exercise.PatternUnknown
+	last := exercise.Pattern(0)
 	for _, item := range w.Sessions[0].Items {
 		ex := exerciseOf(t, item.Exercise)
 		if ex.Pattern < last {

@@ -21,7 +21,7 @@ func (n *now) byRule() error {
 		return err
 	}
 	name := n.c.Policy.Rule
-	if name == rule.NameUnknown || len(n.seen.Visit.Sets) == 0 || n.seen.Base <= 0 {
+	if name == 0 || len(n.seen.Visit.Sets) == 0 || n.seen.Base <= 0 {
 		return nil
 	}
 	a, err := n.ask(name)
@@ -45,7 +45,7 @@ func (n *now) byRule() error {
 // only keeps the load.
 func (n *now) byPain() error {
 	p := n.seen.Visit.Pain
-	if n.c.Policy.Pain != rule.NamePainGate || p == nil || p.Kind != screening.OrdinaryPain || p.During == nil || p.After == nil || p.NextMorning == nil || p.WeeklyTrend == screening.TrendUnknown {
+	if n.c.Policy.Pain != rule.NamePainGate || p == nil || p.Kind != screening.OrdinaryPain || p.During == nil || p.After == nil || p.NextMorning == nil || p.WeeklyTrend == 0 {
 		return nil
 	}
 	gates := &n.seen.Gates

@@ -113,7 +113,7 @@ func TestNextByPainGate(t *testing.T) {
 		{ordinary(3, 6, 3, 3, screening.StablePain), true, progression.EaseOff},
 		{ordinary(3, 4, 3, 4, screening.StablePain), true, progression.EaseOff},
 		{ordinary(3, 4, 3, 3, screening.RisingPain), true, progression.EaseOff},
-		{ordinary(3, 4, 3, 3, screening.TrendUnknown), true, progression.HoldDose},
+		{ordinary(3, 4, 3, 3, 0), true, progression.HoldDose},
 	} {
 		c := rowCourse(t, 4, 4.25)
 		if tt.gate {

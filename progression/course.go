@@ -91,11 +91,11 @@ const bridgeTop = 20
 func (p Policy) Validate() error {
 	var bad field.Errors
 	switch p.Rule {
-	case rule.NameUnknown, rule.NameOverTarget, rule.NameTwoForTwo, rule.NameRepsThenLoad, rule.NameOMNIBelow8, rule.NameTopOfRange:
+	case 0, rule.NameOverTarget, rule.NameTwoForTwo, rule.NameRepsThenLoad, rule.NameOMNIBelow8, rule.NameTopOfRange:
 	default:
 		bad.Add("/rule", field.Bad(p.Rule, "none, over-target, two-for-two, reps-then-load, omni-below-8 or top-of-range", field.ErrOutOfRange))
 	}
-	if p.Pain != rule.NameUnknown && p.Pain != rule.NamePainGate {
+	if p.Pain != 0 && p.Pain != rule.NamePainGate {
 		bad.Add("/pain", field.Bad(p.Pain, "none or pain-gate", field.ErrOutOfRange))
 	}
 	if p.MostReps < 0 || p.MostReps > bridgeTop {

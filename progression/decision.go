@@ -15,7 +15,7 @@ type Action uint8
 
 // Actions.
 const (
-	ActionUnknown Action = iota // not given
+	_             Action = iota // not given
 	Progress                    // "progress": one thing is made harder
 	HoldDose                    // "hold": the dose stays; without one, until something is settled or the assessment made anew
 	EaseOff                     // "ease": the dose is made easier

@@ -121,7 +121,7 @@ func TestNextFindsByRating(t *testing.T) {
 		"below 8":           {rule.NameOMNIBelow8, [2]float64{7, 7}, 4 * kilo},
 		"8":                 {rule.NameOMNIBelow8, [2]float64{8, 8}, 2 * kilo},
 		"8 on one side":     {rule.NameOMNIBelow8, [2]float64{7, 8}, 2 * kilo},
-		"without that rule": {rule.NameUnknown, [2]float64{7, 7}, 2 * kilo},
+		"without that rule": {0, [2]float64{7, 7}, 2 * kilo},
 	} {
 		c := rowCourse(t, 2, 4, 4.25, 6)
 		c.Policy.Rule = tt.rule

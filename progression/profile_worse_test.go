@@ -164,7 +164,7 @@ var checkSpoilings = []spoiling{
 	checked("fever", func(t *rapid.T, c *screening.Check) bool { c.Febrile = notNo(t); return true }),
 	checked("unwell", func(_ *rapid.T, c *screening.Check) bool { c.Unwell = screening.Yes; return true }),
 	checked("sore", func(_ *rapid.T, c *screening.Check) bool { c.SorenessDays = 5; return true }),
-	checked("alone today", func(_ *rapid.T, c *screening.Check) bool { c.Setting = screening.SettingUnknown; return true }),
+	checked("alone today", func(_ *rapid.T, c *screening.Check) bool { c.Setting = 0; return true }),
 	checked("an event", func(t *rapid.T, c *screening.Check) bool {
 		code := rapid.SampledFrom([]screening.Code{"fall", "operation", "hospital_stay", "new_diagnosis"}).Draw(t, "event")
 		c.Events = []screening.Event{{Code: code}}

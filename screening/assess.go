@@ -290,7 +290,7 @@ func (a *assessment) everyones() {
 		open bool
 		code Code
 	}{
-		{a.p.BP == nil, askPressure}, {a.p.RestingPulse == 0, askPulse}, {a.p.Setting == SettingUnknown, askSetting},
+		{a.p.BP == nil, askPressure}, {a.p.RestingPulse == 0, askPulse}, {a.p.Setting == 0, askSetting},
 		{a.p.Falls == nil && int(a.p.Age) >= fallsAge && !a.holds("falls_risk"), askFalls},
 	} {
 		if q.open {

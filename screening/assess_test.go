@@ -170,7 +170,7 @@ func TestDiabetes(t *testing.T) {
 	} {
 		q := p
 		change(&q)
-		if got := screening.DiabetesStart(q); got != screening.NeedUnknown {
+		if got := screening.DiabetesStart(q); got != 0 {
 			t.Errorf("%s: DiabetesStart = %v, want no answer", name, got)
 		}
 	}
@@ -191,10 +191,10 @@ func TestActiveWithDisease(t *testing.T) {
 	p.Clearances = []screening.Clearance{clearance("cardiac")}
 	o = assess(t, p)
 	expect(t, o, screening.Tell, screening.WithinLimits)
-	if o.Limits.MaxIntensity != screening.IntensityUnknown || o.ReviewBy <= visit {
+	if o.Limits.MaxIntensity != 0 || o.ReviewBy <= visit {
 		t.Errorf("limits %+v, review by %v", o.Limits, o.ReviewBy)
 	}
-	p.Wanted = screening.IntensityUnknown
+	p.Wanted = 0
 	p.Clearances = nil
 	if o = assess(t, p); !misses(o, "wanted") || o.Limits.MaxIntensity != screening.Moderate {
 		t.Errorf("wanted effort not given: missing %v, limits %+v", o.Missing, o.Limits)
@@ -276,7 +276,7 @@ func TestFractureRegion(t *testing.T) {
 	if !slices.Equal(o.Rules.Wider, []screening.Code{"recent_fracture"}) {
 		t.Errorf("wider list %v", o.Rules.Wider)
 	}
-	p.Events[0].Region = body.RegionUnknown
+	p.Events[0].Region = 0
 	if o = assess(t, p); !misses(o, "fracture_region") || o.Meanwhile != screening.UnloadedPractice {
 		t.Errorf("%v, missing %v", o.Meanwhile, o.Missing)
 	}
@@ -292,7 +292,7 @@ func TestFractureRegion(t *testing.T) {
 func TestAlone(t *testing.T) {
 	standing := body.DemandSet(body.FreeStanding, body.Overhead, body.OverFace)
 	for _, code := range []screening.Code{"falls_risk", "vertigo", "frailty", "parkinsons", "autonomic_neuropathy_postural_hypotension"} {
-		for setting, want := range map[screening.Setting]bool{screening.SettingUnknown: true, screening.Alone: true, screening.WithHelper: false, screening.InClinic: false} {
+		for setting, want := range map[screening.Setting]bool{0: true, screening.Alone: true, screening.WithHelper: false, screening.InClinic: false} {
 			p := blank()
 			p.Conditions, p.Setting = screening.AskedFor(code), setting
 			o := assess(t, p)

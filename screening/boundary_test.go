@@ -242,7 +242,7 @@ func TestRetinopathyBoundaries(t *testing.T) {
 func TestPreparticipationExhaustive(t *testing.T) {
 	for i := range 2 * 2 * 2 * 4 * 4 {
 		active, disease, symptoms := i&1 > 0, i&2 > 0, i&4 > 0
-		wanted := []screening.Intensity{screening.IntensityUnknown, screening.Light, screening.Moderate, screening.Vigorous}[i>>3&3]
+		wanted := []screening.Intensity{0, screening.Light, screening.Moderate, screening.Vigorous}[i>>3&3]
 		months := []int{0, 12, 13, -1}[i>>5&3] // of clearance; -1: none
 		p := blank()
 		p.Wanted = wanted

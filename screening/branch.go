@@ -10,7 +10,7 @@ func (a *assessment) branch() {
 	symptoms, disease := p.Symptoms.Any() != No, len(diseases) > 0 || !p.Diseases.Asked
 	until, cleared := p.vigorousClearance(diseases)
 	wanted := p.Wanted
-	if wanted == IntensityUnknown {
+	if wanted == 0 {
 		wanted = Vigorous
 		a.out.ask(askFor(askWanted, ""))
 	}

@@ -46,7 +46,7 @@ var checkMoves = slices.Concat([]checkMove{
 		c.Events = append(slices.Clone(c.Events), screening.Event{Code: one(r, datedCodes), Day: visit})
 		return true
 	}},
-	{"alone", func(_ *rand.Rand, c *screening.Check) bool { c.Setting = screening.SettingUnknown; return true }},
+	{"alone", func(_ *rand.Rand, c *screening.Check) bool { c.Setting = 0; return true }},
 	{"drop", func(r *rand.Rand, c *screening.Check) bool {
 		c.Orthostatic = &screening.OrthostaticDrop{From: screening.Sitting, Systolic: 45}
 		return true
@@ -65,7 +65,7 @@ var checkMoves = slices.Concat([]checkMove{
 
 var glucoseMoves = []checkMove{
 	{"ketones", func(_ *rand.Rand, c *screening.Check) bool {
-		if c.Ketones == screening.KetonesUnknown || c.Ketones == screening.LargeKetones {
+		if c.Ketones == 0 || c.Ketones == screening.LargeKetones {
 			return false
 		}
 		c.Ketones++
@@ -75,7 +75,7 @@ var glucoseMoves = []checkMove{
 		if c.Ketones >= screening.ModerateKetones || c.BloodKetones != nil || c.NoKetoneStrips {
 			return false
 		}
-		c.Ketones = screening.KetonesUnknown
+		c.Ketones = 0
 		return true
 	}},
 	{"blood ketones", func(_ *rand.Rand, c *screening.Check) bool {
@@ -94,7 +94,7 @@ var glucoseMoves = []checkMove{
 	}},
 	{"higher", func(_ *rand.Rand, c *screening.Check) bool {
 		next, ok := higher[c.Glucose.String()]
-		if ok = ok && c.Ketones != screening.KetonesUnknown; ok {
+		if ok = ok && c.Ketones != 0; ok {
 			c.Glucose = glucose(next)
 		}
 		return ok
@@ -180,12 +180,12 @@ var painMoves = []checkMove{
 		return true
 	}),
 	pain("pain forgotten", func(p *screening.Pain) bool {
-		p.During, p.WeeklyTrend = nil, screening.TrendUnknown
+		p.During, p.WeeklyTrend = nil, 0
 		return p.Kind <= screening.OrdinaryPain
 	}),
 	pain("kind not given", func(p *screening.Pain) bool {
 		was := p.Kind
-		p.Kind = screening.PainKindUnknown
+		p.Kind = 0
 		return was == screening.OrdinaryPain
 	}),
 	pain("chest", func(p *screening.Pain) bool { p.Kind = screening.ChestPain; return true }),

@@ -56,7 +56,7 @@ func (c Clearance) lastDay() units.Day {
 
 // intensity is the hardest effort that c speaks for.
 func (c Clearance) intensity() Intensity {
-	if c.Intensity == IntensityUnknown {
+	if c.Intensity == 0 {
 		return Moderate
 	}
 	return c.Intensity
@@ -89,13 +89,13 @@ func (c Clearance) names(codes []Code) bool {
 // covered returns the hardest effort that clearances in force speak for with
 // regard to any of the codes, and whether any speaks for one.
 func (p Profile) covered(codes []Code) (Intensity, bool) {
-	hardest := IntensityUnknown
+	var hardest Intensity
 	for _, c := range p.Clearances {
 		if c.names(codes) && p.void(c) == "" {
 			hardest = max(hardest, c.intensity())
 		}
 	}
-	return hardest, hardest != IntensityUnknown
+	return hardest, hardest != 0
 }
 
 // coveredAll is covered for every one of the items; for none it is false, and
@@ -105,7 +105,7 @@ func (p Profile) coveredAll(items []item) (Intensity, bool) {
 	for _, it := range items {
 		i, ok := p.covered(it.neededBy())
 		if !ok || it.kind == Symptom && it.released == nil {
-			return IntensityUnknown, false
+			return 0, false
 		}
 		hardest = min(hardest, i)
 	}
@@ -149,7 +149,7 @@ func (r Restriction) limits() Limits {
 	}
 	if r.MaxMass != nil {
 		side := r.Side
-		if side == body.SideUnknown {
+		if side == 0 {
 			side = body.Both
 		}
 		l.Masses = []MassLimit{{Region: r.Region, Side: side, Max: *r.MaxMass, Author: r.Author}}

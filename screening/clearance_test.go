@@ -46,7 +46,7 @@ func TestClearanceCounts(t *testing.T) {
 	if _, ok := finding(o, "screening.clearance-counted"); !ok || o.ReviewBy != visit {
 		t.Errorf("review by %v, findings %+v", o.ReviewBy, o.Findings)
 	}
-	c.Intensity = screening.IntensityUnknown
+	c.Intensity = 0
 	p.Clearances = []screening.Clearance{c}
 	if o = assess(t, p); o.Limits.MaxIntensity != screening.Moderate {
 		t.Errorf("a clearance without effort allows %v", o.Limits.MaxIntensity)
@@ -121,7 +121,7 @@ func TestClearanceForLessEffort(t *testing.T) {
 		p.Clearances = []screening.Clearance{c}
 		o := assess(t, p)
 		expect(t, o, screening.Tell, screening.WithinLimits)
-		if o.Limits.MaxIntensity != screening.IntensityUnknown || o.Limits.Avoid.Has(body.Overhead) != keeps {
+		if o.Limits.MaxIntensity != 0 || o.Limits.Avoid.Has(body.Overhead) != keeps {
 			t.Errorf("up to %v: %+v, want no cap on effort, and overhead avoided: %v", effort, o.Limits, keeps)
 		}
 		p.Events[0].Day = visit - 30 // early: the clearance is what lets effort go on, up to its own

@@ -18,15 +18,15 @@ type Kind uint8
 
 // Kinds of code.
 const (
-	KindUnknown Kind = iota // not given
-	Disease                 // "disease": known disease of the preparticipation rule
-	Symptom                 // "symptom": sign or symptom of the preparticipation rule
-	Condition               // "condition": condition, contraindication or medicine
-	RedFlag                 // "red flag": sign of a serious cause
-	Happening               // "happening": what an [Event] may name
-	Reading                 // "reading": what a measurement showed
-	Topic                   // "topic": what a question asks after and no list holds
-	Sign                    // "sign": what shows during a set
+	_         Kind = iota // not given
+	Disease               // "disease": known disease of the preparticipation rule
+	Symptom               // "symptom": sign or symptom of the preparticipation rule
+	Condition             // "condition": condition, contraindication or medicine
+	RedFlag               // "red flag": sign of a serious cause
+	Happening             // "happening": what an [Event] may name
+	Reading               // "reading": what a measurement showed
+	Topic                 // "topic": what a question asks after and no list holds
+	Sign                  // "sign": what shows during a set
 )
 
 var kindTexts = field.NewVocabulary[Kind]("kind of code", "", "disease", "symptom", "condition", "red flag", "happening", "reading", "topic", "sign")

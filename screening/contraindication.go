@@ -11,7 +11,7 @@ import "slices"
 func Contraindications(p Profile) ContraindicationAnswer {
 	answer := ContraindicationAnswer{Level: NoContraindication}
 	meet := func(level ContraindicationLevel, code Code) {
-		if level == ContraindicationLevelUnknown || slices.Contains(answer.Reasons, code) {
+		if level == 0 || slices.Contains(answer.Reasons, code) {
 			return
 		}
 		answer.Level = max(answer.Level, level)
@@ -32,7 +32,7 @@ func Contraindications(p Profile) ContraindicationAnswer {
 func (p Profile) contraindicationLevel(e *entry) ContraindicationLevel {
 	switch {
 	case e.listed() == retinopathyHigh && p.PlannedFraction < highIntensity:
-		return ContraindicationLevelUnknown
+		return 0
 	case e.code == uncontrolled && p.pressure() != nil:
 		return Relative // the reading says whether it is more
 	}

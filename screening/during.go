@@ -37,11 +37,11 @@ type StopAction uint8
 
 // Actions, rising in urgency.
 const (
-	StopActionUnknown StopAction = iota // not asked
-	CarryOn                             // "carry on": nothing was met
-	EndSet                              // "end the set": end the set and rest
-	EndSession                          // "stop for today": no more today
-	GetHelp                             // "help now": emergency services now
+	_          StopAction = iota // not asked
+	CarryOn                      // "carry on": nothing was met
+	EndSet                       // "end the set": end the set and rest
+	EndSession                   // "stop for today": no more today
+	GetHelp                      // "help now": emergency services now
 )
 
 var stopActions = field.NewVocabulary[StopAction]("action", "", "carry on", "end the set", "stop for today", "help now")

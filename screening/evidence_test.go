@@ -87,13 +87,13 @@ func notRaised(t *testing.T, l *evidence.Ledger, id evidence.FactID, known strin
 		t.Errorf("no fact %s", id)
 		return
 	}
-	best := evidence.BasisUnknown
+	best := evidence.Basis(0)
 	for word, b := range basisWords {
 		if strings.Contains(known, word) && evidence.Weaker(b, best) == best {
 			best = b
 		}
 	}
-	if first := strings.FieldsFunc(known, func(r rune) bool { return r == ' ' || r == ';' }); best == evidence.BasisUnknown || len(first) == 0 {
+	if first := strings.FieldsFunc(known, func(r rune) bool { return r == ' ' || r == ';' }); best == 0 || len(first) == 0 {
 		t.Fatalf("%s: cannot read %q", id, known)
 	}
 	if evidence.Weaker(f.Basis, best) != f.Basis {

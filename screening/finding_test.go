@@ -36,7 +36,7 @@ func TestFindingsSayWhatTheyAreOf(t *testing.T) {
 		o = mustToday(t, checkFor(r, o), o)
 		for _, f := range o.Findings {
 			reason := strings.TrimSuffix(strings.TrimPrefix(string(f.Reason.Code), "screening."), ".held")
-			want, branch := string(f.Code)+suffixes[f.Variant], f.Branch() != screening.BranchUnknown
+			want, branch := string(f.Code)+suffixes[f.Variant], f.Branch() != 0
 			switch {
 			case branch:
 				want = "branch." + want
@@ -74,7 +74,7 @@ func TestBranchKnown(t *testing.T) {
 	} {
 		p.Symptoms = tt.symptoms
 		for _, f := range assess(t, p).Findings {
-			if f.Branch() != screening.BranchUnknown && f.Known != tt.known {
+			if f.Branch() != 0 && f.Known != tt.known {
 				t.Errorf("%+v: branch %s, known %v", tt.symptoms, f.Code, f.Known)
 			}
 		}
@@ -85,7 +85,7 @@ func TestBranchKnown(t *testing.T) {
 func TestFindingWithoutCode(t *testing.T) {
 	var f screening.Finding
 	old := `{"reason":{"code":"screening.renal"},"route":"tell","meanwhile":"within limits"}`
-	if err := json.Unmarshal([]byte(old), &f); err != nil || f.Code != "" || f.Route != screening.Tell || f.Branch() != screening.BranchUnknown {
+	if err := json.Unmarshal([]byte(old), &f); err != nil || f.Code != "" || f.Route != screening.Tell || f.Branch() != 0 {
 		t.Errorf("%+v, %v", f, err)
 	}
 	if data, err := json.Marshal(f); err != nil || string(data) != old {

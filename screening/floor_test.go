@@ -13,7 +13,7 @@ func TestFloor(t *testing.T) {
 	triggers := []screening.Code{"falls_risk", "vertigo", "frailty", "frailty_dose", "cfs_level_4", "cfs_level_5", "cfs_level_6", "cfs_level_7",
 		"cfs_level_8", "cfs_level_9", "parkinsons", "vertebral_fracture", "osteoporosis_with_vertebral_fracture"}
 	for _, code := range triggers {
-		for setting := screening.SettingUnknown; setting <= screening.InClinic; setting++ {
+		for setting := screening.Setting(0); setting <= screening.InClinic; setting++ {
 			for _, answer := range []screening.Answer{screening.No, screening.Unknown, screening.Yes} {
 				for _, unsure := range []bool{false, true} {
 					p := well()

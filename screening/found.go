@@ -198,7 +198,7 @@ func (p Profile) fractured(all bool) (regions []body.Region, known bool) {
 			continue
 		}
 		fractures++
-		if e.Region != body.RegionUnknown && e.Region != body.WholeBody {
+		if e.Region != 0 && e.Region != body.WholeBody {
 			regions = append(regions, e.Region)
 		}
 	}

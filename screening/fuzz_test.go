@@ -79,7 +79,7 @@ func FuzzMomentJSON(f *testing.F) {
 			return
 		}
 		got, err := screening.During(m)
-		if (err == nil) != (m.Validate() == nil) || err == nil && got.Action == screening.StopActionUnknown {
+		if (err == nil) != (m.Validate() == nil) || err == nil && got.Action == 0 {
 			t.Fatalf("During(%s) = %+v, %v", data, got, err)
 		}
 		if (len(got.Findings) > 0) != (got.Action > screening.CarryOn) {

@@ -23,7 +23,7 @@ func HeartFailure(c Check, p Profile) ContraindicationAnswer {
 	meet(c.Worsening != Unknown, c.Worsening == Yes, worsening)
 	meet(c.SupinePulse > 0, c.SupinePulse >= supinePulse, pulseLying)
 	for _, it := range p.found() {
-		meet(it.code == heartFailure, it.held == Yes && it.failure != ContraindicationLevelUnknown, it.code)
+		meet(it.code == heartFailure, it.held == Yes && it.failure != 0, it.code)
 	}
 	return answer
 }

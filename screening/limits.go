@@ -15,11 +15,11 @@ type Setting uint8
 
 // Settings, in rising order of supervision.
 const (
-	SettingUnknown Setting = iota // not given
-	Alone                         // "alone": nobody at hand
-	WithHelper                    // "with a helper": a helper at hand
-	InGroup                       // "in a group": a group with an instructor
-	InClinic                      // "in a clinic": a clinician beside the person
+	_          Setting = iota // not given
+	Alone                     // "alone": nobody at hand
+	WithHelper                // "with a helper": a helper at hand
+	InGroup                   // "in a group": a group with an instructor
+	InClinic                  // "in a clinic": a clinician beside the person
 )
 
 var settings = field.NewVocabulary[Setting]("setting", "", "alone", "with a helper", "in a group", "in a clinic")
@@ -118,7 +118,7 @@ func (l Limits) Join(m Limits) Limits {
 	}
 	l.MinReserve = max(l.MinReserve, m.MinReserve)
 	l.Lighten = l.Lighten.join(m.Lighten)
-	if m.MaxIntensity != IntensityUnknown && (l.MaxIntensity == IntensityUnknown || m.MaxIntensity < l.MaxIntensity) {
+	if m.MaxIntensity != 0 && (l.MaxIntensity == 0 || m.MaxIntensity < l.MaxIntensity) {
 		l.MaxIntensity = m.MaxIntensity
 	}
 	l.NoBreathHolding = l.NoBreathHolding || m.NoBreathHolding

@@ -94,7 +94,7 @@ var listMoves = []move{
 		return was != nil
 	}},
 	{"harder wish", func(_ *rand.Rand, p *screening.Profile) bool {
-		if p.Wanted == screening.IntensityUnknown || p.Wanted == screening.Vigorous {
+		if p.Wanted == 0 || p.Wanted == screening.Vigorous {
 			return false
 		}
 		p.Wanted++

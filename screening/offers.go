@@ -23,7 +23,7 @@ func Offers(code evidence.ReasonCode) (Meanwhile, bool) {
 	if of, agreed := strings.CutSuffix(string(name), string(withClearance)); agreed && find(Code(of)) != nil {
 		return WithinLimits, true // an agreement that lifted a hold
 	}
-	return MeanwhileUnknown, false
+	return 0, false
 }
 
 // unprefixed is a reason's code without the package's prefix.

@@ -16,12 +16,12 @@ type Route uint8
 
 // Routes, in rising order of urgency.
 const (
-	RouteUnknown Route = iota // not screened
-	NoRoute                   // "none": no caution was found in what was answered
-	Tell                      // "tell": let the doctor know; nothing waits for it
-	AskFirst                  // "ask first": ask before training goes beyond Meanwhile
-	SameDay                   // "same day": to be seen by a clinician today
-	Emergency                 // "emergency": emergency services
+	_         Route = iota // not screened
+	NoRoute                // "none": no caution was found in what was answered
+	Tell                   // "tell": let the doctor know; nothing waits for it
+	AskFirst               // "ask first": ask before training goes beyond Meanwhile
+	SameDay                // "same day": to be seen by a clinician today
+	Emergency              // "emergency": emergency services
 )
 
 var routes = field.NewVocabulary[Route]("route", "", "none", "tell", "ask first", "same day", "emergency")
@@ -44,7 +44,7 @@ type Meanwhile uint8
 
 // What may go on, in rising order of severity.
 const (
-	MeanwhileUnknown Meanwhile = iota // not screened
+	_                Meanwhile = iota // not screened
 	WithinLimits                      // "within limits": training within Limits
 	LightSupervised                   // "light and supervised": light loads, with somebody qualified beside the person
 	UnloadedPractice                  // "unloaded practice": movements without weights
@@ -164,11 +164,11 @@ type Finding struct {
 }
 
 // Branch returns the branch of the preparticipation rule that f states, and
-// [BranchUnknown] for every other finding.
+// zero for every other finding.
 func (f Finding) Branch() Branch {
 	var b Branch
 	if b.UnmarshalText([]byte(f.Code)) != nil {
-		return BranchUnknown
+		return 0
 	}
 	return b
 }

@@ -12,10 +12,10 @@ type Trend uint8
 
 // Trends.
 const (
-	TrendUnknown Trend = iota // not known
-	FallingPain               // "falling"
-	StablePain                // "stable"
-	RisingPain                // "rising"
+	_           Trend = iota // not known
+	FallingPain              // "falling"
+	StablePain               // "stable"
+	RisingPain               // "rising"
 )
 
 var trends = field.NewVocabulary[Trend]("trend", "", "falling", "stable", "rising")
@@ -38,7 +38,7 @@ type PainKind uint8
 
 // Kinds of pain.
 const (
-	PainKindUnknown   PainKind = iota // not given
+	_                 PainKind = iota // not given
 	OrdinaryPain                      // "ordinary": of a joint, tendon or muscle, where it is usual
 	ChestPain                         // "chest": around the chest
 	SpreadingPain                     // "spreading": spreading, as into an arm or leg
@@ -104,7 +104,7 @@ type PainZone uint8
 
 // Zones, rising.
 const (
-	ZoneUnknown    PainZone = iota // no score
+	_              PainZone = iota // no score
 	ZoneUpTo2                      // "pain_0_2": 0 to 2
 	ZoneOver2UpTo5                 // "pain_over_2_to_5": above 2, to 5
 	ZoneOver5                      // "pain_over_5": above 5
@@ -147,7 +147,7 @@ type PainAnswer struct {
 }
 
 func (a PainAnswer) isZero() bool {
-	return !a.Applies && a.Zone == ZoneUnknown && a.Variant == ZoneUnknown && a.Plan == PlanUnknown && !a.MayProgress && len(a.Reasons) == 0
+	return !a.Applies && a.Zone == 0 && a.Variant == 0 && a.Plan == 0 && !a.MayProgress && len(a.Reasons) == 0
 }
 
 // PainModel answers by the pain-monitoring model (Thomee 1997, Silbernagel
@@ -175,7 +175,7 @@ func PainModel(p Pain) PainAnswer {
 		}
 	}
 	usual := p.Osteoarthritis == Yes && p.Usual != nil && *p.Usual <= painLimit
-	calm := p.settled() == Yes && p.WeeklyTrend != TrendUnknown && known && answer.Plan == AsPlanned
+	calm := p.settled() == Yes && p.WeeklyTrend != 0 && known && answer.Plan == AsPlanned
 	answer.MayProgress = calm && (answer.Zone == ZoneUpTo2 || usual)
 	return answer
 }
@@ -199,7 +199,7 @@ func (p Pain) worst() Pain {
 	if p.settled() == Unknown {
 		p.SettledNextMorning = No
 	}
-	if p.WeeklyTrend == TrendUnknown {
+	if p.WeeklyTrend == 0 {
 		p.WeeklyTrend = RisingPain
 	}
 	return p

@@ -37,7 +37,7 @@ func needOf(b Branch, wanted Intensity, clearedVigorous bool) Need {
 		case wanted == Vigorous:
 			return BeforeVigorous
 		}
-		return NeedUnknown
+		return 0
 	}
 	return NotNeeded
 }
@@ -70,15 +70,15 @@ func Preparticipation(p Profile) PreparticipationAnswer {
 func DiabetesStart(p Profile) Need {
 	diseases := knownIn(p.found(), Yes, true)
 	if len(diseases) == 0 || !p.Diseases.Asked || !p.Symptoms.Asked || len(p.Symptoms.Present) > 0 || p.Activity.active() {
-		return NeedUnknown
+		return 0
 	}
 	for _, it := range diseases {
 		if !slices.Contains(diabetesCodes, it.code) || it.by != nil {
-			return NeedUnknown
+			return 0
 		}
 	}
 	if p.Wanted != Light && p.Wanted != Moderate {
-		return NeedUnknown
+		return 0
 	}
 	return NotNeeded
 }

@@ -13,11 +13,11 @@ type Intensity uint8
 
 // Intensities, rising.
 const (
-	IntensityUnknown Intensity = iota // not given
-	Idle                              // "none": no exercise
-	Light                             // "light"
-	Moderate                          // "moderate"
-	Vigorous                          // "vigorous"
+	_        Intensity = iota // not given
+	Idle                      // "none": no exercise
+	Light                     // "light"
+	Moderate                  // "moderate"
+	Vigorous                  // "vigorous"
 )
 
 var intensities = field.NewVocabulary[Intensity]("intensity", "", "none", "light", "moderate", "vigorous")

@@ -37,9 +37,9 @@ type Posture uint8
 
 // Postures.
 const (
-	PostureUnknown Posture = iota // not given
-	Lying                         // "lying"
-	Sitting                       // "sitting"
+	_       Posture = iota // not given
+	Lying                  // "lying"
+	Sitting                // "sitting"
 )
 
 var postures = field.NewVocabulary[Posture]("posture", "", "lying", "sitting")
@@ -84,7 +84,7 @@ type Ketones uint8
 
 // Results of a ketone test, rising.
 const (
-	KetonesUnknown  Ketones = iota // not tested
+	_               Ketones = iota // not tested
 	NoKetones                      // "none"
 	SmallKetones                   // "small"
 	ModerateKetones                // "moderate"
@@ -110,9 +110,9 @@ type GlucoseUnit uint8
 
 // Units of blood glucose.
 const (
-	GlucoseUnitUnknown GlucoseUnit = iota // not given
-	MgDL                                  // "mg/dL": milligrams per decilitre
-	MmolL                                 // "mmol/L": millimoles per litre
+	_     GlucoseUnit = iota // not given
+	MgDL                     // "mg/dL": milligrams per decilitre
+	MmolL                    // "mmol/L": millimoles per litre
 )
 
 var glucoseUnits = field.NewVocabulary[GlucoseUnit]("unit of glucose", "", "mg/dL", "mmol/L")

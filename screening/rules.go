@@ -25,12 +25,12 @@ type Rules struct {
 
 // IsZero reports whether no rule was asked.
 func (r Rules) IsZero() bool {
-	return r.Preparticipation == PreparticipationAnswer{} && r.DiabetesStart == NeedUnknown &&
-		r.Contraindications.Level == ContraindicationLevelUnknown && len(r.Contraindications.Reasons) == 0 &&
-		len(r.Wider) == 0 && r.RedFlags == ReferralUnknown &&
-		r.HeartFailure.Level == ContraindicationLevelUnknown && len(r.HeartFailure.Reasons) == 0 &&
+	return r.Preparticipation == PreparticipationAnswer{} && r.DiabetesStart == 0 &&
+		r.Contraindications.Level == 0 && len(r.Contraindications.Reasons) == 0 &&
+		len(r.Wider) == 0 && r.RedFlags == 0 &&
+		r.HeartFailure.Level == 0 && len(r.HeartFailure.Reasons) == 0 &&
 		r.Falls.isZero() && r.Pain.isZero() &&
-		r.SessionDay.Plan == PlanUnknown && len(r.SessionDay.Reasons) == 0 && len(r.Cautions) == 0
+		r.SessionDay.Plan == 0 && len(r.SessionDay.Reasons) == 0 && len(r.Cautions) == 0
 }
 
 // Branch is a branch of the preparticipation rule: N for people not regularly
@@ -39,13 +39,13 @@ type Branch uint8
 
 // Branches.
 const (
-	BranchUnknown Branch = iota // could not be told
-	N1                          // "N1": neither disease nor symptoms
-	N2                          // "N2": disease, no symptoms
-	N3                          // "N3": symptoms
-	A1                          // "A1": neither disease nor symptoms
-	A2                          // "A2": disease, no symptoms
-	A3                          // "A3": symptoms
+	_  Branch = iota // could not be told
+	N1               // "N1": neither disease nor symptoms
+	N2               // "N2": disease, no symptoms
+	N3               // "N3": symptoms
+	A1               // "A1": neither disease nor symptoms
+	A2               // "A2": disease, no symptoms
+	A3               // "A3": symptoms
 )
 
 var branches = field.NewVocabulary[Branch]("branch", "", "N1", "N2", "N3", "A1", "A2", "A3")
@@ -67,7 +67,7 @@ type Need uint8
 
 // Needs, rising.
 const (
-	NeedUnknown    Need = iota // could not be told
+	_              Need = iota // could not be told
 	NotNeeded                  // "not_needed": none
 	BeforeVigorous             // "clearance_before_vigorous": before vigorous exercise
 	BeforeAny                  // "clearance_before_any": before any exercise
@@ -99,10 +99,10 @@ type ContraindicationLevel uint8
 
 // Levels, rising.
 const (
-	ContraindicationLevelUnknown ContraindicationLevel = iota // not asked
-	NoContraindication                                        // "none": none on the list was answered with yes
-	Relative                                                  // "relative": a doctor decides first
-	Absolute                                                  // "absolute": no resistance exercise
+	_                  ContraindicationLevel = iota // not asked
+	NoContraindication                              // "none": none on the list was answered with yes
+	Relative                                        // "relative": a doctor decides first
+	Absolute                                        // "absolute": no resistance exercise
 )
 
 var levels = field.NewVocabulary[ContraindicationLevel]("level", "", "none", "relative", "absolute")
@@ -147,7 +147,7 @@ type Referral uint8
 
 // Referrals, rising.
 const (
-	ReferralUnknown   Referral = iota // not asked
+	_                 Referral = iota // not asked
 	NoReferral                        // "none"
 	UrgentReferral                    // "urgent_referral"
 	EmergencyReferral                 // "emergency"
@@ -173,7 +173,7 @@ type DayPlan uint8
 
 // Plans for the day, rising in severity.
 const (
-	PlanUnknown DayPlan = iota // not checked
+	_           DayPlan = iota // not checked
 	AsPlanned                  // "as_planned"
 	Lighter                    // "lighter": see [Lighten]
 	SettleFirst                // "settle_first": measure again, or answer what is missing; only then a session

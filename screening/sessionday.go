@@ -130,7 +130,7 @@ func (c Check) lowGlucose(p Profile) (Code, DayPlan) {
 	case measured && c.Glucose.below(glucoseEat) && c.onInsulin(p):
 		return glucoseBelowEat, Lighter
 	}
-	return "", PlanUnknown
+	return "", 0
 }
 
 func (c Check) highGlucose() Code {

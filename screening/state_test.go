@@ -100,7 +100,7 @@ func TestPainModel(t *testing.T) {
 			p.During, p.Usual, p.NextMorning, p.SettledNextMorning = score(2), score(3), score(3), screening.Unknown
 		}, screening.AsPlanned, true},
 		"above usual":      {func(p *screening.Pain) { p.During, p.Usual, p.NextMorning = score(2), score(3), score(3.5) }, screening.Lighter, false},
-		"trend not known":  {func(p *screening.Pain) { p.During, p.WeeklyTrend = score(1), screening.TrendUnknown }, screening.AsPlanned, false},
+		"trend not known":  {func(p *screening.Pain) { p.During, p.WeeklyTrend = score(1), 0 }, screening.AsPlanned, false},
 		"score not known":  {func(p *screening.Pain) { p.After = nil }, screening.AsPlanned, false},
 		"chest, no matter": {func(p *screening.Pain) { p.During, p.Kind = score(0), screening.ChestPain }, screening.NotToday, false},
 	} {

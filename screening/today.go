@@ -92,7 +92,7 @@ func (o Outcome) dayPlan() DayPlan {
 // fits reports what keeps c from being applied to o.
 func (c Check) fits(o Outcome) error {
 	switch {
-	case o.Route == RouteUnknown && o.Meanwhile == MeanwhileUnknown:
+	case o.Route == 0 && o.Meanwhile == 0:
 		return field.Bad(nil, "an outcome of Assess", field.ErrMissing)
 	case !o.Screened():
 		return o.Validate()
@@ -109,7 +109,7 @@ func (c Check) fits(o Outcome) error {
 // lessCompany says that the person was screened for company that is not there.
 func (c Check) lessCompany(o Outcome) error {
 	got := c.Setting.String()
-	if c.Setting == SettingUnknown {
+	if c.Setting == 0 {
 		got = "not given, which counts as alone"
 	}
 	return field.Bad(got, o.Setting.String()+", as screened, or more company; else assess anew for that setting", field.ErrConflict)
@@ -234,7 +234,7 @@ func (c Check) ownState(o *Outcome) {
 		o.Rules.Pain = PainModel(*c.Pain)
 		meet(c.Pain.Kind > OrdinaryPain, otherPain[c.Pain.Kind])
 	}
-	if c.Pain != nil && c.Pain.Kind == PainKindUnknown {
+	if c.Pain != nil && c.Pain.Kind == 0 {
 		e := find(askPainKind)
 		o.ask(askFor(askPainKind, ""))
 		o.addOpen(e.finding(unsurely), e.effect)
@@ -254,7 +254,7 @@ func (c Check) worst() Check {
 	if c.SevereLow == Unknown && c.InsulinOrSecretagogue == Yes {
 		c.SevereLow = Yes
 	}
-	if c.Ketones == KetonesUnknown && c.BloodKetones == nil && c.highGlucose() != "" {
+	if c.Ketones == 0 && c.BloodKetones == nil && c.highGlucose() != "" {
 		c.Ketones = LargeKetones
 	}
 	if c.Pain != nil {

@@ -134,7 +134,7 @@ func TestTodayRefuses(t *testing.T) {
 	other := o
 	other.Today = visit - 1
 	alone, blank := quiet(), quiet()
-	alone.Setting, blank.Setting = screening.Alone, screening.SettingUnknown
+	alone.Setting, blank.Setting = screening.Alone, 0
 	two := screening.Outcome{Route: screening.NoRoute, Meanwhile: screening.WithinLimits}
 	for name, tt := range map[string]struct {
 		c    screening.Check

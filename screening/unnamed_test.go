@@ -16,7 +16,7 @@ func TestNotAskedIsNamed(t *testing.T) {
 		"blood_pressure": func(p *screening.Profile) { p.BP = nil },
 		"resting_pulse":  func(p *screening.Profile) { p.RestingPulse = 0 },
 		"falls":          func(p *screening.Profile) { p.Falls = nil },
-		"setting":        func(p *screening.Profile) { p.Setting = screening.SettingUnknown },
+		"setting":        func(p *screening.Profile) { p.Setting = 0 },
 	} {
 		p := all
 		leave(&p)

@@ -123,7 +123,7 @@ func (p Profile) Validate() error {
 	if p.Sex > body.Male {
 		bad.Add("/sex", field.Bad(p.Sex, "female or male", field.ErrOutOfRange))
 	}
-	if p.Training != body.TrainingUnknown {
+	if p.Training != 0 {
 		bad.Add("/training", p.Training.Check())
 	}
 	if p.Activity != nil {

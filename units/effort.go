@@ -38,12 +38,12 @@ type Scale uint8
 
 // Scales of effort.
 const (
-	ScaleUnknown Scale = iota // not given
-	ScaleRIR                  // "rir": repetitions in reserve, 0 to 10
-	ScaleRPE                  // "rpe": 1 to 10 in halves, by repetitions in reserve (Zourdos 2016)
-	ScaleOMNI                 // "omni": 0 to 10, resistance exercise; no value in reserve
-	ScaleCR10                 // "cr10": 0 to 10, category-ratio; no value in reserve
-	ScaleBorg                 // "borg": 6 to 20; no value in reserve
+	_         Scale = iota // not given
+	ScaleRIR               // "rir": repetitions in reserve, 0 to 10
+	ScaleRPE               // "rpe": 1 to 10 in halves, by repetitions in reserve (Zourdos 2016)
+	ScaleOMNI              // "omni": 0 to 10, resistance exercise; no value in reserve
+	ScaleCR10              // "cr10": 0 to 10, category-ratio; no value in reserve
+	ScaleBorg              // "borg": 6 to 20; no value in reserve
 )
 
 var scales = field.NewVocabulary[Scale]("scale", "", "rir", "rpe", "omni", "cr10", "borg")
@@ -104,9 +104,9 @@ func RPE(v float64) (Effort, error) { return NewEffort(ScaleRPE, v) }
 func OMNI(v float64) (Effort, error) { return NewEffort(ScaleOMNI, v) }
 
 // IsZero reports whether no effort was recorded.
-func (e Effort) IsZero() bool { return e.scale == ScaleUnknown }
+func (e Effort) IsZero() bool { return e.scale == 0 }
 
-// Scale returns the scale, [ScaleUnknown] if nothing was recorded.
+// Scale returns the scale, zero if nothing was recorded.
 func (e Effort) Scale() Scale { return e.scale }
 
 // Value returns the number on the scale.
@@ -184,7 +184,7 @@ func Ratings() iter.Seq2[float64, Range[RIR]] {
 // are not built on it; an [field.ErrMissing] if nothing was recorded.
 func (e Effort) RIR() (Range[RIR], error) {
 	switch e.scale {
-	case ScaleUnknown:
+	case 0:
 		return Range[RIR]{}, field.Bad(nil, "an effort rating", field.ErrMissing)
 	case ScaleRIR:
 		return Exactly(RIR(e.value)), nil

@@ -155,7 +155,7 @@ func TestEffortScaleEnds(t *testing.T) {
 			t.Errorf("RPE(%v): %v, want %v", v, err, field.ErrOutOfRange)
 		}
 	}
-	if _, err := units.NewEffort(units.ScaleUnknown, 5); !errors.Is(err, field.ErrMissing) {
+	if _, err := units.NewEffort(0, 5); !errors.Is(err, field.ErrMissing) {
 		t.Errorf("a rating without scale: %v, want %v", err, field.ErrMissing)
 	}
 	if _, err := units.NewEffort(99, 5); !errors.Is(err, field.ErrOutOfRange) {
@@ -227,7 +227,7 @@ func TestEffortTextErrors(t *testing.T) {
 }
 
 func TestScaleText(t *testing.T) {
-	for s := units.ScaleUnknown; s <= units.ScaleBorg; s++ {
+	for s := units.Scale(0); s <= units.ScaleBorg; s++ {
 		text, err := s.MarshalText()
 		var got units.Scale
 		if err != nil || got.UnmarshalText(text) != nil || got != s || s.String() != string(text) {

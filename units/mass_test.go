@@ -127,7 +127,7 @@ func TestMassText(t *testing.T) {
 		{1, units.KG, "0.000000000001 kg"},
 		{5, units.KG, "0.000000000005 kg"},
 		{1, units.LB, "0.000000000002 lb"},
-		{20 * units.Kilogram, units.MassUnitUnknown, "20 kg"},
+		{20 * units.Kilogram, 0, "20 kg"},
 		{20 * units.Kilogram, 99, "20 kg"},
 		{units.MaxMass, units.KG, "9223372.036854775807 kg"},
 		{math.MinInt64, units.KG, "-9223372.036854775808 kg"},

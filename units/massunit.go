@@ -11,11 +11,11 @@ type MassUnit uint8
 
 // Units that equipment is marked in.
 const (
-	MassUnitUnknown MassUnit = iota // not given
-	KG                              // kilogram
-	G                               // gram
-	LB                              // avoirdupois pound
-	OZ                              // avoirdupois ounce
+	_  MassUnit = iota // not given
+	KG                 // kilogram
+	G                  // gram
+	LB                 // avoirdupois pound
+	OZ                 // avoirdupois ounce
 	numMassUnits
 )
 
@@ -23,19 +23,19 @@ var massUnits = [numMassUnits]struct {
 	text, ucum string
 	mass       Mass
 }{
-	MassUnitUnknown: {"kg", "kg", Kilogram},
-	KG:              {"kg", "kg", Kilogram},
-	G:               {"g", "g", Gram},
-	LB:              {"lb", "[lb_av]", Pound},
-	OZ:              {"oz", "[oz_av]", Ounce},
+	0:  {"kg", "kg", Kilogram},
+	KG: {"kg", "kg", Kilogram},
+	G:  {"g", "g", Gram},
+	LB: {"lb", "[lb_av]", Pound},
+	OZ: {"oz", "[oz_av]", Ounce},
 }
 
-// valid maps what is no unit to MassUnitUnknown.
+// valid maps what is no unit to zero.
 func (u MassUnit) valid() MassUnit {
 	if u < numMassUnits {
 		return u
 	}
-	return MassUnitUnknown
+	return 0
 }
 
 // String returns "kg", "g", "lb" or "oz"; a unit not given counts as kg.
@@ -64,7 +64,7 @@ func ParseMassUnit(s string) (MassUnit, error) {
 // value that is no unit is an [field.ErrOutOfRange].
 func (u MassUnit) MarshalText() ([]byte, error) {
 	switch {
-	case u == MassUnitUnknown:
+	case u == 0:
 		return nil, nil
 	case u >= numMassUnits:
 		return nil, field.Bad(uint8(u), unitForm, field.ErrOutOfRange)
@@ -75,7 +75,7 @@ func (u MassUnit) MarshalText() ([]byte, error) {
 // UnmarshalText reads what [ParseMassUnit] reads, and nothing as "not given".
 func (u *MassUnit) UnmarshalText(text []byte) error {
 	if len(text) == 0 {
-		*u = MassUnitUnknown
+		*u = 0
 		return nil
 	}
 	v, err := ParseMassUnit(string(text))

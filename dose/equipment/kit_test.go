@@ -193,7 +193,7 @@ func TestKitJSONStrict(t *testing.T) {
 }
 
 func TestCompileErrors(t *testing.T) {
-	_, err := equipment.Kit{Plates: []equipment.Plate{{kg(1), -1}}}.Compile(body.HoldUnknown)
+	_, err := equipment.Kit{Plates: []equipment.Plate{{kg(1), -1}}}.Compile(0)
 	want := []string{"/plates/0/count: out of range", "/hold: not given"}
 	if diff := gocmp.Diff(want, paths(t, err)); diff != "" {
 		t.Errorf("errors differ (-want +got):\n%s", diff)

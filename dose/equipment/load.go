@@ -17,7 +17,7 @@ type PartKind uint8
 
 // Kinds of part.
 const (
-	PartUnknown  PartKind = iota // not given
+	_            PartKind = iota // not given
 	PartDumbbell                 // "dumbbell": a ready-made dumbbell
 	PartHandle                   // "handle": a dumbbell handle
 	PartBar                      // "bar": a bar
@@ -78,7 +78,7 @@ func (l Load) Parts() []Part {
 		return slices.Clone(l.parts)
 	}
 	it := l.table.items[l.made.item]
-	if it.kind == PartUnknown {
+	if it.kind == 0 {
 		return nil
 	}
 	parts := []Part{{it.kind, it.name, withUnit(it.mass), 1}}

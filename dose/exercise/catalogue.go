@@ -126,7 +126,7 @@ func (c Catalogue) Pattern(id ID) Pattern {
 	if e := c.at(id); e != nil {
 		return e.Pattern
 	}
-	return PatternUnknown
+	return 0
 }
 
 // All yields the exercises in order of pattern, then listing: the order in

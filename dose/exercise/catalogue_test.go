@@ -90,10 +90,10 @@ func TestWith(t *testing.T) {
 	if got := c.Ladder("no-such"); got != nil {
 		t.Errorf("Ladder of an unknown ID = %v, want none", got)
 	}
-	if c.Pattern("box-squat") != exercise.Squat || c.Pattern("no-such") != exercise.PatternUnknown {
+	if c.Pattern("box-squat") != exercise.Squat || c.Pattern("no-such") != 0 {
 		t.Errorf("patterns %s and %s", c.Pattern("box-squat"), c.Pattern("no-such"))
 	}
-	last := exercise.PatternUnknown
+	last := exercise.Pattern(0)
 	for e := range c.All() {
 		if e.Pattern < last {
 			t.Errorf("%s (%s) stands after pattern %s", e.ID, e.Pattern, last)

@@ -22,10 +22,10 @@ type DoseUnit uint8
 
 // Measures.
 const (
-	DoseUnitUnknown DoseUnit = iota // not given
-	Repetitions                     // "repetitions"
-	Seconds                         // "seconds": held
-	Metres                          // "metres": walked
+	_           DoseUnit = iota // not given
+	Repetitions                 // "repetitions"
+	Seconds                     // "seconds": held
+	Metres                      // "metres": walked
 )
 
 var measures = field.NewVocabulary[DoseUnit]("measure", "", "repetitions", "seconds", "metres")
@@ -47,10 +47,10 @@ type Role uint8
 
 // Roles, in falling order.
 const (
-	RoleUnknown Role = iota // not given
-	Prime                   // "prime": does most of the work
-	Synergist               // "synergist": helps
-	Stabiliser              // "stabiliser": holds
+	_          Role = iota // not given
+	Prime                  // "prime": does most of the work
+	Synergist              // "synergist": helps
+	Stabiliser             // "stabiliser": holds
 )
 
 var roles = field.NewVocabulary[Role]("role", "", "prime", "synergist", "stabiliser")
@@ -196,7 +196,7 @@ func (e Exercise) checkMuscles() error {
 func (w Work) check(seen *muscleSet) error {
 	var bad field.Errors
 	switch {
-	case w.Muscle == body.MuscleUnknown:
+	case w.Muscle == 0:
 		bad.Add("/muscle", field.Bad(nil, "a muscle", field.ErrMissing))
 	case seen[w.Muscle]:
 		bad.Add("/muscle", field.Bad(w.Muscle, "each muscle once", field.ErrDuplicate))

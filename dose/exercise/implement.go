@@ -14,16 +14,16 @@ type Implement uint8
 
 // Implements.
 const (
-	ImplementUnknown Implement = iota // not given
-	Bodyweight                        // "bodyweight"
-	Dumbbell                          // "dumbbell"
-	Kettlebell                        // "kettlebell"
-	Barbell                           // "barbell"
-	HexBar                            // "hexagonal bar": a bar with a frame to stand in
-	Machine                           // "machine"
-	Cable                             // "cable"
-	AnkleWeight                       // "ankle weight"
-	Band                              // "band"
+	_           Implement = iota // not given
+	Bodyweight                   // "bodyweight"
+	Dumbbell                     // "dumbbell"
+	Kettlebell                   // "kettlebell"
+	Barbell                      // "barbell"
+	HexBar                       // "hexagonal bar": a bar with a frame to stand in
+	Machine                      // "machine"
+	Cable                        // "cable"
+	AnkleWeight                  // "ankle weight"
+	Band                         // "band"
 )
 
 var implements = field.NewVocabulary[Implement]("implement", "", "bodyweight", "dumbbell", "kettlebell", "barbell",
@@ -81,10 +81,10 @@ type Sidedness uint8
 
 // Kinds of sidedness.
 const (
-	SidednessUnknown Sidedness = iota // not given
-	Bilateral                         // "bilateral": both sides at once
-	Unilateral                        // "unilateral": one side, then the other
-	Alternating                       // "alternating": the sides take turns within a set
+	_           Sidedness = iota // not given
+	Bilateral                    // "bilateral": both sides at once
+	Unilateral                   // "unilateral": one side, then the other
+	Alternating                  // "alternating": the sides take turns within a set
 )
 
 var sidednesses = field.NewVocabulary[Sidedness]("sidedness", "", "bilateral", "unilateral", "alternating")

@@ -11,7 +11,7 @@ type Pattern uint8
 
 // Patterns, in the order in which a session takes them: large before small.
 const (
-	PatternUnknown      Pattern = iota // not given
+	_                   Pattern = iota // not given
 	Squat                              // "squat"
 	Hinge                              // "hinge": bends or straightens the hips most: bridges and hip extensions too
 	Lunge                              // "lunge"

@@ -16,13 +16,13 @@ type Verdict uint8
 
 // Verdicts.
 const (
-	VerdictUnknown Verdict = iota // not given
-	Met                           // "met"
-	Short                         // "short": below the bound
-	Over                          // "over": above the bound
-	NotStated                     // "not stated": the recommendation says nothing about it
-	NotRecorded                   // "not recorded": it does, but what was done is not known
-	NotComparable                 // "not comparable": both are known, but not counted alike, or not on one scale
+	_             Verdict = iota // not given
+	Met                          // "met"
+	Short                        // "short": below the bound
+	Over                         // "over": above the bound
+	NotStated                    // "not stated": the recommendation says nothing about it
+	NotRecorded                  // "not recorded": it does, but what was done is not known
+	NotComparable                // "not comparable": both are known, but not counted alike, or not on one scale
 )
 
 var verdicts = field.NewVocabulary[Verdict]("verdict", "", "met", "short", "over", "not stated", "not recorded", "not comparable")
@@ -78,7 +78,7 @@ func (w AuditedWeek) Validate() error {
 	bad.Add("/balance_days", checkCount(w.BalanceDays, 7))
 	bad.Add("/aerobic_minutes", checkCount(w.AerobicMinutes, maxWeekMinutes))
 	bad.Add("/impacts", checkCount(w.Impacts, maxImpacts))
-	if w.Assume != volume.ConventionUnknown {
+	if w.Assume != 0 {
 		bad.Add("/assume", w.Assume.Check())
 	}
 	return bad.Err()

@@ -12,7 +12,7 @@ type Condition uint8
 
 // Conditions.
 const (
-	ConditionUnknown      Condition = iota // not given
+	_                     Condition = iota // not given
 	HeartDisease                           // "heart disease"
 	Osteoporosis                           // "osteoporosis": or at risk of it
 	VertebralFracture                      // "vertebral fracture": by osteoporosis

@@ -19,7 +19,7 @@ type Field uint8
 
 // Fields.
 const (
-	FieldUnknown        Field = iota // not given
+	_                   Field = iota // not given
 	FieldPopulation                  // "population"
 	FieldAgeMin                      // "age_min"
 	FieldDays                        // "days"

@@ -89,7 +89,7 @@ func TestFacts(t *testing.T) {
 				t.Errorf("%s: Fact of %s says stated %v, Stated says %v, %q", r.ID, f, stated, said, text)
 			}
 		}
-		if id, stated := r.Fact(guideline.FieldUnknown); stated || id != "" || r.BasisOf(99) != 0 {
+		if id, stated := r.Fact(0); stated || id != "" || r.BasisOf(99) != 0 {
 			t.Errorf("%s states %q in a field that there is not", r.ID, id)
 		}
 	}
@@ -114,7 +114,7 @@ func TestFactOfOwn(t *testing.T) {
 		t.Fatal(err)
 	}
 	r.Load, r.LoadRule = units.Range[units.Fraction]{}, "when it feels light"
-	if id, stated := r.Fact(guideline.FieldLoad); stated || r.BasisOf(guideline.FieldLoad) != evidence.BasisUnknown {
+	if id, stated := r.Fact(guideline.FieldLoad); stated || r.BasisOf(guideline.FieldLoad) != 0 {
 		t.Errorf("states %q in a field that was emptied", id)
 	}
 	if id, stated := r.Fact(guideline.FieldLoadRule); !stated || id != "guideline.acsm2011-older-start.load_rule" {

@@ -265,7 +265,7 @@ func checkBases(t *testing.T, facts *evidence.Ledger, r guideline.Recommendation
 		if err := f.UnmarshalText([]byte(c.field)); err != nil {
 			t.Fatal(err)
 		}
-		want := evidence.BasisUnknown
+		want := evidence.Basis(0)
 		if _, stated := row[name]; stated {
 			want = basisOf[row["known"].(string)]
 			if known, ok := otherwise[name]; ok {

@@ -18,7 +18,7 @@ type Goal uint8
 
 // Goals.
 const (
-	GoalUnknown Goal = iota // not given
+	_           Goal = iota // not given
 	Strength                // "strength"
 	Hypertrophy             // "hypertrophy"
 	Power                   // "power"
@@ -68,11 +68,11 @@ type EffectUnit uint8
 
 // Units of effects.
 const (
-	EffectUnitUnknown EffectUnit = iota // not given
-	SMD                                 // "SMD": standardised mean difference between groups
-	EffectSize                          // "effect size": change over its standard deviation
-	Percent                             // "%": of the value at the start
-	Kilograms                           // "kg"
+	_          EffectUnit = iota // not given
+	SMD                          // "SMD": standardised mean difference between groups
+	EffectSize                   // "effect size": change over its standard deviation
+	Percent                      // "%": of the value at the start
+	Kilograms                    // "kg"
 )
 
 var effectUnits = field.NewVocabulary[EffectUnit]("unit of effect", "", "SMD", "effect size", "%", "kg")
@@ -159,7 +159,7 @@ func (r Recommendation) Clinical() bool { return len(r.Conditions) > 0 }
 // BasisOf returns how field f of r is known, and zero if r does not state it.
 func (r Recommendation) BasisOf(f Field) evidence.Basis {
 	if !r.states(f) {
-		return evidence.BasisUnknown
+		return 0
 	}
 	for _, b := range r.Bases {
 		if b.Field == f {

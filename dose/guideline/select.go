@@ -92,8 +92,8 @@ type Query struct {
 }
 
 func (q Query) fits(r Recommendation) bool {
-	return (q.Goal == GoalUnknown || r.Goal == q.Goal) &&
-		(q.Training == body.TrainingUnknown || len(r.Training) == 0 || slices.Contains(r.Training, q.Training)) &&
+	return (q.Goal == 0 || r.Goal == q.Goal) &&
+		(q.Training == 0 || len(r.Training) == 0 || slices.Contains(r.Training, q.Training)) &&
 		(q.Age == 0 || r.AgeMin <= q.Age && (r.AgeMax == 0 || q.Age <= r.AgeMax)) &&
 		(!r.Clinical() || q.shares(r) || len(q.Conditions) == 0 && !q.AtLarge)
 }

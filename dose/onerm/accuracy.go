@@ -39,7 +39,7 @@ type ErrorBand struct {
 
 // IsZero reports whether a is not given.
 func (a Accuracy) IsZero() bool {
-	return a.Formula == FormulaUnknown && a.From == 0 && len(a.Bands) == 0 && a.Ages.IsZero() && a.Hold == body.HoldUnknown && a.Fact == ""
+	return a.Formula == 0 && a.From == 0 && len(a.Bands) == 0 && a.Ages.IsZero() && a.Hold == 0 && a.Fact == ""
 }
 
 // Validate returns every bad field of a at once.

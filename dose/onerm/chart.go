@@ -20,7 +20,7 @@ type Chart uint8
 
 // Charts.
 const (
-	ChartUnknown Chart = iota // not given
+	_ Chart = iota // not given
 	// NSCALoadChart prints 1 to 10 and 12 repetitions, 100 to 70 %. Published
 	// (nscachart, a hosted copy). No people and no error were published with it.
 	NSCALoadChart // "nsca-load-chart"

@@ -91,7 +91,7 @@ func (c Curve) StandardError() StandardError {
 
 // String says what the curve is.
 func (c Curve) String() string {
-	if c.data.Form == FormUnknown {
+	if c.data.Form == 0 {
 		return ""
 	}
 	if c.data.Sets == 1 {
@@ -103,7 +103,7 @@ func (c Curve) String() string {
 // check returns an error for a curve that is not given, or reps that it has no
 // value at.
 func (c Curve) check(reps float64) error {
-	if c.data.Form == FormUnknown {
+	if c.data.Form == 0 {
 		return field.New("/curve", nil, "a curve that was fitted, or made of its numbers", field.ErrMissing)
 	}
 	if err := bend.CheckReps(reps); err != nil {

@@ -47,7 +47,7 @@ func NewCurve(d CurveData) (Curve, error) {
 
 // MarshalJSON writes the [CurveData]. The zero curve is null.
 func (c Curve) MarshalJSON() ([]byte, error) {
-	if c.data.Form == FormUnknown {
+	if c.data.Form == 0 {
 		return []byte("null"), nil
 	}
 	return json.Marshal(c.data)

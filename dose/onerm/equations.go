@@ -39,7 +39,7 @@ var unknownPeople = evidence.Fact{Value: "not known here"}
 
 // equations is the table of equations, with how each number is known.
 var equations = [...]equation{
-	FormulaUnknown: {},
+	0: {},
 	Epley: {
 		shape: linear, a: 30,
 		domain: above0, studied: sharedRange,

@@ -77,10 +77,10 @@ func (e Estimate) Cautious() units.Mass {
 // at every load, so that doses do not depend on which of the two was taken.
 func (e Estimate) Relation() Relation {
 	f := e.Formula
-	if e.Loading != FormulaUnknown {
+	if e.Loading != 0 {
 		f = e.Loading
 	}
-	if f == Epley || f == Brzycki || f == FormulaUnknown && e.Grade == Measured {
+	if f == Epley || f == Brzycki || f == 0 && e.Grade == Measured {
 		return houseCurve{}
 	}
 	return f
@@ -111,7 +111,7 @@ func (e Estimate) Validate() error {
 	}
 	bad.Add("", grades.Check("/grade", e.Grade))
 	bad.Add("/formula", e.checkFormula())
-	if e.Loading != FormulaUnknown {
+	if e.Loading != 0 {
 		bad.Add("/loading", e.Loading.Check())
 	}
 	if e.Start < 0 || e.Start > max(e.OneRM, 0) {
@@ -144,7 +144,7 @@ func (e Estimate) checkFormula() error {
 	if e.Grade != Measured {
 		return e.Formula.Check()
 	}
-	if e.Formula != FormulaUnknown {
+	if e.Formula != 0 {
 		return field.Bad(e.Formula, "none for a measured 1RM", field.ErrConflict)
 	}
 	return nil
@@ -173,7 +173,7 @@ func checkMatch(s setlog.Set, e exercise.Exercise) error {
 	if s.Exercise != "" && s.Exercise != e.ID {
 		bad.Add("/set/exercise", field.Bad(s.Exercise, "the exercise given, "+string(e.ID), field.ErrConflict))
 	}
-	if s.Hold != e.Hold && s.Hold != body.HoldUnknown && e.Hold != body.HoldUnknown {
+	if s.Hold != e.Hold && s.Hold != 0 && e.Hold != 0 {
 		bad.Add("/set/hold", field.Bad(s.Hold, "the hold of the exercise, "+e.Hold.String(), field.ErrConflict))
 	}
 	if s.Day.IsZero() {
@@ -186,7 +186,7 @@ func checkMatch(s setlog.Set, e exercise.Exercise) error {
 		bad.Add("/exercise/moves_body", refuse(field.Bad(true, "an exercise in which the weight is most of what is lifted; here count the repetitions at this load", ErrMovesBody),
 			evidence.Because(codeNoMovesBody, factMovesBody)))
 	}
-	if e.Measure != exercise.Repetitions && e.Measure != exercise.DoseUnitUnknown {
+	if e.Measure != exercise.Repetitions && e.Measure != 0 {
 		bad.Add("/exercise/measure", refuse(field.Bad(e.Measure, "an exercise counted in repetitions", field.ErrConflict),
 			evidence.Because(codeNoMeasure, factToFailure).With("measure", e.Measure)))
 	}

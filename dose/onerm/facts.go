@@ -91,7 +91,7 @@ func equationFacts() []evidence.Fact {
 		known.Value = q.text()
 		add(f.Fact(), known)
 		add(rangeFact(f), q.advised)
-		if q.people.Basis != evidence.BasisUnknown {
+		if q.people.Basis != 0 {
 			add(peopleFact(f), q.people)
 		}
 	}

@@ -17,7 +17,7 @@ type Form uint8
 // Forms. The shape of each is a positive number. The letters in brackets are
 // the values with which a form is a published equation, up to its surplus.
 const (
-	FormUnknown Form = bend.Unknown // not given
+	_ Form = bend.Unknown // not given
 
 	// Hyperbola is W = M/(1 + (r − 1)/k), two parameters, shape k. It contains
 	// Epley (k = 31, for 1 + r/30 is 31/30 times 1 + (r − 1)/31) and O'Conner

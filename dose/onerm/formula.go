@@ -17,7 +17,7 @@ type Formula uint8
 // Formulas. "Studied" is what [Formula.Studied] returns; [Facts] has the basis
 // of each number.
 const (
-	FormulaUnknown Formula = iota // not given
+	_ Formula = iota // not given
 
 	// Epley is 1RM = load·(1 + r/30), for r > 0; studied 1 to 10. It comes from
 	// a chart of 1985 without people or a published error, and gives 3 % more
@@ -137,7 +137,7 @@ func (f Formula) equation() *equation {
 	if int(f) < len(equations) {
 		return &equations[f]
 	}
-	return &equations[FormulaUnknown]
+	return &equations[0]
 }
 
 // Fact names the fact that states the equation; "" for no formula. The same

@@ -45,7 +45,7 @@ func TestFormulaTexts(t *testing.T) {
 			t.Errorf("%v: people, fact, studied or domain not given", f)
 		}
 	}
-	for _, f := range []onerm.Formula{onerm.FormulaUnknown, 200} {
+	for _, f := range []onerm.Formula{0, 200} {
 		if f.People() != "" || f.Fact() != "" || !f.Studied().IsZero() || !f.Domain().IsZero() || f.Check() == nil {
 			t.Errorf("formula %d passes for an equation", f)
 		}
@@ -306,12 +306,12 @@ func TestFormulaErrors(t *testing.T) {
 		{"reps not a number", second(onerm.Epley.OneRM(kg, math.NaN())), "/reps", field.ErrOutOfRange},
 		{"reps below 0", second(onerm.Wathen.OneRM(kg, -1)), "/reps", field.ErrOutOfRange},
 		{"too much", second(onerm.Epley.OneRM(kg, 1e300)), "/load", field.ErrOverflow},
-		{"no formula", second(onerm.FormulaUnknown.OneRM(kg, 5)), "/formula", field.ErrMissing},
+		{"no formula", second(onerm.Formula(0).OneRM(kg, 5)), "/formula", field.ErrMissing},
 		{"no such formula", second(onerm.Formula(99).OneRM(kg, 5)), "/formula", field.ErrOutOfRange},
 		{"1RM 0", second(onerm.Brzycki.Load(0, 5)), "/one_rm", field.ErrOutOfRange},
 		{"pole", second(onerm.Brzycki.Load(kg, 37)), "/reps", field.ErrOutOfRange},
 		{"1RM too much", second(onerm.Kemmler2006.Load(units.MaxMass, 0.1)), "/one_rm", field.ErrOverflow},
-		{"no formula, fraction", second(onerm.FormulaUnknown.Fraction(5)), "/formula", field.ErrMissing},
+		{"no formula, fraction", second(onerm.Formula(0).Fraction(5)), "/formula", field.ErrMissing},
 		{"no formula, reps", second(onerm.Formula(99).Reps(0.5)), "/formula", field.ErrOutOfRange},
 		{"share", second(onerm.Mayhew.Reps(0.522)), "/fraction", field.ErrOutOfRange},
 	}

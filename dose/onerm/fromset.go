@@ -155,7 +155,7 @@ func (a attempt) answer(e *Estimate, low, high int) (hull, error) {
 		switch {
 		case f == a.also:
 			e.Loading, e.Formula, e.OneRM = e.Formula, f, m
-		case e.Formula == FormulaUnknown || m < e.OneRM:
+		case e.Formula == 0 || m < e.OneRM:
 			e.Formula, e.OneRM = f, m
 		}
 	}

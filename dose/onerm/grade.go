@@ -12,12 +12,12 @@ type Grade uint8
 
 // Grades, the best first.
 const (
-	GradeUnknown Grade = iota // not given
-	Measured                  // "measured": one repetition to failure: no equation
-	Good                      // "good": up to 5 repetitions to failure
-	Fair                      // "fair": up to 10
-	Poor                      // "poor": up to 15
-	VeryPoor                  // "very poor": up to 20
+	_        Grade = iota // not given
+	Measured              // "measured": one repetition to failure: no equation
+	Good                  // "good": up to 5 repetitions to failure
+	Fair                  // "fair": up to 10
+	Poor                  // "poor": up to 15
+	VeryPoor              // "very poor": up to 20
 )
 
 var grades = field.NewVocabulary[Grade]("grade", "", "measured", "good", "fair", "poor", "very poor")

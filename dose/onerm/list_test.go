@@ -196,7 +196,7 @@ func TestListErrors(t *testing.T) {
 		{"pole", onerm.Brzycki, list(7, 1), reps(4, 37), "/reps/4", field.ErrOutOfRange},
 		{"turn", onerm.Kemmler2006, list(7, 1), reps(4, 25), "/reps/4", field.ErrOutOfRange},
 		{"lengths", onerm.Brzycki, []float64{1}, nil, "/reps", field.ErrConflict},
-		{"no formula", onerm.FormulaUnknown, nil, nil, "/formula", field.ErrMissing},
+		{"no formula", 0, nil, nil, "/formula", field.ErrMissing},
 	}
 	for _, tt := range tests {
 		got, err := tt.f.OneRMs(nil, tt.load, tt.reps)

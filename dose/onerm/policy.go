@@ -39,7 +39,7 @@ func choose(p body.Person, h body.Hold) chooser {
 	trained := p.Training == body.Intermediate || p.Training == body.Advanced
 	c := chooser{
 		kemmler: trained && h == body.OnStack && p.Age >= kemmlerAge && p.Sex != body.Male,
-		noSex:   p.Sex == body.SexUnknown,
+		noSex:   p.Sex == 0,
 		novice:  p.Training == body.Novice,
 	}
 	if trained && !c.kemmler {
@@ -52,7 +52,7 @@ func choose(p body.Person, h body.Hold) chooser {
 // failure.
 func (c chooser) asks(f Formula, low, high int) bool {
 	switch {
-	case f == Kemmler2006 && !c.kemmler, f == FormulaUnknown, f == c.also && low < practisedLeast:
+	case f == Kemmler2006 && !c.kemmler, f == 0, f == c.also && low < practisedLeast:
 		return false
 	}
 	studied := equations[f].studied
@@ -63,7 +63,7 @@ func (c chooser) asks(f Formula, low, high int) bool {
 // repetitions to failure, and which gives it; the first among equals. It is no
 // formula if none may be asked.
 func (c chooser) lowest(r int) (float64, Formula) {
-	least, taken := math.Inf(1), FormulaUnknown
+	least, taken := math.Inf(1), Formula(0)
 	for _, f := range house {
 		if !c.asks(f, r, r) {
 			continue
@@ -80,7 +80,7 @@ func (c chooser) lowest(r int) (float64, Formula) {
 func (c chooser) own(reps, reserve int) (float64, bool) {
 	k, f := c.lowest(reps + reserve)
 	_, m, ok := lookUp(reps, reserve, c.novice)
-	return k * (1 - m.down), ok && f != FormulaUnknown
+	return k * (1 - m.down), ok && f != 0
 }
 
 // lower returns the lower end, over the load, once sets are put in order.

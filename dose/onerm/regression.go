@@ -18,7 +18,7 @@ type Regression uint8
 
 // Regressions. All coefficients were read in abstracts.
 const (
-	RegressionUnknown Regression = iota // not given
+	_ Regression = iota // not given
 
 	// Reynolds2006ChestPress5RM is 1RM = 1.1307·5RM + 0.6999 kg, for 5 repetitions.
 	// It was made in 34 men and 36 women of 18 to 69 years, flat barbell bench
@@ -137,7 +137,7 @@ func (g Regression) line() *line {
 	if int(g) < len(lines) {
 		return &lines[g]
 	}
-	return &lines[RegressionUnknown]
+	return &lines[0]
 }
 
 // Studied returns the zone of repetitions to failure that the equation is for.

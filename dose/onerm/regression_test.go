@@ -83,7 +83,7 @@ func TestRegressionErrors(t *testing.T) {
 		path string
 		want error
 	}{
-		{"no regression", second(onerm.RegressionUnknown.OneRM(kg, 5)), "/regression", field.ErrMissing},
+		{"no regression", second(onerm.Regression(0).OneRM(kg, 5)), "/regression", field.ErrMissing},
 		{"no such", second(onerm.Regression(99).Load(kg, 5)), "/regression", field.ErrOutOfRange},
 		{"5RM from 6", second(onerm.Reynolds2006ChestPress5RM.OneRM(50*kg, 6)), "/reps", field.ErrOutOfRange},
 		{"below the zone", second(onerm.Braith1993Before.OneRM(50*kg, 6.99)), "/reps", field.ErrOutOfRange},

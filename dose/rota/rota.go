@@ -39,7 +39,7 @@ type Proof uint8
 
 // Proofs, the strongest last.
 const (
-	ProofUnknown Proof = iota // not given
+	_            Proof = iota // not given
 	BestFound                 // "best found": the best that a bounded search met; the bounds say how far off it can be
 	LeastWaiting              // "least waiting": no rota has less waiting and, with as little, fewer slots
 	BestOfAll                 // "best of all": every other rota was ruled out

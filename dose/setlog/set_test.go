@@ -220,7 +220,7 @@ func FuzzSetJSON(f *testing.F) {
 // Eight kilograms in two hands: each, or together?
 func ExampleSet_Each() {
 	s := good
-	s.Stated = body.StatedUnknown
+	s.Stated = 0
 	_, err := s.Each()
 	fmt.Println(err)
 	// Output:

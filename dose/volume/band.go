@@ -15,7 +15,7 @@ type Per uint8
 
 // What sets are counted for.
 const (
-	PerUnknown  Per = iota // not given
+	_           Per = iota // not given
 	PerMuscle              // "per muscle": muscle group
 	PerExercise            // "per exercise": a single exercise
 )
@@ -85,7 +85,7 @@ func Classifications() iter.Seq[Classification] {
 
 // Assuming returns s read in convention c where its source does not say one.
 func (s Classification) Assuming(c Convention) Classification {
-	if s.Convention == ConventionUnknown && c.Check() == nil {
+	if s.Convention == 0 && c.Check() == nil {
 		s.Convention, s.Assumed = c, true
 	}
 	return s

@@ -19,10 +19,10 @@ type Convention uint8
 
 // Conventions.
 const (
-	ConventionUnknown Convention = iota // not given, or not said by a source
-	DirectSets                          // "direct": indirect sets do not count
-	FractionalSets                      // "fractional": they count half
-	TotalSets                           // "total": they count in full
+	_              Convention = iota // not given, or not said by a source
+	DirectSets                       // "direct": indirect sets do not count
+	FractionalSets                   // "fractional": they count half
+	TotalSets                        // "total": they count in full
 )
 
 var conventions = field.NewVocabulary[Convention]("convention", "", "direct", "fractional", "total")
@@ -102,7 +102,7 @@ func (c Convention) sets(prime, synergist int64) Sets {
 }
 
 // IsZero reports whether no number is given; nought sets in a convention are.
-func (s Sets) IsZero() bool { return s.convention == ConventionUnknown }
+func (s Sets) IsZero() bool { return s.convention == 0 }
 
 // Convention returns how s was counted.
 func (s Sets) Convention() Convention { return s.convention }

@@ -13,11 +13,11 @@ type Movement uint8
 
 // Movements.
 const (
-	MovementUnknown Movement = iota // none of these
-	Push                            // "push": away from the body, overhead or down
-	Pull                            // "pull": rows and vertical pulls
-	Squat                           // "squat": squats and lunges
-	Hinge                           // "hinge": hinges and bridges
+	_     Movement = iota // none of these
+	Push                  // "push": away from the body, overhead or down
+	Pull                  // "pull": rows and vertical pulls
+	Squat                 // "squat": squats and lunges
+	Hinge                 // "hinge": hinges and bridges
 )
 
 var movements = field.NewVocabulary[Movement]("movement", "", "push", "pull", "squat", "hinge")
@@ -46,7 +46,7 @@ func (e ExerciseWeek) Movement() Movement {
 	case exercise.Hinge:
 		return Hinge
 	}
-	return MovementUnknown
+	return 0
 }
 
 // CountsReps reports whether the exercise is measured in repetitions.
@@ -56,7 +56,7 @@ func (e ExerciseWeek) CountsReps() bool { return e.Measure == exercise.Repetitio
 func (t Totals) MovementSets(m Movement) int {
 	n := 0
 	for _, e := range t.Exercises {
-		if m != MovementUnknown && e.Movement() == m {
+		if m != 0 && e.Movement() == m {
 			n += min(e.Left, e.Right)
 		}
 	}

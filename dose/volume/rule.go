@@ -13,9 +13,9 @@ type TallyKind uint8
 
 // Kinds.
 const (
-	TallyKindUnknown TallyKind = iota // not given
-	Performed                         // "performed"
-	Prescribed                        // "prescribed"
+	_          TallyKind = iota // not given
+	Performed                   // "performed"
+	Prescribed                  // "prescribed"
 )
 
 var kinds = field.NewVocabulary[TallyKind]("kind", "", "performed", "prescribed")

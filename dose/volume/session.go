@@ -51,9 +51,9 @@ type Deviation uint8
 
 // Deviations.
 const (
-	DeviationUnknown Deviation = iota // not given: refused
-	Sample                            // "sample": divides by n - 1
-	Population                        // "population": divides by n
+	_          Deviation = iota // not given: refused
+	Sample                      // "sample": divides by n - 1
+	Population                  // "population": divides by n
 )
 
 var deviations = field.NewVocabulary[Deviation]("deviation", "", "sample", "population")

@@ -29,7 +29,7 @@ func tellClient(w io.Writer, o screening.Outcome) {
 	fmt.Fprintf(w, "\nTHANK YOU. THIS IS WHAT COMES OUT OF IT\n\n")
 	var reasons []evidence.Reason
 	for _, f := range o.Findings {
-		saidBelow := !f.Known && f.Branch() == screening.BranchUnknown && !slices.Contains(lists, f.Code)
+		saidBelow := !f.Known && f.Branch() == 0 && !slices.Contains(lists, f.Code)
 		if !saidBelow && (o.Route < screening.Emergency || f.Route == o.Route) {
 			reasons = append(reasons, f.Reason)
 		}

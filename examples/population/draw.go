@@ -93,7 +93,7 @@ func (d drawing) wanted() screening.Intensity {
 			return w.effort
 		}
 	}
-	return screening.IntensityUnknown
+	return 0
 }
 
 func (d drawing) burden() float64 {

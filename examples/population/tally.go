@@ -201,7 +201,7 @@ var listNames = map[screening.Kind]string{
 	screening.Condition: "conditions and contraindications", screening.Reading: "pressure, pulse and other readings", screening.Topic: "answers to triggered questions",
 }
 
-func isBranch(f screening.Finding) bool { return f.Branch() != screening.BranchUnknown }
+func isBranch(f screening.Finding) bool { return f.Branch() != 0 }
 
 // name is the code in words, with what is said of it.
 func (k key) name() string {

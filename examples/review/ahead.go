@@ -184,7 +184,7 @@ var short = map[progression.Change]string{
 // because says in a word what led to the dose of a visit.
 func because(d progression.Decision) string {
 	switch {
-	case d.Action == progression.ActionUnknown:
+	case d.Action == 0:
 		return "first dose"
 	case d.Action == progression.Progress:
 		return short[d.Change]

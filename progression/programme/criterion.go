@@ -122,7 +122,7 @@ func answered(a, good screening.Answer) CriterionState {
 func (l phaseLook) happened() (CriterionState, evidence.Reason) {
 	why := evidence.Because("progression.exit-happened", factExits, factHappenings).With("standing", said(l.Standing))
 	switch l.Standing {
-	case StandingUnknown, AskWhatHappened:
+	case 0, AskWhatHappened:
 		return CriterionNotKnown, why
 	}
 	return metIf(l.Standing == PlanStands), why
@@ -169,7 +169,7 @@ func (l phaseLook) visits() (CriterionState, evidence.Reason) {
 	switch {
 	case slices.Max(latest) >= rule.Ease:
 		return CriterionNotMet, why
-	case slices.Contains(latest, rule.LoadAdviceUnknown):
+	case slices.Contains(latest, 0):
 		return CriterionNotKnown, why
 	}
 	return CriterionMet, why
@@ -177,7 +177,7 @@ func (l phaseLook) visits() (CriterionState, evidence.Reason) {
 
 func (l phaseLook) power() (CriterionState, evidence.Reason) {
 	why := evidence.Because("progression.exit-power", factExits).With("goal", said(l.Goal))
-	if l.Goal == guideline.GoalUnknown {
+	if l.Goal == 0 {
 		return CriterionNotKnown, why
 	}
 	return metIf(l.Goal == guideline.Power), why

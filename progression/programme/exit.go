@@ -13,7 +13,7 @@ type Exit uint8
 
 // Exits.
 const (
-	ExitUnknown Exit = iota // not given
+	_           Exit = iota // not given
 	ToBuild                 // "build": from Familiarise
 	ToPower                 // "power": from Build, where power is the goal
 	ToMaintain              // "maintain": from Build or Power
@@ -45,7 +45,7 @@ func (e Exit) Phase() (dose.Phase, bool) {
 	case ToMaintain:
 		return dose.Maintain, true
 	}
-	return dose.PhaseUnknown, false
+	return 0, false
 }
 
 // Criterion is one of the things that must hold before a phase is left.
@@ -53,7 +53,7 @@ type Criterion uint8
 
 // Criteria, in the order in which they are asked.
 const (
-	CriterionUnknown   Criterion = iota // not given
+	_                  Criterion = iota // not given
 	CriterionHappened                   // "happened": nothing that happened is open
 	CriterionReferral                   // "referral": no referral is open
 	CriterionPlan                       // "plan": the plan has not expired
@@ -84,10 +84,10 @@ type CriterionState uint8
 
 // Answers to a criterion.
 const (
-	CriterionStateUnknown CriterionState = iota // not given
-	CriterionMet                                // "met"
-	CriterionNotMet                             // "not met"
-	CriterionNotKnown                           // "not known": not recorded, or not enough to tell from
+	_                 CriterionState = iota // not given
+	CriterionMet                            // "met"
+	CriterionNotMet                         // "not met"
+	CriterionNotKnown                       // "not known": not recorded, or not enough to tell from
 )
 
 var holdsTexts = field.NewVocabulary[CriterionState]("holds", "", "met", "not met", "not known")

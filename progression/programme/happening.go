@@ -18,20 +18,20 @@ type HappeningKind uint8
 // Kinds. The first seven are the happenings of screening, which end clearances,
 // estimates and the plan.
 const (
-	HappeningUnknown HappeningKind = iota // not given
-	Operation                             // "operation"
-	Fracture                              // "fracture"
-	HeartAttack                           // "heart attack"
-	Stroke                                // "stroke"
-	HospitalStay                          // "hospital stay"
-	Fall                                  // "fall"
-	NewDiagnosis                          // "new diagnosis"
-	Injury                                // "injury": other than a fracture
-	PainFlare                             // "pain flare": more pain than the person is used to
-	Faint                                 // "faint": or nearly
-	NewSymptom                            // "new symptom": any other
-	MedicineChanged                       // "medicine changed": begun, ended, or another dose
-	OtherHappening                        // "other"
+	_               HappeningKind = iota // not given
+	Operation                            // "operation"
+	Fracture                             // "fracture"
+	HeartAttack                          // "heart attack"
+	Stroke                               // "stroke"
+	HospitalStay                         // "hospital stay"
+	Fall                                 // "fall"
+	NewDiagnosis                         // "new diagnosis"
+	Injury                               // "injury": other than a fracture
+	PainFlare                            // "pain flare": more pain than the person is used to
+	Faint                                // "faint": or nearly
+	NewSymptom                           // "new symptom": any other
+	MedicineChanged                      // "medicine changed": begun, ended, or another dose
+	OtherHappening                       // "other"
 )
 
 var happeningKinds = field.NewVocabulary[HappeningKind]("kind", "", "operation", "fracture", "heart attack", "stroke", "hospital stay", "fall", "new diagnosis",
@@ -55,7 +55,7 @@ func (k *HappeningKind) UnmarshalText(text []byte) error { return happeningKinds
 // Code returns screening's code of the kind, and false for a kind that is no
 // event there.
 func (k HappeningKind) Code() (screening.Code, bool) {
-	if k == HappeningUnknown || k > NewDiagnosis {
+	if k == 0 || k > NewDiagnosis {
 		return "", false
 	}
 	return screening.Code(strings.ReplaceAll(k.String(), " ", "_")), true

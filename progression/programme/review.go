@@ -17,7 +17,7 @@ type Standing uint8
 
 // Standings, from the least to the most cautious.
 const (
-	StandingUnknown Standing = iota // not given
+	_               Standing = iota // not given
 	PlanStands                      // "stands": nothing that was told stands against it
 	AskWhatHappened                 // "ask first": the person was not asked today
 	ReviewBefore                    // "review first": somebody looks at it before the next session
@@ -157,7 +157,7 @@ func checkAssessed(o screening.Outcome, today units.Day) error {
 	switch {
 	case o.Waived != "":
 		return field.New("/waived", o.Waived, "an outcome of an assessment: a waiver is for no person", field.ErrConflict)
-	case o.Route == screening.RouteUnknown && o.Meanwhile == screening.MeanwhileUnknown:
+	case o.Route == 0 && o.Meanwhile == 0:
 		return field.Bad(nil, "the outcome of an assessment", field.ErrMissing)
 	case !o.Screened():
 		return o.Validate()

@@ -52,7 +52,7 @@ func TestRefused(t *testing.T) {
 		is    error
 		paths string
 	}{
-		"no scheme":      {second(protocol.SchemeUnknown.Plan(units.Marked{}, nil)), field.ErrMissing, "/scheme /base /base"},
+		"no scheme":      {second(protocol.Scheme(0).Plan(units.Marked{}, nil)), field.ErrMissing, "/scheme /base /base"},
 		"not a scheme":   {second(protocol.Scheme(99).Plan(marked("1 kg"), nil)), field.ErrOutOfRange, "/scheme"},
 		"grams":          {second(protocol.DeLorme.Plan(marked("500 g"), nil)), field.ErrOutOfRange, "/base"},
 		"nine pounds":    {second(protocol.OxfordTenSetPound.Plan(marked("9 lb"), nil)), field.ErrOutOfRange, "/base"},
@@ -65,7 +65,7 @@ func TestRefused(t *testing.T) {
 		"ounces":         {second(protocol.DAPRE.FourthSet(units.OZ, 5)), field.ErrOutOfRange, "/unit"},
 		"no unit":        {second(protocol.DAPRE.NextSession(0, 5)), field.ErrMissing, "/unit"},
 		"no table":       {second(protocol.DeLorme.FourthSet(units.KG, 5)), protocol.ErrNoTable, "/scheme"},
-		"scheme unknown": {second(protocol.SchemeUnknown.NextSession(0, 5)), field.ErrMissing, "/scheme /unit"},
+		"scheme unknown": {second(protocol.Scheme(0).NextSession(0, 5)), field.ErrMissing, "/scheme /unit"},
 		"nothing left":   {second(units.Must(protocol.DAPRE.FourthSet(units.KG, 0)).From(marked("5 kg"))), field.ErrOutOfRange, ""},
 		"from nothing":   {second(units.Must(protocol.DAPRE.FourthSet(units.KG, 9)).Fourth(marked("0 kg"), nil)), field.ErrOutOfRange, ""},
 		"too much":       {second(units.Must(protocol.DAPRE.FourthSet(units.KG, 9)).From(units.Marked{Mass: units.MaxMass, Unit: units.KG})), field.ErrOverflow, ""},

@@ -22,7 +22,7 @@ type Scheme uint8
 
 // Schemes, in the order of their years.
 const (
-	SchemeUnknown       Scheme = iota // not given
+	_                   Scheme = iota // not given
 	DeLorme                           // "delorme": DeLorme & Watkins 1948: rising to the 10RM
 	OxfordThreeSet                    // "oxford-three-set": falling from the 10RM, as usually taught
 	OxfordTenSetPound                 // "oxford-ten-set-pound": Zinovieff 1951 with a step of 1 lb a set

@@ -89,7 +89,7 @@ func checkUnit(u units.MassUnit) error {
 	switch u {
 	case units.KG, units.LB:
 		return nil
-	case units.MassUnitUnknown:
+	case 0:
 		return field.Bad(nil, "kg or lb", field.ErrMissing)
 	}
 	return field.Bad(u, "kg or lb", field.ErrOutOfRange)

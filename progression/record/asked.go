@@ -72,7 +72,7 @@ func (a Asked) prescription(ex exercise.Exercise, kit weights) (dose.Prescriptio
 	if a.Until != 0 && a.Until < a.From {
 		bad.Add("/until", field.Bad(a.Until, a.From.String()+" or later", field.ErrConflict))
 	}
-	if a.Side == body.SideUnknown {
+	if a.Side == 0 {
 		p.Side = body.Both
 	}
 	if ex.Measure == exercise.Repetitions {

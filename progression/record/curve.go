@@ -29,11 +29,11 @@ func (r Record) readCurves(l *log) error {
 	l.curves = map[work]onerm.Curve{}
 	for i, c := range r.Curves {
 		at := path("curves", i)
-		if c.Side == body.SideUnknown {
+		if c.Side == 0 {
 			c.Side = body.Both
 		}
 		bad.Add(at+"/side", c.Side.Check())
-		if c.Curve.Form() == onerm.FormUnknown {
+		if c.Curve.Form() == 0 {
 			bad.Add(at+"/curve", field.Bad(nil, "a curve", field.ErrMissing))
 		}
 		ex, err := l.catalogue.Lookup(string(c.Exercise))

@@ -50,7 +50,7 @@ func drawn(t testing.TB, r *rand.Rand) record.Record {
 		}
 		rec.Kit = kit
 	}
-	rec.Phase = oneOf(r, dose.PhaseUnknown, dose.Familiarise, dose.Build)
+	rec.Phase = oneOf(r, dose.Phase(0), dose.Familiarise, dose.Build)
 	rec.BodyMass = units.Mass(r.IntN(2)*70) * units.Kilogram
 	rec.Policy = oneOf(r, progression.Policy{}, progression.Policy{Rule: rule.NameTwoForTwo}, progression.Policy{KeepExercise: true})
 	for i := range rec.Seen {

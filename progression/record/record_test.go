@@ -194,7 +194,7 @@ func TestBadTests(t *testing.T) {
 	}{
 		{"bad sets", func(r *record.Record) { r.Tests[1].Reps, r.Tests[2].Exercise = 0, "one-arm-dumbell-row" }, "/tests/1/reps /tests/2/exercise"},
 		{"another hold than the exercise has", func(r *record.Record) { r.Tests[0].Hold = body.BothHandsOnOne }, "/tests/0/hold"},
-		{"no training status", func(r *record.Record) { r.Profile.Training = body.TrainingUnknown }, "/profile/training"},
+		{"no training status", func(r *record.Record) { r.Profile.Training = 0 }, "/profile/training"},
 		{"an exercise of its own that is none", func(r *record.Record) { r.Own = []exercise.Exercise{{ID: "x"}} }, "/own/0/name"},
 	} {
 		r := read(t, visit)

@@ -148,7 +148,7 @@ func (r Record) renewed(was dose.Dates, w dose.Week) dose.Dates {
 // phase is that of the plan in force: as the record has it, or as the week does.
 func (r Record) phase(w *dose.Week) dose.Phase {
 	switch {
-	case r.Phase != dose.PhaseUnknown:
+	case r.Phase != 0:
 		return r.Phase
 	case w != nil:
 		return w.Phase

@@ -7,7 +7,6 @@ import (
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units"
-	"example.org/posology/units/body"
 	"example.org/posology/units/field"
 )
 
@@ -80,7 +79,7 @@ func TestBadDays(t *testing.T) {
 			a.Exercise, a.Load, a.Reserve = "dead-bug", 0, nil
 			r.Asked = append(r.Asked, a)
 		}, "/asked/"},
-		{"no training status", func(r *record.Record) { r.Profile.Training = body.TrainingUnknown }, "/profile/training"},
+		{"no training status", func(r *record.Record) { r.Profile.Training = 0 }, "/profile/training"},
 		{"no goal", func(r *record.Record) { r.Goal = 0 }, "/goal"},
 	} {
 		r := read(t, review)

@@ -123,7 +123,7 @@ func RepsThenLoad(each units.Mass, reps units.Range[int], done int) (Ruling, err
 // [field.ErrMissing]. The rule names no step.
 func OMNIBelow8(e units.Effort) (Ruling, error) {
 	switch e.Scale() {
-	case units.ScaleUnknown:
+	case 0:
 		return Ruling{}, field.New("/effort", nil, "a rating on the scale omni", field.ErrMissing)
 	case units.ScaleOMNI:
 		return answer(NameOMNIBelow8, e.Value() < OMNILimit, factOMNI, factFourWays), nil

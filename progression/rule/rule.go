@@ -13,11 +13,11 @@ type LoadAdvice uint8
 
 // Advices, from the least to the most cautious.
 const (
-	LoadAdviceUnknown LoadAdvice = iota // not given
-	Raise                               // "raise": more load may be taken
-	Keep                                // "keep": the load stays
-	Ease                                // "ease": make it easier
-	Refer                               // "refer": outside the rule: somebody else decides first
+	_     LoadAdvice = iota // not given
+	Raise                   // "raise": more load may be taken
+	Keep                    // "keep": the load stays
+	Ease                    // "ease": make it easier
+	Refer                   // "refer": outside the rule: somebody else decides first
 )
 
 var advices = field.NewVocabulary[LoadAdvice]("advice", "", "raise", "keep", "ease", "refer")
@@ -41,7 +41,7 @@ type Name uint8
 
 // Rules.
 const (
-	NameUnknown         Name = iota // not given
+	_                   Name = iota // not given
 	NameOverTarget                  // "over-target": 2 to 10 % after 1 to 2 repetitions over the target (ACSM 2002)
 	NameTwoForTwo                   // "two-for-two": 2 repetitions over in the last set, twice running
 	NameRepsThenLoad                // "reps-then-load": repetitions first, then load (Hostler 2001, the traditional form)

@@ -95,7 +95,7 @@ func StepFor(t body.Training, p exercise.Pattern, u units.MassUnit) (PublishedSt
 }
 
 func checkPattern(p exercise.Pattern) error {
-	if p == exercise.PatternUnknown {
+	if p == 0 {
 		return field.Bad(nil, "a pattern of movement", field.ErrMissing)
 	}
 	_, err := p.MarshalText() // refuses what is no pattern

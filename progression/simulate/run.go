@@ -166,7 +166,7 @@ func (r *run) plan(week int, day units.Day, v *Visit) (*dose.Prescription, error
 	if o := &request.Screening; day > o.ReviewBy {
 		o.Day, o.ReviewBy = day, o.ReviewBy+day-o.Day
 	}
-	if request.Phase == dose.PhaseUnknown && r.s.Familiarise > 0 {
+	if request.Phase == 0 && r.s.Familiarise > 0 {
 		request.Phase = dose.Familiarise
 		if week >= r.s.Familiarise {
 			request.Phase = dose.Build

@@ -186,8 +186,8 @@ func TestPhasesOfARun(t *testing.T) {
 		weeks int
 		want  []dose.Phase // of the weeks
 	}{
-		"one week of three": {dose.PhaseUnknown, 1, []dose.Phase{dose.Familiarise, dose.Build, dose.Build}},
-		"none":              {dose.PhaseUnknown, 0, []dose.Phase{dose.Familiarise, dose.Familiarise, dose.Familiarise}}, // what a novice begins with
+		"one week of three": {0, 1, []dose.Phase{dose.Familiarise, dose.Build, dose.Build}},
+		"none":              {0, 0, []dose.Phase{dose.Familiarise, dose.Familiarise, dose.Familiarise}}, // what a novice begins with
 		"a phase is given":  {dose.Build, 2, []dose.Phase{dose.Build, dose.Build, dose.Build}},
 	} {
 		s := beginner(t, "one-arm-dumbbell-row", dumbbells(2, 4))

@@ -14,7 +14,7 @@ type Gate uint8
 
 // Gates, in the order in which they are asked.
 const (
-	GateUnknown   Gate = iota // not given
+	_             Gate = iota // not given
 	GateEvents                // "events": signs and readings during the sets
 	GatePain                  // "pain": by the pain-monitoring model
 	GateRange                 // "range": of movement
@@ -84,7 +84,7 @@ func Gates(v Visit) (GateReport, error) {
 
 // Join takes the most cautious of the gates' answers.
 func (r *GateReport) Join() {
-	r.Advice = rule.LoadAdviceUnknown
+	r.Advice = 0
 	for _, g := range r.Gates {
 		r.Advice = max(r.Advice, g.Advice)
 	}

@@ -53,6 +53,6 @@ func quiet(m screening.Moment) bool {
 
 // PainTold reports whether all that the pain model asks for was recorded.
 func PainTold(p *screening.Pain) bool {
-	return p != nil && p.Kind != screening.PainKindUnknown && p.Usual != nil && p.During != nil && p.After != nil &&
-		(p.NextMorning != nil || p.SettledNextMorning != screening.Unknown) && p.WeeklyTrend != screening.TrendUnknown
+	return p != nil && p.Kind != 0 && p.Usual != nil && p.During != nil && p.After != nil &&
+		(p.NextMorning != nil || p.SettledNextMorning != screening.Unknown) && p.WeeklyTrend != 0
 }

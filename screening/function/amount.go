@@ -16,7 +16,7 @@ type Unit uint8
 
 // Units.
 const (
-	UnitUnknown             Unit = iota // not given
+	_                       Unit = iota // not given
 	Reps                                // "reps": repetitions, counted
 	Seconds                             // "s": seconds
 	Minutes                             // "min": minutes
@@ -96,7 +96,7 @@ func ParseAmount(s string) (Amount, error) {
 // IsZero reports whether a was not given.
 func (a Amount) IsZero() bool { return a == Amount{} }
 
-// Unit returns the unit, [UnitUnknown] if a was not given.
+// Unit returns the unit, zero if a was not given.
 func (a Amount) Unit() Unit { return a.unit }
 
 // Value returns the number, in the unit of a.

@@ -44,7 +44,7 @@ func TestNewAmount(t *testing.T) {
 		_, err := function.NewAmount(v, function.Seconds)
 		wants(t, err, "", field.ErrOutOfRange)
 	}
-	_, err := function.NewAmount(1, function.UnitUnknown)
+	_, err := function.NewAmount(1, 0)
 	wants(t, err, "", field.ErrMissing)
 	_, err = function.NewAmount(1, 99)
 	wants(t, err, "", field.ErrOutOfRange)

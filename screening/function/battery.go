@@ -15,7 +15,7 @@ type BatteryBand uint8
 
 // Bands, rising.
 const (
-	BandUnknown  BatteryBand = iota // not given or not scored
+	_            BatteryBand = iota // not given or not scored
 	BandVeryLow                     // "very low": 0 to 3 points
 	BandLow                         // "low": 4 to 6 points
 	BandModerate                    // "moderate": 7 to 9 points
@@ -187,7 +187,7 @@ func (s *BatteryScore) part(m Measure, how HowDone, value Amount) Amount {
 		got := Amount{int64(n) * perUnit, Points}
 		s.Reasons = append(s.Reasons, evidence.Because(codePart, facts...).With("part", m).With("value", value).With("points", got))
 		return got
-	case how == HowDoneUnknown:
+	case how == 0:
 		tell(codePartNotTried, untriedFact(m))
 	case how == Unable:
 		tell(codePartUnable, unableFact(m))
@@ -267,7 +267,7 @@ func band(total Amount) (BatteryBand, evidence.FactID) {
 			return BatteryBand(n.points()), n.Fact
 		}
 	}
-	return BandUnknown, ""
+	return 0, ""
 }
 
 // Result returns the total as a result, with the course of the walk as its

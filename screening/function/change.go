@@ -14,7 +14,7 @@ type Shown uint8
 
 // Answers.
 const (
-	ShownUnknown   Shown = iota // not given
+	_              Shown = iota // not given
 	Real                        // "real": above the published detectable change
 	NotShown                    // "not shown": not above it, or none is held here for the person
 	WithinLearning              // "within learning": a gain that the published practice effect covers
@@ -179,7 +179,7 @@ func (v *ChangeAnswer) detectable() (Norm, bool) {
 // replaced reports whether the same source has a figure for the sex in place of n.
 func (v *ChangeAnswer) replaced(n Norm) bool {
 	for _, y := range v.Detectable {
-		if y.Applies && n.Sex == body.SexUnknown && y.Norm.Sex != body.SexUnknown && y.Norm.Source == n.Source {
+		if y.Applies && n.Sex == 0 && y.Norm.Sex != 0 && y.Norm.Source == n.Source {
 			return true
 		}
 	}

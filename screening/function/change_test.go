@@ -52,8 +52,8 @@ func TestChange(t *testing.T) {
 		{function.Grip, "30 kg", "33.3 kg", 0, body.Male, 65, real, "function.change.real-better"},
 		{function.Grip, "20 kg", "22.4 kg", 0, body.Female, 65, not, "function.change.not-shown"},
 		{function.Grip, "20 kg", "22.5 kg", 0, body.Female, 65, real, "function.change.real-better"},
-		{function.Grip, "20 kg", "17.1 kg", 0, body.SexUnknown, 65, not, "function.change.not-shown"},
-		{function.Grip, "20 kg", "17.0 kg", 0, body.SexUnknown, 65, real, "function.change.real-worse"},
+		{function.Grip, "20 kg", "17.1 kg", 0, 0, 65, not, "function.change.not-shown"},
+		{function.Grip, "20 kg", "17.0 kg", 0, 0, 65, real, "function.change.real-worse"},
 		{function.Grip, "20 kg", "30 kg", 0, body.Female, 64, not, "function.change.none-published"},
 		// Walk: 0.18 m/s; from times too.
 		{function.Walk4m, "0.8 m/s", "0.98 m/s", 0, body.Female, 70, not, "function.change.not-shown"},

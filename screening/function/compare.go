@@ -15,14 +15,14 @@ type Position uint8
 
 // Positions.
 const (
-	PositionUnknown Position = iota // not given
-	NoNorm                          // "no norm": the body has none for this person or course
-	NotScored                       // "not scored": the result has no score to compare
-	Flagged                         // "flagged": on the side that the cut-off flags
-	NotFlagged                      // "not flagged": on the other side
-	Worse                           // "worse": than the figure
-	Equal                           // "equal": to the figure
-	Better                          // "better": than the figure
+	_          Position = iota // not given
+	NoNorm                     // "no norm": the body has none for this person or course
+	NotScored                  // "not scored": the result has no score to compare
+	Flagged                    // "flagged": on the side that the cut-off flags
+	NotFlagged                 // "not flagged": on the other side
+	Worse                      // "worse": than the figure
+	Equal                      // "equal": to the figure
+	Better                     // "better": than the figure
 )
 
 var positions = field.NewVocabulary[Position]("position", "", "no norm", "not scored", "flagged", "not flagged", "worse", "equal", "better")
@@ -126,7 +126,7 @@ func (t table) outside(printed []Norm, r Result, sex body.Sex, age body.Age) Nor
 }
 
 func sexText(sex body.Sex) string {
-	if sex == body.SexUnknown {
+	if sex == 0 {
 		return "sex not given"
 	}
 	return sex.String()
@@ -141,7 +141,7 @@ func agesText(printed []Norm, sex body.Sex) string {
 		if !slices.Contains(all, text) {
 			all = append(all, text)
 		}
-		if (n.Sex == body.SexUnknown || n.Sex == sex) && !slices.Contains(own, text) {
+		if (n.Sex == 0 || n.Sex == sex) && !slices.Contains(own, text) {
 			own = append(own, text)
 		}
 	}

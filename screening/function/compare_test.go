@@ -58,7 +58,7 @@ func TestNoNormSaysWhy(t *testing.T) {
 	}{
 		{done(function.ChairStand30, "9 reps"), body.Male, 59, "CDC", "function.no-norm.age"},
 		{done(function.ChairStand30, "9 reps"), body.Male, 95, "CDC", "function.no-norm.age"},
-		{done(function.ChairStand30, "9 reps"), body.SexUnknown, 70, "CDC", "function.no-norm.sex"},
+		{done(function.ChairStand30, "9 reps"), 0, 70, "CDC", "function.no-norm.sex"},
 		{done(function.Grip, "20 kg"), body.Male, 66, "China 2020", "function.no-norm.sex"},
 		{done(function.Walk4m, "5 s"), body.Male, 70, "AWGS 2019", "function.no-norm.course"},
 		{done(function.FrailtyLevel, "4 level"), body.Male, 70, "", "function.no-norm"},

@@ -11,12 +11,12 @@ type HowDone uint8
 
 // Ways that a test may go.
 const (
-	HowDoneUnknown HowDone = iota // not given
-	Done                          // "done": done by the protocol
-	Unable                        // "unable": tried, or plainly impossible: not able
-	UsedArms                      // "used arms": rose with the help of the arms
-	Refused                       // "refused": did not want to
-	Stopped                       // "stopped": broken off, by the person or the tester
+	_        HowDone = iota // not given
+	Done                    // "done": done by the protocol
+	Unable                  // "unable": tried, or plainly impossible: not able
+	UsedArms                // "used arms": rose with the help of the arms
+	Refused                 // "refused": did not want to
+	Stopped                 // "stopped": broken off, by the person or the tester
 )
 
 var hows = field.NewVocabulary[HowDone]("how it went", "", "done", "unable", "used arms", "refused", "stopped")
@@ -41,7 +41,7 @@ type Hand uint8
 
 // Hands.
 const (
-	HandUnknown Hand = iota // not given
+	_           Hand = iota // not given
 	Dominant                // "dominant"
 	NonDominant             // "non-dominant"
 )

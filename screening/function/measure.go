@@ -12,7 +12,7 @@ type Measure uint8
 
 // Measures.
 const (
-	MeasureUnknown    Measure = iota // not given
+	_                 Measure = iota // not given
 	ChairStands                      // "chair_stand_30s": stands in 30 s
 	FiveStandsTime                   // "five_times_sit_to_stand": time of five sit-to-stands
 	UpAndGoTime                      // "timed_up_and_go": time of the timed up and go

@@ -55,14 +55,14 @@ func (n Norm) in(u Unit) int64 {
 // forPerson reports whether the figure was printed for that sex and age. One
 // for both sexes fits a sex not given.
 func (n Norm) forPerson(sex body.Sex, age body.Age) bool {
-	return (n.Sex == body.SexUnknown || n.Sex == sex) && n.Ages.Contains(age)
+	return (n.Sex == 0 || n.Sex == sex) && n.Ages.Contains(age)
 }
 
 // text states the figure in words.
 func (n Norm) text() string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "%s: %s %s", n.Measure, n.Statistic.Words(), n.Value)
-	if n.Sex != body.SexUnknown {
+	if n.Sex != 0 {
 		b.WriteString(", " + n.Sex.String())
 	}
 	if !n.Ages.IsZero() {
@@ -93,7 +93,7 @@ func Norms() iter.Seq[Norm] {
 // digits, dots and hyphens.
 func (n Norm) factID() evidence.FactID {
 	people := "any"
-	if n.Sex != body.SexUnknown {
+	if n.Sex != 0 {
 		people = n.Sex.String()
 	}
 	if from, ok := n.Ages.Min(); ok {

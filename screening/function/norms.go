@@ -40,7 +40,7 @@ func (t table) takes(n Norm) bool {
 // Words of the file.
 var (
 	knownAs = map[string]evidence.Basis{"text": evidence.Published, "secondary": evidence.Secondary, "memory": evidence.FromMemory}
-	sexAs   = map[string]body.Sex{"any": body.SexUnknown, "M": body.Male, "F": body.Female}
+	sexAs   = map[string]body.Sex{"any": 0, "M": body.Male, "F": body.Female}
 )
 
 // readTables reads the tables, in the order of the file; the rows of a table
@@ -88,7 +88,7 @@ func readNorm(row map[string]string) (Norm, error) {
 	}
 	n.Ages, err = readAges(row["age_min"], row["age_max"])
 	bad.Add("/age", err)
-	if n.Statistic.Kind() == StatisticKindUnknown {
+	if n.Statistic.Kind() == 0 {
 		bad.Add("/statistic", field.Bad(row["statistic"], "a statistic of this package", field.ErrUnknown))
 	}
 	n.Value, err = ParseAmount(row["value"] + " " + row["unit"])

@@ -68,17 +68,17 @@ func (r Result) checkValue() error {
 
 func (r Result) checkSide(bad *field.Errors) {
 	if !r.Test.protocol().hands {
-		if r.Side != body.SideUnknown {
+		if r.Side != 0 {
 			bad.Add("/side", field.Bad(r.Side, "no side, since the test has none", field.ErrConflict))
 		}
-		if r.Hand != HandUnknown {
+		if r.Hand != 0 {
 			bad.Add("/hand", field.Bad(r.Hand, "no hand, since the test is not done by one", field.ErrConflict))
 		}
 		return
 	}
 	bad.Add("/side", r.Side.Check())
 	switch {
-	case r.Hand == HandUnknown:
+	case r.Hand == 0:
 	case r.Side == body.Both:
 		bad.Add("/hand", field.Bad(r.Hand, "no hand, since both were tested", field.ErrConflict))
 	default:

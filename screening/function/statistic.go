@@ -18,16 +18,16 @@ type StatisticKind uint8
 
 // Kinds of statistics.
 const (
-	StatisticKindUnknown StatisticKind = iota // not given
-	Figure                                    // "figure": describes people: a mean, a centile
-	CutOff                                    // "cut-off": flags results on one side of it
-	ScoreLimit                                // "score limit": turns a part of the battery into points
-	BandFloor                                 // "band floor": the lowest total of a band
-	Detectable                                // "detectable change": change in one person that is more than noise
-	DetectableGroup                           // "detectable change of a group": the same for the mean of a group: never for one person
-	Important                                 // "important change": change that matters to people
-	Practice                                  // "practice effect": gain from the first try to the second
-	Context                                   // "context": told for the record; nothing is compared with it
+	_               StatisticKind = iota // not given
+	Figure                               // "figure": describes people: a mean, a centile
+	CutOff                               // "cut-off": flags results on one side of it
+	ScoreLimit                           // "score limit": turns a part of the battery into points
+	BandFloor                            // "band floor": the lowest total of a band
+	Detectable                           // "detectable change": change in one person that is more than noise
+	DetectableGroup                      // "detectable change of a group": the same for the mean of a group: never for one person
+	Important                            // "important change": change that matters to people
+	Practice                             // "practice effect": gain from the first try to the second
+	Context                              // "context": told for the record; nothing is compared with it
 )
 
 var kinds = field.NewVocabulary[StatisticKind]("kind of statistic", "", "figure", "cut-off", "score limit", "band floor",
@@ -51,11 +51,11 @@ type Bound uint8
 
 // Bounds.
 const (
-	BoundNone Bound = iota // none: the figure bounds nothing
-	LessThan               // "<"
-	AtMost                 // "<="
-	MoreThan               // ">"
-	AtLeast                // ">="
+	_        Bound = iota // none: the figure bounds nothing
+	LessThan              // "<"
+	AtMost                // "<="
+	MoreThan              // ">"
+	AtLeast               // ">="
 )
 
 var bounds = field.NewVocabulary[Bound]("bound", "", "<", "<=", ">", ">=")
@@ -146,10 +146,10 @@ var statistics = map[Statistic]meaning{
 // Statistics returns every code that is known here, in the order of letters.
 func Statistics() []Statistic { return slices.Sorted(maps.Keys(statistics)) }
 
-// Kind returns what s is used for, [StatisticKindUnknown] for a code not known here.
+// Kind returns what s is used for, zero for a code not known here.
 func (s Statistic) Kind() StatisticKind { return statistics[s].kind }
 
-// Bound returns the side that s speaks of, [BoundNone] if it bounds nothing.
+// Bound returns the side that s speaks of, zero if it bounds nothing.
 func (s Statistic) Bound() Bound { return statistics[s].bound }
 
 // Words returns what s states, to be read before its value, and the code itself

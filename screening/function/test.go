@@ -17,7 +17,7 @@ type Test uint8
 // Tests. The three walks are kept apart: their limits differ, and one published
 // table prints those of 3 m under the heading of 4 m.
 const (
-	TestUnknown          Test = iota // not given
+	_                    Test = iota // not given
 	ChairStand30                     // "30-s chair stand": stands from a chair in 30 s
 	FiveSitToStands                  // "five sit-to-stands": time to stand up five times
 	TimedUpAndGo                     // "timed up and go": time to rise, walk 3 m, turn, come back and sit
@@ -58,9 +58,9 @@ type ScoreDirection uint8
 
 // Directions.
 const (
-	ScoreDirectionUnknown ScoreDirection = iota // not given
-	MoreIsBetter                                // "more is better"
-	LessIsBetter                                // "less is better"
+	_            ScoreDirection = iota // not given
+	MoreIsBetter                       // "more is better"
+	LessIsBetter                       // "less is better"
 )
 
 var directions = field.NewVocabulary[ScoreDirection]("direction", "", "more is better", "less is better")
@@ -137,7 +137,7 @@ func (t Test) Course() float64 { return float64(t.protocol().course) / perUnit }
 // both not given for no test.
 func (t Test) Plausible() (low, high Amount) {
 	p := t.protocol()
-	if p.unit == UnitUnknown {
+	if p.unit == 0 {
 		return Amount{}, Amount{}
 	}
 	return p.amount(p.low), p.amount(p.high)

@@ -88,7 +88,7 @@ func TestStatisticsAreUsed(t *testing.T) {
 	used := map[function.Statistic]bool{}
 	for n := range function.Norms() {
 		used[n.Statistic] = true
-		if n.Statistic.Kind() == function.StatisticKindUnknown {
+		if n.Statistic.Kind() == 0 {
 			t.Errorf("%s has no kind", n.Statistic)
 		}
 	}
@@ -96,7 +96,7 @@ func TestStatisticsAreUsed(t *testing.T) {
 		if !used[s] || s.Words() == "" {
 			t.Errorf("%s: used %v, words %q", s, used[s], s.Words())
 		}
-		bounded := s.Bound() != function.BoundNone
+		bounded := s.Bound() != 0
 		k := s.Kind()
 		if want := k == function.CutOff || k == function.ScoreLimit || k == function.BandFloor; bounded != want {
 			t.Errorf("%s: bound %q, kind %v", s, s.Bound(), k)

@@ -14,14 +14,14 @@ type ReplyForm uint8
 
 // Forms.
 const (
-	ReplyFormUnknown ReplyForm = iota
-	YesNo                      // "yes or no": yes or no, in [Reply.YesNo]
-	OneOf                      // "one of": one of the choices, in [Reply.Choice]
-	SeveralOf                  // "several of": any of the choices, or none, in [Reply.List]
-	Whole                      // "whole number": a whole number from Least to Most, in [Reply.Text]; its unit may stand behind it
-	Quantity                   // "quantity": a reading as Hint shows, in [Reply.Text]
-	Date                       // "date": a day, or only its month, in [Reply.Text]
-	FreeText                   // "free text": any text, in [Reply.Text]
+	_         ReplyForm = iota
+	YesNo               // "yes or no": yes or no, in [Reply.YesNo]
+	OneOf               // "one of": one of the choices, in [Reply.Choice]
+	SeveralOf           // "several of": any of the choices, or none, in [Reply.List]
+	Whole               // "whole number": a whole number from Least to Most, in [Reply.Text]; its unit may stand behind it
+	Quantity            // "quantity": a reading as Hint shows, in [Reply.Text]
+	Date                // "date": a day, or only its month, in [Reply.Text]
+	FreeText            // "free text": any text, in [Reply.Text]
 )
 
 var forms = field.NewVocabulary[ReplyForm]("form", "", "yes or no", "one of", "several of", "whole number", "quantity", "date", "free text")

@@ -15,7 +15,7 @@ type Demand uint8
 
 // Demands.
 const (
-	DemandUnknown     Demand = iota // not given
+	_                 Demand = iota // not given
 	SpinalCompression               // "spinal compression": load carried through the spine
 	LoadedSpinalFlex                // "loaded spinal flexion": bending the spine forward under load or to the end of its range
 	SpinalTwist                     // "spinal twist": turning the spine under load or to the end of its range

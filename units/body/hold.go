@@ -13,7 +13,7 @@ type Hold uint8
 
 // Holds.
 const (
-	HoldUnknown    Hold = iota // not given
+	_              Hold = iota // not given
 	OneHand                    // "one hand": one dumbbell in one hand
 	OneEachHand                // "one in each hand": two like dumbbells, one in each hand
 	BothHandsOnOne             // "both hands on one": one dumbbell in both hands
@@ -60,9 +60,9 @@ type Stated uint8
 
 // Ways to state a mass.
 const (
-	StatedUnknown Stated = iota // not given: refused where two weights are held
-	PerHand                     // "per hand": the weight in one hand
-	Total                       // "total": all that is held at once
+	_       Stated = iota // not given: refused where two weights are held
+	PerHand               // "per hand": the weight in one hand
+	Total                 // "total": all that is held at once
 )
 
 var stateds = field.NewVocabulary[Stated]("statement of mass", "", "per hand", "total")

@@ -27,40 +27,40 @@ func TestEach(t *testing.T) {
 		{body.OneEachHand, body.Total, 8 * kg, 4 * kg, nil},
 		{body.OneEachHand, body.Total, 3, 0, conflict}, // 3 ng cannot be shared
 		{body.OneEachHand, body.Total, -3, 0, outOfRange},
-		{body.OneEachHand, body.StatedUnknown, 8 * kg, 0, missing},
-		{body.OneEachHand, body.StatedUnknown, 0, 0, missing},
+		{body.OneEachHand, 0, 8 * kg, 0, missing},
+		{body.OneEachHand, 0, 0, 0, missing},
 		{body.OneHand, body.PerHand, 8 * kg, 8 * kg, nil},
 		{body.OneHand, body.Total, 8 * kg, 8 * kg, nil},
-		{body.OneHand, body.StatedUnknown, 8 * kg, 8 * kg, nil},
+		{body.OneHand, 0, 8 * kg, 8 * kg, nil},
 		{body.BothHandsOnOne, body.PerHand, 8 * kg, 0, conflict},
 		{body.BothHandsOnOne, body.Total, 8 * kg, 8 * kg, nil},
-		{body.BothHandsOnOne, body.StatedUnknown, 8 * kg, 8 * kg, nil},
+		{body.BothHandsOnOne, 0, 8 * kg, 8 * kg, nil},
 		{body.OnBar, body.PerHand, 20 * kg, 0, conflict},
 		{body.OnBar, body.Total, 20 * kg, 20 * kg, nil},
-		{body.OnBar, body.StatedUnknown, 20 * kg, 20 * kg, nil},
+		{body.OnBar, 0, 20 * kg, 20 * kg, nil},
 		{body.OnStack, body.PerHand, 20 * kg, 0, conflict},
 		{body.OnStack, body.Total, 20 * kg, 20 * kg, nil},
-		{body.OnStack, body.StatedUnknown, 20 * kg, 20 * kg, nil},
+		{body.OnStack, 0, 20 * kg, 20 * kg, nil},
 		{body.OnLimb, body.PerHand, 2 * kg, 0, conflict},
 		{body.OnLimb, body.Total, 2 * kg, 2 * kg, nil},
-		{body.OnLimb, body.StatedUnknown, 2 * kg, 2 * kg, nil},
+		{body.OnLimb, 0, 2 * kg, 2 * kg, nil},
 		{body.OnBand, body.PerHand, 0, 0, nil},
 		{body.OnBand, body.PerHand, 1, 0, conflict},
 		{body.OnBand, body.Total, 0, 0, nil},
 		{body.OnBand, body.Total, 1, 0, conflict},
-		{body.OnBand, body.StatedUnknown, 0, 0, nil},
-		{body.OnBand, body.StatedUnknown, 1, 0, conflict},
+		{body.OnBand, 0, 0, 0, nil},
+		{body.OnBand, 0, 1, 0, conflict},
 		{body.Unloaded, body.PerHand, 0, 0, nil},
 		{body.Unloaded, body.Total, 0, 0, nil},
-		{body.Unloaded, body.StatedUnknown, 0, 0, nil},
+		{body.Unloaded, 0, 0, 0, nil},
 		{body.Unloaded, body.PerHand, 1, 0, conflict},
 		{body.Unloaded, body.Total, 1, 0, conflict},
-		{body.Unloaded, body.StatedUnknown, 1, 0, conflict},
+		{body.Unloaded, 0, 1, 0, conflict},
 		{body.OneHand, body.PerHand, -1, 0, outOfRange},
 		{body.Hold(9), body.PerHand, 8 * kg, 0, outOfRange},
-		{body.HoldUnknown, body.PerHand, 8 * kg, 0, missing},
-		{body.HoldUnknown, body.Total, 8 * kg, 0, missing},
-		{body.HoldUnknown, body.StatedUnknown, 8 * kg, 0, missing},
+		{0, body.PerHand, 8 * kg, 0, missing},
+		{0, body.Total, 8 * kg, 0, missing},
+		{0, 0, 8 * kg, 0, missing},
 	}
 	walked := map[[2]uint8]bool{}
 	for _, tt := range tests {
@@ -81,7 +81,7 @@ func TestTotalAndImplements(t *testing.T) {
 		count int
 		total units.Mass
 	}{
-		{body.HoldUnknown, 0, 4 * kg},
+		{0, 0, 4 * kg},
 		{body.OneHand, 1, 4 * kg},
 		{body.OneEachHand, 2, 8 * kg},
 		{body.BothHandsOnOne, 1, 4 * kg},
@@ -127,7 +127,7 @@ func ExampleHold_Each() {
 	m := 8 * units.Kilogram
 	perHand, _ := body.OneEachHand.Each(m, body.PerHand)
 	total, _ := body.OneEachHand.Each(m, body.Total)
-	_, err := body.OneEachHand.Each(m, body.StatedUnknown)
+	_, err := body.OneEachHand.Each(m, 0)
 	fmt.Println(perHand, total)
 	fmt.Println(err)
 	// Output:

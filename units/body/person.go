@@ -12,9 +12,9 @@ type Sex uint8
 
 // Sexes.
 const (
-	SexUnknown Sex = iota // not given
-	Female                // "female"
-	Male                  // "male"
+	_      Sex = iota // not given
+	Female            // "female"
+	Male              // "male"
 )
 
 var sexes = field.NewVocabulary[Sex]("sex", "", "female", "male")
@@ -53,10 +53,10 @@ type Training uint8
 
 // Training statuses, in rising order.
 const (
-	TrainingUnknown Training = iota // not given
-	Novice                          // "novice"
-	Intermediate                    // "intermediate"
-	Advanced                        // "advanced"
+	_            Training = iota // not given
+	Novice                       // "novice"
+	Intermediate                 // "intermediate"
+	Advanced                     // "advanced"
 )
 
 var trainings = field.NewVocabulary[Training]("training status", "", "novice", "intermediate", "advanced")

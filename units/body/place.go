@@ -11,10 +11,10 @@ type Side uint8
 
 // Sides.
 const (
-	SideUnknown Side = iota // not given
-	Left                    // "left"
-	Right                   // "right"
-	Both                    // "both": both at once
+	_     Side = iota // not given
+	Left              // "left"
+	Right             // "right"
+	Both              // "both": both at once
 )
 
 var sides = field.NewVocabulary[Side]("side", "", "left", "right", "both")
@@ -39,18 +39,18 @@ type Region uint8
 
 // Regions.
 const (
-	RegionUnknown Region = iota // not given
-	WholeBody                   // "whole body"
-	Neck                        // "neck"
-	Shoulder                    // "shoulder"
-	Elbow                       // "elbow"
-	WristHand                   // "wrist and hand"
-	UpperBack                   // "upper back"
-	LowerBack                   // "lower back"
-	Abdomen                     // "abdomen": with the pelvic floor
-	Hip                         // "hip"
-	Knee                        // "knee"
-	AnkleFoot                   // "ankle and foot"
+	_         Region = iota // not given
+	WholeBody               // "whole body"
+	Neck                    // "neck"
+	Shoulder                // "shoulder"
+	Elbow                   // "elbow"
+	WristHand               // "wrist and hand"
+	UpperBack               // "upper back"
+	LowerBack               // "lower back"
+	Abdomen                 // "abdomen": with the pelvic floor
+	Hip                     // "hip"
+	Knee                    // "knee"
+	AnkleFoot               // "ankle and foot"
 )
 
 var regions = field.NewVocabulary[Region]("region", "", "whole body", "neck", "shoulder", "elbow", "wrist and hand",
@@ -76,7 +76,7 @@ type Muscle uint8
 
 // Muscles, from the head down.
 const (
-	MuscleUnknown             Muscle = iota // not given
+	_                         Muscle = iota // not given
 	LevatorScapulae                         // "levator_scapulae"
 	TrapeziusUpper                          // "trapezius_upper"
 	TrapeziusMiddleLower                    // "trapezius_middle_lower"
@@ -158,5 +158,5 @@ func (r Region) Resisted() (Demand, bool) {
 	case AnkleFoot:
 		return AnkleResisted, true
 	}
-	return DemandUnknown, false
+	return 0, false
 }

@@ -11,7 +11,7 @@ type Basis uint8
 
 // Bases.
 const (
-	BasisUnknown   Basis = iota // not given
+	_              Basis = iota // not given
 	Published                   // "published": seen in the source's own text, table or abstract
 	Secondary                   // "secondary": seen reported elsewhere; Fact.Via says where
 	FromMemory                  // "from memory": believed, not found

@@ -110,26 +110,26 @@ func (l *Ledger) Fact(id FactID) (Fact, bool) {
 // [field.ErrConflict].
 func (l *Ledger) Basis(id FactID) (Basis, error) { return l.basis(id, map[FactID]Basis{}) }
 
-// basis keeps what it found in known; BasisUnknown marks a fact still open.
+// basis keeps what it found in known; zero marks a fact still open.
 func (l *Ledger) basis(id FactID, known map[FactID]Basis) (Basis, error) {
 	f, ok := l.facts[id]
 	found, met := known[id]
 	switch {
 	case !ok:
-		return BasisUnknown, field.New("/"+string(id), nil, "the ID of a fact in the ledger", field.ErrUnknown)
-	case met && found == BasisUnknown:
-		return BasisUnknown, field.New("/"+string(id), fmt.Sprint(f.From), "facts that do not rest on each other in a ring", field.ErrConflict)
+		return 0, field.New("/"+string(id), nil, "the ID of a fact in the ledger", field.ErrUnknown)
+	case met && found == 0:
+		return 0, field.New("/"+string(id), fmt.Sprint(f.From), "facts that do not rest on each other in a ring", field.ErrConflict)
 	case met:
 		return found, nil
 	case f.Basis != Computed:
 		return f.Basis, nil
 	}
-	known[id] = BasisUnknown
+	known[id] = 0
 	weakest := Computed
 	for _, from := range f.From {
 		b, err := l.basis(from, known)
 		if err != nil {
-			return BasisUnknown, err
+			return 0, err
 		}
 		weakest = Weaker(weakest, b)
 	}

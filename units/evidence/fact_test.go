@@ -26,7 +26,7 @@ func TestLedgerReportsEachFault(t *testing.T) {
 	}{
 		{"no ID", func(f *evidence.Fact) { f.ID = "" }, "//id", field.ErrMissing},
 		{"no value", func(f *evidence.Fact) { f.Value = "" }, "/kettle.volume/value", field.ErrMissing},
-		{"no basis", func(f *evidence.Fact) { f.Basis = evidence.BasisUnknown }, "/kettle.volume/basis", field.ErrMissing},
+		{"no basis", func(f *evidence.Fact) { f.Basis = 0 }, "/kettle.volume/basis", field.ErrMissing},
 		{"basis beyond the last", func(f *evidence.Fact) { f.Basis = evidence.Design + 1 }, "/kettle.volume/basis", field.ErrOutOfRange},
 		{"source not listed", func(f *evidence.Fact) { f.Source = "nobody1900" }, "/kettle.volume/source", field.ErrUnknown},
 		{"published without source", func(f *evidence.Fact) { f.Basis = evidence.Published }, "/kettle.volume/source", field.ErrMissing},
@@ -152,7 +152,7 @@ func TestBasisOfRingsIsAConflict(t *testing.T) {
 		t.Fatal(err)
 	}
 	for _, id := range []evidence.FactID{"itself", "hen", "egg", "farm"} {
-		if got, err := ledger.Basis(id); got != evidence.BasisUnknown || !errors.Is(err, field.ErrConflict) {
+		if got, err := ledger.Basis(id); got != 0 || !errors.Is(err, field.ErrConflict) {
 			t.Errorf("Basis(%q) = %v, %v, want %v", id, got, err, field.ErrConflict)
 		}
 	}
@@ -185,7 +185,7 @@ func TestBasisOfUnfoundedFact(t *testing.T) {
 	if err == nil {
 		t.Fatal("NewLedger took a fact that rests on a stranger")
 	}
-	if got, err := ledger.Basis("cup.volume"); got != evidence.BasisUnknown || !errors.Is(err, field.ErrUnknown) {
+	if got, err := ledger.Basis("cup.volume"); got != 0 || !errors.Is(err, field.ErrUnknown) {
 		t.Errorf("Basis = %v, %v, want %v", got, err, field.ErrUnknown)
 	}
 }

@@ -120,7 +120,7 @@ func persons(list []visit) []string {
 
 // chosen is the equation with the least error on the visits given.
 func chosen(t testing.TB, list []visit, ofOneRM bool) onerm.Formula {
-	best, least := onerm.FormulaUnknown, math.Inf(1)
+	best, least := onerm.Formula(0), math.Inf(1)
 	for f := range fixed() {
 		if e := rmse(misses(t, list, byEquation(f), ofOneRM)); e < least {
 			best, least = f, e

@@ -41,7 +41,7 @@ type inputs struct {
 // sex is written by one letter in a table.
 type sex struct{ body.Sex }
 
-var sexes = map[string]body.Sex{"": body.SexUnknown, "F": body.Female, "M": body.Male}
+var sexes = map[string]body.Sex{"": 0, "F": body.Female, "M": body.Male}
 
 // UnmarshalText reads "F" or "M".
 func (s *sex) UnmarshalText(text []byte) error {

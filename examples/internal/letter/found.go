@@ -56,7 +56,7 @@ func (l Letter) found(p *page.Paper, before screening.Outcome) (today, assessed 
 func finding(p *page.Paper, f screening.Finding) string {
 	words, known := apart[f.Reason.Code]
 	switch {
-	case known && words.Clinician == "", f.Branch() != screening.BranchUnknown:
+	case known && words.Clinician == "", f.Branch() != 0:
 		return ""
 	case known:
 		return apart.Clinician(f.Reason)
@@ -111,10 +111,10 @@ func (l Letter) events() []string {
 	var lines []string
 	for _, e := range all {
 		text := inWords(e.Code)
-		if e.Region != body.RegionUnknown {
+		if e.Region != 0 {
 			text += fmt.Sprintf(", %s", e.Region)
 		}
-		if e.Side != body.SideUnknown {
+		if e.Side != 0 {
 			text += ", " + sided(e.Side)
 		}
 		lines = append(lines, upper(text)+", "+onDay(e.Day)+".")

@@ -101,7 +101,7 @@ func (l Letter) asked() []screening.Code {
 		_, told := about(f.Code)
 		switch {
 		case f.Open || f.Route < screening.AskFirst && !told:
-		case f.Branch() != screening.BranchUnknown:
+		case f.Branch() != 0:
 			codes = append(append(codes, l.Profile.Diseases.Present...), l.Profile.Symptoms.Present...)
 		default:
 			codes = append(codes, f.Code)

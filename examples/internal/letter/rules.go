@@ -54,7 +54,7 @@ func ruleLines(r screening.Rules, checked bool) []string {
 		return text
 	}
 	prep := unsaid
-	if a := r.Preparticipation; a.Branch != screening.BranchUnknown {
+	if a := r.Preparticipation; a.Branch != 0 {
 		prep = branches[a.Branch] + ": " + word(needs[a.Clearance])
 	}
 	lines := []string{
@@ -62,7 +62,7 @@ func ruleLines(r screening.Rules, checked bool) []string {
 		"contraindications to resistance training (AHA 2007): " + word(levels[r.Contraindications.Level]) + named(r.Contraindications.Reasons),
 		"signs of serious disease of the spine (IFOMPT 2020): " + word(referrals[r.RedFlags]),
 	}
-	if checked && r.SessionDay.Plan != screening.PlanUnknown {
+	if checked && r.SessionDay.Plan != 0 {
 		lines = append(lines, "checks of the day: "+word(plans[r.SessionDay.Plan])+named(r.SessionDay.Reasons))
 	}
 	if r.Falls.Positive == screening.Yes {

@@ -40,7 +40,7 @@ func (p *Paper) Screening(o screening.Outcome) {
 // ruleLines says each published rule's own answer.
 func ruleLines(r screening.Rules) []string {
 	branch := "could not be told from what was answered"
-	if p := r.Preparticipation; p.Branch != screening.BranchUnknown {
+	if p := r.Preparticipation; p.Branch != 0 {
 		branch = fmt.Sprintf("branch %s, %s", p.Branch, p.Clearance)
 	}
 	lines := []string{
@@ -48,7 +48,7 @@ func ruleLines(r screening.Rules) []string {
 		fmt.Sprintf("contraindications 2007: %s%s", r.Contraindications.Level, listed(r.Contraindications.Reasons)),
 		fmt.Sprintf("spinal red flags 2020: %s", r.RedFlags),
 	}
-	if r.SessionDay.Plan != screening.PlanUnknown {
+	if r.SessionDay.Plan != 0 {
 		lines = append(lines, fmt.Sprintf("session-day checks: %s%s", r.SessionDay.Plan, listed(r.SessionDay.Reasons)))
 	}
 	if len(r.Cautions) > 0 {
@@ -98,14 +98,14 @@ func LimitLines(l screening.Limits) []string {
 	}
 	add(l.MaxFraction > 0, "load at most %s of 1RM", l.MaxFraction)
 	add(l.MinReserve > 0, "at least %v repetitions in reserve", l.MinReserve)
-	add(l.MaxIntensity != screening.IntensityUnknown, "effort at most %s", l.MaxIntensity)
+	add(l.MaxIntensity != 0, "effort at most %s", l.MaxIntensity)
 	add(l.NoBreathHolding, "no breath-holding")
 	add(l.EffortNotPulse, "rate effort instead of taking the pulse")
 	add(l.TechniqueFirst, "load rises only while technique and posture hold")
 	add(l.LowImpact, "impact no higher than brisk walking")
 	add(l.Support, "support in standing work")
 	add(l.Avoid != 0, "avoid: %s", l.Avoid)
-	add(l.LeastSetting != screening.SettingUnknown, "at least this supervision: %s", l.LeastSetting)
+	add(l.LeastSetting != 0, "at least this supervision: %s", l.LeastSetting)
 	for _, m := range l.Masses {
 		add(true, "%s, %s: at most %s (%s)", m.Region, m.Side, m.Max, m.Author)
 	}

@@ -59,7 +59,7 @@ func Pain(p screening.Pain) error {
 // Zone is a zone of pain as reasons print it.
 func Zone(z screening.PainZone) string {
 	switch z {
-	case screening.ZoneUnknown:
+	case 0:
 		return "not known"
 	case screening.ZoneUpTo2:
 		return "up to 2 of 10"

@@ -40,7 +40,7 @@ func TestPain(t *testing.T) {
 		t.Error(err)
 	}
 	texts := map[string]bool{}
-	for z := screening.ZoneUnknown; z <= screening.ZoneUpTo2+2; z++ {
+	for z := screening.PainZone(0); z <= screening.ZoneUpTo2+2; z++ {
 		texts[given.Zone(z)] = true
 	}
 	if len(texts) != 4 {
