@@ -30,8 +30,8 @@ func Settings() iter.Seq[Setting] { return settings.All() }
 // String returns the setting's name, such as "with a helper".
 func (s Setting) String() string { return settings.Text(s) }
 
-// Check returns nil if s is given.
-func (s Setting) Check() error { return settings.Check("", s) }
+// check returns nil if s is given.
+func (s Setting) check() error { return settings.Check("", s) }
 
 // MarshalText writes what String returns.
 func (s Setting) MarshalText() ([]byte, error) { return settings.Marshal(s) }

@@ -112,7 +112,7 @@ func (o Outcome) Validate() error {
 		path string
 		err  error
 	}{
-		{"/who", who.Validate()}, {"/setting", o.Setting.Check()}, {"/day", o.Day.Check()}, {"/review_by", o.ReviewBy.Check()},
+		{"/who", who.Validate()}, {"/setting", o.Setting.check()}, {"/day", o.Day.Check()}, {"/review_by", o.ReviewBy.Check()},
 		{"", routes.Check("/route", o.Route)}, {"", meanwhiles.Check("/meanwhile", o.Meanwhile)},
 	} {
 		bad.Add(f.path, f.err)

@@ -98,18 +98,6 @@ func (d Day) Plus(n int) (Day, error) {
 	return Day(s), nil
 }
 
-// Since returns the days from e to d. A day not given is an [field.ErrMissing], one
-// outside the calendar an [field.ErrOutOfRange].
-func (d Day) Since(e Day) (int, error) {
-	if err := d.Check(); err != nil {
-		return 0, err
-	}
-	if err := e.Check(); err != nil {
-		return 0, err
-	}
-	return int(d) - int(e), nil
-}
-
 // String prints "2026-11-25", or "" for a day not given.
 func (d Day) String() string {
 	switch {

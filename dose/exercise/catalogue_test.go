@@ -275,7 +275,6 @@ func TestVocabularies(t *testing.T) {
 		checkText(t, m, new(exercise.DoseUnit), v <= uint8(exercise.Metres))
 		checkText(t, r, new(exercise.Role), v <= uint8(exercise.Stabiliser))
 		checkText(t, exercise.Implement(v), new(exercise.Implement), v <= uint8(exercise.Band))
-		checkText(t, exercise.Sidedness(v), new(exercise.Sidedness), v <= uint8(exercise.Alternating))
 	}
 }
 

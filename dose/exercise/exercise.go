@@ -127,17 +127,6 @@ type Exercise struct {
 	Facts    []evidence.FactID `json:"facts,omitempty"`    // behind Heaviest, Demands and the rest
 }
 
-// Primes returns the muscles that do most of the work.
-func (e Exercise) Primes() []body.Muscle {
-	var list []body.Muscle
-	for _, w := range e.Muscles {
-		if w.Role == Prime {
-			list = append(list, w.Muscle)
-		}
-	}
-	return list
-}
-
 // HandFree reports whether a hand is left to hold on to something firm all
 // through a set: the hold leaves one, the movement has no other place for it,
 // and the exercise is not walked.

@@ -75,39 +75,3 @@ func (i Implement) check(h body.Hold, before []Implement) error {
 	}
 	return nil
 }
-
-// Sidedness tells how the two sides share the work.
-type Sidedness uint8
-
-// Kinds of sidedness.
-const (
-	_           Sidedness = iota // not given
-	Bilateral                    // "bilateral": both sides at once
-	Unilateral                   // "unilateral": one side, then the other
-	Alternating                  // "alternating": the sides take turns within a set
-)
-
-var sidednesses = field.NewVocabulary[Sidedness]("sidedness", "", "bilateral", "unilateral", "alternating")
-
-// Sidednesses yields every sidedness.
-func Sidednesses() iter.Seq[Sidedness] { return sidednesses.All() }
-
-// String returns "bilateral", "unilateral" or "alternating".
-func (s Sidedness) String() string { return sidednesses.Text(s) }
-
-// MarshalText writes what String returns.
-func (s Sidedness) MarshalText() ([]byte, error) { return sidednesses.Marshal(s) }
-
-// UnmarshalText reads what MarshalText writes.
-func (s *Sidedness) UnmarshalText(text []byte) error { return sidednesses.Unmarshal(text, s) }
-
-// Sidedness returns how the two sides share the work of e.
-func (e Exercise) Sidedness() Sidedness {
-	switch {
-	case e.OneSided:
-		return Unilateral
-	case e.Alternating:
-		return Alternating
-	}
-	return Bilateral
-}

@@ -67,8 +67,8 @@ func TestRaisesLiftTheArm(t *testing.T) {
 func TestLegs(t *testing.T) {
 	legs := map[exercise.Pattern]bool{}
 	for e := range exercise.Standard().All() {
-		for _, m := range e.Primes() {
-			legs[e.Pattern] = legs[e.Pattern] || m >= body.HipFlexors
+		for _, w := range e.Muscles {
+			legs[e.Pattern] = legs[e.Pattern] || w.Role == exercise.Prime && w.Muscle >= body.HipFlexors
 		}
 	}
 	for p := range exercise.Patterns() {

@@ -201,8 +201,8 @@ func TestListPublished(t *testing.T) {
 		if !slices.Contains(patternOf[r.pattern], e.Pattern) {
 			t.Errorf("%s: pattern %s, want %v (%s in the list)", e.ID, e.Pattern, patternOf[r.pattern], r.pattern)
 		}
-		if e.Sidedness().String() != r.sidedness {
-			t.Errorf("%s: %s, but the list has it %s", e.ID, e.Sidedness(), r.sidedness)
+		if e.OneSided != (r.sidedness == "unilateral") || e.Alternating != (r.sidedness == "alternating") {
+			t.Errorf("%s: one-sided %v, alternating %v, but the list has it %s", e.ID, e.OneSided, e.Alternating, r.sidedness)
 		}
 		if len(e.Implements) == 0 {
 			t.Errorf("%s: no implement", e.ID)

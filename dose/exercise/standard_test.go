@@ -53,7 +53,7 @@ func TestStandardComplete(t *testing.T) {
 		if len(e.How) < 20 || !strings.HasSuffix(e.How, ".") {
 			t.Errorf("%s: How is %q, want a sentence", e.ID, e.How)
 		}
-		if len(e.Warnings) == 0 || e.Warnings[0].Code != exercise.CodePainEnds {
+		if len(e.Warnings) == 0 || e.Warnings[0].Code != "exercise.pain-ends-exercise" {
 			t.Errorf("%s: warnings %v, want pain first", e.ID, e.Warnings)
 		}
 		for _, w := range e.Warnings {
@@ -315,17 +315,17 @@ func TestWarningsSpot(t *testing.T) {
 		id   exercise.ID
 		want []evidence.ReasonCode
 	}{
-		{"dumbbell-romanian-deadlift", []evidence.ReasonCode{exercise.CodePainEnds, exercise.CodeHingePain, exercise.CodeHingePosition, exercise.CodeChairHeight}},
-		{"dumbbell-shoulder-press", []evidence.ReasonCode{exercise.CodePainEnds, exercise.CodeStartHelp, exercise.CodeChairHeight}},
-		{"dumbbell-floor-press", []evidence.ReasonCode{exercise.CodePainEnds, exercise.CodeFloorReach}},
-		{"dumbbell-hip-thrust", []evidence.ReasonCode{exercise.CodePainEnds, exercise.CodeHingePain, exercise.CodeFloorReach}},
-		{"barbell-hip-thrust", []evidence.ReasonCode{exercise.CodePainEnds, exercise.CodeHingePain}},
-		{"sit-to-stand", []evidence.ReasonCode{exercise.CodePainEnds}},
-		{"barbell-back-squat", []evidence.ReasonCode{exercise.CodePainEnds, exercise.CodeRackHeight}},
-		{"conventional-deadlift", []evidence.ReasonCode{exercise.CodePainEnds, exercise.CodeHingePain}},
-		{"band-row", []evidence.ReasonCode{exercise.CodePainEnds, exercise.CodeBandCheck}},
-		{"leg-press", []evidence.ReasonCode{exercise.CodePainEnds}},
-		{"ankle-weight-knee-extension", []evidence.ReasonCode{exercise.CodePainEnds}},
+		{"dumbbell-romanian-deadlift", []evidence.ReasonCode{"exercise.pain-ends-exercise", "exercise.back-or-leg-pain-ends-hinge", "exercise.hinge-position", "exercise.weight-from-chair-height"}},
+		{"dumbbell-shoulder-press", []evidence.ReasonCode{"exercise.pain-ends-exercise", "exercise.overhead-start-needs-help", "exercise.weight-from-chair-height"}},
+		{"dumbbell-floor-press", []evidence.ReasonCode{"exercise.pain-ends-exercise", "exercise.weight-within-reach"}},
+		{"dumbbell-hip-thrust", []evidence.ReasonCode{"exercise.pain-ends-exercise", "exercise.back-or-leg-pain-ends-hinge", "exercise.weight-within-reach"}},
+		{"barbell-hip-thrust", []evidence.ReasonCode{"exercise.pain-ends-exercise", "exercise.back-or-leg-pain-ends-hinge"}},
+		{"sit-to-stand", []evidence.ReasonCode{"exercise.pain-ends-exercise"}},
+		{"barbell-back-squat", []evidence.ReasonCode{"exercise.pain-ends-exercise", "exercise.bar-from-rack"}},
+		{"conventional-deadlift", []evidence.ReasonCode{"exercise.pain-ends-exercise", "exercise.back-or-leg-pain-ends-hinge"}},
+		{"band-row", []evidence.ReasonCode{"exercise.pain-ends-exercise", "exercise.band-looked-over"}},
+		{"leg-press", []evidence.ReasonCode{"exercise.pain-ends-exercise"}},
+		{"ankle-weight-knee-extension", []evidence.ReasonCode{"exercise.pain-ends-exercise"}},
 	}
 	for _, tt := range tests {
 		if got := codes(tt.id); !slices.Equal(got, tt.want) {
@@ -334,7 +334,7 @@ func TestWarningsSpot(t *testing.T) {
 	}
 	// Whoever lies on the floor takes nothing from a chair or table.
 	for e := range exercise.Standard().All() {
-		if e.Demands.Has(body.FloorTransfer) && slices.Contains(codes(e.ID), exercise.CodeChairHeight) {
+		if e.Demands.Has(body.FloorTransfer) && slices.Contains(codes(e.ID), "exercise.weight-from-chair-height") {
 			t.Errorf("%s is done on the floor with weights from a chair", e.ID)
 		}
 	}

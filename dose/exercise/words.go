@@ -22,22 +22,22 @@ const (
 
 // Codes of the warnings that exercises carry.
 const (
-	// CodePainEnds: pain, as opposed to the effort of muscles, ends the exercise.
-	CodePainEnds evidence.ReasonCode = "exercise.pain-ends-exercise"
-	// CodeHingePain: back pain, or pain down the leg, ends the hinge.
-	CodeHingePain evidence.ReasonCode = "exercise.back-or-leg-pain-ends-hinge"
-	// CodeHingePosition: back straight, knees a little bent.
-	CodeHingePosition evidence.ReasonCode = "exercise.hinge-position"
-	// CodeStartHelp: heavy dumbbells are handed to the person.
-	CodeStartHelp evidence.ReasonCode = "exercise.overhead-start-needs-help"
-	// CodeChairHeight: the weights are taken from chair height.
-	CodeChairHeight evidence.ReasonCode = "exercise.weight-from-chair-height"
-	// CodeFloorReach: for work on the floor the weights lie within reach first.
-	CodeFloorReach evidence.ReasonCode = "exercise.weight-within-reach"
-	// CodeRackHeight: the bar starts from a rack with catches.
-	CodeRackHeight evidence.ReasonCode = "exercise.bar-from-rack"
-	// CodeBandCheck: the band is looked over and fixed well.
-	CodeBandCheck evidence.ReasonCode = "exercise.band-looked-over"
+	// codePainEnds: pain, as opposed to the effort of muscles, ends the exercise.
+	codePainEnds evidence.ReasonCode = "exercise.pain-ends-exercise"
+	// codeHingePain: back pain, or pain down the leg, ends the hinge.
+	codeHingePain evidence.ReasonCode = "exercise.back-or-leg-pain-ends-hinge"
+	// codeHingePosition: back straight, knees a little bent.
+	codeHingePosition evidence.ReasonCode = "exercise.hinge-position"
+	// codeStartHelp: heavy dumbbells are handed to the person.
+	codeStartHelp evidence.ReasonCode = "exercise.overhead-start-needs-help"
+	// codeChairHeight: the weights are taken from chair height.
+	codeChairHeight evidence.ReasonCode = "exercise.weight-from-chair-height"
+	// codeFloorReach: for work on the floor the weights lie within reach first.
+	codeFloorReach evidence.ReasonCode = "exercise.weight-within-reach"
+	// codeRackHeight: the bar starts from a rack with catches.
+	codeRackHeight evidence.ReasonCode = "exercise.bar-from-rack"
+	// codeBandCheck: the band is looked over and fixed well.
+	codeBandCheck evidence.ReasonCode = "exercise.band-looked-over"
 )
 
 type warningRow struct {
@@ -46,48 +46,48 @@ type warningRow struct {
 }
 
 var warnings = [...]warningRow{
-	painEnds:      {CodePainEnds, []evidence.FactID{factPainEnds}},
-	hingePain:     {CodeHingePain, []evidence.FactID{factHingePain}},
-	hingePosition: {CodeHingePosition, []evidence.FactID{factHingeKnees, factStraightBack}},
-	startHelp:     {CodeStartHelp, []evidence.FactID{factStartHelp}},
-	chairHeight:   {CodeChairHeight, []evidence.FactID{factChairHeight}},
-	floorReach:    {CodeFloorReach, []evidence.FactID{factFloorReach}},
-	rackHeight:    {CodeRackHeight, []evidence.FactID{factRackHeight}},
-	bandCheck:     {CodeBandCheck, []evidence.FactID{factBandCheck}},
+	painEnds:      {codePainEnds, []evidence.FactID{factPainEnds}},
+	hingePain:     {codeHingePain, []evidence.FactID{factHingePain}},
+	hingePosition: {codeHingePosition, []evidence.FactID{factHingeKnees, factStraightBack}},
+	startHelp:     {codeStartHelp, []evidence.FactID{factStartHelp}},
+	chairHeight:   {codeChairHeight, []evidence.FactID{factChairHeight}},
+	floorReach:    {codeFloorReach, []evidence.FactID{factFloorReach}},
+	rackHeight:    {codeRackHeight, []evidence.FactID{factRackHeight}},
+	bandCheck:     {codeBandCheck, []evidence.FactID{factBandCheck}},
 }
 
 func (w warningRow) reason() evidence.Reason { return evidence.Because(w.code, w.facts...) }
 
 var words = evidence.Words{
-	CodePainEnds: {
+	codePainEnds: {
 		Client:    "Muscles may work hard; if something hurts, stop this exercise and tell us.",
 		Clinician: "Pain, as opposed to muscular effort, ends the exercise.",
 	},
-	CodeHingePain: {
+	codeHingePain: {
 		Client:    "If your back hurts, or a pain runs down your leg, stop and tell us.",
 		Clinician: "Back pain or pain down the leg ends the hinge.",
 	},
-	CodeHingePosition: {
+	codeHingePosition: {
 		Client:    "Keep your back long and your knees a little bent.",
 		Clinician: "Hinge with a straight back and the knees a little bent; bending the back under load is another exercise.",
 	},
-	CodeStartHelp: {
+	codeStartHelp: {
 		Client:    "If the weights feel heavy to lift to your shoulders, take lighter ones, or let somebody hand them to you.",
 		Clinician: "Heavy dumbbells are handed up to the start of an overhead press; they are not swung there.",
 	},
-	CodeChairHeight: {
+	codeChairHeight: {
 		Client:    "Take the weights from a chair or table, and put them back there.",
 		Clinician: "Weights are taken from and returned to chair height; the demands do not include a lift from the floor.",
 	},
-	CodeFloorReach: {
+	codeFloorReach: {
 		Client:    "Before you get down, put the weights where you can reach them from there, or let somebody hand them to you.",
 		Clinician: "Weights for work on the floor lie within reach before the person gets down, or are handed over; nobody gets down with them.",
 	},
-	CodeRackHeight: {
+	codeRackHeight: {
 		Client:    "Let the bar start from a rack, with catches set so that you can leave it there at any time.",
 		Clinician: "The bar is taken from a rack with catches at the lowest point of the movement; the demands do not include a lift from the floor.",
 	},
-	CodeBandCheck: {
+	codeBandCheck: {
 		Client:    "Look the band over for cracks, and fix it to something that does not give way.",
 		Clinician: "Bands are checked for cracks before use and anchored firmly; their resistance has no mass to record.",
 	},

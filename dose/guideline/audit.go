@@ -136,17 +136,6 @@ type Report struct {
 	Untrained []body.Muscle `json:"untrained,omitempty"`
 }
 
-// Count returns how many findings have the verdict v.
-func (r Report) Count(v Verdict) int {
-	n := 0
-	for _, l := range r.Findings {
-		if l.Verdict == v {
-			n++
-		}
-	}
-	return n
-}
-
 // Audit holds the week w against the recommendation r, item by item: what r
 // states of a week, what it leaves unsaid, and what lifting alone does not
 // give. Items that r bounds per exercise or muscle come once for each, and one

@@ -45,7 +45,7 @@ func (a Accuracy) IsZero() bool {
 // Validate returns every bad field of a at once.
 func (a Accuracy) Validate() error {
 	var bad field.Errors
-	bad.Add("/formula", a.Formula.Check())
+	bad.Add("/formula", a.Formula.check())
 	if a.From < 1 {
 		bad.Add("/from", field.Bad(a.From, "1 repetition or more", field.ErrOutOfRange))
 	}

@@ -38,8 +38,8 @@ func Charts() iter.Seq[Chart] { return charts.All() }
 // String returns the chart's code, such as "nsca-load-chart".
 func (c Chart) String() string { return charts.Text(c) }
 
-// Check returns nil if c is given.
-func (c Chart) Check() error { return charts.Check("", c) }
+// check returns nil if c is given.
+func (c Chart) check() error { return charts.Check("", c) }
 
 // MarshalText writes what String returns.
 func (c Chart) MarshalText() ([]byte, error) { return charts.Marshal(c) }
@@ -123,7 +123,7 @@ func (c Chart) Reps(share units.Fraction) (float64, error) {
 func (r ChartRow) share() units.Fraction { return units.Fraction(r.Percent) / 100 }
 
 func (c Chart) refuse(path string, got float64) error {
-	if err := c.Check(); err != nil {
+	if err := c.check(); err != nil {
 		return field.At("/chart", err)
 	}
 	allowed := "one of"
@@ -187,7 +187,7 @@ func (p interpolated) Reps(share units.Fraction) (float64, error) {
 func between(x, x0, x1, y0, y1 float64) float64 { return y0 + float64((y1-y0)*((x-x0)/(x1-x0))) }
 
 func (p interpolated) outside(path string, got float64) error {
-	if err := p.Check(); err != nil {
+	if err := p.check(); err != nil {
 		return field.At("/chart", err)
 	}
 	rows := p.rows()

@@ -12,7 +12,7 @@
 // reports an interval. Every clause is a reason with its facts.
 //
 // Equations with an offset, or with a measure of the body, are no fixed multiple
-// of the load: [Regression] and [Macht2016]. They and Formula are [Predictor]s.
+// of the load: [Regression] and [Macht2016].
 // A [Chart] is a printed table, with no values between its rows unless asked
 // for. FromSet asks none of these.
 //

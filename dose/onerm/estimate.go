@@ -112,7 +112,7 @@ func (e Estimate) Validate() error {
 	bad.Add("", grades.Check("/grade", e.Grade))
 	bad.Add("/formula", e.checkFormula())
 	if e.Loading != 0 {
-		bad.Add("/loading", e.Loading.Check())
+		bad.Add("/loading", e.Loading.check())
 	}
 	if e.Start < 0 || e.Start > max(e.OneRM, 0) {
 		bad.Add("/start", field.Bad(e.Start, "0 kg up to the best estimate", field.ErrOutOfRange))
@@ -142,7 +142,7 @@ func (e Estimate) checkInterval() error {
 
 func (e Estimate) checkFormula() error {
 	if e.Grade != Measured {
-		return e.Formula.Check()
+		return e.Formula.check()
 	}
 	if e.Formula != 0 {
 		return field.Bad(e.Formula, "none for a measured 1RM", field.ErrConflict)
@@ -152,7 +152,7 @@ func (e Estimate) checkFormula() error {
 
 func (e Estimate) checkAnswer(a FormulaEstimate) error {
 	var bad field.Errors
-	bad.Add("/formula", a.Formula.Check())
+	bad.Add("/formula", a.Formula.check())
 	if !e.Interval.Contains(a.OneRM) {
 		bad.Add("/one_rm", field.Bad(a.OneRM, "a mass within the interval "+e.Interval.String(), field.ErrConflict))
 	}

@@ -123,8 +123,8 @@ func Formulas() iter.Seq[Formula] { return formulas.All() }
 // String returns the formula's code, such as "brzycki".
 func (f Formula) String() string { return formulas.Text(f) }
 
-// Check returns nil if f is given.
-func (f Formula) Check() error { return formulas.Check("", f) }
+// check returns nil if f is given.
+func (f Formula) check() error { return formulas.Check("", f) }
 
 // MarshalText writes what String returns.
 func (f Formula) MarshalText() ([]byte, error) { return formulas.Marshal(f) }
@@ -171,7 +171,7 @@ func (f Formula) takes(reps float64) bool {
 
 // checkReps is the error of reps that the equation does not take.
 func (f Formula) checkReps(path string, reps float64) error {
-	switch err := f.Check(); {
+	switch err := f.check(); {
 	case err != nil:
 		return field.At("/formula", err)
 	case f.takes(reps):
@@ -242,7 +242,7 @@ func (f Formula) Fraction(reps float64) (units.Fraction, error) {
 // that no repetitions within [Formula.Domain] belong to is an
 // [field.ErrOutOfRange].
 func (f Formula) Reps(share units.Fraction) (float64, error) {
-	if err := f.Check(); err != nil {
+	if err := f.check(); err != nil {
 		return 0, field.At("/formula", err)
 	}
 	q := &equations[f]

@@ -62,7 +62,7 @@ func (f Formula) Loads(dst, oneRM []float64, reps []int32) ([]float64, error) {
 
 // room checks formula and lengths and returns dst with the length of load.
 func (f Formula) room(dst, load []float64, reps []int32) ([]float64, error) {
-	if err := f.Check(); err != nil {
+	if err := f.check(); err != nil {
 		return nil, field.At("/formula", err)
 	}
 	if len(load) != len(reps) {

@@ -78,7 +78,7 @@ func factor(t *testing.T, f onerm.Formula, reps float64) float64 {
 }
 
 // predictors ties the codes of the rows to the equations of other names.
-var predictors = map[string]onerm.Predictor{
+var predictors = map[string]equation{
 	"reynolds_cp": onerm.Reynolds2006ChestPress, "reynolds_lp": onerm.Reynolds2006LegPress,
 	"k2024_lat_pulls": onerm.Kemmler2024LatPulls, "k2024_triceps_dips": onerm.Kemmler2024TricepsDips,
 	"k2024_trunk_extension": onerm.Kemmler2024TrunkExtension, "k2024_trunk_flexion": onerm.Kemmler2024TrunkFlexion,
@@ -88,7 +88,7 @@ var predictors = map[string]onerm.Predictor{
 	"roberts2024_bench_press": onerm.Roberts2024BenchPress,
 }
 
-func predictor(t *testing.T, code string) onerm.Predictor {
+func predictor(t *testing.T, code string) equation {
 	t.Helper()
 	if p, ok := predictors[code]; ok {
 		return p
@@ -97,7 +97,7 @@ func predictor(t *testing.T, code string) onerm.Predictor {
 }
 
 // ng returns a predictor's answer in nanograms.
-func ng(t *testing.T, p onerm.Predictor, load units.Mass, reps float64) float64 {
+func ng(t *testing.T, p equation, load units.Mass, reps float64) float64 {
 	t.Helper()
 	m, err := p.OneRM(load, reps)
 	if err != nil {
@@ -305,4 +305,13 @@ func TestMisprints(t *testing.T) {
 	if epley != brzycki || epley != 40*units.Kilogram {
 		t.Errorf("30 kg for 10: Epley %v, Brzycki %v, want 40 kg", epley, brzycki)
 	}
+}
+
+// An equation is a published one from a load and repetitions to failure to a 1RM.
+type equation interface {
+	OneRM(load units.Mass, reps float64) (units.Mass, error)
+	Load(oneRM units.Mass, reps float64) (units.Mass, error)
+	Studied() units.Range[float64]
+	People() string
+	Fact() evidence.FactID
 }

@@ -11,7 +11,7 @@ import (
 )
 
 // Regression is a published equation with an offset: the 1RM is no fixed
-// multiple of the load, so that it is a [Predictor] and no [Relation]. Each
+// multiple of the load, so that it is no [Relation]. Each
 // holds for one exercise and one zone of repetitions to failure, and refuses
 // others. The zero value is "not given".
 type Regression uint8
@@ -67,8 +67,8 @@ func Regressions() iter.Seq[Regression] { return regressions.All() }
 // String returns the regression's code, such as "braith1993-before".
 func (g Regression) String() string { return regressions.Text(g) }
 
-// Check returns nil if g is given.
-func (g Regression) Check() error { return regressions.Check("", g) }
+// check returns nil if g is given.
+func (g Regression) check() error { return regressions.Check("", g) }
 
 // MarshalText writes what String returns.
 func (g Regression) MarshalText() ([]byte, error) { return regressions.Marshal(g) }
@@ -157,7 +157,7 @@ func (g Regression) Fact() evidence.FactID {
 
 // refuse gathers what is wrong with g, a mass and repetitions.
 func (g Regression) refuse(path string, m units.Mass, reps float64) error {
-	if err := g.Check(); err != nil {
+	if err := g.check(); err != nil {
 		return field.At("/regression", err)
 	}
 	var bad field.Errors

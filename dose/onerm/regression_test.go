@@ -11,20 +11,20 @@ import (
 	"pgregory.net/rapid"
 )
 
-// Every published equation that predicts is a Predictor; those of one share at
+// Every published equation that predicts is an equation; those of one share at
 // every load are Relations.
 var (
-	_ onerm.Predictor = onerm.Epley
-	_ onerm.Predictor = onerm.Braith1993After
-	_ onerm.Predictor = onerm.Macht2016{}
-	_ onerm.Relation  = onerm.Epley
-	_ onerm.Relation  = onerm.NSCALoadChart
+	_ equation       = onerm.Epley
+	_ equation       = onerm.Braith1993After
+	_ equation       = onerm.Macht2016{}
+	_ onerm.Relation = onerm.Epley
+	_ onerm.Relation = onerm.NSCALoadChart
 )
 
 // TestRegressionValues: worked by hand from the printed coefficients.
 func TestRegressionValues(t *testing.T) {
 	tests := []struct {
-		p          onerm.Predictor
+		p          equation
 		load, reps float64
 		unit       units.Mass
 		want       float64
@@ -58,7 +58,7 @@ func TestRegressionInverse(t *testing.T) {
 		high, _ := g.Studied().Max()
 		reps := rapid.Float64Range(low, high).Draw(t, "reps")
 		load := units.Mass(rapid.Int64Range(int64(100*units.Kilogram), int64(400*units.Kilogram)).Draw(t, "load"))
-		for _, p := range []onerm.Predictor{g, onerm.Macht2016{Biacromial: rapid.Float64Range(30, 45).Draw(t, "breadth")}} {
+		for _, p := range []equation{g, onerm.Macht2016{Biacromial: rapid.Float64Range(30, 45).Draw(t, "breadth")}} {
 			m, err := p.OneRM(load, reps)
 			if err != nil || m < load {
 				t.Fatal(m, err)
@@ -141,7 +141,7 @@ func FuzzRegression(f *testing.F) {
 	f.Add(uint8(3), int64(40*units.Kilogram), 8.0, 40.0)
 	f.Add(uint8(1), int64(units.MaxMass), 5.0, -1.0)
 	f.Fuzz(func(t *testing.T, code uint8, load int64, reps, breadth float64) {
-		for _, p := range []onerm.Predictor{onerm.Regression(code), onerm.Macht2016{Biacromial: breadth}} {
+		for _, p := range []equation{onerm.Regression(code), onerm.Macht2016{Biacromial: breadth}} {
 			for _, of := range []func(units.Mass, float64) (units.Mass, error){p.OneRM, p.Load} {
 				m, err := of(units.Mass(load), reps)
 				if m < 0 || (err == nil) != (m > 0) {

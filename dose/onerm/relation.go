@@ -2,7 +2,6 @@ package onerm
 
 import (
 	"example.org/posology/units"
-	"example.org/posology/units/evidence"
 )
 
 // A Relation ties the share of a one-repetition maximum to the repetitions that
@@ -46,21 +45,4 @@ func (houseCurve) Studied() units.Range[float64] { return sharedRange }
 // String names the equations.
 func (houseCurve) String() string {
 	return "the lower of " + Epley.String() + " and " + Brzycki.String()
-}
-
-// A Predictor is a published equation from a load and repetitions to failure to
-// a 1RM. A [Formula] is one, and a [Relation] too; a [Regression] and
-// [Macht2016] are not the same share at every load, and so no Relation.
-type Predictor interface {
-	// OneRM returns the 1RM predicted from a load lifted reps times to failure.
-	OneRM(load units.Mass, reps float64) (units.Mass, error)
-	// Load is the inverse of OneRM in the load.
-	Load(oneRM units.Mass, reps float64) (units.Mass, error)
-	// Studied returns the repetitions to failure over which the equation may be
-	// relied on, "not stated" where they are not known.
-	Studied() units.Range[float64]
-	// People says in whom the equation was made, as far as it is known here.
-	People() string
-	// Fact names the fact that states the equation.
-	Fact() evidence.FactID
 }

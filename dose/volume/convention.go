@@ -62,8 +62,8 @@ func (c Convention) Indirect() (float64, error) {
 	return float64(indirect[c].halves) / 2, nil
 }
 
-// Fact names the fact behind [Convention.Indirect]; none for no convention.
-func (c Convention) Fact() evidence.FactID {
+// fact names the fact behind [Convention.Indirect]; none for no convention.
+func (c Convention) fact() evidence.FactID {
 	if c.Check() != nil {
 		return ""
 	}

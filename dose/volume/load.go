@@ -13,8 +13,8 @@ import (
 	"example.org/posology/units/field"
 )
 
-// FactLoad is the published formula: repetitions times load, summed over sets.
-const FactLoad evidence.FactID = "volume.load"
+// factLoad is the published formula: repetitions times load, summed over sets.
+const factLoad evidence.FactID = "volume.load"
 
 // A VolumeLoad is an exact sum of mass over repetitions: whole kilograms and
 // nanograms, since a [units.Mass] ends at 9.2 million kg. It is nought or more;
@@ -90,10 +90,7 @@ func (l VolumeLoad) String() string {
 // MarshalText writes what [VolumeLoad.String] prints.
 func (l VolumeLoad) MarshalText() ([]byte, error) { return []byte(l.String()), nil }
 
-// ParseVolumeLoad reads what [VolumeLoad.String] prints: a decimal number of kilograms
-// with at most twelve decimals. Another form is an [field.ErrSyntax], too much
-// an [field.ErrOverflow].
-func ParseVolumeLoad(s string) (VolumeLoad, error) {
+func parseVolumeLoad(s string) (VolumeLoad, error) {
 	number, isKg := strings.CutSuffix(s, " kg")
 	whole, frac, _ := strings.Cut(number, ".")
 	digits := whole + frac
@@ -108,9 +105,11 @@ func ParseVolumeLoad(s string) (VolumeLoad, error) {
 	return VolumeLoad{kg.Int64(), rest.Int64()}, nil
 }
 
-// UnmarshalText reads what [ParseVolumeLoad] reads.
+// UnmarshalText reads what [VolumeLoad.String] prints: a decimal number of kilograms
+// with at most twelve decimals. Another form is an [field.ErrSyntax], too much
+// an [field.ErrOverflow].
 func (l *VolumeLoad) UnmarshalText(text []byte) error {
-	v, err := ParseVolumeLoad(string(text))
+	v, err := parseVolumeLoad(string(text))
 	if err != nil {
 		return err
 	}

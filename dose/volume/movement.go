@@ -34,8 +34,8 @@ func (m Movement) MarshalText() ([]byte, error) { return movements.Marshal(m) }
 // UnmarshalText reads what MarshalText writes.
 func (m *Movement) UnmarshalText(text []byte) error { return movements.Unmarshal(text, m) }
 
-// Movement returns which of the opposed movements the exercise is, if any.
-func (e ExerciseWeek) Movement() Movement {
+// movement returns which of the opposed movements the exercise is, if any.
+func (e ExerciseWeek) movement() Movement {
 	switch e.Pattern {
 	case exercise.HorizontalPush, exercise.OverheadPush, exercise.DownwardPush:
 		return Push
@@ -56,7 +56,7 @@ func (e ExerciseWeek) CountsReps() bool { return e.Measure == exercise.Repetitio
 func (t Totals) MovementSets(m Movement) int {
 	n := 0
 	for _, e := range t.Exercises {
-		if m != 0 && e.Movement() == m {
+		if m != 0 && e.movement() == m {
 			n += min(e.Left, e.Right)
 		}
 	}

@@ -117,7 +117,7 @@ func volumeLoad(t *testing.T, in inputs) (float64, error) {
 
 func loadOf(t *testing.T, in inputs) volume.VolumeLoad {
 	t.Helper()
-	l, err := volume.ParseVolumeLoad(in["volume_load_kg"] + " kg")
+	l, err := read[volume.VolumeLoad](in["volume_load_kg"] + " kg")
 	if err != nil {
 		t.Error(err)
 	}

@@ -14,9 +14,9 @@ import (
 
 // Facts behind session load, monotony and strain.
 const (
-	FactSessionLoad evidence.FactID = "volume.session-load"
-	FactMonotony    evidence.FactID = "volume.monotony"
-	FactStrain      evidence.FactID = "volume.strain"
+	factSessionLoad evidence.FactID = "volume.session-load"
+	factMonotony    evidence.FactID = "volume.monotony"
+	factStrain      evidence.FactID = "volume.strain"
 )
 
 // maxSession is the most minutes of a session: a day.

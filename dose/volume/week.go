@@ -88,9 +88,7 @@ func (w ISOWeek) MarshalText() ([]byte, error) {
 
 var weekText = regexp.MustCompile(`^([0-9]{4})-W([0-9]{2})$`)
 
-// ParseISOWeek reads a week such as "2026-W53". Another form is an
-// [field.ErrSyntax], a week that does not exist an [field.ErrOutOfRange].
-func ParseISOWeek(s string) (ISOWeek, error) {
+func parseISOWeek(s string) (ISOWeek, error) {
 	part := weekText.FindStringSubmatch(s)
 	if part == nil {
 		return 0, field.Bad(fmt.Sprintf("%.40q", s), weekForm, field.ErrSyntax)
@@ -108,13 +106,14 @@ func ParseISOWeek(s string) (ISOWeek, error) {
 	return w, nil
 }
 
-// UnmarshalText reads what MarshalText writes.
+// UnmarshalText reads a week such as "2026-W53". Another form is an
+// [field.ErrSyntax], a week that does not exist an [field.ErrOutOfRange].
 func (w *ISOWeek) UnmarshalText(text []byte) error {
 	if len(text) == 0 {
 		*w = 0
 		return nil
 	}
-	v, err := ParseISOWeek(string(text))
+	v, err := parseISOWeek(string(text))
 	if err != nil {
 		return err
 	}

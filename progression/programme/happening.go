@@ -43,8 +43,8 @@ func HappeningKinds() iter.Seq[HappeningKind] { return happeningKinds.All() }
 // String returns the kind's name, such as "pain flare", and "" for not given.
 func (k HappeningKind) String() string { return happeningKinds.Text(k) }
 
-// Check returns nil if k is given.
-func (k HappeningKind) Check() error { return happeningKinds.Check("", k) }
+// check returns nil if k is given.
+func (k HappeningKind) check() error { return happeningKinds.Check("", k) }
 
 // MarshalText writes what String returns.
 func (k HappeningKind) MarshalText() ([]byte, error) { return happeningKinds.Marshal(k) }
@@ -82,7 +82,7 @@ type Happening struct {
 // outside the calendar, a review before the day itself, and values that are none.
 func (h Happening) Validate() error {
 	var bad field.Errors
-	bad.Add("/kind", h.Kind.Check())
+	bad.Add("/kind", h.Kind.check())
 	bad.Add("/day", given.UpTo(h.Day, 0))
 	bad.Add("/unassessed", given.OrNone(h.Unassessed))
 	bad.Add("/related", given.OrNone(h.Related))

@@ -60,7 +60,7 @@ func (s Scheme) NextSession(u units.MassUnit, reps int) (Adjustment, error) {
 
 func (s Scheme) adjust(t *table, u units.MassUnit, reps, set int) (Adjustment, error) {
 	var bad field.Errors
-	bad.Add("/scheme", s.Check())
+	bad.Add("/scheme", s.check())
 	bad.Add("/unit", checkUnit(u))
 	if len(bad) == 0 && t == nil {
 		bad.Add("/scheme", field.Bad(s, "a scheme that changes the load by repetitions", ErrNoTable))

@@ -44,8 +44,8 @@ func Schemes() iter.Seq[Scheme] { return schemes.All() }
 // String returns the scheme's code, such as "oxford-three-set".
 func (s Scheme) String() string { return schemes.Text(s) }
 
-// Check returns nil if s is given.
-func (s Scheme) Check() error { return schemes.Check("", s) }
+// check returns nil if s is given.
+func (s Scheme) check() error { return schemes.Check("", s) }
 
 // MarshalText writes what String returns.
 func (s Scheme) MarshalText() ([]byte, error) { return schemes.Marshal(s) }

@@ -45,7 +45,7 @@ type SchemeSession struct {
 func (s Scheme) Plan(base units.Marked, kit *equipment.Table) (SchemeSession, error) {
 	l := s.layout()
 	var bad field.Errors
-	bad.Add("/scheme", s.Check())
+	bad.Add("/scheme", s.check())
 	bad.Add("/base", checkBase(base, l))
 	if err := bad.Err(); err != nil {
 		return SchemeSession{}, err

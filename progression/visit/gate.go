@@ -105,7 +105,7 @@ func (v *Visit) aim(r GateReport) int {
 		return v.Plan.Count
 	}
 	top, _ := v.Plan.Span.Max()
-	return min(top, v.Fewest()+1)
+	return min(top, v.fewest()+1)
 }
 
 // passed lets the load rise as far as this gate goes.

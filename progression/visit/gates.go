@@ -103,7 +103,7 @@ func (v *Visit) Technique() GateAnswer {
 // for. What is not counted in repetitions has no reserve to look at: there a set
 // that was rated as hard, or went to failure, keeps it.
 func (v *Visit) effort() GateAnswer {
-	if !v.CountsReserve() {
+	if !v.countsReserve() {
 		return v.effortUncounted()
 	}
 	left, known := v.Reserve()
@@ -139,9 +139,9 @@ func (v *Visit) Repetitions() GateAnswer {
 		return GateReps.says(rule.Keep, because("progression.other-load").With("done", each).With("asked", v.Plan.Load.Each))
 	case !v.Met():
 		return GateReps.says(rule.Keep, because("progression.below-dose").
-			With("sets", v.Done()).With("planned", v.Plan.Sets).With("fewest", v.Fewest()).With("count", v.Plan.Count))
-	case v.Fewest() < top:
-		return GateReps.says(rule.Keep, because("progression.below-top").With("fewest", v.Fewest()).With("top", top))
+			With("sets", v.Done()).With("planned", v.Plan.Sets).With("fewest", v.fewest()).With("count", v.Plan.Count))
+	case v.fewest() < top:
+		return GateReps.says(rule.Keep, because("progression.below-top").With("fewest", v.fewest()).With("top", top))
 	}
 	return GateReps.passed()
 }

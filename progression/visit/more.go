@@ -28,7 +28,7 @@ func (v *Visit) Below() bool {
 		return false
 	}
 	low, _ := v.Plan.Span.Min()
-	return v.Done() < v.Plan.Sets || v.Fewest() < min(low, v.Plan.Count) || v.CountsReserve() && v.LeastLeft(v.Plan.Reserve.Least) < v.Plan.Reserve.Least
+	return v.Done() < v.Plan.Sets || v.fewest() < min(low, v.Plan.Count) || v.countsReserve() && v.LeastLeft(v.Plan.Reserve.Least) < v.Plan.Reserve.Least
 }
 
 // Refers returns what of the visit is for somebody else: events, or pain of a

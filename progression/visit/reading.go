@@ -40,7 +40,7 @@ func (v *Visit) Read(asked Trial, t *equipment.Table) (Summary, error) {
 		r.Visit.Plan.Reserve.Least = min(r.Visit.Plan.Reserve.Least, asked.Least)
 	}
 	if len(r.Visit.Sets) > 0 {
-		r.Reps = r.Visit.Fewest()
+		r.Reps = r.Visit.fewest()
 		r.Left, r.Known = r.Visit.Reserve()
 	}
 	var err error
@@ -108,8 +108,8 @@ func (v *Visit) With(sets []setlog.Set) *Visit {
 // count asked for and the reserve.
 func (v *Visit) held(asked Trial) bool {
 	left, known := v.Reserve()
-	enough := !v.CountsReserve() || known && left >= asked.Least || asked.Rated && v.ratedLow()
-	return v.Done() > 0 && v.Fewest() >= v.Plan.Count && enough
+	enough := !v.countsReserve() || known && left >= asked.Least || asked.Rated && v.ratedLow()
+	return v.Done() > 0 && v.fewest() >= v.Plan.Count && enough
 }
 
 // ratedLow reports whether every set was rated below 8 of 10 on the scale omni.

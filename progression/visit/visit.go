@@ -129,9 +129,9 @@ func (v *Visit) Done() int {
 	return min(v.setsOf(body.Left), v.setsOf(body.Right))
 }
 
-// Fewest returns the least repetitions of any set, on the weaker side so, and 0
+// fewest returns the least repetitions of any set, on the weaker side so, and 0
 // without a set.
-func (v *Visit) Fewest() int {
+func (v *Visit) fewest() int {
 	if len(v.Sets) == 0 {
 		return 0
 	}
@@ -163,7 +163,7 @@ func (v *Visit) OtherLoad() (units.Mass, bool) {
 // least the planned count.
 func (v *Visit) Met() bool {
 	_, other := v.OtherLoad()
-	return !other && v.Done() >= v.Plan.Sets && v.Fewest() >= v.Plan.Count
+	return !other && v.Done() >= v.Plan.Sets && v.fewest() >= v.Plan.Count
 }
 
 // Reserve returns the least that any set left undone. It is false if the effort
@@ -201,8 +201,8 @@ func (v *Visit) LeastLeft(unrecorded units.RIR) units.RIR {
 	return least
 }
 
-// CountsReserve reports whether the exercise is one whose reserve is counted.
-func (v *Visit) CountsReserve() bool { return v.Plan.Measure == exercise.Repetitions }
+// countsReserve reports whether the exercise is one whose reserve is counted.
+func (v *Visit) countsReserve() bool { return v.Plan.Measure == exercise.Repetitions }
 
 // Searches reports whether the load was to be looked for.
 func Searches(p *dose.Prescription) bool { return p.Finding != nil && p.Finding.MaxSteps > 0 }

@@ -101,7 +101,7 @@ func (b Battery) checkStands(bad *field.Errors) {
 
 func (b Battery) checkPart(bad *field.Errors, path string, r Result, tests ...Test) {
 	bad.Add(path, r.Validate())
-	if r.Test.Check() == nil && !slices.Contains(tests, r.Test) {
+	if r.Test.check() == nil && !slices.Contains(tests, r.Test) {
 		bad.Add(path+"/test", field.Bad(r.Test, fmt.Sprint(tests), field.ErrConflict))
 	}
 	if r.Day != 0 && r.Day != b.Day {

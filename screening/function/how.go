@@ -27,8 +27,8 @@ func EveryHowDone() iter.Seq[HowDone] { return hows.All() }
 // String returns its name, such as "used arms".
 func (h HowDone) String() string { return hows.Text(h) }
 
-// Check returns nil if h is given.
-func (h HowDone) Check() error { return hows.Check("", h) }
+// check returns nil if h is given.
+func (h HowDone) check() error { return hows.Check("", h) }
 
 // MarshalText writes what String returns.
 func (h HowDone) MarshalText() ([]byte, error) { return hows.Marshal(h) }

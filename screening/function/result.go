@@ -34,7 +34,7 @@ type Result struct {
 // that does not forbid them, and a value that is not the best of its trials are
 // [field.ErrConflict].
 func (r Result) Validate() error {
-	if err := r.Test.Check(); err != nil {
+	if err := r.Test.check(); err != nil {
 		return field.At("/test", err)
 	}
 	var bad field.Errors
@@ -52,7 +52,7 @@ func (r Result) checkHow() error {
 	if r.How == UsedArms && !r.Test.protocol().arms {
 		return field.Bad(r.How, "arms only where the test is to rise without them", field.ErrConflict)
 	}
-	return r.How.Check()
+	return r.How.check()
 }
 
 func (r Result) checkValue() error {
@@ -105,7 +105,7 @@ func (r Result) checkTrials(bad *field.Errors) {
 // the strongest grip, the fastest walk. All trials must have one unit. For other
 // tests more than one trial is an [field.ErrConflict].
 func Best(t Test, trials ...Amount) (Amount, error) {
-	if err := t.Check(); err != nil {
+	if err := t.check(); err != nil {
 		return Amount{}, err
 	}
 	if len(trials) == 0 {

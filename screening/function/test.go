@@ -44,8 +44,8 @@ func Tests() iter.Seq[Test] { return testTexts.All() }
 // String returns the test's name, such as "timed up and go".
 func (t Test) String() string { return testTexts.Text(t) }
 
-// Check returns nil if t is given.
-func (t Test) Check() error { return testTexts.Check("", t) }
+// check returns nil if t is given.
+func (t Test) check() error { return testTexts.Check("", t) }
 
 // MarshalText writes what String returns.
 func (t Test) MarshalText() ([]byte, error) { return testTexts.Marshal(t) }

@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"iter"
 	"math/bits"
+	"slices"
 	"strings"
 
 	"example.org/posology/units/field"
@@ -96,15 +97,6 @@ func (s Demands) All() iter.Seq[Demand] {
 	}
 }
 
-// List returns the demands in s, in their order.
-func (s Demands) List() []Demand {
-	list := make([]Demand, 0, s.Len())
-	for d := range s.All() {
-		list = append(list, d)
-	}
-	return list
-}
-
 // String joins the names with commas; the empty set gives "none".
 func (s Demands) String() string {
 	if s == 0 {
@@ -118,7 +110,9 @@ func (s Demands) String() string {
 }
 
 // MarshalJSON writes the names in their order.
-func (s Demands) MarshalJSON() ([]byte, error) { return json.Marshal(s.List()) }
+func (s Demands) MarshalJSON() ([]byte, error) {
+	return json.Marshal(slices.AppendSeq(make([]Demand, 0, s.Len()), s.All()))
+}
 
 // UnmarshalJSON reads a list of names; a name that stands twice is an
 // [field.ErrDuplicate].

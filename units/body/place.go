@@ -125,9 +125,6 @@ var muscles = field.NewVocabulary[Muscle]("muscle", "",
 // Muscles yields every muscle, from the head down.
 func Muscles() iter.Seq[Muscle] { return muscles.All() }
 
-// ParseMuscle reads a muscle's code, such as "gluteus_maximus".
-func ParseMuscle(s string) (Muscle, error) { return muscles.Parse(s) }
-
 // String returns the muscle's code, such as "gluteus_maximus".
 func (m Muscle) String() string { return muscles.Text(m) }
 

@@ -97,14 +97,15 @@ func checkEvery[E ~uint8](t *testing.T, all iter.Seq[E], first, last E) {
 	}
 }
 
-func TestParseMuscle(t *testing.T) {
+func TestMuscleTexts(t *testing.T) {
+	var got body.Muscle
 	for m := range body.Muscles() {
-		if got, err := body.ParseMuscle(m.String()); err != nil || got != m {
-			t.Errorf("ParseMuscle(%q) = %v, %v", m, got, err)
+		if err := got.UnmarshalText([]byte(m.String())); err != nil || got != m {
+			t.Errorf("%q reads as %v, %v", m, got, err)
 		}
 	}
-	if _, err := body.ParseMuscle("pinky"); !errors.Is(err, field.ErrUnknown) || !strings.Contains(err.Error(), "gluteus_maximus") {
-		t.Errorf("ParseMuscle(pinky) = %v, want ErrUnknown with the muscles there are", err)
+	if err := got.UnmarshalText([]byte("pinky")); !errors.Is(err, field.ErrUnknown) || !strings.Contains(err.Error(), "gluteus_maximus") {
+		t.Errorf("pinky: %v, want ErrUnknown with the muscles there are", err)
 	}
 }
 
