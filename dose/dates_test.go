@@ -129,7 +129,7 @@ func TestOverdue(t *testing.T) {
 	}
 }
 
-// No session lies after the day by which the assessment is made anew.
+// No session lies after the day by which the assessment is made again.
 func TestNoSessionPastTheReview(t *testing.T) {
 	r := weekOf(4, 0, 2)
 	r.Screening.ReviewBy = plus(2)

@@ -49,7 +49,7 @@ func (p *planner) days() []units.Day {
 }
 
 // inReview returns the days offered, sorted, up to that by which the assessment is
-// to be made anew.
+// to be made again.
 func (p *planner) inReview() []units.Day {
 	days, last := slices.Sorted(slices.Values(p.r.Days)), p.r.Screening.ReviewBy
 	return slices.DeleteFunc(days, func(d units.Day) bool { return d > last })

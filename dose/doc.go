@@ -37,7 +37,7 @@
 // whom screening stops ([ErrNoDose]). Person, setting and days come from the
 // outcome: one that lacks any, of another day's check or of a day to come is
 // refused, and so are tests and sets of somebody else, where both have a key. What
-// a caller takes out of the outcome's sum binds all the same
+// a caller takes out of the outcome's sum binds nevertheless
 // ([screening.Outcome.Tightest]). An outcome of [screening.Waived] is repeated in
 // every dose. What the person, the kit or the setting
 // rules out is a [*ConstraintError] that names the constraint, what would free

@@ -16,7 +16,7 @@ import (
 // never above Ceiling and never to failure.
 type Search struct {
 	// MaxSteps are the steps up in one visit that the kit and Ceiling leave. 0:
-	// none, be it that none is left, that nobody saw the technique, that the
+	// none, whether because none is left, that nobody saw the technique, that the
 	// person is alone, or that the day is a lighter one. A reason says which.
 	MaxSteps int        `json:"max_steps"`
 	Ceiling  units.Mass `json:"ceiling,omitzero"` // per implement; 0: none beyond the kit

@@ -56,7 +56,7 @@ func codesOf(kinds ...screening.Kind) []screening.Code {
 }
 
 func drawList(t *rapid.T, name string, kind screening.Kind) screening.Checklist {
-	if rapid.IntRange(0, 9).Draw(t, name+" asked") == 9 { // nought is drawn far more often than once in ten
+	if rapid.IntRange(0, 9).Draw(t, name+" asked") == 9 { // zero is drawn far more often than once in ten
 		return screening.Checklist{}
 	}
 	codes := codesOf(kind)

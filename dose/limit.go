@@ -81,7 +81,7 @@ func (r Request) mostUnknown() units.Mass {
 }
 
 // liftsSurely returns the one-repetition maximum that the sets that were done
-// show at the least, that of the weaker side for work on both, and nought where
+// show at the least, that of the weaker side for work on both, and zero where
 // they show none.
 func (r Request) liftsSurely() units.Mass {
 	if r.Exercise.MovesBody || r.Exercise.Measure != exercise.Repetitions {
@@ -101,7 +101,7 @@ func (r Request) liftsSurely() units.Mass {
 }
 
 // shows returns the maximum that one set shows at the least, by the house
-// equation that gives less up to 10 repetitions; nought for a set of no known
+// equation that gives less up to 10 repetitions; zero for a set of no known
 // reserve, or one that says nothing any more.
 func (r Request) shows(s setlog.Set) units.Mass {
 	each, err := s.Each()
@@ -151,7 +151,7 @@ func (f *Frame) massCautions() []evidence.Reason {
 		With("exercise", f.r.Exercise.ID).With("most", asTaken(allowed)).With("limit", f.most))
 }
 
-// mostSaid returns the most per implement, nought where the kit ends below it.
+// mostSaid returns the most per implement, zero where the kit ends below it.
 func (f *Frame) mostSaid() units.Mass {
 	if f.most > f.table.Heaviest().Each {
 		return 0

@@ -200,7 +200,7 @@ func TestBadDone(t *testing.T) {
 }
 
 // Knowing less never gives more: whatever is left out of what is known under a
-// limit on the share, the load stays under that share of the true maximum, save
+// limit on the share, the load stays under that share of the true maximum, except
 // a weight within the first weight of the exercise. The sets are drawn from a true
 // maximum by the more generous of the two equations, told with an error of one
 // repetition where they can be counted.

@@ -46,7 +46,7 @@ func doneToFailure(s setlog.Set) float64 {
 
 // lightened returns by what a weight that can be lifted done times is scaled to
 // be lifted wanted times, never up: the lower answer of the house equations,
-// whose extension beyond their studied range may lighten. Nought stands for
+// whose extension beyond their studied range may lighten. Zero stands for
 // where they have no answer.
 func lightened(done, wanted float64) units.Fraction {
 	scale := units.Fraction(1)

@@ -97,7 +97,7 @@ func TestPlanAgainstExhaustiveSearch(t *testing.T) {
 		r.Minutes = rapid.IntRange(12, 90).Draw(t, "minutes")
 		want := bestSets(items, r.Minutes)
 		if want == nil || slices.Max(want) == 0 {
-			return // even one exercise takes longer: PlanWeek keeps it all the same
+			return // even one exercise takes longer: PlanWeek keeps it nevertheless
 		}
 		got := make([]int, len(items))
 		for _, item := range firstWeek(t, r).Sessions[0].Items {

@@ -44,7 +44,7 @@ func newPlanner(r WeekRequest) (*planner, error) {
 }
 
 // reviewOverdue says that every day offered lies after that by which the
-// assessment is to be made anew.
+// assessment is to be made again.
 func (p *planner) reviewOverdue() error {
 	why := evidence.Because("dose.review-overdue", factReviewed).With("review", p.r.Screening.ReviewBy).With("day", slices.Min(p.r.Days))
 	return &ConstraintError{Constraint: why, Free: []evidence.Reason{evidence.Because("dose.free-by-assessment")}, Err: ErrNoDose}

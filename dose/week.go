@@ -101,7 +101,7 @@ var standardStart = []exercise.ID{
 //
 // Constraints, never broken: the limits of the screening and the weights of
 // the kit, as in [Prescribe]; no session after the day by which the assessment is
-// to be made anew; at least two days from one session to the next,
+// to be made again; at least two days from one session to the next,
 // round the week; no more days than the guideline's row and, unless it asks for
 // fewer, three; a session within its minutes, warm-up included, unless they are
 // too few for one set of one exercise: then the session has that alone, and the

@@ -15,7 +15,7 @@ import (
 
 // missed returns the rung for the days since the last visit with any set, doubtful
 // or not, nil where they change nothing. An absence with a medical cause that an assessment has
-// followed begins anew; without one it is a [rule.ErrMedicalCause].
+// followed begins again; without one it is a [rule.ErrMedicalCause].
 func (n *now) missed(trained units.Day) (*rule.Return, error) {
 	days := int(n.c.Day - trained)
 	if days <= given.Week {
@@ -51,12 +51,12 @@ func (n *now) beginning() (*now, error) {
 	return n.in(r)
 }
 
-// beginsLighter reports whether beginning anew is lighter by itself.
+// beginsLighter reports whether beginning again is lighter by itself.
 func (n *now) beginsLighter() bool {
 	return n.back != nil && n.back.Anew && n.lightest() < n.seen.Base
 }
 
-// anew begins with the lightest weight.
+// again begins with the lightest weight.
 func (n *now) anew(s dose.Step) dose.Step {
 	s = dose.Step{Load: min(n.lightest(), s.Load), Last: s.Last, Count: n.bottom(), Sets: 1}
 	if s.Load < s.Last && !n.alone() && n.seesTechnique() && n.seen.Gates.Advice < rule.Ease && !n.dayIsLighter() {
@@ -69,7 +69,7 @@ func (n *now) anew(s dose.Step) dose.Step {
 // found nothing amiss.
 func (n *now) seesTechnique() bool { return n.seen.Visit.Technique().Advice == rule.Raise }
 
-// comeBack begins anew, or cuts load and sets by the rung. A weight whose next
+// comeBack begins again, or cuts load and sets by the rung. A weight whose next
 // lighter one is further than the cut stays, with fewer repetitions, as long as
 // they stay in the range; where nothing is lighter the lightest stays, with fewer
 // repetitions than the range if need be.
@@ -119,7 +119,7 @@ func (n *now) repsAfter(each units.Mass, strength units.Fraction) int {
 		}
 		reps, err := r.Reps(now * lighter / strength)
 		if now*lighter >= strength || err != nil {
-			reps = 0 // a lift so near the maximum is none any more
+			reps = 0 // so near the maximum not one repetition is certain
 		}
 		fewest = min(fewest, reps)
 	}

@@ -152,7 +152,7 @@ func TestNextAloneGoesOn(t *testing.T) {
 	}
 }
 
-// Nobody who begins anew alone, or whose technique nobody saw, looks for a load.
+// Nobody who begins again alone, or whose technique nobody saw, looks for a load.
 func TestNextAnewBeside(t *testing.T) {
 	for setting, steps := range map[screening.Setting]bool{screening.Alone: false, screening.WithHelper: true} {
 		c := rowCourse(t, 2, 4)

@@ -197,7 +197,7 @@ func (n *now) firstTry(j Jump) int {
 
 // beyondReach reports whether the next weight could be neither shown nor tried,
 // however much is left in reserve and however little is asked for. Only then does
-// an extra set come, so that it never stands in the place of a weight.
+// an extra set come, so that it never stands in place of a weight.
 func (n *now) beyondReach() bool {
 	if n.jump == nil {
 		return true
@@ -226,7 +226,7 @@ func (n *now) bridgeEnd() int {
 	return max(top, end)
 }
 
-// endsSooner returns what was seen with the gate of repetitions asked anew where the
+// endsSooner returns what was seen with the gate of repetitions asked again where the
 // range to work through ends sooner than was planned: more than can be counted was
 // left, or the next weight was done before.
 func (n *now) endsSooner() visit.Summary {

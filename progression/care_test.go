@@ -74,7 +74,7 @@ func TestNextTooMuch(t *testing.T) {
 }
 
 // Pain that comes back within three visits changes the variant, which is learnt
-// anew with less than the last dose.
+// again with less than the last dose.
 func TestNextRecurringPain(t *testing.T) {
 	for between := range 4 {
 		c := rowCourse(t, 2, 4, 6)

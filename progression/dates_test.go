@@ -76,7 +76,7 @@ func TestNextRefusesAStaleTest(t *testing.T) {
 	}
 }
 
-// Past its review an assessment is made anew, by whoever made it: nothing is
+// Past its review an assessment is made again, by whoever made it: nothing is
 // prescribed, and nobody is sent on for it.
 func TestNextAssessesAnew(t *testing.T) {
 	for over, want := range map[units.Day]progression.Action{0: progression.Progress, 1: progression.HoldDose, 400: progression.HoldDose} {
@@ -111,7 +111,7 @@ func TestNextRefersPastTheReview(t *testing.T) {
 }
 
 // A plan that is over is followed no further: nothing is made harder, and what is
-// overdue stands first. What speaks for less does so all the same.
+// overdue stands first. What speaks for less does so nevertheless.
 func TestNextKeepsToThePlansDates(t *testing.T) {
 	const day = firstDay + 3
 	for _, tt := range []struct {

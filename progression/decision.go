@@ -17,7 +17,7 @@ type Action uint8
 const (
 	_             Action = iota // not given
 	Progress                    // "progress": one thing is made harder
-	HoldDose                    // "hold": the dose stays; without one, until something is settled or the assessment made anew
+	HoldDose                    // "hold": the dose stays; without one, until something is settled or the assessment made again
 	EaseOff                     // "ease": the dose is made easier
 	ChangeVariant               // "change variant": another variant of the exercise takes its place
 	StopExercise                // "stop the exercise": left out; nothing is put in its place here

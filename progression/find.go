@@ -59,7 +59,7 @@ func (n *now) tries() bool {
 	return n.seen.Gates.Advice == rule.Raise && n.mayTry() > 0 && !n.alone()
 }
 
-// try looks for the load anew.
+// try looks for the load again.
 func (n *now) try() choice {
 	c := n.findOn()
 	c.why = append(n.jump.beyondPublished(), c.why...)

@@ -20,7 +20,7 @@ type fit struct {
 func (n *now) left() units.RIR { return n.seen.Visit.LeastLeft(n.last().Plan.Reserve.Least) }
 
 // spare returns by how many repetitions more than asked for today were left at the
-// last visit, below nought where fewer were.
+// last visit, below zero where fewer were.
 func (n *now) spare() int { return int(math.Floor(float64(n.left() - n.out.Reserve.Least))) }
 
 // fit keeps the count within what the last visit showed, for the reserve that is

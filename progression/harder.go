@@ -97,7 +97,7 @@ func (n *now) harden() (*row, choice) {
 	return nil, choice{} // the last row always holds
 }
 
-// mayGo reports whether a policy may take the row away: one that makes harder, save
+// mayGo reports whether a policy may take the row away: one that makes harder, except
 // found, which writes down what was lifted already, so that no later row makes a
 // second thing harder on top of it.
 func (r *row) mayGo() bool { return r.change != NoChange && r.name != "found" }

@@ -141,7 +141,7 @@ func TestNextEdgesOfReturning(t *testing.T) {
 	}
 }
 
-// Beginning anew, one step up may be tried, if somebody saw that the technique
+// Beginning again, one step up may be tried, if somebody saw that the technique
 // holds and nothing speaks for less.
 func TestNextAnewMayTryOneStep(t *testing.T) {
 	walk(t, func() progression.Course {

@@ -15,7 +15,7 @@ import (
 type ask uint8
 
 const (
-	comeBack       ask = 1 << iota // load and sets by the rung of the days missed, or anew
+	comeBack       ask = 1 << iota // load and sets by the rung of the days missed, or from the start
 	lighterWeight                  // the next lighter one, or an easier variant
 	simpler                        // the next lighter weight, a set fewer, or an easier variant
 	lighterSession                 // a set fewer if there is one to spare, two more in reserve
@@ -126,7 +126,7 @@ func (n *now) tooHeavy() bool {
 }
 
 // below3 reports whether the last visits, as many as the rule asks for, were
-// below one and the same dose: what was made easier begins anew.
+// below one and the same dose: what was made easier begins again.
 func (n *now) below3() bool {
 	plan, below := &n.last().Plan, 0
 	for i := len(n.c.Log) - 1; i >= 0; i-- {

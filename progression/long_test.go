@@ -17,7 +17,7 @@ import (
 	"example.org/posology/units/field"
 )
 
-// longCourse is the row with visits every three days, assessed anew three weeks ago.
+// longCourse is the row with visits every three days, assessed again three weeks ago.
 func longCourse(t failer, visits int) progression.Course {
 	t.Helper()
 	c := rowCourse(t, 2, 4, 6, 10)
@@ -54,7 +54,7 @@ func named(err error, path string) bool {
 	return slices.ContainsFunc(bad, func(f *field.Error) bool { return f.Path == path })
 }
 
-// What lies beyond reach is not looked at, be it good or bad; the order of the
+// What lies beyond reach is not looked at, good or bad; the order of the
 // days is.
 func TestNextLooksNoFurther(t *testing.T) {
 	want := nextOf(t, longCourse(t, 40))

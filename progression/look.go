@@ -87,8 +87,8 @@ func (n *now) in(r dose.Request) (*now, error) {
 
 func (n *now) last() *visit.Visit { return &n.c.Log[len(n.c.Log)-1] }
 
-// counts reports whether the exercise counts repetitions, so that a curve and a
-// reserve say something.
+// counts reports whether the exercise counts repetitions. Only then can a curve
+// and a reserve be used.
 func (n *now) counts() bool { return n.out.Measure == exercise.Repetitions }
 
 // lightest returns the lightest weight of the kit.

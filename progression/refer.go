@@ -54,7 +54,7 @@ func (n *now) barred(d Decision, err *dose.ConstraintError) (Decision, error) {
 	return n.standIn(d, n.c.Request, false)
 }
 
-// standIn puts what is no harder in the place of this exercise; eased, with less
+// standIn puts what is no harder in place of this exercise; eased, with less
 // weight too and without a search for more.
 func (n *now) standIn(d Decision, r dose.Request, eased bool) (Decision, error) {
 	return n.stand(d, n.c.catalogue().Instead(n.c.Request.Exercise.ID), r, eased)
@@ -67,7 +67,7 @@ func (n *now) easedRequest() dose.Request {
 	return r
 }
 
-// stand puts the first of the exercises that can be dosed in the place of this
+// stand puts the first of the exercises that can be dosed in place of this
 // one, with its first dose, and otherwise leaves the exercise out.
 func (n *now) stand(d Decision, list []exercise.Exercise, r dose.Request, eased bool) (Decision, error) {
 	d.Action, d.Change, d.Next = StopExercise, NoChange, nil
@@ -91,7 +91,7 @@ func (n *now) stand(d Decision, list []exercise.Exercise, r dose.Request, eased 
 	return d, nil
 }
 
-// replace puts the first dose of another exercise in the place of this one.
+// replace puts the first dose of another exercise in place of this one.
 func (d Decision) replace(ex exercise.Exercise, p dose.Prescription) Decision {
 	d.Action, d.Instead, d.Next = ChangeVariant, ex.ID, &p
 	d.because(because("progression.instead").With("exercise", ex.Name))

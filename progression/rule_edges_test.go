@@ -15,7 +15,7 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-// rate puts ratings on the scale omni in the place of what was left, one for each
+// rate puts ratings on the scale omni in place of what was left, one for each
 // set of the last visit.
 func rate(c *progression.Course, ratings ...float64) {
 	v := last(c)

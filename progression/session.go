@@ -27,13 +27,13 @@ func referredAny(list []Decision) []evidence.Reason {
 	return nil
 }
 
-// NextAll decides on all exercises of one visit, as [Next] on each, save that at
+// NextAll decides on all exercises of one visit, as [Next] on each, except that at
 // most two loads rise and at most one exercise is new, two where all courses name
 // somebody who will watch. Those loads rise with the smallest steps, of all that is
 // moved, and those exercises are new that take the place of one that cannot go on;
 // the first given where they are alike. The others wait, and say so: what could be
 // harder holds, and what cannot go on is left out for this visit. A movement without
-// weight in the place of what cannot go on does not count as new. What in one
+// weight in place of what cannot go on does not count as new. What in one
 // course is for somebody else first holds for all. Decisions stand in the order
 // of the courses; bad input is reported for all at once, and then there are none.
 func NextAll(courses []Course) ([]Decision, error) {

@@ -81,7 +81,7 @@ func TestNextMissedAfterMany(t *testing.T) {
 }
 
 // Nothing done is no better than the dose just done: with more to be left than was
-// planned, the weight goes down all the same.
+// planned, the weight goes down nevertheless.
 func TestNextNothingDoneWithMoreReserve(t *testing.T) {
 	for _, something := range []bool{true, false} {
 		c := rowCourse(t, 2, 4, 6)
@@ -170,7 +170,7 @@ func TestNextHoldsUntilAsked(t *testing.T) {
 }
 
 // An extra set comes only where no reserve, left or asked for, would let the next
-// weight be shown or tried: it never stands in the place of a weight.
+// weight be shown or tried: it never stands in place of a weight.
 func TestNextNoSetForAWeight(t *testing.T) {
 	for _, tt := range []struct {
 		to    float64

@@ -7,7 +7,7 @@ import (
 )
 
 // Answer is the answer to a question with yes and no, where yes is the grave
-// one, save for a clearance and for getting up from the floor. The zero value is Unknown: not asked, or asked and not known.
+// one, except for a clearance and for getting up from the floor. The zero value is Unknown: not asked, or asked and not known.
 type Answer uint8
 
 // Answers.

@@ -158,7 +158,7 @@ func (a *assessment) follows(it item) (effect, evidence.ReasonCode) {
 		if !known && held == Yes {
 			a.out.ask(askFor(dayOf(e.code), e.code))
 		}
-	case e.code == "recent_fracture":
+	case e.code == recentFracture:
 		spared, known := a.p.fracture(e)
 		if !known && held == Yes {
 			a.out.ask(askFor(askRegion, e.code))
@@ -291,7 +291,7 @@ func (a *assessment) everyones() {
 		code Code
 	}{
 		{a.p.BP == nil, askPressure}, {a.p.RestingPulse == 0, askPulse}, {a.p.Setting == 0, askSetting},
-		{a.p.Falls == nil && int(a.p.Age) >= fallsAge && !a.holds("falls_risk"), askFalls},
+		{a.p.Falls == nil && int(a.p.Age) >= fallsAge && !a.holds(fallsRisk), askFalls},
 	} {
 		if q.open {
 			a.out.ask(askFor(q.code, ""))

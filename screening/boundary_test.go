@@ -238,7 +238,7 @@ func TestRetinopathyBoundaries(t *testing.T) {
 }
 
 // TestPreparticipationExhaustive compares every combination with the rule
-// written out anew.
+// written out again.
 func TestPreparticipationExhaustive(t *testing.T) {
 	for i := range 2 * 2 * 2 * 4 * 4 {
 		active, disease, symptoms := i&1 > 0, i&2 > 0, i&4 > 0

@@ -158,7 +158,7 @@ func (r Restriction) limits() Limits {
 }
 
 // legWork is resisted work of the legs: with a hand on something firm it is done
-// standing all the same.
+// standing nevertheless.
 var legWork = body.DemandSet(body.HipResisted, body.KneeResisted, body.AnkleResisted)
 
 // ofArm reports whether a region is of the arm.

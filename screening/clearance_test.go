@@ -153,7 +153,7 @@ func TestRestriction(t *testing.T) {
 	if o = assess(t, p); !o.Limits.Avoid.Has(body.FreeStanding) || !o.Limits.Avoid.Has(body.AnkleResisted) {
 		t.Errorf("without weight-bearing: avoid %v", o.Limits.Avoid)
 	}
-	// With a hand on something firm a calf raise stands on the leg all the same.
+	// With a hand on something firm a calf raise stands on the leg nevertheless.
 	p.Restrictions[0].Region = body.Knee
 	if o = assess(t, p); !o.Limits.Avoid.Has(body.AnkleResisted) || !o.Limits.Avoid.Has(body.HipResisted) {
 		t.Errorf("without weight on a knee: avoid %v", o.Limits.Avoid)

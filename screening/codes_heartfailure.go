@@ -23,7 +23,7 @@ func inFailure(says, grade string) provenance {
 var failureEntries = []entry{
 	{code: heartFailure, kind: Condition, meaning: "chronic heart failure, stable", effect: askLight, released: &tellModerate,
 		from: said("err_chf", evidence.Published, "a list of contraindications of its own, read on each day")},
-	{code: "mi_within_3_weeks", kind: Condition, meaning: "heart attack in the last 3 weeks", failure: Absolute, effect: askNothing,
+	{code: recentHeartAttack, kind: Condition, meaning: "heart attack in the last 3 weeks", failure: Absolute, effect: askNothing,
 		from: inFailure(fmt.Sprintf("a heart attack in the last %d weeks", infarctionWeeks), "absolute")},
 	{code: "new_atrial_fibrillation", kind: Condition, meaning: "new atrial fibrillation", failure: Absolute, effect: seeToday, balance: true,
 		from: inFailure("new atrial fibrillation", "absolute")},

@@ -21,12 +21,12 @@ var (
 // was told in.
 var knownDiseases = map[Code]listedDisease{
 	heartFailure: ofHeart, "decompensated_hf": ofHeart, "heart_failure_nyha_iv": ofHeart,
-	"mi_within_3_weeks": ofHeart, "acute_mi": ofHeart, "unstable_chd": ofHeart, "left_main_disease_untreated": ofHeart,
+	recentHeartAttack: ofHeart, "acute_mi": ofHeart, "unstable_chd": ofHeart, "left_main_disease_untreated": ofHeart,
 	"severe_valve_disease": ofHeart, "severe_symptomatic_aortic_stenosis": ofHeart,
 	"acute_myocarditis": ofHeart, "acute_endocarditis": ofHeart, "acute_pericarditis": ofHeart,
 	"uncontrolled_arrhythmia": ofHeart, "new_atrial_fibrillation": ofHeart,
 
-	"recent_intracranial_bleed": ofVessels, "after_mi_or_stroke": ofEither,
+	"recent_intracranial_bleed": ofVessels, afterAttackOrStroke: ofEither,
 
 	anyDiabetes: ofDiabetes, "nephropathy": ofKidneys,
 	"npdr_moderate_or_worse": ofDiabetes, "diabetic_retinopathy_severe": ofDiabetes, retinopathyHigh: ofDiabetes,

@@ -42,7 +42,7 @@ var saturationCodes = []Code{"lung_disease", "copd_uncontrolled", "oxygen_therap
 var diabetesCodes = []Code{"diabetes_t1", "diabetes_t2", "diabetes"}
 
 // pressureCodes make a reading of the blood pressure necessary.
-var pressureCodes = []Code{"hypertension", "hypertension_treated", "uncontrolled_hypertension", "cardiac", "cerebrovascular", "renal", "nephropathy", "after_mi_or_stroke"}
+var pressureCodes = []Code{"hypertension", "hypertension_treated", "uncontrolled_hypertension", "cardiac", "cerebrovascular", "renal", "nephropathy", afterAttackOrStroke}
 
 // writtenQuestions are asked of everyone or triggered. A question that was
 // never triggered is not missing.
@@ -66,7 +66,7 @@ var writtenQuestions = []question{
 		client: "Does the hernia hurt, bulge a lot, or has a doctor called it large?", clinician: "Hernia that is large or gives symptoms."},
 	{code: askPressure, everyone: true, triggers: pressureCodes, means: "blood_pressure",
 		client: "May we measure your blood pressure after a rest?", clinician: "Blood pressure at rest."},
-	{code: askRegion, triggers: []Code{"recent_fracture"}, client: "Which bone was broken?", clinician: "Region of the fracture."},
+	{code: askRegion, triggers: []Code{recentFracture}, client: "Which bone was broken?", clinician: "Region of the fracture."},
 	{code: askLimit, yesNo: true, triggers: []Code{"musculoskeletal_limitation"}, client: "Has a surgeon or clinician asked you not to do something?", clinician: "Whether a surgeon or clinician set a restriction; if so, the restriction itself, with its author and until when."},
 
 	{code: askFloor, yesNo: true, triggers: floorCodes,

@@ -77,15 +77,28 @@ var readings = []entry{
 // calmPressure goes on above 160/100 mmHg once a doctor has agreed.
 var calmPressure = tell.with(Limits{NoBreathHolding: true, MaxIntensity: Moderate})
 
+// Codes that decide by name: what happened, and the conditions that it stands for.
+const (
+	fractured           Code = "fracture"
+	heartAttack         Code = "heart_attack"
+	stroke              Code = "stroke"
+	fallen              Code = "fall"
+	recentFracture      Code = "recent_fracture"
+	vertebralFracture   Code = "vertebral_fracture"
+	recentHeartAttack   Code = "mi_within_3_weeks"
+	afterAttackOrStroke Code = "after_mi_or_stroke"
+	fallsRisk           Code = "falls_risk"
+)
+
 // happenings are what an event may name besides a dated condition. They end
 // clearances; a recent fall or fracture counts as the condition of that kind.
 var happenings = []entry{
 	{code: "operation", kind: Happening, meaning: "operation", from: ours("an operation ends clearances given before it"), effect: nothingFound},
-	{code: "fracture", kind: Happening, meaning: "fracture", from: ours("a fracture ends clearances given before it"), effect: nothingFound},
-	{code: "heart_attack", kind: Happening, meaning: "heart attack", from: ours("a heart attack ends clearances given before it"), effect: nothingFound},
-	{code: "stroke", kind: Happening, meaning: "stroke", from: ours("a stroke ends clearances given before it"), effect: nothingFound},
+	{code: fractured, kind: Happening, meaning: "fracture", from: ours("a fracture ends clearances given before it"), effect: nothingFound},
+	{code: heartAttack, kind: Happening, meaning: "heart attack", from: ours("a heart attack ends clearances given before it"), effect: nothingFound},
+	{code: stroke, kind: Happening, meaning: "stroke", from: ours("a stroke ends clearances given before it"), effect: nothingFound},
 	{code: "hospital_stay", kind: Happening, meaning: "stay in hospital", from: ours("a stay in hospital ends clearances given before it"), effect: nothingFound},
-	{code: "fall", kind: Happening, meaning: "fall", from: ours("a fall ends clearances given before it"), effect: nothingFound},
+	{code: fallen, kind: Happening, meaning: "fall", from: ours("a fall ends clearances given before it"), effect: nothingFound},
 	{code: "new_diagnosis", kind: Happening, meaning: "new diagnosis", from: ours("a new diagnosis ends clearances given before it"), effect: nothingFound},
 }
 

@@ -25,7 +25,7 @@ func spineFlag(says, cause string, basis evidence.Basis) provenance {
 func ours(says string) provenance { return provenance{says: says, basis: evidence.Design} }
 
 // redFlags are signs of a serious cause. Of the spine's, one alone says little
-// save those of cauda equina: signs with points count together, the others by
+// except those of cauda equina: signs with points count together, the others by
 // themselves.
 var redFlags = []entry{
 	{code: "saddle_numbness", kind: RedFlag, meaning: "numb saddle area", from: spineFlag("a numb saddle area", caudaEquina, evidence.Secondary), effect: emergency, flag: EmergencyReferral},

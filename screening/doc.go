@@ -66,7 +66,7 @@
 //	saturation below 89 %, low blood counts   ask first  nothing
 //	something happened since the assessment   ask first  unloaded practice
 //	the day by which it was to be renewed is past  ask first  nothing
-//	may not get up from the floor alone       tell       within limits: nothing on the floor, save in a clinic
+//	may not get up from the floor alone       tell       within limits: nothing on the floor, except in a clinic
 //	pain that the model is never used for     same day or ask first  nothing
 //
 // Whatever is light and supervised or graver carries the same limits: at most
@@ -88,7 +88,7 @@
 //
 // A clearance counts with a name, a day on or before the visit, a scope, and no
 // event since. It may lift relative contraindications, the need of a branch,
-// the signs that it names (save chest pain and blackouts) and the wait for a
+// the signs that it names (except chest pain and blackouts) and the wait for a
 // surgeon's answer, up to the effort it speaks for; it never forbids what could
 // go on without it, and then lifts no limit. Absolute contraindications,
 // red flags and the day's findings stay. Whatever a clearance in force could lift
@@ -115,7 +115,7 @@
 // after a rest; both readings are kept and the second counts. A pressure meets
 // the lists too, so that it is never looser than at the screening, with the
 // clearances that are still in force ([Outcome.Clearances]). Past
-// [Outcome.ReviewBy] nobody trains until assessed anew. "Settle first" is
+// [Outcome.ReviewBy] nobody trains until assessed again. "Settle first" is
 // that, or an answer that is missing; a finding that either may lift is marked
 // [Finding.Open]. "Lighter" is data in [Limits.Lighten]. Readings that nobody
 // else is asked for are triggered: saturation by lung disease or oxygen, counts

@@ -25,7 +25,7 @@ func (p Profile) found() []item {
 	}
 	items = p.appendEvents(items)
 	if p.Falls != nil && p.Falls.positive() != No {
-		items = append(items, item{entry: find("falls_risk"), held: p.Falls.positive(), question: findQuestion(askFalls)})
+		items = append(items, item{entry: find(fallsRisk), held: p.Falls.positive(), question: findQuestion(askFalls)})
 	}
 	items = p.appendAnswers(items, Yes)
 	items = appendDiabetes(items)
@@ -76,14 +76,14 @@ func (p Profile) appendEvents(items []item) []item {
 // standsFor lists the conditions that an event stands for.
 func (p Profile) standsFor(e Event) []Code {
 	switch {
-	case e.Code == "fall" && !p.passed(e.Day, 0, fallMonths):
-		return []Code{"falls_risk"}
-	case e.Code == "fracture":
+	case e.Code == fallen && !p.passed(e.Day, 0, fallMonths):
+		return []Code{fallsRisk}
+	case e.Code == fractured:
 		return p.brokenBone(e)
-	case e.Code == "heart_attack" && !p.passed(e.Day, infarctionWeeks, 0):
-		return []Code{"mi_within_3_weeks", "after_mi_or_stroke"}
-	case e.Code == "heart_attack" || e.Code == "stroke":
-		return []Code{"after_mi_or_stroke"}
+	case e.Code == heartAttack && !p.passed(e.Day, infarctionWeeks, 0):
+		return []Code{recentHeartAttack, afterAttackOrStroke}
+	case e.Code == heartAttack || e.Code == stroke:
+		return []Code{afterAttackOrStroke}
 	}
 	return []Code{e.Code}
 }
@@ -93,7 +93,7 @@ func (p Profile) standsFor(e Event) []Code {
 func (p Profile) brokenBone(e Event) []Code {
 	var codes []Code
 	if !p.passed(e.Day, 0, fractureMonths) {
-		codes = append(codes, "recent_fracture")
+		codes = append(codes, recentFracture)
 	}
 	if e.is(vertebralFracture) {
 		codes = append(codes, vertebralFracture)
@@ -101,11 +101,9 @@ func (p Profile) brokenBone(e Event) []Code {
 	return codes
 }
 
-const vertebralFracture Code = "vertebral_fracture"
-
 // is reports whether e is what a dated condition names.
 func (e Event) is(code Code) bool {
-	ofSpine := e.Code == "fracture" && (e.Region == body.Neck || e.Region == body.UpperBack || e.Region == body.LowerBack)
+	ofSpine := e.Code == fractured && (e.Region == body.Neck || e.Region == body.UpperBack || e.Region == body.LowerBack)
 	return e.Code == code || code == vertebralFracture && ofSpine
 }
 

@@ -14,7 +14,7 @@ const (
 	activeMinutes = 30 // a day, at least
 	activeMonths  = 3  // at least
 
-	assessmentMonths = 12 // after which a person is assessed anew
+	assessmentMonths = 12 // after which a person is assessed again
 	clearanceMonths  = 12 // for which a clearance counts before vigorous exercise
 
 	// List of contraindications; strictly above, and either pressure is enough.

@@ -131,7 +131,7 @@ func zoneOf(score, low float64) PainZone {
 	case score <= painLimit:
 		return ZoneOver2UpTo5
 	}
-	return ZoneOver5 // what is no number too
+	return ZoneOver5 // a value that is no number too
 }
 
 // PainAnswer is what the pain model says of a record.

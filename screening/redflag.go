@@ -1,7 +1,7 @@
 package screening
 
 // RedFlags answers by the red flags: of the spine after IFOMPT 2020 (Finucane
-// 2020), of which one alone says little save those of cauda equina, and by
+// 2020), of which one alone says little except those of cauda equina, and by
 // others, most of them of this module's own design. Two signs that point to one
 // cause, or a sign that counts by itself, are an urgent referral; signs count
 // together unless the back is known not to hurt. What is unsure is not counted.

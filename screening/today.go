@@ -14,7 +14,7 @@ import (
 // glucose; the rest of a record of pain that was begun.
 //
 // The outcome is for the setting of the check: with more company nothing that was
-// screened is loosened, and with less the person is assessed anew.
+// screened is loosened, and with less the person is assessed again.
 //
 // The errors are those of [Check.Validate], an [field.ErrMissing] or
 // [field.ErrConflict] for an outcome that came from no assessment, from a later
@@ -136,7 +136,7 @@ func (c Check) newSigns(o *Outcome) {
 func (c Check) happened(o *Outcome) {
 	for _, e := range c.Events {
 		reason := evidence.Because(happenedCode, eventFact, find(e.Code).factID()).With("event", find(e.Code).meaning)
-		o.add(finding(e.Code, plainly, reason), askNoLoad.inSetting(c.Setting, e.Code == "fall"))
+		o.add(finding(e.Code, plainly, reason), askNoLoad.inSetting(c.Setting, e.Code == fallen))
 		if !slices.Contains(o.Ended, e.Code) {
 			o.Ended = append(o.Ended, e.Code)
 		}

@@ -65,7 +65,7 @@ func (d Day) Check() error {
 func (d Day) time() time.Time { return time.Unix((int64(d)+epoch)*86400, 0).UTC() }
 
 // Date returns year, month and day of the month; for a day not given it
-// returns noughts.
+// returns zeros.
 func (d Day) Date() (year int, month time.Month, day int) {
 	if d.Check() != nil {
 		return 0, 0, 0
@@ -74,7 +74,7 @@ func (d Day) Date() (year int, month time.Month, day int) {
 }
 
 // ISOWeek returns the year and the number of the week, 1 to 53, by ISO 8601;
-// for a day not given it returns noughts.
+// for a day not given it returns zeros.
 func (d Day) ISOWeek() (year, week int) {
 	if d.Check() != nil {
 		return 0, 0
@@ -85,7 +85,7 @@ func (d Day) ISOWeek() (year, week int) {
 // Weekday returns the day of the week, of a day that is given.
 func (d Day) Weekday() time.Weekday { return d.time().Weekday() }
 
-// Plus returns the day n days later, or earlier for n below nought. A day not
+// Plus returns the day n days later, or earlier for n below zero. A day not
 // given, or a result outside the calendar, is an error.
 func (d Day) Plus(n int) (Day, error) {
 	if err := d.Check(); err != nil {

@@ -11,8 +11,8 @@
 //
 // # Zero values
 //
-// Where nought is a quantity the zero value means nought ([Mass], [RIR],
-// [Fraction]). Where nought would be a dangerous default it means "not given"
+// Where zero is a quantity the zero value means zero ([Mass], [RIR],
+// [Fraction]). Where zero would be a dangerous default it means "not given"
 // and is refused by whoever needs the value ([Day], [Effort]). The zero
 // [Range] has no ends and means "not stated".
 //
@@ -24,7 +24,7 @@
 // # Errors
 //
 // Bad input gives a [*example.org/posology/units/field.Error] that names the
-// field, the value and what is allowed. No function panics on any input, save
+// field, the value and what is allowed. No function panics on any input, except
 // [Must], which is for tables of constants and tests.
 //
 // # Sources

@@ -29,7 +29,7 @@ func (f Fraction) String() string {
 }
 
 // RIR is a number of repetitions in reserve: how many more could have been
-// done. Nought means that the set went to failure.
+// done. Zero means that the set went to failure.
 type RIR float64
 
 // Scale is a scale that effort is rated on. Only its numbers are used here;

@@ -13,7 +13,7 @@ import (
 )
 
 // Mass is an exact mass: a whole number of nanograms. The zero value is
-// nought, differences may be negative, and the range is about ± 9.22 million
+// zero, differences may be negative, and the range is about ± 9.22 million
 // kilograms.
 //
 // Mass forgets the unit it was given in; [Marked] keeps it. A bare number is
@@ -32,7 +32,7 @@ const (
 const MaxMass Mass = math.MaxInt64
 
 // Kilograms returns kg kilograms to the nearest nanogram, halves away from
-// nought. NaN and infinities are an [field.ErrOutOfRange], too much an [field.ErrOverflow].
+// zero. NaN and infinities are an [field.ErrOutOfRange], too much an [field.ErrOverflow].
 func Kilograms(kg float64) (Mass, error) { return fromFloat(kg, KG) }
 
 // Pounds returns lb pounds to the nearest nanogram, as [Kilograms] does.
@@ -90,7 +90,7 @@ func (m Mass) Scale(f Fraction, r Rounding) (Mass, error) {
 }
 
 // Share returns m as a fraction of whole, correctly rounded to float64 below
-// 9000 kg. A whole of nought or less is an [field.ErrOutOfRange].
+// 9000 kg. A whole of zero or less is an [field.ErrOutOfRange].
 func (m Mass) Share(whole Mass) (Fraction, error) {
 	if whole <= 0 {
 		return 0, field.Bad(whole, "a mass above 0 kg", field.ErrOutOfRange)
@@ -104,13 +104,13 @@ type Rounding uint8
 
 // Directions of rounding.
 const (
-	Down    Rounding = iota // towards less mass, below nought too
-	Nearest                 // halves away from nought
+	Down    Rounding = iota // towards less mass, below zero too
+	Nearest                 // halves away from zero
 	Up                      // towards more mass
 )
 
 // Rounded returns the multiple of to that m is rounded to as r says, halves
-// away from nought. A step of nought or less is an [field.ErrOutOfRange], a result
+// away from zero. A step of zero or less is an [field.ErrOutOfRange], a result
 // that does not fit an [field.ErrOverflow].
 func (m Mass) Rounded(to Mass, r Rounding) (Mass, error) {
 	if to <= 0 {
@@ -162,7 +162,7 @@ func roundMul(x float64, m Mass, r Rounding) (Mass, bool) {
 	return Mass(whole), true
 }
 
-// away reports whether a result that is not whole goes away from nought.
+// away reports whether a result that is not whole goes away from zero.
 func (r Rounding) away(negative, half bool) bool {
 	switch r {
 	case Nearest:
@@ -295,7 +295,7 @@ func appendExact(text []byte, ng, unit uint64) []byte {
 		return text
 	}
 	point := len(text)
-	text = strconv.AppendUint(text, unit+rest, 10) // a 1, so that the noughts behind the point stay
+	text = strconv.AppendUint(text, unit+rest, 10) // a 1, so that the zeros behind the point stay
 	text[point] = '.'
 	return bytes.TrimRight(text, "0")
 }

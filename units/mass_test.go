@@ -53,7 +53,7 @@ func TestParseMass(t *testing.T) {
 		{"1,000 kg", units.Kilogram}, // the comma is a decimal sign, always
 		{"0.000000000001 kg", 1},
 		{"0.0000000000004 kg", 0},
-		{"0.0000000000005 kg", 1}, // halves away from nought
+		{"0.0000000000005 kg", 1}, // halves away from zero
 		{"-0.0000000000005 kg", -1},
 		{"9223372.036854775807 kg", units.MaxMass},
 		{"-9223372.036854775808 kg", math.MinInt64},
@@ -214,7 +214,7 @@ func TestFromFloat(t *testing.T) {
 		{-22.5, -22_500 * units.Gram, nil},
 		{0.1, units.Kilogram / 10, nil},
 		{0.5e-12, 0, nil},                   // the float64 lies below the half
-		{1.0 / (1 << 13), 122_070_313, nil}, // 122 070 312.5 ng, away from nought
+		{1.0 / (1 << 13), 122_070_313, nil}, // 122 070 312.5 ng, away from zero
 		{math.SmallestNonzeroFloat64, 0, nil},
 		{9223372, 9_223_372 * units.Kilogram, nil},
 		{9223373, 0, field.ErrOverflow},

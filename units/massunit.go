@@ -30,7 +30,7 @@ var massUnits = [numMassUnits]struct {
 	OZ: {"oz", "[oz_av]", Ounce},
 }
 
-// valid maps what is no unit to zero.
+// valid maps a value that is no unit to zero.
 func (u MassUnit) valid() MassUnit {
 	if u < numMassUnits {
 		return u

@@ -43,7 +43,7 @@ func Exactly[T cmp.Ordered](v T) Range[T] {
 	return Range[T]{number(v), number(v), v == v, v == v}
 }
 
-// number keeps Range comparable with ==: it turns NaN into nought.
+// number keeps Range comparable with ==: it turns NaN into zero.
 func number[T cmp.Ordered](v T) T {
 	if v != v {
 		var zero T

@@ -21,9 +21,9 @@ func TestRounded(t *testing.T) {
 		{6799 * g, 100 * g, units.Down, 6700 * g},
 		{6799 * g, 100 * g, units.Nearest, 6800 * g},
 		{6701 * g, 100 * g, units.Up, 6800 * g},
-		{6750 * g, 100 * g, units.Nearest, 6800 * g}, // halves away from nought
+		{6750 * g, 100 * g, units.Nearest, 6800 * g}, // halves away from zero
 		{-6750 * g, 100 * g, units.Nearest, -6800 * g},
-		{-6701 * g, 100 * g, units.Down, -6800 * g}, // towards less mass, below nought too
+		{-6701 * g, 100 * g, units.Down, -6800 * g}, // towards less mass, below zero too
 		{-6799 * g, 100 * g, units.Up, -6700 * g},
 		{3 * kg, kg, units.Up, 3 * kg},
 		{0, kg, units.Up, 0},

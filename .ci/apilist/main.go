@@ -1,6 +1,6 @@
 // Command apilist keeps the list of everything that the library exports, one
 // line each, in .ci/api.txt. It compares the list with the code and fails on a
-// difference; with -update it writes the list anew. Run it from the root of
+// difference; with -update it writes the list again. Run it from the root of
 // the module:
 //
 //	go run ./.ci/apilist [-update]

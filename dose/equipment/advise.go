@@ -26,7 +26,7 @@ const maxShare = 10
 
 // Validate returns every bad field of s at once: a hold not given or without
 // weight, a mass or share out of range, both or neither of Wanted and Share, a
-// share of nought.
+// share of zero.
 func (s Stall) Validate() error {
 	var bad field.Errors
 	bad.Add("/hold", s.Hold.Check())
@@ -96,7 +96,7 @@ type Advice struct {
 
 // Advise returns the candidates, each with the stalls that it ends alone:
 // those that end most first, then the least mass bought, then the order given.
-// A stall that is none with the present kit is ended by nothing. Without
+// Where the present kit already goes on, there is no stall for a purchase to end. Without
 // candidates it takes those of [More], [InBetween] and [Reaching].
 //
 // Bad fields come back all at once, below "/kit", "/stalls" and "/candidates";

@@ -17,7 +17,7 @@ type Kit struct {
 }
 
 // A Dumbbell is a ready-made dumbbell, of which Count singles exist. Two of
-// the same mass make a pair, be they from one entry or from two.
+// the same mass make a pair, from one entry or from two.
 type Dumbbell struct {
 	Mass  units.Marked `json:"mass"`  // above 0, at most 1000 kg
 	Count int          `json:"count"` // 1 to 500

@@ -207,8 +207,8 @@ func inHand(h body.Hold) string {
 }
 
 // Validate returns every bad field of l at once: a hold not given; a mass below
-// nought, or above nought if unloaded or on a band; a total that does not follow from Each
-// and the hold; parts of no kind, with a mass or count not above nought, or that
+// zero, or above zero if unloaded or on a band; a total that does not follow from Each
+// and the hold; parts of no kind, with a mass or count not above zero, or that
 // do not add up to Each.
 func (l Load) Validate() error {
 	var bad field.Errors

@@ -52,8 +52,8 @@ type RoundingRule struct {
 	Ceiling   units.Mass `json:"ceiling,omitzero"` // per implement; 0 for none, which only Below allows
 }
 
-// Validate returns every bad field of p at once: a direction that is none or a
-// ceiling below nought ([field.ErrOutOfRange]), and Above or Closest without a
+// Validate returns every bad field of p at once: an unknown direction or a
+// ceiling below zero ([field.ErrOutOfRange]), and Above or Closest without a
 // ceiling ([ErrNoCeiling]).
 func (p RoundingRule) Validate() error {
 	var bad field.Errors
@@ -97,7 +97,7 @@ func (e *TooHeavyError) Unwrap() error { return ErrTooHeavy }
 //
 // It returns a [TooHeavyError] if no load suits because even the lightest
 // exceeds the ceiling or, with [Below], the target; the errors of
-// [RoundingRule.Validate], with an [field.ErrOutOfRange] for "/target" below nought;
+// [RoundingRule.Validate], with an [field.ErrOutOfRange] for "/target" below zero;
 // and an [EmptyKitError] from a zero Table.
 func (t *Table) Nearest(target units.Mass, p RoundingRule) (Load, error) {
 	if err := p.check(target); err != nil {
@@ -164,7 +164,7 @@ type Gap struct {
 
 // Next returns the step from each, a mass per implement that the kit need not
 // make, to the next heavier load. It is false if there is none, or if each is
-// below nought.
+// below zero.
 func (t *Table) Next(each units.Mass) (Gap, bool) {
 	i := t.upTo(each)
 	if each < 0 || i == t.Len() {
@@ -172,7 +172,7 @@ func (t *Table) Next(each units.Mass) (Gap, bool) {
 	}
 	g := Gap{From: each, To: t.load(i), Step: t.each[i] - each}
 	if each > 0 {
-		g.Share, _ = g.Step.Share(each) // fails for nought only
+		g.Share, _ = g.Step.Share(each) // fails for zero only
 	}
 	return g, true
 }

@@ -65,7 +65,7 @@ type item struct {
 //   - on a bar: each bar with like plates on both ends
 //   - on a stack: each pin position with any of the stack's add-ons
 //   - on a limb, on a band: nothing, since a kit does not list these
-//   - unloaded: one load of nought
+//   - unloaded: one load of zero
 //
 // Each mass is listed once, made with the fewest plates. Among ways with equally
 // few plates a ready-made dumbbell comes before a handle and the earlier entry

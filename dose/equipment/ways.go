@@ -64,7 +64,7 @@ func (k Kit) alike(mass units.Mass) int {
 // stock of plates is too large to go through, and then all is false.
 //
 // It returns the errors of [Kit.Validate], with those of the hold below
-// "/hold", an [field.ErrOutOfRange] for "/each" below nought, and
+// "/hold", an [field.ErrOutOfRange] for "/each" below zero, and
 // [ErrTooManyLoads] for a stack of more than [MaxLoads].
 func (k Kit) Ways(each units.Mass, h body.Hold) (ways []Way, all bool, err error) {
 	var bad field.Errors

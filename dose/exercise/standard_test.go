@@ -125,7 +125,7 @@ func TestFactsUsed(t *testing.T) {
 	}
 }
 
-// TestLaddersConsistent holds that steps point at each other, save where a
+// TestLaddersConsistent holds that steps point at each other, except where a
 // ladder parts from another, and that ladders begin unloaded.
 func TestLaddersConsistent(t *testing.T) {
 	c := exercise.Standard()

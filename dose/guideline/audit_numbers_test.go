@@ -113,7 +113,7 @@ func TestAuditEffortScale(t *testing.T) {
 	}
 }
 
-// TestAuditAtMost: a bound with an upper end alone has no lower one: nought is
+// TestAuditAtMost: a bound with an upper end alone has no lower one: zero is
 // within it, and so is any number up to it.
 func TestAuditAtMost(t *testing.T) {
 	row := guideline.Recommendation{ID: "made-up", Population: "nobody", Sets: units.AtMost(2), Minutes: units.AtMost(60)}

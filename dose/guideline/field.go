@@ -168,7 +168,7 @@ func (r Recommendation) effects() string {
 }
 
 // About returns what the field is about, with its unit, such as "days a week",
-// and nothing for what is no field.
+// and nothing for a value that is no field.
 func (f Field) About() string {
 	if !fields.Valid(f) {
 		return ""

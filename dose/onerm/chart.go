@@ -134,7 +134,7 @@ func (c Chart) refuse(path string, got float64) error {
 }
 
 // Load returns the load for so many repetitions to failure: the plain product
-// of the 1RM and the printed percent, to the nearest nanogram. A 1RM of nought
+// of the 1RM and the printed percent, to the nearest nanogram. A 1RM of zero
 // or less is an [field.ErrOutOfRange]; other errors are those of
 // [Chart.Fraction].
 func (c Chart) Load(oneRM units.Mass, reps float64) (units.Mass, error) {

@@ -68,7 +68,7 @@ func (c *Curve) UnmarshalJSON(data []byte) error {
 	return nil
 }
 
-// matrix returns the covariance, noughts where the form has no floor.
+// matrix returns the covariance, zeros where the form has no floor.
 func (d CurveData) matrix() (m [3][3]float64) {
 	k := 0
 	for i := range d.Form.Parameters() {
@@ -131,7 +131,7 @@ func (d CurveData) validateCurve() error {
 	return bad.Err()
 }
 
-// semidefinite reports whether no combination has a variance below nought, save
+// semidefinite reports whether no combination has a variance below zero, except
 // for rounding: each principal minor is, over its diagonal, at least that.
 func semidefinite(m [3][3]float64) bool {
 	const rounding = -1e-9

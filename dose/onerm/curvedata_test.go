@@ -101,7 +101,7 @@ func TestNewCurve(t *testing.T) {
 	}
 }
 
-// What no text can say, a program can: it is refused all the same.
+// What no text can say, a program can: it is refused nevertheless.
 func TestNewCurveRefuses(t *testing.T) {
 	for path, change := range map[string]func(*onerm.CurveData){
 		"/form":       func(d *onerm.CurveData) { d.Form = 99 },

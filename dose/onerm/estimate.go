@@ -53,7 +53,7 @@ type Estimate struct {
 	// Start is the mass that doses start from, where that is another than the
 	// lower end of Interval.
 	Start units.Mass `json:"start,omitzero"`
-	// Level is the share of such intervals that should hold the 1RM; nought
+	// Level is the share of such intervals that should hold the 1RM; zero
 	// stands for about 0.95.
 	Level   units.Fraction    `json:"level,omitzero"`
 	Answers []FormulaEstimate `json:"answers,omitempty"` // the equations' own, at the lower end of ToFailure

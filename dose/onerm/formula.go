@@ -132,7 +132,7 @@ func (f Formula) MarshalText() ([]byte, error) { return formulas.Marshal(f) }
 // UnmarshalText reads what MarshalText writes.
 func (f *Formula) UnmarshalText(text []byte) error { return formulas.Unmarshal(text, f) }
 
-// equation returns the row of f; what is no formula has the empty row.
+// equation returns the row of f; a value that is no formula has the empty row.
 func (f Formula) equation() *equation {
 	if int(f) < len(equations) {
 		return &equations[f]
@@ -207,7 +207,7 @@ func scale(path string, m units.Mass, k float64) (units.Mass, error) {
 }
 
 // OneRM returns the 1RM that the equation predicts from a load lifted reps
-// times to failure, to the nearest nanogram. A load of nought or less, or reps
+// times to failure, to the nearest nanogram. A load of zero or less, or reps
 // outside [Formula.Domain], are an [field.ErrOutOfRange], no formula is an
 // [field.ErrMissing], too much an [field.ErrOverflow].
 //

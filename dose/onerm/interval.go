@@ -34,7 +34,7 @@ type row struct {
 	grade     Grade
 }
 
-// intervalRows is the interval table: this module's design, for want of a published
+// intervalRows is the interval table: this module's design, for lack of a published
 // one. [Facts] names the published errors that it was chosen after. It is
 // symmetric but for novices, whom the classical equations underrate.
 var intervalRows = [...]row{

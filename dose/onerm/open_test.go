@@ -181,7 +181,7 @@ func benchSet(load units.Mass, reps int, on units.Day) setlog.Set {
 	return setlog.Set{Day: on, Exercise: bench.ID, Side: body.Both, Hold: body.OnBar, Load: load, Reps: reps, Effort: units.Must(units.InReserve(0))}
 }
 
-// withoutPerson makes the choice of equation and its errors anew from all other
+// withoutPerson makes the choice of equation and its errors again from all other
 // people: the classical equation with the least error up to 10 repetitions, its
 // errors by band, none below the band before. Nothing else is set.
 func withoutPerson(t *testing.T, sets []openSet, person string) onerm.Accuracy {

@@ -16,7 +16,7 @@ import (
 // depend on how an interval is reported.
 type Options struct {
 	// Level is the share of such intervals that should hold the 1RM, 0.5 to
-	// 0.99; nought is 0.95, which the interval table is taken for.
+	// 0.99; zero is 0.95, which the interval table is taken for.
 	Level units.Fraction `json:"level,omitzero"`
 	// Tired says that sets of the exercise came before on that day. Such a set
 	// reads low, and the upper end moves up for it.

@@ -171,7 +171,7 @@ func (g Regression) refuse(path string, m units.Mass, reps float64) error {
 }
 
 // OneRM returns the 1RM that the equation predicts from a load lifted reps
-// times to failure, to the nearest nanogram. A load of nought or less, one so
+// times to failure, to the nearest nanogram. A load of zero or less, one so
 // small that the line falls below the load itself, or reps outside
 // [Regression.Studied] are an [field.ErrOutOfRange], no regression is an
 // [field.ErrMissing], too much an [field.ErrOverflow].

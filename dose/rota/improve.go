@@ -5,7 +5,7 @@ import (
 	"slices"
 )
 
-// maxSeat is the most items of a client that is placed anew: the number of sets
+// maxSeat is the most items of a client that is placed again: the number of sets
 // of items that are looked at doubles with each.
 const maxSeat = 12
 

@@ -248,7 +248,7 @@ func TestPlanPutsLoadsTogether(t *testing.T) {
 	}
 }
 
-// Of the ways out of a clash, that which remakes fewest loads is taken: one pair
+// Of the ways out of a clash, the one that remakes fewest loads is taken: one pair
 // of dumbbells leaves the handles to two others.
 func TestPlanRemakesFewest(t *testing.T) {
 	k := equipment.Kit{

@@ -81,7 +81,7 @@ func TestSteadyState(t *testing.T) {
 	}
 }
 
-// TestManyNames: a log of more names than are remembered is read all the same.
+// TestManyNames: a log of more names than are remembered is read nevertheless.
 func TestManyNames(t *testing.T) {
 	var b strings.Builder
 	b.WriteString("person,exercise,side,hold,load,reps\n")

@@ -21,7 +21,7 @@ type Set struct {
 	Exercise exercise.ID  `json:"exercise"`
 	Side     body.Side    `json:"side"`
 	Hold     body.Hold    `json:"hold"`
-	Load     units.Mass   `json:"load"`            // nought if unloaded
+	Load     units.Mass   `json:"load"`            // zero if unloaded
 	Stated   body.Stated  `json:"stated,omitzero"` // needed where two weights are held
 	Reps     int          `json:"reps"`            // done, not attempted
 	Effort   units.Effort `json:"effort,omitzero"` // zero: not recorded

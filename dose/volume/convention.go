@@ -80,7 +80,7 @@ type Sets struct {
 // maxSets is a ceiling against slips and overflow.
 const maxSets = 1 << 40
 
-// NewSets returns n sets in convention c. A number below nought, above a
+// NewSets returns n sets in convention c. A number below zero, above a
 // million million or not of whole sets (half sets if fractional) is an
 // [field.ErrOutOfRange].
 func NewSets(n float64, c Convention) (Sets, error) {
@@ -101,7 +101,7 @@ func (c Convention) sets(prime, synergist int64) Sets {
 	return Sets{2*prime + indirect[c].halves*synergist, c}
 }
 
-// IsZero reports whether no number is given; nought sets in a convention are.
+// IsZero reports whether no number is given; zero sets in a convention are.
 func (s Sets) IsZero() bool { return s.convention == 0 }
 
 // Convention returns how s was counted.

@@ -79,7 +79,7 @@ func TestAnyOrderAndGrouping(t *testing.T) {
 	})
 }
 
-// TestBruteForce works totals out anew, set by set, with big numbers.
+// TestBruteForce works totals out again, set by set, with big numbers.
 func TestBruteForce(t *testing.T) {
 	cat := catalogue(t)
 	rapid.Check(t, func(rt *rapid.T) {

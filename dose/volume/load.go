@@ -17,13 +17,13 @@ import (
 const factLoad evidence.FactID = "volume.load"
 
 // A VolumeLoad is an exact sum of mass over repetitions: whole kilograms and
-// nanograms, since a [units.Mass] ends at 9.2 million kg. It is nought or more;
-// the zero value is nought. Its text is like "1560 kg".
+// nanograms, since a [units.Mass] ends at 9.2 million kg. It is zero or more;
+// the zero value is zero. Its text is like "1560 kg".
 type VolumeLoad struct {
 	kg, ng int64 // ng below one kilogram
 }
 
-// Lifted returns reps times m. Either below nought is an
+// Lifted returns reps times m. Either below zero is an
 // [field.ErrOutOfRange], too much an [field.ErrOverflow].
 func Lifted(m units.Mass, reps int) (VolumeLoad, error) {
 	if m < 0 || reps < 0 {
@@ -69,7 +69,7 @@ func (l VolumeLoad) Compare(m VolumeLoad) int {
 func (l VolumeLoad) Kilograms() float64 { return float64(l.kg) + float64(l.ng)/float64(units.Kilogram) }
 
 // Per returns kilograms per repetition or per minute, for n of them: the mean
-// load, or the density of the session. An n that is not above nought and
+// load, or the density of the session. An n that is not above zero and
 // finite is an [field.ErrOutOfRange].
 func (l VolumeLoad) Per(n float64) (float64, error) {
 	per := l.Kilograms() / n
@@ -121,7 +121,7 @@ func (l *VolumeLoad) UnmarshalText(text []byte) error {
 const maxShare = 2
 
 // RelativeVolume returns the relative volume sets × reps × share, in repetitions of
-// one-repetition maxima (Kraft 2014). Noughts and numbers below, and a share
+// one-repetition maxima (Kraft 2014). Zeros and numbers below, and a share
 // above 2, are an [field.ErrOutOfRange].
 func RelativeVolume(sets, reps int, share units.Fraction) (float64, error) {
 	var bad field.Errors

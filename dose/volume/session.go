@@ -70,7 +70,7 @@ func (d Deviation) MarshalText() ([]byte, error) { return deviations.Marshal(d) 
 // UnmarshalText reads what MarshalText writes.
 func (d *Deviation) UnmarshalText(text []byte) error { return deviations.Unmarshal(text, d) }
 
-// ErrUndefined: the deviation is nought or has no value, and so has monotony.
+// ErrUndefined: the deviation is zero or has no value, and so has monotony.
 var ErrUndefined = errors.New("volume: monotony has no value")
 
 // Spread is how evenly load is spread over days.
@@ -90,9 +90,9 @@ type Spread struct {
 // maxDaily keeps sums and squares finite.
 const maxDaily = 1e12
 
-// SpreadOf returns monotony and strain of daily loads, rest days as noughts
+// SpreadOf returns monotony and strain of daily loads, rest days as zeros
 // among them (Foster 1998); a week has seven. No days are an
-// [field.ErrMissing]; loads below nought or above 10^12 an
+// [field.ErrMissing]; loads below zero or above 10^12 an
 // [field.ErrOutOfRange]. One day, or days that all have the same load, have no
 // monotony: that is an [ErrUndefined].
 func SpreadOf(daily []float64, d Deviation) (Spread, error) {
@@ -138,14 +138,14 @@ func checkDaily(daily []float64, d Deviation) error {
 	return bad.Err()
 }
 
-// equalSessions reports whether all loads above nought are the same.
+// equalSessions reports whether all loads above zero are the same.
 func equalSessions(daily []float64) bool {
 	highest := slices.Max(daily)
 	return !slices.ContainsFunc(daily, func(x float64) bool { return x != 0 && x != highest })
 }
 
 // Monotony returns mean ÷ SD of daily loads that were summed up elsewhere. A
-// deviation of nought is an [ErrUndefined]; numbers below nought, or not
+// deviation of zero is an [ErrUndefined]; numbers below zero, or not
 // finite, are an [field.ErrOutOfRange].
 func Monotony(mean, sd float64) (float64, error) {
 	ratio := mean / sd

@@ -8,7 +8,7 @@
 // of sets, bias, root mean square error and mean absolute error of the estimate
 // in percent of the measured 1RM. For the library's own estimate it also prints
 // how many intervals hold the measured 1RM and how wide they are, person by
-// person with equation and errors chosen anew from everybody else.
+// person with equation and errors chosen again from everybody else.
 //
 // What the table's first lines say behind a #, whose data they are and under
 // which licence, is repeated.

@@ -177,7 +177,7 @@ func held(h body.Hold, each units.Mass) string {
 	return each.String()
 }
 
-// painText prints the scores of pain that are above nought.
+// painText prints the scores of pain that are above zero.
 func painText(p *screening.Pain) string {
 	if p == nil {
 		return "pain not recorded"

@@ -8,5 +8,5 @@
 // without it that table is used. What its first lines say behind a # is printed
 // first: whose cases they are. The status is 0 if all agree, 1 if any does
 // not, and 2 if the file, or a row of it, cannot be read; the rows that can are
-// compared all the same.
+// compared nevertheless.
 package main

@@ -81,7 +81,7 @@ func Attendance(sessions []PlannedSession, today units.Day) (AttendanceAnswer, e
 	return a, nil
 }
 
-// shareOf is the share of the planned sessions that was done, 0 of none.
+// shareOf is the share of the planned sessions that was done, 0 where none was planned.
 func shareOf(done, planned int) units.Fraction {
 	if planned == 0 {
 		return 0

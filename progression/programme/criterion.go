@@ -69,7 +69,7 @@ func (l phaseLook) exit(row exitRow) ExitAnswer {
 	return a
 }
 
-// criterion answers one criterion; what is none is not known.
+// criterion answers one criterion; for a value that is no criterion it says "not known".
 func (l phaseLook) criterion(c Criterion) CriterionAnswer {
 	h, why := CriterionNotKnown, evidence.Reason{}
 	switch c {

@@ -35,7 +35,7 @@ func (e Exit) MarshalText() ([]byte, error) { return exits.Marshal(e) }
 func (e *Exit) UnmarshalText(text []byte) error { return exits.Unmarshal(text, e) }
 
 // Phase returns the phase behind the exit, and false for the end of the
-// programme and for what is no exit.
+// programme and for a value that is no exit.
 func (e Exit) Phase() (dose.Phase, bool) {
 	switch e {
 	case ToBuild:

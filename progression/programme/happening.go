@@ -79,7 +79,7 @@ type Happening struct {
 }
 
 // Validate returns every bad field of h at once: a kind that is not given, days
-// outside the calendar, a review before the day itself, and values that are none.
+// outside the calendar, a review before the day itself, and values outside their enumeration.
 func (h Happening) Validate() error {
 	var bad field.Errors
 	bad.Add("/kind", h.Kind.check())

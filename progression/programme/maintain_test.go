@@ -48,7 +48,7 @@ func TestTakeAlong(t *testing.T) {
 	if d.Weeks != 8 || d.Maintain != programme.Maintenances()[0] {
 		t.Errorf("%+v", d)
 	}
-	// One day beyond those weeks the ladder begins anew, and not before.
+	// One day beyond those weeks the ladder begins again, and not before.
 	for days, anew := range map[int]bool{7 * d.Weeks: false, 7*d.Weeks + 1: true} {
 		if r := units.Must(rule.ReturnAfter(days, screening.No)); r.Anew != anew {
 			t.Errorf("%d days: %+v", days, r)

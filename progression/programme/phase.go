@@ -47,8 +47,8 @@ type PhaseState struct {
 }
 
 // Validate returns every bad field of s at once: a phase, first day or today
-// that is not given, days out of order, counts below nought, more sessions done
-// than planned, and values that are none.
+// that is not given, days out of order, counts below zero, more sessions done
+// than planned, and values outside their enumeration.
 func (s PhaseState) Validate() error {
 	var bad field.Errors
 	bad.Add("/phase", s.Phase.Check())

@@ -21,7 +21,7 @@ const (
 	PlanStands                      // "stands": nothing that was told stands against it
 	AskWhatHappened                 // "ask first": the person was not asked today
 	ReviewBefore                    // "review first": somebody looks at it before the next session
-	PlanEnded                       // "ended": it ends with clearances and estimates: assess anew
+	PlanEnded                       // "ended": it ends with clearances and estimates: assess again
 )
 
 var standings = field.NewVocabulary[Standing]("standing", "", "stands", "ask first", "review first", "ended")

@@ -33,7 +33,7 @@ type adjustments struct{ fourth, next *table }
 type Adjustment struct {
 	Reps units.Range[int] `json:"reps"` // the row's repetitions
 	// Low and High are the ends of the printed range in the column's unit;
-	// below nought means lighter.
+	// below zero means lighter.
 	Low     units.Marked      `json:"low"`
 	High    units.Marked      `json:"high"`
 	Pick    units.Marked      `json:"pick"` // the cautious one: Low

@@ -247,7 +247,7 @@ func TestFactsAndWords(t *testing.T) {
 	}
 }
 
-// No input makes a plan panic, go above its base or take a set to nought.
+// No input makes a plan panic, go above its base or take a set to zero.
 func FuzzPlan(f *testing.F) {
 	f.Add(uint8(1), int64(20*units.Kilogram), uint8(1), 5)
 	f.Add(uint8(3), int64(9*units.Pound), uint8(3), 0)

@@ -17,7 +17,7 @@ type SchemeSet struct {
 	RM        int            `json:"rm,omitzero"`         // the load is this repetition maximum, which is not known from the base
 	Adjusted  bool           `json:"adjusted,omitzero"`   // the third set's repetitions decide the mass
 	ToFailure bool           `json:"to_failure,omitzero"` // ends when no further repetition can be done
-	// Mass is exact and keeps the base's unit; nought where it is not known yet.
+	// Mass is exact and keeps the base's unit; zero where it is not known yet.
 	Mass units.Marked `json:"mass,omitzero"`
 	// Load is the greatest weight of the kit not above Mass; nil without a kit.
 	Load *equipment.Load `json:"load,omitempty"`
@@ -38,8 +38,8 @@ type SchemeSession struct {
 // With a kit, which may be nil, the base is per implement and each mass that is
 // known is rounded down to a weight that exists.
 //
-// It returns every bad field at once: no scheme; a base at or below nought, or
-// so light that a fixed step takes the last set to nought; a base without kg or
+// It returns every bad field at once: no scheme; a base at or below zero, or
+// so light that a fixed step takes the last set to zero; a base without kg or
 // lb; and, below "/sets/0" and so on, the [equipment.TooHeavyError] of a set
 // that even the lightest weight is too heavy for.
 func (s Scheme) Plan(base units.Marked, kit *equipment.Table) (SchemeSession, error) {

@@ -30,13 +30,13 @@ func Edition() string {
 }
 
 // Ledger returns the facts of every package but dose/onerm/fit, which would bring
-// gonum along; the reasons of a stored curve name them. It is made anew each time, which takes some milliseconds: keep it.
+// gonum along; the reasons of a stored curve name them. It is made again each time, which takes some milliseconds: keep it.
 func Ledger() (*evidence.Ledger, error) {
 	return evidence.NewLedger(evidence.UnitFacts(), screening.Facts(), exercise.Facts(), onerm.Facts(),
 		guideline.Facts(), dose.Facts(), rota.Facts(), rule.Facts(), visit.Facts(), progression.Facts(), programme.Facts(), volume.Facts(), function.Facts(), protocol.Facts())
 }
 
-// Words returns the wording of the reasons of the same packages, made anew each time.
+// Words returns the wording of the reasons of the same packages, made again each time.
 func Words() (evidence.Words, error) {
 	return evidence.Join(screening.Words(), exercise.Words(), onerm.Words(), dose.Words(), rota.Words(), rule.Words(), visit.Words(), programme.Words(), progression.Words(),
 		function.Words(), protocol.Words())

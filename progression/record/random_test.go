@@ -60,7 +60,7 @@ func drawn(t testing.TB, r *rand.Rand) record.Record {
 	return rec
 }
 
-// named fails for an error that names no field, save that nothing can be dosed.
+// named fails for an error that names no field, except that nothing can be dosed.
 func named(t *testing.T, what string, err error) bool {
 	t.Helper()
 	var all field.Errors

@@ -93,7 +93,7 @@ type Noted struct {
 }
 
 // A TrainingDay is what was recorded of one day of training. What was noted holds for
-// every exercise, save where it was otherwise for one.
+// every exercise, except where it was otherwise for one.
 type TrainingDay struct {
 	Day units.Day `json:"day"`
 	Noted

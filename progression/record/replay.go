@@ -152,7 +152,7 @@ func (e Entry) check(r Record) error {
 		{"asked", e.Rests.Asked, most.Asked}, {"visits", e.Rests.Visits, most.Visits}, {"done", e.Rests.Done, most.Done},
 	} {
 		if l.is < 0 || l.is > l.most {
-			bad.Add("/rests_on/"+l.name, field.New("", l.is, "0 up to the length of the record's list", field.ErrOutOfRange))
+			bad.Add("/rests_on/"+l.name, field.Bad(l.is, "0 up to the length of the record's list", field.ErrOutOfRange))
 		}
 	}
 	return bad.Err()

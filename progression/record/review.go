@@ -112,7 +112,7 @@ func (r Record) underway(day units.Day) error {
 	return bad.Err()
 }
 
-// stop puts a hold in the place of what was decided, save where somebody is to be
+// stop puts a hold in place of what was decided, except where somebody is to be
 // seen: by a plan that has ended nobody goes on.
 func (re *Review) stop() {
 	for i := range re.Items {

@@ -13,7 +13,7 @@ import (
 
 // What the ladder does not answer.
 var (
-	// ErrMedicalCause: the absence had a medical cause; the person is assessed anew.
+	// ErrMedicalCause: the absence had a medical cause; the person is assessed again.
 	ErrMedicalCause = errors.New("rule: medical cause")
 	// ErrNoBaseline: after so long the last load and sets say nothing.
 	ErrNoBaseline = errors.New("rule: no baseline")

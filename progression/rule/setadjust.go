@@ -52,7 +52,7 @@ type SetChange struct {
 	Rule     Name         `json:"rule"`
 	Target   units.Effort `json:"target"`
 	Reported units.Effort `json:"reported"`
-	Change   units.Mass   `json:"change"` // of the load per implement; below nought means lighter
+	Change   units.Mass   `json:"change"` // of the load per implement; below zero means lighter
 	// Within is Change with the typical error of telling one's reserve: it has no
 	// upper end where the reserve is beyond counting. It is no bound.
 	Within units.Range[units.Mass] `json:"within"`

@@ -98,7 +98,7 @@ func checkPattern(p exercise.Pattern) error {
 	if p == 0 {
 		return field.Bad(nil, "a pattern of movement", field.ErrMissing)
 	}
-	_, err := p.MarshalText() // refuses what is no pattern
+	_, err := p.MarshalText() // refuses a value that is no pattern
 	return err
 }
 

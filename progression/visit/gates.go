@@ -67,7 +67,7 @@ func (v *Visit) pain() GateAnswer {
 	return GatePain.says(rule.Keep, why)
 }
 
-// painless reports that no score is above nought.
+// painless reports that no score is above zero.
 func painless(p screening.Pain) bool {
 	for _, score := range [...]*float64{p.Usual, p.During, p.After, p.NextMorning} {
 		if score != nil && *score > 0 {

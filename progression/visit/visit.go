@@ -31,7 +31,7 @@ type Visit struct {
 	Unwell       screening.Answer `json:"unwell,omitzero"`        // ill at the visit, without what keeps from training
 
 	// Unable says that not one repetition could be done with the planned load, so
-	// that Sets is empty; it is another thing than that none was done.
+	// that Sets is empty; a visit at which nobody tried is something else.
 	Unable screening.Answer `json:"unable,omitzero"`
 
 	FormLost screening.Answer `json:"form_lost,omitzero"` // the technique gave way before the sets ended

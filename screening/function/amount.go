@@ -45,8 +45,8 @@ func (u Unit) MarshalText() ([]byte, error) { return unitTexts.Marshal(u) }
 func (u *Unit) UnmarshalText(text []byte) error { return unitTexts.Unmarshal(text, u) }
 
 // Amount is a number with its unit, in whole millionths of the unit, so that
-// comparisons and differences are exact. Differences may lie below nought. The
-// zero value is "not given"; nought of something is not. Its text is the number
+// comparisons and differences are exact. Differences may lie below zero. The
+// zero value is "not given"; zero of something is not. Its text is the number
 // and the unit: "12 reps", "8.86 s", "0.8 m/s".
 type Amount struct {
 	millionths int64
@@ -58,7 +58,7 @@ const (
 	maxAmount = 999_999_999.0 // no measure here comes near it
 )
 
-// NewAmount returns v of unit u, to the nearest millionth. What is no number,
+// NewAmount returns v of unit u, to the nearest millionth. A value that is no number,
 // or lies beyond 999 999 999 either way, is an [field.ErrOutOfRange]; a unit not
 // given is an [field.ErrMissing].
 func NewAmount(v float64, u Unit) (Amount, error) {
@@ -145,7 +145,7 @@ func (a Amount) plus(b Amount) Amount { return Amount{a.millionths + b.millionth
 func (a Amount) size() Amount { return Amount{max(a.millionths, -a.millionths), a.unit} }
 
 // roundedUp returns the least whole amount that is not below a, which is not
-// below nought.
+// below zero.
 func (a Amount) roundedUp() Amount {
 	return Amount{(a.millionths + perUnit - 1) / perUnit * perUnit, a.unit}
 }

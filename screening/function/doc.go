@@ -12,10 +12,10 @@
 // # Results
 //
 // [Result] holds what happened: done, unable, arms used, refused and stopped
-// are all results. Only what was done by the protocol is scored, save where a
+// are all results. Only what was done by the protocol is scored, except where a
 // source gives the others a score, as in the [Battery]; elsewhere they are "not
 // scored", and no norm reads them as passed. A value that was not given is not
-// nought: nought stands is "0 reps".
+// zero: zero stands is "0 reps".
 //
 // # Norms
 //

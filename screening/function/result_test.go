@@ -111,7 +111,7 @@ func TestBest(t *testing.T) {
 	wants(t, err, "", field.ErrMissing)
 }
 
-// Nought stands are a score; unable, arms used, refused and stopped are results
+// Zero stands are a score; unable, arms used, refused and stopped are results
 // without one.
 func TestScore(t *testing.T) {
 	for _, test := range []struct {

@@ -13,7 +13,7 @@
 // cause and symptoms; diseases; conditions, area by area, those that the person
 // names; then what [screening.Assess] misses, so that a question is asked only
 // where an answer made it necessary; last the day's check, of who trains today.
-// An emergency ends it at once. Every question can be left unknown, save the age,
+// An emergency ends it at once. Every question can be left unknown, except the age,
 // without which there is no outcome.
 //
 // The lists are asked in our own words and are nobody's questionnaire.

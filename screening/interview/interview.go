@@ -64,7 +64,7 @@ func (i Interview) Next() (FormQuestion, bool) {
 //
 // The errors are of type [field.Error]: at /key an [field.ErrConflict] for another
 // question's key or after the last; at /reply for a reply of another form, or a
-// choice that is none; at the key, such as /age, for a text that cannot be read;
+// choice that was not offered; at the key, such as /age, for a text that cannot be read;
 // and at /profile and /check those of [screening.Profile.Validate] and
 // [screening.Check.Validate] for a value that cannot be.
 func (i Interview) Answer(key string, r Reply) (Interview, error) {

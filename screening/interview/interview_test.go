@@ -55,7 +55,7 @@ func walk(t *testing.T, answer func(q FormQuestion) string) (Interview, []string
 	return i, keys
 }
 
-// well answers as somebody with nothing to tell, save the answers given.
+// well answers as somebody with nothing to tell, except the answers given.
 func well(own map[string]string) func(q FormQuestion) string {
 	plain := map[string]string{"age": "66", "activity": "0", "blood_pressure": "128/78", "pulse": "66"}
 	return func(q FormQuestion) string {

@@ -63,7 +63,7 @@ func (d *Demand) UnmarshalText(text []byte) error { return demands.Unmarshal(tex
 // list of names.
 type Demands uint64
 
-// DemandSet returns the set of ds; what is no demand is left out.
+// DemandSet returns the set of ds; a value that is no demand is left out.
 func DemandSet(ds ...Demand) Demands {
 	var s Demands
 	for _, d := range ds {

@@ -84,7 +84,7 @@ func (s *Stated) UnmarshalText(text []byte) error { return stateds.Unmarshal(tex
 // a mass per hand where the two hands do not hold one each, a total that two
 // hands cannot share to the nanogram, and a mass for an unloaded exercise or a
 // band are an [field.ErrConflict]; a hold not given is an [field.ErrMissing], a mass below
-// nought an [field.ErrOutOfRange].
+// zero an [field.ErrOutOfRange].
 func (h Hold) Each(m units.Mass, s Stated) (units.Mass, error) {
 	if err := h.Check(); err != nil {
 		return 0, err

@@ -48,7 +48,7 @@ func (b Basis) rank() int {
 }
 
 // Weaker returns the weaker of a and b: published before secondary before
-// common practice before from memory before design before what is no basis.
+// common practice before from memory before design before a value that is no basis.
 func Weaker(a, b Basis) Basis {
 	if b.rank() > a.rank() {
 		return b

@@ -54,7 +54,7 @@ var bases = map[string]evidence.Basis{"text": evidence.Published, "secondary": e
 var inputRating = regexp.MustCompile(`\bRPE (\d+(?:\.\d)?)(?:-(\d+))?`)
 
 // No rating is claimed to be better known than the table that it was copied
-// from says, save where another source is named.
+// from says, except where another source is named.
 func TestUnitFactsKeepTheTablesBasis(t *testing.T) {
 	ledger, err := evidence.NewLedger(evidence.UnitFacts())
 	if err != nil {

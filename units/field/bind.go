@@ -52,7 +52,7 @@ func (b *binder) is(n *node, kind byte, allowed string) bool {
 	return n.kind == kind
 }
 
-// bind sets v, which is addressable and nought, from n.
+// bind sets v, which is addressable and zero, from n.
 func (b *binder) bind(n *node, v reflect.Value) {
 	switch {
 	case n.kind == 0 || len(b.errs) >= maxBadFields:

@@ -256,7 +256,7 @@ func TestIntervals(t *testing.T) {
 	})
 }
 
-// checkCurve fails if a number of c is none, below nought or out of order, or
+// checkCurve fails if a number of c is none, below zero or out of order, or
 // if the curve does not fall.
 func checkCurve(t tester, c onerm.Curve) {
 	if c.OneRM() <= 0 || !(c.Shape() > 0) || !(c.Floor() >= 0 && c.Floor() < 1) || !(c.Noise() >= 0) || c.Freedom() < 1 {

@@ -37,7 +37,7 @@ func deviation(c onerm.Curve, t bend.Tangent) float64 {
 			variance += float64(slopes[i] * slopes[j] * covariance)
 		}
 	}
-	return math.Sqrt(max(0, variance)) // rounding may leave less than nought of nothing
+	return math.Sqrt(max(0, variance)) // rounding may leave less than zero of nothing
 }
 
 // halfWidth returns half the width of an interval of the logarithm of the load, and

@@ -11,7 +11,7 @@ import (
 // a polynomial in large numbers from 1e13 to 1e2.
 type triangle struct {
 	qr    mat.QR
-	scale []float64 // length of each column, 1 for one of noughts
+	scale []float64 // length of each column, 1 for one of zeros
 	rows  int
 }
 

@@ -145,7 +145,7 @@ func answer(b *bool) screening.Answer {
 	return screening.No
 }
 
-// measured refuses nought, which the library reads as not measured.
+// measured refuses zero, which the library reads as not measured.
 func measured(pulse int) error {
 	if pulse == 0 {
 		return field.Bad(0, "20 to 250 beats a minute; left out if not measured", field.ErrOutOfRange)

@@ -54,7 +54,6 @@ var mayImport = map[string][]string{
 	"progression": slices.Concat(second, []string{"dose", "progression/rule", "progression/programme", "progression/visit",
 		"progression/internal/given", "progression/internal/say"}),
 	"progression/protocol": slices.Concat(ground, []string{"dose/equipment"}),
-	"progression/track":    slices.Concat(ground, []string{"dose/onerm", gonum}),
 	"progression/simulate": slices.Concat(second, []string{"dose", "progression", "progression/rule", "progression/programme", "progression/visit"}),
 	"progression/record":   slices.Concat(second, []string{"dose", "dose/rota", "progression", "progression/rule", "progression/programme", "progression/visit", "progression/protocol"}),
 }

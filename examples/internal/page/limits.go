@@ -85,7 +85,7 @@ func MassLimits(l screening.Limits) []string {
 }
 
 // inForce are the restrictions that the assessment took into its limits: those
-// bind until it is made anew.
+// bind until it is made again.
 func inForce(p screening.Profile) []screening.Restriction {
 	var list []screening.Restriction
 	for _, r := range p.Restrictions {

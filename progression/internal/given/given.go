@@ -28,7 +28,7 @@ func OrNone(v interface{ MarshalText() ([]byte, error) }) error {
 	return err
 }
 
-// Yes reports an answer that is neither no nor not known: what is no answer
+// Yes reports an answer that is neither no nor not known: a value that is no answer
 // counts as yes.
 func Yes(a screening.Answer) bool { return a.Severity() > screening.Unknown.Severity() }
 
