@@ -357,7 +357,7 @@ type ratingRow struct {
 func checkSetToSetKg(c check) {
 	in := decode[ratingRow](c, c.inputs)
 	a, err := rule.SetToSetKg(units.Must(units.RPE(in.Reported)))
-	if err != nil || a.Target.Value() != in.Target || a.Change != kg(decode[float64](c, c.expected)) {
+	if err != nil || a.Target.Number() != in.Target || a.Change != kg(decode[float64](c, c.expected)) {
 		c.Errorf("%s: %+v, %v, want %s", c.id, a, err, c.expected)
 	}
 	c.basis(a.Reasons...)
