@@ -45,7 +45,7 @@ func TestFacts(t *testing.T) {
 
 // Every reason that can be met has words without an open slot, and facts.
 func TestReasonsHaveWordsAndFacts(t *testing.T) {
-	words, ledger := function.Words(), units.Must(evidence.NewLedger(function.Facts()))
+	words, ledger := function.Words().Copy(), units.Must(evidence.NewLedger(function.Facts()))
 	met := map[evidence.Code]bool{}
 	for _, r := range everyReason(t) {
 		met[r.Code] = true
