@@ -96,7 +96,7 @@ func TestEveryLimitReachesThePage(t *testing.T) {
 			})
 		}
 		if v.test != nil && r.Exercise.Hold != body.OnBand {
-			e := estimateOf(t, r, v.test.Load.Kilograms(), v.test.Reps, v.test.Effort.Value())
+			e := estimateOf(t, r, v.test.Load.Kilograms(), v.test.Reps, v.test.Effort.Number())
 			r.Estimates = []onerm.Estimate{e}
 		}
 		f, err := dose.NewFrame(r)

@@ -34,7 +34,7 @@ func TestGate(t *testing.T) {
 		if c.Exercise != r.Exercise.ID || c.Constraint.Code == "" || len(c.Free) == 0 || c.Error() == "" {
 			t.Errorf("%s: %+v names no constraint or nothing that would free it", tt.name, c)
 		}
-		if dose.Words()[c.Constraint.Code].Clinician == "" {
+		if dose.Words().Copy()[c.Constraint.Code].Clinician == "" {
 			t.Errorf("%s: no words for %s", tt.name, c.Constraint.Code)
 		}
 	}

@@ -243,10 +243,10 @@ func testWorsenings(v visit) []worsening {
 			v.test = &fewer
 		}})
 	}
-	if v.test != nil && v.test.Effort.Value() >= 1 {
+	if v.test != nil && v.test.Effort.Number() >= 1 {
 		all = append(all, worsening{lessReserve, func(_ *rapid.T, v *visit) {
 			less := *v.test
-			less.Effort = units.Must(units.InReserve(v.test.Effort.Value() - 1))
+			less.Effort = units.Must(units.InReserve(v.test.Effort.Number() - 1))
 			v.test = &less
 		}})
 	}

@@ -164,7 +164,7 @@ func TestUnusedIsSaid(t *testing.T) {
 		e, s := curlTest(t, at.kg, at.days)
 		r.Estimates, r.Performed = append(r.Estimates, e), append(r.Performed, s)
 	}
-	week, words := firstWeek(t, r), dose.Words()
+	week, words := firstWeek(t, r), dose.Words().Copy()
 	if len(week.Unused) != 16 {
 		t.Errorf("%d not used, want all 16: %+v", len(week.Unused), week.Unused)
 	}

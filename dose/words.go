@@ -2,17 +2,16 @@ package dose
 
 import (
 	"fmt"
-	"maps"
+	"sync"
 
+	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
 
-// Words returns a fresh table of what this package's reasons say.
-func Words() evidence.Words {
-	all := maps.Clone(words)
-	maps.Copy(all, weekWords)
-	return all
-}
+// Words returns what this package's reasons say. It is made once.
+func Words() evidence.Lexicon { return lexicon() }
+
+var lexicon = sync.OnceValue(func() evidence.Lexicon { return units.Must(evidence.NewLexicon(words, weekWords)) })
 
 var words = evidence.Words{
 	// What bars a dose, and what would free it.

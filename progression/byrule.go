@@ -94,7 +94,7 @@ func (n *now) rated() (rule.Ruling, error) {
 		if s.Effort.Scale() != units.ScaleOMNI {
 			return rule.Ruling{Rule: rule.NameOMNIBelow8, Advice: rule.Keep, Reasons: []evidence.Reason{because("progression.no-rating")}}, nil
 		}
-		if s.Effort.Value() > hardest.Value() {
+		if s.Effort.Number() > hardest.Number() {
 			hardest = s.Effort
 		}
 	}

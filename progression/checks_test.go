@@ -78,7 +78,7 @@ func allFacts() iter.Seq[evidence.Fact] {
 
 // allWords are those of this package and of the rooms whose reasons it passes on.
 func allWords() evidence.Words {
-	return units.Must(evidence.Join(progression.Words(), rule.Words(), programme.Words(), visit.Words()))
+	return units.Must(evidence.Join(progression.Words().Copy(), rule.Words().Copy(), programme.Words().Copy(), visit.Words().Copy()))
 }
 
 // basis holds that a fact behind the answer is known as the row is, and none better.
@@ -357,7 +357,7 @@ type ratingRow struct {
 func checkSetToSetKg(c check) {
 	in := decode[ratingRow](c, c.inputs)
 	a, err := rule.SetToSetKg(units.Must(units.RPE(in.Reported)))
-	if err != nil || a.Target.Value() != in.Target || a.Change != kg(decode[float64](c, c.expected)) {
+	if err != nil || a.Target.Number() != in.Target || a.Change != kg(decode[float64](c, c.expected)) {
 		c.Errorf("%s: %+v, %v, want %s", c.id, a, err, c.expected)
 	}
 	c.basis(a.Reasons...)

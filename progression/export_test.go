@@ -104,8 +104,8 @@ func factsText(codes []evidence.ReasonCode) string {
 		for _, f := range reasons[code].Facts {
 			add(string(f))
 		}
-		_, ofRule := rule.Words()[code]
-		_, ofProgramme := programme.Words()[code]
+		_, ofRule := rule.Words().Copy()[code]
+		_, ofProgramme := programme.Words().Copy()[code]
 		if ofRule || ofProgramme {
 			add(string(code))
 		}

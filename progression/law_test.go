@@ -83,7 +83,7 @@ var visitWorse = []worsening{
 	}},
 	{"less in reserve", func(t *rapid.T, c *progression.Course) bool {
 		return spoilSet(t, c, func(s *setOf) bool {
-			e, err := units.InReserve(s.Effort.Value() - 1)
+			e, err := units.InReserve(s.Effort.Number() - 1)
 			s.Effort = e
 			return err == nil
 		})
@@ -95,7 +95,7 @@ var visitWorse = []worsening{
 	}},
 	{"effort not recorded", func(t *rapid.T, c *progression.Course) bool {
 		for _, s := range last(c).Sets { // what is not known is no worse than what is bad
-			if s.Effort.Value() < float64(last(c).Plan.Reserve.Least) {
+			if s.Effort.Number() < float64(last(c).Plan.Reserve.Least) {
 				return false
 			}
 		}

@@ -120,7 +120,7 @@ func shownBefore(c progression.Course, p dose.Prescription) bool {
 	for _, s := range v.Sets {
 		left := float64(v.Plan.Reserve.Least)
 		if s.Effort.Scale() == units.ScaleRIR {
-			left = s.Effort.Value()
+			left = s.Effort.Number()
 		}
 		if s.Load == p.Load.Each && float64(s.Reps)+left < float64(p.Count)+float64(p.Reserve.Least) {
 			return false

@@ -258,10 +258,10 @@ var visitSpoilings = []visitSpoiling{
 			return false
 		}
 		s := &v.Sets[between(t, "set", 0, len(v.Sets)-1)]
-		if s.Effort.Scale() != units.ScaleRIR || s.Effort.Value() < 1 {
+		if s.Effort.Scale() != units.ScaleRIR || s.Effort.Number() < 1 {
 			return false
 		}
-		s.Effort = units.Must(units.InReserve(s.Effort.Value() - 1))
+		s.Effort = units.Must(units.InReserve(s.Effort.Number() - 1))
 		return true
 	}},
 	{"a set fewer", leaveOut},
@@ -275,7 +275,7 @@ var visitSpoilings = []visitSpoiling{
 			return false
 		}
 		i := between(t, "set", 0, len(v.Sets)-1)
-		enough := v.Sets[i].Effort.Scale() == units.ScaleRIR && v.Sets[i].Effort.Value() >= max(1, float64(v.Plan.Reserve.Least)) // else what was bad is no longer known
+		enough := v.Sets[i].Effort.Scale() == units.ScaleRIR && v.Sets[i].Effort.Number() >= max(1, float64(v.Plan.Reserve.Least)) // else what was bad is no longer known
 		v.Sets[i].Effort = units.Effort{}
 		return enough
 	}},
@@ -326,7 +326,7 @@ var visitSpoilings = []visitSpoiling{
 // good reports whether a set was as planned, with the reserve.
 func good(v progression.Visit, i int) bool {
 	s := v.Sets[i]
-	left := v.Plan.Reserve.Least == 0 || s.Effort.Scale() == units.ScaleRIR && s.Effort.Value() >= float64(v.Plan.Reserve.Least)
+	left := v.Plan.Reserve.Least == 0 || s.Effort.Scale() == units.ScaleRIR && s.Effort.Number() >= float64(v.Plan.Reserve.Least)
 	return s.Load == v.Plan.Load.Each && s.Reps >= v.Plan.Count && left
 }
 
@@ -348,7 +348,7 @@ func leaveOut(t *rapid.T, v *progression.Visit) bool {
 	i := between(t, "set", 0, len(v.Sets)-1)
 	weaker := len(v.Sets) == 1
 	for j, s := range v.Sets {
-		weaker = weaker || j != i && s.Load == v.Sets[i].Load && s.Reps <= v.Sets[i].Reps && s.Effort.Scale() == units.ScaleRIR && s.Effort.Value() <= v.Sets[i].Effort.Value()
+		weaker = weaker || j != i && s.Load == v.Sets[i].Load && s.Reps <= v.Sets[i].Reps && s.Effort.Scale() == units.ScaleRIR && s.Effort.Number() <= v.Sets[i].Effort.Number()
 	}
 	if !good(*v, i) || !weaker {
 		return false

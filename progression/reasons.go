@@ -1,7 +1,10 @@
 package progression
 
 import (
+	"sync"
+
 	"example.org/posology/progression/internal/say"
+	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
 
@@ -10,8 +13,10 @@ var reasons = say.All(goneReasons, keptReasons, harderReasons)
 
 func because(code evidence.ReasonCode) evidence.Reason { return reasons.Because(code) }
 
-// Words returns a fresh table of what this package's reasons say.
-func Words() evidence.Words { return reasons.Words() }
+// Words returns what this package's reasons say. It is made once.
+func Words() evidence.Lexicon { return lexicon() }
+
+var lexicon = sync.OnceValue(func() evidence.Lexicon { return units.Must(evidence.NewLexicon(reasons.Words())) })
 
 // goneReasons are of what is asked about, sent on, replaced or left out.
 var goneReasons = []say.Row{

@@ -91,7 +91,7 @@ func TestShareKnowingLess(t *testing.T) {
 		default:
 			good := allGood(*v) // else what was bad is no longer known
 			for i := range v.Sets {
-				good = good && v.Sets[i].Effort.Scale() == units.ScaleRIR && v.Sets[i].Effort.Value() >= 1
+				good = good && v.Sets[i].Effort.Scale() == units.ScaleRIR && v.Sets[i].Effort.Number() >= 1
 				v.Sets[i].Effort = units.Effort{}
 			}
 			return "less known", good

@@ -20,7 +20,7 @@ var (
 // TestOffersAreListed holds that every sentence to a client that lets something
 // go on says how much, so that it can be left out where less does.
 func TestOffersAreListed(t *testing.T) {
-	for code, w := range screening.Words() {
+	for code, w := range screening.Words().All() {
 		text := waits.ReplaceAllString(strings.ToLower(w.Client), "")
 		if strings.HasSuffix(string(code), ".held") {
 			if goesOn.MatchString(text) {
@@ -57,7 +57,7 @@ func TestNobodyHeldReadsGoOn(t *testing.T) {
 	}
 }
 
-func readsLevel(t *testing.T, words evidence.Words, o screening.Outcome) {
+func readsLevel(t *testing.T, words evidence.Lexicon, o screening.Outcome) {
 	t.Helper()
 	told := o.Meanwhile == screening.WithinLimits
 	for _, f := range o.Findings {
@@ -65,7 +65,7 @@ func readsLevel(t *testing.T, words evidence.Words, o screening.Outcome) {
 		if most, ok := screening.Offers(f.Reason.Code); ok && most < o.Meanwhile {
 			t.Fatalf("%v goes on, and the client reads %q (%s)", o.Meanwhile, text, f.Reason.Code)
 		}
-		if _, ok := words[f.Reason.Code]; !ok {
+		if _, ok := words.Wording(f.Reason.Code); !ok {
 			t.Fatalf("%s has no words", f.Reason.Code)
 		}
 		if o.Meanwhile == screening.Nothing && goesOn.MatchString(waits.ReplaceAllString(strings.ToLower(text), "")) {

@@ -28,7 +28,7 @@ func TestNotAskedIsNamed(t *testing.T) {
 		if !o.Limits.IsZero() {
 			t.Errorf("%s left out: limits %+v", code, o.Limits)
 		}
-		if w := screening.Words()[o.Missing[0].Reason.Code]; w.Client == "" || w.Clinician == "" {
+		if w := screening.Words().Copy()[o.Missing[0].Reason.Code]; w.Client == "" || w.Clinician == "" {
 			t.Errorf("%s has no words", code)
 		}
 	}

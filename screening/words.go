@@ -2,7 +2,9 @@ package screening
 
 import (
 	"strings"
+	"sync"
 
+	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
 
@@ -71,10 +73,14 @@ var fixedWords = evidence.Words{
 	branchPrefix + "A3" + withClearance: {Client: "Your doctor has looked at it and agreed; we go back to it bit by bit.", Clinician: "Preparticipation branch A3 (active, symptoms): {need}, given; back by small steps, more as it is borne."},
 }
 
-// Words returns a fresh table of the wording of every reason this package
-// gives: for the client short, and empty where there is nothing to read; for
-// the clinician the rule and what follows here.
-func Words() evidence.Words {
+// Words returns the wording of every reason this package gives: for the client
+// short, and empty where there is nothing to read; for the clinician the rule and
+// what follows here. It is made once.
+func Words() evidence.Lexicon { return lexicon() }
+
+var lexicon = sync.OnceValue(func() evidence.Lexicon { return units.Must(evidence.NewLexicon(words())) })
+
+func words() evidence.Words {
 	w := evidence.Words{}
 	for code, wording := range fixedWords {
 		w[code] = wording

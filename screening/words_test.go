@@ -25,7 +25,7 @@ var silent = []evidence.ReasonCode{
 // that a client with several findings would read twice.
 func TestNoGaps(t *testing.T) {
 	said := map[string]evidence.ReasonCode{}
-	for code, w := range screening.Words() {
+	for code, w := range screening.Words().All() {
 		if w.Clinician == "" {
 			t.Errorf("%s has no words for the clinician", code)
 		}
@@ -44,7 +44,7 @@ func TestNoGaps(t *testing.T) {
 
 // TestNobodyReadsTwice reads to random clients what they would be told.
 func TestNobodyReadsTwice(t *testing.T) {
-	r, words := rand.New(rand.NewPCG(50, 3)), screening.Words()
+	r, words := rand.New(rand.NewPCG(50, 3)), screening.Words().Copy()
 	for range usualCases / 8 {
 		o := assess(t, randomProfile(r))
 		o = mustToday(t, checkFor(r, o), o)

@@ -109,8 +109,8 @@ func (e Effort) IsZero() bool { return e.scale == 0 }
 // Scale returns the scale, zero if nothing was recorded.
 func (e Effort) Scale() Scale { return e.scale }
 
-// Value returns the number on the scale.
-func (e Effort) Value() float64 { return e.value }
+// Number returns the number on the scale.
+func (e Effort) Number() float64 { return e.value }
 
 // String prints "rpe 8.5", or "" if nothing was recorded.
 func (e Effort) String() string {

@@ -140,7 +140,7 @@ var scaleEnds = map[units.Scale][2]float64{
 func TestEffortScaleEnds(t *testing.T) {
 	for s, ends := range scaleEnds {
 		for _, v := range ends {
-			if e, err := units.NewEffort(s, v); err != nil || e.Scale() != s || e.Value() != v || e.IsZero() {
+			if e, err := units.NewEffort(s, v); err != nil || e.Scale() != s || e.Number() != v || e.IsZero() {
 				t.Errorf("NewEffort(%v, %v) = %v, %v", s, v, e, err)
 			}
 		}

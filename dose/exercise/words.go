@@ -1,8 +1,9 @@
 package exercise
 
 import (
-	"maps"
+	"sync"
 
+	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
 
@@ -93,5 +94,7 @@ var words = evidence.Words{
 	},
 }
 
-// Words returns a fresh table with the wording of the warnings.
-func Words() evidence.Words { return maps.Clone(words) }
+// Words returns the wording of the warnings. It is made once.
+func Words() evidence.Lexicon { return lexicon() }
+
+var lexicon = sync.OnceValue(func() evidence.Lexicon { return units.Must(evidence.NewLexicon(words)) })

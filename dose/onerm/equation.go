@@ -158,25 +158,36 @@ func badPair(load float64, reps, low int32, span uint32) bool {
 }
 
 // text prints the equation from its coefficients.
-func (q *equation) text() string {
+func (q *equation) text() string { return "1RM = " + q.put("load", "r", "·") }
+
+// put prints the equation with a load and repetitions, as symbols or numbers, and
+// the sign that stands between what is multiplied.
+func (q *equation) put(load, r, times string) string {
 	a, b, c, d := number(q.a), number(q.b), number(q.c), number(math.Abs(q.d))
+	of := func(coefficient string) string { // repetitions
+		if coefficient == "1" {
+			return r
+		}
+		return coefficient + times + r
+	}
+	load += times
 	switch q.shape {
 	case linear:
-		return "1RM = load·(1 + r/" + a + ")"
+		return load + "(1 + " + r + "/" + a + ")"
 	case slope:
-		return "1RM = load·(1 + " + a + "·r)"
+		return load + "(1 + " + of(a) + ")"
 	case hyperbola:
-		return "1RM = load·" + a + "/(" + b + " − " + c + "·r)"
+		return load + a + "/(" + b + " − " + of(c) + ")"
 	case power:
-		return "1RM = load·r^" + a
+		return load + r + "^" + a
 	case exponential:
-		return "1RM = load·100/(" + a + " + " + b + "·e^(−" + c + "·r))"
+		return load + "100/(" + a + " + " + b + times + "e^(−" + of(c) + "))"
 	}
 	sign := " + "
 	if q.b < 0 {
 		sign, b = " − ", number(-q.b)
 	}
-	return "1RM = load·(" + a + sign + b + "·r + " + c + "·r² − " + d + "·r³)"
+	return load + "(" + a + sign + of(b) + " + " + of(c) + "² − " + of(d) + "³)"
 }
 
 func number(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }

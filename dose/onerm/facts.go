@@ -87,9 +87,7 @@ func equationFacts() []evidence.Fact {
 	}
 	for f := range Formulas() {
 		q := f.equation()
-		known := q.known
-		known.Value = q.text()
-		add(f.Fact(), known)
+		add(f.Fact(), f.stated())
 		add(rangeFact(f), q.advised)
 		if q.people.Basis != 0 {
 			add(peopleFact(f), q.people)

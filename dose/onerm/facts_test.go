@@ -13,7 +13,7 @@ func TestWordsAndFacts(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	words, used := onerm.Words(), map[evidence.ReasonCode]bool{}
+	words, used := onerm.Words().Copy(), map[evidence.ReasonCode]bool{}
 	for _, e := range append(everyEstimate(t), otherEstimates(t)...) {
 		for _, r := range e.estimate.Reasons {
 			used[r.Code] = true
@@ -70,7 +70,7 @@ func TestWordsAndFacts(t *testing.T) {
 func TestFactsState(t *testing.T) {
 	want := map[evidence.FactID]string{
 		"onerm.epley":                       "1RM = load·(1 + r/30)",
-		"onerm.brzycki":                     "1RM = load·36/(37 − 1·r)",
+		"onerm.brzycki":                     "1RM = load·36/(37 − r)",
 		"onerm.lander":                      "1RM = load·100/(101.3 − 2.67123·r)",
 		"onerm.lombardi":                    "1RM = load·r^0.1",
 		"onerm.mayhew":                      "1RM = load·100/(52.2 + 41.9·e^(−0.055·r))",

@@ -217,7 +217,7 @@ func (a attempt) reasonEquation(e Estimate) evidence.Reason {
 func (a attempt) reasonReserve(effort units.Effort, e Estimate) evidence.Reason {
 	r := evidence.Because(codeReserve, factToFailure, factReserveBias)
 	if effort.Scale() == units.ScaleRPE {
-		r.Facts = append(r.Facts, evidence.RatingFact(effort.Value()))
+		r.Facts = append(r.Facts, evidence.RatingFact(effort.Number()))
 	}
 	return r.With("done", a.reps).With("effort", effort).With("reps", e.ToFailure)
 }

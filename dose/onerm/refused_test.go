@@ -98,7 +98,7 @@ func TestRefused(t *testing.T) {
 // with a bad field says nothing but that.
 func TestRefusal(t *testing.T) {
 	ledger := units.Must(evidence.NewLedger(evidence.UnitFacts(), onerm.Facts()))
-	words, named := onerm.Words(), map[evidence.ReasonCode]bool{}
+	words, named := onerm.Words().Copy(), map[evidence.ReasonCode]bool{}
 	tests := []struct {
 		code   evidence.ReasonCode
 		change func(*setlog.Set, *exercise.Exercise, *body.Person, *onerm.Options)

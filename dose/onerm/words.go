@@ -1,8 +1,9 @@
 package onerm
 
 import (
-	"maps"
+	"sync"
 
+	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
@@ -30,13 +31,12 @@ const (
 	codeUnfit     evidence.ReasonCode = "onerm.unfit"
 )
 
-// Words returns the wording of this package's reasons, a fresh table each time.
-func Words() evidence.Words {
-	words := setWords()
-	maps.Copy(words, optionWords())
-	maps.Copy(words, refusalWords())
-	return words
-}
+// Words returns what this package's reasons say. It is made once.
+func Words() evidence.Lexicon { return lexicon() }
+
+var lexicon = sync.OnceValue(func() evidence.Lexicon {
+	return units.Must(evidence.NewLexicon(setWords(), optionWords(), refusalWords()))
+})
 
 // setWords are for what FromSet does by itself.
 func setWords() evidence.Words {

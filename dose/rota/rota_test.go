@@ -350,7 +350,7 @@ func TestPlanWithTooManyWays(t *testing.T) {
 
 // Every reason of a rota has words.
 func TestPlanReasonsHaveWords(t *testing.T) {
-	words := rota.Words()
+	words := rota.Words().Copy()
 	for _, c := range []rota.Class{eight(rack()), eight(scarce()), classOf(singles(1), oneHanded(1), oneHanded(1))} {
 		for _, r := range plan(t, c).Reasons {
 			if text := words.Clinician(r); words[r.Code] == (evidence.Wording{}) || strings.Contains(text, "{") {

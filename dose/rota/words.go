@@ -2,9 +2,10 @@ package rota
 
 import (
 	"iter"
-	"maps"
 	"slices"
+	"sync"
 
+	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
 
@@ -25,8 +26,10 @@ var facts = []evidence.Fact{
 // of package dose.
 func Facts() iter.Seq[evidence.Fact] { return slices.Values(facts) }
 
-// Words returns a fresh table of what this package's reasons say.
-func Words() evidence.Words { return maps.Clone(words) }
+// Words returns what this package's reasons say. It is made once.
+func Words() evidence.Lexicon { return lexicon() }
+
+var lexicon = sync.OnceValue(func() evidence.Lexicon { return units.Must(evidence.NewLexicon(words)) })
 
 var words = evidence.Words{
 	"rota.slot": {Clinician: "Slots of {seconds} seconds, {rests}: {exercise} of {name} is the longest exercise of the class. {change} seconds from one slot to the next."},

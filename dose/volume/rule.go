@@ -90,7 +90,7 @@ var lowestRating = func() float64 {
 // reserve returns the ends of an effort's repetitions in reserve, if it has
 // any. It asks first, since an error would be made on the heap.
 func reserve(e units.Effort) (low, high units.RIR, known bool) {
-	if e.Scale() != units.ScaleRIR && (e.Scale() != units.ScaleRPE || e.Value() < lowestRating) {
+	if e.Scale() != units.ScaleRIR && (e.Scale() != units.ScaleRPE || e.Number() < lowestRating) {
 		return 0, 0, false
 	}
 	r, err := e.RIR()

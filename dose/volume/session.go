@@ -41,7 +41,7 @@ func SessionLoad(rating units.Effort, minutes float64) (float64, error) {
 	if len(bad) > 0 {
 		return 0, bad
 	}
-	return rating.Value() * minutes, nil
+	return rating.Number() * minutes, nil
 }
 
 // Deviation is the standard deviation that monotony divides by. Foster's

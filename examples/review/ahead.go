@@ -168,9 +168,9 @@ func weakest(v progression.Visit) string {
 	if len(v.Sets) == 0 {
 		return "none"
 	}
-	reps, left := v.Sets[0].Reps, v.Sets[0].Effort.Value()
+	reps, left := v.Sets[0].Reps, v.Sets[0].Effort.Number()
 	for _, s := range v.Sets {
-		reps, left = min(reps, s.Reps), min(left, s.Effort.Value())
+		reps, left = min(reps, s.Reps), min(left, s.Effort.Number())
 	}
 	return fmt.Sprintf("%d, %v left", reps, left)
 }

@@ -151,7 +151,7 @@ func TestFileHasEveryReason(t *testing.T) {
 			if reason.Code == "progression.gate-passed" && strings.Contains(got, "gates nothing against more load from: ") {
 				continue // gates that were passed share a line
 			}
-			if text := words.Clinician(reason); words[reason.Code].Clinician == "" || !strings.Contains(got, flat(text)) {
+			if text := words.Clinician(reason); words.Copy()[reason.Code].Clinician == "" || !strings.Contains(got, flat(text)) {
 				t.Errorf("%s: %s is not in the file: %q", name, reason.Code, text)
 			}
 			for _, id := range reason.Facts {

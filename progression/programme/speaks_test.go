@@ -15,7 +15,7 @@ const learningDay units.Day = 739950
 // speaks wants every reason to have facts and words without open slots.
 func speaks(t *testing.T, all ...evidence.Reason) {
 	t.Helper()
-	words := units.Must(evidence.Join(programme.Words(), dose.Words()))
+	words := units.Must(evidence.Join(programme.Words().Copy(), dose.Words().Copy()))
 	for _, why := range all {
 		said := words.Clinician(why)
 		for _, a := range why.Args {

@@ -1,18 +1,18 @@
 package programme
 
 import (
-	"maps"
+	"sync"
 
+	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
 
-// Words returns a fresh table of what this package's reasons say.
-func Words() evidence.Words {
-	w := exitWords()
-	maps.Copy(w, happeningWords())
-	maps.Copy(w, dischargeWords())
-	return w
-}
+// Words returns what this package's reasons say. It is made once.
+func Words() evidence.Lexicon { return lexicon() }
+
+var lexicon = sync.OnceValue(func() evidence.Lexicon {
+	return units.Must(evidence.NewLexicon(exitWords(), happeningWords(), dischargeWords()))
+})
 
 // exitWords is what the ways out of a phase and the dates of its plan say.
 func exitWords() evidence.Words {

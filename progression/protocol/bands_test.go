@@ -235,7 +235,7 @@ func TestFactsAndWords(t *testing.T) {
 			reasons = append(reasons, c.Reasons...)
 		}
 		for _, r := range reasons {
-			if protocol.Words()[r.Code].Clinician == "" {
+			if protocol.Words().Copy()[r.Code].Clinician == "" {
 				t.Errorf("%v: no words for %s", s, r.Code)
 			}
 			for _, id := range r.Facts {

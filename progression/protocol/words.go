@@ -1,9 +1,18 @@
 package protocol
 
-import "example.org/posology/units/evidence"
+import (
+	"sync"
 
-// Words returns a fresh table of what this package's reasons say.
-func Words() evidence.Words {
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// Words returns what this package's reasons say. It is made once.
+func Words() evidence.Lexicon { return lexicon() }
+
+var lexicon = sync.OnceValue(func() evidence.Lexicon { return units.Must(evidence.NewLexicon(words())) })
+
+func words() evidence.Words {
 	return evidence.Words{
 		"protocol.change":      {Clinician: "Set {set}, {reps} repetitions: the printed change is {low} to {high}; the low end is picked."},
 		"protocol.fewest-sets": {Clinician: "The scheme prints {count} sets; {sets} are laid out."},

@@ -2,6 +2,7 @@ package record
 
 import (
 	"fmt"
+	"sync"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
@@ -30,14 +31,30 @@ func Edition() string {
 }
 
 // Ledger returns the facts of every package but dose/onerm/fit, which would bring
-// gonum along; the reasons of a stored curve name them. It is made again each time, which takes some milliseconds: keep it.
+// gonum along, and simulate, which decides nothing; the reasons of a fitted curve name
+// those of fit. It is made once, which takes some milliseconds, and nobody can change
+// it; [evidence.NewLedger] adds fit.Facts to its own where a program needs them.
 func Ledger() (*evidence.Ledger, error) {
-	return evidence.NewLedger(evidence.UnitFacts(), screening.Facts(), exercise.Facts(), onerm.Facts(),
-		guideline.Facts(), dose.Facts(), rota.Facts(), rule.Facts(), visit.Facts(), progression.Facts(), programme.Facts(), volume.Facts(), function.Facts(), protocol.Facts())
+	l, err := ledger()
+	own := *l // so that nobody overwrites it for all
+	return &own, err
 }
 
-// Words returns the wording of the reasons of the same packages, made again each time.
-func Words() (evidence.Words, error) {
-	return evidence.Join(screening.Words(), exercise.Words(), onerm.Words(), dose.Words(), rota.Words(), rule.Words(), visit.Words(), programme.Words(), progression.Words(),
-		function.Words(), protocol.Words())
-}
+var ledger = sync.OnceValues(func() (*evidence.Ledger, error) {
+	return evidence.NewLedger(evidence.UnitFacts(), screening.Facts(), exercise.Facts(), onerm.Facts(),
+		guideline.Facts(), dose.Facts(), rota.Facts(), rule.Facts(), visit.Facts(), progression.Facts(), programme.Facts(), volume.Facts(), function.Facts(), protocol.Facts())
+})
+
+// Words returns the wording of the reasons of the same packages. It is made once.
+func Words() (evidence.Lexicon, error) { return words() }
+
+var words = sync.OnceValues(func() (evidence.Lexicon, error) {
+	var tables []evidence.Words
+	for _, l := range []evidence.Lexicon{
+		screening.Words(), exercise.Words(), onerm.Words(), dose.Words(), rota.Words(), rule.Words(), visit.Words(), programme.Words(), progression.Words(),
+		function.Words(), protocol.Words(),
+	} {
+		tables = append(tables, l.Copy())
+	}
+	return evidence.NewLexicon(tables...)
+})

@@ -268,7 +268,7 @@ func TestStart(t *testing.T) {
 		t.Fatal(err)
 	}
 	for _, reason := range p.Reasons() {
-		if words[reason.Code].Clinician == "" {
+		if words.Copy()[reason.Code].Clinician == "" {
 			t.Errorf("no words for %s", reason.Code)
 		}
 		for _, id := range reason.Facts {

@@ -119,7 +119,7 @@ func TestReviews(t *testing.T) {
 				t.Errorf("%s, %d days on: expired %v, coming %v", name, late, re.Expired, re.Coming)
 			}
 			for _, reason := range re.Reasons() {
-				if words[reason.Code].Clinician == "" {
+				if words.Copy()[reason.Code].Clinician == "" {
 					t.Errorf("no words for %s", reason.Code)
 				}
 				for _, id := range reason.Facts {

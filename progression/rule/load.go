@@ -126,7 +126,7 @@ func OMNIBelow8(e units.Effort) (Ruling, error) {
 	case 0:
 		return Ruling{}, field.New("/effort", nil, "a rating on the scale omni", field.ErrMissing)
 	case units.ScaleOMNI:
-		return answer(NameOMNIBelow8, e.Value() < OMNILimit, factOMNI, factFourWays), nil
+		return answer(NameOMNIBelow8, e.Number() < OMNILimit, factOMNI, factFourWays), nil
 	}
 	return Ruling{}, field.New("/effort", e, "a rating on the scale omni", field.ErrOutOfRange)
 }

@@ -183,9 +183,9 @@ func SetToSetPercent(each units.Mass, target, reported units.Effort) (SetChange,
 // reserve of n is 10 − n.
 func points(e units.Effort) float64 {
 	if e.Scale() == units.ScaleRIR {
-		return topRating - e.Value()
+		return topRating - e.Number()
 	}
-	return e.Value()
+	return e.Number()
 }
 
 // band returns the range from low, to high if there is an upper end.

@@ -102,13 +102,13 @@ func TestSetToSetIsMonotone(t *testing.T) {
 		each := units.Must((100 * units.Pound).Times(rapid.IntRange(1, 50).Draw(t, "hundredweights")))
 		one := units.Must(rule.SetToSetPercent(each, target, a))
 		other := units.Must(rule.SetToSetPercent(each, target, b))
-		if a.Value() < b.Value() && (one.Change < other.Change || one.Reps < other.Reps) {
+		if a.Number() < b.Number() && (one.Change < other.Change || one.Reps < other.Reps) {
 			t.Fatalf("%v gives %v and %d, %v gives %v and %d", a, one.Change, one.Reps, b, other.Change, other.Reps)
 		}
 		if !one.Within.Contains(one.Change) || !one.RepsWithin.Contains(one.Reps) {
 			t.Fatalf("%v: %v not in %v or %d not in %v", a, one.Change, one.Within, one.Reps, one.RepsWithin)
 		}
-		if halves := math.Round((target.Value() - a.Value()) * 2); one.Change != units.Must((each / 50).Times(int(halves))) {
+		if halves := math.Round((target.Number() - a.Number()) * 2); one.Change != units.Must((each / 50).Times(int(halves))) {
 			t.Fatalf("%v off %v: %v", a, target, one.Change.Text(units.LB))
 		}
 	})

@@ -1,9 +1,18 @@
 package rule
 
-import "example.org/posology/units/evidence"
+import (
+	"sync"
 
-// Words returns a fresh table of what this package's reasons say.
-func Words() evidence.Words {
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// Words returns what this package's reasons say. It is made once.
+func Words() evidence.Lexicon { return lexicon() }
+
+var lexicon = sync.OnceValue(func() evidence.Lexicon { return units.Must(evidence.NewLexicon(words())) })
+
+func words() evidence.Words {
 	return evidence.Words{
 		"progression.bridge":         {Clinician: "To land on {low} repetitions after a step of {share}, first reach {reps}: arithmetic on the linear form, tested by no trial."},
 		"progression.pain-composite": {Clinician: "The cautious rule on pain (no published source as a whole): {advice}; zone {zone}."},

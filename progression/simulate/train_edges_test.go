@@ -235,7 +235,7 @@ func TestAllSetsOfADose(t *testing.T) {
 	s.Request.Side = body.Left
 	v := firstVisit(t, exact(20), s)
 	for i, set := range v.Sets {
-		if set.Reps != v.Plan.Count || set.Effort.Scale() != units.ScaleOMNI || set.Effort.Value() >= 8 || set.Load != units.Mass(2+i)*units.Kilogram {
+		if set.Reps != v.Plan.Count || set.Effort.Scale() != units.ScaleOMNI || set.Effort.Number() >= 8 || set.Load != units.Mass(2+i)*units.Kilogram {
 			t.Errorf("set %d: %+v", i, set)
 		}
 	}

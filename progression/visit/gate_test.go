@@ -208,7 +208,7 @@ var spoilers = []func(t *rapid.T, v *visit.Visit){
 	},
 	func(t *rapid.T, v *visit.Visit) {
 		i := rapid.IntRange(0, len(v.Sets)-1).Draw(t, "set")
-		if left := v.Sets[i].Effort.Value(); !v.Sets[i].Effort.IsZero() && left >= 1 {
+		if left := v.Sets[i].Effort.Number(); !v.Sets[i].Effort.IsZero() && left >= 1 {
 			v.Sets[i].Effort = units.Must(units.InReserve(left - 1))
 		}
 	},

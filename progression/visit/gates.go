@@ -120,7 +120,7 @@ func (v *Visit) effortUncounted() GateAnswer {
 	for _, s := range v.Sets {
 		left, err := s.Effort.RIR()
 		least, _ := left.Min()
-		if err == nil && least == 0 || s.Effort.Scale() == units.ScaleOMNI && s.Effort.Value() >= rule.OMNILimit {
+		if err == nil && least == 0 || s.Effort.Scale() == units.ScaleOMNI && s.Effort.Number() >= rule.OMNILimit {
 			return GateEffort.says(rule.Keep, because("progression.rated-hard").With("effort", s.Effort))
 		}
 	}

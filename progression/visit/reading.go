@@ -115,7 +115,7 @@ func (v *Visit) held(asked Trial) bool {
 // ratedLow reports whether every set was rated below 8 of 10 on the scale omni.
 func (v *Visit) ratedLow() bool {
 	for _, s := range v.Sets {
-		if s.Effort.Scale() != units.ScaleOMNI || s.Effort.Value() >= rule.OMNILimit {
+		if s.Effort.Scale() != units.ScaleOMNI || s.Effort.Number() >= rule.OMNILimit {
 			return false
 		}
 	}
@@ -142,5 +142,5 @@ func (r *Summary) AllRated() bool {
 func ratedEasy(e units.Effort) bool {
 	left, err := e.RIR()
 	least, _ := left.Min()
-	return err == nil && least > rule.Countable || e.Scale() == units.ScaleOMNI && e.Value() < rule.OMNILimit
+	return err == nil && least > rule.Countable || e.Scale() == units.ScaleOMNI && e.Number() < rule.OMNILimit
 }

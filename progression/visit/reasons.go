@@ -1,7 +1,10 @@
 package visit
 
 import (
+	"sync"
+
 	"example.org/posology/progression/internal/say"
+	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
 
@@ -10,8 +13,10 @@ var reasons = say.All(visitReasons)
 
 func because(code evidence.ReasonCode) evidence.Reason { return reasons.Because(code) }
 
-// Words returns a fresh table of what this package's reasons say.
-func Words() evidence.Words { return reasons.Words() }
+// Words returns what this package's reasons say. It is made once.
+func Words() evidence.Lexicon { return lexicon() }
+
+var lexicon = sync.OnceValue(func() evidence.Lexicon { return units.Must(evidence.NewLexicon(reasons.Words())) })
 
 // visitReasons are of the gates and of doubtful sets.
 var visitReasons = []say.Row{

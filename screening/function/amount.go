@@ -99,8 +99,8 @@ func (a Amount) IsZero() bool { return a == Amount{} }
 // Unit returns the unit, zero if a was not given.
 func (a Amount) Unit() Unit { return a.unit }
 
-// Value returns the number, in the unit of a.
-func (a Amount) Value() float64 { return float64(a.millionths) / perUnit }
+// Number returns the number, in the unit of a.
+func (a Amount) Number() float64 { return float64(a.millionths) / perUnit }
 
 // String prints the exact number and the unit, or "" if a was not given.
 func (a Amount) String() string {

@@ -26,8 +26,8 @@ func TestAmountText(t *testing.T) {
 		{"120 s", "120 s", 120},
 	} {
 		a, err := function.ParseAmount(test.text)
-		if err != nil || a.String() != test.want || a.Value() != test.value || a.IsZero() {
-			t.Errorf("%q: %q, %v, %v", test.text, a, a.Value(), err)
+		if err != nil || a.String() != test.want || a.Number() != test.value || a.IsZero() {
+			t.Errorf("%q: %q, %v, %v", test.text, a, a.Number(), err)
 		}
 	}
 	for text, category := range map[string]error{

@@ -45,20 +45,20 @@ func TestBatteryAtItsLimits(t *testing.T) {
 	} {
 		for i, time := range test.times {
 			b := battery("10", "10", "10", walked(function.Walk4m, "4"), "10")
-			got := func(s function.BatteryScore) float64 { return s.Walk.Value() }
+			got := func(s function.BatteryScore) float64 { return s.Walk.Number() }
 			switch test.part {
 			case "side":
 				b.SideBySide, b.SemiTandem, b.Tandem = stand(time), stand("0"), stand("0")
-				got = func(s function.BatteryScore) float64 { return s.Balance.Value() }
+				got = func(s function.BatteryScore) float64 { return s.Balance.Number() }
 			case "semi":
 				b.SemiTandem, b.Tandem = stand(time), stand("0")
-				got = func(s function.BatteryScore) float64 { return s.Balance.Value() - 1 }
+				got = func(s function.BatteryScore) float64 { return s.Balance.Number() - 1 }
 			case "tandem":
 				b.Tandem = stand(time)
-				got = func(s function.BatteryScore) float64 { return s.Balance.Value() - 2 }
+				got = func(s function.BatteryScore) float64 { return s.Balance.Number() - 2 }
 			case "stands":
 				b.Stands.Value = amt(time + " s")
-				got = func(s function.BatteryScore) float64 { return s.Stands.Value() }
+				got = func(s function.BatteryScore) float64 { return s.Stands.Number() }
 			default:
 				var course function.Test
 				if err := course.UnmarshalText([]byte(test.part)); err != nil {
@@ -70,7 +70,7 @@ func TestBatteryAtItsLimits(t *testing.T) {
 			if err != nil || got(s) != test.points[i] {
 				t.Errorf("%s %s s: %v points, want %v (%v)", test.part, time, got(s), test.points[i], err)
 			}
-			if want := s.Balance.Value() + s.Walk.Value() + s.Stands.Value(); s.Total.Value() != want {
+			if want := s.Balance.Number() + s.Walk.Number() + s.Stands.Number(); s.Total.Number() != want {
 				t.Errorf("%s %s s: total %v, parts %v", test.part, time, s.Total, want)
 			}
 		}
@@ -92,19 +92,19 @@ func TestPrintedLimitsHoldAtTheirValue(t *testing.T) {
 		case "sppb_chair_stand":
 			b.Stands.Value = amt(row["value"] + " s")
 			s = units.Must(b.Score())
-			at = int(s.Stands.Value())
+			at = int(s.Stands.Number())
 		case "sppb_balance_side_by_side", "sppb_balance_semitandem":
 			s = units.Must(b.Score())
-			at = int(s.Balance.Value()) - 3
+			at = int(s.Balance.Number()) - 3
 		case "sppb_balance_tandem":
 			b.Tandem = stand(row["value"])
 			s = units.Must(b.Score())
-			at = int(s.Balance.Value()) - 2
+			at = int(s.Balance.Number()) - 2
 		default:
 			course := map[string]function.Test{"sppb_gait_4m": function.Walk4m, "sppb_gait_3m": function.Walk3m, "sppb_gait_8ft": function.Walk8ft}[row["test"]]
 			b.Walk = walked(course, row["value"])
 			s = units.Must(b.Score())
-			at = int(s.Walk.Value())
+			at = int(s.Walk.Number())
 		}
 		want := points
 		switch bound := function.Statistic(row["statistic"]).Bound(); bound {
@@ -126,7 +126,7 @@ func TestPrintedLimitsHoldAtTheirValue(t *testing.T) {
 func TestCoursesAreKeptApart(t *testing.T) {
 	for course, want := range map[function.Test]float64{function.Walk4m: 4, function.Walk3m: 2, function.Walk8ft: 2} {
 		s, err := battery("10", "10", "10", walked(course, "4.7"), "10").Score()
-		if err != nil || s.Walk.Value() != want || s.Course != course {
+		if err != nil || s.Walk.Number() != want || s.Course != course {
 			t.Errorf("%v: %v, %v, want %v", course, s.Walk, err, want)
 		}
 		trap := slices.ContainsFunc(s.Reasons, func(r evidence.Reason) bool { return slices.Contains(r.Facts, "function.trap.course") })
@@ -268,7 +268,7 @@ func TestBatteryIsMonotone(t *testing.T) {
 		}
 		worse, better := draw(), draw()
 		order := func(a, b *function.Amount, more bool) {
-			if (a.Value() > b.Value()) == more {
+			if (a.Number() > b.Number()) == more {
 				*a, *b = *b, *a
 			}
 		}
@@ -278,7 +278,7 @@ func TestBatteryIsMonotone(t *testing.T) {
 		order(&worse.Walk.Value, &better.Walk.Value, false)
 		order(&worse.Stands.Value, &better.Stands.Value, false)
 		a, b := units.Must(worse.Score()), units.Must(better.Score())
-		if a.Balance.Value() > b.Balance.Value() || a.Walk.Value() > b.Walk.Value() || a.Stands.Value() > b.Stands.Value() || a.Band > b.Band {
+		if a.Balance.Number() > b.Balance.Number() || a.Walk.Number() > b.Walk.Number() || a.Stands.Number() > b.Stands.Number() || a.Band > b.Band {
 			t.Fatalf("%v scores %v, the better %v scores %v", worse, a.Total, better, b.Total)
 		}
 	})

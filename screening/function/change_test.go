@@ -219,13 +219,13 @@ func TestChangeLaws(t *testing.T) {
 			return units.Must(function.ChangeBetween(of(a), of(b), sex, age))
 		}
 		there, back := judge(a, b), judge(b, a)
-		if there.Difference.Value() != -back.Difference.Value() {
+		if there.Difference.Number() != -back.Difference.Number() {
 			t.Fatalf("%v and back %v", there.Difference, back.Difference)
 		}
 		if b > a && shown[judge(a, b+1).Shown] < shown[there.Shown] {
 			t.Fatalf("%d to %d is %v, to %d %v", a, b, there.Shown, b+1, judge(a, b+1).Shown)
 		}
-		if there.Shown == function.Real && !(there.Low.Value() > 0 || there.High.Value() < 0) {
+		if there.Shown == function.Real && !(there.Low.Number() > 0 || there.High.Number() < 0) {
 			t.Fatalf("real, but the interval %v to %v holds nought", there.Low, there.High)
 		}
 	})

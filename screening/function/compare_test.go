@@ -32,7 +32,7 @@ func TestFiftiesHaveNoNorm(t *testing.T) {
 		for _, sex := range []body.Sex{body.Female, body.Male} {
 			for _, test := range []function.Test{function.ChairStand30, function.ArmCurl30, function.TimedUpAndGo, function.Walk4m, function.FourStageBalance} {
 				low, high := test.Plausible()
-				value := units.Must(function.NewAmount(float64(int((low.Value()+high.Value())/2)), test.Unit()))
+				value := units.Must(function.NewAmount(float64(int((low.Number()+high.Number())/2)), test.Unit()))
 				all := compare(t, done(test, value.String()), sex, age)
 				none := !slices.ContainsFunc(all, func(s function.NormAnswer) bool { return s.Position != function.NoNorm })
 				if want := age < 60 || test == function.FourStageBalance; none != want {
@@ -141,7 +141,7 @@ func TestCompareIsMonotone(t *testing.T) {
 		age := body.Age(rapid.IntRange(50, 99).Draw(t, "age"))
 		low, high := test.Plausible()
 		draw := func(name string) float64 {
-			return float64(rapid.IntRange(int(low.Value()+0.99), int(high.Value())).Draw(t, name))
+			return float64(rapid.IntRange(int(low.Number()+0.99), int(high.Number())).Draw(t, name))
 		}
 		a, b := draw("a"), draw("b")
 		if (a > b) == (test.Direction() == function.MoreIsBetter) {

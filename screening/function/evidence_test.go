@@ -45,7 +45,7 @@ func TestFacts(t *testing.T) {
 
 // Every reason that can be met has words without an open slot, and facts.
 func TestReasonsHaveWordsAndFacts(t *testing.T) {
-	words, ledger := function.Words(), units.Must(evidence.NewLedger(function.Facts()))
+	words, ledger := function.Words().Copy(), units.Must(evidence.NewLedger(function.Facts()))
 	met := map[evidence.ReasonCode]bool{}
 	for _, r := range everyReason(t) {
 		met[r.Code] = true
@@ -79,7 +79,7 @@ func TestReasonsHaveWordsAndFacts(t *testing.T) {
 func everyReason(t *testing.T) (all []evidence.Reason) {
 	for test := range function.Tests() {
 		low, high := test.Plausible()
-		values := []function.Amount{low, high, units.Must(function.NewAmount(float64(int((low.Value()+high.Value())/2)), test.Unit()))}
+		values := []function.Amount{low, high, units.Must(function.NewAmount(float64(int((low.Number()+high.Number())/2)), test.Unit()))}
 		for _, n := range slices.Collect(function.Norms()) {
 			if n.Measure == test.Measure() && n.Statistic.Kind() == function.Figure && n.Value.Unit() == test.Unit() {
 				values = append(values, n.Value)
@@ -121,7 +121,7 @@ func changes(t *testing.T, test function.Test, before function.Amount, age body.
 	for _, step := range []float64{0, 1, 3} {
 		b := done(test, before.String())
 		a := b
-		a.Value = units.Must(function.NewAmount(before.Value()+step, test.Unit()))
+		a.Value = units.Must(function.NewAmount(before.Number()+step, test.Unit()))
 		if a.Validate() == nil {
 			all = append(all, change(t, b, a, body.Male, age).Reasons...)
 			all = append(all, change(t, a, b, body.Female, age).Reasons...)

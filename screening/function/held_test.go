@@ -11,7 +11,7 @@ import (
 // TestSaysWhatIsHeld holds that where this module has no figure nothing is said
 // of what a source printed or published.
 func TestSaysWhatIsHeld(t *testing.T) {
-	words := function.Words()
+	words := function.Words().Copy()
 	for _, code := range []evidence.ReasonCode{"function.no-norm", "function.no-norm.age", "function.no-norm.sex", "function.change.none-published"} {
 		w := words[code]
 		for _, claim := range []string{"printed", "published", "there are no", "there is no"} {

@@ -127,7 +127,7 @@ func FuzzBattery(f *testing.F) {
 		}
 		if err == nil {
 			roundTrips(t, s)
-			if !s.Total.IsZero() && (s.Total.Value() < 0 || s.Total.Value() > 12 || s.Band == 0) {
+			if !s.Total.IsZero() && (s.Total.Number() < 0 || s.Total.Number() > 12 || s.Band == 0) {
 				t.Errorf("%s: %v, %v", text, s.Total, s.Band)
 			}
 		}

@@ -148,11 +148,11 @@ func TestEveryNormAtItsBoundary(t *testing.T) {
 		}
 		for r := range takers(n) {
 			unit := r.Test.Unit()
-			value := n.Value.Value()
+			value := n.Value.Number()
 			if n.Value.Unit() == function.CentimetresPerSecond {
 				value /= 100
 			}
-			by := amt(step[unit] + " " + unit.String()).Value()
+			by := amt(step[unit] + " " + unit.String()).Number()
 			for _, sign := range []float64{-1, 0, 1} {
 				at := units.Must(function.NewAmount(value+float64(sign*by), unit))
 				r.Value = at

@@ -21,8 +21,8 @@ func TestPlausibleRange(t *testing.T) {
 			value float64
 			ok    bool
 		}{
-			{low.Value(), true}, {low.Value() + step, true}, {high.Value(), true}, {high.Value() - step, true},
-			{low.Value() - step, false}, {high.Value() + step, false},
+			{low.Number(), true}, {low.Number() + step, true}, {high.Number(), true}, {high.Number() - step, true},
+			{low.Number() - step, false}, {high.Number() + step, false},
 		} {
 			r := done(test, units.Must(function.NewAmount(c.value, test.Unit())).String())
 			err := r.Validate()

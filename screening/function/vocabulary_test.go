@@ -65,7 +65,7 @@ func TestTestsAreComplete(t *testing.T) {
 	for test := range function.Tests() {
 		n++
 		low, high := test.Plausible()
-		if test.Unit() == 0 || test.Direction() == 0 || test.Measure() == 0 || low.Unit() != test.Unit() || !(low.Value() < high.Value()) {
+		if test.Unit() == 0 || test.Direction() == 0 || test.Measure() == 0 || low.Unit() != test.Unit() || !(low.Number() < high.Number()) {
 			t.Errorf("%v: unit %v, %v, %v, %v to %v", test, test.Unit(), test.Direction(), test.Measure(), low, high)
 		}
 	}

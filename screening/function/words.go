@@ -1,6 +1,11 @@
 package function
 
-import "example.org/posology/units/evidence"
+import (
+	"sync"
+
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
 
 // Codes of the reasons that this package gives. They are stable.
 const (
@@ -43,8 +48,12 @@ const (
 	changeText    = "{test}: a difference of {difference} ({low} to {high}) against a detectable change of {detectable} ({body}, {basis}): "
 )
 
-// Words returns the wording of this package's reasons, a fresh table each time.
-func Words() evidence.Words {
+// Words returns what this package's reasons say. It is made once.
+func Words() evidence.Lexicon { return lexicon() }
+
+var lexicon = sync.OnceValue(func() evidence.Lexicon { return units.Must(evidence.NewLexicon(words())) })
+
+func words() evidence.Words {
 	return evidence.Words{
 		codeScored:           {Clinician: "{test}: {value}."},
 		codeNotScored:        {Client: "There is no number for this test today, and that is fine.", Clinician: "{test}: {how}. Not scored: no source seen gives that a number. It is a finding in itself and is not to be read as passed."},

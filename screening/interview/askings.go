@@ -8,9 +8,6 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-// words are the library's, for questions.
-var words = sync.OnceValue(screening.Words)
-
 // prompts is the library's table of questions, by code.
 var prompts = sync.OnceValue(func() map[screening.Code]screening.Prompt {
 	table := map[screening.Code]screening.Prompt{}
@@ -22,7 +19,8 @@ var prompts = sync.OnceValue(func() map[screening.Code]screening.Prompt {
 
 // purpose is what the library's question of a code tells the clinician.
 func purpose(of screening.Code) string {
-	return words()[evidence.ReasonCode("screening.ask."+of)].Clinician
+	w, _ := screening.Words().Wording(evidence.ReasonCode("screening.ask." + of))
+	return w.Clinician
 }
 
 // asked makes a question that helps to answer the library's question of a code.

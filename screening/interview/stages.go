@@ -97,7 +97,7 @@ func (s state) settle(m screening.Question) *asking {
 	if !ok || s.asked[key] {
 		return nil
 	}
-	text := words().Client(m.Reason)
+	text := screening.Words().Client(m.Reason)
 	if own := ownWords[m.Code]; own != "" {
 		text = own
 	}
@@ -147,7 +147,7 @@ func (s state) ofTheDay() *asking {
 	}
 	for _, m := range o.Missing {
 		if make, ok := daily[m.Code]; ok && !s.asked[string(m.Code)] {
-			return because(m, make(words().Client(m.Reason)))
+			return because(m, make(screening.Words().Client(m.Reason)))
 		}
 	}
 	return nil

@@ -111,8 +111,10 @@ func (s Demands) String() string {
 
 // MarshalJSON writes the names in their order.
 func (s Demands) MarshalJSON() ([]byte, error) {
-	return json.Marshal(slices.AppendSeq(make([]Demand, 0, s.Len()), s.All()))
+	return json.Marshal(s.list())
 }
+
+func (s Demands) list() []Demand { return slices.AppendSeq(make([]Demand, 0, s.Len()), s.All()) }
 
 // UnmarshalJSON reads a list of names; a name that stands twice is an
 // [field.ErrDuplicate].

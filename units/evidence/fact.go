@@ -3,6 +3,7 @@ package evidence
 import (
 	"fmt"
 	"iter"
+	"slices"
 
 	"example.org/posology/units/field"
 )
@@ -55,6 +56,7 @@ func (l *Ledger) add(f Fact) error {
 		return field.New("/id", f.ID, "an ID of its own", field.ErrDuplicate)
 	}
 	l.order = append(l.order, f.ID)
+	f.From = slices.Clone(f.From)
 	l.facts[f.ID] = f
 	return f.check()
 }
@@ -91,16 +93,18 @@ func (f Fact) check() error {
 func (l *Ledger) All() iter.Seq[Fact] {
 	return func(yield func(Fact) bool) {
 		for _, id := range l.order {
-			if !yield(l.facts[id]) {
+			if f, _ := l.Fact(id); !yield(f) {
 				return
 			}
 		}
 	}
 }
 
-// Fact returns the fact with the given ID, and whether there is one.
+// Fact returns the fact with the given ID, and whether there is one. It is the
+// caller's own.
 func (l *Ledger) Fact(id FactID) (Fact, bool) {
 	f, ok := l.facts[id]
+	f.From = slices.Clone(f.From)
 	return f, ok
 }
 

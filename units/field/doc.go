@@ -20,4 +20,10 @@
 // be embedded in other types: [Decode] is strict for the whole text, or passes
 // over unknown names where the caller chooses, and never over a name that stands
 // twice. [DecodeChecked] tells in the same round what a check refuses.
+//
+// # Databases
+//
+// Types with a text form are stored as that text, and "not given" as NULL, by their
+// own methods, which are calls of [Value] and [Scan]; a number is refused on the way
+// back. A [Column] keeps anything else, as JSON.
 package field

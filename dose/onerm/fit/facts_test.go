@@ -68,7 +68,7 @@ func TestWords(t *testing.T) {
 	} {
 		reasons = append(reasons, c.Reasons()...)
 	}
-	words := fit.Words()
+	words := fit.Words().Copy()
 	for _, r := range reasons {
 		for _, text := range []string{words.Clinician(r), words.Client(r)} {
 			if gap.MatchString(text) {

@@ -2,6 +2,7 @@ package fit
 
 import (
 	"math"
+	"sync"
 
 	"gonum.org/v1/gonum/mat"
 
@@ -22,8 +23,12 @@ const (
 	codeExpected evidence.ReasonCode = "fit.expected"
 )
 
-// Words returns the wording of this package's reasons, a fresh table each time.
-func Words() evidence.Words {
+// Words returns what this package's reasons say. It is made once.
+func Words() evidence.Lexicon { return lexicon() }
+
+var lexicon = sync.OnceValue(func() evidence.Lexicon { return units.Must(evidence.NewLexicon(words())) })
+
+func words() evidence.Words {
 	return evidence.Words{
 		codeCurve: {
 			Client:    "This is your own line: how weight and repetitions go together for you.",

@@ -47,19 +47,19 @@ var allFacts = map[string]iter.Seq[evidence.Fact]{
 
 // allWords are the words of the packages that give reasons.
 var allWords = map[string]evidence.Words{
-	"dose":          dose.Words(),
-	"dose/exercise": exercise.Words(),
-	"dose/onerm":    onerm.Words(),
-	"dose/rota":     rota.Words(),
-	"progression":   progression.Words(),
-	"screening":     screening.Words(),
+	"dose":          dose.Words().Copy(),
+	"dose/exercise": exercise.Words().Copy(),
+	"dose/onerm":    onerm.Words().Copy(),
+	"dose/rota":     rota.Words().Copy(),
+	"progression":   progression.Words().Copy(),
+	"screening":     screening.Words().Copy(),
 
-	"dose/onerm/fit":        fit.Words(),
-	"progression/programme": programme.Words(),
-	"progression/protocol":  protocol.Words(),
-	"progression/rule":      rule.Words(),
-	"progression/visit":     visit.Words(),
-	"screening/function":    function.Words(),
+	"dose/onerm/fit":        fit.Words().Copy(),
+	"progression/programme": programme.Words().Copy(),
+	"progression/protocol":  protocol.Words().Copy(),
+	"progression/rule":      rule.Words().Copy(),
+	"progression/visit":     visit.Words().Copy(),
+	"screening/function":    function.Words().Copy(),
 }
 
 // joined is the package whose words are those of the others.

@@ -15,7 +15,7 @@ import (
 // A Paper collects lines of plain text, and says reasons in the words of a table.
 type Paper struct {
 	out   *bufio.Writer
-	words evidence.Words
+	words evidence.Lexicon
 }
 
 // New returns an empty paper that is written to w, with the words of the house.

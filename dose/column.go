@@ -1,0 +1,34 @@
+package dose
+
+import (
+	"database/sql/driver"
+
+	"example.org/posology/units/field"
+)
+
+// In a database these types are their texts, and "not given" is NULL. A number
+// is refused: it may mean something else in another version.
+
+// Value returns the text of k.
+func (k BesideKind) Value() (driver.Value, error) { return field.Value(k) }
+
+// Scan reads what Value returns.
+func (k *BesideKind) Scan(src any) error { return field.Scan(src, k) }
+
+// Value returns the text of p.
+func (p Phase) Value() (driver.Value, error) { return field.Value(p) }
+
+// Scan reads what Value returns.
+func (p *Phase) Scan(src any) error { return field.Scan(src, p) }
+
+// Value returns the text of m.
+func (m Mode) Value() (driver.Value, error) { return field.Value(m) }
+
+// Scan reads what Value returns.
+func (m *Mode) Scan(src any) error { return field.Scan(src, m) }
+
+// Value returns the text of f.
+func (f Flag) Value() (driver.Value, error) { return field.Value(f) }
+
+// Scan reads what Value returns.
+func (f *Flag) Scan(src any) error { return field.Scan(src, f) }

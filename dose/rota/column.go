@@ -1,0 +1,16 @@
+package rota
+
+import (
+	"database/sql/driver"
+
+	"example.org/posology/units/field"
+)
+
+// In a database these types are their texts, and "not given" is NULL. A number
+// is refused: it may mean something else in another version.
+
+// Value returns the text of p.
+func (p Proof) Value() (driver.Value, error) { return field.Value(p) }
+
+// Scan reads what Value returns.
+func (p *Proof) Scan(src any) error { return field.Scan(src, p) }

@@ -1,0 +1,58 @@
+package volume
+
+import (
+	"database/sql/driver"
+
+	"example.org/posology/units/field"
+)
+
+// In a database these types are their texts, and "not given" is NULL. A number
+// is refused: it may mean something else in another version.
+
+// Value returns the text of l.
+func (l VolumeLoad) Value() (driver.Value, error) { return field.Value(l) }
+
+// Scan reads what Value returns.
+func (l *VolumeLoad) Scan(src any) error { return field.Scan(src, l) }
+
+// Value returns the text of k.
+func (k TallyKind) Value() (driver.Value, error) { return field.Value(k) }
+
+// Scan reads what Value returns.
+func (k *TallyKind) Scan(src any) error { return field.Scan(src, k) }
+
+// Value returns the text of d.
+func (d Deviation) Value() (driver.Value, error) { return field.Value(d) }
+
+// Scan reads what Value returns.
+func (d *Deviation) Scan(src any) error { return field.Scan(src, d) }
+
+// Value returns the text of w.
+func (w ISOWeek) Value() (driver.Value, error) { return field.Value(w) }
+
+// Scan reads what Value returns.
+func (w *ISOWeek) Scan(src any) error { return field.Scan(src, w) }
+
+// Value returns the text of p.
+func (p Per) Value() (driver.Value, error) { return field.Value(p) }
+
+// Scan reads what Value returns.
+func (p *Per) Scan(src any) error { return field.Scan(src, p) }
+
+// Value returns the text of m.
+func (m Movement) Value() (driver.Value, error) { return field.Value(m) }
+
+// Scan reads what Value returns.
+func (m *Movement) Scan(src any) error { return field.Scan(src, m) }
+
+// Value returns the text of c.
+func (c Convention) Value() (driver.Value, error) { return field.Value(c) }
+
+// Scan reads what Value returns.
+func (c *Convention) Scan(src any) error { return field.Scan(src, c) }
+
+// Value returns the text of s.
+func (s Sets) Value() (driver.Value, error) { return field.Value(s) }
+
+// Scan reads what Value returns.
+func (s *Sets) Scan(src any) error { return field.Scan(src, s) }

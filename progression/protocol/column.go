@@ -1,0 +1,16 @@
+package protocol
+
+import (
+	"database/sql/driver"
+
+	"example.org/posology/units/field"
+)
+
+// In a database these types are their texts, and "not given" is NULL. A number
+// is refused: it may mean something else in another version.
+
+// Value returns the text of s.
+func (s Scheme) Value() (driver.Value, error) { return field.Value(s) }
+
+// Scan reads what Value returns.
+func (s *Scheme) Scan(src any) error { return field.Scan(src, s) }

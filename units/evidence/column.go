@@ -1,0 +1,16 @@
+package evidence
+
+import (
+	"database/sql/driver"
+
+	"example.org/posology/units/field"
+)
+
+// In a database these types are their texts, and "not given" is NULL. A number
+// is refused: it may mean something else in another version.
+
+// Value returns the text of b.
+func (b Basis) Value() (driver.Value, error) { return field.Value(b) }
+
+// Scan reads what Value returns.
+func (b *Basis) Scan(src any) error { return field.Scan(src, b) }
