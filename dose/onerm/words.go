@@ -35,6 +35,7 @@ func Words() evidence.Words {
 	words := setWords()
 	maps.Copy(words, optionWords())
 	maps.Copy(words, refusalWords())
+	maps.Copy(words, chanceWords())
 	return words
 }
 
