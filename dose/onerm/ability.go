@@ -45,10 +45,11 @@ const (
 // It is a normal distribution of the logarithm of the 1RM. Only its mean is
 // learned: no trend, no curve, no variance. The mean is a sum of what sets showed
 // with weights that do not depend on what they showed, or the larger of two such
-// sums. So fewer repetitions, less told in reserve, a set asked and not done, a
-// reserve no longer told (where at least the one asked was), at the last visit or
-// any before, never raise it; and its variance is moved by none of these. Sets
-// beyond those asked are outside that order, and so is whether there was a test at all.
+// sums. So fewer repetitions, less told in reserve, a set asked and not done (while
+// one was), a reserve no longer told (where at least the one asked was), at the last
+// visit or any before, never raise it; and its variance is moved by none of these.
+// Sets beyond those asked are outside that order, and so is whether there was a test
+// at all: a low one lowers what is known.
 //
 // The part of an estimate's error that equation and person share is not in
 // Variance, since no repetition narrows it: the same equation reads and doses,
@@ -95,26 +96,28 @@ func (a Ability) OneRM() (units.Mass, bool) {
 
 // Seen returns what is known after a visit at which so many sets were asked for,
 // with the reserve asked. Sets are those really done, of the exercise, side and
-// hold, warm-ups and loads in doubt left out; those that are not valid, or have no load, are passed
-// over. Without any nothing changes. Of what lifts the body or a long limb there
-// is no 1RM: see [ErrMovesBody].
+// hold, warm-ups and loads in doubt left out; those without repetitions, or without
+// a load that can be told, are passed over. Without any nothing changes: that is no
+// visit. Of what lifts the body or a long limb there is no 1RM: see [ErrMovesBody].
 //
 // The best set counts, read with what was told and one repetition more, up to 6
 // told; above, 7 are read. If every set asked was done and all were told above 6,
 // the visit shows a lower bound. A reserve that was not told counts as the one
-// asked, but never for more than is known already.
+// asked, but never for more than is known already, and where none was told the
+// load may not rise.
 func (a Ability) Seen(asked int, reserve units.RIR, sets ...setlog.Set) Ability {
 	best, done, far, told := math.Inf(-1), 0, true, false
 	for i := range sets {
-		each, err := sets[i].Each()
-		if err != nil || each == 0 {
+		s := &sets[i]
+		each, err := s.Hold.Each(s.Load, s.Stated)
+		if err != nil || each == 0 || s.Reps < 1 {
 			continue
 		}
-		left, known := toldLeft(sets[i].Effort)
+		left, known := toldLeft(s.Effort)
 		if !known {
 			left = reserve
 		}
-		y := shown(each, float64(sets[i].Reps)+credit(left))
+		y := shown(each, float64(s.Reps)+credit(left))
 		if !known && a.Known() {
 			y = min(y, a.Log)
 		}

@@ -16,8 +16,8 @@ type Chance struct {
 	// Reserve is the highest chance that fewer are left than the reserve asked less
 	// one; 0.01 to 0.20.
 	Reserve units.Fraction `json:"reserve"`
-	// Finish is the highest chance that not even one more than the count could be done; 0.01
-	// to 0.10, and no more than Reserve. The count itself is then not finished in fewer.
+	// Finish is the highest chance that not even one more than the count could be done;
+	// 0.01 to 0.10, and no more than Reserve. The count itself is not finished in fewer.
 	Finish units.Fraction `json:"finish"`
 }
 
@@ -66,9 +66,9 @@ type Prospect struct {
 	// known. 0 kg is none; then the distance is that from the 1RM.
 	Last    units.Mass
 	Reserve units.RIR // asked for: 0 to 10
-	// Missed is how many days somebody was away beyond the planned gap, 0 or more. What is lost by
-	// them is taken off this answer alone. It is not kept: were it, or were what was
-	// known before believed less for it, a good visit after a longer gap would show more.
+	// Missed is how many days somebody was away beyond the planned gap, 0 or more. What
+	// is lost by them is taken off this answer alone. Were what was known before
+	// believed less for it, a good visit after a longer gap would show more.
 	Missed int
 }
 
@@ -76,12 +76,15 @@ func (p Prospect) valid() bool {
 	return p.Load > 0 && p.Last >= 0 && p.Reserve >= 0 && p.Reserve <= 10 && p.Missed >= 0
 }
 
-// mostCount is a ceiling against overflow, in repetitions; it is no dose.
-const mostCount = 100
+// Ceilings against overflow; they are no doses.
+const (
+	mostCount = 100
+	mostOver  = 2 // the logarithm of 1RM over load: 191 repetitions to failure
+)
 
 // Most returns the largest count that the chance allows with the load and the
-// reserve of p, from 0, where not even one is, to 100; limits on a count are the caller's. It is
-// false where nothing is known, or where p or c lie outside their ranges. After a
+// reserve of p, from 0, where not even one is, to 100; limits on a count, and the
+// repetitions that the equation was studied for, are the caller's. It is false where nothing is known, or where p or c lie outside their ranges. After a
 // visit without any reserve told it is 0 for whatever is heavier than the last load.
 //
 // R, the repetitions to failure on the day, follows the logarithm of the 1RM, whose
@@ -91,9 +94,9 @@ const mostCount = 100
 // falls as the 1RM rises. The normal distribution stands for t: the spreads are
 // not estimated from the person.
 //
-// Count and credit hang together: where less is read beyond what was done than
-// about r−1 and z standard deviations of R, 5 to 6 repetitions for a reserve of
-// 3, the count never rises.
+// The chance hangs together with what is read of a set: for a count to stay, r−1
+// and z standard deviations of R have to be read beyond what was done, 5 to 6
+// repetitions for a reserve of 3, and one more for it to rise.
 func (a Ability) Most(p Prospect, c Chance) (n int, ok bool) {
 	if !a.Known() || !p.valid() || !c.valid() {
 		return 0, false
@@ -116,9 +119,8 @@ func (a Ability) Most(p Prospect, c Chance) (n int, ok bool) {
 // repsAt returns the repetitions to failure with a load of which the logarithm lies
 // so far below that of the 1RM, below 0 where it lies above it.
 func repsAt(over float64) float64 {
-	q := &equations[dosing]
-	factor := rounded(math.Exp(min(over, math.Log(q.factor(2*mostCount)))))
-	return float64(q.a * (factor - 1))
+	factor := rounded(math.Exp(min(over, mostOver)))
+	return float64(equations[dosing].a * (factor - 1))
 }
 
 // oneSided returns how many standard deviations below the mean leave a share of
