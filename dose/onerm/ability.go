@@ -56,7 +56,7 @@ const (
 // so that it falls out at the load that was lifted, and [Ability.Most] adds what
 // is left of it at another load.
 //
-// [field.Decode] reads a stored one strictly; [Ability.Validate] checks its ranges.
+// [field.DecodeChecked] with [Ability.Validate] reads a stored one strictly.
 type Ability struct {
 	Log      float64 `json:"log,omitzero"`      // natural logarithm of the 1RM in kg, by [Epley]; −30 to 30
 	Variance float64 `json:"variance,omitzero"` // of Log, above 0 up to 1; 0 where nothing is known
@@ -86,7 +86,7 @@ func (a Ability) Validate() error {
 // OneRM returns the 1RM by the equation that doses go by, to the gram, and false
 // where nothing is known or no mass is as large. It is no measured 1RM.
 func (a Ability) OneRM() (units.Mass, bool) {
-	m, err := units.Kilograms(math.Exp(a.Log))
+	m, err := units.Kilograms(rounded(math.Exp(a.Log)))
 	if err != nil || !a.Known() {
 		return 0, false
 	}
@@ -114,10 +114,10 @@ func (a Ability) Seen(asked int, reserve units.RIR, sets ...setlog.Set) Ability 
 			continue
 		}
 		left, known := toldLeft(s.Effort)
-		if !known {
+		if !known && reserve > 0 {
 			left = reserve
 		}
-		y := shown(each, float64(s.Reps)+credit(left))
+		y := logOf(each, equations[dosing].factor(float64(s.Reps)+float64(min(left, toldMost))+toldShort))
 		if !known && a.Known() {
 			y = min(y, a.Log)
 		}
@@ -132,7 +132,8 @@ func (a Ability) Seen(asked int, reserve units.RIR, sets ...setlog.Set) Ability 
 // Tested returns what is known after a test, which weighs as a visit does,
 // whichever way it came out: a test that counted for more once it ended at one
 // repetition would make a worse one count for more. A set says the same as in a
-// visit. A measured 1RM, and an estimate that [Combine] made, count as they are.
+// visit. A measured 1RM, and an estimate that [Combine] made, count as they are. The
+// estimate has to be valid; the zero one changes nothing.
 func (a Ability) Tested(e Estimate) Ability {
 	if e.OneRM <= 0 {
 		return a
@@ -195,7 +196,8 @@ func (a Ability) after(y float64, bound, untold bool) Ability {
 	return a
 }
 
-// toldLeft returns the reserve told, the lower of two counts, and whether it was.
+// toldLeft returns the reserve told, the lower of two counts, and false with 0 where
+// none was.
 func toldLeft(e units.Effort) (units.RIR, bool) {
 	switch e.Scale() {
 	case units.ScaleRIR:
@@ -209,15 +211,6 @@ func toldLeft(e units.Effort) (units.RIR, bool) {
 	left, err := e.RIR()
 	low, _ := left.Min()
 	return low, err == nil
-}
-
-// credit returns how many repetitions are read beyond those done.
-func credit(left units.RIR) float64 { return float64(min(left, toldMost)) + toldShort }
-
-// shown returns the logarithm of the 1RM in kg that a load shows which can be
-// lifted so often.
-func shown(load units.Mass, reps float64) float64 {
-	return logOf(load, equations[dosing].factor(reps))
 }
 
 // logOf returns the logarithm of a multiple of a mass in kg, the same on every

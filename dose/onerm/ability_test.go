@@ -109,6 +109,13 @@ func TestAbilityPassesOver(t *testing.T) {
 	if got := a.Unable(0); got != a {
 		t.Errorf("no load: %+v", got)
 	}
+	untold := set(8, 0)
+	untold.Effort = units.Effort{}
+	for _, asked := range []units.RIR{units.RIR(math.NaN()), -1} {
+		if got, want := (onerm.Ability{}).Seen(1, asked, untold), (onerm.Ability{}).Seen(1, 0, set(8, 0)); got.Log != want.Log {
+			t.Errorf("asked %v: %+v, want %+v", asked, got, want)
+		}
+	}
 	one := a.Seen(1, 3, set(1, 0))
 	if got := a.Unable(20 * units.Kilogram); got.Log >= one.Log || got.Variance != one.Variance || got.Untold {
 		t.Errorf("not once %+v, once %+v", got, one)

@@ -31,10 +31,6 @@ const (
 // few, and twice of it brought 5 to 7 % of sets to failure for little.
 func StandardChance() Chance { return Chance{usualReserve, usualFinish} }
 
-func (c Chance) valid() bool {
-	return c.Reserve >= leastChance && c.Reserve <= mostReserve && c.Finish >= leastChance && c.Finish <= mostFinish && c.Finish <= c.Reserve
-}
-
 // Validate returns every bad field of c at once.
 func (c Chance) Validate() error {
 	var bad field.Errors
@@ -84,8 +80,9 @@ const (
 
 // Most returns the largest count that the chance allows with the load and the
 // reserve of p, from 0, where not even one is, to 100; limits on a count, and the
-// repetitions that the equation was studied for, are the caller's. It is false where nothing is known, or where p or c lie outside their ranges. After a
-// visit without any reserve told it is 0 for whatever is heavier than the last load.
+// repetitions that the equation was studied for, are the caller's. It is false where
+// nothing is known, or where a, p or c lie outside their ranges. After a visit
+// without any reserve told it is 0 for whatever is heavier than the last load.
 //
 // R, the repetitions to failure on the day, follows the logarithm of the 1RM, whose
 // variance is that of a, of the day and of the curve between the two loads. For
@@ -98,7 +95,7 @@ const (
 // and z standard deviations of R have to be read beyond what was done, 5 to 6
 // repetitions for a reserve of 3, and one more for it to rise.
 func (a Ability) Most(p Prospect, c Chance) (n int, ok bool) {
-	if !a.Known() || !p.valid() || !c.valid() {
+	if !a.Known() || a.Validate() != nil || !p.valid() || c.Validate() != nil {
 		return 0, false
 	}
 	if a.Untold && p.Last > 0 && p.Load > p.Last {
@@ -125,4 +122,4 @@ func repsAt(over float64) float64 {
 
 // oneSided returns how many standard deviations below the mean leave a share of
 // normally distributed values below them.
-func oneSided(share units.Fraction) float64 { return rounded(normal(1 - 2*share)) }
+func oneSided(share units.Fraction) float64 { return rounded(normal(1 - (share + share))) }

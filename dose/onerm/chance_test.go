@@ -169,6 +169,7 @@ func TestMostRefuses(t *testing.T) {
 	}
 	for name, try := range map[string]func() (int, bool){
 		"nothing known": func() (int, bool) { return onerm.Ability{}.Most(good, c) },
+		"not a number":  func() (int, bool) { return onerm.Ability{Log: math.NaN(), Variance: 0.01}.Most(good, c) },
 		"no load":       func() (int, bool) { return known.Most(onerm.Prospect{Reserve: 3}, c) },
 		"a last below 0": func() (int, bool) {
 			return known.Most(onerm.Prospect{Load: kg(5), Last: -1}, c)
