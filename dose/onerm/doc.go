@@ -19,6 +19,13 @@
 // A [Curve] is one person's own, found by package fit from sets. Its [Form] ties
 // load and repetitions; it can be stored, and asked without what fitted it.
 //
+// # What is known, and what follows
+//
+// An [Ability] is what all visits and tests of an exercise have shown together. It
+// is read and dosed from on one equation, and [Ability.Most] finds from it how many
+// repetitions a weight allows, at one stated [Chance]: the one caution there is. Its
+// form keeps the order of better and worse; its widths are this module's own design.
+//
 // # Intervals
 //
 // [Options] choose the level of an interval, tell of a tired set, or bring in an
