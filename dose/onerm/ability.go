@@ -202,7 +202,7 @@ func toldLeft(e units.Effort) (units.RIR, bool) {
 	switch e.Scale() {
 	case units.ScaleRIR:
 	case units.ScaleRPE:
-		if e.Value() < ratedFrom {
+		if e.Number() < ratedFrom {
 			e = units.Must(units.RPE(ratedFrom))
 		}
 	default:
