@@ -263,12 +263,18 @@ func TestVocabularies(t *testing.T) {
 		if err := back.UnmarshalText(units.Must(a.MarshalText())); err != nil || back != a {
 			t.Errorf("%v: %v, %v", a, back, err)
 		}
+		if stored := units.Must(a.Value()); stored != a.String() || back.Scan(stored) != nil || back != a {
+			t.Errorf("%v: stored as %#v, comes back as %v", a, stored, back)
+		}
 	}
 	seen := []string{}
 	for r := rule.NameOverTarget; r <= rule.NameSetToSetPercent; r++ {
 		var back rule.Name
 		if err := back.UnmarshalText(units.Must(r.MarshalText())); err != nil || back != r || slices.Contains(seen, r.String()) {
 			t.Errorf("%v: %v, %v", r, back, err)
+		}
+		if stored := units.Must(r.Value()); stored != r.String() || back.Scan(stored) != nil || back != r {
+			t.Errorf("%v: stored as %#v, comes back as %v", r, stored, back)
 		}
 		seen = append(seen, r.String())
 	}

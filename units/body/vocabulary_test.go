@@ -1,6 +1,7 @@
 package body_test
 
 import (
+	"database/sql/driver"
 	"encoding"
 	"encoding/json"
 	"errors"
@@ -17,13 +18,15 @@ type value interface {
 	comparable
 	encoding.TextMarshaler
 	fmt.Stringer
+	driver.Valuer
 }
 
 // checkTexts walks every number of a vocabulary of count values: each comes
-// back from its text and from JSON, and the rest is refused.
+// back from its text, from a database and from JSON, and the rest is refused.
 func checkTexts[E value, P interface {
 	*E
 	encoding.TextUnmarshaler
+	Scan(src any) error
 }](t *testing.T, number func(uint8) E, count int) {
 	t.Helper()
 	texts := map[string]bool{}
@@ -43,6 +46,10 @@ func checkTexts[E value, P interface {
 		var back E
 		if err := P(&back).UnmarshalText(text); err != nil || back != e {
 			t.Errorf("%T %q comes back as %v, %v", e, text, back, err)
+		}
+		stored, err := e.Value()
+		if want := any(string(text)); n == 0 && stored != nil || n > 0 && stored != want || err != nil || P(&back).Scan(stored) != nil || back != e {
+			t.Errorf("%T %q: stored as %#v, %v, comes back as %v", e, text, stored, err, back)
 		}
 		quoted, err := json.Marshal(e)
 		if err != nil || field.Decode(quoted, &back, field.Strict) != nil || back != e {
