@@ -43,19 +43,25 @@ type Beside struct {
 	Reasons []evidence.Reason `json:"reasons"`
 }
 
+// Rows that say what belongs beside lifting.
+const (
+	balanceRow guideline.ID = "ukcmo2019-older"
+	impactRow  guideline.ID = "brookewavell2022-osteoporosis"
+)
+
 // beside lists what belongs beside the week: balance and brisk movement from
 // 50 years on, and impact where bone is the goal and nothing rules it out.
 func (p *planner) beside() []Beside {
 	var list []Beside
 	if p.r.Screening.Who.Age >= older {
-		row := must("ukcmo2019-older")
+		row := rowOf(balanceRow)
 		list = append(list,
 			Beside{Balance, row.BalanceDays, units.Range[int]{}, []evidence.Reason{evidence.Because("dose.beside-balance", append(factsOf(row, guideline.FieldBalanceDays), factOlder)...)}},
 			Beside{Kind: Aerobic, Reasons: []evidence.Reason{evidence.Because("dose.beside-aerobic", factOlder)}})
 	}
 	o := p.r.Screening
 	if p.r.Goal == guideline.Bone && !o.Limits.LowImpact && o.Meanwhile == screening.WithinLimits {
-		row := must("brookewavell2022-osteoporosis")
+		row := rowOf(impactRow)
 		list = append(list, Beside{Impact, units.Range[int]{}, row.Impacts, []evidence.Reason{evidence.Because("dose.beside-impact", factsOf(row, guideline.FieldImpacts)...)}})
 	}
 	return list

@@ -18,7 +18,7 @@ import (
 // the outline which there are. Restrictions are said by [Frame.massCautions].
 func (f *Frame) bound() {
 	f.most = units.MaxMass
-	if !loaded(f.r) {
+	if !loaded(&f.r) {
 		return
 	}
 	tighten := func(most units.Mass, why ...evidence.Reason) {
@@ -43,7 +43,7 @@ func (f *Frame) bound() {
 	}
 }
 
-func (r Request) firstMassReason() evidence.Reason {
+func (r *Request) firstMassReason() evidence.Reason {
 	return evidence.Because("dose.first-mass", r.Exercise.FirstMassFact).With("first", r.Exercise.FirstMass)
 }
 
@@ -72,7 +72,7 @@ func share1RM(oneRM units.Mass, share units.Fraction) units.Mass {
 // mostUnknown is the most that is taken under a limit on the share of a maximum
 // of which nothing is known: the first weight of the exercise, or what is known
 // of the one that it replaces.
-func (r Request) mostUnknown() units.Mass {
+func (r *Request) mostUnknown() units.Mass {
 	first, ok := r.Exercise.FirstMass.Max()
 	if !ok {
 		first = leastFirstMass
@@ -83,7 +83,7 @@ func (r Request) mostUnknown() units.Mass {
 // liftsSurely returns the one-repetition maximum that the sets that were done
 // show at the least, that of the weaker side for work on both, and nought where
 // they show none.
-func (r Request) liftsSurely() units.Mass {
+func (r *Request) liftsSurely() units.Mass {
 	if r.Exercise.MovesBody || r.Exercise.Measure != exercise.Repetitions {
 		return 0
 	}
@@ -103,7 +103,7 @@ func (r Request) liftsSurely() units.Mass {
 // shows returns the maximum that one set shows at the least, by the house
 // equation that gives less up to 10 repetitions; nought for a set of no known
 // reserve, or one that says nothing any more.
-func (r Request) shows(s setlog.Set) units.Mass {
+func (r *Request) shows(s setlog.Set) units.Mass {
 	each, err := s.Each()
 	rir, unrated := s.Effort.RIR()
 	if err != nil || unrated != nil || r.stillSays(s.Day) != nil {
@@ -120,12 +120,12 @@ func (r Request) shows(s setlog.Set) units.Mass {
 }
 
 // massLimits are the limits of screening on work that the exercise does.
-func (r Request) massLimits() []screening.MassLimit {
+func (r *Request) massLimits() []screening.MassLimit {
 	return slices.DeleteFunc(slices.Clone(r.Screening.Limits.Masses), func(l screening.MassLimit) bool { return !binds(l, r) })
 }
 
 // each is the limit for one implement: one that is not on an arm is on all that is held.
-func (r Request) each(l screening.MassLimit) units.Mass {
+func (r *Request) each(l screening.MassLimit) units.Mass {
 	if r.Exercise.Hold == body.OneEachHand && !ofArm(l.Region) {
 		return l.Max / 2
 	}

@@ -18,7 +18,6 @@ import (
 type planner struct {
 	r       WeekRequest
 	wanted  []exercise.Exercise
-	tables  map[body.Hold]*equipment.Table
 	frames  map[exercise.ID]*Frame // of the items
 	items   []Prescription
 	leftOut []LeftOut
@@ -30,11 +29,11 @@ func newPlanner(r WeekRequest) (*planner, error) {
 	if r.Catalogue.Len() == 0 {
 		r.Catalogue = exercise.Standard()
 	}
-	p := &planner{r: r, tables: map[body.Hold]*equipment.Table{}, frames: map[exercise.ID]*Frame{}}
+	p := &planner{r: r, frames: map[exercise.ID]*Frame{}}
 	if err := r.validate(); err != nil {
 		return nil, err
 	}
-	r.Screening = r.Screening.Tightest()
+	r.Screening, r.Kit = r.Screening.Tightest(), r.Kit.Once(r.Kit)
 	p.r, p.unused = r.Usable()
 	for _, id := range r.Exercises {
 		ex, _ := r.Catalogue.Lookup(string(id)) // validated
@@ -118,17 +117,7 @@ func (p *planner) doseSide(ex exercise.Exercise, side body.Side) (Prescription, 
 		Goal: p.r.Goal, Phase: p.r.Phase, Technique: p.r.Technique(ex.ID), Estimates: p.estimates(ex),
 		Performed: p.r.performedFor(ex, side), Done: p.done(ex), Kit: p.r.Kit, Guideline: p.r.Guideline,
 	}
-	if err := r.validate(); err != nil {
-		return Prescription{}, err
-	}
-	if err := gate(r); err != nil {
-		return Prescription{}, err
-	}
-	table, err := p.table(r)
-	if err != nil {
-		return Prescription{}, err
-	}
-	f, err := frame(r, table)
+	f, err := NewFrame(r)
 	if err != nil {
 		return Prescription{}, err
 	}
@@ -173,16 +162,4 @@ func (p *planner) raiseHeaviest() {
 			f.raise(&p.items[i], load, evidence.Because("dose.heaviest", ex.Facts...))
 		}
 	}
-}
-
-// table compiles the kit once for each hold.
-func (p *planner) table(r Request) (*equipment.Table, error) {
-	if t, ok := p.tables[r.Exercise.Hold]; ok {
-		return t, nil
-	}
-	t, err := r.table()
-	if err == nil {
-		p.tables[r.Exercise.Hold] = t
-	}
-	return t, err
 }

@@ -29,7 +29,7 @@ func Prescribe(r Request) (Prescription, error) {
 
 // table compiles the kit for the exercise's hold. A kit lists dumbbells, bars
 // with plates and stacks; it has no kettlebells, framed bars or bands.
-func (r Request) table() (*equipment.Table, error) {
+func (r *Request) table() (*equipment.Table, error) {
 	table, err := r.Kit.Compile(r.Exercise.Hold)
 	if errors.Is(err, equipment.ErrEmptyKit) || err == nil && !r.listed() {
 		why := evidence.Because("dose.nothing-to-hold").With("hold", r.Exercise.Hold)
@@ -40,7 +40,7 @@ func (r Request) table() (*equipment.Table, error) {
 
 // listed reports whether the exercise is done with something that a kit lists.
 // One that names no implement is taken at its hold.
-func (r Request) listed() bool {
+func (r *Request) listed() bool {
 	if len(r.Exercise.Implements) == 0 {
 		return true
 	}
@@ -50,7 +50,7 @@ func (r Request) listed() bool {
 }
 
 // opening fills in what does not depend on the load.
-func opening(r Request, g guide) Prescription {
+func opening(r *Request, g *guide) Prescription {
 	ex := r.Exercise
 	p := Prescription{
 		Exercise: ex.ID, Name: ex.Name, Hold: ex.Hold, Side: r.Side, OneSided: ex.OneSided, Phase: r.phase(),
@@ -215,6 +215,6 @@ func (d *draft) close() Prescription {
 		d.p.Most = d.mostSaid()
 		d.p.Cautions = append(d.massCautions(), d.p.Cautions...)
 	}
-	d.p.Cautions = append(limitCautions(d.r), d.p.Cautions...)
+	d.p.Cautions = append(limitCautions(&d.r), d.p.Cautions...)
 	return d.p
 }

@@ -77,6 +77,19 @@ type item struct {
 // an [EmptyKitError] if nothing can be held so; and [ErrTooManyLoads], without
 // having listed them, if there are more than [MaxLoads] loads.
 func (k Kit) Compile(h body.Hold) (*Table, error) {
+	if h.Check() != nil || !k.remembered() {
+		return k.compile(h)
+	}
+	kept := &k.made.tables[h]
+	if kept.Load() == nil {
+		t, err := k.compile(h)
+		kept.CompareAndSwap(nil, &compiled{t, err})
+	}
+	c := kept.Load()
+	return c.table, c.err
+}
+
+func (k *Kit) compile(h body.Hold) (*Table, error) {
 	var bad field.Errors
 	bad.Add("", k.Validate())
 	bad.Add("/hold", h.Check())
@@ -84,7 +97,7 @@ func (k Kit) Compile(h body.Hold) (*Table, error) {
 		return nil, err
 	}
 	t := &Table{hold: h}
-	if !t.fill(k) {
+	if !t.fill(*k) {
 		return nil, fmt.Errorf("%w: over %d, %s", ErrTooManyLoads, MaxLoads, h)
 	}
 	if t.Len() == 0 {
