@@ -55,7 +55,7 @@ func (d *draft) usualFirst() (equipment.Load, error) {
 			d.because(d.r.firstMassReason())
 		}
 	}
-	if lightest.Each > ceiling {
+	if lightest.Each() > ceiling {
 		return equipment.Load{}, d.tooHeavy(ceiling)
 	}
 	if !some {
@@ -125,7 +125,7 @@ func (f *Frame) raise(p *Prescription, load equipment.Load, why evidence.Reason)
 		ceiling = units.MaxMass
 	}
 	p.Load, p.Next = load, nil
-	if gap, ok := f.table.Next(load.Each); ok {
+	if gap, ok := f.table.Next(load.Each()); ok {
 		p.Next = &gap
 	}
 	f.search(p, findingSteps, ceiling)
@@ -140,8 +140,8 @@ func ofSearch(r evidence.Reason) bool {
 // the ceiling, and the load reached so.
 func (f *Frame) stepsUp(from equipment.Load, steps int, ceiling units.Mass) (int, equipment.Load) {
 	for i := range steps {
-		gap, ok := f.table.Next(from.Each)
-		if !ok || gap.To.Each > ceiling {
+		gap, ok := f.table.Next(from.Each())
+		if !ok || gap.To.Each() > ceiling {
 			return i, from
 		}
 		from = gap.To

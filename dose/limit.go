@@ -53,7 +53,7 @@ func (r *Request) firstMassReason() evidence.Reason {
 // lifted, the lightest weight is left, if it is light enough to begin with unknown.
 func (f *Frame) underShare(share units.Fraction) (units.Mass, evidence.Reason) {
 	surely := f.r.liftsSurely()
-	most, unknown := share1RM(surely, share), min(f.table.Lightest().Each, f.r.mostUnknown())
+	most, unknown := share1RM(surely, share), min(f.table.Lightest().Each(), f.r.mostUnknown())
 	if most >= unknown && surely > 0 {
 		return most, evidence.Because("dose.share-from-done", factShareDone).With("most", share).With("surely", surely).With("ceiling", most)
 	}
@@ -153,7 +153,7 @@ func (f *Frame) massCautions() []evidence.Reason {
 
 // mostSaid returns the most per implement, nought where the kit ends below it.
 func (f *Frame) mostSaid() units.Mass {
-	if f.most > f.table.Heaviest().Each {
+	if f.most > f.table.Heaviest().Each() {
 		return 0
 	}
 	return f.most
@@ -180,11 +180,11 @@ func place(l screening.MassLimit) string {
 
 // asTaken says a weight in the unit marked on it, where one is.
 func asTaken(l equipment.Load) string {
-	text := l.Each.Short(units.Down)
+	text := l.Each().Short(units.Down)
 	if parts := l.Parts(); len(parts) == 1 {
 		text = parts[0].Mass.String()
 	}
-	if l.Hold == body.OneEachHand {
+	if l.Hold() == body.OneEachHand {
 		text += " in each hand"
 	}
 	return text

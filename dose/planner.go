@@ -148,7 +148,7 @@ func (p *planner) raiseHeaviest() {
 	var most units.Mass
 	for _, item := range p.items {
 		if ex, _ := p.r.Catalogue.Get(item.Exercise); !ex.Heaviest {
-			most = max(most, item.Load.Each)
+			most = max(most, item.Load.Each())
 		}
 	}
 	for i, item := range p.items {
@@ -158,7 +158,7 @@ func (p *planner) raiseHeaviest() {
 			continue // a set that was done is never gone above
 		}
 		load, err := f.table.Nearest(most, equipment.Policy{Ceiling: item.Finding.Ceiling})
-		if err == nil && load.Each > item.Load.Each {
+		if err == nil && load.Each() > item.Load.Each() {
 			f.raise(&p.items[i], load, evidence.Because("dose.heaviest", ex.Facts...))
 		}
 	}

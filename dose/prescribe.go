@@ -146,7 +146,7 @@ func (d *draft) countAt(load equipment.Load, e onerm.Estimate) (int, bool) {
 // estimate's equation, false where the equation has none: so light a load that
 // its curve has ended.
 func repsToFailure(e onerm.Estimate, load equipment.Load) (float64, bool) {
-	share, err := load.Each.Share(e.Cautious())
+	share, err := load.Each().Share(e.Cautious())
 	if err != nil {
 		return 0, true // no strength known: no repetition fits
 	}
@@ -168,7 +168,7 @@ func (d *draft) beyond(toFailure float64, e onerm.Estimate) bool {
 // take writes the load and how it was come by.
 func (d *draft) take(load equipment.Load, count int, e onerm.Estimate, ceiling units.Mass) {
 	d.p.Load, d.p.Count = load, count
-	d.p.Share, _ = load.Each.Share(e.OneRM)
+	d.p.Share, _ = load.Each().Share(e.OneRM)
 	toFailure, known := repsToFailure(e, load)
 	switch {
 	case known && !d.beyond(toFailure, e):
@@ -198,7 +198,7 @@ func (d *draft) flagLight(e onerm.Estimate) {
 }
 
 func (d *draft) tooHeavy(ceiling units.Mass) error {
-	why := evidence.Because("dose.too-heavy").With("lightest", d.table.Lightest().Each).With("most", ceiling)
+	why := evidence.Because("dose.too-heavy").With("lightest", d.table.Lightest().Each()).With("most", ceiling)
 	free := []evidence.Reason{evidence.Because("dose.free-by-lighter").With("most", ceiling), evidence.Because("dose.free-by-variant")}
 	if d.r.Screening.Limits.MaxFraction > 0 && !d.estimated() && !d.r.Exercise.MovesBody {
 		free = append(free, evidence.Because("dose.free-by-set"))
@@ -209,7 +209,7 @@ func (d *draft) tooHeavy(ceiling units.Mass) error {
 // close adds the step to the next weight and what screening asks for.
 func (d *draft) close() Prescription {
 	if d.p.Mode != WithoutLoad {
-		if gap, ok := d.table.Next(d.p.Load.Each); ok {
+		if gap, ok := d.table.Next(d.p.Load.Each()); ok {
 			d.p.Next = &gap
 		}
 		d.p.Most = d.mostSaid()

@@ -122,7 +122,7 @@ func (d *draft) goOn(s Step) error {
 		d.because(evidence.Because("dose.fraction-limit").With("most", share))
 	}
 	if e := d.estimate; d.estimated() {
-		d.p.Share, _ = load.Each.Share(e.OneRM)
+		d.p.Share, _ = load.Each().Share(e.OneRM)
 		d.flagLight(*e)
 	}
 	if s.Steps > 0 {

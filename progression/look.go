@@ -92,7 +92,7 @@ func (n *now) last() *visit.Visit { return &n.c.Log[len(n.c.Log)-1] }
 func (n *now) counts() bool { return n.out.Measure == exercise.Repetitions }
 
 // lightest returns the lightest weight of the kit.
-func (n *now) lightest() units.Mass { return n.f.Table().Lightest().Each }
+func (n *now) lightest() units.Mass { return n.f.Table().Lightest().Each() }
 
 // below returns the next lighter weight of the kit, and each if there is none.
 func (n *now) below(each units.Mass) units.Mass {
@@ -100,7 +100,7 @@ func (n *now) below(each units.Mass) units.Mass {
 	if err != nil {
 		return each
 	}
-	return load.Each
+	return load.Each()
 }
 
 // bottom is the least count of the range.
@@ -124,7 +124,7 @@ func (n *now) same(plan *dose.Prescription) dose.Step {
 	if n.out.Phase == dose.Maintain {
 		s.Sets = min(s.Sets, n.out.Sets)
 	}
-	if s.Load < n.last().Plan.Load.Each {
+	if s.Load < n.last().Plan.Load.Each() {
 		s.Count = n.bottom()
 	}
 	return s
@@ -138,7 +138,7 @@ func (n *now) beforeTrial() *dose.Prescription {
 		return trial
 	}
 	for i := len(n.c.Log) - 2; i >= 0; i-- {
-		if p := &n.c.Log[i].Plan; !visit.Searches(p) && p.Load.Each == n.seen.Base {
+		if p := &n.c.Log[i].Plan; !visit.Searches(p) && p.Load.Each() == n.seen.Base {
 			return p
 		}
 	}

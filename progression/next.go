@@ -154,7 +154,7 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 	if p.Mode == dose.WithoutLoad {
 		return d, nil
 	}
-	after, err := n.above(p.Load.Each)
+	after, err := n.above(p.Load.Each())
 	if err != nil {
 		return Decision{}, err
 	}

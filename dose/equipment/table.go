@@ -250,9 +250,9 @@ func (t *Table) Len() int {
 // load returns the load at index i.
 func (t *Table) load(i int) Load {
 	each := t.each[i]
-	l := Load{Each: each, Total: each, Hold: t.hold, table: t, made: t.made[i]}
+	l := Load{each: each, total: each, hold: t.hold, table: t, made: t.made[i]}
 	if t.hold.Implements() == 2 {
-		l.Total += each // at most 5 million kg
+		l.total += each // at most 5 million kg
 	}
 	return l
 }

@@ -40,7 +40,7 @@ func (r Record) readAsked(l *log) error {
 // AskedFor returns the line of a dose that is asked for from a day on.
 func AskedFor(p dose.Prescription, from units.Day) Asked {
 	a := Asked{
-		From: from, Exercise: p.Exercise, Side: p.Side, Load: p.Load.Each, Sets: p.Sets, Count: p.Count, Span: p.Span, Finding: p.Finding, Pausing: p.Tempo.Pausing,
+		From: from, Exercise: p.Exercise, Side: p.Side, Load: p.Load.Each(), Sets: p.Sets, Count: p.Count, Span: p.Span, Finding: p.Finding, Pausing: p.Tempo.Pausing,
 	}
 	if p.Hold == body.OneEachHand {
 		a.Stated = body.PerHand
@@ -126,7 +126,7 @@ func made(t *equipment.Table) string {
 		if len(list) == most {
 			return strings.Join(list, ", ") + " and more"
 		}
-		list = append(list, l.Each.String())
+		list = append(list, l.Each().String())
 	}
 	return strings.Join(list, ", ") + " each"
 }

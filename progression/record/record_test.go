@@ -231,7 +231,7 @@ func TestOwnExercise(t *testing.T) {
 	}
 	r.Asked = []record.Asked{record.AskedFor(item, r.Days[0])}
 	r.Visits = []record.Visit{{Day: r.Days[0], Noted: record.Noted{PainFree: true}}}
-	r.Done = []setlog.Set{{Day: r.Days[0], Exercise: item.Exercise, Side: item.Side, Hold: item.Hold, Load: item.Load.Each, Reps: item.Count}}
+	r.Done = []setlog.Set{{Day: r.Days[0], Exercise: item.Exercise, Side: item.Side, Hold: item.Hold, Load: item.Load.Each(), Reps: item.Count}}
 	r, err = record.Decode([]byte(encoded(t, r)), field.Strict)
 	if err != nil {
 		t.Fatal(err)
