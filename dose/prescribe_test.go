@@ -273,8 +273,19 @@ func TestUnloadedAndMeasured(t *testing.T) {
 		r.Exercise, r.Kit = ex, hall
 		r.Side = body.Both
 		p := prescribe(t, r)
-		if p.Measure != ex.Measure || p.Count < 1 || p.Tempo != (dose.Tempo{}) || p.Reserve != (dose.Reserve{}) {
+		if p.Measure != ex.Measure || p.Count < 1 || p.Tempo != (dose.Tempo{}) || !p.Reserve.IsZero() {
 			t.Errorf("%s: %+v", ex.ID, p)
+		}
+	}
+}
+
+// The reserve of what is held or walked claims nothing.
+func TestReserveString(t *testing.T) {
+	for want, r := range map[string]dose.Reserve{
+		"": {}, "at least 0": {Countable: true}, "at least 3": {Least: 3, Countable: true}, "more than 5, not countable": {Least: 5},
+	} {
+		if got := r.String(); got != want || r.IsZero() != (want == "") {
+			t.Errorf("%+v prints %q, want %q", r, got, want)
 		}
 	}
 }

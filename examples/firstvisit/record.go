@@ -116,7 +116,7 @@ func recordItem(p *page.Paper, n int, item dose.Prescription) {
 	if item.Share > 0 {
 		p.Say("   share    ", fmt.Sprintf("%s of the best estimate", item.Share))
 	}
-	if item.Reserve != (dose.Reserve{}) {
+	if !item.Reserve.IsZero() {
 		p.Say("   reserve  ", item.Reserve.String())
 	}
 	p.Say("   rest     ", fmt.Sprintf("%s seconds; build to %d sets, %s %s a set", item.Rest, item.BuildTo, item.Span, item.Measure))

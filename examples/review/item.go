@@ -77,7 +77,7 @@ func recordNext(p *page.Paper, next dose.Prescription) {
 	if next.Share > 0 {
 		p.Say("   share    ", fmt.Sprintf("%s of the best estimate", next.Share))
 	}
-	if next.Reserve != (dose.Reserve{}) {
+	if !next.Reserve.IsZero() {
 		p.Say("   reserve  ", next.Reserve.String())
 	}
 	p.Say("   rest     ", fmt.Sprintf("%s seconds; build to %d sets, %s %s a set", next.Rest, next.BuildTo, next.Span, next.Measure))

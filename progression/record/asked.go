@@ -81,6 +81,9 @@ func (a Asked) prescription(ex exercise.Exercise, kit equipment.Kit) (dose.Presc
 			bad.Add("/reserve", field.Bad(nil, "the repetitions that were to be left undone", field.ErrMissing))
 		} else {
 			p.Reserve = dose.Reserve{Least: *a.Reserve, Countable: !a.Uncounted}
+			if p.Reserve.IsZero() {
+				bad.Add("/uncounted", field.Bad(true, "a reserve above 0 beside it", field.ErrConflict))
+			}
 		}
 	}
 	if ex.Hold == body.Unloaded {

@@ -235,7 +235,11 @@ func short(e record.Entry) []string {
 }
 
 func amount(p dose.Prescription) string {
-	return fmt.Sprintf("%s, %s, %v, %d × %d, %v left, %v", p.Exercise, p.Side, p.Load.Each(), p.Sets, p.Count, p.Reserve, p.Mode)
+	left := ""
+	if !p.Reserve.IsZero() {
+		left = fmt.Sprintf(", %v left", p.Reserve)
+	}
+	return fmt.Sprintf("%s, %s, %v, %d × %d%s, %v", p.Exercise, p.Side, p.Load.Each(), p.Sets, p.Count, left, p.Mode)
 }
 
 // Random records go from start to review: no panic, every error names its field,
