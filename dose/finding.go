@@ -108,7 +108,9 @@ func (f *Frame) search(p *Prescription, steps int, ceiling units.Mass) {
 		ceiling = 0
 	}
 	p.Finding = &Finding{MaxSteps: left, Ceiling: ceiling}
-	p.Reasons = slices.DeleteFunc(slices.Clone(p.Reasons), ofSearch)
+	if slices.ContainsFunc(p.Reasons, ofSearch) {
+		p.Reasons = slices.DeleteFunc(slices.Clone(p.Reasons), ofSearch)
+	}
 	p.Reasons = append(p.Reasons, why)
 }
 

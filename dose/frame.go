@@ -55,7 +55,7 @@ func NewFrame(r Request) (*Frame, error) {
 	f.plain = opening(&f.r, &f.g)
 	f.choose()
 	f.bound()
-	f.plain.Reasons = slices.Clip(f.plain.Reasons) // several doses may be drawn up in one frame
+	f.plain.Reasons = slices.Clip(f.plain.Reasons) // callers may add to the outline's
 	return f, nil
 }
 
@@ -121,4 +121,12 @@ func (f *Frame) estimated() bool {
 	return f.estimate != nil && !f.r.Exercise.MovesBody && f.r.Exercise.Measure == exercise.Repetitions
 }
 
-func (f *Frame) draft() *draft { return &draft{f, f.plain} }
+// ownReasons is room for the reasons of most doses beside those of the outline.
+const ownReasons = 6
+
+// draft begins a dose, with reasons of its own: several may be drawn up in one frame.
+func (f *Frame) draft() *draft {
+	d := &draft{f, f.plain}
+	d.p.Reasons = append(make([]evidence.Reason, 0, len(f.plain.Reasons)+ownReasons), f.plain.Reasons...)
+	return d
+}

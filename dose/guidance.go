@@ -1,6 +1,7 @@
 package dose
 
 import (
+	"slices"
 	"sync"
 
 	"example.org/posology/dose/exercise"
@@ -69,6 +70,9 @@ const usualReasons = 16
 // guideFor chooses the row and fills the guide of a valid request.
 func guideFor(r *Request) guide {
 	g := guide{why: make([]evidence.Reason, 0, usualReasons)}
+	if r.Screening.Waived != "" {
+		g.because(evidence.Because("dose.waived").With("why", r.Screening.Waived))
+	}
 	aim := aimOf(r)
 	id, chosen := r.Guideline, []evidence.FactID(nil)
 	if id == "" {
@@ -152,10 +156,13 @@ func (g *guide) fillLoad(r *Request) {
 // withoutMemory keeps a load that is known from memory only from permitting
 // more than the row that would have been chosen without it.
 func (g *guide) withoutMemory(r *Request, row *guideline.Recommendation, which guideline.Field) (*guideline.Recommendation, guideline.Field) {
+	known := row.BasisOf(which)
+	if known != evidence.FromMemory && known != evidence.Design {
+		return row, which
+	}
 	id, chosen := usualRow(r, aimOf(r))
 	usual := rowOf(id)
-	known := row.BasisOf(which)
-	if known != evidence.FromMemory && known != evidence.Design || usual.Load.IsZero() {
+	if usual.Load.IsZero() {
 		return row, which
 	}
 	most, _ := usual.Load.Max()
@@ -179,11 +186,12 @@ var rows = sync.OnceValue(func() map[guideline.ID]*guideline.Recommendation {
 // rowOf returns the row of a valid request, or of this package's own tables: it is there.
 func rowOf(id guideline.ID) *guideline.Recommendation { return rows()[id] }
 
-func factsOf(row *guideline.Recommendation, f guideline.Field) []evidence.FactID {
+// factsOf names the fact behind a field, if the row states it, before others.
+func factsOf(row *guideline.Recommendation, f guideline.Field, others ...evidence.FactID) []evidence.FactID {
 	if id, ok := row.Fact(f); ok {
-		return []evidence.FactID{id}
+		return slices.Concat([]evidence.FactID{id}, others)
 	}
-	return nil
+	return others
 }
 
 // fillCount takes the row's repetitions, narrowed to what works for the
@@ -258,7 +266,7 @@ func closed(r units.Range[int]) units.Range[int] {
 func (g *guide) fillSets(r *Request) {
 	low, hasLow := g.row.Sets.Min()
 	g.buildTo = nearestIn(aboutThreeSets, g.row.Sets)
-	facts := append(factsOf(g.row, guideline.FieldSets), exercise.FactCountSets, factFewerLater)
+	facts := factsOf(g.row, guideline.FieldSets, exercise.FactCountSets, factFewerLater)
 	switch phase := r.phase(); {
 	case phase == Maintain:
 		g.sets = min(g.buildTo, maintainSets)

@@ -51,7 +51,7 @@ func (r *Request) listed() bool {
 
 // opening fills in what does not depend on the load.
 func opening(r *Request, g *guide) Prescription {
-	ex := r.Exercise
+	ex := &r.Exercise
 	p := Prescription{
 		Exercise: ex.ID, Name: ex.Name, Hold: ex.Hold, Side: r.Side, OneSided: ex.OneSided, Phase: r.phase(),
 		Sets: g.sets, BuildTo: g.buildTo, Measure: ex.Measure, Count: g.first, Span: g.count,
@@ -66,9 +66,6 @@ func opening(r *Request, g *guide) Prescription {
 		g.because(evidence.Because("dose.tempo", factTempo))
 	}
 	p.Reasons = g.why
-	if r.Screening.Waived != "" {
-		p.Reasons = append([]evidence.Reason{evidence.Because("dose.waived").With("why", r.Screening.Waived)}, p.Reasons...)
-	}
 	return p
 }
 
@@ -208,13 +205,14 @@ func (d *draft) tooHeavy(ceiling units.Mass) error {
 
 // close adds the step to the next weight and what screening asks for.
 func (d *draft) close() Prescription {
+	cautions := limitCautions(&d.r)
 	if d.p.Mode != WithoutLoad {
 		if gap, ok := d.table.Next(d.p.Load.Each()); ok {
 			d.p.Next = &gap
 		}
 		d.p.Most = d.mostSaid()
-		d.p.Cautions = append(d.massCautions(), d.p.Cautions...)
+		cautions = append(cautions, d.massCautions()...)
 	}
-	d.p.Cautions = append(limitCautions(&d.r), d.p.Cautions...)
+	d.p.Cautions = append(cautions, d.p.Cautions...)
 	return d.p
 }

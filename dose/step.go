@@ -103,7 +103,7 @@ func (d *draft) follow(s Step, sets int) {
 		d.p.Tempo.Lowering = max(d.p.Tempo.Lowering, s.Lowering)
 		d.p.Tempo.Pausing = max(d.p.Tempo.Pausing, s.Pausing)
 	}
-	d.p.Reasons = slices.DeleteFunc(slices.Clone(d.p.Reasons), func(r evidence.Reason) bool { return r.Code == setsCode })
+	d.p.Reasons = slices.DeleteFunc(d.p.Reasons, func(r evidence.Reason) bool { return r.Code == setsCode })
 	d.because(evidence.Because("dose.continued", factContinued).With("load", s.Load).With("count", s.Count).With("sets", d.p.Sets).With("build to", d.p.BuildTo))
 }
 

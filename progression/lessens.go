@@ -136,6 +136,9 @@ func (n *now) below3() bool {
 		}
 		below++
 	}
+	if below == 0 {
+		return false
+	}
 	a, err := rule.Simplify(below)
 	return err == nil && a.Advice == rule.Ease
 }

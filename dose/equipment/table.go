@@ -126,8 +126,11 @@ func (t *Table) fill(k Kit) bool {
 
 // addDumbbells lists the masses of which n exist. The table is empty before.
 func (t *Table) addDumbbells(ds []Dumbbell, n int) {
-	sorted := slices.Clone(ds)
-	slices.SortStableFunc(sorted, func(a, b Dumbbell) int { return cmp.Compare(a.Mass.Mass, b.Mass.Mass) })
+	sorted, lighter := ds, func(a, b Dumbbell) int { return cmp.Compare(a.Mass.Mass, b.Mass.Mass) }
+	if !slices.IsSortedFunc(ds, lighter) {
+		sorted = slices.Clone(ds)
+		slices.SortStableFunc(sorted, lighter)
+	}
 	t.each, t.made, t.items = make([]units.Mass, 0, len(ds)), make([]recipe, 0, len(ds)), make([]item, 0, len(ds))
 	for i := 0; i < len(sorted); {
 		first, count := sorted[i], 0
