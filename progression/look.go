@@ -1,8 +1,6 @@
 package progression
 
 import (
-	"sync"
-
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
@@ -35,7 +33,7 @@ type now struct {
 	before  *dose.Prescription // the last plan, that before a trial
 	step    dose.Step          // that dose again
 	fitted  fit                // within what the last visit showed
-	variant func() *offer      // the harder variant, looked at once and only if it comes to that
+	variant *lazyOffer         // the harder variant
 }
 
 // look sees a course in the frame of its day, without the passed visits of its log.
@@ -67,7 +65,7 @@ func look(c Course, waits waiting, f *dose.Frame, passed int) (*now, error) {
 	n.before = n.beforeTrial()
 	n.step = n.same(n.before)
 	n.fitted = n.fit(n.step)
-	n.variant = sync.OnceValue(n.harderVariant)
+	n.variant = &lazyOffer{of: n}
 	if n.back != nil && n.back.Anew {
 		return n.beginning()
 	}
