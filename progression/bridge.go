@@ -77,14 +77,16 @@ type ahead struct {
 
 // above looks at the step to the next weight above each.
 func (n *now) above(each units.Mass) (ahead, error) {
-	a := ahead{needed: math.Inf(1)}
-	jump, ok, err := NextJump(n.f.Table(), each, n.moved())
-	if err != nil || !ok {
-		return a, field.At("/body_mass", err)
+	a := ahead{jump: n.jump, needed: math.Inf(1)}
+	if a.jump == nil || a.jump.From != each { // else it is the step that was looked at
+		jump, ok, err := NextJump(n.f.Table(), each, n.moved())
+		if err != nil || !ok {
+			return ahead{needed: math.Inf(1)}, field.At("/body_mass", err)
+		}
+		a.jump = &jump
 	}
-	a.jump = &jump
-	a.again, a.vain = n.recall(jump.To.Each())
-	if p := jump.share(); p > 0 && n.counts() {
+	a.again, a.vain = n.recall(a.jump.To.Each())
+	if p := a.jump.share(); p > 0 && n.counts() {
 		if need, known := toFailureBefore(n.wanted(), p, n.c.Curve); known {
 			a.needed = need
 		}

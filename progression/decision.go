@@ -94,4 +94,12 @@ type Decision struct {
 	Reasons []evidence.Reason  `json:"reasons,omitempty"`
 }
 
-func (d *Decision) because(why ...evidence.Reason) { d.Reasons = append(d.Reasons, why...) }
+// usualReasons is room for the reasons of most decisions.
+const usualReasons = 8
+
+func (d *Decision) because(why ...evidence.Reason) {
+	if d.Reasons == nil && len(why) > 0 {
+		d.Reasons = make([]evidence.Reason, 0, usualReasons)
+	}
+	d.Reasons = append(d.Reasons, why...)
+}

@@ -15,7 +15,7 @@ import (
 // now is what is seen of a course on its day. Looking fills it once; choosing
 // changes nothing in it.
 type now struct {
-	c     Course // without the sets that are queried
+	c     *Course // without the sets that are queried
 	waits waiting
 	f     *dose.Frame
 	out   dose.Prescription // the frame's outline
@@ -37,7 +37,7 @@ type now struct {
 }
 
 // look sees a course in the frame of its day, without the passed visits of its log.
-func look(c Course, waits waiting, f *dose.Frame, passed int) (*now, error) {
+func look(c *Course, waits waiting, f *dose.Frame, passed int) (*now, error) {
 	n := &now{c: c, waits: waits, f: f, out: f.Outline(), most: f.Ceiling()}
 	n.c.Log, n.doubtful, n.queries = c.clean(f.Table(), passed)
 	var err error
@@ -54,8 +54,10 @@ func look(c Course, waits waiting, f *dose.Frame, passed int) (*now, error) {
 	if n.back, err = n.missed(c.lastDone()); err != nil {
 		return n, err
 	}
-	if n.attended, err = programme.Attendance(c.Sessions, c.Day); err != nil {
-		return n, err
+	if len(c.Sessions) > 0 { // of none nothing is concluded
+		if n.attended, err = programme.Attendance(c.Sessions, c.Day); err != nil {
+			return n, err
+		}
 	}
 	if n.seen.Gates.Advice >= rule.Ease { // what was referred then has been looked at since
 		if n.recurring, err = n.easedAlready(); err != nil {
