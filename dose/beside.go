@@ -43,12 +43,6 @@ type Beside struct {
 	Reasons []evidence.Reason `json:"reasons"`
 }
 
-// Rows that say what belongs beside lifting.
-const (
-	balanceRow guideline.ID = "ukcmo2019-older"
-	impactRow  guideline.ID = "brookewavell2022-osteoporosis"
-)
-
 // beside lists what belongs beside the week: balance and brisk movement from
 // 50 years on, and impact where bone is the goal and nothing rules it out.
 func (p *planner) beside() []Beside {

@@ -121,12 +121,9 @@ func (f *Frame) estimated() bool {
 	return f.estimate != nil && !f.r.Exercise.MovesBody && f.r.Exercise.Measure == exercise.Repetitions
 }
 
-// ownReasons is room for the reasons of most doses beside those of the outline.
-const ownReasons = 6
-
 // draft begins a dose, with reasons of its own: several may be drawn up in one frame.
 func (f *Frame) draft() *draft {
 	d := &draft{f, f.plain}
-	d.p.Reasons = append(make([]evidence.Reason, 0, len(f.plain.Reasons)+ownReasons), f.plain.Reasons...)
+	d.p.Reasons = append(make([]evidence.Reason, 0, len(f.plain.Reasons)+6), f.plain.Reasons...)
 	return d
 }

@@ -16,11 +16,12 @@ import (
 // older is the age from which the rows for older adults are chosen.
 const older body.Age = 50
 
-// startRow is where a novice from 50 years on begins, whatever the goal.
-const startRow guideline.ID = "acsm2011-older-start"
-
-// nscaStart is the other row that begins with one set.
-const nscaStart guideline.ID = "nsca2019-older-start"
+const (
+	startRow   guideline.ID = "acsm2011-older-start"          // where a novice from 50 years on begins, whatever the goal
+	nscaStart  guideline.ID = "nsca2019-older-start"          // begins with one set too
+	balanceRow guideline.ID = "ukcmo2019-older"               // what belongs beside lifting
+	impactRow  guideline.ID = "brookewavell2022-osteoporosis" // and for bone
+)
 
 // aims are the rows that a goal leads to, from 50 years on.
 var aims = map[guideline.Goal]guideline.ID{
@@ -64,12 +65,9 @@ const setsCode evidence.Code = "dose.sets"
 
 func (g *guide) because(why ...evidence.Reason) { g.why = append(g.why, why...) }
 
-// usualReasons is room for the reasons of most doses.
-const usualReasons = 16
-
 // guideFor chooses the row and fills the guide of a valid request.
 func guideFor(r *Request) guide {
-	g := guide{why: make([]evidence.Reason, 0, usualReasons)}
+	g := guide{why: make([]evidence.Reason, 0, 16)} // room for those of most doses
 	if r.Screening.Waived != "" {
 		g.because(evidence.Because("dose.waived").With("why", r.Screening.Waived))
 	}

@@ -6,7 +6,6 @@ import (
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
-	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -114,7 +113,7 @@ func (p *planner) dose(ex exercise.Exercise) (Prescription, error) {
 func (p *planner) doseSide(ex exercise.Exercise, side body.Side) (Prescription, error) {
 	r := Request{
 		Day: p.r.Day, Screening: p.r.Screening, Exercise: ex, Side: side,
-		Goal: p.r.Goal, Phase: p.r.Phase, Technique: p.r.Technique(ex.ID), Estimates: p.estimates(ex),
+		Goal: p.r.Goal, Phase: p.r.Phase, Technique: p.r.Technique(ex.ID), Estimates: ofExercise(p.r.Estimates, ex),
 		Performed: p.r.performedFor(ex, side), Done: p.done(ex), Kit: p.r.Kit, Guideline: p.r.Guideline,
 	}
 	f, err := NewFrame(r)
@@ -123,11 +122,6 @@ func (p *planner) doseSide(ex exercise.Exercise, side body.Side) (Prescription, 
 	}
 	p.frames[ex.ID] = f
 	return f.Prescribe()
-}
-
-// estimates returns the tests of the exercise that are usable.
-func (p *planner) estimates(ex exercise.Exercise) []onerm.Estimate {
-	return ofExercise(p.r.Estimates, ex)
 }
 
 // done returns the sets of the exercise that were really done.

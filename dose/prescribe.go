@@ -90,6 +90,10 @@ func (d *draft) fromEstimate(e onerm.Estimate) error {
 	if err != nil {
 		return field.At("/guideline", err)
 	}
+	if most := d.r.Screening.Limits.MaxFraction; most > 0 && most < high {
+		high = most
+		d.because(evidence.Because("dose.fraction-limit").With("most", most))
+	}
 	target, ceiling, err := d.window(e.Cautious(), low, high)
 	if err != nil {
 		return err
@@ -107,18 +111,14 @@ func (d *draft) fromEstimate(e onerm.Estimate) error {
 
 // window returns the masses, per implement, that the band allows on the
 // cautious 1RM under every limit.
-func (d *draft) window(cautious units.Mass, low, high units.Fraction) (target, ceiling units.Mass, err error) {
-	if most := d.r.Screening.Limits.MaxFraction; most > 0 && most < high {
-		high = most
-		d.because(evidence.Because("dose.fraction-limit").With("most", most))
-	}
+func (f *Frame) window(cautious units.Mass, low, high units.Fraction) (target, ceiling units.Mass, err error) {
 	if target, err = cautious.Scale(low, units.Down); err != nil {
 		return 0, 0, field.At("/estimates", err)
 	}
 	if ceiling, err = cautious.Scale(high, units.Down); err != nil {
 		return 0, 0, field.At("/estimates", err)
 	}
-	return target, min(ceiling, d.most), nil
+	return target, min(ceiling, f.most), nil
 }
 
 // countAt returns how many repetitions of the load leave the reserve, by the

@@ -49,8 +49,10 @@ type Request struct {
 	Done []setlog.Set `json:"done,omitempty"`
 	// Bound is the most per implement that is known to be allowed of an exercise
 	// that this one replaces; 0: none is known.
-	Bound units.Mass    `json:"bound,omitzero"`
-	Kit   equipment.Kit `json:"kit"`
+	Bound units.Mass `json:"bound,omitzero"`
+	// Kit is compiled for the exercise's hold; once for many requests where
+	// [equipment.Kit.Once] made it.
+	Kit equipment.Kit `json:"kit"`
 
 	// Guideline is the row that the dose follows. Empty: one is chosen by
 	// goal, training and age, and reported as assumed.

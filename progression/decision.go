@@ -94,12 +94,9 @@ type Decision struct {
 	Reasons []evidence.Reason  `json:"reasons,omitempty"`
 }
 
-// usualReasons is room for the reasons of most decisions.
-const usualReasons = 8
-
 func (d *Decision) because(why ...evidence.Reason) {
 	if d.Reasons == nil && len(why) > 0 {
-		d.Reasons = make([]evidence.Reason, 0, usualReasons)
+		d.Reasons = make([]evidence.Reason, 0, 8) // room for those of most decisions
 	}
 	d.Reasons = append(d.Reasons, why...)
 }

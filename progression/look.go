@@ -33,7 +33,7 @@ type now struct {
 	before  *dose.Prescription // the last plan, that before a trial
 	step    dose.Step          // that dose again
 	fitted  fit                // within what the last visit showed
-	variant *lazyOffer         // the harder variant
+	offered **offer            // the harder variant once it was looked at; see variant
 }
 
 // look sees a course in the frame of its day, without the passed visits of its log.
@@ -67,7 +67,7 @@ func look(c *Course, waits waiting, f *dose.Frame, passed int) (*now, error) {
 	n.before = n.beforeTrial()
 	n.step = n.same(n.before)
 	n.fitted = n.fit(n.step)
-	n.variant = &lazyOffer{of: n}
+	n.offered = new(*offer)
 	if n.back != nil && n.back.Anew {
 		return n.beginning()
 	}

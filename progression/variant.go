@@ -16,17 +16,12 @@ type offer struct {
 	there bool
 }
 
-// A lazyOffer is looked at once, and only if it comes to that.
-type lazyOffer struct {
-	of    *now
-	offer *offer
-}
-
-func (l *lazyOffer) look() *offer {
-	if l.offer == nil {
-		l.offer = l.of.harderVariant()
+// variant is the harder variant, looked at once and only if it comes to that.
+func (n *now) variant() *offer {
+	if *n.offered == nil {
+		*n.offered = n.harderVariant()
 	}
-	return l.offer
+	return *n.offered
 }
 
 // harderVariant looks the harder exercise up, unless it was taken away.
@@ -52,19 +47,19 @@ func (n *now) harderVariant() *offer {
 
 // variantOffered reports whether there is one that can be dosed, or that bad input
 // keeps from being looked at.
-func (n *now) variantOffered() bool { o := n.variant.look(); return o.p != nil || o.err != nil }
+func (n *now) variantOffered() bool { o := n.variant(); return o.p != nil || o.err != nil }
 
-func (n *now) variantWaits() bool { return n.waits == newWaits && n.variant.look().p != nil }
+func (n *now) variantWaits() bool { return n.waits == newWaits && n.variant().p != nil }
 
 func (n *now) waitForVariant() choice {
-	return n.stay(because("progression.variant-waits").With("exercise", n.variant.look().ex.Name))
+	return n.stay(because("progression.variant-waits").With("exercise", n.variant().ex.Name))
 }
 
-func (n *now) takeVariant() choice { return choice{new: n.variant.look()} }
+func (n *now) takeVariant() choice { return choice{new: n.variant()} }
 
 // noVariant says that a harder variant cannot be dosed, where there is one.
 func (n *now) noVariant() []evidence.Reason {
-	if o := n.variant.look(); o.there && o.p == nil {
+	if o := n.variant(); o.there && o.p == nil {
 		return []evidence.Reason{because("progression.no-variant").With("exercise", o.ex.Name)}
 	}
 	return nil

@@ -2,21 +2,19 @@ package equipment
 
 import (
 	"slices"
-	"sync/atomic"
+	"sync"
 
 	"example.org/posology/units/body"
 )
 
 // A made remembers the tables of a kit.
 type made struct {
-	kit    Kit // a copy that nobody else holds
-	tables [body.Unloaded + 1]atomic.Pointer[compiled]
-}
-
-// compiled is what a hold gave, a refusal too.
-type compiled struct {
-	table *Table
-	err   error
+	kit   Kit // a copy that nobody else holds
+	holds [body.Unloaded + 1]struct {
+		once  sync.Once
+		table *Table
+		err   error
+	}
 }
 
 // Once returns k as a kit that is compiled once for each hold: all copies of it share

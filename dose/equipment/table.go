@@ -80,12 +80,8 @@ func (k Kit) Compile(h body.Hold) (*Table, error) {
 	if h.Check() != nil || !k.remembered() {
 		return k.compile(h)
 	}
-	kept := &k.made.tables[h]
-	if kept.Load() == nil {
-		t, err := k.compile(h)
-		kept.CompareAndSwap(nil, &compiled{t, err})
-	}
-	c := kept.Load()
+	c := &k.made.holds[h]
+	c.once.Do(func() { c.table, c.err = k.made.kit.compile(h) })
 	return c.table, c.err
 }
 

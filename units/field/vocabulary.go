@@ -79,8 +79,8 @@ func (v Vocabulary[E]) Unmarshal(text []byte, into *E) error {
 // Check returns nil if e is a value other than "not given", else an
 // [ErrMissing] or [ErrOutOfRange] for the field at path.
 func (v Vocabulary[E]) Check(path string, e E) error {
-	if e != 0 && int(e) < len(v.texts) {
-		return nil // in line, since every field of every visit is asked
+	if e != 0 && int(e) < len(v.texts) { // Valid in line: every field of every visit is asked
+		return nil
 	}
 	return v.refuse(path, e)
 }
