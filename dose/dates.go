@@ -31,7 +31,9 @@ func (d Dates) Overdue(day units.Day) []evidence.Reason {
 }
 
 // Expired reports whether a plan is not followed any more on the day given.
-func (d Dates) Expired(day units.Day) bool { return d.Expires.Check() == nil && day > d.Expires }
+func (d Dates) Expired(day units.Day) bool {
+	return day > d.Expires && !d.Expires.IsZero() && d.Expires.Check() == nil
+}
 
 // Dates returns the days that a plan of the phase is held to, from its first
 // session on: review after 14 days of Familiarise and 42 of any other phase,

@@ -66,7 +66,7 @@ func outdated(day, from, tested units.Day) (evidence.Reason, bool) {
 }
 
 // stillSays refuses a test of strength, or a set that was done, that is outdated.
-func (r Request) stillSays(tested units.Day) error {
+func (r *Request) stillSays(tested units.Day) error {
 	from := r.Screening.TestsFrom
 	if _, out := outdated(r.Day, from, tested); !out {
 		return nil

@@ -127,13 +127,27 @@ func TestReasonsNameTheChoice(t *testing.T) {
 		var r Request
 		r.Goal = guideline.Strength
 		r.Screening.Who.Age, r.Screening.Who.Training = tt.age, tt.training
-		g, err := guideFor(r)
-		if err != nil {
-			t.Fatal(err)
-		}
+		g := guideFor(&r)
 		i := slices.IndexFunc(g.why, func(why evidence.Reason) bool { return why.Code == "dose.guideline-assumed" })
 		if i < 0 || !slices.Equal(g.why[i].Facts, tt.want) {
 			t.Errorf("%d years, %s: %v, want %v", tt.age, tt.training, g.why, tt.want)
+		}
+	}
+}
+
+// TestRowsAreThere holds that every row that this package goes to by name is one of
+// the guideline's: rowOf says so without an error.
+func TestRowsAreThere(t *testing.T) {
+	ids := []guideline.ID{startRow, nscaStart, balanceRow, impactRow}
+	for goal := range guideline.Goals() {
+		ids = append(ids, aims[goal])
+	}
+	for training := range body.Trainings() {
+		ids = append(ids, youngRows[training])
+	}
+	for _, id := range ids {
+		if row := rowOf(id); row == nil || row.ID != id {
+			t.Errorf("no row %q", id)
 		}
 	}
 }

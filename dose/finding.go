@@ -55,7 +55,7 @@ func (d *draft) usualFirst() (equipment.Load, error) {
 			d.because(d.r.firstMassReason())
 		}
 	}
-	if lightest.Each > ceiling {
+	if lightest.Each() > ceiling {
 		return equipment.Load{}, d.tooHeavy(ceiling)
 	}
 	if !some {
@@ -108,7 +108,9 @@ func (f *Frame) search(p *Prescription, steps int, ceiling units.Mass) {
 		ceiling = 0
 	}
 	p.Finding = &Search{MaxSteps: left, Ceiling: ceiling}
-	p.Reasons = slices.DeleteFunc(slices.Clone(p.Reasons), ofSearch)
+	if slices.ContainsFunc(p.Reasons, ofSearch) {
+		p.Reasons = slices.DeleteFunc(slices.Clone(p.Reasons), ofSearch)
+	}
 	p.Reasons = append(p.Reasons, why)
 }
 
@@ -125,7 +127,7 @@ func (f *Frame) raise(p *Prescription, load equipment.Load, why evidence.Reason)
 		ceiling = units.MaxMass
 	}
 	p.Load, p.Next = load, nil
-	if gap, ok := f.table.Next(load.Each); ok {
+	if gap, ok := f.table.Next(load.Each()); ok {
 		p.Next = &gap
 	}
 	f.search(p, findingSteps, ceiling)
@@ -140,8 +142,8 @@ func ofSearch(r evidence.Reason) bool {
 // the ceiling, and the load reached so.
 func (f *Frame) stepsUp(from equipment.Load, steps int, ceiling units.Mass) (int, equipment.Load) {
 	for i := range steps {
-		gap, ok := f.table.Next(from.Each)
-		if !ok || gap.To.Each > ceiling {
+		gap, ok := f.table.Next(from.Each())
+		if !ok || gap.To.Each() > ceiling {
 			return i, from
 		}
 		from = gap.To

@@ -45,7 +45,7 @@ func TestStepsWithinAVisit(t *testing.T) {
 		tt.spoil(&r)
 		p := prescribe(t, r)
 		low, _ := p.Span.Min()
-		for _, p := range []dose.Prescription{p, continued(t, r, dose.Step{Load: p.Load.Each, Last: p.Load.Each, Count: low, Sets: 1, Steps: 2})} {
+		for _, p := range []dose.Prescription{p, continued(t, r, dose.Step{Load: p.Load.Each(), Last: p.Load.Each(), Count: low, Sets: 1, Steps: 2})} {
 			if p.Finding == nil || p.Mode != dose.LoadFinding {
 				t.Fatalf("%s: %v, %+v", name, p.Mode, p.Finding)
 			}
@@ -115,9 +115,9 @@ func TestEveryLimitReachesThePage(t *testing.T) {
 }
 
 func checkLimits(t *rapid.T, f *dose.Frame, p dose.Prescription) {
-	r, top := f.Request(), f.Table().Heaviest().Each
-	if p.Load.Each > f.Ceiling() || heaviest(f.Table(), p) > min(f.Ceiling(), top) {
-		t.Fatalf("%v, %+v above %v", p.Load.Each, p.Finding, f.Ceiling())
+	r, top := f.Request(), f.Table().Heaviest().Each()
+	if p.Load.Each() > f.Ceiling() || heaviest(f.Table(), p) > min(f.Ceiling(), top) {
+		t.Fatalf("%v, %+v above %v", p.Load.Each(), p.Finding, f.Ceiling())
 	}
 	switch {
 	case f.Ceiling() <= top && (p.Most != f.Ceiling() || !strings.Contains(told(p), "Take no more than ")):
@@ -168,13 +168,13 @@ func TestHeaviestIsRaisedWhereSomebodyLooks(t *testing.T) {
 		r.Performed = append(r.Performed, s, other)
 		tt.spoil(&r)
 		item := firstWeek(t, r).Sessions[0].Items[0]
-		if item.Exercise != "goblet-squat" || item.Load.Each != tt.load || item.Finding == nil || item.Finding.MaxSteps != tt.steps {
-			t.Errorf("%s: %s, %v, %+v", name, item.Exercise, item.Load.Each, item.Finding)
+		if item.Exercise != "goblet-squat" || item.Load.Each() != tt.load || item.Finding == nil || item.Finding.MaxSteps != tt.steps {
+			t.Errorf("%s: %s, %v, %+v", name, item.Exercise, item.Load.Each(), item.Finding)
 		}
 		if has(item.Reasons, "dose.heaviest") != (tt.load > units.Kilogram/2) {
 			t.Errorf("%s: %v", name, item.Reasons)
 		}
-		if gap, more := units.Must(r.Kit.Compile(item.Hold)).Next(item.Load.Each); more != (item.Next != nil) || more && item.Next.To.Each != gap.To.Each {
+		if gap, more := units.Must(r.Kit.Compile(item.Hold)).Next(item.Load.Each()); more != (item.Next != nil) || more && item.Next.To.Each() != gap.To.Each() {
 			t.Errorf("%s: next %+v", name, item.Next)
 		}
 		n := 0

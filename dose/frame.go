@@ -43,26 +43,19 @@ func NewFrame(r Request) (*Frame, error) {
 		return &Frame{}, err
 	}
 	r.Screening = r.Screening.Tightest()
-	if err := gate(r); err != nil {
+	if err := gate(&r); err != nil {
 		return &Frame{}, err
 	}
 	table, err := r.table()
 	if err != nil {
 		return &Frame{}, err
 	}
-	return frame(r, table)
-}
-
-// frame works on a request that is valid and not barred.
-func frame(r Request, table *equipment.Table) (*Frame, error) {
-	g, err := guideFor(r)
-	if err != nil {
-		return &Frame{}, err
-	}
-	f := &Frame{r: r, table: table, g: g, plain: opening(r, g)}
+	f := &Frame{r: r, table: table}
+	f.g = guideFor(&f.r)
+	f.plain = opening(&f.r, &f.g)
 	f.choose()
 	f.bound()
-	f.plain.Reasons = slices.Clip(f.plain.Reasons) // several doses may be drawn up in one frame
+	f.plain.Reasons = slices.Clip(f.plain.Reasons) // callers may add to the outline's
 	return f, nil
 }
 
@@ -88,10 +81,10 @@ func (f *Frame) Outline() Prescription { return f.plain }
 // MostSets returns the most sets that may be asked for: those of the guideline's
 // row, or those that it is built up to.
 func (f *Frame) MostSets() int {
-	most, stated := f.g.row.Sets.Max()
-	if !stated || f.g.buildTo < aboutThreeSets {
+	if f.g.row == nil || f.g.buildTo < aboutThreeSets {
 		return f.g.buildTo
 	}
+	most, _ := f.g.row.Sets.Max()
 	return max(most, f.g.buildTo)
 }
 
@@ -128,4 +121,9 @@ func (f *Frame) estimated() bool {
 	return f.estimate != nil && !f.r.Exercise.MovesBody && f.r.Exercise.Measure == exercise.Repetitions
 }
 
-func (f *Frame) draft() *draft { return &draft{f, f.plain} }
+// draft begins a dose, with reasons of its own: several may be drawn up in one frame.
+func (f *Frame) draft() *draft {
+	d := &draft{f, f.plain}
+	d.p.Reasons = append(make([]evidence.Reason, 0, len(f.plain.Reasons)+6), f.plain.Reasons...)
+	return d
+}

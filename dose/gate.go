@@ -8,7 +8,7 @@ import (
 
 // gate returns the constraint of screening that bars the exercise altogether,
 // nil if none does. Who has to be seen hears that before anything that is overdue.
-func gate(r Request) error {
+func gate(r *Request) error {
 	switch o := r.Screening; {
 	case o.Route >= screening.SameDay:
 		return r.barred(ErrNoDose, outcomeReason("dose.no-dose", o), evidence.Because("dose.free-by-being-seen"))
@@ -29,7 +29,7 @@ func gate(r Request) error {
 	return nil
 }
 
-func loaded(r Request) bool { return r.Exercise.Hold != body.Unloaded }
+func loaded(r *Request) bool { return r.Exercise.Hold != body.Unloaded }
 
 // outcomeReason gives the route and the gravest finding, by which the reader
 // can trace why.
@@ -41,7 +41,7 @@ func outcomeReason(code evidence.ReasonCode, o screening.Outcome) evidence.Reaso
 	return why.With("finding", o.Findings[0].Reason.Code)
 }
 
-func (r Request) barred(category error, why evidence.Reason, free ...evidence.Reason) error {
+func (r *Request) barred(category error, why evidence.Reason, free ...evidence.Reason) error {
 	why = why.With("exercise", r.Exercise.ID)
 	return &ConstraintError{Exercise: r.Exercise.ID, Constraint: why, Free: free, Instead: r.Exercise.Easier, Err: category}
 }
@@ -51,7 +51,7 @@ var straining = body.DemandSet(body.AbdominalPressure)
 
 // clashes returns what the exercise demands and the limits rule out. Where
 // support is needed, standing freely is ruled out unless a hand is left for it.
-func clashes(r Request) body.Demands {
+func clashes(r *Request) body.Demands {
 	limits := r.Screening.Limits
 	avoid := limits.Avoid
 	if r.Screening.Meanwhile == screening.UnloadedPractice {
@@ -68,7 +68,7 @@ func clashes(r Request) body.Demands {
 
 // bodyOnArms returns the arm work that a limit on mass rules out for exercises
 // without a weight: there the arms carry a share of the body that nobody weighed.
-func bodyOnArms(r Request) body.Demands {
+func bodyOnArms(r *Request) body.Demands {
 	var ruledOut body.Demands
 	for _, limit := range r.Screening.Limits.Masses {
 		if demand, some := limit.Region.Resisted(); some && !loaded(r) && ofArm(limit.Region) && binds(limit, r) {
@@ -81,7 +81,7 @@ func bodyOnArms(r Request) body.Demands {
 func handFree(h body.Hold) bool { return h == body.OneHand || h == body.OnLimb || h == body.Unloaded }
 
 // binds reports whether the limit is on work that the exercise does.
-func binds(limit screening.MassLimit, r Request) bool {
+func binds(limit screening.MassLimit, r *Request) bool {
 	otherSide := r.Exercise.OneSided && r.Side != body.Both && limit.Side != body.Both && limit.Side != r.Side
 	if otherSide {
 		return false

@@ -66,7 +66,7 @@ func TestGateLetsPass(t *testing.T) {
 	}
 	r = row(t)
 	r.Screening.Limits.LeastSetting = screening.InGroup
-	if p := prescribe(t, r); p.Load.Each == 0 {
+	if p := prescribe(t, r); p.Load.Each() == 0 {
 		t.Error("a setting with enough supervision is refused")
 	}
 }

@@ -1,6 +1,9 @@
 package dose
 
 import (
+	"slices"
+	"sync"
+
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
@@ -8,14 +11,17 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
-	"example.org/posology/units/field"
 )
 
 // older is the age from which the rows for older adults are chosen.
 const older body.Age = 50
 
-// startRow is where a novice from 50 years on begins, whatever the goal.
-const startRow guideline.ID = "acsm2011-older-start"
+const (
+	startRow   guideline.ID = "acsm2011-older-start"          // where a novice from 50 years on begins, whatever the goal
+	nscaStart  guideline.ID = "nsca2019-older-start"          // begins with one set too
+	balanceRow guideline.ID = "ukcmo2019-older"               // what belongs beside lifting
+	impactRow  guideline.ID = "brookewavell2022-osteoporosis" // and for bone
+)
 
 // aims are the rows that a goal leads to, from 50 years on.
 var aims = map[guideline.Goal]guideline.ID{
@@ -38,8 +44,8 @@ var youngRows = map[body.Training]guideline.ID{
 // A guide is what the guideline says for one request, with what it leaves
 // open filled in from the usual numbers or the starting row, each with its reason.
 type guide struct {
-	row     guideline.Recommendation
-	aim     guideline.Recommendation
+	row     *guideline.Recommendation
+	aim     *guideline.Recommendation
 	assumed bool
 	band    units.Range[units.Fraction] // of 1RM; not stated if the row speaks in RM
 	rm      units.Range[int]            // load in repetition maxima
@@ -59,24 +65,19 @@ const setsCode evidence.ReasonCode = "dose.sets"
 
 func (g *guide) because(why ...evidence.Reason) { g.why = append(g.why, why...) }
 
-// guideFor chooses the row and fills the guide.
-func guideFor(r Request) (guide, error) {
-	var g guide
+// guideFor chooses the row and fills the guide of a valid request.
+func guideFor(r *Request) guide {
+	g := guide{why: make([]evidence.Reason, 0, 16)} // room for those of most doses
+	if r.Screening.Waived != "" {
+		g.because(evidence.Because("dose.waived").With("why", r.Screening.Waived))
+	}
 	aim := aimOf(r)
 	id, chosen := r.Guideline, []evidence.FactID(nil)
 	if id == "" {
-		id, chosen = rowOf(r, aim)
+		id, chosen = usualRow(r, aim)
 		g.assumed = true
 	}
-	var bad field.Errors
-	var err error
-	g.row, err = guideline.Get(id)
-	bad.Add("/guideline", err)
-	g.aim, err = guideline.Get(aim)
-	bad.Add("/goal", err)
-	if bad.Err() != nil {
-		return guide{}, bad.Err()
-	}
+	g.row, g.aim = rowOf(id), rowOf(aim)
 	code := evidence.ReasonCode("dose.guideline")
 	if g.assumed {
 		code = "dose.guideline-assumed"
@@ -90,10 +91,10 @@ func guideFor(r Request) (guide, error) {
 	g.fillSets(r)
 	g.fillTimes()
 	g.fillReserve(r)
-	return g, nil
+	return g
 }
 
-func aimOf(r Request) guideline.ID {
+func aimOf(r *Request) guideline.ID {
 	if r.Screening.Who.Age < older {
 		return youngRows[r.Screening.Who.Training]
 	}
@@ -108,9 +109,9 @@ func aimFacts(age body.Age) []evidence.FactID {
 	return []evidence.FactID{factOlder, factAims}
 }
 
-// rowOf returns the row that is followed where none was asked for, and the
+// usualRow returns the row that is followed where none was asked for, and the
 // facts that it is chosen by.
-func rowOf(r Request, aim guideline.ID) (guideline.ID, []evidence.FactID) {
+func usualRow(r *Request, aim guideline.ID) (guideline.ID, []evidence.FactID) {
 	switch {
 	case r.Screening.Who.Age < older:
 	case r.phase() == Familiarise:
@@ -123,7 +124,7 @@ func rowOf(r Request, aim guideline.ID) (guideline.ID, []evidence.FactID) {
 
 // fillLoad takes the row's band: its starting band for a novice, the one for
 // the arms or the legs where the row tells them apart.
-func (g *guide) fillLoad(r Request) {
+func (g *guide) fillLoad(r *Request) {
 	row, which := g.row, guideline.FieldLoad
 	switch {
 	case r.Screening.Who.Training == body.Novice && !row.LoadStart.IsZero():
@@ -137,7 +138,7 @@ func (g *guide) fillLoad(r Request) {
 	case !row.RM.IsZero():
 		g.rm, which = row.RM, guideline.FieldRM
 	default:
-		row = must(startRow)
+		row = rowOf(startRow)
 		g.band = row.Load
 		g.because(evidence.Because("dose.band-from-start-row", factStart).With("row", startRow))
 	}
@@ -152,11 +153,14 @@ func (g *guide) fillLoad(r Request) {
 
 // withoutMemory keeps a load that is known from memory only from permitting
 // more than the row that would have been chosen without it.
-func (g *guide) withoutMemory(r Request, row guideline.Recommendation, which guideline.Field) (guideline.Recommendation, guideline.Field) {
-	id, chosen := rowOf(r, aimOf(r))
-	usual := must(id)
+func (g *guide) withoutMemory(r *Request, row *guideline.Recommendation, which guideline.Field) (*guideline.Recommendation, guideline.Field) {
 	known := row.BasisOf(which)
-	if known != evidence.FromMemory && known != evidence.Design || usual.Load.IsZero() {
+	if known != evidence.FromMemory && known != evidence.Design {
+		return row, which
+	}
+	id, chosen := usualRow(r, aimOf(r))
+	usual := rowOf(id)
+	if usual.Load.IsZero() {
 		return row, which
 	}
 	most, _ := usual.Load.Max()
@@ -168,22 +172,29 @@ func (g *guide) withoutMemory(r Request, row guideline.Recommendation, which gui
 	return usual, guideline.FieldLoad
 }
 
-// must returns a row of this package's own tables, whose presence a test holds.
-func must(id guideline.ID) guideline.Recommendation {
-	row, _ := guideline.Get(id)
-	return row
-}
-
-func factsOf(row guideline.Recommendation, f guideline.Field) []evidence.FactID {
-	if id, ok := row.Fact(f); ok {
-		return []evidence.FactID{id}
+// rows are all recommendations, copied once: nothing here changes one.
+var rows = sync.OnceValue(func() map[guideline.ID]*guideline.Recommendation {
+	byID := map[guideline.ID]*guideline.Recommendation{}
+	for row := range guideline.All() {
+		byID[row.ID] = &row
 	}
-	return nil
+	return byID
+})
+
+// rowOf returns the row of a valid request, or of this package's own tables: it is there.
+func rowOf(id guideline.ID) *guideline.Recommendation { return rows()[id] }
+
+// factsOf names the fact behind a field, if the row states it, before others.
+func factsOf(row *guideline.Recommendation, f guideline.Field, others ...evidence.FactID) []evidence.FactID {
+	if id, ok := row.Fact(f); ok {
+		return slices.Concat([]evidence.FactID{id}, others)
+	}
+	return others
 }
 
 // fillCount takes the row's repetitions, narrowed to what works for the
 // exercise; where the two do not meet, the exercise's own range holds.
-func (g *guide) fillCount(r Request) {
+func (g *guide) fillCount(r *Request) {
 	ex := r.Exercise
 	if ex.Measure != exercise.Repetitions {
 		facts := countFacts(ex)
@@ -250,10 +261,10 @@ func closed(r units.Range[int]) units.Range[int] {
 
 // fillSets begins a familiarisation with the fewest sets that the row names, and
 // one where it names none: early on, more bring no different response.
-func (g *guide) fillSets(r Request) {
+func (g *guide) fillSets(r *Request) {
 	low, hasLow := g.row.Sets.Min()
 	g.buildTo = nearestIn(aboutThreeSets, g.row.Sets)
-	facts := append(factsOf(g.row, guideline.FieldSets), exercise.FactCountSets, factFewerLater)
+	facts := factsOf(g.row, guideline.FieldSets, exercise.FactCountSets, factFewerLater)
 	switch phase := r.phase(); {
 	case phase == Maintain:
 		g.sets = min(g.buildTo, maintainSets)
@@ -266,7 +277,7 @@ func (g *guide) fillSets(r Request) {
 		g.sets = 1
 	}
 	if r.phase() == Familiarise {
-		facts = append(facts, factsOf(must("nsca2019-older-start"), guideline.FieldSets)...)
+		facts = append(facts, factsOf(rowOf(nscaStart), guideline.FieldSets)...)
 	}
 	if r.Screening.Meanwhile >= screening.LightSupervised {
 		g.sets, g.buildTo = 1, 1
@@ -276,7 +287,7 @@ func (g *guide) fillSets(r Request) {
 }
 
 // lightenSets leaves out the sets that a lighter day asks for, down to one.
-func (g *guide) lightenSets(r Request) {
+func (g *guide) lightenSets(r *Request) {
 	l := r.Screening.Limits.Lighten
 	g.sets = max(1, g.sets-l.FewerSets)
 	if l.AtMostLast {
@@ -301,7 +312,7 @@ func (g *guide) fillTimes() {
 
 // fillReserve sets the least reserve: more than can be counted at a start with
 // light loads, else by training status; limits only ever raise it.
-func (g *guide) fillReserve(r Request) {
+func (g *guide) fillReserve(r *Request) {
 	g.reserve = Reserve{startReserve[r.Screening.Who.Training], true}
 	facts := []evidence.FactID{factReserve}
 	if top, ok := g.band.Max(); ok && top <= lightBand {

@@ -276,10 +276,10 @@ func TestMonotoneSafety(t *testing.T) {
 		check := func(holds bool, what string) {
 			if !holds {
 				t.Fatalf("%s: %s\nbefore %v × %d, %v of 1RM, reserve %v, %+v\nafter  %v × %d, %v of 1RM, reserve %v, %+v", how, what,
-					was.Load.Each, was.Sets, was.Share, was.Reserve, was.Finding, is.Load.Each, is.Sets, is.Share, is.Reserve, is.Finding)
+					was.Load.Each(), was.Sets, was.Share, was.Reserve, was.Finding, is.Load.Each(), is.Sets, is.Share, is.Reserve, is.Finding)
 			}
 		}
-		check(is.Load.Each <= was.Load.Each, "load rises")
+		check(is.Load.Each() <= was.Load.Each(), "load rises")
 		check(is.Sets <= was.Sets && is.BuildTo <= was.BuildTo, "sets rise")
 		check(is.Reserve.Least >= was.Reserve.Least, "reserve falls")
 		if how != fewerReps && how != lessReserve {

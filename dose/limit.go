@@ -18,7 +18,7 @@ import (
 // the outline which there are. Restrictions are said by [Frame.massCautions].
 func (f *Frame) bound() {
 	f.most = units.MaxMass
-	if !loaded(f.r) {
+	if !loaded(&f.r) {
 		return
 	}
 	tighten := func(most units.Mass, why ...evidence.Reason) {
@@ -43,7 +43,7 @@ func (f *Frame) bound() {
 	}
 }
 
-func (r Request) firstMassReason() evidence.Reason {
+func (r *Request) firstMassReason() evidence.Reason {
 	return evidence.Because("dose.first-mass", r.Exercise.FirstMassFact).With("first", r.Exercise.FirstMass)
 }
 
@@ -53,7 +53,7 @@ func (r Request) firstMassReason() evidence.Reason {
 // lifted, the lightest weight is left, if it is light enough to begin with unknown.
 func (f *Frame) underShare(share units.Fraction) (units.Mass, evidence.Reason) {
 	surely := f.r.liftsSurely()
-	most, unknown := share1RM(surely, share), min(f.table.Lightest().Each, f.r.mostUnknown())
+	most, unknown := share1RM(surely, share), min(f.table.Lightest().Each(), f.r.mostUnknown())
 	if most >= unknown && surely > 0 {
 		return most, evidence.Because("dose.share-from-done", factShareDone).With("most", share).With("surely", surely).With("ceiling", most)
 	}
@@ -72,7 +72,7 @@ func share1RM(oneRM units.Mass, share units.Fraction) units.Mass {
 // mostUnknown is the most that is taken under a limit on the share of a maximum
 // of which nothing is known: the first weight of the exercise, or what is known
 // of the one that it replaces.
-func (r Request) mostUnknown() units.Mass {
+func (r *Request) mostUnknown() units.Mass {
 	first, ok := r.Exercise.FirstMass.Max()
 	if !ok {
 		first = leastFirstMass
@@ -83,7 +83,7 @@ func (r Request) mostUnknown() units.Mass {
 // liftsSurely returns the one-repetition maximum that the sets that were done
 // show at the least, that of the weaker side for work on both, and zero where
 // they show none.
-func (r Request) liftsSurely() units.Mass {
+func (r *Request) liftsSurely() units.Mass {
 	if r.Exercise.MovesBody || r.Exercise.Measure != exercise.Repetitions {
 		return 0
 	}
@@ -103,7 +103,7 @@ func (r Request) liftsSurely() units.Mass {
 // shows returns the maximum that one set shows at the least, by the house
 // equation that gives less up to 10 repetitions; zero for a set of no known
 // reserve, or one that says nothing any more.
-func (r Request) shows(s setlog.Set) units.Mass {
+func (r *Request) shows(s setlog.Set) units.Mass {
 	each, err := s.Each()
 	rir, unrated := s.Effort.RIR()
 	if err != nil || unrated != nil || r.stillSays(s.Day) != nil {
@@ -120,12 +120,12 @@ func (r Request) shows(s setlog.Set) units.Mass {
 }
 
 // massLimits are the limits of screening on work that the exercise does.
-func (r Request) massLimits() []screening.MassLimit {
+func (r *Request) massLimits() []screening.MassLimit {
 	return slices.DeleteFunc(slices.Clone(r.Screening.Limits.Masses), func(l screening.MassLimit) bool { return !binds(l, r) })
 }
 
 // each is the limit for one implement: one that is not on an arm is on all that is held.
-func (r Request) each(l screening.MassLimit) units.Mass {
+func (r *Request) each(l screening.MassLimit) units.Mass {
 	if r.Exercise.Hold == body.OneEachHand && !ofArm(l.Region) {
 		return l.Max / 2
 	}
@@ -153,7 +153,7 @@ func (f *Frame) massCautions() []evidence.Reason {
 
 // mostSaid returns the most per implement, zero where the kit ends below it.
 func (f *Frame) mostSaid() units.Mass {
-	if f.most > f.table.Heaviest().Each {
+	if f.most > f.table.Heaviest().Each() {
 		return 0
 	}
 	return f.most
@@ -180,11 +180,11 @@ func place(l screening.MassLimit) string {
 
 // asTaken says a weight in the unit marked on it, where one is.
 func asTaken(l equipment.Load) string {
-	text := l.Each.Short(units.Down)
+	text := l.Each().Short(units.Down)
 	if parts := l.Parts(); len(parts) == 1 {
 		text = parts[0].Mass.String()
 	}
-	if l.Hold == body.OneEachHand {
+	if l.Hold() == body.OneEachHand {
 		text += " in each hand"
 	}
 	return text

@@ -166,7 +166,7 @@ func TestShareLimitWithoutEstimate(t *testing.T) {
 		if tt.want == 0 {
 			c := barred(t, r, dose.ErrTooHeavy)
 			if errOn == nil {
-				t.Errorf("%s: goes on with %v", name, on.Load.Each)
+				t.Errorf("%s: goes on with %v", name, on.Load.Each())
 			}
 			if wants := !r.Exercise.MovesBody; has(c.Free, "dose.free-by-set") != wants {
 				t.Errorf("%s: freed by %v", name, c.Free)
@@ -177,8 +177,8 @@ func TestShareLimitWithoutEstimate(t *testing.T) {
 			t.Errorf("%s: %v, %v", name, errBegun, errOn)
 			continue
 		}
-		if gram := f.Ceiling() / units.Gram * units.Gram; gram != tt.want || begun.Load.Each > tt.want || on.Load.Each > tt.want {
-			t.Errorf("%s: ceiling %v, want %v; begins with %v, goes on with %v", name, f.Ceiling(), tt.want, begun.Load.Each, on.Load.Each)
+		if gram := f.Ceiling() / units.Gram * units.Gram; gram != tt.want || begun.Load.Each() > tt.want || on.Load.Each() > tt.want {
+			t.Errorf("%s: ceiling %v, want %v; begins with %v, goes on with %v", name, f.Ceiling(), tt.want, begun.Load.Each(), on.Load.Each())
 		}
 	}
 }
@@ -244,8 +244,8 @@ func TestShareLimitHoldsWhateverIsKnown(t *testing.T) {
 			return
 		}
 		low, _ := f.Outline().Span.Min()
-		if p, err := f.Prescribe(); err == nil && p.Load.Each > most {
-			t.Fatalf("begins with %v, above %v of %v", p.Load.Each, share, truth)
+		if p, err := f.Prescribe(); err == nil && p.Load.Each() > most {
+			t.Fatalf("begins with %v, above %v of %v", p.Load.Each(), share, truth)
 		}
 		if p, err := f.Continue(dose.Step{Load: 99 * units.Kilogram, Count: low, Sets: 1, Steps: 2}); err == nil && heaviest(f.Table(), p) > most {
 			t.Fatalf("goes on to %v, above %v of %v", heaviest(f.Table(), p), share, truth)
@@ -268,7 +268,7 @@ func repsWith(each, oneRM units.Mass) int {
 
 // heaviest is the weight that the steps of a dose lead to at most.
 func heaviest(table *equipment.Table, p dose.Prescription) units.Mass {
-	each := p.Load.Each
+	each := p.Load.Each()
 	if p.Finding == nil {
 		return each
 	}
@@ -277,7 +277,7 @@ func heaviest(table *equipment.Table, p dose.Prescription) units.Mass {
 		if !ok {
 			return units.MaxMass
 		}
-		each = gap.To.Each
+		each = gap.To.Each()
 	}
 	return each
 }
@@ -293,8 +293,8 @@ func TestTheOtherSidesLimit(t *testing.T) {
 	free := firstWeek(t, r).Sessions[0].Items[0]
 	r.Screening.Limits.Masses = []screening.MassLimit{{Region: body.Shoulder, Side: body.Right, Max: units.Kilogram, Author: "a clinician"}}
 	item := firstWeek(t, r).Sessions[0].Items[0]
-	if free.Load.Each <= units.Kilogram || free.Side != body.Both || item.Side != body.Both || item.Load.Each > units.Kilogram || item.Most != units.Kilogram {
-		t.Errorf("%v of %v without the limit; with it %v of %v", free.Side, free.Load.Each, item.Side, item.Load.Each)
+	if free.Load.Each() <= units.Kilogram || free.Side != body.Both || item.Side != body.Both || item.Load.Each() > units.Kilogram || item.Most != units.Kilogram {
+		t.Errorf("%v of %v without the limit; with it %v of %v", free.Side, free.Load.Each(), item.Side, item.Load.Each())
 	}
 }
 

@@ -133,7 +133,7 @@ func TestUnusedTestsAreListed(t *testing.T) {
 	old.Day, other.Exercise = firstDay-100, "goblet-squat"
 	r.Estimates = append(r.Estimates, old, other)
 	p := prescribe(t, r)
-	if len(p.Unused) != 1 || p.Unused[0].Reason.Code != "dose.test-old" || p.Load.Each != alone.Load.Each || p.Share != alone.Share {
+	if len(p.Unused) != 1 || p.Unused[0].Reason.Code != "dose.test-old" || p.Load.Each() != alone.Load.Each() || p.Share != alone.Share {
 		t.Errorf("unused %+v, %v at %v; alone %v at %v", p.Unused, p.Load, p.Share, alone.Load, alone.Share)
 	}
 	r.Estimates = []onerm.Estimate{other}
@@ -183,7 +183,7 @@ func TestLoosenedOutcomeGivesNoMore(t *testing.T) {
 			if (errWas == nil) != (errIs == nil) || errWas != nil && errWas.Error() != errIs.Error() {
 				t.Fatalf("%s: %v became %v", name, errWas, errIs)
 			}
-			if is.Load.Each != was.Load.Each || is.Sets != was.Sets || is.Count != was.Count || is.Reserve != was.Reserve || is.Most != was.Most {
+			if is.Load.Each() != was.Load.Each() || is.Sets != was.Sets || is.Count != was.Count || is.Reserve != was.Reserve || is.Most != was.Most {
 				t.Fatalf("%s loosened: %+v\nbefore %+v", name, is, was)
 			}
 		}

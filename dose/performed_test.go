@@ -45,17 +45,17 @@ func TestBeginsFromWhatWasDone(t *testing.T) {
 	}
 	for _, tt := range tests {
 		p := prescribe(t, squatAfter(t, tt.kg, tt.reps, tt.reserve))
-		if kg := p.Load.Each.Kilograms(); kg < tt.min || kg > tt.max || p.Mode != dose.LoadFinding {
+		if kg := p.Load.Each().Kilograms(); kg < tt.min || kg > tt.max || p.Mode != dose.LoadFinding {
 			t.Errorf("%s: %v, want %v to %v kg", tt.name, p.Load, tt.min, tt.max)
 		}
 	}
 	r := squatAfter(t, 8, 12, 5)
 	r.Performed.Effort = units.Effort{} // not recorded: nothing is taken to be in reserve
-	if p := prescribe(t, r); p.Load.Each >= 8*units.Kilogram {
+	if p := prescribe(t, r); p.Load.Each() >= 8*units.Kilogram {
 		t.Errorf("effort not recorded: %v", p.Load)
 	}
 	r.Screening.Limits.MaxFraction = 0.4
-	if p := prescribe(t, r); p.Load.Each != units.Kilogram/2 {
+	if p := prescribe(t, r); p.Load.Each() != units.Kilogram/2 {
 		t.Errorf("under a low limit: %v, want the lightest", p.Load)
 	}
 }
@@ -71,7 +71,7 @@ func TestBeginningIsMonotone(t *testing.T) {
 			if err != nil {
 				t.Fatalf("Prescribe: %v", err)
 			}
-			return p.Load.Each
+			return p.Load.Each()
 		}
 		was := load(squatAfter(t, kg, reps, reserve))
 		if done := units.Must(units.Kilograms(kg)); was > done {
@@ -129,11 +129,11 @@ func TestWeekBeginsFromTheLatestSet(t *testing.T) {
 	}
 	r.Performed = []setlog.Set{late, early, side(body.Left, 8), side(body.Right, 6)}
 	items := firstWeek(t, r).Sessions[0].Items
-	if items[0].Load.Each != 4*units.Kilogram || items[1].Load.Each != 6*units.Kilogram {
+	if items[0].Load.Each() != 4*units.Kilogram || items[1].Load.Each() != 6*units.Kilogram {
 		t.Errorf("squat with %v, row with %v; want 4 and 6 kg", items[0].Load, items[1].Load)
 	}
 	r.Performed = r.Performed[:3]
-	if row := firstWeek(t, r).Sessions[0].Items[1]; row.Load.Each != units.Kilogram/2 {
+	if row := firstWeek(t, r).Sessions[0].Items[1]; row.Load.Each() != units.Kilogram/2 {
 		t.Errorf("one side done: the row begins with %v, want the lightest", row.Load)
 	}
 }

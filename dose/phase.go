@@ -40,7 +40,7 @@ func (p *Phase) UnmarshalText(text []byte) error { return phases.Unmarshal(text,
 // phase returns the phase that the dose is for: the one asked for, or the one
 // that the training status begins with. A novice whose technique nobody saw
 // has to see the movements through first.
-func (r Request) phase() Phase {
+func (r *Request) phase() Phase {
 	novice := r.Screening.Who.Training == body.Novice
 	switch {
 	case novice && !r.Technique.Made():
@@ -54,7 +54,7 @@ func (r Request) phase() Phase {
 }
 
 // phaseReason says how the phase was come by.
-func (r Request) phaseReason() evidence.Reason {
+func (r *Request) phaseReason() evidence.Reason {
 	code := evidence.ReasonCode("dose.phase")
 	switch {
 	case r.Phase == 0:

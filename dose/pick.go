@@ -18,6 +18,6 @@ func pick(t *equipment.Table, target, ceiling units.Mass) (equipment.Load, bool)
 
 // lighter returns the next weight below, false if there is none.
 func lighter(t *equipment.Table, than equipment.Load) (equipment.Load, bool) {
-	load, err := t.Nearest(than.Each-1, equipment.RoundingRule{})
+	load, err := t.Nearest(than.Each()-1, equipment.RoundingRule{})
 	return load, err == nil
 }

@@ -209,7 +209,7 @@ func checkPlan(t *testing.T, r dose.WeekRequest, w dose.Week) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			if _, ok := table.Find(item.Load.Each); !ok {
+			if _, ok := table.Find(item.Load.Each()); !ok {
 				t.Errorf("%s: %v is not in the kit", item.Exercise, item.Load)
 			}
 		}

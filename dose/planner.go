@@ -6,7 +6,6 @@ import (
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
-	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -18,7 +17,6 @@ import (
 type planner struct {
 	r       WeekRequest
 	wanted  []exercise.Exercise
-	tables  map[body.Hold]*equipment.Table
 	frames  map[exercise.ID]*Frame // of the items
 	items   []Prescription
 	leftOut []LeftOut
@@ -30,11 +28,11 @@ func newPlanner(r WeekRequest) (*planner, error) {
 	if r.Catalogue.Len() == 0 {
 		r.Catalogue = exercise.Standard()
 	}
-	p := &planner{r: r, tables: map[body.Hold]*equipment.Table{}, frames: map[exercise.ID]*Frame{}}
+	p := &planner{r: r, frames: map[exercise.ID]*Frame{}}
 	if err := r.validate(); err != nil {
 		return nil, err
 	}
-	r.Screening = r.Screening.Tightest()
+	r.Screening, r.Kit = r.Screening.Tightest(), r.Kit.Once(r.Kit)
 	p.r, p.unused = r.Usable()
 	for _, id := range r.Exercises {
 		ex, _ := r.Catalogue.Lookup(string(id)) // validated
@@ -115,30 +113,15 @@ func (p *planner) dose(ex exercise.Exercise) (Prescription, error) {
 func (p *planner) doseSide(ex exercise.Exercise, side body.Side) (Prescription, error) {
 	r := Request{
 		Day: p.r.Day, Screening: p.r.Screening, Exercise: ex, Side: side,
-		Goal: p.r.Goal, Phase: p.r.Phase, Technique: p.r.Technique(ex.ID), Estimates: p.estimates(ex),
+		Goal: p.r.Goal, Phase: p.r.Phase, Technique: p.r.Technique(ex.ID), Estimates: ofExercise(p.r.Estimates, ex),
 		Performed: p.r.performedFor(ex, side), Done: p.done(ex), Kit: p.r.Kit, Guideline: p.r.Guideline,
 	}
-	if err := r.validate(); err != nil {
-		return Prescription{}, err
-	}
-	if err := gate(r); err != nil {
-		return Prescription{}, err
-	}
-	table, err := p.table(r)
-	if err != nil {
-		return Prescription{}, err
-	}
-	f, err := frame(r, table)
+	f, err := NewFrame(r)
 	if err != nil {
 		return Prescription{}, err
 	}
 	p.frames[ex.ID] = f
 	return f.Prescribe()
-}
-
-// estimates returns the tests of the exercise that are usable.
-func (p *planner) estimates(ex exercise.Exercise) []onerm.Estimate {
-	return ofExercise(p.r.Estimates, ex)
 }
 
 // done returns the sets of the exercise that were really done.
@@ -159,7 +142,7 @@ func (p *planner) raiseHeaviest() {
 	var most units.Mass
 	for _, item := range p.items {
 		if ex, _ := p.r.Catalogue.Get(item.Exercise); !ex.Heaviest {
-			most = max(most, item.Load.Each)
+			most = max(most, item.Load.Each())
 		}
 	}
 	for i, item := range p.items {
@@ -169,20 +152,8 @@ func (p *planner) raiseHeaviest() {
 			continue // a set that was done is never gone above
 		}
 		load, err := f.table.Nearest(most, equipment.RoundingRule{Ceiling: item.Finding.Ceiling})
-		if err == nil && load.Each > item.Load.Each {
+		if err == nil && load.Each() > item.Load.Each() {
 			f.raise(&p.items[i], load, evidence.Because("dose.heaviest", ex.Facts...))
 		}
 	}
-}
-
-// table compiles the kit once for each hold.
-func (p *planner) table(r Request) (*equipment.Table, error) {
-	if t, ok := p.tables[r.Exercise.Hold]; ok {
-		return t, nil
-	}
-	t, err := r.table()
-	if err == nil {
-		p.tables[r.Exercise.Hold] = t
-	}
-	return t, err
 }

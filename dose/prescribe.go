@@ -29,7 +29,7 @@ func Prescribe(r Request) (Prescription, error) {
 
 // table compiles the kit for the exercise's hold. A kit lists dumbbells, bars
 // with plates and stacks; it has no kettlebells, framed bars or bands.
-func (r Request) table() (*equipment.Table, error) {
+func (r *Request) table() (*equipment.Table, error) {
 	table, err := r.Kit.Compile(r.Exercise.Hold)
 	if errors.Is(err, equipment.ErrEmptyKit) || err == nil && !r.listed() {
 		why := evidence.Because("dose.nothing-to-hold").With("hold", r.Exercise.Hold)
@@ -40,7 +40,7 @@ func (r Request) table() (*equipment.Table, error) {
 
 // listed reports whether the exercise is done with something that a kit lists.
 // One that names no implement is taken at its hold.
-func (r Request) listed() bool {
+func (r *Request) listed() bool {
 	if len(r.Exercise.Implements) == 0 {
 		return true
 	}
@@ -50,8 +50,8 @@ func (r Request) listed() bool {
 }
 
 // opening fills in what does not depend on the load.
-func opening(r Request, g guide) Prescription {
-	ex := r.Exercise
+func opening(r *Request, g *guide) Prescription {
+	ex := &r.Exercise
 	p := Prescription{
 		Exercise: ex.ID, Name: ex.Name, Hold: ex.Hold, Side: r.Side, OneSided: ex.OneSided, Phase: r.phase(),
 		Sets: g.sets, BuildTo: g.buildTo, Measure: ex.Measure, Count: g.first, Span: g.count,
@@ -66,9 +66,6 @@ func opening(r Request, g guide) Prescription {
 		g.because(evidence.Because("dose.tempo", factTempo))
 	}
 	p.Reasons = g.why
-	if r.Screening.Waived != "" {
-		p.Reasons = append([]evidence.Reason{evidence.Because("dose.waived").With("why", r.Screening.Waived)}, p.Reasons...)
-	}
 	return p
 }
 
@@ -93,6 +90,10 @@ func (d *draft) fromEstimate(e onerm.Estimate) error {
 	if err != nil {
 		return field.At("/guideline", err)
 	}
+	if most := d.r.Screening.Limits.MaxFraction; most > 0 && most < high {
+		high = most
+		d.because(evidence.Because("dose.fraction-limit").With("most", most))
+	}
 	target, ceiling, err := d.window(e.Cautious(), low, high)
 	if err != nil {
 		return err
@@ -110,18 +111,14 @@ func (d *draft) fromEstimate(e onerm.Estimate) error {
 
 // window returns the masses, per implement, that the band allows on the
 // cautious 1RM under every limit.
-func (d *draft) window(cautious units.Mass, low, high units.Fraction) (target, ceiling units.Mass, err error) {
-	if most := d.r.Screening.Limits.MaxFraction; most > 0 && most < high {
-		high = most
-		d.because(evidence.Because("dose.fraction-limit").With("most", most))
-	}
+func (f *Frame) window(cautious units.Mass, low, high units.Fraction) (target, ceiling units.Mass, err error) {
 	if target, err = cautious.Scale(low, units.Down); err != nil {
 		return 0, 0, field.At("/estimates", err)
 	}
 	if ceiling, err = cautious.Scale(high, units.Down); err != nil {
 		return 0, 0, field.At("/estimates", err)
 	}
-	return target, min(ceiling, d.most), nil
+	return target, min(ceiling, f.most), nil
 }
 
 // countAt returns how many repetitions of the load leave the reserve, by the
@@ -146,7 +143,7 @@ func (d *draft) countAt(load equipment.Load, e onerm.Estimate) (int, bool) {
 // estimate's equation, false where the equation has none: so light a load that
 // its curve has ended.
 func repsToFailure(e onerm.Estimate, load equipment.Load) (float64, bool) {
-	share, err := load.Each.Share(e.Cautious())
+	share, err := load.Each().Share(e.Cautious())
 	if err != nil {
 		return 0, true // no strength known: no repetition fits
 	}
@@ -168,7 +165,7 @@ func (d *draft) beyond(toFailure float64, e onerm.Estimate) bool {
 // take writes the load and how it was come by.
 func (d *draft) take(load equipment.Load, count int, e onerm.Estimate, ceiling units.Mass) {
 	d.p.Load, d.p.Count = load, count
-	d.p.Share, _ = load.Each.Share(e.OneRM)
+	d.p.Share, _ = load.Each().Share(e.OneRM)
 	toFailure, known := repsToFailure(e, load)
 	switch {
 	case known && !d.beyond(toFailure, e):
@@ -198,7 +195,7 @@ func (d *draft) flagLight(e onerm.Estimate) {
 }
 
 func (d *draft) tooHeavy(ceiling units.Mass) error {
-	why := evidence.Because("dose.too-heavy").With("lightest", d.table.Lightest().Each).With("most", ceiling)
+	why := evidence.Because("dose.too-heavy").With("lightest", d.table.Lightest().Each()).With("most", ceiling)
 	free := []evidence.Reason{evidence.Because("dose.free-by-lighter").With("most", ceiling), evidence.Because("dose.free-by-variant")}
 	if d.r.Screening.Limits.MaxFraction > 0 && !d.estimated() && !d.r.Exercise.MovesBody {
 		free = append(free, evidence.Because("dose.free-by-set"))
@@ -208,13 +205,14 @@ func (d *draft) tooHeavy(ceiling units.Mass) error {
 
 // close adds the step to the next weight and what screening asks for.
 func (d *draft) close() Prescription {
+	cautions := limitCautions(&d.r)
 	if d.p.Mode != WithoutLoad {
-		if gap, ok := d.table.Next(d.p.Load.Each); ok {
+		if gap, ok := d.table.Next(d.p.Load.Each()); ok {
 			d.p.Next = &gap
 		}
 		d.p.Most = d.mostSaid()
-		d.p.Cautions = append(d.massCautions(), d.p.Cautions...)
+		cautions = append(cautions, d.massCautions()...)
 	}
-	d.p.Cautions = append(limitCautions(d.r), d.p.Cautions...)
+	d.p.Cautions = append(cautions, d.p.Cautions...)
 	return d.p
 }

@@ -34,8 +34,8 @@ func TestBeginnerFindsTheLoad(t *testing.T) {
 		t.Errorf("reserve = %v, want more than 5, not countable", p.Reserve)
 	}
 	cautious := r.Estimates[0].Cautious()
-	if most := units.Must(cautious.Scale(0.5, units.Down)); p.Load.Each > most || p.Finding.Ceiling > most {
-		t.Errorf("load %v, ceiling %v, want at most half of the cautious %v", p.Load.Each, p.Finding.Ceiling, cautious)
+	if most := units.Must(cautious.Scale(0.5, units.Down)); p.Load.Each() > most || p.Finding.Ceiling > most {
+		t.Errorf("load %v, ceiling %v, want at most half of the cautious %v", p.Load.Each(), p.Finding.Ceiling, cautious)
 	}
 	if p.Guideline != "acsm2011-older-start" || !p.Assumed || p.Aim != "acsm2009-older-strength" {
 		t.Errorf("row %q assumed %v aim %q", p.Guideline, p.Assumed, p.Aim)
@@ -52,9 +52,9 @@ func TestTrainedWithinBand(t *testing.T) {
 	r.Screening.Who.Training = body.Intermediate
 	r = tested(t, r, 10, 8, 1)
 	p := prescribe(t, r)
-	share := float64(p.Load.Each) / float64(r.Estimates[0].Cautious())
+	share := float64(p.Load.Each()) / float64(r.Estimates[0].Cautious())
 	if share < 0.6 || share > 0.8 {
-		t.Errorf("load %v is %.2f of the cautious %v, want 0.60 to 0.80", p.Load.Each, share, r.Estimates[0].Cautious())
+		t.Errorf("load %v is %.2f of the cautious %v, want 0.60 to 0.80", p.Load.Each(), share, r.Estimates[0].Cautious())
 	}
 	toFailure, err := r.Estimates[0].Relation().Reps(units.Fraction(share))
 	if err != nil {
@@ -76,8 +76,8 @@ func TestRepetitionMaximumRow(t *testing.T) {
 	if p.Guideline != "brookewavell2022-osteoporosis" {
 		t.Fatalf("row = %q", p.Guideline)
 	}
-	if p.Count < 8 || p.Count > 12 || p.Load.Each > r.Estimates[0].Cautious() {
-		t.Errorf("%d repetitions of %v, cautious 1RM %v", p.Count, p.Load.Each, r.Estimates[0].Cautious())
+	if p.Count < 8 || p.Count > 12 || p.Load.Each() > r.Estimates[0].Cautious() {
+		t.Errorf("%d repetitions of %v, cautious 1RM %v", p.Count, p.Load.Each(), r.Estimates[0].Cautious())
 	}
 }
 
@@ -92,10 +92,10 @@ func TestLimitsBind(t *testing.T) {
 		check  func(p dose.Prescription) bool
 	}{
 		{"fraction", screening.Limits{MaxFraction: 0.4}, func(p dose.Prescription) bool {
-			return float64(p.Load.Each) <= 0.4*float64(base.Estimates[0].Cautious()) && p.Load.Each < free.Load.Each
+			return float64(p.Load.Each()) <= 0.4*float64(base.Estimates[0].Cautious()) && p.Load.Each() < free.Load.Each()
 		}},
 		{"reserve", screening.Limits{MinReserve: 4}, func(p dose.Prescription) bool {
-			return p.Reserve.Least == 4 && p.Load.Each <= free.Load.Each
+			return p.Reserve.Least == 4 && p.Load.Each() <= free.Load.Each()
 		}},
 		{"a lighter day", screening.Limits{Lighten: screening.Lighten{AtMostLast: true, FewerSets: 1, MoreReserve: 2}}, func(p dose.Prescription) bool {
 			return p.Reserve.Least == free.Reserve.Least+2 && p.Sets == free.Sets-1 && has(p.Reasons, "dose.lighter-day")
@@ -110,11 +110,11 @@ func TestLimitsBind(t *testing.T) {
 			return p.Reserve.Least >= 5
 		}},
 		{"mass of the elbow", screening.Limits{Masses: []screening.MassLimit{{Region: body.Elbow, Side: body.Right, Max: 3 * units.Kilogram, Author: "a surgeon"}}},
-			func(p dose.Prescription) bool { return p.Load.Each <= 3*units.Kilogram }},
+			func(p dose.Prescription) bool { return p.Load.Each() <= 3*units.Kilogram }},
 		{"mass of the other elbow", screening.Limits{Masses: []screening.MassLimit{{Region: body.Elbow, Side: body.Left, Max: units.Kilogram, Author: "a surgeon"}}},
-			func(p dose.Prescription) bool { return p.Load.Each == free.Load.Each }},
+			func(p dose.Prescription) bool { return p.Load.Each() == free.Load.Each() }},
 		{"mass of a region that does not work", screening.Limits{Masses: []screening.MassLimit{{Region: body.AnkleFoot, Side: body.Both, Max: units.Kilogram, Author: "a surgeon"}}},
-			func(p dose.Prescription) bool { return p.Load.Each == free.Load.Each }},
+			func(p dose.Prescription) bool { return p.Load.Each() == free.Load.Each() }},
 		{"breath", screening.Limits{NoBreathHolding: true}, func(p dose.Prescription) bool {
 			return has(p.Cautions, "dose.no-breath-holding")
 		}},
@@ -126,7 +126,7 @@ func TestLimitsBind(t *testing.T) {
 		r := base
 		r.Screening.Limits = tt.limits
 		if p := prescribe(t, r); !tt.check(p) {
-			t.Errorf("%s: load %v, reserve %v, cautions %v (without limit %v)", tt.name, p.Load.Each, p.Reserve, p.Cautions, free.Load.Each)
+			t.Errorf("%s: load %v, reserve %v, cautions %v (without limit %v)", tt.name, p.Load.Each(), p.Reserve, p.Cautions, free.Load.Each())
 		}
 	}
 }
@@ -137,8 +137,8 @@ func TestMassLimitOnBothHands(t *testing.T) {
 	r.Exercise, r.Side = exerciseOf(t, "dumbbell-romanian-deadlift"), body.Both
 	r.Screening.Limits.Masses = []screening.MassLimit{{Region: body.LowerBack, Side: body.Both, Max: units.Kilogram, Author: "a clinician"}}
 	p := prescribe(t, r)
-	if p.Load.Total > units.Kilogram || p.Finding.Ceiling > units.Kilogram/2 {
-		t.Errorf("%v in all, ceiling %v each; want at most 1 kg in all", p.Load.Total, p.Finding.Ceiling)
+	if p.Load.Total() > units.Kilogram || p.Finding.Ceiling > units.Kilogram/2 {
+		t.Errorf("%v in all, ceiling %v each; want at most 1 kg in all", p.Load.Total(), p.Finding.Ceiling)
 	}
 }
 
@@ -156,8 +156,8 @@ func TestFirstMass(t *testing.T) {
 		r := row(t)
 		r.Exercise, r.Side = exerciseOf(t, tt.id), body.Both
 		p := prescribe(t, r)
-		if p.Load.Each != tt.first || p.Finding == nil || p.Finding.Ceiling != tt.most {
-			t.Errorf("%s: %v, finding %+v; want %v, at most %v", tt.id, p.Load.Each, p.Finding, tt.first, tt.most)
+		if p.Load.Each() != tt.first || p.Finding == nil || p.Finding.Ceiling != tt.most {
+			t.Errorf("%s: %v, finding %+v; want %v, at most %v", tt.id, p.Load.Each(), p.Finding, tt.first, tt.most)
 		}
 		if tt.id == "lateral-raise" && (p.Count < 12 || p.Count > 20) {
 			t.Errorf("%s: %d repetitions, want 12 to 20 (common practice)", tt.id, p.Count)
@@ -184,8 +184,8 @@ func TestNoLoadFindingUnderALimitOfWhichNothingIsKnown(t *testing.T) {
 		r := seen(t)
 		r.Screening.Limits.MaxFraction = most
 		p := prescribe(t, r)
-		if p.Finding.MaxSteps != 0 || p.Finding.Ceiling != p.Load.Each || p.Load.Each != units.Kilogram/2 || !has(p.Reasons, "dose.kept-lightest") {
-			t.Errorf("%v: finding = %+v at %v, want the lightest weight kept", most, p.Finding, p.Load.Each)
+		if p.Finding.MaxSteps != 0 || p.Finding.Ceiling != p.Load.Each() || p.Load.Each() != units.Kilogram/2 || !has(p.Reasons, "dose.kept-lightest") {
+			t.Errorf("%v: finding = %+v at %v, want the lightest weight kept", most, p.Finding, p.Load.Each())
 		}
 	}
 }
@@ -197,7 +197,7 @@ func TestMemoryPermitsNothing(t *testing.T) {
 	r.Screening.Who.Training, r.Goal, r.Guideline = body.Intermediate, guideline.Strength, "essa2017-osteoporosis"
 	r = tested(t, r, 10, 8, 1)
 	p := prescribe(t, r)
-	if share := float64(p.Load.Each) / float64(r.Estimates[0].Cautious()); share > 0.8 || !has(p.Reasons, "dose.memory-permits-nothing") {
+	if share := float64(p.Load.Each()) / float64(r.Estimates[0].Cautious()); share > 0.8 || !has(p.Reasons, "dose.memory-permits-nothing") {
 		t.Errorf("share %.2f, reasons %v", share, p.Reasons)
 	}
 }
@@ -263,7 +263,7 @@ func TestUnloadedAndMeasured(t *testing.T) {
 	r.Kit.Dumbbells = nil
 	r.Exercise, r.Side = exerciseOf(t, "sit-to-stand"), body.Both
 	p := prescribe(t, r)
-	if p.Mode != dose.WithoutLoad || p.Load.Each != 0 || p.Count < 5 {
+	if p.Mode != dose.WithoutLoad || p.Load.Each() != 0 || p.Count < 5 {
 		t.Errorf("%+v", p)
 	}
 	for ex := range exercise.Standard().All() {
@@ -273,8 +273,19 @@ func TestUnloadedAndMeasured(t *testing.T) {
 		r.Exercise, r.Kit = ex, hall
 		r.Side = body.Both
 		p := prescribe(t, r)
-		if p.Measure != ex.Measure || p.Count < 1 || p.Tempo != (dose.Tempo{}) || p.Reserve != (dose.Reserve{}) {
+		if p.Measure != ex.Measure || p.Count < 1 || p.Tempo != (dose.Tempo{}) || !p.Reserve.IsZero() {
 			t.Errorf("%s: %+v", ex.ID, p)
+		}
+	}
+}
+
+// The reserve of what is held or walked claims nothing.
+func TestReserveString(t *testing.T) {
+	for want, r := range map[string]dose.Reserve{
+		"": {}, "at least 0": {Countable: true}, "at least 3": {Least: 3, Countable: true}, "more than 5, not countable": {Least: 5},
+	} {
+		if got := r.String(); got != want || r.IsZero() != (want == "") {
+			t.Errorf("%+v prints %q, want %q", r, got, want)
 		}
 	}
 }

@@ -120,7 +120,7 @@ func (p Prescription) tally(t *volume.Tally, day units.Day) error {
 		return field.New("/sets", p.Sets, fmt.Sprintf("1 to %d", maxPlannedSets), field.ErrOutOfRange)
 	}
 	set := setlog.Set{
-		Day: day, Exercise: p.Exercise, Side: p.Side, Hold: p.Hold, Load: p.Load.Each, Reps: p.Count, RepSeconds: p.Tempo.Seconds(),
+		Day: day, Exercise: p.Exercise, Side: p.Side, Hold: p.Hold, Load: p.Load.Each(), Reps: p.Count, RepSeconds: p.Tempo.Seconds(),
 	}
 	if p.Hold.Implements() > 1 {
 		set.Stated = body.PerHand
@@ -149,7 +149,7 @@ func (w Week) shares(given map[volume.Lift]units.Mass) map[volume.Lift]units.Mas
 	}
 	for _, s := range w.Sessions {
 		for _, p := range s.Items {
-			if whole, err := p.Load.Each.Scale(1/p.Share, units.Nearest); p.Share > 0 && err == nil && whole > 0 {
+			if whole, err := p.Load.Each().Scale(1/p.Share, units.Nearest); p.Share > 0 && err == nil && whole > 0 {
 				all[volume.Lift{Exercise: p.Exercise, Side: p.Side, Hold: p.Hold}] = whole
 			}
 		}

@@ -107,7 +107,7 @@ func TestPrescribedWithOneRM(t *testing.T) {
 	w := firstWeek(t, r)
 	item := w.Sessions[0].Items[0]
 	lift := volume.Lift{Exercise: item.Exercise, Side: body.Both, Hold: item.Hold}
-	o := volume.Options{OneRM: map[volume.Lift]units.Mass{lift: 4 * item.Load.Each}}
+	o := volume.Options{OneRM: map[volume.Lift]units.Mass{lift: 4 * item.Load.Each()}}
 	got, err := w.Prescribed(exercise.Standard(), o)
 	if err != nil || got.Totals.Exercises[0].Share != 0.25 || len(o.OneRM) != 1 {
 		t.Errorf("%v of 1RM, %v", got.Totals.Exercises, err)

@@ -40,17 +40,25 @@ func (m Mode) MarshalText() ([]byte, error) { return modes.Marshal(m) }
 // UnmarshalText reads what MarshalText writes.
 func (m *Mode) UnmarshalText(text []byte) error { return modes.Unmarshal(text, m) }
 
-// Reserve is the least number of repetitions to leave undone in every set.
+// Reserve is the least number of repetitions to leave undone in every set. The zero
+// Reserve asks for none: that of what is held or walked.
 type Reserve struct {
 	Least units.RIR `json:"least"`
 	// Countable is false where the set should end with more than 5 in
-	// reserve: people cannot count that far, so it reads "clearly easy".
+	// reserve: people cannot count that far, so it reads "clearly easy". Least is
+	// then above 0.
 	Countable bool `json:"countable"`
 }
 
-// String prints "at least 3", or "more than 5, not countable".
+// IsZero reports whether r asks for nothing.
+func (r Reserve) IsZero() bool { return r == Reserve{} }
+
+// String prints "at least 3", "more than 5, not countable", or nothing.
 func (r Reserve) String() string {
-	if !r.Countable {
+	switch {
+	case r.IsZero():
+		return ""
+	case !r.Countable:
 		return fmt.Sprintf("more than %v, not countable", r.Least)
 	}
 	return fmt.Sprintf("at least %v", r.Least)

@@ -93,10 +93,10 @@ func compare(t failer, r dose.Request, kg float64, reps int, quarters []int) {
 	switch {
 	case ok && err != nil:
 		t.Fatalf("%s: no dose (%v), plain search finds %d × %v", rec.ID, err, count, load)
-	case ok && (p.Load.Each != load || p.Count != count):
-		t.Fatalf("%s: %d × %v, plain search finds %d × %v", rec.ID, p.Count, p.Load.Each, count, load)
+	case ok && (p.Load.Each() != load || p.Count != count):
+		t.Fatalf("%s: %d × %v, plain search finds %d × %v", rec.ID, p.Count, p.Load.Each(), count, load)
 	case !ok && !errors.Is(err, dose.ErrTooHeavy):
-		t.Fatalf("%s: %d × %v, %v; plain search finds nothing light enough", rec.ID, p.Count, p.Load.Each, err)
+		t.Fatalf("%s: %d × %v, %v; plain search finds nothing light enough", rec.ID, p.Count, p.Load.Each(), err)
 	}
 }
 
@@ -151,10 +151,10 @@ func TestStrongerIsNeverLighter(t *testing.T) {
 			last := units.Mass(0)
 			for reps := 1; reps <= 9; reps++ {
 				p := prescribe(t, tested(t, r, 29.5, reps, 0))
-				if p.Load.Each < last {
-					t.Fatalf("%s, a rack of 0.5 and %v kg: %d repetitions give %v, one fewer %v", rec.ID, float64(heavy)/2, reps, p.Load.Each, last)
+				if p.Load.Each() < last {
+					t.Fatalf("%s, a rack of 0.5 and %v kg: %d repetitions give %v, one fewer %v", rec.ID, float64(heavy)/2, reps, p.Load.Each(), last)
 				}
-				last = p.Load.Each
+				last = p.Load.Each()
 			}
 		}
 	}

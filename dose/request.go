@@ -49,8 +49,10 @@ type Request struct {
 	Done []setlog.Set `json:"done,omitempty"`
 	// Bound is the most per implement that is known to be allowed of an exercise
 	// that this one replaces; 0: none is known.
-	Bound units.Mass    `json:"bound,omitzero"`
-	Kit   equipment.Kit `json:"kit"`
+	Bound units.Mass `json:"bound,omitzero"`
+	// Kit is compiled for the exercise's hold; once for many requests where
+	// [equipment.Kit.Once] made it.
+	Kit equipment.Kit `json:"kit"`
 
 	// Guideline is the row that the dose follows. Empty: one is chosen by
 	// goal, training and age, and reported as assumed.
@@ -58,7 +60,7 @@ type Request struct {
 }
 
 // validate returns every bad field of r at once.
-func (r Request) validate() error {
+func (r *Request) validate() error {
 	if err := checkScreened(r.Screening); err != nil {
 		return err
 	}
@@ -90,7 +92,7 @@ func (r Request) validate() error {
 	return bad.Err()
 }
 
-func (r Request) checkSide() error {
+func (r *Request) checkSide() error {
 	if err := r.Side.Check(); err != nil {
 		return err
 	}
@@ -102,7 +104,7 @@ func (r Request) checkSide() error {
 
 // checkDone refuses a set of another exercise or hold, or of one side
 // where both work at once.
-func (r Request) checkDone(s setlog.Set) error {
+func (r *Request) checkDone(s setlog.Set) error {
 	var bad field.Errors
 	bad.Add("", s.ValidateFor(r.Exercise.ID, r.Exercise.Hold))
 	bad.Add("/key", r.Screening.Key.Matches(s.Key))
@@ -114,7 +116,7 @@ func (r Request) checkDone(s setlog.Set) error {
 
 // checkEstimates refuses bad ones, those of another person and, where there is
 // but one of the exercise, one that says nothing of the day.
-func (r Request) checkEstimates() error {
+func (r *Request) checkEstimates() error {
 	var bad field.Errors
 	mine, only := 0, 0
 	for i, e := range r.Estimates {

@@ -68,7 +68,7 @@ func TestEveryRow(t *testing.T) {
 
 func checkRow(t *testing.T, rec guideline.Recommendation, r dose.Request, p dose.Prescription) {
 	t.Helper()
-	share := units.Fraction(float64(p.Load.Each) / float64(r.Estimates[0].Cautious()))
+	share := units.Fraction(float64(p.Load.Each()) / float64(r.Estimates[0].Cautious()))
 	if most, ok := mostShare(rec); ok && share > most {
 		t.Errorf("%s, %v: %v of the cautious 1RM, the row permits %v", rec.ID, r.Screening.Who.Training, share, most)
 	}
@@ -97,7 +97,7 @@ func TestUpperAndLowerBands(t *testing.T) {
 		r := row(t)
 		r.Exercise, r.Screening.Who.Training, r.Guideline = e, body.Intermediate, "aha2007-initial-older-or-cardiac"
 		r.Kit = pairs(1, 1.5, 2, 2.5, 3, 3.5, 4, 4.5, 5, 6)
-		loads[e.ID] = prescribe(t, tested(t, r, 9, 8, 1)).Load.Each
+		loads[e.ID] = prescribe(t, tested(t, r, 9, 8, 1)).Load.Each()
 	}
 	if loads[ex.ID] >= loads[leg.ID] {
 		t.Errorf("arms %v, legs %v: want less for the arms (30-40 against 50-60 %%)", loads[ex.ID], loads[leg.ID])
@@ -115,7 +115,7 @@ func TestMeasuredMaximum(t *testing.T) {
 	}
 	r.Estimates = []onerm.Estimate{e}
 	p := prescribe(t, r)
-	if share := float64(p.Load.Each) / float64(e.Cautious()); share > 0.8 || p.Load.Each == 0 {
+	if share := float64(p.Load.Each()) / float64(e.Cautious()); share > 0.8 || p.Load.Each() == 0 {
 		t.Errorf("%v of a measured %v", p.Load, e.OneRM)
 	}
 }
@@ -228,8 +228,8 @@ func TestBothSidesTestedPicksTheWeakerEitherWay(t *testing.T) {
 		r.Estimates = []onerm.Estimate{left, right, estimateOf(t, q, 10, 8, 2)} // a later, better test of the right
 		item := firstWeek(t, r).Sessions[0].Items[0]
 		weaker := min(left.Cautious(), right.Cautious())
-		if most := units.Must(weaker.Scale(0.5, units.Down)); item.Load.Each > most {
-			t.Errorf("left %v kg: %v, want at most %v", leftKg, item.Load.Each, most)
+		if most := units.Must(weaker.Scale(0.5, units.Down)); item.Load.Each() > most {
+			t.Errorf("left %v kg: %v, want at most %v", leftKg, item.Load.Each(), most)
 		}
 	}
 	r := weekOf(0)

@@ -103,7 +103,7 @@ func (d *draft) follow(s Step, sets int) {
 		d.p.Tempo.Lowering = max(d.p.Tempo.Lowering, s.Lowering)
 		d.p.Tempo.Pausing = max(d.p.Tempo.Pausing, s.Pausing)
 	}
-	d.p.Reasons = slices.DeleteFunc(slices.Clone(d.p.Reasons), func(r evidence.Reason) bool { return r.Code == setsCode })
+	d.p.Reasons = slices.DeleteFunc(d.p.Reasons, func(r evidence.Reason) bool { return r.Code == setsCode })
 	d.because(evidence.Because("dose.continued", factContinued).With("load", s.Load).With("count", s.Count).With("sets", d.p.Sets).With("build to", d.p.BuildTo))
 }
 
@@ -122,7 +122,7 @@ func (d *draft) goOn(s Step) error {
 		d.because(evidence.Because("dose.fraction-limit").With("most", share))
 	}
 	if e := d.estimate; d.estimated() {
-		d.p.Share, _ = load.Each.Share(e.OneRM)
+		d.p.Share, _ = load.Each().Share(e.OneRM)
 		d.flagLight(*e)
 	}
 	if s.Steps > 0 {

@@ -78,7 +78,7 @@ func TestContinueAtItsEdges(t *testing.T) {
 		r, s := seen(t), step()
 		tt.spoil(&r, &s)
 		p := continued(t, r, s)
-		if diff := cmp.Diff([]any{tt.sets, tt.count, tt.load}, []any{p.Sets, p.Count, p.Load.Each}); diff != "" {
+		if diff := cmp.Diff([]any{tt.sets, tt.count, tt.load}, []any{p.Sets, p.Count, p.Load.Each()}); diff != "" {
 			t.Errorf("%s: %s", name, diff)
 		}
 		if (p.Mode == dose.WithoutLoad) != (tt.load == 0) {
@@ -100,7 +100,7 @@ func TestContinueKeeps(t *testing.T) {
 	s = step()
 	s.Load = units.Kilogram
 	p = continued(t, r, s)
-	share, err := p.Load.Each.Share(r.Estimates[0].OneRM)
+	share, err := p.Load.Each().Share(r.Estimates[0].OneRM)
 	if err != nil || p.Share != share || !slices.Contains(p.Flags, dose.BelowEffectiveDose) {
 		t.Errorf("%v, want %v, %v; %v", p.Share, share, err, p.Flags)
 	}
@@ -112,7 +112,7 @@ func TestContinueBelowTheLightest(t *testing.T) {
 	restrict(&r, units.Kilogram/4)
 	r.Screening.Limits.MaxFraction = 0.5
 	if p, err := frameOf(t, r).Continue(step()); !errors.Is(err, dose.ErrTooHeavy) {
-		t.Errorf("%v, %v", p.Load.Each, err)
+		t.Errorf("%v, %v", p.Load.Each(), err)
 	}
 	for want, spoil := range map[string]func(s *dose.Step){
 		"/count":        func(s *dose.Step) { s.Count = 0 },

@@ -42,10 +42,10 @@ func continued(t testing.TB, r dose.Request, s dose.Step) dose.Prescription {
 func TestContinue(t *testing.T) {
 	r := seen(t)
 	p := continued(t, r, step())
-	if p.Mode != dose.Continued || p.Load.Each != 4*units.Kilogram || p.Count != 10 || p.Sets != 2 || p.Finding != nil || !has(p.Reasons, "dose.continued") || has(p.Reasons, "dose.sets") {
-		t.Errorf("%v, %v × %d × %d, %+v", p.Mode, p.Load.Each, p.Sets, p.Count, p.Reasons)
+	if p.Mode != dose.Continued || p.Load.Each() != 4*units.Kilogram || p.Count != 10 || p.Sets != 2 || p.Finding != nil || !has(p.Reasons, "dose.continued") || has(p.Reasons, "dose.sets") {
+		t.Errorf("%v, %v × %d × %d, %+v", p.Mode, p.Load.Each(), p.Sets, p.Count, p.Reasons)
 	}
-	if p.Next == nil || p.Next.To.Each != 5*units.Kilogram {
+	if p.Next == nil || p.Next.To.Each() != 5*units.Kilogram {
 		t.Errorf("next %+v", p.Next)
 	}
 	s := step()
@@ -57,14 +57,14 @@ func TestContinue(t *testing.T) {
 	if p.Mode != dose.LoadFinding || p.Finding == nil || p.Finding.MaxSteps != 1 || p.Finding.Ceiling != 0 {
 		t.Errorf("%v, %+v", p.Mode, p.Finding)
 	}
-	if open := frameOf(t, r).Outline(); p.Reserve != open.Reserve || open.Load.Each != 0 {
+	if open := frameOf(t, r).Outline(); p.Reserve != open.Reserve || open.Load.Each() != 0 {
 		t.Errorf("reserve %v, in the outline %v", p.Reserve, open.Reserve)
 	}
 	s = step()
 	s.Load, s.Sets = 4900*units.Gram, 9
 	p = continued(t, r, s)
-	if p.Load.Each != 4*units.Kilogram || p.Sets != frameOf(t, r).MostSets() {
-		t.Errorf("%v × %d: a weight between two, and more sets than there are", p.Load.Each, p.Sets)
+	if p.Load.Each() != 4*units.Kilogram || p.Sets != frameOf(t, r).MostSets() {
+		t.Errorf("%v × %d: a weight between two, and more sets than there are", p.Load.Each(), p.Sets)
 	}
 }
 
@@ -88,11 +88,11 @@ func TestContinueUnderLimits(t *testing.T) {
 		r := row(t)
 		tt.tighten(&r)
 		p := continued(t, r, step())
-		if p.Load.Each != tt.load || p.Sets != tt.sets {
-			t.Errorf("%s: %v × %d, want %v × %d", name, p.Load.Each, p.Sets, tt.load, tt.sets)
+		if p.Load.Each() != tt.load || p.Sets != tt.sets {
+			t.Errorf("%s: %v × %d, want %v × %d", name, p.Load.Each(), p.Sets, tt.load, tt.sets)
 		}
-		if most := frameOf(t, r).Ceiling(); p.Load.Each > most {
-			t.Errorf("%s: %v above the ceiling %v", name, p.Load.Each, most)
+		if most := frameOf(t, r).Ceiling(); p.Load.Each() > most {
+			t.Errorf("%s: %v above the ceiling %v", name, p.Load.Each(), most)
 		}
 	}
 	// On a lighter day nothing exceeds the last load, whatever is asked for.
@@ -100,8 +100,8 @@ func TestContinueUnderLimits(t *testing.T) {
 	r.Screening.Limits = screening.LighterSession()
 	s := step()
 	s.Load = 6 * units.Kilogram
-	if p := continued(t, r, s); p.Load.Each != 4*units.Kilogram {
-		t.Errorf("%v after 4 kg, on a lighter day", p.Load.Each)
+	if p := continued(t, r, s); p.Load.Each() != 4*units.Kilogram {
+		t.Errorf("%v after 4 kg, on a lighter day", p.Load.Each())
 	}
 	// A beginner's first weight binds until the technique was seen.
 	r = row(t)
@@ -218,12 +218,12 @@ func TestContinueAgainstPlainSearch(t *testing.T) {
 		p, err := f.Continue(dose.Step{Load: asked, Last: asked, Count: low, Sets: 1})
 		best := units.Mass(-1)
 		for load := range f.Table().Loads() {
-			if load.Each <= asked && load.Each <= limit {
-				best = max(best, load.Each)
+			if load.Each() <= asked && load.Each() <= limit {
+				best = max(best, load.Each())
 			}
 		}
-		if (best < 0) != (err != nil) || err == nil && p.Load.Each != best {
-			t.Fatalf("asked %v, limit %v: %v, %v; plain %v", asked, limit, p.Load.Each, err, best)
+		if (best < 0) != (err != nil) || err == nil && p.Load.Each() != best {
+			t.Fatalf("asked %v, limit %v: %v, %v; plain %v", asked, limit, p.Load.Each(), err, best)
 		}
 	})
 }

@@ -113,14 +113,10 @@ func (s *sieve) outdated() {
 // notInKit leaves out sets with a weight that the kit does not make, and the
 // estimates that may come from one.
 func (s *sieve) notInKit() {
-	tables := map[body.Hold]*equipment.Table{}
+	kit := s.kit.Once(s.kit)
 	var kept []setlog.Set
 	for _, set := range s.sets {
-		table, known := tables[set.Hold]
-		if !known {
-			table, _ = s.kit.Compile(set.Hold) // without one the kit is to be doubted, not the set
-			tables[set.Hold] = table
-		}
+		table, _ := kit.Compile(set.Hold) // without one the kit is to be doubted, not the set
 		each, err := set.Each()
 		if err != nil || each == 0 || table == nil {
 			kept = append(kept, set)

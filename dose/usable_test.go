@@ -97,7 +97,7 @@ func TestUsable(t *testing.T) {
 			t.Errorf("%s: %d estimates listed, want %d: %+v", tt.name, estimates, len(tt.unused), week.Unused)
 		}
 		item := week.Sessions[0].Items[0]
-		if used := len(tt.tests) > len(tt.unused); used != (item.Share > 0) || !used && item.Load.Each != units.Kilogram/2 {
+		if used := len(tt.tests) > len(tt.unused); used != (item.Share > 0) || !used && item.Load.Each() != units.Kilogram/2 {
 			t.Errorf("%s: %v, %v of the estimate", tt.name, item.Load, item.Share)
 		}
 		kept, unused := r.Usable()
@@ -231,7 +231,7 @@ func TestEstimateFor(t *testing.T) {
 			}
 		}
 		p := prescribe(t, one)
-		if item := firstWeek(t, r).Sessions[0].Items[0]; tt.side == body.Both && (item.Load.Each != p.Load.Each || item.Share != p.Share) {
+		if item := firstWeek(t, r).Sessions[0].Items[0]; tt.side == body.Both && (item.Load.Each() != p.Load.Each() || item.Share != p.Share) {
 			t.Errorf("%s: planned %v, %v; prescribed %v, %v", tt.name, item.Load, item.Share, p.Load, p.Share)
 		}
 	}
@@ -246,7 +246,7 @@ func TestWeakerSideKeepsTheOthersLimit(t *testing.T) {
 	r.Exercises, r.Estimates = []exercise.ID{q.Exercise.ID}, []onerm.Estimate{right, estimateOf(t, q, 10, 8, 2)}
 	r.Screening.Limits.Masses = append(r.Screening.Limits.Masses, screening.MassLimit{Region: body.Shoulder, Side: body.Right, Max: 2 * units.Kilogram, Author: "a clinician"})
 	item := firstWeek(t, r).Sessions[0].Items[0]
-	if item.Side != body.Both || item.Load.Each > 2*units.Kilogram {
+	if item.Side != body.Both || item.Load.Each() > 2*units.Kilogram {
 		t.Errorf("%v on %v, the right shoulder is allowed 2 kg", item.Load, item.Side)
 	}
 	if slices.ContainsFunc(item.Reasons, func(r evidence.Reason) bool { return r.Code == "dose.one-side-only" }) {

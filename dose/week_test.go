@@ -157,7 +157,7 @@ func TestEveryLoadCanBePickedUp(t *testing.T) {
 			continue
 		}
 		table := units.Must(hall.Compile(item.Hold))
-		if _, ok := table.Find(item.Load.Each); !ok {
+		if _, ok := table.Find(item.Load.Each()); !ok {
 			t.Errorf("%s: %v is not in the kit", item.Exercise, item.Load)
 		}
 	}
@@ -253,8 +253,8 @@ func TestWeakerSideLeads(t *testing.T) {
 	if both.Side != body.Both || !has(both.Reasons, "dose.weaker-side") {
 		t.Errorf("%+v", both)
 	}
-	if most := units.Must(left.Cautious().Scale(0.5, units.Down)); both.Load.Each > most {
-		t.Errorf("%v, want at most half of the weaker side's %v", both.Load.Each, left.Cautious())
+	if most := units.Must(left.Cautious().Scale(0.5, units.Down)); both.Load.Each() > most {
+		t.Errorf("%v, want at most half of the weaker side's %v", both.Load.Each(), left.Cautious())
 	}
 	r.Estimates = []onerm.Estimate{right}
 	one := firstWeek(t, r).Sessions[0].Items[0]
@@ -323,11 +323,11 @@ func TestSquatTakesTheHeaviest(t *testing.T) {
 	r.Estimates = []onerm.Estimate{right, estimateOf(t, q, 10, 8, 2)}
 	r.Seen = []dose.Seen{{Exercise: "goblet-squat", Observation: dose.Observation{Who: "a colleague", Day: firstDay}}}
 	items := firstWeek(t, r).Sessions[0].Items
-	if items[0].Load.Each < items[1].Load.Each || !has(items[0].Reasons, "dose.heaviest") {
+	if items[0].Load.Each() < items[1].Load.Each() || !has(items[0].Reasons, "dose.heaviest") {
 		t.Errorf("squat with %v, row with %v", items[0].Load, items[1].Load)
 	}
 	r.Screening.Limits.MaxFraction = 0.4
-	if light := firstWeek(t, r).Sessions[0].Items[0]; light.Load.Each != units.Kilogram/2 {
+	if light := firstWeek(t, r).Sessions[0].Items[0]; light.Load.Each() != units.Kilogram/2 {
 		t.Errorf("under a low limit the squat begins with %v, want the lightest", light.Load)
 	}
 }

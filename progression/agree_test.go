@@ -58,7 +58,7 @@ func disagreements(c progression.Course, d progression.Decision) []string {
 			list = append(list, "a weight that does not come: "+text)
 		case offer && d.Change == progression.FindLoad && c.Request.Screening.Setting == screening.Alone:
 			list = append(list, "a search alone: "+text)
-		case keeps && d.Next != nil && d.Next.Load.Each != last(&c).Plan.Load.Each:
+		case keeps && d.Next != nil && d.Next.Load.Each() != last(&c).Plan.Load.Each():
 			list = append(list, "kept, and another weight: "+text)
 		case slices.Contains(ofProgress, code) && d.Action != progression.Progress:
 			list = append(list, "more, and "+d.Action.String()+": "+text)

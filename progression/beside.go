@@ -32,13 +32,13 @@ func (n *now) barredAlone(j Jump) bool {
 
 // bigUnknown reports a big step to a weight that the log does not show itself.
 func (n *now) bigUnknown(j Jump) bool {
-	return j.big() && !(n.again && j.To.Each == n.jump.To.Each)
+	return j.big() && !(n.again && j.To.Each() == n.jump.To.Each())
 }
 
 // aboveLifted reports a step to more over head or face than was lifted before.
 func (n *now) aboveLifted(j Jump) bool {
 	demands := n.c.Request.Exercise.Demands
-	return (demands.Has(body.Overhead) || demands.Has(body.OverFace)) && j.To.Each > n.heaviest()
+	return (demands.Has(body.Overhead) || demands.Has(body.OverFace)) && j.To.Each() > n.heaviest()
 }
 
 // heaviest returns the heaviest weight in the log.
@@ -72,5 +72,5 @@ func (n *now) saysBeside() evidence.Reason {
 	case n.aboveLifted(*n.jump):
 		code = "progression.above-beside"
 	}
-	return because(code).With("next", n.jump.To.Each).With("share", n.jump.External).With("moved", movedText(n.jump.Moved))
+	return because(code).With("next", n.jump.To.Each()).With("share", n.jump.External).With("moved", movedText(n.jump.Moved))
 }

@@ -122,8 +122,8 @@ func TestNextAloneGoesOn(t *testing.T) {
 	var changes []progression.Change
 	for range 60 {
 		d := nextOf(t, c)
-		if d.Next.Load.Each > 3*kilo || d.Next.Sets > 3 || d.Next.Finding != nil {
-			t.Fatalf("%v, %v: %v × %d", d.Action, d.Change, d.Next.Load.Each, d.Next.Sets)
+		if d.Next.Load.Each() > 3*kilo || d.Next.Sets > 3 || d.Next.Finding != nil {
+			t.Fatalf("%v, %v: %v × %d", d.Action, d.Change, d.Next.Load.Each(), d.Next.Sets)
 		}
 		if d.Action == progression.HoldDose {
 			if !waits(d) {
@@ -182,12 +182,12 @@ func TestNextFindsWithoutSteps(t *testing.T) {
 		v.Plan.Reserve = dose.Reserve{Least: 5}
 		v.Sets = v.Sets[:4]
 		done(&c, 4*kilo, 10, tt.left)
-		if d := nextOf(t, c); d.Change != tt.change || d.Next.Load.Each != 4*kilo {
+		if d := nextOf(t, c); d.Change != tt.change || d.Next.Load.Each() != 4*kilo {
 			t.Errorf("%v, %v left: %v, %v, %+v", tt.setting, tt.left, d.Action, d.Change, d.Reasons)
 		}
 		v.Sets[2].Load, v.Sets[3].Load = 4500*units.Gram, 4500*units.Gram
-		if d := nextOf(t, c); d.Next.Load.Each != 4*kilo || d.Action == progression.Progress {
-			t.Errorf("%v: %v, %v: %v", tt.setting, d.Action, d.Change, d.Next.Load.Each)
+		if d := nextOf(t, c); d.Next.Load.Each() != 4*kilo || d.Action == progression.Progress {
+			t.Errorf("%v: %v, %v: %v", tt.setting, d.Action, d.Change, d.Next.Load.Each())
 		}
 	}
 }

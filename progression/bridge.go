@@ -77,14 +77,16 @@ type ahead struct {
 
 // above looks at the step to the next weight above each.
 func (n *now) above(each units.Mass) (ahead, error) {
-	a := ahead{needed: math.Inf(1)}
-	jump, ok, err := NextJump(n.f.Table(), each, n.moved())
-	if err != nil || !ok {
-		return a, field.At("/body_mass", err)
+	a := ahead{jump: n.jump, needed: math.Inf(1)}
+	if a.jump == nil || a.jump.From != each { // else it is the step that was looked at
+		jump, ok, err := NextJump(n.f.Table(), each, n.moved())
+		if err != nil || !ok {
+			return ahead{needed: math.Inf(1)}, field.At("/body_mass", err)
+		}
+		a.jump = &jump
 	}
-	a.jump = &jump
-	a.again, a.vain = n.recall(jump.To.Each)
-	if p := jump.share(); p > 0 && n.counts() {
+	a.again, a.vain = n.recall(a.jump.To.Each())
+	if p := a.jump.share(); p > 0 && n.counts() {
 		if need, known := toFailureBefore(n.wanted(), p, n.c.Curve); known {
 			a.needed = need
 		}
@@ -149,7 +151,7 @@ func (n *now) mayTry() int {
 	steps, to := 0, n.jump
 	for steps < mostTries && to != nil && n.seen.Reps >= n.repsToTry(*to) {
 		steps++
-		if to = n.beyond(*to); to != nil && n.lifted(to.To.Each) {
+		if to = n.beyond(*to); to != nil && n.lifted(to.To.Each()) {
 			break // it shows itself, or was tried in vain
 		}
 	}
@@ -159,11 +161,11 @@ func (n *now) mayTry() int {
 // beyond returns the step from the present weight to the one after j, nil if
 // there is none.
 func (n *now) beyond(j Jump) *Jump {
-	gap, ok := n.f.Table().Next(j.To.Each)
+	gap, ok := n.f.Table().Next(j.To.Each())
 	if !ok {
 		return nil
 	}
-	gap.From, gap.Step = j.From, gap.To.Each-j.From
+	gap.From, gap.Step = j.From, gap.To.Each()-j.From
 	external, err := gap.Step.Share(j.From)
 	if err != nil {
 		return nil
@@ -204,7 +206,7 @@ func (n *now) beyondReach() bool {
 	}
 	need, known := toFailureBefore(float64(n.bottom()), n.jump.share(), n.c.Curve)
 	shown := known && need <= float64(n.bridgeEnd())+float64(rule.Countable-rule.NearError)
-	return !shown && n.firstTry(*n.jump) > n.bridgeEnd() && !n.lifted(n.jump.To.Each)
+	return !shown && n.firstTry(*n.jump) > n.bridgeEnd() && !n.lifted(n.jump.To.Each())
 }
 
 // liftsAtLeast is how often a weight that is tried can be lifted, to failure.

@@ -107,7 +107,7 @@ func (n *now) lastSets() []int {
 	var reps []int
 	for i := range n.c.Log {
 		v := &n.c.Log[i]
-		if len(v.Sets) > 0 && v.Plan.Load.Each == n.seen.Base {
+		if len(v.Sets) > 0 && v.Plan.Load.Each() == n.seen.Base {
 			reps = append(reps, v.LastReps())
 		}
 	}

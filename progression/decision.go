@@ -94,4 +94,9 @@ type Decision struct {
 	Reasons []evidence.Reason  `json:"reasons,omitempty"`
 }
 
-func (d *Decision) because(why ...evidence.Reason) { d.Reasons = append(d.Reasons, why...) }
+func (d *Decision) because(why ...evidence.Reason) {
+	if d.Reasons == nil && len(why) > 0 {
+		d.Reasons = make([]evidence.Reason, 0, 8) // room for those of most decisions
+	}
+	d.Reasons = append(d.Reasons, why...)
+}

@@ -12,7 +12,7 @@ func (n *now) stillLooking() bool {
 	if !n.bearsMore() {
 		return false
 	}
-	if plan := &n.last().Plan; visit.Searches(plan) && n.seen.Base == plan.Load.Each && !visit.Searches(n.before) {
+	if plan := &n.last().Plan; visit.Searches(plan) && n.seen.Base == plan.Load.Each() && !visit.Searches(n.before) {
 		return false // a trial that was not taken up: back to the dose before it
 	}
 	return n.seen.Finding && !n.seen.Tried && n.withinLimits() && n.seen.Visit.Met() && n.mayTry() > 0
@@ -32,7 +32,7 @@ func (n *now) goesOnFinding() bool { return n.stillLooking() && !n.alone() }
 
 // foundMore reports whether a heavier weight than the planned one was done while the
 // load was looked for.
-func (n *now) foundMore() bool { return n.seen.Base > n.last().Plan.Load.Each }
+func (n *now) foundMore() bool { return n.seen.Base > n.last().Plan.Load.Each() }
 
 func (n *now) foundEasy() bool { return n.foundMore() && n.goesOnFinding() }
 

@@ -28,7 +28,7 @@ func looked(c *progression.Course, count int, tries ...try) {
 	for i, tr := range tries {
 		each := units.Must(units.Kilograms(tr.kg))
 		if i == 0 {
-			v.Plan.Load.Each = each
+			v.Plan.Load = held(each)
 		}
 		for _, s := range goodVisit().Sets[1:3] {
 			s.Load, s.Reps, s.Effort = each, tr.reps, units.Must(units.InReserve(tr.left))
@@ -131,11 +131,11 @@ func TestNextFindsByRating(t *testing.T) {
 		rate(1, 5)
 		rate(2, tt.ratings[0])
 		rate(3, tt.ratings[1])
-		if d := nextOf(t, c); d.Next.Load.Each != tt.load {
+		if d := nextOf(t, c); d.Next.Load.Each() != tt.load {
 			t.Errorf("%s: %s", name, told(d))
 		}
 		last(&c).Sets[3].Effort = units.Effort{}
-		if d := nextOf(t, c); d.Next.Load.Each != 2*kilo {
+		if d := nextOf(t, c); d.Next.Load.Each() != 2*kilo {
 			t.Errorf("%s, one side not rated: %s", name, told(d))
 		}
 	}
@@ -148,7 +148,7 @@ func TestNextFindsByOneRating(t *testing.T) {
 	last(&c).Sets = last(&c).Sets[:2]
 	last(&c).Sets[1].Load = 6 * kilo
 	rate(&c, 5, 7)
-	if d := nextOf(t, c); d.Next.Load.Each != 6*kilo || !hasReason(d, "progression.found") {
+	if d := nextOf(t, c); d.Next.Load.Each() != 6*kilo || !hasReason(d, "progression.found") {
 		t.Errorf("%s", told(d))
 	}
 }

@@ -104,10 +104,10 @@ func (n *now) saysRange(p *dose.Prescription) []evidence.Reason {
 		return nil
 	}
 	most, _ := rule.StepShare().Max()
-	upTo, err := rule.Plus(p.Load.Each, most)
+	upTo, err := rule.Plus(p.Load.Each(), most)
 	if err != nil {
 		return nil
 	}
 	return []evidence.Reason{because("progression.above-range").
-		With("count", p.Count).With("range", n.out.Span).With("goal", n.c.Request.Goal).With("from", p.Load.Each).With("up to", upTo)}
+		With("count", p.Count).With("range", n.out.Span).With("goal", n.c.Request.Goal).With("from", p.Load.Each()).With("up to", upTo)}
 }

@@ -48,13 +48,13 @@ func over(gap equipment.Gap, moved units.Mass) (Jump, error) {
 		}
 	}
 	j.Reasons = []evidence.Reason{because("progression.jump").
-		With("from", gap.From).With("to", gap.To.Each).With("share", j.External)}
+		With("from", gap.From).With("to", gap.To.Each()).With("share", j.External)}
 	return j, nil
 }
 
 // ofMoved returns the step over the body mass that is moved and all that is held.
 func ofMoved(gap equipment.Gap, moved units.Mass) (units.Fraction, error) {
-	held, err := gap.To.Hold.Total(gap.From)
+	held, err := gap.To.Hold().Total(gap.From)
 	if err != nil {
 		return 0, err
 	}
@@ -62,5 +62,5 @@ func ofMoved(gap equipment.Gap, moved units.Mass) (units.Fraction, error) {
 	if err != nil {
 		return 0, err
 	}
-	return (gap.To.Total - held).Share(before)
+	return (gap.To.Total() - held).Share(before)
 }

@@ -50,7 +50,7 @@ func TestWithinGuidance(t *testing.T) {
 		if err != nil || !ok || jump.Within != tt.want {
 			t.Errorf("%v to %v: within %v (%v, %v), want %v", tt.from, tt.to, jump.Within, ok, err, tt.want)
 		}
-		if jump.Step != tt.to-tt.from || jump.From != tt.from || jump.To.Each != tt.to || len(jump.Reasons) == 0 {
+		if jump.Step != tt.to-tt.from || jump.From != tt.from || jump.To.Each() != tt.to || len(jump.Reasons) == 0 {
 			t.Errorf("%v to %v: %+v", tt.from, tt.to, jump)
 		}
 	}

@@ -188,11 +188,11 @@ func compare(t *rapid.T, what string, kit equipment.Kit, was, is progression.Dec
 	check := func(holds bool, rises string) {
 		if !holds {
 			t.Fatalf("%s: %s\nbefore %v, %v: %v × %d × %d, reserve %v, %+v\n%+v\nafter  %v, %v: %v × %d × %d, reserve %v, %+v\n%+v", what, rises,
-				was.Action, was.Change, a.Load.Each, a.Sets, a.Count, a.Reserve, a.Finding, was.Reasons,
-				is.Action, is.Change, b.Load.Each, b.Sets, b.Count, b.Reserve, b.Finding, is.Reasons)
+				was.Action, was.Change, a.Load.Each(), a.Sets, a.Count, a.Reserve, a.Finding, was.Reasons,
+				is.Action, is.Change, b.Load.Each(), b.Sets, b.Count, b.Reserve, b.Finding, is.Reasons)
 		}
 	}
-	check(b.Load.Each <= a.Load.Each, "load rises")
+	check(b.Load.Each() <= a.Load.Each(), "load rises")
 	check(b.Sets <= a.Sets, "sets rise")
 	check(b.Reserve.Least >= a.Reserve.Least, "reserve falls")
 	if b.Finding != nil && a.Finding != nil {

@@ -69,7 +69,7 @@ func TestNextEdgesOfReserve(t *testing.T) {
 		}, "hold, none: 3 × 8 × 3 to 20", "progression.hold"},
 		{"with more than was planned", func(c *progression.Course) {
 			done(c, 6*kilo, 12, 3)
-			last(c).Plan.Load.Each = 4 * kilo
+			last(c).Plan.Load = held(4 * kilo)
 		}, "hold, none: 3 × 10 × 4 to 12", "progression.hold"},
 	})
 }
@@ -201,7 +201,7 @@ func TestNextBelowThreeAtTheLightest(t *testing.T) {
 		repeat(&c, 3)
 		return c
 	}
-	if d := nextOf(t, at(2)); d.Action != progression.EaseOff || d.Next.Sets != 1 || d.Next.Load.Each != 2*kilo {
+	if d := nextOf(t, at(2)); d.Action != progression.EaseOff || d.Next.Sets != 1 || d.Next.Load.Each() != 2*kilo {
 		t.Errorf("two sets: %s", told(d))
 	}
 	c := at(1)
@@ -221,7 +221,7 @@ func TestNextBelowThreeAtTheLightest(t *testing.T) {
 	// Where the kit lacks what was planned, the next lighter one of it is taken,
 	// and nothing is asked about.
 	c = rowCourse(t, 2, 3.8, 6)
-	if d := nextOf(t, c); len(d.Queries) != 0 || d.Next.Load.Each > 4*kilo {
+	if d := nextOf(t, c); len(d.Queries) != 0 || d.Next.Load.Each() > 4*kilo {
 		t.Errorf("%s, %+v", told(d), d.Queries)
 	}
 	// To settle first is about the person; a kit without a weight is not.

@@ -131,10 +131,13 @@ func (n *now) below3() bool {
 	plan, below := &n.last().Plan, 0
 	for i := len(n.c.Log) - 1; i >= 0; i-- {
 		v := &n.c.Log[i]
-		if slices.Contains(n.doubtful, i) || !v.Below() || v.Plan.Load.Each != plan.Load.Each || v.Plan.Sets != plan.Sets {
+		if slices.Contains(n.doubtful, i) || !v.Below() || v.Plan.Load.Each() != plan.Load.Each() || v.Plan.Sets != plan.Sets {
 			break
 		}
 		below++
+	}
+	if below == 0 {
+		return false
 	}
 	a, err := rule.Simplify(below)
 	return err == nil && a.Advice == rule.Ease

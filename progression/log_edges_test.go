@@ -226,12 +226,12 @@ func TestNextTakesTheTechniqueFromTheLog(t *testing.T) {
 		last(&c).Sets[i].Stated = body.PerHand
 	}
 	v := last(&c)
-	v.Plan.Load = equipment.Load{Each: 1 * kilo}
+	v.Plan.Load = units.Must(equipment.NewLoad(1*kilo, body.OneEachHand))
 	v.Plan.Span, v.Plan.Count = units.Must(units.Between(12, 20)), 20
 	done(&c, 1*kilo, 20, 3)
 	c.Request.Technique = dose.Observation{}
 	// A beginner's first weight of a raise ends at 1 kg until somebody saw it.
-	if d := nextOf(t, c); d.Change != progression.MoreLoad || d.Next.Load.Each != 1050*units.Gram {
+	if d := nextOf(t, c); d.Change != progression.MoreLoad || d.Next.Load.Each() != 1050*units.Gram {
 		t.Errorf("seen at the visit: %s, %+v", told(d), d.Reasons)
 	}
 	unseen := *v
@@ -241,11 +241,11 @@ func TestNextTakesTheTechniqueFromTheLog(t *testing.T) {
 		t.Errorf("seen at the visit before: %s", told(d))
 	}
 	done(&c, 1050*units.Gram, 20, 3)
-	if d := nextOf(t, c); d.Next.Load.Each != 1050*units.Gram {
+	if d := nextOf(t, c); d.Next.Load.Each() != 1050*units.Gram {
 		t.Errorf("beyond the first weight, seen before: %s", told(d))
 	}
 	c.Log[0].Observer = dose.Observation{}
-	if d := nextOf(t, c); d.Next.Load.Each != 1*kilo || !hasReason(d, "progression.above-limit") {
+	if d := nextOf(t, c); d.Next.Load.Each() != 1*kilo || !hasReason(d, "progression.above-limit") {
 		t.Errorf("beyond the first weight, seen by nobody: %s", told(d))
 	}
 	done(&c, 1*kilo, 20, 3)

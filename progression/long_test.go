@@ -138,7 +138,7 @@ func TestNextChoosesTheTest(t *testing.T) {
 	c.Request.Estimates = tests
 	d := nextOf(t, c)
 	weaker := min(tests[0].OneRM, tests[2].OneRM)
-	share, err := d.Next.Load.Each.Share(weaker)
+	share, err := d.Next.Load.Each().Share(weaker)
 	if err != nil || d.Next.Share != share || len(d.Next.Unused) != 2 {
 		t.Errorf("%v of the weaker side, want %v; unused %+v", d.Next.Share, share, d.Next.Unused)
 	}

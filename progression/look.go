@@ -1,8 +1,6 @@
 package progression
 
 import (
-	"sync"
-
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
@@ -17,7 +15,7 @@ import (
 // now is what is seen of a course on its day. Looking fills it once; choosing
 // changes nothing in it.
 type now struct {
-	c     Course // without the sets that are queried
+	c     *Course // without the sets that are queried
 	waits waiting
 	f     *dose.Frame
 	out   dose.Prescription // the frame's outline
@@ -35,11 +33,11 @@ type now struct {
 	before  *dose.Prescription // the last plan, that before a trial
 	step    dose.Step          // that dose again
 	fitted  fit                // within what the last visit showed
-	variant func() *offer      // the harder variant, looked at once and only if it comes to that
+	offered **offer            // the harder variant once it was looked at; see variant
 }
 
 // look sees a course in the frame of its day, without the passed visits of its log.
-func look(c Course, waits waiting, f *dose.Frame, passed int) (*now, error) {
+func look(c *Course, waits waiting, f *dose.Frame, passed int) (*now, error) {
 	n := &now{c: c, waits: waits, f: f, out: f.Outline(), most: f.Ceiling()}
 	n.c.Log, n.doubtful, n.queries = c.clean(f.Table(), passed)
 	var err error
@@ -56,8 +54,10 @@ func look(c Course, waits waiting, f *dose.Frame, passed int) (*now, error) {
 	if n.back, err = n.missed(c.lastDone()); err != nil {
 		return n, err
 	}
-	if n.attended, err = programme.Attendance(c.Sessions, c.Day); err != nil {
-		return n, err
+	if len(c.Sessions) > 0 { // of none nothing is concluded
+		if n.attended, err = programme.Attendance(c.Sessions, c.Day); err != nil {
+			return n, err
+		}
 	}
 	if n.seen.Gates.Advice >= rule.Ease { // what was referred then has been looked at since
 		if n.recurring, err = n.easedAlready(); err != nil {
@@ -67,7 +67,7 @@ func look(c Course, waits waiting, f *dose.Frame, passed int) (*now, error) {
 	n.before = n.beforeTrial()
 	n.step = n.same(n.before)
 	n.fitted = n.fit(n.step)
-	n.variant = sync.OnceValue(n.harderVariant)
+	n.offered = new(*offer)
 	if n.back != nil && n.back.Anew {
 		return n.beginning()
 	}
@@ -92,7 +92,7 @@ func (n *now) last() *visit.Visit { return &n.c.Log[len(n.c.Log)-1] }
 func (n *now) counts() bool { return n.out.Measure == exercise.Repetitions }
 
 // lightest returns the lightest weight of the kit.
-func (n *now) lightest() units.Mass { return n.f.Table().Lightest().Each }
+func (n *now) lightest() units.Mass { return n.f.Table().Lightest().Each() }
 
 // below returns the next lighter weight of the kit, and each if there is none.
 func (n *now) below(each units.Mass) units.Mass {
@@ -100,7 +100,7 @@ func (n *now) below(each units.Mass) units.Mass {
 	if err != nil {
 		return each
 	}
-	return load.Each
+	return load.Each()
 }
 
 // bottom is the least count of the range.
@@ -124,7 +124,7 @@ func (n *now) same(plan *dose.Prescription) dose.Step {
 	if n.out.Phase == dose.Maintain {
 		s.Sets = min(s.Sets, n.out.Sets)
 	}
-	if s.Load < n.last().Plan.Load.Each {
+	if s.Load < n.last().Plan.Load.Each() {
 		s.Count = n.bottom()
 	}
 	return s
@@ -138,7 +138,7 @@ func (n *now) beforeTrial() *dose.Prescription {
 		return trial
 	}
 	for i := len(n.c.Log) - 2; i >= 0; i-- {
-		if p := &n.c.Log[i].Plan; !visit.Searches(p) && p.Load.Each == n.seen.Base {
+		if p := &n.c.Log[i].Plan; !visit.Searches(p) && p.Load.Each() == n.seen.Base {
 			return p
 		}
 	}

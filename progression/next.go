@@ -50,15 +50,16 @@ const (
 
 // decide is Next, without what waits.
 func decide(c Course, waits waiting) (Decision, error) {
-	n, d, err := see(c, waits)
+	n, d, err := see(&c, waits)
 	if n == nil || err != nil {
 		return d, err
 	}
 	return n.choose(d)
 }
 
-// see looks at a course and begins its decision; n is nil where that is all of it.
-func see(c Course, waits waiting) (n *now, d Decision, err error) {
+// see looks at a course, in which it writes what it found, and begins its decision; n
+// is nil where that is all of it.
+func see(c *Course, waits waiting) (n *now, d Decision, err error) {
 	from := c.reach()
 	if err := c.check(from); err != nil {
 		return nil, d, err
@@ -154,7 +155,7 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 	if p.Mode == dose.WithoutLoad {
 		return d, nil
 	}
-	after, err := n.above(p.Load.Each)
+	after, err := n.above(p.Load.Each())
 	if err != nil {
 		return Decision{}, err
 	}

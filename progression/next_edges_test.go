@@ -33,7 +33,7 @@ func told(d progression.Decision) string {
 		return text
 	}
 	top, _ := d.Next.Span.Max()
-	text += fmt.Sprintf(": %d × %d × %v to %d", d.Next.Sets, d.Next.Count, d.Next.Load.Each.Kilograms(), top)
+	text += fmt.Sprintf(": %d × %d × %v to %d", d.Next.Sets, d.Next.Count, d.Next.Load.Each().Kilograms(), top)
 	if f := d.Next.Finding; f != nil {
 		text += fmt.Sprintf(", %d up", f.MaxSteps)
 	}
@@ -305,7 +305,7 @@ func TestNextWithoutTheHarderVariant(t *testing.T) {
 	again := *last(&c)
 	again.Day += 3
 	c.Log, c.Day = append(c.Log, again), again.Day+3
-	if d := nextOf(t, c); d.Action != progression.ChangeVariant || d.Next.Load.Each >= 4*kilo || d.Next.Side != body.Both && d.Next.Side != body.Left {
+	if d := nextOf(t, c); d.Action != progression.ChangeVariant || d.Next.Load.Each() >= 4*kilo || d.Next.Side != body.Both && d.Next.Side != body.Left {
 		t.Errorf("easier for the left: %s, %v", told(d), d.Instead)
 	}
 }

@@ -30,7 +30,7 @@ func hasReason(d progression.Decision, code evidence.ReasonCode) bool {
 // done sets what every set of the last visit was.
 func done(c *progression.Course, each units.Mass, reps int, left float64) {
 	v := last(c)
-	v.Plan.Load.Each = each
+	v.Plan.Load = held(each)
 	v.Sets = slices.Clone(v.Sets)
 	for i := range v.Sets {
 		v.Sets[i].Load, v.Sets[i].Reps, v.Sets[i].Effort = each, reps, units.Must(units.InReserve(left))
@@ -92,7 +92,7 @@ var nextRows = []struct {
 	}, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 10, "progression.slip"},
 	{"with a lighter weight than planned", func(c *progression.Course) {
 		done(c, 3*kilo, 12, 3)
-		last(c).Plan.Load.Each = 4 * kilo
+		last(c).Plan.Load = held(4 * kilo)
 		c.Request.Kit = dumbbells(3, 4, 4.25)
 	}, progression.HoldDose, progression.NoChange, 3 * kilo, 3, 8, "progression.hold"},
 }
@@ -112,7 +112,7 @@ func TestNextRows(t *testing.T) {
 				}
 				return
 			}
-			got := []int64{int64(d.Next.Load.Each), int64(d.Next.Sets), int64(d.Next.Count)}
+			got := []int64{int64(d.Next.Load.Each()), int64(d.Next.Sets), int64(d.Next.Count)}
 			if diff := cmp.Diff([]int64{int64(tt.load), int64(tt.sets), int64(tt.count)}, got); diff != "" {
 				t.Error(diff)
 			}
@@ -173,8 +173,8 @@ func TestNextSimplifies(t *testing.T) {
 		if d.Action != tt.action || !hasReason(d, "progression.below-three") {
 			t.Errorf("%v × %d: %v, %+v", tt.each, tt.sets, d.Action, d.Reasons)
 		}
-		if tt.now > 0 && (d.Next.Load.Each != tt.load || d.Next.Sets != tt.now) {
-			t.Errorf("%v × %d: %v × %d", tt.each, tt.sets, d.Next.Load.Each, d.Next.Sets)
+		if tt.now > 0 && (d.Next.Load.Each() != tt.load || d.Next.Sets != tt.now) {
+			t.Errorf("%v × %d: %v × %d", tt.each, tt.sets, d.Next.Load.Each(), d.Next.Sets)
 		}
 	}
 }
@@ -197,7 +197,7 @@ func TestNextAgainstTheClosedForm(t *testing.T) {
 		if d.RepsBefore != want {
 			t.Errorf("%v to %v: %d repetitions, the closed form %d", tt.from, tt.to, d.RepsBefore, want)
 		}
-		if d.Jump == nil || d.Jump.To.Each != units.Must(units.Kilograms(tt.to)) || d.Jump.Within != (tt.to/tt.from <= 1.1) {
+		if d.Jump == nil || d.Jump.To.Each() != units.Must(units.Kilograms(tt.to)) || d.Jump.Within != (tt.to/tt.from <= 1.1) {
 			t.Errorf("%v to %v: %+v", tt.from, tt.to, d.Jump)
 		}
 		if top, _ := d.Next.Span.Max(); top != min(20, max(12, want)) {
@@ -224,7 +224,7 @@ func TestNextBridges(t *testing.T) {
 		{progression.SlowerLowering, "progression.slower"}, {progression.LongerPause, "progression.pause"}, {progression.ExtraSet, "progression.extra-set"}, {progression.NoChange, "progression.too-far"},
 	} {
 		d := nextOf(t, c)
-		if d.Change != want.change || !hasReason(d, want.why) || d.Next.Load.Each != 4*kilo {
+		if d.Change != want.change || !hasReason(d, want.why) || d.Next.Load.Each() != 4*kilo {
 			t.Fatalf("%v, %+v; want %v", d.Change, d.Reasons, want.change)
 		}
 		v.Plan.Tempo, v.Plan.Sets = d.Next.Tempo, d.Next.Sets
@@ -261,7 +261,7 @@ func TestSession(t *testing.T) {
 	if list[0].Change != progression.NoChange || list[1].Change != progression.MoreLoad || list[2].Change != progression.MoreLoad {
 		t.Errorf("%v, %v, %v", list[0].Change, list[1].Change, list[2].Change)
 	}
-	if list[0].Action != progression.HoldDose || !hasReason(list[0], "progression.two-rise") || list[0].Next.Load.Each != 4*kilo {
+	if list[0].Action != progression.HoldDose || !hasReason(list[0], "progression.two-rise") || list[0].Next.Load.Each() != 4*kilo {
 		t.Errorf("%v, %+v", list[0].Action, list[0].Reasons)
 	}
 	b.Day, c.Log = 0, nil

@@ -61,7 +61,7 @@ func TestNextRecallsWithoutLess(t *testing.T) {
 		c := doneBefore(t)
 		tt.make(&c)
 		if d := nextOf(t, c); d.Change != tt.change || d.Next.Count != tt.count {
-			t.Errorf("%s: %v, %v × %d", tt.name, d.Change, d.Next.Load.Each, d.Next.Count)
+			t.Errorf("%s: %v, %v × %d", tt.name, d.Change, d.Next.Load.Each(), d.Next.Count)
 		}
 	}
 }
@@ -85,7 +85,7 @@ func TestNextRefusesPlans(t *testing.T) {
 		"/log/0/plan/sets":           func(p *dose.Prescription) { p.Sets = 101 },
 		"/log/0/plan/tempo/lowering": func(p *dose.Prescription) { p.Tempo.Lowering = 12 },
 		"/log/0/plan/tempo/pausing":  func(p *dose.Prescription) { p.Tempo.Pausing = -1 },
-		"/log/0/plan/load/each":      func(p *dose.Prescription) { p.Load.Each = -kilo },
+		"/log/0/plan/load/each":      func(p *dose.Prescription) { p.Load = lighterThanNothing(t) },
 	} {
 		c := rowCourse(t, 2, 4, 6)
 		spoil(&last(&c).Plan)

@@ -70,7 +70,7 @@ func tell(d progression.Decision) string {
 		return fmt.Sprintf("%v, nothing\n%+v", d.Action, d.Reasons)
 	}
 	p := d.Next
-	return fmt.Sprintf("%v, %v: %s, %v × %d × %d (%v), reserve %v, tempo %v, %+v\n%+v", d.Action, d.Change, p.Exercise, p.Load.Each, p.Sets, p.Count, p.Span, p.Reserve, p.Tempo, p.Finding, d.Reasons)
+	return fmt.Sprintf("%v, %v: %s, %v × %d × %d (%v), reserve %v, tempo %v, %+v\n%+v", d.Action, d.Change, p.Exercise, p.Load.Each(), p.Sets, p.Count, p.Span, p.Reserve, p.Tempo, p.Finding, d.Reasons)
 }
 
 // breaches lists what is harder after a worsening.
@@ -93,10 +93,10 @@ func breaches(c progression.Course, was, is progression.Decision) []string {
 		return append(list, "a dose where there was none")
 	}
 	a, b := was.Next, is.Next
-	check(b.Load.Each <= a.Load.Each, "load rises")
+	check(b.Load.Each() <= a.Load.Each(), "load rises")
 	check(b.Sets <= a.Sets, "sets rise")
 	check(b.Reserve.Least >= a.Reserve.Least, "reserve falls")
-	alike := b.Load.Each == a.Load.Each && b.Reserve.Least > a.Reserve.Least && b.Phase == a.Phase
+	alike := b.Load.Each() == a.Load.Each() && b.Reserve.Least > a.Reserve.Least && b.Phase == a.Phase
 	check(!alike || b.Count <= a.Count || shownBefore(c, *b), "count rises with more in reserve")
 	if b.Finding != nil && a.Finding != nil {
 		check(reached(c.Request.Kit, *b) <= reached(c.Request.Kit, *a), "steps lead to more")
@@ -122,7 +122,7 @@ func shownBefore(c progression.Course, p dose.Prescription) bool {
 		if s.Effort.Scale() == units.ScaleRIR {
 			left = s.Effort.Number()
 		}
-		if s.Load == p.Load.Each && float64(s.Reps)+left < float64(p.Count)+float64(p.Reserve.Least) {
+		if s.Load == p.Load.Each() && float64(s.Reps)+left < float64(p.Count)+float64(p.Reserve.Least) {
 			return false
 		}
 	}

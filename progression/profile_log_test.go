@@ -125,7 +125,7 @@ func drawDone(t *rapid.T, day units.Day, plan dose.Prescription, table *equipmen
 	}
 	sets := max(0, plan.Sets-max(0, between(t, "sets left out", -6, 3)))
 	for i := range sets {
-		each := plan.Load.Each
+		each := plan.Load.Each()
 		if plan.Finding != nil {
 			each = stepsUp(table, each, *plan.Finding, i)
 		} else if seldom(t, "another weight", 25) {
@@ -135,7 +135,7 @@ func drawDone(t *rapid.T, day units.Day, plan dose.Prescription, table *equipmen
 	}
 	if plan.Finding != nil && seldom(t, "searched in one set each", 2) {
 		for i := sets; i <= plan.Finding.MaxSteps; i++ {
-			v.Sets = append(v.Sets, setsOf(t, plan, day, stepsUp(table, plan.Load.Each, *plan.Finding, i), reps, left)...)
+			v.Sets = append(v.Sets, setsOf(t, plan, day, stepsUp(table, plan.Load.Each(), *plan.Finding, i), reps, left)...)
 		}
 	}
 	drawTrouble(t, &v)
@@ -145,10 +145,10 @@ func drawDone(t *rapid.T, day units.Day, plan dose.Prescription, table *equipmen
 func stepsUp(table *equipment.Table, each units.Mass, f dose.Search, steps int) units.Mass {
 	for range min(steps, f.MaxSteps) {
 		gap, ok := table.Next(each)
-		if !ok || f.Ceiling > 0 && gap.To.Each > f.Ceiling {
+		if !ok || f.Ceiling > 0 && gap.To.Each() > f.Ceiling {
 			break
 		}
-		each = gap.To.Each
+		each = gap.To.Each()
 	}
 	return each
 }
@@ -159,7 +159,7 @@ func reached(kit equipment.Kit, p dose.Prescription) units.Mass {
 	if err != nil {
 		return units.MaxMass
 	}
-	return stepsUp(table, p.Load.Each, *p.Finding, p.Finding.MaxSteps)
+	return stepsUp(table, p.Load.Each(), *p.Finding, p.Finding.MaxSteps)
 }
 
 func other(t *rapid.T, table *equipment.Table, each units.Mass) units.Mass {
@@ -167,7 +167,7 @@ func other(t *rapid.T, table *equipment.Table, each units.Mass) units.Mass {
 	if err != nil {
 		return each
 	}
-	return load.Each
+	return load.Each()
 }
 
 // setsOf is one set of each side that works by itself, not quite alike.

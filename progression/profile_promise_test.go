@@ -76,23 +76,23 @@ func unsound(c progression.Course, d progression.Decision) []string {
 	}
 	if n.Hold != body.Unloaded {
 		table, err := c.Request.Kit.Compile(n.Hold)
-		_, in := table.Find(n.Load.Each)
+		_, in := table.Find(n.Load.Each())
 		check(err == nil && in, "a load that the kit does not make")
 	}
 	limits := c.Request.Screening.Limits
 	for _, m := range limits.Masses {
 		demand, some := m.Region.Resisted()
 		if !some || c.Request.Exercise.Demands.Has(demand) && (m.Side == body.Both || m.Side == c.Request.Side || c.Request.Side == body.Both) {
-			check(n.Load.Each <= m.Max, "a load above a limit")
+			check(n.Load.Each() <= m.Max, "a load above a limit")
 		}
 	}
 	check(n.Measure != 1 || n.Reserve.Least >= limits.MinReserve, "less reserve than the limit")
 	if len(c.Request.Estimates) > 0 && limits.MaxFraction > 0 && !hasReason(d, "progression.return-anew") && !hasReason(d, "progression.return-assessed") {
-		share, err := n.Load.Each.Share(max(c.Request.Estimates[0].Cautious(), showsMost(c)))
+		share, err := n.Load.Each().Share(max(c.Request.Estimates[0].Cautious(), showsMost(c)))
 		check(err == nil && share <= limits.MaxFraction+1e-9, "a share above the limit")
 	}
 	if limits.Lighten.AtMostLast {
-		check(n.Load.Each <= heaviestDone(*last(&c)), "heavier than the last on a lighter day")
+		check(n.Load.Each() <= heaviestDone(*last(&c)), "heavier than the last on a lighter day")
 	}
 	return list
 }
@@ -125,7 +125,7 @@ func mostCount(v progression.Visit) int {
 }
 
 func heaviestDone(v progression.Visit) units.Mass {
-	most := v.Plan.Load.Each
+	most := v.Plan.Load.Each()
 	for _, s := range v.Sets {
 		most = max(most, s.Load)
 	}
@@ -136,7 +136,7 @@ func heaviestDone(v progression.Visit) units.Mass {
 func resumes(c progression.Course, n dose.Prescription) bool {
 	return slices.ContainsFunc(c.Log, func(v progression.Visit) bool {
 		p := v.Plan
-		return (p.Finding == nil || p.Finding.MaxSteps == 0) && p.Load.Each == n.Load.Each && n.Sets <= last(&c).Plan.Sets && n.Count <= p.Count &&
+		return (p.Finding == nil || p.Finding.MaxSteps == 0) && p.Load.Each() == n.Load.Each() && n.Sets <= last(&c).Plan.Sets && n.Count <= p.Count &&
 			n.Tempo.Lowering <= max(2, p.Tempo.Lowering) && n.Tempo.Pausing <= p.Tempo.Pausing
 	})
 }
@@ -149,15 +149,15 @@ func notOneThing(c progression.Course, d progression.Decision) []string {
 	n, was := *d.Next, last(&c).Plan
 	harder := 0
 	for _, more := range []bool{
-		n.Load.Each > was.Load.Each, n.Sets > was.Sets, n.Load.Each == was.Load.Each && n.Count > was.Count,
-		n.Tempo.Lowering > max(2, was.Tempo.Lowering), n.Tempo.Pausing > was.Tempo.Pausing, n.Finding != nil && d.Action == progression.Progress && n.Load.Each == was.Load.Each,
+		n.Load.Each() > was.Load.Each(), n.Sets > was.Sets, n.Load.Each() == was.Load.Each() && n.Count > was.Count,
+		n.Tempo.Lowering > max(2, was.Tempo.Lowering), n.Tempo.Pausing > was.Tempo.Pausing, n.Finding != nil && d.Action == progression.Progress && n.Load.Each() == was.Load.Each(),
 	} {
 		if more {
 			harder++
 		}
 	}
 	anew := hasReason(d, "progression.return-anew") || hasReason(d, "progression.return-assessed")
-	found := n.Load.Each > was.Load.Each && n.Load.Each <= heaviestDone(*last(&c)) && was.Finding != nil
+	found := n.Load.Each() > was.Load.Each() && n.Load.Each() <= heaviestDone(*last(&c)) && was.Finding != nil
 	if was.Finding != nil && d.Action != progression.Progress && resumes(c, n) {
 		return nil
 	}

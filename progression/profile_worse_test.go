@@ -207,8 +207,8 @@ var daySpoilings = []spoiling{
 		}
 		i := between(t, "set", 0, len(v.Sets)-1)
 		load, err := table.Nearest(v.Sets[i].Load-1, equipment.RoundingRule{})
-		v.Sets[i].Load = load.Each
-		return err == nil && v.Plan.Load.Each <= last(&p.course).Plan.Load.Each // a heavier one tells of a weight that is still to come
+		v.Sets[i].Load = load.Each()
+		return err == nil && v.Plan.Load.Each() <= last(&p.course).Plan.Load.Each() // a heavier one tells of a weight that is still to come
 	}},
 	{"days missed", func(t *rapid.T, p *client) bool {
 		p.course.Day += units.Day(between(t, "more days", 1, 90))
@@ -327,7 +327,7 @@ var visitSpoilings = []visitSpoiling{
 func good(v progression.Visit, i int) bool {
 	s := v.Sets[i]
 	left := v.Plan.Reserve.Least == 0 || s.Effort.Scale() == units.ScaleRIR && s.Effort.Number() >= float64(v.Plan.Reserve.Least)
-	return s.Load == v.Plan.Load.Each && s.Reps >= v.Plan.Count && left
+	return s.Load == v.Plan.Load.Each() && s.Reps >= v.Plan.Count && left
 }
 
 func allGood(v progression.Visit) bool {

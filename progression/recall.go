@@ -23,7 +23,7 @@ func (n *now) recall(each units.Mass) (again, vain bool) {
 		if age += n.c.gapAfter(i); age > visit.KnownDays {
 			return false, false
 		}
-		if given.Yes(v.Unable) && v.Plan.Load.Each == each { // a failed lift leaves no set to find
+		if given.Yes(v.Unable) && v.Plan.Load.Each() == each { // a failed lift leaves no set to find
 			return false, true
 		}
 		if len(sets) == 0 {
@@ -56,7 +56,7 @@ func (n *now) calm() bool {
 	for i := max(0, len(log)-calmVisits); i < len(log); i++ {
 		v := &log[i]
 		_, other := v.OtherLoad()
-		if v.Plan.Load.Each != n.seen.Base || other || slices.Contains(n.doubtful, i) || v.Done() == 0 || v.Below() || !v.MayFind() {
+		if v.Plan.Load.Each() != n.seen.Base || other || slices.Contains(n.doubtful, i) || v.Done() == 0 || v.Below() || !v.MayFind() {
 			return false
 		}
 	}

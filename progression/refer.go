@@ -79,7 +79,7 @@ func (n *now) stand(d Decision, list []exercise.Exercise, r dose.Request, eased 
 			continue
 		case err != nil:
 			return Decision{}, err
-		case eased && p.Load.Each > 0 && p.Load.Each >= n.seen.Base:
+		case eased && p.Load.Each() > 0 && p.Load.Each() >= n.seen.Base:
 			continue // no less than what was too much
 		case n.waits == newWaits:
 			d.because(because("progression.instead-waits").With("exercise", ex.Name))
@@ -116,7 +116,7 @@ func (n *now) first(ex exercise.Exercise, r dose.Request) (dose.Prescription, er
 		return p, err
 	}
 	p.Load, p.Next = f.Table().Lightest(), nil
-	if gap, ok := f.Table().Next(p.Load.Each); ok {
+	if gap, ok := f.Table().Next(p.Load.Each()); ok {
 		p.Next = &gap
 	}
 	return p, nil

@@ -6,7 +6,7 @@ import (
 )
 
 // withinLimits reports whether there is a next weight that no limit forbids.
-func (n *now) withinLimits() bool { return n.jump != nil && n.jump.To.Each <= n.most }
+func (n *now) withinLimits() bool { return n.jump != nil && n.jump.To.Each() <= n.most }
 
 // mayRaise reports whether the next weight is shown, lies within every limit,
 // and was not just tried in vain.
@@ -22,12 +22,12 @@ func (n *now) riseWaits() bool { return n.waits == loadWaits && n.rises() }
 func (n *now) raise() choice {
 	j := n.furthest()
 	why := because("progression.shown").
-		With("reps", n.seen.Reps).With("surely", surely(n.seen.Left)).With("next", j.To.Each).With("count", n.bottom())
+		With("reps", n.seen.Reps).With("surely", surely(n.seen.Left)).With("next", j.To.Each()).With("count", n.bottom())
 	if n.again && j == n.jump {
-		why = because("progression.done-before").With("next", j.To.Each)
+		why = because("progression.done-before").With("next", j.To.Each())
 	}
 	s := n.step
-	s.Load, s.Count, s.UpTo, s.Lowering, s.Pausing = j.To.Each, min(n.bottom(), s.Count), 0, 0, 0
+	s.Load, s.Count, s.UpTo, s.Lowering, s.Pausing = j.To.Each(), min(n.bottom(), s.Count), 0, 0, 0
 	return choice{step: s, why: append([]evidence.Reason{why}, j.beyondPublished()...), rise: j}
 }
 
@@ -40,7 +40,7 @@ func (n *now) furthest() *Jump {
 	for to := n.beyond(*last); to != nil; to = n.beyond(*to) {
 		need, ok := toFailureBefore(n.wanted(), to.share(), n.c.Curve)
 		shown := ok && n.able() >= need-rounding
-		if !shown || to.share() > most || to.To.Each > n.most || n.lifted(to.To.Each) || n.barredAlone(*to) {
+		if !shown || to.share() > most || to.To.Each() > n.most || n.lifted(to.To.Each()) || n.barredAlone(*to) {
 			break
 		}
 		last = to
@@ -50,11 +50,11 @@ func (n *now) furthest() *Jump {
 
 // limited reports whether a limit forbids the next weight, which nothing else does.
 func (n *now) limited() bool {
-	return n.seen.Gates.Advice == rule.Raise && n.jump != nil && n.jump.To.Each > n.most
+	return n.seen.Gates.Advice == rule.Raise && n.jump != nil && n.jump.To.Each() > n.most
 }
 
 func (n *now) saysLimit() evidence.Reason {
-	return because("progression.limit").With("next", n.jump.To.Each).With("most", n.most)
+	return because("progression.limit").With("next", n.jump.To.Each()).With("most", n.most)
 }
 
 // nearlyShown reports whether more left in reserve would show the next weight.
@@ -63,5 +63,5 @@ func (n *now) nearlyShown() bool {
 }
 
 func (n *now) waitForReserve() choice {
-	return n.stay(because("progression.more-reserve").With("reps", n.seen.Reps).With("next", n.jump.To.Each))
+	return n.stay(because("progression.more-reserve").With("reps", n.seen.Reps).With("next", n.jump.To.Each()))
 }

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/equipment"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
@@ -37,11 +38,14 @@ func referredAny(list []Decision) []evidence.Reason {
 // course is for somebody else first holds for all. Decisions stand in the order
 // of the courses; bad input is reported for all at once, and then there are none.
 func NextAll(courses []Course) ([]Decision, error) {
-	list := make([]Decision, len(courses))
+	list, courses := make([]Decision, len(courses)), slices.Clone(courses)
 	var bad field.Errors
 	var rising, changing []int
-	for i, c := range courses {
-		d, err := Next(c)
+	var kit equipment.Kit
+	for i := range courses {
+		kit = courses[i].Request.Kit.Once(kit)
+		courses[i].Request.Kit = kit
+		d, err := Next(courses[i])
 		bad.Add(fmt.Sprintf("/%d", i), err)
 		list[i] = d
 		switch {

@@ -21,15 +21,15 @@ func TestNextKeepsAShareWithoutAnEstimate(t *testing.T) {
 		done(&c, 5*kilo, 12, 3)
 		c.Request.Screening.Limits.MaxFraction = share
 		d := nextOf(t, c)
-		if d.Next != nil && d.Next.Load.Each > 0 {
-			t.Errorf("%v: %v, %s %v, %+v", share, d.Action, d.Next.Exercise, d.Next.Load.Each, d.Reasons)
+		if d.Next != nil && d.Next.Load.Each() > 0 {
+			t.Errorf("%v: %v, %s %v, %+v", share, d.Action, d.Next.Exercise, d.Next.Load.Each(), d.Reasons)
 		}
 	}
 	// 80 % is 5.3 kg: 5 kg go on, 6 kg do not come.
 	c := rowCourse(t, 4, 5, 6)
 	done(&c, 5*kilo, 12, 3)
 	c.Request.Screening.Limits.MaxFraction = .8
-	if d := nextOf(t, c); d.Next == nil || d.Next.Load.Each != 5*kilo || !hasReason(d, "progression.limit") {
+	if d := nextOf(t, c); d.Next == nil || d.Next.Load.Each() != 5*kilo || !hasReason(d, "progression.limit") {
 		t.Errorf("%v, %+v", d.Action, d.Reasons)
 	}
 	// A queried set shows nothing, and an effort that nobody noted neither.
@@ -44,8 +44,8 @@ func TestNextKeepsAShareWithoutAnEstimate(t *testing.T) {
 		for i := range last(&c).Sets {
 			spoil(&last(&c).Sets[i])
 		}
-		if d := nextOf(t, c); d.Next != nil && d.Next.Load.Each >= 4*kilo {
-			t.Errorf("%s: %v, %v", name, d.Action, d.Next.Load.Each)
+		if d := nextOf(t, c); d.Next != nil && d.Next.Load.Each() >= 4*kilo {
+			t.Errorf("%s: %v, %v", name, d.Action, d.Next.Load.Each())
 		}
 	}
 }

@@ -6,7 +6,6 @@ import (
 	"testing"
 
 	"example.org/posology/dose"
-	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/progression"
 	"example.org/posology/progression/rule"
@@ -29,7 +28,7 @@ func TestNextFinds(t *testing.T) {
 				v.Sets = append(v.Sets, s)
 			}
 		}
-		v.Plan.Load = equipment.Load{Each: 3 * kilo}
+		v.Plan.Load = held(3 * kilo)
 		return nextOf(t, c)
 	}
 	for _, tt := range []struct {
@@ -38,13 +37,13 @@ func TestNextFinds(t *testing.T) {
 		finding    bool
 	}{{8, 7, 5 * kilo, true}, {8, 4, 5 * kilo, false}, {8, 2, 4 * kilo, false}, {4, 4, 5 * kilo, false}, {2, 2, 3 * kilo, false}} {
 		d := trial(tt.four, tt.five)
-		if d.Next.Load.Each != tt.load || (d.Next.Finding != nil) != tt.finding {
-			t.Errorf("left %v with 4 kg, %v with 5 kg: %v, %+v, %v", tt.four, tt.five, d.Next.Load.Each, d.Next.Finding, d.Change)
+		if d.Next.Load.Each() != tt.load || (d.Next.Finding != nil) != tt.finding {
+			t.Errorf("left %v with 4 kg, %v with 5 kg: %v, %+v, %v", tt.four, tt.five, d.Next.Load.Each(), d.Next.Finding, d.Change)
 		}
 	}
 	v.FormLost = screening.Yes
-	if d := trial(8, 7); d.Next.Load.Each != 3*kilo {
-		t.Errorf("with technique lost: %v", d.Next.Load.Each)
+	if d := trial(8, 7); d.Next.Load.Each() != 3*kilo {
+		t.Errorf("with technique lost: %v", d.Next.Load.Each())
 	}
 }
 
@@ -124,7 +123,7 @@ func TestNextByRule(t *testing.T) {
 func pastVisit(c progression.Course, daysBefore int, each units.Mass, reps int, left float64) progression.Visit {
 	v := *last(&c)
 	v.Day -= units.Day(daysBefore)
-	v.Plan.Load.Each = each
+	v.Plan.Load = held(each)
 	if v.Observer.Made() {
 		v.Observer.Day = v.Day
 	}
@@ -170,8 +169,8 @@ func TestNextRecalls(t *testing.T) {
 		if (d.Change == progression.MoreLoad) != tt.rises || tt.rises != hasReason(d, "progression.done-before") {
 			t.Errorf("%s: %v, %v, %+v", tt.name, d.Action, d.Change, d.Reasons)
 		}
-		if tt.rises && (d.Next.Load.Each != 6*kilo || d.Next.Count != 8) {
-			t.Errorf("%s: %v × %d", tt.name, d.Next.Load.Each, d.Next.Count)
+		if tt.rises && (d.Next.Load.Each() != 6*kilo || d.Next.Count != 8) {
+			t.Errorf("%s: %v × %d", tt.name, d.Next.Load.Each(), d.Next.Count)
 		}
 	}
 }
@@ -244,7 +243,7 @@ func TestNextMaintains(t *testing.T) {
 	c = rowCourse(t, 4, 6)
 	c.Request.Phase = dose.Maintain
 	c.Log = []progression.Visit{pastVisit(c, 9, 6*kilo, 10, 3), pastVisit(c, 3, 4*kilo, 10, 3), *last(&c)}
-	if d := nextOf(t, c); d.Change != progression.MoreLoad || d.Next.Load.Each != 6*kilo {
-		t.Errorf("%v, %v", d.Change, d.Next.Load.Each)
+	if d := nextOf(t, c); d.Change != progression.MoreLoad || d.Next.Load.Each() != 6*kilo {
+		t.Errorf("%v, %v", d.Change, d.Next.Load.Each())
 	}
 }

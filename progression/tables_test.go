@@ -132,7 +132,7 @@ func lookedFor(four, five float64) func(t failer) progression.Course {
 	return from(func(c *progression.Course) {
 		v := last(c)
 		v.Plan.Finding, v.Plan.Sets, v.Plan.Count = &dose.Search{MaxSteps: 2}, 1, 10
-		v.Plan.Load.Each, v.Sets = 3*kilo, nil
+		v.Plan.Load, v.Sets = held(3*kilo), nil
 		for _, s := range goodVisit().Sets[1:3] {
 			for i, left := range []float64{8, four, five} {
 				s.Load, s.Reps, s.Effort = units.Mass(3+i)*kilo, 10, units.Must(units.InReserve(left))

@@ -16,6 +16,14 @@ type offer struct {
 	there bool
 }
 
+// variant is the harder variant, looked at once and only if it comes to that.
+func (n *now) variant() *offer {
+	if *n.offered == nil {
+		*n.offered = n.harderVariant()
+	}
+	return *n.offered
+}
+
 // harderVariant looks the harder exercise up, unless it was taken away.
 func (n *now) harderVariant() *offer {
 	id := n.c.Request.Exercise.Harder

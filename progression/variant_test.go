@@ -47,7 +47,7 @@ func TestNextBeginsAVariantLightest(t *testing.T) {
 		if name == "easier" {
 			c.Request.Kit = kit
 			for i := range c.Log {
-				c.Log[i].Plan.Load.Each = 4 * kilo
+				c.Log[i].Plan.Load = held(4 * kilo)
 			}
 		}
 		d := nextOf(t, c)
@@ -56,8 +56,8 @@ func TestNextBeginsAVariantLightest(t *testing.T) {
 			continue
 		}
 		lightest := c.Request.Kit.Dumbbells[0].Mass.Mass
-		if d.Next.Load.Each != lightest && d.Next.Mode != dose.WithoutLoad || d.Next.Finding != nil && d.Next.Finding.MaxSteps > 0 {
-			t.Errorf("%s: %s, %v, %+v", name, d.Instead, d.Next.Load.Each, d.Next.Finding)
+		if d.Next.Load.Each() != lightest && d.Next.Mode != dose.WithoutLoad || d.Next.Finding != nil && d.Next.Finding.MaxSteps > 0 {
+			t.Errorf("%s: %s, %v, %+v", name, d.Instead, d.Next.Load.Each(), d.Next.Finding)
 		}
 	}
 }

@@ -22,8 +22,8 @@ func TestNextAddsNoRepetitionWithMoreReserve(t *testing.T) {
 		done(&c, 4*kilo, 10, 3)
 		c.Request.Screening.Limits.MinReserve = tt.reserve
 		d := nextOf(t, c)
-		if d.Action != tt.action || d.Next.Count != tt.count || d.Next.Load.Each != 4*kilo {
-			t.Errorf("reserve %v: %v, %v × %d, want %v × %d", tt.reserve, d.Action, d.Next.Load.Each, d.Next.Count, tt.action, tt.count)
+		if d.Action != tt.action || d.Next.Count != tt.count || d.Next.Load.Each() != 4*kilo {
+			t.Errorf("reserve %v: %v, %v × %d, want %v × %d", tt.reserve, d.Action, d.Next.Load.Each(), d.Next.Count, tt.action, tt.count)
 		}
 	}
 }
@@ -55,8 +55,8 @@ func TestNextLighterWithoutMore(t *testing.T) {
 		done(&c, 4*kilo, 6, 3)
 		c.Request.Screening.Limits.MinReserve = reserve
 		c.Request.Screening.Limits.Masses = []screening.MassLimit{{Max: 3 * kilo, Author: "a surgeon"}}
-		if d := nextOf(t, c); d.Next.Load.Each != 2*kilo || d.Next.Count != 6 {
-			t.Errorf("reserve %v: %v × %d", reserve, d.Next.Load.Each, d.Next.Count)
+		if d := nextOf(t, c); d.Next.Load.Each() != 2*kilo || d.Next.Count != 6 {
+			t.Errorf("reserve %v: %v × %d", reserve, d.Next.Load.Each(), d.Next.Count)
 		}
 	}
 }
@@ -70,10 +70,10 @@ func TestNextMissedAfterMany(t *testing.T) {
 		done(&c, 4*kilo, reps, 5)
 		c.Day, c.Absence = firstDay+10, screening.No
 		n := nextOf(t, c).Next
-		if n.Load.Each < load || n.Load.Each == load && n.Count < count {
-			t.Errorf("%d repetitions: %v × %d, after %v × %d for one fewer", reps, n.Load.Each, n.Count, load, count)
+		if n.Load.Each() < load || n.Load.Each() == load && n.Count < count {
+			t.Errorf("%d repetitions: %v × %d, after %v × %d for one fewer", reps, n.Load.Each(), n.Count, load, count)
 		}
-		load, count = n.Load.Each, n.Count
+		load, count = n.Load.Each(), n.Count
 	}
 	if load != 4*kilo {
 		t.Errorf("the load stays at no number of repetitions: %v", load)
@@ -91,8 +91,8 @@ func TestNextNothingDoneWithMoreReserve(t *testing.T) {
 			last(&c).Sets = nil
 		}
 		c.Request.Screening.Limits.MinReserve = 5
-		if d := nextOf(t, c); d.Next.Load.Each != 2*kilo {
-			t.Errorf("anything done: %v: %v × %d in reserve %v", something, d.Next.Load.Each, d.Next.Count, d.Next.Reserve)
+		if d := nextOf(t, c); d.Next.Load.Each() != 2*kilo {
+			t.Errorf("anything done: %v: %v × %d in reserve %v", something, d.Next.Load.Each(), d.Next.Count, d.Next.Reserve)
 		}
 	}
 }
@@ -111,8 +111,8 @@ func TestNextNothingDoneIsBelow(t *testing.T) {
 		}
 		last(&c).Sets = last(&c).Sets[:sets]
 		c.Day = last(&c).Day + 2
-		if d := nextOf(t, c); d.Action != progression.EaseOff || d.Next.Load.Each != 2*kilo {
-			t.Errorf("%d sets at last: %v, %v", sets, d.Action, d.Next.Load.Each)
+		if d := nextOf(t, c); d.Action != progression.EaseOff || d.Next.Load.Each() != 2*kilo {
+			t.Errorf("%d sets at last: %v, %v", sets, d.Action, d.Next.Load.Each())
 		}
 	}
 }
@@ -163,8 +163,8 @@ func TestNextHoldsUntilAsked(t *testing.T) {
 		c := rowCourse(t, 4, 4.25)
 		last(&c).Plan.Sets, last(&c).Sets = 1, last(&c).Sets[1:3]
 		c.Request.Screening.Meanwhile = tt.meanwhile
-		if d := nextOf(t, c); d.Change != tt.change || d.Next.Load.Each != 4*kilo {
-			t.Errorf("%v: %v, %v × %d", tt.meanwhile, d.Change, d.Next.Load.Each, d.Next.Count)
+		if d := nextOf(t, c); d.Change != tt.change || d.Next.Load.Each() != 4*kilo {
+			t.Errorf("%v: %v, %v × %d", tt.meanwhile, d.Change, d.Next.Load.Each(), d.Next.Count)
 		}
 	}
 }
@@ -185,7 +185,7 @@ func TestNextNoSetForAWeight(t *testing.T) {
 		done(&c, 4*kilo, 20, 3)
 		c.Request.Screening.Limits.MinReserve = 3
 		if d := nextOf(t, c); (d.Change == progression.ExtraSet) != tt.extra {
-			t.Errorf("4 to %v kg: %v, %v × %d", tt.to, d.Change, d.Next.Load.Each, d.Next.Sets)
+			t.Errorf("4 to %v kg: %v, %v × %d", tt.to, d.Change, d.Next.Load.Each(), d.Next.Sets)
 		}
 	}
 }
@@ -199,8 +199,8 @@ func TestNextRecallsNoLess(t *testing.T) {
 		if before {
 			c.Log = []progression.Visit{pastVisit(c, 9, 4100*units.Gram, 10, 4), pastVisit(c, 3, 4*kilo, 12, 6), *last(&c)}
 		}
-		if d := nextOf(t, c); d.Change != progression.MoreLoad || d.Next.Load.Each != 4200*units.Gram {
-			t.Errorf("done before %v: %v, %v", before, d.Change, d.Next.Load.Each)
+		if d := nextOf(t, c); d.Change != progression.MoreLoad || d.Next.Load.Each() != 4200*units.Gram {
+			t.Errorf("done before %v: %v, %v", before, d.Change, d.Next.Load.Each())
 		}
 	}
 }

@@ -43,7 +43,7 @@ func job() error {
 		return errors.New(plan.Stop.Why)
 	}
 	asked := plan.Week.Sessions[0].Items[0]
-	fmt.Printf("first visit: %s with %s, %d × %d\n", asked.Exercise, asked.Load.Each, asked.Sets, asked.Count)
+	fmt.Printf("first visit: %s with %s, %d × %d\n", asked.Exercise, asked.Load.Each(), asked.Sets, asked.Count)
 	if err := audit(r, first); err != nil {
 		return err
 	}
@@ -84,7 +84,7 @@ func trained(r *record.Record, day units.Day, p dose.Prescription) {
 	r.Visits = append(r.Visits, record.TrainingDay{Day: day, Noted: record.Noted{PainFree: true, Moment: &screening.Moment{}, Observer: "Instructor C"}})
 	for range p.Sets {
 		r.Done = append(r.Done, setlog.Set{
-			Key: r.Profile.Key, Day: day, Exercise: p.Exercise, Side: p.Side, Hold: p.Hold, Load: p.Load.Each, Reps: p.Count,
+			Key: r.Profile.Key, Day: day, Exercise: p.Exercise, Side: p.Side, Hold: p.Hold, Load: p.Load.Each(), Reps: p.Count,
 		})
 	}
 }

@@ -50,7 +50,7 @@ func run() error {
 	if err != nil {
 		return err
 	}
-	fmt.Println("from 4 kg to", jump.To.Each, "by", jump.External, more)
+	fmt.Println("from 4 kg to", jump.To.Each(), "by", jump.External, more)
 
 	if _, err = dose.Prescribe(dose.Request{}); !errors.Is(err, dose.ErrNotScreened) {
 		return fmt.Errorf("a dose without screening: %w", err)
@@ -84,6 +84,6 @@ func prescribe(kit equipment.Kit) error {
 	if err := json.Unmarshal(text, &back); err != nil {
 		return err
 	}
-	fmt.Println("a dose of", back.Exercise, "with", back.Load.Each, "and reasons:", len(back.Reasons) > 0)
+	fmt.Println("a dose of", back.Exercise, "with", back.Load.Each(), "and reasons:", len(back.Reasons) > 0)
 	return nil
 }

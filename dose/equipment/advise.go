@@ -170,7 +170,7 @@ func stalled(k Kit, stalls []Stall) ([]bool, error) {
 			tables[s.Hold] = table
 		}
 		gap, heavier := table.Next(s.Present)
-		left[i] = !heavier || gap.To.Each > s.limit()
+		left[i] = !heavier || gap.To.each > s.limit()
 	}
 	return left, nil
 }

@@ -147,7 +147,7 @@ func reaches(k equipment.Kit, s equipment.Stall) bool {
 	}
 	top := s.Present + units.Must(s.Present.Scale(s.Share, units.Down))
 	for l := range table.Loads() {
-		if l.Each > s.Present && l.Each <= top && (s.Ceiling == 0 || l.Each <= s.Ceiling) {
+		if l.Each() > s.Present && l.Each() <= top && (s.Ceiling == 0 || l.Each() <= s.Ceiling) {
 			return true
 		}
 	}

@@ -158,13 +158,13 @@ func TestCompileBruteForce(t *testing.T) {
 			}
 			var got []units.Mass
 			for l := range table.Loads() {
-				got = append(got, l.Each)
-				checkLoad(t, k, l, best[l.Each])
+				got = append(got, l.Each())
+				checkLoad(t, k, l, best[l.Each()])
 			}
 			if want := slices.Sorted(maps.Keys(best)); !slices.Equal(got, want) || table.Len() != len(want) {
 				t.Fatalf("%s: loads %v, want %v", h, got, want)
 			}
-			if table.Lightest().Each != got[0] || table.Heaviest().Each != got[len(got)-1] {
+			if table.Lightest().Each() != got[0] || table.Heaviest().Each() != got[len(got)-1] {
 				t.Fatalf("%s: %v to %v, want %v to %v", h, table.Lightest(), table.Heaviest(), got[0], got[len(got)-1])
 			}
 		}
@@ -174,16 +174,16 @@ func TestCompileBruteForce(t *testing.T) {
 func checkLoad(t *rapid.T, k equipment.Kit, l equipment.Load, want way) {
 	parts := l.Parts()
 	if diff := gocmp.Diff(want.parts, parts); diff != "" {
-		t.Fatalf("%s %s: parts differ (-want +got):\n%s", l.Hold, l.Each, diff)
+		t.Fatalf("%s %s: parts differ (-want +got):\n%s", l.Hold(), l.Each(), diff)
 	}
 	if err := l.Validate(); err != nil {
 		t.Fatalf("%s: %v", l, err)
 	}
-	if total := units.Must(l.Hold.Total(l.Each)); l.Total != total {
-		t.Fatalf("%s: total %s, want %s", l, l.Total, total)
+	if total := units.Must(l.Hold().Total(l.Each())); l.Total() != total {
+		t.Fatalf("%s: total %s, want %s", l, l.Total(), total)
 	}
-	places := l.Hold.Implements() // of one kind of part, ends counted
-	if l.Hold != body.OnStack {
+	places := l.Hold().Implements() // of one kind of part, ends counted
+	if l.Hold() != body.OnStack {
 		places *= 2
 	}
 	if n := 0; len(want.rank) > 0 {
@@ -218,7 +218,7 @@ func TestBothHandsAsOne(t *testing.T) {
 			t.Fatalf("one hand: %d loads, %v; both: %d loads, %v", one.Len(), err, both.Len(), errBoth)
 		}
 		for l := range one.Loads() {
-			if b, ok := both.Find(l.Each); !ok || !slices.Equal(b.Parts(), l.Parts()) {
+			if b, ok := both.Find(l.Each()); !ok || !slices.Equal(b.Parts(), l.Parts()) {
 				t.Fatalf("both hands: %v, one: %v", b, l)
 			}
 		}
@@ -259,7 +259,7 @@ func TestCompileMonotone(t *testing.T) {
 			few, _ := k.Compile(h)
 			many, _ := more.Compile(h)
 			for l := range few.Loads() {
-				if m, ok := many.Find(l.Each); !ok || m.Plates() > l.Plates() {
+				if m, ok := many.Find(l.Each()); !ok || m.Plates() > l.Plates() {
 					t.Fatalf("%s: %s with less, %s with more", h, l, m)
 				}
 			}
@@ -277,8 +277,8 @@ func TestTableConcurrent(t *testing.T) {
 			for l := range table.Loads() {
 				parts := l.Parts()
 				parts[0] = equipment.Part{} // the caller's own
-				if got, err := table.Nearest(l.Each, equipment.RoundingRule{}); err != nil || !got.Equal(l) {
-					t.Errorf("Nearest(%s) = %s, %v", l.Each, got, err)
+				if got, err := table.Nearest(l.Each(), equipment.RoundingRule{}); err != nil || !got.Equal(l) {
+					t.Errorf("Nearest(%s) = %s, %v", l.Each(), got, err)
 				}
 				n++
 			}

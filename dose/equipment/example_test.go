@@ -27,7 +27,7 @@ func ExampleKit_Compile() {
 		return
 	}
 	for l := range table.Loads() {
-		fmt.Printf("%s in all: %s\n", l.Total, l)
+		fmt.Printf("%s in all: %s\n", l.Total(), l)
 	}
 	// Output:
 	// 4 kg in all: handle 2 kg, in each hand

@@ -37,7 +37,7 @@ func FuzzKit(f *testing.F) {
 			if err != nil {
 				continue
 			}
-			if bad := l.Validate(); bad != nil || ceiling > 0 && l.Each > p.Ceiling {
+			if bad := l.Validate(); bad != nil || ceiling > 0 && l.Each() > p.Ceiling {
 				t.Fatalf("%s: %v", l, bad)
 			}
 		}
@@ -60,7 +60,7 @@ func FuzzLoad(f *testing.F) {
 		if err == nil {
 			err = field.Decode(again, &back, field.Strict)
 		}
-		if err != nil || l.Each != back.Each || l.Total != back.Total || l.Hold != back.Hold {
+		if err != nil || l.Each() != back.Each() || l.Total() != back.Total() || l.Hold() != back.Hold() {
 			t.Fatalf("%s came back as %s, %v", text, again, err)
 		}
 	})

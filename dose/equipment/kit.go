@@ -14,6 +14,8 @@ type Kit struct {
 	Bars      []Bar      `json:"bars,omitempty"`
 	Plates    []Plate    `json:"plates,omitempty"` // stock that handles and bars share
 	Stacks    []Stack    `json:"stacks,omitempty"`
+
+	made *made // tables that are compiled already; see [Kit.Once]
 }
 
 // A Dumbbell is a ready-made dumbbell, of which Count singles exist. Two of

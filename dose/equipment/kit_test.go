@@ -264,7 +264,7 @@ func TestHeaviestKit(t *testing.T) {
 		want += 250 * p.Mass.Mass
 	}
 	l := table.Heaviest()
-	if l.Each != want || l.Total != 2*want || l.Plates() != 2500 || l.Validate() != nil {
-		t.Errorf("%s in all, %d plates, %v; want %s, 2500 plates", l.Total, l.Plates(), l.Validate(), 2*want)
+	if l.Each() != want || l.Total() != 2*want || l.Plates() != 2500 || l.Validate() != nil {
+		t.Errorf("%s in all, %d plates, %v; want %s, 2500 plates", l.Total(), l.Plates(), l.Validate(), 2*want)
 	}
 }

@@ -60,14 +60,33 @@ func (p Part) onImplement() int {
 // A Load is a weight that the kit makes, held in one way. Compare loads with
 // [Load.Equal]. The zero Load is "not given".
 type Load struct {
-	Each  units.Mass // one implement
-	Total units.Mass // all that is held at once
-	Hold  body.Hold
+	each, total units.Mass
+	hold        body.Hold
 
 	table *Table // where made belongs to; nil for a load that was decoded
 	made  recipe
 	parts []Part // of a load that was decoded
 }
+
+// NewLoad returns a load of which nothing is known but what one implement weighs and
+// how it is held: no parts. The errors are those of [Load.Validate].
+func NewLoad(each units.Mass, h body.Hold) (Load, error) {
+	total, _ := h.Total(each) // Validate says why there is none
+	l := Load{each: each, total: total, hold: h}
+	if err := l.Validate(); err != nil {
+		return Load{}, err
+	}
+	return l, nil
+}
+
+// Each returns what one implement weighs.
+func (l Load) Each() units.Mass { return l.each }
+
+// Total returns what all that is held at once weighs.
+func (l Load) Total() units.Mass { return l.total }
+
+// Hold returns how it is held.
+func (l Load) Hold() body.Hold { return l.hold }
 
 // Parts returns what each implement is made of, in the order of handling:
 // dumbbell; handle or bar, collars, plates; pin position, add-ons. The heavier
@@ -111,7 +130,7 @@ func (l Load) Plates() int {
 	n := 0
 	for _, p := range l.Parts() {
 		if p.Kind == PartPlate || p.Kind == PartAddOn {
-			n += p.onImplement() * l.Hold.Implements()
+			n += p.onImplement() * l.hold.Implements()
 		}
 	}
 	return n
@@ -120,7 +139,7 @@ func (l Load) Plates() int {
 // Marked returns Each with the unit that is marked on the first part, so that
 // a dumbbell of 25 lb prints as that; kilograms if there are no parts.
 func (l Load) Marked() units.Marked {
-	m := units.Marked{Mass: l.Each, Unit: units.KG}
+	m := units.Marked{Mass: l.each, Unit: units.KG}
 	if parts := l.Parts(); len(parts) > 0 {
 		m.Unit = parts[0].Mass.Unit
 	}
@@ -130,7 +149,7 @@ func (l Load) Marked() units.Marked {
 // Equal reports whether l and m weigh the same, are held alike and are made of
 // the same parts.
 func (l Load) Equal(m Load) bool {
-	return l.Each == m.Each && l.Total == m.Total && l.Hold == m.Hold && slices.Equal(l.Parts(), m.Parts())
+	return l.each == m.each && l.total == m.total && l.hold == m.hold && slices.Equal(l.Parts(), m.Parts())
 }
 
 // String says what to take, in the units marked on it: "4 kg dumbbell in each
@@ -155,7 +174,7 @@ func (l Load) String() string {
 		fmt.Fprintf(&b, " + %d × %s", p.Count, p.Mass)
 	}
 	b.WriteString(ends)
-	if hand := inHand(l.Hold); hand != "" {
+	if hand := inHand(l.hold); hand != "" {
 		if parts[0].Kind != PartDumbbell {
 			b.WriteByte(',')
 		}
@@ -167,14 +186,14 @@ func (l Load) String() string {
 // bare describes a load that does not say what it is made of.
 func (l Load) bare() string {
 	switch {
-	case l.Hold == body.Unloaded:
+	case l.hold == body.Unloaded:
 		return "no weight"
-	case l.Hold == body.OnBand:
+	case l.hold == body.OnBand:
 		return "a band"
-	case l.Hold == body.OnBar, l.Hold == body.OnStack, l.Hold == body.OnLimb:
-		return l.Each.Short(units.Down) + " " + l.Hold.String()
+	case l.hold == body.OnBar, l.hold == body.OnStack, l.hold == body.OnLimb:
+		return l.each.Short(units.Down) + " " + l.hold.String()
 	}
-	return l.Each.Short(units.Down) + inHand(l.Hold)
+	return l.each.Short(units.Down) + inHand(l.hold)
 }
 
 // head names the part that a load starts from.
@@ -212,14 +231,14 @@ func inHand(h body.Hold) string {
 // do not add up to Each.
 func (l Load) Validate() error {
 	var bad field.Errors
-	bad.Add("/hold", l.Hold.Check())
-	if l.Each < 0 || l.Each > 0 && (l.Hold == body.Unloaded || l.Hold == body.OnBand) {
-		bad.Add("/each", field.Bad(l.Each, "0 kg or more, 0 kg if unloaded or on a band", field.ErrOutOfRange))
+	bad.Add("/hold", l.hold.Check())
+	if l.each < 0 || l.each > 0 && (l.hold == body.Unloaded || l.hold == body.OnBand) {
+		bad.Add("/each", field.Bad(l.each, "0 kg or more, 0 kg if unloaded or on a band", field.ErrOutOfRange))
 	}
-	if total, err := l.Hold.Total(l.Each); err != nil {
+	if total, err := l.hold.Total(l.each); err != nil {
 		bad.Add("/each", err)
-	} else if total != l.Total {
-		bad.Add("/total", field.Bad(l.Total, fmt.Sprintf("%s, held %s", total, l.Hold), field.ErrConflict))
+	} else if total != l.total {
+		bad.Add("/total", field.Bad(l.total, fmt.Sprintf("%s, held %s", total, l.hold), field.ErrConflict))
 	}
 	if parts := l.Parts(); len(parts) > 0 {
 		bad.Add("/parts", l.checkParts(parts))
@@ -241,8 +260,8 @@ func (l Load) checkParts(parts []Part) error {
 		}
 		bad.Add(fmt.Sprintf("/%d", i), err)
 	}
-	if len(bad) == 0 && sum != l.Each {
-		bad.Add("", field.Bad(sum, fmt.Sprintf("parts of %s in all", l.Each), field.ErrConflict))
+	if len(bad) == 0 && sum != l.each {
+		bad.Add("", field.Bad(sum, fmt.Sprintf("parts of %s in all", l.each), field.ErrConflict))
 	}
 	return bad.Err()
 }
@@ -265,7 +284,7 @@ type loadJSON struct {
 
 // MarshalJSON writes masses, hold and parts.
 func (l Load) MarshalJSON() ([]byte, error) {
-	return json.Marshal(loadJSON{l.Each, l.Total, l.Hold, l.Parts()})
+	return json.Marshal(loadJSON{l.each, l.total, l.hold, l.Parts()})
 }
 
 // UnmarshalJSON reads what MarshalJSON writes, strictly. It does not validate.
@@ -274,6 +293,6 @@ func (l *Load) UnmarshalJSON(data []byte) error {
 	if err := field.Decode(data, &j, field.Strict); err != nil {
 		return err
 	}
-	*l = Load{Each: j.Each, Total: j.Total, Hold: j.Hold, parts: j.Parts}
+	*l = Load{each: j.Each, total: j.Total, hold: j.Hold, parts: j.Parts}
 	return nil
 }

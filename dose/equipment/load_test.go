@@ -57,8 +57,8 @@ func TestLoadString(t *testing.T) {
 func TestPounds(t *testing.T) {
 	k := equipment.Kit{Dumbbells: []equipment.Dumbbell{{lb(25), 2}}}
 	l := units.Must(k.Compile(body.OneEachHand)).Lightest()
-	if l.Total != 50*units.Pound || l.Total.Text(l.Marked().Unit) != "50 lb" || l.Marked() != lb(25) {
-		t.Errorf("%s: each %s, total %s; want 25 lb and 50 lb", l, l.Marked(), l.Total.Text(units.LB))
+	if l.Total() != 50*units.Pound || l.Total().Text(l.Marked().Unit) != "50 lb" || l.Marked() != lb(25) {
+		t.Errorf("%s: each %s, total %s; want 25 lb and 50 lb", l, l.Marked(), l.Total().Text(units.LB))
 	}
 }
 
@@ -76,21 +76,21 @@ func TestLoadWithoutParts(t *testing.T) {
 		load equipment.Load
 		want string
 	}{
-		{equipment.Load{Each: 4 * kilo, Total: 4 * kilo, Hold: body.OneHand}, "4 kg in one hand"},
-		{equipment.Load{Each: 4 * kilo, Total: 8 * kilo, Hold: body.OneEachHand}, "4 kg in each hand"},
-		{equipment.Load{Each: 4 * kilo, Total: 4 * kilo, Hold: body.BothHandsOnOne}, "4 kg in both hands"},
-		{equipment.Load{Each: 30 * kilo, Total: 30 * kilo, Hold: body.OnBar}, "30 kg on a bar"},
-		{equipment.Load{Each: 30 * kilo, Total: 30 * kilo, Hold: body.OnStack}, "30 kg on a stack"},
-		{equipment.Load{Each: 2 * kilo, Total: 2 * kilo, Hold: body.OnLimb}, "2 kg on a limb"},
-		{equipment.Load{Hold: body.OnBand}, "a band"},
-		{equipment.Load{Hold: body.Unloaded}, "no weight"},
+		{units.Must(equipment.NewLoad(4*kilo, body.OneHand)), "4 kg in one hand"},
+		{units.Must(equipment.NewLoad(4*kilo, body.OneEachHand)), "4 kg in each hand"},
+		{units.Must(equipment.NewLoad(4*kilo, body.BothHandsOnOne)), "4 kg in both hands"},
+		{units.Must(equipment.NewLoad(30*kilo, body.OnBar)), "30 kg on a bar"},
+		{units.Must(equipment.NewLoad(30*kilo, body.OnStack)), "30 kg on a stack"},
+		{units.Must(equipment.NewLoad(2*kilo, body.OnLimb)), "2 kg on a limb"},
+		{units.Must(equipment.NewLoad(0, body.OnBand)), "a band"},
+		{units.Must(equipment.NewLoad(0, body.Unloaded)), "no weight"},
 		{equipment.Load{}, "0 kg"},
 	}
 	for _, test := range tests {
 		if got := test.load.String(); got != test.want {
 			t.Errorf("%+v prints %q, want %q", test.load, got, test.want)
 		}
-		if err := test.load.Validate(); (err == nil) != (test.load.Hold != 0) {
+		if err := test.load.Validate(); (err == nil) != (test.load.Hold() != 0) {
 			t.Errorf("%s: Validate = %v", test.want, err)
 		}
 	}
@@ -174,5 +174,25 @@ func TestPartKindText(t *testing.T) {
 	}
 	if n != int(equipment.PartAddOn) {
 		t.Errorf("%d kinds, want %d", n, equipment.PartAddOn)
+	}
+}
+
+// A load of which no more is known than its mass and hold is one that holds together.
+func TestNewLoad(t *testing.T) {
+	for h := range body.Holds() {
+		for _, each := range []units.Mass{0, 1, 4 * kilo, -1, units.MaxMass} {
+			l, err := equipment.NewLoad(each, h)
+			total, over := h.Total(each)
+			if good := each >= 0 && over == nil && (each == 0 || h != body.Unloaded && h != body.OnBand); good != (err == nil) {
+				t.Errorf("%s %s: %v", each, h, err)
+			} else if good && (l.Validate() != nil || l.Each() != each || l.Total() != total || l.Hold() != h || l.Parts() != nil) {
+				t.Errorf("%s %s: %v, total %s", each, h, l, l.Total())
+			} else if !good && !l.Equal(equipment.Load{}) {
+				t.Errorf("%s %s: %v beside an error", each, h, l)
+			}
+		}
+	}
+	if _, err := equipment.NewLoad(kilo, body.Hold(0)); !errors.Is(err, field.ErrMissing) {
+		t.Errorf("no hold: %v", err)
 	}
 }

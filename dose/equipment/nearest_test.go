@@ -61,12 +61,12 @@ func TestNearest(t *testing.T) {
 		l, err := table.Nearest(test.target, equipment.RoundingRule{Direction: test.direction, Ceiling: test.ceiling})
 		var heavy *equipment.TooHeavyError
 		switch {
-		case test.want > 0 && (err != nil || l.Each != test.want):
+		case test.want > 0 && (err != nil || l.Each() != test.want):
 			t.Errorf("Nearest(%s, %s, ceiling %s) = %s, %v; want %s", test.target, test.direction, test.ceiling, l, err, test.want)
 		case test.want == 0 && (!errors.As(err, &heavy) || !errors.Is(err, equipment.ErrTooHeavy)):
 			t.Errorf("Nearest(%s, %s, ceiling %s) = %s, %v; want ErrTooHeavy", test.target, test.direction, test.ceiling, l, err)
 		case test.want == 0:
-			if heavy.Lightest.Each != 2*kilo || heavy.Target != test.target || heavy.Ceiling != test.ceiling {
+			if heavy.Lightest.Each() != 2*kilo || heavy.Target != test.target || heavy.Ceiling != test.ceiling {
 				t.Errorf("Nearest(%s): error holds %+v", test.target, heavy)
 			}
 		}
@@ -119,7 +119,7 @@ func drawTable(t *rapid.T) *equipment.Table {
 // drawMass draws a mass on, beside or between loads.
 func drawMass(t *rapid.T, label string, table *equipment.Table) units.Mass {
 	loads := slices.Collect(table.Loads())
-	m := rapid.SampledFrom(loads).Draw(t, label).Each + units.Mass(rapid.IntRange(-1, 1).Draw(t, label))
+	m := rapid.SampledFrom(loads).Draw(t, label).Each() + units.Mass(rapid.IntRange(-1, 1).Draw(t, label))
 	if rapid.Bool().Draw(t, label) {
 		m = units.Mass(rapid.Int64Range(0, int64(40*kilo)).Draw(t, label))
 	}
@@ -142,10 +142,10 @@ func nearestPlain(table *equipment.Table, target units.Mass, p equipment.Roundin
 	}
 	best, found := units.Mass(0), false
 	for l := range table.Loads() {
-		fits := p.Ceiling == 0 || l.Each <= p.Ceiling
-		fits = fits && (p.Direction != equipment.Below || l.Each <= target)
-		if fits && (!found || better(l.Each, best)) {
-			best, found = l.Each, true
+		fits := p.Ceiling == 0 || l.Each() <= p.Ceiling
+		fits = fits && (p.Direction != equipment.Below || l.Each() <= target)
+		if fits && (!found || better(l.Each(), best)) {
+			best, found = l.Each(), true
 		}
 	}
 	return best, found
@@ -165,18 +165,18 @@ func TestNearestProperties(t *testing.T) {
 		l, err := table.Nearest(target, p)
 		want, found := nearestPlain(table, target, p)
 		switch {
-		case found && (err != nil || l.Each != want):
+		case found && (err != nil || l.Each() != want):
 			t.Fatalf("Nearest(%s, %+v) = %s, %v; want %s", target, p, l, err, want)
 		case !found && !errors.Is(err, equipment.ErrTooHeavy):
 			t.Fatalf("Nearest(%s, %+v) = %s, %v; want ErrTooHeavy", target, p, l, err)
 		case !found:
 			return
 		}
-		if p.Ceiling > 0 && l.Each > p.Ceiling || p.Direction == equipment.Below && l.Each > target {
+		if p.Ceiling > 0 && l.Each() > p.Ceiling || p.Direction == equipment.Below && l.Each() > target {
 			t.Fatalf("Nearest(%s, %+v) = %s, too heavy", target, p, l)
 		}
 		more := target + drawMass(t, "more", table)
-		if m, err := table.Nearest(more, p); err != nil || m.Each < l.Each {
+		if m, err := table.Nearest(more, p); err != nil || m.Each() < l.Each() {
 			t.Fatalf("Nearest(%s) = %s but Nearest(%s) = %s, %v", target, l, more, m, err)
 		}
 	})
@@ -189,10 +189,10 @@ func TestFindAndNext(t *testing.T) {
 		var want, next equipment.Load
 		found, more := false, false
 		for l := range table.Loads() {
-			if l.Each == each {
+			if l.Each() == each {
 				want, found = l, true
 			}
-			if l.Each > each && !more {
+			if l.Each() > each && !more {
 				next, more = l, true
 			}
 		}
@@ -200,7 +200,7 @@ func TestFindAndNext(t *testing.T) {
 			t.Fatalf("Find(%s) = %s, %t; want %s, %t", each, l, ok, want, found)
 		}
 		g, ok := table.Next(each)
-		if ok != more || !g.To.Equal(next) || ok && (g.From != each || g.From+g.Step != g.To.Each || g.Step <= 0) {
+		if ok != more || !g.To.Equal(next) || ok && (g.From != each || g.From+g.Step != g.To.Each() || g.Step <= 0) {
 			t.Fatalf("Next(%s) = %+v, %t; want %s, %t", each, g, ok, next, more)
 		}
 		if share := units.Fraction(float64(g.Step) / float64(max(each, 1))); each > 0 && g.Share != share || each == 0 && g.Share != 0 {

@@ -76,17 +76,17 @@ func (p problem) answer(tb testing.TB, t *equipment.Table) string {
 		return "None None"
 	case err != nil:
 		tb.Fatalf("%s: Nearest: %v", p.ID, err)
-	case l.Total%p.unit() != 0:
-		tb.Errorf("%s: total %s is not a whole number of %s", p.ID, l.Total, p.unit())
+	case l.Total()%p.unit() != 0:
+		tb.Errorf("%s: total %s is not a whole number of %s", p.ID, l.Total(), p.unit())
 	}
-	return fmt.Sprintf("%d %d", l.Total/p.unit(), l.Plates())
+	return fmt.Sprintf("%d %d", l.Total()/p.unit(), l.Plates())
 }
 
 // totals returns every total in the problem's unit, rising.
 func (p problem) totals(t *equipment.Table) []string {
 	var list []string
 	for l := range t.Loads() {
-		list = append(list, fmt.Sprint(int64(l.Total/p.unit())))
+		list = append(list, fmt.Sprint(int64(l.Total()/p.unit())))
 	}
 	return list
 }

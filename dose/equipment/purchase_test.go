@@ -80,7 +80,7 @@ func plateMasses(list []equipment.Purchase) (masses []units.Mass) {
 func TestLoadsOfTwoHoldsDiffer(t *testing.T) {
 	k := equipment.Kit{Dumbbells: []equipment.Dumbbell{{Mass: kg(10), Count: 1}}}
 	one, both := units.Must(k.Compile(body.OneHand)).Lightest(), units.Must(k.Compile(body.BothHandsOnOne)).Lightest()
-	if one.Each != both.Each || one.Total != both.Total || one.Equal(both) || !one.Equal(one) {
+	if one.Each() != both.Each() || one.Total() != both.Total() || one.Equal(both) || !one.Equal(one) {
 		t.Errorf("%v and %v", one, both)
 	}
 }

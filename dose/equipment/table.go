@@ -77,6 +77,15 @@ type item struct {
 // an [EmptyKitError] if nothing can be held so; and [ErrTooManyLoads], without
 // having listed them, if there are more than [MaxLoads] loads.
 func (k Kit) Compile(h body.Hold) (*Table, error) {
+	if h.Check() != nil || !k.remembered() {
+		return k.compile(h)
+	}
+	c := &k.made.holds[h]
+	c.once.Do(func() { c.table, c.err = k.made.kit.compile(h) })
+	return c.table, c.err
+}
+
+func (k *Kit) compile(h body.Hold) (*Table, error) {
 	var bad field.Errors
 	bad.Add("", k.Validate())
 	bad.Add("/hold", h.Check())
@@ -84,7 +93,7 @@ func (k Kit) Compile(h body.Hold) (*Table, error) {
 		return nil, err
 	}
 	t := &Table{hold: h}
-	if !t.fill(k) {
+	if !t.fill(*k) {
 		return nil, fmt.Errorf("%w: over %d, %s", ErrTooManyLoads, MaxLoads, h)
 	}
 	if t.Len() == 0 {
@@ -113,8 +122,11 @@ func (t *Table) fill(k Kit) bool {
 
 // addDumbbells lists the masses of which n exist. The table is empty before.
 func (t *Table) addDumbbells(ds []Dumbbell, n int) {
-	sorted := slices.Clone(ds)
-	slices.SortStableFunc(sorted, func(a, b Dumbbell) int { return cmp.Compare(a.Mass.Mass, b.Mass.Mass) })
+	sorted, lighter := ds, func(a, b Dumbbell) int { return cmp.Compare(a.Mass.Mass, b.Mass.Mass) }
+	if !slices.IsSortedFunc(ds, lighter) {
+		sorted = slices.Clone(ds)
+		slices.SortStableFunc(sorted, lighter)
+	}
 	t.each, t.made, t.items = make([]units.Mass, 0, len(ds)), make([]recipe, 0, len(ds)), make([]item, 0, len(ds))
 	for i := 0; i < len(sorted); {
 		first, count := sorted[i], 0
@@ -237,9 +249,9 @@ func (t *Table) Len() int {
 // load returns the load at index i.
 func (t *Table) load(i int) Load {
 	each := t.each[i]
-	l := Load{Each: each, Total: each, Hold: t.hold, table: t, made: t.made[i]}
+	l := Load{each: each, total: each, hold: t.hold, table: t, made: t.made[i]}
 	if t.hold.Implements() == 2 {
-		l.Total += each // at most 5 million kg
+		l.total += each // at most 5 million kg
 	}
 	return l
 }

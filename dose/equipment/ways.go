@@ -114,11 +114,12 @@ func (f *finder) find() error {
 }
 
 func (f *finder) add(parts []Part, uses ...Use) {
-	total, err := f.hold.Total(f.each)
+	load, err := NewLoad(f.each, f.hold)
 	if err != nil {
 		return // heavier than anything that a kit can hold
 	}
-	f.ways = append(f.ways, Way{Load{Each: f.each, Total: total, Hold: f.hold, parts: parts}, uses})
+	load.parts = parts
+	f.ways = append(f.ways, Way{load, uses})
 }
 
 func (f *finder) dumbbell() {

@@ -27,7 +27,7 @@ func TestWaysAgainstEverything(t *testing.T) {
 		}
 		loads := slices.Collect(table.Loads())
 		l := loads[rapid.IntRange(0, len(loads)-1).Draw(t, "load")]
-		ways, all, err := k.Ways(l.Each, h)
+		ways, all, err := k.Ways(l.Each(), h)
 		if err != nil || len(ways) == 0 || !ways[0].Load.Equal(l) {
 			t.Fatalf("%s: %v, %v", l, ways, err)
 		}
@@ -37,7 +37,7 @@ func TestWaysAgainstEverything(t *testing.T) {
 			got = append(got, fmt.Sprint(w.Load.Parts()))
 		}
 		for _, w := range everyWay(k, h) {
-			if w.mass == l.Each {
+			if w.mass == l.Each() {
 				want = append(want, fmt.Sprint(w.parts))
 			}
 		}
@@ -72,7 +72,7 @@ func checkWay(t *rapid.T, k equipment.Kit, w equipment.Way) {
 			plates += u.Count
 		}
 	}
-	if w.Load.Hold != body.OnStack && plates != w.Load.Plates() {
+	if w.Load.Hold() != body.OnStack && plates != w.Load.Plates() {
 		t.Fatalf("%s: uses %+v", w.Load, w.Uses)
 	}
 }

@@ -187,7 +187,7 @@ func (r Recommendation) Stated(f Field) (string, bool) {
 	return reader.about + ": " + value, value != ""
 }
 
-func (r Recommendation) states(f Field) bool { return fields.Valid(f) && readers[f].stated(r) }
+func (r *Recommendation) states(f Field) bool { return fields.Valid(f) && readers[f].stated(*r) }
 
 // factIDs are the IDs of the facts behind the fields of rows, at the same places.
 var factIDs = sync.OnceValue(func() [][]evidence.FactID {
@@ -201,7 +201,7 @@ var factIDs = sync.OnceValue(func() [][]evidence.FactID {
 	return table
 })
 
-func (r Recommendation) factID(f Field) evidence.FactID {
+func (r *Recommendation) factID(f Field) evidence.FactID {
 	if i, ok := placeOf()[r.ID]; ok {
 		return factIDs()[i][f]
 	}

@@ -18,15 +18,15 @@ type taken map[string]int
 
 // waysOf tries everything that the kit allows, without any shortcut.
 func waysOf(k equipment.Kit, l equipment.Load) []taken {
-	n := l.Hold.Implements()
+	n := l.Hold().Implements()
 	var ways []taken
-	switch l.Hold {
+	switch l.Hold() {
 	case body.Unloaded:
 		return []taken{{}}
 	case body.OnStack:
 		for i, s := range k.Stacks {
 			for _, pin := range s.Pins {
-				if pin.Mass == l.Each {
+				if pin.Mass == l.Each() {
 					ways = append(ways, taken{fmt.Sprint("stack ", i): 1})
 				}
 			}
@@ -34,18 +34,18 @@ func waysOf(k equipment.Kit, l equipment.Load) []taken {
 		return ways
 	case body.OnBar:
 		for i, b := range k.Bars {
-			ways = append(ways, withPlates(k.Plates, b.Mass.Mass, b.PlatesPerEnd, 1, l.Each, taken{fmt.Sprint("bar ", i): 1})...)
+			ways = append(ways, withPlates(k.Plates, b.Mass.Mass, b.PlatesPerEnd, 1, l.Each(), taken{fmt.Sprint("bar ", i): 1})...)
 		}
 		return ways
 	}
 	for _, d := range k.Dumbbells {
-		if d.Mass.Mass == l.Each && d.Count >= n {
+		if d.Mass.Mass == l.Each() && d.Count >= n {
 			ways = append(ways, taken{"dumbbell " + d.Mass.String(): n})
 		}
 	}
 	for i, h := range k.Handles {
 		if h.Count >= n {
-			ways = append(ways, withPlates(k.Plates, h.Mass.Mass, h.PlatesPerEnd, n, l.Each, taken{fmt.Sprint("handle ", i): n})...)
+			ways = append(ways, withPlates(k.Plates, h.Mass.Mass, h.PlatesPerEnd, n, l.Each(), taken{fmt.Sprint("handle ", i): n})...)
 		}
 	}
 	return ways

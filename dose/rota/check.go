@@ -106,8 +106,8 @@ func paced(p dose.Prescription) bool {
 }
 
 func checkHeld(p dose.Prescription) error {
-	if p.Load.Hold != p.Hold {
-		return field.New("/hold", p.Load.Hold, p.Hold.String()+", as the exercise is held", field.ErrConflict)
+	if p.Load.Hold() != p.Hold {
+		return field.New("/hold", p.Load.Hold(), p.Hold.String()+", as the exercise is held", field.ErrConflict)
 	}
 	return p.Load.Validate()
 }

@@ -34,7 +34,7 @@ func singles(kg ...float64) equipment.Kit {
 func turnOf(id exercise.ID, h body.Hold, kg float64) dose.Prescription {
 	each := marked(kg).Mass
 	return dose.Prescription{
-		Exercise: id, Hold: h, Load: equipment.Load{Each: each, Total: units.Must(h.Total(each)), Hold: h},
+		Exercise: id, Hold: h, Load: units.Must(equipment.NewLoad(each, h)),
 		Sets: 1, Count: 10, Measure: exercise.Repetitions, Tempo: dose.Tempo{Lowering: 2, Lifting: 2},
 	}
 }
@@ -132,7 +132,7 @@ func drawSharedKit(t *rapid.T) equipment.Kit {
 // the kit makes.
 func drawClass(t *rapid.T, clients, items int) rota.Class {
 	k := drawSharedKit(t)
-	loads := []equipment.Load{{Hold: body.Unloaded}}
+	loads := []equipment.Load{units.Must(equipment.NewLoad(0, body.Unloaded))}
 	for _, h := range []body.Hold{body.OneHand, body.OneEachHand, body.OnBar, body.OnStack} {
 		table, err := k.Compile(h)
 		if err != nil {
@@ -149,7 +149,7 @@ func drawClass(t *rapid.T, clients, items int) rota.Class {
 		for j := range rapid.IntRange(1, items).Draw(t, "items") {
 			l := loads[len(loads)-1-rapid.IntRange(0, few-1).Draw(t, "load")]
 			item := turnOf(exercise.ID('a'+rune(j)), body.Unloaded, 0)
-			item.Hold, item.Load = l.Hold, l
+			item.Hold, item.Load = l.Hold(), l
 			client.Items = append(client.Items, item)
 		}
 		c.Clients = append(c.Clients, client)

@@ -10,6 +10,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/rota"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -17,6 +18,15 @@ import (
 )
 
 func twoClients() rota.Class { return classOf(singles(1, 2), oneHanded(1), oneHanded(2)) }
+
+// contradictory is a load that was stored, with a total that does not follow from it.
+func contradictory(t *testing.T) (l equipment.Load) {
+	t.Helper()
+	if err := json.Unmarshal([]byte(`{"each": "1 kg", "total": "2 kg", "hold": "one hand"}`), &l); err != nil {
+		t.Fatal(err)
+	}
+	return l
+}
 
 func TestPlanErrors(t *testing.T) {
 	tests := []struct {
@@ -35,7 +45,7 @@ func TestPlanErrors(t *testing.T) {
 		{"no exercise", "/clients/0/items/0/exercise", field.ErrMissing, func(c *rota.Class) { c.Clients[0].Items[0].Exercise = "" }},
 		{"no hold", "/clients/0/items/0/hold", field.ErrMissing, func(c *rota.Class) { c.Clients[0].Items[0].Hold = 0 }},
 		{"other hold", "/clients/0/items/0/load/hold", field.ErrConflict, func(c *rota.Class) { c.Clients[0].Items[0].Hold = body.OnBar }},
-		{"bad load", "/clients/0/items/0/load/total", field.ErrConflict, func(c *rota.Class) { c.Clients[0].Items[0].Load.Total++ }},
+		{"bad load", "/clients/0/items/0/load/total", field.ErrConflict, func(c *rota.Class) { c.Clients[0].Items[0].Load = contradictory(t) }},
 		{"not in kit", "/clients/1/items/0/load", rota.ErrNotInKit, func(c *rota.Class) { c.Kit = singles(1) }},
 		{"no sets", "/clients/0/items/0/sets", field.ErrOutOfRange, func(c *rota.Class) { c.Clients[0].Items[0].Sets = 0 }},
 		{"no count", "/clients/0/items/0/count", field.ErrOutOfRange, func(c *rota.Class) { c.Clients[0].Items[0].Count = -1 }},

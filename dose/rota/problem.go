@@ -79,7 +79,7 @@ func (p *problem) kind(item dose.Prescription) (int, error) {
 	if item.Hold == body.Unloaded {
 		return bodyOnly, nil
 	}
-	each := item.Load.Each
+	each := item.Load.Each()
 	i := slices.IndexFunc(p.kinds, func(k loadKind) bool { return k.each == each && k.hold == item.Hold })
 	if i >= 0 {
 		return i, nil

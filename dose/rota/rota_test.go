@@ -21,7 +21,7 @@ import (
 // takenBy reads what a load takes out of the kit off its parts.
 func takenBy(t failer, k equipment.Kit, l equipment.Load, all taken) {
 	t.Helper()
-	n := l.Hold.Implements()
+	n := l.Hold().Implements()
 	for _, p := range l.Parts() {
 		switch p.Kind {
 		case equipment.PartDumbbell:
@@ -91,7 +91,7 @@ func checkTurns(t failer, c rota.Class, client rota.Client, turns rota.ClientTur
 		if done[turn.Item] || turn.Slot <= last || turn.Exercise != item.Exercise {
 			t.Fatalf("%s, turn %d: %+v", client.Name, i, turn)
 		}
-		if turn.Load.Each != item.Load.Each || item.Hold != body.Unloaded && turn.Load.Hold != item.Hold {
+		if turn.Load.Each() != item.Load.Each() || item.Hold != body.Unloaded && turn.Load.Hold() != item.Hold {
 			t.Fatalf("%s does %s with %s instead of %s", client.Name, turn.Exercise, turn.Load, item.Load)
 		}
 		if turn.Remade != (len(item.Load.Parts()) > 0 && !turn.Load.Equal(item.Load)) {

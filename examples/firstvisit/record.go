@@ -111,12 +111,12 @@ func recordItem(p *page.Paper, n int, item dose.Prescription) {
 	p.Line("")
 	p.Say(fmt.Sprintf("%d. ", n), item.Name+": "+page.Amount(item))
 	if item.Mode != dose.WithoutLoad {
-		p.Say("   load     ", fmt.Sprintf("%s (%s in all); %s", item.Load, item.Load.Total, item.Mode))
+		p.Say("   load     ", fmt.Sprintf("%s (%s in all); %s", item.Load, item.Load.Total(), item.Mode))
 	}
 	if item.Share > 0 {
 		p.Say("   share    ", fmt.Sprintf("%s of the best estimate", item.Share))
 	}
-	if item.Reserve != (dose.Reserve{}) {
+	if !item.Reserve.IsZero() {
 		p.Say("   reserve  ", item.Reserve.String())
 	}
 	p.Say("   rest     ", fmt.Sprintf("%s seconds; build to %d sets, %s %s a set", item.Rest, item.BuildTo, item.Span, item.Measure))

@@ -151,7 +151,7 @@ func row(v simulate.Visit) string {
 
 // weights prints the weight, or those that were tried while the load was looked for.
 func weights(v progression.Visit) string {
-	least, most := v.Plan.Load.Each, v.Plan.Load.Each
+	least, most := v.Plan.Load.Each(), v.Plan.Load.Each()
 	for _, s := range v.Sets {
 		if each, err := s.Each(); err == nil {
 			most = max(most, each)

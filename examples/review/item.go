@@ -72,12 +72,12 @@ func recordGates(p *page.Paper, gates []visit.GateAnswer) {
 func recordNext(p *page.Paper, next dose.Prescription) {
 	p.Say("   next     ", fmt.Sprintf("%s: %s", next.Name, page.Amount(next)))
 	if next.Mode != dose.WithoutLoad {
-		p.Say("   load     ", fmt.Sprintf("%s (%s in all); %s", next.Load, next.Load.Total, next.Mode))
+		p.Say("   load     ", fmt.Sprintf("%s (%s in all); %s", next.Load, next.Load.Total(), next.Mode))
 	}
 	if next.Share > 0 {
 		p.Say("   share    ", fmt.Sprintf("%s of the best estimate", next.Share))
 	}
-	if next.Reserve != (dose.Reserve{}) {
+	if !next.Reserve.IsZero() {
 		p.Say("   reserve  ", next.Reserve.String())
 	}
 	p.Say("   rest     ", fmt.Sprintf("%s seconds; build to %d sets, %s %s a set", next.Rest, next.BuildTo, next.Span, next.Measure))
@@ -88,7 +88,7 @@ func recordNext(p *page.Paper, next dose.Prescription) {
 
 // stepText says how large a step is; its reasons say what is published.
 func stepText(j progression.Jump) string {
-	text := fmt.Sprintf("%s to %s: %s of the weight held", j.From, held(j.To.Hold, j.To.Each), j.External)
+	text := fmt.Sprintf("%s to %s: %s of the weight held", j.From, held(j.To.Hold(), j.To.Each()), j.External)
 	if j.Moved > 0 {
 		text += fmt.Sprintf(", %s of all that is moved", j.Moved)
 	}
@@ -114,7 +114,7 @@ func bridgeText(d progression.Decision) string {
 func visited(v progression.Visit) string {
 	text := fmt.Sprintf("asked %d of %d", v.Plan.Sets, v.Plan.Count)
 	if v.Plan.Mode != dose.WithoutLoad {
-		text += " with " + held(v.Plan.Hold, v.Plan.Load.Each)
+		text += " with " + held(v.Plan.Hold, v.Plan.Load.Each())
 	}
 	text += "; done"
 	if len(v.Sets) == 0 {
@@ -163,7 +163,7 @@ func effortText(s setlog.Set, again bool) string {
 
 func otherLoad(v progression.Visit, s setlog.Set) string {
 	each, err := s.Each()
-	if err != nil || each == v.Plan.Load.Each {
+	if err != nil || each == v.Plan.Load.Each() {
 		return ""
 	}
 	return " with " + held(s.Hold, each)

@@ -110,7 +110,7 @@ func changed(was, is dose.Prescription) []string {
 			list = append(list, fmt.Sprintf("%s %s to %s", what, before, after))
 		}
 	}
-	differ("load", was.Load.Each.String(), is.Load.Each.String())
+	differ("load", was.Load.Each().String(), is.Load.Each().String())
 	differ("sets", fmt.Sprint(was.Sets), fmt.Sprint(is.Sets))
 	differ(is.Measure.String(), fmt.Sprint(was.Count), fmt.Sprint(is.Count))
 	differ("in reserve", was.Reserve.String(), is.Reserve.String())

@@ -113,7 +113,7 @@ func (r *classResult) steps(c rota.Class) error {
 			if item.Share == 0 {
 				continue // where no maximum is known, a share of the weight held says little
 			}
-			step := equipment.Stall{Hold: item.Hold, Present: item.Load.Each, Share: most}
+			step := equipment.Stall{Hold: item.Hold, Present: item.Load.Each(), Share: most}
 			stalls, err := step.In(c.Kit)
 			if err != nil {
 				return err

@@ -152,11 +152,11 @@ func doing(c rota.ClientTurns, slot int, key []exercise.ID) string {
 			continue
 		}
 		text := mark(slices.Index(key, turn.Exercise))
-		each := strings.TrimSuffix(turn.Load.Each.String(), " kg")
+		each := strings.TrimSuffix(turn.Load.Each().String(), " kg")
 		switch {
-		case turn.Load.Each == 0:
+		case turn.Load.Each() == 0:
 			return text
-		case turn.Load.Hold == body.OneEachHand:
+		case turn.Load.Hold() == body.OneEachHand:
 			return text + " 2×" + each
 		}
 		return text + " " + each

@@ -23,9 +23,9 @@ func TestKit(t *testing.T) {
 	session := units.Must(protocol.OxfordTenSetTenth.Plan(marked("20 kg"), kit))
 	var got []string
 	for _, set := range session.Sets {
-		got = append(got, set.Load.Each.String())
-		if set.Load.Each > set.Mass.Mass {
-			t.Errorf("%v is above %v", set.Load.Each, set.Mass)
+		got = append(got, set.Load.Each().String())
+		if set.Load.Each() > set.Mass.Mass {
+			t.Errorf("%v is above %v", set.Load.Each(), set.Mass)
 		}
 	}
 	if strings.Join(got, " ") != "19 kg 14 kg 14 kg 14 kg 10 kg 10 kg 6 kg 6 kg 4 kg 2 kg" {
@@ -38,7 +38,7 @@ func TestKit(t *testing.T) {
 	}
 	c := units.Must(protocol.DAPRE.FourthSet(units.KG, 8))
 	fourth, err := c.Fourth(marked("10 kg"), kit)
-	if err != nil || fourth.Mass != marked("12.5 kg") || fourth.Load.Each != 10*units.Kilogram || !fourth.ToFailure || !fourth.AsMany {
+	if err != nil || fourth.Mass != marked("12.5 kg") || fourth.Load.Each() != 10*units.Kilogram || !fourth.ToFailure || !fourth.AsMany {
 		t.Errorf("fourth set: %+v, %v", fourth, err)
 	}
 	if _, err := units.Must(protocol.DAPRE.FourthSet(units.KG, 1)).Fourth(marked("6 kg"), kit); !errors.Is(err, equipment.ErrTooHeavy) {

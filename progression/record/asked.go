@@ -15,7 +15,7 @@ import (
 func (r Record) readAsked(l *log) error {
 	var bad field.Errors
 	l.asked = map[exercise.ID][]line{}
-	kit := weights{kit: r.Kit, tables: map[body.Hold]*equipment.Table{}}
+	l.kit = r.Kit.Once(r.Kit)
 	for i, a := range r.Asked {
 		at := path("asked", i)
 		ex, err := l.catalogue.Lookup(string(a.Exercise))
@@ -30,7 +30,7 @@ func (r Record) readAsked(l *log) error {
 		if n := len(before); n > 0 && a.From <= before[n-1].from {
 			bad.Add(at+"/from", field.Bad(a.From, "a day after "+before[n-1].from.String()+", when the dose before it began", field.ErrConflict))
 		}
-		p, err := a.prescription(ex, kit)
+		p, err := a.prescription(ex, l.kit)
 		bad.Add(at, err)
 		l.asked[ex.ID] = append(before, line{a.From, a.Until, p, i})
 	}
@@ -40,7 +40,7 @@ func (r Record) readAsked(l *log) error {
 // AskedFrom returns the line of a dose that is asked for from a day on.
 func AskedFrom(p dose.Prescription, from units.Day) Asked {
 	a := Asked{
-		From: from, Exercise: p.Exercise, Side: p.Side, Load: p.Load.Each, Sets: p.Sets, Count: p.Count, Span: p.Span, Finding: p.Finding, Pausing: p.Tempo.Pausing,
+		From: from, Exercise: p.Exercise, Side: p.Side, Load: p.Load.Each(), Sets: p.Sets, Count: p.Count, Span: p.Span, Finding: p.Finding, Pausing: p.Tempo.Pausing,
 	}
 	if p.Hold == body.OneEachHand {
 		a.Stated = body.PerHand
@@ -62,7 +62,7 @@ const (
 )
 
 // prescription writes out what was asked for. Why it was is not known here.
-func (a Asked) prescription(ex exercise.Exercise, kit weights) (dose.Prescription, error) {
+func (a Asked) prescription(ex exercise.Exercise, kit equipment.Kit) (dose.Prescription, error) {
 	p := dose.Prescription{
 		Exercise: ex.ID, Name: ex.Name, Hold: ex.Hold, Side: a.Side, OneSided: ex.OneSided, Mode: dose.Continued,
 		Sets: a.Sets, BuildTo: a.Sets, Measure: ex.Measure, Count: a.Count, Span: a.Span, Finding: a.Finding,
@@ -81,6 +81,9 @@ func (a Asked) prescription(ex exercise.Exercise, kit weights) (dose.Prescriptio
 			bad.Add("/reserve", field.Bad(nil, "the repetitions that were to be left undone", field.ErrMissing))
 		} else {
 			p.Reserve = dose.Reserve{Least: *a.Reserve, Countable: !a.Uncounted}
+			if p.Reserve.IsZero() {
+				bad.Add("/uncounted", field.Bad(true, "a reserve above 0 beside it", field.ErrConflict))
+			}
 		}
 	}
 	if ex.Hold == body.Unloaded {
@@ -96,7 +99,7 @@ func (a Asked) prescription(ex exercise.Exercise, kit weights) (dose.Prescriptio
 }
 
 // load finds the weight that was asked for in the kit.
-func (a Asked) load(hold body.Hold, kit weights) (equipment.Load, error) {
+func (a Asked) load(hold body.Hold, kit equipment.Kit) (equipment.Load, error) {
 	each, err := hold.Each(a.Load, a.Stated)
 	if err != nil {
 		return equipment.Load{}, field.At("/load", err)
@@ -104,7 +107,7 @@ func (a Asked) load(hold body.Hold, kit weights) (equipment.Load, error) {
 	if hold == body.Unloaded {
 		return equipment.Load{}, nil
 	}
-	table, err := kit.table(hold)
+	table, err := kit.Compile(hold)
 	if errors.Is(err, equipment.ErrEmptyKit) {
 		return equipment.Load{}, field.New("/load", a.Load, "no weight: the kit has none for the hold "+hold.String(), field.ErrConflict)
 	}
@@ -118,23 +121,6 @@ func (a Asked) load(hold body.Hold, kit weights) (equipment.Load, error) {
 	return load, nil
 }
 
-// weights are a kit whose tables are made once for each hold.
-type weights struct {
-	kit    equipment.Kit
-	tables map[body.Hold]*equipment.Table
-}
-
-func (w weights) table(h body.Hold) (*equipment.Table, error) {
-	if t, ok := w.tables[h]; ok {
-		return t, nil
-	}
-	t, err := w.kit.Compile(h)
-	if err == nil {
-		w.tables[h] = t
-	}
-	return t, err
-}
-
 // made lists the weights that a table makes, the first of them.
 func made(t *equipment.Table) string {
 	const most = 12
@@ -143,7 +129,7 @@ func made(t *equipment.Table) string {
 		if len(list) == most {
 			return strings.Join(list, ", ") + " and more"
 		}
-		list = append(list, l.Each.String())
+		list = append(list, l.Each().String())
 	}
 	return strings.Join(list, ", ") + " each"
 }

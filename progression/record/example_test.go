@@ -46,7 +46,7 @@ func ExampleRecord_Start() {
 	}
 	item := plan.Week.Sessions[0].Items[0]
 	fmt.Println(plan.Screening.Route, plan.Screening.Meanwhile)
-	fmt.Printf("%s on %s: %d × %d with %s\n", item.Name, plan.Week.Sessions[0].Day, item.Sets, item.Count, item.Load.Each)
+	fmt.Printf("%s on %s: %d × %d with %s\n", item.Name, plan.Week.Sessions[0].Day, item.Sets, item.Count, item.Load.Each())
 	// Output:
 	// none within limits
 	// goblet squat on 2026-11-30: 1 × 10 with 2 kg

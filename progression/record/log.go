@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/progression"
@@ -27,6 +28,7 @@ type turn struct {
 // A log is the record written out, by exercise in the order first asked for.
 type log struct {
 	catalogue exercise.Catalogue
+	kit       equipment.Kit // compiled once
 	exercises []exercise.Exercise
 	curves    map[work]onerm.Curve
 	asked     map[exercise.ID][]line

@@ -42,19 +42,12 @@ func (r Record) decide(l *log, request dose.WeekRequest, day, next units.Day, se
 	var items []Decided
 	var courses []progression.Course
 	var bad field.Errors
-	places := moves{}
-	for i, id := range r.Exercises {
+	for _, id := range r.Exercises {
 		ex, _ := l.catalogue.Get(id)
 		visits := l.logged[id]
 		item := Decided{Exercise: id, Name: ex.Name, Side: body.Both, Day: next}
-		at := fmt.Sprintf("/%d", i)
-		places[at], places[at+"/request"] = "", ""
-		for from, to := range inRequest {
-			places[at+"/request"+from] = to
-		}
-		for k, v := range visits {
-			logged := fmt.Sprintf("%s/log/%d", at, k)
-			v.places(places, logged)
+		item.Log = make([]progression.Visit, 0, len(visits))
+		for _, v := range visits {
 			item.Log, item.Side = append(item.Log, v.Visit), v.Plan.Side
 		}
 		if len(visits) == 0 {
@@ -64,16 +57,32 @@ func (r Record) decide(l *log, request dose.WeekRequest, day, next units.Day, se
 		items, courses = append(items, item), append(courses, r.course(l, ex, item, request, sessions))
 	}
 	if err := bad.Err(); err != nil {
-		return nil, places.of(err)
+		return nil, r.places(l).of(err)
 	}
 	decisions, err := progression.NextAll(courses)
 	if err != nil {
-		return nil, places.of(err)
+		return nil, r.places(l).of(err)
 	}
 	for i, d := range decisions {
 		items[i].Decision = d
 	}
 	return items, nil
+}
+
+// places are where the parts of the courses stand in the record.
+func (r Record) places(l *log) moves {
+	m := moves{}
+	for i, id := range r.Exercises {
+		at := fmt.Sprintf("/%d", i)
+		m[at], m[at+"/request"] = "", ""
+		for from, to := range inRequest {
+			m[at+"/request"+from] = to
+		}
+		for k, v := range l.logged[id] {
+			v.places(m, fmt.Sprintf("%s/log/%d", at, k))
+		}
+	}
+	return m
 }
 
 func (r Record) course(l *log, ex exercise.Exercise, item Decided, w dose.WeekRequest, sessions []programme.PlannedSession) progression.Course {

@@ -119,7 +119,7 @@ func train(rec *record.Record, r *rand.Rand, day units.Day, doses map[exercise.I
 				if p.Side != body.Both && side != p.Side {
 					continue
 				}
-				s := setlog.Set{Day: day, Exercise: id, Side: side, Hold: p.Hold, Load: p.Load.Each, Reps: max(1, p.Count+r.IntN(6)-2)}
+				s := setlog.Set{Day: day, Exercise: id, Side: side, Hold: p.Hold, Load: p.Load.Each(), Reps: max(1, p.Count+r.IntN(6)-2)}
 				if p.Hold == body.OneEachHand {
 					s.Stated = body.PerHand
 				}
@@ -235,7 +235,11 @@ func short(e record.Entry) []string {
 }
 
 func amount(p dose.Prescription) string {
-	return fmt.Sprintf("%s, %s, %v, %d × %d, %v left, %v", p.Exercise, p.Side, p.Load.Each, p.Sets, p.Count, p.Reserve, p.Mode)
+	left := ""
+	if !p.Reserve.IsZero() {
+		left = fmt.Sprintf(", %v left", p.Reserve)
+	}
+	return fmt.Sprintf("%s, %s, %v, %d × %d%s, %v", p.Exercise, p.Side, p.Load.Each(), p.Sets, p.Count, left, p.Mode)
 }
 
 // Random records go from start to review: no panic, every error names its field,

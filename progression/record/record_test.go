@@ -140,6 +140,7 @@ func TestMisuse(t *testing.T) {
 		{"an entry that rests on more than there is", v1, `"visits": 9`, `"visits": 99`, field.Strict, "/entries/0/rests_on/visits", field.ErrOutOfRange},
 		{"checks out of order", v1, `"checks": [`, `"checks": [{"day": "2027-03-09", "new": {"asked": true}}, `, field.Strict, "/checks/1/day", field.ErrConflict},
 		{"a weight that the kit does not make", v0, `"load": "4 kg", "sets": 1`, `"load": "5 kg", "sets": 1`, field.Strict, "/asked/0/load", field.ErrConflict},
+		{"nothing in reserve, and not to be counted", v0, `"max": 12}, "reserve": 5}`, `"max": 12}, "reserve": 0, "uncounted": true}`, field.Strict, "/asked/0/uncounted", field.ErrConflict},
 		{"a review of another day than the check", v0, `"review": "2027-03-09"`, `"review": "2027-03-10"`, field.Strict, "/today/day", field.ErrConflict},
 	} {
 		if !strings.Contains(tt.text, tt.old) {
@@ -231,7 +232,7 @@ func TestOwnExercise(t *testing.T) {
 	}
 	r.Asked = []record.Asked{record.AskedFrom(item, r.Days[0])}
 	r.Visits = []record.TrainingDay{{Day: r.Days[0], Noted: record.Noted{PainFree: true}}}
-	r.Done = []setlog.Set{{Day: r.Days[0], Exercise: item.Exercise, Side: item.Side, Hold: item.Hold, Load: item.Load.Each, Reps: item.Count}}
+	r.Done = []setlog.Set{{Day: r.Days[0], Exercise: item.Exercise, Side: item.Side, Hold: item.Hold, Load: item.Load.Each(), Reps: item.Count}}
 	r, err = record.Decode([]byte(encoded(t, r)), field.Strict)
 	if err != nil {
 		t.Fatal(err)

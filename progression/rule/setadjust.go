@@ -265,7 +265,7 @@ func (c SetChange) heavier(t *equipment.Table, each units.Mass) (equipment.Load,
 		return equipment.Load{}, false
 	}
 	load, err := t.Nearest(min(limit, corrected), equipment.RoundingRule{Direction: equipment.Below})
-	return load, err == nil && load.Each > each
+	return load, err == nil && load.Each() > each
 }
 
 // lighter returns the heaviest load at or below the corrected one, unless the
@@ -273,9 +273,9 @@ func (c SetChange) heavier(t *equipment.Table, each units.Mass) (equipment.Load,
 func (c SetChange) lighter(t *equipment.Table, each units.Mass) (equipment.Load, bool) {
 	down := equipment.RoundingRule{Direction: equipment.Below}
 	first, err := t.Nearest(each-1, down) // the next lighter: each is above 0 or nothing is lighter
-	if err != nil || each-first.Each > -c.Change {
+	if err != nil || each-first.Each() > -c.Change {
 		return equipment.Load{}, false
 	}
-	load, err := t.Nearest(max(t.Lightest().Each, each+c.Change), down)
+	load, err := t.Nearest(max(t.Lightest().Each(), each+c.Change), down)
 	return load, err == nil
 }

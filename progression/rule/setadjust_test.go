@@ -147,7 +147,7 @@ func TestInKit(t *testing.T) {
 			t.Errorf("%s: %v", name, err)
 			continue
 		}
-		if got := fmt.Sprintf("%v by reps %v", c.Load.Each, c.ByReps); got != tt.want {
+		if got := fmt.Sprintf("%v by reps %v", c.Load.Each(), c.ByReps); got != tt.want {
 			t.Errorf("%s: %s, want %s", name, got, tt.want)
 		}
 		if (len(c.Reasons) > before) != c.ByReps {
@@ -180,9 +180,9 @@ func TestInKitNeverLeaps(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			up, down := c.Load.Each > each, c.Load.Each < each
-			if up && (c.Change <= 0 || 10*(c.Load.Each-each) > each || c.Rule == rule.NameSetToSetPercent) || down && c.Change >= 0 {
-				t.Fatalf("%v by %s: %v to %v", c.Reported, c.Rule, each, c.Load.Each)
+			up, down := c.Load.Each() > each, c.Load.Each() < each
+			if up && (c.Change <= 0 || 10*(c.Load.Each()-each) > each || c.Rule == rule.NameSetToSetPercent) || down && c.Change >= 0 {
+				t.Fatalf("%v by %s: %v to %v", c.Reported, c.Rule, each, c.Load.Each())
 			}
 			if c.ByReps && (up || down) {
 				t.Fatalf("two changes: %+v", c)

@@ -144,7 +144,7 @@ func TestLoadsAgainstTheGuideline(t *testing.T) {
 	sets, near := 0, 0
 	for _, visits := range runs {
 		last := visits[len(visits)-1]
-		shares = append(shares, last.Done.Plan.Load.Each.Kilograms()/last.Strength.Kilograms())
+		shares = append(shares, last.Done.Plan.Load.Each().Kilograms()/last.Strength.Kilograms())
 		for _, v := range visits {
 			for _, s := range v.Done.Sets {
 				sets++

@@ -91,7 +91,7 @@ func (l *ledger) walk(t *testing.T, s simulate.Setup, visits []simulate.Visit, s
 				lifted = max(lifted, units.Must(done.Each()))
 			}
 			if p := before.Plan; p.Finding == nil {
-				earlier[p.Load.Each] = p
+				earlier[p.Load.Each()] = p
 			}
 			if before.Observer.Made() {
 				watched = before.Day
@@ -113,8 +113,8 @@ func checkLimits(t *testing.T, s simulate.Setup, p dose.Prescription) {
 		if p.Hold == body.OneEachHand {
 			each /= 2
 		}
-		if p.Load.Each > each {
-			t.Errorf("%v each above the limit %v", p.Load.Each, each)
+		if p.Load.Each() > each {
+			t.Errorf("%v each above the limit %v", p.Load.Each(), each)
 		}
 	}
 	if p.Measure == countsReps && p.Reserve.Least < limits.MinReserve {
@@ -149,7 +149,7 @@ func (c check) want(holds bool, what string) {
 			p = *c.d.Next
 		}
 		c.t.Errorf("visit %d: %s: %v, %v\nbefore %v × %d × %d, tempo %v, sets %+v\nnow    %v × %d × %d, tempo %v\n%+v", c.at, what, c.d.Action, c.d.Change,
-			c.before.Plan.Load.Each, c.before.Plan.Sets, c.before.Plan.Count, c.before.Plan.Tempo, c.before.Sets, p.Load.Each, p.Sets, p.Count, p.Tempo, c.d.Reasons)
+			c.before.Plan.Load.Each(), c.before.Plan.Sets, c.before.Plan.Count, c.before.Plan.Tempo, c.before.Sets, p.Load.Each(), p.Sets, p.Count, p.Tempo, c.d.Reasons)
 	}
 }
 
@@ -178,8 +178,8 @@ func (c check) oneChange() {
 	was, is := c.before.Plan, *c.d.Next
 	harder := 0
 	for _, more := range []bool{
-		is.Load.Each > was.Load.Each, is.Sets > was.Sets, is.Tempo.Lowering > was.Tempo.Lowering, is.Tempo.Pausing > was.Tempo.Pausing,
-		is.Count > was.Count && is.Load.Each >= was.Load.Each, is.Finding != nil && was.Finding == nil,
+		is.Load.Each() > was.Load.Each(), is.Sets > was.Sets, is.Tempo.Lowering > was.Tempo.Lowering, is.Tempo.Pausing > was.Tempo.Pausing,
+		is.Count > was.Count && is.Load.Each() >= was.Load.Each(), is.Finding != nil && was.Finding == nil,
 	} {
 		if more {
 			harder++
@@ -188,28 +188,28 @@ func (c check) oneChange() {
 	anew := slices.ContainsFunc(c.d.Reasons, func(r evidence.Reason) bool { return r.Code == "progression.return-anew" })
 	switch {
 	case anew: // a new baseline, in its own range and from the lightest weight
-		c.want(is.Load.Each == c.table.Lightest().Each && is.Sets == 1, "not from the start")
+		c.want(is.Load.Each() == c.table.Lightest().Each() && is.Sets == 1, "not from the start")
 	case c.d.Action != progression.Progress:
 		c.want(harder == 0 || c.known(is), "made harder without progress")
 	default:
 		c.want(harder <= 1, "more than one thing made harder")
 	}
 	if c.d.Change == progression.MoreLoad {
-		gap, ok := c.table.Next(was.Load.Each)
+		gap, ok := c.table.Next(was.Load.Each())
 		within := c.d.Rise != nil && max(c.d.Rise.Moved, c.d.Rise.External) > 0 && (c.d.Rise.Moved > 0 && c.d.Rise.Moved <= 0.1 || c.d.Rise.External <= 0.1)
-		c.want(ok && (is.Load.Each == gap.To.Each || within) && c.d.Rise != nil && c.d.Rise.To.Each == is.Load.Each, "a weight was skipped beyond the published step, or the step is not told")
+		c.want(ok && (is.Load.Each() == gap.To.Each() || within) && c.d.Rise != nil && c.d.Rise.To.Each() == is.Load.Each(), "a weight was skipped beyond the published step, or the step is not told")
 	}
-	if c.d.Change == progression.FindLoad && is.Load.Each > was.Load.Each {
-		c.want(c.wasDone(is.Load.Each), "found without being done")
+	if c.d.Change == progression.FindLoad && is.Load.Each() > was.Load.Each() {
+		c.want(c.wasDone(is.Load.Each()), "found without being done")
 	}
 }
 
 // known reports whether a dose after a trial is no more than what was found, or
 // than the dose with that weight before the trial.
 func (c check) known(is dose.Prescription) bool {
-	was, earlier := c.before.Plan, c.earlier[is.Load.Each]
+	was, earlier := c.before.Plan, c.earlier[is.Load.Each()]
 	again := is.Count <= earlier.Count && is.Tempo.Lowering <= earlier.Tempo.Lowering && is.Tempo.Pausing <= earlier.Tempo.Pausing
-	found := is.Load.Each > was.Load.Each && c.wasDone(is.Load.Each) && is.Count <= was.Count && is.Tempo == was.Tempo
+	found := is.Load.Each() > was.Load.Each() && c.wasDone(is.Load.Each()) && is.Count <= was.Count && is.Tempo == was.Tempo
 	return was.Finding != nil && is.Sets <= was.Sets && (again || found)
 }
 
@@ -227,7 +227,7 @@ func (c check) caution(l *ledger) {
 	}
 	seen := c.seen && c.before.FormLost == screening.No
 	if !seen && c.d.Next != nil && c.d.Next.Exercise == c.before.Plan.Exercise {
-		c.want(c.d.Next.Load.Each <= c.before.Plan.Load.Each && (c.d.Next.Finding == nil || c.d.Action != progression.Progress), "load rises with technique lost or unseen")
+		c.want(c.d.Next.Load.Each() <= c.before.Plan.Load.Each() && (c.d.Next.Finding == nil || c.d.Action != progression.Progress), "load rises with technique lost or unseen")
 	}
 	if len(c.before.Moment.Signs) > 0 {
 		c.want(c.d.Action == progression.StopAndRefer, "a sign that ends the session is not referred")
@@ -243,7 +243,7 @@ func (c check) beside(l *ledger) {
 	steps := c.d.Next.Finding != nil && c.d.Next.Finding.MaxSteps > 0
 	c.want(!steps || !alone && (c.seen || c.s.Request.Technique.Made()), "a search alone, or unseen")
 	if c.d.Action == progression.ChangeVariant {
-		lightest := c.d.Next.Hold == body.Unloaded || c.d.Next.Load.Each == units.Must(c.s.Request.Kit.Compile(c.d.Next.Hold)).Lightest().Each
+		lightest := c.d.Next.Hold == body.Unloaded || c.d.Next.Load.Each() == units.Must(c.s.Request.Kit.Compile(c.d.Next.Hold)).Lightest().Each()
 		c.want(lightest && !steps, "a new exercise that is not light")
 		return
 	}
@@ -254,12 +254,12 @@ func (c check) beside(l *ledger) {
 	for _, r := range c.d.Reasons {
 		if strings.HasSuffix(string(r.Code), "-beside") {
 			l.beside++
-			c.want(c.d.Next.Load.Each <= c.before.Plan.Load.Each, "a step that waits, taken")
+			c.want(c.d.Next.Load.Each() <= c.before.Plan.Load.Each(), "a step that waits, taken")
 		}
 	}
 	above := ex.Demands.Has(body.Overhead) || ex.Demands.Has(body.OverFace)
-	c.want(!above || c.d.Next.Load.Each <= c.lifted || c.d.Next.Load.Each <= c.before.Plan.Load.Each, "alone, heavier over head or face than ever")
-	if c.d.Change == progression.MoreLoad && c.d.Next.Load.Each > c.lifted {
+	c.want(!above || c.d.Next.Load.Each() <= c.lifted || c.d.Next.Load.Each() <= c.before.Plan.Load.Each(), "alone, heavier over head or face than ever")
+	if c.d.Change == progression.MoreLoad && c.d.Next.Load.Each() > c.lifted {
 		big := c.d.Rise.Moved > 0.1 || c.d.Rise.Moved == 0 && c.d.Rise.External > 0.5
 		c.want(!big, "a big step alone")
 	}

@@ -57,7 +57,7 @@ func (r *run) pain() *screening.Pain {
 // sets does the sets of one side. Where the load is looked for, it goes up while
 // a set ends with more in reserve than can be counted.
 func (r *run) sets(v *progression.Visit, plan dose.Prescription, side body.Side, oneRM float64) {
-	load, steps, most := plan.Load.Each, 0, plan.Sets
+	load, steps, most := plan.Load.Each(), 0, plan.Sets
 	if plan.Finding != nil {
 		steps, most = plan.Finding.MaxSteps, max(most, plan.Finding.MaxSteps+1)
 	}
@@ -80,10 +80,10 @@ func (r *run) sets(v *progression.Visit, plan dose.Prescription, side body.Side,
 // up returns the next weight that looking for the load may take.
 func (r *run) up(plan dose.Prescription, load units.Mass) (units.Mass, bool) {
 	gap, ok := r.table.Next(load)
-	if !ok || plan.Finding == nil || plan.Finding.Ceiling > 0 && gap.To.Each > plan.Finding.Ceiling {
+	if !ok || plan.Finding == nil || plan.Finding.Ceiling > 0 && gap.To.Each() > plan.Finding.Ceiling {
 		return 0, false
 	}
-	return gap.To.Each, true
+	return gap.To.Each(), true
 }
 
 // set does one set: as many repetitions as asked for, and none after the one

@@ -35,7 +35,7 @@ func goodVisit() visit.Visit {
 	right.Side = body.Right
 	return visit.Visit{
 		Plan: dose.Prescription{
-			Exercise: set.Exercise, Hold: set.Hold, Side: body.Both, OneSided: true, Load: equipment.Load{Each: set.Load},
+			Exercise: set.Exercise, Hold: set.Hold, Side: body.Both, OneSided: true, Load: units.Must(equipment.NewLoad(set.Load, set.Hold)),
 			Sets: 2, Measure: exercise.Repetitions, Count: 10, Span: units.Must(units.Between(8, 12)), Reserve: dose.Reserve{Least: 3, Countable: true},
 		},
 		Sets:      []setlog.Set{set, set, right, right},

@@ -136,7 +136,7 @@ func (v *Visit) Repetitions() GateAnswer {
 	case len(v.Sets) == 0:
 		return GateReps.notKnown()
 	case other:
-		return GateReps.says(rule.Keep, because("progression.other-load").With("done", each).With("asked", v.Plan.Load.Each))
+		return GateReps.says(rule.Keep, because("progression.other-load").With("done", each).With("asked", v.Plan.Load.Each()))
 	case !v.Met():
 		return GateReps.says(rule.Keep, because("progression.below-dose").
 			With("sets", v.Done()).With("planned", v.Plan.Sets).With("fewest", v.fewest()).With("count", v.Plan.Count))

@@ -30,7 +30,7 @@ const (
 // about a slip's multiple of the planned one. A weight that looking for the
 // load may reach from the planned one is not.
 func (v *Visit) queried(s setlog.Set, t *equipment.Table) (evidence.Reason, bool) {
-	m, plan := Each(s), v.Plan.Load.Each
+	m, plan := Each(s), v.Plan.Load.Each()
 	if m == plan {
 		return evidence.Reason{}, false
 	}
@@ -51,13 +51,13 @@ func (v *Visit) queried(s setlog.Set, t *equipment.Table) (evidence.Reason, bool
 
 // reaches reports whether looking for the load may reach m from the plan of v.
 func (v *Visit) reaches(m units.Mass, t *equipment.Table) bool {
-	f, top := v.Plan.Finding, v.Plan.Load.Each
+	f, top := v.Plan.Finding, v.Plan.Load.Each()
 	if f == nil || m < top {
 		return false
 	}
 	for range f.MaxSteps {
-		if gap, ok := t.Next(top); ok && (f.Ceiling == 0 || gap.To.Each <= f.Ceiling) {
-			top = gap.To.Each
+		if gap, ok := t.Next(top); ok && (f.Ceiling == 0 || gap.To.Each() <= f.Ceiling) {
+			top = gap.To.Each()
 		}
 	}
 	return m <= top

@@ -116,7 +116,7 @@ func TestWithoutQueried(t *testing.T) {
 		}
 	}
 	v := tried(8, 8, 8)
-	v.Plan.Load.Each, v.Plan.Finding.MaxSteps = 3*units.Kilogram, 3 // up to twice the planned load by looking for it
+	v.Plan.Load, v.Plan.Finding.MaxSteps = units.Must(equipment.NewLoad(3*units.Kilogram, body.OneHand)), 3 // up to twice the planned load by looking for it
 	if _, doubtful := v.WithoutQueried(0, kit(t, 3, 4, 5, 6)); len(doubtful) > 0 {
 		t.Errorf("reached by looking: %+v", doubtful)
 	}

@@ -30,7 +30,7 @@ type Trial struct {
 
 // Read returns what the visit showed.
 func (v *Visit) Read(asked Trial, t *equipment.Table) (Summary, error) {
-	r := Summary{Visit: *v, Base: v.Plan.Load.Each, Finding: v.Plan.Finding != nil}
+	r := Summary{Visit: *v, Base: v.Plan.Load.Each(), Finding: v.Plan.Finding != nil}
 	if Searches(&v.Plan) {
 		r.findBase(asked, t, v.MayFind())
 	} else if lightest, ok := v.lightest(); ok {
@@ -70,7 +70,7 @@ func (r *Summary) findBase(asked Trial, t *equipment.Table, climb bool) {
 	at := r.Visit.SetsWith(func(m units.Mass) bool { return m == r.Base })
 	gap, ok := t.Next(r.Base)
 	for climb && ok {
-		sets := r.Visit.SetsWith(func(m units.Mass) bool { return m == gap.To.Each })
+		sets := r.Visit.SetsWith(func(m units.Mass) bool { return m == gap.To.Each() })
 		if len(sets) == 0 {
 			break
 		}
@@ -78,7 +78,7 @@ func (r *Summary) findBase(asked Trial, t *equipment.Table, climb bool) {
 			r.Tried = true
 			break
 		}
-		at, r.Base = sets, gap.To.Each
+		at, r.Base = sets, gap.To.Each()
 		r.Visit.Plan.Load = gap.To
 		gap, ok = t.Next(r.Base)
 	}

@@ -86,8 +86,8 @@ func checkPlan(p *dose.Prescription) error {
 	if p.Sets < 1 || p.Sets > mostSets {
 		bad.Add("/sets", field.Bad(p.Sets, fmt.Sprintf("1 to %d sets", mostSets), field.ErrOutOfRange))
 	}
-	if p.Load.Each < 0 {
-		bad.Add("/load/each", field.Bad(p.Load.Each, "0 kg or more", field.ErrOutOfRange))
+	if p.Load.Each() < 0 {
+		bad.Add("/load/each", field.Bad(p.Load.Each(), "0 kg or more", field.ErrOutOfRange))
 	}
 	for _, part := range [...]struct {
 		path    string
@@ -152,7 +152,7 @@ func Each(s setlog.Set) units.Mass {
 // planned one.
 func (v *Visit) OtherLoad() (units.Mass, bool) {
 	for _, s := range v.Sets {
-		if m := Each(s); m != v.Plan.Load.Each {
+		if m := Each(s); m != v.Plan.Load.Each() {
 			return m, true
 		}
 	}

@@ -79,10 +79,14 @@ func (v Vocabulary[E]) Unmarshal(text []byte, into *E) error {
 // Check returns nil if e is a value other than "not given", else an
 // [ErrMissing] or [ErrOutOfRange] for the field at path.
 func (v Vocabulary[E]) Check(path string, e E) error {
-	switch {
-	case v.Valid(e):
+	if e != 0 && int(e) < len(v.texts) { // Valid in line: every field of every visit is asked
 		return nil
-	case e == 0:
+	}
+	return v.refuse(path, e)
+}
+
+func (v Vocabulary[E]) refuse(path string, e E) error {
+	if e == 0 {
 		return New(path, nil, v.allowed(), ErrMissing)
 	}
 	return New(path, v.Text(e), v.allowed(), ErrOutOfRange)

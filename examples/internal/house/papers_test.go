@@ -105,7 +105,7 @@ func checkItems(t *testing.T, l leaf) {
 		own := strings.Join(strings.Fields(parts[i+1]), " ")
 		offers := step.MatchString(before) || step.MatchString(own)
 		f := item.Finding
-		if found := f != nil && f.MaxSteps > 0 && item.Next != nil && (f.Ceiling == 0 || item.Next.To.Each <= f.Ceiling); offers && !found && !rises(own) {
+		if found := f != nil && f.MaxSteps > 0 && item.Next != nil && (f.Ceiling == 0 || item.Next.To.Each() <= f.Ceiling); offers && !found && !rises(own) {
 			t.Errorf("%s: the client is offered a step, and there is none", item.Name)
 		}
 		if looks := look.MatchString(before) || look.MatchString(own); looks && l.profile.Setting <= screening.Alone {
@@ -126,8 +126,8 @@ func checkMasses(t *testing.T, l leaf, item dose.Prescription, own string) {
 	if f := item.Finding; f != nil && most == 0 {
 		most = f.Ceiling
 	}
-	if most > 0 && item.Load.Each > most {
-		t.Errorf("%s: %s, and the most is %s", item.Name, item.Load.Each, most)
+	if most > 0 && item.Load.Each() > most {
+		t.Errorf("%s: %s, and the most is %s", item.Name, item.Load.Each(), most)
 	}
 	for _, text := range mass.FindAllString(own, -1) {
 		m, err := units.ParseMass(text)

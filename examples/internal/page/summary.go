@@ -77,9 +77,9 @@ func weight(item dose.Prescription) string {
 	case item.Mode == dose.WithoutLoad:
 		return ""
 	case item.Hold.Implements() > 1:
-		return fmt.Sprintf(" %s in each hand", item.Load.Each)
+		return fmt.Sprintf(" %s in each hand", item.Load.Each())
 	}
-	return fmt.Sprintf(" %s", item.Load.Each)
+	return fmt.Sprintf(" %s", item.Load.Each())
 }
 
 // Open says in few words what screening still wants to know.

@@ -1,0 +1,47 @@
+package equipment
+
+import (
+	"slices"
+	"sync"
+
+	"example.org/posology/units/body"
+)
+
+// A made remembers the tables of a kit.
+type made struct {
+	kit   Kit // a copy that nobody else holds
+	holds [body.Unloaded + 1]struct {
+		once  sync.Once
+		table *Table
+		err   error
+	}
+}
+
+// Once returns k as a kit that is compiled once for each hold: all copies of it share
+// the tables, from several goroutines too. Where as is such a kit and holds the same
+// things as k, they share those of as. A list that is changed later is compiled anew.
+func (k Kit) Once(as Kit) Kit {
+	if k.made = as.made; !k.remembered() {
+		k.made = &made{kit: k.clone()}
+	}
+	return k
+}
+
+// remembered reports whether the tables that k remembers are those of its lists.
+func (k *Kit) remembered() bool { return k.made != nil && k.Equal(k.made.kit) }
+
+// Equal reports whether k and m list the same things in the same order.
+func (k Kit) Equal(m Kit) bool {
+	return slices.Equal(k.Dumbbells, m.Dumbbells) && slices.Equal(k.Handles, m.Handles) && slices.Equal(k.Bars, m.Bars) &&
+		slices.Equal(k.Plates, m.Plates) && slices.EqualFunc(k.Stacks, m.Stacks, func(a, b Stack) bool {
+		return a.Name == b.Name && slices.Equal(a.Pins, b.Pins) && slices.Equal(a.AddOns, b.AddOns)
+	})
+}
+
+func (k *Kit) clone() Kit {
+	c := Kit{slices.Clone(k.Dumbbells), slices.Clone(k.Handles), slices.Clone(k.Bars), slices.Clone(k.Plates), slices.Clone(k.Stacks), nil}
+	for i, s := range c.Stacks {
+		c.Stacks[i].Pins, c.Stacks[i].AddOns = slices.Clone(s.Pins), slices.Clone(s.AddOns)
+	}
+	return c
+}
