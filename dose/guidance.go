@@ -81,9 +81,9 @@ func guideFor(r Request) (guide, error) {
 	if g.assumed {
 		code = "dose.guideline-assumed"
 	}
-	g.because(r.phaseReason(), evidence.Because(code, chosen...).With("row", id).With("population", g.row.Population))
+	g.because(r.phaseReason(), evidence.Because(code, chosen...).With(evidence.ID("row", id), evidence.Text("population", g.row.Population)))
 	if len(g.row.SupersededBy) > 0 {
-		g.because(evidence.Because("dose.superseded").With("row", id).With("by", g.row.SupersededBy[0]))
+		g.because(evidence.Because("dose.superseded").With(evidence.ID("row", id), evidence.ID("by", g.row.SupersededBy[0])))
 	}
 	g.fillLoad(r)
 	g.fillCount(r)
@@ -139,14 +139,14 @@ func (g *guide) fillLoad(r Request) {
 	default:
 		row = must(startRow)
 		g.band = row.Load
-		g.because(evidence.Because("dose.band-from-start-row", factStart).With("row", startRow))
+		g.because(evidence.Because("dose.band-from-start-row", factStart).With(evidence.ID("row", startRow)))
 	}
 	row, which = g.withoutMemory(r, row, which)
 	g.load = evidence.Because("dose.load", factsOf(row, which)...)
 	if g.rm.IsZero() {
-		g.load = g.load.With("load", g.band)
+		g.load = g.load.With(evidence.Shares("load", g.band))
 	} else {
-		g.load = g.load.With("load", g.rm.String()+" RM")
+		g.load = g.load.With(evidence.Text("load", g.rm.String()+" RM"))
 	}
 }
 
@@ -164,7 +164,7 @@ func (g *guide) withoutMemory(r Request, row guideline.Recommendation, which gui
 		return row, which
 	}
 	g.band, g.rm = usual.Load, units.Range[int]{}
-	g.because(evidence.Because("dose.memory-permits-nothing", append(factsOf(row, which), chosen...)...).With("row", row.ID).With("instead", usual.ID))
+	g.because(evidence.Because("dose.memory-permits-nothing", append(factsOf(row, which), chosen...)...).With(evidence.ID("row", row.ID), evidence.ID("instead", usual.ID)))
 	return usual, guideline.FieldLoad
 }
 
@@ -192,7 +192,7 @@ func (g *guide) fillCount(r Request) {
 			g.count, facts = heldOrWalked, []evidence.FactID{factHeld}
 		}
 		g.first, _ = g.count.Min()
-		g.because(evidence.Because("dose.count-of-exercise", facts...).With("count", g.count).With("measure", ex.Measure))
+		g.because(evidence.Because("dose.count-of-exercise", facts...).With(evidence.Count("count", g.count), evidence.Term("measure", ex.Measure.String())))
 		return
 	}
 	if g.row.Reps.IsZero() {
@@ -205,7 +205,7 @@ func (g *guide) fillCount(r Request) {
 	}
 	g.count = closed(both)
 	g.first, _ = g.count.Min()
-	g.because(evidence.Because("dose.count", append(factsOf(g.row, guideline.FieldReps), countFacts(ex)...)...).With("count", g.count))
+	g.because(evidence.Because("dose.count", append(factsOf(g.row, guideline.FieldReps), countFacts(ex)...)...).With(evidence.Count("count", g.count)))
 }
 
 // countFacts names the fact behind the exercise's own range, if it has one.
@@ -223,7 +223,7 @@ func (g *guide) ownCount(ex exercise.Exercise) {
 		g.count = both
 	}
 	g.first = nearestIn(aboutTen, g.count)
-	g.because(evidence.Because("dose.count", exercise.FactCountSets).With("count", g.count))
+	g.because(evidence.Because("dose.count", exercise.FactCountSets).With(evidence.Count("count", g.count)))
 }
 
 // nearestIn returns v, or the end of r that lies nearest to it.
@@ -272,7 +272,7 @@ func (g *guide) fillSets(r Request) {
 		g.sets, g.buildTo = 1, 1
 	}
 	g.lightenSets(r)
-	g.because(evidence.Because(setsCode, facts...).With("sets", g.sets).With("build to", g.buildTo))
+	g.because(evidence.Because(setsCode, facts...).With(evidence.Count("sets", g.sets), evidence.Count("build to", g.buildTo)))
 }
 
 // lightenSets leaves out the sets that a lighter day asks for, down to one.
@@ -280,7 +280,7 @@ func (g *guide) lightenSets(r Request) {
 	l := r.Screening.Limits.Lighten
 	g.sets = max(1, g.sets-l.FewerSets)
 	if l.AtMostLast {
-		g.because(evidence.Because("dose.lighter-day").With("fewer", l.FewerSets).With("more", l.MoreReserve))
+		g.because(evidence.Because("dose.lighter-day").With(evidence.Count("fewer", l.FewerSets), evidence.Number("more", l.MoreReserve)))
 	}
 }
 
@@ -295,8 +295,8 @@ func (g *guide) fillTimes() {
 		g.days, dayFacts = usualDays, []evidence.FactID{factDays}
 	}
 	g.because(
-		evidence.Because("dose.rest", restFacts...).With("seconds", g.rest),
-		evidence.Because("dose.days", dayFacts...).With("days", g.days))
+		evidence.Because("dose.rest", restFacts...).With(evidence.Seconds("seconds", g.rest)),
+		evidence.Because("dose.days", dayFacts...).With(evidence.Days("days", g.days)))
 }
 
 // fillReserve sets the least reserve: more than can be counted at a start with
@@ -311,12 +311,12 @@ func (g *guide) fillReserve(r Request) {
 	limits := r.Screening.Limits
 	g.raiseReserve(g.reserve.Least + limits.Lighten.MoreReserve)
 	if g.raiseReserve(limits.MinReserve) {
-		g.because(evidence.Because("dose.reserve-limit").With("reserve", limits.MinReserve))
+		g.because(evidence.Because("dose.reserve-limit").With(evidence.Number("reserve", limits.MinReserve)))
 	}
 	if least := intensityReserve[limits.MaxIntensity]; g.raiseReserve(least) {
-		g.because(evidence.Because("dose.intensity-limit", factIntensity).With("intensity", limits.MaxIntensity).With("reserve", least))
+		g.because(evidence.Because("dose.intensity-limit", factIntensity).With(evidence.Term("intensity", limits.MaxIntensity.String()), evidence.Number("reserve", least)))
 	}
-	g.because(evidence.Because("dose.reserve", facts...).With("reserve", g.reserve))
+	g.because(evidence.Because("dose.reserve", facts...).With(evidence.Reserve("reserve", g.reserve.Least, g.reserve.Countable)))
 }
 
 // raiseReserve raises the least reserve, and reports whether it did.

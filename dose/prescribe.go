@@ -2,6 +2,7 @@ package dose
 
 import (
 	"errors"
+	"fmt"
 	"math"
 	"slices"
 
@@ -32,8 +33,8 @@ func Prescribe(r Request) (Prescription, error) {
 func (r Request) table() (*equipment.Table, error) {
 	table, err := r.Kit.Compile(r.Exercise.Hold)
 	if errors.Is(err, equipment.ErrEmptyKit) || err == nil && !r.listed() {
-		why := evidence.Because("dose.nothing-to-hold").With("hold", r.Exercise.Hold)
-		return nil, r.barred(ErrNothingToHold, why, evidence.Because("dose.free-by-kit").With("hold", r.Exercise.Hold))
+		why := evidence.Because("dose.nothing-to-hold").With(evidence.Term("hold", r.Exercise.Hold.String()))
+		return nil, r.barred(ErrNothingToHold, why, evidence.Because("dose.free-by-kit").With(evidence.Term("hold", r.Exercise.Hold.String())))
 	}
 	return table, field.At("/kit", err)
 }
@@ -67,7 +68,7 @@ func opening(r Request, g guide) Prescription {
 	}
 	p.Reasons = g.why
 	if r.Screening.Waived != "" {
-		p.Reasons = append([]evidence.Reason{evidence.Because("dose.waived").With("why", r.Screening.Waived)}, p.Reasons...)
+		p.Reasons = append([]evidence.Reason{evidence.Because("dose.waived").With(evidence.Text("why", r.Screening.Waived))}, p.Reasons...)
 	}
 	return p
 }
@@ -113,7 +114,7 @@ func (d *draft) fromEstimate(e onerm.Estimate) error {
 func (d *draft) window(cautious units.Mass, low, high units.Fraction) (target, ceiling units.Mass, err error) {
 	if most := d.r.Screening.Limits.MaxFraction; most > 0 && most < high {
 		high = most
-		d.because(evidence.Because("dose.fraction-limit").With("most", most))
+		d.because(evidence.Because("dose.fraction-limit").With(evidence.Share("most", most)))
 	}
 	if target, err = cautious.Scale(low, units.Down); err != nil {
 		return 0, 0, field.At("/estimates", err)
@@ -173,14 +174,14 @@ func (d *draft) take(load equipment.Load, count int, e onerm.Estimate, ceiling u
 	switch {
 	case known && !d.beyond(toFailure, e):
 		d.p.Mode = OnCurve
-		d.because(evidence.Because("dose.on-curve").With("equation", e.Relation()).With("share", d.p.Share))
+		d.because(evidence.Because("dose.on-curve").With(evidence.Term("equation", fmt.Sprint(e.Relation())), evidence.Share("share", d.p.Share)))
 	case d.r.Screening.Who.Training == body.Novice:
 		d.find(load, findingSteps, ceiling)
 	default:
 		d.p.Mode = FromBand
-		d.because(evidence.Because("dose.from-band").With("share", d.p.Share))
+		d.because(evidence.Because("dose.from-band").With(evidence.Share("share", d.p.Share)))
 	}
-	d.because(evidence.Because("dose.cautious-end").With("best", e.OneRM.Short(units.Nearest)).With("cautious", e.Cautious()))
+	d.because(evidence.Because("dose.cautious-end").With(evidence.NearMass("best", e.OneRM), evidence.Mass("cautious", e.Cautious())))
 	d.flagLight(e)
 }
 
@@ -193,13 +194,13 @@ func (d *draft) flagLight(e onerm.Estimate) {
 		return
 	}
 	d.p.Flags = append(d.p.Flags, BelowEffectiveDose)
-	d.because(evidence.Because("dose.below-effective", append(factsOf(aim, which), aimFacts(d.r.Screening.Who.Age)...)...).
-		With("share", d.p.Share).With("floor", floor).With("goal", d.r.Goal))
+	d.because(evidence.Because("dose.below-effective", append(factsOf(aim, which), aimFacts(d.r.Screening.Who.Age)...)...).With(
+		evidence.Share("share", d.p.Share), evidence.Share("floor", floor), evidence.Term("goal", d.r.Goal.String())))
 }
 
 func (d *draft) tooHeavy(ceiling units.Mass) error {
-	why := evidence.Because("dose.too-heavy").With("lightest", d.table.Lightest().Each).With("most", ceiling)
-	free := []evidence.Reason{evidence.Because("dose.free-by-lighter").With("most", ceiling), evidence.Because("dose.free-by-variant")}
+	why := evidence.Because("dose.too-heavy").With(evidence.Mass("lightest", d.table.Lightest().Each), evidence.Mass("most", ceiling))
+	free := []evidence.Reason{evidence.Because("dose.free-by-lighter").With(evidence.Mass("most", ceiling)), evidence.Because("dose.free-by-variant")}
 	if d.r.Screening.Limits.MaxFraction > 0 && !d.estimated() && !d.r.Exercise.MovesBody {
 		free = append(free, evidence.Because("dose.free-by-set"))
 	}

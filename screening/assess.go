@@ -238,12 +238,12 @@ func (o *Outcome) addRead(e *entry, variant evidence.Code, follows effect, c Che
 	case again == "" && follows.meanwhile > WithinLimits && variant == plainly:
 		o.ask(askFor(question, e.code))
 		f := e.finding(onceMore)
-		f.Reason = f.Reason.With("first", first)
+		f.Reason = f.Reason.With(evidence.Text("first", first))
 		f.Reason.Facts = append(f.Reason.Facts, againFact)
 		o.addOpen(f, follows)
 	default:
 		f := e.finding(variant)
-		f.Reason = f.Reason.With("first", first).With("second", or(again, "not taken"))
+		f.Reason = f.Reason.With(evidence.Text("first", first), evidence.Text("second", or(again, "not taken")))
 		o.add(f, follows)
 	}
 }
@@ -343,9 +343,9 @@ func (a *assessment) answered(q *question) bool {
 func (a *assessment) restrictions() {
 	for _, r := range a.p.Restrictions {
 		if r.inForce(a.p.Day) {
-			reason := evidence.Because(restrictionCode, restrictedFact).With("author", or(r.Author, "somebody unnamed")).With("region", r.Region)
+			reason := evidence.Because(restrictionCode, restrictedFact).With(evidence.Text("author", or(r.Author, "somebody unnamed")), evidence.Term("region", r.Region.String()))
 			if r.Note != "" {
-				reason = reason.With("note", r.Note)
+				reason = reason.With(evidence.Text("note", r.Note))
 			}
 			a.out.add(byRule(reason), tell.with(r.limits()))
 		}

@@ -38,7 +38,7 @@ func (a *assessment) branch() {
 	if need == BeforeVigorous {
 		variant = vigorously
 	}
-	reason := evidence.Because(branchPrefix+evidence.Code(b.String())+variant, branchFact(b), activeFact, branchMap).With("need", need)
+	reason := evidence.Because(branchPrefix+evidence.Code(b.String())+variant, branchFact(b), activeFact, branchMap).With(evidence.Term("need", need.String()))
 	if need >= BeforeAny {
 		reason.Facts = append(reason.Facts, referredFact)
 	}

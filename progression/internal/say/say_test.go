@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"example.org/posology/progression/internal/say"
+	"example.org/posology/units/evidence"
 )
 
 // What is given away is the caller's own.
@@ -15,7 +16,7 @@ func TestReasons(t *testing.T) {
 		t.Errorf("%+v", again)
 	}
 	words := all.Words()
-	if len(words) != 2 || words.Client(why) != "you" || words.Clinician(all.Because("a.c").With("n", 2)) != "2 more" {
+	if len(words) != 2 || words.Client(why) != "you" || words.Clinician(all.Because("a.c").With(evidence.Count("n", 2))) != "2 more" {
 		t.Errorf("%+v", words)
 	}
 }
