@@ -4,6 +4,8 @@ import (
 	"bytes"
 	"encoding/json"
 	"errors"
+	"maps"
+	"reflect"
 	"slices"
 
 	"example.org/posology/units"
@@ -126,11 +128,43 @@ func (e Entry) asked(list []Asked) []Asked {
 
 func upTo[T any](list []T, n int) []T { return list[:min(max(n, 0), len(list))] }
 
+// sameAnswer compares what a and b say: values of reasons by their text, since
+// entries of earlier days have no more of them.
 func sameAnswer(a, b Entry) bool {
 	a.Edition, b.Edition = "", ""
-	was, errA := json.Marshal(a)
-	is, errB := json.Marshal(b)
-	return errA == nil && errB == nil && bytes.Equal(was, is)
+	was, errA := said(a)
+	is, errB := said(b)
+	return errA == nil && errB == nil && reflect.DeepEqual(was, is)
+}
+
+// said returns e as JSON has it, with the values of reasons as texts alone.
+func said(e Entry) (v any, err error) {
+	data, err := json.Marshal(e)
+	if err != nil {
+		return nil, err
+	}
+	d := json.NewDecoder(bytes.NewReader(data))
+	d.UseNumber()
+	err = d.Decode(&v)
+	bare(v, false)
+	return v, err
+}
+
+// bare leaves name and value of each value of a reason.
+func bare(v any, isArg bool) {
+	switch v := v.(type) {
+	case []any:
+		for _, e := range v {
+			bare(e, isArg)
+		}
+	case map[string]any:
+		if isArg {
+			maps.DeleteFunc(v, func(name string, _ any) bool { return name != "name" && name != "value" })
+		}
+		for name, e := range v {
+			bare(e, name == "args")
+		}
+	}
 }
 
 // check asks for a day, an edition, an answer, and lists no longer than those of r.
