@@ -46,7 +46,7 @@ func (a *assessment) branch() {
 	f := finding(Code(b.String()), variant, reason)
 	f.Known = b == branchOf(p.Activity.active(), len(knownIn(a.items, Yes, true)) > 0, p.Symptoms.Any() == Yes)
 	a.out.add(f, follows)
-	if DiabetesStart(p) == NotNeeded {
+	if p.diabetesStart(a.items) == NotNeeded {
 		a.out.add(byRule(evidence.Because(adaCode, adaFact)), nothingFound)
 	}
 }

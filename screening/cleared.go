@@ -75,8 +75,9 @@ func (a *assessment) uncleared() Code {
 		if !it.isLiftable() {
 			continue
 		}
-		_, lifted := a.p.covered(it.namedBy())
-		_, needed := a.p.covered(it.neededBy())
+		var codes room
+		_, lifted := a.p.covered(it.appendNamed(codes[:0]))
+		_, needed := a.p.covered(it.appendNeeded(codes[:0]))
 		if it.released != nil && !lifted || it.isKnown(true) && !needed {
 			return it.code
 		}

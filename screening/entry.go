@@ -95,6 +95,7 @@ type entry struct {
 	points   string            // serious cause that a sign points to, where one sign alone says little
 
 	row   int               // in the table of all entries
+	plain evidence.Code     // of its reason, without a variant
 	facts []evidence.FactID // behind every reason of it
 }
 
@@ -126,7 +127,7 @@ func numbered(tables ...[]entry) []entry {
 	all := slices.Concat(tables...)
 	for i := range all {
 		e := &all[i]
-		e.row = i
+		e.row, e.plain = i, reasonPrefix+evidence.Code(e.code)
 		e.facts = append([]evidence.FactID{e.factID(), e.mapID()}, e.also...)
 		if e.balance {
 			e.facts = append(e.facts, aloneFact)
