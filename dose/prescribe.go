@@ -64,11 +64,11 @@ func opening(r Request, g guide) Prescription {
 	}
 	if ex.Measure == exercise.Repetitions {
 		p.Reserve, p.Tempo = g.reserve, tempo
-		g.because(evidence.Because("dose.tempo", factTempo))
+		g.because(evidence.Because("dose.tempo", g.rests(factTempo)...))
 	}
 	p.Reasons = g.why
 	if r.Screening.Waived != "" {
-		p.Reasons = append([]evidence.Reason{evidence.Because("dose.waived").With(evidence.Text("why", r.Screening.Waived))}, p.Reasons...)
+		p.Reasons = slices.Insert(p.Reasons, 0, evidence.Because("dose.waived").With(evidence.Text("why", r.Screening.Waived)))
 	}
 	return p
 }
@@ -79,7 +79,12 @@ type draft struct {
 	p Prescription
 }
 
-func (d *draft) because(why ...evidence.Reason) { d.p.Reasons = append(d.p.Reasons, why...) }
+func (d *draft) because(why ...evidence.Reason) {
+	if len(d.p.Reasons) == cap(d.p.Reasons) {
+		d.p.Reasons = slices.Grow(d.p.Reasons, fewReasons/2)
+	}
+	d.p.Reasons = append(d.p.Reasons, why...)
+}
 
 func (d *draft) withoutLoad() {
 	d.p.Mode = WithoutLoad
@@ -194,7 +199,7 @@ func (d *draft) flagLight(e onerm.Estimate) {
 		return
 	}
 	d.p.Flags = append(d.p.Flags, BelowEffectiveDose)
-	d.because(evidence.Because("dose.below-effective", append(factsOf(aim, which), aimFacts(d.r.Screening.Who.Age)...)...).With(
+	d.because(evidence.Because("dose.below-effective", append([]evidence.FactID{factOf(aim, which)}, aimFacts(d.r.Screening.Who.Age)...)...).With(
 		evidence.Share("share", d.p.Share), evidence.Share("floor", floor), evidence.Term("goal", d.r.Goal.String())))
 }
 

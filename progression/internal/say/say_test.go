@@ -7,12 +7,12 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-// What is given away is the caller's own.
+// What is added to a reason that was given away does not come into the next one.
 func TestReasons(t *testing.T) {
 	all := say.All([]say.Row{say.That("a.b", say.Rests{"a.fact"}, "you", "they")}, []say.Row{say.That("a.c", nil, "", "{n} more")})
 	why := all.Because("a.b")
-	why.Facts[0] = "another"
-	if again := all.Because("a.b"); again.Facts[0] != "a.fact" {
+	why.Facts = append(why.Facts, "another")
+	if again := all.Because("a.b"); len(again.Facts) != 1 || again.Facts[0] != "a.fact" {
 		t.Errorf("%+v", again)
 	}
 	words := all.Words()
