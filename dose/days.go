@@ -119,7 +119,7 @@ func (p *planner) weekReasons(days []units.Day) []evidence.Reason {
 	}
 	least, _ := p.items[0].Days.Min()
 	if len(days) < least {
-		list = append(list, evidence.Because("dose.too-few-days").With(evidence.Days("days", len(days)), evidence.Count("least", least)))
+		list = append(list, evidence.Because("dose.too-few-days", factsSaid(p.items[0].Reasons, daysCode)...).With(evidence.Days("days", len(days)), evidence.Count("least", least)))
 	}
 	return list
 }
@@ -139,4 +139,14 @@ func (p *planner) belowGoal() int {
 		}
 	}
 	return light
+}
+
+// factsSaid are the facts of the reason of a code in a list.
+func factsSaid(list []evidence.Reason, code evidence.Code) []evidence.FactID {
+	for _, r := range list {
+		if r.Code == code {
+			return r.Facts
+		}
+	}
+	return nil
 }

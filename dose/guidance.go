@@ -57,8 +57,11 @@ type guide struct {
 	facts   []evidence.FactID // room for those of the reasons, in one piece
 }
 
-// setsCode is the reason for the number of sets.
-const setsCode evidence.Code = "dose.sets"
+// Reasons for the number of sets, and of days.
+const (
+	setsCode evidence.Code = "dose.sets"
+	daysCode evidence.Code = "dose.days"
+)
 
 // Room for the reasons of a guide and their facts; more are taken as they come.
 const (
@@ -302,7 +305,7 @@ func (g *guide) lightenSets(r Request) {
 	l := r.Screening.Limits.Lighten
 	g.sets = max(1, g.sets-l.FewerSets)
 	if l.AtMostLast {
-		g.because(evidence.Because("dose.lighter-day").With(evidence.Count("fewer", l.FewerSets), evidence.Number("more", l.MoreReserve)))
+		g.because(evidence.Because("dose.lighter-day", g.rests(factLimits, factLighter)...).With(evidence.Count("fewer", l.FewerSets), evidence.Number("more", l.MoreReserve)))
 	}
 }
 
@@ -318,7 +321,7 @@ func (g *guide) fillTimes() {
 	}
 	g.because(
 		evidence.Because("dose.rest", g.rests(rest)...).With(evidence.Seconds("seconds", g.rest)),
-		evidence.Because("dose.days", g.rests(days)...).With(evidence.Days("days", g.days)))
+		evidence.Because(daysCode, g.rests(days)...).With(evidence.Days("days", g.days)))
 }
 
 // fillReserve sets the least reserve: more than can be counted at a start with
@@ -333,7 +336,7 @@ func (g *guide) fillReserve(r Request) {
 	limits := r.Screening.Limits
 	g.raiseReserve(g.reserve.Least + limits.Lighten.MoreReserve)
 	if g.raiseReserve(limits.MinReserve) {
-		g.because(evidence.Because("dose.reserve-limit").With(evidence.Number("reserve", limits.MinReserve)))
+		g.because(evidence.Because("dose.reserve-limit", g.rests(factLimits)...).With(evidence.Number("reserve", limits.MinReserve)))
 	}
 	if least := intensityReserve[limits.MaxIntensity]; g.raiseReserve(least) {
 		g.because(evidence.Because("dose.intensity-limit", factIntensity).With(evidence.Term("intensity", limits.MaxIntensity.String()), evidence.Number("reserve", least)))

@@ -119,7 +119,7 @@ func (d *draft) fromEstimate(e onerm.Estimate) error {
 func (d *draft) window(cautious units.Mass, low, high units.Fraction) (target, ceiling units.Mass, err error) {
 	if most := d.r.Screening.Limits.MaxFraction; most > 0 && most < high {
 		high = most
-		d.because(evidence.Because("dose.fraction-limit").With(evidence.Share("most", most)))
+		d.because(evidence.Because("dose.fraction-limit", factLimits).With(evidence.Share("most", most)))
 	}
 	if target, err = cautious.Scale(low, units.Down); err != nil {
 		return 0, 0, field.At("/estimates", err)
@@ -179,14 +179,14 @@ func (d *draft) take(load equipment.Load, count int, e onerm.Estimate, ceiling u
 	switch {
 	case known && !d.beyond(toFailure, e):
 		d.p.Mode = OnCurve
-		d.because(evidence.Because("dose.on-curve").With(evidence.Term("equation", fmt.Sprint(e.Relation())), evidence.Share("share", d.p.Share)))
+		d.because(evidence.Because("dose.on-curve", onCurve(e)...).With(evidence.Term("equation", fmt.Sprint(e.Relation())), evidence.Share("share", d.p.Share)))
 	case d.r.Screening.Who.Training == body.Novice:
 		d.find(load, findingSteps, ceiling)
 	default:
 		d.p.Mode = FromBand
-		d.because(evidence.Because("dose.from-band").With(evidence.Share("share", d.p.Share)))
+		d.because(evidence.Because("dose.from-band", d.g.load.Facts...).With(evidence.Share("share", d.p.Share)))
 	}
-	d.because(evidence.Because("dose.cautious-end").With(evidence.NearMass("best", e.OneRM), evidence.Mass("cautious", e.Cautious())))
+	d.because(evidence.Because("dose.cautious-end", factCautious).With(evidence.NearMass("best", e.OneRM), evidence.Mass("cautious", e.Cautious())))
 	d.flagLight(e)
 }
 
@@ -203,9 +203,26 @@ func (d *draft) flagLight(e onerm.Estimate) {
 		evidence.Share("share", d.p.Share), evidence.Share("floor", floor), evidence.Term("goal", d.r.Goal.String())))
 }
 
+// onCurve are the facts behind the relation of an estimate: its own equation's, or
+// those of the two whose lower one it is.
+func onCurve(e onerm.Estimate) []evidence.FactID {
+	if f, own := e.Relation().(onerm.Formula); own {
+		return []evidence.FactID{f.Fact()}
+	}
+	return houseCurve
+}
+
+var houseCurve = []evidence.FactID{"onerm.epley", "onerm.brzycki"}
+
+// tooHeavy says that nothing is light enough, by the limit that bites: that of the
+// guideline on the cautious end, or what else limits the weight.
 func (d *draft) tooHeavy(ceiling units.Mass) error {
-	why := evidence.Because("dose.too-heavy").With(evidence.Mass("lightest", d.table.Lightest().Each), evidence.Mass("most", ceiling))
-	free := []evidence.Reason{evidence.Because("dose.free-by-lighter").With(evidence.Mass("most", ceiling)), evidence.Because("dose.free-by-variant")}
+	facts := []evidence.FactID{factMost}
+	if ceiling < d.most {
+		facts = append(slices.Clone(d.g.load.Facts), factCautious)
+	}
+	why := evidence.Because("dose.too-heavy", facts...).With(evidence.Mass("lightest", d.table.Lightest().Each), evidence.Mass("most", ceiling))
+	free := []evidence.Reason{evidence.Because("dose.free-by-lighter", facts...).With(evidence.Mass("most", ceiling)), evidence.Because("dose.free-by-variant")}
 	if d.r.Screening.Limits.MaxFraction > 0 && !d.estimated() && !d.r.Exercise.MovesBody {
 		free = append(free, evidence.Because("dose.free-by-set"))
 	}

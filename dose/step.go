@@ -120,7 +120,7 @@ func (d *draft) goOn(s Step) error {
 	}
 	d.p.Mode, d.p.Load = Continued, load
 	if share := d.r.Screening.Limits.MaxFraction; share > 0 && d.estimated() {
-		d.because(evidence.Because("dose.fraction-limit").With(evidence.Share("most", share)))
+		d.because(evidence.Because("dose.fraction-limit", factLimits).With(evidence.Share("most", share)))
 	}
 	if e := d.estimate; d.estimated() {
 		d.p.Share, _ = load.Each.Share(e.OneRM)

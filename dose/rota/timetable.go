@@ -95,7 +95,7 @@ func (p *problem) reasons(t Timetable, name string, longest dose.Prescription) [
 	if t.Waiting == 0 {
 		list = append(list, evidence.Because("rota.no-waiting"))
 	} else {
-		list = append(list, evidence.Because("rota.waiting").With(evidence.Count("waiting", t.Waiting)))
+		list = append(list, evidence.Because("rota.waiting", factSlots).With(evidence.Count("waiting", t.Waiting)))
 	}
 	switch t.Proof {
 	case BestOfAll:
@@ -103,7 +103,7 @@ func (p *problem) reasons(t Timetable, name string, longest dose.Prescription) [
 	case LeastWaiting:
 		list = append(list, evidence.Because("rota.least-waiting"))
 	default:
-		list = append(list, evidence.Because("rota.best-found").With(evidence.Count("waiting", t.WaitingBound), evidence.Count("slots", t.SlotsBound)))
+		list = append(list, evidence.Because("rota.best-found", factSlots).With(evidence.Count("waiting", t.WaitingBound), evidence.Count("slots", t.SlotsBound)))
 	}
 	if t.Turned > 0 {
 		list = append(list, evidence.Because("rota.order").With(evidence.Count("pairs", t.Turned)))

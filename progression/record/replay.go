@@ -129,7 +129,8 @@ func (e Entry) asked(list []Asked) []Asked {
 func upTo[T any](list []T, n int) []T { return list[:min(max(n, 0), len(list))] }
 
 // sameAnswer compares what a and b say: values of reasons by their text, since
-// entries of earlier days have no more of them.
+// entries of earlier days have no more of them, and not the facts, which may be found
+// for what was said without.
 func sameAnswer(a, b Entry) bool {
 	a.Edition, b.Edition = "", ""
 	was, errA := said(a)
@@ -137,7 +138,8 @@ func sameAnswer(a, b Entry) bool {
 	return errA == nil && errB == nil && reflect.DeepEqual(was, is)
 }
 
-// said returns e as JSON has it, with the values of reasons as texts alone.
+// said returns e as JSON has it, without the facts of reasons and with their values as
+// texts alone.
 func said(e Entry) (v any, err error) {
 	data, err := json.Marshal(e)
 	if err != nil {
@@ -150,7 +152,7 @@ func said(e Entry) (v any, err error) {
 	return v, err
 }
 
-// bare leaves name and value of each value of a reason.
+// bare leaves code, names and values of each reason.
 func bare(v any, isArg bool) {
 	switch v := v.(type) {
 	case []any:
@@ -160,6 +162,9 @@ func bare(v any, isArg bool) {
 	case map[string]any:
 		if isArg {
 			maps.DeleteFunc(v, func(name string, _ any) bool { return name != "name" && name != "value" })
+		}
+		if _, isReason := v["code"]; isReason {
+			delete(v, "facts")
 		}
 		for name, e := range v {
 			bare(e, name == "args")
