@@ -68,7 +68,7 @@ func TakeAlong() Discharge {
 		evidence.Because("progression.discharge", factDischarge),
 		evidence.Because("progression.discharge-maintain", d.Maintain.Fact).With(evidence.Days("days", d.Maintain.Days), evidence.Count("sets", d.Maintain.Sets)),
 		evidence.Because("dose.stop-and-ask"),
-		evidence.Because("progression.discharge-weeks", factDischarge, factNoLadder).With(evidence.Weeks("weeks", d.Weeks)),
+		evidence.Because("progression.discharge-weeks", factDischarge, factNoLadder).With(evidence.Count("weeks", d.Weeks)),
 		evidence.Because("progression.discharge-happened", factDischarge, factEventsEnd).With(evidence.Terms("what", names...)),
 	}
 	return d

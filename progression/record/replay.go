@@ -1,7 +1,6 @@
 package record
 
 import (
-	"bytes"
 	"encoding/json"
 	"errors"
 	"maps"
@@ -142,12 +141,9 @@ func sameAnswer(a, b Entry) bool {
 // texts alone.
 func said(e Entry) (v any, err error) {
 	data, err := json.Marshal(e)
-	if err != nil {
-		return nil, err
+	if err == nil {
+		err = json.Unmarshal(data, &v)
 	}
-	d := json.NewDecoder(bytes.NewReader(data))
-	d.UseNumber()
-	err = d.Decode(&v)
 	bare(v, false)
 	return v, err
 }

@@ -201,7 +201,7 @@ func (v *Verdict) decide(mayLearn bool, sex body.Sex, age body.Age) {
 	limit, ok := v.detectable()
 	if !ok {
 		v.Reasons = append(v.Reasons, evidence.Because(codeNoDetectable, factNoDetectable).With(
-			evidence.Term("test", v.Test.String()), v.Difference.arg("difference"), evidence.Years("age", int(age)), evidence.Term("sex", sexText(sex))))
+			evidence.Term("test", v.Test.String()), v.Difference.arg("difference"), evidence.Count("age", int(age)), evidence.Term("sex", sexText(sex))))
 		return
 	}
 	v.Low, v.High = v.Difference.minus(limit.Value), v.Difference.plus(limit.Value)

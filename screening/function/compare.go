@@ -118,10 +118,10 @@ func (t table) standings(r Result, sex body.Sex, age body.Age) []Standing {
 func (t table) outside(printed []Norm, r Result, sex body.Sex, age body.Age) Standing {
 	bySex := slices.ContainsFunc(printed, func(n Norm) bool { return n.Ages.Contains(age) })
 	if bySex {
-		reason := evidence.Because(codeNoSex, printed[0].Fact, factNoNorm).With(evidence.Text("body", t.body), evidence.Term("test", r.Test.String()), evidence.Years("age", int(age)))
+		reason := evidence.Because(codeNoSex, printed[0].Fact, factNoNorm).With(evidence.Text("body", t.body), evidence.Term("test", r.Test.String()), evidence.Count("age", int(age)))
 		return noNorm(t.body, reason.With(evidence.Term("sex", sexText(sex))))
 	}
-	reason := evidence.Because(codeNoAge, printed[0].Fact, factNoNorm).With(evidence.Text("body", t.body), evidence.Term("test", r.Test.String()), evidence.Years("age", int(age)))
+	reason := evidence.Because(codeNoAge, printed[0].Fact, factNoNorm).With(evidence.Text("body", t.body), evidence.Term("test", r.Test.String()), evidence.Count("age", int(age)))
 	return noNorm(t.body, reason.With(evidence.Text("ages", agesText(printed, sex))))
 }
 

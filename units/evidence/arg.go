@@ -60,12 +60,6 @@ func Minutes[N int | units.Range[int]](name string, n N) Arg { return whole(Kind
 // Days is a whole number or a range of days.
 func Days[N int | units.Range[int]](name string, n N) Arg { return whole(KindDays, name, n) }
 
-// Weeks is a whole number or a range of weeks.
-func Weeks[N int | units.Range[int]](name string, n N) Arg { return whole(KindWeeks, name, n) }
-
-// Years is a whole number or a range of years.
-func Years[N int | units.Range[int]](name string, n N) Arg { return whole(KindYears, name, n) }
-
 func whole[N int | units.Range[int]](k Kind, name string, n N) Arg {
 	if r, ok := any(n).(units.Range[int]); ok {
 		return spanned(Arg{Name: name, kind: k}, r, func(n int) int64 { return int64(n) })

@@ -51,7 +51,7 @@ func (a Arg) Equal(b Arg) bool { return a == b }
 func (a Arg) Kind() Kind { return a.kind }
 
 // Unit is that of the numbers of a: of a mass or quantity the one that prints, of a
-// span of time "s", "min", "d", "wk" or "a", of an effort its scale; else empty.
+// span of time "s", "min" or "d", of an effort its scale; else empty.
 func (a Arg) Unit() string {
 	if a.kind < KindCount {
 		return ""

@@ -20,8 +20,6 @@ const (
 	KindSeconds               // "seconds"
 	KindMinutes               // "minutes"
 	KindDays                  // "days": how many
-	KindWeeks                 // "weeks"
-	KindYears                 // "years"
 	KindDay                   // "day": of the calendar
 	KindMass                  // "mass": in JSON in the unit that it prints
 	KindNumber                // "number": without a unit
@@ -34,7 +32,7 @@ const (
 )
 
 var kinds = field.NewVocabulary[Kind]("kind of value", "text", "code", "term", "terms", "count", "change", "seconds", "minutes", "days",
-	"weeks", "years", "day", "mass", "number", "tenths", "share", "quantity", "reserve", "uncounted", "effort")
+	"day", "mass", "number", "tenths", "share", "quantity", "reserve", "uncounted", "effort")
 
 // Kinds yields every kind.
 func Kinds() iter.Seq[Kind] { return kinds.All() }
@@ -56,4 +54,4 @@ func (k Kind) IsNumber() bool { return k >= KindCount && k != KindDay }
 func (k Kind) isWhole() bool { return k >= KindCount && k <= KindMass }
 
 // timeUnits are the units that sentences name.
-var timeUnits = map[Kind]string{KindSeconds: "s", KindMinutes: "min", KindDays: "d", KindWeeks: "wk", KindYears: "a"}
+var timeUnits = map[Kind]string{KindSeconds: "s", KindMinutes: "min", KindDays: "d"}

@@ -38,6 +38,21 @@ func TestWithLeavesTheReasonAlone(t *testing.T) {
 	}
 }
 
+// Facts and values that are handed over are not written to by what is added.
+func TestReasonsShareNothingThatGrows(t *testing.T) {
+	table := append(make([]evidence.FactID, 0, 8), "kettle.lime")
+	given := append(make([]evidence.Arg, 0, 8), evidence.Count("months", 6))
+	first, second := evidence.Because("kettle.descale", table...).With(given...), evidence.Because("kettle.note", table...).With(given...)
+	first.Facts, second.Facts = append(first.Facts, "kettle.age"), append(second.Facts, "kettle.use")
+	first, second = first.With(evidence.Text("who", "client A")), second.With(evidence.Text("who", "client B"))
+	if first.Facts[1] != "kettle.age" || second.Facts[1] != "kettle.use" || first.Args[1].Value() != "client A" || second.Args[1].Value() != "client B" {
+		t.Errorf("%v and %v", first, second)
+	}
+	if len(table) != 1 || table[:2][1] != "" || given[:2][1] != (evidence.Arg{}) {
+		t.Errorf("the table is %q and %v", table[:2], given[:2])
+	}
+}
+
 func TestWords(t *testing.T) {
 	words := evidence.Words{
 		"kettle.descale": {Client: "Time to clean a kettle of {litres}.", Clinician: "{months} months; {litres}, again {litres}"},
