@@ -66,7 +66,7 @@ func ofSides(latest bySide, side body.Side) (*onerm.Estimate, []evidence.Reason)
 		if both != nil && both.Cautious() <= weaker.Cautious() {
 			return both, nil
 		}
-		return weaker, []evidence.Reason{evidence.Because("dose.weaker-side").With("side", weaker.Side)}
+		return weaker, []evidence.Reason{evidence.Because("dose.weaker-side").With(evidence.Term("side", weaker.Side.String()))}
 	case both != nil:
 		return both, nil
 	case latest[side] != nil:

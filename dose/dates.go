@@ -24,7 +24,7 @@ func (d Dates) Overdue(day units.Day) []evidence.Reason {
 		fact evidence.FactID
 	}{{d.Review, "dose.overdue-review", factTwoWeeks}, {d.Retest, "dose.overdue-retest", factRetest}, {d.Expires, "dose.overdue-plan", factExpiry}} {
 		if by.day.Check() == nil && day > by.day {
-			over = append(over, evidence.Because(by.code, by.fact).With("by", by.day).With("day", day))
+			over = append(over, evidence.Because(by.code, by.fact).With(evidence.Day("by", by.day), evidence.Day("day", day)))
 		}
 	}
 	return over

@@ -56,11 +56,11 @@ func upTo(day, d units.Day) error {
 func outdated(day, from, tested units.Day) (evidence.Reason, bool) {
 	switch {
 	case tested > day:
-		return evidence.Because("dose.test-later", factTestAge).With("tested", tested).With("day", day), true
+		return evidence.Because("dose.test-later", factTestAge).With(evidence.Day("tested", tested), evidence.Day("day", day)), true
 	case tested < from:
-		return evidence.Because("dose.test-before-event", factTestAge).With("tested", tested).With("from", from), true
+		return evidence.Because("dose.test-before-event", factTestAge).With(evidence.Day("tested", tested), evidence.Day("from", from)), true
 	case int(day-tested) > testDays:
-		return evidence.Because("dose.test-old", factTestAge).With("tested", tested).With("most", testDays).With("day", day), true
+		return evidence.Because("dose.test-old", factTestAge).With(evidence.Day("tested", tested), evidence.Days("most", testDays), evidence.Day("day", day)), true
 	}
 	return evidence.Reason{}, false
 }

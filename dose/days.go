@@ -99,26 +99,27 @@ func apart(days []units.Day) bool {
 // weekReasons say what the week was built on and what it does not hold.
 func (p *planner) weekReasons(days []units.Day) []evidence.Reason {
 	list := []evidence.Reason{
-		evidence.Because("dose.days-between", factGap).With("days", len(days)),
-		evidence.Because("dose.minutes", factChange, factPace, factWarmUp).With("minutes", wholeMinutes(p.items)).With("warm-up", warmUpMinutes),
+		evidence.Because("dose.days-between", factGap).With(evidence.Days("days", len(days))),
+		evidence.Because("dose.minutes", factChange, factPace, factWarmUp).With(evidence.Minutes("minutes", wholeMinutes(p.items)), evidence.Minutes("warm-up", warmUpMinutes)),
 		evidence.Because("dose.dates", factTwoWeeks, factRetest, factExpiry),
 		evidence.Because("dose.stop-and-ask"),
 	}
 	if needed := wholeMinutes(p.items); p.r.Minutes > 0 && needed > p.r.Minutes {
-		list = append(list, evidence.Because("dose.minutes-too-few", factChange, factPace, factWarmUp).With("minutes", p.r.Minutes).With("needed", needed))
+		list = append(list, evidence.Because("dose.minutes-too-few", factChange, factPace, factWarmUp).With(evidence.Minutes("minutes", p.r.Minutes), evidence.Minutes("needed", needed)))
 	}
 	if n := len(p.r.Days) - len(p.inReview()); n > 0 {
-		list = append(list, evidence.Because("dose.days-past-review", factReviewed).With("review", p.r.Screening.ReviewBy).With("days", n))
+		list = append(list, evidence.Because("dose.days-past-review", factReviewed).With(evidence.Day("review", p.r.Screening.ReviewBy), evidence.Days("days", n)))
 	}
 	if p.phase() == Familiarise {
 		list = append(list, evidence.Because("dose.familiarise", factTwoWeeks))
 	}
 	if light := p.belowGoal(); light > 0 {
-		list = append(list, evidence.Because("dose.week-below-goal", aimFacts(p.r.Screening.Who.Age)...).With("light", light).With("all", len(p.items)).With("goal", p.r.Goal))
+		list = append(list, evidence.Because("dose.week-below-goal", aimFacts(p.r.Screening.Who.Age)...).With(
+			evidence.Count("light", light), evidence.Count("all", len(p.items)), evidence.Term("goal", p.r.Goal.String())))
 	}
 	least, _ := p.items[0].Days.Min()
 	if len(days) < least {
-		list = append(list, evidence.Because("dose.too-few-days").With("days", len(days)).With("least", least))
+		list = append(list, evidence.Because("dose.too-few-days", factsSaid(p.items[0].Reasons, daysCode)...).With(evidence.Days("days", len(days)), evidence.Count("least", least)))
 	}
 	return list
 }
@@ -138,4 +139,14 @@ func (p *planner) belowGoal() int {
 		}
 	}
 	return light
+}
+
+// factsSaid are the facts of the reason of a code in a list.
+func factsSaid(list []evidence.Reason, code evidence.ReasonCode) []evidence.FactID {
+	for _, r := range list {
+		if r.Code == code {
+			return r.Facts
+		}
+	}
+	return nil
 }

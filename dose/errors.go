@@ -44,7 +44,7 @@ func (e *ConstraintError) Error() string {
 	}
 	for _, a := range e.Constraint.Args {
 		if a.Name != "exercise" { // said already
-			text += ", " + a.Name + " " + a.Value
+			text += ", " + a.String()
 		}
 	}
 	return text

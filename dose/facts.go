@@ -42,6 +42,8 @@ var ownFacts = []evidence.Fact{
 	{ID: factLookedAt, Value: "within a visit the weight goes up only where somebody saw the technique of the exercise and somebody is at hand; alone by no step, small or large, overhead or not",
 		Basis: evidence.Design},
 	{ID: factMost, Value: "restrictions, a limit on the share of a maximum, a beginner's first weight until the technique was seen, and the bound of an exercise that is replaced all hold: the least of them is said with every dose", Basis: evidence.Design},
+	{ID: factCautious, Value: "the load is a share of the lower end of the interval around the estimate, and what it is of the best estimate is said beside it", Basis: evidence.Design},
+	{ID: factLimits, Value: "every limit of a screening binds each dose as it stands: share of a maximum, reserve, effort, a lighter session; what it comes from is said with the screening's findings", Basis: evidence.Design},
 	{ID: factShareDone, Value: fmt.Sprintf("without an estimate a limit on the share of 1RM is one on what the sets that were done show at the least: by the equation that gives less, on at most %d repetitions to failure, the reserve less %v and none above %v",
 		aboutTen, reserveError, uncountable-reserveError),
 		Basis: evidence.Design, From: []evidence.FactID{"onerm.brzycki", factHackett}},

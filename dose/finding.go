@@ -88,17 +88,17 @@ const (
 func (f *Frame) search(p *Prescription, steps int, ceiling units.Mass) {
 	left, top := f.stepsUp(p.Load, steps, ceiling)
 	step := func(code evidence.ReasonCode) evidence.Reason {
-		return evidence.Because(code, factSteps, factUncountable).With("exercise", f.r.Exercise.ID).With("steps", left).With("most", asTaken(top))
+		return evidence.Because(code, factSteps, factUncountable).With(evidence.ID("exercise", f.r.Exercise.ID), evidence.Count("steps", left), evidence.Text("most", asTaken(top)))
 	}
 	var why evidence.Reason
 	switch {
 	case left == 0 || f.r.Screening.Limits.Lighten.AtMostLast:
 		left, top = 0, p.Load
-		why = evidence.Because(noStep, factSteps).With("most", asTaken(top))
+		why = evidence.Because(noStep, factSteps).With(evidence.Text("most", asTaken(top)))
 	case !f.r.Technique.Made():
-		left, why = 0, evidence.Because(unseenStep, factLookedAt).With("setting", f.r.Screening.Setting)
+		left, why = 0, evidence.Because(unseenStep, factLookedAt).With(evidence.Term("setting", f.r.Screening.Setting.String()))
 	case f.r.Screening.Setting <= screening.Alone:
-		left, why = 0, evidence.Because(aloneStep, factLookedAt).With("setting", f.r.Screening.Setting)
+		left, why = 0, evidence.Because(aloneStep, factLookedAt).With(evidence.Term("setting", f.r.Screening.Setting.String()))
 	case p.Reserve.Countable:
 		why = step(countedStep)
 	default:

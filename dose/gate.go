@@ -13,18 +13,18 @@ func gate(r *Request) error {
 	case o.Route >= screening.SameDay:
 		return r.barred(ErrNoDose, outcomeReason("dose.no-dose", o), evidence.Because("dose.free-by-being-seen"))
 	case r.Day > o.ReviewBy:
-		why := evidence.Because("dose.review-overdue", factReviewed).With("review", o.ReviewBy).With("day", r.Day)
+		why := evidence.Because("dose.review-overdue", factReviewed).With(evidence.Day("review", o.ReviewBy), evidence.Day("day", r.Day))
 		return r.barred(ErrNoDose, why, evidence.Because("dose.free-by-assessment"))
 	case o.Meanwhile == screening.Nothing:
 		return r.barred(ErrNoDose, outcomeReason("dose.no-dose-yet", o), evidence.Because("dose.free-by-answer"))
 	case o.Meanwhile == screening.UnloadedPractice && loaded(r):
 		return r.barred(ErrUnloadedOnly, outcomeReason("dose.unloaded-only", o), evidence.Because("dose.free-by-answer"))
 	case r.Screening.Setting < o.Limits.LeastSetting && loaded(r):
-		why := evidence.Because("dose.setting").With("setting", r.Screening.Setting).With("least", o.Limits.LeastSetting)
-		return r.barred(ErrSetting, why, evidence.Because("dose.free-by-setting").With("least", o.Limits.LeastSetting))
+		why := evidence.Because("dose.setting").With(evidence.Term("setting", r.Screening.Setting.String()), evidence.Term("least", o.Limits.LeastSetting.String()))
+		return r.barred(ErrSetting, why, evidence.Because("dose.free-by-setting").With(evidence.Term("least", o.Limits.LeastSetting.String())))
 	}
 	if clash := clashes(r); clash != 0 {
-		return r.barred(ErrDemand, evidence.Because("dose.demand").With("demands", clash), evidence.Because("dose.free-by-variant"))
+		return r.barred(ErrDemand, evidence.Because("dose.demand").With(evidence.Term("demands", clash.String())), evidence.Because("dose.free-by-variant"))
 	}
 	return nil
 }
@@ -34,15 +34,15 @@ func loaded(r *Request) bool { return r.Exercise.Hold != body.Unloaded }
 // outcomeReason gives the route and the gravest finding, by which the reader
 // can trace why.
 func outcomeReason(code evidence.ReasonCode, o screening.Outcome) evidence.Reason {
-	why := evidence.Because(code).With("route", o.Route).With("meanwhile", o.Meanwhile)
+	why := evidence.Because(code).With(evidence.Term("route", o.Route.String()), evidence.Term("meanwhile", o.Meanwhile.String()))
 	if len(o.Findings) == 0 {
-		return why.With("finding", "none")
+		return why.With(evidence.Term("finding", "none"))
 	}
-	return why.With("finding", o.Findings[0].Reason.Code)
+	return why.With(evidence.ID("finding", o.Findings[0].Reason.Code))
 }
 
 func (r *Request) barred(category error, why evidence.Reason, free ...evidence.Reason) error {
-	why = why.With("exercise", r.Exercise.ID)
+	why = why.With(evidence.ID("exercise", r.Exercise.ID))
 	return &ConstraintError{Exercise: r.Exercise.ID, Constraint: why, Free: free, Instead: r.Exercise.Easier, Err: category}
 }
 

@@ -58,18 +58,43 @@ type guide struct {
 	reserve Reserve
 	load    evidence.Reason // for doses that follow the band
 	why     []evidence.Reason
+	facts   []evidence.FactID // room for those of the reasons, in one piece
 }
 
-// setsCode is the reason for the number of sets.
-const setsCode evidence.ReasonCode = "dose.sets"
+// Reasons for the number of sets, and of days.
+const (
+	setsCode evidence.ReasonCode = "dose.sets"
+	daysCode evidence.ReasonCode = "dose.days"
+)
+
+// Room for the reasons of a guide and their facts; more are taken as they come.
+const (
+	fewReasons = 12
+	fewFacts   = 20
+)
 
 func (g *guide) because(why ...evidence.Reason) { g.why = append(g.why, why...) }
 
+// rests returns the facts that there are, nil for none, in room that no other reason
+// writes to.
+func (g *guide) rests(facts ...evidence.FactID) []evidence.FactID {
+	from := len(g.facts)
+	for _, id := range facts {
+		if id != "" {
+			g.facts = append(g.facts, id)
+		}
+	}
+	if len(g.facts) == from {
+		return nil
+	}
+	return slices.Clip(g.facts[from:])
+}
+
 // guideFor chooses the row and fills the guide of a valid request.
 func guideFor(r *Request) guide {
-	g := guide{why: make([]evidence.Reason, 0, 16)} // room for those of most doses
+	g := guide{why: make([]evidence.Reason, 0, fewReasons), facts: make([]evidence.FactID, 0, fewFacts)}
 	if r.Screening.Waived != "" {
-		g.because(evidence.Because("dose.waived").With("why", r.Screening.Waived))
+		g.because(evidence.Because("dose.waived").With(evidence.Text("why", r.Screening.Waived)))
 	}
 	aim := aimOf(r)
 	id, chosen := r.Guideline, []evidence.FactID(nil)
@@ -82,9 +107,9 @@ func guideFor(r *Request) guide {
 	if g.assumed {
 		code = "dose.guideline-assumed"
 	}
-	g.because(r.phaseReason(), evidence.Because(code, chosen...).With("row", id).With("population", g.row.Population))
+	g.because(r.phaseReason(), evidence.Because(code, chosen...).With(evidence.ID("row", id), evidence.Text("population", g.row.Population)))
 	if len(g.row.SupersededBy) > 0 {
-		g.because(evidence.Because("dose.superseded").With("row", id).With("by", g.row.SupersededBy[0]))
+		g.because(evidence.Because("dose.superseded").With(evidence.ID("row", id), evidence.ID("by", g.row.SupersededBy[0])))
 	}
 	g.fillLoad(r)
 	g.fillCount(r)
@@ -104,10 +129,17 @@ func aimOf(r *Request) guideline.ID {
 // aimFacts name how the row that a goal leads to is chosen.
 func aimFacts(age body.Age) []evidence.FactID {
 	if age < older {
-		return []evidence.FactID{factOlder, factYoung}
+		return youngChosen
 	}
-	return []evidence.FactID{factOlder, factAims}
+	return aimChosen
 }
+
+// What a row is chosen by.
+var (
+	youngChosen = []evidence.FactID{factOlder, factYoung}
+	aimChosen   = []evidence.FactID{factOlder, factAims}
+	startChosen = []evidence.FactID{factOlder, factStart}
+)
 
 // usualRow returns the row that is followed where none was asked for, and the
 // facts that it is chosen by.
@@ -115,7 +147,7 @@ func usualRow(r *Request, aim guideline.ID) (guideline.ID, []evidence.FactID) {
 	switch {
 	case r.Screening.Who.Age < older:
 	case r.phase() == Familiarise:
-		return startRow, []evidence.FactID{factOlder, factStart}
+		return startRow, startChosen
 	case r.phase() == Power:
 		aim = aims[guideline.Power]
 	}
@@ -140,14 +172,14 @@ func (g *guide) fillLoad(r *Request) {
 	default:
 		row = rowOf(startRow)
 		g.band = row.Load
-		g.because(evidence.Because("dose.band-from-start-row", factStart).With("row", startRow))
+		g.because(evidence.Because("dose.band-from-start-row", factStart).With(evidence.ID("row", startRow)))
 	}
 	row, which = g.withoutMemory(r, row, which)
-	g.load = evidence.Because("dose.load", factsOf(row, which)...)
+	g.load = evidence.Because("dose.load", g.rests(factOf(row, which))...)
 	if g.rm.IsZero() {
-		g.load = g.load.With("load", g.band)
+		g.load = g.load.With(evidence.Shares("load", g.band))
 	} else {
-		g.load = g.load.With("load", g.rm.String()+" RM")
+		g.load = g.load.With(evidence.Text("load", g.rm.String()+" RM"))
 	}
 }
 
@@ -168,7 +200,7 @@ func (g *guide) withoutMemory(r *Request, row *guideline.Recommendation, which g
 		return row, which
 	}
 	g.band, g.rm = usual.Load, units.Range[int]{}
-	g.because(evidence.Because("dose.memory-permits-nothing", append(factsOf(row, which), chosen...)...).With("row", row.ID).With("instead", usual.ID))
+	g.because(evidence.Because("dose.memory-permits-nothing", append(g.rests(factOf(row, which)), chosen...)...).With(evidence.ID("row", row.ID), evidence.ID("instead", usual.ID)))
 	return usual, guideline.FieldLoad
 }
 
@@ -184,12 +216,10 @@ var rows = sync.OnceValue(func() map[guideline.ID]*guideline.Recommendation {
 // rowOf returns the row of a valid request, or of this package's own tables: it is there.
 func rowOf(id guideline.ID) *guideline.Recommendation { return rows()[id] }
 
-// factsOf names the fact behind a field, if the row states it, before others.
-func factsOf(row *guideline.Recommendation, f guideline.Field, others ...evidence.FactID) []evidence.FactID {
-	if id, ok := row.Fact(f); ok {
-		return slices.Concat([]evidence.FactID{id}, others)
-	}
-	return others
+// factOf returns the fact behind a field of a row, "" where it has none.
+func factOf(row *guideline.Recommendation, f guideline.Field) evidence.FactID {
+	id, _ := row.Fact(f)
+	return id
 }
 
 // fillCount takes the row's repetitions, narrowed to what works for the
@@ -197,13 +227,13 @@ func factsOf(row *guideline.Recommendation, f guideline.Field, others ...evidenc
 func (g *guide) fillCount(r *Request) {
 	ex := r.Exercise
 	if ex.Measure != exercise.Repetitions {
-		facts := countFacts(ex)
+		fact := ex.CountFact
 		g.count = ex.Count
 		if g.count.IsZero() {
-			g.count, facts = heldOrWalked, []evidence.FactID{factHeld}
+			g.count, fact = heldOrWalked, factHeld
 		}
 		g.first, _ = g.count.Min()
-		g.because(evidence.Because("dose.count-of-exercise", facts...).With("count", g.count).With("measure", ex.Measure))
+		g.because(evidence.Because("dose.count-of-exercise", g.rests(fact)...).With(evidence.Count("count", g.count), evidence.Term("measure", ex.Measure.String())))
 		return
 	}
 	if g.row.Reps.IsZero() {
@@ -216,15 +246,7 @@ func (g *guide) fillCount(r *Request) {
 	}
 	g.count = closed(both)
 	g.first, _ = g.count.Min()
-	g.because(evidence.Because("dose.count", append(factsOf(g.row, guideline.FieldReps), countFacts(ex)...)...).With("count", g.count))
-}
-
-// countFacts names the fact behind the exercise's own range, if it has one.
-func countFacts(ex exercise.Exercise) []evidence.FactID {
-	if ex.CountFact == "" {
-		return nil
-	}
-	return []evidence.FactID{ex.CountFact}
+	g.because(evidence.Because("dose.count", g.rests(factOf(g.row, guideline.FieldReps), ex.CountFact)...).With(evidence.Count("count", g.count)))
 }
 
 // ownCount is for rows that state no repetitions.
@@ -234,7 +256,7 @@ func (g *guide) ownCount(ex exercise.Exercise) {
 		g.count = both
 	}
 	g.first = nearestIn(aboutTen, g.count)
-	g.because(evidence.Because("dose.count", exercise.FactCountSets).With("count", g.count))
+	g.because(evidence.Because("dose.count", exercise.FactCountSets).With(evidence.Count("count", g.count)))
 }
 
 // nearestIn returns v, or the end of r that lies nearest to it.
@@ -264,11 +286,11 @@ func closed(r units.Range[int]) units.Range[int] {
 func (g *guide) fillSets(r *Request) {
 	low, hasLow := g.row.Sets.Min()
 	g.buildTo = nearestIn(aboutThreeSets, g.row.Sets)
-	facts := factsOf(g.row, guideline.FieldSets, exercise.FactCountSets, factFewerLater)
+	var maintain, start evidence.FactID
 	switch phase := r.phase(); {
 	case phase == Maintain:
 		g.sets = min(g.buildTo, maintainSets)
-		facts = append(facts, factMaintain)
+		maintain = factMaintain
 	case phase != Familiarise:
 		g.sets = g.buildTo
 	case hasLow:
@@ -277,13 +299,13 @@ func (g *guide) fillSets(r *Request) {
 		g.sets = 1
 	}
 	if r.phase() == Familiarise {
-		facts = append(facts, factsOf(rowOf(nscaStart), guideline.FieldSets)...)
+		start = factOf(rowOf(nscaStart), guideline.FieldSets)
 	}
 	if r.Screening.Meanwhile >= screening.LightSupervised {
 		g.sets, g.buildTo = 1, 1
 	}
 	g.lightenSets(r)
-	g.because(evidence.Because(setsCode, facts...).With("sets", g.sets).With("build to", g.buildTo))
+	g.because(evidence.Because(setsCode, g.rests(factOf(g.row, guideline.FieldSets), exercise.FactCountSets, factFewerLater, maintain, start)...).With(evidence.Count("sets", g.sets), evidence.Count("build to", g.buildTo)))
 }
 
 // lightenSets leaves out the sets that a lighter day asks for, down to one.
@@ -291,43 +313,43 @@ func (g *guide) lightenSets(r *Request) {
 	l := r.Screening.Limits.Lighten
 	g.sets = max(1, g.sets-l.FewerSets)
 	if l.AtMostLast {
-		g.because(evidence.Because("dose.lighter-day").With("fewer", l.FewerSets).With("more", l.MoreReserve))
+		g.because(evidence.Because("dose.lighter-day", g.rests(factLimits, factLighter)...).With(evidence.Count("fewer", l.FewerSets), evidence.Number("more", l.MoreReserve)))
 	}
 }
 
 // fillTimes takes rest and days from the row, else the usual ones.
 func (g *guide) fillTimes() {
 	g.rest, g.days = g.row.Rest, g.row.Days
-	restFacts, dayFacts := factsOf(g.row, guideline.FieldRest), factsOf(g.row, guideline.FieldDays)
+	rest, days := factOf(g.row, guideline.FieldRest), factOf(g.row, guideline.FieldDays)
 	if g.rest.IsZero() {
-		g.rest, restFacts = usualRest, []evidence.FactID{factRest}
+		g.rest, rest = usualRest, factRest
 	}
 	if g.days.IsZero() {
-		g.days, dayFacts = usualDays, []evidence.FactID{factDays}
+		g.days, days = usualDays, factDays
 	}
 	g.because(
-		evidence.Because("dose.rest", restFacts...).With("seconds", g.rest),
-		evidence.Because("dose.days", dayFacts...).With("days", g.days))
+		evidence.Because("dose.rest", g.rests(rest)...).With(evidence.Seconds("seconds", g.rest)),
+		evidence.Because(daysCode, g.rests(days)...).With(evidence.Days("days", g.days)))
 }
 
 // fillReserve sets the least reserve: more than can be counted at a start with
 // light loads, else by training status; limits only ever raise it.
 func (g *guide) fillReserve(r *Request) {
 	g.reserve = Reserve{startReserve[r.Screening.Who.Training], true}
-	facts := []evidence.FactID{factReserve}
+	fact, tellers := evidence.FactID(factReserve), evidence.FactID("")
 	if top, ok := g.band.Max(); ok && top <= lightBand {
 		g.reserve = Reserve{uncountable, false}
-		facts = []evidence.FactID{factUncountable, factHackett}
+		fact, tellers = factUncountable, factHackett
 	}
 	limits := r.Screening.Limits
 	g.raiseReserve(g.reserve.Least + limits.Lighten.MoreReserve)
 	if g.raiseReserve(limits.MinReserve) {
-		g.because(evidence.Because("dose.reserve-limit").With("reserve", limits.MinReserve))
+		g.because(evidence.Because("dose.reserve-limit", g.rests(factLimits)...).With(evidence.Number("reserve", limits.MinReserve)))
 	}
 	if least := intensityReserve[limits.MaxIntensity]; g.raiseReserve(least) {
-		g.because(evidence.Because("dose.intensity-limit", factIntensity).With("intensity", limits.MaxIntensity).With("reserve", least))
+		g.because(evidence.Because("dose.intensity-limit", factIntensity).With(evidence.Term("intensity", limits.MaxIntensity.String()), evidence.Number("reserve", least)))
 	}
-	g.because(evidence.Because("dose.reserve", facts...).With("reserve", g.reserve))
+	g.because(evidence.Because("dose.reserve", g.rests(fact, tellers)...).With(evidence.Reserve("reserve", g.reserve.Least, g.reserve.Countable)))
 }
 
 // raiseReserve raises the least reserve, and reports whether it did.

@@ -29,7 +29,7 @@ func (f *Frame) bound() {
 		tighten(f.r.each(limit))
 	}
 	if f.r.Bound > 0 {
-		tighten(f.r.Bound, evidence.Because("dose.bound", factMost).With("most", f.r.Bound))
+		tighten(f.r.Bound, evidence.Because("dose.bound", factMost).With(evidence.Mass("most", f.r.Bound)))
 	}
 	if most, ok := f.r.Exercise.FirstMass.Max(); ok && f.r.Screening.Who.Training == body.Novice && !f.r.Technique.Made() {
 		tighten(most, f.r.firstMassReason())
@@ -44,7 +44,7 @@ func (f *Frame) bound() {
 }
 
 func (r *Request) firstMassReason() evidence.Reason {
-	return evidence.Because("dose.first-mass", r.Exercise.FirstMassFact).With("first", r.Exercise.FirstMass)
+	return evidence.Because("dose.first-mass", r.Exercise.FirstMassFact).With(evidence.Masses("first", r.Exercise.FirstMass))
 }
 
 // underShare returns the most that a limit on the share of a maximum allows
@@ -55,9 +55,9 @@ func (f *Frame) underShare(share units.Fraction) (units.Mass, evidence.Reason) {
 	surely := f.r.liftsSurely()
 	most, unknown := share1RM(surely, share), min(f.table.Lightest().Each(), f.r.mostUnknown())
 	if most >= unknown && surely > 0 {
-		return most, evidence.Because("dose.share-from-done", factShareDone).With("most", share).With("surely", surely).With("ceiling", most)
+		return most, evidence.Because("dose.share-from-done", factShareDone).With(evidence.Share("most", share), evidence.Mass("surely", surely), evidence.Mass("ceiling", most))
 	}
-	return unknown, evidence.Because("dose.kept-lightest", factUnknownShare).With("most", share).With("first", f.r.mostUnknown())
+	return unknown, evidence.Because("dose.kept-lightest", factUnknownShare).With(evidence.Share("most", share), evidence.Mass("first", f.r.mostUnknown()))
 }
 
 // share1RM returns a share of a maximum, rounded down; none where it has no answer.
@@ -137,8 +137,8 @@ func (r *Request) each(l screening.MassLimit) units.Mass {
 func (f *Frame) massCautions() []evidence.Reason {
 	var list []evidence.Reason
 	for _, l := range f.r.massLimits() {
-		list = append(list, evidence.Because("dose.restriction", "screening.restriction").With("exercise", f.r.Exercise.ID).
-			With("author", cmp.Or(l.Author, "somebody unnamed")).With("most", l.Max.Short(units.Down)+f.heldAs(l)).With("place", place(l)))
+		list = append(list, evidence.Because("dose.restriction", "screening.restriction").With(
+			evidence.ID("exercise", f.r.Exercise.ID), evidence.Text("author", cmp.Or(l.Author, "somebody unnamed")), evidence.Text("most", l.Max.Short(units.Down)+f.heldAs(l)), evidence.Text("place", place(l))))
 	}
 	if f.mostSaid() == 0 {
 		return list
@@ -147,8 +147,7 @@ func (f *Frame) massCautions() []evidence.Reason {
 	if err != nil {
 		return list // no weight at all, and no dose
 	}
-	return append(list, evidence.Because("dose.most", factMost).
-		With("exercise", f.r.Exercise.ID).With("most", asTaken(allowed)).With("limit", f.most))
+	return append(list, evidence.Because("dose.most", factMost).With(evidence.ID("exercise", f.r.Exercise.ID), evidence.Text("most", asTaken(allowed)), evidence.Mass("limit", f.most)))
 }
 
 // mostSaid returns the most per implement, zero where the kit ends below it.

@@ -77,7 +77,7 @@ func (p *planner) fitMinutes() {
 // dropped lists an exercise that the minutes do not reach; one that stood in
 // for another leaves that without a stand-in.
 func (p *planner) dropped(id exercise.ID) {
-	why := evidence.Because("dose.no-minutes").With("minutes", p.r.Minutes).With("exercise", id)
+	why := evidence.Because("dose.no-minutes", factChange, factPace, factWarmUp).With(evidence.Minutes("minutes", p.r.Minutes), evidence.ID("exercise", id))
 	stoodIn := false
 	for i, out := range p.leftOut {
 		if out.Instead == id {
@@ -104,7 +104,7 @@ func (p *planner) addSets(whole int) {
 	}
 	for i, item := range p.items {
 		if item.Sets < whole {
-			why := evidence.Because("dose.fewer-sets").With("sets", item.Sets).With("whole", whole).With("minutes", p.r.Minutes)
+			why := evidence.Because("dose.fewer-sets", factChange, factPace, factWarmUp).With(evidence.Count("sets", item.Sets), evidence.Count("whole", whole), evidence.Minutes("minutes", p.r.Minutes))
 			p.items[i].Reasons = append(item.Reasons, why)
 		}
 	}

@@ -29,7 +29,7 @@ func (d *draft) fromPerformed(ceiling units.Mass) (equipment.Load, bool) {
 	if err != nil {
 		return equipment.Load{}, false
 	}
-	d.because(evidence.Because("dose.from-performed", factPerformed).With("load", s.Load).With("reps", s.Reps))
+	d.because(evidence.Because("dose.from-performed", factPerformed).With(evidence.Mass("load", s.Load), evidence.Count("reps", s.Reps)))
 	return load, true
 }
 

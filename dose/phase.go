@@ -62,5 +62,5 @@ func (r *Request) phaseReason() evidence.Reason {
 	case r.phase() != r.Phase:
 		code = "dose.technique-not-seen"
 	}
-	return evidence.Because(code).With("phase", r.phase())
+	return evidence.Because(code).With(evidence.Term("phase", r.phase().String()))
 }

@@ -44,7 +44,7 @@ func newPlanner(r WeekRequest) (*planner, error) {
 // reviewOverdue says that every day offered lies after that by which the
 // assessment is to be made again.
 func (p *planner) reviewOverdue() error {
-	why := evidence.Because("dose.review-overdue", factReviewed).With("review", p.r.Screening.ReviewBy).With("day", slices.Min(p.r.Days))
+	why := evidence.Because("dose.review-overdue", factReviewed).With(evidence.Day("review", p.r.Screening.ReviewBy), evidence.Day("day", slices.Min(p.r.Days)))
 	return &ConstraintError{Constraint: why, Free: []evidence.Reason{evidence.Because("dose.free-by-assessment")}, Err: ErrNoDose}
 }
 
@@ -55,7 +55,7 @@ func (p *planner) place(wanted exercise.Exercise) error {
 	out := LeftOut{Exercise: wanted.ID}
 	for _, ex := range append([]exercise.Exercise{wanted}, p.r.Catalogue.Instead(wanted.ID)...) {
 		if slices.Contains(p.r.Without, ex.ID) {
-			out.Reasons = append(out.Reasons, evidence.Because("dose.not-wanted").With("exercise", ex.ID))
+			out.Reasons = append(out.Reasons, evidence.Because("dose.not-wanted").With(evidence.ID("exercise", ex.ID)))
 			continue
 		}
 		item, err := p.dose(ex)
@@ -101,7 +101,7 @@ func (p *planner) dose(ex exercise.Exercise) (Prescription, error) {
 	}
 	for _, side := range []body.Side{body.Left, body.Right} {
 		if item, err := p.doseSide(ex, side); err == nil {
-			item.Reasons = append(item.Reasons, evidence.Because("dose.one-side-only").With("side", side))
+			item.Reasons = append(item.Reasons, evidence.Because("dose.one-side-only").With(evidence.Term("side", side.String())))
 			return item, nil
 		}
 	}

@@ -2,6 +2,7 @@ package dose
 
 import (
 	"errors"
+	"fmt"
 	"math"
 	"slices"
 
@@ -32,8 +33,8 @@ func Prescribe(r Request) (Prescription, error) {
 func (r *Request) table() (*equipment.Table, error) {
 	table, err := r.Kit.Compile(r.Exercise.Hold)
 	if errors.Is(err, equipment.ErrEmptyKit) || err == nil && !r.listed() {
-		why := evidence.Because("dose.nothing-to-hold").With("hold", r.Exercise.Hold)
-		return nil, r.barred(ErrNothingToHold, why, evidence.Because("dose.free-by-kit").With("hold", r.Exercise.Hold))
+		why := evidence.Because("dose.nothing-to-hold").With(evidence.Term("hold", r.Exercise.Hold.String()))
+		return nil, r.barred(ErrNothingToHold, why, evidence.Because("dose.free-by-kit").With(evidence.Term("hold", r.Exercise.Hold.String())))
 	}
 	return table, field.At("/kit", err)
 }
@@ -63,7 +64,7 @@ func opening(r *Request, g *guide) Prescription {
 	}
 	if ex.Measure == exercise.Repetitions {
 		p.Reserve, p.Tempo = g.reserve, tempo
-		g.because(evidence.Because("dose.tempo", factTempo))
+		g.because(evidence.Because("dose.tempo", g.rests(factTempo)...))
 	}
 	p.Reasons = g.why
 	return p
@@ -75,7 +76,12 @@ type draft struct {
 	p Prescription
 }
 
-func (d *draft) because(why ...evidence.Reason) { d.p.Reasons = append(d.p.Reasons, why...) }
+func (d *draft) because(why ...evidence.Reason) {
+	if len(d.p.Reasons) == cap(d.p.Reasons) {
+		d.p.Reasons = slices.Grow(d.p.Reasons, fewReasons/2)
+	}
+	d.p.Reasons = append(d.p.Reasons, why...)
+}
 
 func (d *draft) withoutLoad() {
 	d.p.Mode = WithoutLoad
@@ -92,7 +98,7 @@ func (d *draft) fromEstimate(e onerm.Estimate) error {
 	}
 	if most := d.r.Screening.Limits.MaxFraction; most > 0 && most < high {
 		high = most
-		d.because(evidence.Because("dose.fraction-limit").With("most", most))
+		d.because(evidence.Because("dose.fraction-limit", factLimits).With(evidence.Share("most", most)))
 	}
 	target, ceiling, err := d.window(e.Cautious(), low, high)
 	if err != nil {
@@ -170,14 +176,14 @@ func (d *draft) take(load equipment.Load, count int, e onerm.Estimate, ceiling u
 	switch {
 	case known && !d.beyond(toFailure, e):
 		d.p.Mode = OnCurve
-		d.because(evidence.Because("dose.on-curve").With("equation", e.Relation()).With("share", d.p.Share))
+		d.because(evidence.Because("dose.on-curve", onCurve(e)...).With(evidence.Term("equation", fmt.Sprint(e.Relation())), evidence.Share("share", d.p.Share)))
 	case d.r.Screening.Who.Training == body.Novice:
 		d.find(load, findingSteps, ceiling)
 	default:
 		d.p.Mode = FromBand
-		d.because(evidence.Because("dose.from-band").With("share", d.p.Share))
+		d.because(evidence.Because("dose.from-band", d.g.load.Facts...).With(evidence.Share("share", d.p.Share)))
 	}
-	d.because(evidence.Because("dose.cautious-end").With("best", e.OneRM.Short(units.Nearest)).With("cautious", e.Cautious()))
+	d.because(evidence.Because("dose.cautious-end", factCautious).With(evidence.NearMass("best", e.OneRM), evidence.Mass("cautious", e.Cautious())))
 	d.flagLight(e)
 }
 
@@ -190,13 +196,30 @@ func (d *draft) flagLight(e onerm.Estimate) {
 		return
 	}
 	d.p.Flags = append(d.p.Flags, BelowEffectiveDose)
-	d.because(evidence.Because("dose.below-effective", append(factsOf(aim, which), aimFacts(d.r.Screening.Who.Age)...)...).
-		With("share", d.p.Share).With("floor", floor).With("goal", d.r.Goal))
+	d.because(evidence.Because("dose.below-effective", append([]evidence.FactID{factOf(aim, which)}, aimFacts(d.r.Screening.Who.Age)...)...).With(
+		evidence.Share("share", d.p.Share), evidence.Share("floor", floor), evidence.Term("goal", d.r.Goal.String())))
 }
 
+// onCurve are the facts behind the relation of an estimate: its own equation's, or
+// those of the two whose lower one it is.
+func onCurve(e onerm.Estimate) []evidence.FactID {
+	if f, own := e.Relation().(onerm.Formula); own {
+		return []evidence.FactID{f.Fact()}
+	}
+	return houseCurve
+}
+
+var houseCurve = []evidence.FactID{"onerm.epley", "onerm.brzycki"}
+
+// tooHeavy says that nothing is light enough, by the limit that bites: that of the
+// guideline on the cautious end, or what else limits the weight.
 func (d *draft) tooHeavy(ceiling units.Mass) error {
-	why := evidence.Because("dose.too-heavy").With("lightest", d.table.Lightest().Each()).With("most", ceiling)
-	free := []evidence.Reason{evidence.Because("dose.free-by-lighter").With("most", ceiling), evidence.Because("dose.free-by-variant")}
+	facts := []evidence.FactID{factMost}
+	if ceiling < d.most {
+		facts = append(slices.Clone(d.g.load.Facts), factCautious)
+	}
+	why := evidence.Because("dose.too-heavy", facts...).With(evidence.Mass("lightest", d.table.Lightest().Each()), evidence.Mass("most", ceiling))
+	free := []evidence.Reason{evidence.Because("dose.free-by-lighter", facts...).With(evidence.Mass("most", ceiling)), evidence.Because("dose.free-by-variant")}
 	if d.r.Screening.Limits.MaxFraction > 0 && !d.estimated() && !d.r.Exercise.MovesBody {
 		free = append(free, evidence.Because("dose.free-by-set"))
 	}

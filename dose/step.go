@@ -104,7 +104,8 @@ func (d *draft) follow(s Step, sets int) {
 		d.p.Tempo.Pausing = max(d.p.Tempo.Pausing, s.Pausing)
 	}
 	d.p.Reasons = slices.DeleteFunc(d.p.Reasons, func(r evidence.Reason) bool { return r.Code == setsCode })
-	d.because(evidence.Because("dose.continued", factContinued).With("load", s.Load).With("count", s.Count).With("sets", d.p.Sets).With("build to", d.p.BuildTo))
+	d.because(evidence.Because("dose.continued", factContinued).With(
+		evidence.Mass("load", s.Load), evidence.Count("count", s.Count), evidence.Count("sets", d.p.Sets), evidence.Count("build to", d.p.BuildTo)))
 }
 
 // goOn writes the load.
@@ -119,7 +120,7 @@ func (d *draft) goOn(s Step) error {
 	}
 	d.p.Mode, d.p.Load = Continued, load
 	if share := d.r.Screening.Limits.MaxFraction; share > 0 && d.estimated() {
-		d.because(evidence.Because("dose.fraction-limit").With("most", share))
+		d.because(evidence.Because("dose.fraction-limit", factLimits).With(evidence.Share("most", share)))
 	}
 	if e := d.estimate; d.estimated() {
 		d.p.Share, _ = load.Each().Share(e.OneRM)

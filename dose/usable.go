@@ -126,7 +126,7 @@ func (s *sieve) notInKit() {
 			kept = append(kept, set)
 			continue
 		}
-		why := evidence.Because("dose.test-not-in-kit", factQueried).With("load", set.Load)
+		why := evidence.Because("dose.test-not-in-kit", factQueried).With(evidence.Mass("load", set.Load))
 		s.drop(testIn(set), set.Load, 0, why)
 		s.doubtful[testIn(set)] = why
 	}
@@ -173,7 +173,7 @@ func (s *sieve) sameDay() {
 	query := map[test]evidence.Reason{}
 	for t, x := range by {
 		if twice(x.least, x.most) || x.highestLow > x.leastUp {
-			query[t] = evidence.Because("dose.tests-disagree", factQueried).With("least", x.least.Short(units.Nearest)).With("most", x.most.Short(units.Nearest))
+			query[t] = evidence.Because("dose.tests-disagree", factQueried).With(evidence.NearMass("least", x.least), evidence.NearMass("most", x.most))
 		}
 	}
 	s.query(query)
@@ -189,7 +189,7 @@ func (s *sieve) otherDays() {
 	for _, e := range s.estimates {
 		x := by[liftOf(e)]
 		if twice(x.least, e.OneRM) || twice(e.OneRM, x.most) {
-			query[testOf(e)] = evidence.Because("dose.tests-far-apart", factQueried).With("least", x.least.Short(units.Nearest)).With("most", x.most.Short(units.Nearest))
+			query[testOf(e)] = evidence.Because("dose.tests-far-apart", factQueried).With(evidence.NearMass("least", x.least), evidence.NearMass("most", x.most))
 		}
 	}
 	s.query(query)

@@ -22,7 +22,7 @@ func (n *now) missed(trained units.Day) (*rule.Return, error) {
 		return nil, nil
 	}
 	if given.Yes(n.c.Absence) && n.c.Request.Screening.Day > trained {
-		return &rule.Return{Anew: true, Basis: evidence.Design, Reasons: []evidence.Reason{because("progression.return-assessed").With("days", days)}}, nil
+		return &rule.Return{Anew: true, Basis: evidence.Design, Reasons: []evidence.Reason{because("progression.return-assessed").With(evidence.Days("days", days))}}, nil
 	}
 	back, err := rule.ReturnAfter(days, n.c.Absence)
 	var bad field.Errors
@@ -92,7 +92,7 @@ func (n *now) comeBack(s dose.Step) (fit, error) {
 		}
 		if lighter := n.below(w); lighter < cut && count >= n.bottom() {
 			s.Load, s.Count = w, min(s.Count, count)
-			return fit{s, []evidence.Reason{because("progression.reps-for-load").With("count", s.Count)}}, nil
+			return fit{s, []evidence.Reason{because("progression.reps-for-load").With(evidence.Count("count", s.Count))}}, nil
 		} else if lighter >= w { // nothing is: fewer repetitions, below the range if need be
 			s.Load, s.Count = w, max(1, min(s.Count, n.bottom(), count))
 			return fit{step: s}, nil

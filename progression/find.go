@@ -47,7 +47,7 @@ func (n *now) findOn() choice {
 func (n *now) found() choice {
 	s := n.step
 	s.Count, s.Lowering, s.Pausing = min(n.bottom(), n.seen.Reps), 0, 0
-	return choice{step: s, why: []evidence.Reason{because("progression.found").With("load", s.Load)}}
+	return choice{step: s, why: []evidence.Reason{because("progression.found").With(evidence.Mass("load", s.Load))}}
 }
 
 func (n *now) triedInVain() bool { return n.seen.Tried && n.seen.Gates.Advice == rule.Raise }

@@ -44,7 +44,8 @@ func (n *now) fit(s dose.Step) fit {
 	low, lighter := n.bottom(), n.below(s.Load)
 	switch {
 	case tighter && allowed < low && lighter < s.Load:
-		why := because("progression.lighter-for-reserve").With("reserve", n.out.Reserve).With("from", s.Load).With("to", lighter)
+		why := because("progression.lighter-for-reserve").With(
+			evidence.Reserve("reserve", n.out.Reserve.Least, n.out.Reserve.Countable), evidence.Mass("from", s.Load), evidence.Mass("to", lighter))
 		s.Load, s.Count = lighter, min(low, s.Count)
 		return fit{s, []evidence.Reason{why}}
 	case tighter && allowed < low:
@@ -54,5 +55,5 @@ func (n *now) fit(s dose.Step) fit {
 	default:
 		s.Count = max(allowed, low)
 	}
-	return fit{s, []evidence.Reason{because("progression.fewer-reps").With("count", s.Count).With("reserve", n.out.Reserve)}}
+	return fit{s, []evidence.Reason{because("progression.fewer-reps").With(evidence.Count("count", s.Count), evidence.Reserve("reserve", n.out.Reserve.Least, n.out.Reserve.Countable))}}
 }

@@ -1,8 +1,6 @@
 package progression
 
 import (
-	"strings"
-
 	"example.org/posology/dose"
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
@@ -74,7 +72,7 @@ func (n *now) saysHold() evidence.Reason {
 	if len(names) == 0 {
 		names = []string{"the reserve asked for, or the end of the range"}
 	}
-	return because("progression.hold").With("gate", strings.Join(names, ", "))
+	return because("progression.hold").With(evidence.Terms("gate", names...))
 }
 
 // beyondPublished never lets a step beyond the published size pass in silence.
@@ -86,14 +84,14 @@ func (j *Jump) beyondPublished() []evidence.Reason {
 	if most, _ := rule.StepShare().Max(); j.share() > most {
 		code = "progression.large-step"
 	}
-	return []evidence.Reason{because(code).With("share", j.External).With("moved", movedText(j.Moved)).With("from", j.From)}
+	return []evidence.Reason{because(code).With(evidence.Share("share", j.External), moved("moved", j.Moved), evidence.Mass("from", j.From))}
 }
 
-func movedText(share units.Fraction) string {
+func moved(name string, share units.Fraction) evidence.Arg {
 	if share == 0 {
-		return "not known"
+		return evidence.Text(name, "not known")
 	}
-	return share.String()
+	return evidence.Share(name, share)
 }
 
 // saysRange says that more repetitions than the guideline's are a bridge, and which
@@ -108,6 +106,6 @@ func (n *now) saysRange(p *dose.Prescription) []evidence.Reason {
 	if err != nil {
 		return nil
 	}
-	return []evidence.Reason{because("progression.above-range").
-		With("count", p.Count).With("range", n.out.Span).With("goal", n.c.Request.Goal).With("from", p.Load.Each()).With("up to", upTo)}
+	return []evidence.Reason{because("progression.above-range").With(
+		evidence.Count("count", p.Count), evidence.Count("range", n.out.Span), evidence.Term("goal", n.c.Request.Goal.String()), evidence.Mass("from", p.Load.Each()), evidence.Mass("up to", upTo))}
 }

@@ -47,8 +47,7 @@ func over(gap equipment.Gap, moved units.Mass) (Jump, error) {
 			return Jump{}, err
 		}
 	}
-	j.Reasons = []evidence.Reason{because("progression.jump").
-		With("from", gap.From).With("to", gap.To.Each()).With("share", j.External)}
+	j.Reasons = []evidence.Reason{because("progression.jump").With(evidence.Mass("from", gap.From), evidence.Mass("to", gap.To.Each()), evidence.Share("share", j.External))}
 	return j, nil
 }
 

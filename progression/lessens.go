@@ -42,7 +42,7 @@ var lessens = [...]lessening{
 		func(n *now) bool { return n.back != nil }, (*now).saysBack},
 	{"above-limit", "the last weight lies above a limit", "the heaviest below it", 0, codes("progression.above-limit"),
 		func(n *now) bool { return n.seen.Base > n.most }, func(n *now) []evidence.Reason {
-			return []evidence.Reason{because("progression.above-limit").With("load", n.seen.Base).With("most", n.most)}
+			return []evidence.Reason{because("progression.above-limit").With(evidence.Mass("load", n.seen.Base), evidence.Mass("most", n.most))}
 		}},
 	{"lighter-day", "the day's check asks for a lighter session", "as the check says", setTaken, codes("progression.lighter-day"),
 		(*now).dayIsLighter, only("progression.lighter-day")},

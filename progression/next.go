@@ -69,7 +69,7 @@ func see(c *Course, waits waiting) (n *now, d Decision, err error) {
 	c.Request.Done = c.done()
 	d.because(programme.Due(c.Plan, c.Day)...)
 	if why := c.Request.Screening.Waived; why != "" {
-		d.because(evidence.Because("dose.waived").With("why", why))
+		d.because(evidence.Because("dose.waived").With(evidence.Text("why", why)))
 	}
 	if why := c.referred(); len(why) > 0 {
 		return nil, d.refer(why...), nil

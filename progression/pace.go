@@ -64,5 +64,5 @@ func (n *now) kitEnds() choice {
 
 // tooFar says that nothing shows the next weight.
 func (n *now) tooFar() choice {
-	return n.stay(append(n.noVariant(), because("progression.too-far").With("next", n.jump.To.Each()).With("share", n.jump.share()))...)
+	return n.stay(append(n.noVariant(), because("progression.too-far").With(evidence.Mass("next", n.jump.To.Each()), evidence.Share("share", n.jump.share())))...)
 }

@@ -16,12 +16,12 @@ import (
 // by an assessment.
 func (c *Course) referred() []evidence.Reason {
 	if ended := c.Request.Screening.Ended; len(ended) > 0 {
-		return []evidence.Reason{because("progression.plan-ended").With("event", ended[0])}
+		return []evidence.Reason{because("progression.plan-ended").With(evidence.ID("event", ended[0]))}
 	}
 	for i := len(c.Log) - 1; i >= 0; i-- {
 		v := &c.Log[i]
 		if why := v.Refers(); len(why) > 0 && v.Day >= c.Request.Screening.Day {
-			return append(why, because("progression.referred").With("day", v.Day))
+			return append(why, because("progression.referred").With(evidence.Day("day", v.Day)))
 		}
 	}
 	return nil
@@ -82,19 +82,19 @@ func (n *now) stand(d Decision, list []exercise.Exercise, r dose.Request, eased 
 		case eased && p.Load.Each() > 0 && p.Load.Each() >= n.seen.Base:
 			continue // no less than what was too much
 		case n.waits == newWaits:
-			d.because(because("progression.instead-waits").With("exercise", ex.Name))
+			d.because(because("progression.instead-waits").With(evidence.Term("exercise", ex.Name)))
 			return d, nil
 		}
 		return d.replace(ex, p), nil
 	}
-	d.because(because("progression.left-out").With("exercise", n.c.Request.Exercise.Name))
+	d.because(because("progression.left-out").With(evidence.Term("exercise", n.c.Request.Exercise.Name)))
 	return d, nil
 }
 
 // replace puts the first dose of another exercise in place of this one.
 func (d Decision) replace(ex exercise.Exercise, p dose.Prescription) Decision {
 	d.Action, d.Instead, d.Next = ChangeVariant, ex.ID, &p
-	d.because(because("progression.instead").With("exercise", ex.Name))
+	d.because(because("progression.instead").With(evidence.Term("exercise", ex.Name)))
 	return d
 }
 

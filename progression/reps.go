@@ -61,7 +61,7 @@ func (n *now) more(s dose.Step) nextReps {
 // add takes more repetitions, and says what would let the exercise go on.
 func (r nextReps) add(n *now) choice {
 	r.step.Count = r.aim
-	return choice{step: r.step, why: append(n.hints(), because("progression.more-reps").With("aim", r.aim).With("top", r.step.UpTo))}
+	return choice{step: r.step, why: append(n.hints(), because("progression.more-reps").With(evidence.Count("aim", r.aim), evidence.Count("top", r.step.UpTo)))}
 }
 
 // keep takes no more, and says what keeps the dose.

@@ -21,10 +21,10 @@ func (n *now) riseWaits() bool { return n.waits == loadWaits && n.rises() }
 // raise takes the next weight, at the bottom of the range.
 func (n *now) raise() choice {
 	j := n.furthest()
-	why := because("progression.shown").
-		With("reps", n.seen.Reps).With("surely", surely(n.seen.Left)).With("next", j.To.Each()).With("count", n.bottom())
+	why := because("progression.shown").With(
+		evidence.Count("reps", n.seen.Reps), evidence.Number("surely", surely(n.seen.Left)), evidence.Mass("next", j.To.Each()), evidence.Count("count", n.bottom()))
 	if n.again && j == n.jump {
-		why = because("progression.done-before").With("next", j.To.Each())
+		why = because("progression.done-before").With(evidence.Mass("next", j.To.Each()))
 	}
 	s := n.step
 	s.Load, s.Count, s.UpTo, s.Lowering, s.Pausing = j.To.Each(), min(n.bottom(), s.Count), 0, 0, 0
@@ -54,7 +54,7 @@ func (n *now) limited() bool {
 }
 
 func (n *now) saysLimit() evidence.Reason {
-	return because("progression.limit").With("next", n.jump.To.Each()).With("most", n.most)
+	return because("progression.limit").With(evidence.Mass("next", n.jump.To.Each()), evidence.Mass("most", n.most))
 }
 
 // nearlyShown reports whether more left in reserve would show the next weight.
@@ -63,5 +63,5 @@ func (n *now) nearlyShown() bool {
 }
 
 func (n *now) waitForReserve() choice {
-	return n.stay(because("progression.more-reserve").With("reps", n.seen.Reps).With("next", n.jump.To.Each()))
+	return n.stay(because("progression.more-reserve").With(evidence.Count("reps", n.seen.Reps), evidence.Mass("next", n.jump.To.Each())))
 }

@@ -52,7 +52,7 @@ func (n *now) variantOffered() bool { o := n.variant(); return o.p != nil || o.e
 func (n *now) variantWaits() bool { return n.waits == newWaits && n.variant().p != nil }
 
 func (n *now) waitForVariant() choice {
-	return n.stay(because("progression.variant-waits").With("exercise", n.variant().ex.Name))
+	return n.stay(because("progression.variant-waits").With(evidence.Term("exercise", n.variant().ex.Name)))
 }
 
 func (n *now) takeVariant() choice { return choice{new: n.variant()} }
@@ -60,7 +60,7 @@ func (n *now) takeVariant() choice { return choice{new: n.variant()} }
 // noVariant says that a harder variant cannot be dosed, where there is one.
 func (n *now) noVariant() []evidence.Reason {
 	if o := n.variant(); o.there && o.p == nil {
-		return []evidence.Reason{because("progression.no-variant").With("exercise", o.ex.Name)}
+		return []evidence.Reason{because("progression.no-variant").With(evidence.Term("exercise", o.ex.Name))}
 	}
 	return nil
 }

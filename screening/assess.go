@@ -16,6 +16,7 @@ func Assess(p Profile) (Outcome, error) {
 		return Outcome{}, err
 	}
 	a := assessment{p: p, items: p.found()}
+	a.out.Findings = make([]Finding, 0, len(a.items)+len(p.Clearances)+len(p.Restrictions)+fewMore)
 	a.out.Key, a.out.Who, a.out.Setting, a.out.Day = p.Key, p.person(), p.Setting.company(), p.Day
 	a.out.TestsFrom = testsFrom(p.Events, p.Conditions, p.Day)
 	a.out.ReviewBy = renewal(p.Day)
@@ -32,6 +33,9 @@ func Assess(p Profile) (Outcome, error) {
 	a.out.close()
 	return a.out, nil
 }
+
+// fewMore are findings that stand for no item: the branch, readings, nothing found.
+const fewMore = 3
 
 // An assessment gathers an outcome.
 type assessment struct {
@@ -71,6 +75,9 @@ func (f Finding) same(g Finding) bool {
 // ask takes in a missing question, once.
 func (o *Outcome) ask(q Question) {
 	if !slices.ContainsFunc(o.Missing, func(m Question) bool { return m.Code == q.Code }) {
+		if o.Missing == nil {
+			o.Missing = make([]Question, 0, 8) // few go without any, or with more
+		}
 		o.Missing = append(o.Missing, q)
 	}
 }
@@ -94,7 +101,11 @@ func (o *Outcome) close() {
 
 // reason is why an entry leads to a finding; variant is one of those in words.go.
 func (e *entry) reason(variant evidence.ReasonCode) evidence.Reason {
-	return evidence.Because(reasonPrefix+evidence.ReasonCode(e.code)+variant, e.facts[:len(e.facts):len(e.facts)]...)
+	code := e.plain
+	if variant != plainly {
+		code += variant
+	}
+	return evidence.Because(code, e.facts...)
 }
 
 // finding is what an entry leads to; variant is one of those in words.go.
@@ -167,9 +178,10 @@ func (a *assessment) follows(it item) (effect, evidence.ReasonCode) {
 	case e.code == uncontrolled && a.p.pressure() != nil:
 		follows = find(pressureRelative).effect
 	}
-	if hardest, ok := a.p.covered(it.namedBy()); ok && e.released != nil {
+	var codes room
+	if hardest, ok := a.p.covered(it.appendNamed(codes[:0])); ok && e.released != nil {
 		if left := follows.lifted(*e.released, hardest); !left.same(follows) {
-			a.lifted = append(a.lifted, it.namedBy()...)
+			a.lifted = it.appendNamed(a.lifted)
 			return left, withClearance
 		}
 	}
@@ -179,7 +191,7 @@ func (a *assessment) follows(it item) (effect, evidence.ReasonCode) {
 // lift notes that clearances answer the need of a branch for all of the items.
 func (a *assessment) lift(items []item) {
 	for _, it := range items {
-		a.lifted = append(a.lifted, it.neededBy()...)
+		a.lifted = it.appendNeeded(a.lifted)
 	}
 }
 
@@ -238,12 +250,12 @@ func (o *Outcome) addRead(e *entry, variant evidence.ReasonCode, follows effect,
 	case again == "" && follows.meanwhile > WithinLimits && variant == plainly:
 		o.ask(askFor(question, e.code))
 		f := e.finding(onceMore)
-		f.Reason = f.Reason.With("first", first)
+		f.Reason = f.Reason.With(evidence.Text("first", first))
 		f.Reason.Facts = append(f.Reason.Facts, againFact)
 		o.addOpen(f, follows)
 	default:
 		f := e.finding(variant)
-		f.Reason = f.Reason.With("first", first).With("second", or(again, "not taken"))
+		f.Reason = f.Reason.With(evidence.Text("first", first), evidence.Text("second", or(again, "not taken")))
 		o.add(f, follows)
 	}
 }
@@ -343,9 +355,9 @@ func (a *assessment) answered(q *question) bool {
 func (a *assessment) restrictions() {
 	for _, r := range a.p.Restrictions {
 		if r.inForce(a.p.Day) {
-			reason := evidence.Because(restrictionCode, restrictedFact).With("author", or(r.Author, "somebody unnamed")).With("region", r.Region)
+			reason := evidence.Because(restrictionCode, restrictedFact).With(evidence.Text("author", or(r.Author, "somebody unnamed")), evidence.Term("region", r.Region.String()))
 			if r.Note != "" {
-				reason = reason.With("note", r.Note)
+				reason = reason.With(evidence.Text("note", r.Note))
 			}
 			a.out.add(byRule(reason), tell.with(r.limits()))
 		}
@@ -354,14 +366,14 @@ func (a *assessment) restrictions() {
 
 func (a *assessment) rules() {
 	a.out.Rules = Rules{
-		Preparticipation:  Preparticipation(a.p),
-		DiabetesStart:     DiabetesStart(a.p),
-		Contraindications: Contraindications(a.p),
-		Wider:             WiderContraindications(a.p),
+		Preparticipation:  a.p.preparticipation(a.items),
+		DiabetesStart:     a.p.diabetesStart(a.items),
+		Contraindications: a.p.contraindications(a.items),
+		Wider:             a.p.wider(a.items),
 		RedFlags:          RedFlags(a.p),
 		SessionDay:        SessionDay(a.p.visitCheck(), a.p),
-		HeartFailure:      HeartFailure(Check{}, a.p),
+		HeartFailure:      Check{}.heartFailure(a.items),
 		Falls:             Falls(a.p),
-		Cautions:          Cautions(a.p),
+		Cautions:          a.p.cautions(a.items),
 	}
 }

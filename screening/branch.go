@@ -38,7 +38,7 @@ func (a *assessment) branch() {
 	if need == BeforeVigorous {
 		variant = vigorously
 	}
-	reason := evidence.Because(branchPrefix+evidence.ReasonCode(b.String())+variant, branchFact(b), activeFact, branchMap).With("need", need)
+	reason := evidence.Because(branchPrefix+evidence.ReasonCode(b.String())+variant, branchFact(b), activeFact, branchMap).With(evidence.Term("need", need.String()))
 	if need >= BeforeAny {
 		reason.Facts = append(reason.Facts, referredFact)
 	}
@@ -46,7 +46,7 @@ func (a *assessment) branch() {
 	f := finding(Code(b.String()), variant, reason)
 	f.Known = b == branchOf(p.Activity.active(), len(knownIn(a.items, Yes, true)) > 0, p.Symptoms.Any() == Yes)
 	a.out.add(f, follows)
-	if DiabetesStart(p) == NotNeeded {
+	if p.diabetesStart(a.items) == NotNeeded {
 		a.out.add(byRule(evidence.Because(adaCode, adaFact)), nothingFound)
 	}
 }

@@ -49,24 +49,27 @@ func (c Checklist) Any() Answer {
 // check returns what is wrong with c, when the list may hold the given kinds.
 func (c Checklist) check(kinds ...Kind) error {
 	var bad field.Errors
-	seen := make(map[Code]string, len(c.Present)+len(c.Unsure))
-	for _, list := range []struct {
-		path  string
-		codes []Code
-	}{{"/present", c.Present}, {"/unsure", c.Unsure}} {
+	for _, list := range [...]struct {
+		path         string
+		codes, other []Code
+	}{{"/present", c.Present, nil}, {"/unsure", c.Unsure, c.Present}} {
 		for i, code := range list.codes {
+			err := code.check(kinds...)
+			twice, both := slices.Contains(list.codes[:i], code), slices.Contains(list.other, code)
+			if err == nil && !twice && !both {
+				continue
+			}
 			path := fmt.Sprintf("%s/%d", list.path, i)
-			bad.Add(path, code.check(kinds...))
-			switch in, twice := seen[code]; {
-			case twice && in == list.path:
-				bad.Add(path, field.Bad(code, "each code once", field.ErrDuplicate))
+			bad.Add(path, err)
+			switch {
 			case twice:
+				bad.Add(path, field.Bad(code, "each code once", field.ErrDuplicate))
+			case both:
 				bad.Add(path, field.Bad(code, "a code either present or unsure", field.ErrConflict))
 			}
-			seen[code] = list.path
 		}
 	}
-	if !c.Asked && len(seen) > 0 {
+	if !c.Asked && len(c.Present)+len(c.Unsure) > 0 {
 		bad.Add("/asked", field.Bad(false, "true where the list holds codes", field.ErrConflict))
 	}
 	return bad.Err()

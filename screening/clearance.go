@@ -103,7 +103,8 @@ func (p Profile) covered(codes []Code) (Intensity, bool) {
 func (p Profile) coveredAll(items []item) (Intensity, bool) {
 	hardest := Vigorous
 	for _, it := range items {
-		i, ok := p.covered(it.neededBy())
+		var codes room
+		i, ok := p.covered(it.appendNeeded(codes[:0]))
 		if !ok || it.kind == Symptom && it.released == nil {
 			return 0, false
 		}
@@ -119,8 +120,10 @@ func (p Profile) vigorousClearance(diseases []item) (units.Day, bool) {
 	var until units.Day
 	for _, it := range diseases {
 		var best units.Day
+		var codes room
+		needed := it.appendNeeded(codes[:0])
 		for _, c := range p.Clearances {
-			if c.intensity() == Vigorous && c.names(it.neededBy()) && p.void(c) == "" {
+			if c.intensity() == Vigorous && c.names(needed) && p.void(c) == "" {
 				best = max(best, min(c.lastDay(), monthsAfter(c.Day, clearanceMonths)))
 			}
 		}

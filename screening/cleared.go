@@ -11,7 +11,7 @@ import (
 // clearances records which clearances count and which do not.
 func (a *assessment) clearances() {
 	for _, c := range a.p.Clearances {
-		reason := evidence.Because(clearanceCode, clearanceFact).With("who", or(c.Who, "somebody unnamed")).With("day", or(c.Day.String(), "a day not given"))
+		reason := evidence.Because(clearanceCode, clearanceFact).With(evidence.Text("who", or(c.Who, "somebody unnamed")), evidence.Text("day", or(c.Day.String(), "a day not given")))
 		why := a.p.void(c)
 		if why == "" {
 			a.out.Clearances = append(a.out.Clearances, c)
@@ -21,7 +21,7 @@ func (a *assessment) clearances() {
 		}
 		if why != "" {
 			reason.Code = voidCode
-			a.out.add(byRule(reason.With("why", why)), nothingFound)
+			a.out.add(byRule(reason.With(evidence.Text("why", why))), nothingFound)
 			continue
 		}
 		scope := make([]string, len(c.Scope))
@@ -29,7 +29,7 @@ func (a *assessment) clearances() {
 			scope[i] = string(code)
 		}
 		a.out.reviewBy(c.lastDay())
-		a.out.add(byRule(reason.With("until", c.lastDay()).With("intensity", c.intensity()).With("scope", strings.Join(scope, ", "))), nothingFound)
+		a.out.add(byRule(reason.With(evidence.Day("until", c.lastDay()), evidence.Term("intensity", c.intensity().String()), evidence.Terms("scope", scope...))), nothingFound)
 	}
 }
 
@@ -75,8 +75,9 @@ func (a *assessment) uncleared() Code {
 		if !it.isLiftable() {
 			continue
 		}
-		_, lifted := a.p.covered(it.namedBy())
-		_, needed := a.p.covered(it.neededBy())
+		var codes room
+		_, lifted := a.p.covered(it.appendNamed(codes[:0]))
+		_, needed := a.p.covered(it.appendNeeded(codes[:0]))
 		if it.released != nil && !lifted || it.isKnown(true) && !needed {
 			return it.code
 		}

@@ -9,9 +9,11 @@ import (
 // Cautions returns the published cautions of the conditions that were answered
 // with yes, each once. What is unsure is not counted here. The caution after a
 // rotator cuff repair ends with the twelfth week, if the day is known.
-func Cautions(p Profile) []Code {
+func Cautions(p Profile) []Code { return p.cautions(p.found()) }
+
+func (p Profile) cautions(items []item) []Code {
 	var list []Code
-	for _, it := range p.found() {
+	for _, it := range items {
 		if it.held != Yes {
 			continue
 		}

@@ -8,7 +8,9 @@ import "slices"
 // pressure is enough. Retinopathy counts only against a planned load of 80 % of
 // the one-repetition maximum or more. What was not asked or measured, or is
 // unsure, is not counted.
-func Contraindications(p Profile) ContraindicationAnswer {
+func Contraindications(p Profile) ContraindicationAnswer { return p.contraindications(p.found()) }
+
+func (p Profile) contraindications(items []item) ContraindicationAnswer {
 	answer := ContraindicationAnswer{Level: NoContraindication}
 	meet := func(level ContraindicationLevel, code Code) {
 		if level == 0 || slices.Contains(answer.Reasons, code) {
@@ -17,7 +19,7 @@ func Contraindications(p Profile) ContraindicationAnswer {
 		answer.Level = max(answer.Level, level)
 		answer.Reasons = append(answer.Reasons, code)
 	}
-	for _, it := range p.found() {
+	for _, it := range items {
 		if it.held == Yes {
 			meet(p.contraindicationLevel(it.entry), it.listed())
 		}
@@ -81,9 +83,11 @@ var treated = []Code{"hypertension_treated", "hypertension_high_risk"}
 // 2003, which does not grade its entries, and its examples of disease out of
 // control that were measured: HbA1c above 10 %, and a systolic pressure above 170
 // mmHg in a person who takes nothing for it.
-func WiderContraindications(p Profile) []Code {
+func WiderContraindications(p Profile) []Code { return p.wider(p.found()) }
+
+func (p Profile) wider(items []item) []Code {
 	var met []Code
-	for _, it := range p.found() {
+	for _, it := range items {
 		if it.held == Yes && it.wider {
 			met = append(met, it.code)
 		}

@@ -94,8 +94,9 @@ type entry struct {
 	also     []evidence.FactID     // further facts behind it
 	points   string                // serious cause that a sign points to, where one sign alone says little
 
-	row   int               // in the table of all entries
-	facts []evidence.FactID // behind every reason of it
+	row   int                 // in the table of all entries
+	plain evidence.ReasonCode // of its reason, without a variant
+	facts []evidence.FactID   // behind every reason of it
 }
 
 // dated says what follows once enough time since the event has passed.
@@ -126,7 +127,7 @@ func numbered(tables ...[]entry) []entry {
 	all := slices.Concat(tables...)
 	for i := range all {
 		e := &all[i]
-		e.row = i
+		e.row, e.plain = i, reasonPrefix+evidence.ReasonCode(e.code)
 		e.facts = append([]evidence.FactID{e.factID(), e.mapID()}, e.also...)
 		if e.balance {
 			e.facts = append(e.facts, aloneFact)

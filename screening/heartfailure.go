@@ -8,7 +8,9 @@ import "example.org/posology/units"
 // rate over more days; breath or stamina worse over 3 to 5 days, a heart attack
 // in the last 3 weeks and new atrial fibrillation are absolute. What was not asked or measured is not counted; the level is zero if
 // nothing of it was given. Whoever the readings are of, they count.
-func HeartFailure(c Check, p Profile) ContraindicationAnswer {
+func HeartFailure(c Check, p Profile) ContraindicationAnswer { return c.heartFailure(p.found()) }
+
+func (c Check) heartFailure(items []item) ContraindicationAnswer {
 	var answer ContraindicationAnswer
 	meet := func(given, met bool, code Code) {
 		if given {
@@ -22,7 +24,7 @@ func HeartFailure(c Check, p Profile) ContraindicationAnswer {
 	meet(c.Weight != nil, c.Weight.isGain(), weightGain)
 	meet(c.Worsening != Unknown, c.Worsening == Yes, worsening)
 	meet(c.SupinePulse > 0, c.SupinePulse >= supinePulse, pulseLying)
-	for _, it := range p.found() {
+	for _, it := range items {
 		meet(it.code == heartFailure, it.held == Yes && it.failure != 0, it.code)
 	}
 	return answer

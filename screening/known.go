@@ -16,7 +16,7 @@ func (it item) isKnown(memory bool) bool {
 // knownIn returns the known diseases among items that are held at least as
 // surely as given.
 func knownIn(items []item, atLeast Answer, memory bool) []item {
-	var list []item
+	list := make([]item, 0, len(items))
 	for _, it := range items {
 		if it.isKnown(memory) && it.held.Severity() >= atLeast.Severity() {
 			list = append(list, it)
@@ -46,19 +46,22 @@ func appendDiabetes(items []item) []item {
 	return append(items, implied)
 }
 
-// namedBy are the codes of which a clearance may name any to lift the item.
-func (it item) namedBy() []Code {
+// appendNamed adds the codes of which a clearance may name any to lift the item.
+func (it item) appendNamed(codes []Code) []Code {
 	if it.by == nil {
-		return []Code{it.code}
+		return append(codes, it.code)
 	}
-	return slices.Concat(it.by, diabetesCodes)
+	return append(append(codes, it.by...), diabetesCodes...)
 }
 
-// neededBy are the codes of which a clearance may name any to answer the need of
-// a branch.
-func (it item) neededBy() []Code {
-	return slices.Concat(it.namedBy(), knownDiseases[it.code].diseases)
+// appendNeeded adds the codes of which a clearance may name any to answer the need
+// of a branch.
+func (it item) appendNeeded(codes []Code) []Code {
+	return append(it.appendNamed(codes), knownDiseases[it.code].diseases...)
 }
+
+// room is for the codes of an item, which are few.
+type room [8]Code
 
 // knownFacts are the facts behind those that stand on no list of diseases.
 func knownFacts(diseases []item) []evidence.FactID {

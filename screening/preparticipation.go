@@ -51,8 +51,10 @@ func needOf(b Branch, wanted Intensity, clearedVigorous bool) Need {
 //
 // A clearance counts before vigorous exercise for 12 months to the day, if it is
 // in force, speaks for every known disease and for vigorous effort.
-func Preparticipation(p Profile) PreparticipationAnswer {
-	diseases := knownIn(p.found(), Yes, false)
+func Preparticipation(p Profile) PreparticipationAnswer { return p.preparticipation(p.found()) }
+
+func (p Profile) preparticipation(items []item) PreparticipationAnswer {
+	diseases := knownIn(items, Yes, false)
 	symptoms, disease := len(p.Symptoms.Present) > 0, len(diseases) > 0
 	if !symptoms && (!p.Symptoms.Asked || !disease && !p.Diseases.Asked) {
 		return PreparticipationAnswer{}
@@ -67,8 +69,10 @@ func Preparticipation(p Profile) PreparticipationAnswer {
 // diabetes and no other known disease or symptom, not regularly active, who
 // start with light or moderate effort need no clearance. Where it does not
 // speak the answer is zero. "Moderate" here is no harder than brisk walking.
-func DiabetesStart(p Profile) Need {
-	diseases := knownIn(p.found(), Yes, true)
+func DiabetesStart(p Profile) Need { return p.diabetesStart(p.found()) }
+
+func (p Profile) diabetesStart(items []item) Need {
+	diseases := knownIn(items, Yes, true)
 	if len(diseases) == 0 || !p.Diseases.Asked || !p.Symptoms.Asked || len(p.Symptoms.Present) > 0 || p.Activity.active() {
 		return 0
 	}

@@ -86,7 +86,7 @@ func findQuestion(code Code) *question {
 func askFor(code, because Code) Question {
 	reason := evidence.Because(askPrefix + evidence.ReasonCode(code))
 	if because != "" {
-		reason = reason.With("because", because)
+		reason = reason.With(evidence.ID("because", because))
 	}
 	return Question{Code: code, Because: because, Reason: reason}
 }

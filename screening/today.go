@@ -55,7 +55,7 @@ func Today(c Check, o Outcome) (Outcome, error) {
 // lapses holds whose assessment was to be renewed before the day, until it is.
 func (c Check) lapses(o *Outcome) {
 	if c.Day > o.ReviewBy {
-		o.addOpen(byRule(evidence.Because(lapsedCode, renewalFact).With("day", o.ReviewBy)), askNothing)
+		o.addOpen(byRule(evidence.Because(lapsedCode, renewalFact).With(evidence.Day("day", o.ReviewBy))), askNothing)
 	}
 }
 
@@ -135,7 +135,7 @@ func (c Check) newSigns(o *Outcome) {
 // and the plan, and may be a condition by themselves.
 func (c Check) happened(o *Outcome) {
 	for _, e := range c.Events {
-		reason := evidence.Because(happenedCode, eventFact, find(e.Code).factID()).With("event", find(e.Code).meaning)
+		reason := evidence.Because(happenedCode, eventFact, find(e.Code).factID()).With(evidence.Text("event", find(e.Code).meaning))
 		o.add(finding(e.Code, plainly, reason), askNoLoad.inSetting(c.Setting, e.Code == fallen))
 		if !slices.Contains(o.Ended, e.Code) {
 			o.Ended = append(o.Ended, e.Code)

@@ -174,10 +174,10 @@ func (p Profile) checkRecords() error {
 	}
 	bad.Add("/events", checkEvents(p.Events, p.Day))
 	for i, c := range p.Clearances {
-		bad.Add(fmt.Sprintf("/clearances/%d", i), c.check())
+		addAt(&bad, "/clearances", i, c.check())
 	}
 	for i, r := range p.Restrictions {
-		bad.Add(fmt.Sprintf("/restrictions/%d", i), r.check())
+		addAt(&bad, "/restrictions", i, r.check())
 	}
 	for _, code := range slices.Sorted(maps.Keys(p.Answers)) {
 		path := "/answers/" + pointerEscape.Replace(string(code))
@@ -189,10 +189,17 @@ func (p Profile) checkRecords() error {
 	return bad.Err()
 }
 
+// addAt adds what is wrong with an element of a list; its path is written only then.
+func addAt(bad *field.Errors, list string, i int, err error) {
+	if err != nil {
+		bad.Add(fmt.Sprintf("%s/%d", list, i), err)
+	}
+}
+
 func checkEvents(events []Event, visit units.Day) error {
 	var bad field.Errors
 	for i, e := range events {
-		bad.Add(fmt.Sprintf("/%d", i), e.check(visit))
+		addAt(&bad, "", i, e.check(visit))
 	}
 	return bad.Err()
 }
@@ -225,7 +232,7 @@ func (c Clearance) check() error {
 	bad.Add("/day", dayOrNone(c.Day))
 	bad.Add("/expires", dayOrNone(c.Expires))
 	for i, code := range c.Scope {
-		bad.Add(fmt.Sprintf("/scope/%d", i), code.check(Disease, Symptom, Condition, Reading))
+		addAt(&bad, "/scope", i, code.check(Disease, Symptom, Condition, Reading))
 	}
 	if c.Intensity == Idle {
 		bad.Add("/intensity", field.Bad(c.Intensity, "light, moderate or vigorous", field.ErrOutOfRange))

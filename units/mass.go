@@ -338,22 +338,25 @@ const (
 	marked = tenth / 2     // weights are made in steps that print short as they are
 )
 
-// Short prints m in kilograms for people: rounded to a tenth of a kilogram as r
-// says, such as "2.2 kg", since no more is known of a mass that was worked out. A
-// multiple of 50 g, as weights are made, prints as it is, and what is less than a
-// tenth in whole grams. Round a ceiling down, the ends of an interval outwards
-// and a best estimate to the nearest.
-func (m Mass) Short(r Rounding) string {
+// Shortened is m as it is said to people: rounded to a tenth of a kilogram as r says,
+// such as 2.2 kg, since no more is known of a mass that was worked out. A multiple of
+// 50 g, as weights are made, stays as it is, and what is less than a tenth goes to whole
+// grams. Round a ceiling down, the ends of an interval outwards and a best estimate
+// to the nearest. What does not fit stays too.
+func (m Mass) Shortened(r Rounding) Mass {
 	step := tenth
 	if -tenth < m && m < tenth {
 		step = Gram
 	}
 	short, err := m.Rounded(step, r)
 	if err != nil || m%marked == 0 {
-		return m.String()
+		return m
 	}
-	return short.String()
+	return short
 }
+
+// Short prints what [Mass.Shortened] gives, such as "2.2 kg".
+func (m Mass) Short(r Rounding) string { return m.Shortened(r).String() }
 
 // MarshalText writes what [Mass.String] prints.
 func (m Mass) MarshalText() ([]byte, error) { return []byte(m.String()), nil }

@@ -52,7 +52,7 @@ func (c Chance) String() string {
 // Reason states both chances, for a prescription.
 func (c Chance) Reason() evidence.Reason {
 	return evidence.Because(codeChance, factChanceReserve, factChanceFinish, factSpread, factSeen, factCredit, factAbility).
-		With("below", c.Reserve).With("without", c.Finish)
+		With(evidence.Share("below", c.Reserve), evidence.Share("without", c.Finish))
 }
 
 // A Prospect is a load that might be asked for.

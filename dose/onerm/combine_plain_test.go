@@ -104,8 +104,8 @@ func TestCombineAgainstPlainSums(t *testing.T) {
 			switch {
 			case why.Code == "onerm.unfit":
 				told++
-			case why.Code == "onerm.combined" && fmt.Sprint(why.Args[2].Value) != fmt.Sprint(units.Fraction(spread)):
-				t.Fatalf("spread %v, want %v", why.Args[2].Value, units.Fraction(spread))
+			case why.Code == "onerm.combined" && why.Args[2].Value() != fmt.Sprint(units.Fraction(spread)):
+				t.Fatalf("spread %v, want %v", why.Args[2].Value(), units.Fraction(spread))
 			}
 		}
 		if told != strangers {

@@ -125,7 +125,7 @@ func TestUnfit(t *testing.T) {
 	named := map[string]bool{}
 	for _, r := range all.Reasons {
 		if r.Code == "onerm.unfit" {
-			named[r.Args[2].Value] = true
+			named[r.Args[2].Value()] = true
 		}
 	}
 	if !named[list[2].OneRM.String()] || !all.Interval.Contains(list[2].OneRM) || all.Cautious() > list[2].Cautious() {

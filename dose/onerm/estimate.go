@@ -188,7 +188,7 @@ func checkMatch(s setlog.Set, e exercise.Exercise) error {
 	}
 	if e.Measure != exercise.Repetitions && e.Measure != 0 {
 		bad.Add("/exercise/measure", refuse(field.Bad(e.Measure, "an exercise counted in repetitions", field.ErrConflict),
-			evidence.Because(codeNoMeasure, factToFailure).With("measure", e.Measure)))
+			evidence.Because(codeNoMeasure, factToFailure).With(evidence.Term("measure", e.Measure.String()))))
 	}
 	return bad.Err()
 }

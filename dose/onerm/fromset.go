@@ -52,7 +52,7 @@ func (a attempt) check(effort units.Effort) error {
 	top, _ := sharedRange.Max()
 	if a.kemmler && a.noSex && float64(high) > top && a.asks(Kemmler2006, low, high) {
 		return refuse(field.New("/person/sex", nil, "the sex, since above 10 repetitions to failure only an equation for women is left", field.ErrMissing),
-			evidence.Because(codeSexDecides, factKemmlerChoice).With("reps", reps))
+			evidence.Because(codeSexDecides, factKemmlerChoice).With(evidence.Count("reps", reps)))
 	}
 	_, _, interval := lookUp(a.reps, a.high, a.novice)
 	for _, f := range house {
@@ -61,7 +61,7 @@ func (a attempt) check(effort units.Effort) error {
 		}
 	}
 	return refuse(field.New("/set/reps", reps.String()+" to failure ("+effort.String()+")", a.allowed(), ErrNotStudied),
-		evidence.Because(codeNoRange, factSharedRange, factKemmlerChoice).With("reps", reps).With("effort", effort).With("allowed", a.allowed()))
+		evidence.Because(codeNoRange, factSharedRange, factKemmlerChoice).With(evidence.Count("reps", reps), evidence.Effort("effort", effort), evidence.Text("allowed", a.allowed())))
 }
 
 func (a attempt) allowed() string {
@@ -167,10 +167,10 @@ func (a attempt) reasons(s setlog.Set, e Estimate, o Options) []evidence.Reason 
 	list := a.reasonsReserve(s, e, []evidence.Reason{a.reasonEquation(e)})
 	add := func(r evidence.Reason) { list = append(list, r) }
 	r, m, _ := lookUp(a.reps, a.high, a.novice)
-	add(evidence.Because(codeInterval, r.fact(), factColumns).With("row", r).With("margin", m).With("grade", r.grade))
+	add(evidence.Because(codeInterval, r.fact(), factColumns).With(evidence.Text("row", r.String()), evidence.Text("margin", m.String()), evidence.Term("grade", r.grade.String())))
 	if own, ok := a.own(a.reps, a.low); ok && own != a.lower(a.reps, a.low) {
 		k, _ := a.lowest(a.reps + a.low)
-		add(evidence.Because(codeOrder, factOrder).With("own", units.Fraction(1-own/k)).With("down", units.Fraction(1-a.lower(a.reps, a.low)/k)))
+		add(evidence.Because(codeOrder, factOrder).With(evidence.Share("own", units.Fraction(1-own/k)), evidence.Share("down", units.Fraction(1-a.lower(a.reps, a.low)/k))))
 	}
 	list = o.reasons(list, a.reps+a.high)
 	if a.novice && !a.measured() {
@@ -191,10 +191,10 @@ func (a attempt) reasonsReserve(s setlog.Set, e Estimate, list []evidence.Reason
 		list = append(list, a.reasonReserve(s.Effort, e))
 	}
 	if a.high > a.low {
-		list = append(list, evidence.Because(codeHalfPoint, factHalfPoint).With("effort", s.Effort).With("reps", e.ToFailure))
+		list = append(list, evidence.Because(codeHalfPoint, factHalfPoint).With(evidence.Effort("effort", s.Effort), evidence.Numbers("reps", e.ToFailure)))
 	}
 	if a.high > wideReserve {
-		list = append(list, evidence.Because(codeWide, factWide, factReserveLimit).With("reserve", a.high))
+		list = append(list, evidence.Because(codeWide, factWide, factReserveLimit).With(evidence.Count("reserve", a.high)))
 	}
 	return list
 }
@@ -202,16 +202,15 @@ func (a attempt) reasonsReserve(s setlog.Set, e Estimate, list []evidence.Reason
 func (a attempt) reasonEquation(e Estimate) evidence.Reason {
 	switch {
 	case a.measured():
-		return evidence.Because(codeMeasured, factMeasured).With("load", e.OneRM).With("stated", e.Stated)
+		return evidence.Because(codeMeasured, factMeasured).With(evidence.Mass("load", e.OneRM), evidence.Term("stated", e.Stated.String()))
 	case e.Formula == Kemmler2006:
-		return evidence.Because(codeKemmler, Kemmler2006.Fact(), rangeFact(Kemmler2006), peopleFact(Kemmler2006), factKemmlerError, factKemmlerChoice).
-			With("reps", e.ToFailure)
+		return evidence.Because(codeKemmler, Kemmler2006.Fact(), rangeFact(Kemmler2006), peopleFact(Kemmler2006), factKemmlerError, factKemmlerChoice).With(
+			evidence.Numbers("reps", e.ToFailure))
 	case e.Formula == a.also:
-		return evidence.Because(codePractised, e.Formula.Fact(), rangeFact(e.Formula), factPractised, factMeneses, factOlderTrained, factOpenNear).
-			With("formula", e.Formula).With("loading", e.Loading).With("reps", e.ToFailure)
+		return evidence.Because(codePractised, e.Formula.Fact(), rangeFact(e.Formula), factPractised, factMeneses, factOlderTrained, factOpenNear).With(
+			evidence.Term("formula", e.Formula.String()), evidence.Term("loading", e.Loading.String()), evidence.Numbers("reps", e.ToFailure))
 	}
-	return evidence.Because(codeLower, Epley.Fact(), Brzycki.Fact(), factSharedRange, factLower).
-		With("formula", e.Formula).With("reps", e.ToFailure)
+	return evidence.Because(codeLower, Epley.Fact(), Brzycki.Fact(), factSharedRange, factLower).With(evidence.Term("formula", e.Formula.String()), evidence.Numbers("reps", e.ToFailure))
 }
 
 func (a attempt) reasonReserve(effort units.Effort, e Estimate) evidence.Reason {
@@ -219,5 +218,5 @@ func (a attempt) reasonReserve(effort units.Effort, e Estimate) evidence.Reason 
 	if effort.Scale() == units.ScaleRPE {
 		r.Facts = append(r.Facts, evidence.RatingFact(effort.Number()))
 	}
-	return r.With("done", a.reps).With("effort", effort).With("reps", e.ToFailure)
+	return r.With(evidence.Count("done", a.reps), evidence.Effort("effort", effort), evidence.Numbers("reps", e.ToFailure))
 }

@@ -61,7 +61,7 @@ func refuse(f *field.Error, why evidence.Reason) error {
 
 // noReserve says why an effort has no reserve.
 func noReserve(e units.Effort, err error) error {
-	why := evidence.Because(codeNoRIR, factToFailure).With("effort", e)
+	why := evidence.Because(codeNoRIR, factToFailure).With(evidence.Effort("effort", e))
 	if e.IsZero() {
 		why = evidence.Because(codeNoEffort, factToFailure)
 	}

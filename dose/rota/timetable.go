@@ -90,12 +90,12 @@ func (p *problem) reasons(t Timetable, name string, longest dose.Prescription) [
 	if p.class.RestApart {
 		rests = "without the rests between its sets"
 	}
-	list := []evidence.Reason{evidence.Because("rota.slot", factSlots, factChange, factPace).With("seconds", t.Seconds).
-		With("exercise", cmp.Or(longest.Name, string(longest.Exercise))).With("name", name).With("rests", rests).With("change", t.Change)}
+	list := []evidence.Reason{evidence.Because("rota.slot", factSlots, factChange, factPace).With(
+		evidence.Seconds("seconds", t.Seconds), evidence.Term("exercise", cmp.Or(longest.Name, string(longest.Exercise))), evidence.Text("name", name), evidence.Text("rests", rests), evidence.Seconds("change", t.Change))}
 	if t.Waiting == 0 {
 		list = append(list, evidence.Because("rota.no-waiting"))
 	} else {
-		list = append(list, evidence.Because("rota.waiting").With("waiting", t.Waiting))
+		list = append(list, evidence.Because("rota.waiting", factSlots).With(evidence.Count("waiting", t.Waiting)))
 	}
 	switch t.Proof {
 	case BestOfAll:
@@ -103,13 +103,13 @@ func (p *problem) reasons(t Timetable, name string, longest dose.Prescription) [
 	case LeastWaiting:
 		list = append(list, evidence.Because("rota.least-waiting"))
 	default:
-		list = append(list, evidence.Because("rota.best-found").With("waiting", t.WaitingBound).With("slots", t.SlotsBound))
+		list = append(list, evidence.Because("rota.best-found", factSlots).With(evidence.Count("waiting", t.WaitingBound), evidence.Count("slots", t.SlotsBound)))
 	}
 	if t.Turned > 0 {
-		list = append(list, evidence.Because("rota.order").With("pairs", t.Turned))
+		list = append(list, evidence.Because("rota.order").With(evidence.Count("pairs", t.Turned)))
 	}
 	if n := t.remade(); n > 0 {
-		list = append(list, evidence.Because("rota.remade").With("turns", n))
+		list = append(list, evidence.Because("rota.remade").With(evidence.Count("turns", n)))
 	}
 	if p.class.stepsUp() {
 		list = append(list, evidence.Because("rota.finding", factSteps))

@@ -76,8 +76,8 @@ func Attendance(sessions []PlannedSession, today units.Day) (AttendanceAnswer, e
 	case nearlyAll(a.Done, a.Planned):
 		a.Advice, code = rule.Raise, "progression.attendance-full"
 	}
-	a.Reasons = []evidence.Reason{evidence.Because(code, factAttendance).
-		With("done", a.Done).With("planned", a.Planned).With("days", a.Days).With("least", fewPlanned)}
+	a.Reasons = []evidence.Reason{evidence.Because(code, factAttendance).With(
+		evidence.Count("done", a.Done), evidence.Count("planned", a.Planned), evidence.Days("days", a.Days), evidence.Count("least", fewPlanned))}
 	return a, nil
 }
 

@@ -3,7 +3,6 @@ package programme
 import (
 	"fmt"
 	"slices"
-	"strings"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/guideline"
@@ -38,8 +37,8 @@ func (s PhaseState) look() (phaseLook, error) {
 
 // due says the dates of the plan, and which have come.
 func (l phaseLook) due() []evidence.Reason {
-	dates := evidence.Because("progression.plan-dates", factTwoWeeks, factRetest, factExpiry).
-		With("review", l.plan.Review).With("retest", l.plan.Retest).With("expires", l.plan.Expires)
+	dates := evidence.Because("progression.plan-dates", factTwoWeeks, factRetest, factExpiry).With(
+		evidence.Day("review", l.plan.Review), evidence.Day("retest", l.plan.Retest), evidence.Day("expires", l.plan.Expires))
 	return append([]evidence.Reason{dates}, Due(l.plan, l.Today)...)
 }
 
@@ -48,13 +47,13 @@ func (l phaseLook) due() []evidence.Reason {
 func Due(plan dose.Dates, today units.Day) []evidence.Reason {
 	var list []evidence.Reason
 	if !plan.Review.IsZero() && today >= plan.Review {
-		list = append(list, evidence.Because("progression.review-due", factTwoWeeks).With("review", plan.Review))
+		list = append(list, evidence.Because("progression.review-due", factTwoWeeks).With(evidence.Day("review", plan.Review)))
 	}
 	if !plan.Retest.IsZero() && today >= plan.Retest {
-		list = append(list, evidence.Because("progression.retest-due", factRetest).With("retest", plan.Retest))
+		list = append(list, evidence.Because("progression.retest-due", factRetest).With(evidence.Day("retest", plan.Retest)))
 	}
 	if plan.Expired(today) {
-		list = append(list, evidence.Because("progression.plan-expired", factExpiry).With("expires", plan.Expires))
+		list = append(list, evidence.Because("progression.plan-expired", factExpiry).With(evidence.Day("expires", plan.Expires)))
 	}
 	return list
 }
@@ -92,7 +91,7 @@ func (l phaseLook) criterion(c Criterion) CriterionAnswer {
 	case CriterionGoal:
 		h, why = l.goal()
 	}
-	return CriterionAnswer{c, h, []evidence.Reason{why.With("holds", h)}}
+	return CriterionAnswer{c, h, []evidence.Reason{why.With(evidence.Term("holds", h.String()))}}
 }
 
 // said is the text of a value, "not known" for one that is not given.
@@ -120,7 +119,7 @@ func answered(a, good screening.Answer) CriterionState {
 }
 
 func (l phaseLook) happened() (CriterionState, evidence.Reason) {
-	why := evidence.Because("progression.exit-happened", factExits, factHappenings).With("standing", said(l.Standing))
+	why := evidence.Because("progression.exit-happened", factExits, factHappenings).With(evidence.Term("standing", said(l.Standing)))
 	switch l.Standing {
 	case 0, AskWhatHappened:
 		return CriterionNotKnown, why
@@ -129,21 +128,21 @@ func (l phaseLook) happened() (CriterionState, evidence.Reason) {
 }
 
 func (l phaseLook) referral() (CriterionState, evidence.Reason) {
-	return answered(l.Referral, screening.No), evidence.Because("progression.exit-referral", factExits).With("referral", l.Referral)
+	return answered(l.Referral, screening.No), evidence.Because("progression.exit-referral", factExits).With(evidence.Term("referral", l.Referral.String()))
 }
 
 func (l phaseLook) inForce() (CriterionState, evidence.Reason) {
-	return metIf(l.Today <= l.plan.Expires), evidence.Because("progression.exit-plan", factExits, factExpiry).With("expires", l.plan.Expires)
+	return metIf(l.Today <= l.plan.Expires), evidence.Because("progression.exit-plan", factExits, factExpiry).With(evidence.Day("expires", l.plan.Expires))
 }
 
 func (l phaseLook) lasted() (CriterionState, evidence.Reason) {
-	why := evidence.Because("progression.exit-time", factExitTime, factTwoWeeks).With("since", l.First).With("settled", l.settled)
+	why := evidence.Because("progression.exit-time", factExitTime, factTwoWeeks).With(evidence.Day("since", l.First), evidence.Day("settled", l.settled))
 	return metIf(l.Today >= l.settled), why
 }
 
 func (l phaseLook) sessions() (CriterionState, evidence.Reason) {
-	why := evidence.Because("progression.exit-sessions", factExitSessions).
-		With("done", l.Done).With("planned", l.Planned).With("least", fewPlanned).With("full", fullShare)
+	why := evidence.Because("progression.exit-sessions", factExitSessions).With(
+		evidence.Count("done", l.Done), evidence.Count("planned", l.Planned), evidence.Count("least", fewPlanned), evidence.Share("full", fullShare))
 	if l.Planned < fewPlanned {
 		return CriterionNotKnown, why
 	}
@@ -155,7 +154,7 @@ func (l phaseLook) technique() (CriterionState, evidence.Reason) {
 	if !l.Technique.Made() || l.Technique.Day < l.First {
 		return CriterionNotKnown, evidence.Because("progression.exit-technique-not-seen", factExitTechnique)
 	}
-	return CriterionMet, evidence.Because("progression.exit-technique", factExitTechnique).With("who", l.Technique.Who).With("day", l.Technique.Day)
+	return CriterionMet, evidence.Because("progression.exit-technique", factExitTechnique).With(evidence.Text("who", l.Technique.Who), evidence.Day("day", l.Technique.Day))
 }
 
 // visits takes a visit that is missing from the list for one not recorded.
@@ -165,7 +164,7 @@ func (l phaseLook) visits() (CriterionState, evidence.Reason) {
 	for i, a := range latest {
 		texts[i] = said(a)
 	}
-	why := evidence.Because("progression.exit-visits", factExitVisits).With("visits", latestVisits).With("said", strings.Join(texts, ", "))
+	why := evidence.Because("progression.exit-visits", factExitVisits).With(evidence.Count("visits", latestVisits), evidence.Terms("said", texts...))
 	switch {
 	case slices.Max(latest) >= rule.Ease:
 		return CriterionNotMet, why
@@ -176,7 +175,7 @@ func (l phaseLook) visits() (CriterionState, evidence.Reason) {
 }
 
 func (l phaseLook) power() (CriterionState, evidence.Reason) {
-	why := evidence.Because("progression.exit-power", factExits).With("goal", said(l.Goal))
+	why := evidence.Because("progression.exit-power", factExits).With(evidence.Term("goal", said(l.Goal)))
 	if l.Goal == 0 {
 		return CriterionNotKnown, why
 	}
@@ -184,5 +183,5 @@ func (l phaseLook) power() (CriterionState, evidence.Reason) {
 }
 
 func (l phaseLook) goal() (CriterionState, evidence.Reason) {
-	return answered(l.Reached, screening.Yes), evidence.Because("progression.exit-goal", factExits).With("reached", l.Reached)
+	return answered(l.Reached, screening.Yes), evidence.Because("progression.exit-goal", factExits).With(evidence.Term("reached", l.Reached.String()))
 }

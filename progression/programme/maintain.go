@@ -2,7 +2,6 @@ package programme
 
 import (
 	"fmt"
-	"strings"
 
 	"example.org/posology/dose"
 	"example.org/posology/progression/internal/given"
@@ -67,10 +66,10 @@ func TakeAlong() Discharge {
 	}
 	d.Reasons = []evidence.Reason{
 		evidence.Because("progression.discharge", factDischarge),
-		evidence.Because("progression.discharge-maintain", d.Maintain.Fact).With("days", d.Maintain.Days).With("sets", d.Maintain.Sets),
+		evidence.Because("progression.discharge-maintain", d.Maintain.Fact).With(evidence.Days("days", d.Maintain.Days), evidence.Count("sets", d.Maintain.Sets)),
 		evidence.Because("dose.stop-and-ask"),
-		evidence.Because("progression.discharge-weeks", factDischarge, factNoLadder).With("weeks", d.Weeks),
-		evidence.Because("progression.discharge-happened", factDischarge, factEventsEnd).With("what", strings.Join(names, ", ")),
+		evidence.Because("progression.discharge-weeks", factDischarge, factNoLadder).With(evidence.Count("weeks", d.Weeks)),
+		evidence.Because("progression.discharge-happened", factDischarge, factEventsEnd).With(evidence.Terms("what", names...)),
 	}
 	return d
 }

@@ -144,11 +144,11 @@ func PhaseExits(s PhaseState) (PhaseReport, error) {
 
 func (r PhaseReport) whole() evidence.Reason {
 	if len(r.Open) == 0 {
-		return evidence.Because("progression.phase-goes-on", factExits).With("phase", r.Phase)
+		return evidence.Because("progression.phase-goes-on", factExits).With(evidence.Term("phase", r.Phase.String()))
 	}
 	open := r.Open[0].String()
 	for _, e := range r.Open[1:] {
 		open += " or " + e.String()
 	}
-	return evidence.Because("progression.phase-may-be-left", factExits).With("phase", r.Phase).With("exits", open)
+	return evidence.Because("progression.phase-may-be-left", factExits).With(evidence.Term("phase", r.Phase.String()), evidence.Text("exits", open))
 }

@@ -94,7 +94,7 @@ func (h Happenings) Review(o screening.Outcome, today units.Day) (HappeningRepor
 		r.Standing = PlanEnded
 	}
 	r.Advice = r.Standing.advice()
-	r.Reasons = append(r.Reasons, evidence.Because("progression.standing", factHappenings, factEventsEnd).With("standing", r.Standing))
+	r.Reasons = append(r.Reasons, evidence.Because("progression.standing", factHappenings, factEventsEnd).With(evidence.Term("standing", r.Standing.String())))
 	return r, nil
 }
 
@@ -112,7 +112,7 @@ func (r *HappeningReport) add(h Happening, assessed units.Day) {
 	s, why := h.standing(assessed)
 	a := HappeningAnswer{Kind: h.Kind, Day: h.Day, Standing: s, Reasons: []evidence.Reason{why}}
 	if s > PlanStands && h.Related != screening.No {
-		a.Reasons = append(a.Reasons, evidence.Because("progression.happened-in-training", factHappenings).With("related", h.Related))
+		a.Reasons = append(a.Reasons, evidence.Because("progression.happened-in-training", factHappenings).With(evidence.Term("related", h.Related.String())))
 	}
 	r.Happenings = append(r.Happenings, a)
 	r.Standing = max(r.Standing, s)
@@ -124,7 +124,7 @@ func (r *HappeningReport) add(h Happening, assessed units.Day) {
 // standing is what follows from one happening.
 func (h Happening) standing(assessed units.Day) (Standing, evidence.Reason) {
 	because := func(code evidence.ReasonCode) evidence.Reason {
-		return evidence.Because(code, factHappenings, factEventsEnd).With("what", h.Kind).With("assessed", assessed)
+		return evidence.Because(code, factHappenings, factEventsEnd).With(evidence.Term("what", h.Kind.String()), evidence.Day("assessed", assessed))
 	}
 	_, event := h.Kind.Code()
 	switch {
@@ -133,7 +133,7 @@ func (h Happening) standing(assessed units.Day) (Standing, evidence.Reason) {
 	case event:
 		return PlanEnded, because("progression.happened-ends-plan")
 	case h.Reviewed.Made():
-		return PlanStands, because("progression.happened-reviewed").With("who", h.Reviewed.Who).With("day", h.Reviewed.Day)
+		return PlanStands, because("progression.happened-reviewed").With(evidence.Text("who", h.Reviewed.Who), evidence.Day("day", h.Reviewed.Day))
 	case h.Kind == MedicineChanged:
 		return ReviewBefore, because("progression.medicine-changed")
 	}

@@ -19,7 +19,7 @@ func speaks(t *testing.T, all ...evidence.Reason) {
 	for _, why := range all {
 		said := words.Clinician(why)
 		for _, a := range why.Args {
-			if a.Value == "" {
+			if a.Value() == "" {
 				t.Errorf("%s gives no %s", why.Code, a.Name)
 			}
 		}

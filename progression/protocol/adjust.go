@@ -102,8 +102,8 @@ func (t *table) change(row band, u units.MassUnit, set int) Adjustment {
 	}
 	tenths := func(n int) units.Marked { return units.Marked{Mass: units.Mass(n) * (u.Mass() / 10), Unit: u} }
 	c := Adjustment{Reps: row.reps(), Low: tenths(column.low), High: tenths(column.high), Pick: tenths(column.low), Basis: row.basis}
-	c.Reasons = []evidence.Reason{evidence.Because("protocol.change", t.rowFact(row), factPick).
-		With("set", set).With("reps", c.Reps).With("low", c.Low).With("high", c.High)}
+	c.Reasons = []evidence.Reason{evidence.Because("protocol.change", t.rowFact(row), factPick).With(
+		evidence.Count("set", set), evidence.Count("reps", c.Reps), evidence.Marked("low", c.Low), evidence.Marked("high", c.High))}
 	return c
 }
 

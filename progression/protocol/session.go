@@ -63,11 +63,11 @@ func (s Scheme) Plan(base units.Marked, kit *equipment.Table) (SchemeSession, er
 
 func (s Scheme) reasons(l layout) []evidence.Reason {
 	reasons := []evidence.Reason{
-		evidence.Because("protocol.scheme", l.fact).With("scheme", s),
+		evidence.Because("protocol.scheme", l.fact).With(evidence.Term("scheme", s.String())),
 		evidence.Because("protocol.to-failure", factFailure),
 	}
 	if !l.count.IsZero() {
-		reasons = append(reasons, evidence.Because("protocol.fewest-sets", l.fact, factPick).With("count", l.count).With("sets", len(l.sets)))
+		reasons = append(reasons, evidence.Because("protocol.fewest-sets", l.fact, factPick).With(evidence.Count("count", l.count), evidence.Count("sets", len(l.sets))))
 	}
 	return reasons
 }

@@ -71,9 +71,9 @@ type Asked struct {
 	Span     units.Range[int] `json:"span"`              // the range of the count to work through
 	Reserve  *units.RIR       `json:"reserve,omitempty"` // needed where repetitions are counted
 	// Uncounted: more than the reserve, which is above 0, and too far off to be counted.
-	Uncounted bool          `json:"uncounted,omitzero"`
-	Lowering  float64       `json:"lowering,omitzero"` // seconds, where longer than usual
-	Pausing   float64       `json:"pausing,omitzero"`  // likewise
+	Uncounted bool         `json:"uncounted,omitzero"`
+	Lowering  float64      `json:"lowering,omitzero"` // seconds, where longer than usual
+	Pausing   float64      `json:"pausing,omitzero"`  // likewise
 	Finding   *dose.Search `json:"finding,omitempty"` // the load was being looked for
 }
 

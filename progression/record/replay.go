@@ -1,9 +1,10 @@
 package record
 
 import (
-	"bytes"
 	"encoding/json"
 	"errors"
+	"maps"
+	"reflect"
 	"slices"
 
 	"example.org/posology/units"
@@ -126,11 +127,45 @@ func (e Entry) asked(list []Asked) []Asked {
 
 func upTo[T any](list []T, n int) []T { return list[:min(max(n, 0), len(list))] }
 
+// sameAnswer compares what a and b say: values of reasons by their text, since
+// entries of earlier days have no more of them, and not the facts, which may be found
+// for what was said without.
 func sameAnswer(a, b Entry) bool {
 	a.Edition, b.Edition = "", ""
-	was, errA := json.Marshal(a)
-	is, errB := json.Marshal(b)
-	return errA == nil && errB == nil && bytes.Equal(was, is)
+	was, errA := said(a)
+	is, errB := said(b)
+	return errA == nil && errB == nil && reflect.DeepEqual(was, is)
+}
+
+// said returns e as JSON has it, without the facts of reasons and with their values as
+// texts alone.
+func said(e Entry) (v any, err error) {
+	data, err := json.Marshal(e)
+	if err == nil {
+		err = json.Unmarshal(data, &v)
+	}
+	bare(v, false)
+	return v, err
+}
+
+// bare leaves code, names and values of each reason.
+func bare(v any, isArg bool) {
+	switch v := v.(type) {
+	case []any:
+		for _, e := range v {
+			bare(e, isArg)
+		}
+	case map[string]any:
+		if isArg {
+			maps.DeleteFunc(v, func(name string, _ any) bool { return name != "name" && name != "value" })
+		}
+		if _, isReason := v["code"]; isReason {
+			delete(v, "facts")
+		}
+		for name, e := range v {
+			bare(e, name == "args")
+		}
+	}
 }
 
 // check asks for a day, an edition, an answer, and lists no longer than those of r.

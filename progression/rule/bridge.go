@@ -40,5 +40,5 @@ func RepsBeforeJump(low int, p units.Fraction) (float64, evidence.Reason, error)
 		return 0, evidence.Reason{}, err
 	}
 	reps := float64(low) + float64(float64(p)*float64(epleyReps+low))
-	return reps, evidence.Because("progression.bridge", factBridge).With("reps", fmt.Sprintf("%.1f", reps)).With("low", low).With("share", p), nil
+	return reps, evidence.Because("progression.bridge", factBridge).With(evidence.Tenths("reps", reps), evidence.Count("low", low), evidence.Share("share", p)), nil
 }

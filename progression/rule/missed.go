@@ -79,7 +79,8 @@ func ReturnAfter(days int, medical screening.Answer) (Return, error) {
 	if r.Anew {
 		code = "progression.return-anew"
 	}
-	r.Reasons = []evidence.Reason{evidence.Because(code, ladder[i].id(), factNoLadder, factDetraining).With("days", days).With("load", r.Load).With("sets", r.Sets)}
+	r.Reasons = []evidence.Reason{evidence.Because(code, ladder[i].id(), factNoLadder, factDetraining).With(
+		evidence.Days("days", days), evidence.Share("load", r.Load), evidence.Share("sets", r.Sets))}
 	return r, nil
 }
 

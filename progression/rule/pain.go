@@ -48,6 +48,7 @@ func PainComposite(p screening.Pain, rangeLost, missed screening.Answer) (Ruling
 	case model.MayProgress && model.Zone == screening.ZoneUpTo2 && rangeLost == screening.No && missed == screening.No:
 		a.Advice = Raise
 	}
-	a.Reasons = []evidence.Reason{evidence.Because("progression.pain-composite", factComposite, factZones).With("advice", a.Advice).With("zone", given.Zone(model.Zone))}
+	a.Reasons = []evidence.Reason{evidence.Because("progression.pain-composite", factComposite, factZones).With(
+		evidence.Term("advice", a.Advice.String()), evidence.Term("zone", given.Zone(model.Zone)))}
 	return a, nil
 }

@@ -92,7 +92,7 @@ func answer(r Name, raise bool, facts ...evidence.FactID) Ruling {
 }
 
 func (a Ruling) because(facts ...evidence.FactID) Ruling {
-	a.Reasons = []evidence.Reason{evidence.Because("progression.rule", facts...).With("rule", a.Rule).With("advice", a.Advice)}
+	a.Reasons = []evidence.Reason{evidence.Because("progression.rule", facts...).With(evidence.Term("rule", a.Rule.String()), evidence.Term("advice", a.Advice.String()))}
 	return a
 }
 

@@ -2,7 +2,6 @@ package rule
 
 import (
 	"cmp"
-	"fmt"
 	"math"
 	"slices"
 
@@ -216,8 +215,8 @@ func (c SetChange) withReps(real units.Range[units.RIR], fact evidence.FactID) (
 	if c.RepsWithin, err = band(whole(least-aimHigh), whole(most-aimLow), bounded); err != nil {
 		return SetChange{}, field.At("/reported", err)
 	}
-	c.Reasons = []evidence.Reason{evidence.Because("progression.set-to-set", fact, factReserve, factReserveGap).
-		With("rule", c.Rule).With("reported", c.Reported).With("change", c.Change).With("within", c.Within).With("reps", fmt.Sprintf("%+d", c.Reps))}
+	c.Reasons = []evidence.Reason{evidence.Because("progression.set-to-set", fact, factReserve, factReserveGap).With(
+		evidence.Term("rule", c.Rule.String()), evidence.Effort("reported", c.Reported), evidence.Mass("change", c.Change), evidence.Masses("within", c.Within), evidence.Change("reps", c.Reps))}
 	return c, nil
 }
 
@@ -250,7 +249,7 @@ func (c SetChange) InKit(t *equipment.Table, each units.Mass) (SetChange, error)
 		c.Load = &present
 		reasons := make([]evidence.Reason, len(c.Reasons), len(c.Reasons)+1)
 		copy(reasons, c.Reasons)
-		c.Reasons = append(reasons, evidence.Because("progression.set-by-reps", factCoarse).With("reps", fmt.Sprintf("%+d", c.Reps)).With("change", c.Change))
+		c.Reasons = append(reasons, evidence.Because("progression.set-by-reps", factCoarse).With(evidence.Change("reps", c.Reps), evidence.Mass("change", c.Change)))
 	}
 	return c, nil
 }

@@ -90,7 +90,7 @@ func StepFor(t body.Training, p exercise.Pattern, u units.MassUnit) (PublishedSt
 		}
 	}
 	s := row.in(u)
-	s.Reasons = []evidence.Reason{evidence.Because("progression.step", row.id(), factShare, factNewcomer).With("low", s.Low).With("high", s.High)}
+	s.Reasons = []evidence.Reason{evidence.Because("progression.step", row.id(), factShare, factNewcomer).With(evidence.Marked("low", s.Low), evidence.Marked("high", s.High))}
 	return s, nil
 }
 

@@ -75,9 +75,9 @@ func Gates(v Visit) (GateReport, error) {
 	r := GateReport{Gates: []GateAnswer{events, v.pain(), v.rangeOfMovement(), v.Technique(), v.effort(), v.Repetitions()}}
 	r.Join()
 	r.Aim = v.aim(r)
-	r.Reasons = []evidence.Reason{because("progression.gates").With("advice", r.Advice)}
+	r.Reasons = []evidence.Reason{because("progression.gates").With(evidence.Term("advice", r.Advice.String()))}
 	if r.Aim > v.Plan.Count {
-		r.Reasons = append(r.Reasons, because("progression.one-more").With("aim", r.Aim))
+		r.Reasons = append(r.Reasons, because("progression.one-more").With(evidence.Count("aim", r.Aim)))
 	}
 	return r, nil
 }
@@ -110,12 +110,12 @@ func (v *Visit) aim(r GateReport) int {
 
 // passed lets the load rise as far as this gate goes.
 func (g Gate) passed() GateAnswer {
-	return GateAnswer{g, rule.Raise, []evidence.Reason{because("progression.gate-passed").With("gate", g)}}
+	return GateAnswer{g, rule.Raise, []evidence.Reason{because("progression.gate-passed").With(evidence.Term("gate", g.String()))}}
 }
 
 // notKnown keeps the load.
 func (g Gate) notKnown() GateAnswer {
-	return GateAnswer{g, rule.Keep, []evidence.Reason{because("progression.gate-not-known").With("gate", g)}}
+	return GateAnswer{g, rule.Keep, []evidence.Reason{because("progression.gate-not-known").With(evidence.Term("gate", g.String()))}}
 }
 
 func (g Gate) says(a rule.LoadAdvice, why evidence.Reason) GateAnswer {

@@ -7,6 +7,7 @@ import (
 	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
+	"example.org/posology/units/evidence"
 )
 
 // events answers by what ends a set: see [screening.During]. What ends the
@@ -22,7 +23,7 @@ func (v *Visit) events() (GateAnswer, error) {
 	if d.Action == screening.CarryOn && !given.Yes(v.Unwell) {
 		return GateEvents.passed(), nil
 	}
-	why := because("progression.event").With("signs", shown(*v.Moment)).With("action", d.Action).With("route", d.Route)
+	why := because("progression.event").With(evidence.Text("signs", shown(*v.Moment)), evidence.Term("action", d.Action.String()), evidence.Term("route", d.Route.String()))
 	switch {
 	case d.Action >= screening.EndSession:
 		return GateEvents.says(rule.Refer, why), nil
@@ -51,14 +52,14 @@ func (v *Visit) pain() GateAnswer {
 		return GatePain.notKnown()
 	}
 	model := screening.PainModel(*v.Pain)
-	why := because("progression.pain").With("zone", given.Zone(model.Zone))
+	why := because("progression.pain").With(evidence.Term("zone", given.Zone(model.Zone)))
 	switch {
 	case !model.Applies:
-		return GatePain.says(rule.Refer, because("progression.pain-other").With("kind", v.Pain.Kind))
+		return GatePain.says(rule.Refer, because("progression.pain-other").With(evidence.Term("kind", v.Pain.Kind.String())))
 	case model.Plan == screening.Lighter:
 		return GatePain.says(rule.Ease, why)
 	case screening.SorenessLasts(v.SorenessDays):
-		return GatePain.says(rule.Keep, because("progression.sore").With("days", v.SorenessDays))
+		return GatePain.says(rule.Keep, because("progression.sore").With(evidence.Days("days", v.SorenessDays)))
 	case v.Pain.Kind != screening.OrdinaryPain && !painless(*v.Pain):
 		return GatePain.notKnown()
 	case model.MayProgress:
@@ -111,7 +112,7 @@ func (v *Visit) effort() GateAnswer {
 	case !known:
 		return GateEffort.notKnown()
 	case left < v.Plan.Reserve.Least:
-		return GateEffort.says(rule.Keep, because("progression.too-near-failure").With("left", left).With("asked", v.Plan.Reserve.Least))
+		return GateEffort.says(rule.Keep, because("progression.too-near-failure").With(evidence.Number("left", left), evidence.Number("asked", v.Plan.Reserve.Least)))
 	}
 	return GateEffort.passed()
 }
@@ -121,7 +122,7 @@ func (v *Visit) effortUncounted() GateAnswer {
 		left, err := s.Effort.RIR()
 		least, _ := left.Min()
 		if err == nil && least == 0 || s.Effort.Scale() == units.ScaleOMNI && s.Effort.Number() >= rule.OMNILimit {
-			return GateEffort.says(rule.Keep, because("progression.rated-hard").With("effort", s.Effort))
+			return GateEffort.says(rule.Keep, because("progression.rated-hard").With(evidence.Effort("effort", s.Effort)))
 		}
 	}
 	return GateEffort.passed()
@@ -136,12 +137,12 @@ func (v *Visit) Repetitions() GateAnswer {
 	case len(v.Sets) == 0:
 		return GateReps.notKnown()
 	case other:
-		return GateReps.says(rule.Keep, because("progression.other-load").With("done", each).With("asked", v.Plan.Load.Each()))
+		return GateReps.says(rule.Keep, because("progression.other-load").With(evidence.Mass("done", each), evidence.Mass("asked", v.Plan.Load.Each())))
 	case !v.Met():
-		return GateReps.says(rule.Keep, because("progression.below-dose").
-			With("sets", v.Done()).With("planned", v.Plan.Sets).With("fewest", v.fewest()).With("count", v.Plan.Count))
+		return GateReps.says(rule.Keep, because("progression.below-dose").With(
+			evidence.Count("sets", v.Done()), evidence.Count("planned", v.Plan.Sets), evidence.Count("fewest", v.fewest()), evidence.Count("count", v.Plan.Count)))
 	case v.fewest() < top:
-		return GateReps.says(rule.Keep, because("progression.below-top").With("fewest", v.fewest()).With("top", top))
+		return GateReps.says(rule.Keep, because("progression.below-top").With(evidence.Count("fewest", v.fewest()), evidence.Count("top", top)))
 	}
 	return GateReps.passed()
 }

@@ -35,7 +35,7 @@ func (v *Visit) queried(s setlog.Set, t *equipment.Table) (evidence.Reason, bool
 		return evidence.Reason{}, false
 	}
 	if _, ok := t.Find(m); !ok {
-		return because("progression.not-in-kit").With("load", m), true
+		return because("progression.not-in-kit").With(evidence.Mass("load", m)), true
 	}
 	if plan == 0 || v.reaches(m, t) {
 		return evidence.Reason{}, false
@@ -43,7 +43,7 @@ func (v *Visit) queried(s setlog.Set, t *equipment.Table) (evidence.Reason, bool
 	ratio := float64(m) / float64(plan)
 	for _, slip := range slips {
 		if math.Abs(ratio-slip) <= aboutSlip*slip {
-			return because("progression.slip").With("load", m).With("planned", plan), true
+			return because("progression.slip").With(evidence.Mass("load", m), evidence.Mass("planned", plan)), true
 		}
 	}
 	return evidence.Reason{}, false

@@ -8,6 +8,7 @@ import (
 	"strconv"
 	"strings"
 
+	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
 
@@ -113,6 +114,14 @@ func (a Amount) String() string {
 	}
 	number := fmt.Sprintf("%s%d.%06d", sign, n/perUnit, n%perUnit)
 	return strings.TrimSuffix(strings.TrimRight(number, "0"), ".") + " " + a.unit.String()
+}
+
+// arg is a as a value of a reason.
+func (a Amount) arg(name string) evidence.Arg {
+	if a.IsZero() {
+		return evidence.Text(name, "")
+	}
+	return evidence.Quantity(name, a.Number(), a.unit.String())
 }
 
 // MarshalText writes what String prints.

@@ -159,7 +159,7 @@ func (b Battery) Score() (BatteryScore, error) {
 	}
 	var fact evidence.FactID
 	s.Band, fact = band(s.Total)
-	s.Reasons = append(s.Reasons, evidence.Because(codeTotal, fact).With("value", s.Total).With("band", s.Band))
+	s.Reasons = append(s.Reasons, evidence.Because(codeTotal, fact).With(s.Total.arg("value"), evidence.Term("band", s.Band.String())))
 	return s, nil
 }
 
@@ -176,7 +176,7 @@ func sum(a, b Amount) Amount {
 // part returns the points of one part and adds the reason for them.
 func (s *BatteryScore) part(m Measure, how HowDone, value Amount) Amount {
 	tell := func(code evidence.ReasonCode, facts ...evidence.FactID) {
-		s.Reasons = append(s.Reasons, evidence.Because(code, facts...).With("part", m).With("how", how))
+		s.Reasons = append(s.Reasons, evidence.Because(code, facts...).With(evidence.Term("part", m.String()), evidence.Term("how", how.String())))
 	}
 	switch {
 	case how == Done:
@@ -185,7 +185,7 @@ func (s *BatteryScore) part(m Measure, how HowDone, value Amount) Amount {
 			facts = append(facts, factCourseTrap)
 		}
 		got := Amount{int64(n) * perUnit, Points}
-		s.Reasons = append(s.Reasons, evidence.Because(codePart, facts...).With("part", m).With("value", value).With("points", got))
+		s.Reasons = append(s.Reasons, evidence.Because(codePart, facts...).With(evidence.Term("part", m.String()), value.arg("value"), got.arg("points")))
 		return got
 	case how == 0:
 		tell(codePartNotTried, untriedFact(m))

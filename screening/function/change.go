@@ -80,8 +80,8 @@ func ChangeBetween(before, after Result, sex body.Sex, age body.Age) (ChangeAnsw
 	}
 	v := ChangeAnswer{Test: after.Test, Shown: NotShown, Basis: evidence.Design}
 	if before.How != Done || after.How != Done {
-		v.Reasons = []evidence.Reason{evidence.Because(codeNotBothDone, factNotScored).
-			With("test", v.Test).With("before", before.How).With("after", after.How)}
+		v.Reasons = []evidence.Reason{evidence.Because(codeNotBothDone, factNotScored).With(
+			evidence.Term("test", v.Test.String()), evidence.Term("before", before.How.String()), evidence.Term("after", after.How.String()))}
 		return v, nil
 	}
 	p := after.Test.protocol()
@@ -90,7 +90,7 @@ func ChangeBetween(before, after Result, sex body.Sex, age body.Age) (ChangeAnsw
 	v.measure(sex, age)
 	v.decide(before.mayLearn(), sex, age)
 	if before.Protocol == "" || after.Protocol == "" {
-		v.Reasons = append(v.Reasons, evidence.Because(codeProtocolUnstated, factAlike).With("test", v.Test))
+		v.Reasons = append(v.Reasons, evidence.Because(codeProtocolUnstated, factAlike).With(evidence.Term("test", v.Test.String())))
 	}
 	return v, nil
 }
@@ -200,8 +200,8 @@ func practice(m Measure) (Norm, bool) {
 func (v *ChangeAnswer) decide(mayLearn bool, sex body.Sex, age body.Age) {
 	limit, ok := v.detectable()
 	if !ok {
-		v.Reasons = append(v.Reasons, evidence.Because(codeNoDetectable, factNoDetectable).
-			With("test", v.Test).With("difference", v.Difference).With("age", age).With("sex", sexText(sex)))
+		v.Reasons = append(v.Reasons, evidence.Because(codeNoDetectable, factNoDetectable).With(
+			evidence.Term("test", v.Test.String()), v.Difference.arg("difference"), evidence.Count("age", int(age)), evidence.Term("sex", sexText(sex))))
 		return
 	}
 	v.Low, v.High = v.Difference.minus(limit.Value), v.Difference.plus(limit.Value)
@@ -213,11 +213,10 @@ func (v *ChangeAnswer) decide(mayLearn bool, sex body.Sex, age body.Age) {
 		v.Basis = evidence.Weaker(limit.Basis, evidence.Design)
 		code, facts = v.judgeLearned(learning), append(facts, learning.Fact, factLearning)
 	}
-	reason := evidence.Because(code, facts...).With("test", v.Test).With("difference", v.Difference).
-		With("detectable", limit.Value).With("body", limit.Body).With("basis", limit.Basis).
-		With("low", v.Low).With("high", v.High)
+	reason := evidence.Because(code, facts...).With(
+		evidence.Term("test", v.Test.String()), v.Difference.arg("difference"), limit.Value.arg("detectable"), evidence.Text("body", limit.Body), evidence.Term("basis", limit.Basis.String()), v.Low.arg("low"), v.High.arg("high"))
 	if learns {
-		reason = reason.With("practice", learning.Value)
+		reason = reason.With(learning.Value.arg("practice"))
 	}
 	v.Reasons = append([]evidence.Reason{reason}, limit.cautions()...)
 }

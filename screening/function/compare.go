@@ -70,7 +70,7 @@ func AgainstNorms(r Result, sex body.Sex, age body.Age) ([]NormAnswer, error) {
 		}
 	}
 	if len(all) == 0 {
-		all = append(all, noNorm("", evidence.Because(codeNoNorm, factNoNorm).With("test", r.Test)))
+		all = append(all, noNorm("", evidence.Because(codeNoNorm, factNoNorm).With(evidence.Term("test", r.Test.String()))))
 	}
 	return all, nil
 }
@@ -99,8 +99,8 @@ func (t table) standings(r Result, sex body.Sex, age body.Age) []NormAnswer {
 		return nil
 	}
 	if t.course != "" && t.course != r.Test.String() {
-		return []NormAnswer{noNorm(t.body, evidence.Because(codeNoCourse, printed[0].Fact, factNoNorm).
-			With("body", t.body).With("course", t.course).With("test", r.Test))}
+		return []NormAnswer{noNorm(t.body, evidence.Because(codeNoCourse, printed[0].Fact, factNoNorm).With(
+			evidence.Text("body", t.body), evidence.Text("course", t.course), evidence.Term("test", r.Test.String())))}
 	}
 	var own []NormAnswer
 	for _, n := range printed {
@@ -118,11 +118,11 @@ func (t table) standings(r Result, sex body.Sex, age body.Age) []NormAnswer {
 func (t table) outside(printed []Norm, r Result, sex body.Sex, age body.Age) NormAnswer {
 	bySex := slices.ContainsFunc(printed, func(n Norm) bool { return n.Ages.Contains(age) })
 	if bySex {
-		reason := evidence.Because(codeNoSex, printed[0].Fact, factNoNorm).With("body", t.body).With("test", r.Test).With("age", age)
-		return noNorm(t.body, reason.With("sex", sexText(sex)))
+		reason := evidence.Because(codeNoSex, printed[0].Fact, factNoNorm).With(evidence.Text("body", t.body), evidence.Term("test", r.Test.String()), evidence.Count("age", int(age)))
+		return noNorm(t.body, reason.With(evidence.Term("sex", sexText(sex))))
 	}
-	reason := evidence.Because(codeNoAge, printed[0].Fact, factNoNorm).With("body", t.body).With("test", r.Test).With("age", age)
-	return noNorm(t.body, reason.With("ages", agesText(printed, sex)))
+	reason := evidence.Because(codeNoAge, printed[0].Fact, factNoNorm).With(evidence.Text("body", t.body), evidence.Term("test", r.Test.String()), evidence.Count("age", int(age)))
+	return noNorm(t.body, reason.With(evidence.Text("ages", agesText(printed, sex))))
 }
 
 func sexText(sex body.Sex) string {
@@ -163,8 +163,8 @@ func (n Norm) standing(r Result) NormAnswer {
 	p := r.Test.protocol()
 	score := p.score(r.Value)
 	s.Position = n.position(score, p.better)
-	reason := evidence.Because(positionCodes[s.Position], n.Fact).With("test", r.Test).With("value", score).
-		With("figure", n.Statistic.Words()).With("norm", n.Value).With("body", n.Body).With("basis", n.Basis)
+	reason := evidence.Because(positionCodes[s.Position], n.Fact).With(
+		evidence.Term("test", r.Test.String()), score.arg("value"), evidence.Term("figure", n.Statistic.Words()), n.Value.arg("norm"), evidence.Text("body", n.Body), evidence.Term("basis", n.Basis.String()))
 	s.Reasons = append([]evidence.Reason{reason}, n.cautions()...)
 	return s
 }
@@ -188,13 +188,13 @@ func (n Norm) position(score Amount, better ScoreDirection) Position {
 func (n Norm) cautions() []evidence.Reason {
 	var all []evidence.Reason
 	if n.Basis == evidence.FromMemory {
-		all = append(all, evidence.Because(codeFromMemory, n.Fact).With("body", n.Body))
+		all = append(all, evidence.Because(codeFromMemory, n.Fact).With(evidence.Text("body", n.Body)))
 	}
 	if n.People != "" {
-		all = append(all, evidence.Because(codePeople, n.Fact).With("people", n.People).With("body", n.Body))
+		all = append(all, evidence.Because(codePeople, n.Fact).With(evidence.Text("people", n.People), evidence.Text("body", n.Body)))
 	}
 	if n.Note != "" {
-		all = append(all, evidence.Because(codeNote, n.Fact).With("note", n.Note).With("body", n.Body))
+		all = append(all, evidence.Because(codeNote, n.Fact).With(evidence.Text("note", n.Note), evidence.Text("body", n.Body)))
 	}
 	return all
 }

@@ -162,9 +162,9 @@ func (r Result) Score() (Score, error) {
 		reason.Facts = append(reason.Facts, factBest)
 	}
 	value := p.score(r.Value)
-	return Score{value, reason.With("test", r.Test).With("value", value)}, nil
+	return Score{value, reason.With(evidence.Term("test", r.Test.String()), value.arg("value"))}, nil
 }
 
 func (r Result) unscored() evidence.Reason {
-	return evidence.Because(codeNotScored, factNotScored).With("test", r.Test).With("how", r.How)
+	return evidence.Because(codeNotScored, factNotScored).With(evidence.Term("test", r.Test.String()), evidence.Term("how", r.How.String()))
 }

@@ -5,7 +5,9 @@
 // trade, or of this module, with the [Basis] on which it is known here. A
 // [Reason] is why something was decided: a stable code, the values at hand and
 // the facts behind it. [Words] turns reasons into sentences for a client and for
-// a clinician.
+// a clinician; [Words.In] does so in another language, and [Words.Missing] says what
+// a translation lacks. An [Arg] keeps its value with kind and unit: nothing has to be
+// parsed out of a sentence.
 //
 // # How a fact is known
 //

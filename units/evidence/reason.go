@@ -2,11 +2,11 @@ package evidence
 
 import (
 	"fmt"
-	"reflect"
-	"strconv"
+	"maps"
+	"regexp"
+	"slices"
 	"strings"
 
-	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
 
@@ -14,54 +14,28 @@ import (
 // are what a record stores and a translation is keyed by.
 type ReasonCode string
 
-// Arg is a named value in a reason, with its unit in the text.
-type Arg struct {
-	Name  string `json:"name"`
-	Value string `json:"value"`
-}
-
-// A Reason says why something was decided.
+// A Reason says why something was decided. Its facts may be those of the table that
+// it comes from: they are for reading. Decode into a fresh Reason, as [field.Decode] does.
 type Reason struct {
 	Code  ReasonCode `json:"code"`
 	Args  []Arg      `json:"args,omitempty"`
 	Facts []FactID   `json:"facts,omitempty"`
 }
 
-// Because returns a reason with the given code and facts.
-func Because(code ReasonCode, facts ...FactID) Reason { return Reason{Code: code, Facts: facts} }
-
-// With returns r with one more value, printed with %v; a mass is printed short,
-// rounded down, since most masses in reasons are ceilings.
-func (r Reason) With(name string, value any) Reason {
-	args := make([]Arg, len(r.Args), len(r.Args)+1)
-	copy(args, r.Args)
-	r.Args = append(args, Arg{name, printed(value)})
-	return r
+// Because returns a reason with the given code and facts. A slice of facts that is
+// handed on (facts...) is kept, not copied.
+func Because(code ReasonCode, facts ...FactID) Reason {
+	return Reason{Code: code, Facts: slices.Clip(facts)}
 }
 
-// printed is what [fmt.Sprint] gives, found sooner for what most reasons say.
-func printed(value any) (text string) {
-	switch v := value.(type) {
-	case string:
-		return v
-	case int:
-		return strconv.Itoa(v)
-	case units.Mass:
-		return v.Short(units.Down)
-	case fmt.Formatter, error, reflect.Value: // Sprint does not ask their String
-		return fmt.Sprint(v)
-	case fmt.Stringer:
-		defer func() {
-			if recover() != nil { // as from a nil pointer, of which Sprint knows what to print
-				text = fmt.Sprint(v)
-			}
-		}()
-		return v.String()
+// With returns r with more values. The first ones that a reason gets are kept as they
+// are handed over, so that it is allocated once; r itself stays as it was.
+func (r Reason) With(args ...Arg) Reason {
+	if len(r.Args) > 0 {
+		args = slices.Concat(r.Args, args)
 	}
-	if v := reflect.ValueOf(value); v.Kind() == reflect.String { // an ID
-		return v.String()
-	}
-	return fmt.Sprint(value)
+	r.Args = slices.Clip(args)
+	return r
 }
 
 // Wording is what a code says to the two readers. {name} stands for the
@@ -76,29 +50,94 @@ type Wording struct {
 type Words map[ReasonCode]Wording
 
 // Client returns the sentence for the client, "" if there is none.
-func (w Words) Client(r Reason) string { return fill(w[r.Code].Client, r.Args) }
+func (w Words) Client(r Reason) string { return w.In(Locale{}).Client(r) }
 
 // Clinician returns the sentence for the clinician; a code without wording
 // gives the code and its values, so that nothing is lost.
-func (w Words) Clinician(r Reason) string {
-	if text := w[r.Code].Clinician; text != "" {
-		return fill(text, r.Args)
+func (w Words) Clinician(r Reason) string { return w.In(Locale{}).Clinician(r) }
+
+// In returns the words with the values printed as l says.
+func (w Words) In(l Locale) Voice { return Voice{w, l} }
+
+// A Voice says reasons in a language: [Words] and how the values in them print.
+type Voice struct {
+	Words  Words
+	Locale Locale
+}
+
+// Client is [Words.Client] in the language.
+func (v Voice) Client(r Reason) string { return v.fill(v.Words[r.Code].Client, r.Args) }
+
+// Clinician is [Words.Clinician] in the language.
+func (v Voice) Clinician(r Reason) string {
+	if text := v.Words[r.Code].Clinician; text != "" {
+		return v.fill(text, r.Args)
 	}
 	var b strings.Builder
 	b.WriteString(string(r.Code))
 	for _, a := range r.Args {
-		b.WriteString("; " + a.Name + ": " + a.Value)
+		b.WriteString("; " + a.Name + ": " + v.Locale.print(a))
 	}
 	return b.String()
 }
 
 // fill puts the values in, in one pass: a value that looks like a slot stays.
-func fill(text string, args []Arg) string {
+func (v Voice) fill(text string, args []Arg) string {
 	pairs := make([]string, 0, 2*len(args))
 	for _, a := range args {
-		pairs = append(pairs, "{"+a.Name+"}", a.Value)
+		if slot := "{" + a.Name + "}"; strings.Contains(text, slot) {
+			pairs = append(pairs, slot, v.Locale.print(a))
+		}
+	}
+	if len(pairs) == 0 {
+		return text
 	}
 	return strings.NewReplacer(pairs...).Replace(text)
+}
+
+var slot = regexp.MustCompile(`\{[^{}]+\}`)
+
+// Missing compares a translation with w, sentence by sentence: [field.ErrMissing] are
+// codes, sentences and {slots} that it lacks, [field.ErrUnknown] those that w does not
+// have. A slot of the other reader's sentence may be used. The errors are sorted by
+// their path, /code/reader.
+func (w Words) Missing(translation Words) error {
+	var bad field.Errors
+	for _, code := range slices.Sorted(maps.Keys(w)) {
+		theirs, there := translation[code]
+		if !there {
+			bad.Add("/"+string(code), field.Bad(nil, "a wording for every code", field.ErrMissing))
+			continue
+		}
+		ours, all := w[code], w[code].Client+w[code].Clinician
+		bad.Add("/"+string(code)+"/client", compare(ours.Client, theirs.Client, all))
+		bad.Add("/"+string(code)+"/clinician", compare(ours.Clinician, theirs.Clinician, all))
+	}
+	for _, code := range slices.Sorted(maps.Keys(translation)) {
+		if _, known := w[code]; !known {
+			bad.Add("/"+string(code), field.Bad(nil, "a code that has words", field.ErrUnknown))
+		}
+	}
+	return bad.Err()
+}
+
+// compare returns what a translated sentence lacks and what it should not have.
+func compare(ours, theirs, all string) error {
+	if (ours == "") != (theirs == "") {
+		return field.Bad(theirs, fmt.Sprintf("a translation of %q", ours), field.ErrMissing)
+	}
+	var bad field.Errors
+	for _, s := range slot.FindAllString(ours, -1) {
+		if !strings.Contains(theirs, s) {
+			bad.Add("", field.Bad(theirs, "the slot "+s, field.ErrMissing))
+		}
+	}
+	for _, s := range slot.FindAllString(theirs, -1) {
+		if !strings.Contains(all, s) {
+			bad.Add("", field.Bad(s, "a slot that the words have", field.ErrUnknown))
+		}
+	}
+	return bad.Err()
 }
 
 // Join returns one table with the codes of all, and an [field.ErrDuplicate]

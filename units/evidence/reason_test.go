@@ -21,20 +21,35 @@ func TestBecause(t *testing.T) {
 
 // Two reasons that grow from one must not write over each other.
 func TestWithLeavesTheReasonAlone(t *testing.T) {
-	base := evidence.Because("kettle.descale").With("litres", 1.7).With("months", 6)
+	base := evidence.Because("kettle.descale").With(evidence.Number("litres", 1.7), evidence.Count("months", 6))
 	base.Args = append(make([]evidence.Arg, 0, 8), base.Args...) // room to write into
-	left := base.With("who", "client A")
-	right := base.With("who", "client B")
+	left := base.With(evidence.Text("who", "client A"))
+	right := base.With(evidence.Text("who", "client B"))
 	if len(base.Args) != 2 {
 		t.Errorf("With changed its receiver: %v", base)
 	}
-	want := []evidence.Arg{{Name: "litres", Value: "1.7"}, {Name: "months", Value: "6"}, {Name: "who", Value: "client A"}}
+	want := []evidence.Arg{evidence.Number("litres", 1.7), evidence.Count("months", 6), evidence.Text("who", "client A")}
 	if diff := cmp.Diff(want, left.Args); diff != "" {
 		t.Errorf("first reason (-want +got):\n%s", diff)
 	}
-	want[2].Value = "client B"
+	want[2] = evidence.Text("who", "client B")
 	if diff := cmp.Diff(want, right.Args); diff != "" {
 		t.Errorf("second reason (-want +got):\n%s", diff)
+	}
+}
+
+// Facts and values that are handed over are not written to by what is added.
+func TestReasonsShareNothingThatGrows(t *testing.T) {
+	table := append(make([]evidence.FactID, 0, 8), "kettle.lime")
+	given := append(make([]evidence.Arg, 0, 8), evidence.Count("months", 6))
+	first, second := evidence.Because("kettle.descale", table...).With(given...), evidence.Because("kettle.note", table...).With(given...)
+	first.Facts, second.Facts = append(first.Facts, "kettle.age"), append(second.Facts, "kettle.use")
+	first, second = first.With(evidence.Text("who", "client A")), second.With(evidence.Text("who", "client B"))
+	if first.Facts[1] != "kettle.age" || second.Facts[1] != "kettle.use" || first.Args[1].Value() != "client A" || second.Args[1].Value() != "client B" {
+		t.Errorf("%v and %v", first, second)
+	}
+	if len(table) != 1 || table[:2][1] != "" || given[:2][1] != (evidence.Arg{}) {
+		t.Errorf("the table is %q and %v", table[:2], given[:2])
 	}
 }
 
@@ -45,7 +60,7 @@ func TestWords(t *testing.T) {
 		"kettle.blank":   {Client: "All well."},
 	}
 	full := func(c evidence.ReasonCode) evidence.Reason {
-		return evidence.Because(c).With("litres", "1.7 L").With("months", 6)
+		return evidence.Because(c).With(evidence.Quantity("litres", 1.7, "L"), evidence.Count("months", 6))
 	}
 	tests := []struct {
 		code              evidence.ReasonCode
@@ -100,8 +115,8 @@ func TestReasonJSON(t *testing.T) {
 		want   string
 	}{
 		{evidence.Because("kettle.note"), `{"code":"kettle.note"}`},
-		{evidence.Because("kettle.descale", "kettle.lime").With("litres", 1.7),
-			`{"code":"kettle.descale","args":[{"name":"litres","value":"1.7"}],"facts":["kettle.lime"]}`},
+		{evidence.Because("kettle.descale", "kettle.lime").With(evidence.Number("litres", 1.7)),
+			`{"code":"kettle.descale","args":[{"name":"litres","value":"1.7","kind":"number","number":1.7}],"facts":["kettle.lime"]}`},
 	} {
 		text, err := json.Marshal(test.reason)
 		if err != nil || string(text) != test.want {
@@ -122,7 +137,7 @@ func ExampleWords() {
 		Client:    "The kettle will like a clean this week.",
 		Clinician: "descaling due after {months} months",
 	}}
-	r := evidence.Because("kettle.descale", "kettle.lime").With("months", 6)
+	r := evidence.Because("kettle.descale", "kettle.lime").With(evidence.Count("months", 6))
 	fmt.Println(words.Client(r))
 	fmt.Println(words.Clinician(r))
 	// Output:

@@ -59,8 +59,8 @@ func words() evidence.Words {
 // reasons says how the curve came about.
 func (m *model) reasons(d onerm.CurveData, shape bend.Bend, covariance mat.Symmetric) []evidence.Reason {
 	list := []evidence.Reason{
-		evidence.Because(codeCurve, FormFact(m.Form), factOneRM, factSet, factFreedom, factLimit, factFall).With("form", m.Form).With("sets", sets(d.Sets)).
-			With("reps", d.Studied).With("freedom", d.Freedom).With("noise", units.Fraction(d.Noise)),
+		evidence.Because(codeCurve, FormFact(m.Form), factOneRM, factSet, factFreedom, factLimit, factFall).With(
+			evidence.Term("form", m.Form.String()), evidence.Text("sets", sets(d.Sets)), evidence.Numbers("reps", d.Studied), evidence.Count("freedom", d.Freedom), evidence.Share("noise", units.Fraction(d.Noise))),
 	}
 	if m.Alone {
 		list = append(list, evidence.Because(codeAlone))
@@ -69,16 +69,16 @@ func (m *model) reasons(d onerm.CurveData, shape bend.Bend, covariance mat.Symme
 	}
 	fewest, _ := d.Studied.Min()
 	if most, _ := d.Studied.Max(); fewest == most {
-		list = append(list, evidence.Because(codeOneCount, factPrior).With("reps", fewest))
+		list = append(list, evidence.Because(codeOneCount, factPrior).With(evidence.Number("reps", fewest)))
 	}
 	if n := shared(m.ends); n > 0 {
-		list = append(list, evidence.Because(codeSameDay, factSameDay).With("shared", n).With("sets", d.Sets).With("share", units.Fraction(sameDay)))
+		list = append(list, evidence.Because(codeSameDay, factSameDay).With(evidence.Count("shared", n), evidence.Count("sets", d.Sets), evidence.Share("share", units.Fraction(sameDay))))
 	}
 	if fewest > 1 {
-		list = append(list, evidence.Because(codeBeyond, factOneRM).With("reps", fewest))
+		list = append(list, evidence.Because(codeBeyond, factOneRM).With(evidence.Number("reps", fewest)))
 	}
 	if m.Expected > 0 {
-		list = append(list, evidence.Because(codeExpected).With("expected", m.Expected).With("sd", m.ExpectedSD))
+		list = append(list, evidence.Because(codeExpected).With(evidence.Mass("expected", m.Expected), evidence.Share("sd", m.ExpectedSD)))
 	}
 	return list
 }
@@ -88,8 +88,8 @@ func (m *model) reasonPrior(shape bend.Bend, covariance mat.Symmetric) evidence.
 	if m.form().HasFloor() {
 		facts = append(facts, factFloor)
 	}
-	return evidence.Because(codePrior, facts...).With("population", percentOf(math.Exp(population.mean))).
-		With("own", percentOf(shape.Fall())).With("told", told(shape, covariance))
+	return evidence.Because(codePrior, facts...).With(
+		evidence.Share("population", percentOf(math.Exp(population.mean))), evidence.Share("own", percentOf(shape.Fall())), evidence.Share("told", told(shape, covariance)))
 }
 
 // told is the share of the information on the fall that does not come from the

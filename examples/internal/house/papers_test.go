@@ -33,6 +33,7 @@ func TestPapers(t *testing.T) {
 			checkLimits(t, l)
 			checkHeld(t, l)
 			checkItems(t, l)
+			checkReasons(t, l)
 		})
 	}
 }

@@ -159,21 +159,12 @@ func (p *pkg) argNames(visit func(name string)) {
 		}
 	}
 	p.inspect(func(n ast.Node, _ []ast.Node) {
-		switch n := n.(type) {
-		case *ast.CallExpr:
-			if f, ok := n.Fun.(*ast.SelectorExpr); ok && f.Sel.Name == "With" && named(p.typeOf(f.X), "units/evidence", "Reason") {
-				text(n.Args[0])
-			}
-		case *ast.CompositeLit:
-			if !named(p.typeOf(n), "units/evidence", "Arg") || len(n.Elts) == 0 {
-				return
-			}
-			for _, e := range n.Elts {
-				if kv, ok := e.(*ast.KeyValueExpr); ok && kv.Key.(*ast.Ident).Name == "Name" {
-					text(kv.Value)
-				}
-			}
-			text(n.Elts[0])
+		call, ok := n.(*ast.CallExpr)
+		if !ok || !named(p.typeOf(call), "units/evidence", "Arg") {
+			return
+		}
+		for _, e := range call.Args {
+			text(e) // the name of a constructor's first argument, or of a helper's
 		}
 	})
 }

@@ -29,9 +29,10 @@ func All(tables ...[]Row) Reasons {
 	return all
 }
 
-// Because is the reason of a code with the facts that it rests on.
+// Because is the reason of a code with the facts that it rests on: those of the row,
+// for reading.
 func (r Reasons) Because(code evidence.ReasonCode) evidence.Reason {
-	return evidence.Because(code, slices.Clone(r[code].Facts)...)
+	return evidence.Because(code, r[code].Facts...)
 }
 
 // Words returns a fresh table of what the reasons say.
