@@ -46,7 +46,7 @@ func appendDiabetes(items []item) []item {
 	return append(items, implied)
 }
 
-// namedBy are the codes of which a clearance may name any to lift the item.
+// namedBy are the codes that lift the item if a clearance names one of them.
 func (it item) namedBy() []Code {
 	if it.by == nil {
 		return []Code{it.code}
@@ -54,8 +54,8 @@ func (it item) namedBy() []Code {
 	return slices.Concat(it.by, diabetesCodes)
 }
 
-// neededBy are the codes of which a clearance may name any to answer the need of
-// a branch.
+// neededBy are the codes that answer the need of a branch if a clearance names one
+// of them.
 func (it item) neededBy() []Code {
 	return slices.Concat(it.namedBy(), knownDiseases[it.code].diseases)
 }
