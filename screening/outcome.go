@@ -178,7 +178,7 @@ type Variant uint8
 
 // Variants.
 const (
-	AsItStands   Variant = iota // as it stands
+	_            Variant = iota // as it stands
 	FirstReading                // "first reading": read once, and to be read again
 	LongAgo                     // "long ago": its day lies far enough back
 	Agreed                      // "agreed": with a clearance in force that names it
