@@ -27,7 +27,7 @@
 // until the technique was seen, and what is known of an exercise that this one
 // replaces are joined in [Prescription.Most], which every dose says in its
 // cautions. Without an estimate a limit on the share is one on what the sets that
-// were done show at the least; where nothing shows it, the lightest weight is left
+// were done show at least; where nothing shows it, the lightest weight is left
 // if it is one to begin with unknown. Within a visit the weight goes up only
 // where somebody saw the technique of the exercise and is there.
 //

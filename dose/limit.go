@@ -81,7 +81,7 @@ func (r *Request) mostUnknown() units.Mass {
 }
 
 // liftsSurely returns the one-repetition maximum that the sets that were done
-// show at the least, that of the weaker side for work on both, and zero where
+// show at least, that of the weaker side for work on both, and zero where
 // they show none.
 func (r *Request) liftsSurely() units.Mass {
 	if r.Exercise.MovesBody || r.Exercise.Measure != exercise.Repetitions {
@@ -100,7 +100,7 @@ func (r *Request) liftsSurely() units.Mass {
 	return max(best[body.Both], best[r.Side])
 }
 
-// shows returns the maximum that one set shows at the least, by the house
+// shows returns the maximum that one set shows at least, by the house
 // equation that gives less up to 10 repetitions; zero for a set of no known
 // reserve, or one that says nothing any more.
 func (r *Request) shows(s setlog.Set) units.Mass {

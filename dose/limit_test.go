@@ -108,7 +108,7 @@ func doneSet(kg float64, reps int, effort units.Effort) setlog.Set {
 }
 
 // A limit on the share holds without an estimate: sets of 12 with 5 kg and 3 left
-// show 6.7 kg at the least (Brzycki and Epley: 4/3 of the weight at 10
+// show 6.7 kg at least (Brzycki and Epley: 4/3 of the weight at 10
 // repetitions), of which 40 % are 2.7 kg.
 func TestShareLimitWithoutEstimate(t *testing.T) {
 	left := func(n float64) units.Effort { return units.Must(units.InReserve(n)) }

@@ -94,7 +94,7 @@ func (n *now) above(each units.Mass) (ahead, error) {
 	return a, nil
 }
 
-// moved returns the part of the body that is lifted, at the least, 0 if not known.
+// moved returns the part of the body that is lifted, at least, 0 if not known.
 func (n *now) moved() units.Mass {
 	low, ok := n.c.Request.Exercise.MovedShare.Min()
 	if !ok {

@@ -30,7 +30,7 @@ import (
 // new exercise begins with its lightest weight. Where attendance is low a set is
 // taken away; on an assessment whose review is over, nothing is prescribed; a plan
 // that has expired is made no harder. The weaker side leads.
-// It looks at the visits of the last twelve weeks, four at the least, at those since
+// It looks at the visits of the last twelve weeks, four at least, at those since
 // the last assessment, at all from the latest at which a set was done on, and at who
 // watched last. Of older visits the order of the days alone is checked: a log needs
 // no more, however long.

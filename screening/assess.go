@@ -43,7 +43,7 @@ type assessment struct {
 	items []item
 	out   Outcome
 
-	lifted []Code // of which a clearance that names one has lifted something
+	lifted []Code // a clearance that names one of them has lifted something
 }
 
 // add takes in one finding. What is light and supervised or graver rests on the
@@ -195,7 +195,7 @@ func (a *assessment) lift(items []item) {
 	}
 }
 
-// same reports whether e and f come to the same.
+// same reports whether e and f have the same effect.
 func (e effect) same(f effect) bool {
 	return e.route == f.route && e.meanwhile == f.meanwhile && e.limits.AsTightAs(f.limits) && f.limits.AsTightAs(e.limits)
 }

@@ -11,7 +11,7 @@ import (
 
 // suffixes are what variants add to the codes of reasons.
 var suffixes = map[screening.Variant]string{
-	screening.AsItStands: "", screening.FirstReading: ".again", screening.LongAgo: ".later", screening.Agreed: ".clearance", screening.ForVigorous: ".vigorous",
+	0: "", screening.FirstReading: ".again", screening.LongAgo: ".later", screening.Agreed: ".clearance", screening.ForVigorous: ".vigorous",
 }
 
 // ofRules are the codes of findings that no list, question or branch has.

@@ -8,7 +8,7 @@ import (
 	"example.org/posology/units/body"
 )
 
-// An item is an entry that is present, or of which it is not known whether it is.
+// An item is an entry that is present, or that may be.
 type item struct {
 	*entry
 	held     Answer    // Yes or Unknown

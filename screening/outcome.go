@@ -178,7 +178,7 @@ type Variant uint8
 
 // Variants.
 const (
-	AsItStands   Variant = iota // as it stands
+	_            Variant = iota // as it stands
 	FirstReading                // "first reading": read once, and to be read again
 	LongAgo                     // "long ago": its day lies far enough back
 	Agreed                      // "agreed": with a clearance in force that names it
@@ -202,7 +202,7 @@ func (v *Variant) UnmarshalText(text []byte) error { return variants.Unmarshal(t
 // Waived returns an outcome without screening, for analyses of data: of somebody
 // who trains in a setting, from day on for 12 months. It must not be used for a
 // person; the reason is kept in the outcome, and every dose and decision repeats
-// it. Without a reason there is no outcome, but the zero value.
+// it. Without a reason there is only the zero value.
 func Waived(reason string, who body.Person, setting Setting, day units.Day) Outcome {
 	if reason == "" {
 		return Outcome{}

@@ -50,7 +50,7 @@ func (b *BloodPressure) check() error {
 
 func checkPulse(beats int) error { return givenWithin(beats, 20, 250, " beats a minute") }
 
-// givenWithin is within for a reading of which 0 means that there is none.
+// givenWithin is within for a reading where 0 means that none was taken.
 func givenWithin(v, lo, hi int, unit string) error {
 	if v == 0 {
 		return nil

@@ -18,7 +18,7 @@ type Kit struct {
 	made *made // tables that are compiled already; see [Kit.Once]
 }
 
-// A Dumbbell is a ready-made dumbbell, of which Count singles exist. Two of
+// A Dumbbell is a ready-made dumbbell, and Count of them exist. Two of
 // the same mass make a pair, from one entry or from two.
 type Dumbbell struct {
 	Mass  units.Marked `json:"mass"`  // above 0, at most 1000 kg
@@ -44,7 +44,7 @@ type Bar struct {
 	PlatesPerEnd int          `json:"plates_per_end,omitzero"` // most plates that fit on one end, at most 500; 0 states no limit
 }
 
-// A Plate is a kind of plate, of which Count exist. A kind is listed once.
+// A Plate is a kind of plate, and Count of them exist. A kind is listed once.
 type Plate struct {
 	Mass  units.Marked `json:"mass"`  // above 0, at most 100 kg
 	Count int          `json:"count"` // 1 to 500

@@ -11,7 +11,7 @@ import (
 	"example.org/posology/units/field"
 )
 
-// Verdict is what one finding of an audit comes to.
+// Verdict is the result of one finding of an audit.
 type Verdict uint8
 
 // Verdicts.

@@ -101,7 +101,7 @@ type Recommendation struct {
 	Body       string `json:"body"` // who speaks
 	Year       int    `json:"year"`
 	Population string `json:"population"` // for whom, in words
-	// Conditions that Population names, any of which will do; empty: a row for
+	// Conditions that Population names, one of them is enough; empty: a row for
 	// people at large.
 	Conditions []Condition     `json:"conditions,omitempty"`
 	AgeMin     body.Age        `json:"age_min,omitzero"` // years

@@ -15,7 +15,7 @@ import (
 // finds it, or [NewCurve] makes it of its numbers. It is a [Relation]. The zero
 // value is "not given": its methods return an [field.ErrMissing]. It falls
 // strictly over the repetitions studied and rises nowhere. It ends at 30, or where
-// a line comes to nothing.
+// a line reaches zero.
 type Curve struct{ data CurveData }
 
 var _ Relation = Curve{}

@@ -6,7 +6,7 @@
 // The literature counts a set for the muscles that it trains directly and, by
 // one of three conventions, for those that it trains indirectly: not at all
 // ([DirectSets]), by half ([FractionalSets]) or in full ([TotalSets]). Numbers of different
-// conventions differ twofold and more for the arms, so a [Sets] bears its
+// conventions differ twofold and more for the arms, so a [Sets] carries its
 // convention and refuses to be compared with another's. Here a prime muscle of
 // the exercise is trained directly, a synergist indirectly, and a stabiliser
 // not; that reading is this module's own.

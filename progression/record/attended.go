@@ -22,7 +22,7 @@ type AttendanceReport struct {
 	Answer   programme.AttendanceAnswer `json:"answer"` // what it says of the plan
 }
 
-// Shortfall is an exercise of which less was done at a visit than was asked for.
+// Shortfall is an exercise that got less at a visit than was asked for.
 type Shortfall struct {
 	Day      units.Day   `json:"day"`
 	Exercise exercise.ID `json:"exercise"`

@@ -101,7 +101,7 @@ func (r Result) checkTrials(bad *field.Errors) {
 	}
 }
 
-// Best returns the best of the trials of a test of which the best one counts:
+// Best returns the best trial of a test whose best trial counts:
 // the strongest grip, the fastest walk. All trials must have one unit. For other
 // tests more than one trial is an [field.ErrConflict].
 func Best(t Test, trials ...Amount) (Amount, error) {

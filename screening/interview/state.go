@@ -77,7 +77,7 @@ func (s state) full() screening.Profile {
 	return full
 }
 
-// list puts a list together. A list of which no group was answered was not
+// list puts a list together. A list in which no group was answered was not
 // asked; the groups that were not answered beside others are unsure.
 func (s state) list(kind screening.Kind) screening.Checklist {
 	var list screening.Checklist

@@ -105,6 +105,9 @@ func TestEveryEnumerationIsListedAndItsTextsAreInItsDocs(t *testing.T) {
 			}
 			typ, constants := v.comments()
 			for value, text := range v.texts {
+				if _, named := constants[value]; text == "" && named {
+					t.Errorf("%s: a name for the %s that is not given: == 0 asks for it", p.where(v.at), v.typ.Name())
+				}
 				if text != "" && !strings.Contains(typ+constants[value], strconv.Quote(text)) {
 					t.Errorf("%s: neither the comment of %s nor that of its constant states the text %q", p.where(v.at), v.typ.Name(), text)
 				}
