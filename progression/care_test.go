@@ -321,3 +321,18 @@ func TestNextFineStepsAreWithin(t *testing.T) {
 		t.Errorf("%v, %+v, %+v", d.Change, d.Rise, d.Reasons)
 	}
 }
+
+// Who lifted something was there, though the weight is doubtful: no days were missed.
+func TestNextCountsDaysFromDoubtfulSets(t *testing.T) {
+	c := rowCourse(t, 2, 4, 6)
+	c.Log = []progression.Visit{pastVisit(c, 9, 4*kilo, 10, 3), *last(&c)}
+	v := last(&c)
+	v.Sets = slices.Clone(v.Sets)
+	for i := range v.Sets {
+		v.Sets[i].Load = 5 * kilo // not of the kit
+	}
+	c.Day, c.Request.Day = v.Day+3, 0
+	if d, err := progression.Next(c); err != nil || len(d.Queries) != len(v.Sets) {
+		t.Errorf("%v: %+v", err, d)
+	}
+}

@@ -36,10 +36,12 @@ type now struct {
 	offered **offer            // the harder variant once it was looked at; see variant
 }
 
-// look sees a course in the frame of its day, without the passed visits of its log.
+// look sees a course in the frame of its day, without the passed visits of its log,
+// and takes the sets out of it that are queried.
 func look(c *Course, waits waiting, f *dose.Frame, passed int) (*now, error) {
 	n := &now{c: c, waits: waits, f: f, out: f.Outline(), most: f.Ceiling()}
-	n.c.Log, n.doubtful, n.queries = c.clean(f.Table(), passed)
+	trained := c.lastDone() // with sets that are queried too
+	c.Log, n.doubtful, n.queries = c.clean(f.Table(), passed)
 	var err error
 	if n.seen, err = n.last().Read(visit.Trial{Least: n.out.Reserve.Least, Rated: c.Policy.Rule == rule.NameOMNIBelow8}, f.Table()); err != nil {
 		return n, err
@@ -51,7 +53,7 @@ func look(c *Course, waits waiting, f *dose.Frame, passed int) (*now, error) {
 	if err := n.byRule(); err != nil {
 		return n, err
 	}
-	if n.back, err = n.missed(c.lastDone()); err != nil {
+	if n.back, err = n.missed(trained); err != nil {
 		return n, err
 	}
 	if len(c.Sessions) > 0 { // of none nothing is concluded

@@ -158,16 +158,12 @@ func ended(k Kit, p Purchase, stalls []Stall, now []bool) ([]int, error) {
 
 // stalled tells of each stall whether k leaves it; it compiles each hold once.
 func stalled(k Kit, stalls []Stall) ([]bool, error) {
-	tables := map[body.Hold]*Table{}
+	k = k.Once(k)
 	left := make([]bool, len(stalls))
 	for i, s := range stalls {
-		table, ok := tables[s.Hold]
-		if !ok {
-			var err error
-			if table, err = k.Compile(s.Hold); err != nil && !errors.Is(err, ErrEmptyKit) {
-				return nil, err
-			}
-			tables[s.Hold] = table
+		table, err := k.Compile(s.Hold)
+		if err != nil && !errors.Is(err, ErrEmptyKit) {
+			return nil, err
 		}
 		gap, heavier := table.Next(s.Present)
 		left[i] = !heavier || gap.To.each > s.limit()

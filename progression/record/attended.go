@@ -6,7 +6,6 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/progression"
 	"example.org/posology/progression/programme"
-	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -112,15 +111,9 @@ func below(v progression.Visit) (*evidence.Reason, bool) {
 	if len(v.Sets) == 0 || v.Plan.Finding != nil {
 		return nil, false
 	}
-	report, err := visit.Gates(v)
-	if err != nil {
-		return nil, false // bad fields are reported where they are decided on
-	}
-	for _, g := range report.Gates {
-		for _, why := range g.Reasons {
-			if why.Code == belowDose {
-				return &why, true
-			}
+	for _, why := range v.Repetitions().Reasons {
+		if why.Code == belowDose {
+			return &why, true
 		}
 	}
 	return nil, false
