@@ -134,14 +134,5 @@ func (d Day) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what MarshalText writes.
 func (d *Day) UnmarshalText(text []byte) error {
-	if len(text) == 0 {
-		*d = 0
-		return nil
-	}
-	v, err := ParseDay(string(text))
-	if err != nil {
-		return err
-	}
-	*d = v
-	return nil
+	return field.SetText(d, text, ParseDay)
 }

@@ -274,6 +274,5 @@ func (l *Load) UnmarshalJSON(data []byte) error {
 	if err := field.Decode(data, &j, field.Strict); err != nil {
 		return err
 	}
-	*l = Load{Each: j.Each, Total: j.Total, Hold: j.Hold, parts: j.Parts}
-	return nil
+	return field.Set(l, Load{Each: j.Each, Total: j.Total, Hold: j.Hold, parts: j.Parts}, nil)
 }

@@ -109,11 +109,7 @@ func ParseLoad(s string) (Load, error) {
 // UnmarshalText reads what [ParseLoad] reads.
 func (l *Load) UnmarshalText(text []byte) error {
 	v, err := ParseLoad(string(text))
-	if err != nil {
-		return err
-	}
-	*l = v
-	return nil
+	return field.Set(l, v, err)
 }
 
 // maxShare is the highest share of 1RM taken, against percents for shares.

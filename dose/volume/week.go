@@ -110,14 +110,5 @@ func ParseWeek(s string) (Week, error) {
 
 // UnmarshalText reads what MarshalText writes.
 func (w *Week) UnmarshalText(text []byte) error {
-	if len(text) == 0 {
-		*w = 0
-		return nil
-	}
-	v, err := ParseWeek(string(text))
-	if err != nil {
-		return err
-	}
-	*w = v
-	return nil
+	return field.SetText(w, text, ParseWeek)
 }

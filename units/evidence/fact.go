@@ -90,7 +90,7 @@ func (f Fact) check() error {
 // All yields the facts in the order added.
 func (l *Ledger) All() iter.Seq[Fact] {
 	return func(yield func(Fact) bool) {
-		for _, id := range l.order {
+		for _, id := range field.OrZero(l).order {
 			if !yield(l.facts[id]) {
 				return
 			}
@@ -100,7 +100,7 @@ func (l *Ledger) All() iter.Seq[Fact] {
 
 // Fact returns the fact with the given ID, and whether there is one.
 func (l *Ledger) Fact(id FactID) (Fact, bool) {
-	f, ok := l.facts[id]
+	f, ok := field.OrZero(l).facts[id]
 	return f, ok
 }
 
@@ -108,7 +108,7 @@ func (l *Ledger) Fact(id FactID) (Fact, bool) {
 // counted: a computed fact takes the weakest basis among its inputs. An
 // unknown ID is an [field.ErrUnknown], a fact that rests on itself an
 // [field.ErrConflict].
-func (l *Ledger) Basis(id FactID) (Basis, error) { return l.basis(id, map[FactID]Basis{}) }
+func (l *Ledger) Basis(id FactID) (Basis, error) { return field.OrZero(l).basis(id, map[FactID]Basis{}) }
 
 // basis keeps what it found in known; BasisUnknown marks a fact still open.
 func (l *Ledger) basis(id FactID, known map[FactID]Basis) (Basis, error) {
