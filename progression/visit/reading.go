@@ -94,7 +94,7 @@ func (v *Visit) SetsWith(wanted func(each units.Mass) bool) []setlog.Set {
 	v = field.OrZero(v)
 	var list []setlog.Set
 	for _, s := range v.Sets {
-		if wanted(Each(s)) {
+		if wanted != nil && wanted(Each(s)) {
 			list = append(list, s)
 		}
 	}

@@ -31,11 +31,15 @@ type Ledger struct {
 // NewLedger returns a ledger of the given facts. It reports every fact that
 // has no ID, value or basis, that stands twice, that names a source unknown to
 // [Source], that has no source though its basis asks for one, that is computed
-// from nothing, or that rests on a fact not in the ledger.
+// from nothing, or that rests on a fact not in the ledger; and every sequence that is nil.
 func NewLedger(facts ...iter.Seq[Fact]) (*Ledger, error) {
 	l := &Ledger{facts: map[FactID]Fact{}}
 	var bad field.Errors
-	for _, some := range facts {
+	for i, some := range facts {
+		if some == nil {
+			bad.Add(fmt.Sprintf("/%d", i), field.Bad(nil, "a sequence of facts", field.ErrMissing))
+			continue
+		}
 		for f := range some {
 			bad.Add("/"+string(f.ID), l.add(f))
 		}

@@ -62,7 +62,7 @@ func DecodeChecked[T any](data []byte, v *T, how How, check func(T) error) error
 	}
 	fresh, d := read(data, reflect.TypeFor[T](), how)
 	value := fresh.Interface().(T)
-	if !d.root.cut {
+	if !d.root.cut && check != nil {
 		d.merge(check(value))
 	}
 	if len(d.errs) == 0 {
