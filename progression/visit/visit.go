@@ -212,7 +212,9 @@ func (v *Visit) LeastLeft(unrecorded units.RIR) units.RIR {
 func (v *Visit) CountsReserve() bool { return field.OrZero(v).Plan.Measure == exercise.Repetitions }
 
 // Searches reports whether the load was to be looked for.
-func Searches(p *dose.Prescription) bool { return p != nil && p.Finding != nil && p.Finding.MaxSteps > 0 }
+func Searches(p *dose.Prescription) bool {
+	return p != nil && p.Finding != nil && p.Finding.MaxSteps > 0
+}
 
 // Looked reports whether somebody saw the technique at the visit or in the four
 // weeks before.

@@ -112,7 +112,9 @@ func (l *Ledger) Fact(id FactID) (Fact, bool) {
 // counted: a computed fact takes the weakest basis among its inputs. An
 // unknown ID is an [field.ErrUnknown], a fact that rests on itself an
 // [field.ErrConflict].
-func (l *Ledger) Basis(id FactID) (Basis, error) { return field.OrZero(l).basis(id, map[FactID]Basis{}) }
+func (l *Ledger) Basis(id FactID) (Basis, error) {
+	return field.OrZero(l).basis(id, map[FactID]Basis{})
+}
 
 // basis keeps what it found in known; BasisUnknown marks a fact still open.
 func (l *Ledger) basis(id FactID, known map[FactID]Basis) (Basis, error) {
