@@ -150,7 +150,7 @@ var badFields = []struct {
 	path, got, allowed string
 	category           error
 }{
-	{"/day", "2026-02-30", "0001-01-01 to", field.ErrOutOfRange},
+	{"/day", "2026-02-30", "1 to 28, as February 2026 has", field.ErrOutOfRange},
 	{"/Day", `"2026-02-03"`, "the names: day, sets, best,", field.ErrUnknown},
 	{"/sets/0/reps", "5.5", "a whole number that fits 64 bits", field.ErrSyntax},
 	{"/sets/0/load", `"100"`, "a unit", field.ErrMissing},
