@@ -26,7 +26,7 @@ const (
 func DidYouMean(given string, names iter.Seq2[string, string]) string {
 	given = strings.ToLower(strings.TrimSpace(given))
 	words := strings.FieldsFunc(given, func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
-	if len(given) > maxNear || len(words) == 0 {
+	if len(given) > maxNear || len(words) == 0 || names == nil {
 		return ""
 	}
 	kin := kinOf(words, names)

@@ -92,6 +92,10 @@ var onNil = map[string]struct {
 		_, err := evidence.NewLedger(evidence.UnitFacts(), nil)
 		return err
 	}},
+	"units/field: func DidYouMean": {false, func() error { field.DidYouMean("lift", nil); return nil }},
+	"units/field: func OrZero":     {false, func() error { *field.OrZero[int](nil)++; return nil }},
+	"units/field: func Set":        {true, func() error { return field.Set(nil, 1, nil) }},
+	"units/field: func SetText":    {true, func() error { return field.SetText(nil, nil, units.ParseDay) }},
 	"units/field: func DecodeChecked": {true, func() error {
 		var n int
 		if err := field.DecodeChecked([]byte("1"), &n, field.Strict, nil); err != nil || n != 1 {
