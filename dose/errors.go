@@ -2,9 +2,11 @@ package dose
 
 import (
 	"errors"
+	"fmt"
 
 	"example.org/posology/dose/exercise"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Why no dose can be given.
@@ -38,7 +40,8 @@ type ConstraintError struct {
 
 // Error gives the category, the exercise and the values that bit.
 func (e *ConstraintError) Error() string {
-	text := e.Err.Error()
+	e = field.OrZero(e)
+	text := fmt.Sprint(e.Err)
 	if e.Exercise != "" {
 		text += ": " + string(e.Exercise)
 	}
@@ -51,4 +54,4 @@ func (e *ConstraintError) Error() string {
 }
 
 // Unwrap returns the category.
-func (e *ConstraintError) Unwrap() error { return e.Err }
+func (e *ConstraintError) Unwrap() error { return field.OrZero(e).Err }

@@ -60,15 +60,15 @@ func NewFrame(r Request) (*Frame, error) {
 }
 
 // Request returns what the frame was made for.
-func (f *Frame) Request() Request { return f.r }
+func (f *Frame) Request() Request { return field.OrZero(f).r }
 
 // Table returns what the kit makes in the exercise's hold.
-func (f *Frame) Table() *equipment.Table { return f.table }
+func (f *Frame) Table() *equipment.Table { return field.OrZero(f).table }
 
 // Estimate returns the test of strength that the dose rests on, made out for the
 // request's side, and false where there is none.
 func (f *Frame) Estimate() (onerm.Estimate, bool) {
-	if f.estimate == nil {
+	if f == nil || f.estimate == nil {
 		return onerm.Estimate{}, false
 	}
 	return *f.estimate, true
@@ -76,11 +76,12 @@ func (f *Frame) Estimate() (onerm.Estimate, bool) {
 
 // Outline returns the dose without a load: phase, sets, the range of the count
 // and the count to begin with, reserve, rest and days.
-func (f *Frame) Outline() Prescription { return f.plain }
+func (f *Frame) Outline() Prescription { return field.OrZero(f).plain }
 
 // MostSets returns the most sets that may be asked for: those of the guideline's
 // row, or those that it is built up to.
 func (f *Frame) MostSets() int {
+	f = field.OrZero(f)
 	if f.g.row == nil || f.g.buildTo < aboutThreeSets {
 		return f.g.buildTo
 	}
@@ -92,11 +93,11 @@ func (f *Frame) MostSets() int {
 // share of a maximum, the bound of an exercise that this one replaces and a
 // beginner's first weight allow, [units.MaxMass] where nothing limits it. Why it
 // is what it is stands in the outline's reasons and the cautions of each dose.
-func (f *Frame) Ceiling() units.Mass { return f.most }
+func (f *Frame) Ceiling() units.Mass { return field.OrZero(f).most }
 
 // Prescribe returns the dose of one exercise, as [Prescribe] does.
 func (f *Frame) Prescribe() (Prescription, error) {
-	if f.table == nil {
+	if f == nil || f.table == nil {
 		return Prescription{}, &field.Error{Path: "/screening", Allowed: "a frame of NewFrame", Err: ErrNotScreened}
 	}
 	d := f.draft()

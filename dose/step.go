@@ -72,7 +72,7 @@ func inRange[T int | float64](bad *field.Errors, path string, v, least, most T) 
 // log; package progression does, and asks. Bad fields of s come back all at once; where the
 // lightest weight lies above a limit it is a [*ConstraintError].
 func (f *Frame) Continue(s Step) (Prescription, error) {
-	if f.table == nil {
+	if f == nil || f.table == nil {
 		return Prescription{}, &field.Error{Path: "/screening", Allowed: "a frame of NewFrame", Err: ErrNotScreened}
 	}
 	top, _ := f.g.count.Max()

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"iter"
 	"slices"
+	"strings"
 
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
@@ -76,7 +77,33 @@ func (e *entry) term() Term { return Term{e.code, e.kind, e.meaning, e.factID()}
 // [field.ErrUnknown].
 func (c Code) check(of ...Kind) error {
 	if e := find(c); e == nil || !slices.Contains(of, e.kind) {
-		return field.Bad(fmt.Sprintf("%.60q", string(c)), fmt.Sprintf("a known code of kind %v", of), field.ErrUnknown)
+		return field.Bad(fmt.Sprintf("%.60q", string(c)), c.allowed(of), field.ErrUnknown)
 	}
 	return nil
+}
+
+// allowed says which codes may stand in the place of c, and which may be meant.
+func (c Code) allowed(of []Kind) string {
+	names := make([]string, len(of))
+	for i, k := range of {
+		names[i] = k.String()
+	}
+	text := "the code of a " + strings.Join(names, " or ") + ", as Codes lists them"
+	if meant := field.DidYouMean(string(c), named(of)); meant != "" {
+		text += "; " + meant
+	}
+	return text
+}
+
+// named yields the codes of some kinds, alone and with what they stand for.
+func named(of []Kind) iter.Seq2[string, string] {
+	return func(yield func(code, text string) bool) {
+		for i := range entries {
+			e := &entries[i]
+			code := string(e.code)
+			if slices.Contains(of, e.kind) && !(yield(code, code) && yield(code, code+" "+e.meaning)) {
+				return
+			}
+		}
+	}
 }

@@ -25,6 +25,8 @@ type Prompt struct {
 	Code     Code   `json:"code"`
 	YesNo    bool   `json:"yes_no,omitzero"`    // answered in [Profile.Answers], else by a field of its own
 	Triggers []Code `json:"triggers,omitempty"` // any of which, present or unsure, makes it necessary; none: asked of everyone
+	// Reason has the question's words, as that of a [Question] has.
+	Reason evidence.Reason `json:"reason"`
 }
 
 // Prompts yields the table of questions.
@@ -32,7 +34,7 @@ func Prompts() iter.Seq[Prompt] {
 	return func(yield func(Prompt) bool) {
 		for i := range questions {
 			q := &questions[i]
-			p := Prompt{q.code, q.yesNo, slices.Clone(q.triggers)}
+			p := Prompt{q.code, q.yesNo, slices.Clone(q.triggers), askFor(q.code, "").Reason}
 			if q.everyone {
 				p.Triggers = nil
 			}

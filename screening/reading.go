@@ -191,16 +191,7 @@ func (g Glucose) MarshalText() ([]byte, error) { return []byte(g.String()), nil 
 
 // UnmarshalText reads what [ParseGlucose] reads, and nothing as not measured.
 func (g *Glucose) UnmarshalText(text []byte) error {
-	if len(text) == 0 {
-		*g = Glucose{}
-		return nil
-	}
-	v, err := ParseGlucose(string(text))
-	if err != nil {
-		return err
-	}
-	*g = v
-	return nil
+	return field.SetText(g, text, ParseGlucose)
 }
 
 // below reports whether g lies under the threshold as printed in g's unit.

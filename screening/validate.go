@@ -161,6 +161,11 @@ func (p Profile) checkReadings() error {
 	return bad.Err()
 }
 
+// listed names codes in a sentence.
+func listed(codes []Code) string {
+	return strings.Trim(strings.ReplaceAll(fmt.Sprint(codes), " ", ", "), "[]")
+}
+
 // pointerEscape is for names in a JSON Pointer (RFC 6901).
 var pointerEscape = strings.NewReplacer("~", "~0", "/", "~1")
 
@@ -169,7 +174,7 @@ func (p Profile) checkRecords() error {
 	bad.Add("/falls", p.Falls.check())
 	for i, code := range p.HomeReadings {
 		if !slices.Contains(homeReadings, code) {
-			bad.Add(fmt.Sprintf("/home_readings/%d", i), field.Bad(fmt.Sprintf("%.60q", string(code)), fmt.Sprint(homeReadings), field.ErrUnknown))
+			bad.Add(fmt.Sprintf("/home_readings/%d", i), field.Bad(fmt.Sprintf("%.60q", string(code)), listed(homeReadings), field.ErrUnknown))
 		}
 	}
 	bad.Add("/events", checkEvents(p.Events, p.Day))
@@ -207,7 +212,7 @@ func checkEvents(events []Event, visit units.Day) error {
 func (e Event) check(visit units.Day) error {
 	var bad field.Errors
 	if en := find(e.Code); en == nil || en.kind != Happening && en.dated == nil {
-		bad.Add("/code", field.Bad(fmt.Sprintf("%.60q", string(e.Code)), "the code of a happening or of a dated condition", field.ErrUnknown))
+		bad.Add("/code", field.Bad(fmt.Sprintf("%.60q", string(e.Code)), "the code of a dated condition, or "+e.Code.allowed([]Kind{Happening}), field.ErrUnknown))
 	}
 	bad.Add("/day", dayOrNone(e.Day))
 	if e.Day > visit && visit.Check() == nil {

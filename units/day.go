@@ -24,9 +24,21 @@ func NewDay(year int, month time.Month, day int) (Day, error) {
 	t := time.Date(year, month, day, 0, 0, 0, 0, time.UTC)
 	y, m, d := t.Date()
 	if year < 1 || year > 9999 || y != year || m != month || d != day {
-		return 0, field.Bad(fmt.Sprintf("%04d-%02d-%02d", year, int(month), day), dayForm, field.ErrOutOfRange)
+		return 0, field.Bad(fmt.Sprintf("%04d-%02d-%02d", year, int(month), day), dayOf(year, month), field.ErrOutOfRange)
 	}
 	return Day(t.Unix()/86400 - epoch), nil
+}
+
+// dayOf says which days there are: those of the month, where there is such a month.
+func dayOf(year int, month time.Month) string {
+	if year < 1 || year > 9999 {
+		return dayForm
+	}
+	if month < time.January || month > time.December {
+		return "a month from 01 to 12"
+	}
+	last := time.Date(year, month+1, 0, 0, 0, 0, 0, time.UTC).Day()
+	return fmt.Sprintf("a day from 1 to %d, as %s %d has", last, month, year)
 }
 
 // epoch is the day before 0001-01-01, counted from 1970-01-01.
@@ -122,14 +134,5 @@ func (d Day) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what MarshalText writes.
 func (d *Day) UnmarshalText(text []byte) error {
-	if len(text) == 0 {
-		*d = 0
-		return nil
-	}
-	v, err := ParseDay(string(text))
-	if err != nil {
-		return err
-	}
-	*d = v
-	return nil
+	return field.SetText(d, text, ParseDay)
 }

@@ -124,26 +124,19 @@ func (e Effort) String() string {
 func (e Effort) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
 
 // UnmarshalText reads what MarshalText writes.
-func (e *Effort) UnmarshalText(text []byte) error {
-	if len(text) == 0 {
-		*e = Effort{}
-		return nil
-	}
-	code, number, found := strings.Cut(string(text), " ")
+func (e *Effort) UnmarshalText(text []byte) error { return field.SetText(e, text, parseEffort) }
+
+func parseEffort(text string) (Effort, error) {
+	code, number, found := strings.Cut(text, " ")
 	value, err := strconv.ParseFloat(number, 64)
 	if !found || err != nil {
-		return field.Bad(fmt.Sprintf("%.40q", text), `a scale and a number, such as "rir 2" or "rpe 8.5"`, field.ErrSyntax)
+		return Effort{}, field.Bad(fmt.Sprintf("%.40q", text), `a scale and a number, such as "rir 2" or "rpe 8.5"`, field.ErrSyntax)
 	}
 	s, err := scales.Parse(code)
 	if err != nil {
-		return err
+		return Effort{}, err
 	}
-	got, err := NewEffort(s, value)
-	if err != nil {
-		return err
-	}
-	*e = got
-	return nil
+	return NewEffort(s, value)
 }
 
 // ratings are the values of the RIR-based scale in repetitions in reserve.

@@ -364,9 +364,5 @@ func (m Mass) MarshalText() ([]byte, error) { return []byte(m.String()), nil }
 // UnmarshalText reads what [ParseMass] reads.
 func (m *Mass) UnmarshalText(text []byte) error {
 	v, err := ParseMass(string(text))
-	if err != nil {
-		return err
-	}
-	*m = v
-	return nil
+	return field.Set(m, v, err)
 }

@@ -74,16 +74,7 @@ func (u MassUnit) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what [ParseMassUnit] reads, and nothing as "not given".
 func (u *MassUnit) UnmarshalText(text []byte) error {
-	if len(text) == 0 {
-		*u = 0
-		return nil
-	}
-	v, err := ParseMassUnit(string(text))
-	if err != nil {
-		return err
-	}
-	*u = v
-	return nil
+	return field.SetText(u, text, ParseMassUnit)
 }
 
 // Marked is a mass with the unit that is marked on the thing, so that a
@@ -103,9 +94,5 @@ func (m Marked) MarshalText() ([]byte, error) { return []byte(m.String()), nil }
 // UnmarshalText reads what [ParseMarked] reads.
 func (m *Marked) UnmarshalText(text []byte) error {
 	v, err := ParseMarked(string(text))
-	if err != nil {
-		return err
-	}
-	*m = v
-	return nil
+	return field.Set(m, v, err)
 }

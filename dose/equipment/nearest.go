@@ -40,10 +40,11 @@ func (d Direction) MarshalText() ([]byte, error) { return directions.Marshal(d) 
 
 // UnmarshalText reads what MarshalText writes.
 func (d *Direction) UnmarshalText(text []byte) error {
-	if directions.Unmarshal(text, d) != nil {
+	err := directions.Unmarshal(text, d)
+	if errors.Is(err, field.ErrUnknown) {
 		return field.Bad(fmt.Sprintf("%.40q", text), "direction: below, above, closest", field.ErrUnknown)
 	}
-	return nil
+	return err
 }
 
 // A RoundingRule says how [Table.Nearest] rounds. The zero RoundingRule goes down.
@@ -79,6 +80,7 @@ type TooHeavyError struct {
 
 // Error gives the lightest load, the target and the ceiling.
 func (e *TooHeavyError) Error() string {
+	e = field.OrZero(e)
 	text := fmt.Sprintf("%v: %s, target %s", ErrTooHeavy, e.Lightest, e.Target)
 	if e.Ceiling > 0 {
 		text += fmt.Sprintf(", ceiling %s", e.Ceiling)

@@ -28,7 +28,9 @@ var (
 type EmptyKitError struct{ Hold body.Hold }
 
 // Error names the hold.
-func (e *EmptyKitError) Error() string { return fmt.Sprintf("%v %s", ErrEmptyKit, e.Hold) }
+func (e *EmptyKitError) Error() string {
+	return fmt.Sprintf("%v %s", ErrEmptyKit, field.OrZero(e).Hold)
+}
 
 // Unwrap returns [ErrEmptyKit].
 func (e *EmptyKitError) Unwrap() error { return ErrEmptyKit }

@@ -192,9 +192,5 @@ func (c *Catalogue) UnmarshalJSON(data []byte) error {
 		return err
 	}
 	got, err := Catalogue{}.With(list...)
-	if err != nil {
-		return err
-	}
-	*c = got
-	return nil
+	return field.Set(c, got, err)
 }

@@ -132,3 +132,34 @@ func TestAuditAtMost(t *testing.T) {
 		}
 	}
 }
+
+// TestAuditOfTwoMuscles: of muscles that rest as long the first, from the head down,
+// is named, and a muscle that is trained on the side alone has no exercise of its own.
+func TestAuditOfTwoMuscles(t *testing.T) {
+	sets := append(onDay(0, "dumbbell-bench-press", "biceps-curl"), onDay(2, "dumbbell-bench-press", "biceps-curl")...)
+	totals := auditTally(t, volume.Performed, sets...)
+	list := found(audited(t, guideline.AuditedWeek{Totals: totals}, "acsm2011-older-start"), guideline.FieldHoursBetween, "*")
+	if len(list) != 1 || list[0].Of != totals.Muscles[0].Muscle.String() || list[0].Found != units.Exactly(48.0) {
+		t.Errorf("%+v, want the first of %+v", list, totals.Muscles)
+	}
+	row := guideline.Recommendation{ID: "made-up", Population: "nobody", PerMuscle: units.AtLeast(1)}
+	report, err := guideline.Audit(guideline.AuditedWeek{Totals: totals}, row)
+	if err != nil {
+		t.Fatal(err)
+	}
+	list = found(report, guideline.FieldPerMuscle, "*")
+	direct := 0
+	for _, m := range totals.Muscles {
+		if m.Exercises > 0 {
+			direct++
+		}
+	}
+	if len(list) != direct || direct == len(totals.Muscles) {
+		t.Errorf("%d lines for %d muscles trained directly, of %d", len(list), direct, len(totals.Muscles))
+	}
+	for _, l := range list {
+		if l.Verdict != guideline.Met || l.Found == units.Exactly(0.0) {
+			t.Errorf("%+v", l)
+		}
+	}
+}

@@ -64,6 +64,7 @@ func checkAlike(list []Estimate) error {
 		return field.Bad(nil, "one estimate or more", field.ErrMissing)
 	}
 	var bad field.Errors
+	key := keyOf(list)
 	for i, e := range list {
 		path := fmt.Sprintf("/%d", i)
 		bad.Add(path, e.Validate())
@@ -72,7 +73,7 @@ func checkAlike(list []Estimate) error {
 				bad.Add(path+which, field.Bad(got, fmt.Sprintf("%v, as in the first", want), field.ErrConflict))
 			}
 		}
-		bad.Add(path+"/key", keyOf(list).Matches(e.Key))
+		bad.Add(path+"/key", key.Matches(e.Key))
 		differs("/exercise", e.Exercise, list[0].Exercise)
 		differs("/side", e.Side, list[0].Side)
 		differs("/hold", e.Hold, list[0].Hold)

@@ -57,15 +57,13 @@ func (c Curve) MarshalJSON() ([]byte, error) {
 // that no curve can have is an error.
 func (c *Curve) UnmarshalJSON(data []byte) error {
 	if string(data) == "null" {
-		*c = Curve{}
-		return nil
+		return field.Set(c, Curve{}, nil)
 	}
 	var d CurveData
 	if err := field.DecodeChecked(data, &d, field.Strict, CurveData.Validate); err != nil {
 		return err
 	}
-	*c = Curve{d}
-	return nil
+	return field.Set(c, Curve{d}, nil)
 }
 
 // matrix returns the covariance, zeros where the form has no floor.

@@ -20,7 +20,7 @@ var (
 	// ErrMovesBody: the body, or a long limb, is most of what is lifted, so that
 	// a 1RM of the held weight alone would mislead. Count the repetitions at
 	// that load instead.
-	ErrMovesBody = errors.New("onerm: the body is most of what is lifted")
+	ErrMovesBody = errors.New("onerm: the body, or a long limb, is most of what is lifted")
 )
 
 // A FormulaEstimate is what one equation by itself makes of a set.

@@ -39,7 +39,7 @@ func (a attempt) measured() bool { return a.reps == 1 && a.high == 0 }
 // or a training status not given, and for a sex where it decides; an
 // [units.ErrNoRIR] for an effort that has no reserve; [ErrNotStudied] for a
 // reserve above 5 or repetitions to failure outside the studied range;
-// [ErrMovesBody]; an [field.ErrOverflow] for a load near [units.MaxMass].
+// [ErrMovesBody].
 // [WhyRefused] says in words why a set that is in order gives no estimate.
 func FromSet(s setlog.Set, e exercise.Exercise, p body.Person) (Estimate, error) {
 	return Options{}.FromSet(s, e, p)

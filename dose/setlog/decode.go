@@ -22,6 +22,7 @@ type RowError struct {
 
 // Error gives the place and every bad field.
 func (e *RowError) Error() string {
+	e = field.OrZero(e)
 	if e.Name == "" {
 		return fmt.Sprintf("line %d, column %d: %v", e.Line, e.Column, e.Err)
 	}
@@ -29,7 +30,7 @@ func (e *RowError) Error() string {
 }
 
 // Unwrap returns the bad fields.
-func (e *RowError) Unwrap() error { return e.Err }
+func (e *RowError) Unwrap() error { return field.OrZero(e).Err }
 
 // maxLine is the longest line that is read, in bytes; a set takes about a hundred.
 const maxLine = 64 << 10

@@ -233,7 +233,7 @@ func drawLogged(t *rapid.T) setlog.Set {
 	s.Exercise = exercise.ID(rapid.StringMatching(`[a-z",-]{1,8}`).Draw(t, "exercise"))
 	s.Hold = rapid.SampledFrom([]body.Hold{body.OneHand, body.OneEachHand, body.OnBar}).Draw(t, "hold")
 	s.Stated = body.Total
-	s.Load = units.Mass(rapid.Int64Range(0, int64(units.MaxMass)/2).Draw(t, "load")) * 2
+	s.Load = units.Mass(rapid.Int64Range(0, 500*int64(units.Kilogram)).Draw(t, "load")) * 2
 	s.Reps = rapid.IntRange(1, 1000).Draw(t, "reps")
 	s.Day = units.Day(rapid.Int32Range(0, 3652059).Draw(t, "day"))
 	s.RepSeconds = rapid.Float64Range(0, 60).Draw(t, "seconds")

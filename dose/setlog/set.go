@@ -21,7 +21,7 @@ type Set struct {
 	Exercise exercise.ID  `json:"exercise"`
 	Side     body.Side    `json:"side"`
 	Hold     body.Hold    `json:"hold"`
-	Load     units.Mass   `json:"load"`            // zero if unloaded
+	Load     units.Mass   `json:"load"`            // 0 to 1000 kg; zero if unloaded
 	Stated   body.Stated  `json:"stated,omitzero"` // needed where two weights are held
 	Reps     int          `json:"reps"`            // done, not attempted
 	Effort   units.Effort `json:"effort,omitzero"` // zero: not recorded
@@ -33,6 +33,8 @@ type Set struct {
 const (
 	maxReps       = 1000
 	maxRepSeconds = 60
+	// maxLoad is what a kit may hold in one thing: far beyond what anybody lifts.
+	maxLoad = 1000 * units.Kilogram
 )
 
 // Validate returns every bad field of s at once. The day and the effort may be
@@ -47,8 +49,8 @@ func (s Set) Validate() error {
 	}
 	bad.Add("/side", s.Side.Check())
 	bad.Add("/hold", s.Hold.Check())
-	if s.Load < 0 {
-		bad.Add("/load", field.Bad(s.Load, "0 kg or more", field.ErrOutOfRange))
+	if s.Load < 0 || s.Load > maxLoad {
+		bad.Add("/load", field.Bad(s.Load, "0 to 1000 kg", field.ErrOutOfRange))
 	} else if s.Hold.Check() == nil {
 		_, err := s.Hold.Each(s.Load, s.Stated)
 		bad.Add("/stated", err)

@@ -16,8 +16,12 @@ import (
 // WriteCSV writes a log that [ReadCSV] reads back as the same sets, with every
 // column. It stops at the first set that is not valid by [Set.Validate] or
 // whose person or exercise holds a line break or is not UTF-8, with a
-// [*RowError] for the line it would have had, and at an error of w.
+// [*RowError] for the line it would have had, and at an error of w. No writer or no
+// sequence at all is an [field.ErrMissing].
 func WriteCSV(w io.Writer, sets iter.Seq[Set]) error {
+	if w == nil || sets == nil {
+		return missing("a writer and a sequence of sets")
+	}
 	out := bufio.NewWriter(w)
 	for i, col := range columns {
 		if i > 0 {
@@ -39,6 +43,9 @@ func WriteCSV(w io.Writer, sets iter.Seq[Set]) error {
 	}
 	return out.Flush()
 }
+
+// missing says that an argument was nil.
+func missing(what string) error { return field.Bad(nil, what, field.ErrMissing) }
 
 func writeRow(out *bufio.Writer, s Set) error {
 	bad := writable(s)
@@ -83,6 +90,9 @@ func quoted(cell string) string {
 // WriteJSONLines writes a log that [ReadJSONLines] reads back as the same sets.
 // It stops as [WriteCSV] does.
 func WriteJSONLines(w io.Writer, sets iter.Seq[Set]) error {
+	if w == nil || sets == nil {
+		return missing("a writer and a sequence of sets")
+	}
 	out := json.NewEncoder(w)
 	out.SetEscapeHTML(false)
 	line := 0

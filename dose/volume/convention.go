@@ -160,24 +160,17 @@ func (s Sets) String() string {
 func (s Sets) MarshalText() ([]byte, error) { return []byte(s.String()), nil }
 
 // UnmarshalText reads what MarshalText writes.
-func (s *Sets) UnmarshalText(text []byte) error {
-	if len(text) == 0 {
-		*s = Sets{}
-		return nil
-	}
-	number, name, _ := strings.Cut(string(text), " ")
+func (s *Sets) UnmarshalText(text []byte) error { return field.SetText(s, text, parseSets) }
+
+func parseSets(text string) (Sets, error) {
+	number, name, _ := strings.Cut(text, " ")
 	n, err := strconv.ParseFloat(number, 64)
 	if err != nil {
-		return field.Bad(fmt.Sprintf("%.40q", text), `sets and their convention, such as "4.5 fractional"`, field.ErrSyntax)
+		return Sets{}, field.Bad(fmt.Sprintf("%.40q", text), `sets and their convention, such as "4.5 fractional"`, field.ErrSyntax)
 	}
 	c, err := conventions.Parse(name)
 	if err != nil {
-		return err
+		return Sets{}, err
 	}
-	got, err := NewSets(n, c)
-	if err != nil {
-		return err
-	}
-	*s = got
-	return nil
+	return NewSets(n, c)
 }

@@ -82,7 +82,7 @@ type weekSums struct {
 // not in the catalogue; an [field.ErrConflict] for a load above ten times the
 // one-repetition maximum; an [field.ErrOverflow] beyond 33 million sets a week.
 func (t *Tally) Add(s setlog.Set) error {
-	if t.counter == nil {
+	if t == nil || t.counter == nil {
 		return field.Bad(nil, "a tally that a counter made", field.ErrMissing)
 	}
 	one, week, err := t.counter.weigh(s)
@@ -249,7 +249,7 @@ func (w *weekSums) lift(of *counted) *liftSums {
 // the same [Counter], and an [field.ErrOverflow] beyond 33 million sets a
 // week; then t stays as it was.
 func (t *Tally) Merge(u *Tally) error {
-	if u == nil || u.counter != t.counter {
+	if t == nil || u == nil || u.counter != t.counter {
 		return field.Bad(nil, "a tally of the same counter", field.ErrConflict)
 	}
 	for week := range u.Weeks() {

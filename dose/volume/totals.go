@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // Totals are what a tally holds of one week.
@@ -117,7 +118,9 @@ type ExerciseWeek struct {
 }
 
 // Weeks yields the weeks that have sets, in order.
-func (t *Tally) Weeks() iter.Seq[ISOWeek] { return slices.Values(slices.Sorted(maps.Keys(t.weeks))) }
+func (t *Tally) Weeks() iter.Seq[ISOWeek] {
+	return slices.Values(slices.Sorted(maps.Keys(field.OrZero(t).weeks)))
+}
 
 // All yields the totals of every week that has sets, in order.
 func (t *Tally) All() iter.Seq[Totals] {
@@ -132,6 +135,7 @@ func (t *Tally) All() iter.Seq[Totals] {
 
 // Totals returns the totals of w, of no sets if it has none.
 func (t *Tally) Totals(w ISOWeek) Totals {
+	t = field.OrZero(t)
 	out := Totals{Week: w, Daily: make([]VolumeLoad, daysInWeek)}
 	if t.counter != nil {
 		out.Kind, out.Rule = t.counter.kind, t.counter.rule

@@ -109,14 +109,5 @@ func parseISOWeek(s string) (ISOWeek, error) {
 // UnmarshalText reads a week such as "2026-W53". Another form is an
 // [field.ErrSyntax], a week that does not exist an [field.ErrOutOfRange].
 func (w *ISOWeek) UnmarshalText(text []byte) error {
-	if len(text) == 0 {
-		*w = 0
-		return nil
-	}
-	v, err := parseISOWeek(string(text))
-	if err != nil {
-		return err
-	}
-	*w = v
-	return nil
+	return field.SetText(w, text, parseISOWeek)
 }

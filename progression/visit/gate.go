@@ -84,6 +84,9 @@ func Gates(v Visit) (GateReport, error) {
 
 // Join takes the most cautious of the gates' answers.
 func (r *GateReport) Join() {
+	if r == nil {
+		return
+	}
 	r.Advice = 0
 	for _, g := range r.Gates {
 		r.Advice = max(r.Advice, g.Advice)

@@ -8,6 +8,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // events answers by what ends a set: see [screening.During]. What ends the
@@ -91,6 +92,7 @@ func (v *Visit) rangeOfMovement() GateAnswer {
 // Technique raises where form was kept and somebody saw it within four weeks, and
 // keeps the load where it gave way or is not known.
 func (v *Visit) Technique() GateAnswer {
+	v = field.OrZero(v)
 	switch {
 	case given.Yes(v.FormLost):
 		return GateTechnique.says(rule.Keep, because("progression.form-lost"))
@@ -131,6 +133,7 @@ func (v *Visit) effortUncounted() GateAnswer {
 // Repetitions asks for every planned set, on both sides alike, with the planned
 // load and at the top of the range.
 func (v *Visit) Repetitions() GateAnswer {
+	v = field.OrZero(v)
 	top, _ := v.Plan.Span.Max()
 	each, other := v.OtherLoad()
 	switch {

@@ -8,14 +8,19 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // LastReps returns the repetitions of the last set, the fewer where each side has
-// its own.
+// its own, and 0 without a set.
 func (v *Visit) LastReps() int {
+	v = field.OrZero(v)
 	last := map[body.Side]int{}
 	for _, s := range v.Sets {
 		last[s.Side] = s.Reps
+	}
+	if len(last) == 0 {
+		return 0
 	}
 	return slices.Min(slices.Collect(maps.Values(last)))
 }
@@ -24,6 +29,7 @@ func (v *Visit) LastReps() int {
 // Repetitions than the range begins with, or nearer to failure than planned. A
 // visit in which the load was looked for has no dose to stay below.
 func (v *Visit) Below() bool {
+	v = field.OrZero(v)
 	if Searches(&v.Plan) {
 		return false
 	}
@@ -34,6 +40,7 @@ func (v *Visit) Below() bool {
 // Refers returns what of the visit is for somebody else: events, or pain of a
 // kind that the pain model is never used for.
 func (v *Visit) Refers() []evidence.Reason {
+	v = field.OrZero(v)
 	var why []evidence.Reason
 	if v.Moment != nil && !quiet(*v.Moment) {
 		if events, err := v.events(); err != nil || events.Advice == rule.Refer {

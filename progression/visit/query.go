@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose/setlog"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // A Doubt is a set that was not used, because its load is doubtful: ask.
@@ -65,6 +66,7 @@ func (v *Visit) reaches(m units.Mass, t *equipment.Table) bool {
 
 // WithoutQueried returns the sets of v whose load is not doubtful, and the others.
 func (v *Visit) WithoutQueried(place int, t *equipment.Table) ([]setlog.Set, []Doubt) {
+	v = field.OrZero(v)
 	var doubtful []Doubt
 	var kept []setlog.Set
 	for i, s := range v.Sets {

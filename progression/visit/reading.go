@@ -8,6 +8,7 @@ import (
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/rule"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // A Summary is what a visit showed, without the sets that are queried.
@@ -30,6 +31,7 @@ type Trial struct {
 
 // Read returns what the visit showed.
 func (v *Visit) Read(asked Trial, t *equipment.Table) (Summary, error) {
+	v = field.OrZero(v)
 	r := Summary{Visit: *v, Base: v.Plan.Load.Each(), Finding: v.Plan.Finding != nil}
 	if Searches(&v.Plan) {
 		r.findBase(asked, t, v.MayFind())
@@ -51,6 +53,7 @@ func (v *Visit) Read(asked Trial, t *equipment.Table) (Summary, error) {
 // MayFind reports whether nothing but effort or repetitions stands against a
 // heavier weight: without that, what was tried beyond the plan does not count.
 func (v *Visit) MayFind() bool {
+	v = field.OrZero(v)
 	events, err := v.events()
 	return err == nil && max(events.Advice, v.pain().Advice, v.rangeOfMovement().Advice, v.Technique().Advice) == rule.Raise
 }
@@ -88,9 +91,10 @@ func (r *Summary) findBase(asked Trial, t *equipment.Table, climb bool) {
 
 // SetsWith returns the sets with a load that is wanted.
 func (v *Visit) SetsWith(wanted func(each units.Mass) bool) []setlog.Set {
+	v = field.OrZero(v)
 	var list []setlog.Set
 	for _, s := range v.Sets {
-		if wanted(Each(s)) {
+		if wanted != nil && wanted(Each(s)) {
 			list = append(list, s)
 		}
 	}
@@ -99,6 +103,7 @@ func (v *Visit) SetsWith(wanted func(each units.Mass) bool) []setlog.Set {
 
 // With returns v with other sets.
 func (v *Visit) With(sets []setlog.Set) *Visit {
+	v = field.OrZero(v)
 	other := *v
 	other.Sets = sets
 	return &other
@@ -125,6 +130,7 @@ func (v *Visit) ratedLow() bool {
 // BeyondCounting reports whether every set left more than can be counted, or was
 // Rated as easy where nothing is counted.
 func (r *Summary) BeyondCounting() bool {
+	r = field.OrZero(r)
 	if r.Visit.Plan.Measure == exercise.Repetitions {
 		return r.Known && r.Left > rule.Countable
 	}
@@ -133,6 +139,7 @@ func (r *Summary) BeyondCounting() bool {
 
 // AllRated reports whether every set was rated on some scale.
 func (r *Summary) AllRated() bool {
+	r = field.OrZero(r)
 	return !slices.ContainsFunc(r.Visit.Sets, func(s setlog.Set) bool { return s.Effort.IsZero() })
 }
 

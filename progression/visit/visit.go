@@ -45,6 +45,7 @@ func (v Visit) Validate() error { return v.Check() }
 
 // Check is Validate, without a copy.
 func (v *Visit) Check() error {
+	v = field.OrZero(v)
 	var bad field.Errors
 	bad.Add("/plan", checkPlan(&v.Plan))
 	top, limited := v.Plan.Span.Max()
@@ -123,6 +124,7 @@ func (v *Visit) setsOf(side body.Side) int {
 
 // Done returns the sets of the side with fewer of them.
 func (v *Visit) Done() int {
+	v = field.OrZero(v)
 	if v.Plan.Side != body.Both {
 		return v.setsOf(v.Plan.Side)
 	}
@@ -151,6 +153,7 @@ func Each(s setlog.Set) units.Mass {
 // OtherLoad returns the load of the first set that was not done with the
 // planned one.
 func (v *Visit) OtherLoad() (units.Mass, bool) {
+	v = field.OrZero(v)
 	for _, s := range v.Sets {
 		if m := Each(s); m != v.Plan.Load.Each() {
 			return m, true
@@ -162,6 +165,7 @@ func (v *Visit) OtherLoad() (units.Mass, bool) {
 // Met reports whether every planned set was done, with the planned load and at
 // least the planned count.
 func (v *Visit) Met() bool {
+	v = field.OrZero(v)
 	_, other := v.OtherLoad()
 	return !other && v.Done() >= v.Plan.Sets && v.fewest() >= v.Plan.Count
 }
@@ -169,6 +173,7 @@ func (v *Visit) Met() bool {
 // Reserve returns the least that any set left undone. It is false if the effort
 // of a set was not recorded, or on a scale that has no reserve.
 func (v *Visit) Reserve() (units.RIR, bool) {
+	v = field.OrZero(v)
 	var least units.RIR
 	for i, s := range v.Sets {
 		left, err := s.Effort.RIR()
@@ -186,6 +191,7 @@ func (v *Visit) Reserve() (units.RIR, bool) {
 // LeastLeft returns the least that any set left undone, unrecorded for a set whose
 // effort was not recorded.
 func (v *Visit) LeastLeft(unrecorded units.RIR) units.RIR {
+	v = field.OrZero(v)
 	least := unrecorded
 	for i, s := range v.Sets {
 		low := unrecorded
@@ -205,11 +211,14 @@ func (v *Visit) LeastLeft(unrecorded units.RIR) units.RIR {
 func (v *Visit) countsReserve() bool { return v.Plan.Measure == exercise.Repetitions }
 
 // Searches reports whether the load was to be looked for.
-func Searches(p *dose.Prescription) bool { return p.Finding != nil && p.Finding.MaxSteps > 0 }
+func Searches(p *dose.Prescription) bool {
+	return p != nil && p.Finding != nil && p.Finding.MaxSteps > 0
+}
 
 // Looked reports whether somebody saw the technique at the visit or in the four
 // weeks before.
 func (v *Visit) Looked() bool {
+	v = field.OrZero(v)
 	o := v.Observer
 	return o.Made() && (v.Day.IsZero() || int(v.Day-o.Day) <= KnownDays)
 }

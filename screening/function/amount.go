@@ -129,16 +129,7 @@ func (a Amount) MarshalText() ([]byte, error) { return []byte(a.String()), nil }
 
 // UnmarshalText reads what MarshalText writes.
 func (a *Amount) UnmarshalText(text []byte) error {
-	if len(text) == 0 {
-		*a = Amount{}
-		return nil
-	}
-	got, err := ParseAmount(string(text))
-	if err != nil {
-		return err
-	}
-	*a = got
-	return nil
+	return field.SetText(a, text, ParseAmount)
 }
 
 // whole reports whether a has no fraction.

@@ -127,6 +127,5 @@ func (s *Demands) UnmarshalJSON(data []byte) error {
 	if set.Len() != len(list) {
 		return field.Bad(string(data), "each demand once, by name", field.ErrDuplicate)
 	}
-	*s = set
-	return nil
+	return field.Set(s, set, nil)
 }

@@ -32,11 +32,15 @@ type Ledger struct {
 // NewLedger returns a ledger of the given facts. It reports every fact that
 // has no ID, value or basis, that stands twice, that names a source unknown to
 // [Source], that has no source though its basis asks for one, that is computed
-// from nothing, or that rests on a fact not in the ledger.
+// from nothing, or that rests on a fact not in the ledger; and every sequence that is nil.
 func NewLedger(facts ...iter.Seq[Fact]) (*Ledger, error) {
 	l := &Ledger{facts: map[FactID]Fact{}}
 	var bad field.Errors
-	for _, some := range facts {
+	for i, some := range facts {
+		if some == nil {
+			bad.Add(fmt.Sprintf("/%d", i), field.Bad(nil, "a sequence of facts", field.ErrMissing))
+			continue
+		}
 		for f := range some {
 			bad.Add("/"+string(f.ID), l.add(f))
 		}
@@ -92,6 +96,7 @@ func (f Fact) check() error {
 // All yields the facts in the order added.
 func (l *Ledger) All() iter.Seq[Fact] {
 	return func(yield func(Fact) bool) {
+		l := field.OrZero(l)
 		for _, id := range l.order {
 			if f, _ := l.Fact(id); !yield(f) {
 				return
@@ -103,7 +108,7 @@ func (l *Ledger) All() iter.Seq[Fact] {
 // Fact returns the fact with the given ID, and whether there is one. It is the
 // caller's own.
 func (l *Ledger) Fact(id FactID) (Fact, bool) {
-	f, ok := l.facts[id]
+	f, ok := field.OrZero(l).facts[id]
 	f.From = slices.Clone(f.From)
 	return f, ok
 }
@@ -112,7 +117,9 @@ func (l *Ledger) Fact(id FactID) (Fact, bool) {
 // counted: a computed fact takes the weakest basis among its inputs. An
 // unknown ID is an [field.ErrUnknown], a fact that rests on itself an
 // [field.ErrConflict].
-func (l *Ledger) Basis(id FactID) (Basis, error) { return l.basis(id, map[FactID]Basis{}) }
+func (l *Ledger) Basis(id FactID) (Basis, error) {
+	return field.OrZero(l).basis(id, map[FactID]Basis{})
+}
 
 // basis keeps what it found in known; zero marks a fact still open.
 func (l *Ledger) basis(id FactID, known map[FactID]Basis) (Basis, error) {

@@ -153,5 +153,6 @@ func Join(tables ...Words) (Words, error) {
 			joined[code] = wording
 		}
 	}
+	slices.SortFunc(bad, func(a, b *field.Error) int { return strings.Compare(a.Path, b.Path) }) // a table has no order
 	return joined, bad.Err()
 }

@@ -124,10 +124,15 @@ func (b *binder) bindKind(n *node, v reflect.Value) {
 	}
 }
 
+// wholeNumber begins what is allowed of an integer.
+const wholeNumber = "a whole number"
+
 func (b *binder) bindInt(n *node, v reflect.Value) {
 	bits := v.Type().Bits()
-	least := int64(math.MinInt64) >> (64 - bits)
-	allowed := fmt.Sprintf("a whole number from %d to %d", least, ^least)
+	allowed := wholeNumber + " that fits 64 bits"
+	if least := int64(math.MinInt64) >> (64 - bits); bits < 64 { // the others say nothing to anybody
+		allowed = fmt.Sprintf("%s from %d to %d", wholeNumber, least, ^least)
+	}
 	if b.is(n, jsonNumber, allowed) {
 		x, err := strconv.ParseInt(string(n.raw), 10, bits)
 		b.numberError(n, allowed, err)
@@ -137,12 +142,15 @@ func (b *binder) bindInt(n *node, v reflect.Value) {
 
 func (b *binder) bindUint(n *node, v reflect.Value) {
 	bits := v.Type().Bits()
-	allowed := fmt.Sprintf("a whole number from 0 to %d", uint64(math.MaxUint64)>>(64-bits))
+	allowed := wholeNumber + " of 0 or more that fits 64 bits"
+	if bits < 64 {
+		allowed = fmt.Sprintf("%s from 0 to %d", wholeNumber, uint64(1)<<bits-1)
+	}
 	if b.is(n, jsonNumber, allowed) {
 		number, negative := strings.CutPrefix(string(n.raw), "-")
 		x, err := strconv.ParseUint(number, 10, bits)
 		if negative && err == nil {
-			err = strconv.ErrRange
+			x, err = 0, strconv.ErrRange
 		}
 		b.numberError(n, allowed, err)
 		v.SetUint(x)

@@ -62,7 +62,7 @@ func DecodeChecked[T any](data []byte, v *T, how How, check func(T) error) error
 	}
 	fresh, d := read(data, reflect.TypeFor[T](), how)
 	value := fresh.Interface().(T)
-	if !d.root.cut {
+	if !d.root.cut && check != nil {
 		d.merge(check(value))
 	}
 	if len(d.errs) == 0 {
@@ -93,8 +93,19 @@ func (b *binder) merge(err error) {
 		known := func(u *Error) bool {
 			return e.Path == u.Path || strings.HasPrefix(e.Path, u.Path+"/") || missing && strings.HasPrefix(u.Path, e.Path+"/")
 		}
+		narrow(unread, e)
 		if len(b.errs) < maxBadFields && !slices.ContainsFunc(unread, known) {
 			b.errs = append(b.errs, b.placed(e, b.root.find(e.Path).at))
+		}
+	}
+}
+
+// narrow takes what a check allows of a number, such as the ages that people have,
+// into the error of one that could not be read: its type allows far more.
+func narrow(unread Errors, said *Error) {
+	for _, u := range unread {
+		if u.Path == said.Path && said.Allowed != "" && strings.HasPrefix(u.Allowed, wholeNumber) {
+			u.Allowed = wholeNumber + ", " + said.Allowed
 		}
 	}
 }

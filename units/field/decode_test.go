@@ -150,12 +150,12 @@ var badFields = []struct {
 	path, got, allowed string
 	category           error
 }{
-	{"/day", "2026-02-30", "0001-01-01 to", field.ErrOutOfRange},
+	{"/day", "2026-02-30", "1 to 28, as February 2026 has", field.ErrOutOfRange},
 	{"/Day", `"2026-02-03"`, "the names: day, sets, best,", field.ErrUnknown},
-	{"/sets/0/reps", "5.5", "a whole number from -9223372036854775808 to", field.ErrSyntax},
+	{"/sets/0/reps", "5.5", "a whole number that fits 64 bits", field.ErrSyntax},
 	{"/sets/0/load", `"100"`, "a unit", field.ErrMissing},
 	{"/sets/0/tempo", "[3, 0]", "a list of 3", field.ErrSyntax},
-	{"/sets/1/reps", "99999999999999999999", "to 9223372036854775807", field.ErrOverflow},
+	{"/sets/1/reps", "99999999999999999999", "a whole number that fits 64 bits", field.ErrOverflow},
 	{"/sets/1/rir/mid", "1", "the names: min, max", field.ErrUnknown},
 	{"/sets/1/tempo/1", "256", "0 to 255", field.ErrOverflow},
 	{"/sets/1/tempo/2", "-1", "0 to 255", field.ErrOverflow},

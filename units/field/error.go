@@ -39,6 +39,7 @@ type Error struct {
 // Error gives category, field, value and allowed range in one line, and where
 // it stands in the text, if one was read.
 func (e *Error) Error() string {
+	e = OrZero(e)
 	var b strings.Builder
 	if e.Err != nil {
 		b.WriteString(e.Err.Error())
@@ -49,13 +50,13 @@ func (e *Error) Error() string {
 	if e.Path == "" {
 		b.WriteString("value")
 	} else {
-		b.WriteString(e.Path)
+		b.WriteString(short(e.Path))
 	}
 	if e.Got != "" {
-		b.WriteString(" = " + e.Got)
+		b.WriteString(" = " + short(e.Got))
 	}
 	if e.Allowed != "" {
-		b.WriteString(", allowed: " + e.Allowed)
+		b.WriteString(", allowed: " + short(e.Allowed))
 	}
 	if e.Line > 0 {
 		fmt.Fprintf(&b, " (line %d, column %d)", e.Line, e.Column)
@@ -64,7 +65,7 @@ func (e *Error) Error() string {
 }
 
 // Unwrap returns the category.
-func (e *Error) Unwrap() error { return e.Err }
+func (e *Error) Unwrap() error { return OrZero(e).Err }
 
 // Bad makes the [*Error] of the value at hand; got is printed with %v, and nil
 // is left out. [At] and [Errors.Add] move it to where the value stands.
@@ -82,20 +83,15 @@ func New(path string, got any, allowed string, category error) *Error {
 // Errors are all the bad fields of one input, in the order met.
 type Errors []*Error
 
-// Error gives one field a line.
-func (e Errors) Error() string {
-	lines := make([]string, len(e))
-	for i, f := range e {
-		lines[i] = f.Error()
-	}
-	return strings.Join(lines, "\n")
-}
+// Error gives one field a line: of very many the first ones, and how many more
+// there are. A nil element is passed over, here and in Unwrap and Err.
+func (e Errors) Error() string { return e.given().text() }
 
 // Unwrap lets [errors.Is] and [errors.As] see every field.
 func (e Errors) Unwrap() []error {
-	errs := make([]error, len(e))
-	for i, f := range e {
-		errs[i] = f
+	var errs []error
+	for _, f := range e.given() {
+		errs = append(errs, f)
 	}
 	return errs
 }
@@ -104,7 +100,7 @@ func (e Errors) Unwrap() []error {
 // is passed over.
 func (e *Errors) Add(path string, err error) {
 	for _, f := range flatten(err) {
-		if f == nil { // a *Error that was nil before it became an error
+		if f == nil || e == nil { // a *Error that was nil before it became an error; nowhere to add to
 			continue
 		}
 		moved := *f
@@ -115,7 +111,7 @@ func (e *Errors) Add(path string, err error) {
 
 // Err returns nil if nothing was added, else the errors themselves.
 func (e Errors) Err() error {
-	if len(e) == 0 {
+	if e = e.given(); len(e) == 0 {
 		return nil
 	}
 	return e
@@ -153,7 +149,7 @@ func flatten(err error) []*Error {
 	switch {
 	case errors.As(err, &many):
 		return many
-	case errors.As(err, &one):
+	case errors.As(err, &one) && one != nil:
 		return []*Error{one}
 	}
 	return []*Error{{Err: err}}

@@ -18,15 +18,15 @@ func (p *Paper) ClientItem(n int, item dose.Prescription, changes []evidence.Rea
 	first := p.ClientTexts(changes)
 	p.Each("   ", first, said...)
 	if item.Mode != dose.WithoutLoad {
-		p.Say("   Take  ", item.Load.String())
+		p.Say("   Take ", item.Load.String())
 	}
-	p.Say("   Do    ", Amount(item)+".")
+	p.Say("   Do   ", Amount(item)+".")
 	if ex, ok := exercise.Standard().Get(item.Exercise); ok {
-		p.Say("   How   ", how(ex, item))
+		p.Say("   How  ", how(ex, item))
 	}
-	p.Say("   Stop  ", whenToStop(item))
+	p.Say("   Stop ", whenToStop(item))
 	if rest, ok := item.Rest.Min(); ok && item.Sets > 1 {
-		p.Say("   Rest  ", fmt.Sprintf("at least %d seconds before the next set.", rest))
+		p.Say("   Rest ", fmt.Sprintf("at least %d seconds before the next set.", rest))
 	}
 	p.Each("   ", p.ClientTexts(slices.Concat(item.Cautions, item.Reasons)), slices.Concat(first, said)...)
 	p.Line("")
