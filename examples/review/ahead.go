@@ -58,7 +58,7 @@ type trained struct {
 	Exercise exercise.ID      `json:"exercise"`
 	Name     string           `json:"name"`
 	Trainee  simulate.Trainee `json:"trainee"`
-	Visits   []simulate.Visit `json:"visits"`
+	Visits   []simulate.Lived `json:"visits"`
 }
 
 // ahead simulates the weeks to come.
@@ -112,8 +112,8 @@ func (v virtual) run() ([]trained, error) {
 	return paths, bad.Err()
 }
 
-const arithmetic = "The weeks are simulated: the trainee is arithmetic, not a person, and nothing here tells how anybody will get on. Strength grows as it did on average in " +
-	"many people, varies from day to day, and what is left in reserve is told with an error."
+const arithmetic = "The weeks are simulated: the trainee is arithmetic, not a person, and nothing here tells how anybody will get on. Strength grows with the dose as it did on average in " +
+	"many people, varies from day to day and falls from set to set, and what is left in reserve is told with an error."
 
 func printAhead(w io.Writer, v virtual, paths []trained) error {
 	p, err := page.New(w)
@@ -137,7 +137,7 @@ func printAhead(w io.Writer, v virtual, paths []trained) error {
 }
 
 // row is one planned day.
-func row(v simulate.Visit) string {
+func row(v simulate.Lived) string {
 	day := fmt.Sprintf("%4d  %s", v.Week, v.Day)
 	if v.Missed {
 		return day + "  missed"

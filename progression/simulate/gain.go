@@ -1,12 +1,8 @@
 package simulate
 
 import (
-	"fmt"
-	"iter"
 	"math"
-	"slices"
 
-	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
 
@@ -49,15 +45,17 @@ func (g LogGain) At(weeks float64) (percent, rate float64, err error) {
 
 const mostPercent = 1000
 
-const (
-	factFirstYear evidence.FactID = "progression.log-weeks"
-	factSixthYear evidence.FactID = "progression.log-weeks-sixth-year"
-)
-
-var gainFacts = []evidence.Fact{
-	{ID: factFirstYear, Value: fmt.Sprintf("14,690 people of 48 (11) years, once a week, single sets: strength grows with the logarithm of the weeks, by %v to %v %% in the first year and 50 to 60 %% by the sixth", firstYearLow, firstYearHigh), Source: "steele2022", Basis: evidence.Published},
-	{ID: factSixthYear, Value: fmt.Sprintf("40 %% at %v weeks give 58 %% at 313", weeksAYear), Basis: evidence.Computed, From: []evidence.FactID{factFirstYear}},
+// exponent returns the power of the weeks that strength grows with: a gain in
+// logarithms, so that a stronger answer to training is the same share of each week.
+func (g LogGain) exponent() float64 {
+	if g == (LogGain{}) {
+		return 0
+	}
+	return math.Log1p(g.Percent/100) / math.Log(g.Weeks)
 }
 
-// Facts yields the facts behind the gains of virtual trainees.
-func Facts() iter.Seq[evidence.Fact] { return slices.Values(gainFacts) }
+// times returns the gain of somebody whose strength grows so many times as fast.
+func (g LogGain) times(factor float64) LogGain {
+	g.Percent = min(100*math.Expm1(factor*math.Log1p(g.Percent/100)), mostPercent)
+	return g
+}

@@ -53,7 +53,7 @@ func beginner(t testing.TB, id string, kit equipment.Kit) simulate.Setup {
 	}
 }
 
-func runOf(t testing.TB, tr simulate.Trainee, s simulate.Setup, seed uint64) []simulate.Visit {
+func runOf(t testing.TB, tr simulate.Trainee, s simulate.Setup, seed uint64) []simulate.Lived {
 	t.Helper()
 	visits, err := simulate.Run(tr, s, rand.NewPCG(seed, 1))
 	if err != nil {
@@ -68,6 +68,12 @@ type draw struct{ *rand.Rand }
 func (d draw) chance(p float64) bool { return d.Float64() < p }
 
 func (d draw) one(list ...units.Fraction) units.Fraction { return list[d.IntN(len(list))] }
+
+// alike is an error of telling that is the same at every distance from failure.
+func alike(more, sd float64) simulate.Misjudged {
+	one := simulate.Misjudgement{More: more, SD: sd}
+	return simulate.Misjudged{Near: one, Midway: one, Far: one}
+}
 
 var simulated = []string{
 	"one-arm-dumbbell-row", "goblet-squat", "dumbbell-floor-press", "lateral-raise", "suitcase-carry", "biceps-curl",
@@ -92,8 +98,8 @@ func (d draw) trainee() simulate.Trainee {
 	curves := []onerm.Relation{nil, onerm.Brzycki, onerm.Lombardi, onerm.Mayhew, onerm.OConner}
 	t := simulate.Trainee{
 		OneRM: units.Must(units.Kilograms(3 + 57*d.Float64())), Curve: curves[d.IntN(len(curves))], DaySD: units.Fraction(0.1 * d.Float64()),
-		Reserve: simulate.Misjudged{Mean: -2 + 3*d.Float64(), SD: 2 * d.Float64()},
-		Missed:  d.one(0, .1, .5, .9), Slips: d.one(0, 0, .1), Pain: d.one(0, 0, .05, .3), Signs: d.one(0, 0, 0, .02),
+		Reserve: alike(-1+3*d.Float64(), 2*d.Float64()), Stubborn: d.chance(0.2), Tires: d.chance(0.5),
+		Missed: d.one(0, .1, .5, .9), Slips: d.one(0, 0, .1), Pain: d.one(0, 0, .05, .3), Signs: d.one(0, 0, 0, .02),
 		Unseen: d.one(0, 0, .5), FormLost: d.one(0, 0, .2),
 	}
 	if d.chance(0.9) {

@@ -67,7 +67,7 @@ func TestInvariants(t *testing.T) {
 }
 
 // walk checks every decision of a run against the visit before it.
-func (l *ledger) walk(t *testing.T, s simulate.Setup, visits []simulate.Visit, seed uint64) {
+func (l *ledger) walk(t *testing.T, s simulate.Setup, visits []simulate.Lived, seed uint64) {
 	table := units.Must(s.Request.Kit.Compile(s.Request.Exercise.Hold))
 	var before *progression.Visit
 	watched, earlier, lifted := s.Request.Technique.Day, map[units.Mass]dose.Prescription{}, units.Mass(0)
@@ -293,7 +293,7 @@ func (c check) slips() {
 }
 
 // changesOne decides on three exercises that would change at one visit.
-func changesOne(t *testing.T, s simulate.Setup, visits []simulate.Visit) {
+func changesOne(t *testing.T, s simulate.Setup, visits []simulate.Lived) {
 	c := progression.Course{Request: s.Request, Day: visits[len(visits)-1].Day, Absence: screening.No, BodyMass: s.BodyMass, Policy: s.Policy}
 	for _, v := range visits {
 		if v.Done.Plan.Sets > 0 {
@@ -314,7 +314,7 @@ func changesOne(t *testing.T, s simulate.Setup, visits []simulate.Visit) {
 }
 
 // staysReferred asks again later: nothing is prescribed until an assessment.
-func staysReferred(t *testing.T, s simulate.Setup, visits []simulate.Visit) {
+func staysReferred(t *testing.T, s simulate.Setup, visits []simulate.Lived) {
 	var log []progression.Visit
 	for _, v := range visits {
 		if v.Done.Plan.Sets > 0 {

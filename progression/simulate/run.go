@@ -7,10 +7,12 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/onerm"
 	"example.org/posology/progression"
 	"example.org/posology/progression/programme"
 	"example.org/posology/screening"
 	"example.org/posology/units"
+	"example.org/posology/units/body"
 	"example.org/posology/units/field"
 )
 
@@ -27,13 +29,15 @@ type Setup struct {
 	// Familiarise is how many weeks the phase Familiarise lasts for a request
 	// without a phase of its own; then it is Build.
 	Familiarise int `json:"familiarise,omitzero"`
+	// Choose is the policy: what gives the dose of every visit but the first; nil: [Own].
+	Choose Chooser `json:"-"`
 }
 
 const (
 	mostWeeks  = 520
 	daysInWeek = 7
-	lookedAt   = 28 // days that a decision looks back at
-	atLeast    = 4  // visits
+	testDays   = 84 // after a test of strength, for which package dose takes it; then it is left out
+	lookedAt   = 28 // days of planned sessions that a decision looks back at
 )
 
 // Validate returns every bad field of s at once; the errors of the request come
@@ -61,26 +65,54 @@ func (s Setup) Validate() error {
 	return bad.Err()
 }
 
-// A Visit is one planned day of a run.
-type Visit struct {
+// A Lived visit is one planned day of a run.
+type Lived struct {
 	Week   int       `json:"week"` // from 1
 	Day    units.Day `json:"day"`
 	Missed bool      `json:"missed,omitzero"`
 	// Strength is the true 1RM of the day, of all that is lifted at once.
 	Strength units.Mass `json:"strength,omitzero"`
+	// Usual is what it would be on a day like most, before the visit: of missed ones too.
+	Usual units.Mass `json:"usual,omitzero"`
+	// Fits is the heaviest weight of the kit that could truly be lifted eight times with
+	// three left, rested, on that day; 0: none.
+	Fits units.Mass `json:"fits,omitzero"`
 	// Decision is what led to the dose of the day; without a dose the run ends
 	// here. It is zero at the first visit and where the visit was missed.
 	Decision progression.Decision `json:"decision,omitzero"`
 	Done     progression.Visit    `json:"done,omitzero"`
+	Sets     []TrueSet            `json:"true_sets,omitempty"` // what was tried, those that came to nothing too
+}
+
+// A TrueSet is what is true of a set, which nobody can see.
+type TrueSet struct {
+	Side   body.Side      `json:"side"`
+	Each   units.Mass     `json:"each"`            // per implement, whatever was logged
+	Search bool           `json:"search,omitzero"` // heavier than the dose, to find the load
+	Able   float64        `json:"able"`            // repetitions to failure as it began, tired as the trainee was
+	Reps   int            `json:"reps"`
+	Left   float64        `json:"left"`            // at its end; 0 where it came to nothing
+	Failed bool           `json:"failed,omitzero"` // one more was tried, and could not be done
+	Share  units.Fraction `json:"share"`           // of the true 1RM of the day
 }
 
 // Run lets the trainee train as decided, and returns every planned day. The run
 // ends early with a decision that prescribes nothing of the same exercise. src
-// is the one source of chance: the same source gives the same run.
+// is the one source of chance: the same source gives the same run, and the same days,
+// errors and misses under another policy or with another kit.
 //
 // The errors are those of Validate, of [dose.Prescribe] for the first dose and
-// of [progression.Next].
-func Run(t Trainee, s Setup, src rand.Source) ([]Visit, error) {
+// of the setup's [Chooser].
+func Run(t Trainee, s Setup, src rand.Source) ([]Lived, error) {
+	r, err := begin(t, s, src)
+	if err != nil {
+		return nil, err
+	}
+	return r.weeks()
+}
+
+// begin checks what a run needs.
+func begin(t Trainee, s Setup, src rand.Source) (*run, error) {
 	var bad field.Errors
 	bad.Add("/trainee", t.Validate())
 	bad.Add("/setup", s.Validate())
@@ -90,28 +122,33 @@ func Run(t Trainee, s Setup, src rand.Source) ([]Visit, error) {
 	if err := bad.Err(); err != nil {
 		return nil, err
 	}
+	if s.Choose == nil {
+		s.Choose = Own
+	}
 	s.Request.Day = s.Start
 	f, err := dose.NewFrame(s.Request)
 	if err != nil {
 		return nil, field.At("/setup/request", err)
 	}
-	r := run{t: t, s: s, table: f.Table(), rng: rand.New(src)}
-	return r.weeks()
+	return &run{t: t, s: s, table: f.Table(), draws: newDraws(src), growth: growth{exponent: t.Gain.exponent()}, last: s.Start}, nil
 }
 
 // A run is under way.
 type run struct {
-	t     Trainee
-	s     Setup
-	table *equipment.Table
-	rng   *rand.Rand
-	log   []progression.Visit
-	out   []Visit
+	*draws
+	t       Trainee
+	s       Setup
+	table   *equipment.Table
+	growth  growth
+	planned int       // days so far
+	last    units.Day // of the last visit
+	log     []progression.Visit
+	out     []Lived
 
 	sessions []programme.PlannedSession // of the days before
 }
 
-func (r *run) weeks() ([]Visit, error) {
+func (r *run) weeks() ([]Lived, error) {
 	for week := range r.s.Weeks {
 		for _, d := range r.s.Days {
 			day := r.s.Start + units.Day(week*daysInWeek+d)
@@ -137,12 +174,18 @@ func (r *run) attend(day units.Day, missed bool) {
 
 // visit trains on one day, and reports whether the run goes on.
 func (r *run) visit(week int, day units.Day) (bool, error) {
-	v := Visit{Week: week + 1, Day: day}
-	if r.happens(r.t.Missed) {
+	defer func() { r.planned++ }()
+	kg := r.t.OneRM.Kilograms()
+	lost := r.growth
+	lost.away(day - r.last)
+	usual, _ := units.Kilograms(kg * math.Exp(lost.log))
+	v := Lived{Week: week + 1, Day: day, Usual: usual}
+	if r.happens(ofMissing, 0, r.t.Missed) {
 		v.Missed = true
 		r.out = append(r.out, v)
 		return true, nil
 	}
+	r.growth, r.last = lost, day
 	plan, err := r.plan(week, day, &v)
 	if err != nil {
 		return false, err
@@ -151,18 +194,42 @@ func (r *run) visit(week int, day units.Day) (bool, error) {
 		r.out = append(r.out, v)
 		return false, nil
 	}
-	kg := r.t.strength(float64(len(r.log))/float64(len(r.s.Days))) * math.Exp(r.rng.NormFloat64()*float64(r.t.DaySD))
-	v.Strength, _ = units.Kilograms(kg)
-	v.Done = r.train(day, *plan, kg)
+	today := kg * math.Exp(r.growth.log+float64(r.of(ofDay, r.planned, 0).NormFloat64()*float64(r.t.DaySD)))
+	v.Strength, _ = units.Kilograms(today)
+	v.Fits = r.fits(today)
+	r.train(&v, *plan, today)
+	r.growth.visit(v.effect())
 	r.log = append(r.log, v.Done)
 	r.out = append(r.out, v)
 	return true, nil
 }
 
+// Of a weight that could be lifted instead.
+const (
+	fitReps = 8
+	fitLeft = 3
+)
+
+// fits returns the heaviest weight of the kit that can be lifted eight times with
+// three left, rested.
+func (r *run) fits(oneRM float64) units.Mass {
+	heaviest := units.Mass(0)
+	for l := range r.table.Loads() {
+		if r.t.toFailure(r.lifted(r.s.Request.Exercise.Hold, l.Each()), oneRM) < fitReps+fitLeft {
+			break
+		}
+		heaviest = l.Each()
+	}
+	return heaviest
+}
+
 // plan returns the dose of the day, nil for none.
-func (r *run) plan(week int, day units.Day, v *Visit) (*dose.Prescription, error) {
+func (r *run) plan(week int, day units.Day, v *Lived) (*dose.Prescription, error) {
 	request := r.s.Request
 	request.Day = day
+	if slices.ContainsFunc(request.Estimates, func(e onerm.Estimate) bool { return day-e.Day > testDays }) {
+		request.Estimates = slices.DeleteFunc(slices.Clone(request.Estimates), func(e onerm.Estimate) bool { return day-e.Day > testDays })
+	}
 	if o := &request.Screening; day > o.ReviewBy {
 		o.Day, o.ReviewBy = day, o.ReviewBy+day-o.Day
 	}
@@ -176,8 +243,14 @@ func (r *run) plan(week int, day units.Day, v *Visit) (*dose.Prescription, error
 		p, err := dose.Prescribe(request)
 		return &p, field.At("/setup/request", err)
 	}
-	d, err := progression.Next(progression.Course{
-		Request: request, Log: r.recent(day), Day: day, Absence: screening.No, BodyMass: r.s.BodyMass, Policy: r.s.Policy, Sessions: r.sessions,
+	d, err := r.s.Choose(Scene{
+		Course: progression.Course{
+			Request: request, Log: r.log, Day: day, Absence: screening.No, BodyMass: r.s.BodyMass, Policy: r.s.Policy, Sessions: r.sessions,
+		},
+		Table: r.table,
+		Able: func(each units.Mass) float64 {
+			return r.t.toFailure(r.lifted(request.Exercise.Hold, each), v.Usual.Kilograms())
+		},
 	})
 	if err != nil {
 		return nil, err
@@ -186,16 +259,7 @@ func (r *run) plan(week int, day units.Day, v *Visit) (*dose.Prescription, error
 	return d.Next, nil
 }
 
-// recent returns the visits that a decision looks at.
-func (r *run) recent(day units.Day) []progression.Visit {
-	first := max(0, len(r.log)-atLeast)
-	for first > 0 && day-r.log[first-1].Day <= lookedAt {
-		first--
-	}
-	return r.log[first:]
-}
-
-// happens draws whether something with a chance happens.
-func (r *run) happens(chance units.Fraction) bool {
-	return chance > 0 && r.rng.Float64() < float64(chance)
+// happens draws whether something with a chance happens on the day, in a set.
+func (r *run) happens(what purpose, set int, chance units.Fraction) bool {
+	return chance > 0 && r.of(what, r.planned, set).Float64() < float64(chance)
 }

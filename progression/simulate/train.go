@@ -15,29 +15,29 @@ import (
 
 // train does the sets of a dose with the strength of the day, in kilograms, and
 // records how it went.
-func (r *run) train(day units.Day, plan dose.Prescription, oneRM float64) progression.Visit {
-	v := progression.Visit{Day: day, Plan: plan, Moment: &screening.Moment{}, RangeLost: screening.No, FormLost: screening.No}
+func (r *run) train(l *Lived, plan dose.Prescription, oneRM float64) {
+	v := &l.Done
+	*v = progression.Visit{Day: l.Day, Plan: plan, Moment: &screening.Moment{}, RangeLost: screening.No, FormLost: screening.No}
 	sides := []body.Side{plan.Side}
 	if plan.OneSided && plan.Side == body.Both {
 		sides = []body.Side{body.Left, body.Right}
 	}
 	for _, side := range sides {
-		r.sets(&v, plan, side, oneRM)
+		r.sets(l, side, oneRM)
 	}
 	if len(v.Sets) == 0 {
 		v.Unable = screening.Yes
 	}
 	v.Pain = r.pain()
-	if r.happens(r.t.Signs) {
+	if r.happens(ofSign, 0, r.t.Signs) {
 		v.Moment.Signs = []screening.Code{endingSign}
 	}
-	if r.happens(r.t.FormLost) {
+	if r.happens(ofForm, 0, r.t.FormLost) {
 		v.FormLost = screening.Yes
 	}
-	if !r.happens(r.t.Unseen) {
-		v.Observer = dose.Observation{Who: observer, Day: day}
+	if !r.happens(ofWatching, 0, r.t.Unseen) {
+		v.Observer = dose.Observation{Who: observer, Day: l.Day}
 	}
-	return v
 }
 
 const (
@@ -48,7 +48,7 @@ const (
 // pain records a quiet visit, or one that hurts.
 func (r *run) pain() *screening.Pain {
 	usual, during, after, next := 1.0, 1.0, 1.0, 1.0
-	if r.happens(r.t.Pain) {
+	if r.happens(ofPain, 0, r.t.Pain) {
 		during, after, next = 7, 6, 3
 	}
 	return &screening.Pain{Kind: screening.OrdinaryPain, Usual: &usual, During: &during, After: &after, NextMorning: &next, WeeklyTrend: screening.StablePain}
@@ -56,25 +56,55 @@ func (r *run) pain() *screening.Pain {
 
 // sets does the sets of one side. Where the load is looked for, it goes up while
 // a set ends with more in reserve than can be counted.
-func (r *run) sets(v *progression.Visit, plan dose.Prescription, side body.Side, oneRM float64) {
+func (r *run) sets(l *Lived, side body.Side, oneRM float64) {
+	plan, v := &l.Done.Plan, &l.Done
 	load, steps, most := plan.Load.Each(), 0, plan.Sets
 	if plan.Finding != nil {
 		steps, most = plan.Finding.MaxSteps, max(most, plan.Finding.MaxSteps+1)
 	}
+	var tired fatigue
 	for i := range most {
-		set, easy := r.set(v.Day, plan, side, load, oneRM)
+		set, true := r.set(v, side, load, i, oneRM, tired.share)
+		l.Sets = append(l.Sets, true)
 		if set.Reps < 1 {
 			return // too heavy to lift today
 		}
 		v.Sets = append(v.Sets, set)
-		next, higher := r.up(plan, load)
+		if r.t.Tires {
+			tired.set(true.Left, rested(plan.Rest))
+		}
+		next, higher := r.up(*plan, load)
 		switch {
-		case plan.Finding != nil && easy && higher && steps > 0:
+		case plan.Finding != nil && easy(set.Effort) && higher && steps > 0:
 			load, steps = next, steps-1
 		case plan.Finding != nil && i+1 >= plan.Sets:
 			return
 		}
 	}
+}
+
+// usualRest stands for a rest that a dose does not tell, in seconds.
+const usualRest = 120
+
+// rested returns how long somebody rests, in the middle of what a dose asks for.
+func rested(r units.Range[int]) float64 {
+	least, some := r.Min()
+	most, bounded := r.Max()
+	switch {
+	case !some:
+		return usualRest
+	case !bounded:
+		return float64(least)
+	}
+	return float64(least+most) / 2
+}
+
+// easy reports whether a set was told as easier than can be counted, or hard.
+func easy(e units.Effort) bool {
+	if e.Scale() == units.ScaleOMNI {
+		return e.Number() < hard
+	}
+	return e.Number() > countable
 }
 
 // up returns the next weight that looking for the load may take.
@@ -86,39 +116,69 @@ func (r *run) up(plan dose.Prescription, load units.Mass) (units.Mass, bool) {
 	return gap.To.Each(), true
 }
 
-// set does one set: as many repetitions as asked for, and none after the one
-// that seems to leave what is to be left.
-func (r *run) set(day units.Day, plan dose.Prescription, side body.Side, load units.Mass, oneRM float64) (setlog.Set, bool) {
-	set := setlog.Set{Day: day, Exercise: plan.Exercise, Side: side, Hold: plan.Hold, Load: load, Reps: plan.Count}
+// set does one set, the one of that number of its side, tired by so large a share.
+func (r *run) set(v *progression.Visit, side body.Side, load units.Mass, number int, oneRM, tired float64) (setlog.Set, TrueSet) {
+	plan, at := &v.Plan, int(side)<<8|number
+	lifted := r.lifted(plan.Hold, load)
+	is := TrueSet{Side: side, Each: load, Search: load > plan.Load.Each(), Share: units.Fraction(lifted / oneRM)}
+	set := setlog.Set{Day: v.Day, Exercise: plan.Exercise, Side: side, Hold: plan.Hold, Load: r.slip(load, at)}
 	if plan.Hold.Implements() > 1 {
 		set.Stated = body.PerHand
 	}
 	if plan.Measure != exercise.Repetitions { // rated as if a tenth of the maximum stood for a point
-		rating := math.Round(10 * r.lifted(plan.Hold, load) / oneRM)
-		if rating > 10 {
-			return setlog.Set{}, false
+		rating := math.Round(10 * lifted / oneRM)
+		is.Left, is.Failed = max(0, 10-rating), rating > 10
+		if !is.Failed {
+			set.Effort, _ = units.OMNI(rating)
+			set.Reps = plan.Count
 		}
-		set.Effort, _ = units.OMNI(rating)
-		set.Load = r.slip(load)
-		return set, rating < hard
+		is.Reps = set.Reps
+		return set, is
 	}
-	able := r.t.toFailure(r.lifted(plan.Hold, load), oneRM)
-	off := r.t.Reserve.Mean + float64(r.rng.NormFloat64()*r.t.Reserve.SD)
-	seems := able + off // repetitions to failure, as it seems to the trainee
-	set.Reps = min(plan.Count, int(able), max(1, int(seems-float64(plan.Reserve.Least))))
-	left := math.Round(min(max(seems-float64(set.Reps), 0), 10))
+	is.Able = r.t.toFailure(lifted, oneRM) * (1 - tired)
+	tells := r.t.Reserve.teller(r.of(ofTelling, r.planned, at).NormFloat64())
+	wanted := plan.Count
+	if !r.t.Stubborn {
+		felt := is.Able - tells.left(float64(plan.Reserve.Least)) // how many seem to leave what is to be left
+		wanted = min(wanted, max(1, int(felt)-r.t.Early))
+	}
+	set.Reps = min(wanted, int(is.Able))
+	is.Reps, is.Failed, is.Left = set.Reps, set.Reps < wanted, is.Able-float64(set.Reps)
+	if is.Failed {
+		is.Left = 0
+	}
+	left := math.Round(min(max(tells.told(is.Left), 0), 10))
+	if is.Failed {
+		left = 0 // which everybody sees
+	}
 	if r.s.Policy.Rule == rule.NameOMNIBelow8 {
-		set.Effort, _ = units.OMNI(max(0, 10-left)) // as if a point stood for a repetition
+		set.Effort, _ = units.OMNI(10 - left) // as if a point stood for a repetition
 	} else {
 		set.Effort, _ = units.InReserve(left)
 	}
-	set.Load = r.slip(load)
-	return set, left > countable
+	return set, is
+}
+
+// effect returns what a visit does for growth: that of its sets, by side.
+func (l *Lived) effect() float64 {
+	sum, sides := 0.0, 0
+	for side := range body.Sides() {
+		var list []float64
+		for _, s := range l.Sets {
+			if s.Side == side && s.Reps > 0 {
+				list = append(list, effect(float64(s.Share), s.Left))
+			}
+		}
+		if len(list) > 0 {
+			sum, sides = sum+together(list), sides+1
+		}
+	}
+	return sum / float64(max(1, sides))
 }
 
 const (
-	countable = 5 // in reserve
-	hard      = 8 // of 10 on the scale omni, from which the load is kept
+	countable = rule.Countable // in reserve
+	hard      = 8              // of 10 on the scale omni, from which the load is kept
 )
 
 // lifted returns all that is lifted, in kilograms.
@@ -131,12 +191,12 @@ func (r *run) lifted(h body.Hold, load units.Mass) float64 {
 }
 
 // slip returns what is logged for a load: itself, or with a slip of its unit.
-func (r *run) slip(load units.Mass) units.Mass {
-	if !r.happens(r.t.Slips) {
+func (r *run) slip(load units.Mass, set int) units.Mass {
+	if !r.happens(ofSlip, set, r.t.Slips) {
 		return load
 	}
 	slips := [...]units.Fraction{2, 0.5, 2.2, 0.4536}
-	logged, err := load.Scale(slips[r.rng.IntN(len(slips))], units.Nearest)
+	logged, err := load.Scale(slips[r.of(ofWhichSlip, r.planned, set).IntN(len(slips))], units.Nearest)
 	if err != nil {
 		return load
 	}

@@ -79,7 +79,7 @@ func TestSetsOfAnExactTrainee(t *testing.T) {
 		return tr
 	}
 	unsure := exact(4.2)
-	unsure.Reserve.Mean = -2
+	unsure.Reserve = alike(2, 0)
 	for name, tt := range map[string]struct {
 		tr     simulate.Trainee
 		s      simulate.Setup
@@ -172,8 +172,8 @@ func TestSlipsAreOfTheirKinds(t *testing.T) {
 				longest = max(longest, q.Visit)
 			}
 		}
-		// Two visits a week make eight within the 28 days that are looked at.
-		if len(seen) != 4 || longest != 7 {
+		// A policy sees the whole log: at the last of 32 visits, 31.
+		if len(seen) != 4 || longest != 30 {
 			t.Errorf("%s: %v, the last of %d visits", id, seen, longest+1)
 		}
 	}
@@ -265,18 +265,19 @@ func TestAmissNowAndThen(t *testing.T) {
 // the bounds are taken in.
 func TestNumbersOfATrainee(t *testing.T) {
 	tr := typical(10)
-	if tr.DaySD != 0.042 || tr.Reserve != (simulate.Misjudged{Mean: -0.95, SD: 1}) || tr.Gain != simulate.FirstYear() {
+	told := simulate.Misjudged{Near: simulate.Misjudgement{More: 0.3, SD: 1}, Midway: simulate.Misjudgement{More: 1, SD: 1.7}, Far: simulate.Misjudgement{More: 2.5, SD: 3}} // design
+	if tr.Reserve != told || tr.DaySD != 0.042 || tr.Gain != simulate.FirstYear() || tr.Stubborn || !tr.Tires || tr.Missed != 0 {
 		t.Errorf("%+v", tr)
 	}
-	for _, mean := range []float64{-5, 5} {
-		tr.DaySD, tr.Reserve, tr.Missed = 0.2, simulate.Misjudged{Mean: mean, SD: 5}, 1
+	for _, more := range []float64{-5, 5} {
+		tr.DaySD, tr.Reserve, tr.Missed, tr.Early = 0.2, alike(more, 5), 1, 10
 		if err := tr.Validate(); err != nil {
 			t.Errorf("the bounds: %v", err)
 		}
 	}
-	tr.DaySD, tr.Reserve = 0.201, simulate.Misjudged{Mean: 5.01, SD: 5.01}
+	tr.DaySD, tr.Reserve, tr.Early = 0.201, alike(5.01, 5.01), 11
 	var all field.Errors
-	if err := tr.Validate(); !errors.As(err, &all) || len(all) != 3 {
+	if err := tr.Validate(); !errors.As(err, &all) || len(all) != 8 {
 		t.Errorf("beyond the bounds: %v", err)
 	}
 }

@@ -46,5 +46,13 @@ var progressionSources = []Source{
 	// Expected gains.
 	{ID: "churchwardvenne2015", Citation: "Churchward-Venne TA, et al. There are no nonresponders to resistance-type exercise training in older men and women. J Am Med Dir Assoc 2015;16:400-411", DOI: "10.1016/j.jamda.2015.01.071"},
 	{ID: "steele2022", Citation: "Steele J, et al. Long-term time-course of strength adaptation to minimal dose resistance training. Res Q Exerc Sport 2022, pp. 913-930", DOI: "10.1080/02701367.2022.2070592"},
+	{ID: "steele2023", Citation: "Steele J, et al. J Sports Sci 2023;41(17):1617-1634, open extraction of randomised trials listed by Polito et al. 2021", DOI: "10.1080/02640414.2023.2286748"},
+	{ID: "bergamasco2022", Citation: "Bergamasco JGA, et al. J Strength Cond Res 2022;36(5):1209-1215", DOI: "10.1519/JSC.0000000000003632"},
+	{ID: "hammarstrom2020", Citation: "Hammarström D, et al. J Physiol 2020;598(3):543-565, and its open data", DOI: "10.1113/JP278455"},
+	{ID: "taaffe1997", Citation: "Taaffe DR, Marcus R (second author from memory). Clin Physiol 1997;17(3):311-324", DOI: "10.1111/j.1365-2281.1997.tb00010.x"},
+	{ID: "kneeextension2007", Citation: "Trial of rests between sets of knee extension. Rev Bras Med Esporte 2007;13(5) (authors and title were not recorded)"},
+	{ID: "refalo2023b", Citation: "Refalo MC, et al. Sports Med Open 2023;9 (six sets of the bench press; pages were not recorded)", DOI: "10.1186/s40798-023-00554-y"},
+	{ID: "manas2021", Citation: "Mañas A, et al. Ageing Res Rev 2021;69:101368", DOI: "10.1016/j.arr.2021.101368"},
+	{ID: "steelealone", Citation: "Steele J, Fisher J, Dettmann T. Preprint on effort under supervision (year was not recorded)"},
 	{ID: "steele2026", Citation: "Steele J, et al. SportRxiv preprint 2026 (differences between people in the response to training)", DOI: "10.51224/SportRxiv.783"},
 }

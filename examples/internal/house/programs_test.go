@@ -32,6 +32,7 @@ var pages = []page{
 	{"intake", "-answers examples/intake/answers.txt -for client", invented},
 	{"intake", "-answers examples/intake/answers.txt -for clinician", invented},
 	{"intake", "-answers examples/intake/answers.txt -json", invented},
+	{"policies", "-people 1 -facts", invented},
 	{"population", "-n 100", invented},
 	{"review", "-for client", invented},
 	{"review", "-for file", invented},

@@ -1,0 +1,77 @@
+package main
+
+import (
+	"bytes"
+	"errors"
+	"flag"
+	"os"
+	"runtime"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+)
+
+var update = flag.Bool("update", false, "rewrite the golden file, which is our own output and no published figures")
+
+func runProgram(args ...string) (status int, stdout, stderr string) {
+	var out, errs bytes.Buffer
+	status = run(args, &out, &errs)
+	return status, out.String(), errs.String()
+}
+
+func TestTable(t *testing.T) {
+	const golden = "testdata/golden.txt"
+	status, got, errs := runProgram("-people", "3", "-weeks", "12", "-facts")
+	if status != 0 || errs != "" {
+		t.Fatalf("status %d, %s", status, errs)
+	}
+	if *update {
+		if err := os.WriteFile(golden, []byte(got), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	want, err := os.ReadFile(golden)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if diff := cmp.Diff(string(want), got); diff != "" {
+		t.Errorf("differs from %s (-update rewrites it):\n%s", golden, diff)
+	}
+}
+
+// The table is the same on one core as on many.
+func TestCores(t *testing.T) {
+	args := []string{"-people", "5", "-weeks", "9", "-kit", "2, 4", "-population", "mixed"}
+	_, many, _ := runProgram(args...)
+	defer runtime.GOMAXPROCS(runtime.GOMAXPROCS(1))
+	if _, one, _ := runProgram(args...); one != many || strings.Count(one, "\nmixed") != 4*len(policies) {
+		t.Errorf("one core:\n%s\nmany:\n%s", one, many)
+	}
+}
+
+func TestFlags(t *testing.T) {
+	for _, args := range [][]string{
+		{"-people", "0"}, {"-people", "100001"}, {"-weeks", "8"}, {"-weeks", "105"}, {"-people", "x"}, {"extra"},
+		{"-kit", "none"}, {"-population", "nobody"}, {"-policy", "none"},
+	} {
+		if status, out, errs := runProgram(args...); status != 2 || errs == "" || out != "" {
+			t.Errorf("%v: status %d, %q, %q", args, status, out, errs)
+		}
+	}
+	if status, out, errs := runProgram("-h"); status != 0 || out != "" || !strings.Contains(errs, "compares policies") {
+		t.Errorf("-h: status %d, %q, %q", status, out, errs)
+	}
+}
+
+// A writer that is full ends the program.
+type full struct{}
+
+func (full) Write([]byte) (int, error) { return 0, errors.New("no room") }
+
+func TestWriteFails(t *testing.T) {
+	var errs bytes.Buffer
+	if status := run([]string{"-people", "1"}, full{}, &errs); status != 1 || !strings.Contains(errs.String(), "no room") {
+		t.Errorf("status %d, %s", status, errs.String())
+	}
+}
