@@ -81,7 +81,7 @@ func TestObedience(t *testing.T) {
 			}
 			if set.Failed {
 				failed++
-				if set.Left != 0 || set.Reps > 0 && obeys[i].Done.Sets[j].Effort.Value() != 0 {
+				if set.Left != 0 || set.Reps > 0 && obeys[i].Done.Sets[j].Effort.Number() != 0 {
 					t.Errorf("failed, and told %v", obeys[i].Done.Sets[j].Effort)
 				}
 			}
@@ -91,7 +91,7 @@ func TestObedience(t *testing.T) {
 				left++
 			}
 		}
-		if a, b := apart[i].Sets[0], feels[i].Sets[0]; a.Each() == b.Each() && a.Able == b.Able && a.Reps != max(1, b.Reps-2) && b.Reps < feels[i].Done.Plan.Count {
+		if a, b := apart[i].Sets[0], feels[i].Sets[0]; a.Each == b.Each && a.Able == b.Able && a.Reps != max(1, b.Reps-2) && b.Reps < feels[i].Done.Plan.Count {
 			t.Errorf("visit %d: alone %d repetitions, with somebody %d", i, a.Reps, b.Reps)
 		}
 	}
@@ -110,7 +110,7 @@ func TestTellingGrowsWithDistance(t *testing.T) {
 		var list []float64
 		for _, v := range runOf(t, tr, s, 3)[1:] {
 			for i, set := range v.Sets {
-				list = append(list, set.Left-v.Done.Sets[i].Effort.Value())
+				list = append(list, set.Left-v.Done.Sets[i].Effort.Number())
 			}
 		}
 		for _, e := range list {
