@@ -50,13 +50,13 @@ func (p *planner) beside() []Beside {
 	if p.r.Screening.Who.Age >= older {
 		row := must("ukcmo2019-older")
 		list = append(list,
-			Beside{Balance, row.BalanceDays, units.Range[int]{}, []evidence.Reason{evidence.Because("dose.beside-balance", factOf(row, guideline.FieldBalanceDays), factOlder)}},
+			Beside{Balance, row.BalanceDays, units.Range[int]{}, []evidence.Reason{evidence.Because("dose.beside-balance", factOf(&row, guideline.FieldBalanceDays), factOlder)}},
 			Beside{Kind: Aerobic, Reasons: []evidence.Reason{evidence.Because("dose.beside-aerobic", factOlder)}})
 	}
 	o := p.r.Screening
 	if p.r.Goal == guideline.Bone && !o.Limits.LowImpact && o.Meanwhile == screening.WithinLimits {
 		row := must("brookewavell2022-osteoporosis")
-		list = append(list, Beside{Impact, units.Range[int]{}, row.Impacts, []evidence.Reason{evidence.Because("dose.beside-impact", factOf(row, guideline.FieldImpacts))}})
+		list = append(list, Beside{Impact, units.Range[int]{}, row.Impacts, []evidence.Reason{evidence.Because("dose.beside-impact", factOf(&row, guideline.FieldImpacts))}})
 	}
 	return list
 }

@@ -2,6 +2,7 @@ package dose
 
 import (
 	"slices"
+	"sync"
 
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
@@ -176,7 +177,7 @@ func (g *guide) fillLoad(r Request) {
 		g.because(evidence.Because("dose.band-from-start-row", factStart).With(evidence.ID("row", startRow)))
 	}
 	row, which = g.withoutMemory(r, row, which)
-	g.load = evidence.Because("dose.load", g.rests(factOf(row, which))...)
+	g.load = evidence.Because("dose.load", g.rests(factOf(&row, which))...)
 	if g.rm.IsZero() {
 		g.load = g.load.With(evidence.Shares("load", g.band))
 	} else {
@@ -187,10 +188,12 @@ func (g *guide) fillLoad(r Request) {
 // withoutMemory keeps a load that is known from memory only from permitting
 // more than the row that would have been chosen without it.
 func (g *guide) withoutMemory(r Request, row guideline.Recommendation, which guideline.Field) (guideline.Recommendation, guideline.Field) {
+	if known := row.BasisOf(which); known != evidence.FromMemory && known != evidence.Design {
+		return row, which
+	}
 	id, chosen := rowOf(r, aimOf(r))
 	usual := must(id)
-	known := row.BasisOf(which)
-	if known != evidence.FromMemory && known != evidence.Design || usual.Load.IsZero() {
+	if usual.Load.IsZero() {
 		return row, which
 	}
 	most, _ := usual.Load.Max()
@@ -198,7 +201,7 @@ func (g *guide) withoutMemory(r Request, row guideline.Recommendation, which gui
 		return row, which
 	}
 	g.band, g.rm = usual.Load, units.Range[int]{}
-	g.because(evidence.Because("dose.memory-permits-nothing", append(g.rests(factOf(row, which)), chosen...)...).With(evidence.ID("row", row.ID), evidence.ID("instead", usual.ID)))
+	g.because(evidence.Because("dose.memory-permits-nothing", append(g.rests(factOf(&row, which)), chosen...)...).With(evidence.ID("row", row.ID), evidence.ID("instead", usual.ID)))
 	return usual, guideline.FieldLoad
 }
 
@@ -209,7 +212,7 @@ func must(id guideline.ID) guideline.Recommendation {
 }
 
 // factOf returns the fact behind a field of a row, "" where it has none.
-func factOf(row guideline.Recommendation, f guideline.Field) evidence.FactID {
+func factOf(row *guideline.Recommendation, f guideline.Field) evidence.FactID {
 	id, _ := row.Fact(f)
 	return id
 }
@@ -238,7 +241,7 @@ func (g *guide) fillCount(r Request) {
 	}
 	g.count = closed(both)
 	g.first, _ = g.count.Min()
-	g.because(evidence.Because("dose.count", g.rests(factOf(g.row, guideline.FieldReps), ex.CountFact)...).With(evidence.Count("count", g.count)))
+	g.because(evidence.Because("dose.count", g.rests(factOf(&g.row, guideline.FieldReps), ex.CountFact)...).With(evidence.Count("count", g.count)))
 }
 
 // ownCount is for rows that state no repetitions.
@@ -273,6 +276,12 @@ func closed(r units.Range[int]) units.Range[int] {
 	return both
 }
 
+// startSets is the fact of a second row that begins with few sets.
+var startSets = sync.OnceValue(func() evidence.FactID {
+	row := must("nsca2019-older-start")
+	return factOf(&row, guideline.FieldSets)
+})
+
 // fillSets begins a familiarisation with the fewest sets that the row names, and
 // one where it names none: early on, more bring no different response.
 func (g *guide) fillSets(r Request) {
@@ -291,13 +300,13 @@ func (g *guide) fillSets(r Request) {
 		g.sets = 1
 	}
 	if r.phase() == Familiarise {
-		start = factOf(must("nsca2019-older-start"), guideline.FieldSets)
+		start = startSets()
 	}
 	if r.Screening.Meanwhile >= screening.LightSupervised {
 		g.sets, g.buildTo = 1, 1
 	}
 	g.lightenSets(r)
-	g.because(evidence.Because(setsCode, g.rests(factOf(g.row, guideline.FieldSets), exercise.FactCountSets, factFewerLater, maintain, start)...).With(evidence.Count("sets", g.sets), evidence.Count("build to", g.buildTo)))
+	g.because(evidence.Because(setsCode, g.rests(factOf(&g.row, guideline.FieldSets), exercise.FactCountSets, factFewerLater, maintain, start)...).With(evidence.Count("sets", g.sets), evidence.Count("build to", g.buildTo)))
 }
 
 // lightenSets leaves out the sets that a lighter day asks for, down to one.
@@ -312,7 +321,7 @@ func (g *guide) lightenSets(r Request) {
 // fillTimes takes rest and days from the row, else the usual ones.
 func (g *guide) fillTimes() {
 	g.rest, g.days = g.row.Rest, g.row.Days
-	rest, days := factOf(g.row, guideline.FieldRest), factOf(g.row, guideline.FieldDays)
+	rest, days := factOf(&g.row, guideline.FieldRest), factOf(&g.row, guideline.FieldDays)
 	if g.rest.IsZero() {
 		g.rest, rest = usualRest, factRest
 	}

@@ -199,7 +199,7 @@ func (d *draft) flagLight(e onerm.Estimate) {
 		return
 	}
 	d.p.Flags = append(d.p.Flags, BelowEffectiveDose)
-	d.because(evidence.Because("dose.below-effective", append([]evidence.FactID{factOf(aim, which)}, aimFacts(d.r.Screening.Who.Age)...)...).With(
+	d.because(evidence.Because("dose.below-effective", append([]evidence.FactID{factOf(&aim, which)}, aimFacts(d.r.Screening.Who.Age)...)...).With(
 		evidence.Share("share", d.p.Share), evidence.Share("floor", floor), evidence.Term("goal", d.r.Goal.String())))
 }
 
