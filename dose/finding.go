@@ -108,10 +108,8 @@ func (f *Frame) search(p *Prescription, steps int, ceiling units.Mass) {
 		ceiling = 0
 	}
 	p.Finding = &Search{MaxSteps: left, Ceiling: ceiling}
-	if slices.ContainsFunc(p.Reasons, ofSearch) {
-		p.Reasons = slices.DeleteFunc(slices.Clone(p.Reasons), ofSearch)
-	}
-	p.Reasons = append(p.Reasons, why)
+	kept := append(make([]evidence.Reason, 0, len(p.Reasons)+fewReasons/2), p.Reasons...)
+	p.Reasons = append(slices.DeleteFunc(kept, ofSearch), why)
 }
 
 // mayRise reports whether a weight may go up within the visit: somebody saw the
