@@ -22,6 +22,9 @@ func (a aged) Validate() error {
 	if a.Beats < 20 || a.Beats > 250 {
 		bad.Add("/beats", field.Bad(a.Beats, "20 to 250 beats a minute", field.ErrOutOfRange))
 	}
+	if a.Spare > 100 {
+		bad.Add("/spare", field.Bad(nil, "", field.ErrConflict)) // says nothing of what is allowed
+	}
 	return bad.Err()
 }
 
@@ -34,9 +37,12 @@ func TestRangesAreThoseOfTheCheck(t *testing.T) {
 		`{"age":"old","beats":60}`:                `malformed: /age = "old", allowed: a whole number, 18 to 120 years (line 1, column 8)`,
 		`{"age":66,"beats":1e3}`:                  "malformed: /beats = 1e3, allowed: a whole number, 20 to 250 beats a minute (line 1, column 19)",
 		`{"age":66,"beats":99999999999999999999}`: "overflow: /beats = 99999999999999999999, allowed: a whole number, 20 to 250 beats a minute (line 1, column 19)",
-		`{"age":130,"beats":60}`:                  "out of range: /age = 130, allowed: 18 to 120 years (line 1, column 8)",
-		`{"age":66,"beats":60,"steps":-1}`:        "overflow: /steps = -1, allowed: a whole number of 0 or more that fits 64 bits (line 1, column 30)",
-		`{"age":66,"beats":60,"spare":200}`:       "overflow: /spare = 200, allowed: a whole number from -128 to 127 (line 1, column 30)",
+		`{"age":300,"beats":1.5}`: "overflow: /age = 300, allowed: a whole number, 18 to 120 years (line 1, column 8)\n" +
+			"malformed: /beats = 1.5, allowed: a whole number, 20 to 250 beats a minute (line 1, column 20)",
+		`{"age":66,"beats":60,"spare":500}`: "overflow: /spare = 500, allowed: a whole number from -128 to 127 (line 1, column 30)",
+		`{"age":130,"beats":60}`:            "out of range: /age = 130, allowed: 18 to 120 years (line 1, column 8)",
+		`{"age":66,"beats":60,"steps":-1}`:  "overflow: /steps = -1, allowed: a whole number of 0 or more that fits 64 bits (line 1, column 30)",
+		`{"age":66,"beats":60,"spare":200}`: "overflow: /spare = 200, allowed: a whole number from -128 to 127 (line 1, column 30)",
 	} {
 		var got aged
 		err := field.DecodeChecked([]byte(text), &got, field.Strict, aged.Validate)

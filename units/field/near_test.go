@@ -19,6 +19,34 @@ func known(yield func(name, text string) bool) {
 	}
 }
 
+// TestDidYouMeanOneRule tries each rule on names of its own.
+func TestDidYouMeanOneRule(t *testing.T) {
+	for _, tt := range []struct {
+		rule, given string
+		names       [][2]string
+		want        string
+	}{
+		{"two letters are no word", "lift of", [][2]string{{"a", "sum of all"}}, ""},
+		{"a word within another is none, behind an accent too", "lance", [][2]string{{"a", "élancement"}}, ""},
+		{"two words of a description", "left heavy thing", [][2]string{{"a", "a heavy one on the left"}}, "did you mean a"},
+		{"the best text of a name counts", "red lamp", [][2]string{{"a", "lamp"}, {"b", "lamp"}, {"b", "lamp, red"}}, "did you mean b or a"},
+		{"one slip before the last word", "big lump", [][2]string{{"big-lamp", "big lamp"}, {"lump", "lump"}}, "did you mean big-lamp"},
+		{"the last word before three slips", "greet lamp", [][2]string{{"gravel-lamp", "gra lamp"}, {"a", "tall lamp"}}, "did you mean gravel-lamp or a"},
+		{"every word before a slip", "red lamp", [][2]string{{"red-lam", "red lam"}, {"a", "lamp in red"}}, "did you mean a or red-lam"},
+	} {
+		got := field.DidYouMean(tt.given, func(yield func(string, string) bool) {
+			for _, n := range tt.names {
+				if !yield(n[0], n[1]) {
+					return
+				}
+			}
+		})
+		if got != tt.want {
+			t.Errorf("%s: %q, want %q", tt.rule, got, tt.want)
+		}
+	}
+}
+
 func TestDidYouMean(t *testing.T) {
 	for given, want := range map[string]string{
 		"arm lift":     "did you mean one-arm-lift, long-lift, lifting-belt, short-lift or steep-lift", // both words, then the last
