@@ -90,7 +90,7 @@ func (l *ledger) walk(t *testing.T, s simulate.Setup, visits []simulate.Lived, s
 			for _, done := range before.Sets {
 				lifted = max(lifted, units.Must(done.Each()))
 			}
-			if p := before.Plan; p.Finding == nil {
+			if p := before.Plan; p.Finding == nil || p.Finding.MaxSteps == 0 {
 				earlier[p.Load.Each()] = p
 			}
 			if before.Observer.Made() {
