@@ -57,13 +57,13 @@ func (c Curve) MarshalJSON() ([]byte, error) {
 // that no curve can have is an error.
 func (c *Curve) UnmarshalJSON(data []byte) error {
 	if string(data) == "null" {
-		return field.Set(c, Curve{}, nil)
+		return field.Assign(c, Curve{}, nil)
 	}
 	var d CurveData
 	if err := field.DecodeChecked(data, &d, field.Strict, CurveData.Validate); err != nil {
 		return err
 	}
-	return field.Set(c, Curve{d}, nil)
+	return field.Assign(c, Curve{d}, nil)
 }
 
 // matrix returns the covariance, zeros where the form has no floor.

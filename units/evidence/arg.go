@@ -18,7 +18,7 @@ type Arg struct {
 
 	text      string // of a text, code or term; else the unit or scale that prints
 	low, high int64  // whole numbers, nanograms, or the bits of a float64
-	kind      Kind
+	kind      ArgKind
 	ends      ends
 }
 
@@ -60,7 +60,7 @@ func Minutes[N int | units.Range[int]](name string, n N) Arg { return whole(Kind
 // Days is a whole number or a range of days.
 func Days[N int | units.Range[int]](name string, n N) Arg { return whole(KindDays, name, n) }
 
-func whole[N int | units.Range[int]](k Kind, name string, n N) Arg {
+func whole[N int | units.Range[int]](k ArgKind, name string, n N) Arg {
 	if r, ok := any(n).(units.Range[int]); ok {
 		return spanned(Arg{Name: name, kind: k}, r, func(n int) int64 { return int64(n) })
 	}
@@ -144,7 +144,7 @@ func Effort(name string, e units.Effort) Arg {
 	return ofFloat(KindEffort, name, e.Scale().String(), e.Number())
 }
 
-func ofFloat(k Kind, name, unit string, x float64) Arg {
+func ofFloat(k ArgKind, name, unit string, x float64) Arg {
 	return single(Arg{Name: name, text: unit, kind: k}, bits(x)).finite()
 }
 

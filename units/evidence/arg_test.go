@@ -21,7 +21,7 @@ type cup string
 type said struct {
 	arg  evidence.Arg
 	want string
-	kind evidence.Kind
+	kind evidence.ArgKind
 }
 
 func drawRange[T int | float64 | units.Fraction | units.Mass](t *rapid.T, low, high T) units.Range[T] {
@@ -170,9 +170,9 @@ func TestArgUnits(t *testing.T) {
 		t.Errorf("%v", a)
 	}
 	seen := 0
-	for k := range evidence.Kinds() {
+	for k := range evidence.ArgKinds() {
 		text, err := k.MarshalText()
-		var back evidence.Kind
+		var back evidence.ArgKind
 		if err != nil || back.UnmarshalText(text) != nil || back != k || string(text) != k.String() {
 			t.Errorf("%v", k)
 		}

@@ -48,7 +48,7 @@ func (a Arg) String() string { return a.Name + " " + a.Value() }
 func (a Arg) Equal(b Arg) bool { return a == b }
 
 // Kind says what a is.
-func (a Arg) Kind() Kind { return a.kind }
+func (a Arg) Kind() ArgKind { return a.kind }
 
 // Unit is that of the numbers of a: of a mass or quantity the one that prints, of a
 // span of time "s", "min" or "d", of an effort its scale; else empty.
@@ -60,7 +60,7 @@ func (a Arg) Unit() string {
 }
 
 // Range is the number of a, or its range, in its unit; of a share the fraction. It
-// is zero where a is none, see [Kind.IsNumber].
+// is zero where a is none, see [ArgKind.IsNumber].
 func (a Arg) Range() units.Range[float64] {
 	var r units.Range[float64]
 	low, _ := strconv.ParseFloat(a.figure(a.low), 64) // a number by its making
@@ -120,8 +120,7 @@ func (a *Arg) UnmarshalJSON(data []byte) error {
 	if err != nil || got.Value() != j.Value {
 		got = Text(j.Name, j.Value)
 	}
-	*a = got
-	return nil
+	return field.Assign(a, got, nil)
 }
 
 // read puts in what stands beside name and kind.

@@ -23,6 +23,9 @@ func (l Lexicon) Client(r Reason) string { return l.words.Client(r) }
 // Clinician is [Words.Clinician].
 func (l Lexicon) Clinician(r Reason) string { return l.words.Clinician(r) }
 
+// In is [Words.In]: the same words with the values printed as locale says.
+func (l Lexicon) In(locale Locale) Voice { return l.words.In(locale) }
+
 // Wording returns the wording of a code, and whether there is one.
 func (l Lexicon) Wording(c ReasonCode) (Wording, bool) {
 	w, ok := l.words[c]
