@@ -115,7 +115,6 @@ func (s store) enumerations() error {
 		each(s, done, body.Sexes()),
 		each(s, done, body.Sides()),
 		each(s, done, body.Trainings()),
-		each(s, done, evidence.ArgKinds()),
 		each(s, done, evidence.Bases()),
 	} {
 		if some != nil {

@@ -5,7 +5,6 @@ import (
 	"errors"
 	"fmt"
 	"math"
-	"slices"
 
 	"example.org/posology/dose/onerm/internal/bend"
 	"example.org/posology/units"
@@ -41,8 +40,7 @@ func NewCurve(d CurveData) (Curve, error) {
 	if err := d.Validate(); err != nil {
 		return Curve{}, err
 	}
-	d.Covariance, d.Reasons = slices.Clone(d.Covariance), slices.Clone(d.Reasons)
-	return Curve{d}, nil
+	return Curve{Curve{d}.Data()}, nil
 }
 
 // MarshalJSON writes the [CurveData]. The zero curve is null.

@@ -14,9 +14,3 @@ func (b Basis) Value() (driver.Value, error) { return field.Value(b) }
 
 // Scan reads what Value returns.
 func (b *Basis) Scan(src any) error { return field.Scan(src, b) }
-
-// Value returns the text of k.
-func (k ArgKind) Value() (driver.Value, error) { return field.Value(k) }
-
-// Scan reads what Value returns.
-func (k *ArgKind) Scan(src any) error { return field.Scan(src, k) }

@@ -75,7 +75,7 @@ var withPointerMethods = []reflect.Type{
 	of[body.Demand](), of[body.Demands](), of[body.Hold](), of[body.Muscle](),
 	of[body.Region](), of[body.Sex](), of[body.Side](), of[body.Stated](),
 	of[body.Training](),
-	of[evidence.Arg](), of[evidence.ArgKind](), of[evidence.Basis](), of[evidence.Ledger](),
+	of[evidence.Arg](), of[evidence.Basis](), of[evidence.Ledger](),
 	of[field.Column[int]](), of[field.Error](), of[field.Errors](),
 	of[units.Day](), of[units.Effort](), of[units.Marked](), of[units.Mass](),
 	of[units.MassUnit](), of[units.Range[int]](), of[units.Scale](),
