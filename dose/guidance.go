@@ -177,7 +177,7 @@ func (g *guide) fillLoad(r *Request) {
 	row, which = g.withoutMemory(r, row, which)
 	g.load = evidence.Because("dose.load", g.rests(factOf(row, which))...)
 	if g.rm.IsZero() {
-		g.load = g.load.With(evidence.Shares("load", g.band))
+		g.load = g.load.With(evidence.Share("load", g.band))
 	} else {
 		g.load = g.load.With(evidence.Text("load", g.rm.String()+" RM"))
 	}

@@ -72,5 +72,5 @@ func (n *now) saysBeside() evidence.Reason {
 	case n.aboveLifted(*n.jump):
 		code = "progression.above-beside"
 	}
-	return because(code).With(evidence.Mass("next", n.jump.To.Each()), evidence.Share("share", n.jump.External), moved("moved", n.jump.Moved))
+	return because(code).With(evidence.Mass("next", n.jump.To.Each()), evidence.Share("share", n.jump.External), shareMoved("moved", n.jump.Moved))
 }

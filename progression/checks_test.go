@@ -78,7 +78,7 @@ func allFacts() iter.Seq[evidence.Fact] {
 
 // allWords are those of this package and of the rooms whose reasons it passes on.
 func allWords() evidence.Words {
-	return units.Must(evidence.Join(progression.Words().Copy(), rule.Words().Copy(), programme.Words().Copy(), visit.Words().Copy()))
+	return units.Must(evidence.NewLexicon(progression.Words().Copy(), rule.Words().Copy(), programme.Words().Copy(), visit.Words().Copy())).Copy()
 }
 
 // basis holds that a fact behind the answer is known as the row is, and none better.

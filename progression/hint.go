@@ -84,10 +84,10 @@ func (j *Jump) beyondPublished() []evidence.Reason {
 	if most, _ := rule.StepShare().Max(); j.share() > most {
 		code = "progression.large-step"
 	}
-	return []evidence.Reason{because(code).With(evidence.Share("share", j.External), moved("moved", j.Moved), evidence.Mass("from", j.From))}
+	return []evidence.Reason{because(code).With(evidence.Share("share", j.External), shareMoved("moved", j.Moved), evidence.Mass("from", j.From))}
 }
 
-func moved(name string, share units.Fraction) evidence.Arg {
+func shareMoved(name string, share units.Fraction) evidence.Arg {
 	if share == 0 {
 		return evidence.Text(name, "not known")
 	}

@@ -353,7 +353,7 @@ func TestNextJSON(t *testing.T) {
 // Every reason of the rows has words, and those that speak to a client do so
 // without numbers of the evidence.
 func TestNextWords(t *testing.T) {
-	words := units.Must(evidence.Join(allWords(), dose.Words().Copy()))
+	words := units.Must(evidence.NewLexicon(allWords(), dose.Words().Copy())).Copy()
 	for _, tt := range nextRows {
 		c := rowCourse(t, 2, 4, 4.25, 6)
 		tt.spoil(&c)

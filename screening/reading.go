@@ -191,7 +191,7 @@ func (g Glucose) MarshalText() ([]byte, error) { return []byte(g.String()), nil 
 
 // UnmarshalText reads what [ParseGlucose] reads, and nothing as not measured.
 func (g *Glucose) UnmarshalText(text []byte) error {
-	return field.SetText(g, text, ParseGlucose)
+	return field.AssignText(g, text, ParseGlucose)
 }
 
 // below reports whether g lies under the threshold as printed in g's unit.

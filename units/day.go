@@ -134,5 +134,5 @@ func (d Day) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what MarshalText writes.
 func (d *Day) UnmarshalText(text []byte) error {
-	return field.SetText(d, text, ParseDay)
+	return field.AssignText(d, text, ParseDay)
 }

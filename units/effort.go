@@ -124,7 +124,7 @@ func (e Effort) String() string {
 func (e Effort) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
 
 // UnmarshalText reads what MarshalText writes.
-func (e *Effort) UnmarshalText(text []byte) error { return field.SetText(e, text, parseEffort) }
+func (e *Effort) UnmarshalText(text []byte) error { return field.AssignText(e, text, parseEffort) }
 
 func parseEffort(text string) (Effort, error) {
 	code, number, found := strings.Cut(text, " ")

@@ -364,5 +364,5 @@ func (m Mass) MarshalText() ([]byte, error) { return []byte(m.String()), nil }
 // UnmarshalText reads what [ParseMass] reads.
 func (m *Mass) UnmarshalText(text []byte) error {
 	v, err := ParseMass(string(text))
-	return field.Set(m, v, err)
+	return field.Assign(m, v, err)
 }

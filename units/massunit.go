@@ -74,7 +74,7 @@ func (u MassUnit) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads what [ParseMassUnit] reads, and nothing as "not given".
 func (u *MassUnit) UnmarshalText(text []byte) error {
-	return field.SetText(u, text, ParseMassUnit)
+	return field.AssignText(u, text, ParseMassUnit)
 }
 
 // Marked is a mass with the unit that is marked on the thing, so that a
@@ -94,5 +94,5 @@ func (m Marked) MarshalText() ([]byte, error) { return []byte(m.String()), nil }
 // UnmarshalText reads what [ParseMarked] reads.
 func (m *Marked) UnmarshalText(text []byte) error {
 	v, err := ParseMarked(string(text))
-	return field.Set(m, v, err)
+	return field.Assign(m, v, err)
 }

@@ -143,5 +143,5 @@ func (r *Range[T]) UnmarshalJSON(data []byte) error {
 	if got.hasMin && got.hasMax && got.min > got.max {
 		return field.New("/max", got.max, fmt.Sprintf("%v or more", got.min), field.ErrOutOfRange)
 	}
-	return field.Set(r, got, nil)
+	return field.Assign(r, got, nil)
 }

@@ -181,7 +181,7 @@ func sameJSON(a, b any) (bool, error) {
 }
 
 // logged writes a decision, and errors, as text in a log.
-func logged(item record.Item) error {
+func logged(item record.Decided) error {
 	var b bytes.Buffer
 	var bad field.Errors
 	bad.Add("/sets/0/reps", field.Bad(0, "1 or more", field.ErrOutOfRange))
@@ -202,7 +202,7 @@ func logged(item record.Item) error {
 }
 
 // explained goes from a number on a page down to who says so.
-func explained(item record.Item) error {
+func explained(item record.Decided) error {
 	ledger, err := record.Ledger()
 	if err != nil {
 		return err

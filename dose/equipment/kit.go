@@ -15,7 +15,7 @@ type Kit struct {
 	Plates    []Plate    `json:"plates,omitempty"` // stock that handles and bars share
 	Stacks    []Stack    `json:"stacks,omitempty"`
 
-	made *made // tables that are compiled already; see [Kit.Once]
+	made *compiled // tables that are compiled already; see [Kit.Once]
 }
 
 // A Dumbbell is a ready-made dumbbell, and Count of them exist. Two of

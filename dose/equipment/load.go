@@ -293,5 +293,5 @@ func (l *Load) UnmarshalJSON(data []byte) error {
 	if err := field.Decode(data, &j, field.Strict); err != nil {
 		return err
 	}
-	return field.Set(l, Load{each: j.Each, total: j.Total, hold: j.Hold, parts: j.Parts}, nil)
+	return field.Assign(l, Load{each: j.Each, total: j.Total, hold: j.Hold, parts: j.Parts}, nil)
 }

@@ -7,8 +7,8 @@ import (
 	"example.org/posology/units/body"
 )
 
-// A made remembers the tables of a kit.
-type made struct {
+// A compiled remembers the tables of a kit.
+type compiled struct {
 	kit   Kit // a copy that nobody else holds
 	holds [body.Unloaded + 1]struct {
 		once  sync.Once
@@ -22,7 +22,7 @@ type made struct {
 // things as k, they share those of as. A list that is changed later is compiled anew.
 func (k Kit) Once(as Kit) Kit {
 	if k.made = as.made; !k.remembered() {
-		k.made = &made{kit: k.clone()}
+		k.made = &compiled{kit: k.clone()}
 	}
 	return k
 }

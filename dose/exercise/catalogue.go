@@ -192,5 +192,5 @@ func (c *Catalogue) UnmarshalJSON(data []byte) error {
 		return err
 	}
 	got, err := Catalogue{}.With(list...)
-	return field.Set(c, got, err)
+	return field.Assign(c, got, err)
 }

@@ -73,5 +73,5 @@ func (t *Comparison) UnmarshalJSON(data []byte) error {
 			bad.Add(fmt.Sprintf("/lines/%d/cells", i), field.Bad(len(line.Cells), fmt.Sprintf("%d cells, one for each column", len(got.Columns)), field.ErrConflict))
 		}
 	}
-	return field.Set(t, Comparison(got), bad.Err())
+	return field.Assign(t, Comparison(got), bad.Err())
 }

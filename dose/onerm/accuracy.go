@@ -172,7 +172,7 @@ func (a attempt) byAccuracy(e *Estimate, o Options, s setlog.Set, p body.Person)
 	}
 	if !ok || !okLow || !margin.given() {
 		return refuse(field.New("/set/reps", fmt.Sprintf("%v to failure (%v)", e.ToFailure, s.Effort), "repetitions to failure that the accuracy has a band for, with a margin for this person", ErrNotStudied),
-			evidence.Because(codeNoBand, factMismatch).With(evidence.Numbers("reps", e.ToFailure), evidence.Effort("effort", s.Effort)))
+			evidence.Because(codeNoBand, factMismatch).With(evidence.Number("reps", e.ToFailure), evidence.Effort("effort", s.Effort)))
 	}
 	if err := a.measuredEnds(e, o, margin); err != nil {
 		return field.At("/set/load", err)
@@ -216,7 +216,7 @@ func (a attempt) measuredEnds(e *Estimate, o Options, m margin) error {
 
 func (a attempt) accuracyReasons(e Estimate, o Options, s setlog.Set, m margin, mismatch []string) []evidence.Reason {
 	first := evidence.Because(codeAccuracy, e.Formula.Fact()).With(
-		evidence.Term("formula", e.Formula.String()), evidence.Numbers("reps", e.ToFailure), evidence.Text("margin", m.String()), evidence.Term("loading", e.Loading.String()))
+		evidence.Term("formula", e.Formula.String()), evidence.Number("reps", e.ToFailure), evidence.Text("margin", m.String()), evidence.Term("loading", e.Loading.String()))
 	if o.Accuracy.Fact != "" {
 		first.Facts = append(first.Facts, o.Accuracy.Fact)
 	}

@@ -211,7 +211,7 @@ func (c *combination) reasons() []evidence.Reason {
 		evidence.Count("sets", len(c.sets)), evidence.Days("days", len(days)), evidence.Share("spread", units.Fraction(c.sigma)))}
 	for _, i := range c.unfit {
 		e := c.sets[i]
-		list = append(list, evidence.Because(codeUnfit, factUnfit).With(evidence.Day("day", e.Day), evidence.Numbers("reps", e.ToFailure), evidence.Mass("one_rm", e.OneRM)))
+		list = append(list, evidence.Because(codeUnfit, factUnfit).With(evidence.Day("day", e.Day), evidence.Number("reps", e.ToFailure), evidence.Mass("one_rm", e.OneRM)))
 	}
 	return list
 }

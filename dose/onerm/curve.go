@@ -31,27 +31,12 @@ func (c Curve) OneRM() units.Mass { return c.data.OneRM }
 // Form returns the form.
 func (c Curve) Form() Form { return c.data.Form }
 
-// Shape returns the number that the form calls k, m, p or c.
-func (c Curve) Shape() float64 { return c.data.Shape }
-
-// Floor returns the share of the 1RM that the load tends to, 0 for a form
-// without a floor.
-func (c Curve) Floor() units.Fraction { return units.Fraction(c.data.Floor) }
-
-// Sets returns how many points the curve was fitted to.
-func (c Curve) Sets() int { return c.data.Sets }
-
-// Alone reports whether the population prior was left out.
-func (c Curve) Alone() bool { return c.data.Alone }
-
-// Freedom returns the degrees of freedom of Student's t in the intervals.
-func (c Curve) Freedom() int { return c.data.Freedom }
-
-// Noise returns the standard error of a further set, as a share of its load.
-func (c Curve) Noise() units.Fraction { return units.Fraction(c.data.Noise) }
-
-// Days returns the first and the last day of the points that have one.
-func (c Curve) Days() units.Range[units.Day] { return c.data.Days }
+// Data returns all the numbers of the curve.
+func (c Curve) Data() CurveData {
+	d := c.data
+	d.Covariance, d.Reasons = slices.Clone(d.Covariance), slices.Clone(d.Reasons)
+	return d
+}
 
 // Reasons returns how the curve came about, in a fresh slice.
 func (c Curve) Reasons() []evidence.Reason { return slices.Clone(c.data.Reasons) }

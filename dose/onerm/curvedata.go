@@ -5,7 +5,6 @@ import (
 	"errors"
 	"fmt"
 	"math"
-	"slices"
 
 	"example.org/posology/dose/onerm/internal/bend"
 	"example.org/posology/units"
@@ -41,8 +40,7 @@ func NewCurve(d CurveData) (Curve, error) {
 	if err := d.Validate(); err != nil {
 		return Curve{}, err
 	}
-	d.Covariance, d.Reasons = slices.Clone(d.Covariance), slices.Clone(d.Reasons)
-	return Curve{d}, nil
+	return Curve{Curve{d}.Data()}, nil
 }
 
 // MarshalJSON writes the [CurveData]. The zero curve is null.
@@ -57,13 +55,13 @@ func (c Curve) MarshalJSON() ([]byte, error) {
 // that no curve can have is an error.
 func (c *Curve) UnmarshalJSON(data []byte) error {
 	if string(data) == "null" {
-		return field.Set(c, Curve{}, nil)
+		return field.Assign(c, Curve{}, nil)
 	}
 	var d CurveData
 	if err := field.DecodeChecked(data, &d, field.Strict, CurveData.Validate); err != nil {
 		return err
 	}
-	return field.Set(c, Curve{d}, nil)
+	return field.Assign(c, Curve{d}, nil)
 }
 
 // matrix returns the covariance, zeros where the form has no floor.

@@ -54,7 +54,7 @@ func TestCurveDecode(t *testing.T) {
 		var got onerm.Curve
 		err := field.Decode([]byte(text), &got, field.Strict)
 		var which *field.Error
-		if !errors.As(err, &which) || which.Path != test.path || got.Sets() != 0 {
+		if !errors.As(err, &which) || which.Path != test.path || got.Data().Sets != 0 {
 			t.Errorf("%s: %v, want an error at %s", test.new, err, test.path)
 		}
 	}
@@ -115,7 +115,7 @@ func TestNewCurveRefuses(t *testing.T) {
 		change(&d)
 		c, err := onerm.NewCurve(d)
 		var which *field.Error
-		if !errors.As(err, &which) || which.Path != path || c.Sets() != 0 {
+		if !errors.As(err, &which) || which.Path != path || c.Data().Sets != 0 {
 			t.Errorf("%v, want an error at %s", err, path)
 		}
 	}

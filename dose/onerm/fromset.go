@@ -191,7 +191,7 @@ func (a attempt) reasonsReserve(s setlog.Set, e Estimate, list []evidence.Reason
 		list = append(list, a.reasonReserve(s.Effort, e))
 	}
 	if a.high > a.low {
-		list = append(list, evidence.Because(codeHalfPoint, factHalfPoint).With(evidence.Effort("effort", s.Effort), evidence.Numbers("reps", e.ToFailure)))
+		list = append(list, evidence.Because(codeHalfPoint, factHalfPoint).With(evidence.Effort("effort", s.Effort), evidence.Number("reps", e.ToFailure)))
 	}
 	if a.high > wideReserve {
 		list = append(list, evidence.Because(codeWide, factWide, factReserveLimit).With(evidence.Count("reserve", a.high)))
@@ -205,12 +205,12 @@ func (a attempt) reasonEquation(e Estimate) evidence.Reason {
 		return evidence.Because(codeMeasured, factMeasured).With(evidence.Mass("load", e.OneRM), evidence.Term("stated", e.Stated.String()))
 	case e.Formula == Kemmler2006:
 		return evidence.Because(codeKemmler, Kemmler2006.Fact(), rangeFact(Kemmler2006), peopleFact(Kemmler2006), factKemmlerError, factKemmlerChoice).With(
-			evidence.Numbers("reps", e.ToFailure))
+			evidence.Number("reps", e.ToFailure))
 	case e.Formula == a.also:
 		return evidence.Because(codePractised, e.Formula.Fact(), rangeFact(e.Formula), factPractised, factMeneses, factOlderTrained, factOpenNear).With(
-			evidence.Term("formula", e.Formula.String()), evidence.Term("loading", e.Loading.String()), evidence.Numbers("reps", e.ToFailure))
+			evidence.Term("formula", e.Formula.String()), evidence.Term("loading", e.Loading.String()), evidence.Number("reps", e.ToFailure))
 	}
-	return evidence.Because(codeLower, Epley.Fact(), Brzycki.Fact(), factSharedRange, factLower).With(evidence.Term("formula", e.Formula.String()), evidence.Numbers("reps", e.ToFailure))
+	return evidence.Because(codeLower, Epley.Fact(), Brzycki.Fact(), factSharedRange, factLower).With(evidence.Term("formula", e.Formula.String()), evidence.Number("reps", e.ToFailure))
 }
 
 func (a attempt) reasonReserve(effort units.Effort, e Estimate) evidence.Reason {
@@ -218,5 +218,5 @@ func (a attempt) reasonReserve(effort units.Effort, e Estimate) evidence.Reason 
 	if effort.Scale() == units.ScaleRPE {
 		r.Facts = append(r.Facts, evidence.RatingFact(effort.Number()))
 	}
-	return r.With(evidence.Count("done", a.reps), evidence.Effort("effort", effort), evidence.Numbers("reps", e.ToFailure))
+	return r.With(evidence.Count("done", a.reps), evidence.Effort("effort", effort), evidence.Number("reps", e.ToFailure))
 }

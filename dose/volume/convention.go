@@ -160,7 +160,7 @@ func (s Sets) String() string {
 func (s Sets) MarshalText() ([]byte, error) { return []byte(s.String()), nil }
 
 // UnmarshalText reads what MarshalText writes.
-func (s *Sets) UnmarshalText(text []byte) error { return field.SetText(s, text, parseSets) }
+func (s *Sets) UnmarshalText(text []byte) error { return field.AssignText(s, text, parseSets) }
 
 func parseSets(text string) (Sets, error) {
 	number, name, _ := strings.Cut(text, " ")

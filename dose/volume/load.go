@@ -110,7 +110,7 @@ func parseVolumeLoad(s string) (VolumeLoad, error) {
 // an [field.ErrOverflow].
 func (l *VolumeLoad) UnmarshalText(text []byte) error {
 	v, err := parseVolumeLoad(string(text))
-	return field.Set(l, v, err)
+	return field.Assign(l, v, err)
 }
 
 // maxShare is the highest share of 1RM taken, against percents for shares.

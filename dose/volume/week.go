@@ -109,5 +109,5 @@ func parseISOWeek(s string) (ISOWeek, error) {
 // UnmarshalText reads a week such as "2026-W53". Another form is an
 // [field.ErrSyntax], a week that does not exist an [field.ErrOutOfRange].
 func (w *ISOWeek) UnmarshalText(text []byte) error {
-	return field.SetText(w, text, parseISOWeek)
+	return field.AssignText(w, text, parseISOWeek)
 }

@@ -120,7 +120,7 @@ func (s scene) fate(seed uint64, p population, choose simulate.Chooser) (simulat
 	}
 	setup := s.setup(choose)
 	if s.estimated {
-		e, err := simulate.Test(t, setup, rand.NewPCG(seed, forRun))
+		e, err := simulate.FirstEstimate(t, setup, rand.NewPCG(seed, forRun))
 		switch {
 		case err == nil:
 			setup.Request.Estimates = []onerm.Estimate{e}

@@ -65,7 +65,7 @@ func TestTakeAlong(t *testing.T) {
 		t.Error(got)
 	}
 	speaks(t, d.Reasons...)
-	words := units.Must(evidence.Join(programme.Words().Copy(), dose.Words().Copy()))
+	words := units.Must(evidence.NewLexicon(programme.Words().Copy(), dose.Words().Copy()))
 	for _, why := range d.Reasons {
 		if words.Client(why) == "" {
 			t.Errorf("%s says nothing to the client", why.Code)

@@ -15,7 +15,7 @@ const learningDay units.Day = 739950
 // speaks wants every reason to have facts and words without open slots.
 func speaks(t *testing.T, all ...evidence.Reason) {
 	t.Helper()
-	words := units.Must(evidence.Join(programme.Words().Copy(), dose.Words().Copy()))
+	words := units.Must(evidence.NewLexicon(programme.Words().Copy(), dose.Words().Copy()))
 	for _, why := range all {
 		said := words.Clinician(why)
 		for _, a := range why.Args {
@@ -23,7 +23,7 @@ func speaks(t *testing.T, all ...evidence.Reason) {
 				t.Errorf("%s gives no %s", why.Code, a.Name)
 			}
 		}
-		if words[why.Code].Clinician == "" || strings.ContainsAny(said+words.Client(why), "{}") {
+		if _, ok := words.Wording(why.Code); !ok || strings.ContainsAny(said+words.Client(why), "{}") {
 			t.Errorf("%s says %q and %q", why.Code, said, words.Client(why))
 		}
 		if len(why.Facts) == 0 && why.Code != "dose.stop-and-ask" {

@@ -219,7 +219,7 @@ func Sum(fates []Fate) Toll {
 	}
 	slices.Sort(weeks)
 	return Toll{
-		People: n, Working: percent(all.Working, all.Visits), Gain: gain / float64(n), Median: week(weeks, 0.5), P90: week(weeks, 0.9),
+		People: n, Working: percent(all.Working, all.Visits), Gain: gain / float64(n), Median: weekBy(weeks, 0.5), P90: weekBy(weeks, 0.9),
 		Share: 100 * all.Share / float64(max(1, all.LateSets)), Near: percent(all.Near, all.Sets), Close: percent(all.Close, all.Sets),
 		Failed: percent(all.Failed, all.Sets), Heavier: percent(all.Heavier, all.Late), Vain: percent(all.Vain, n),
 		Elsewhere: percent(elsewhere, n), Undertreated: percent(under, n),
@@ -228,8 +228,8 @@ func Sum(fates []Fate) Toll {
 
 func percent(n, of int) float64 { return 100 * float64(n) / float64(max(1, of)) }
 
-// week returns the week by which such a share of the people has one.
-func week(sorted []int, share float64) int {
+// weekBy returns the weekBy by which such a share of the people has one.
+func weekBy(sorted []int, share float64) int {
 	i := int(math.Ceil(share*float64(len(sorted)))) - 1
 	if w := sorted[max(0, i)]; w != math.MaxInt {
 		return w

@@ -238,13 +238,13 @@ func TestEstimateOfATrainee(t *testing.T) {
 	s := beginner(t, "one-arm-dumbbell-row", dumbbells(2, 4, 6))
 	s.Request.Side = right
 	for seed := range uint64(200) {
-		e, err := simulate.Test(simulate.Typical(9*units.Kilogram), s, rand.NewPCG(seed, 3))
+		e, err := simulate.FirstEstimate(simulate.Typical(9*units.Kilogram), s, rand.NewPCG(seed, 3))
 		if err != nil || e.Day != firstDay-1 || e.OneRM < 6*units.Kilogram || e.OneRM > 13*units.Kilogram {
 			t.Fatalf("seed %d: %v on %v, %v", seed, e.OneRM, e.Day, err)
 		}
 		s.Request.Estimates = append(s.Request.Estimates[:0:0], e)
 	}
-	e, err := simulate.Test(exact(9), s, rand.NewPCG(1, 1))
+	e, err := simulate.FirstEstimate(exact(9), s, rand.NewPCG(1, 1))
 	if err != nil || math.Abs(e.OneRM.Kilograms()/9-1) > 0.1 {
 		t.Errorf("%v of 9 kg, %v", e.OneRM, err)
 	}
@@ -252,7 +252,7 @@ func TestEstimateOfATrainee(t *testing.T) {
 	if visits := runOf(t, simulate.Typical(9*units.Kilogram), s, 1); len(visits) != 40 {
 		t.Errorf("%d visits", len(visits))
 	}
-	if _, err := simulate.Test(simulate.Trainee{}, s, nil); err == nil {
+	if _, err := simulate.FirstEstimate(simulate.Trainee{}, s, nil); err == nil {
 		t.Error("nobody was tested")
 	}
 }

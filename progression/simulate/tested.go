@@ -21,7 +21,7 @@ const (
 	testDay   = 9999 // where its draws lie, beyond all planned days
 )
 
-// Test returns the estimate from a set on the day before the first visit, where
+// FirstEstimate returns the estimate from a set on the day before the first visit, where
 // weights of every half kilogram are at hand: the one nearest three quarters of the
 // true 1RM, eight times at most, until two seem to be left. While it was too easy to
 // tell anything, the next weight is taken. Day, telling and curve are those of the
@@ -29,7 +29,7 @@ const (
 //
 // The errors are those of [Run] and of [onerm.FromSet]; [onerm.ErrNotStudied] where no
 // weight gave a set that tells anything.
-func Test(t Trainee, s Setup, src rand.Source) (onerm.Estimate, error) {
+func FirstEstimate(t Trainee, s Setup, src rand.Source) (onerm.Estimate, error) {
 	r, err := begin(t, s, src)
 	if err != nil {
 		return onerm.Estimate{}, err

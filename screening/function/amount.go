@@ -129,7 +129,7 @@ func (a Amount) MarshalText() ([]byte, error) { return []byte(a.String()), nil }
 
 // UnmarshalText reads what MarshalText writes.
 func (a *Amount) UnmarshalText(text []byte) error {
-	return field.SetText(a, text, ParseAmount)
+	return field.AssignText(a, text, ParseAmount)
 }
 
 // whole reports whether a has no fraction.

@@ -127,5 +127,5 @@ func (s *Demands) UnmarshalJSON(data []byte) error {
 	if set.Len() != len(list) {
 		return field.Bad(string(data), "each demand once, by name", field.ErrDuplicate)
 	}
-	return field.Set(s, set, nil)
+	return field.Assign(s, set, nil)
 }

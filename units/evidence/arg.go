@@ -18,7 +18,7 @@ type Arg struct {
 
 	text      string // of a text, code or term; else the unit or scale that prints
 	low, high int64  // whole numbers, nanograms, or the bits of a float64
-	kind      Kind
+	kind      argKind
 	ends      ends
 }
 
@@ -37,30 +37,30 @@ const between = ", "
 func Text(name, text string) Arg { return Arg{Name: name, text: text} }
 
 // ID is a code or an ID, the same in every language.
-func ID[S ~string](name string, id S) Arg { return Arg{Name: name, text: string(id), kind: KindCode} }
+func ID[S ~string](name string, id S) Arg { return Arg{Name: name, text: string(id), kind: isCode} }
 
 // Term is the text of a value of an enumeration.
-func Term(name, text string) Arg { return Arg{Name: name, text: text, kind: KindTerm} }
+func Term(name, text string) Arg { return Arg{Name: name, text: text, kind: isTerm} }
 
 // Terms are several, printed with commas between them.
 func Terms(name string, texts ...string) Arg {
-	return Arg{Name: name, text: strings.Join(texts, between), kind: KindTerms}
+	return Arg{Name: name, text: strings.Join(texts, between), kind: isTerms}
 }
 
 // Count is a whole number, or a range, of what the sentence names.
-func Count[N int | units.Range[int]](name string, n N) Arg { return whole(KindCount, name, n) }
+func Count[N int | units.Range[int]](name string, n N) Arg { return whole(isCount, name, n) }
 
 // Seconds is a whole number or a range of seconds. As with the other spans of time,
 // the sentence names the unit.
-func Seconds[N int | units.Range[int]](name string, n N) Arg { return whole(KindSeconds, name, n) }
+func Seconds[N int | units.Range[int]](name string, n N) Arg { return whole(isSeconds, name, n) }
 
 // Minutes is a whole number or a range of minutes.
-func Minutes[N int | units.Range[int]](name string, n N) Arg { return whole(KindMinutes, name, n) }
+func Minutes[N int | units.Range[int]](name string, n N) Arg { return whole(isMinutes, name, n) }
 
 // Days is a whole number or a range of days.
-func Days[N int | units.Range[int]](name string, n N) Arg { return whole(KindDays, name, n) }
+func Days[N int | units.Range[int]](name string, n N) Arg { return whole(isDays, name, n) }
 
-func whole[N int | units.Range[int]](k Kind, name string, n N) Arg {
+func whole[N int | units.Range[int]](k argKind, name string, n N) Arg {
 	if r, ok := any(n).(units.Range[int]); ok {
 		return spanned(Arg{Name: name, kind: k}, r, func(n int) int64 { return int64(n) })
 	}
@@ -68,14 +68,14 @@ func whole[N int | units.Range[int]](k Kind, name string, n N) Arg {
 }
 
 // Change is what a whole number changes by; it prints with its sign.
-func Change(name string, n int) Arg { return whole(KindChange, name, n) }
+func Change(name string, n int) Arg { return whole(isChange, name, n) }
 
 // Day is a day of the calendar; one not given prints nothing.
 func Day(name string, d units.Day) Arg {
 	if d != 0 && d.Check() != nil {
 		return Text(name, d.String())
 	}
-	return single(Arg{Name: name, kind: KindDay}, int64(d))
+	return single(Arg{Name: name, kind: isDay}, int64(d))
 }
 
 // Mass is a mass as it is said to people, by [units.Mass.Shortened]: down, since most
@@ -93,7 +93,7 @@ func Marked(name string, m units.Marked) Arg {
 }
 
 func mass(name string, m units.Mass) Arg {
-	return single(Arg{Name: name, kind: KindMass, text: units.KG.String()}, int64(m))
+	return single(Arg{Name: name, kind: isMass, text: units.KG.String()}, int64(m))
 }
 
 // Masses is a range of masses, each as it is.
@@ -101,36 +101,37 @@ func Masses(name string, r units.Range[units.Mass]) Arg {
 	return spanned(mass(name, 0), r, func(m units.Mass) int64 { return int64(m) })
 }
 
-// Number is a number without a unit, of repetitions in reserve too.
-func Number[N float64 | units.RIR](name string, x N) Arg {
-	return ofFloat(KindNumber, name, "", float64(x))
-}
-
-// Numbers is a range of numbers without a unit.
-func Numbers(name string, r units.Range[float64]) Arg {
-	return spanned(Arg{Name: name, kind: KindNumber}, r, bits)
+// Number is a number without a unit, of repetitions in reserve too, or a range.
+func Number[N float64 | units.RIR | units.Range[float64]](name string, x N) Arg {
+	switch x := any(x).(type) {
+	case float64:
+		return ofFloat(isNumber, name, "", x)
+	case units.RIR:
+		return ofFloat(isNumber, name, "", float64(x))
+	}
+	return spanned(Arg{Name: name, kind: isNumber}, any(x).(units.Range[float64]), bits)
 }
 
 // Tenths is a number that is said to one decimal.
-func Tenths(name string, x float64) Arg { return ofFloat(KindTenths, name, "", x) }
+func Tenths(name string, x float64) Arg { return ofFloat(isTenths, name, "", x) }
 
-// Share is a share of a whole, printed in per cent to one decimal.
-func Share(name string, f units.Fraction) Arg { return ofFloat(KindShare, name, "", float64(f)) }
-
-// Shares is a range of shares.
-func Shares(name string, r units.Range[units.Fraction]) Arg {
-	return spanned(Arg{Name: name, kind: KindShare}, r, bits)
+// Share is a share of a whole, or a range, printed in per cent to one decimal.
+func Share[N units.Fraction | units.Range[units.Fraction]](name string, x N) Arg {
+	if r, ok := any(x).(units.Range[units.Fraction]); ok {
+		return spanned(Arg{Name: name, kind: isShare}, r, bits)
+	}
+	return ofFloat(isShare, name, "", float64(any(x).(units.Fraction)))
 }
 
 // Quantity is a number that prints in decimals, with its unit.
-func Quantity(name string, x float64, unit string) Arg { return ofFloat(KindQuantity, name, unit, x) }
+func Quantity(name string, x float64, unit string) Arg { return ofFloat(isQuantity, name, unit, x) }
 
 // Reserve is the least number of repetitions to leave undone; where that cannot be
 // counted it prints as more than least.
 func Reserve(name string, least units.RIR, countable bool) Arg {
-	a := ofFloat(KindUncounted, name, "", float64(least))
+	a := ofFloat(isUncounted, name, "", float64(least))
 	if countable {
-		a.kind = KindReserve
+		a.kind = isReserve
 	}
 	a.high, a.ends = 0, lowEnd
 	return a
@@ -139,19 +140,19 @@ func Reserve(name string, least units.RIR, countable bool) Arg {
 // Effort is a rating of effort; one that was not recorded prints nothing.
 func Effort(name string, e units.Effort) Arg {
 	if e.IsZero() {
-		return Arg{Name: name, kind: KindEffort}
+		return Arg{Name: name, kind: isEffort}
 	}
-	return ofFloat(KindEffort, name, e.Scale().String(), e.Number())
+	return ofFloat(isEffort, name, e.Scale().String(), e.Number())
 }
 
-func ofFloat(k Kind, name, unit string, x float64) Arg {
+func ofFloat(k argKind, name, unit string, x float64) Arg {
 	return single(Arg{Name: name, text: unit, kind: k}, bits(x)).finite()
 }
 
 // finite is a, as a text where JSON has no such number.
 func (a Arg) finite() Arg {
 	for _, n := range [...]int64{a.low, a.high} {
-		if x := real(n); !a.kind.isWhole() && (math.IsInf(x, 0) || math.IsNaN(x)) {
+		if x := real(n); !a.kind.whole() && (math.IsInf(x, 0) || math.IsNaN(x)) {
 			return Text(a.Name, a.Value())
 		}
 	}

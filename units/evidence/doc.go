@@ -4,9 +4,9 @@
 // A [Source] is a publication. A [Fact] is one statement of it, or of the
 // trade, or of this module, with the [Basis] on which it is known here. A
 // [Reason] is why something was decided: a stable code, the values at hand and
-// the facts behind it. [Words] turns reasons into sentences for a client and for
-// a clinician; [Words.In] does so in another language, and [Words.Missing] says what
-// a translation lacks. An [Arg] keeps its value with kind and unit: nothing has to be
+// the facts behind it. A [Lexicon] turns reasons into sentences for a client and for
+// a clinician; [Lexicon.In] prints the values as another language does, and
+// [Words.Missing] says what a translation lacks. An [Arg] keeps its value with kind and unit: nothing has to be
 // parsed out of a sentence.
 //
 // # How a fact is known

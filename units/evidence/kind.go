@@ -1,57 +1,40 @@
 package evidence
 
-import (
-	"iter"
+import "example.org/posology/units/field"
 
-	"example.org/posology/units/field"
-)
+// argKind says what an [Arg] is.
+type argKind uint8
 
-// Kind says what an [Arg] is.
-type Kind uint8
-
-// Kinds of values.
 const (
-	KindText      Kind = iota // "text": words as they are
-	KindCode                  // "code": a code or an ID
-	KindTerm                  // "term": the text of an enumeration
-	KindTerms                 // "terms": several, with commas
-	KindCount                 // "count": a whole number
-	KindChange                // "change": a whole number with its sign
-	KindSeconds               // "seconds"
-	KindMinutes               // "minutes"
-	KindDays                  // "days": how many
-	KindDay                   // "day": of the calendar
-	KindMass                  // "mass": in JSON in the unit that it prints
-	KindNumber                // "number": without a unit
-	KindTenths                // "tenths": a number to one decimal
-	KindShare                 // "share": in JSON a fraction
-	KindQuantity              // "quantity": a number with its unit
-	KindReserve               // "reserve": the least to leave undone
-	KindUncounted             // "uncounted": more than can be counted to leave undone
-	KindEffort                // "effort": a rating; its unit is the scale
+	isText      argKind = iota // words as they are
+	isCode                     // a code or an ID
+	isTerm                     // the text of an enumeration
+	isTerms                    // several, with commas
+	isCount                    // a whole number
+	isChange                   // a whole number with its sign
+	isSeconds                  // how many
+	isMinutes                  // how many
+	isDays                     // how many
+	isDay                      // of the calendar
+	isMass                     // in JSON in the unit that it prints
+	isNumber                   // without a unit
+	isTenths                   // a number to one decimal
+	isShare                    // in JSON a fraction
+	isQuantity                 // a number with its unit
+	isReserve                  // the least to leave undone
+	isUncounted                // more than can be counted to leave undone
+	isEffort                   // a rating; its unit is the scale
 )
 
-var kinds = field.NewVocabulary[Kind]("kind of value", "text", "code", "term", "terms", "count", "change", "seconds", "minutes", "days",
+var kinds = field.NewVocabulary[argKind]("kind of value", "text", "code", "term", "terms", "count", "change", "seconds", "minutes", "days",
 	"day", "mass", "number", "tenths", "share", "quantity", "reserve", "uncounted", "effort")
 
-// Kinds yields every kind.
-func Kinds() iter.Seq[Kind] { return kinds.All() }
-
-// String returns the kind's name, such as "mass".
-func (k Kind) String() string { return kinds.Text(k) }
-
-// MarshalText writes what String returns.
-func (k Kind) MarshalText() ([]byte, error) { return kinds.Marshal(k) }
-
-// UnmarshalText reads what MarshalText writes.
-func (k *Kind) UnmarshalText(text []byte) error { return kinds.Unmarshal(text, k) }
-
-// IsNumber reports whether values of the kind are numbers or ranges of them. A day
+// counts reports whether values of the kind are numbers or ranges of them. A day
 // of the calendar is none.
-func (k Kind) IsNumber() bool { return k >= KindCount && k != KindDay }
+func (k argKind) counts() bool { return k >= isCount && k != isDay }
 
-// isWhole reports whether the number is a whole one.
-func (k Kind) isWhole() bool { return k >= KindCount && k <= KindMass }
+// whole reports whether the number is a whole one.
+func (k argKind) whole() bool { return k >= isCount && k <= isMass }
 
 // timeUnits are the units that sentences name.
-var timeUnits = map[Kind]string{KindSeconds: "s", KindMinutes: "min", KindDays: "d"}
+var timeUnits = map[argKind]string{isSeconds: "s", isMinutes: "min", isDays: "d"}

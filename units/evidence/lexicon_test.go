@@ -43,7 +43,9 @@ func TestLexiconStaysAsItIs(t *testing.T) {
 	for range l.All() {
 		break // a caller may stop
 	}
-	if _, err := evidence.NewLexicon(cup, cup); !errors.Is(err, field.ErrDuplicate) {
+	_, err := evidence.NewLexicon(cup, want, cup)
+	var bad field.Errors
+	if !errors.As(err, &bad) || len(bad) != 2 || bad[0].Path != "/cup.note" || !errors.Is(err, field.ErrDuplicate) {
 		t.Errorf("a code twice: %v", err)
 	}
 	var empty evidence.Lexicon

@@ -40,22 +40,22 @@ func (l Locale) term(name, text string) string {
 // print is the text of a in the locale.
 func (l Locale) print(a Arg) string {
 	switch a.kind {
-	case KindText, KindCode:
+	case isText, isCode:
 		return a.text
-	case KindTerm:
+	case isTerm:
 		return l.term(a.Name, a.text)
-	case KindTerms:
+	case isTerms:
 		texts := strings.Split(a.text, between)
 		for i, text := range texts {
 			texts[i] = l.term(a.Name, text)
 		}
 		return strings.Join(texts, between)
-	case KindDay:
+	case isDay:
 		if day := units.Day(a.low); l.Day != nil && day != 0 {
 			return cmp.Or(l.Day(day), day.String())
 		}
 		return units.Day(a.low).String()
-	case KindEffort:
+	case isEffort:
 		if a.text == "" {
 			return ""
 		}
@@ -75,7 +75,7 @@ func (l Locale) span(a Arg) string {
 		phrase = fromTo
 	case lowEnd:
 		phrase = atLeast
-		if a.kind == KindUncounted {
+		if a.kind == isUncounted {
 			phrase = uncounted
 		}
 	case highEnd:
@@ -88,15 +88,15 @@ func (l Locale) span(a Arg) string {
 func (l Locale) number(a Arg, n int64) string {
 	text, unit := a.figure(n), ""
 	switch a.kind {
-	case KindMass, KindQuantity:
+	case isMass, isQuantity:
 		unit = a.text
-	case KindChange:
+	case isChange:
 		if n >= 0 {
 			text = "+" + text
 		}
-	case KindTenths:
+	case isTenths:
 		text = strconv.FormatFloat(real(n), 'f', 1, 64)
-	case KindShare:
+	case isShare:
 		text, unit, _ = strings.Cut(units.Fraction(real(n)).String(), " ")
 	}
 	if l.Mark != "" {

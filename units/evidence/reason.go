@@ -45,55 +45,15 @@ type Wording struct {
 	Clinician string `json:"clinician"` // the rule, its answer and the values
 }
 
-// Words holds the wording of codes. Each package that gives reasons has a
-// function Words with its own table; a table in another language takes its place.
+// Words is a table of the wording of codes. [NewLexicon] makes of it what packages
+// hand out by their function Words; a table in another language takes its place.
 type Words map[ReasonCode]Wording
 
-// Client returns the sentence for the client, "" if there is none.
-func (w Words) Client(r Reason) string { return w.In(Locale{}).Client(r) }
+// Client is [Lexicon.Client] in English.
+func (w Words) Client(r Reason) string { return Lexicon{words: w}.Client(r) }
 
-// Clinician returns the sentence for the clinician; a code without wording
-// gives the code and its values, so that nothing is lost.
-func (w Words) Clinician(r Reason) string { return w.In(Locale{}).Clinician(r) }
-
-// In returns the words with the values printed as l says.
-func (w Words) In(l Locale) Voice { return Voice{w, l} }
-
-// A Voice says reasons in a language: [Words] and how the values in them print.
-type Voice struct {
-	Words  Words
-	Locale Locale
-}
-
-// Client is [Words.Client] in the language.
-func (v Voice) Client(r Reason) string { return v.fill(v.Words[r.Code].Client, r.Args) }
-
-// Clinician is [Words.Clinician] in the language.
-func (v Voice) Clinician(r Reason) string {
-	if text := v.Words[r.Code].Clinician; text != "" {
-		return v.fill(text, r.Args)
-	}
-	var b strings.Builder
-	b.WriteString(string(r.Code))
-	for _, a := range r.Args {
-		b.WriteString("; " + a.Name + ": " + v.Locale.print(a))
-	}
-	return b.String()
-}
-
-// fill puts the values in, in one pass: a value that looks like a slot stays.
-func (v Voice) fill(text string, args []Arg) string {
-	pairs := make([]string, 0, 2*len(args))
-	for _, a := range args {
-		if slot := "{" + a.Name + "}"; strings.Contains(text, slot) {
-			pairs = append(pairs, slot, v.Locale.print(a))
-		}
-	}
-	if len(pairs) == 0 {
-		return text
-	}
-	return strings.NewReplacer(pairs...).Replace(text)
-}
+// Clinician is [Lexicon.Clinician] in English.
+func (w Words) Clinician(r Reason) string { return Lexicon{words: w}.Clinician(r) }
 
 var slot = regexp.MustCompile(`\{[^{}]+\}`)
 
@@ -138,21 +98,4 @@ func compare(ours, theirs, all string) error {
 		}
 	}
 	return bad.Err()
-}
-
-// Join returns one table with the codes of all, and an [field.ErrDuplicate]
-// for a code that stands in two.
-func Join(tables ...Words) (Words, error) {
-	joined := Words{}
-	var bad field.Errors
-	for _, t := range tables {
-		for code, wording := range t {
-			if _, twice := joined[code]; twice {
-				bad.Add("/"+string(code), field.Bad(nil, "each code in one table", field.ErrDuplicate))
-			}
-			joined[code] = wording
-		}
-	}
-	slices.SortFunc(bad, func(a, b *field.Error) int { return strings.Compare(a.Path, b.Path) }) // a table has no order
-	return joined, bad.Err()
 }

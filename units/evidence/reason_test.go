@@ -2,7 +2,6 @@ package evidence_test
 
 import (
 	"encoding/json"
-	"errors"
 	"fmt"
 	"testing"
 
@@ -84,28 +83,6 @@ func TestWords(t *testing.T) {
 	}
 	if got := evidence.Words(nil).Clinician(evidence.Because("kettle.note")); got != "kettle.note" {
 		t.Errorf("Clinician without a table = %q, want the code", got)
-	}
-}
-
-func TestJoin(t *testing.T) {
-	kettle := evidence.Words{"kettle.note": {Clinician: "lime seen"}}
-	cup := evidence.Words{"cup.note": {Clinician: "tea seen"}}
-	got, err := evidence.Join(kettle, cup, nil)
-	want := evidence.Words{"kettle.note": {Clinician: "lime seen"}, "cup.note": {Clinician: "tea seen"}}
-	if diff := cmp.Diff(want, got); diff != "" || err != nil {
-		t.Errorf("Join: %v (-want +got):\n%s", err, diff)
-	}
-	got["cup.new"] = evidence.Wording{}
-	if len(kettle) != 1 || len(cup) != 1 {
-		t.Errorf("Join hands out one of the tables that it was given")
-	}
-	_, err = evidence.Join(kettle, cup, kettle)
-	var bad field.Errors
-	if !errors.As(err, &bad) || len(bad) != 1 || bad[0].Path != "/kettle.note" || !errors.Is(err, field.ErrDuplicate) {
-		t.Errorf("Join of a code in two tables: %v, want %v at /kettle.note", err, field.ErrDuplicate)
-	}
-	if none, err := evidence.Join(); none == nil || len(none) != 0 || err != nil {
-		t.Errorf("Join() = %v, %v, want an empty table", none, err)
 	}
 }
 

@@ -86,23 +86,23 @@ func TestNilErrors(t *testing.T) {
 func TestReadingIntoNil(t *testing.T) {
 	var into *int
 	for name, err := range map[string]error{
-		"Set":           field.Set(into, 1, nil),
-		"SetText":       field.SetText(into, []byte("1"), func(string) (int, error) { return 1, nil }),
-		"SetText of ''": field.SetText(into, nil, func(string) (int, error) { return 1, nil }),
-		"Unmarshal":     field.NewVocabulary[side]("side", "", "left").Unmarshal([]byte("left"), nil),
-		"DecodeChecked": field.DecodeChecked([]byte("1"), into, field.Strict, func(int) error { return nil }),
-		"Decode":        field.Decode([]byte("1"), into, field.Strict),
-		"Decode nil":    field.Decode([]byte("1"), nil, field.Strict),
+		"Set":              field.Assign(into, 1, nil),
+		"AssignText":       field.AssignText(into, []byte("1"), func(string) (int, error) { return 1, nil }),
+		"AssignText of ''": field.AssignText(into, nil, func(string) (int, error) { return 1, nil }),
+		"Unmarshal":        field.NewVocabulary[side]("side", "", "left").Unmarshal([]byte("left"), nil),
+		"DecodeChecked":    field.DecodeChecked([]byte("1"), into, field.Strict, func(int) error { return nil }),
+		"Decode":           field.Decode([]byte("1"), into, field.Strict),
+		"Decode nil":       field.Decode([]byte("1"), nil, field.Strict),
 	} {
 		if !errors.Is(err, field.ErrMissing) {
 			t.Errorf("%s into nil: %v, want ErrMissing", name, err)
 		}
 	}
 	n := 7
-	if err := field.SetText(&n, nil, func(string) (int, error) { return 1, nil }); err != nil || n != 0 {
+	if err := field.AssignText(&n, nil, func(string) (int, error) { return 1, nil }); err != nil || n != 0 {
 		t.Errorf("nothing read into 7: %d, %v", n, err)
 	}
-	if err := field.SetText(&n, []byte("x"), func(string) (int, error) { return 5, field.ErrSyntax }); !errors.Is(err, field.ErrSyntax) || n != 0 {
+	if err := field.AssignText(&n, []byte("x"), func(string) (int, error) { return 5, field.ErrSyntax }); !errors.Is(err, field.ErrSyntax) || n != 0 {
 		t.Errorf("an error: %d, %v", n, err)
 	}
 }

@@ -1,8 +1,8 @@
 package field
 
-// Set is for methods that read into their receiver: it sets *into to what was
+// Assign is for methods that read into their receiver: it sets *into to what was
 // read unless that failed. A nil receiver is an [ErrMissing].
-func Set[T any](into *T, read T, err error) error {
+func Assign[T any](into *T, read T, err error) error {
 	if err == nil && into == nil {
 		err = Bad(nil, "a pointer that is not nil", ErrMissing)
 	}
@@ -12,15 +12,15 @@ func Set[T any](into *T, read T, err error) error {
 	return err
 }
 
-// SetText is Set for UnmarshalText methods of types that may be left out: nothing is the
+// AssignText is Assign for UnmarshalText methods of types that may be left out: nothing is the
 // zero value, all else what parse reads.
-func SetText[T any](into *T, text []byte, parse func(string) (T, error)) error {
+func AssignText[T any](into *T, text []byte, parse func(string) (T, error)) error {
 	if len(text) == 0 {
 		var none T
-		return Set(into, none, nil)
+		return Assign(into, none, nil)
 	}
 	read, err := parse(string(text))
-	return Set(into, read, err)
+	return Assign(into, read, err)
 }
 
 // OrZero returns p, or a new zero value for nil, so that a method of a nil pointer

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"errors"
 	"log/slog"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -51,6 +52,9 @@ func TestErrorsInLogs(t *testing.T) {
 	}
 }
 
+// escape is how a log writes what does not print; "\x00x" holds no address.
+var escape = regexp.MustCompile(`\\+[xuU][0-9a-f]+`)
+
 // Whatever was given stays out of the log, and a line stays a line.
 func TestErrorsInLogsAreShort(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
@@ -61,7 +65,7 @@ func TestErrorsInLogsAreShort(t *testing.T) {
 		}
 		for _, v := range []any{all, all[0]} {
 			line := logged(v)
-			if strings.Count(line, "\n") != 1 || strings.Contains(line, given) || strings.Contains(line, "0x") && !strings.Contains(all.Error(), "0x") || len([]rune(line)) > 5000 {
+			if strings.Count(line, "\n") != 1 || strings.Contains(line, given) || strings.Contains(escape.ReplaceAllString(line, ""), "0x") && !strings.Contains(all.Error(), "0x") || len([]rune(line)) > 5000 {
 				t.Fatalf("%q", line)
 			}
 		}

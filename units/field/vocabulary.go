@@ -69,7 +69,7 @@ func (v Vocabulary[E]) Marshal(e E) ([]byte, error) {
 // Unmarshal is for UnmarshalText methods.
 func (v Vocabulary[E]) Unmarshal(text []byte, into *E) error {
 	e, err := v.Parse(string(text))
-	return Set(into, e, err)
+	return Assign(into, e, err)
 }
 
 // Check returns nil if e is a value other than "not given", else an

@@ -61,15 +61,15 @@ func TestAgainstR(t *testing.T) {
 		got, se := c.OneRM().Kilograms(), float64(c.StandardError().OneRM)*c.OneRM().Kilograms()
 		switch row[2] {
 		case "k":
-			got, se = c.Shape(), c.StandardError().Shape
+			got, se = c.Data().Shape, c.StandardError().Shape
 		case "a":
-			got, se = float64(c.Floor()), float64(c.StandardError().Floor)
+			got, se = float64(c.Data().Floor), float64(c.StandardError().Floor)
 		}
 		name := row[0] + " " + row[1] + " " + row[2]
 		near(t, name, got, number(t, row[3]), 1e-6)
 		near(t, name+" standard error", se, number(t, row[4]), 1e-6)
-		if float64(c.Freedom()) != number(t, row[5]) {
-			t.Errorf("%s: %d degrees of freedom, want %s", name, c.Freedom(), row[5])
+		if float64(c.Data().Freedom) != number(t, row[5]) {
+			t.Errorf("%s: %d degrees of freedom, want %s", name, c.Data().Freedom, row[5])
 		}
 		within := units.Must(fit.LoadWithin(c, 3, 0.9))
 		low, _ := within.Min()
@@ -118,12 +118,12 @@ func TestExact(t *testing.T) {
 	for _, s := range samples {
 		c := curve(t, s.points(2, 4, 6, 9, 12, 18), fit.Options{Form: s.form, Alone: true})
 		name := s.form.String()
-		if !c.Alone() || c.String() != name+" through 6 sets" {
-			t.Errorf("%v, alone %v", c, c.Alone())
+		if !c.Data().Alone || c.String() != name+" through 6 sets" {
+			t.Errorf("%v, alone %v", c, c.Data().Alone)
 		}
 		near(t, name+" 1RM", c.OneRM().Kilograms(), s.oneRM, 1e-8)
-		near(t, name+" shape", c.Shape(), s.shape, 1e-7)
-		near(t, name+" floor", float64(c.Floor()), s.floor, 1e-7)
+		near(t, name+" shape", c.Data().Shape, s.shape, 1e-7)
+		near(t, name+" floor", float64(c.Data().Floor), s.floor, 1e-7)
 		for r := 1.0; r < 19; r++ { // the ends of an interval without width, rounded apart
 			within := units.Must(fit.LoadWithin(c, r, 0.9))
 			checkRange(t, within, units.Must(c.Load(r)), nil)
@@ -193,7 +193,7 @@ func TestDouble(t *testing.T) {
 		once, double := curve(t, points, o), curve(t, twice, o)
 		near(t, f.String()+" 1RM", double.OneRM().Kilograms(), once.OneRM().Kilograms(), 1e-9)
 		// the variance itself is over n − p, so that it shrinks a little more
-		known := math.Sqrt(float64(once.Freedom()) / float64(double.Freedom()) * 2)
+		known := math.Sqrt(float64(once.Data().Freedom) / float64(double.Data().Freedom) * 2)
 		a, b := once.StandardError(), double.StandardError()
 		near(t, f.String()+" standard error of the 1RM", float64(b.OneRM)/known, float64(a.OneRM)/math.Sqrt2, 1e-5)
 		near(t, f.String()+" standard error of the shape", b.Shape/known, a.Shape/math.Sqrt2, 1e-5)
@@ -213,18 +213,18 @@ func TestScaling(t *testing.T) {
 		}
 		s := curve(t, scaled, o)
 		near(t, "1RM", s.OneRM().Kilograms(), k*c.OneRM().Kilograms(), 1e-6)
-		near(t, "shape", s.Shape(), c.Shape(), 1e-5)
-		near(t, "noise", float64(s.Noise()), float64(c.Noise()), 1e-6)
+		near(t, "shape", s.Data().Shape, c.Data().Shape, 1e-5)
+		near(t, "noise", float64(s.Data().Noise), float64(c.Data().Noise), 1e-6)
 
 		shuffled := rapid.Permutation(points).Draw(t, "order")
-		if again := curve(t, shuffled, o); again.OneRM() != c.OneRM() || again.Shape() != c.Shape() || again.Noise() != c.Noise() {
+		if again := curve(t, shuffled, o); again.OneRM() != c.OneRM() || again.Data().Shape != c.Data().Shape || again.Data().Noise != c.Data().Noise {
 			t.Errorf("order changes %v to %v", c.OneRM(), again.OneRM())
 		}
 		pounds := slices.Clone(points)
 		for i := range pounds {
 			pounds[i].Load = units.Must(units.ParseMass(pounds[i].Load.Text(units.LB)))
 		}
-		if again := curve(t, pounds, o); again.OneRM() != c.OneRM() || again.Shape() != c.Shape() {
+		if again := curve(t, pounds, o); again.OneRM() != c.OneRM() || again.Data().Shape != c.Data().Shape {
 			t.Errorf("pounds change %v to %v", c.OneRM(), again.OneRM())
 		}
 	})
@@ -239,12 +239,12 @@ func TestIntervals(t *testing.T) {
 		for r := 1.0; r <= 20; r++ {
 			share, err := c.Fraction(r)
 			if err != nil {
-				if c.Form() != onerm.Line || r <= c.Shape() {
+				if c.Form() != onerm.Line || r <= c.Data().Shape {
 					t.Errorf("%v at %v: %v", c, r, err)
 				}
 				return
 			}
-			near(t, "repetitions", units.Must(c.Reps(share)), r, 1e-9*math.Max(1, c.Shape()))
+			near(t, "repetitions", units.Must(c.Reps(share)), r, 1e-9*math.Max(1, c.Data().Shape))
 			narrow, wide := units.Must(fit.LoadWithin(c, r, 0.6)), units.Must(fit.LoadWithin(c, r, 0.95))
 			if n, _ := narrow.Min(); !wide.Contains(n) {
 				t.Errorf("%v wider than %v", narrow, wide)
@@ -259,11 +259,11 @@ func TestIntervals(t *testing.T) {
 // checkCurve fails if a number of c is none, below zero or out of order, or
 // if the curve does not fall.
 func checkCurve(t tester, c onerm.Curve) {
-	if c.OneRM() <= 0 || !(c.Shape() > 0) || !(c.Floor() >= 0 && c.Floor() < 1) || !(c.Noise() >= 0) || c.Freedom() < 1 {
+	if c.OneRM() <= 0 || !(c.Data().Shape > 0) || !(c.Data().Floor >= 0 && c.Data().Floor < 1) || !(c.Data().Noise >= 0) || c.Data().Freedom < 1 {
 		t.Errorf("curve %+v", c)
 	}
 	se := c.StandardError()
-	for _, x := range []float64{c.Shape(), float64(c.Noise()), float64(se.OneRM), se.Shape, float64(se.Floor)} {
+	for _, x := range []float64{c.Data().Shape, float64(c.Data().Noise), float64(se.OneRM), se.Shape, float64(se.Floor)} {
 		if !(x >= 0) || math.IsInf(x, 0) {
 			t.Errorf("curve %+v: number %v", c, x)
 		}

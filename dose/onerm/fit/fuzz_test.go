@@ -35,7 +35,7 @@ func FuzzFit(f *testing.F) {
 		c, err := fit.Fit(points, o)
 		checkFields(t, err)
 		if err != nil {
-			if c.OneRM() != 0 || c.Sets() != 0 {
+			if c.OneRM() != 0 || c.Data().Sets != 0 {
 				t.Errorf("%+v beside %v", c, err)
 			}
 			return
@@ -58,7 +58,7 @@ func FuzzCurveJSON(f *testing.F) {
 	f.Add([]byte(`null`))
 	f.Fuzz(func(t *testing.T, data []byte) {
 		var c onerm.Curve
-		if field.Decode(data, &c, field.Strict) != nil || c.Sets() == 0 {
+		if field.Decode(data, &c, field.Strict) != nil || c.Data().Sets == 0 {
 			return
 		}
 		for _, r := range []float64{1, 5, 30} {

@@ -24,14 +24,14 @@ func student(level units.Fraction, freedom int) float64 {
 
 // tangentAt returns the curve at repetitions that it has a value at.
 func tangentAt(c onerm.Curve, reps float64) bend.Tangent {
-	return bend.Bend{Form: bend.Form(c.Form()), Shape: c.Shape(), Floor: float64(c.Floor())}.At(reps)
+	return bend.Bend{Form: bend.Form(c.Form()), Shape: c.Data().Shape, Floor: c.Data().Floor}.At(reps)
 }
 
 // deviation is the standard error of the logarithm of the load of a further set:
 // of the curve at t, and of the set itself.
 func deviation(c onerm.Curve, t bend.Tangent) float64 {
 	slopes := [3]float64{1, t.ByShape, t.ByFloor}
-	variance := float64(c.Noise() * c.Noise())
+	variance := float64(c.Data().Noise * c.Data().Noise)
 	for i, row := range c.Covariance() {
 		for j, covariance := range row {
 			variance += float64(slopes[i] * slopes[j] * covariance)
@@ -53,7 +53,7 @@ func halfWidth(c onerm.Curve, reps float64, level units.Fraction) (float64, bend
 		return 0, bend.Tangent{}, err
 	}
 	t := tangentAt(c, reps)
-	return student(level, c.Freedom()) * deviation(c, t), t, nil
+	return student(level, c.Data().Freedom) * deviation(c, t), t, nil
 }
 
 // LoadWithin returns the interval that the load of a further set of reps to

@@ -19,7 +19,7 @@ func TestRoundTrip(t *testing.T) {
 		points[0].Day, points[1].Day = 700_000, 700_003
 		points[2].Load += units.Kilogram / 3
 		c := curve(t, points, fit.Options{Form: f})
-		if c.String() != f.String()+" through 4 sets" || c.Form() != f || c.Sets() != 4 || c.Alone() {
+		if c.String() != f.String()+" through 4 sets" || c.Form() != f || c.Data().Sets != 4 || c.Data().Alone {
 			t.Errorf("%v", c)
 		}
 		text, err := json.Marshal(c)
@@ -39,7 +39,7 @@ func TestRoundTrip(t *testing.T) {
 	}
 	text, err := json.Marshal(onerm.Curve{})
 	again := curve(t, samples[0].points(5), fit.Options{Form: onerm.Line})
-	if err != nil || string(text) != "null" || again.UnmarshalJSON(text) != nil || again.Sets() != 0 {
+	if err != nil || string(text) != "null" || again.UnmarshalJSON(text) != nil || again.Data().Sets != 0 {
 		t.Errorf("zero curve: %s, %v, %v", text, err, again)
 	}
 }

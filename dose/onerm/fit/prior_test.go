@@ -24,10 +24,10 @@ func TestPrior(t *testing.T) {
 		many = append(many, own.points(4, 8, 12)...)
 	}
 	all := curve(t, many, o)
-	if !(one.Shape() > two.Shape() && two.Shape() > all.Shape() && all.Shape() > own.shape) {
-		t.Errorf("shapes %v, %v, %v, want falling towards %v", one.Shape(), two.Shape(), all.Shape(), own.shape)
+	if !(one.Data().Shape > two.Data().Shape && two.Data().Shape > all.Data().Shape && all.Data().Shape > own.shape) {
+		t.Errorf("shapes %v, %v, %v, want falling towards %v", one.Data().Shape, two.Data().Shape, all.Data().Shape, own.shape)
 	}
-	near(t, "many sets", all.Shape(), own.shape, 0.02)
+	near(t, "many sets", all.Data().Shape, own.shape, 0.02)
 	usual := sample{onerm.Hyperbola, 20, 33, 0} // as the population, so that only the number of sets counts
 	a := curve(t, usual.points(8), o).StandardError()
 	b := curve(t, usual.points(4, 12), o).StandardError()
@@ -36,7 +36,7 @@ func TestPrior(t *testing.T) {
 		t.Errorf("standard errors %v, %v, %v, want falling", a.OneRM, b.OneRM, c.OneRM)
 	}
 	again := curve(t, own.points(8, 8, 8), o)
-	near(t, "shape from one count", again.Shape(), one.Shape(), 1e-9)
+	near(t, "shape from one count", again.Data().Shape, one.Data().Shape, 1e-9)
 	if !slices.ContainsFunc(again.Reasons(), hasCode("fit.one-count")) || slices.ContainsFunc(two.Reasons(), hasCode("fit.one-count")) {
 		t.Errorf("reasons %v and %v", again.Reasons(), two.Reasons())
 	}
@@ -51,8 +51,8 @@ func TestPopulation(t *testing.T) {
 		}
 		c := curve(t, []fit.Point{{Load: kg(20), Reps: 10}}, fit.Options{Form: f})
 		near(t, f.String()+" 1RM from 20 kg for 10", c.OneRM().Kilograms(), 25.247, 1e-3)
-		if c.Freedom() != 4 {
-			t.Errorf("%v: %d degrees of freedom, want 4", f, c.Freedom())
+		if c.Data().Freedom != 4 {
+			t.Errorf("%v: %d degrees of freedom, want 4", f, c.Data().Freedom)
 		}
 	}
 	near(t, "mean of the floor's prior", fit.FloorMean, (floor(onerm.Mayhew)+floor(onerm.Wathen))/2, 1e-12)
@@ -82,7 +82,7 @@ func TestByHand(t *testing.T) {
 	near(t, "mean of the prior", fit.PopulationMean, -1.45713043957, 1e-11)
 	near(t, "its width", fit.PopulationSD, 0.291019703171, 1e-11)
 	c := curve(t, samples[0].points(5, 10), fit.Options{Form: onerm.Hyperbola})
-	near(t, "shape", c.Shape(), 33.43557, 1e-6)
+	near(t, "shape", c.Data().Shape, 33.43557, 1e-6)
 	near(t, "1RM", c.OneRM().Kilograms(), 19.75269, 1e-6)
 }
 
@@ -96,8 +96,8 @@ func TestExpected(t *testing.T) {
 		if c.OneRM() <= max(free, last) || c.OneRM() >= 30*units.Kilogram {
 			t.Errorf("expected within %v: %v, after %v", sd, c.OneRM(), last)
 		}
-		if c.Freedom() != 5 || !slices.ContainsFunc(c.Reasons(), hasCode("fit.expected")) {
-			t.Errorf("%d: freedom %d, reasons %v", i, c.Freedom(), c.Reasons())
+		if c.Data().Freedom != 5 || !slices.ContainsFunc(c.Reasons(), hasCode("fit.expected")) {
+			t.Errorf("%d: freedom %d, reasons %v", i, c.Data().Freedom, c.Reasons())
 		}
 		last = c.OneRM()
 	}
@@ -119,7 +119,7 @@ func TestSameDay(t *testing.T) {
 	}
 	at := func(c onerm.Curve) float64 { // variance of the logarithm of the load at 8 repetitions
 		v := c.Covariance()
-		k := c.Shape()
+		k := c.Data().Shape
 		slope := 7 / (k + 7)
 		return v[0][0] + 2*slope*v[0][1] + slope*slope*v[1][1]
 	}
@@ -133,8 +133,8 @@ func TestSameDay(t *testing.T) {
 	if !slices.ContainsFunc(curve(t, samples[0].points(2, 6), o).Reasons(), hasCode("fit.beyond")) || slices.ContainsFunc(fromOne.Reasons(), hasCode("fit.beyond")) {
 		t.Errorf("reasons %v", fromOne.Reasons())
 	}
-	if first, _ := a.Days().Min(); first != 700_000 {
-		t.Errorf("days %v", a.Days())
+	if first, _ := a.Data().Days.Min(); first != 700_000 {
+		t.Errorf("days %v", a.Data().Days)
 	}
 }
 

@@ -60,7 +60,7 @@ func words() evidence.Words {
 func (m *model) reasons(d onerm.CurveData, shape bend.Bend, covariance mat.Symmetric) []evidence.Reason {
 	list := []evidence.Reason{
 		evidence.Because(codeCurve, FormFact(m.Form), factOneRM, factSet, factFreedom, factLimit, factFall).With(
-			evidence.Term("form", m.Form.String()), evidence.Text("sets", sets(d.Sets)), evidence.Numbers("reps", d.Studied), evidence.Count("freedom", d.Freedom), evidence.Share("noise", units.Fraction(d.Noise))),
+			evidence.Term("form", m.Form.String()), evidence.Text("sets", sets(d.Sets)), evidence.Number("reps", d.Studied), evidence.Count("freedom", d.Freedom), evidence.Share("noise", units.Fraction(d.Noise))),
 	}
 	if m.Alone {
 		list = append(list, evidence.Because(codeAlone))

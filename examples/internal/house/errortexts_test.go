@@ -29,11 +29,11 @@ func TestErrorTextsHaveAnEnd(t *testing.T) {
 		words[evidence.ReasonCode(codes[i])] = evidence.Wording{Clinician: "made up"}
 	}
 	for name, call := range map[string]func() error{
-		"onerm.Combine":    func() error { _, err := onerm.Combine(make([]onerm.Estimate, manyBad)...); return err },
-		"Catalogue.With":   func() error { _, err := exercise.Standard().With(make([]exercise.Exercise, manyBad)...); return err },
-		"evidence.Join":    func() error { _, err := evidence.Join(words, words); return err },
-		"Profile.Validate": func() error { return screening.Profile{Conditions: screening.AskedFor(codes...)}.Validate() },
-		"Course.Validate":  func() error { return progression.Course{Log: make([]progression.Visit, manyBad)}.Validate() },
+		"onerm.Combine":       func() error { _, err := onerm.Combine(make([]onerm.Estimate, manyBad)...); return err },
+		"Catalogue.With":      func() error { _, err := exercise.Standard().With(make([]exercise.Exercise, manyBad)...); return err },
+		"evidence.NewLexicon": func() error { _, err := evidence.NewLexicon(words, words); return err },
+		"Profile.Validate":    func() error { return screening.Profile{Conditions: screening.AskedFor(codes...)}.Validate() },
+		"Course.Validate":     func() error { return progression.Course{Log: make([]progression.Visit, manyBad)}.Validate() },
 		"field.Decode": func() error {
 			return field.Decode([]byte("["+strings.Repeat("{},", manyBad)+"{}]"), new([]int), field.Strict)
 		},

@@ -10,13 +10,19 @@ import (
 
 // shared are the names that stand in two packages or more, each with the reason
 // why nobody takes one for the other.
+//
+// In evidence, Mass, Day and their like make a value of a reason, as Int and String of
+// log/slog make one of a line: what is made is what the word means elsewhere.
 var shared = map[string]string{
 	"AtLeast":      "the same bound, of a range and of a norm",
 	"AtMost":       "the same bound, of a range and of a norm",
+	"Change":       "progression's is what is done; in evidence the constructor of a value that has a sign",
 	"Condition":    "the same: a health condition, of a recommendation and as the kind of a code",
+	"Day":          "the type, and in evidence the constructor of a value that is one",
 	"Decode":       "each package's way from JSON, and no other thing is called so",
 	"Dumbbell":     "the same: in a kit, and as what an exercise is done with",
 	"Edition":      "of each package that answers, and of a record all of them in one text",
+	"Effort":       "the type, and in evidence the constructor of a value that is one",
 	"ErrTooHeavy":  "the same: the lightest weight is too heavy, for a ceiling and for a dose",
 	"Facts":        "each package's own facts",
 	"FrailtyLevel": "the same level of one scale, as a test and from its number",
@@ -27,11 +33,17 @@ var shared = map[string]string{
 	"Kilograms":    "the same unit, of a mass, an effect and a score",
 	"Ledger":       "the type, and the one ledger of all packages",
 	"LookUp":       "each package's own list by its key",
+	"Marked":       "the type, and in evidence the constructor of a value that is one",
+	"Mass":         "the type, and in evidence the constructor of a value that is one",
+	"Minutes":      "the unit of a score, and in evidence the constructor of a value in it",
 	"Options":      "how the one thing is done that a package does",
 	"Percent":      "the same unit, of an effect and of a score",
 	"Power":        "the same quality, as a goal and as the phase that trains it",
+	"Quantity":     "a form's number with a unit, and in evidence the constructor of a value that is one",
+	"Reserve":      "the type, and in evidence the constructor of a value that is one",
 	"Seconds":      "the same unit, of a dose and of a score",
 	"Squat":        "the same movement, of an exercise and of a count of sets",
+	"Term":         "a word of a closed list, and in evidence the constructor of a value that is one",
 	"Visit":        "progression's is the same type; simulate's holds one, with what came of it",
 	"Words":        "the type, and each package's own words",
 }

@@ -50,7 +50,7 @@ var onNil = map[string]struct {
 		counter, _ := volume.NewCounter(exercise.Standard(), volume.Options{})
 		return counter.NewTally().Merge(nil)
 	}},
-	"progression/protocol: method (Change) Fourth": {false, func() error {
+	"progression/protocol: method (Adjustment) Fourth": {false, func() error {
 		_, err := protocol.Adjustment{}.Fourth(units.Must(units.ParseMarked("20 kg")), nil)
 		return err
 	}},
@@ -94,8 +94,8 @@ var onNil = map[string]struct {
 	}},
 	"units/field: func DidYouMean": {false, func() error { field.DidYouMean("lift", nil); return nil }},
 	"units/field: func OrZero":     {false, func() error { *field.OrZero[int](nil)++; return nil }},
-	"units/field: func Set":        {true, func() error { return field.Set(nil, 1, nil) }},
-	"units/field: func SetText":    {true, func() error { return field.SetText(nil, nil, units.ParseDay) }},
+	"units/field: func Assign":     {true, func() error { return field.Assign(nil, 1, nil) }},
+	"units/field: func AssignText": {true, func() error { return field.AssignText(nil, nil, units.ParseDay) }},
 	"units/field: func DecodeChecked": {true, func() error {
 		var n int
 		if err := field.DecodeChecked([]byte("1"), &n, field.Strict, nil); err != nil || n != 1 {

@@ -102,7 +102,7 @@ func checkReasons(t *testing.T, l leaf) {
 	}
 	eachReason(stored, func(r evidence.Reason) {
 		_, excused := unfounded[r.Code]
-		number := slices.ContainsFunc(r.Args, func(a evidence.Arg) bool { return a.Kind().IsNumber() || shown.MatchString(a.Value()) })
+		number := slices.ContainsFunc(r.Args, func(a evidence.Arg) bool { return !a.Range().IsZero() || shown.MatchString(a.Value()) })
 		if number && len(r.Facts) == 0 && !excused {
 			t.Errorf("%s shows a number and rests on no fact: %v", r.Code, r.Args)
 		}

@@ -18,13 +18,13 @@ func TestCodesHaveWords(t *testing.T) {
 	for _, p := range slices.Sorted(maps.Keys(allWords)) {
 		tables = append(tables, allWords[p])
 	}
-	words, err := evidence.Join(tables...)
+	words, err := evidence.NewLexicon(tables...)
 	if err != nil {
 		t.Error(err)
 	}
 	for _, p := range libraries(t) {
 		p.constants("ReasonCode", func(code string, n ast.Node, _ []ast.Node) {
-			if words[evidence.ReasonCode(code)].Clinician == "" {
+			if w, _ := words.Wording(evidence.ReasonCode(code)); w.Clinician == "" {
 				t.Errorf("%s: the code %q has no text for the clinician", p.where(n), code)
 			}
 		})
