@@ -46,13 +46,13 @@ func ExampleSessionLoad() {
 	fmt.Println(lifted, err)
 	relative, err := volume.RelativeVolume(3, 10, 0.7)
 	fmt.Println(relative, err)
-	load, err := volume.SessionLoad(units.Must(units.RPE(7)), 40)
+	load, err := volume.SessionLoad(units.Must(units.NewEffort(units.ScaleCR10, 7)), 40)
 	fmt.Println(load, err)
 	spread, err := volume.SpreadOf([]float64{280, 0, 0, 300, 0, 0, 0}, volume.Sample)
 	fmt.Printf("monotony %.2f, strain %.0f %v\n", spread.Monotony, spread.Strain, err)
 	// Output:
 	// 240 kg <nil>
 	// 21 <nil>
-	// 0 contradiction: /rating = rpe 7, allowed: a rating on the scale cr10
+	// 280 <nil>
 	// monotony 0.59, strain 339 <nil>
 }
