@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"log"
 
+	"example.org/posology/dose/setlog"
 	"example.org/posology/progression"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
@@ -129,8 +130,13 @@ func ExampleAskedFrom() {
 	if err != nil {
 		log.Fatal(err)
 	}
-	for _, why := range record.Bodily(progression.Visit{Day: day, Moment: &screening.Moment{}, RangeLost: screening.Yes}) {
+	set := r.Done[1]
+	set.Day = day
+	visit := progression.Visit{Day: day, Plan: *items[0].Decision.Next, Sets: []setlog.Set{set}, RangeLost: screening.Yes, FormLost: screening.No}
+	for _, why := range record.Bodily(visit) {
 		fmt.Println(words.Clinician(why))
 	}
-	// Output: from 2026-12-07 on: goblet-squat 1 × 11 with 2 kg
+	// Output:
+	// from 2026-12-07 on: goblet-squat 1 × 11 with 2 kg
+	// Range of movement was lost since the visit before: eased.
 }
