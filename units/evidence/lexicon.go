@@ -65,7 +65,9 @@ func (l Lexicon) fill(text string, args []Arg) string {
 		if !more {
 			return b.String()
 		}
-		named := func(a Arg) bool { return strings.HasPrefix(after, a.Name) && strings.HasPrefix(after[len(a.Name):], "}") }
+		named := func(a Arg) bool {
+			return strings.HasPrefix(after, a.Name) && strings.HasPrefix(after[len(a.Name):], "}")
+		}
 		if i := slices.IndexFunc(args, named); i >= 0 {
 			b.WriteString(l.locale.print(args[i]))
 			after = after[len(args[i].Name)+1:]
