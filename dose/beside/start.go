@@ -100,11 +100,16 @@ func (t *track) firstWith(h Hands) int {
 	return 1
 }
 
-// paced returns the step whose brisk minutes of a week are no more than is done now.
+// paced returns the last step whose brisk minutes of a week are no more than is done now,
+// and, while none is brisk, all of whose minutes are no more than three times as many.
 func paced(now int) int {
 	at := 1
 	for i, s := range trackOf("walking").steps {
-		if s.brisk*s.minutes*aerobicDays <= now && (s.brisk > 0 || now > 0) {
+		within := s.brisk*s.minutes*aerobicDays <= now
+		if s.brisk == 0 {
+			within = s.sets*s.minutes*aerobicDays <= 3*now
+		}
+		if within {
 			at = i + 1
 		}
 	}
