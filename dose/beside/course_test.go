@@ -71,7 +71,7 @@ func TestCourses(t *testing.T) {
 		{"able", able, fit, "lifts", 6, "fast-lifts 3x6 at 60 %"},
 		{"weak", able, weak, "stance", 12, "heel-to-toe 10 s, one hand"},
 		{"weak", able, weak, "walking", 12, "walk 3x10, 0 brisk"},
-		{"slow", slow, fit, "impact", 12, "stamps 5x10"},
+		{"slow", slow, fit, "impact", 12, "low-jumps 2x10"},
 		{"hurt in week 3", person{able: 2, trouble: map[int]beside.Trouble{2: beside.Hurt}}, fit, "impact", 12, "paused"},
 		{"dizzy in week 3", person{able: 2, trouble: map[int]beside.Trouble{2: beside.Dizzied}}, fit, "stance", 4, "feet-together 10 s, both hands"},
 	} {

@@ -50,7 +50,7 @@ var withPointerMethods = []reflect.Type{
 	of[volume.Convention](), of[volume.Counter](), of[volume.Deviation](),
 	of[volume.TallyKind](), of[volume.VolumeLoad](), of[volume.Movement](), of[volume.Per](),
 	of[volume.Sets](), of[volume.Tally](), of[volume.ISOWeek](),
-	of[dose.BesideKind](), of[dose.ConstraintError](), of[dose.Flag](),
+	of[dose.ConstraintError](), of[dose.Flag](),
 	of[dose.Frame](), of[dose.Mode](), of[dose.Phase](),
 	of[programme.Criterion](), of[programme.Exit](), of[programme.HappeningKind](),
 	of[programme.CriterionState](), of[programme.Standing](),
