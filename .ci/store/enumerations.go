@@ -39,7 +39,7 @@ func (s store) enumerations() error {
 	}
 	done := map[string]int{}
 	for _, some := range []error{
-		each(s, done, beside.EveryHands()),
+		each(s, done, beside.Holdings()),
 		each(s, done, beside.ItemKinds()),
 		each(s, done, beside.Troubles()),
 		each(s, done, dose.Flags()),

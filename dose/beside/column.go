@@ -16,10 +16,10 @@ func (k ItemKind) Value() (driver.Value, error) { return field.Value(k) }
 func (k *ItemKind) Scan(src any) error { return field.Scan(src, k) }
 
 // Value returns the text of h.
-func (h Hands) Value() (driver.Value, error) { return field.Value(h) }
+func (h Holding) Value() (driver.Value, error) { return field.Value(h) }
 
 // Scan reads what Value returns.
-func (h *Hands) Scan(src any) error { return field.Scan(src, h) }
+func (h *Holding) Scan(src any) error { return field.Scan(src, h) }
 
 // Value returns the text of t.
 func (t Trouble) Value() (driver.Value, error) { return field.Value(t) }

@@ -37,7 +37,7 @@ type Item struct {
 	Amount  units.Range[int] `json:"amount,omitzero"`  // impacts a session
 	Rest    int              `json:"rest,omitzero"`    // seconds between sets
 
-	Hands   Hands          `json:"hands,omitzero"`
+	Hands   Holding        `json:"hands,omitzero"`
 	Company bool           `json:"company,omitzero"` // somebody within reach
 	Effort  int            `json:"effort,omitzero"`  // of a stamp, 0 to 10
 	Height  float64        `json:"height,omitzero"`  // cm, at most, of a jump or of what is stepped over

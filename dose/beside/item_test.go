@@ -128,7 +128,7 @@ func TestWordsOfSteps(t *testing.T) {
 			text := strings.Join(said, "\n")
 			for _, want := range map[beside.ItemKind][]string{
 				beside.Balance: {"hand", "counter", "dizzy", "days a week", "times", "about 5 minutes"},
-				beside.Impact:  {"Stop and tell us", "seconds", "goes together with the lifting", "Nothing is promised"},
+				beside.Impact:  {"Stop and tell us", "days a week", "goes together with the lifting", "Nothing is promised"},
 				beside.Power:   {"as fast as you can", "slower", "days a week", "chance by which a lift's count is chosen does not apply"},
 				beside.Aerobic: {"minutes", "sing", "speak a whole sentence"},
 			}[i.Kind] {
@@ -144,13 +144,13 @@ func TestWordsOfSteps(t *testing.T) {
 }
 
 func TestVocabularies(t *testing.T) {
-	if got := fmt.Sprint(slices.Collect(beside.ItemKinds()), slices.Collect(beside.EveryHands()), slices.Collect(beside.Troubles())); got !=
+	if got := fmt.Sprint(slices.Collect(beside.ItemKinds()), slices.Collect(beside.Holdings()), slices.Collect(beside.Troubles())); got !=
 		"[balance aerobic impact power] [hands free one hand both hands] [sore next day out of breath pain leak or heaviness nearly fell dizzy fell]" {
 		t.Error(got)
 	}
 	for _, v := range []interface {
 		MarshalText() ([]byte, error)
-	}{beside.ItemKind(9), beside.Hands(9), beside.Trouble(99)} {
+	}{beside.ItemKind(9), beside.Holding(9), beside.Trouble(99)} {
 		if text, err := v.MarshalText(); err == nil {
 			t.Errorf("%q", text)
 		}

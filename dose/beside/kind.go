@@ -32,30 +32,30 @@ func (k ItemKind) MarshalText() ([]byte, error) { return itemKinds.Marshal(k) }
 // UnmarshalText reads what MarshalText writes.
 func (k *ItemKind) UnmarshalText(text []byte) error { return itemKinds.Unmarshal(text, k) }
 
-// Hands is where the hands are in standing work. The values rise in support.
-type Hands uint8
+// Holding is where the hands are in standing work. The values rise in support.
+type Holding uint8
 
-// Hands, in rising order of support.
+// Holdings, in rising order of support.
 const (
-	_           Hands = iota // not stated
-	HandsNear                // "hands free": something firm within reach
-	OneHandOn                // "one hand": one hand on something firm
-	BothHandsOn              // "both hands": both hands on something firm
+	_           Holding = iota // not stated
+	HandsNear                  // "hands free": something firm within reach
+	OneHandOn                  // "one hand": one hand on something firm
+	BothHandsOn                // "both hands": both hands on something firm
 )
 
-var hands = field.NewVocabulary[Hands]("hands", "", "hands free", "one hand", "both hands")
+var holdings = field.NewVocabulary[Holding]("hands", "", "hands free", "one hand", "both hands")
 
-// EveryHands yields every kind of support.
-func EveryHands() iter.Seq[Hands] { return hands.All() }
+// Holdings yields every kind of support.
+func Holdings() iter.Seq[Holding] { return holdings.All() }
 
 // String returns "hands free", "one hand" or "both hands".
-func (h Hands) String() string { return hands.Text(h) }
+func (h Holding) String() string { return holdings.Text(h) }
 
 // MarshalText writes what String returns.
-func (h Hands) MarshalText() ([]byte, error) { return hands.Marshal(h) }
+func (h Holding) MarshalText() ([]byte, error) { return holdings.Marshal(h) }
 
 // UnmarshalText reads what MarshalText writes.
-func (h *Hands) UnmarshalText(text []byte) error { return hands.Unmarshal(text, h) }
+func (h *Holding) UnmarshalText(text []byte) error { return holdings.Unmarshal(text, h) }
 
 // Trouble is what spoke against an item while it was done, or after it.
 type Trouble uint8

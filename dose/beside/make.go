@@ -43,12 +43,15 @@ func (s *Situation) balance(i *Item) {
 	} else {
 		i.because(evidence.Because("beside.repeat", factHold).With(evidence.Count("tries", i.Sets), evidence.Count("count", i.Count)))
 	}
-	i.because(days(i.Days, row, guideline.FieldBalanceDays))
+	i.because(weekly(i.Days, row, guideline.FieldBalanceDays))
 	i.because(evidence.Because("beside.balance-minutes", factMinutes).With(evidence.Minutes("minutes", i.Minutes)))
-	i.because(map[Hands]evidence.Reason{
+	i.because(map[Holding]evidence.Reason{
 		BothHandsOn: evidence.Because("beside.both-hands", factSupport), OneHandOn: evidence.Because("beside.one-hand", factSupport),
 		HandsNear: evidence.Because("beside.hands-free", factSupport),
 	}[i.Hands])
+	if s.Known.Stands == nil {
+		i.because(evidence.Because("beside.not-looked", factStart))
+	}
 	if s.unsteady() {
 		i.Company = i.Hands != BothHandsOn
 		i.Aim = units.AtLeast(fallsMinutes)
@@ -76,11 +79,16 @@ func (s *Situation) aerobic(i *Item) {
 	}
 	i.Days, i.Aim = units.AtLeast(aerobicDays), row.Aerobic
 	i.because(evidence.Because("beside.walk", factWalkStart).With(evidence.Minutes("minutes", i.Minutes), evidence.Count("bouts", i.Sets), evidence.Count("days", aerobicDays)))
-	if i.Brisk > 0 {
+	switch {
+	case i.Brisk == i.Sets:
+		i.because(evidence.Because("beside.all-brisk", factTalk).With(evidence.Count("bouts", i.Sets)))
+	case i.Brisk > 0:
 		i.because(evidence.Because("beside.brisk", factTalk).With(evidence.Count("brisk", i.Brisk), evidence.Count("bouts", i.Sets)))
-		i.because(evidence.Because("beside.cadence", factCadence).With(evidence.Count("steps", briskSteps)))
-	} else {
+	default:
 		i.because(evidence.Because("beside.easy-pace", factTalk))
+	}
+	if i.Brisk > 0 {
+		i.because(evidence.Because("beside.cadence", factCadence).With(evidence.Count("steps", briskSteps)))
 	}
 	if s.Screening.Limits.Avoid.Has(body.FreeStanding) {
 		i.because(evidence.Because("beside.seated", factLimits))
@@ -94,7 +102,11 @@ func (s *Situation) impact(i *Item, from step) {
 	row := rowOf(boneRow)
 	i.Days, i.Amount, i.Rest = units.AtLeast(impactDays), units.Exactly(i.Sets*i.Count), impactRest
 	i.Company = from.move != &stamps
-	i.because(evidence.Because("beside.impacts", factImpactSteps).With(evidence.Count("sets", i.Sets), evidence.Count("count", i.Count), evidence.Seconds("rest", i.Rest), evidence.Count("days", impactDays)))
+	if i.Sets > 1 {
+		i.because(evidence.Because("beside.impacts", factImpactSteps).With(evidence.Count("sets", i.Sets), evidence.Count("count", i.Count), evidence.Seconds("rest", i.Rest), evidence.Count("days", impactDays)))
+	} else {
+		i.because(evidence.Because("beside.impacts-once", factImpactSteps).With(evidence.Count("count", i.Count), evidence.Count("days", impactDays)))
+	}
 	if i.Height > 0 {
 		i.because(evidence.Because("beside.height", from.facts...).With(evidence.Quantity("height", i.Height, "cm")))
 	}
@@ -116,8 +128,12 @@ func (s *Situation) impact(i *Item, from step) {
 func (s *Situation) power(i *Item) {
 	row := rowOf(powerRow)
 	i.Days, i.Rest, i.Slower = row.Days, powerRest, slower
-	i.because(evidence.Because("beside.rises", factRises).With(evidence.Count("sets", i.Sets), evidence.Count("count", i.Count), evidence.Seconds("rest", i.Rest)))
-	i.because(days(i.Days, row, guideline.FieldDays))
+	if i.Sets > 1 {
+		i.because(evidence.Because("beside.rises", factRises).With(evidence.Count("sets", i.Sets), evidence.Count("count", i.Count), evidence.Seconds("rest", i.Rest)))
+	} else {
+		i.because(evidence.Because("beside.rises-once", factRises).With(evidence.Count("count", i.Count)))
+	}
+	i.because(weekly(i.Days, row, guideline.FieldDays))
 	if i.Load > 0 {
 		i.because(evidence.Because("beside.power-load", factOf(row, guideline.FieldLoad), factPowerLoad).With(evidence.Share("load", i.Load), evidence.Shares("band", row.Load)))
 	}
@@ -128,6 +144,6 @@ func (s *Situation) power(i *Item) {
 
 func (i *Item) because(r evidence.Reason) { i.Reasons = append(i.Reasons, r) }
 
-func days(n units.Range[int], row guideline.Recommendation, f guideline.Field) evidence.Reason {
+func weekly(n units.Range[int], row guideline.Recommendation, f guideline.Field) evidence.Reason {
 	return evidence.Because("beside.days", factOf(row, f)).With(evidence.Count("days", n), evidence.ID("row", row.ID))
 }

@@ -91,7 +91,7 @@ func (t *track) free() int { return t.firstWith(HandsNear) }
 
 func (t *track) oneHand() int { return t.firstWith(OneHandOn) }
 
-func (t *track) firstWith(h Hands) int {
+func (t *track) firstWith(h Holding) int {
 	for i, s := range t.steps {
 		if s.hands == h {
 			return i + 1

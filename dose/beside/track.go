@@ -22,7 +22,7 @@ type move struct {
 // A step is a move with its dose.
 type step struct {
 	*move
-	hands                                Hands
+	hands                                Holding
 	sets, count, seconds, minutes, brisk int
 	load                                 units.Fraction
 }
@@ -118,7 +118,7 @@ var (
 // hand on, the first amount; without, all three on each move before the next.
 func balanceSteps(of try, both, one, none []*move) []step {
 	var all []step
-	at := func(m *move, h Hands, i int) {
+	at := func(m *move, h Holding, i int) {
 		all = append(all, step{move: m, hands: h, sets: balanceTries, count: of.count[i], seconds: of.seconds[i], minutes: balanceMinutes})
 	}
 	for _, m := range both {

@@ -76,8 +76,8 @@ func TestWhereOneBegins(t *testing.T) {
 	for _, tt := range []struct {
 		stands *int
 		move   beside.MoveID
-		hands  beside.Hands
-		leg    beside.Hands // on one leg; 0: not begun
+		hands  beside.Holding
+		leg    beside.Holding // on one leg; 0: not begun
 	}{
 		{nil, "feet-together", beside.OneHandOn, 0}, {new(0), "feet-together", beside.BothHandsOn, 0}, {new(1), "feet-together", beside.BothHandsOn, 0},
 		{new(2), "half-tandem", beside.HandsNear, 0}, {new(3), "heel-to-toe", beside.HandsNear, beside.BothHandsOn}, {new(4), "heel-to-toe", beside.HandsNear, beside.HandsNear},

@@ -31,11 +31,12 @@ func clientPaper(w io.Writer, r record.Review) error {
 		p.Line("- %s", page.Day(d))
 	}
 	clientItems(p, r)
+	if len(r.Coming.Beside) > 0 {
+		p.Heading("Beside the lifting")
+		p.Say("", "This is where one begins. If we have shown you a later step, ask us before you go on with it.")
+	}
 	p.ClientBeside(r.Coming.Beside, r.Coming.NotBeside)
 	p.Heading("Good to know")
-	if len(r.Coming.Beside) > 0 {
-		p.Say("- ", "Beside the lifting this is where one begins. If we have shown you a later step, ask us before you go on with it.")
-	}
 	p.Clients("- ", r.Coming.Reasons)
 	p.Say("- ", "We look at all of this together again by "+page.Day(r.Coming.Dates.Review)+".")
 	return closeClient(p)

@@ -255,6 +255,9 @@ func cell(list []guideline.AuditLine) string {
 	if len(seen) > 1 {
 		text += "*"
 	}
+	if low, has := list[0].Bound.Min(); has && seen[0] == guideline.Short && len(text) >= cellWidth {
+		text = fmt.Sprintf("short of %.3g", low) // the whole range leaves no room between cells
+	}
 	return text
 }
 

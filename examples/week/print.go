@@ -85,7 +85,7 @@ func printCalendar(s sheet, r result) {
 			what = append([]string{fmt.Sprintf("strength, %s in %d minutes", count(len(first.Items), "exercise"), first.Minutes)}, what...)
 		}
 		_, month, n := date.Date()
-		s.line("  %-10s%2d %-10s %s", date.Weekday(), n, month, listed(what))
+		s.Say(fmt.Sprintf("  %-10s%2d %-10s ", date.Weekday(), n, month), listed(what))
 	}
 	s.line("")
 	s.Say("", fmt.Sprintf("Strength: %d minutes a week, warm-ups included. The days of what stands beside it are a proposal; its minutes come on top.", all))

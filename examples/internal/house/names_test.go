@@ -27,6 +27,7 @@ var shared = map[string]string{
 	"Kilograms":    "the same unit, of a mass, an effect and a score",
 	"Ledger":       "the type, and the one ledger of all packages",
 	"LookUp":       "each package's own list by its key",
+	"Next":         "what comes after what happened, of an exercise and of what stands beside it",
 	"Options":      "how the one thing is done that a package does",
 	"Percent":      "the same unit, of an effect and of a score",
 	"Power":        "the same quality, as a goal and as the phase that trains it",

@@ -66,9 +66,9 @@ func BesideText(i beside.Item) string {
 	case i.Kind == beside.Balance:
 		return fmt.Sprintf("%s, %d minutes", i.Name, i.Minutes)
 	case i.Kind == beside.Aerobic && i.Brisk > 0:
-		return fmt.Sprintf("%d times %d minutes of walking or other movement, %d of them brisk", i.Sets, i.Minutes, i.Brisk)
+		return fmt.Sprintf("%d x %d minutes of walking, %d brisk", i.Sets, i.Minutes, i.Brisk)
 	case i.Kind == beside.Aerobic:
-		return fmt.Sprintf("%d times %d minutes of easy walking or other movement", i.Sets, i.Minutes)
+		return fmt.Sprintf("%d x %d minutes of easy walking", i.Sets, i.Minutes)
 	case i.Kind == beside.Impact:
 		return fmt.Sprintf("%d %s", i.Sets*i.Count, i.Name)
 	}
