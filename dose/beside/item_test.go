@@ -9,9 +9,11 @@ import (
 	"testing"
 
 	"example.org/posology/dose/beside"
+	"example.org/posology/screening"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 	"github.com/google/go-cmp/cmp"
+	"pgregory.net/rapid"
 )
 
 func TestItemsSurviveJSON(t *testing.T) {
@@ -163,6 +165,58 @@ func TestFactsMakeALedger(t *testing.T) {
 		f.From = nil
 		if _, err := evidence.NewLedger(func(yield func(evidence.Fact) bool) { yield(f) }); err != nil {
 			t.Error(err)
+		}
+	}
+}
+
+// Nothing that is said offers a step that something stands against.
+func TestNoMoreIsOffered(t *testing.T) {
+	offers := 0
+	rapid.Check(t, func(rt *rapid.T) {
+		p, s := drawSituation(rt)
+		s = assess(rt, p, s)
+		on, _ := start(t, s)
+		for id, i := range on {
+			if i.Paused {
+				continue
+			}
+			offered := slices.ContainsFunc(i.Reasons, func(r evidence.Reason) bool { return strings.HasPrefix(string(r.Code), "beside.harder-") })
+			next, err := beside.Next(i, well(i), s)
+			if err != nil {
+				rt.Fatal(err)
+			}
+			if rises := next.Step > i.Step; rises != offered {
+				rt.Fatalf("%s, step %d: offered %v, rises %v", id, i.Step, offered, rises)
+			}
+			if offered {
+				offers++
+			}
+		}
+	})
+	if offers == 0 {
+		t.Error("nothing was offered")
+	}
+}
+
+// The codes of findings that impact goes by are those of the screening.
+func TestFindingsOfImpact(t *testing.T) {
+	for code, want := range map[screening.Code]evidence.ReasonCode{
+		"osteoporosis": "beside.spine-first", "osteoporosis_uk": "beside.spine-first", "osteoporosis_essa": "beside.spine-first", "osteoporosis_essa_dose": "beside.spine-first",
+		"recent_fracture": "beside.fracture", "vertebral_fracture": "beside.fracture", "osteoporosis_with_vertebral_fracture": "beside.fracture", "pelvic_organ_prolapse": "beside.pelvic-floor",
+	} {
+		p := invented()
+		p.Conditions = screening.AskedFor(code)
+		found := assessed(t, p).Findings
+		at := slices.IndexFunc(found, func(f screening.Finding) bool { return f.Code == code })
+		if at < 0 {
+			t.Fatalf("the screening finds no %s", code)
+		}
+		s := free(t)
+		s.Known.SpineFracture, s.Known.Leaks = 0, 0
+		s.Screening.Findings = []screening.Finding{{Code: code, Known: found[at].Known, Route: screening.NoRoute, Meanwhile: screening.WithinLimits}}
+		on, off := start(t, s)
+		if b := off["impact"]; on["impact"].Kind != 0 || len(b.Reasons) == 0 || b.Reasons[0].Code != want {
+			t.Errorf("%s: %+v, %+v", code, on["impact"], b)
 		}
 	}
 }

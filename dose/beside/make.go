@@ -7,9 +7,11 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-// make writes the item of a step, with what is said of it.
-func (s *Situation) make(t *track, at, met int, more []evidence.Reason) Item {
+// make writes the item of a step, with what is said of it: of a harder one only where
+// nothing stands against it.
+func (s *Situation) make(t *track, at, met int, more ...evidence.Reason) Item {
 	from := t.steps[at-1]
+	most, why := s.ceiling(t)
 	i := Item{
 		Kind: t.kind, Track: t.id, Step: at, Met: met, Move: from.id, Name: from.name, Sets: from.sets, Count: from.count, Seconds: from.seconds,
 		Minutes: from.minutes, Brisk: from.brisk, Hands: from.hands, Effort: from.effort, Height: from.height, Force: from.force, Load: from.load,
@@ -25,8 +27,32 @@ func (s *Situation) make(t *track, at, met int, more []evidence.Reason) Item {
 	case Power:
 		s.power(&i)
 	}
+	switch {
+	case at < most:
+		i.because(harder(t, from, t.steps[at]))
+	case why != nil:
+		more = append(append(more, *why), freed(why.Code)...)
+	}
 	i.Reasons = append(append(i.Reasons, more...), evidence.Because("beside.filled", factFilled).With(evidence.ID("track", t.id), evidence.Count("step", at), evidence.Count("of", len(t.steps))))
 	return i
+}
+
+// harder says when the next step comes, and what it is.
+func harder(t *track, from, to step) evidence.Reason {
+	days := evidence.Count("days", t.days)
+	switch {
+	case t.kind == Balance:
+		return evidence.Because("beside.harder-balance", factMoveOn).With(days)
+	case t.kind == Power:
+		return evidence.Because("beside.harder-power", factMoveOn).With(days)
+	case t.kind == Aerobic && to.brisk > from.brisk:
+		return evidence.Because("beside.harder-pace", factMoveOn, factPace).With(days)
+	case t.kind == Aerobic:
+		return evidence.Because("beside.harder-minutes", factMoveOn, factPace).With(days)
+	case to.move != from.move:
+		return evidence.Because("beside.harder-kind", factImpactSteps).With(days)
+	}
+	return evidence.Because("beside.harder-impact", factImpactSteps).With(days, evidence.Count("more", impactSet), evidence.Count("most", mostImpacts))
 }
 
 // pause keeps the place of an item and takes its dose away.
@@ -60,7 +86,6 @@ func (s *Situation) balance(i *Item) {
 	if i.Company {
 		i.because(evidence.Because("beside.company", factCompany))
 	}
-	i.because(evidence.Because("beside.harder-balance", factMoveOn).With(evidence.Count("days", balanceMet)))
 	i.because(evidence.Because("beside.stop-balance", factTrouble))
 }
 
@@ -94,7 +119,6 @@ func (s *Situation) aerobic(i *Item) {
 		i.because(evidence.Because("beside.seated", factLimits))
 	}
 	i.because(evidence.Because("beside.aerobic-aim", factOf(row, guideline.FieldAerobic)).With(evidence.Count("aim", i.Aim), evidence.Count("brisk", i.BriskMinutes())))
-	i.because(evidence.Because("beside.harder-aerobic", factMoveOn, factPace).With(evidence.Count("days", aerobicDays)))
 	i.because(evidence.Because("beside.stop-aerobic", factTrouble))
 }
 
@@ -121,7 +145,6 @@ func (s *Situation) impact(i *Item, from step) {
 	i.because(evidence.Because("beside.force", from.facts...).With(evidence.Tenths("force", i.Force)))
 	i.because(evidence.Because("beside.impact-row", factOf(row, guideline.FieldImpacts)).With(evidence.Count("impacts", row.Impacts)))
 	i.because(evidence.Because("beside.no-promise", factJumpsAlone, factLiftingWith))
-	i.because(evidence.Because("beside.harder-impact", factImpactSteps).With(evidence.Count("days", impactDays), evidence.Count("more", impactSet), evidence.Count("most", mostImpacts)))
 	i.because(evidence.Because("beside.stop-impact", factTrouble))
 }
 
@@ -138,7 +161,6 @@ func (s *Situation) power(i *Item) {
 		i.because(evidence.Because("beside.power-load", factOf(row, guideline.FieldLoad), factPowerLoad).With(evidence.Share("load", i.Load), evidence.Shares("band", row.Load)))
 	}
 	i.because(evidence.Because("beside.slower", factSlower).With(evidence.Share("slower", i.Slower)))
-	i.because(evidence.Because("beside.harder-power", factMoveOn).With(evidence.Count("days", powerMet)))
 	i.because(evidence.Because("beside.stop-power", factTrouble))
 }
 

@@ -91,7 +91,7 @@ func Next(item Item, h Happened, s Situation) (Item, error) {
 		}
 	}
 	said := evidence.Because(code, factMoveOn, factTrouble).With(evidence.Count("met", met), evidence.Count("days", t.days))
-	return s.make(t, at, met, append([]evidence.Reason{said}, s.limited(t, at)...)), nil
+	return s.make(t, at, met, said), nil
 }
 
 // asked returns what a step measures.

@@ -31,12 +31,11 @@ func Start(s Situation) ([]Item, []Barred, error) {
 		case going != nil && going.Paused:
 			items = append(items, s.pause(t, going.Step, evidence.Because("beside.paused", factTrouble)))
 		case going != nil && going.Step <= most:
-			items = append(items, s.make(t, going.Step, going.Met, s.limited(t, going.Step)))
+			items = append(items, s.make(t, going.Step, going.Met))
 		case going != nil:
-			items = append(items, s.make(t, most, 0, s.limited(t, most)))
+			items = append(items, s.make(t, most, 0))
 		default:
-			at := min(s.first(t), most)
-			items = append(items, s.make(t, at, 0, s.limited(t, at)))
+			items = append(items, s.make(t, min(s.first(t), most), 0))
 		}
 	}
 	return items, barred, nil
@@ -114,14 +113,6 @@ func paced(now int) int {
 		}
 	}
 	return at
-}
-
-// limited says what stands against the next step, where something does.
-func (s *Situation) limited(t *track, at int) []evidence.Reason {
-	if most, why := s.ceiling(t); why != nil && most == at {
-		return append([]evidence.Reason{*why}, freed(why.Code)...)
-	}
-	return nil
 }
 
 // frees are what would lift a bar, by its code.
