@@ -68,7 +68,6 @@ func TestCourses(t *testing.T) {
 		{"able", able, fit, "walking", 3, "walk 3x10, 3 brisk"},
 		{"able", able, fit, "stance", 12, "heel-to-toe-looking 30 s, hands free"},
 		{"able", able, fit, "chair-rise", 12, "fast-rise 3x8"},
-		{"able", able, fit, "lifts", 6, "fast-lifts 3x6 at 60 %"},
 		{"weak", able, weak, "stance", 12, "heel-to-toe 10 s, one hand"},
 		{"weak", able, weak, "walking", 12, "walk 3x10, 0 brisk"},
 		{"slow", slow, fit, "impact", 12, "low-jumps 2x10"},
@@ -92,8 +91,6 @@ func brief(i beside.Item) string {
 		return fmt.Sprintf("%s %d s, %s", i.Move, i.Seconds, i.Hands)
 	case i.Kind == beside.Aerobic:
 		return fmt.Sprintf("%s %dx%d, %d brisk", i.Move, i.Sets, i.Minutes, i.Brisk)
-	case i.Load > 0:
-		return fmt.Sprintf("%s %dx%d at %s", i.Move, i.Sets, i.Count, i.Load)
 	}
 	return fmt.Sprintf("%s %dx%d", i.Move, i.Sets, i.Count)
 }

@@ -37,13 +37,14 @@ type Item struct {
 	Amount  units.Range[int] `json:"amount,omitzero"`  // impacts a session
 	Rest    int              `json:"rest,omitzero"`    // seconds between sets
 
-	Hands   Holding        `json:"hands,omitzero"`
-	Company bool           `json:"company,omitzero"` // somebody within reach
-	Effort  int            `json:"effort,omitzero"`  // of a stamp, 0 to 10
-	Height  float64        `json:"height,omitzero"`  // cm, at most, of a jump or of what is stepped over
-	Force   float64        `json:"force,omitzero"`   // body weights, the highest that was measured for the kind
-	Load    units.Fraction `json:"load,omitzero"`    // of a one-repetition maximum, at most
-	Slower  units.Fraction `json:"slower,omitzero"`  // the set ends with a rise that is so much slower than the first
+	Hands   Holding `json:"hands,omitzero"`
+	Company bool    `json:"company,omitzero"` // somebody within reach
+	Effort  int     `json:"effort,omitzero"`  // of a stamp, 0 to 10
+	Height  float64 `json:"height,omitzero"`  // cm, at most, of a jump or of what is stepped over
+	Force   float64 `json:"force,omitzero"`   // body weights, the highest that was measured for the kind
+	// Load is the row's band, of a one-repetition maximum, that fast lifts keep to.
+	Load   units.Range[units.Fraction] `json:"load,omitzero"`
+	Slower units.Fraction              `json:"slower,omitzero"` // the set ends with a rise that is so much slower than the first
 
 	// Aim is what the row asks for, in minutes a week; for balance of the whole
 	// programme, lifting with it.
@@ -52,7 +53,7 @@ type Item struct {
 }
 
 // Dosed reports whether the item says how much and on how many days. What does not is
-// a proposal in words, or paused.
+// a proposal in words, or paused, or, of the lifts, dosed in the session.
 func (i Item) Dosed() bool {
 	_, days := i.Days.Min()
 	return days && !i.Paused && i.Sets > 0 && (i.Seconds > 0 || i.Count > 0 || i.Minutes > 0)

@@ -111,6 +111,7 @@ func TestLimitsAreMonotone(t *testing.T) {
 	for _, id := range trackIDs {
 		all[id] = steps(t, id)
 	}
+	all["lifts"] = []beside.Item{lifts(t)}
 	rapid.Check(t, func(rt *rapid.T) {
 		s := free(t)
 		s.Screening.Setting = rapid.SampledFrom(slices.Collect(screening.Settings())).Draw(rt, "setting")
@@ -118,7 +119,7 @@ func TestLimitsAreMonotone(t *testing.T) {
 		w := s
 		w.Screening.Limits = s.Screening.Limits.Join(drawLimits(rt, "second"))
 		w.Screening.Meanwhile = rapid.SampledFrom(slices.Collect(screening.EveryMeanwhile())).Draw(rt, "meanwhile")
-		id := rapid.SampledFrom(trackIDs).Draw(rt, "track")
+		id := rapid.SampledFrom(append(trackIDs, "lifts")).Draw(rt, "track")
 		i := rapid.SampledFrom(all[id]).Draw(rt, "step")
 		h := drawHappened(rt, i)
 		better, err := beside.Next(i, h, s)

@@ -11,10 +11,13 @@ import (
 // nothing stands against it.
 func (s *Situation) make(t *track, at, met int, more ...evidence.Reason) Item {
 	from := t.steps[at-1]
+	if from.move == &walk && s.found(sparedFeet...) {
+		from.move = &sitting
+	}
 	most, why := s.ceiling(t)
 	i := Item{
 		Kind: t.kind, Track: t.id, Step: at, Met: met, Move: from.id, Name: from.name, Sets: from.sets, Count: from.count, Seconds: from.seconds,
-		Minutes: from.minutes, Brisk: from.brisk, Hands: from.hands, Effort: from.effort, Height: from.height, Force: from.force, Load: from.load,
+		Minutes: from.minutes, Brisk: from.brisk, Hands: from.hands, Effort: from.effort, Height: from.height, Force: from.force,
 	}
 	i.Reasons = append(i.Reasons, evidence.Because("beside.do-"+evidence.ReasonCode(from.id), from.facts...))
 	switch t.kind {
@@ -115,8 +118,8 @@ func (s *Situation) aerobic(i *Item) {
 	if i.Brisk > 0 {
 		i.because(evidence.Because("beside.cadence", factCadence).With(evidence.Count("steps", briskSteps)))
 	}
-	if s.Screening.Limits.Avoid.Has(body.FreeStanding) {
-		i.because(evidence.Because("beside.seated", factLimits))
+	if i.Move == walk.id && s.Screening.Limits.Avoid.Has(body.FreeStanding) {
+		i.because(evidence.Because("beside.hold-on", factLimits))
 	}
 	i.because(evidence.Because("beside.aerobic-aim", factOf(row, guideline.FieldAerobic)).With(evidence.Count("aim", i.Aim), evidence.Count("brisk", i.BriskMinutes())))
 	i.because(evidence.Because("beside.stop-aerobic", factTrouble))
@@ -150,18 +153,30 @@ func (s *Situation) impact(i *Item, from step) {
 
 func (s *Situation) power(i *Item) {
 	row := rowOf(powerRow)
-	i.Days, i.Rest, i.Slower = row.Days, powerRest, slower
-	if i.Sets > 1 {
+	i.Days, i.Slower = row.Days, slower
+	if i.Sets > 0 {
+		i.Rest = powerRest
 		i.because(evidence.Because("beside.rises", factRises).With(evidence.Count("sets", i.Sets), evidence.Count("count", i.Count), evidence.Seconds("rest", i.Rest)))
+		i.because(weekly(i.Days, row, guideline.FieldDays))
 	} else {
-		i.because(evidence.Because("beside.rises-once", factRises).With(evidence.Count("count", i.Count)))
-	}
-	i.because(weekly(i.Days, row, guideline.FieldDays))
-	if i.Load > 0 {
-		i.because(evidence.Because("beside.power-load", factOf(row, guideline.FieldLoad), factPowerLoad).With(evidence.Share("load", i.Load), evidence.Shares("band", row.Load)))
+		i.Load, _ = s.band()
+		i.because(evidence.Because("beside.power-load", factOf(row, guideline.FieldLoad), factPowerLoad).With(evidence.Shares("band", i.Load)))
 	}
 	i.because(evidence.Because("beside.slower", factSlower).With(evidence.Share("slower", i.Slower)))
-	i.because(evidence.Because("beside.stop-power", factTrouble))
+	if i.Sets > 0 {
+		i.because(evidence.Because("beside.stop-power", factTrouble))
+	} else {
+		i.because(evidence.Because("beside.stop-lifts", factTrouble))
+	}
+}
+
+// band is the row's load as far as the limits let it; false where they leave none of it.
+func (s *Situation) band() (units.Range[units.Fraction], bool) {
+	row := rowOf(powerRow).Load
+	if most := s.Screening.Limits.MaxFraction; most > 0 {
+		return row.Intersect(units.AtMost(most))
+	}
+	return row, true
 }
 
 func (i *Item) because(r evidence.Reason) { i.Reasons = append(i.Reasons, r) }

@@ -1,9 +1,6 @@
 package beside
 
 import (
-	"fmt"
-
-	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
@@ -24,7 +21,6 @@ type step struct {
 	*move
 	hands                                Holding
 	sets, count, seconds, minutes, brisk int
-	load                                 units.Fraction
 }
 
 // A track is a row of steps, each harder than the one before. Days are how often the
@@ -89,6 +85,7 @@ var (
 	rise     = move{id: "fast-rise", name: "fast rise from a chair", demands: rising.Union(body.DemandSet(body.DeepKneeBend))}
 	lifts    = move{id: "fast-lifts", name: "the lifts, fast on the way up", demands: body.DemandSet(body.FastMovement), facts: []evidence.FactID{factPowerLoad}}
 	walk     = move{id: "walk", name: "walking, or other movement that goes on"}
+	sitting  = move{id: "sit-and-move", name: "moving in a chair"}
 )
 
 var tracks = [...]track{
@@ -102,7 +99,8 @@ var tracks = [...]track{
 	{"walking", Aerobic, aerobicDays, older, aerobicSteps()},
 	{"impact", Impact, impactDays, 0, impactSteps(&stamps, &lowJumps, &smallJumps, &heelDrops, &hops)},
 	{"chair-rise", Power, powerMet, 0, powerSteps(&riseHigh, &rise)},
-	{"lifts", Power, powerMet, 0, liftSteps()},
+	// The lifts have their dose in the session: here is how they are done, and when a set ends.
+	{"lifts", Power, powerMet, 0, []step{{move: &lifts}}},
 }
 
 // A try is how a balance step is measured: seconds, or movements, in rising order.
@@ -161,18 +159,6 @@ func powerSteps(moves ...*move) []step {
 	return all
 }
 
-// liftSteps lays out the row's sets at the low end of its band, then its loads.
-func liftSteps() []step {
-	var all []step
-	for _, dose := range [...]struct {
-		sets int
-		load units.Fraction
-	}{{1, 0.30}, {2, 0.30}, {3, 0.30}, {3, 0.40}, {3, 0.50}, {3, 0.60}} {
-		all = append(all, step{move: &lifts, sets: dose.sets, count: 6, load: dose.load})
-	}
-	return all
-}
-
 // aerobicSteps lays out minutes before pace: bouts a day of easy movement, then
 // one after another of them brisk.
 func aerobicSteps() []step {
@@ -182,6 +168,3 @@ func aerobicSteps() []step {
 	}
 	return all
 }
-
-// label names a step for a reader: its move and its place.
-func (s step) label(at int) string { return fmt.Sprintf("%s (step %d)", s.id, at) }

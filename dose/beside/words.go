@@ -39,6 +39,7 @@ var moveWords = evidence.Words{
 	"beside.do-fast-rise":           {Client: "Sit on a firm chair with its back against a wall. Stand up as fast as you can; take 2 to 3 seconds to sit down.", Clinician: "Fast rise from a usual seat, 2 to 3 seconds down."},
 	"beside.do-fast-lifts":          {Client: "Exercises with a weight: push or pull up as fast as you can with a clean movement, instead of the seconds up that stand there, and lower slowly.", Clinician: "The loaded lifts of the session, fast on the way up in place of their tempo, slow on the way down."},
 	"beside.do-walk":                {Client: "Walk, or move in another way that you like and that goes on, such as cycling.", Clinician: "Walking or other continuous movement."},
+	"beside.do-sit-and-move":        {Client: "Sit on a firm chair; march with your feet and swing your arms.", Clinician: "Seated movement: the feet are spared."},
 }
 
 // doseWords say how much, with which support, and when it changes.
@@ -54,14 +55,14 @@ var doseWords = evidence.Words{
 	"beside.company":         {Client: "Do this only while somebody stands within reach of you.", Clinician: "Only with somebody within reach."},
 	"beside.falls-minutes":   {Clinician: "Where falls are the concern, programmes with balance in them that took {aim} minutes a week or more had the largest effect; lifting and these items count together, and they do not reach it by themselves."},
 	"beside.harder-balance":  {Client: "When all of it goes well on {days} days, tell us: the next step is a little harder.", Clinician: "Harder once every try was done as asked on {days} days; easier when it was not, or with more support than asked."},
-	"beside.stop-balance":    {Client: "If you have to grab hold, go back to more support. If you are dizzy or you fall, stop and tell us.", Clinician: "Balance lost or dizziness: back to the first step; a fall: paused until somebody looked."},
+	"beside.stop-balance":    {Client: "If you have to grab hold, go back to more support. If you are dizzy or you fall, stop and tell us: then it is a little more.", Clinician: "Balance lost or dizziness: back to the first step; a fall: paused until somebody looked."},
 
 	"beside.walk":           {Client: "{minutes} minutes, {bouts} times a day, on {days} days a week.", Clinician: "Bouts of {minutes} minutes: {bouts} a day, on {days} days a week."},
 	"beside.brisk":          {Client: "{brisk} of the {bouts} brisk: you can still talk, but you could not sing.", Clinician: "Of {bouts} bouts a day {brisk} at moderate effort by the talk test: talks, could not sing."},
 	"beside.all-brisk":      {Client: "All of them brisk: you can still talk, but you could not sing.", Clinician: "All {bouts} bouts at moderate effort by the talk test: talks, could not sing."},
 	"beside.easy-pace":      {Client: "Go easy: at a pace at which you could still sing.", Clinician: "Below moderate effort by the talk test: could still sing."},
 	"beside.cadence":        {Clinician: "About {steps} steps a minute is moderate for many of 61 to 85 years; it differs much from person to person, and is no target."},
-	"beside.seated":         {Client: "Where standing is to be left out, do it sitting: march with your feet and swing your arms.", Clinician: "Free standing is ruled out: seated movement, or with a hand on."},
+	"beside.hold-on":        {Client: "Use your walking aid, or stay where you can hold on; or do it sitting: march with your feet and swing your arms.", Clinician: "Free standing is ruled out: with an aid or a hand on, or seated."},
 	"beside.aerobic-aim":    {Clinician: "The row asks for {aim} minutes a week of moderate effort; dosed now at moderate effort: {brisk}. Easy minutes do not count towards it."},
 	"beside.harder-minutes": {Client: "When all of it went well on {days} days, tell us: then it gets a little longer.", Clinician: "Harder after {days} days as asked: minutes before pace."},
 	"beside.harder-pace":    {Client: "When all of it went well on {days} days, tell us: then one more of them becomes brisk.", Clinician: "Harder after {days} days as asked: one more bout at moderate effort. Nothing vigorous."},
@@ -76,11 +77,11 @@ var doseWords = evidence.Words{
 	"beside.harder-kind":    {Client: "When it went well on {days} days, tell us: then we show you the next kind.", Clinician: "After {days} days as asked the next kind, built up from the beginning."},
 	"beside.stop-impact":    {Client: "Stop and tell us if something hurts, if you leak or feel a heaviness below, or if you land unsteadily.", Clinician: "Paused at pain, leak or heaviness, unsteady landing, dizziness or a fall, until somebody looked."},
 	"beside.rises":          {Client: "Do up to {count}, rest {rest} seconds, and go on so: {sets} times in all. Do this first, while you are fresh.", Clinician: "Sets: {sets}, of up to {count}, {rest} seconds of rest, at the start of the session."},
-	"beside.rises-once":     {Client: "Do up to {count}, once. Do this first, while you are fresh.", Clinician: "One set of up to {count}, at the start of the session."},
-	"beside.power-load":     {Clinician: "Load: at most {load} of 1RM, within the row's band of {band}; other loads gave no more power."},
+	"beside.power-load":     {Clinician: "Load: {band} of 1RM by the row, as far as the limits let it; other loads gave no more power. Sets and counts are those of each lift."},
 	"beside.slower":         {Client: "End the set with the first one that is slower. Breathe out on the way up.", Clinician: "A set ends with the first repetition {slower} slower than the first. The chance by which a lift's count is chosen does not apply here: the set ends by speed, far from the last repetition."},
-	"beside.harder-power":   {Client: "When all of them were fast on {days} days, tell us.", Clinician: "Harder once every set stayed fast on {days} days."},
+	"beside.harder-power":   {Client: "When all of them were fast on {days} days, tell us: then it is a little more.", Clinician: "Harder once every set stayed fast on {days} days."},
 	"beside.stop-power":     {Client: "Stop if you need your hands, hold your breath, or something hurts.", Clinician: "Ends at a hand used, breath held or pain; paused when balance is lost or on dizziness."},
+	"beside.stop-lifts":     {Client: "Stop if the movement is no longer clean, if you hold your breath, or if something hurts.", Clinician: "Ends at a movement that is not clean, breath held or pain; paused when balance is lost or on dizziness."},
 	"beside.filled":         {Clinician: "Track {track}, step {step} of {of}. The row gives the frame; what it leaves open is chosen here, not published."},
 	"beside.harder":         {Client: "This went well, so it is a little harder now.", Clinician: "A step harder: all was done as asked on enough days ({days})."},
 	"beside.same":           {Client: "This stays as it is for now.", Clinician: "The same step; days as asked: {met} of {days}."},
@@ -105,7 +106,7 @@ var barWords = evidence.Words{
 	"beside.pelvic-floor":   {Client: "Before we add stamps or jumps, tell us whether you leak or feel a heaviness below.", Clinician: "No impact item: signs of the pelvic floor on landing, or not asked in a prolapse."},
 	"beside.jump-company":   {Clinician: "Stamps only: jumps wait for somebody present."},
 	"beside.no-hops":        {Clinician: "No hops: the centre of the trial advises against them in osteoporosis."},
-	"beside.share":          {Clinician: "Goes no further: screening limits the load to {most} of 1RM."},
+	"beside.share":          {Clinician: "No fast lifts: screening limits the load to {most} of 1RM, below the row's band."},
 	"beside.no-brisk":       {Clinician: "Easy pace only: nothing brisk for who may fall until heel to toe was held in a balance test."},
 	"beside.brisk-limit":    {Clinician: "Brisk for no more than {minutes} minutes a day: impact is kept low."},
 
