@@ -104,7 +104,7 @@ func (s step) asked() int {
 
 // reached reports whether all that was asked was done and nothing spoke against it.
 func (h Happened) reached(s step) bool {
-	return h.Days > 0 && h.Least >= s.asked() && !h.MoreHands && len(h.Troubles) == 0
+	return h.Days > 0 && h.Least >= s.asked() && len(h.Troubles) == 0
 }
 
 // lost returns the steps that what happened costs: for the worst trouble; one where less
