@@ -115,7 +115,7 @@ var ownFacts = [...]evidence.Fact{
 	{ID: factWalkStart, Value: fmt.Sprintf("the inactive begin with 5 minutes of slow walking, several times a day, on %d or 6 days a week; then 10 minutes, 3 times a day; then faster", aerobicDays), Source: "usdhhs2018", Via: "an open textbook", Basis: evidence.Secondary},
 	{ID: factTalk, Value: "moderate: one can talk and not sing; vigorous: a few words at a time", Source: "cdc_intensity", Via: "press that quotes the page", Basis: evidence.Secondary},
 	{ID: factCadence, Value: fmt.Sprintf("walking at 3 METs: about %d steps a minute, from 61 to 85 years; single people differ much (70 to 114)", briskSteps), Source: "tudorlocke2021", Locator: "abstract", Basis: evidence.Published},
-	{ID: factPace, Value: "minutes grow before pace, one bout of a day after another becomes brisk, none vigorous; it begins with no more brisk minutes than are done now, and while none is brisk with no more than three times as many easy ones", Basis: evidence.Design, From: []evidence.FactID{factWalkStart}},
+	{ID: factPace, Value: "minutes grow before pace, one bout of a day after another becomes brisk, none vigorous; it begins with no more brisk minutes than are done now, and while none is brisk with no more easy ones than are done now, or than three times the brisk ones", Basis: evidence.Design, From: []evidence.FactID{factWalkStart}},
 }
 
 // Facts yields the facts behind this package's choices.

@@ -105,9 +105,9 @@ func TestBadFields(t *testing.T) {
 	i := steps(t, "stance")[0]
 	wrong, far := i, i
 	wrong.Kind, far.Step = beside.Power, 99
-	s.Known = beside.Known{Stands: new(5), Brisk: new(-1), InForce: []beside.Item{i, i, wrong, far}}
+	s.Known = beside.Known{Stands: new(5), Brisk: new(-1), Easy: new(10081), InForce: []beside.Item{i, i, wrong, far}}
 	_, _, err = beside.Start(s)
-	want = []string{"/known/stands", "/known/brisk", "/known/in_force/1/track", "/known/in_force/2/kind", "/known/in_force/2/track", "/known/in_force/3/step", "/known/in_force/3/track"}
+	want = []string{"/known/stands", "/known/brisk", "/known/easy", "/known/in_force/1/track", "/known/in_force/2/kind", "/known/in_force/2/track", "/known/in_force/3/step", "/known/in_force/3/track"}
 	if diff := cmp.Diff(want, paths(err)); diff != "" {
 		t.Error(diff)
 	}
@@ -136,6 +136,11 @@ func TestWordsOfSteps(t *testing.T) {
 			}[i.Kind] {
 				if !strings.Contains(text, want) {
 					t.Errorf("%s, step %d does not say %q:\n%s", id, i.Step, want, text)
+				}
+			}
+			for _, r := range i.Reasons { // what tells to stop offers nothing
+				if said := words.Client(r); strings.HasPrefix(string(r.Code), "beside.stop-") && (!strings.Contains(strings.ToLower(said), "stop") || strings.Contains(said, "then") || strings.Contains(said, "harder")) {
+					t.Errorf("%s: %q", r.Code, said)
 				}
 			}
 			if strings.ContainsAny(text, "{}") {

@@ -33,7 +33,7 @@ func drawSituation(t *rapid.T) (screening.Profile, beside.Situation) {
 		s.Known.Stands = new(rapid.IntRange(0, 4).Draw(t, "stands"))
 	}
 	if rapid.Bool().Draw(t, "told") {
-		s.Known.Brisk = new(rapid.IntRange(0, 300).Draw(t, "brisk"))
+		s.Known.Brisk, s.Known.Easy = new(rapid.IntRange(0, 300).Draw(t, "brisk")), new(rapid.IntRange(0, 300).Draw(t, "easy"))
 	}
 	answers := []screening.Answer{screening.No, screening.Unknown, screening.Yes}
 	s.Known.SpineFracture, s.Known.Leaks = rapid.SampledFrom(answers).Draw(t, "spine"), rapid.SampledFrom(answers).Draw(t, "leaks")
@@ -60,7 +60,7 @@ func worsen(t *rapid.T, p *screening.Profile, s *beside.Situation) string {
 		}
 		return "stances"
 	case 6:
-		s.Known.Brisk = nil
+		s.Known.Brisk, s.Known.Easy = nil, nil
 		return "minutes not known"
 	case 7:
 		s.Known.SpineFracture = max(s.Known.SpineFracture, screening.Yes)

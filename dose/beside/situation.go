@@ -17,6 +17,8 @@ type Known struct {
 	Stands *int `json:"stands,omitempty"`
 	// Brisk are minutes of a week at moderate effort or above, as things are, 0 to 10080.
 	Brisk *int `json:"brisk,omitempty"`
+	// Easy are minutes of a week of walking and the like below that, 0 to 10080.
+	Easy *int `json:"easy,omitempty"`
 	// SpineFracture: of the spine; no only where somebody looked for one.
 	SpineFracture screening.Answer `json:"spine_fracture,omitzero"`
 	// Leaks: a leak or heaviness of the pelvic floor on landing.
@@ -45,6 +47,7 @@ func (k Known) Validate() error {
 	var bad field.Errors
 	bad.Add("/stands", within(k.Stands, stages))
 	bad.Add("/brisk", within(k.Brisk, minutesWeek))
+	bad.Add("/easy", within(k.Easy, minutesWeek))
 	seen := map[TrackID]bool{}
 	for i, item := range k.InForce {
 		at := fmt.Sprintf("/in_force/%d", i)

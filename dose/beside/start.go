@@ -79,8 +79,8 @@ func (s *Situation) first(t *track) int {
 		return t.free()
 	case t.kind == Balance:
 		return t.oneHand()
-	case t.kind == Aerobic && s.Known.Brisk != nil:
-		return paced(*s.Known.Brisk)
+	case t.kind == Aerobic:
+		return paced(s.Known)
 	}
 	return 1
 }
@@ -100,13 +100,15 @@ func (t *track) firstWith(h Holding) int {
 }
 
 // paced returns the last step whose brisk minutes of a week are no more than is done now,
-// and, while none is brisk, all of whose minutes are no more than three times as many.
-func paced(now int) int {
+// and, while none is brisk, all of whose minutes are no more than those that are done
+// easily, or than three times the brisk ones.
+func paced(k Known) int {
+	brisk, easy := *cmp.Or(k.Brisk, new(0)), *cmp.Or(k.Easy, new(0))
 	at := 1
 	for i, s := range trackOf("walking").steps {
-		within := s.brisk*s.minutes*aerobicDays <= now
+		within := s.brisk*s.minutes*aerobicDays <= brisk
 		if s.brisk == 0 {
-			within = s.sets*s.minutes*aerobicDays <= 3*now
+			within = s.sets*s.minutes*aerobicDays <= max(easy, 3*brisk)
 		}
 		if within {
 			at = i + 1

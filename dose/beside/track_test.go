@@ -92,10 +92,23 @@ func TestWhereOneBegins(t *testing.T) {
 	}
 	for _, tt := range []struct{ now, bouts, minutes, brisk int }{{0, 2, 5, 0}, {20, 2, 5, 0}, {25, 3, 5, 0}, {49, 2, 10, 0}, {50, 3, 10, 1}, {149, 3, 10, 2}, {150, 3, 10, 3}, {600, 3, 10, 3}} {
 		s.Known.Brisk = &tt.now
+		s.Known.Easy = new(0)
 		on, _ := start(t, s)
 		if i := on["walking"]; i.Sets != tt.bouts || i.Minutes != tt.minutes || i.Brisk != tt.brisk || i.BriskMinutes() > max(tt.now, 0) {
 			t.Errorf("%d now: %+v", tt.now, i)
 		}
+	}
+}
+
+func TestEasyMinutesCount(t *testing.T) {
+	for easy, want := range map[int]int{0: 50, 50: 50, 74: 50, 90: 75, 100: 100, 900: 150} {
+		i := whose(t, func(s *beside.Situation) { s.Known.Easy = &easy })["walking"]
+		if i.WeeklyMinutes() != want || i.Brisk != 0 {
+			t.Errorf("%d easy minutes: begins with %+v", easy, i)
+		}
+	}
+	if i := whose(t, func(s *beside.Situation) { s.Known.Brisk, s.Known.Easy = nil, nil })["walking"]; i.Step != 1 {
+		t.Errorf("nothing known: %+v", i)
 	}
 }
 

@@ -38,7 +38,7 @@ var moveWords = evidence.Words{
 	"beside.do-fast-rise-high":      {Client: "Sit on a high firm seat, such as a chair with a firm cushion, its back against a wall. Stand up as fast as you can; take 2 to 3 seconds to sit down.", Clinician: "Fast rise from a high seat, 2 to 3 seconds down."},
 	"beside.do-fast-rise":           {Client: "Sit on a firm chair with its back against a wall. Stand up as fast as you can; take 2 to 3 seconds to sit down.", Clinician: "Fast rise from a usual seat, 2 to 3 seconds down."},
 	"beside.do-fast-lifts":          {Client: "Exercises with a weight: push or pull up as fast as you can with a clean movement, instead of the seconds up that stand there, and lower slowly.", Clinician: "The loaded lifts of the session, fast on the way up in place of their tempo, slow on the way down."},
-	"beside.do-walk":                {Client: "Walk, or move in another way that you like and that goes on, such as cycling.", Clinician: "Walking or other continuous movement."},
+	"beside.do-walk":                {Client: "Walk, or move in another way that you like and that goes on.", Clinician: "Walking or other continuous movement."},
 	"beside.do-sit-and-move":        {Client: "Sit on a firm chair; march with your feet and swing your arms.", Clinician: "Seated movement: the feet are spared."},
 }
 
@@ -51,11 +51,11 @@ var doseWords = evidence.Words{
 	"beside.both-hands":      {Client: "Keep both hands on a kitchen counter or something else that cannot move.", Clinician: "Both hands on a firm support."},
 	"beside.one-hand":        {Client: "Keep one hand on a kitchen counter or something else that cannot move.", Clinician: "One hand on a firm support."},
 	"beside.hands-free":      {Client: "Stay at a counter or in a corner: hands free, and near enough to hold on at once.", Clinician: "Hands free, a firm support within reach."},
-	"beside.not-looked":      {Clinician: "Nobody looked at the balance: it begins with one hand on. The four-stage test would let it begin with the stance that is held."},
+	"beside.not-looked":      {Clinician: "Nobody looked at the balance: it begins with a hand on. The four-stage test would let it begin with the stance that is held."},
 	"beside.company":         {Client: "Do this only while somebody stands within reach of you.", Clinician: "Only with somebody within reach."},
 	"beside.falls-minutes":   {Clinician: "Where falls are the concern, programmes with balance in them that took {aim} minutes a week or more had the largest effect; lifting and these items count together, and they do not reach it by themselves."},
 	"beside.harder-balance":  {Client: "When all of it goes well on {days} days, tell us: the next step is a little harder.", Clinician: "Harder once every try was done as asked on {days} days; easier when it was not, or with more support than asked."},
-	"beside.stop-balance":    {Client: "If you have to grab hold, go back to more support. If you are dizzy or you fall, stop and tell us: then it is a little more.", Clinician: "Balance lost or dizziness: back to the first step; a fall: paused until somebody looked."},
+	"beside.stop-balance":    {Client: "If you are unsteady, take more support. If you are dizzy or you fall, stop and tell us.", Clinician: "Balance lost or dizziness: back to the first step; a fall: paused until somebody looked."},
 
 	"beside.walk":           {Client: "{minutes} minutes, {bouts} times a day, on {days} days a week.", Clinician: "Bouts of {minutes} minutes: {bouts} a day, on {days} days a week."},
 	"beside.brisk":          {Client: "{brisk} of the {bouts} brisk: you can still talk, but you could not sing.", Clinician: "Of {bouts} bouts a day {brisk} at moderate effort by the talk test: talks, could not sing."},

@@ -196,15 +196,18 @@ func ofBeside(list []beside.Item, barred []beside.Barred) []evidence.Reason {
 	return all
 }
 
-// known is what work beside lifting goes by: the brisk minutes of a week that were told.
+// known is what work beside lifting goes by: the minutes of a week that were told.
 func (r Record) known() beside.Known {
 	a := r.Profile.Activity
 	if a == nil {
 		return beside.Known{}
 	}
-	brisk := a.DaysPerWeek * a.Minutes
-	if a.Intensity < screening.Moderate {
-		brisk = 0
+	minutes, none := a.DaysPerWeek*a.Minutes, 0
+	switch {
+	case a.Intensity >= screening.Moderate:
+		return beside.Known{Brisk: &minutes, Easy: &none}
+	case a.Intensity == screening.Light:
+		return beside.Known{Brisk: &none, Easy: &minutes}
 	}
-	return beside.Known{Brisk: &brisk}
+	return beside.Known{Brisk: &none, Easy: &none}
 }
