@@ -5,7 +5,6 @@ import (
 	"flag"
 	"fmt"
 	"io"
-	"math/rand/v2"
 	"os"
 )
 
@@ -20,8 +19,13 @@ func run(args []string, stdout, stderr io.Writer) int {
 	flags.SetOutput(stderr)
 	n := flags.Int("n", 10000, "how many `people`")
 	seed := flags.Uint64("seed", 1, "the `seed` of the draw")
+	unknown := flags.Float64("unknown", 1, "how many times as many answers are not known: 1 to 2")
 	all := flags.Bool("all", false, "print every finding, rare ones too")
 	if err := flags.Parse(args); err != nil {
+		return 2
+	}
+	if !(*unknown >= 1 && *unknown <= 2) {
+		fmt.Fprintln(stderr, "population: -unknown takes 1 to 2")
 		return 2
 	}
 	if *n < 1 || *n > most || flags.NArg() > 0 {
@@ -29,7 +33,7 @@ func run(args []string, stdout, stderr io.Writer) int {
 		return 2
 	}
 	t := newTally()
-	d := drawing{rand.New(rand.NewPCG(*seed, 0))}
+	d := draws(*seed, *unknown)
 	for range *n {
 		p, o, err := d.screened()
 		if err == nil {
