@@ -43,6 +43,9 @@ func (a *assessment) branch() {
 	if b == N2 && a.policy.DiabetesStart == NewerList && a.startsWithDiabetes(diseases) {
 		follows, variant = tellModerate, byNewerList
 	}
+	if variant == plainly && !symptoms && slices.ContainsFunc(a.items, p.explains) {
+		variant = lookedAtOnce
+	}
 	if need == BeforeVigorous {
 		variant = vigorously
 	}

@@ -89,3 +89,19 @@ func walkAnswers(t *testing.T, p screening.Profile, asked []screening.Code) (cas
 	}
 	return cases
 }
+
+// TestLookedAtSaysWhatTheRuleSays holds that the joined branch leaves out a sign that
+// was looked at, says so, and that the rule's own answer counts it.
+func TestLookedAtSaysWhatTheRuleSays(t *testing.T) {
+	p := well()
+	p.Symptoms = screening.AskedFor("intermittent_claudication")
+	p.Answers = map[screening.Code]screening.Answer{"claudication_new": screening.No}
+	o := assess(t, p)
+	if _, ok := finding(o, "screening.branch.N1.looked-at"); !ok || o.Rules.Preparticipation.Branch != screening.N3 {
+		t.Errorf("rule %v, findings %+v", o.Rules.Preparticipation, o.Findings)
+	}
+	p.Symptoms.Present = append(p.Symptoms.Present, "orthopnoea_or_pnd") // which nobody has looked at
+	if o = assess(t, p); o.Findings[0].Branch() != screening.N3 && o.Meanwhile != screening.Nothing {
+		t.Errorf("with another sign: %v", o.Meanwhile)
+	}
+}

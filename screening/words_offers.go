@@ -4,6 +4,7 @@ package screening
 // how much. Codes stand without their prefix.
 var offered = map[Code]Meanwhile{
 	"branch.N1": WithinLimits, "branch.A1": WithinLimits, "branch.A2": WithinLimits, "branch.A2.vigorous": WithinLimits,
+	"branch.N1.looked-at": WithinLimits, "branch.A1.looked-at": WithinLimits, "branch.A2.looked-at": WithinLimits,
 	"branch.N2.clearance": WithinLimits, "branch.N3.clearance": WithinLimits, "branch.A3.clearance": WithinLimits,
 
 	"osteoporosis": WithinLimits, "osteoporosis_uk": WithinLimits, "osteoporosis_essa_dose": WithinLimits,
@@ -49,6 +50,8 @@ var heldTexts = map[Code]string{
 	"flags-chronic-past":   "Please mention the pain to your doctor, because of the cancer you once had.",
 	"branch.N2.newer-list": "Please let your doctor know that you train.",
 	"branch.N1":            "", "branch.A1": "", "branch.A2": "Please tell your doctor that you train.",
+	"branch.N1.looked-at": "Thank you for telling us what was looked at.", "branch.A1.looked-at": "It is good to know what was looked at.",
+	"branch.A2.looked-at": "Please let your doctor know that you train.",
 	"branch.A2.vigorous":  "Please ask your doctor before you train hard.",
 	"branch.N2.clearance": "", "branch.N3.clearance": "", "branch.A3.clearance": "",
 

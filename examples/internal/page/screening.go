@@ -50,7 +50,7 @@ func (p *Paper) Screening(o screening.Outcome) {
 // held.
 func FreesMost(o screening.Outcome) string {
 	text := o.Frees.String()
-	if ask := o.Frees.Ask; text != "" && ask != "" {
+	if ask := o.Frees.Ask; o.Frees.Who == screening.ThePerson && ask != "" {
 		for _, q := range o.Missing {
 			if q.Code == ask {
 				return text + ": " + screening.Words().Client(q.Reason)
