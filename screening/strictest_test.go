@@ -107,3 +107,48 @@ func TestDailyConditionsHoldNobody(t *testing.T) {
 		t.Errorf("somebody well: %+v", f)
 	}
 }
+
+// TestNobodyIsFreedOfAlarms holds that no finer answer, clearance, company or policy
+// frees somebody with an absolute entry, or with a sign of a serious cause that counts
+// by itself, alone or among whatever else is found.
+func TestNobodyIsFreedOfAlarms(t *testing.T) {
+	var alarms []screening.Code
+	for term := range screening.Codes() {
+		p := well()
+		switch term.Kind {
+		case screening.Condition, screening.RedFlag:
+			has(term.Code)(&p)
+		default:
+			continue
+		}
+		o := assess(t, p)
+		absolute := o.Rules.Contraindications.Level == screening.Absolute && term.Code != "uncontrolled_hypertension"
+		if absolute || o.Rules.RedFlags >= screening.UrgentReferral {
+			alarms = append(alarms, term.Code)
+		}
+	}
+	alarms = append(alarms, "ischaemic_chest_neck_jaw_arm_pain")
+	if len(alarms) < 25 {
+		t.Fatalf("alarms: %v", alarms)
+	}
+	r := rand.New(rand.NewPCG(50, 33))
+	for range usualCases / 4 {
+		p, code := randomProfile(r), one(r, alarms)
+		for _, list := range []*screening.Checklist{&p.Diseases, &p.Symptoms, &p.RedFlags, &p.Conditions} {
+			list.Asked = true
+			list.Unsure = slices.DeleteFunc(slices.Clone(list.Unsure), func(c screening.Code) bool { return c == code })
+			list.Present = slices.DeleteFunc(slices.Clone(list.Present), func(c screening.Code) bool { return c == code })
+		}
+		has(code)(&p)
+		for _, q := range finerQuestions {
+			p.Answers[q] = screening.No
+		}
+		p.Setting = screening.InClinic
+		if term, _ := screening.LookUp(code); term.Kind != screening.RedFlag {
+			p.Clearances = []screening.Clearance{clearance(code)}
+		}
+		if o := by(t, p, screening.JoinPolicy{DiabetesStart: screening.NewerList}); o.Meanwhile != screening.Nothing {
+			t.Fatalf("%s leaves %v", code, o.Meanwhile)
+		}
+	}
+}
