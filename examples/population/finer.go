@@ -119,7 +119,7 @@ func (d drawing) places() map[screening.Code]body.Region {
 	return list
 }
 
-// places are the regions but the whole body.
+// places are the first ten regions; the whole body, one of them, says no place.
 const places = 10
 
 // add draws further codes of a list.
