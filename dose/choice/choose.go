@@ -1,0 +1,169 @@
+package choice
+
+import (
+	"slices"
+
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/guideline"
+	"example.org/posology/screening"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// A Request is all that a choice depends on.
+type Request struct {
+	Tasks     []Task            // the most wanted first; none is possible
+	Goal      guideline.Goal    // bone brings what loads it
+	Screening screening.Outcome // what was found, and the company
+	Little    bool              // comes once a week, or to half of the sessions or fewer
+	Named     bool              // exercises were asked for by name: only tests and aims are wanted
+}
+
+// A Choice is a list of exercises, the most wanted first, and the tests of the tasks.
+type Choice struct {
+	Tasks    []Task    `json:"tasks,omitempty"`
+	Concerns []Concern `json:"concerns,omitempty"`
+	Wanted   []Wanted  `json:"wanted,omitempty"`
+	Checks   []Check   `json:"checks,omitempty"`
+	// Reasons are about the list as a whole, and what the plan aims at beside its exercises.
+	Reasons []evidence.Reason `json:"reasons,omitempty"`
+}
+
+// Wanted is an exercise of the list.
+type Wanted struct {
+	Exercise exercise.ID       `json:"exercise"`
+	Reasons  []evidence.Reason `json:"reasons"` // why it, and why in this form
+}
+
+// For chooses. It looks up nothing but its tables, so that the same request
+// always gives the same list.
+func For(r Request) Choice {
+	c := chooser{r: r, found: concernsOf(r.Screening)}
+	if !r.Named {
+		c.collect()
+		c.form()
+		c.cut()
+	}
+	out := Choice{Tasks: slices.Clone(r.Tasks), Concerns: c.found, Reasons: c.reasons(), Checks: c.checks()}
+	for _, s := range c.order {
+		out.Wanted = append(out.Wanted, Wanted{c.variant[s], c.why[s]})
+	}
+	return out
+}
+
+// A chooser works out one list.
+type chooser struct {
+	r       Request
+	found   []Concern
+	order   []slot
+	variant [numSlots]exercise.ID
+	why     [numSlots][]evidence.Reason
+	asked   [numSlots]bool // by a task, a concern or the goal
+	left    []slot         // cut from the list
+}
+
+// A named template is asked for by a term of a code.
+type named struct {
+	template
+	code evidence.ReasonCode
+	term string
+	fact evidence.FactID
+}
+
+// templates are those of the request: tasks, concerns, the goal, being alone.
+func (c *chooser) templates() []named {
+	var list []named
+	for _, t := range c.r.Tasks {
+		list = append(list, named{forTask[t], codeForTask, t.String(), taskFact(t)})
+	}
+	for _, f := range c.found {
+		list = append(list, named{forConcern[f], codeForConcern, f.String(), concernFact(f)})
+	}
+	if c.r.Goal == guideline.Bone {
+		list = append(list, named{forBone, codeForGoal, guideline.Bone.String(), factGoalBone})
+	}
+	if c.r.Screening.Setting <= screening.Alone && c.r.Screening.Who.Training <= body.Novice {
+		list = append(list, named{alone, codeForConcern, screening.Alone.String(), factAlone})
+	}
+	return list
+}
+
+// collect puts the slots in order: the templates take turns, then the rest of the body.
+func (c *chooser) collect() {
+	list := c.templates()
+	for i := range numSlots {
+		for _, t := range list {
+			if int(i) < len(t.first) {
+				c.add(t.first[i])
+			}
+		}
+	}
+	for _, s := range c.order {
+		c.asked[s] = true
+		for _, t := range list {
+			if slices.Contains(t.first, s) {
+				c.why[s] = append(c.why[s], evidence.Because(t.code, append([]evidence.FactID{t.fact}, t.facts...)...).With(evidence.Term("for", t.term)))
+			}
+		}
+	}
+	for s := range everybody {
+		c.add(s)
+	}
+	c.pullBeforePush()
+}
+
+func (c *chooser) add(s slot) {
+	if !slices.Contains(c.order, s) {
+		c.order = append(c.order, s)
+	}
+}
+
+func (c *chooser) pullBeforePush() {
+	i, j := slices.Index(c.order, pull), slices.Index(c.order, push)
+	if i > j {
+		c.order = slices.Insert(slices.Delete(c.order, i, i+1), j, pull)
+	}
+}
+
+// form takes the hardest variant of each slot that no template caps.
+func (c *chooser) form() {
+	list := c.templates()
+	for s, row := range variants {
+		usual := len(row) - 1
+		at, by := usual, named{}
+		for _, t := range list {
+			if limit, some := t.caps[slot(s)]; some && slices.Index(row, limit) < at {
+				at, by = slices.Index(row, limit), t
+			}
+		}
+		c.variant[s] = row[at]
+		if len(c.why[s]) == 0 {
+			c.why[s] = []evidence.Reason{evidence.Because(codeWhole, factWhole)}
+		}
+		if at < usual {
+			c.why[s] = append(c.why[s], evidence.Because(codeGentler, by.fact).With(evidence.ID("usual", row[usual]), evidence.Term("for", by.term)))
+		}
+		for i := range c.why[s] {
+			c.why[s][i] = c.why[s][i].With(evidence.ID("exercise", row[at]))
+		}
+	}
+}
+
+// Why returns why an exercise of the list was chosen, nothing for one that was not.
+func (c Choice) Why(id exercise.ID) []evidence.Reason {
+	for _, w := range c.Wanted {
+		if w.Exercise == id {
+			return w.Reasons
+		}
+	}
+	return nil
+}
+
+// Said returns the reasons of the choice as a whole, and those of its tests.
+func (c Choice) Said() []evidence.Reason {
+	list := slices.Clone(c.Reasons)
+	for _, k := range c.Checks {
+		list = append(list, k.Reasons...)
+	}
+	return list
+}
