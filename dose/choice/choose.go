@@ -59,6 +59,7 @@ type chooser struct {
 	variant [numSlots]exercise.ID
 	why     [numSlots][]evidence.Reason
 	asked   [numSlots]bool // by a task, a concern or the goal
+	leads   [numSlots]bool // the first of what one of them asks for
 	left    []slot         // cut from the list
 }
 
@@ -79,10 +80,14 @@ func (c *chooser) templates() []named {
 	for _, f := range c.found {
 		list = append(list, named{forConcern[f], codeForConcern, f.String(), concernFact(f)})
 	}
-	if c.r.Goal == guideline.Bone {
+	if c.r.Goal == guideline.Bone && !slices.Contains(c.found, bone) {
 		list = append(list, named{forBone, codeForGoal, guideline.Bone.String(), factGoalBone})
 	}
-	if c.r.Screening.Setting <= screening.Alone && c.r.Screening.Who.Training <= body.Novice {
+	novice := c.r.Screening.Who.Training <= body.Novice
+	if novice {
+		list = append(list, named{beginner, codeForConcern, body.Novice.String(), factBeginner})
+	}
+	if novice && c.r.Screening.Setting <= screening.Alone {
 		list = append(list, named{alone, codeForConcern, screening.Alone.String(), factAlone})
 	}
 	return list
@@ -95,6 +100,7 @@ func (c *chooser) collect() {
 		for _, t := range list {
 			if int(i) < len(t.first) {
 				c.add(t.first[i])
+				c.leads[t.first[0]] = true
 			}
 		}
 	}
@@ -109,7 +115,8 @@ func (c *chooser) collect() {
 	for s := range everybody {
 		c.add(s)
 	}
-	c.pullBeforePush()
+	c.noLater(pull, latestPull)
+	c.noLater(push, latestPush)
 }
 
 func (c *chooser) add(s slot) {
@@ -118,10 +125,11 @@ func (c *chooser) add(s slot) {
 	}
 }
 
-func (c *chooser) pullBeforePush() {
-	i, j := slices.Index(c.order, pull), slices.Index(c.order, push)
-	if i > j {
-		c.order = slices.Insert(slices.Delete(c.order, i, i+1), j, pull)
+// noLater moves a slot forward to a place; one that would pass it stays where it is.
+// The pull comes first, so it stands before the push.
+func (c *chooser) noLater(s slot, at int) {
+	if i := slices.Index(c.order, s); i > at {
+		c.order = slices.Insert(slices.Delete(c.order, i, i+1), at, s)
 	}
 }
 

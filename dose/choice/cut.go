@@ -2,6 +2,7 @@ package choice
 
 import (
 	"slices"
+	"sync"
 
 	"example.org/posology/dose/exercise"
 	"example.org/posology/screening"
@@ -16,8 +17,8 @@ const (
 	little = 5  // for who comes little
 )
 
-// cut shortens the list: what the others train too goes first, from the end, then
-// simply the last. Who comes little keeps one of the legs, the pull and the push,
+// cut shortens the list: what the others train too goes first, from the end, and what
+// nobody asked for before what somebody did; the first of a template stays. Who comes little keeps one of the legs, the pull and the push,
 // and begins with what is wanted most.
 func (c *chooser) cut() {
 	switch {
@@ -25,11 +26,12 @@ func (c *chooser) cut() {
 		c.keepFew()
 		return
 	case slices.Contains(c.found, frailty):
-		for len(c.order) > least && c.drop(func(s slot) bool { return !c.asked[s] && c.spare(s) }) {
+		for len(c.order) > least && (c.drop(c.unasked(c.doubled)) || c.drop(c.unasked(c.spare))) {
 		}
 	}
 	for len(c.order) > most {
-		_ = c.drop(func(s slot) bool { return !c.asked[s] && c.spare(s) }) || c.drop(c.spare) || c.drop(func(s slot) bool { return s != pull })
+		_ = c.drop(c.unasked(c.doubled)) || c.drop(c.unasked(c.spare)) || c.drop(c.behind(c.doubled)) || c.drop(c.behind(c.spare)) ||
+			c.drop(c.behind(func(s slot) bool { return s != pull }))
 	}
 }
 
@@ -59,22 +61,78 @@ func (c *chooser) keepFew() {
 // ofLegs reports whether the slot trains the large muscles of the legs.
 func ofLegs(s slot) bool { return s == rise || s == step || s == hinge }
 
-// spare reports whether each main muscle that the slot trains is trained by another
-// of the list.
-func (c *chooser) spare(s slot) bool {
-	return !slices.ContainsFunc(mainMuscles, func(group []body.Muscle) bool {
-		return c.trains(s, group) && !slices.ContainsFunc(c.order, func(o slot) bool { return o != s && c.trains(o, group) })
-	})
+// unasked narrows may to what no task, concern or goal asks for.
+func (c *chooser) unasked(may func(slot) bool) func(slot) bool {
+	return func(s slot) bool { return !c.asked[s] && may(s) }
 }
 
-// trains reports whether the slot's exercise works one of the muscles, as prime
-// or synergist.
-func (c *chooser) trains(s slot, group []body.Muscle) bool {
-	ex, _ := exercise.Standard().Get(c.variant[s])
-	return slices.ContainsFunc(ex.Muscles, func(w exercise.Work) bool {
-		return w.Role < exercise.Stabiliser && slices.Contains(group, w.Muscle)
-	})
+// behind narrows may to what is not the first of a template.
+func (c *chooser) behind(may func(slot) bool) func(slot) bool {
+	return func(s slot) bool { return !c.leads[s] && may(s) }
 }
+
+// spare reports whether each main muscle that the slot trains is trained by another
+// of the list, be it as a helper.
+func (c *chooser) spare(s slot) bool {
+	for group := range mainMuscles {
+		if c.role(s, group) > 0 && c.others(s, group, false) == 0 {
+			return false
+		}
+	}
+	return true
+}
+
+// doubled reports whether another of the list trains each of them no less, and with a
+// weight where this one has one.
+func (c *chooser) doubled(s slot) bool {
+	for group := range mainMuscles {
+		if c.role(s, group) > c.others(s, group, worked()[c.variant[s]].weight) {
+			return false
+		}
+	}
+	return true
+}
+
+// others is the largest part that another slot of the list has in training the group;
+// of those with a weight, where that is asked.
+func (c *chooser) others(but slot, group int, weight bool) int {
+	part := 0
+	for _, s := range c.order {
+		if s != but && (!weight || worked()[c.variant[s]].weight) {
+			part = max(part, c.role(s, group))
+		}
+	}
+	return part
+}
+
+// role is 2 where the slot's exercise has a prime muscle in the group, 1 where it has a
+// synergist, else 0.
+func (c *chooser) role(s slot, group int) int { return worked()[c.variant[s]].parts[group] }
+
+// work is what an exercise does for the main muscles.
+type work struct {
+	weight bool  // it is done with one
+	parts  []int // in each group
+}
+
+// worked tells of each variant what it does.
+var worked = sync.OnceValue(func() map[exercise.ID]work {
+	part := map[exercise.Role]int{exercise.Prime: 2, exercise.Synergist: 1}
+	all := map[exercise.ID]work{}
+	for _, id := range slices.Concat(variants[:]...) {
+		ex, _ := exercise.Standard().Get(id)
+		one := work{ex.Hold != body.Unloaded, make([]int, len(mainMuscles))}
+		for _, w := range ex.Muscles {
+			for i, group := range mainMuscles {
+				if slices.Contains(group, w.Muscle) {
+					one.parts[i] = max(one.parts[i], part[w.Role])
+				}
+			}
+		}
+		all[id] = one
+	}
+	return all
+})
 
 // reasons say what the list as a whole goes by, and what is aimed at beside it.
 func (c *chooser) reasons() []evidence.Reason {

@@ -16,6 +16,7 @@ const (
 	factWhole          evidence.FactID = "choice.whole-body"
 	factMost           evidence.FactID = "choice.most"
 	factFew            evidence.FactID = "choice.few"
+	factBeginner       evidence.FactID = "choice.beginner"
 	factAlone          evidence.FactID = "choice.alone"
 	factGoalBone       evidence.FactID = "choice.goal-bone"
 	factTests          evidence.FactID = "choice.tests"
@@ -38,13 +39,14 @@ const (
 
 var ownFacts = []evidence.Fact{
 	{ID: factOrder, Basis: evidence.Design,
-		Value: "tasks, concerns and the goal of bone take turns in naming movements, then come the rest of the body; a pull stands before the push, and there is one push at most, so that pulls get as many sets or more"},
+		Value: "tasks, concerns and the goal of bone take turns in naming movements, then come the rest of the body; a pull stands before the push, and there is one push at most, so that pulls get as many sets or more; both stand among the first five, so that arms have had a turn where minutes run short"},
 	{ID: factWhole, Value: "movements for everybody, in this order: " + slotNames(everySlot()), Basis: evidence.Design},
 	{ID: factMost, Basis: evidence.Design, From: []evidence.FactID{factManySource},
 		Value: fmt.Sprintf("at most %d exercises; in frailty as few of %d to %d as train every main muscle; what others train too is cut first. Main muscles: %s", most, least, most, muscleNames())},
 	{ID: factFew, Basis: evidence.Design, From: []evidence.FactID{factFewSource},
 		Value: fmt.Sprintf("%d exercises for who comes little, with one of the legs, a pull and a push among them", little)},
-	{ID: factAlone, Basis: evidence.Design, Value: "a beginner with nobody at hand pushes at a counter, where a set ends without help: " + capNames(alone)},
+	{ID: factBeginner, Basis: evidence.Design, Value: "a beginner steps up without a weight first" + capNames(beginner)},
+	{ID: factAlone, Basis: evidence.Design, Value: "a beginner with nobody at hand pushes at a counter, where a set ends without help" + capNames(alone)},
 	{ID: factGoalBone, Basis: evidence.Design, Value: "with the goal of bone what loads hips and spine comes first: " + slotNames(forBone.first)},
 	{ID: factTests, Basis: evidence.Design, Value: "each task is tried itself or by a test of function that lies near it, at the start and at each review: " + testNames()},
 	{ID: factOwnValue, Basis: evidence.Design, Value: "where no norm or detectable change is held for a test and the person, their own earlier result under the same conditions is what a later one is held against, and no change is called real"},
@@ -85,7 +87,7 @@ func Facts() iter.Seq[evidence.Fact] {
 	return func(yield func(evidence.Fact) bool) {
 		list := slices.Clone(ownFacts)
 		for t := range Tasks() {
-			list = append(list, evidence.Fact{ID: taskFact(t), Basis: evidence.Design, Value: "for " + t.String() + ": " + slotNames(forTask[t].first)})
+			list = append(list, evidence.Fact{ID: taskFact(t), Basis: evidence.Design, Value: "for " + t.String() + " first: " + slotNames(forTask[t].first) + capNames(forTask[t])})
 		}
 		for c := range Concerns() {
 			row := forConcern[c]

@@ -42,7 +42,7 @@ var variants = [numSlots][]exercise.ID{
 	shoulder: {"arm-raise", "seated-scaption-raise"},
 	shin:     {"toe-raise"},
 	carry:    {"supported-march", "farmers-carry"},
-	step:     {"supported-step-up", "step-up"},
+	step:     {"supported-step-up", "step-up", "dumbbell-step-up"},
 	back:     {"back-extension"},
 	thigh:    {"seated-leg-straightening"},
 }
@@ -59,7 +59,7 @@ type template struct {
 
 var forTask = map[Task]template{
 	Stairs:         {first: []slot{step, rise, calf, side, shin}, tests: stands, trial: stairTime},
-	FloorRise:      {first: []slot{rise, step, pull, push, trunk, hinge}, tests: stands, trial: floorTime, aim: codeFloorAim},
+	FloorRise:      {first: []slot{rise, step, pull, push, trunk, hinge}, tests: stands, trial: floorTime, aim: codeFloorAim, caps: map[slot]exercise.ID{push: "counter-push-up"}},
 	Shopping:       {first: []slot{carry, hinge, pull, rise}, tests: grip, trial: carryTen},
 	LiftGrandchild: {first: []slot{rise, hinge, pull, carry, trunk}, tests: stands, trial: loadedRise},
 	Garden:         {first: []slot{hinge, rise, carry, pull, trunk}, tests: stands, trial: kneeLift},
@@ -75,12 +75,12 @@ var (
 
 var forConcern = map[Concern]template{
 	hip: {first: []slot{side, rise, step}, tests: stands, facts: []evidence.FactID{factHipWeaker, factHipPress, factJointTests},
-		caps: map[slot]exercise.ID{rise: "dumbbell-sit-to-stand", hinge: "one-dumbbell-hinge", step: "supported-step-up"}},
+		caps: map[slot]exercise.ID{rise: "dumbbell-sit-to-stand", hinge: "one-dumbbell-hinge", step: "supported-step-up", push: "counter-push-up"}},
 	knee: {first: []slot{rise, thigh, side}, tests: stands, facts: []evidence.FactID{factJointExercise, factJointTests},
 		caps: map[slot]exercise.ID{rise: "dumbbell-sit-to-stand", hinge: "one-dumbbell-hinge", step: "supported-step-up", push: "counter-push-up"}},
-	spine: {first: []slot{hinge, back, rise},
+	spine: {first: []slot{back, hinge, rise},
 		caps: map[slot]exercise.ID{rise: "dumbbell-sit-to-stand", hinge: "one-dumbbell-hinge", push: "counter-push-up", step: "supported-step-up"}},
-	bone: {first: []slot{rise, hinge, back},
+	bone: {first: []slot{hinge, rise, back},
 		caps: map[slot]exercise.ID{push: "counter-push-up"}},
 	frailty: {first: []slot{rise, pull, side, calf}, tests: []function.Test{function.PhysicalPerformance}, facts: []evidence.FactID{factChairUpward},
 		caps: map[slot]exercise.ID{rise: "sit-to-stand", pull: "seated-one-arm-row", hinge: "hip-hinge-practice", push: "wall-push-up", calf: "standing-calf-raise",
@@ -93,13 +93,23 @@ var forConcern = map[Concern]template{
 // forBone is the goal of bone: what loads hips and spine first.
 var forBone = template{first: []slot{rise, hinge, back}}
 
-// alone is for a beginner with nobody at hand.
-var alone = template{caps: map[slot]exercise.ID{push: "counter-push-up"}}
+// For a beginner, and for one with nobody at hand.
+var (
+	beginner = template{caps: map[slot]exercise.ID{step: "step-up"}}
+	alone    = template{caps: map[slot]exercise.ID{push: "counter-push-up"}}
+)
+
+// latestPull and latestPush are the last places, from 0, at which pull and push stand,
+// so that arms have had a turn where minutes run short.
+const (
+	latestPull = 2
+	latestPush = 4
+)
 
 // mainMuscles are what a plan leaves without work at most by choice: of each row
 // one is enough.
 var mainMuscles = [][]body.Muscle{
-	{body.Quadriceps}, {body.GluteusMaximus}, {body.GluteusMedius}, {body.Hamstrings}, {body.Gastrocnemius, body.Soleus}, {body.TibialisAnterior},
+	{body.Quadriceps}, {body.GluteusMaximus}, {body.GluteusMedius}, {body.Hamstrings}, {body.Gastrocnemius}, {body.TibialisAnterior},
 	{body.LatissimusDorsi, body.Rhomboids}, {body.ErectorSpinae}, {body.RectusAbdominis, body.Obliques}, {body.PectoralisMajor},
 	{body.AnteriorDeltoid, body.LateralDeltoid}, {body.RotatorCuff}, {body.BicepsBrachii, body.BrachialisBrachioradialis}, {body.TricepsBrachii},
 }

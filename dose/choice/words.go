@@ -65,6 +65,6 @@ var words = evidence.Words{
 	codeNorm:      {Clinician: "{test}: {figures}."},
 	codeNoNorm:    {Clinician: "{test}: no norm is held for this person; their own earlier result is what it is held against."},
 	codeStairNorm: {Clinician: "Over 3 steps as fast as is safe, people of this sex and age took {up} s up and {down} s down on average; other stairs have no norm."},
-	codeChange:    {Clinician: "{test}: a change is real above {figures}."},
+	codeChange:    {Clinician: "{test}: what a change has to be above to be more than noise: {figures}."},
 	codeNoChange:  {Clinician: "{test}: no detectable change is held for this person; none is called real."},
 }

@@ -77,7 +77,7 @@ func printCalendar(s sheet, r result) {
 		if trains(totals.Days, date) {
 			first := week.Sessions[0]
 			all += first.Minutes
-			what = append([]string{fmt.Sprintf("strength, %s in %d minutes", count(len(first.Items), "exercise"), first.Minutes)}, what...)
+			what = append([]string{fmt.Sprintf("strength, %s, %d minutes", count(len(first.Items), "exercise"), first.Minutes)}, what...)
 		}
 		_, month, n := date.Date()
 		s.line("  %-10s%2d %-10s %s", date.Weekday(), n, month, listed(what))

@@ -59,10 +59,12 @@ func (r Record) Week(from units.Day) (dose.Week, error) {
 	if err != nil {
 		return dose.Week{}, err
 	}
+	little := r.comesLittle(&l, from)
 	if r.Days, err = r.daysFrom(from); err != nil {
 		return dose.Week{}, err
 	}
 	if _, requested, err := r.requested(&l, from); err == nil {
+		requested.ComesLittle = little
 		week, err := dose.PlanWeek(requested)
 		return week, inRequest.of(err)
 	}
