@@ -42,6 +42,17 @@ func (c *chooser) checks() []Check {
 	return list
 }
 
+// tells names in one reason all that is tested.
+func tells(list []Check) evidence.Reason {
+	var texts []string
+	for _, k := range list {
+		if text := k.Reasons[0].Args[1].Value(); !slices.Contains(texts, text) {
+			texts = append(texts, text)
+		}
+	}
+	return evidence.Because(codeTested, factTests).With(evidence.Terms("for", texts...))
+}
+
 // test returns a test of function with what is published for the person.
 func (c *chooser) test(test function.Test, t named) Check {
 	k := Check{Test: test, Reasons: []evidence.Reason{tested(test.String(), t)}}
@@ -57,18 +68,21 @@ func (c *chooser) test(test function.Test, t named) Check {
 			k.Changes = append(k.Changes, n)
 		}
 	}
-	k.Reasons = append(k.Reasons, held(codeNorm, codeNoNorm, test.String(), k.Norms), held(codeChange, codeNoChange, test.String(), k.Changes))
+	k.Changes = slices.DeleteFunc(k.Changes, func(n function.Norm) bool {
+		return n.Sex == 0 && slices.ContainsFunc(k.Changes, func(o function.Norm) bool { return o.Source == n.Source && o.Sex != 0 })
+	})
+	k.Reasons = append(k.Reasons, held(test.String(), k.Norms, k.Changes)...)
 	return k
 }
 
 // trial returns a trial, with the times of others where some were printed.
 func (c *chooser) trial(t named) Check {
 	k := Check{Trial: t.trial, Reasons: []evidence.Reason{tested(t.trial.String(), t)}}
-	norm := evidence.Because(codeNoNorm, factOwnValue).With(evidence.Term("test", t.trial.String()))
 	if row, some := stairNorm(c.r.Screening.Who); some && t.trial == stairTime {
-		norm = row
+		k.Reasons = append(k.Reasons, row, because(codeNoChange, t.trial.String(), factOwnValue))
+		return k
 	}
-	k.Reasons = append(k.Reasons, norm, evidence.Because(codeNoChange, factOwnValue).With(evidence.Term("test", t.trial.String())))
+	k.Reasons = append(k.Reasons, held(t.trial.String(), nil, nil)...)
 	return k
 }
 
@@ -77,14 +91,33 @@ func tested(what string, t named) evidence.Reason {
 	if t.fact != factTests {
 		facts = append(facts, t.fact)
 	}
-	return evidence.Because(codeTest, facts...).With(evidence.Term("test", what), evidence.Term("for", t.term))
+	return because(codeTest, what, facts...).With(evidence.Term("for", t.term))
 }
 
-// held says which figures are held, or that none is.
-func held(some, none evidence.ReasonCode, test string, list []function.Norm) evidence.Reason {
-	if len(list) == 0 {
-		return evidence.Because(none, factOwnValue).With(evidence.Term("test", test))
+func because(code evidence.ReasonCode, test string, facts ...evidence.FactID) evidence.Reason {
+	return evidence.Because(code, facts...).With(evidence.Term("test", test))
+}
+
+// held says which figures are held for a test, or that none is.
+func held(test string, norms, changes []function.Norm) []evidence.Reason {
+	if len(norms)+len(changes) == 0 {
+		return []evidence.Reason{because(codeNoneHeld, test, factOwnValue)}
 	}
+	list := []evidence.Reason{because(codeNoNorm, test, factOwnValue), because(codeNoChange, test, factOwnValue)}
+	for i, of := range []struct {
+		code  evidence.ReasonCode
+		norms []function.Norm
+	}{{codeNorm, norms}, {codeChange, changes}} {
+		if len(of.norms) > 0 {
+			text, facts := figures(of.norms)
+			list[i] = because(of.code, test, facts...).With(evidence.Text("figures", text))
+		}
+	}
+	return list
+}
+
+// figures says what was printed, by whom, and of whom where that is a caution.
+func figures(list []function.Norm) (string, []evidence.FactID) {
 	texts := make([]string, len(list))
 	facts := make([]evidence.FactID, len(list))
 	for i, n := range list {
@@ -93,7 +126,7 @@ func held(some, none evidence.ReasonCode, test string, list []function.Norm) evi
 			texts[i] += ", " + n.People
 		}
 	}
-	return evidence.Because(some, facts...).With(evidence.Term("test", test), evidence.Text("figures", strings.Join(texts, "; ")))
+	return strings.Join(texts, "; "), facts
 }
 
 // A stairTimes row holds mean times, in seconds, up and down three steps as fast as was

@@ -45,6 +45,7 @@ func For(r Request) Choice {
 		c.cut()
 	}
 	out := Choice{Tasks: slices.Clone(r.Tasks), Concerns: c.found, Reasons: c.reasons(), Checks: c.checks()}
+	out.Reasons = append(out.Reasons, tells(out.Checks))
 	for _, s := range c.order {
 		out.Wanted = append(out.Wanted, Wanted{c.variant[s], c.why[s]})
 	}

@@ -19,7 +19,9 @@ const (
 	codeGentler    evidence.ReasonCode = "choice.gentler"
 	codeFloorAim   evidence.ReasonCode = "choice.floor-aim"
 	codeFloorLater evidence.ReasonCode = "choice.floor-later"
+	codeTested     evidence.ReasonCode = "choice.tested"
 	codeTest       evidence.ReasonCode = "choice.test"
+	codeNoneHeld   evidence.ReasonCode = "choice.none-held"
 	codeNorm       evidence.ReasonCode = "choice.norm"
 	codeNoNorm     evidence.ReasonCode = "choice.no-norm"
 	codeStairNorm  evidence.ReasonCode = "choice.stair-norm"
@@ -58,10 +60,12 @@ var words = evidence.Words{
 		Clinician: "Aim for later: getting up from the floor by backward chaining, with somebody trained beside. Not yet: limits, or the company, keep the plan off the floor.",
 	},
 
-	codeTest: {
+	codeTested: {
 		Client:    "To see how it goes, we test you now and again when we look at the plan: {for}.",
-		Clinician: "Test at the start and at each review, for {for}: {test}.",
+		Clinician: "Tested at the start and at each review: {for}.",
 	},
+	codeTest:      {Clinician: "For {for}: {test}."},
+	codeNoneHeld:  {Clinician: "{test}: neither a norm nor a detectable change is held for this person; their own earlier result is what it is held against, and no change is called real."},
 	codeNorm:      {Clinician: "{test}: {figures}."},
 	codeNoNorm:    {Clinician: "{test}: no norm is held for this person; their own earlier result is what it is held against."},
 	codeStairNorm: {Clinician: "Over 3 steps as fast as is safe, people of this sex and age took {up} s up and {down} s down on average; other stairs have no norm."},

@@ -23,7 +23,7 @@ func printWeek(w io.Writer, r result) error {
 	s.Note(r.Visit.Note)
 	s.line("")
 	s.line("%s", r.Visit.Client)
-	s.Say("Own task: ", page.Quoted(r.Visit.Task))
+	s.Task("Own task", r.Visit.Task, r.Visit.Tasks)
 	printScreening(s, r.Visit)
 	if r.Visit.Week == nil {
 		s.Heading("No week for now")

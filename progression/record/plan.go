@@ -4,6 +4,7 @@ import (
 	"errors"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/choice"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/screening"
@@ -18,6 +19,7 @@ type Plan struct {
 	Note      string            `json:"note"`
 	Client    string            `json:"client"`
 	Task      string            `json:"task"`
+	Tasks     []choice.Task     `json:"tasks,omitempty"`
 	Profile   screening.Profile `json:"profile"`         // as it was answered
 	Today     *screening.Check  `json:"today,omitempty"` // the day's check, if there was one
 	Screening screening.Outcome `json:"screening"`
@@ -95,7 +97,7 @@ var inRequest = moves{"/performed": "/tests", "/screening": "/profile", "/screen
 
 // requested screens and estimates, and returns what is asked of the planner.
 func (r Record) requested(l *log, day units.Day) (Plan, dose.WeekRequest, error) {
-	p := Plan{Note: r.Note, Client: r.Client, Task: r.Task, Profile: r.Profile}
+	p := Plan{Note: r.Note, Client: r.Client, Task: r.Task, Tasks: r.Tasks, Profile: r.Profile}
 	if err := p.screen(r, day); err != nil {
 		return Plan{}, dose.WeekRequest{}, err
 	}
