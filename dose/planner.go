@@ -67,7 +67,12 @@ func (p *planner) reviewOverdue() error {
 // error, and so is [ErrNoDose], which bars every exercise.
 func (p *planner) place(wanted exercise.Exercise) error {
 	out := LeftOut{Exercise: wanted.ID}
-	for _, ex := range append([]exercise.Exercise{wanted}, p.r.Catalogue.Instead(wanted.ID)...) {
+	offers := func(yield func(exercise.Exercise) bool) {
+		if yield(wanted) {
+			p.r.Catalogue.Instead(wanted.ID)(yield)
+		}
+	}
+	for ex := range offers {
 		if slices.Contains(p.r.Without, ex.ID) {
 			out.Reasons = append(out.Reasons, evidence.Because("dose.not-wanted").With(evidence.ID("exercise", ex.ID)))
 			continue

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/setlog"
@@ -17,13 +18,14 @@ import (
 // of 4 and 6 kg: the next one is 50 % heavier, so repetitions come first. The
 // person, the log and the kit are invented.
 func ExampleNext() {
+	day := units.Must(units.NewDay(2026, 11, 30))
 	curl, err := exercise.Standard().Lookup("seated-hammer-curl")
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
 	outcome, err := screening.Assess(screening.Profile{
-		Day: firstDay - 1, Age: 66, Sex: body.Female, Training: body.Intermediate, Setting: screening.WithHelper, Wanted: screening.Moderate,
+		Day: day - 1, Age: 66, Sex: body.Female, Training: body.Intermediate, Setting: screening.WithHelper, Wanted: screening.Moderate,
 		Activity: &screening.Activity{DaysPerWeek: 3, Minutes: 30, Intensity: screening.Moderate, Months: 6},
 		Diseases: screening.AskedFor(), Symptoms: screening.AskedFor(), RedFlags: screening.AskedFor(), Conditions: screening.AskedFor(),
 	})
@@ -32,8 +34,10 @@ func ExampleNext() {
 		return
 	}
 	request := dose.Request{
-		Day:       firstDay,
-		Screening: outcome, Exercise: curl, Side: body.Both, Goal: guideline.Strength, Kit: dumbbells(4, 6),
+		Day:       day,
+		Screening: outcome, Exercise: curl, Side: body.Both, Goal: guideline.Strength, Kit: equipment.Kit{Dumbbells: []equipment.Dumbbell{
+			{Mass: units.Must(units.ParseMarked("4 kg")), Count: 2}, {Mass: units.Must(units.ParseMarked("6 kg")), Count: 2},
+		}},
 	}
 	frame, err := dose.NewFrame(request)
 	if err != nil {
@@ -46,30 +50,50 @@ func ExampleNext() {
 		return
 	}
 	set := setlog.Set{
-		Day: firstDay, Exercise: curl.ID, Side: body.Both, Hold: curl.Hold, Load: 4 * units.Kilogram, Stated: body.PerHand,
+		Day: day, Exercise: curl.ID, Side: body.Both, Hold: curl.Hold, Load: 4 * units.Kilogram, Stated: body.PerHand,
 		Reps: 12, Effort: units.Must(units.InReserve(3)),
 	}
 	none := 0.0
 	visit := progression.Visit{
-		Day: firstDay, Plan: plan, Sets: []setlog.Set{set, set, set},
-		Moment: &screening.Moment{}, RangeLost: screening.No, FormLost: screening.No, Observer: dose.Observation{Who: "a colleague", Day: firstDay},
+		Day: day, Plan: plan, Sets: []setlog.Set{set, set, set},
+		Moment: &screening.Moment{}, RangeLost: screening.No, FormLost: screening.No, Observer: dose.Observation{Who: "a colleague", Day: day},
 		Pain: &screening.Pain{Kind: screening.OrdinaryPain, Usual: &none, During: &none, After: &none, NextMorning: &none, WeeklyTrend: screening.StablePain},
 	}
-	request.Day = firstDay + 3
-	d, err := progression.Next(progression.Course{Request: request, Log: []progression.Visit{visit}, Day: firstDay + 3})
+	request.Day = day + 3
+	course := progression.Course{Request: request, Log: []progression.Visit{visit}, Day: day + 3}
+	d, err := progression.Next(course)
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
 	fmt.Println(d.Action, "by", d.Change, "to", d.Next.Count, "with", d.Next.Load)
 	fmt.Println("the next weight:", d.Jump.To, d.Jump.External, "more")
+	words := progression.Words()
 	for _, r := range d.Reasons {
-		fmt.Println(allWords().Clinician(r))
+		fmt.Println(words.Clinician(r))
 	}
+	all, err := progression.NextAll([]progression.Course{course}) // of a visit with several exercises
+	fmt.Println(len(all), "decided", all[0].Change == d.Change, err)
 	// Output:
 	// progress by repetitions to 13 with 4 kg dumbbell in each hand
 	// the next weight: 6 kg dumbbell in each hand 50 % more
 	// 13 with the same load, to work up to 20 before more load.
 	// 13 repetitions lie above the guideline's 8 to 12 for the goal strength: a bridge to the next weight. One above 4 kg and up to 4.4 kg would make it needless.
 	// The next weight after 4 kg is 6 kg, a step of 50 %; published guidance is 2 to 10 %.
+	// 1 decided true <nil>
+}
+
+// The step to the next weight, of the weight held and of all that is moved.
+func ExampleNextJump() {
+	kit := equipment.Kit{Dumbbells: []equipment.Dumbbell{
+		{Mass: units.Must(units.ParseMarked("4 kg")), Count: 2}, {Mass: units.Must(units.ParseMarked("6 kg")), Count: 2},
+	}}
+	table, err := kit.Compile(body.BothHandsOnOne)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	jump, ok, err := progression.NextJump(table, 4*units.Kilogram, 60*units.Kilogram)
+	fmt.Println(jump.External, "of the weight,", jump.Moved, "of all that is moved", ok, err)
+	// Output: 50 % of the weight, 3.1 % of all that is moved true <nil>
 }

@@ -2,6 +2,7 @@ package progression
 
 import (
 	"errors"
+	"slices"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
@@ -57,7 +58,7 @@ func (n *now) barred(d Decision, err *dose.ConstraintError) (Decision, error) {
 // standIn puts what is no harder in place of this exercise; eased, with less
 // weight too and without a search for more.
 func (n *now) standIn(d Decision, r dose.Request, eased bool) (Decision, error) {
-	return n.stand(d, n.c.catalogue().Instead(n.c.Request.Exercise.ID), r, eased)
+	return n.stand(d, slices.Collect(n.c.catalogue().Instead(n.c.Request.Exercise.ID)), r, eased)
 }
 
 // easedRequest is that of the day, for a session that is lighter in any case.

@@ -9,7 +9,8 @@ import (
 
 // A Checklist is a list that was asked as a whole: what stands in neither list
 // was answered with no. If the list was not asked, every item is unknown, which
-// is not "no".
+// is not "no". On what no code stands for this module has no rule: that goes to a
+// clinician, and a list without it does not say that it does not matter.
 type Checklist struct {
 	Asked   bool   `json:"asked"`
 	Present []Code `json:"present,omitempty"` // answered with yes

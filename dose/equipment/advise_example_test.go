@@ -34,3 +34,30 @@ func ExampleAdvise() {
 	// 1 × 6.5 kg dumbbell [1]
 	// 1 × 7 kg dumbbell [1]
 }
+
+// Candidates to buy, by three ideas: more of the same, something in between, and what
+// just reaches where a person has stalled.
+func ExampleInBetween() {
+	kit := equipment.Kit{Dumbbells: []equipment.Dumbbell{
+		{Mass: units.Must(units.ParseMarked("4 kg")), Count: 2}, {Mass: units.Must(units.ParseMarked("6 kg")), Count: 2},
+	}}
+	stalls := []equipment.Stall{{Hold: body.OneHand, Present: 6 * units.Kilogram, Wanted: 7 * units.Kilogram}}
+	fmt.Println("more:", equipment.More(kit))
+	fmt.Println("in between:", equipment.InBetween(kit))
+	fmt.Println("reaching:", equipment.Reaching(kit, stalls))
+	// Output:
+	// more: [1 × 4 kg dumbbell 2 × 4 kg dumbbell 1 × 6 kg dumbbell 2 × 6 kg dumbbell]
+	// in between: [1 × 5 kg dumbbell 2 × 5 kg dumbbell]
+	// reaching: [1 × 7 kg dumbbell 2 × 7 kg dumbbell]
+}
+
+// A load that somebody lifted elsewhere, of which no parts are known.
+func ExampleNewLoad() {
+	l, err := equipment.NewLoad(7500*units.Gram, body.OneEachHand)
+	fmt.Println(l, "–", l.Total(), "in all", err)
+	_, err = equipment.NewLoad(-units.Kilogram, body.OneHand)
+	fmt.Println(err)
+	// Output:
+	// 7.5 kg in each hand – 15 kg in all <nil>
+	// out of range: /each = -1 kg, allowed: 0 kg or more, 0 kg if unloaded or on a band
+}

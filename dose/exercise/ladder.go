@@ -2,6 +2,7 @@ package exercise
 
 import (
 	"fmt"
+	"iter"
 	"slices"
 
 	"example.org/posology/units/body"
@@ -38,29 +39,31 @@ func (c Catalogue) Supported(id ID) (Exercise, bool) {
 	return Exercise{}, false
 }
 
-// Instead returns what can stand in for the exercise, none of it harder: the
+// Instead yields what can stand in for the exercise, none of it harder: the
 // steps down from it, the nearest first; then, in the order of [Catalogue.All],
 // what else has its pattern, has no more steps below it, and is done with the
 // body alone or with dumbbells. Machines, bars and bands are left to be asked
 // for by name.
-func (c Catalogue) Instead(id ID) []Exercise {
-	wanted := c.at(id)
-	if wanted == nil {
-		return nil
-	}
-	var list []Exercise
-	below := map[ID]bool{id: true}
-	for e := c.at(wanted.Easier); e != nil; e = c.at(e.Easier) {
-		below[e.ID] = true
-		list = append(list, e.clone())
-	}
-	for _, i := range c.order {
-		e := &c.listed[i]
-		if e.Pattern == wanted.Pattern && !below[e.ID] && e.plain() && c.height(e) < len(below) {
-			list = append(list, e.clone())
+func (c Catalogue) Instead(id ID) iter.Seq[Exercise] {
+	return func(yield func(Exercise) bool) {
+		wanted := c.at(id)
+		if wanted == nil {
+			return
+		}
+		below := map[ID]bool{id: true}
+		for e := c.at(wanted.Easier); e != nil; e = c.at(e.Easier) {
+			below[e.ID] = true
+			if !yield(e.clone()) {
+				return
+			}
+		}
+		for _, i := range c.order {
+			e := &c.listed[i]
+			if e.Pattern == wanted.Pattern && !below[e.ID] && e.plain() && c.height(e) < len(below) && !yield(e.clone()) {
+				return
+			}
 		}
 	}
-	return list
 }
 
 // height returns the number of steps below e.

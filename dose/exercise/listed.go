@@ -84,9 +84,9 @@ func readMuscle(line []string) (listedMuscle, error) {
 }
 
 // slug turns a listed name into the middle of a fact's ID.
-func slug(name string) string {
-	return strings.NewReplacer(" ", "-", "'", "", ",", "", "(", "", ")", "").Replace(strings.ToLower(name))
-}
+func slug(name string) string { return slugs.Replace(strings.ToLower(name)) }
+
+var slugs = strings.NewReplacer(" ", "-", "'", "", ",", "", "(", "", ")", "")
 
 // listedFact names the fact that m works in the listed exercise.
 func listedFact(name string, m body.Muscle) evidence.FactID {

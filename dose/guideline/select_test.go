@@ -144,3 +144,14 @@ func BenchmarkFor(b *testing.B) {
 		}
 	}
 }
+
+// One recommendation by its ID, field by field as it was read.
+func ExampleGet() {
+	r, err := guideline.Get("acsm2011-older-start")
+	fmt.Println(r.Load, "–", r.Basis, err)
+	_, err = guideline.Get("acsm2011-old")
+	fmt.Println(err)
+	// Output:
+	// 40 % to 50 % – secondary <nil>
+	// unknown: value = "acsm2011-old", allowed: perhaps acsm2011-older-start, acsm2011-older-power
+}

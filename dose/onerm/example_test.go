@@ -121,3 +121,34 @@ func ExampleChart() {
 	// true
 	// 72.5 %
 }
+
+// A curve made of its numbers, as a study printed them; these are invented.
+func ExampleNewCurve() {
+	curve, err := onerm.NewCurve(onerm.CurveData{
+		Form: onerm.Hyperbola, OneRM: 14 * units.Kilogram, Shape: 30, Covariance: []float64{0.001, 0, 0.02},
+		Freedom: 4, Noise: 0.03, Sets: 3, Studied: units.Must(units.Between(6.0, 12.0)),
+	})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	load, err := curve.Load(8)
+	fmt.Printf("%v: %.1f kg for 8 to failure %v\n", curve, load.Kilograms(), err)
+	// Output: hyperbola through 3 sets: 11.4 kg for 8 to failure <nil>
+}
+
+// Why a set gives no estimate, as a reason to be shown; a set with a slip in it gives none.
+func ExampleWhyRefused() {
+	row := exercise.Exercise{
+		ID: "row", Name: "row", Pattern: exercise.Row, Hold: body.OneHand, Measure: exercise.Repetitions,
+		Muscles: []exercise.Work{{Muscle: body.LatissimusDorsi, Role: exercise.Prime}},
+	}
+	set := setlog.Set{
+		Day: units.Must(units.NewDay(2026, 11, 25)), Exercise: "row", Side: body.Right, Hold: body.OneHand,
+		Load: 4 * units.Kilogram, Reps: 30, Effort: units.Must(units.InReserve(2)),
+	}
+	_, err := onerm.FromSet(set, row, body.Person{Age: 68, Sex: body.Male, Training: body.Novice})
+	why, refused := onerm.WhyRefused(err)
+	fmt.Println(refused, onerm.Words().Clinician(why))
+	// Output: true 32 repetitions to failure (rir 2) lie outside what the equations for this person were studied on: done plus reserve 1 to 10.
+}

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"os"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -201,11 +202,20 @@ func ExampleReadCSV() {
 	// line 3, column 48 (load): not given: /load = "25", allowed: a decimal number and a unit, such as "12.5 kg" or "25 lb"
 }
 
+// The same set as a table and as lines of JSON.
 func ExampleWriteCSV() {
-	if err := setlog.WriteCSV(os.Stdout, func(yield func(setlog.Set) bool) { yield(good) }); err != nil {
+	sets := []setlog.Set{{
+		Day: units.Must(units.NewDay(2026, 11, 25)), Exercise: "seated-press", Side: body.Both, Hold: body.OneEachHand,
+		Load: 8 * units.Kilogram, Stated: body.PerHand, Reps: 6, Effort: units.Must(units.InReserve(2)),
+	}}
+	if err := setlog.WriteCSV(os.Stdout, slices.Values(sets)); err != nil {
+		fmt.Println(err)
+	}
+	if err := setlog.WriteJSONLines(os.Stdout, slices.Values(sets)); err != nil {
 		fmt.Println(err)
 	}
 	// Output:
 	// person,day,exercise,side,hold,load,stated,reps,effort,rep_seconds
 	// ,2026-11-25,seated-press,both,one in each hand,8 kg,per hand,6,rir 2,
+	// {"day":"2026-11-25","exercise":"seated-press","side":"both","hold":"one in each hand","load":"8 kg","stated":"per hand","reps":6,"effort":"rir 2"}
 }

@@ -6,6 +6,14 @@
 //	items, err := r.Next(day)     // what becomes of each exercise
 //	review, err := r.Assess(day)  // the same, with attendance, dates and the week to come
 //
+// What is then asked for goes back into the record, and so do the sets that were done:
+//
+//	for _, d := range review.Items {
+//		if d.Decision.Next != nil {
+//			r.Asked = append(r.Asked, record.AskedFrom(*d.Decision.Next, review.Next))
+//		}
+//	}
+//
 // It holds no rules of its own: screening, dose and progression decide. What
 // it adds is the way from one to the next, with errors at the record's own
 // places, such as "/asked/3/load".

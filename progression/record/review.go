@@ -45,7 +45,7 @@ type Coming struct {
 
 // Assess looks back on a day, and decides on every exercise that is asked for:
 // for that day, if its check was made, else for the first day of the plan from
-// then on. What cannot be dosed is part of the review; bad fields are
+// then on: once the sets of a day are done, ask for the day after it. What cannot be dosed is part of the review; bad fields are
 // [field.Errors] at the record's places.
 func (r Record) Assess(day units.Day) (Review, error) {
 	l, err := r.read()

@@ -45,3 +45,24 @@ func ExampleInterview() {
 	// Does the hernia hurt, bulge a lot, or has a doctor called it large? (because of hernia)
 	// tell – within limits <nil>
 }
+
+// A form that was left half done goes on where it stood, and one may go back.
+func ExampleResume() {
+	day := units.Must(units.NewDay(2026, 11, 25))
+	talk, err := interview.On(day).Answer("age", interview.Reply{Text: "71"})
+	if err != nil {
+		fmt.Println(err)
+	}
+	again, err := interview.Resume(day, talk.Given()) // kept as JSON in between
+	if err != nil {
+		fmt.Println(err)
+	}
+	q, _ := again.Next()
+	fmt.Println(len(again.Given()), "answered, next:", q.Key)
+	before, _ := again.Back()
+	q, _ = before.Next()
+	fmt.Println("back to:", q.Key)
+	// Output:
+	// 1 answered, next: setting
+	// back to: age
+}

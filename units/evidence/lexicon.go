@@ -58,16 +58,24 @@ func (l Lexicon) Clinician(r Reason) string {
 
 // fill puts the values in, in one pass: a value that looks like a slot stays.
 func (l Lexicon) fill(text string, args []Arg) string {
-	pairs := make([]string, 0, 2*len(args))
-	for _, a := range args {
-		if slot := "{" + a.Name + "}"; strings.Contains(text, slot) {
-			pairs = append(pairs, slot, l.locale.print(a))
+	var b strings.Builder
+	for {
+		before, after, more := strings.Cut(text, "{")
+		b.WriteString(before)
+		if !more {
+			return b.String()
 		}
+		named := func(a Arg) bool {
+			return strings.HasPrefix(after, a.Name) && strings.HasPrefix(after[len(a.Name):], "}")
+		}
+		if i := slices.IndexFunc(args, named); i >= 0 {
+			b.WriteString(l.locale.print(args[i]))
+			after = after[len(args[i].Name)+1:]
+		} else {
+			b.WriteByte('{')
+		}
+		text = after
 	}
-	if len(pairs) == 0 {
-		return text
-	}
-	return strings.NewReplacer(pairs...).Replace(text)
 }
 
 // Wording returns the wording of a code, and whether there is one.

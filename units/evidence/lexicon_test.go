@@ -3,9 +3,11 @@ package evidence_test
 import (
 	"errors"
 	"maps"
+	"strings"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
+	"pgregory.net/rapid"
 
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -53,4 +55,22 @@ func TestLexiconStaysAsItIs(t *testing.T) {
 	if empty.Clinician(r) != "kettle.note" {
 		t.Errorf("the empty one says %q", empty.Clinician(r))
 	}
+}
+
+// Slots are filled as the standard library replaces them: in one pass, the first value
+// of a name, and a slot without a value stays.
+func TestSlots(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		text := rapid.StringMatching(`([ab{} ]|\{a\}|\{ab\}|\{b\}){0,12}`).Draw(t, "text")
+		var args []evidence.Arg
+		var pairs []string
+		for range rapid.IntRange(0, 4).Draw(t, "args") {
+			name, value := rapid.SampledFrom([]string{"a", "ab", "b", ""}).Draw(t, "name"), rapid.SampledFrom([]string{"{a}", "x", "{", ""}).Draw(t, "value")
+			args, pairs = append(args, evidence.Text(name, value)), append(pairs, "{"+name+"}", value)
+		}
+		words := evidence.Words{"kettle.a": {Client: text}}
+		if got, want := words.Client(evidence.Because("kettle.a").With(args...)), strings.NewReplacer(pairs...).Replace(text); got != want {
+			t.Fatalf("%q with %v: %q, want %q", text, args, got, want)
+		}
+	})
 }

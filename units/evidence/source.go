@@ -1,6 +1,9 @@
 package evidence
 
-import "iter"
+import (
+	"iter"
+	"sync"
+)
 
 // SourceID is the key of a publication: first author or body, and year.
 type SourceID string
@@ -30,13 +33,17 @@ func Sources() iter.Seq[Source] {
 
 // LookUp returns the source with the given ID, and whether there is one.
 func LookUp(id SourceID) (Source, bool) {
-	for s := range Sources() {
-		if s.ID == id {
-			return s, true
-		}
-	}
-	return Source{}, false
+	s, ok := sourceOf()[id]
+	return s, ok
 }
+
+var sourceOf = sync.OnceValue(func() map[SourceID]Source {
+	all := map[SourceID]Source{}
+	for s := range Sources() {
+		all[s.ID] = s
+	}
+	return all
+})
 
 // sources are kept by subject, one file each.
 var sources = [][]Source{effortSources, loadRepsSources, screeningSources, guidelineSources, exerciseSources, progressionSources, functionSources, volumeSources, choiceSources}

@@ -43,3 +43,25 @@ func ExampleFit_alone() {
 	// Output:
 	// fit: too few sets for the form: /points = 2 sets, allowed: at least 3 sets at 2 different repetition counts
 }
+
+// Intervals around one's own curve, and the fact behind its form.
+func ExampleLoadWithin() {
+	curve, err := fit.Fit([]fit.Point{{Load: 12 * units.Kilogram, Reps: 6}, {Load: 10 * units.Kilogram, Reps: 11}}, fit.Options{Form: onerm.Hyperbola})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	loads, err := fit.LoadWithin(curve, 8, 0.9)
+	low, _ := loads.Min()
+	high, _ := loads.Max()
+	fmt.Printf("8 to failure: %.1f to %.1f kg %v\n", low.Kilograms(), high.Kilograms(), err)
+	reps, err := fit.RepsWithin(curve, 11*units.Kilogram, 0.9)
+	least, _ := reps.Min()
+	most, _ := reps.Max()
+	fmt.Printf("11 kg: %.0f to %.0f times %v\n", least, most, err)
+	fmt.Println(fit.FormFact(curve.Form()))
+	// Output:
+	// 8 to failure: 10.0 to 12.3 kg <nil>
+	// 11 kg: 5 to 13 times <nil>
+	// fit.hyperbola
+}
