@@ -17,7 +17,7 @@ import (
 // was left out.
 type planner struct {
 	r       WeekRequest
-	chosen  choice.Choice
+	chosen  choice.Chosen
 	wanted  []exercise.Exercise
 	frames  map[exercise.ID]*Frame // of the items
 	items   []Prescription
@@ -43,7 +43,7 @@ func newPlanner(r WeekRequest) (*planner, error) {
 // choose takes the exercises that were asked for, or chooses some where none were.
 func (p *planner) choose() {
 	often := len(spread(slices.Sorted(slices.Values(p.r.Days)), daysInWeek)) > 1
-	p.chosen = choice.For(choice.Request{Tasks: p.r.Tasks, Goal: p.r.Goal, Screening: p.r.Screening, Little: p.r.ComesLittle || !often, Named: len(p.r.Exercises) > 0})
+	p.chosen = choice.Choose(choice.Wish{Tasks: p.r.Tasks, Goal: p.r.Goal, Screening: p.r.Screening, Little: p.r.ComesLittle || !often, Named: len(p.r.Exercises) > 0})
 	ids := p.r.Exercises
 	for _, w := range p.chosen.Wanted {
 		ids = append(ids, w.Exercise)

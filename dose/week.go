@@ -88,7 +88,7 @@ type Week struct {
 	Review   units.Day         `json:"review"`           // look at the plan again by this day
 	Retest   units.Day         `json:"retest"`           // test strength again by this day
 	Expires  units.Day         `json:"expires"`          // follow the plan no longer than this day
-	Choice   choice.Choice     `json:"choice,omitzero"`  // what was chosen and why, and the tests of the tasks
+	Choice   choice.Chosen     `json:"choice,omitzero"`  // what was chosen and why, and the tests of the tasks
 	Reasons  []evidence.Reason `json:"reasons,omitempty"`
 }
 

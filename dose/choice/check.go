@@ -9,11 +9,11 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-// Check is a test by which the tasks are looked at: at the start, and again at
-// each review. It is one of package screening/function or a [Trial].
-type Check struct {
+// TaskTest is a test by which the tasks are looked at: at the start, and again at
+// each review. It is one of package screening/function or a [TaskTrial].
+type TaskTest struct {
 	Test  function.Test `json:"test,omitzero"`
-	Trial Trial         `json:"trial,omitzero"`
+	Trial TaskTrial     `json:"trial,omitzero"`
 	// Norms are the figures and cut-offs that were printed for the person's sex and
 	// age, Changes those above which a change is more than noise; empty: none is held,
 	// and the reasons say so.
@@ -24,14 +24,14 @@ type Check struct {
 
 // checks are the tests of the tasks, then those of what was found, each once. Where
 // neither asks for one it is the chair stand.
-func (c *chooser) checks() []Check {
-	var list []Check
+func (c *chooser) checks() []TaskTest {
+	var list []TaskTest
 	for _, t := range c.templates() {
-		if t.trial != 0 && !slices.ContainsFunc(list, func(k Check) bool { return k.Trial == t.trial }) {
+		if t.trial != 0 && !slices.ContainsFunc(list, func(k TaskTest) bool { return k.Trial == t.trial }) {
 			list = append(list, c.trial(t))
 		}
 		for _, test := range t.tests {
-			if !slices.ContainsFunc(list, func(k Check) bool { return k.Test == test }) {
+			if !slices.ContainsFunc(list, func(k TaskTest) bool { return k.Test == test }) {
 				list = append(list, c.test(test, t))
 			}
 		}
@@ -43,7 +43,7 @@ func (c *chooser) checks() []Check {
 }
 
 // tells names in one reason all that is tested.
-func tells(list []Check) evidence.Reason {
+func tells(list []TaskTest) evidence.Reason {
 	var texts []string
 	for _, k := range list {
 		if text := k.Reasons[0].Args[1].Value(); !slices.Contains(texts, text) {
@@ -54,8 +54,8 @@ func tells(list []Check) evidence.Reason {
 }
 
 // test returns a test of function with what is published for the person.
-func (c *chooser) test(test function.Test, t named) Check {
-	k := Check{Test: test, Reasons: []evidence.Reason{tested(test.String(), t)}}
+func (c *chooser) test(test function.Test, t named) TaskTest {
+	k := TaskTest{Test: test, Reasons: []evidence.Reason{tested(test.String(), t)}}
 	who := c.r.Screening.Who
 	for n := range function.Norms() {
 		if n.Measure != test.Measure() || !n.AppliesTo(who.Sex, who.Age) {
@@ -76,8 +76,8 @@ func (c *chooser) test(test function.Test, t named) Check {
 }
 
 // trial returns a trial, with the times of others where some were printed.
-func (c *chooser) trial(t named) Check {
-	k := Check{Trial: t.trial, Reasons: []evidence.Reason{tested(t.trial.String(), t)}}
+func (c *chooser) trial(t named) TaskTest {
+	k := TaskTest{Trial: t.trial, Reasons: []evidence.Reason{tested(t.trial.String(), t)}}
 	if row, some := stairNorm(c.r.Screening.Who); some && t.trial == stairTime {
 		k.Reasons = append(k.Reasons, row, because(codeNoChange, t.trial.String(), factOwnValue))
 		return k

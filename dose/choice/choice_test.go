@@ -36,7 +36,7 @@ func found(setting screening.Setting, concerns ...string) screening.Outcome {
 	return o
 }
 
-func ids(c choice.Choice) []exercise.ID {
+func ids(c choice.Chosen) []exercise.ID {
 	var list []exercise.ID
 	for _, w := range c.Wanted {
 		list = append(list, w.Exercise)
@@ -45,7 +45,7 @@ func ids(c choice.Choice) []exercise.ID {
 }
 
 // Every way to choose: each task and none, each concern and none, each goal.
-func everyRequest() (all []choice.Request) {
+func everyRequest() (all []choice.Wish) {
 	tasks := [][]choice.Task{nil}
 	for task := range choice.Tasks() {
 		tasks = append(tasks, []choice.Task{task})
@@ -58,7 +58,7 @@ func everyRequest() (all []choice.Request) {
 		for _, c := range concerns {
 			for goal := range guideline.Goals() {
 				for setting := range screening.Settings() {
-					all = append(all, choice.Request{Tasks: task, Goal: goal, Screening: found(setting, c...)})
+					all = append(all, choice.Wish{Tasks: task, Goal: goal, Screening: found(setting, c...)})
 				}
 			}
 		}
@@ -68,7 +68,7 @@ func everyRequest() (all []choice.Request) {
 
 func TestEveryConcernHasACode(t *testing.T) {
 	for c := range choice.Concerns() {
-		if got := choice.For(choice.Request{Screening: found(screening.InGroup, c.String())}); !slices.Contains(got.Concerns, c) {
+		if got := choice.Choose(choice.Wish{Screening: found(screening.InGroup, c.String())}); !slices.Contains(got.Concerns, c) {
 			t.Errorf("%s: %v from %v", c, got.Concerns, codes[c.String()])
 		}
 	}
@@ -84,23 +84,23 @@ func TestHowMany(t *testing.T) {
 	least, _ := row.Exercises.Min()
 	most, _ := row.Exercises.Max()
 	for _, r := range everyRequest() {
-		if n := len(choice.For(r).Wanted); n < least || n > most {
+		if n := len(choice.Choose(r).Wanted); n < least || n > most {
 			t.Errorf("%s: %d exercises, want %d to %d", name(r), n, least, most)
 		}
 		r.Little = true
-		c := choice.For(r)
+		c := choice.Choose(r)
 		if len(c.Wanted) != 5 || !has(c, exercise.Row) || !has(c, exercise.HorizontalPush) || !has(c, exercise.Squat) && !has(c, exercise.Lunge) && !has(c, exercise.Hinge) {
 			t.Errorf("%s, comes little: %v, want 5 with one of the legs, a pull and a push", name(r), ids(c))
 		}
 	}
 }
 
-func has(c choice.Choice, p exercise.Pattern) bool {
+func has(c choice.Chosen, p exercise.Pattern) bool {
 	return slices.ContainsFunc(c.Wanted, func(w choice.Wanted) bool { return exercise.Standard().Pattern(w.Exercise) == p })
 }
 
-func name(r choice.Request) string {
-	return fmt.Sprintf("%v, %v, %s, %s", r.Tasks, choice.For(r).Concerns, r.Goal, r.Screening.Setting)
+func name(r choice.Wish) string {
+	return fmt.Sprintf("%v, %v, %s, %s", r.Tasks, choice.Choose(r).Concerns, r.Goal, r.Screening.Setting)
 }
 
 // Pulls get at least as many sets as pushes, since sets are given out in order
@@ -108,13 +108,13 @@ func name(r choice.Request) string {
 func TestAPullBeforeEveryPush(t *testing.T) {
 	for _, r := range everyRequest() {
 		pulls := 0
-		for _, w := range choice.For(r).Wanted {
+		for _, w := range choice.Choose(r).Wanted {
 			switch exercise.Standard().Pattern(w.Exercise) {
 			case exercise.Row, exercise.VerticalPull:
 				pulls++
 			case exercise.HorizontalPush, exercise.OverheadPush, exercise.DownwardPush:
 				if pulls--; pulls < 0 {
-					t.Errorf("%s: %v", name(r), ids(choice.For(r)))
+					t.Errorf("%s: %v", name(r), ids(choice.Choose(r)))
 				}
 			}
 		}
@@ -144,7 +144,7 @@ func TestOrders(t *testing.T) {
 		{"shopping and a grandchild", []choice.Task{choice.Shopping, choice.LiftGrandchild}, nil, []exercise.ID{"farmers-carry", "goblet-squat", "one-arm-dumbbell-row", "dumbbell-romanian-deadlift",
 			"dumbbell-floor-press", "dead-bug", "dumbbell-calf-raise", "standing-leg-out", "seated-scaption-raise", "toe-raise"}},
 	} {
-		got := choice.For(choice.Request{Tasks: tt.tasks, Goal: guideline.Function, Screening: found(screening.InGroup, tt.concerns...)})
+		got := choice.Choose(choice.Wish{Tasks: tt.tasks, Goal: guideline.Function, Screening: found(screening.InGroup, tt.concerns...)})
 		if diff := cmp.Diff(tt.want, ids(got)); diff != "" {
 			t.Errorf("%s:\n%s", tt.name, diff)
 		}
@@ -170,11 +170,11 @@ func TestWhereTheyBelong(t *testing.T) {
 		{"", choice.Stairs, 4, "dumbbell-calf-raise"},
 		{"", choice.Stairs, 7, "toe-raise"},
 	} {
-		r := choice.Request{Screening: found(screening.InGroup, tt.concern)}
+		r := choice.Wish{Screening: found(screening.InGroup, tt.concern)}
 		if tt.task != 0 {
 			r.Tasks = []choice.Task{tt.task}
 		}
-		if got := ids(choice.For(r)); !slices.Contains(got[:tt.within], tt.want) {
+		if got := ids(choice.Choose(r)); !slices.Contains(got[:tt.within], tt.want) {
 			t.Errorf("%s, %s: %v, want %s among the first %d", tt.concern, tt.task, got, tt.want, tt.within)
 		}
 	}
@@ -188,8 +188,8 @@ func TestReasons(t *testing.T) {
 		t.Log(err) // guideline and function rest on others; what is named is looked up below
 	}
 	for _, r := range everyRequest() {
-		c := choice.For(r)
-		if diff := cmp.Diff(c, choice.For(r), cmp.Comparer(func(a, b evidence.Reason) bool { return choice.Words().Clinician(a) == choice.Words().Clinician(b) }),
+		c := choice.Choose(r)
+		if diff := cmp.Diff(c, choice.Choose(r), cmp.Comparer(func(a, b evidence.Reason) bool { return choice.Words().Clinician(a) == choice.Words().Clinician(b) }),
 			cmp.Comparer(func(a, b function.Norm) bool { return a.Fact == b.Fact })); diff != "" {
 			t.Fatalf("%s: two answers:\n%s", name(r), diff)
 		}
@@ -223,11 +223,11 @@ func said(t *testing.T, l *evidence.Ledger, why evidence.Reason) {
 // or it is said that none is held.
 func TestChecks(t *testing.T) {
 	for _, r := range everyRequest() {
-		c := choice.For(r)
-		if len(c.Checks) == 0 {
+		c := choice.Choose(r)
+		if len(c.Tests) == 0 {
 			t.Errorf("%s: no test", name(r))
 		}
-		for _, k := range c.Checks {
+		for _, k := range c.Tests {
 			if (k.Test == 0) == (k.Trial == 0) || len(k.Reasons) < 2 {
 				t.Errorf("%s: %v", name(r), k)
 				continue
@@ -256,7 +256,7 @@ func TestStairTimes(t *testing.T) {
 	at := func(age body.Age) evidence.Reason {
 		o := found(screening.InGroup)
 		o.Who.Age = age
-		return choice.For(choice.Request{Tasks: []choice.Task{choice.Stairs}, Screening: o}).Checks[0].Reasons[1]
+		return choice.Choose(choice.Wish{Tasks: []choice.Task{choice.Stairs}, Screening: o}).Tests[0].Reasons[1]
 	}
 	for age, want := range map[body.Age]string{
 		70: "2.91 s up and 2.75 s down", 74: "2.91 s up and 2.75 s down", 75: "2.83 s up and 3 s down", 84: "2.83 s up and 2.93 s down", 85: "3.22 s up and 3.69 s down", 99: "3.22 s up and 3.69 s down",

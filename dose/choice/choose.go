@@ -10,8 +10,8 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-// A Request is all that a choice depends on.
-type Request struct {
+// A Wish is all that a choice depends on.
+type Wish struct {
 	Tasks     []Task            // the most wanted first; none is possible
 	Goal      guideline.Goal    // bone brings what loads it
 	Screening screening.Outcome // what was found, and the company
@@ -19,12 +19,12 @@ type Request struct {
 	Named     bool              // exercises were asked for by name: only tests and aims are wanted
 }
 
-// A Choice is a list of exercises, the most wanted first, and the tests of the tasks.
-type Choice struct {
-	Tasks    []Task    `json:"tasks,omitempty"`
-	Concerns []Concern `json:"concerns,omitempty"`
-	Wanted   []Wanted  `json:"wanted,omitempty"`
-	Checks   []Check   `json:"checks,omitempty"`
+// Chosen is a list of exercises, the most wanted first, and the tests of the tasks.
+type Chosen struct {
+	Tasks    []Task     `json:"tasks,omitempty"`
+	Concerns []Concern  `json:"concerns,omitempty"`
+	Wanted   []Wanted   `json:"wanted,omitempty"`
+	Tests    []TaskTest `json:"tests,omitempty"`
 	// Reasons are about the list as a whole, and what the plan aims at beside its exercises.
 	Reasons []evidence.Reason `json:"reasons,omitempty"`
 }
@@ -35,17 +35,16 @@ type Wanted struct {
 	Reasons  []evidence.Reason `json:"reasons"` // why it, and why in this form
 }
 
-// For chooses. It looks up nothing but its tables, so that the same request
-// always gives the same list.
-func For(r Request) Choice {
+// Choose chooses by its tables alone, so that the same wish always gives the same list.
+func Choose(r Wish) Chosen {
 	c := chooser{r: r, found: concernsOf(r.Screening)}
 	if !r.Named {
 		c.collect()
 		c.form()
 		c.cut()
 	}
-	out := Choice{Tasks: slices.Clone(r.Tasks), Concerns: c.found, Reasons: c.reasons(), Checks: c.checks()}
-	out.Reasons = append(out.Reasons, tells(out.Checks))
+	out := Chosen{Tasks: slices.Clone(r.Tasks), Concerns: c.found, Reasons: c.reasons(), Tests: c.checks()}
+	out.Reasons = append(out.Reasons, tells(out.Tests))
 	for _, s := range c.order {
 		out.Wanted = append(out.Wanted, Wanted{c.variant[s], c.why[s]})
 	}
@@ -54,7 +53,7 @@ func For(r Request) Choice {
 
 // A chooser works out one list.
 type chooser struct {
-	r       Request
+	r       Wish
 	found   []Concern
 	order   []slot
 	variant [numSlots]exercise.ID
@@ -159,7 +158,7 @@ func (c *chooser) form() {
 }
 
 // Why returns why an exercise of the list was chosen, nothing for one that was not.
-func (c Choice) Why(id exercise.ID) []evidence.Reason {
+func (c Chosen) Why(id exercise.ID) []evidence.Reason {
 	for _, w := range c.Wanted {
 		if w.Exercise == id {
 			return w.Reasons
@@ -169,9 +168,9 @@ func (c Choice) Why(id exercise.ID) []evidence.Reason {
 }
 
 // Said returns the reasons of the choice as a whole, and those of its tests.
-func (c Choice) Said() []evidence.Reason {
+func (c Chosen) Said() []evidence.Reason {
 	list := slices.Clone(c.Reasons)
-	for _, k := range c.Checks {
+	for _, k := range c.Tests {
 		list = append(list, k.Reasons...)
 	}
 	return list

@@ -22,7 +22,7 @@ func (c Concern) Value() (driver.Value, error) { return field.Value(c) }
 func (c *Concern) Scan(src any) error { return field.Scan(src, c) }
 
 // Value returns the text of t.
-func (t Trial) Value() (driver.Value, error) { return field.Value(t) }
+func (t TaskTrial) Value() (driver.Value, error) { return field.Value(t) }
 
 // Scan reads what Value returns.
-func (t *Trial) Scan(src any) error { return field.Scan(src, t) }
+func (t *TaskTrial) Scan(src any) error { return field.Scan(src, t) }

@@ -9,7 +9,8 @@ import (
 )
 
 // Concern is what screening found, as far as it bears on which exercises are
-// chosen. It is no diagnosis: what binds a dose are the limits of the outcome.
+// chosen: "hip", "knee", "spine", "bone", "frailty", "falls" or "diabetes". It is
+// no diagnosis: what binds a dose are the limits of the outcome.
 type Concern uint8
 
 // Concerns.

@@ -12,7 +12,7 @@ import (
 
 // A man of 66 who wants to climb stairs, two years after his hip was replaced. The person
 // is invented.
-func ExampleFor() {
+func ExampleChoose() {
 	outcome, err := screening.Assess(screening.Profile{
 		Day: units.Must(units.ParseDay("2026-11-30")), Age: 66, Sex: body.Male, Setting: screening.InGroup, Training: body.Novice,
 		Diseases: screening.AskedFor(), Symptoms: screening.AskedFor(), RedFlags: screening.AskedFor(),
@@ -23,13 +23,13 @@ func ExampleFor() {
 		fmt.Println(err)
 		return
 	}
-	c := choice.For(choice.Request{Tasks: []choice.Task{choice.Stairs}, Goal: guideline.Strength, Screening: outcome})
+	c := choice.Choose(choice.Wish{Tasks: []choice.Task{choice.Stairs}, Goal: guideline.Strength, Screening: outcome})
 	for _, w := range c.Wanted[:4] {
 		for _, why := range w.Reasons {
 			fmt.Println(choice.Words().Clinician(why))
 		}
 	}
-	for _, k := range c.Checks {
+	for _, k := range c.Tests {
 		fmt.Println(choice.Words().Clinician(k.Reasons[0]))
 	}
 	// Output:

@@ -34,10 +34,10 @@ func noHarder(list []exercise.ID, id exercise.ID) bool {
 }
 
 // everything is all that could be chosen before a list is cut, in a group.
-func everything(r choice.Request) []exercise.ID {
+func everything(r choice.Wish) []exercise.ID {
 	r.Little = false
-	list := ids(choice.For(r))
-	for _, why := range choice.For(r).Reasons {
+	list := ids(choice.Choose(r))
+	for _, why := range choice.Choose(r).Reasons {
 		if why.Code == "choice.left" {
 			for _, id := range strings.Split(why.Args[0].Value(), ", ") {
 				list = append(list, exercise.ID(id))
@@ -58,7 +58,7 @@ func TestNothingHarder(t *testing.T) {
 		had := rapid.SliceOfNDistinct(rapid.SampledFrom(concerns), 0, 3, rapid.ID[string]).Draw(t, "concerns")
 		company := screening.Setting(rapid.IntRange(1, 4).Draw(t, "company"))
 		training := body.Training(rapid.IntRange(1, 3).Draw(t, "training"))
-		r := choice.Request{
+		r := choice.Wish{
 			Tasks:     rapid.SliceOfNDistinct(rapid.SampledFrom(tasks), 0, 3, rapid.ID[choice.Task]).Draw(t, "tasks"),
 			Goal:      guideline.Goal(rapid.IntRange(1, 7).Draw(t, "goal")),
 			Screening: found(company, had...),
@@ -69,7 +69,7 @@ func TestNothingHarder(t *testing.T) {
 		worse.Little = rapid.Bool().Draw(t, "little")
 		r.Screening.Who.Training, worse.Screening.Who.Training = training, training
 		before := everything(r)
-		for _, id := range ids(choice.For(worse)) {
+		for _, id := range ids(choice.Choose(worse)) {
 			if !noHarder(before, id) {
 				t.Fatalf("%s was not in %v", id, before)
 			}
@@ -80,7 +80,7 @@ func TestNothingHarder(t *testing.T) {
 // Variants of a slot are steps of one ladder: what a concern caps is easier.
 func TestGentlerIsEasier(t *testing.T) {
 	for _, r := range everyRequest() {
-		for _, w := range choice.For(r).Wanted {
+		for _, w := range choice.Choose(r).Wanted {
 			for _, why := range w.Reasons {
 				if why.Code != "choice.gentler" {
 					continue
@@ -97,7 +97,7 @@ func TestGentlerIsEasier(t *testing.T) {
 // Whatever is chosen is in the catalogue, once.
 func TestChosenFromTheCatalogue(t *testing.T) {
 	for _, r := range everyRequest() {
-		list := ids(choice.For(r))
+		list := ids(choice.Choose(r))
 		for i, id := range list {
 			if _, ok := exercise.Standard().Get(id); !ok || slices.Contains(list[:i], id) {
 				t.Errorf("%s: %s is not in the catalogue, or stands twice", name(r), id)

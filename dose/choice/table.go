@@ -52,7 +52,7 @@ type template struct {
 	first []slot               // the most useful first
 	caps  map[slot]exercise.ID // nothing harder than this
 	tests []function.Test
-	trial Trial
+	trial TaskTrial
 	aim   evidence.ReasonCode // of the plan beside its exercises
 	facts []evidence.FactID   // beside the one that prints the row
 }

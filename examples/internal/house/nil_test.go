@@ -11,6 +11,7 @@ import (
 	"testing"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/choice"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
@@ -37,6 +38,7 @@ func of[T any]() reflect.Type { return reflect.TypeFor[*T]() }
 
 // withPointerMethods are the exported types with an exported method on their pointer.
 var withPointerMethods = []reflect.Type{
+	of[choice.Concern](), of[choice.Task](), of[choice.TaskTrial](),
 	of[equipment.Direction](), of[equipment.EmptyKitError](), of[equipment.Load](),
 	of[equipment.PartKind](), of[equipment.Table](), of[equipment.TooHeavyError](),
 	of[exercise.Catalogue](), of[exercise.Implement](), of[exercise.DoseUnit](),
