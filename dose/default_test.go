@@ -1,9 +1,11 @@
 package dose_test
 
 import (
+	"errors"
 	"fmt"
 	"maps"
 	"slices"
+	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -15,6 +17,7 @@ import (
 	"example.org/posology/dose/volume"
 	"example.org/posology/screening"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // person answers every list; what is given is present.
@@ -176,5 +179,124 @@ func TestDefaultPlansOfAnybody(t *testing.T) {
 	})
 	if planned == 0 {
 		t.Error("nobody was planned for")
+	}
+}
+
+// What gets worse, one more condition or less company, adds no harder exercise to a
+// plan: what is new in it lies below something that was there, or is the easiest of
+// its ladder and without weight.
+func TestWorseAddsNothingHarder(t *testing.T) {
+	every := slices.Collect(choice.Tasks())
+	codes := codesOf(screening.Condition)
+	compared := 0
+	rapid.Check(t, func(t *rapid.T) {
+		v := drawVisit(t)
+		tasks := rapid.SliceOfNDistinct(rapid.SampledFrom(every), 0, 3, rapid.ID[choice.Task]).Draw(t, "tasks")
+		worse := v.profile
+		worse.Conditions.Asked = true
+		worse.Conditions.Present = slices.Clone(worse.Conditions.Present)
+		if code := rapid.SampledFrom(codes).Draw(t, "one more"); worse.Conditions.Of(code) == screening.No {
+			worse.Conditions.Present = append(worse.Conditions.Present, code)
+		}
+		worse.Setting = screening.Setting(rapid.IntRange(1, int(v.profile.Setting)).Draw(t, "less company"))
+		if !v.profile.Conditions.Asked {
+			return
+		}
+		before, err := plannedFor(t, v.profile, v.request, tasks)
+		after, worseErr := plannedFor(t, worse, v.request, tasks)
+		if err != nil || worseErr != nil {
+			return
+		}
+		compared++
+		var had []exercise.ID
+		for _, w := range before.Choice.Wanted {
+			had = append(had, w.Exercise)
+		}
+		for _, item := range before.Sessions[0].Items {
+			had = append(had, item.Exercise)
+		}
+		had = append(had, leftBy(before)...)
+		for _, item := range after.Sessions[0].Items {
+			if !noHarder(had, item.Exercise) {
+				t.Fatalf("%s is new beside %v", item.Exercise, had)
+			}
+		}
+	})
+	if compared == 0 {
+		t.Error("nothing was compared")
+	}
+}
+
+func plannedFor(t *rapid.T, p screening.Profile, from dose.Request, tasks []choice.Task) (dose.Week, error) {
+	outcome, err := screening.Assess(p)
+	if err != nil {
+		t.Fatalf("Assess: %v", err)
+	}
+	r := weekOf(0, 2, 4)
+	r.Screening, r.Goal, r.Kit, r.Tasks = outcome, from.Goal, from.Kit, tasks
+	return dose.PlanWeek(r)
+}
+
+// leftBy are what a choice cut from its list.
+func leftBy(w dose.Week) (list []exercise.ID) {
+	for _, why := range w.Choice.Reasons {
+		if why.Code == "choice.left" {
+			for id := range strings.SplitSeq(why.Args[0].Value(), ", ") {
+				list = append(list, exercise.ID(id))
+			}
+		}
+	}
+	return list
+}
+
+// noHarder reports whether the exercise stands in for one of the list, or is the
+// easiest of its ladder and without weight.
+func noHarder(list []exercise.ID, id exercise.ID) bool {
+	for _, have := range list {
+		if have == id {
+			return true
+		}
+		for e := range exercise.Standard().Instead(have) {
+			if e.ID == id {
+				return true
+			}
+		}
+	}
+	ex, _ := exercise.Standard().Get(id)
+	return ex.Easier == "" && ex.Hold == body.Unloaded
+}
+
+// The tasks of a request are checked, each once.
+func TestTasksOfARequest(t *testing.T) {
+	r := weekOf(0, 2, 4)
+	r.Tasks = []choice.Task{choice.Stairs, 0, choice.Stairs, 99}
+	_, err := dose.PlanWeek(r)
+	for path, want := range map[string]error{"/tasks/1": field.ErrMissing, "/tasks/2": field.ErrDuplicate, "/tasks/3": field.ErrOutOfRange} {
+		var bad field.Errors
+		if !errors.As(err, &bad) || !slices.ContainsFunc(bad, func(e *field.Error) bool { return e.Path == path && errors.Is(e, want) }) {
+			t.Errorf("%s: %v, want %v", path, err, want)
+		}
+	}
+}
+
+// Exercises that were asked for stay as they are; the task is tested all the same.
+func TestAskedForByName(t *testing.T) {
+	r := weekOf(0, 2, 4)
+	r.Exercises, r.Tasks = []exercise.ID{"biceps-curl"}, []choice.Task{choice.FloorRise}
+	w := firstWeek(t, r)
+	if len(w.Sessions[0].Items) != 1 || len(w.Choice.Wanted) != 0 || len(w.Choice.Tests) == 0 || !has(w.Reasons, "choice.floor-aim") || has(w.Reasons, "choice.made") {
+		t.Errorf("%v: %v", w.Sessions[0].Items, w.Choice)
+	}
+}
+
+// One session a week is little.
+func TestFewForOneSession(t *testing.T) {
+	for _, tt := range []struct {
+		days []int
+		n    int
+	}{{[]int{0}, 5}, {[]int{0, 1}, 5}, {[]int{0, 2}, 10}} {
+		if got := len(firstWeek(t, weekOf(tt.days...)).Choice.Wanted); got != tt.n {
+			t.Errorf("days %v: %d exercises, want %d", tt.days, got, tt.n)
+		}
 	}
 }
