@@ -17,6 +17,7 @@ import (
 	"example.org/posology/dose/volume"
 	"example.org/posology/screening"
 	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
 
@@ -295,8 +296,37 @@ func TestFewForOneSession(t *testing.T) {
 		days []int
 		n    int
 	}{{[]int{0}, 5}, {[]int{0, 1}, 5}, {[]int{0, 2}, 10}} {
-		if got := len(firstWeek(t, weekOf(tt.days...)).Choice.Wanted); got != tt.n {
+		r := weekOf(tt.days...)
+		if got := len(firstWeek(t, r).Choice.Wanted); got != tt.n {
 			t.Errorf("days %v: %d exercises, want %d", tt.days, got, tt.n)
+		}
+		r.ComesLittle = true
+		if got := len(firstWeek(t, r).Choice.Wanted); got != 5 {
+			t.Errorf("days %v, comes little: %d exercises, want 5", tt.days, got)
+		}
+	}
+}
+
+// Every exercise of a chosen plan, a stand-in too, says why it was chosen; and in any
+// number of minutes pushes get no more sets than pulls.
+func TestChosenInFewMinutes(t *testing.T) {
+	for minutes := 12; minutes <= 80; minutes++ {
+		r := weekOf(0, 2, 4)
+		r.Minutes, r.Tasks, r.Screening.Who.Training = minutes, []choice.Task{choice.FloorRise}, body.Advanced
+		push, pull := 0, 0
+		for _, item := range firstWeek(t, r).Sessions[0].Items {
+			if !slices.ContainsFunc(item.Reasons, func(why evidence.Reason) bool { return strings.HasPrefix(string(why.Code), "choice.") }) {
+				t.Errorf("%s does not say why it was chosen", item.Exercise)
+			}
+			switch p := exercise.Standard().Pattern(item.Exercise); {
+			case p.Pushes():
+				push += item.Sets
+			case p.Pulls():
+				pull += item.Sets
+			}
+		}
+		if push > pull {
+			t.Errorf("%d minutes: %d sets of pushes, %d of pulls", minutes, push, pull)
 		}
 	}
 }

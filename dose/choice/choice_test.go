@@ -151,6 +151,32 @@ func TestOrders(t *testing.T) {
 	}
 }
 
+// A beginner with nobody at hand pushes where a set ends without help, and steps up
+// without a weight; the goal of bone brings back extensors (design).
+func TestCompanyTrainingAndGoal(t *testing.T) {
+	for _, tt := range []struct {
+		setting  screening.Setting
+		training body.Training
+		goal     guideline.Goal
+		tasks    []choice.Task
+		has, not exercise.ID
+	}{
+		{screening.Alone, body.Novice, guideline.Strength, nil, "counter-push-up", "dumbbell-floor-press"},
+		{screening.WithHelper, body.Novice, guideline.Strength, nil, "dumbbell-floor-press", "counter-push-up"},
+		{screening.Alone, body.Intermediate, guideline.Strength, nil, "dumbbell-floor-press", "counter-push-up"},
+		{screening.InGroup, body.Novice, guideline.Strength, []choice.Task{choice.Stairs}, "step-up", "dumbbell-step-up"},
+		{screening.InGroup, body.Advanced, guideline.Strength, []choice.Task{choice.Stairs}, "dumbbell-step-up", "step-up"},
+		{screening.InGroup, body.Advanced, guideline.Bone, nil, "back-extension", "farmers-carry"},
+		{screening.InGroup, body.Advanced, guideline.Strength, nil, "farmers-carry", "back-extension"},
+	} {
+		o := found(tt.setting)
+		o.Who.Training = tt.training
+		if got := ids(choice.Choose(choice.Wish{Tasks: tt.tasks, Goal: tt.goal, Screening: o})); !slices.Contains(got, tt.has) || slices.Contains(got, tt.not) {
+			t.Errorf("%s, %s, %s: %v, want %s and not %s", tt.setting, tt.training, tt.goal, got, tt.has, tt.not)
+		}
+	}
+}
+
 // Hip abductors, calves, shin and back extensors stand where they belong.
 func TestWhereTheyBelong(t *testing.T) {
 	for _, tt := range []struct {
@@ -241,6 +267,11 @@ func TestChecks(t *testing.T) {
 			}
 			if change != (len(k.Changes) > 0) || change == (says("choice.no-change") || none) {
 				t.Errorf("%s: %s, %d changes: %v", name(r), k.Test, len(k.Changes), k.Reasons)
+			}
+			for _, n := range k.Changes {
+				if n.Sex == 0 && slices.ContainsFunc(k.Changes, func(o function.Norm) bool { return o.Source == n.Source && o.Sex != 0 }) {
+					t.Errorf("%s: %s beside the figure of the sex, which decides", k.Test, n.Fact)
+				}
 			}
 			for _, n := range slices.Concat(k.Norms, k.Changes) {
 				if n.Measure != k.Test.Measure() || n.Sex != 0 && n.Sex != body.Female || !n.Ages.Contains(72) {
