@@ -42,15 +42,13 @@ func (c *chooser) checks() []TaskTest {
 	return list
 }
 
-// tells names in one reason all that is tested.
-func tells(list []TaskTest) evidence.Reason {
-	var texts []string
-	for _, k := range list {
-		if text := k.Reasons[0].Args[1].Value(); !slices.Contains(texts, text) {
-			texts = append(texts, text)
-		}
+// tells says that there are tests, and of what; it names tasks alone, since a client
+// reads it.
+func tells(tasks []Task) evidence.Reason {
+	if len(tasks) == 0 {
+		return evidence.Because(codeTestedLegs, factTests)
 	}
-	return evidence.Because(codeTested, factTests).With(evidence.Terms("for", texts...))
+	return evidence.Because(codeTested, factTests).With(evidence.Terms("for", textsOf(tasks)...))
 }
 
 // test returns a test of function with what is published for the person.
@@ -63,6 +61,9 @@ func (c *chooser) test(test function.Test, t named) TaskTest {
 		}
 		switch n.Statistic.Kind() {
 		case function.Figure, function.CutOff:
+			if n.Statistic == "ci95_low" || n.Statistic == "ci95_high" {
+				continue // of the mean that stands beside it
+			}
 			k.Norms = append(k.Norms, n)
 		case function.Detectable:
 			k.Changes = append(k.Changes, n)

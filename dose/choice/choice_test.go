@@ -282,6 +282,24 @@ func TestChecks(t *testing.T) {
 	}
 }
 
+// No client reads what was found of them: neither beside an exercise nor of a test.
+func TestClientsAreNotLabelled(t *testing.T) {
+	for _, r := range everyRequest() {
+		c := choice.Choose(r)
+		list := c.Said()
+		for _, w := range c.Wanted {
+			list = append(list, w.Reasons...)
+		}
+		for _, why := range list {
+			for concern := range choice.Concerns() {
+				if contains(choice.Words().Client(why), concern.String()) {
+					t.Fatalf("%s: %q", name(r), choice.Words().Client(why))
+				}
+			}
+		}
+	}
+}
+
 // The mean times of stairtimes2011 (abstract), for women of 70 to 74: 2.91 and 2.75 s.
 func TestStairTimes(t *testing.T) {
 	at := func(age body.Age) evidence.Reason {

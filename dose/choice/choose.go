@@ -44,7 +44,7 @@ func Choose(r Wish) Chosen {
 		c.cut()
 	}
 	out := Chosen{Tasks: slices.Clone(r.Tasks), Concerns: c.found, Reasons: c.reasons(), Tests: c.checks()}
-	out.Reasons = append(out.Reasons, tells(out.Tests))
+	out.Reasons = append(out.Reasons, tells(r.Tasks))
 	for _, s := range c.order {
 		out.Wanted = append(out.Wanted, Wanted{c.variant[s], c.why[s]})
 	}
@@ -106,10 +106,8 @@ func (c *chooser) collect() {
 	}
 	for _, s := range c.order {
 		c.asked[s] = true
-		for _, t := range list {
-			if slices.Contains(t.first, s) {
-				c.why[s] = append(c.why[s], evidence.Because(t.code, append([]evidence.FactID{t.fact}, t.facts...)...).With(evidence.Term("for", t.term)))
-			}
+		for _, code := range []evidence.ReasonCode{codeForTask, codeForConcern, codeForGoal} {
+			c.say(s, code, list)
 		}
 	}
 	for s := range everybody {
@@ -117,6 +115,21 @@ func (c *chooser) collect() {
 	}
 	c.noLater(pull, latestPull)
 	c.noLater(push, latestPush)
+}
+
+// say names in one reason of a code the templates that ask for a slot.
+func (c *chooser) say(s slot, code evidence.ReasonCode, list []named) {
+	var terms []string
+	var facts []evidence.FactID
+	for _, t := range list {
+		if t.code == code && slices.Contains(t.first, s) {
+			terms, facts = append(terms, t.term), append(append(facts, t.fact), t.facts...)
+		}
+	}
+	if len(terms) > 0 {
+		slices.Sort(facts)
+		c.why[s] = append(c.why[s], evidence.Because(code, slices.Compact(facts)...).With(evidence.Terms("for", terms...)))
+	}
 }
 
 func (c *chooser) add(s slot) {

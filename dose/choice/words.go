@@ -19,6 +19,7 @@ const (
 	codeGentler    evidence.ReasonCode = "choice.gentler"
 	codeFloorAim   evidence.ReasonCode = "choice.floor-aim"
 	codeFloorLater evidence.ReasonCode = "choice.floor-later"
+	codeTestedLegs evidence.ReasonCode = "choice.tested-legs"
 	codeTested     evidence.ReasonCode = "choice.tested"
 	codeTest       evidence.ReasonCode = "choice.test"
 	codeNoneHeld   evidence.ReasonCode = "choice.none-held"
@@ -60,6 +61,10 @@ var words = evidence.Words{
 		Clinician: "Aim for later: getting up from the floor by backward chaining, with somebody trained beside. Not yet: limits, or the company, keep the plan off the floor.",
 	},
 
+	codeTestedLegs: {
+		Client:    "To see how it goes, we test how you move, now and again when we look at the plan.",
+		Clinician: "No task was named; tested at the start and at each review all the same.",
+	},
 	codeTested: {
 		Client:    "To see how it goes, we test you now and again when we look at the plan: {for}.",
 		Clinician: "Tested at the start and at each review: {for}.",
