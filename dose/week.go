@@ -110,6 +110,10 @@ func (w Week) Dates() Dates { return Dates{w.Review, w.Retest, w.Expires} }
 // in the order of wish; then third ones. Within a session large movements come
 // before small.
 //
+// Where no exercises are asked for, those of [choice.Choose] are wanted, each item
+// says why, and where minutes run short pushes get no more sets than pulls. What the
+// tasks are tested by is in the week either way.
+//
 // An exercise that cannot be dosed is replaced by a gentler one that can, or
 // left out; either way it is listed with its reasons, as is one for which the
 // minutes do not suffice. Tests of strength and sets that say nothing of the day,
