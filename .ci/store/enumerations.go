@@ -12,6 +12,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/beside"
+	"example.org/posology/dose/choice"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
@@ -42,6 +43,8 @@ func (s store) enumerations() error {
 		each(s, done, beside.Holdings()),
 		each(s, done, beside.ItemKinds()),
 		each(s, done, beside.Troubles()),
+		each(s, done, choice.Concerns()),
+		each(s, done, choice.Tasks()),
 		each(s, done, dose.Flags()),
 		each(s, done, dose.Modes()),
 		each(s, done, dose.Phases()),
