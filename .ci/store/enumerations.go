@@ -44,6 +44,7 @@ func (s store) enumerations() error {
 		each(s, done, beside.ItemKinds()),
 		each(s, done, beside.Troubles()),
 		each(s, done, choice.Concerns()),
+		each(s, done, choice.TaskTrials()),
 		each(s, done, choice.Tasks()),
 		each(s, done, dose.Flags()),
 		each(s, done, dose.Modes()),
