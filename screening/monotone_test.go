@@ -24,6 +24,9 @@ func howMany() int {
 	return *cases
 }
 
+// allMoves are the cases from which on every move has to be made: some are rare.
+const allMoves = 10_000
+
 // TestMonotone holds the law that nothing worse ever lets more go on: each case
 // is a random profile that one random move makes worse.
 func TestMonotone(t *testing.T) {
@@ -40,7 +43,7 @@ func TestMonotone(t *testing.T) {
 		tighter(t, moves[m].name, i, before, assess(t, p))
 	}
 	for m, n := range moved {
-		if n == 0 {
+		if n == 0 && howMany() >= allMoves {
 			t.Errorf("the move %q was never made", moves[m].name)
 		}
 	}
