@@ -34,6 +34,9 @@ const (
 	factHeld          evidence.FactID = "dose.held-or-walked"
 	factPace          evidence.FactID = "dose.walking-pace"
 	factChange        evidence.FactID = "dose.change-between-exercises"
+	factSparing       evidence.FactID = "dose.sparing"
+	factFeel          evidence.FactID = "dose.feel"
+	factEnds          evidence.FactID = "dose.count-ends"
 	factGap           evidence.FactID = "dose.days-between"
 	factFewerLater    evidence.FactID = "dose.fewer-later"
 	factMaintain      evidence.FactID = "dose.maintain"
@@ -74,6 +77,15 @@ const (
 	// leastFirstMass is the first weight per implement of an exercise that states
 	// none, where a limit on the share of a maximum holds and nothing is known.
 	leastFirstMass = units.Kilogram
+
+	fewestSparing                 = 6    // repetitions, where weights stay moderate
+	mostSparing    units.Fraction = 0.8  // of 1RM, likewise
+	mostBreathing                 = 12   // repetitions, where breath must not be held
+	mostAtLightest                = 25   // repetitions, with the lightest weight
+	seenDays                      = 28   // for so long a look at the technique counts for what is heavy
+	nearlyAll      units.Fraction = 0.95 // of a weight, from which on it may be felt
+	mostReserve    units.RIR      = 10   // that a chance is asked for
+	mostMissed                    = 3650 // days; a ceiling against slips
 
 	walkingPace = 0.5 // metres a second, with weights
 	daysBetween = 2   // from one session to the next: 48 hours

@@ -66,6 +66,9 @@ var ownFacts = []evidence.Fact{
 		Basis: evidence.Design, From: []evidence.FactID{factRetest}},
 	{ID: factQueried, Value: fmt.Sprintf("tests of strength are asked about and not used with a weight that the kit does not make, where one is %v times another of the exercise, side and hold or more, and where two of one day have intervals that do not overlap", aboutTwice), Basis: evidence.Design},
 	{ID: factWarmUp, Value: spelt(warmUpMinutes) + " minutes of easy movement before a session", Basis: evidence.Design},
+	{ID: factSparing, Value: fmt.Sprintf("no count under %d and nothing above %v of the 1RM while the movement is learnt, unless its technique was seen within %s, without breath-holding, under a limit on effort or on a share below %v, on a lighter day, with a recent or undated vertebral fracture, frailty or a joint or tendon operated on, nor over head or face while alone", fewestSparing, mostSparing, weeks(seenDays), mostSparing), Basis: evidence.Design},
+	{ID: factFeel, Value: fmt.Sprintf("the next weight may be felt in one set where somebody saw the technique within %s and is there, nothing rules out counts under %d, and what is known of strength is %v of it or more; no hinge and no carry in osteoporosis", weeks(seenDays), fewestSparing, nearlyAll), Basis: evidence.Design, From: []evidence.FactID{factSparing}},
+	{ID: factEnds, Value: fmt.Sprintf("no count goes beyond %d, %d with the lightest weight; where breath must not be held, beyond %d", most(workable), mostAtLightest, mostBreathing), Basis: evidence.Design},
 	{ID: factHeld, Value: heldOrWalked.String() + " seconds or metres where an exercise states no range", Basis: evidence.Design},
 	{ID: factPace, Value: fmt.Sprintf("%v metres a second when carrying, for the length of a session", walkingPace), Basis: evidence.Design},
 	{ID: factChange, Value: minutes(ChangeSeconds) + " from one exercise to the next, for the length of a session",
@@ -122,6 +125,11 @@ func spelt(n int) string {
 
 // begin makes s the beginning of a sentence.
 func begin(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
+
+func most(r units.Range[int]) int {
+	high, _ := r.Max()
+	return high
+}
 
 func span(r units.Range[int]) string {
 	low, _ := r.Min()

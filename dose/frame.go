@@ -23,7 +23,11 @@ type Frame struct {
 
 	estimate *onerm.Estimate   // that the dose rests on, nil for none
 	note     []evidence.Reason // of the choice
+	ability  onerm.Ability     // what is known of strength
+	chance   onerm.Chance      // that counts are kept to
+	oneRM    units.Mass        // per implement, the best of what is known; 0 for nothing
 	most     units.Mass        // per implement, by every limit
+	top      units.Mass        // per implement, of the band of the goal's row
 }
 
 // NewFrame returns the frame of a request. The errors are those of [Prescribe]; with
@@ -54,6 +58,7 @@ func NewFrame(r Request) (*Frame, error) {
 	f.g = guideFor(&f.r)
 	f.plain = opening(&f.r, &f.g)
 	f.choose()
+	f.know()
 	f.bound()
 	f.plain.Reasons = slices.Clip(f.plain.Reasons) // callers may add to the outline's
 	return f, nil

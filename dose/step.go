@@ -30,6 +30,9 @@ type Step struct {
 	// looked for, from Load on, 2 at most, and fewer or none where limits, the kit,
 	// an unseen technique or nobody at hand leave no more; 0: it is not looked for.
 	Steps int `json:"steps,omitzero"`
+	// Feel is how often, in one of the sets, the next weight is lifted to feel it, where
+	// [Frame.Feelable] has one; 0: it is not felt.
+	Feel int `json:"feel,omitzero"`
 }
 
 // mostSeconds is a ceiling against slips; it is no dose.
@@ -54,6 +57,7 @@ func (s Step) validate(top int) error {
 	inRange(&bad, "/up_to", s.UpTo, 0, end)
 	inRange(&bad, "/sets", s.Sets, 1, maxPlannedSets)
 	inRange(&bad, "/steps", s.Steps, 0, findingSteps)
+	inRange(&bad, "/feel", s.Feel, 0, end)
 	inRange(&bad, "/lowering", s.Lowering, 0, mostSeconds)
 	inRange(&bad, "/pausing", s.Pausing, 0, mostSeconds)
 	return bad.Err()
@@ -118,6 +122,9 @@ func (d *draft) goOn(s Step) error {
 	if err != nil {
 		return d.tooHeavy(ceiling)
 	}
+	if load, err = d.keepTo(load, s.Last); err != nil {
+		return err
+	}
 	d.p.Mode, d.p.Load = Continued, load
 	if share := d.r.Screening.Limits.MaxFraction; share > 0 && d.estimated() {
 		d.because(evidence.Because("dose.fraction-limit", factLimits).With(evidence.Share("most", share)))
@@ -129,5 +136,42 @@ func (d *draft) goOn(s Step) error {
 	if s.Steps > 0 {
 		d.find(load, s.Steps, d.most)
 	}
+	d.feel(load.Each(), s.Feel)
 	return nil
+}
+
+// keepTo lowers the count to what the chance allows with a load or, where that is
+// nothing, takes the next lighter one that allows something.
+func (d *draft) keepTo(load equipment.Load, last units.Mass) (equipment.Load, error) {
+	for from := load; ; {
+		most, known := d.Allows(load.Each(), last)
+		if !known {
+			return load, nil
+		}
+		if most > 0 {
+			d.count(load, min(d.p.Count, most), most)
+			return load, nil
+		}
+		below, ok := lighter(d.table, load)
+		if !ok {
+			return load, d.tooHeavy(from.Each())
+		}
+		load = below
+	}
+}
+
+// count writes a count that the chance governs, and says so.
+func (d *draft) count(load equipment.Load, count, most int) {
+	d.p.Count, d.p.Chance = count, d.chance
+	d.because(d.chanceReason(load.Each(), most))
+}
+
+// feel lets one of the sets feel the next weight.
+func (d *draft) feel(each units.Mass, count int) {
+	next, ok := d.Feelable(each)
+	if count == 0 || !ok {
+		return
+	}
+	d.p.Feel = &Feel{next, count}
+	d.because(evidence.Because("dose.feel", factFeel).With(evidence.ID("exercise", d.r.Exercise.ID), evidence.Text("weight", asTaken(next)), evidence.Count("count", count)))
 }

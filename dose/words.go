@@ -110,6 +110,11 @@ var words = evidence.Words{
 		Client:    "Please stay with the weight named while you are alone. Once somebody is with you, ask us about the next one.",
 		Clinician: "Load-finding without a step up within the visit: nobody is there; setting: {setting}.",
 	},
+	"dose.chance": {Clinician: "With {load} at most {most} repetitions: done to the end without stopping by feel, less than the reserve asked less one is left in at most {below} of sets, and not one more can be done in at most {without}."},
+	"dose.feel": {
+		Client:    "In your last set take {weight} instead and lift it {count} times, while we watch. Stop sooner if it is too much.",
+		Clinician: "{exercise}: one of the sets feels the next weight, {weight}, for {count} lifts, watched.",
+	},
 	"dose.cautious-end": {Clinician: "Best estimate {best}; the dose starts from its cautious end, {cautious}."},
 	"dose.below-effective": {
 		Client:    "This weight is for learning the movement. Getting stronger needs more, step by step.",
