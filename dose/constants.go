@@ -25,7 +25,7 @@ const (
 	factSteps         evidence.FactID = "dose.finding-steps"
 	factLookedAt      evidence.FactID = "dose.steps-looked-at"
 	factMost          evidence.FactID = "dose.most"
-	factCautious      evidence.FactID = "dose.cautious-start"
+	factBest          evidence.FactID = "dose.band-on-best"
 	factLimits        evidence.FactID = "dose.screening-limits"
 	factLighter       evidence.FactID = "screening.lighter-session"
 	factShareDone     evidence.FactID = "dose.share-from-done"
