@@ -58,6 +58,9 @@ func (f *Frame) Allows(each, last units.Mass) (count int, ok bool) {
 	if (f.sparing() || f.learning() && !lightest) && (count < fewestSparing || each > share1RM(f.oneRM, mostSparing)) {
 		count = 0
 	}
+	if count == 0 && lightest && !f.sparing() && each <= share1RM(f.oneRM, mostSingle) {
+		count = 1
+	}
 	return min(count, f.mostCount(lightest)), ok
 }
 

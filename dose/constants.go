@@ -78,6 +78,7 @@ const (
 	// none, where a limit on the share of a maximum holds and nothing is known.
 	leastFirstMass = units.Kilogram
 
+	mostSingle     units.Fraction = 0.9  // of 1RM, for one at a time of the lightest weight
 	fewestSparing                 = 6    // repetitions, where weights stay moderate
 	mostSparing    units.Fraction = 0.8  // of 1RM, likewise
 	mostBreathing                 = 12   // repetitions, where breath must not be held

@@ -94,7 +94,7 @@ func (d *draft) fromKnown() error {
 	if err != nil {
 		return field.At("/guideline", err)
 	}
-	if most := d.r.Screening.Limits.MaxFraction; most > 0 && d.estimate != nil {
+	if most := d.r.Screening.Limits.MaxFraction; most > 0 && most < high && d.estimated() {
 		d.because(evidence.Because("dose.fraction-limit", factLimits).With(evidence.Share("most", most)))
 	}
 	ceiling := min(share1RM(d.oneRM, high), d.most)
