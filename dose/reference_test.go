@@ -25,13 +25,14 @@ func wanted(rack []units.Mass, e onerm.Estimate, strength float64, rec guideline
 	_, high := bandOf(rec, e)
 	lowest, _ := rec.Reps.Min()
 	highest, _ := rec.Reps.Max()
+	known := units.Mass(math.Floor(1000*strength+0.5)) * units.Gram
+	above := func(m units.Mass, share units.Fraction) bool { return m > units.Must(known.Scale(share, units.Down)) }
 	for at, m := range slices.Backward(rack) {
-		share := m.Kilograms() / strength
-		count := allowed(share, reserve)
+		count := allowed(m.Kilograms()/strength, reserve)
 		switch {
-		case at == 0 && count == 0 && share <= 0.9:
+		case at == 0 && count == 0 && !above(m, 0.9):
 			count = 1
-		case at > 0 && (count < max(6, lowest) || m.Kilograms() > min(float64(high), 0.8)*math.Round(1000*strength)/1000): // to the gram
+		case at > 0 && (count < max(6, lowest) || above(m, min(high, 0.8))):
 			continue
 		}
 		return m, min(count, highest), count > 0
