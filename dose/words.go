@@ -157,6 +157,10 @@ var words = evidence.Words{
 		Client:    "Stay within reach of something firm, such as a wall or a rail.",
 		Clinician: "Standing work with a firm support within reach: the hands have their place in the movement, or the person walks.",
 	},
+	"dose.support-beside": {
+		Client:    "Only while somebody stands beside you.",
+		Clinician: "Standing work that leaves no hand for a support: somebody stands beside the person.",
+	},
 	"dose.restriction": {
 		Client:    "No more than {most} for the {place}, as {author} asked.",
 		Clinician: "{exercise}: a restriction by {author}, {place}, no more than {most}.",
