@@ -34,6 +34,7 @@ const (
 	factHeld          evidence.FactID = "dose.held-or-walked"
 	factPace          evidence.FactID = "dose.walking-pace"
 	factChange        evidence.FactID = "dose.change-between-exercises"
+	factFirstSeen     evidence.FactID = "dose.first-mass-seen"
 	factSparing       evidence.FactID = "dose.sparing"
 	factFeel          evidence.FactID = "dose.feel"
 	factEnds          evidence.FactID = "dose.count-ends"
@@ -73,6 +74,10 @@ const (
 
 	// reserveError is by how much people misjudge a reserve that they can count.
 	reserveError units.RIR = 1
+
+	// firstSeen times a first weight is the most that a kit may begin with once the
+	// technique was seen and nothing else is known.
+	firstSeen = 3
 
 	// leastFirstMass is the first weight per implement of an exercise that states
 	// none, where a limit on the share of a maximum holds and nothing is known.

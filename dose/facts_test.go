@@ -74,6 +74,7 @@ func TestFactsFollowConstants(t *testing.T) {
 		factPace:         {walkingPace},
 		factChange:       {ChangeSeconds / 60},
 		factGap:          {daysBetween},
+		factFirstSeen:    {firstSeen},
 		factSparing:      {fewestSparing, float64(mostSparing) * 100, float64(mostSparing) * 100},
 		factFeel:         {fewestSparing, float64(nearlyAll) * 100},
 		factEnds:         {float64(most(workable)), mostAtLightest, mostBreathing},

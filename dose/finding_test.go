@@ -1,6 +1,7 @@
 package dose_test
 
 import (
+	"errors"
 	"strings"
 	"testing"
 
@@ -209,5 +210,32 @@ func TestBadKitBeforeNothingToHold(t *testing.T) {
 	r.Kit = equipment.Kit{Dumbbells: []equipment.Dumbbell{{Mass: units.Marked{Mass: units.Kilogram, Unit: units.KG}}}}
 	if _, err := dose.Prescribe(r); len(paths(err)) == 0 || !strings.HasPrefix(paths(err)[0], "/kit/") {
 		t.Errorf("%v", err)
+	}
+}
+
+// A first weight binds while nobody saw the technique. Once somebody did, the search
+// begins at its upper end where somebody is there, and with up to three times of it
+// where the kit has nothing lighter.
+func TestFirstMassEndsWithTheLook(t *testing.T) {
+	for name, tt := range map[string]struct {
+		spoil func(r *dose.Request)
+		want  units.Mass // 0: too heavy
+	}{
+		"seen":                     {func(*dose.Request) {}, 2 * units.Kilogram},
+		"seen, and alone":          {func(r *dose.Request) { r.Screening.Setting = screening.Alone }, units.Kilogram},
+		"not seen":                 {func(r *dose.Request) { r.Technique = dose.Observation{} }, units.Kilogram},
+		"a heavy kit":              {func(r *dose.Request) { r.Kit = pairs(6, 8) }, 6 * units.Kilogram},
+		"a heavy kit, alone":       {func(r *dose.Request) { r.Kit, r.Screening.Setting = pairs(6, 8), screening.Alone }, 6 * units.Kilogram},
+		"a heavy kit, not seen":    {func(r *dose.Request) { r.Kit, r.Technique = pairs(6, 8), dose.Observation{} }, 0},
+		"a kit that is too heavy":  {func(r *dose.Request) { r.Kit = pairs(6.5, 8) }, 0},
+		"too heavy, but practised": {func(r *dose.Request) { r.Kit, r.Screening.Who.Training = pairs(6.5, 8), body.Intermediate }, 6500 * units.Gram},
+	} {
+		r := seen(t)
+		r.Exercise, r.Side = exerciseOf(t, "dumbbell-romanian-deadlift"), body.Both
+		tt.spoil(&r)
+		p, err := dose.Prescribe(r)
+		if p.Load.Each() != tt.want || (tt.want == 0) != errors.Is(err, dose.ErrTooHeavy) {
+			t.Errorf("%s: %v, %v, want %v", name, p.Load.Each(), err, tt.want)
+		}
 	}
 }
