@@ -38,6 +38,7 @@ const (
 	factSparing       evidence.FactID = "dose.sparing"
 	factFeel          evidence.FactID = "dose.feel"
 	factBreath        evidence.FactID = "dose.no-breath-holding-reserve"
+	factPressure      evidence.FactID = "dose.pressure-in-long-sets"
 	factEnds          evidence.FactID = "dose.count-ends"
 	factGap           evidence.FactID = "dose.days-between"
 	factFewerLater    evidence.FactID = "dose.fewer-later"

@@ -81,6 +81,7 @@ func TestFactsFollowConstants(t *testing.T) {
 		factEnds:         {float64(most(workable)), mostAtLightest},
 		// Published, and what the constants above rest on: they stay as they were read.
 		factReserveBand: {1, 3, 15, 18, 6, 20},
+		factPressure:    {13, 4, 20},
 		factHackett:     {float64(reserveError), 0, float64(uncountable), 2, 7, 10},
 	}
 	for f := range Facts() {
