@@ -39,6 +39,9 @@ const (
 	factFeel          evidence.FactID = "dose.feel"
 	factBreath        evidence.FactID = "dose.no-breath-holding-reserve"
 	factPressure      evidence.FactID = "dose.pressure-in-long-sets"
+	factWorks         evidence.FactID = "dose.weight-that-works"
+	factSold          evidence.FactID = "dose.sizes-sold"
+	factFarAlone      evidence.FactID = "dose.far-alone"
 	factEnds          evidence.FactID = "dose.count-ends"
 	factGap           evidence.FactID = "dose.days-between"
 	factFewerLater    evidence.FactID = "dose.fewer-later"
@@ -93,6 +96,7 @@ const (
 	mostSparing    units.Fraction = 0.8  // of 1RM, likewise
 	longSet                       = 12   // repetitions: no longer set goes to its end where breath must not be held
 	mostAtLightest                = 25   // repetitions, with the lightest weight
+	farStep        units.Fraction = 0.5  // of a weight: a next one farther than that is far
 	seenDays                      = 28   // for so long a look at the technique counts for what is heavy
 	nearlyAll      units.Fraction = 0.95 // of a weight, from which on it may be felt
 	mostReserve    units.RIR      = 10   // that a chance is asked for

@@ -76,6 +76,9 @@ func TestFactsFollowConstants(t *testing.T) {
 		factGap:          {daysBetween},
 		factFirstSeen:    {firstSeen},
 		factBreath:       {float64(breathReserve), longSet, float64(uncountable)},
+		factWorks:        {fewestSparing},
+		factSold:         soldKg(),
+		factFarAlone:     {float64(farStep) * 100},
 		factSparing:      {fewestSparing, float64(mostSparing) * 100, float64(mostSparing) * 100},
 		factFeel:         {fewestSparing, float64(nearlyAll) * 100},
 		factEnds:         {float64(most(workable)), mostAtLightest},
@@ -89,6 +92,13 @@ func TestFactsFollowConstants(t *testing.T) {
 			t.Errorf("%s: %v in %q, want %v", f.ID, got, f.Value, want[f.ID])
 		}
 	}
+}
+
+func soldKg() (list []float64) {
+	for _, tenths := range sold {
+		list = append(list, float64(tenths)/10)
+	}
+	return list
 }
 
 // TestChoicesHaveFacts holds that the choice of rows and of the standard

@@ -159,7 +159,11 @@ func (d *draft) flagLight() {
 		return
 	}
 	d.p.Flags = append(d.p.Flags, BelowEffectiveDose)
-	d.because(evidence.Because("dose.below-effective", append([]evidence.FactID{factOf(aim, which)}, aimFacts(d.r.Screening.Who.Age)...)...).With(
+	code := evidence.ReasonCode("dose.below-effective")
+	if d.p.Phase == Familiarise {
+		code = "dose.below-effective-learning"
+	}
+	d.because(evidence.Because(code, append([]evidence.FactID{factOf(aim, which)}, aimFacts(d.r.Screening.Who.Age)...)...).With(
 		evidence.Share("share", d.p.Share), evidence.Share("floor", floor), evidence.Term("goal", d.r.Goal.String())))
 }
 

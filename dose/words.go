@@ -121,9 +121,29 @@ var words = evidence.Words{
 		Client:    "This is the lightest weight here, and heavy enough: a few at a time.",
 		Clinician: "The lightest weight, {lightest}, lies above what the row begins with, {most}, or allows fewer than its lowest count: for as many as it allows.",
 	},
-	"dose.below-effective": {
+	"dose.below-effective-learning": {
 		Client:    "This weight is for learning the movement. Getting stronger needs more, step by step.",
 		Clinician: "Delivered share {share} lies under {floor}, the floor of the source for the goal {goal}: right for learning, too light to build.",
+	},
+	"dose.below-effective": {
+		Client:    "This weight is still light for what you want to reach. We go up step by step, as you can.",
+		Clinician: "Delivered share {share} lies under {floor}, the floor of the source for the goal {goal}: too light to build.",
+	},
+	"dose.kit-too-light": {
+		Client:    "The weights here are too light to make you much stronger in this exercise.",
+		Clinician: "{exercise}: every weight of the kit is lighter than {least}, what the source of the goal {goal} asks for where about {best} can be lifted once.",
+	},
+	"dose.kit-too-coarse": {
+		Client:    "The weights here lie far apart: for this exercise one is light for you, and the next is too heavy.",
+		Clinician: fmt.Sprintf("{exercise}: no weight of the kit is both {least} or more, as the source of the goal {goal} asks for where about {best} can be lifted once, and light enough for %d repetitions in reserve.", fewestSparing),
+	},
+	"dose.kit-would-help": {
+		Client:    "A weight of {size} would change most.",
+		Clinician: "{exercise}: of the sizes that are sold, {size} would change most.",
+	},
+	"dose.kit-far-alone": {
+		Client:    "The next weight here is a big step up, and it is not for trying alone. With {size}, or with somebody beside you, you would get on sooner.",
+		Clinician: "{exercise}: alone, from {from} to {to} is too far to be tried, so that only repetitions rise; {size}, or somebody there, would change most.",
 	},
 	"dose.first-mass":      {Clinician: "A beginner's first weight: {first} until the technique is sound."},
 	"dose.first-mass-seen": {Clinician: "The technique was seen: the first weight binds no longer; while nothing else is known the kit may begin with {most} at most."},
@@ -201,9 +221,13 @@ var words = evidence.Words{
 		Client:    "Effort in the muscles is wanted; pain is not. Stop and ask for help at chest pain, faintness, unusual breathlessness or sharp pain.",
 		Clinician: "Stop at chest symptoms, faintness, unusual breathlessness or pain other than muscular effort. Local rules and a licensed clinician decide.",
 	},
-	"dose.week-below-goal": {
+	"dose.week-below-goal-learning": {
 		Client:    "These weights are for learning. Getting stronger needs more, step by step, as soon as that is possible.",
 		Clinician: "{light} of {all} exercises are without a weight or lighter than the source of the goal {goal} asks for: right for learning, too light to build.",
+	},
+	"dose.week-below-goal": {
+		Client:    "Some of these weights are still light for what you want to reach. We go up step by step, as you can.",
+		Clinician: "{light} of {all} exercises are without a weight or lighter than the source of the goal {goal} asks for: too light to build.",
 	},
 	"dose.too-few-days": {
 		Clinician: "Sessions that fit the days given: {days}; the row asks for at least {least}.",
