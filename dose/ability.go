@@ -99,6 +99,6 @@ func (f *Frame) bandTop() units.Mass {
 
 // chanceReason states the chance behind a count, for a weight that allows most.
 func (f *Frame) chanceReason(each units.Mass, most int) evidence.Reason {
-	return evidence.Because("dose.chance", append(f.chance.Reason().Facts, factEnds)...).With(
+	return evidence.Because("dose.chance", factReserveChance, factFinishChance, factEnds).With(
 		evidence.Mass("load", each), evidence.Count("most", most), evidence.Share("below", f.chance.Reserve), evidence.Share("without", f.chance.Finish))
 }

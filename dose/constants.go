@@ -39,6 +39,10 @@ const (
 	factFeel          evidence.FactID = "dose.feel"
 	factBreath        evidence.FactID = "dose.no-breath-holding-reserve"
 	factPressure      evidence.FactID = "dose.pressure-in-long-sets"
+	factReserveChance evidence.FactID = "onerm.chance.reserve"
+	factFinishChance  evidence.FactID = "onerm.chance.finish"
+	factAbility       evidence.FactID = "onerm.ability"
+	factCredit        evidence.FactID = "onerm.ability.credit"
 	factWorks         evidence.FactID = "dose.weight-that-works"
 	factSold          evidence.FactID = "dose.sizes-sold"
 	factFarAlone      evidence.FactID = "dose.far-alone"
@@ -97,6 +101,7 @@ const (
 	longSet                       = 12   // repetitions: no longer set goes to its end where breath must not be held
 	mostAtLightest                = 25   // repetitions, with the lightest weight
 	farStep        units.Fraction = 0.5  // of a weight: a next one farther than that is far
+	soonGained                    = 0.15 // of the logarithm of strength, within the weeks of a plan
 	seenDays                      = 28   // for so long a look at the technique counts for what is heavy
 	nearlyAll      units.Fraction = 0.95 // of a weight, from which on it may be felt
 	mostReserve    units.RIR      = 10   // that a chance is asked for

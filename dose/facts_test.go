@@ -76,7 +76,7 @@ func TestFactsFollowConstants(t *testing.T) {
 		factGap:          {daysBetween},
 		factFirstSeen:    {firstSeen},
 		factBreath:       {float64(breathReserve), longSet, float64(uncountable)},
-		factWorks:        {fewestSparing},
+		factWorks:        {fewestSparing, soonGained * 100, 6},
 		factSold:         soldKg(),
 		factFarAlone:     {float64(farStep) * 100},
 		factSparing:      {fewestSparing, float64(mostSparing) * 100, float64(mostSparing) * 100},

@@ -2,6 +2,7 @@ package dose
 
 import (
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/onerm"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -41,7 +42,7 @@ func (f *Frame) kitByStrength() []evidence.Reason {
 		return nil
 	}
 	for load := range f.table.Loads() {
-		if f.works(load.Each(), least) {
+		if f.works(load.Each(), least, 0) || f.works(load.Each(), least, soonGained) {
 			return nil
 		}
 	}
@@ -52,19 +53,23 @@ func (f *Frame) kitByStrength() []evidence.Reason {
 	why := []evidence.Reason{evidence.Because(code, factOf(f.g.aim, which), factWorks).With(
 		evidence.ID("exercise", f.r.Exercise.ID), evidence.Mass("least", least), evidence.NearMass("best", f.oneRM), evidence.Term("goal", f.r.Goal.String()))}
 	for i := range sold {
-		if size := sold[len(sold)-1-i]; f.works(kilos(size), least) {
+		if size := sold[len(sold)-1-i]; f.works(kilos(size), least, 0) {
 			return append(why, f.wouldHelp(size))
 		}
 	}
 	return why
 }
 
-// works reports whether a weight would be heavy enough and could be lifted often enough.
-func (f *Frame) works(each, least units.Mass) bool {
+// works reports whether a weight would be heavy enough now and, with so much gained, could
+// be lifted often enough.
+func (f *Frame) works(each, least units.Mass, gained float64) bool {
 	if each < least || each > f.most {
 		return false
 	}
-	count, _ := f.byChance(each, 0, max(startReserve[f.r.Screening.Who.Training], f.r.Screening.Limits.MinReserve))
+	then := f.ability
+	then.Log += gained
+	reserve := max(startReserve[f.r.Screening.Who.Training], f.r.Screening.Limits.MinReserve)
+	count, _ := then.Most(onerm.Prospect{Load: each, Reserve: min(reserve, mostReserve)}, f.chance)
 	return count >= fewestSparing
 }
 

@@ -145,7 +145,7 @@ func (d *draft) take(load equipment.Load, most int) {
 // share writes what the load is of the best that is known, and whether that is enough.
 func (d *draft) share(load equipment.Load) {
 	d.p.Share, _ = load.Each().Share(d.oneRM)
-	best := evidence.Because("dose.known", factBest).With(evidence.NearMass("best", d.oneRM), evidence.Share("share", d.p.Share))
+	best := evidence.Because("dose.known", factAbility, factCredit, factBest).With(evidence.NearMass("best", d.oneRM), evidence.Share("share", d.p.Share))
 	d.because(best)
 	d.flagLight()
 }

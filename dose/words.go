@@ -111,12 +111,12 @@ var words = evidence.Words{
 		Client:    "Please stay with the weight named while you are alone. Once somebody is with you, ask us about the next one.",
 		Clinician: "Load-finding without a step up within the visit: nobody is there; setting: {setting}.",
 	},
-	"dose.chance": {Clinician: "With {load} at most {most} repetitions: done to the end without stopping by feel, less than the reserve asked less one is left in at most {below} of sets, and not one more can be done in at most {without}."},
+	"dose.chance": {Clinician: "With {load} at most {most} repetitions: whoever does them all and does not stop by feel has fewer left than the reserve asked less one in at most {below} of sets, and none left in at most {without}."},
 	"dose.feel": {
 		Client:    "In your last set take {weight} instead and lift it {count} times, while we watch. Stop sooner if it is too much.",
 		Clinician: "{exercise}: one of the sets feels the next weight, {weight}, for {count} lifts, watched.",
 	},
-	"dose.known": {Clinician: "Known of strength: a 1RM of about {best}, in which one repetition more counts than was told; the load is {share} of it."},
+	"dose.known": {Clinician: "Known of strength: a 1RM of about {best}, where one repetition more counts as left than was told; the load is {share} of it."},
 	"dose.only-lightest": {
 		Client:    "This is the lightest weight here, and heavy enough: a few at a time.",
 		Clinician: "The lightest weight, {lightest}, lies above what the row begins with, {most}, or allows fewer than its lowest count: for as many as it allows.",

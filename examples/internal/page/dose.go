@@ -46,9 +46,9 @@ func how(ex exercise.Exercise, item dose.Prescription) string {
 
 // Amount says sets and repetitions: "2 sets of 10 on each side".
 func Amount(item dose.Prescription) string {
-	text := fmt.Sprintf("%d sets of %s", item.Sets, counts(item))
+	text := fmt.Sprintf("%d sets of %s", item.Sets, Counts(item))
 	if item.Sets == 1 {
-		text = "1 set of " + counts(item)
+		text = "1 set of " + Counts(item)
 	}
 	if item.Measure != exercise.Repetitions {
 		text += " " + item.Measure.String()
@@ -69,9 +69,9 @@ func Amount(item dose.Prescription) string {
 	return text
 }
 
-// counts says how many: from the least that works to the most that the chance allows,
+// Counts says how many: from the least that works to the most that the chance allows,
 // where the set ends by what is left.
-func counts(item dose.Prescription) string {
+func Counts(item dose.Prescription) string {
 	if low, _ := item.Span.Min(); item.Chance != (onerm.Chance{}) && low < item.Count {
 		return fmt.Sprintf("%d to %d", low, item.Count)
 	}
