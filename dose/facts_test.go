@@ -81,7 +81,7 @@ func TestFactsFollowConstants(t *testing.T) {
 		factFarAlone:     {float64(farStep) * 100},
 		factSparing:      {fewestSparing, float64(mostSparing) * 100, float64(mostSparing) * 100},
 		factFeel:         {fewestSparing, float64(nearlyAll) * 100},
-		factEnds:         {float64(most(workable)), mostAtLightest},
+		factEnds:         {float64(topOf(workable)), mostAtLightest},
 		// Published, and what the constants above rest on: they stay as they were read.
 		factReserveBand: {1, 3, 15, 18, 6, 20},
 		factPressure:    {13, 4, 20},

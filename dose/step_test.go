@@ -16,7 +16,7 @@ import (
 	"example.org/posology/units/field"
 )
 
-func frameOf(t testing.TB, r dose.Request) *dose.Frame {
+func frameOf(t failer, r dose.Request) *dose.Frame {
 	t.Helper()
 	f, err := dose.NewFrame(r)
 	if err != nil {
