@@ -219,3 +219,46 @@ func TestSmallSteps(t *testing.T) {
 		}
 	}
 }
+
+// A week keeps to the chance that it is asked for, and refuses a bad one.
+func TestWeekKeepsToItsChance(t *testing.T) {
+	r := weekOf(0)
+	r.Exercises = []exercise.ID{"one-arm-dumbbell-row"}
+	r.Estimates = []onerm.Estimate{estimateOf(t, row(t), 10, 8, 2), estimateOf(t, left(t), 10, 8, 2)}
+	r.Chance = onerm.Chance{Reserve: 0.05, Finish: 0.02}
+	if item := firstWeek(t, r).Sessions[0].Items[0]; item.Chance != r.Chance {
+		t.Errorf("%v", item.Chance)
+	}
+	r.Chance.Finish = 0.2
+	if _, err := dose.PlanWeek(r); strings.Join(paths(err), " ") != "/chance/finish" {
+		t.Errorf("%v", err)
+	}
+}
+
+func left(t *testing.T) dose.Request {
+	r := row(t)
+	r.Side = body.Left
+	return r
+}
+
+// The weaker side is the one whose test shows less by what doses go by: a 1RM that was
+// measured is known better than one that was estimated, and not for that the weaker.
+func TestWeakerByWhatIsKnown(t *testing.T) {
+	r := row(t)
+	r.Side = body.Both
+	one := doneSet(8, 1, units.Must(units.InReserve(0)))
+	one.Side = body.Left
+	measured, err := onerm.FromSet(one, r.Exercise, r.Screening.Who)
+	if err != nil {
+		t.Fatal(err)
+	}
+	right := estimateOf(t, row(t), 6, 8, 2) // 8 kg too, with a lower end
+	if measured.Cautious() <= right.Cautious() {
+		t.Fatalf("%v, %v", measured.Cautious(), right.Cautious())
+	}
+	r.Estimates = []onerm.Estimate{measured, right}
+	oneRM, _ := frameOf(t, r).Ability().OneRM()
+	if oneRM != 8*units.Kilogram {
+		t.Errorf("%v, want the measured 8 kg", oneRM)
+	}
+}
