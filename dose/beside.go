@@ -1,62 +1,45 @@
 package dose
 
 import (
-	"iter"
-
+	"example.org/posology/dose/beside"
 	"example.org/posology/dose/guideline"
-	"example.org/posology/screening"
-	"example.org/posology/units"
-	"example.org/posology/units/evidence"
-	"example.org/posology/units/field"
 )
 
-// BesideKind is a kind of activity that belongs beside lifting.
-type BesideKind uint8
-
-// Kinds of activity beside lifting.
-const (
-	_       BesideKind = iota // not given
-	Balance                   // "balance"
-	Aerobic                   // "aerobic": moving briskly, walking
-	Impact                    // "impact": moderate impacts for bone
-)
-
-var besides = field.NewVocabulary[BesideKind]("activity", "", "balance", "aerobic", "impact")
-
-// BesideKinds yields every activity.
-func BesideKinds() iter.Seq[BesideKind] { return besides.All() }
-
-// String returns "balance", "aerobic" or "impact".
-func (k BesideKind) String() string { return besides.Text(k) }
-
-// MarshalText writes what String returns.
-func (k BesideKind) MarshalText() ([]byte, error) { return besides.Marshal(k) }
-
-// UnmarshalText reads what MarshalText writes.
-func (k *BesideKind) UnmarshalText(text []byte) error { return besides.Unmarshal(text, k) }
-
-// Beside is an activity that the guidelines ask for and lifting does not give.
-type Beside struct {
-	Kind    BesideKind        `json:"kind"`
-	Days    units.Range[int]  `json:"days,omitzero"`   // a week
-	Amount  units.Range[int]  `json:"amount,omitzero"` // impacts a session; nothing where no number is at hand
-	Reasons []evidence.Reason `json:"reasons"`
+// besides gives what belongs beside the week and lifting does not give, and what of it
+// is not begun.
+func (p *planner) besides() ([]beside.Item, []beside.Barred, error) {
+	return beside.Start(beside.Situation{Day: p.r.Day, Screening: p.r.Screening, Goal: p.r.Goal, Fast: p.phase() == Power, Known: p.r.Known})
 }
 
-// beside lists what belongs beside the week: balance and brisk movement from
-// 50 years on, and impact where bone is the goal and nothing rules it out.
-func (p *planner) beside() []Beside {
-	var list []Beside
-	if p.r.Screening.Who.Age >= older {
-		row := rowOf(balanceRow)
-		list = append(list,
-			Beside{Balance, row.BalanceDays, units.Range[int]{}, []evidence.Reason{evidence.Because("dose.beside-balance", factOf(row, guideline.FieldBalanceDays), factOlder)}},
-			Beside{Kind: Aerobic, Reasons: []evidence.Reason{evidence.Because("dose.beside-aerobic", factOlder)}})
+// asked adds what the plan asks for beside its sessions: of balance the most days of any
+// item, of aerobic work the brisk minutes, of impacts those of a session. What is
+// there without a dose is proposed.
+func (w Week) asked(out *guideline.AuditedWeek) {
+	kinds := map[beside.ItemKind]struct {
+		field guideline.Field
+		found **int
+		of    func(beside.Item) int
+	}{
+		beside.Balance: {guideline.FieldBalanceDays, &out.BalanceDays, func(i beside.Item) int { days, _ := i.Days.Min(); return days }},
+		beside.Aerobic: {guideline.FieldAerobic, &out.AerobicMinutes, beside.Item.BriskMinutes},
+		beside.Impact:  {guideline.FieldImpacts, &out.Impacts, func(i beside.Item) int { return i.Sets * i.Count }},
 	}
-	o := p.r.Screening
-	if p.r.Goal == guideline.Bone && !o.Limits.LowImpact && o.Meanwhile == screening.WithinLimits {
-		row := rowOf(impactRow)
-		list = append(list, Beside{Impact, units.Range[int]{}, row.Impacts, []evidence.Reason{evidence.Because("dose.beside-impact", factOf(row, guideline.FieldImpacts))}})
+	proposed := map[guideline.Field]bool{}
+	for _, item := range w.Beside {
+		k, counts := kinds[item.Kind]
+		switch {
+		case !counts:
+		case !item.Dosed():
+			proposed[k.field] = true
+		case *k.found == nil:
+			*k.found = new(k.of(item))
+		default:
+			*k.found = new(max(**k.found, k.of(item)))
+		}
 	}
-	return list
+	for _, f := range []guideline.Field{guideline.FieldBalanceDays, guideline.FieldAerobic, guideline.FieldImpacts} {
+		if proposed[f] {
+			out.Proposed = append(out.Proposed, f)
+		}
+	}
 }

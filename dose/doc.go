@@ -56,6 +56,12 @@
 // it, and an exercise to try instead. In a week, what does not fit is left out
 // and listed with its reasons.
 //
+// # Beside the lifting
+//
+// A week has what lifting does not give: balance and aerobic work from 50 years on, impact
+// where bone is the goal, power in its phase, each with its dose, from package beside. What
+// [Week.Prescribed] hands to an audit counts only what is dosed.
+//
 // # From one dose to the next
 //
 // A [Frame] is a request that passed screening, kit and setting. [Frame.Continue]

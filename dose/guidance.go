@@ -17,10 +17,8 @@ import (
 const older body.Age = 50
 
 const (
-	startRow   guideline.ID = "acsm2011-older-start"          // where a novice from 50 years on begins, whatever the goal
-	nscaStart  guideline.ID = "nsca2019-older-start"          // begins with one set too
-	balanceRow guideline.ID = "ukcmo2019-older"               // what belongs beside lifting
-	impactRow  guideline.ID = "brookewavell2022-osteoporosis" // and for bone
+	startRow  guideline.ID = "acsm2011-older-start" // where a novice from 50 years on begins, whatever the goal
+	nscaStart guideline.ID = "nsca2019-older-start" // begins with one set too
 )
 
 // aims are the rows that a goal leads to, from 50 years on.

@@ -263,8 +263,8 @@ func TestBesideAndDates(t *testing.T) {
 	r := weekOf(0)
 	r.Goal = guideline.Bone
 	w := firstWeek(t, r)
-	if len(w.Beside) != 3 || w.Beside[0].Kind != dose.Balance || w.Beside[2].Kind != dose.Impact {
-		t.Errorf("beside: %+v", w.Beside)
+	if got := kindsOf(w); got != "balance balance balance aerobic impact" || len(w.NotBeside) != 1 { // one leg waits for a test
+		t.Errorf("beside: %s, %+v", got, w.NotBeside)
 	}
 	if w.Review != plus(14) || w.Retest != plus(21) || w.Expires != plus(56) {
 		t.Errorf("review %v, re-test %v, expiry %v", w.Review, w.Retest, w.Expires)
@@ -272,14 +272,30 @@ func TestBesideAndDates(t *testing.T) {
 	r.Screening.Limits.LowImpact = true
 	r.Screening.ReviewBy = plus(10)
 	w = firstWeek(t, r)
-	if len(w.Beside) != 2 || w.Review != plus(10) || w.Expires != plus(10) {
-		t.Errorf("low impact, clearance until %v: beside %+v, review %v, expiry %v", plus(10), w.Beside, w.Review, w.Expires)
+	if got := kindsOf(w); got != "balance balance balance aerobic" || len(w.NotBeside) != 2 || w.Review != plus(10) || w.Expires != plus(10) {
+		t.Errorf("low impact, clearance until %v: beside %s, review %v, expiry %v", plus(10), got, w.Review, w.Expires)
 	}
 	r.Screening.Who.Age, r.Goal, r.Screening.Who.Training = 40, guideline.Strength, body.Intermediate
 	r.Screening.ReviewBy = plus(100)
 	if w = firstWeek(t, r); len(w.Beside) != 0 || w.Review != plus(42) {
 		t.Errorf("at 40: beside %+v, review %v", w.Beside, w.Review)
 	}
+	r.Phase = dose.Power
+	if w = firstWeek(t, r); kindsOf(w) != "power power" {
+		t.Errorf("the power phase at 40: %s", kindsOf(w))
+	}
+	r.Known.Stands = new(9)
+	if _, err := dose.PlanWeek(r); !errors.Is(err, field.ErrOutOfRange) {
+		t.Errorf("nine stances: %v", err)
+	}
+}
+
+func kindsOf(w dose.Week) string {
+	var kinds []string
+	for _, i := range w.Beside {
+		kinds = append(kinds, i.Kind.String())
+	}
+	return strings.Join(kinds, " ")
 }
 
 // Where the whole ladder is ruled out, another movement of the pattern stands

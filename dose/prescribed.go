@@ -26,8 +26,8 @@ const maxPlannedSets = 100
 // week later. A set counts with the least reserve that the plan allows, with
 // none where that is not to be counted, and with the share of 1RM that the plan
 // states, if any; o.OneRM counts for the other exercises. Days of
-// balance training and impacts are the least that the plan asks for beside the
-// sessions, nothing where it asks for none; it has no aerobic minutes. Rests are
+// balance training, impacts and brisk minutes are the least that the plan doses beside the
+// sessions, nothing where it asks for none, and proposed where it gives no dose. Rests are
 // those between the sets of an exercise.
 //
 // The catalogue is that of the request, the zero value the standard one. It is
@@ -59,7 +59,7 @@ func (w Week) Prescribed(c exercise.Catalogue, o volume.Options) (guideline.Audi
 		out.Minutes = append(out.Minutes, float64(s.Minutes))
 	}
 	out.Rest = w.rests()
-	out.BalanceDays, out.Impacts = w.asked()
+	w.asked(&out)
 	return out, nil
 }
 
@@ -155,20 +155,4 @@ func (w Week) shares(given map[volume.Lift]units.Mass) map[volume.Lift]units.Mas
 		}
 	}
 	return all
-}
-
-// asked returns the days of balance training and the impacts that the plan
-// asks for, nil for none.
-func (w Week) asked() (balanceDays, impacts *int) {
-	for _, b := range w.Beside {
-		days, hasDays := b.Days.Min()
-		amount, hasAmount := b.Amount.Min()
-		switch {
-		case b.Kind == Balance && hasDays:
-			balanceDays = &days
-		case b.Kind == Impact && hasAmount:
-			impacts = &amount
-		}
-	}
-	return balanceDays, impacts
 }

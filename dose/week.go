@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"slices"
 
+	"example.org/posology/dose/beside"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
@@ -45,6 +46,10 @@ type WeekRequest struct {
 	Chance    onerm.Chance `json:"chance,omitzero"`
 	Guideline guideline.ID `json:"guideline,omitzero"`
 
+	// Known is what work beside lifting goes by: balance that was looked at, brisk
+	// minutes now, what is in force.
+	Known beside.Known `json:"known,omitzero"`
+
 	// Days on which the person can train, all within seven days.
 	Days []units.Day `json:"days"`
 	// Minutes for one session, its warm-up included; 0: not limited.
@@ -75,16 +80,18 @@ type LeftOut struct {
 // [field.Decode] reads a stored one strictly; [encoding/json] passes over names that it
 // does not know and takes the second of two.
 type Week struct {
-	Task     string            `json:"task,omitzero"` // the client's own, as asked for
-	Phase    Phase             `json:"phase"`
-	Sessions []Session         `json:"sessions"`
-	Beside   []Beside          `json:"beside,omitempty"` // what lifting does not give
-	LeftOut  []LeftOut         `json:"left_out,omitempty"`
-	Unused   []Unused          `json:"unused,omitempty"` // tests and sets that it does not rest on
-	Review   units.Day         `json:"review"`           // look at the plan again by this day
-	Retest   units.Day         `json:"retest"`           // test strength again by this day
-	Expires  units.Day         `json:"expires"`          // follow the plan no longer than this day
-	Reasons  []evidence.Reason `json:"reasons,omitempty"`
+	Task     string        `json:"task,omitzero"` // the client's own, as asked for
+	Phase    Phase         `json:"phase"`
+	Sessions []Session     `json:"sessions"`
+	Beside   []beside.Item `json:"beside,omitempty"` // what lifting does not give
+	// NotBeside is work of that kind that was called for and is not begun.
+	NotBeside []beside.Barred   `json:"not_beside,omitempty"`
+	LeftOut   []LeftOut         `json:"left_out,omitempty"`
+	Unused    []Unused          `json:"unused,omitempty"` // tests and sets that it does not rest on
+	Review    units.Day         `json:"review"`           // look at the plan again by this day
+	Retest    units.Day         `json:"retest"`           // test strength again by this day
+	Expires   units.Day         `json:"expires"`          // follow the plan no longer than this day
+	Reasons   []evidence.Reason `json:"reasons,omitempty"`
 }
 
 // Dates returns the days that the week is held to.
@@ -148,7 +155,9 @@ func PlanWeek(r WeekRequest) (Week, error) {
 	for _, day := range days {
 		week.Sessions = append(week.Sessions, Session{day, p.items, warmUpMinutes, wholeMinutes(p.items)})
 	}
-	week.Beside = p.beside()
+	if week.Beside, week.NotBeside, err = p.besides(); err != nil {
+		return Week{}, err
+	}
 	if err := week.date(r.Screening.ReviewBy); err != nil {
 		return Week{}, err
 	}
@@ -188,6 +197,7 @@ func (r WeekRequest) validate() error {
 		bad.Add(path("/performed", i)+"/key", r.Screening.Key.Matches(s.Key))
 	}
 	bad.Add("/chance", checkChance(r.Chance))
+	bad.Add("/known", r.Known.Validate())
 	bad.Add("/days", checkDays(r.Days))
 	for i, d := range r.Days {
 		if d < r.Day && d.Check() == nil {

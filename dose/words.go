@@ -203,18 +203,6 @@ var words = evidence.Words{
 		Client:    "The first " + weeks(reviewDays) + " are for learning the movements.",
 		Clinician: begin(weeks(reviewDays)) + " of familiarisation; load rises only once somebody has observed the technique.",
 	},
-	"dose.beside-balance": {
-		Client:    "Lifting is one part. Please practise balance too, on at least two days a week.",
-		Clinician: "Lifting alone does not meet the activity guidelines of older adults: balance on at least 2 days a week.",
-	},
-	"dose.beside-aerobic": {
-		Client:    "Walk or move briskly on most days.",
-		Clinician: "Aerobic minutes belong beside strength; the number is that of the local guideline, which is not at hand here.",
-	},
-	"dose.beside-impact": {
-		Client:    "For your bones, add small hops or stamps as we showed you.",
-		Clinician: "Where bone is the goal, about 50 moderate impacts a session belong beside strength, unless spine or several low-trauma fractures rule them out.",
-	},
 	"dose.dates": {Clinician: fmt.Sprintf("Review after %s of familiarisation, later every %s; strength again after %s; no plan is followed beyond %s, or beyond a clearance that it rests on.",
 		weeks(reviewDays), spelt(buildDays/daysInWeek), spelt(retestDays/daysInWeek), spelt(expiryDays/daysInWeek))},
 	"dose.stop-and-ask": {

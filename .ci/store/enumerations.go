@@ -11,6 +11,7 @@ import (
 	"slices"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/beside"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
@@ -38,7 +39,9 @@ func (s store) enumerations() error {
 	}
 	done := map[string]int{}
 	for _, some := range []error{
-		each(s, done, dose.BesideKinds()),
+		each(s, done, beside.Holdings()),
+		each(s, done, beside.ItemKinds()),
+		each(s, done, beside.Troubles()),
 		each(s, done, dose.Flags()),
 		each(s, done, dose.Modes()),
 		each(s, done, dose.Phases()),

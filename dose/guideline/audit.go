@@ -23,9 +23,10 @@ const (
 	NotStated                    // "not stated": the recommendation says nothing about it
 	NotRecorded                  // "not recorded": it does, but what was done is not known
 	NotComparable                // "not comparable": both are known, but not counted alike, or not on one scale
+	Proposed                     // "proposed": a plan speaks of it and says no dose
 )
 
-var verdicts = field.NewVocabulary[Verdict]("verdict", "", "met", "short", "over", "not stated", "not recorded", "not comparable")
+var verdicts = field.NewVocabulary[Verdict]("verdict", "", "met", "short", "over", "not stated", "not recorded", "not comparable", "proposed")
 
 // Verdicts yields every verdict.
 func Verdicts() iter.Seq[Verdict] { return verdicts.All() }
@@ -50,6 +51,9 @@ type AuditedWeek struct {
 	BalanceDays    *int                 `json:"balance_days,omitempty"`    // with balance training
 	AerobicMinutes *int                 `json:"aerobic_minutes,omitempty"` // at moderate effort or above
 	Impacts        *int                 `json:"impacts,omitempty"`         // moderate ones, in the session with the fewest
+	// Proposed are what a plan speaks of without a dose: balance_days, aerobic_minutes or
+	// impacts. They are never met, and a number that is given goes before.
+	Proposed []Field `json:"proposed,omitempty"`
 	// Assume is the convention that bounds of weekly sets are read in where
 	// their source does not say; findings so read are marked. Not given, they are
 	// not comparable.
@@ -78,6 +82,11 @@ func (w AuditedWeek) Validate() error {
 	bad.Add("/balance_days", checkCount(w.BalanceDays, 7))
 	bad.Add("/aerobic_minutes", checkCount(w.AerobicMinutes, maxWeekMinutes))
 	bad.Add("/impacts", checkCount(w.Impacts, maxImpacts))
+	for i, f := range w.Proposed {
+		if f != FieldBalanceDays && f != FieldAerobic && f != FieldImpacts {
+			bad.Add(fmt.Sprintf("/proposed/%d", i), field.Bad(f, "balance_days, aerobic_minutes or impacts", field.ErrUnknown))
+		}
+	}
 	if w.Assume != 0 {
 		bad.Add("/assume", w.Assume.Check())
 	}

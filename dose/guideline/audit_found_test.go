@@ -42,6 +42,7 @@ func TestAuditFound(t *testing.T) {
 		{guideline.FieldBalanceDays, "", exactly(2), exactly(3), guideline.Short, guideline.Recommendation{BalanceDays: units.Exactly(3)}},
 		{guideline.FieldImpacts, "", exactly(50), exactly(50), guideline.Met, guideline.Recommendation{Impacts: units.Exactly(50)}},
 		{guideline.FieldAerobic, "", exactly(90), units.Range[float64]{}, guideline.NotStated, guideline.Recommendation{}},
+		{guideline.FieldAerobic, "", exactly(90), from(60, 90), guideline.Met, guideline.Recommendation{Aerobic: units.Must(units.Between(60, 90))}},
 		{guideline.FieldSides, "right, one-arm-dumbbell-row", exactly(1), exactly(3), guideline.Short, guideline.Recommendation{}},
 		{guideline.FieldPushPull, "push", exactly(3), units.Range[float64]{}, guideline.NotStated, guideline.Recommendation{}},
 		{guideline.FieldWeeklySets, "quadriceps", exactly(5), units.AtLeast(5.0), guideline.Met, guideline.Recommendation{WeeklySets: units.AtLeast(5)}},

@@ -45,7 +45,7 @@ var lines = [...]struct {
 	{FieldHoursBetween, "hours from one day to the next", hoursBound},
 	{FieldMinutes, "minutes a session", func(r Recommendation) bound { return real(r.Minutes) }},
 	{FieldBalanceDays, "days a week", func(r Recommendation) bound { return real(r.BalanceDays) }},
-	{FieldAerobic, "minutes a week", unbounded}, // these rows hold no aerobic bound
+	{FieldAerobic, "minutes a week", func(r Recommendation) bound { return real(r.Aerobic) }},
 	{FieldImpacts, "impacts a session", func(r Recommendation) bound { return real(r.Impacts) }},
 	{FieldPushPull, "sets a week", unbounded},
 	{FieldSquatHinge, "sets a week", unbounded},
@@ -273,10 +273,20 @@ func (a *auditor) load(e volume.ExerciseWeek) {
 
 // beside adds what lifting alone does not give.
 func (a *auditor) beside() {
-	a.judge(a.line(FieldBalanceDays, "", given(a.week.BalanceDays)))
-	a.judge(a.line(FieldImpacts, "", given(a.week.Impacts)))
-	l := AuditLine{Item: FieldAerobic, Found: given(a.week.AerobicMinutes), Unit: "minutes a week", Population: a.of.Population, Fact: volume.FactLiftingAlone}
-	a.add(l, NotStated) // these rows hold no aerobic bound
+	for _, f := range [...]struct {
+		field Field
+		found *int
+	}{{FieldBalanceDays, a.week.BalanceDays}, {FieldAerobic, a.week.AerobicMinutes}, {FieldImpacts, a.week.Impacts}} {
+		l := a.line(f.field, "", given(f.found))
+		if l.Bound.IsZero() && f.field == FieldAerobic {
+			l.Fact = volume.FactLiftingAlone
+		}
+		if f.found == nil && !l.Bound.IsZero() && slices.Contains(a.week.Proposed, f.field) {
+			a.add(l, Proposed)
+			continue
+		}
+		a.judge(l)
+	}
 }
 
 // opposed adds the sets of two movements. No source has a ratio, so only one

@@ -114,7 +114,8 @@ func TestAuditWeek(t *testing.T) {
 		{"who2020-older", guideline.FieldDays, "", "met"},
 		{"who2020-older", guideline.FieldBalanceDays, "", "short"}, // 1 of 3
 		{"who2020-older", guideline.FieldSets, "", "not stated"},
-		{"who2020-older", guideline.FieldAerobic, "", "not stated"},
+		{"who2020-older", guideline.FieldAerobic, "", "not recorded"},
+		{"ukcmo2019-older", guideline.FieldAerobic, "", "not stated"},
 		{"ukcmo2019-older", guideline.FieldBalanceDays, "", "short"},
 		{"acsm2009-strength-novice", guideline.FieldSets, "goblet-squat", "met"},
 		{"acsm2009-strength-novice", guideline.FieldReps, "goblet-squat", "met"},
@@ -244,7 +245,7 @@ func TestAuditBoth(t *testing.T) {
 
 func TestAuditRefuses(t *testing.T) {
 	eight, minus, many := 8, -1, 10081
-	bad := guideline.AuditedWeek{Minutes: []float64{1440, math.NaN(), -1, 1441}, Rest: units.AtMost(60.0), BalanceDays: &eight, AerobicMinutes: &many, Impacts: &minus, Assume: 9}
+	bad := guideline.AuditedWeek{Minutes: []float64{1440, math.NaN(), -1, 1441}, Rest: units.AtMost(60.0), BalanceDays: &eight, AerobicMinutes: &many, Impacts: &minus, Assume: 9, Proposed: []guideline.Field{guideline.FieldImpacts, guideline.FieldSets}}
 	_, err := guideline.Audit(bad, guideline.Recommendation{})
 	var all field.Errors
 	if !errors.As(err, &all) {
@@ -254,7 +255,7 @@ func TestAuditRefuses(t *testing.T) {
 	for _, f := range all {
 		got = append(got, f.Path)
 	}
-	want := []string{"/totals/week", "/totals/kind", "/minutes/1", "/minutes/2", "/minutes/3", "/rest", "/balance_days", "/aerobic_minutes", "/impacts", "/assume"}
+	want := []string{"/totals/week", "/totals/kind", "/minutes/1", "/minutes/2", "/minutes/3", "/rest", "/balance_days", "/aerobic_minutes", "/impacts", "/proposed/1", "/assume"}
 	if diff := cmp.Diff(want, got); diff != "" {
 		t.Error(diff)
 	}

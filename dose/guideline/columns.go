@@ -49,6 +49,7 @@ var columns = map[string]column{
 	"impacts_per_session":                     {FieldImpacts, plain(func(r *Recommendation) any { return &r.Impacts })},
 	"period_weeks":                            {FieldWeeks, plain(func(r *Recommendation) any { return &r.Weeks })},
 	"effect":                                  {FieldEffects, readEffects},
+	"aerobic_min_per_week":                    {FieldAerobic, plain(func(r *Recommendation) any { return &r.Aerobic })},
 }
 
 // plain reads a cell that has the form of our own field.

@@ -109,7 +109,7 @@ var readers = [...]reader{
 	FieldImpacts:        ranged("moderate impacts per session", func(r Recommendation) units.Range[int] { return r.Impacts }),
 	FieldWeeks:          ranged("weeks of the programme", func(r Recommendation) units.Range[int] { return r.Weeks }),
 	FieldEffects:        worded("effects of single variables", Recommendation.effects),
-	FieldAerobic:        worded("minutes a week of aerobic training", nothingStated),
+	FieldAerobic:        ranged("minutes a week of aerobic training at moderate effort", func(r Recommendation) units.Range[int] { return r.Aerobic }),
 	FieldPushPull:       worded("sets a week of pushing and of pulling", nothingStated),
 	FieldSquatHinge:     worded("sets a week of squatting and of hinging", nothingStated),
 	FieldSides:          worded("sets a week of the left and of the right side", nothingStated),

@@ -73,6 +73,7 @@ var columns = map[string]column{
 	"impacts_per_session":                     {field: "impacts"},
 	"period_weeks":                            {field: "weeks"},
 	"effect":                                  {field: "effects"},
+	"aerobic_min_per_week":                    {field: "aerobic_minutes"},
 	"weekly_sets_per_muscle":                  {field: "weekly_sets"},
 	"rir":                                     {field: "reserve"},
 	"rest_between_exercises_s":                {field: "rest_between"},

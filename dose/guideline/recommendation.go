@@ -143,6 +143,7 @@ type Recommendation struct {
 	Impacts       units.Range[int]     `json:"impacts,omitzero"`         // moderate impacts per session
 	Weeks         units.Range[int]     `json:"weeks,omitzero"`           // of the whole programme
 	Effects       []Effect             `json:"effects,omitempty"`
+	Aerobic       units.Range[int]     `json:"aerobic_minutes,omitzero"` // minutes a week at moderate effort
 
 	Notes  string            `json:"notes,omitzero"` // in our own words
 	Source evidence.SourceID `json:"source"`

@@ -55,10 +55,8 @@ func clientWeek(p *page.Paper, week dose.Week) {
 	for i, item := range items {
 		p.ClientItem(i+1, item, nil, said)
 	}
+	p.ClientBeside(week.Beside, week.NotBeside)
 	p.Heading("Good to know")
-	for _, b := range week.Beside {
-		p.Clients("- ", b.Reasons)
-	}
 	p.Clients("- ", week.Reasons)
 	p.Say("- ", "We look at this plan together again by "+page.Day(week.Review)+".")
 }

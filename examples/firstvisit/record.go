@@ -81,9 +81,6 @@ func recordWeek(p *page.Paper, week dose.Week) {
 	}
 	p.Para(fmt.Sprintf("Phase %s.", week.Phase))
 	p.Line("")
-	for _, b := range week.Beside {
-		p.Clinicians("- ", b.Reasons)
-	}
 	p.Clinicians("- ", week.Reasons)
 	items := week.Sessions[0].Items
 	p.Line("\nFor every exercise:")
@@ -93,6 +90,8 @@ func recordWeek(p *page.Paper, week dose.Week) {
 		item.Cautions, item.Reasons = page.Only(item.Cautions, heeded), page.Only(item.Reasons, why)
 		recordItem(p, i+1, item)
 	}
+	p.Heading("Beside the lifting")
+	p.ClinicianBeside(week.Beside, week.NotBeside)
 	if len(week.LeftOut) == 0 {
 		return
 	}

@@ -31,10 +31,12 @@ func clientPaper(w io.Writer, r record.Review) error {
 		p.Line("- %s", page.Day(d))
 	}
 	clientItems(p, r)
-	p.Heading("Good to know")
-	for _, b := range r.Coming.Beside {
-		p.Clients("- ", b.Reasons)
+	if len(r.Coming.Beside) > 0 {
+		p.Heading("Beside the lifting")
+		p.Say("", "This is where one begins. If we have shown you a later step, ask us before you go on with it.")
 	}
+	p.ClientBeside(r.Coming.Beside, r.Coming.NotBeside)
+	p.Heading("Good to know")
 	p.Clients("- ", r.Coming.Reasons)
 	p.Say("- ", "We look at all of this together again by "+page.Day(r.Coming.Dates.Review)+".")
 	return closeClient(p)

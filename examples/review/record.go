@@ -190,8 +190,7 @@ func recordComing(p *page.Paper, r record.Review) {
 		p.Line("- %s", page.Day(d))
 	}
 	p.Line("")
-	for _, b := range c.Beside {
-		p.Clinicians("- ", b.Reasons)
-	}
 	p.Clinicians("- ", c.Reasons)
+	p.Heading("Beside the lifting, from the beginning")
+	p.ClinicianBeside(c.Beside, c.NotBeside)
 }

@@ -52,7 +52,7 @@ const (
 var legend = []struct{ mark, means string }{
 	{"week", "what this plan holds, from the least to the most"},
 	{"met 2-3", "within what the guideline states, which stands behind the word"},
-	{"asked", "within what it states, and only asked for in words: no exercise of this plan gives it"},
+	{"proposed", "spoken of in this plan without a dose"},
 	{"short", "less than it states"},
 	{"over", "more than it states"},
 	{"mixed", "some exercises less, some more"},
@@ -60,7 +60,6 @@ var legend = []struct{ mark, means string }{
 	{"?", "it states a bound, and sets alone do not tell whether that is kept"},
 	{"n/c", "not comparable: counted otherwise, or on another scale"},
 	{"-", "not stated"},
-	{"no number", "guidelines ask for aerobic minutes; no number is held here: read them"},
 	{"lifting alone", "the line above without what the plan puts beside lifting"},
 }
 
@@ -82,9 +81,6 @@ func printAudit(s sheet, r result) {
 			silent = append(silent, cmp.Or(l.name, strings.ReplaceAll(l.item.String(), "_", " ")))
 			continue
 		}
-		if l.beside {
-			cells = asked(cells)
-		}
 		s.line("%s", row(l.label, found(r.Columns, l.item, planned), cells))
 		if l.beside {
 			s.line("%s", row("  lifting alone", found(r.Columns, l.item, alone), cellsOf(r.Columns, l.item, alone)))
@@ -103,16 +99,6 @@ func printAudit(s sheet, r result) {
 	}
 	printExceptions(s, r.Columns)
 	printOpposed(s, r.Columns)
-}
-
-// asked says of what stands beside the lifting that it is no more than asked for.
-func asked(cells []string) []string {
-	for i, c := range cells {
-		if rest, met := strings.CutPrefix(c, "met"); met {
-			cells[i] = "asked" + rest
-		}
-	}
-	return cells
 }
 
 func printKey(s sheet, i int, c column) {
@@ -139,10 +125,9 @@ func printAlone(s sheet, columns []column) {
 	}
 	s.line("")
 	if len(parts) > 0 {
-		s.Say("Lifting alone does not meet: ", strings.Join(parts, ", ")+"; nor any guideline's aerobic minutes.")
-		return
+		s.Say("Lifting alone does not meet: ", strings.Join(parts, ", ")+".")
 	}
-	s.Say("", "Lifting alone does not meet any guideline's aerobic minutes.")
+	s.Say("", "Guidelines of public health ask for aerobic minutes too. Those of the WHO are held here; where another's line has none, read it there.")
 }
 
 func letter(i int) string { return string(rune('A' + i)) }
@@ -236,17 +221,13 @@ const unsaid = "-"
 
 var short = map[guideline.Verdict]string{
 	guideline.Met: "met", guideline.Short: "short", guideline.Over: "over",
-	guideline.NotStated: unsaid, guideline.NotRecorded: "?", guideline.NotComparable: "n/c",
+	guideline.NotStated: unsaid, guideline.NotRecorded: "?", guideline.NotComparable: "n/c", guideline.Proposed: "proposed",
 }
 
 func cellsOf(columns []column, item guideline.Field, of func(column) guideline.Report) []string {
 	var list []string
 	for _, c := range columns {
-		text := cell(findings(of(c), item))
-		if item == guideline.FieldAerobic {
-			text = "no number"
-		}
-		list = append(list, text)
+		list = append(list, cell(findings(of(c), item)))
 	}
 	return list
 }
@@ -274,10 +255,13 @@ func cell(list []guideline.AuditLine) string {
 	if len(seen) > 1 {
 		text += "*"
 	}
+	if low, has := list[0].Bound.Min(); has && seen[0] == guideline.Short && len(text) >= cellWidth {
+		text = fmt.Sprintf("short of %.3g", low) // the whole range leaves no room between cells
+	}
 	return text
 }
 
 // weight orders verdicts by what a reader must see first.
 var weight = map[guideline.Verdict]int{
-	guideline.Short: 1, guideline.Over: 2, guideline.NotComparable: 3, guideline.Met: 4, guideline.NotRecorded: 5, guideline.NotStated: 6,
+	guideline.Short: 1, guideline.Over: 2, guideline.NotComparable: 3, guideline.Proposed: 4, guideline.Met: 5, guideline.NotRecorded: 6, guideline.NotStated: 7,
 }

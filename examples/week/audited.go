@@ -44,6 +44,7 @@ func audited(r record.Record) (result, error) {
 
 func compared(r record.Record, week dose.Week, prescribed guideline.AuditedWeek) ([]column, error) {
 	alone, none := prescribed, 0
+	alone.Proposed = nil
 	alone.BalanceDays, alone.AerobicMinutes, alone.Impacts = &none, &none, &none
 	list := choose(r, week)
 	for i := range list {

@@ -1,10 +1,13 @@
 package main
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/beside"
+	"example.org/posology/examples/internal/page"
 	"example.org/posology/units"
 )
 
@@ -15,18 +18,31 @@ func trains(days []units.Day, d units.Day) bool { return slices.Contains(days, d
 // besides lays what belongs beside the sessions on the days of the week.
 func besides(week dose.Week, sessions []units.Day, monday units.Day) [daysInWeek][]string {
 	var out [daysInWeek][]string
+	minutes := 0
 	for _, b := range week.Beside {
+		if b.Kind == beside.Balance {
+			minutes += b.Minutes
+		}
+	}
+	said := false
+	for _, b := range week.Beside {
+		text := page.BesideText(b)
+		if b.Kind == beside.Balance {
+			if said {
+				continue // all balance items are done together
+			}
+			text, said = fmt.Sprintf("balance, %d minutes", minutes), true
+		}
 		for _, i := range placed(b, sessions, monday) {
-			out[i] = append(out[i], besideText(b))
+			out[i] = append(out[i], text)
 		}
 	}
 	return out
 }
 
-// placed returns the days of an activity: brisk movement on the days without a
-// session; balance and impact with the sessions, and balance on further days
-// while it needs more.
-func placed(b dose.Beside, sessions []units.Day, monday units.Day) []int {
+// placed returns the days of an item: as many as it asks for, walking on days without a
+// session first, all else on those with one first.
+func placed(b beside.Item, sessions []units.Day, monday units.Day) []int {
 	var with, without []int
 	for i := range daysInWeek {
 		if trains(sessions, monday+units.Day(i)) {
@@ -35,24 +51,13 @@ func placed(b dose.Beside, sessions []units.Day, monday units.Day) []int {
 			without = append(without, i)
 		}
 	}
-	switch need, _ := b.Days.Min(); {
-	case b.Kind == dose.Aerobic:
-		return without
-	case len(with) < need:
-		return append(with, without[:need-len(with)]...)
-	default:
-		return with
+	first, then := with, without
+	if b.Kind == beside.Aerobic {
+		first, then = without, with
 	}
-}
-
-func besideText(b dose.Beside) string {
-	switch b.Kind {
-	case dose.Balance:
-		return "balance practice"
-	case dose.Impact:
-		return b.Amount.String() + " impacts"
-	}
-	return "brisk walking or other movement"
+	need, _ := b.Days.Min()
+	days := append(first, then...)
+	return days[:min(need, len(days))]
 }
 
 func listed(what []string) string {

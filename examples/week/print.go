@@ -32,6 +32,11 @@ func printWeek(w io.Writer, r result) error {
 	}
 	printCalendar(s, r)
 	printSession(s, *r.Visit.Week)
+	s.ClientBeside(r.Visit.Week.Beside, nil)
+	if out := r.Visit.Week.NotBeside; len(out) > 0 {
+		s.Heading("Beside the lifting, not begun")
+		s.ClinicianBeside(nil, out)
+	}
 	printLeftOut(s, r.Visit.Week.LeftOut)
 	printUnused(s, r.Visit.Week.Unused)
 	s.Heading("Why so")
@@ -60,8 +65,8 @@ func printScreening(s sheet, v record.Plan) {
 }
 
 // printCalendar prints seven days. The days of sessions are the plan's; those
-// of the activities beside it are proposed here: balance first on the days of
-// sessions, brisk movement on the others.
+// of the work beside it are proposed here: balance first on the days of
+// sessions, walking on the others.
 func printCalendar(s sheet, r result) {
 	week, totals := *r.Visit.Week, r.Prescribed.Totals
 	s.Heading("The week")
@@ -80,10 +85,10 @@ func printCalendar(s sheet, r result) {
 			what = append([]string{fmt.Sprintf("strength, %s in %d minutes", count(len(first.Items), "exercise"), first.Minutes)}, what...)
 		}
 		_, month, n := date.Date()
-		s.line("  %-10s%2d %-10s %s", date.Weekday(), n, month, listed(what))
+		s.Say(fmt.Sprintf("  %-10s%2d %-10s ", date.Weekday(), n, month), listed(what))
 	}
 	s.line("")
-	s.Say("", fmt.Sprintf("Strength: %d minutes a week, warm-ups included. The days of balance practice and brisk movement are a proposal; their minutes come on top.", all))
+	s.Say("", fmt.Sprintf("Strength: %d minutes a week, warm-ups included. The days of what stands beside it are a proposal; its minutes come on top.", all))
 }
 
 // printSession prints what is done on each day of strength.

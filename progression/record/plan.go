@@ -4,6 +4,7 @@ import (
 	"errors"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/beside"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/screening"
@@ -102,7 +103,7 @@ func (r Record) requested(l *log, day units.Day) (Plan, dose.WeekRequest, error)
 	}
 	return p, dose.WeekRequest{
 		Day: day, Seen: r.Seen, Screening: p.Screening, Goal: r.Goal, Phase: r.Phase, Exercises: r.Exercises, Estimates: p.Estimates, Performed: r.Tests, Kit: l.kit, Guideline: r.Guideline,
-		Days: r.Days, Minutes: r.Minutes, Task: r.Task, Catalogue: l.catalogue,
+		Known: r.known(), Days: r.Days, Minutes: r.Minutes, Task: r.Task, Catalogue: l.catalogue,
 	}, nil
 }
 
@@ -155,7 +156,7 @@ func (p Plan) Reasons() []evidence.Reason {
 		return append(append(all, p.Stop.Constraint), p.Stop.Free...)
 	}
 	all = append(all, p.Week.Reasons...)
-	all = append(append(all, ofUnused(p.Week.Unused)...), ofBeside(p.Week.Beside)...)
+	all = append(append(all, ofUnused(p.Week.Unused)...), ofBeside(p.Week.Beside, p.Week.NotBeside)...)
 	for _, item := range p.Week.Sessions[0].Items {
 		all = append(append(all, item.Cautions...), item.Reasons...)
 	}
@@ -184,10 +185,29 @@ func ofUnused(list []dose.Unused) []evidence.Reason {
 	return all
 }
 
-func ofBeside(list []dose.Beside) []evidence.Reason {
+func ofBeside(list []beside.Item, barred []beside.Barred) []evidence.Reason {
 	var all []evidence.Reason
-	for _, b := range list {
-		all = append(all, b.Reasons...)
+	for _, i := range list {
+		all = append(all, i.Reasons...)
+	}
+	for _, b := range barred {
+		all = append(append(all, b.Reasons...), b.Free...)
 	}
 	return all
+}
+
+// known is what work beside lifting goes by: the minutes of a week that were told.
+func (r Record) known() beside.Known {
+	a := r.Profile.Activity
+	if a == nil {
+		return beside.Known{}
+	}
+	minutes, none := a.DaysPerWeek*a.Minutes, 0
+	switch {
+	case a.Intensity >= screening.Moderate:
+		return beside.Known{Brisk: &minutes, Easy: &none}
+	case a.Intensity == screening.Light:
+		return beside.Known{Brisk: &none, Easy: &minutes}
+	}
+	return beside.Known{Brisk: &none, Easy: &none}
 }

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/beside"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression"
 	"example.org/posology/progression/rule"
@@ -35,10 +36,12 @@ type Review struct {
 
 // Coming is the week of the next visit, and the dates after it.
 type Coming struct {
-	Days    []units.Day       `json:"days"`
-	Dates   dose.Dates        `json:"dates"`
-	Beside  []dose.Beside     `json:"beside,omitempty"`
-	Reasons []evidence.Reason `json:"reasons,omitempty"`
+	Days   []units.Day   `json:"days"`
+	Dates  dose.Dates    `json:"dates"`
+	Beside []beside.Item `json:"beside,omitempty"` // as it is begun: a record does not keep the step reached
+	// NotBeside is what of it is not begun.
+	NotBeside []beside.Barred   `json:"not_beside,omitempty"`
+	Reasons   []evidence.Reason `json:"reasons,omitempty"`
 }
 
 // Assess looks back on a day, and decides on every exercise that is asked for:
@@ -127,7 +130,7 @@ func (r Record) coming(re Review, w *dose.Week) *Coming {
 	if w == nil || !slices.ContainsFunc(re.Items, Decided.prescribed) {
 		return nil
 	}
-	c := &Coming{Dates: r.renewed(re.InForce, *w), Beside: w.Beside, Reasons: w.Reasons}
+	c := &Coming{Dates: r.renewed(re.InForce, *w), Beside: w.Beside, NotBeside: w.NotBeside, Reasons: w.Reasons}
 	for _, s := range w.Sessions {
 		c.Days = append(c.Days, s.Day)
 	}
@@ -194,7 +197,7 @@ func (re Review) Reasons() []evidence.Reason {
 	}
 	all = append(all, doses...)
 	if re.Coming != nil {
-		all = append(append(all, re.Coming.Reasons...), ofBeside(re.Coming.Beside)...)
+		all = append(append(all, re.Coming.Reasons...), ofBeside(re.Coming.Beside, re.Coming.NotBeside)...)
 	}
 	return all
 }

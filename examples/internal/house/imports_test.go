@@ -38,7 +38,10 @@ var mayImport = map[string][]string{
 	// The forms of curves: onerm evaluates them, fit needs their slopes too.
 	"dose/onerm/internal/bend": {"units/field", "units"},
 
-	"dose":      second,
+	// What stands beside lifting knows no lift: dose puts it in the week.
+	"dose/beside": slices.Concat(first, []string{"dose/exercise", "dose/volume", "dose/guideline"}),
+
+	"dose":      slices.Concat(second, []string{"dose/beside"}),
 	"dose/rota": slices.Concat(second, []string{"dose"}),
 
 	// What engine, visit and rules all need is rule's: advice, the size of a step, the
@@ -55,7 +58,7 @@ var mayImport = map[string][]string{
 		"progression/internal/given", "progression/internal/say"}),
 	"progression/protocol": slices.Concat(ground, []string{"dose/equipment"}),
 	"progression/simulate": slices.Concat(second, []string{"dose", "progression", "progression/rule", "progression/programme", "progression/visit"}),
-	"progression/record":   slices.Concat(second, []string{"dose", "dose/rota", "progression", "progression/rule", "progression/programme", "progression/visit", "progression/protocol"}),
+	"progression/record":   slices.Concat(second, []string{"dose", "dose/beside", "dose/rota", "progression", "progression/rule", "progression/programme", "progression/visit", "progression/protocol"}),
 }
 
 func TestImportsPointDown(t *testing.T) {

@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/beside"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
@@ -27,6 +28,7 @@ import (
 // allFacts are the facts of the packages that state any.
 var allFacts = map[string]iter.Seq[evidence.Fact]{
 	"dose":           dose.Facts(),
+	"dose/beside":    beside.Facts(),
 	"dose/exercise":  exercise.Facts(),
 	"dose/guideline": guideline.Facts(),
 	"dose/onerm":     onerm.Facts(),
@@ -48,6 +50,7 @@ var allFacts = map[string]iter.Seq[evidence.Fact]{
 // allWords are the words of the packages that give reasons.
 var allWords = map[string]evidence.Words{
 	"dose":          dose.Words().Copy(),
+	"dose/beside":   beside.Words().Copy(),
 	"dose/exercise": exercise.Words().Copy(),
 	"dose/onerm":    onerm.Words().Copy(),
 	"dose/rota":     rota.Words().Copy(),

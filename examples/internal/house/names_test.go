@@ -36,6 +36,7 @@ var shared = map[string]string{
 	"Marked":       "the type, and in evidence the constructor of a value that is one",
 	"Mass":         "the type, and in evidence the constructor of a value that is one",
 	"Minutes":      "the unit of a score, and in evidence the constructor of a value in it",
+	"Next":         "what comes after what happened, of an exercise and of what stands beside it",
 	"Options":      "how the one thing is done that a package does",
 	"Percent":      "the same unit, of an effect and of a score",
 	"Power":        "the same quality, as a goal and as the phase that trains it",

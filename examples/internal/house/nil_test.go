@@ -11,6 +11,7 @@ import (
 	"testing"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/beside"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
@@ -51,7 +52,8 @@ var withPointerMethods = []reflect.Type{
 	of[volume.Convention](), of[volume.Counter](), of[volume.Deviation](),
 	of[volume.TallyKind](), of[volume.VolumeLoad](), of[volume.Movement](), of[volume.Per](),
 	of[volume.Sets](), of[volume.Tally](), of[volume.ISOWeek](),
-	of[dose.BesideKind](), of[dose.ConstraintError](), of[dose.Flag](),
+	of[beside.Holding](), of[beside.ItemKind](), of[beside.Trouble](),
+	of[dose.ConstraintError](), of[dose.Flag](),
 	of[dose.Frame](), of[dose.Mode](), of[dose.Phase](),
 	of[programme.Criterion](), of[programme.Exit](), of[programme.HappeningKind](),
 	of[programme.CriterionState](), of[programme.Standing](),

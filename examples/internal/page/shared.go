@@ -28,12 +28,12 @@ func (p *Paper) ClientShared(items []dose.Prescription) []string {
 }
 
 // inAll returns what the lists of all items hold, in the order of the first.
-func inAll[T any](items []dose.Prescription, list func(dose.Prescription) []T, holds func([]T, T) bool) []T {
+func inAll[I, T any](items []I, list func(I) []T, holds func([]T, T) bool) []T {
 	if len(items) == 0 {
 		return nil
 	}
 	return slices.DeleteFunc(slices.Clone(list(items[0])), func(t T) bool {
-		return slices.ContainsFunc(items, func(other dose.Prescription) bool { return !holds(list(other), t) })
+		return slices.ContainsFunc(items, func(other I) bool { return !holds(list(other), t) })
 	})
 }
 

@@ -1,0 +1,43 @@
+package beside_test
+
+import (
+	"fmt"
+	"log"
+
+	"example.org/posology/dose/beside"
+	"example.org/posology/dose/guideline"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+// An invented woman of 81 who is to have a hand on something firm, with a helper beside her.
+func Example() {
+	day := units.Must(units.NewDay(2026, 11, 30))
+	outcome := screening.Waived("an example", body.Person{Age: 81, Sex: body.Female, Training: body.Novice}, screening.WithHelper, day)
+	outcome.Limits.Support = true
+	s := beside.Situation{Day: day, Screening: outcome, Goal: guideline.Bone}
+	items, barred, err := beside.Start(s)
+	if err != nil {
+		log.Fatal(err)
+	}
+	for _, i := range items {
+		fmt.Printf("%s: %s, %s, %d a week\n", i.Kind, i.Name, i.Hands, i.WeeklyMinutes())
+	}
+	for _, b := range barred {
+		fmt.Printf("%s, %s: %s\n", b.Kind, b.Track, beside.Words().Clinician(b.Reasons[0]))
+	}
+	next, err := beside.Next(items[0], beside.Happened{Days: 2, Least: 10}, s)
+	if err != nil {
+		log.Fatal(err)
+	}
+	fmt.Println("next:", next.Name)
+	// Output:
+	// balance: standing with the feet together, both hands, 15 a week
+	// balance: shifting the weight, both hands, 15 a week
+	// balance: marching on the spot, both hands, 15 a week
+	// aerobic: walking, or other movement that goes on, , 50 a week
+	// balance, one-leg: Goes no further until 3 stances of the four-stage balance test were held.
+	// impact, impact: No impact item: support is asked for, or half-tandem was not held.
+	// next: standing with one foot half ahead
+}
