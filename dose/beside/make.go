@@ -160,7 +160,7 @@ func (s *Situation) power(i *Item) {
 		i.because(weekly(i.Days, row, guideline.FieldDays))
 	} else {
 		i.Load, _ = s.band()
-		i.because(evidence.Because("beside.power-load", factOf(row, guideline.FieldLoad), factPowerLoad).With(evidence.Shares("band", i.Load)))
+		i.because(evidence.Because("beside.power-load", factOf(row, guideline.FieldLoad), factPowerLoad).With(evidence.Share("band", i.Load)))
 	}
 	i.because(evidence.Because("beside.slower", factSlower).With(evidence.Share("slower", i.Slower)))
 	if i.Sets > 0 {
