@@ -105,7 +105,7 @@ func (p Profile) coveredAll(items []item) (Intensity, bool) {
 	for _, it := range items {
 		var codes room
 		i, ok := p.covered(it.appendNeeded(codes[:0]))
-		if !ok || it.kind == Symptom && it.released == nil {
+		if !ok || it.kind == Symptom && (it.released == nil || p.kept(it.entry)) {
 			return 0, false
 		}
 		hardest = min(hardest, i)

@@ -81,6 +81,10 @@ type entry struct {
 	from    provenance
 	effect  effect
 
+	finer    *finer  // what further questions make of it
+	sited    *effect // once its place is known; the place itself is spared too
+	dropped  bool    // off the newer of two lists: see [Policy]
+	named    []Code  // further codes by which a clearance may name it
 	released *effect // with a clearance that covers it; nil: none counts
 	dated    *dated  // what changes once its day is known
 	balance  bool    // fainting or falling: no lone standing, overhead or over-the-face work
@@ -103,6 +107,8 @@ type entry struct {
 type dated struct {
 	weeks, months int // since the event
 	later         effect
+	next          *dated // and what follows later still
+	test          bool   // tests of strength before it say nothing
 }
 
 func (e *entry) factID() evidence.FactID { return factPrefix + evidence.FactID(e.code) }
@@ -118,7 +124,7 @@ func (e *entry) listed() Code {
 
 var (
 	entries = numbered(diseaseEntries, symptomEntries, heartEntries, failureEntries, conditionEntries, moreConditions, triggerEntries, frailtyEntries,
-		widerEntries, redFlags, happenings, readings, moreReadings, lowEntries, floorEntries, topics, moreTopics, stops)
+		widerEntries, dailyEntries, redFlags, finerFlags, happenings, readings, moreReadings, lowEntries, floorEntries, finerTopics, topics, moreTopics, stops)
 	index = indexEntries()
 )
 

@@ -49,7 +49,7 @@ func appendDiabetes(items []item) []item {
 // appendNamed adds the codes of which a clearance may name any to lift the item.
 func (it item) appendNamed(codes []Code) []Code {
 	if it.by == nil {
-		return append(codes, it.code)
+		return append(append(codes, it.code), it.named...)
 	}
 	return append(append(codes, it.by...), diabetesCodes...)
 }

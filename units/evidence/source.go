@@ -39,4 +39,4 @@ func LookUp(id SourceID) (Source, bool) {
 }
 
 // sources are kept by subject, one file each.
-var sources = [][]Source{effortSources, loadRepsSources, screeningSources, guidelineSources, exerciseSources, progressionSources, functionSources, volumeSources}
+var sources = [][]Source{effortSources, loadRepsSources, screeningSources, guidelineSources, exerciseSources, progressionSources, functionSources, volumeSources, dailySources}
