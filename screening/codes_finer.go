@@ -35,7 +35,7 @@ var (
 
 	dizzyFiner        = &finer{grave: []Code{dizzyFaint, dizzyNew}, settled: tell, explained: true, kept: []Code{dizzyFaint}}
 	claudicationFiner = &finer{grave: []Code{crampNew}, settled: tellModerate, explained: true}
-	cataract          = &finer{grave: []Code{notCataract}, settled: askNothing,
+	cataract          = &finer{grave: []Code{notCataract}, settled: askNothing.with(eyeSpared.limits),
 		dated: &dated{weeks: eyeWeeks, later: eyeSpared, next: &dated{weeks: eyeFreeWeeks, later: nothingFound}}}
 	freeOfSurgeon    = &finer{grave: []Code{replacementLimited}, settled: lookImpact, dated: &dated{weeks: replacementWeeks, later: tellImpact}}
 	hipFreeOfSurgeon = &finer{grave: []Code{replacementLimited}, settled: lookImpact.avoiding(body.DeepKneeBend), dated: &dated{weeks: replacementWeeks, later: tellImpact}}
@@ -121,7 +121,9 @@ var finerFacts = []evidence.Fact{
 	{ID: successorFact, Value: "where an older list is stricter than one that came after it the newer one is followed unless the policy says otherwise: risk factors and diabetes by themselves are relative contraindications of AHA 2007 and none of ACSM 2015", Basis: evidence.Design},
 	{ID: untakenFact, Value: fmt.Sprintf("a pressure that was not measured lets no more go on than one above %d/%d mmHg and is taken within %d days", relativeSystolic, relativeDiastolic, pressureDays), Basis: evidence.Design, From: []evidence.FactID{factPrefix + evidence.FactID(pressureRelative)}},
 	{ID: chronicFact, Value: "signs of the spine that are pain of years and the same, or a cancer that is neither treated nor followed, are looked at or asked about together; with any other sign they stop", Basis: evidence.Design, From: []evidence.FactID{togetherFact}},
-	{ID: replacedLongFact, Value: fmt.Sprintf("a hip or knee replaced %d months ago is asked about no more; usual precautions after a hip end after 6 to 12 weeks, by some never", replacementMonths), Basis: evidence.Design, From: []evidence.FactID{factPrefix + "total_hip_replacement"}},
+	{ID: replacedLongFact, Value: fmt.Sprintf("a hip or knee replaced %d months ago is asked about no more; impact stays low", replacementMonths), Basis: evidence.Design, From: []evidence.FactID{hipFact, factPrefix + "total_knee_replacement"}},
+	{ID: hipFact, Value: "after the posterior approach usual precautions last 6 to 12 weeks, by some surgeons for life", Source: "eannucci2019", Basis: evidence.Published},
+	{ID: shoulderFact, Value: "of 99 surgeons weights are not allowed after a reverse replacement of the shoulder, and undecided after an anatomic one: always the surgeon's own figure", Source: "magnussen2011", Basis: evidence.Published},
 	{ID: deviceFact, Value: fmt.Sprintf("for %d weeks or more no strength work that pulls at the wound; legs go on", deviceWeeks), Source: "acsmdevice2010", Basis: evidence.Published},
 	{ID: cataractFact, Value: fmt.Sprintf("after a cataract operation gentle exercise from day 3 to 7, normal exercise from day 7 to 10; here asked within %d weeks, and nothing is left from %d weeks on unless told otherwise", eyeWeeks, eyeFreeWeeks), Source: "rcscataract", Basis: evidence.Published},
 	{ID: eyeFact, Value: "drainage for glaucoma: no heavy lifting for 2 weeks; retina or gas: 2 weeks at least; always the eye surgeon", Source: "eyeleaflets", Via: "single leaflets", Basis: evidence.Secondary},
@@ -136,6 +138,8 @@ const (
 	untakenFact      = factPrefix + "pressure-untaken"
 	chronicFact      = factPrefix + "chronic-signs"
 	replacedLongFact = factPrefix + "replaced-long-ago"
+	hipFact          = factPrefix + "hip-precautions"
+	shoulderFact     = factPrefix + "shoulder-figure"
 	deviceFact       = factPrefix + "device-side"
 	cataractFact     = factPrefix + "cataract"
 	eyeFact          = factPrefix + "eye-surgeon"

@@ -24,7 +24,7 @@ var widerEntries = []entry{
 	{code: "unstable_neurological_disease", kind: Condition, wider: true, meaning: "neurological disease that worsens fast or is not stable", from: wider("neurological disease that worsens fast or is not stable"), effect: askNothing, balance: true},
 	{code: "intoxicated", kind: Condition, wider: true, meaning: "under the influence of alcohol or drugs", from: wider("under the influence of alcohol or drugs"), effect: askNothing, balance: true},
 	{code: "retinal_bleed_or_detachment", kind: Condition, wider: true, meaning: "bleed or detachment of the retina, or severe proliferative disease", from: wider("a bleed or detachment of the retina, or severe proliferative disease"), effect: seeToday},
-	{code: "recent_eye_operation", kind: Condition, wider: true, meaning: "eye operation not long ago", from: wider("an eye operation not long ago"), effect: askNothing, also: []evidence.FactID{cataractFact, eyeFact},
+	{code: "recent_eye_operation", kind: Condition, wider: true, meaning: "eye operation not long ago", from: wider("an eye operation not long ago"), effect: askNothing.with(eyeSpared.limits), also: []evidence.FactID{cataractFact, eyeFact},
 		finer: cataract, released: &eyeSpared, dated: &dated{months: eyeMonths, later: eyeSpared}},
 	{code: "copd_uncontrolled", kind: Condition, wider: true, meaning: "COPD not under control", from: wider("COPD not under control"), effect: askNothing},
 	{code: "unstable_or_injured_joint", kind: Condition, wider: true, meaning: "joint, tendon or ligament unstable or freshly injured", from: wider("a joint, tendon or ligament unstable or freshly injured"), effect: askNoLoad, sited: &ask},

@@ -169,8 +169,13 @@ var readingMoves = []move{
 		if p.BP == nil || p.Diseases.Of("renal") == screening.No && p.Conditions.Of("uncontrolled_hypertension") == screening.No && p.Conditions.Of("hypertension") == screening.No {
 			return false
 		}
+		// An untaken pressure lets no more go on than one above 160/100 mmHg.
+		last := p.BP
+		if p.BPAgain != nil {
+			last = p.BPAgain
+		}
 		p.BP, p.BPAgain = nil, nil
-		return true
+		return inBand(last) && last.Systolic <= 170 && last.Diastolic < 100
 	}},
 	{"low pulse", func(_ *rand.Rand, p *screening.Profile) bool {
 		was := p.RestingPulse

@@ -184,18 +184,20 @@ type Variant uint8
 
 // Variants.
 const (
-	_            Variant = iota // as it stands
-	FirstReading                // "first reading": read once, and to be read again
-	LongAgo                     // "long ago": its day lies far enough back
-	Agreed                      // "agreed": with a clearance in force that names it
-	LookedAt                    // "looked at": known, looked at and unchanged, as the finer questions say
-	LongPast                    // "long past": its day lies so far back that little is left of it
-	ByNewerList                 // "by the newer list": an older list would hold it, see [Policy]
-	ItsPlace                    // "its place": only its place in the body is held
-	ForVigorous                 // "for vigorous effort": for the vigorous effort that is wanted
+	_             Variant = iota // as it stands
+	FirstReading                 // "first reading": read once, and to be read again
+	LongAgo                      // "long ago": its day lies far enough back
+	Agreed                       // "agreed": with a clearance in force that names it
+	LookedAt                     // "looked at": known, looked at and unchanged, as the finer questions say
+	LookedAtLater                // "looked at, long ago": both
+	LookedAtPast                 // "looked at, long past": both
+	LongPast                     // "long past": its day lies so far back that little is left of it
+	ByNewerList                  // "by the newer list": an older list would hold it, see [Policy]
+	ItsPlace                     // "its place": only its place in the body is held
+	ForVigorous                  // "for vigorous effort": for the vigorous effort that is wanted
 )
 
-var variants = field.NewVocabulary[Variant]("variant", "", "first reading", "long ago", "agreed", "looked at", "long past", "by the newer list", "its place", "for vigorous effort")
+var variants = field.NewVocabulary[Variant]("variant", "", "first reading", "long ago", "agreed", "looked at", "looked at, long ago", "looked at, long past", "long past", "by the newer list", "its place", "for vigorous effort")
 
 // Variants yields every variant.
 func Variants() iter.Seq[Variant] { return variants.All() }

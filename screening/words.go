@@ -44,7 +44,7 @@ const (
 var stageVariants = [...]evidence.ReasonCode{plainly, laterOn, longAfter}
 
 // variantOf are the variants that reasons have; what is not known is no variant.
-var variantOf = map[evidence.ReasonCode]Variant{laterOn: LongAgo, longAfter: LongPast, withClearance: Agreed, lookedAtOnce: LookedAt, lookedAtOnce + laterOn: LookedAt, lookedAtOnce + longAfter: LongPast,
+var variantOf = map[evidence.ReasonCode]Variant{laterOn: LongAgo, longAfter: LongPast, withClearance: Agreed, lookedAtOnce: LookedAt, lookedAtOnce + laterOn: LookedAtLater, lookedAtOnce + longAfter: LookedAtPast,
 	byNewerList: ByNewerList, itsPlace: ItsPlace, vigorously: ForVigorous, onceMore: FirstReading}
 
 // finding is one of a code, in one of the variants above.

@@ -14,7 +14,7 @@ func (e *entry) finerWords(w evidence.Words, client clientText, rule string) {
 	e.dated.words(w, code, rule, cmp.Or(client.later, client.says), client.long)
 	if f := e.finer; f != nil {
 		w[code+lookedAtOnce] = evidence.Wording{Client: cmp.Or(client.known, thanks), Clinician: rule + f.settled.String() + ", as it was looked at and has not changed." + f.standing()}
-		f.dated.words(w, code+lookedAtOnce, rule, cmp.Or(client.known, thanks), cmp.Or(client.long, thanks))
+		f.dated.words(w, code+lookedAtOnce, rule, cmp.Or(client.after, thanks), cmp.Or(client.long, thanks))
 	}
 	if e.sited != nil {
 		w[code+itsPlace] = evidence.Wording{Client: cmp.Or(client.place, thanks), Clinician: rule + e.sited.String() + ", and work of its place alone is held."}

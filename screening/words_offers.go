@@ -47,7 +47,8 @@ var offered = map[Code]Meanwhile{
 var heldTexts = map[Code]string{
 	"flags-chronic":        "About your back, and the pain you have had for long: we look at it together when you come.",
 	"flags-chronic-past":   "Please mention the pain to your doctor, because of the cancer you once had.",
-	"branch.N2.newer-list": "", "branch.N1": "", "branch.A1": "", "branch.A2": "Please tell your doctor that you train.",
+	"branch.N2.newer-list": "Please let your doctor know that you train.",
+	"branch.N1":            "", "branch.A1": "", "branch.A2": "Please tell your doctor that you train.",
 	"branch.A2.vigorous":  "Please ask your doctor before you train hard.",
 	"branch.N2.clearance": "", "branch.N3.clearance": "", "branch.A3.clearance": "",
 

@@ -99,10 +99,15 @@ func (d drawing) finely(p *screening.Profile, age, burden float64) {
 			p.Events = append(p.Events, screening.Event{Code: a.code, Day: day})
 		}
 	}
-	d.places()
+	at := d.places()
+	for _, code := range sited {
+		if region := at[code]; region != 0 && slices.Contains(asked, code+"_site") && has(p.Conditions, code) {
+			p.Sites = append(p.Sites, screening.Site{Code: code, Region: region})
+		}
+	}
 }
 
-// places draws where what has a place is, for everybody. Nothing asks for it yet.
+// places draws where what has a place is, for everybody.
 func (d drawing) places() map[screening.Code]body.Region {
 	list := map[screening.Code]body.Region{}
 	for _, code := range sited {

@@ -23,7 +23,7 @@ func (t *tally) print(w io.Writer, all bool) {
 	}
 	t.ages(w)
 	t.heading(w, "Where people are sent")
-	for _, r := range []screening.Route{screening.NoRoute, screening.Tell, screening.AskFirst, screening.SameDay, screening.Emergency} {
+	for _, r := range []screening.Route{screening.NoRoute, screening.Tell, screening.PhysioLooks, screening.AskFirst, screening.SameDay, screening.Emergency} {
 		t.share(w, r.String(), t.route[r])
 	}
 	t.rules(w)
