@@ -2,7 +2,7 @@
 // everybody and prints what share the rules stop, send to ask and limit, in all
 // and by finding, so that the joining of the rules can be judged.
 //
-//	go run ./examples/population [-n 10000] [-seed 1] [-unknown 1] [-all]
+//	go run ./examples/population [-n 10000] [-seed 1] [-unknown 1] [-compare] [-all]
 //
 // The shares that people are drawn with stand in rates.go. They are invented:
 // made up to be plausible, taken from nowhere, and no figures to quote. The

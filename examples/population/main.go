@@ -6,6 +6,8 @@ import (
 	"fmt"
 	"io"
 	"os"
+
+	"example.org/posology/screening"
 )
 
 func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
@@ -20,6 +22,7 @@ func run(args []string, stdout, stderr io.Writer) int {
 	n := flags.Int("n", 10000, "how many `people`")
 	seed := flags.Uint64("seed", 1, "the `seed` of the draw")
 	unknown := flags.Float64("unknown", 1, "how many times as many answers are not known: 1 to 2")
+	compare := flags.Bool("compare", false, "print the module's own policy beside one that follows the older lists")
 	all := flags.Bool("all", false, "print every finding, rare ones too")
 	if err := flags.Parse(args); err != nil {
 		return 2
@@ -32,21 +35,21 @@ func run(args []string, stdout, stderr io.Writer) int {
 		fmt.Fprintf(stderr, "population: -n takes 1 to %d people, and there are no other arguments\n", most)
 		return 2
 	}
-	t := newTally()
-	d := draws(*seed, *unknown)
-	for range *n {
-		p, o, err := d.screened()
-		if err == nil {
-			t.add(p.Age, o)
-			err = t.untriggered(p, o)
-		}
-		if err != nil {
-			fmt.Fprintln(stderr, "population:", err)
-			return 1
-		}
+	t, err := tallied(*n, draws(*seed, *unknown), screening.Policy{})
+	other := t
+	if err == nil && *compare {
+		other, err = tallied(*n, draws(*seed, *unknown), older)
+	}
+	if err != nil {
+		fmt.Fprintln(stderr, "population:", err)
+		return 1
 	}
 	out := bufio.NewWriter(stdout)
-	t.print(out, *all)
+	if *compare {
+		beside(out, t, other)
+	} else {
+		t.print(out, *all)
+	}
 	if err := out.Flush(); err != nil {
 		fmt.Fprintln(stderr, "population:", err)
 		return 1
@@ -55,4 +58,23 @@ func run(args []string, stdout, stderr io.Writer) int {
 		return 1
 	}
 	return 0
+}
+
+// older follows the older list wherever there are two, and ADA 2016 nowhere.
+var older = screening.Policy{RiskFactors: screening.OlderList, DiabetesStart: screening.OlderList}
+
+// tallied screens n people by a policy.
+func tallied(n int, d drawing, policy screening.Policy) (*tally, error) {
+	t := newTally()
+	for range n {
+		p, o, err := d.screened(policy)
+		if err == nil {
+			t.add(p.Age, o)
+			err = t.untriggered(p, o)
+		}
+		if err != nil {
+			return nil, err
+		}
+	}
+	return t, nil
 }
