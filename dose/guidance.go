@@ -113,6 +113,9 @@ func guideFor(r *Request) guide {
 	}
 	g.fillLoad(r)
 	g.fillCount(r)
+	if r.Exercise.Measure == exercise.Repetitions {
+		g.raiseCount(r.Screening.Limits.LeastCount)
+	}
 	g.fillSets(r)
 	g.fillTimes()
 	g.fillReserve(r)
@@ -247,6 +250,18 @@ func (g *guide) fillCount(r *Request) {
 	g.count = closed(both)
 	g.first, _ = g.count.Min()
 	g.because(evidence.Because("dose.count", g.rests(factOf(g.row, guideline.FieldReps), ex.CountFact)...).With(evidence.Count("count", g.count)))
+}
+
+// raiseCount leaves out counts below what screening asks for.
+func (g *guide) raiseCount(least int) {
+	low, _ := g.count.Min()
+	high, _ := g.count.Max()
+	if least <= low {
+		return
+	}
+	g.count, _ = units.Between(least, max(high, least))
+	g.first = max(g.first, least)
+	g.because(evidence.Because("dose.count-limit", g.rests(factLimits)...).With(evidence.Count("least", least)))
 }
 
 // ownCount is for rows that state no repetitions.

@@ -42,9 +42,9 @@ var (
 )
 
 // looked is lookedAtSign for the sign that one question is about.
-func looked(question Code) *finer {
+func looked(by Code) *finer {
 	f := *lookedAtSign
-	f.grave = []Code{question}
+	f.grave = []Code{by}
 	return &f
 }
 

@@ -83,7 +83,7 @@ type entry struct {
 
 	finer    *finer  // what further questions make of it
 	sited    *effect // once its place is known; the place itself is spared too
-	dropped  bool    // off the newer of two lists: see [Policy]
+	dropped  bool    // off the newer of two lists: see [JoinPolicy]
 	named    []Code  // further codes by which a clearance may name it
 	released *effect // with a clearance that covers it; nil: none counts
 	dated    *dated  // what changes once its day is known

@@ -41,7 +41,7 @@ type Means uint8
 // Means.
 const (
 	_            Means = iota // nothing is held
-	AnAnswer                  // "an answer": to the question of [Exit.Ask]
+	AnAnswer                  // "an answer": to the question of [WayOut.Ask]
 	AReading                  // "a reading": that is taken, or taken again
 	ALook                     // "a look": of the physiotherapist, at what the clinician's words say
 	ADate                     // "a date": of what happened, once it lies far enough back
@@ -64,10 +64,10 @@ func (m Means) MarshalText() ([]byte, error) { return means.Marshal(m) }
 // UnmarshalText reads what MarshalText writes.
 func (m *Means) UnmarshalText(text []byte) error { return means.Unmarshal(text, m) }
 
-// An Exit is the way out of what a finding holds: who can lift it, and with what.
+// An WayOut is the way out of what a finding holds: who can lift it, and with what.
 // It is zero where nothing is held and nobody is asked. It names the way and
 // promises nothing: what the answer or the paper says decides.
-type Exit struct {
+type WayOut struct {
 	Who  Lifter    `json:"who"`
 	With Means     `json:"with"`
 	Ask  Code      `json:"ask,omitzero"`  // question that takes it, where there is one
@@ -75,7 +75,7 @@ type Exit struct {
 }
 
 // String says the way, such as "the doctor, with a clearance", and "" for none.
-func (e Exit) String() string {
+func (e WayOut) String() string {
 	if e.Who == 0 {
 		return ""
 	}
@@ -87,31 +87,31 @@ func (e Exit) String() string {
 }
 
 // exit is the way out of a finding with the effect e.
-func (f Finding) exit(e effect) Exit {
+func (f Finding) exit(e effect) WayOut {
 	en := find(f.Code)
 	switch {
 	case e.meanwhile <= WithinLimits && e.route < PhysioLooks:
-		return Exit{}
+		return WayOut{}
 	case e.route == Emergency:
-		return Exit{Who: EmergencyServices, With: BeingSettled}
+		return WayOut{Who: EmergencyServices, With: BeingSettled}
 	case f.Open && measuredAgain[f.Code] != "":
-		return Exit{Who: ThePerson, With: AReading, Ask: measuredAgain[f.Code]}
+		return WayOut{Who: ThePerson, With: AReading, Ask: measuredAgain[f.Code]}
 	case f.Open && untakenReadings[f.Code]:
-		return Exit{Who: ThePerson, With: AReading, Ask: f.Code}
+		return WayOut{Who: ThePerson, With: AReading, Ask: f.Code}
 	case f.Open:
-		return Exit{Who: ThePerson, With: AnAnswer, Ask: f.Code}
+		return WayOut{Who: ThePerson, With: AnAnswer, Ask: f.Code}
 	case f.Branch() != 0:
-		return Exit{Who: TheDoctor, With: AClearance, Ask: askClearance}
+		return WayOut{Who: TheDoctor, With: AClearance, Ask: askClearance}
 	case e.route == PhysioLooks:
-		return Exit{Who: ThePhysio, With: ALook}
+		return WayOut{Who: ThePhysio, With: ALook}
 	case en == nil:
-		return Exit{Who: TheDoctor, With: BeingSettled}
+		return WayOut{Who: TheDoctor, With: BeingSettled}
 	}
 	return en.exit()
 }
 
 // exit is the way out of an entry that is present.
-func (e *entry) exit() Exit {
+func (e *entry) exit() WayOut {
 	who, with := TheDoctor, BeingSettled
 	switch {
 	case e.released != nil:
@@ -125,7 +125,7 @@ func (e *entry) exit() Exit {
 	if setLimits[e.code] {
 		with = TheirLimits
 	}
-	x := Exit{Who: who, With: with}
+	x := WayOut{Who: who, With: with}
 	switch with {
 	case AClearance:
 		x.Ask = askClearance
@@ -161,11 +161,11 @@ var untakenReadings = map[Code]bool{
 // frees finds the one way out that would free most: without the findings that it is
 // the way out of, the most may go on. Of several the one of the graver findings.
 // A branch for signs only says again what its signs say.
-func (o *Outcome) frees() Exit {
+func (o *Outcome) frees() WayOut {
 	if o.Meanwhile <= WithinLimits && o.Route < PhysioLooks {
-		return Exit{}
+		return WayOut{}
 	}
-	var best Exit
+	var best WayOut
 	var left Finding
 	for i := range o.Findings {
 		exit := o.Findings[i].Exit.way()
@@ -181,13 +181,13 @@ func (o *Outcome) frees() Exit {
 }
 
 // way is what two findings with one way out have in common.
-func (e Exit) way() Exit {
+func (e WayOut) way() WayOut {
 	e.From = 0
 	return e
 }
 
 // without is the worst of the findings that have another way out.
-func (o *Outcome) without(exit Exit) Finding {
+func (o *Outcome) without(exit WayOut) Finding {
 	var worst Finding
 	for i := range o.Findings {
 		f := &o.Findings[i]

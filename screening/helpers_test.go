@@ -39,7 +39,7 @@ func assess(t fataler, p screening.Profile) screening.Outcome {
 }
 
 // by assesses by a policy.
-func by(t fataler, p screening.Profile, policy screening.Policy) screening.Outcome {
+func by(t fataler, p screening.Profile, policy screening.JoinPolicy) screening.Outcome {
 	t.Helper()
 	o, err := screening.Assess(p, policy)
 	if err != nil {

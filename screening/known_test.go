@@ -83,7 +83,7 @@ func TestDiabetesAnywhere(t *testing.T) {
 		if !found || o.Rules.Contraindications.Level < screening.Relative {
 			t.Errorf("%s: %+v, want diabetes among the reasons", code, o.Rules.Contraindications)
 		}
-		if older := by(t, p, screening.Policy{RiskFactors: screening.OlderList}); older.Meanwhile < screening.LightSupervised {
+		if older := by(t, p, screening.JoinPolicy{RiskFactors: screening.OlderList}); older.Meanwhile < screening.LightSupervised {
 			t.Errorf("%s, active, by the older list: %v", code, older.Meanwhile)
 		}
 		p.Diseases = screening.Checklist{Asked: true, Unsure: []screening.Code{"diabetes_t2"}}

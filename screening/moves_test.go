@@ -267,6 +267,13 @@ var recordMoves = []move{
 		p.Events[i].Day = 0
 		return true
 	}},
+	{"another place", func(r *rand.Rand, p *screening.Profile) bool {
+		was := len(p.Sites)
+		if was > 0 {
+			p.Sites = append(slices.Clone(p.Sites), screening.Site{Code: one(r, sitedCodes), Region: body.Region(1 + r.IntN(10))})
+		}
+		return was > 0 && !slices.ContainsFunc(p.Sites, func(s screening.Site) bool { return s.Region == body.WholeBody })
+	}},
 	{"home reading asked for", func(r *rand.Rand, p *screening.Profile) bool {
 		p.HomeReadings = append(slices.Clone(p.HomeReadings), one(r, readingsAtHome))
 		return true

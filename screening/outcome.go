@@ -97,9 +97,9 @@ type Outcome struct {
 	Today      units.Day   `json:"today,omitzero"`       // of the day's check that tightened it, if any
 	Clearances []Clearance `json:"clearances,omitempty"` // in force on the day of the screening, with a name, a day and a scope
 	// Frees is the one answer or paper that would free most; zero where nobody is held.
-	Frees  Exit   `json:"frees,omitzero"`
-	Policy Policy `json:"policy,omitzero"` // by which the rules were joined, with the edition
-	Waived string `json:"waived,omitzero"` // why an analysis goes without screening; never for a person
+	Frees  WayOut     `json:"frees,omitzero"`
+	Policy JoinPolicy `json:"policy,omitzero"` // by which the rules were joined, with the edition
+	Waived string     `json:"waived,omitzero"` // why an analysis goes without screening; never for a person
 }
 
 // fromAssess is where an outcome comes from that lacks nothing.
@@ -166,7 +166,7 @@ type Finding struct {
 	// Open says that an answer or a second reading may still lift the finding.
 	Open bool `json:"open,omitzero"`
 	// Exit is the way out: who can lift what is held, and with what.
-	Exit Exit `json:"exit,omitzero"`
+	Exit WayOut `json:"exit,omitzero"`
 }
 
 // Branch returns the branch of the preparticipation rule that f states, and
@@ -192,7 +192,7 @@ const (
 	LookedAtLater                // "looked at, long ago": both
 	LookedAtPast                 // "looked at, long past": both
 	LongPast                     // "long past": its day lies so far back that little is left of it
-	ByNewerList                  // "by the newer list": an older list would hold it, see [Policy]
+	ByNewerList                  // "by the newer list": an older list would hold it, see [JoinPolicy]
 	ItsPlace                     // "its place": only its place in the body is held
 	ForVigorous                  // "for vigorous effort": for the vigorous effort that is wanted
 )

@@ -32,9 +32,9 @@ func (c ListChoice) MarshalText() ([]byte, error) { return listChoices.Marshal(c
 // UnmarshalText reads what MarshalText writes.
 func (c *ListChoice) UnmarshalText(text []byte) error { return listChoices.Unmarshal(text, c) }
 
-// A Policy says how the published rules are joined where they disagree. No rule's
+// A JoinPolicy says how the published rules are joined where they disagree. No rule's
 // own answer depends on it. The zero value is this module's own choice.
-type Policy struct {
+type JoinPolicy struct {
 	// Edition is that of the package the policy was followed by; Assess writes it.
 	Edition int `json:"edition,omitzero"`
 	// RiskFactors: major coronary risk factors and diabetes by themselves are relative
@@ -47,7 +47,7 @@ type Policy struct {
 }
 
 // check returns what is wrong with p.
-func (p Policy) check() error {
+func (p JoinPolicy) check() error {
 	var bad field.Errors
 	bad.Add("/edition", within(p.Edition, 0, Edition, ""))
 	bad.Add("/risk_factors", given(listChoices, p.RiskFactors))
@@ -56,7 +56,7 @@ func (p Policy) check() error {
 }
 
 // full returns p with what it leaves open.
-func (p Policy) full() Policy {
+func (p JoinPolicy) full() JoinPolicy {
 	p.Edition = Edition
 	if p.RiskFactors == 0 {
 		p.RiskFactors = NewerList
@@ -68,12 +68,12 @@ func (p Policy) full() Policy {
 }
 
 // chosen is the one policy that was given, or the module's own.
-func chosen(by []Policy) (Policy, error) {
+func chosen(by []JoinPolicy) (JoinPolicy, error) {
 	switch len(by) {
 	case 0:
-		return Policy{}.full(), nil
+		return JoinPolicy{}.full(), nil
 	case 1:
 		return by[0].full(), field.At("/policy", by[0].check())
 	}
-	return Policy{}, field.New("/policy", len(by), "one policy, or none", field.ErrConflict)
+	return JoinPolicy{}, field.New("/policy", len(by), "one policy, or none", field.ErrConflict)
 }

@@ -6,45 +6,45 @@ import (
 	"example.org/posology/units/field"
 )
 
-// Verdict is what the strictest of the published rules says of a person, on one
+// Strictness is what the strictest of the published rules says of a person, on one
 // scale, so that it can be held against the joined outcome. The scale is this
 // module's own; the rules do not use it.
-type Verdict uint8
+type Strictness uint8
 
-// Verdicts, rising.
+// Degrees, rising.
 const (
-	_            Verdict = iota // no rule could say
-	Silent                      // "silent": every rule that speaks finds nothing
-	AskVigorous                 // "ask before vigorous": a clearance before vigorous effort
-	LighterNow                  // "lighter today": the checks of the day
-	DecideFirst                 // "a doctor decides": a relative contraindication
-	AskAny                      // "ask before any": a clearance before any exercise
-	ListedWider                 // "on the wider list": a contraindication that is not graded
-	StopOrNotNow                // "stop": stop and ask, or not today
-	NoResistance                // "no resistance exercise": an absolute contraindication
-	ReferUrgent                 // "urgent referral"
-	ReferNow                    // "emergency"
+	_            Strictness = iota // no rule could say
+	Silent                         // "silent": every rule that speaks finds nothing
+	AskVigorous                    // "ask before vigorous": a clearance before vigorous effort
+	LighterNow                     // "lighter today": the checks of the day
+	DecideFirst                    // "a doctor decides": a relative contraindication
+	AskAny                         // "ask before any": a clearance before any exercise
+	ListedWider                    // "on the wider list": a contraindication that is not graded
+	StopOrNotNow                   // "stop": stop and ask, or not today
+	NoResistance                   // "no resistance exercise": an absolute contraindication
+	ReferUrgent                    // "urgent referral"
+	ReferNow                       // "emergency"
 )
 
-var verdicts = field.NewVocabulary[Verdict]("verdict", "", "silent", "ask before vigorous", "lighter today", "a doctor decides", "ask before any", "on the wider list", "stop", "no resistance exercise", "urgent referral", "emergency")
+var verdicts = field.NewVocabulary[Strictness]("strictness", "", "silent", "ask before vigorous", "lighter today", "a doctor decides", "ask before any", "on the wider list", "stop", "no resistance exercise", "urgent referral", "emergency")
 
-// Verdicts yields every verdict.
-func Verdicts() iter.Seq[Verdict] { return verdicts.All() }
+// EveryStrictness yields every degree of it.
+func EveryStrictness() iter.Seq[Strictness] { return verdicts.All() }
 
-// String returns the verdict's name, such as "silent", and "" where no rule could say.
-func (v Verdict) String() string { return verdicts.Text(v) }
+// String returns its name, such as "silent", and "" where no rule could say.
+func (v Strictness) String() string { return verdicts.Text(v) }
 
 // MarshalText writes what String returns.
-func (v Verdict) MarshalText() ([]byte, error) { return verdicts.Marshal(v) }
+func (v Strictness) MarshalText() ([]byte, error) { return verdicts.Marshal(v) }
 
 // UnmarshalText reads what MarshalText writes.
-func (v *Verdict) UnmarshalText(text []byte) error { return verdicts.Unmarshal(text, v) }
+func (v *Strictness) UnmarshalText(text []byte) error { return verdicts.Unmarshal(text, v) }
 
 // Strictest returns what the strictest of the published rules says. A rule that could
 // not say is passed over.
-func (r Rules) Strictest() Verdict {
-	worst := Verdict(0)
-	says := func(is bool, v Verdict) {
+func (r Rules) Strictest() Strictness {
+	worst := Strictness(0)
+	says := func(is bool, v Strictness) {
 		if is {
 			worst = max(worst, v)
 		}

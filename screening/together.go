@@ -53,7 +53,7 @@ func (a *assessment) addTogether(code evidence.ReasonCode, e effect, held Answer
 		return
 	}
 	f := finding(unprefixed(code), unsurely, evidence.Because(togetherCode+unsurely, togetherFact))
-	f.Exit = Exit{Who: ThePerson, With: AnAnswer, Ask: a.unsureFlag()}
+	f.Exit = WayOut{Who: ThePerson, With: AnAnswer, Ask: a.unsureFlag()}
 	a.out.addOpen(f, e.softened())
 }
 
@@ -92,15 +92,15 @@ func (a *assessment) mild(it item) bool {
 // askChronic asks what would make several signs chronic.
 func (a *assessment) askChronic(flags []item) {
 	for _, it := range flags {
-		question := cancerActive
+		asks := cancerActive
 		switch {
 		case it.held == No || it.code != cancerBefore && !slices.Contains(chronicSigns, it.code):
 			continue
 		case it.code != cancerBefore:
-			question = painChanged
+			asks = painChanged
 		}
-		if a.p.Answers[question] == Unknown {
-			a.out.ask(askFor(question, it.code))
+		if a.p.Answers[asks] == Unknown {
+			a.out.ask(askFor(asks, it.code))
 		}
 	}
 }

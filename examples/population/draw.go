@@ -75,7 +75,7 @@ func (d drawing) person() screening.Profile {
 
 // screened draws a person and screens them; where a reading is to be taken
 // again after a rest, it is, for nearly everybody.
-func (d drawing) screened(policy screening.Policy) (screening.Profile, screening.Outcome, error) {
+func (d drawing) screened(policy screening.JoinPolicy) (screening.Profile, screening.Outcome, error) {
 	p := d.person()
 	o, err := screening.Assess(p, policy)
 	if err != nil || !d.chance(takenAgain) {

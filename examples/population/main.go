@@ -35,7 +35,7 @@ func run(args []string, stdout, stderr io.Writer) int {
 		fmt.Fprintf(stderr, "population: -n takes 1 to %d people, and there are no other arguments\n", most)
 		return 2
 	}
-	t, err := tallied(*n, draws(*seed, *unknown), screening.Policy{})
+	t, err := tallied(*n, draws(*seed, *unknown), screening.JoinPolicy{})
 	other := t
 	if err == nil && *compare {
 		other, err = tallied(*n, draws(*seed, *unknown), older)
@@ -61,10 +61,10 @@ func run(args []string, stdout, stderr io.Writer) int {
 }
 
 // older follows the older list wherever there are two, and ADA 2016 nowhere.
-var older = screening.Policy{RiskFactors: screening.OlderList, DiabetesStart: screening.OlderList}
+var older = screening.JoinPolicy{RiskFactors: screening.OlderList, DiabetesStart: screening.OlderList}
 
 // tallied screens n people by a policy.
-func tallied(n int, d drawing, policy screening.Policy) (*tally, error) {
+func tallied(n int, d drawing, policy screening.JoinPolicy) (*tally, error) {
 	t := newTally()
 	for range n {
 		p, o, err := d.screened(policy)

@@ -96,7 +96,7 @@ func TestCounts(t *testing.T) {
 	sum := newTally()
 	d := draws(3, 1)
 	for range 1000 {
-		p, o, err := d.screened(screening.Policy{})
+		p, o, err := d.screened(screening.JoinPolicy{})
 		if err != nil {
 			t.Fatal(err)
 		}

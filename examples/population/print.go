@@ -57,7 +57,7 @@ func (t *tally) alone(w io.Writer) {
 			continue
 		}
 		var rules []string
-		for v := range screening.Verdicts() {
+		for v := range screening.EveryStrictness() {
 			if n := t.aloneBy[k][v]; n > 0 {
 				rules = append(rules, fmt.Sprintf("%s %s", v, blank(n, t.people)))
 			}

@@ -41,9 +41,9 @@ type tally struct {
 	untrigger  int // asked a question that nothing triggered
 	rescreened int
 
-	silent     int                               // of whom every published rule that speaks finds nothing
-	silentHeld int                               // of those, held all the same
-	aloneBy    map[key]map[screening.Verdict]int // stopped by one finding alone, by what the strictest rule says
+	silent     int                                  // of whom every published rule that speaks finds nothing
+	silentHeld int                                  // of those, held all the same
+	aloneBy    map[key]map[screening.Strictness]int // stopped by one finding alone, by what the strictest rule says
 }
 
 func newTally() *tally {
@@ -51,7 +51,7 @@ func newTally() *tally {
 		meanwhile: map[screening.Meanwhile]int{}, decades: map[body.Age]map[screening.Meanwhile]int{},
 		route: map[screening.Route]int{}, branch: map[screening.Branch]int{}, need: map[screening.Need]int{},
 		level: map[screening.ContraindicationLevel]int{}, referral: map[screening.Referral]int{}, plan: map[screening.DayPlan]int{},
-		aloneBy: map[key]map[screening.Verdict]int{}, findings: map[key]*row{}, kinds: map[string]*row{},
+		aloneBy: map[key]map[screening.Strictness]int{}, findings: map[key]*row{}, kinds: map[string]*row{},
 	}
 }
 
@@ -120,9 +120,9 @@ func (t *tally) findingsOf(o screening.Outcome) {
 
 // stoppedAlone notes what the strictest published rule says of somebody whom one
 // finding alone stops.
-func (t *tally) stoppedAlone(k key, v screening.Verdict) {
+func (t *tally) stoppedAlone(k key, v screening.Strictness) {
 	if t.aloneBy[k] == nil {
-		t.aloneBy[k] = map[screening.Verdict]int{}
+		t.aloneBy[k] = map[screening.Strictness]int{}
 	}
 	t.aloneBy[k][v]++
 }
