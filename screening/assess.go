@@ -168,6 +168,8 @@ func (a *assessment) listed() {
 		f := it.finding(variant)
 		if open := a.askFiner(it, e.meanwhile); open != "" && variant != withClearance {
 			f.Exit = WayOut{Who: ThePerson, With: AnAnswer, Ask: open}
+		} else if a.p.kept(it.entry) && e.meanwhile > WithinLimits {
+			f.Exit = WayOut{Who: TheDoctor, With: BeingSettled}
 		} else if x := f.exit(e); x.With == ADate {
 			x.From = a.p.ends(it.entry)
 			f.Exit = x

@@ -1,6 +1,10 @@
 package screening
 
-import "example.org/posology/units/evidence"
+import (
+	"slices"
+
+	"example.org/posology/units/evidence"
+)
 
 // branch reports the branch of the preparticipation rule, as if all that is not
 // known were yes.
@@ -49,6 +53,9 @@ func (a *assessment) branch() {
 	reason.Facts = append(reason.Facts, knownFacts(diseases)...)
 	f := finding(Code(b.String()), variant, reason)
 	f.Known = b == branchOf(p.Activity.active(), len(knownIn(a.items, Yes, true)) > 0, signs == Yes)
+	if symptoms && slices.ContainsFunc(needing, p.unliftable) {
+		f.Exit = WayOut{Who: TheDoctor, With: BeingSettled}
+	}
 	a.out.add(f, follows)
 	if p.diabetesStart(a.items) == NotNeeded {
 		a.out.add(byRule(evidence.Because(adaCode, adaFact)), nothingFound)
