@@ -115,7 +115,7 @@ func TestCounts(t *testing.T) {
 	if got := total(m[screening.WithinLimits], m[screening.LightSupervised], m[screening.UnloadedPractice], m[screening.Nothing]); got != 1000 {
 		t.Errorf("%d people in the counts of what may go on", got)
 	}
-	if got := total(r[screening.NoRoute], r[screening.Tell], r[screening.AskFirst], r[screening.SameDay], r[screening.Emergency]); got != 1000 {
+	if got := total(r[screening.NoRoute], r[screening.Tell], r[screening.PhysioLooks], r[screening.AskFirst], r[screening.SameDay], r[screening.Emergency]); got != 1000 {
 		t.Errorf("%d people in the counts of routes", got)
 	}
 	if sum.rescreened != 1000 || sum.untold+sum.untrigger != 0 {
