@@ -252,18 +252,6 @@ func (g *guide) fillCount(r *Request) {
 	g.because(evidence.Because("dose.count", g.rests(factOf(g.row, guideline.FieldReps), ex.CountFact)...).With(evidence.Count("count", g.count)))
 }
 
-// raiseCount leaves out counts below what screening asks for.
-func (g *guide) raiseCount(least int) {
-	low, _ := g.count.Min()
-	high, _ := g.count.Max()
-	if least <= low {
-		return
-	}
-	g.count, _ = units.Between(least, max(high, least))
-	g.first = max(g.first, least)
-	g.because(evidence.Because("dose.count-limit", g.rests(factLimits)...).With(evidence.Count("least", least)))
-}
-
 // ownCount is for rows that state no repetitions.
 func (g *guide) ownCount(ex exercise.Exercise) {
 	g.count = workable

@@ -244,7 +244,8 @@ func (a *assessment) questions() {
 		switch e := find(q.means); q.code {
 		case askPressure:
 			a.out.reviewBy(a.p.Day + pressureDays)
-			a.out.addOpen(e.finding(unsurely), untakenPressure.inSetting(a.p.Setting, e.balance))
+			e = find(pressureUntaken)
+			a.out.addOpen(e.finding(unsurely), e.effect.inSetting(a.p.Setting, e.balance))
 		case askCounts:
 			a.out.addOpen(e.finding(unsurely), e.effect.inSetting(a.p.Setting, e.balance))
 		}

@@ -65,6 +65,8 @@ var finerTopics = []entry{
 		from: reported("bppv2017", "a national adaptation of the guideline", "positional vertigo is tested by lying back with the head turned and treated by repositioning; the risk of falling is looked at; seen again within a month")},
 	{code: replacementLimited, kind: Topic, meaning: "replaced joint with limits of the surgeon that are left", effect: ask.with(Limits{LowImpact: true}),
 		from: ours("the surgeon's limits hold as long as the surgeon says so; they come in as a restriction")},
+	{code: pressureUntaken, kind: Topic, meaning: "blood pressure that was to be measured and was not", effect: untakenPressure, balance: true, also: []evidence.FactID{untakenFact},
+		from: ours(fmt.Sprintf("an untaken pressure counts as one above %d/%d mmHg until it is taken", relativeSystolic, relativeDiastolic))},
 	{code: spineNotSeen, kind: Topic, meaning: "osteoporosis, and not known whether a bone of the spine has broken", effect: look.with(brokenSpine.limits).with(Limits{LeastCount: spineLeastCount}), also: []evidence.FactID{spineCountFact},
 		from: ours("many breaks of the spine are silent: until its height and shape are looked at the limits are those of an old break, and no low counts")},
 }
@@ -77,6 +79,9 @@ var finerFlags = []entry{
 
 // spineNotSeen stands for a fracture of the spine that is not known in osteoporosis.
 const spineNotSeen Code = "spine_not_seen"
+
+// pressureUntaken stands for the pressure that an assessment goes without.
+const pressureUntaken Code = "pressure_not_measured"
 
 const spineCountFact = factPrefix + "spine-count"
 

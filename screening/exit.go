@@ -96,6 +96,8 @@ func (f Finding) exit(e effect) WayOut {
 		return WayOut{Who: EmergencyServices, With: BeingSettled}
 	case f.Open && measuredAgain[f.Code] != "":
 		return WayOut{Who: ThePerson, With: AReading, Ask: measuredAgain[f.Code]}
+	case f.Open && f.Code == pressureUntaken:
+		return WayOut{Who: ThePerson, With: AReading, Ask: askPressure}
 	case f.Open && untakenReadings[f.Code]:
 		return WayOut{Who: ThePerson, With: AReading, Ask: f.Code}
 	case f.Open:

@@ -66,7 +66,7 @@ func (c Check) taken(o *Outcome) {
 	o.Missing = slices.DeleteFunc(o.Missing, func(q Question) bool {
 		brought := q.Code == askPressure && c.BP != nil || q.Code == askPulse && c.RestingPulse > 0
 		return brought && !slices.ContainsFunc(o.Findings, func(f Finding) bool {
-			return f.Reason.Code == reasonPrefix+evidence.ReasonCode(q.Code)+unsurely
+			return f.Code == q.Code && !f.Known || f.Code == pressureUntaken && q.Code == askPressure
 		})
 	})
 }

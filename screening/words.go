@@ -125,7 +125,7 @@ func (e *entry) words(w evidence.Words) {
 	if measuredAgain[e.code] != "" {
 		read = " First {first}, second {second}."
 	}
-	w[code] = evidence.Wording{Client: client.says, Clinician: rule + e.effect.String() + "." + read}
+	w[code] = evidence.Wording{Client: client.says, Clinician: rule + e.here(e.effect) + read}
 	w[code+unsurely] = evidence.Wording{Client: "We would like to ask a little more about " + client.about + ".",
 		Clinician: "Not known: " + e.meaning + ". Counts as yes until it is: " + e.effect.softened().String() + "."}
 	e.finerWords(w, client, rule)

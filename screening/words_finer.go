@@ -11,13 +11,13 @@ import (
 func (e *entry) finerWords(w evidence.Words, client clientText, rule string) {
 	code := e.plain
 	thanks := "Thank you for telling us about " + client.about + "."
-	e.dated.words(w, code, rule, cmp.Or(client.later, client.says), client.long)
+	e.datedWords(w, e.dated, code, rule, cmp.Or(client.later, client.says), client.long)
 	if f := e.finer; f != nil {
-		w[code+lookedAtOnce] = evidence.Wording{Client: cmp.Or(client.known, thanks), Clinician: rule + f.settled.String() + ", as it was looked at and has not changed." + f.standing()}
-		f.dated.words(w, code+lookedAtOnce, rule, cmp.Or(client.after, thanks), cmp.Or(client.long, thanks))
+		w[code+lookedAtOnce] = evidence.Wording{Client: cmp.Or(client.known, thanks), Clinician: rule + "as it was looked at and has not changed, " + e.here(f.settled) + f.standing()}
+		e.datedWords(w, f.dated, code+lookedAtOnce, rule, cmp.Or(client.after, thanks), cmp.Or(client.long, thanks))
 	}
 	if e.sited != nil {
-		w[code+itsPlace] = evidence.Wording{Client: cmp.Or(client.place, thanks), Clinician: rule + e.sited.String() + ", and work of its place alone is held."}
+		w[code+itsPlace] = evidence.Wording{Client: cmp.Or(client.place, thanks), Clinician: rule + "work of its place alone is held, " + e.here(*e.sited)}
 	}
 	if e.dropped {
 		w[code+byNewerList] = evidence.Wording{Client: cmp.Or(client.newer, thanks), Clinician: rule + "An older list holds it, a newer one does not, and the policy follows the newer: " + byNewer.String() + "."}
@@ -32,10 +32,35 @@ func (f *finer) standing() string {
 	return ""
 }
 
-// words adds those of the stages, for the client as given.
-func (d *dated) words(w evidence.Words, code evidence.ReasonCode, rule string, client ...string) {
+// here says what follows here, and what the physiotherapist looks at.
+func (e *entry) here(f effect) string {
+	text := f.String() + "."
+	if look := looks[e.code]; look != "" && f.route == PhysioLooks {
+		text += " Look at " + look + "."
+	}
+	return text
+}
+
+// looks are what a physiotherapist commonly looks at (common practice).
+var looks = map[Code]string{
+	"total_knee_replacement": "how the knee bends and straightens, the gait and the thigh",
+	"total_hip_replacement":  "the abductors, the gait and the length of the legs",
+	"hip_fracture":           "the abductors, the gait, the way up from a chair and the risk of falling",
+	chronicSigns[0]:          "nerves of the legs, pain at night, what eases it and how it goes",
+	chronicSigns[1]:          "where and since when, sleep, weight, and whether a joint is hot",
+	"pelvic_heaviness":       "the pelvic floor, the breath on effort and what brings it on",
+	dizzyStanding:            "the pressure lying and after 1 and 3 minutes of standing, and the medicines",
+	dizzySpinning:            "what lying back with the head turned brings on, and the balance",
+	spineNotSeen:             "the height against what it was, and the shape of the back",
+
+	"pain_made_worse_by_training": "the movement that hurts, its load and dose, and an easier one",
+	otherPain[SpreadingPain]:      "where it goes, strength and feeling of the limb, and signs of a serious cause",
+}
+
+// datedWords adds those of the stages, for the client as given.
+func (e *entry) datedWords(w evidence.Words, d *dated, code evidence.ReasonCode, rule string, client ...string) {
 	for n := 1; d != nil; d, n = d.next, n+1 {
 		text := client[min(n, len(client))-1]
-		w[code+stageVariants[n]] = evidence.Wording{Client: text, Clinician: rule + d.later.String() + "."}
+		w[code+stageVariants[n]] = evidence.Wording{Client: text, Clinician: rule + e.here(d.later)}
 	}
 }

@@ -27,7 +27,7 @@ var offered = map[Code]Meanwhile{
 	"lymphoedema_stable": WithinLimits, "hip_fracture.long-after": WithinLimits, otherPain[SpreadingPain] + ".place": WithinLimits,
 
 	"palpitations_or_tachycardia.looked-at": LightSupervised, "known_heart_murmur.looked-at": LightSupervised, "dyspnoea_rest_or_mild_exertion.looked-at": LightSupervised,
-	"unusual_fatigue_or_dyspnoea_usual_activity.looked-at": LightSupervised, "ankle_oedema.looked-at": LightSupervised, "hip_fracture": LightSupervised, "icd.later": LightSupervised,
+	"unusual_fatigue_or_dyspnoea_usual_activity.looked-at": LightSupervised, "ankle_oedema.looked-at": LightSupervised, "hip_fracture": LightSupervised, "icd.later": LightSupervised, pressureUntaken: LightSupervised,
 
 	otherPain[SpreadingPain]: UnloadedPractice,
 

@@ -3,9 +3,39 @@ package main
 import (
 	"fmt"
 	"io"
+	"slices"
 
 	"example.org/posology/screening"
 )
+
+// Why somebody is held of whom every published rule that speaks is silent.
+const (
+	byUnknown = "something that is not known, which counts as yes"
+	byFlag    = "a red flag or a reading that no rule grades alone"
+	byMemory  = "a disease that a rule counts from memory alone"
+	byOwn     = "nothing but this module's own choice"
+)
+
+// whyHeld says by what somebody is held.
+func whyHeld(o screening.Outcome) string {
+	known, why := false, byOwn
+	for _, f := range o.Findings {
+		if slices.Contains(f.Reason.Facts, "screening.known-disease-recalled") && f.Known && why == byOwn {
+			why = byMemory
+		}
+		if f.Meanwhile == screening.WithinLimits || !f.Known || f.Open {
+			continue
+		}
+		known = true
+		if term, _ := screening.LookUp(f.Code); term.Kind == screening.RedFlag || term.Kind == screening.Reading {
+			why = byFlag
+		}
+	}
+	if !known {
+		return byUnknown
+	}
+	return why
+}
 
 // beside prints what two policies make of the same people.
 func beside(w io.Writer, own, older *tally) {

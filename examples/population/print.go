@@ -42,6 +42,10 @@ func (t *tally) print(w io.Writer, all bool) {
 	t.heading(w, "Held though every published rule that speaks is silent")
 	fmt.Fprintf(w, "  %d of %d of whom all are silent: %s\n", t.silentHeld, t.silent, percent(t.silentHeld, max(t.silent, 1)))
 
+	for _, why := range []string{byUnknown, byFlag, byMemory, byOwn} {
+		fmt.Fprintf(w, "    %-52s %7s\n", why, percent(t.silentBy[why], max(t.silent, 1)))
+	}
+
 	t.heading(w, "What is not known")
 	t.share(w, "with a question open", t.open)
 	t.share(w, "stopped by nothing but what is not known", t.unknown)

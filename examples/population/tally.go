@@ -43,6 +43,7 @@ type tally struct {
 
 	silent     int                                  // of whom every published rule that speaks finds nothing
 	silentHeld int                                  // of those, held all the same
+	silentBy   map[string]int                       // why those of them are held who are
 	aloneBy    map[key]map[screening.Strictness]int // stopped by one finding alone, by what the strictest rule says
 }
 
@@ -51,7 +52,7 @@ func newTally() *tally {
 		meanwhile: map[screening.Meanwhile]int{}, decades: map[body.Age]map[screening.Meanwhile]int{},
 		route: map[screening.Route]int{}, branch: map[screening.Branch]int{}, need: map[screening.Need]int{},
 		level: map[screening.ContraindicationLevel]int{}, referral: map[screening.Referral]int{}, plan: map[screening.DayPlan]int{},
-		aloneBy: map[key]map[screening.Strictness]int{}, findings: map[key]*row{}, kinds: map[string]*row{},
+		silentBy: map[string]int{}, aloneBy: map[key]map[screening.Strictness]int{}, findings: map[key]*row{}, kinds: map[string]*row{},
 	}
 }
 
@@ -80,6 +81,7 @@ func (t *tally) add(age body.Age, o screening.Outcome) {
 		t.silent++
 		if o.Meanwhile > screening.WithinLimits {
 			t.silentHeld++
+			t.silentBy[whyHeld(o)]++
 		}
 	}
 	t.findingsOf(o)

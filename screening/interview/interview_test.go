@@ -173,7 +173,7 @@ func TestNotSure(t *testing.T) {
 // answer counts.
 func TestClearanceIsAccepted(t *testing.T) {
 	for _, tt := range []struct{ area, group, code string }{
-		{"heart", "heart", "pacemaker"}, {"", "symptoms", "ankle_oedema"}, {"joints", "joints", "total_hip_replacement"},
+		{"heart", "heart", "pacemaker"}, {"", "symptoms", "ankle_oedema"}, {"joints", "joints", "shoulder_replacement"},
 	} {
 		own := map[string]string{tt.group: tt.code, "clearance": "yes", "clearance_who": "doctor A", "clearance_when": "2026-11-01", "clearance_scope": tt.code, "clearance_effort": "moderate"}
 		if tt.area != "" {
