@@ -237,7 +237,7 @@ func renewal(day units.Day) units.Day {
 func (a *assessment) questions() {
 	for i := range questions {
 		q := &questions[i]
-		if len(q.triggers) == 0 || !q.triggered(a.items) || a.answered(q) {
+		if len(q.triggers) == 0 || a.answered(q) || !q.triggered(a.items) {
 			continue
 		}
 		a.out.ask(askFor(q.code, q.because(a.items)))

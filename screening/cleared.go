@@ -43,7 +43,7 @@ func or(text, otherwise string) string { return cmp.Or(strings.TrimSpace(text), 
 // isLiftable reports whether a clearance may lift what follows from e, or answer
 // the need of the branch that it leads to.
 func (e *entry) isLiftable() bool {
-	_, known := knownDiseases[e.code]
+	known := e.known != nil
 	return e.released != nil || e.kind == Disease || known
 }
 

@@ -99,6 +99,7 @@ type entry struct {
 	points   string                // serious cause that a sign points to, where one sign alone says little
 
 	row   int                 // in the table of all entries
+	known *listedDisease      // the known disease that it names, nil if none
 	plain evidence.ReasonCode // of its reason, without a variant
 	facts []evidence.FactID   // behind every reason of it
 }
@@ -134,6 +135,9 @@ func numbered(tables ...[]entry) []entry {
 	for i := range all {
 		e := &all[i]
 		e.row, e.plain = i, reasonPrefix+evidence.ReasonCode(e.code)
+		if k, ok := knownDiseases[e.code]; ok {
+			e.known = &k
+		}
 		e.facts = append([]evidence.FactID{e.factID(), e.mapID()}, e.also...)
 		if e.balance {
 			e.facts = append(e.facts, aloneFact)

@@ -193,7 +193,7 @@ func (o *Outcome) without(exit WayOut) Finding {
 	var worst Finding
 	for i := range o.Findings {
 		f := &o.Findings[i]
-		if b := f.Branch(); b == N3 || b == A3 || f.Exit.way() == exit {
+		if f.Code == "N3" || f.Code == "A3" || f.Exit.way() == exit {
 			continue
 		}
 		worst.Route, worst.Meanwhile = max(worst.Route, f.Route), max(worst.Meanwhile, f.Meanwhile)

@@ -1,8 +1,6 @@
 package screening
 
 import (
-	"slices"
-
 	"example.org/posology/units/body"
 	"example.org/posology/units/field"
 )
@@ -57,7 +55,15 @@ func (a *assessment) signs() Answer {
 
 // kept reports whether no clearance lifts the entry, for what was answered.
 func (p Profile) kept(e *entry) bool {
-	return e.finer != nil && slices.ContainsFunc(e.finer.kept, func(q Code) bool { return p.Answers[q] != No })
+	if e.finer == nil {
+		return false
+	}
+	for _, q := range e.finer.kept {
+		if p.Answers[q] != No {
+			return true
+		}
+	}
+	return false
 }
 
 // askFiner asks for what is not known of a present entry, if it would matter, and
@@ -81,14 +87,6 @@ func (a *assessment) askFiner(it item, m Meanwhile) Code {
 		}
 	}
 	return first
-}
-
-// A stage of a dated entry is what follows from a day on.
-func (d *dated) reached(passed func(weeks, months int) bool) (stage *dated, number int) {
-	for n := 1; d != nil && passed(d.weeks, d.months); d, n = d.next, n+1 {
-		stage, number = d, n
-	}
-	return stage, number
 }
 
 // A Site is where in the body something on the list of conditions is: a joint that

@@ -187,7 +187,9 @@ func (p Profile) stage(e *entry, d *dated) (stage *dated, number int, known bool
 	if last.IsZero() {
 		return nil, 0, false
 	}
-	stage, number = d.reached(func(weeks, months int) bool { return p.passed(last, weeks, months) })
+	for ; d != nil && p.passed(last, d.weeks, d.months); d = d.next {
+		stage, number = d, number+1
+	}
 	return stage, number, true
 }
 

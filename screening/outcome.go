@@ -172,11 +172,12 @@ type Finding struct {
 // Branch returns the branch of the preparticipation rule that f states, and
 // zero for every other finding.
 func (f Finding) Branch() Branch {
-	var b Branch
-	if b.UnmarshalText([]byte(f.Code)) != nil {
-		return 0
+	for b := N1; b <= A3; b++ {
+		if string(f.Code) == b.String() {
+			return b
+		}
 	}
-	return b
+	return 0
 }
 
 // Variant is the state of what a finding is of, where its words depend on it.

@@ -77,11 +77,12 @@ func dayOf(code Code) Code { return code + "_day" }
 
 // findQuestion returns the row of a code, nil if there is none.
 func findQuestion(code Code) *question {
-	i := slices.IndexFunc(questions, func(q question) bool { return q.code == code })
-	if i < 0 {
-		return nil
+	for i := range questions {
+		if questions[i].code == code {
+			return &questions[i]
+		}
 	}
-	return &questions[i]
+	return nil
 }
 
 // askFor returns the question of a code, asked because of another.
