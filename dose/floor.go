@@ -4,6 +4,7 @@ import (
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/units"
+	"example.org/posology/units/evidence"
 )
 
 // floorOf returns the share of 1RM below which the row's goal is not served,
@@ -20,4 +21,16 @@ func floorOf(row *guideline.Recommendation, rel onerm.Relation) (units.Fraction,
 	}
 	share, err := rel.Fraction(float64(most))
 	return share, guideline.FieldRM, err == nil
+}
+
+// raiseCount leaves out counts below what screening asks for.
+func (g *guide) raiseCount(least int) {
+	low, _ := g.count.Min()
+	high, _ := g.count.Max()
+	if least <= low {
+		return
+	}
+	g.count, _ = units.Between(least, max(high, least))
+	g.first = max(g.first, least)
+	g.because(evidence.Because("dose.count-limit", g.rests(factLimits)...).With(evidence.Count("least", least)))
 }

@@ -111,6 +111,9 @@ func guideFor(r *Request) guide {
 	}
 	g.fillLoad(r)
 	g.fillCount(r)
+	if r.Exercise.Measure == exercise.Repetitions {
+		g.raiseCount(r.Screening.Limits.LeastCount)
+	}
 	g.fillSets(r)
 	g.fillTimes()
 	g.fillReserve(r)

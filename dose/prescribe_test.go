@@ -98,6 +98,9 @@ func TestLimitsBind(t *testing.T) {
 		{"reserve", screening.Limits{MinReserve: 4}, func(p dose.Prescription) bool {
 			return p.Reserve.Least == 4 && p.Load.Each() <= free.Load.Each()
 		}},
+		{"no low counts", screening.Limits{LeastCount: 11}, func(p dose.Prescription) bool {
+			return p.Count >= 11 && free.Count < 11 && p.Load.Each() <= free.Load.Each() && has(p.Reasons, "dose.count-limit")
+		}},
 		{"a lighter day", screening.Limits{Lighten: screening.Lighten{AtMostLast: true, FewerSets: 1, MoreReserve: 2}}, func(p dose.Prescription) bool {
 			return p.Reserve.Least == free.Reserve.Least+2 && p.Sets == free.Sets-1 && has(p.Reasons, "dose.lighter-day")
 		}},

@@ -82,6 +82,7 @@ var words = evidence.Words{
 		Client:    "We keep it lighter this time.",
 		Clinician: "Lighter: at most the last completed load, {fewer} set fewer, {more} more in reserve.",
 	},
+	"dose.count-limit":     {Clinician: "Screening asks for sets of at least {least} repetitions."},
 	"dose.reserve-limit":   {Clinician: "Screening asks for at least {reserve} repetitions in reserve."},
 	"dose.tempo":           {Clinician: fmt.Sprintf("%s seconds down, %s seconds up.", begin(spelt(int(tempo.Lowering))), spelt(int(tempo.Lifting)))},
 	"dose.without-load":    {Clinician: "Without load: the body alone."},

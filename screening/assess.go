@@ -6,16 +6,26 @@ import (
 
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // Assess screens a person: may training start, with which limits, and whom to
 // ask. The package comment tells how findings are joined. Bad fields of p are
 // reported all at once, as [field.Errors].
-func Assess(p Profile) (Outcome, error) {
-	if err := p.Validate(); err != nil {
-		return Outcome{}, err
+//
+// A policy says how the rules are joined where they disagree; without one it is this
+// module's own. It is kept in the outcome. Two of them are a [field.ErrConflict] at
+// /policy.
+func Assess(p Profile, by ...JoinPolicy) (Outcome, error) {
+	policy, wrong := chosen(by)
+	if err := p.Validate(); err != nil || wrong != nil {
+		var bad field.Errors
+		bad.Add("", err)
+		bad.Add("", wrong)
+		return Outcome{}, bad
 	}
-	a := assessment{p: p, items: p.found()}
+	a := assessment{p: p, items: p.found(), policy: policy}
+	a.out.Policy = policy
 	a.out.Findings = make([]Finding, 0, len(a.items)+len(p.Clearances)+len(p.Restrictions)+fewMore)
 	a.out.Key, a.out.Who, a.out.Setting, a.out.Day = p.Key, p.person(), p.Setting.company(), p.Day
 	a.out.TestsFrom = testsFrom(p.Events, p.Conditions, p.Day)
@@ -39,9 +49,10 @@ const fewMore = 3
 
 // An assessment gathers an outcome.
 type assessment struct {
-	p     Profile
-	items []item
-	out   Outcome
+	p      Profile
+	items  []item
+	out    Outcome
+	policy JoinPolicy
 
 	lifted []Code // a clearance that names one of them has lifted something
 }
@@ -57,6 +68,9 @@ func (o *Outcome) add(f Finding, e effect) {
 		f.Reason.Facts = append(f.Reason.Facts, lightenFact)
 	}
 	f.Route, f.Meanwhile, f.Limits = e.route, e.meanwhile, e.limits
+	if f.Exit.Who == 0 {
+		f.Exit = f.exit(e)
+	}
 	o.Findings = append(o.Findings, f)
 }
 
@@ -68,7 +82,7 @@ func (o *Outcome) addOpen(f Finding, e effect) {
 
 // same reports whether f and g say the same of the same.
 func (f Finding) same(g Finding) bool {
-	return f.Reason.Code == g.Reason.Code && slices.Equal(f.Reason.Args, g.Reason.Args) && f.Open == g.Open &&
+	return f.Reason.Code == g.Reason.Code && slices.Equal(f.Reason.Args, g.Reason.Args) && f.Open == g.Open && f.Exit == g.Exit &&
 		effect{f.Route, f.Meanwhile, f.Limits}.same(effect{g.Route, g.Meanwhile, g.Limits})
 }
 
@@ -91,6 +105,7 @@ func (o *Outcome) close() {
 	o.Route, o.Meanwhile = max(o.Route, all.route), max(o.Meanwhile, all.meanwhile)
 	o.Limits = o.Limits.Join(all.limits)
 	o.hold()
+	o.Frees = o.frees()
 	if o.Route == NoRoute {
 		o.add(byRule(evidence.Because(nothingCode)), nothingFound)
 	}
@@ -137,13 +152,29 @@ func (a *assessment) listed() {
 		if it.held != Yes {
 			a.out.ask(a.missing(it)) // before what depends on it
 		}
+		if it.held != Yes && it.code == vertebralFracture && a.spineNotSeen(it) {
+			continue
+		}
 		e, variant := a.follows(it)
 		e = e.inSetting(a.p.Setting, it.balance)
 		if it.held != Yes {
-			a.out.addOpen(it.finding(unsurely), e.softened())
+			f := it.finding(unsurely)
+			if e.meanwhile > WithinLimits || e.route >= PhysioLooks {
+				f.Exit = WayOut{Who: ThePerson, With: AnAnswer, Ask: a.missing(it).Code}
+			}
+			a.out.addOpen(f, e.softened())
 			continue
 		}
-		a.out.add(it.finding(variant), e)
+		f := it.finding(variant)
+		if open := a.askFiner(it, e.meanwhile); open != "" && variant != withClearance {
+			f.Exit = WayOut{Who: ThePerson, With: AnAnswer, Ask: open}
+		} else if a.p.kept(it.entry) && e.meanwhile > WithinLimits {
+			f.Exit = WayOut{Who: TheDoctor, With: BeingSettled}
+		} else if x := f.exit(e); x.With == ADate {
+			x.From = a.p.ends(it.entry)
+			f.Exit = x
+		}
+		a.out.add(f, e)
 	}
 }
 
@@ -153,80 +184,6 @@ func (a *assessment) missing(it item) Question {
 		return askFor(it.question.code, it.question.because(a.items))
 	}
 	return it.unsure()
-}
-
-// follows is what an entry leads to, with its day and clearances counted in.
-// What only matters once it is present is asked for only then.
-func (a *assessment) follows(it item) (effect, evidence.ReasonCode) {
-	e, held := it.entry, it.held
-	follows, variant := e.effect, plainly
-	switch {
-	case e.dated != nil:
-		passed, known := a.p.since(e)
-		if passed {
-			follows, variant = e.dated.later, laterOn
-		}
-		if !known && held == Yes {
-			a.out.ask(askFor(dayOf(e.code), e.code))
-		}
-	case e.code == recentFracture:
-		spared, known := a.p.fracture(e)
-		if !known && held == Yes {
-			a.out.ask(askFor(askRegion, e.code))
-		}
-		follows = spared
-	case e.code == uncontrolled && a.p.pressure() != nil:
-		follows = find(pressureRelative).effect
-	}
-	var codes room
-	if hardest, ok := a.p.covered(it.appendNamed(codes[:0])); ok && e.released != nil {
-		if left := follows.lifted(*e.released, hardest); !left.same(follows) {
-			a.lifted = it.appendNamed(a.lifted)
-			return left, withClearance
-		}
-	}
-	return follows, variant
-}
-
-// lift notes that clearances answer the need of a branch for all of the items.
-func (a *assessment) lift(items []item) {
-	for _, it := range items {
-		a.lifted = it.appendNeeded(a.lifted)
-	}
-}
-
-// same reports whether e and f have the same effect.
-func (e effect) same(f effect) bool {
-	return e.route == f.route && e.meanwhile == f.meanwhile && e.limits.AsTightAs(f.limits) && f.limits.AsTightAs(e.limits)
-}
-
-// lifted is what is left of e where a clearance up to an effort releases it. It
-// never forbids what could go on without it, for then losing it would loosen:
-// one for less effort than that answers the question and lifts no limit.
-func (e effect) lifted(released effect, hardest Intensity) effect {
-	switch {
-	case e.meanwhile == WithinLimits && hardest == Vigorous:
-		return released
-	case e.meanwhile == WithinLimits:
-		return effect{released.route, e.meanwhile, e.limits}
-	}
-	return released.with(Limits{MaxIntensity: hardest})
-}
-
-// together reports signs of the spine that point to one cause.
-func (a *assessment) together() {
-	flags := a.p.RedFlags.appendItems(nil)
-	pain := a.p.backPain()
-	if pain == Unknown && together(flags, Unknown) {
-		a.out.ask(askFor(askBack, ""))
-	}
-	switch {
-	case pain == No: // of a back that does not hurt they are no signs of the spine
-	case together(flags, Yes):
-		a.out.add(byRule(evidence.Because(togetherCode, togetherFact)), seeToday)
-	case together(flags, Unknown):
-		a.out.addOpen(finding(unprefixed(togetherCode), unsurely, evidence.Because(togetherCode+unsurely, togetherFact)), seeToday.softened())
-	}
 }
 
 // measured reports readings that meet the list of contraindications.
@@ -280,16 +237,21 @@ func renewal(day units.Day) units.Day {
 func (a *assessment) questions() {
 	for i := range questions {
 		q := &questions[i]
-		if len(q.triggers) == 0 || !q.triggered(a.items) || a.answered(q) {
+		if len(q.triggers) == 0 || a.answered(q) || !q.triggered(a.items) {
 			continue
 		}
 		a.out.ask(askFor(q.code, q.because(a.items)))
-		if q.code == askPressure || q.code == askCounts {
-			e := find(q.means)
+		switch e := find(q.means); q.code {
+		case askPressure:
+			a.out.reviewBy(a.p.Day + pressureDays)
+			e = find(pressureUntaken)
+			a.out.addOpen(e.finding(unsurely), e.effect.inSetting(a.p.Setting, e.balance))
+		case askCounts:
 			a.out.addOpen(e.finding(unsurely), e.effect.inSetting(a.p.Setting, e.balance))
 		}
 	}
 	a.floor()
+	a.limitedJoint()
 	a.askClearance()
 	a.everyones()
 	a.eachDay()

@@ -35,7 +35,7 @@ func TestEffects(t *testing.T) {
 		{"red", "fever_with_severe_back_pain", screening.SameDay, screening.Nothing},
 		{"red", "hot_swollen_joint", screening.SameDay, screening.Nothing},
 		{"red", "cancer_history", screening.Tell, screening.WithinLimits},
-		{"red", "pelvic_heaviness", screening.AskFirst, screening.WithinLimits},
+		{"red", "pelvic_heaviness", screening.PhysioLooks, screening.WithinLimits},
 		{"symptom", "ischaemic_chest_neck_jaw_arm_pain", screening.SameDay, screening.Nothing},
 		{"symptom", "dizziness_or_syncope", screening.SameDay, screening.Nothing},
 		{"symptom", "ankle_oedema", screening.AskFirst, screening.Nothing},
@@ -47,7 +47,7 @@ func TestEffects(t *testing.T) {
 		{"condition", "marfan", screening.AskFirst, screening.Nothing},
 		{"condition", "severe_pulmonary_hypertension", screening.AskFirst, screening.Nothing},
 		{"condition", "pacemaker", screening.AskFirst, screening.UnloadedPractice},
-		{"condition", "major_chd_risk_factors", screening.AskFirst, screening.LightSupervised},
+		{"condition", "major_chd_risk_factors", screening.Tell, screening.WithinLimits},
 		{"condition", "musculoskeletal_limitation", screening.Tell, screening.WithinLimits},
 		{"condition", "npdr_moderate_or_worse", screening.AskFirst, screening.UnloadedPractice},
 		{"condition", "aortic_or_cerebral_aneurysm", screening.AskFirst, screening.Nothing},
@@ -216,8 +216,8 @@ func TestPressureQuestion(t *testing.T) {
 	p := blank()
 	p.Conditions = screening.AskedFor("hypertension_treated")
 	o := assess(t, p)
-	expect(t, o, screening.AskFirst, screening.Nothing)
-	if !misses(o, "blood_pressure") {
+	expect(t, o, screening.AskFirst, screening.LightSupervised) // no looser than 160/100
+	if !misses(o, "blood_pressure") || !o.Limits.NoBreathHolding || o.ReviewBy != visit+14 {
 		t.Error("the pressure is not asked for")
 	}
 	p.BP = pressure(130, 80)
@@ -241,8 +241,8 @@ func TestOsteoporosis(t *testing.T) {
 	p := blank()
 	p.Conditions = screening.AskedFor("osteoporosis")
 	o := assess(t, p)
-	expect(t, o, screening.AskFirst, screening.UnloadedPractice)
-	if !misses(o, "vertebral_fracture") {
+	expect(t, o, screening.PhysioLooks, screening.WithinLimits)
+	if l := o.Limits; !misses(o, "vertebral_fracture") || !l.TechniqueFirst || !l.LowImpact || l.LeastCount != 8 {
 		t.Error("a fracture of the spine is not asked after")
 	}
 	p.Answers = map[screening.Code]screening.Answer{"vertebral_fracture": screening.No}

@@ -1,13 +1,18 @@
 package screening
 
-import "example.org/posology/units/evidence"
+import (
+	"slices"
+
+	"example.org/posology/units/evidence"
+)
 
 // branch reports the branch of the preparticipation rule, as if all that is not
 // known were yes.
 func (a *assessment) branch() {
 	p := a.p
 	diseases := knownIn(a.items, Unknown, true)
-	symptoms, disease := p.Symptoms.Any() != No, len(diseases) > 0 || !p.Diseases.Asked
+	signs := a.signs()
+	symptoms, disease := signs != No, len(diseases) > 0 || !p.Diseases.Asked
 	until, cleared := p.vigorousClearance(diseases)
 	wanted := p.Wanted
 	if wanted == 0 {
@@ -26,7 +31,7 @@ func (a *assessment) branch() {
 	follows, variant := branchEffect(b, need), plainly
 	needing := diseases
 	for _, it := range a.items {
-		if it.kind == Symptom {
+		if it.kind == Symptom && !p.explains(it) {
 			needing = append(needing, it)
 		}
 	}
@@ -34,6 +39,9 @@ func (a *assessment) branch() {
 	if need >= BeforeAny && ok && p.Diseases.Asked && p.Symptoms.Asked {
 		follows, variant = tellModerate.with(Limits{MaxIntensity: hardest}), withClearance
 		a.lift(needing)
+	}
+	if b == N2 && a.policy.DiabetesStart == NewerList && a.startsWithDiabetes(diseases) {
+		follows, variant = tellModerate, byNewerList
 	}
 	if need == BeforeVigorous {
 		variant = vigorously
@@ -44,7 +52,10 @@ func (a *assessment) branch() {
 	}
 	reason.Facts = append(reason.Facts, knownFacts(diseases)...)
 	f := finding(Code(b.String()), variant, reason)
-	f.Known = b == branchOf(p.Activity.active(), len(knownIn(a.items, Yes, true)) > 0, p.Symptoms.Any() == Yes)
+	f.Known = b == branchOf(p.Activity.active(), len(knownIn(a.items, Yes, true)) > 0, signs == Yes)
+	if symptoms && slices.ContainsFunc(needing, p.unliftable) {
+		f.Exit = WayOut{Who: TheDoctor, With: BeingSettled}
+	}
 	a.out.add(f, follows)
 	if p.diabetesStart(a.items) == NotNeeded {
 		a.out.add(byRule(evidence.Because(adaCode, adaFact)), nothingFound)
@@ -64,4 +75,10 @@ func branchEffect(b Branch, need Need) effect {
 		return tell
 	}
 	return nothingFound
+}
+
+// startsWithDiabetes reports whether the position of ADA 2016 speaks for the person,
+// with nothing that is not known.
+func (a *assessment) startsWithDiabetes(diseases []item) bool {
+	return a.p.diabetesStart(a.items) == NotNeeded && a.p.Symptoms.Any() == No && len(diseases) == len(knownIn(a.items, Yes, true))
 }

@@ -105,12 +105,17 @@ func (p Profile) coveredAll(items []item) (Intensity, bool) {
 	for _, it := range items {
 		var codes room
 		i, ok := p.covered(it.appendNeeded(codes[:0]))
-		if !ok || it.kind == Symptom && it.released == nil {
+		if !ok || p.unliftable(it) {
 			return 0, false
 		}
 		hardest = min(hardest, i)
 	}
 	return hardest, len(items) > 0
+}
+
+// unliftable reports whether an item is a sign that no clearance lifts.
+func (p Profile) unliftable(it item) bool {
+	return it.kind == Symptom && (it.released == nil || p.kept(it.entry))
 }
 
 // vigorousClearance reports whether clearances in force, given in the last 12

@@ -43,7 +43,7 @@ func or(text, otherwise string) string { return cmp.Or(strings.TrimSpace(text), 
 // isLiftable reports whether a clearance may lift what follows from e, or answer
 // the need of the branch that it leads to.
 func (e *entry) isLiftable() bool {
-	_, known := knownDiseases[e.code]
+	known := e.known != nil
 	return e.released != nil || e.kind == Disease || known
 }
 
@@ -78,7 +78,7 @@ func (a *assessment) uncleared() Code {
 		var codes room
 		_, lifted := a.p.covered(it.appendNamed(codes[:0]))
 		_, needed := a.p.covered(it.appendNeeded(codes[:0]))
-		if it.released != nil && !lifted || it.isKnown(true) && !needed {
+		if it.released != nil && !lifted && !a.free(it) || it.isKnown(true) && !needed {
 			return it.code
 		}
 	}
@@ -88,4 +88,10 @@ func (a *assessment) uncleared() Code {
 		}
 	}
 	return ""
+}
+
+// free reports whether an item that a clearance may lift holds nobody as it is.
+func (a *assessment) free(it item) bool {
+	e, _ := a.itself(it)
+	return e.route < AskFirst || it.dropped && a.policy.RiskFactors != OlderList
 }

@@ -22,9 +22,8 @@ var (
 	breathe       = tell.with(Limits{NoBreathHolding: true})
 	supported     = tell.with(Limits{Support: true})
 	spine         = tell.avoiding(body.LoadedSpinalFlex, body.SpinalTwist, body.PickUpFromFloor)
-	brokenSpine   = spine.with(Limits{TechniqueFirst: true, LowImpact: true})
+	brokenSpine   = spine.with(Limits{TechniqueFirst: true, LowImpact: true, LeastCount: spineLeastCount})
 	earlyFracture = askNoLoad.with(brokenSpine.limits)
-	gentleImpact  = ask.with(Limits{LowImpact: true})
 	tellImpact    = tell.with(Limits{LowImpact: true})
 	earlyImpact   = askLight.with(Limits{LowImpact: true})
 	shoulderRest  = ask.avoiding(body.ShoulderResisted, body.Overhead)
@@ -60,22 +59,24 @@ var conditionEntries = []entry{
 	{code: "osteoporosis_essa_dose", kind: Condition, meaning: "osteoporosis, dose of the Australian statement", effect: spine, cautions: []Code{noSpinalFlexion},
 		from: said("beck2017", evidence.FromMemory, "twice a week, 2 to 3 sets of 8 at 80 to 85 % of the 1RM, lower at the start in high risk")},
 	{code: "vertebral_fracture", kind: Condition, meaning: "vertebral fracture; without a day it counts as recent", effect: earlyFracture,
-		dated: &dated{months: fractureMonths, later: brokenSpine}, cautions: []Code{noSpinalFlexion, techniqueFirst, lowImpact},
+		dated: &dated{months: fractureMonths, later: brokenSpine, test: true}, also: []evidence.FactID{spineCountFact}, cautions: []Code{noSpinalFlexion, techniqueFirst, lowImpact},
 		from: said("brookewavell2022", evidence.Published, "after a vertebral fracture impact no higher than brisk walking")},
 	{code: "osteoporosis_with_vertebral_fracture", kind: Condition, meaning: "osteoporosis with vertebral fracture; without a day it counts as recent", effect: earlyFracture,
-		dated: &dated{months: fractureMonths, later: brokenSpine}, cautions: []Code{noSpinalFlexion, techniqueFirst, lowImpact},
+		dated: &dated{months: fractureMonths, later: brokenSpine, test: true}, also: []evidence.FactID{spineCountFact}, cautions: []Code{noSpinalFlexion, techniqueFirst, lowImpact},
 		from: reported("giangregorio2014", guideTable, canadaFracture)},
 	{code: "total_knee_replacement", kind: Condition, meaning: "knee replacement; ask the surgeon for limits", effect: earlyImpact,
-		also: []evidence.FactID{replacedFact}, dated: &dated{weeks: replacementWeeks, later: gentleImpact}, released: &tellImpact,
-		from: reported("jette2020", "guideline digest", "high-intensity strength training under a therapist within 7 days; impact is kept low afterwards; no load limit found")},
+		also: []evidence.FactID{replacedFact, replacedLongFact}, finer: freeOfSurgeon, released: &tellImpact,
+		dated: &dated{weeks: replacementWeeks, later: lookImpact, test: true, next: &dated{months: replacementMonths, later: tellImpact}},
+		from:  reported("jette2020", "guideline digest", "high-intensity strength training under a therapist within 7 days; impact is kept low afterwards; no load limit found")},
 	{code: "total_hip_replacement", kind: Condition, meaning: "hip replacement; ask the surgeon for limits", effect: earlyImpact.avoiding(body.DeepKneeBend),
-		also: []evidence.FactID{replacedFact}, dated: &dated{weeks: replacementWeeks, later: gentleImpact.avoiding(body.DeepKneeBend)}, released: &tellImpact,
-		from: said("fortier2021", evidence.FromMemory, "the surgeon's limits of position while they last; no load limit found")},
+		also: []evidence.FactID{replacedFact, replacedLongFact, hipFact}, finer: hipFreeOfSurgeon, released: &tellImpact,
+		dated: &dated{weeks: replacementWeeks, later: lookImpact.avoiding(body.DeepKneeBend), test: true, next: &dated{months: replacementMonths, later: tellImpact}},
+		from:  said("fortier2021", evidence.FromMemory, "the surgeon's limits of position while they last; no load limit found")},
 	{code: "shoulder_replacement", kind: Condition, meaning: "shoulder replacement; ask the surgeon for limits", effect: askLight.with(shoulderRest.limits),
-		also: []evidence.FactID{replacedFact}, dated: &dated{weeks: replacementWeeks, later: shoulderRest}, released: &tell,
+		also: []evidence.FactID{replacedFact, shoulderFact}, dated: &dated{weeks: replacementWeeks, later: shoulderRest, test: true}, released: &tell,
 		from: said("", evidence.FromMemory, "the surgeon's protocol; no load limit found")},
 	{code: "rotator_cuff_repair", kind: Condition, meaning: "rotator cuff repair; without a day it counts as before week 12", effect: shoulderRest,
-		dated: &dated{weeks: repairWeeks, later: tell}, cautions: []Code{noEarlyResisting},
+		dated: &dated{weeks: repairWeeks, later: tell, test: true}, cautions: []Code{noEarlyResisting},
 		from: said("thigpen2016", evidence.Published, fmt.Sprintf("at rest to week 2, moved by others to week 6, then by the person; no resisted strengthening before week %d", repairWeeks))},
 	{code: recentFracture, kind: Condition, meaning: "fracture in the last 6 months or slow to unite", effect: ask, wider: true,
 		from: said("willey2003", evidence.Published, fmt.Sprintf("a fracture in the last %d months, or one slow to unite: contraindication for that region", fractureMonths))},
@@ -96,7 +97,8 @@ var conditionEntries = []entry{
 		from: said("colberg2016", evidence.Published, "resistance exercise is encouraged without breath-holding; some medicines cause low pressure afterwards")},
 	{code: "exertional_angina", kind: Condition, meaning: "angina on effort", effect: askLight, released: &tellModerate,
 		from: said("colberg2016", evidence.Published, "pulse at least 10 a minute below the onset of angina")},
-	{code: afterAttackOrStroke, kind: Condition, meaning: "after a heart attack or stroke", effect: askLight, released: &tellModerate,
+	{code: afterAttackOrStroke, kind: Condition, meaning: "after a heart attack or stroke; without a day it counts as recent", effect: askLight, released: &tellModerate,
+		also: []evidence.FactID{pastFact}, dated: &dated{months: pastMonths, later: tellModerate},
 		from: said("colberg2016", evidence.Published, "the way back leads through supervised rehabilitation, from low to moderate effort; resistance may be part of it")},
 	{code: "nephropathy", kind: Condition, meaning: "diabetic kidney disease", effect: breathe.with(Limits{MaxIntensity: Moderate}), cautions: []Code{noBreathHolding},
 		from: reported("pmc4254543", "the article's table 4, found without its source", "no heavy lifting or breath-holding, systolic pressure not above 180 mmHg")},
@@ -129,4 +131,4 @@ var conditionEntries = []entry{
 }
 
 // bones are the limits with bone metastases once the medical team has spoken.
-var bones = brokenSpine.avoiding(body.Impact, body.FastMovement)
+var bones = spine.with(Limits{TechniqueFirst: true, LowImpact: true}).avoiding(body.Impact, body.FastMovement)

@@ -36,7 +36,7 @@ var moreReadings = []entry{
 	{code: ketonesLight, kind: Reading, meaning: "high glucose with blood ketones below 1.5 mmol/L: light effort only; stricter than light or moderate by the position of ADA 2016", effect: lighter.with(Limits{MaxIntensity: Light}),
 		from: reported("riddell2017", "turner2019", fmt.Sprintf("blood ketones below %v mmol/L: light effort only; at or above it no exercise", bloodKetones))},
 	{code: hbA1cHigh, kind: Reading, wider: true, meaning: "HbA1c above 10 %", effect: askNoLoad, from: wider(fmt.Sprintf("HbA1c above %v %%, as an example of disease out of control,", highHbA1c))},
-	{code: untreatedHigh, kind: Reading, wider: true, meaning: "systolic pressure above 170 mmHg; the source says untreated, and treatment does not loosen it here", effect: askNoLoad.with(Limits{NoBreathHolding: true}),
+	{code: untreatedHigh, kind: Reading, wider: true, meaning: "systolic pressure above 170 mmHg; the source says untreated: a clearance that names the treated pressure lifts it", effect: askNoLoad.with(Limits{NoBreathHolding: true}), released: &calmPressure, named: treated,
 		from: wider(fmt.Sprintf("systolic pressure above %d mmHg untreated, as an example of disease out of control,", untreatedSystolic))},
 	{code: exertionHigh, kind: Reading, meaning: "systolic pressure above 160 mmHg today", effect: calmPressure,
 		from: said("pelliccia2021", evidence.FromMemory, fmt.Sprintf("systolic above %d mmHg: no high-intensity exercise until controlled", exertionSystolic))},
@@ -47,7 +47,7 @@ var moreReadings = []entry{
 	{code: unwellToday, kind: Reading, meaning: "ill without fever", from: ours("a lighter session, or none if the person would rather rest"), effect: lighter},
 
 	{code: otherPain[ChestPain], kind: Reading, meaning: "pain around the chest, for which the pain model is never used", from: notModelled, effect: seeToday.with(lighter.limits)},
-	{code: otherPain[SpreadingPain], kind: Reading, meaning: "pain that spreads, for which the pain model is never used", from: notModelled, effect: askNothing.with(lighter.limits)},
+	{code: otherPain[SpreadingPain], kind: Reading, meaning: "pain that spreads, for which the pain model is never used", from: notModelled, effect: lookNoLoad.with(lighter.limits), sited: &lookLighter},
 	{code: otherPain[SpinePain], kind: Reading, meaning: "pain as from a fracture of the spine, for which the pain model is never used", from: notModelled, effect: seeToday.with(lighter.limits)},
 	{code: otherPain[BonePain], kind: Reading, meaning: "pain where bone metastases are, for which the pain model is never used", from: notModelled, effect: seeToday.with(lighter.limits)},
 	{code: otherPain[HotJointPain], kind: Reading, meaning: "pain of a hot joint, for which the pain model is never used", from: notModelled, effect: seeToday.with(lighter.limits)},

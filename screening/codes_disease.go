@@ -16,8 +16,8 @@ var diseaseEntries = []entry{
 	{code: "peripheral_vascular", kind: Disease, meaning: "known disease of the arteries of the limbs", from: diseaseFrom("peripheral vascular disease counts as known disease"), effect: tell},
 	{code: "cerebrovascular", kind: Disease, meaning: "known disease of the vessels of the brain", from: diseaseFrom("cerebrovascular disease counts as known disease"), effect: tell},
 	{code: "diabetes_t1", kind: Disease, meaning: "type 1 diabetes", from: diseaseFrom("type 1 diabetes counts as known disease"),
-		effect: askLight, released: &tell, level: Relative, as: "diabetes"},
+		effect: askLight, released: &tell, level: Relative, as: "diabetes", dropped: true, also: []evidence.FactID{successorFact}},
 	{code: "diabetes_t2", kind: Disease, meaning: "type 2 diabetes", from: diseaseFrom("type 2 diabetes counts as known disease"),
-		effect: askLight, released: &tell, level: Relative, as: "diabetes"},
+		effect: askLight, released: &tell, level: Relative, as: "diabetes", dropped: true, also: []evidence.FactID{successorFact}},
 	{code: "renal", kind: Disease, meaning: "known kidney disease", from: diseaseFrom("renal disease counts as known disease"), effect: tell},
 }

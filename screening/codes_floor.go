@@ -8,7 +8,7 @@ const askFloor Code = "floor_and_up"
 
 // floorCodes make that question necessary.
 var floorCodes = []Code{
-	fallsRisk, "vertigo", "parkinsons", "frailty", "frailty_dose", vertebralFracture, "osteoporosis_with_vertebral_fracture",
+	fallsRisk, "vertigo", "hip_fracture", "parkinsons", "frailty", "frailty_dose", vertebralFracture, "osteoporosis_with_vertebral_fracture",
 	"cfs_level_4", "cfs_level_5", "cfs_level_6", "cfs_level_7", "cfs_level_8", "cfs_level_9",
 }
 

@@ -3,6 +3,7 @@ package screening
 import (
 	"fmt"
 
+	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
 
@@ -33,11 +34,13 @@ var heartEntries = []entry{
 	// Without a reading the graver of its two thresholds is taken; with one, the
 	// reading grades it: see contraindicationLevel.
 	{code: "uncontrolled_hypertension", kind: Condition, meaning: "blood pressure not under control", from: absolute("uncontrolled hypertension, above 180/110 mmHg"), effect: askNothing, level: Absolute, cautions: []Code{noBreathHolding}},
-	{code: "major_chd_risk_factors", kind: Condition, meaning: "major coronary risk factors", from: relative("major coronary risk factors"), effect: askLight, released: &tell, level: Relative},
-	{code: "pacemaker", kind: Condition, meaning: "pacemaker", from: relative("pacemaker"), effect: askLight, released: &tell, level: Relative},
-	{code: "icd", kind: Condition, meaning: "implanted defibrillator", from: relative("implantable defibrillator"), effect: askLight, released: &tell, level: Relative},
+	{code: "major_chd_risk_factors", kind: Condition, meaning: "major coronary risk factors", from: relative("major coronary risk factors"), effect: askLight, released: &tell, level: Relative, dropped: true, also: []evidence.FactID{successorFact}},
+	{code: "pacemaker", kind: Condition, meaning: "pacemaker", from: relative("pacemaker"), effect: askLight.with(armSide.limits), released: &tell, level: Relative,
+		also: []evidence.FactID{deviceFact}, dated: &dated{weeks: deviceWeeks, later: ask.with(Limits{MaxIntensity: Moderate})}},
+	{code: "icd", kind: Condition, meaning: "implanted defibrillator", from: relative("implantable defibrillator"), effect: askLight.with(armSide.limits), released: &tellModerate, level: Relative,
+		also: []evidence.FactID{deviceFact}, dated: &dated{weeks: deviceWeeks, later: askLight}},
 	{code: "low_functional_capacity", kind: Condition, meaning: "low functional capacity", from: relative("functional capacity below 4 METs"), effect: askLight, released: &tell, level: Relative, as: lowCapacity},
-	{code: "diabetes", kind: Condition, meaning: "diabetes, type not stated", from: relative("diabetes at any age"), effect: askLight, released: &tell, level: Relative},
+	{code: "diabetes", kind: Condition, meaning: "diabetes, type not stated", from: relative("diabetes at any age"), effect: askLight, released: &tell, level: Relative, dropped: true, also: []evidence.FactID{successorFact}},
 	{code: "musculoskeletal_limitation", kind: Condition, meaning: "limitation of joints or muscles", from: relative("musculoskeletal limitations"), effect: tell, level: Relative},
 	{code: "retinopathy_high_intensity", kind: Condition, meaning: "diabetic retinopathy that bars heavy loads", from: retinopathyFrom, effect: retinopathy, level: Absolute, cautions: []Code{noBreathHolding}, also: []evidence.FactID{belowFact}},
 	{code: "npdr_moderate_or_worse", kind: Condition, meaning: "diabetic retinopathy, non-proliferative of moderate degree or more, or proliferative", from: retinopathyFrom, effect: retinopathy, level: Absolute, as: retinopathyHigh, cautions: []Code{noBreathHolding}, also: []evidence.FactID{belowFact}},
@@ -56,3 +59,7 @@ var retinopathyFrom = provenance{
 
 // retinopathy caps the load below the band that is barred; lighter work goes on.
 var retinopathy = ask.with(Limits{MaxFraction: belowIntensity, NoBreathHolding: true})
+
+// armSide spares the arms while the wound of a device heals; which side it is on is
+// the clinic's to say, and the legs go on.
+var armSide = askLight.avoiding(body.ShoulderResisted, body.Overhead)

@@ -67,7 +67,7 @@ var writtenQuestions = []question{
 	{code: askPressure, everyone: true, triggers: pressureCodes, means: "blood_pressure",
 		client: "May we measure your blood pressure after a rest?", clinician: "Blood pressure at rest."},
 	{code: askRegion, triggers: []Code{recentFracture}, client: "Which bone was broken?", clinician: "Region of the fracture."},
-	{code: askLimit, yesNo: true, triggers: []Code{"musculoskeletal_limitation"}, client: "Has a surgeon or clinician asked you not to do something?", clinician: "Whether a surgeon or clinician set a restriction; if so, the restriction itself, with its author and until when."},
+	{code: askLimit, yesNo: true, triggers: []Code{"musculoskeletal_limitation", "shoulder_replacement", replacementLimited}, client: "Has a surgeon or clinician asked you not to do something?", clinician: "Whether a surgeon or clinician set a restriction; if so, the restriction itself, with its author and until when."},
 
 	{code: askFloor, yesNo: true, triggers: floorCodes,
 		client: "Do you get down to the floor and up again by yourself, without help?", clinician: "Whether the person gets down to the floor and up again alone; until it is known, nothing on the floor."},

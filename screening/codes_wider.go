@@ -10,8 +10,8 @@ func wider(says string) provenance {
 }
 
 // widerEntries are what the wider list of Willey 2003 adds. It does not say
-// what is absolute; none of them is lifted by a clearance, since what is acute
-// is answered with no once it is over.
+// what is absolute. What is acute is lifted by no clearance: it is answered with no
+// once it is over. Of an eye the surgeon says when; of a joint its place alone is held.
 var widerEntries = []entry{
 	{code: "acute_mi", kind: Condition, wider: true, meaning: "acute heart attack", from: wider("acute myocardial infarction"), effect: emergency},
 	{code: "left_main_disease_untreated", kind: Condition, wider: true, meaning: "severe left-main disease, untreated", from: wider("severe left-main disease left untreated"), effect: seeToday},
@@ -24,11 +24,12 @@ var widerEntries = []entry{
 	{code: "unstable_neurological_disease", kind: Condition, wider: true, meaning: "neurological disease that worsens fast or is not stable", from: wider("neurological disease that worsens fast or is not stable"), effect: askNothing, balance: true},
 	{code: "intoxicated", kind: Condition, wider: true, meaning: "under the influence of alcohol or drugs", from: wider("under the influence of alcohol or drugs"), effect: askNothing, balance: true},
 	{code: "retinal_bleed_or_detachment", kind: Condition, wider: true, meaning: "bleed or detachment of the retina, or severe proliferative disease", from: wider("a bleed or detachment of the retina, or severe proliferative disease"), effect: seeToday},
-	{code: "recent_eye_operation", kind: Condition, wider: true, meaning: "eye operation not long ago", from: wider("an eye operation not long ago"), effect: askNothing},
+	{code: "recent_eye_operation", kind: Condition, wider: true, meaning: "eye operation not long ago", from: wider("an eye operation not long ago"), effect: askNothing.with(eyeSpared.limits), also: []evidence.FactID{cataractFact, eyeFact},
+		finer: cataract, released: &eyeSpared, dated: &dated{months: eyeMonths, later: eyeSpared}},
 	{code: "copd_uncontrolled", kind: Condition, wider: true, meaning: "COPD not under control", from: wider("COPD not under control"), effect: askNothing},
-	{code: "unstable_or_injured_joint", kind: Condition, wider: true, meaning: "joint, tendon or ligament unstable or freshly injured", from: wider("a joint, tendon or ligament unstable or freshly injured"), effect: askNoLoad},
-	{code: "acute_joint_inflammation", kind: Condition, wider: true, meaning: "joint inflammation in its acute phase", from: wider("joint inflammation in its acute phase"), effect: askNoLoad},
-	{code: "pain_made_worse_by_training", kind: Condition, wider: true, meaning: "joint or muscle pain made clearly worse by training", from: wider("joint or muscle pain made clearly worse by training"), effect: askNoLoad},
+	{code: "unstable_or_injured_joint", kind: Condition, wider: true, meaning: "joint, tendon or ligament unstable or freshly injured", from: wider("a joint, tendon or ligament unstable or freshly injured"), effect: askNoLoad, sited: &ask},
+	{code: "acute_joint_inflammation", kind: Condition, wider: true, meaning: "joint inflammation in its acute phase", from: wider("joint inflammation in its acute phase"), effect: askNoLoad, sited: &ask},
+	{code: "pain_made_worse_by_training", kind: Condition, wider: true, meaning: "joint or muscle pain made clearly worse by training", from: wider("joint or muscle pain made clearly worse by training"), effect: askNoLoad, sited: &look},
 	{code: "unstable_prosthesis", kind: Condition, wider: true, meaning: "prosthesis that is not stable", from: wider("a prosthesis that is not stable"), effect: askNothing},
 	{code: "haemorrhoids_symptomatic_or_large", kind: Condition, wider: true, meaning: "haemorrhoids, large or giving symptoms", from: wider("haemorrhoids, if large or giving symptoms"), effect: ask.with(Limits{NoBreathHolding: true}).avoiding(body.AbdominalPressure)},
 	{code: "uncontrolled_systemic_disease", kind: Condition, wider: true, meaning: "disease of the whole body out of control", from: wider("disease of the whole body out of control"), effect: askNothing},

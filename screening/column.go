@@ -128,3 +128,27 @@ func (v Variant) Value() (driver.Value, error) { return field.Value(v) }
 
 // Scan reads what Value returns.
 func (v *Variant) Scan(src any) error { return field.Scan(src, v) }
+
+// Value returns the text of l.
+func (l Lifter) Value() (driver.Value, error) { return field.Value(l) }
+
+// Scan reads what Value returns.
+func (l *Lifter) Scan(src any) error { return field.Scan(src, l) }
+
+// Value returns the text of m.
+func (m Means) Value() (driver.Value, error) { return field.Value(m) }
+
+// Scan reads what Value returns.
+func (m *Means) Scan(src any) error { return field.Scan(src, m) }
+
+// Value returns the text of c.
+func (c ListChoice) Value() (driver.Value, error) { return field.Value(c) }
+
+// Scan reads what Value returns.
+func (c *ListChoice) Scan(src any) error { return field.Scan(src, c) }
+
+// Value returns the text of s.
+func (s Strictness) Value() (driver.Value, error) { return field.Value(s) }
+
+// Scan reads what Value returns.
+func (s *Strictness) Scan(src any) error { return field.Scan(src, s) }

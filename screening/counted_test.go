@@ -16,7 +16,7 @@ func TestCountedOnlyIfItLifts(t *testing.T) {
 		counted bool
 	}{
 		"pacemaker":     {func(p *screening.Profile) { p.Conditions = screening.AskedFor("pacemaker") }, "pacemaker", true},
-		"eye operation": {func(p *screening.Profile) { p.Conditions = screening.AskedFor("recent_eye_operation") }, "recent_eye_operation", false},
+		"eye operation": {func(p *screening.Profile) { p.Conditions = screening.AskedFor("recent_eye_operation") }, "recent_eye_operation", true},
 		"absolute":      {func(p *screening.Profile) { p.Conditions = screening.AskedFor("marfan") }, "marfan", false},
 		"not there":     {func(*screening.Profile) {}, "pacemaker", false},
 		"murmur":        {func(p *screening.Profile) { p.Symptoms = screening.AskedFor("known_heart_murmur") }, "known_heart_murmur", true},

@@ -40,20 +40,36 @@
 //	sign of cauda equina, stroke              emergency  nothing
 //	other red flag that counts by itself      same day   nothing
 //	two signs of one cause, the back not known not to hurt  same day  nothing
+//	the same, all of them pain of years   physiotherapist looks  within limits: the spine is spared
+//	the same, with a cancer long past         ask first  within limits: the spine is spared
+//	back pain for a month, pain in many places, pelvic heaviness  physiotherapist looks  within limits
+//	sudden lasting spinning with new signs    emergency  nothing
 //	unstable coronary disease, dissection     emergency  nothing
 //	acute heart disease                       same day   nothing
 //	other absolute contraindication           ask first  nothing
 //	chest pain or blackout                    same day   nothing
+//	dizzy, and not known of which kind        same day   nothing
+//	dizzy on standing, spinning by position   physiotherapist looks  within limits: seated, not lying
+//	a sign that was looked at, unchanged      ask first  light and supervised; claudication tell
 //	branches N3, A3                           ask first  nothing
 //	branch N2                                 ask first  unloaded practice
 //	branch A2, vigorous effort wanted         ask first  within limits: at most moderate
 //	branch A2 otherwise                       tell       within limits
 //	branches N1, A1                           none       within limits
 //	relative contraindication                 ask first  light and supervised
+//	one that a newer list dropped             tell       within limits, unless the policy follows the older
+//	pacemaker after 12 weeks                  ask first  within limits: at most moderate
+//	heart attack or stroke, 12 months ago     tell       within limits: at most moderate
+//	cataract after 2 weeks, after 4           tell       within limits: no straining, head up; then nothing
 //	limitation of joints or muscles           tell       within limits, restriction asked for
 //	retinopathy, or diabetes with eyes unseen ask first  within limits: below 80 %, no breath-holding
 //	condition with published changes          tell       within limits
-//	replaced joint                            ask first  within limits; undated or within 12 weeks light and supervised
+//	replaced joint, undated or within 12 weeks ask first light and supervised
+//	hip or knee after that                    physiotherapist looks  within limits; after 12 months or free tell
+//	shoulder after that                       ask first  within limits: the surgeon's figure
+//	joint that hurts or is injured, its place known  as graded  within limits: the place is spared
+//	osteoporosis, the spine not known         physiotherapist looks  within limits of an old break, no low counts
+//	pressure that was to be measured and was not  ask first  light and supervised; assessed again in 14 days
 //	spine fracture, undated or within 6 months ask first unloaded practice
 //	HbA1c above 10 %, systolic above 170 mmHg ask first  unloaded practice
 //	heart failure: worse over days, new fibrillation  same day  nothing
@@ -68,6 +84,11 @@
 //	the day by which it was to be renewed is past  ask first  nothing
 //	may not get up from the floor alone       tell       within limits: nothing on the floor, except in a clinic
 //	pain that the model is never used for     same day or ask first  nothing
+//
+// A sign that was looked at counts for the rule's own branch and not for the joined
+// one. Where an older list is stricter than its successor, [JoinPolicy] says which is
+// followed; it is kept in the outcome, and the other stays in [Rules]. What
+// the strictest of the rules says stands in [Rules.Strictest].
 //
 // Whatever is light and supervised or graver carries the same limits: at most
 // 40 % of the one-repetition maximum, four repetitions in reserve, light effort,
@@ -84,11 +105,24 @@
 // Pressure, pulse, setting and, from 65, the screen for falls are asked of
 // everybody and named where they were not; by themselves they hold nobody.
 //
+// # Finer questions
+//
+// Where one code hides several people, questions with yes and no tell them apart. A
+// yes is the grave one. As long as one is not answered the code reads as the gravest
+// of them, which is how records read that were stored before the questions.
+// [Profile.Sites] says where a joint hurts: then its place is held and not the person.
+//
+// # Ways out
+//
+// Every finding that holds or sends somebody names who can lift it and with what
+// ([Finding.Exit]), and the outcome the one answer or paper that would free most
+// ([Outcome.Frees]). What a condition speaks for stands in [Outcome.Favours].
+//
 // # Clearances and restrictions
 //
 // A clearance counts with a name, a day on or before the visit, a scope, and no
 // event since. It may lift relative contraindications, the need of a branch,
-// the signs that it names (except chest pain and blackouts) and the wait for a
+// the signs that it names (except chest pain and a faint), and the wait for a
 // surgeon's answer, up to the effort it speaks for; it never forbids what could
 // go on without it, and then lifts no limit. Absolute contraindications,
 // red flags and the day's findings stay. Whatever a clearance in force could lift

@@ -81,6 +81,10 @@ type entry struct {
 	from    provenance
 	effect  effect
 
+	finer    *finer  // what further questions make of it
+	sited    *effect // once its place is known; the place itself is spared too
+	dropped  bool    // off the newer of two lists: see [JoinPolicy]
+	named    []Code  // further codes by which a clearance may name it
 	released *effect // with a clearance that covers it; nil: none counts
 	dated    *dated  // what changes once its day is known
 	balance  bool    // fainting or falling: no lone standing, overhead or over-the-face work
@@ -95,6 +99,7 @@ type entry struct {
 	points   string                // serious cause that a sign points to, where one sign alone says little
 
 	row   int                 // in the table of all entries
+	known *listedDisease      // the known disease that it names, nil if none
 	plain evidence.ReasonCode // of its reason, without a variant
 	facts []evidence.FactID   // behind every reason of it
 }
@@ -103,6 +108,8 @@ type entry struct {
 type dated struct {
 	weeks, months int // since the event
 	later         effect
+	next          *dated // and what follows later still
+	test          bool   // tests of strength before it say nothing
 }
 
 func (e *entry) factID() evidence.FactID { return factPrefix + evidence.FactID(e.code) }
@@ -118,7 +125,7 @@ func (e *entry) listed() Code {
 
 var (
 	entries = numbered(diseaseEntries, symptomEntries, heartEntries, failureEntries, conditionEntries, moreConditions, triggerEntries, frailtyEntries,
-		widerEntries, redFlags, happenings, readings, moreReadings, lowEntries, floorEntries, topics, moreTopics, stops)
+		widerEntries, dailyEntries, redFlags, finerFlags, happenings, readings, moreReadings, lowEntries, floorEntries, finerTopics, topics, moreTopics, stops)
 	index = indexEntries()
 )
 
@@ -128,6 +135,9 @@ func numbered(tables ...[]entry) []entry {
 	for i := range all {
 		e := &all[i]
 		e.row, e.plain = i, reasonPrefix+evidence.ReasonCode(e.code)
+		if k, ok := knownDiseases[e.code]; ok {
+			e.known = &k
+		}
 		e.facts = append([]evidence.FactID{e.factID(), e.mapID()}, e.also...)
 		if e.balance {
 			e.facts = append(e.facts, aloneFact)

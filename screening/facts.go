@@ -118,9 +118,11 @@ func Facts() iter.Seq[evidence.Fact] {
 				return
 			}
 		}
-		for _, f := range numberFacts {
-			if !yield(f) {
-				return
+		for _, list := range [...][]evidence.Fact{numberFacts, finerFacts, favourFacts} {
+			for _, f := range list {
+				if !yield(f) {
+					return
+				}
 			}
 		}
 	}
@@ -135,7 +137,16 @@ func (e *entry) fact() evidence.Fact {
 func (e *entry) mapFact() evidence.Fact {
 	value := e.meaning + ": " + e.effect.String()
 	if e.dated != nil {
-		value += "; later " + e.dated.later.String()
+		value += e.dated.String()
+	}
+	if e.finer != nil {
+		value += "; looked at and unchanged " + e.finer.settled.String() + e.finer.dated.String()
+	}
+	if e.sited != nil {
+		value += "; with its place known " + e.sited.String() + ", and work of the place"
+	}
+	if e.dropped {
+		value += "; by the newer list " + byNewer.String()
 	}
 	if e.released != nil {
 		value += "; with a clearance " + e.released.String()
@@ -148,6 +159,15 @@ func (e effect) String() string {
 	text := fmt.Sprintf("route %v, meanwhile %v", e.route, e.meanwhile)
 	if e.limits.Avoid != 0 {
 		text += ", avoiding " + e.limits.Avoid.String()
+	}
+	return text
+}
+
+// String prints what follows later, "" for nil.
+func (d *dated) String() string {
+	text := ""
+	for ; d != nil; d = d.next {
+		text += "; later " + d.later.String()
 	}
 	return text
 }

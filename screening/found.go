@@ -103,6 +103,9 @@ func (p Profile) brokenBone(e Event) []Code {
 
 // is reports whether e is what a dated condition names.
 func (e Event) is(code Code) bool {
+	if code == afterAttackOrStroke && (e.Code == heartAttack || e.Code == stroke) {
+		return true
+	}
 	ofSpine := e.Code == fractured && (e.Region == body.Neck || e.Region == body.UpperBack || e.Region == body.LowerBack)
 	return e.Code == code || code == vertebralFracture && ofSpine
 }
@@ -168,23 +171,33 @@ func monthsAfter(d units.Day, n int) units.Day {
 	return later
 }
 
-// since says whether the last event of a dated entry lies far enough back, and
-// whether its day is known at all.
-func (p Profile) since(e *entry) (passed, known bool) {
+// stage returns the stage of d that the last event of an entry has reached, with its
+// number from 1, and whether the day of the event is known at all.
+func (p Profile) stage(e *entry, d *dated) (stage *dated, number int, known bool) {
 	var last units.Day
 	for _, event := range p.Events {
 		if !event.is(e.code) {
 			continue
 		}
 		if event.Day.IsZero() {
-			return false, false
+			return nil, 0, false
 		}
 		last = max(last, event.Day)
 	}
 	if last.IsZero() {
-		return false, false
+		return nil, 0, false
 	}
-	return p.passed(last, e.dated.weeks, e.dated.months), true
+	for ; d != nil && p.passed(last, d.weeks, d.months); d = d.next {
+		stage, number = d, number+1
+	}
+	return stage, number, true
+}
+
+// since says whether the last event of a dated entry lies far enough back, and
+// whether its day is known at all.
+func (p Profile) since(e *entry) (passed, known bool) {
+	stage, _, known := p.stage(e, e.dated)
+	return stage != nil, known
 }
 
 // fractured returns the known regions of fractures: of recent ones, and of all

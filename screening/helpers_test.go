@@ -38,6 +38,16 @@ func assess(t fataler, p screening.Profile) screening.Outcome {
 	return o
 }
 
+// by assesses by a policy.
+func by(t fataler, p screening.Profile, policy screening.JoinPolicy) screening.Outcome {
+	t.Helper()
+	o, err := screening.Assess(p, policy)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return o
+}
+
 func finding(o screening.Outcome, code evidence.ReasonCode) (screening.Finding, bool) {
 	for _, f := range o.Findings {
 		if f.Reason.Code == code {

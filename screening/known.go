@@ -9,8 +9,7 @@ import (
 // isKnown reports whether an item is a known disease of the preparticipation
 // rule, or stands for one; what is from memory only if asked for.
 func (it item) isKnown(memory bool) bool {
-	k, ok := knownDiseases[it.code]
-	return it.kind == Disease || ok && (memory || !k.memory)
+	return it.kind == Disease || it.known != nil && (memory || !it.known.memory)
 }
 
 // knownIn returns the known diseases among items that are held at least as
@@ -49,7 +48,7 @@ func appendDiabetes(items []item) []item {
 // appendNamed adds the codes of which a clearance may name any to lift the item.
 func (it item) appendNamed(codes []Code) []Code {
 	if it.by == nil {
-		return append(codes, it.code)
+		return append(append(codes, it.code), it.named...)
 	}
 	return append(append(codes, it.by...), diabetesCodes...)
 }
@@ -57,7 +56,11 @@ func (it item) appendNamed(codes []Code) []Code {
 // appendNeeded adds the codes of which a clearance may name any to answer the need
 // of a branch.
 func (it item) appendNeeded(codes []Code) []Code {
-	return append(it.appendNamed(codes), knownDiseases[it.code].diseases...)
+	codes = it.appendNamed(codes)
+	if it.known != nil {
+		codes = append(codes, it.known.diseases...)
+	}
+	return codes
 }
 
 // room is for the codes of an item, which are few.
@@ -68,7 +71,7 @@ func knownFacts(diseases []item) []evidence.FactID {
 	var facts []evidence.FactID
 	for _, it := range diseases {
 		fact := knownFact
-		if knownDiseases[it.code].memory {
+		if it.known != nil && it.known.memory {
 			fact = recalledFact
 		}
 		if it.kind != Disease && !slices.Contains(facts, fact) {

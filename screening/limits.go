@@ -84,6 +84,8 @@ type Limits struct {
 	EffortNotPulse bool `json:"effort_not_pulse,omitzero"`
 	// TechniqueFirst lets load rise only while technique and posture hold.
 	TechniqueFirst bool `json:"technique_first,omitzero"`
+	// LeastCount is the least number of repetitions that a set is asked for; 0 is no limit.
+	LeastCount int `json:"least_count,omitzero"`
 	// LowImpact keeps impact at or below brisk walking.
 	LowImpact bool `json:"low_impact,omitzero"`
 	// Support asks for a hand on something firm, or a seat, in standing work.
@@ -107,7 +109,7 @@ func equalButMasses(l, m Limits) bool {
 	return l.MaxFraction == m.MaxFraction && l.MinReserve == m.MinReserve &&
 		l.MaxIntensity == m.MaxIntensity && l.Lighten == m.Lighten &&
 		l.NoBreathHolding == m.NoBreathHolding && l.EffortNotPulse == m.EffortNotPulse &&
-		l.TechniqueFirst == m.TechniqueFirst && l.LowImpact == m.LowImpact &&
+		l.TechniqueFirst == m.TechniqueFirst && l.LeastCount == m.LeastCount && l.LowImpact == m.LowImpact &&
 		l.Support == m.Support && l.Avoid == m.Avoid && l.LeastSetting == m.LeastSetting
 }
 
@@ -124,6 +126,7 @@ func (l Limits) Join(m Limits) Limits {
 	l.NoBreathHolding = l.NoBreathHolding || m.NoBreathHolding
 	l.EffortNotPulse = l.EffortNotPulse || m.EffortNotPulse
 	l.TechniqueFirst = l.TechniqueFirst || m.TechniqueFirst
+	l.LeastCount = max(l.LeastCount, m.LeastCount)
 	l.LowImpact = l.LowImpact || m.LowImpact
 	l.Support = l.Support || m.Support
 	l.Avoid = l.Avoid.Union(m.Avoid)

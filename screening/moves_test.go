@@ -169,8 +169,13 @@ var readingMoves = []move{
 		if p.BP == nil || p.Diseases.Of("renal") == screening.No && p.Conditions.Of("uncontrolled_hypertension") == screening.No && p.Conditions.Of("hypertension") == screening.No {
 			return false
 		}
+		// An untaken pressure lets no more go on than one above 160/100 mmHg.
+		last := p.BP
+		if p.BPAgain != nil {
+			last = p.BPAgain
+		}
 		p.BP, p.BPAgain = nil, nil
-		return true
+		return inBand(last) && last.Systolic <= 170 && last.Diastolic < 100
 	}},
 	{"low pulse", func(_ *rand.Rand, p *screening.Profile) bool {
 		was := p.RestingPulse
@@ -261,6 +266,13 @@ var recordMoves = []move{
 		p.Events = slices.Clone(p.Events)
 		p.Events[i].Day = 0
 		return true
+	}},
+	{"another place", func(r *rand.Rand, p *screening.Profile) bool {
+		was := len(p.Sites)
+		if was > 0 {
+			p.Sites = append(slices.Clone(p.Sites), screening.Site{Code: one(r, sitedCodes), Region: body.Region(1 + r.IntN(10))})
+		}
+		return was > 0 && !slices.ContainsFunc(p.Sites, func(s screening.Site) bool { return s.Region == body.WholeBody })
 	}},
 	{"home reading asked for", func(r *rand.Rand, p *screening.Profile) bool {
 		p.HomeReadings = append(slices.Clone(p.HomeReadings), one(r, readingsAtHome))

@@ -66,8 +66,16 @@ const (
 	repairWeeks    = 12 // before which no resistance follows a rotator cuff repair
 	fractureMonths = 6  // in which a fracture bars loading of its region
 
-	replacementWeeks = 12 // in which a replaced joint counts as recent
-	fallMonths       = 12 // in which a fall counts
+	replacementWeeks  = 12 // in which a replaced joint counts as recent
+	replacementMonths = 12 // after which nobody asks about a replaced hip or knee
+	deviceWeeks       = 12 // in which no work pulls at the wound of a pacemaker or defibrillator
+	eyeWeeks          = 2  // after a cataract operation, in which the eye clinic is asked
+	eyeFreeWeeks      = 4  // after which nothing is left of it unless told otherwise
+	eyeMonths         = 12 // after which any operation of an eye lies far back
+	pastMonths        = 12 // after which a heart attack or stroke is past
+	pressureDays      = 14 // in which a pressure that was not measured is taken
+	spineLeastCount   = 8  // repetitions of a set at least
+	fallMonths        = 12 // in which a fall counts
 
 	flagsTogether = 2 // signs that point to one cause, at least
 

@@ -2,7 +2,6 @@ package screening
 
 import (
 	"maps"
-	"slices"
 	"strings"
 
 	"example.org/posology/units/evidence"
@@ -39,11 +38,22 @@ func (o *Outcome) hold() {
 		if most, ok := Offers(f.Reason.Code); ok && most < o.Meanwhile {
 			f.Reason.Code += heldBack
 		}
-		if !slices.ContainsFunc(kept, f.same) {
+		if !f.among(kept) {
 			kept = append(kept, f)
 		}
 	}
 	o.Findings = kept
+}
+
+// among reports whether one of the findings says the same of the same. Most differ by
+// their codes.
+func (f *Finding) among(list []Finding) bool {
+	for i := range list {
+		if list[i].Reason.Code == f.Reason.Code && f.same(list[i]) {
+			return true
+		}
+	}
+	return false
 }
 
 // addHeld adds to w what is said to those who are held in place of each offer.

@@ -16,15 +16,16 @@ type Route uint8
 
 // Routes, in rising order of urgency.
 const (
-	_         Route = iota // not screened
-	NoRoute                // "none": no caution was found in what was answered
-	Tell                   // "tell": let the doctor know; nothing waits for it
-	AskFirst               // "ask first": ask before training goes beyond Meanwhile
-	SameDay                // "same day": to be seen by a clinician today
-	Emergency              // "emergency": emergency services
+	_           Route = iota // not screened
+	NoRoute                  // "none": no caution was found in what was answered
+	Tell                     // "tell": let the doctor know; nothing waits for it
+	PhysioLooks              // "physiotherapist looks": the physiotherapist looks at it at the next visit; Meanwhile goes on until then
+	AskFirst                 // "ask first": ask before training goes beyond Meanwhile
+	SameDay                  // "same day": to be seen by a clinician today
+	Emergency                // "emergency": emergency services
 )
 
-var routes = field.NewVocabulary[Route]("route", "", "none", "tell", "ask first", "same day", "emergency")
+var routes = field.NewVocabulary[Route]("route", "", "none", "tell", "physiotherapist looks", "ask first", "same day", "emergency")
 
 // Routes yields every route.
 func Routes() iter.Seq[Route] { return routes.All() }
@@ -95,7 +96,10 @@ type Outcome struct {
 	ReviewBy   units.Day   `json:"review_by,omitzero"`   // last day on which training may rest on it: 12 months on, or sooner with a clearance that counted
 	Today      units.Day   `json:"today,omitzero"`       // of the day's check that tightened it, if any
 	Clearances []Clearance `json:"clearances,omitempty"` // in force on the day of the screening, with a name, a day and a scope
-	Waived     string      `json:"waived,omitzero"`      // why an analysis goes without screening; never for a person
+	// Frees is the one answer or paper that would free most; zero where nobody is held.
+	Frees  WayOut     `json:"frees,omitzero"`
+	Policy JoinPolicy `json:"policy,omitzero"` // by which the rules were joined, with the edition
+	Waived string     `json:"waived,omitzero"` // why an analysis goes without screening; never for a person
 }
 
 // fromAssess is where an outcome comes from that lacks nothing.
@@ -161,16 +165,19 @@ type Finding struct {
 	Limits    Limits          `json:"limits,omitzero"`
 	// Open says that an answer or a second reading may still lift the finding.
 	Open bool `json:"open,omitzero"`
+	// Exit is the way out: who can lift what is held, and with what.
+	Exit WayOut `json:"exit,omitzero"`
 }
 
 // Branch returns the branch of the preparticipation rule that f states, and
 // zero for every other finding.
 func (f Finding) Branch() Branch {
-	var b Branch
-	if b.UnmarshalText([]byte(f.Code)) != nil {
-		return 0
+	for b := N1; b <= A3; b++ {
+		if string(f.Code) == b.String() {
+			return b
+		}
 	}
-	return b
+	return 0
 }
 
 // Variant is the state of what a finding is of, where its words depend on it.
@@ -178,14 +185,20 @@ type Variant uint8
 
 // Variants.
 const (
-	_            Variant = iota // as it stands
-	FirstReading                // "first reading": read once, and to be read again
-	LongAgo                     // "long ago": its day lies far enough back
-	Agreed                      // "agreed": with a clearance in force that names it
-	ForVigorous                 // "for vigorous effort": for the vigorous effort that is wanted
+	_             Variant = iota // as it stands
+	FirstReading                 // "first reading": read once, and to be read again
+	LongAgo                      // "long ago": its day lies far enough back
+	Agreed                       // "agreed": with a clearance in force that names it
+	LookedAt                     // "looked at": known, looked at and unchanged, as the finer questions say
+	LookedAtLater                // "looked at, long ago": both
+	LookedAtPast                 // "looked at, long past": both
+	LongPast                     // "long past": its day lies so far back that little is left of it
+	ByNewerList                  // "by the newer list": an older list would hold it, see [JoinPolicy]
+	ItsPlace                     // "its place": only its place in the body is held
+	ForVigorous                  // "for vigorous effort": for the vigorous effort that is wanted
 )
 
-var variants = field.NewVocabulary[Variant]("variant", "", "first reading", "long ago", "agreed", "for vigorous effort")
+var variants = field.NewVocabulary[Variant]("variant", "", "first reading", "long ago", "agreed", "looked at", "looked at, long ago", "looked at, long past", "long past", "by the newer list", "its place", "for vigorous effort")
 
 // Variants yields every variant.
 func Variants() iter.Seq[Variant] { return variants.All() }

@@ -90,6 +90,7 @@ type Profile struct {
 
 	Falls        *FallsScreen    `json:"falls,omitempty"`
 	HomeReadings []Code          `json:"home_readings,omitempty"` // that a clinician asked the person to take: see [Check]
+	Sites        []Site          `json:"sites,omitempty"`         // where what is on the list of conditions is
 	Events       []Event         `json:"events,omitempty"`
 	Clearances   []Clearance     `json:"clearances,omitempty"`
 	Restrictions []Restriction   `json:"restrictions,omitempty"`

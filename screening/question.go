@@ -58,12 +58,12 @@ type question struct {
 }
 
 // questions are those written out and one for the day of each dated condition.
-var questions = slices.Concat(writtenQuestions, dayQuestions())
+var questions = slices.Concat(writtenQuestions, finerQuestions, dayQuestions(), siteQuestions())
 
 func dayQuestions() []question {
 	var list []question
-	for i := range conditionEntries {
-		if e := &conditionEntries[i]; e.dated != nil {
+	for i := range entries {
+		if e := &entries[i]; e.dated != nil {
 			list = append(list, question{code: dayOf(e.code), triggers: []Code{e.code},
 				client:    "About " + clientTextOf(e.code).about + ": when was it? A month and a year will do.",
 				clinician: "Day of: " + e.meaning + "."})
@@ -77,11 +77,12 @@ func dayOf(code Code) Code { return code + "_day" }
 
 // findQuestion returns the row of a code, nil if there is none.
 func findQuestion(code Code) *question {
-	i := slices.IndexFunc(questions, func(q question) bool { return q.code == code })
-	if i < 0 {
-		return nil
+	for i := range questions {
+		if questions[i].code == code {
+			return &questions[i]
+		}
 	}
-	return &questions[i]
+	return nil
 }
 
 // askFor returns the question of a code, asked because of another.

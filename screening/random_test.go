@@ -18,7 +18,8 @@ var (
 	newCodes       = codesOf(screening.Symptom, screening.RedFlag)
 	yesNoCodes     = yesNo()
 	readingsAtHome = []screening.Code{"blood_pressure", "resting_pulse", "oxygen_saturation", "weight_gain"}
-	datedCodes     = []screening.Code{"vertebral_fracture", "rotator_cuff_repair", "total_knee_replacement", "total_hip_replacement", "shoulder_replacement", "fall", "fracture", "operation", "heart_attack", "stroke"}
+	datedCodes     = []screening.Code{"vertebral_fracture", "rotator_cuff_repair", "total_knee_replacement", "total_hip_replacement", "shoulder_replacement", "pacemaker", "icd", "after_mi_or_stroke", "recent_eye_operation", "hip_fracture", "fall", "fracture", "operation", "heart_attack", "stroke"}
+	sitedCodes     = []screening.Code{"pain_made_worse_by_training", "unstable_or_injured_joint", "acute_joint_inflammation"}
 	readable       = []string{"40 mg/dL", "60 mg/dL", "80 mg/dL", "120 mg/dL", "200 mg/dL", "300 mg/dL", "400 mg/dL", "4.6 mmol/L", "15 mmol/L"}
 )
 
@@ -127,6 +128,11 @@ func randomReadings(r *rand.Rand, p *screening.Profile) {
 }
 
 func randomRecords(r *rand.Rand, p *screening.Profile) {
+	if chance(r, 3) {
+		for _, code := range sitedCodes {
+			p.Sites = append(p.Sites, screening.Site{Code: code, Region: body.Region(1 + r.IntN(11))})
+		}
+	}
 	for range r.IntN(3) {
 		e := screening.Event{Code: one(r, datedCodes), Day: visit - units.Day(r.IntN(501))}
 		if e.Code == "fracture" {

@@ -3,6 +3,7 @@ package screening
 import (
 	"slices"
 
+	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
@@ -65,7 +66,7 @@ func (c Check) taken(o *Outcome) {
 	o.Missing = slices.DeleteFunc(o.Missing, func(q Question) bool {
 		brought := q.Code == askPressure && c.BP != nil || q.Code == askPulse && c.RestingPulse > 0
 		return brought && !slices.ContainsFunc(o.Findings, func(f Finding) bool {
-			return f.Reason.Code == reasonPrefix+evidence.ReasonCode(q.Code)+unsurely
+			return f.Code == q.Code && !f.Known || f.Code == pressureUntaken && q.Code == askPressure
 		})
 	})
 }
@@ -135,8 +136,12 @@ func (c Check) newSigns(o *Outcome) {
 // and the plan, and may be a condition by themselves.
 func (c Check) happened(o *Outcome) {
 	for _, e := range c.Events {
+		then := askNoLoad
+		if e.Code == fallen { // a simple one is the physiotherapist's to look at
+			then = lookNoLoad
+		}
 		reason := evidence.Because(happenedCode, eventFact, find(e.Code).factID()).With(evidence.Text("event", find(e.Code).meaning))
-		o.add(finding(e.Code, plainly, reason), askNoLoad.inSetting(c.Setting, e.Code == fallen))
+		o.add(finding(e.Code, plainly, reason), then.inSetting(c.Setting, e.Code == fallen))
 		if !slices.Contains(o.Ended, e.Code) {
 			o.Ended = append(o.Ended, e.Code)
 		}
@@ -232,7 +237,7 @@ func (c Check) ownState(o *Outcome) {
 	}
 	if c.Pain != nil {
 		o.Rules.Pain = PainModel(*c.Pain)
-		meet(c.Pain.Kind > OrdinaryPain, otherPain[c.Pain.Kind])
+		c.painElsewhere(o)
 	}
 	if c.Pain != nil && c.Pain.Kind == 0 {
 		e := find(askPainKind)
@@ -241,6 +246,19 @@ func (c Check) ownState(o *Outcome) {
 	}
 	meet(SorenessLasts(c.SorenessDays), sorenessLasting)
 	meet(c.Unwell == Yes, unwellToday)
+}
+
+// painElsewhere reports pain that the model is not for. Of pain that spreads the
+// place is spared, if it is known; any sign of a serious cause is asked for each day.
+func (c Check) painElsewhere(o *Outcome) {
+	e := find(otherPain[c.Pain.Kind])
+	switch site := c.Pain.Site; {
+	case e == nil:
+	case e.sited != nil && site != 0 && site != body.WholeBody:
+		o.add(e.finding(itsPlace), e.sited.with(Limits{Avoid: sparing(site)}))
+	default:
+		o.add(e.finding(plainly), e.effect)
+	}
 }
 
 // worst returns c with the worst answer to what was to be asked and was not.

@@ -6,8 +6,8 @@ import "example.org/posology/units/body"
 // every item of it were present.
 var unasked = map[Code]effect{
 	askDiseases:   joined(Disease).join(joined(Topic)),
-	askSymptoms:   joined(Symptom),
-	askRedFlags:   joined(RedFlag),
+	askSymptoms:   joined(Symptom).join(joined(Topic)),
+	askRedFlags:   joined(RedFlag).join(joined(Topic)),
 	askConditions: joined(Condition).join(joined(Topic)).avoiding(everyDemand()...),
 	askNew:        joined(Symptom).join(joined(RedFlag)),
 }

@@ -177,6 +177,9 @@ func (p Profile) checkRecords() error {
 			bad.Add(fmt.Sprintf("/home_readings/%d", i), field.Bad(fmt.Sprintf("%.60q", string(code)), listed(homeReadings), field.ErrUnknown))
 		}
 	}
+	for i, s := range p.Sites {
+		addAt(&bad, "/sites", i, s.check())
+	}
 	bad.Add("/events", checkEvents(p.Events, p.Day))
 	for i, c := range p.Clearances {
 		addAt(&bad, "/clearances", i, c.check())

@@ -57,8 +57,11 @@ func TestVocabularies(t *testing.T) {
 	everyText(t, "level", 3, screening.Absolute)
 	everyText(t, "referral", 3, screening.EmergencyReferral)
 	everyText(t, "day plan", 5, screening.HelpNow)
-	everyText(t, "route", 5, screening.Emergency)
+	everyText(t, "route", 6, screening.Emergency)
 	everyText(t, "meanwhile", 4, screening.Nothing)
-	everyText(t, "variant", 4, screening.ForVigorous)
+	everyText(t, "variant", 10, screening.ForVigorous)
+	everyText(t, "who lifts it", 6, screening.EmergencyServices)
+	everyText(t, "with what", 7, screening.BeingSettled)
+	everyText(t, "choice of list", 2, screening.OlderList)
 	everyText(t, "setting", 4, screening.InClinic)
 }

@@ -21,6 +21,8 @@ const (
 	restrictionCode evidence.ReasonCode = "screening.restriction"
 	happenedCode    evidence.ReasonCode = "screening.happened"
 	lapsedCode      evidence.ReasonCode = "screening.assessment-lapsed"
+	chronicCode     evidence.ReasonCode = "screening.flags-chronic"
+	chronicPastCode evidence.ReasonCode = "screening.flags-chronic-past"
 	nothingCode     evidence.ReasonCode = "screening.nothing-found"
 )
 
@@ -30,12 +32,20 @@ const (
 	unsurely      evidence.ReasonCode = ".unsure"
 	laterOn       evidence.ReasonCode = ".later"
 	withClearance evidence.ReasonCode = ".clearance"
+	lookedAtOnce  evidence.ReasonCode = ".looked-at"
+	longAfter     evidence.ReasonCode = ".long-after"
+	byNewerList   evidence.ReasonCode = ".newer-list"
+	itsPlace      evidence.ReasonCode = ".place"
 	vigorously    evidence.ReasonCode = ".vigorous"
 	onceMore      evidence.ReasonCode = ".again"
 )
 
+// stageVariants are those of the stages of what is dated, from 1.
+var stageVariants = [...]evidence.ReasonCode{plainly, laterOn, longAfter}
+
 // variantOf are the variants that reasons have; what is not known is no variant.
-var variantOf = map[evidence.ReasonCode]Variant{laterOn: LongAgo, withClearance: Agreed, vigorously: ForVigorous, onceMore: FirstReading}
+var variantOf = map[evidence.ReasonCode]Variant{laterOn: LongAgo, longAfter: LongPast, withClearance: Agreed, lookedAtOnce: LookedAt, lookedAtOnce + laterOn: LookedAtLater, lookedAtOnce + longAfter: LookedAtPast,
+	byNewerList: ByNewerList, itsPlace: ItsPlace, vigorously: ForVigorous, onceMore: FirstReading}
 
 // finding is one of a code, in one of the variants above.
 func finding(code Code, variant evidence.ReasonCode, reason evidence.Reason) Finding {
@@ -52,6 +62,8 @@ var fixedWords = evidence.Words{
 	adaCode:                 {Clinician: "ADA 2016 asks for no clearance here, as light or moderate effort no harder than brisk walking is wanted; ACSM 2015 does (branch N2). Both stand; the joined outcome follows ACSM."},
 	togetherCode:            {Client: "Taken together, what you tell us about your back should be seen by a doctor today.", Clinician: "Several signs of the spine point to one cause: urgent referral."},
 	togetherCode + unsurely: {Client: "We would like to ask a little more about your back.", Clinician: "Several signs of the spine may point to one cause, some of them unsure: settle them first."},
+	chronicCode:             {Client: "About your back, and the pain you have had for long: we look at it together when you come.", Clinician: "Signs of the spine that are pain of years and the same: look at nerves, night pain and how it goes; training goes on around the spine."},
+	chronicPastCode:         {Client: "Please mention the pain to your doctor, because of the cancer you once had; we train around your back.", Clinician: "Signs of the spine with a cancer that is neither treated nor followed: ask the doctor; training goes on around the spine. The published red flags call several signs together an urgent referral."},
 	clearanceCode:           {Clinician: "Clearance by {who} of {day}, in force until {until}, counted for {scope}, up to {intensity} effort."},
 	voidCode:                {Clinician: "Clearance by {who} of {day} not counted: {why}."},
 	restrictionCode:         {Client: "We keep to the limits that you were given.", Clinician: "Restriction by {author}, {region}, in force."},
@@ -65,6 +77,7 @@ var fixedWords = evidence.Words{
 	branchPrefix + "A1":                 {Client: "You are used to exercise; we build on that.", Clinician: "Preparticipation branch A1 (active, no disease, no symptoms): {need}."},
 	branchPrefix + "N2":                 {Client: "Please ask your doctor before we add weight; this is routine, and about half of all people over forty are asked to.", Clinician: "Preparticipation branch N2 (not active, known disease): {need}. Until then unloaded practice."},
 	branchPrefix + "N2" + withClearance: {Client: "Your doctor has agreed that you train; we keep it light to moderate at first.", Clinician: "Preparticipation branch N2 (not active, known disease): {need}, given; light or moderate at the start, more as it is borne."},
+	branchPrefix + "N2" + byNewerList:   {Client: "You may begin lightly and build up; please tell your doctor that you train.", Clinician: "Preparticipation branch N2 (not active, known disease): {need} by ACSM 2015; diabetes alone needs none by ADA 2016, and the policy follows that: light or moderate, no harder than brisk walking."},
 	branchPrefix + "A2":                 {Client: "You may go on as you are used to; please tell your doctor that you train.", Clinician: "Preparticipation branch A2 (active, known disease): {need}. Moderate effort may go on."},
 	branchPrefix + "A2" + vigorously:    {Client: "Please ask your doctor before you train hard; until then we keep it moderate.", Clinician: "Preparticipation branch A2 (active, known disease), vigorous effort wanted: {need}. Moderate effort may go on."},
 	branchPrefix + "N3":                 {Client: "Please have a doctor look at this before you exercise.", Clinician: "Preparticipation branch N3 (not active, symptoms): {need}. No exercise until then."},
@@ -112,12 +125,10 @@ func (e *entry) words(w evidence.Words) {
 	if measuredAgain[e.code] != "" {
 		read = " First {first}, second {second}."
 	}
-	w[code] = evidence.Wording{Client: client.says, Clinician: rule + e.effect.String() + "." + read}
+	w[code] = evidence.Wording{Client: client.says, Clinician: rule + e.here(e.effect) + read}
 	w[code+unsurely] = evidence.Wording{Client: "We would like to ask a little more about " + client.about + ".",
 		Clinician: "Not known: " + e.meaning + ". Counts as yes until it is: " + e.effect.softened().String() + "."}
-	if e.dated != nil {
-		w[code+laterOn] = evidence.Wording{Client: client.later, Clinician: rule + e.dated.later.String() + "."}
-	}
+	e.finerWords(w, client, rule)
 	if e.released != nil {
 		w[code+withClearance] = evidence.Wording{Client: "Your doctor has agreed about " + client.about + "; we keep to what was agreed.",
 			Clinician: upper(e.meaning) + ", with a clearance in force that names it: " + e.released.String() + "." + read}

@@ -17,6 +17,20 @@ var offered = map[Code]Meanwhile{
 	glucoseHigh: WithinLimits, glucoseHighest: WithinLimits, glucoseBelowEat: WithinLimits,
 	ketonesLight: WithinLimits, sorenessLasting: WithinLimits, unwellToday: WithinLimits,
 
+	"flags-chronic": WithinLimits, "flags-chronic-past": WithinLimits, dizzyStanding: WithinLimits, spineNotSeen: WithinLimits,
+	"diabetes_t1.newer-list": WithinLimits, "diabetes_t2.newer-list": WithinLimits, "diabetes.newer-list": WithinLimits, "branch.N2.newer-list": WithinLimits,
+	"intermittent_claudication.looked-at": WithinLimits, "after_mi_or_stroke.later": WithinLimits, "pacemaker.later": WithinLimits,
+	"recent_eye_operation.later": WithinLimits, "recent_eye_operation.looked-at.later": WithinLimits,
+	"unstable_or_injured_joint.place": WithinLimits, "acute_joint_inflammation.place": WithinLimits, "pain_made_worse_by_training.place": WithinLimits,
+	"osteoarthritis_knee": WithinLimits, "osteoarthritis_hip": WithinLimits, "osteoarthritis_hand": WithinLimits, "shoulder_pain": WithinLimits,
+	"tendon_pain_hip": WithinLimits, "tendon_pain_heel": WithinLimits, "tendon_pain_elbow": WithinLimits, "arthritis_quiet": WithinLimits,
+	"lymphoedema_stable": WithinLimits, "hip_fracture.long-after": WithinLimits, otherPain[SpreadingPain] + ".place": WithinLimits,
+
+	"palpitations_or_tachycardia.looked-at": LightSupervised, "known_heart_murmur.looked-at": LightSupervised, "dyspnoea_rest_or_mild_exertion.looked-at": LightSupervised,
+	"unusual_fatigue_or_dyspnoea_usual_activity.looked-at": LightSupervised, "ankle_oedema.looked-at": LightSupervised, "hip_fracture": LightSupervised, "icd.later": LightSupervised, pressureUntaken: LightSupervised,
+
+	otherPain[SpreadingPain]: UnloadedPractice,
+
 	"diabetes": LightSupervised, "diabetes_t1": LightSupervised, "diabetes_t2": LightSupervised, heartFailure: LightSupervised,
 	"exertional_angina": LightSupervised, "pacemaker": LightSupervised, "icd": LightSupervised, "low_functional_capacity": LightSupervised,
 	lowCapacity: LightSupervised, pressureRelative: LightSupervised, noStrips: LightSupervised,
@@ -31,7 +45,10 @@ var offered = map[Code]Meanwhile{
 // heldTexts are what a client who is held reads in place of some of them; empty
 // where the others say enough.
 var heldTexts = map[Code]string{
-	"branch.N1": "", "branch.A1": "", "branch.A2": "Please tell your doctor that you train.",
+	"flags-chronic":        "About your back, and the pain you have had for long: we look at it together when you come.",
+	"flags-chronic-past":   "Please mention the pain to your doctor, because of the cancer you once had.",
+	"branch.N2.newer-list": "Please let your doctor know that you train.",
+	"branch.N1":            "", "branch.A1": "", "branch.A2": "Please tell your doctor that you train.",
 	"branch.A2.vigorous":  "Please ask your doctor before you train hard.",
 	"branch.N2.clearance": "", "branch.N3.clearance": "", "branch.A3.clearance": "",
 

@@ -106,6 +106,7 @@ func limitsForClient(l screening.Limits) []string {
 	add(l.NoBreathHolding, "Breathe out when you lift; do not hold your breath.")
 	add(l.Support, "Keep a hand on something firm, or sit.")
 	add(l.LowImpact, "No jumping; brisk walking is the most.")
+	add(l.LeastCount > 0, "Rather more repetitions than more weight.")
 	add(l.TechniqueFirst, "First the way of moving, then more weight.")
 	add(l.EffortNotPulse, "Go by how hard it feels, not by your pulse.")
 	add(l.LeastSetting > screening.Alone, "Train "+l.LeastSetting.String()+".")
@@ -118,7 +119,10 @@ func limitsForClient(l screening.Limits) []string {
 func tellClinician(w io.Writer, o screening.Outcome) {
 	fmt.Fprintf(w, "\nOUTCOME OF THE INTERVIEW, %s\n\nRoute: %s. Meanwhile: %s.\n\nFindings, the gravest first:\n", o.Day, o.Route, o.Meanwhile)
 	for _, f := range o.Findings {
-		page.Wrap(w, "- ", fmt.Sprintf("%s %v (route %s, meanwhile %s)", words.Clinician(f.Reason), f.Reason.Facts, f.Route, f.Meanwhile))
+		page.Wrap(w, "- ", fmt.Sprintf("%s %v (route %s, meanwhile %s%s)", words.Clinician(f.Reason), f.Reason.Facts, f.Route, f.Meanwhile, wayOut(f.Exit)))
+	}
+	if way := page.FreesMost(o); way != "" {
+		page.Wrap(w, "\nWhat would free most: ", way)
 	}
 	if len(o.Missing) > 0 {
 		fmt.Fprintf(w, "\nStill open:\n")
@@ -135,6 +139,14 @@ func tellClinician(w io.Writer, o screening.Outcome) {
 	table(w, o.Limits)
 	fmt.Fprintln(w)
 	page.Wrap(w, "", "Flags and routes only: this gives nobody leave to train. Local rules and a licensed clinician decide.")
+}
+
+// wayOut says who can lift what is held, and with what.
+func wayOut(e screening.WayOut) string {
+	if e.Who == 0 {
+		return ""
+	}
+	return "; way out: " + e.String()
 }
 
 // table prints the fields of a value that encodes as a JSON object, each in a

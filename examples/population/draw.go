@@ -13,14 +13,26 @@ import (
 // visit is the day on which everybody is screened.
 var visit = units.Must(units.ParseDay("2026-11-25"))
 
-// A drawing makes people by chance.
-type drawing struct{ *rand.Rand }
+// A drawing makes people by chance. What is finer than the lists is drawn from a
+// stream of its own, so that it changes nobody's lists.
+type drawing struct {
+	*rand.Rand
+	finer    *rand.Rand
+	unknowns float64 // factor on the shares of what is not known
+}
+
+func draws(seed uint64, unknowns float64) drawing {
+	return drawing{rand.New(rand.NewPCG(seed, 0)), rand.New(rand.NewPCG(seed, 1)), unknowns}
+}
 
 func (d drawing) chance(share float64) bool { return d.Float64() < share }
 
+// known is a share of what is known, with the factor on the rest.
+func (d drawing) known(share float64) float64 { return 1 - float64(d.unknowns*(1-share)) }
+
 // yes is an answer that is known, and then yes, in the given shares.
 func (d drawing) yes(known, share float64) screening.Answer {
-	switch is, yes := d.chance(known), d.chance(share); {
+	switch is, yes := d.chance(d.known(known)), d.chance(share); {
 	case !is:
 		return screening.Unknown
 	case yes:
@@ -51,20 +63,21 @@ func (d drawing) person() screening.Profile {
 	if d.chance(between(activeAt55, activeAt85, years)) {
 		p.Activity = &screening.Activity{DaysPerWeek: 3, Minutes: 40, Intensity: screening.Moderate, Months: 12}
 	}
-	if d.chance(measured) {
+	if d.chance(d.known(measured)) {
 		p.BP, p.RestingPulse = d.pressure(years), whole(pulseMean+float64(pulseSpread*d.NormFloat64()), 40, 180)
 	}
 	d.answers(&p)
 	d.days(&p)
 	d.doctors(&p)
+	d.finely(&p, years, burden)
 	return p
 }
 
 // screened draws a person and screens them; where a reading is to be taken
 // again after a rest, it is, for nearly everybody.
-func (d drawing) screened() (screening.Profile, screening.Outcome, error) {
+func (d drawing) screened(policy screening.JoinPolicy) (screening.Profile, screening.Outcome, error) {
 	p := d.person()
-	o, err := screening.Assess(p)
+	o, err := screening.Assess(p, policy)
 	if err != nil || !d.chance(takenAgain) {
 		return p, o, err
 	}
@@ -81,7 +94,7 @@ func (d drawing) screened() (screening.Profile, screening.Outcome, error) {
 		}
 	}
 	if changed {
-		o, err = screening.Assess(p)
+		o, err = screening.Assess(p, policy)
 	}
 	return p, o, err
 }
@@ -107,8 +120,13 @@ func (d drawing) burden() float64 {
 }
 
 func (d drawing) list(kind screening.Kind, sex body.Sex, age, burden float64) screening.Checklist {
-	list := screening.AskedFor()
-	for _, r := range rates[kind] {
+	return screening.AskedFor(d.present(rates[kind], sex, age, burden)...)
+}
+
+// present draws the codes that somebody has.
+func (d drawing) present(rates []rate, sex body.Sex, age, burden float64) []screening.Code {
+	var list []screening.Code
+	for _, r := range rates {
 		share := burden * max(0, between(r.at55, r.at85, age))
 		switch {
 		case sex == body.Female && r.women > 0:
@@ -119,7 +137,7 @@ func (d drawing) list(kind screening.Kind, sex body.Sex, age, burden float64) sc
 			share = 0
 		}
 		if d.chance(share) {
-			list.Present = append(list.Present, r.code)
+			list = append(list, r.code)
 		}
 	}
 	return list
@@ -127,7 +145,7 @@ func (d drawing) list(kind screening.Kind, sex body.Sex, age, burden float64) sc
 
 // unsure makes some people unsure of one thing that they have not.
 func (d drawing) unsure(p *screening.Profile) {
-	if !d.chance(oneUnsure) {
+	if !d.chance(d.unknowns * oneUnsure) {
 		return
 	}
 	list, kind := &p.Conditions, screening.Condition
@@ -177,12 +195,12 @@ func has(list screening.Checklist, codes ...screening.Code) bool {
 // days draws when operations and fractures were.
 func (d drawing) days(p *screening.Profile) {
 	for _, code := range []screening.Code{"total_knee_replacement", "total_hip_replacement", "shoulder_replacement", "rotator_cuff_repair", "vertebral_fracture"} {
-		ago, known := d.IntN(longAgo), d.chance(dayKnown)
+		ago, known := d.IntN(longAgo), d.chance(d.known(dayKnown))
 		if known && has(p.Conditions, code) {
 			p.Events = append(p.Events, screening.Event{Code: code, Day: visit - units.Day(ago)})
 		}
 	}
-	if has(p.Conditions, "recent_fracture") && d.chance(regionKnown) {
+	if has(p.Conditions, "recent_fracture") && d.chance(d.known(regionKnown)) {
 		regions := slices.Collect(body.Regions())
 		p.Events = append(p.Events, screening.Event{Code: "fracture", Day: visit - units.Day(d.IntN(180)), Region: regions[1+d.IntN(len(regions)-1)]})
 	}

@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"flag"
 	"math"
-	"math/rand/v2"
 	"os"
 	"strings"
 	"testing"
@@ -46,7 +45,7 @@ func TestTable(t *testing.T) {
 }
 
 func TestFlags(t *testing.T) {
-	for _, args := range [][]string{{"-n", "0"}, {"-n", "1000001"}, {"-n", "x"}, {"extra"}} {
+	for _, args := range [][]string{{"-n", "0"}, {"-n", "1000001"}, {"-n", "x"}, {"-unknown", "3"}, {"-unknown", "NaN"}, {"extra"}} {
 		if status, _, errs := runProgram(args...); status != 2 || errs == "" {
 			t.Errorf("%v: status %d, %q", args, status, errs)
 		}
@@ -95,9 +94,9 @@ func TestRates(t *testing.T) {
 // Every person can be screened, and the counts add up.
 func TestCounts(t *testing.T) {
 	sum := newTally()
-	d := drawing{rand.New(rand.NewPCG(3, 0))}
+	d := draws(3, 1)
 	for range 1000 {
-		p, o, err := d.screened()
+		p, o, err := d.screened(screening.JoinPolicy{})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -116,7 +115,7 @@ func TestCounts(t *testing.T) {
 	if got := total(m[screening.WithinLimits], m[screening.LightSupervised], m[screening.UnloadedPractice], m[screening.Nothing]); got != 1000 {
 		t.Errorf("%d people in the counts of what may go on", got)
 	}
-	if got := total(r[screening.NoRoute], r[screening.Tell], r[screening.AskFirst], r[screening.SameDay], r[screening.Emergency]); got != 1000 {
+	if got := total(r[screening.NoRoute], r[screening.Tell], r[screening.PhysioLooks], r[screening.AskFirst], r[screening.SameDay], r[screening.Emergency]); got != 1000 {
 		t.Errorf("%d people in the counts of routes", got)
 	}
 	if sum.rescreened != 1000 || sum.untold+sum.untrigger != 0 {
@@ -132,7 +131,7 @@ func TestCounts(t *testing.T) {
 // The check sees a question that nothing triggered: an outcome is compared with
 // that of the same person who has more to answer for.
 func TestUntriggeredIsSeen(t *testing.T) {
-	d := drawing{rand.New(rand.NewPCG(5, 0))}
+	d := draws(5, 1)
 	sum := newTally()
 	p := d.person()
 	p.Diseases, p.Symptoms, p.RedFlags, p.Conditions = screening.AskedFor(), screening.AskedFor(), screening.AskedFor(), screening.AskedFor()

@@ -5,6 +5,7 @@ import (
 	"io"
 	"maps"
 	"slices"
+	"strings"
 
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -23,7 +24,7 @@ func (t *tally) print(w io.Writer, all bool) {
 	}
 	t.ages(w)
 	t.heading(w, "Where people are sent")
-	for _, r := range []screening.Route{screening.NoRoute, screening.Tell, screening.AskFirst, screening.SameDay, screening.Emergency} {
+	for _, r := range []screening.Route{screening.NoRoute, screening.Tell, screening.PhysioLooks, screening.AskFirst, screening.SameDay, screening.Emergency} {
 		t.share(w, r.String(), t.route[r])
 	}
 	t.rules(w)
@@ -36,12 +37,37 @@ func (t *tally) print(w io.Writer, all bool) {
 	fmt.Fprintf(w, "  Left out unless -all: what stops nobody and is found in less than %s.\n", units.Fraction(rare))
 	rows(w, t.people, t.findings, key.name, key.label, func(r *row) bool { return all || r.stopped > 0 || float64(r.with) >= rare*float64(t.people) })
 
+	t.heading(w, "Stopped by one finding alone, and what the strictest published rule says of them, in % of all people")
+	t.alone(w)
+	t.heading(w, "Held though every published rule that speaks is silent")
+	fmt.Fprintf(w, "  %d of %d of whom all are silent: %s\n", t.silentHeld, t.silent, percent(t.silentHeld, max(t.silent, 1)))
+
+	for _, why := range []string{byUnknown, byFlag, byMemory, byOwn} {
+		fmt.Fprintf(w, "    %-52s %7s\n", why, percent(t.silentBy[why], max(t.silent, 1)))
+	}
+
 	t.heading(w, "What is not known")
 	t.share(w, "with a question open", t.open)
 	t.share(w, "stopped by nothing but what is not known", t.unknown)
 	t.share(w, "asked a question that nothing triggered", t.untrigger)
 	t.share(w, "stopped or limited by such a question", t.untold)
 	fmt.Fprintf(w, "  (all %d were screened again with every untriggered question answered no)\n", t.rescreened)
+}
+
+// alone prints what stops people by itself, with the strictest rule's answer.
+func (t *tally) alone(w io.Writer) {
+	for _, k := range sorted(t.findings, key.name) {
+		if t.findings[k].alone == 0 {
+			continue
+		}
+		var rules []string
+		for v := range screening.EveryStrictness() {
+			if n := t.aloneBy[k][v]; n > 0 {
+				rules = append(rules, fmt.Sprintf("%s %s", v, blank(n, t.people)))
+			}
+		}
+		fmt.Fprintf(w, "  %-*s %7s  %s\n", labelWidth, k.label(), blank(t.findings[k].alone, t.people), strings.Join(rules, ", "))
+	}
 }
 
 var legend = []string{

@@ -137,7 +137,7 @@ const (
 	insulinTaken   = 0.35 // of those
 	eyesKnown      = 0.75
 	eyesChanged    = 0.08
-	spineKnown     = 0.90 // of people with osteoporosis
+	spineKnown     = 0.34 // of people with osteoporosis: few have had a picture taken, and many fractures are silent
 	spineBroken    = 0.08
 	herniaKnown    = 0.95
 	herniaTroubles = 0.15

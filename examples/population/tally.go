@@ -40,6 +40,11 @@ type tally struct {
 	untold     int // stopped by a question that nothing triggered
 	untrigger  int // asked a question that nothing triggered
 	rescreened int
+
+	silent     int                                  // of whom every published rule that speaks finds nothing
+	silentHeld int                                  // of those, held all the same
+	silentBy   map[string]int                       // why those of them are held who are
+	aloneBy    map[key]map[screening.Strictness]int // stopped by one finding alone, by what the strictest rule says
 }
 
 func newTally() *tally {
@@ -47,7 +52,7 @@ func newTally() *tally {
 		meanwhile: map[screening.Meanwhile]int{}, decades: map[body.Age]map[screening.Meanwhile]int{},
 		route: map[screening.Route]int{}, branch: map[screening.Branch]int{}, need: map[screening.Need]int{},
 		level: map[screening.ContraindicationLevel]int{}, referral: map[screening.Referral]int{}, plan: map[screening.DayPlan]int{},
-		findings: map[key]*row{}, kinds: map[string]*row{},
+		silentBy: map[string]int{}, aloneBy: map[key]map[screening.Strictness]int{}, findings: map[key]*row{}, kinds: map[string]*row{},
 	}
 }
 
@@ -72,6 +77,13 @@ func (t *tally) add(age body.Age, o screening.Outcome) {
 	if len(o.Missing) > 0 {
 		t.open++
 	}
+	if o.Rules.Strictest() == screening.Silent {
+		t.silent++
+		if o.Meanwhile > screening.WithinLimits {
+			t.silentHeld++
+			t.silentBy[whyHeld(o)]++
+		}
+	}
 	t.findingsOf(o)
 }
 
@@ -92,6 +104,7 @@ func (t *tally) findingsOf(o screening.Outcome) {
 		kind, one := kindOf(f), rowOf(f)
 		if f.Meanwhile == screening.Nothing && stops == 1 && !isBranch(f) {
 			one.alone = 1
+			t.stoppedAlone(keyOf(f), o.Rules.Strictest())
 		}
 		entry(t.findings, keyOf(f)).plus(one)
 		if f.Meanwhile == screening.Nothing && len(stopKinds) == 1 {
@@ -105,6 +118,15 @@ func (t *tally) findingsOf(o screening.Outcome) {
 	if stops > 0 && !known {
 		t.unknown++
 	}
+}
+
+// stoppedAlone notes what the strictest published rule says of somebody whom one
+// finding alone stops.
+func (t *tally) stoppedAlone(k key, v screening.Strictness) {
+	if t.aloneBy[k] == nil {
+		t.aloneBy[k] = map[screening.Strictness]int{}
+	}
+	t.aloneBy[k][v]++
 }
 
 func rowOf(f screening.Finding) row {
@@ -167,7 +189,9 @@ func (k key) said() string {
 	return variants[k.variant]
 }
 
-var variants = map[screening.Variant]string{screening.FirstReading: " (once)", screening.LongAgo: " (long ago)", screening.Agreed: " (agreed)", screening.ForVigorous: " (hard effort wanted)"}
+var variants = map[screening.Variant]string{
+	screening.LookedAt: " (looked at)", screening.LookedAtLater: " (looked at)", screening.LookedAtPast: " (looked at)", screening.LongPast: " (long past)", screening.ByNewerList: " (newer list)", screening.ItsPlace: " (its place)",
+	screening.FirstReading: " (once)", screening.LongAgo: " (long ago)", screening.Agreed: " (agreed)", screening.ForVigorous: " (hard effort wanted)"}
 
 // kindOf says which rule or list a finding comes from.
 func kindOf(f screening.Finding) string {
@@ -261,7 +285,7 @@ func (t *tally) untriggered(p screening.Profile, o screening.Outcome) error {
 			t.untrigger++
 		}
 	}
-	second, err := screening.Assess(again)
+	second, err := screening.Assess(again, o.Policy)
 	if err != nil {
 		return fmt.Errorf("screening again: %w", err)
 	}

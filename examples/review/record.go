@@ -131,7 +131,11 @@ func recordLookedAt(p *page.Paper, r record.Review) {
 	say("before anything else ("+names+")", why)
 	for _, f := range r.Screening.Findings {
 		if f.Route >= screening.Tell {
-			say(fmt.Sprintf("the doctor (%s)", f.Route), []evidence.Reason{f.Reason})
+			who := fmt.Sprintf("the doctor (%s)", f.Route)
+			if f.Route == screening.PhysioLooks {
+				who = f.Route.String()
+			}
+			say(who, []evidence.Reason{f.Reason})
 		}
 	}
 	for _, item := range r.Items {

@@ -137,3 +137,10 @@ func dayOf(key string, of screening.Code, text string) *asking {
 		return err
 	})
 }
+
+// site asks where something is.
+func site(key string, of screening.Code, text string) *asking {
+	return region(key, screening.Code(key), text, func(s *state, r body.Region) {
+		s.profile.Sites = append(s.profile.Sites, screening.Site{Code: of, Region: r})
+	})
+}

@@ -24,7 +24,7 @@ type group struct {
 var listed = []group{
 	{key: "signs", kind: screening.RedFlag, text: "In the last days, has any of these been with you?", codes: []screening.Code{
 		"stroke_signs", "sudden_severe_headache", "saddle_numbness", "new_bladder_or_bowel_dysfunction", "severe_or_growing_leg_deficit",
-		"clot_signs", "hot_swollen_joint", "fever_or_shivering", "symptomatic_low_pressure", "sudden_back_pain_or_height_loss", "new_sexual_dysfunction"}},
+		"clot_signs", "hot_swollen_joint", "fever_or_shivering", "symptomatic_low_pressure", "sudden_back_pain_or_height_loss", "new_sexual_dysfunction", "spinning_with_new_signs"}},
 	{key: "symptoms", kind: screening.Symptom, text: "And any of these, now or lately?", codes: []screening.Code{
 		"ischaemic_chest_neck_jaw_arm_pain", "palpitations_or_tachycardia", "known_heart_murmur", "dyspnoea_rest_or_mild_exertion", "orthopnoea_or_pnd",
 		"unusual_fatigue_or_dyspnoea_usual_activity", "dizziness_or_syncope", "ankle_oedema", "intermittent_claudication"}},
@@ -44,19 +44,20 @@ var listed = []group{
 		"acute_dvt", "acute_pulmonary_embolism", "severe_pulmonary_hypertension", "low_functional_capacity"}},
 	{key: "pressure", kind: screening.Condition, area: "blood pressure", codes: []screening.Code{"hypertension_treated", "hypertension", "uncontrolled_hypertension", "hypertension_high_risk"}},
 	{key: "lungs", kind: screening.Condition, area: "lungs", codes: []screening.Code{"copd_asymptomatic", "lung_disease", "copd_uncontrolled", "oxygen_therapy"}},
-	{key: "bones", kind: screening.Condition, area: "bones", codes: []screening.Code{"osteoporosis", "vertebral_fracture", "recent_fracture", "bone_metastases"}},
+	{key: "bones", kind: screening.Condition, area: "bones", codes: []screening.Code{"osteoporosis", "vertebral_fracture", "recent_fracture", "bone_metastases", "hip_fracture"}},
 	{key: "joints", kind: screening.Condition, area: "joints, tendons and muscles, operations on them too", codes: []screening.Code{
 		"musculoskeletal_limitation", "total_knee_replacement", "total_hip_replacement", "shoulder_replacement", "rotator_cuff_repair",
-		"unstable_or_injured_joint", "acute_joint_inflammation", "pain_made_worse_by_training", "unstable_prosthesis"}},
+		"unstable_or_injured_joint", "acute_joint_inflammation", "pain_made_worse_by_training", "unstable_prosthesis",
+		"osteoarthritis_knee", "osteoarthritis_hip", "osteoarthritis_hand", "shoulder_pain", "tendon_pain_hip", "tendon_pain_heel", "tendon_pain_elbow", "arthritis_quiet"}},
 	{key: "belly", kind: screening.Condition, area: "belly and pelvis", codes: []screening.Code{"hernia", "pelvic_organ_prolapse", "haemorrhoids_symptomatic_or_large"}},
 	{key: "eyes", kind: screening.Condition, area: "eyes", codes: []screening.Code{
 		"glaucoma", "npdr_moderate_or_worse", "diabetic_retinopathy_severe", "retinal_bleed_or_detachment", "recent_eye_operation"}},
-	{key: "nerves", kind: screening.Condition, area: "balance, nerves and memory", codes: []screening.Code{
+	{key: "nerves", kind: screening.Condition, area: "balance, hearing, sight, nerves and memory", codes: []screening.Code{
 		"falls_risk", "vertigo", "parkinsons", "foot_ulcer_neuropathy", "autonomic_neuropathy_postural_hypotension", "severe_cognitive_impairment",
-		"unstable_neurological_disease", "recent_intracranial_bleed", "frailty"}},
+		"unstable_neurological_disease", "recent_intracranial_bleed", "frailty", "hard_of_hearing", "poor_sight"}},
 	{key: "medicines", kind: screening.Condition, area: "a beta-blocker or a blood thinner", codes: []screening.Code{"beta_blocker", "anticoagulant"}},
-	{key: "general", kind: screening.Condition, area: "another illness, or alcohol or drugs today", codes: []screening.Code{
-		"diabetes", "nephropathy", "blood_disease", "chemotherapy", "sepsis", "uncontrolled_systemic_disease", "end_stage_illness", "intoxicated"}},
+	{key: "general", kind: screening.Condition, area: "body weight, a swollen limb, another illness, or alcohol or drugs today", codes: []screening.Code{
+		"diabetes", "nephropathy", "blood_disease", "chemotherapy", "sepsis", "uncontrolled_systemic_disease", "end_stage_illness", "intoxicated", "high_weight", "lymphoedema_stable"}},
 }
 
 // through are codes that are asked through another, which leads as far or

@@ -107,6 +107,9 @@ func (s state) settle(m screening.Question) *asking {
 		}
 		return nil
 	}
+	if of, placed := siteOf(m); placed {
+		return site(key, of, text)
+	}
 	switch of, dated := datedOf(m); {
 	case dated:
 		return dayOf(key, of, text)
@@ -119,6 +122,11 @@ func (s state) settle(m screening.Question) *asking {
 // datedOf returns the condition whose day a question asks for, if it asks for one.
 func datedOf(m screening.Question) (screening.Code, bool) {
 	return m.Because, m.Because != "" && m.Code == m.Because+"_day"
+}
+
+// siteOf returns the condition whose place a question asks for, if it asks for one.
+func siteOf(m screening.Question) (screening.Code, bool) {
+	return m.Because, m.Because != "" && m.Code == m.Because+"_site"
 }
 
 // ofTheDay asks what a training today makes necessary.

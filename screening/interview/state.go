@@ -36,6 +36,7 @@ func (s state) clone() state {
 // ownRecords returns p with lists of records of its own.
 func ownRecords(p screening.Profile) screening.Profile {
 	p.Answers = maps.Clone(p.Answers)
+	p.Sites = slices.Clone(p.Sites)
 	p.Events, p.Clearances, p.Restrictions = slices.Clone(p.Events), slices.Clone(p.Clearances), slices.Clone(p.Restrictions)
 	return p
 }

@@ -71,6 +71,7 @@ var withPointerMethods = []reflect.Type{
 	of[screening.DayPlan](), of[screening.Glucose](), of[screening.GlucoseUnit](),
 	of[screening.Intensity](), of[screening.Ketones](), of[screening.Kind](),
 	of[screening.ContraindicationLevel](), of[screening.Meanwhile](), of[screening.Need](),
+	of[screening.Lifter](), of[screening.ListChoice](), of[screening.Means](), of[screening.Strictness](),
 	of[screening.PainKind](), of[screening.PainZone](), of[screening.Posture](),
 	of[screening.Referral](), of[screening.Route](), of[screening.Setting](),
 	of[screening.StopAction](), of[screening.Trend](), of[screening.Variant](),

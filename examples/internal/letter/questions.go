@@ -26,7 +26,7 @@ var topics = []topic{
 		"sudden_back_pain_or_height_loss", "fracture_after_minor_trauma_with_osteoporosis", "sudden_back_pain_after_major_injury",
 		"severe_midline_back_pain", "spinal_deformity", "pain_spinal_fracture"}},
 	{asks: "Do these signs need an examination or tests for a serious cause before training goes on?", about: []screening.Code{
-		together, "cancer_history_with_new_unremitting_back_pain", "fever_with_severe_back_pain", "unexplained_weight_loss",
+		together, "flags-chronic-past", "cancer_history_with_new_unremitting_back_pain", "fever_with_severe_back_pain", "unexplained_weight_loss",
 		"unremitting_night_pain", "back_pain_not_better_at_a_month", "pain_in_many_places", "recent_infection_or_injected_drugs", "fever_or_shivering"}},
 	{asks: "With these signs of the heart, may training begin or go on, and with which limits of effort, pulse and pressure?", about: []screening.Code{
 		"ischaemic_chest_neck_jaw_arm_pain", "palpitations_or_tachycardia", "known_heart_murmur", "dyspnoea_rest_or_mild_exertion",
@@ -37,7 +37,7 @@ var topics = []topic{
 	{asks: "Is the heart failure stable, or does its treatment need a change before training goes on?", about: []screening.Code{
 		"heart_failure", "decompensated_hf", "heart_failure_nyha_iv", "hf_weight_gain", "hf_worsening", "hf_supine_hr", "unstable_or_acute_hf"}},
 	{asks: "What lies behind the dizziness, do medicines have a part in it, and may this person train, sitting or standing?", about: []screening.Code{
-		"dizziness_or_syncope", "symptomatic_low_pressure", "autonomic_neuropathy_postural_hypotension", "vertigo", "orthostatic_hypotension"}},
+		"dizziness_or_syncope", "symptomatic_low_pressure", "autonomic_neuropathy_postural_hypotension", "vertigo", "orthostatic_hypotension", "dizziness_on_standing", "dizziness_spinning", "spinning_with_new_signs"}},
 	{told: true, asks: "Would you look at what may lie behind the fall or the unsteadiness: medicines, the blood pressure lying and standing, and whether treatment for the bones is due?", about: []screening.Code{
 		"falls_risk", "fall"}},
 	{asks: "Is treatment of the blood pressure to begin or to change, and up to which pressure at rest may this person train?", about: []screening.Code{
@@ -47,10 +47,10 @@ var topics = []topic{
 		"diabetes", "diabetes_t1", "diabetes_t2", "insulin_or_secretagogue", "glucose", "ketones", "late_hypoglycaemia", "hba1c_gt_10", "no_ketone_strips",
 		"glucose_lt_52_or_severe_hypo_24h", "glucose_52_69_treat_first", "glucose_ge_350_ketone_test", "ketones_moderate_or_large", "blood_ketones_lt_1_5"}},
 	{asks: "Which movements, positions and loads are still to be left after the operation, and until when?", about: []screening.Code{
-		"total_knee_replacement", "total_hip_replacement", "shoulder_replacement", "rotator_cuff_repair", "recent_eye_operation",
+		"total_knee_replacement", "total_hip_replacement", "shoulder_replacement", "replacement_limited", "rotator_cuff_repair", "recent_eye_operation",
 		"unstable_prosthesis", "replacement_wound_problem", "operation", "pain_early_post_operative"}},
 	{asks: "Has the fracture united, what may it bear, and is treatment for the bones under way?", about: []screening.Code{
-		"recent_fracture", "vertebral_fracture", "osteoporosis_with_vertebral_fracture", "fracture"}},
+		"recent_fracture", "hip_fracture", "spine_not_seen", "vertebral_fracture", "osteoporosis_with_vertebral_fracture", "fracture"}},
 	{asks: "Is a clot to be ruled out?", about: []screening.Code{"clot_signs", "acute_dvt", "acute_pulmonary_embolism"}},
 	{asks: "What is wrong with the joint or tendon, and what may it bear meanwhile?", about: []screening.Code{
 		"hot_swollen_joint", "pain_hot_joint", "acute_joint_inflammation", "unstable_or_injured_joint", "tendon_pop", "new_groin_pain_or_instability", "pain_made_worse_by_training"}},

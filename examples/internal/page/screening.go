@@ -17,6 +17,9 @@ func (p *Paper) Screening(o screening.Outcome) {
 		p.Line("")
 		p.Clinicians("- ", []evidence.Reason{f.Reason})
 		p.Line("  route %s, meanwhile %s", f.Route, f.Meanwhile)
+		if exit := f.Exit.String(); exit != "" {
+			p.Line("  way out: %s", exit)
+		}
 	}
 	if len(o.Missing) > 0 {
 		p.Line("\nStill to be asked:")
@@ -27,6 +30,12 @@ func (p *Paper) Screening(o screening.Outcome) {
 	if len(o.EachDay) > 0 {
 		p.Say("Every day's check must bring", listed(o.EachDay)+".")
 	}
+	if way := FreesMost(o); way != "" {
+		p.Say("\nWhat would free most: ", way)
+	}
+	for f := range o.Favours() {
+		p.Say("Favours   ", favours(f))
+	}
 	p.Line("\nEach published rule's own answer:")
 	for _, line := range ruleLines(o.Rules) {
 		p.Say("- ", line)
@@ -35,6 +44,33 @@ func (p *Paper) Screening(o screening.Outcome) {
 	for _, line := range LimitLines(o.Limits) {
 		p.Say("- ", line)
 	}
+}
+
+// FreesMost says the one answer or paper that would free most, and "" where nobody is
+// held.
+func FreesMost(o screening.Outcome) string {
+	text := o.Frees.String()
+	if ask := o.Frees.Ask; text != "" && ask != "" {
+		for _, q := range o.Missing {
+			if q.Code == ask {
+				return text + ": " + screening.Words().Client(q.Reason)
+			}
+		}
+	}
+	return text
+}
+
+// favours says what a condition speaks for.
+func favours(f screening.Favour) string {
+	term, _ := screening.LookUp(f.Code)
+	text := term.Meaning + ": " + f.Says
+	if f.PainBaseline {
+		text += "; the usual pain is scored first"
+	}
+	if len(f.Tests) > 0 {
+		text += "; tests: " + strings.Join(f.Tests, ", ")
+	}
+	return text + "."
 }
 
 // ruleLines says each published rule's own answer.
@@ -102,6 +138,7 @@ func LimitLines(l screening.Limits) []string {
 	add(l.NoBreathHolding, "no breath-holding")
 	add(l.EffortNotPulse, "rate effort instead of taking the pulse")
 	add(l.TechniqueFirst, "load rises only while technique and posture hold")
+	add(l.LeastCount > 0, "sets of at least %d repetitions", l.LeastCount)
 	add(l.LowImpact, "impact no higher than brisk walking")
 	add(l.Support, "support in standing work")
 	add(l.Avoid != 0, "avoid: %s", l.Avoid)

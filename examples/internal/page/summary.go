@@ -28,6 +28,9 @@ func (p *Paper) Summary(s Summary) {
 		p.Say("Overdue   ", text)
 	}
 	p.Say("Route     ", fmt.Sprintf("%s; meanwhile %s", s.Outcome.Route, s.Outcome.Meanwhile))
+	if way := FreesMost(s.Outcome); way != "" {
+		p.Say("Frees most", way)
+	}
 	others := Restrictions(s.Profile)
 	if limits := OwnLimits(s.Outcome); !limits.IsZero() || len(others) == 0 {
 		p.Say("Limits    ", strings.Join(LimitLines(limits), "; "))

@@ -1,0 +1,64 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"slices"
+
+	"example.org/posology/screening"
+)
+
+// Why somebody is held of whom every published rule that speaks is silent.
+const (
+	byUnknown = "something that is not known, which counts as yes"
+	byFlag    = "a red flag or a reading that no rule grades alone"
+	byMemory  = "a disease that a rule counts from memory alone"
+	byOwn     = "nothing but this module's own choice"
+)
+
+// whyHeld says by what somebody is held.
+func whyHeld(o screening.Outcome) string {
+	known, why := false, byOwn
+	for _, f := range o.Findings {
+		if slices.Contains(f.Reason.Facts, "screening.known-disease-recalled") && f.Known && why == byOwn {
+			why = byMemory
+		}
+		if f.Meanwhile == screening.WithinLimits || !f.Known || f.Open {
+			continue
+		}
+		known = true
+		if term, _ := screening.LookUp(f.Code); term.Kind == screening.RedFlag || term.Kind == screening.Reading {
+			why = byFlag
+		}
+	}
+	if !known {
+		return byUnknown
+	}
+	return why
+}
+
+// beside prints what two policies make of the same people.
+func beside(w io.Writer, own, older *tally) {
+	fmt.Fprintf(w, "AN INVENTED POPULATION: %d PEOPLE, SCREENED BY TWO POLICIES\n\n", own.people)
+	fmt.Fprintf(w, "  %-36s %12s %12s\n", "in % of all people", "own", "older lists")
+	line := func(text string, a, b int) {
+		fmt.Fprintf(w, "  %-36s %12s %12s\n", text, blank(a, own.people), blank(b, older.people))
+	}
+	for _, m := range meanwhiles {
+		line(m.String(), own.meanwhile[m], older.meanwhile[m])
+	}
+	for r := range screening.Routes() {
+		line("route "+r.String(), own.route[r], older.route[r])
+	}
+	line("held though every rule is silent", own.silentHeld, older.silentHeld)
+	fmt.Fprintln(w, "\nFindings that hold other numbers of people:")
+	for _, k := range sorted(older.findings, key.name) {
+		a, b := row{}, *older.findings[k]
+		if own.findings[k] != nil {
+			a = *own.findings[k]
+		}
+		if a.held+a.stopped != b.held+b.stopped {
+			line(k.label(), a.held+a.stopped, b.held+b.stopped)
+		}
+	}
+}

@@ -1,0 +1,162 @@
+package screening
+
+import (
+	"example.org/posology/units/body"
+	"example.org/posology/units/field"
+)
+
+// A finer row splits the people of one code by questions with yes and no: as long as
+// one of them is answered with yes, or not answered, the entry stands as it is,
+// which is how records read that were stored before the questions were asked.
+type finer struct {
+	grave   []Code // the questions
+	settled effect // with every one of them answered with no
+	dated   *dated // likewise, once its day is known; nil: as the entry
+	// explained: a sign of the preparticipation rule that was looked at and has not
+	// changed waits for no clearance in the joined outcome. The rule's own answer
+	// counts it.
+	explained bool
+	kept      []Code // of the questions those whose yes no clearance lifts
+}
+
+// settled reports whether every question that makes the entry grave was answered
+// with no.
+func (p Profile) settled(e *entry) bool {
+	if e.finer == nil {
+		return false
+	}
+	for _, q := range e.finer.grave {
+		if p.Answers[q] != No {
+			return false
+		}
+	}
+	return true
+}
+
+// explains reports whether an item is a sign that was looked at and has not changed.
+func (p Profile) explains(it item) bool {
+	return it.kind == Symptom && it.finer != nil && it.finer.explained && p.settled(it.entry)
+}
+
+// signs says whether a sign of the preparticipation rule is present that nobody has
+// looked at, as the joined outcome counts them.
+func (a *assessment) signs() Answer {
+	held := No
+	if !a.p.Symptoms.Asked {
+		held = Unknown
+	}
+	for _, it := range a.items {
+		if it.kind == Symptom && !a.p.explains(it) && it.held.Severity() > held.Severity() {
+			held = it.held
+		}
+	}
+	return held
+}
+
+// kept reports whether no clearance lifts the entry, for what was answered.
+func (p Profile) kept(e *entry) bool {
+	if e.finer == nil {
+		return false
+	}
+	for _, q := range e.finer.kept {
+		if p.Answers[q] != No {
+			return true
+		}
+	}
+	return false
+}
+
+// askFiner asks for what is not known of a present entry, if it would matter, and
+// returns the first such question, "" if there is none. A first yes decides.
+func (a *assessment) askFiner(it item, m Meanwhile) Code {
+	if it.finer == nil || it.held != Yes || m == WithinLimits {
+		return ""
+	}
+	for _, q := range it.finer.grave {
+		if a.p.Answers[q] == Yes {
+			return ""
+		}
+	}
+	var first Code
+	for _, q := range it.finer.grave {
+		if a.p.Answers[q] == Unknown {
+			a.out.ask(askFor(q, it.code))
+			if first == "" {
+				first = q
+			}
+		}
+	}
+	return first
+}
+
+// A Site is where in the body something on the list of conditions is: a joint that
+// hurts, is injured or inflamed. With it only work of that place is held.
+type Site struct {
+	Code   Code        `json:"code"`
+	Region body.Region `json:"region"`
+}
+
+func (s Site) check() error {
+	var bad field.Errors
+	if e := find(s.Code); e == nil || e.sited == nil {
+		bad.Add("/code", field.Bad(s.Code, listed(sitedCodes()), field.ErrUnknown))
+	}
+	bad.Add("/region", s.Region.Check())
+	return bad.Err()
+}
+
+// sitedCodes are those that have a place in the body.
+func sitedCodes() []Code {
+	var codes []Code
+	for i := range entries {
+		if entries[i].sited != nil {
+			codes = append(codes, entries[i].code)
+		}
+	}
+	return codes
+}
+
+// spared is what follows from an entry whose place is known: work of it is held and
+// the person is not. The whole body is no place.
+func (p Profile) spared(e *entry) (effect, bool) {
+	if e.sited == nil {
+		return effect{}, false
+	}
+	spared, known := *e.sited, false
+	for _, s := range p.Sites {
+		if s.Code != e.code {
+			continue
+		}
+		if s.Region == body.WholeBody {
+			return effect{}, false
+		}
+		spared, known = spared.with(Limits{Avoid: sparing(s.Region)}), true
+	}
+	return spared, known
+}
+
+// siteOf is the code of the question for the place of an entry.
+func siteOf(code Code) Code { return code + "_site" }
+
+// siteQuestions ask where it is.
+func siteQuestions() []question {
+	var list []question
+	for _, code := range sitedCodes() {
+		list = append(list, question{code: siteOf(code), triggers: []Code{code},
+			client:    "About " + clientTextOf(code).about + ": where in the body is it?",
+			clinician: "Place of: " + find(code).meaning + ". Work of it alone is held once it is known."})
+	}
+	return list
+}
+
+// limitedJoint asks the surgeon's limits of who says that some are left.
+func (a *assessment) limitedJoint() {
+	if a.p.Answers[replacementLimited] != Yes || !findQuestion(replacementLimited).triggered(a.items) {
+		return
+	}
+	if q := findQuestion(askLimit); !a.answered(q) {
+		a.out.ask(askFor(askLimit, replacementLimited))
+	}
+	e := find(replacementLimited)
+	a.out.add(e.finding(plainly), e.effect)
+}

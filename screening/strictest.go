@@ -1,0 +1,64 @@
+package screening
+
+import (
+	"iter"
+
+	"example.org/posology/units/field"
+)
+
+// Strictness is what the strictest of the published rules says of a person, on one
+// scale, so that it can be held against the joined outcome. The scale is this
+// module's own; the rules do not use it.
+type Strictness uint8
+
+// Degrees, rising.
+const (
+	_            Strictness = iota // no rule could say
+	Silent                         // "silent": every rule that speaks finds nothing
+	AskVigorous                    // "ask before vigorous": a clearance before vigorous effort
+	LighterNow                     // "lighter today": the checks of the day
+	DecideFirst                    // "a doctor decides": a relative contraindication
+	AskAny                         // "ask before any": a clearance before any exercise
+	ListedWider                    // "on the wider list": a contraindication that is not graded
+	StopOrNotNow                   // "stop": stop and ask, or not today
+	NoResistance                   // "no resistance exercise": an absolute contraindication
+	ReferUrgent                    // "urgent referral"
+	ReferNow                       // "emergency"
+)
+
+var verdicts = field.NewVocabulary[Strictness]("strictness", "", "silent", "ask before vigorous", "lighter today", "a doctor decides", "ask before any", "on the wider list", "stop", "no resistance exercise", "urgent referral", "emergency")
+
+// EveryStrictness yields every degree of it.
+func EveryStrictness() iter.Seq[Strictness] { return verdicts.All() }
+
+// String returns its name, such as "silent", and "" where no rule could say.
+func (v Strictness) String() string { return verdicts.Text(v) }
+
+// MarshalText writes what String returns.
+func (v Strictness) MarshalText() ([]byte, error) { return verdicts.Marshal(v) }
+
+// UnmarshalText reads what MarshalText writes.
+func (v *Strictness) UnmarshalText(text []byte) error { return verdicts.Unmarshal(text, v) }
+
+// Strictest returns what the strictest of the published rules says. A rule that could
+// not say is passed over.
+func (r Rules) Strictest() Strictness {
+	worst := Strictness(0)
+	says := func(is bool, v Strictness) {
+		if is {
+			worst = max(worst, v)
+		}
+	}
+	p := r.Preparticipation
+	says(p.Clearance == NotNeeded || r.Contraindications.Level == NoContraindication || r.RedFlags == NoReferral || r.SessionDay.Plan == AsPlanned, Silent)
+	says(p.Clearance == BeforeVigorous, AskVigorous)
+	says(p.Clearance == BeforeAny, AskAny)
+	says(p.Clearance == StopFirst || r.SessionDay.Plan == NotToday, StopOrNotNow)
+	says(r.SessionDay.Plan == Lighter, LighterNow)
+	says(r.Contraindications.Level == Relative || r.HeartFailure.Level == Relative, DecideFirst)
+	says(r.Contraindications.Level == Absolute || r.HeartFailure.Level == Absolute, NoResistance)
+	says(len(r.Wider) > 0, ListedWider)
+	says(r.RedFlags == UrgentReferral, ReferUrgent)
+	says(r.RedFlags == EmergencyReferral, ReferNow)
+	return worst
+}

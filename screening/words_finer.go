@@ -1,0 +1,66 @@
+package screening
+
+import (
+	"cmp"
+
+	"example.org/posology/units/evidence"
+)
+
+// finerWords adds the wordings of what finer questions, days, a place and the policy
+// make of an entry.
+func (e *entry) finerWords(w evidence.Words, client clientText, rule string) {
+	code := e.plain
+	thanks := "Thank you for telling us about " + client.about + "."
+	e.datedWords(w, e.dated, code, rule, cmp.Or(client.later, client.says), client.long)
+	if f := e.finer; f != nil {
+		w[code+lookedAtOnce] = evidence.Wording{Client: cmp.Or(client.known, thanks), Clinician: rule + "as it was looked at and has not changed, " + e.here(f.settled) + f.standing()}
+		e.datedWords(w, f.dated, code+lookedAtOnce, rule, cmp.Or(client.after, thanks), cmp.Or(client.long, thanks))
+	}
+	if e.sited != nil {
+		w[code+itsPlace] = evidence.Wording{Client: cmp.Or(client.place, thanks), Clinician: rule + "work of its place alone is held, " + e.here(*e.sited)}
+	}
+	if e.dropped {
+		w[code+byNewerList] = evidence.Wording{Client: cmp.Or(client.newer, thanks), Clinician: rule + "An older list holds it, a newer one does not, and the policy follows the newer: " + byNewer.String() + "."}
+	}
+}
+
+// standing says that the preparticipation rule counts the sign all the same.
+func (f *finer) standing() string {
+	if f.explained {
+		return " The preparticipation rule counts it as a sign and asks for clearance."
+	}
+	return ""
+}
+
+// here says what follows here, and what the physiotherapist looks at.
+func (e *entry) here(f effect) string {
+	text := f.String() + "."
+	if look := looks[e.code]; look != "" && f.route == PhysioLooks {
+		text += " Look at " + look + "."
+	}
+	return text
+}
+
+// looks are what a physiotherapist commonly looks at (common practice).
+var looks = map[Code]string{
+	"total_knee_replacement": "how the knee bends and straightens, the gait and the thigh",
+	"total_hip_replacement":  "the abductors, the gait and the length of the legs",
+	"hip_fracture":           "the abductors, the gait, the way up from a chair and the risk of falling",
+	chronicSigns[0]:          "nerves of the legs, pain at night, what eases it and how it goes",
+	chronicSigns[1]:          "where and since when, sleep, weight, and whether a joint is hot",
+	"pelvic_heaviness":       "the pelvic floor, the breath on effort and what brings it on",
+	dizzyStanding:            "the pressure lying and after 1 and 3 minutes of standing, and the medicines",
+	dizzySpinning:            "what lying back with the head turned brings on, and the balance",
+	spineNotSeen:             "the height against what it was, and the shape of the back",
+
+	"pain_made_worse_by_training": "the movement that hurts, its load and dose, and an easier one",
+	otherPain[SpreadingPain]:      "where it goes, strength and feeling of the limb, and signs of a serious cause",
+}
+
+// datedWords adds those of the stages, for the client as given.
+func (e *entry) datedWords(w evidence.Words, d *dated, code evidence.ReasonCode, rule string, client ...string) {
+	for n := 1; d != nil; d, n = d.next, n+1 {
+		text := client[min(n, len(client))-1]
+		w[code+stageVariants[n]] = evidence.Wording{Client: text, Clinician: rule + e.here(d.later)}
+	}
+}
