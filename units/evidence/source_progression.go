@@ -36,6 +36,7 @@ var progressionSources = []Source{
 
 	// Missed time, illness, planned lighter weeks.
 	{ID: "bosquet2013", Citation: "Bosquet L, et al. Scand J Med Sci Sports 2013 (meta-analysis of strength after time off)", DOI: "10.1111/sms.12047"},
+	{ID: "taaffe1997", Citation: "Taaffe DR, Marcus R. Clin Physiol 1997;17(3):311-324 (the second author is from memory)", DOI: "10.1111/j.1365-2281.1997.tb00010.x"},
 	{ID: "gjovaag2016", Citation: "Gjovaag T et al. J Sports Med Phys Fitness 2016;56(5):616-623"},
 	{ID: "caterisano2019", Citation: "Caterisano A, et al. Strength Cond J 2019 (consensus on the return of college athletes to training)", DOI: "10.1519/SSC.0000000000000477"},
 	{ID: "salman2021", Citation: "Salman D, et al. Returning to physical activity after covid-19. BMJ 2021;372:m4721", DOI: "10.1136/bmj.m4721"},
