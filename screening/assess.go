@@ -99,7 +99,8 @@ func (o *Outcome) ask(q Question) {
 // close joins the findings by the worst and puts the gravest first.
 func (o *Outcome) close() {
 	all := effect{NoRoute, WithinLimits, Limits{}}
-	for _, f := range o.Findings {
+	for i := range o.Findings {
+		f := &o.Findings[i]
 		all = all.join(effect{f.Route, f.Meanwhile, f.Limits})
 	}
 	o.Route, o.Meanwhile = max(o.Route, all.route), max(o.Meanwhile, all.meanwhile)

@@ -34,12 +34,13 @@ func unprefixed(code evidence.ReasonCode) Code {
 // twice.
 func (o *Outcome) hold() {
 	kept := o.Findings[:0]
-	for _, f := range o.Findings {
+	for i := range o.Findings {
+		f := &o.Findings[i]
 		if most, ok := Offers(f.Reason.Code); ok && most < o.Meanwhile {
 			f.Reason.Code += heldBack
 		}
 		if !f.among(kept) {
-			kept = append(kept, f)
+			kept = append(kept, *f)
 		}
 	}
 	o.Findings = kept

@@ -73,10 +73,10 @@ func (c Check) taken(o *Outcome) {
 
 // dayPlan is what becomes of the session: what only waits for an answer or a
 // second reading is settled first.
-func (o Outcome) dayPlan() DayPlan {
+func (o *Outcome) dayPlan() DayPlan {
 	plan := AsPlanned
-	for _, f := range o.Findings {
-		switch {
+	for i := range o.Findings {
+		switch f := &o.Findings[i]; {
 		case f.Route == Emergency:
 			return HelpNow
 		case f.Meanwhile == Nothing && f.Open:
