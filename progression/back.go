@@ -3,9 +3,9 @@ package progression
 import (
 	"errors"
 	"fmt"
-	"math"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/onerm"
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
 	"example.org/posology/units"
@@ -47,7 +47,7 @@ func (c *Course) lastDone() units.Day {
 // known of strength.
 func (n *now) beginning() (*now, error) {
 	r := n.f.Request()
-	r.Phase, r.Estimates, r.Performed, r.Done = dose.Familiarise, nil, nil, nil
+	r.Phase, r.Estimates, r.Performed, r.Done, r.Ability = dose.Familiarise, nil, nil, nil, onerm.Ability{}
 	return n.in(r)
 }
 
@@ -102,26 +102,13 @@ func (n *now) comeBack(s dose.Step) (fit, error) {
 	return fit{step: s}, nil
 }
 
-// repsAfter returns how many repetitions of a weight, the last or a lighter one,
-// leave the reserve asked for once strength has fallen to a share, by the more
-// cautious equation.
+// repsAfter returns how many repetitions of a weight the chance allows once strength
+// has fallen to a share: as many as now of a weight as much heavier.
 func (n *now) repsAfter(each units.Mass, strength units.Fraction) int {
-	lighter, err := each.Share(n.seen.Base)
+	heavier, err := each.Scale(1/strength, units.Up)
 	if err != nil {
 		return 0
 	}
-	able := float64(n.seen.Reps) + float64(min(n.left(), rule.Countable))
-	fewest := able
-	for _, r := range cautious {
-		now, err := r.Fraction(able)
-		if err != nil {
-			continue // more repetitions than the equation knows; the other one tells
-		}
-		reps, err := r.Reps(now * lighter / strength)
-		if now*lighter >= strength || err != nil {
-			reps = 0 // so near the maximum not one repetition is certain
-		}
-		fewest = min(fewest, reps)
-	}
-	return int(math.Floor(fewest - float64(n.out.Reserve.Least)))
+	count, _ := n.allows(heavier)
+	return count
 }

@@ -34,7 +34,6 @@ var harder = [...]row{
 	{"nothing-done", "no set was done", NoChange, codes("progression.nothing-done"), (*now).nothingDone, stays("progression.nothing-done")},
 	{"ask-first", "somebody is to be asked before more than light and supervised work", NoChange, codes("progression.ask-first"), (*now).asksFirst, stays("progression.ask-first")},
 	{"plan-expired", "the plan has expired", NoChange, codes("progression.plan-expired"), (*now).expired, stays()},
-	{"room-first", "a set is to come, and the reserve asked for needs room first", NoChange, codes("progression.hold"), (*now).needsRoom, (*now).makeRoom},
 	{"sets-first", "a set is to come that the plan builds up to", MoreSets, codes("progression.one-more-set"), (*now).mayAddSet, (*now).addSet},
 	{"maintain", "maintenance, and the next weight was not done before", NoChange, codes("progression.maintain"), (*now).maintains, stays("progression.maintain")},
 	{"found-easy", "a heavier weight was found, and is still clearly easy", FindLoad, codes("progression.find-on"), (*now).foundEasy, (*now).findOn},
@@ -46,6 +45,7 @@ var harder = [...]row{
 	{"resumed", "a trial is over: back to the dose before it", NoChange, codes("progression.resumed"), (*now).resumes, stays("progression.resumed")},
 	{"limit-reps", "a limit forbids the next weight, and repetitions may rise within the range", MoreReps, codes("progression.limit", "progression.more-reps"), (*now).limitedReps, (*now).addRepsToLimit},
 	{"limit", "a limit forbids the next weight", NoChange, codes("progression.limit", "progression.hold"), (*now).limited, (*now).holdAtLimit},
+	{"feel", "the next weight is far, and may be felt", FindLoad, codes("progression.large-step", "progression.feel"), (*now).feels, (*now).feel},
 	{"try", "the next weight may be tried", FindLoad, codes("progression.large-step", "progression.step-in-hand", "progression.find-on"), (*now).tries, (*now).try},
 	{"more-reps", "a gate keeps the load, or the range is not worked through; repetitions may rise", MoreReps, codes("progression.more-reps"), (*now).moreRepsHolds, (*now).addReps},
 	{"hold", "a gate keeps the dose, or the range is not worked through", NoChange, codes("progression.hold"), (*now).repsFirst, (*now).hold},
@@ -119,31 +119,31 @@ func (n *now) asksFirst() bool { return n.c.Request.Screening.Meanwhile > screen
 
 func (n *now) expired() bool { return n.c.Plan.Expired(n.c.Day) }
 
-func (n *now) needsRoom() bool { return n.mayAddSet() && n.fitted.step != n.step }
-
-func (n *now) makeRoom() choice {
-	return choice{step: n.fitted.step, why: append(slices.Clone(n.fitted.why), n.saysHold())}
-}
-
 // mayAddSet reports whether a set is still to come before anything else is made
 // harder: those that the plan builds up to, or in familiarisation begins with.
 func (n *now) mayAddSet() bool {
-	target := n.out.BuildTo
-	if n.out.Phase == dose.Familiarise || n.out.Phase == dose.Maintain {
-		target = n.out.Sets
-	}
 	for _, g := range n.seen.Gates.Gates {
 		if g.Advice != rule.Raise && g.Gate != visit.GateReps {
 			return false
 		}
 	}
-	return !visit.Searches(&n.last().Plan) && !n.stillLooking() && n.last().Plan.Sets < target && n.seen.Visit.Met()
+	return n.setsCome() && n.seen.Visit.Met()
+}
+
+// setsCome reports whether there are such sets, of a dose that is not looked for any
+// more. It asks for nothing that was done: no weight comes because a set did not.
+func (n *now) setsCome() bool {
+	target := n.out.BuildTo
+	if n.out.Phase == dose.Familiarise || n.out.Phase == dose.Maintain {
+		target = n.out.Sets
+	}
+	return n.last().Plan.Finding == nil && n.last().Plan.Sets < target
 }
 
 func (n *now) addSet() choice {
-	s := n.step
+	s := n.fitted.step
 	s.Sets++
-	return choice{step: s, why: []evidence.Reason{because("progression.one-more-set")}}
+	return choice{step: s, why: append([]evidence.Reason{because("progression.one-more-set")}, n.fitted.why...)}
 }
 
 func (n *now) maintains() bool { return n.out.Phase == dose.Maintain && !(n.again && n.mayRaise()) }

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
@@ -112,17 +113,25 @@ func (n *now) lessen(asks ask) (easier, error) {
 	return e, err
 }
 
-// tooHeavy reports whether the load could not be lifted at all, or not as often
-// as the range begins with even to failure.
+// tooHeavy reports whether the load could not be lifted at all, or in some set, by its
+// own repetitions and reserve together, not often enough even to failure. With the lightest
+// weight little is enough: its count fits what can be done.
 func (n *now) tooHeavy() bool {
 	if given.Yes(n.last().Unable) {
 		return true
 	}
-	able := float64(n.seen.Reps)
-	if n.counts() {
-		able += float64(n.seen.Visit.LeastLeft(0)) // what was not recorded may have been nothing
+	least := min(farFloor, n.bottom(), n.last().Plan.Count)
+	if n.seen.Base <= n.lightest() && n.counts() {
+		least = min(least, leastCount)
 	}
-	return len(n.seen.Visit.Sets) > 0 && able < float64(min(n.bottom(), n.last().Plan.Count))
+	return slices.ContainsFunc(n.seen.Visit.Sets, func(s setlog.Set) bool {
+		able := float64(s.Reps)
+		if left, err := s.Effort.RIR(); err == nil && n.counts() {
+			told, _ := left.Min() // what was not recorded may have been nothing
+			able += float64(told)
+		}
+		return able < float64(least)
+	})
 }
 
 // below3 reports whether the last visits, as many as the rule asks for, were

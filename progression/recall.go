@@ -71,7 +71,11 @@ func (n *now) showsItself(v *visit.Visit) bool {
 	}
 	for _, s := range v.Sets {
 		left, _ := v.With([]setlog.Set{s}).Reserve()
-		if n.counts() && float64(s.Reps)+float64(surely(left)) < n.wanted() || s.Reps < n.bottom() && !n.counts() {
+		enough := s.Reps >= n.bottom()
+		if n.counts() {
+			enough = float64(s.Reps)+float64(left) >= float64(n.bottom())+float64(n.out.Reserve.Least)
+		}
+		if !enough {
 			return false
 		}
 	}

@@ -1,0 +1,152 @@
+package progression
+
+import (
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/setlog"
+	"example.org/posology/progression/internal/given"
+	"example.org/posology/progression/visit"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+// strength is what the log and the tests have shown: of two sides that work each by
+// itself the one that shows less, in either of two respects. It is the zero value
+// where no repetitions are counted.
+func (c *Course) strength() onerm.Ability {
+	r := &c.Request
+	if r.Exercise.Measure != exercise.Repetitions {
+		return onerm.Ability{}
+	}
+	if !r.Exercise.OneSided || r.Side != body.Both {
+		return c.strengthOf(r.Side)
+	}
+	a, b := c.strengthOf(body.Left), c.strengthOf(body.Right)
+	if !a.Known() || !b.Known() {
+		return onerm.Ability{}
+	}
+	a.Log, a.Variance = min(a.Log, b.Log), max(a.Variance, b.Variance)
+	a.AtLeast, a.Untold = a.AtLeast && b.AtLeast, a.Untold || b.Untold
+	return a
+}
+
+// strengthOf folds the tests and visits of a side, each on its day.
+func (c *Course) strengthOf(side body.Side) (a onerm.Ability) {
+	r, after := &c.Request, units.Day(0)
+	if s := r.Performed; s != nil && len(r.Estimates) == 0 {
+		a = c.seen(a, 1, 0, []setlog.Set{*s})
+	}
+	for i := range c.Log {
+		v := &c.Log[i]
+		for j := range r.Estimates {
+			if e := &r.Estimates[j]; e.Day > after && (e.Day <= v.Day) && (e.Side == side || e.Side == body.Both) && !r.Exercise.MovesBody {
+				a = a.Tested(*e)
+			}
+		}
+		a, after = c.after(a, v, side), v.Day
+	}
+	return a
+}
+
+// after is what is known after a visit. Nothing done, where nothing says why, shows no
+// more than the dose done as asked would have: else what was done badly would be better
+// left out.
+func (c *Course) after(a onerm.Ability, v *visit.Visit, side body.Side) onerm.Ability {
+	var room [8]setlog.Set
+	sets := room[:0]
+	for i := range v.Sets {
+		if s := &v.Sets[i]; side == body.Both || s.Side == side || s.Side == body.Both {
+			sets = append(sets, *s)
+		}
+	}
+	load := v.Plan.Load.Each()
+	switch {
+	case given.Yes(v.Unable):
+		return a.Unable(c.lifted(load))
+	case len(sets) > 0:
+		return c.seen(a, v.Plan.Sets, v.Plan.Reserve.Least, sets)
+	case a.Known():
+		asked := setlog.Set{Hold: v.Plan.Hold, Load: load, Reps: v.Plan.Count}
+		if v.Plan.Hold.Implements() > 1 {
+			asked.Stated = body.PerHand
+		}
+		return c.seen(a, v.Plan.Sets, v.Plan.Reserve.Least, []setlog.Set{asked}) // untold: never more than is known
+	}
+	return a
+}
+
+// seen is [onerm.Ability.Seen], where the body is lifted too of all that is moved.
+func (c *Course) seen(a onerm.Ability, asked int, reserve units.RIR, sets []setlog.Set) onerm.Ability {
+	if c.Request.Exercise.MovesBody {
+		for i := range sets {
+			s := &sets[i]
+			s.Load, s.Hold, s.Stated = c.lifted(visit.Each(*s)), body.OneHand, 0
+		}
+	}
+	return a.Seen(asked, reserve, sets...)
+}
+
+// lifted is what a weight comes to with the part of the body that moves, at least, and
+// the weight alone where that is not known: then a step seems larger than it is. What
+// is never loaded counts as 1 kg.
+func (c *Course) lifted(each units.Mass) units.Mass {
+	if !c.Request.Exercise.MovesBody {
+		return each
+	}
+	held, err := c.Request.Exercise.Hold.Total(each)
+	if err != nil {
+		return each
+	}
+	if all := held + c.moved(); all > 0 {
+		return all
+	}
+	return units.Kilogram
+}
+
+// moved returns the part of the body that is lifted, at least, 0 if not known.
+func (c *Course) moved() units.Mass {
+	low, ok := c.Request.Exercise.MovedShare.Min()
+	if !ok {
+		return 0
+	}
+	m, err := c.BodyMass.Scale(low, units.Down)
+	if err != nil {
+		return 0
+	}
+	return m
+}
+
+// allows returns the most repetitions of a weight that the chance allows with the
+// reserve asked for today, within every limit; false where nothing is known.
+func (n *now) allows(each units.Mass) (int, bool) {
+	last := n.seen.Base
+	if each > last && n.lifted(each) {
+		last = each
+	}
+	if !n.c.Request.Exercise.MovesBody {
+		return n.f.Allows(each, last)
+	}
+	if each > n.most {
+		return 0, n.strength.Known()
+	}
+	count, ok := n.mostBy(n.strength, each, last)
+	return min(count, n.bridgeEnd()), ok
+}
+
+// mostBy returns the most repetitions by what is known alone.
+func (n *now) mostBy(a onerm.Ability, each, last units.Mass) (int, bool) {
+	return a.Most(onerm.Prospect{Load: n.c.lifted(each), Last: n.c.lifted(last), Reserve: n.out.Reserve.Least, Missed: n.f.Request().Missed}, n.f.Chance())
+}
+
+// near reports whether what is known of strength comes near a weight, so that it can be
+// tried.
+func (n *now) near(each units.Mass) bool {
+	one, ok := n.strength.OneRM()
+	if !ok {
+		return !n.counts()
+	}
+	share, err := n.c.lifted(each).Share(one)
+	return err == nil && share*nearlyAll <= 1
+}
+
+const nearlyAll units.Fraction = 0.95 // of a weight, from which on it may be tried
