@@ -55,8 +55,11 @@ func (f *Frame) Allows(each, last units.Mass) (count int, ok bool) {
 	}
 	asked := min(f.plain.Reserve.Least, mostReserve)
 	count, ok = f.ability.Most(onerm.Prospect{Load: each, Last: last, Reserve: asked, Missed: f.r.Missed}, f.chance)
-	if f.sparing() && (count < fewestSparing || each > share1RM(f.oneRM, mostSparing)) {
+	if (f.sparing() || f.learning() && !lightest) && (count < fewestSparing || each > share1RM(f.oneRM, mostSparing)) {
 		count = 0
+	}
+	if count == 0 && lightest && !f.sparing() && each <= share1RM(f.oneRM, mostSingle) {
+		count = 1
 	}
 	return min(count, f.mostCount(lightest)), ok
 }

@@ -25,7 +25,7 @@ const (
 	factSteps         evidence.FactID = "dose.finding-steps"
 	factLookedAt      evidence.FactID = "dose.steps-looked-at"
 	factMost          evidence.FactID = "dose.most"
-	factCautious      evidence.FactID = "dose.cautious-start"
+	factBest          evidence.FactID = "dose.band-on-best"
 	factLimits        evidence.FactID = "dose.screening-limits"
 	factLighter       evidence.FactID = "screening.lighter-session"
 	factShareDone     evidence.FactID = "dose.share-from-done"
@@ -34,6 +34,7 @@ const (
 	factHeld          evidence.FactID = "dose.held-or-walked"
 	factPace          evidence.FactID = "dose.walking-pace"
 	factChange        evidence.FactID = "dose.change-between-exercises"
+	factFirstSeen     evidence.FactID = "dose.first-mass-seen"
 	factSparing       evidence.FactID = "dose.sparing"
 	factFeel          evidence.FactID = "dose.feel"
 	factEnds          evidence.FactID = "dose.count-ends"
@@ -74,10 +75,15 @@ const (
 	// reserveError is by how much people misjudge a reserve that they can count.
 	reserveError units.RIR = 1
 
+	// firstSeen times a first weight is the most that a kit may begin with once the
+	// technique was seen and nothing else is known.
+	firstSeen = 3
+
 	// leastFirstMass is the first weight per implement of an exercise that states
 	// none, where a limit on the share of a maximum holds and nothing is known.
 	leastFirstMass = units.Kilogram
 
+	mostSingle     units.Fraction = 0.9  // of 1RM, for one at a time of the lightest weight
 	fewestSparing                 = 6    // repetitions, where weights stay moderate
 	mostSparing    units.Fraction = 0.8  // of 1RM, likewise
 	mostBreathing                 = 12   // repetitions, where breath must not be held

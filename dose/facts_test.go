@@ -74,6 +74,10 @@ func TestFactsFollowConstants(t *testing.T) {
 		factPace:         {walkingPace},
 		factChange:       {ChangeSeconds / 60},
 		factGap:          {daysBetween},
+		factFirstSeen:    {firstSeen},
+		factSparing:      {fewestSparing, float64(mostSparing) * 100, float64(mostSparing) * 100},
+		factFeel:         {fewestSparing, float64(nearlyAll) * 100},
+		factEnds:         {float64(most(workable)), mostAtLightest, mostBreathing},
 		// Published, and what the constants above rest on: they stay as they were read.
 		factReserveBand: {1, 3, 15, 18, 6, 20},
 		factHackett:     {float64(reserveError), 0, float64(uncountable), 2, 7, 10},

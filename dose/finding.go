@@ -44,15 +44,17 @@ func (d *draft) byFinding() error {
 }
 
 // usualFirst returns the first weight that is set for the exercise, where there
-// is one and the kit makes it, else the lightest. A novice of whom nothing was
-// seen done takes no more than a first weight.
+// is one and the kit makes it, else the lightest. A novice whose technique nobody
+// saw takes no more than a first weight; with it seen that is where the search begins,
+// and a kit that begins higher, up to three times that, is no bar.
 func (d *draft) usualFirst() (equipment.Load, error) {
 	lightest, ceiling := d.table.Lightest(), d.most
 	usual, some := d.r.Exercise.FirstMass.Min()
-	if top, ok := d.r.Exercise.FirstMass.Max(); ok && d.r.Screening.Who.Training == body.Novice {
-		ceiling = min(ceiling, top)
-		if d.r.Technique.Made() { // else it was said as a limit
-			d.because(d.r.firstMassReason())
+	if top, ok := d.r.Exercise.FirstMass.Max(); ok && d.r.Screening.Who.Training == body.Novice && d.r.Technique.Made() {
+		d.because(d.r.firstMassReason(), evidence.Because("dose.first-mass-seen", factFirstSeen).With(evidence.Mass("most", firstSeen*top)))
+		ceiling = min(ceiling, firstSeen*top)
+		if d.mayRise() {
+			usual, some = top, true
 		}
 	}
 	if lightest.Each() > ceiling {

@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"example.org/posology/dose/equipment"
-	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -110,8 +109,8 @@ func (f *Frame) Prescribe() (Prescription, error) {
 	switch {
 	case d.r.Exercise.Hold == body.Unloaded:
 		d.withoutLoad()
-	case d.estimated():
-		err = d.fromEstimate(*d.estimate)
+	case d.tested():
+		err = d.fromKnown()
 	default:
 		err = d.byFinding()
 	}
@@ -123,9 +122,11 @@ func (f *Frame) Prescribe() (Prescription, error) {
 }
 
 // estimated reports whether there is an estimate that a load may rest on.
-func (f *Frame) estimated() bool {
-	return f.estimate != nil && !f.r.Exercise.MovesBody && f.r.Exercise.Measure == exercise.Repetitions
-}
+func (f *Frame) estimated() bool { return f.estimate != nil && f.ability.Known() }
+
+// tested reports whether enough is known for a first dose by the chance: more than the
+// one set from which a load is looked for.
+func (f *Frame) tested() bool { return f.estimated() || f.r.Ability.Known() && f.ability.Known() }
 
 // draft begins a dose, with reasons of its own: several may be drawn up in one frame.
 func (f *Frame) draft() *draft {

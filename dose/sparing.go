@@ -28,14 +28,19 @@ var boneFindings = []screening.Code{
 	"osteoporosis", "osteoporosis_uk", "osteoporosis_essa", "osteoporosis_essa_dose", "vertebral_fracture", "osteoporosis_with_vertebral_fracture", "bone_metastases",
 }
 
-// sparing reports whether nothing is done under 6 times or above 80 % of the 1RM.
+// learning reports whether the movement is learnt, or nobody saw it lately.
+func (f *Frame) learning() bool {
+	seen := f.r.Technique
+	return f.plain.Phase == Familiarise || !seen.Made() || f.r.Day-seen.Day > seenDays
+}
+
+// sparing reports whether, of whoever has learnt the movement too, nothing is done under
+// 6 times or above 80 % of the 1RM.
 func (f *Frame) sparing() bool {
 	r, limits := &f.r, &f.r.Screening.Limits
-	seen := r.Technique
 	share := limits.MaxFraction
 	alone := r.Screening.Setting <= screening.Alone && r.Exercise.Demands.Both(body.DemandSet(body.Overhead, body.OverFace)) != 0
-	return f.plain.Phase == Familiarise || !seen.Made() || r.Day-seen.Day > seenDays ||
-		limits.NoBreathHolding || limits.Lighten != (screening.Lighten{}) || limits.MaxIntensity != 0 && limits.MaxIntensity < screening.Vigorous || share > 0 && share < mostSparing ||
+	return limits.NoBreathHolding || limits.Lighten != (screening.Lighten{}) || limits.MaxIntensity != 0 && limits.MaxIntensity < screening.Vigorous || share > 0 && share < mostSparing ||
 		alone || slices.ContainsFunc(r.Screening.Findings, func(found screening.Finding) bool {
 		return slices.Contains(spared, found.Code) && found.Variant != screening.LongAgo
 	})
@@ -47,7 +52,7 @@ func (f *Frame) sparing() bool {
 // It is false under whatever rules out counts under 6, and in osteoporosis for hinges and
 // carried loads. How long ago the last one was, and how it went, is the caller's.
 func (f *Frame) Feelable(each units.Mass) (equipment.Load, bool) {
-	if f == nil || !f.ability.Known() || !f.mayRise() || f.sparing() || f.boneLoading() {
+	if f == nil || !f.ability.Known() || !f.mayRise() || f.learning() || f.sparing() || f.boneLoading() {
 		return equipment.Load{}, false
 	}
 	gap, ok := f.table.Next(each)

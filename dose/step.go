@@ -129,9 +129,8 @@ func (d *draft) goOn(s Step) error {
 	if share := d.r.Screening.Limits.MaxFraction; share > 0 && d.estimated() {
 		d.because(evidence.Because("dose.fraction-limit", factLimits).With(evidence.Share("most", share)))
 	}
-	if e := d.estimate; d.estimated() {
-		d.p.Share, _ = load.Each().Share(e.OneRM)
-		d.flagLight(*e)
+	if d.ability.Known() {
+		d.share(load)
 	}
 	if s.Steps > 0 {
 		d.find(load, s.Steps, d.most)

@@ -87,10 +87,10 @@ var words = evidence.Words{
 	"dose.fraction-limit":  {Clinician: "Screening limits the load to {most} of 1RM."},
 	"dose.bound":           {Clinician: "The exercise that this one replaces allows {most} per implement."},
 	"dose.share-from-done": {Clinician: "Screening limits the load to {most} of 1RM and there is no estimate: sets that were done show at least {surely}, so {ceiling} per implement."},
-	"dose.on-curve":        {Clinician: "Load, repetitions and reserve are tied by {equation}; the load is {share} of the best estimate."},
+	"dose.on-curve":        {Clinician: "Load, repetitions and reserve are tied by {equation}; the load is {share} of what is known."},
 	"dose.continued":       {Clinician: "Goes on from what was done: {load} each at most, {count} a set; sets: {sets} now, to build to {build to}."},
 	"dose.from-performed":  {Clinician: "A set of {reps} with {load} was done: looking for the load begins there or lower, never above."},
-	"dose.from-band":       {Clinician: "Load from the band, {share} of the best estimate: beyond the equation's studied range."},
+	"dose.from-band":       {Clinician: "Load from the band, {share} of what is known: beyond the equation's studied range."},
 	easyStep: {
 		Client:    "If a set ends clearly easy, you may take the next weight up for the next set: {most} at most.",
 		Clinician: "{exercise}, load-finding: one step up while sets end clearly easy, never to failure; steps in a visit: {steps}, to {most} at most.",
@@ -115,16 +115,21 @@ var words = evidence.Words{
 		Client:    "In your last set take {weight} instead and lift it {count} times, while we watch. Stop sooner if it is too much.",
 		Clinician: "{exercise}: one of the sets feels the next weight, {weight}, for {count} lifts, watched.",
 	},
-	"dose.cautious-end": {Clinician: "Best estimate {best}; the dose starts from its cautious end, {cautious}."},
+	"dose.known": {Clinician: "Known of strength: a 1RM of about {best}, in which one repetition more counts than was told; the load is {share} of it."},
+	"dose.only-lightest": {
+		Client:    "This is the lightest weight here, and heavy enough: a few at a time.",
+		Clinician: "The lightest weight, {lightest}, lies above what the row begins with, {most}, or allows fewer than its lowest count: for as many as it allows.",
+	},
 	"dose.below-effective": {
 		Client:    "This weight is for learning the movement. Getting stronger needs more, step by step.",
 		Clinician: "Delivered share {share} lies under {floor}, the floor of the source for the goal {goal}: right for learning, too light to build.",
 	},
-	"dose.first-mass":    {Clinician: "A beginner's first weight: {first} until the technique is sound."},
-	"dose.kept-lightest": {Clinician: "Screening limits the load to {most} of 1RM, and nothing shows what that is: no more than the lightest weight, and none above {first}."},
-	"dose.no-estimate":   {Clinician: "There is no estimate of strength for this exercise, side and hold."},
-	"dose.moves-body":    {Clinician: "The body, or a long limb, is most of what is lifted: no 1RM of the held weight is used."},
-	"dose.heaviest":      {Clinician: "Legs lift more than arms: this exercise begins with no less than the others of the session."},
+	"dose.first-mass":      {Clinician: "A beginner's first weight: {first} until the technique is sound."},
+	"dose.first-mass-seen": {Clinician: "The technique was seen: the first weight binds no longer; while nothing else is known the kit may begin with {most} at most."},
+	"dose.kept-lightest":   {Clinician: "Screening limits the load to {most} of 1RM, and nothing shows what that is: no more than the lightest weight, and none above {first}."},
+	"dose.no-estimate":     {Clinician: "There is no estimate of strength for this exercise, side and hold."},
+	"dose.moves-body":      {Clinician: "The body, or a long limb, is most of what is lifted: no 1RM of the held weight is used."},
+	"dose.heaviest":        {Clinician: "Legs lift more than arms: this exercise begins with no less than the others of the session."},
 	"dose.one-side-only": {
 		Client:    "Only with your {side} side, for now.",
 		Clinician: "A restriction rules the other side out: dosed for the {side} side alone.",
@@ -152,6 +157,10 @@ var words = evidence.Words{
 	"dose.support-near": {
 		Client:    "Stay within reach of something firm, such as a wall or a rail.",
 		Clinician: "Standing work with a firm support within reach: the hands have their place in the movement, or the person walks.",
+	},
+	"dose.support-beside": {
+		Client:    "Only while somebody stands beside you.",
+		Clinician: "Standing work that leaves no hand for a support: somebody stands beside the person.",
 	},
 	"dose.restriction": {
 		Client:    "No more than {most} for the {place}, as {author} asked.",
