@@ -246,18 +246,19 @@ func (c *Course) catalogue() exercise.Catalogue {
 	return c.Catalogue
 }
 
-// technique returns who saw the technique: what the request says, or else what
-// the latest visit does at which somebody watched.
+// technique returns who saw the technique last: what the request says, or what the
+// latest visit does at which somebody watched.
 func (c *Course) technique() dose.Observation {
-	if c.Request.Technique.Made() {
-		return c.Request.Technique
-	}
+	seen := c.Request.Technique
 	for i := range c.Log {
 		if o := &c.Log[len(c.Log)-1-i].Observer; o.Made() {
-			return *o
+			if !seen.Made() || o.Day > seen.Day {
+				seen = *o
+			}
+			break
 		}
 	}
-	return c.Request.Technique
+	return seen
 }
 
 // A Visit is one exercise at one visit: see [visit.Visit].

@@ -1,6 +1,9 @@
 package progression
 
 import (
+	"slices"
+
+	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/units"
@@ -113,7 +116,9 @@ func (n *now) feels() bool {
 		if v.Plan.Feel == nil {
 			continue
 		}
-		vain := v.Plan.Feel.Load.Each() == next && len(v.SetsWith(func(m units.Mass) bool { return m == next })) == 0
+		vain := v.Plan.Feel.Load.Each() == next && !slices.ContainsFunc(v.Sets, func(s setlog.Set) bool {
+			return visit.Each(s) == next && s.Reps >= v.Plan.Feel.Count
+		})
 		if len(n.c.Log)-i < feelEvery || vain && !n.near(next+units.Mass(float64(next)*float64(feelAgain))) {
 			return false
 		}

@@ -133,11 +133,15 @@ func (n *now) mayAddSet() bool {
 // setsCome reports whether there are such sets, of a dose that is not looked for any
 // more. It asks for nothing that was done: no weight comes because a set did not.
 func (n *now) setsCome() bool {
-	target := n.out.BuildTo
+	return n.last().Plan.Finding == nil && n.last().Plan.Sets < n.target()
+}
+
+// target is how many sets the plan builds up to, or begins with.
+func (n *now) target() int {
 	if n.out.Phase == dose.Familiarise || n.out.Phase == dose.Maintain {
-		target = n.out.Sets
+		return n.out.Sets
 	}
-	return n.last().Plan.Finding == nil && n.last().Plan.Sets < target
+	return n.out.BuildTo
 }
 
 func (n *now) addSet() choice {

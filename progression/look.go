@@ -25,6 +25,7 @@ type now struct {
 	queries  []visit.Doubt
 	doubtful []int // places of the visits with sets that are queried
 	strength onerm.Ability
+	allDone  int           // sets of the last visit, with any weight
 	seen     visit.Summary // the last visit
 	ahead                  // the step up from seen.base
 
@@ -44,6 +45,7 @@ func (n *now) look(f *dose.Frame, trained units.Day) (*now, error) {
 	n.f, n.out, n.most = f, f.Outline(), f.Ceiling()
 	c := n.c
 	var err error
+	n.allDone = n.last().Done()
 	if n.seen, err = n.last().Read(n.asked(), f.Table()); err != nil {
 		return n, err
 	}
@@ -138,6 +140,9 @@ func (n *now) dayIsLighter() bool {
 // same is the dose of a plan again, with the weight to go on from.
 func (n *now) same(plan *dose.Prescription) dose.Step {
 	s := dose.Step{Load: n.seen.Base, Last: n.seen.Base, Count: plan.Count, Sets: n.last().Plan.Sets, UpTo: n.upTo()}
+	if visit.Searches(&n.last().Plan) { // what was done while looking is done again
+		s.Sets = max(s.Sets, min(n.target(), n.allDone))
+	}
 	if n.counts() {
 		s.Lowering, s.Pausing = plan.Tempo.Lowering, plan.Tempo.Pausing
 	}

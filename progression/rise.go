@@ -3,6 +3,7 @@ package progression
 import (
 	"sort"
 
+	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
@@ -81,7 +82,7 @@ func (n *now) gap(gap equipment.Gap) *Jump {
 func (n *now) floor(j Jump) int {
 	least := n.bottom()
 	switch {
-	case n.c.Request.Exercise.MovesBody || !j.far():
+	case n.c.Request.Exercise.MovesBody || !j.far() && n.out.Phase != dose.Familiarise:
 	case n.c.Policy.Floor > 0:
 		least = min(least, n.c.Policy.Floor)
 	default:

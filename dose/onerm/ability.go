@@ -186,10 +186,14 @@ func (a Ability) after(y float64, bound, untold bool) Ability {
 		return Ability{Log: y, Variance: firstSD * firstSD, AtLeast: bound, Untold: untold}
 	}
 	gain := a.Variance / (a.Variance + seenSD*seenSD)
-	if bound {
+	mean := rounded(float64((1-gain)*a.Log) + float64(gain*y))
+	switch {
+	case bound:
 		a.Log = max(a.Log, y)
-	} else {
-		a.Log = rounded(float64((1-gain)*a.Log) + float64(gain*y))
+	case a.AtLeast: // what was only a lower bound holds nothing back
+		a.Log = max(mean, y)
+	default:
+		a.Log = mean
 	}
 	a.Variance = float64(a.Variance*(1-gain)) + driftSD*driftSD
 	a.AtLeast, a.Untold = a.AtLeast && bound, untold

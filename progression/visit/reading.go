@@ -36,6 +36,11 @@ type Trial struct {
 func (v *Visit) Read(asked Trial, t *equipment.Table) (Summary, error) {
 	v = field.OrZero(v)
 	r := Summary{Visit: *v, Base: v.Plan.Load.Each(), Finding: v.Plan.Finding != nil}
+	if f := v.Plan.Feel; f != nil { // tells of strength, and nothing of the dose
+		r.Visit.Sets = v.SetsWith(func(m units.Mass) bool { return m != f.Load.Each() })
+		r.Visit.Plan.Sets = max(1, v.Plan.Sets-1)
+		v = &r.Visit
+	}
 	if Searches(&v.Plan) {
 		r.findBase(asked, t, v.MayFind())
 	} else if lightest, ok := v.lightest(); ok {
