@@ -53,28 +53,27 @@ func (f *Frame) Allows(each, last units.Mass) (count int, ok bool) {
 	if each > f.most || each > f.top && !lightest {
 		return 0, true
 	}
-	asked := min(f.plain.Reserve.Least, mostReserve)
-	count, ok = f.ability.Most(onerm.Prospect{Load: each, Last: last, Reserve: asked, Missed: f.r.Missed}, f.chance)
+	count, ok = f.byChance(each, last, f.plain.Reserve.Least)
+	if f.r.Screening.Limits.NoBreathHolding && count > longSet {
+		far, _ := f.byChance(each, last, max(f.plain.Reserve.Least, uncountable))
+		count = max(longSet, far)
+	}
 	if (f.sparing() || f.learning() && !lightest) && (count < fewestSparing || each > share1RM(f.oneRM, mostSparing)) {
 		count = 0
 	}
 	if count == 0 && lightest && !f.sparing() && each <= share1RM(f.oneRM, mostSingle) {
 		count = 1
 	}
-	return min(count, f.mostCount(lightest)), ok
-}
-
-// mostCount ends the counts, whatever strength allows.
-func (f *Frame) mostCount(lightest bool) int {
 	most, _ := workable.Max()
 	if lightest {
 		most = mostAtLightest
 	}
-	if f.r.Screening.Limits.NoBreathHolding {
-		low, _ := f.g.count.Min()
-		most = min(most, max(low, mostBreathing))
-	}
-	return most
+	return min(count, most), ok
+}
+
+// byChance returns the most repetitions by the chance alone.
+func (f *Frame) byChance(each, last units.Mass, reserve units.RIR) (int, bool) {
+	return f.ability.Most(onerm.Prospect{Load: each, Last: last, Reserve: min(reserve, mostReserve), Missed: f.r.Missed}, f.chance)
 }
 
 // bandTop returns the most per implement that the band of the goal's row allows on
@@ -100,6 +99,6 @@ func (f *Frame) bandTop() units.Mass {
 
 // chanceReason states the chance behind a count, for a weight that allows most.
 func (f *Frame) chanceReason(each units.Mass, most int) evidence.Reason {
-	return evidence.Because("dose.chance", append(f.chance.Reason().Facts, factEnds)...).With(
+	return evidence.Because("dose.chance", factReserveChance, factFinishChance, factEnds).With(
 		evidence.Mass("load", each), evidence.Count("most", most), evidence.Share("below", f.chance.Reserve), evidence.Share("without", f.chance.Finish))
 }

@@ -37,6 +37,15 @@ const (
 	factFirstSeen     evidence.FactID = "dose.first-mass-seen"
 	factSparing       evidence.FactID = "dose.sparing"
 	factFeel          evidence.FactID = "dose.feel"
+	factBreath        evidence.FactID = "dose.no-breath-holding-reserve"
+	factPressure      evidence.FactID = "dose.pressure-in-long-sets"
+	factReserveChance evidence.FactID = "onerm.chance.reserve"
+	factFinishChance  evidence.FactID = "onerm.chance.finish"
+	factAbility       evidence.FactID = "onerm.ability"
+	factCredit        evidence.FactID = "onerm.ability.credit"
+	factWorks         evidence.FactID = "dose.weight-that-works"
+	factSold          evidence.FactID = "dose.sizes-sold"
+	factFarAlone      evidence.FactID = "dose.far-alone"
 	factEnds          evidence.FactID = "dose.count-ends"
 	factGap           evidence.FactID = "dose.days-between"
 	factFewerLater    evidence.FactID = "dose.fewer-later"
@@ -72,6 +81,9 @@ const (
 	// findingSteps is how often the weight may go up in one visit.
 	findingSteps = 2
 
+	// breathReserve is the least reserve where breath must not be held.
+	breathReserve units.RIR = 3
+
 	// reserveError is by how much people misjudge a reserve that they can count.
 	reserveError units.RIR = 1
 
@@ -86,8 +98,10 @@ const (
 	mostSingle     units.Fraction = 0.9  // of 1RM, for one at a time of the lightest weight
 	fewestSparing                 = 6    // repetitions, where weights stay moderate
 	mostSparing    units.Fraction = 0.8  // of 1RM, likewise
-	mostBreathing                 = 12   // repetitions, where breath must not be held
+	longSet                       = 12   // repetitions: no longer set goes to its end where breath must not be held
 	mostAtLightest                = 25   // repetitions, with the lightest weight
+	farStep        units.Fraction = 0.5  // of a weight: a next one farther than that is far
+	soonGained                    = 0.15 // of the logarithm of strength, within the weeks of a plan
 	seenDays                      = 28   // for so long a look at the technique counts for what is heavy
 	nearlyAll      units.Fraction = 0.95 // of a weight, from which on it may be felt
 	mostReserve    units.RIR      = 10   // that a chance is asked for

@@ -118,6 +118,7 @@ func (f *Frame) Prescribe() (Prescription, error) {
 		return Prescription{}, err
 	}
 	d.because(f.note...)
+	d.because(f.KitFalls(d.p.Load.Each())...)
 	return d.close(), nil
 }
 

@@ -346,6 +346,9 @@ func (g *guide) fillReserve(r *Request) {
 	if g.raiseReserve(limits.MinReserve) {
 		g.because(evidence.Because("dose.reserve-limit", g.rests(factLimits)...).With(evidence.Number("reserve", limits.MinReserve)))
 	}
+	if limits.NoBreathHolding && g.raiseReserve(breathReserve) {
+		g.because(evidence.Because("dose.breath-reserve", g.rests(factBreath)...).With(evidence.Number("reserve", breathReserve)))
+	}
 	if least := intensityReserve[limits.MaxIntensity]; g.raiseReserve(least) {
 		g.because(evidence.Because("dose.intensity-limit", factIntensity).With(evidence.Term("intensity", limits.MaxIntensity.String()), evidence.Number("reserve", least)))
 	}

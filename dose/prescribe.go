@@ -145,7 +145,7 @@ func (d *draft) take(load equipment.Load, most int) {
 // share writes what the load is of the best that is known, and whether that is enough.
 func (d *draft) share(load equipment.Load) {
 	d.p.Share, _ = load.Each().Share(d.oneRM)
-	best := evidence.Because("dose.known", factBest).With(evidence.NearMass("best", d.oneRM), evidence.Share("share", d.p.Share))
+	best := evidence.Because("dose.known", factAbility, factCredit, factBest).With(evidence.NearMass("best", d.oneRM), evidence.Share("share", d.p.Share))
 	d.because(best)
 	d.flagLight()
 }
@@ -159,7 +159,11 @@ func (d *draft) flagLight() {
 		return
 	}
 	d.p.Flags = append(d.p.Flags, BelowEffectiveDose)
-	d.because(evidence.Because("dose.below-effective", append([]evidence.FactID{factOf(aim, which)}, aimFacts(d.r.Screening.Who.Age)...)...).With(
+	code := evidence.ReasonCode("dose.below-effective")
+	if d.p.Phase == Familiarise {
+		code = "dose.below-effective-learning"
+	}
+	d.because(evidence.Because(code, append([]evidence.FactID{factOf(aim, which)}, aimFacts(d.r.Screening.Who.Age)...)...).With(
 		evidence.Share("share", d.p.Share), evidence.Share("floor", floor), evidence.Term("goal", d.r.Goal.String())))
 }
 

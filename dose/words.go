@@ -77,6 +77,7 @@ var words = evidence.Words{
 	"dose.days":                   {Clinician: "Days a week: {days}."},
 	"dose.reserve":                {Clinician: "Repetitions in reserve: {reserve}."},
 	"dose.intensity-limit":        {Clinician: "Screening limits effort to {intensity}: at least {reserve} repetitions in reserve."},
+	"dose.breath-reserve":         {Clinician: "Breath must not be held: at least {reserve} repetitions in reserve, since pressure rises towards the end of a set."},
 	"dose.lighter-day": {
 		Client:    "We keep it lighter this time.",
 		Clinician: "Lighter: at most the last completed load, {fewer} set fewer, {more} more in reserve.",
@@ -110,19 +111,39 @@ var words = evidence.Words{
 		Client:    "Please stay with the weight named while you are alone. Once somebody is with you, ask us about the next one.",
 		Clinician: "Load-finding without a step up within the visit: nobody is there; setting: {setting}.",
 	},
-	"dose.chance": {Clinician: "With {load} at most {most} repetitions: done to the end without stopping by feel, less than the reserve asked less one is left in at most {below} of sets, and not one more can be done in at most {without}."},
+	"dose.chance": {Clinician: "With {load} at most {most} repetitions: whoever does them all and does not stop by feel has fewer left than the reserve asked less one in at most {below} of sets, and none left in at most {without}."},
 	"dose.feel": {
 		Client:    "In your last set take {weight} instead and lift it {count} times, while we watch. Stop sooner if it is too much.",
 		Clinician: "{exercise}: one of the sets feels the next weight, {weight}, for {count} lifts, watched.",
 	},
-	"dose.known": {Clinician: "Known of strength: a 1RM of about {best}, in which one repetition more counts than was told; the load is {share} of it."},
+	"dose.known": {Clinician: "Known of strength: a 1RM of about {best}, where one repetition more counts as left than was told; the load is {share} of it."},
 	"dose.only-lightest": {
 		Client:    "This is the lightest weight here, and heavy enough: a few at a time.",
 		Clinician: "The lightest weight, {lightest}, lies above what the row begins with, {most}, or allows fewer than its lowest count: for as many as it allows.",
 	},
-	"dose.below-effective": {
+	"dose.below-effective-learning": {
 		Client:    "This weight is for learning the movement. Getting stronger needs more, step by step.",
 		Clinician: "Delivered share {share} lies under {floor}, the floor of the source for the goal {goal}: right for learning, too light to build.",
+	},
+	"dose.below-effective": {
+		Client:    "This weight is still light for what you want to reach. We go up step by step, as you can.",
+		Clinician: "Delivered share {share} lies under {floor}, the floor of the source for the goal {goal}: too light to build.",
+	},
+	"dose.kit-too-light": {
+		Client:    "The weights here are too light to make you much stronger in this exercise.",
+		Clinician: "{exercise}: every weight of the kit is lighter than {least}, what the source of the goal {goal} asks for where about {best} can be lifted once.",
+	},
+	"dose.kit-too-coarse": {
+		Client:    "The weights here lie far apart: for this exercise one is light for you, and the next is too heavy.",
+		Clinician: fmt.Sprintf("{exercise}: no weight of the kit is both {least} or more, as the source of the goal {goal} asks for where about {best} can be lifted once, and light enough for %d repetitions in reserve.", fewestSparing),
+	},
+	"dose.kit-would-help": {
+		Client:    "A weight of {size} would change most.",
+		Clinician: "{exercise}: of the sizes that are sold, {size} would change most.",
+	},
+	"dose.kit-far-alone": {
+		Client:    "The next weight here is a big step up, and it is not for trying alone. With {size}, or with somebody beside you, you would get on sooner.",
+		Clinician: "{exercise}: alone, from {from} to {to} is too far to be tried, so that only repetitions rise; {size}, or somebody there, would change most.",
 	},
 	"dose.first-mass":      {Clinician: "A beginner's first weight: {first} until the technique is sound."},
 	"dose.first-mass-seen": {Clinician: "The technique was seen: the first weight binds no longer; while nothing else is known the kit may begin with {most} at most."},
@@ -200,9 +221,13 @@ var words = evidence.Words{
 		Client:    "Effort in the muscles is wanted; pain is not. Stop and ask for help at chest pain, faintness, unusual breathlessness or sharp pain.",
 		Clinician: "Stop at chest symptoms, faintness, unusual breathlessness or pain other than muscular effort. Local rules and a licensed clinician decide.",
 	},
-	"dose.week-below-goal": {
+	"dose.week-below-goal-learning": {
 		Client:    "These weights are for learning. Getting stronger needs more, step by step, as soon as that is possible.",
 		Clinician: "{light} of {all} exercises are without a weight or lighter than the source of the goal {goal} asks for: right for learning, too light to build.",
+	},
+	"dose.week-below-goal": {
+		Client:    "Some of these weights are still light for what you want to reach. We go up step by step, as you can.",
+		Clinician: "{light} of {all} exercises are without a weight or lighter than the source of the goal {goal} asks for: too light to build.",
 	},
 	"dose.too-few-days": {
 		Clinician: "Sessions that fit the days given: {days}; the row asks for at least {least}.",

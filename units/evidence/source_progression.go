@@ -36,6 +36,7 @@ var progressionSources = []Source{
 
 	// Missed time, illness, planned lighter weeks.
 	{ID: "bosquet2013", Citation: "Bosquet L, et al. Scand J Med Sci Sports 2013 (meta-analysis of strength after time off)", DOI: "10.1111/sms.12047"},
+	{ID: "gjovaag2016", Citation: "Gjovaag T et al. J Sports Med Phys Fitness 2016;56(5):616-623"},
 	{ID: "taaffe1997", Citation: "Taaffe DR, Marcus R. Clin Physiol 1997;17(3):311-324 (the second author is from memory)", DOI: "10.1111/j.1365-2281.1997.tb00010.x"},
 	{ID: "caterisano2019", Citation: "Caterisano A, et al. Strength Cond J 2019 (consensus on the return of college athletes to training)", DOI: "10.1519/SSC.0000000000000477"},
 	{ID: "salman2021", Citation: "Salman D, et al. Returning to physical activity after covid-19. BMJ 2021;372:m4721", DOI: "10.1136/bmj.m4721"},
@@ -49,7 +50,6 @@ var progressionSources = []Source{
 	{ID: "steele2023", Citation: "Steele J, et al. J Sports Sci 2023;41(17):1617-1634, open extraction of randomised trials listed by Polito et al. 2021", DOI: "10.1080/02640414.2023.2286748"},
 	{ID: "bergamasco2022", Citation: "Bergamasco JGA, et al. J Strength Cond Res 2022;36(5):1209-1215", DOI: "10.1519/JSC.0000000000003632"},
 	{ID: "hammarstrom2020", Citation: "Hammarström D, et al. J Physiol 2020;598(3):543-565, and its open data", DOI: "10.1113/JP278455"},
-	{ID: "taaffe1997", Citation: "Taaffe DR, Marcus R (second author from memory). Clin Physiol 1997;17(3):311-324", DOI: "10.1111/j.1365-2281.1997.tb00010.x"},
 	{ID: "kneeextension2007", Citation: "Trial of rests between sets of knee extension. Rev Bras Med Esporte 2007;13(5) (authors and title were not recorded)"},
 	{ID: "refalo2023b", Citation: "Refalo MC, et al. Sports Med Open 2023;9 (six sets of the bench press; pages were not recorded)", DOI: "10.1186/s40798-023-00554-y"},
 	{ID: "manas2021", Citation: "Mañas A, et al. Ageing Res Rev 2021;69:101368", DOI: "10.1016/j.arr.2021.101368"},

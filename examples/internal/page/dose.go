@@ -3,10 +3,12 @@ package page
 import (
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/onerm"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
@@ -44,9 +46,9 @@ func how(ex exercise.Exercise, item dose.Prescription) string {
 
 // Amount says sets and repetitions: "2 sets of 10 on each side".
 func Amount(item dose.Prescription) string {
-	text := fmt.Sprintf("%d sets of %d", item.Sets, item.Count)
+	text := fmt.Sprintf("%d sets of %s", item.Sets, Counts(item))
 	if item.Sets == 1 {
-		text = fmt.Sprintf("1 set of %d", item.Count)
+		text = "1 set of " + Counts(item)
 	}
 	if item.Measure != exercise.Repetitions {
 		text += " " + item.Measure.String()
@@ -65,6 +67,15 @@ func Amount(item dose.Prescription) string {
 		text += fmt.Sprintf(", %g seconds down%s and %g seconds up", item.Tempo.Lowering, pause, item.Tempo.Lifting)
 	}
 	return text
+}
+
+// Counts says how many: from the least that works to the most that the chance allows,
+// where the set ends by what is left.
+func Counts(item dose.Prescription) string {
+	if low, _ := item.Span.Min(); item.Chance != (onerm.Chance{}) && low < item.Count {
+		return fmt.Sprintf("%d to %d", low, item.Count)
+	}
+	return strconv.Itoa(item.Count)
 }
 
 // whenToStop says to a client when a set ends.
