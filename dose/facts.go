@@ -38,7 +38,7 @@ var ownFacts = []evidence.Fact{
 	{ID: factIntensity, Value: fmt.Sprintf("under a limit at moderate effort at least %v in reserve, at light effort more than %v: 1 to 3 in reserve are rated as vigorous",
 		intensityReserve[screening.Moderate], intensityReserve[screening.Light]),
 		Basis: evidence.Design, From: []evidence.FactID{factReserveBand}},
-	{ID: factSteps, Value: fmt.Sprintf("at most %s steps up in weight in one visit while the load is looked for", spelt(findingSteps)), Basis: evidence.Design},
+	{ID: factSteps, Value: fmt.Sprintf("at most %s steps up in weight in one visit while the load is looked for, %s where each is %v of the weight or less", spelt(findingSteps), spelt(fineSteps), fineShare), Basis: evidence.Design},
 	{ID: factLookedAt, Value: "within a visit the weight goes up only where somebody saw the technique of the exercise and somebody is at hand; alone by no step, small or large, overhead or not",
 		Basis: evidence.Design},
 	{ID: factMost, Value: "restrictions, a limit on the share of a maximum, a beginner's first weight until the technique was seen, and the bound of an exercise that is replaced all hold: the least of them is said with every dose", Basis: evidence.Design},

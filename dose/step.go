@@ -27,7 +27,7 @@ type Step struct {
 	Lowering float64 `json:"lowering,omitzero"`
 	Pausing  float64 `json:"pausing,omitzero"`
 	// Steps is how often the weight may go up within the visit while the load is
-	// looked for, from Load on, 2 at most, and fewer or none where limits, the kit,
+	// looked for, from Load on, 2 at most, 4 by steps of up to 30 %, and fewer or none where limits, the kit,
 	// an unseen technique or nobody at hand leave no more; 0: it is not looked for.
 	Steps int `json:"steps,omitzero"`
 	// Feel is how often, in one of the sets, the next weight is lifted to feel it, where
@@ -56,7 +56,7 @@ func (s Step) validate(top int) error {
 	inRange(&bad, "/count", s.Count, 1, top)
 	inRange(&bad, "/up_to", s.UpTo, 0, end)
 	inRange(&bad, "/sets", s.Sets, 1, maxPlannedSets)
-	inRange(&bad, "/steps", s.Steps, 0, findingSteps)
+	inRange(&bad, "/steps", s.Steps, 0, fineSteps)
 	inRange(&bad, "/feel", s.Feel, 0, end)
 	inRange(&bad, "/lowering", s.Lowering, 0, mostSeconds)
 	inRange(&bad, "/pausing", s.Pausing, 0, mostSeconds)

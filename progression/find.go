@@ -10,8 +10,10 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-// mostTries is how many steps up one load may try at one visit.
-const mostTries = 2
+const (
+	mostTries = 4 // steps up at one visit, of which the frame leaves two where they are large
+	triedReps = 6 // repetitions of a weight that is tried, at least
+)
 
 // mayTry returns how many steps up may be tried from the present weight, each
 // only while it is clearly easy: none unless every set left more than can be
@@ -24,14 +26,25 @@ func (n *now) mayTry() int {
 	if !n.counts() {
 		return 1
 	}
-	steps, to := 0, n.jump
-	for steps < mostTries && to != nil && n.near(to.To.Each()) {
-		steps++
-		if to = n.beyond(*to); to != nil && n.lifted(to.To.Each()) {
-			break // it shows itself, or was tried in vain
+	if !n.near(n.jump.To.Each()) {
+		return 0
+	}
+	steps, to := 1, n.jump
+	for steps < mostTries {
+		from := to.To.Each()
+		if to = n.beyond(*to); to == nil || n.lifted(to.To.Each()) || !n.easilyShows(from, to.To.Each()) {
+			break // it shows itself, was tried in vain, or is too far from the one before
 		}
+		steps++
 	}
 	return steps
+}
+
+// easilyShows reports whether a weight that was clearly easy when it was tried comes
+// near another.
+func (n *now) easilyShows(from, to units.Mass) bool {
+	share, err := n.c.lifted(to).Share(n.c.lifted(from))
+	return err == nil && share*nearlyAll <= 1+units.Fraction(triedReps+easiest)/epleyReps
 }
 
 // stillLooking reports whether the load goes on being looked for: it was, no
@@ -107,7 +120,7 @@ const (
 // comes near, not soon after the last time, and only with more strength after one in
 // vain.
 func (n *now) feels() bool {
-	if n.seen.Gates.Advice != rule.Raise || !n.withinLimits() || !n.jump.far() || n.step.Sets < 2 || n.seen.Tried {
+	if n.seen.Gates.Advice != rule.Raise || !n.seen.BeyondCounting() || !n.withinLimits() || !n.jump.over(feelShare) || n.step.Sets < 2 || n.seen.Tried {
 		return false
 	}
 	next := n.jump.To.Each()

@@ -1,6 +1,8 @@
 package progression
 
 import (
+	"math"
+
 	"example.org/posology/dose"
 	"example.org/posology/progression/rule"
 	"example.org/posology/units/evidence"
@@ -29,6 +31,9 @@ func (n *now) fit(s dose.Step) fit {
 		s.Load = lighter
 		most, known = n.allows(lighter)
 	}
+	if s.Load == n.seen.Base {
+		most = min(most, n.nearest())
+	}
 	if !counts || !known || s.Load == from.Load && most >= s.Count {
 		return fit{step: from}
 	}
@@ -39,6 +44,20 @@ func (n *now) fit(s dose.Step) fit {
 	}
 	s.Count = max(1, most)
 	return fit{s, []evidence.Reason{because("progression.fewer-reps").With(evidence.Count("count", s.Count), evidence.Reserve("reserve", n.out.Reserve.Least, n.out.Reserve.Countable))}}
+}
+
+// nearest is the count that the set of the last visit which came nearest to failure
+// leaves for the reserve asked less one: what the chance allows rests on the best set.
+func (n *now) nearest() int {
+	least := math.MaxInt
+	for i := range n.seen.Visit.Sets {
+		s := &n.seen.Visit.Sets[i]
+		if left, err := s.Effort.RIR(); err == nil {
+			told, _ := left.Min()
+			least = min(least, int(math.Floor(float64(s.Reps)+float64(told-n.out.Reserve.Least)+1)))
+		}
+	}
+	return least
 }
 
 // bridgeEnd returns where bridging by repetitions ends.
@@ -97,7 +116,7 @@ func (n *now) more() int {
 			aim = n.seen.Reps + 1
 		}
 	}
-	if aim = min(aim, end); aim <= n.step.Count || !n.repsMayRise() {
+	if aim = min(aim, end, n.nearest()); aim <= n.step.Count || !n.repsMayRise() {
 		return 0
 	}
 	return aim

@@ -25,12 +25,16 @@ func (j Jump) share() units.Fraction {
 }
 
 const (
-	farShare units.Fraction = 0.25 // of a step, above which fewer repetitions do
-	farFloor                = 6    // repetitions
+	farShare  units.Fraction = 0.05 // of a step, above which fewer repetitions do
+	farFloor                 = 6    // repetitions
+	feelShare units.Fraction = 0.25 // of a step, above which the weight is felt
 )
 
 // far reports whether a weight lies so far ahead that fewer repetitions of it do.
-func (j Jump) far() bool { return j.share() <= 0 || j.share() > farShare }
+func (j Jump) far() bool { return j.over(farShare) }
+
+// over reports whether the step is larger than a share, or of a size that is not known.
+func (j Jump) over(most units.Fraction) bool { return j.share() <= 0 || j.share() > most }
 
 // ahead is the step up from a weight, and what the log shows of it.
 type ahead struct {

@@ -64,13 +64,31 @@ func (c *Course) after(a onerm.Ability, v *visit.Visit, side body.Side) onerm.Ab
 	case given.Yes(v.Unable):
 		return a.Unable(c.lifted(load))
 	case len(sets) > 0:
-		return c.seen(a, v.Plan.Sets, v.Plan.Reserve.Least, sets)
+		felt := c.felt(v, sets)
+		if a = c.seen(a, v.Plan.Sets, v.Plan.Reserve.Least, sets); felt.Known() && !felt.Untold {
+			a.Log = max(a.Log, felt.Log)
+		}
+		return a
 	case a.Known():
 		asked := setlog.Set{Hold: v.Plan.Hold, Load: load, Reps: v.Plan.Count}
 		if v.Plan.Hold.Implements() > 1 {
 			asked.Stated = body.PerHand
 		}
 		return c.seen(a, v.Plan.Sets, v.Plan.Reserve.Least, []setlog.Set{asked}) // untold: never more than is known
+	}
+	return a
+}
+
+// felt is what the sets show in which the next weight was felt. It counts in full: it
+// was felt since lighter sets, of which no more than so much is read, could not show it.
+func (c *Course) felt(v *visit.Visit, sets []setlog.Set) (a onerm.Ability) {
+	for i := range sets {
+		if f := v.Plan.Feel; f != nil && visit.Each(sets[i]) == f.Load.Each() {
+			b := c.seen(onerm.Ability{}, 1, v.Plan.Reserve.Least, []setlog.Set{sets[i]})
+			if !a.Known() || b.Log > a.Log {
+				a = b
+			}
+		}
 	}
 	return a
 }
