@@ -5,7 +5,6 @@ import (
 	"fmt"
 
 	"example.org/posology/dose"
-	"example.org/posology/dose/onerm"
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
 	"example.org/posology/units"
@@ -43,11 +42,11 @@ func (c *Course) lastDone() units.Day {
 	return c.Log[0].Day
 }
 
-// beginning is seen as for somebody who begins: in familiarisation, with nothing
-// known of strength.
+// beginning is seen as for somebody who begins: in familiarisation, without tests. What
+// visits showed still bounds the dose.
 func (n *now) beginning() (*now, error) {
 	r := n.f.Request()
-	r.Phase, r.Estimates, r.Performed, r.Done, r.Ability = dose.Familiarise, nil, nil, nil, onerm.Ability{}
+	r.Phase, r.Estimates, r.Performed, r.Done = dose.Familiarise, nil, nil, nil
 	return n.in(r)
 }
 

@@ -25,7 +25,6 @@ type now struct {
 	queries  []visit.Doubt
 	doubtful []int // places of the visits with sets that are queried
 	strength onerm.Ability
-	allDone  int           // sets of the last visit, with any weight
 	seen     visit.Summary // the last visit
 	ahead                  // the step up from seen.base
 
@@ -45,7 +44,6 @@ func (n *now) look(f *dose.Frame, trained units.Day) (*now, error) {
 	n.f, n.out, n.most = f, f.Outline(), f.Ceiling()
 	c := n.c
 	var err error
-	n.allDone = n.last().Done()
 	if n.seen, err = n.last().Read(n.asked(), f.Table()); err != nil {
 		return n, err
 	}
@@ -70,6 +68,9 @@ func (n *now) look(f *dose.Frame, trained units.Day) (*now, error) {
 	}
 	n.before = n.beforeTrial()
 	n.step = n.same(n.before)
+	if visit.Searches(&n.last().Plan) { // what was done while looking counts as sets of the visit
+		n.step.Sets = max(n.step.Sets, min(n.target(), n.last().Done()))
+	}
 	n.fitted = n.fit(n.step)
 	n.offered = new(*offer)
 	if n.back != nil && n.back.Anew {
@@ -140,9 +141,6 @@ func (n *now) dayIsLighter() bool {
 // same is the dose of a plan again, with the weight to go on from.
 func (n *now) same(plan *dose.Prescription) dose.Step {
 	s := dose.Step{Load: n.seen.Base, Last: n.seen.Base, Count: plan.Count, Sets: n.last().Plan.Sets, UpTo: n.upTo()}
-	if visit.Searches(&n.last().Plan) { // what was done while looking is done again
-		s.Sets = max(s.Sets, min(n.target(), n.allDone))
-	}
 	if n.counts() {
 		s.Lowering, s.Pausing = plan.Tempo.Lowering, plan.Tempo.Pausing
 	}

@@ -69,14 +69,12 @@ func (c *Course) after(a onerm.Ability, v *visit.Visit, side body.Side) onerm.Ab
 			a.Log = max(a.Log, felt.Log)
 		}
 		return a
-	case a.Known():
-		asked := setlog.Set{Hold: v.Plan.Hold, Load: load, Reps: v.Plan.Count}
-		if v.Plan.Hold.Implements() > 1 {
-			asked.Stated = body.PerHand
-		}
-		return c.seen(a, v.Plan.Sets, v.Plan.Reserve.Least, []setlog.Set{asked}) // untold: never more than is known
 	}
-	return a
+	asked := setlog.Set{Hold: v.Plan.Hold, Load: load, Reps: v.Plan.Count}
+	if v.Plan.Hold.Implements() > 1 {
+		asked.Stated = body.PerHand
+	}
+	return c.seen(a, v.Plan.Sets, v.Plan.Reserve.Least, []setlog.Set{asked}) // untold: never more than is known
 }
 
 // felt is what the sets show in which the next weight was felt. It counts in full: it
