@@ -29,6 +29,14 @@ func (f *Frame) know() {
 	f.top = f.bandTop()
 }
 
+// checkChance refuses a chance that is given and bad.
+func checkChance(c onerm.Chance) error {
+	if c == (onerm.Chance{}) {
+		return nil
+	}
+	return c.Validate()
+}
+
 // Ability returns what is known of strength in the exercise, side and hold: that of
 // the request, else what [Frame.Estimate] or, without one, the performed set shows.
 // The zero value knows nothing.

@@ -78,11 +78,11 @@ const (
 	// uncountable is the reserve above which people misjudge by more than two.
 	uncountable units.RIR = 5
 
-	// findingSteps is how often the weight may go up in one visit, fineSteps where
-	// each step is no larger than fineShare.
+	// findingSteps is how often the weight may go up in one visit, smallSteps where no
+	// step is larger than smallStep of the weight held.
 	findingSteps                = 2
-	fineSteps                   = 4
-	fineShare    units.Fraction = 0.30
+	smallSteps                  = 4
+	smallStep    units.Fraction = 0.3
 
 	// breathReserve is the least reserve where breath must not be held.
 	breathReserve units.RIR = 3

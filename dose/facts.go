@@ -38,7 +38,7 @@ var ownFacts = []evidence.Fact{
 	{ID: factIntensity, Value: fmt.Sprintf("under a limit at moderate effort at least %v in reserve, at light effort more than %v: 1 to 3 in reserve are rated as vigorous",
 		intensityReserve[screening.Moderate], intensityReserve[screening.Light]),
 		Basis: evidence.Design, From: []evidence.FactID{factReserveBand}},
-	{ID: factSteps, Value: fmt.Sprintf("at most %s steps up in weight in one visit while the load is looked for, %s where each is %v of the weight or less", spelt(findingSteps), spelt(fineSteps), fineShare), Basis: evidence.Design},
+	{ID: factSteps, Value: fmt.Sprintf("at most %s steps up in weight in one visit while the load is looked for, %s where each is %v or less of the weight held", spelt(findingSteps), spelt(smallSteps), smallStep), Basis: evidence.Design},
 	{ID: factLookedAt, Value: "within a visit the weight goes up only where somebody saw the technique of the exercise and somebody is at hand; alone by no step, small or large, overhead or not",
 		Basis: evidence.Design},
 	{ID: factMost, Value: "restrictions, a limit on the share of a maximum, a beginner's first weight until the technique was seen, and the bound of an exercise that is replaced all hold: the least of them is said with every dose", Basis: evidence.Design},
@@ -75,7 +75,7 @@ var ownFacts = []evidence.Fact{
 	{ID: factBreath, Value: fmt.Sprintf("where breath must not be held at least %v stay in reserve, and beyond %d repetitions a count keeps %v: pressure rises towards the end of a set more than with its load", breathReserve, longSet, uncountable), Basis: evidence.Design, From: []evidence.FactID{factPressure}},
 	{ID: factPressure, Value: "13 healthy men, knee extension to failure without breath-holding: 154/99 mmHg with the weight of 4 repetitions, 203/126 with that of 20, 154/91 at the fourth of those",
 		Source: "gjovaag2016", Locator: "abstract", Basis: evidence.Published},
-	{ID: factEnds, Value: fmt.Sprintf("no count goes beyond %d, %d with the lightest weight", most(workable), mostAtLightest), Basis: evidence.Design},
+	{ID: factEnds, Value: fmt.Sprintf("no count goes beyond %d, %d with the lightest weight", topOf(workable), mostAtLightest), Basis: evidence.Design},
 	{ID: factHeld, Value: heldOrWalked.String() + " seconds or metres where an exercise states no range", Basis: evidence.Design},
 	{ID: factPace, Value: fmt.Sprintf("%v metres a second when carrying, for the length of a session", walkingPace), Basis: evidence.Design},
 	{ID: factChange, Value: minutes(ChangeSeconds) + " from one exercise to the next, for the length of a session",
@@ -142,7 +142,7 @@ func spelt(n int) string {
 // begin makes s the beginning of a sentence.
 func begin(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
 
-func most(r units.Range[int]) int {
+func topOf(r units.Range[int]) int {
 	high, _ := r.Max()
 	return high
 }

@@ -15,7 +15,7 @@ import (
 
 var (
 	figure  = regexp.MustCompile(`[0-9]+(\.[0-9]+)?`)
-	figures = map[string]float64{"two": 2, "three": 3, "five": 5, "six": 6, "eight": 8, "twelve": 12}
+	figures = map[string]float64{"two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "eight": 8, "twelve": 12}
 )
 
 // numbersIn lists the numbers of a text, those written out too but for one, which
@@ -59,7 +59,7 @@ func TestFactsFollowConstants(t *testing.T) {
 		factUncountable: {float64(uncountable)},
 		// The last two are what the published band says.
 		factIntensity:    {float64(intensityReserve[screening.Moderate]), float64(intensityReserve[screening.Light]), 1, 3},
-		factSteps:        {findingSteps},
+		factSteps:        {findingSteps, smallSteps, float64(smallStep) * 100},
 		factShareDone:    {aboutTen, float64(reserveError), float64(uncountable - reserveError)},
 		factUnknownShare: {leastFirstMass.Kilograms()},
 		factTempo:        {tempo.Lowering, tempo.Lifting},
@@ -79,9 +79,9 @@ func TestFactsFollowConstants(t *testing.T) {
 		factWorks:        {fewestSparing, soonGained * 100, 6},
 		factSold:         soldKg(),
 		factFarAlone:     {float64(farStep) * 100},
-		factSparing:      {fewestSparing, float64(mostSparing) * 100, float64(mostSparing) * 100},
-		factFeel:         {fewestSparing, float64(nearlyAll) * 100},
-		factEnds:         {float64(most(workable)), mostAtLightest},
+		factSparing:      {fewestSparing, float64(mostSparing) * 100, weeksOf(seenDays), float64(mostSparing) * 100},
+		factFeel:         {weeksOf(seenDays), fewestSparing, float64(nearlyAll) * 100},
+		factEnds:         {float64(topOf(workable)), mostAtLightest},
 		// Published, and what the constants above rest on: they stay as they were read.
 		factReserveBand: {1, 3, 15, 18, 6, 20},
 		factPressure:    {13, 4, 20},

@@ -34,7 +34,7 @@ func (d *draft) byFinding() error {
 	if d.p.Measure == exercise.Repetitions {
 		d.p.Reserve = Reserve{Least: max(d.g.reserve.Least, uncountable)}
 	}
-	d.find(first, fineSteps, d.most)
+	d.find(first, smallSteps, d.most)
 	if d.r.Exercise.MovesBody {
 		d.because(evidence.Because("dose.moves-body"))
 	} else if d.estimate == nil {
@@ -132,7 +132,7 @@ func (f *Frame) raise(p *Prescription, load equipment.Load, why evidence.Reason)
 	if gap, ok := f.table.Next(load.Each()); ok {
 		p.Next = &gap
 	}
-	f.search(p, fineSteps, ceiling)
+	f.search(p, smallSteps, ceiling)
 	p.Reasons = append(p.Reasons, why)
 }
 
@@ -141,13 +141,13 @@ func ofSearch(r evidence.Reason) bool {
 }
 
 // stepsUp returns how often, up to steps, the weight can go up from a load under
-// the ceiling, and the load reached so: more than twice only by small steps.
+// the ceiling, and the load reached so. Beyond two steps every one has to be small.
 func (f *Frame) stepsUp(from equipment.Load, steps int, ceiling units.Mass) (int, equipment.Load) {
-	fine := true
+	small := true
 	for i := range steps {
 		gap, ok := f.table.Next(from.Each())
-		fine = fine && gap.Share > 0 && gap.Share <= fineShare
-		if !ok || gap.To.Each() > ceiling || i >= findingSteps && !fine {
+		small = small && gap.Share <= smallStep
+		if !ok || gap.To.Each() > ceiling || i >= findingSteps && !small {
 			return i, from
 		}
 		from = gap.To

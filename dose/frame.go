@@ -36,7 +36,7 @@ type Frame struct {
 // something of the day and do not contradict each other, as [WeekRequest.Usable]
 // sorts them (which looks at the weights of all sets too: [PlanWeek] begins with
 // it, and who hands its list on gets the same choice): the latest, and of one day
-// the one with the lower [onerm.Estimate.Cautious]. One-sided work takes a test of
+// the one that shows less by [onerm.Ability.Tested]. One-sided work takes a test of
 // both sides, or the weaker of left and right, since the stronger side does not
 // exceed the weaker; where one side alone was tested, that says nothing of the
 // other. What cannot be used is listed in the outline, unless it is the only one of

@@ -83,7 +83,7 @@ func (f *Frame) farAlone(each units.Mass) (evidence.Reason, bool) {
 	between := evidence.Text("size", "one between")
 	for i := range sold {
 		if size := kilos(sold[len(sold)-1-i]); size > each && size < gap.To.Each() && float64(size) <= float64(1+farStep)*float64(each) {
-			between = evidence.Text("size", "one of "+size.Short(units.Down))
+			between = evidence.Text("size", f.asSold(size))
 			break
 		}
 	}
@@ -92,11 +92,15 @@ func (f *Frame) farAlone(each units.Mass) (evidence.Reason, bool) {
 }
 
 func (f *Frame) wouldHelp(size int) evidence.Reason {
-	text := kilos(size).Short(units.Down)
+	return evidence.Because("dose.kit-would-help", factSold).With(evidence.ID("exercise", f.r.Exercise.ID), evidence.Text("size", f.asSold(kilos(size))))
+}
+
+// asSold says how many of a size to get.
+func (f *Frame) asSold(size units.Mass) string {
 	if f.r.Exercise.Hold == body.OneEachHand {
-		text += " for each hand"
+		return "a pair of " + size.Short(units.Down)
 	}
-	return evidence.Because("dose.kit-would-help", factSold).With(evidence.ID("exercise", f.r.Exercise.ID), evidence.Text("size", text))
+	return "one of " + size.Short(units.Down)
 }
 
 func kilos(tenths int) units.Mass { return units.Mass(tenths) * units.Kilogram / 10 }

@@ -24,9 +24,9 @@ func TestKitFalls(t *testing.T) {
 		says  string
 	}{
 		"one weight works":        {pairs(2, 5, 10), nil, "", ""},
-		"all too light":           {pairs(1, 2, 3, 4), nil, "too-light would-help", "A weight of 5 kg would change most."},
-		"too far apart":           {pairs(2, 4, 7.5, 10), nil, "too-coarse would-help", "A weight of 5 kg would change most."},
-		"too far apart, alone":    {pairs(3, 4, 7.5), alone, "too-coarse would-help far-alone", "A weight of 5 kg would change most."},
+		"all too light":           {pairs(1, 2, 3, 4), nil, "too-light would-help", "To get on here, one of 5 kg would change most."},
+		"too far apart":           {pairs(2, 4, 7.5, 10), nil, "too-coarse would-help", "To get on here, one of 5 kg would change most."},
+		"too far apart, alone":    {pairs(3, 4, 7.5), alone, "too-coarse would-help far-alone", "To get on here, one of 5 kg would change most."},
 		"the next one soon":       {pairs(2, 4, 6, 10), nil, "", ""},
 		"one of few":              {pairs(4, 7.5), alone, "too-coarse would-help far-alone", "With one of 6 kg, or with somebody beside you"},
 		"nothing of that size":    {pairs(1, 8), func(r *dose.Request) { *r = tested(t, *r, 2, 6, 2) }, "too-coarse", "lie far apart"}, // 1.6 to 1.8 kg would

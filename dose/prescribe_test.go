@@ -93,7 +93,7 @@ func TestLimitsBind(t *testing.T) {
 		check  func(p dose.Prescription) bool
 	}{
 		{"fraction", screening.Limits{MaxFraction: 0.4}, func(p dose.Prescription) bool {
-			return float64(p.Load.Each()) <= 0.4*float64(base.Estimates[0].OneRM) && p.Load.Each() < free.Load.Each()
+			return float64(p.Load.Each()) <= 0.4*float64(knownFrom(base)) && p.Load.Each() < free.Load.Each()
 		}},
 		{"reserve", screening.Limits{MinReserve: 4}, func(p dose.Prescription) bool {
 			return p.Reserve.Least == 4 && p.Load.Each() <= free.Load.Each()

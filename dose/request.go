@@ -92,9 +92,7 @@ func (r *Request) validate() error {
 		bad.Add(path("/done", i)+"/day", upTo(r.Day, s.Day))
 	}
 	bad.Add("/ability", r.Ability.Validate())
-	if r.Chance != (onerm.Chance{}) {
-		bad.Add("/chance", r.Chance.Validate())
-	}
+	bad.Add("/chance", checkChance(r.Chance))
 	inRange(&bad, "/missed", r.Missed, 0, mostMissed)
 	if r.Bound < 0 {
 		bad.Add("/bound", field.Bad(r.Bound, "0 kg or more", field.ErrOutOfRange))

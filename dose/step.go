@@ -19,7 +19,8 @@ type Step struct {
 	Last  units.Mass `json:"last"`  // per implement, last completed: none above it on a lighter day
 	Count int        `json:"count"` // repetitions, seconds or metres a set, from 1 to the end of the range
 	// UpTo is the end of the range to work through where it lies above the
-	// guideline's, 20 at most; 0 for the guideline's.
+	// guideline's, 20 at most, 25 with the lightest weight where strength is known; 0
+	// for the guideline's.
 	UpTo int `json:"up_to,omitzero"`
 	Sets int `json:"sets"` // of each side where one-sided, from 1; more than [Frame.MostSets] come out as that
 	// Lowering and Pausing are seconds of each repetition, up to 10, where they
@@ -27,7 +28,7 @@ type Step struct {
 	Lowering float64 `json:"lowering,omitzero"`
 	Pausing  float64 `json:"pausing,omitzero"`
 	// Steps is how often the weight may go up within the visit while the load is
-	// looked for, from Load on, 2 at most, 4 by steps of up to 30 %, and fewer or none where limits, the kit,
+	// looked for, from Load on, 2 at most, 4 where each is small, and fewer or none where limits, the kit,
 	// an unseen technique or nobody at hand leave no more; 0: it is not looked for.
 	Steps int `json:"steps,omitzero"`
 	// Feel is how often, in one of the sets, the next weight is lifted to feel it, where
@@ -39,9 +40,8 @@ type Step struct {
 const mostSeconds = 10
 
 // validate returns every bad field of s at once, for a frame whose range of
-// counts ends at top.
-func (s Step) validate(top int) error {
-	end, _ := workable.Max()
+// counts ends at top, and for those beyond it at end.
+func (s Step) validate(top, end int) error {
 	end = max(top, end)
 	top = max(top, min(s.UpTo, end))
 	var bad field.Errors
@@ -56,7 +56,7 @@ func (s Step) validate(top int) error {
 	inRange(&bad, "/count", s.Count, 1, top)
 	inRange(&bad, "/up_to", s.UpTo, 0, end)
 	inRange(&bad, "/sets", s.Sets, 1, maxPlannedSets)
-	inRange(&bad, "/steps", s.Steps, 0, fineSteps)
+	inRange(&bad, "/steps", s.Steps, 0, smallSteps)
 	inRange(&bad, "/feel", s.Feel, 0, end)
 	inRange(&bad, "/lowering", s.Lowering, 0, mostSeconds)
 	inRange(&bad, "/pausing", s.Pausing, 0, mostSeconds)
@@ -80,7 +80,11 @@ func (f *Frame) Continue(s Step) (Prescription, error) {
 		return Prescription{}, &field.Error{Path: "/screening", Allowed: "a frame of NewFrame", Err: ErrNotScreened}
 	}
 	top, _ := f.g.count.Max()
-	if err := s.validate(top); err != nil {
+	end, _ := workable.Max()
+	if f.ability.Known() && s.Load <= f.table.Lightest().Each() {
+		end = mostAtLightest
+	}
+	if err := s.validate(top, end); err != nil {
 		return Prescription{}, err
 	}
 	d := f.draft()

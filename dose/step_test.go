@@ -16,7 +16,7 @@ import (
 	"example.org/posology/units/field"
 )
 
-func frameOf(t testing.TB, r dose.Request) *dose.Frame {
+func frameOf(t failer, r dose.Request) *dose.Frame {
 	t.Helper()
 	f, err := dose.NewFrame(r)
 	if err != nil {
@@ -131,7 +131,7 @@ func restrict(r *dose.Request, most units.Mass) {
 }
 
 func TestContinueRefuses(t *testing.T) {
-	s := dose.Step{Load: -1, Last: -1, Count: 16, UpTo: 21, Sets: 0, Lowering: -1, Pausing: 11, Steps: 3}
+	s := dose.Step{Load: -1, Last: -1, Count: 16, UpTo: 21, Sets: 0, Lowering: -1, Pausing: 11, Steps: 5}
 	_, err := frameOf(t, row(t)).Continue(s)
 	var all field.Errors
 	if !errors.As(err, &all) {

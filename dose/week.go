@@ -41,7 +41,9 @@ type WeekRequest struct {
 	// latest of each that is usable is what looking for a load begins from.
 	Performed []setlog.Set  `json:"performed,omitempty"`
 	Kit       equipment.Kit `json:"kit"`
-	Guideline guideline.ID  `json:"guideline,omitzero"`
+	// Chance is what loads and counts are kept to together; zero: [onerm.StandardChance].
+	Chance    onerm.Chance `json:"chance,omitzero"`
+	Guideline guideline.ID `json:"guideline,omitzero"`
 
 	// Days on which the person can train, all within seven days.
 	Days []units.Day `json:"days"`
@@ -185,6 +187,7 @@ func (r WeekRequest) validate() error {
 		bad.Add(path("/performed", i), s.Validate())
 		bad.Add(path("/performed", i)+"/key", r.Screening.Key.Matches(s.Key))
 	}
+	bad.Add("/chance", checkChance(r.Chance))
 	bad.Add("/days", checkDays(r.Days))
 	for i, d := range r.Days {
 		if d < r.Day && d.Check() == nil {

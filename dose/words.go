@@ -138,7 +138,7 @@ var words = evidence.Words{
 		Clinician: fmt.Sprintf("{exercise}: no weight of the kit is both {least} or more, as the source of the goal {goal} asks for where about {best} can be lifted once, and light enough for %d repetitions in reserve.", fewestSparing),
 	},
 	"dose.kit-would-help": {
-		Client:    "A weight of {size} would change most.",
+		Client:    "To get on here, {size} would change most.",
 		Clinician: "{exercise}: of the sizes that are sold, {size} would change most.",
 	},
 	"dose.kit-far-alone": {

@@ -137,8 +137,9 @@ func TestNextChoosesTheTest(t *testing.T) {
 	}
 	c.Request.Estimates = tests
 	d := nextOf(t, c)
-	weaker := min(tests[0].OneRM, tests[2].OneRM)
-	share, err := d.Next.Load.Each().Share(weaker)
+	one, _ := onerm.Ability{}.Tested(tests[0]).OneRM()
+	other, _ := onerm.Ability{}.Tested(tests[2]).OneRM()
+	share, err := d.Next.Load.Each().Share(min(one, other))
 	if err != nil || d.Next.Share != share || len(d.Next.Unused) != 2 {
 		t.Errorf("%v of the weaker side, want %v; unused %+v", d.Next.Share, share, d.Next.Unused)
 	}
