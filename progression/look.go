@@ -22,11 +22,12 @@ type now struct {
 	out   dose.Prescription // the frame's outline
 	most  units.Mass        // per implement, by every limit
 
-	queries  []visit.Doubt
-	doubtful []int // places of the visits with sets that are queried
-	strength onerm.Ability
-	seen     visit.Summary // the last visit
-	ahead                  // the step up from seen.base
+	queries   []visit.Doubt
+	doubtful  []int         // places of the visits with sets that are queried
+	strength  onerm.Ability // what is known, for loads
+	forCounts onerm.Ability // likewise, for counts
+	seen      visit.Summary // the last visit
+	ahead                   // the step up from seen.base
 
 	back      *rule.Return // after days missed; nil: none that count
 	attended  programme.AttendanceAnswer

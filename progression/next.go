@@ -2,8 +2,10 @@ package progression
 
 import (
 	"errors"
+	"slices"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/onerm"
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
@@ -81,7 +83,7 @@ func see(c *Course, waits waiting) (n *now, d Decision, err error) {
 	c.Request.Kit = c.Request.Kit.Once(c.Request.Kit)
 	if t, err := c.Request.Kit.Compile(c.Request.Exercise.Hold); err == nil { // else the frame says what is wrong
 		c.Log, n.doubtful, n.queries = c.clean(t, from)
-		n.strength = c.strength()
+		n.strength, n.forCounts = c.strength(false), c.strength(true)
 	}
 	if !c.Request.Exercise.MovesBody {
 		c.Request.Ability = n.strength
@@ -161,6 +163,10 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 	}
 	if err != nil {
 		return Decision{}, err
+	}
+	if held, _ := n.counted(p.Load.Each()); p.Count < min(s.Count, held) { // no reserve was told; see counted
+		p.Count, p.Chance = min(s.Count, held), onerm.Chance{}
+		p.Reasons = slices.DeleteFunc(p.Reasons, func(r evidence.Reason) bool { return r.Code == "dose.chance" })
 	}
 	d.Action, d.Change, d.Next = a, change, &p
 	d.because(n.saysRange(&p)...)

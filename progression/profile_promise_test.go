@@ -118,8 +118,10 @@ func showsMost(c progression.Course) units.Mass {
 
 func mostCount(v progression.Visit) int {
 	most := v.Plan.Count
-	for _, s := range v.Sets {
-		most = max(most, s.Reps)
+	for _, s := range v.Sets { // the reserve told shows more than the repetitions
+		left, _ := s.Effort.RIR()
+		told, _ := left.Min()
+		most = max(most, s.Reps+int(told))
 	}
 	return most
 }

@@ -21,9 +21,9 @@ const leastCount = 3
 // fit keeps the count to what the chance allows. A weight that allows too few goes
 // down, unless it is the lightest.
 func (n *now) fit(s dose.Step) fit {
-	from, counts := s, n.counts()
+	from := s
 	most, known := n.allows(s.Load)
-	for counts && known && most < min(leastCount, s.Count) {
+	for n.counts() && known && most < min(leastCount, s.Count) {
 		lighter := n.below(s.Load)
 		if lighter >= s.Load {
 			break
@@ -32,9 +32,10 @@ func (n *now) fit(s dose.Step) fit {
 		most, known = n.allows(lighter)
 	}
 	if s.Load == n.seen.Base {
+		most, known = n.counted(s.Load)
 		most = min(most, n.nearest())
 	}
-	if !counts || !known || s.Load == from.Load && most >= s.Count {
+	if !n.counts() || !known || s.Load == from.Load && most >= s.Count {
 		return fit{step: from}
 	}
 	if s.Load < from.Load {
@@ -49,12 +50,15 @@ func (n *now) fit(s dose.Step) fit {
 // nearest is the count that the set of the last visit which came nearest to failure
 // leaves for the reserve asked less one: what the chance allows rests on the best set.
 func (n *now) nearest() int {
-	least := math.MaxInt
+	least, more := math.MaxInt, 1.0 // people tell one too few
+	if n.out.Reserve.Least > n.last().Plan.Reserve.Least {
+		more = 0 // and no more than was shown where more is to be left
+	}
 	for i := range n.seen.Visit.Sets {
 		s := &n.seen.Visit.Sets[i]
 		if left, err := s.Effort.RIR(); err == nil {
 			told, _ := left.Min()
-			least = min(least, int(math.Floor(float64(s.Reps)+float64(told-n.out.Reserve.Least)+1)))
+			least = min(least, int(math.Floor(float64(s.Reps)+float64(told-n.out.Reserve.Least)+more)))
 		}
 	}
 	return least
@@ -109,7 +113,7 @@ func (n *now) more() int {
 	if n.unrated() {
 		end = min(end, max(top, n.step.Count))
 	}
-	aim, known := n.allows(n.step.Load)
+	aim, known := n.counted(n.step.Load)
 	if !known {
 		aim = n.seen.Reps + paceStep
 		if n.counts() {

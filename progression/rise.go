@@ -210,7 +210,7 @@ func (n *now) repsBefore(from units.Mass, a ahead) int {
 		set := setlog.Set{Hold: body.OneHand, Load: n.c.lifted(from), Reps: low + i}
 		shows := onerm.Ability{}.Seen(1, n.out.Reserve.Least, set)
 		shows.Variance, shows.Untold = n.strength.Variance, false
-		count, _ := n.mostBy(shows, to, from)
+		count, _ := n.mostBy(shows, to)
 		return count >= n.floor(*a.jump)
 	})
 	if low+more > end {

@@ -12,16 +12,18 @@ import (
 
 // strength is what the log and the tests have shown: of two sides that work each by
 // itself the one that shows less, in either of two respects. It is the zero value
-// where no repetitions are counted.
-func (c *Course) strength() onerm.Ability {
+// where no repetitions are counted. Loads go by all visits; for counts those are passed
+// over at which the dose was done and no reserve was told, or the count would fall from
+// visit to visit of somebody who never tells it.
+func (c *Course) strength(forCounts bool) onerm.Ability {
 	r := &c.Request
 	if r.Exercise.Measure != exercise.Repetitions {
 		return onerm.Ability{}
 	}
 	if !r.Exercise.OneSided || r.Side != body.Both {
-		return c.strengthOf(r.Side)
+		return c.strengthOf(r.Side, forCounts)
 	}
-	a, b := c.strengthOf(body.Left), c.strengthOf(body.Right)
+	a, b := c.strengthOf(body.Left, forCounts), c.strengthOf(body.Right, forCounts)
 	if !a.Known() || !b.Known() {
 		return onerm.Ability{}
 	}
@@ -31,7 +33,7 @@ func (c *Course) strength() onerm.Ability {
 }
 
 // strengthOf folds the tests and visits of a side, each on its day.
-func (c *Course) strengthOf(side body.Side) (a onerm.Ability) {
+func (c *Course) strengthOf(side body.Side, forCounts bool) (a onerm.Ability) {
 	r, after := &c.Request, units.Day(0)
 	if s := r.Performed; s != nil && len(r.Estimates) == 0 {
 		a = c.seen(a, 1, 0, []setlog.Set{*s})
@@ -43,7 +45,10 @@ func (c *Course) strengthOf(side body.Side) (a onerm.Ability) {
 				a = a.Tested(*e)
 			}
 		}
-		a, after = c.after(a, v, side), v.Day
+		if then := c.after(a, v, side); !forCounts || !then.Untold || given.Yes(v.Unable) || len(v.Sets) > 0 && !v.Met() {
+			a = then
+		}
+		after = v.Day
 	}
 	return a
 }
@@ -135,23 +140,42 @@ func (c *Course) moved() units.Mass {
 // allows returns the most repetitions of a weight that the chance allows with the
 // reserve asked for today, within every limit; false where nothing is known.
 func (n *now) allows(each units.Mass) (int, bool) {
-	last := n.seen.Base
-	if each > last && n.lifted(each) {
-		last = each
-	}
 	if !n.c.Request.Exercise.MovesBody {
-		return n.f.Allows(each, last)
+		return n.f.Allows(each, n.lastFor(each))
 	}
+	count, ok := n.mostBy(n.strength, each)
 	if each > n.most {
-		return 0, n.strength.Known()
+		count = 0
 	}
-	count, ok := n.mostBy(n.strength, each, last)
 	return min(count, n.bridgeEnd()), ok
 }
 
+// counted is allows for the count of a weight that is taken. A count that was done stays
+// where no reserve was told, as far as what was told before allows it.
+func (n *now) counted(each units.Mass) (int, bool) {
+	count, ok := n.allows(each)
+	if !ok || count < 1 || each != n.seen.Base || n.strength == n.forCounts || n.f.Request().Screening.Limits.NoBreathHolding {
+		return count, ok
+	}
+	held := n.last().Plan.Count
+	if most, told := n.mostBy(n.forCounts, each); told {
+		held = min(held, most)
+	}
+	return max(count, held), true
+}
+
+// lastFor returns the load from which a weight is looked at: the last one, or itself
+// where it was lifted.
+func (n *now) lastFor(each units.Mass) units.Mass {
+	if each > n.seen.Base && n.lifted(each) {
+		return each
+	}
+	return n.seen.Base
+}
+
 // mostBy returns the most repetitions by what is known alone.
-func (n *now) mostBy(a onerm.Ability, each, last units.Mass) (int, bool) {
-	return a.Most(onerm.Prospect{Load: n.c.lifted(each), Last: n.c.lifted(last), Reserve: n.out.Reserve.Least, Missed: n.f.Request().Missed}, n.f.Chance())
+func (n *now) mostBy(a onerm.Ability, each units.Mass) (int, bool) {
+	return a.Most(onerm.Prospect{Load: n.c.lifted(each), Last: n.c.lifted(n.lastFor(each)), Reserve: n.out.Reserve.Least, Missed: n.f.Request().Missed}, n.f.Chance())
 }
 
 // near reports whether what is known of strength comes near a weight, so that it can be

@@ -120,7 +120,7 @@ func checkLimits(t *testing.T, s simulate.Setup, p dose.Prescription) {
 	if p.Measure == countsReps && p.Reserve.Least < limits.MinReserve {
 		t.Errorf("reserve %v below the limit %v", p.Reserve, limits.MinReserve)
 	}
-	if f := p.Finding; f != nil && f.MaxSteps > 2 {
+	if f := p.Finding; f != nil && f.MaxSteps > 4 {
 		t.Errorf("%d steps in a visit", f.MaxSteps)
 	}
 	if s.Request.Screening.Meanwhile == screening.LightSupervised && p.Sets > 1 {
@@ -178,7 +178,7 @@ func (c check) oneChange() {
 	was, is := c.before.Plan, *c.d.Next
 	harder := 0
 	for _, more := range []bool{
-		is.Load.Each() > was.Load.Each(), is.Sets > was.Sets, is.Tempo.Lowering > was.Tempo.Lowering, is.Tempo.Pausing > was.Tempo.Pausing,
+		is.Load.Each() > was.Load.Each(), is.Sets > was.Sets && !(was.Finding != nil && is.Sets <= c.before.Done()), is.Tempo.Lowering > was.Tempo.Lowering, is.Tempo.Pausing > was.Tempo.Pausing,
 		is.Count > was.Count && is.Load.Each() >= was.Load.Each(), is.Finding != nil && was.Finding == nil,
 	} {
 		if more {
@@ -210,7 +210,7 @@ func (c check) known(is dose.Prescription) bool {
 	was, earlier := c.before.Plan, c.earlier[is.Load.Each()]
 	again := is.Count <= earlier.Count && is.Tempo.Lowering <= earlier.Tempo.Lowering && is.Tempo.Pausing <= earlier.Tempo.Pausing
 	found := is.Load.Each() > was.Load.Each() && c.wasDone(is.Load.Each()) && is.Count <= was.Count && is.Tempo == was.Tempo
-	return was.Finding != nil && is.Sets <= was.Sets && (again || found)
+	return was.Finding != nil && is.Sets <= max(was.Sets, c.before.Done()) && (again || found)
 }
 
 // wasDone reports whether that much was lifted while the load was looked for.
