@@ -87,9 +87,9 @@ func (n *now) findOn() choice {
 // found goes on from the heaviest weight that was done.
 func (n *now) found() choice {
 	s := n.step
-	s.Lowering, s.Pausing, s.Count = 0, 0, min(n.bottom(), n.seen.Reps)
+	s.Lowering, s.Pausing, s.Count = 0, 0, min(s.Count, max(1, n.seen.Reps))
 	if count, ok := n.allows(s.Load); ok {
-		s.Count = n.countOf(count, n.bottom())
+		s.Count = min(s.Count, n.countOf(count, n.bottom()))
 	}
 	return choice{step: s, why: []evidence.Reason{because("progression.found").With(evidence.Mass("load", s.Load))}}
 }

@@ -47,7 +47,7 @@ var lessens = [...]lessening{
 		}},
 	{"lighter-day", "the day's check asks for a lighter session", "as the check says", setTaken, codes("progression.lighter-day"),
 		(*now).dayIsLighter, only("progression.lighter-day")},
-	{"too-heavy", "the weight could not be lifted as often as the range begins with", "a lighter weight, or an easier variant", lighterWeight, codes("progression.too-much", "progression.easier-variant"),
+	{"too-heavy", "the weight could not be lifted, or in some set too seldom even to failure", "a lighter weight, or an easier variant", lighterWeight, codes("progression.too-much", "progression.easier-variant"),
 		func(n *now) bool { return n.tooHeavy() && !n.beginsLighter() }, only("progression.too-much")},
 	{"below-three", "three visits in a row below the dose", "a lighter weight, a set fewer, or an easier variant", simpler, codes("progression.below-three", "progression.easier-variant"),
 		func(n *now) bool { return !n.tooHeavy() && n.below3() && !n.beginsLighter() }, only("progression.below-three")},

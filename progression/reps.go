@@ -136,7 +136,12 @@ func (n *now) addReps() choice {
 }
 
 // hold takes no more, and says what keeps the dose.
-func (n *now) hold() choice { return n.stay(append(n.hints(), n.saysHold())...) }
+func (n *now) hold() choice {
+	if n.seen.Gates.Advice == rule.Raise && !n.unrated() {
+		return n.stay(because("progression.as-allowed").With(evidence.Count("count", n.fitted.step.Count), evidence.Mass("load", n.fitted.step.Load)))
+	}
+	return n.stay(append(n.hints(), n.saysHold())...)
+}
 
 func (n *now) addRepsToLimit() choice { return n.atLimit(n.addReps()) }
 

@@ -124,10 +124,10 @@ func (n *now) riseWaits() bool { return n.waits == loadWaits && n.rises() }
 func (n *now) raise() choice {
 	j := n.furthest()
 	s := n.step
-	s.Load, s.UpTo, s.Lowering, s.Pausing = j.To.Each(), 0, 0, 0
+	s.Load, s.Last, s.UpTo, s.Lowering, s.Pausing = j.To.Each(), n.lastFor(j.To.Each()), 0, 0, 0
 	why := because("progression.done-before").With(evidence.Mass("next", s.Load))
 	if count, ok := n.allows(s.Load); ok {
-		s.Count = n.countOf(count, n.floor(*j))
+		s.Count = min(max(s.Count, n.floor(*j)), n.countOf(count, n.floor(*j)))
 		why = because("progression.shown").With(evidence.Mass("next", s.Load), evidence.Count("count", count))
 	} else {
 		s.Count = min(n.bottom(), s.Count)
