@@ -56,6 +56,9 @@ func (n *now) nearest() int {
 	}
 	for i := range n.seen.Visit.Sets {
 		s := &n.seen.Visit.Sets[i]
+		if !n.counts() {
+			break
+		}
 		if left, err := s.Effort.RIR(); err == nil {
 			told, _ := left.Min()
 			least = min(least, int(math.Floor(float64(s.Reps)+float64(told-n.out.Reserve.Least)+more)))
@@ -97,7 +100,7 @@ func (n *now) upTo() int {
 // repsFirst reports whether repetitions come before anything else: a gate keeps the
 // load, or the range is not worked through.
 func (n *now) repsFirst() bool {
-	return n.seen.Gates.Advice != rule.Raise || n.counts() && n.fitted.step.Count < n.step.UpTo || !n.counts() && n.unrated()
+	return n.seen.Gates.Advice != rule.Raise || n.counts() && (n.seen.Reps < n.step.UpTo || n.seen.Left < n.out.Reserve.Least) || !n.counts() && n.unrated()
 }
 
 func (n *now) moreRepsHolds() bool { return n.repsFirst() && n.more() > 0 }
