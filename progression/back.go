@@ -89,7 +89,7 @@ func (n *now) comeBack(s dose.Step) (fit, error) {
 		if err != nil {
 			return fit{}, err
 		}
-		if lighter := n.below(w); lighter < cut && count >= n.bottom() {
+		if lighter := n.below(w); lighter < cut && count >= min(n.bottom(), farFloor) {
 			s.Load, s.Count = w, min(s.Count, count)
 			return fit{s, []evidence.Reason{because("progression.reps-for-load").With(evidence.Count("count", s.Count))}}, nil
 		} else if lighter >= w { // nothing is: fewer repetitions, below the range if need be

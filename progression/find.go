@@ -125,14 +125,17 @@ func (n *now) feels() bool {
 	}
 	next := n.jump.To.Each()
 	for i := len(n.c.Log) - 1; i >= 0; i-- {
-		v := &n.c.Log[i]
+		v, lately := &n.c.Log[i], len(n.c.Log)-i < feelEvery
 		if v.Plan.Feel == nil {
+			if lately && len(v.SetsWith(func(m units.Mass) bool { return m == next })) > 0 {
+				return false // it was lifted, and did not show itself
+			}
 			continue
 		}
 		vain := v.Plan.Feel.Load.Each() == next && !slices.ContainsFunc(v.Sets, func(s setlog.Set) bool {
 			return visit.Each(s) == next && s.Reps >= v.Plan.Feel.Count
 		})
-		if len(n.c.Log)-i < feelEvery || vain && !n.near(next+units.Mass(float64(next)*float64(feelAgain))) {
+		if lately || vain && !n.near(next+units.Mass(float64(next)*float64(feelAgain))) {
 			return false
 		}
 		break

@@ -1,6 +1,8 @@
 package progression
 
 import (
+	"math"
+
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
@@ -157,7 +159,8 @@ func (n *now) counted(each units.Mass) (int, bool) {
 	if !ok || count < 1 || each != n.seen.Base || n.strength == n.forCounts || n.f.Request().Screening.Limits.NoBreathHolding {
 		return count, ok
 	}
-	held := n.last().Plan.Count
+	plan := &n.last().Plan
+	held := plan.Count - int(math.Ceil(float64(max(0, n.out.Reserve.Least-plan.Reserve.Least))))
 	if most, told := n.mostBy(n.forCounts, each); told {
 		held = min(held, most)
 	}
