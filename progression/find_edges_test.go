@@ -153,21 +153,6 @@ func TestNextFindsByOneRating(t *testing.T) {
 	}
 }
 
-// Where the body moves too, a second step is of all that is moved: from 4 to 24 kg
-// 20 on 60, from 4 to 40 kg 36 on 60, for which two lifts are 21.2 less four, so 18.
-func TestNextFindsWithTheBody(t *testing.T) {
-	for reps, steps := range map[int]int{17: 1, 18: 2} {
-		c := squatCourse(t, 4, 24, 40)
-		c.BodyMass = 70 * kilo
-		last(&c).Plan.Finding = &dose.Search{MaxSteps: 2}
-		span(&c, 10, 20)
-		done(&c, 4*kilo, reps, 8)
-		if d := nextOf(t, c); d.Next.Finding == nil || d.Next.Finding.MaxSteps != steps {
-			t.Errorf("%d repetitions: %s", reps, told(d))
-		}
-	}
-}
-
 // squatCourse is rowCourse with three sets of a goblet squat.
 func squatCourse(t failer, kg ...float64) progression.Course {
 	t.Helper()
@@ -196,15 +181,6 @@ func courseOf(t failer, id string, kg ...float64) progression.Course {
 		}
 	}
 	return c
-}
-
-// One set of both sides is enough to go by.
-func TestNextAfterOneSet(t *testing.T) {
-	c := squatCourse(t, 4, 4.25)
-	last(&c).Plan.Sets, last(&c).Sets = 1, last(&c).Sets[:1]
-	if d := nextOf(t, c); told(d) != "progress, sets: 2 × 10 × 4 to 12" {
-		t.Errorf("%s", told(d))
-	}
 }
 
 // carried is a carry of so many metres, 10 to 30, in three sets on each side.

@@ -11,7 +11,6 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
-	"example.org/posology/dose/onerm"
 	"example.org/posology/progression"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
@@ -81,34 +80,6 @@ func (c curve) Reps(f units.Fraction) (float64, error) {
 }
 
 func (c curve) Studied() units.Range[float64] { return c.studied }
-
-// With twice Epley's slope 11 to failure become 11 + p (15 + 11): from 4 to 4.5 kg
-// 14.25 instead of 16.1, so that 12 with a reserve of three do not show it and
-// 13 do.
-func TestNextByTheOwnCurve(t *testing.T) {
-	upTo := func(n float64) units.Range[float64] { return units.Must(units.Between(1.0, n)) }
-	for name, tt := range map[string]struct {
-		own    onerm.Relation
-		before int
-	}{
-		"the house's":               {nil, 15},
-		"the person's":              {curve{slope: 2, studied: upTo(20)}, 13},
-		"tested up to it":           {curve{slope: 2, studied: upTo(14.3)}, 13},
-		"not tested so far":         {curve{slope: 2, studied: upTo(14)}, 15},
-		"not tested so near":        {curve{slope: 2, studied: units.Must(units.Between(12.0, 20))}, 15},
-		"without a number":          {curve{slope: 2, studied: upTo(20), fails: true}, 15},
-		"steeper the other way":     {curve{slope: -2, studied: upTo(20)}, 15},
-		"more cautious, and tested": {curve{slope: 0.5, studied: upTo(30)}, 18}, // 11 + (60 + 11) / 8 is 19.9
-	} {
-		c := rowCourse(t, 4, 4.5)
-		done(&c, 4*kilo, 10, 3)
-		c.Curve = tt.own
-		d := nextOf(t, c)
-		if d.RepsBefore != tt.before {
-			t.Errorf("%s: %d repetitions show the next weight, want %d", name, d.RepsBefore, tt.before)
-		}
-	}
-}
 
 // What is asked about: a load that the kit lacks, or a slip's multiple of the
 // planned one that looking for the load cannot reach.

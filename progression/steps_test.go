@@ -175,27 +175,6 @@ func TestNextRecalls(t *testing.T) {
 	}
 }
 
-// What was tried in vain is not tried again within four weeks.
-func TestNextTriesAgainLater(t *testing.T) {
-	for _, tt := range []struct {
-		reps       int
-		daysBefore int // a trial in vain; 0: none
-		tries      bool
-	}{{14, 0, true}, {13, 0, false}, {14, 9, false}, {20, 9, false}, {20, 28, false}, {20, 29, true}} {
-		c := rowCourse(t, 4, 6)
-		v := last(&c)
-		v.Plan.Span, v.Plan.Count = units.Must(units.Between(8, 20)), 8
-		done(&c, 4*kilo, tt.reps, 6)
-		if tt.daysBefore > 0 { // three days before the visit that is decided on
-			c.Log = append([]progression.Visit{pastVisit(c, tt.daysBefore, 6*kilo, 4, 3)}, c.Log...)
-		}
-		d := nextOf(t, c)
-		if (d.Change == progression.FindLoad) != tt.tries {
-			t.Errorf("%d repetitions, tried in vain %d days before: %v, %+v", tt.reps, tt.daysBefore, d.Change, d.Reasons)
-		}
-	}
-}
-
 // What in one exercise is for somebody else first stops all of the visit.
 func TestSessionRefersThePerson(t *testing.T) {
 	a, b := rowCourse(t, 4, 4.25), rowCourse(t, 4, 4.25)

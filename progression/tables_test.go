@@ -61,7 +61,6 @@ func supervised(c *progression.Course) {
 	c.Request.Screening.Meanwhile, c.Request.Screening.Limits.LeastSetting = screening.LightSupervised, screening.InGroup
 }
 
-
 func unchanged(*progression.Course) {}
 
 // sore keeps the load.
