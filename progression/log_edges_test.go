@@ -48,7 +48,7 @@ func TestNextEdgesOfRecalling(t *testing.T) {
 		{"the last below what was planned, and above the bottom", func(c *progression.Course) { done(c, 4*kilo, 9, 3) }, rises, "progression.done-before"},
 		{"a plan that begins above the bottom of the range", func(c *progression.Course) {
 			last(c).Plan.Span = units.Must(units.Between(10, 15))
-		}, "progress, repetitions: 3 × 11 × 4 to 20", "progression.more-reps"}, // the range of today has to be planned first
+		}, "hold, none: 3 × 1 × 4 to 20", "progression.as-allowed"}, // the range of today has to be planned first
 		{"the trial was the visit before the last", func(c *progression.Course) {
 			v := &c.Log[1]
 			v.Plan.Finding = &dose.Search{MaxSteps: 1}

@@ -80,43 +80,43 @@ func span(c *progression.Course, count, top int) {
 // every bridge.
 func TestNextEdgesOfMore(t *testing.T) {
 	walk(t, func() progression.Course { return rowCourse(t, 2, 4, 4.25, 6) }, []edge{
-		{"a limit that is the next weight", func(c *progression.Course) { most(c, 4.25) }, "progress, load: 3 × 8 × 4.25 to 12", "progression.shown"},
-		{"the very day of the last visit", func(c *progression.Course) { c.Day = firstDay }, "progress, load: 3 × 8 × 4.25 to 12", "progression.shown"},
-		{"a week is no absence, and nothing is asked", func(c *progression.Course) { c.Day = firstDay + 7 }, "progress, load: 3 × 8 × 4.25 to 12", "progression.shown"},
+		{"a limit that is the next weight", func(c *progression.Course) { most(c, 4.25) }, "progress, load: 3 × 6 × 4.25 to 12", "progression.shown"},
+		{"the very day of the last visit", func(c *progression.Course) { c.Day = firstDay }, "progress, load: 3 × 6 × 4.25 to 12", "progression.shown"},
+		{"a week is no absence, and nothing is asked", func(c *progression.Course) { c.Day = firstDay + 7 }, "progress, load: 3 × 6 × 4.25 to 12", "progression.shown"},
 		{"of a plan below the range no more are asked for with more load", func(c *progression.Course) { last(c).Plan.Count = 6 }, "progress, load: 3 × 6 × 4.25 to 12", "progression.shown"},
 		{"a set to come, and repetitions below the top", func(c *progression.Course) {
 			last(c).Plan.Sets = 2
 			done(c, 4*kilo, 11, 3)
-		}, "progress, sets: 3 × 10 × 4 to 12", "progression.one-more-set"},
+		}, "progress, sets: 3 × 7 × 4 to 20", "progression.one-more-set"},
 		{"a set to come, and the dose not done", func(c *progression.Course) {
 			last(c).Plan.Sets = 2
 			done(c, 4*kilo, 9, 3)
-		}, "hold, none: 2 × 9 × 4 to 12", "progression.hold"},
+		}, "progress, sets: 3 × 6 × 4 to 20", "progression.one-more-set"},
 		{"a set to come, and technique lost", func(c *progression.Course) {
 			last(c).Plan.Sets, last(c).FormLost = 2, screening.Yes
-		}, "hold, none: 2 × 10 × 4 to 12", "progression.hold"},
+		}, "hold, none: 2 × 8 × 4 to 12", "progression.hold"},
 		{"a set to come, and nobody watched", func(c *progression.Course) {
 			last(c).Plan.Sets = 2
 			seenLongAgo(c)
-		}, "progress, repetitions: 2 × 12 × 4 to 12", "progression.more-reps"},
-		{"below the dose, however easy", func(c *progression.Course) { done(c, 4*kilo, 9, 6) }, "hold, none: 3 × 10 × 4 to 12", "progression.hold"},
-		{"unwell", func(c *progression.Course) { last(c).Unwell = screening.Yes }, "hold, none: 3 × 10 × 4 to 12", "progression.hold"},
-		{"nothing recorded of signs", func(c *progression.Course) { last(c).Moment = nil }, "hold, none: 3 × 10 × 4 to 12", "progression.hold"},
-		{"sore for long", func(c *progression.Course) { last(c).SorenessDays = 5 }, "hold, none: 3 × 10 × 4 to 12", "progression.hold"},
-		{"a plan to 20 that the guideline and the step do not ask for", func(c *progression.Course) { span(c, 10, 20) }, "progress, repetitions: 3 × 12 × 4 to 12", "progression.more-reps"},
+		}, "hold, none: 2 × 8 × 4 to 12", "progression.show-technique"},
+		{"below the dose, however easy", func(c *progression.Course) { done(c, 4*kilo, 9, 6) }, "progress, load: 3 × 6 × 4.25 to 12", "progression.shown"},
+		{"unwell", func(c *progression.Course) { last(c).Unwell = screening.Yes }, "hold, none: 3 × 8 × 4 to 12", "progression.hold"},
+		{"nothing recorded of signs", func(c *progression.Course) { last(c).Moment = nil }, "hold, none: 3 × 8 × 4 to 12", "progression.hold"},
+		{"sore for long", func(c *progression.Course) { last(c).SorenessDays = 5 }, "hold, none: 3 × 8 × 4 to 12", "progression.hold"},
+		{"a plan to 20 that the guideline and the step do not ask for", func(c *progression.Course) { span(c, 10, 20) }, "progress, load: 3 × 6 × 4.25 to 12", "progression.shown"},
 		{"learning: the sets to begin with come first", func(c *progression.Course) {
 			learning(c)
 			last(c).Plan.Sets = 1
-		}, "progress, sets: 2 × 10 × 4 to 12", "progression.one-more-set"},
-		{"learning: then load, and no set more", learning, "progress, load: 2 × 8 × 4.25 to 12", "progression.shown"},
+		}, "progress, sets: 2 × 8 × 4 to 12", "progression.one-more-set"},
+		{"learning: then load, and no set more", learning, "progress, load: 2 × 6 × 4.25 to 12", "progression.shown"},
 		{"the top of the range, and nobody watched", func(c *progression.Course) {
 			span(c, 12, 12)
 			seenLongAgo(c)
-		}, "hold, none: 3 × 12 × 4 to 12", "progression.hold"},
+		}, "hold, none: 3 × 8 × 4 to 12", "progression.hold"},
 		{"in maintenance a set comes back", func(c *progression.Course) {
 			c.Request.Phase = dose.Maintain
 			last(c).Plan.Sets = 1
-		}, "progress, sets: 2 × 10 × 4 to 12", "progression.one-more-set"},
+		}, "progress, sets: 2 × 8 × 4 to 12", "progression.one-more-set"},
 	})
 }
 

@@ -1,6 +1,7 @@
 package progression
 
 import (
+	"slices"
 	"sort"
 
 	"example.org/posology/dose"
@@ -9,6 +10,7 @@ import (
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
+	"example.org/posology/progression/visit"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
@@ -116,7 +118,17 @@ func (n *now) mayRaise() bool {
 	return n.withinLimits() && n.seen.Gates.Advice == rule.Raise && !n.seen.Tried && n.shown()
 }
 
-func (n *now) rises() bool { return n.mayRaise() && !n.barredAlone(*n.jump) && !n.setsCome() }
+func (n *now) rises() bool {
+	return n.mayRaise() && !n.barredAlone(*n.jump) && !n.setsCome() && (!n.cameDown() || n.calm())
+}
+
+// cameDown reports whether the next weight was the dose not long ago: after a weight was
+// eased two calm visits come first, whatever the strength.
+func (n *now) cameDown() bool {
+	return n.counts() && slices.ContainsFunc(n.c.Log[max(0, len(n.c.Log)-feelEvery):], func(v visit.Visit) bool {
+		return v.Plan.Load.Each() >= n.jump.To.Each()
+	})
+}
 
 func (n *now) riseWaits() bool { return n.waits == loadWaits && n.rises() }
 
