@@ -98,11 +98,15 @@ func drawnLog(t *testing.T, r *rand.Rand) progression.Course {
 	c.Policy.KeepExercise = true
 	one := c.Log[0]
 	c.Log = nil
+	loads := []units.Mass{2, 4, 6, 10}
+	if r.IntN(2) == 0 {
+		loads = loads[r.IntN(3):][:1]
+	}
 	for i := range 2 + r.IntN(5) {
 		v := one
 		v.Day = firstDay + units.Day(4*i)
 		v.Observer.Day = v.Day
-		v.Plan.Load = held([]units.Mass{2, 4, 6, 10}[r.IntN(4)] * kilo)
+		v.Plan.Load = held(loads[r.IntN(len(loads))] * kilo)
 		v.Plan.Sets, v.Plan.Count = 1+r.IntN(3), 6+r.IntN(10)
 		v.Plan.Span = units.Must(units.Between(6, 20))
 		reps, told := 3+r.IntN(16), r.IntN(11)

@@ -30,36 +30,6 @@ func recalled(t failer) progression.Course {
 	return c
 }
 
-func TestNextEdgesOfRecalling(t *testing.T) {
-	const rises = "progress, load: 3 × 8 × 6 to 12"
-	const more = "progress, repetitions: 3 × 11 × 4 to 20"
-	walk(t, func() progression.Course { return recalled(t) }, []edge{
-		{"all is well", func(*progression.Course) {}, rises, "progression.done-before"},
-		{"a break of four weeks since counts as one", func(c *progression.Course) { past(c, c.Log[1].Day-28) }, rises, "progression.done-before"},
-		{"a break of a day more", func(c *progression.Course) { past(c, c.Log[1].Day-29) }, more, "progression.more-reps"},
-		{"the first of the two below its dose", func(c *progression.Course) { c.Log[1].Sets = c.Log[1].Sets[:5] }, more, "progression.more-reps"},
-		{"the first of the two with technique lost", func(c *progression.Course) { c.Log[1].FormLost = screening.Yes }, more, "progression.more-reps"},
-		{"the first of the two with another weight", func(c *progression.Course) { c.Log[1] = pastVisit(*c, 3, 2*kilo, 10, 3) }, more, "progression.more-reps"},
-		{"seven, and four that surely remained", func(c *progression.Course) { c.Log[0] = pastVisit(*c, 9, 6*kilo, 7, 6) }, rises, "progression.done-before"},
-		{"done on one side", func(c *progression.Course) { c.Log[0].Sets = c.Log[0].Sets[:2] }, more, "progression.more-reps"},
-		{"one side weaker", func(c *progression.Course) {
-			c.Log[0].Sets[5].Reps, c.Log[0].Sets[5].Effort = 8, units.Must(units.InReserve(3))
-		}, more, "progression.more-reps"},
-		{"the last below what was planned, and above the bottom", func(c *progression.Course) { done(c, 4*kilo, 9, 3) }, rises, "progression.done-before"},
-		{"a plan that begins above the bottom of the range", func(c *progression.Course) {
-			last(c).Plan.Span = units.Must(units.Between(10, 15))
-		}, "hold, none: 3 × 1 × 4 to 20", "progression.as-allowed"}, // the range of today has to be planned first
-		{"the trial was the visit before the last", func(c *progression.Course) {
-			v := &c.Log[1]
-			v.Plan.Finding = &dose.Search{MaxSteps: 1}
-			for _, s := range []int{1, 3} {
-				v.Sets[s].Load, v.Sets[s].Reps, v.Sets[s].Effort = 6*kilo, 8, units.Must(units.InReserve(4))
-			}
-			c.Log = c.Log[1:]
-		}, "progress, repetitions: 3 × 11 × 4 to 20", "progression.more-reps"}, // a trial is no calm visit
-	})
-}
-
 // A curve is a relation of the house with a reach of its own, for a person whose
 // strength falls off by so many thirtieths of Epley's slope.
 type curve struct {

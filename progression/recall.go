@@ -10,27 +10,26 @@ import (
 	"example.org/posology/units"
 )
 
-// recall looks in the log for sets with a weight. The latest of the last four weeks
-// tell: it shows itself, and is taken again after two calm visits in a row with the
-// present one, as after an easier spell or a trial that asked for more reserve; or
-// it was tried in vain. Pain says nothing of strength, and the calm visits are for
-// it; lost form does.
+// recall looks in the log for sets with a weight; the latest tell. Within four weeks
+// they show it again, after two calm visits in a row with the present one, as after an
+// easier spell or a trial that asked for more reserve; or, within eight visits however
+// long ago, it was tried in vain. Pain says nothing of strength, and the calm visits are
+// for it; lost form does.
 func (n *now) recall(each units.Mass) (again, vain bool) {
 	age := 0
 	for i := len(n.c.Log) - 1; i >= 0; i-- {
-		v := &n.c.Log[i]
+		v, lately := &n.c.Log[i], len(n.c.Log)-i <= feelEvery
 		sets := v.SetsWith(func(m units.Mass) bool { return m == each })
-		if age += n.c.gapAfter(i); age > visit.KnownDays {
+		age += n.c.gapAfter(i)
+		switch {
+		case !lately && age > visit.KnownDays:
 			return false, false
+		case given.Yes(v.Unable) && v.Plan.Load.Each() == each: // a failed lift leaves no set to find
+			return false, lately
+		case len(sets) > 0:
+			shows := v.FormLost == screening.No && n.showsItself(v.With(sets))
+			return shows && age <= visit.KnownDays && n.calm(), !shows && lately
 		}
-		if given.Yes(v.Unable) && v.Plan.Load.Each() == each { // a failed lift leaves no set to find
-			return false, true
-		}
-		if len(sets) == 0 {
-			continue
-		}
-		shows := v.FormLost == screening.No && n.showsItself(v.With(sets))
-		return shows && n.calm(), !shows
 	}
 	return false, false
 }
