@@ -83,6 +83,7 @@ type easier struct {
 // lessen does what the rows ask for.
 func (n *now) lessen(asks ask) (easier, error) {
 	e := easier{in: n, step: n.same(&n.last().Plan)}
+	e.step.Count = min(e.step.Count, n.step.Count) // after a trial no more than before it
 	if asks&comeBack != 0 {
 		f, err := n.comeBack(e.step)
 		if err != nil {
