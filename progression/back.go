@@ -3,7 +3,6 @@ package progression
 import (
 	"errors"
 	"fmt"
-	"math"
 
 	"example.org/posology/dose"
 	"example.org/posology/progression/internal/given"
@@ -43,8 +42,8 @@ func (c *Course) lastDone() units.Day {
 	return c.Log[0].Day
 }
 
-// beginning is seen as for somebody who begins: in familiarisation, with nothing
-// known of strength.
+// beginning is seen as for somebody who begins: in familiarisation, without tests. What
+// visits showed still bounds the dose.
 func (n *now) beginning() (*now, error) {
 	r := n.f.Request()
 	r.Phase, r.Estimates, r.Performed, r.Done = dose.Familiarise, nil, nil, nil
@@ -90,7 +89,7 @@ func (n *now) comeBack(s dose.Step) (fit, error) {
 		if err != nil {
 			return fit{}, err
 		}
-		if lighter := n.below(w); lighter < cut && count >= n.bottom() {
+		if lighter := n.below(w); lighter < cut && count >= min(n.bottom(), farFloor) {
 			s.Load, s.Count = w, min(s.Count, count)
 			return fit{s, []evidence.Reason{because("progression.reps-for-load").With(evidence.Count("count", s.Count))}}, nil
 		} else if lighter >= w { // nothing is: fewer repetitions, below the range if need be
@@ -102,26 +101,13 @@ func (n *now) comeBack(s dose.Step) (fit, error) {
 	return fit{step: s}, nil
 }
 
-// repsAfter returns how many repetitions of a weight, the last or a lighter one,
-// leave the reserve asked for once strength has fallen to a share, by the more
-// cautious equation.
+// repsAfter returns how many repetitions of a weight the chance allows once strength
+// has fallen to a share: as many as now of a weight as much heavier.
 func (n *now) repsAfter(each units.Mass, strength units.Fraction) int {
-	lighter, err := each.Share(n.seen.Base)
+	heavier, err := each.Scale(1/strength, units.Up)
 	if err != nil {
 		return 0
 	}
-	able := float64(n.seen.Reps) + float64(min(n.left(), rule.Countable))
-	fewest := able
-	for _, r := range cautious {
-		now, err := r.Fraction(able)
-		if err != nil {
-			continue // more repetitions than the equation knows; the other one tells
-		}
-		reps, err := r.Reps(now * lighter / strength)
-		if now*lighter >= strength || err != nil {
-			reps = 0 // so near the maximum not one repetition is certain
-		}
-		fewest = min(fewest, reps)
-	}
-	return int(math.Floor(fewest - float64(n.out.Reserve.Least)))
+	count, _ := n.allows(heavier)
+	return count
 }

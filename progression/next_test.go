@@ -3,7 +3,6 @@ package progression_test
 import (
 	"encoding/json"
 	"errors"
-	"math"
 	"slices"
 	"strings"
 	"testing"
@@ -176,77 +175,6 @@ func TestNextSimplifies(t *testing.T) {
 		if tt.now > 0 && (d.Next.Load.Each() != tt.load || d.Next.Sets != tt.now) {
 			t.Errorf("%v × %d: %v × %d", tt.each, tt.sets, d.Next.Load.Each(), d.Next.Sets)
 		}
-	}
-}
-
-// The closed-form bridge of [rule.RepsBeforeJump], which is the linear
-// form, is what Next asks for where that form is the more cautious one: so many
-// to failure, less the reserve that surely remains.
-func TestNextAgainstTheClosedForm(t *testing.T) {
-	for _, tt := range []struct{ from, to float64 }{{4, 5}, {4, 4.25}, {8, 9}, {20, 22.5}, {4, 4.5}} {
-		c := rowCourse(t, tt.from, tt.to)
-		done(&c, units.Must(units.Kilograms(tt.from)), 10, 3)
-		d := nextOf(t, c)
-		low, _ := d.Next.Span.Min()
-		const reserve, surely = 3, 2 // of a novice; told with an error of one
-		toFailure, _, err := rule.RepsBeforeJump(low+reserve, units.Fraction(tt.to/tt.from-1))
-		if err != nil {
-			t.Fatal(err)
-		}
-		want := max(low, int(math.Ceil(toFailure-surely-1e-9)))
-		if d.RepsBefore != want {
-			t.Errorf("%v to %v: %d repetitions, the closed form %d", tt.from, tt.to, d.RepsBefore, want)
-		}
-		if d.Jump == nil || d.Jump.To.Each() != units.Must(units.Kilograms(tt.to)) || d.Jump.Within != (tt.to/tt.from <= 1.1) {
-			t.Errorf("%v to %v: %+v", tt.from, tt.to, d.Jump)
-		}
-		if top, _ := d.Next.Span.Max(); top != min(20, max(12, want)) {
-			t.Errorf("%v to %v: range %v", tt.from, tt.to, d.Next.Span)
-		}
-	}
-}
-
-// The order beyond repetitions: slower lowering, a pause, an extra set, a
-// harder variant, then what stands in the way.
-func TestNextBridges(t *testing.T) {
-	c := rowCourse(t, 4, 10)
-	c.Policy.KeepExercise = true
-	c.Request.Guideline = "acsm2011-strength-novice-intermediate" // two to four sets
-	v := last(&c)
-	v.Plan.Span = units.Must(units.Between(8, 20))
-	v.Plan.Count = 20
-	v.Plan.Tempo = dose.Tempo{Lowering: 2, Lifting: 2}
-	done(&c, 4*kilo, 20, 3)
-	for _, want := range []struct {
-		change progression.Change
-		why    evidence.ReasonCode
-	}{
-		{progression.SlowerLowering, "progression.slower"}, {progression.LongerPause, "progression.pause"}, {progression.ExtraSet, "progression.extra-set"}, {progression.NoChange, "progression.too-far"},
-	} {
-		d := nextOf(t, c)
-		if d.Change != want.change || !hasReason(d, want.why) || d.Next.Load.Each() != 4*kilo {
-			t.Fatalf("%v, %+v; want %v", d.Change, d.Reasons, want.change)
-		}
-		v.Plan.Tempo, v.Plan.Sets = d.Next.Tempo, d.Next.Sets
-		for len(v.Sets) < 2*v.Plan.Sets {
-			v.Sets = append(v.Sets, v.Sets[0], v.Sets[3])
-		}
-	}
-	// However much is left: what no curve reaches is not tried.
-	done(&c, 4*kilo, 20, 6)
-	d := nextOf(t, c)
-	if d.Action != progression.HoldDose || !hasReason(d, "progression.too-far") {
-		t.Errorf("%v, %+v", d.Change, d.Reasons)
-	}
-	// At the top of the kit, the harder variant, where there is one.
-	c.Request.Kit, c.Policy.KeepExercise = dumbbells(4), false
-	d = nextOf(t, c)
-	if ex := c.Request.Exercise; ex.Harder != "" && (d.Change != progression.HarderVariant || d.Next.Exercise != ex.Harder) {
-		t.Errorf("%v, %v", d.Change, d.Instead)
-	}
-	c.Policy.KeepExercise = true
-	if d = nextOf(t, c); d.Action != progression.HoldDose || !hasReason(d, "progression.kit-ends") || d.Jump != nil {
-		t.Errorf("%v, %+v", d.Action, d.Reasons)
 	}
 }
 

@@ -118,8 +118,10 @@ func showsMost(c progression.Course) units.Mass {
 
 func mostCount(v progression.Visit) int {
 	most := v.Plan.Count
-	for _, s := range v.Sets {
-		most = max(most, s.Reps)
+	for _, s := range v.Sets { // the reserve told shows more than the repetitions
+		left, _ := s.Effort.RIR()
+		told, _ := left.Min()
+		most = max(most, s.Reps+int(told))
 	}
 	return most
 }
@@ -132,11 +134,14 @@ func heaviestDone(v progression.Visit) units.Mass {
 	return most
 }
 
+// setsDone counts those of a search too, of the side with fewer.
+func setsDone(v *progression.Visit) int { return v.Done() }
+
 // resumes reports a dose after a trial that is no more than one before it.
 func resumes(c progression.Course, n dose.Prescription) bool {
 	return slices.ContainsFunc(c.Log, func(v progression.Visit) bool {
 		p := v.Plan
-		return (p.Finding == nil || p.Finding.MaxSteps == 0) && p.Load.Each() == n.Load.Each() && n.Sets <= last(&c).Plan.Sets && n.Count <= p.Count &&
+		return (p.Finding == nil || p.Finding.MaxSteps == 0) && p.Load.Each() == n.Load.Each() && n.Sets <= max(last(&c).Plan.Sets, setsDone(last(&c))) && n.Count <= p.Count &&
 			n.Tempo.Lowering <= max(2, p.Tempo.Lowering) && n.Tempo.Pausing <= p.Tempo.Pausing
 	})
 }
@@ -149,8 +154,8 @@ func notOneThing(c progression.Course, d progression.Decision) []string {
 	n, was := *d.Next, last(&c).Plan
 	harder := 0
 	for _, more := range []bool{
-		n.Load.Each() > was.Load.Each(), n.Sets > was.Sets, n.Load.Each() == was.Load.Each() && n.Count > was.Count,
-		n.Tempo.Lowering > max(2, was.Tempo.Lowering), n.Tempo.Pausing > was.Tempo.Pausing, n.Finding != nil && d.Action == progression.Progress && n.Load.Each() == was.Load.Each(),
+		n.Load.Each() > was.Load.Each(), n.Sets > was.Sets && !(was.Finding != nil && n.Sets <= setsDone(last(&c))), n.Load.Each() == was.Load.Each() && n.Count > was.Count,
+		n.Tempo.Lowering > max(2, was.Tempo.Lowering), n.Tempo.Pausing > was.Tempo.Pausing, n.Finding != nil && d.Action == progression.Progress && n.Load.Each() == was.Load.Each(), n.Feel != nil,
 	} {
 		if more {
 			harder++

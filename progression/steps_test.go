@@ -134,68 +134,6 @@ func pastVisit(c progression.Course, daysBefore int, each units.Mass, reps int, 
 	return v
 }
 
-// A weight whose own sets showed it not long ago is taken after two calm visits
-// with the present one, far sooner than repetitions would show it.
-func TestNextRecalls(t *testing.T) {
-	for _, tt := range []struct {
-		name       string
-		daysBefore int
-		reps       int
-		left       float64
-		hurt       bool // at the visit with the heavier weight
-		calm       int  // visits since
-		rises      bool
-	}{
-		{"done well, eased, two calm visits", 9, 10, 3, false, 2, true},
-		{"one calm visit", 6, 10, 3, false, 1, false},
-		{"done too long ago", 35, 10, 3, false, 2, false},
-		{"tried, and enough for the bottom of the range", 9, 8, 4, false, 2, true},
-		{"tried, and not enough", 9, 7, 4, false, 2, false},
-		{"it hurt then, two calm visits since", 9, 10, 3, true, 2, true},
-	} {
-		c := rowCourse(t, 4, 6)
-		done(&c, 4*kilo, 10, 3)
-		log := []progression.Visit{pastVisit(c, tt.daysBefore, 6*kilo, tt.reps, tt.left)}
-		if tt.hurt {
-			pain := *log[0].Pain
-			pain.During = score(7)
-			log[0].Pain = &pain
-		}
-		for i := tt.calm - 1; i > 0; i-- {
-			log = append(log, pastVisit(c, 3*i, 4*kilo, 10, 3))
-		}
-		c.Log = append(log, c.Log...)
-		d := nextOf(t, c)
-		if (d.Change == progression.MoreLoad) != tt.rises || tt.rises != hasReason(d, "progression.done-before") {
-			t.Errorf("%s: %v, %v, %+v", tt.name, d.Action, d.Change, d.Reasons)
-		}
-		if tt.rises && (d.Next.Load.Each() != 6*kilo || d.Next.Count != 8) {
-			t.Errorf("%s: %v × %d", tt.name, d.Next.Load.Each(), d.Next.Count)
-		}
-	}
-}
-
-// What was tried in vain is not tried again within four weeks.
-func TestNextTriesAgainLater(t *testing.T) {
-	for _, tt := range []struct {
-		reps       int
-		daysBefore int // a trial in vain; 0: none
-		tries      bool
-	}{{14, 0, true}, {13, 0, false}, {14, 9, false}, {20, 9, false}, {20, 28, false}, {20, 29, true}} {
-		c := rowCourse(t, 4, 6)
-		v := last(&c)
-		v.Plan.Span, v.Plan.Count = units.Must(units.Between(8, 20)), 8
-		done(&c, 4*kilo, tt.reps, 6)
-		if tt.daysBefore > 0 { // three days before the visit that is decided on
-			c.Log = append([]progression.Visit{pastVisit(c, tt.daysBefore, 6*kilo, 4, 3)}, c.Log...)
-		}
-		d := nextOf(t, c)
-		if (d.Change == progression.FindLoad) != tt.tries {
-			t.Errorf("%d repetitions, tried in vain %d days before: %v, %+v", tt.reps, tt.daysBefore, d.Change, d.Reasons)
-		}
-	}
-}
-
 // What in one exercise is for somebody else first stops all of the visit.
 func TestSessionRefersThePerson(t *testing.T) {
 	a, b := rowCourse(t, 4, 4.25), rowCourse(t, 4, 4.25)
