@@ -51,7 +51,7 @@ func (d *draft) usualFirst() (equipment.Load, error) {
 	lightest, ceiling := d.table.Lightest(), d.most
 	usual, some := d.r.Exercise.FirstMass.Min()
 	if top, ok := d.r.Exercise.FirstMass.Max(); ok && d.r.Screening.Who.Training == body.Novice && d.r.Technique.Made() {
-		d.because(d.r.firstMassReason(), evidence.Because("dose.first-mass-seen", factFirstSeen).With(evidence.Mass("most", firstSeen*top)))
+		d.because(evidence.Because("dose.first-mass-seen", factFirstSeen, d.r.Exercise.FirstMassFact).With(evidence.Mass("most", firstSeen*top)))
 		ceiling = min(ceiling, firstSeen*top)
 		if d.mayRise() {
 			usual, some = top, true

@@ -90,7 +90,7 @@ func (d *draft) withoutLoad() {
 // taken for as many as it allows: above a band it is heavy, and not out of reach.
 func (d *draft) fromKnown() error {
 	d.because(d.g.load)
-	_, high, err := d.g.shares(d.relation())
+	high, err := d.g.top(d.relation())
 	if err != nil {
 		return field.At("/guideline", err)
 	}

@@ -69,8 +69,7 @@ func Amount(item dose.Prescription) string {
 	return text
 }
 
-// Counts says how many: from the least that works to the most that the chance allows,
-// where the set ends by what is left.
+// Counts says how many repetitions, up to the most that the chance allows.
 func Counts(item dose.Prescription) string {
 	if low, _ := item.Span.Min(); item.Chance != (onerm.Chance{}) && low < item.Count {
 		return fmt.Sprintf("%d to %d", low, item.Count)
