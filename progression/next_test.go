@@ -47,23 +47,23 @@ var nextRows = []struct {
 	count  int
 	why    evidence.ReasonCode
 }{
-	{"all gates, a small step", func(*progression.Course) {}, progression.Progress, progression.MoreLoad, 4*kilo + kilo/4, 3, 8, "progression.shown"},
+	{"all gates, a small step", func(*progression.Course) {}, progression.Progress, progression.MoreLoad, 4*kilo + kilo/4, 3, 6, "progression.shown"},
 	{"one below the top", func(c *progression.Course) { done(c, 4*kilo, 11, 3) }, progression.Progress, progression.MoreReps, 4 * kilo, 3, 12, "progression.more-reps"},
 	{"two more while clearly easy", func(c *progression.Course) { last(c).Plan.Count = 8; done(c, 4*kilo, 8, 6) }, progression.Progress, progression.MoreReps, 4 * kilo, 3, 10, "progression.more-reps"},
-	{"a set is still to come", func(c *progression.Course) { last(c).Plan.Sets = 2; last(c).Sets = last(c).Sets[:4] }, progression.Progress, progression.MoreSets, 4 * kilo, 3, 10, "progression.one-more-set"},
-	{"technique lost", func(c *progression.Course) { last(c).FormLost = screening.Yes }, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 10, "progression.hold"},
+	{"a set is still to come", func(c *progression.Course) { last(c).Plan.Sets = 2; last(c).Sets = last(c).Sets[:4] }, progression.Progress, progression.MoreSets, 4 * kilo, 3, 8, "progression.one-more-set"},
+	{"technique lost", func(c *progression.Course) { last(c).FormLost = screening.Yes }, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 8, "progression.hold"},
 	{"technique seen by nobody: repetitions, no load", func(c *progression.Course) { last(c).Observer = dose.Observation{}; done(c, 4*kilo, 10, 3) }, progression.Progress, progression.MoreReps, 4 * kilo, 3, 11, "progression.more-reps"},
-	{"pain of 3", func(c *progression.Course) { last(c).Pain.During = score(3) }, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 10, "progression.hold"},
-	{"pain of 6", func(c *progression.Course) { last(c).Pain.During = score(6) }, progression.EaseOff, progression.NoChange, 4 * kilo, 2, 10, "progression.eased"},
-	{"a lighter day", func(c *progression.Course) { c.Request.Screening.Limits = screening.LighterSession() }, progression.EaseOff, progression.NoChange, 4 * kilo, 2, 10, "progression.lighter-day"},
+	{"pain of 3", func(c *progression.Course) { last(c).Pain.During = score(3) }, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 8, "progression.hold"},
+	{"pain of 6", func(c *progression.Course) { last(c).Pain.During = score(6) }, progression.EaseOff, progression.NoChange, 4 * kilo, 2, 6, "progression.eased"},
+	{"a lighter day", func(c *progression.Course) { c.Request.Screening.Limits = screening.LighterSession() }, progression.EaseOff, progression.NoChange, 4 * kilo, 2, 6, "progression.lighter-day"},
 	{"a limit on mass", func(c *progression.Course) {
 		last(c).Plan.Count = 12
 		c.Request.Screening.Limits.Masses = []screening.MassLimit{{Region: body.WholeBody, Side: body.Both, Max: 4 * kilo, Author: "a surgeon"}}
-	}, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 12, "progression.limit"},
+	}, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 8, "progression.limit"},
 	{"a limit below the last load", func(c *progression.Course) {
 		c.Request.Screening.Limits.Masses = []screening.MassLimit{{Region: body.WholeBody, Side: body.Both, Max: 3 * kilo, Author: "a surgeon"}}
 	}, progression.EaseOff, progression.NoChange, 2 * kilo, 3, 10, "progression.above-limit"},
-	{"ten days missed, a coarse kit: repetitions instead of load", func(c *progression.Course) { c.Day, c.Absence = firstDay+10, screening.No }, progression.EaseOff, progression.NoChange, 4 * kilo, 2, 9, "progression.return"},
+	{"ten days missed, a coarse kit: repetitions instead of load", func(c *progression.Course) { c.Day, c.Absence = firstDay+10, screening.No }, progression.EaseOff, progression.NoChange, 4 * kilo, 2, 6, "progression.return"},
 	{"ten days missed, a fine kit", func(c *progression.Course) {
 		c.Day, c.Absence, c.Request.Kit = firstDay+10, screening.No, dumbbells(3.8, 4, 4.25)
 	}, progression.EaseOff, progression.NoChange, 3800 * units.Gram, 2, 8, "progression.return"},
@@ -81,14 +81,14 @@ var nextRows = []struct {
 		c.Request.Screening.Meanwhile, c.Request.Screening.Plan = screening.Nothing, screening.SettleFirst
 	}, progression.HoldDose, progression.NoChange, 0, 0, 0, "progression.settle-first"},
 	{"unloaded practice only", func(c *progression.Course) { c.Request.Screening.Meanwhile = screening.UnloadedPractice }, progression.ChangeVariant, progression.NoChange, 0, 1, 10, "progression.instead"},
-	{"maintenance", func(c *progression.Course) { c.Request.Phase = dose.Maintain }, progression.HoldDose, progression.NoChange, 4 * kilo, 2, 10, "progression.maintain"},
+	{"maintenance", func(c *progression.Course) { c.Request.Phase = dose.Maintain }, progression.HoldDose, progression.NoChange, 4 * kilo, 2, 8, "progression.maintain"},
 	{"nothing done", func(c *progression.Course) { last(c).Sets = nil }, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 10, "progression.nothing-done"},
 	{"the weaker side leads", func(c *progression.Course) { last(c).Sets[4].Reps = 11 }, progression.Progress, progression.MoreReps, 4 * kilo, 3, 12, "progression.more-reps"},
-	{"total logged for one hand", func(c *progression.Course) { done(c, 4*kilo, 12, 3); last(c).Sets[0].Load = 8 * kilo }, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 10, "progression.not-in-kit"},
+	{"total logged for one hand", func(c *progression.Course) { done(c, 4*kilo, 12, 3); last(c).Sets[0].Load = 8 * kilo }, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 8, "progression.not-in-kit"},
 	{"pounds for kilograms", func(c *progression.Course) {
 		c.Request.Kit = dumbbells(2, 4, 4.25, 8.8)
 		last(c).Sets[0].Load = 8800 * units.Gram
-	}, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 10, "progression.slip"},
+	}, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 8, "progression.slip"},
 	{"with a lighter weight than planned", func(c *progression.Course) {
 		done(c, 3*kilo, 12, 3)
 		last(c).Plan.Load = held(4 * kilo)
