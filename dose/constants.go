@@ -14,7 +14,6 @@ const (
 	factStart         evidence.FactID = "dose.row-to-start"
 	factAims          evidence.FactID = "dose.row-by-goal"
 	factYoung         evidence.FactID = "dose.row-by-training"
-	factStandardStart evidence.FactID = "dose.standard-exercises"
 	factRest          evidence.FactID = "dose.rest"
 	factDays          evidence.FactID = "dose.days"
 	factReserve       evidence.FactID = "dose.start-reserve"

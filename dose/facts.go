@@ -21,7 +21,6 @@ var ownFacts = []evidence.Fact{
 		Basis: evidence.Design, From: []evidence.FactID{"guideline.acsm2011-older-start.population"}},
 	{ID: factAims, Value: fmt.Sprintf("from %d years on a goal leads to the row that speaks of it or comes nearest: %s", older, goalsLead()), Basis: evidence.Design},
 	{ID: factYoung, Value: fmt.Sprintf("below %d years the row is that of strength, by training status: %s", older, trainingLeads()), Basis: evidence.Design},
-	{ID: factStandardStart, Value: "where no exercises are asked for, one for each large region, legs and arms in turn: " + standardNames(), Basis: evidence.Design},
 	{ID: factRest, Value: fmt.Sprintf("%v seconds between sets where a recommendation states none", usualRest),
 		Basis: evidence.Computed, From: []evidence.FactID{"guideline.grgic2018-rest-untrained.rest"}},
 	{ID: factDays, Value: fmt.Sprintf("%s days a week where a recommendation states none", span(usualDays)),
@@ -109,14 +108,6 @@ func trainingLeads() string {
 	var list []string
 	for status := body.Novice; status <= body.Advanced; status++ {
 		list = append(list, fmt.Sprintf("%s %s", status, youngRows[status]))
-	}
-	return strings.Join(list, ", ")
-}
-
-func standardNames() string {
-	list := make([]string, len(standardStart))
-	for i, id := range standardStart {
-		list[i] = string(id)
 	}
 	return strings.Join(list, ", ")
 }

@@ -51,7 +51,7 @@ func setSeconds(p Prescription) float64 {
 
 // fitMinutes gives each exercise one set in the order of wish, as far as the
 // minutes reach, then second sets, then third ones. Where they reach for none it
-// keeps the most wanted. Since each exercise and each set adds its own time, going in order
+// keeps the most wanted. Of a list that was chosen, pushes get no more sets than pulls. Since each exercise and each set adds its own time, going in order
 // finds the best choice by that order.
 func (p *planner) fitMinutes() {
 	if p.r.Minutes == 0 {
@@ -65,13 +65,33 @@ func (p *planner) fitMinutes() {
 	})
 	for i, item := range all {
 		item.Sets = 1
-		if with := append(p.items, item); wholeMinutes(with) <= p.r.Minutes || i == 0 && !some {
+		if with := append(p.items, item); (wholeMinutes(with) <= p.r.Minutes || i == 0 && !some) && !p.outruns(all, item) {
 			p.items = with
 			continue
 		}
 		p.dropped(item.Exercise)
 	}
 	p.addSets(whole)
+}
+
+// outruns reports whether one more set of a push would be more than the pulls have,
+// where the list was chosen and has pulls: those that were asked for stand as asked, and
+// a push alone is better than nothing.
+func (p *planner) outruns(all []Prescription, item Prescription) bool {
+	pattern := func(i Prescription) exercise.Pattern { return p.r.Catalogue.Pattern(i.Exercise) }
+	if len(p.chosen.Wanted) == 0 || len(p.items) == 0 || !pattern(item).Pushes() || !slices.ContainsFunc(all, func(i Prescription) bool { return pattern(i).Pulls() }) {
+		return false
+	}
+	more := 1
+	for _, i := range p.items {
+		switch {
+		case pattern(i).Pushes():
+			more += i.Sets
+		case pattern(i).Pulls():
+			more -= i.Sets
+		}
+	}
+	return more > 0
 }
 
 // dropped lists an exercise that the minutes do not reach; one that stood in
@@ -93,7 +113,7 @@ func (p *planner) dropped(id exercise.ID) {
 func (p *planner) addSets(whole int) {
 	for sets := 2; sets <= whole; sets++ {
 		for i := range p.items {
-			if p.items[i].Sets != sets-1 {
+			if p.items[i].Sets != sets-1 || p.outruns(p.items, p.items[i]) {
 				continue
 			}
 			p.items[i].Sets = sets

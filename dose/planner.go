@@ -4,6 +4,7 @@ import (
 	"errors"
 	"slices"
 
+	"example.org/posology/dose/choice"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
@@ -16,6 +17,7 @@ import (
 // was left out.
 type planner struct {
 	r       WeekRequest
+	chosen  choice.Chosen
 	wanted  []exercise.Exercise
 	frames  map[exercise.ID]*Frame // of the items
 	items   []Prescription
@@ -34,11 +36,23 @@ func newPlanner(r WeekRequest) (*planner, error) {
 	}
 	r.Screening, r.Kit = r.Screening.Tightest(), r.Kit.Once(r.Kit)
 	p.r, p.unused = r.Usable()
-	for _, id := range r.Exercises {
-		ex, _ := r.Catalogue.Lookup(string(id)) // validated
-		p.wanted = append(p.wanted, ex)
-	}
+	p.choose()
 	return p, nil
+}
+
+// choose takes the exercises that were asked for, or chooses some where none were.
+func (p *planner) choose() {
+	often := len(spread(slices.Sorted(slices.Values(p.r.Days)), daysInWeek)) > 1
+	p.chosen = choice.Choose(choice.Wish{Tasks: p.r.Tasks, Goal: p.r.Goal, Screening: p.r.Screening, Little: p.r.ComesLittle || !often, Named: len(p.r.Exercises) > 0})
+	ids := p.r.Exercises
+	for _, w := range p.chosen.Wanted {
+		ids = append(ids, w.Exercise)
+	}
+	for _, id := range ids {
+		if ex, err := p.r.Catalogue.Lookup(string(id)); err == nil { // those asked for are validated
+			p.wanted = append(p.wanted, ex)
+		}
+	}
 }
 
 // reviewOverdue says that every day offered lies after that by which the
@@ -89,6 +103,7 @@ func (p *planner) keep(out LeftOut, item Prescription) {
 		out.Instead = item.Exercise
 		p.leftOut = append(p.leftOut, out)
 	}
+	item.Reasons = append(item.Reasons, p.chosen.Why(out.Exercise)...)
 	for _, have := range p.items {
 		if have.Exercise == item.Exercise {
 			return

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"example.org/posology/dose/beside"
+	"example.org/posology/dose/choice"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
@@ -27,13 +28,18 @@ type WeekRequest struct {
 	Phase     Phase             `json:"phase,omitzero"` // zero: by training status, reported as assumed
 	Seen      []Seen            `json:"seen,omitempty"` // whose technique; without it a novice stays in Familiarise
 
-	// Exercises that are wanted, the most wanted first; empty: one for each
-	// large movement, reported as assumed.
+	// Exercises that are wanted, the most wanted first; empty: those that package
+	// choice takes for the tasks, what was found, the company and the goal.
 	Exercises []exercise.ID `json:"exercises,omitempty"`
 	// Without are exercises that the client does not want, as stand-ins either.
 	Without []exercise.ID `json:"without,omitempty"`
-	// Task is what the client wants to be able to do; tests are tied to it.
+	// Task is what the client wants to be able to do, in their own words.
 	Task string `json:"task,omitzero"`
+	// Tasks are what that comes to, the most wanted first; exercises and tests are
+	// chosen by them.
+	Tasks []choice.Task `json:"tasks,omitempty"`
+	// ComesLittle says that half of the sessions or fewer were come to: the choice is short.
+	ComesLittle bool `json:"comes_little,omitzero"`
 	// Estimates that there are, of any of the exercises. Those that say nothing of
 	// the day, and doubtful ones, are listed in the week and not used: see
 	// [WeekRequest.Usable].
@@ -91,20 +97,12 @@ type Week struct {
 	Review    units.Day         `json:"review"`           // look at the plan again by this day
 	Retest    units.Day         `json:"retest"`           // test strength again by this day
 	Expires   units.Day         `json:"expires"`          // follow the plan no longer than this day
+	Choice    choice.Chosen     `json:"choice,omitzero"`  // what was chosen and why, and the tests of the tasks
 	Reasons   []evidence.Reason `json:"reasons,omitempty"`
 }
 
 // Dates returns the days that the week is held to.
 func (w Week) Dates() Dates { return Dates{w.Review, w.Retest, w.Expires} }
-
-// standardStart is one exercise for each large region (Design): knees, upper
-// back, hips, chest, calves, shoulders, grip, trunk and the side of the hip.
-// Legs and arms take turns, so that where minutes run short both have had
-// theirs; the regions of the largest muscles come first.
-var standardStart = []exercise.ID{
-	"goblet-squat", "one-arm-dumbbell-row", "dumbbell-romanian-deadlift", "dumbbell-floor-press",
-	"dumbbell-calf-raise", "dumbbell-shoulder-press", "farmers-carry", "dead-bug", "standing-leg-out",
-}
 
 // PlanWeek plans a week: the same session on each of its days.
 //
@@ -121,21 +119,21 @@ var standardStart = []exercise.ID{
 // in the order of wish; then third ones. Within a session large movements come
 // before small.
 //
+// Where no exercises are asked for, those of [choice.Choose] are wanted, each item
+// says why, and where minutes run short pushes get no more sets than pulls. What the
+// tasks are tested by is in the week either way.
+//
 // An exercise that cannot be dosed is replaced by a gentler one that can, or
 // left out; either way it is listed with its reasons, as is one for which the
 // minutes do not suffice. Tests of strength and sets that say nothing of the day,
 // or are doubtful, are listed and not used ([WeekRequest.Usable]). The error is [ErrNotScreened], a [*ConstraintError]
 // where nothing at all can be dosed, and [field.Errors] for bad fields.
 func PlanWeek(r WeekRequest) (Week, error) {
-	week := Week{Task: r.Task}
-	if len(r.Exercises) == 0 {
-		r.Exercises = standardStart
-		week.Reasons = append(week.Reasons, evidence.Because("dose.exercises-assumed", factStandardStart))
-	}
 	p, err := newPlanner(r)
 	if err != nil {
 		return Week{}, err
 	}
+	week := Week{Task: r.Task, Choice: p.chosen, Reasons: p.chosen.Said()}
 	for _, ex := range p.wanted {
 		if err := p.place(ex); err != nil {
 			return Week{}, err
@@ -183,6 +181,12 @@ func (r WeekRequest) validate() error {
 	for i, id := range r.Exercises {
 		_, err := r.Catalogue.Lookup(string(id))
 		bad.Add(path("/exercises", i), err)
+	}
+	for i, t := range r.Tasks {
+		bad.Add(path("/tasks", i), t.Check())
+		if slices.Contains(r.Tasks[:i], t) {
+			bad.Add(path("/tasks", i), field.Bad(t, "each task once", field.ErrDuplicate))
+		}
 	}
 	for i, id := range r.Without {
 		_, err := r.Catalogue.Lookup(string(id))

@@ -194,7 +194,6 @@ var words = evidence.Words{
 	},
 
 	// The week.
-	"dose.exercises-assumed": {Clinician: "No exercises were asked for; one was taken for each large movement."},
 	"dose.days-between": {
 		Client:    "Leave at least one day of rest between sessions.",
 		Clinician: fmt.Sprintf("Sessions: {days}, at least %d hours apart for the same muscles, round the week.", 24*daysBetween),

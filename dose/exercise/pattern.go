@@ -66,3 +66,11 @@ func (p Pattern) Legs() bool {
 	}
 	return false
 }
+
+// Pushes reports whether the pattern pushes away from the body, overhead or down.
+func (p Pattern) Pushes() bool {
+	return p == HorizontalPush || p == OverheadPush || p == DownwardPush
+}
+
+// Pulls reports whether the pattern is a row or a vertical pull.
+func (p Pattern) Pulls() bool { return p == Row || p == VerticalPull }

@@ -36,14 +36,14 @@ func (m *Movement) UnmarshalText(text []byte) error { return movements.Unmarshal
 
 // movement returns which of the opposed movements the exercise is, if any.
 func (e ExerciseWeek) movement() Movement {
-	switch e.Pattern {
-	case exercise.HorizontalPush, exercise.OverheadPush, exercise.DownwardPush:
+	switch p := e.Pattern; {
+	case p.Pushes():
 		return Push
-	case exercise.Row, exercise.VerticalPull:
+	case p.Pulls():
 		return Pull
-	case exercise.Squat, exercise.Lunge:
+	case p == exercise.Squat || p == exercise.Lunge:
 		return Squat
-	case exercise.Hinge:
+	case p == exercise.Hinge:
 		return Hinge
 	}
 	return 0

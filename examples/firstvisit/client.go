@@ -19,7 +19,7 @@ func clientPaper(w io.Writer, r record.Plan) error {
 	p.Line("FOR YOU, AFTER YOUR FIRST VISIT")
 	p.Line("%s", page.Day(max(r.Screening.Day, r.Screening.Today)))
 	p.Note(r.Note)
-	p.Para("What you want to be able to do, in your own words: " + page.Quoted(r.Task) + ".")
+	p.Task("What you want to be able to do, in your own words", r.Task, r.Tasks)
 	p.Heading("First")
 	p.Clients("- ", page.ToClient(r.Screening))
 	if r.Week != nil {

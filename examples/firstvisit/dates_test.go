@@ -19,7 +19,7 @@ func TestDates(t *testing.T) {
 	on := func(day string) string { return strings.Replace(test, "2026-11-25", day, 1) }
 	with := func(mass string) string { return strings.Replace(test, "4 kg", mass, 1) }
 	check := func(day string) string {
-		return `"today": {"day": "` + day + `", "new": {"asked": true}, "setting": "in a group", "febrile": "no", "unwell": "no"}, "days": ["` + day + `"]`
+		return `"checks": [{"day": "` + day + `", "new": {"asked": true}, "setting": "in a group", "febrile": "no", "unwell": "no"}], "days": ["` + day + `"]`
 	}
 	for _, tt := range []struct {
 		name         string

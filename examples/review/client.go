@@ -20,7 +20,7 @@ func clientPaper(w io.Writer, r record.Review) error {
 	p.Line("FOR YOU: HOW IT GOES ON")
 	p.Line("%s", page.Day(r.Day))
 	p.Note(r.Note)
-	p.Para("What you want to be able to do, in your own words: " + page.Quoted(r.Task) + ".")
+	p.Task("What you want to be able to do, in your own words", r.Task, r.Tasks)
 	p.Para(clientDone(r))
 	clientFirst(p, r)
 	if r.Coming == nil {

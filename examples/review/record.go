@@ -23,7 +23,7 @@ func filePaper(w io.Writer, r record.Review) error {
 	p.Line("%s; decided for the visit of %s", page.Day(r.Day), page.Day(r.Next))
 	p.Note(r.Note)
 	p.Para(page.NoDevice)
-	p.Para("Client's own task: " + page.Quoted(r.Task) + ".")
+	p.Task("Client's own task", r.Task, r.Tasks)
 	p.Say("", screened(r))
 	p.Summary(summary(p, r))
 	recordOverview(p, r)

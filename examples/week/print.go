@@ -23,7 +23,7 @@ func printWeek(w io.Writer, r result) error {
 	s.Note(r.Visit.Note)
 	s.line("")
 	s.line("%s", r.Visit.Client)
-	s.Say("Own task: ", page.Quoted(r.Visit.Task))
+	s.Task("Own task", r.Visit.Task, r.Visit.Tasks)
 	printScreening(s, r.Visit)
 	if r.Visit.Week == nil {
 		s.Heading("No week for now")
@@ -82,7 +82,7 @@ func printCalendar(s sheet, r result) {
 		if trains(totals.Days, date) {
 			first := week.Sessions[0]
 			all += first.Minutes
-			what = append([]string{fmt.Sprintf("strength, %s in %d minutes", count(len(first.Items), "exercise"), first.Minutes)}, what...)
+			what = append([]string{fmt.Sprintf("strength, %s, %d minutes", count(len(first.Items), "exercise"), first.Minutes)}, what...)
 		}
 		_, month, n := date.Date()
 		s.Say(fmt.Sprintf("  %-10s%2d %-10s ", date.Weekday(), n, month), listed(what))

@@ -6,6 +6,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/progression"
 	"example.org/posology/progression/programme"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -54,6 +55,13 @@ func (r Record) attended(l *log, day units.Day) (AttendanceReport, error) {
 	var err error
 	a.Answer, err = programme.Attendance(a.Sessions, day)
 	return a, err
+}
+
+// comesLittle reports whether so few of the sessions up to a day were come to that
+// the plan is to be simpler.
+func (r Record) comesLittle(l *log, day units.Day) bool {
+	a, err := r.attended(l, day)
+	return err == nil && a.Answer.Advice == rule.Ease
 }
 
 // inWeek returns the sessions that the plan had in the seven days from start

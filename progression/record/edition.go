@@ -6,6 +6,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/beside"
+	"example.org/posology/dose/choice"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
@@ -43,7 +44,7 @@ func Ledger() (*evidence.Ledger, error) {
 
 var ledger = sync.OnceValues(func() (*evidence.Ledger, error) {
 	return evidence.NewLedger(evidence.UnitFacts(), screening.Facts(), exercise.Facts(), onerm.Facts(),
-		guideline.Facts(), beside.Facts(), dose.Facts(), rota.Facts(), rule.Facts(), visit.Facts(), progression.Facts(), programme.Facts(), volume.Facts(), function.Facts(), protocol.Facts())
+		guideline.Facts(), beside.Facts(), choice.Facts(), dose.Facts(), rota.Facts(), rule.Facts(), visit.Facts(), progression.Facts(), programme.Facts(), volume.Facts(), function.Facts(), protocol.Facts())
 })
 
 // Words returns the wording of the reasons of the same packages. It is made once.
@@ -52,7 +53,7 @@ func Words() (evidence.Lexicon, error) { return words() }
 var words = sync.OnceValues(func() (evidence.Lexicon, error) {
 	var tables []evidence.Words
 	for _, l := range []evidence.Lexicon{
-		screening.Words(), exercise.Words(), onerm.Words(), beside.Words(), dose.Words(), rota.Words(), rule.Words(), visit.Words(), programme.Words(), progression.Words(),
+		screening.Words(), exercise.Words(), onerm.Words(), beside.Words(), choice.Words(), dose.Words(), rota.Words(), rule.Words(), visit.Words(), programme.Words(), progression.Words(),
 		function.Words(), protocol.Words(),
 	} {
 		tables = append(tables, l.Copy())

@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/beside"
+	"example.org/posology/dose/choice"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/screening"
@@ -19,6 +20,7 @@ type Plan struct {
 	Note      string            `json:"note"`
 	Client    string            `json:"client"`
 	Task      string            `json:"task"`
+	Tasks     []choice.Task     `json:"tasks,omitempty"`
 	Profile   screening.Profile `json:"profile"`         // as it was answered
 	Today     *screening.Check  `json:"today,omitempty"` // the day's check, if there was one
 	Screening screening.Outcome `json:"screening"`
@@ -60,10 +62,12 @@ func (r Record) Week(from units.Day) (dose.Week, error) {
 	if err != nil {
 		return dose.Week{}, err
 	}
+	little := r.comesLittle(&l, from)
 	if r.Days, err = r.daysFrom(from); err != nil {
 		return dose.Week{}, err
 	}
 	if _, requested, err := r.requested(&l, from); err == nil {
+		requested.ComesLittle = little
 		week, err := dose.PlanWeek(requested)
 		return week, inRequest.of(err)
 	}
@@ -94,7 +98,7 @@ var inRequest = moves{"/performed": "/tests", "/screening": "/profile", "/screen
 
 // requested screens and estimates, and returns what is asked of the planner.
 func (r Record) requested(l *log, day units.Day) (Plan, dose.WeekRequest, error) {
-	p := Plan{Note: r.Note, Client: r.Client, Task: r.Task, Profile: r.Profile}
+	p := Plan{Note: r.Note, Client: r.Client, Task: r.Task, Tasks: r.Tasks, Profile: r.Profile}
 	if err := p.screen(r, day); err != nil {
 		return Plan{}, dose.WeekRequest{}, err
 	}
@@ -103,7 +107,7 @@ func (r Record) requested(l *log, day units.Day) (Plan, dose.WeekRequest, error)
 	}
 	return p, dose.WeekRequest{
 		Day: day, Seen: r.Seen, Screening: p.Screening, Goal: r.Goal, Phase: r.Phase, Exercises: r.Exercises, Estimates: p.Estimates, Performed: r.Tests, Kit: l.kit, Guideline: r.Guideline,
-		Known: r.known(), Days: r.Days, Minutes: r.Minutes, Task: r.Task, Catalogue: l.catalogue,
+		Known: r.known(), Days: r.Days, Minutes: r.Minutes, Task: r.Task, Tasks: r.Tasks, Catalogue: l.catalogue,
 	}, nil
 }
 

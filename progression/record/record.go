@@ -2,6 +2,7 @@ package record
 
 import (
 	"example.org/posology/dose"
+	"example.org/posology/dose/choice"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
@@ -33,7 +34,8 @@ type Record struct {
 
 // Given is what holds until it is changed.
 type Given struct {
-	Task      string            `json:"task"` // what the person wants to be able to do
+	Task      string            `json:"task"`            // what the person wants to be able to do, in their own words
+	Tasks     []choice.Task     `json:"tasks,omitempty"` // what that comes to, the most wanted first
 	Goal      guideline.Goal    `json:"goal"`
 	Profile   screening.Profile `json:"profile"` // with restrictions and clearances, and the key of the person
 	Kit       equipment.Kit     `json:"kit"`

@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/beside"
+	"example.org/posology/dose/choice"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression"
 	"example.org/posology/progression/rule"
@@ -20,6 +21,7 @@ type Review struct {
 	Note      string            `json:"note"`
 	Client    string            `json:"client"`
 	Task      string            `json:"task"`
+	Tasks     []choice.Task     `json:"tasks,omitempty"`
 	Day       units.Day         `json:"day"`             // of the review
 	Next      units.Day         `json:"next"`            // of the visit that is decided on
 	Profile   screening.Profile `json:"profile"`         // as it was answered at the assessment
@@ -81,7 +83,7 @@ func (r Record) assess(l *log, day, next units.Day) (Review, error) {
 	if err != nil {
 		return Review{}, err
 	}
-	re := Review{Note: r.Note, Client: r.Client, Task: r.Task, Day: day, Next: next, Profile: r.Profile, Today: first.Today, Screening: first.Screening, Attended: attended}
+	re := Review{Note: r.Note, Client: r.Client, Task: r.Task, Tasks: r.Tasks, Day: day, Next: next, Profile: r.Profile, Today: first.Today, Screening: first.Screening, Attended: attended}
 	if re.InForce, err = r.phase(first.Week).Dates(r.Began, first.Screening.ReviewBy); err != nil {
 		return Review{}, field.At("/began", err)
 	}

@@ -149,7 +149,7 @@ func (v *ChangeAnswer) measure(sex body.Sex, age body.Age) {
 		if n.Measure != v.Test.Measure() {
 			continue
 		}
-		y := Yardstick{Norm: n, Applies: n.forPerson(sex, age)}
+		y := Yardstick{Norm: n, Applies: n.AppliesTo(sex, age)}
 		switch n.Statistic.Kind() {
 		case Detectable:
 			y.Reached = size.millionths > n.Value.millionths

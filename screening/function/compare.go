@@ -104,7 +104,7 @@ func (t table) standings(r Result, sex body.Sex, age body.Age) []NormAnswer {
 	}
 	var own []NormAnswer
 	for _, n := range printed {
-		if n.forPerson(sex, age) {
+		if n.AppliesTo(sex, age) {
 			own = append(own, n.standing(r))
 		}
 	}

@@ -52,9 +52,9 @@ func (n Norm) in(u Unit) int64 {
 	return n.Value.millionths
 }
 
-// forPerson reports whether the figure was printed for that sex and age. One
+// AppliesTo reports whether the figure was printed for that sex and age. One
 // for both sexes fits a sex not given.
-func (n Norm) forPerson(sex body.Sex, age body.Age) bool {
+func (n Norm) AppliesTo(sex body.Sex, age body.Age) bool {
 	return (n.Sex == 0 || n.Sex == sex) && n.Ages.Contains(age)
 }
 

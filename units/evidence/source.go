@@ -46,4 +46,4 @@ var sourceOf = sync.OnceValue(func() map[SourceID]Source {
 })
 
 // sources are kept by subject, one file each.
-var sources = [][]Source{effortSources, loadRepsSources, screeningSources, guidelineSources, exerciseSources, progressionSources, functionSources, volumeSources, besideSources, dailySources}
+var sources = [][]Source{effortSources, loadRepsSources, screeningSources, guidelineSources, exerciseSources, progressionSources, functionSources, volumeSources, besideSources, dailySources, choiceSources}

@@ -10,7 +10,7 @@ var (
 	ground = []string{"units/field", "units", "units/body", "units/evidence"}
 	first  = slices.Concat(ground, []string{"screening", "screening/function"})
 	// second leaves dose/onerm/fit out: it would bring gonum into every prescription.
-	second = slices.Concat(first, []string{"dose/exercise", "dose/equipment", "dose/setlog", "dose/onerm", "dose/volume", "dose/guideline"})
+	second = slices.Concat(first, []string{"dose/exercise", "dose/equipment", "dose/setlog", "dose/onerm", "dose/volume", "dose/guideline", "dose/choice"})
 )
 
 const gonum = "gonum.org/v1/gonum"
@@ -35,6 +35,7 @@ var mayImport = map[string][]string{
 	"dose/onerm/fit": slices.Concat(ground, []string{"dose/onerm", "dose/onerm/internal/bend", gonum}),
 	"dose/volume":    slices.Concat(ground, []string{"dose/exercise", "dose/setlog"}),
 	"dose/guideline": slices.Concat(first, []string{"dose/volume"}),
+	"dose/choice":    slices.Concat(first, []string{"dose/exercise", "dose/guideline"}),
 	// The forms of curves: onerm evaluates them, fit needs their slopes too.
 	"dose/onerm/internal/bend": {"units/field", "units"},
 

@@ -8,6 +8,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/beside"
+	"example.org/posology/dose/choice"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
@@ -29,6 +30,7 @@ import (
 var allFacts = map[string]iter.Seq[evidence.Fact]{
 	"dose":           dose.Facts(),
 	"dose/beside":    beside.Facts(),
+	"dose/choice":    choice.Facts(),
 	"dose/exercise":  exercise.Facts(),
 	"dose/guideline": guideline.Facts(),
 	"dose/onerm":     onerm.Facts(),
@@ -51,6 +53,7 @@ var allFacts = map[string]iter.Seq[evidence.Fact]{
 var allWords = map[string]evidence.Words{
 	"dose":          dose.Words().Copy(),
 	"dose/beside":   beside.Words().Copy(),
+	"dose/choice":   choice.Words().Copy(),
 	"dose/exercise": exercise.Words().Copy(),
 	"dose/onerm":    onerm.Words().Copy(),
 	"dose/rota":     rota.Words().Copy(),

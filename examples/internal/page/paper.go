@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strings"
 
+	"example.org/posology/dose/choice"
 	"example.org/posology/progression/record"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -97,6 +98,15 @@ const NoDevice = "This comes from an example of a library, which is no medical d
 
 // Quoted puts a person's own words in quotation marks.
 func Quoted(words string) string { return "“" + strings.TrimRight(words, ".") + "”" }
+
+// Task prints what the person wants to be able to do, and what a plan is made for, if that was said.
+func (p *Paper) Task(lead, words string, tasks []choice.Task) {
+	text, between := lead+": "+Quoted(words), ". We plan for: "
+	for _, t := range tasks {
+		text, between = text+between+t.String(), "; "
+	}
+	p.Para(text + ".")
+}
 
 func cite(facts []evidence.FactID) string {
 	ids := make([]string, len(facts))

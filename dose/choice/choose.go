@@ -1,0 +1,190 @@
+package choice
+
+import (
+	"slices"
+
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/guideline"
+	"example.org/posology/screening"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// A Wish is all that a choice depends on.
+type Wish struct {
+	Tasks     []Task            // the most wanted first; none is possible
+	Goal      guideline.Goal    // bone brings what loads it
+	Screening screening.Outcome // what was found, and the company
+	Little    bool              // comes once a week, or to half of the sessions or fewer
+	Named     bool              // exercises were asked for by name: only tests and aims are wanted
+}
+
+// Chosen is a list of exercises, the most wanted first, and the tests of the tasks.
+type Chosen struct {
+	Tasks    []Task     `json:"tasks,omitempty"`
+	Concerns []Concern  `json:"concerns,omitempty"`
+	Wanted   []Wanted   `json:"wanted,omitempty"`
+	Tests    []TaskTest `json:"tests,omitempty"`
+	// Reasons are about the list as a whole, and what the plan aims at beside its exercises.
+	Reasons []evidence.Reason `json:"reasons,omitempty"`
+}
+
+// Wanted is an exercise of the list.
+type Wanted struct {
+	Exercise exercise.ID       `json:"exercise"`
+	Reasons  []evidence.Reason `json:"reasons"` // why it, and why in this form
+}
+
+// Choose chooses by its tables alone, so that the same wish always gives the same list.
+func Choose(r Wish) Chosen {
+	c := chooser{r: r, found: concernsOf(r.Screening)}
+	if !r.Named {
+		c.collect()
+		c.form()
+		c.cut()
+	}
+	out := Chosen{Tasks: slices.Clone(r.Tasks), Concerns: c.found, Reasons: c.reasons(), Tests: c.checks()}
+	out.Reasons = append(out.Reasons, tells(r.Tasks))
+	for _, s := range c.order {
+		out.Wanted = append(out.Wanted, Wanted{c.variant[s], c.why[s]})
+	}
+	return out
+}
+
+// A chooser works out one list.
+type chooser struct {
+	r       Wish
+	found   []Concern
+	order   []slot
+	variant [numSlots]exercise.ID
+	why     [numSlots][]evidence.Reason
+	asked   [numSlots]bool // by a task, a concern or the goal
+	leads   [numSlots]bool // the first of what one of them asks for
+	left    []slot         // cut from the list
+}
+
+// A named template is asked for by a term of a code.
+type named struct {
+	template
+	code evidence.ReasonCode
+	term string
+	fact evidence.FactID
+}
+
+// templates are those of the request: tasks, concerns, the goal, being alone.
+func (c *chooser) templates() []named {
+	var list []named
+	for _, t := range c.r.Tasks {
+		list = append(list, named{forTask[t], codeForTask, t.String(), taskFact(t)})
+	}
+	for _, f := range c.found {
+		list = append(list, named{forConcern[f], codeForConcern, f.String(), concernFact(f)})
+	}
+	if c.r.Goal == guideline.Bone && !slices.Contains(c.found, bone) {
+		list = append(list, named{forBone, codeForGoal, guideline.Bone.String(), factGoalBone})
+	}
+	novice := c.r.Screening.Who.Training <= body.Novice
+	if novice {
+		list = append(list, named{beginner, codeForConcern, body.Novice.String(), factBeginner})
+	}
+	if novice && c.r.Screening.Setting <= screening.Alone {
+		list = append(list, named{alone, codeForConcern, screening.Alone.String(), factAlone})
+	}
+	return list
+}
+
+// collect puts the slots in order: the templates take turns, then the rest of the body.
+func (c *chooser) collect() {
+	list := c.templates()
+	for i := range numSlots {
+		for _, t := range list {
+			if int(i) < len(t.first) {
+				c.add(t.first[i])
+				c.leads[t.first[0]] = true
+			}
+		}
+	}
+	for _, s := range c.order {
+		c.asked[s] = true
+		for _, code := range []evidence.ReasonCode{codeForTask, codeForConcern, codeForGoal} {
+			c.say(s, code, list)
+		}
+	}
+	for s := range everybody {
+		c.add(s)
+	}
+	c.noLater(pull, latestPull)
+	c.noLater(push, latestPush)
+}
+
+// say names in one reason of a code the templates that ask for a slot.
+func (c *chooser) say(s slot, code evidence.ReasonCode, list []named) {
+	var terms []string
+	var facts []evidence.FactID
+	for _, t := range list {
+		if t.code == code && slices.Contains(t.first, s) {
+			terms, facts = append(terms, t.term), append(append(facts, t.fact), t.facts...)
+		}
+	}
+	if len(terms) > 0 {
+		slices.Sort(facts)
+		c.why[s] = append(c.why[s], evidence.Because(code, slices.Compact(facts)...).With(evidence.Terms("for", terms...)))
+	}
+}
+
+func (c *chooser) add(s slot) {
+	if !slices.Contains(c.order, s) {
+		c.order = append(c.order, s)
+	}
+}
+
+// noLater moves a slot forward to a place; one that would pass it stays where it is.
+// The pull comes first, so it stands before the push.
+func (c *chooser) noLater(s slot, at int) {
+	if i := slices.Index(c.order, s); i > at {
+		c.order = slices.Insert(slices.Delete(c.order, i, i+1), at, s)
+	}
+}
+
+// form takes the hardest variant of each slot that no template caps.
+func (c *chooser) form() {
+	list := c.templates()
+	for s, row := range variants {
+		usual := len(row) - 1
+		at, by := usual, named{}
+		for _, t := range list {
+			if limit, some := t.caps[slot(s)]; some && slices.Index(row, limit) < at {
+				at, by = slices.Index(row, limit), t
+			}
+		}
+		c.variant[s] = row[at]
+		if len(c.why[s]) == 0 {
+			c.why[s] = []evidence.Reason{evidence.Because(codeWhole, factWhole)}
+		}
+		if at < usual {
+			c.why[s] = append(c.why[s], evidence.Because(codeGentler, by.fact).With(evidence.ID("usual", row[usual]), evidence.Term("for", by.term)))
+		}
+		for i := range c.why[s] {
+			c.why[s][i] = c.why[s][i].With(evidence.ID("exercise", row[at]))
+		}
+	}
+}
+
+// Why returns why an exercise of the list was chosen, nothing for one that was not.
+func (c Chosen) Why(id exercise.ID) []evidence.Reason {
+	for _, w := range c.Wanted {
+		if w.Exercise == id {
+			return w.Reasons
+		}
+	}
+	return nil
+}
+
+// Said returns the reasons of the choice as a whole, and those of its tests.
+func (c Chosen) Said() []evidence.Reason {
+	list := slices.Clone(c.Reasons)
+	for _, k := range c.Tests {
+		list = append(list, k.Reasons...)
+	}
+	return list
+}

@@ -1,0 +1,179 @@
+package choice
+
+import (
+	"fmt"
+	"iter"
+	"slices"
+	"strings"
+
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// Facts of this package's own.
+const (
+	factOrder          evidence.FactID = "choice.order"
+	factWhole          evidence.FactID = "choice.whole-body"
+	factMost           evidence.FactID = "choice.most"
+	factFew            evidence.FactID = "choice.few"
+	factBeginner       evidence.FactID = "choice.beginner"
+	factAlone          evidence.FactID = "choice.alone"
+	factGoalBone       evidence.FactID = "choice.goal-bone"
+	factTests          evidence.FactID = "choice.tests"
+	factOwnValue       evidence.FactID = "choice.own-value"
+	factStairTimes     evidence.FactID = "choice.stair-times"
+	factHipWeaker      evidence.FactID = "choice.hip-weaker"
+	factHipPress       evidence.FactID = "choice.hip-press-and-abduction"
+	factJointExercise  evidence.FactID = "choice.joint-exercise"
+	factJointTests     evidence.FactID = "choice.joint-tests"
+	factChairUpward    evidence.FactID = "choice.chair-upward"
+	factHeavierGlucose evidence.FactID = "choice.heavier-for-glucose"
+	factFloorChain     evidence.FactID = "choice.floor-chaining"
+	factFloorSteps     evidence.FactID = "choice.floor-steps"
+	factNotOnFloor     evidence.FactID = "choice.not-on-the-floor"
+
+	// Facts of package guideline: how many exercises, and which where time is short.
+	factManySource evidence.FactID = "guideline.acsm2009-older-physical-activity.exercises"
+	factFewSource  evidence.FactID = "guideline.iversen2021-time-efficient.exercises"
+)
+
+var ownFacts = []evidence.Fact{
+	{ID: factOrder, Basis: evidence.Design,
+		Value: "tasks, concerns and the goal of bone take turns in naming movements, then come the rest of the body; a pull stands before the push, and there is one push at most, so that pulls get as many sets or more; both stand among the first five, so that arms have had a turn where minutes run short"},
+	{ID: factWhole, Value: "movements for everybody, in this order: " + slotNames(everySlot()), Basis: evidence.Design},
+	{ID: factMost, Basis: evidence.Design, From: []evidence.FactID{factManySource},
+		Value: fmt.Sprintf("at most %d exercises; in frailty as few of %d to %d as train every main muscle; what others train too is cut first. Main muscles: %s", most, least, most, muscleNames())},
+	{ID: factFew, Basis: evidence.Design, From: []evidence.FactID{factFewSource},
+		Value: fmt.Sprintf("%d exercises for who comes little, with one of the legs, a pull and a push among them", little)},
+	{ID: factBeginner, Basis: evidence.Design, Value: "a beginner steps up without a weight first" + capNames(beginner)},
+	{ID: factAlone, Basis: evidence.Design, Value: "a beginner with nobody at hand pushes at a counter, where a set ends without help" + capNames(alone)},
+	{ID: factGoalBone, Basis: evidence.Design, Value: "with the goal of bone what loads hips and spine comes first: " + slotNames(forBone.first)},
+	{ID: factTests, Basis: evidence.Design, Value: "each task is tried itself or by a test of function that lies near it, at the start and at each review: " + testNames()},
+	{ID: factOwnValue, Basis: evidence.Design, Value: "where no norm or detectable change is held for a test and the person, their own earlier result under the same conditions is what a later one is held against, and no change is called real"},
+	{ID: factStairTimes, Source: "stairtimes2011", Locator: "abstract", Basis: evidence.Published,
+		Value: "mean times over 3 steps as fast as is safe, up and down, 513 people of 70 and more: " + stairTexts()},
+	{ID: factHipWeaker, Source: "thastrength2015", Locator: "abstract", Basis: evidence.Published,
+		Value: "3 months after a hip replacement the operated leg was 18 % weaker than the other in the leg press and 15 % in abduction, 60 people"},
+	{ID: factHipPress, Source: "winther2018", Locator: "abstract", Basis: evidence.Published,
+		Value: "after a hip replacement leg press and abduction, supervised, 3 times a week to 3 months: stronger at 3 and 6 months, equal at 12, 60 people"},
+	{ID: factJointExercise, Source: "ng226", Via: "digests of the guideline", Basis: evidence.Secondary,
+		Value: "exercise is offered to everybody with osteoarthritis; pain may rise at first"},
+	{ID: factJointTests, Source: "dobson2013", Locator: "abstract as reprinted", Basis: evidence.Published,
+		Value: "with osteoarthritis of hip or knee, or the joint replaced: 30-s chair stand, 40-m fast walk, stairs; then timed up and go and 6-min walk"},
+	{ID: factChairUpward, Source: "cbedelphi2014", Locator: "abstract", Basis: evidence.Published,
+		Value: "16 experts: work on a chair is a step on a way upward, with progress expected; the chair steadies sitting and standing work"},
+	{ID: factHeavierGlucose, Source: "kanaley2022", Via: "a list of the consensus statements", Basis: evidence.Secondary,
+		Value: "in type 2 diabetes strength work at higher loads helps glucose more"},
+	{ID: factFloorChain, Source: "floorreview2020", Locator: "abstract", Basis: evidence.Published,
+		Value: "getting up from the floor learnt by backward chaining: 7 studies, 446 people at risk of falls, mean age 82: better at rising, and mobility; fear perhaps"},
+	{ID: factFloorSteps, Source: "reece1996", Via: "a teaching page for physiotherapists", Basis: evidence.Secondary,
+		Value: "steps, each ending upright again before the next is added: by a chair; one knee to a raised pad; one knee to the floor; both knees; hands down; side sitting; lying"},
+	{ID: factNotOnFloor, Basis: evidence.Design,
+		Value: "not practised on the floor: alone, with a vertebral fracture of less than 6 months, a hip under its time, a knee that cannot bend or bear, or a drop of pressure on standing"},
+}
+
+// taskFact names the fact that prints the row of a task.
+func taskFact(t Task) evidence.FactID { return madeFact("choice.task.", t.String()) }
+
+// concernFact names the fact that prints the row of a concern.
+func concernFact(c Concern) evidence.FactID { return madeFact("choice.concern.", c.String()) }
+
+func madeFact(prefix, text string) evidence.FactID {
+	return evidence.FactID(prefix + strings.ReplaceAll(text, " ", "-"))
+}
+
+// Facts yields the facts behind the choice: its tables, and what publications say.
+func Facts() iter.Seq[evidence.Fact] {
+	return func(yield func(evidence.Fact) bool) {
+		list := slices.Clone(ownFacts)
+		for t := range Tasks() {
+			list = append(list, evidence.Fact{ID: taskFact(t), Basis: evidence.Design, Value: "for " + t.String() + " first: " + slotNames(forTask[t].first) + capNames(forTask[t])})
+		}
+		for c := range Concerns() {
+			row := forConcern[c]
+			list = append(list, evidence.Fact{ID: concernFact(c), Basis: evidence.Design, From: row.facts,
+				Value: "with regard to " + c.String() + " first: " + slotNames(row.first) + capNames(row)})
+		}
+		for _, f := range list {
+			if !yield(f) {
+				return
+			}
+		}
+	}
+}
+
+func everySlot() []slot {
+	var list []slot
+	for s := range everybody {
+		list = append(list, s)
+	}
+	return list
+}
+
+// slotNames lists the usual exercise of each slot.
+func slotNames(list []slot) string {
+	names := make([]string, len(list))
+	for i, s := range list {
+		names[i] = string(variants[s][len(variants[s])-1])
+	}
+	return strings.Join(names, ", ")
+}
+
+// capNames lists what is taken of capped slots, in the order of the slots.
+func capNames(t template) string {
+	var names []string
+	for s := range numSlots {
+		if id, some := t.caps[s]; some {
+			names = append(names, string(id))
+		}
+	}
+	if len(names) == 0 {
+		return ""
+	}
+	return "; nothing harder than " + strings.Join(names, ", ")
+}
+
+func muscleNames() string {
+	names := make([]string, len(mainMuscles))
+	for i, group := range mainMuscles {
+		names[i] = strings.Join(textsOf(group), " or ")
+	}
+	return strings.Join(names, ", ")
+}
+
+func testNames() string {
+	var list []string
+	add := func(of string, t template) {
+		var names []string
+		if t.trial != 0 {
+			names = append(names, t.trial.String())
+		}
+		if len(t.tests) > 0 {
+			names = append(names, textsOf(t.tests)...)
+		}
+		if len(names) > 0 {
+			list = append(list, of+" by "+strings.Join(names, " and "))
+		}
+	}
+	for t := range Tasks() {
+		add(t.String(), forTask[t])
+	}
+	for c := range Concerns() {
+		add(c.String(), forConcern[c])
+	}
+	return strings.Join(list, "; ")
+}
+
+func stairTexts() string {
+	list := make([]string, len(stairNorms))
+	for i, row := range stairNorms {
+		ages := fmt.Sprintf("%d-%d", row.from, row.to)
+		if row.to == 0 {
+			ages = fmt.Sprintf("%d and over", row.from)
+		}
+		list[i] = fmt.Sprintf("%s, %s: %.2f and %.2f s", plural[row.sex], ages, row.up, row.down)
+	}
+	return strings.Join(list, "; ")
+}
+
+var plural = map[body.Sex]string{body.Male: "men", body.Female: "women"}

@@ -1,0 +1,115 @@
+package choice
+
+import (
+	"example.org/posology/dose/exercise"
+	"example.org/posology/screening/function"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// slot is a movement that has a place in a plan.
+type slot uint8
+
+const (
+	rise slot = iota
+	pull
+	hinge
+	push
+	calf
+	side
+	trunk
+	shoulder
+	shin
+	carry // those above are chosen for everybody, in this order
+	step
+	back
+	thigh
+	numSlots
+
+	everybody = carry + 1
+)
+
+// variants of each slot are steps of one ladder, the easiest first; the last is
+// wanted of whom nothing caps.
+var variants = [numSlots][]exercise.ID{
+	rise:     {"supported-sit-to-stand", "sit-to-stand", "dumbbell-sit-to-stand", "goblet-squat"},
+	pull:     {"seated-one-arm-row", "one-arm-dumbbell-row"},
+	hinge:    {"seated-hip-hinge", "hip-hinge-practice", "one-dumbbell-hinge", "dumbbell-romanian-deadlift"},
+	push:     {"wall-push-up", "counter-push-up", "dumbbell-floor-press"},
+	calf:     {"standing-calf-raise", "dumbbell-calf-raise"},
+	side:     {"standing-leg-out"},
+	trunk:    {"standing-brace", "dead-bug"},
+	shoulder: {"arm-raise", "seated-scaption-raise"},
+	shin:     {"toe-raise"},
+	carry:    {"supported-march", "farmers-carry"},
+	step:     {"supported-step-up", "step-up", "dumbbell-step-up"},
+	back:     {"back-extension"},
+	thigh:    {"seated-leg-straightening"},
+}
+
+// A template is what a task, a concern or a goal asks for.
+type template struct {
+	first []slot               // the most useful first
+	caps  map[slot]exercise.ID // nothing harder than this
+	tests []function.Test
+	trial TaskTrial
+	aim   evidence.ReasonCode // of the plan beside its exercises
+	facts []evidence.FactID   // beside the one that prints the row
+}
+
+var forTask = map[Task]template{
+	Stairs:         {first: []slot{step, rise, calf, side, shin}, tests: stands, trial: stairTime},
+	FloorRise:      {first: []slot{rise, step, pull, push, trunk, hinge}, tests: stands, trial: floorTime, aim: codeFloorAim, caps: map[slot]exercise.ID{push: "counter-push-up"}},
+	Shopping:       {first: []slot{carry, hinge, pull, rise}, tests: grip, trial: carryTen},
+	LiftGrandchild: {first: []slot{rise, hinge, pull, carry, trunk}, tests: stands, trial: loadedRise},
+	Garden:         {first: []slot{hinge, rise, carry, pull, trunk}, tests: stands, trial: kneeLift},
+	CarryPack:      {first: []slot{step, carry, hinge, pull, calf}, tests: grip, trial: kneeLift},
+	ChairRise:      {first: []slot{rise, side, calf}, tests: []function.Test{function.ChairStand30, function.FiveSitToStands}},
+}
+
+// Tests of function that several rows ask for.
+var (
+	stands = []function.Test{function.ChairStand30}
+	grip   = []function.Test{function.Grip}
+)
+
+var forConcern = map[Concern]template{
+	hip: {first: []slot{side, rise, step}, tests: stands, facts: []evidence.FactID{factHipWeaker, factHipPress, factJointTests},
+		caps: map[slot]exercise.ID{rise: "dumbbell-sit-to-stand", hinge: "one-dumbbell-hinge", step: "supported-step-up", push: "counter-push-up"}},
+	knee: {first: []slot{rise, thigh, side}, tests: stands, facts: []evidence.FactID{factJointExercise, factJointTests},
+		caps: map[slot]exercise.ID{rise: "dumbbell-sit-to-stand", hinge: "one-dumbbell-hinge", step: "supported-step-up", push: "counter-push-up"}},
+	spine: {first: []slot{back, hinge, rise},
+		caps: map[slot]exercise.ID{rise: "dumbbell-sit-to-stand", hinge: "one-dumbbell-hinge", push: "counter-push-up", step: "supported-step-up"}},
+	bone: {first: []slot{hinge, rise, back},
+		caps: map[slot]exercise.ID{push: "counter-push-up"}},
+	frailty: {first: []slot{rise, pull, side, calf}, tests: []function.Test{function.PhysicalPerformance}, facts: []evidence.FactID{factChairUpward},
+		caps: map[slot]exercise.ID{rise: "sit-to-stand", pull: "seated-one-arm-row", hinge: "hip-hinge-practice", push: "wall-push-up", calf: "standing-calf-raise",
+			trunk: "standing-brace", shoulder: "arm-raise", carry: "supported-march", step: "supported-step-up"}},
+	falls: {first: []slot{rise, calf, side, shin}, tests: []function.Test{function.FourStageBalance, function.TimedUpAndGo},
+		caps: map[slot]exercise.ID{rise: "dumbbell-sit-to-stand", hinge: "one-dumbbell-hinge", push: "counter-push-up", trunk: "standing-brace", carry: "supported-march", step: "supported-step-up"}},
+	diabetes: {first: []slot{rise, hinge, pull, push}, facts: []evidence.FactID{factHeavierGlucose}},
+}
+
+// forBone is the goal of bone: what loads hips and spine first.
+var forBone = template{first: []slot{rise, hinge, back}}
+
+// For a beginner, and for one with nobody at hand.
+var (
+	beginner = template{caps: map[slot]exercise.ID{step: "step-up"}}
+	alone    = template{caps: map[slot]exercise.ID{push: "counter-push-up"}}
+)
+
+// latestPull and latestPush are the last places, from 0, at which pull and push stand,
+// so that arms have had a turn where minutes run short.
+const (
+	latestPull = 2
+	latestPush = 4
+)
+
+// mainMuscles are what a plan leaves without work at most by choice: of each row
+// one is enough.
+var mainMuscles = [][]body.Muscle{
+	{body.Quadriceps}, {body.GluteusMaximus}, {body.GluteusMedius}, {body.Hamstrings}, {body.Gastrocnemius}, {body.TibialisAnterior},
+	{body.LatissimusDorsi, body.Rhomboids}, {body.ErectorSpinae}, {body.RectusAbdominis, body.Obliques}, {body.PectoralisMajor},
+	{body.AnteriorDeltoid, body.LateralDeltoid}, {body.RotatorCuff}, {body.BicepsBrachii, body.BrachialisBrachioradialis}, {body.TricepsBrachii},
+}

@@ -1,0 +1,79 @@
+package choice
+
+import (
+	"sync"
+
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// Codes of the reasons that this package gives. They are stable.
+const (
+	codeMade       evidence.ReasonCode = "choice.made"
+	codeFew        evidence.ReasonCode = "choice.few"
+	codeLeft       evidence.ReasonCode = "choice.left"
+	codeForTask    evidence.ReasonCode = "choice.for-task"
+	codeForConcern evidence.ReasonCode = "choice.for-concern"
+	codeForGoal    evidence.ReasonCode = "choice.for-goal"
+	codeWhole      evidence.ReasonCode = "choice.whole"
+	codeGentler    evidence.ReasonCode = "choice.gentler"
+	codeFloorAim   evidence.ReasonCode = "choice.floor-aim"
+	codeFloorLater evidence.ReasonCode = "choice.floor-later"
+	codeTestedLegs evidence.ReasonCode = "choice.tested-legs"
+	codeTested     evidence.ReasonCode = "choice.tested"
+	codeTest       evidence.ReasonCode = "choice.test"
+	codeNoneHeld   evidence.ReasonCode = "choice.none-held"
+	codeNorm       evidence.ReasonCode = "choice.norm"
+	codeNoNorm     evidence.ReasonCode = "choice.no-norm"
+	codeStairNorm  evidence.ReasonCode = "choice.stair-norm"
+	codeChange     evidence.ReasonCode = "choice.change"
+	codeNoChange   evidence.ReasonCode = "choice.no-change"
+)
+
+// Words returns what this package's reasons say. It is made once.
+func Words() evidence.Lexicon { return lexicon() }
+
+var lexicon = sync.OnceValue(func() evidence.Lexicon { return units.Must(evidence.NewLexicon(words)) })
+
+var words = evidence.Words{
+	codeMade: {Clinician: "No exercises were asked for; {n} were chosen. Tasks: {tasks}. With regard to: {concerns}."},
+	codeFew: {
+		Client:    "We keep it to a few exercises, so that they fit into your week.",
+		Clinician: "Comes little: {n} exercises, with one of the legs, a pull and a push among them.",
+	},
+	codeLeft: {Clinician: "Not taken, since the list is long enough: {exercises}."},
+
+	codeForTask: {
+		Client:    "This one is for {for}.",
+		Clinician: "{exercise}: chosen for {for}.",
+	},
+	codeForConcern: {Clinician: "{exercise}: chosen with regard to {for}."},
+	codeForGoal:    {Clinician: "{exercise}: chosen for the goal of {for}."},
+	codeWhole:      {Clinician: "{exercise}: chosen so that the whole body is trained."},
+	codeGentler:    {Clinician: "{exercise} rather than {usual}, with regard to {for}."},
+
+	codeFloorAim: {
+		Client:    "Our aim is that you get up from the floor by yourself. We practise it with you in small steps; please do not try it alone yet.",
+		Clinician: "Aim: getting up from the floor by backward chaining, with somebody trained beside: each step ends upright again, and the next is added when all before are sure. By a chair; one knee to a raised pad; one knee to the floor; both knees; hands down; side sitting; lying.",
+	},
+	codeFloorLater: {
+		Client:    "Our aim is that you get up from the floor by yourself. We begin with what makes you strong for it; the floor itself comes later, with one of us beside you.",
+		Clinician: "Aim for later: getting up from the floor by backward chaining, with somebody trained beside. Not yet: limits, or the company, keep the plan off the floor.",
+	},
+
+	codeTestedLegs: {
+		Client:    "To see how it goes, we test how you move, now and again when we look at the plan.",
+		Clinician: "No task was named; tested at the start and at each review all the same.",
+	},
+	codeTested: {
+		Client:    "To see how it goes, we test you now and again when we look at the plan: {for}.",
+		Clinician: "Tested at the start and at each review: {for}.",
+	},
+	codeTest:      {Clinician: "For {for}: {test}."},
+	codeNoneHeld:  {Clinician: "{test}: neither a norm nor a detectable change is held for this person; their own earlier result is what it is held against, and no change is called real."},
+	codeNorm:      {Clinician: "{test}: {figures}."},
+	codeNoNorm:    {Clinician: "{test}: no norm is held for this person; their own earlier result is what it is held against."},
+	codeStairNorm: {Clinician: "Over 3 steps as fast as is safe, people of this sex and age took {up} s up and {down} s down on average; other stairs have no norm."},
+	codeChange:    {Clinician: "{test}: what a change has to be above to be more than noise: {figures}."},
+	codeNoChange:  {Clinician: "{test}: no detectable change is held for this person; none is called real."},
+}
