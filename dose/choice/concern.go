@@ -19,7 +19,7 @@ const (
 	hip                     // "hip"
 	knee                    // "knee"
 	spine                   // "spine": a broken vertebra
-	bone                    // "bone": thin bones
+	bone                    // "bone": of low density
 	frailty                 // "frailty"
 	falls                   // "falls": or not steady
 	diabetes                // "diabetes"
@@ -41,19 +41,20 @@ func (c *Concern) UnmarshalText(text []byte) error { return concerns.Unmarshal(t
 
 // ofCodes is the one table from the codes of screening's findings to concerns.
 var ofCodes = map[screening.Code][]Concern{
-	"total_hip_replacement":  {hip},
-	"total_knee_replacement": {knee},
+	"total_hip_replacement": {hip}, "osteoarthritis_hip": {hip}, "hip_fracture": {hip, falls},
+	"total_knee_replacement": {knee}, "osteoarthritis_knee": {knee},
 
 	"vertebral_fracture":                   {spine, bone},
 	"osteoporosis_with_vertebral_fracture": {spine, bone},
-	"osteoporosis":                         {bone},
-	"osteoporosis_uk":                      {bone},
-	"osteoporosis_essa":                    {bone},
-	"osteoporosis_essa_dose":               {bone},
+	"osteoporosis":                         {bone}, "spine_not_seen": {bone},
+	"osteoporosis_uk":        {bone},
+	"osteoporosis_essa":      {bone},
+	"osteoporosis_essa_dose": {bone},
 
 	"frailty": {frailty}, "frailty_dose": {frailty},
 	"cfs_level_5": {frailty}, "cfs_level_6": {frailty}, "cfs_level_7": {frailty}, "cfs_level_8": {frailty}, "cfs_level_9": {frailty},
 
+	"dizziness_on_standing": {falls}, "dizziness_spinning": {falls}, "poor_sight": {falls},
 	"falls_risk": {falls}, "parkinsons": {falls}, "vertigo": {falls}, "autonomic_neuropathy_postural_hypotension": {falls},
 
 	"diabetes": {diabetes}, "diabetes_t1": {diabetes}, "diabetes_t2": {diabetes},
