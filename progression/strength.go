@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/internal/given"
+	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -23,7 +24,7 @@ func (c *Course) strength(forCounts bool) onerm.Ability {
 		return onerm.Ability{}
 	}
 	if !r.Exercise.OneSided || r.Side != body.Both {
-		return c.strengthOf(r.Side, forCounts)
+		return c.ruledBy(c.strengthOf(r.Side, forCounts))
 	}
 	a, b := c.strengthOf(body.Left, forCounts), c.strengthOf(body.Right, forCounts)
 	if !a.Known() || !b.Known() {
@@ -31,6 +32,18 @@ func (c *Course) strength(forCounts bool) onerm.Ability {
 	}
 	a.Log, a.Variance = min(a.Log, b.Log), max(a.Variance, b.Variance)
 	a.AtLeast, a.Untold = a.AtLeast && b.AtLeast, a.Untold || b.Untold
+	return c.ruledBy(a)
+}
+
+// ruledBy lets the load rise without a reserve told where the policy's rule goes by
+// rating, and every set of the last visit was rated low enough for it.
+func (c *Course) ruledBy(a onerm.Ability) onerm.Ability {
+	sets := c.Log[len(c.Log)-1].Sets
+	if c.Policy.Rule != rule.NameOMNIBelow8 || len(sets) == 0 {
+		return a
+	}
+	answer, err := rated(sets)
+	a.Untold = a.Untold && (err != nil || answer.Advice != rule.Raise)
 	return a
 }
 
@@ -140,10 +153,15 @@ func (c *Course) moved() units.Mass {
 }
 
 // allows returns the most repetitions of a weight that the chance allows with the
-// reserve asked for today, within every limit; false where nothing is known.
+// reserve asked for today, within every limit; false where nothing is known. Where the
+// body moves too, of a weight that was done what was done with it tells more than what
+// is known of the body, which is little: the count goes on from it.
 func (n *now) allows(each units.Mass) (int, bool) {
 	if !n.c.Request.Exercise.MovesBody {
 		return n.f.Allows(each, n.lastFor(each))
+	}
+	if each <= n.seen.Base {
+		return 0, false
 	}
 	count, ok := n.mostBy(n.strength, each)
 	if each > n.most {
