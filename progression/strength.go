@@ -56,7 +56,8 @@ func (c *Course) strengthOf(side body.Side, forCounts bool) (a onerm.Ability) {
 	for i := range c.Log {
 		v := &c.Log[i]
 		for j := range r.Estimates {
-			if e := &r.Estimates[j]; e.Day > after && (e.Day <= v.Day) && (e.Side == side || e.Side == body.Both) && !r.Exercise.MovesBody {
+			e := &r.Estimates[j]
+			if e.Day > after && e.Day <= v.Day && (e.Side == side || e.Side == body.Both) && !r.Exercise.MovesBody && r.Says(e.Day, v.Day) {
 				a = a.Tested(*e)
 			}
 		}
