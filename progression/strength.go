@@ -2,7 +2,9 @@ package progression
 
 import (
 	"math"
+	"slices"
 
+	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
@@ -18,15 +20,15 @@ import (
 // where no repetitions are counted. Loads go by all visits; for counts those are passed
 // over at which the dose was done and no reserve was told, or the count would fall from
 // visit to visit of somebody who never tells it.
-func (c *Course) strength(forCounts bool) onerm.Ability {
+func (c *Course) strength(tests []onerm.Estimate, forCounts bool) onerm.Ability {
 	r := &c.Request
 	if r.Exercise.Measure != exercise.Repetitions {
 		return onerm.Ability{}
 	}
 	if !r.Exercise.OneSided || r.Side != body.Both {
-		return c.ruledBy(c.strengthOf(r.Side, forCounts))
+		return c.ruledBy(c.strengthOf(tests, r.Side, forCounts))
 	}
-	a, b := c.strengthOf(body.Left, forCounts), c.strengthOf(body.Right, forCounts)
+	a, b := c.strengthOf(tests, body.Left, forCounts), c.strengthOf(tests, body.Right, forCounts)
 	if !a.Known() || !b.Known() {
 		return onerm.Ability{}
 	}
@@ -47,17 +49,29 @@ func (c *Course) ruledBy(a onerm.Ability) onerm.Ability {
 	return a
 }
 
+// tests are those of the exercise and hold that a dose may rest on.
+func (c *Course) tests() []onerm.Estimate {
+	r := &c.Request
+	if len(r.Estimates) == 0 || r.Exercise.MovesBody {
+		return nil
+	}
+	own := slices.DeleteFunc(slices.Clone(r.Estimates), func(e onerm.Estimate) bool {
+		return e.Exercise != r.Exercise.ID || e.Hold != r.Exercise.Hold
+	})
+	usable, _ := dose.WeekRequest{Day: c.Day, Screening: r.Screening, Estimates: own}.Usable()
+	return usable.Estimates
+}
+
 // strengthOf folds the tests and visits of a side, each on its day.
-func (c *Course) strengthOf(side body.Side, forCounts bool) (a onerm.Ability) {
+func (c *Course) strengthOf(tests []onerm.Estimate, side body.Side, forCounts bool) (a onerm.Ability) {
 	r, after := &c.Request, units.Day(0)
 	if s := r.Performed; s != nil && len(r.Estimates) == 0 {
 		a = c.seen(a, 1, 0, []setlog.Set{*s})
 	}
 	for i := range c.Log {
 		v := &c.Log[i]
-		for j := range r.Estimates {
-			e := &r.Estimates[j]
-			if e.Day > after && e.Day <= v.Day && (e.Side == side || e.Side == body.Both) && !r.Exercise.MovesBody && r.Says(e.Day, v.Day) {
+		for j := range tests {
+			if e := &tests[j]; e.Day > after && e.Day <= v.Day && (e.Side == side || e.Side == body.Both) {
 				a = a.Tested(*e)
 			}
 		}
