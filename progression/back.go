@@ -55,9 +55,14 @@ func (n *now) beginsLighter() bool {
 	return n.back != nil && n.back.Anew && n.lightest() < n.seen.Base
 }
 
-// again begins with the lightest weight.
+// anew begins with the lightest weight; where it was that before, with no more
+// repetitions.
 func (n *now) anew(s dose.Step) dose.Step {
-	s = dose.Step{Load: min(n.lightest(), s.Load), Last: s.Last, Count: n.bottom(), Sets: 1}
+	count := n.bottom()
+	if s.Load <= n.lightest() {
+		count = min(count, s.Count)
+	}
+	s = dose.Step{Load: min(n.lightest(), s.Load), Last: s.Last, Count: count, Sets: 1}
 	if s.Load < s.Last && !n.alone() && n.seesTechnique() && n.seen.Gates.Advice < rule.Ease && !n.dayIsLighter() {
 		s.Steps = 1
 	}
