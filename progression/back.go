@@ -3,6 +3,7 @@ package progression
 import (
 	"errors"
 	"fmt"
+	"math"
 
 	"example.org/posology/dose"
 	"example.org/posology/progression/internal/given"
@@ -107,12 +108,16 @@ func (n *now) comeBack(s dose.Step) (fit, error) {
 }
 
 // repsAfter returns how many repetitions of a weight the chance allows once strength
-// has fallen to a share: as many as now of a weight as much heavier.
+// has fallen to a share: as many as now of a weight as much heavier; where nothing is
+// known, as many fewer as the equation of doses takes off what was asked.
 func (n *now) repsAfter(each units.Mass, strength units.Fraction) int {
 	heavier, err := each.Scale(1/strength, units.Up)
 	if err != nil {
 		return 0
 	}
-	count, _ := n.allows(heavier)
-	return count
+	if count, ok := n.allows(heavier); ok && !n.c.Request.Exercise.MovesBody {
+		return count
+	}
+	failure := float64(n.step.Count) + float64(n.out.Reserve.Least)
+	return n.step.Count - int(math.Ceil((failure+epleyReps)*float64(1-strength)))
 }

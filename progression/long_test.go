@@ -137,9 +137,12 @@ func TestNextChoosesTheTest(t *testing.T) {
 	}
 	c.Request.Estimates = tests
 	d := nextOf(t, c)
-	one, _ := onerm.Ability{}.Tested(tests[0]).OneRM()
-	other, _ := onerm.Ability{}.Tested(tests[2]).OneRM()
-	share, err := d.Next.Load.Each().Share(min(one, other))
+	v, least := last(&c), units.MaxMass // the tests, then the visit, in which both sides did the same
+	for _, e := range []onerm.Estimate{tests[0], tests[2]} {
+		one, _ := onerm.Ability{}.Tested(e).Seen(v.Plan.Sets, v.Plan.Reserve.Least, v.Sets[:2]...).OneRM()
+		least = min(least, one)
+	}
+	share, err := d.Next.Load.Each().Share(least)
 	if err != nil || d.Next.Share != share || len(d.Next.Unused) != 2 {
 		t.Errorf("%v of the weaker side, want %v; unused %+v", d.Next.Share, share, d.Next.Unused)
 	}

@@ -32,7 +32,9 @@ func (n *now) fit(s dose.Step) fit {
 		most, known = n.allows(lighter)
 	}
 	if s.Load == n.seen.Base {
-		most, known = n.counted(s.Load)
+		if most, known = n.counted(s.Load); !known {
+			most, known = s.Count, true
+		}
 		most = min(most, n.nearest())
 	}
 	if !n.counts() || !known || s.Load == from.Load && most >= s.Count {

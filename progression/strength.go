@@ -2,11 +2,14 @@ package progression
 
 import (
 	"math"
+	"slices"
 
+	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/internal/given"
+	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -17,33 +20,58 @@ import (
 // where no repetitions are counted. Loads go by all visits; for counts those are passed
 // over at which the dose was done and no reserve was told, or the count would fall from
 // visit to visit of somebody who never tells it.
-func (c *Course) strength(forCounts bool) onerm.Ability {
+func (c *Course) strength(tests []onerm.Estimate, forCounts bool) onerm.Ability {
 	r := &c.Request
 	if r.Exercise.Measure != exercise.Repetitions {
 		return onerm.Ability{}
 	}
 	if !r.Exercise.OneSided || r.Side != body.Both {
-		return c.strengthOf(r.Side, forCounts)
+		return c.ruledBy(c.strengthOf(tests, r.Side, forCounts))
 	}
-	a, b := c.strengthOf(body.Left, forCounts), c.strengthOf(body.Right, forCounts)
+	a, b := c.strengthOf(tests, body.Left, forCounts), c.strengthOf(tests, body.Right, forCounts)
 	if !a.Known() || !b.Known() {
 		return onerm.Ability{}
 	}
 	a.Log, a.Variance = min(a.Log, b.Log), max(a.Variance, b.Variance)
 	a.AtLeast, a.Untold = a.AtLeast && b.AtLeast, a.Untold || b.Untold
+	return c.ruledBy(a)
+}
+
+// ruledBy lets the load rise without a reserve told where the policy's rule goes by
+// rating, and every set of the last visit was rated low enough for it.
+func (c *Course) ruledBy(a onerm.Ability) onerm.Ability {
+	sets := c.Log[len(c.Log)-1].Sets
+	if c.Policy.Rule != rule.NameOMNIBelow8 || len(sets) == 0 {
+		return a
+	}
+	answer, err := rated(sets)
+	a.Untold = a.Untold && (err != nil || answer.Advice != rule.Raise)
 	return a
 }
 
+// tests are those of the exercise and hold that a dose may rest on.
+func (c *Course) tests() []onerm.Estimate {
+	r := &c.Request
+	if len(r.Estimates) == 0 || r.Exercise.MovesBody {
+		return nil
+	}
+	own := slices.DeleteFunc(slices.Clone(r.Estimates), func(e onerm.Estimate) bool {
+		return e.Exercise != r.Exercise.ID || e.Hold != r.Exercise.Hold
+	})
+	usable, _ := dose.WeekRequest{Day: c.Day, Screening: r.Screening, Estimates: own}.Usable()
+	return usable.Estimates
+}
+
 // strengthOf folds the tests and visits of a side, each on its day.
-func (c *Course) strengthOf(side body.Side, forCounts bool) (a onerm.Ability) {
+func (c *Course) strengthOf(tests []onerm.Estimate, side body.Side, forCounts bool) (a onerm.Ability) {
 	r, after := &c.Request, units.Day(0)
 	if s := r.Performed; s != nil && len(r.Estimates) == 0 {
 		a = c.seen(a, 1, 0, []setlog.Set{*s})
 	}
 	for i := range c.Log {
 		v := &c.Log[i]
-		for j := range r.Estimates {
-			if e := &r.Estimates[j]; e.Day > after && (e.Day <= v.Day) && (e.Side == side || e.Side == body.Both) && !r.Exercise.MovesBody {
+		for j := range tests {
+			if e := &tests[j]; e.Day > after && e.Day <= v.Day && (e.Side == side || e.Side == body.Both) {
 				a = a.Tested(*e)
 			}
 		}
@@ -140,10 +168,15 @@ func (c *Course) moved() units.Mass {
 }
 
 // allows returns the most repetitions of a weight that the chance allows with the
-// reserve asked for today, within every limit; false where nothing is known.
+// reserve asked for today, within every limit; false where nothing is known. Where the
+// body moves too, of a weight that was done what was done with it tells more than what
+// is known of the body, which is little: the count goes on from it.
 func (n *now) allows(each units.Mass) (int, bool) {
 	if !n.c.Request.Exercise.MovesBody {
 		return n.f.Allows(each, n.lastFor(each))
+	}
+	if each <= n.seen.Base {
+		return 0, false
 	}
 	count, ok := n.mostBy(n.strength, each)
 	if each > n.most {
