@@ -75,7 +75,7 @@ var harderReasons = []say.Row{
 	say.That("progression.note-signs", say.Rests{factGates}, "Please note whether anything else showed during the sets.", "What showed during the sets was not recorded: the dose is kept."),
 	say.That("progression.show-technique", say.Rests{factGates}, "Please show us the movement next time; then we can go further.", "Nobody has seen the technique within four weeks: at most repetitions go up."),
 	say.That("progression.as-allowed", say.Rests{factShown}, "This weight for now: when the sets end easier there will be more.", "The chance that doses are kept to allows {count} of {load} each: no more of either until sets end with more in reserve."),
-	say.That("progression.more-reserve", say.Rests{factShown}, "", "What was done does not show {next} yet; more left in reserve, or stronger, would."),
+	say.That("progression.more-reserve", say.Rests{factShown}, "", "{next} waits: what was done does not show it yet, which more left in reserve would, or it was eased and two calm visits come first."),
 	say.That("progression.limit", say.Rests{factLimit}, "This is the most weight for you for now.", "The next weight, {next} each, lies above the most allowed, {most}: repetitions within the range, nothing further."),
 	say.That("progression.variant-waits", say.Rests{factOneNew}, "Something new comes at one of the next visits: one new exercise at a time.", "A harder variant, {exercise}, waits: enough exercises are new at this visit. The dose stays."),
 	say.That("progression.no-variant", say.Rests{factVariant}, "", "A harder variant, {exercise}, cannot be dosed."),
