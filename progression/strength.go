@@ -68,18 +68,22 @@ func (c *Course) strengthOf(tests []onerm.Estimate, side body.Side, forCounts bo
 	if s := r.Performed; s != nil && len(r.Estimates) == 0 {
 		a = c.seen(a, 1, 0, []setlog.Set{*s})
 	}
-	for i := range c.Log {
-		v := &c.Log[i]
-		for j := range tests {
-			if e := &tests[j]; e.Day > after && e.Day <= v.Day && (e.Side == side || e.Side == body.Both) {
+	test := func(until units.Day) {
+		for i := range tests {
+			if e := &tests[i]; e.Day > after && e.Day <= until && (e.Side == side || e.Side == body.Both) {
 				a = a.Tested(*e)
 			}
 		}
+		after = until
+	}
+	for i := range c.Log {
+		v := &c.Log[i]
+		test(v.Day)
 		if then := c.after(a, v, side); !forCounts || !then.Untold || given.Yes(v.Unable) || len(v.Sets) > 0 && !v.Met() {
 			a = then
 		}
-		after = v.Day
 	}
+	test(c.Day)
 	return a
 }
 
