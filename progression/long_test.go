@@ -148,6 +148,25 @@ func TestNextChoosesTheTest(t *testing.T) {
 	}
 }
 
+// A test made since the last visit is known on the day itself: a low one makes the
+// weight a larger share, a high one a smaller one.
+func TestNextKnowsATestSinceTheLastVisit(t *testing.T) {
+	for kg, larger := range map[units.Mass]bool{3 * kilo: true, 12 * kilo: false} {
+		c := rowCourse(t, 4, 4.25)
+		without := nextOf(t, c).Next
+		set := setlog.Set{Day: c.Day, Exercise: c.Request.Exercise.ID, Side: body.Both, Hold: c.Request.Exercise.Hold, Load: kg, Reps: 8, Effort: units.Must(units.InReserve(2))}
+		e, err := onerm.FromSet(set, c.Request.Exercise, c.Request.Screening.Who)
+		if err != nil {
+			t.Fatal(err)
+		}
+		c.Request.Estimates = []onerm.Estimate{e}
+		with := nextOf(t, c).Next
+		if c.Day <= last(&c).Day || with.Load.Each() != without.Load.Each() && larger != (with.Load.Each() < without.Load.Each()) || with.Load.Each() == without.Load.Each() && larger != (with.Share > without.Share) {
+			t.Errorf("%v: %v of %v, was %v of %v", kg, with.Share, with.Load.Each(), without.Share, without.Load.Each())
+		}
+	}
+}
+
 func TestDecisionRepeatsAWaiver(t *testing.T) {
 	c := rowCourse(t, 4)
 	if d := nextOf(t, c); !hasReason(d, "dose.waived") {

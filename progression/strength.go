@@ -68,18 +68,22 @@ func (c *Course) strengthOf(tests []onerm.Estimate, side body.Side, forCounts bo
 	if s := r.Performed; s != nil && len(r.Estimates) == 0 {
 		a = c.seen(a, 1, 0, []setlog.Set{*s})
 	}
-	for i := range c.Log {
-		v := &c.Log[i]
-		for j := range tests {
-			if e := &tests[j]; e.Day > after && e.Day <= v.Day && (e.Side == side || e.Side == body.Both) {
+	test := func(until units.Day) {
+		for i := range tests {
+			if e := &tests[i]; e.Day > after && e.Day <= until && (e.Side == side || e.Side == body.Both) {
 				a = a.Tested(*e)
 			}
 		}
+		after = until
+	}
+	for i := range c.Log {
+		v := &c.Log[i]
+		test(v.Day)
 		if then := c.after(a, v, side); !forCounts || !then.Untold || given.Yes(v.Unable) || len(v.Sets) > 0 && !v.Met() {
 			a = then
 		}
-		after = v.Day
 	}
+	test(c.Day)
 	return a
 }
 
@@ -99,8 +103,10 @@ func (c *Course) after(a onerm.Ability, v *visit.Visit, side body.Side) onerm.Ab
 	case given.Yes(v.Unable):
 		return a.Unable(c.lifted(load))
 	case len(sets) > 0:
-		felt := c.felt(v, sets)
-		if a = c.seen(a, v.Plan.Sets, v.Plan.Reserve.Least, sets); felt.Known() && !felt.Untold {
+		felt, rated := c.felt(v, sets), c.byRating(a, v, sets)
+		a = c.seen(a, v.Plan.Sets, v.Plan.Reserve.Least, sets)
+		a.Log = max(a.Log, rated)
+		if felt.Known() && !felt.Untold {
 			a.Log = max(a.Log, felt.Log)
 		}
 		return a
@@ -110,6 +116,25 @@ func (c *Course) after(a onerm.Ability, v *visit.Visit, side body.Side) onerm.Ab
 		asked.Stated = body.PerHand
 	}
 	return c.seen(a, v.Plan.Sets, v.Plan.Reserve.Least, []setlog.Set{asked}) // untold: never more than is known
+}
+
+// byRating is the logarithm after sets that were rated low enough for the policy's rule,
+// by their repetitions alone: without it whoever rates would never be seen to grow
+// stronger.
+func (c *Course) byRating(a onerm.Ability, v *visit.Visit, sets []setlog.Set) float64 {
+	if c.Policy.Rule != rule.NameOMNIBelow8 {
+		return math.Inf(-1)
+	}
+	low := slices.DeleteFunc(slices.Clone(sets), func(s setlog.Set) bool {
+		return s.Effort.Scale() != units.ScaleOMNI || s.Effort.Number() >= rule.OMNILimit
+	})
+	for i := range low {
+		low[i].Effort = units.Must(units.InReserve(0))
+	}
+	if len(low) == 0 {
+		return math.Inf(-1)
+	}
+	return c.seen(a, v.Plan.Sets, 0, low).Log
 }
 
 // felt is what the sets show in which the next weight was felt. It counts in full: it
@@ -186,7 +211,8 @@ func (n *now) allows(each units.Mass) (int, bool) {
 }
 
 // counted is allows for the count of a weight that is taken. A count that was done stays
-// where no reserve was told, as far as what was told before allows it.
+// where no reserve was told, as far as what was told before allows it, and where the
+// policy's rule took a rating for it one more may come.
 func (n *now) counted(each units.Mass) (int, bool) {
 	count, ok := n.allows(each)
 	if !ok || count < 1 || each != n.seen.Base || n.strength == n.forCounts || n.f.Request().Screening.Limits.NoBreathHolding {
@@ -196,6 +222,8 @@ func (n *now) counted(each units.Mass) (int, bool) {
 	held := plan.Count - int(math.Ceil(float64(max(0, n.out.Reserve.Least-plan.Reserve.Least))))
 	if most, told := n.mostBy(n.forCounts, each); told {
 		held = min(held, most)
+	} else if n.c.Policy.Rule == rule.NameOMNIBelow8 && !n.strength.Untold {
+		held++
 	}
 	return max(count, held), true
 }
