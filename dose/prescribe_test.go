@@ -98,8 +98,8 @@ func TestLimitsBind(t *testing.T) {
 		{"reserve", screening.Limits{MinReserve: 4}, func(p dose.Prescription) bool {
 			return p.Reserve.Least == 4 && p.Load.Each() <= free.Load.Each()
 		}},
-		{"no low counts", screening.Limits{LeastCount: 11}, func(p dose.Prescription) bool {
-			return p.Count >= 11 && free.Count < 11 && p.Load.Each() <= free.Load.Each() && has(p.Reasons, "dose.count-limit")
+		{"no low counts", screening.Limits{LeastCount: 12}, func(p dose.Prescription) bool {
+			return p.Count >= 12 && free.Count < 12 && p.Load.Each() <= free.Load.Each() && has(p.Reasons, "dose.count-limit")
 		}},
 		{"a lighter day", screening.Limits{Lighten: screening.Lighten{AtMostLast: true, FewerSets: 1, MoreReserve: 2}}, func(p dose.Prescription) bool {
 			return p.Reserve.Least == free.Reserve.Least+2 && p.Sets == free.Sets-1 && has(p.Reasons, "dose.lighter-day")
@@ -130,7 +130,7 @@ func TestLimitsBind(t *testing.T) {
 		r := base
 		r.Screening.Limits = tt.limits
 		if p := prescribe(t, r); !tt.check(p) {
-			t.Errorf("%s: load %v, reserve %v, cautions %v (without limit %v)", tt.name, p.Load.Each(), p.Reserve, p.Cautions, free.Load.Each())
+			t.Errorf("%s: %d of %v, reserve %v, cautions %v (without limit %d of %v)", tt.name, p.Count, p.Load.Each(), p.Reserve, p.Cautions, free.Count, free.Load.Each())
 		}
 	}
 }

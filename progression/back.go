@@ -3,6 +3,7 @@ package progression
 import (
 	"errors"
 	"fmt"
+	"math"
 
 	"example.org/posology/dose"
 	"example.org/posology/progression/internal/given"
@@ -55,9 +56,14 @@ func (n *now) beginsLighter() bool {
 	return n.back != nil && n.back.Anew && n.lightest() < n.seen.Base
 }
 
-// again begins with the lightest weight.
+// anew begins with the lightest weight; where it was that before, with no more
+// repetitions.
 func (n *now) anew(s dose.Step) dose.Step {
-	s = dose.Step{Load: min(n.lightest(), s.Load), Last: s.Last, Count: n.bottom(), Sets: 1}
+	count := n.bottom()
+	if s.Load <= n.lightest() {
+		count = min(count, s.Count)
+	}
+	s = dose.Step{Load: min(n.lightest(), s.Load), Last: s.Last, Count: count, Sets: 1}
 	if s.Load < s.Last && !n.alone() && n.seesTechnique() && n.seen.Gates.Advice < rule.Ease && !n.dayIsLighter() {
 		s.Steps = 1
 	}
@@ -102,12 +108,16 @@ func (n *now) comeBack(s dose.Step) (fit, error) {
 }
 
 // repsAfter returns how many repetitions of a weight the chance allows once strength
-// has fallen to a share: as many as now of a weight as much heavier.
+// has fallen to a share: as many as now of a weight as much heavier; where nothing is
+// known, as many fewer as the equation of doses takes off what was asked.
 func (n *now) repsAfter(each units.Mass, strength units.Fraction) int {
 	heavier, err := each.Scale(1/strength, units.Up)
 	if err != nil {
 		return 0
 	}
-	count, _ := n.allows(heavier)
-	return count
+	if count, ok := n.allows(heavier); ok && !n.c.Request.Exercise.MovesBody {
+		return count
+	}
+	failure := float64(n.step.Count) + float64(n.out.Reserve.Least)
+	return n.step.Count - int(math.Ceil((failure+epleyReps)*float64(1-strength)))
 }

@@ -49,9 +49,9 @@ type Course struct {
 	Watched dose.Observation `json:"watched,omitzero"`
 	// Catalogue is where variants are looked up; the zero value is the standard one.
 	Catalogue exercise.Catalogue `json:"-"`
-	// Curve is the person's own relation of load and repetitions, used within
-	// the repetitions over which it was tested. Without it, and beyond, the
-	// house equations answer, the more cautious one for each step.
+	// Curve is the person's own relation of load and repetitions. It is kept beside the
+	// log, and no dose goes by it: sets are read and doses found by the one equation of
+	// [onerm.Ability], whose error of curve [onerm.Ability.Most] adds.
 	Curve onerm.Relation `json:"-"`
 }
 

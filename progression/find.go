@@ -87,7 +87,7 @@ func (n *now) findOn() choice {
 // found goes on from the heaviest weight that was done.
 func (n *now) found() choice {
 	s := n.step
-	s.Lowering, s.Pausing, s.Count = 0, 0, min(s.Count, max(1, n.seen.Reps))
+	s.Lowering, s.Pausing = 0, 0
 	if count, ok := n.allows(s.Load); ok {
 		s.Count = min(s.Count, n.countOf(count, n.bottom()))
 	}

@@ -116,13 +116,14 @@ func (n *now) lessen(asks ask) (easier, error) {
 
 // tooHeavy reports whether the load could not be lifted at all, or in some set, by its
 // own repetitions and reserve together, not often enough even to failure. With the lightest
-// weight little is enough: its count fits what can be done.
+// weight little is enough: its count fits what can be done. Where the body moves, an
+// easier variant is near.
 func (n *now) tooHeavy() bool {
 	if given.Yes(n.last().Unable) {
 		return true
 	}
 	least := min(farFloor, n.bottom(), n.last().Plan.Count)
-	if n.seen.Base <= n.lightest() && n.counts() {
+	if n.seen.Base <= n.lightest() && n.counts() && !n.c.Request.Exercise.MovesBody {
 		least = min(least, leastCount)
 	}
 	return slices.ContainsFunc(n.seen.Visit.Sets, func(s setlog.Set) bool {

@@ -149,8 +149,11 @@ func (n *now) same(plan *dose.Prescription) dose.Step {
 	if n.out.Phase == dose.Maintain {
 		s.Sets = min(s.Sets, n.out.Sets)
 	}
-	if s.Load < n.last().Plan.Load.Each() {
+	switch planned := n.last().Plan.Load.Each(); {
+	case s.Load < planned:
 		s.Count = n.bottom()
+	case s.Load > planned: // found: no more often than it was done
+		s.Count = min(s.Count, max(1, n.seen.Reps))
 	}
 	return s
 }

@@ -83,7 +83,8 @@ func see(c *Course, waits waiting) (n *now, d Decision, err error) {
 	c.Request.Kit = c.Request.Kit.Once(c.Request.Kit)
 	if t, err := c.Request.Kit.Compile(c.Request.Exercise.Hold); err == nil { // else the frame says what is wrong
 		c.Log, n.doubtful, n.queries = c.clean(t, from)
-		n.strength, n.forCounts = c.strength(false), c.strength(true)
+		tests := c.tests()
+		n.strength, n.forCounts = c.strength(tests, false), c.strength(tests, true)
 	}
 	if !c.Request.Exercise.MovesBody {
 		c.Request.Ability = n.strength

@@ -48,11 +48,12 @@ var nextRows = []struct {
 	why    evidence.ReasonCode
 }{
 	{"all gates, a small step", func(*progression.Course) {}, progression.Progress, progression.MoreLoad, 4*kilo + kilo/4, 3, 6, "progression.shown"},
-	{"one below the top", func(c *progression.Course) { done(c, 4*kilo, 11, 3) }, progression.Progress, progression.MoreReps, 4 * kilo, 3, 12, "progression.more-reps"},
-	{"two more while clearly easy", func(c *progression.Course) { last(c).Plan.Count = 8; done(c, 4*kilo, 8, 6) }, progression.Progress, progression.MoreReps, 4 * kilo, 3, 10, "progression.more-reps"},
+	// 15 to failure, told once, allow 5 with 4.25 kg, one below the fewest, and 7 with 4 kg.
+	{"one below the top", func(c *progression.Course) { done(c, 4*kilo, 11, 3) }, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 7, "progression.as-allowed"},
+	{"eight, clearly easy once", func(c *progression.Course) { last(c).Plan.Count = 8; done(c, 4*kilo, 8, 6) }, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 7, "progression.as-allowed"},
 	{"a set is still to come", func(c *progression.Course) { last(c).Plan.Sets = 2; last(c).Sets = last(c).Sets[:4] }, progression.Progress, progression.MoreSets, 4 * kilo, 3, 8, "progression.one-more-set"},
 	{"technique lost", func(c *progression.Course) { last(c).FormLost = screening.Yes }, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 8, "progression.hold"},
-	{"technique seen by nobody: repetitions, no load", func(c *progression.Course) { last(c).Observer = dose.Observation{}; done(c, 4*kilo, 10, 3) }, progression.Progress, progression.MoreReps, 4 * kilo, 3, 11, "progression.more-reps"},
+	{"technique seen by nobody: repetitions, no load", func(c *progression.Course) { seenLongAgo(c); done(c, 4*kilo, 12, 6) }, progression.Progress, progression.MoreReps, 4 * kilo, 3, 11, "progression.more-reps"},
 	{"pain of 3", func(c *progression.Course) { last(c).Pain.During = score(3) }, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 8, "progression.hold"},
 	{"pain of 6", func(c *progression.Course) { last(c).Pain.During = score(6) }, progression.EaseOff, progression.NoChange, 4 * kilo, 2, 6, "progression.eased"},
 	{"a lighter day", func(c *progression.Course) { c.Request.Screening.Limits = screening.LighterSession() }, progression.EaseOff, progression.NoChange, 4 * kilo, 2, 6, "progression.lighter-day"},
@@ -83,7 +84,12 @@ var nextRows = []struct {
 	{"unloaded practice only", func(c *progression.Course) { c.Request.Screening.Meanwhile = screening.UnloadedPractice }, progression.ChangeVariant, progression.NoChange, 0, 1, 10, "progression.instead"},
 	{"maintenance", func(c *progression.Course) { c.Request.Phase = dose.Maintain }, progression.HoldDose, progression.NoChange, 4 * kilo, 2, 8, "progression.maintain"},
 	{"nothing done", func(c *progression.Course) { last(c).Sets = nil }, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 10, "progression.nothing-done"},
-	{"the weaker side leads", func(c *progression.Course) { last(c).Sets[4].Reps = 11 }, progression.Progress, progression.MoreReps, 4 * kilo, 3, 12, "progression.more-reps"},
+	{"one set of 11", func(c *progression.Course) { last(c).Sets[4].Reps = 11 }, progression.Progress, progression.MoreLoad, 4*kilo + kilo/4, 3, 6, "progression.shown"},
+	{"the weaker side leads", func(c *progression.Course) {
+		for _, left := range []int{0, 1, 4} {
+			last(c).Sets[left].Reps = 11
+		}
+	}, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 7, "progression.as-allowed"},
 	{"total logged for one hand", func(c *progression.Course) { done(c, 4*kilo, 12, 3); last(c).Sets[0].Load = 8 * kilo }, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 8, "progression.not-in-kit"},
 	{"pounds for kilograms", func(c *progression.Course) {
 		c.Request.Kit = dumbbells(2, 4, 4.25, 8.8)

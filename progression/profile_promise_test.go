@@ -88,7 +88,7 @@ func unsound(c progression.Course, d progression.Decision) []string {
 	}
 	check(n.Measure != 1 || n.Reserve.Least >= limits.MinReserve, "less reserve than the limit")
 	if len(c.Request.Estimates) > 0 && limits.MaxFraction > 0 && !hasReason(d, "progression.return-anew") && !hasReason(d, "progression.return-assessed") {
-		share, err := n.Load.Each().Share(max(c.Request.Estimates[0].Cautious(), showsMost(c)))
+		share, err := n.Load.Each().Share(showsMost(c))
 		check(err == nil && share <= limits.MaxFraction+1e-9, "a share above the limit")
 	}
 	if limits.Lighten.AtMostLast {
@@ -97,21 +97,29 @@ func unsound(c progression.Course, d progression.Decision) []string {
 	return list
 }
 
-// showsMost is the most that any set of the log or before it can show as a maximum, at
-// ten repetitions to failure or fewer.
+// showsMost is the most that any one test or set, done or at a visit without a set asked,
+// shows by itself: shares are of the best of what is known, which never lies above.
 func showsMost(c progression.Course) units.Mass {
 	most := units.Mass(0)
-	add := func(s setOf) {
-		each := units.Must(s.Each())
-		most = max(most, units.Must(each.Scale(4./3, units.Up)))
+	add := func(a onerm.Ability) {
+		if one, ok := a.OneRM(); ok {
+			most = max(most, one)
+		}
+	}
+	for _, e := range c.Request.Estimates {
+		add(onerm.Ability{}.Tested(e))
 	}
 	for _, v := range c.Log {
-		for _, s := range v.Sets {
-			add(s)
+		sets := v.Sets
+		if len(sets) == 0 {
+			sets = []setOf{{Hold: body.OneHand, Load: v.Plan.Load.Each(), Reps: v.Plan.Count}}
+		}
+		for _, s := range sets {
+			add(onerm.Ability{}.Seen(1, v.Plan.Reserve.Least, s))
 		}
 	}
 	if s := c.Request.Performed; s != nil {
-		add(*s)
+		add(onerm.Ability{}.Seen(1, 0, *s))
 	}
 	return most
 }

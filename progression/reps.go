@@ -32,7 +32,9 @@ func (n *now) fit(s dose.Step) fit {
 		most, known = n.allows(lighter)
 	}
 	if s.Load == n.seen.Base {
-		most, known = n.counted(s.Load)
+		if most, known = n.counted(s.Load); !known {
+			most, known = s.Count, true
+		}
 		most = min(most, n.nearest())
 	}
 	if !n.counts() || !known || s.Load == from.Load && most >= s.Count {
@@ -113,8 +115,11 @@ func (n *now) limitedReps() bool { return n.limited() && n.more() > 0 }
 func (n *now) more() int {
 	top, _ := n.out.Span.Max()
 	end := n.step.UpTo
-	if n.unrated() {
+	if n.unrated() { // nor more than one step at a time: nothing says how hard it was
 		end = min(end, max(top, n.step.Count))
+		if n.counts() {
+			end = min(end, n.seen.Reps+1)
+		}
 	}
 	aim, known := n.counted(n.step.Load)
 	if !known {

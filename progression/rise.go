@@ -139,7 +139,7 @@ func (n *now) raise() choice {
 	s.Load, s.Last, s.UpTo, s.Lowering, s.Pausing = j.To.Each(), n.lastFor(j.To.Each()), 0, 0, 0
 	why := because("progression.done-before").With(evidence.Mass("next", s.Load))
 	if count, ok := n.allows(s.Load); ok {
-		s.Count = min(max(s.Count, n.floor(*j)), n.countOf(count, n.floor(*j)))
+		s.Count = min(s.Count, n.countOf(count, n.floor(*j))) // never more than before: one thing at a time
 		why = because("progression.shown").With(evidence.Mass("next", s.Load), evidence.Count("count", count))
 	} else {
 		s.Count = min(n.bottom(), s.Count)

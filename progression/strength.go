@@ -2,11 +2,14 @@ package progression
 
 import (
 	"math"
+	"slices"
 
+	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/internal/given"
+	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -17,41 +20,70 @@ import (
 // where no repetitions are counted. Loads go by all visits; for counts those are passed
 // over at which the dose was done and no reserve was told, or the count would fall from
 // visit to visit of somebody who never tells it.
-func (c *Course) strength(forCounts bool) onerm.Ability {
+func (c *Course) strength(tests []onerm.Estimate, forCounts bool) onerm.Ability {
 	r := &c.Request
 	if r.Exercise.Measure != exercise.Repetitions {
 		return onerm.Ability{}
 	}
 	if !r.Exercise.OneSided || r.Side != body.Both {
-		return c.strengthOf(r.Side, forCounts)
+		return c.ruledBy(c.strengthOf(tests, r.Side, forCounts))
 	}
-	a, b := c.strengthOf(body.Left, forCounts), c.strengthOf(body.Right, forCounts)
+	a, b := c.strengthOf(tests, body.Left, forCounts), c.strengthOf(tests, body.Right, forCounts)
 	if !a.Known() || !b.Known() {
 		return onerm.Ability{}
 	}
 	a.Log, a.Variance = min(a.Log, b.Log), max(a.Variance, b.Variance)
 	a.AtLeast, a.Untold = a.AtLeast && b.AtLeast, a.Untold || b.Untold
+	return c.ruledBy(a)
+}
+
+// ruledBy lets the load rise without a reserve told where the policy's rule goes by
+// rating, and every set of the last visit was rated low enough for it.
+func (c *Course) ruledBy(a onerm.Ability) onerm.Ability {
+	sets := c.Log[len(c.Log)-1].Sets
+	if c.Policy.Rule != rule.NameOMNIBelow8 || len(sets) == 0 {
+		return a
+	}
+	answer, err := rated(sets)
+	a.Untold = a.Untold && (err != nil || answer.Advice != rule.Raise)
 	return a
 }
 
+// tests are those of the exercise and hold that a dose may rest on.
+func (c *Course) tests() []onerm.Estimate {
+	r := &c.Request
+	if len(r.Estimates) == 0 || r.Exercise.MovesBody {
+		return nil
+	}
+	own := slices.DeleteFunc(slices.Clone(r.Estimates), func(e onerm.Estimate) bool {
+		return e.Exercise != r.Exercise.ID || e.Hold != r.Exercise.Hold
+	})
+	usable, _ := dose.WeekRequest{Day: c.Day, Screening: r.Screening, Estimates: own}.Usable()
+	return usable.Estimates
+}
+
 // strengthOf folds the tests and visits of a side, each on its day.
-func (c *Course) strengthOf(side body.Side, forCounts bool) (a onerm.Ability) {
+func (c *Course) strengthOf(tests []onerm.Estimate, side body.Side, forCounts bool) (a onerm.Ability) {
 	r, after := &c.Request, units.Day(0)
 	if s := r.Performed; s != nil && len(r.Estimates) == 0 {
 		a = c.seen(a, 1, 0, []setlog.Set{*s})
 	}
-	for i := range c.Log {
-		v := &c.Log[i]
-		for j := range r.Estimates {
-			if e := &r.Estimates[j]; e.Day > after && (e.Day <= v.Day) && (e.Side == side || e.Side == body.Both) && !r.Exercise.MovesBody {
+	test := func(until units.Day) {
+		for i := range tests {
+			if e := &tests[i]; e.Day > after && e.Day <= until && (e.Side == side || e.Side == body.Both) {
 				a = a.Tested(*e)
 			}
 		}
+		after = until
+	}
+	for i := range c.Log {
+		v := &c.Log[i]
+		test(v.Day)
 		if then := c.after(a, v, side); !forCounts || !then.Untold || given.Yes(v.Unable) || len(v.Sets) > 0 && !v.Met() {
 			a = then
 		}
-		after = v.Day
 	}
+	test(c.Day)
 	return a
 }
 
@@ -71,8 +103,10 @@ func (c *Course) after(a onerm.Ability, v *visit.Visit, side body.Side) onerm.Ab
 	case given.Yes(v.Unable):
 		return a.Unable(c.lifted(load))
 	case len(sets) > 0:
-		felt := c.felt(v, sets)
-		if a = c.seen(a, v.Plan.Sets, v.Plan.Reserve.Least, sets); felt.Known() && !felt.Untold {
+		felt, rated := c.felt(v, sets), c.byRating(a, v, sets)
+		a = c.seen(a, v.Plan.Sets, v.Plan.Reserve.Least, sets)
+		a.Log = max(a.Log, rated)
+		if felt.Known() && !felt.Untold {
 			a.Log = max(a.Log, felt.Log)
 		}
 		return a
@@ -82,6 +116,25 @@ func (c *Course) after(a onerm.Ability, v *visit.Visit, side body.Side) onerm.Ab
 		asked.Stated = body.PerHand
 	}
 	return c.seen(a, v.Plan.Sets, v.Plan.Reserve.Least, []setlog.Set{asked}) // untold: never more than is known
+}
+
+// byRating is the logarithm after sets that were rated low enough for the policy's rule,
+// by their repetitions alone: without it whoever rates would never be seen to grow
+// stronger.
+func (c *Course) byRating(a onerm.Ability, v *visit.Visit, sets []setlog.Set) float64 {
+	if c.Policy.Rule != rule.NameOMNIBelow8 {
+		return math.Inf(-1)
+	}
+	low := slices.DeleteFunc(slices.Clone(sets), func(s setlog.Set) bool {
+		return s.Effort.Scale() != units.ScaleOMNI || s.Effort.Number() >= rule.OMNILimit
+	})
+	for i := range low {
+		low[i].Effort = units.Must(units.InReserve(0))
+	}
+	if len(low) == 0 {
+		return math.Inf(-1)
+	}
+	return c.seen(a, v.Plan.Sets, 0, low).Log
 }
 
 // felt is what the sets show in which the next weight was felt. It counts in full: it
@@ -140,10 +193,15 @@ func (c *Course) moved() units.Mass {
 }
 
 // allows returns the most repetitions of a weight that the chance allows with the
-// reserve asked for today, within every limit; false where nothing is known.
+// reserve asked for today, within every limit; false where nothing is known. Where the
+// body moves too, of a weight that was done what was done with it tells more than what
+// is known of the body, which is little: the count goes on from it.
 func (n *now) allows(each units.Mass) (int, bool) {
 	if !n.c.Request.Exercise.MovesBody {
 		return n.f.Allows(each, n.lastFor(each))
+	}
+	if each <= n.seen.Base {
+		return 0, false
 	}
 	count, ok := n.mostBy(n.strength, each)
 	if each > n.most {
@@ -153,7 +211,8 @@ func (n *now) allows(each units.Mass) (int, bool) {
 }
 
 // counted is allows for the count of a weight that is taken. A count that was done stays
-// where no reserve was told, as far as what was told before allows it.
+// where no reserve was told, as far as what was told before allows it, and where the
+// policy's rule took a rating for it one more may come.
 func (n *now) counted(each units.Mass) (int, bool) {
 	count, ok := n.allows(each)
 	if !ok || count < 1 || each != n.seen.Base || n.strength == n.forCounts || n.f.Request().Screening.Limits.NoBreathHolding {
@@ -163,6 +222,8 @@ func (n *now) counted(each units.Mass) (int, bool) {
 	held := plan.Count - int(math.Ceil(float64(max(0, n.out.Reserve.Least-plan.Reserve.Least))))
 	if most, told := n.mostBy(n.forCounts, each); told {
 		held = min(held, most)
+	} else if n.c.Policy.Rule == rule.NameOMNIBelow8 && !n.strength.Untold {
+		held++
 	}
 	return max(count, held), true
 }

@@ -43,17 +43,19 @@ func TestNextLighterWithoutMore(t *testing.T) {
 }
 
 // Nothing done is no better than the dose just done: with more to be left than was
-// planned, the weight goes down nevertheless.
+// planned the weight goes down alike, once fewer than three of it are allowed. Of eight
+// with three left three are with five to be left, and none with seven.
 func TestNextNothingDoneWithMoreReserve(t *testing.T) {
-	for _, something := range []bool{true, false} {
+	for i, want := range []units.Mass{4 * kilo, 4 * kilo, 2 * kilo, 2 * kilo} {
+		something, reserve := i%2 == 0, units.RIR(5+i/2*2)
 		c := rowCourse(t, 2, 4, 6)
 		last(&c).Plan.Count = 8
 		done(&c, 4*kilo, 8, 3)
 		if !something {
 			last(&c).Sets = nil
 		}
-		c.Request.Screening.Limits.MinReserve = 5
-		if d := nextOf(t, c); d.Next.Load.Each() != 2*kilo {
+		c.Request.Screening.Limits.MinReserve = reserve
+		if d := nextOf(t, c); d.Next.Load.Each() != want {
 			t.Errorf("anything done: %v: %v × %d in reserve %v", something, d.Next.Load.Each(), d.Next.Count, d.Next.Reserve)
 		}
 	}

@@ -128,7 +128,7 @@ func (v *Visit) held(asked Trial) bool {
 		return v.fewest() >= v.Plan.Count
 	}
 	return !slices.ContainsFunc(v.Sets, func(s setlog.Set) bool {
-		left, known := left(s)
+		left, known := toldOf(s)
 		return !known || float64(s.Reps)+float64(left) < float64(asked.Floor)+float64(asked.Least)
 	})
 }

@@ -177,12 +177,12 @@ func (v *Visit) asAsked(s setlog.Set) bool {
 		return s.Reps >= v.Plan.Count
 	}
 	low, _ := v.Plan.Span.Min()
-	told, known := left(s)
+	told, known := toldOf(s)
 	return known && told >= v.Plan.Reserve.Least && s.Reps >= low
 }
 
-// left returns the reserve told of a set, false where none was.
-func left(s setlog.Set) (units.RIR, bool) {
+// toldOf returns the reserve told of a set, false where none was.
+func toldOf(s setlog.Set) (units.RIR, bool) {
 	r, err := s.Effort.RIR()
 	low, some := r.Min()
 	return low, err == nil && some

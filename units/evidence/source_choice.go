@@ -6,7 +6,6 @@ var choiceSources = []Source{
 	{ID: "thastrength2015", Citation: "Muscular strength after total hip arthroplasty: prospective comparison of 3 surgical approaches. Acta Orthop 2015", DOI: "10.3109/17453674.2015.1068032"},
 	{ID: "winther2018", Citation: "Winther SB, Foss OA, Husby OS, et al. Maximal strength training in 60 patients undergoing total hip arthroplasty: RCT. Acta Orthop 2018;89(3):295-301", DOI: "10.1080/17453674.2018.1441362"},
 	{ID: "ng226", Citation: "National Institute for Health and Care Excellence. Osteoarthritis in over 16s, NG226, 2022"},
-	{ID: "dobson2013", Citation: "Dobson F, Hinman RS, Roos EM, et al. OARSI recommended performance-based tests for hip or knee osteoarthritis. Osteoarthritis Cartilage 2013"},
 	{ID: "cbedelphi2014", Citation: "Developing the principles of chair based exercise for older people: modified Delphi. BMC Geriatr 2014;14:65", DOI: "10.1186/1471-2318-14-65"},
 	{ID: "kanaley2022", Citation: "Kanaley JA, Colberg SR, Corcoran MH, et al. Exercise/physical activity in individuals with type 2 diabetes: ACSM consensus statement. Med Sci Sports Exerc 2022;54(2):353-368"},
 	{ID: "floorreview2020", Citation: "Impact of the backward chaining method in older adults at risk of falling: a systematic review. Aging Clin Exp Res 2020;32(6):985-997", DOI: "10.1007/s40520-019-01459-1"},

@@ -13,7 +13,6 @@ var dailySources = []Source{
 	{ID: "magnussen2011", Citation: "Magnussen RA, Mallon WJ, Willems WJ, Moorman CT. Long-term activity restrictions after shoulder arthroplasty: survey of surgeons. J Shoulder Elbow Surg 2011;20:281-289"},
 	{ID: "gerhardherman2017", Citation: "Gerhard-Herman MD, Gornik HL, Barrett C, et al. 2016 AHA/ACC guideline on lower extremity peripheral artery disease. Circulation 2017;135:e726-e779", DOI: "10.1161/CIR.0000000000000471"},
 	{ID: "raeular2018", Citation: "Rausch Osthoff AK, Niedermann K, Braun J, et al. 2018 EULAR recommendations for physical activity in people with inflammatory arthritis and osteoarthritis. Ann Rheum Dis 2018;77(9):1251-1260"},
-	{ID: "ageberg2010", Citation: "Ageberg E, Link A, Roos EM. Feasibility of neuromuscular training in patients with severe hip or knee OA. BMC Musculoskelet Disord 2010;11:126", DOI: "10.1186/1471-2474-11-126"},
 	{ID: "osteras2017", Citation: "Osteras N, Kjeken I, Smedslund G, et al. Exercise for hand osteoarthritis. Cochrane Database Syst Rev 2017;1:CD010388", DOI: "10.1002/14651858.CD010388.pub2"},
 	{ID: "desmeules2025", Citation: "Desmeules F, Roy JS, Lafrance S, et al. Rotator cuff tendinopathy: clinical practice guideline. J Orthop Sports Phys Ther 2025"},
 	{ID: "mellor2018", Citation: "Mellor R, Bennell K, Grimaldi A, et al. Education plus exercise versus corticosteroid injection versus wait and see for gluteal tendinopathy. BMJ 2018;361:k1662", DOI: "10.1136/bmj.k1662"},

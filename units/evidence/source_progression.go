@@ -26,7 +26,7 @@ var progressionSources = []Source{
 	{ID: "helms2018", Citation: "Helms ER, et al. Front Physiol 2018;9:247", DOI: "10.3389/fphys.2018.00247"},
 
 	// Pain.
-	{ID: "ageberg2010", Citation: "Ageberg E, Link A, Roos EM. BMC Musculoskelet Disord 2010;11:126", DOI: "10.1186/1471-2474-11-126"},
+	{ID: "ageberg2010", Citation: "Ageberg E, Link A, Roos EM. Feasibility of neuromuscular training in patients with severe hip or knee OA. BMC Musculoskelet Disord 2010;11:126", DOI: "10.1186/1471-2474-11-126"},
 	{ID: "perry2005", Citation: "Perry MC, et al. Knee Surg Sports Traumatol Arthrosc 2005;13:357-369"},
 
 	// Effort scales.
