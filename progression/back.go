@@ -99,11 +99,15 @@ func (n *now) comeBack(s dose.Step) (fit, error) {
 			s.Load, s.Count = w, min(s.Count, count)
 			return fit{s, []evidence.Reason{because("progression.reps-for-load").With(evidence.Count("count", s.Count))}}, nil
 		} else if lighter >= w { // nothing is: fewer repetitions, below the range if need be
-			s.Load, s.Count = w, max(1, min(s.Count, n.bottom(), count))
+			s.Load, s.Count = w, max(1, min(s.Count, count))
 			return fit{step: s}, nil
 		}
 	}
-	s.Load, s.Count = max(each, min(n.lightest(), s.Load)), min(s.Count, n.bottom())
+	load, count := max(each, min(n.lightest(), s.Load)), n.bottom()
+	if n.counts() && load >= s.Load { // not by the range: of another one it may begin higher
+		count = max(1, n.repsAfter(load, n.back.Load))
+	}
+	s.Load, s.Count = load, min(s.Count, count)
 	return fit{step: s}, nil
 }
 

@@ -21,36 +21,6 @@ import (
 	"example.org/posology/units/field"
 )
 
-// recalled is a course in which 6 kg was done well nine days before the last of
-// two calm visits with 4 kg.
-func recalled(t failer) progression.Course {
-	c := rowCourse(t, 4, 6)
-	done(&c, 4*kilo, 10, 3)
-	c.Log = []progression.Visit{pastVisit(c, 9, 6*kilo, 10, 3), pastVisit(c, 3, 4*kilo, 10, 3), *last(&c)}
-	return c
-}
-
-// A curve is a relation of the house with a reach of its own, for a person whose
-// strength falls off by so many thirtieths of Epley's slope.
-type curve struct {
-	slope   float64
-	studied units.Range[float64]
-	fails   bool
-}
-
-func (c curve) Fraction(reps float64) (units.Fraction, error) {
-	if c.fails {
-		return 0, errors.New("no curve")
-	}
-	return units.Fraction(1 / (1 + reps*c.slope/30)), nil
-}
-
-func (c curve) Reps(f units.Fraction) (float64, error) {
-	return (1/float64(f) - 1) * 30 / c.slope, nil
-}
-
-func (c curve) Studied() units.Range[float64] { return c.studied }
-
 // What is asked about: a load that the kit lacks, or a slip's multiple of the
 // planned one that looking for the load cannot reach.
 func TestNextQueries(t *testing.T) {
@@ -253,9 +223,4 @@ func TestNextJSONOfPolicyAndQueries(t *testing.T) {
 			t.Errorf("%s was read", bad)
 		}
 	}
-}
-
-// past moves the first visit to an earlier day, with who watched it.
-func past(c *progression.Course, day units.Day) {
-	c.Log[0].Day, c.Log[0].Observer.Day = day, day
 }

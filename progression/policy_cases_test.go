@@ -11,15 +11,6 @@ import (
 	"example.org/posology/units/field"
 )
 
-// doneBefore is a course in which 6 kg were done not long ago and 4 kg since, calmly.
-func doneBefore(t *testing.T) progression.Course {
-	t.Helper()
-	c := rowCourse(t, 4, 6)
-	done(&c, 4*kilo, 10, 3)
-	c.Log = []progression.Visit{pastVisit(c, 9, 6*kilo, 10, 3), pastVisit(c, 3, 4*kilo, 10, 3), *last(&c)}
-	return c
-}
-
 // Three sets of 12 are worked towards where the guideline's range ends sooner, by as
 // many as the chance allows.
 func TestNextTopOfRangeInPower(t *testing.T) {

@@ -8,8 +8,9 @@ import (
 )
 
 // A StoredCurve is the person's own load–repetition curve in one exercise, which package
-// dose/onerm/fit fits. It is handed on as [progression.Course.Curve] where that exercise
-// is decided on with the same side, and kept with the entry. The hold is the exercise's.
+// dose/onerm/fit fits. It is [progression.Course.Curve] where that exercise is
+// decided on with the same side, kept beside the log: no dose goes by it. The hold
+// is the exercise's.
 type StoredCurve struct {
 	Exercise exercise.ID `json:"exercise"`      // counted in repetitions, and not mostly the body
 	Side     body.Side   `json:"side,omitzero"` // not given: both
