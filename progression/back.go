@@ -97,7 +97,7 @@ func (n *now) comeBack(s dose.Step) (fit, error) {
 		}
 		if lighter := n.below(w); lighter < cut && count >= min(n.bottom(), farFloor) {
 			s.Load, s.Count = w, min(s.Count, count)
-			return fit{s, []evidence.Reason{because("progression.reps-for-load").With(evidence.Count("count", s.Count))}}, nil
+			return fit{s, []evidence.Reason{because("progression.reps-for-load").With(evidence.Count("count", s.Count))}, false}, nil
 		} else if lighter >= w { // nothing is: fewer repetitions, below the range if need be
 			s.Load, s.Count = w, max(1, min(s.Count, count))
 			return fit{step: s}, nil

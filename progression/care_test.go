@@ -54,7 +54,7 @@ func TestNextTooMuch(t *testing.T) {
 		{"seven to failure", 4 * kilo, 5, 2, false, progression.HoldDose, 2 * kilo},
 		{"eight to failure", 4 * kilo, 6, 2, false, progression.HoldDose, 2 * kilo},
 		{"ten to failure", 4 * kilo, 8, 2, false, progression.HoldDose, 4 * kilo},
-		{"seven with the lightest", 2 * kilo, 5, 2, false, progression.HoldDose, 2 * kilo},
+		{"seven with the lightest", 2 * kilo, 5, 2, false, progression.ChangeVariant, 0},
 		{"two with the lightest", 2 * kilo, 2, 0, false, progression.ChangeVariant, 0},
 		{"not once", 4 * kilo, 0, 0, true, progression.EaseOff, 2 * kilo},
 		{"not once with the lightest", 2 * kilo, 0, 0, true, progression.ChangeVariant, 0},
@@ -67,7 +67,7 @@ func TestNextTooMuch(t *testing.T) {
 			done(&c, tt.each, tt.reps, tt.left)
 		}
 		d := nextOf(t, c)
-		if d.Action != tt.action || (d.Action != progression.HoldDose) != hasReason(d, "progression.too-much") {
+		if d.Action != tt.action || (d.Action != progression.HoldDose) != (hasReason(d, "progression.too-much") || hasReason(d, "progression.too-few")) {
 			t.Errorf("%s: %v, %+v", tt.name, d.Action, d.Reasons)
 			continue
 		}

@@ -39,6 +39,7 @@
 //	above-limit    the last weight lies above a limit → the heaviest below it (limit)
 //	lighter-day    the day's check asks for a lighter session → as the check says (gates)
 //	too-heavy      the weight could not be lifted, or in some set too seldom even to failure → a lighter weight, or an easier variant (too-much, variant)
+//	too-few        the lightest weight allows too few repetitions in reserve → an easier variant (fit, variant)
 //	below-three    three visits in a row below the dose → a lighter weight, a set fewer, or an easier variant (simplify, variant)
 //	attendance     half of the planned sessions or fewer were done → a set fewer, down to one, unless something else takes one (attendance-low)
 //	recurring      a visit that eases, within three after another → an easier variant (variant)

@@ -69,7 +69,7 @@ func TestNextEdgesOfFinding(t *testing.T) {
 			looked(c, 10, try{4, 10, 6})
 			reserve(c, 7)
 			last(c).Plan.Reserve.Least = 7
-		}, "hold, none: 3 × 5 × 4 to 20", "progression.hold"},
+		}, "hold, none: 3 × 6 × 4 to 20", "progression.hold"},
 		{"not beyond a limit", func(c *progression.Course) {
 			looked(c, 10, try{4, 10, 8})
 			most(c, 4)
@@ -90,7 +90,7 @@ func TestNextEdgesOfFinding(t *testing.T) {
 			reserve(c, 5)
 		}, "hold, none: 3 × 7 × 4 to 20", "progression.as-allowed"},
 		{"found: the bottom of the range", func(c *progression.Course) { looked(c, 10, try{2, 10, 8}, try{4, 10, 4}) }, "progress, finding the load: 3 × 7 × 4 to 20", "progression.found"},
-		{"found: no more repetitions than were done", func(c *progression.Course) { looked(c, 6, try{2, 6, 8}, try{4, 6, 4}) }, "progress, repetitions: 3 × 12 × 2 to 20", "progression.more-reps"},
+		{"found: no more repetitions than were done", func(c *progression.Course) { looked(c, 6, try{2, 6, 8}, try{4, 6, 4}) }, "progress, repetitions: 3 × 11 × 2 to 20", "progression.more-reps"},
 		{"found: with just what is asked for left", func(c *progression.Course) { looked(c, 10, try{2, 10, 8}, try{4, 10, 3}) }, "progress, finding the load: 3 × 6 × 4 to 20", "progression.found"},
 		{"not found with fewer than asked for", func(c *progression.Course) { looked(c, 10, try{2, 10, 4}, try{4, 9, 4}) }, "progress, finding the load: 3 × 6 × 4 to 20", "progression.found"},
 		{"not found on one side alone", func(c *progression.Course) {

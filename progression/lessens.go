@@ -49,6 +49,8 @@ var lessens = [...]lessening{
 		(*now).dayIsLighter, only("progression.lighter-day")},
 	{"too-heavy", "the weight could not be lifted, or in some set too seldom even to failure", "a lighter weight, or an easier variant", lighterWeight, codes("progression.too-much", "progression.easier-variant"),
 		func(n *now) bool { return n.tooHeavy() && !n.beginsLighter() }, only("progression.too-much")},
+	{"too-few", "the lightest weight allows too few repetitions in reserve", "an easier variant", easierVariant, codes("progression.too-few", "progression.easier-variant"),
+		func(n *now) bool { return n.fitted.few }, only("progression.too-few")},
 	{"below-three", "three visits in a row below the dose", "a lighter weight, a set fewer, or an easier variant", simpler, codes("progression.below-three", "progression.easier-variant"),
 		func(n *now) bool { return !n.tooHeavy() && n.below3() && !n.beginsLighter() }, only("progression.below-three")},
 	{"attendance", "half of the planned sessions or fewer were done", "a set fewer, down to one, unless something else takes one", fewerSets, codes("progression.attendance-low"),

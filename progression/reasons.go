@@ -38,6 +38,7 @@ var keptReasons = []say.Row{
 	say.That("progression.above-limit", say.Rests{factLimit}, "", "The last load, {load} each, lies above the most allowed now, {most}: the heaviest below it."),
 	say.That("progression.recurring", say.Rests{factVariant}, "Since it has hurt more than once we change the exercise, and look at it together.", "It spoke for less at one of the three visits before too: recurring, to be looked at."),
 	say.That("progression.too-much", say.Rests{factTooMuch}, "This weight was too much for now.", "A set could not be done often enough even to failure: lighter, or an easier variant."),
+	say.That("progression.too-few", say.Rests{factFit, factVariant}, "This weight is too much for now.", "The lightest weight leaves fewer repetitions in the reserve asked for than a set is worth: an easier variant."),
 	say.That("progression.fewer-reps", say.Rests{factFit}, "Not more in a set than stands here, so that some are left.", "{count} repetitions, so that the reserve asked for remains: {reserve}."),
 	say.That("progression.lighter-for-reserve", say.Rests{factFit}, "", "{to} instead of {from}: with {from} the reserve asked for ({reserve}) would leave fewer repetitions than the range begins with."),
 	say.That("progression.reps-for-load", say.Rests{factCoarse}, "", "The next lighter weight is further than that cut of the load: {count} repetitions instead, which are as much easier."),

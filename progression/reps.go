@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/progression/rule"
+	"example.org/posology/progression/visit"
 	"example.org/posology/units/evidence"
 )
 
@@ -12,41 +13,85 @@ import (
 type fit struct {
 	step dose.Step
 	why  []evidence.Reason
+	few  bool // fewer than a set is worth, and nothing lighter is left
 }
 
-// leastCount are the fewest repetitions that a weight is kept for, where there is a
-// lighter one.
-const leastCount = 3
+// leastCount are the fewest repetitions that a weight is kept for.
+const leastCount = 5
 
 // fit keeps the count to what the chance allows. A weight that allows too few goes
 // down, unless it is the lightest.
 func (n *now) fit(s dose.Step) fit {
 	from := s
-	most, known := n.allows(s.Load)
-	for n.counts() && known && most < min(leastCount, s.Count) {
+	most, known := n.fits(s)
+	for n.counts() && known && most < n.leastOf() && !n.c.Request.Exercise.MovesBody {
 		lighter := n.below(s.Load)
 		if lighter >= s.Load {
 			break
 		}
 		s.Load = lighter
-		most, known = n.allows(lighter)
+		most, known = n.fits(s)
 	}
-	if s.Load == n.seen.Base {
-		if most, known = n.counted(s.Load); !known {
-			most, known = s.Count, true
-		}
-		most = min(most, n.nearest())
+	few := n.counts() && known && most < n.leastOf()
+	if few && n.c.Request.Exercise.MovesBody { // of which nothing is known but how the last sets ended
+		most, few = n.leastOf(), false
 	}
 	if !n.counts() || !known || s.Load == from.Load && most >= s.Count {
-		return fit{step: from}
+		return fit{step: from, few: few && s.Count >= n.leastOf()}
 	}
 	if s.Load < from.Load {
-		s.Count = min(s.Count, n.countOf(most, n.bottom()))
+		s.Count = min(max(s.Count, n.leastOf()), n.countOf(most, n.bottom()))
 		return fit{s, []evidence.Reason{because("progression.lighter-for-reserve").With(
-			evidence.Reserve("reserve", n.out.Reserve.Least, n.out.Reserve.Countable), evidence.Mass("from", from.Load), evidence.Mass("to", s.Load))}}
+			evidence.Reserve("reserve", n.out.Reserve.Least, n.out.Reserve.Countable), evidence.Mass("from", from.Load), evidence.Mass("to", s.Load))}, few}
 	}
 	s.Count = max(1, most)
-	return fit{s, []evidence.Reason{because("progression.fewer-reps").With(evidence.Count("count", s.Count), evidence.Reserve("reserve", n.out.Reserve.Least, n.out.Reserve.Countable))}}
+	return fit{s, []evidence.Reason{because("progression.fewer-reps").With(evidence.Count("count", s.Count), evidence.Reserve("reserve", n.out.Reserve.Least, n.out.Reserve.Countable))}, few}
+}
+
+// fits returns the most repetitions of the weight of a step: of the last one no more than
+// its sets left room for.
+func (n *now) fits(s dose.Step) (int, bool) {
+	if s.Load != n.seen.Base {
+		return n.allows(s.Load)
+	}
+	most, known := n.counted(s.Load)
+	if !known {
+		most = s.Count
+	}
+	return min(most, n.nearest()), true
+}
+
+// leastOf are the fewest repetitions that a set is asked for.
+func (n *now) leastOf() int { return min(leastCount, n.bottom()) }
+
+// kept is how many repetitions stay of what was just done as asked: up to the floor, as
+// many as leave the reserve by what every set told, and all of the floor where one told
+// less than was asked. What was done well is not taken away. 0: none.
+func (n *now) kept() int {
+	floor := min(n.bottom(), farFloor)
+	if n.c.Policy.Floor > 0 {
+		floor = min(floor, n.c.Policy.Floor)
+	}
+	if seen := &n.seen.Visit; !n.counts() || n.back != nil || seen.Done() < seen.Plan.Sets {
+		return 0
+	}
+	least, need := floor, n.leastOf()
+	for i := range n.seen.Visit.Sets {
+		s := &n.seen.Visit.Sets[i]
+		left, err := s.Effort.RIR()
+		told, _ := left.Min()
+		if err != nil || visit.Each(*s) != n.seen.Base {
+			return 0
+		}
+		if told < n.last().Plan.Reserve.Least {
+			need = floor
+		}
+		least = min(least, s.Reps, int(math.Floor(float64(s.Reps)+float64(told-n.out.Reserve.Least))))
+	}
+	if least < need {
+		return 0
+	}
+	return least
 }
 
 // nearest is the count that the set of the last visit which came nearest to failure
@@ -128,13 +173,28 @@ func (n *now) more() int {
 			aim = n.seen.Reps + 1
 		}
 	}
+	if n.counts() {
+		aim = min(aim, n.step.Count+n.atOnce())
+	}
 	if aim = min(aim, end, n.nearest()); aim <= n.step.Count || !n.repsMayRise() {
 		return 0
 	}
 	return aim
 }
 
-const paceStep = 5 // seconds or metres
+const (
+	paceStep = 5 // seconds or metres
+	repsStep = 2 // repetitions more at a visit
+	easyReps = 5 // likewise, while every set left more than can be counted
+)
+
+// atOnce is how many repetitions may come at one visit.
+func (n *now) atOnce() int {
+	if n.seen.BeyondCounting() {
+		return easyReps
+	}
+	return repsStep
+}
 
 // addReps takes more repetitions, and says what would let the exercise go on.
 func (n *now) addReps() choice {

@@ -215,7 +215,11 @@ func (n *now) allows(each units.Mass) (int, bool) {
 // policy's rule took a rating for it one more may come.
 func (n *now) counted(each units.Mass) (int, bool) {
 	count, ok := n.allows(each)
-	if !ok || count < 1 || each != n.seen.Base || n.strength == n.forCounts || n.f.Request().Screening.Limits.NoBreathHolding {
+	if !ok || count < 1 || each != n.seen.Base {
+		return count, ok
+	}
+	count = max(count, n.kept())
+	if n.strength == n.forCounts || n.f.Request().Screening.Limits.NoBreathHolding {
 		return count, ok
 	}
 	plan := &n.last().Plan

@@ -43,8 +43,8 @@ func TestNextLighterWithoutMore(t *testing.T) {
 }
 
 // Nothing done is no better than the dose just done: with more to be left than was
-// planned the weight goes down alike, once fewer than three of it are allowed. Of eight
-// with three left three are with five to be left, and none with seven.
+// planned the weight goes down alike, once fewer than five of it are allowed. Of eight
+// with three left six stay with five to be left, and four would with seven.
 func TestNextNothingDoneWithMoreReserve(t *testing.T) {
 	for i, want := range []units.Mass{4 * kilo, 4 * kilo, 2 * kilo, 2 * kilo} {
 		something, reserve := i%2 == 0, units.RIR(5+i/2*2)
