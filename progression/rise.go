@@ -162,13 +162,14 @@ const (
 
 // furthest returns the step to the furthest weight that is shown too and lies within
 // the published size of a step, where the next one is smaller: fine steps, or a body
-// that moves with the weight. In the first weeks small steps come two at a time.
+// that moves with the weight. In the first weeks small steps come two at a time. Alone,
+// and beyond twice the weight held, it is the next one.
 func (n *now) furthest() *Jump {
 	most, _ := rule.StepShare().Max()
 	last, begins := n.jump, int(n.c.Day-n.c.Log[0].Day) <= startDays
 	for to := n.beyond(*last); to != nil; to = n.beyond(*to) {
 		second := begins && last == n.jump && to.To.Each()-last.To.Each() <= startSteps && last.Step <= startSteps
-		if !n.shows(*to) || to.share() > most && !second || to.To.Each() > n.most || n.lifted(to.To.Each()) || n.barredAlone(*to) {
+		if n.alone() || to.External <= 0 || to.External > 1 || !n.shows(*to) || to.share() > most && !second || to.To.Each() > n.most || n.lifted(to.To.Each()) || n.barredAlone(*to) {
 			break
 		}
 		last = to
