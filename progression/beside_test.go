@@ -67,7 +67,7 @@ func TestNextBeside(t *testing.T) {
 		}, progression.MoreLoad, progression.MoreLoad, ""},
 		{"from 4 to 6 kg, clearly easy", func(t *testing.T) progression.Course {
 			c := rowCourse(t, 4, 6)
-			done(&c, 4*kilo, 12, 6)
+			done(&c, 4*kilo, 14, 6)
 			return c
 		}, progression.FindLoad, progression.MoreReps, "progression.look-beside"},
 		{"from 4 to 4.25 kg overhead", func(t *testing.T) progression.Course {

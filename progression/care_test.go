@@ -342,3 +342,44 @@ func TestNextCountsDaysFromDoubtfulSets(t *testing.T) {
 		t.Errorf("%v: %+v", err, d)
 	}
 }
+
+// Alone, and beyond twice the weight held, no kit weight is passed over, small as the
+// step may be in all that is moved.
+func TestNextPassesNoWeightOver(t *testing.T) {
+	for setting, most := range map[screening.Setting]units.Mass{screening.Alone: 2 * kilo, screening.WithHelper: 2 * kilo} {
+		c := rowCourse(t, 1, 2, 4)
+		as(t, &c, "goblet-squat")
+		c.BodyMass, c.Request.Screening.Setting = 70*kilo, setting
+		done(&c, kilo, 18, 6)
+		if d := nextOf(t, c); d.Change != progression.MoreLoad || d.Next.Load.Each() != most {
+			t.Errorf("%v: %s", setting, tell(d))
+		}
+	}
+	c := rowCourse(t, 4, 4.05, 4.1, 4.2)
+	c.Request.Screening.Setting = screening.Alone
+	done(&c, 4*kilo, 12, 6)
+	if d := nextOf(t, c); d.Change != progression.MoreLoad || d.Next.Load.Each() != 4050*units.Gram {
+		t.Errorf("alone: %s", tell(d))
+	}
+}
+
+// Of eight done with the reserve asked with the lightest weight at least five stay, and
+// never more than five come at once.
+func TestNextKeepsWhatWasDoneWell(t *testing.T) {
+	for left := range 9 {
+		for reps := 5; reps <= 12; reps++ {
+			c := rowCourse(t, 4, 10)
+			done(&c, 4*kilo, reps, float64(left))
+			d := nextOf(t, c)
+			if d.Instead != "" || d.Next == nil {
+				if reps >= 6 && left >= 3 {
+					t.Errorf("%d with %d left: %s", reps, left, tell(d))
+				}
+				continue
+			}
+			if n := d.Next.Count; d.Action != progression.EaseOff && (n < 5 || n > max(10, reps)+5) {
+				t.Errorf("%d with %d left: %s", reps, left, tell(d))
+			}
+		}
+	}
+}

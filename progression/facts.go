@@ -10,7 +10,6 @@ import (
 // Facts of rules and visits that decisions rest on.
 const (
 	factGates        evidence.FactID = "progression.gates"
-	factOneMore      evidence.FactID = "progression.one-more"
 	factSimplify     evidence.FactID = "progression.simplify"
 	factSmallMuscles evidence.FactID = "progression.step-small-muscles"
 	factGuidance     evidence.FactID = "progression.step-2-to-10"

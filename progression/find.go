@@ -112,6 +112,7 @@ func (n *now) try() choice {
 }
 
 const (
+	leastFelt                = 3    // lifts of a weight that is felt
 	feelEvery                = 8    // visits from one feel to the next
 	feelAgain units.Fraction = 0.06 // that strength lies higher after one in vain
 )
@@ -124,6 +125,9 @@ func (n *now) feels() bool {
 		return false
 	}
 	next := n.jump.To.Each()
+	if n.likely(next) < leastFelt {
+		return false
+	}
 	for i := len(n.c.Log) - 1; i >= 0; i-- {
 		v, lately := &n.c.Log[i], len(n.c.Log)-i < feelEvery
 		if v.Plan.Feel == nil {
@@ -135,7 +139,7 @@ func (n *now) feels() bool {
 		vain := v.Plan.Feel.Load.Each() == next && !slices.ContainsFunc(v.Sets, func(s setlog.Set) bool {
 			return visit.Each(s) == next && s.Reps >= v.Plan.Feel.Count
 		})
-		if lately || vain && !n.near(next+units.Mass(float64(next)*float64(feelAgain))) {
+		if lately || vain && n.likely(next+units.Mass(float64(next)*float64(feelAgain))) < leastFelt {
 			return false
 		}
 		break
@@ -144,9 +148,22 @@ func (n *now) feels() bool {
 	return can
 }
 
-// feel asks for one set of the next weight, one lift fewer than would show it.
+// likely is how many lifts of a weight, none in reserve, what is known of strength makes
+// as likely as not. The strictest chance would leave none to be felt of a far weight, and
+// whoever is beside watches.
+func (n *now) likely(each units.Mass) int {
+	one, ok := n.strength.OneRM()
+	share, err := one.Share(n.c.lifted(each))
+	if !ok || err != nil {
+		return 0
+	}
+	return int(max(0, share-1) * epleyReps)
+}
+
+// feel asks for one set of the next weight: as many lifts as are likely, at most one
+// fewer than would show it.
 func (n *now) feel() choice {
 	s := n.fitted.step
-	s.Feel = max(1, n.floor(*n.jump)-1)
+	s.Feel = max(1, min(n.likely(n.jump.To.Each()), n.floor(*n.jump)-1))
 	return choice{step: s, why: append(n.jump.beyondPublished(), append([]evidence.Reason{because("progression.feel").With(evidence.Mass("next", n.jump.To.Each()), evidence.Count("count", s.Feel))}, n.fitted.why...)...)}
 }

@@ -89,12 +89,12 @@ func (c *Course) strengthOf(tests []onerm.Estimate, side body.Side, forCounts bo
 
 // after is what is known after a visit. Nothing done, where nothing says why, shows no
 // more than the dose done as asked would have: else what was done badly would be better
-// left out.
+// left out. Nor does a weight that was felt in vain: it tells as much as one not felt.
 func (c *Course) after(a onerm.Ability, v *visit.Visit, side body.Side) onerm.Ability {
 	var room [8]setlog.Set
 	sets := room[:0]
 	for i := range v.Sets {
-		if s := &v.Sets[i]; side == body.Both || s.Side == side || s.Side == body.Both {
+		if s := &v.Sets[i]; (side == body.Both || s.Side == side || s.Side == body.Both) && !v.InVain(*s) {
 			sets = append(sets, *s)
 		}
 	}

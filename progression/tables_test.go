@@ -97,7 +97,7 @@ var harderCases = []rowCase{
 	{row: "resumed", make: and(afterTrial(12), sore)},
 	{row: "limit-reps", make: from(func(c *progression.Course) { most(c, 4); done(c, 4*kilo, 10, 8); repeat(c, 4) }, 4, 6)},
 	{row: "limit", make: from(func(c *progression.Course) { most(c, 4); span(c, 12, 12) }, 4, 6)},
-	{row: "feel", make: from(func(c *progression.Course) { done(c, 4*kilo, 10, 6) }, 4, 6)},
+	{row: "feel", make: from(func(c *progression.Course) { done(c, 4*kilo, 14, 6) }, 4, 6)},
 	{row: "try", make: and(func(t failer) progression.Course { return squatCourse(t, 4, 6) }, func(c *progression.Course) { done(c, 4*kilo, 10, 6) })},
 	{row: "more-reps", make: from(func(c *progression.Course) { done(c, 4*kilo, 10, 8); repeat(c, 4) }, 4, 10)},
 	{row: "hold", make: from(func(c *progression.Course) { last(c).FormLost = screening.Yes }, 4, 4.25)},

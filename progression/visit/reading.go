@@ -32,6 +32,13 @@ type Trial struct {
 	Rated bool       // a rating below 8 on the scale omni does too, as the policy has it
 }
 
+// InVain reports whether a set of the visit felt the next weight, and did so less often
+// than was asked.
+func (v *Visit) InVain(s setlog.Set) bool {
+	f := field.OrZero(v).Plan.Feel
+	return f != nil && Each(s) == f.Load.Each() && s.Reps < f.Count
+}
+
 // Read returns what the visit showed.
 func (v *Visit) Read(asked Trial, t *equipment.Table) (Summary, error) {
 	v = field.OrZero(v)
