@@ -9,6 +9,7 @@ import (
 	"pgregory.net/rapid"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/progression"
 	"example.org/posology/progression/rule"
@@ -42,6 +43,9 @@ func TestNextPromises(t *testing.T) {
 			t.Fatalf("Next: %v", err)
 		}
 		decided++
+		if was := c.Log[len(c.Log)-1].Plan; d.Next != nil && d.Instead == "" && d.Action != progression.EaseOff && d.Next.Measure == was.Measure && d.Next.Measure == exercise.Repetitions && d.Next.Count < min(5, was.Count) && d.Next.Load.Each() > 0 {
+			t.Fatalf("so few without a row that lessens: %s", tell(d))
+		}
 		for _, what := range slices.Concat(unsound(c, d), notOneThing(c, d), fickle(t, c, d)) {
 			t.Fatalf("%s: %s", what, tell(d))
 		}
