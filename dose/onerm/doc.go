@@ -21,10 +21,11 @@
 //
 // # What is known, and what follows
 //
-// An [Ability] is what all visits and tests of an exercise have shown together. It
-// is read and dosed from on one equation, and [Ability.Most] finds from it how many
-// repetitions a weight allows, at one stated [Chance]: the one caution there is. Its
-// form keeps the order of better and worse; its widths are this module's own design.
+// An [Ability] is what all visits and tests of an exercise have shown together, read
+// on one equation, and [Ability.Most] finds from it how many repetitions a weight
+// allows, at one stated [Chance]. Its form keeps the order of better and worse; its
+// widths are this module's own design. No dose of the module goes by it yet: those
+// begin from [Estimate.Cautious].
 //
 // # Intervals
 //
