@@ -17,6 +17,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/onerm/published"
 	"example.org/posology/dose/rota"
 	"example.org/posology/dose/volume"
 	"example.org/posology/progression"
@@ -60,11 +61,11 @@ func (s store) enumerations() error {
 		each(s, done, guideline.Fields()),
 		each(s, done, guideline.Goals()),
 		each(s, done, guideline.Verdicts()),
-		each(s, done, onerm.Charts()),
+		each(s, done, published.Charts()),
 		each(s, done, onerm.Forms()),
 		each(s, done, onerm.Formulas()),
 		each(s, done, onerm.Grades()),
-		each(s, done, onerm.Regressions()),
+		each(s, done, published.Regressions()),
 		each(s, done, rota.Proofs()),
 		each(s, done, volume.Conventions()),
 		each(s, done, volume.Deviations()),

@@ -11,10 +11,8 @@
 // never corrects them upward, refuses a reserve above 5, picks the equation and
 // reports an interval. Every clause is a reason with its facts.
 //
-// Equations with an offset, or with a measure of the body, are no fixed multiple
-// of the load: [Regression] and [Macht2016].
-// A [Chart] is a printed table, with no values between its rows unless asked
-// for. FromSet asks none of these.
+// Equations with an offset, or with a measure of the body, and printed tables
+// stand in package published. FromSet asks none of these.
 //
 // A [Curve] is one person's own, found by package fit from sets. Its [Form] ties
 // load and repetitions; it can be stored, and asked without what fitted it.

@@ -105,23 +105,6 @@ func ExampleCombine() {
 	// 3 sets of 2 days joined, each weighed by its variance; standard deviation 1.9 %, part of it shared by all sets of the person.
 }
 
-// A published table has no values between its rows unless they are asked for.
-func ExampleChart() {
-	for _, c := range []onerm.Chart{onerm.NSCALoadChart, onerm.NSCATextbook} {
-		share, _ := c.Fraction(12)
-		fmt.Printf("%v: %v at 12 repetitions\n", c, share)
-	}
-	_, err := onerm.NSCALoadChart.Fraction(11)
-	fmt.Println(err != nil)
-	share, _ := onerm.NSCALoadChart.Interpolated().Fraction(11)
-	fmt.Println(share)
-	// Output:
-	// nsca-load-chart: 70 % at 12 repetitions
-	// nsca-textbook: 67 % at 12 repetitions
-	// true
-	// 72.5 %
-}
-
 // A curve made of its numbers, as a study printed them; these are invented.
 func ExampleNewCurve() {
 	curve, err := onerm.NewCurve(onerm.CurveData{

@@ -33,7 +33,6 @@ const (
 	factLombardiName   evidence.FactID = "onerm.lombardi.name"
 	factCubics         evidence.FactID = "onerm.kemmler2024.coefficients"
 	factCubicForm      evidence.FactID = "onerm.kemmler2024.form"
-	factMacht          evidence.FactID = "onerm.macht2016"
 	factPractised      evidence.FactID = "onerm.practised"
 	factMeneses        evidence.FactID = "onerm.practised.best"
 	factOlderTrained   evidence.FactID = "onerm.practised.older"
@@ -69,7 +68,7 @@ var anchors = []evidence.Fact{
 // coefficients, its range and its people, then the policy's and the intervals'.
 func Facts() iter.Seq[evidence.Fact] {
 	return func(yield func(evidence.Fact) bool) {
-		for _, part := range [][]evidence.Fact{equationFacts(), regressionFacts(), chartFacts(), policyFacts(), anchors, intervalFacts(), measuredFacts(), abilityFacts()} {
+		for _, part := range [][]evidence.Fact{equationFacts(), policyFacts(), anchors, intervalFacts(), measuredFacts(), abilityFacts()} {
 			for _, f := range part {
 				if !yield(f) {
 					return

@@ -10,6 +10,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/onerm/published"
 	"example.org/posology/dose/rota"
 	"example.org/posology/dose/volume"
 	"example.org/posology/progression"
@@ -43,7 +44,7 @@ func Ledger() (*evidence.Ledger, error) {
 }
 
 var ledger = sync.OnceValues(func() (*evidence.Ledger, error) {
-	return evidence.NewLedger(evidence.UnitFacts(), screening.Facts(), exercise.Facts(), onerm.Facts(),
+	return evidence.NewLedger(evidence.UnitFacts(), screening.Facts(), exercise.Facts(), onerm.Facts(), published.Facts(),
 		guideline.Facts(), beside.Facts(), choice.Facts(), dose.Facts(), rota.Facts(), rule.Facts(), visit.Facts(), progression.Facts(), programme.Facts(), volume.Facts(), function.Facts(), protocol.Facts())
 })
 

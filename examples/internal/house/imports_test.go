@@ -34,8 +34,10 @@ var mayImport = map[string][]string{
 	"dose/onerm":     slices.Concat(ground, []string{"dose/exercise", "dose/setlog", "dose/onerm/internal/bend"}),
 	"dose/onerm/fit": slices.Concat(ground, []string{"dose/onerm", "dose/onerm/internal/bend", gonum}),
 	"dose/volume":    slices.Concat(ground, []string{"dose/exercise", "dose/setlog"}),
-	"dose/guideline": slices.Concat(first, []string{"dose/volume"}),
-	"dose/choice":    slices.Concat(first, []string{"dose/exercise", "dose/guideline"}),
+	// What was printed and no estimate asks.
+	"dose/onerm/published": slices.Concat(ground, []string{"dose/onerm"}),
+	"dose/guideline":       slices.Concat(first, []string{"dose/volume"}),
+	"dose/choice":          slices.Concat(first, []string{"dose/exercise", "dose/guideline"}),
 	// The forms of curves: onerm evaluates them, fit needs their slopes too.
 	"dose/onerm/internal/bend": {"units/field", "units"},
 
@@ -59,7 +61,7 @@ var mayImport = map[string][]string{
 		"progression/internal/given", "progression/internal/say"}),
 	"progression/protocol": slices.Concat(ground, []string{"dose/equipment"}),
 	"progression/simulate": slices.Concat(second, []string{"dose", "progression", "progression/rule", "progression/programme", "progression/visit"}),
-	"progression/record":   slices.Concat(second, []string{"dose", "dose/beside", "dose/rota", "progression", "progression/rule", "progression/programme", "progression/visit", "progression/protocol"}),
+	"progression/record":   slices.Concat(second, []string{"dose", "dose/onerm/published", "dose/beside", "dose/rota", "progression", "progression/rule", "progression/programme", "progression/visit", "progression/protocol"}),
 }
 
 func TestImportsPointDown(t *testing.T) {

@@ -13,6 +13,7 @@ import (
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/onerm/fit"
+	"example.org/posology/dose/onerm/published"
 	"example.org/posology/dose/rota"
 	"example.org/posology/dose/volume"
 	"example.org/posology/progression"
@@ -40,6 +41,7 @@ var allFacts = map[string]iter.Seq[evidence.Fact]{
 	"screening":      screening.Facts(),
 
 	"dose/onerm/fit":        fit.Facts(),
+	"dose/onerm/published":  published.Facts(),
 	"progression/programme": programme.Facts(),
 	"progression/protocol":  protocol.Facts(),
 	"progression/rule":      rule.Facts(),

@@ -17,6 +17,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/onerm/published"
 	"example.org/posology/dose/rota"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/volume"
@@ -47,8 +48,8 @@ var withPointerMethods = []reflect.Type{
 	of[guideline.Condition](), of[guideline.EffectUnit](), of[guideline.Field](),
 	of[guideline.Goal](), of[guideline.Comparison](),
 	of[guideline.Verdict](),
-	of[onerm.Chart](), of[onerm.Curve](), of[onerm.Form](), of[onerm.Formula](),
-	of[onerm.Grade](), of[onerm.Regression](),
+	of[published.Chart](), of[onerm.Curve](), of[onerm.Form](), of[onerm.Formula](),
+	of[onerm.Grade](), of[published.Regression](),
 	of[rota.Proof](),
 	of[setlog.RowError](),
 	of[volume.Convention](), of[volume.Counter](), of[volume.Deviation](),

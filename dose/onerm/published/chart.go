@@ -1,17 +1,18 @@
-package onerm
+package published
 
 import (
 	"fmt"
 	"iter"
 	"slices"
 
+	"example.org/posology/dose/onerm"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
 
 // Chart is a published table of repetitions to failure and percent of 1RM. It
-// is a [Relation] at its printed rows and nowhere else; [Chart.Interpolated] is
+// is a [onerm.Relation] at its printed rows and nowhere else; [Chart.Interpolated] is
 // one between them. The zero value is "not given".
 //
 // The two charts are kept apart: at 12 repetitions one prints 70 %, the other
@@ -68,7 +69,7 @@ var chartRows = [...][]ChartRow{
 }
 
 func chartRow(c Chart, reps, percent int, b evidence.Basis) ChartRow {
-	return ChartRow{reps, percent, b, evidence.FactID(fmt.Sprintf("onerm.%s.%d", c, reps))}
+	return ChartRow{reps, percent, b, evidence.FactID(fmt.Sprintf("published.%s.%d", c, reps))}
 }
 
 func firstTen(c Chart, b evidence.Basis) []ChartRow {
@@ -145,13 +146,13 @@ func (c Chart) Load(oneRM units.Mass, reps float64) (units.Mass, error) {
 	if oneRM <= 0 {
 		return 0, field.New("/one_rm", oneRM, "a mass above 0 kg", field.ErrOutOfRange)
 	}
-	return scale("/one_rm", oneRM, float64(share))
+	return scaled("/one_rm", oneRM, share)
 }
 
 // Interpolated returns the relation that runs straight from row to row of the
 // chart. What lies between the rows was not published; beyond the first and the
 // last row there is nothing.
-func (c Chart) Interpolated() Relation { return interpolated{c} }
+func (c Chart) Interpolated() onerm.Relation { return interpolated{c} }
 
 type interpolated struct{ Chart }
 

@@ -1,4 +1,4 @@
-package onerm_test
+package published_test
 
 import (
 	"errors"
@@ -6,7 +6,7 @@ import (
 	"math"
 	"testing"
 
-	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/onerm/published"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 	"pgregory.net/rapid"
@@ -14,14 +14,14 @@ import (
 
 func TestChartRows(t *testing.T) {
 	n := 0
-	for c := range onerm.Charts() {
+	for c := range published.Charts() {
 		n++
 		text, err := c.MarshalText()
-		var back onerm.Chart
+		var back published.Chart
 		if err != nil || back.UnmarshalText(text) != nil || back != c {
 			t.Errorf("%v: %q reads back as %v (%v)", c, text, back, err)
 		}
-		last := onerm.ChartRow{Percent: 101}
+		last := published.ChartRow{Percent: 101}
 		for r := range c.Rows() {
 			if r.Reps <= last.Reps || r.Percent >= last.Percent || r.Basis == 0 {
 				t.Errorf("%v: row %+v after %+v", c, r, last)
@@ -39,24 +39,24 @@ func TestChartRows(t *testing.T) {
 			t.Errorf("%v: studied %v", c, c.Studied())
 		}
 	}
-	if n != 2 || !onerm.Chart(0).Studied().IsZero() || !onerm.Chart(99).Studied().IsZero() {
+	if n != 2 || !published.Chart(0).Studied().IsZero() || !published.Chart(99).Studied().IsZero() {
 		t.Errorf("%d charts", n)
 	}
 }
 
 // TestChartsDisagree: at 12 repetitions; both are kept.
 func TestChartsDisagree(t *testing.T) {
-	chart, book := units.Must(onerm.NSCALoadChart.Fraction(12)), units.Must(onerm.NSCATextbook.Fraction(12))
+	chart, book := units.Must(published.NSCALoadChart.Fraction(12)), units.Must(published.NSCATextbook.Fraction(12))
 	if chart != 0.70 || book != 0.67 {
 		t.Errorf("12 repetitions: %v and %v, want 70 and 67 %%", chart, book)
 	}
-	if reps := units.Must(onerm.NSCATextbook.Reps(0.7)); reps != 11 {
+	if reps := units.Must(published.NSCATextbook.Reps(0.7)); reps != 11 {
 		t.Errorf("70 %% in the book: %v, want 11", reps)
 	}
 }
 
 func TestChartErrors(t *testing.T) {
-	chart, none := onerm.NSCALoadChart, onerm.Chart(0)
+	chart, none := published.NSCALoadChart, published.Chart(0)
 	tests := []struct {
 		name string
 		err  error
@@ -70,7 +70,7 @@ func TestChartErrors(t *testing.T) {
 		{"load for 13", second(chart.Load(units.Kilogram, 13)), "/reps", field.ErrOutOfRange},
 		{"no 1RM", second(chart.Load(0, 5)), "/one_rm", field.ErrOutOfRange},
 		{"no chart", second(none.Fraction(5)), "/chart", field.ErrMissing},
-		{"no such chart", second(onerm.Chart(9).Reps(0.9)), "/chart", field.ErrOutOfRange},
+		{"no such chart", second(published.Chart(9).Reps(0.9)), "/chart", field.ErrOutOfRange},
 		{"no chart between rows", second(none.Interpolated().Reps(0.9)), "/chart", field.ErrMissing},
 		{"beyond the last row", second(chart.Interpolated().Fraction(12.01)), "/reps", field.ErrOutOfRange},
 		{"before the first row", second(chart.Interpolated().Fraction(0.99)), "/reps", field.ErrOutOfRange},
@@ -87,7 +87,7 @@ func TestChartErrors(t *testing.T) {
 }
 
 func TestInterpolated(t *testing.T) {
-	between := onerm.NSCALoadChart.Interpolated()
+	between := published.NSCALoadChart.Interpolated()
 	if share := units.Must(between.Fraction(11)); math.Abs(float64(share)-0.725) > 1e-15 {
 		t.Errorf("11 repetitions: %v, want half-way from 75 to 70 %%", share)
 	}
@@ -95,7 +95,7 @@ func TestInterpolated(t *testing.T) {
 		t.Errorf("it calls itself %q", text)
 	}
 	rapid.Check(t, func(t *rapid.T) {
-		c := rapid.SampledFrom([]onerm.Chart{onerm.NSCALoadChart, onerm.NSCATextbook}).Draw(t, "chart")
+		c := rapid.SampledFrom([]published.Chart{published.NSCALoadChart, published.NSCATextbook}).Draw(t, "chart")
 		last, _ := c.Studied().Max()
 		r := rapid.Float64Range(1, last).Draw(t, "reps")
 		share, err := c.Interpolated().Fraction(r)
@@ -114,3 +114,6 @@ func TestInterpolated(t *testing.T) {
 		}
 	})
 }
+
+// second returns the second result of a call.
+func second[A, B any](_ A, b B) B { return b }

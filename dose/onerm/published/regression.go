@@ -1,9 +1,10 @@
-package onerm
+package published
 
 import (
 	"fmt"
 	"iter"
 	"math"
+	"strconv"
 
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -11,7 +12,7 @@ import (
 )
 
 // Regression is a published equation with an offset: the 1RM is no fixed
-// multiple of the load, so that it is no [Relation]. Each
+// multiple of the load, so that it is no [onerm.Relation]. Each
 // holds for one exercise and one zone of repetitions to failure, and refuses
 // others. The zero value is "not given".
 type Regression uint8
@@ -118,6 +119,9 @@ var lines = [...]line{
 	Roberts2024LegExtension:   {1, 0.1, printed(1.06, units.KG), units.KG, zone4, "roberts2024", robertsPeople + "leg extension", unseenError},
 }
 
+// number prints a coefficient.
+func number(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
+
 // text prints the equation from its coefficients.
 func (l *line) text() string {
 	factor := number(l.slope) + "·load"
@@ -152,7 +156,7 @@ func (g Regression) Fact() evidence.FactID {
 	if !regressions.Valid(g) {
 		return ""
 	}
-	return evidence.FactID("onerm." + g.String())
+	return evidence.FactID("published." + g.String())
 }
 
 // refuse gathers what is wrong with g, a mass and repetitions.
@@ -185,7 +189,7 @@ func (g Regression) OneRM(load units.Mass, reps float64) (units.Mass, error) {
 
 // above returns k·load + offset unless that lies below the load.
 func above(path string, load units.Mass, k float64, offset units.Mass) (units.Mass, error) {
-	product, err := scale(path, load, k)
+	product, err := scaled(path, load, units.Fraction(k))
 	if err != nil {
 		return 0, err
 	}
@@ -218,7 +222,7 @@ func below(path string, oneRM units.Mass, k float64, offset units.Mass) (units.M
 		return 0, field.At(path, err)
 	}
 	if rest > 0 {
-		load, err := scale(path, rest, 1/k)
+		load, err := scaled(path, rest, units.Fraction(1/k))
 		if err != nil || load > 0 && load <= oneRM {
 			return load, err
 		}
@@ -226,75 +230,8 @@ func below(path string, oneRM units.Mass, k float64, offset units.Mass) (units.M
 	return 0, field.New(path, oneRM, "a 1RM that a load above 0 kg and not above it belongs to", field.ErrOutOfRange)
 }
 
-// Macht2016 is 1RM = 1.20·load + 2.19·r − 0.56·breadth + 9.6 in kilograms and
-// centimetres, for the bench press. It was made in 60 moderately trained men of
-// 21.2 years; standard error 3.5 kg, R² 0.99. The repetitions tested were not in
-// the part read. Published (macht2016, abstract).
-type Macht2016 struct {
-	// Biacromial is the breadth of the shoulders from acromion to acromion, in
-	// centimetres, above 0 and at most 100 (a guard against slips, not a norm).
-	Biacromial float64 `json:"biacromial_cm"`
-}
-
-const machtLoad, machtReps, machtBreadth, machtOffset = 1.20, 2.19, 0.56, 9.6
-
-const mostBreadth = 100 // cm
-
-var machtText = fmt.Sprintf("1RM = %v·load + %v kg·r − %v kg·biacromial breadth in cm + %v kg", machtLoad, machtReps, machtBreadth, machtOffset)
-
-// Validate returns what is wrong with m.
-func (m Macht2016) Validate() error {
-	if m.Biacromial > 0 && m.Biacromial <= mostBreadth {
-		return nil
-	}
-	return field.New("/biacromial_cm", m.Biacromial, "above 0 and at most 100 cm", field.ErrOutOfRange)
-}
-
-// Studied returns "not stated": the repetitions tested are not known here.
-func (m Macht2016) Studied() units.Range[float64] { return units.Range[float64]{} }
-
-// People says in whom and on what the equation was made.
-func (m Macht2016) People() string {
-	return "60 moderately trained men of 21.2 years, bench press"
-}
-
-// Fact names the fact that states the equation.
-func (m Macht2016) Fact() evidence.FactID { return factMacht }
-
-// offset returns what the load's share is added to.
-func (m Macht2016) offset(path string, mass units.Mass, reps float64) (units.Mass, error) {
-	var bad field.Errors
-	bad.Add("", m.Validate())
-	if mass <= 0 {
-		bad.Add(path, field.Bad(mass, "a mass above 0 kg", field.ErrOutOfRange))
-	}
-	if !(reps >= 1 && reps <= math.MaxFloat64) {
-		bad.Add("/reps", field.Bad(reps, "1 repetition or more", field.ErrOutOfRange))
-	}
-	if len(bad) > 0 {
-		return 0, bad
-	}
-	offset, err := units.Kilograms(float64(machtReps*reps) - float64(machtBreadth*m.Biacromial) + machtOffset)
-	return offset, field.At("/reps", err)
-}
-
-// OneRM returns the 1RM that the equation predicts from a load lifted reps
-// times to failure. A breadth, a load or repetitions outside what they can be,
-// and a load so small that the 1RM would lie below it, are an
-// [field.ErrOutOfRange], too much an [field.ErrOverflow].
-func (m Macht2016) OneRM(load units.Mass, reps float64) (units.Mass, error) {
-	offset, err := m.offset("/load", load, reps)
-	if err != nil {
-		return 0, err
-	}
-	return above("/load", load, machtLoad, offset)
-}
-
-// Load is the inverse of [Macht2016.OneRM] in the load, with the same errors.
-func (m Macht2016) Load(oneRM units.Mass, reps float64) (units.Mass, error) {
-	offset, err := m.offset("/one_rm", oneRM, reps)
-	if err != nil {
-		return 0, err
-	}
-	return below("/one_rm", oneRM, machtLoad, offset)
+// scaled returns k·m to the nearest nanogram.
+func scaled(path string, m units.Mass, k units.Fraction) (units.Mass, error) {
+	product, err := m.Scale(k, units.Nearest)
+	return product, field.At(path, err)
 }
