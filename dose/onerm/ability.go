@@ -102,7 +102,8 @@ func (a Ability) OneRM() (units.Mass, bool) {
 //
 // The best set counts, read with what was told and one repetition more, up to 6
 // told; above, 7 are read. If every set asked was done and all were told above 6,
-// the visit shows a lower bound. A reserve that was not told counts as the one
+// the visit shows a lower bound; after lower bounds alone a visit that shows more counts
+// in full. A reserve that was not told counts as the one
 // asked, but never for more than is known already, and where none was told the
 // load may not rise.
 func (a Ability) Seen(asked int, reserve units.RIR, sets ...setlog.Set) Ability {
@@ -186,10 +187,14 @@ func (a Ability) after(y float64, bound, untold bool) Ability {
 		return Ability{Log: y, Variance: firstSD * firstSD, AtLeast: bound, Untold: untold}
 	}
 	gain := a.Variance / (a.Variance + seenSD*seenSD)
-	if bound {
+	mean := rounded(float64((1-gain)*a.Log) + float64(gain*y))
+	switch {
+	case bound:
 		a.Log = max(a.Log, y)
-	} else {
-		a.Log = rounded(float64((1-gain)*a.Log) + float64(gain*y))
+	case a.AtLeast: // what was only a lower bound holds nothing back
+		a.Log = max(mean, y)
+	default:
+		a.Log = mean
 	}
 	a.Variance = float64(a.Variance*(1-gain)) + driftSD*driftSD
 	a.AtLeast, a.Untold = a.AtLeast && bound, untold
