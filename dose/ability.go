@@ -69,14 +69,21 @@ func (f *Frame) Allows(each, last units.Mass) (count int, ok bool) {
 	if (f.sparing() || f.learning() && !lightest) && (count < fewestSparing || each > share1RM(f.oneRM, mostSparing)) {
 		count = 0
 	}
-	if count == 0 && lightest && !f.sparing() && each <= share1RM(f.oneRM, mostSingle) {
-		count = 1
+	if f.atLeast(each) {
+		count = max(count, leastAtLightest)
 	}
 	most, _ := workable.Max()
 	if lightest {
 		most = mostAtLightest
 	}
 	return min(count, most), ok
+}
+
+// atLeast reports whether a weight is taken for a few lifts though the chance allows
+// fewer: the lightest, of somebody who is not spared, where what is known makes one more
+// likely than not. They end by the reserve; else whoever owns one weight is sent away from it.
+func (f *Frame) atLeast(each units.Mass) bool {
+	return each <= f.table.Lightest().Each() && !f.sparing() && each <= share1RM(f.oneRM, mostForFew)
 }
 
 // byChance returns the most repetitions by the chance alone.

@@ -97,17 +97,18 @@ const (
 	// none, where a limit on the share of a maximum holds and nothing is known.
 	leastFirstMass = units.Kilogram
 
-	mostSingle     units.Fraction = 0.9  // of 1RM, for one at a time of the lightest weight
-	fewestSparing                 = 6    // repetitions, where weights stay moderate
-	mostSparing    units.Fraction = 0.8  // of 1RM, likewise
-	longSet                       = 12   // repetitions: no longer set goes to its end where breath must not be held
-	mostAtLightest                = 25   // repetitions, with the lightest weight
-	farStep        units.Fraction = 0.5  // of a weight: a next one farther than that is far
-	soonGained                    = 0.15 // of the logarithm of strength, within the weeks of a plan
-	seenDays                      = 28   // for so long a look at the technique counts for what is heavy
-	nearlyAll      units.Fraction = 0.95 // of a weight, from which on it may be felt
-	mostReserve    units.RIR      = 10   // that a chance is asked for
-	mostMissed                    = 3650 // days; a ceiling against slips
+	leastAtLightest                = 3    // repetitions with the lightest weight
+	mostForFew      units.Fraction = 0.88 // of 1RM, for these: where one more can be done, by Epley
+	fewestSparing                  = 6    // repetitions, where weights stay moderate
+	mostSparing     units.Fraction = 0.8  // of 1RM, likewise
+	longSet                        = 12   // repetitions: no longer set goes to its end where breath must not be held
+	mostAtLightest                 = 25   // repetitions, with the lightest weight
+	farStep         units.Fraction = 0.5  // of a weight: a next one farther than that is far
+	soonGained                     = 0.15 // of the logarithm of strength, within the weeks of a plan
+	seenDays                       = 28   // for so long a look at the technique counts for what is heavy
+	nearlyAll       units.Fraction = 0.95 // of a weight, from which on it may be felt
+	mostReserve     units.RIR      = 10   // that a chance is asked for
+	mostMissed                     = 3650 // days; a ceiling against slips
 
 	walkingPace = 0.5 // metres a second, with weights
 	daysBetween = 2   // from one session to the next: 48 hours

@@ -112,7 +112,7 @@ func (n *now) try() choice {
 }
 
 const (
-	leastFelt                = 3    // lifts of a weight that is felt
+	leastFelt                = 3    // lifts of a weight that is felt, as likely as not
 	feelEvery                = 8    // visits from one feel to the next
 	feelAgain units.Fraction = 0.06 // that strength lies higher after one in vain
 )
@@ -137,7 +137,7 @@ func (n *now) feels() bool {
 			continue
 		}
 		vain := v.Plan.Feel.Load.Each() == next && !slices.ContainsFunc(v.Sets, func(s setlog.Set) bool {
-			return visit.Each(s) == next && s.Reps >= v.Plan.Feel.Count
+			return visit.Each(s) == next && !v.InVain(s)
 		})
 		if lately || vain && n.likely(next+units.Mass(float64(next)*float64(feelAgain))) < leastFelt {
 			return false
@@ -160,10 +160,10 @@ func (n *now) likely(each units.Mass) int {
 	return int(max(0, share-1) * epleyReps)
 }
 
-// feel asks for one set of the next weight: as many lifts as are likely, at most one
-// fewer than would show it.
+// feel asks for one set of the next weight: at most one lift fewer than would show it,
+// ended by its reserve. With two fewer nothing could.
 func (n *now) feel() choice {
 	s := n.fitted.step
-	s.Feel = max(1, min(n.likely(n.jump.To.Each()), n.floor(*n.jump)-1))
+	s.Feel = max(1, n.floor(*n.jump)-1)
 	return choice{step: s, why: append(n.jump.beyondPublished(), append([]evidence.Reason{because("progression.feel").With(evidence.Mass("next", n.jump.To.Each()), evidence.Count("count", s.Feel))}, n.fitted.why...)...)}
 }

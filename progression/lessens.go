@@ -9,6 +9,7 @@ import (
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
+	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
 
@@ -125,10 +126,22 @@ func (n *now) tooHeavy() bool {
 		return true
 	}
 	least := min(farFloor, n.bottom(), n.last().Plan.Count)
-	if n.seen.Base <= n.lightest() && n.counts() && !n.c.Request.Exercise.MovesBody {
-		least = min(least, leastCount)
+	if n.onlyLighter(n.seen.Base) {
+		least = min(least, leastAtLightest+1)
 	}
-	return slices.ContainsFunc(n.seen.Visit.Sets, func(s setlog.Set) bool {
+	return n.cameTo(&n.seen.Visit, least)
+}
+
+// onlyLighter reports whether a weight is the lightest, of an exercise of which no
+// easier variant is as near as a lighter weight.
+func (n *now) onlyLighter(each units.Mass) bool {
+	return each <= n.lightest() && n.counts() && !n.c.Request.Exercise.MovesBody
+}
+
+// cameTo reports whether some set came to fewer repetitions than least, those told in
+// reserve among them.
+func (n *now) cameTo(v *visit.Visit, least int) bool {
+	return slices.ContainsFunc(v.Sets, func(s setlog.Set) bool {
 		able := float64(s.Reps)
 		if left, err := s.Effort.RIR(); err == nil && n.counts() {
 			told, _ := left.Min() // what was not recorded may have been nothing
@@ -144,7 +157,7 @@ func (n *now) below3() bool {
 	plan, below := &n.last().Plan, 0
 	for i := len(n.c.Log) - 1; i >= 0; i-- {
 		v := &n.c.Log[i]
-		if slices.Contains(n.doubtful, i) || !v.Below() || v.Plan.Load.Each() != plan.Load.Each() || v.Plan.Sets != plan.Sets {
+		if slices.Contains(n.doubtful, i) || !n.tooLittle(v) || v.Plan.Load.Each() != plan.Load.Each() || v.Plan.Sets != plan.Sets {
 			break
 		}
 		below++
@@ -154,6 +167,14 @@ func (n *now) below3() bool {
 	}
 	a, err := rule.Simplify(below)
 	return err == nil && a.Advice == rule.Ease
+}
+
+// tooLittle reports whether a visit stayed below its dose. With fewer of the lightest
+// weight than the range begins with, less in reserve is no reason for an easier variant.
+func (n *now) tooLittle(v *visit.Visit) bool {
+	low, _ := v.Plan.Span.Min()
+	few := v.Plan.Count < low && n.onlyLighter(v.Plan.Load.Each())
+	return v.Below() && (!few || v.Done() < v.Plan.Sets || n.cameTo(v, leastAtLightest+1))
 }
 
 // simplify takes the next lighter weight, or a set fewer, and reports whether

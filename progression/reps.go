@@ -6,6 +6,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
+	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
 
@@ -16,15 +17,18 @@ type fit struct {
 	few  bool // fewer than a set is worth, and nothing lighter is left
 }
 
-// leastCount are the fewest repetitions that a weight is kept for.
-const leastCount = 5
+// The fewest repetitions that a weight is kept for.
+const (
+	leastCount      = visit.WorthASet
+	leastAtLightest = 3 // with the lightest weight, where there is nothing to go down to
+)
 
 // fit keeps the count to what the chance allows. A weight that allows too few goes
 // down, unless it is the lightest.
 func (n *now) fit(s dose.Step) fit {
 	from := s
 	most, known := n.fits(s)
-	for n.counts() && known && most < n.leastOf() && !n.c.Request.Exercise.MovesBody {
+	for n.counts() && known && most < n.leastOf(s.Load) && !n.c.Request.Exercise.MovesBody {
 		lighter := n.below(s.Load)
 		if lighter >= s.Load {
 			break
@@ -32,15 +36,15 @@ func (n *now) fit(s dose.Step) fit {
 		s.Load = lighter
 		most, known = n.fits(s)
 	}
-	few := n.counts() && known && most < n.leastOf()
+	few := n.counts() && known && most < n.leastOf(s.Load)
 	if few && n.c.Request.Exercise.MovesBody { // of which nothing is known but how the last sets ended
-		most, few = n.leastOf(), false
+		most, few = n.leastOf(s.Load), false
 	}
 	if !n.counts() || !known || s.Load == from.Load && most >= s.Count {
-		return fit{step: from, few: few && s.Count >= n.leastOf()}
+		return fit{step: from, few: few && s.Count >= n.leastOf(s.Load)}
 	}
 	if s.Load < from.Load {
-		s.Count = min(max(s.Count, n.leastOf()), n.countOf(most, n.bottom()))
+		s.Count = max(1, min(most, n.bottom()))
 		return fit{s, []evidence.Reason{because("progression.lighter-for-reserve").With(
 			evidence.Reserve("reserve", n.out.Reserve.Least, n.out.Reserve.Countable), evidence.Mass("from", from.Load), evidence.Mass("to", s.Load))}, few}
 	}
@@ -58,11 +62,20 @@ func (n *now) fits(s dose.Step) (int, bool) {
 	if !known {
 		most = s.Count
 	}
-	return min(most, n.nearest()), true
+	near := n.nearest(toFall)
+	if n.onlyLighter(s.Load) && !n.tooHeavy() {
+		near = max(near, n.leastOf(s.Load))
+	}
+	return min(most, near), true
 }
 
 // leastOf are the fewest repetitions that a set is asked for.
-func (n *now) leastOf() int { return min(leastCount, n.bottom()) }
+func (n *now) leastOf(each units.Mass) int {
+	if each <= n.lightest() {
+		return min(leastAtLightest, n.bottom())
+	}
+	return min(leastCount, n.bottom())
+}
 
 // kept is how many repetitions stay of what was just done as asked: up to the floor, as
 // many as leave the reserve by what every set told, and all of the floor where one told
@@ -75,7 +88,7 @@ func (n *now) kept() int {
 	if seen := &n.seen.Visit; !n.counts() || n.back != nil || seen.Done() < seen.Plan.Sets {
 		return 0
 	}
-	least, need := floor, n.leastOf()
+	least, need := floor, n.leastOf(n.seen.Base)
 	for i := range n.seen.Visit.Sets {
 		s := &n.seen.Visit.Sets[i]
 		left, err := s.Effort.RIR()
@@ -94,12 +107,23 @@ func (n *now) kept() int {
 	return least
 }
 
+// How many repetitions more than every set left by the words told a count may have. To
+// rise none: the reserve asked is left. To fall two: people tell one too few, and the
+// chance lets one less than the reserve asked be left.
+const (
+	toRise = 0
+	toFall = 2
+)
+
 // nearest is the count that the set of the last visit which came nearest to failure
-// leaves for the reserve asked less one: what the chance allows rests on the best set.
-func (n *now) nearest() int {
-	least, more := math.MaxInt, 1.0 // people tell one too few
-	if n.out.Reserve.Least > n.last().Plan.Reserve.Least {
-		more = 0 // and no more than was shown where more is to be left
+// leaves: what the chance allows rests on the best set.
+func (n *now) nearest(more int) int {
+	least := math.MaxInt
+	switch {
+	case n.out.Reserve.Least > n.last().Plan.Reserve.Least:
+		more = 0 // no more than was shown where more is to be left
+	case n.c.Request.Exercise.MovesBody || !n.strength.Known():
+		more = 1 // nothing else is known
 	}
 	for i := range n.seen.Visit.Sets {
 		s := &n.seen.Visit.Sets[i]
@@ -108,7 +132,7 @@ func (n *now) nearest() int {
 		}
 		if left, err := s.Effort.RIR(); err == nil {
 			told, _ := left.Min()
-			least = min(least, int(math.Floor(float64(s.Reps)+float64(told-n.out.Reserve.Least)+more)))
+			least = min(least, int(math.Floor(float64(s.Reps)+float64(told-n.out.Reserve.Least)))+more)
 		}
 	}
 	return least
@@ -176,7 +200,7 @@ func (n *now) more() int {
 	if n.counts() {
 		aim = min(aim, n.step.Count+n.atOnce())
 	}
-	if aim = min(aim, end, n.nearest()); aim <= n.step.Count || !n.repsMayRise() {
+	if aim = min(aim, end, n.nearest(toRise)); aim <= n.step.Count || !n.repsMayRise() {
 		return 0
 	}
 	return aim

@@ -29,7 +29,7 @@ func (j Jump) share() units.Fraction {
 const (
 	farShare  units.Fraction = 0.05 // of a step, above which fewer repetitions do
 	farFloor                 = 6    // repetitions
-	feelShare units.Fraction = 0.25 // of a step, above which the weight is felt
+	feelShare units.Fraction = 0.15 // of a step, above which the weight is felt
 )
 
 // far reports whether a weight lies so far ahead that fewer repetitions of it do.

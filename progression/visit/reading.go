@@ -32,11 +32,16 @@ type Trial struct {
 	Rated bool       // a rating below 8 on the scale omni does too, as the policy has it
 }
 
-// InVain reports whether a set of the visit felt the next weight, and did so less often
-// than was asked.
+// InVain reports whether a set of the visit felt the next weight, and came neither to
+// what was asked nor to an end by its reserve.
 func (v *Visit) InVain(s setlog.Set) bool {
-	f := field.OrZero(v).Plan.Feel
-	return f != nil && Each(s) == f.Load.Each() && s.Reps < f.Count
+	v = field.OrZero(v)
+	f := v.Plan.Feel
+	if f == nil || Each(s) != f.Load.Each() || s.Reps >= f.Count {
+		return false
+	}
+	told, known := toldOf(s)
+	return !known || told < v.Plan.Reserve.Least
 }
 
 // Read returns what the visit showed.
