@@ -48,7 +48,8 @@ func (f *Frame) Chance() onerm.Chance { return field.OrZero(f).chance }
 // Allows returns the most repetitions of a weight per implement that the chance allows
 // with the reserve asked, within every limit: none above [Frame.Ceiling] or above the
 // band of the goal's row (the lightest weight is never too heavy for a band), 20 at most,
-// 25 with the lightest weight, and what [Frame] says of counts under 6. last is the
+// 25 with the lightest weight, which is taken for 3 where 4 can be done, and what the
+// package says of counts under 6. last is the
 // weight that was asked for last, 0 kg for none: the farther from it, the less is known.
 //
 // It is false where nothing is known of strength. It never rises with each, nor as
@@ -69,7 +70,7 @@ func (f *Frame) Allows(each, last units.Mass) (count int, ok bool) {
 	if (f.sparing() || f.learning() && !lightest) && (count < fewestSparing || each > share1RM(f.oneRM, mostSparing)) {
 		count = 0
 	}
-	if f.atLeast(each) {
+	if f.fewDo(each) {
 		count = max(count, leastAtLightest)
 	}
 	most, _ := workable.Max()
@@ -79,10 +80,10 @@ func (f *Frame) Allows(each, last units.Mass) (count int, ok bool) {
 	return min(count, most), ok
 }
 
-// atLeast reports whether a weight is taken for a few lifts though the chance allows
+// fewDo reports whether a weight is taken for a few lifts though the chance allows
 // fewer: the lightest, of somebody who is not spared, where what is known makes one more
 // likely than not. They end by the reserve; else whoever owns one weight is sent away from it.
-func (f *Frame) atLeast(each units.Mass) bool {
+func (f *Frame) fewDo(each units.Mass) bool {
 	return each <= f.table.Lightest().Each() && !f.sparing() && each <= share1RM(f.oneRM, mostForFew)
 }
 

@@ -45,6 +45,7 @@ const (
 	factWorks         evidence.FactID = "dose.weight-that-works"
 	factSold          evidence.FactID = "dose.sizes-sold"
 	factFarAlone      evidence.FactID = "dose.far-alone"
+	factFew           evidence.FactID = "dose.few-of-the-lightest"
 	factEnds          evidence.FactID = "dose.count-ends"
 	factGap           evidence.FactID = "dose.days-between"
 	factFewerLater    evidence.FactID = "dose.fewer-later"

@@ -14,7 +14,7 @@
 // repetition maxima, with repetitions, sets, rest and days. The band is laid on the
 // best of what is known, and the heaviest weight in it is taken with which the chance
 // allows the row's lowest count; where none does, the lightest weight for what it
-// allows, one at a time up to 90 %. The count is what the chance allows, up to the
+// allows, three at least where four can be done. The count is what the chance allows, up to the
 // row's top ([Frame.Allows]), and the set ends by what is left.
 //
 // Where nothing is known, a light weight is begun with and the load is looked for; the

@@ -74,6 +74,7 @@ var ownFacts = []evidence.Fact{
 	{ID: factBreath, Value: fmt.Sprintf("where breath must not be held at least %v stay in reserve, and beyond %d repetitions a count keeps %v: pressure rises towards the end of a set more than with its load", breathReserve, longSet, uncountable), Basis: evidence.Design, From: []evidence.FactID{factPressure}},
 	{ID: factPressure, Value: "13 healthy men, knee extension to failure without breath-holding: 154/99 mmHg with the weight of 4 repetitions, 203/126 with that of 20, 154/91 at the fourth of those",
 		Source: "gjovaag2016", Locator: "abstract", Basis: evidence.Published},
+	{ID: factFew, Value: fmt.Sprintf("%d lifts of the lightest weight are asked for though the chance allows fewer, up to %v of the 1RM, where %d can be done, and end by the reserve: there is nothing lighter to go down to", leastAtLightest, mostForFew, leastAtLightest+1), Basis: evidence.Design, From: []evidence.FactID{"onerm.epley", factSparing}},
 	{ID: factEnds, Value: fmt.Sprintf("no count goes beyond %d, %d with the lightest weight", topOf(workable), mostAtLightest), Basis: evidence.Design},
 	{ID: factHeld, Value: heldOrWalked.String() + " seconds or metres where an exercise states no range", Basis: evidence.Design},
 	{ID: factPace, Value: fmt.Sprintf("%v metres a second when carrying, for the length of a session", walkingPace), Basis: evidence.Design},

@@ -81,6 +81,7 @@ func TestFactsFollowConstants(t *testing.T) {
 		factFarAlone:     {float64(farStep) * 100},
 		factSparing:      {fewestSparing, float64(mostSparing) * 100, weeksOf(seenDays), float64(mostSparing) * 100},
 		factFeel:         {weeksOf(seenDays), fewestSparing, float64(nearlyAll) * 100},
+		factFew:          {leastAtLightest, 100 * float64(mostForFew), leastAtLightest + 1},
 		factEnds:         {float64(topOf(workable)), mostAtLightest},
 		// Published, and what the constants above rest on: they stay as they were read.
 		factReserveBand: {1, 3, 15, 18, 6, 20},

@@ -131,7 +131,7 @@ func (d *draft) take(load equipment.Load, most int) {
 	low, _ := d.g.count.Min()
 	high, _ := d.g.count.Max()
 	d.p.Load, d.p.Mode = load, FromBand
-	d.count(load, min(most, high), most)
+	d.count(load, 0, min(most, high), most)
 	d.p.Span = units.Must(units.Between(min(low, d.p.Count), d.p.Count))
 	d.share(load)
 	if heaviest, err := onerm.Epley.Fraction(aboutTen); err == nil && d.p.Share >= heaviest {

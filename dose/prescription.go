@@ -130,7 +130,8 @@ type Prescription struct {
 	Tempo   Tempo            `json:"tempo,omitzero"`
 	Days    units.Range[int] `json:"days"` // a week
 
-	// Chance is what Count is kept to with Load; zero where nothing is known of strength.
+	// Chance is what Count is kept to with Load; zero where nothing is known of strength,
+	// and for the few of the lightest weight that go beyond it.
 	Chance onerm.Chance `json:"chance,omitzero"`
 
 	Finding *Search        `json:"finding,omitempty"` // only in mode LoadFinding

@@ -18,7 +18,7 @@ import (
 
 // wanted is the dose as the package comment words it, by plain search over a
 // rack: the heaviest weight in the row's band of what is known with which the chance
-// allows the row's lowest count, else the lightest for what it allows. It is false if
+// allows the row's lowest count, else the lightest for what it allows, three up to 88 %. It is false if
 // no weight does. Nobody saw the technique: no count is under 6 and no weight above
 // 80 %, save with the lightest.
 func wanted(rack []units.Mass, e onerm.Estimate, strength float64, rec guideline.Recommendation, reserve float64) (units.Mass, int, bool) {
@@ -30,8 +30,8 @@ func wanted(rack []units.Mass, e onerm.Estimate, strength float64, rec guideline
 	for at, m := range slices.Backward(rack) {
 		count := allowed(m.Kilograms()/strength, reserve)
 		switch {
-		case at == 0 && count == 0 && !above(m, 0.9):
-			count = 1
+		case at == 0 && count < 3 && !above(m, 0.88):
+			count = 3
 		case at > 0 && (count < max(6, lowest) || above(m, min(high, 0.8))):
 			continue
 		}

@@ -152,7 +152,7 @@ func (d *draft) keepTo(load equipment.Load, last units.Mass) (equipment.Load, er
 			return load, nil
 		}
 		if most > 0 {
-			d.count(load, min(d.p.Count, most), most)
+			d.count(load, last, min(d.p.Count, most), most)
 			return load, nil
 		}
 		below, ok := lighter(d.table, load)
@@ -163,9 +163,15 @@ func (d *draft) keepTo(load equipment.Load, last units.Mass) (equipment.Load, er
 	}
 }
 
-// count writes a count that the chance governs, and says so.
-func (d *draft) count(load equipment.Load, count, most int) {
-	d.p.Count, d.p.Chance = count, d.chance
+// count writes a count that the chance governs, or the few of the lightest weight that
+// it does not, and says so.
+func (d *draft) count(load equipment.Load, last units.Mass, count, most int) {
+	d.p.Count = count
+	if by, _ := d.byChance(load.Each(), last, d.plain.Reserve.Least); count > by {
+		d.because(evidence.Because("dose.few-do", factFew).With(evidence.Mass("load", load.Each()), evidence.Count("count", count)))
+		return
+	}
+	d.p.Chance = d.chance
 	d.because(d.chanceReason(load.Each(), most))
 }
 

@@ -113,6 +113,10 @@ var words = evidence.Words{
 		Clinician: "Load-finding without a step up within the visit: nobody is there; setting: {setting}.",
 	},
 	"dose.chance": {Clinician: "With {load} at most {most} repetitions: whoever does them all and does not stop by feel has fewer left than the reserve asked less one in at most {below} of sets, and none left in at most {without}."},
+	"dose.few-do": {
+		Client:    "This is the lightest weight here. Do as few as leave what we ask for, even one.",
+		Clinician: "{count} of {load}, the lightest weight: more than the stated chance allows, and ended by the reserve; nothing lighter is there.",
+	},
 	"dose.feel": {
 		Client:    "In your last set take {weight} instead and lift it {count} times, while we watch. Stop sooner if it is too much.",
 		Clinician: "{exercise}: one of the sets feels the next weight, {weight}, for {count} lifts, watched.",

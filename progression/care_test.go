@@ -54,7 +54,9 @@ func TestNextTooMuch(t *testing.T) {
 		{"seven to failure", 4 * kilo, 5, 2, false, progression.HoldDose, 2 * kilo},
 		{"eight to failure", 4 * kilo, 6, 2, false, progression.HoldDose, 2 * kilo},
 		{"ten to failure", 4 * kilo, 8, 2, false, progression.HoldDose, 4 * kilo},
-		{"seven with the lightest", 2 * kilo, 5, 2, false, progression.ChangeVariant, 0},
+		{"seven with the lightest", 2 * kilo, 5, 2, false, progression.HoldDose, 2 * kilo},
+		{"four with the lightest", 2 * kilo, 3, 1, false, progression.HoldDose, 2 * kilo},
+		{"three with the lightest", 2 * kilo, 3, 0, false, progression.ChangeVariant, 0},
 		{"two with the lightest", 2 * kilo, 2, 0, false, progression.ChangeVariant, 0},
 		{"not once", 4 * kilo, 0, 0, true, progression.EaseOff, 2 * kilo},
 		{"not once with the lightest", 2 * kilo, 0, 0, true, progression.ChangeVariant, 0},
@@ -363,7 +365,7 @@ func TestNextPassesNoWeightOver(t *testing.T) {
 	}
 }
 
-// Of eight done with the reserve asked with the lightest weight at least five stay, and
+// Of eight done with the reserve asked with the lightest weight at least three stay, and
 // never more than five come at once.
 func TestNextKeepsWhatWasDoneWell(t *testing.T) {
 	for left := range 9 {
@@ -377,7 +379,7 @@ func TestNextKeepsWhatWasDoneWell(t *testing.T) {
 				}
 				continue
 			}
-			if n := d.Next.Count; d.Action != progression.EaseOff && (n < 5 || n > max(10, reps)+5) {
+			if n := d.Next.Count; d.Action != progression.EaseOff && (n < 3 || left >= 3 && n < 5 || n > max(10, reps)+5) {
 				t.Errorf("%d with %d left: %s", reps, left, tell(d))
 			}
 		}

@@ -44,7 +44,7 @@ func (n *now) fit(s dose.Step) fit {
 		return fit{step: from, few: few && s.Count >= n.leastOf(s.Load)}
 	}
 	if s.Load < from.Load {
-		s.Count = max(1, min(most, n.bottom()))
+		s.Count = min(max(s.Count, n.leastOf(s.Load)), n.countOf(most, n.bottom()))
 		return fit{s, []evidence.Reason{because("progression.lighter-for-reserve").With(
 			evidence.Reserve("reserve", n.out.Reserve.Least, n.out.Reserve.Countable), evidence.Mass("from", from.Load), evidence.Mass("to", s.Load))}, few}
 	}

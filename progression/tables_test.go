@@ -71,7 +71,7 @@ var lessCases = []rowCase{
 	{row: "above-limit", make: from(func(c *progression.Course) { most(c, 3) }, 2, 4, 6)},
 	{row: "lighter-day", make: from(func(c *progression.Course) { c.Request.Screening.Limits = screening.LighterSession() }, 4, 4.25)},
 	{row: "too-heavy", make: from(func(c *progression.Course) { done(c, 4*kilo, 4, 1) }, 2, 4, 6)},
-	{row: "too-few", make: from(func(c *progression.Course) { done(c, 4*kilo, 5, 2) }, 4, 6)},
+	{row: "too-few", make: from(func(c *progression.Course) { c.Request.Screening.Limits.NoBreathHolding = true; done(c, 4*kilo, 6, 1) }, 4, 6)},
 	{row: "below-three", make: from(func(c *progression.Course) { last(c).Sets = last(c).Sets[:5]; repeat(c, 3) }, 2, 4, 6)},
 	{row: "attendance", make: from(func(c *progression.Course) { c.Sessions = sessions(*c, 8, 4) }, 4, 4.25)},
 	{row: "recurring", make: twiceHurt},
