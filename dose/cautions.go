@@ -20,5 +20,6 @@ func limitCautions(r *Request) []evidence.Reason {
 	add(limits.TechniqueFirst, "dose.technique-first")
 	add(limits.Support && standing && r.Exercise.HandFree(), "dose.support")
 	add(limits.Support && standing && !r.Exercise.HandFree(), "dose.support-near")
+	add(limits.Support && standing && loaded(r) && !handFree(r.Exercise.Hold) && !r.Exercise.Seat, "dose.support-beside")
 	return list
 }

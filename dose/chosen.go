@@ -26,7 +26,7 @@ func (f *Frame) choose() {
 	for i := range s.estimates {
 		e := &s.estimates[i]
 		have := latest[e.Side]
-		if have == nil || e.Day > have.Day || e.Day == have.Day && e.Cautious() < have.Cautious() {
+		if have == nil || e.Day > have.Day || e.Day == have.Day && weaker(e, have) {
 			latest[e.Side] = e
 		}
 	}
@@ -54,19 +54,25 @@ func ofExercise(list []onerm.Estimate, ex exercise.Exercise) []onerm.Estimate {
 // bySide are the latest tests, nil for none.
 type bySide [body.Both + 1]*onerm.Estimate
 
+// weaker reports whether one test shows less strength than another. It goes by what
+// doses go by: by another measure a worse test could give way to a better one.
+func weaker(e, than *onerm.Estimate) bool {
+	return onerm.Ability{}.Tested(*e).Log < onerm.Ability{}.Tested(*than).Log
+}
+
 // ofSides chooses for one-sided work.
 func ofSides(latest bySide, side body.Side) (*onerm.Estimate, []evidence.Reason) {
 	both, left, right := latest[body.Both], latest[body.Left], latest[body.Right]
 	switch {
 	case left != nil && right != nil:
-		weaker := left
-		if right.Cautious() < left.Cautious() {
-			weaker = right
+		lower := left
+		if weaker(right, left) {
+			lower = right
 		}
-		if both != nil && both.Cautious() <= weaker.Cautious() {
+		if both != nil && !weaker(lower, both) {
 			return both, nil
 		}
-		return weaker, []evidence.Reason{evidence.Because("dose.weaker-side").With(evidence.Term("side", weaker.Side.String()))}
+		return lower, []evidence.Reason{evidence.Because("dose.weaker-side").With(evidence.Term("side", lower.Side.String()))}
 	case both != nil:
 		return both, nil
 	case latest[side] != nil:

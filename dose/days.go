@@ -114,7 +114,11 @@ func (p *planner) weekReasons(days []units.Day) []evidence.Reason {
 		list = append(list, evidence.Because("dose.familiarise", factTwoWeeks))
 	}
 	if light := p.belowGoal(); light > 0 {
-		list = append(list, evidence.Because("dose.week-below-goal", aimFacts(p.r.Screening.Who.Age)...).With(
+		code := evidence.ReasonCode("dose.week-below-goal")
+		if p.phase() == Familiarise {
+			code = "dose.week-below-goal-learning"
+		}
+		list = append(list, evidence.Because(code, aimFacts(p.r.Screening.Who.Age)...).With(
 			evidence.Count("light", light), evidence.Count("all", len(p.items)), evidence.Term("goal", p.r.Goal.String())))
 	}
 	least, _ := p.items[0].Days.Min()

@@ -4,22 +4,34 @@
 //
 // # How a load is found
 //
+// One question governs a load and a count: with how high a chance can the count, done
+// to its end by somebody who does not stop by feel, not be done with the reserve asked
+// (less one), or not at all ([onerm.Chance], stated in every such dose)? What is known
+// of strength is an [onerm.Ability]: from the request, a test, or a set that was done.
+// No other caution is laid on it.
+//
 // The guideline's row gives a band of the one-repetition maximum, or a load in
-// repetition maxima, with repetitions, sets, rest and days. The band is laid on
-// the cautious end of the estimate, never on the best guess. Of the weights
-// that can be lifted, the lightest inside the band is taken, and the nearest
-// below it if none is; limits from screening only ever lower the ceiling. Then
-// the repetitions are worked out again for the weight that exists: those done
-// and those kept in reserve together never exceed what the curve allows, and
-// the weight goes down until the row's lowest count fits.
+// repetition maxima, with repetitions, sets, rest and days. The band is laid on the
+// best of what is known, and the heaviest weight in it is taken with which the chance
+// allows the row's lowest count; where none does, the lightest weight for what it
+// allows, three at least where four can be done. The count is what the chance allows, up to the
+// row's top ([Frame.Allows]), and the set ends by what is left.
 //
-// # Beyond the curve
+// Where nothing is known, a light weight is begun with and the load is looked for; the
+// repetitions come from the row, and the set ends while it is clearly easy.
 //
-// Equations stop near 10 repetitions and reserve cannot be counted above 5. A
-// light start lies outside both. There the load comes from the band or, for a
-// novice, from finding the load, the repetitions come from the row, and the
-// set ends while it is clearly easy. The curve's extension beyond its studied
-// range is used to lighten a load, never to add to it.
+// # What is spared
+//
+// Counts under 6 and more than 80 % of the 1RM are not for who learns the movement, was
+// not seen doing it for four weeks, must not hold the breath or work hard, has a limit on
+// the share, a lighter day, a vertebral fracture that is recent or undated, frailty, or a
+// joint or tendon operated on, and alone never over head or face. The same bars a feel of the next
+// weight ([Frame.Feelable]). Without breath-holding at least 3 stay in reserve, and
+// beyond 12 repetitions 5. Support in standing is a free hand, a chair behind, or
+// somebody beside.
+//
+// What of a kit keeps a dose from working, and the size that would change most, is said
+// at once ([Frame.KitFalls]).
 //
 // # What bounds a load
 //

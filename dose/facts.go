@@ -37,11 +37,11 @@ var ownFacts = []evidence.Fact{
 	{ID: factIntensity, Value: fmt.Sprintf("under a limit at moderate effort at least %v in reserve, at light effort more than %v: 1 to 3 in reserve are rated as vigorous",
 		intensityReserve[screening.Moderate], intensityReserve[screening.Light]),
 		Basis: evidence.Design, From: []evidence.FactID{factReserveBand}},
-	{ID: factSteps, Value: fmt.Sprintf("at most %s steps up in weight in one visit while the load is looked for", spelt(findingSteps)), Basis: evidence.Design},
+	{ID: factSteps, Value: fmt.Sprintf("at most %s steps up in weight in one visit while the load is looked for, %s where each is %v or less of the weight held", spelt(findingSteps), spelt(smallSteps), smallStep), Basis: evidence.Design},
 	{ID: factLookedAt, Value: "within a visit the weight goes up only where somebody saw the technique of the exercise and somebody is at hand; alone by no step, small or large, overhead or not",
 		Basis: evidence.Design},
 	{ID: factMost, Value: "restrictions, a limit on the share of a maximum, a beginner's first weight until the technique was seen, and the bound of an exercise that is replaced all hold: the least of them is said with every dose", Basis: evidence.Design},
-	{ID: factCautious, Value: "the load is a share of the lower end of the interval around the estimate, and what it is of the best estimate is said beside it", Basis: evidence.Design},
+	{ID: factBest, Value: "the band of a row is taken on the best of what is known of strength: the heaviest weight in it with which the chance allows the row's lowest count; where none does, the lightest, above the band too, for as many as it allows", Basis: evidence.Design, From: []evidence.FactID{factReserveChance, factFinishChance}},
 	{ID: factLimits, Value: "every limit of a screening binds each dose as it stands: share of a maximum, reserve, effort, a lighter session; what it comes from is said with the screening's findings", Basis: evidence.Design},
 	{ID: factShareDone, Value: fmt.Sprintf("without an estimate a limit on the share of 1RM is one on what the sets that were done show at the least: by the equation that gives less, on at most %d repetitions to failure, the reserve less %v and none above %v",
 		aboutTen, reserveError, uncountable-reserveError),
@@ -65,6 +65,17 @@ var ownFacts = []evidence.Fact{
 		Basis: evidence.Design, From: []evidence.FactID{factRetest}},
 	{ID: factQueried, Value: fmt.Sprintf("tests of strength are asked about and not used with a weight that the kit does not make, where one is %v times another of the exercise, side and hold or more, and where two of one day have intervals that do not overlap", aboutTwice), Basis: evidence.Design},
 	{ID: factWarmUp, Value: spelt(warmUpMinutes) + " minutes of easy movement before a session", Basis: evidence.Design},
+	{ID: factFirstSeen, Value: fmt.Sprintf("once somebody saw the technique a first weight no longer bounds; watched, the search begins at its upper end, and a kit may begin with up to %s times of it", spelt(firstSeen)), Basis: evidence.Design, From: []evidence.FactID{"exercise.first-mass-small-raise"}},
+	{ID: factSparing, Value: fmt.Sprintf("no count under %d and nothing above %v of the 1RM while the movement is learnt and unless its technique was seen within %s, save with the lightest weight; none without breath-holding, under a limit on effort or on a share below %v, on a lighter day, with a recent or undated vertebral fracture, frailty or a joint or tendon operated on, nor over head or face while alone", fewestSparing, mostSparing, weeks(seenDays), mostSparing), Basis: evidence.Design},
+	{ID: factFeel, Value: fmt.Sprintf("the next weight may be felt in one set where somebody saw the technique within %s and is there, nothing rules out counts under %d, and what is known of strength is %v of it or more; no hinge and no carry in osteoporosis", weeks(seenDays), fewestSparing, nearlyAll), Basis: evidence.Design, From: []evidence.FactID{factSparing}},
+	{ID: factWorks, Value: fmt.Sprintf("a weight works where it is no lighter than the goal's row asks for and the chance allows %d repetitions of it with the usual reserve; of a kit nothing is said where one will after a gain of about %v, as in six weeks of training", fewestSparing, units.Fraction(soonGained)), Basis: evidence.Design, From: []evidence.FactID{"guideline.sarcopenia2022-hurst.reps", factReserveChance, factFinishChance}},
+	{ID: factSold, Value: "dumbbells are sold in " + soldSizes() + " kg", Basis: evidence.CommonPractice},
+	{ID: factFarAlone, Value: fmt.Sprintf("alone no weight is tried that is more than %v heavier than the one before", farStep), Basis: evidence.Design},
+	{ID: factBreath, Value: fmt.Sprintf("where breath must not be held at least %v stay in reserve, and beyond %d repetitions a count keeps %v: pressure rises towards the end of a set more than with its load", breathReserve, longSet, uncountable), Basis: evidence.Design, From: []evidence.FactID{factPressure}},
+	{ID: factPressure, Value: "13 healthy men, knee extension to failure without breath-holding: 154/99 mmHg with the weight of 4 repetitions, 203/126 with that of 20, 154/91 at the fourth of those",
+		Source: "gjovaag2016", Locator: "abstract", Basis: evidence.Published},
+	{ID: factFew, Value: fmt.Sprintf("%d lifts of the lightest weight are asked for though the chance allows fewer, up to %v of the 1RM, where %d can be done, and end by the reserve: there is nothing lighter to go down to", leastAtLightest, mostForFew, leastAtLightest+1), Basis: evidence.Design, From: []evidence.FactID{"onerm.epley", factSparing}},
+	{ID: factEnds, Value: fmt.Sprintf("no count goes beyond %d, %d with the lightest weight", topOf(workable), mostAtLightest), Basis: evidence.Design},
 	{ID: factHeld, Value: heldOrWalked.String() + " seconds or metres where an exercise states no range", Basis: evidence.Design},
 	{ID: factPace, Value: fmt.Sprintf("%v metres a second when carrying, for the length of a session", walkingPace), Basis: evidence.Design},
 	{ID: factChange, Value: minutes(ChangeSeconds) + " from one exercise to the next, for the length of a session",
@@ -102,6 +113,15 @@ func trainingLeads() string {
 	return strings.Join(list, ", ")
 }
 
+// soldSizes lists the sizes of dumbbells that are sold.
+func soldSizes() string {
+	list := make([]string, len(sold))
+	for i, tenths := range sold {
+		list[i] = strconv.FormatFloat(float64(tenths)/10, 'f', -1, 64)
+	}
+	return strings.Join(list, ", ")
+}
+
 // spelt writes small numbers out, as sentences do.
 func spelt(n int) string {
 	words := [...]string{"no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"}
@@ -113,6 +133,11 @@ func spelt(n int) string {
 
 // begin makes s the beginning of a sentence.
 func begin(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
+
+func topOf(r units.Range[int]) int {
+	high, _ := r.Max()
+	return high
+}
 
 func span(r units.Range[int]) string {
 	low, _ := r.Min()

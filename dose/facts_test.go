@@ -15,7 +15,7 @@ import (
 
 var (
 	figure  = regexp.MustCompile(`[0-9]+(\.[0-9]+)?`)
-	figures = map[string]float64{"two": 2, "three": 3, "five": 5, "six": 6, "eight": 8, "twelve": 12}
+	figures = map[string]float64{"two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "eight": 8, "twelve": 12}
 )
 
 // numbersIn lists the numbers of a text, those written out too but for one, which
@@ -59,7 +59,7 @@ func TestFactsFollowConstants(t *testing.T) {
 		factUncountable: {float64(uncountable)},
 		// The last two are what the published band says.
 		factIntensity:    {float64(intensityReserve[screening.Moderate]), float64(intensityReserve[screening.Light]), 1, 3},
-		factSteps:        {findingSteps},
+		factSteps:        {findingSteps, smallSteps, float64(smallStep) * 100},
 		factShareDone:    {aboutTen, float64(reserveError), float64(uncountable - reserveError)},
 		factUnknownShare: {leastFirstMass.Kilograms()},
 		factTempo:        {tempo.Lowering, tempo.Lifting},
@@ -74,8 +74,18 @@ func TestFactsFollowConstants(t *testing.T) {
 		factPace:         {walkingPace},
 		factChange:       {ChangeSeconds / 60},
 		factGap:          {daysBetween},
+		factFirstSeen:    {firstSeen},
+		factBreath:       {float64(breathReserve), longSet, float64(uncountable)},
+		factWorks:        {fewestSparing, soonGained * 100, 6},
+		factSold:         soldKg(),
+		factFarAlone:     {float64(farStep) * 100},
+		factSparing:      {fewestSparing, float64(mostSparing) * 100, weeksOf(seenDays), float64(mostSparing) * 100},
+		factFeel:         {weeksOf(seenDays), fewestSparing, float64(nearlyAll) * 100},
+		factFew:          {leastAtLightest, 100 * float64(mostForFew), leastAtLightest + 1},
+		factEnds:         {float64(topOf(workable)), mostAtLightest},
 		// Published, and what the constants above rest on: they stay as they were read.
 		factReserveBand: {1, 3, 15, 18, 6, 20},
+		factPressure:    {13, 4, 20},
 		factHackett:     {float64(reserveError), 0, float64(uncountable), 2, 7, 10},
 	}
 	for f := range Facts() {
@@ -83,6 +93,13 @@ func TestFactsFollowConstants(t *testing.T) {
 			t.Errorf("%s: %v in %q, want %v", f.ID, got, f.Value, want[f.ID])
 		}
 	}
+}
+
+func soldKg() (list []float64) {
+	for _, tenths := range sold {
+		list = append(list, float64(tenths)/10)
+	}
+	return list
 }
 
 // TestChoicesHaveFacts holds that the choice of rows prints every entry of the

@@ -34,7 +34,7 @@ func (d *draft) byFinding() error {
 	if d.p.Measure == exercise.Repetitions {
 		d.p.Reserve = Reserve{Least: max(d.g.reserve.Least, uncountable)}
 	}
-	d.find(first, findingSteps, d.most)
+	d.find(first, smallSteps, d.most)
 	if d.r.Exercise.MovesBody {
 		d.because(evidence.Because("dose.moves-body"))
 	} else if d.estimate == nil {
@@ -44,15 +44,17 @@ func (d *draft) byFinding() error {
 }
 
 // usualFirst returns the first weight that is set for the exercise, where there
-// is one and the kit makes it, else the lightest. A novice of whom nothing was
-// seen done takes no more than a first weight.
+// is one and the kit makes it, else the lightest. A novice whose technique nobody
+// saw takes no more than a first weight; with it seen that is where the search begins,
+// and a kit that begins higher, up to three times that, is no bar.
 func (d *draft) usualFirst() (equipment.Load, error) {
 	lightest, ceiling := d.table.Lightest(), d.most
 	usual, some := d.r.Exercise.FirstMass.Min()
-	if top, ok := d.r.Exercise.FirstMass.Max(); ok && d.r.Screening.Who.Training == body.Novice {
-		ceiling = min(ceiling, top)
-		if d.r.Technique.Made() { // else it was said as a limit
-			d.because(d.r.firstMassReason())
+	if top, ok := d.r.Exercise.FirstMass.Max(); ok && d.r.Screening.Who.Training == body.Novice && d.r.Technique.Made() {
+		d.because(evidence.Because("dose.first-mass-seen", factFirstSeen, d.r.Exercise.FirstMassFact).With(evidence.Mass("most", firstSeen*top)))
+		ceiling = min(ceiling, firstSeen*top)
+		if d.mayRise() {
+			usual, some = top, true
 		}
 	}
 	if lightest.Each() > ceiling {
@@ -128,7 +130,7 @@ func (f *Frame) raise(p *Prescription, load equipment.Load, why evidence.Reason)
 	if gap, ok := f.table.Next(load.Each()); ok {
 		p.Next = &gap
 	}
-	f.search(p, findingSteps, ceiling)
+	f.search(p, smallSteps, ceiling)
 	p.Reasons = append(p.Reasons, why)
 }
 
@@ -137,11 +139,13 @@ func ofSearch(r evidence.Reason) bool {
 }
 
 // stepsUp returns how often, up to steps, the weight can go up from a load under
-// the ceiling, and the load reached so.
+// the ceiling, and the load reached so. Beyond two steps every one has to be small.
 func (f *Frame) stepsUp(from equipment.Load, steps int, ceiling units.Mass) (int, equipment.Load) {
+	small := true
 	for i := range steps {
 		gap, ok := f.table.Next(from.Each())
-		if !ok || gap.To.Each() > ceiling {
+		small = small && gap.Share <= smallStep
+		if !ok || gap.To.Each() > ceiling || i >= findingSteps && !small {
 			return i, from
 		}
 		from = gap.To

@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"example.org/posology/dose/equipment"
-	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -23,7 +22,11 @@ type Frame struct {
 
 	estimate *onerm.Estimate   // that the dose rests on, nil for none
 	note     []evidence.Reason // of the choice
+	ability  onerm.Ability     // what is known of strength
+	chance   onerm.Chance      // that counts are kept to
+	oneRM    units.Mass        // per implement, the best of what is known; 0 for nothing
 	most     units.Mass        // per implement, by every limit
+	top      units.Mass        // per implement, of the band of the goal's row
 }
 
 // NewFrame returns the frame of a request. The errors are those of [Prescribe]; with
@@ -33,7 +36,7 @@ type Frame struct {
 // something of the day and do not contradict each other, as [WeekRequest.Usable]
 // sorts them (which looks at the weights of all sets too: [PlanWeek] begins with
 // it, and who hands its list on gets the same choice): the latest, and of one day
-// the one with the lower [onerm.Estimate.Cautious]. One-sided work takes a test of
+// the one that shows less by [onerm.Ability.Tested]. One-sided work takes a test of
 // both sides, or the weaker of left and right, since the stronger side does not
 // exceed the weaker; where one side alone was tested, that says nothing of the
 // other. What cannot be used is listed in the outline, unless it is the only one of
@@ -54,6 +57,7 @@ func NewFrame(r Request) (*Frame, error) {
 	f.g = guideFor(&f.r)
 	f.plain = opening(&f.r, &f.g)
 	f.choose()
+	f.know()
 	f.bound()
 	f.plain.Reasons = slices.Clip(f.plain.Reasons) // callers may add to the outline's
 	return f, nil
@@ -105,8 +109,8 @@ func (f *Frame) Prescribe() (Prescription, error) {
 	switch {
 	case d.r.Exercise.Hold == body.Unloaded:
 		d.withoutLoad()
-	case d.estimated():
-		err = d.fromEstimate(*d.estimate)
+	case d.tested():
+		err = d.fromKnown()
 	default:
 		err = d.byFinding()
 	}
@@ -114,13 +118,16 @@ func (f *Frame) Prescribe() (Prescription, error) {
 		return Prescription{}, err
 	}
 	d.because(f.note...)
+	d.because(f.KitFalls(d.p.Load.Each())...)
 	return d.close(), nil
 }
 
 // estimated reports whether there is an estimate that a load may rest on.
-func (f *Frame) estimated() bool {
-	return f.estimate != nil && !f.r.Exercise.MovesBody && f.r.Exercise.Measure == exercise.Repetitions
-}
+func (f *Frame) estimated() bool { return f.estimate != nil && f.ability.Known() }
+
+// tested reports whether enough is known for a first dose by the chance: more than the
+// one set from which a load is looked for.
+func (f *Frame) tested() bool { return f.estimated() || f.r.Ability.Known() && f.ability.Known() }
 
 // draft begins a dose, with reasons of its own: several may be drawn up in one frame.
 func (f *Frame) draft() *draft {

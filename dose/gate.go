@@ -1,6 +1,8 @@
 package dose
 
 import (
+	"slices"
+
 	"example.org/posology/screening"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
@@ -49,8 +51,9 @@ func (r *Request) barred(category error, why evidence.Reason, free ...evidence.R
 // straining is what unloaded practice leaves out: it is at everyday effort.
 var straining = body.DemandSet(body.AbdominalPressure)
 
-// clashes returns what the exercise demands and the limits rule out. Where
-// support is needed, standing freely is ruled out unless a hand is left for it.
+// clashes returns what the exercise demands and the limits rule out. Where support
+// is needed, a free hand serves; without one a chair behind or somebody beside does, but
+// not on one leg.
 func clashes(r *Request) body.Demands {
 	limits := r.Screening.Limits
 	avoid := limits.Avoid
@@ -60,10 +63,39 @@ func clashes(r *Request) body.Demands {
 	if limits.LowImpact {
 		avoid = avoid.Union(body.DemandSet(body.Impact))
 	}
+	if r.chairCounts() {
+		avoid &^= body.DemandSet(body.FreeStanding)
+	}
 	if limits.Support && !handFree(r.Exercise.Hold) {
-		avoid = avoid.Union(body.DemandSet(body.FreeStanding, body.SingleLegStance))
+		avoid = avoid.Union(body.DemandSet(body.SingleLegStance))
+		if !r.Exercise.Seat && r.Screening.Setting < screening.WithHelper {
+			avoid = avoid.Union(body.DemandSet(body.FreeStanding))
+		}
 	}
 	return r.Exercise.Demands.Both(avoid.Union(bodyOnArms(r)))
+}
+
+// steadied are findings of people who may fall and do not faint: alone, a chair behind
+// serves them.
+var steadied = []screening.Code{"falls_risk", "frailty", "frailty_dose"}
+
+// chairCounts reports whether standing alone is ruled out for nothing but such findings,
+// and the exercise has a chair behind.
+func (r *Request) chairCounts() bool {
+	if !r.Exercise.Seat {
+		return false
+	}
+	some := false
+	for _, f := range r.Screening.Findings {
+		if !f.Limits.Avoid.Has(body.FreeStanding) {
+			continue
+		}
+		if !slices.Contains(steadied, f.Code) {
+			return false
+		}
+		some = true
+	}
+	return some
 }
 
 // bodyOnArms returns the arm work that a limit on mass rules out for exercises

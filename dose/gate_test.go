@@ -1,6 +1,7 @@
 package dose_test
 
 import (
+	"errors"
 	"testing"
 
 	"example.org/posology/dose"
@@ -24,7 +25,9 @@ func TestGate(t *testing.T) {
 		{"unloaded practice", func(r *dose.Request) { r.Screening.Meanwhile = screening.UnloadedPractice }, dose.ErrUnloadedOnly},
 		{"too little supervision", func(r *dose.Request) { r.Screening.Limits.LeastSetting = screening.InClinic }, dose.ErrSetting},
 		{"avoided demand", func(r *dose.Request) { r.Screening.Limits.Avoid = body.DemandSet(body.SpinalCompression) }, dose.ErrDemand},
-		{"support without a free hand", func(r *dose.Request) { r.Screening.Limits.Support = true }, dose.ErrDemand},
+		{"support without a free hand, alone", func(r *dose.Request) {
+			r.Screening.Limits.Support, r.Screening.Setting = true, screening.Alone
+		}, dose.ErrDemand},
 		{"empty kit", func(r *dose.Request) { r.Kit = equipment.Kit{} }, dose.ErrNothingToHold},
 	}
 	for _, tt := range tests {
@@ -68,5 +71,45 @@ func TestGateLetsPass(t *testing.T) {
 	r.Screening.Limits.LeastSetting = screening.InGroup
 	if p := prescribe(t, r); p.Load.Each() == 0 {
 		t.Error("a setting with enough supervision is refused")
+	}
+}
+
+// Support is a free hand, a chair behind, or somebody beside; on one leg it is a hand.
+func TestSupport(t *testing.T) {
+	falls := func(codes ...screening.Code) []screening.Finding {
+		var list []screening.Finding
+		for _, code := range codes {
+			limits := screening.Limits{Support: code != "foot_ulcer_neuropathy", Avoid: body.DemandSet(body.FreeStanding)}
+			list = append(list, screening.Finding{Code: code, Known: true, Limits: limits, Meanwhile: screening.WithinLimits})
+		}
+		return list
+	}
+	for _, tt := range []struct {
+		id       exercise.ID
+		setting  screening.Setting
+		findings []screening.Finding // while alone
+		allowed  bool
+	}{
+		{"goblet-squat", screening.Alone, nil, false},
+		{"goblet-squat", screening.WithHelper, nil, true},
+		{"goblet-squat", screening.InClinic, nil, true},
+		{"dumbbell-sit-to-stand", screening.Alone, nil, true},
+		{"dumbbell-step-up", screening.InClinic, nil, false},
+		{"single-leg-romanian-deadlift", screening.Alone, nil, true},
+		{"dumbbell-sit-to-stand", screening.Alone, falls("falls_risk", "frailty"), true},
+		{"goblet-squat", screening.Alone, falls("falls_risk"), false},
+		{"dumbbell-sit-to-stand", screening.Alone, falls("falls_risk", "vertigo"), false}, // may faint
+		{"dumbbell-sit-to-stand", screening.Alone, falls("falls_risk", "foot_ulcer_neuropathy"), false},
+	} {
+		r := row(t)
+		r.Exercise, r.Side = exerciseOf(t, tt.id), body.Both
+		r.Screening.Setting, r.Screening.Limits.Support, r.Screening.Findings = tt.setting, true, tt.findings
+		p, err := dose.Prescribe(r)
+		if (err == nil) != tt.allowed || err != nil && !errors.Is(err, dose.ErrDemand) {
+			t.Errorf("%s, %v, %v: %v", tt.id, tt.setting, tt.findings, err)
+		}
+		if beside := tt.id == "goblet-squat"; err == nil && has(p.Cautions, "dose.support-beside") != beside {
+			t.Errorf("%s, %v: %v", tt.id, tt.setting, p.Cautions)
+		}
 	}
 }

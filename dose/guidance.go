@@ -347,6 +347,9 @@ func (g *guide) fillReserve(r *Request) {
 	if g.raiseReserve(limits.MinReserve) {
 		g.because(evidence.Because("dose.reserve-limit", g.rests(factLimits)...).With(evidence.Number("reserve", limits.MinReserve)))
 	}
+	if limits.NoBreathHolding && g.raiseReserve(breathReserve) {
+		g.because(evidence.Because("dose.breath-reserve", g.rests(factBreath)...).With(evidence.Number("reserve", breathReserve)))
+	}
 	if least := intensityReserve[limits.MaxIntensity]; g.raiseReserve(least) {
 		g.because(evidence.Because("dose.intensity-limit", factIntensity).With(evidence.Term("intensity", limits.MaxIntensity.String()), evidence.Number("reserve", least)))
 	}
@@ -362,35 +365,21 @@ func (g *guide) raiseReserve(least units.RIR) bool {
 	return true
 }
 
-// shares returns the band of shares of 1RM on the given relation: the row's own
-// band, or its repetition maxima read off the curve within its studied range.
-func (g *guide) shares(rel onerm.Relation) (low, high units.Fraction, err error) {
+// top returns the end of the band, as a share of 1RM on the given relation: that of the
+// row's own band, or its fewest repetition maxima read off the curve within its studied
+// range.
+func (g *guide) top(rel onerm.Relation) (units.Fraction, error) {
 	if g.rm.IsZero() {
-		low, hasLow := g.band.Min()
-		high, hasHigh := g.band.Max()
-		if !hasHigh {
-			high = low
+		high, ok := g.band.Max()
+		if !ok {
+			high, _ = g.band.Min()
 		}
-		if !hasLow {
-			low = high
-		}
-		return low, high, nil
+		return high, nil
 	}
-	fewest, most := g.rmWithin(rel.Studied())
-	if low, err = rel.Fraction(most); err != nil {
-		return 0, 0, err
-	}
-	high, err = rel.Fraction(fewest)
-	return low, high, err
-}
-
-// rmWithin returns the row's repetition maxima, kept within the studied range.
-func (g *guide) rmWithin(studied units.Range[float64]) (fewest, most float64) {
 	low, _ := g.rm.Min()
-	high, _ := g.rm.Max()
-	fewest, most = float64(low), float64(high)
-	if top, ok := studied.Max(); ok {
-		fewest, most = min(fewest, top), min(most, top)
+	fewest := float64(low)
+	if end, ok := rel.Studied().Max(); ok {
+		fewest = min(fewest, end)
 	}
-	return fewest, most
+	return rel.Fraction(fewest)
 }

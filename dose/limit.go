@@ -37,7 +37,7 @@ func (f *Frame) bound() {
 	switch share := f.r.Screening.Limits.MaxFraction; {
 	case share <= 0:
 	case f.estimated(): // said where the load is worked out; of two lower bounds the higher holds
-		tighten(share1RM(max(f.estimate.Cautious(), f.r.liftsSurely()), share))
+		tighten(share1RM(max(f.oneRM, f.r.liftsSurely()), share))
 	default:
 		tighten(f.underShare(share))
 	}

@@ -176,7 +176,7 @@ func TestWhatWouldFreeItIsKept(t *testing.T) {
 	if len(w.LeftOut[0].Free) == 0 || w.LeftOut[0].Free[0].Code != "dose.free-by-lighter" {
 		t.Errorf("%+v", w.LeftOut[0])
 	}
-	if !has(w.Reasons, "dose.week-below-goal") {
+	if !has(w.Reasons, "dose.week-below-goal-learning") {
 		t.Errorf("a week without a weight for strength goes unsaid: %v", w.Reasons)
 	}
 	r.Exercises = []exercise.ID{"sit-to-stand", "lateral-raise", "wall-push-up", "dead-bug"}
@@ -195,7 +195,7 @@ func TestWhatWouldFreeItIsKept(t *testing.T) {
 			t.Errorf("%s is left out %d times", id, n)
 		}
 	}
-	if r.Goal = guideline.Health; has(firstWeek(t, r).Reasons, "dose.week-below-goal") {
+	if r.Goal = guideline.Health; has(firstWeek(t, r).Reasons, "dose.week-below-goal-learning") {
 		t.Error("health takes no load, yet the week is called too light")
 	}
 }

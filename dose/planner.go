@@ -134,7 +134,7 @@ func (p *planner) doseSide(ex exercise.Exercise, side body.Side) (Prescription, 
 	r := Request{
 		Day: p.r.Day, Screening: p.r.Screening, Exercise: ex, Side: side,
 		Goal: p.r.Goal, Phase: p.r.Phase, Technique: p.r.Technique(ex.ID), Estimates: ofExercise(p.r.Estimates, ex),
-		Performed: p.r.performedFor(ex, side), Done: p.done(ex), Kit: p.r.Kit, Guideline: p.r.Guideline,
+		Performed: p.r.performedFor(ex, side), Done: p.done(ex), Kit: p.r.Kit, Chance: p.r.Chance, Guideline: p.r.Guideline,
 	}
 	f, err := NewFrame(r)
 	if err != nil {

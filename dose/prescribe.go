@@ -2,15 +2,12 @@ package dose
 
 import (
 	"errors"
-	"fmt"
-	"math"
 	"slices"
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/units"
-	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
@@ -88,135 +85,94 @@ func (d *draft) withoutLoad() {
 	d.because(evidence.Because("dose.without-load"))
 }
 
-// fromEstimate lays the band on the cautious end of the estimate, picks a
-// weight and works the repetitions out again for it.
-func (d *draft) fromEstimate(e onerm.Estimate) error {
+// fromKnown lays the band on the best of what is known and takes the heaviest weight
+// of the kit in it that allows the row's lowest count. Where none does, the lightest is
+// taken for as many as it allows: above a band it is heavy, and not out of reach.
+func (d *draft) fromKnown() error {
 	d.because(d.g.load)
-	low, high, err := d.g.shares(e.Relation())
+	high, err := d.g.top(d.relation())
 	if err != nil {
 		return field.At("/guideline", err)
 	}
-	if most := d.r.Screening.Limits.MaxFraction; most > 0 && most < high {
-		high = most
+	if most := d.r.Screening.Limits.MaxFraction; most > 0 && most < high && d.estimated() {
 		d.because(evidence.Because("dose.fraction-limit", factLimits).With(evidence.Share("most", most)))
 	}
-	target, ceiling, err := d.window(e.Cautious(), low, high)
-	if err != nil {
-		return err
-	}
-	load, ok := pick(d.table, target, ceiling)
-	for ok {
-		if count, fits := d.countAt(load, e); fits {
-			d.take(load, count, e, ceiling)
+	ceiling := min(share1RM(d.oneRM, high), d.most)
+	lowest, _ := d.g.count.Min()
+	load, err := d.table.Nearest(ceiling, equipment.RoundingRule{})
+	for ok := err == nil; ok; load, ok = lighter(d.table, load) {
+		if count, _ := d.Allows(load.Each(), 0); count >= lowest {
+			d.take(load, count)
 			return nil
 		}
-		load, ok = lighter(d.table, load)
 	}
-	return d.tooHeavy(ceiling)
+	load = d.table.Lightest()
+	count, _ := d.Allows(load.Each(), 0)
+	if count == 0 {
+		return d.tooHeavy(ceiling)
+	}
+	d.because(evidence.Because("dose.only-lightest", factBest).With(evidence.Mass("lightest", load.Each()), evidence.Mass("most", ceiling)))
+	d.take(load, count)
+	return nil
 }
 
-// window returns the masses, per implement, that the band allows on the
-// cautious 1RM under every limit.
-func (f *Frame) window(cautious units.Mass, low, high units.Fraction) (target, ceiling units.Mass, err error) {
-	if target, err = cautious.Scale(low, units.Down); err != nil {
-		return 0, 0, field.At("/estimates", err)
+// relation returns what ties load and repetitions where a row speaks in repetition
+// maxima.
+func (f *Frame) relation() onerm.Relation {
+	if f.estimate != nil {
+		return f.estimate.Relation()
 	}
-	if ceiling, err = cautious.Scale(high, units.Down); err != nil {
-		return 0, 0, field.At("/estimates", err)
-	}
-	return target, min(ceiling, f.most), nil
+	return onerm.Epley
 }
 
-// countAt returns how many repetitions of the load leave the reserve, by the
-// equation on the cautious estimate, and whether that reaches the lowest count.
-// Beyond the equation's studied range its extension serves as a bound that may
-// lighten the load and never adds to it.
-func (d *draft) countAt(load equipment.Load, e onerm.Estimate) (int, bool) {
-	toFailure, known := repsToFailure(e, load)
-	lowest, _ := d.g.count.Min()
-	highest, _ := d.g.count.Max()
-	if !known {
-		return d.g.first, true
-	}
-	count := int(math.Floor(toFailure - float64(d.g.reserve.Least)))
-	if d.beyond(toFailure, e) {
-		return min(count, d.g.first), count >= lowest
-	}
-	return min(count, highest), count >= lowest
-}
-
-// repsToFailure returns the repetitions to failure at the load by the
-// estimate's equation, false where the equation has none: so light a load that
-// its curve has ended.
-func repsToFailure(e onerm.Estimate, load equipment.Load) (float64, bool) {
-	share, err := load.Each().Share(e.Cautious())
-	if err != nil {
-		return 0, true // no strength known: no repetition fits
-	}
-	reps, err := e.Relation().Reps(share)
-	if err != nil {
-		fewest, _ := e.Relation().Studied().Min()
-		heaviest, err := e.Relation().Fraction(fewest)
-		return 0, err != nil || share >= heaviest
-	}
-	return reps, true
-}
-
-// beyond reports whether so many repetitions lie above the studied range.
-func (d *draft) beyond(toFailure float64, e onerm.Estimate) bool {
-	top, ok := e.Relation().Studied().Max()
-	return ok && toFailure > top
-}
-
-// take writes the load and how it was come by.
-func (d *draft) take(load equipment.Load, count int, e onerm.Estimate, ceiling units.Mass) {
-	d.p.Load, d.p.Count = load, count
-	d.p.Share, _ = load.Each().Share(e.OneRM)
-	toFailure, known := repsToFailure(e, load)
-	switch {
-	case known && !d.beyond(toFailure, e):
+// take writes the load, the count that the chance allows up to the row's top, and how
+// they were come by.
+func (d *draft) take(load equipment.Load, most int) {
+	low, _ := d.g.count.Min()
+	high, _ := d.g.count.Max()
+	d.p.Load, d.p.Mode = load, FromBand
+	d.count(load, 0, min(most, high), most)
+	d.p.Span = units.Must(units.Between(min(low, d.p.Count), d.p.Count))
+	d.share(load)
+	if heaviest, err := onerm.Epley.Fraction(aboutTen); err == nil && d.p.Share >= heaviest {
 		d.p.Mode = OnCurve
-		d.because(evidence.Because("dose.on-curve", onCurve(e)...).With(evidence.Term("equation", fmt.Sprint(e.Relation())), evidence.Share("share", d.p.Share)))
-	case d.r.Screening.Who.Training == body.Novice:
-		d.find(load, findingSteps, ceiling)
-	default:
-		d.p.Mode = FromBand
-		d.because(evidence.Because("dose.from-band", d.g.load.Facts...).With(evidence.Share("share", d.p.Share)))
+		d.because(evidence.Because("dose.on-curve", onerm.Epley.Fact()).With(evidence.Term("equation", onerm.Epley.String()), evidence.Share("share", d.p.Share)))
+		return
 	}
-	d.because(evidence.Because("dose.cautious-end", factCautious).With(evidence.NearMass("best", e.OneRM), evidence.Mass("cautious", e.Cautious())))
-	d.flagLight(e)
+	d.because(evidence.Because("dose.from-band", d.g.load.Facts...).With(evidence.Share("share", d.p.Share)))
+}
+
+// share writes what the load is of the best that is known, and whether that is enough.
+func (d *draft) share(load equipment.Load) {
+	d.p.Share, _ = load.Each().Share(d.oneRM)
+	best := evidence.Because("dose.known", factAbility, factCredit, factBest).With(evidence.NearMass("best", d.oneRM), evidence.Share("share", d.p.Share))
+	d.because(best)
+	d.flagLight()
 }
 
 // flagLight raises BelowEffectiveDose where the goal's row has a floor and the
 // delivered share of the best estimate stays under it.
-func (d *draft) flagLight(e onerm.Estimate) {
+func (d *draft) flagLight() {
 	aim := d.g.aim
-	floor, which, ok := floorOf(aim, e.Relation())
+	floor, which, ok := floorOf(aim, d.relation())
 	if !ok || d.p.Share >= floor {
 		return
 	}
 	d.p.Flags = append(d.p.Flags, BelowEffectiveDose)
-	d.because(evidence.Because("dose.below-effective", append([]evidence.FactID{factOf(aim, which)}, aimFacts(d.r.Screening.Who.Age)...)...).With(
+	code := evidence.ReasonCode("dose.below-effective")
+	if d.p.Phase == Familiarise {
+		code = "dose.below-effective-learning"
+	}
+	d.because(evidence.Because(code, append([]evidence.FactID{factOf(aim, which)}, aimFacts(d.r.Screening.Who.Age)...)...).With(
 		evidence.Share("share", d.p.Share), evidence.Share("floor", floor), evidence.Term("goal", d.r.Goal.String())))
 }
 
-// onCurve are the facts behind the relation of an estimate: its own equation's, or
-// those of the two whose lower one it is.
-func onCurve(e onerm.Estimate) []evidence.FactID {
-	if f, own := e.Relation().(onerm.Formula); own {
-		return []evidence.FactID{f.Fact()}
-	}
-	return houseCurve
-}
-
-var houseCurve = []evidence.FactID{"onerm.epley", "onerm.brzycki"}
-
 // tooHeavy says that nothing is light enough, by the limit that bites: that of the
-// guideline on the cautious end, or what else limits the weight.
+// guideline on what is known, or what else limits the weight.
 func (d *draft) tooHeavy(ceiling units.Mass) error {
 	facts := []evidence.FactID{factMost}
 	if ceiling < d.most {
-		facts = append(slices.Clone(d.g.load.Facts), factCautious)
+		facts = append(slices.Clone(d.g.load.Facts), factBest)
 	}
 	why := evidence.Because("dose.too-heavy", facts...).With(evidence.Mass("lightest", d.table.Lightest().Each()), evidence.Mass("most", ceiling))
 	free := []evidence.Reason{evidence.Because("dose.free-by-lighter", facts...).With(evidence.Mass("most", ceiling)), evidence.Because("dose.free-by-variant")}

@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
+	"example.org/posology/dose/onerm"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
@@ -129,7 +130,12 @@ type Prescription struct {
 	Tempo   Tempo            `json:"tempo,omitzero"`
 	Days    units.Range[int] `json:"days"` // a week
 
+	// Chance is what Count is kept to with Load; zero where nothing is known of strength,
+	// and for the few of the lightest weight that go beyond it.
+	Chance onerm.Chance `json:"chance,omitzero"`
+
 	Finding *Search        `json:"finding,omitempty"` // only in mode LoadFinding
+	Feel    *Feel          `json:"feel,omitempty"`    // in one of the sets; nil: the next weight is not felt
 	Next    *equipment.Gap `json:"next,omitempty"`    // the step to the next weight in the kit, if there is one
 	Flags   []Flag         `json:"flags,omitempty"`
 

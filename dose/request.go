@@ -47,6 +47,15 @@ type Request struct {
 	// estimate; one that is too old, or from before an event that ends tests,
 	// bounds nothing.
 	Done []setlog.Set `json:"done,omitempty"`
+	// Ability is what all visits and tests have shown of this person's strength in the
+	// exercise, side and hold, as package progression keeps it. The zero value is made
+	// from the estimate that is chosen or, without one, from Performed.
+	Ability onerm.Ability `json:"ability,omitzero"`
+	// Chance is what loads and counts are kept to together; zero: [onerm.StandardChance].
+	Chance onerm.Chance `json:"chance,omitzero"`
+	// Missed is how many days somebody was away beyond the planned gap, 0 or more:
+	// what is lost by them is taken off this dose alone.
+	Missed int `json:"missed,omitzero"`
 	// Bound is the most per implement that is known to be allowed of an exercise
 	// that this one replaces; 0: none is known.
 	Bound units.Mass `json:"bound,omitzero"`
@@ -82,6 +91,9 @@ func (r *Request) validate() error {
 		bad.Add(path("/done", i), r.checkDone(s))
 		bad.Add(path("/done", i)+"/day", upTo(r.Day, s.Day))
 	}
+	bad.Add("/ability", r.Ability.Validate())
+	bad.Add("/chance", checkChance(r.Chance))
+	inRange(&bad, "/missed", r.Missed, 0, mostMissed)
 	if r.Bound < 0 {
 		bad.Add("/bound", field.Bad(r.Bound, "0 kg or more", field.ErrOutOfRange))
 	}

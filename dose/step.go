@@ -19,7 +19,8 @@ type Step struct {
 	Last  units.Mass `json:"last"`  // per implement, last completed: none above it on a lighter day
 	Count int        `json:"count"` // repetitions, seconds or metres a set, from 1 to the end of the range
 	// UpTo is the end of the range to work through where it lies above the
-	// guideline's, 20 at most; 0 for the guideline's.
+	// guideline's, 20 at most, 25 with the lightest weight where strength is known; 0
+	// for the guideline's.
 	UpTo int `json:"up_to,omitzero"`
 	Sets int `json:"sets"` // of each side where one-sided, from 1; more than [Frame.MostSets] come out as that
 	// Lowering and Pausing are seconds of each repetition, up to 10, where they
@@ -27,18 +28,20 @@ type Step struct {
 	Lowering float64 `json:"lowering,omitzero"`
 	Pausing  float64 `json:"pausing,omitzero"`
 	// Steps is how often the weight may go up within the visit while the load is
-	// looked for, from Load on, 2 at most, and fewer or none where limits, the kit,
+	// looked for, from Load on, 2 at most, 4 where each is small, and fewer or none where limits, the kit,
 	// an unseen technique or nobody at hand leave no more; 0: it is not looked for.
 	Steps int `json:"steps,omitzero"`
+	// Feel is how often, in one of the sets, the next weight is lifted to feel it, where
+	// [Frame.Feelable] has one; 0: it is not felt.
+	Feel int `json:"feel,omitzero"`
 }
 
 // mostSeconds is a ceiling against slips; it is no dose.
 const mostSeconds = 10
 
 // validate returns every bad field of s at once, for a frame whose range of
-// counts ends at top.
-func (s Step) validate(top int) error {
-	end, _ := workable.Max()
+// counts ends at top, and for those beyond it at end.
+func (s Step) validate(top, end int) error {
 	end = max(top, end)
 	top = max(top, min(s.UpTo, end))
 	var bad field.Errors
@@ -53,7 +56,8 @@ func (s Step) validate(top int) error {
 	inRange(&bad, "/count", s.Count, 1, top)
 	inRange(&bad, "/up_to", s.UpTo, 0, end)
 	inRange(&bad, "/sets", s.Sets, 1, maxPlannedSets)
-	inRange(&bad, "/steps", s.Steps, 0, findingSteps)
+	inRange(&bad, "/steps", s.Steps, 0, smallSteps)
+	inRange(&bad, "/feel", s.Feel, 0, end)
 	inRange(&bad, "/lowering", s.Lowering, 0, mostSeconds)
 	inRange(&bad, "/pausing", s.Pausing, 0, mostSeconds)
 	return bad.Err()
@@ -76,7 +80,11 @@ func (f *Frame) Continue(s Step) (Prescription, error) {
 		return Prescription{}, &field.Error{Path: "/screening", Allowed: "a frame of NewFrame", Err: ErrNotScreened}
 	}
 	top, _ := f.g.count.Max()
-	if err := s.validate(top); err != nil {
+	end, _ := workable.Max()
+	if f.ability.Known() && s.Load <= f.table.Lightest().Each() {
+		end = mostAtLightest
+	}
+	if err := s.validate(top, end); err != nil {
 		return Prescription{}, err
 	}
 	d := f.draft()
@@ -118,16 +126,61 @@ func (d *draft) goOn(s Step) error {
 	if err != nil {
 		return d.tooHeavy(ceiling)
 	}
+	if load, err = d.keepTo(load, s.Last); err != nil {
+		return err
+	}
 	d.p.Mode, d.p.Load = Continued, load
 	if share := d.r.Screening.Limits.MaxFraction; share > 0 && d.estimated() {
 		d.because(evidence.Because("dose.fraction-limit", factLimits).With(evidence.Share("most", share)))
 	}
-	if e := d.estimate; d.estimated() {
-		d.p.Share, _ = load.Each().Share(e.OneRM)
-		d.flagLight(*e)
+	if d.ability.Known() {
+		d.share(load)
 	}
 	if s.Steps > 0 {
 		d.find(load, s.Steps, d.most)
 	}
+	d.feel(load.Each(), s.Feel)
 	return nil
+}
+
+// keepTo lowers the count to what the chance allows with a load or, where that is
+// nothing, takes the next lighter one that allows something.
+func (d *draft) keepTo(load equipment.Load, last units.Mass) (equipment.Load, error) {
+	for from := load; ; {
+		most, known := d.Allows(load.Each(), last)
+		if !known {
+			return load, nil
+		}
+		if most > 0 {
+			d.count(load, last, min(d.p.Count, most), most)
+			return load, nil
+		}
+		below, ok := lighter(d.table, load)
+		if !ok {
+			return load, d.tooHeavy(from.Each())
+		}
+		load = below
+	}
+}
+
+// count writes a count that the chance governs, or the few of the lightest weight that
+// it does not, and says so.
+func (d *draft) count(load equipment.Load, last units.Mass, count, most int) {
+	d.p.Count = count
+	if by, _ := d.byChance(load.Each(), last, d.plain.Reserve.Least); count > by {
+		d.because(evidence.Because("dose.few-do", factFew).With(evidence.Mass("load", load.Each()), evidence.Count("count", count)))
+		return
+	}
+	d.p.Chance = d.chance
+	d.because(d.chanceReason(load.Each(), most))
+}
+
+// feel lets one of the sets feel the next weight.
+func (d *draft) feel(each units.Mass, count int) {
+	next, ok := d.Feelable(each)
+	if count == 0 || !ok {
+		return
+	}
+	d.p.Feel = &Feel{next, count}
+	d.because(evidence.Because("dose.feel", factFeel).With(evidence.ID("exercise", d.r.Exercise.ID), evidence.Text("weight", asTaken(next)), evidence.Count("count", count)))
 }

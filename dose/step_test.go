@@ -16,7 +16,7 @@ import (
 	"example.org/posology/units/field"
 )
 
-func frameOf(t testing.TB, r dose.Request) *dose.Frame {
+func frameOf(t failer, r dose.Request) *dose.Frame {
 	t.Helper()
 	f, err := dose.NewFrame(r)
 	if err != nil {
@@ -78,7 +78,7 @@ func TestContinueUnderLimits(t *testing.T) {
 		"between two":   {func(r *dose.Request) { restrict(r, 3500*units.Gram) }, 3 * units.Kilogram, 2},
 		"share unknown": {func(r *dose.Request) { r.Screening.Limits.MaxFraction = 0.5 }, units.Kilogram / 2, 2},
 		"share, blind":  {func(r *dose.Request) { r.Screening.Limits.MaxFraction = 0.6 }, units.Kilogram / 2, 2},
-		"share of 1RM":  {func(r *dose.Request) { *r = tested(t, *r, 5, 6, 1); r.Screening.Limits.MaxFraction = 0.5 }, 2 * units.Kilogram, 2},
+		"share of 1RM":  {func(r *dose.Request) { *r = tested(t, *r, 5, 6, 1); r.Screening.Limits.MaxFraction = 0.5 }, 3 * units.Kilogram, 2},
 		"a lighter day": {func(r *dose.Request) { r.Screening.Limits = screening.LighterSession() }, 4 * units.Kilogram, 1},
 		"supervised": {func(r *dose.Request) {
 			r.Screening.Meanwhile, r.Screening.Setting = screening.LightSupervised, screening.InClinic
@@ -131,7 +131,7 @@ func restrict(r *dose.Request, most units.Mass) {
 }
 
 func TestContinueRefuses(t *testing.T) {
-	s := dose.Step{Load: -1, Last: -1, Count: 16, UpTo: 21, Sets: 0, Lowering: -1, Pausing: 11, Steps: 3}
+	s := dose.Step{Load: -1, Last: -1, Count: 16, UpTo: 21, Sets: 0, Lowering: -1, Pausing: 11, Steps: 5}
 	_, err := frameOf(t, row(t)).Continue(s)
 	var all field.Errors
 	if !errors.As(err, &all) {

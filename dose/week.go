@@ -48,7 +48,9 @@ type WeekRequest struct {
 	// latest of each that is usable is what looking for a load begins from.
 	Performed []setlog.Set  `json:"performed,omitempty"`
 	Kit       equipment.Kit `json:"kit"`
-	Guideline guideline.ID  `json:"guideline,omitzero"`
+	// Chance is what loads and counts are kept to together; zero: [onerm.StandardChance].
+	Chance    onerm.Chance `json:"chance,omitzero"`
+	Guideline guideline.ID `json:"guideline,omitzero"`
 
 	// Known is what work beside lifting goes by: balance that was looked at, brisk
 	// minutes now, what is in force.
@@ -198,6 +200,7 @@ func (r WeekRequest) validate() error {
 		bad.Add(path("/performed", i), s.Validate())
 		bad.Add(path("/performed", i)+"/key", r.Screening.Key.Matches(s.Key))
 	}
+	bad.Add("/chance", checkChance(r.Chance))
 	bad.Add("/known", r.Known.Validate())
 	bad.Add("/days", checkDays(r.Days))
 	for i, d := range r.Days {

@@ -77,6 +77,7 @@ var words = evidence.Words{
 	"dose.days":                   {Clinician: "Days a week: {days}."},
 	"dose.reserve":                {Clinician: "Repetitions in reserve: {reserve}."},
 	"dose.intensity-limit":        {Clinician: "Screening limits effort to {intensity}: at least {reserve} repetitions in reserve."},
+	"dose.breath-reserve":         {Clinician: "Breath must not be held: at least {reserve} repetitions in reserve, since pressure rises towards the end of a set."},
 	"dose.lighter-day": {
 		Client:    "We keep it lighter this time.",
 		Clinician: "Lighter: at most the last completed load, {fewer} set fewer, {more} more in reserve.",
@@ -88,10 +89,10 @@ var words = evidence.Words{
 	"dose.fraction-limit":  {Clinician: "Screening limits the load to {most} of 1RM."},
 	"dose.bound":           {Clinician: "The exercise that this one replaces allows {most} per implement."},
 	"dose.share-from-done": {Clinician: "Screening limits the load to {most} of 1RM and there is no estimate: sets that were done show at least {surely}, so {ceiling} per implement."},
-	"dose.on-curve":        {Clinician: "Load, repetitions and reserve are tied by {equation}; the load is {share} of the best estimate."},
+	"dose.on-curve":        {Clinician: "Load, repetitions and reserve are tied by {equation}; the load is {share} of what is known."},
 	"dose.continued":       {Clinician: "Goes on from what was done: {load} each at most, {count} a set; sets: {sets} now, to build to {build to}."},
 	"dose.from-performed":  {Clinician: "A set of {reps} with {load} was done: looking for the load begins there or lower, never above."},
-	"dose.from-band":       {Clinician: "Load from the band, {share} of the best estimate: beyond the equation's studied range."},
+	"dose.from-band":       {Clinician: "Load from the band, {share} of what is known: beyond the equation's studied range."},
 	easyStep: {
 		Client:    "If a set ends clearly easy, you may take the next weight up for the next set: {most} at most.",
 		Clinician: "{exercise}, load-finding: one step up while sets end clearly easy, never to failure; steps in a visit: {steps}, to {most} at most.",
@@ -111,16 +112,50 @@ var words = evidence.Words{
 		Client:    "Please stay with the weight named while you are alone. Once somebody is with you, ask us about the next one.",
 		Clinician: "Load-finding without a step up within the visit: nobody is there; setting: {setting}.",
 	},
-	"dose.cautious-end": {Clinician: "Best estimate {best}; the dose starts from its cautious end, {cautious}."},
-	"dose.below-effective": {
+	"dose.chance": {Clinician: "With {load} at most {most} repetitions: whoever does them all and does not stop by feel has fewer left than the reserve asked less one in at most {below} of sets, and none left in at most {without}."},
+	"dose.few-do": {
+		Client:    "This is the lightest weight here. Do as few as leave what we ask for, even one.",
+		Clinician: "{count} of {load}, the lightest weight: more than the stated chance allows, and ended by the reserve; nothing lighter is there.",
+	},
+	"dose.feel": {
+		Client:    "In your last set take {weight} instead and lift it {count} times, while we watch. Stop sooner if it is too much.",
+		Clinician: "{exercise}: one of the sets feels the next weight, {weight}, for {count} lifts, watched.",
+	},
+	"dose.known": {Clinician: "Known of strength: a 1RM of about {best}, where one repetition more counts as left than was told; the load is {share} of it."},
+	"dose.only-lightest": {
+		Client:    "This is the lightest weight here, and heavy enough: a few at a time.",
+		Clinician: "The lightest weight, {lightest}, lies above what the row begins with, {most}, or allows fewer than its lowest count: for as many as it allows.",
+	},
+	"dose.below-effective-learning": {
 		Client:    "This weight is for learning the movement. Getting stronger needs more, step by step.",
 		Clinician: "Delivered share {share} lies under {floor}, the floor of the source for the goal {goal}: right for learning, too light to build.",
 	},
-	"dose.first-mass":    {Clinician: "A beginner's first weight: {first} until the technique is sound."},
-	"dose.kept-lightest": {Clinician: "Screening limits the load to {most} of 1RM, and nothing shows what that is: no more than the lightest weight, and none above {first}."},
-	"dose.no-estimate":   {Clinician: "There is no estimate of strength for this exercise, side and hold."},
-	"dose.moves-body":    {Clinician: "The body, or a long limb, is most of what is lifted: no 1RM of the held weight is used."},
-	"dose.heaviest":      {Clinician: "Legs lift more than arms: this exercise begins with no less than the others of the session."},
+	"dose.below-effective": {
+		Client:    "This weight is still light for what you want to reach. We go up step by step, as you can.",
+		Clinician: "Delivered share {share} lies under {floor}, the floor of the source for the goal {goal}: too light to build.",
+	},
+	"dose.kit-too-light": {
+		Client:    "The weights here are too light to make you much stronger in this exercise.",
+		Clinician: "{exercise}: every weight of the kit is lighter than {least}, what the source of the goal {goal} asks for where about {best} can be lifted once.",
+	},
+	"dose.kit-too-coarse": {
+		Client:    "The weights here lie far apart: for this exercise one is light for you, and the next is too heavy.",
+		Clinician: fmt.Sprintf("{exercise}: no weight of the kit is both {least} or more, as the source of the goal {goal} asks for where about {best} can be lifted once, and light enough for %d repetitions in reserve.", fewestSparing),
+	},
+	"dose.kit-would-help": {
+		Client:    "To get on here, {size} would change most.",
+		Clinician: "{exercise}: of the sizes that are sold, {size} would change most.",
+	},
+	"dose.kit-far-alone": {
+		Client:    "The next weight here is a big step up, and it is not for trying alone. With {size}, or with somebody beside you, you would get on sooner.",
+		Clinician: "{exercise}: alone, from {from} to {to} is too far to be tried, so that only repetitions rise; {size}, or somebody there, would change most.",
+	},
+	"dose.first-mass":      {Clinician: "A beginner's first weight: {first} until the technique is sound."},
+	"dose.first-mass-seen": {Clinician: "The technique was seen: the first weight binds no longer; while nothing else is known the kit may begin with {most} at most."},
+	"dose.kept-lightest":   {Clinician: "Screening limits the load to {most} of 1RM, and nothing shows what that is: no more than the lightest weight, and none above {first}."},
+	"dose.no-estimate":     {Clinician: "There is no estimate of strength for this exercise, side and hold."},
+	"dose.moves-body":      {Clinician: "The body, or a long limb, is most of what is lifted: no 1RM of the held weight is used."},
+	"dose.heaviest":        {Clinician: "Legs lift more than arms: this exercise begins with no less than the others of the session."},
 	"dose.one-side-only": {
 		Client:    "Only with your {side} side, for now.",
 		Clinician: "A restriction rules the other side out: dosed for the {side} side alone.",
@@ -149,6 +184,10 @@ var words = evidence.Words{
 		Client:    "Stay within reach of something firm, such as a wall or a rail.",
 		Clinician: "Standing work with a firm support within reach: the hands have their place in the movement, or the person walks.",
 	},
+	"dose.support-beside": {
+		Client:    "Only while somebody stands beside you.",
+		Clinician: "Standing work that leaves no hand for a support: somebody stands beside the person.",
+	},
 	"dose.restriction": {
 		Client:    "No more than {most} for the {place}, as {author} asked.",
 		Clinician: "{exercise}: a restriction by {author}, {place}, no more than {most}.",
@@ -174,9 +213,13 @@ var words = evidence.Words{
 		Client:    "Effort in the muscles is wanted; pain is not. Stop and ask for help at chest pain, faintness, unusual breathlessness or sharp pain.",
 		Clinician: "Stop at chest symptoms, faintness, unusual breathlessness or pain other than muscular effort. Local rules and a licensed clinician decide.",
 	},
-	"dose.week-below-goal": {
+	"dose.week-below-goal-learning": {
 		Client:    "These weights are for learning. Getting stronger needs more, step by step, as soon as that is possible.",
 		Clinician: "{light} of {all} exercises are without a weight or lighter than the source of the goal {goal} asks for: right for learning, too light to build.",
+	},
+	"dose.week-below-goal": {
+		Client:    "Some of these weights are still light for what you want to reach. We go up step by step, as you can.",
+		Clinician: "{light} of {all} exercises are without a weight or lighter than the source of the goal {goal} asks for: too light to build.",
 	},
 	"dose.too-few-days": {
 		Clinician: "Sessions that fit the days given: {days}; the row asks for at least {least}.",

@@ -43,8 +43,8 @@ func (c *Course) lastDone() units.Day {
 	return c.Log[0].Day
 }
 
-// beginning is seen as for somebody who begins: in familiarisation, with nothing
-// known of strength.
+// beginning is seen as for somebody who begins: in familiarisation, without tests. What
+// visits showed still bounds the dose.
 func (n *now) beginning() (*now, error) {
 	r := n.f.Request()
 	r.Phase, r.Estimates, r.Performed, r.Done = dose.Familiarise, nil, nil, nil
@@ -56,9 +56,14 @@ func (n *now) beginsLighter() bool {
 	return n.back != nil && n.back.Anew && n.lightest() < n.seen.Base
 }
 
-// again begins with the lightest weight.
+// anew begins with the lightest weight; where it was that before, with no more
+// repetitions.
 func (n *now) anew(s dose.Step) dose.Step {
-	s = dose.Step{Load: min(n.lightest(), s.Load), Last: s.Last, Count: n.bottom(), Sets: 1}
+	count := n.bottom()
+	if s.Load <= n.lightest() {
+		count = min(count, s.Count)
+	}
+	s = dose.Step{Load: min(n.lightest(), s.Load), Last: s.Last, Count: count, Sets: 1}
 	if s.Load < s.Last && !n.alone() && n.seesTechnique() && n.seen.Gates.Advice < rule.Ease && !n.dayIsLighter() {
 		s.Steps = 1
 	}
@@ -90,38 +95,33 @@ func (n *now) comeBack(s dose.Step) (fit, error) {
 		if err != nil {
 			return fit{}, err
 		}
-		if lighter := n.below(w); lighter < cut && count >= n.bottom() {
+		if lighter := n.below(w); lighter < cut && count >= min(n.bottom(), farFloor) {
 			s.Load, s.Count = w, min(s.Count, count)
-			return fit{s, []evidence.Reason{because("progression.reps-for-load").With(evidence.Count("count", s.Count))}}, nil
+			return fit{s, []evidence.Reason{because("progression.reps-for-load").With(evidence.Count("count", s.Count))}, false}, nil
 		} else if lighter >= w { // nothing is: fewer repetitions, below the range if need be
-			s.Load, s.Count = w, max(1, min(s.Count, n.bottom(), count))
+			s.Load, s.Count = w, max(1, min(s.Count, count))
 			return fit{step: s}, nil
 		}
 	}
-	s.Load, s.Count = max(each, min(n.lightest(), s.Load)), min(s.Count, n.bottom())
+	load, count := max(each, min(n.lightest(), s.Load)), n.bottom()
+	if n.counts() && load >= s.Load { // not by the range: of another one it may begin higher
+		count = max(1, n.repsAfter(load, n.back.Load))
+	}
+	s.Load, s.Count = load, min(s.Count, count)
 	return fit{step: s}, nil
 }
 
-// repsAfter returns how many repetitions of a weight, the last or a lighter one,
-// leave the reserve asked for once strength has fallen to a share, by the more
-// cautious equation.
+// repsAfter returns how many repetitions of a weight the chance allows once strength
+// has fallen to a share: as many as now of a weight as much heavier; where nothing is
+// known, as many fewer as the equation of doses takes off what was asked.
 func (n *now) repsAfter(each units.Mass, strength units.Fraction) int {
-	lighter, err := each.Share(n.seen.Base)
+	heavier, err := each.Scale(1/strength, units.Up)
 	if err != nil {
 		return 0
 	}
-	able := float64(n.seen.Reps) + float64(min(n.left(), rule.Countable))
-	fewest := able
-	for _, r := range cautious {
-		now, err := r.Fraction(able)
-		if err != nil {
-			continue // more repetitions than the equation knows; the other one tells
-		}
-		reps, err := r.Reps(now * lighter / strength)
-		if now*lighter >= strength || err != nil {
-			reps = 0 // so near the maximum not one repetition is certain
-		}
-		fewest = min(fewest, reps)
+	if count, ok := n.allows(heavier); ok && !n.c.Request.Exercise.MovesBody {
+		return count
 	}
-	return int(math.Floor(fewest - float64(n.out.Reserve.Least)))
+	failure := float64(n.step.Count) + float64(n.out.Reserve.Least)
+	return n.step.Count - int(math.Ceil((failure+epleyReps)*float64(1-strength)))
 }

@@ -58,8 +58,7 @@ func (n *now) waitsForSomebody() bool {
 	if !n.alone() || n.seen.Tried || !n.bearsMore() || !n.withinLimits() {
 		return false
 	}
-	ready := n.seen.Gates.Advice == rule.Raise || n.stillLooking() || n.seen.Reps >= n.end(false)
-	return ready && (n.mayTry() > 0 || n.counts() && n.shown() && n.barredAlone(*n.jump))
+	return n.mayTry() > 0 && (n.seen.Gates.Advice == rule.Raise || n.stillLooking()) || n.mayRaise() && n.barredAlone(*n.jump) || n.seen.Gates.Advice == rule.Raise && n.jump.over(feelShare) && n.near(n.jump.To.Each())
 }
 
 // saysBeside says what waits for somebody: it goes on without the weight, with

@@ -60,38 +60,47 @@ func TestNextBeside(t *testing.T) {
 	}{
 		{"from 4 to 4.25 kg", func(t *testing.T) progression.Course { return rowCourse(t, 4, 4.25) }, progression.MoreLoad, progression.MoreLoad, ""},
 		{"from 3 to 5 kg, clearly easy", big, progression.FindLoad, progression.SlowerLowering, "progression.step-beside"},
-		{"from 4 to 4.5 kg, clearly easy", func(t *testing.T) progression.Course {
+		{"from 4 to 4.5 kg, clearly easy: the chance allows it unfelt", func(t *testing.T) progression.Course {
 			c := rowCourse(t, 4, 4.5)
 			done(&c, 4*kilo, 12, 6)
+			return c
+		}, progression.MoreLoad, progression.MoreLoad, ""},
+		{"from 4 to 6 kg, clearly easy", func(t *testing.T) progression.Course {
+			c := rowCourse(t, 4, 6)
+			done(&c, 4*kilo, 14, 6)
 			return c
 		}, progression.FindLoad, progression.MoreReps, "progression.look-beside"},
 		{"from 4 to 4.25 kg overhead", func(t *testing.T) progression.Course {
 			c := rowCourse(t, 4, 4.25)
 			as(t, &c, "dumbbell-shoulder-press")
+			done(&c, 4*kilo, 12, 6)
 			return c
 		}, progression.MoreLoad, progression.MoreReps, "progression.above-beside"},
 		{"from 4 to 4.25 kg over the face", func(t *testing.T) progression.Course {
 			c := rowCourse(t, 4, 4.25)
 			as(t, &c, "dumbbell-floor-press")
+			done(&c, 4*kilo, 12, 6)
 			return c
 		}, progression.MoreLoad, progression.MoreReps, "progression.above-beside"},
+		// After a weight was eased two calm visits come first.
 		{"overhead, and done before", func(t *testing.T) progression.Course {
 			c := rowCourse(t, 4, 4.25)
 			as(t, &c, "dumbbell-shoulder-press")
-			c.Log = []progression.Visit{pastVisit(c, 3, 4*kilo+kilo/4, 10, 3), *last(&c)}
+			c.Log = []progression.Visit{pastVisit(c, 6, 4*kilo+kilo/4, 10, 3), pastVisit(c, 3, 4*kilo, 12, 3), *last(&c)}
 			return c
 		}, progression.MoreLoad, progression.MoreLoad, ""},
 		{"from 4 to 6 kg, with a body of 70 kg", func(t *testing.T) progression.Course {
 			c := rowCourse(t, 4, 6)
 			as(t, &c, "goblet-squat")
 			c.BodyMass = 70 * kilo
+			done(&c, 4*kilo, 12, 5) // 12 with 3 left, seen once, allow 7 of 62 kg, one too few
 			return c
 		}, progression.MoreLoad, progression.MoreLoad, ""},
 		{"from 4 to 12 kg, with a body of 70 kg", func(t *testing.T) progression.Course {
 			c := rowCourse(t, 4, 12)
 			as(t, &c, "goblet-squat")
 			c.BodyMass = 70 * kilo
-			done(&c, 4*kilo, 16, 3)
+			done(&c, 4*kilo, 19, 3) // of 60 kg: 8 of 68 kg at least
 			return c
 		}, progression.MoreLoad, progression.MoreReps, "progression.step-beside"},
 	} {
@@ -113,11 +122,11 @@ func TestNextBeside(t *testing.T) {
 }
 
 // Alone, repetitions, pace and pauses take the place of a step, one after the
-// other; no set and no harder variant does.
+// other; no set and no harder variant does. Every set leaves more than can be counted.
 func TestNextAloneGoesOn(t *testing.T) {
 	c := rowCourse(t, 3, 5)
 	c.Request.Screening.Setting = screening.Alone
-	done(&c, 3*kilo, 20, 6)
+	done(&c, 3*kilo, 20, 8)
 	last(&c).Plan.Span, last(&c).Plan.Count = units.Must(units.Between(8, 20)), 20
 	var changes []progression.Change
 	for range 60 {
@@ -136,10 +145,10 @@ func TestNextAloneGoesOn(t *testing.T) {
 		}
 		v := *last(&c)
 		v.Day, v.Plan = c.Day, *d.Next
-		c.Log, c.Day = []progression.Visit{v}, c.Day+3
+		c.Log, c.Day = append(c.Log, v), c.Day+3
 		c.Request.Screening.Day, c.Request.Technique.Day = v.Day, v.Day
 		last(&c).Observer.Day = v.Day
-		done(&c, 3*kilo, v.Plan.Count, 6)
+		done(&c, 3*kilo, v.Plan.Count, 8)
 	}
 	want := []progression.Change{progression.SlowerLowering, progression.MoreReps, progression.LongerPause, progression.MoreReps}
 	if len(changes) != len(want) {
@@ -166,14 +175,16 @@ func TestNextAnewBeside(t *testing.T) {
 
 // A first dose without steps is looked on from at the next visit where somebody is
 // beside; its sets are those of a dose, and what was tried beyond it does not count.
+// Where it was not clearly easy no set comes either: else less left would bring one. Of
+// ten with eight left, seen once, the chance allows nine.
 func TestNextFindsWithoutSteps(t *testing.T) {
 	for _, tt := range []struct {
 		setting screening.Setting
 		left    float64
 		change  progression.Change
 	}{
-		{screening.InGroup, 8, progression.FindLoad}, {screening.InGroup, 4, progression.MoreSets},
-		{screening.Alone, 8, progression.MoreReps}, {screening.Alone, 4, progression.MoreSets},
+		{screening.InGroup, 8, progression.FindLoad}, {screening.InGroup, 4, progression.NoChange},
+		{screening.Alone, 8, progression.NoChange}, {screening.Alone, 4, progression.NoChange},
 	} {
 		c := rowCourse(t, 4, 4.5, 5)
 		c.Request.Screening.Setting = tt.setting

@@ -1,6 +1,7 @@
 package progression
 
 import (
+	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
@@ -83,14 +84,14 @@ func (n *now) ask(name rule.Name) (rule.Ruling, error) {
 		}
 		return rule.TopOfRange(reps)
 	}
-	return n.rated()
+	return rated(n.seen.Visit.Sets)
 }
 
 // rated asks the rule that goes by rating of the hardest set; a set without a
 // rating on its scale keeps the load.
-func (n *now) rated() (rule.Ruling, error) {
+func rated(sets []setlog.Set) (rule.Ruling, error) {
 	hardest := units.Must(units.OMNI(0))
-	for _, s := range n.seen.Visit.Sets {
+	for _, s := range sets {
 		if s.Effort.Scale() != units.ScaleOMNI {
 			return rule.Ruling{Rule: rule.NameOMNIBelow8, Advice: rule.Keep, Reasons: []evidence.Reason{because("progression.no-rating")}}, nil
 		}

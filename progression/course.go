@@ -49,9 +49,9 @@ type Course struct {
 	Watched dose.Observation `json:"watched,omitzero"`
 	// Catalogue is where variants are looked up; the zero value is the standard one.
 	Catalogue exercise.Catalogue `json:"-"`
-	// Curve is the person's own relation of load and repetitions, used within
-	// the repetitions over which it was tested. Without it, and beyond, the
-	// house equations answer, the more cautious one for each step.
+	// Curve is the person's own relation of load and repetitions. It is kept beside the
+	// log, and no dose goes by it: sets are read and doses found by the one equation of
+	// [onerm.Ability], whose error of curve [onerm.Ability.Most] adds.
 	Curve onerm.Relation `json:"-"`
 }
 
@@ -70,6 +70,9 @@ type Policy struct {
 	// MostReps is where bridging by repetitions ends, 1 to 20; 0: at 20 or at the
 	// end of the exercise's own range. A guideline's range is always worked through.
 	MostReps int `json:"most_reps,omitzero"`
+	// Floor is with how many repetitions a weight is taken that lies far ahead, 5 to 12;
+	// 0: with 6.
+	Floor int `json:"floor,omitzero"`
 	// KeepExercise keeps a harder variant from being offered: as "harder-variant" in
 	// Without.
 	KeepExercise bool `json:"keep_exercise,omitzero"`
@@ -84,8 +87,11 @@ func (p *Policy) without(name string) bool {
 	return slices.Contains(p.Without, name) || p.KeepExercise && name == "harder-variant"
 }
 
-// bridgeTop is where bridging by repetitions ends.
-const bridgeTop = 20
+const (
+	bridgeTop  = 20 // where bridging by repetitions ends
+	leastFloor = 5
+	mostFloor  = 12
+)
 
 // Validate returns every bad field of p at once.
 func (p Policy) Validate() error {
@@ -100,6 +106,9 @@ func (p Policy) Validate() error {
 	}
 	if p.MostReps < 0 || p.MostReps > bridgeTop {
 		bad.Add("/most_reps", field.Bad(p.MostReps, fmt.Sprintf("1 to %d repetitions, or 0 for the usual", bridgeTop), field.ErrOutOfRange))
+	}
+	if p.Floor != 0 && (p.Floor < leastFloor || p.Floor > mostFloor) {
+		bad.Add("/floor", field.Bad(p.Floor, fmt.Sprintf("%d to %d repetitions, or 0 for the usual", leastFloor, mostFloor), field.ErrOutOfRange))
 	}
 	for i, name := range p.Without {
 		if !slices.Contains(removable(), name) {
@@ -237,18 +246,19 @@ func (c *Course) catalogue() exercise.Catalogue {
 	return c.Catalogue
 }
 
-// technique returns who saw the technique: what the request says, or else what
-// the latest visit does at which somebody watched.
+// technique returns who saw the technique last: what the request says, or what the
+// latest visit does at which somebody watched.
 func (c *Course) technique() dose.Observation {
-	if c.Request.Technique.Made() {
-		return c.Request.Technique
-	}
+	seen := c.Request.Technique
 	for i := range c.Log {
 		if o := &c.Log[len(c.Log)-1-i].Observer; o.Made() {
-			return *o
+			if !seen.Made() || o.Day > seen.Day {
+				seen = *o
+			}
+			break
 		}
 	}
-	return c.Request.Technique
+	return seen
 }
 
 // A Visit is one exercise at one visit: see [visit.Visit].

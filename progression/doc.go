@@ -5,9 +5,15 @@
 // the next dose and its reasons ([Decision]). [NextAll] decides for all exercises
 // of a visit, of which at most two take more load and one is new.
 //
-// It looks at the step to the next weight: how large it is, on the mass held
-// and on the mass moved, whether it lies within the published 2 to 10 per cent,
-// and how many repetitions bridge it ([NextJump], [rule.RepsBeforeJump]).
+// What is known of strength is folded over tests and visits ([onerm.Ability]), and one
+// stated chance ([onerm.Chance]) says which weight and count come next: the heaviest
+// weight within a step that allows the lowest count, and as many repetitions as it
+// allows. A set ends by its reserve. The dose is the smallest of bounds that
+// each keep the order of better and worse: the chance, limits, the band, gates, the
+// return after missed days, and the set that came nearest to failure.
+//
+// A far weight of which only easy sets tell is felt, a few lifts in one set, while
+// somebody is there.
 //
 // What a visit showed, and whether events, pain, range, technique, effort or
 // repetitions stand against more load, is in package visit.
@@ -32,7 +38,8 @@
 //	missed         more than a week since the last set → load and sets by the ladder, or anew (return, return-anew, medical, coarse-steps)
 //	above-limit    the last weight lies above a limit → the heaviest below it (limit)
 //	lighter-day    the day's check asks for a lighter session → as the check says (gates)
-//	too-heavy      the weight could not be lifted as often as the range begins with → a lighter weight, or an easier variant (too-much, variant)
+//	too-heavy      the weight could not be lifted, or in some set too seldom even to failure → a lighter weight, or an easier variant (too-much, variant)
+//	too-few        the lightest weight allows too few repetitions in reserve → an easier variant (fit, variant)
 //	below-three    three visits in a row below the dose → a lighter weight, a set fewer, or an easier variant (simplify, variant)
 //	attendance     half of the planned sessions or fewer were done → a set fewer, down to one, unless something else takes one (attendance-low)
 //	recurring      a visit that eases, within three after another → an easier variant (variant)
@@ -48,27 +55,27 @@
 //	nothing-done   no set was done → the dose stays (gates)
 //	ask-first      somebody is to be asked before more than light and supervised work → the dose stays (ask-first)
 //	plan-expired   the plan has expired → the dose stays (plan-expired)
-//	room-first     a set is to come, and the reserve asked for needs room first → the dose stays (gates)
 //	sets-first     a set is to come that the plan builds up to → sets (sets-first)
 //	maintain       maintenance, and the next weight was not done before → the dose stays (keep-up)
 //	found-easy     a heavier weight was found, and is still clearly easy → finding the load (find-on, try)
 //	found          a heavier weight was found → finding the load (find-on)
 //	two-rises      the next weight is shown, and two other loads rise → the dose stays (two-rises)
-//	next-weight    the next weight is shown or was done before → load (shown, reserve-error, done-before, step-2-to-10, step-small-muscles)
+//	next-weight    the chance allows the next weight, or its own sets show it → load (shown, reserve-error, done-before, step-2-to-10, step-small-muscles)
 //	find-on        the load is looked for, and every set was clearly easy → finding the load (find-on, try)
 //	tried          a heavier weight was tried and was too much → the dose stays (find-on)
 //	resumed        a trial is over: back to the dose before it → the dose stays (find-on)
-//	limit-reps     a limit forbids the next weight, and repetitions may rise within the range → repetitions (limit, one-more, easy-step, bridge-top)
-//	limit          a limit forbids the next weight → the dose stays (limit, gates)
+//	limit-reps     a limit forbids the next weight, and repetitions may rise within the range → repetitions (limit, easy-step, bridge-top)
+//	limit          a limit forbids the next weight → the dose stays (limit, gates, shown)
+//	feel           the next weight is far, every set was clearly easy, and it may be felt → finding the load (step-2-to-10, step-small-muscles, feel)
 //	try            the next weight may be tried → finding the load (step-2-to-10, step-small-muscles, find-on, try)
-//	more-reps      a gate keeps the load, or the range is not worked through; repetitions may rise → repetitions (one-more, easy-step, bridge-top)
-//	hold           a gate keeps the dose, or the range is not worked through → the dose stays (gates)
+//	more-reps      the chance allows more repetitions, and they may rise → repetitions (easy-step, bridge-top)
+//	hold           a gate keeps the dose, or the chance allows no more yet → the dose stays (gates, shown)
 //	familiarising  movements are still learnt → the dose stays (familiarising)
-//	more-reserve   more left in reserve would show the next weight → the dose stays (shown)
+//	more-reserve   the present weight could show the next one → the dose stays (shown)
 //	slower         lowering is quicker than four seconds → slower lowering (slower)
 //	pause          the pause is shorter than two seconds → longer pause (pause)
 //	beside         a heavier weight waits for somebody at hand → the dose stays (beside)
-//	extra-set      the next weight can be neither shown nor tried, and the guideline has room → an extra set (extra-set)
+//	extra-set      the next weight can be neither shown nor felt, and the guideline has room → an extra set (extra-set)
 //	variant-waits  there is a harder variant, and enough exercises are new → the dose stays (one-new)
 //	harder-variant there is a harder variant that can be dosed → harder variant (variant)
 //	kit-ends       the kit has nothing heavier → the dose stays (variant, kit-ends)
@@ -78,7 +85,9 @@
 //
 // Anything worse, or no longer known, in the screening, the day's check, the log
 // or the days missed never raises the load, the sets or the steps of the next dose,
-// never lowers its reserve, and never gives a dose where there was none.
+// never lowers its reserve, and never gives a dose where there was none: at the last
+// visit or any before it. Counts are not ordered: fewer repetitions belong to a heavier
+// weight. Nor is it ordered whether there was a test at all, since a low one shows less.
 //
 // # Representation and units
 //

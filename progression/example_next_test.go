@@ -75,10 +75,10 @@ func ExampleNext() {
 	all, err := progression.NextAll([]progression.Course{course}) // of a visit with several exercises
 	fmt.Println(len(all), "decided", all[0].Change == d.Change, err)
 	// Output:
-	// progress by repetitions to 13 with 4 kg dumbbell in each hand
+	// hold by none to 8 with 4 kg dumbbell in each hand
 	// the next weight: 6 kg dumbbell in each hand 50 % more
-	// 13 with the same load, to work up to 20 before more load.
-	// 13 repetitions lie above the guideline's 8 to 12 for the goal strength: a bridge to the next weight. One above 4 kg and up to 4.4 kg would make it needless.
+	// The chance that doses are kept to allows 8 of 4 kg each: no more of either until sets end with more in reserve.
+	// 8 repetitions, so that the reserve asked for remains: at least 2.
 	// The next weight after 4 kg is 6 kg, a step of 50 %; published guidance is 2 to 10 %.
 	// 1 decided true <nil>
 }

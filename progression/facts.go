@@ -10,10 +10,8 @@ import (
 // Facts of rules and visits that decisions rest on.
 const (
 	factGates        evidence.FactID = "progression.gates"
-	factOneMore      evidence.FactID = "progression.one-more"
 	factSimplify     evidence.FactID = "progression.simplify"
 	factSmallMuscles evidence.FactID = "progression.step-small-muscles"
-	factRepsThenLoad evidence.FactID = "progression.reps-then-load"
 	factGuidance     evidence.FactID = "progression.step-2-to-10"
 	factCoarse       evidence.FactID = "progression.coarse-steps"
 	factBridge       evidence.FactID = "progression.bridge"

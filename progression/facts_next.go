@@ -19,6 +19,8 @@ const (
 	factTooMuch       evidence.FactID = "progression.too-much"
 	factFit           evidence.FactID = "progression.fit"
 	factTry           evidence.FactID = "progression.try"
+	factFeel          evidence.FactID = "progression.feel"
+	factStart         evidence.FactID = "progression.start"
 	factEasyStep      evidence.FactID = "progression.easy-step"
 	factSlower        evidence.FactID = "progression.slower"
 	factPause         evidence.FactID = "progression.pause"
@@ -41,14 +43,16 @@ var nextFacts = []evidence.Fact{
 	{ID: factVariant, Value: fmt.Sprintf("a visit that speaks for less within %d after another, or nothing lighter left to take: an easier variant, learnt anew and lighter than the last dose, or the exercise is left out", recurring), Basis: evidence.Design},
 	{ID: factFindOn, Value: fmt.Sprintf("while every set leaves more than %d in reserve the load goes on being looked for, from the heaviest weight that was done so", rule.Countable), Basis: evidence.Design, From: []evidence.FactID{factReserve}},
 	{ID: factSetsFirst, Value: "the sets that the plan builds up to come before more load, one at a visit", Basis: evidence.Design},
-	{ID: factShown, Value: "the next weight is taken when repetitions and reserve with the present one show, by the more cautious of two equations or the person's own curve, that it can be done at the bottom of the range in the reserve asked for; a reported reserve counts with its usual error taken off",
-		Basis: evidence.Design, From: []evidence.FactID{"onerm.epley", "onerm.brzycki", factReserve, factBridge}},
+	{ID: factShown, Value: fmt.Sprintf("the next weight is taken when the chance that doses are kept to allows the lowest count of the range with it, %d where it is more than %v heavier: by all that visits and tests have shown", farFloor, farShare),
+		Basis: evidence.Design, From: []evidence.FactID{"onerm.epley", factReserve, factStart}},
 	{ID: factDoneBefore, Value: fmt.Sprintf("a weight whose own sets of the last %d days show that it can be done at the bottom of the range in the reserve asked for is taken after %d calm visits in a row with the present one", visit.KnownDays, calmVisits), Basis: evidence.Design},
 	{ID: factTooMuch, Value: "what cannot be lifted once, or not as often as the range begins with even to failure, is too heavy: lighter at the next visit, and an easier variant where nothing is lighter", Basis: evidence.CommonPractice},
-	{ID: factFit, Value: "repetitions, and where they would fall below the range the weight, follow the reserve that is asked for", Basis: evidence.Design, From: []evidence.FactID{factReserve}},
-	{ID: factTry, Value: fmt.Sprintf("a weight that repetitions cannot show is tried, up to %d steps at a visit and each only while it is clearly easy, when every set left more than %d in reserve and the cautious side shows that it can be lifted %d times; what was too much is not tried again within %d days", mostTries, rule.Countable, liftsAtLeast, visit.KnownDays),
-		Basis: evidence.Design, From: []evidence.FactID{factReserve, factBridge}},
-	{ID: factEasyStep, Value: fmt.Sprintf("%d repetitions more where every set left more than %d in reserve, else one; of seconds and metres %d", easyStep, rule.Countable, paceStep), Basis: evidence.Design},
+	{ID: factFit, Value: fmt.Sprintf("repetitions are kept to what the chance allows with the reserve that is asked for, and a weight that allows fewer than %d goes down; the lightest is kept for %d as long as every set came to one more, told in reserve or done, then an easier variant; of what was just done with that reserve told up to %d stay; a count rises no further than every set's repetitions and what it told leave the reserve asked, and stays up to %d above that", leastCount, leastAtLightest, farFloor, toFall), Basis: evidence.Design, From: []evidence.FactID{factReserve}},
+	{ID: factTry, Value: fmt.Sprintf("where a load is looked for, and where the body moves too or no repetitions are counted, a weight is tried, up to %d steps at a visit and each only while it is clearly easy, when every set left more than %d in reserve and what is known of strength comes to %v of it; what was too much is not tried again within %d days", mostTries, rule.Countable, nearlyAll, visit.KnownDays),
+		Basis: evidence.Design, From: []evidence.FactID{factReserve}},
+	{ID: factFeel, Value: fmt.Sprintf("a weight more than %v heavier is felt in one set, of one lift fewer than it has to allow and ended by its reserve, where what is known of strength makes %d lifts as likely as not, at one visit in %d at most, and after one in vain, which tells nothing, only once what is known of strength comes to %v more", feelShare, leastFelt, feelEvery, feelAgain), Basis: evidence.Design, From: []evidence.FactID{"dose.feel"}},
+	{ID: factStart, Value: fmt.Sprintf("two steps of up to %v at once in the first %d days, where both are shown", startSteps, startDays), Basis: evidence.Design},
+	{ID: factEasyStep, Value: fmt.Sprintf("repetitions go to what the chance allows, at most %d more at a visit, and %d while every set left more than can be counted; of seconds and metres %d more", repsStep, easyReps, paceStep), Basis: evidence.Design},
 	{ID: factSlower, Value: fmt.Sprintf("lowering in %v seconds: with two up, the six a repetition that did best in older adults; a set stays no longer than it was, save that repetitions do not fall below the range", slowLowering),
 		Basis: evidence.Design, From: []evidence.FactID{"guideline.borde2015-strength.rep_seconds"}},
 	{ID: factPause, Value: fmt.Sprintf("a pause of %v seconds before lifting: a repetition stays within the eight seconds up to which its length matters little for growth", longPause),

@@ -1,10 +1,51 @@
 package progression
 
 import (
+	"slices"
+
+	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
+	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
+
+const (
+	mostTries = 4 // steps up at one visit, of which the frame leaves two where they are large
+	triedReps = 6 // repetitions of a weight that is tried, at least
+)
+
+// mayTry returns how many steps up may be tried from the present weight, each
+// only while it is clearly easy: none unless every set left more than can be
+// counted, and none to a weight of which what is known comes nowhere near. What
+// counts no repetitions is tried one step at a time.
+func (n *now) mayTry() int {
+	if n.jump == nil || !n.seen.BeyondCounting() || n.vain {
+		return 0
+	}
+	if !n.counts() {
+		return 1
+	}
+	if !n.near(n.jump.To.Each()) {
+		return 0
+	}
+	steps, to := 1, n.jump
+	for steps < mostTries {
+		from := to.To.Each()
+		if to = n.beyond(*to); to == nil || n.lifted(to.To.Each()) || !n.easilyShows(from, to.To.Each()) {
+			break // it shows itself, was tried in vain, or is too far from the one before
+		}
+		steps++
+	}
+	return steps
+}
+
+// easilyShows reports whether a weight that was clearly easy when it was tried comes
+// near another.
+func (n *now) easilyShows(from, to units.Mass) bool {
+	share, err := n.c.lifted(to).Share(n.c.lifted(from))
+	return err == nil && share*nearlyAll <= 1+units.Fraction(triedReps+easiest)/epleyReps
+}
 
 // stillLooking reports whether the load goes on being looked for: it was, no
 // weight was too much, and every set left more than can be counted.
@@ -38,7 +79,7 @@ func (n *now) foundEasy() bool { return n.foundMore() && n.goesOnFinding() }
 
 // findOn goes on looking for the load, from the heaviest weight that was done so.
 func (n *now) findOn() choice {
-	s := n.step
+	s := n.fitted.step
 	s.Count, s.UpTo, s.Steps, s.Lowering, s.Pausing = min(n.bottom(), s.Count), 0, n.mayTry(), 0, 0
 	return choice{step: s, why: []evidence.Reason{because("progression.find-on")}}
 }
@@ -46,7 +87,10 @@ func (n *now) findOn() choice {
 // found goes on from the heaviest weight that was done.
 func (n *now) found() choice {
 	s := n.step
-	s.Count, s.Lowering, s.Pausing = min(n.bottom(), n.seen.Reps), 0, 0
+	s.Lowering, s.Pausing = 0, 0
+	if count, ok := n.allows(s.Load); ok {
+		s.Count = min(s.Count, n.countOf(count, n.bottom()))
+	}
 	return choice{step: s, why: []evidence.Reason{because("progression.found").With(evidence.Mass("load", s.Load))}}
 }
 
@@ -54,9 +98,10 @@ func (n *now) triedInVain() bool { return n.seen.Tried && n.seen.Gates.Advice ==
 
 func (n *now) resumes() bool { return visit.Searches(&n.last().Plan) && !visit.Searches(n.before) }
 
-// tries reports whether the next weight may be tried, which nothing done shows.
+// tries reports whether the next weight may be tried, of an exercise in which none can
+// be felt.
 func (n *now) tries() bool {
-	return n.seen.Gates.Advice == rule.Raise && n.mayTry() > 0 && !n.alone()
+	return n.seen.Gates.Advice == rule.Raise && (!n.counts() || n.c.Request.Exercise.MovesBody) && n.mayTry() > 0 && !n.alone()
 }
 
 // try looks for the load again.
@@ -64,4 +109,61 @@ func (n *now) try() choice {
 	c := n.findOn()
 	c.why = append(n.jump.beyondPublished(), c.why...)
 	return c
+}
+
+const (
+	leastFelt                = 3    // lifts of a weight that is felt, as likely as not
+	feelEvery                = 8    // visits from one feel to the next
+	feelAgain units.Fraction = 0.06 // that strength lies higher after one in vain
+)
+
+// feels reports whether the next weight may be felt: a far one, of which what is known
+// comes near, not soon after the last time, and only with more strength after one in
+// vain.
+func (n *now) feels() bool {
+	if n.seen.Gates.Advice != rule.Raise || !n.seen.BeyondCounting() || !n.withinLimits() || !n.jump.over(feelShare) || n.step.Sets < 2 || n.seen.Tried {
+		return false
+	}
+	next := n.jump.To.Each()
+	if n.likely(next) < leastFelt {
+		return false
+	}
+	for i := len(n.c.Log) - 1; i >= 0; i-- {
+		v, lately := &n.c.Log[i], len(n.c.Log)-i < feelEvery
+		if v.Plan.Feel == nil {
+			if lately && len(v.SetsWith(func(m units.Mass) bool { return m == next })) > 0 {
+				return false // it was lifted, and did not show itself
+			}
+			continue
+		}
+		vain := v.Plan.Feel.Load.Each() == next && !slices.ContainsFunc(v.Sets, func(s setlog.Set) bool {
+			return visit.Each(s) == next && !v.InVain(s)
+		})
+		if lately || vain && n.likely(next+units.Mass(float64(next)*float64(feelAgain))) < leastFelt {
+			return false
+		}
+		break
+	}
+	_, can := n.f.Feelable(n.seen.Base)
+	return can
+}
+
+// likely is how many lifts of a weight, none in reserve, what is known of strength makes
+// as likely as not. The strictest chance would leave none to be felt of a far weight, and
+// whoever is beside watches.
+func (n *now) likely(each units.Mass) int {
+	one, ok := n.strength.OneRM()
+	share, err := one.Share(n.c.lifted(each))
+	if !ok || err != nil {
+		return 0
+	}
+	return int(max(0, share-1) * epleyReps)
+}
+
+// feel asks for one set of the next weight: at most one lift fewer than would show it,
+// ended by its reserve. With two fewer nothing could.
+func (n *now) feel() choice {
+	s := n.fitted.step
+	s.Feel = max(1, n.floor(*n.jump)-1)
+	return choice{step: s, why: append(n.jump.beyondPublished(), append([]evidence.Reason{because("progression.feel").With(evidence.Mass("next", n.jump.To.Each()), evidence.Count("count", s.Feel))}, n.fitted.why...)...)}
 }

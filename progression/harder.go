@@ -34,27 +34,27 @@ var harder = [...]row{
 	{"nothing-done", "no set was done", NoChange, codes("progression.nothing-done"), (*now).nothingDone, stays("progression.nothing-done")},
 	{"ask-first", "somebody is to be asked before more than light and supervised work", NoChange, codes("progression.ask-first"), (*now).asksFirst, stays("progression.ask-first")},
 	{"plan-expired", "the plan has expired", NoChange, codes("progression.plan-expired"), (*now).expired, stays()},
-	{"room-first", "a set is to come, and the reserve asked for needs room first", NoChange, codes("progression.hold"), (*now).needsRoom, (*now).makeRoom},
 	{"sets-first", "a set is to come that the plan builds up to", MoreSets, codes("progression.one-more-set"), (*now).mayAddSet, (*now).addSet},
 	{"maintain", "maintenance, and the next weight was not done before", NoChange, codes("progression.maintain"), (*now).maintains, stays("progression.maintain")},
 	{"found-easy", "a heavier weight was found, and is still clearly easy", FindLoad, codes("progression.find-on"), (*now).foundEasy, (*now).findOn},
 	{"found", "a heavier weight was found", FindLoad, codes("progression.found"), (*now).foundMore, (*now).found},
 	{"two-rises", "the next weight is shown, and two other loads rise", NoChange, codes("progression.two-rise"), (*now).riseWaits, stays("progression.two-rise")},
-	{"next-weight", "the next weight is shown or was done before", MoreLoad, codes("progression.shown", "progression.done-before", "progression.large-step", "progression.step-in-hand"), (*now).rises, (*now).raise},
+	{"next-weight", "the chance allows the next weight, or its own sets show it", MoreLoad, codes("progression.shown", "progression.done-before", "progression.large-step", "progression.step-in-hand"), (*now).rises, (*now).raise},
 	{"find-on", "the load is looked for, and every set was clearly easy", FindLoad, codes("progression.find-on"), (*now).goesOnFinding, (*now).findOn},
 	{"tried", "a heavier weight was tried and was too much", NoChange, codes("progression.tried"), (*now).triedInVain, stays("progression.tried")},
 	{"resumed", "a trial is over: back to the dose before it", NoChange, codes("progression.resumed"), (*now).resumes, stays("progression.resumed")},
 	{"limit-reps", "a limit forbids the next weight, and repetitions may rise within the range", MoreReps, codes("progression.limit", "progression.more-reps"), (*now).limitedReps, (*now).addRepsToLimit},
-	{"limit", "a limit forbids the next weight", NoChange, codes("progression.limit", "progression.hold"), (*now).limited, (*now).holdAtLimit},
+	{"limit", "a limit forbids the next weight", NoChange, codes("progression.limit", "progression.hold", "progression.as-allowed"), (*now).limited, (*now).holdAtLimit},
+	{"feel", "the next weight is far, every set was clearly easy, and it may be felt", FindLoad, codes("progression.large-step", "progression.feel"), (*now).feels, (*now).feel},
 	{"try", "the next weight may be tried", FindLoad, codes("progression.large-step", "progression.step-in-hand", "progression.find-on"), (*now).tries, (*now).try},
-	{"more-reps", "a gate keeps the load, or the range is not worked through; repetitions may rise", MoreReps, codes("progression.more-reps"), (*now).moreRepsHolds, (*now).addReps},
-	{"hold", "a gate keeps the dose, or the range is not worked through", NoChange, codes("progression.hold"), (*now).repsFirst, (*now).hold},
+	{"more-reps", "the chance allows more repetitions, and they may rise", MoreReps, codes("progression.more-reps"), (*now).moreRepsHolds, (*now).addReps},
+	{"hold", "a gate keeps the dose, or the chance allows no more yet", NoChange, codes("progression.hold", "progression.as-allowed"), (*now).repsFirst, (*now).hold},
 	{"familiarising", "movements are still learnt", NoChange, codes("progression.familiarising"), (*now).familiarises, stays("progression.familiarising")},
-	{"more-reserve", "more left in reserve would show the next weight", NoChange, codes("progression.more-reserve"), (*now).nearlyShown, (*now).waitForReserve},
+	{"more-reserve", "the present weight could show the next one", NoChange, codes("progression.more-reserve"), (*now).nearlyShown, (*now).waitForReserve},
 	{"slower", "lowering is quicker than four seconds", SlowerLowering, codes("progression.slower"), (*now).lowersQuickly, (*now).slower},
 	{"pause", "the pause is shorter than two seconds", LongerPause, codes("progression.pause"), (*now).pausesBriefly, (*now).pause},
 	{"beside", "a heavier weight waits for somebody at hand", NoChange, codes("progression.look-beside", "progression.step-beside", "progression.above-beside"), (*now).waitsForSomebody, stays()},
-	{"extra-set", "the next weight can be neither shown nor tried, and the guideline has room", ExtraSet, codes("progression.extra-set"), (*now).mayHaveExtraSet, (*now).extraSet},
+	{"extra-set", "the next weight can be neither shown nor felt, and the guideline has room", ExtraSet, codes("progression.extra-set"), (*now).mayHaveExtraSet, (*now).extraSet},
 	{"variant-waits", "there is a harder variant, and enough exercises are new", NoChange, codes("progression.variant-waits"), (*now).variantWaits, (*now).waitForVariant},
 	{"harder-variant", "there is a harder variant that can be dosed", HarderVariant, codes("progression.instead"), (*now).variantOffered, (*now).takeVariant},
 	{"kit-ends", "the kit has nothing heavier", NoChange, codes("progression.no-variant", "progression.kit-ends"), func(n *now) bool { return n.jump == nil }, (*now).kitEnds},
@@ -119,31 +119,35 @@ func (n *now) asksFirst() bool { return n.c.Request.Screening.Meanwhile > screen
 
 func (n *now) expired() bool { return n.c.Plan.Expired(n.c.Day) }
 
-func (n *now) needsRoom() bool { return n.mayAddSet() && n.fitted.step != n.step }
-
-func (n *now) makeRoom() choice {
-	return choice{step: n.fitted.step, why: append(slices.Clone(n.fitted.why), n.saysHold())}
-}
-
 // mayAddSet reports whether a set is still to come before anything else is made
 // harder: those that the plan builds up to, or in familiarisation begins with.
 func (n *now) mayAddSet() bool {
-	target := n.out.BuildTo
-	if n.out.Phase == dose.Familiarise || n.out.Phase == dose.Maintain {
-		target = n.out.Sets
-	}
 	for _, g := range n.seen.Gates.Gates {
 		if g.Advice != rule.Raise && g.Gate != visit.GateReps {
 			return false
 		}
 	}
-	return !visit.Searches(&n.last().Plan) && !n.stillLooking() && n.last().Plan.Sets < target && n.seen.Visit.Met()
+	return n.setsCome() && n.seen.Visit.Met()
+}
+
+// setsCome reports whether there are such sets, of a dose that is not looked for any
+// more. It asks for nothing that was done: no weight comes because a set did not.
+func (n *now) setsCome() bool {
+	return n.last().Plan.Finding == nil && n.last().Plan.Sets < n.target()
+}
+
+// target is how many sets the plan builds up to, or begins with.
+func (n *now) target() int {
+	if n.out.Phase == dose.Familiarise || n.out.Phase == dose.Maintain {
+		return n.out.Sets
+	}
+	return n.out.BuildTo
 }
 
 func (n *now) addSet() choice {
-	s := n.step
+	s := n.fitted.step
 	s.Sets++
-	return choice{step: s, why: []evidence.Reason{because("progression.one-more-set")}}
+	return choice{step: s, why: append([]evidence.Reason{because("progression.one-more-set")}, n.fitted.why...)}
 }
 
 func (n *now) maintains() bool { return n.out.Phase == dose.Maintain && !(n.again && n.mayRaise()) }

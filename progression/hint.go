@@ -70,7 +70,7 @@ func (n *now) saysHold() evidence.Reason {
 		}
 	}
 	if len(names) == 0 {
-		names = []string{"the reserve asked for, or the end of the range"}
+		names = []string{"effort"} // of what has no reserve, not rated
 	}
 	return because("progression.hold").With(evidence.Terms("gate", names...))
 }

@@ -4,10 +4,12 @@ import (
 	"slices"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
+	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
 
@@ -46,8 +48,10 @@ var lessens = [...]lessening{
 		}},
 	{"lighter-day", "the day's check asks for a lighter session", "as the check says", setTaken, codes("progression.lighter-day"),
 		(*now).dayIsLighter, only("progression.lighter-day")},
-	{"too-heavy", "the weight could not be lifted as often as the range begins with", "a lighter weight, or an easier variant", lighterWeight, codes("progression.too-much", "progression.easier-variant"),
+	{"too-heavy", "the weight could not be lifted, or in some set too seldom even to failure", "a lighter weight, or an easier variant", lighterWeight, codes("progression.too-much", "progression.easier-variant"),
 		func(n *now) bool { return n.tooHeavy() && !n.beginsLighter() }, only("progression.too-much")},
+	{"too-few", "the lightest weight allows too few repetitions in reserve", "an easier variant", easierVariant, codes("progression.too-few", "progression.easier-variant"),
+		func(n *now) bool { return n.fitted.few }, only("progression.too-few")},
 	{"below-three", "three visits in a row below the dose", "a lighter weight, a set fewer, or an easier variant", simpler, codes("progression.below-three", "progression.easier-variant"),
 		func(n *now) bool { return !n.tooHeavy() && n.below3() && !n.beginsLighter() }, only("progression.below-three")},
 	{"attendance", "half of the planned sessions or fewer were done", "a set fewer, down to one, unless something else takes one", fewerSets, codes("progression.attendance-low"),
@@ -82,6 +86,7 @@ type easier struct {
 // lessen does what the rows ask for.
 func (n *now) lessen(asks ask) (easier, error) {
 	e := easier{in: n, step: n.same(&n.last().Plan)}
+	e.step.Count = min(e.step.Count, n.step.Count) // after a trial no more than before it
 	if asks&comeBack != 0 {
 		f, err := n.comeBack(e.step)
 		if err != nil {
@@ -112,17 +117,38 @@ func (n *now) lessen(asks ask) (easier, error) {
 	return e, err
 }
 
-// tooHeavy reports whether the load could not be lifted at all, or not as often
-// as the range begins with even to failure.
+// tooHeavy reports whether the load could not be lifted at all, or in some set, by its
+// own repetitions and reserve together, not often enough even to failure. With the lightest
+// weight little is enough: its count fits what can be done. Where the body moves, an
+// easier variant is near.
 func (n *now) tooHeavy() bool {
 	if given.Yes(n.last().Unable) {
 		return true
 	}
-	able := float64(n.seen.Reps)
-	if n.counts() {
-		able += float64(n.seen.Visit.LeastLeft(0)) // what was not recorded may have been nothing
+	least := min(farFloor, n.bottom(), n.last().Plan.Count)
+	if n.onlyLighter(n.seen.Base) {
+		least = min(least, leastAtLightest+1)
 	}
-	return len(n.seen.Visit.Sets) > 0 && able < float64(min(n.bottom(), n.last().Plan.Count))
+	return n.cameTo(&n.seen.Visit, least)
+}
+
+// onlyLighter reports whether a weight is the lightest, of an exercise of which no
+// easier variant is as near as a lighter weight.
+func (n *now) onlyLighter(each units.Mass) bool {
+	return each <= n.lightest() && n.counts() && !n.c.Request.Exercise.MovesBody
+}
+
+// cameTo reports whether some set came to fewer repetitions than least, those told in
+// reserve among them.
+func (n *now) cameTo(v *visit.Visit, least int) bool {
+	return slices.ContainsFunc(v.Sets, func(s setlog.Set) bool {
+		able := float64(s.Reps)
+		if left, err := s.Effort.RIR(); err == nil && n.counts() {
+			told, _ := left.Min() // what was not recorded may have been nothing
+			able += float64(told)
+		}
+		return able < float64(least)
+	})
 }
 
 // below3 reports whether the last visits, as many as the rule asks for, were
@@ -131,7 +157,7 @@ func (n *now) below3() bool {
 	plan, below := &n.last().Plan, 0
 	for i := len(n.c.Log) - 1; i >= 0; i-- {
 		v := &n.c.Log[i]
-		if slices.Contains(n.doubtful, i) || !v.Below() || v.Plan.Load.Each() != plan.Load.Each() || v.Plan.Sets != plan.Sets {
+		if slices.Contains(n.doubtful, i) || !n.tooLittle(v) || v.Plan.Load.Each() != plan.Load.Each() || v.Plan.Sets != plan.Sets {
 			break
 		}
 		below++
@@ -141,6 +167,14 @@ func (n *now) below3() bool {
 	}
 	a, err := rule.Simplify(below)
 	return err == nil && a.Advice == rule.Ease
+}
+
+// tooLittle reports whether a visit stayed below its dose. With fewer of the lightest
+// weight than the range begins with, less in reserve is no reason for an easier variant.
+func (n *now) tooLittle(v *visit.Visit) bool {
+	low, _ := v.Plan.Span.Min()
+	few := v.Plan.Count < low && n.onlyLighter(v.Plan.Load.Each())
+	return v.Below() && (!few || v.Done() < v.Plan.Sets || n.cameTo(v, leastAtLightest+1))
 }
 
 // simplify takes the next lighter weight, or a set fewer, and reports whether

@@ -137,10 +137,33 @@ func TestNextChoosesTheTest(t *testing.T) {
 	}
 	c.Request.Estimates = tests
 	d := nextOf(t, c)
-	weaker := min(tests[0].OneRM, tests[2].OneRM)
-	share, err := d.Next.Load.Each().Share(weaker)
+	v, least := last(&c), units.MaxMass // the tests, then the visit, in which both sides did the same
+	for _, e := range []onerm.Estimate{tests[0], tests[2]} {
+		one, _ := onerm.Ability{}.Tested(e).Seen(v.Plan.Sets, v.Plan.Reserve.Least, v.Sets[:2]...).OneRM()
+		least = min(least, one)
+	}
+	share, err := d.Next.Load.Each().Share(least)
 	if err != nil || d.Next.Share != share || len(d.Next.Unused) != 2 {
 		t.Errorf("%v of the weaker side, want %v; unused %+v", d.Next.Share, share, d.Next.Unused)
+	}
+}
+
+// A test made since the last visit is known on the day itself: a low one makes the
+// weight a larger share, a high one a smaller one.
+func TestNextKnowsATestSinceTheLastVisit(t *testing.T) {
+	for kg, larger := range map[units.Mass]bool{3 * kilo: true, 12 * kilo: false} {
+		c := rowCourse(t, 4, 4.25)
+		without := nextOf(t, c).Next
+		set := setlog.Set{Day: c.Day, Exercise: c.Request.Exercise.ID, Side: body.Both, Hold: c.Request.Exercise.Hold, Load: kg, Reps: 8, Effort: units.Must(units.InReserve(2))}
+		e, err := onerm.FromSet(set, c.Request.Exercise, c.Request.Screening.Who)
+		if err != nil {
+			t.Fatal(err)
+		}
+		c.Request.Estimates = []onerm.Estimate{e}
+		with := nextOf(t, c).Next
+		if c.Day <= last(&c).Day || with.Load.Each() != without.Load.Each() && larger != (with.Load.Each() < without.Load.Each()) || with.Load.Each() == without.Load.Each() && larger != (with.Share > without.Share) {
+			t.Errorf("%v: %v of %v, was %v of %v", kg, with.Share, with.Load.Each(), without.Share, without.Load.Each())
+		}
 	}
 }
 

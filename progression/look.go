@@ -4,6 +4,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/onerm"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
@@ -21,10 +22,12 @@ type now struct {
 	out   dose.Prescription // the frame's outline
 	most  units.Mass        // per implement, by every limit
 
-	queries  []visit.Doubt
-	doubtful []int         // places of the visits with sets that are queried
-	seen     visit.Summary // the last visit
-	ahead                  // the step up from seen.base
+	queries   []visit.Doubt
+	doubtful  []int         // places of the visits with sets that are queried
+	strength  onerm.Ability // what is known, for loads
+	forCounts onerm.Ability // likewise, for counts
+	seen      visit.Summary // the last visit
+	ahead                   // the step up from seen.base
 
 	back      *rule.Return // after days missed; nil: none that count
 	attended  programme.AttendanceAnswer
@@ -36,20 +39,18 @@ type now struct {
 	offered **offer            // the harder variant once it was looked at; see variant
 }
 
-// look sees a course in the frame of its day, without the passed visits of its log,
-// and takes the sets out of it that are queried.
-func look(c *Course, waits waiting, f *dose.Frame, passed int) (*now, error) {
-	n := &now{c: c, waits: waits, f: f, out: f.Outline(), most: f.Ceiling()}
-	trained := c.lastDone() // with sets that are queried too
-	c.Log, n.doubtful, n.queries = c.clean(f.Table(), passed)
+// look sees a course in the frame of its day. trained is the day of the last set, one
+// that is queried too.
+func (n *now) look(f *dose.Frame, trained units.Day) (*now, error) {
+	n.f, n.out, n.most = f, f.Outline(), f.Ceiling()
+	c := n.c
 	var err error
-	if n.seen, err = n.last().Read(visit.Trial{Least: n.out.Reserve.Least, Rated: c.Policy.Rule == rule.NameOMNIBelow8}, f.Table()); err != nil {
+	if n.seen, err = n.last().Read(n.asked(), f.Table()); err != nil {
 		return n, err
 	}
 	if n.ahead, err = n.above(n.seen.Base); err != nil {
 		return n, err
 	}
-	n.seen = n.endsSooner()
 	if err := n.byRule(); err != nil {
 		return n, err
 	}
@@ -68,6 +69,9 @@ func look(c *Course, waits waiting, f *dose.Frame, passed int) (*now, error) {
 	}
 	n.before = n.beforeTrial()
 	n.step = n.same(n.before)
+	if visit.Searches(&n.last().Plan) { // what was done while looking counts as sets of the visit
+		n.step.Sets = max(n.step.Sets, min(n.target(), n.last().Done()))
+	}
 	n.fitted = n.fit(n.step)
 	n.offered = new(*offer)
 	if n.back != nil && n.back.Anew {
@@ -85,6 +89,25 @@ func (n *now) in(r dose.Request) (*now, error) {
 	other := *n
 	other.f, other.out = f, f.Outline()
 	return &other, nil
+}
+
+// asked is what a weight has to leave that was tried: what the chance allows of it, too.
+func (n *now) asked() visit.Trial {
+	a := visit.Trial{Least: n.out.Reserve.Least, Floor: n.bottom(), Rated: n.c.Policy.Rule == rule.NameOMNIBelow8, Most: units.MaxMass}
+	plan := &n.last().Plan
+	if !visit.Searches(plan) || !n.strength.Known() {
+		return a
+	}
+	a.Most = plan.Load.Each()
+	n.seen.Base = a.Most
+	for gap, ok := n.f.Table().Next(a.Most); ok && n.lifted(gap.To.Each()); gap, ok = n.f.Table().Next(a.Most) {
+		j := n.gap(gap)
+		if j == nil || !n.shows(*j) {
+			break
+		}
+		a.Floor, a.Most = min(a.Floor, n.floor(*j)), gap.To.Each()
+	}
+	return a
 }
 
 func (n *now) last() *visit.Visit { return &n.c.Log[len(n.c.Log)-1] }
@@ -126,8 +149,11 @@ func (n *now) same(plan *dose.Prescription) dose.Step {
 	if n.out.Phase == dose.Maintain {
 		s.Sets = min(s.Sets, n.out.Sets)
 	}
-	if s.Load < n.last().Plan.Load.Each() {
+	switch planned := n.last().Plan.Load.Each(); {
+	case s.Load < planned:
 		s.Count = n.bottom()
+	case s.Load > planned: // found: no more often than it was done
+		s.Count = min(s.Count, max(1, n.seen.Reps))
 	}
 	return s
 }

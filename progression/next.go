@@ -2,8 +2,11 @@ package progression
 
 import (
 	"errors"
+	"slices"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/onerm"
+	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
 	"example.org/posology/units/evidence"
@@ -74,16 +77,28 @@ func see(c *Course, waits waiting) (n *now, d Decision, err error) {
 	if why := c.referred(); len(why) > 0 {
 		return nil, d.refer(why...), nil
 	}
+	n = &now{c: c, waits: waits}
+	trained := c.lastDone()
+	c.Request.Missed = max(0, int(c.Day-trained)-given.Week)
+	c.Request.Kit = c.Request.Kit.Once(c.Request.Kit)
+	if t, err := c.Request.Kit.Compile(c.Request.Exercise.Hold); err == nil { // else the frame says what is wrong
+		c.Log, n.doubtful, n.queries = c.clean(t, from)
+		tests := c.tests()
+		n.strength, n.forCounts = c.strength(tests, false), c.strength(tests, true)
+	}
+	if !c.Request.Exercise.MovesBody {
+		c.Request.Ability = n.strength
+	}
 	f, err := dose.NewFrame(c.Request)
 	var barred *dose.ConstraintError
 	if errors.As(err, &barred) {
-		d, err = (&now{c: c, waits: waits}).barred(d, barred)
+		d, err = n.barred(d, barred)
 		return nil, d, err
 	}
 	if err != nil {
 		return nil, Decision{}, field.At("/request", err)
 	}
-	n, err = look(c, waits, f, from)
+	n, err = n.look(f, trained)
 	d.sees(n)
 	if errors.Is(err, rule.ErrMedicalCause) {
 		return nil, d.refer(because("progression.medical-absence")), nil
@@ -150,6 +165,10 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 	if err != nil {
 		return Decision{}, err
 	}
+	if held, _ := n.counted(p.Load.Each()); p.Count < min(s.Count, held) { // no reserve was told; see counted
+		p.Count, p.Chance = min(s.Count, held), onerm.Chance{}
+		p.Reasons = slices.DeleteFunc(p.Reasons, func(r evidence.Reason) bool { return r.Code == "dose.chance" })
+	}
 	d.Action, d.Change, d.Next = a, change, &p
 	d.because(n.saysRange(&p)...)
 	if p.Mode == dose.WithoutLoad {
@@ -159,7 +178,7 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 	if err != nil {
 		return Decision{}, err
 	}
-	d.Jump, d.RepsBefore = after.jump, n.repsBefore(after)
+	d.Jump, d.RepsBefore = after.jump, n.repsBefore(p.Load.Each(), after)
 	if after.jump != nil {
 		d.because(after.jump.Reasons...)
 	}

@@ -3,7 +3,6 @@ package progression_test
 import (
 	"encoding/json"
 	"errors"
-	"math"
 	"slices"
 	"strings"
 	"testing"
@@ -48,23 +47,24 @@ var nextRows = []struct {
 	count  int
 	why    evidence.ReasonCode
 }{
-	{"all gates, a small step", func(*progression.Course) {}, progression.Progress, progression.MoreLoad, 4*kilo + kilo/4, 3, 8, "progression.shown"},
-	{"one below the top", func(c *progression.Course) { done(c, 4*kilo, 11, 3) }, progression.Progress, progression.MoreReps, 4 * kilo, 3, 12, "progression.more-reps"},
-	{"two more while clearly easy", func(c *progression.Course) { last(c).Plan.Count = 8; done(c, 4*kilo, 8, 6) }, progression.Progress, progression.MoreReps, 4 * kilo, 3, 10, "progression.more-reps"},
-	{"a set is still to come", func(c *progression.Course) { last(c).Plan.Sets = 2; last(c).Sets = last(c).Sets[:4] }, progression.Progress, progression.MoreSets, 4 * kilo, 3, 10, "progression.one-more-set"},
-	{"technique lost", func(c *progression.Course) { last(c).FormLost = screening.Yes }, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 10, "progression.hold"},
-	{"technique seen by nobody: repetitions, no load", func(c *progression.Course) { last(c).Observer = dose.Observation{}; done(c, 4*kilo, 10, 3) }, progression.Progress, progression.MoreReps, 4 * kilo, 3, 11, "progression.more-reps"},
-	{"pain of 3", func(c *progression.Course) { last(c).Pain.During = score(3) }, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 10, "progression.hold"},
-	{"pain of 6", func(c *progression.Course) { last(c).Pain.During = score(6) }, progression.EaseOff, progression.NoChange, 4 * kilo, 2, 10, "progression.eased"},
-	{"a lighter day", func(c *progression.Course) { c.Request.Screening.Limits = screening.LighterSession() }, progression.EaseOff, progression.NoChange, 4 * kilo, 2, 10, "progression.lighter-day"},
+	{"all gates, a small step", func(*progression.Course) {}, progression.Progress, progression.MoreLoad, 4*kilo + kilo/4, 3, 6, "progression.shown"},
+	// 15 to failure, told once, allow 5 with 4.25 kg, one below the fewest, and 7 with 4 kg.
+	{"one below the top", func(c *progression.Course) { done(c, 4*kilo, 11, 3) }, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 7, "progression.as-allowed"},
+	{"eight, clearly easy once", func(c *progression.Course) { last(c).Plan.Count = 8; done(c, 4*kilo, 8, 6) }, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 7, "progression.as-allowed"},
+	{"a set is still to come", func(c *progression.Course) { last(c).Plan.Sets = 2; last(c).Sets = last(c).Sets[:4] }, progression.Progress, progression.MoreSets, 4 * kilo, 3, 8, "progression.one-more-set"},
+	{"technique lost", func(c *progression.Course) { last(c).FormLost = screening.Yes }, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 8, "progression.hold"},
+	{"technique seen by nobody: repetitions, no load", func(c *progression.Course) { seenLongAgo(c); done(c, 4*kilo, 12, 6) }, progression.Progress, progression.MoreReps, 4 * kilo, 3, 11, "progression.more-reps"},
+	{"pain of 3", func(c *progression.Course) { last(c).Pain.During = score(3) }, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 8, "progression.hold"},
+	{"pain of 6", func(c *progression.Course) { last(c).Pain.During = score(6) }, progression.EaseOff, progression.NoChange, 4 * kilo, 2, 6, "progression.eased"},
+	{"a lighter day", func(c *progression.Course) { c.Request.Screening.Limits = screening.LighterSession() }, progression.EaseOff, progression.NoChange, 4 * kilo, 2, 6, "progression.lighter-day"},
 	{"a limit on mass", func(c *progression.Course) {
 		last(c).Plan.Count = 12
 		c.Request.Screening.Limits.Masses = []screening.MassLimit{{Region: body.WholeBody, Side: body.Both, Max: 4 * kilo, Author: "a surgeon"}}
-	}, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 12, "progression.limit"},
+	}, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 8, "progression.limit"},
 	{"a limit below the last load", func(c *progression.Course) {
 		c.Request.Screening.Limits.Masses = []screening.MassLimit{{Region: body.WholeBody, Side: body.Both, Max: 3 * kilo, Author: "a surgeon"}}
 	}, progression.EaseOff, progression.NoChange, 2 * kilo, 3, 10, "progression.above-limit"},
-	{"ten days missed, a coarse kit: repetitions instead of load", func(c *progression.Course) { c.Day, c.Absence = firstDay+10, screening.No }, progression.EaseOff, progression.NoChange, 4 * kilo, 2, 9, "progression.return"},
+	{"ten days missed, a coarse kit: repetitions instead of load", func(c *progression.Course) { c.Day, c.Absence = firstDay+10, screening.No }, progression.EaseOff, progression.NoChange, 4 * kilo, 2, 6, "progression.return"},
 	{"ten days missed, a fine kit", func(c *progression.Course) {
 		c.Day, c.Absence, c.Request.Kit = firstDay+10, screening.No, dumbbells(3.8, 4, 4.25)
 	}, progression.EaseOff, progression.NoChange, 3800 * units.Gram, 2, 8, "progression.return"},
@@ -82,14 +82,19 @@ var nextRows = []struct {
 		c.Request.Screening.Meanwhile, c.Request.Screening.Plan = screening.Nothing, screening.SettleFirst
 	}, progression.HoldDose, progression.NoChange, 0, 0, 0, "progression.settle-first"},
 	{"unloaded practice only", func(c *progression.Course) { c.Request.Screening.Meanwhile = screening.UnloadedPractice }, progression.ChangeVariant, progression.NoChange, 0, 1, 10, "progression.instead"},
-	{"maintenance", func(c *progression.Course) { c.Request.Phase = dose.Maintain }, progression.HoldDose, progression.NoChange, 4 * kilo, 2, 10, "progression.maintain"},
+	{"maintenance", func(c *progression.Course) { c.Request.Phase = dose.Maintain }, progression.HoldDose, progression.NoChange, 4 * kilo, 2, 8, "progression.maintain"},
 	{"nothing done", func(c *progression.Course) { last(c).Sets = nil }, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 10, "progression.nothing-done"},
-	{"the weaker side leads", func(c *progression.Course) { last(c).Sets[4].Reps = 11 }, progression.Progress, progression.MoreReps, 4 * kilo, 3, 12, "progression.more-reps"},
-	{"total logged for one hand", func(c *progression.Course) { done(c, 4*kilo, 12, 3); last(c).Sets[0].Load = 8 * kilo }, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 10, "progression.not-in-kit"},
+	{"one set of 11", func(c *progression.Course) { last(c).Sets[4].Reps = 11 }, progression.Progress, progression.MoreLoad, 4*kilo + kilo/4, 3, 6, "progression.shown"},
+	{"the weaker side leads", func(c *progression.Course) {
+		for _, left := range []int{0, 1, 4} {
+			last(c).Sets[left].Reps = 11
+		}
+	}, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 7, "progression.as-allowed"},
+	{"total logged for one hand", func(c *progression.Course) { done(c, 4*kilo, 12, 3); last(c).Sets[0].Load = 8 * kilo }, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 8, "progression.not-in-kit"},
 	{"pounds for kilograms", func(c *progression.Course) {
 		c.Request.Kit = dumbbells(2, 4, 4.25, 8.8)
 		last(c).Sets[0].Load = 8800 * units.Gram
-	}, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 10, "progression.slip"},
+	}, progression.HoldDose, progression.NoChange, 4 * kilo, 3, 8, "progression.slip"},
 	{"with a lighter weight than planned", func(c *progression.Course) {
 		done(c, 3*kilo, 12, 3)
 		last(c).Plan.Load = held(4 * kilo)
@@ -176,77 +181,6 @@ func TestNextSimplifies(t *testing.T) {
 		if tt.now > 0 && (d.Next.Load.Each() != tt.load || d.Next.Sets != tt.now) {
 			t.Errorf("%v × %d: %v × %d", tt.each, tt.sets, d.Next.Load.Each(), d.Next.Sets)
 		}
-	}
-}
-
-// The closed-form bridge of [rule.RepsBeforeJump], which is the linear
-// form, is what Next asks for where that form is the more cautious one: so many
-// to failure, less the reserve that surely remains.
-func TestNextAgainstTheClosedForm(t *testing.T) {
-	for _, tt := range []struct{ from, to float64 }{{4, 5}, {4, 4.25}, {8, 9}, {20, 22.5}, {4, 4.5}} {
-		c := rowCourse(t, tt.from, tt.to)
-		done(&c, units.Must(units.Kilograms(tt.from)), 10, 3)
-		d := nextOf(t, c)
-		low, _ := d.Next.Span.Min()
-		const reserve, surely = 3, 2 // of a novice; told with an error of one
-		toFailure, _, err := rule.RepsBeforeJump(low+reserve, units.Fraction(tt.to/tt.from-1))
-		if err != nil {
-			t.Fatal(err)
-		}
-		want := max(low, int(math.Ceil(toFailure-surely-1e-9)))
-		if d.RepsBefore != want {
-			t.Errorf("%v to %v: %d repetitions, the closed form %d", tt.from, tt.to, d.RepsBefore, want)
-		}
-		if d.Jump == nil || d.Jump.To.Each() != units.Must(units.Kilograms(tt.to)) || d.Jump.Within != (tt.to/tt.from <= 1.1) {
-			t.Errorf("%v to %v: %+v", tt.from, tt.to, d.Jump)
-		}
-		if top, _ := d.Next.Span.Max(); top != min(20, max(12, want)) {
-			t.Errorf("%v to %v: range %v", tt.from, tt.to, d.Next.Span)
-		}
-	}
-}
-
-// The order beyond repetitions: slower lowering, a pause, an extra set, a
-// harder variant, then what stands in the way.
-func TestNextBridges(t *testing.T) {
-	c := rowCourse(t, 4, 10)
-	c.Policy.KeepExercise = true
-	c.Request.Guideline = "acsm2011-strength-novice-intermediate" // two to four sets
-	v := last(&c)
-	v.Plan.Span = units.Must(units.Between(8, 20))
-	v.Plan.Count = 20
-	v.Plan.Tempo = dose.Tempo{Lowering: 2, Lifting: 2}
-	done(&c, 4*kilo, 20, 3)
-	for _, want := range []struct {
-		change progression.Change
-		why    evidence.ReasonCode
-	}{
-		{progression.SlowerLowering, "progression.slower"}, {progression.LongerPause, "progression.pause"}, {progression.ExtraSet, "progression.extra-set"}, {progression.NoChange, "progression.too-far"},
-	} {
-		d := nextOf(t, c)
-		if d.Change != want.change || !hasReason(d, want.why) || d.Next.Load.Each() != 4*kilo {
-			t.Fatalf("%v, %+v; want %v", d.Change, d.Reasons, want.change)
-		}
-		v.Plan.Tempo, v.Plan.Sets = d.Next.Tempo, d.Next.Sets
-		for len(v.Sets) < 2*v.Plan.Sets {
-			v.Sets = append(v.Sets, v.Sets[0], v.Sets[3])
-		}
-	}
-	// However much is left: what no curve reaches is not tried.
-	done(&c, 4*kilo, 20, 6)
-	d := nextOf(t, c)
-	if d.Action != progression.HoldDose || !hasReason(d, "progression.too-far") {
-		t.Errorf("%v, %+v", d.Change, d.Reasons)
-	}
-	// At the top of the kit, the harder variant, where there is one.
-	c.Request.Kit, c.Policy.KeepExercise = dumbbells(4), false
-	d = nextOf(t, c)
-	if ex := c.Request.Exercise; ex.Harder != "" && (d.Change != progression.HarderVariant || d.Next.Exercise != ex.Harder) {
-		t.Errorf("%v, %v", d.Change, d.Instead)
-	}
-	c.Policy.KeepExercise = true
-	if d = nextOf(t, c); d.Action != progression.HoldDose || !hasReason(d, "progression.kit-ends") || d.Jump != nil {
-		t.Errorf("%v, %+v", d.Action, d.Reasons)
 	}
 }
 

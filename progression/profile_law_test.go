@@ -102,6 +102,7 @@ func breaches(c progression.Course, was, is progression.Decision) []string {
 		check(reached(c.Request.Kit, *b) <= reached(c.Request.Kit, *a), "steps lead to more")
 		check(b.Finding.Ceiling == a.Finding.Ceiling || b.Finding.Ceiling > 0 && (a.Finding.Ceiling == 0 || b.Finding.Ceiling <= a.Finding.Ceiling), "ceiling rises")
 	}
+	check(b.Feel == nil || b.Feel.Load.Each() <= a.Load.Each() || a.Feel != nil && b.Feel.Load.Each() <= a.Feel.Load.Each() || a.Finding != nil && b.Feel.Load.Each() <= reached(c.Request.Kit, *a), "a heavier weight is felt")
 	heavier := was.Change == progression.MoreLoad || was.Change == progression.FindLoad
 	check(heavier || is.Change != progression.MoreLoad, "the load rises where it did not")
 	check(heavier || is.Change != progression.FindLoad || b.Finding == nil, "the load is looked for where it was not")

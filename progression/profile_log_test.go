@@ -131,6 +131,10 @@ func drawDone(t *rapid.T, day units.Day, plan dose.Prescription, table *equipmen
 		} else if seldom(t, "another weight", 25) {
 			each = other(t, table, each)
 		}
+		if f := plan.Feel; f != nil && i == plan.Sets-1 {
+			v.Sets = append(v.Sets, setsOf(t, plan, day, f.Load.Each(), between(t, "felt", 1, f.Count), float64(between(t, "left of the felt", 0, 9)))...)
+			continue
+		}
 		v.Sets = append(v.Sets, setsOf(t, plan, day, each, reps, left)...)
 	}
 	if plan.Finding != nil && seldom(t, "searched in one set each", 2) {

@@ -9,6 +9,7 @@ import (
 	"pgregory.net/rapid"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/progression"
 	"example.org/posology/progression/rule"
@@ -42,6 +43,9 @@ func TestNextPromises(t *testing.T) {
 			t.Fatalf("Next: %v", err)
 		}
 		decided++
+		if was := c.Log[len(c.Log)-1].Plan; d.Next != nil && d.Instead == "" && d.Action != progression.EaseOff && d.Next.Measure == was.Measure && d.Next.Measure == exercise.Repetitions && d.Next.Count < min(5, was.Count) && d.Next.Load.Each() > 0 {
+			t.Fatalf("so few without a row that lessens: %s", tell(d))
+		}
 		for _, what := range slices.Concat(unsound(c, d), notOneThing(c, d), fickle(t, c, d)) {
 			t.Fatalf("%s: %s", what, tell(d))
 		}
@@ -88,7 +92,7 @@ func unsound(c progression.Course, d progression.Decision) []string {
 	}
 	check(n.Measure != 1 || n.Reserve.Least >= limits.MinReserve, "less reserve than the limit")
 	if len(c.Request.Estimates) > 0 && limits.MaxFraction > 0 && !hasReason(d, "progression.return-anew") && !hasReason(d, "progression.return-assessed") {
-		share, err := n.Load.Each().Share(max(c.Request.Estimates[0].Cautious(), showsMost(c)))
+		share, err := n.Load.Each().Share(showsMost(c))
 		check(err == nil && share <= limits.MaxFraction+1e-9, "a share above the limit")
 	}
 	if limits.Lighten.AtMostLast {
@@ -97,29 +101,39 @@ func unsound(c progression.Course, d progression.Decision) []string {
 	return list
 }
 
-// showsMost is the most that any set of the log or before it can show as a maximum, at
-// ten repetitions to failure or fewer.
+// showsMost is the most that any one test or set, done or at a visit without a set asked,
+// shows by itself: shares are of the best of what is known, which never lies above.
 func showsMost(c progression.Course) units.Mass {
 	most := units.Mass(0)
-	add := func(s setOf) {
-		each := units.Must(s.Each())
-		most = max(most, units.Must(each.Scale(4./3, units.Up)))
+	add := func(a onerm.Ability) {
+		if one, ok := a.OneRM(); ok {
+			most = max(most, one)
+		}
+	}
+	for _, e := range c.Request.Estimates {
+		add(onerm.Ability{}.Tested(e))
 	}
 	for _, v := range c.Log {
-		for _, s := range v.Sets {
-			add(s)
+		sets := v.Sets
+		if len(sets) == 0 {
+			sets = []setOf{{Hold: body.OneHand, Load: v.Plan.Load.Each(), Reps: v.Plan.Count}}
+		}
+		for _, s := range sets {
+			add(onerm.Ability{}.Seen(1, v.Plan.Reserve.Least, s))
 		}
 	}
 	if s := c.Request.Performed; s != nil {
-		add(*s)
+		add(onerm.Ability{}.Seen(1, 0, *s))
 	}
 	return most
 }
 
 func mostCount(v progression.Visit) int {
 	most := v.Plan.Count
-	for _, s := range v.Sets {
-		most = max(most, s.Reps)
+	for _, s := range v.Sets { // the reserve told shows more than the repetitions
+		left, _ := s.Effort.RIR()
+		told, _ := left.Min()
+		most = max(most, s.Reps+int(told))
 	}
 	return most
 }
@@ -132,11 +146,14 @@ func heaviestDone(v progression.Visit) units.Mass {
 	return most
 }
 
+// setsDone counts those of a search too, of the side with fewer.
+func setsDone(v *progression.Visit) int { return v.Done() }
+
 // resumes reports a dose after a trial that is no more than one before it.
 func resumes(c progression.Course, n dose.Prescription) bool {
 	return slices.ContainsFunc(c.Log, func(v progression.Visit) bool {
 		p := v.Plan
-		return (p.Finding == nil || p.Finding.MaxSteps == 0) && p.Load.Each() == n.Load.Each() && n.Sets <= last(&c).Plan.Sets && n.Count <= p.Count &&
+		return (p.Finding == nil || p.Finding.MaxSteps == 0) && p.Load.Each() == n.Load.Each() && n.Sets <= max(last(&c).Plan.Sets, setsDone(last(&c))) && n.Count <= p.Count &&
 			n.Tempo.Lowering <= max(2, p.Tempo.Lowering) && n.Tempo.Pausing <= p.Tempo.Pausing
 	})
 }
@@ -149,8 +166,8 @@ func notOneThing(c progression.Course, d progression.Decision) []string {
 	n, was := *d.Next, last(&c).Plan
 	harder := 0
 	for _, more := range []bool{
-		n.Load.Each() > was.Load.Each(), n.Sets > was.Sets, n.Load.Each() == was.Load.Each() && n.Count > was.Count,
-		n.Tempo.Lowering > max(2, was.Tempo.Lowering), n.Tempo.Pausing > was.Tempo.Pausing, n.Finding != nil && d.Action == progression.Progress && n.Load.Each() == was.Load.Each(),
+		n.Load.Each() > was.Load.Each(), n.Sets > was.Sets && !(was.Finding != nil && n.Sets <= setsDone(last(&c))), n.Load.Each() == was.Load.Each() && n.Count > was.Count,
+		n.Tempo.Lowering > max(2, was.Tempo.Lowering), n.Tempo.Pausing > was.Tempo.Pausing, n.Finding != nil && d.Action == progression.Progress && n.Load.Each() == was.Load.Each(), n.Feel != nil,
 	} {
 		if more {
 			harder++

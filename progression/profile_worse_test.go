@@ -100,16 +100,8 @@ var profileSpoilings = []spoiling{
 		p.share = min(cmp.Or(p.share, 1), units.Fraction(between(t, "lower share", 1, 9))/10)
 		return true
 	}},
-	{"a test not known", func(_ *rapid.T, p *client) bool {
-		had := p.course.Request.Estimates != nil
-		p.course.Request.Estimates = nil
-		return had
-	}},
-	{"a set done before not known", func(_ *rapid.T, p *client) bool {
-		had := p.course.Request.Performed != nil
-		p.course.Request.Performed = nil
-		return had
-	}},
+	// A test or a set done before that is not known is no worsening: of a low one less is
+	// known to be lifted, and without it what visits showed counts alone.
 	{"less company", func(_ *rapid.T, p *client) bool {
 		p.profile.Setting = screening.Alone
 		if p.check != nil {
@@ -213,6 +205,22 @@ var daySpoilings = []spoiling{
 	{"days missed", func(t *rapid.T, p *client) bool {
 		p.course.Day += units.Day(between(t, "more days", 1, 90))
 		return p.course.Day > last(&p.course).Day+7 // within a week nothing is missed, and what was tried in vain becomes older
+	}},
+	{"a gap in the middle", func(t *rapid.T, p *client) bool {
+		log := p.course.Log
+		if len(log) < 2 {
+			return false
+		}
+		more := units.Day(between(t, "more days between", 1, 40))
+		for i := between(t, "after", 1, len(log)-1); i < len(log); i++ {
+			v := &log[i]
+			v.Day, v.Observer.Day = v.Day+more, v.Observer.Day+more
+			for j := range v.Sets {
+				v.Sets[j].Day += more
+			}
+		}
+		p.course.Day += more
+		return len(p.course.Sessions) == 0 && p.course.Request.Estimates == nil && p.course.Request.Performed == nil // else they change too
 	}},
 	{"a session missed", func(t *rapid.T, p *client) bool {
 		list := slices.Clone(p.course.Sessions)

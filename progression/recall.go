@@ -10,27 +10,26 @@ import (
 	"example.org/posology/units"
 )
 
-// recall looks in the log for sets with a weight. The latest of the last four weeks
-// tell: it shows itself, and is taken again after two calm visits in a row with the
-// present one, as after an easier spell or a trial that asked for more reserve; or
-// it was tried in vain. Pain says nothing of strength, and the calm visits are for
-// it; lost form does.
+// recall looks in the log for sets with a weight; the latest tell. Within four weeks
+// they show it again, after two calm visits in a row with the present one, as after an
+// easier spell or a trial that asked for more reserve; or, within eight visits however
+// long ago, it was tried in vain. Pain says nothing of strength, and the calm visits are
+// for it; lost form does.
 func (n *now) recall(each units.Mass) (again, vain bool) {
 	age := 0
 	for i := len(n.c.Log) - 1; i >= 0; i-- {
-		v := &n.c.Log[i]
+		v, lately := &n.c.Log[i], len(n.c.Log)-i <= feelEvery
 		sets := v.SetsWith(func(m units.Mass) bool { return m == each })
-		if age += n.c.gapAfter(i); age > visit.KnownDays {
+		age += n.c.gapAfter(i)
+		switch {
+		case !lately && age > visit.KnownDays:
 			return false, false
+		case given.Yes(v.Unable) && v.Plan.Load.Each() == each: // a failed lift leaves no set to find
+			return false, lately
+		case len(sets) > 0:
+			shows := v.FormLost == screening.No && n.showsItself(v.With(sets))
+			return shows && age <= visit.KnownDays && n.calm(), !shows && lately
 		}
-		if given.Yes(v.Unable) && v.Plan.Load.Each() == each { // a failed lift leaves no set to find
-			return false, true
-		}
-		if len(sets) == 0 {
-			continue
-		}
-		shows := v.FormLost == screening.No && n.showsItself(v.With(sets))
-		return shows && n.calm(), !shows
 	}
 	return false, false
 }
@@ -71,7 +70,11 @@ func (n *now) showsItself(v *visit.Visit) bool {
 	}
 	for _, s := range v.Sets {
 		left, _ := v.With([]setlog.Set{s}).Reserve()
-		if n.counts() && float64(s.Reps)+float64(surely(left)) < n.wanted() || s.Reps < n.bottom() && !n.counts() {
+		enough := s.Reps >= n.bottom()
+		if n.counts() {
+			enough = float64(s.Reps)+float64(left) >= float64(n.bottom())+float64(n.out.Reserve.Least)
+		}
+		if !enough {
 			return false
 		}
 	}
@@ -80,9 +83,11 @@ func (n *now) showsItself(v *visit.Visit) bool {
 
 const calmVisits = 2 // in a row
 
-// lifted reports whether the last four weeks have a set with a weight.
+// lifted reports whether the last eight visits have a set with a weight: visits and not
+// days, so that nothing comes because of a gap between them.
 func (n *now) lifted(each units.Mass) bool {
-	return slices.ContainsFunc(n.c.Log, func(v visit.Visit) bool {
-		return int(n.c.Day-v.Day) <= visit.KnownDays && len(v.SetsWith(func(m units.Mass) bool { return m == each })) > 0
+	lately := n.c.Log[max(0, len(n.c.Log)-feelEvery):]
+	return slices.ContainsFunc(lately, func(v visit.Visit) bool {
+		return len(v.SetsWith(func(m units.Mass) bool { return m == each })) > 0
 	})
 }

@@ -1,87 +1,245 @@
 package progression
 
 import (
+	"math"
+
 	"example.org/posology/dose"
 	"example.org/posology/progression/rule"
+	"example.org/posology/progression/visit"
+	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
+
+// A fit is a step with what was changed in it, and why.
+type fit struct {
+	step dose.Step
+	why  []evidence.Reason
+	few  bool // fewer than a set is worth, and nothing lighter is left
+}
+
+// The fewest repetitions that a weight is kept for.
+const (
+	leastCount      = visit.WorthASet
+	leastAtLightest = 3 // with the lightest weight, where there is nothing to go down to
+)
+
+// fit keeps the count to what the chance allows. A weight that allows too few goes
+// down, unless it is the lightest.
+func (n *now) fit(s dose.Step) fit {
+	from := s
+	most, known := n.fits(s)
+	for n.counts() && known && most < n.leastOf(s.Load) && !n.c.Request.Exercise.MovesBody {
+		lighter := n.below(s.Load)
+		if lighter >= s.Load {
+			break
+		}
+		s.Load = lighter
+		most, known = n.fits(s)
+	}
+	few := n.counts() && known && most < n.leastOf(s.Load)
+	if few && n.c.Request.Exercise.MovesBody { // of which nothing is known but how the last sets ended
+		most, few = n.leastOf(s.Load), false
+	}
+	if !n.counts() || !known || s.Load == from.Load && most >= s.Count {
+		return fit{step: from, few: few && s.Count >= n.leastOf(s.Load)}
+	}
+	if s.Load < from.Load {
+		s.Count = min(max(s.Count, n.leastOf(s.Load)), n.countOf(most, n.bottom()))
+		return fit{s, []evidence.Reason{because("progression.lighter-for-reserve").With(
+			evidence.Reserve("reserve", n.out.Reserve.Least, n.out.Reserve.Countable), evidence.Mass("from", from.Load), evidence.Mass("to", s.Load))}, few}
+	}
+	s.Count = max(1, most)
+	return fit{s, []evidence.Reason{because("progression.fewer-reps").With(evidence.Count("count", s.Count), evidence.Reserve("reserve", n.out.Reserve.Least, n.out.Reserve.Countable))}, few}
+}
+
+// fits returns the most repetitions of the weight of a step: of the last one no more than
+// its sets left room for.
+func (n *now) fits(s dose.Step) (int, bool) {
+	if s.Load != n.seen.Base {
+		return n.allows(s.Load)
+	}
+	most, known := n.counted(s.Load)
+	if !known {
+		most = s.Count
+	}
+	near := n.nearest(toFall)
+	if n.onlyLighter(s.Load) && !n.tooHeavy() {
+		near = max(near, n.leastOf(s.Load))
+	}
+	return min(most, near), true
+}
+
+// leastOf are the fewest repetitions that a set is asked for.
+func (n *now) leastOf(each units.Mass) int {
+	if each <= n.lightest() {
+		return min(leastAtLightest, n.bottom())
+	}
+	return min(leastCount, n.bottom())
+}
+
+// kept is how many repetitions stay of what was just done as asked: up to the floor, as
+// many as leave the reserve by what every set told, and all of the floor where one told
+// less than was asked. What was done well is not taken away. 0: none.
+func (n *now) kept() int {
+	floor := min(n.bottom(), farFloor)
+	if n.c.Policy.Floor > 0 {
+		floor = min(floor, n.c.Policy.Floor)
+	}
+	if seen := &n.seen.Visit; !n.counts() || n.back != nil || seen.Done() < seen.Plan.Sets {
+		return 0
+	}
+	least, need := floor, n.leastOf(n.seen.Base)
+	for i := range n.seen.Visit.Sets {
+		s := &n.seen.Visit.Sets[i]
+		left, err := s.Effort.RIR()
+		told, _ := left.Min()
+		if err != nil || visit.Each(*s) != n.seen.Base {
+			return 0
+		}
+		if told < n.last().Plan.Reserve.Least {
+			need = floor
+		}
+		least = min(least, s.Reps, int(math.Floor(float64(s.Reps)+float64(told-n.out.Reserve.Least))))
+	}
+	if least < need {
+		return 0
+	}
+	return least
+}
+
+// How many repetitions more than every set left by the words told a count may have. To
+// rise none: the reserve asked is left. To fall two: people tell one too few, and the
+// chance lets one less than the reserve asked be left.
+const (
+	toRise = 0
+	toFall = 2
+)
+
+// nearest is the count that the set of the last visit which came nearest to failure
+// leaves: what the chance allows rests on the best set.
+func (n *now) nearest(more int) int {
+	least := math.MaxInt
+	switch {
+	case n.out.Reserve.Least > n.last().Plan.Reserve.Least:
+		more = 0 // no more than was shown where more is to be left
+	case n.c.Request.Exercise.MovesBody || !n.strength.Known():
+		more = 1 // nothing else is known
+	}
+	for i := range n.seen.Visit.Sets {
+		s := &n.seen.Visit.Sets[i]
+		if !n.counts() {
+			break
+		}
+		if left, err := s.Effort.RIR(); err == nil {
+			told, _ := left.Min()
+			least = min(least, int(math.Floor(float64(s.Reps)+float64(told-n.out.Reserve.Least)))+more)
+		}
+	}
+	return least
+}
+
+// bridgeEnd returns where bridging by repetitions ends.
+func (n *now) bridgeEnd() int {
+	top, _ := n.out.Span.Max()
+	if !n.counts() || n.out.Phase == dose.Familiarise {
+		return top
+	}
+	end := bridgeTop
+	if most, ok := n.c.Request.Exercise.Count.Max(); ok {
+		end = min(end, most)
+	}
+	if n.c.Policy.MostReps > 0 {
+		end = min(end, n.c.Policy.MostReps)
+	}
+	return max(top, end)
+}
+
+// upTo returns the end of the range to work through: the guideline's where the next
+// weight is shown, where a limit forbids it, or where the policy's rule asks no
+// further; else where bridging ends.
+func (n *now) upTo() int {
+	top, _ := n.out.Span.Max()
+	switch {
+	case n.jump == nil:
+		return n.bridgeEnd()
+	case n.jump.To.Each() > n.most, n.shown() && !n.barredAlone(*n.jump):
+		return min(n.bridgeEnd(), top+n.over())
+	}
+	return n.bridgeEnd()
+}
 
 // repsFirst reports whether repetitions come before anything else: a gate keeps the
 // load, or the range is not worked through.
 func (n *now) repsFirst() bool {
-	return n.seen.Gates.Advice != rule.Raise || n.counts() && (n.seen.Reps < n.step.UpTo || n.spare() < 0) || !n.counts() && n.unrated()
+	return n.seen.Gates.Advice != rule.Raise || n.counts() && (n.seen.Reps < n.step.UpTo || n.seen.Left < n.out.Reserve.Least) || !n.counts() && n.unrated()
 }
 
-func (n *now) moreRepsHolds() bool { return n.repsFirst() && n.more(n.step).aim > 0 }
+func (n *now) moreRepsHolds() bool { return n.repsFirst() && n.more() > 0 }
 
-func (n *now) addReps() choice { return n.more(n.step).add(n) }
+func (n *now) limitedReps() bool { return n.limited() && n.more() > 0 }
 
-func (n *now) hold() choice { return n.more(n.step).keep(n) }
+// more returns the count that comes next where nothing but repetitions, technique that
+// nobody saw, or effort that nobody noted stands against more load: what the chance
+// allows; 0: no more than now.
+func (n *now) more() int {
+	top, _ := n.out.Span.Max()
+	end := n.step.UpTo
+	if n.unrated() { // nor more than one step at a time: nothing says how hard it was
+		end = min(end, max(top, n.step.Count))
+		if n.counts() {
+			end = min(end, n.seen.Reps+1)
+		}
+	}
+	aim, known := n.counted(n.step.Load)
+	if !known {
+		aim = n.seen.Reps + paceStep
+		if n.counts() {
+			aim = n.seen.Reps + 1
+		}
+	}
+	if n.counts() {
+		aim = min(aim, n.step.Count+n.atOnce())
+	}
+	if aim = min(aim, end, n.nearest(toRise)); aim <= n.step.Count || !n.repsMayRise() {
+		return 0
+	}
+	return aim
+}
 
-// withinRange ends repetitions at the guideline's range alone.
-func (n *now) withinRange() dose.Step {
+const (
+	paceStep = 5 // seconds or metres
+	repsStep = 2 // repetitions more at a visit
+	easyReps = 5 // likewise, while every set left more than can be counted
+)
+
+// atOnce is how many repetitions may come at one visit.
+func (n *now) atOnce() int {
+	if n.seen.BeyondCounting() {
+		return easyReps
+	}
+	return repsStep
+}
+
+// addReps takes more repetitions, and says what would let the exercise go on.
+func (n *now) addReps() choice {
 	s := n.step
-	s.UpTo, _ = n.out.Span.Max()
-	s.Count = min(s.Count, s.UpTo)
-	return s
+	s.Count = n.more()
+	return choice{step: s, why: append(n.hints(), because("progression.more-reps").With(evidence.Count("aim", s.Count), evidence.Count("top", s.UpTo)))}
 }
 
-func (n *now) limitedReps() bool { return n.limited() && n.more(n.withinRange()).aim > 0 }
+// hold takes no more, and says what keeps the dose.
+func (n *now) hold() choice {
+	if n.seen.Gates.Advice == rule.Raise && !n.unrated() {
+		return n.stay(because("progression.as-allowed").With(evidence.Count("count", n.fitted.step.Count), evidence.Mass("load", n.fitted.step.Load)))
+	}
+	return n.stay(append(n.hints(), n.saysHold())...)
+}
 
-func (n *now) addRepsToLimit() choice { return n.atLimit(n.more(n.withinRange()).add(n)) }
+func (n *now) addRepsToLimit() choice { return n.atLimit(n.addReps()) }
 
-func (n *now) holdAtLimit() choice { return n.atLimit(n.more(n.withinRange()).keep(n)) }
+func (n *now) holdAtLimit() choice { return n.atLimit(n.hold()) }
 
 func (n *now) atLimit(c choice) choice {
 	c.why = append([]evidence.Reason{n.saysLimit()}, c.why...)
 	return c
 }
-
-// nextReps are the repetitions that come next.
-type nextReps struct {
-	fit
-	aim int // more than before; 0: no more
-}
-
-// more takes one repetition more where nothing but repetitions, technique that
-// nobody saw, or effort that nobody noted stands against more load, and as much was
-// left as is asked for today; else the same dose.
-func (n *now) more(s dose.Step) nextReps {
-	if n.unrated() {
-		top, _ := n.out.Span.Max()
-		s.UpTo = min(s.UpTo, max(top, s.Count))
-	}
-	more := min(n.seen.Reps+n.stepInReps(), s.UpTo)
-	if fitted := n.fit(s); fitted.step != s || !n.repsMayRise() || more <= s.Count || n.counts() && n.spare() < 0 {
-		return nextReps{fit: fitted}
-	}
-	return nextReps{fit{step: s}, more}
-}
-
-// add takes more repetitions, and says what would let the exercise go on.
-func (r nextReps) add(n *now) choice {
-	r.step.Count = r.aim
-	return choice{step: r.step, why: append(n.hints(), because("progression.more-reps").With(evidence.Count("aim", r.aim), evidence.Count("top", r.step.UpTo)))}
-}
-
-// keep takes no more, and says what keeps the dose.
-func (r nextReps) keep(n *now) choice {
-	return choice{step: r.step, why: append(append(n.hints(), r.why...), n.saysHold())}
-}
-
-// stepInReps is two where every set left more than can be counted, else one; of
-// seconds and metres it is five.
-func (n *now) stepInReps() int {
-	switch {
-	case !n.counts():
-		return paceStep
-	case n.seen.BeyondCounting():
-		return easyStep
-	}
-	return 1
-}
-
-const (
-	easyStep = 2 // repetitions
-	paceStep = 5 // seconds or metres
-)

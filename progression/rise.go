@@ -1,46 +1,175 @@
 package progression
 
 import (
+	"slices"
+	"sort"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/setlog"
+	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
+	"example.org/posology/progression/visit"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
+
+// share returns the step as a share of all that is moved, or of the weight held
+// where that is not known: the larger of the two, so the more cautious.
+func (j Jump) share() units.Fraction {
+	if j.Moved > 0 {
+		return j.Moved
+	}
+	return j.External
+}
+
+const (
+	farShare  units.Fraction = 0.05 // of a step, above which fewer repetitions do
+	farFloor                 = 6    // repetitions
+	feelShare units.Fraction = 0.15 // of a step, above which the weight is felt
+)
+
+// far reports whether a weight lies so far ahead that fewer repetitions of it do.
+func (j Jump) far() bool { return j.over(farShare) }
+
+// over reports whether the step is larger than a share, or of a size that is not known.
+func (j Jump) over(most units.Fraction) bool { return j.share() <= 0 || j.share() > most }
+
+// ahead is the step up from a weight, and what the log shows of it.
+type ahead struct {
+	jump  *Jump // nil at the top of the kit
+	again bool  // sets with the next weight itself show it
+	vain  bool  // they show that it could not be done
+}
+
+// above looks at the step to the next weight above each.
+func (n *now) above(each units.Mass) (ahead, error) {
+	a := ahead{jump: n.jump}
+	if a.jump == nil || a.jump.From != each { // else it is the step that was looked at
+		jump, ok, err := NextJump(n.f.Table(), each, n.c.moved())
+		if err != nil || !ok {
+			return ahead{}, field.At("/body_mass", err)
+		}
+		a.jump = &jump
+	}
+	a.again, a.vain = n.recall(a.jump.To.Each())
+	return a, nil
+}
+
+// beyond returns the step from the present weight to the one after j, nil if
+// there is none.
+func (n *now) beyond(j Jump) *Jump {
+	gap, ok := n.f.Table().Next(j.To.Each())
+	if !ok {
+		return nil
+	}
+	return n.gap(equipment.Gap{From: j.From, To: gap.To})
+}
+
+// gap returns the step over a gap of which only the ends are known, nil where it
+// cannot be told.
+func (n *now) gap(gap equipment.Gap) *Jump {
+	gap.Step = gap.To.Each() - gap.From
+	var err error
+	if gap.Share, err = gap.Step.Share(gap.From); err != nil {
+		return nil
+	}
+	far, err := over(gap, n.c.moved())
+	if err != nil {
+		return nil
+	}
+	return &far
+}
+
+// floor returns the fewest repetitions with which the weight that j leads to is taken.
+func (n *now) floor(j Jump) int {
+	least := n.bottom()
+	switch {
+	case n.c.Request.Exercise.MovesBody || !j.far() && n.out.Phase != dose.Familiarise:
+	case n.c.Policy.Floor > 0:
+		least = min(least, n.c.Policy.Floor)
+	default:
+		least = min(least, farFloor)
+	}
+	return least
+}
 
 // withinLimits reports whether there is a next weight that no limit forbids.
 func (n *now) withinLimits() bool { return n.jump != nil && n.jump.To.Each() <= n.most }
 
+// shown reports whether the chance allows the next weight; where no repetitions
+// are counted, whether its own sets showed it.
+func (n *now) shown() bool { return n.jump != nil && n.shows(*n.jump) }
+
+func (n *now) shows(j Jump) bool {
+	if !n.counts() {
+		return n.again && j.To.Each() == n.jump.To.Each()
+	}
+	count, ok := n.allows(j.To.Each())
+	return ok && count >= n.floor(j)
+}
+
 // mayRaise reports whether the next weight is shown, lies within every limit,
 // and was not just tried in vain.
 func (n *now) mayRaise() bool {
-	return n.withinLimits() && n.seen.Gates.Advice == rule.Raise && !n.seen.Tried && (n.counts() && n.shown() || n.again)
+	return n.withinLimits() && n.seen.Gates.Advice == rule.Raise && !n.seen.Tried && n.shown()
 }
 
-func (n *now) rises() bool { return n.mayRaise() && !n.barredAlone(*n.jump) }
+func (n *now) rises() bool {
+	return n.mayRaise() && !n.barredAlone(*n.jump) && !n.setsCome() && (!n.cameDown() || n.calm())
+}
+
+// cameDown reports whether the next weight was the dose not long ago: after a weight was
+// eased two calm visits come first, whatever the strength.
+func (n *now) cameDown() bool {
+	return n.counts() && slices.ContainsFunc(n.c.Log[max(0, len(n.c.Log)-feelEvery):], func(v visit.Visit) bool {
+		return v.Plan.Load.Each() >= n.jump.To.Each()
+	})
+}
 
 func (n *now) riseWaits() bool { return n.waits == loadWaits && n.rises() }
 
-// raise takes the next weight, at the bottom of the range.
+// raise takes the next weight, as often as the chance allows.
 func (n *now) raise() choice {
 	j := n.furthest()
-	why := because("progression.shown").With(
-		evidence.Count("reps", n.seen.Reps), evidence.Number("surely", surely(n.seen.Left)), evidence.Mass("next", j.To.Each()), evidence.Count("count", n.bottom()))
-	if n.again && j == n.jump {
-		why = because("progression.done-before").With(evidence.Mass("next", j.To.Each()))
-	}
 	s := n.step
-	s.Load, s.Count, s.UpTo, s.Lowering, s.Pausing = j.To.Each(), min(n.bottom(), s.Count), 0, 0, 0
+	s.Load, s.Last, s.UpTo, s.Lowering, s.Pausing = j.To.Each(), n.lastFor(j.To.Each()), 0, 0, 0
+	why := because("progression.done-before").With(evidence.Mass("next", s.Load))
+	if count, ok := n.allows(s.Load); ok {
+		s.Count = min(s.Count, n.countOf(count, n.floor(*j))) // never more than before: one thing at a time
+		why = because("progression.shown").With(evidence.Mass("next", s.Load), evidence.Count("count", count))
+	} else {
+		s.Count = min(n.bottom(), s.Count)
+	}
 	return choice{step: s, why: append([]evidence.Reason{why}, j.beyondPublished()...), rise: j}
 }
 
+// countOf is the count that goes with a weight of which so many are allowed: to the
+// top of the range, no further at first.
+func (n *now) countOf(allowed, least int) int {
+	top, _ := n.out.Span.Max()
+	return max(1, min(allowed, max(top, least)))
+}
+
+// A start is the first weeks, in which small steps come two at a time.
+const (
+	startDays  = 5 * given.Week
+	startSteps = units.Kilogram
+)
+
 // furthest returns the step to the furthest weight that is shown too and lies within
 // the published size of a step, where the next one is smaller: fine steps, or a body
-// that moves with the weight.
+// that moves with the weight. In the first weeks small steps come two at a time. Alone,
+// and beyond twice the weight held, it is the next one.
 func (n *now) furthest() *Jump {
 	most, _ := rule.StepShare().Max()
-	last := n.jump
+	last, begins := n.jump, int(n.c.Day-n.c.Log[0].Day) <= startDays
 	for to := n.beyond(*last); to != nil; to = n.beyond(*to) {
-		need, ok := toFailureBefore(n.wanted(), to.share(), n.c.Curve)
-		shown := ok && n.able() >= need-rounding
-		if !shown || to.share() > most || to.To.Each() > n.most || n.lifted(to.To.Each()) || n.barredAlone(*to) {
+		second := begins && last == n.jump && to.To.Each()-last.To.Each() <= startSteps && last.Step <= startSteps
+		if n.alone() || to.External <= 0 || to.External > 1 || !n.shows(*to) || to.share() > most && !second || to.To.Each() > n.most || n.lifted(to.To.Each()) || n.barredAlone(*to) {
 			break
 		}
 		last = to
@@ -57,11 +186,48 @@ func (n *now) saysLimit() evidence.Reason {
 	return because("progression.limit").With(evidence.Mass("next", n.jump.To.Each()), evidence.Mass("most", n.most))
 }
 
-// nearlyShown reports whether more left in reserve would show the next weight.
+// easiest is read of a set that was told as easier than can be counted.
+const easiest = 7 // repetitions left
+
+// beyondReach reports whether the next weight could be neither shown nor felt, however
+// well all that is asked for is done. It goes by exercise, kit and row alone, so
+// that nothing that went worse brings what takes the place of a weight.
+func (n *now) beyondReach() bool {
+	if n.jump == nil || !n.counts() {
+		return n.jump == nil
+	}
+	share, err := n.c.lifted(n.jump.To.Each()).Share(n.c.lifted(n.seen.Base))
+	return err != nil || share*nearlyAll > 1+units.Fraction(n.bridgeEnd()+easiest)/epleyReps
+}
+
+const epleyReps = 30 // of 1RM = load × (1 + repetitions/30)
+
+// nearlyShown reports whether the present weight, done easily enough, would show the
+// next one.
 func (n *now) nearlyShown() bool {
-	return !n.waitsForSomebody() && n.jump != nil && n.needed <= float64(n.bridgeEnd())+float64(rule.Countable-rule.NearError)
+	return n.counts() && !n.waitsForSomebody() && !n.beyondReach()
 }
 
 func (n *now) waitForReserve() choice {
-	return n.stay(because("progression.more-reserve").With(evidence.Count("reps", n.seen.Reps), evidence.Mass("next", n.jump.To.Each())))
+	return n.stay(because("progression.more-reserve").With(evidence.Mass("next", n.jump.To.Each())))
+}
+
+// repsBefore returns the fewest repetitions with a weight which, told with the reserve
+// asked at every visit, show the one after in the end, and 0 if none do.
+func (n *now) repsBefore(from units.Mass, a ahead) int {
+	if a.jump == nil || !n.counts() || !n.strength.Known() {
+		return 0
+	}
+	to, low, end := a.jump.To.Each(), n.bottom(), n.bridgeEnd()
+	more := sort.Search(max(0, end-low+1), func(i int) bool {
+		set := setlog.Set{Hold: body.OneHand, Load: n.c.lifted(from), Reps: low + i}
+		shows := onerm.Ability{}.Seen(1, n.out.Reserve.Least, set)
+		shows.Variance, shows.Untold = n.strength.Variance, false
+		count, _ := n.mostBy(shows, to)
+		return count >= n.floor(*a.jump)
+	})
+	if low+more > end {
+		return 0
+	}
+	return low + more
 }

@@ -104,7 +104,7 @@ var happenings = []entry{
 
 // topics are asked after by questions and stand on no list.
 var topics = []entry{
-	{code: "insulin_or_secretagogue", kind: Topic, meaning: "takes insulin or a medicine that makes the body give it off", from: ours("lows of glucose are possible: no lone standing, overhead or over-the-face work"), effect: supported, balance: true},
+	{code: "insulin_or_secretagogue", kind: Topic, meaning: "takes insulin or a medicine that makes the body give it off", from: ours("lows of glucose are possible: no lone standing, overhead or over-the-face work"), effect: tell, balance: true},
 	{code: "hernia_symptomatic_or_large", kind: Topic, meaning: "hernia that is large or gives symptoms", wider: true, from: said("willey2003", evidence.Published, "a hernia that is large or gives symptoms: contraindication"),
 		effect: ask.with(Limits{NoBreathHolding: true}).avoiding(body.AbdominalPressure)},
 	{code: "blood_pressure", kind: Topic, meaning: "blood pressure at rest, not measured", from: untaken, effect: askNothing.with(Limits{NoBreathHolding: true, MaxIntensity: Moderate, Support: true}), balance: true},

@@ -99,6 +99,9 @@ type Exercise struct {
 	// take both, and of a carry, it is known without it: see [Exercise.HandFree].
 	HandsBusy bool `json:"hands_busy,omitzero"`
 
+	// Seat says that a chair stands behind from beginning to end: whoever sways sits down.
+	Seat bool `json:"seat,omitzero"`
+
 	// MovesBody says that the body, or a long limb, is most of what is lifted:
 	// a one-repetition maximum of the held weight alone misleads, and so does a
 	// percent jump of it.

@@ -27,6 +27,7 @@ type rung struct {
 	turns    bool // the sides take turns within the set
 	lifts    bool // the body or a long limb is most of what is lifted
 
+	seat      bool         // a chair stands behind
 	handsBusy bool         // no hand is left to hold on with, though the hold leaves one
 	demands   body.Demands // beside those of holding a weight
 	chosen    bool         // the demands are our own cautious choice, not plain to see
@@ -84,7 +85,7 @@ func (r rung) exercise() Exercise {
 	e := Exercise{
 		ID: r.id, Name: r.name, Aliases: r.aliases, Pattern: r.pattern, How: r.how,
 		Hold: r.hold, Implements: r.implements(), OneSided: r.oneSided, Alternating: r.turns, Demands: r.allDemands(),
-		MovesBody: r.lifts || r.hold == body.Unloaded, HandsBusy: r.handsBusy,
+		MovesBody: r.lifts || r.hold == body.Unloaded, HandsBusy: r.handsBusy, Seat: r.seat,
 		Measure: countings[r.count].measure,
 		Count:   countings[r.count].count, CountFact: countings[r.count].fact,
 		FirstMass: firstWeights[r.first].mass, FirstMassFact: firstWeights[r.first].fact,

@@ -11,19 +11,19 @@ var legLadders = []ladder{
 		{
 			id: "supported-sit-to-stand", name: "sit-to-stand with hands", aliases: []string{"chair rise with hands"}, pattern: Squat,
 			how:     "From a firm chair, push up with your hands as much as you need, stand tall, and sit down slowly.",
-			muscles: "sit-to-stand", nearest: true, hold: body.Unloaded,
+			muscles: "sit-to-stand", nearest: true, hold: body.Unloaded, seat: true,
 			demands: body.DemandSet(body.HipResisted, body.KneeResisted, body.AnkleResisted),
 		},
 		{
 			id: "sit-to-stand", name: "sit-to-stand", aliases: []string{"chair stand", "chair rise"}, pattern: Squat,
 			how:     "From a firm chair, high enough for you, stand up without your hands and sit down slowly.",
-			muscles: "sit-to-stand", hold: body.Unloaded, handsBusy: true,
+			muscles: "sit-to-stand", hold: body.Unloaded, handsBusy: true, seat: true,
 			demands: body.DemandSet(body.FreeStanding, body.HipResisted, body.KneeResisted, body.AnkleResisted),
 		},
 		{
 			id: "dumbbell-sit-to-stand", name: "sit-to-stand holding a dumbbell", aliases: []string{"loaded sit-to-stand"}, pattern: Squat,
 			how:     "Hold one dumbbell upright against your chest in both hands; stand up from the chair and sit down slowly.",
-			muscles: "sit-to-stand", hold: body.BothHandsOnOne, lifts: true,
+			muscles: "sit-to-stand", hold: body.BothHandsOnOne, lifts: true, seat: true,
 			demands: body.DemandSet(body.SpinalCompression, body.FreeStanding, body.HipResisted, body.KneeResisted, body.AnkleResisted),
 		},
 		{

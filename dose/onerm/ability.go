@@ -33,6 +33,7 @@ const (
 const (
 	toldShort = 1 // repetitions more are left than told
 	toldMost  = 6 // told, beyond which nothing more is read from it
+	toldFar   = 5 // told, beyond which a visit shows a lower bound: people misjudge by more than two
 	// ratedFrom is the lowest rating on the scale rpe that has a value in reserve.
 	// An easier one counts as that: were it unknown, a harder one would show more.
 	ratedFrom = 5
@@ -101,8 +102,9 @@ func (a Ability) OneRM() (units.Mass, bool) {
 // visit. Of what lifts the body or a long limb there is no 1RM: see [ErrMovesBody].
 //
 // The best set counts, read with what was told and one repetition more, up to 6
-// told; above, 7 are read. If every set asked was done and all were told above 6,
-// the visit shows a lower bound. A reserve that was not told counts as the one
+// told; above, 7 are read. If every set asked was done and all were told above 5,
+// the visit shows a lower bound; after lower bounds alone a visit that shows more counts
+// in full. A reserve that was not told counts as the one
 // asked, but never for more than is known already, and where none was told the
 // load may not rise.
 func (a Ability) Seen(asked int, reserve units.RIR, sets ...setlog.Set) Ability {
@@ -121,7 +123,7 @@ func (a Ability) Seen(asked int, reserve units.RIR, sets ...setlog.Set) Ability 
 		if !known && a.Known() {
 			y = min(y, a.Log)
 		}
-		best, done, far, told = max(best, y), done+1, far && known && left > toldMost, told || known
+		best, done, far, told = max(best, y), done+1, far && known && left > toldFar, told || known
 	}
 	if done == 0 {
 		return a
@@ -186,10 +188,14 @@ func (a Ability) after(y float64, bound, untold bool) Ability {
 		return Ability{Log: y, Variance: firstSD * firstSD, AtLeast: bound, Untold: untold}
 	}
 	gain := a.Variance / (a.Variance + seenSD*seenSD)
-	if bound {
+	mean := rounded(float64((1-gain)*a.Log) + float64(gain*y))
+	switch {
+	case bound:
 		a.Log = max(a.Log, y)
-	} else {
-		a.Log = rounded(float64((1-gain)*a.Log) + float64(gain*y))
+	case a.AtLeast: // what was only a lower bound holds nothing back
+		a.Log = max(mean, y)
+	default:
+		a.Log = mean
 	}
 	a.Variance = float64(a.Variance*(1-gain)) + driftSD*driftSD
 	a.AtLeast, a.Untold = a.AtLeast && bound, untold

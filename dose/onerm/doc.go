@@ -46,10 +46,10 @@
 // The 1RM is that of one exercise, side, hold and day, for one person. It is
 // per hand where each hand holds a dumbbell, otherwise of all that is held.
 // None of the equations was made with dumbbells or in people with pain. Doses
-// start from [Estimate.Cautious], the lower end of the interval at the table's
-// own level, and follow [Estimate.Relation]: neither moves with the best
-// estimate of practised people or with an option, so that better figures for the
-// file never make a dose heavier.
+// read the same set by [Ability.Tested], which moves neither with the best
+// estimate of practised people nor with an option, so that better figures for the
+// file never make a dose heavier. [Estimate.Cautious] is the lower end of the
+// interval at the table's own level.
 //
 // Where the body or a long limb is most of what is lifted, a 1RM of the held
 // weight misleads: FromSet returns [ErrMovesBody], and progress is counted in

@@ -34,11 +34,11 @@ func ExampleAbility() {
 	}
 	// Output:
 	// 8 of 4 kg, 8 left: 1RM 6.0 kg, at least: true
-	// 10 of 5 kg, 5 left: 1RM 7.1 kg, at least: false
-	// 11 of 5 kg, 5 left: 1RM 7.4 kg, at least: false
+	// 10 of 5 kg, 5 left: 1RM 7.7 kg, at least: false
+	// 11 of 5 kg, 5 left: 1RM 7.7 kg, at least: false
 	// at most 10 % below the reserve less one, at most 5 % without one more than the count
-	// 4 kg: up to 19 with 3 left
-	// 5 kg: up to 9 with 3 left
-	// 6 kg: up to 2 with 3 left
+	// 4 kg: up to 21 with 3 left
+	// 5 kg: up to 11 with 3 left
+	// 6 kg: up to 3 with 3 left
 	// 8 kg: up to 0 with 3 left
 }

@@ -113,7 +113,7 @@ func recordItem(p *page.Paper, n int, item dose.Prescription) {
 		p.Say("   load     ", fmt.Sprintf("%s (%s in all); %s", item.Load, item.Load.Total(), item.Mode))
 	}
 	if item.Share > 0 {
-		p.Say("   share    ", fmt.Sprintf("%s of the best estimate", item.Share))
+		p.Say("   share    ", fmt.Sprintf("%s of what is known of strength", item.Share))
 	}
 	if !item.Reserve.IsZero() {
 		p.Say("   reserve  ", item.Reserve.String())

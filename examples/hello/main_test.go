@@ -6,7 +6,7 @@ func Example() {
 	// Output:
 	// An invented woman of 66, who has never trained.
 	// Whom to ask first: none – meanwhile: within limits
-	// one-arm dumbbell row: 1 set of 10 with a 3 kg dumbbell in one hand
+	// one-arm dumbbell row: 1 set of 15 with a 4 kg dumbbell in one hand
 	// - Pain, as opposed to muscular effort, ends the exercise.
 	// - Weights are taken from and returned to chair height; the demands do not include a lift from the floor.
 	// - Phase: familiarise, taken from the training status; none was asked for.
@@ -18,8 +18,9 @@ func Example() {
 	// - Repetitions in reserve: more than 5, not countable.
 	// - Two seconds down, two seconds up.
 	// - Load by the row: 40 % to 50 %.
-	// - Load-finding without a step up within the visit: limits, the band of the row or the kit end at 3 kg.
-	// - Best estimate 8 kg; the dose starts from its cautious end, 6.8 kg.
-	// - Delivered share 37.5 % lies under 60 %, the floor of the source for the goal strength: right for learning, too light to build.
+	// - With 4 kg at most 20 repetitions: whoever does them all and does not stop by feel has fewer left than the reserve asked less one in at most 10 % of sets, and none left in at most 5 %.
+	// - Known of strength: a 1RM of about 8.2 kg, where one repetition more counts as left than was told; the load is 48.8 % of it.
+	// - Delivered share 48.8 % lies under 60 %, the floor of the source for the goal strength: right for learning, too light to build.
+	// - Load from the band, 48.8 % of what is known: beyond the equation's studied range.
 	// No medical device: local rules and a licensed clinician decide.
 }

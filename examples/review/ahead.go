@@ -4,12 +4,14 @@ import (
 	"fmt"
 	"io"
 	"math/rand/v2"
+	"slices"
 	"strings"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
+	"example.org/posology/dose/setlog"
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/page"
@@ -122,7 +124,7 @@ func printAhead(w io.Writer, v virtual, paths []trained) error {
 	}
 	p.Line("%d WEEKS OF A SIMULATED BEGINNER", v.Weeks)
 	p.Note(v.Note)
-	p.Para(v.Client + ". " + arithmetic + " What can be lifted once, of all that is lifted, is known here alone. Search: the weight is looked for.")
+	p.Para(v.Client + ". " + arithmetic + " What can be lifted once, of all that is lifted, is known here alone. Search: the weight is looked for; felt: the last set was of the next weight, a few lifts at most.")
 	for _, one := range paths {
 		p.Heading(one.Name)
 		p.Line("week  day         weight      sets    lifts once  weakest      because")
@@ -163,13 +165,18 @@ func weights(v progression.Visit) string {
 	return least.String()
 }
 
-// weakest prints the fewest repetitions of any set and the least left, as told.
+// weakest prints the fewest repetitions of any set and the least left, as told, of the
+// sets that did not feel the next weight.
 func weakest(v progression.Visit) string {
-	if len(v.Sets) == 0 {
+	sets := slices.Clone(v.Sets)
+	if f := v.Plan.Feel; f != nil {
+		sets = slices.DeleteFunc(sets, func(s setlog.Set) bool { return s.Load == f.Load.Each() })
+	}
+	if len(sets) == 0 {
 		return "none"
 	}
-	reps, left := v.Sets[0].Reps, v.Sets[0].Effort.Number()
-	for _, s := range v.Sets {
+	reps, left := sets[0].Reps, sets[0].Effort.Number()
+	for _, s := range sets {
 		reps, left = min(reps, s.Reps), min(left, s.Effort.Number())
 	}
 	return fmt.Sprintf("%d, %v left", reps, left)
@@ -186,6 +193,8 @@ func because(d progression.Decision) string {
 	switch {
 	case d.Action == 0:
 		return "first dose"
+	case d.Next != nil && d.Next.Feel != nil:
+		return fmt.Sprintf("%s felt", d.Next.Feel.Load.Each())
 	case d.Action == progression.Progress:
 		return short[d.Change]
 	}

@@ -71,11 +71,14 @@ func recordGates(p *page.Paper, gates []visit.GateAnswer) {
 
 func recordNext(p *page.Paper, next dose.Prescription) {
 	p.Say("   next     ", fmt.Sprintf("%s: %s", next.Name, page.Amount(next)))
+	if next.Feel != nil {
+		p.Say("   felt     ", "last set: "+page.Felt(next))
+	}
 	if next.Mode != dose.WithoutLoad {
 		p.Say("   load     ", fmt.Sprintf("%s (%s in all); %s", next.Load, next.Load.Total(), next.Mode))
 	}
 	if next.Share > 0 {
-		p.Say("   share    ", fmt.Sprintf("%s of the best estimate", next.Share))
+		p.Say("   share    ", fmt.Sprintf("%s of what is known of strength", next.Share))
 	}
 	if !next.Reserve.IsZero() {
 		p.Say("   reserve  ", next.Reserve.String())

@@ -112,7 +112,7 @@ func printSession(s sheet, week dose.Week) {
 
 // amount prints "2 sets of 10, each side".
 func amount(item dose.Prescription) string {
-	text := fmt.Sprintf("%s of %d", count(item.Sets, "set"), item.Count)
+	text := fmt.Sprintf("%s of %s", count(item.Sets, "set"), page.Counts(item))
 	if item.Measure != exercise.Repetitions {
 		text += " " + item.Measure.String()
 	}
@@ -137,7 +137,7 @@ func effort(item dose.Prescription) string {
 		text += "; find the load from here"
 	}
 	if item.Share > 0 {
-		text += fmt.Sprintf("; %s of the estimated maximum", item.Share)
+		text += fmt.Sprintf("; %s of what is known of strength", item.Share)
 	}
 	for _, f := range item.Flags {
 		text += "; " + f.String()

@@ -48,6 +48,9 @@ func AskedFrom(p dose.Prescription, from units.Day) Asked {
 	if p.Measure == exercise.Repetitions {
 		a.Reserve, a.Uncounted = &p.Reserve.Least, !p.Reserve.Countable
 	}
+	if p.Feel != nil {
+		a.Feel = &Felt{p.Feel.Load.Each(), p.Feel.Count}
+	}
 	if p.Tempo.Lowering > usualLowering {
 		a.Lowering = p.Tempo.Lowering
 	}
@@ -93,14 +96,22 @@ func (a Asked) prescription(ex exercise.Exercise, kit equipment.Kit) (dose.Presc
 		p.Mode = dose.LoadFinding
 	}
 	var err error
-	p.Load, err = a.load(ex.Hold, kit)
+	p.Load, err = a.load(a.Load, ex.Hold, kit)
 	bad.Add("", err)
+	if a.Feel != nil {
+		p.Feel = &dose.Feel{Count: a.Feel.Count}
+		p.Feel.Load, err = a.load(a.Feel.Load, ex.Hold, kit)
+		bad.Add("/feel", err)
+		if a.Feel.Count < 1 {
+			bad.Add("/feel/count", field.Bad(a.Feel.Count, "1 or more", field.ErrOutOfRange))
+		}
+	}
 	return p, bad.Err()
 }
 
-// load finds the weight that was asked for in the kit.
-func (a Asked) load(hold body.Hold, kit equipment.Kit) (equipment.Load, error) {
-	each, err := hold.Each(a.Load, a.Stated)
+// load finds a weight that was asked for in the kit.
+func (a Asked) load(m units.Mass, hold body.Hold, kit equipment.Kit) (equipment.Load, error) {
+	each, err := hold.Each(m, a.Stated)
 	if err != nil {
 		return equipment.Load{}, field.At("/load", err)
 	}
@@ -109,14 +120,14 @@ func (a Asked) load(hold body.Hold, kit equipment.Kit) (equipment.Load, error) {
 	}
 	table, err := kit.Compile(hold)
 	if errors.Is(err, equipment.ErrEmptyKit) {
-		return equipment.Load{}, field.New("/load", a.Load, "no weight: the kit has none for the hold "+hold.String(), field.ErrConflict)
+		return equipment.Load{}, field.New("/load", m, "no weight: the kit has none for the hold "+hold.String(), field.ErrConflict)
 	}
 	if err != nil {
 		return equipment.Load{}, nil // reported once, with the kit
 	}
 	load, ok := table.Find(each)
 	if !ok {
-		return load, field.New("/load", a.Load, "a weight of the kit: "+made(table), field.ErrConflict)
+		return load, field.New("/load", m, "a weight of the kit: "+made(table), field.ErrConflict)
 	}
 	return load, nil
 }

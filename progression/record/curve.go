@@ -9,7 +9,7 @@ import (
 
 // A StoredCurve is the person's own load–repetition curve in one exercise, which package
 // dose/onerm/fit fits. It is [progression.Course.Curve] where that exercise is
-// decided on with the same side; without one the house equations answer. The hold
+// decided on with the same side, kept beside the log: no dose goes by it. The hold
 // is the exercise's.
 type StoredCurve struct {
 	Exercise exercise.ID `json:"exercise"`      // counted in repetitions, and not mostly the body

@@ -77,6 +77,14 @@ type Asked struct {
 	Lowering  float64      `json:"lowering,omitzero"` // seconds, where longer than usual
 	Pausing   float64      `json:"pausing,omitzero"`  // likewise
 	Finding   *dose.Search `json:"finding,omitempty"` // the load was being looked for
+	Feel      *Felt        `json:"feel,omitempty"`    // one of the sets was to feel the next weight
+}
+
+// Felt is what one set was to feel of the next weight, as in [dose.Feel]: a mass stated
+// as that of the dose, and how many lifts of it.
+type Felt struct {
+	Load  units.Mass `json:"load"`
+	Count int        `json:"count"`
 }
 
 // Noted is what was recorded of a visit beside its sets, as in

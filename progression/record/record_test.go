@@ -4,9 +4,11 @@ import (
 	"encoding/json"
 	"errors"
 	"flag"
+	"fmt"
 	"os"
 	"path/filepath"
 	"reflect"
+	"slices"
 	"strings"
 	"testing"
 
@@ -239,6 +241,37 @@ func TestOwnExercise(t *testing.T) {
 	}
 	if items, err := r.Next(r.Days[0] + 3); err != nil || len(items) != 1 || items[0].Exercise != "clinic-squat" {
 		t.Errorf("%v, %v", items, err)
+	}
+}
+
+// A set that was to feel the next weight is read again as it was asked for.
+func TestFeelIsKept(t *testing.T) {
+	r := read(t, review)
+	feel := &record.Felt{Load: 10 * units.Kilogram, Count: 5}
+	at := slices.IndexFunc(r.Asked, func(a record.Asked) bool { return a.Exercise == row })
+	r.Asked[at].Feel = feel
+	r, err := record.Decode([]byte(encoded(t, r)), field.Strict)
+	if err != nil {
+		t.Fatal(err)
+	}
+	items, err := r.Next(r.Review)
+	if err != nil {
+		t.Fatal(err)
+	}
+	item := items[slices.IndexFunc(items, func(d record.Decided) bool { return d.Exercise == row })]
+	plan := item.Log[0].Plan
+	if f := plan.Feel; f == nil || f.Load.Each() != feel.Load || f.Count != feel.Count {
+		t.Fatalf("%+v", plan.Feel)
+	}
+	if again := record.AskedFrom(plan, r.Asked[at].From); *again.Feel != *feel {
+		t.Errorf("%+v", again.Feel)
+	}
+	for path, bad := range map[string]record.Felt{"/load": {Load: 7 * units.Kilogram, Count: 5}, "/count": {Load: feel.Load}} {
+		r.Asked[at].Feel = &bad
+		_, err := r.Next(r.Review)
+		if err == nil || !strings.Contains(err.Error(), fmt.Sprintf("/asked/%d/feel%s", at, path)) {
+			t.Errorf("%+v: %v", bad, err)
+		}
 	}
 }
 

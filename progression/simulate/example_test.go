@@ -50,13 +50,13 @@ func ExampleRun() {
 	fmt.Printf("many people, after half a year: %.0f %%, and %.1f %% a week %v\n", gain, rate, err)
 	// Output:
 	// week 1: 1 × 10 with 1 kg dumbbell in each hand
-	// week 1: 1 × 10 with 3 kg dumbbell in each hand
-	// week 5: 3 × 19 with 3 kg dumbbell in each hand
-	// week 5: 3 × 15 with 3 kg dumbbell in each hand
-	// week 10: 3 × 17 with 3 kg dumbbell in each hand
-	// week 10: 3 × 18 with 3 kg dumbbell in each hand
-	// week 15: 3 × 20 with 3 kg dumbbell in each hand
-	// week 15: 3 × 8 with 3 kg dumbbell in each hand
+	// week 1: 1 × 7 with 3 kg dumbbell in each hand
+	// week 5: 3 × 14 with 3 kg dumbbell in each hand
+	// week 5: 3 × 14 with 3 kg dumbbell in each hand
+	// week 10: 3 × 6 with 4 kg dumbbell in each hand
+	// week 10: 3 × 6 with 4 kg dumbbell in each hand
+	// week 15: 3 × 9 with 4 kg dumbbell in each hand
+	// week 15: 3 × 11 with 4 kg dumbbell in each hand
 	// many people, after half a year: 33 %, and 0.4 % a week <nil>
 }
 
@@ -111,8 +111,8 @@ func ExampleJudge() {
 	first, err := simulate.FirstEstimate(simulate.Typical(12*units.Kilogram), setup, rand.NewPCG(1, 1))
 	fmt.Printf("a test would say %.1f kg %v\n", first.OneRM.Kilograms(), err)
 	// Output:
-	// own: 28 % of the visits work
-	// repetitions, then load: 49 % of the visits work
+	// own: 41 % of the visits work
+	// repetitions, then load: 50 % of the visits work
 	// two for two: 51 % of the visits work
 	// every two weeks: 51 % of the visits work
 	// knows the truth: 60 % of the visits work

@@ -90,7 +90,7 @@ func (l *ledger) walk(t *testing.T, s simulate.Setup, visits []simulate.Lived, s
 			for _, done := range before.Sets {
 				lifted = max(lifted, units.Must(done.Each()))
 			}
-			if p := before.Plan; p.Finding == nil || p.Finding.MaxSteps == 0 {
+			if p := before.Plan; !visit.Searches(&p) {
 				earlier[p.Load.Each()] = p
 			}
 			if before.Observer.Made() {
@@ -120,7 +120,7 @@ func checkLimits(t *testing.T, s simulate.Setup, p dose.Prescription) {
 	if p.Measure == countsReps && p.Reserve.Least < limits.MinReserve {
 		t.Errorf("reserve %v below the limit %v", p.Reserve, limits.MinReserve)
 	}
-	if f := p.Finding; f != nil && f.MaxSteps > 2 {
+	if f := p.Finding; f != nil && f.MaxSteps > 4 {
 		t.Errorf("%d steps in a visit", f.MaxSteps)
 	}
 	if s.Request.Screening.Meanwhile == screening.LightSupervised && p.Sets > 1 {
@@ -178,7 +178,7 @@ func (c check) oneChange() {
 	was, is := c.before.Plan, *c.d.Next
 	harder := 0
 	for _, more := range []bool{
-		is.Load.Each() > was.Load.Each(), is.Sets > was.Sets, is.Tempo.Lowering > was.Tempo.Lowering, is.Tempo.Pausing > was.Tempo.Pausing,
+		is.Load.Each() > was.Load.Each(), is.Sets > was.Sets && !(was.Finding != nil && is.Sets <= c.before.Done()), is.Tempo.Lowering > was.Tempo.Lowering, is.Tempo.Pausing > was.Tempo.Pausing,
 		is.Count > was.Count && is.Load.Each() >= was.Load.Each(), is.Finding != nil && was.Finding == nil,
 	} {
 		if more {
@@ -197,6 +197,8 @@ func (c check) oneChange() {
 	if c.d.Change == progression.MoreLoad {
 		gap, ok := c.table.Next(was.Load.Each())
 		within := c.d.Rise != nil && max(c.d.Rise.Moved, c.d.Rise.External) > 0 && (c.d.Rise.Moved > 0 && c.d.Rise.Moved <= 0.1 || c.d.Rise.External <= 0.1)
+		second, _ := c.table.Next(gap.To.Each())
+		within = within || c.before.Day-c.s.Start <= 35 && is.Load.Each() == second.To.Each() && max(gap.Step, second.Step) <= units.Kilogram // the first five weeks
 		c.want(ok && (is.Load.Each() == gap.To.Each() || within) && c.d.Rise != nil && c.d.Rise.To.Each() == is.Load.Each(), "a weight was skipped beyond the published step, or the step is not told")
 	}
 	if c.d.Change == progression.FindLoad && is.Load.Each() > was.Load.Each() {
@@ -210,7 +212,7 @@ func (c check) known(is dose.Prescription) bool {
 	was, earlier := c.before.Plan, c.earlier[is.Load.Each()]
 	again := is.Count <= earlier.Count && is.Tempo.Lowering <= earlier.Tempo.Lowering && is.Tempo.Pausing <= earlier.Tempo.Pausing
 	found := is.Load.Each() > was.Load.Each() && c.wasDone(is.Load.Each()) && is.Count <= was.Count && is.Tempo == was.Tempo
-	return was.Finding != nil && is.Sets <= was.Sets && (again || found)
+	return was.Finding != nil && is.Sets <= max(was.Sets, c.before.Done()) && (again || found)
 }
 
 // wasDone reports whether that much was lifted while the load was looked for.
@@ -273,7 +275,7 @@ func (c check) saysWhy() {
 	stands := slices.ContainsFunc(c.d.Gates, func(g visit.GateAnswer) bool { return g.Advice != rule.Raise })
 	for _, r := range c.d.Reasons {
 		switch r.Code {
-		case "progression.limit", "progression.kit-ends", "progression.too-far", "progression.more-reserve", "progression.familiarising",
+		case "progression.limit", "progression.as-allowed", "progression.kit-ends", "progression.too-far", "progression.more-reserve", "progression.familiarising",
 			"progression.maintain", "progression.settle-first", "progression.nothing-done", "progression.tried", "progression.resumed", "progression.ask-first", "progression.fewer-reps", "progression.note-effort",
 			"progression.step-beside", "progression.look-beside", "progression.above-beside":
 			stands = true

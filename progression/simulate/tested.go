@@ -45,7 +45,7 @@ func FirstEstimate(t Trainee, s Setup, src rand.Source) (onerm.Estimate, error) 
 	err = onerm.ErrNotStudied
 	for try := 0; try < testTries && errors.Is(err, onerm.ErrNotStudied); try++ {
 		each, _ := units.Kilograms((halves + float64(try)) / testSteps)
-		set, _ := r.set(&v, s.Request.Side, each, try, today, 0)
+		set, _ := r.set(&v, v.Plan, s.Request.Side, each, try, today, 0)
 		if set.Reps < 1 {
 			break // too heavy, and the ones before were told as too easy
 		}

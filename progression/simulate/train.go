@@ -64,7 +64,11 @@ func (r *run) sets(l *Lived, side body.Side, oneRM float64) {
 	}
 	var tired fatigue
 	for i := range most {
-		set, true := r.set(v, side, load, i, oneRM, tired.share)
+		asked := *plan
+		if f := plan.Feel; f != nil && i == plan.Sets-1 {
+			load, asked.Count = f.Load.Each(), f.Count
+		}
+		set, true := r.set(v, asked, side, load, i, oneRM, tired.share)
 		l.Sets = append(l.Sets, true)
 		if set.Reps < 1 {
 			return // too heavy to lift today
@@ -117,8 +121,8 @@ func (r *run) up(plan dose.Prescription, load units.Mass) (units.Mass, bool) {
 }
 
 // set does one set, the one of that number of its side, tired by so large a share.
-func (r *run) set(v *progression.Visit, side body.Side, load units.Mass, number int, oneRM, tired float64) (setlog.Set, TrueSet) {
-	plan, at := &v.Plan, int(side)<<8|number
+func (r *run) set(v *progression.Visit, plan dose.Prescription, side body.Side, load units.Mass, number int, oneRM, tired float64) (setlog.Set, TrueSet) {
+	at := int(side)<<8 | number
 	lifted := r.lifted(plan.Hold, load)
 	is := TrueSet{Side: side, Each: load, Search: load > plan.Load.Each(), Share: units.Fraction(lifted / oneRM)}
 	set := setlog.Set{Day: v.Day, Exercise: plan.Exercise, Side: side, Hold: plan.Hold, Load: r.slip(load, at)}

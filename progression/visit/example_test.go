@@ -54,6 +54,6 @@ func ExampleGates() {
 	// raise - Nothing against more load from: range.
 	// keep - Not recorded, or not enough: technique. What is not known keeps the load.
 	// raise - Nothing against more load from: effort.
-	// keep - The weakest set reached 11 of 12: repetitions before load.
+	// raise - Nothing against more load from: repetitions.
 	// keep - aim at 12
 }

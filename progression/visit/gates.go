@@ -131,7 +131,8 @@ func (v *Visit) effortUncounted() GateAnswer {
 }
 
 // Repetitions asks for every planned set, on both sides alike, with the planned
-// load and at the top of the range.
+// load and done as asked: see [Visit.Met]. Seconds and metres are worked through to
+// the top of the range.
 func (v *Visit) Repetitions() GateAnswer {
 	v = field.OrZero(v)
 	top, _ := v.Plan.Span.Max()
@@ -144,7 +145,7 @@ func (v *Visit) Repetitions() GateAnswer {
 	case !v.Met():
 		return GateReps.says(rule.Keep, because("progression.below-dose").With(
 			evidence.Count("sets", v.Done()), evidence.Count("planned", v.Plan.Sets), evidence.Count("fewest", v.fewest()), evidence.Count("count", v.Plan.Count)))
-	case v.fewest() < top:
+	case !v.countsReserve() && v.fewest() < top:
 		return GateReps.says(rule.Keep, because("progression.below-top").With(evidence.Count("fewest", v.fewest()), evidence.Count("top", top)))
 	}
 	return GateReps.passed()

@@ -4,6 +4,7 @@ import (
 	"maps"
 	"slices"
 
+	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units/body"
@@ -33,8 +34,21 @@ func (v *Visit) Below() bool {
 	if Searches(&v.Plan) {
 		return false
 	}
+	return v.Done() < v.Plan.Sets || slices.ContainsFunc(v.Sets, v.fellShort) || v.countsReserve() && v.LeastLeft(v.Plan.Reserve.Least) < v.Plan.Reserve.Least
+}
+
+// WorthASet are the fewest repetitions that a set is worth.
+const WorthASet = 5
+
+// fellShort reports whether a set was done less often than the range begins with or,
+// of a plan below the range, than was asked and did not end by its reserve.
+func (v *Visit) fellShort(s setlog.Set) bool {
 	low, _ := v.Plan.Span.Min()
-	return v.Done() < v.Plan.Sets || v.fewest() < min(low, v.Plan.Count) || v.countsReserve() && v.LeastLeft(v.Plan.Reserve.Least) < v.Plan.Reserve.Least
+	least := min(low, v.Plan.Count)
+	if told, known := toldOf(s); least < low && known && v.countsReserve() && told >= v.Plan.Reserve.Least {
+		least = min(least, WorthASet)
+	}
+	return s.Reps < least
 }
 
 // Refers returns what of the visit is for somebody else: events, or pain of a

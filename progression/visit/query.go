@@ -50,8 +50,12 @@ func (v *Visit) queried(s setlog.Set, t *equipment.Table) (evidence.Reason, bool
 	return evidence.Reason{}, false
 }
 
-// reaches reports whether looking for the load may reach m from the plan of v.
+// reaches reports whether looking for the load may reach m from the plan of v, or
+// feeling the next weight does.
 func (v *Visit) reaches(m units.Mass, t *equipment.Table) bool {
+	if feel := v.Plan.Feel; feel != nil && m == feel.Load.Each() {
+		return true
+	}
 	f, top := v.Plan.Finding, v.Plan.Load.Each()
 	if f == nil || m < top {
 		return false

@@ -16,7 +16,7 @@ import (
 // read looks at a visit with a kit of pairs and three in reserve asked for.
 func read(t failer, v visit.Visit, kg ...float64) visit.Summary {
 	t.Helper()
-	r, err := v.Read(visit.Trial{Least: 3}, kit(t, kg...))
+	r, err := v.Read(visit.Trial{Least: 3, Floor: 12, Most: units.MaxMass}, kit(t, kg...))
 	if err != nil {
 		t.Fatalf("Read: %v", err)
 	}
@@ -85,13 +85,13 @@ func TestReadByRating(t *testing.T) {
 	}
 	table := kit(t, 4, 5, 6)
 	for rated, want := range map[bool]units.Mass{true: 4, false: 4} {
-		r, err := v.Read(visit.Trial{Least: 3, Rated: rated}, table)
+		r, err := v.Read(visit.Trial{Least: 3, Floor: 12, Most: units.MaxMass, Rated: rated}, table)
 		if err != nil || r.Base != want*units.Kilogram || !r.Tried {
 			t.Errorf("%v: %+v, %v", rated, r, err)
 		}
 	}
 	v.Sets[3].Effort = units.Must(units.OMNI(7))
-	if r, err := v.Read(visit.Trial{Least: 3, Rated: true}, table); err != nil || r.Base != 5*units.Kilogram {
+	if r, err := v.Read(visit.Trial{Least: 3, Floor: 12, Most: units.MaxMass, Rated: true}, table); err != nil || r.Base != 5*units.Kilogram {
 		t.Errorf("rated below 8: %+v, %v", r, err)
 	}
 	v.Plan.Measure, v.Plan.Finding = exercise.Seconds, nil

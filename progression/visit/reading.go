@@ -26,13 +26,33 @@ type Summary struct {
 // A Trial is what a weight that is tried has to leave.
 type Trial struct {
 	Least units.RIR // the reserve asked for today
-	Rated bool      // a rating below 8 on the scale omni does too, as the policy has it
+	// Floor is how many repetitions it has to have allowed with Least.
+	Floor int
+	Most  units.Mass // per implement: no heavier one counts as found
+	Rated bool       // a rating below 8 on the scale omni does too, as the policy has it
+}
+
+// InVain reports whether a set of the visit felt the next weight, and came neither to
+// what was asked nor to an end by its reserve.
+func (v *Visit) InVain(s setlog.Set) bool {
+	v = field.OrZero(v)
+	f := v.Plan.Feel
+	if f == nil || Each(s) != f.Load.Each() || s.Reps >= f.Count {
+		return false
+	}
+	told, known := toldOf(s)
+	return !known || told < v.Plan.Reserve.Least
 }
 
 // Read returns what the visit showed.
 func (v *Visit) Read(asked Trial, t *equipment.Table) (Summary, error) {
 	v = field.OrZero(v)
 	r := Summary{Visit: *v, Base: v.Plan.Load.Each(), Finding: v.Plan.Finding != nil}
+	if f := v.Plan.Feel; f != nil { // tells of strength, and nothing of the dose
+		r.Visit.Sets = v.SetsWith(func(m units.Mass) bool { return m != f.Load.Each() })
+		r.Visit.Plan.Sets = max(1, v.Plan.Sets-1)
+		v = &r.Visit
+	}
 	if Searches(&v.Plan) {
 		r.findBase(asked, t, v.MayFind())
 	} else if lightest, ok := v.lightest(); ok {
@@ -72,7 +92,7 @@ func (v *Visit) lightest() (units.Mass, bool) {
 func (r *Summary) findBase(asked Trial, t *equipment.Table, climb bool) {
 	at := r.Visit.SetsWith(func(m units.Mass) bool { return m == r.Base })
 	gap, ok := t.Next(r.Base)
-	for climb && ok {
+	for climb && ok && gap.To.Each() <= asked.Most {
 		sets := r.Visit.SetsWith(func(m units.Mass) bool { return m == gap.To.Each() })
 		if len(sets) == 0 {
 			break
@@ -109,12 +129,20 @@ func (v *Visit) With(sets []setlog.Set) *Visit {
 	return &other
 }
 
-// held reports whether a weight that was tried was done on every side, with the
-// count asked for and the reserve.
+// held reports whether a weight that was tried was done on every side, each set with
+// what repetitions and reserve have to come to together, or with the count asked for
+// where no reserve is counted.
 func (v *Visit) held(asked Trial) bool {
-	left, known := v.Reserve()
-	enough := !v.countsReserve() || known && left >= asked.Least || asked.Rated && v.ratedLow()
-	return v.Done() > 0 && v.fewest() >= v.Plan.Count && enough
+	switch {
+	case v.Done() == 0:
+		return false
+	case !v.countsReserve(), asked.Rated && v.ratedLow():
+		return v.fewest() >= v.Plan.Count
+	}
+	return !slices.ContainsFunc(v.Sets, func(s setlog.Set) bool {
+		left, known := toldOf(s)
+		return !known || float64(s.Reps)+float64(left) < float64(asked.Floor)+float64(asked.Least)
+	})
 }
 
 // ratedLow reports whether every set was rated below 8 of 10 on the scale omni.

@@ -2,6 +2,7 @@ package visit
 
 import (
 	"fmt"
+	"slices"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
@@ -162,12 +163,29 @@ func (v *Visit) OtherLoad() (units.Mass, bool) {
 	return 0, false
 }
 
-// Met reports whether every planned set was done, with the planned load and at
-// least the planned count.
+// Met reports whether every planned set was done as asked, with the planned load:
+// to the planned count or, within the range, to the reserve that ends a set.
 func (v *Visit) Met() bool {
 	v = field.OrZero(v)
 	_, other := v.OtherLoad()
-	return !other && v.Done() >= v.Plan.Sets && v.fewest() >= v.Plan.Count
+	return !other && v.Done() >= v.Plan.Sets && !slices.ContainsFunc(v.Sets, func(s setlog.Set) bool { return !v.asAsked(s) })
+}
+
+// asAsked reports whether a set was done as asked.
+func (v *Visit) asAsked(s setlog.Set) bool {
+	if s.Reps >= v.Plan.Count || !v.countsReserve() {
+		return s.Reps >= v.Plan.Count
+	}
+	low, _ := v.Plan.Span.Min()
+	told, known := toldOf(s)
+	return known && told >= v.Plan.Reserve.Least && s.Reps >= low
+}
+
+// toldOf returns the reserve told of a set, false where none was.
+func toldOf(s setlog.Set) (units.RIR, bool) {
+	r, err := s.Effort.RIR()
+	low, some := r.Min()
+	return low, err == nil && some
 }
 
 // Reserve returns the least that any set left undone. It is false if the effort

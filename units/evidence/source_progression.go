@@ -26,7 +26,7 @@ var progressionSources = []Source{
 	{ID: "helms2018", Citation: "Helms ER, et al. Front Physiol 2018;9:247", DOI: "10.3389/fphys.2018.00247"},
 
 	// Pain.
-	{ID: "ageberg2010", Citation: "Ageberg E, Link A, Roos EM. BMC Musculoskelet Disord 2010;11:126", DOI: "10.1186/1471-2474-11-126"},
+	{ID: "ageberg2010", Citation: "Ageberg E, Link A, Roos EM. Feasibility of neuromuscular training in patients with severe hip or knee OA. BMC Musculoskelet Disord 2010;11:126", DOI: "10.1186/1471-2474-11-126"},
 	{ID: "perry2005", Citation: "Perry MC, et al. Knee Surg Sports Traumatol Arthrosc 2005;13:357-369"},
 
 	// Effort scales.
@@ -36,6 +36,8 @@ var progressionSources = []Source{
 
 	// Missed time, illness, planned lighter weeks.
 	{ID: "bosquet2013", Citation: "Bosquet L, et al. Scand J Med Sci Sports 2013 (meta-analysis of strength after time off)", DOI: "10.1111/sms.12047"},
+	{ID: "taaffe1997", Citation: "Taaffe DR, Marcus R. Clin Physiol 1997;17(3):311-324 (the second author is from memory)", DOI: "10.1111/j.1365-2281.1997.tb00010.x"},
+	{ID: "gjovaag2016", Citation: "Gjovaag T et al. J Sports Med Phys Fitness 2016;56(5):616-623"},
 	{ID: "caterisano2019", Citation: "Caterisano A, et al. Strength Cond J 2019 (consensus on the return of college athletes to training)", DOI: "10.1519/SSC.0000000000000477"},
 	{ID: "salman2021", Citation: "Salman D, et al. Returning to physical activity after covid-19. BMJ 2021;372:m4721", DOI: "10.1136/bmj.m4721"},
 	{ID: "rogerson2024", Citation: "Rogerson D, et al. Deloading practices in strength and physique sports. Sports Med Open 2024;10:26", DOI: "10.1186/s40798-024-00691-y"},
@@ -48,7 +50,6 @@ var progressionSources = []Source{
 	{ID: "steele2023", Citation: "Steele J, et al. J Sports Sci 2023;41(17):1617-1634, open extraction of randomised trials listed by Polito et al. 2021", DOI: "10.1080/02640414.2023.2286748"},
 	{ID: "bergamasco2022", Citation: "Bergamasco JGA, et al. J Strength Cond Res 2022;36(5):1209-1215", DOI: "10.1519/JSC.0000000000003632"},
 	{ID: "hammarstrom2020", Citation: "Hammarström D, et al. J Physiol 2020;598(3):543-565, and its open data", DOI: "10.1113/JP278455"},
-	{ID: "taaffe1997", Citation: "Taaffe DR, Marcus R (second author from memory). Clin Physiol 1997;17(3):311-324", DOI: "10.1111/j.1365-2281.1997.tb00010.x"},
 	{ID: "kneeextension2007", Citation: "Trial of rests between sets of knee extension. Rev Bras Med Esporte 2007;13(5) (authors and title were not recorded)"},
 	{ID: "refalo2023b", Citation: "Refalo MC, et al. Sports Med Open 2023;9 (six sets of the bench press; pages were not recorded)", DOI: "10.1186/s40798-023-00554-y"},
 	{ID: "manas2021", Citation: "Mañas A, et al. Ageing Res Rev 2021;69:101368", DOI: "10.1016/j.arr.2021.101368"},

@@ -3,10 +3,12 @@ package page
 import (
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/onerm"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
@@ -21,6 +23,9 @@ func (p *Paper) ClientItem(n int, item dose.Prescription, changes []evidence.Rea
 		p.Say("   Take ", item.Load.String())
 	}
 	p.Say("   Do   ", Amount(item)+".")
+	if item.Feel != nil {
+		p.Say("   Last ", Felt(item)+".")
+	}
 	if ex, ok := exercise.Standard().Get(item.Exercise); ok {
 		p.Say("   How  ", how(ex, item))
 	}
@@ -44,9 +49,13 @@ func how(ex exercise.Exercise, item dose.Prescription) string {
 
 // Amount says sets and repetitions: "2 sets of 10 on each side".
 func Amount(item dose.Prescription) string {
-	text := fmt.Sprintf("%d sets of %d", item.Sets, item.Count)
-	if item.Sets == 1 {
-		text = fmt.Sprintf("1 set of %d", item.Count)
+	sets := item.Sets
+	if item.Feel != nil {
+		sets-- // the last one
+	}
+	text := fmt.Sprintf("%d sets of %s", sets, Counts(item))
+	if sets == 1 {
+		text = "1 set of " + Counts(item)
 	}
 	if item.Measure != exercise.Repetitions {
 		text += " " + item.Measure.String()
@@ -65,6 +74,20 @@ func Amount(item dose.Prescription) string {
 		text += fmt.Sprintf(", %g seconds down%s and %g seconds up", item.Tempo.Lowering, pause, item.Tempo.Lifting)
 	}
 	return text
+}
+
+// Felt says what one of the sets is to feel: "at most 5 with 10 kg dumbbell in one
+// hand, with somebody beside you".
+func Felt(item dose.Prescription) string {
+	return fmt.Sprintf("at most %d with %s, with somebody beside you", item.Feel.Count, item.Feel.Load)
+}
+
+// Counts says how many repetitions, up to the most that the chance allows.
+func Counts(item dose.Prescription) string {
+	if low, _ := item.Span.Min(); item.Chance != (onerm.Chance{}) && low < item.Count {
+		return fmt.Sprintf("%d to %d", low, item.Count)
+	}
+	return strconv.Itoa(item.Count)
 }
 
 // whenToStop says to a client when a set ends.
