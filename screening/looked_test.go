@@ -67,6 +67,10 @@ func TestLookSettlesIt(t *testing.T) {
 			}
 		}
 	}
+	knee, spine := assess(t, made(unsure("total_knee_replacement"))).Limits, assess(t, made(unsure("vertebral_fracture"))).Limits
+	if !knee.LowImpact || !spine.LowImpact || !spine.TechniqueFirst || spine.LeastCount != 8 || !spine.Avoid.Has(body.LoadedSpinalFlex) {
+		t.Errorf("limits until then: %+v, %+v", knee, spine)
+	}
 	// What a published rule asks about holds as its yes does.
 	for _, code := range []screening.Code{"decompensated_hf", "low_functional_capacity", "recent_fracture", "end_stage_illness"} {
 		if open, yes := assess(t, made(unsure(code))), assess(t, made(has(code))); open.Meanwhile != yes.Meanwhile || yes.Rules.Strictest() == screening.Silent {
