@@ -96,9 +96,12 @@ func TestShapeAlone(t *testing.T) {
 	fell := func(p *screening.Profile) {
 		p.Falls = &screening.FallsScreen{Fell: screening.Yes, Unsteady: screening.No, Afraid: screening.No}
 	}
+	wrist := func(p *screening.Profile) {
+		p.Events = append(p.Events, screening.Event{Code: "fracture", Day: visit - 40, Region: body.WristHand})
+	}
 	for name, beside := range map[string]func(*screening.Profile){
 		"osteoporosis": has("osteoporosis"), "not known": unsure("osteoporosis"), "an old break": has("vertebral_fracture"), "a broken hip": has("hip_fracture"),
-		"a fracture": has("recent_fracture"), "a fall": fell, "a fall told as an event": ago("fall", 40),
+		"a fracture": has("recent_fracture"), "a broken wrist": wrist, "a fall": fell, "a fall told as an event": ago("fall", 40),
 	} {
 		if o := assess(t, made(has(shape), beside)); o.Route < screening.AskFirst || o.Meanwhile < screening.UnloadedPractice || !o.Limits.AsTightAs(alone.Limits) {
 			t.Errorf("%s: %v, %v", name, o.Route, o.Meanwhile)
@@ -120,7 +123,7 @@ func TestDizzyWithoutFaint(t *testing.T) {
 			o := assess(t, p)
 			expect(t, o, screening.AskFirst, screening.Nothing)
 			i := slices.IndexFunc(o.Findings, func(f screening.Finding) bool { return f.Code == dizzy })
-			if f := o.Findings[i]; f.Variant != screening.Lesser || strings.Contains(screening.Words().Client(f.Reason), "today;") {
+			if f := o.Findings[i]; f.Variant != screening.Lesser || f.Meanwhile != screening.Nothing || strings.Contains(screening.Words().Client(f.Reason), "today;") {
 				t.Errorf("%v, %q", f.Variant, screening.Words().Client(f.Reason))
 			}
 			for _, faint := range []screening.Answer{screening.Yes, screening.Unknown} {
@@ -139,13 +142,18 @@ func TestOldPainWithCancer(t *testing.T) {
 			followed := says(answer, []screening.Code{"cancer_active"})
 			o := assess(t, made(has("cancer_history", pain), no("chronic_pain_changed"), followed))
 			expect(t, o, screening.AskFirst, want)
+			if !o.Limits.Avoid.Has(body.LoadedSpinalFlex) || !o.Limits.Avoid.Has(body.SpinalTwist) || !o.Limits.Avoid.Has(body.PickUpFromFloor) {
+				t.Errorf("%s: the spine is not spared: %v", pain, o.Limits.Avoid)
+			}
 			if o.Rules.RedFlags != screening.UrgentReferral { // the rule's own answer, which stands beside
 				t.Errorf("%s: the rule says %v", pain, o.Rules.RedFlags)
 			}
 			for _, changed := range []screening.Answer{screening.Yes, screening.Unknown} {
 				expect(t, assess(t, made(has("cancer_history", pain), followed, says(changed, []screening.Code{"chronic_pain_changed"}))), screening.SameDay, screening.Nothing)
 			}
-			expect(t, assess(t, made(has("cancer_history", pain, "unexplained_weight_loss"), no("chronic_pain_changed"), followed)), screening.SameDay, screening.Nothing)
+			more := assess(t, made(has("cancer_history", pain, "unexplained_weight_loss"), no("chronic_pain_changed"), followed))
+			expect(t, more, screening.SameDay, screening.Nothing)
+			tighter(t, "a further sign", 0, o, more)
 		}
 	}
 	perhaps := assess(t, made(has("pain_in_many_places", "back_pain_not_better_at_a_month"), unsure("cancer_history"), no("chronic_pain_changed")))

@@ -22,7 +22,7 @@ func (a *assessment) together() {
 	a.askChronic(flags)
 	for _, held := range [...]Answer{Yes, Unknown} {
 		if together(flags, held) && !a.chronic(flags, held) {
-			a.addTogether(togetherCode, seeToday, held)
+			a.addTogether(togetherCode, stopSpine, held)
 			return
 		}
 	}
@@ -55,11 +55,13 @@ func cancerOf(flags []item) Answer {
 	return No
 }
 
-// Effects of signs of which a doctor is asked: training goes on around the spine, or
-// is practised without weight where a cancer is treated or followed.
+// Effects of several signs, each as tight as the one above it: training goes on around
+// the spine while a doctor is asked, is practised without weight where a cancer is
+// treated or followed, or stops.
 var (
 	askSpine      = ask.with(lookSpine.limits)
 	practiseSpine = askNoLoad.with(lookSpine.limits)
+	stopSpine     = seeToday.with(lookSpine.limits)
 )
 
 // addTogether takes in one finding of several signs.
