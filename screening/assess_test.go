@@ -73,7 +73,11 @@ func TestEffects(t *testing.T) {
 		}
 		*lists[tt.list] = screening.Checklist{Asked: true, Unsure: []screening.Code{tt.code}}
 		unsure := assess(t, p)
-		if unsure.Meanwhile != o.Meanwhile || unsure.Route > screening.AskFirst || !unsure.Limits.AsTightAs(o.Limits) {
+		if looked := tt.code == "vertebral_fracture" || tt.code == "total_knee_replacement"; looked { // see TestLookSettlesIt
+			if unsure.Meanwhile != screening.WithinLimits || unsure.Route != screening.PhysioLooks || !o.Limits.AsTightAs(unsure.Limits) {
+				t.Errorf("%s unsure: %v, %v", tt.code, unsure.Route, unsure.Meanwhile)
+			}
+		} else if unsure.Meanwhile != o.Meanwhile || unsure.Route > screening.AskFirst || !unsure.Limits.AsTightAs(o.Limits) {
 			t.Errorf("%s unsure: %v, %v; want at most ask first, and %v", tt.code, unsure.Route, unsure.Meanwhile, o.Meanwhile)
 		}
 		if !misses(unsure, tt.code) {

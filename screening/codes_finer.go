@@ -53,6 +53,9 @@ var (
 	look       = effect{PhysioLooks, WithinLimits, Limits{}}
 	lookImpact = look.with(Limits{LowImpact: true})
 	lookSpine  = look.avoiding(body.LoadedSpinalFlex, body.SpinalTwist, body.PickUpFromFloor)
+	lookBroken = look.with(brokenSpine.limits)
+	// lookShape spares a spine that may have broken lately, arms and legs go on.
+	lookShape  = lookBroken.avoiding(body.SpinalCompression, body.Overhead, body.Impact, body.FastMovement)
 	eyeSpared  = tell.with(Limits{NoBreathHolding: true}).avoiding(body.HeadDown)
 	seatedWork = tell.with(Limits{Support: true}).avoiding(body.FreeStanding, body.SingleLegStance, body.FloorTransfer, body.HeadDown)
 )
@@ -67,7 +70,7 @@ var finerTopics = []entry{
 		from: ours("the surgeon's limits hold as long as the surgeon says so; they come in as a restriction")},
 	{code: pressureUntaken, kind: Topic, meaning: "blood pressure that was to be measured and was not", effect: untakenPressure, balance: true, also: []evidence.FactID{untakenFact},
 		from: ours(fmt.Sprintf("an untaken pressure counts as one above %d/%d mmHg until it is taken", relativeSystolic, relativeDiastolic))},
-	{code: spineNotSeen, kind: Topic, meaning: "osteoporosis, and not known whether a bone of the spine has broken", effect: look.with(brokenSpine.limits).with(Limits{LeastCount: spineLeastCount}), also: []evidence.FactID{spineCountFact},
+	{code: spineNotSeen, kind: Topic, meaning: "osteoporosis, and not known whether a bone of the spine has broken", effect: lookBroken, also: []evidence.FactID{spineCountFact},
 		from: ours("many breaks of the spine are silent: until its height and shape are looked at the limits are those of an old break, and no low counts")},
 }
 
@@ -76,6 +79,13 @@ var finerFlags = []entry{
 	{code: "spinning_with_new_signs", kind: RedFlag, meaning: "sudden lasting spinning with new unsteadiness, new deafness or odd eye movements", effect: emergency, flag: EmergencyReferral, balance: true,
 		from: said("ng127", evidence.Published, "sudden lasting vertigo with an unsteady walk: an eye test by a trained person, else at once to hospital")},
 }
+
+// spinalDeformity is a spine newly out of its shape.
+const spinalDeformity Code = "spinal_deformity"
+
+// breaksBones are what makes a new shape of the spine a likely break.
+var breaksBones = []Code{"osteoporosis", "osteoporosis_uk", "osteoporosis_essa", "osteoporosis_essa_dose", "osteoporosis_with_vertebral_fracture",
+	vertebralFracture, recentFracture, "hip_fracture", fallsRisk}
 
 // spineNotSeen stands for a fracture of the spine that is not known in osteoporosis.
 const spineNotSeen Code = "spine_not_seen"
@@ -132,6 +142,10 @@ var finerFacts = []evidence.Fact{
 	{ID: deviceFact, Value: fmt.Sprintf("for %d weeks or more no strength work that pulls at the wound; legs go on", deviceWeeks), Source: "acsmdevice2010", Basis: evidence.Published},
 	{ID: cataractFact, Value: fmt.Sprintf("after a cataract operation gentle exercise from day 3 to 7, normal exercise from day 7 to 10; here asked within %d weeks, and nothing is left from %d weeks on unless told otherwise", eyeWeeks, eyeFreeWeeks), Source: "rcscataract", Basis: evidence.Published},
 	{ID: eyeFact, Value: "drainage for glaucoma: no heavy lifting for 2 weeks; retina or gas: 2 weeks at least; always the eye surgeon", Source: "eyeleaflets", Via: "single leaflets", Basis: evidence.Secondary},
+	{ID: shapeFact, Value: "a spine newly out of its shape, with nothing else that points to a break (no osteoporosis, no broken bone of the spine, no fall), is one sign alone: the physiotherapist looks, and until then nothing presses on the spine", Basis: evidence.Design, From: []evidence.FactID{togetherFact}},
+	{ID: unsureFact, Value: "whether a hip or knee was replaced or a bone of the spine ever broke, where the person does not know: no published rule of this package asks, so the physiotherapist looks (scar, gait, height, shape of the back), and until then what an old one bars is left out", Basis: evidence.Design},
+	{ID: newDizzyFact, Value: "dizzy spells that are new or not looked at, without a faint and not on effort, wait for a doctor's agreement, as the preparticipation rule has it; they are not seen the same day", Basis: evidence.Design, From: []evidence.FactID{factPrefix + evidence.FactID(dizziness)}},
+	{ID: followedFact, Value: "pain of years and the same, with a cancer that is treated or followed: a doctor is asked, movements are practised without weight and the spine is spared until the answer", Basis: evidence.Design, From: []evidence.FactID{chronicFact}},
 	{ID: pastFact, Value: fmt.Sprintf("a heart attack or stroke counts as past after %d months without another", pastMonths), Basis: evidence.Design},
 	{ID: spineCountFact, Value: fmt.Sprintf("sets of at least %d repetitions, the low end of the published 8 to 12", spineLeastCount), Source: "giangregorio2014", Via: guideTable, Basis: evidence.Secondary},
 }
@@ -149,6 +163,10 @@ const (
 	cataractFact     = factPrefix + "cataract"
 	eyeFact          = factPrefix + "eye-surgeon"
 	pastFact         = factPrefix + "long-past"
+	shapeFact        = factPrefix + "shape-alone"
+	unsureFact       = factPrefix + "not-known-looked-at"
+	newDizzyFact     = factPrefix + "dizzy-no-faint"
+	followedFact     = factPrefix + "chronic-signs-cancer-followed"
 )
 
 // What follows from pain that spreads without a sign of a serious cause: the place is

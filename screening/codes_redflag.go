@@ -46,7 +46,7 @@ var redFlags = []entry{
 	{code: "pain_in_many_places", kind: RedFlag, meaning: "pain in many places", from: spineFlag("pain in many places", malignancy, evidence.Secondary), effect: look, points: malignancy},
 	{code: "cancer_history", kind: RedFlag, meaning: "cancer earlier in life", from: spineFlag("cancer earlier in life", malignancy, evidence.Secondary), effect: tell, points: malignancy},
 	{code: "severe_midline_back_pain", kind: RedFlag, meaning: "severe back pain in the midline, less on lying down", from: spineFlag("severe pain in the midline, less on lying down,", brokenBone, evidence.Secondary), effect: askNoLoad, points: brokenBone},
-	{code: "spinal_deformity", kind: RedFlag, meaning: "spine newly out of its shape", from: spineFlag("a spine out of its normal shape", brokenBone, evidence.Secondary), effect: askNoLoad, points: brokenBone},
+	{code: spinalDeformity, kind: RedFlag, meaning: "spine newly out of its shape", from: spineFlag("a spine out of its normal shape", brokenBone, evidence.Secondary), effect: askNoLoad.with(lookShape.limits), lesser: &lookShape, points: brokenBone, also: []evidence.FactID{shapeFact}},
 
 	{code: "hot_swollen_joint", kind: RedFlag, meaning: "joint hot and swollen", from: said("", evidence.FromMemory, "a joint hot and swollen, above all with fever, is seen the same day"), effect: seeToday, flag: UrgentReferral},
 	{code: "stroke_signs", kind: RedFlag, meaning: "sudden weakness, or change of face or speech", from: said("colberg2016", evidence.Published, "sudden weakness or a change of face or speech: stop"), effect: emergency, flag: EmergencyReferral, balance: true},

@@ -28,7 +28,7 @@ var symptomEntries = []entry{
 	{code: "unusual_fatigue_or_dyspnoea_usual_activity", kind: Symptom, meaning: "everyday tasks that tire the person, or take the breath, more than they should",
 		also: []evidence.FactID{lookedFact}, from: symptomFrom("everyday tasks that are harder than they should be, for want of strength or breath, are on the list", evidence.Published), effect: askNothing, finer: looked(fatigueNew), released: &tellModerate},
 	{code: "dizziness_or_syncope", kind: Symptom, meaning: "dizzy spells or blackouts",
-		also: []evidence.FactID{lookedFact}, from: symptomFrom("dizziness or syncope is on the list", evidence.FromMemory), effect: seeToday, finer: dizzyFiner, released: &tellModerate, balance: true},
+		also: []evidence.FactID{lookedFact, newDizzyFact}, from: symptomFrom("dizziness or syncope is on the list", evidence.FromMemory), effect: seeToday, finer: dizzyFiner, lesser: &askNothing, released: &tellModerate, balance: true},
 	{code: "ankle_oedema", kind: Symptom, meaning: "swelling of both ankles",
 		also: []evidence.FactID{lookedFact}, from: symptomFrom("ankle oedema is on the list", evidence.Published), effect: askNothing, finer: looked(anklesNew), released: &tellModerate},
 	{code: "intermittent_claudication", kind: Symptom, meaning: "cramp of the legs on a walk, gone after a rest",

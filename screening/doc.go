@@ -42,6 +42,8 @@
 //	two signs of one cause, the back not known not to hurt  same day  nothing
 //	the same, all of them pain of years   physiotherapist looks  within limits: the spine is spared
 //	the same, with a cancer long past         ask first  within limits: the spine is spared
+//	the same, with a cancer treated or followed  ask first  unloaded practice
+//	spine newly out of its shape, nothing beside that breaks bones  physiotherapist looks  within limits: nothing presses on it
 //	back pain for a month, pain in many places, pelvic heaviness  physiotherapist looks  within limits
 //	sudden lasting spinning with new signs    emergency  nothing
 //	unstable coronary disease, dissection     emergency  nothing
@@ -49,6 +51,7 @@
 //	other absolute contraindication           ask first  nothing
 //	chest pain or blackout                    same day   nothing
 //	dizzy, and not known of which kind        same day   nothing
+//	dizzy, new or not looked at, without a faint  ask first  nothing
 //	dizzy on standing, spinning by position   physiotherapist looks  within limits: seated, not lying
 //	a sign that was looked at, unchanged      ask first  light and supervised; claudication tell
 //	branches N3, A3                           ask first  nothing
@@ -68,6 +71,8 @@
 //	hip or knee after that                    physiotherapist looks  within limits; after 12 months or free tell
 //	shoulder after that                       ask first  within limits: the surgeon's figure
 //	joint that hurts or is injured, its place known  as graded  within limits: the place is spared
+//	not known whether a hip or knee was replaced  physiotherapist looks  within limits: low impact
+//	not known whether a bone of the spine broke  physiotherapist looks  within limits of an old break
 //	osteoporosis, the spine not known         physiotherapist looks  within limits of an old break, no low counts
 //	pressure that was to be measured and was not  ask first  light and supervised; assessed again in 14 days
 //	spine fracture, undated or within 6 months ask first unloaded practice
@@ -99,8 +104,11 @@
 // What is not known counts as yes for what may go on and for the limits; the
 // route is softened to asking first, and the question is named in
 // [Outcome.Missing]. A list that was not asked is one finding: nothing goes on
-// until it is asked, since asking is cheap. A question that an answer triggers
-// and that stays open is missing; one never triggered is not. Activity that is
+// until it is asked, since asking is cheap. Where no published rule asks and a look
+// settles it (a replaced hip or knee, an old break of the spine), what is not known
+// is looked at and holds nobody; what a published rule asks about holds as its yes
+// does. A question that an answer triggers and that stays open is missing; one never
+// triggered is not. Activity that is
 // not given counts as none, wanted effort as vigorous, the setting as alone.
 // Pressure, pulse, setting and, from 65, the screen for falls are asked of
 // everybody and named where they were not; by themselves they hold nobody.

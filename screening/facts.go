@@ -142,6 +142,12 @@ func (e *entry) mapFact() evidence.Fact {
 	if e.finer != nil {
 		value += "; looked at and unchanged " + e.finer.settled.String() + e.finer.dated.String()
 	}
+	if e.lesser != nil {
+		value += "; with nothing beside that makes it grave " + e.lesser.String()
+	}
+	if e.notKnown != nil {
+		value += "; not known whether " + e.notKnown.String()
+	}
 	if e.sited != nil {
 		value += "; with its place known " + e.sited.String() + ", and work of the place"
 	}

@@ -13,11 +13,11 @@ import (
 var suffixes = map[screening.Variant]string{
 	0: "", screening.FirstReading: ".again", screening.LongAgo: ".later", screening.Agreed: ".clearance", screening.ForVigorous: ".vigorous",
 	screening.LookedAt: ".looked-at", screening.LookedAtLater: ".looked-at.later", screening.LookedAtPast: ".looked-at.long-after", screening.LongPast: ".long-after",
-	screening.ByNewerList: ".newer-list", screening.ItsPlace: ".place",
+	screening.ByNewerList: ".newer-list", screening.ItsPlace: ".place", screening.Lesser: ".lesser",
 }
 
 // ofRules are the codes of findings that no list, question or branch has.
-var ofRules = []screening.Code{"diabetes-start", "flags-together", "flags-chronic", "flags-chronic-past", "clearance-counted", "clearance-not-counted", "restriction", "assessment-lapsed", "nothing-found"}
+var ofRules = []screening.Code{"diabetes-start", "flags-together", "flags-chronic", "flags-chronic-past", "flags-chronic-followed", "clearance-counted", "clearance-not-counted", "restriction", "assessment-lapsed", "nothing-found"}
 
 // TestFindingsSayWhatTheyAreOf holds code, known and variant against the code of
 // the reason, over random visits: nobody has to take that apart.

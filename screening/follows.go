@@ -1,6 +1,8 @@
 package screening
 
 import (
+	"slices"
+
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
@@ -49,7 +51,7 @@ func (a *assessment) follows(it item) (effect, evidence.ReasonCode) {
 		follows, variant = byNewer, byNewerList
 	}
 	var codes room
-	if hardest, ok := a.p.covered(it.appendNamed(codes[:0])); ok && e.released != nil && !a.p.kept(e) {
+	if hardest, ok := a.p.covered(it.appendNamed(codes[:0])); ok && e.released != nil && !a.p.kept(e) && !it.looked() {
 		if left := follows.lifted(*e.released, hardest); !left.same(follows) && left.lightens(follows) {
 			a.lifted = it.appendNamed(a.lifted)
 			return left, withClearance
@@ -61,6 +63,9 @@ func (a *assessment) follows(it item) (effect, evidence.ReasonCode) {
 // itself is what an entry leads to before policy and clearances.
 func (a *assessment) itself(it item) (effect, evidence.ReasonCode) {
 	e := it.entry
+	if it.looked() {
+		return *e.notKnown, plainly
+	}
 	follows, variant, dates := e.effect, plainly, e.dated
 	if e.finer != nil && a.p.settled(e) {
 		follows, variant = e.finer.settled, lookedAtOnce
@@ -92,10 +97,25 @@ func (a *assessment) itself(it item) (effect, evidence.ReasonCode) {
 		if it.held == Yes {
 			a.out.ask(askFor(siteOf(e.code), e.code))
 		}
+	case e.lesser != nil && variant == plainly && a.isLesser(e):
+		return *e.lesser, lesserKind
 	case e.code == uncontrolled && a.p.pressure() != nil:
 		follows = find(pressureRelative).effect
 	}
 	return follows, variant
+}
+
+// looked reports whether a look settles an item that is not known; no clearance of it
+// counts, since it may not be there.
+func (it item) looked() bool { return it.held != Yes && it.question == nil && it.notKnown != nil }
+
+// isLesser reports whether nothing is beside an entry that makes it grave: of what
+// has finer questions those that no clearance lifts, of the spine's shape what breaks bones.
+func (a *assessment) isLesser(e *entry) bool {
+	if e.finer != nil {
+		return !a.p.kept(e)
+	}
+	return !slices.ContainsFunc(a.items, func(it item) bool { return slices.Contains(breaksBones, it.code) })
 }
 
 // lift notes that clearances answer the need of a branch for all of the items.

@@ -138,8 +138,10 @@ func lowered(r *rand.Rand, b *screening.BloodPressure) (*screening.BloodPressure
 	return pressure(systolic, min(systolic-1, max(20, b.Diastolic-r.IntN(15)))), true
 }
 
+// raised is a higher reading, with its systolic pressure above the diastolic.
 func raised(r *rand.Rand, b *screening.BloodPressure) *screening.BloodPressure {
-	return pressure(b.Systolic+r.IntN(61), b.Diastolic+r.IntN(21))
+	systolic, diastolic := b.Systolic+r.IntN(61), b.Diastolic+r.IntN(21)
+	return pressure(max(systolic, diastolic+1), diastolic)
 }
 
 var readingMoves = []move{

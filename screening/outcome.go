@@ -196,9 +196,10 @@ const (
 	ByNewerList                  // "by the newer list": an older list would hold it, see [JoinPolicy]
 	ItsPlace                     // "its place": only its place in the body is held
 	ForVigorous                  // "for vigorous effort": for the vigorous effort that is wanted
+	Lesser                       // "lesser": with nothing beside that makes it grave
 )
 
-var variants = field.NewVocabulary[Variant]("variant", "", "first reading", "long ago", "agreed", "looked at", "looked at, long ago", "looked at, long past", "long past", "by the newer list", "its place", "for vigorous effort")
+var variants = field.NewVocabulary[Variant]("variant", "", "first reading", "long ago", "agreed", "looked at", "looked at, long ago", "looked at, long past", "long past", "by the newer list", "its place", "for vigorous effort", "lesser")
 
 // Variants yields every variant.
 func Variants() iter.Seq[Variant] { return variants.All() }

@@ -46,8 +46,9 @@ type JoinPolicy struct {
 	DiabetesStart ListChoice `json:"diabetes_start,omitzero"`
 }
 
-// check returns what is wrong with p.
-func (p JoinPolicy) check() error {
+// Validate returns what is wrong with p: a choice that there is not, or an edition
+// above the present one. The zero value is right.
+func (p JoinPolicy) Validate() error {
 	var bad field.Errors
 	bad.Add("/edition", within(p.Edition, 0, Edition, ""))
 	bad.Add("/risk_factors", given(listChoices, p.RiskFactors))
@@ -73,7 +74,7 @@ func chosen(by []JoinPolicy) (JoinPolicy, error) {
 	case 0:
 		return JoinPolicy{}.full(), nil
 	case 1:
-		return by[0].full(), field.At("/policy", by[0].check())
+		return by[0].full(), field.At("/policy", by[0].Validate())
 	}
 	return JoinPolicy{}, field.New("/policy", len(by), "one policy, or none", field.ErrConflict)
 }

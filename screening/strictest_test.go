@@ -132,7 +132,7 @@ func TestNobodyIsFreedOfAlarms(t *testing.T) {
 		t.Fatalf("alarms: %v", alarms)
 	}
 	r := rand.New(rand.NewPCG(50, 33))
-	for range usualCases / 4 {
+	for range howMany() / 4 {
 		p, code := randomProfile(r), one(r, alarms)
 		for _, list := range []*screening.Checklist{&p.Diseases, &p.Symptoms, &p.RedFlags, &p.Conditions} {
 			list.Asked = true

@@ -3,13 +3,13 @@ package screening
 import (
 	"slices"
 
-	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
 
 // together reports signs of the spine that point to one cause. Pain of years and the
-// same, and a cancer long past, are looked at or asked about together; with any other
-// sign they stop. The rule of [RedFlags] makes no such difference.
+// same is looked at, and with a cancer earlier in life asked about; with any other sign
+// they stop, and so does new pain with any cancer. The rule of [RedFlags] makes no such
+// difference.
 func (a *assessment) together() {
 	flags := a.p.RedFlags.appendItems(nil)
 	pain := a.p.backPain()
@@ -22,7 +22,7 @@ func (a *assessment) together() {
 	a.askChronic(flags)
 	for _, held := range [...]Answer{Yes, Unknown} {
 		if together(flags, held) && !a.chronic(flags, held) {
-			a.addTogether(togetherCode, seeToday, held)
+			a.addTogether(togetherCode, stopSpine, held)
 			return
 		}
 	}
@@ -30,26 +30,44 @@ func (a *assessment) together() {
 		if !together(flags, held) {
 			continue
 		}
-		past := slices.ContainsFunc(flags, func(it item) bool { return it.code == cancerBefore && it.held.Severity() >= held.Severity() })
-		if past {
+		before := cancerOf(flags)
+		switch {
+		case before.Severity() >= held.Severity() && a.p.Answers[cancerActive] != No:
+			a.addTogether(followedCode, practiseSpine, held)
+		case before.Severity() >= held.Severity():
 			a.addTogether(chronicPastCode, askSpine, held)
-			return
-		}
-		if held == Yes && slices.ContainsFunc(flags, func(it item) bool { return it.code == cancerBefore }) {
+		case held == Yes && before != No:
 			continue // it may have been a cancer, which is more
+		default:
+			a.addTogether(chronicCode, lookSpine, held)
 		}
-		a.addTogether(chronicCode, lookSpine, held)
 		return
 	}
 }
 
-// askSpine lets training go on around the spine while a doctor is asked.
-var askSpine = ask.avoiding(body.LoadedSpinalFlex, body.SpinalTwist, body.PickUpFromFloor)
+// cancerOf says whether a cancer earlier in life is among signs.
+func cancerOf(flags []item) Answer {
+	for _, it := range flags {
+		if it.code == cancerBefore {
+			return it.held
+		}
+	}
+	return No
+}
+
+// Effects of several signs, each as tight as the one above it: training goes on around
+// the spine while a doctor is asked, is practised without weight where a cancer is
+// treated or followed, or stops.
+var (
+	askSpine      = ask.with(lookSpine.limits)
+	practiseSpine = askNoLoad.with(lookSpine.limits)
+	stopSpine     = seeToday.with(lookSpine.limits)
+)
 
 // addTogether takes in one finding of several signs.
 func (a *assessment) addTogether(code evidence.ReasonCode, e effect, held Answer) {
 	if held == Yes {
-		a.out.add(byRule(evidence.Because(code, togetherFact, chronicFact)), e)
+		a.out.add(byRule(evidence.Because(code, togetherFact, chronicFact, followedFact)), e)
 		return
 	}
 	f := finding(unprefixed(code), unsurely, evidence.Because(togetherCode+unsurely, togetherFact))
@@ -82,11 +100,10 @@ func (a *assessment) chronic(flags []item, atLeast Answer) bool {
 	return true
 }
 
-// mild reports whether a sign is pain of years and the same, or a cancer that is
-// neither treated nor followed.
+// mild reports whether a sign is pain of years and the same, or a cancer earlier in
+// life, which makes no other sign one of a new illness.
 func (a *assessment) mild(it item) bool {
-	return it.code == cancerBefore && a.p.Answers[cancerActive] == No ||
-		slices.Contains(chronicSigns, it.code) && a.p.Answers[painChanged] == No
+	return it.code == cancerBefore || slices.Contains(chronicSigns, it.code) && a.p.Answers[painChanged] == No
 }
 
 // askChronic asks what would make several signs chronic.

@@ -59,7 +59,7 @@ func TestVocabularies(t *testing.T) {
 	everyText(t, "day plan", 5, screening.HelpNow)
 	everyText(t, "route", 6, screening.Emergency)
 	everyText(t, "meanwhile", 4, screening.Nothing)
-	everyText(t, "variant", 10, screening.ForVigorous)
+	everyText(t, "variant", 11, screening.Lesser)
 	everyText(t, "who lifts it", 6, screening.EmergencyServices)
 	everyText(t, "with what", 7, screening.BeingSettled)
 	everyText(t, "choice of list", 2, screening.OlderList)

@@ -23,6 +23,7 @@ const (
 	lapsedCode      evidence.ReasonCode = "screening.assessment-lapsed"
 	chronicCode     evidence.ReasonCode = "screening.flags-chronic"
 	chronicPastCode evidence.ReasonCode = "screening.flags-chronic-past"
+	followedCode    evidence.ReasonCode = "screening.flags-chronic-followed"
 	nothingCode     evidence.ReasonCode = "screening.nothing-found"
 )
 
@@ -38,6 +39,7 @@ const (
 	itsPlace      evidence.ReasonCode = ".place"
 	vigorously    evidence.ReasonCode = ".vigorous"
 	onceMore      evidence.ReasonCode = ".again"
+	lesserKind    evidence.ReasonCode = ".lesser"
 )
 
 // stageVariants are those of the stages of what is dated, from 1.
@@ -45,7 +47,7 @@ var stageVariants = [...]evidence.ReasonCode{plainly, laterOn, longAfter}
 
 // variantOf are the variants that reasons have; what is not known is no variant.
 var variantOf = map[evidence.ReasonCode]Variant{laterOn: LongAgo, longAfter: LongPast, withClearance: Agreed, lookedAtOnce: LookedAt, lookedAtOnce + laterOn: LookedAtLater, lookedAtOnce + longAfter: LookedAtPast,
-	byNewerList: ByNewerList, itsPlace: ItsPlace, vigorously: ForVigorous, onceMore: FirstReading}
+	lesserKind: Lesser, byNewerList: ByNewerList, itsPlace: ItsPlace, vigorously: ForVigorous, onceMore: FirstReading}
 
 // finding is one of a code, in one of the variants above.
 func finding(code Code, variant evidence.ReasonCode, reason evidence.Reason) Finding {
@@ -64,6 +66,7 @@ var fixedWords = evidence.Words{
 	togetherCode + unsurely: {Client: "We would like to ask a little more about your back.", Clinician: "Several signs of the spine may point to one cause, some of them unsure: settle them first."},
 	chronicCode:             {Client: "About your back, and the pain you have had for long: we look at it together when you come.", Clinician: "Signs of the spine that are pain of years and the same: look at nerves, night pain and how it goes; training goes on around the spine."},
 	chronicPastCode:         {Client: "Please mention the pain to your doctor, because of the cancer you once had; we train around your back.", Clinician: "Signs of the spine with a cancer that is neither treated nor followed: ask the doctor; training goes on around the spine. The published red flags call several signs together an urgent referral."},
+	followedCode:            {Client: "Please ask the doctor who looks after your cancer about the pain in your back; until then we practise the movements without weights.", Clinician: "Signs of the spine that are pain of years and the same, with a cancer that is treated or followed: ask the doctor who looks after it; unloaded practice around the spine until the answer. The published red flags call several signs together an urgent referral."},
 	clearanceCode:           {Clinician: "Clearance by {who} of {day}, in force until {until}, counted for {scope}, up to {intensity} effort."},
 	voidCode:                {Clinician: "Clearance by {who} of {day} not counted: {why}."},
 	restrictionCode:         {Client: "We keep to the limits that you were given.", Clinician: "Restriction by {author}, {region}, in force."},
@@ -131,12 +134,24 @@ func (e *entry) words(w evidence.Words) {
 	}
 	w[code] = evidence.Wording{Client: client.says, Clinician: rule + e.here(e.effect) + read}
 	w[code+unsurely] = evidence.Wording{Client: "We would like to ask a little more about " + client.about + ".",
-		Clinician: "Not known: " + e.meaning + ". Counts as yes until it is: " + e.effect.softened().String() + "."}
+		Clinician: "Not known: " + e.meaning + ". " + e.untilKnown()}
 	e.finerWords(w, client, rule)
 	if e.released != nil {
 		w[code+withClearance] = evidence.Wording{Client: "Your doctor has agreed about " + client.about + "; we keep to what was agreed.",
 			Clinician: upper(e.meaning) + ", with a clearance in force that names it: " + e.released.String() + "." + read}
 	}
+}
+
+// untilKnown says what an entry comes to that is not known.
+func (e *entry) untilKnown() string {
+	if e.notKnown != nil {
+		return "Until it is looked at: " + e.here(*e.notKnown)
+	}
+	text := "Counts as yes until it is: " + e.effect.softened().String() + "."
+	if e.lesser != nil {
+		text += " With nothing beside that makes it grave: " + e.here(*e.lesser)
+	}
+	return text
 }
 
 func upper(s string) string { return strings.ToUpper(s[:1]) + s[1:] }

@@ -11,6 +11,7 @@ type clientText struct {
 	after  string // that, and long ago
 	place  string // once its place is known
 	newer  string // by the newer of two lists
+	lesser string // with nothing beside that makes it grave
 }
 
 // daysGo is what every level of the frailty scale is about: a client is not told
@@ -33,7 +34,7 @@ var clientTexts = map[Code]clientText{
 	"dyspnoea_rest_or_mild_exertion":             {option: "out of breath after very little, or while you rest", about: "your breath", says: "Getting out of breath so easily deserves a look by a doctor before we begin.", known: "Your doctor knows why you get out of breath. Please ask how hard you may work; until then light, beside you, with pauses."},
 	"orthopnoea_or_pnd":                          {option: "short of breath lying flat, or woken by it", about: "your breath when lying down", says: "Please tell your doctor about the breath when lying flat or at night; we begin after that."},
 	"unusual_fatigue_or_dyspnoea_usual_activity": {option: "everyday tasks that tire or wind you more than they should", about: "how tired everyday tasks make you", says: "Everyday tasks should not tire you so; please ask your doctor why before we begin.", known: "Your doctor knows how tired you get. Please ask about weights as well; until then we take it easy, beside you."},
-	"dizziness_or_syncope":                       {option: "dizzy spells, or passing out", about: "the dizzy spells", says: "Please have the dizzy spells looked at today; until then please take it easy.", known: "Thank you for telling us about the dizzy spells. If they come back or change, please stop and say so."},
+	"dizziness_or_syncope":                       {option: "dizzy spells, or passing out", about: "the dizzy spells", says: "Please have the dizzy spells looked at today; until then please take it easy.", lesser: "Please have your doctor look at the dizzy spells before you train; it need not be today.", known: "Thank you for telling us about the dizzy spells. If they come back or change, please stop and say so."},
 	"ankle_oedema":                               {option: "both ankles swollen", about: "your ankles", says: "Swollen ankles can have many causes; please show them to your doctor first.", known: "The swelling of your ankles has been looked at. Please ask your doctor about weights; until then light, beside you."},
 	"intermittent_claudication":                  {option: "legs that cramp on a walk until you have had a rest", about: "the cramp in your legs", says: "Please ask your doctor about your legs; training often helps such a cramp later.", known: "Walking until it cramps, resting and walking on helps your legs; strength goes beside it."},
 
@@ -153,7 +154,7 @@ var clientTexts = map[Code]clientText{
 	"pain_in_many_places":                           {option: "pain in many other places too", about: "pain in many places", says: "Pain in many places is worth a talk with your doctor."},
 	"cancer_history":                                {option: "cancer, at any time in your life", about: "your earlier cancer", says: "Thank you for telling us about your earlier cancer; please mention new pains early."},
 	"severe_midline_back_pain":                      {option: "bad back pain right over the spine, better lying down", about: "pain in the middle of your back", says: "Please have the pain in the middle of your back looked at before we add weight."},
-	"spinal_deformity":                              {option: "a spine that has changed its shape", about: "the shape of your back", says: "Your back has changed its shape; please ask your doctor before we add weight."},
+	"spinal_deformity":                              {option: "a spine that has changed its shape", about: "the shape of your back", says: "Your back has changed its shape; please ask your doctor before we add weight.", lesser: "Your back has changed its shape: we look at it together, and train so that nothing presses on it."},
 	"hot_swollen_joint":                             {option: "a joint that is hot and swollen", about: "the hot, swollen joint", says: "A hot, swollen joint should be seen by a doctor today."},
 	"stroke_signs":                                  {option: "suddenly weak, crooked in the face, or unable to find or form words", about: "sudden weakness, or a change of face or speech", says: "This may be a stroke. Please call the emergency services now."},
 	"sudden_severe_headache":                        {option: "a sudden headache, worse than any before", about: "the sudden headache", says: "So sudden and bad a headache needs help at once. Please call the emergency services now."},

@@ -16,6 +16,9 @@ func (e *entry) finerWords(w evidence.Words, client clientText, rule string) {
 		w[code+lookedAtOnce] = evidence.Wording{Client: cmp.Or(client.known, thanks), Clinician: rule + "as it was looked at and has not changed, " + e.here(f.settled) + f.standing()}
 		e.datedWords(w, f.dated, code+lookedAtOnce, rule, cmp.Or(client.after, thanks), cmp.Or(client.long, thanks))
 	}
+	if e.lesser != nil {
+		w[code+lesserKind] = evidence.Wording{Client: cmp.Or(client.lesser, client.says), Clinician: rule + "with nothing beside that makes it grave, " + e.here(*e.lesser)}
+	}
 	if e.sited != nil {
 		w[code+itsPlace] = evidence.Wording{Client: cmp.Or(client.place, thanks), Clinician: rule + "work of its place alone is held, " + e.here(*e.sited)}
 	}
@@ -43,15 +46,19 @@ func (e *entry) here(f effect) string {
 
 // looks are what a physiotherapist commonly looks at (common practice).
 var looks = map[Code]string{
-	"total_knee_replacement": "how the knee bends and straightens, the gait and the thigh",
-	"total_hip_replacement":  "the abductors, the gait and the length of the legs",
-	"hip_fracture":           "the abductors, the gait, the way up from a chair and the risk of falling",
-	chronicSigns[0]:          "nerves of the legs, pain at night, what eases it and how it goes",
-	chronicSigns[1]:          "where and since when, sleep, weight, and whether a joint is hot",
-	"pelvic_heaviness":       "the pelvic floor, the breath on effort and what brings it on",
-	dizzyStanding:            "the pressure lying and after 1 and 3 minutes of standing, and the medicines",
-	dizzySpinning:            "what lying back with the head turned brings on, and the balance",
-	spineNotSeen:             "the height against what it was, and the shape of the back",
+	"total_knee_replacement":               "how the knee bends and straightens, the gait and the thigh",
+	"total_hip_replacement":                "the abductors, the gait and the length of the legs",
+	"hip_fracture":                         "the abductors, the gait, the way up from a chair and the risk of falling",
+	chronicSigns[0]:                        "nerves of the legs, pain at night, what eases it and how it goes",
+	chronicSigns[1]:                        "where and since when, sleep, weight, and whether a joint is hot",
+	"pelvic_heaviness":                     "the pelvic floor, the breath on effort and what brings it on",
+	spinalDeformity:                        "the height against what it was, the shape of the back and whether tapping it hurts",
+	vertebralFracture:                      "the height against what it was, and the shape of the back",
+	"osteoporosis_with_vertebral_fracture": "the height against what it was, and the shape of the back",
+
+	dizzyStanding: "the pressure lying and after 1 and 3 minutes of standing, and the medicines",
+	dizzySpinning: "what lying back with the head turned brings on, and the balance",
+	spineNotSeen:  "the height against what it was, and the shape of the back",
 
 	"pain_made_worse_by_training": "the movement that hurts, its load and dose, and an easier one",
 	otherPain[SpreadingPain]:      "where it goes, strength and feeling of the limb, and signs of a serious cause",

@@ -18,6 +18,7 @@ var offered = map[Code]Meanwhile{
 	glucoseHigh: WithinLimits, glucoseHighest: WithinLimits, glucoseBelowEat: WithinLimits,
 	ketonesLight: WithinLimits, sorenessLasting: WithinLimits, unwellToday: WithinLimits,
 
+	"spinal_deformity.lesser": WithinLimits, "flags-chronic-followed": UnloadedPractice,
 	"flags-chronic": WithinLimits, "flags-chronic-past": WithinLimits, dizzyStanding: WithinLimits, spineNotSeen: WithinLimits,
 	"diabetes_t1.newer-list": WithinLimits, "diabetes_t2.newer-list": WithinLimits, "diabetes.newer-list": WithinLimits, "branch.N2.newer-list": WithinLimits,
 	"intermittent_claudication.looked-at": WithinLimits, "after_mi_or_stroke.later": WithinLimits, "pacemaker.later": WithinLimits,
@@ -46,10 +47,12 @@ var offered = map[Code]Meanwhile{
 // heldTexts are what a client who is held reads in place of some of them; empty
 // where the others say enough.
 var heldTexts = map[Code]string{
-	"flags-chronic":        "About your back, and the pain you have had for long: we look at it together when you come.",
-	"flags-chronic-past":   "Please mention the pain to your doctor, because of the cancer you once had.",
-	"branch.N2.newer-list": "Please let your doctor know that you train.",
-	"branch.N1":            "", "branch.A1": "", "branch.A2": "Please tell your doctor that you train.",
+	"flags-chronic":           "About your back, and the pain you have had for long: we look at it together when you come.",
+	"flags-chronic-followed":  "Please tell the doctor who looks after your cancer about the pain in your back.",
+	"spinal_deformity.lesser": "Your back has changed its shape: we look at it together when you come.",
+	"flags-chronic-past":      "Please mention the pain to your doctor, because of the cancer you once had.",
+	"branch.N2.newer-list":    "Please let your doctor know that you train.",
+	"branch.N1":               "", "branch.A1": "", "branch.A2": "Please tell your doctor that you train.",
 	"branch.N1.looked-at": "Thank you for telling us what was looked at.", "branch.A1.looked-at": "It is good to know what was looked at.",
 	"branch.A2.looked-at": "Please let your doctor know that you train.",
 	"branch.A2.vigorous":  "Please ask your doctor before you train hard.",

@@ -10,14 +10,15 @@ import (
 
 // Why somebody is held of whom every published rule that speaks is silent.
 const (
-	byUnknown = "something that is not known, which counts as yes"
+	byUnknown = "not known, and a published rule holds who says yes"
+	byUnasked = "not known, and every published rule is silent"
 	byFlag    = "a red flag or a reading that no rule grades alone"
 	byMemory  = "a disease that a rule counts from memory alone"
 	byOwn     = "nothing but this module's own choice"
 )
 
 // whyHeld says by what somebody is held.
-func whyHeld(o screening.Outcome) string {
+func whyHeld(p screening.Profile, o screening.Outcome) string {
 	known, why := false, byOwn
 	for _, f := range o.Findings {
 		if slices.Contains(f.Reason.Facts, "screening.known-disease-recalled") && f.Known && why == byOwn {
@@ -31,10 +32,25 @@ func whyHeld(o screening.Outcome) string {
 			why = byFlag
 		}
 	}
-	if !known {
+	switch {
+	case known:
+		return why
+	case ruled(p, o.Policy):
 		return byUnknown
 	}
-	return why
+	return byUnasked
+}
+
+// ruled reports whether a published rule speaks once all that is not known is so.
+func ruled(p screening.Profile, policy screening.JoinPolicy) bool {
+	for _, l := range []*screening.Checklist{&p.Diseases, &p.Symptoms, &p.RedFlags, &p.Conditions} {
+		*l = screening.AskedFor(slices.Concat(l.Present, l.Unsure)...)
+	}
+	if p.BP == nil {
+		p.BP = &screening.BloodPressure{Systolic: 161, Diastolic: 90}
+	}
+	o, err := screening.Assess(p, policy)
+	return err == nil && o.Rules.Strictest() > screening.Silent
 }
 
 // beside prints what two policies make of the same people.

@@ -69,7 +69,7 @@ func tallied(n int, d drawing, policy screening.JoinPolicy) (*tally, error) {
 	for range n {
 		p, o, err := d.screened(policy)
 		if err == nil {
-			t.add(p.Age, o)
+			t.add(p, o)
 			err = t.untriggered(p, o)
 		}
 		if err != nil {

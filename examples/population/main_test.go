@@ -100,7 +100,7 @@ func TestCounts(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		sum.add(p.Age, o)
+		sum.add(p, o)
 		if err := sum.untriggered(p, o); err != nil {
 			t.Fatal(err)
 		}

@@ -56,11 +56,11 @@ func newTally() *tally {
 	}
 }
 
-// add takes in the outcome of one person of the given age.
-func (t *tally) add(age body.Age, o screening.Outcome) {
+// add takes in the outcome of one person.
+func (t *tally) add(p screening.Profile, o screening.Outcome) {
 	t.people++
 	t.meanwhile[o.Meanwhile]++
-	decade := min(age/10*10, 80)
+	decade := min(p.Age/10*10, 80)
 	if t.decades[decade] == nil {
 		t.decades[decade] = map[screening.Meanwhile]int{}
 	}
@@ -81,7 +81,7 @@ func (t *tally) add(age body.Age, o screening.Outcome) {
 		t.silent++
 		if o.Meanwhile > screening.WithinLimits {
 			t.silentHeld++
-			t.silentBy[whyHeld(o)]++
+			t.silentBy[whyHeld(p, o)]++
 		}
 	}
 	t.findingsOf(o)
@@ -191,7 +191,7 @@ func (k key) said() string {
 
 var variants = map[screening.Variant]string{
 	screening.LookedAt: " (looked at)", screening.LookedAtLater: " (looked at)", screening.LookedAtPast: " (looked at)", screening.LongPast: " (long past)", screening.ByNewerList: " (newer list)", screening.ItsPlace: " (its place)",
-	screening.FirstReading: " (once)", screening.LongAgo: " (long ago)", screening.Agreed: " (agreed)", screening.ForVigorous: " (hard effort wanted)"}
+	screening.FirstReading: " (once)", screening.LongAgo: " (long ago)", screening.Agreed: " (agreed)", screening.ForVigorous: " (hard effort wanted)", screening.Lesser: " (lesser)"}
 
 // kindOf says which rule or list a finding comes from.
 func kindOf(f screening.Finding) string {
@@ -216,7 +216,7 @@ const (
 
 // kindNames are of findings that stand on no list.
 var kindNames = map[screening.Code]string{
-	"N3": signs, "A3": signs, "N2": disease, "A2": disease, "flags-together": redFlags,
+	"N3": signs, "A3": signs, "N2": disease, "A2": disease, "flags-together": redFlags, "flags-chronic": redFlags, "flags-chronic-past": redFlags, "flags-chronic-followed": redFlags,
 	"N1": "branches N1 and A1", "A1": "branches N1 and A1",
 }
 

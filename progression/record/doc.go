@@ -32,6 +32,12 @@
 // Given and how long the lists were, and [Record.Replay] works it out again.
 // The end of what is asked for may be set later. Correcting an old line changes what a replay answers, and the replay says so.
 //
+// # How rules are joined
+//
+// [Given.Join] is the policy that [screening.Assess] gets. An entry keeps it as it
+// was, and replay follows that one; a record without it has the choice of package
+// screening.
+//
 // # Editions
 //
 // [Edition] names what the packages answer. It is raised by hand when answers

@@ -113,7 +113,7 @@ func (r Record) requested(l *log, day units.Day) (Plan, dose.WeekRequest, error)
 
 // screen assesses the answers, and joins the check of the day.
 func (p *Plan) screen(r Record, day units.Day) error {
-	outcome, err := screening.Assess(r.Profile)
+	outcome, err := screening.Assess(r.Profile, r.Join)
 	if err != nil {
 		return field.At("/profile", err)
 	}

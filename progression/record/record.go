@@ -34,14 +34,17 @@ type Record struct {
 
 // Given is what holds until it is changed.
 type Given struct {
-	Task      string            `json:"task"`            // what the person wants to be able to do, in their own words
-	Tasks     []choice.Task     `json:"tasks,omitempty"` // what that comes to, the most wanted first
-	Goal      guideline.Goal    `json:"goal"`
-	Profile   screening.Profile `json:"profile"` // with restrictions and clearances, and the key of the person
-	Kit       equipment.Kit     `json:"kit"`
-	Exercises []exercise.ID     `json:"exercises,omitempty"` // that are wanted; after the first visit what was asked for names them
-	Guideline guideline.ID      `json:"guideline,omitzero"`
-	BodyMass  units.Mass        `json:"body_mass,omitzero"`
+	Task    string            `json:"task"`            // what the person wants to be able to do, in their own words
+	Tasks   []choice.Task     `json:"tasks,omitempty"` // what that comes to, the most wanted first
+	Goal    guideline.Goal    `json:"goal"`
+	Profile screening.Profile `json:"profile"` // with restrictions and clearances, and the key of the person
+	// Join says how screening joins the published rules where they disagree; the zero
+	// value is the choice of package screening, as in records from before it was kept.
+	Join      screening.JoinPolicy `json:"join,omitzero"`
+	Kit       equipment.Kit        `json:"kit"`
+	Exercises []exercise.ID        `json:"exercises,omitempty"` // that are wanted; after the first visit what was asked for names them
+	Guideline guideline.ID         `json:"guideline,omitzero"`
+	BodyMass  units.Mass           `json:"body_mass,omitzero"`
 	// Own are exercises of the clinic beside those of [exercise.Standard].
 	Own []exercise.Exercise `json:"own,omitempty"`
 	// Curves are the person's own load–repetition curves, at most one for an exercise and side.

@@ -129,12 +129,22 @@ func upTo[T any](list []T, n int) []T { return list[:min(max(n, 0), len(list))] 
 
 // sameAnswer compares what a and b say: values of reasons by their text, since
 // entries of earlier days have no more of them, and not the facts, which may be found
-// for what was said without.
+// for what was said without. Editions are no answer.
 func sameAnswer(a, b Entry) bool {
-	a.Edition, b.Edition = "", ""
-	was, errA := said(a)
-	is, errB := said(b)
+	was, errA := said(a.unedited())
+	is, errB := said(b.unedited())
 	return errA == nil && errB == nil && reflect.DeepEqual(was, is)
+}
+
+// unedited returns e without its editions.
+func (e Entry) unedited() Entry {
+	e.Edition, e.Given.Join.Edition = "", 0
+	if e.Plan != nil {
+		plan := *e.Plan
+		plan.Screening.Policy.Edition = 0
+		e.Plan = &plan
+	}
+	return e
 }
 
 // said returns e as JSON has it, without the facts of reasons and with their values as

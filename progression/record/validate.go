@@ -26,6 +26,7 @@ func (r Record) read() (log, error) {
 		bad.Add("/version", field.Bad(r.Version, allowedVersion, ErrVersion))
 	}
 	bad.Add("/profile", r.Profile.Validate())
+	bad.Add("/join", r.Join.Validate())
 	before := units.Day(0)
 	for i, c := range r.Checks {
 		bad.Add(path("checks", i), c.Validate())

@@ -56,6 +56,10 @@ var changes = map[string]change{
 	},
 	"diabetes, active, no clearance": {"profile/diseases": `{"asked": true, "present": ["diabetes_t2"]}`},
 	"heart disease, active":          {"profile/diseases": `{"asked": true, "present": ["cardiac"]}`},
+	"new shape of the spine":         {"profile/red_flags": `{"asked": true, "present": ["spinal_deformity"]}`},
+	"old pain and a followed cancer": {"profile/red_flags": `{"asked": true, "present": ["cancer_history", "back_pain_not_better_at_a_month"]}`, "profile/answers": `{"cancer_active": "yes", "chronic_pain_changed": "no"}`},
+	"dizzy and new, no faint":        {"profile/symptoms": `{"asked": true, "present": ["dizziness_or_syncope"]}`, "profile/answers": `{"dizziness_faint": "no", "dizziness_new": "yes"}`},
+	"a new knee, perhaps":            {"profile/conditions": `{"asked": true, "unsure": ["total_knee_replacement"]}`},
 	"height lost":                    {"profile/red_flags": `{"asked": true, "present": ["sudden_back_pain_or_height_loss"]}`},
 	"dizzy":                          {"profile/symptoms": `{"asked": true, "present": ["dizziness_or_syncope"]}`},
 	"dizzy, with a clearance": {

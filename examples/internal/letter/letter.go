@@ -34,7 +34,7 @@ type Letter struct {
 
 // Write prints the letter. Its error is that of an assessment that cannot be made.
 func (l Letter) Write(p *page.Paper) error {
-	before, err := screening.Assess(l.Profile)
+	before, err := screening.Assess(l.Profile, l.Outcome.Policy)
 	if err != nil {
 		return err
 	}

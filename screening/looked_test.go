@@ -1,0 +1,161 @@
+package screening_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"example.org/posology/screening"
+	"example.org/posology/units/body"
+)
+
+// unsure makes a person unsure of codes on the list that holds them.
+func unsure(codes ...screening.Code) func(*screening.Profile) {
+	return func(p *screening.Profile) {
+		for _, code := range codes {
+			term, _ := screening.LookUp(code)
+			list := &p.Conditions
+			if term.Kind == screening.RedFlag {
+				list = &p.RedFlags
+			}
+			list.Unsure = append(list.Unsure, code)
+		}
+	}
+}
+
+// made is somebody well of whom some things are so.
+func made(changes ...func(*screening.Profile)) screening.Profile {
+	p := well()
+	p.Answers = map[screening.Code]screening.Answer{}
+	for _, change := range changes {
+		change(&p)
+	}
+	return p
+}
+
+// TestLookSettlesIt holds that what no published rule asks about, and a look settles,
+// holds nobody while it is not known: no looser than no, no stricter than yes, in
+// every setting, with a clearance and without.
+func TestLookSettlesIt(t *testing.T) {
+	for _, code := range []screening.Code{"total_knee_replacement", "total_hip_replacement", "vertebral_fracture", "osteoporosis_with_vertebral_fracture"} {
+		if got := assess(t, made(has(code))).Rules.Strictest(); got != screening.Silent {
+			t.Errorf("%s: a published rule speaks of it: %v", code, got)
+		}
+		for s := screening.Alone; s <= screening.InClinic; s++ {
+			for _, cleared := range []bool{false, true} {
+				for _, active := range []bool{false, true} {
+					p, q, r := made(), made(unsure(code)), made(has(code))
+					for _, one := range []*screening.Profile{&p, &q, &r} {
+						one.Setting = s
+						if active {
+							one.Activity = busy()
+						}
+						if cleared {
+							one.Clearances = []screening.Clearance{clearance(code)}
+						}
+					}
+					no, open, yes := assess(t, p), assess(t, q), assess(t, r)
+					tighter(t, string(code)+" not known", 0, no, open)
+					tighter(t, string(code)+" known", 0, open, yes)
+					if open.Route != screening.PhysioLooks || open.Meanwhile != screening.WithinLimits || !misses(open, code) {
+						t.Errorf("%s not known: %v, %v, missing %v", code, open.Route, open.Meanwhile, open.Missing)
+					}
+					if got := open.Findings[0].Exit; got.Who != screening.ThePhysio || got.With != screening.ALook || got.Ask != code {
+						t.Errorf("%s not known: the way out is %v", code, got)
+					}
+				}
+			}
+		}
+	}
+	knee, spine := assess(t, made(unsure("total_knee_replacement"))).Limits, assess(t, made(unsure("vertebral_fracture"))).Limits
+	if !knee.LowImpact || !spine.LowImpact || !spine.TechniqueFirst || spine.LeastCount != 8 || !spine.Avoid.Has(body.LoadedSpinalFlex) {
+		t.Errorf("limits until then: %+v, %+v", knee, spine)
+	}
+	// What a published rule asks about holds as its yes does.
+	for _, code := range []screening.Code{"decompensated_hf", "low_functional_capacity", "recent_fracture", "end_stage_illness"} {
+		if open, yes := assess(t, made(unsure(code))), assess(t, made(has(code))); open.Meanwhile != yes.Meanwhile || yes.Rules.Strictest() == screening.Silent {
+			t.Errorf("%s: %v not known, %v present", code, open.Meanwhile, yes.Meanwhile)
+		}
+	}
+}
+
+// TestShapeAlone holds that a new shape of the spine by itself is looked at, since one
+// sign says little (Finucane 2020), and holds with anything that breaks bones.
+func TestShapeAlone(t *testing.T) {
+	const shape = "spinal_deformity"
+	alone := assess(t, made(has(shape)))
+	expect(t, alone, screening.PhysioLooks, screening.WithinLimits)
+	if o := assess(t, made(unsure(shape))); o.Meanwhile != screening.WithinLimits || !alone.Limits.AsTightAs(o.Limits) {
+		t.Errorf("not known: %v", o.Meanwhile)
+	}
+	for _, d := range []body.Demand{body.SpinalCompression, body.LoadedSpinalFlex, body.SpinalTwist, body.PickUpFromFloor, body.Overhead, body.Impact, body.FastMovement} {
+		if !alone.Limits.Avoid.Has(d) {
+			t.Errorf("%v is not avoided", d)
+		}
+	}
+	fell := func(p *screening.Profile) {
+		p.Falls = &screening.FallsScreen{Fell: screening.Yes, Unsteady: screening.No, Afraid: screening.No}
+	}
+	wrist := func(p *screening.Profile) {
+		p.Events = append(p.Events, screening.Event{Code: "fracture", Day: visit - 40, Region: body.WristHand})
+	}
+	for name, beside := range map[string]func(*screening.Profile){
+		"osteoporosis": has("osteoporosis"), "not known": unsure("osteoporosis"), "an old break": has("vertebral_fracture"), "a broken hip": has("hip_fracture"),
+		"a fracture": has("recent_fracture"), "a broken wrist": wrist, "a fall": fell, "a fall told as an event": ago("fall", 40),
+	} {
+		if o := assess(t, made(has(shape), beside)); o.Route < screening.AskFirst || o.Meanwhile < screening.UnloadedPractice || !o.Limits.AsTightAs(alone.Limits) {
+			t.Errorf("%s: %v, %v", name, o.Route, o.Meanwhile)
+		}
+	}
+	expect(t, assess(t, made(has(shape, "severe_midline_back_pain"))), screening.SameDay, screening.Nothing)
+}
+
+// TestDizzyWithoutFaint holds that new spells without a faint wait for a doctor, as
+// ACSM 2015 asks, and that only a faint, or one not ruled out, is seen the same day.
+func TestDizzyWithoutFaint(t *testing.T) {
+	const dizzy = "dizziness_or_syncope"
+	for _, active := range []bool{false, true} {
+		for _, is := range []screening.Answer{screening.Yes, screening.Unknown} {
+			p := made(has(dizzy), no("dizziness_faint", "dizziness_on_standing", "dizziness_spinning"), says(is, []screening.Code{"dizziness_new"}))
+			if active {
+				p.Activity = busy()
+			}
+			o := assess(t, p)
+			expect(t, o, screening.AskFirst, screening.Nothing)
+			i := slices.IndexFunc(o.Findings, func(f screening.Finding) bool { return f.Code == dizzy })
+			if f := o.Findings[i]; f.Variant != screening.Lesser || f.Meanwhile != screening.Nothing || strings.Contains(screening.Words().Client(f.Reason), "today;") {
+				t.Errorf("%v, %q", f.Variant, screening.Words().Client(f.Reason))
+			}
+			for _, faint := range []screening.Answer{screening.Yes, screening.Unknown} {
+				p.Answers["dizziness_faint"] = faint
+				expect(t, assess(t, p), screening.SameDay, screening.Nothing)
+			}
+		}
+	}
+}
+
+// TestOldPainWithCancer holds that pain of years and the same is asked about with any
+// cancer and stops with none, and that new pain, or any other sign, stops.
+func TestOldPainWithCancer(t *testing.T) {
+	for _, pain := range []screening.Code{"back_pain_not_better_at_a_month", "pain_in_many_places"} {
+		for answer, want := range map[screening.Answer]screening.Meanwhile{screening.No: screening.WithinLimits, screening.Unknown: screening.UnloadedPractice, screening.Yes: screening.UnloadedPractice} {
+			followed := says(answer, []screening.Code{"cancer_active"})
+			o := assess(t, made(has("cancer_history", pain), no("chronic_pain_changed"), followed))
+			expect(t, o, screening.AskFirst, want)
+			if !o.Limits.Avoid.Has(body.LoadedSpinalFlex) || !o.Limits.Avoid.Has(body.SpinalTwist) || !o.Limits.Avoid.Has(body.PickUpFromFloor) {
+				t.Errorf("%s: the spine is not spared: %v", pain, o.Limits.Avoid)
+			}
+			if o.Rules.RedFlags != screening.UrgentReferral { // the rule's own answer, which stands beside
+				t.Errorf("%s: the rule says %v", pain, o.Rules.RedFlags)
+			}
+			for _, changed := range []screening.Answer{screening.Yes, screening.Unknown} {
+				expect(t, assess(t, made(has("cancer_history", pain), followed, says(changed, []screening.Code{"chronic_pain_changed"}))), screening.SameDay, screening.Nothing)
+			}
+			more := assess(t, made(has("cancer_history", pain, "unexplained_weight_loss"), no("chronic_pain_changed"), followed))
+			expect(t, more, screening.SameDay, screening.Nothing)
+			tighter(t, "a further sign", 0, o, more)
+		}
+	}
+	perhaps := assess(t, made(has("pain_in_many_places", "back_pain_not_better_at_a_month"), unsure("cancer_history"), no("chronic_pain_changed")))
+	expect(t, perhaps, screening.AskFirst, screening.UnloadedPractice)
+}
