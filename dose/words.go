@@ -84,6 +84,10 @@ var words = evidence.Words{
 	"dose.count-limit":     {Clinician: "Screening asks for sets of at least {least} repetitions."},
 	"dose.reserve-limit":   {Clinician: "Screening asks for at least {reserve} repetitions in reserve."},
 	"dose.tempo":           {Clinician: fmt.Sprintf("%s seconds down, %s seconds up.", begin(spelt(int(tempo.Lowering))), spelt(int(tempo.Lifting)))},
+	"dose.tempo-fast": {
+		Client:    "Lift as fast as you can with the weight under control, and lower it slowly. Once it goes up clearly slower than the first time, the set is over, however many you have done.",
+		Clinician: fmt.Sprintf("Up as fast as can be controlled, %s seconds down. How likely the count is to be reached does not decide here: a set ends with a rise a fifth slower than its first.", spelt(int(fastTempo.Lowering))),
+	},
 	"dose.without-load":    {Clinician: "Without load: the body alone."},
 	"dose.fraction-limit":  {Clinician: "Screening limits the load to {most} of 1RM."},
 	"dose.bound":           {Clinician: "The exercise that this one replaces allows {most} per implement."},

@@ -76,6 +76,7 @@ type Asked struct {
 	Uncounted bool         `json:"uncounted,omitzero"`
 	Lowering  float64      `json:"lowering,omitzero"` // seconds, where longer than usual
 	Pausing   float64      `json:"pausing,omitzero"`  // likewise
+	Fast      bool         `json:"fast,omitzero"`     // up as fast as can be controlled
 	Finding   *dose.Search `json:"finding,omitempty"` // the load was being looked for
 }
 
