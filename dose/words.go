@@ -81,9 +81,9 @@ var words = evidence.Words{
 		Client:    "We keep it lighter this time.",
 		Clinician: "Lighter: at most the last completed load, {fewer} set fewer, {more} more in reserve.",
 	},
-	"dose.count-limit":     {Clinician: "Screening asks for sets of at least {least} repetitions."},
-	"dose.reserve-limit":   {Clinician: "Screening asks for at least {reserve} repetitions in reserve."},
-	"dose.tempo":           {Clinician: fmt.Sprintf("%s seconds down, %s seconds up.", begin(spelt(int(tempo.Lowering))), spelt(int(tempo.Lifting)))},
+	"dose.count-limit":   {Clinician: "Screening asks for sets of at least {least} repetitions."},
+	"dose.reserve-limit": {Clinician: "Screening asks for at least {reserve} repetitions in reserve."},
+	"dose.tempo":         {Clinician: fmt.Sprintf("%s seconds down, %s seconds up.", begin(spelt(int(tempo.Lowering))), spelt(int(tempo.Lifting)))},
 	"dose.tempo-fast": {
 		Client:    "Lift as fast as you can with the weight under control, and lower it slowly. Once it goes up clearly slower than the first time, the set is over, however many you have done.",
 		Clinician: fmt.Sprintf("Up as fast as can be controlled, %s seconds down. How likely the count is to be reached does not decide here: a set ends with a rise a fifth slower than its first.", spelt(int(fastTempo.Lowering))),

@@ -31,7 +31,7 @@ func clientPaper(w io.Writer, r record.Review) error {
 		p.Line("- %s", page.Day(d))
 	}
 	clientItems(p, r)
-	if len(r.Coming.Beside) > 0 {
+	if len(r.Coming.Beside) > 0 && r.Coming.Begun {
 		p.Heading("Beside the lifting")
 		p.Say("", "This is where one begins. If we have shown you a later step, ask us before you go on with it.")
 	}

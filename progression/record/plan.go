@@ -1,6 +1,7 @@
 package record
 
 import (
+	"cmp"
 	"errors"
 
 	"example.org/posology/dose"
@@ -94,7 +95,7 @@ func (r Record) plan(l *log, day units.Day) (Plan, dose.WeekRequest, error) {
 }
 
 // inRequest is where the fields of a request for a week stand in the record.
-var inRequest = moves{"/performed": "/tests", "/screening": "/profile", "/screening/who": "/profile"}
+var inRequest = moves{"/known": "/beside", "/performed": "/tests", "/screening": "/profile", "/screening/who": "/profile"}
 
 // requested screens and estimates, and returns what is asked of the planner.
 func (r Record) requested(l *log, day units.Day) (Plan, dose.WeekRequest, error) {
@@ -200,18 +201,20 @@ func ofBeside(list []beside.Item, barred []beside.Barred) []evidence.Reason {
 	return all
 }
 
-// known is what work beside lifting goes by: the minutes of a week that were told.
+// known is what work beside lifting goes by: what was kept of it, and for the minutes
+// of a week that it lacks those that the activity tells.
 func (r Record) known() beside.Known {
-	a := r.Profile.Activity
+	k, a := r.Beside, r.Profile.Activity
 	if a == nil {
-		return beside.Known{}
+		return k
 	}
-	minutes, none := a.DaysPerWeek*a.Minutes, 0
+	brisk, easy := 0, 0
 	switch {
 	case a.Intensity >= screening.Moderate:
-		return beside.Known{Brisk: &minutes, Easy: &none}
+		brisk = a.DaysPerWeek * a.Minutes
 	case a.Intensity == screening.Light:
-		return beside.Known{Brisk: &none, Easy: &minutes}
+		easy = a.DaysPerWeek * a.Minutes
 	}
-	return beside.Known{Brisk: &none, Easy: &none}
+	k.Brisk, k.Easy = cmp.Or(k.Brisk, &brisk), cmp.Or(k.Easy, &easy)
+	return k
 }

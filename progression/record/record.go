@@ -2,6 +2,7 @@ package record
 
 import (
 	"example.org/posology/dose"
+	"example.org/posology/dose/beside"
 	"example.org/posology/dose/choice"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
@@ -46,6 +47,12 @@ type Given struct {
 	Own []exercise.Exercise `json:"own,omitempty"`
 	// Curves are the person's own load–repetition curves, at most one for an exercise and side.
 	Curves []StoredCurve `json:"curves,omitempty"`
+
+	// Beside is what work beside lifting goes by: the stances that were held, answers of
+	// spine and pelvic floor, and in InForce the steps reached ([beside.Item.Place]).
+	// Minutes that are not given there are those of the profile's activity. Not given:
+	// not kept.
+	Beside beside.Known `json:"beside,omitzero"`
 
 	// The plan in force: the days of its first week, which repeats; minutes of a
 	// session, 0 if not limited; its phase, zero by training status; and its first

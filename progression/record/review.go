@@ -40,7 +40,8 @@ type Review struct {
 type Coming struct {
 	Days   []units.Day   `json:"days"`
 	Dates  dose.Dates    `json:"dates"`
-	Beside []beside.Item `json:"beside,omitempty"` // as it is begun: a record does not keep the step reached
+	Beside []beside.Item `json:"beside,omitempty"` // from the steps that the record keeps, else as it is begun
+	Begun  bool          `json:"begun,omitzero"`   // all of Beside is as it is begun, since the record keeps no step
 	// NotBeside is what of it is not begun.
 	NotBeside []beside.Barred   `json:"not_beside,omitempty"`
 	Reasons   []evidence.Reason `json:"reasons,omitempty"`
@@ -133,6 +134,7 @@ func (r Record) coming(re Review, w *dose.Week) *Coming {
 		return nil
 	}
 	c := &Coming{Dates: r.renewed(re.InForce, *w), Beside: w.Beside, NotBeside: w.NotBeside, Reasons: w.Reasons}
+	c.Begun = len(r.Beside.InForce) == 0
 	for _, s := range w.Sessions {
 		c.Days = append(c.Days, s.Day)
 	}

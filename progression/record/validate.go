@@ -34,6 +34,7 @@ func (r Record) read() (log, error) {
 	}
 	bad.Add("/kit", r.Kit.Validate())
 	bad.Add("/policy", r.Policy.Validate())
+	bad.Add("/beside", r.Beside.Validate())
 	if r.BodyMass < 0 {
 		bad.Add("/body_mass", field.Bad(r.BodyMass, "0 kg or more", field.ErrOutOfRange))
 	}
