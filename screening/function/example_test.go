@@ -46,6 +46,15 @@ func ExampleChangeBetween() {
 	// You did clearly better than last time. Well done.
 }
 
+// With arms first and by the protocol now: further, though no number says by how much.
+func ExampleHowDone_Order() {
+	fmt.Println(function.Done.Order(function.UsedArms), function.Unable.Order(function.UsedArms))
+	fmt.Printf("%q\n", function.Refused.Order(function.Done))
+	// Output:
+	// better worse
+	// ""
+}
+
 // The parts of the battery (Guralnik 1994), the walk over 4 m.
 func ExampleBattery_Score() {
 	held := func(seconds string) function.Stand {
