@@ -245,38 +245,52 @@ func said(t *testing.T, l *evidence.Ledger, why evidence.Reason) {
 	}
 }
 
-// Each task is tested: norm and change are those of package function for the person,
-// or it is said that none is held.
+// Each task is tested: norm and change are those of package function for the person, of
+// either sex and any age, or it is said that none is held.
 func TestChecks(t *testing.T) {
 	for _, r := range everyRequest() {
-		c := choice.Choose(r)
-		if len(c.Tests) == 0 {
-			t.Errorf("%s: no test", name(r))
+		checkTests(t, r)
+		if r.Goal != guideline.Strength || r.Screening.Setting != screening.InGroup {
+			continue // neither decides on norms
 		}
-		for _, k := range c.Tests {
-			if (k.Test == 0) == (k.Trial == 0) || len(k.Reasons) < 2 {
-				t.Errorf("%s: %v", name(r), k)
-				continue
+		for _, sex := range []body.Sex{0, body.Female, body.Male} {
+			for age := body.Age(50); age <= 100; age += 5 {
+				r.Screening.Who.Sex, r.Screening.Who.Age = sex, age
+				checkTests(t, r)
 			}
-			says := func(code evidence.ReasonCode) bool {
-				return slices.ContainsFunc(k.Reasons, func(why evidence.Reason) bool { return why.Code == code })
+		}
+	}
+}
+
+func checkTests(t *testing.T, r choice.Wish) {
+	t.Helper()
+	c, who := choice.Choose(r), r.Screening.Who
+	if len(c.Tests) == 0 {
+		t.Errorf("%s: no test", name(r))
+	}
+	for _, k := range c.Tests {
+		if (k.Test == 0) == (k.Trial == 0) || len(k.Reasons) < 2 {
+			t.Errorf("%s: %v", name(r), k)
+			continue
+		}
+		says := func(code evidence.ReasonCode) bool {
+			return slices.ContainsFunc(k.Reasons, func(why evidence.Reason) bool { return why.Code == code })
+		}
+		norm, change, none := says("choice.norm") || says("choice.stair-norm"), says("choice.change"), says("choice.none-held")
+		if says("choice.norm") != (len(k.Norms) > 0) || norm == (says("choice.no-norm") || none) {
+			t.Errorf("%s: %s, %d norms: %v", name(r), k.Test, len(k.Norms), k.Reasons)
+		}
+		if change != (len(k.Changes) > 0) || change == (says("choice.no-change") || none) {
+			t.Errorf("%s: %s, %d changes: %v", name(r), k.Test, len(k.Changes), k.Reasons)
+		}
+		for _, n := range k.Changes {
+			if n.Sex == 0 && slices.ContainsFunc(k.Changes, func(o function.Norm) bool { return o.Source == n.Source && o.Sex != 0 }) {
+				t.Errorf("%s: %s beside the figure of the sex, which decides", k.Test, n.Fact)
 			}
-			norm, change, none := says("choice.norm") || says("choice.stair-norm"), says("choice.change"), says("choice.none-held")
-			if says("choice.norm") != (len(k.Norms) > 0) || norm == (says("choice.no-norm") || none) {
-				t.Errorf("%s: %s, %d norms: %v", name(r), k.Test, len(k.Norms), k.Reasons)
-			}
-			if change != (len(k.Changes) > 0) || change == (says("choice.no-change") || none) {
-				t.Errorf("%s: %s, %d changes: %v", name(r), k.Test, len(k.Changes), k.Reasons)
-			}
-			for _, n := range k.Changes {
-				if n.Sex == 0 && slices.ContainsFunc(k.Changes, func(o function.Norm) bool { return o.Source == n.Source && o.Sex != 0 }) {
-					t.Errorf("%s: %s beside the figure of the sex, which decides", k.Test, n.Fact)
-				}
-			}
-			for _, n := range slices.Concat(k.Norms, k.Changes) {
-				if n.Measure != k.Test.Measure() || n.Sex != 0 && n.Sex != body.Female || !n.Ages.Contains(72) {
-					t.Errorf("%s: the norm %s is for others", k.Test, n.Fact)
-				}
+		}
+		for _, n := range slices.Concat(k.Norms, k.Changes) {
+			if n.Measure != k.Test.Measure() || n.Sex != 0 && n.Sex != who.Sex || !n.Ages.Contains(who.Age) {
+				t.Errorf("%s: the norm %s is for others", k.Test, n.Fact)
 			}
 		}
 	}

@@ -21,6 +21,7 @@ const (
 	factGoalBone       evidence.FactID = "choice.goal-bone"
 	factTests          evidence.FactID = "choice.tests"
 	factOwnValue       evidence.FactID = "choice.own-value"
+	factAlike          evidence.FactID = "function.change.alike" // of package function
 	factStairTimes     evidence.FactID = "choice.stair-times"
 	factHipWeaker      evidence.FactID = "choice.hip-weaker"
 	factHipPress       evidence.FactID = "choice.hip-press-and-abduction"

@@ -28,7 +28,20 @@ const (
 	codeStairNorm  evidence.ReasonCode = "choice.stair-norm"
 	codeChange     evidence.ReasonCode = "choice.change"
 	codeNoChange   evidence.ReasonCode = "choice.no-change"
+
+	codeUntested     evidence.ReasonCode = "choice.untested"
+	codeOnce         evidence.ReasonCode = "choice.result"
+	codeOnceOther    evidence.ReasonCode = "choice.result-no-number"
+	codeResults      evidence.ReasonCode = "choice.results"
+	codeResultsOther evidence.ReasonCode = "choice.results-no-number"
+	codeNotAlike     evidence.ReasonCode = "choice.not-alike"
+	codeAgainst      evidence.ReasonCode = "choice.against-norms"
+	codeTrialChange  evidence.ReasonCode = "choice.trial-change"
+	codeTrialOrder   evidence.ReasonCode = "choice.trial-order"
 )
+
+// noNumber are the codes where one of the results is no number: a client does not read those.
+var noNumber = map[evidence.ReasonCode]evidence.ReasonCode{codeOnce: codeOnceOther, codeResults: codeResultsOther}
 
 // Words returns what this package's reasons say. It is made once.
 func Words() evidence.Lexicon { return lexicon() }
@@ -75,5 +88,22 @@ var words = evidence.Words{
 	codeNoNorm:    {Clinician: "{test}: no norm is held for this person; their own earlier result is what it is held against."},
 	codeStairNorm: {Clinician: "Over 3 steps as fast as is safe, people of this sex and age took {up} s up and {down} s down on average; other stairs have no norm."},
 	codeChange:    {Clinician: "{test}: what a change has to be above to be more than noise: {figures}."},
-	codeNoChange:  {Clinician: "{test}: no detectable change is held for this person; none is called real."},
+
+	codeUntested: {Clinician: "{test}: no result is kept yet. It belongs to the start and to each review."},
+	codeOnce: {
+		Client:    "{test}: {last} on {day}.",
+		Clinician: "{test}: {last} on {day}; no earlier result that it is held against.",
+	},
+	codeOnceOther: {Clinician: "{test}: {last} on {day}; no earlier result that it is held against."},
+	codeResults: {
+		Client:    "{test}: {first} on {from}, {last} on {day}.",
+		Clinician: "{test}: {first} on {from}, {last} on {day}.",
+	},
+	codeResultsOther: {Clinician: "{test}: {first} on {from}, {last} on {day}."},
+	codeNotAlike:     {Clinician: "{test}: the earlier results were not made like that of {day} (hand, protocol, trials or count of tries), and are not compared with it."},
+	codeAgainst:      {Clinician: "{test}, {last}, beside what was printed for this sex and age: {answers}."},
+	codeTrialChange:  {Clinician: "{test}: a difference of {difference} ({direction}). No detectable change is held for it, and none is called real."},
+	codeTrialOrder:   {Clinician: "{test}: {before} before, {after} now ({direction}). Without two numbers no difference is said; both are findings in themselves."},
+
+	codeNoChange: {Clinician: "{test}: no detectable change is held for this person; none is called real."},
 }

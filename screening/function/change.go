@@ -46,7 +46,7 @@ type Yardstick struct {
 // A ChangeAnswer says whether two results of a test differ by more than noise. It is
 // about the measurement: it permits no load, and tells nobody how they respond.
 type ChangeAnswer struct {
-	Test       Test           `json:"test"`
+	Test       Test           `json:"test,omitzero"`
 	Shown      Shown          `json:"shown"`
 	Direction  Position       `json:"direction,omitzero"`  // [Better], [Worse] or [Equal] than before; without two scores by [HowDone.Order]
 	Difference Amount         `json:"difference,omitzero"` // after − before, in the unit of the score
