@@ -3,6 +3,7 @@ package record
 import (
 	"cmp"
 	"errors"
+	"slices"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/beside"
@@ -25,6 +26,7 @@ type Plan struct {
 	Profile   screening.Profile `json:"profile"`         // as it was answered
 	Today     *screening.Check  `json:"today,omitempty"` // the day's check, if there was one
 	Screening screening.Outcome `json:"screening"`
+	Tested    []choice.Tested   `json:"tested,omitempty"` // what came of the tests of function; none where there are no results
 	Estimates []onerm.Estimate  `json:"estimates,omitempty"`
 	Refused   []Refusal         `json:"refused,omitempty"`
 	Week      *dose.Week        `json:"week,omitempty"` // nil where there is a stop
@@ -106,10 +108,25 @@ func (r Record) requested(l *log, day units.Day) (Plan, dose.WeekRequest, error)
 	if err := p.estimate(r, l); err != nil {
 		return Plan{}, dose.WeekRequest{}, err
 	}
+	if len(r.Function) > 0 {
+		p.Tested = r.tested(r.tests(p.Screening), p.Screening, day)
+	}
 	return p, dose.WeekRequest{
 		Day: day, Seen: r.Seen, Screening: p.Screening, Goal: r.Goal, Phase: r.Phase, Exercises: r.Exercises, Estimates: p.Estimates, Performed: r.Tests, Kit: l.kit, Guideline: r.Guideline,
 		Known: r.known(), Days: r.Days, Minutes: r.Minutes, Task: r.Task, Tasks: r.Tasks, Catalogue: l.catalogue,
 	}, nil
+}
+
+// tests chooses the tests of function, whatever exercises are chosen.
+func (r Record) tests(o screening.Outcome) choice.Chosen {
+	return choice.Choose(choice.Wish{Tasks: r.Tasks, Goal: r.Goal, Screening: o, Named: true})
+}
+
+// tested puts the results up to a day beside the tests that are chosen for the person.
+func (r Record) tested(of choice.Chosen, o screening.Outcome, day units.Day) []choice.Tested {
+	known := slices.DeleteFunc(slices.Clone(r.Function), func(t choice.Tried) bool { return t.Day > day })
+	tested, _ := of.Results(known, o.Who) // the record is valid
+	return tested
 }
 
 // screen assesses the answers, and joins the check of the day.
@@ -150,7 +167,7 @@ func (p *Plan) estimate(r Record, l *log) error {
 
 // Reasons returns the reasons of the whole plan, in order.
 func (p Plan) Reasons() []evidence.Reason {
-	all := ofOutcome(p.Screening)
+	all := append(ofOutcome(p.Screening), ofTested(p.Tested)...)
 	for _, e := range p.Estimates {
 		all = append(all, e.Reasons...)
 	}
@@ -178,6 +195,14 @@ func ofOutcome(o screening.Outcome) []evidence.Reason {
 	}
 	for _, q := range o.Missing {
 		all = append(all, q.Reason)
+	}
+	return all
+}
+
+func ofTested(list []choice.Tested) []evidence.Reason {
+	var all []evidence.Reason
+	for _, t := range list {
+		all = append(all, t.Reasons...)
 	}
 	return all
 }

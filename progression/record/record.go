@@ -24,13 +24,15 @@ type Record struct {
 	Client  string `json:"client"`  // how the papers call the person
 	Given
 
-	Checks  []screening.Check `json:"checks,omitempty"`  // of days, at most one each
-	Tests   []setlog.Set      `json:"tests,omitempty"`   // submaximal test sets
-	Seen    []dose.Seen       `json:"seen,omitempty"`    // who saw the technique of which exercise, and when
-	Asked   []Asked           `json:"asked,omitempty"`   // what was asked for; each line holds until the next of its exercise
-	Visits  []TrainingDay     `json:"visits,omitempty"`  // one for each day of training
-	Done    []setlog.Set      `json:"done,omitempty"`    // the sets of the visits
-	Entries []Entry           `json:"entries,omitempty"` // what was decided, to be worked out again
+	Checks []screening.Check `json:"checks,omitempty"` // of days, at most one each
+	Tests  []setlog.Set      `json:"tests,omitempty"`  // submaximal test sets
+	// Function are tests of function and trials of tasks, as they went.
+	Function []choice.Tried `json:"function,omitempty"`
+	Seen     []dose.Seen    `json:"seen,omitempty"`    // who saw the technique of which exercise, and when
+	Asked    []Asked        `json:"asked,omitempty"`   // what was asked for; each line holds until the next of its exercise
+	Visits   []TrainingDay  `json:"visits,omitempty"`  // one for each day of training
+	Done     []setlog.Set   `json:"done,omitempty"`    // the sets of the visits
+	Entries  []Entry        `json:"entries,omitempty"` // what was decided, to be worked out again
 }
 
 // Given is what holds until it is changed.
