@@ -96,7 +96,7 @@ func resultsOf(list []Tried, who body.Person) Tested {
 	return t
 }
 
-// say tells the results themselves; a client reads those that are numbers.
+// say tells the results themselves.
 func (t *Tested) say(several bool) {
 	name, last := t.Last.name(), t.Last
 	result := []evidence.Arg{evidence.Text("last", last.text()), evidence.Day("day", last.Day)}
@@ -105,8 +105,8 @@ func (t *Tested) say(several bool) {
 		code = codeResults
 		result = append(result, evidence.Text("first", t.First.text()), evidence.Day("from", t.First.Day))
 	}
-	if last.How != function.Done || t.First != nil && t.First.How != function.Done {
-		code = noNumber[code]
+	if last.How != function.Done || t.First != nil && t.First.How != function.Done || last.Value.Unit() == function.Kilograms {
+		code = ofFile[code]
 	}
 	t.Reasons = append(t.Reasons, because(code, name, factTests).With(result...))
 	if several && t.First == nil {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.org/posology/screening/function"
+	"example.org/posology/units/body"
 	"example.org/posology/units/field"
 )
 
@@ -97,13 +98,13 @@ func (t Tried) checkValue(row trialRow) error {
 	return nil
 }
 
-// name is what was tried, with the side where one was.
+// name is what was tried, with the side where it was one of two.
 func (t Tried) name() string {
 	name := t.Test.String()
 	if t.Trial != 0 {
 		name = t.Trial.String()
 	}
-	if t.Side != 0 {
+	if t.Side == body.Left || t.Side == body.Right {
 		name += ", " + t.Side.String()
 	}
 	return name

@@ -29,19 +29,20 @@ const (
 	codeChange     evidence.ReasonCode = "choice.change"
 	codeNoChange   evidence.ReasonCode = "choice.no-change"
 
-	codeUntested     evidence.ReasonCode = "choice.untested"
-	codeOnce         evidence.ReasonCode = "choice.result"
-	codeOnceOther    evidence.ReasonCode = "choice.result-no-number"
-	codeResults      evidence.ReasonCode = "choice.results"
-	codeResultsOther evidence.ReasonCode = "choice.results-no-number"
-	codeNotAlike     evidence.ReasonCode = "choice.not-alike"
-	codeAgainst      evidence.ReasonCode = "choice.against-norms"
-	codeTrialChange  evidence.ReasonCode = "choice.trial-change"
-	codeTrialOrder   evidence.ReasonCode = "choice.trial-order"
+	codeUntested      evidence.ReasonCode = "choice.untested"
+	codeOnce          evidence.ReasonCode = "choice.result"
+	codeOnceOfFile    evidence.ReasonCode = "choice.result-for-file"
+	codeResults       evidence.ReasonCode = "choice.results"
+	codeResultsOfFile evidence.ReasonCode = "choice.results-for-file"
+	codeNotAlike      evidence.ReasonCode = "choice.not-alike"
+	codeAgainst       evidence.ReasonCode = "choice.against-norms"
+	codeTrialChange   evidence.ReasonCode = "choice.trial-change"
+	codeTrialOrder    evidence.ReasonCode = "choice.trial-order"
 )
 
-// noNumber are the codes where one of the results is no number: a client does not read those.
-var noNumber = map[evidence.ReasonCode]evidence.ReasonCode{codeOnce: codeOnceOther, codeResults: codeResultsOther}
+// ofFile are the codes of results that a client does not read: what is no number, and
+// kilograms, which would be read as a weight to take.
+var ofFile = map[evidence.ReasonCode]evidence.ReasonCode{codeOnce: codeOnceOfFile, codeResults: codeResultsOfFile}
 
 // Words returns what this package's reasons say. It is made once.
 func Words() evidence.Lexicon { return lexicon() }
@@ -94,16 +95,16 @@ var words = evidence.Words{
 		Client:    "{test}: {last} on {day}.",
 		Clinician: "{test}: {last} on {day}; no earlier result that it is held against.",
 	},
-	codeOnceOther: {Clinician: "{test}: {last} on {day}; no earlier result that it is held against."},
+	codeOnceOfFile: {Clinician: "{test}: {last} on {day}; no earlier result that it is held against."},
 	codeResults: {
 		Client:    "{test}: {first} on {from}, {last} on {day}.",
 		Clinician: "{test}: {first} on {from}, {last} on {day}.",
 	},
-	codeResultsOther: {Clinician: "{test}: {first} on {from}, {last} on {day}."},
-	codeNotAlike:     {Clinician: "{test}: the earlier results were not made like that of {day} (hand, protocol, trials or count of tries), and are not compared with it."},
-	codeAgainst:      {Clinician: "{test}, {last}, beside what was printed for this sex and age: {answers}."},
-	codeTrialChange:  {Clinician: "{test}: a difference of {difference} ({direction}). No detectable change is held for it, and none is called real."},
-	codeTrialOrder:   {Clinician: "{test}: {before} before, {after} now ({direction}). Without two numbers no difference is said; both are findings in themselves."},
+	codeResultsOfFile: {Clinician: "{test}: {first} on {from}, {last} on {day}."},
+	codeNotAlike:      {Clinician: "{test}: the earlier results were not made like that of {day} (hand, protocol, trials or count of tries), and are not compared with it."},
+	codeAgainst:       {Clinician: "{test}, {last}, beside what was printed for this sex and age: {answers}."},
+	codeTrialChange:   {Clinician: "{test}: a difference of {difference} ({direction}). No detectable change is held for it, and none is called real."},
+	codeTrialOrder:    {Clinician: "{test}: {before} before, {after} now ({direction}). Without two numbers no difference is said; both are findings in themselves."},
 
 	codeNoChange: {Clinician: "{test}: no detectable change is held for this person; none is called real."},
 }

@@ -36,6 +36,7 @@ func clientPaper(w io.Writer, r record.Review) error {
 		p.Say("", "This is where one begins. If we have shown you a later step, ask us before you go on with it.")
 	}
 	p.ClientBeside(r.Coming.Beside, r.Coming.NotBeside)
+	p.ClientTests(r.Tested)
 	p.Heading("Good to know")
 	p.Clients("- ", r.Coming.Reasons)
 	p.Say("- ", "We look at all of this together again by "+page.Day(r.Coming.Dates.Review)+".")

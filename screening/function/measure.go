@@ -8,7 +8,8 @@ import (
 
 // Measure is what a published figure is about. The walks share one, usual gait
 // speed, unless a figure names its course; the battery has one for each part.
-// Those of which there is no test here have a text and no name.
+// Those of which there is no test here have a text alone: "gait_speed_max", "asmi_dxa",
+// "asm_dxa", "calf_circumference" and "walk_400m".
 type Measure uint8
 
 // Measures.
