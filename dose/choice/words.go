@@ -11,6 +11,7 @@ import (
 const (
 	codeMade       evidence.ReasonCode = "choice.made"
 	codeFew        evidence.ReasonCode = "choice.few"
+	codeFewFrail   evidence.ReasonCode = "choice.few-frail"
 	codeLeft       evidence.ReasonCode = "choice.left"
 	codeForTask    evidence.ReasonCode = "choice.for-task"
 	codeForConcern evidence.ReasonCode = "choice.for-concern"
@@ -54,6 +55,10 @@ var words = evidence.Words{
 	codeFew: {
 		Client:    "We keep it to a few exercises, so that they fit into your week.",
 		Clinician: "Comes little: {n} exercises, with one of the legs, a pull and a push among them.",
+	},
+	codeFewFrail: {
+		Client:    "We keep it to a few exercises, so that there is strength left for the balance work and for your day.",
+		Clinician: "In frailty {n} exercises: rise, pull, hinge, push, calf and side of the hip, then what is wanted most. Shin, trunk and cuff of the shoulder may be left to the balance work and to the pull. Published rows name 8 to 10 for older people; balance work of the same days comes on top here. More are added as the sessions go well.",
 	},
 	codeLeft: {Clinician: "Not taken, since the list is long enough: {exercises}."},
 
