@@ -290,6 +290,35 @@ func TestChecks(t *testing.T) {
 	}
 }
 
+// The tests that a finding speaks for, such as grip with osteoarthritis of the hand
+// (collection of evidence, tests by condition), are among those of the person, each once.
+func TestTestsOfFindings(t *testing.T) {
+	favoured := 0
+	for term := range screening.Codes() {
+		r := choice.Wish{Tasks: []choice.Task{choice.Stairs}, Screening: found(screening.InGroup)}
+		r.Screening.Findings = []screening.Finding{{Code: term.Code, Known: true, Route: screening.Tell, Meanwhile: screening.WithinLimits}}
+		c := choice.Choose(r)
+		for f := range r.Screening.Favours() {
+			for _, test := range f.Tests {
+				favoured++
+				n := 0
+				for _, k := range c.Tests {
+					if k.Test.String() == test {
+						n++
+					}
+				}
+				if n != 1 {
+					t.Errorf("%s: %s stands %d times among %v", term.Code, test, n, c.Tests)
+				}
+			}
+		}
+		checkTests(t, r)
+	}
+	if favoured == 0 {
+		t.Error("no finding speaks for a test")
+	}
+}
+
 func checkTests(t *testing.T, r choice.Wish) {
 	t.Helper()
 	c, who := choice.Choose(r), r.Screening.Who
