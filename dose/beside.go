@@ -1,6 +1,8 @@
 package dose
 
 import (
+	"slices"
+
 	"example.org/posology/dose/beside"
 	"example.org/posology/dose/guideline"
 )
@@ -9,6 +11,16 @@ import (
 // is not begun.
 func (p *planner) besides() ([]beside.Item, []beside.Barred, error) {
 	return beside.Start(beside.Situation{Day: p.r.Day, Screening: p.r.Screening, Goal: p.r.Goal, Fast: p.phase() == Power, Known: p.r.Known})
+}
+
+// fast reports whether the lifts go up fast: in the phase Power, where nothing that
+// package beside knows of bars it.
+func (r *Request) fast() bool {
+	if r.phase() != Power {
+		return false
+	}
+	items, _, err := beside.Start(beside.Situation{Day: r.Day, Screening: r.Screening, Goal: r.Goal, Fast: true, Known: r.Known})
+	return err == nil && slices.ContainsFunc(items, func(i beside.Item) bool { return i.Track == "lifts" && !i.Paused })
 }
 
 // asked adds what the plan asks for beside its sessions: of balance the most days of any

@@ -30,6 +30,8 @@ const (
 	factShareDone     evidence.FactID = "dose.share-from-done"
 	factUnknownShare  evidence.FactID = "dose.share-unknown"
 	factTempo         evidence.FactID = "dose.tempo"
+	factFast          evidence.FactID = "dose.tempo-fast"
+	factSlower        evidence.FactID = "beside.slower" // of package beside
 	factHeld          evidence.FactID = "dose.held-or-walked"
 	factPace          evidence.FactID = "dose.walking-pace"
 	factChange        evidence.FactID = "dose.change-between-exercises"
@@ -137,3 +139,6 @@ var intensityReserve = map[screening.Intensity]units.RIR{screening.Idle: uncount
 
 // tempo is 4 seconds a repetition, evenly up and down.
 var tempo = Tempo{Lowering: 2, Lifting: 2}
+
+// fastTempo is that of lifts that train power.
+var fastTempo = Tempo{Lowering: 2, Lifting: 1, Fast: true}

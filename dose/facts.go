@@ -51,6 +51,8 @@ var ownFacts = []evidence.Fact{
 	{ID: factTempo, Value: fmt.Sprintf("%v seconds down and %v seconds up", tempo.Lowering, tempo.Lifting),
 		Basis: evidence.Computed, From: []evidence.FactID{"guideline.gschwind2013-beginner.rep_seconds",
 			"guideline.acsm2009-strength-intermediate.lift_seconds", "guideline.acsm2009-strength-intermediate.lower_seconds"}},
+	{ID: factFast, Value: fmt.Sprintf("for power up as fast as can be controlled, reckoned as %v second, and %v seconds down; how likely the count is to be reached decides nothing there, since a set ends where it slows", fastTempo.Lifting, fastTempo.Lowering),
+		Basis: evidence.Design, From: []evidence.FactID{factSlower, "guideline.gianoudis2012-trial.lower_seconds"}},
 	{ID: factFewerLater, Value: "fewer repetitions in a later set are acceptable", Basis: evidence.CommonPractice},
 	{ID: factPerformed, Value: "looking for the load begins from a set that was really done, never above it, and lighter where more repetitions or more reserve are asked for",
 		Basis: evidence.Design, From: []evidence.FactID{"onerm.epley", "onerm.brzycki"}},

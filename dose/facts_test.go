@@ -63,6 +63,7 @@ func TestFactsFollowConstants(t *testing.T) {
 		factShareDone:    {aboutTen, float64(reserveError), float64(uncountable - reserveError)},
 		factUnknownShare: {leastFirstMass.Kilograms()},
 		factTempo:        {tempo.Lowering, tempo.Lifting},
+		factFast:         {fastTempo.Lifting, fastTempo.Lowering},
 		factMaintain:     {maintainDays, maintainSets, maintainMostSets},
 		factTwoWeeks:     {weeksOf(reviewDays), weeksOf(buildDays)},
 		factRetest:       {weeksOf(retestDays)},

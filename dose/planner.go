@@ -135,6 +135,7 @@ func (p *planner) doseSide(ex exercise.Exercise, side body.Side) (Prescription, 
 		Day: p.r.Day, Screening: p.r.Screening, Exercise: ex, Side: side,
 		Goal: p.r.Goal, Phase: p.r.Phase, Technique: p.r.Technique(ex.ID), Estimates: ofExercise(p.r.Estimates, ex),
 		Performed: p.r.performedFor(ex, side), Done: p.done(ex), Kit: p.r.Kit, Chance: p.r.Chance, Guideline: p.r.Guideline,
+		Known: p.r.Known,
 	}
 	f, err := NewFrame(r)
 	if err != nil {

@@ -61,7 +61,11 @@ func opening(r *Request, g *guide) Prescription {
 	}
 	if ex.Measure == exercise.Repetitions {
 		p.Reserve, p.Tempo = g.reserve, tempo
-		g.because(evidence.Because("dose.tempo", g.rests(factTempo)...))
+		code, facts := evidence.ReasonCode("dose.tempo"), g.rests(factTempo)
+		if r.fast() {
+			p.Tempo, code, facts = fastTempo, "dose.tempo-fast", g.rests(factFast, factSlower)
+		}
+		g.because(evidence.Because(code, facts...))
 	}
 	p.Reasons = g.why
 	return p

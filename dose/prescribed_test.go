@@ -152,7 +152,18 @@ func TestPrescribedProposed(t *testing.T) {
 	}
 }
 
-// Over random plans: what is met is dosed, and dosed to what is said.
+// reached are steps that somebody has come to, or is paused on.
+func reached(t *rapid.T) (list []beside.Item) {
+	for _, i := range []beside.Item{{Kind: beside.Balance, Track: "stance"}, {Kind: beside.Aerobic, Track: "walking"}, {Kind: beside.Impact, Track: "impact"}} {
+		if rapid.Bool().Draw(t, "going on") {
+			i.Step, i.Paused = rapid.IntRange(1, 7).Draw(t, "step"), rapid.IntRange(0, 3).Draw(t, "paused") == 3
+			list = append(list, i)
+		}
+	}
+	return list
+}
+
+// Over random plans, begun and going on: what is met is dosed, and dosed to what is said.
 func TestMetMeansDosed(t *testing.T) {
 	var rows []guideline.Recommendation
 	for r := range guideline.All() {
@@ -170,6 +181,7 @@ func TestMetMeansDosed(t *testing.T) {
 		if rapid.Bool().Draw(rt, "told") {
 			r.Known = beside.Known{Stands: new(rapid.IntRange(0, 4).Draw(rt, "stands")), Brisk: new(rapid.IntRange(0, 400).Draw(rt, "brisk")), SpineFracture: screening.No, Leaks: screening.No}
 		}
+		r.Known.InForce = reached(rt)
 		w, err := dose.PlanWeek(r)
 		if err != nil {
 			return // nothing is planned

@@ -70,6 +70,8 @@ type Tempo struct {
 	Lowering float64 `json:"lowering"`
 	Pausing  float64 `json:"pausing"`
 	Lifting  float64 `json:"lifting"`
+	// Fast: up as fast as can be controlled; Lifting is then what is reckoned with.
+	Fast bool `json:"fast,omitzero"`
 }
 
 // Seconds returns the length of one repetition.

@@ -1,6 +1,7 @@
 package dose
 
 import (
+	"example.org/posology/dose/beside"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
@@ -32,6 +33,10 @@ type Request struct {
 	// Technique is who saw the person do this exercise, and when. A novice whose
 	// technique nobody saw stays in the phase Familiarise.
 	Technique Observation `json:"technique,omitzero"`
+
+	// Known is what was looked at beside the screening. In the phase Power it decides
+	// with it whether the lifts are fast; nothing else goes by it.
+	Known beside.Known `json:"known,omitzero"`
 
 	// Estimates are all that there are of this person, of this exercise and of
 	// others. The frame chooses one, as [NewFrame] says; where there is none, the
@@ -82,6 +87,7 @@ func (r *Request) validate() error {
 	if r.Phase != 0 {
 		bad.Add("/phase", r.Phase.Check())
 	}
+	bad.Add("/known", r.Known.Validate())
 	bad.Add("", r.checkEstimates())
 	if r.Performed != nil {
 		bad.Add("/performed", r.checkDone(*r.Performed))

@@ -11,6 +11,8 @@ var (
 	osteoporosis   = []screening.Code{"osteoporosis", "osteoporosis_uk", "osteoporosis_essa", "osteoporosis_essa_dose", "osteoporosis_with_vertebral_fracture"}
 	recentFracture = []screening.Code{"recent_fracture", "vertebral_fracture", "osteoporosis_with_vertebral_fracture"}
 	pelvicFloor    = []screening.Code{"pelvic_organ_prolapse"}
+	// lowPressure at the edge of its band: nobody rises fast.
+	lowPressure = []screening.Code{"bp_lt_100_or_50"}
 	// sparedFeet move sitting down.
 	sparedFeet = []screening.Code{"foot_ulcer_neuropathy"}
 )
@@ -111,6 +113,8 @@ func (s *Situation) barsPower(at step) *evidence.Reason {
 		return new(evidence.Because("beside.light-only", factRises))
 	case s.unsteady() && s.alone():
 		return new(evidence.Because("beside.company-first", factCompany))
+	case at.move != &lifts && s.found(lowPressure...):
+		return new(evidence.Because("beside.low-pressure", factLowPressure))
 	}
 	if _, some := s.band(); at.move == &lifts && !some {
 		return new(evidence.Because("beside.share", factLimits).With(evidence.Share("most", l.MaxFraction)))

@@ -76,6 +76,7 @@ const (
 	factBrittle     evidence.FactID = "beside.brittle-spine"
 	factImpactSteps evidence.FactID = "beside.impact-steps"
 	factRises       evidence.FactID = "beside.fast-rises"
+	factLowPressure evidence.FactID = "screening.bp_lt_100_or_50" // of package screening
 	factSlower      evidence.FactID = "beside.slower"
 	factPowerLoad   evidence.FactID = "beside.power-load"
 	factWalkStart   evidence.FactID = "beside.walk-start"

@@ -49,7 +49,13 @@ type Item struct {
 	// Aim is what the row asks for, in minutes a week; for balance of the whole
 	// programme, lifting with it.
 	Aim     units.Range[int]  `json:"aim,omitzero"`
-	Reasons []evidence.Reason `json:"reasons"`
+	Reasons []evidence.Reason `json:"reasons,omitempty"`
+}
+
+// Place returns what of the item has to be kept, so that it goes on from there: its
+// track, its step, the days that were met on it, and whether it is paused.
+func (i Item) Place() Item {
+	return Item{Kind: i.Kind, Track: i.Track, Step: i.Step, Met: i.Met, Paused: i.Paused}
 }
 
 // Dosed reports whether the item says how much and on how many days. What does not is

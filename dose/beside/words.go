@@ -102,6 +102,7 @@ var barWords = evidence.Words{
 	"beside.fracture":       {Clinician: "No impact item: a recent fracture, or one of the spine."},
 	"beside.unsteady":       {Clinician: "No impact item: support is asked for, or half-tandem was not held."},
 	"beside.light-only":     {Clinician: "Not begun: effort is limited to light."},
+	"beside.low-pressure":   {Client: "Your blood pressure is on the low side: please stand up slowly.", Clinician: "No fast rises: resting pressure at the lower edge of its band."},
 	"beside.spine-first":    {Client: "Before we add stamps or jumps for your bones, we want to know how your spine is.", Clinician: "No impact item: with osteoporosis nobody looked for a fracture of the spine, or one was found."},
 	"beside.pelvic-floor":   {Client: "Before we add stamps or jumps, tell us whether you leak or feel a heaviness below.", Clinician: "No impact item: signs of the pelvic floor on landing, or not asked in a prolapse."},
 	"beside.jump-company":   {Clinician: "Stamps only: jumps wait for somebody present."},

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"example.org/posology/screening"
 	"example.org/posology/screening/function"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
@@ -26,7 +27,7 @@ type TaskTest struct {
 // neither asks for one it is the chair stand.
 func (c *chooser) checks() []TaskTest {
 	var list []TaskTest
-	for _, t := range c.templates() {
+	for _, t := range append(c.templates(), favoured(c.r.Screening)...) {
 		if t.trial != 0 && !slices.ContainsFunc(list, func(k TaskTest) bool { return k.Trial == t.trial }) {
 			list = append(list, c.trial(t))
 		}
@@ -38,6 +39,24 @@ func (c *chooser) checks() []TaskTest {
 	}
 	if len(list) == 0 {
 		list = append(list, c.test(function.ChairStand30, named{term: "the strength of the legs", fact: factTests}))
+	}
+	return list
+}
+
+// favoured are the tests that single findings speak for; screening knows tests by their
+// names alone.
+func favoured(o screening.Outcome) []named {
+	var list []named
+	for f := range o.Favours() {
+		term, _ := screening.LookUp(f.Code)
+		n := named{term: term.Meaning, fact: f.Facts[0]}
+		for _, name := range f.Tests {
+			var test function.Test
+			if err := test.UnmarshalText([]byte(name)); err == nil {
+				n.tests = append(n.tests, test)
+			}
+		}
+		list = append(list, n)
 	}
 	return list
 }

@@ -75,7 +75,7 @@ func TestEveryConcernHasACode(t *testing.T) {
 }
 
 // The number is that of guidelines for older adults (ACSM/AHA 2007 and ACSM 2009: 8
-// to 10), less for who comes little; Iversen 2021 for the three that are left at least.
+// to 10), less in frailty (design) and for who comes little; Iversen 2021 for the three that are left at least.
 func TestHowMany(t *testing.T) {
 	row, err := guideline.Get("acsm2009-older-physical-activity")
 	if err != nil {
@@ -84,15 +84,27 @@ func TestHowMany(t *testing.T) {
 	least, _ := row.Exercises.Min()
 	most, _ := row.Exercises.Max()
 	for _, r := range everyRequest() {
-		if n := len(choice.Choose(r).Wanted); n < least || n > most {
+		if c := choice.Choose(r); isFrail(c) {
+			if !ofFew(c, 7) || c.Reasons[1].Code != "choice.few-frail" {
+				t.Errorf("%s: %v, want 7 with one of the legs, a pull and a push, and why so few", name(r), ids(c))
+			}
+		} else if n := len(c.Wanted); n < least || n > most {
 			t.Errorf("%s: %d exercises, want %d to %d", name(r), n, least, most)
 		}
 		r.Little = true
-		c := choice.Choose(r)
-		if len(c.Wanted) != 5 || !has(c, exercise.Row) || !has(c, exercise.HorizontalPush) || !has(c, exercise.Squat) && !has(c, exercise.Lunge) && !has(c, exercise.Hinge) {
+		if c := choice.Choose(r); !ofFew(c, 5) {
 			t.Errorf("%s, comes little: %v, want 5 with one of the legs, a pull and a push", name(r), ids(c))
 		}
 	}
+}
+
+func isFrail(c choice.Chosen) bool {
+	return slices.ContainsFunc(c.Concerns, func(f choice.Concern) bool { return f.String() == "frailty" })
+}
+
+// ofFew reports whether c has n exercises, with one of the legs, a pull and a push.
+func ofFew(c choice.Chosen, n int) bool {
+	return len(c.Wanted) == n && has(c, exercise.Row) && has(c, exercise.HorizontalPush) && (has(c, exercise.Squat) || has(c, exercise.Lunge) || has(c, exercise.Hinge))
 }
 
 func has(c choice.Chosen, p exercise.Pattern) bool {
@@ -121,6 +133,21 @@ func TestAPullBeforeEveryPush(t *testing.T) {
 	}
 }
 
+// No list has an overhead press, since no task takes a weight above the shoulders; what
+// trains the muscles of the shoulder is in every list that is not kept short, or was cut
+// because the others train them. Design.
+func TestNoOverheadPress(t *testing.T) {
+	for _, r := range everyRequest() {
+		c := choice.Choose(r)
+		if has(c, exercise.OverheadPush) || !slices.Contains(c.Reasons[0].Facts, "choice.no-overhead-press") {
+			t.Errorf("%s: %v", name(r), ids(c))
+		}
+		if !isFrail(c) && !has(c, exercise.ShoulderRaise) {
+			t.Errorf("%s: nothing for the shoulders in %v", name(r), ids(c))
+		}
+	}
+}
+
 // Of each task, what it asks for stands first, with the reason; the order is design.
 func TestOrders(t *testing.T) {
 	for _, tt := range []struct {
@@ -140,7 +167,8 @@ func TestOrders(t *testing.T) {
 		{"a broken vertebra, stairs", []choice.Task{choice.Stairs}, []string{"spine", "bone"}, []exercise.ID{"supported-step-up", "back-extension", "one-arm-dumbbell-row", "one-dumbbell-hinge", "counter-push-up",
 			"dumbbell-calf-raise", "standing-leg-out", "toe-raise", "dead-bug", "seated-scaption-raise"}},
 		{"chair, frail", []choice.Task{choice.ChairRise}, []string{"frailty"}, []exercise.ID{"sit-to-stand", "standing-leg-out", "seated-one-arm-row", "standing-calf-raise",
-			"wall-push-up", "hip-hinge-practice", "standing-brace", "arm-raise", "toe-raise"}},
+			"wall-push-up", "hip-hinge-practice", "standing-brace"}},
+		{"shopping, frail", []choice.Task{choice.Shopping}, []string{"frailty"}, []exercise.ID{"supported-march", "sit-to-stand", "seated-one-arm-row", "hip-hinge-practice", "wall-push-up", "standing-leg-out", "standing-calf-raise"}},
 		{"shopping and a grandchild", []choice.Task{choice.Shopping, choice.LiftGrandchild}, nil, []exercise.ID{"farmers-carry", "goblet-squat", "one-arm-dumbbell-row", "dumbbell-romanian-deadlift",
 			"dumbbell-floor-press", "dead-bug", "dumbbell-calf-raise", "standing-leg-out", "seated-scaption-raise", "toe-raise"}},
 	} {
@@ -245,38 +273,81 @@ func said(t *testing.T, l *evidence.Ledger, why evidence.Reason) {
 	}
 }
 
-// Each task is tested: norm and change are those of package function for the person,
-// or it is said that none is held.
+// Each task is tested: norm and change are those of package function for the person, of
+// either sex and any age, or it is said that none is held.
 func TestChecks(t *testing.T) {
 	for _, r := range everyRequest() {
-		c := choice.Choose(r)
-		if len(c.Tests) == 0 {
-			t.Errorf("%s: no test", name(r))
+		checkTests(t, r)
+		if r.Goal != guideline.Strength || r.Screening.Setting != screening.InGroup {
+			continue // neither decides on norms
 		}
-		for _, k := range c.Tests {
-			if (k.Test == 0) == (k.Trial == 0) || len(k.Reasons) < 2 {
-				t.Errorf("%s: %v", name(r), k)
-				continue
+		for _, sex := range []body.Sex{0, body.Female, body.Male} {
+			for age := body.Age(50); age <= 100; age += 5 {
+				r.Screening.Who.Sex, r.Screening.Who.Age = sex, age
+				checkTests(t, r)
 			}
-			says := func(code evidence.ReasonCode) bool {
-				return slices.ContainsFunc(k.Reasons, func(why evidence.Reason) bool { return why.Code == code })
-			}
-			norm, change, none := says("choice.norm") || says("choice.stair-norm"), says("choice.change"), says("choice.none-held")
-			if says("choice.norm") != (len(k.Norms) > 0) || norm == (says("choice.no-norm") || none) {
-				t.Errorf("%s: %s, %d norms: %v", name(r), k.Test, len(k.Norms), k.Reasons)
-			}
-			if change != (len(k.Changes) > 0) || change == (says("choice.no-change") || none) {
-				t.Errorf("%s: %s, %d changes: %v", name(r), k.Test, len(k.Changes), k.Reasons)
-			}
-			for _, n := range k.Changes {
-				if n.Sex == 0 && slices.ContainsFunc(k.Changes, func(o function.Norm) bool { return o.Source == n.Source && o.Sex != 0 }) {
-					t.Errorf("%s: %s beside the figure of the sex, which decides", k.Test, n.Fact)
+		}
+	}
+}
+
+// The tests that a finding speaks for, such as grip with osteoarthritis of the hand
+// (collection of evidence, tests by condition), are among those of the person, each once.
+func TestTestsOfFindings(t *testing.T) {
+	favoured := 0
+	for term := range screening.Codes() {
+		r := choice.Wish{Tasks: []choice.Task{choice.Stairs}, Screening: found(screening.InGroup)}
+		r.Screening.Findings = []screening.Finding{{Code: term.Code, Known: true, Route: screening.Tell, Meanwhile: screening.WithinLimits}}
+		c := choice.Choose(r)
+		for f := range r.Screening.Favours() {
+			for _, test := range f.Tests {
+				favoured++
+				n := 0
+				for _, k := range c.Tests {
+					if k.Test.String() == test {
+						n++
+					}
+				}
+				if n != 1 {
+					t.Errorf("%s: %s stands %d times among %v", term.Code, test, n, c.Tests)
 				}
 			}
-			for _, n := range slices.Concat(k.Norms, k.Changes) {
-				if n.Measure != k.Test.Measure() || n.Sex != 0 && n.Sex != body.Female || !n.Ages.Contains(72) {
-					t.Errorf("%s: the norm %s is for others", k.Test, n.Fact)
-				}
+		}
+		checkTests(t, r)
+	}
+	if favoured == 0 {
+		t.Error("no finding speaks for a test")
+	}
+}
+
+func checkTests(t *testing.T, r choice.Wish) {
+	t.Helper()
+	c, who := choice.Choose(r), r.Screening.Who
+	if len(c.Tests) == 0 {
+		t.Errorf("%s: no test", name(r))
+	}
+	for _, k := range c.Tests {
+		if (k.Test == 0) == (k.Trial == 0) || len(k.Reasons) < 2 {
+			t.Errorf("%s: %v", name(r), k)
+			continue
+		}
+		says := func(code evidence.ReasonCode) bool {
+			return slices.ContainsFunc(k.Reasons, func(why evidence.Reason) bool { return why.Code == code })
+		}
+		norm, change, none := says("choice.norm") || says("choice.stair-norm"), says("choice.change"), says("choice.none-held")
+		if says("choice.norm") != (len(k.Norms) > 0) || norm == (says("choice.no-norm") || none) {
+			t.Errorf("%s: %s, %d norms: %v", name(r), k.Test, len(k.Norms), k.Reasons)
+		}
+		if change != (len(k.Changes) > 0) || change == (says("choice.no-change") || none) {
+			t.Errorf("%s: %s, %d changes: %v", name(r), k.Test, len(k.Changes), k.Reasons)
+		}
+		for _, n := range k.Changes {
+			if n.Sex == 0 && slices.ContainsFunc(k.Changes, func(o function.Norm) bool { return o.Source == n.Source && o.Sex != 0 }) {
+				t.Errorf("%s: %s beside the figure of the sex, which decides", k.Test, n.Fact)
+			}
+		}
+		for _, n := range slices.Concat(k.Norms, k.Changes) {
+			if n.Measure != k.Test.Measure() || n.Sex != 0 && n.Sex != who.Sex || !n.Ages.Contains(who.Age) {
+				t.Errorf("%s: the norm %s is for others", k.Test, n.Fact)
 			}
 		}
 	}

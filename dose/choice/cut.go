@@ -13,21 +13,21 @@ import (
 // How many exercises a list has.
 const (
 	most   = 10 // the upper end of what guidelines for older adults name
-	least  = 8  // the lower end
+	frail  = 7  // in frailty, where balance work of the same days comes on top
 	little = 5  // for who comes little
 )
 
 // cut shortens the list: what the others train too goes first, from the end, and what
-// nobody asked for before what somebody did; the first of a template stays. Who comes little keeps one of the legs, the pull and the push,
-// and begins with what is wanted most.
+// nobody asked for before what somebody did; the first of a template stays. Who comes little keeps one of the legs, the
+// pull and the push, who is frail the large movements, and each what is wanted most beside them.
 func (c *chooser) cut() {
 	switch {
 	case c.r.Little:
-		c.keepFew()
+		c.keepFew(little, c.order[slices.IndexFunc(c.order, ofLegs)], pull, push)
 		return
 	case slices.Contains(c.found, frailty):
-		for len(c.order) > least && (c.drop(c.unasked(c.doubled)) || c.drop(c.unasked(c.spare))) {
-		}
+		c.keepFew(frail, rise, pull, hinge, push, calf, side)
+		return
 	}
 	for len(c.order) > most {
 		_ = c.drop(c.unasked(c.doubled)) || c.drop(c.unasked(c.spare)) || c.drop(c.behind(c.doubled)) || c.drop(c.behind(c.spare)) ||
@@ -47,10 +47,10 @@ func (c *chooser) drop(may func(slot) bool) bool {
 	return false
 }
 
-func (c *chooser) keepFew() {
-	keep := []slot{c.order[slices.IndexFunc(c.order, ofLegs)], pull, push}
+// keepFew keeps n slots: those named, which are in every list, and the first of the others.
+func (c *chooser) keepFew(n int, keep ...slot) {
 	for _, s := range c.order {
-		if len(keep) < little && !slices.Contains(keep, s) {
+		if len(keep) < n && !slices.Contains(keep, s) {
 			keep = append(keep, s)
 		}
 	}
@@ -149,10 +149,14 @@ func (c *chooser) reasons() []evidence.Reason {
 }
 
 func (c *chooser) listReasons() []evidence.Reason {
-	made := evidence.Because(codeMade, factOrder, factMost, factManySource).With(evidence.Terms("tasks", textsOf(c.r.Tasks)...), evidence.Terms("concerns", textsOf(c.found)...), evidence.Count("n", len(c.order)))
+	made := evidence.Because(codeMade, factOrder, factMost, factManySource, factNoOverhead).With(evidence.Terms("tasks", textsOf(c.r.Tasks)...), evidence.Terms("concerns", textsOf(c.found)...), evidence.Count("n", len(c.order)))
 	list := []evidence.Reason{made}
-	if c.r.Little {
-		list = append(list, evidence.Because(codeFew, factFew, factFewSource).With(evidence.Count("n", len(c.order))))
+	n := evidence.Count("n", len(c.order))
+	switch {
+	case c.r.Little:
+		list = append(list, evidence.Because(codeFew, factFew, factFewSource).With(n))
+	case slices.Contains(c.found, frailty):
+		list = append(list, evidence.Because(codeFewFrail, factFrail, factShortLiked, factFourADay, factManySource).With(n))
 	}
 	if len(c.left) > 0 {
 		ids := make([]string, len(c.left))

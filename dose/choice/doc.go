@@ -16,9 +16,9 @@
 // given out in the order of the list, so pulls get at least as many. An overhead
 // press is for who asks for it.
 //
-// Ten exercises at most; in frailty as few of eight to ten as train every
-// main muscle; five where somebody comes little. What is cut first is what the
-// others train too.
+// Ten exercises at most; seven in frailty, where balance work of the same days comes
+// on top; five where somebody comes little. What is cut first is what the others
+// train too.
 //
 // # What is known
 //

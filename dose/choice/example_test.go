@@ -6,6 +6,7 @@ import (
 	"example.org/posology/dose/choice"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/screening"
+	"example.org/posology/screening/function"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 )
@@ -44,4 +45,30 @@ func ExampleChoose() {
 	// dumbbell-sit-to-stand rather than goblet-squat, with regard to hip.
 	// For climbing stairs: time up and down the same stairs.
 	// For climbing stairs: 30-s chair stand.
+}
+
+// What has come of the tests of somebody who wants to climb stairs, six weeks on. The
+// person is invented.
+func ExampleChosen_Results() {
+	who := body.Person{Age: 72, Sex: body.Female, Training: body.Novice}
+	day := units.Must(units.ParseDay("2026-11-30"))
+	c := choice.Choose(choice.Wish{Tasks: []choice.Task{choice.Stairs}, Named: true, Screening: screening.Waived("an example", who, screening.InGroup, day)})
+	stood := func(day units.Day, value string) choice.Tried {
+		return choice.Tried{Result: function.Result{Test: function.ChairStand30, Day: day, How: function.Done, Value: units.Must(function.ParseAmount(value)), Protocol: "seat 45 cm"}}
+	}
+	all, err := c.Results([]choice.Tried{stood(day, "9 reps"), stood(day+42, "13 reps")}, who)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, k := range all {
+		fmt.Println(choice.Words().Clinician(k.Reasons[0]))
+		if k.Change != nil {
+			fmt.Println(k.Change.Difference, k.Change.Shown, k.Change.Direction)
+		}
+	}
+	// Output:
+	// time up and down the same stairs: no result is kept yet. It belongs to the start and to each review.
+	// 30-s chair stand: 9 reps on 2026-11-30, 13 reps on 2027-01-11.
+	// 4 reps real better
 }

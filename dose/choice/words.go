@@ -11,6 +11,7 @@ import (
 const (
 	codeMade       evidence.ReasonCode = "choice.made"
 	codeFew        evidence.ReasonCode = "choice.few"
+	codeFewFrail   evidence.ReasonCode = "choice.few-frail"
 	codeLeft       evidence.ReasonCode = "choice.left"
 	codeForTask    evidence.ReasonCode = "choice.for-task"
 	codeForConcern evidence.ReasonCode = "choice.for-concern"
@@ -28,7 +29,21 @@ const (
 	codeStairNorm  evidence.ReasonCode = "choice.stair-norm"
 	codeChange     evidence.ReasonCode = "choice.change"
 	codeNoChange   evidence.ReasonCode = "choice.no-change"
+
+	codeUntested      evidence.ReasonCode = "choice.untested"
+	codeOnce          evidence.ReasonCode = "choice.result"
+	codeOnceOfFile    evidence.ReasonCode = "choice.result-for-file"
+	codeResults       evidence.ReasonCode = "choice.results"
+	codeResultsOfFile evidence.ReasonCode = "choice.results-for-file"
+	codeNotAlike      evidence.ReasonCode = "choice.not-alike"
+	codeAgainst       evidence.ReasonCode = "choice.against-norms"
+	codeTrialChange   evidence.ReasonCode = "choice.trial-change"
+	codeTrialOrder    evidence.ReasonCode = "choice.trial-order"
 )
+
+// ofFile are the codes of results that a client does not read: what is no number, and
+// kilograms, which would be read as a weight to take.
+var ofFile = map[evidence.ReasonCode]evidence.ReasonCode{codeOnce: codeOnceOfFile, codeResults: codeResultsOfFile}
 
 // Words returns what this package's reasons say. It is made once.
 func Words() evidence.Lexicon { return lexicon() }
@@ -40,6 +55,10 @@ var words = evidence.Words{
 	codeFew: {
 		Client:    "We keep it to a few exercises, so that they fit into your week.",
 		Clinician: "Comes little: {n} exercises, with one of the legs, a pull and a push among them.",
+	},
+	codeFewFrail: {
+		Client:    "We keep it to a few exercises, so that there is strength left for the balance work and for your day.",
+		Clinician: "In frailty {n} exercises: rise, pull, hinge, push, calf and side of the hip, then what is wanted most. Shin, trunk and cuff of the shoulder may be left to the balance work and to the pull. Published rows name 8 to 10 for older people; balance work of the same days comes on top here. More are added as the sessions go well.",
 	},
 	codeLeft: {Clinician: "Not taken, since the list is long enough: {exercises}."},
 
@@ -75,5 +94,22 @@ var words = evidence.Words{
 	codeNoNorm:    {Clinician: "{test}: no norm is held for this person; their own earlier result is what it is held against."},
 	codeStairNorm: {Clinician: "Over 3 steps as fast as is safe, people of this sex and age took {up} s up and {down} s down on average; other stairs have no norm."},
 	codeChange:    {Clinician: "{test}: what a change has to be above to be more than noise: {figures}."},
-	codeNoChange:  {Clinician: "{test}: no detectable change is held for this person; none is called real."},
+
+	codeUntested: {Clinician: "{test}: no result is kept yet. It belongs to the start and to each review."},
+	codeOnce: {
+		Client:    "{test}: {last} on {day}.",
+		Clinician: "{test}: {last} on {day}; no earlier result that it is held against.",
+	},
+	codeOnceOfFile: {Clinician: "{test}: {last} on {day}; no earlier result that it is held against."},
+	codeResults: {
+		Client:    "{test}: {first} on {from}, {last} on {day}.",
+		Clinician: "{test}: {first} on {from}, {last} on {day}.",
+	},
+	codeResultsOfFile: {Clinician: "{test}: {first} on {from}, {last} on {day}."},
+	codeNotAlike:      {Clinician: "{test}: the earlier results were not made like that of {day} (hand, protocol, trials or count of tries), and are not compared with it."},
+	codeAgainst:       {Clinician: "{test}, {last}, beside what was printed for this sex and age: {answers}."},
+	codeTrialChange:   {Clinician: "{test}: a difference of {difference} ({direction}). No detectable change is held for it, and none is called real."},
+	codeTrialOrder:    {Clinician: "{test}: {before} before, {after} now ({direction}). Without two numbers no difference is said; both are findings in themselves."},
+
+	codeNoChange: {Clinician: "{test}: no detectable change is held for this person; none is called real."},
 }

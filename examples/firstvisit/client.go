@@ -4,6 +4,7 @@ import (
 	"io"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/choice"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
@@ -38,11 +39,11 @@ func clientPaper(w io.Writer, r record.Plan) error {
 		p.Clients("- ", []evidence.Reason{r.Stop.Constraint})
 		return p.Close()
 	}
-	clientWeek(p, *r.Week)
+	clientWeek(p, *r.Week, r.Tested)
 	return p.Close()
 }
 
-func clientWeek(p *page.Paper, week dose.Week) {
+func clientWeek(p *page.Paper, week dose.Week, tested []choice.Tested) {
 	p.Heading("Your days")
 	for _, s := range week.Sessions {
 		p.Line("- %s, about %d minutes, %d of them easy movement to warm up", page.Day(s.Day), s.Minutes, s.WarmUp)
@@ -56,6 +57,7 @@ func clientWeek(p *page.Paper, week dose.Week) {
 		p.ClientItem(i+1, item, nil, said)
 	}
 	p.ClientBeside(week.Beside, week.NotBeside)
+	p.ClientTests(tested)
 	p.Heading("Good to know")
 	p.Clients("- ", week.Reasons)
 	p.Say("- ", "We look at this plan together again by "+page.Day(week.Review)+".")

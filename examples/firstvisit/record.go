@@ -5,6 +5,7 @@ import (
 	"io"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/choice"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/progression/record"
@@ -27,7 +28,7 @@ func filePaper(w io.Writer, r record.Plan) error {
 	recordEstimates(p, r)
 	if r.Week != nil {
 		p.Unused(r.Week.Unused)
-		recordWeek(p, *r.Week)
+		recordWeek(p, *r.Week, r.Tested)
 	} else {
 		p.Heading("No dose")
 		p.Clinicians("- ", append([]evidence.Reason{r.Stop.Constraint}, r.Stop.Free...))
@@ -74,14 +75,15 @@ func recordEstimate(p *page.Paper, e onerm.Estimate) {
 	p.Clinicians("    ", e.Reasons)
 }
 
-func recordWeek(p *page.Paper, week dose.Week) {
+func recordWeek(p *page.Paper, week dose.Week, tested []choice.Tested) {
+	of := p.Tests(p.Clinicians, week.Choice.Tests, tested)
 	p.Heading("First week")
 	for _, s := range week.Sessions {
 		p.Line("%s: %d exercises, about %d minutes", page.Day(s.Day), len(s.Items), s.Minutes)
 	}
 	p.Para(fmt.Sprintf("Phase %s.", week.Phase))
 	p.Line("")
-	p.Clinicians("- ", week.Reasons)
+	p.Clinicians("- ", page.Only(week.Reasons, of))
 	items := week.Sessions[0].Items
 	p.Line("\nFor every exercise:")
 	heeded, why := page.Shared(items, page.Cautions), page.Shared(items, page.Reasons)

@@ -31,11 +31,12 @@ func clientPaper(w io.Writer, r record.Review) error {
 		p.Line("- %s", page.Day(d))
 	}
 	clientItems(p, r)
-	if len(r.Coming.Beside) > 0 {
+	if len(r.Coming.Beside) > 0 && r.Coming.Begun {
 		p.Heading("Beside the lifting")
 		p.Say("", "This is where one begins. If we have shown you a later step, ask us before you go on with it.")
 	}
 	p.ClientBeside(r.Coming.Beside, r.Coming.NotBeside)
+	p.ClientTests(r.Tested)
 	p.Heading("Good to know")
 	p.Clients("- ", r.Coming.Reasons)
 	p.Say("- ", "We look at all of this together again by "+page.Day(r.Coming.Dates.Review)+".")

@@ -114,8 +114,8 @@ func TestPapersSayWhatMatters(t *testing.T) {
 		args []string
 		want []string
 	}{
-		{[]string{"-for", "client"}, []string{"Take 10 kg dumbbell in both hands", "This weight for now: when the sets end easier there will be more.", "We go by how it feels", "About the seated hammer curl on Friday 5 March 2027: Please tell us which weight you used.", "by Tuesday 20 April 2027"}},
-		{[]string{"-for", "file"}, []string{"6 kg to 10 kg: 66.7 % of the weight held, 6.1 % of all that is moved", "published guidance is 2 to 10 %", "missed: Friday 12 February 2027", "Logged with 4 kg where 2 kg was planned", "during 6", "up to 9 of it in the reserve asked for", "6 kg at most 11 repetitions", "Review by Tuesday 20 April 2027", "SOURCES"}},
+		{[]string{"-for", "client"}, []string{"Take 10 kg dumbbell in both hands", "This weight for now: when the sets end easier there will be more.", "We go by how it feels", "About the seated hammer curl on Friday 5 March 2027: Please tell us which weight you used.", "by Tuesday 20 April 2027", "30-s chair stand: 12 reps on 2027-01-28, 17 reps on 2027-03-09. You did clearly better than before."}},
+		{[]string{"-for", "file"}, []string{"6 kg to 10 kg: 66.7 % of the weight held, 6.1 % of all that is moved", "published guidance is 2 to 10 %", "missed: Friday 12 February 2027", "Logged with 4 kg where 2 kg was planned", "during 6", "up to 9 of it in the reserve asked for", "6 kg at most 11 repetitions", "Review by Tuesday 20 April 2027", "SOURCES", "a difference of 5 reps (2.5 reps to 7.5 reps) against a detectable change of 2.5 reps (Gill 2008"}},
 		{[]string{"-for", "doctor"}, []string{"Treated hypertension", "during 6", "training does not wait for an answer", "Training goes on within the limits named", "in their own words: “carry a full watering can"}},
 		{[]string{"-for", "client", "-case", refer}, []string{"Before you go on with the weights, somebody should have a look"}},
 		{[]string{"-for", "file", "-case", refer}, []string{"NO FURTHER DAYS", "the day's check was not made here", "pain of kind spreading", "before anything else (sit-to-stand holding a dumbbell, hip hinge with one dumbbell, dumbbell floor press)"}},

@@ -27,6 +27,7 @@ func filePaper(w io.Writer, r record.Review) error {
 	p.Say("", screened(r))
 	p.Summary(summary(p, r))
 	recordOverview(p, r)
+	tests := p.Tests(p.Clinicians, r.Chosen, r.Tested)
 	recordLookedAt(p, r)
 	recordAttended(p, r.Attended)
 	p.Unused(r.Unused)
@@ -36,7 +37,7 @@ func filePaper(w io.Writer, r record.Review) error {
 	for i, item := range r.Items {
 		recordItem(p, i+1, item, shared)
 	}
-	recordComing(p, r)
+	recordComing(p, r, tests)
 	if err := p.Facts(r.Reasons()); err != nil {
 		return err
 	}
@@ -178,7 +179,7 @@ func recordShared(p *page.Paper, r record.Review) []evidence.Reason {
 	return all
 }
 
-func recordComing(p *page.Paper, r record.Review) {
+func recordComing(p *page.Paper, r record.Review, tests []evidence.Reason) {
 	c := r.Coming
 	if c == nil {
 		p.Heading("No further days")
@@ -194,7 +195,11 @@ func recordComing(p *page.Paper, r record.Review) {
 		p.Line("- %s", page.Day(d))
 	}
 	p.Line("")
-	p.Clinicians("- ", c.Reasons)
-	p.Heading("Beside the lifting, from the beginning")
+	p.Clinicians("- ", page.Only(c.Reasons, tests))
+	head := "Beside the lifting"
+	if c.Begun {
+		head += ", from the beginning"
+	}
+	p.Heading(head)
 	p.ClinicianBeside(c.Beside, c.NotBeside)
 }

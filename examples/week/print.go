@@ -39,8 +39,9 @@ func printWeek(w io.Writer, r result) error {
 	}
 	printLeftOut(s, r.Visit.Week.LeftOut)
 	printUnused(s, r.Visit.Week.Unused)
+	of := s.Tests(s.because, r.Visit.Week.Choice.Tests, r.Visit.Tested)
 	s.Heading("Why so")
-	s.because("- ", r.Visit.Week.Reasons)
+	s.because("- ", page.Only(r.Visit.Week.Reasons, of))
 	printSets(s, r.Prescribed.Totals)
 	printAudit(s, r)
 	return s.Close()

@@ -51,6 +51,7 @@ func AskedFrom(p dose.Prescription, from units.Day) Asked {
 	if p.Feel != nil {
 		a.Feel = &Felt{p.Feel.Load.Each(), p.Feel.Count}
 	}
+	a.Fast = p.Tempo.Fast
 	if p.Tempo.Lowering > usualLowering {
 		a.Lowering = p.Tempo.Lowering
 	}
@@ -58,10 +59,11 @@ func AskedFrom(p dose.Prescription, from units.Day) Asked {
 }
 
 // usualLowering and usualLifting are the seconds of a repetition that is neither slow
-// nor paused (dose.tempo).
+// nor paused (dose.tempo), fastLifting those of one that goes up fast (dose.tempo-fast).
 const (
 	usualLowering = 2
 	usualLifting  = 2
+	fastLifting   = 1
 )
 
 // prescription writes out what was asked for. Why it was is not known here.
@@ -79,7 +81,10 @@ func (a Asked) prescription(ex exercise.Exercise, kit equipment.Kit) (dose.Presc
 		p.Side = body.Both
 	}
 	if ex.Measure == exercise.Repetitions {
-		p.Tempo = dose.Tempo{Lowering: max(a.Lowering, usualLowering), Pausing: a.Pausing, Lifting: usualLifting}
+		p.Tempo = dose.Tempo{Lowering: max(a.Lowering, usualLowering), Pausing: a.Pausing, Lifting: usualLifting, Fast: a.Fast}
+		if a.Fast {
+			p.Tempo.Lifting = fastLifting
+		}
 		if a.Reserve == nil {
 			bad.Add("/reserve", field.Bad(nil, "the repetitions that were to be left undone", field.ErrMissing))
 		} else {

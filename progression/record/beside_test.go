@@ -1,10 +1,13 @@
 package record_test
 
 import (
+	"strings"
 	"testing"
 
 	"example.org/posology/dose/beside"
+	"example.org/posology/progression/record"
 	"example.org/posology/screening"
+	"example.org/posology/units/field"
 )
 
 // Walking begins from what was told of the activity, and unknown is nothing. Design.
@@ -28,6 +31,80 @@ func TestWalkingBeginsFromWhatIsDone(t *testing.T) {
 			if i.Kind == beside.Aerobic && (i.BriskMinutes() > tt.brisk || i.WeeklyMinutes() != tt.whole) {
 				t.Errorf("%+v: %d brisk of %d minutes", tt.now, i.BriskMinutes(), i.WeeklyMinutes())
 			}
+		}
+	}
+}
+
+// besideOf are the items of a first week by track.
+func besideOf(t *testing.T, r record.Record) map[beside.TrackID]beside.Item {
+	t.Helper()
+	p, err := r.Start(r.LastDay())
+	if err != nil || p.Week == nil {
+		t.Fatalf("%v: %+v", err, p.Stop)
+	}
+	list := map[beside.TrackID]beside.Item{}
+	for _, i := range p.Week.Beside {
+		list[i.Track] = i
+	}
+	return list
+}
+
+// What is kept of balance and impact is where the next plan goes on, also once the record
+// was stored and read; what was decided before rests on what was kept then.
+func TestStepsReachedAreKept(t *testing.T) {
+	r := read(t, "version0/bone.json")
+	if _, lands := besideOf(t, r)["one-leg"]; lands {
+		t.Error("one leg, though nobody looked at the stances")
+	}
+	r.Beside = beside.Known{Stands: new(4), SpineFracture: screening.No, Leaks: screening.No}
+	entry, err := r.Decide(r.LastDay())
+	if err != nil {
+		t.Fatal(err)
+	}
+	r.Entries = append(r.Entries, entry)
+	for range 3 {
+		plan, err := r.Start(r.LastDay())
+		if err != nil {
+			t.Fatal(err)
+		}
+		r.Beside.InForce = nil
+		for _, i := range plan.Week.Beside {
+			days, _ := i.Days.Min()
+			next, err := beside.Next(i, beside.Happened{Days: days, Least: 1000}, beside.Situation{Day: r.LastDay(), Screening: plan.Screening, Goal: r.Goal, Known: r.Beside})
+			if err != nil {
+				t.Fatal(err)
+			}
+			r.Beside.InForce = append(r.Beside.InForce, next.Place())
+		}
+	}
+	back, err := record.Decode([]byte(encoded(t, r)), field.Strict)
+	if err != nil {
+		t.Fatal(err)
+	}
+	old := back
+	old.Beside.InForce = nil
+	first := besideOf(t, old)
+	for id, i := range besideOf(t, back) {
+		if i.Step != first[id].Step+3 && id != "walking" || len(i.Reasons) == 0 {
+			t.Errorf("%s: step %d, begun at %d, after three good weeks", id, i.Step, first[id].Step)
+		}
+	}
+	if _, lands := first["impact"]; !lands {
+		t.Error("no impact for who may land")
+	}
+	for _, again := range back.Replay() {
+		if again.Err != nil {
+			t.Errorf("an entry from before: %v", again.Err)
+		}
+	}
+	back.Beside.Leaks = screening.Yes
+	if _, lands := besideOf(t, back)["impact"]; lands {
+		t.Error("impact with a leak")
+	}
+	for text, at := range map[string]string{`"stands": 5`: "/beside/stands", `"in_force": [{"kind": "balance", "track": "impact", "step": 1}]`: "/beside/in_force/0/kind"} {
+		bad := strings.Replace(encoded(t, read(t, "version0/bone.json")), `"task":`, `"beside": {`+text+`}, "task":`, 1)
+		if _, err := record.Decode([]byte(bad), field.Strict); err == nil || !strings.Contains(err.Error(), at) {
+			t.Errorf("%s: %v, want an error at %s", text, err, at)
 		}
 	}
 }

@@ -14,6 +14,13 @@
 //		}
 //	}
 //
+// Tests of function go into Function as they went, unable, arms used and stopped too; the
+// plan and the review say what came of them. Work beside lifting goes on from the steps in
+// Beside; what came of a week is put in by
+//
+//	next, err := beside.Next(item, happened, situation)  // of each item of the plan or the review
+//	inForce = append(inForce, next.Place())              // all of them are the new r.Beside.InForce
+//
 // It holds no rules of its own: screening, dose and progression decide. What
 // it adds is the way from one to the next, with errors at the record's own
 // places, such as "/asked/3/load".

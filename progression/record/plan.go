@@ -1,7 +1,9 @@
 package record
 
 import (
+	"cmp"
 	"errors"
+	"slices"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/beside"
@@ -24,6 +26,7 @@ type Plan struct {
 	Profile   screening.Profile `json:"profile"`         // as it was answered
 	Today     *screening.Check  `json:"today,omitempty"` // the day's check, if there was one
 	Screening screening.Outcome `json:"screening"`
+	Tested    []choice.Tested   `json:"tested,omitempty"` // what came of the tests of function; none where there are no results
 	Estimates []onerm.Estimate  `json:"estimates,omitempty"`
 	Refused   []Refusal         `json:"refused,omitempty"`
 	Week      *dose.Week        `json:"week,omitempty"` // nil where there is a stop
@@ -94,7 +97,7 @@ func (r Record) plan(l *log, day units.Day) (Plan, dose.WeekRequest, error) {
 }
 
 // inRequest is where the fields of a request for a week stand in the record.
-var inRequest = moves{"/performed": "/tests", "/screening": "/profile", "/screening/who": "/profile"}
+var inRequest = moves{"/known": "/beside", "/performed": "/tests", "/screening": "/profile", "/screening/who": "/profile"}
 
 // requested screens and estimates, and returns what is asked of the planner.
 func (r Record) requested(l *log, day units.Day) (Plan, dose.WeekRequest, error) {
@@ -105,10 +108,25 @@ func (r Record) requested(l *log, day units.Day) (Plan, dose.WeekRequest, error)
 	if err := p.estimate(r, l); err != nil {
 		return Plan{}, dose.WeekRequest{}, err
 	}
+	if len(r.Function) > 0 {
+		p.Tested = r.tested(r.tests(p.Screening), p.Screening, day)
+	}
 	return p, dose.WeekRequest{
 		Day: day, Seen: r.Seen, Screening: p.Screening, Goal: r.Goal, Phase: r.Phase, Exercises: r.Exercises, Estimates: p.Estimates, Performed: r.Tests, Kit: l.kit, Guideline: r.Guideline,
 		Known: r.known(), Days: r.Days, Minutes: r.Minutes, Task: r.Task, Tasks: r.Tasks, Catalogue: l.catalogue,
 	}, nil
+}
+
+// tests chooses the tests of function, whatever exercises are chosen.
+func (r Record) tests(o screening.Outcome) choice.Chosen {
+	return choice.Choose(choice.Wish{Tasks: r.Tasks, Goal: r.Goal, Screening: o, Named: true})
+}
+
+// tested puts the results up to a day beside the tests that are chosen for the person.
+func (r Record) tested(of choice.Chosen, o screening.Outcome, day units.Day) []choice.Tested {
+	known := slices.DeleteFunc(slices.Clone(r.Function), func(t choice.Tried) bool { return t.Day > day })
+	tested, _ := of.Results(known, o.Who) // the record is valid
+	return tested
 }
 
 // screen assesses the answers, and joins the check of the day.
@@ -149,7 +167,7 @@ func (p *Plan) estimate(r Record, l *log) error {
 
 // Reasons returns the reasons of the whole plan, in order.
 func (p Plan) Reasons() []evidence.Reason {
-	all := ofOutcome(p.Screening)
+	all := append(ofOutcome(p.Screening), ofTested(p.Tested)...)
 	for _, e := range p.Estimates {
 		all = append(all, e.Reasons...)
 	}
@@ -181,6 +199,14 @@ func ofOutcome(o screening.Outcome) []evidence.Reason {
 	return all
 }
 
+func ofTested(list []choice.Tested) []evidence.Reason {
+	var all []evidence.Reason
+	for _, t := range list {
+		all = append(all, t.Reasons...)
+	}
+	return all
+}
+
 func ofUnused(list []dose.Unused) []evidence.Reason {
 	var all []evidence.Reason
 	for _, u := range list {
@@ -200,18 +226,20 @@ func ofBeside(list []beside.Item, barred []beside.Barred) []evidence.Reason {
 	return all
 }
 
-// known is what work beside lifting goes by: the minutes of a week that were told.
+// known is what work beside lifting goes by: what was kept of it, and for the minutes
+// of a week that it lacks those that the activity tells.
 func (r Record) known() beside.Known {
-	a := r.Profile.Activity
+	k, a := r.Beside, r.Profile.Activity
 	if a == nil {
-		return beside.Known{}
+		return k
 	}
-	minutes, none := a.DaysPerWeek*a.Minutes, 0
+	brisk, easy := 0, 0
 	switch {
 	case a.Intensity >= screening.Moderate:
-		return beside.Known{Brisk: &minutes, Easy: &none}
+		brisk = a.DaysPerWeek * a.Minutes
 	case a.Intensity == screening.Light:
-		return beside.Known{Brisk: &none, Easy: &minutes}
+		easy = a.DaysPerWeek * a.Minutes
 	}
-	return beside.Known{Brisk: &none, Easy: &none}
+	k.Brisk, k.Easy = cmp.Or(k.Brisk, &brisk), cmp.Or(k.Easy, &easy)
+	return k
 }

@@ -2,6 +2,7 @@ package record
 
 import (
 	"example.org/posology/dose"
+	"example.org/posology/dose/beside"
 	"example.org/posology/dose/choice"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
@@ -23,13 +24,15 @@ type Record struct {
 	Client  string `json:"client"`  // how the papers call the person
 	Given
 
-	Checks  []screening.Check `json:"checks,omitempty"`  // of days, at most one each
-	Tests   []setlog.Set      `json:"tests,omitempty"`   // submaximal test sets
-	Seen    []dose.Seen       `json:"seen,omitempty"`    // who saw the technique of which exercise, and when
-	Asked   []Asked           `json:"asked,omitempty"`   // what was asked for; each line holds until the next of its exercise
-	Visits  []TrainingDay     `json:"visits,omitempty"`  // one for each day of training
-	Done    []setlog.Set      `json:"done,omitempty"`    // the sets of the visits
-	Entries []Entry           `json:"entries,omitempty"` // what was decided, to be worked out again
+	Checks []screening.Check `json:"checks,omitempty"` // of days, at most one each
+	Tests  []setlog.Set      `json:"tests,omitempty"`  // submaximal test sets
+	// Function are tests of function and trials of tasks, as they went.
+	Function []choice.Tried `json:"function,omitempty"`
+	Seen     []dose.Seen    `json:"seen,omitempty"`    // who saw the technique of which exercise, and when
+	Asked    []Asked        `json:"asked,omitempty"`   // what was asked for; each line holds until the next of its exercise
+	Visits   []TrainingDay  `json:"visits,omitempty"`  // one for each day of training
+	Done     []setlog.Set   `json:"done,omitempty"`    // the sets of the visits
+	Entries  []Entry        `json:"entries,omitempty"` // what was decided, to be worked out again
 }
 
 // Given is what holds until it is changed.
@@ -49,6 +52,12 @@ type Given struct {
 	Own []exercise.Exercise `json:"own,omitempty"`
 	// Curves are the person's own load–repetition curves, at most one for an exercise and side.
 	Curves []StoredCurve `json:"curves,omitempty"`
+
+	// Beside is what work beside lifting goes by: the stances that were held, answers of
+	// spine and pelvic floor, and in InForce the steps reached ([beside.Item.Place]).
+	// Minutes that are not given there are those of the profile's activity. Not given:
+	// not kept.
+	Beside beside.Known `json:"beside,omitzero"`
 
 	// The plan in force: the days of its first week, which repeats; minutes of a
 	// session, 0 if not limited; its phase, zero by training status; and its first
@@ -79,6 +88,7 @@ type Asked struct {
 	Uncounted bool         `json:"uncounted,omitzero"`
 	Lowering  float64      `json:"lowering,omitzero"` // seconds, where longer than usual
 	Pausing   float64      `json:"pausing,omitzero"`  // likewise
+	Fast      bool         `json:"fast,omitzero"`     // up as fast as can be controlled
 	Finding   *dose.Search `json:"finding,omitempty"` // the load was being looked for
 	Feel      *Felt        `json:"feel,omitempty"`    // one of the sets was to feel the next weight
 }

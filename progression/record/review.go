@@ -31,16 +31,20 @@ type Review struct {
 	Overdue   []evidence.Reason `json:"overdue,omitempty"` // which of them are over
 	Expired   bool              `json:"expired,omitzero"`  // so that a new plan is to be made
 	Unused    []dose.Unused     `json:"unused,omitempty"`  // tests on which no dose rests
-	Items     []Decided         `json:"items"`
-	Attended  AttendanceReport  `json:"attended"`
-	Coming    *Coming           `json:"coming,omitempty"` // nil: nothing can be planned for now
+	// Chosen are the tests of the tasks as they are chosen now, Tested what came of them.
+	Chosen   []choice.TaskTest `json:"chosen,omitempty"`
+	Tested   []choice.Tested   `json:"tested,omitempty"`
+	Items    []Decided         `json:"items"`
+	Attended AttendanceReport  `json:"attended"`
+	Coming   *Coming           `json:"coming,omitempty"` // nil: nothing can be planned for now
 }
 
 // Coming is the week of the next visit, and the dates after it.
 type Coming struct {
 	Days   []units.Day   `json:"days"`
 	Dates  dose.Dates    `json:"dates"`
-	Beside []beside.Item `json:"beside,omitempty"` // as it is begun: a record does not keep the step reached
+	Beside []beside.Item `json:"beside,omitempty"` // from the steps that the record keeps, else as it is begun
+	Begun  bool          `json:"begun,omitzero"`   // all of Beside is as it is begun, since the record keeps no step
 	// NotBeside is what of it is not begun.
 	NotBeside []beside.Barred   `json:"not_beside,omitempty"`
 	Reasons   []evidence.Reason `json:"reasons,omitempty"`
@@ -84,6 +88,8 @@ func (r Record) assess(l *log, day, next units.Day) (Review, error) {
 		return Review{}, err
 	}
 	re := Review{Note: r.Note, Client: r.Client, Task: r.Task, Tasks: r.Tasks, Day: day, Next: next, Profile: r.Profile, Today: first.Today, Screening: first.Screening, Attended: attended}
+	tests := r.tests(first.Screening)
+	re.Chosen, re.Tested = tests.Tests, r.tested(tests, first.Screening, day)
 	if re.InForce, err = r.phase(first.Week).Dates(r.Began, first.Screening.ReviewBy); err != nil {
 		return Review{}, field.At("/began", err)
 	}
@@ -133,6 +139,7 @@ func (r Record) coming(re Review, w *dose.Week) *Coming {
 		return nil
 	}
 	c := &Coming{Dates: r.renewed(re.InForce, *w), Beside: w.Beside, NotBeside: w.NotBeside, Reasons: w.Reasons}
+	c.Begun = len(r.Beside.InForce) == 0
 	for _, s := range w.Sessions {
 		c.Days = append(c.Days, s.Day)
 	}
@@ -178,6 +185,10 @@ func (re Review) Reasons() []evidence.Reason {
 			all = append(all, *s.Why)
 		}
 	}
+	for _, k := range re.Chosen {
+		all = append(all, k.Reasons...)
+	}
+	all = append(all, ofTested(re.Tested)...)
 	var doses []evidence.Reason
 	for _, item := range re.Items {
 		d := item.Decision

@@ -35,6 +35,7 @@ func (r Record) read() (log, error) {
 	}
 	bad.Add("/kit", r.Kit.Validate())
 	bad.Add("/policy", r.Policy.Validate())
+	bad.Add("/beside", r.Beside.Validate())
 	if r.BodyMass < 0 {
 		bad.Add("/body_mass", field.Bad(r.BodyMass, "0 kg or more", field.ErrOutOfRange))
 	}
@@ -48,6 +49,7 @@ func (r Record) read() (log, error) {
 	for i, s := range r.Tests {
 		bad.Add(path("tests", i), checkTest(s, r.Profile.Key, catalogue))
 	}
+	bad.Add("", r.checkFunction())
 	l := log{catalogue: catalogue}
 	bad.Add("", r.readCurves(&l))
 	bad.Add("", r.readAsked(&l))
@@ -84,6 +86,20 @@ func checkTest(s setlog.Set, key body.Key, c exercise.Catalogue) error {
 	}
 	_, err := c.Lookup(string(s.Exercise))
 	return field.At("/exercise", err)
+}
+
+// checkFunction asks for results in the order of their days.
+func (r Record) checkFunction() error {
+	var bad field.Errors
+	before := units.Day(0)
+	for i, t := range r.Function {
+		bad.Add(path("function", i), t.Validate())
+		if t.Day.Check() == nil && t.Day < before {
+			bad.Add(path("function", i)+"/day", field.Bad(t.Day, before.String()+" or later, since the one before is of that day", field.ErrConflict))
+		}
+		before = max(before, t.Day)
+	}
+	return bad.Err()
 }
 
 // checkSet refuses a bad set, and one of another person.

@@ -46,9 +46,9 @@ type Yardstick struct {
 // A ChangeAnswer says whether two results of a test differ by more than noise. It is
 // about the measurement: it permits no load, and tells nobody how they respond.
 type ChangeAnswer struct {
-	Test       Test           `json:"test"`
+	Test       Test           `json:"test,omitzero"`
 	Shown      Shown          `json:"shown"`
-	Direction  Position       `json:"direction,omitzero"`  // [Better], [Worse] or [Equal] than before; none if not scored
+	Direction  Position       `json:"direction,omitzero"`  // [Better], [Worse] or [Equal] than before; without two scores by [HowDone.Order]
 	Difference Amount         `json:"difference,omitzero"` // after − before, in the unit of the score
 	Low        Amount         `json:"low,omitzero"`        // ends of the interval of the difference,
 	High       Amount         `json:"high,omitzero"`       // difference ∓ the detectable change
@@ -73,14 +73,15 @@ type ChangeAnswer struct {
 // whole counts where the test is counted, is within learning, and a larger gain
 // must stay above the detectable change with the effect taken off. Without a
 // published detectable change for the person, or without two scores, the answer
-// is not shown.
+// is not shown; how the two went may still tell which is the better.
 func ChangeBetween(before, after Result, sex body.Sex, age body.Age) (ChangeAnswer, error) {
 	if err := checkChange(before, after, sex, age); err != nil {
 		return ChangeAnswer{}, err
 	}
 	v := ChangeAnswer{Test: after.Test, Shown: NotShown, Basis: evidence.Design}
 	if before.How != Done || after.How != Done {
-		v.Reasons = []evidence.Reason{evidence.Because(codeNotBothDone, factNotScored).With(
+		v.Direction = after.How.Order(before.How)
+		v.Reasons = []evidence.Reason{evidence.Because(orderCodes[v.Direction], factNotScored, factGotFurther).With(
 			evidence.Term("test", v.Test.String()), evidence.Term("before", before.How.String()), evidence.Term("after", after.How.String()))}
 		return v, nil
 	}

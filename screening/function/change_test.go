@@ -134,11 +134,58 @@ func TestChangeIsExplained(t *testing.T) {
 
 func TestChangeWithoutTwoScores(t *testing.T) {
 	before := done(function.ChairStand30, "3 reps")
-	after := later(before, "3 reps")
-	after.How, after.Value = function.Unable, function.Amount{}
-	v := change(t, before, after, body.Female, 80)
-	if v.Shown != function.NotShown || v.Reasons[0].Code != "function.change.not-both-done" || !v.Difference.IsZero() || v.Direction != 0 {
-		t.Errorf("%+v", v)
+	for _, tt := range []struct {
+		was, is function.HowDone
+		want    function.Position
+		code    string
+	}{
+		{function.Done, function.Unable, function.Worse, "got-less-far"},
+		{function.Unable, function.Done, function.Better, "got-further"},
+		{function.Unable, function.UsedArms, function.Better, "got-further"},
+		{function.UsedArms, function.Done, function.Better, "got-further"},
+		{function.Done, function.Stopped, function.Worse, "got-less-far"},
+		{function.Stopped, function.Unable, function.Worse, "got-less-far"},
+		{function.Unable, function.Unable, function.Equal, "not-both-done"},
+		{function.UsedArms, function.UsedArms, 0, "not-both-done"},
+		{function.UsedArms, function.Stopped, 0, "not-both-done"},
+		{function.Done, function.Refused, 0, "not-both-done"},
+		{function.Refused, function.Unable, 0, "not-both-done"},
+	} {
+		b, a := before, later(before, "3 reps")
+		if b.How = tt.was; b.How != function.Done {
+			b.Value = function.Amount{}
+		}
+		if a.How = tt.is; a.How != function.Done {
+			a.Value = function.Amount{}
+		}
+		v := change(t, b, a, body.Female, 80)
+		if v.Shown != function.NotShown || string(v.Reasons[0].Code) != "function.change."+tt.code || !v.Difference.IsZero() || v.Direction != tt.want {
+			t.Errorf("%s, then %s: %+v", tt.was, tt.is, v)
+		}
+	}
+}
+
+// What is no number is never better than one, and the order is one: it turns with the
+// two, and what is further than a third is further than all below that.
+func TestOrderOfHowItWent(t *testing.T) {
+	turned := map[function.Position]function.Position{0: 0, function.Equal: function.Equal, function.Better: function.Worse, function.Worse: function.Better}
+	for a := range function.EveryHowDone() {
+		if want := function.Worse; a != function.Done && a != function.Refused && a.Order(function.Done) != want {
+			t.Errorf("%s is %q beside a number", a, a.Order(function.Done))
+		}
+		for b := range function.EveryHowDone() {
+			if b.Order(a) != turned[a.Order(b)] {
+				t.Errorf("%s and %s: %q and %q", a, b, a.Order(b), b.Order(a))
+			}
+			for c := range function.EveryHowDone() {
+				if a.Order(b) == function.Better && b.Order(c) == function.Better && a.Order(c) != function.Better {
+					t.Errorf("%s, %s, %s", a, b, c)
+				}
+			}
+		}
+	}
+	if function.HowDone(0).Order(function.Done) != 0 || function.Done.Order(0) != 0 {
+		t.Error("what was not given has an order")
 	}
 }
 

@@ -104,6 +104,8 @@ func everyReason(t *testing.T) (all []evidence.Reason) {
 	arms := with(done(function.ChairStand30, "3 reps"), func(r *function.Result) { r.How = function.UsedArms })
 	all = append(all, units.Must(arms.Score()).Reason)
 	all = append(all, change(t, arms, arms, body.Male, 66).Reasons...)
+	stood := done(arms.Test, "9 reps")
+	all = append(append(all, change(t, arms, stood, body.Male, 66).Reasons...), change(t, stood, arms, body.Male, 66).Reasons...)
 	for _, s := range compare(t, arms, 0, 66) {
 		all = append(all, s.Reasons...)
 	}

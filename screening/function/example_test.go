@@ -43,7 +43,16 @@ func ExampleChangeBetween() {
 	// Output:
 	// real
 	// timed up and go: a difference of -1.3 s (-2.44 s to -0.16 s) against a detectable change of 1.14 s (Alghadir 2015, published): real, for the better.
-	// You did clearly better than last time. Well done.
+	// You did clearly better than before.
+}
+
+// With arms first and by the protocol now: further, though no number says by how much.
+func ExampleHowDone_Order() {
+	fmt.Println(function.Done.Order(function.UsedArms), function.Unable.Order(function.UsedArms))
+	fmt.Printf("%q\n", function.Refused.Order(function.Done))
+	// Output:
+	// better worse
+	// ""
 }
 
 // The parts of the battery (Guralnik 1994), the walk over 4 m.

@@ -24,6 +24,7 @@ const (
 	factNoDetectable  evidence.FactID = "function.change.none-published"
 	factLearning      evidence.FactID = "function.change.learning"
 	factAlike         evidence.FactID = "function.change.alike"
+	factGotFurther    evidence.FactID = "function.change.order"
 )
 
 // rangeFact names the fact of the plausible range of t.
@@ -46,6 +47,7 @@ var ruleFacts = []evidence.Fact{
 	{ID: factStrictlyAbove, Value: "a change is real only above the detectable change, not at it; of several that apply the largest decides", Basis: evidence.Design},
 	{ID: factNoDetectable, Value: "without a detectable change published for the person's sex and age the answer is not shown, whatever the difference", Basis: evidence.Design},
 	{ID: factLearning, Value: "a gain that may be the second try counts as learning up to the published practice effect, in whole counts; a larger one must stay above the detectable change with the effect taken off", Basis: evidence.Design},
+	{ID: factGotFurther, Value: "unable is less than arms used and less than a test that was broken off, and each of these less than one that was done by the protocol, whatever its number; a refusal stands in no order", Basis: evidence.Design},
 	{ID: factAlike, Value: "two results are compared only if test, course, side and protocol are alike", Basis: evidence.CommonPractice},
 }
 

@@ -27,6 +27,27 @@ func EveryHowDone() iter.Seq[HowDone] { return hows.All() }
 // String returns its name, such as "used arms".
 func (h HowDone) String() string { return hows.Text(h) }
 
+// Order returns where h stands to how the test went before: [Better], [Worse] or [Equal].
+// Unable is less than arms used and less than a test that was broken off, and each of
+// these is less than one that was done. It returns 0 where nothing is known of the order: for a
+// refusal, for arms used and broken off, and for two of a kind that a number tells apart.
+func (h HowDone) Order(before HowDone) Position {
+	switch is, was := ranks[h], ranks[before]; {
+	case is == 0 || was == 0:
+		return 0
+	case is > was:
+		return Better
+	case is < was:
+		return Worse
+	case h == Unable:
+		return Equal
+	}
+	return 0
+}
+
+// ranks rise with how far the person got.
+var ranks = map[HowDone]int{Unable: 1, UsedArms: 2, Stopped: 2, Done: 3}
+
 // check returns nil if h is given.
 func (h HowDone) check() error { return hows.Check("", h) }
 

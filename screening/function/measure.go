@@ -8,6 +8,8 @@ import (
 
 // Measure is what a published figure is about. The walks share one, usual gait
 // speed, unless a figure names its course; the battery has one for each part.
+// Those of which there is no test here have a text alone: "gait_speed_max", "asmi_dxa",
+// "asm_dxa", "calf_circumference" and "walk_400m".
 type Measure uint8
 
 // Measures.
@@ -18,7 +20,7 @@ const (
 	UpAndGoTime                      // "timed_up_and_go": time of the timed up and go
 	BalanceStages                    // "four_stage_balance": tandem hold of the four-stage balance test
 	UsualGait                        // "gait_speed_usual": usual walking speed
-	FastGait                         // "gait_speed_max": fastest walking speed; no test here
+	fastGait                         // "gait_speed_max": fastest walking speed; no test here
 	BatteryTotal                     // "sppb_total": total of the short physical performance battery
 	BatteryStands                    // "sppb_chair_stand": its chair stands
 	BatteryWalk4m                    // "sppb_gait_4m": its walk over 4 m
@@ -34,10 +36,10 @@ const (
 	SarcopeniaTotal                  // "sarc_f": total of the sarcopenia self-report
 	FallsTotal                       // "falls_self_score_12": total of the 12-question falls self-score
 	FrailtyNumber                    // "frailty_level": number of the frailty level
-	MuscleIndex                      // "asmi_dxa": appendicular lean mass by DXA over height squared; no test here
-	MuscleMass                       // "asm_dxa": appendicular lean mass by DXA; no test here
-	CalfGirth                        // "calf_circumference": calf circumference; no test here
-	Walk400m                         // "walk_400m": time over 400 m; no test here
+	muscleIndex                      // "asmi_dxa": appendicular lean mass by DXA over height squared; no test here
+	muscleMass                       // "asm_dxa": appendicular lean mass by DXA; no test here
+	calfGirth                        // "calf_circumference": calf circumference; no test here
+	walk400m                         // "walk_400m": time over 400 m; no test here
 )
 
 var measures = field.NewVocabulary[Measure]("measure", "",

@@ -11,7 +11,7 @@ import (
 
 // A Result is how one test went on one day. The zero value is no result.
 type Result struct {
-	Test  Test      `json:"test"`
+	Test  Test      `json:"test,omitzero"`
 	Day   units.Day `json:"day,omitzero"` // needed for a change only
 	How   HowDone   `json:"how"`
 	Value Amount    `json:"value,omitzero"` // needed if done; with arms or a stop for the record only

@@ -3,6 +3,7 @@ package function_test
 import (
 	"encoding"
 	"errors"
+	"slices"
 	"testing"
 
 	"example.org/posology/screening/function"
@@ -51,7 +52,7 @@ func TestVocabularies(t *testing.T) {
 	walk(t, function.Stopped)
 	walk(t, function.NonDominant)
 	walk(t, function.Percent)
-	walk(t, function.Walk400m)
+	walk(t, slices.Max(slices.Collect(function.Measures())))
 	walk(t, function.Context)
 	walk(t, function.AtLeast)
 	walk(t, function.Better)

@@ -35,6 +35,8 @@ const (
 	codeLearning         evidence.ReasonCode = "function.change.within-learning"
 	codeLearningTakenOff evidence.ReasonCode = "function.change.learning-taken-off"
 	codeNotBothDone      evidence.ReasonCode = "function.change.not-both-done"
+	codeGotFurther       evidence.ReasonCode = "function.change.got-further"
+	codeGotLessFar       evidence.ReasonCode = "function.change.got-less-far"
 	codeProtocolUnstated evidence.ReasonCode = "function.change.protocol-not-stated"
 )
 
@@ -42,6 +44,9 @@ const (
 var positionCodes = [...]evidence.ReasonCode{
 	Flagged: codeFlagged, NotFlagged: codeNotFlagged, Worse: codeWorse, Equal: codeEqual, Better: codeBetter,
 }
+
+// orderCodes are the codes of changes without two scores.
+var orderCodes = map[Position]evidence.ReasonCode{0: codeNotBothDone, Equal: codeNotBothDone, Better: codeGotFurther, Worse: codeGotLessFar}
 
 const (
 	noClearChange = "No clear change yet."
@@ -74,13 +79,15 @@ func words() evidence.Words {
 		codeFromMemory:       {Clinician: "The figure of {body} is known from memory only and was not found in print."},
 		codePeople:           {Clinician: "The figure of {body} is about others: {people}."},
 		codeNote:             {Clinician: "On the figure of {body}: {note}."},
-		codeRealBetter:       {Client: "You did clearly better than last time. Well done.", Clinician: changeText + "real, for the better."},
-		codeRealWorse:        {Client: "This was harder for you than last time. Let us look at why together.", Clinician: changeText + "real, for the worse."},
+		codeRealBetter:       {Client: "You did clearly better than before.", Clinician: changeText + "real, for the better."},
+		codeRealWorse:        {Client: "This was harder for you than before. Let us look at why together.", Clinician: changeText + "real, for the worse."},
 		codeChangeNotShown:   {Client: noClearChange, Clinician: changeText + "not shown."},
 		codeNoDetectable:     {Client: noClearChange, Clinician: "{test}: a difference of {difference}. No detectable change for {sex}, {age} years is held here: not shown."},
 		codeLearning:         {Client: "Knowing the test may have helped a little. No clear change yet.", Clinician: changeText + "within the published practice effect of {practice} from the first try to the second."},
 		codeLearningTakenOff: {Client: "This looks promising. Next time will tell us more.", Clinician: changeText + "above it, but not with the practice effect of {practice} taken off: not shown."},
 		codeNotBothDone:      {Client: noClearChange, Clinician: "{test}: {before} before, {after} now. Without two scores no change is shown; both are findings in themselves."},
+		codeGotFurther:       {Client: "You got further with this than before.", Clinician: "{test}: {before} before, {after} now: further than before. Without two scores no change is called real; both are findings in themselves."},
+		codeGotLessFar:       {Client: "This was harder for you than before. Let us look at why together.", Clinician: "{test}: {before} before, {after} now: less far than before. Without two scores no change is called real; both are findings in themselves."},
 		codeProtocolUnstated: {Clinician: "{test}: the protocol was not stated both times. Seat, dynamometer, weight and walking aid must be alike."},
 	}
 }

@@ -10,5 +10,7 @@ var choiceSources = []Source{
 	{ID: "kanaley2022", Citation: "Kanaley JA, Colberg SR, Corcoran MH, et al. Exercise/physical activity in individuals with type 2 diabetes: ACSM consensus statement. Med Sci Sports Exerc 2022;54(2):353-368"},
 	{ID: "floorreview2020", Citation: "Impact of the backward chaining method in older adults at risk of falling: a systematic review. Aging Clin Exp Res 2020;32(6):985-997", DOI: "10.1007/s40520-019-01459-1"},
 	{ID: "reece1996", Citation: "Reece AC, Simpson JM. Teaching older people to cope after a fall. Physiotherapy 1996"},
+	{ID: "kurth2025", Citation: "Kurth JD, Sciamanna CN, Danilovich MK, et al. Interest in brief resistance training workouts among older US adults. PLoS One 2025;20(8):e0329684", DOI: "10.1371/journal.pone.0329684"},
+	{ID: "fouraday", Citation: "Randomised trial of four 30-second exercises a day for 12 weeks in older adults with mobility disability. Meeting abstract, authors not seen"},
 	{ID: "stairtimes2011", Citation: "Stair ascent and descent times in adults of 70 and over. Arch Phys Med Rehabil 2011;92(12):2006-2011", DOI: "10.1016/j.apmr.2011.07.193"},
 }

@@ -33,7 +33,7 @@ func drawnChange(r *rand.Rand) change {
 	}
 	setting := inJSON([]string{"alone", "with a helper", "in a group", "in a clinic"}[r.IntN(4)])
 	if r.IntN(2) == 0 {
-		c["profile/setting"], c["today/setting"] = setting, setting
+		c["profile/setting"], c["today/setting"], c["checks/setting"] = setting, setting, setting
 	}
 	if r.IntN(3) == 0 {
 		c["seen"] = `[]`

@@ -41,7 +41,7 @@ var changes = map[string]change{
 	"two limits": {
 		"profile/restrictions": `[{"author": "Surgeon B", "region": "shoulder", "side": "left", "max_mass": "3 kg"}, {"author": "Doctor C", "region": "knee", "side": "right", "max_mass": "6 kg", "non_weight_bearing": true}]`,
 	},
-	"alone":           {"profile/setting": `"alone"`, "today/setting": `"alone"`},
+	"alone":           {"profile/setting": `"alone"`, "today/setting": `"alone"`, "checks/setting": `"alone"`},
 	"nobody has seen": {"seen": `[]`},
 	"one weight only": {"kit": `{"dumbbells": [{"mass": "3 kg", "count": 1}]}`, "tests": `[]`},
 	"two pairs":       {"kit": `{"dumbbells": [{"mass": "2 kg", "count": 2}, {"mass": "4 kg", "count": 2}]}`, "tests": `[]`, "seen": `[]`, "profile/setting": `"alone"`},
@@ -162,7 +162,7 @@ func reviewed(l *leaf, data []byte) error {
 }
 
 // changed returns the case with other JSON at some places. A place whose parent
-// the case does not have is left alone, and so is the kit that a log rests on.
+// the case does not have is left alone, of a list the first is meant, and so is the kit that a log rests on.
 func changed(t *testing.T, base []byte, c change) []byte {
 	t.Helper()
 	var all map[string]any
@@ -173,7 +173,11 @@ func changed(t *testing.T, base []byte, c change) []byte {
 		parts := strings.Split(place, "/")
 		at := all
 		for _, part := range parts[:len(parts)-1] {
-			at, _ = at[part].(map[string]any)
+			next := at[part]
+			if list, is := next.([]any); is && len(list) > 0 {
+				next = list[0]
+			}
+			at, _ = next.(map[string]any)
 		}
 		if at == nil || place == "kit" && all["asked"] != nil {
 			continue

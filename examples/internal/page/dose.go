@@ -71,7 +71,11 @@ func Amount(item dose.Prescription) string {
 		if item.Tempo.Pausing > 0 {
 			pause = fmt.Sprintf(", %g seconds of pause", item.Tempo.Pausing)
 		}
-		text += fmt.Sprintf(", %g seconds down%s and %g seconds up", item.Tempo.Lowering, pause, item.Tempo.Lifting)
+		up := fmt.Sprintf("%g seconds up", item.Tempo.Lifting)
+		if item.Tempo.Fast {
+			up = "up fast"
+		}
+		text += fmt.Sprintf(", %g seconds down%s and %s", item.Tempo.Lowering, pause, up)
 	}
 	return text
 }
