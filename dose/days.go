@@ -6,6 +6,7 @@ import (
 
 	"example.org/posology/dose/guideline"
 	"example.org/posology/units"
+	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
@@ -104,6 +105,7 @@ func (p *planner) weekReasons(days []units.Day) []evidence.Reason {
 		evidence.Because("dose.dates", factTwoWeeks, factRetest, factExpiry),
 		evidence.Because("dose.stop-and-ask"),
 	}
+	list = append(list, p.takenAsThere()...)
 	if needed := wholeMinutes(p.items); p.r.Minutes > 0 && needed > p.r.Minutes {
 		list = append(list, evidence.Because("dose.minutes-too-few", factChange, factPace, factWarmUp).With(evidence.Minutes("minutes", p.r.Minutes), evidence.Minutes("needed", needed)))
 	}
@@ -134,7 +136,7 @@ func (p *planner) belowGoal() int {
 	}
 	light := 0
 	for _, item := range p.items {
-		if item.Mode == WithoutLoad || slices.Contains(item.Flags, BelowEffectiveDose) {
+		if item.Hold == body.Unloaded || slices.Contains(item.Flags, BelowEffectiveDose) {
 			light++
 		}
 	}

@@ -26,6 +26,8 @@ var (
 	ErrTooHeavy = errors.New("dose: lightest weight is too heavy")
 	// ErrNothingToHold: the kit has nothing to be held in this way.
 	ErrNothingToHold = errors.New("dose: nothing in the kit can be held so")
+	// ErrNotThere: what has to stand there for the exercise does not.
+	ErrNotThere = errors.New("dose: what the exercise needs is not there")
 )
 
 // A ConstraintError says that no dose can be given for an exercise, which

@@ -76,6 +76,9 @@ func TestFactsFollowConstants(t *testing.T) {
 		factGap:          {daysBetween},
 		// Published, and what the constants above rest on: they stay as they were read.
 		factReserveBand: {1, 3, 15, 18, 6, 20},
+		factBandUneven:  {80, 2, 5.1},
+		factBandPrinted: {5, 8},
+		factBandReps:    {15},
 		factHackett:     {float64(reserveError), 0, float64(uncountable), 2, 7, 10},
 	}
 	for f := range Facts() {

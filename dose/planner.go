@@ -11,6 +11,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // A planner collects the items of the session, in the order of wish, and what
@@ -30,6 +31,11 @@ func newPlanner(r WeekRequest) (*planner, error) {
 	if r.Catalogue.Len() == 0 {
 		r.Catalogue = exercise.Standard()
 	}
+	c, err := r.Catalogue.WithBands(r.Kit.Bands...)
+	if err != nil {
+		return nil, field.At("/kit/bands", err)
+	}
+	r.Catalogue = c
 	p := &planner{r: r, frames: map[exercise.ID]*Frame{}}
 	if err := r.validate(); err != nil {
 		return nil, err

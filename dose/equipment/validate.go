@@ -8,6 +8,7 @@ import (
 	"unicode"
 	"unicode/utf8"
 
+	"example.org/posology/dose/exercise"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
@@ -26,19 +27,24 @@ const (
 //
 //   - a mass or count that is not given ([field.ErrMissing]) or outside what
 //     its field's comment allows ([field.ErrOutOfRange])
-//   - a kind of plate or add-on, or a name of a handle, bar or stack, that
-//     stands twice in its list ([field.ErrDuplicate])
-//   - a name with characters that do not print, or too long ([field.ErrSyntax])
+//   - a kind of plate or add-on, a name of a handle, bar, stack or band, or a
+//     thing, that stands twice in its list ([field.ErrDuplicate])
+//   - a name with characters that do not print, or too long; of a band, with
+//     others than lower-case letters, digits and dashes ([field.ErrSyntax])
 //   - a stack without pins ([field.ErrMissing]), or with pins that do not rise
 //     ([field.ErrOutOfRange])
 //   - a list of over 100 entries ([field.ErrOutOfRange])
 func (k Kit) Validate() error {
 	var bad field.Errors
 	bad.Add("/dumbbells", checkEach(k.Dumbbells, checkDumbbell))
+	bad.Add("/kettlebells", checkEach(k.Kettlebells, checkDumbbell))
+	bad.Add("/ankle_weights", checkEach(k.AnkleWeights, checkDumbbell))
 	bad.Add("/handles", checkEach(k.Handles, checkHandle))
 	bad.Add("/bars", checkEach(asHandles(k.Bars), checkHandle))
 	bad.Add("/plates", checkEach(k.Plates, checkPlate))
 	bad.Add("/stacks", checkEach(k.Stacks, checkStack))
+	bad.Add("/bands", checkEach(k.Bands, checkBand))
+	bad.Add("/things", checkEach(k.Things, checkThing))
 	return bad.Err()
 }
 
@@ -123,6 +129,29 @@ func checkName(name string, taken bool) error {
 		return field.Bad(fmt.Sprintf("%q", name), "a name of its own", field.ErrDuplicate)
 	}
 	return nil
+}
+
+func checkBand(before []string, name string) error {
+	switch {
+	case name == "":
+		return field.Bad(nil, "a name", field.ErrMissing)
+	case len(name) > maxName || strings.Trim(name, "abcdefghijklmnopqrstuvwxyz0123456789-") != "":
+		return field.Bad(fmt.Sprintf("%.40q", name), fmt.Sprintf("at most %d lower-case letters, digits and dashes", maxName), field.ErrSyntax)
+	case slices.Contains(before, name):
+		return field.Bad(fmt.Sprintf("%q", name), "a name of its own", field.ErrDuplicate)
+	}
+	return nil
+}
+
+func checkThing(before []exercise.Thing, t exercise.Thing) error {
+	if slices.Contains(before, t) {
+		return field.Bad(t, "each thing once", field.ErrDuplicate)
+	}
+	if t == 0 {
+		return field.Bad(nil, "a thing", field.ErrMissing)
+	}
+	_, err := t.MarshalText()
+	return err
 }
 
 func checkMass(m units.Marked, most units.Mass) error {

@@ -86,30 +86,30 @@ func (a Asked) prescription(ex exercise.Exercise, kit equipment.Kit) (dose.Presc
 			}
 		}
 	}
-	if ex.Hold == body.Unloaded {
+	if ex.Hold == body.Unloaded || ex.Hold == body.OnBand {
 		p.Mode = dose.WithoutLoad
 	}
 	if a.Finding != nil {
 		p.Mode = dose.LoadFinding
 	}
 	var err error
-	p.Load, err = a.load(ex.Hold, kit)
+	p.Load, err = a.load(ex, kit)
 	bad.Add("", err)
 	return p, bad.Err()
 }
 
 // load finds the weight that was asked for in the kit.
-func (a Asked) load(hold body.Hold, kit equipment.Kit) (equipment.Load, error) {
-	each, err := hold.Each(a.Load, a.Stated)
+func (a Asked) load(ex exercise.Exercise, kit equipment.Kit) (equipment.Load, error) {
+	each, err := ex.Hold.Each(a.Load, a.Stated)
 	if err != nil {
 		return equipment.Load{}, field.At("/load", err)
 	}
-	if hold == body.Unloaded {
+	if ex.Hold == body.Unloaded {
 		return equipment.Load{}, nil
 	}
-	table, err := kit.Compile(hold)
+	table, err := kit.CompileFor(ex)
 	if errors.Is(err, equipment.ErrEmptyKit) {
-		return equipment.Load{}, field.New("/load", a.Load, "no weight: the kit has none for the hold "+hold.String(), field.ErrConflict)
+		return equipment.Load{}, field.New("/load", a.Load, "no weight: the kit has none for the hold "+ex.Hold.String(), field.ErrConflict)
 	}
 	if err != nil {
 		return equipment.Load{}, nil // reported once, with the kit

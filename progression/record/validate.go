@@ -173,11 +173,15 @@ func (r Record) checkLogged(l *log) error {
 }
 
 // Catalogue returns the exercises that the record is read with: the standard
-// ones and its own.
+// ones, its own, and those with the bands of its kit.
 func (r Record) Catalogue() (exercise.Catalogue, error) {
-	if len(r.Own) == 0 {
-		return exercise.Standard(), nil
+	c := exercise.Standard()
+	if len(r.Own) > 0 {
+		var err error
+		if c, err = c.With(r.Own...); err != nil {
+			return c, field.At("/own", err)
+		}
 	}
-	c, err := exercise.Standard().With(r.Own...)
-	return c, field.At("/own", err)
+	c, err := c.WithBands(r.Kit.Bands...)
+	return c, field.At("/kit/bands", err)
 }

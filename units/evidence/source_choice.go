@@ -1,7 +1,7 @@
 package evidence
 
 // choiceSources are the publications on choosing exercises and tests by task and
-// condition. DOIs not printed in what was seen are from memory and unchecked.
+// condition, and on what they are done with. DOIs not printed in what was seen are from memory and unchecked.
 var choiceSources = []Source{
 	{ID: "thastrength2015", Citation: "Muscular strength after total hip arthroplasty: prospective comparison of 3 surgical approaches. Acta Orthop 2015", DOI: "10.3109/17453674.2015.1068032"},
 	{ID: "winther2018", Citation: "Winther SB, Foss OA, Husby OS, et al. Maximal strength training in 60 patients undergoing total hip arthroplasty: RCT. Acta Orthop 2018;89(3):295-301", DOI: "10.1080/17453674.2018.1441362"},
@@ -11,4 +11,13 @@ var choiceSources = []Source{
 	{ID: "floorreview2020", Citation: "Impact of the backward chaining method in older adults at risk of falling: a systematic review. Aging Clin Exp Res 2020;32(6):985-997", DOI: "10.1007/s40520-019-01459-1"},
 	{ID: "reece1996", Citation: "Reece AC, Simpson JM. Teaching older people to cope after a fall. Physiotherapy 1996"},
 	{ID: "stairtimes2011", Citation: "Stair ascent and descent times in adults of 70 and over. Arch Phys Med Rehabil 2011;92(12):2006-2011", DOI: "10.1016/j.apmr.2011.07.193"},
+
+	// Elastic bands.
+	{ID: "colado2014", Citation: "Colado JC, Garcia-Masso X, Triplett NT, et al. Construct and concurrent validation of an effort scale for elastic bands. J Sports Sci Med 2014;13:758"},
+	{ID: "bandtension2009", Citation: "Mechanical evaluation of the resistance of elastic bands. Rev Bras Fisioter 2009;13(6)"},
+	{ID: "bandtension2016", Citation: "Elastic band tension: reference values for physical activity. J Phys Ther Sci 2016;28:1266", DOI: "10.1589/jpts.28.1266"},
+
+	// A few minutes a day.
+	{ID: "kurth2025", Citation: "Kurth JD, Sciamanna CN, Danilovich MK, et al. Interest in brief resistance training workouts among older US adults. PLoS One 2025;20(8):e0329684", DOI: "10.1371/journal.pone.0329684"},
+	{ID: "fourminutes", Citation: "Randomised trial of four 30-second exercises a day for 12 weeks in older adults with mobility disability (meeting abstract; authors and year were not seen)"},
 }

@@ -29,7 +29,7 @@ var mayImport = map[string][]string{
 	"screening/interview": slices.Concat(ground, []string{"screening"}),
 
 	"dose/exercise":  ground,
-	"dose/equipment": ground,
+	"dose/equipment": slices.Concat(ground, []string{"dose/exercise"}),
 	"dose/setlog":    slices.Concat(ground, []string{"dose/exercise"}),
 	"dose/onerm":     slices.Concat(ground, []string{"dose/exercise", "dose/setlog", "dose/onerm/internal/bend"}),
 	"dose/onerm/fit": slices.Concat(ground, []string{"dose/onerm", "dose/onerm/internal/bend", gonum}),

@@ -1,0 +1,31 @@
+package record
+
+import "example.org/posology/units/field"
+
+// newer returns what a record of version 1 holds that came with version 2, as unknown.
+func (r Record) newer() error {
+	var bad field.Errors
+	bad.Add("", r.Given.newer())
+	for i, e := range r.Entries {
+		bad.Add(path("entries", i)+"/given", e.Given.newer())
+	}
+	return bad.Err()
+}
+
+func (g Given) newer() error {
+	var bad field.Errors
+	unknown := func(at string, given bool) {
+		if given {
+			bad.Add(at, field.Bad(nil, "a field of version 1", field.ErrUnknown))
+		}
+	}
+	unknown("/kit/kettlebells", len(g.Kit.Kettlebells) > 0)
+	unknown("/kit/ankle_weights", len(g.Kit.AnkleWeights) > 0)
+	unknown("/kit/bands", len(g.Kit.Bands) > 0)
+	unknown("/kit/things", g.Kit.Things != nil)
+	for i, own := range g.Own {
+		unknown(path("own", i)+"/needs", len(own.Needs) > 0)
+		unknown(path("own", i)+"/band", own.Band != "")
+	}
+	return bad.Err()
+}
