@@ -16,7 +16,8 @@ var (
 	ErrNotScreened = errors.New("dose: not screened")
 	// ErrNoDose: screening lets nothing go on until somebody was seen.
 	ErrNoDose = errors.New("dose: no exercise until the person was seen")
-	// ErrUnloadedOnly: screening lets only movements without weights go on.
+	// ErrUnloadedOnly: screening, or a few minutes each day, let only movements without
+	// weights go on.
 	ErrUnloadedOnly = errors.New("dose: only unloaded practice may go on")
 	// ErrSetting: screening asks for more supervision than the setting has.
 	ErrSetting = errors.New("dose: setting has too little supervision")

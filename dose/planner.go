@@ -49,7 +49,7 @@ func newPlanner(r WeekRequest) (*planner, error) {
 // choose takes the exercises that were asked for, or chooses some where none were.
 func (p *planner) choose() {
 	often := len(spread(slices.Sorted(slices.Values(p.r.Days)), daysInWeek)) > 1
-	p.chosen = choice.Choose(choice.Wish{Tasks: p.r.Tasks, Goal: p.r.Goal, Screening: p.r.Screening, Little: p.r.ComesLittle || !often, Named: len(p.r.Exercises) > 0})
+	p.chosen = choice.Choose(choice.Wish{Tasks: p.r.Tasks, Goal: p.r.Goal, Screening: p.r.Screening, Little: p.r.ComesLittle || !often, Named: len(p.r.Exercises) > 0, Kit: p.r.Kit, Brief: p.r.Brief})
 	ids := p.r.Exercises
 	for _, w := range p.chosen.Wanted {
 		ids = append(ids, w.Exercise)
@@ -140,7 +140,7 @@ func (p *planner) doseSide(ex exercise.Exercise, side body.Side) (Prescription, 
 	r := Request{
 		Day: p.r.Day, Screening: p.r.Screening, Exercise: ex, Side: side,
 		Goal: p.r.Goal, Phase: p.r.Phase, Technique: p.r.Technique(ex.ID), Estimates: ofExercise(p.r.Estimates, ex),
-		Performed: p.r.performedFor(ex, side), Done: p.done(ex), Kit: p.r.Kit, Guideline: p.r.Guideline,
+		Performed: p.r.performedFor(ex, side), Done: p.done(ex), Kit: p.r.Kit, Brief: p.r.Brief, Guideline: p.r.Guideline,
 	}
 	f, err := NewFrame(r)
 	if err != nil {

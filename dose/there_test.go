@@ -240,10 +240,10 @@ func TestBandFigures(t *testing.T) {
 		}
 	}
 	unused := map[string]string{
-		"ban-01": "no dose goes by it: that bands serve as weights do is no claim of ours", "ban-02": "an effect, no dose",
+		"ban-01": "in package choice", "ban-02": "an effect, no dose",
 		"ban-07": "a dose at 80 to 100 % of 10RM is nearer to failure than a beginner's", "ban-08": "no dose goes by it",
 		"ban-09": "how it progressed is from memory", "cha-06": "a threshold of our own, for frailty; the choice caps it otherwise",
-		"ses-07": "in package choice", "ses-08": "in package choice",
+		"ses-07": "in TestBriefFigures", "ses-08": "in TestBriefFigures",
 	}
 	for id := range rows {
 		if used := slices.Contains([]string{"ban-03", "ban-04", "ban-05", "ban-06", "ban-10"}, id); used == (unused[id] != "") {

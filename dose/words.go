@@ -51,6 +51,10 @@ var words = evidence.Words{
 		Client:    "There is no weight here for this exercise.",
 		Clinician: "{exercise}: the kit has nothing for the hold {hold}.",
 	},
+	"dose.brief-unloaded": {
+		Client:    "A few minutes each day are done without weights; those belong in sessions with days between.",
+		Clinician: "{exercise}: a few minutes each day hold nothing with a weight or a band.",
+	},
 	"dose.not-there": {
 		Client:    "For this exercise we would need: {things}.",
 		Clinician: "{exercise} needs what is not there: {things}.",
@@ -66,6 +70,7 @@ var words = evidence.Words{
 	"dose.free-by-variant":    {Clinician: "Would be freed by: a variant that does not ask for it."},
 	"dose.free-by-lighter":    {Clinician: "Would be freed by: a weight of {most} or less."},
 	"dose.free-by-set":        {Clinician: "Would be freed by: a test of this exercise, or a set of it that was done with its reserve noted."},
+	"dose.free-by-sessions":   {Clinician: "Would be freed by: sessions with days between."},
 	"dose.free-by-thing":      {Clinician: "Would be freed by: {things}."},
 	"dose.free-by-mass":       {Clinician: "Would be freed by: a weight of known mass in place of the band."},
 	"dose.free-by-kit":        {Clinician: "Would be freed by: equipment for the hold: {hold}."},
@@ -192,6 +197,12 @@ var words = evidence.Words{
 		Client:    "These weights are for learning. Getting stronger needs more, step by step, as soon as that is possible.",
 		Clinician: "{light} of {all} exercises are without a weight or lighter than the source of the goal {goal} asks for: right for learning, too light to build.",
 	},
+	"dose.brief": {Clinician: "A few minutes a day: one set of about {seconds} s, then {rest} s of rest."},
+	"dose.brief-days": {
+		Client:    "A few minutes on each day: one exercise after the other, with about as long a rest between. Some days are better than none.",
+		Clinician: "A few minutes a day in place of sessions: {n} exercises, {minutes} minutes, on {days} days of the week.",
+	},
+	"dose.brief-alone":    {Clinician: "Done alone: nobody sees the technique, and nothing gets harder but what the person is shown at a visit."},
 	"dose.taken-as-there": {Clinician: "Nobody asked what stands there; taken as there: {things}."},
 	"dose.too-few-days": {
 		Clinician: "Sessions that fit the days given: {days}; the row asks for at least {least}.",

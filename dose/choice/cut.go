@@ -1,6 +1,7 @@
 package choice
 
 import (
+	"maps"
 	"slices"
 	"sync"
 
@@ -15,6 +16,7 @@ const (
 	most   = 10 // the upper end of what guidelines for older adults name
 	least  = 8  // the lower end
 	little = 5  // for who comes little
+	brief  = 4  // of a few minutes a day
 )
 
 // cut shortens the list: what the others train too goes first, from the end, and what
@@ -22,6 +24,9 @@ const (
 // and begins with what is wanted most.
 func (c *chooser) cut() {
 	switch {
+	case c.r.Brief:
+		c.keepBrief()
+		return
 	case c.r.Little:
 		c.keepFew()
 		return
@@ -51,6 +56,21 @@ func (c *chooser) keepFew() {
 	keep := []slot{c.order[slices.IndexFunc(c.order, ofLegs)], pull, push}
 	for _, s := range c.order {
 		if len(keep) < little && !slices.Contains(keep, s) {
+			keep = append(keep, s)
+		}
+	}
+	for c.drop(func(s slot) bool { return !slices.Contains(keep, s) }) {
+	}
+}
+
+// keepBrief keeps a few that have a form without a weight: one of the legs, the push, and
+// what is wanted most.
+func (c *chooser) keepBrief() {
+	for c.drop(func(s slot) bool { return worked()[c.variant[s]].weight }) {
+	}
+	keep := []slot{c.order[slices.IndexFunc(c.order, ofLegs)], push}
+	for _, s := range c.order {
+		if len(keep) < brief && !slices.Contains(keep, s) {
 			keep = append(keep, s)
 		}
 	}
@@ -119,7 +139,7 @@ type work struct {
 var worked = sync.OnceValue(func() map[exercise.ID]work {
 	part := map[exercise.Role]int{exercise.Prime: 2, exercise.Synergist: 1}
 	all := map[exercise.ID]work{}
-	for _, id := range slices.Concat(variants[:]...) {
+	for _, id := range slices.Concat(slices.Concat(variants[:]...), slices.Collect(maps.Values(byBand))) {
 		ex, _ := exercise.Standard().Get(id)
 		one := work{ex.Hold != body.Unloaded, make([]int, len(mainMuscles))}
 		for _, w := range ex.Muscles {
@@ -151,13 +171,16 @@ func (c *chooser) reasons() []evidence.Reason {
 func (c *chooser) listReasons() []evidence.Reason {
 	made := evidence.Because(codeMade, factOrder, factMost, factManySource).With(evidence.Terms("tasks", textsOf(c.r.Tasks)...), evidence.Terms("concerns", textsOf(c.found)...), evidence.Count("n", len(c.order)))
 	list := []evidence.Reason{made}
+	if c.r.Brief {
+		return append(list, evidence.Because(codeBrief, factBrief, factBriefTrial).With(evidence.Count("n", len(c.order))))
+	}
 	if c.r.Little {
 		list = append(list, evidence.Because(codeFew, factFew, factFewSource).With(evidence.Count("n", len(c.order))))
 	}
 	if len(c.left) > 0 {
 		ids := make([]string, len(c.left))
 		for i, s := range c.left {
-			ids[i] = string(c.variant[s])
+			ids[i] = string(c.id(s))
 		}
 		list = append(list, evidence.Because(codeLeft, factMost).With(evidence.Terms("exercises", ids...)))
 	}

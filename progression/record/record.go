@@ -53,6 +53,7 @@ type Given struct {
 	Days    []units.Day `json:"days"`
 	Minutes int         `json:"minutes,omitzero"`
 	Phase   dose.Phase  `json:"phase,omitzero"`
+	Brief   bool        `json:"brief,omitzero"` // a few minutes on each of the days, in place of sessions
 	Began   units.Day   `json:"began,omitzero"`
 
 	Review  units.Day          `json:"review,omitzero"`  // agreed day of the next review

@@ -22,6 +22,7 @@ func (g Given) newer() error {
 	unknown("/kit/kettlebells", len(g.Kit.Kettlebells) > 0)
 	unknown("/kit/ankle_weights", len(g.Kit.AnkleWeights) > 0)
 	unknown("/kit/bands", len(g.Kit.Bands) > 0)
+	unknown("/brief", g.Brief)
 	unknown("/kit/things", g.Kit.Things != nil)
 	for i, own := range g.Own {
 		unknown(path("own", i)+"/needs", len(own.Needs) > 0)

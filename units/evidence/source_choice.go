@@ -14,6 +14,7 @@ var choiceSources = []Source{
 
 	// Elastic bands.
 	{ID: "colado2014", Citation: "Colado JC, Garcia-Masso X, Triplett NT, et al. Construct and concurrent validation of an effort scale for elastic bands. J Sports Sci Med 2014;13:758"},
+	{ID: "lopes2019", Citation: "Lopes JSS, Machado AF, Micheletti JK, et al. Effects of training with elastic resistance versus conventional resistance on muscular strength. SAGE Open Med 2019;7 (arm and leg figures were printed the other way round in one place)", DOI: "10.1177/2050312119831116"},
 	{ID: "bandtension2009", Citation: "Mechanical evaluation of the resistance of elastic bands. Rev Bras Fisioter 2009;13(6)"},
 	{ID: "bandtension2016", Citation: "Elastic band tension: reference values for physical activity. J Phys Ther Sci 2016;28:1266", DOI: "10.1589/jpts.28.1266"},
 

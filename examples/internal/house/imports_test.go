@@ -35,7 +35,7 @@ var mayImport = map[string][]string{
 	"dose/onerm/fit": slices.Concat(ground, []string{"dose/onerm", "dose/onerm/internal/bend", gonum}),
 	"dose/volume":    slices.Concat(ground, []string{"dose/exercise", "dose/setlog"}),
 	"dose/guideline": slices.Concat(first, []string{"dose/volume"}),
-	"dose/choice":    slices.Concat(first, []string{"dose/exercise", "dose/guideline"}),
+	"dose/choice":    slices.Concat(first, []string{"dose/exercise", "dose/equipment", "dose/guideline"}),
 	// The forms of curves: onerm evaluates them, fit needs their slopes too.
 	"dose/onerm/internal/bend": {"units/field", "units"},
 
