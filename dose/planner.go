@@ -31,15 +31,17 @@ func newPlanner(r WeekRequest) (*planner, error) {
 	if r.Catalogue.Len() == 0 {
 		r.Catalogue = exercise.Standard()
 	}
-	c, err := r.Catalogue.WithBands(r.Kit.Bands...)
-	if err != nil {
-		return nil, field.At("/kit/bands", err)
+	var err error
+	var bad field.Errors
+	if r.Catalogue, err = r.Kit.Fit(r.Catalogue); err != nil {
+		bad.Add("/kit", err)
 	}
-	r.Catalogue = c
-	p := &planner{r: r, frames: map[exercise.ID]*Frame{}}
-	if err := r.validate(); err != nil {
+	if err := r.validate(); errors.Is(err, ErrNotScreened) {
 		return nil, err
+	} else if bad.Add("", err); len(bad) > 0 {
+		return nil, bad.Err()
 	}
+	p := &planner{r: r, frames: map[exercise.ID]*Frame{}}
 	r.Screening, r.Kit = r.Screening.Tightest(), r.Kit.Once(r.Kit)
 	p.r, p.unused = r.Usable()
 	p.choose()

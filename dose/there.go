@@ -15,8 +15,8 @@ import (
 
 // table compiles the kit for the exercise, where all that it needs is there.
 func (r *Request) table() (*equipment.Table, error) {
-	if lacks := r.Exercise.Lacks(r.Kit.Things...); r.Kit.Things != nil && len(lacks) > 0 {
-		things := evidence.Terms("things", textsOf(lacks)...)
+	if lacks := r.lacks(); len(lacks) > 0 {
+		things := evidence.Terms("things", lacks...)
 		return nil, r.barred(ErrNotThere, evidence.Because("dose.not-there", factThere, factServes).With(things), evidence.Because("dose.free-by-thing").With(things))
 	}
 	table, err := r.Kit.CompileFor(r.Exercise)
@@ -28,6 +28,22 @@ func (r *Request) table() (*equipment.Table, error) {
 		return nil, r.barred(ErrTooHeavy, why[0], evidence.Because("dose.free-by-mass", factBand))
 	}
 	return table, field.At("/kit", err)
+}
+
+// lacks says what the exercise needs and is not there.
+func (r *Request) lacks() []string {
+	var list []string
+	if r.Kit.Things != nil {
+		list = textsOf(r.Exercise.Lacks(r.Kit.Things...))
+	}
+	of, heights := exercise.LowStep, r.Kit.Steps
+	if slices.Contains(r.Exercise.Needs, exercise.Chair) {
+		of, heights = exercise.Chair, r.Kit.Seats
+	}
+	if h := r.Exercise.Height; h > 0 && !slices.Contains(heights, h) {
+		list = append(list, fmt.Sprintf("%s of %d cm", of, h))
+	}
+	return list
 }
 
 // takenAsThere says what the items need of which nobody asked whether it is there.

@@ -31,7 +31,15 @@ func drawRoom(t *rapid.T, k equipment.Kit) equipment.Kit {
 	for _, m := range rapid.SliceOfNDistinct(rapid.IntRange(2, 12), 0, 3, rapid.ID[int]).Draw(t, "kettlebells") {
 		k.Kettlebells = append(k.Kettlebells, equipment.Dumbbell{Mass: units.Marked{Mass: units.Mass(m) * 2 * units.Kilogram}, Count: 1})
 	}
+	k.Seats = rapid.SliceOfNDistinct(rapid.SampledFrom([]int{38, 42, 46, 50}), 0, 3, rapid.ID[int]).Draw(t, "seats")
+	k.Steps = rapid.SliceOfNDistinct(rapid.SampledFrom([]int{10, 15, 20}), 0, 3, rapid.ID[int]).Draw(t, "steps")
 	k.Things = append([]exercise.Thing{}, rapid.SliceOfDistinct(rapid.SampledFrom(allThings), rapid.ID[exercise.Thing]).Draw(t, "things")...)
+	if !slices.Contains(k.Things, exercise.Chair) && !slices.Contains(k.Things, exercise.ArmChair) {
+		k.Seats = nil
+	}
+	if !slices.Contains(k.Things, exercise.LowStep) && !slices.Contains(k.Things, exercise.Staircase) {
+		k.Steps = nil
+	}
 	return k
 }
 
@@ -47,7 +55,7 @@ func TestNothingThatIsNotThere(t *testing.T) {
 			r.Kit.Dumbbells = nil
 		}
 		if rapid.Bool().Draw(rt, "by name") {
-			c := units.Must(exercise.Standard().WithBands(r.Kit.Bands...))
+			c := units.Must(r.Kit.Fit(exercise.Standard()))
 			for ex := range c.All() {
 				if rapid.IntRange(0, 9).Draw(rt, "wanted") == 0 {
 					r.Exercises = append(r.Exercises, ex.ID)
@@ -58,11 +66,11 @@ func TestNothingThatIsNotThere(t *testing.T) {
 		if err != nil {
 			return
 		}
-		catalogue := units.Must(exercise.Standard().WithBands(r.Kit.Bands...))
+		catalogue := units.Must(r.Kit.Fit(exercise.Standard()))
 		for _, item := range w.Sessions[0].Items {
 			planned++
 			ex, ok := catalogue.Get(item.Exercise)
-			if lacks := ex.Lacks(r.Kit.Things...); !ok || len(lacks) > 0 {
+			if lacks := ex.Lacks(r.Kit.Things...); !ok || len(lacks) > 0 || ex.Height > 0 && !slices.Contains(append(slices.Clone(r.Kit.Seats), r.Kit.Steps...), ex.Height) {
 				rt.Fatalf("%s lacks %v of %v", item.Exercise, lacks, r.Kit.Things)
 			}
 			if ex.Hold == body.Unloaded {
@@ -88,7 +96,8 @@ func TestNothingThatIsNotThere(t *testing.T) {
 // What more is in the cupboard or the room never takes an exercise away, and where
 // nobody asked what stands there everything is as if all of it did.
 func TestMoreThereNoFewer(t *testing.T) {
-	everything := slices.Collect(units.Must(exercise.Standard().WithBands("soft", "wide", "both")).All())
+	full := equipment.Kit{Bands: []string{"soft", "wide", "both"}, Seats: []int{38, 42, 46, 50}, Steps: []int{10, 15, 20}}
+	everything := slices.Collect(units.Must(full.Fit(exercise.Standard())).All())
 	rapid.Check(t, func(rt *rapid.T) {
 		v := drawVisit(rt)
 		r := v.request
@@ -249,5 +258,32 @@ func TestBandFigures(t *testing.T) {
 		if used := slices.Contains([]string{"ban-03", "ban-04", "ban-05", "ban-06", "ban-10"}, id); used == (unused[id] != "") {
 			t.Errorf("%s is neither used nor listed with the reason, or both", id)
 		}
+	}
+}
+
+// A lower seat is a harder variant, above standing up from any that suits; it is given
+// from seats that are there alone, and to nobody who is to bend no knee deeply.
+func TestLowerSeat(t *testing.T) {
+	r := row(t)
+	r.Kit.Seats = []int{42, 48, 45}
+	c := units.Must(r.Kit.Fit(exercise.Standard()))
+	want := []exercise.ID{"supported-sit-to-stand", "sit-to-stand", "sit-to-stand-45", "sit-to-stand-42"}
+	for i, ex := range c.Ladder("sit-to-stand-42")[:4] {
+		if ex.ID != want[i] {
+			t.Errorf("%s, want %s", ex.ID, want[i])
+		}
+	}
+	if up := c.Ladder("dumbbell-sit-to-stand"); up[1].ID != "sit-to-stand" {
+		t.Errorf("from a weight down to %s", up[1].ID)
+	}
+	r.Exercise, _ = c.Get("sit-to-stand-45")
+	r.Side = body.Both
+	prescribe(t, r)
+	worse := r
+	worse.Screening.Limits.Avoid = body.DemandSet(body.DeepKneeBend)
+	barred(t, worse, dose.ErrDemand)
+	r.Kit.Seats = []int{42, 48}
+	if c := barred(t, r, dose.ErrNotThere); c.Instead != "sit-to-stand" || c.Constraint.Args[0].Value() != "chair of 45 cm" {
+		t.Errorf("%+v", c)
 	}
 }

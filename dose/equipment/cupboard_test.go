@@ -165,6 +165,7 @@ func TestBadCupboard(t *testing.T) {
 		Bands: []string{"", "Soft", "soft", "soft"}, Things: []exercise.Thing{0, 99, exercise.Chair, exercise.Chair},
 		Kettlebells: []equipment.Dumbbell{{Count: 1}}, AnkleWeights: []equipment.Dumbbell{{Mass: units.Marked{Mass: units.Kilogram}}},
 	}
+	k.Seats, k.Steps = []int{45, 0, 45, 101}, []int{10}
 	var all field.Errors
 	if !errors.As(k.Validate(), &all) {
 		t.Fatal("nothing is wrong with it")
@@ -173,8 +174,29 @@ func TestBadCupboard(t *testing.T) {
 	for _, e := range all {
 		paths = append(paths, e.Path)
 	}
-	want := []string{"/kettlebells/0/mass", "/ankle_weights/0/count", "/bands/0", "/bands/1", "/bands/3", "/things/0", "/things/1", "/things/3"}
+	want := []string{"/kettlebells/0/mass", "/ankle_weights/0/count", "/bands/0", "/bands/1", "/bands/3", "/things/0", "/things/1", "/things/3",
+		"/seats_cm/1", "/seats_cm/2", "/seats_cm/3", "/steps_cm"}
 	if !slices.Equal(paths, want) {
 		t.Errorf("%v, want %v", paths, want)
 	}
+}
+
+// What depends on the kit: an exercise for each band, lower seat and higher step.
+func ExampleKit_Fit() {
+	k := equipment.Kit{Bands: []string{"soft", "wide"}, Seats: []int{48, 42}}
+	catalogue, err := k.Fit(exercise.Standard())
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, id := range []exercise.ID{"band-row-wide", "sit-to-stand-42"} {
+		ex, _ := catalogue.Get(id)
+		fmt.Printf("%s: %s, harder than %s\n", ex.ID, ex.Name, ex.Easier)
+	}
+	_, err = equipment.Kit{Bands: []string{"soft", "soft"}}.Fit(exercise.Standard())
+	fmt.Println(err)
+	// Output:
+	// band-row-wide: band row: wide, harder than band-row-soft
+	// sit-to-stand-42: sit-to-stand, 42 cm, harder than sit-to-stand
+	// given twice: /bands/1 = "soft", allowed: a name of its own
 }

@@ -26,6 +26,11 @@ type Kit struct {
 	// letters, digits and dashes, since the exercises with it have it in their IDs.
 	Bands []string `json:"bands,omitempty"`
 
+	// Seats and Steps are the heights of the firm chairs and of the steps that are
+	// there, in whole cm, each once; empty: not measured.
+	Seats []int `json:"seats_cm,omitempty"`
+	Steps []int `json:"steps_cm,omitempty"`
+
 	// Things are what stands there. They are told as a whole: what is not listed is
 	// not there. Nil: nobody asked, and everything is taken as there, which a plan says.
 	Things []exercise.Thing `json:"things,omitzero"`

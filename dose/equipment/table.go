@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"iter"
 	"slices"
+	"strings"
 
 	"example.org/posology/dose/exercise"
 	"example.org/posology/units"
@@ -102,6 +103,27 @@ func (k Kit) CompileFor(ex exercise.Exercise) (*Table, error) {
 		}
 	}
 	return k.compileOnce(ex.Hold, with)
+}
+
+// Fit returns the catalogue with what of it depends on the kit: an exercise for each
+// band, seat and step, as [exercise.Catalogue.WithBands] and [exercise.Catalogue.WithHeights]
+// say. It returns the errors of [Kit.Validate], and [field.ErrConflict] where the catalogue
+// has another exercise of an ID that would be made.
+func (k Kit) Fit(c exercise.Catalogue) (exercise.Catalogue, error) {
+	if len(k.Bands)+len(k.Seats)+len(k.Steps) == 0 {
+		return c, nil
+	}
+	if err := k.Validate(); err != nil {
+		return c, err
+	}
+	fit, err := c.WithBands(k.Bands...)
+	if err == nil {
+		fit, err = fit.WithHeights(k.Seats, k.Steps)
+	}
+	if err != nil { // the catalogue has another exercise of such an ID
+		return c, field.New("/bands", strings.Join(k.Bands, ", "), "names that make no ID that the catalogue has", field.ErrConflict)
+	}
+	return fit, nil
 }
 
 // listed reports whether a kit lists such implements.

@@ -21,6 +21,8 @@ const (
 	maxCount   = 500
 	maxEntries = 100
 	maxName    = 100
+	minHeight  = 1
+	maxHeight  = 100 // cm
 )
 
 // Validate returns every bad field of k at once, as [field.Errors]:
@@ -33,6 +35,8 @@ const (
 //     others than lower-case letters, digits and dashes ([field.ErrSyntax])
 //   - a stack without pins ([field.ErrMissing]), or with pins that do not rise
 //     ([field.ErrOutOfRange])
+//   - a height twice ([field.ErrDuplicate]), outside 1 to 100 cm ([field.ErrOutOfRange]),
+//     or of what is not there ([field.ErrConflict])
 //   - a list of over 100 entries ([field.ErrOutOfRange])
 func (k Kit) Validate() error {
 	var bad field.Errors
@@ -45,6 +49,8 @@ func (k Kit) Validate() error {
 	bad.Add("/stacks", checkEach(k.Stacks, checkStack))
 	bad.Add("/bands", checkEach(k.Bands, checkBand))
 	bad.Add("/things", checkEach(k.Things, checkThing))
+	bad.Add("/seats_cm", k.checkHeights(k.Seats, exercise.Chair))
+	bad.Add("/steps_cm", k.checkHeights(k.Steps, exercise.LowStep))
 	return bad.Err()
 }
 
@@ -141,6 +147,25 @@ func checkBand(before []string, name string) error {
 		return field.Bad(fmt.Sprintf("%q", name), "a name of its own", field.ErrDuplicate)
 	}
 	return nil
+}
+
+// checkHeights also asks that what was measured is there, where that was told.
+func (k Kit) checkHeights(heights []int, of exercise.Thing) error {
+	var bad field.Errors
+	bad.Add("", checkEach(heights, func(before []int, cm int) error {
+		switch {
+		case cm < minHeight || cm > maxHeight:
+			return field.Bad(cm, fmt.Sprintf("%d to %d cm", minHeight, maxHeight), field.ErrOutOfRange)
+		case slices.Contains(before, cm):
+			return field.Bad(cm, "each height once", field.ErrDuplicate)
+		}
+		return nil
+	}))
+	needs := exercise.Exercise{Needs: []exercise.Thing{of}}
+	if k.Things != nil && len(heights) > 0 && len(needs.Lacks(k.Things...)) > 0 {
+		bad.Add("", field.Bad(heights, "no height, since there is no "+of.String(), field.ErrConflict))
+	}
+	return bad.Err()
 }
 
 func checkThing(before []exercise.Thing, t exercise.Thing) error {

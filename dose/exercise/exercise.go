@@ -98,6 +98,10 @@ type Exercise struct {
 	// Needs are what has to stand there for it, all of them, each once.
 	Needs []Thing `json:"needs,omitempty"`
 
+	// Height is that of the seat or of the step, in cm, where the exercise is for that
+	// one alone; 0: any that suits.
+	Height int `json:"height_cm,omitzero"`
+
 	// HandsBusy says that the movement has a place for both hands, such as on
 	// the thighs, crossed or on the floor, so that neither can hold on to
 	// something firm. It is for holds that would leave a hand; of those that
@@ -168,6 +172,9 @@ func (e Exercise) Validate() error {
 	bad.Add("", measures.Check("/measure", e.Measure))
 	bad.Add("/muscles", e.checkMuscles())
 	bad.Add("/needs", e.checkNeeds())
+	if e.Height < 0 || e.Height > 0 && !slices.Contains(e.Needs, Chair) && !slices.Contains(e.Needs, LowStep) {
+		bad.Add("/height_cm", field.Bad(e.Height, "0, or the height of the chair or step that it needs", field.ErrConflict))
+	}
 	if min, ok := e.Count.Min(); ok && min < 1 {
 		bad.Add("/count/min", field.Bad(min, "1 or more", field.ErrOutOfRange))
 	}

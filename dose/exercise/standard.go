@@ -170,6 +170,9 @@ func (r rung) allFacts() []evidence.FactID {
 	if slices.Equal(r.with, handWeights) {
 		facts = append(facts, factKettlebell)
 	}
+	if _, some := byHeight[r.id]; some {
+		facts = append(facts, factHeights)
+	}
 	for i, t := range neededBy(r.id) {
 		if i == 0 {
 			facts = append(facts, factServes)

@@ -67,7 +67,8 @@ func neededBy(id ID) []Thing {
 
 // needFacts lists the facts behind the needs.
 func needFacts() []evidence.Fact {
-	facts := []evidence.Fact{{ID: factServes, Basis: evidence.Design,
+	facts := []evidence.Fact{{ID: factHeights, Basis: evidence.Design,
+		Value: "standing up is harder from a lower seat and stepping is from a higher step: only the order of those that are there is used; all but the easiest count as a deep knee bend"}, {ID: factServes, Basis: evidence.Design,
 		Value: "a chair with arms serves as a chair, stairs as a step and, by their rail, as a counter to hold on to; nothing else serves for another thing"}}
 	for t, ids := range needs {
 		if len(ids) == 0 {

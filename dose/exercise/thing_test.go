@@ -154,3 +154,58 @@ func TestBandsInTheirOrder(t *testing.T) {
 		}
 	})
 }
+
+// From the highest seat down, and from the lowest step up.
+func ExampleCatalogue_WithHeights() {
+	catalogue, err := exercise.Standard().WithHeights([]int{42, 48}, []int{10, 15, 20})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, id := range []exercise.ID{"sit-to-stand", "step-up"} {
+		for e, _ := catalogue.Get(id); e.ID != ""; e, _ = catalogue.Get(e.Harder) {
+			fmt.Print(" ", e.ID)
+		}
+		fmt.Println()
+	}
+	// Output:
+	//  sit-to-stand sit-to-stand-42 dumbbell-sit-to-stand goblet-squat dumbbell-squat dumbbell-split-squat
+	//  step-up step-up-15 step-up-20 dumbbell-step-up dumbbell-reverse-lunge
+}
+
+// Whatever the heights: the ladder goes up by them, each is once, and nothing else changes
+// but what stands above the exercise.
+func TestHeightsInOrder(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		heights := rapid.SliceOfNDistinct(rapid.IntRange(1, 100), 0, 5, rapid.ID[int])
+		seats, steps := heights.Draw(t, "seats"), heights.Draw(t, "steps")
+		c, err := exercise.Standard().WithHeights(seats, steps)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if again, err := c.WithHeights(seats, steps); err != nil || again.Len() != c.Len() {
+			t.Fatalf("a second time: %v", err)
+		}
+		if want := exercise.Standard().Len() + max(0, len(seats)-1) + 3*max(0, len(steps)-1); c.Len() != want {
+			t.Fatalf("%d exercises, want %d", c.Len(), want)
+		}
+		for e := range exercise.Standard().All() {
+			now, _ := c.Get(e.ID)
+			if now.Easier != e.Easier {
+				t.Fatalf("%s leads down to %s", e.ID, now.Easier)
+			}
+			last := 0
+			for up, _ := c.Get(now.Harder); up.Height > 0; up, _ = c.Get(up.Harder) {
+				if falls := slices.Contains(e.Needs, exercise.Chair); last > 0 && falls != (up.Height < last) {
+					t.Fatalf("%s after %d", up.ID, last)
+				}
+				if last = up.Height; !up.Demands.Has(body.DeepKneeBend) || up.Demands.Both(e.Demands) != e.Demands {
+					t.Fatalf("%s demands %s", up.ID, up.Demands)
+				}
+				if next, _ := c.Get(up.Harder); next.Height == 0 && next.ID != e.Harder {
+					t.Fatalf("%s leads to %s, not to %s", up.ID, next.ID, e.Harder)
+				}
+			}
+		}
+	})
+}

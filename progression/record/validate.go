@@ -2,6 +2,7 @@ package record
 
 import (
 	"example.org/posology/dose"
+	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/units"
@@ -32,14 +33,19 @@ func (r Record) read() (log, error) {
 		bad.Add(path("checks", i)+"/day", later(c.Day, before))
 		before = max(before, c.Day)
 	}
-	bad.Add("/kit", r.Kit.Validate())
+	kit := r.Kit.Validate()
+	bad.Add("/kit", kit)
 	bad.Add("/policy", r.Policy.Validate())
 	if r.BodyMass < 0 {
 		bad.Add("/body_mass", field.Bad(r.BodyMass, "0 kg or more", field.ErrOutOfRange))
 	}
 	bad.Add("/began", given(r.Began))
 	bad.Add("/review", given(r.Review))
-	catalogue, err := r.Catalogue()
+	plain := r
+	if kit != nil { // said once
+		plain.Kit = equipment.Kit{}
+	}
+	catalogue, err := plain.Catalogue()
 	bad.Add("", err)
 	if err != nil {
 		catalogue = exercise.Standard()
@@ -173,7 +179,7 @@ func (r Record) checkLogged(l *log) error {
 }
 
 // Catalogue returns the exercises that the record is read with: the standard
-// ones, its own, and those with the bands of its kit.
+// ones, its own, and those of the bands, seats and steps of its kit.
 func (r Record) Catalogue() (exercise.Catalogue, error) {
 	c := exercise.Standard()
 	if len(r.Own) > 0 {
@@ -182,6 +188,6 @@ func (r Record) Catalogue() (exercise.Catalogue, error) {
 			return c, field.At("/own", err)
 		}
 	}
-	c, err := c.WithBands(r.Kit.Bands...)
-	return c, field.At("/kit/bands", err)
+	c, err := r.Kit.Fit(c)
+	return c, field.At("/kit", err)
 }

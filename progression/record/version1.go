@@ -23,10 +23,13 @@ func (g Given) newer() error {
 	unknown("/kit/ankle_weights", len(g.Kit.AnkleWeights) > 0)
 	unknown("/kit/bands", len(g.Kit.Bands) > 0)
 	unknown("/brief", g.Brief)
+	unknown("/kit/seats_cm", len(g.Kit.Seats) > 0)
+	unknown("/kit/steps_cm", len(g.Kit.Steps) > 0)
 	unknown("/kit/things", g.Kit.Things != nil)
 	for i, own := range g.Own {
 		unknown(path("own", i)+"/needs", len(own.Needs) > 0)
 		unknown(path("own", i)+"/band", own.Band != "")
+		unknown(path("own", i)+"/height_cm", own.Height != 0)
 	}
 	return bad.Err()
 }

@@ -18,7 +18,7 @@ import (
 func TestPresentVersion(t *testing.T) {
 	if *update {
 		r := read(t, review)
-		r.Kit.Kettlebells, r.Kit.Bands = []equipment.Dumbbell{{Mass: units.Must(units.ParseMarked("8 kg")), Count: 1}}, []string{"soft", "wide"}
+		r.Kit.Kettlebells, r.Kit.Bands = []equipment.Dumbbell{{Mass: units.Must(units.ParseMarked("24 kg")), Count: 1}}, []string{"soft", "wide"}
 		r.Kit.AnkleWeights = []equipment.Dumbbell{{Mass: units.Must(units.ParseMarked("1 kg")), Count: 2}}
 		r.Kit.Things = []exercise.Thing{exercise.Chair, exercise.Worktop, exercise.Staircase, exercise.FirmBed, exercise.Bench, exercise.Anchor}
 		entry, err := r.Decide(r.Review)
