@@ -69,7 +69,7 @@ var ownFacts = []evidence.Fact{
 		Source: "fourminutes", Locator: "abstract", Basis: evidence.Published},
 	{ID: factBriefLiked, Value: "5 minutes a day were liked better than 45 minutes 3 times a week by 68 % of 611 people of 65 and more, and by 84 % of those who walked with difficulty",
 		Source: "kurth2025", Locator: "abstract", Basis: evidence.Published},
-	{ID: factBrief, Value: fmt.Sprintf("for who will not come to sessions: on every day offered one set of each exercise, as many repetitions as about %d s hold, %d s of rest, no weight, no warm-up of its own; weights and bands need the days between, and belong in sessions", briefSeconds, briefRest),
+	{ID: factBrief, Value: fmt.Sprintf("for who will not come to sessions: on every day offered one set of each exercise, as many repetitions as about %d s hold, of each side where it is one-sided, %d s of rest, no weight, no warm-up of its own; weights and bands need the days between, and belong in sessions", briefSeconds, briefRest),
 		Basis: evidence.Design, From: []evidence.FactID{factBriefTrial}},
 	{ID: factBandUneven, Value: "of one make's bands, 80 pieces, two neighbouring colours pulled alike, the strongest 5.1 times as hard as the lightest at twice its length, and the steps were uneven",
 		Source: "bandtension2009", Locator: "abstract", Basis: evidence.Published},

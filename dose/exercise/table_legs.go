@@ -22,13 +22,13 @@ var legLadders = []ladder{
 		},
 		{
 			id: "dumbbell-sit-to-stand", name: "sit-to-stand holding a dumbbell", aliases: []string{"loaded sit-to-stand"}, pattern: Squat,
-			how:     "Hold one dumbbell upright against your chest in both hands; stand up from the chair and sit down slowly.",
+			how:     "Hold one weight upright against your chest in both hands; stand up from the chair and sit down slowly.",
 			muscles: "sit-to-stand", hold: body.BothHandsOnOne, with: handWeights, lifts: true,
 			demands: body.DemandSet(body.SpinalCompression, body.FreeStanding, body.HipResisted, body.KneeResisted, body.AnkleResisted),
 		},
 		{
 			id: "goblet-squat", name: "goblet squat", aliases: []string{"two-handed squat"}, pattern: Squat,
-			how:     "Hold one dumbbell upright against your chest in both hands; bend hips and knees as far as you can control, and stand up.",
+			how:     "Hold one weight upright against your chest in both hands; bend hips and knees as far as you can control, and stand up.",
 			muscles: "goblet squat", hold: body.BothHandsOnOne, with: handWeights, lifts: true,
 			demands: body.DemandSet(body.SpinalCompression, body.FreeStanding, body.DeepKneeBend, body.HipResisted,
 				body.KneeResisted, body.AnkleResisted, body.AbdominalPressure),
@@ -94,14 +94,14 @@ var legLadders = []ladder{
 		},
 		{
 			id: "one-dumbbell-hinge", name: "hip hinge with one dumbbell", pattern: Hinge,
-			how:     "Hold one dumbbell in both hands in front of your thighs; push your hips back with a long back, and stand tall.",
+			how:     "Hold one weight in both hands in front of your thighs; push your hips back with a long back, and stand tall.",
 			muscles: "dumbbell Romanian deadlift", nearest: true, hold: body.BothHandsOnOne, with: handWeights, lifts: true, chosen: true, first: hingeOneFirst,
 			demands: body.DemandSet(body.SpinalCompression, body.FreeStanding, body.HipResisted),
 			warn:    []warning{hingePain, hingePosition}, facts: []evidence.FactID{factStraightBack},
 		},
 		{
 			id: "dumbbell-romanian-deadlift", name: "dumbbell Romanian deadlift", aliases: []string{"Romanian deadlift", "RDL"}, pattern: Hinge,
-			how:     "With a dumbbell in each hand close to your legs, push your hips back only as far as your back stays long, and stand tall.",
+			how:     "With a weight in each hand close to your legs, push your hips back only as far as your back stays long, and stand tall.",
 			muscles: "dumbbell Romanian deadlift", hold: body.OneEachHand, with: handWeights, lifts: true, chosen: true, first: hingeFirst,
 			demands: body.DemandSet(body.SpinalCompression, body.FreeStanding, body.HipResisted, body.FirmGrip, body.AbdominalPressure),
 			warn:    []warning{hingePain, hingePosition}, facts: []evidence.FactID{factStraightBack},
