@@ -63,10 +63,13 @@ func (c *chooser) keepFew() {
 	}
 }
 
-// keepBrief keeps a few that have a form without a weight: one of the legs, the push, and
-// what is wanted most.
+// keepBrief keeps a few that have a form without a weight and for which all is there: one
+// of the legs, the push, which leaves a wall, and what is wanted most.
 func (c *chooser) keepBrief() {
-	for c.drop(func(s slot) bool { return worked()[c.variant[s]].weight }) {
+	for c.drop(func(s slot) bool {
+		ex, _ := exercise.Standard().Get(c.variant[s])
+		return worked()[c.variant[s]].weight || s != push && !c.there(ex)
+	}) {
 	}
 	keep := []slot{c.order[slices.IndexFunc(c.order, ofLegs)], push}
 	for _, s := range c.order {

@@ -2,7 +2,7 @@ package record
 
 import "example.org/posology/units/field"
 
-// newer returns what a record of version 1 holds that came with version 2, as unknown.
+// newer returns what came with version 2, as unknown to the versions before.
 func (r Record) newer() error {
 	var bad field.Errors
 	bad.Add("", r.Given.newer())
@@ -16,7 +16,7 @@ func (g Given) newer() error {
 	var bad field.Errors
 	unknown := func(at string, given bool) {
 		if given {
-			bad.Add(at, field.Bad(nil, "a field of version 1", field.ErrUnknown))
+			bad.Add(at, field.Bad(nil, "a field that versions before 2 had", field.ErrUnknown))
 		}
 	}
 	unknown("/kit/kettlebells", len(g.Kit.Kettlebells) > 0)

@@ -62,6 +62,10 @@ func TestVersion1(t *testing.T) {
 		if _, err := record.Decode([]byte(newer), field.PassOver); err != nil {
 			t.Errorf("%s, passed over: %v", tt.path, err)
 		}
+		oldest := strings.Replace(string(file(t, review)), tt.old, tt.new, 1)
+		if _, err := record.Decode([]byte(oldest), field.Strict); !errors.Is(err, field.ErrUnknown) {
+			t.Errorf("%s in version 0: %v", tt.path, err)
+		}
 	}
 }
 
