@@ -27,6 +27,9 @@ func (c Catalogue) WithBands(weakestFirst ...string) (Catalogue, error) {
 		first[e.ID] = banded(e.ID, weakestFirst[0])
 		added = append(added, e.withEach(weakestFirst)...)
 	}
+	if len(added) == 0 {
+		return c, nil
+	}
 	for i := range n.listed {
 		if to, some := first[n.listed[i].Harder]; some {
 			n.listed[i].Harder = to
