@@ -61,6 +61,17 @@ const (
 	factReviewed      evidence.FactID = "dose.review-overdue"
 	factTestAge       evidence.FactID = "dose.test-age"
 	factQueried       evidence.FactID = "dose.queried-tests"
+	factBrief         evidence.FactID = "dose.brief"
+	factBriefTrial    evidence.FactID = "dose.brief-trial"
+	factBriefLiked    evidence.FactID = "dose.brief-liked"
+	factThere         evidence.FactID = "dose.what-is-there"
+	factServes        evidence.FactID = "exercise.things-serve"
+	factBand          evidence.FactID = "dose.band-without-mass"
+	factBandOrder     evidence.FactID = "dose.band-order"
+	factBandUneven    evidence.FactID = "dose.band-steps-uneven"
+	factBandPrinted   evidence.FactID = "dose.band-printed-values"
+	factBandReps      evidence.FactID = "dose.band-by-repetitions"
+	factBandStretch   evidence.FactID = "dose.band-stretch"
 )
 
 // ChangeSeconds is the time from one exercise to the next, for the length of a

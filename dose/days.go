@@ -6,6 +6,7 @@ import (
 
 	"example.org/posology/dose/guideline"
 	"example.org/posology/units"
+	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
@@ -36,6 +37,9 @@ func checkDays(days []units.Day) error {
 // with two days from one session to the next, in the week after too.
 // Among equals the earliest days win.
 func (p *planner) days() []units.Day {
+	if p.r.Brief {
+		return p.inReview()
+	}
 	most, _ := usualDays.Max()
 	if p.phase() == Maintain {
 		most = maintainDays
@@ -98,13 +102,11 @@ func apart(days []units.Day) bool {
 
 // weekReasons say what the week was built on and what it does not hold.
 func (p *planner) weekReasons(days []units.Day) []evidence.Reason {
-	list := []evidence.Reason{
-		evidence.Because("dose.days-between", factGap).With(evidence.Days("days", len(days))),
-		evidence.Because("dose.minutes", factChange, factPace, factWarmUp).With(evidence.Minutes("minutes", wholeMinutes(p.items)), evidence.Minutes("warm-up", warmUpMinutes)),
+	list := append(p.spacing(days),
 		evidence.Because("dose.dates", factTwoWeeks, factRetest, factExpiry),
-		evidence.Because("dose.stop-and-ask"),
-	}
-	if needed := wholeMinutes(p.items); p.r.Minutes > 0 && needed > p.r.Minutes {
+		evidence.Because("dose.stop-and-ask"))
+	list = append(list, p.takenAsThere()...)
+	if needed := p.minutes(p.items); p.r.Minutes > 0 && needed > p.r.Minutes {
 		list = append(list, evidence.Because("dose.minutes-too-few", factChange, factPace, factWarmUp).With(evidence.Minutes("minutes", p.r.Minutes), evidence.Minutes("needed", needed)))
 	}
 	if n := len(p.r.Days) - len(p.inReview()); n > 0 {
@@ -138,7 +140,7 @@ func (p *planner) belowGoal() int {
 	}
 	light := 0
 	for _, item := range p.items {
-		if item.Mode == WithoutLoad || slices.Contains(item.Flags, BelowEffectiveDose) {
+		if item.Hold == body.Unloaded || slices.Contains(item.Flags, BelowEffectiveDose) {
 			light++
 		}
 	}

@@ -16,7 +16,8 @@ var (
 	ErrNotScreened = errors.New("dose: not screened")
 	// ErrNoDose: screening lets nothing go on until somebody was seen.
 	ErrNoDose = errors.New("dose: no exercise until the person was seen")
-	// ErrUnloadedOnly: screening lets only movements without weights go on.
+	// ErrUnloadedOnly: screening, or a few minutes each day, let only movements without
+	// weights go on.
 	ErrUnloadedOnly = errors.New("dose: only unloaded practice may go on")
 	// ErrSetting: screening asks for more supervision than the setting has.
 	ErrSetting = errors.New("dose: setting has too little supervision")
@@ -26,6 +27,8 @@ var (
 	ErrTooHeavy = errors.New("dose: lightest weight is too heavy")
 	// ErrNothingToHold: the kit has nothing to be held in this way.
 	ErrNothingToHold = errors.New("dose: nothing in the kit can be held so")
+	// ErrNotThere: what has to stand there for the exercise does not.
+	ErrNotThere = errors.New("dose: what the exercise needs is not there")
 )
 
 // A ConstraintError says that no dose can be given for an exercise, which

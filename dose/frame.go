@@ -109,6 +109,8 @@ func (f *Frame) Prescribe() (Prescription, error) {
 	switch {
 	case d.r.Exercise.Hold == body.Unloaded:
 		d.withoutLoad()
+	case d.r.Exercise.Hold == body.OnBand:
+		d.byBand()
 	case d.tested():
 		err = d.fromKnown()
 	default:

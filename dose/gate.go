@@ -25,6 +25,9 @@ func gate(r *Request) error {
 		why := evidence.Because("dose.setting").With(evidence.Term("setting", r.Screening.Setting.String()), evidence.Term("least", o.Limits.LeastSetting.String()))
 		return r.barred(ErrSetting, why, evidence.Because("dose.free-by-setting").With(evidence.Term("least", o.Limits.LeastSetting.String())))
 	}
+	if r.barsBrief() {
+		return r.barred(ErrUnloadedOnly, evidence.Because("dose.brief-unloaded", factBrief), evidence.Because("dose.free-by-sessions"))
+	}
 	if clash := clashes(r); clash != 0 {
 		return r.barred(ErrDemand, evidence.Because("dose.demand").With(evidence.Term("demands", clash.String())), evidence.Because("dose.free-by-variant"))
 	}

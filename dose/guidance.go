@@ -117,6 +117,7 @@ func guideFor(r *Request) guide {
 	g.fillSets(r)
 	g.fillTimes()
 	g.fillReserve(r)
+	g.brief(r)
 	return g
 }
 

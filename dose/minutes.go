@@ -61,11 +61,11 @@ func (p *planner) fitMinutes() {
 	p.items = nil
 	some := slices.ContainsFunc(all, func(item Prescription) bool {
 		item.Sets = 1
-		return wholeMinutes([]Prescription{item}) <= p.r.Minutes
+		return p.minutes([]Prescription{item}) <= p.r.Minutes
 	})
 	for i, item := range all {
 		item.Sets = 1
-		if with := append(p.items, item); (wholeMinutes(with) <= p.r.Minutes || i == 0 && !some) && !p.outruns(all, item) {
+		if with := append(p.items, item); (p.minutes(with) <= p.r.Minutes || i == 0 && !some) && !p.outruns(all, item) {
 			p.items = with
 			continue
 		}
@@ -117,7 +117,7 @@ func (p *planner) addSets(whole int) {
 				continue
 			}
 			p.items[i].Sets = sets
-			if wholeMinutes(p.items) > p.r.Minutes {
+			if p.minutes(p.items) > p.r.Minutes {
 				p.items[i].Sets = sets - 1
 			}
 		}

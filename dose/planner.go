@@ -11,6 +11,7 @@ import (
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
 )
 
 // A planner collects the items of the session, in the order of wish, and what
@@ -30,10 +31,17 @@ func newPlanner(r WeekRequest) (*planner, error) {
 	if r.Catalogue.Len() == 0 {
 		r.Catalogue = exercise.Standard()
 	}
-	p := &planner{r: r, frames: map[exercise.ID]*Frame{}}
-	if err := r.validate(); err != nil {
-		return nil, err
+	var err error
+	var bad field.Errors
+	if r.Catalogue, err = r.Kit.Fit(r.Catalogue); err != nil {
+		bad.Add("/kit", err)
 	}
+	if err := r.validate(); errors.Is(err, ErrNotScreened) {
+		return nil, err
+	} else if bad.Add("", err); len(bad) > 0 {
+		return nil, bad.Err()
+	}
+	p := &planner{r: r, frames: map[exercise.ID]*Frame{}}
 	r.Screening, r.Kit = r.Screening.Tightest(), r.Kit.Once(r.Kit)
 	p.r, p.unused = r.Usable()
 	p.choose()
@@ -43,7 +51,7 @@ func newPlanner(r WeekRequest) (*planner, error) {
 // choose takes the exercises that were asked for, or chooses some where none were.
 func (p *planner) choose() {
 	often := len(spread(slices.Sorted(slices.Values(p.r.Days)), daysInWeek)) > 1
-	p.chosen = choice.Choose(choice.Wish{Tasks: p.r.Tasks, Goal: p.r.Goal, Screening: p.r.Screening, Little: p.r.ComesLittle || !often, Named: len(p.r.Exercises) > 0})
+	p.chosen = choice.Choose(choice.Wish{Tasks: p.r.Tasks, Goal: p.r.Goal, Screening: p.r.Screening, Little: p.r.ComesLittle || !often, Named: len(p.r.Exercises) > 0, Kit: p.r.Kit, Brief: p.r.Brief})
 	ids := p.r.Exercises
 	for _, w := range p.chosen.Wanted {
 		ids = append(ids, w.Exercise)
@@ -134,7 +142,7 @@ func (p *planner) doseSide(ex exercise.Exercise, side body.Side) (Prescription, 
 	r := Request{
 		Day: p.r.Day, Screening: p.r.Screening, Exercise: ex, Side: side,
 		Goal: p.r.Goal, Phase: p.r.Phase, Technique: p.r.Technique(ex.ID), Estimates: ofExercise(p.r.Estimates, ex),
-		Performed: p.r.performedFor(ex, side), Done: p.done(ex), Kit: p.r.Kit, Chance: p.r.Chance, Guideline: p.r.Guideline,
+		Performed: p.r.performedFor(ex, side), Done: p.done(ex), Kit: p.r.Kit, Brief: p.r.Brief, Chance: p.r.Chance, Guideline: p.r.Guideline,
 		Known: p.r.Known,
 	}
 	f, err := NewFrame(r)

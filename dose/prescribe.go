@@ -1,7 +1,6 @@
 package dose
 
 import (
-	"errors"
 	"slices"
 
 	"example.org/posology/dose/equipment"
@@ -23,28 +22,6 @@ func Prescribe(r Request) (Prescription, error) {
 		return Prescription{}, err
 	}
 	return f.Prescribe()
-}
-
-// table compiles the kit for the exercise's hold. A kit lists dumbbells, bars
-// with plates and stacks; it has no kettlebells, framed bars or bands.
-func (r *Request) table() (*equipment.Table, error) {
-	table, err := r.Kit.Compile(r.Exercise.Hold)
-	if errors.Is(err, equipment.ErrEmptyKit) || err == nil && !r.listed() {
-		why := evidence.Because("dose.nothing-to-hold").With(evidence.Term("hold", r.Exercise.Hold.String()))
-		return nil, r.barred(ErrNothingToHold, why, evidence.Because("dose.free-by-kit").With(evidence.Term("hold", r.Exercise.Hold.String())))
-	}
-	return table, field.At("/kit", err)
-}
-
-// listed reports whether the exercise is done with something that a kit lists.
-// One that names no implement is taken at its hold.
-func (r *Request) listed() bool {
-	if len(r.Exercise.Implements) == 0 {
-		return true
-	}
-	return slices.ContainsFunc(r.Exercise.Implements, func(i exercise.Implement) bool {
-		return i != exercise.Kettlebell && i != exercise.HexBar && i != exercise.Band
-	})
 }
 
 // opening fills in what does not depend on the load.

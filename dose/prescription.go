@@ -23,7 +23,7 @@ const (
 	OnCurve                 // "on the curve": load, repetitions and reserve are tied by the load–repetition curve
 	FromBand                // "from the band": load from the guideline's band, beyond the studied curve
 	LoadFinding             // "load finding": a first weight, from which the load is found
-	WithoutLoad             // "without load": nothing but the body
+	WithoutLoad             // "without load": nothing but the body, or a band, of which no mass is known
 	Continued               // "continued": goes on from what was done
 )
 

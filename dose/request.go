@@ -68,6 +68,9 @@ type Request struct {
 	// [equipment.Kit.Once] made it.
 	Kit equipment.Kit `json:"kit"`
 
+	// Brief asks for a few minutes each day in place of sessions, without a weight.
+	Brief bool `json:"brief,omitzero"`
+
 	// Guideline is the row that the dose follows. Empty: one is chosen by
 	// goal, training and age, and reported as assumed.
 	Guideline guideline.ID `json:"guideline,omitzero"`

@@ -93,6 +93,10 @@ func (f *Frame) Continue(s Step) (Prescription, error) {
 		d.withoutLoad()
 		return d.close(), nil
 	}
+	if d.r.Exercise.Hold == body.OnBand {
+		d.byBand()
+		return d.close(), nil
+	}
 	if err := d.goOn(s); err != nil {
 		return Prescription{}, err
 	}

@@ -40,6 +40,9 @@ type WeekRequest struct {
 	Tasks []choice.Task `json:"tasks,omitempty"`
 	// ComesLittle says that half of the sessions or fewer were come to: the choice is short.
 	ComesLittle bool `json:"comes_little,omitzero"`
+	// Brief asks for a few minutes each day in place of sessions, for who will not come
+	// to any: four exercises without a weight, one after the other, on every day offered.
+	Brief bool `json:"brief,omitzero"`
 	// Estimates that there are, of any of the exercises. Those that say nothing of
 	// the day, and doubtful ones, are listed in the week and not used: see
 	// [WeekRequest.Usable].
@@ -119,6 +122,9 @@ func (w Week) Dates() Dates { return Dates{w.Review, w.Retest, w.Expires} }
 // in the order of wish; then third ones. Within a session large movements come
 // before small.
 //
+// A brief week is on every day offered, one after the other, without a warm-up; what has
+// a weight is replaced by what has none.
+//
 // Where no exercises are asked for, those of [choice.Choose] are wanted, each item
 // says why, and where minutes run short pushes get no more sets than pulls. What the
 // tasks are tested by is in the week either way.
@@ -151,7 +157,7 @@ func PlanWeek(r WeekRequest) (Week, error) {
 	p.order()
 	week.Phase, week.LeftOut, week.Unused = p.phase(), p.leftOut, p.unused
 	for _, day := range days {
-		week.Sessions = append(week.Sessions, Session{day, p.items, warmUpMinutes, wholeMinutes(p.items)})
+		week.Sessions = append(week.Sessions, Session{day, p.items, p.warmUp(), p.minutes(p.items)})
 	}
 	if week.Beside, week.NotBeside, err = p.besides(); err != nil {
 		return Week{}, err

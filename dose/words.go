@@ -51,6 +51,18 @@ var words = evidence.Words{
 		Client:    "There is no weight here for this exercise.",
 		Clinician: "{exercise}: the kit has nothing for the hold {hold}.",
 	},
+	"dose.brief-unloaded": {
+		Client:    "A few minutes each day are done without weights; those belong in sessions with days between.",
+		Clinician: "{exercise}: a few minutes each day hold nothing with a weight or a band.",
+	},
+	"dose.not-there": {
+		Client:    "For this exercise we would need: {things}.",
+		Clinician: "{exercise} needs what is not there: {things}.",
+	},
+	"dose.band-unweighed": {
+		Client:    "Nobody can say how hard this band pulls, so we leave it out for now.",
+		Clinician: "{exercise}: no mass is known of the band, and a limit holds: {limit}.",
+	},
 	"dose.free-by-being-seen": {Clinician: "Would be freed by: the person being seen, and a new screening with the answer recorded."},
 	"dose.free-by-answer":     {Clinician: "Would be freed by: the missing answers, or a named clinician's clearance that covers the findings."},
 	"dose.free-by-assessment": {Clinician: "Would be freed by: a new assessment."},
@@ -58,6 +70,9 @@ var words = evidence.Words{
 	"dose.free-by-variant":    {Clinician: "Would be freed by: a variant that does not ask for it."},
 	"dose.free-by-lighter":    {Clinician: "Would be freed by: a weight of {most} or less."},
 	"dose.free-by-set":        {Clinician: "Would be freed by: a test of this exercise, or a set of it that was done with its reserve noted."},
+	"dose.free-by-sessions":   {Clinician: "Would be freed by: sessions with days between."},
+	"dose.free-by-thing":      {Clinician: "Would be freed by: {things}."},
+	"dose.free-by-mass":       {Clinician: "Would be freed by: a weight of known mass in place of the band."},
 	"dose.free-by-kit":        {Clinician: "Would be freed by: equipment for the hold: {hold}."},
 
 	// Why this dose.
@@ -115,6 +130,10 @@ var words = evidence.Words{
 	aloneStep: {
 		Client:    "Please stay with the weight named while you are alone. Once somebody is with you, ask us about the next one.",
 		Clinician: "Load-finding without a step up within the visit: nobody is there; setting: {setting}.",
+	},
+	"dose.by-band": {
+		Client:    "Fix the band at the same place each time, and begin with it just taut.",
+		Clinician: "{exercise}: no mass is known of a band; dosed by repetitions and reserve alone. The step after repetitions and sets is the next band in the order of their user.",
 	},
 	"dose.chance": {Clinician: "With {load} at most {most} repetitions: whoever does them all and does not stop by feel has fewer left than the reserve asked less one in at most {below} of sets, and none left in at most {without}."},
 	"dose.few-do": {
@@ -225,6 +244,13 @@ var words = evidence.Words{
 		Client:    "Some of these weights are still light for what you want to reach. We go up step by step, as you can.",
 		Clinician: "{light} of {all} exercises are without a weight or lighter than the source of the goal {goal} asks for: too light to build.",
 	},
+	"dose.brief": {Clinician: "A few minutes a day: one set of about {seconds} s, then {rest} s of rest."},
+	"dose.brief-days": {
+		Client:    "A few minutes on each day: one exercise after the other, with about as long a rest between. Some days are better than none.",
+		Clinician: "A few minutes a day in place of sessions: {n} exercises, {minutes} minutes, on {days} days of the week.",
+	},
+	"dose.brief-alone":    {Clinician: "Done alone: nobody sees the technique, and nothing gets harder but what the person is shown at a visit."},
+	"dose.taken-as-there": {Clinician: "Nobody asked what stands there; taken as there: {things}."},
 	"dose.too-few-days": {
 		Clinician: "Sessions that fit the days given: {days}; the row asks for at least {least}.",
 	},

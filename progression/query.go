@@ -51,7 +51,7 @@ func (c *Course) done() []setlog.Set {
 	if c.Request.Screening.Limits.MaxFraction <= 0 {
 		return list
 	}
-	table, err := c.Request.Kit.Compile(c.Request.Exercise.Hold)
+	table, err := c.Request.Kit.CompileFor(c.Request.Exercise)
 	if err != nil {
 		return list // the frame says what is wrong with it
 	}

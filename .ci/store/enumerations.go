@@ -56,6 +56,7 @@ func (s store) enumerations() error {
 		each(s, done, exercise.DoseUnits()),
 		each(s, done, exercise.Patterns()),
 		each(s, done, exercise.Roles()),
+		each(s, done, exercise.Things()),
 		each(s, done, guideline.Conditions()),
 		each(s, done, guideline.EffectUnits()),
 		each(s, done, guideline.Fields()),

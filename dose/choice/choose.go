@@ -3,6 +3,7 @@ package choice
 import (
 	"slices"
 
+	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/screening"
@@ -17,6 +18,11 @@ type Wish struct {
 	Screening screening.Outcome // what was found, and the company
 	Little    bool              // comes once a week, or to half of the sessions or fewer
 	Named     bool              // exercises were asked for by name: only tests and aims are wanted
+	// Kit decides between a weight and a band where both would do; the plan that is made
+	// of the list heeds what else it has and lacks.
+	Kit equipment.Kit
+	// Brief asks for a few minutes each day: four exercises without a weight.
+	Brief bool
 }
 
 // Chosen is a list of exercises, the most wanted first, and the tests of the tasks.
@@ -46,7 +52,7 @@ func Choose(r Wish) Chosen {
 	out := Chosen{Tasks: slices.Clone(r.Tasks), Concerns: c.found, Reasons: c.reasons(), Tests: c.checks()}
 	out.Reasons = append(out.Reasons, tells(r.Tasks))
 	for _, s := range c.order {
-		out.Wanted = append(out.Wanted, Wanted{c.variant[s], c.why[s]})
+		out.Wanted = append(out.Wanted, Wanted{c.id(s), c.why[s]})
 	}
 	return out
 }
@@ -58,6 +64,7 @@ type chooser struct {
 	order   []slot
 	variant [numSlots]exercise.ID
 	why     [numSlots][]evidence.Reason
+	banded  [numSlots]bool // taken with the weakest band
 	asked   [numSlots]bool // by a task, a concern or the goal
 	leads   [numSlots]bool // the first of what one of them asks for
 	left    []slot         // cut from the list
@@ -82,6 +89,9 @@ func (c *chooser) templates() []named {
 	}
 	if c.r.Goal == guideline.Bone && !slices.Contains(c.found, bone) {
 		list = append(list, named{forBone, codeForGoal, guideline.Bone.String(), factGoalBone})
+	}
+	if c.r.Brief {
+		list = append(list, named{briefly, codeForConcern, "a few minutes a day", factBrief})
 	}
 	novice := c.r.Screening.Who.Training <= body.Novice
 	if novice {
@@ -164,10 +174,43 @@ func (c *chooser) form() {
 		if at < usual {
 			c.why[s] = append(c.why[s], evidence.Because(codeGentler, by.fact).With(evidence.ID("usual", row[usual]), evidence.Term("for", by.term)))
 		}
+		c.takeBand(slot(s))
 		for i := range c.why[s] {
-			c.why[s][i] = c.why[s][i].With(evidence.ID("exercise", row[at]))
+			c.why[s][i] = c.why[s][i].With(evidence.ID("exercise", c.id(slot(s))))
 		}
 	}
+}
+
+// takeBand takes a slot's exercise with a band where the kit has no weight for the slot,
+// a band, and what the exercise needs. Nothing but the kit decides, so that no concern does.
+func (c *chooser) takeBand(s slot) {
+	id, some := byBand[s]
+	if !some || len(c.r.Kit.Bands) == 0 {
+		return
+	}
+	for _, v := range variants[s] {
+		ex, _ := exercise.Standard().Get(v)
+		if _, err := c.r.Kit.CompileFor(ex); ex.Hold != body.Unloaded && err == nil && c.there(ex) {
+			return
+		}
+	}
+	if ex, _ := exercise.Standard().Get(id); !c.there(ex) {
+		return
+	}
+	c.why[s] = append(c.why[s], evidence.Because(codeByBand, factByBand, factBandAlike).With(evidence.ID("usual", c.variant[s])))
+	c.variant[s], c.banded[s] = id, true
+}
+
+func (c *chooser) there(ex exercise.Exercise) bool {
+	return c.r.Kit.Things == nil || len(ex.Lacks(c.r.Kit.Things...)) == 0
+}
+
+// id is the exercise of a slot, with the weakest band where it is taken with one.
+func (c *chooser) id(s slot) exercise.ID {
+	if c.banded[s] {
+		return c.variant[s] + "-" + exercise.ID(c.r.Kit.Bands[0])
+	}
+	return c.variant[s]
 }
 
 // Why returns why an exercise of the list was chosen, nothing for one that was not.

@@ -1,6 +1,7 @@
 package choice
 
 import (
+	"maps"
 	"slices"
 	"sync"
 
@@ -15,6 +16,7 @@ const (
 	most   = 10 // the upper end of what guidelines for older adults name
 	frail  = 7  // in frailty, where balance work of the same days comes on top
 	little = 5  // for who comes little
+	brief  = 4  // of a few minutes a day
 )
 
 // cut shortens the list: what the others train too goes first, from the end, and what
@@ -22,6 +24,9 @@ const (
 // pull and the push, who is frail the large movements, and each what is wanted most beside them.
 func (c *chooser) cut() {
 	switch {
+	case c.r.Brief:
+		c.keepBrief()
+		return
 	case c.r.Little:
 		c.keepFew(little, c.order[slices.IndexFunc(c.order, ofLegs)], pull, push)
 		return
@@ -51,6 +56,24 @@ func (c *chooser) drop(may func(slot) bool) bool {
 func (c *chooser) keepFew(n int, keep ...slot) {
 	for _, s := range c.order {
 		if len(keep) < n && !slices.Contains(keep, s) {
+			keep = append(keep, s)
+		}
+	}
+	for c.drop(func(s slot) bool { return !slices.Contains(keep, s) }) {
+	}
+}
+
+// keepBrief keeps a few that have a form without a weight and for which all is there: one
+// of the legs, the push, which leaves a wall, and what is wanted most.
+func (c *chooser) keepBrief() {
+	for c.drop(func(s slot) bool {
+		ex, _ := exercise.Standard().Get(c.variant[s])
+		return worked()[c.variant[s]].weight || s != push && !c.there(ex)
+	}) {
+	}
+	keep := []slot{c.order[slices.IndexFunc(c.order, ofLegs)], push}
+	for _, s := range c.order {
+		if len(keep) < brief && !slices.Contains(keep, s) {
 			keep = append(keep, s)
 		}
 	}
@@ -119,7 +142,7 @@ type work struct {
 var worked = sync.OnceValue(func() map[exercise.ID]work {
 	part := map[exercise.Role]int{exercise.Prime: 2, exercise.Synergist: 1}
 	all := map[exercise.ID]work{}
-	for _, id := range slices.Concat(variants[:]...) {
+	for _, id := range slices.Concat(slices.Concat(variants[:]...), slices.Collect(maps.Values(byBand))) {
 		ex, _ := exercise.Standard().Get(id)
 		one := work{ex.Hold != body.Unloaded, make([]int, len(mainMuscles))}
 		for _, w := range ex.Muscles {
@@ -153,6 +176,8 @@ func (c *chooser) listReasons() []evidence.Reason {
 	list := []evidence.Reason{made}
 	n := evidence.Count("n", len(c.order))
 	switch {
+	case c.r.Brief:
+		return append(list, evidence.Because(codeBrief, factBrief, factBriefTrial).With(n))
 	case c.r.Little:
 		list = append(list, evidence.Because(codeFew, factFew, factFewSource).With(n))
 	case slices.Contains(c.found, frailty):
@@ -161,7 +186,7 @@ func (c *chooser) listReasons() []evidence.Reason {
 	if len(c.left) > 0 {
 		ids := make([]string, len(c.left))
 		for i, s := range c.left {
-			ids[i] = string(c.variant[s])
+			ids[i] = string(c.id(s))
 		}
 		list = append(list, evidence.Because(codeLeft, factMost).With(evidence.Terms("exercises", ids...)))
 	}

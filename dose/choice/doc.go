@@ -20,6 +20,10 @@
 // on top; five where somebody comes little. What is cut first is what the others
 // train too.
 //
+// A few minutes a day are four exercises without a weight. Where the kit has no weight for
+// a row, and bands are there, the row is done with the weakest. What else the kit has or
+// lacks is for the plan that is made of the list.
+//
 // # What is known
 //
 // Which movement serves which task, what a concern moves forward or caps, and the

@@ -36,6 +36,10 @@ const (
 	factFloorChain     evidence.FactID = "choice.floor-chaining"
 	factFloorSteps     evidence.FactID = "choice.floor-steps"
 	factNotOnFloor     evidence.FactID = "choice.not-on-the-floor"
+	factBrief          evidence.FactID = "choice.brief"
+	factBriefTrial     evidence.FactID = "dose.brief-trial"
+	factByBand         evidence.FactID = "choice.by-band"
+	factBandAlike      evidence.FactID = "choice.band-alike"
 
 	// Facts of package guideline: how many exercises, and which where time is short.
 	factManySource evidence.FactID = "guideline.acsm2009-older-physical-activity.exercises"
@@ -81,6 +85,11 @@ var ownFacts = []evidence.Fact{
 		Value: "getting up from the floor learnt by backward chaining: 7 studies, 446 people at risk of falls, mean age 82: better at rising, and mobility; fear perhaps"},
 	{ID: factFloorSteps, Source: "reece1996", Via: "a teaching page for physiotherapists", Basis: evidence.Secondary,
 		Value: "steps, each ending upright again before the next is added: by a chair; one knee to a raised pad; one knee to the floor; both knees; hands down; side sitting; lying"},
+	{ID: factBrief, Basis: evidence.Design, From: []evidence.FactID{factBriefTrial},
+		Value: fmt.Sprintf("of a few minutes a day %d exercises, all without a weight, one of the legs and a push among them; which the trial had is not known%s", brief, capNames(briefly))},
+	{ID: factByBand, Basis: evidence.Design, Value: "where the kit has no weight for it a row is done with the weakest band: " + string(byBand[pull])},
+	{ID: factBandAlike, Source: "lopes2019", Locator: "abstract", Basis: evidence.Published,
+		Value: "strength after training with bands and with machines or dumbbells did not differ, of arms and of legs, 8 trials"},
 	{ID: factNotOnFloor, Basis: evidence.Design,
 		Value: "not practised on the floor: alone, with a vertebral fracture of less than 6 months, a hip under its time, a knee that cannot bend or bear, or a drop of pressure on standing"},
 }

@@ -8,9 +8,11 @@ import (
 	"pgregory.net/rapid"
 
 	"example.org/posology/dose/choice"
+	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/screening"
+	"example.org/posology/units"
 	"example.org/posology/units/body"
 )
 
@@ -102,6 +104,64 @@ func TestChosenFromTheCatalogue(t *testing.T) {
 			if _, ok := exercise.Standard().Get(id); !ok || slices.Contains(list[:i], id) {
 				t.Errorf("%s: %s is not in the catalogue, or stands twice", name(r), id)
 			}
+		}
+	}
+}
+
+// The kit alone decides on a band: where it makes no weight for a row and has bands and
+// what the row with one needs, the weakest is taken, whoever the person; else none is.
+func TestBandWhereThereIsNoWeight(t *testing.T) {
+	var concerns []string
+	for c := range choice.Concerns() {
+		concerns = append(concerns, c.String())
+	}
+	weight := equipment.Dumbbell{Mass: units.Marked{Mass: units.Kilogram}, Count: 1}
+	rapid.Check(t, func(t *rapid.T) {
+		r := choice.Wish{
+			Goal:      guideline.Goal(rapid.IntRange(1, 7).Draw(t, "goal")),
+			Screening: found(screening.Setting(rapid.IntRange(1, 4).Draw(t, "company")), rapid.SliceOfNDistinct(rapid.SampledFrom(concerns), 0, 3, rapid.ID[string]).Draw(t, "concerns")...),
+			Little:    rapid.Bool().Draw(t, "little"),
+		}
+		r.Kit.Bands = []string{"soft", "wide"}[:rapid.IntRange(0, 2).Draw(t, "bands")]
+		switch rapid.IntRange(0, 2).Draw(t, "weights") {
+		case 0:
+			r.Kit.Dumbbells = []equipment.Dumbbell{weight}
+		case 1:
+			r.Kit.Kettlebells = []equipment.Dumbbell{weight}
+		}
+		if rapid.Bool().Draw(t, "asked") {
+			r.Kit.Things = append([]exercise.Thing{exercise.Chair, exercise.Worktop}, []exercise.Thing{exercise.Anchor}[:rapid.IntRange(0, 1).Draw(t, "anchor")]...)
+		}
+		want := len(r.Kit.Bands) > 0 && len(r.Kit.Dumbbells)+len(r.Kit.Kettlebells) == 0 && (r.Kit.Things == nil || slices.Contains(r.Kit.Things, exercise.Anchor))
+		list := ids(choice.Choose(r))
+		if got := slices.Contains(list, "band-row-soft"); got != want || slices.Contains(list, "band-row-wide") || got == slices.ContainsFunc(list, func(id exercise.ID) bool {
+			return strings.HasSuffix(string(id), "one-arm-dumbbell-row") || id == "seated-one-arm-row"
+		}) {
+			t.Fatalf("%v with %+v", list, r.Kit)
+		}
+	})
+}
+
+// A few minutes a day are four exercises without a weight for everybody, one of the legs
+// and a push among them, and none that is harder than in a session.
+func TestBriefChoice(t *testing.T) {
+	for _, r := range everyRequest() {
+		usual := everything(r)
+		r.Brief = true
+		list := ids(choice.Choose(r))
+		if len(list) != 4 {
+			t.Errorf("%s: %v", name(r), list)
+		}
+		pushes := false
+		for _, id := range list {
+			ex, _ := exercise.Standard().Get(id)
+			pushes = pushes || ex.Pattern.Pushes()
+			if ex.Hold != body.Unloaded || !noHarder(usual, id) {
+				t.Errorf("%s: %s", name(r), id)
+			}
+		}
+		if !pushes {
+			t.Errorf("%s: no push in %v", name(r), list)
 		}
 	}
 }

@@ -47,6 +47,10 @@ var variants = [numSlots][]exercise.ID{
 	thigh:    {"seated-leg-straightening"},
 }
 
+// byBand is what is taken of a slot, with the weakest band, where the kit makes no weight
+// for any of its variants.
+var byBand = map[slot]exercise.ID{pull: "band-row"}
+
 // A template is what a task, a concern or a goal asks for.
 type template struct {
 	first []slot               // the most useful first
@@ -98,6 +102,10 @@ var (
 	beginner = template{caps: map[slot]exercise.ID{step: "step-up"}}
 	alone    = template{caps: map[slot]exercise.ID{push: "counter-push-up"}}
 )
+
+// briefly keeps to what has no weight.
+var briefly = template{caps: map[slot]exercise.ID{rise: "sit-to-stand", hinge: "hip-hinge-practice", push: "counter-push-up",
+	calf: "standing-calf-raise", shoulder: "arm-raise", carry: "supported-march", step: "step-up"}}
 
 // latestPull and latestPush are the last places, from 0, at which pull and push stand,
 // so that arms have had a turn where minutes run short.

@@ -18,6 +18,8 @@ const (
 	codeForGoal    evidence.ReasonCode = "choice.for-goal"
 	codeWhole      evidence.ReasonCode = "choice.whole"
 	codeGentler    evidence.ReasonCode = "choice.gentler"
+	codeBrief      evidence.ReasonCode = "choice.brief"
+	codeByBand     evidence.ReasonCode = "choice.by-band"
 	codeFloorAim   evidence.ReasonCode = "choice.floor-aim"
 	codeFloorLater evidence.ReasonCode = "choice.floor-later"
 	codeTestedLegs evidence.ReasonCode = "choice.tested-legs"
@@ -70,6 +72,8 @@ var words = evidence.Words{
 	codeForGoal:    {Clinician: "{exercise}: chosen for the goal of {for}."},
 	codeWhole:      {Clinician: "{exercise}: chosen so that the whole body is trained."},
 	codeGentler:    {Clinician: "{exercise} rather than {usual}, with regard to {for}."},
+	codeBrief:      {Clinician: "A few minutes a day: {n} exercises without a weight, with one of the legs and a push among them."},
+	codeByBand:     {Clinician: "{exercise} rather than {usual}: the kit has no weight for it, and there are bands."},
 
 	codeFloorAim: {
 		Client:    "Our aim is that you get up from the floor by yourself. We practise it with you in small steps; please do not try it alone yet.",

@@ -11,6 +11,11 @@
 // loads are never made up here. A load that can be made is not a load that
 // suits the person; limits come from elsewhere and enter as a ceiling.
 //
+// Kettlebells and ankle weights are lists of their own; [Kit.CompileFor] makes what an
+// exercise's implements are. Bands have an order and no mass. What stands there is told
+// as a whole ([Kit.Things]), or nobody asked. [Kit.Fit] fits a catalogue to all that.
+// [Advise] and the candidates to buy know dumbbells, handles and plates alone.
+//
 // # Representation and units
 //
 // Masses are exact, so that plates marked in kilograms and in pounds mix on one

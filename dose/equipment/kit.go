@@ -1,6 +1,9 @@
 package equipment
 
-import "example.org/posology/units"
+import (
+	"example.org/posology/dose/exercise"
+	"example.org/posology/units"
+)
 
 // A Kit is the equipment at hand. [Kit.Validate] tells what its fields may
 // hold; each list takes at most 100 entries. The zero Kit is empty: nothing but
@@ -9,17 +12,35 @@ import "example.org/posology/units"
 // [example.org/posology/units/field.Decode] reads a stored one strictly; [encoding/json] passes over names that it
 // does not know and takes the second of two.
 type Kit struct {
-	Dumbbells []Dumbbell `json:"dumbbells,omitempty"`
-	Handles   []Handle   `json:"handles,omitempty"`
-	Bars      []Bar      `json:"bars,omitempty"`
-	Plates    []Plate    `json:"plates,omitempty"` // stock that handles and bars share
-	Stacks    []Stack    `json:"stacks,omitempty"`
+	Dumbbells    []Dumbbell `json:"dumbbells,omitempty"`
+	Kettlebells  []Dumbbell `json:"kettlebells,omitempty"`   // for exercises that name them
+	AnkleWeights []Dumbbell `json:"ankle_weights,omitempty"` // single ones; two are never put on one limb
+	Handles      []Handle   `json:"handles,omitempty"`
+	Bars         []Bar      `json:"bars,omitempty"`
+	Plates       []Plate    `json:"plates,omitempty"` // stock that handles and bars share
+	Stacks       []Stack    `json:"stacks,omitempty"`
+
+	// Bands are the user's own names of elastic bands, from the weakest to the
+	// strongest in the order that the user found; no colour and no printed figure
+	// tells it. Two that are used together are one more band. Each is of lower-case
+	// letters, digits and dashes, since the exercises with it have it in their IDs.
+	Bands []string `json:"bands,omitempty"`
+
+	// Seats and Steps are the heights of the firm chairs and of the steps that are
+	// there, in whole cm, each once; empty: not measured.
+	Seats []int `json:"seats_cm,omitempty"`
+	Steps []int `json:"steps_cm,omitempty"`
+
+	// Things are what stands there. They are told as a whole: what is not listed is
+	// not there. Nil: nobody asked, and everything is taken as there, which a plan says.
+	Things []exercise.Thing `json:"things,omitzero"`
 
 	made *compiled // tables that are compiled already; see [Kit.Once]
 }
 
-// A Dumbbell is a ready-made dumbbell, and Count of them exist. Two of
-// the same mass make a pair, from one entry or from two.
+// A Dumbbell is a ready-made dumbbell, kettlebell or ankle weight, as its list says, and
+// Count of them exist. Two of the same mass in one list make a pair, from one entry or
+// from two.
 type Dumbbell struct {
 	Mass  units.Marked `json:"mass"`  // above 0, at most 1000 kg
 	Count int          `json:"count"` // 1 to 500

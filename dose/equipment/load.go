@@ -17,17 +17,19 @@ type PartKind uint8
 
 // Kinds of part.
 const (
-	_            PartKind = iota // not given
-	PartDumbbell                 // "dumbbell": a ready-made dumbbell
-	PartHandle                   // "handle": a dumbbell handle
-	PartBar                      // "bar": a bar
-	PartCollars                  // "collars": both collars of a handle or bar
-	PartPlate                    // "plate": a plate on a handle or bar
-	PartPin                      // "pin": a pin position of a stack
-	PartAddOn                    // "add-on": an add-on weight on a stack
+	_               PartKind = iota // not given
+	PartDumbbell                    // "dumbbell": a ready-made dumbbell
+	PartHandle                      // "handle": a dumbbell handle
+	PartBar                         // "bar": a bar
+	PartCollars                     // "collars": both collars of a handle or bar
+	PartPlate                       // "plate": a plate on a handle or bar
+	PartPin                         // "pin": a pin position of a stack
+	PartAddOn                       // "add-on": an add-on weight on a stack
+	PartKettlebell                  // "kettlebell"
+	PartAnkleWeight                 // "ankle weight"
 )
 
-var partKinds = field.NewVocabulary[PartKind]("kind of part", "", "dumbbell", "handle", "bar", "collars", "plate", "pin", "add-on")
+var partKinds = field.NewVocabulary[PartKind]("kind of part", "", "dumbbell", "handle", "bar", "collars", "plate", "pin", "add-on", "kettlebell", "ankle weight")
 
 // PartKinds yields every kind of part.
 func PartKinds() iter.Seq[PartKind] { return partKinds.All() }
@@ -89,8 +91,8 @@ func (l Load) Total() units.Mass { return l.total }
 func (l Load) Hold() body.Hold { return l.hold }
 
 // Parts returns what each implement is made of, in the order of handling:
-// dumbbell; handle or bar, collars, plates; pin position, add-ons. The heavier
-// plates and add-ons come first. Unloaded, there are no parts. The list is the
+// dumbbell, kettlebell or ankle weight; handle or bar, collars, plates; pin position, add-ons. The heavier
+// plates and add-ons come first. Unloaded or on a band, there are no parts. The list is the
 // caller's own.
 func (l Load) Parts() []Part {
 	if l.table == nil {
@@ -175,12 +177,17 @@ func (l Load) String() string {
 	}
 	b.WriteString(ends)
 	if hand := inHand(l.hold); hand != "" {
-		if parts[0].Kind != PartDumbbell {
+		if !parts[0].Kind.ready() {
 			b.WriteByte(',')
 		}
 		b.WriteString(hand)
 	}
 	return b.String()
+}
+
+// ready reports whether it is ready-made.
+func (k PartKind) ready() bool {
+	return k == PartDumbbell || k == PartKettlebell || k == PartAnkleWeight
 }
 
 // bare describes a load that does not say what it is made of.
@@ -203,8 +210,8 @@ func (p Part) head() string {
 		name = p.Kind.String()
 	}
 	switch {
-	case p.Kind == PartDumbbell:
-		return p.Mass.String() + " dumbbell"
+	case p.Kind.ready():
+		return p.Mass.String() + " " + p.Kind.String()
 	case p.Kind != PartPin:
 		return name + " " + p.Mass.String()
 	case p.Name == "":

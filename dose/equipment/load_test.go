@@ -172,8 +172,8 @@ func TestPartKindText(t *testing.T) {
 		}
 		n++
 	}
-	if n != int(equipment.PartAddOn) {
-		t.Errorf("%d kinds, want %d", n, equipment.PartAddOn)
+	if n != int(equipment.PartAnkleWeight) {
+		t.Errorf("%d kinds, want %d", n, equipment.PartAnkleWeight)
 	}
 }
 

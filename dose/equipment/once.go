@@ -10,7 +10,7 @@ import (
 // A compiled remembers the tables of a kit.
 type compiled struct {
 	kit   Kit // a copy that nobody else holds
-	holds [body.Unloaded + 1]struct {
+	holds [body.Unloaded + 1][numKinds]struct {
 		once  sync.Once
 		table *Table
 		err   error
@@ -32,14 +32,20 @@ func (k *Kit) remembered() bool { return k.made != nil && k.Equal(k.made.kit) }
 
 // Equal reports whether k and m list the same things in the same order.
 func (k Kit) Equal(m Kit) bool {
-	return slices.Equal(k.Dumbbells, m.Dumbbells) && slices.Equal(k.Handles, m.Handles) && slices.Equal(k.Bars, m.Bars) &&
+	return slices.Equal(k.Dumbbells, m.Dumbbells) && slices.Equal(k.Kettlebells, m.Kettlebells) && slices.Equal(k.AnkleWeights, m.AnkleWeights) &&
+		slices.Equal(k.Bands, m.Bands) && slices.Equal(k.Seats, m.Seats) && slices.Equal(k.Steps, m.Steps) && (k.Things == nil) == (m.Things == nil) && slices.Equal(k.Things, m.Things) &&
+		slices.Equal(k.Handles, m.Handles) && slices.Equal(k.Bars, m.Bars) &&
 		slices.Equal(k.Plates, m.Plates) && slices.EqualFunc(k.Stacks, m.Stacks, func(a, b Stack) bool {
 		return a.Name == b.Name && slices.Equal(a.Pins, b.Pins) && slices.Equal(a.AddOns, b.AddOns)
 	})
 }
 
 func (k *Kit) clone() Kit {
-	c := Kit{slices.Clone(k.Dumbbells), slices.Clone(k.Handles), slices.Clone(k.Bars), slices.Clone(k.Plates), slices.Clone(k.Stacks), nil}
+	c := Kit{
+		Dumbbells: slices.Clone(k.Dumbbells), Kettlebells: slices.Clone(k.Kettlebells), AnkleWeights: slices.Clone(k.AnkleWeights),
+		Handles: slices.Clone(k.Handles), Bars: slices.Clone(k.Bars), Plates: slices.Clone(k.Plates), Stacks: slices.Clone(k.Stacks),
+		Bands: slices.Clone(k.Bands), Seats: slices.Clone(k.Seats), Steps: slices.Clone(k.Steps), Things: slices.Clone(k.Things),
+	}
 	for i, s := range c.Stacks {
 		c.Stacks[i].Pins, c.Stacks[i].AddOns = slices.Clone(s.Pins), slices.Clone(s.AddOns)
 	}

@@ -6,7 +6,9 @@ import (
 	"fmt"
 	"iter"
 	"slices"
+	"strings"
 
+	"example.org/posology/dose/exercise"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/field"
@@ -50,7 +52,8 @@ type recipe struct {
 	row  int32 // in the item's sums, if it has any
 }
 
-// An item is what a load starts from: a dumbbell, a handle or bar, a pin position.
+// An item is what a load starts from: a dumbbell, kettlebell or ankle weight, a handle or
+// bar, a pin position.
 type item struct {
 	kind          PartKind
 	name          string
@@ -60,34 +63,95 @@ type item struct {
 
 // Compile returns everything that the kit makes when held as h says:
 //
-//   - one hand, both hands on one: each ready-made dumbbell, and each handle
-//     with like plates on both ends
-//   - one in each hand: each pair of ready-made dumbbells of the same mass, and
-//     each handle that exists twice, all four ends with like plates
+//   - one hand, both hands on one: each ready-made dumbbell and kettlebell, and each
+//     handle with like plates on both ends
+//   - one in each hand: each pair of ready-made dumbbells or kettlebells of the same
+//     mass, and each handle that exists twice, all four ends with like plates
 //   - on a bar: each bar with like plates on both ends
 //   - on a stack: each pin position with any of the stack's add-ons
-//   - on a limb, on a band: nothing, since a kit does not list these
+//   - on a limb: each ankle weight
+//   - on a band: one load without a mass, if there is a band
 //   - unloaded: one load of zero
 //
 // Each mass is listed once, made with the fewest plates. Among ways with equally
-// few plates a ready-made dumbbell comes before a handle and the earlier entry
-// of the kit before the later; on one handle, bar or stack the way with more
+// few plates a ready-made dumbbell comes before a kettlebell, that before a handle, and
+// the earlier entry of the kit before the later; on one handle, bar or stack the way with more
 // plates of the heaviest kind comes first, then of the second heaviest, and so
 // on. The order in which plates are listed makes no difference.
 //
 // It returns the errors of [Kit.Validate], with those of the hold below "/hold";
 // an [EmptyKitError] if nothing can be held so; and [ErrTooManyLoads], without
 // having listed them, if there are more than [MaxLoads] loads.
-func (k Kit) Compile(h body.Hold) (*Table, error) {
-	if h.Check() != nil || !k.remembered() {
-		return k.compile(h)
+func (k Kit) Compile(h body.Hold) (*Table, error) { return k.compileOnce(h, anyKind) }
+
+// CompileFor returns what the kit makes for an exercise: what [Kit.Compile] returns for
+// its hold, of the implements that it names. A kit has no framed bars, and an exercise
+// with a band needs the very band that it names.
+func (k Kit) CompileFor(ex exercise.Exercise) (*Table, error) {
+	missing := ex.Hold == body.OnBand && !slices.Contains(k.Bands, ex.Band)
+	if missing || len(ex.Implements) > 0 && slices.IndexFunc(ex.Implements, listed) < 0 {
+		if _, err := k.Compile(ex.Hold); err != nil {
+			return nil, err
+		}
+		return nil, &EmptyKitError{ex.Hold}
 	}
-	c := &k.made.holds[h]
-	c.once.Do(func() { c.table, c.err = k.made.kit.compile(h) })
+	with := anyKind
+	if dumbbell := slices.Contains(ex.Implements, exercise.Dumbbell); dumbbell != slices.Contains(ex.Implements, exercise.Kettlebell) {
+		with = onlyKettlebells
+		if dumbbell {
+			with = onlyDumbbells
+		}
+	}
+	return k.compileOnce(ex.Hold, with)
+}
+
+// Fit returns the catalogue with what of it depends on the kit: an exercise for each
+// band, seat and step, as [exercise.Catalogue.WithBands] and [exercise.Catalogue.WithHeights]
+// say. It returns the errors of [Kit.Validate], and [field.ErrConflict] where the catalogue
+// has another exercise of an ID that would be made.
+func (k Kit) Fit(c exercise.Catalogue) (exercise.Catalogue, error) {
+	if len(k.Bands)+len(k.Seats)+len(k.Steps) == 0 {
+		return c, nil
+	}
+	if err := k.Validate(); err != nil {
+		return c, err
+	}
+	fit, err := c.WithBands(k.Bands...)
+	if err == nil {
+		fit, err = fit.WithHeights(k.Seats, k.Steps)
+	}
+	if err != nil { // the catalogue has another exercise of such an ID
+		return c, field.New("/bands", strings.Join(k.Bands, ", "), "names that make no ID that the catalogue has", field.ErrConflict)
+	}
+	return fit, nil
+}
+
+// listed reports whether a kit lists such implements.
+func listed(i exercise.Implement) bool { return i != exercise.HexBar }
+
+// kinds narrows what is held in the hand.
+type kinds uint8
+
+const (
+	anyKind kinds = iota
+	onlyDumbbells
+	onlyKettlebells
+	numKinds
+)
+
+func (k *Kit) compileOnce(h body.Hold, with kinds) (*Table, error) {
+	if len(k.Kettlebells) == 0 && with == onlyDumbbells {
+		with = anyKind
+	}
+	if h.Check() != nil || !k.remembered() {
+		return k.compile(h, with)
+	}
+	c := &k.made.holds[h][with]
+	c.once.Do(func() { c.table, c.err = k.made.kit.compile(h, with) })
 	return c.table, c.err
 }
 
-func (k *Kit) compile(h body.Hold) (*Table, error) {
+func (k *Kit) compile(h body.Hold, with kinds) (*Table, error) {
 	var bad field.Errors
 	bad.Add("", k.Validate())
 	bad.Add("/hold", h.Check())
@@ -95,7 +159,7 @@ func (k *Kit) compile(h body.Hold) (*Table, error) {
 		return nil, err
 	}
 	t := &Table{hold: h}
-	if !t.fill(*k) {
+	if !t.fill(*k, with) {
 		return nil, fmt.Errorf("%w: over %d, %s", ErrTooManyLoads, MaxLoads, h)
 	}
 	if t.Len() == 0 {
@@ -105,40 +169,50 @@ func (k *Kit) compile(h body.Hold) (*Table, error) {
 }
 
 // fill lists what k makes; it is false if that is too much.
-func (t *Table) fill(k Kit) bool {
+func (t *Table) fill(k Kit, with kinds) bool {
 	n := t.hold.Implements()
 	switch t.hold {
 	case body.OneHand, body.OneEachHand, body.BothHandsOnOne:
-		t.addDumbbells(k.Dumbbells, n)
-		return t.addHandles(PartHandle, k.Handles, k.Plates, n)
+		if with != onlyKettlebells {
+			t.addReady(PartDumbbell, k.Dumbbells, n)
+		}
+		if with != onlyDumbbells {
+			t.addReady(PartKettlebell, k.Kettlebells, n)
+		}
+		return with == onlyKettlebells || t.addHandles(PartHandle, k.Handles, k.Plates, n)
 	case body.OnBar:
 		return t.addHandles(PartBar, asHandles(k.Bars), k.Plates, n)
 	case body.OnStack:
 		return t.addStacks(k.Stacks)
-	case body.OnLimb, body.OnBand:
-		return true // a kit has none yet
+	case body.OnLimb:
+		t.addReady(PartAnkleWeight, k.AnkleWeights, n)
+		return true
+	case body.OnBand:
+		if len(k.Bands) == 0 {
+			return true
+		}
 	}
 	t.each, t.made, t.items = []units.Mass{0}, []recipe{{}}, []item{{}}
 	return true
 }
 
-// addDumbbells lists the masses of which n exist. The table is empty before.
-func (t *Table) addDumbbells(ds []Dumbbell, n int) {
+// addReady lists the ready-made masses of which n exist, and that are not listed yet.
+func (t *Table) addReady(kind PartKind, ds []Dumbbell, n int) {
 	sorted, lighter := ds, func(a, b Dumbbell) int { return cmp.Compare(a.Mass.Mass, b.Mass.Mass) }
 	if !slices.IsSortedFunc(ds, lighter) {
 		sorted = slices.Clone(ds)
 		slices.SortStableFunc(sorted, lighter)
 	}
-	t.each, t.made, t.items = make([]units.Mass, 0, len(ds)), make([]recipe, 0, len(ds)), make([]item, 0, len(ds))
+	t.each, t.made, t.items = slices.Grow(t.each, len(ds)), slices.Grow(t.made, len(ds)), slices.Grow(t.items, len(ds))
 	for i := 0; i < len(sorted); {
 		first, count := sorted[i], 0
 		for ; i < len(sorted) && sorted[i].Mass.Mass == first.Mass.Mass; i++ {
 			count += sorted[i].Count
 		}
-		if count >= n {
-			t.each = append(t.each, first.Mass.Mass)
-			t.made = append(t.made, recipe{item: int32(len(t.items))})
-			t.items = append(t.items, item{kind: PartDumbbell, mass: first.Mass})
+		if at, there := slices.BinarySearch(t.each, first.Mass.Mass); count >= n && !there {
+			t.each = slices.Insert(t.each, at, first.Mass.Mass)
+			t.made = slices.Insert(t.made, at, recipe{item: int32(len(t.items))})
+			t.items = append(t.items, item{kind: kind, mass: first.Mass})
 		}
 	}
 }

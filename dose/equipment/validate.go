@@ -8,6 +8,7 @@ import (
 	"unicode"
 	"unicode/utf8"
 
+	"example.org/posology/dose/exercise"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
@@ -20,25 +21,36 @@ const (
 	maxCount   = 500
 	maxEntries = 100
 	maxName    = 100
+	minHeight  = 1
+	maxHeight  = 100 // cm
 )
 
 // Validate returns every bad field of k at once, as [field.Errors]:
 //
 //   - a mass or count that is not given ([field.ErrMissing]) or outside what
 //     its field's comment allows ([field.ErrOutOfRange])
-//   - a kind of plate or add-on, or a name of a handle, bar or stack, that
-//     stands twice in its list ([field.ErrDuplicate])
-//   - a name with characters that do not print, or too long ([field.ErrSyntax])
+//   - a kind of plate or add-on, a name of a handle, bar, stack or band, or a
+//     thing, that stands twice in its list ([field.ErrDuplicate])
+//   - a name with characters that do not print, or too long; of a band, with
+//     others than lower-case letters, digits and dashes ([field.ErrSyntax])
 //   - a stack without pins ([field.ErrMissing]), or with pins that do not rise
 //     ([field.ErrOutOfRange])
+//   - a height twice ([field.ErrDuplicate]), outside 1 to 100 cm ([field.ErrOutOfRange]),
+//     or of what is not there ([field.ErrConflict])
 //   - a list of over 100 entries ([field.ErrOutOfRange])
 func (k Kit) Validate() error {
 	var bad field.Errors
 	bad.Add("/dumbbells", checkEach(k.Dumbbells, checkDumbbell))
+	bad.Add("/kettlebells", checkEach(k.Kettlebells, checkDumbbell))
+	bad.Add("/ankle_weights", checkEach(k.AnkleWeights, checkDumbbell))
 	bad.Add("/handles", checkEach(k.Handles, checkHandle))
 	bad.Add("/bars", checkEach(asHandles(k.Bars), checkHandle))
 	bad.Add("/plates", checkEach(k.Plates, checkPlate))
 	bad.Add("/stacks", checkEach(k.Stacks, checkStack))
+	bad.Add("/bands", checkEach(k.Bands, checkBand))
+	bad.Add("/things", checkEach(k.Things, checkThing))
+	bad.Add("/seats_cm", k.checkHeights(k.Seats, exercise.Chair))
+	bad.Add("/steps_cm", k.checkHeights(k.Steps, exercise.LowStep))
 	return bad.Err()
 }
 
@@ -123,6 +135,48 @@ func checkName(name string, taken bool) error {
 		return field.Bad(fmt.Sprintf("%q", name), "a name of its own", field.ErrDuplicate)
 	}
 	return nil
+}
+
+func checkBand(before []string, name string) error {
+	switch {
+	case name == "":
+		return field.Bad(nil, "a name", field.ErrMissing)
+	case len(name) > maxName || strings.Trim(name, "abcdefghijklmnopqrstuvwxyz0123456789-") != "":
+		return field.Bad(fmt.Sprintf("%.40q", name), fmt.Sprintf("at most %d lower-case letters, digits and dashes", maxName), field.ErrSyntax)
+	case slices.Contains(before, name):
+		return field.Bad(fmt.Sprintf("%q", name), "a name of its own", field.ErrDuplicate)
+	}
+	return nil
+}
+
+// checkHeights also asks that what was measured is there, where that was told.
+func (k Kit) checkHeights(heights []int, of exercise.Thing) error {
+	var bad field.Errors
+	bad.Add("", checkEach(heights, func(before []int, cm int) error {
+		switch {
+		case cm < minHeight || cm > maxHeight:
+			return field.Bad(cm, fmt.Sprintf("%d to %d cm", minHeight, maxHeight), field.ErrOutOfRange)
+		case slices.Contains(before, cm):
+			return field.Bad(cm, "each height once", field.ErrDuplicate)
+		}
+		return nil
+	}))
+	needs := exercise.Exercise{Needs: []exercise.Thing{of}}
+	if k.Things != nil && len(heights) > 0 && len(needs.Lacks(k.Things...)) > 0 {
+		bad.Add("", field.Bad(heights, "no height, since there is no "+of.String(), field.ErrConflict))
+	}
+	return bad.Err()
+}
+
+func checkThing(before []exercise.Thing, t exercise.Thing) error {
+	if slices.Contains(before, t) {
+		return field.Bad(t, "each thing once", field.ErrDuplicate)
+	}
+	if t == 0 {
+		return field.Bad(nil, "a thing", field.ErrMissing)
+	}
+	_, err := t.MarshalText()
+	return err
 }
 
 func checkMass(m units.Marked, most units.Mass) error {

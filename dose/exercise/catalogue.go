@@ -146,6 +146,7 @@ func (e Exercise) clone() Exercise {
 	e.Aliases = slices.Clone(e.Aliases)
 	e.Implements = slices.Clone(e.Implements)
 	e.Muscles = slices.Clone(e.Muscles)
+	e.Needs = slices.Clone(e.Needs)
 	e.Facts = slices.Clone(e.Facts)
 	e.Warnings = cloneReasons(e.Warnings)
 	return e

@@ -32,3 +32,9 @@ func (i Implement) Value() (driver.Value, error) { return field.Value(i) }
 
 // Scan reads what Value returns.
 func (i *Implement) Scan(src any) error { return field.Scan(src, i) }
+
+// Value returns the text of t.
+func (t Thing) Value() (driver.Value, error) { return field.Value(t) }
+
+// Scan reads what Value returns.
+func (t *Thing) Scan(src any) error { return field.Scan(src, t) }

@@ -22,6 +22,18 @@
 // cables move a stack, an ankle weight sits on the limb, a band has no mass.
 // Unloaded means nothing but the body: a band is not unloaded.
 //
+// No mass is known of a band, and no colour tells one. [Catalogue.WithBands] makes an
+// exercise of each band in the order of its user, the next one the harder variant;
+// [Catalogue.WithHeights] does so for lower seats and higher steps, of which only the
+// order is used as well.
+//
+// # What has to be there
+//
+// An exercise names the things that have to stand there for it, as its line for the
+// client does: a chair, a counter, a step. What machines and cables bring along is not
+// named, nor a wall, the floor and a mat. Which stack belongs to which machine is not
+// known here.
+//
 // # Demands
 //
 // Demands err on the side of naming too much, since a demand can only rule an

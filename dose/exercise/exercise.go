@@ -86,12 +86,21 @@ type Exercise struct {
 	// Implements are what it is done with in that hold; empty: not said. A
 	// machine and a cable serve alike where both are named.
 	Implements []Implement `json:"implements,omitempty"`
+	// Band names the elastic band that it is done with, on a band. One that names
+	// none is any of them: it can be recorded, and is not dosed.
+	Band string `json:"band,omitzero"`
 	// OneSided: all repetitions with one side, then the other: sets count per side.
 	OneSided bool `json:"one_sided,omitzero"`
 	// Alternating: the sides take turns within the set.
 	Alternating bool         `json:"alternating,omitzero"`
 	Muscles     []Work       `json:"muscles"`
 	Demands     body.Demands `json:"demands"`
+	// Needs are what has to stand there for it, all of them, each once.
+	Needs []Thing `json:"needs,omitempty"`
+
+	// Height is that of the seat or of the step, in cm, where the exercise is for that
+	// one alone; 0: any that suits.
+	Height int `json:"height_cm,omitzero"`
 
 	// HandsBusy says that the movement has a place for both hands, such as on
 	// the thighs, crossed or on the floor, so that neither can hold on to
@@ -156,12 +165,19 @@ func (e Exercise) Validate() error {
 	bad.Add("", patterns.Check("/pattern", e.Pattern))
 	bad.Add("/hold", e.Hold.Check())
 	bad.Add("/implements", e.checkImplements())
+	if e.Band != "" && e.Hold.Check() == nil && e.Hold != body.OnBand {
+		bad.Add("/band", field.Bad(fmt.Sprintf("%.40q", e.Band), "no band, since the hold is "+e.Hold.String(), field.ErrConflict))
+	}
 	if e.OneSided && e.Alternating {
 		bad.Add("/alternating", field.Bad(true, "one of one_sided and alternating", field.ErrConflict))
 	}
 	bad.Add("/moved_share", e.checkMovedShare())
 	bad.Add("", measures.Check("/measure", e.Measure))
 	bad.Add("/muscles", e.checkMuscles())
+	bad.Add("/needs", e.checkNeeds())
+	if e.Height < 0 || e.Height > 0 && !slices.Contains(e.Needs, Chair) && !slices.Contains(e.Needs, LowStep) {
+		bad.Add("/height_cm", field.Bad(e.Height, "0, or the height of the chair or step that it needs", field.ErrConflict))
+	}
 	if min, ok := e.Count.Min(); ok && min < 1 {
 		bad.Add("/count/min", field.Bad(min, "1 or more", field.ErrOutOfRange))
 	}

@@ -72,6 +72,7 @@ const (
 	factFloorReach        evidence.FactID = "exercise.weight-within-reach"
 	factRackHeight        evidence.FactID = "exercise.bar-from-rack"
 	factBandCheck         evidence.FactID = "exercise.band-looked-over"
+	factKettlebell        evidence.FactID = "exercise.kettlebell-alike"
 )
 
 // tradeFacts are what the trade does and what this module chose.
@@ -120,13 +121,16 @@ var tradeFacts = []evidence.Fact{
 		Value: "for work on the floor the weights are put within reach before the person gets down, or handed over"},
 	{ID: factRackHeight, Basis: evidence.CommonPractice,
 		Value: "a bar that does not start from the floor is taken from a rack, with catches at a height where it can be left"},
+	{ID: factKettlebell, Basis: evidence.Design,
+		Value: "a kettlebell does as a dumbbell where the weight hangs, rests against the chest or is walked with: sit-to-stand, goblet squat, hinge, row and carry; it is not pressed, raised or held over the face"},
 	{ID: factBandCheck, Basis: evidence.CommonPractice,
 		Value: "a band is looked over for cracks before use and fixed to something that does not give way"},
 }
 
 // Facts yields the facts behind the standard catalogue: the muscles of the
 // listed exercises, those of variants that the list lacks, the demands of each
-// exercise, the facts of the trade, and the shares of body mass that are lifted.
+// exercise, the facts of the trade, the shares of body mass that are lifted, and
+// what has to be there.
 func Facts() iter.Seq[evidence.Fact] {
 	return func(yield func(evidence.Fact) bool) {
 		for f := range listedFacts() {
@@ -143,7 +147,7 @@ func Facts() iter.Seq[evidence.Fact] {
 				}
 			}
 		}
-		for _, f := range slices.Concat(tradeFacts, movedFacts()) {
+		for _, f := range slices.Concat(tradeFacts, movedFacts(), needFacts()) {
 			if !yield(f) {
 				return
 			}

@@ -53,6 +53,9 @@ var inHold = [...][]Implement{
 	body.Unloaded:       {Bodyweight},
 }
 
+// handWeights do alike where a weight hangs, rests against the chest or is walked with.
+var handWeights = []Implement{Dumbbell, Kettlebell}
+
 func (e Exercise) checkImplements() error {
 	var bad field.Errors
 	for i, im := range e.Implements {

@@ -187,6 +187,10 @@ func restsOn(t *testing.T, e exercise.Exercise, rows map[evidence.FactID]row, fa
 	return r, true
 }
 
+// kettlebellToo are listed without the kettlebell, which this module takes for them as
+// well (exercise.kettlebell-alike).
+var kettlebellToo = []string{"sit-to-stand", "dumbbell Romanian deadlift", "one-arm dumbbell row", "suitcase carry", "farmer's carry"}
+
 // TestListPublished holds pattern, sides and implements of each exercise that
 // is a listed one against the list, and that the catalogue has each listed
 // exercise with every implement that the list names.
@@ -212,7 +216,11 @@ func TestListPublished(t *testing.T) {
 	for _, r := range rows {
 		got := slices.Clone(have[r.exercise])
 		slices.Sort(got)
-		if got = slices.Compact(got); !slices.Equal(got, implementsOf(t, r.implement)) {
+		got = slices.Compact(got)
+		if slices.Contains(kettlebellToo, r.exercise) {
+			got = slices.DeleteFunc(got, func(i exercise.Implement) bool { return i == exercise.Kettlebell })
+		}
+		if !slices.Equal(got, implementsOf(t, r.implement)) {
 			t.Errorf("%s: with %v, but the list has %q", r.exercise, got, r.implement)
 		}
 	}

@@ -84,7 +84,7 @@ func exercises() []Exercise {
 func (r rung) exercise() Exercise {
 	e := Exercise{
 		ID: r.id, Name: r.name, Aliases: r.aliases, Pattern: r.pattern, How: r.how,
-		Hold: r.hold, Implements: r.implements(), OneSided: r.oneSided, Alternating: r.turns, Demands: r.allDemands(),
+		Hold: r.hold, Implements: r.implements(), OneSided: r.oneSided, Alternating: r.turns, Demands: r.allDemands(), Needs: neededBy(r.id),
 		MovesBody: r.lifts || r.hold == body.Unloaded, HandsBusy: r.handsBusy, Seat: r.seat,
 		Measure: countings[r.count].measure,
 		Count:   countings[r.count].count, CountFact: countings[r.count].fact,
@@ -167,6 +167,18 @@ func (r rung) allFacts() []evidence.FactID {
 	}
 	if r.oneSided {
 		facts = append(facts, factPerSide)
+	}
+	if slices.Equal(r.with, handWeights) {
+		facts = append(facts, factKettlebell)
+	}
+	if _, some := byHeight[r.id]; some {
+		facts = append(facts, factHeights)
+	}
+	for i, t := range neededBy(r.id) {
+		if i == 0 {
+			facts = append(facts, factServes)
+		}
+		facts = append(facts, t.fact())
 	}
 	return append(facts, r.facts...)
 }

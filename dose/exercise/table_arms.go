@@ -44,13 +44,13 @@ var armLadders = []ladder{
 		},
 		{
 			id: "seated-one-arm-row", name: "seated one-arm row", pattern: Row,
-			how:     "Sit and lean forward with a long back, one forearm resting on your thigh; draw the dumbbell up beside your seat, and lower it slowly.",
-			muscles: "one-arm dumbbell row", nearest: true, hold: body.OneHand, handsBusy: true, oneSided: true,
+			how:     "Sit and lean forward with a long back, one forearm resting on your thigh; draw the weight up beside your seat, and lower it slowly.",
+			muscles: "one-arm dumbbell row", nearest: true, hold: body.OneHand, with: handWeights, handsBusy: true, oneSided: true,
 		},
 		{
 			id: "one-arm-dumbbell-row", name: "one-arm dumbbell row", aliases: []string{"one-arm row", "single-arm row", "supported one-arm row"}, pattern: Row,
-			how:     "One hand on a bench or table, back long; draw the dumbbell up to your side, and lower it slowly. Do one side, then the other.",
-			muscles: "one-arm dumbbell row", hold: body.OneHand, oneSided: true,
+			how:     "One hand on a bench or table, back long; draw the weight up to your side, and lower it slowly. Do one side, then the other.",
+			muscles: "one-arm dumbbell row", hold: body.OneHand, with: handWeights, oneSided: true,
 			demands: body.DemandSet(body.FirmGrip),
 		},
 		{

@@ -82,14 +82,14 @@ var trunkLadders = []ladder{
 		},
 		{
 			id: "suitcase-carry", name: "suitcase carry", pattern: Carry,
-			how:     "Walk tall with a dumbbell in one hand, without leaning; turn, change hands and walk back.",
-			muscles: "suitcase carry", hold: body.OneHand, oneSided: true, count: walked,
+			how:     "Walk tall with a weight in one hand, without leaning; turn, change hands and walk back.",
+			muscles: "suitcase carry", hold: body.OneHand, with: handWeights, oneSided: true, count: walked,
 			demands: body.DemandSet(body.SpinalCompression, body.FreeStanding, body.FirmGrip),
 		},
 		{
 			id: "farmers-carry", name: "farmer's carry", aliases: []string{"farmers carry", "farmer's walk"}, pattern: Carry,
-			how:     "Walk tall with a dumbbell in each hand.",
-			muscles: "farmer's carry", hold: body.OneEachHand, count: walked,
+			how:     "Walk tall with a weight in each hand.",
+			muscles: "farmer's carry", hold: body.OneEachHand, with: handWeights, count: walked,
 			demands: body.DemandSet(body.SpinalCompression, body.FreeStanding, body.FirmGrip, body.AbdominalPressure),
 		},
 	}},

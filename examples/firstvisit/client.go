@@ -46,6 +46,10 @@ func clientPaper(w io.Writer, r record.Plan) error {
 func clientWeek(p *page.Paper, week dose.Week, tested []choice.Tested) {
 	p.Heading("Your days")
 	for _, s := range week.Sessions {
+		if s.WarmUp == 0 {
+			p.Line("- %s, about %d minutes", page.Day(s.Day), s.Minutes)
+			continue
+		}
 		p.Line("- %s, about %d minutes, %d of them easy movement to warm up", page.Day(s.Day), s.Minutes, s.WarmUp)
 	}
 	items := week.Sessions[0].Items

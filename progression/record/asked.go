@@ -94,18 +94,18 @@ func (a Asked) prescription(ex exercise.Exercise, kit equipment.Kit) (dose.Presc
 			}
 		}
 	}
-	if ex.Hold == body.Unloaded {
+	if ex.Hold == body.Unloaded || ex.Hold == body.OnBand {
 		p.Mode = dose.WithoutLoad
 	}
 	if a.Finding != nil {
 		p.Mode = dose.LoadFinding
 	}
 	var err error
-	p.Load, err = a.load(a.Load, ex.Hold, kit)
+	p.Load, err = a.load(a.Load, ex, kit)
 	bad.Add("", err)
 	if a.Feel != nil {
 		p.Feel = &dose.Feel{Count: a.Feel.Count}
-		p.Feel.Load, err = a.load(a.Feel.Load, ex.Hold, kit)
+		p.Feel.Load, err = a.load(a.Feel.Load, ex, kit)
 		bad.Add("/feel", err)
 		if a.Feel.Count < 1 {
 			bad.Add("/feel/count", field.Bad(a.Feel.Count, "1 or more", field.ErrOutOfRange))
@@ -115,17 +115,17 @@ func (a Asked) prescription(ex exercise.Exercise, kit equipment.Kit) (dose.Presc
 }
 
 // load finds a weight that was asked for in the kit.
-func (a Asked) load(m units.Mass, hold body.Hold, kit equipment.Kit) (equipment.Load, error) {
-	each, err := hold.Each(m, a.Stated)
+func (a Asked) load(m units.Mass, ex exercise.Exercise, kit equipment.Kit) (equipment.Load, error) {
+	each, err := ex.Hold.Each(m, a.Stated)
 	if err != nil {
 		return equipment.Load{}, field.At("/load", err)
 	}
-	if hold == body.Unloaded {
+	if ex.Hold == body.Unloaded {
 		return equipment.Load{}, nil
 	}
-	table, err := kit.Compile(hold)
+	table, err := kit.CompileFor(ex)
 	if errors.Is(err, equipment.ErrEmptyKit) {
-		return equipment.Load{}, field.New("/load", m, "no weight: the kit has none for the hold "+hold.String(), field.ErrConflict)
+		return equipment.Load{}, field.New("/load", m, "no weight: the kit has none for the hold "+ex.Hold.String(), field.ErrConflict)
 	}
 	if err != nil {
 		return equipment.Load{}, nil // reported once, with the kit

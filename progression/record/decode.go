@@ -29,10 +29,18 @@ func Decode(data []byte, how field.How) (Record, error) {
 	}
 	var r Record
 	err := field.DecodeChecked(data, &r, how, func(r Record) error {
-		if how == field.PassOver {
+		var bad field.Errors
+		switch {
+		case how == field.PassOver:
 			r.Version = min(r.Version, Version)
+		case r.Version == 1:
+			bad.Add("", r.newer())
 		}
-		return r.Validate()
+		if r.Version == 1 {
+			r.Version = Version
+		}
+		bad.Add("", r.Validate())
+		return bad.Err()
 	})
 	if err != nil {
 		return Record{}, err

@@ -28,7 +28,9 @@
 // # Versions
 //
 // A record says its version. Decode reads version 0, which had none and is the
-// case files of a first visit, a plan and a review, and lifts it to [Version];
+// case files of a first visit, a plan and a review, and lifts it to [Version].
+// Version 1 knew neither kettlebells, ankle weights and bands nor what stands in the
+// room: read from it, nobody asked what stands there, and all is decided as it was.
 // encoding/json writes the present one. A newer one is refused, or read without
 // what it added, as the caller chooses.
 //

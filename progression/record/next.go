@@ -91,7 +91,7 @@ func (r Record) course(l *log, ex exercise.Exercise, item Decided, w dose.WeekRe
 		Curve: l.curve(ex.ID, item.Side),
 		Request: dose.Request{
 			Day: item.Day, Screening: w.Screening, Exercise: ex, Side: item.Side, Goal: w.Goal, Estimates: w.Estimates,
-			Phase: w.Phase, Technique: w.Technique(ex.ID), Kit: w.Kit, Guideline: w.Guideline, Known: w.Known,
+			Phase: w.Phase, Technique: w.Technique(ex.ID), Kit: w.Kit, Brief: w.Brief, Guideline: w.Guideline, Known: w.Known,
 		},
 	}
 }

@@ -113,7 +113,7 @@ func (r Record) requested(l *log, day units.Day) (Plan, dose.WeekRequest, error)
 	}
 	return p, dose.WeekRequest{
 		Day: day, Seen: r.Seen, Screening: p.Screening, Goal: r.Goal, Phase: r.Phase, Exercises: r.Exercises, Estimates: p.Estimates, Performed: r.Tests, Kit: l.kit, Guideline: r.Guideline,
-		Known: r.known(), Days: r.Days, Minutes: r.Minutes, Task: r.Task, Tasks: r.Tasks, Catalogue: l.catalogue,
+		Known: r.known(), Days: r.Days, Minutes: r.Minutes, Brief: r.Brief, Task: r.Task, Tasks: r.Tasks, Catalogue: l.catalogue,
 	}, nil
 }
 

@@ -15,7 +15,7 @@ import (
 )
 
 // Version is the version of the records that this package writes.
-const Version = 1
+const Version = 2
 
 // A Record is one person's file. Its lists are in the order of time, and only grow.
 type Record struct {
@@ -65,6 +65,7 @@ type Given struct {
 	Days    []units.Day `json:"days"`
 	Minutes int         `json:"minutes,omitzero"`
 	Phase   dose.Phase  `json:"phase,omitzero"`
+	Brief   bool        `json:"brief,omitzero"` // a few minutes on each of the days, in place of sessions
 	Began   units.Day   `json:"began,omitzero"`
 
 	Review  units.Day          `json:"review,omitzero"`  // agreed day of the next review

@@ -2,6 +2,7 @@ package record
 
 import (
 	"example.org/posology/dose"
+	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/units"
@@ -33,7 +34,8 @@ func (r Record) read() (log, error) {
 		bad.Add(path("checks", i)+"/day", later(c.Day, before))
 		before = max(before, c.Day)
 	}
-	bad.Add("/kit", r.Kit.Validate())
+	kit := r.Kit.Validate()
+	bad.Add("/kit", kit)
 	bad.Add("/policy", r.Policy.Validate())
 	bad.Add("/beside", r.Beside.Validate())
 	if r.BodyMass < 0 {
@@ -41,7 +43,11 @@ func (r Record) read() (log, error) {
 	}
 	bad.Add("/began", given(r.Began))
 	bad.Add("/review", given(r.Review))
-	catalogue, err := r.Catalogue()
+	plain := r
+	if kit != nil { // said once
+		plain.Kit = equipment.Kit{}
+	}
+	catalogue, err := plain.Catalogue()
 	bad.Add("", err)
 	if err != nil {
 		catalogue = exercise.Standard()
@@ -190,11 +196,15 @@ func (r Record) checkLogged(l *log) error {
 }
 
 // Catalogue returns the exercises that the record is read with: the standard
-// ones and its own.
+// ones, its own, and those of the bands, seats and steps of its kit.
 func (r Record) Catalogue() (exercise.Catalogue, error) {
-	if len(r.Own) == 0 {
-		return exercise.Standard(), nil
+	c := exercise.Standard()
+	if len(r.Own) > 0 {
+		var err error
+		if c, err = c.With(r.Own...); err != nil {
+			return c, field.At("/own", err)
+		}
 	}
-	c, err := exercise.Standard().With(r.Own...)
-	return c, field.At("/own", err)
+	c, err := r.Kit.Fit(c)
+	return c, field.At("/kit", err)
 }

@@ -49,9 +49,14 @@ func decode0(data []byte, how field.How) (Record, error) {
 	var v version0
 	var r Record
 	err := field.DecodeChecked(data, &v, how, func(v version0) error {
-		var err error
-		r, err = v.lift()
-		return err
+		var bad field.Errors
+		lifted, err := v.lift()
+		bad.Add("", err)
+		if how == field.Strict {
+			bad.Add("", lifted.newer())
+		}
+		r = lifted
+		return bad.Err()
 	})
 	if err != nil {
 		return Record{}, err

@@ -65,7 +65,7 @@ type Fate struct {
 // after it is one that does not work. A weight heavier by no more than slack counts as
 // the same; where steps are coarse slack is 0.
 func Judge(t Trainee, s Setup, run []Lived, slack units.Fraction) (Fate, error) {
-	table, err := s.Request.Kit.Compile(s.Request.Exercise.Hold)
+	table, err := s.Request.Kit.CompileFor(s.Request.Exercise)
 	if err != nil {
 		return Fate{}, err
 	}

@@ -29,7 +29,7 @@ var mayImport = map[string][]string{
 	"screening/interview": slices.Concat(ground, []string{"screening"}),
 
 	"dose/exercise":  ground,
-	"dose/equipment": ground,
+	"dose/equipment": slices.Concat(ground, []string{"dose/exercise"}),
 	"dose/setlog":    slices.Concat(ground, []string{"dose/exercise"}),
 	"dose/onerm":     slices.Concat(ground, []string{"dose/exercise", "dose/setlog", "dose/onerm/internal/bend"}),
 	"dose/onerm/fit": slices.Concat(ground, []string{"dose/onerm", "dose/onerm/internal/bend", gonum}),
@@ -37,7 +37,7 @@ var mayImport = map[string][]string{
 	// What was printed and no estimate asks.
 	"dose/onerm/published": slices.Concat(ground, []string{"dose/onerm"}),
 	"dose/guideline":       slices.Concat(first, []string{"dose/volume"}),
-	"dose/choice":          slices.Concat(first, []string{"dose/exercise", "dose/guideline"}),
+	"dose/choice":          slices.Concat(first, []string{"dose/exercise", "dose/equipment", "dose/guideline"}),
 	// The forms of curves: onerm evaluates them, fit needs their slopes too.
 	"dose/onerm/internal/bend": {"units/field", "units"},
 

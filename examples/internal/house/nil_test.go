@@ -44,7 +44,7 @@ var withPointerMethods = []reflect.Type{
 	of[equipment.Direction](), of[equipment.EmptyKitError](), of[equipment.Load](),
 	of[equipment.PartKind](), of[equipment.Table](), of[equipment.TooHeavyError](),
 	of[exercise.Catalogue](), of[exercise.Implement](), of[exercise.DoseUnit](),
-	of[exercise.Pattern](), of[exercise.Role](),
+	of[exercise.Pattern](), of[exercise.Role](), of[exercise.Thing](),
 	of[guideline.Condition](), of[guideline.EffectUnit](), of[guideline.Field](),
 	of[guideline.Goal](), of[guideline.Comparison](),
 	of[guideline.Verdict](),

@@ -26,7 +26,7 @@ func (p *Paper) ClientItem(n int, item dose.Prescription, changes []evidence.Rea
 	if item.Feel != nil {
 		p.Say("   Last ", Felt(item)+".")
 	}
-	if ex, ok := exercise.Standard().Get(item.Exercise); ok {
+	if ex, ok := exerciseOf(item); ok {
 		p.Say("   How  ", how(ex, item))
 	}
 	p.Say("   Stop ", whenToStop(item))
@@ -35,6 +35,18 @@ func (p *Paper) ClientItem(n int, item dose.Prescription, changes []evidence.Rea
 	}
 	p.Each("   ", p.ClientTexts(slices.Concat(item.Cautions, item.Reasons)), slices.Concat(first, said)...)
 	p.Line("")
+}
+
+// exerciseOf finds the exercise, or the one that it is of where a band or a height is named
+// behind it.
+func exerciseOf(item dose.Prescription) (exercise.Exercise, bool) {
+	id := string(item.Exercise)
+	for at := len(id); at > 0; at = strings.LastIndexByte(id[:at], '-') {
+		if ex, ok := exercise.Standard().Get(exercise.ID(id[:at])); ok && strings.HasPrefix(item.Name, ex.Name) {
+			return ex, true
+		}
+	}
+	return exercise.Exercise{}, false
 }
 
 // oneSide takes out of an explanation what is for both sides.

@@ -1,0 +1,99 @@
+package dose
+
+import (
+	"errors"
+	"fmt"
+	"slices"
+
+	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
+)
+
+// table compiles the kit for the exercise, where all that it needs is there.
+func (r *Request) table() (*equipment.Table, error) {
+	if lacks := r.lacks(); len(lacks) > 0 {
+		things := evidence.Terms("things", lacks...)
+		return nil, r.barred(ErrNotThere, evidence.Because("dose.not-there", factThere, factServes).With(things), evidence.Because("dose.free-by-thing").With(things))
+	}
+	table, err := r.Kit.CompileFor(r.Exercise)
+	if errors.Is(err, equipment.ErrEmptyKit) {
+		why := evidence.Because("dose.nothing-to-hold").With(evidence.Term("hold", r.Exercise.Hold.String()))
+		return nil, r.barred(ErrNothingToHold, why, evidence.Because("dose.free-by-kit").With(evidence.Term("hold", r.Exercise.Hold.String())))
+	}
+	if why := r.unweighed(); err == nil && len(why) > 0 {
+		return nil, r.barred(ErrTooHeavy, why[0], evidence.Because("dose.free-by-mass", factBand))
+	}
+	return table, field.At("/kit", err)
+}
+
+// lacks says what the exercise needs and is not there.
+func (r *Request) lacks() []string {
+	var list []string
+	if r.Kit.Things != nil {
+		list = textsOf(r.Exercise.Lacks(r.Kit.Things...))
+	}
+	of, heights := exercise.LowStep, r.Kit.Steps
+	if slices.Contains(r.Exercise.Needs, exercise.Chair) {
+		of, heights = exercise.Chair, r.Kit.Seats
+	}
+	if h := r.Exercise.Height; h > 0 && !slices.Contains(heights, h) {
+		list = append(list, fmt.Sprintf("%s of %d cm", of, h))
+	}
+	return list
+}
+
+// takenAsThere says what the items need of which nobody asked whether it is there.
+func (p *planner) takenAsThere() []evidence.Reason {
+	var needed []exercise.Thing
+	for _, item := range p.items {
+		ex, _ := p.r.Catalogue.Get(item.Exercise)
+		needed = append(needed, ex.Needs...)
+	}
+	slices.Sort(needed)
+	if needed = slices.Compact(needed); p.r.Kit.Things != nil || len(needed) == 0 {
+		return nil
+	}
+	return []evidence.Reason{evidence.Because("dose.taken-as-there", factThere).With(evidence.Terms("things", textsOf(needed)...))}
+}
+
+func textsOf[T fmt.Stringer](list []T) []string {
+	texts := make([]string, len(list))
+	for i, v := range list {
+		texts[i] = v.String()
+	}
+	return texts
+}
+
+// byBand doses an exercise with a band by repetitions and reserve alone: nothing is
+// known of its pull, so there is neither a maximum nor a share of one.
+func (d *draft) byBand() {
+	d.p.Mode, d.p.Load = WithoutLoad, d.table.Lightest()
+	d.because(evidence.Because("dose.by-band", factBand, factBandOrder).With(evidence.ID("exercise", d.r.Exercise.ID)))
+}
+
+// unweighed says which limits on a mass, or on a share of a maximum, rule out an
+// exercise with a band, since nobody can say that it keeps to them.
+func (r *Request) unweighed() []evidence.Reason {
+	if r.Exercise.Hold != body.OnBand {
+		return nil
+	}
+	var limits []string
+	for _, l := range r.massLimits() {
+		limits = append(limits, l.Max.Short(units.Down)+", "+place(l))
+	}
+	if r.Bound > 0 {
+		limits = append(limits, r.Bound.Short(units.Down))
+	}
+	if most := r.Screening.Limits.MaxFraction; most > 0 {
+		limits = append(limits, fmt.Sprintf("%.0f %% of 1RM", 100*float64(most)))
+	}
+	var why []evidence.Reason
+	for _, text := range limits {
+		why = append(why, evidence.Because("dose.band-unweighed", factBand).With(evidence.Text("limit", text)))
+	}
+	return why
+}

@@ -1,0 +1,79 @@
+package record_test
+
+import (
+	"errors"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/progression/record"
+	"example.org/posology/units"
+	"example.org/posology/units/field"
+)
+
+// The fixture of the present version is a review with what was decided on it.
+func TestPresentVersion(t *testing.T) {
+	if *update {
+		r := read(t, review)
+		r.Kit.Kettlebells, r.Kit.Bands = []equipment.Dumbbell{{Mass: units.Must(units.ParseMarked("24 kg")), Count: 1}}, []string{"soft", "wide"}
+		r.Kit.AnkleWeights = []equipment.Dumbbell{{Mass: units.Must(units.ParseMarked("1 kg")), Count: 2}}
+		r.Kit.Things = []exercise.Thing{exercise.Chair, exercise.Worktop, exercise.Staircase, exercise.FirmBed, exercise.Bench, exercise.Anchor}
+		entry, err := r.Decide(r.Review)
+		if err != nil {
+			t.Fatal(err)
+		}
+		r.Profile.Key, r.Entries = "client-n", []record.Entry{entry}
+		write(t, stored, encoded(t, r))
+	}
+	r := read(t, stored)
+	if diff := cmp.Diff(string(file(t, stored)), encoded(t, r)); diff != "" {
+		t.Error(diff)
+	}
+	sameAnswers(t, r)
+}
+
+// A record of version 1 becomes one of the present version that answers what it did:
+// nobody had asked what stands in the room.
+func TestVersion1(t *testing.T) {
+	text := string(file(t, before))
+	r := read(t, before)
+	if want := strings.Replace(text, `"version": 1`, `"version": 2`, 1); want == text || encoded(t, r) != want {
+		t.Error(cmp.Diff(want, encoded(t, r)))
+	}
+	if r.Kit.Things != nil || len(r.Entries) == 0 {
+		t.Errorf("things %v, %d entries", r.Kit.Things, len(r.Entries))
+	}
+	sameAnswers(t, r)
+	for _, tt := range []struct{ old, new, path string }{
+		{`"kit": {`, `"kit": {"things": [],`, "/kit/things"},
+		{`"kit": {`, `"kit": {"bands": ["soft"],`, "/kit/bands"},
+		{`"kit": {`, `"kit": {"kettlebells": [{"mass": "8 kg", "count": 1}],`, "/kit/kettlebells"},
+		{`"kit": {`, `"kit": {"ankle_weights": [{"mass": "1 kg", "count": 1}],`, "/kit/ankle_weights"},
+	} {
+		newer := strings.Replace(text, tt.old, tt.new, 1)
+		_, err := record.Decode([]byte(newer), field.Strict)
+		var all field.Errors
+		if !errors.As(err, &all) || all[0].Path != tt.path || !errors.Is(err, field.ErrUnknown) || all[0].Line == 0 {
+			t.Errorf("%s: %v", tt.path, err)
+		}
+		if _, err := record.Decode([]byte(newer), field.PassOver); err != nil {
+			t.Errorf("%s, passed over: %v", tt.path, err)
+		}
+		oldest := strings.Replace(string(file(t, review)), tt.old, tt.new, 1)
+		if _, err := record.Decode([]byte(oldest), field.Strict); !errors.Is(err, field.ErrUnknown) {
+			t.Errorf("%s in version 0: %v", tt.path, err)
+		}
+	}
+}
+
+func sameAnswers(t *testing.T, r record.Record) {
+	t.Helper()
+	for _, again := range r.Replay() {
+		if again.Err != nil {
+			t.Error(again.Err)
+		}
+	}
+}
