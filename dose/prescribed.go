@@ -30,7 +30,8 @@ const maxPlannedSets = 100
 // sessions, nothing where it asks for none, and proposed where it gives no dose. Rests are
 // those between the sets of an exercise.
 //
-// The catalogue is that of the request, the zero value the standard one. It is
+// The catalogue is that of the request, the zero value the standard one; a week with bands
+// or heights needs the one that [equipment.Kit.Fit] returns. It is
 // an [field.ErrConflict] if o asks for performed sets; other errors are those
 // of [volume.NewCounter] and [volume.Tally.Add], at the item.
 func (w Week) Prescribed(c exercise.Catalogue, o volume.Options) (guideline.AuditedWeek, error) {

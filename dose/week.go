@@ -64,7 +64,8 @@ type WeekRequest struct {
 	// Minutes for one session, its warm-up included; 0: not limited.
 	Minutes int `json:"minutes,omitzero"`
 
-	// Catalogue to look the exercises up in; the zero value: the standard one.
+	// Catalogue to look the exercises up in; the zero value: the standard one. What of it
+	// depends on the kit is added, as [equipment.Kit.Fit] does.
 	Catalogue exercise.Catalogue `json:"-"`
 }
 

@@ -47,7 +47,8 @@ type Course struct {
 	// Watched is who will watch at the visit of Day. [NextAll] brings a second new
 	// exercise only where somebody will.
 	Watched dose.Observation `json:"watched,omitzero"`
-	// Catalogue is where variants are looked up; the zero value is the standard one.
+	// Catalogue is where variants are looked up, for bands and heights the one that
+	// [example.org/posology/dose/equipment.Kit.Fit] returns; the zero value is the standard one.
 	Catalogue exercise.Catalogue `json:"-"`
 	// Curve is the person's own relation of load and repetitions. It is kept beside the
 	// log, and no dose goes by it: sets are read and doses found by the one equation of

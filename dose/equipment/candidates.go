@@ -66,7 +66,7 @@ func Reaching(k Kit, stalls []Stall) []Purchase {
 	for _, s := range stalls {
 		held := s.Hold == body.OneHand || s.Hold == body.OneEachHand || s.Hold == body.BothHandsOnOne
 		m := trade(min(s.limit(), maxMass), false)
-		if !held || m.Mass <= s.Present || k.alike(m.Mass) > 0 {
+		if !held || m.Mass <= s.Present || alike(k.Dumbbells, m.Mass) > 0 {
 			continue
 		}
 		for _, p := range singleAndPair(m) {

@@ -200,3 +200,33 @@ func ExampleKit_Fit() {
 	// sit-to-stand-42: sit-to-stand, 42 cm, harder than sit-to-stand
 	// given twice: /bands/1 = "soft", allowed: a name of its own
 }
+
+// The first way to make a load of the cupboard is the one that Compile takes, and the kit
+// has all that a way takes.
+func TestWaysOfTheCupboard(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		k := drawCupboard(t)
+		for h := range body.Holds() {
+			table, err := k.Compile(h)
+			if err != nil {
+				if ways, _, err := k.Ways(0, h); err != nil || len(ways) > 0 {
+					t.Fatalf("%s: %v, %v", h, ways, err)
+				}
+				continue
+			}
+			for l := range table.Loads() {
+				ways, _, err := k.Ways(l.Each(), h)
+				if err != nil || len(ways) == 0 || !ways[0].Load.Equal(l) {
+					t.Fatalf("%s: %v, %v", l, ways, err)
+				}
+				for _, w := range ways {
+					for _, u := range w.Uses {
+						if u.Count != h.Implements() || k.Stock(u) < u.Count {
+							t.Fatalf("%s: %+v of %d", w.Load, u, k.Stock(u))
+						}
+					}
+				}
+			}
+		}
+	})
+}

@@ -14,7 +14,8 @@
 // Kettlebells and ankle weights are lists of their own; [Kit.CompileFor] makes what an
 // exercise's implements are. Bands have an order and no mass. What stands there is told
 // as a whole ([Kit.Things]), or nobody asked. [Kit.Fit] fits a catalogue to all that.
-// [Advise] and the candidates to buy know dumbbells, handles and plates alone.
+// Candidates to buy are dumbbells, handles and plates alone, and [Advise] takes every
+// weight of a hold as one that serves, a kettlebell too.
 //
 // # Representation and units
 //

@@ -17,10 +17,10 @@ const MaxWays = 32
 const waySums = 20_000
 
 // A Use is how many of one entry of a kit are taken. Entry is the index in the
-// kit's list of that kind; dumbbells of one mass count as the first entry of
-// that mass, and a pin stands for its whole stack.
+// kit's list of that kind; what is ready-made and of one mass counts as the first entry
+// of that mass, and a pin stands for its whole stack.
 type Use struct {
-	Kind  PartKind `json:"kind"` // dumbbell, handle, bar, plate or pin
+	Kind  PartKind `json:"kind"` // dumbbell, kettlebell, ankle weight, handle, bar, plate or pin
 	Entry int      `json:"entry"`
 	Count int      `json:"count"` // on all implements and ends together
 }
@@ -34,8 +34,9 @@ type Way struct {
 // Stock returns how many the kit has of what u takes, 0 for no such entry.
 func (k Kit) Stock(u Use) int {
 	switch has := func(n int) bool { return 0 <= u.Entry && u.Entry < n }; {
-	case u.Kind == PartDumbbell && has(len(k.Dumbbells)):
-		return k.alike(k.Dumbbells[u.Entry].Mass.Mass)
+	case u.Kind.ready() && has(len(k.ready(u.Kind))):
+		list := k.ready(u.Kind)
+		return alike(list, list[u.Entry].Mass.Mass)
 	case u.Kind == PartHandle && has(len(k.Handles)):
 		return k.Handles[u.Entry].Count
 	case u.Kind == PartPlate && has(len(k.Plates)):
@@ -46,10 +47,21 @@ func (k Kit) Stock(u Use) int {
 	return 0
 }
 
-// alike counts the dumbbells of a mass.
-func (k Kit) alike(mass units.Mass) int {
+// ready returns the list of a ready-made kind.
+func (k Kit) ready(kind PartKind) []Dumbbell {
+	switch kind {
+	case PartKettlebell:
+		return k.Kettlebells
+	case PartAnkleWeight:
+		return k.AnkleWeights
+	}
+	return k.Dumbbells
+}
+
+// alike counts those of a mass.
+func alike(list []Dumbbell, mass units.Mass) int {
 	n := 0
-	for _, d := range k.Dumbbells {
+	for _, d := range list {
 		if d.Mass.Mass == mass {
 			n += d.Count
 		}
@@ -59,7 +71,8 @@ func (k Kit) alike(mass units.Mass) int {
 
 // Ways returns the ways in which the kit makes a load of each, a mass per
 // implement, in the order in which [Kit.Compile] would choose among them; a
-// stack appears once, whatever its add-ons. The list is empty if the kit does
+// stack appears once, whatever its add-ons, and a band is nothing of the kit that is
+// counted. The list is empty if the kit does
 // not make the load. It is whole unless there are more than [MaxWays] or a
 // stock of plates is too large to go through, and then all is false.
 //
@@ -99,14 +112,17 @@ type finder struct {
 func (f *finder) find() error {
 	switch f.hold {
 	case body.OneHand, body.OneEachHand, body.BothHandsOnOne:
-		f.dumbbell()
+		f.ready(PartDumbbell)
+		f.ready(PartKettlebell)
 		f.handles(PartHandle, f.k.Handles)
 	case body.OnBar:
 		f.handles(PartBar, asHandles(f.k.Bars))
 	case body.OnStack:
 		return f.stacks()
+	case body.OnLimb:
+		f.ready(PartAnkleWeight)
 	default:
-		if f.each == 0 {
+		if f.each == 0 && (f.hold == body.Unloaded || len(f.k.Bands) > 0) {
 			f.add(nil)
 		}
 	}
@@ -122,11 +138,11 @@ func (f *finder) add(parts []Part, uses ...Use) {
 	f.ways = append(f.ways, Way{load, uses})
 }
 
-func (f *finder) dumbbell() {
-	n := f.hold.Implements()
-	i := slices.IndexFunc(f.k.Dumbbells, func(d Dumbbell) bool { return d.Mass.Mass == f.each })
-	if i >= 0 && f.k.alike(f.each) >= n {
-		f.add([]Part{{PartDumbbell, "", withUnit(f.k.Dumbbells[i].Mass), 1}}, Use{PartDumbbell, i, n})
+func (f *finder) ready(kind PartKind) {
+	n, list := f.hold.Implements(), f.k.ready(kind)
+	i := slices.IndexFunc(list, func(d Dumbbell) bool { return d.Mass.Mass == f.each })
+	if i >= 0 && alike(list, f.each) >= n {
+		f.add([]Part{{kind, "", withUnit(list[i].Mass), 1}}, Use{kind, i, n})
 	}
 }
 

@@ -31,11 +31,12 @@ type problem struct {
 
 // A loadKind is a mass and a hold, and the ways to make it.
 type loadKind struct {
-	each   units.Mass
-	hold   body.Hold
-	ways   []equipment.Way
-	uses   [][]int // of each way, how many of each thing
-	atOnce int     // how many the kit makes at once, at most one for each client
+	each       units.Mass
+	hold       body.Hold
+	kettlebell bool
+	ways       []equipment.Way
+	uses       [][]int // of each way, how many of each thing
+	atOnce     int     // how many the kit makes at once, at most one for each client
 }
 
 // newRotaProblem checks the class and finds what its loads are made of.
@@ -79,8 +80,8 @@ func (p *problem) kind(item dose.Prescription) (int, error) {
 	if item.Hold == body.Unloaded {
 		return bodyOnly, nil
 	}
-	each := item.Load.Each()
-	i := slices.IndexFunc(p.kinds, func(k loadKind) bool { return k.each == each && k.hold == item.Hold })
+	each, kettlebell := item.Load.Each(), ofKettlebell(item.Load)
+	i := slices.IndexFunc(p.kinds, func(k loadKind) bool { return k.each == each && k.hold == item.Hold && k.kettlebell == kettlebell })
 	if i >= 0 {
 		return i, nil
 	}
@@ -88,12 +89,20 @@ func (p *problem) kind(item dose.Prescription) (int, error) {
 	if err != nil {
 		return 0, err
 	}
+	ways = slices.DeleteFunc(ways, func(w equipment.Way) bool { return ofKettlebell(w.Load) != kettlebell })
 	if len(ways) == 0 {
 		return 0, field.Bad(item.Load, "a load that the kit makes", ErrNotInKit)
 	}
 	p.partial = p.partial || !all
-	p.kinds = append(p.kinds, loadKind{each: each, hold: item.Hold, ways: ways})
+	p.kinds = append(p.kinds, loadKind{each: each, hold: item.Hold, kettlebell: kettlebell, ways: ways})
 	return len(p.kinds) - 1, nil
+}
+
+// ofKettlebell reports whether the load is a kettlebell: what was asked for with one is
+// not done with a dumbbell, nor the other way round.
+func ofKettlebell(l equipment.Load) bool {
+	parts := l.Parts()
+	return len(parts) > 0 && parts[0].Kind == equipment.PartKettlebell
 }
 
 // countUses numbers the things that are used and counts them for each way.
