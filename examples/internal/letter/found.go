@@ -33,13 +33,13 @@ var apart = evidence.Words{
 }
 
 // found says what was found today and what at the assessment, each once.
-func (l Letter) found(p *page.Paper, before screening.Outcome) (today, assessed []string) {
+func (l Letter) found(words evidence.Lexicon, before screening.Outcome) (today, assessed []string) {
 	known := map[string]bool{}
 	for _, f := range before.Findings {
-		known[finding(p, f)] = true
+		known[finding(words, f)] = true
 	}
 	for _, f := range l.Outcome.Findings {
-		text := finding(p, f)
+		text := finding(words, f)
 		if text == "" || slices.Contains(today, text) || slices.Contains(assessed, text) {
 			continue
 		}
@@ -53,17 +53,17 @@ func (l Letter) found(p *page.Paper, before screening.Outcome) (today, assessed 
 }
 
 // finding says in a letter's words what was found, "" where it stands elsewhere.
-func finding(p *page.Paper, f screening.Finding) string {
-	words, known := apart[f.Reason.Code]
+func finding(words evidence.Lexicon, f screening.Finding) string {
+	other, known := apart[f.Reason.Code]
 	switch {
-	case known && words.Clinician == "", f.Branch() != 0:
+	case known && other.Clinician == "", f.Branch() != 0:
 		return ""
 	case known:
 		return apart.Clinician(f.Reason)
 	}
 	term, ok := screening.LookUp(f.Code)
 	if !ok {
-		text, _, _ := strings.Cut(p.Clinician(f.Reason), " Here: ")
+		text, _, _ := strings.Cut(words.Clinician(f.Reason), " Here: ")
 		return text
 	}
 	text := meaning(term)
@@ -92,10 +92,10 @@ func inWords(code screening.Code) string {
 }
 
 // said returns what reasons say to a clinician, each sentence once.
-func said(p *page.Paper, list []evidence.Reason) []string {
+func said(words evidence.Lexicon, list []evidence.Reason) []string {
 	var lines []string
 	for _, r := range list {
-		if text := p.Clinician(r); !slices.Contains(lines, text) {
+		if text := words.Clinician(r); !slices.Contains(lines, text) {
 			lines = append(lines, text)
 		}
 	}
