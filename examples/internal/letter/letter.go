@@ -33,6 +33,11 @@ type Letter struct {
 	Held    string
 	Stopped bool
 	Expired bool // the plan has ended, and nothing is done until there is a new one
+	// Last says that the programme ends, with what was at its start and end, and what
+	// is said of the changes.
+	Last   bool
+	Tables []document.Table
+	Said   []evidence.Reason
 }
 
 // A Reader is whom a letter is for.
@@ -63,8 +68,15 @@ func (l Letter) Document() (document.Document, error) {
 	asks := l.Questions()
 	d := document.Document{Title: "Letter to the " + l.To.String(), Under: page.Under(l.Day, l.Note)}
 	d.Say("About: "+l.Client, "Dear colleague,", fmt.Sprintf("%s Their aim, in their own words: %s.", l.Opening, page.Quoted(l.Task)))
-	if len(asks) == 0 {
+	if len(asks) == 0 && !l.Last {
 		d.Say(l.nothingAsked())
+	}
+	if l.Last {
+		d.Section("Start and end")
+		for _, t := range l.Tables {
+			d.Table(t)
+		}
+		d.Points(said(words, l.Said)...)
 	}
 	d.Listed("Overdue", said(words, l.Overdue)...)
 	l.tell(&d, words, before)
@@ -122,6 +134,8 @@ func orNothing(lines []string, nothing string) []string {
 func (l Letter) meanwhile(asked bool) string {
 	text := "training begins light and within the limits named."
 	switch m := l.Outcome.Meanwhile; {
+	case l.Last && m == screening.WithinLimits && l.Held == "" && !l.Stopped:
+		text = "the person goes on alone with what is on their own paper, and comes back as it says."
 	case l.Expired && m == screening.WithinLimits && l.Held == "":
 		text = "training pauses until there is a new plan."
 	case l.Stopped || m == screening.Nothing:

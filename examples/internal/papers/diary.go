@@ -44,13 +44,16 @@ func diaryRows(items []dose.Prescription) []diaryRow {
 	return rows
 }
 
-const none = "–"
+const (
+	none  = "–"
+	blank = "____________________"
+)
 
 // Diary returns a sheet for one day, to be filled in by hand. [Visit.ReadDiary] reads
 // what is typed in from it.
 func (v Visit) Diary() document.Document {
 	d := document.Document{Title: "Diary of one day of training", Under: page.Under(v.day, v.note)[1:], Large: true}
-	d.Say("Name: ____________________   Day: ____________________")
+	d.Say("Name: "+blank, "Day: "+blank)
 	d.Section("How to fill it in")
 	d.Points("One line is one set. Write what you really did; fewer is fine.",
 		"Weight: only if it was another one than asked. Of two weights, what one of them weighs.",
@@ -59,7 +62,7 @@ func (v Visit) Diary() document.Document {
 	d.Section("Your sets")
 	t := document.Table{Head: []string{"Row, exercise", "Asked", "Weight", "Done", "More"}}
 	for i, r := range diaryRows(v.items) {
-		name := fmt.Sprintf("%d. %s, set %d", i+1, r.item.Name, r.set)
+		name := fmt.Sprintf("%d. %s, set %d", i+1, upper(r.item.Name), r.set)
 		if r.side != body.Both {
 			name += ", " + r.side.String()
 		}

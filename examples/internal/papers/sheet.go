@@ -47,7 +47,7 @@ func (s *sheet) shared(items []dose.Prescription) []string {
 // item adds what a client does of one exercise: first what changes, then how, and at
 // the end what to heed, but for what was said for all.
 func (s *sheet) item(n int, item dose.Prescription, changes []evidence.Reason, said []string) {
-	s.Part(fmt.Sprintf("%d. %s", n, item.Name))
+	s.Part(fmt.Sprintf("%d. %s", n, upper(item.Name)))
 	var list document.List
 	add := func(lead, text string) { list = append(list, document.Item{Lead: lead, Text: text}) }
 	first := without(s.texts(changes), said)
@@ -73,6 +73,8 @@ func (s *sheet) item(n int, item dose.Prescription, changes []evidence.Reason, s
 	}
 	s.Items(list)
 }
+
+func upper(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
 
 // without returns the texts that were not said before.
 func without(texts, said []string) []string {
@@ -129,7 +131,7 @@ func (s *sheet) beside(items []beside.Item, barred []beside.Barred) {
 			s.Points(shared...)
 		}
 		for _, item := range of {
-			s.Part(item.Name)
+			s.Part(upper(item.Name))
 			s.Points(without(s.texts(item.Reasons), shared)...)
 		}
 	}
