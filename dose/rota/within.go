@@ -19,11 +19,11 @@ type Fitted struct {
 	// LeftOut are the exercises left out, of those clients of whom there are
 	// any; Item counts in the class as it was given, and Slot is 0.
 	LeftOut []ClientTurns     `json:"left_out,omitempty"`
-	Proven  bool              `json:"proven"` // no choice is better, by what Fit says
+	Proven  bool              `json:"proven"` // no choice is better, by what Within says
 	Reasons []evidence.Reason `json:"reasons"`
 }
 
-// Fit makes a class fit minutes, without its warm-up, by what it does less: no more
+// Within makes a class fit minutes, without its warm-up, by what it does less: no more
 // than so many sets of any exercise, the same number for all, and exercises left out,
 // of each client one at least is kept. The best choice has, in this order of
 // importance:
@@ -38,7 +38,7 @@ type Fitted struct {
 //
 // Errors are those of [Schedule], and an [field.ErrOutOfRange] at "/minutes" for
 // minutes in which not one exercise of each client can be done, below 1, or above a day.
-func Fit(c Class, minutes int) (Fitted, error) {
+func Within(c Class, minutes int) (Fitted, error) {
 	const most = 24 * 60
 	if _, err := newRotaProblem(c); err != nil {
 		return Fitted{}, err
@@ -132,7 +132,7 @@ func (b *choice) proven(all []*fitting) bool {
 	})
 }
 
-const fitTries = 400 // choices of what is left out that are looked at one by one
+const fitTries = 1000 // choices of what is left out that are looked at one by one
 
 // A fitting looks for what to leave out of a class with one number of sets.
 type fitting struct {
@@ -151,11 +151,12 @@ func (f *fitting) leave(g gave) {
 
 // fewest returns the best choice that is better than what there is, nil if none is met.
 func (f *fitting) fewest(than *choice) *choice {
-	if f.shortest() > float64(f.minutes*60) {
+	slots := (f.minutes*60 + dose.ChangeSeconds) / (int(math.Ceil(f.shortest())) + dose.ChangeSeconds)
+	if slots < 1 {
 		return nil
 	}
 	spots := f.spots()
-	mostWaiting := len(f.class.Clients) * len(f.class.Clients)
+	mostWaiting := len(f.class.Clients) * (slots - 1) // nobody is waited for longer
 	if than != nil {
 		mostWaiting = than.gave.waiting
 	}

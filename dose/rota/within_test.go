@@ -19,9 +19,9 @@ import (
 // fits returns the class within minutes.
 func fits(t failer, c rota.Class, minutes int) rota.Fitted {
 	t.Helper()
-	f, err := rota.Fit(c, minutes)
+	f, err := rota.Within(c, minutes)
 	if err != nil {
-		t.Fatalf("Fit: %v", err)
+		t.Fatalf("Within: %v", err)
 	}
 	return f
 }
@@ -46,7 +46,7 @@ func (b *brute) leastWaiting(todo []int, slots int, known map[string]int) int {
 	return least
 }
 
-// given is what gives in a class, as Fit orders it: waiting, exercises left out, and
+// given is what gives in a class, as Within orders it: waiting, exercises left out, and
 // sets, the other way round.
 type given [3]int
 
@@ -96,17 +96,17 @@ func bestOfAll(c rota.Class, minutes int) (best given, any bool) {
 	return best, any
 }
 
-// On small classes no choice of sets and exercises is better than what Fit gives.
-func TestFitAgainstExhaustiveSearch(t *testing.T) {
+// On small classes no choice of sets and exercises is better than what Within gives.
+func TestWithinAgainstExhaustiveSearch(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		c := drawClass(t, 3, 2)
 		c.RestApart = false
 		minutes := rapid.IntRange(1, 20).Draw(t, "minutes")
 		want, any := bestOfAll(c, minutes)
-		f, err := rota.Fit(c, minutes)
+		f, err := rota.Within(c, minutes)
 		if !any {
 			if !errors.Is(err, field.ErrOutOfRange) {
-				t.Fatalf("nothing fits, and Fit says %+v, %v", f, err)
+				t.Fatalf("nothing fits, and Within says %+v, %v", f, err)
 			}
 			return
 		}
@@ -125,11 +125,11 @@ func TestFitAgainstExhaustiveSearch(t *testing.T) {
 }
 
 // Whatever is given, it fits, nothing is made harder, and everything is kept or told.
-func TestFitKeepsItsPromises(t *testing.T) {
+func TestWithinKeepsItsPromises(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		c := drawClass(t, 5, 4)
 		minutes := rapid.IntRange(1, 40).Draw(t, "minutes")
-		f, err := rota.Fit(c, minutes)
+		f, err := rota.Within(c, minutes)
 		if err != nil {
 			return
 		}
@@ -166,7 +166,7 @@ func TestFitKeepsItsPromises(t *testing.T) {
 // An invented class of eight, with six exercises each and one pair of each weight, which
 // all of it at once would take over an hour, fits into 45 minutes with a warm-up of 5: sets
 // give, nobody waits, and nothing is left out.
-func TestFitOfEight(t *testing.T) {
+func TestWithinOfEight(t *testing.T) {
 	var c rota.Class
 	c.Kit, c.Shared = pairs(1, 2, 3, 4, 5, 6, 8, 10), true
 	for i := range 8 {
@@ -193,19 +193,19 @@ func TestFitOfEight(t *testing.T) {
 	}
 }
 
-func TestFitErrors(t *testing.T) {
+func TestWithinErrors(t *testing.T) {
 	c := twoClients()
 	for _, minutes := range []int{-1, 0, 1441} {
-		if _, err := rota.Fit(c, minutes); !errors.Is(err, field.ErrOutOfRange) || !slices.Equal(paths(err), []string{"/minutes"}) {
+		if _, err := rota.Within(c, minutes); !errors.Is(err, field.ErrOutOfRange) || !slices.Equal(paths(err), []string{"/minutes"}) {
 			t.Errorf("%d minutes: %v", minutes, err)
 		}
 	}
 	c.Clients[1].Items[0].Count = 16 // 64 s
-	if _, err := rota.Fit(c, 1); !slices.Equal(paths(err), []string{"/minutes"}) {
+	if _, err := rota.Within(c, 1); !slices.Equal(paths(err), []string{"/minutes"}) {
 		t.Errorf("an exercise that is too long: %v", err)
 	}
 	c.Clients = nil
-	if _, err := rota.Fit(c, 45); !slices.Equal(paths(err), []string{"/clients"}) {
+	if _, err := rota.Within(c, 45); !slices.Equal(paths(err), []string{"/clients"}) {
 		t.Errorf("nobody: %v", err)
 	}
 }

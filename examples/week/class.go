@@ -96,7 +96,7 @@ func (r *classResult) fit(group rota.Class, minutes int) error {
 	}
 	r.Rota, r.Whole = &table, table.Minutes
 	if minutes > 0 {
-		fitted, err := rota.Fit(group, minutes-r.WarmUp)
+		fitted, err := rota.Within(group, minutes-r.WarmUp)
 		if err != nil {
 			return err
 		}
