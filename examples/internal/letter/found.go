@@ -83,10 +83,20 @@ func meaning(t screening.Term) string {
 	return text
 }
 
+// looked are what a positive falls screen has looked at, which stands on no list of terms.
+var looked = map[screening.Code]string{
+	"comorbidity": "other illnesses", "medicines": "medicines that make falls likelier", "orthostatic_pressure": "blood pressure lying and standing",
+	"vitamin_d": "vitamin D", "vision": "sight", "feet_and_footwear": "feet and shoes", "chair_stand_30s": "standing up from a chair for 30 seconds",
+	"four_stage_balance": "balance in four stances", "timed_up_and_go": "the timed walk from a chair and back", "home_hazards": "what could make somebody trip at home",
+}
+
 // inWords says what a code stands for; of one that is on no list, its own words.
 func inWords(code screening.Code) string {
 	if term, ok := screening.LookUp(code); ok {
 		return meaning(term)
+	}
+	if text, ok := looked[code]; ok {
+		return text
 	}
 	return strings.ReplaceAll(string(code), "_", " ")
 }
