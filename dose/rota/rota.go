@@ -103,7 +103,8 @@ type Turn struct {
 
 // Rota gives each client of a class an order of exercises in slots of equal
 // length, so that in no slot more is in use than the kit has: dumbbells by
-// mass, handles, plates, bars, stacks. A weight is in use for the whole slot.
+// mass, handles, plates, bars, stacks. A weight is in use for the whole slot, by one
+// client or, where Shared, by two.
 //
 // A slot is as long as the longest exercise of the class by [Minutes]' rules.
 // A weight may be put together otherwise than prescribed, at the same mass,

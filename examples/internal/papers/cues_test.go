@@ -2,6 +2,7 @@ package papers
 
 import (
 	"regexp"
+	"strings"
 	"testing"
 
 	"example.org/posology/dose/exercise"
@@ -27,6 +28,11 @@ func TestCues(t *testing.T) {
 			seen[id] = true
 			if floor.MatchString(c.ready) != ex.Demands.Has(body.FloorTransfer) {
 				t.Errorf("%s: ready %q, and it demands %v", id, c.ready, ex.Demands)
+			}
+			for lies, rolls := range map[string]string{"Lie on your back on a firm bed": onBack, "Lie on your front on a firm bed": "Roll onto your front", "Lie on your side": "Stay on that side"} {
+				if strings.Contains(ex.How, lies) && !strings.Contains(c.ready, rolls) {
+					t.Errorf("%s: ready %q for %q", id, c.ready, ex.How)
+				}
 			}
 			if inHand := ex.Hold == body.OneHand || ex.Hold == body.BothHandsOnOne || ex.Hold == body.OneEachHand; inHand && !held.MatchString(c.ready+c.after) {
 				t.Errorf("%s: %q says nothing of the weight", id, c.ready)

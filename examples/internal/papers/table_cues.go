@@ -15,7 +15,8 @@ const (
 	layBack   = "Lay it back where it was, one thing after the other. "
 	onTable   = "Lay the weight on a table about as high as your hips, and clear the floor around you. "
 	toTable   = "Step up to the table and lay the weight back with a long back; not on the floor. "
-	lieDown   = "Sit down on the edge of the bed, well up. Let yourself down onto your side with the help of your arms while your legs come up, then roll over."
+	lieDown   = "Sit down on the edge of the bed, well up. Let yourself down onto your side with the help of your arms while your legs come up. "
+	onBack    = "Roll onto your back."
 	sitUp     = "Roll onto your side, let your legs down over the edge and push yourself up with your arms. Sit for a minute before you stand up."
 	kneel     = "Only if you can get up from the floor by yourself: put a mat beside a firm chair, a hand on the seat, one knee down, then the other. "
 	rise      = "Roll onto your side, come up onto hands and knees, put your hands on the chair and one foot flat, and push yourself up. Rest on the chair for a minute."
@@ -60,9 +61,14 @@ var cues = []cue{
 	{"Stand facing the wall on a floor that is not slippery, a step away, and lay your hands on it.", "Walk your feet up to the wall, then take your hands off.", []exercise.ID{"wall-push-up", "standing-brace"}},
 	{"Lean your back on the wall on a floor that is not slippery, then walk your feet forward.", "Push up with your hands on your thighs or the wall, and walk your feet back under you.", []exercise.ID{"wall-squat"}},
 
-	{lieDown, sitUp, []exercise.ID{"glute-bridge", "single-leg-bridge", "back-extension", "clam", "side-lying-hip-abduction", "straight-leg-raise", "dead-bug", "abdominal-crunch"}},
-	{"Lay the weight on the bed, beside where your hips will be. " + lieDown, "Put the weight down beside you first. " + sitUp, []exercise.ID{"dumbbell-glute-bridge", "dumbbell-external-rotation"}},
-	{"Put cuff or band on while you sit. " + lieDown, sitUp + " Take cuff or band off sitting.", []exercise.ID{"ankle-weight-side-lying-abduction", "ankle-weight-straight-leg-raise", "band-clam"}},
+	{lieDown + onBack, sitUp, []exercise.ID{"glute-bridge", "single-leg-bridge", "straight-leg-raise", "dead-bug", "abdominal-crunch"}},
+	{lieDown + "Roll onto your front.", sitUp, []exercise.ID{"back-extension"}},
+	{lieDown + "Stay on that side; for the other begin from the other edge.", sitUp, []exercise.ID{"clam", "side-lying-hip-abduction"}},
+	{"Lay the weight on the bed, beside where your hips will be. " + lieDown + onBack, "Put the weight down beside you first. " + sitUp, []exercise.ID{"dumbbell-glute-bridge"}},
+	{"Lay the weight on the bed, in front of where your chest will be. " + lieDown + "Stay on that side.", "Put the weight down in front of you first. " + sitUp, []exercise.ID{"dumbbell-external-rotation"}},
+	{"Put the cuff on while you sit. " + lieDown + onBack, sitUp + " Take the cuff off sitting.", []exercise.ID{"ankle-weight-straight-leg-raise"}},
+	{"Put cuff or band on while you sit. " + lieDown + "Stay on that side; for the other begin from the other edge.", sitUp + " Take it off sitting.",
+		[]exercise.ID{"ankle-weight-side-lying-abduction", "band-clam"}},
 	{"Sit on the end of the bench with a weight upright on each thigh. Bring them to your chest, and let yourself back.", "Bring the weights to your chest, then to your thighs, and sit up; or let them down beside the bench at arm's length. Sit for a minute.",
 		[]exercise.ID{"dumbbell-bench-press", "incline-dumbbell-press", "dumbbell-fly", "lying-triceps-extension", "dumbbell-pullover"}},
 	{kneel + "Lay the weights on both sides of the mat before you lie down; take them lying on your side, and roll over.", "Put the weights down beside you first. " + rise, []exercise.ID{"dumbbell-floor-press"}},
