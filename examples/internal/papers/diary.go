@@ -53,7 +53,7 @@ const (
 // what is typed in from it.
 func (v Visit) Diary() document.Document {
 	d := document.Document{Title: "Diary of one day of training", Under: page.Under(v.day, v.note)[1:], Large: true}
-	d.Say("Name: "+blank, "Day: "+blank)
+	d.Say("Name: "+v.client, "Day: "+blank)
 	d.Section("How to fill it in")
 	d.Points("One line is one set. Write what you really did; fewer is fine.",
 		"Weight: only if it was another one than asked. Of two weights, what one of them weighs.",

@@ -60,26 +60,25 @@ func (v Visit) All() ([]Paper, error) {
 	if v.takesInsulin() {
 		list = append(list, Paper{"glucose", v.glucose()})
 	}
-	for name, to := range letters() {
+	for _, to := range letters {
 		l := v.letter
-		if l.To = to; !l.Due() {
+		if l.To = to.reader; !l.Due() {
 			continue
 		}
 		written, err := l.Document()
 		if err != nil {
 			return nil, err
 		}
-		list = append(list, Paper{name, written})
+		list = append(list, Paper{to.name, written})
 	}
 	return list, nil
 }
 
-// letters yields whom letters are for, by the names of their files.
-func letters() func(func(string, letter.Reader) bool) {
-	return func(yield func(string, letter.Reader) bool) {
-		_ = yield("doctor", letter.Doctor) && yield("surgeon", letter.Surgeon) && yield("falls-service", letter.FallsService)
-	}
-}
+// letters are whom letters are for, and the names of their files.
+var letters = []struct {
+	name   string
+	reader letter.Reader
+}{{"doctor", letter.Doctor}, {"surgeon", letter.Surgeon}, {"falls-service", letter.FallsService}}
 
 // Handout returns what the client does until the next visit.
 func (v Visit) Handout() (document.Document, error) {
