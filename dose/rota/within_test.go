@@ -127,7 +127,7 @@ func TestWithinAgainstExhaustiveSearch(t *testing.T) {
 // Whatever is given, it fits, nothing is made harder, and everything is kept or told.
 func TestWithinKeepsItsPromises(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		c := drawClass(t, 5, 4)
+		c := drawClass(t, 4, 3)
 		minutes := rapid.IntRange(1, 40).Draw(t, "minutes")
 		f, err := rota.Within(c, minutes)
 		if err != nil {
