@@ -26,7 +26,7 @@ func well() screening.Profile {
 }
 
 // written returns the letter about a person, on one line.
-func written(t *testing.T, p screening.Profile, c *screening.Check) string {
+func written(t *testing.T, p screening.Profile, c *screening.Check, to ...letter.Reader) string {
 	t.Helper()
 	o, err := screening.Assess(p)
 	if err == nil && c != nil {
@@ -37,6 +37,9 @@ func written(t *testing.T, p screening.Profile, c *screening.Check) string {
 	}
 	var out strings.Builder
 	l := letter.Letter{Client: "Client A", Opening: "I saw Client A.", Task: "get out of my chair", Day: max(o.Day, o.Today), Profile: p, Check: c, Outcome: o}
+	for _, reader := range to {
+		l.To = reader
+	}
 	d, err := l.Document()
 	if err != nil {
 		t.Fatal(err)
@@ -139,8 +142,10 @@ func TestNoCodes(t *testing.T) {
 			if cleared && term.Kind != screening.Happening && term.Kind != screening.RedFlag {
 				p.Clearances = []screening.Clearance{{Who: "Doctor C", Day: day - 1, Scope: []screening.Code{term.Code}}}
 			}
-			if found := coded.FindString(written(t, p, nil)); found != "" {
-				t.Errorf("%s, cleared %v: %q", term.Code, cleared, found)
+			for _, to := range []letter.Reader{letter.Doctor, letter.Surgeon, letter.FallsService} {
+				if found := coded.FindString(written(t, p, nil, to)); found != "" {
+					t.Errorf("%s, cleared %v, to the %s: %q", term.Code, cleared, to, found)
+				}
 			}
 		}
 	}
