@@ -26,9 +26,10 @@ func (p *problem) findNeeds() []need {
 		needs = append(needs, n)
 	}
 	for thing, stock := range p.stock {
-		n := need{room: stock, units: make([]int, len(p.kinds))}
+		n := need{room: mostShare * stock, units: make([]int, len(p.kinds))}
 		for kind, k := range p.kinds {
-			n.units[kind] = slices.MinFunc(k.uses, func(a, b []int) int { return cmp.Compare(a[thing], b[thing]) })[thing]
+			uses := slices.MinFunc(k.uses, func(a, b []int) int { return cmp.Compare(a[thing], b[thing]) })[thing]
+			n.units[kind] = mostShare / p.shares[kind] * uses
 		}
 		if n.divide() {
 			needs = append(needs, n)

@@ -184,10 +184,10 @@ func (b *brute) solve(todo []int) costOf {
 // eachRow visits everything that one slot can hold, with its cost.
 func (b *brute) eachRow(todo []int, visit func(row []int, cost costOf)) {
 	row := make([]int, len(todo))
-	var choose func(client int, cost costOf, loads [][]taken)
-	choose = func(client int, cost costOf, loads [][]taken) {
+	var choose func(client int, cost costOf)
+	choose = func(client int, cost costOf) {
 		if client == len(todo) {
-			if slices.Max(row) >= 0 && allMade(loads, b.stock) {
+			if slices.Max(row) >= 0 && allMade(b.apart(row), b.stock) {
 				visit(slices.Clone(row), cost)
 			}
 			return
@@ -196,7 +196,7 @@ func (b *brute) eachRow(todo []int, visit func(row []int, cost costOf)) {
 		for item := range b.ways[client] {
 			if todo[client]&(1<<item) != 0 {
 				row[client] = item
-				choose(client+1, cost.plus(costOf{0, 0, earlier}), append(slices.Clone(loads), b.ways[client][item]))
+				choose(client+1, cost.plus(costOf{0, 0, earlier}))
 				earlier++
 			}
 		}
@@ -205,9 +205,57 @@ func (b *brute) eachRow(todo []int, visit func(row []int, cost costOf)) {
 		if todo[client] != 0 && !(whole && b.class.Staggered) {
 			cost[0]++
 		}
-		choose(client+1, cost, loads)
+		choose(client+1, cost)
 	}
-	choose(0, costOf{0, 1, 0}, nil)
+	choose(0, costOf{0, 1, 0})
+}
+
+// apart returns the ways of the loads that a slot takes: of those alike every second
+// one is left out where two can share.
+func (b *brute) apart(row []int) [][]taken {
+	var loads [][]taken
+	met := map[string]int{}
+	for client, item := range row {
+		if item < 0 {
+			continue
+		}
+		l := b.class.Clients[client].Items[item].Load
+		key := fmt.Sprint(l.Each(), l.Hold())
+		met[key]++
+		if met[key]%2 == 1 || !b.shares(l) {
+			loads = append(loads, b.ways[client][item])
+		}
+	}
+	return loads
+}
+
+// shares lets two go through their sets second by second, as long and as often as any
+// that take this load, and looks at the clock when both are through.
+func (b *brute) shares(l equipment.Load) bool {
+	slot, sets, work, rest := 0, 0, 0, 0
+	for _, client := range b.class.Clients {
+		for _, item := range client.Items {
+			seconds, least := item.Count*4, 0
+			if at, ok := item.Rest.Min(); ok {
+				least = at
+			}
+			slot = max(slot, item.Sets*seconds+(item.Sets-1)*least)
+			if item.Load.Each() == l.Each() && item.Hold == l.Hold() {
+				sets, work, rest = max(sets, item.Sets), max(work, seconds), max(rest, least)
+			}
+		}
+	}
+	if !b.class.Shared || l.Hold() == body.Unloaded {
+		return false
+	}
+	clock, free, rested := 0, 0, [2]int{}
+	for set := range 2 * sets {
+		who := set % 2
+		begin := max(free, rested[who])
+		clock = begin + work
+		free, rested[who] = clock+10, clock+rest
+	}
+	return clock <= slot
 }
 
 // rowsOf reads a timetable as rows of items, -1 for none.

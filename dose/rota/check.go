@@ -125,16 +125,20 @@ func workSeconds(p dose.Prescription) float64 {
 	return p.Seconds()
 }
 
+// length is how long an exercise takes at the station.
+func (c Class) length(p dose.Prescription) float64 {
+	if c.RestApart {
+		return workSeconds(p)
+	}
+	return p.Seconds()
+}
+
 // slotSeconds returns the length of the longest exercise of the class, rounded
 // up, and which it is.
 func (p *problem) slotSeconds() (seconds int, name string, longest dose.Prescription) {
-	length := dose.Prescription.Seconds
-	if p.class.RestApart {
-		length = workSeconds
-	}
 	for _, i := range p.order {
 		for _, item := range p.class.Clients[i].Items {
-			if s := int(math.Ceil(length(item))); s > seconds {
+			if s := int(math.Ceil(p.class.length(item))); s > seconds {
 				seconds, name, longest = s, p.class.Clients[i].Name, item
 			}
 		}

@@ -64,3 +64,24 @@ func ExampleAdviseClass() {
 	// 1 × 4 kg dumbbell: 4 slots of waiting fewer, 0 left
 	// 2 × 4 kg dumbbell: 4 slots of waiting fewer, 0 left
 }
+
+// In five minutes there is time for two slots: each leaves out one exercise, so that
+// nobody waits for a weight.
+func ExampleWithin() {
+	class := hall("4 kg", "4 kg", "6 kg")
+	fitted, err := rota.Within(class, 5)
+	if err != nil {
+		log.Fatal(err)
+	}
+	fmt.Printf("%d min, slots spent waiting: %d, at most %d set; proven: %v\n", fitted.Timetable.Minutes, fitted.Timetable.Waiting, fitted.Sets, fitted.Proven)
+	for _, client := range fitted.LeftOut {
+		for _, turn := range client.Turns {
+			fmt.Println(client.Name, "leaves out", turn.Exercise)
+		}
+	}
+	// Output:
+	// 4 min, slots spent waiting: 0, at most 1 set; proven: true
+	// A leaves out suitcase-carry
+	// B leaves out goblet-squat
+	// C leaves out goblet-squat
+}

@@ -17,12 +17,11 @@ func (f *fitCache) ask(counts []uint8) bool {
 	if ok, known := f.known[string(counts)]; known {
 		return ok
 	}
-	var kinds []int
+	taken := make([]int, len(counts))
 	for kind, n := range counts {
-		for range n {
-			kinds = append(kinds, kind)
-		}
+		taken[kind] = f.p.needed(kind, int(n))
 	}
+	kinds := kindsOf(taken)
 	ok := f.choose(kinds, nil, len(kinds)) != nil
 	if !ok && f.nodes < 0 {
 		f.p.partial = true

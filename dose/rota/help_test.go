@@ -142,7 +142,7 @@ func drawClass(t *rapid.T, clients, items int) rota.Class {
 			loads = append(loads, l)
 		}
 	}
-	c := rota.Class{Kit: k, Staggered: rapid.Bool().Draw(t, "staggered")}
+	c := rota.Class{Kit: k, Staggered: rapid.Bool().Draw(t, "staggered"), Shared: rapid.Bool().Draw(t, "shared")}
 	few := rapid.IntRange(1, len(loads)).Draw(t, "kinds")
 	for i := range rapid.IntRange(1, clients).Draw(t, "clients") {
 		client := rota.Client{Name: string('A' + rune(i))}
@@ -150,6 +150,10 @@ func drawClass(t *rapid.T, clients, items int) rota.Class {
 			l := loads[len(loads)-1-rapid.IntRange(0, few-1).Draw(t, "load")]
 			item := turnOf(exercise.ID('a'+rune(j)), body.Unloaded, 0)
 			item.Hold, item.Load = l.Hold(), l
+			if c.Shared { // of some slots a part is left to the other
+				item.Sets, item.Count = rapid.IntRange(1, 3).Draw(t, "sets"), rapid.SampledFrom([]int{5, 12, 25}).Draw(t, "count")
+				item.Rest = units.Exactly(rapid.SampledFrom([]int{30, 90}).Draw(t, "rest"))
+			}
 			client.Items = append(client.Items, item)
 		}
 		c.Clients = append(c.Clients, client)

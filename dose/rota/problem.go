@@ -25,6 +25,7 @@ type problem struct {
 	stock    []int // of each thing in the kit that is used
 	together bool  // all start in the first slot
 	partial  bool  // not every way to make every load is known
+	shares   []int // of each kind, how many clients one load serves in a slot: 1 or 2
 	fits     fitCache
 	needs    []need
 }
@@ -53,6 +54,7 @@ func newRotaProblem(c Class) (*problem, error) {
 	if err := p.addLoads(); err != nil {
 		return nil, err
 	}
+	p.findShares()
 	p.countUses()
 	p.fits = fitCache{p: p, known: map[string]bool{}, left: slices.Clone(p.stock)}
 	for i := range p.kinds {

@@ -22,6 +22,10 @@ type Class struct {
 	// RestApart leaves the rests between sets out of the slot's length, for a
 	// leader who counts them apart. Else they are taken at the station.
 	RestApart bool `json:"rest_apart,omitzero"`
+	// Shared lets two take turns with one weight within a slot, one lifting while
+	// the other rests, where the slot is long enough for both, with their rests
+	// and the time to hand it over. With RestApart nothing is shared.
+	Shared bool `json:"shared,omitzero"`
 	// Staggered lets clients come later than the first slot: the slots before
 	// a client's first exercise are then no waiting. Else all start together.
 	Staggered bool `json:"staggered,omitzero"`
@@ -92,13 +96,15 @@ type Turn struct {
 	Exercise exercise.ID    `json:"exercise"`
 	Load     equipment.Load `json:"load,omitzero"`   // as put together for this slot; zero without load
 	Remade   bool           `json:"remade,omitzero"` // the prescribed mass, put together otherwise than prescribed
+	With     string         `json:"with,omitzero"`   // the name of whoever shares the weight in this slot
 	// AheadOf lists the exercises that usually come first and here come later.
 	AheadOf []exercise.ID `json:"ahead_of,omitempty"`
 }
 
 // Rota gives each client of a class an order of exercises in slots of equal
 // length, so that in no slot more is in use than the kit has: dumbbells by
-// mass, handles, plates, bars, stacks. A weight is in use for the whole slot.
+// mass, handles, plates, bars, stacks. A weight is in use for the whole slot, by one
+// client or, where Shared, by two.
 //
 // A slot is as long as the longest exercise of the class by [Minutes]' rules.
 // A weight may be put together otherwise than prescribed, at the same mass,

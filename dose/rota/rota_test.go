@@ -55,7 +55,9 @@ func checkRota(t failer, c rota.Class, table rota.Timetable) {
 		turns := table.Clients[i]
 		waits, out := checkTurns(t, c, client, turns)
 		for _, turn := range turns.Turns {
-			takenBy(t, c.Kit, turn.Load, inSlot[turn.Slot])
+			if turn.With == "" || client.Name < turn.With {
+				takenBy(t, c.Kit, turn.Load, inSlot[turn.Slot])
+			}
 			busy[turn.Slot] = true
 		}
 		waiting, turned, sequential = waiting+waits, turned+out, sequential+len(client.Items)

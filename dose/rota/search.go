@@ -16,6 +16,7 @@ type searcher struct {
 	limit  price // not to be exceeded
 	strict bool  // and not to be equalled
 	first  bool  // be content with the first rota within the limit
+	most   int   // slots, however little waiting there is; 0 where limit says all
 	effort int   // what may still be spent; below 0: the search gave up
 
 	todo   []uint32 // of each client, a set of items
@@ -60,7 +61,7 @@ func (s *searcher) slot() {
 	s.effort -= len(s.p.needs) * len(s.todo)
 	waiting, slots := s.p.bound(s.todo)
 	least := price{s.cost.waiting + waiting, s.cost.slots + slots, s.cost.turned}
-	if !s.within(least) || s.metBefore() {
+	if !s.within(least) || s.most > 0 && least.slots > s.most || s.metBefore() {
 		return
 	}
 	if slots == 0 {
@@ -93,7 +94,7 @@ func (s *searcher) metBefore() bool {
 	for _, set := range s.todo {
 		key = binary.LittleEndian.AppendUint32(key, set)
 	}
-	if before, met := s.seen[string(key)]; met && before.compare(s.cost) <= 0 {
+	if before, met := s.seen[string(key)]; met && before.compare(s.cost) <= 0 && (s.most == 0 || before.slots <= s.cost.slots) {
 		return true
 	}
 	if len(s.seen) < maxSeen {

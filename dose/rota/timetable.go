@@ -25,11 +25,12 @@ func (p *problem) timetable(s solution) Timetable {
 		t.Clients[i].Turns = make([]Turn, 0, len(p.loads[at]))
 	}
 	for slot, row := range s.rows {
-		loads := p.made(row)
+		loads, with := p.made(row)
 		for client, item := range row {
 			turns := &t.Clients[p.order[client]]
 			if item >= 0 {
 				turns.Turns = append(turns.Turns, p.turn(client, item, slot+1, todo[client], loads[client]))
+				turns.Turns[len(turns.Turns)-1].With = with[client]
 				todo[client] &^= 1 << item
 			} else if todo[client] != 0 && (p.together || len(turns.Turns) > 0) {
 				turns.Waits = append(turns.Waits, slot+1)
@@ -55,16 +56,11 @@ func (p *problem) turn(client int, item int8, slot int, todo uint32, load equipm
 }
 
 // made puts the loads of a slot together, as many as can be as prescribed; a
-// client without a load has the zero one.
-func (p *problem) made(row []int8) []equipment.Load {
-	var clients, kinds, preferred []int
-	for client, item := range row {
-		if item >= 0 && p.loads[client][item] != bodyOnly {
-			clients = append(clients, client)
-		}
-	}
+// client without a load has the zero one. It says too who shares one with whom.
+func (p *problem) made(row []int8) (loads []equipment.Load, with []string) {
 	kind := func(client int) int { return p.loads[client][row[client]] }
-	slices.SortStableFunc(clients, func(a, b int) int { return cmp.Compare(kind(a), kind(b)) })
+	clients, partner := p.holders(row)
+	var kinds, preferred []int
 	for _, client := range clients {
 		prescribed := p.class.Clients[p.order[client]].Items[row[client]].Load
 		same := slices.IndexFunc(p.kinds[kind(client)].ways, func(w equipment.Way) bool { return w.Load.Equal(prescribed) })
@@ -77,11 +73,15 @@ func (p *problem) made(row []int8) []equipment.Load {
 	if ways == nil { // as when the kit was found to suffice
 		ways = p.fits.choose(kinds, nil, len(kinds))
 	}
-	loads := make([]equipment.Load, len(row))
+	loads, with = make([]equipment.Load, len(row)), make([]string, len(row))
 	for i, client := range clients {
 		loads[client] = p.kinds[kinds[i]].ways[ways[i]].Load
+		if other, shares := partner[client]; shares {
+			loads[other] = loads[client]
+			with[client], with[other] = p.class.Clients[p.order[other]].Name, p.class.Clients[p.order[client]].Name
+		}
 	}
-	return loads
+	return loads, with
 }
 
 // reasons say what the rota rests on and what it had to give up.
@@ -108,7 +108,10 @@ func (p *problem) reasons(t Timetable, name string, longest dose.Prescription) [
 	if t.Turned > 0 {
 		list = append(list, evidence.Because("rota.order").With(evidence.Count("pairs", t.Turned)))
 	}
-	if n := t.remade(); n > 0 {
+	if n := t.count(func(t Turn) bool { return t.With != "" }); n > 0 {
+		list = append(list, evidence.Because("rota.shared", factShare).With(evidence.Count("pairs", n/mostShare)))
+	}
+	if n := t.count(func(t Turn) bool { return t.Remade }); n > 0 {
 		list = append(list, evidence.Because("rota.remade").With(evidence.Count("turns", n)))
 	}
 	if p.class.stepsUp() {
@@ -117,11 +120,12 @@ func (p *problem) reasons(t Timetable, name string, longest dose.Prescription) [
 	return list
 }
 
-func (t Timetable) remade() int {
+// count counts the turns of which something holds.
+func (t Timetable) count(holds func(Turn) bool) int {
 	n := 0
 	for _, c := range t.Clients {
 		for _, turn := range c.Turns {
-			if turn.Remade {
+			if holds(turn) {
 				n++
 			}
 		}

@@ -7,11 +7,11 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/papers"
 	"example.org/posology/progression"
 	"example.org/posology/progression/record"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
-	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
@@ -44,7 +44,7 @@ func recordItem(p *page.Paper, n int, item record.Decided, shared []evidence.Rea
 		p.Say("   after it ", "the kit has nothing heavier")
 	}
 	recordGates(p, d.Gates)
-	p.Clinicians("   why      ", once(why))
+	p.Clinicians("   why      ", papers.Once(why))
 	if d.Next != nil {
 		p.Clinicians("   heed     ", page.Only(d.Next.Cautions, shared))
 		p.Clinicians("   dose     ", page.Only(d.Next.Reasons, shared))
@@ -126,7 +126,7 @@ func visited(v progression.Visit) string {
 	for _, side := range []body.Side{body.Both, body.Left, body.Right} {
 		text += sideDone(v, side)
 	}
-	if pain := painText(v.Pain); pain != "" {
+	if pain := papers.PainText(v.Pain); pain != "" {
 		text += "; " + pain
 	}
 	return text
@@ -178,27 +178,4 @@ func held(h body.Hold, each units.Mass) string {
 		return each.String() + " each"
 	}
 	return each.String()
-}
-
-// painText prints the scores of pain that are above zero.
-func painText(p *screening.Pain) string {
-	if p == nil {
-		return "pain not recorded"
-	}
-	var list []string
-	some := p.Kind > screening.OrdinaryPain
-	for _, s := range [...]struct {
-		when  string
-		score *float64
-	}{{"usual", p.Usual}, {"during", p.During}, {"after", p.After}, {"next morning", p.NextMorning}} {
-		if s.score != nil {
-			list = append(list, fmt.Sprintf("%s %g", s.when, *s.score))
-			some = some || *s.score > 0
-		}
-	}
-	if !some {
-		return ""
-	}
-	where := strings.TrimSpace(fmt.Sprintf("%s %s", p.Side, p.Site))
-	return strings.TrimRight(fmt.Sprintf("pain of kind %s, %s: %s", p.Kind, where, strings.Join(list, ", ")), " ,:")
 }

@@ -8,7 +8,7 @@ import (
 
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/progression/record"
+	"example.org/posology/examples/internal/papers"
 	"example.org/posology/units/field"
 )
 
@@ -18,6 +18,7 @@ func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
 type order struct {
 	file   string // empty: the embedded case
 	reader string
+	html   bool
 	asJSON bool
 	ahead  bool
 }
@@ -28,14 +29,15 @@ func run(args []string, stdout, stderr io.Writer) int {
 	flags := flag.NewFlagSet("review", flag.ContinueOnError)
 	flags.SetOutput(stderr)
 	flags.StringVar(&o.file, "case", "", "read the case from this JSON `file`; without it an invented case is used")
-	flags.StringVar(&o.reader, "for", "file", "print the paper for `client`, file or doctor")
+	flags.StringVar(&o.reader, "for", command.ForFile, "print what is for `client`, file, doctor, surgeon or falls-service, or the diary or glucose page")
+	flags.BoolVar(&o.html, "html", false, "print the paper as one HTML file; not that for the file")
 	flags.BoolVar(&o.asJSON, "json", false, "write the whole result as JSON")
 	flags.BoolVar(&o.ahead, "simulate", false, "simulate the weeks of a beginner instead; a case is then that of a virtual person")
 	if err := flags.Parse(args); err != nil {
 		return 2
 	}
-	if papers[o.reader] == nil || flags.NArg() > 0 {
-		fmt.Fprintln(stderr, "review: -for takes client, file or doctor, and there are no other arguments")
+	if err := command.CheckPaper(o.reader, o.html); err != nil || flags.NArg() > 0 {
+		fmt.Fprintf(stderr, "review: %v, and there are no other arguments\n", err)
 		return 2
 	}
 	write := lookBack
@@ -43,13 +45,6 @@ func run(args []string, stdout, stderr io.Writer) int {
 		write = ahead
 	}
 	return command.Status(stderr, "review", write(o, stdout))
-}
-
-// papers are the three papers that come out of one review.
-var papers = map[string]func(io.Writer, record.Review) error{
-	"client": clientPaper,
-	"file":   filePaper,
-	"doctor": doctorPaper,
 }
 
 // lookBack reviews the log of one person.
@@ -65,8 +60,11 @@ func lookBack(o order, w io.Writer) error {
 	if err != nil {
 		return err
 	}
-	if o.asJSON {
+	switch {
+	case o.asJSON:
 		return command.JSON(w, result)
+	case o.reader == command.ForFile:
+		return filePaper(w, result)
 	}
-	return papers[o.reader](w, result)
+	return command.Paper(w, papers.OfReview(result), o.reader, o.html)
 }

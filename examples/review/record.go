@@ -7,6 +7,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/papers"
 	"example.org/posology/progression"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
@@ -45,7 +46,7 @@ func filePaper(w io.Writer, r record.Review) error {
 }
 
 func summary(p *page.Paper, r record.Review) page.Summary {
-	s := page.Summary{Outcome: r.Screening, Profile: r.Profile, Day: r.Day, Items: doses(r), Open: page.Open(r.Screening.Missing)}
+	s := page.Summary{Outcome: r.Screening, Profile: r.Profile, Day: r.Day, Items: papers.Doses(r), Open: page.Open(r.Screening.Missing)}
 	for _, o := range r.Overdue {
 		s.Overdue = append(s.Overdue, p.Clinician(o))
 	}
@@ -57,7 +58,7 @@ func summary(p *page.Paper, r record.Review) page.Summary {
 	if asked > 0 {
 		s.Open = append(s.Open, fmt.Sprintf("sets to be asked about: %d", asked))
 	}
-	if names, _ := waiting(r); names != "" {
+	if names, _ := papers.Waiting(r); names != "" {
 		s.Open = append(s.Open, "to be looked at first: "+names)
 	}
 	if r.Coming != nil {
@@ -128,7 +129,7 @@ func recordLookedAt(p *page.Paper, r record.Review) {
 		some = some || len(why) > 0
 		p.Led("- ", what+":", why)
 	}
-	names, why := waiting(r)
+	names, why := papers.Waiting(r)
 	say("before anything else ("+names+")", why)
 	for _, f := range r.Screening.Findings {
 		if f.Route >= screening.Tell {
@@ -140,7 +141,7 @@ func recordLookedAt(p *page.Paper, r record.Review) {
 		}
 	}
 	for _, item := range r.Items {
-		say("to ask, "+item.Name, queries(item.Decision))
+		say("to ask, "+item.Name, papers.Queries(item.Decision))
 		for _, v := range item.Log {
 			say(fmt.Sprintf("to watch, %s, %s", item.Name, page.Day(v.Day)), record.Bodily(v))
 		}
@@ -169,7 +170,7 @@ func recordAttended(p *page.Paper, a record.AttendanceReport) {
 
 // recordShared prints what holds for all doses, and returns it.
 func recordShared(p *page.Paper, r record.Review) []evidence.Reason {
-	list := doses(r)
+	list := papers.Doses(r)
 	if len(list) == 0 {
 		return nil
 	}
@@ -203,3 +204,5 @@ func recordComing(p *page.Paper, r record.Review, tests []evidence.Reason) {
 	p.Heading(head)
 	p.ClinicianBeside(c.Beside, c.NotBeside)
 }
+
+func last(item record.Decided) progression.Visit { return item.Log[len(item.Log)-1] }

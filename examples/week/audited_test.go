@@ -1,6 +1,7 @@
 package main
 
 import (
+	"strings"
 	"testing"
 
 	"example.org/posology/dose"
@@ -10,6 +11,7 @@ import (
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
+	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
@@ -76,9 +78,24 @@ func TestClassed(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if len(r.Members) != 8 || len(r.Rota.Clients) != 8 || len(r.Advice) == 0 || r.Advice[0].Removed < 1 || len(r.Steps) == 0 {
-		t.Errorf("%d members, %d in the rota, advice %v", len(r.Members), len(r.Rota.Clients), r.Advice)
+	if len(r.Members) != 8 || len(r.Rota.Clients) != 8 || r.Rota.Waiting != 0 || r.Rota.Minutes+r.WarmUp > c.Minutes {
+		t.Errorf("%d members, %d in the rota, %d waiting, %d of %d minutes", len(r.Members), len(r.Rota.Clients), r.Rota.Waiting, r.Rota.Minutes, r.Whole)
 	}
+	for _, b := range r.Buy {
+		for _, n := range b.Nearer {
+			if n.To <= n.From || n.Now > 0 && n.To >= n.Now || n.To != b.Purchase.Dumbbell.Mass.Mass || n.From == units.Kilogram && n.Exercise == "hip hinge with one dumbbell" {
+				t.Errorf("%s: %+v", b.Purchase, n)
+			}
+		}
+	}
+	if len(r.Buy) == 0 {
+		t.Error("nothing to buy first")
+	}
+	c.Minutes = 6
+	if _, err := classed(c); err == nil || !strings.Contains(err.Error(), "/minutes") {
+		t.Errorf("a class of 6 minutes: %v", err)
+	}
+	c.Minutes = 45
 	for i := range c.Clients {
 		c.Clients[i].Profile.Diseases = screening.Checklist{}
 		c.Clients[i].Profile.Symptoms = screening.AskedFor("ischaemic_chest_neck_jaw_arm_pain")

@@ -5,7 +5,6 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
-	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/rota"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
@@ -47,40 +46,32 @@ type classResult struct {
 	Note    string   `json:"note"`
 	Class   string   `json:"class"`
 	Members []member `json:"members"`
-	// Rota is of those who take part, nil if nobody does.
-	Rota   *rota.Timetable    `json:"rota,omitempty"`
-	Advice []rota.ClassAdvice `json:"advice,omitempty"` // for less waiting, the best first
-	// Stalls are next weights that lie too far off by StepRow's rule, and Steps
-	// what one purchase would do about them, the best first.
-	Stalls  []stall            `json:"stalls,omitempty"`
-	StepRow guideline.ID       `json:"step_row"`
-	Steps   []equipment.Advice `json:"steps,omitempty"`
+	// Rota is of those who take part, within the minutes of the class where it has any;
+	// nil if nobody does.
+	Rota   *rota.Timetable `json:"rota,omitempty"`
+	WarmUp int             `json:"warm_up,omitzero"` // minutes before the first turn
+	// Whole is how long it would be with all sets and exercises; Fitted is what gave.
+	Whole  int                `json:"whole,omitzero"` // minutes, without the warm-up
+	Fitted *rota.Fitted       `json:"fitted,omitempty"`
+	Advice []rota.ClassAdvice `json:"advice,omitempty"` // for less waiting, the best first; none where nobody waits
+	Buy    []bought           `json:"buy,omitempty"`    // what brings next weights nearer, the best first
 }
-
-// A stall is a member's exercise whose next weight is too far off.
-type stall struct {
-	Client   string          `json:"client"`
-	Exercise string          `json:"exercise"`
-	Step     equipment.Stall `json:"step"`
-}
-
-// stepRow is where the largest step of load is taken from.
-const stepRow guideline.ID = "acsm2009-hypertrophy-novice-intermediate"
 
 // classed plans for each member with the kit of the class, and then finds who
 // uses which weight when. Bad fields are an error; a member who cannot be given
-// a dose is part of the result.
+// a dose is part of the result. The minutes are those of the class, and not of each.
 func classed(c classCase) (classResult, error) {
-	result := classResult{Note: c.Note, Class: c.Class, StepRow: stepRow}
-	group := rota.Class{Kit: c.Kit}
+	result := classResult{Note: c.Note, Class: c.Class}
+	group := rota.Class{Kit: c.Kit, Shared: true}
 	var bad field.Errors
 	for i, one := range c.Clients {
-		one.Kit, one.Days, one.Minutes = c.Kit, c.Days, c.Minutes
+		one.Kit, one.Days, one.Minutes = c.Kit, c.Days, 0
 		plan, err := one.Start(one.LastDay())
 		bad.Add(fmt.Sprintf("/clients/%d", i), err)
 		result.Members = append(result.Members, member{one.Client, one.Task, one.Profile, plan.Week, plan.Stop})
 		if week := plan.Week; week != nil {
 			group.Clients = append(group.Clients, rota.Client{Name: one.Client, Items: week.Sessions[0].Items})
+			result.WarmUp = max(result.WarmUp, week.Sessions[0].WarmUp)
 		}
 	}
 	if len(c.Clients) == 0 {
@@ -89,41 +80,30 @@ func classed(c classCase) (classResult, error) {
 	if err := bad.Err(); err != nil || len(group.Clients) == 0 {
 		return result, err
 	}
-	table, err := rota.Schedule(group)
-	if err != nil {
+	if err := result.fit(group, c.Minutes); err != nil {
 		return classResult{}, err
 	}
-	result.Rota = &table
-	if result.Advice, err = rota.AdviseClass(group, nil); err != nil {
-		return classResult{}, err
-	}
-	return result, result.steps(group)
+	var err error
+	result.Buy, err = buys(group)
+	return result, err
 }
 
-// steps finds the next weights that are too far off, and what would help.
-func (r *classResult) steps(c rota.Class) error {
-	row, err := guideline.Get(stepRow)
+// fit makes the rota, within the minutes if there are any.
+func (r *classResult) fit(group rota.Class, minutes int) error {
+	table, err := rota.Schedule(group)
 	if err != nil {
 		return err
 	}
-	most, _ := row.LoadStep.Max()
-	var steps []equipment.Stall
-	for _, client := range c.Clients {
-		for _, item := range client.Items {
-			if item.Share == 0 {
-				continue // where no maximum is known, a share of the weight held says little
-			}
-			step := equipment.Stall{Hold: item.Hold, Present: item.Load.Each(), Share: most}
-			stalls, err := step.In(c.Kit)
-			if err != nil {
-				return err
-			}
-			if stalls {
-				r.Stalls = append(r.Stalls, stall{client.Name, item.Name, step})
-				steps = append(steps, step)
-			}
+	r.Rota, r.Whole = &table, table.Minutes
+	if minutes > 0 {
+		fitted, err := rota.Within(group, minutes-r.WarmUp)
+		if err != nil {
+			return err
 		}
+		r.Fitted, r.Rota, group = &fitted, &fitted.Timetable, fitted.Class
 	}
-	r.Steps, err = equipment.Advise(c.Kit, steps, nil)
+	if r.Rota.Waiting > 0 {
+		r.Advice, err = rota.AdviseClass(group, nil)
+	}
 	return err
 }

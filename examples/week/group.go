@@ -56,7 +56,8 @@ func printClass(w io.Writer, c classCase, r classResult) error {
 	if r.Rota == nil {
 		return s.Close()
 	}
-	printRota(s, *r.Rota, c.Minutes)
+	printFit(s, r, c.Minutes)
+	printRota(s, *r.Rota)
 	printAdvice(s, r)
 	return s.Close()
 }
@@ -86,13 +87,34 @@ func rack(k equipment.Kit) string {
 	return strings.Join(parts, ", ") + "."
 }
 
+// printFit prints what gave, so that the class fits its minutes.
+func printFit(s sheet, r classResult, minutes int) {
+	f := r.Fitted
+	if f == nil {
+		return
+	}
+	s.Heading("What gives, so that it fits")
+	s.line("The class has %d minutes, %d of them to warm up. All of it would take %d.", minutes, r.WarmUp, r.Whole+r.WarmUp)
+	if f.Sets == f.Whole && len(f.LeftOut) == 0 {
+		s.line("- nothing has to give.")
+	}
+	if f.Sets < f.Whole {
+		s.line("- sets: at most %d of an exercise, instead of %d", f.Sets, f.Whole)
+	}
+	for _, client := range f.LeftOut {
+		var names []string
+		for _, turn := range client.Turns {
+			names = append(names, plain(string(turn.Exercise)))
+		}
+		s.Say("- ", fmt.Sprintf("%s leaves out: %s", client.Name, strings.Join(names, ", ")))
+	}
+	s.because("- ", f.Reasons)
+}
+
 // printRota prints a line for each member, a column for each turn.
-func printRota(s sheet, t rota.Timetable, limit int) {
+func printRota(s sheet, t rota.Timetable) {
 	s.Heading("Who does what, and when")
 	s.line("%d turns of %s, %s to change: %d minutes without the warm-up.", t.Slots, minutes(t.Seconds), minutes(t.Change), t.Minutes)
-	if limit > 0 && t.Minutes > limit {
-		s.line("That is longer than the %d minutes that the class has, warm-up included.", limit)
-	}
 	key := exercises(t)
 	for from := 1; from <= t.Slots; from += turnsAcross {
 		printTurns(s, t, key, from, min(from+turnsAcross-1, t.Slots))
@@ -103,6 +125,7 @@ func printRota(s sheet, t rota.Timetable, limit int) {
 	}
 	s.line("  4      one weight of 4 kg")
 	s.line("  2×4    4 kg in each hand")
+	s.line("  +      shared with another in this turn")
 	s.line("  wait   the weight is in use")
 	s.line("")
 	s.because("- ", t.Reasons)
@@ -157,9 +180,14 @@ func doing(c rota.ClientTurns, slot int, key []exercise.ID) string {
 		case turn.Load.Each() == 0:
 			return text
 		case turn.Load.Hold() == body.OneEachHand:
-			return text + " 2×" + each
+			text += " 2×" + each
+		default:
+			text += " " + each
 		}
-		return text + " " + each
+		if turn.With != "" {
+			text += " +"
+		}
+		return text
 	}
 	if slices.Contains(c.Waits, slot) {
 		return "wait"
@@ -172,50 +200,21 @@ const shownAdvice = 3
 
 func printAdvice(s sheet, r classResult) {
 	s.Heading("What to buy first")
-	s.line("So that fewer wait (now %d turns of waiting):", r.Rota.Waiting)
-	helps := 0
-	for _, a := range r.Advice {
-		if helps == shownAdvice || a.Removed <= 0 && a.Saved <= 0 {
-			break
+	if r.Rota.Waiting > 0 {
+		s.line("So that fewer wait (now %d turns of waiting):", r.Rota.Waiting)
+		for _, a := range r.Advice[:min(shownAdvice, len(r.Advice))] {
+			if a.Removed > 0 || a.Saved > 0 {
+				s.Say("- ", fmt.Sprintf("%s: %d fewer, %d left, in %d turns instead of %d (%s)", a.Purchase, a.Removed, a.Waiting, a.Slots, r.Rota.Slots, a.Proof))
+			}
 		}
-		helps++
-		s.Say("- ", fmt.Sprintf("%s: %d fewer, %d left, in %d turns instead of %d (%s)", a.Purchase, a.Removed, a.Waiting, a.Slots, r.Rota.Slots, a.Proof))
+		s.line("")
 	}
-	if helps == 0 {
-		s.line("- no single purchase changes it.")
+	s.Say("", "So that next weights are nearer, in sizes that are commonly sold (first weights, of which no strength is known, are soon outgrown and count for nothing):")
+	for _, b := range r.Buy[:min(shownAdvice, len(r.Buy))] {
+		s.Say("- ", b.Purchase.String())
+		s.Each("    ", b.steps())
 	}
-	s.line("")
-	s.Say("", fmt.Sprintf("So that the next weight is near enough (steps within the largest of %s): too far now in %s.", r.StepRow, count(len(r.Stalls), "exercise")))
-	for _, text := range stalled(r.Stalls) {
-		s.line("- %s", text)
+	if len(r.Buy) == 0 {
+		s.line("- no size brings one nearer.")
 	}
-	helps = 0
-	for _, a := range r.Steps {
-		if helps == shownAdvice || len(a.Removes) == 0 {
-			break
-		}
-		helps++
-		s.line("- buy %s: ends %d of them", a.Purchase, len(a.Removes))
-	}
-	if helps == 0 {
-		s.line("- no single purchase ends one of them.")
-	}
-}
-
-// stalled lists the stalls, those alike in one line with how many there are.
-func stalled(list []stall) []string {
-	var texts []string
-	number := map[string]int{}
-	for _, stall := range list {
-		text := fmt.Sprintf("%s at %s", stall.Exercise, stall.Step.Present)
-		if number[text] == 0 {
-			texts = append(texts, text)
-		}
-		number[text]++
-	}
-	slices.Sort(texts)
-	for i, text := range texts {
-		texts[i] = fmt.Sprintf("%s: %d of the class", text, number[text])
-	}
-	return texts
 }

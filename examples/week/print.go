@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/papers"
 	"example.org/posology/progression/record"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -32,7 +33,11 @@ func printWeek(w io.Writer, r result) error {
 	}
 	printCalendar(s, r)
 	printSession(s, *r.Visit.Week)
-	s.ClientBeside(r.Visit.Week.Beside, nil)
+	beside, err := papers.Beside(r.Visit.Week.Beside)
+	if err != nil {
+		return err
+	}
+	s.Body(beside)
 	if out := r.Visit.Week.NotBeside; len(out) > 0 {
 		s.Heading("Beside the lifting, not begun")
 		s.ClinicianBeside(nil, out)

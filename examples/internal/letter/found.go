@@ -33,13 +33,13 @@ var apart = evidence.Words{
 }
 
 // found says what was found today and what at the assessment, each once.
-func (l Letter) found(p *page.Paper, before screening.Outcome) (today, assessed []string) {
+func (l Letter) found(words evidence.Lexicon, before screening.Outcome) (today, assessed []string) {
 	known := map[string]bool{}
 	for _, f := range before.Findings {
-		known[finding(p, f)] = true
+		known[finding(words, f)] = true
 	}
 	for _, f := range l.Outcome.Findings {
-		text := finding(p, f)
+		text := finding(words, f)
 		if text == "" || slices.Contains(today, text) || slices.Contains(assessed, text) {
 			continue
 		}
@@ -53,17 +53,17 @@ func (l Letter) found(p *page.Paper, before screening.Outcome) (today, assessed 
 }
 
 // finding says in a letter's words what was found, "" where it stands elsewhere.
-func finding(p *page.Paper, f screening.Finding) string {
-	words, known := apart[f.Reason.Code]
+func finding(words evidence.Lexicon, f screening.Finding) string {
+	other, known := apart[f.Reason.Code]
 	switch {
-	case known && words.Clinician == "", f.Branch() != 0:
+	case known && other.Clinician == "", f.Branch() != 0:
 		return ""
 	case known:
 		return apart.Clinician(f.Reason)
 	}
 	term, ok := screening.LookUp(f.Code)
 	if !ok {
-		text, _, _ := strings.Cut(p.Clinician(f.Reason), " Here: ")
+		text, _, _ := strings.Cut(words.Clinician(f.Reason), " Here: ")
 		return text
 	}
 	text := meaning(term)
@@ -83,19 +83,29 @@ func meaning(t screening.Term) string {
 	return text
 }
 
+// looked are what a positive falls screen has looked at, which stands on no list of terms.
+var looked = map[screening.Code]string{
+	"comorbidity": "other illnesses", "medicines": "medicines that make falls likelier", "orthostatic_pressure": "blood pressure lying and standing",
+	"vitamin_d": "vitamin D", "vision": "sight", "feet_and_footwear": "feet and shoes", "chair_stand_30s": "standing up from a chair for 30 seconds",
+	"four_stage_balance": "balance in four stances", "timed_up_and_go": "the timed walk from a chair and back", "home_hazards": "what could make somebody trip at home",
+}
+
 // inWords says what a code stands for; of one that is on no list, its own words.
 func inWords(code screening.Code) string {
 	if term, ok := screening.LookUp(code); ok {
 		return meaning(term)
 	}
+	if text, ok := looked[code]; ok {
+		return text
+	}
 	return strings.ReplaceAll(string(code), "_", " ")
 }
 
 // said returns what reasons say to a clinician, each sentence once.
-func said(p *page.Paper, list []evidence.Reason) []string {
+func said(words evidence.Lexicon, list []evidence.Reason) []string {
 	var lines []string
 	for _, r := range list {
-		if text := p.Clinician(r); !slices.Contains(lines, text) {
+		if text := words.Clinician(r); !slices.Contains(lines, text) {
 			lines = append(lines, text)
 		}
 	}

@@ -4,14 +4,17 @@ import (
 	"fmt"
 	"strings"
 
+	"example.org/posology/examples/internal/document"
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
 
-// A Letter is all that one visit gives to tell the doctor.
+// A Letter is all that one visit gives to tell somebody who treats the person too.
 type Letter struct {
+	To      Reader // zero: the doctor
 	Note    string // where the case comes from
 	Client  string
 	Opening string // in which way the person was seen
@@ -21,8 +24,8 @@ type Letter struct {
 	Check   *screening.Check  // of the day, if there was one
 	Outcome screening.Outcome
 	Overdue []evidence.Reason // what should have happened by now
-	// Training prints what came up during the exercises; nil: there were none.
-	Training func(*page.Paper)
+	// Training is what came up during the exercises; nil: there were none.
+	Training []string
 	// Asks are questions beside those that follow from what was found.
 	Asks []string
 	// Held are the names of exercises of which nothing is done for now, beside
@@ -30,54 +33,86 @@ type Letter struct {
 	Held    string
 	Stopped bool
 	Expired bool // the plan has ended, and nothing is done until there is a new one
+	// Last says that the programme ends, with what was at its start and end, and what
+	// is said of the changes.
+	Last   bool
+	Tables []document.Table
+	Said   []evidence.Reason
 }
 
-// Write prints the letter. Its error is that of an assessment that cannot be made.
-func (l Letter) Write(p *page.Paper) error {
+// A Reader is whom a letter is for.
+type Reader uint8
+
+// Readers.
+const (
+	Doctor Reader = iota
+	Surgeon
+	FallsService
+)
+
+var readers = [...]string{Doctor: "doctor", Surgeon: "surgeon", FallsService: "falls service"}
+
+// String returns "doctor", "surgeon" or "falls service".
+func (r Reader) String() string { return readers[r] }
+
+// Document returns the letter. Its error is that of an assessment that cannot be made.
+func (l Letter) Document() (document.Document, error) {
 	before, err := screening.Assess(l.Profile, l.Outcome.Policy)
 	if err != nil {
-		return err
+		return document.Document{}, err
+	}
+	words, err := record.Words()
+	if err != nil {
+		return document.Document{}, err
 	}
 	asks := l.Questions()
-	p.Line("LETTER TO THE DOCTOR")
-	p.Line("%s", page.Day(l.Day))
-	p.Note(l.Note)
-	p.Line("\nAbout: %s", l.Client)
-	p.Para("Dear colleague,")
-	p.Para(fmt.Sprintf("%s Their aim, in their own words: %s.", l.Opening, page.Quoted(l.Task)))
-	if len(asks) == 0 {
-		p.Para(l.nothingAsked())
+	d := document.Document{Title: "Letter to the " + l.To.String(), Under: page.Under(l.Day, l.Note)}
+	d.Say("About: "+l.Client, "Dear colleague,", fmt.Sprintf("%s Their aim, in their own words: %s.", l.Opening, page.Quoted(l.Task)))
+	if len(asks) == 0 && !l.Last {
+		d.Say(l.nothingAsked())
 	}
-	list(p, "Overdue", said(p, l.Overdue))
-	list(p, "Readings", l.readings())
-	today, assessed := l.found(p, before)
+	if l.Last {
+		d.Section("Start and end")
+		for _, t := range l.Tables {
+			d.Table(t)
+		}
+		d.Points(said(words, l.Said)...)
+	}
+	d.Listed("Overdue", said(words, l.Overdue)...)
+	l.tell(&d, words, before)
+	d.Listed("What came up in training", l.Training...)
+	if l.To == FallsService {
+		d.Listed("What a positive falls screen has looked at", inWordsAll(l.Outcome.Rules.Falls.LookAt)...)
+	}
+	d.Listed("My questions", asks...)
+	if len(asks) > 0 {
+		d.Say("A line with your name, the date and what it covers is enough.")
+	}
+	d.Say(l.meanwhile(len(asks) > 0),
+		"The screening rules used are published ones, and how they are joined is a cautious design. They give nobody leave to train, and your judgement takes their place.")
+	d.Listed("What each rule says by itself", ruleLines(l.Outcome.Rules, l.Check != nil)...)
+	d.Say(page.NoDevice, "With kind regards,", "(name, profession, telephone)")
+	return d, nil
+}
+
+// tell says what was read and found, and the limits.
+func (l Letter) tell(d *document.Document, words evidence.Lexicon, before screening.Outcome) {
+	d.Listed("Readings", l.readings()...)
+	today, assessed := l.found(words, before)
 	if l.Check != nil {
-		list(p, "Found today, "+page.Day(l.Check.Day), orNothing(today, "nothing new"))
+		d.Listed("Found today, "+page.Day(l.Check.Day), orNothing(today, "nothing new")...)
 	}
-	list(p, "Found at the assessment on "+page.Day(l.Profile.Day), orNothing(assessed, "nothing"))
-	list(p, "Operations, fractures and other events", l.events())
+	d.Listed("Found at the assessment on "+page.Day(l.Profile.Day), orNothing(assessed, "nothing")...)
+	d.Listed("Operations, fractures and other events", l.events()...)
 	if limits := page.OwnLimits(l.Outcome); !limits.IsZero() && !l.Stopped {
-		list(p, "Limits kept to here", page.LimitLines(limits))
+		d.Listed("Limits kept to here", page.LimitLines(limits)...)
 	}
-	list(p, "Limits set by others", page.Restrictions(l.Profile))
+	d.Listed("Limits set by others", page.Restrictions(l.Profile)...)
 	var open []evidence.Reason
 	for _, q := range l.Outcome.Missing {
 		open = append(open, q.Reason)
 	}
-	list(p, "What could not be answered", said(p, open))
-	if l.Training != nil {
-		l.Training(p)
-	}
-	list(p, "My questions", asks)
-	if len(asks) > 0 {
-		p.Para("A line with your name, the date and what it covers is enough.")
-	}
-	p.Para(l.meanwhile(len(asks) > 0))
-	p.Para("The screening rules used are published ones, and how they are joined is a cautious design. They give nobody leave to train, and your judgement takes their place.")
-	list(p, "What each rule says by itself", ruleLines(l.Outcome.Rules, l.Check != nil))
-	p.Para(page.NoDevice)
-	p.Line("\nWith kind regards,\n\n\n(name, profession, telephone)")
-	return nil
+	d.Listed("What could not be answered", said(words, open)...)
 }
 
 // nothingAsked says why a letter is written that asks nothing.
@@ -86,17 +121,6 @@ func (l Letter) nothingAsked() string {
 		return "This is for your information. I ask nothing yet: what could not be answered I settle with the person first."
 	}
 	return "This is for your information, and training does not wait for an answer. Please tell me if you see a reason for limits."
-}
-
-// list prints lines under a heading; nothing without lines.
-func list(p *page.Paper, heading string, lines []string) {
-	if len(lines) == 0 {
-		return
-	}
-	p.Line("\n%s:", heading)
-	for _, line := range lines {
-		p.Say("- ", line)
-	}
 }
 
 func orNothing(lines []string, nothing string) []string {
@@ -110,6 +134,8 @@ func orNothing(lines []string, nothing string) []string {
 func (l Letter) meanwhile(asked bool) string {
 	text := "training begins light and within the limits named."
 	switch m := l.Outcome.Meanwhile; {
+	case l.Last && m == screening.WithinLimits && l.Held == "" && !l.Stopped:
+		text = "the person goes on alone with what is on their own paper, and comes back as it says."
 	case l.Expired && m == screening.WithinLimits && l.Held == "":
 		text = "training pauses until there is a new plan."
 	case l.Stopped || m == screening.Nothing:
@@ -120,7 +146,7 @@ func (l Letter) meanwhile(asked bool) string {
 		text = "only the movements, without weights."
 	case m == screening.LightSupervised:
 		text = "only light loads, with somebody qualified beside the person."
-	case l.Training != nil:
+	case len(l.Training) > 0:
 		text = "training goes on within the limits named."
 	}
 	if asked {

@@ -6,7 +6,6 @@ import (
 	"testing"
 
 	"example.org/posology/examples/internal/letter"
-	"example.org/posology/examples/internal/page"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -27,7 +26,7 @@ func well() screening.Profile {
 }
 
 // written returns the letter about a person, on one line.
-func written(t *testing.T, p screening.Profile, c *screening.Check) string {
+func written(t *testing.T, p screening.Profile, c *screening.Check, to ...letter.Reader) string {
 	t.Helper()
 	o, err := screening.Assess(p)
 	if err == nil && c != nil {
@@ -37,15 +36,15 @@ func written(t *testing.T, p screening.Profile, c *screening.Check) string {
 		t.Fatal(err)
 	}
 	var out strings.Builder
-	paper, err := page.New(&out)
+	l := letter.Letter{Client: "Client A", Opening: "I saw Client A.", Task: "get out of my chair", Day: max(o.Day, o.Today), Profile: p, Check: c, Outcome: o}
+	for _, reader := range to {
+		l.To = reader
+	}
+	d, err := l.Document()
 	if err != nil {
 		t.Fatal(err)
 	}
-	l := letter.Letter{Client: "Client A", Opening: "I saw Client A.", Task: "get out of my chair", Day: max(o.Day, o.Today), Profile: p, Check: c, Outcome: o}
-	if err := l.Write(paper); err != nil {
-		t.Fatal(err)
-	}
-	if err := paper.Close(); err != nil {
+	if err := d.Text(&out); err != nil {
 		t.Fatal(err)
 	}
 	return strings.Join(strings.Fields(out.String()), " ")
@@ -73,7 +72,7 @@ func TestQuestionsFit(t *testing.T) {
 		p := well()
 		tt.change(&p)
 		got := written(t, p, nil)
-		if strings.Count(got, tt.want) != 1 || !strings.Contains(got, "My questions:") {
+		if strings.Count(got, tt.want) != 1 || !strings.Contains(got, "MY QUESTIONS") {
 			t.Errorf("%s: no single %q in\n%s", tt.name, tt.want, got)
 		}
 	}
@@ -84,7 +83,7 @@ func TestNothingToAsk(t *testing.T) {
 	p := well()
 	p.Conditions = screening.AskedFor("hypertension_treated")
 	got := written(t, p, nil)
-	for _, no := range []string{"Until I hear", "My questions", "?"} {
+	for _, no := range []string{"Until I hear", "MY QUESTIONS", "?"} {
 		if strings.Contains(got, no) {
 			t.Errorf("%q in\n%s", no, got)
 		}
@@ -114,8 +113,8 @@ func TestLetterBringsWhatItHas(t *testing.T) {
 			t.Errorf("no %q in\n%s", want, got)
 		}
 	}
-	_, found, _ := strings.Cut(got, "Found today, Wednesday 9 December 2026:")
-	now, before, ok := strings.Cut(found, "Found at the assessment on Wednesday 25 November 2026:")
+	_, found, _ := strings.Cut(got, "FOUND TODAY, WEDNESDAY 9 DECEMBER 2026")
+	now, before, ok := strings.Cut(found, "FOUND AT THE ASSESSMENT ON WEDNESDAY 25 NOVEMBER 2026")
 	if !ok || !strings.Contains(now, "Sudden back pain") || strings.Contains(now, "Osteoporosis") || !strings.Contains(before, "Osteoporosis") {
 		t.Errorf("found today %q, before %q", now, before)
 	}
@@ -143,8 +142,10 @@ func TestNoCodes(t *testing.T) {
 			if cleared && term.Kind != screening.Happening && term.Kind != screening.RedFlag {
 				p.Clearances = []screening.Clearance{{Who: "Doctor C", Day: day - 1, Scope: []screening.Code{term.Code}}}
 			}
-			if found := coded.FindString(written(t, p, nil)); found != "" {
-				t.Errorf("%s, cleared %v: %q", term.Code, cleared, found)
+			for _, to := range []letter.Reader{letter.Doctor, letter.Surgeon, letter.FallsService} {
+				if found := coded.FindString(written(t, p, nil, to)); found != "" {
+					t.Errorf("%s, cleared %v, to the %s: %q", term.Code, cleared, to, found)
+				}
 			}
 		}
 	}

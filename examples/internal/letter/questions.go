@@ -9,7 +9,8 @@ import (
 // A topic is a question, and what it is asked about.
 type topic struct {
 	asks  string
-	told  bool // asked even where training does not wait for the answer
+	told  bool   // asked even where training does not wait for the answer
+	to    Reader // who can say it best; the doctor is asked everything
 	about []screening.Code
 }
 
@@ -38,7 +39,7 @@ var topics = []topic{
 		"heart_failure", "decompensated_hf", "heart_failure_nyha_iv", "hf_weight_gain", "hf_worsening", "hf_supine_hr", "unstable_or_acute_hf"}},
 	{asks: "What lies behind the dizziness, do medicines have a part in it, and may this person train, sitting or standing?", about: []screening.Code{
 		"dizziness_or_syncope", "symptomatic_low_pressure", "autonomic_neuropathy_postural_hypotension", "vertigo", "orthostatic_hypotension", "dizziness_on_standing", "dizziness_spinning", "spinning_with_new_signs"}},
-	{told: true, asks: "Would you look at what may lie behind the fall or the unsteadiness: medicines, the blood pressure lying and standing, and whether treatment for the bones is due?", about: []screening.Code{
+	{to: FallsService, told: true, asks: "Would you look at what may lie behind the fall or the unsteadiness: medicines, the blood pressure lying and standing, and whether treatment for the bones is due?", about: []screening.Code{
 		"falls_risk", "fall"}},
 	{asks: "Is treatment of the blood pressure to begin or to change, and up to which pressure at rest may this person train?", about: []screening.Code{
 		"blood_pressure", "hypertension", "uncontrolled_hypertension", "hypertension_high_risk", "hypertension_gt_180_110", "hypertension_gt_160_100",
@@ -46,7 +47,7 @@ var topics = []topic{
 	{asks: "Which glucose should this person begin and end training with, do medicines or meals change on days of training, and what is known of eyes, kidneys and the feeling in the feet?", about: []screening.Code{
 		"diabetes", "diabetes_t1", "diabetes_t2", "insulin_or_secretagogue", "glucose", "ketones", "late_hypoglycaemia", "hba1c_gt_10", "no_ketone_strips",
 		"glucose_lt_52_or_severe_hypo_24h", "glucose_52_69_treat_first", "glucose_ge_350_ketone_test", "ketones_moderate_or_large", "blood_ketones_lt_1_5"}},
-	{asks: "Which movements, positions and loads are still to be left after the operation, and until when?", about: []screening.Code{
+	{to: Surgeon, asks: "Which movements, positions and loads are still to be left after the operation, and until when?", about: []screening.Code{
 		"total_knee_replacement", "total_hip_replacement", "shoulder_replacement", "replacement_limited", "rotator_cuff_repair", "recent_eye_operation",
 		"unstable_prosthesis", "replacement_wound_problem", "operation", "pain_early_post_operative"}},
 	{asks: "Has the fracture united, what may it bear, and is treatment for the bones under way?", about: []screening.Code{
@@ -74,6 +75,14 @@ func (l Letter) Questions() []string {
 			asks = append(asks, text)
 		}
 	}
+	if l.To != Doctor {
+		for _, code := range l.asked() {
+			if t := about(code); t.to == l.To {
+				ask(t.asks)
+			}
+		}
+		return asks
+	}
 	switch l.Outcome.Route {
 	case screening.Emergency:
 		return []string{takeOver} // the rest comes later
@@ -81,8 +90,7 @@ func (l Letter) Questions() []string {
 		ask(seeToday)
 	}
 	for _, code := range l.asked() {
-		text, _ := about(code)
-		ask(text)
+		ask(about(code).asks)
 	}
 	for _, text := range l.Asks {
 		ask(text)
@@ -98,9 +106,8 @@ func (l Letter) Questions() []string {
 func (l Letter) asked() []screening.Code {
 	var codes []screening.Code
 	for _, f := range l.Outcome.Findings {
-		_, told := about(f.Code)
 		switch {
-		case f.Open || f.Route < screening.AskFirst && !told:
+		case f.Open || f.Route < screening.AskFirst && !about(f.Code).told:
 		case f.Branch() != 0:
 			codes = append(append(codes, l.Profile.Diseases.Present...), l.Profile.Symptoms.Present...)
 		default:
@@ -115,13 +122,23 @@ func (l Letter) asked() []screening.Code {
 	return codes
 }
 
-// about returns the question about a code, and whether it is asked of what is
-// only to be told.
-func about(code screening.Code) (text string, told bool) {
+// Due reports whether there is something to ask that others cannot say better.
+func (l Letter) Due() bool {
+	others := 0
+	if l.To == Doctor {
+		l.To = Surgeon
+		others = len(l.Questions())
+		l.To = Doctor
+	}
+	return len(l.Questions()) > others
+}
+
+// about returns the question about a code, the general one if there is no other.
+func about(code screening.Code) topic {
 	for _, t := range topics {
 		if slices.Contains(t.about, code) {
-			return t.asks, t.told
+			return t
 		}
 	}
-	return general, false
+	return topic{asks: general}
 }

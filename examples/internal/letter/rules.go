@@ -78,9 +78,13 @@ func named(codes []screening.Code) string {
 	if len(codes) == 0 {
 		return ""
 	}
+	return ": " + strings.Join(inWordsAll(codes), "; ")
+}
+
+func inWordsAll(codes []screening.Code) []string {
 	texts := make([]string, len(codes))
 	for i, c := range codes {
 		texts[i] = inWords(c)
 	}
-	return ": " + strings.Join(texts, "; ")
+	return texts
 }

@@ -54,15 +54,9 @@ func OwnLimits(o screening.Outcome) screening.Limits {
 	return o.Limits
 }
 
-// GivenLimits prints for a client what others have asked for, with every mass.
-// The movements to leave are those of [LeaveOut].
-func (p *Paper) GivenLimits(o screening.Outcome, of screening.Profile) {
-	for _, text := range given(o, of) {
-		p.Say("- ", text)
-	}
-}
-
-func given(o screening.Outcome, p screening.Profile) []string {
+// Given says to a client what others have asked for, with every mass. The
+// movements to leave are those of [LeaveOut].
+func Given(o screening.Outcome, p screening.Profile) []string {
 	lines := MassLimits(o.Limits)
 	for _, r := range inForce(p) {
 		if r.NonWeightBearing {

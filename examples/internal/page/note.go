@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"io"
 	"strings"
+
+	"example.org/posology/units"
 )
 
 // Note prints where a case comes from, in brackets; nothing where it does not say.
@@ -11,6 +13,15 @@ func Note(w io.Writer, note string) {
 	if note != "" {
 		Wrap(w, "", fmt.Sprintf("(%s)", note))
 	}
+}
+
+// Under are the lines below a title: the day, and where a case comes from.
+func Under(day units.Day, note string) []string {
+	lines := []string{Day(day)}
+	if note != "" {
+		lines = append(lines, fmt.Sprintf("(%s)", note))
+	}
+	return lines
 }
 
 // Note prints where a case comes from, as the function does.

@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"example.org/posology/dose/choice"
+	"example.org/posology/examples/internal/document"
 	"example.org/posology/progression/record"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -31,6 +32,9 @@ func (p *Paper) Close() error { return p.out.Flush() }
 // Line prints one line as it is.
 func (p *Paper) Line(format string, args ...any) { fmt.Fprintf(p.out, format+"\n", args...) }
 
+// Body prints a document without its title.
+func (p *Paper) Body(d document.Document) { d.Body(p.out) } // Close returns the error
+
 // Heading prints a line in capitals with air above it.
 func (p *Paper) Heading(text string) { p.Line("\n%s\n", strings.ToUpper(text)) }
 
@@ -43,20 +47,20 @@ func (p *Paper) Para(text string) {
 	p.Say("", text)
 }
 
-// Clients prints what the reasons say to the client, each sentence once.
-func (p *Paper) Clients(mark string, reasons []evidence.Reason) {
-	p.Each(mark, p.ClientTexts(reasons))
-}
-
 // ClientTexts returns what the reasons say to the client, each sentence once.
-func (p *Paper) ClientTexts(reasons []evidence.Reason) []string {
+func ClientTexts(words evidence.Lexicon, reasons []evidence.Reason) []string {
 	var texts []string
 	for _, r := range reasons {
-		if text := p.words.Client(r); text != "" && !slices.Contains(texts, text) {
+		if text := words.Client(r); text != "" && !slices.Contains(texts, text) {
 			texts = append(texts, text)
 		}
 	}
 	return texts
+}
+
+// Clients prints what the reasons say to the client, each sentence once.
+func (p *Paper) Clients(mark string, reasons []evidence.Reason) {
+	p.Each(mark, ClientTexts(p.words, reasons))
 }
 
 // Each prints texts, each behind the mark, but for those that were said before.
@@ -100,12 +104,15 @@ const NoDevice = "This comes from an example of a library, which is no medical d
 func Quoted(words string) string { return "“" + strings.TrimRight(words, ".") + "”" }
 
 // Task prints what the person wants to be able to do, and what a plan is made for, if that was said.
-func (p *Paper) Task(lead, words string, tasks []choice.Task) {
+func (p *Paper) Task(lead, words string, tasks []choice.Task) { p.Para(Wanted(lead, words, tasks)) }
+
+// Wanted says the same in a sentence.
+func Wanted(lead, words string, tasks []choice.Task) string {
 	text, between := lead+": "+Quoted(words), ". We plan for: "
 	for _, t := range tasks {
 		text, between = text+between+t.String(), "; "
 	}
-	p.Para(text + ".")
+	return text + "."
 }
 
 func cite(facts []evidence.FactID) string {

@@ -16,19 +16,11 @@ func Reasons(item dose.Prescription) []evidence.Reason { return item.Reasons }
 // Shared returns what the given list of every item holds, so that a paper says it
 // once; [Only] returns what a list holds beside that.
 func Shared(items []dose.Prescription, list func(dose.Prescription) []evidence.Reason) []evidence.Reason {
-	return inAll(items, list, holds)
+	return InAll(items, list, holds)
 }
 
-// ClientShared returns what every item says to the client, sentence by sentence:
-// of a sentence with a weight in it, only where the weight is the same.
-func (p *Paper) ClientShared(items []dose.Prescription) []string {
-	return inAll(items, func(item dose.Prescription) []string {
-		return p.ClientTexts(append(slices.Clone(item.Cautions), item.Reasons...))
-	}, slices.Contains)
-}
-
-// inAll returns what the lists of all items hold, in the order of the first.
-func inAll[I, T any](items []I, list func(I) []T, holds func([]T, T) bool) []T {
+// InAll returns what the lists of all items hold, in the order of the first.
+func InAll[I, T any](items []I, list func(I) []T, holds func([]T, T) bool) []T {
 	if len(items) == 0 {
 		return nil
 	}

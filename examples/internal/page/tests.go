@@ -2,7 +2,6 @@ package page
 
 import (
 	"slices"
-	"strings"
 
 	"example.org/posology/dose/choice"
 	"example.org/posology/units/evidence"
@@ -33,22 +32,4 @@ func (p *Paper) Tests(say func(mark string, reasons []evidence.Reason), tests []
 		say("  = ", t.Reasons)
 	}
 	return said
-}
-
-// ClientTests prints what a client is told of each test, in one paragraph.
-func (p *Paper) ClientTests(done []choice.Tested) {
-	var texts []string
-	for _, t := range done {
-		text, name := strings.Join(p.ClientTexts(t.Reasons), " "), t.Test.String()+t.Trial.String()
-		switch {
-		case strings.HasPrefix(text, name):
-			texts = append(texts, text)
-		case text != "":
-			texts = append(texts, name+": "+text)
-		}
-	}
-	if len(texts) > 0 {
-		p.Heading("How your tests went")
-		p.Each("- ", texts)
-	}
 }

@@ -1,0 +1,63 @@
+package browser_test
+
+import (
+	"testing"
+
+	"example.org/posology/examples/internal/demo"
+	"example.org/posology/examples/internal/papers"
+	"example.org/posology/progression/record"
+	"example.org/posology/screening"
+	"example.org/posology/screening/function"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/field"
+)
+
+// visits are the papers of invented people, by a name for each visit.
+func visits(t *testing.T) map[string][]papers.Paper {
+	t.Helper()
+	all := map[string][]papers.Paper{}
+	add := func(name string, list []papers.Paper, err error) {
+		if err != nil {
+			t.Fatalf("%s: %v", name, err)
+		}
+		all[name] = list
+	}
+	for name, change := range map[string]func(*record.Record){
+		"first":   func(*record.Record) {},
+		"insulin": func(r *record.Record) { r.Profile.Answers["insulin_or_secretagogue"] = screening.Yes },
+		"hip-and-fall": func(r *record.Record) {
+			r.Profile.Falls = &screening.FallsScreen{Fell: screening.Yes}
+			r.Profile.Conditions = screening.AskedFor("total_hip_replacement")
+			r.Profile.Events = []screening.Event{{Code: "total_hip_replacement", Day: r.Profile.Day - 60, Side: body.Right}}
+		},
+		"held": func(r *record.Record) { r.Profile.Symptoms = screening.AskedFor("dizziness_or_syncope") },
+	} {
+		r := decoded(t, demo.VillageHall())
+		change(&r)
+		list, err := papers.From(r, r.LastDay())
+		add(name, list, err)
+	}
+	for name, data := range map[string][]byte{"review": demo.HomeReview(), "review-pain": demo.HomeReviewRefer()} {
+		r := decoded(t, data)
+		list, err := papers.From(r, r.Review)
+		add(name, list, err)
+		first, last := tested(r.Visits[0].Day, 10), tested(r.Review, 17)
+		list, err = papers.Discharge(r, r.Review, []function.Result{first, last})
+		add(name+"-last", list, err)
+	}
+	return all
+}
+
+func tested(day units.Day, stands float64) function.Result {
+	return function.Result{Test: function.ChairStand30, Day: day, How: function.Done, Value: units.Must(function.NewAmount(stands, function.Reps))}
+}
+
+func decoded(t *testing.T, data []byte) record.Record {
+	t.Helper()
+	r, err := record.Decode(data, field.Strict)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return r
+}

@@ -1,0 +1,211 @@
+package papers
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/equipment"
+	"example.org/posology/examples/internal/document"
+	"example.org/posology/examples/internal/page"
+	"example.org/posology/progression"
+	"example.org/posology/progression/programme"
+	"example.org/posology/progression/record"
+	"example.org/posology/progression/rule"
+	"example.org/posology/screening"
+	"example.org/posology/screening/function"
+	"example.org/posology/units"
+)
+
+// Discharge returns the papers of the last day: what the client takes along, and the
+// letter. The results are those of tests of function, in any order. Its errors are those
+// of [record.Record.Assess] and, below "/results", of [function.ChangeBetween].
+func Discharge(r record.Record, day units.Day, results []function.Result) ([]Paper, error) {
+	review, err := r.Assess(day)
+	if err != nil {
+		return nil, err
+	}
+	tests, err := functionChanges(results, r.Profile)
+	if err != nil {
+		return nil, err
+	}
+	e := ending{review: review, kept: keeps(review), kit: r.Kit, tests: tests, strength: strengthChanges(r, review.Screening.Who)}
+	s, err := newSheet(day, r.Note)
+	if err != nil {
+		return nil, err
+	}
+	e.client(s)
+	s.Say(asTold, noDevice)
+	l := letterOf(review)
+	l.Last, l.Tables = true, e.tables()
+	for _, t := range tests {
+		l.Said = append(l.Said, t.change.Reasons...)
+	}
+	l.Opening = fmt.Sprintf("%s comes to the end of a programme of strength training: %d visits since %s, of %d that were planned.", r.Client, len(review.Attended.Done), page.Day(review.Attended.Done[0]), len(review.Attended.Sessions))
+	written, err := l.Document()
+	return []Paper{{"discharge", s.Document}, {"discharge-letter", written}}, err
+}
+
+// An ending is what both papers of the last day are made of.
+type ending struct {
+	review   record.Review
+	kept     []dose.Prescription // what goes on, nothing where somebody is to look first
+	kit      equipment.Kit
+	tests    []tested
+	strength [][]string
+}
+
+// keeps returns what goes on alone: the dose that was done last where the next one would
+// be harder, else the next; never more sets than maintaining asks for.
+func keeps(r record.Review) []dose.Prescription {
+	if r.Coming == nil {
+		return nil
+	}
+	most, _ := programme.TakeAlong().Maintain.Sets.Max()
+	var list []dose.Prescription
+	for _, item := range r.Items {
+		if item.Decision.Next == nil {
+			continue
+		}
+		keep, last := *item.Decision.Next, item.Log[len(item.Log)-1].Plan
+		if item.Decision.Action == progression.Progress { // what nobody has seen yet is not for alone
+			last.Cautions, last.Rest = keep.Cautions, keep.Rest
+			keep = last
+		}
+		keep.Sets = min(keep.Sets, last.Sets, most)
+		list = append(list, keep)
+	}
+	return list
+}
+
+func (e ending) client(s *sheet) {
+	r := e.review
+	s.Title = "For you, at the end of the programme"
+	s.Say(page.Wanted("What you wanted to be able to do, in your own words", r.Task, nil), done(r))
+	s.Section("What you have reached")
+	s.Table(e.lifted())
+	for _, t := range e.tests {
+		s.Points(fmt.Sprintf("%s: %s at the start, %s now. %s", upper(t.name), t.before, t.after, strings.Join(s.texts(t.change.Reasons), " ")))
+	}
+	if len(e.kept) == 0 {
+		s.Listed("First", first(s, r)...)
+		s.Say("Please do not go on alone until this has been looked at. We then tell you how to go on.")
+		return
+	}
+	along := programme.TakeAlong()
+	s.Section("What to keep doing")
+	s.Points(s.texts(along.Reasons[:2])...)
+	said := s.shared(e.kept)
+	for i, item := range e.kept {
+		s.item(i+1, item, nil, said)
+	}
+	s.Listed("For all exercises", append(said, limits(r.Screening, r.Profile, true)...)...)
+	s.beside(r.Coming.Beside, r.Coming.NotBeside)
+	e.hurts(s)
+	e.breaks(s)
+	s.Section("When to come back")
+	s.Points(append(s.texts(along.Reasons[3:]), "The questions about your health are gone through again by "+page.Day(r.Screening.ReviewBy)+".")...)
+}
+
+// hurts says what to do about pain, with the figures of the pain model's own rows.
+func (e ending) hurts(s *sheet) {
+	s.Section("When it hurts")
+	s.Points(s.texts(programme.TakeAlong().Reasons[2:3])...)
+	var rules []string
+	for _, code := range []screening.Code{"pain_gt_5_reduce", "pain_not_settled_reduce", "pain_rising_week_on_week_reduce"} {
+		term, _ := screening.LookUp(code)
+		rules = append(rules, upper(term.Meaning)+".")
+	}
+	s.Say("Muscles may be sore for a day or two. Other pain, on a scale from 0 to 10:")
+	s.Points(append(rules, "Ease means: a lighter weight, one set fewer, or a smaller movement. If that does not settle it, leave this exercise out and come to us.")...)
+}
+
+// breaks says with what to begin again after weeks away: the ladder of return, down to
+// weights that are there.
+func (e ending) breaks(s *sheet) {
+	weeks := []int{1, 2, 4, 8}
+	t := document.Table{Caption: "What to begin again with, if you were not ill", Head: []string{"Exercise"}}
+	for _, w := range weeks {
+		t.Head = append(t.Head, fmt.Sprintf("up to %s", counted(w, "week")))
+	}
+	for _, item := range e.kept {
+		row := []string{upper(item.Name)}
+		for _, w := range weeks {
+			row = append(row, e.again(item, w))
+		}
+		t.Rows = append(t.Rows, row)
+	}
+	s.Section("After a break")
+	s.Table(t)
+	s.Say("Then build up again over some weeks to what you did before. If you were ill, hurt or in hospital, come to us first.")
+}
+
+// again is what to begin with after so many weeks.
+func (e ending) again(item dose.Prescription, weeks int) string {
+	const ask = "ask us"
+	back, err := rule.ReturnAfter(weeks*7, screening.No)
+	if err != nil {
+		return ask
+	}
+	sets, err := back.Count(item.Sets)
+	if err != nil {
+		return ask
+	}
+	text := counted(sets, "set")
+	if back.Load == 1 && back.Sets == 1 {
+		return "as before"
+	}
+	if item.Mode == dose.WithoutLoad {
+		return text
+	}
+	most, err := back.Each(item.Load.Each())
+	if err != nil {
+		return ask
+	}
+	table, err := e.kit.Compile(item.Hold)
+	if err != nil {
+		return ask
+	}
+	load, err := table.Nearest(most, equipment.RoundingRule{})
+	if err != nil {
+		return ask
+	}
+	return load.Each().Short(units.Down) + ", " + text
+}
+
+func counted(n int, what string) string {
+	if n == 1 {
+		return "1 " + what
+	}
+	return fmt.Sprintf("%d %ss", n, what)
+}
+
+// tables are start, end and change for the letter.
+func (e ending) tables() []document.Table {
+	list := []document.Table{e.lifted()}
+	if len(e.strength) > 0 {
+		list = append(list, document.Table{Caption: "Estimated one-repetition maximum, with its interval. No change of it that is above its noise is known here, so none is called clear.",
+			Head: []string{"Exercise", "Start", "End", "Change"}, Rows: e.strength})
+	}
+	if len(e.tests) > 0 {
+		t := document.Table{Caption: "Tests of function", Head: []string{"Test", "Start", "End", "Change"}}
+		for _, one := range e.tests {
+			t.Rows = append(t.Rows, []string{one.name, one.before, one.after, one.shown()})
+		}
+		list = append(list, t)
+	}
+	return list
+}
+
+// lifted is what was lifted at the first and at the last visit of each exercise.
+func (e ending) lifted() document.Table {
+	t := document.Table{Caption: "What was lifted", Head: []string{"Exercise", "First visit", "Last visit"}}
+	for _, item := range e.review.Items {
+		logs := slices.DeleteFunc(slices.Clone(item.Log), func(v visitLog) bool { return len(v.Sets) == 0 })
+		if len(logs) > 0 {
+			t.Rows = append(t.Rows, []string{upper(item.Name), lifts(logs[0]), lifts(logs[len(logs)-1])})
+		}
+	}
+	return t
+}

@@ -1,0 +1,75 @@
+package papers_test
+
+import (
+	"strings"
+	"testing"
+
+	"example.org/posology/examples/internal/demo"
+	"example.org/posology/examples/internal/papers"
+	"example.org/posology/progression/record"
+	"example.org/posology/screening/function"
+	"example.org/posology/units"
+)
+
+// lastDay returns both papers of a last day, as text without its line breaks.
+func lastDay(t *testing.T, r record.Record, results ...function.Result) (client, letter string) {
+	t.Helper()
+	all, err := papers.Discharge(r, r.Review, results)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var texts []string
+	for _, p := range all {
+		var out strings.Builder
+		if err := p.Text(&out); err != nil {
+			t.Fatal(err)
+		}
+		texts = append(texts, strings.Join(strings.Fields(out.String()), " "))
+	}
+	return texts[0], texts[1]
+}
+
+func stood(day units.Day, value string, try uint8) function.Result {
+	return function.Result{Test: function.ChairStand30, Day: day, How: function.Done, Value: units.Must(function.ParseAmount(value)), Try: try}
+}
+
+// What was reached, what goes on, and nothing that is new; a change is called real only
+// where the library can tell.
+func TestDischarge(t *testing.T) {
+	r := decoded(t, demo.HomeReview())
+	first := r.Visits[0].Day
+	client, letter := lastDay(t, r, stood(r.Review, "17 reps", 2), stood(first, "10 reps", 1))
+	for _, want := range []string{"WHAT YOU HAVE REACHED", "Goblet squat", "WHAT TO KEEP DOING", "WHEN IT HURTS", "above 5 of 10", "AFTER A BREAK", "WHEN TO COME BACK", "more than 8 weeks", "10 reps", "17 reps", "no medical device"} {
+		if !strings.Contains(client, want) {
+			t.Errorf("no %q in\n%s", want, client)
+		}
+	}
+	for _, want := range []string{"START AND END", "Tests of function", "goes on alone", "9 visits since Tuesday 2 February 2027, of 10"} {
+		if !strings.Contains(letter, want) {
+			t.Errorf("no %q in\n%s", want, letter)
+		}
+	}
+	if strings.Contains(client, "10 kg dumbbell in both hands") {
+		t.Error("a weight that was never lifted goes home")
+	}
+}
+
+// Where somebody is to look first nobody is sent off alone.
+func TestDischargeHeld(t *testing.T) {
+	client, letter := lastDay(t, decoded(t, demo.HomeReviewRefer()))
+	if !strings.Contains(client, "Please do not go on alone") || strings.Contains(client, "WHAT TO KEEP DOING") || strings.Contains(letter, "goes on alone") {
+		t.Errorf("%s\n%s", client, letter)
+	}
+}
+
+// Results that cannot be compared name themselves.
+func TestDischargeErrors(t *testing.T) {
+	r := decoded(t, demo.HomeReview())
+	if _, err := papers.Discharge(r, r.Review, []function.Result{stood(0, "10 reps", 1), stood(r.Review, "12 reps", 2)}); err == nil || !strings.Contains(err.Error(), "/results") {
+		t.Error(err)
+	}
+	r.Visits = nil
+	if _, err := papers.Discharge(r, r.Review, nil); err == nil {
+		t.Error("a last day without a visit")
+	}
+}

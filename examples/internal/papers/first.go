@@ -1,0 +1,86 @@
+package papers
+
+import (
+	"fmt"
+
+	"example.org/posology/examples/internal/letter"
+	"example.org/posology/examples/internal/page"
+	"example.org/posology/progression/record"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+)
+
+// OfPlan returns what the papers of a first visit are made of.
+func OfPlan(r record.Plan) Visit {
+	day := max(r.Screening.Day, r.Screening.Today)
+	v := Visit{
+		note: r.Note, client: r.Client, day: day, profile: r.Profile, check: r.Today, outcome: r.Screening,
+		letter: letter.Letter{
+			Note: r.Note, Client: r.Client, Task: r.Task, Day: day,
+			Opening: fmt.Sprintf("I saw %s on %s for strength training.", r.Client, page.Day(day)),
+			Profile: r.Profile, Check: r.Today, Outcome: r.Screening, Stopped: r.Week == nil,
+		},
+		handout: func(s *sheet) { firstVisit(s, r) },
+	}
+	if r.Week != nil {
+		v.items = r.Week.Sessions[0].Items
+	}
+	return v
+}
+
+func firstVisit(s *sheet, r record.Plan) {
+	s.Title = "For you, after your first visit"
+	s.Say(page.Wanted(aim, r.Task, r.Tasks))
+	s.Section("First")
+	first := s.texts(page.ToClient(r.Screening))
+	if r.Week != nil {
+		first = append(first, s.texts(page.WhyUnused(r.Week.Unused))...)
+	}
+	s.Points(append(first, limits(r.Screening, r.Profile, r.Week != nil)...)...)
+	s.asked(r.Screening, OfPlan(r).letter)
+	if r.Week == nil {
+		s.Section("For now")
+		s.Points(s.texts([]evidence.Reason{r.Stop.Constraint})...)
+		return
+	}
+	var days []string
+	for _, one := range r.Week.Sessions {
+		text := fmt.Sprintf("%s, about %d minutes", page.Day(one.Day), one.Minutes)
+		if one.WarmUp > 0 {
+			text += fmt.Sprintf(", %d of them easy movement to warm up", one.WarmUp)
+		}
+		days = append(days, text)
+	}
+	s.Listed("Your days", days...)
+	items := r.Week.Sessions[0].Items
+	said := s.shared(items)
+	s.Listed("For all exercises", said...)
+	s.Section("What you do each time")
+	for i, item := range items {
+		s.item(i+1, item, nil, said)
+	}
+	s.beside(r.Week.Beside, r.Week.NotBeside)
+	s.tests(r.Tested)
+	s.goodToKnow(r.Week.Reasons, r.Week.Review)
+}
+
+// limits are what others have asked for and, where there are exercises, what is left out.
+func limits(o screening.Outcome, p screening.Profile, dosed bool) []string {
+	lines := page.Given(o, p)
+	if text := page.LeaveOut(o.Limits.Avoid); text != "" && dosed {
+		lines = append(lines, text)
+	}
+	return lines
+}
+
+// asked says what the doctor is asked, where training waits for it.
+func (s *sheet) asked(o screening.Outcome, l letter.Letter) {
+	if o.Route == screening.AskFirst {
+		s.Listed("What your doctor is asked", l.Questions()...)
+	}
+}
+
+func (s *sheet) goodToKnow(reasons []evidence.Reason, review units.Day) {
+	s.Listed("Good to know", append(s.texts(reasons), "We look at this plan together again by "+page.Day(review)+".")...)
+}

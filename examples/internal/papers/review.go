@@ -1,0 +1,196 @@
+package papers
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"example.org/posology/dose"
+	"example.org/posology/examples/internal/letter"
+	"example.org/posology/examples/internal/page"
+	"example.org/posology/progression"
+	"example.org/posology/progression/record"
+	"example.org/posology/progression/rule"
+	"example.org/posology/screening"
+	"example.org/posology/units/evidence"
+)
+
+// OfReview returns what the papers of a review are made of.
+func OfReview(r record.Review) Visit {
+	v := Visit{
+		note: r.Note, client: r.Client, day: r.Day, profile: r.Profile, check: r.Today, outcome: r.Screening,
+		letter: letterOf(r), handout: func(s *sheet) { goesOn(s, r) },
+	}
+	if r.Coming != nil {
+		v.items = Doses(r)
+	}
+	return v
+}
+
+func letterOf(r record.Review) letter.Letter {
+	names, _ := Waiting(r)
+	l := letter.Letter{
+		Note: r.Note, Client: r.Client, Task: r.Task, Day: r.Day,
+		Opening: fmt.Sprintf("I have reviewed the strength training of %s, %d visits since %s.", r.Client, len(r.Attended.Done), page.Day(r.Attended.Done[0])),
+		Profile: r.Profile, Check: r.Today, Outcome: r.Screening, Overdue: r.Overdue,
+		Training: training(r), Held: names, Stopped: r.Coming == nil, Expired: r.Expired,
+	}
+	if names != "" {
+		l.Asks = []string{"Would you please look at what came up in training before this person goes on with it, and tell me whether training may go on, and within which limits?"}
+	}
+	return l
+}
+
+// goesOn says how it goes on.
+func goesOn(s *sheet, r record.Review) {
+	s.Title = "For you: how it goes on"
+	s.Say(page.Wanted(aim, r.Task, r.Tasks), done(r))
+	s.Listed("First", first(s, r)...)
+	s.asked(r.Screening, letterOf(r))
+	if r.Coming == nil {
+		return
+	}
+	var days []string
+	for _, d := range r.Coming.Days {
+		days = append(days, page.Day(d))
+	}
+	s.Listed("Your days", days...)
+	list := Doses(r)
+	said := s.shared(list)
+	s.Listed("For all exercises", said...)
+	s.Section("What you do each time")
+	n := 0
+	for _, item := range r.Items {
+		if next := item.Decision.Next; next != nil {
+			n++
+			s.item(n, *next, page.Only(whyOf(item.Decision), Queries(item.Decision)), said)
+		}
+	}
+	if len(r.Coming.Beside) > 0 && r.Coming.Begun {
+		s.Section("Beside the lifting")
+		s.Say("This is where one begins. If we have shown you a later step, ask us before you go on with it.")
+	}
+	s.beside(r.Coming.Beside, r.Coming.NotBeside)
+	s.tests(r.Tested)
+	s.goodToKnow(r.Coming.Reasons, r.Coming.Dates.Review)
+}
+
+// done says kindly how often the person was there.
+func done(r record.Review) string {
+	text := fmt.Sprintf("You have trained on %d days since %s.", len(r.Attended.Done), page.Day(r.Attended.Done[0]))
+	switch names, _ := Waiting(r); {
+	case r.Attended.Answer.Advice == rule.Ease:
+		return text + " Thank you for every one of them."
+	case names == "" && r.Coming != nil && r.Screening.Meanwhile <= screening.WithinLimits:
+		return text + " Well done."
+	}
+	return text
+}
+
+// first says what comes before the next visit.
+func first(s *sheet, r record.Review) []string {
+	list := slices.Concat(r.Overdue, r.Attended.Answer.Reasons, page.WhyUnused(r.Unused))
+	found := r.Screening
+	if names, _ := Waiting(r); names != "" || r.Coming == nil { // no praise beside what holds
+		found.Findings = slices.DeleteFunc(slices.Clone(found.Findings), func(f screening.Finding) bool { return f.Route < screening.Tell })
+	}
+	texts := s.texts(append(list, page.ToClient(found)...))
+	texts = append(texts, paused(s, r, texts)...)
+	for _, item := range r.Items {
+		if ask := s.texts(Queries(item.Decision)); len(ask) > 0 {
+			texts = append(texts, fmt.Sprintf("About the %s on %s: %s", item.Name, page.Day(item.Log[len(item.Log)-1].Day), strings.Join(ask, " ")))
+		}
+	}
+	return append(texts, limits(r.Screening, r.Profile, r.Coming != nil)...)
+}
+
+// paused says why an exercise is not done for now: with its name, unless it
+// is so for others too.
+func paused(s *sheet, r record.Review, said []string) []string {
+	of := map[string][]string{}
+	var texts []string
+	for _, item := range r.Items {
+		if item.Decision.Next != nil {
+			continue
+		}
+		for _, text := range s.texts(item.Decision.Reasons) {
+			if len(of[text]) == 0 && !slices.Contains(said, text) {
+				texts = append(texts, text)
+			}
+			of[text] = append(of[text], item.Name)
+		}
+	}
+	for i, text := range texts {
+		if names := of[text]; len(names) == 1 && len(r.Items) > 1 {
+			texts[i] = fmt.Sprintf("About the %s: %s", names[0], text)
+		}
+	}
+	return texts
+}
+
+// Doses are the doses of the next visit.
+func Doses(r record.Review) []dose.Prescription {
+	var list []dose.Prescription
+	for _, item := range r.Items {
+		if item.Decision.Next != nil {
+			list = append(list, *item.Decision.Next)
+		}
+	}
+	return list
+}
+
+// whyOf returns what a client reads of a decision: what stands in the way of more,
+// unless the load rises or is still looked for, and the reasons.
+func whyOf(d progression.Decision) []evidence.Reason {
+	switch {
+	case d.Change == progression.MoreLoad || d.Change == progression.FindLoad:
+		return d.Reasons
+	case d.Action == progression.EaseOff:
+		return append(stands(d, rule.Ease), d.Reasons...)
+	}
+	return append(stands(d, rule.Keep), d.Reasons...)
+}
+
+// stands returns what the gates say that ask for so little, or less.
+func stands(d progression.Decision, advice rule.LoadAdvice) []evidence.Reason {
+	var list []evidence.Reason
+	for _, g := range d.Gates {
+		if g.Advice >= advice {
+			list = append(list, g.Reasons...)
+		}
+	}
+	return list
+}
+
+// waits reports whether somebody else has to look at the exercise first.
+func waits(item record.Decided) bool { return item.Decision.Action == progression.StopAndRefer }
+
+// Waiting returns the exercises that somebody else has to look at first, and why.
+func Waiting(r record.Review) (names string, why []evidence.Reason) {
+	var list []string
+	for _, item := range r.Items {
+		if waits(item) {
+			list = append(list, item.Name)
+			why = append(why, item.Decision.Reasons...)
+		}
+	}
+	return strings.Join(list, ", "), Once(why)
+}
+
+// Queries are the reasons of what is to be asked about.
+func Queries(d progression.Decision) []evidence.Reason {
+	var list []evidence.Reason
+	for _, q := range d.Queries {
+		list = append(list, q.Reason)
+	}
+	return Once(list)
+}
+
+// Once drops reasons that stand twice.
+func Once(list []evidence.Reason) []evidence.Reason {
+	var kept []evidence.Reason
+	for _, r := range list {
+		kept = append(kept, page.Only([]evidence.Reason{r}, kept)...)
+	}
+	return kept
+}

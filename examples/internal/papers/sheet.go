@@ -1,0 +1,172 @@
+package papers
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/beside"
+	"example.org/posology/dose/choice"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/examples/internal/document"
+	"example.org/posology/examples/internal/page"
+	"example.org/posology/progression/record"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+const (
+	asTold   = "If anything here is other than what your doctor or therapist told you, do as they say, and tell us."
+	noDevice = page.NoDevice
+	aim      = "What you want to be able to do, in your own words"
+)
+
+// A sheet is a paper for the client: short, kind and in large steps.
+type sheet struct {
+	document.Document
+	words evidence.Lexicon
+}
+
+func newSheet(day units.Day, note string) (*sheet, error) {
+	words, err := record.Words()
+	return &sheet{document.Document{Under: page.Under(day, note), Large: true}, words}, err
+}
+
+// texts returns what the reasons say to the client, each sentence once.
+func (s *sheet) texts(reasons []evidence.Reason) []string { return page.ClientTexts(s.words, reasons) }
+
+// shared returns what every item says to the client, sentence by sentence: of a
+// sentence with a weight in it, only where the weight is the same.
+func (s *sheet) shared(items []dose.Prescription) []string {
+	return page.InAll(items, func(item dose.Prescription) []string {
+		return s.texts(slices.Concat(item.Cautions, item.Reasons))
+	}, slices.Contains)
+}
+
+// item adds what a client does of one exercise: first what changes, then how, and at
+// the end what to heed, but for what was said for all.
+func (s *sheet) item(n int, item dose.Prescription, changes []evidence.Reason, said []string) {
+	s.Part(fmt.Sprintf("%d. %s", n, upper(item.Name)))
+	var list document.List
+	add := func(lead, text string) { list = append(list, document.Item{Lead: lead, Text: text}) }
+	first := without(s.texts(changes), said)
+	for _, text := range first {
+		add("", text)
+	}
+	c := cueOf(item.Exercise)
+	add("Ready", c.ready)
+	if item.Mode != dose.WithoutLoad {
+		add("Take", item.Load.String()+".")
+	}
+	add("Do", page.Amount(item)+".")
+	if item.Feel != nil {
+		add("Last", page.Felt(item)+".")
+	}
+	if ex, ok := exerciseOf(item); ok {
+		add("How", how(ex, item))
+	}
+	add("Stop", whenToStop(item))
+	if rest, ok := item.Rest.Min(); ok && item.Sets > 1 {
+		add("Rest", fmt.Sprintf("at least %d seconds before the next set.", rest))
+	}
+	add("After", c.after)
+	for _, text := range without(s.texts(slices.Concat(item.Cautions, item.Reasons)), slices.Concat(first, said)) {
+		add("", text)
+	}
+	s.Items(list)
+}
+
+// tests adds how the tests of function went.
+func (s *sheet) tests(done []choice.Tested) {
+	var texts []string
+	for _, t := range done {
+		text, name := strings.Join(s.texts(t.Reasons), " "), t.Test.String()+t.Trial.String()
+		switch {
+		case strings.HasPrefix(text, name):
+			texts = append(texts, text)
+		case text != "":
+			texts = append(texts, name+": "+text)
+		}
+	}
+	s.Listed("How your tests went", texts...)
+}
+
+func upper(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
+
+// without returns the texts that were not said before.
+func without(texts, said []string) []string {
+	return slices.DeleteFunc(texts, func(text string) bool { return slices.Contains(said, text) })
+}
+
+// exerciseOf finds the exercise, or the one that it is of where a band or a height is named
+// behind it.
+func exerciseOf(item dose.Prescription) (exercise.Exercise, bool) {
+	id := string(item.Exercise)
+	for at := len(id); at > 0; at = strings.LastIndexByte(id[:at], '-') {
+		if ex, ok := exercise.Standard().Get(exercise.ID(id[:at])); ok && strings.HasPrefix(item.Name, ex.Name) {
+			return ex, true
+		}
+	}
+	return exercise.Exercise{}, false
+}
+
+// oneSide takes out of an explanation what is for both sides.
+var oneSide = strings.NewReplacer(" Do one side, then the other.", "", "turn, change hands and walk back", "turn and walk back", " and change sides", "")
+
+func how(ex exercise.Exercise, item dose.Prescription) string {
+	if item.OneSided && item.Side != body.Both {
+		return oneSide.Replace(ex.How)
+	}
+	return ex.How
+}
+
+// whenToStop says to a client when a set ends.
+func whenToStop(item dose.Prescription) string {
+	switch {
+	case item.Measure != exercise.Repetitions:
+		return "before it gets hard to keep the position."
+	case !item.Reserve.Countable:
+		return fmt.Sprintf("while it still feels clearly easy. It is fine to do fewer than %d.", item.Count)
+	}
+	return fmt.Sprintf("when you could do only about %v more. It is fine to do fewer than %d.", item.Reserve.Least, item.Count)
+}
+
+// besideHeads are what the kinds of work beside lifting are called on a page.
+var besideHeads = map[beside.ItemKind]string{
+	beside.Balance: "Balance", beside.Aerobic: "Moving about", beside.Impact: "For your bones", beside.Power: "Fast on the way up",
+}
+
+// Beside returns what a client does beside lifting, without a title.
+func Beside(items []beside.Item) (document.Document, error) {
+	s, err := newSheet(0, "")
+	if err == nil {
+		s.beside(items, nil)
+	}
+	return s.Document, err
+}
+
+// beside adds what a client does beside lifting, kind by kind: what goes for all items
+// of a kind once, before them; then each.
+func (s *sheet) beside(items []beside.Item, barred []beside.Barred) {
+	for kind := range beside.ItemKinds() {
+		of := slices.DeleteFunc(slices.Clone(items), func(i beside.Item) bool { return i.Kind != kind })
+		if len(of) == 0 {
+			continue
+		}
+		s.Section(besideHeads[kind])
+		var shared []string
+		if len(of) > 1 {
+			shared = page.InAll(of, func(i beside.Item) []string { return s.texts(i.Reasons) }, slices.Contains)
+			s.Points(shared...)
+		}
+		for _, item := range of {
+			s.Part(upper(item.Name))
+			s.Points(without(s.texts(item.Reasons), shared)...)
+		}
+	}
+	for _, b := range barred {
+		s.Points(s.texts(slices.Concat(b.Reasons, b.Free))...)
+	}
+}

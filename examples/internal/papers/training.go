@@ -1,0 +1,77 @@
+package papers
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"example.org/posology/examples/internal/page"
+	"example.org/posology/progression/record"
+	"example.org/posology/screening"
+	"example.org/posology/units/evidence"
+)
+
+// training says what hurt, showed or was lost during the exercises.
+func training(r record.Review) []string {
+	words, err := record.Words()
+	if err != nil {
+		return nil // reported by whoever prints
+	}
+	var lines []string
+	for _, item := range r.Items {
+		for _, v := range item.Log {
+			if why := record.Bodily(v); len(why) > 0 {
+				lines = append(lines, fmt.Sprintf("%s, on %s: %s", item.Name, page.Day(v.Day), clinician(words, why)))
+				if text := PainText(v.Pain); text != "" {
+					lines[len(lines)-1] += " Recorded: " + text + "."
+				}
+			}
+		}
+	}
+	names, why := Waiting(r)
+	why = slices.DeleteFunc(why, saidAbove)
+	switch {
+	case names != "":
+		lines = append(lines, strings.TrimSpace("Nothing is prescribed for now of: "+names+". "+clinician(words, why)))
+	case len(lines) == 0:
+		lines = append(lines, "nothing in what was recorded")
+	}
+	return lines
+}
+
+func clinician(words evidence.Lexicon, why []evidence.Reason) string {
+	texts := make([]string, len(why))
+	for i, r := range why {
+		texts[i] = words.Clinician(r)
+	}
+	return strings.Join(texts, " ")
+}
+
+// saidAbove reports whether a reason only repeats that screening holds the dose, which
+// the letter says with what was found.
+func saidAbove(r evidence.Reason) bool {
+	return slices.ContainsFunc(r.Args, func(a evidence.Arg) bool { return a.Name == "finding" })
+}
+
+// PainText prints the scores of pain that are above zero.
+func PainText(p *screening.Pain) string {
+	if p == nil {
+		return "pain not recorded"
+	}
+	var list []string
+	some := p.Kind > screening.OrdinaryPain
+	for _, s := range [...]struct {
+		when  string
+		score *float64
+	}{{"usual", p.Usual}, {"during", p.During}, {"after", p.After}, {"next morning", p.NextMorning}} {
+		if s.score != nil {
+			list = append(list, fmt.Sprintf("%s %g", s.when, *s.score))
+			some = some || *s.score > 0
+		}
+	}
+	if !some {
+		return ""
+	}
+	where := strings.TrimSpace(fmt.Sprintf("%s %s", p.Side, p.Site))
+	return strings.TrimRight(fmt.Sprintf("pain of kind %s, %s: %s", p.Kind, where, strings.Join(list, ", ")), " ,:")
+}
