@@ -20,6 +20,13 @@
 // on top; five where somebody comes little. What is cut first is what the others
 // train too.
 //
+// # Tests
+//
+// Tests come from tasks, concerns and what single findings of screening speak for. Each
+// says which norms and detectable changes are held for the person, or that none is.
+// [Chosen.Results] puts beside it what has come of it: the start, the present, the
+// difference and whether it is real. Tests permit no load.
+//
 // # What is known
 //
 // Which movement serves which task, what a concern moves forward or caps, and the
