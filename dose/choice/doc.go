@@ -24,6 +24,13 @@
 // a row, and bands are there, the row is done with the weakest. What else the kit has or
 // lacks is for the plan that is made of the list.
 //
+// # Tests
+//
+// Tests come from tasks, concerns and what single findings of screening speak for. Each
+// says which norms and detectable changes are held for the person, or that none is.
+// [Chosen.Results] puts beside it what has come of it: the start, the present, the
+// difference and whether it is real. Tests permit no load.
+//
 // # What is known
 //
 // Which movement serves which task, what a concern moves forward or caps, and the

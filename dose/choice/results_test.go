@@ -58,7 +58,8 @@ func results(t *testing.T, c choice.Chosen, done ...choice.Tried) []choice.Teste
 // learning of Rikli and Jones 1999; of a trial none is real.
 func TestResults(t *testing.T) {
 	stairs := choice.Choose(choice.Wish{Tasks: []choice.Task{choice.Stairs}, Screening: found(screening.InGroup)})
-	time := trialOf(t, "time up and down the same stairs")
+	stairs.Tests = append(stairs.Tests, choice.TaskTest{Trial: trialOf(t, "lifting the load from knee height and walking with it")})
+	time, load := stairs.Tests[0].Trial, stairs.Tests[len(stairs.Tests)-1].Trial
 	for _, tt := range []struct {
 		name  string
 		done  []choice.Tried
@@ -73,6 +74,8 @@ func TestResults(t *testing.T) {
 		{"no longer able", []choice.Tried{tried(0, function.Done, "9 reps", function.ChairStand30), tried(42, function.Unable, "", function.ChairStand30)}, function.NotShown, function.Worse, "less far than before"},
 		{"a trial", []choice.Tried{tried(0, function.Done, "9.5 s", time), tried(42, function.Done, "8 s", time)}, function.NotShown, function.Better, "a difference of -1.5 s (better). No detectable change is held"},
 		{"a trial that was stopped", []choice.Tried{tried(0, function.Done, "9.5 s", time), tried(42, function.Stopped, "", time)}, function.NotShown, function.Worse, "done before, stopped now (worse)"},
+		{"a slower trial", []choice.Tried{tried(0, function.Done, "8 s", time), tried(42, function.Done, "9.5 s", time)}, function.NotShown, function.Worse, "(worse)"},
+		{"a heavier load", []choice.Tried{tried(0, function.Done, "4 kg", load), tried(42, function.Done, "6 kg", load)}, function.NotShown, function.Better, "a difference of 2 kg (better)"},
 		{"the same", []choice.Tried{tried(0, function.Done, "8 s", time), tried(42, function.Done, "8 s", time)}, function.NotShown, function.Equal, "(equal)"},
 		{"refused", []choice.Tried{tried(0, function.Done, "8 s", time), tried(42, function.Refused, "", time)}, function.NotShown, 0, "(not ordered)"},
 	} {
@@ -82,10 +85,37 @@ func TestResults(t *testing.T) {
 		if got.Change == nil || got.Change.Shown != tt.shown || got.Change.Direction != tt.way || !strings.Contains(clinician(got), tt.says) {
 			t.Errorf("%s: %+v\n%s", tt.name, got.Change, clinician(got))
 		}
+		if got.Test != 0 && got.Last.How != function.Done {
+			unscored := slices.ContainsFunc(got.Reasons, func(r evidence.Reason) bool { return r.Code == "function.not-scored" })
+			if len(got.Against) > 0 || !unscored {
+				t.Errorf("%s: beside norms %+v, said to be no number: %v", tt.name, got.Against, unscored)
+			}
+		}
 		if len(all) != len(stairs.Tests) || got.First.Day != firstDay || got.Last.Day != tt.done[len(tt.done)-1].Day {
 			t.Errorf("%s: %d results, first %+v, last %+v", tt.name, len(all), got.First, got.Last)
 		}
 		roundTrip(t, all)
+	}
+}
+
+// A client reads numbers, but no kilograms, which would be read as a weight to take, and
+// not how it went where it was no number.
+func TestWhatClientsReadOfTests(t *testing.T) {
+	stairs := trialOf(t, "time up and down the same stairs")
+	for _, tt := range []struct {
+		done []choice.Tried
+		want string
+	}{
+		{[]choice.Tried{tried(0, function.Done, "8 s", stairs)}, "time up and down the same stairs: 8 s on 2026-11-30."},
+		{[]choice.Tried{tried(0, function.Done, "9.5 s", stairs), tried(42, function.Done, "8 s", stairs)}, "time up and down the same stairs: 9.5 s on 2026-11-30, 8 s on 2027-01-11."},
+		{[]choice.Tried{tried(0, function.Done, "21 kg", function.Grip)}, ""},
+		{[]choice.Tried{tried(0, function.Done, "18 kg", function.Grip), tried(42, function.Done, "21 kg", function.Grip)}, ""},
+		{[]choice.Tried{tried(0, function.Unable, "", stairs)}, ""},
+		{[]choice.Tried{tried(0, function.Unable, "", stairs), tried(42, function.Done, "8 s", stairs)}, ""},
+	} {
+		if got := choice.Words().Client(results(t, choice.Chosen{}, tt.done...)[0].Reasons[0]); got != tt.want {
+			t.Errorf("%q, want %q", got, tt.want)
+		}
 	}
 }
 

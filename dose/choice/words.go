@@ -60,7 +60,7 @@ var words = evidence.Words{
 	},
 	codeFewFrail: {
 		Client:    "We keep it to a few exercises, so that there is strength left for the balance work and for your day.",
-		Clinician: "In frailty {n} exercises: rise, pull, hinge, push, calf and side of the hip, then what is wanted most. Shin, trunk and cuff of the shoulder may be left to the balance work and to the pull. Published rows name 8 to 10 for older people; balance work of the same days comes on top here. More are added as the sessions go well.",
+		Clinician: "In frailty {n} exercises: rise, pull, hinge, push, calf and side of the hip, then what is wanted most. Shin, trunk and cuff of the shoulder may be left to the balance work and to the pull. Published rows name 8 to 10 for older people; balance work of the same days comes on top here. More can be asked for by name once the sessions go well.",
 	},
 	codeLeft: {Clinician: "Not taken, since the list is long enough: {exercises}."},
 

@@ -31,7 +31,9 @@
 // above a detectable change that is held here for the person's sex and age; if
 // none was, the verdict is not shown, whatever the difference. Where a practice
 // effect was published, a gain that it covers is within learning, and a gain
-// must stay above the detectable change once the effect is taken off. Results of
+// must stay above the detectable change once the effect is taken off. Without two
+// scores nothing is real, and [HowDone.Order] says which of the two went further:
+// unable is never better than a number. Results of
 // different tests, courses, sides or protocols are refused with
 // [field.ErrConflict].
 //
