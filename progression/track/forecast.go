@@ -1,0 +1,128 @@
+package track
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/stat/distuv"
+
+	"example.org/posology/units"
+	"example.org/posology/units/field"
+)
+
+// mostAhead is how many days ahead are foretold at most.
+const mostAhead = 366
+
+// A Forecast is what is known of a later day.
+type Forecast struct {
+	Belief
+	// Reading is the variance of one reading on that day about its level: of the day,
+	// and of noise.
+	Reading float64 `json:"reading,omitzero"`
+}
+
+// Forecast looks ahead to a day, up to 366 after the last reading: the level goes on
+// with its slope, as far as the model lets it, and is known the less the farther the
+// day lies. Where nothing, or no slope, is known yet, the answer is not
+// [Belief.Known]. The reading's variance leaves out what a reading has of its own.
+// A day before the last one, or too far ahead, is an [field.ErrOutOfRange] for "/day".
+func (s State) Forecast(m Model, day units.Day) (Forecast, error) {
+	var bad field.Errors
+	bad.Add("/model", m.Validate())
+	bad.Add("/state", s.Validate())
+	last := s.Before.Day
+	if last == 0 {
+		bad.Add("/state", field.Bad(nil, "a state that has seen a reading", field.ErrMissing))
+	} else if n := daysFrom(last, day); n < 0 || n > mostAhead {
+		bad.Add("/day", field.Bad(day, "the day of the last reading, or up to 366 days later", field.ErrOutOfRange))
+	}
+	if err := bad.Err(); err != nil {
+		return Forecast{}, err
+	}
+	return Forecast{Belief: s.Now(m).after(m.gap(daysFrom(last, day)), day), Reading: m.Day + m.Noise}, nil
+}
+
+// On returns what the whole series says of a day within it, with or without a
+// reading. Another day is an [field.ErrOutOfRange].
+func (t *Track) On(day units.Day) (Belief, error) {
+	n := t.Len()
+	if n == 0 || day < t.days[0] || day > t.days[n-1] {
+		return Belief{}, field.New("/day", day, "a day from the first reading to the last", field.ErrOutOfRange)
+	}
+	i := t.place(day)
+	if t.days[i] == day {
+		return t.Smoothed(i), nil
+	}
+	there := t.Filtered(i).after(t.model.gap(daysFrom(t.days[i], day)), day)
+	return there.smoothed(t.model.gap(daysFrom(day, t.days[i+1])), t.Smoothed(i+1)), nil
+}
+
+// Interval returns the interval that the level lies in with a probability of 0.5 to
+// 0.99, in the unit of the values. Where b is not [Belief.Known], or the level or w
+// is out of range, it is an [field.ErrOutOfRange].
+func (b Belief) Interval(level units.Fraction, w Width) (units.Range[float64], error) {
+	return b.interval(level, w, 0)
+}
+
+// ReadingInterval is Interval for one reading on that day, which beside the day's error
+// and the model's noise has the variance given of its own.
+func (f Forecast) ReadingInterval(level units.Fraction, w Width, own float64) (units.Range[float64], error) {
+	if err := checkVariance(own); err != nil {
+		return units.Range[float64]{}, field.At("/own", err)
+	}
+	return f.interval(level, w, f.Reading+own)
+}
+
+func (b Belief) interval(level units.Fraction, w Width, more float64) (units.Range[float64], error) {
+	var bad field.Errors
+	bad.Add("/level", checkLevel(level))
+	bad.Add("/width", w.check())
+	if !b.Known() {
+		bad.Add("/belief", field.Bad(nil, "a level that is known", field.ErrMissing))
+	}
+	if err := bad.Err(); err != nil {
+		return units.Range[float64]{}, err
+	}
+	half := w.times(level) * math.Sqrt(b.LevelVar+more)
+	return units.Between(b.Level-half, b.Level+half)
+}
+
+func checkLevel(level units.Fraction) error {
+	if !(level >= 0.5 && level <= 0.99) {
+		return field.Bad(float64(level), "0.5 to 0.99", field.ErrOutOfRange)
+	}
+	return nil
+}
+
+func (w Width) check() error {
+	if !(w.Factor >= 0 && w.Factor <= mostValue) || !(w.Freedom >= 0 && w.Freedom <= mostValue) {
+		return field.Bad(w.Factor, "a factor and degrees of freedom of 0 or more", field.ErrOutOfRange)
+	}
+	return nil
+}
+
+// factor is the standard deviation's.
+func (w Width) factor() float64 {
+	if w.Factor == 0 {
+		return 1
+	}
+	return math.Sqrt(w.Factor)
+}
+
+// times returns how many standard deviations of the model the interval reaches to
+// each side.
+func (w Width) times(level units.Fraction) float64 {
+	if w.Freedom == 0 {
+		return w.factor() * normalWithin(level)
+	}
+	return w.factor() * distuv.StudentsT{Sigma: 1, Nu: w.Freedom}.Quantile((1+float64(level))/2)
+}
+
+// below returns the probability of lying below so many standard deviations of the
+// model.
+func (w Width) below(x float64) float64 {
+	x /= w.factor()
+	if w.Freedom == 0 {
+		return math.Erfc(-x/math.Sqrt2) / 2
+	}
+	return distuv.StudentsT{Sigma: 1, Nu: w.Freedom}.CDF(x)
+}
