@@ -17,13 +17,16 @@ type check struct {
 
 // here are the checks of the rows on change, trend and tracking, by rule.
 var here = map[string]func(check){
-	"local_level_diffuse_loglik":     checkDiffuse,
-	"local_level_loglik_vague_prior": checkVague,
-	"local_level_steady_state":       checkSteady,
-	"local_level_filter_smoother":    checkFilter,
-	"local_level_missing_values":     checkMissing,
-	"local_level_forecast":           checkForecast,
-	"local_linear_trend_filter":      checkTrend,
+	"local_level_mle":                      checkLikeliest,
+	"local_level_diagnostics":              checkDiagnostics,
+	"local_level_concentrated_loglik_path": checkPath,
+	"local_level_diffuse_loglik":           checkDiffuse,
+	"local_level_loglik_vague_prior":       checkVague,
+	"local_level_steady_state":             checkSteady,
+	"local_level_filter_smoother":          checkFilter,
+	"local_level_missing_values":           checkMissing,
+	"local_level_forecast":                 checkForecast,
+	"local_linear_trend_filter":            checkTrend,
 }
 
 // Every row whose rule stands above is checked, and every rule has a row.
@@ -170,5 +173,68 @@ func checkTrend(c check) {
 	near(c, "P22", now.SlopeVar, want.P22, digits)
 	if strings.TrimSpace(c.known) != "computed" {
 		c.Errorf("known %q", c.known)
+	}
+}
+
+// The likelihood is checked at the published variances: what was found may be no less
+// likely, and prints as they do.
+func checkLikeliest(c check) {
+	want := decode[struct {
+		Eps float64 `json:"sigma2_eps"`
+		Eta float64 `json:"sigma2_eta"`
+	}](c, c.expected)
+	m := track.Model{Kind: track.LocalLevel}
+	found, err := track.MostLikely(m, track.Unknowns{Level: true, Noise: true}, nile(c, nil))
+	if err != nil {
+		c.Fatal(err)
+	}
+	m.Noise, m.Level = want.Eps, want.Eta
+	published := run(c, m, track.State{}, nile(c, nil)).State().Likelihood(m)
+	if found.Likelihood.Diffuse < published.Diffuse {
+		c.Errorf("found %v, less likely than the published %v", found.Likelihood.Diffuse, published.Diffuse)
+	}
+	within(c, "found", found.Likelihood.Diffuse, published.Diffuse, 1e-6)
+	within(c, "noise, of the note", found.Model.Noise, 15098.52, 0.05)
+	within(c, "level, of the note", found.Model.Level, 1469.18, 0.05)
+	library := table(c, "testdata/nile-fit.csv")[0]
+	near(c, "error of the noise", found.Errors.Noise, number(c, library[2]), 1e-5)
+	near(c, "error of the level", found.Errors.Level, number(c, library[3]), 1e-5)
+	within(c, "likelihood of the library", found.Likelihood.EveryConstant(), number(c, library[4]), 1e-6)
+}
+
+func checkDiagnostics(c check) {
+	want := decode[struct {
+		Q9, Skew, Normality, H33 float64
+		Kurtosis                 float64 `json:"excess_kurtosis"`
+	}](c, c.expected)
+	d, err := track.Diagnose(nileModel(), nile(c, nil), 9)
+	if err != nil {
+		c.Fatal(err)
+	}
+	for _, v := range []struct {
+		what      string
+		got, want float64
+	}{{"Q(9)", d.Together, want.Q9}, {"skew", d.Skewness, want.Skew}, {"kurtosis", d.Kurtosis, want.Kurtosis}, {"normality", d.Normality, want.Normality}, {"H(33)", d.Later, want.H33}} {
+		within(c, v.what, v.got, v.want, 0.005)
+	}
+	if d.Days != 99 || d.Third != 33 || d.Lags != 9 {
+		c.Errorf("%+v", d)
+	}
+}
+
+// The book drops constants, so that only differences between entries can be compared,
+// each with half a unit of the last digit of both.
+func checkPath(c check) {
+	want := decode[[]float64](c, c.expected)
+	var got []float64
+	for _, q := range decode[struct{ Q []float64 }](c, c.inputs).Q {
+		m := track.Model{Kind: track.LocalLevel, Noise: 1, Level: q}
+		l := run(c, m, track.State{}, nile(c, nil)).State().Likelihood(m)
+		scale := l.Squares / 99 // the likeliest common factor of both variances
+		m.Noise, m.Level = scale, q*scale
+		got = append(got, run(c, m, track.State{}, nile(c, nil)).State().Likelihood(m).Diffuse)
+	}
+	for i := range want[1:] {
+		within(c, "step", got[i+1]-got[i], want[i+1]-want[i], 0.01)
 	}
 }
