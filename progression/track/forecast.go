@@ -6,18 +6,20 @@ import (
 	"gonum.org/v1/gonum/stat/distuv"
 
 	"example.org/posology/units"
+	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
 
 // mostAhead is how many days ahead are foretold at most.
 const mostAhead = 366
 
-// A Forecast is what is known of a later day.
+// A Forecast is what is known of a later day. It is no aim, and no promise.
 type Forecast struct {
 	Belief
 	// Reading is the variance of one reading on that day about its level: of the day,
 	// and of noise.
-	Reading float64 `json:"reading,omitzero"`
+	Reading float64           `json:"reading,omitzero"`
+	Reasons []evidence.Reason `json:"reasons,omitempty"`
 }
 
 // Forecast looks ahead to a day, up to 366 after the last reading: the level goes on
@@ -38,7 +40,9 @@ func (s State) Forecast(m Model, day units.Day) (Forecast, error) {
 	if err := bad.Err(); err != nil {
 		return Forecast{}, err
 	}
-	return Forecast{Belief: s.Now(m).after(m.gap(daysFrom(last, day)), day), Reading: m.Day + m.Noise}, nil
+	ahead := daysFrom(last, day)
+	why := evidence.Because(codeAhead, factModel, factFading).With(evidence.Day("day", day), evidence.Days("days", ahead))
+	return Forecast{Belief: s.Now(m).after(m.gap(ahead), day), Reading: m.Day + m.Noise, Reasons: []evidence.Reason{why}}, nil
 }
 
 // On returns what the whole series says of a day within it, with or without a
@@ -125,4 +129,35 @@ func (w Width) below(x float64) float64 {
 		return math.Erfc(-x/math.Sqrt2) / 2
 	}
 	return distuv.StudentsT{Sigma: 1, Nu: w.Freedom}.CDF(x)
+}
+
+// OneRM returns what a belief of a logarithm of kg says as masses: the best guess, to the
+// nearest gram, and the interval that the level lies in with a probability of 0.5 to
+// 0.99, down and up to whole grams. It is the 1RM by the equation that the track was read with;
+// what that equation and the person share of error is not in it. Errors are those of
+// Interval, and an [field.ErrOverflow] for what fits no mass.
+func (b Belief) OneRM(level units.Fraction, w Width) (units.Mass, units.Range[units.Mass], error) {
+	var none units.Range[units.Mass]
+	r, err := b.Interval(level, w)
+	if err != nil {
+		return 0, none, err
+	}
+	low, _ := r.Min()
+	high, _ := r.Max()
+	most, err := gramsUp(high)
+	if err != nil {
+		return 0, none, field.New("/belief", b.Level, "a logarithm of kg that fits a mass", field.ErrOverflow)
+	}
+	best := units.Must(units.Must(units.Kilograms(math.Exp(b.Level))).Rounded(units.Gram, units.Nearest))
+	least := units.Must(units.Must(units.Kilograms(math.Exp(low))).Rounded(units.Gram, units.Down))
+	within, err := units.Between(least, most)
+	return best, within, err
+}
+
+func gramsUp(log float64) (units.Mass, error) {
+	m, err := units.Kilograms(math.Min(math.Exp(log), math.MaxFloat64))
+	if err != nil {
+		return 0, err
+	}
+	return m.Rounded(units.Gram, units.Up)
 }

@@ -17,6 +17,19 @@ type check struct {
 
 // here are the checks of the rows on change, trend and tracking, by rule.
 var here = map[string]func(check){
+	"sem_and_mdc95":                        checkSEM,
+	"mdc95_percent_from_cv":                checkPercent,
+	"mdc95_percent_log_scale":              checkLogScale,
+	"mdc95_of_means":                       checkMeans,
+	"typical_error_from_sd_of_differences": checkTypical,
+	"smallest_worthwhile_change":           checkWorthwhile,
+	"mann_kendall":                         checkRank,
+	"sen_slope":                            checkSen,
+	"ols_slope":                            checkLine,
+	"linear_regression":                    checkNIST,
+	"regression_through_origin":            checkNIST,
+	"quadratic_regression":                 checkNIST,
+	"multiple_regression":                  checkNIST,
 	"local_level_mle":                      checkLikeliest,
 	"local_level_diagnostics":              checkDiagnostics,
 	"local_level_concentrated_loglik_path": checkPath,
