@@ -86,7 +86,7 @@ func (b Belief) interval(level units.Fraction, w Width, more float64) (units.Ran
 	if err := bad.Err(); err != nil {
 		return units.Range[float64]{}, err
 	}
-	half := w.times(level) * math.Sqrt(b.LevelVar+more)
+	half := w.times(level) * math.Sqrt(math.Max(0, b.LevelVar)+more) // rounding may leave less than nothing
 	return units.Between(b.Level-half, b.Level+half)
 }
 

@@ -274,3 +274,23 @@ func TestRankProperties(t *testing.T) {
 }
 
 func second[A, B any](_ A, b B, err error) (B, error) { return b, err }
+
+// TestSenAgainstLibrary: slopes are the library's, and ends of intervals lie within one
+// rank of its.
+func TestSenAgainstLibrary(t *testing.T) {
+	for _, row := range table(t, "testdata/sen.csv") {
+		x, y := seriesRow{Series: "nile.csv"}.values(check{T: t})
+		if row[0] == "epa" {
+			x, y = seriesRow{Y: []float64{10, 10, 10, 5, 10, 20, 18, 17, 15, 24, 15}}.values(check{T: t})
+		}
+		slope, interval, err := track.Sen(x, y, units.Fraction(number(t, row[1])))
+		if err != nil {
+			t.Fatal(err)
+		}
+		low, _ := interval.Min()
+		high, _ := interval.Max()
+		within(t, "slope", slope, number(t, row[2]), 1e-12)
+		within(t, "lower end", low, number(t, row[3]), 0.002)
+		within(t, "upper end", high, number(t, row[4]), 0.002)
+	}
+}

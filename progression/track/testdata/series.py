@@ -1,4 +1,4 @@
-"""series.py writes series.csv, series-days.csv, series-fit.csv and nile-fit.csv beside itself: a second opinion on package track by
+"""series.py writes series.csv, series-days.csv, series-fit.csv, nile-fit.csv and sen.csv beside itself: a second opinion on package track by
 statsmodels (BSD-3), which runs day by day over a grid with missing days. The values are invented: drawn by a
 generator of random numbers written out below, no person's.
 
@@ -110,3 +110,14 @@ with open(os.path.join(here, "nile-fit.csv"), "w", newline="") as f:
     f.write(f"# Maximum likelihood of a local level on the Nile's flows by statsmodels {statsmodels.__version__}, exact diffuse start; standard errors from\n# the curvature there, differenced with 40 digits by mpmath {mpmath.__version__}. Written by series.py.\n")
     w = csv.writer(f, lineterminator="\n"); w.writerow(["noise", "level", "noise_se", "level_se", "loglik_every_constant"])
     w.writerow([repr(float(x)) for x in [*r.params, *errors, r.llf]])
+
+import scipy
+from scipy.stats import theilslopes
+years = np.arange(1871, 1971)
+epa = [10, 10, 10, 5, 10, 20, 18, 17, 15, 24, 15]
+with open(os.path.join(here, "sen.csv"), "w", newline="") as f:
+    f.write(f"# Sen's slope with its interval by scipy {scipy.__version__} (BSD-3), which takes whole ranks: the Nile's flows by year, and the\n# example of EPA QA/G-9S, p. 109. Written by series.py.\n")
+    w = csv.writer(f, lineterminator="\n"); w.writerow(["series", "level", "slope", "low", "high"])
+    for level in (0.9, 0.95):
+        w.writerow(["nile", level, *[repr(float(x)) for x in (lambda r: (r[0], r[2], r[3]))(theilslopes(nile, years, level))]])
+    w.writerow(["epa", 0.9, *[repr(float(x)) for x in (lambda r: (r[0], r[2], r[3]))(theilslopes(epa, np.arange(11), 0.9))]])
