@@ -104,7 +104,7 @@ func cover(t *testing.T, m track.Model, p person, people int) (smoothed, now, ah
 // to 95 % where the errors have long tails, the days differ one and a half times as
 // much, or the level stops for good, none of which the model knows.
 func TestCoverage(t *testing.T) {
-	m := track.Strength()
+	m := track.StrengthModel()
 	day := math.Sqrt(m.Day)
 	for _, test := range []struct {
 		name      string
@@ -131,7 +131,7 @@ func TestCoverage(t *testing.T) {
 // TestCoverageFails: the same check fails where it should: variances taken for a
 // quarter of what they are hold too little, for four times too much.
 func TestCoverageFails(t *testing.T) {
-	m := track.Strength()
+	m := track.StrengthModel()
 	for factor, tooMany := range map[float64]bool{0.25: false, 4: true} {
 		wrong := m
 		wrong.Day, wrong.Level, wrong.Slope, wrong.Firm = m.Day*factor, m.Level*factor, m.Slope*factor, 0
@@ -176,7 +176,7 @@ func TestFalseChanges(t *testing.T) {
 			if test.novel {
 				after += math.Log1p(float64(reliability.Rise))
 			}
-			a, err := track.RealChange(track.Tests{Mean: mean(test.k, 3), Count: test.k, Novel: test.novel}, track.Tests{Mean: mean(test.n, after), Count: test.n}, reliability, 0.95)
+			a, err := track.RealChange(track.MeanTest{Mean: mean(test.k, 3), Count: test.k, Novel: test.novel}, track.MeanTest{Mean: mean(test.n, after), Count: test.n}, reliability, 0.95)
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -195,7 +195,7 @@ func TestFalseChanges(t *testing.T) {
 // TestOddsAreHonest: of all that a track says of twelve weeks, what is said to be so with a
 // probability comes out as often, within the error of the count.
 func TestOddsAreHonest(t *testing.T) {
-	m := track.Strength()
+	m := track.StrengthModel()
 	p := person{r: rand.New(rand.NewPCG(4, 4)), day: math.Sqrt(m.Day)}
 	const bins, margin = 5, 0.05
 	var said, came [bins]float64

@@ -10,8 +10,8 @@ import (
 	"example.org/posology/units/field"
 )
 
-// Tests are one or several tests of the same thing, close together.
-type Tests struct {
+// A MeanTest is one test, or the mean of several of the same thing, close together.
+type MeanTest struct {
 	Mean  units.Mass `json:"mean"`  // of all of them; above 0
 	Count int        `json:"count"` // 1 to 20
 	// Novel: the first of them was the person's first ever.
@@ -36,7 +36,7 @@ type RealChangeAnswer struct {
 // was the first ever, a gain that its learning covers is within learning, and a larger one must
 // stay above what is detectable with that taken off. Errors name the field, such as
 // "/before/count".
-func RealChange(before, after Tests, r Reliability, level units.Fraction) (RealChangeAnswer, error) {
+func RealChange(before, after MeanTest, r Reliability, level units.Fraction) (RealChangeAnswer, error) {
 	var bad field.Errors
 	bad.Add("/before", before.check())
 	bad.Add("/after", after.check())
@@ -49,7 +49,7 @@ func RealChange(before, after Tests, r Reliability, level units.Fraction) (RealC
 		return RealChangeAnswer{}, err
 	}
 	change := math.Log(float64(after.Mean) / float64(before.Mean))
-	detectable := Detectable(math.Log1p(float64(r.Typical)), level, before.Count, after.Count)
+	detectable := MDC(math.Log1p(float64(r.Typical)), level, before.Count, after.Count)
 	learned := 0.0
 	if before.Novel {
 		learned = math.Log1p(float64(r.Rise)) / float64(before.Count)
@@ -71,7 +71,7 @@ func RealChange(before, after Tests, r Reliability, level units.Fraction) (RealC
 
 const mostTests = 20
 
-func (t Tests) check() error {
+func (t MeanTest) check() error {
 	var bad field.Errors
 	if t.Mean <= 0 {
 		bad.Add("/mean", field.Bad(t.Mean, "a mass above 0 kg", field.ErrOutOfRange))

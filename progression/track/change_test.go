@@ -19,7 +19,7 @@ import (
 
 func kg(x float64) units.Mass { return units.Must(units.Kilograms(x)) }
 
-func ask(t failer, before, after track.Tests, r track.Reliability) track.RealChangeAnswer {
+func ask(t failer, before, after track.MeanTest, r track.Reliability) track.RealChangeAnswer {
 	t.Helper()
 	a, err := track.RealChange(before, after, r, 0.95)
 	if err != nil {
@@ -44,7 +44,7 @@ func TestRealChange(t *testing.T) {
 		{0.042, false, 8.9, function.Real}, {0.042, false, 9, function.NotShown}, {0.042, true, 8.9, function.Real},
 		{0.042, true, 10, function.NotShown},
 	} {
-		a := ask(t, track.Tests{Mean: kg(10), Count: 1, Novel: test.novel}, track.Tests{Mean: kg(test.after), Count: 1}, track.Reliability{Typical: test.typical, Rise: 0.066})
+		a := ask(t, track.MeanTest{Mean: kg(10), Count: 1, Novel: test.novel}, track.MeanTest{Mean: kg(test.after), Count: 1}, track.Reliability{Typical: test.typical, Rise: 0.066})
 		if a.Shown != test.want {
 			t.Errorf("%+v: %v", test, a.Shown)
 		}
@@ -58,8 +58,8 @@ func TestRealChangeProperties(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		r := track.Reliability{Typical: units.Fraction(rapid.Float64Range(0.01, 0.2).Draw(t, "typical"))}
 		mass := rapid.Custom(func(t *rapid.T) units.Mass { return kg(rapid.Float64Range(2, 40).Draw(t, "kg")) })
-		before := track.Tests{Mean: mass.Draw(t, "before"), Count: rapid.IntRange(1, 5).Draw(t, "tests before")}
-		after := track.Tests{Mean: mass.Draw(t, "after"), Count: rapid.IntRange(1, 5).Draw(t, "tests after")}
+		before := track.MeanTest{Mean: mass.Draw(t, "before"), Count: rapid.IntRange(1, 5).Draw(t, "tests before")}
+		after := track.MeanTest{Mean: mass.Draw(t, "after"), Count: rapid.IntRange(1, 5).Draw(t, "tests after")}
 		a := ask(t, before, after, r)
 		if !(a.Low < a.Change && a.Change < a.High) || (a.Shown == function.Real) != (a.Low > 0 || a.High < 0) {
 			t.Errorf("%+v", a)
@@ -88,7 +88,7 @@ func TestRealChangeProperties(t *testing.T) {
 // TestFirstTry: a track whose first test was low for want of practice reads no growth into
 // what was learned.
 func TestFirstTry(t *testing.T) {
-	m, learned := track.Strength(), track.StandardReliability()
+	m, learned := track.StrengthModel(), track.StandardReliability()
 	var plain, corrected []track.Reading
 	for i := range 6 {
 		r := track.Reading{Day: first + units.Day(3*i), Value: 3, Variance: 0.0003}
@@ -111,7 +111,7 @@ func TestFirstTry(t *testing.T) {
 // TestSince: growth is called a rise, a level a plateau, a fall a dip, and little is called
 // nothing yet.
 func TestSince(t *testing.T) {
-	m := track.Strength()
+	m := track.StrengthModel()
 	for name, test := range map[string]struct {
 		step float64 // a day
 		n    int
@@ -164,7 +164,7 @@ func TestSinceAgainstDirect(t *testing.T) {
 // TestLinks: to another and back by the turned ratio the level is the same and less is
 // known; sides that are far apart are told.
 func TestLinks(t *testing.T) {
-	m := track.Strength()
+	m := track.StrengthModel()
 	var right []track.Reading
 	for i := range 10 {
 		right = append(right, track.Reading{Day: first + units.Day(4*i), Value: 2.5, Variance: 0.0005})
@@ -249,7 +249,7 @@ func TestFactsAndWords(t *testing.T) {
 		}
 	}
 	within(t, "of a visit's 5.5 % with the day's taken off", math.Sqrt(0.055*0.055-0.042*0.042), 0.036, 0.0005)
-	a := ask(t, track.Tests{Mean: kg(10), Count: 1, Novel: true}, track.Tests{Mean: kg(12), Count: 1}, track.StandardReliability())
+	a := ask(t, track.MeanTest{Mean: kg(10), Count: 1, Novel: true}, track.MeanTest{Mean: kg(12), Count: 1}, track.StandardReliability())
 	words := track.Words()
 	for _, r := range a.Reasons {
 		if text := words.Clinician(r) + words.Client(r); gap.MatchString(text) || text == "" {

@@ -7,7 +7,7 @@
 // A [Reading] is a value with the variance of its own error: of strength the
 // natural logarithm of the 1RM in kg ([FromEstimate]), but any unit will do. A
 // [Model] says how the level moves from day to day: as a random walk, with a trend,
-// or with a trend that fades, which is the default for strength ([Strength]). Days
+// or with a trend that fades, which is the default for strength ([StrengthModel]). Days
 // may be missing and may hold several readings, which share the error of their day.
 //
 // A [State] learns one reading at a time, in constant time and without allocation.

@@ -35,7 +35,7 @@ func Example() {
 		readings = append(readings, r)
 	}
 	var t track.Track
-	if err := t.Run(track.Strength(), track.State{}, readings); err != nil {
+	if err := t.Run(track.StrengthModel(), track.State{}, readings); err != nil {
 		log.Fatal(err)
 	}
 	for _, i := range []int{0, t.Len() - 1} {
@@ -60,7 +60,7 @@ func Example() {
 
 // One reading at a time, as a visit ends; what is known is small and can be stored.
 func ExampleState_Seen() {
-	m := track.Strength()
+	m := track.StrengthModel()
 	var s track.State
 	for i, kg := range []float64{10, 10.5, 10.2, 11} {
 		var err error
@@ -124,7 +124,7 @@ func ExampleRealChange() {
 	r := track.StandardReliability()
 	for _, n := range []int{1, 3} {
 		a, err := track.RealChange(
-			track.Tests{Mean: 10 * units.Kilogram, Count: n, Novel: n == 1}, track.Tests{Mean: 12 * units.Kilogram, Count: n}, r, 0.95)
+			track.MeanTest{Mean: 10 * units.Kilogram, Count: n, Novel: n == 1}, track.MeanTest{Mean: 12 * units.Kilogram, Count: n}, r, 0.95)
 		if err != nil {
 			log.Fatal(err)
 		}
@@ -141,9 +141,9 @@ func ExampleRealChange() {
 // Errors of two tests from what a reliability study prints.
 func ExampleSEM() {
 	sem := track.SEM(10, 0.9)
-	fmt.Printf("SEM %.2f, detectable %.2f; means of three %.2f\n", sem, track.Detectable(sem, 0.95, 1, 1), track.Detectable(sem, 0.95, 3, 3))
+	fmt.Printf("SEM %.2f, detectable %.2f; means of three %.2f\n", sem, track.MDC(sem, 0.95, 1, 1), track.MDC(sem, 0.95, 3, 3))
 	fmt.Printf("from differences %.2f, worthwhile %.1f\n", track.TypicalError(9), track.SmallestWorthwhile(16))
-	fmt.Println("at 6 %:", track.DetectableRise(0.06, 0.95, 1, 1), "up,", track.DetectableFall(0.06, 0.95, 1, 1), "down")
+	fmt.Println("at 6 %:", track.MDCRise(0.06, 0.95, 1, 1), "up,", track.MDCFall(0.06, 0.95, 1, 1), "down")
 	// Output:
 	// SEM 3.16, detectable 8.77; means of three 5.06
 	// from differences 6.36, worthwhile 3.2
@@ -183,7 +183,7 @@ func ExampleRegress() {
 // A new variant begins with what the old one showed, less certain; two sides that are
 // tracked apart can be compared.
 func ExampleLink_Across() {
-	m := track.Strength()
+	m := track.StrengthModel()
 	side := func(kg float64) track.State {
 		var s track.State
 		for i := range 6 {

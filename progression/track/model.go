@@ -98,7 +98,7 @@ func checkVariance(v float64) error {
 	return nil
 }
 
-// The numbers of [Strength]. Standard deviations are of logarithms, and so shares.
+// The numbers of [StrengthModel]. Standard deviations are of logarithms, and so shares.
 const (
 	daySD       = 0.042  // of strength from day to day
 	walkSD      = 0.008  // of a day's step of the level: 0.015 from visit to visit at two a week
@@ -108,10 +108,10 @@ const (
 	firmly      = 6      // readings that the belief in these numbers is worth
 )
 
-// Strength returns the model for the logarithm of a 1RM in an exercise that is
+// StrengthModel returns the model for the logarithm of a 1RM in an exercise that is
 // trained: a damped trend whose slope halves in twelve weeks, as mean gains did in
 // people over 65. How fast level and slope move is this module's own design.
-func Strength() Model {
+func StrengthModel() Model {
 	return Model{
 		Kind: DampedTrend, Level: walkSD * walkSD, Slope: slopeSD * slopeSD,
 		Keep: math.Exp2(-1.0 / (7 * fadingWeeks)), FirstSlope: firstSlope * firstSlope, Day: daySD * daySD, Firm: firmly,

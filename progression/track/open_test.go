@@ -175,7 +175,7 @@ var visits = []struct {
 // 85 to 95 % of those of later weeks, though these people are young and gain more than
 // the model was made for; the first test is read as one that was yet to be learned.
 func TestNextTests(t *testing.T) {
-	m, all := track.Strength(), tested(t)
+	m, all := track.StrengthModel(), tested(t)
 	held := map[string]*coverage{"all": {}}
 	for r := range track.Reliabilities() {
 		lift, ok := all[codes[r.Name]]

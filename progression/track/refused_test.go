@@ -35,7 +35,7 @@ var nan, inf = math.NaN(), math.Inf(1)
 
 // TestModelRefused: every bad field of a model is named.
 func TestModelRefused(t *testing.T) {
-	good := track.Strength()
+	good := track.StrengthModel()
 	for name, test := range map[string]struct {
 		change func(*track.Model)
 		path   string
@@ -73,7 +73,7 @@ func TestModelRefused(t *testing.T) {
 
 // TestReadingsRefused: one by one and in a series.
 func TestReadingsRefused(t *testing.T) {
-	m := track.Strength()
+	m := track.StrengthModel()
 	good := track.Reading{Day: first, Value: 3, Variance: 0.001}
 	for name, test := range map[string]struct {
 		change func(*track.Reading)
@@ -107,7 +107,7 @@ func TestReadingsRefused(t *testing.T) {
 
 // TestStateRefused: what no series of readings leaves.
 func TestStateRefused(t *testing.T) {
-	m := track.Strength()
+	m := track.StrengthModel()
 	good := online(t, m, track.State{}, []track.Reading{{Day: first, Value: 3, Variance: 0.001}, {Day: first + 1, Value: 3, Variance: 0.001}})[1]
 	for name, test := range map[string]struct {
 		change func(*track.State)
@@ -145,7 +145,7 @@ func TestStateRefused(t *testing.T) {
 
 // TestQuestionsRefused: days, levels and margins that cannot be asked for.
 func TestQuestionsRefused(t *testing.T) {
-	m := track.Strength()
+	m := track.StrengthModel()
 	two := []track.Reading{{Day: first, Value: 3, Variance: 0.001}, {Day: first + 7, Value: 3.1, Variance: 0.001}}
 	all := run(t, m, track.State{}, two)
 	s, b, w := all.State(), all.Smoothed(0), all.Width()
@@ -214,8 +214,8 @@ func reason[A any](_ A, err error) error { return err }
 
 // TestTestsRefused: of RealChange, and of what works without a model.
 func TestTestsRefused(t *testing.T) {
-	good, r := track.Tests{Mean: kg(10), Count: 1}, track.StandardReliability()
-	change := func(a, b track.Tests, r track.Reliability, level units.Fraction) error {
+	good, r := track.MeanTest{Mean: kg(10), Count: 1}, track.StandardReliability()
+	change := func(a, b track.MeanTest, r track.Reliability, level units.Fraction) error {
 		_, err := track.RealChange(a, b, r, level)
 		return err
 	}
@@ -226,10 +226,10 @@ func TestTestsRefused(t *testing.T) {
 		path string
 		want error
 	}{
-		"no mass":              {change(track.Tests{Count: 1}, good, r, 0.95), "/before/mean", field.ErrOutOfRange},
-		"no test":              {change(good, track.Tests{Mean: kg(1)}, r, 0.95), "/after/count", field.ErrOutOfRange},
-		"21 tests":             {change(good, track.Tests{Mean: kg(1), Count: 21}, r, 0.95), "/after/count", field.ErrOutOfRange},
-		"first after":          {change(good, track.Tests{Mean: kg(1), Count: 1, Novel: true}, r, 0.95), "/after/novel", field.ErrConflict},
+		"no mass":              {change(track.MeanTest{Count: 1}, good, r, 0.95), "/before/mean", field.ErrOutOfRange},
+		"no test":              {change(good, track.MeanTest{Mean: kg(1)}, r, 0.95), "/after/count", field.ErrOutOfRange},
+		"21 tests":             {change(good, track.MeanTest{Mean: kg(1), Count: 21}, r, 0.95), "/after/count", field.ErrOutOfRange},
+		"first after":          {change(good, track.MeanTest{Mean: kg(1), Count: 1, Novel: true}, r, 0.95), "/after/novel", field.ErrConflict},
 		"no reliability":       {change(good, good, track.Reliability{}, 0.95), "/reliability/typical", field.ErrMissing},
 		"no level":             {change(good, good, r, 0), "/level", field.ErrOutOfRange},
 		"two values":           {reason(track.MannKendall(x[:2])), "/y", field.ErrOutOfRange},
@@ -252,7 +252,7 @@ func TestTestsRefused(t *testing.T) {
 	}
 	for what, v := range map[string]float64{
 		"SEM": track.SEM(-1, 0.5), "correlation": track.SEM(1, 1.1), "typical": track.TypicalError(-1), "worthwhile": track.SmallestWorthwhile(nan),
-		"detectable": track.Detectable(1, 0.95, 0, 1), "level": track.Detectable(1, 1, 1, 1), "sem": track.Detectable(-1, 0.95, 1, 1),
+		"detectable": track.MDC(1, 0.95, 0, 1), "level": track.MDC(1, 1, 1, 1), "sem": track.MDC(-1, 0.95, 1, 1),
 	} {
 		if !math.IsNaN(v) {
 			t.Errorf("%s: %v", what, v)

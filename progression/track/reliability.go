@@ -117,23 +117,23 @@ func notBelowZero(x float64) float64 {
 	return x
 }
 
-// Detectable is the smallest change that a share level of unchanged people, 0.5 to
-// 0.99, do not show by chance between the mean of k tests and that of n, 1 or more:
-// z·SEM·√(1/k + 1/n).
-func Detectable(sem float64, level units.Fraction, k, n int) float64 {
+// MDC is the minimal detectable change: the smallest one that a share level of
+// unchanged people, 0.5 to 0.99, do not show by chance between the mean of k tests and
+// that of n, 1 or more: z·SEM·√(1/k + 1/n).
+func MDC(sem float64, level units.Fraction, k, n int) float64 {
 	if checkLevel(level) != nil || k < 1 || n < 1 {
 		return math.NaN()
 	}
 	return normalWithin(level) * notBelowZero(sem) * math.Sqrt(1/float64(k)+1/float64(n))
 }
 
-// DetectableRise and DetectableFall are Detectable for an error that is a share, which
-// adds up as logarithms do: the rise, and the smaller fall that undoes it, as shares.
-func DetectableRise(typical units.Fraction, level units.Fraction, k, n int) units.Fraction {
-	return units.Fraction(math.Expm1(Detectable(math.Log1p(float64(typical)), level, k, n)))
+// MDCRise is MDC for an error that is a share, which adds up as logarithms do: the rise,
+// as a share. The fall that undoes it is smaller.
+func MDCRise(typical units.Fraction, level units.Fraction, k, n int) units.Fraction {
+	return units.Fraction(math.Expm1(MDC(math.Log1p(float64(typical)), level, k, n)))
 }
 
-// DetectableFall is the fall that belongs to DetectableRise, as a share above 0.
-func DetectableFall(typical units.Fraction, level units.Fraction, k, n int) units.Fraction {
-	return units.Fraction(-math.Expm1(-Detectable(math.Log1p(float64(typical)), level, k, n)))
+// MDCFall is the fall that belongs to MDCRise, as a share above 0.
+func MDCFall(typical units.Fraction, level units.Fraction, k, n int) units.Fraction {
+	return units.Fraction(-math.Expm1(-MDC(math.Log1p(float64(typical)), level, k, n)))
 }

@@ -90,7 +90,7 @@ func TestStateRoundTrip(t *testing.T) {
 
 // TestOnlineAllocatesNothing: one reading more costs no memory.
 func TestOnlineAllocatesNothing(t *testing.T) {
-	m := track.Strength()
+	m := track.StrengthModel()
 	var s track.State
 	r := track.Reading{Day: first, Value: 3, Variance: 0.001}
 	if n := testing.AllocsPerRun(100, func() {
@@ -130,7 +130,7 @@ func TestRunAgain(t *testing.T) {
 // TestHalved: half of a slope is left after twelve weeks, and what is still to come is
 // bounded.
 func TestHalved(t *testing.T) {
-	m := track.Strength()
+	m := track.StrengthModel()
 	s := track.State{Before: track.Belief{Day: first, Level: 3, Slope: 0.004, LevelVar: 1e-4, SlopeVar: 1e-8}}
 	f, err := s.Forecast(m, first+84)
 	if err != nil {

@@ -30,23 +30,23 @@ func checkSEM(c check) {
 	in, want := decode[errorRow](c, c.inputs), decode[struct{ SEM, MDC95 float64 }](c, c.expected)
 	sem := track.SEM(in.SD, in.ICC)
 	within(c, "SEM", sem, want.SEM, sixDecimals)
-	within(c, "MDC", track.Detectable(sem, z, 1, 1), want.MDC95, sixDecimals)
+	within(c, "MDC", track.MDC(sem, z, 1, 1), want.MDC95, sixDecimals)
 }
 
 func checkPercent(c check) {
-	within(c, "MDC", track.Detectable(decode[errorRow](c, c.inputs).CV, z, 1, 1), decode[float64](c, c.expected), sixDecimals)
+	within(c, "MDC", track.MDC(decode[errorRow](c, c.inputs).CV, z, 1, 1), decode[float64](c, c.expected), sixDecimals)
 }
 
 func checkLogScale(c check) {
 	cv := units.Fraction(decode[errorRow](c, c.inputs).CV / 100)
-	rise := track.DetectableRise(cv, z, 1, 1)
+	rise := track.MDCRise(cv, z, 1, 1)
 	within(c, "MDC", rise.Percent(), decode[float64](c, c.expected), sixDecimals)
-	within(c, "up and down again", float64((1+rise)*(1-track.DetectableFall(cv, z, 1, 1))), 1, 1e-14)
+	within(c, "up and down again", float64((1+rise)*(1-track.MDCFall(cv, z, 1, 1))), 1, 1e-14)
 }
 
 func checkMeans(c check) {
 	in := decode[errorRow](c, c.inputs)
-	within(c, "MDC", track.Detectable(in.SEM, z, in.K1, in.K2), decode[float64](c, c.expected), sixDecimals)
+	within(c, "MDC", track.MDC(in.SEM, z, in.K1, in.K2), decode[float64](c, c.expected), sixDecimals)
 }
 
 func checkTypical(c check) {

@@ -96,7 +96,7 @@ func (t *Track) walk(readings []Reading) {
 	day, level, variance, product, n := now.Day, now.Level, now.LevelVar, 1.0, 1
 	for ; i < len(readings); n++ {
 		r, from := readings[i], i
-		variance += float64(daysFrom(day, r.Day)) * m.Level
+		variance += float64(float64(daysFrom(day, r.Day)) * m.Level)
 		day = r.Day
 		for i++; i < len(readings) && readings[i].Day == day; i++ {
 		}
