@@ -49,20 +49,20 @@ func RealChange(before, after MeanTest, r Reliability, level units.Fraction) (Re
 		return RealChangeAnswer{}, err
 	}
 	change := math.Log(float64(after.Mean) / float64(before.Mean))
-	detectable := MDC(math.Log1p(float64(r.Typical)), level, before.Count, after.Count)
+	shows := detectable(math.Log1p(float64(r.Typical)), level, before.Count, after.Count)
 	learned := 0.0
 	if before.Novel {
 		learned = math.Log1p(float64(r.Rise)) / float64(before.Count)
 	}
 	share := func(log float64) units.Fraction { return units.Fraction(math.Expm1(log)) }
 	a := RealChangeAnswer{
-		Shown: function.NotShown, Change: share(change), Low: share(change - detectable), High: share(change + detectable),
-		Detectable: share(detectable), Learned: share(learned),
+		Shown: function.NotShown, Change: share(change), Low: share(change - shows), High: share(change + shows),
+		Detectable: share(shows), Learned: share(learned),
 	}
 	switch {
 	case change > 0 && learned > 0 && change <= learned:
 		a.Shown = function.WithinLearning
-	case change-learned > detectable || -change > detectable:
+	case change-learned > shows || -change > shows:
 		a.Shown = function.Real
 	}
 	a.Reasons = a.reasons(r, level)
@@ -76,10 +76,15 @@ func (t MeanTest) check() error {
 	if t.Mean <= 0 {
 		bad.Add("/mean", field.Bad(t.Mean, "a mass above 0 kg", field.ErrOutOfRange))
 	}
-	if t.Count < 1 || t.Count > mostTests {
-		bad.Add("/count", field.Bad(t.Count, fmt.Sprintf("1 to %d tests", mostTests), field.ErrOutOfRange))
-	}
+	bad.Add("/count", checkCount(t.Count))
 	return bad.Err()
+}
+
+func checkCount(n int) error {
+	if n < 1 || n > mostTests {
+		return field.Bad(n, fmt.Sprintf("1 to %d tests", mostTests), field.ErrOutOfRange)
+	}
+	return nil
 }
 
 var changeCodes = map[function.Shown]evidence.ReasonCode{function.Real: codeReal, function.NotShown: codeNotShown, function.WithinLearning: codeLearning}

@@ -140,12 +140,22 @@ func ExampleRealChange() {
 
 // Errors of two tests from what a reliability study prints.
 func ExampleSEM() {
-	sem := track.SEM(10, 0.9)
-	fmt.Printf("SEM %.2f, detectable %.2f; means of three %.2f\n", sem, track.MDC(sem, 0.95, 1, 1), track.MDC(sem, 0.95, 3, 3))
-	fmt.Printf("from differences %.2f, worthwhile %.1f\n", track.TypicalError(9), track.SmallestWorthwhile(16))
-	fmt.Println("at 6 %:", track.MDCRise(0.06, 0.95, 1, 1), "up,", track.MDCFall(0.06, 0.95, 1, 1), "down")
+	sem, err := track.SEM(10, 0.9)
+	if err != nil {
+		log.Fatal(err)
+	}
+	for _, n := range []int{1, 3} {
+		fmt.Printf("means of %d: %.2f\n", n, units.Must(track.MDC(sem, 0.95, n, n)))
+	}
+	fmt.Printf("from differences %.2f, worthwhile %.1f\n", units.Must(track.TypicalError(9)), units.Must(track.SmallestWorthwhile(16)))
+	rise, fall, err := track.MDCShare(0.06, 0.95, 1, 1)
+	if err != nil {
+		log.Fatal(err)
+	}
+	fmt.Println("at 6 %:", rise, "up,", fall, "down")
 	// Output:
-	// SEM 3.16, detectable 8.77; means of three 5.06
+	// means of 1: 8.77
+	// means of 3: 5.06
 	// from differences 6.36, worthwhile 3.2
 	// at 6 %: 17.5 % up, 14.9 % down
 }
@@ -212,5 +222,5 @@ func ExampleLink_Across() {
 	fmt.Println("as far apart by chance:", p)
 	// Output:
 	// seated: 9 kg of 5.387 kg to 15.035 kg
-	// as far apart by chance: 50.5 %
+	// as far apart by chance: 49.5 %
 }

@@ -61,8 +61,8 @@ func (t *Track) On(day units.Day) (Belief, error) {
 }
 
 // Interval returns the interval that the level lies in with a probability of 0.5 to
-// 0.99, in the unit of the values. Where b is not [Belief.Known], or the level or w
-// is out of range, it is an [field.ErrOutOfRange].
+// 0.99, in the unit of the values. A level or w out of range is an
+// [field.ErrOutOfRange], b that is not [Belief.Known] an [field.ErrMissing].
 func (b Belief) Interval(level units.Fraction, w Width) (units.Range[float64], error) {
 	return b.interval(level, w, 0)
 }

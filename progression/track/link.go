@@ -58,10 +58,7 @@ func (l Link) Across(m Model, s State) (State, error) {
 	var bad field.Errors
 	bad.Add("/link", l.Validate())
 	bad.Add("/model", m.Validate())
-	bad.Add("/state", s.Validate())
-	if len(bad) == 0 && !s.Now(m).Known() {
-		bad.Add("/state", field.Bad(nil, "a state that knows a level", field.ErrMissing))
-	}
+	bad.Add("/state", knows(m, s))
 	if err := bad.Err(); err != nil {
 		return State{}, err
 	}
@@ -77,19 +74,26 @@ func (l Link) Across(m Model, s State) (State, error) {
 // two-sided tail probability: small where they are farther apart than usual. Both are
 // taken at their last readings, for the one model.
 func (l Link) Apart(m Model, one, other State) (units.Fraction, error) {
-	from, err := l.Across(m, one)
-	if err != nil {
+	if _, err := l.Across(m, one); err != nil {
 		return 0, field.At("/one", err)
 	}
-	var bad field.Errors
-	bad.Add("/other", other.Validate())
-	if len(bad) == 0 && !other.Now(m).Known() {
-		bad.Add("/other", field.Bad(nil, "a state that knows a level", field.ErrMissing))
+	if err := knows(m, other); err != nil {
+		return 0, field.At("/other", err)
 	}
-	if err := bad.Err(); err != nil {
-		return 0, err
+	a, b := one.Now(m), other.Now(m)
+	own := func(s State, b Belief) float64 { return s.Likelihood(m).Width(m).Factor * b.LevelVar }
+	sd := math.Sqrt(own(one, a) + own(other, b) + float64(l.Spread*l.Spread))
+	apart := a.Level + math.Log(float64(l.Ratio)) - b.Level
+	return units.Fraction(math.Erfc(math.Abs(apart) / (sd * math.Sqrt2))), nil
+}
+
+// knows returns why nothing is known of a level in s.
+func knows(m Model, s State) error {
+	if err := s.Validate(); err != nil {
+		return err
 	}
-	a, b := from.Before, other.Now(m)
-	sd := math.Sqrt(a.LevelVar + b.LevelVar)
-	return units.Fraction(math.Erfc(math.Abs(a.Level-b.Level) / (sd * math.Sqrt2))), nil
+	if !s.Now(m).Known() {
+		return field.Bad(nil, "a state that knows a level", field.ErrMissing)
+	}
+	return nil
 }

@@ -60,7 +60,7 @@ func TestRetest(t *testing.T) {
 			}
 		}
 		mean, sd := stat.MeanStdDev(differences, nil)
-		within(t, r.Name+", typical error", 100*math.Expm1(track.TypicalError(sd)), r.Typical.Percent(), 0.0501)
+		within(t, r.Name+", typical error", 100*math.Expm1(units.Must(track.TypicalError(sd))), r.Typical.Percent(), 0.0501)
 		within(t, r.Name+", rise", 100*math.Expm1(mean), r.Rise.Percent(), 0.0501)
 	}
 	if seen != 4 {

@@ -39,15 +39,15 @@ const (
 	// alike is by how many repetitions to failure two sets may differ for the error that
 	// equation and person share to fall out between them.
 	alike = 4
-	// mostSD keeps an interval that is no interval from being read as one.
-	mostSD = 1
 )
 
 // FromEstimate reads an estimate: the logarithm of its 1RM in kg, with the part of
 // its error that lies within the person. The part that equation and person share
 // falls out of every comparison of like sets, and is left out; it is added back
 // where the repetitions to failure differ by more than 4 from those that the track
-// is mostly read from, which usual is, 1 to 30. The day's error is the model's.
+// is mostly read from, which usual is, 1 to 30: as if it were that set's alone, so that one
+// such set says little, and several say more than they should. The day's error is the
+// model's.
 //
 // Errors are those of [onerm.Estimate.Validate], and an [field.ErrOutOfRange] for
 // usual.
@@ -80,7 +80,7 @@ func spreadOf(e onerm.Estimate) float64 {
 	}
 	low, _ := e.Interval.Min()
 	high, _ := e.Interval.Max()
-	sd := math.Min(mostSD, float64(high-low)/float64(e.OneRM)/(2*normalWithin(level)))
+	sd := float64(high-low) / float64(e.OneRM) / (2 * normalWithin(level))
 	return sd * sd
 }
 

@@ -220,6 +220,10 @@ func TestTestsRefused(t *testing.T) {
 		return err
 	}
 	x, y := []float64{1, 2, 3}, []float64{1, 3, 2}
+	share := func(typical, level units.Fraction) error {
+		_, _, err := track.MDCShare(typical, level, 1, 1)
+		return err
+	}
 	sen := func(x, y []float64, level units.Fraction) error { _, _, err := track.Sen(x, y, level); return err }
 	for name, test := range map[string]struct {
 		err  error
@@ -246,17 +250,19 @@ func TestTestsRefused(t *testing.T) {
 		"a short one":          {reason(track.Regress([][]float64{x[:2]}, y, nil)), "/columns/0", field.ErrConflict},
 		"infinity in one":      {reason(track.Regress([][]float64{{1, inf, 2}}, y, nil)), "/columns/0/1", field.ErrOutOfRange},
 		"few weights":          {reason(track.Regress([][]float64{x}, y, x[:2])), "/weights", field.ErrConflict},
+		"a spread below 0":     {reason(track.SEM(-1, 0.5)), "/between", field.ErrOutOfRange},
+		"a correlation of 1.1": {reason(track.SEM(1, 1.1)), "/correlation", field.ErrOutOfRange},
+		"differences of NaN":   {reason(track.TypicalError(nan)), "/differences", field.ErrOutOfRange},
+		"an infinite spread":   {reason(track.SmallestWorthwhile(inf)), "/between", field.ErrOutOfRange},
+		"an error below 0":     {reason(track.MDC(-1, 0.95, 1, 1)), "/sem", field.ErrOutOfRange},
+		"of no test":           {reason(track.MDC(1, 0.95, 0, 1)), "/k", field.ErrOutOfRange},
+		"of 21 tests":          {reason(track.MDC(1, 0.95, 1, 21)), "/n", field.ErrOutOfRange},
+		"at 100 %":             {reason(track.MDC(1, 1, 1, 1)), "/level", field.ErrOutOfRange},
+		"a share of 51 %":      {share(0.51, 0.95), "/typical", field.ErrOutOfRange},
+		"a share at 100 %":     {share(0.5, 1), "/level", field.ErrOutOfRange},
 		"a weight of 0":        {reason(track.Regress([][]float64{x}, y, []float64{1, 0, 1})), "/weights/1", field.ErrOutOfRange},
 	} {
 		refuses(t, name, test.err, test.path, test.want)
-	}
-	for what, v := range map[string]float64{
-		"SEM": track.SEM(-1, 0.5), "correlation": track.SEM(1, 1.1), "typical": track.TypicalError(-1), "worthwhile": track.SmallestWorthwhile(nan),
-		"detectable": track.MDC(1, 0.95, 0, 1), "level": track.MDC(1, 1, 1, 1), "sem": track.MDC(-1, 0.95, 1, 1),
-	} {
-		if !math.IsNaN(v) {
-			t.Errorf("%s: %v", what, v)
-		}
 	}
 }
 

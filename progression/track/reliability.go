@@ -87,53 +87,76 @@ func (r Reliability) FirstTry(reading Reading) (Reading, error) {
 	return reading, nil
 }
 
-// The statistics of two tests. They take what lies outside its range for not a
-// number, and answer with it.
-
-// SEM is the standard error of measurement: what two tests of an unchanged person
-// differ by comes from it. It is the standard deviation between people, 0 or more,
-// times √(1 − r), with their intraclass correlation r of 0 to 1.
-func SEM(between, correlation float64) float64 {
-	if !(between >= 0 && correlation >= 0 && correlation <= 1) {
-		return math.NaN()
+// SEM is the standard error of measurement, from which two tests of an unchanged person
+// differ: the standard deviation between people, 0 or more, times √(1 − r), with the
+// intraclass correlation r of two tests, 0 to 1. Others are an [field.ErrOutOfRange].
+func SEM(between, correlation float64) (float64, error) {
+	var bad field.Errors
+	bad.Add("/between", checkSpread(between))
+	if !(correlation >= 0 && correlation <= 1) {
+		bad.Add("/correlation", field.Bad(correlation, "0 to 1", field.ErrOutOfRange))
 	}
-	return between * math.Sqrt(1-correlation)
+	if err := bad.Err(); err != nil {
+		return 0, err
+	}
+	return between * math.Sqrt(1-correlation), nil
 }
 
 // TypicalError is the same from the standard deviation of the differences between two
 // tests of each person, 0 or more: over √2.
-func TypicalError(differences float64) float64 { return notBelowZero(differences) / math.Sqrt2 }
+func TypicalError(differences float64) (float64, error) {
+	if err := checkSpread(differences); err != nil {
+		return 0, field.At("/differences", err)
+	}
+	return differences / math.Sqrt2, nil
+}
 
 // SmallestWorthwhile is a fifth of the standard deviation between people, 0 or more
 // (Hopkins 2000): a convention for what is worth while, not for what can be seen.
-func SmallestWorthwhile(between float64) float64 { return worthwhile * notBelowZero(between) }
+func SmallestWorthwhile(between float64) (float64, error) {
+	if err := checkSpread(between); err != nil {
+		return 0, field.At("/between", err)
+	}
+	return worthwhile * between, nil
+}
 
 const worthwhile = 0.2
 
-func notBelowZero(x float64) float64 {
-	if !(x >= 0) {
-		return math.NaN()
+func checkSpread(sd float64) error {
+	if !(sd >= 0 && sd <= mostValue) {
+		return field.Bad(sd, "a standard deviation, 0 to 1e150", field.ErrOutOfRange)
 	}
-	return x
+	return nil
 }
 
 // MDC is the minimal detectable change: the smallest one that a share level of
 // unchanged people, 0.5 to 0.99, do not show by chance between the mean of k tests and
-// that of n, 1 or more: z·SEM·√(1/k + 1/n).
-func MDC(sem float64, level units.Fraction, k, n int) float64 {
-	if checkLevel(level) != nil || k < 1 || n < 1 {
-		return math.NaN()
+// that of n, 1 to 20: z·SEM·√(1/k + 1/n).
+func MDC(sem float64, level units.Fraction, k, n int) (float64, error) {
+	var bad field.Errors
+	bad.Add("/sem", checkSpread(sem))
+	bad.Add("/level", checkLevel(level))
+	bad.Add("/k", checkCount(k))
+	bad.Add("/n", checkCount(n))
+	if err := bad.Err(); err != nil {
+		return 0, err
 	}
-	return normalWithin(level) * notBelowZero(sem) * math.Sqrt(1/float64(k)+1/float64(n))
+	return detectable(sem, level, k, n), nil
 }
 
-// MDCRise is MDC for an error that is a share, which adds up as logarithms do: the rise,
-// as a share. The fall that undoes it is smaller.
-func MDCRise(typical units.Fraction, level units.Fraction, k, n int) units.Fraction {
-	return units.Fraction(math.Expm1(MDC(math.Log1p(float64(typical)), level, k, n)))
+func detectable(sem float64, level units.Fraction, k, n int) float64 {
+	return normalWithin(level) * sem * math.Sqrt(1/float64(k)+1/float64(n))
 }
 
-// MDCFall is the fall that belongs to MDCRise, as a share above 0.
-func MDCFall(typical units.Fraction, level units.Fraction, k, n int) units.Fraction {
-	return units.Fraction(-math.Expm1(-MDC(math.Log1p(float64(typical)), level, k, n)))
+// MDCShare is MDC for an error that is a share, 0 to 0.5, which adds up as logarithms
+// do: the rise that shows, and the smaller fall that undoes it, both as shares above 0.
+func MDCShare(typical, level units.Fraction, k, n int) (rise, fall units.Fraction, err error) {
+	if !(typical >= 0 && typical <= 0.5) {
+		return 0, 0, field.New("/typical", float64(typical), "0 to 0.5", field.ErrOutOfRange)
+	}
+	log, err := MDC(math.Log1p(float64(typical)), level, k, n)
+	if err != nil {
+		return 0, 0, err
+	}
+	return units.Fraction(math.Expm1(log)), units.Fraction(-math.Expm1(-log)), nil
 }
