@@ -16,7 +16,7 @@ type person struct {
 	day   float64 // standard deviation of the day
 	tails float64 // degrees of freedom of the errors; 0 for normal
 	raw   bool    // the tails are not scaled: then they are wider too
-	flat  int     // day from which the level stays as it is; 0 for never
+	flat  int     // day from which the level stays as it is; 0 for never, below 0 for all along
 }
 
 const ownSD = 0.036
@@ -230,5 +230,38 @@ func TestOddsAreHonest(t *testing.T) {
 		if math.Abs(s-c) > 0.03+3*math.Sqrt(s*(1-s)/n) {
 			t.Errorf("said %.3f, came %.3f of %d", s, c, count[i])
 		}
+	}
+}
+
+// TestNobodyChanged: where nothing changes in twelve weeks, few are said to have risen or
+// fallen, and most to be on a plateau that is 10 % wide to each side.
+func TestNobodyChanged(t *testing.T) {
+	m := track.StrengthModel()
+	p := person{r: rand.New(rand.NewPCG(10, 10)), day: math.Sqrt(m.Day), flat: -1}
+	said := map[string]float64{}
+	all := new(track.Track)
+	const people = 3000
+	for range people {
+		readings, _ := p.course(m)
+		if err := all.Run(m, track.State{}, readings); err != nil {
+			t.Fatal(err)
+		}
+		for _, margin := range []units.Fraction{0, 0.02, 0.1} {
+			o, err := all.Since(first, margin, 0.9)
+			if err != nil {
+				t.Fatal(err)
+			}
+			said[margin.String()+" "+string(o.Reasons[0].Code)] += 1.0 / people
+		}
+	}
+	t.Log(said)
+	if moved := said["0 % track.rose"] + said["0 % track.fell"]; moved > 0.2 {
+		t.Errorf("%.3f moved at all", moved)
+	}
+	if moved := said["2 % track.rose"] + said["2 % track.fell"]; moved > 0.07 {
+		t.Errorf("%.3f moved by 2 %%", moved)
+	}
+	if said["10 % track.held"] < 0.6 {
+		t.Errorf("%.3f on a plateau", said["10 % track.held"])
 	}
 }
