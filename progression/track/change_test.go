@@ -45,8 +45,8 @@ func TestRealChange(t *testing.T) {
 		{0.042, true, 10, function.NotShown},
 	} {
 		a := ask(t, track.MeanTest{Mean: kg(10), Count: 1, Novel: test.novel}, track.MeanTest{Mean: kg(test.after), Count: 1}, track.Reliability{Typical: test.typical, Rise: 0.066})
-		if a.Shown != test.want {
-			t.Errorf("%+v: %v", test, a.Shown)
+		if learned := len(a.Reasons) == 2; a.Shown != test.want || learned != test.novel || len(a.Reasons) > 2 {
+			t.Errorf("%+v: %v, %v", test, a.Shown, a.Reasons)
 		}
 	}
 }
@@ -211,6 +211,9 @@ func TestFromEstimate(t *testing.T) {
 		return r
 	}
 	near(t, "value", read(e, 10).Value, math.Log(10), 1e-14)
+	if _, err := track.FromEstimate(e, 30); err != nil {
+		t.Error(err)
+	}
 	near(t, "like", read(e, 14).Variance, 0.036*0.036, 1e-12)
 	sd := 0.4 / (2 * 1.959963984540054)
 	near(t, "unlike", read(e, 14.5).Variance, sd*sd-0.042*0.042, 1e-12)

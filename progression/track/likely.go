@@ -277,21 +277,20 @@ func (s *search) settled(at []float64, best float64) (Model, []float64) {
 // errors returns the standard errors of the variances that were found, whose logarithms
 // stand at the top.
 func (s *search) errors(m Model, at []float64) Variances {
-	var list Variances
 	if len(at) == 0 {
-		return list
+		return Variances{}
 	}
 	curve := mat.NewSymDense(len(at), nil)
 	fd.Hessian(curve, s.worse, at, &fd.Settings{Formula: fd.Central, Step: difference})
 	var factor mat.Cholesky
 	var covariance mat.SymDense
 	if !factor.Factorize(curve) || factor.InverseTo(&covariance) != nil {
-		return list
+		return Variances{}
 	}
-	errors := Model{}
+	var sd Model
 	values := s.variances(&m)
-	for i, v := range s.variances(&errors) {
+	for i, v := range s.variances(&sd) {
 		*v = *values[i] * math.Sqrt(covariance.At(i, i))
 	}
-	return Variances{Level: errors.Level, Slope: errors.Slope, Day: errors.Day, Noise: errors.Noise}
+	return Variances{Level: sd.Level, Slope: sd.Slope, Day: sd.Day, Noise: sd.Noise}
 }

@@ -100,8 +100,9 @@ func TestReadingsRefused(t *testing.T) {
 	}
 	refuses(t, "none", new(track.Track).Run(m, track.State{}, nil), "/readings", field.ErrMissing)
 	err := new(track.Track).Run(m, track.State{}, make([]track.Reading, 20_000))
-	if len(err.Error()) > 40<<10 {
-		t.Errorf("%d bytes", len(err.Error()))
+	var all field.Errors
+	if !errors.As(err, &all) || len(all) < 1000 || len(all) > 1002 || len(err.Error()) > 40<<10 {
+		t.Errorf("%d errors, %d bytes", len(all), len(err.Error()))
 	}
 }
 
@@ -244,6 +245,7 @@ func TestTestsRefused(t *testing.T) {
 		"one time":             {sen([]float64{2, 2, 2}, y, 0.9), "/x", field.ErrConflict},
 		"slope at 100 %":       {sen(x, y, 1), "/level", field.ErrOutOfRange},
 		"no predictor":         {reason(track.Regress(nil, y, nil)), "/columns", field.ErrOutOfRange},
+		"51 predictors":        {reason(track.Regress(make([][]float64, 51), make([]float64, 60), nil)), "/columns", field.ErrOutOfRange},
 		"as many predictors":   {reason(track.Regress([][]float64{x, y, ones(3)}, y, nil)), "/y", track.ErrTooFew},
 		"two alike":            {reason(track.Regress([][]float64{x, x}, y, nil)), "/columns", track.ErrSingular},
 		"one of zeros":         {reason(track.Regress([][]float64{make([]float64, 3)}, y, nil)), "/columns", track.ErrSingular},
