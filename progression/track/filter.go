@@ -85,7 +85,7 @@ func (s State) Validate() error {
 		least float64
 	}{
 		{"/before/level", b.Level, -mostValue}, {"/before/slope", b.Slope, -mostValue}, {"/before/level_var", b.LevelVar, 0},
-		{"/before/slope_var", b.SlopeVar, 0}, {"/before/free/0", b.Free[0], -mostValue}, {"/before/free/1", b.Free[1], -mostValue},
+		{"/before/slope_var", b.SlopeVar, 0}, {"/before/free/0", b.Free[0], 0}, {"/before/free/1", b.Free[1], 0},
 		{"/weight", s.Weight, 0}, {"/mean", s.Mean, -mostValue}, {"/within", s.Within, 0}, {"/past/squares", s.Past.Squares, 0},
 	} {
 		if !(v.value >= v.least && v.value <= mostValue) {

@@ -121,6 +121,7 @@ func TestStateRefused(t *testing.T) {
 		"a slope's below 0":     {func(s *track.State) { s.Before.SlopeVar = -1 }, "/before/slope_var", field.ErrOutOfRange},
 		"too large together":    {func(s *track.State) { s.Before.Covariance = 1 }, "/before/covariance", field.ErrConflict},
 		"free by NaN":           {func(s *track.State) { s.Before.Free[0] = nan }, "/before/free/0", field.ErrOutOfRange},
+		"free below 0":          {func(s *track.State) { s.Before.Free[0] = -1 }, "/before/free/0", field.ErrOutOfRange},
 		"free by infinity":      {func(s *track.State) { s.Before.Free[1] = inf }, "/before/free/1", field.ErrOutOfRange},
 		"an impossible day":     {func(s *track.State) { s.Before.Day = -5 }, "/before/day", field.ErrOutOfRange},
 		"a weight below 0":      {func(s *track.State) { s.Weight = -1 }, "/weight", field.ErrOutOfRange},
@@ -205,6 +206,7 @@ func TestQuestionsRefused(t *testing.T) {
 		"a slope of a level":        {reason(track.MostLikely(nileModel(), track.Unknowns{Slope: true}, nile(t, nil))), "/find/slope", field.ErrConflict},
 		"day and noise":             {reason(track.MostLikely(nileModel(), track.Unknowns{Day: true, Noise: true}, nile(t, nil))), "/find", field.ErrConflict},
 		"variances of three days":   {reason(track.MostLikely(nileModel(), track.Unknowns{Level: true, Noise: true}, nile(t, nil)[:3])), "/readings", track.ErrTooFew},
+		"a start far away":          {reason(track.MostLikely(track.Model{Kind: track.LocalLevel, Noise: 1e-40}, track.Unknowns{Noise: true}, nile(t, nil))), "/readings", track.ErrNoConvergence},
 		"variances of equal values": {reason(track.MostLikely(track.Model{Kind: track.LocalLevel}, track.Unknowns{Noise: true}, []track.Reading{{Day: first, Value: 1}, {Day: first + 1, Value: 1}, {Day: first + 2, Value: 1}})), "/readings", track.ErrNoConvergence},
 	} {
 		refuses(t, name, test.err, test.path, test.want)

@@ -142,3 +142,21 @@ func TestHalved(t *testing.T) {
 		t.Errorf("%+v", f)
 	}
 }
+
+// TestUnits: in other units of the values all is the same, but for the likelihood, which
+// moves by the logarithm of the unit for each reading that was foreseen.
+func TestUnits(t *testing.T) {
+	m, readings := nileModel(), nile(t, nil)
+	want := run(t, m, track.State{}, readings)
+	for _, unit := range []float64{1e-6, 1e6} {
+		n, scaled := m, make([]track.Reading, len(readings))
+		n.Noise, n.Level = m.Noise*unit*unit, m.Level*unit*unit
+		for i, r := range readings {
+			r.Value *= unit
+			scaled[i] = r
+		}
+		got := run(t, n, track.State{}, scaled)
+		within(t, "likelihood", got.State().Likelihood(n).Diffuse, want.State().Likelihood(m).Diffuse-99*math.Log(unit), 1e-9)
+		within(t, "smoothed", got.Smoothed(50).Level/unit, want.Smoothed(50).Level, 1e-9)
+	}
+}
