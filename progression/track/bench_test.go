@@ -55,3 +55,33 @@ func BenchmarkTrack_million(b *testing.B) {
 		}
 	}
 }
+
+// One reading more of the model for strength.
+func BenchmarkState_Seen(b *testing.B) {
+	m, s, r := track.StrengthModel(), track.State{}, track.Reading{Day: 1, Value: 3, Variance: 0.0013}
+	b.ReportAllocs()
+	for b.Loop() {
+		var err error
+		if s, err = s.Seen(m, r); err != nil {
+			b.Fatal(err)
+		}
+		if r.Day += 3; r.Day > 3_000_000 {
+			s, r.Day = track.State{}, 1
+		}
+	}
+}
+
+// Three years of one exercise.
+func BenchmarkTrack_strength(b *testing.B) {
+	var readings []track.Reading
+	for i, r := range walk(312) {
+		readings = append(readings, track.Reading{Day: 1 + units.Day(7*i/2), Value: r.Value / 1000, Variance: 0.0013})
+	}
+	all := new(track.Track)
+	b.ReportAllocs()
+	for b.Loop() {
+		if err := all.Run(track.StrengthModel(), track.State{}, readings); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
