@@ -14,7 +14,7 @@
 // A [Track] runs over a whole series and looks back from its end too, which is
 // called smoothing. The start is exactly diffuse: nothing is known of the level
 // before the first reading, nor of the trend unless the model says so, and no large
-// number stands for that (Durbin and Koopman 2012, chapter 5). [Estimate] finds
+// number stands for that (Durbin and Koopman 2012, chapter 5). [MostLikely] finds
 // variances by maximum likelihood, with standard errors.
 //
 // # Width
