@@ -24,6 +24,7 @@ import (
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/protocol"
 	"example.org/posology/progression/rule"
+	"example.org/posology/progression/track"
 	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/screening/function"
@@ -83,6 +84,7 @@ func (s store) enumerations() error {
 		each(s, done, protocol.Schemes()),
 		each(s, done, rule.LoadAdvices()),
 		each(s, done, rule.Names()),
+		each(s, done, track.TrendKinds()),
 		each(s, done, visit.EveryGate()),
 		each(s, done, screening.EveryMeans()),
 		each(s, done, screening.EveryStrictness()),

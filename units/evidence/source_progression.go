@@ -55,4 +55,10 @@ var progressionSources = []Source{
 	{ID: "manas2021", Citation: "Mañas A, et al. Ageing Res Rev 2021;69:101368", DOI: "10.1016/j.arr.2021.101368"},
 	{ID: "steelealone", Citation: "Steele J, Fisher J, Dettmann T. Preprint on effort under supervision (year was not recorded)"},
 	{ID: "steele2026", Citation: "Steele J, et al. SportRxiv preprint 2026 (differences between people in the response to training)", DOI: "10.51224/SportRxiv.783"},
+
+	// Whether a change is real.
+	{ID: "hopkins2000", Citation: "Hopkins WG. Measures of reliability in sports medicine and science. Sports Med 2000;30(1):1-15", DOI: "10.2165/00007256-200030010-00001"},
+	{ID: "phillips2004", Citation: "Phillips WT, et al. Reliability of maximal strength testing in older adults. Arch Phys Med Rehabil 2004", DOI: "10.1016/j.apmr.2003.05.010"},
+	{ID: "levinger2009", Citation: "Levinger I, et al. The reliability of the 1RM strength test for untrained middle-aged individuals. J Sci Med Sport 2009;12(2):310-316"},
+	{ID: "nhanes2011", Citation: "Centers for Disease Control and Prevention, National Center for Health Statistics. National Health and Nutrition Examination Survey 2011-2012, files MGX_G and DEMO_G, public domain"},
 }

@@ -61,7 +61,10 @@ var mayImport = map[string][]string{
 		"progression/internal/given", "progression/internal/say"}),
 	"progression/protocol": slices.Concat(ground, []string{"dose/equipment"}),
 	"progression/simulate": slices.Concat(second, []string{"dose", "progression", "progression/rule", "progression/programme", "progression/visit"}),
-	"progression/record":   slices.Concat(second, []string{"dose", "dose/onerm/published", "dose/beside", "dose/rota", "progression", "progression/rule", "progression/programme", "progression/visit", "progression/protocol"}),
+	// Nothing that gives a dose, or keeps a record of one, may import track: no trend,
+	// likelihood or smoother reaches a dose.
+	"progression/track":  slices.Concat(ground, []string{"screening/function", "dose/exercise", "dose/setlog", "dose/onerm", gonum}),
+	"progression/record": slices.Concat(second, []string{"dose", "dose/onerm/published", "dose/beside", "dose/rota", "progression", "progression/rule", "progression/programme", "progression/visit", "progression/protocol"}),
 }
 
 func TestImportsPointDown(t *testing.T) {
@@ -94,6 +97,31 @@ func covers(a, path string) bool {
 		return path == gonum || strings.HasPrefix(path, gonum+"/")
 	}
 	return path == module+"/"+a
+}
+
+// describing are the packages whose answers tell people something and dose nothing.
+var describing = []string{"progression/track"}
+
+// What describes reaches no dose: no package of the library, nor of what those import,
+// leads to it. Only programs that make pages may ask it.
+func TestNothingDosesByWhatDescribes(t *testing.T) {
+	for _, p := range packages(t) {
+		page := strings.HasPrefix(p.path, "examples/")
+		for _, use := range p.uses {
+			for _, d := range describing {
+				if covers(d, use) && !page {
+					t.Errorf("%s imports %s", p.path, use)
+				}
+			}
+		}
+	}
+	for path, allowed := range mayImport {
+		for _, d := range describing {
+			if slices.Contains(allowed, d) {
+				t.Errorf("%s may import %s", path, d)
+			}
+		}
+	}
 }
 
 // The table itself must have no way up or round.

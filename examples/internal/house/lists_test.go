@@ -21,6 +21,7 @@ import (
 	"example.org/posology/progression/protocol"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/simulate"
+	"example.org/posology/progression/track"
 	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/screening/function"
@@ -46,6 +47,7 @@ var allFacts = map[string]iter.Seq[evidence.Fact]{
 	"progression/protocol":  protocol.Facts(),
 	"progression/rule":      rule.Facts(),
 	"progression/simulate":  simulate.Facts(),
+	"progression/track":     track.Facts(),
 	"progression/visit":     visit.Facts(),
 	"screening/function":    function.Facts(),
 	"units":                 evidence.UnitFacts(),
@@ -66,6 +68,7 @@ var allWords = map[string]evidence.Words{
 	"progression/programme": programme.Words().Copy(),
 	"progression/protocol":  protocol.Words().Copy(),
 	"progression/rule":      rule.Words().Copy(),
+	"progression/track":     track.Words().Copy(),
 	"progression/visit":     visit.Words().Copy(),
 	"screening/function":    function.Words().Copy(),
 }

@@ -26,6 +26,7 @@ import (
 	"example.org/posology/progression/protocol"
 	"example.org/posology/progression/record"
 	"example.org/posology/progression/rule"
+	"example.org/posology/progression/track"
 	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/screening/function"
@@ -61,6 +62,7 @@ var withPointerMethods = []reflect.Type{
 	of[programme.Criterion](), of[programme.Exit](), of[programme.HappeningKind](),
 	of[programme.CriterionState](), of[programme.Standing](),
 	of[protocol.Scheme](),
+	of[track.Track](), of[track.TrendKind](),
 	of[rule.LoadAdvice](), of[rule.Name](),
 	of[visit.Gate](), of[visit.GateReport](), of[visit.Summary](), of[visit.Visit](),
 	of[progression.Action](), of[progression.Change](),

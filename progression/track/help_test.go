@@ -1,0 +1,129 @@
+package track_test
+
+import (
+	"encoding/csv"
+	"encoding/json"
+	"math"
+	"os"
+	"strconv"
+
+	"example.org/posology/progression/track"
+	"example.org/posology/units"
+)
+
+// A failer is a test, or a draw of one.
+type failer interface {
+	Helper()
+	Errorf(format string, args ...any)
+	Fatalf(format string, args ...any)
+	Fatal(args ...any)
+}
+
+const published = "../../testdata/published/"
+
+// table reads a CSV file with a # header: the rows below the names of the columns.
+func table(t failer, path string) [][]string {
+	t.Helper()
+	file, err := os.Open(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer file.Close()
+	r := csv.NewReader(file)
+	r.Comment = '#'
+	rows, err := r.ReadAll()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return rows[1:]
+}
+
+func number(t failer, text string) float64 {
+	t.Helper()
+	x, err := strconv.ParseFloat(text, 64)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return x
+}
+
+func decode[T any](t failer, text string) (v T) {
+	t.Helper()
+	if err := json.Unmarshal([]byte(text), &v); err != nil {
+		t.Fatalf("%s: %v", text, err)
+	}
+	return v
+}
+
+// near compares with a tolerance that is a share of what is wanted.
+func near(t failer, what string, got, want, share float64) {
+	t.Helper()
+	if !(math.Abs(got-want) <= share*math.Max(math.Abs(want), 1e-3)) {
+		t.Errorf("%s: got %.12g, want %.12g", what, got, want)
+	}
+}
+
+// within compares with a tolerance.
+func within(t failer, what string, got, want, tolerance float64) {
+	t.Helper()
+	if !(math.Abs(got-want) <= tolerance) {
+		t.Errorf("%s: got %.12g, want %.12g within %g", what, got, want, tolerance)
+	}
+}
+
+const first = units.Day(700_000)
+
+// nile are the annual flows, a year for a day; those of which missing holds are left
+// out, counted from 1.
+func nile(t failer, missing func(i int) bool) []track.Reading {
+	t.Helper()
+	var all []track.Reading
+	for i, row := range table(t, published+"nile.csv") {
+		if missing == nil || !missing(i+1) {
+			all = append(all, track.Reading{Day: first + units.Day(i), Value: number(t, row[1])})
+		}
+	}
+	return all
+}
+
+// nileModel is the local level at the published variances.
+func nileModel() track.Model {
+	return track.Model{Kind: track.LocalLevel, Noise: 15099, Level: 1469.1}
+}
+
+// run runs a series from a state.
+func run(t failer, m track.Model, from track.State, readings []track.Reading) *track.Track {
+	t.Helper()
+	all := new(track.Track)
+	if err := all.Run(m, from, readings); err != nil {
+		t.Fatal(err)
+	}
+	return all
+}
+
+// online runs a series one reading at a time, and returns the state after each.
+func online(t failer, m track.Model, from track.State, readings []track.Reading) (states []track.State) {
+	t.Helper()
+	for _, r := range readings {
+		s, err := from.Seen(m, r)
+		if err != nil {
+			t.Fatal(err)
+		}
+		states = append(states, s)
+		from = s
+	}
+	return states
+}
+
+// same compares what two states know, and how well their series was foreseen.
+func same(t failer, what string, m track.Model, got, want track.State, tolerance float64) {
+	t.Helper()
+	a, b := got.Now(m), want.Now(m)
+	for _, v := range [][2]float64{{a.Level, b.Level}, {a.Slope, b.Slope}, {a.LevelVar, b.LevelVar}, {a.Covariance, b.Covariance}, {a.SlopeVar, b.SlopeVar}, {a.Free[1], b.Free[1]},
+		{got.Likelihood(m).Diffuse, want.Likelihood(m).Diffuse}, {got.Likelihood(m).Squares, want.Likelihood(m).Squares}} {
+		within(t, what, v[0], v[1], tolerance*math.Max(1, math.Abs(v[1])))
+	}
+	if a.Day != b.Day || got.Likelihood(m).Readings != want.Likelihood(m).Readings || got.Likelihood(m).Begun != want.Likelihood(m).Begun {
+		t.Errorf("%s: %+v, want %+v", what, got, want)
+	}
+}

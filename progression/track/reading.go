@@ -1,0 +1,89 @@
+package track
+
+import (
+	"math"
+
+	"example.org/posology/dose/onerm"
+	"example.org/posology/units"
+	"example.org/posology/units/field"
+)
+
+// A Reading is a value that was read on a day, with the variance of its own error.
+type Reading struct {
+	Day      units.Day `json:"day"`
+	Value    float64   `json:"value"`             // within ±1e150; of strength the natural logarithm of kg
+	Variance float64   `json:"variance,omitzero"` // of its own error; together with Model.Noise above 0
+}
+
+// check returns every bad field of r, read by m.
+func (m Model) check(r Reading) error {
+	if r.Day > 0 && math.Abs(r.Value) <= mostValue && r.Variance >= 0 && r.Variance <= mostValue && r.Variance+m.Noise > 0 {
+		return nil
+	}
+	var bad field.Errors
+	bad.Add("/day", r.Day.Check())
+	if !(math.Abs(r.Value) <= mostValue) {
+		bad.Add("/value", field.Bad(r.Value, "a number within ±1e150", field.ErrOutOfRange))
+	}
+	bad.Add("/variance", checkVariance(r.Variance))
+	if r.Variance+m.Noise == 0 {
+		bad.Add("/variance", field.Bad(r.Variance, "above 0, or a noise in the model", field.ErrOutOfRange))
+	}
+	return bad.Err()
+}
+
+// The parts of an estimate's error within one person, beside that of the day.
+const (
+	testSD = 0.018 // of a measured 1RM
+	toldSD = 0.036 // of an estimate: one to two repetitions of telling in about 13
+	// alike is by how many repetitions to failure two sets may differ for the error that
+	// equation and person share to fall out between them.
+	alike = 4
+)
+
+// FromEstimate reads an estimate: the logarithm of its 1RM in kg, with the part of
+// its error that lies within the person. The part that equation and person share
+// falls out of every comparison of like sets, and is left out; it is added back
+// where the repetitions to failure differ by more than 4 from those that the track
+// is mostly read from, which usual is, 1 to 30: as if it were that set's alone, so that one
+// such set says little, and several say more than they should. The day's error is the
+// model's.
+//
+// Errors are those of [onerm.Estimate.Validate], and an [field.ErrOutOfRange] for
+// usual.
+func FromEstimate(e onerm.Estimate, usual float64) (Reading, error) {
+	var bad field.Errors
+	bad.Add("/estimate", e.Validate())
+	if !(usual >= 1 && usual <= 30) {
+		bad.Add("/usual", field.Bad(usual, "1 to 30 repetitions to failure", field.ErrOutOfRange))
+	}
+	if err := bad.Err(); err != nil {
+		return Reading{}, err
+	}
+	own := toldSD
+	if e.Grade == onerm.Measured {
+		own = testSD
+	}
+	r := Reading{Day: e.Day, Value: math.Log(e.OneRM.Kilograms()), Variance: own * own}
+	few, _ := e.ToFailure.Min()
+	if math.Abs(few-usual) > alike {
+		r.Variance += math.Max(0, spreadOf(e)-r.Variance-daySD*daySD)
+	}
+	return r, nil
+}
+
+// spreadOf returns the variance of the logarithm of a 1RM that its interval tells of.
+func spreadOf(e onerm.Estimate) float64 {
+	level := e.Level
+	if level == 0 {
+		level = 0.95
+	}
+	low, _ := e.Interval.Min()
+	high, _ := e.Interval.Max()
+	sd := float64(high-low) / float64(e.OneRM) / (2 * normalWithin(level))
+	return sd * sd
+}
+
+// normalWithin returns the number that a standard normal value stays within, on
+// both sides, with the given probability.
+func normalWithin(level units.Fraction) float64 { return math.Sqrt2 * math.Erfinv(float64(level)) }

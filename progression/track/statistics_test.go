@@ -1,0 +1,297 @@
+package track_test
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"example.org/posology/progression/track"
+	"example.org/posology/units"
+)
+
+// z is the level whose normal quantile the rows take for 1.96 exactly.
+var z = units.Fraction(math.Erf(1.96 / math.Sqrt2))
+
+const sixDecimals = 0.5e-6
+
+type errorRow struct {
+	SD, ICC, SEM float64
+	CV           float64 `json:"cv_percent"`
+	Differences  float64 `json:"sd_diff"`
+	Between      float64 `json:"between_subject_sd"`
+	K1, K2       int
+}
+
+func checkSEM(c check) {
+	in, want := decode[errorRow](c, c.inputs), decode[struct{ SEM, MDC95 float64 }](c, c.expected)
+	sem := units.Must(track.SEM(in.SD, in.ICC))
+	within(c, "SEM", sem, want.SEM, sixDecimals)
+	within(c, "MDC", units.Must(track.MDC(sem, z, 1, 1)), want.MDC95, sixDecimals)
+}
+
+func checkPercent(c check) {
+	within(c, "MDC", units.Must(track.MDC(decode[errorRow](c, c.inputs).CV, z, 1, 1)), decode[float64](c, c.expected), sixDecimals)
+}
+
+func checkLogScale(c check) {
+	cv := units.Fraction(decode[errorRow](c, c.inputs).CV / 100)
+	rise, fall, err := track.MDCShare(cv, z, 1, 1)
+	if err != nil {
+		c.Fatal(err)
+	}
+	within(c, "MDC", rise.Percent(), decode[float64](c, c.expected), sixDecimals)
+	within(c, "up and down again", float64((1+rise)*(1-fall)), 1, 1e-14)
+}
+
+func checkMeans(c check) {
+	in := decode[errorRow](c, c.inputs)
+	within(c, "MDC", units.Must(track.MDC(in.SEM, z, in.K1, in.K2)), decode[float64](c, c.expected), sixDecimals)
+}
+
+func checkTypical(c check) {
+	within(c, "typical error", units.Must(track.TypicalError(decode[errorRow](c, c.inputs).Differences)), decode[float64](c, c.expected), sixDecimals)
+}
+
+func checkWorthwhile(c check) {
+	within(c, "SWC", units.Must(track.SmallestWorthwhile(decode[errorRow](c, c.inputs).Between)), decode[float64](c, c.expected), 1e-12)
+}
+
+type seriesRow struct {
+	Y      []float64
+	Series string
+}
+
+// values are those of a row, with the years of the Nile or else counted from 1.
+func (r seriesRow) values(c check) (x, y []float64) {
+	if r.Series != "" {
+		for _, row := range table(c, published+r.Series) {
+			x, y = append(x, number(c, row[0])), append(y, number(c, row[1]))
+		}
+		return x, y
+	}
+	for i := range r.Y {
+		x = append(x, float64(i+1))
+	}
+	return x, r.Y
+}
+
+func checkRank(c check) {
+	_, y := decode[seriesRow](c, c.inputs).values(c)
+	want := decode[struct {
+		S      int
+		Var, Z float64
+		Ties   []int `json:"tie_groups"`
+	}](c, c.expected)
+	got, err := track.MannKendall(y)
+	if err != nil || got.S != want.S {
+		c.Errorf("%+v, %v", got, err)
+	}
+	zDigits := 5e-10
+	if c.id == "MK-01" {
+		zDigits = 0.0005
+		slices.Sort(got.Ties)
+		slices.Reverse(got.Ties)
+		if !slices.Equal(got.Ties, want.Ties) {
+			c.Errorf("ties %v, want %v", got.Ties, want.Ties)
+		}
+		within(c, "one-sided p, of the note", got.P/2, 0.045999, sixDecimals)
+		within(c, "variance", got.Variance, want.Var, 0.005)
+	} else if want.Var != 0 {
+		near(c, "variance", got.Variance, want.Var, 1e-12)
+	}
+	within(c, "Z", got.Z, want.Z, zDigits)
+}
+
+func checkSen(c check) {
+	x, y := decode[seriesRow](c, c.inputs).values(c)
+	slope, interval, err := track.Sen(x, y, 0.9)
+	if err != nil {
+		c.Fatal(err)
+	}
+	within(c, "slope", slope, decode[float64](c, c.expected), 1e-14)
+	if !interval.Contains(slope) {
+		c.Errorf("interval %v", interval)
+	}
+}
+
+func ones(n int) []float64 { return slices.Repeat([]float64{1}, n) }
+
+func checkLine(c check) {
+	x, y := decode[seriesRow](c, c.inputs).values(c)
+	want := decode[struct {
+		Intercept, Slope float64
+		Error            float64 `json:"se_slope"`
+	}](c, c.expected)
+	fit, err := track.Regress([][]float64{ones(len(y)), x}, y, nil)
+	if err != nil {
+		c.Fatal(err)
+	}
+	near(c, "intercept", fit.Effects[0], want.Intercept, 1e-11)
+	near(c, "slope", fit.Effects[1], want.Slope, 1e-11)
+	if want.Error != 0 {
+		near(c, "error", fit.Errors[1], want.Error, 1e-12)
+	}
+}
+
+// checkNIST holds the linear sets to as many digits as a float64 leaves, rounded down.
+func checkNIST(c check) {
+	digits := map[string]float64{"nist-norris.csv": 11, "nist-noint1.csv": 13, "nist-pontius.csv": 10, "nist-longley.csv": 9}
+	name := decode[struct{ Data string }](c, c.inputs).Data
+	var y []float64
+	var x [][]float64
+	for _, row := range table(c, published+name) {
+		x = append(x, make([]float64, 0, 8))
+		y = append(y, number(c, row[0]))
+		for _, text := range row[1:] {
+			x[len(x)-1] = append(x[len(x)-1], number(c, text))
+		}
+	}
+	columns := [][]float64{}
+	if c.rule != "regression_through_origin" {
+		columns = append(columns, ones(len(y)))
+	}
+	for j := range x[0] {
+		column := make([]float64, len(y))
+		for i := range y {
+			column[i] = x[i][j]
+		}
+		columns = append(columns, column)
+	}
+	if c.rule == "quadratic_regression" {
+		square := make([]float64, len(y))
+		for i, v := range columns[1] {
+			square[i] = v * v
+		}
+		columns = append(columns, square)
+	}
+	fit, err := track.Regress(columns, y, nil)
+	if err != nil {
+		c.Fatal(err)
+	}
+	share := math.Pow(10, -digits[name])
+	compare := func(what string, got, want float64) {
+		if !(math.Abs(got-want) <= share*math.Abs(want)) {
+			c.Errorf("%s: got %.15g, want %.15g", what, got, want)
+		}
+	}
+	offset := 0
+	if c.rule == "regression_through_origin" {
+		offset = 1 // its first effect is b1
+	}
+	certified := map[string][2]float64{}
+	for _, row := range table(c, published+"nist-certified.csv") {
+		if "nist-"+row[0]+".csv" == name {
+			sd := 0.0
+			if row[4] != "" {
+				sd = number(c, row[4])
+			}
+			certified[row[2]] = [2]float64{number(c, row[3]), sd}
+		}
+	}
+	for k, text := range decode[map[string]float64](c, c.expected) {
+		var j int
+		switch _, err := fmt.Sscanf(k, "b%d", &j); {
+		case k == "rss":
+			compare(k, fit.Squares, text)
+		case err == nil:
+			compare(k, fit.Effects[j-offset], text)
+			compare("error of "+k, fit.Errors[j-offset], certified[k][1])
+		case !strings.HasPrefix(k, "sd_"):
+			c.Errorf("%s is not compared", k)
+		}
+	}
+}
+
+// TestWeights: a weight of a whole number is as many rows; the errors differ by the
+// degrees of freedom alone.
+func TestWeights(t *testing.T) {
+	x, y, w := []float64{1, 2, 3, 5}, []float64{2, 3, 7, 8}, []float64{1, 3, 2, 1}
+	var xs, ys []float64
+	for i := range x {
+		for range int(w[i]) {
+			xs, ys = append(xs, x[i]), append(ys, y[i])
+		}
+	}
+	weighted, err := track.Regress([][]float64{ones(4), x}, y, w)
+	if err != nil {
+		t.Fatal(err)
+	}
+	plain, err := track.Regress([][]float64{ones(7), xs}, ys, nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for j := range 2 {
+		near(t, "effect", weighted.Effects[j], plain.Effects[j], 1e-12)
+		near(t, "error", weighted.Errors[j], plain.Errors[j]*math.Sqrt(5.0/2), 1e-12)
+	}
+	near(t, "squares", weighted.Squares, plain.Squares, 1e-12)
+}
+
+// TestRankProperties: turned round in time or in value the trend changes its sign; a
+// change of scale that keeps the order changes nothing; Sen's slope follows a line.
+func TestRankProperties(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		y := rapid.SliceOfN(rapid.Float64Range(-9, 9).Filter(func(v float64) bool { return v != 0 }), 4, 12).Draw(t, "y")
+		for i := range y {
+			y[i] = math.Round(y[i]) // so that there are ties
+		}
+		a := units.Must(track.MannKendall(y))
+		turned, less, scaled := slices.Clone(y), slices.Clone(y), slices.Clone(y)
+		slices.Reverse(turned)
+		x := make([]float64, len(y))
+		for i := range y {
+			less[i], scaled[i], x[i] = -y[i], math.Exp(y[i]), float64(i*i)
+		}
+		b, c, d := units.Must(track.MannKendall(turned)), units.Must(track.MannKendall(less)), units.Must(track.MannKendall(scaled))
+		if b.S != -a.S || c.S != -a.S || d.S != a.S || b.Variance != a.Variance || c.P != a.P || d.Z != a.Z || a.P < 0 || a.P > 1 {
+			t.Errorf("%+v, turned %+v, less %+v, scaled %+v", a, b, c, d)
+		}
+		slope, _, err := track.Sen(x, y, 0.95)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for i := range y {
+			y[i] += 3 * x[i]
+		}
+		steeper, interval, err := track.Sen(x, y, 0.95)
+		if err != nil {
+			t.Fatal(err)
+		}
+		within(t, "steeper by 3", steeper, slope+3, 1e-9)
+		narrow := units.Must(second(track.Sen(x, y, 0.5)))
+		if !interval.Contains(steeper) || !narrow.Contains(steeper) {
+			t.Errorf("%v lies outside %v or %v", steeper, interval, narrow)
+		}
+		low, _ := interval.Min()
+		inner, hasInner := narrow.Min()
+		if _, hasLow := interval.Min(); hasLow && (!hasInner || inner < low) {
+			t.Errorf("at 50 %% %v, at 95 %% %v", narrow, interval)
+		}
+	})
+}
+
+func second[A, B any](_ A, b B, err error) (B, error) { return b, err }
+
+// TestSenAgainstLibrary: slopes are the library's, and ends of intervals lie within one
+// rank of its.
+func TestSenAgainstLibrary(t *testing.T) {
+	for _, row := range table(t, "testdata/sen.csv") {
+		x, y := seriesRow{Series: "nile.csv"}.values(check{T: t})
+		if row[0] == "epa" {
+			x, y = seriesRow{Y: []float64{10, 10, 10, 5, 10, 20, 18, 17, 15, 24, 15}}.values(check{T: t})
+		}
+		slope, interval, err := track.Sen(x, y, units.Fraction(number(t, row[1])))
+		if err != nil {
+			t.Fatal(err)
+		}
+		low, _ := interval.Min()
+		high, _ := interval.Max()
+		within(t, "slope", slope, number(t, row[2]), 1e-12)
+		within(t, "lower end", low, number(t, row[3]), 0.002)
+		within(t, "upper end", high, number(t, row[4]), 0.002)
+	}
+}
