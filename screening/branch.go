@@ -13,7 +13,8 @@ func (a *assessment) branch() {
 	diseases := knownIn(a.items, Unknown, true)
 	signs := a.signs()
 	symptoms, disease := signs != No, len(diseases) > 0 || !p.Diseases.Asked
-	until, cleared := p.vigorousClearance(diseases)
+	needing := told(diseases)
+	until, cleared := p.vigorousClearance(needing)
 	wanted := p.Wanted
 	if wanted == 0 {
 		wanted = Vigorous
@@ -26,10 +27,9 @@ func (a *assessment) branch() {
 	need := needOf(b, wanted, cleared)
 	if b == A2 && wanted == Vigorous && cleared {
 		a.out.reviewBy(until)
-		a.lift(diseases)
+		a.lift(needing)
 	}
 	follows, variant := branchEffect(b, need), plainly
-	needing := diseases
 	for _, it := range a.items {
 		if it.kind == Symptom && !p.explains(it) {
 			needing = append(needing, it)
@@ -63,6 +63,12 @@ func (a *assessment) branch() {
 	if p.diabetesStart(a.items) == NotNeeded {
 		a.out.add(byRule(evidence.Because(adaCode, adaFact)), nothingFound)
 	}
+}
+
+// told are the diseases that were told. What only a question leaves open is of one of
+// them, and needs no clearance of its own.
+func told(diseases []item) []item {
+	return slices.DeleteFunc(slices.Clone(diseases), func(it item) bool { return it.question != nil })
 }
 
 // branchEffect is what follows from a branch without a clearance that counts.

@@ -78,7 +78,7 @@ func (a *assessment) uncleared() Code {
 		var codes room
 		_, lifted := a.p.covered(it.appendNamed(codes[:0]))
 		_, needed := a.p.covered(it.appendNeeded(codes[:0]))
-		if it.released != nil && !lifted && !a.free(it) || it.isKnown(true) && !needed {
+		if it.released != nil && !lifted && !a.free(it) || it.isKnown(true) && it.question == nil && !needed {
 			return it.code
 		}
 	}

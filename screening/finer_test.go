@@ -33,7 +33,7 @@ func TestFinerLaw(t *testing.T) {
 	}
 	cases := 0
 	for code, asked := range byTrigger {
-		for variant := range 12 {
+		for variant := range 24 {
 			p := well()
 			has(code)(&p)
 			if code == "back_pain_not_better_at_a_month" || code == "cancer_history" {
@@ -43,10 +43,12 @@ func TestFinerLaw(t *testing.T) {
 			if p.Validate() != nil {
 				continue // no code that has a day
 			}
-			if term, _ := screening.LookUp(code); variant/3%2 == 1 && term.Kind != screening.RedFlag {
-				p.Clearances = []screening.Clearance{clearance(code)}
+			if term, _ := screening.LookUp(code); variant/3%4 > 0 && term.Kind != screening.RedFlag {
+				agreed := clearance(code)
+				agreed.Intensity = [...]screening.Intensity{screening.Light, screening.Moderate, screening.Vigorous}[variant/3%4-1]
+				p.Clearances = []screening.Clearance{agreed}
 			}
-			if variant >= 6 {
+			if variant >= 12 {
 				p.Activity = busy()
 			}
 			cases += walkAnswers(t, p, asked)

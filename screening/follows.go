@@ -52,7 +52,11 @@ func (a *assessment) follows(it item) (effect, evidence.ReasonCode) {
 	}
 	var codes room
 	if hardest, ok := a.p.covered(it.appendNamed(codes[:0])); ok && e.released != nil && !a.p.kept(e) && !it.looked() {
-		if left := follows.lifted(*e.released, hardest); !left.same(follows) && left.lightens(follows) {
+		left := follows.lifted(*e.released, hardest)
+		if e.finer != nil && !e.finer.explained && hardest < Vigorous { // which lifts no limit: see lifted
+			left = left.with(e.finer.settled.limits)
+		}
+		if !left.same(follows) && left.lightens(follows) {
 			a.lifted = it.appendNamed(a.lifted)
 			return left, withClearance
 		}

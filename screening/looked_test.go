@@ -79,6 +79,28 @@ func TestLookSettlesIt(t *testing.T) {
 	}
 }
 
+// TestQuestionNeedsNoClearance holds that what only a question leaves open needs no
+// clearance of its own: who has severe disease of the eye, and agreement for it, is not
+// better off than who is not sure of having it.
+func TestQuestionNeedsNoClearance(t *testing.T) {
+	const eye = "diabetic_retinopathy_severe"
+	for effort := range screening.Intensities() {
+		for _, active := range []bool{false, true} {
+			p, q := made(unsure(eye), agreed(eye)), made(has(eye), agreed(eye))
+			for _, one := range []*screening.Profile{&p, &q} {
+				one.Wanted = effort
+				if active {
+					one.Activity = busy()
+				}
+			}
+			if effort == screening.Idle {
+				continue
+			}
+			tighter(t, "unsure to present", int(effort), assess(t, p), assess(t, q))
+		}
+	}
+}
+
 // TestShapeAlone holds that a new shape of the spine by itself is looked at, since one
 // sign says little (Finucane 2020), and holds with anything that breaks bones.
 func TestShapeAlone(t *testing.T) {
