@@ -8,6 +8,7 @@ import (
 	"pgregory.net/rapid"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/choice"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -98,7 +99,7 @@ func TestBriefIsNoMore(t *testing.T) {
 func TestBriefFigures(t *testing.T) {
 	rows := cupboardRows(t)
 	text := map[evidence.FactID]string{}
-	for f := range dose.Facts() {
+	for f := range choice.Facts() {
 		text[f.ID] = f.Value
 	}
 	part := func(id, name string) float64 {
@@ -110,17 +111,17 @@ func TestBriefFigures(t *testing.T) {
 		t.Fatalf("%s has no part %q", id, name)
 		return 0
 	}
-	if part("ses-08", "exercises") != 4 || !strings.HasPrefix(text["dose.brief-trial"], "four exercises") {
+	if part("ses-08", "exercises") != 4 || !strings.HasPrefix(text["choice.four-a-day"], "four exercises") {
 		t.Error("not four exercises")
 	}
 	for figure, fact := range map[string]evidence.FactID{
-		fmt.Sprintf("of %v s with %v s of rest", part("ses-08", "each"), part("ses-08", "rest")): "dose.brief-trial",
-		fmt.Sprintf("%v more chair stands", part("ses-08", "chair stand")):                       "dose.brief-trial",
-		fmt.Sprintf("%v s faster", -part("ses-08", "five stands")):                               "dose.brief-trial",
-		fmt.Sprintf("%v s longer", part("ses-08", "one leg")):                                    "dose.brief-trial",
-		fmt.Sprintf("%v %% of the days", part("ses-08", "done on")):                              "dose.brief-trial",
-		fmt.Sprintf("by %v %% of 611", part("ses-07", "all")):                                    "dose.brief-liked",
-		fmt.Sprintf("by %v %% of those", part("ses-07", "walk with difficulty")):                 "dose.brief-liked",
+		fmt.Sprintf("of %v s with %v s of rest", part("ses-08", "each"), part("ses-08", "rest")): "choice.four-a-day",
+		fmt.Sprintf("%v more chair stands", part("ses-08", "chair stand")):                       "choice.four-a-day",
+		fmt.Sprintf("%v s faster", -part("ses-08", "five stands")):                               "choice.four-a-day",
+		fmt.Sprintf("%v s longer", part("ses-08", "one leg")):                                    "choice.four-a-day",
+		fmt.Sprintf("%v %% of the days", part("ses-08", "done on")):                              "choice.four-a-day",
+		fmt.Sprintf("by %v %% of 611", part("ses-07", "all")):                                    "choice.short-liked",
+		fmt.Sprintf("by %v %% of those", part("ses-07", "walk with difficulty")):                 "choice.short-liked",
 	} {
 		if !strings.Contains(text[fact], figure) {
 			t.Errorf("%s: no %q in %q", fact, figure, text[fact])

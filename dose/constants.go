@@ -62,8 +62,8 @@ const (
 	factTestAge       evidence.FactID = "dose.test-age"
 	factQueried       evidence.FactID = "dose.queried-tests"
 	factBrief         evidence.FactID = "dose.brief"
-	factBriefTrial    evidence.FactID = "dose.brief-trial"
-	factBriefLiked    evidence.FactID = "dose.brief-liked"
+	factBriefTrial    evidence.FactID = "choice.four-a-day" // of package choice
+	factBriefLiked    evidence.FactID = "choice.short-liked"
 	factThere         evidence.FactID = "dose.what-is-there"
 	factServes        evidence.FactID = "exercise.things-serve"
 	factBand          evidence.FactID = "dose.band-without-mass"

@@ -87,8 +87,6 @@ func TestFactsFollowConstants(t *testing.T) {
 		// Published, and what the constants above rest on: they stay as they were read.
 		factReserveBand: {1, 3, 15, 18, 6, 20},
 		factPressure:    {13, 4, 20},
-		factBriefTrial:  {30, 30, 12, 97, 4.2, 5, 2.3, 3.6, 80},
-		factBriefLiked:  {5, 45, 3, 68, 611, 65, 84},
 		factBrief:       {briefSeconds, briefRest},
 		factBandUneven:  {80, 2, 5.1},
 		factBandPrinted: {5, 8},

@@ -177,7 +177,7 @@ func (c *chooser) listReasons() []evidence.Reason {
 	n := evidence.Count("n", len(c.order))
 	switch {
 	case c.r.Brief:
-		return append(list, evidence.Because(codeBrief, factBrief, factBriefTrial).With(n))
+		return append(list, evidence.Because(codeBrief, factBrief, factFourADay).With(n))
 	case c.r.Little:
 		list = append(list, evidence.Because(codeFew, factFew, factFewSource).With(n))
 	case slices.Contains(c.found, frailty):

@@ -11,7 +11,7 @@ var choiceSources = []Source{
 	{ID: "floorreview2020", Citation: "Impact of the backward chaining method in older adults at risk of falling: a systematic review. Aging Clin Exp Res 2020;32(6):985-997", DOI: "10.1007/s40520-019-01459-1"},
 	{ID: "reece1996", Citation: "Reece AC, Simpson JM. Teaching older people to cope after a fall. Physiotherapy 1996"},
 	{ID: "kurth2025", Citation: "Kurth JD, Sciamanna CN, Danilovich MK, et al. Interest in brief resistance training workouts among older US adults. PLoS One 2025;20(8):e0329684", DOI: "10.1371/journal.pone.0329684"},
-	{ID: "fouraday", Citation: "Randomised trial of four 30-second exercises a day for 12 weeks in older adults with mobility disability. Meeting abstract, authors not seen"},
+	{ID: "fouraday", Citation: "Randomised trial of four 30-second exercises a day for 12 weeks in older adults with mobility disability (meeting abstract; authors and year were not seen)"},
 	{ID: "stairtimes2011", Citation: "Stair ascent and descent times in adults of 70 and over. Arch Phys Med Rehabil 2011;92(12):2006-2011", DOI: "10.1016/j.apmr.2011.07.193"},
 
 	// Elastic bands.
@@ -19,8 +19,4 @@ var choiceSources = []Source{
 	{ID: "lopes2019", Citation: "Lopes JSS, Machado AF, Micheletti JK, et al. Effects of training with elastic resistance versus conventional resistance on muscular strength. SAGE Open Med 2019;7 (arm and leg figures were printed the other way round in one place)", DOI: "10.1177/2050312119831116"},
 	{ID: "bandtension2009", Citation: "Mechanical evaluation of the resistance of elastic bands. Rev Bras Fisioter 2009;13(6)"},
 	{ID: "bandtension2016", Citation: "Elastic band tension: reference values for physical activity. J Phys Ther Sci 2016;28:1266", DOI: "10.1589/jpts.28.1266"},
-
-	// A few minutes a day.
-	{ID: "kurth2025", Citation: "Kurth JD, Sciamanna CN, Danilovich MK, et al. Interest in brief resistance training workouts among older US adults. PLoS One 2025;20(8):e0329684", DOI: "10.1371/journal.pone.0329684"},
-	{ID: "fourminutes", Citation: "Randomised trial of four 30-second exercises a day for 12 weeks in older adults with mobility disability (meeting abstract; authors and year were not seen)"},
 }
