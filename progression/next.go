@@ -49,6 +49,7 @@ const (
 	nothingWaits waiting = iota
 	loadWaits            // enough other loads rise
 	newWaits             // enough other exercises are new
+	findWaits            // enough other loads are looked for
 )
 
 // decide is Next, without what waits.
