@@ -175,6 +175,9 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 	if p.Mode == dose.WithoutLoad {
 		return d, nil
 	}
+	if bridges := change >= SlowerLowering && change <= ExtraSet; (a == HoldDose || bridges) && n.seen.Visit.Met() { // no weight comes of what was done
+		d.because(n.f.KitFalls(p.Load.Each())...)
+	}
 	after, err := n.above(p.Load.Each())
 	if err != nil {
 		return Decision{}, err
