@@ -85,7 +85,7 @@ func see(c *Course, waits waiting) (n *now, d Decision, err error) {
 	if t, err := c.Request.Kit.Compile(c.Request.Exercise.Hold); err == nil { // else the frame says what is wrong
 		c.Log, n.doubtful, n.queries = c.clean(t, from)
 		tests := c.tests()
-		n.strength, n.forCounts = c.strength(tests, false), c.strength(tests, true)
+		n.strength, n.forCounts = c.strength(tests)
 	}
 	if !c.Request.Exercise.MovesBody {
 		c.Request.Ability = n.strength

@@ -230,6 +230,12 @@ func fickle(t *rapid.T, c progression.Course, d progression.Decision) []string {
 		if d.Action == progression.ChangeVariant && d.Change == progression.NoChange {
 			held = s.Action == progression.StopExercise && s.Next == nil
 		}
+		if i == 2 && d.Change == progression.FindLoad && (d.Next.Finding != nil || d.Next.Feel != nil) {
+			if s.Next != nil && (s.Change == progression.FindLoad && s.Next.Finding != nil || s.Next.Feel != nil) {
+				list = append(list, "a third load is looked for")
+			}
+			continue
+		}
 		if !waits && text(t, s) != text(t, d) || waits && !held {
 			list = append(list, "the session decides otherwise")
 		}
