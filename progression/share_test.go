@@ -111,7 +111,11 @@ func testIsLow(p *client) bool {
 		shown = shown.Tested(e)
 	}
 	for _, v := range p.course.Log {
-		if a := (onerm.Ability{}).Seen(1, v.Plan.Reserve.Least, v.Sets...); a.Known() && (!seen.Known() || a.Log > seen.Log) {
+		sets := v.Sets
+		if len(sets) == 0 { // reads as the dose done as asked
+			sets = []setlog.Set{{Hold: body.OneHand, Load: v.Plan.Load.Each(), Reps: v.Plan.Count}}
+		}
+		if a := (onerm.Ability{}).Seen(1, v.Plan.Reserve.Least, sets...); a.Known() && (!seen.Known() || a.Log > seen.Log) {
 			seen = a
 		}
 	}
