@@ -36,8 +36,9 @@ func (f *Frame) bound() {
 	}
 	switch share := f.r.Screening.Limits.MaxFraction; {
 	case share <= 0:
-	case f.estimated(): // said where the load is worked out; of two lower bounds the higher holds
-		tighten(share1RM(max(f.oneRM, f.r.liftsSurely()), share))
+	case f.estimated(): // said where the load is worked out; what sets or the test show at least holds
+		shown, _ := onerm.Ability{}.Tested(*f.estimate).OneRM()
+		tighten(share1RM(max(f.oneRM, shown, f.r.liftsSurely()), share))
 	default:
 		tighten(f.underShare(share))
 	}

@@ -69,7 +69,7 @@ func (n *now) bearsMore() bool {
 	return true
 }
 
-func (n *now) goesOnFinding() bool { return n.stillLooking() && !n.alone() }
+func (n *now) goesOnFinding() bool { return n.stillLooking() && !n.alone() && n.waits != findWaits }
 
 // foundMore reports whether a heavier weight than the planned one was done while the
 // load was looked for.
@@ -101,7 +101,7 @@ func (n *now) resumes() bool { return visit.Searches(&n.last().Plan) && !visit.S
 // tries reports whether the next weight may be tried, of an exercise in which none can
 // be felt.
 func (n *now) tries() bool {
-	return n.seen.Gates.Advice == rule.Raise && (!n.counts() || n.c.Request.Exercise.MovesBody) && n.mayTry() > 0 && !n.alone()
+	return n.seen.Gates.Advice == rule.Raise && (!n.counts() || n.c.Request.Exercise.MovesBody) && n.mayTry() > 0 && !n.alone() && n.waits != findWaits
 }
 
 // try looks for the load again.
@@ -121,7 +121,7 @@ const (
 // comes near, not soon after the last time, and only with more strength after one in
 // vain.
 func (n *now) feels() bool {
-	if n.seen.Gates.Advice != rule.Raise || !n.seen.BeyondCounting() || !n.withinLimits() || !n.jump.over(feelShare) || n.step.Sets < 2 || n.seen.Tried {
+	if n.waits == findWaits || n.seen.Gates.Advice != rule.Raise || !n.seen.BeyondCounting() || !n.withinLimits() || !n.jump.over(feelShare) || n.step.Sets < 2 || n.seen.Tried {
 		return false
 	}
 	next := n.jump.To.Each()

@@ -152,8 +152,8 @@ func (n *now) same(plan *dose.Prescription) dose.Step {
 	switch planned := n.last().Plan.Load.Each(); {
 	case s.Load < planned:
 		s.Count = n.bottom()
-	case s.Load > planned: // found: no more often than it was done
-		s.Count = min(s.Count, max(1, n.seen.Reps))
+	case s.Load > planned: // found: no more often than it was done, or than a set is worth
+		s.Count = min(s.Count, max(n.leastOf(s.Load), n.seen.Reps))
 	}
 	return s
 }

@@ -49,6 +49,7 @@ const (
 	nothingWaits waiting = iota
 	loadWaits            // enough other loads rise
 	newWaits             // enough other exercises are new
+	findWaits            // enough other loads are looked for
 )
 
 // decide is Next, without what waits.
@@ -84,7 +85,7 @@ func see(c *Course, waits waiting) (n *now, d Decision, err error) {
 	if t, err := c.Request.Kit.Compile(c.Request.Exercise.Hold); err == nil { // else the frame says what is wrong
 		c.Log, n.doubtful, n.queries = c.clean(t, from)
 		tests := c.tests()
-		n.strength, n.forCounts = c.strength(tests, false), c.strength(tests, true)
+		n.strength, n.forCounts = c.strength(tests)
 	}
 	if !c.Request.Exercise.MovesBody {
 		c.Request.Ability = n.strength
@@ -173,6 +174,9 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 	d.because(n.saysRange(&p)...)
 	if p.Mode == dose.WithoutLoad {
 		return d, nil
+	}
+	if bridges := change >= SlowerLowering && change <= ExtraSet; (a == HoldDose || bridges) && n.seen.Visit.Met() { // no weight comes of what was done
+		d.because(n.f.KitFalls(p.Load.Each())...)
 	}
 	after, err := n.above(p.Load.Each())
 	if err != nil {

@@ -71,7 +71,7 @@ func (n *now) fits(s dose.Step) (int, bool) {
 
 // leastOf are the fewest repetitions that a set is asked for.
 func (n *now) leastOf(each units.Mass) int {
-	if each <= n.lightest() {
+	if n.onlyLighter(each) {
 		return min(leastAtLightest, n.bottom())
 	}
 	return min(leastCount, n.bottom())

@@ -13,6 +13,7 @@ import (
 
 const (
 	mostRises    = 2 // loads at one visit
+	mostFinds    = 2 // loads that are looked for or felt at one visit
 	newUnwatched = 1 // exercises at one visit
 	newWatched   = 2 // where a named person watches that day
 )
@@ -29,7 +30,7 @@ func referredAny(list []Decision) []evidence.Reason {
 }
 
 // NextAll decides on all exercises of one visit, as [Next] on each, except that at
-// most two loads rise and at most one exercise is new, two where all courses name
+// most two loads rise, two are looked for or felt, and at most one exercise is new, two where all courses name
 // somebody who will watch. Those loads rise with the smallest steps, of all that is
 // moved, and those exercises are new that take the place of one that cannot go on;
 // the first given where they are alike. The others wait, and say so: what could be
@@ -40,7 +41,7 @@ func referredAny(list []Decision) []evidence.Reason {
 func NextAll(courses []Course) ([]Decision, error) {
 	list, courses := make([]Decision, len(courses)), slices.Clone(courses)
 	var bad field.Errors
-	var rising, changing []int
+	var rising, changing, finding []int
 	var kit equipment.Kit
 	for i := range courses {
 		kit = courses[i].Request.Kit.Once(kit)
@@ -51,6 +52,8 @@ func NextAll(courses []Course) ([]Decision, error) {
 		switch {
 		case d.Change == MoreLoad:
 			rising = append(rising, i)
+		case d.Change == FindLoad && d.Next != nil && (d.Next.Finding != nil || d.Next.Feel != nil):
+			finding = append(finding, i)
 		case countsAsNew(d):
 			changing = append(changing, i)
 		}
@@ -74,6 +77,7 @@ func NextAll(courses []Course) ([]Decision, error) {
 		}
 	}
 	hold(rising[min(mostRises, len(rising)):], loadWaits)
+	hold(finding[min(mostFinds, len(finding)):], findWaits)
 	hold(changing[min(mostNew(courses), len(changing)):], newWaits)
 	if err := bad.Err(); err != nil {
 		return nil, err

@@ -20,21 +20,28 @@ import (
 // where no repetitions are counted. Loads go by all visits; for counts those are passed
 // over at which the dose was done and no reserve was told, or the count would fall from
 // visit to visit of somebody who never tells it.
-func (c *Course) strength(tests []onerm.Estimate, forCounts bool) onerm.Ability {
+func (c *Course) strength(tests []onerm.Estimate) (forLoads, forCounts onerm.Ability) {
 	r := &c.Request
 	if r.Exercise.Measure != exercise.Repetitions {
-		return onerm.Ability{}
+		return onerm.Ability{}, onerm.Ability{}
 	}
 	if !r.Exercise.OneSided || r.Side != body.Both {
-		return c.ruledBy(c.strengthOf(tests, r.Side, forCounts))
+		forLoads, forCounts = c.strengthOf(tests, r.Side)
+		return c.ruledBy(forLoads), c.ruledBy(forCounts)
 	}
-	a, b := c.strengthOf(tests, body.Left, forCounts), c.strengthOf(tests, body.Right, forCounts)
+	left, leftCounts := c.strengthOf(tests, body.Left)
+	right, rightCounts := c.strengthOf(tests, body.Right)
+	return c.ruledBy(weaker(left, right)), c.ruledBy(weaker(leftCounts, rightCounts))
+}
+
+// weaker is what both sides have shown.
+func weaker(a, b onerm.Ability) onerm.Ability {
 	if !a.Known() || !b.Known() {
 		return onerm.Ability{}
 	}
 	a.Log, a.Variance = min(a.Log, b.Log), max(a.Variance, b.Variance)
 	a.AtLeast, a.Untold = a.AtLeast && b.AtLeast, a.Untold || b.Untold
-	return c.ruledBy(a)
+	return a
 }
 
 // ruledBy lets the load rise without a reserve told where the policy's rule goes by
@@ -63,15 +70,16 @@ func (c *Course) tests() []onerm.Estimate {
 }
 
 // strengthOf folds the tests and visits of a side, each on its day.
-func (c *Course) strengthOf(tests []onerm.Estimate, side body.Side, forCounts bool) (a onerm.Ability) {
+func (c *Course) strengthOf(tests []onerm.Estimate, side body.Side) (a, counts onerm.Ability) {
 	r, after := &c.Request, units.Day(0)
 	if s := r.Performed; s != nil && len(r.Estimates) == 0 {
 		a = c.seen(a, 1, 0, []setlog.Set{*s})
+		counts = a
 	}
 	test := func(until units.Day) {
 		for i := range tests {
 			if e := &tests[i]; e.Day > after && e.Day <= until && (e.Side == side || e.Side == body.Both) {
-				a = a.Tested(*e)
+				a, counts = a.Tested(*e), counts.Tested(*e)
 			}
 		}
 		after = until
@@ -79,12 +87,17 @@ func (c *Course) strengthOf(tests []onerm.Estimate, side body.Side, forCounts bo
 	for i := range c.Log {
 		v := &c.Log[i]
 		test(v.Day)
-		if then := c.after(a, v, side); !forCounts || !then.Untold || given.Yes(v.Unable) || len(v.Sets) > 0 && !v.Met() {
-			a = then
+		same, then := counts == a, c.after(a, v, side)
+		a = then
+		if !same {
+			then = c.after(counts, v, side)
+		}
+		if !then.Untold || given.Yes(v.Unable) || len(v.Sets) > 0 && !v.Met() {
+			counts = then
 		}
 	}
 	test(c.Day)
-	return a
+	return a, counts
 }
 
 // after is what is known after a visit. Nothing done, where nothing says why, shows no

@@ -201,3 +201,27 @@ func TestSessionKeepsItsCounts(t *testing.T) {
 		}
 	})
 }
+
+// Two loads are looked for at a visit; a third waits, and goes on as it was.
+func TestNextAllLooksForTwoLoads(t *testing.T) {
+	c := rowCourse(t, 4, 6)
+	done(&c, 4*kilo, 15, 8)
+	repeat(&c, 3)
+	list, err := progression.NextAll([]progression.Course{c, c, c})
+	if err != nil || list[0].Next.Feel == nil || list[1].Next.Feel == nil || list[2].Next.Feel != nil || list[2].Next.Load.Each() != 4*kilo {
+		t.Errorf("%v: %s; %s; %s", err, tell(list[0]), tell(list[1]), tell(list[2]))
+	}
+}
+
+// Where what was asked for was done and nothing comes of it, the decision says what of
+// the kit keeps it from working, and which size would help.
+func TestNextSaysThatTheKitFalls(t *testing.T) {
+	c := rowCourse(t, 3)
+	done(&c, 3*kilo, 20, 6)
+	last(&c).Plan.Count, last(&c).Plan.Span = 20, units.Must(units.Between(8, 20))
+	c.Policy.KeepExercise = true
+	repeat(&c, 4)
+	if d := nextOf(t, c); !hasReason(d, "dose.kit-too-light") || !hasReason(d, "dose.kit-would-help") {
+		t.Errorf("%s", tell(d))
+	}
+}

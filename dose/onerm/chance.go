@@ -10,8 +10,8 @@ import (
 )
 
 // A Chance governs a load and a count together, for somebody who does the count
-// to its end and does not stop by feel. It is meant as the one caution between what
-// is known and a dose, and no dose of this module goes by it yet. The zero value is "not given".
+// to its end and does not stop by feel. It is the one caution between what
+// is known and a dose. The zero value is "not given".
 type Chance struct {
 	// Reserve is the highest chance that fewer are left than the reserve asked less
 	// one; 0.01 to 0.20.
@@ -26,7 +26,7 @@ const (
 	usualFinish, mostFinish                units.Fraction = 0.05, 0.10
 )
 
-// StandardChance returns the chances meant for doses, where no policy says otherwise:
+// StandardChance returns the chances that doses keep to, where no policy says otherwise:
 // 0.10 and 0.05. In simulated beginners half of the first held many back whose weights were
 // few, and twice of it brought 5 to 7 % of sets to failure for little.
 func StandardChance() Chance { return Chance{usualReserve, usualFinish} }

@@ -22,8 +22,8 @@
 // An [Ability] is what all visits and tests of an exercise have shown together, read
 // on one equation, and [Ability.Most] finds from it how many repetitions a weight
 // allows, at one stated [Chance]. Its form keeps the order of better and worse; its
-// widths are this module's own design. No dose of the module goes by it yet: those
-// begin from [Estimate.Cautious].
+// widths are this module's own design. Every dose of the module for which strength is
+// known goes by it.
 //
 // # Intervals
 //
