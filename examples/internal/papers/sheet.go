@@ -55,7 +55,8 @@ func (s *sheet) item(n int, item dose.Prescription, changes []evidence.Reason, s
 	for _, text := range first {
 		add("", text)
 	}
-	c := cueOf(item.Exercise)
+	ex, known := exerciseOf(item)
+	c := cueOf(ex.ID)
 	add("Ready", c.ready)
 	if item.Mode != dose.WithoutLoad {
 		add("Take", item.Load.String()+".")
@@ -64,7 +65,7 @@ func (s *sheet) item(n int, item dose.Prescription, changes []evidence.Reason, s
 	if item.Feel != nil {
 		add("Last", page.Felt(item)+".")
 	}
-	if ex, ok := exerciseOf(item); ok {
+	if known {
 		add("How", how(ex, item))
 	}
 	add("Stop", whenToStop(item))
