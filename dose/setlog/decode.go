@@ -17,6 +17,7 @@ type RowError struct {
 	Line   int    // of the log, from 1; the header counts
 	Column int    // byte within the line, from 1, at which the first bad field stands; 1 for one that is not there
 	Name   string // of the first bad field; empty if the row as a whole is bad
+	Text   string // what a [Reader] found in its cell, the first 80 bytes
 	Err    error  // the [field.Errors] of the row, or what the reader said
 }
 
