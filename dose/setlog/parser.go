@@ -19,7 +19,7 @@ type parser struct {
 	width int            // cells of a row
 	// numbered says that the number of the set is checked.
 	numbered bool
-	texts [numFields][]byte
+	texts    [numFields][]byte
 
 	memos memos
 	one   [256]units.Effort // what a cell of one byte says of the effort

@@ -2,6 +2,7 @@ package setlog
 
 import (
 	"bytes"
+	"errors"
 	"fmt"
 	"io"
 
@@ -23,6 +24,7 @@ const firstRoom = 128 << 10
 type records struct {
 	r     io.Reader
 	comma byte
+	plain bool // a quote is errQuoted
 
 	buf     []byte
 	at, end int   // what is not cut yet
@@ -58,6 +60,8 @@ func (c *records) next() error {
 			return c.skip()
 		case err != nil:
 			return err
+		case c.quote < c.at+len(line) && c.plain:
+			return errQuoted
 		case c.quote < c.at+len(line):
 			return c.quoted()
 		}
@@ -126,6 +130,9 @@ func (c *records) lineAt(from int) ([]byte, error) {
 		return c.buf[c.at+from : c.end], nil
 	}
 }
+
+// errQuoted: there is a quote where none may be.
+var errQuoted = errors.New("setlog: a quote in a part of a log")
 
 var errTooLong error = field.Bad(nil, fmt.Sprintf("a record of at most %d bytes", maxRecord), field.ErrOverflow)
 
