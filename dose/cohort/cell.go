@@ -138,22 +138,18 @@ func (cs *cells) merge(other *cells) {
 	}
 }
 
-// follow takes the leaves of other over where they lie wholly behind or before those of
-// cs; false if they do not.
-func (cs *cells) follow(other cells) bool {
-	n, m := len(cs.leaves), len(other.leaves)
-	switch {
-	case m == 0:
-	case n == 0:
-		*cs = other
-	case lastKey(cs.leaves[n-1]) < other.leaves[0][0].when:
-		cs.leaves = append(cs.leaves, other.leaves...)
-	case lastKey(other.leaves[m-1]) < cs.leaves[0][0].when:
-		cs.leaves = append(other.leaves, cs.leaves...)
-	default:
-		return false
+// take is merge of cells that nobody needs any more: what lies behind those of cs is not
+// copied.
+func (cs *cells) take(other cells) {
+	for len(other.leaves) > 0 && len(cs.leaves) > 0 {
+		first, last := other.leaves[0], cs.leaves[len(cs.leaves)-1]
+		if last[len(last)-1].when < first[0].when {
+			break
+		}
+		cs.at(first[0].when).add(&first[0])
+		if other.leaves[0] = first[1:]; len(first) == 1 {
+			other.leaves = other.leaves[1:]
+		}
 	}
-	return true
+	cs.leaves = append(cs.leaves, other.leaves...)
 }
-
-func lastKey(leaf []cell) uint32 { return leaf[len(leaf)-1].when }

@@ -74,9 +74,7 @@ func (c *Cohort) absorb(d *Cohort) {
 	for i := range d.people {
 		from := &d.people[i]
 		to := &c.people[c.person(from.key)]
-		if !to.cells.follow(from.cells) {
-			to.cells.merge(&from.cells)
-		}
+		to.cells.take(from.cells)
 		for k := range from.marks {
 			to.mark(from.marks[k].exercise).join(&from.marks[k])
 		}

@@ -98,8 +98,8 @@ func (rd *Reader) column(i int) (name string, needed bool) {
 // row reads a record. A row of empty cells is blank.
 func (p *parser) row(cut *records) (row Row, blank bool, bad *RowError) {
 	row.Line = cut.line
-	if len(cut.cells) == p.width && p.pick(cut.cells) {
-		if p.quick(&row.Set) {
+	if len(cut.cells) == p.width {
+		if p.pick(cut.cells); utf8.Valid(cut.whole) && p.quick(&row.Set) {
 			row.Doubts = p.doubts(&row.Set)
 			return row, false, nil
 		}
@@ -131,8 +131,8 @@ func (p *parser) fits(cells [][]byte) error {
 	return nil
 }
 
-// pick takes the texts of the fields out of the cells; false if they are no UTF-8.
-func (p *parser) pick(cells [][]byte) bool {
+// pick takes the texts of the fields out of the cells.
+func (p *parser) pick(cells [][]byte) {
 	for i, at := range p.at {
 		if at < 0 {
 			continue
@@ -145,12 +145,6 @@ func (p *parser) pick(cells [][]byte) bool {
 		}
 		p.texts[i] = text
 	}
-	for _, cell := range cells {
-		if !utf8.Valid(cell) {
-			return false
-		}
-	}
-	return true
 }
 
 // trim cuts off spaces and tabs.

@@ -35,6 +35,7 @@ type records struct {
 
 	line    int      // at which the record begins, from 1
 	cells   [][]byte // of the record, valid until the next
+	whole   []byte   // the record itself, its quotes with it
 	places  []place  // of the cells of a record with quotes
 	unquote []byte   // what such cells say
 }
@@ -68,7 +69,7 @@ func (c *records) next() error {
 		c.at += len(line)
 		c.lines++
 		if line = withoutEnd(line); len(line) > 0 {
-			c.line = c.lines
+			c.line, c.whole = c.lines, line
 			c.split(line)
 			return nil
 		}

@@ -16,7 +16,7 @@ const (
 	leastPart      = 256 << 10 // bytes of a log that are worth a goroutine
 	partsPerWorker = 4         // so that none waits long for the others
 	maxWorkers     = 256
-	remarksAhead   = 64 // that a part may have before its turn comes
+	remarksAhead   = 4096 // that a part may have before its turn comes
 )
 
 // Scan reads the CSV log of so many bytes that r has, in parts, with 1 to 256 workers at
@@ -75,11 +75,15 @@ type scan struct {
 	lines   int // of the log before the part whose turn it is
 
 	parts  []part
-	taken  atomic.Int64  // parts that a worker has
-	quoted atomic.Bool   // a part has a quote
-	quit   chan struct{} // closed when workers are to stop
+	mu     sync.Mutex
+	shares []share       // of the parts, one of each worker
+	quit   chan struct{} // closed when workers are to stop: a part has a quote, or nobody listens
 	ended  atomic.Bool   // then
 }
+
+// A share are the parts that no worker has begun, of those that one is to read: parts that
+// follow on each other, so that workers have few people and weeks in common.
+type share struct{ next, end int }
 
 // A part is some whole lines of the log.
 type part struct {
@@ -90,7 +94,7 @@ type part struct {
 
 // A remark is a row that is yielded; lines count from the beginning of its part.
 type remark struct {
-	row Row
+	row *Row // nil beside an error
 	err error
 }
 
@@ -135,8 +139,11 @@ func (s *scan) inParts(workers int, start func(int) []func(Set) error) bool {
 	s.quit = make(chan struct{})
 	var all sync.WaitGroup
 	takers := start(workers)
-	for _, take := range takers {
-		all.Go(func() { s.work(take) })
+	for i := range takers {
+		s.shares = append(s.shares, share{i * len(s.parts) / len(takers), (i + 1) * len(s.parts) / len(takers)})
+	}
+	for i, take := range takers {
+		all.Go(func() { s.work(i, take) })
 	}
 	if len(takers) == 0 {
 		s.yield(Row{}, noTaker())
@@ -145,13 +152,16 @@ func (s *scan) inParts(workers int, start func(int) []func(Set) error) bool {
 	defer all.Wait()
 	defer s.stop()
 	for i := range s.parts {
-		for m := range s.parts[i].remarks {
-			if !s.say(m) || m.err != nil && !goesOn(m.err) {
+		for more := true; more; {
+			var m remark
+			select {
+			case m, more = <-s.parts[i].remarks:
+			case <-s.quit: // this part may never be begun
+				return false
+			}
+			if more && (!s.say(m) || m.err != nil && !goesOn(m.err)) {
 				return true
 			}
-		}
-		if s.quoted.Load() {
-			return false
 		}
 		s.lines += s.parts[i].lines
 	}
@@ -182,24 +192,49 @@ func (r stoppable) Read(p []byte) (int, error) {
 
 // say yields a remark with the line that it has in the log.
 func (s *scan) say(m remark) bool {
+	s.yielded++
+	if m.row != nil {
+		m.row.Line += s.lines
+		return s.yield(*m.row, nil)
+	}
 	if bad := (*RowError)(nil); errors.As(m.err, &bad) {
 		bad.Line += s.lines
-	} else {
-		m.row.Line += s.lines
 	}
-	s.yielded++
-	return s.yield(m.row, m.err)
+	return s.yield(Row{}, m.err)
 }
 
-// work reads one part after another.
-func (s *scan) work(take func(Set) error) {
-	for {
-		i := int(s.taken.Add(1)) - 1
-		if i >= len(s.parts) || s.ended.Load() {
+// work reads one part after another: those of its share in their order, and then, from the
+// back, those that others have not begun. So the first part that is not read is always
+// being read, and nobody waits in vain.
+func (s *scan) work(worker int, take func(Set) error) {
+	for !s.ended.Load() {
+		i := s.claim(worker)
+		if i < 0 {
 			return
 		}
 		s.part(&s.parts[i], take)
 	}
+}
+
+// claim returns a part that no worker has begun, -1 if there is none.
+func (s *scan) claim(worker int) int {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	if own := &s.shares[worker]; own.next < own.end {
+		own.next++
+		return own.next - 1
+	}
+	longest := &s.shares[0]
+	for i := range s.shares {
+		if one := &s.shares[i]; one.end-one.next > longest.end-longest.next {
+			longest = one
+		}
+	}
+	if longest.next == longest.end {
+		return -1
+	}
+	longest.end--
+	return longest.end
 }
 
 func (s *scan) part(p *part, take func(Set) error) {
@@ -208,14 +243,17 @@ func (s *scan) part(p *part, take func(Set) error) {
 	cut.plain = true
 	s.head.fresh().handOn(cut, take, func(row Row, err error) bool {
 		if errors.Is(err, errQuoted) {
-			s.quoted.Store(true)
 			s.stop()
 		}
 		if s.ended.Load() {
 			return false // the error may be that of a stoppable
 		}
+		m := remark{nil, err}
+		if err == nil {
+			m.row = &row
+		}
 		select {
-		case p.remarks <- remark{row, err}:
+		case p.remarks <- m:
 			return true
 		case <-s.quit:
 			return false
