@@ -143,7 +143,7 @@ func (cs *cells) merge(other *cells) {
 func (cs *cells) take(other cells) {
 	for len(other.leaves) > 0 && len(cs.leaves) > 0 {
 		first, last := other.leaves[0], cs.leaves[len(cs.leaves)-1]
-		if last[len(last)-1].when < first[0].when {
+		if lastKey(last) < first[0].when {
 			break
 		}
 		cs.at(first[0].when).add(&first[0])
@@ -153,3 +153,5 @@ func (cs *cells) take(other cells) {
 	}
 	cs.leaves = append(cs.leaves, other.leaves...)
 }
+
+func lastKey(leaf []cell) uint32 { return leaf[len(leaf)-1].when }
