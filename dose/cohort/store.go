@@ -123,10 +123,8 @@ func (c *Counter) Decode(r io.Reader) (*Cohort, error) {
 	if _, more := d.in.ReadByte(); d.err == nil && (!bytes.Equal(got, want) || more != io.EOF) {
 		d.fail()
 	}
-	if d.err == io.EOF || d.err == io.ErrUnexpectedEOF {
-		d.fail()
-	}
 	if d.err != nil {
+		d.fail()
 		return nil, d.err
 	}
 	return d.c, nil
@@ -140,8 +138,11 @@ type decoder struct {
 	err error
 }
 
-// fail says that this is no cohort.
+// fail says that this is no cohort, unless it is known already why it cannot be read.
 func (d *decoder) fail() {
+	if d.err != nil && d.err != io.EOF && d.err != io.ErrUnexpectedEOF {
+		return
+	}
 	d.err = field.Bad(nil, "a whole cohort as Encode of this version writes it", field.ErrSyntax)
 }
 
@@ -180,7 +181,7 @@ func (d *decoder) number(most uint64) uint64 {
 }
 
 func (d *decoder) read() {
-	if string(d.bytes(len(form))) != form && d.err == nil {
+	if string(d.bytes(len(form))) != form {
 		d.fail()
 	}
 	digest := d.bytes(len(d.c.counter.digest))
