@@ -14,12 +14,12 @@ import (
 )
 
 // A Cohort holds the weeks of many people. It is fed by one goroutine at a time;
-// those of one [Counter] that were fed apart can be merged.
+// those of one [Study] that were fed apart can be merged.
 type Cohort struct {
-	counter *Counter
-	people  []person
-	index   map[body.Key]int32
-	last    run
+	study  *Study
+	people []person
+	index  map[body.Key]int32
+	last   run
 }
 
 type person struct {
@@ -43,10 +43,10 @@ var ErrTooMany = errors.New("cohort: more than 262,144 sets of an exercise in a 
 
 // Add adds a set. An error leaves c as it was: those of [setlog.Set.Validate]; an
 // [field.ErrMissing] for a day not given; an [field.ErrUnknown] for an exercise that the
-// counter does not know; [ErrTooMany].
+// study does not know; [ErrTooMany].
 func (c *Cohort) Add(s setlog.Set) error {
-	if c == nil || c.counter == nil {
-		return field.Bad(nil, "a cohort that a counter made", field.ErrMissing)
+	if c == nil || c.study == nil {
+		return field.Bad(nil, "a cohort that a study made", field.ErrMissing)
 	}
 	if err := s.Validate(); err != nil {
 		return err
@@ -64,7 +64,7 @@ func (c *Cohort) take(s *setlog.Set) error {
 	if err := c.find(s, week); err != nil {
 		return err
 	}
-	cell, e := c.last.cell, &c.counter.exercises[c.last.exercise]
+	cell, e := c.last.cell, &c.study.exercises[c.last.exercise]
 	if cell.done == maxSets {
 		return ErrTooMany
 	}
@@ -79,7 +79,7 @@ func (c *Cohort) take(s *setlog.Set) error {
 	cell.done++
 	cell.count += uint32(count)
 	cell.days |= 1 << ((s.Day - 1) % 7)
-	if c.counter.options.Rule.Counts(s.Effort) {
+	if c.study.options.Rule.Counts(s.Effort) {
 		if s.Side != body.Right {
 			cell.left++
 		}
@@ -107,11 +107,11 @@ func (c *Cohort) find(s *setlog.Set, week volume.ISOWeek) error {
 		return nil
 	}
 	if !sameExercise {
-		i, known := c.counter.index[s.Exercise]
+		i, known := c.study.index[s.Exercise]
 		if !known {
 			return field.New("/exercise", fmt.Sprintf("%.40q", s.Exercise), "the ID of an exercise in the catalogue", field.ErrUnknown)
 		}
-		l.exercise, l.id = i, c.counter.exercises[i].id
+		l.exercise, l.id = i, c.study.exercises[i].id
 	}
 	if !samePerson {
 		l.person = c.person(s.Key)
@@ -142,7 +142,7 @@ func (c *Cohort) Len() int { return len(field.OrZero(c).people) }
 // make no difference. It is an [field.ErrConflict] if d does not count as c does, and
 // [ErrTooMany] beyond what fits; then c stays as it was.
 func (c *Cohort) Merge(d *Cohort) error {
-	if c == nil || d == nil || c.counter == nil || d.counter == nil || c.counter.digest != d.counter.digest {
+	if c == nil || d == nil || c.study == nil || d.study == nil || c.study.digest != d.study.digest {
 		return field.Bad(nil, "a cohort that counts alike", field.ErrConflict)
 	}
 	if !c.fits(d) {

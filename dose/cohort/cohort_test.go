@@ -55,7 +55,7 @@ func TestWeeksAreThoseOfTallies(t *testing.T) {
 		rule := rapid.SampledFrom(rules).Draw(t, "rule")
 		bodyMass := units.Mass(rapid.SampledFrom([]int64{0, 7e13, 812345678901234}).Draw(t, "body mass"))
 		counter := units.Must(volume.NewCounter(exercise.Standard(), volume.Options{Kind: volume.Performed, Rule: rule, BodyMass: bodyMass}))
-		c := units.Must(cohort.NewCounter(exercise.Standard(), cohort.Options{Rule: rule})).NewCohort()
+		c := units.Must(cohort.NewStudy(exercise.Standard(), cohort.Options{Rule: rule})).NewCohort()
 		tallies := map[body.Key]*volume.Tally{}
 		for _, s := range sets {
 			if tallies[s.Key] == nil {
@@ -79,7 +79,7 @@ func TestWeeksAreThoseOfTallies(t *testing.T) {
 	})
 }
 
-func sameWeek(t *rapid.T, w cohort.Week, want volume.Totals, bodyMass units.Mass) {
+func sameWeek(t *rapid.T, w cohort.PersonWeek, want volume.Totals, bodyMass units.Mass) {
 	got, wanted := "", ""
 	done := 0
 	for x := range w.Exercises(bodyMass) {
@@ -123,21 +123,21 @@ func encoded(t testing.TB, c *cohort.Cohort) string {
 // In whatever order sets come, and however they are shared out, merged, stored and read
 // back, the cohort is the same to the byte.
 func TestMergeInAnyOrder(t *testing.T) {
-	counter := units.Must(cohort.NewCounter(exercise.Standard(), cohort.Options{Formula: onerm.Epley}))
+	study := units.Must(cohort.NewStudy(exercise.Standard(), cohort.Options{Formula: onerm.Epley}))
 	rapid.Check(t, func(rt *rapid.T) {
 		sets := drawSets(rt, 1)
-		whole := counter.NewCohort()
-		parts := []*cohort.Cohort{counter.NewCohort(), counter.NewCohort(), counter.NewCohort()}
+		whole := study.NewCohort()
+		parts := []*cohort.Cohort{study.NewCohort(), study.NewCohort(), study.NewCohort()}
 		for _, s := range sets {
 			if err := errors.Join(whole.Add(s), parts[rapid.IntRange(0, 2).Draw(rt, "part")].Add(s)); err != nil {
 				rt.Fatal(err)
 			}
 		}
-		sum, shuffled := counter.NewCohort(), counter.NewCohort()
+		sum, shuffled := study.NewCohort(), study.NewCohort()
 		for i, order := range rapid.Permutation([]int{0, 1, 2}).Draw(rt, "order") {
 			part := parts[order]
 			if i > 0 {
-				part = units.Must(counter.Decode(strings.NewReader(encoded(t, part))))
+				part = units.Must(study.Decode(strings.NewReader(encoded(t, part))))
 			}
 			if err := sum.Merge(part); err != nil {
 				rt.Fatal(err)
@@ -156,7 +156,7 @@ func TestMergeInAnyOrder(t *testing.T) {
 
 // The best is the greatest there is, the latest the greatest of the last day.
 func TestEstimates(t *testing.T) {
-	c := units.Must(cohort.NewCounter(exercise.Standard(), cohort.Options{Formula: onerm.Epley})).NewCohort()
+	c := units.Must(cohort.NewStudy(exercise.Standard(), cohort.Options{Formula: onerm.Epley})).NewCohort()
 	add := func(id exercise.ID, day units.Day, load units.Mass, reps int) {
 		e, _ := exercise.Standard().Get(id)
 		s := setlog.Set{Key: "p", Day: 700_000 + day, Exercise: id, Side: body.Both, Hold: e.Hold, Load: load, Reps: reps}
@@ -175,23 +175,23 @@ func TestEstimates(t *testing.T) {
 	add("biceps-curl", 13, 0, 5)
 	add("goblet-squat", 9, 12*units.Kilogram, 10) // moves the body
 	got := slices.Collect(c.Estimates())
-	want := []cohort.Estimate{{Person: "p", Exercise: "biceps-curl", Best: 8 * units.Kilogram, BestOn: 700_007, Latest: 7 * units.Kilogram, LatestOn: 700_012}}
+	want := []cohort.PersonalBest{{Person: "p", Exercise: "biceps-curl", Best: 8 * units.Kilogram, BestOn: 700_007, Latest: 7 * units.Kilogram, LatestOn: 700_012}}
 	if diff := cmp.Diff(want, got); diff != "" {
 		t.Error(diff)
 	}
 }
 
 func TestMisuse(t *testing.T) {
-	counter := units.Must(cohort.NewCounter(exercise.Standard(), cohort.Options{}))
-	other := units.Must(cohort.NewCounter(exercise.Standard(), cohort.Options{Formula: onerm.Epley}))
+	study := units.Must(cohort.NewStudy(exercise.Standard(), cohort.Options{}))
+	other := units.Must(cohort.NewStudy(exercise.Standard(), cohort.Options{Formula: onerm.Epley}))
 	good := setlog.Set{Day: 700_000, Exercise: "biceps-curl", Side: body.Both, Hold: body.OneHand, Load: units.Kilogram, Reps: 10}
 	noDay, unknown, bad := good, good, good
 	noDay.Day, unknown.Exercise, bad.Reps = 0, "zumba", 0
 	lastDay := good
 	lastDay.Day = 3652059
-	c := counter.NewCohort()
-	_, badOptions := cohort.NewCounter(exercise.Standard(), cohort.Options{Formula: 250, Rule: volume.Rule{Source: "x"}})
-	_, decodeNil := counter.Decode(nil)
+	c := study.NewCohort()
+	_, badOptions := cohort.NewStudy(exercise.Standard(), cohort.Options{Formula: 250, Rule: volume.Rule{Source: "x"}})
+	_, decodeNil := study.Decode(nil)
 	var none *cohort.Cohort
 	for _, test := range []struct {
 		err, want error
@@ -235,8 +235,8 @@ func TestMisuse(t *testing.T) {
 
 // A cell has room for the heaviest sets, and for no more of them.
 func TestTooManySets(t *testing.T) {
-	counter := units.Must(cohort.NewCounter(exercise.Standard(), cohort.Options{}))
-	c := counter.NewCohort()
+	study := units.Must(cohort.NewStudy(exercise.Standard(), cohort.Options{}))
+	c := study.NewCohort()
 	s := setlog.Set{Day: 700_000, Exercise: "one-arm-dumbbell-row", Side: body.Both, Hold: body.OneEachHand, Stated: body.PerHand, Load: 1000 * units.Kilogram, Reps: 1000}
 	const most = 1 << 18
 	for range most {
@@ -247,7 +247,7 @@ func TestTooManySets(t *testing.T) {
 	if err := c.Add(s); !errors.Is(err, cohort.ErrTooMany) {
 		t.Errorf("%v", err)
 	}
-	one := counter.NewCohort()
+	one := study.NewCohort()
 	if err := one.Add(s); err != nil {
 		t.Fatal(err)
 	}

@@ -18,7 +18,7 @@
 //
 // # More than one machine
 //
-// Cohorts of one [Counter] can be merged, in any order and grouping. One that was
-// written on another machine is read by [Counter.Decode] of a counter with the same
+// Cohorts of one [Study] can be merged, in any order and grouping. One that was
+// written on another machine is read by [Study.Decode] of a study with the same
 // options and exercises, and refused by any other.
 package cohort

@@ -47,10 +47,10 @@ func (p *person) mark(exercise uint16) *mark {
 
 // estimate takes the estimate of a set in, if it has one.
 func (c *Cohort) estimate(e *counted, s *setlog.Set, each units.Mass) {
-	if e.movesBody || each <= 0 || s.Reps < c.counter.least || s.Reps > c.counter.most {
+	if e.movesBody || each <= 0 || s.Reps < c.study.least || s.Reps > c.study.most {
 		return
 	}
-	oneRM, err := c.counter.options.Formula.OneRM(each, float64(s.Reps))
+	oneRM, err := c.study.options.Formula.OneRM(each, float64(s.Reps))
 	if err != nil {
 		return // beyond what a mass holds
 	}
@@ -60,8 +60,8 @@ func (c *Cohort) estimate(e *counted, s *setlog.Set, each units.Mass) {
 	c.last.mark.note(oneRM, s.Day)
 }
 
-// An Estimate is what the equation gives for a person and an exercise, of one implement.
-type Estimate struct {
+// An PersonalBest is what the equation gives for a person and an exercise, of one implement.
+type PersonalBest struct {
 	Person   body.Key    `json:"person"`
 	Exercise exercise.ID `json:"exercise"`
 	Best     units.Mass  `json:"best"`    // the greatest of all sets
@@ -71,14 +71,14 @@ type Estimate struct {
 }
 
 // Estimates yields the estimates of everybody, in order of person, then of the catalogue.
-func (c *Cohort) Estimates() iter.Seq[Estimate] {
+func (c *Cohort) Estimates() iter.Seq[PersonalBest] {
 	c = field.OrZero(c)
-	return func(yield func(Estimate) bool) {
+	return func(yield func(PersonalBest) bool) {
 		for _, i := range c.sorted() {
 			p := &c.people[i]
 			for _, m := range p.marks {
-				id := c.counter.exercises[m.exercise].id
-				if m.bestOn > 0 && !yield(Estimate{p.key, id, m.best, m.bestOn, m.latest, m.latestOn}) {
+				id := c.study.exercises[m.exercise].id
+				if m.bestOn > 0 && !yield(PersonalBest{p.key, id, m.best, m.bestOn, m.latest, m.latestOn}) {
 					return
 				}
 			}

@@ -177,7 +177,7 @@ var kitReasons = map[string]string{"": "fields", "day": "date", "exercise": "exe
 func kitAnswers(t testing.TB, log []byte, workers int) map[string]string {
 	t.Helper()
 	catalogue, rows := kitCatalogue(t)
-	c := units.Must(cohort.NewCounter(catalogue, kitOptions)).NewCohort()
+	c := units.Must(cohort.NewStudy(catalogue, kitOptions)).NewCohort()
 	lines, counts := "line,reason\n", map[string]int{}
 	for _, err := range c.Read(kitReader(catalogue), bytes.NewReader(log), int64(len(log)), workers) {
 		var bad *setlog.RowError

@@ -11,21 +11,21 @@ import (
 
 // Read adds a CSV log of so many bytes, read by 1 to 256 workers as [setlog.Reader.Scan]
 // does. The sequence yields bad and doubtful rows in the order of lines; a bad row is left
-// out, as is one without a day or of an exercise that the counter does not know, and a
+// out, as is one without a day or of an exercise that the study does not know, and a
 // doubtful one is taken in. When it has been followed to its end c holds the log. It holds nothing
 // of it where it was left before, where the log broke off, or where it does not fit
 // ([ErrTooMany]): the last error says so, and names no field.
-func (c *Cohort) Read(rd setlog.Reader, log io.ReaderAt, size int64, workers int) iter.Seq2[setlog.Row, error] {
-	return func(yield func(setlog.Row, error) bool) {
-		if c == nil || c.counter == nil {
-			yield(setlog.Row{}, field.Bad(nil, "a cohort that a counter made", field.ErrMissing))
+func (c *Cohort) Read(rd setlog.Reader, log io.ReaderAt, size int64, workers int) iter.Seq2[setlog.LoggedSet, error] {
+	return func(yield func(setlog.LoggedSet, error) bool) {
+		if c == nil || c.study == nil {
+			yield(setlog.LoggedSet{}, field.Bad(nil, "a cohort that a study made", field.ErrMissing))
 			return
 		}
 		var parts []*Cohort
 		start := func(n int) (takes []func(setlog.Set) error) {
 			parts = nil
 			for range n {
-				part := c.counter.NewCohort()
+				part := c.study.NewCohort()
 				parts = append(parts, part)
 				takes = append(takes, func(s setlog.Set) error { return part.take(&s) })
 			}
@@ -37,7 +37,7 @@ func (c *Cohort) Read(rd setlog.Reader, log io.ReaderAt, size int64, workers int
 			}
 		}
 		if err := c.join(parts); err != nil {
-			yield(setlog.Row{}, err)
+			yield(setlog.LoggedSet{}, err)
 		}
 	}
 }

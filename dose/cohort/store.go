@@ -15,7 +15,7 @@ import (
 )
 
 // sum is a digest of all that makes two counters count alike.
-func (c *Counter) sum() [32]byte {
+func (c *Study) sum() [32]byte {
 	type entry struct {
 		ID, Measure         string
 		OneSided, MovesBody bool
@@ -40,25 +40,25 @@ func (c *Counter) sum() [32]byte {
 	return sha256.Sum256(text)
 }
 
-// The form of a stored cohort: a first line, the digest of the counter, people in order
+// The form of a stored cohort: a first line, the digest of the study, people in order
 // of their keys, and a checksum of all that.
 const (
 	form       = "posology cohort 1\n"
 	longestKey = 1 << 20 // bytes; no record of a log is longer
 )
 
-// Encode writes c in a form that [Counter.Decode] of a counter with the same options and
+// Encode writes c in a form that [Study.Decode] of a study with the same options and
 // exercises reads back. Cohorts that hold the same write the same bytes, whatever they
-// were merged of. The errors are those of w; a cohort that no counter made is an
+// were merged of. The errors are those of w; a cohort that no study made is an
 // [field.ErrMissing], as is no writer.
 func (c *Cohort) Encode(w io.Writer) error {
-	if c == nil || c.counter == nil || w == nil {
-		return field.Bad(nil, "a writer, and a cohort that a counter made", field.ErrMissing)
+	if c == nil || c.study == nil || w == nil {
+		return field.Bad(nil, "a writer, and a cohort that a study made", field.ErrMissing)
 	}
 	sum := sha256.New()
 	e := encoder{out: bufio.NewWriter(io.MultiWriter(w, sum))}
 	e.out.WriteString(form)
-	e.out.Write(c.counter.digest[:])
+	e.out.Write(c.study.digest[:])
 	e.number(uint64(len(c.people)))
 	for _, i := range c.sorted() {
 		e.person(&c.people[i])
@@ -111,9 +111,9 @@ func (m *mark) numbers() [5]uint64 {
 // counted by other options or of other exercises, and an [field.ErrSyntax] if it is no whole
 // cohort of this version; then nothing of it is returned. No reader is an [field.ErrMissing];
 // other errors are those of r.
-func (c *Counter) Decode(r io.Reader) (*Cohort, error) {
+func (c *Study) Decode(r io.Reader) (*Cohort, error) {
 	if c == nil || r == nil {
-		return nil, field.Bad(nil, "a reader and a counter", field.ErrMissing)
+		return nil, field.Bad(nil, "a reader and a study", field.ErrMissing)
 	}
 	sum := sha256.New()
 	d := decoder{in: bufio.NewReader(r), sum: sum, c: c.NewCohort()}
@@ -184,8 +184,8 @@ func (d *decoder) read() {
 	if string(d.bytes(len(form))) != form {
 		d.fail()
 	}
-	digest := d.bytes(len(d.c.counter.digest))
-	if d.err == nil && !bytes.Equal(digest, d.c.counter.digest[:]) {
+	digest := d.bytes(len(d.c.study.digest))
+	if d.err == nil && !bytes.Equal(digest, d.c.study.digest[:]) {
 		d.err = field.Bad(nil, "a cohort of the same options and exercises", field.ErrConflict)
 	}
 	before := body.Key("")
@@ -212,7 +212,7 @@ func (d *decoder) cell(p *person) {
 		x[i] = d.number(most)
 	}
 	one := cell{when: uint32(x[0]), done: uint32(x[1]), left: uint32(x[2]), right: uint32(x[3]), count: uint32(x[4]), days: uint8(x[5]), heldHi: uint16(x[6]), held: x[7]}
-	bad := one.week().Check() != nil || int(one.exercise()) >= len(d.c.counter.exercises) || one.done == 0 || one.days == 0 ||
+	bad := one.week().Check() != nil || int(one.exercise()) >= len(d.c.study.exercises) || one.done == 0 || one.days == 0 ||
 		max(one.left, one.right) > one.done || one.count < one.done || uint64(one.count) > 2000*uint64(one.done)
 	if n := len(p.cells.leaves); bad || n > 0 && lastKey(p.cells.leaves[n-1]) >= one.when {
 		d.fail()
@@ -229,7 +229,7 @@ func (d *decoder) mark(p *person) {
 		x[i] = d.number(most)
 	}
 	m := mark{exercise: uint16(x[0]), best: units.Mass(x[1]), bestOn: units.Day(x[2]), latest: units.Mass(x[3]), latestOn: units.Day(x[4])}
-	bad := int(m.exercise) >= len(d.c.counter.exercises) || m.bestOn.Check() != nil || m.latestOn.Check() != nil || m.best < m.latest || m.bestOn > m.latestOn || m.latest <= 0
+	bad := int(m.exercise) >= len(d.c.study.exercises) || m.bestOn.Check() != nil || m.latestOn.Check() != nil || m.best < m.latest || m.bestOn > m.latestOn || m.latest <= 0
 	if n := len(p.marks); bad || n > 0 && p.marks[n-1].exercise >= m.exercise {
 		d.fail()
 	}

@@ -17,7 +17,7 @@ import (
 	"example.org/posology/units/field"
 )
 
-var storing = units.Must(cohort.NewCounter(exercise.Standard(), cohort.Options{Formula: onerm.Epley}))
+var storing = units.Must(cohort.NewStudy(exercise.Standard(), cohort.Options{Formula: onerm.Epley}))
 
 // someone holds a few sets of two people.
 func someone(t testing.TB) *cohort.Cohort {
@@ -64,16 +64,16 @@ func TestDecodeOfOthers(t *testing.T) {
 	curl, _ := exercise.Standard().Get("biceps-curl")
 	curl.Easier, curl.Harder = "", ""
 	few := units.Must(exercise.Catalogue{}.With(curl))
-	for name, c := range map[string]*cohort.Counter{
-		"formula":   units.Must(cohort.NewCounter(exercise.Standard(), cohort.Options{})),
-		"rule":      units.Must(cohort.NewCounter(exercise.Standard(), cohort.Options{Formula: onerm.Epley, Rule: rules[1]})),
-		"exercises": units.Must(cohort.NewCounter(few, cohort.Options{Formula: onerm.Epley})),
+	for name, c := range map[string]*cohort.Study{
+		"formula":   units.Must(cohort.NewStudy(exercise.Standard(), cohort.Options{})),
+		"rule":      units.Must(cohort.NewStudy(exercise.Standard(), cohort.Options{Formula: onerm.Epley, Rule: rules[1]})),
+		"exercises": units.Must(cohort.NewStudy(few, cohort.Options{Formula: onerm.Epley})),
 	} {
 		if _, err := c.Decode(strings.NewReader(whole)); !errors.Is(err, field.ErrConflict) {
 			t.Errorf("%s: %v", name, err)
 		}
 	}
-	again := units.Must(cohort.NewCounter(exercise.Standard(), cohort.Options{Formula: onerm.Epley}))
+	again := units.Must(cohort.NewStudy(exercise.Standard(), cohort.Options{Formula: onerm.Epley}))
 	if _, err := again.Decode(strings.NewReader(whole)); err != nil {
 		t.Errorf("another counter of the same: %v", err)
 	}

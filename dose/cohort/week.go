@@ -10,13 +10,13 @@ import (
 	"example.org/posology/units/field"
 )
 
-// A Week is what a person did in a week. It is valid until the next one is
+// A PersonWeek is what a person did in a week. It is valid until the next one is
 // asked for.
-type Week struct {
-	Person  body.Key
-	Week    volume.ISOWeek
-	counter *Counter
-	cells   []cell
+type PersonWeek struct {
+	Person body.Key
+	Week   volume.ISOWeek
+	study  *Study
+	cells  []cell
 }
 
 // ExerciseSets are a week's sets of one exercise.
@@ -36,10 +36,10 @@ type ExerciseSets struct {
 }
 
 // Weeks yields every week with a set, in order of person, then of time.
-func (c *Cohort) Weeks() iter.Seq[Week] {
+func (c *Cohort) Weeks() iter.Seq[PersonWeek] {
 	c = field.OrZero(c)
-	return func(yield func(Week) bool) {
-		w := Week{counter: c.counter}
+	return func(yield func(PersonWeek) bool) {
+		w := PersonWeek{study: c.study}
 		for _, i := range c.sorted() {
 			p := &c.people[i]
 			w.Person = p.key
@@ -63,7 +63,7 @@ func (c *Cohort) Weeks() iter.Seq[Week] {
 
 // Exercises yields the exercises of the week in order of the catalogue. The body's share of
 // the load is that of a person of bodyMass, 0 for not known.
-func (w Week) Exercises(bodyMass units.Mass) iter.Seq[ExerciseSets] {
+func (w PersonWeek) Exercises(bodyMass units.Mass) iter.Seq[ExerciseSets] {
 	return func(yield func(ExerciseSets) bool) {
 		for i := range w.cells {
 			if !yield(w.exercise(&w.cells[i], bodyMass)) {
@@ -73,8 +73,8 @@ func (w Week) Exercises(bodyMass units.Mass) iter.Seq[ExerciseSets] {
 	}
 }
 
-func (w Week) exercise(one *cell, bodyMass units.Mass) ExerciseSets {
-	e := &w.counter.exercises[one.exercise()]
+func (w PersonWeek) exercise(one *cell, bodyMass units.Mass) ExerciseSets {
+	e := &w.study.exercises[one.exercise()]
 	x := ExerciseSets{Exercise: e.id, Measure: e.measure, Done: int(one.done), Left: int(one.left), Right: int(one.right),
 		Count: int64(one.count), Days: ones(one.days), Held: one.load()}
 	if e.measure == exercise.Repetitions && bodyMass > 0 {
@@ -108,7 +108,7 @@ const numMuscles = int(body.ToeExtensors) + 1
 
 // Muscles yields the sets of every muscle in convention c, from the head down, those with
 // a set that counts; for no convention nothing. Of the two sides the lesser counts.
-func (w Week) Muscles(c volume.Convention) iter.Seq2[body.Muscle, volume.Sets] {
+func (w PersonWeek) Muscles(c volume.Convention) iter.Seq2[body.Muscle, volume.Sets] {
 	return func(yield func(body.Muscle, volume.Sets) bool) {
 		if c.Check() != nil {
 			return
@@ -116,7 +116,7 @@ func (w Week) Muscles(c volume.Convention) iter.Seq2[body.Muscle, volume.Sets] {
 		var sums [numMuscles]volume.MuscleWeek
 		for i := range w.cells {
 			one := &w.cells[i]
-			e := &w.counter.exercises[one.exercise()]
+			e := &w.study.exercises[one.exercise()]
 			for _, m := range e.primes {
 				sums[m].Left.Prime += int(one.left)
 				sums[m].Right.Prime += int(one.right)
@@ -132,13 +132,4 @@ func (w Week) Muscles(c volume.Convention) iter.Seq2[body.Muscle, volume.Sets] {
 			}
 		}
 	}
-}
-
-// Counted returns the sets of the week that count by the rule: on either side.
-func (w Week) Counted() int {
-	n := 0
-	for i := range w.cells {
-		n += int(max(w.cells[i].left, w.cells[i].right))
-	}
-	return n
 }

@@ -57,12 +57,12 @@ type seeker struct {
 	hold                  body.Hold
 	target, most, ceiling units.Mass
 	up                    bool // a load above most is of use
-	below, above, least   found
+	below, above, least   offered
 	tooMany               bool
 }
 
-// A found load: what it weighs, with how many plates at one place, and of what.
-type found struct {
+// An offered load: what it weighs, with how many plates at one place, and of what.
+type offered struct {
 	each   units.Mass
 	plates int
 	parts  []Part
@@ -72,9 +72,9 @@ type found struct {
 // offer takes a load if it is better than what there was; what comes first stays where the
 // two are alike.
 func (s *seeker) offer(each units.Mass, plates int, parts func() []Part) {
-	take := func(f *found, better bool) {
+	take := func(f *offered, better bool) {
 		if !f.is || better || each == f.each && plates < f.plates {
-			*f = found{each, plates, parts(), true}
+			*f = offered{each, plates, parts(), true}
 		}
 	}
 	take(&s.least, each < s.least.each)
@@ -101,7 +101,7 @@ func (s *seeker) answer(p RoundingRule) (Load, error) {
 	return Load{}, &TooHeavyError{s.load(s.least), s.target, p.Ceiling}
 }
 
-func (s *seeker) load(f found) Load {
+func (s *seeker) load(f offered) Load {
 	total, _ := s.hold.Total(f.each) // at most 5 million kg
 	return Load{each: f.each, total: total, hold: s.hold, parts: f.parts}
 }

@@ -183,7 +183,7 @@ var series = []struct {
 		"2594c111975e9452d1ecba38080afeec672f385e20eae53f033bd91407f1aecb",
 		"74160a90b1d87c70385ab519d11b782c0d27ce8c0d484ae70fc1c8bed2fae2fe"},
 	{"big", "g", 60, func(int) []int64 { return slices.Concat(kilograms, poundsInGrams) }, 10, 5, 60, []int64{2000, 20000},
-		"@big", ""},
+		"fcf790bb5412e1d7fef1d12cd77aa0455f2e1cea2d04711f5e99d9ba311f35b8", ""},
 }
 
 var (

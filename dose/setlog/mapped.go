@@ -14,14 +14,14 @@ import (
 // whose names are those of the columns. Values are texts, numbers or null. Names that
 // are no columns are passed over, whatever they hold; one given twice is an error. All
 // else is as in [Reader.CSV].
-func (rd Reader) JSONLines(r io.Reader) iter.Seq2[Row, error] {
-	return func(yield func(Row, error) bool) {
+func (rd Reader) JSONLines(r io.Reader) iter.Seq2[LoggedSet, error] {
+	return func(yield func(LoggedSet, error) bool) {
 		if r == nil {
-			yield(Row{}, missing("a reader"))
+			yield(LoggedSet{}, missing("a reader"))
 			return
 		}
 		if err := rd.Validate(); err != nil {
-			yield(Row{}, &RowError{Line: 1, Column: 1, Err: err})
+			yield(LoggedSet{}, &RowError{Line: 1, Column: 1, Err: err})
 			return
 		}
 		o := newObjects(&rd)
@@ -30,7 +30,7 @@ func (rd Reader) JSONLines(r io.Reader) iter.Seq2[Row, error] {
 			if err == io.EOF {
 				return
 			}
-			var row Row
+			var row LoggedSet
 			if err != nil {
 				err = &RowError{Line: l.n, Column: 1, Err: err}
 			} else if bad := o.row(l.n, line, &row); bad != nil {
@@ -47,7 +47,7 @@ func (rd Reader) JSONLines(r io.Reader) iter.Seq2[Row, error] {
 type objects struct {
 	*parser
 	fields map[string]int // by name of the column
-	cut    records        // of which only what a row has is used
+	recs   records        // of which only what a row has is used
 }
 
 func newObjects(rd *Reader) *objects {
@@ -62,8 +62,8 @@ func newObjects(rd *Reader) *objects {
 }
 
 // row reads one object.
-func (o *objects) row(n int, line []byte, row *Row) *RowError {
-	o.cut.line, o.cut.cells, o.cut.places = n, o.cut.cells[:0], o.cut.places[:0]
+func (o *objects) row(n int, line []byte, row *LoggedSet) *RowError {
+	o.recs.line, o.recs.cells, o.recs.places = n, o.recs.cells[:0], o.recs.places[:0]
 	for i := range o.at {
 		o.at[i], o.texts[i] = -1, nil
 	}
@@ -71,12 +71,12 @@ func (o *objects) row(n int, line []byte, row *Row) *RowError {
 		err.Line = n
 		return err
 	}
-	o.pick(o.cut.cells)
+	o.pick(o.recs.cells)
 	if !o.quick(&row.Set) {
 		set, faults := o.slow()
 		if row.Set = set; len(faults) > 0 {
-			*row = Row{}
-			return o.fault(&o.cut, faults)
+			*row = LoggedSet{}
+			return o.fault(&o.recs, faults)
 		}
 	}
 	row.Line, row.Doubts = n, o.doubts(&row.Set)
@@ -101,7 +101,7 @@ func (o *objects) read(line []byte) *RowError {
 			return broken(line, "one JSON object")
 		}
 		column := before + bytes.IndexByte(line[before:], '"') + 1
-		if err := o.take(folded(name.(string)), value, place{o.cut.line, column}); err != nil {
+		if err := o.take(folded(name.(string)), value, place{o.recs.line, column}); err != nil {
 			return err
 		}
 	}
@@ -142,7 +142,7 @@ func (o *objects) take(name string, value any, at place) *RowError {
 	default:
 		return refuse(fmt.Sprintf("%.40v", value), "a text or a number", field.ErrSyntax)
 	}
-	o.at[i] = len(o.cut.cells)
-	o.cut.cells, o.cut.places = append(o.cut.cells, []byte(text)), append(o.cut.places, at)
+	o.at[i] = len(o.recs.cells)
+	o.recs.cells, o.recs.places = append(o.recs.cells, []byte(text)), append(o.recs.places, at)
 	return nil
 }

@@ -53,14 +53,14 @@ func (p *parser) fresh() *parser {
 }
 
 // header finds the columns.
-func (p *parser) header(cut *records) error {
-	p.width = len(cut.cells)
+func (p *parser) header(recs *records) error {
+	p.width = len(recs.cells)
 	var bad field.Errors
 	first := -1 // cell with a fault
 	for i := range fieldNames {
 		name, needed := p.rd.column(i)
 		p.at[i] = -1
-		for k, cell := range cut.cells {
+		for k, cell := range recs.cells {
 			switch {
 			case name == "" || folded(string(cell)) != name:
 			case p.at[i] >= 0:
@@ -77,9 +77,9 @@ func (p *parser) header(cut *records) error {
 	if p.numbered = p.at[ofSet] >= 0; len(bad) == 0 {
 		return nil
 	}
-	e := &RowError{Line: cut.line, Column: 1, Name: strings.TrimPrefix(bad[0].Path, "/"), Err: bad}
+	e := &RowError{Line: recs.line, Column: 1, Name: strings.TrimPrefix(bad[0].Path, "/"), Err: bad}
 	if first >= 0 {
-		at := cut.place(first)
+		at := recs.place(first)
 		e.Line, e.Column = at.line, at.column
 	}
 	return e
@@ -96,23 +96,23 @@ func (rd *Reader) column(i int) (name string, needed bool) {
 }
 
 // row reads a record. A row of empty cells is blank.
-func (p *parser) row(cut *records) (row Row, blank bool, bad *RowError) {
-	row.Line = cut.line
-	if len(cut.cells) == p.width {
-		if p.pick(cut.cells); utf8.Valid(cut.whole) && p.quick(&row.Set) {
+func (p *parser) row(recs *records) (row LoggedSet, blank bool, bad *RowError) {
+	row.Line = recs.line
+	if len(recs.cells) == p.width {
+		if p.pick(recs.cells); utf8.Valid(recs.whole) && p.quick(&row.Set) {
 			row.Doubts = p.doubts(&row.Set)
 			return row, false, nil
 		}
 	}
-	if !slices.ContainsFunc(cut.cells, func(cell []byte) bool { return len(trim(cell)) > 0 }) {
-		return Row{}, true, nil
+	if !slices.ContainsFunc(recs.cells, func(cell []byte) bool { return len(trim(cell)) > 0 }) {
+		return LoggedSet{}, true, nil
 	}
-	if err := p.fits(cut.cells); err != nil {
-		return Row{}, false, &RowError{Line: cut.line, Column: 1, Err: field.At("", err)}
+	if err := p.fits(recs.cells); err != nil {
+		return LoggedSet{}, false, &RowError{Line: recs.line, Column: 1, Err: field.At("", err)}
 	}
 	set, faults := p.slow()
 	if len(faults) > 0 {
-		return Row{}, false, p.fault(cut, faults)
+		return LoggedSet{}, false, p.fault(recs, faults)
 	}
 	row.Set, row.Doubts = set, p.doubts(&set)
 	return row, false, nil
@@ -159,18 +159,18 @@ func trim(cell []byte) []byte {
 }
 
 // fault names the place and the text of the first bad cell.
-func (p *parser) fault(cut *records, bad field.Errors) *RowError {
-	first, of := len(cut.cells), -1
+func (p *parser) fault(recs *records, bad field.Errors) *RowError {
+	first, of := len(recs.cells), -1
 	for i, at := range p.at {
 		if at >= 0 && at < first && has(bad, "/"+fieldNames[i]) {
 			first, of = at, i
 		}
 	}
 	if of < 0 { // of a column that is not there
-		return &RowError{Line: cut.line, Column: 1, Name: strings.TrimPrefix(bad[0].Path, "/"), Err: bad}
+		return &RowError{Line: recs.line, Column: 1, Name: strings.TrimPrefix(bad[0].Path, "/"), Err: bad}
 	}
-	at := cut.place(first)
-	return &RowError{Line: at.line, Column: at.column, Name: fieldNames[of], Text: shortText(cut.cells[first]), Err: bad}
+	at := recs.place(first)
+	return &RowError{Line: at.line, Column: at.column, Name: fieldNames[of], Text: shortText(recs.cells[first]), Err: bad}
 }
 
 // shortText is what a bad cell says, cut after so many bytes.

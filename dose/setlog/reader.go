@@ -49,8 +49,8 @@ type Reader struct {
 	Catalogue exercise.Catalogue `json:"catalogue,omitzero"`
 }
 
-// A Row is a set with its place in a log.
-type Row struct {
+// A LoggedSet is a set with its place in a log.
+type LoggedSet struct {
 	Set  Set `json:"set"`
 	Line int `json:"line"` // at which it begins, from 1; the header counts
 	// Doubts are what makes a slip of the pen likely, though the set can be read as it
@@ -152,18 +152,18 @@ func (rd *Reader) comma() byte {
 // [*RowError] that unwraps to its [field.Errors], and the reading goes on. An error of
 // r itself comes last, and no reader at all is an [field.ErrMissing]. Sets are valid by
 // [Set.Validate].
-func (rd Reader) CSV(r io.Reader) iter.Seq2[Row, error] {
-	return func(yield func(Row, error) bool) {
+func (rd Reader) CSV(r io.Reader) iter.Seq2[LoggedSet, error] {
+	return func(yield func(LoggedSet, error) bool) {
 		if r == nil {
-			yield(Row{}, missing("a reader"))
+			yield(LoggedSet{}, missing("a reader"))
 			return
 		}
-		p, cut, err := rd.begin(r)
+		p, recs, err := rd.begin(r)
 		if err != nil {
-			yield(Row{}, err)
+			yield(LoggedSet{}, err)
 			return
 		}
-		p.rows(cut, yield)
+		p.rows(recs, yield)
 	}
 }
 
@@ -173,39 +173,39 @@ func (rd *Reader) begin(r io.Reader) (*parser, *records, error) {
 	if err := rd.Validate(); err != nil {
 		return nil, nil, &RowError{Line: 1, Column: 1, Err: err}
 	}
-	cut := newRecords(r, rd.comma(), 0)
-	cut.dropMark()
-	switch err := cut.next(); {
+	recs := newRecords(r, rd.comma(), 0)
+	recs.dropMark()
+	switch err := recs.next(); {
 	case err == io.EOF:
 		return nil, nil, &RowError{Line: 1, Column: 1, Err: field.Bad(nil, "a first line that names the columns", field.ErrMissing)}
 	case err != nil:
-		return nil, nil, asRowError(err, cut)
+		return nil, nil, asRowError(err, recs)
 	}
-	if err := p.header(cut); err != nil {
+	if err := p.header(recs); err != nil {
 		return nil, nil, err
 	}
-	return p, cut, nil
+	return p, recs, nil
 }
 
 // asRowError gives what ended the reading the line that it ended at.
-func asRowError(err error, cut *records) error {
+func asRowError(err error, recs *records) error {
 	var row *RowError
 	if errors.As(err, &row) {
 		return row
 	}
-	return &RowError{Line: cut.lines + 1, Column: 1, Err: err}
+	return &RowError{Line: recs.lines + 1, Column: 1, Err: err}
 }
 
 // rows yields the rows up to the end; false if yield wanted no more.
-func (p *parser) rows(cut *records, yield func(Row, error) bool) bool {
+func (p *parser) rows(recs *records, yield func(LoggedSet, error) bool) bool {
 	for {
-		err := cut.next()
+		err := recs.next()
 		if err == io.EOF {
 			return true
 		}
 		if err != nil {
-			err = asRowError(err, cut)
-			if !yield(Row{}, err) {
+			err = asRowError(err, recs)
+			if !yield(LoggedSet{}, err) {
 				return false
 			}
 			if !goesOn(err) {
@@ -213,7 +213,7 @@ func (p *parser) rows(cut *records, yield func(Row, error) bool) bool {
 			}
 			continue
 		}
-		row, blank, bad := p.row(cut)
+		row, blank, bad := p.row(recs)
 		switch {
 		case blank:
 			continue

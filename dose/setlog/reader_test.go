@@ -26,7 +26,7 @@ var natural = setlog.Reader{
 }
 
 // rowsOf lists what a log yields, one text a row.
-func rowsOf(t testing.TB, log iter.Seq2[setlog.Row, error]) (all []string) {
+func rowsOf(t testing.TB, log iter.Seq2[setlog.LoggedSet, error]) (all []string) {
 	t.Helper()
 	for row, err := range log {
 		var bad *setlog.RowError
@@ -38,7 +38,7 @@ func rowsOf(t testing.TB, log iter.Seq2[setlog.Row, error]) (all []string) {
 				text += " " + string(d.Code)
 			}
 			all = append(all, text)
-		case errors.As(err, &bad) && cmp.Equal(row, setlog.Row{}, cmp.AllowUnexported(units.Effort{})):
+		case errors.As(err, &bad) && cmp.Equal(row, setlog.LoggedSet{}, cmp.AllowUnexported(units.Effort{})):
 			var list field.Errors
 			list.Add("", bad.Err)
 			text := fmt.Sprintf("%d:%d %s %q %s", bad.Line, bad.Column, bad.Name, bad.Text, bad.Reason().Code)
@@ -183,7 +183,7 @@ func TestReaderBrokenOff(t *testing.T) {
 	if !errors.As(last, &row) || row.Line != 3 || !errors.Is(last, broken) || row.Reason().Code != "setlog.broken-off" || n != 2 {
 		t.Errorf("%d, %v", n, last)
 	}
-	for _, read := range []func(io.Reader) iter.Seq2[setlog.Row, error]{rd.CSV, rd.JSONLines} {
+	for _, read := range []func(io.Reader) iter.Seq2[setlog.LoggedSet, error]{rd.CSV, rd.JSONLines} {
 		for _, err := range read(nil) {
 			if !errors.Is(err, field.ErrMissing) {
 				t.Error(err)

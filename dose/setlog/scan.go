@@ -33,21 +33,21 @@ const (
 //
 // No reader, or no functions, are an [field.ErrMissing]; workers and a size out of their
 // range an [field.ErrOutOfRange].
-func (rd Reader) Scan(r io.ReaderAt, size int64, workers int, start func(workers int) []func(Set) error) iter.Seq2[Row, error] {
-	return func(yield func(Row, error) bool) {
+func (rd Reader) Scan(r io.ReaderAt, size int64, workers int, start func(workers int) []func(Set) error) iter.Seq2[LoggedSet, error] {
+	return func(yield func(LoggedSet, error) bool) {
 		if err := checkScan(r, size, workers, start); err != nil {
-			yield(Row{}, err)
+			yield(LoggedSet{}, err)
 			return
 		}
-		head, cut, err := rd.begin(io.NewSectionReader(r, 0, size))
+		head, recs, err := rd.begin(io.NewSectionReader(r, 0, size))
 		if err != nil {
-			yield(Row{}, err)
+			yield(LoggedSet{}, err)
 			return
 		}
 		s := scan{r: r, head: head, yield: yield}
-		s.plan(cut, size, workers)
-		if len(cut.places) > 0 || len(s.parts) < 2 || !s.inParts(min(workers, len(s.parts)), start) {
-			s.whole(cut, size, start)
+		s.plan(recs, size, workers)
+		if len(recs.places) > 0 || len(s.parts) < 2 || !s.inParts(min(workers, len(s.parts)), start) {
+			s.whole(recs, size, start)
 		}
 	}
 }
@@ -70,7 +70,7 @@ func checkScan(r io.ReaderAt, size int64, workers int, start func(int) []func(Se
 type scan struct {
 	r       io.ReaderAt
 	head    *parser
-	yield   func(Row, error) bool
+	yield   func(LoggedSet, error) bool
 	yielded int // remarks
 	lines   int // of the log before the part whose turn it is
 
@@ -94,14 +94,14 @@ type part struct {
 
 // A remark is a row that is yielded; lines count from the beginning of its part.
 type remark struct {
-	row *Row // nil beside an error
+	row *LoggedSet // nil beside an error
 	err error
 }
 
 // plan cuts what follows the first record at ends of lines.
-func (s *scan) plan(cut *records, size int64, workers int) {
-	from := cut.offset()
-	s.lines = cut.lines
+func (s *scan) plan(recs *records, size int64, workers int) {
+	from := recs.offset()
+	s.lines = recs.lines
 	n := min(int64(workers)*partsPerWorker, (size-from)/leastPart)
 	if workers == 1 {
 		return
@@ -146,7 +146,7 @@ func (s *scan) inParts(workers int, start func(int) []func(Set) error) bool {
 		all.Go(func() { s.work(i, take) })
 	}
 	if len(takers) == 0 {
-		s.yield(Row{}, noTaker())
+		s.yield(LoggedSet{}, noTaker())
 		return true
 	}
 	defer all.Wait()
@@ -200,7 +200,7 @@ func (s *scan) say(m remark) bool {
 	if bad := (*RowError)(nil); errors.As(m.err, &bad) {
 		bad.Line += s.lines
 	}
-	return s.yield(Row{}, m.err)
+	return s.yield(LoggedSet{}, m.err)
 }
 
 // work reads one part after another: those of its share in their order, and then, from the
@@ -239,9 +239,9 @@ func (s *scan) claim(worker int) int {
 
 func (s *scan) part(p *part, take func(Set) error) {
 	defer close(p.remarks)
-	cut := newRecords(stoppable{io.NewSectionReader(s.r, p.from, p.to-p.from), s}, s.head.rd.comma(), 0)
-	cut.plain = true
-	s.head.fresh().handOn(cut, take, func(row Row, err error) bool {
+	recs := newRecords(stoppable{io.NewSectionReader(s.r, p.from, p.to-p.from), s}, s.head.rd.comma(), 0)
+	recs.plain = true
+	s.head.fresh().handOn(recs, take, func(row LoggedSet, err error) bool {
 		if errors.Is(err, errQuoted) {
 			s.stop()
 		}
@@ -259,19 +259,19 @@ func (s *scan) part(p *part, take func(Set) error) {
 			return false
 		}
 	})
-	p.lines = cut.lines
+	p.lines = recs.lines
 }
 
 // whole reads the log with one worker.
-func (s *scan) whole(cut *records, size int64, start func(int) []func(Set) error) {
-	rest := newRecords(io.NewSectionReader(s.r, cut.offset(), size-cut.offset()), s.head.rd.comma(), cut.lines)
+func (s *scan) whole(recs *records, size int64, start func(int) []func(Set) error) {
+	rest := newRecords(io.NewSectionReader(s.r, recs.offset(), size-recs.offset()), s.head.rd.comma(), recs.lines)
 	takers := start(1)
 	if len(takers) == 0 {
-		s.yield(Row{}, noTaker())
+		s.yield(LoggedSet{}, noTaker())
 		return
 	}
 	again := s.yielded
-	s.head.fresh().handOn(rest, takers[0], func(row Row, err error) bool {
+	s.head.fresh().handOn(rest, takers[0], func(row LoggedSet, err error) bool {
 		if again > 0 {
 			again--
 			return true
@@ -281,11 +281,11 @@ func (s *scan) whole(cut *records, size int64, start func(int) []func(Set) error
 }
 
 // handOn gives sets to take, and to say what is to be said of rows.
-func (p *parser) handOn(cut *records, take func(Set) error, say func(Row, error) bool) {
-	p.rows(cut, func(row Row, err error) bool {
+func (p *parser) handOn(recs *records, take func(Set) error, say func(LoggedSet, error) bool) {
+	p.rows(recs, func(row LoggedSet, err error) bool {
 		if err == nil {
 			if err = take(row.Set); err != nil {
-				return say(Row{}, p.refused(cut, err)) && goesOn(err)
+				return say(LoggedSet{}, p.refused(recs, err)) && goesOn(err)
 			}
 		}
 		return err == nil && len(row.Doubts) == 0 || say(row, err)
@@ -293,11 +293,11 @@ func (p *parser) handOn(cut *records, take func(Set) error, say func(Row, error)
 }
 
 // refused says where a set stands that was not taken.
-func (p *parser) refused(cut *records, err error) error {
+func (p *parser) refused(recs *records, err error) error {
 	if !goesOn(err) {
-		return &RowError{Line: cut.line, Column: 1, Err: err}
+		return &RowError{Line: recs.line, Column: 1, Err: err}
 	}
 	var bad field.Errors
 	bad.Add("", err)
-	return p.fault(cut, bad)
+	return p.fault(recs, bad)
 }

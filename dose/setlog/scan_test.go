@@ -67,11 +67,11 @@ func scanAll(t testing.TB, log io.ReaderAt, size int64, workers int) (said []str
 // What CSV says of the log, with the set that is refused.
 func readAll(t testing.TB, log []byte) (said []string, sets, reps int) {
 	t.Helper()
-	var rows iter.Seq2[setlog.Row, error] = func(yield func(setlog.Row, error) bool) {
+	var rows iter.Seq2[setlog.LoggedSet, error] = func(yield func(setlog.LoggedSet, error) bool) {
 		for row, err := range scanned.CSV(bytes.NewReader(log)) {
 			switch {
 			case err == nil && row.Set.Exercise == "refuse":
-				yield(setlog.Row{}, &setlog.RowError{Line: row.Line, Column: 2 + len(row.Set.Key), Name: "exercise", Text: "refuse", Err: field.Errors{errRefused}})
+				yield(setlog.LoggedSet{}, &setlog.RowError{Line: row.Line, Column: 2 + len(row.Set.Key), Name: "exercise", Text: "refuse", Err: field.Errors{errRefused}})
 				continue
 			case err == nil:
 				sets, reps = sets+1, reps+row.Set.Reps
@@ -174,7 +174,7 @@ func TestScanMisuse(t *testing.T) {
 	none := func(int) []func(setlog.Set) error { return nil }
 	log := bytes.NewReader(bigLog(50_000, nil))
 	for name, test := range map[string]struct {
-		seq  iter.Seq2[setlog.Row, error]
+		seq  iter.Seq2[setlog.LoggedSet, error]
 		want error
 	}{
 		"no reader":      {scanned.Scan(nil, 0, 1, none), field.ErrMissing},

@@ -35,6 +35,8 @@ var mayImport = map[string][]string{
 	"dose/onerm/fit": slices.Concat(ground, []string{"dose/onerm", "dose/onerm/internal/bend", gonum}),
 	"dose/volume":    slices.Concat(ground, []string{"dose/exercise", "dose/setlog"}),
 	"dose/guideline": slices.Concat(first, []string{"dose/volume"}),
+	// Many people's logs: counted as volume counts, estimated by onerm's equations.
+	"dose/cohort": slices.Concat(ground, []string{"dose/exercise", "dose/setlog", "dose/volume", "dose/onerm"}),
 	"dose/choice":    slices.Concat(first, []string{"dose/exercise", "dose/guideline"}),
 	// The forms of curves: onerm evaluates them, fit needs their slopes too.
 	"dose/onerm/internal/bend": {"units/field", "units"},

@@ -14,6 +14,7 @@ import (
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/onerm/fit"
 	"example.org/posology/dose/rota"
+	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/volume"
 	"example.org/posology/progression"
 	"example.org/posology/progression/programme"
@@ -35,6 +36,7 @@ var allFacts = map[string]iter.Seq[evidence.Fact]{
 	"dose/guideline": guideline.Facts(),
 	"dose/onerm":     onerm.Facts(),
 	"dose/rota":      rota.Facts(),
+	"dose/setlog":    setlog.Facts(),
 	"dose/volume":    volume.Facts(),
 	"progression":    progression.Facts(),
 	"screening":      screening.Facts(),
@@ -57,6 +59,7 @@ var allWords = map[string]evidence.Words{
 	"dose/exercise": exercise.Words().Copy(),
 	"dose/onerm":    onerm.Words().Copy(),
 	"dose/rota":     rota.Words().Copy(),
+	"dose/setlog":   setlog.Words().Copy(),
 	"progression":   progression.Words().Copy(),
 	"screening":     screening.Words().Copy(),
 

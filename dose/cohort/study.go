@@ -22,9 +22,9 @@ type Options struct {
 // maxExercises is the most that a catalogue may have: a cell has twelve bits for one.
 const maxExercises = 1 << 12
 
-// A Counter knows how the sets of a cohort count. It does not change, and is safe for
+// A Study says how the sets of its cohorts count. It does not change, and is safe for
 // concurrent use.
-type Counter struct {
+type Study struct {
 	options   Options
 	exercises []counted // in order of the catalogue
 	index     map[exercise.ID]uint16
@@ -42,13 +42,13 @@ type counted struct {
 	primes, synergists  []body.Muscle
 }
 
-// NewCounter returns a counter for the exercises of catalogue. It gives the errors of
+// NewStudy returns a study for the exercises of catalogue. It gives the errors of
 // [volume.Rule.Validate], an [field.ErrOutOfRange] for a formula that is none, and an [field.ErrOverflow] for
 // more than 4096 exercises.
-func NewCounter(catalogue exercise.Catalogue, o Options) (*Counter, error) {
+func NewStudy(catalogue exercise.Catalogue, o Options) (*Study, error) {
 	var bad field.Errors
 	bad.Add("/rule", o.Rule.Validate())
-	c := &Counter{options: o, index: map[exercise.ID]uint16{}}
+	c := &Study{options: o, index: map[exercise.ID]uint16{}}
 	if o.Formula != 0 {
 		if _, err := o.Formula.MarshalText(); err != nil {
 			bad.Add("/formula", err)
@@ -86,4 +86,4 @@ func ready(e exercise.Exercise) counted {
 }
 
 // NewCohort returns a cohort of nobody.
-func (c *Counter) NewCohort() *Cohort { return &Cohort{counter: c, index: map[body.Key]int32{}} }
+func (c *Study) NewCohort() *Cohort { return &Cohort{study: c, index: map[body.Key]int32{}} }
