@@ -53,7 +53,7 @@ func (p *parser) quickRun(s *Set) bool {
 		l.listed, l.exercise = is, append(l.exercise[:0], text...)
 	}
 	s.Key, s.Day = l.key, l.on
-	s.Exercise, s.Side, s.Hold, s.Stated = l.listed.id, l.listed.side, l.listed.hold, p.rd.Stated
+	s.Exercise, s.Side, s.Hold = l.listed.id, l.listed.side, l.listed.hold
 	return s.Exercise != ""
 }
 
@@ -66,6 +66,7 @@ func (p *parser) quickPlace(s *Set) bool {
 	if text := p.texts[ofHold]; err == nil && len(text) > 0 {
 		s.Hold, err = p.memos.hold.get(text, parse[body.Hold])
 	}
+	s.Stated = p.stated(s.Hold)
 	if text := p.texts[ofStated]; err == nil && len(text) > 0 {
 		s.Stated, err = p.memos.stated.get(text, parse[body.Stated])
 	}

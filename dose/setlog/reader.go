@@ -39,7 +39,8 @@ type Reader struct {
 
 	Unit  units.MassUnit `json:"unit,omitzero"`  // of loads that have none; zero: such a load is refused, save 0
 	Scale units.Scale    `json:"scale,omitzero"` // of efforts that have none; zero: such an effort is refused
-	// Side, Hold and Stated go for cells that are empty or have no column.
+	// Side, Hold and, where two weights are held, Stated go for cells that are empty or
+	// have no column.
 	Side   body.Side   `json:"side,omitzero"`
 	Hold   body.Hold   `json:"hold,omitzero"`
 	Stated body.Stated `json:"stated,omitzero"`

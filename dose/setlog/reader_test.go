@@ -67,13 +67,15 @@ func TestReaderNatural(t *testing.T) {
 		"\r\n,,,,,,,,,\n" +
 		"p1,2026-11-26,biceps-curl,left,12.5 KG,,8,RPE 8.5,3,\n" +
 		"p1,2026-11-26,biceps-curl,left,\"1,250\",g,8,rpe8,3,\n" +
+		"p1,2026-11-26,goblet-squat,,12,kg,8,2,3,\n" +
 		"p2,2026-11-26,Biceps Curls,left,12.5 KG,lb,8-10,3,x,\n"
 	same(t, "natural log", rowsOf(t, natural.CSV(strings.NewReader(log))),
 		"2 p1 2026-11-25 biceps-curl both, one in each hand, 5 kg per hand x10 rir 2 0",
 		"4 p1 2026-11-25 biceps-curl both, one in each hand, 5.669904625 kg per hand x10  0",
 		"7 p1 2026-11-26 biceps-curl left, one in each hand, 12.5 kg per hand x8 rpe 8.5 0",
 		"8 p1 2026-11-26 biceps-curl left, one in each hand, 0.00125 kg per hand x8 rpe 8 0 setlog.thousands",
-		`9:15 exercise "Biceps Curls" setlog.unknown /exercise /load /reps /set`)
+		"9 p1 2026-11-26 goblet-squat both, both hands on one, 12 kg  x8 rir 2 0",
+		`10:15 exercise "Biceps Curls" setlog.unknown /exercise /load /reps /set`)
 }
 
 // Each row has one fault.

@@ -22,7 +22,7 @@ func (p *parser) slow() (Set, field.Errors) {
 	take(ofDay, err)
 	is, err := p.exercise(string(p.texts[ofExercise]))
 	take(ofExercise, err)
-	s.Exercise, s.Side, s.Hold, s.Stated = is.id, is.side, is.hold, p.rd.Stated
+	s.Exercise, s.Side, s.Hold = is.id, is.side, is.hold
 	if text := p.texts[ofSide]; len(text) > 0 {
 		s.Side, err = parse[body.Side](strings.ToLower(string(text)))
 		take(ofSide, err)
@@ -31,6 +31,7 @@ func (p *parser) slow() (Set, field.Errors) {
 		s.Hold, err = parse[body.Hold](strings.ToLower(string(text)))
 		take(ofHold, err)
 	}
+	s.Stated = p.stated(s.Hold)
 	if text := p.texts[ofStated]; len(text) > 0 {
 		s.Stated, err = parse[body.Stated](strings.ToLower(string(text)))
 		take(ofStated, err)
@@ -77,6 +78,14 @@ func (p *parser) exercise(name string) (listed, error) {
 		is.side = body.Both
 	}
 	return is, nil
+}
+
+// stated is what a load counts where its row does not say: two weights need it.
+func (p *parser) stated(h body.Hold) body.Stated {
+	if h == body.OneEachHand {
+		return p.rd.Stated
+	}
+	return 0
 }
 
 // unitNames are what units are called beside their signs.
