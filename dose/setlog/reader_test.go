@@ -196,3 +196,32 @@ func TestReaderBrokenOff(t *testing.T) {
 		}
 	}
 }
+
+// Whatever a log holds, rows are valid, lines never go back, and every fault has a code
+// with words.
+func FuzzReader(f *testing.F) {
+	f.Add([]byte("Subject,Date,Exercise,Side,Weight,Unit,Reps,Left,No.\np,2026-11-25,biceps-curl,left,5,kg,10,2,1\n\"p\n\",,,,,,,,\n"))
+	f.Add([]byte(`{"Subject":"p1","date":"2026-11-25","exercise":"biceps-curl","Weight":12.5,"UNIT":"lbs","Reps":10,"Left":2,"No.":1}`))
+	f.Add([]byte("Subject,Date,Exercise,Side,Weight,Unit,Reps,Left,No.\n\x00\x00,\xff"))
+	f.Fuzz(func(t *testing.T, log []byte) {
+		for _, rows := range []iter.Seq2[setlog.LoggedSet, error]{natural.CSV(bytes.NewReader(log)), natural.JSONLines(bytes.NewReader(log))} {
+			line := 0
+			for row, err := range rows {
+				at := row.Line
+				var bad *setlog.RowError
+				if errors.As(err, &bad) {
+					at = bad.Line
+					if w, _ := setlog.Words().Wording(bad.Reason().Code); w.Clinician == "" {
+						t.Errorf("%v has no words", bad.Reason())
+					}
+				} else if err != nil || row.Set.Validate() != nil {
+					t.Errorf("%v, %v", err, row.Set.Validate())
+				}
+				if at < line || at < 1 {
+					t.Errorf("line %d behind line %d", at, line)
+				}
+				line = at
+			}
+		}
+	})
+}
