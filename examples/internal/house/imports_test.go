@@ -37,7 +37,7 @@ var mayImport = map[string][]string{
 	"dose/guideline": slices.Concat(first, []string{"dose/volume"}),
 	// Many people's logs: counted as volume counts, estimated by onerm's equations.
 	"dose/cohort": slices.Concat(ground, []string{"dose/exercise", "dose/setlog", "dose/volume", "dose/onerm"}),
-	"dose/choice":    slices.Concat(first, []string{"dose/exercise", "dose/guideline"}),
+	"dose/choice": slices.Concat(first, []string{"dose/exercise", "dose/guideline"}),
 	// The forms of curves: onerm evaluates them, fit needs their slopes too.
 	"dose/onerm/internal/bend": {"units/field", "units"},
 
