@@ -149,7 +149,10 @@ func has(bad field.Errors, path string) bool {
 // names are parsed once. It forgets everything when full.
 type memo[T any] map[string]T
 
-const memoSize = 1 << 14
+const (
+	memoSize = 1 << 14
+	memoText = 256 // bytes; a longer text is not worth keeping
+)
 
 func (m memo[T]) get(text []byte, parse func(string) (T, error)) (T, error) {
 	if v, ok := m[string(text)]; ok {
@@ -160,6 +163,9 @@ func (m memo[T]) get(text []byte, parse func(string) (T, error)) (T, error) {
 	if err != nil {
 		var zero T
 		return zero, err
+	}
+	if len(text) > memoText {
+		return v, nil
 	}
 	if len(m) >= memoSize {
 		clear(m)

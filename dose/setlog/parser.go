@@ -34,11 +34,13 @@ type parser struct {
 	}
 }
 
-// listed is what the catalogue says of an exercise.
+// listed is what the catalogue says of an exercise; err of a name that it does not know,
+// whose like is looked for once.
 type listed struct {
 	id   exercise.ID
 	side body.Side
 	hold body.Hold
+	err  error
 }
 
 func newParser(rd *Reader) *parser {

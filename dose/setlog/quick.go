@@ -46,8 +46,8 @@ func (p *parser) quickRun(s *Set) bool {
 		l.on, l.day = on, append(l.day[:0], text...)
 	}
 	if text := p.texts[ofExercise]; !bytes.Equal(text, l.exercise) {
-		is, err := p.named.get(text, p.exercise)
-		if err != nil {
+		is := p.exercise(text)
+		if is.err != nil {
 			return false
 		}
 		l.listed, l.exercise = is, append(l.exercise[:0], text...)

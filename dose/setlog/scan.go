@@ -163,6 +163,9 @@ func (s *scan) inParts(workers int, start func(int) []func(Set) error) bool {
 				return true
 			}
 		}
+		if s.ended.Load() { // the part may have been left
+			return false
+		}
 		s.lines += s.parts[i].lines
 	}
 	return true

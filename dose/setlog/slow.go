@@ -20,8 +20,8 @@ func (p *parser) slow() (Set, field.Errors) {
 	var err error
 	s.Day, err = parse[units.Day](string(p.texts[ofDay]))
 	take(ofDay, err)
-	is, err := p.exercise(string(p.texts[ofExercise]))
-	take(ofExercise, err)
+	is := p.exercise(p.texts[ofExercise])
+	take(ofExercise, is.err)
 	s.Exercise, s.Side, s.Hold = is.id, is.side, is.hold
 	if text := p.texts[ofSide]; len(text) > 0 {
 		s.Side, err = parse[body.Side](strings.ToLower(string(text)))
@@ -57,18 +57,25 @@ func (p *parser) slow() (Set, field.Errors) {
 }
 
 // exercise looks a name up, and what goes where a row does not say side and hold.
-func (p *parser) exercise(name string) (listed, error) {
-	is := listed{"", p.rd.Side, p.rd.Hold}
+func (p *parser) exercise(name []byte) listed {
+	is, _ := p.named.get(name, func(name string) (listed, error) { return p.lookUp(name), nil })
+	return is
+}
+
+func (p *parser) lookUp(name string) listed {
+	is := listed{side: p.rd.Side, hold: p.rd.Hold}
 	if name == "" {
-		return is, field.Bad(nil, "the name of an exercise", field.ErrMissing)
+		is.err = field.Bad(nil, "the name of an exercise", field.ErrMissing)
+		return is
 	}
 	if p.rd.Catalogue.Len() == 0 {
 		is.id, _ = asID(name)
-		return is, nil
+		return is
 	}
 	e, err := p.rd.Catalogue.Lookup(name)
 	if err != nil {
-		return is, err
+		is.err = err
+		return is
 	}
 	is.id = e.ID
 	if is.hold == 0 {
@@ -77,7 +84,7 @@ func (p *parser) exercise(name string) (listed, error) {
 	if is.side == 0 && !e.OneSided {
 		is.side = body.Both
 	}
-	return is, nil
+	return is
 }
 
 // stated is what a load counts where its row does not say: two weights need it.
