@@ -27,11 +27,19 @@ func sameAsTable(t *rapid.T, k equipment.Kit, h body.Hold) {
 	table, err := k.Compile(h)
 	p := drawRule(t)
 	target := units.Mass(rapid.Int64Range(0, int64(60*kilo)).Draw(t, "target"))
-	if err == nil && rapid.Bool().Draw(t, "on a load") {
-		target = drawMass(t, "target", table)
-	}
-	if rapid.Bool().Draw(t, "just") && p.Ceiling > 0 {
-		p.Ceiling = max(1, target+units.Mass(rapid.IntRange(-1, 1).Draw(t, "off")))
+	if loads := slices.Collect(table.Loads()); len(loads) > 0 && rapid.IntRange(0, 3).Draw(t, "near a load") > 0 {
+		near := func(label string) units.Mass {
+			i := rapid.IntRange(0, len(loads)-1).Draw(t, label)
+			m := loads[i].Each()
+			if i > 0 && rapid.Bool().Draw(t, "between") {
+				m = (m + loads[i-1].Each()) / 2
+			}
+			return max(0, m+units.Mass(rapid.IntRange(-1, 1).Draw(t, "off")))
+		}
+		target = near("target")
+		if p.Ceiling > 0 {
+			p.Ceiling = rapid.SampledFrom([]units.Mass{units.MaxMass, max(1, near("ceiling"))}).Draw(t, "ceiling")
+		}
 	}
 	var want equipment.Load
 	if err == nil {
@@ -96,5 +104,17 @@ func TestKitNearestTooMany(t *testing.T) {
 	}
 	if _, err := k.Nearest(500*kilo, body.OnBar, equipment.RoundingRule{}); !errors.Is(err, equipment.ErrTooManyLoads) {
 		t.Errorf("%v", err)
+	}
+}
+
+// A nanogram above a load the next one is due.
+func TestKitNearestJustAbove(t *testing.T) {
+	k := equipment.Kit{Bars: []equipment.Bar{{Mass: kg(20)}}, Plates: []equipment.Plate{{Mass: kg(1.25), Count: 4}}}
+	for target, want := range map[units.Mass]units.Mass{0: 20 * kilo, 20 * kilo: 20 * kilo, 20*kilo + 1: 22500 * gram, 22500 * gram: 22500 * gram,
+		22500*gram + 1: 25 * kilo, 25*kilo + 1: 25 * kilo} {
+		l, err := k.Nearest(target, body.OnBar, equipment.RoundingRule{Direction: equipment.Above, Ceiling: 100 * kilo})
+		if err != nil || l.Each() != want {
+			t.Errorf("%s: %s, %v, want %s", target, l, err, want)
+		}
 	}
 }
