@@ -43,14 +43,15 @@ func (c *cell) add(d *cell) {
 // load returns what was held, times repetitions.
 func (c *cell) load() volume.VolumeLoad {
 	kg, rest := bits.Div64(uint64(c.heldHi), c.held, uint64(units.Kilogram))
-	whole, _ := volume.Lifted(units.Kilogram, int(kg>>31)) // each below 2^31, so that an int of 32 bits holds it
-	for range 31 {
-		whole, _ = whole.Add(whole)
-	}
-	low, _ := volume.Lifted(units.Kilogram, int(kg&(1<<31-1)))
+	whole, _ := volume.Lifted(units.Kilogram, int(kg&(1<<31-1))) // below 2^31, so that an int of 32 bits holds it
 	part, _ := volume.Lifted(units.Mass(rest), 1)
-	whole, _ = whole.Add(low)
 	whole, _ = whole.Add(part)
+	if kg >>= 31; kg > 0 { // at most 2^9
+		much, _ := volume.Lifted(units.Kilogram, 1<<30)
+		for range 2 * kg {
+			whole, _ = whole.Add(much)
+		}
+	}
 	return whole
 }
 
