@@ -172,7 +172,7 @@ func (e *enumeration) from(kinds int, sum units.Mass, plates int) {
 		return
 	}
 	p := &e.pl.kinds[kinds-1]
-	for n := min(p.Count, e.limit-plates, int((e.high-sum)/p.Mass.Mass)); n >= 0; n-- {
+	for n := min(p.Count, e.limit-plates, int(min((e.high-sum)/p.Mass.Mass, maxCount))); n >= 0; n-- {
 		e.counts[kinds-1] = n
 		e.from(kinds-1, sum+p.Mass.Mass*units.Mass(n), plates+n)
 	}
