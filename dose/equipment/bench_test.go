@@ -84,3 +84,18 @@ func BenchmarkLoadString(b *testing.B) {
 		}
 	}
 }
+
+func BenchmarkKitNearestClinic(b *testing.B) { benchmarkKitNearest(b, clinicKit()) }
+
+func BenchmarkKitNearestBig(b *testing.B) {
+	benchmarkKitNearest(b, bigKit(equipment.Plate{Mass: kg(0.333), Count: 60}, equipment.Plate{Mass: kg(0.7), Count: 60}))
+}
+
+func benchmarkKitNearest(b *testing.B, k equipment.Kit) {
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := k.Nearest(57*units.Kilogram+321*units.Gram, body.OneEachHand, equipment.RoundingRule{}); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

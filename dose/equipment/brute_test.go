@@ -32,7 +32,9 @@ func everyWay(k equipment.Kit, h body.Hold) []way {
 		return []way{{}}
 	case body.OnStack:
 		return stackWays(k.Stacks)
-	case body.OnLimb, body.OnBand:
+	case body.OnLimb:
+		return readyWays(equipment.PartAnkleWeight, 0, k.AnkleWeights, implements)
+	case body.OnBand:
 		return nil
 	case body.OnBar:
 		var ways []way
@@ -41,21 +43,26 @@ func everyWay(k equipment.Kit, h body.Hold) []way {
 		}
 		return ways
 	}
-	var ways []way
-	for i, d := range k.Dumbbells {
+	ways := append(readyWays(equipment.PartDumbbell, 0, k.Dumbbells, implements), readyWays(equipment.PartKettlebell, 1, k.Kettlebells, implements)...)
+	for i, handle := range k.Handles {
+		if handle.Count >= implements {
+			ways = append(ways, plateWays(equipment.PartHandle, i, handle, k.Plates, implements)...)
+		}
+	}
+	return ways
+}
+
+// readyWays are those of what is lifted as it is.
+func readyWays(kind equipment.PartKind, rank int, list []equipment.Dumbbell, implements int) (ways []way) {
+	for i, d := range list {
 		like := 0
-		for _, other := range k.Dumbbells {
+		for _, other := range list {
 			if other.Mass.Mass == d.Mass.Mass {
 				like += other.Count
 			}
 		}
 		if like >= implements {
-			ways = append(ways, way{d.Mass.Mass, []int{0, 0, i}, []equipment.Part{{Kind: equipment.PartDumbbell, Mass: d.Mass, Count: 1}}})
-		}
-	}
-	for i, handle := range k.Handles {
-		if handle.Count >= implements {
-			ways = append(ways, plateWays(equipment.PartHandle, i, handle, k.Plates, implements)...)
+			ways = append(ways, way{d.Mass.Mass, []int{0, rank, i}, []equipment.Part{{Kind: kind, Mass: d.Mass, Count: 1}}})
 		}
 	}
 	return ways
@@ -72,7 +79,7 @@ func plateWays(kind equipment.PartKind, entry int, h equipment.Handle, stock []e
 	}
 	var ways []way
 	forEachChoice(stock, 2*implements, func(sorted []equipment.Plate, x []int) {
-		w := way{h.Mass.Mass + h.Collars.Mass, []int{0, 1, entry}, slices.Clone(parts)}
+		w := way{h.Mass.Mass + h.Collars.Mass, []int{0, 2, entry}, slices.Clone(parts)}
 		for i, p := range sorted {
 			w.add(equipment.PartPlate, p, x[i], 2)
 		}

@@ -26,7 +26,7 @@
 //
 // # Rounding
 //
-// [Table.Nearest] goes down unless the [RoundingRule] says otherwise. Going up, or to
+// [Table.Nearest], and [Kit.Nearest] without a table, go down unless the [RoundingRule] says otherwise. Going up, or to
 // the closest, needs a ceiling, and no result exceeds a ceiling.
 //
 // # Errors

@@ -76,3 +76,17 @@ func ExampleTable_Next() {
 	fmt.Println(gap.To, gap.Step, gap.Share, ok)
 	// Output: 3 kg dumbbell in each hand 1 kg 50 % true
 }
+
+// So many kinds make millions of loads: too many to list, and not to look one up.
+func ExampleKit_Nearest() {
+	k := equipment.Kit{Bars: []equipment.Bar{{Mass: units.Must(units.ParseMarked("20 kg"))}}}
+	for _, mass := range []string{"20 kg", "15 kg", "10 kg", "5 kg", "2.5 kg", "1.25 kg", "1 kg", "750 g", "333 g", "250 g", "135 g"} {
+		k.Plates = append(k.Plates, equipment.Plate{Mass: units.Must(units.ParseMarked(mass)), Count: 60})
+	}
+	_, err := k.Compile(body.OnBar)
+	fmt.Println(err)
+	fmt.Println(k.Nearest(85*units.Kilogram+937*units.Gram, body.OnBar, equipment.RoundingRule{}))
+	// Output:
+	// equipment: too many loads: over 262144, on a bar
+	// bar 20 kg + 1 × 20 kg + 1 × 10 kg + 1 × 2.5 kg + 1 × 333 g + 1 × 135 g on each end <nil>
+}

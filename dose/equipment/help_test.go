@@ -48,6 +48,12 @@ func drawKit(t *rapid.T) equipment.Kit {
 		Dumbbells: few(t, "dumbbells", 5, func(int) equipment.Dumbbell {
 			return equipment.Dumbbell{Mass: oneOf(t, "dumbbell", kg(1), kg(2), kg(3), kg(4.5), kg(7), lb(5), lb(10)), Count: count()}
 		}),
+		Kettlebells: few(t, "kettlebells", 3, func(int) equipment.Dumbbell {
+			return equipment.Dumbbell{Mass: oneOf(t, "kettlebell", kg(4), kg(7), kg(8), lb(10)), Count: count()}
+		}),
+		AnkleWeights: few(t, "ankle weights", 3, func(int) equipment.Dumbbell {
+			return equipment.Dumbbell{Mass: oneOf(t, "ankle weight", kg(0.5), kg(1), lb(2)), Count: count()}
+		}),
 		Handles: few(t, "handles", 3, func(i int) equipment.Handle {
 			return equipment.Handle{Name: names[i], Mass: oneOf(t, "handle", kg(1), kg(1.5), kg(2), lb(4)),
 				Collars: oneOf(t, "collars", collars...), Count: count(), PlatesPerEnd: perEnd()}

@@ -160,7 +160,7 @@ func (k *Kit) compile(h body.Hold, with kinds) (*Table, error) {
 	}
 	t := &Table{hold: h}
 	if !t.fill(*k, with) {
-		return nil, fmt.Errorf("%w: over %d, %s", ErrTooManyLoads, MaxLoads, h)
+		return nil, tooManyLoads(h)
 	}
 	if t.Len() == 0 {
 		return nil, &EmptyKitError{h}
@@ -375,4 +375,8 @@ func (t *Table) Find(each units.Mass) (Load, bool) {
 		return Load{}, false
 	}
 	return t.load(i), true
+}
+
+func tooManyLoads(h body.Hold) error {
+	return fmt.Errorf("%w: over %d, %s", ErrTooManyLoads, MaxLoads, h)
 }

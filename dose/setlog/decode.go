@@ -17,6 +17,7 @@ type RowError struct {
 	Line   int    // of the log, from 1; the header counts
 	Column int    // byte within the line, from 1, at which the first bad field stands; 1 for one that is not there
 	Name   string // of the first bad field; empty if the row as a whole is bad
+	Text   string // what a [Reader] found in its cell, the first 80 bytes
 	Err    error  // the [field.Errors] of the row, or what the reader said
 }
 
@@ -148,7 +149,10 @@ func has(bad field.Errors, path string) bool {
 // names are parsed once. It forgets everything when full.
 type memo[T any] map[string]T
 
-const memoSize = 1 << 14
+const (
+	memoSize = 1 << 14
+	memoText = 256 // bytes; a longer text is not worth keeping
+)
 
 func (m memo[T]) get(text []byte, parse func(string) (T, error)) (T, error) {
 	if v, ok := m[string(text)]; ok {
@@ -159,6 +163,9 @@ func (m memo[T]) get(text []byte, parse func(string) (T, error)) (T, error) {
 	if err != nil {
 		var zero T
 		return zero, err
+	}
+	if len(text) > memoText {
+		return v, nil
 	}
 	if len(m) >= memoSize {
 		clear(m)

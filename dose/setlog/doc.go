@@ -23,6 +23,8 @@
 //	effort       rir 2, rpe 8.5, omni 6, ...; may be empty or left out
 //	rep_seconds  seconds of one repetition; may be empty or left out
 //
+// A [Reader] reads logs with other columns, by a map.
+//
 // Cells are parted by commas and may stand in double quotes, within which a
 // double quote is written twice. No cell spans lines, so that one bad quote
 // cannot swallow the rows after it. Lines end in LF or CR LF, blank lines are

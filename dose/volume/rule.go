@@ -55,6 +55,13 @@ func (r Rule) Validate() error {
 	return bad.Err()
 }
 
+// Counts reports whether a set of effort e counts. One whose reserve is not known counts
+// only where the rule asks for none.
+func (r Rule) Counts(e units.Effort) bool {
+	low, high, known := reserve(e)
+	return r.judge(low, high, known) == counts
+}
+
 // A verdict is what a rule says of one set.
 type verdict uint8
 

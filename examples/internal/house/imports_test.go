@@ -37,7 +37,9 @@ var mayImport = map[string][]string{
 	// What was printed and no estimate asks.
 	"dose/onerm/published": slices.Concat(ground, []string{"dose/onerm"}),
 	"dose/guideline":       slices.Concat(first, []string{"dose/volume"}),
-	"dose/choice":          slices.Concat(first, []string{"dose/exercise", "dose/equipment", "dose/guideline"}),
+	// Many people's logs: counted as volume counts, estimated by onerm's equations.
+	"dose/cohort": slices.Concat(ground, []string{"dose/exercise", "dose/setlog", "dose/volume", "dose/onerm"}),
+	"dose/choice": slices.Concat(first, []string{"dose/exercise", "dose/equipment", "dose/guideline"}),
 	// The forms of curves: onerm evaluates them, fit needs their slopes too.
 	"dose/onerm/internal/bend": {"units/field", "units"},
 

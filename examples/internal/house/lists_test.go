@@ -15,6 +15,7 @@ import (
 	"example.org/posology/dose/onerm/fit"
 	"example.org/posology/dose/onerm/published"
 	"example.org/posology/dose/rota"
+	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/volume"
 	"example.org/posology/progression"
 	"example.org/posology/progression/programme"
@@ -37,6 +38,7 @@ var allFacts = map[string]iter.Seq[evidence.Fact]{
 	"dose/guideline": guideline.Facts(),
 	"dose/onerm":     onerm.Facts(),
 	"dose/rota":      rota.Facts(),
+	"dose/setlog":    setlog.Facts(),
 	"dose/volume":    volume.Facts(),
 	"progression":    progression.Facts(),
 	"screening":      screening.Facts(),
@@ -61,6 +63,7 @@ var allWords = map[string]evidence.Words{
 	"dose/exercise": exercise.Words().Copy(),
 	"dose/onerm":    onerm.Words().Copy(),
 	"dose/rota":     rota.Words().Copy(),
+	"dose/setlog":   setlog.Words().Copy(),
 	"progression":   progression.Words().Copy(),
 	"screening":     screening.Words().Copy(),
 

@@ -13,6 +13,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/beside"
 	"example.org/posology/dose/choice"
+	"example.org/posology/dose/cohort"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
@@ -41,6 +42,7 @@ func of[T any]() reflect.Type { return reflect.TypeFor[*T]() }
 
 // withPointerMethods are the exported types with an exported method on their pointer.
 var withPointerMethods = []reflect.Type{
+	of[cohort.Cohort](), of[cohort.Study](),
 	of[choice.Concern](), of[choice.Task](), of[choice.TaskTrial](),
 	of[equipment.Direction](), of[equipment.EmptyKitError](), of[equipment.Load](),
 	of[equipment.PartKind](), of[equipment.Table](), of[equipment.TooHeavyError](),

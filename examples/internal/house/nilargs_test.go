@@ -6,8 +6,10 @@ import (
 	"iter"
 	"regexp"
 	"slices"
+	"strings"
 	"testing"
 
+	"example.org/posology/dose/cohort"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/volume"
@@ -25,11 +27,15 @@ import (
 var takesNil = regexp.MustCompile(`(?m)^(\S+: (?:func|method \(\S+\)) \w+)(?:\[[^\]]*\])?\([^)]*(?:\w (?:\.\.\.)?(?:\*|iter\.Seq|io\.)|func\()[^)]*\)`)
 
 // firstError returns the error that a sequence of sets begins with.
-func firstError(sets iter.Seq2[setlog.Set, error]) error {
+func firstError[T any](sets iter.Seq2[T, error]) error {
 	for _, err := range sets {
 		return err
 	}
 	return nil
+}
+
+func someCohort() *cohort.Cohort {
+	return units.Must(cohort.NewStudy(exercise.Standard(), cohort.Options{})).NewCohort()
 }
 
 // onNil calls each of those with nil, the other arguments good. True: that has to be
@@ -38,6 +44,21 @@ var onNil = map[string]struct {
 	refused bool
 	call    func() error
 }{
+	"dose/cohort: method (*Cohort) Encode": {true, func() error { return someCohort().Encode(nil) }},
+	"dose/cohort: method (*Cohort) Merge":  {true, func() error { return someCohort().Merge(nil) }},
+	"dose/cohort: method (*Cohort) Read": {true, func() error {
+		return firstError(someCohort().Read(setlog.Reader{}, nil, 0, 1))
+	}},
+	"dose/cohort: method (*Study) Decode": {true, func() error {
+		_, err := units.Must(cohort.NewStudy(exercise.Standard(), cohort.Options{})).Decode(nil)
+		return err
+	}},
+	"dose/setlog: method (Reader) CSV":       {true, func() error { return firstError(setlog.Reader{}.CSV(nil)) }},
+	"dose/setlog: method (Reader) JSONLines": {true, func() error { return firstError(setlog.Reader{}.JSONLines(nil)) }},
+	"dose/setlog: method (Reader) Scan": {true, func() error {
+		return neither(firstError(setlog.Reader{}.Scan(nil, 0, 1, func(int) []func(setlog.Set) error { return nil })),
+			firstError(setlog.Reader{}.Scan(strings.NewReader(""), 0, 1, nil)))
+	}},
 	"dose/setlog: func ReadCSV":       {true, func() error { return firstError(setlog.ReadCSV(nil)) }},
 	"dose/setlog: func ReadJSONLines": {true, func() error { return firstError(setlog.ReadJSONLines(nil)) }},
 	"dose/setlog: func WriteCSV": {true, func() error {

@@ -24,6 +24,8 @@ const (
 var pages = []page{
 	{"accuracy", "", openData},
 	{"accuracy", "-json", openData},
+	{"cohort", "", invented},
+	{"cohort", "-json", invented},
 	{"firstvisit", "-for client", invented},
 	{"firstvisit", "-for file", invented},
 	{"firstvisit", "-for doctor", invented},

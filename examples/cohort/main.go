@@ -1,0 +1,159 @@
+package main
+
+import (
+	"context"
+	_ "embed"
+	"flag"
+	"fmt"
+	"io"
+	"os"
+	"os/signal"
+	"runtime"
+
+	"example.org/posology/dose/cohort"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/setlog"
+	"example.org/posology/dose/volume"
+	"example.org/posology/units"
+	"example.org/posology/units/field"
+)
+
+//go:embed map.json
+var inventedMap []byte
+
+//go:embed invented.csv
+var inventedLog []byte
+
+func main() {
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
+	defer stop()
+	os.Exit(run(ctx, os.Args[1:], os.Stdout, os.Stderr))
+}
+
+// A job is what the flags ask for.
+type job struct {
+	log, mapping, out string
+	shard             shard
+	merge, workers    int
+	most              float64 // repetitions in reserve of a set that counts; below 0 for any
+	convention        volume.Convention
+	asJSON            bool
+
+	reader   setlog.Reader
+	study    *cohort.Study
+	progress io.Writer // nil for none
+	rejects  []reject
+}
+
+// run returns the exit status: 0, 1 for what cannot be read or written, 2 for bad flags.
+func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
+	j := job{convention: volume.FractionalSets, progress: terminal(stderr)}
+	flags := flag.NewFlagSet("cohort", flag.ContinueOnError)
+	flags.SetOutput(stderr)
+	flags.StringVar(&j.log, "log", "", "the CSV `file` to read; without it an invented one")
+	flags.StringVar(&j.mapping, "map", "", "the JSON `file` that says which column holds what")
+	flags.StringVar(&j.out, "out", "", "the `folder` to write tables to; without it they are printed")
+	flags.TextVar(&j.shard, "shard", shard{}, "read one part of several, such as `1/4`, and keep it in the folder")
+	flags.IntVar(&j.merge, "merge", 0, "put so many `parts` that lie in the folder together")
+	flags.IntVar(&j.workers, "workers", min(runtime.GOMAXPROCS(0), 256), "how many `parts` of the log are read at once")
+	flags.Float64Var(&j.most, "reserve", -1, "most repetitions in `reserve` of a set that counts; without it every set does")
+	flags.TextVar(&j.convention, "convention", volume.FractionalSets, "how indirect sets count: direct, fractional or total")
+	flags.BoolVar(&j.asJSON, "json", false, "print the tables as JSON")
+	if err := flags.Parse(args); err != nil {
+		return 2
+	}
+	if text := j.wrong(flags.NArg()); text != "" {
+		fmt.Fprintln(stderr, "cohort:", text)
+		return 2
+	}
+	if err := j.do(ctx, stdout); err != nil {
+		fmt.Fprintln(stderr, "cohort:", err)
+		return 1
+	}
+	return 0
+}
+
+// wrong says which flags do not go together.
+func (j *job) wrong(arguments int) string {
+	parts := j.shard.of > 0 || j.merge > 0
+	switch {
+	case arguments > 0:
+		return "there are no arguments beside the flags"
+	case j.log != "" && j.mapping == "", j.log == "" && j.mapping != "" && j.merge == 0:
+		return "-log and -map go together"
+	case j.shard.of > 0 && j.merge > 0, parts && j.out == "", parts && j.asJSON:
+		return "-shard and -merge take a folder by -out, and neither goes with the other or with -json"
+	case j.out != "" && j.asJSON:
+		return "-json prints, and -out writes files: one of the two"
+	}
+	return ""
+}
+
+// terminal returns w if somebody watches it.
+func terminal(w io.Writer) io.Writer {
+	f, ok := w.(*os.File)
+	if !ok {
+		return nil
+	}
+	if info, err := f.Stat(); err != nil || info.Mode()&os.ModeCharDevice == 0 {
+		return nil
+	}
+	return w
+}
+
+func (j *job) do(ctx context.Context, stdout io.Writer) error {
+	if err := j.prepare(); err != nil {
+		return err
+	}
+	if j.merge > 0 {
+		c, err := j.merged()
+		if err != nil {
+			return err
+		}
+		return j.tables(ctx, c)
+	}
+	c, err := j.read(ctx)
+	switch {
+	case err != nil:
+		return err
+	case j.shard.of > 0:
+		return j.keep(ctx, c)
+	case j.out != "":
+		return j.tables(ctx, c)
+	case j.asJSON:
+		return j.json(stdout, c)
+	}
+	return j.print(stdout, c)
+}
+
+// prepare reads the map.
+func (j *job) prepare() error {
+	text := inventedMap
+	if j.mapping != "" {
+		var err error
+		if text, err = os.ReadFile(j.mapping); err != nil {
+			return err
+		}
+	}
+	err := field.Decode(text, &j.reader, field.Strict)
+	if j.reader.Catalogue.Len() == 0 {
+		j.reader.Catalogue = exercise.Standard()
+	}
+	if err == nil {
+		err = j.reader.Validate()
+	}
+	if err != nil {
+		return fmt.Errorf("the map cannot be used:\n%w", err)
+	}
+	o := cohort.Options{Formula: onerm.Epley}
+	if j.most >= 0 {
+		reserve, err := units.Between[units.RIR](0, units.RIR(j.most))
+		if err != nil {
+			return err
+		}
+		o.Rule = volume.Rule{Source: "whoever ran this program", Reserve: reserve}
+	}
+	j.study, err = cohort.NewStudy(j.reader.Catalogue, o)
+	return err
+}
