@@ -129,17 +129,17 @@ func (k Kit) Fit(c exercise.Catalogue) (exercise.Catalogue, error) {
 // listed reports whether a kit lists such implements.
 func listed(i exercise.Implement) bool { return i != exercise.HexBar }
 
-// kinds narrows what is held in the hand.
-type kinds uint8
+// ofHand narrows what is held in the hand.
+type ofHand uint8
 
 const (
-	anyKind kinds = iota
+	anyKind ofHand = iota
 	onlyDumbbells
 	onlyKettlebells
 	numKinds
 )
 
-func (k *Kit) compileOnce(h body.Hold, with kinds) (*Table, error) {
+func (k *Kit) compileOnce(h body.Hold, with ofHand) (*Table, error) {
 	if len(k.Kettlebells) == 0 && with == onlyDumbbells {
 		with = anyKind
 	}
@@ -151,7 +151,7 @@ func (k *Kit) compileOnce(h body.Hold, with kinds) (*Table, error) {
 	return c.table, c.err
 }
 
-func (k *Kit) compile(h body.Hold, with kinds) (*Table, error) {
+func (k *Kit) compile(h body.Hold, with ofHand) (*Table, error) {
 	var bad field.Errors
 	bad.Add("", k.Validate())
 	bad.Add("/hold", h.Check())
@@ -169,7 +169,7 @@ func (k *Kit) compile(h body.Hold, with kinds) (*Table, error) {
 }
 
 // fill lists what k makes; it is false if that is too much.
-func (t *Table) fill(k Kit, with kinds) bool {
+func (t *Table) fill(k Kit, with ofHand) bool {
 	n := t.hold.Implements()
 	switch t.hold {
 	case body.OneHand, body.OneEachHand, body.BothHandsOnOne:
