@@ -8,6 +8,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/dose/strength"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -37,7 +38,7 @@ func (f *Frame) bound() {
 	switch share := f.r.Screening.Limits.MaxFraction; {
 	case share <= 0:
 	case f.estimated(): // said where the load is worked out; what sets or the test show at least holds
-		shown, _ := onerm.Ability{}.Tested(*f.estimate).OneRM()
+		shown, _ := strength.Ability{}.Tested(*f.estimate).OneRM()
 		tighten(share1RM(max(f.oneRM, shown, f.r.liftsSurely()), share))
 	default:
 		tighten(f.underShare(share))
@@ -107,7 +108,7 @@ func (r *Request) liftsSurely() units.Mass {
 func (r *Request) shows(s setlog.Set) units.Mass {
 	each, err := s.Each()
 	rir, unrated := s.Effort.RIR()
-	if err != nil || unrated != nil || r.stillSays(s.Day) != nil {
+	if err != nil || unrated != nil || strength.StillSays(r.Day, r.Screening.TestsFrom, s.Day) != nil {
 		return 0
 	}
 	least, _ := rir.Min()

@@ -15,7 +15,9 @@ import (
 	"example.org/posology/dose/onerm/fit"
 	"example.org/posology/dose/onerm/published"
 	"example.org/posology/dose/rota"
+	"example.org/posology/dose/strength"
 	"example.org/posology/dose/volume"
+	"example.org/posology/dose/week"
 	"example.org/posology/progression"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/protocol"
@@ -37,7 +39,9 @@ var allFacts = map[string]iter.Seq[evidence.Fact]{
 	"dose/guideline": guideline.Facts(),
 	"dose/onerm":     onerm.Facts(),
 	"dose/rota":      rota.Facts(),
+	"dose/strength":  strength.Facts(),
 	"dose/volume":    volume.Facts(),
+	"dose/week":      week.Facts(),
 	"progression":    progression.Facts(),
 	"screening":      screening.Facts(),
 
@@ -61,6 +65,8 @@ var allWords = map[string]evidence.Words{
 	"dose/exercise": exercise.Words().Copy(),
 	"dose/onerm":    onerm.Words().Copy(),
 	"dose/rota":     rota.Words().Copy(),
+	"dose/strength": strength.Words().Copy(),
+	"dose/week":     week.Words().Copy(),
 	"progression":   progression.Words().Copy(),
 	"screening":     screening.Words().Copy(),
 
