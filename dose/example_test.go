@@ -93,3 +93,10 @@ func ExampleNewFrame() {
 	// 3 × 12 with 4 kg dumbbell in each hand <nil>
 	// 3 × 12 with 4 kg dumbbell in each hand <nil>
 }
+
+// What keeps older people's strength, at the load that they have.
+func ExampleMaintenanceDose() {
+	days, sets, fact := dose.MaintenanceDose()
+	fmt.Printf("%d days, %s sets (%s)\n", days, sets, fact)
+	// Output: 2 days, 2 to 3 sets (dose.maintain)
+}

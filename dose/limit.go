@@ -6,6 +6,7 @@ import (
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/internal/given"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/strength"
@@ -108,7 +109,7 @@ func (r *Request) liftsSurely() units.Mass {
 func (r *Request) shows(s setlog.Set) units.Mass {
 	each, err := s.Each()
 	rir, unrated := s.Effort.RIR()
-	if err != nil || unrated != nil || strength.StillSays(r.Day, r.Screening.TestsFrom, s.Day) != nil {
+	if err != nil || unrated != nil || given.StillSays(r.Day, r.Screening.TestsFrom, s.Day) != nil {
 		return 0
 	}
 	least, _ := rir.Min()

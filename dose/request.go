@@ -96,7 +96,7 @@ func (r *Request) validate() error {
 	bad.Add("", r.checkEstimates())
 	if r.Performed != nil {
 		bad.Add("/performed", r.checkDone(*r.Performed))
-		bad.Add("/performed/day", strength.StillSays(r.Day, r.Screening.TestsFrom, r.Performed.Day))
+		bad.Add("/performed/day", given.StillSays(r.Day, r.Screening.TestsFrom, r.Performed.Day))
 	}
 	for i, s := range r.Done {
 		bad.Add(given.At("/done", i), r.checkDone(s))
@@ -156,7 +156,7 @@ func (r *Request) checkEstimates() error {
 		}
 	}
 	if mine == 1 && r.Estimates[only].Day.Check() == nil {
-		if err := strength.StillSays(r.Day, r.Screening.TestsFrom, r.Estimates[only].Day); err != nil {
+		if err := given.StillSays(r.Day, r.Screening.TestsFrom, r.Estimates[only].Day); err != nil {
 			bad.Add(given.At("/estimates", only)+"/day", err)
 		}
 	}

@@ -1,51 +1,12 @@
 package strength
 
 import (
-	"fmt"
-
 	"example.org/posology/dose/exercise"
-	"example.org/posology/dose/internal/given"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
-	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
-	"example.org/posology/units/field"
 )
-
-// testDays is for how long a test of strength is used.
-const testDays = 84
-
-// outdated reports whether what was tested on a day says nothing of the day
-// decided on, and why: it is of after it, of before the first day whose tests say
-// something, or too old.
-func outdated(day, from, tested units.Day) (evidence.Reason, bool) {
-	switch {
-	case tested > day:
-		return evidence.Because("dose.test-later", factTestAge).With(evidence.Day("tested", tested), evidence.Day("day", day)), true
-	case tested < from:
-		return evidence.Because("dose.test-before-event", factTestAge).With(evidence.Day("tested", tested), evidence.Day("from", from)), true
-	case int(day-tested) > testDays:
-		return evidence.Because("dose.test-old", factTestAge).With(evidence.Day("tested", tested), evidence.Days("most", testDays), evidence.Day("day", day)), true
-	}
-	return evidence.Reason{}, false
-}
-
-// StillSays refuses a test of strength, or a set that was done, that says nothing of the
-// day decided on, with an [field.ErrConflict]: it is of after that day, of before from,
-// the first day whose tests say something, or older than twelve weeks (dose.test-age).
-func StillSays(day, from, tested units.Day) error {
-	if _, out := outdated(day, from, tested); !out {
-		return nil
-	}
-	switch {
-	case tested > day:
-		return given.UpTo(day, tested)
-	case tested < from:
-		return field.Bad(tested, fmt.Sprintf("%v or later: an event ended what was tested before", from), field.ErrConflict)
-	}
-	return field.Bad(tested, fmt.Sprintf("at most %d days before %v", testDays, day), field.ErrConflict)
-}
 
 // Test returns the test of an exercise and side on which a dose rests, made out for that
 // side, nil for none: the latest, and of one day the one that shows less by

@@ -37,11 +37,16 @@ func ExamplePlan() {
 		fmt.Printf("%s: %d × %d with %s\n", item.Name, item.Sets, item.Count, item.Load)
 	}
 	fmt.Printf("%.0f minutes without the warm-up; look at it again by %s\n", week.MinutesOf(w.Sessions[0].Items), w.Review)
-	days, sets, fact := dose.MaintenanceDose()
-	fmt.Printf("to keep what was gained: %d days, %s sets (%s)\n", days, sets, fact)
 	// Output:
 	// goblet squat: 1 × 10 with 2 kg dumbbell in both hands
 	// one-arm dumbbell row: 1 × 10 with 2 kg dumbbell in one hand
 	// 4 minutes without the warm-up; look at it again by 2026-12-14
-	// to keep what was gained: 2 days, 2 to 3 sets (dose.maintain)
+}
+
+// A plan that builds, from its first session on, under a clearance that lapses sooner.
+func ExampleDatesOf() {
+	first := units.Must(units.NewDay(2026, 11, 30))
+	dates, err := week.DatesOf(dose.Build, first, first+40)
+	fmt.Printf("look again by %v, test by %v, ends on %v %v\n", dates.Review, dates.Retest, dates.Expires, err)
+	// Output: look again by 2027-01-09, test by 2026-12-21, ends on 2027-01-09 <nil>
 }
