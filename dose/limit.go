@@ -6,6 +6,7 @@ import (
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/internal/demand"
 	"example.org/posology/dose/internal/given"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
@@ -124,12 +125,12 @@ func (r *Request) shows(s setlog.Set) units.Mass {
 
 // massLimits are the limits of screening on work that the exercise does.
 func (r *Request) massLimits() []screening.MassLimit {
-	return slices.DeleteFunc(slices.Clone(r.Screening.Limits.Masses), func(l screening.MassLimit) bool { return !binds(l, r) })
+	return slices.DeleteFunc(slices.Clone(r.Screening.Limits.Masses), func(l screening.MassLimit) bool { return !demand.Binds(l, r.Exercise, r.Side) })
 }
 
 // each is the limit for one implement: one that is not on an arm is on all that is held.
 func (r *Request) each(l screening.MassLimit) units.Mass {
-	if r.Exercise.Hold == body.OneEachHand && !ofArm(l.Region) {
+	if r.Exercise.Hold == body.OneEachHand && !demand.OfArm(l.Region) {
 		return l.Max / 2
 	}
 	return l.Max
@@ -166,7 +167,7 @@ func (f *Frame) heldAs(l screening.MassLimit) string {
 	switch {
 	case f.r.Exercise.Hold != body.OneEachHand:
 		return ""
-	case ofArm(l.Region):
+	case demand.OfArm(l.Region):
 		return " in each hand"
 	}
 	return " in both hands together"

@@ -3,7 +3,6 @@ package strength
 import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
-	"example.org/posology/dose/internal/given"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/units"
@@ -112,14 +111,14 @@ func (s *sieve) drop(t test, load, oneRM units.Mass, why evidence.Reason) {
 // outdated takes what says something of the day decided on.
 func (s *sieve) outdated() {
 	for _, e := range s.given {
-		if why, out := given.Outdated(s.day, s.from, e.Day); out {
+		if why, out := outdated(s.day, s.from, e.Day); out {
 			s.drop(testOf(e), 0, e.OneRM, why)
 			continue
 		}
 		s.estimates = append(s.estimates, e)
 	}
 	for _, set := range s.done {
-		if why, out := given.Outdated(s.day, s.from, set.Day); out {
+		if why, out := outdated(s.day, s.from, set.Day); out {
 			s.drop(testIn(set), set.Load, 0, why)
 			continue
 		}

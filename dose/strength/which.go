@@ -2,11 +2,28 @@ package strength
 
 import (
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/internal/given"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
+
+// outdated reports whether what was tested on a day says nothing of the day
+// decided on, and why: it is of after it, of before the first day whose tests say
+// something, or too old.
+func outdated(day, from, tested units.Day) (evidence.Reason, bool) {
+	switch {
+	case tested > day:
+		return evidence.Because("dose.test-later", factTestAge).With(evidence.Day("tested", tested), evidence.Day("day", day)), true
+	case tested < from:
+		return evidence.Because("dose.test-before-event", factTestAge).With(evidence.Day("tested", tested), evidence.Day("from", from)), true
+	case int(day-tested) > given.TestDays:
+		return evidence.Because("dose.test-old", factTestAge).With(evidence.Day("tested", tested), evidence.Days("most", given.TestDays), evidence.Day("day", day)), true
+	}
+	return evidence.Reason{}, false
+}
 
 // Test returns the test of an exercise and side on which a dose rests, made out for that
 // side, nil for none: the latest, and of one day the one that shows less by

@@ -7,7 +7,7 @@ import (
 	"example.org/posology/dose/week"
 )
 
-func BenchmarkPlanWeek(b *testing.B) {
+func BenchmarkPlan(b *testing.B) {
 	r := weekOf(0, 2, 4)
 	q := row(b)
 	r.Estimates = []onerm.Estimate{estimateOf(b, q, 6, 8, 2)}

@@ -35,7 +35,7 @@ func times(n int) int {
 }
 
 // bestSets searches all choices of sets for the items, which stand in the order
-// of wish, and returns the best by the objective of PlanWeek: first sets in
+// of wish, and returns the best by the objective of Plan: first sets in
 // that order, then second ones, then third ones.
 func bestSets(items []dose.Prescription, minutes int) []int {
 	var best []int
@@ -98,7 +98,7 @@ func TestPlanAgainstExhaustiveSearch(t *testing.T) {
 		r.Minutes = rapid.IntRange(12, 90).Draw(t, "minutes")
 		want := bestSets(items, r.Minutes)
 		if want == nil || slices.Max(want) == 0 {
-			return // even one exercise takes longer: PlanWeek keeps it nevertheless
+			return // even one exercise takes longer: Plan keeps it nevertheless
 		}
 		got := make([]int, len(items))
 		for _, item := range firstWeek(t, r).Sessions[0].Items {

@@ -43,7 +43,7 @@ func TestFewDaysAreSaid(t *testing.T) {
 	}
 }
 
-func TestWeekRequestJSON(t *testing.T) {
+func TestRequestJSON(t *testing.T) {
 	r := weekOf(0, 2)
 	data, err := json.Marshal(r)
 	if err != nil {

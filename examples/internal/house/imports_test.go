@@ -47,10 +47,12 @@ var mayImport = map[string][]string{
 	// What a dose and a week are both asked with, and how both spell numbers.
 	"dose/internal/given": slices.Concat(ground, []string{"screening"}),
 	"dose/internal/say":   {},
+	// What the limits of a screening rule out.
+	"dose/internal/demand": slices.Concat(ground, []string{"screening", "dose/exercise"}),
 	// What is known of strength, and which tests of it count.
 	"dose/strength": slices.Concat(ground, []string{"dose/exercise", "dose/equipment", "dose/setlog", "dose/onerm", "dose/internal/given", "dose/internal/say"}),
 
-	"dose":      slices.Concat(second, []string{"dose/beside", "dose/internal/given", "dose/internal/say"}),
+	"dose":      slices.Concat(second, []string{"dose/beside", "dose/internal/demand", "dose/internal/given", "dose/internal/say"}),
 	"dose/week": slices.Concat(second, []string{"dose", "dose/beside", "dose/internal/given", "dose/internal/say"}),
 	"dose/rota": slices.Concat(second, []string{"dose", "dose/week"}),
 
