@@ -2,7 +2,7 @@ package dose
 
 import (
 	"example.org/posology/dose/exercise"
-	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/strength"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
@@ -13,8 +13,8 @@ import (
 // most of what is lifted, or no repetitions are counted, nothing is.
 func (f *Frame) know() {
 	r := &f.r
-	if f.chance = r.Chance; f.chance == (onerm.Chance{}) {
-		f.chance = onerm.StandardChance()
+	if f.chance = r.Chance; f.chance == (strength.Chance{}) {
+		f.chance = strength.StandardChance()
 	}
 	switch {
 	case !loaded(r) || r.Exercise.MovesBody || r.Exercise.Measure != exercise.Repetitions:
@@ -29,21 +29,13 @@ func (f *Frame) know() {
 	f.top = f.bandTop()
 }
 
-// checkChance refuses a chance that is given and bad.
-func checkChance(c onerm.Chance) error {
-	if c == (onerm.Chance{}) {
-		return nil
-	}
-	return c.Validate()
-}
-
 // Ability returns what is known of strength in the exercise, side and hold: that of
 // the request, else what [Frame.Estimate] or, without one, the performed set shows.
 // The zero value knows nothing.
-func (f *Frame) Ability() onerm.Ability { return field.OrZero(f).ability }
+func (f *Frame) Ability() strength.Ability { return field.OrZero(f).ability }
 
 // Chance returns the chance that counts are kept to.
-func (f *Frame) Chance() onerm.Chance { return field.OrZero(f).chance }
+func (f *Frame) Chance() strength.Chance { return field.OrZero(f).chance }
 
 // Allows returns the most repetitions of a weight per implement that the chance allows
 // with the reserve asked, within every limit: none above [Frame.Ceiling] or above the
@@ -89,7 +81,7 @@ func (f *Frame) fewDo(each units.Mass) bool {
 
 // byChance returns the most repetitions by the chance alone.
 func (f *Frame) byChance(each, last units.Mass, reserve units.RIR) (int, bool) {
-	return f.ability.Most(onerm.Prospect{Load: each, Last: last, Reserve: min(reserve, mostReserve), Missed: f.r.Missed}, f.chance)
+	return f.ability.Most(strength.Prospect{Load: each, Last: last, Reserve: min(reserve, mostReserve), Missed: f.r.Missed}, f.chance)
 }
 
 // bandTop returns the most per implement that the band of the goal's row allows on

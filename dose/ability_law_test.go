@@ -10,7 +10,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
-	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/strength"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -28,7 +28,7 @@ func knownOf(t *rapid.T) dose.Request {
 		Technique: rapid.SampledFrom([]dose.Observation{
 			{}, {Who: "a colleague", Day: firstDay}, {Who: "a colleague", Day: firstDay - 40},
 		}).Draw(t, "technique"),
-		Ability: onerm.Ability{Log: math.Log(float64(rapid.IntRange(2, 80).Draw(t, "half kg")) / 2), Variance: rapid.SampledFrom([]float64{.003, .0064, .02}).Draw(t, "variance")},
+		Ability: strength.Ability{Log: math.Log(float64(rapid.IntRange(2, 80).Draw(t, "half kg")) / 2), Variance: rapid.SampledFrom([]float64{.003, .0064, .02}).Draw(t, "variance")},
 		Missed:  rapid.SampledFrom([]int{0, 0, 9, 30}).Draw(t, "missed"),
 	}
 }
@@ -48,7 +48,7 @@ var spoilings = map[string]func(r *dose.Request){
 	"a mass":            func(r *dose.Request) { restrict(r, 3*units.Kilogram) },
 	"a lighter day":     func(r *dose.Request) { r.Screening.Limits = screening.LighterSession() },
 	"frailty":           func(r *dose.Request) { r.Screening.Findings = []screening.Finding{{Code: "frailty"}} },
-	"a smaller chance":  func(r *dose.Request) { r.Chance = onerm.Chance{Reserve: 0.05, Finish: 0.02} },
+	"a smaller chance":  func(r *dose.Request) { r.Chance = strength.Chance{Reserve: 0.05, Finish: 0.02} },
 	"a fractured vertebra": func(r *dose.Request) {
 		r.Screening.Findings = []screening.Finding{{Code: "vertebral_fracture", Known: true}}
 	},

@@ -8,6 +8,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/strength"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -18,7 +19,7 @@ import (
 func strong(t *testing.T, kg float64) dose.Request {
 	r := seen(t)
 	r.Screening.Who.Training, r.Technique.Day = body.Intermediate, firstDay
-	r.Ability = onerm.Ability{Log: math.Log(kg), Variance: 0.0064}
+	r.Ability = strength.Ability{Log: math.Log(kg), Variance: 0.0064}
 	return r
 }
 
@@ -52,7 +53,7 @@ func TestWhatIsKnown(t *testing.T) {
 		}
 	}
 	none := &dose.Frame{}
-	if n, ok := none.Allows(units.Kilogram, 0); n != 0 || ok || none.Ability().Known() || none.Chance() != (onerm.Chance{}) {
+	if n, ok := none.Allows(units.Kilogram, 0); n != 0 || ok || none.Ability().Known() || none.Chance() != (strength.Chance{}) {
 		t.Error("a frame of nothing allows something")
 	}
 }
@@ -159,7 +160,7 @@ func TestFeel(t *testing.T) {
 		"too far":      func(r *dose.Request) { r.Ability.Log = math.Log(9.4) },
 		"nothing more": func(r *dose.Request) { r.Kit = pairs(2, 6) },
 		"a limit":      func(r *dose.Request) { restrict(r, 9*units.Kilogram) },
-		"unknown":      func(r *dose.Request) { r.Ability = onerm.Ability{} },
+		"unknown":      func(r *dose.Request) { r.Ability = strength.Ability{} },
 	} {
 		r := r
 		spoil(&r)
@@ -183,10 +184,10 @@ func TestContinueKeepsToTheChance(t *testing.T) {
 	r.Kit = pairs(2, 4, 6)
 	p := continued(t, r, s)
 	most, _ := frameOf(t, r).Allows(6*units.Kilogram, s.Last)
-	if p.Load.Each() != 6*units.Kilogram || p.Count != most || most >= 12 || p.Chance != onerm.StandardChance() || !has(p.Reasons, "dose.chance") {
+	if p.Load.Each() != 6*units.Kilogram || p.Count != most || most >= 12 || p.Chance != strength.StandardChance() || !has(p.Reasons, "dose.chance") {
 		t.Errorf("%v × %d, want %d", p.Load.Each(), p.Count, most)
 	}
-	r.Chance = onerm.Chance{Reserve: 0.2, Finish: 0.1}
+	r.Chance = strength.Chance{Reserve: 0.2, Finish: 0.1}
 	if bold := continued(t, r, s); bold.Count <= p.Count || bold.Chance != r.Chance {
 		t.Errorf("%d with a greater chance, %d before", bold.Count, p.Count)
 	}
@@ -218,27 +219,6 @@ func TestSmallSteps(t *testing.T) {
 			t.Errorf("%s: %+v, want %d", name, p.Finding, tt.steps)
 		}
 	}
-}
-
-// A week keeps to the chance that it is asked for, and refuses a bad one.
-func TestWeekKeepsToItsChance(t *testing.T) {
-	r := weekOf(0)
-	r.Exercises = []exercise.ID{"one-arm-dumbbell-row"}
-	r.Estimates = []onerm.Estimate{estimateOf(t, row(t), 10, 8, 2), estimateOf(t, left(t), 10, 8, 2)}
-	r.Chance = onerm.Chance{Reserve: 0.05, Finish: 0.02}
-	if item := firstWeek(t, r).Sessions[0].Items[0]; item.Chance != r.Chance {
-		t.Errorf("%v", item.Chance)
-	}
-	r.Chance.Finish = 0.2
-	if _, err := dose.PlanWeek(r); strings.Join(paths(err), " ") != "/chance/finish" {
-		t.Errorf("%v", err)
-	}
-}
-
-func left(t *testing.T) dose.Request {
-	r := row(t)
-	r.Side = body.Left
-	return r
 }
 
 // The weaker side is the one whose test shows less by what doses go by.

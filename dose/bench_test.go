@@ -4,7 +4,6 @@ import (
 	"testing"
 
 	"example.org/posology/dose"
-	"example.org/posology/dose/onerm"
 	"example.org/posology/units/body"
 )
 
@@ -24,18 +23,6 @@ func BenchmarkPrescribeLoadFinding(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
 		if _, err := dose.Prescribe(r); err != nil {
-			b.Fatal(err)
-		}
-	}
-}
-
-func BenchmarkPlanWeek(b *testing.B) {
-	r := weekOf(0, 2, 4)
-	q := row(b)
-	r.Estimates = []onerm.Estimate{estimateOf(b, q, 6, 8, 2)}
-	b.ReportAllocs()
-	for b.Loop() {
-		if _, err := dose.PlanWeek(r); err != nil {
 			b.Fatal(err)
 		}
 	}

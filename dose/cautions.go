@@ -1,6 +1,7 @@
 package dose
 
 import (
+	"example.org/posology/dose/internal/demand"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
@@ -20,6 +21,6 @@ func limitCautions(r *Request) []evidence.Reason {
 	add(limits.TechniqueFirst, "dose.technique-first")
 	add(limits.Support && standing && r.Exercise.HandFree(), "dose.support")
 	add(limits.Support && standing && !r.Exercise.HandFree(), "dose.support-near")
-	add(limits.Support && standing && loaded(r) && !handFree(r.Exercise.Hold) && !r.Exercise.Seat, "dose.support-beside")
+	add(limits.Support && standing && loaded(r) && !demand.HandFree(r.Exercise.Hold) && !r.Exercise.Seat, "dose.support-beside")
 	return list
 }

@@ -34,7 +34,6 @@ const (
 	factSlower        evidence.FactID = "beside.slower" // of package beside
 	factHeld          evidence.FactID = "dose.held-or-walked"
 	factPace          evidence.FactID = "dose.walking-pace"
-	factChange        evidence.FactID = "dose.change-between-exercises"
 	factFirstSeen     evidence.FactID = "dose.first-mass-seen"
 	factSparing       evidence.FactID = "dose.sparing"
 	factFeel          evidence.FactID = "dose.feel"
@@ -49,21 +48,13 @@ const (
 	factFarAlone      evidence.FactID = "dose.far-alone"
 	factFew           evidence.FactID = "dose.few-of-the-lightest"
 	factEnds          evidence.FactID = "dose.count-ends"
-	factGap           evidence.FactID = "dose.days-between"
 	factFewerLater    evidence.FactID = "dose.fewer-later"
 	factMaintain      evidence.FactID = "dose.maintain"
 	factPerformed     evidence.FactID = "dose.from-performed"
 	factContinued     evidence.FactID = "dose.continued"
-	factTwoWeeks      evidence.FactID = "dose.familiarise-two-weeks"
-	factRetest        evidence.FactID = "dose.retest"
-	factExpiry        evidence.FactID = "dose.expiry"
-	factWarmUp        evidence.FactID = "dose.warm-up"
 	factReviewed      evidence.FactID = "dose.review-overdue"
-	factTestAge       evidence.FactID = "dose.test-age"
-	factQueried       evidence.FactID = "dose.queried-tests"
 	factBrief         evidence.FactID = "dose.brief"
 	factBriefTrial    evidence.FactID = "choice.four-a-day" // of package choice
-	factBriefLiked    evidence.FactID = "choice.short-liked"
 	factThere         evidence.FactID = "dose.what-is-there"
 	factServes        evidence.FactID = "exercise.things-serve"
 	factBand          evidence.FactID = "dose.band-without-mass"
@@ -73,10 +64,6 @@ const (
 	factBandReps      evidence.FactID = "dose.band-by-repetitions"
 	factBandStretch   evidence.FactID = "dose.band-stretch"
 )
-
-// ChangeSeconds is the time from one exercise to the next, for the length of a
-// session; from memory (dose.change-between-exercises).
-const ChangeSeconds = 120
 
 const (
 	aboutTen       = 10 // repetitions
@@ -125,14 +112,6 @@ const (
 	mostMissed                     = 3650 // days; a ceiling against slips
 
 	walkingPace = 0.5 // metres a second, with weights
-	daysBetween = 2   // from one session to the next: 48 hours
-
-	warmUpMinutes = 5
-	reviewDays    = 14 // familiarisation: two weeks
-	buildDays     = 42 // from one review to the next later on
-	retestDays    = 21
-	expiryDays    = 56 // no plan is followed longer without a review
-	testDays      = 84 // no test of strength is used longer
 )
 
 var (

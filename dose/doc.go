@@ -1,13 +1,13 @@
 // Package dose turns a screening outcome, an exercise, a goal, an estimate of
-// strength and the weights that are really there into one prescription, and a
-// list of exercises into a week.
+// strength and the weights that are really there into one prescription. Package week
+// makes a week of them.
 //
 // # How a load is found
 //
 // One question governs a load and a count: with how high a chance can the count, done
 // to its end by somebody who does not stop by feel, not be done with the reserve asked
-// (less one), or not at all ([onerm.Chance], stated in every such dose)? What is known
-// of strength is an [onerm.Ability]: from the request, a test, or a set that was done.
+// (less one), or not at all ([strength.Chance], stated in every such dose)? What is known
+// of strength is an [strength.Ability]: from the request, a test, or a set that was done.
 // No other caution is laid on it.
 //
 // The guideline's row gives a band of the one-repetition maximum, or a load in
@@ -53,14 +53,7 @@
 // ([screening.Outcome.Tightest]). An outcome of [screening.Waived] is repeated in
 // every dose. What the person, the kit or the setting
 // rules out is a [*ConstraintError] that names the constraint, what would free
-// it, and an exercise to try instead. In a week, what does not fit is left out
-// and listed with its reasons.
-//
-// # Beside the lifting
-//
-// A week has what lifting does not give: balance and aerobic work from 50 years on, impact
-// where bone is the goal, power in its phase, each with its dose, from package beside. What
-// [Week.Prescribed] hands to an audit counts only what is dosed.
+// it, and an exercise to try instead.
 //
 // # From one dose to the next
 //

@@ -5,6 +5,7 @@ import (
 	"fmt"
 
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/internal/given"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
@@ -13,7 +14,7 @@ import (
 var (
 	// ErrNotScreened: the screening outcome is the zero value, or lacks what every
 	// outcome of [screening.Assess] has.
-	ErrNotScreened = errors.New("dose: not screened")
+	ErrNotScreened = given.ErrNotScreened
 	// ErrNoDose: screening lets nothing go on until somebody was seen.
 	ErrNoDose = errors.New("dose: no exercise until the person was seen")
 	// ErrUnloadedOnly: screening, or a few minutes each day, let only movements without

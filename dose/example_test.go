@@ -62,3 +62,41 @@ func Example() {
 	// 4 kg dumbbell in one hand: 1 set of 15, reserve more than 5, not countable
 	// from the band, 49 % of what is known: [below effective dose]
 }
+
+// A frame is what binds every dose of one exercise: a step is granted within it.
+func ExampleNewFrame() {
+	day := units.Must(units.NewDay(2026, 11, 30))
+	outcome, err := screening.Assess(screening.Profile{
+		Day: day, Age: 66, Sex: body.Female, Training: body.Intermediate, Setting: screening.WithHelper, Wanted: screening.Moderate,
+		Activity: &screening.Activity{DaysPerWeek: 3, Minutes: 30, Intensity: screening.Moderate, Months: 6},
+		Diseases: screening.AskedFor(), Symptoms: screening.AskedFor(), RedFlags: screening.AskedFor(), Conditions: screening.AskedFor(),
+	})
+	if err != nil {
+		log.Fatal(err)
+	}
+	curl, err := exercise.Standard().Lookup("seated-hammer-curl")
+	if err != nil {
+		log.Fatal(err)
+	}
+	frame, err := dose.NewFrame(dose.Request{
+		Day: day, Screening: outcome, Exercise: curl, Side: body.Both, Goal: guideline.Strength,
+		Kit: equipment.Kit{Dumbbells: []equipment.Dumbbell{{Mass: units.Must(units.ParseMarked("4 kg")), Count: 2}}},
+	})
+	if err != nil {
+		log.Fatal(err)
+	}
+	plan, err := frame.Continue(dose.Step{Load: 4 * units.Kilogram, Last: 4 * units.Kilogram, Count: 12, Sets: 3})
+	fmt.Printf("%d × %d with %s %v\n", plan.Sets, plan.Count, plan.Load, err)
+	plan, err = frame.Continue(dose.Step{Load: 5 * units.Kilogram, Last: 4 * units.Kilogram, Count: 12, Sets: 3}) // no such weight
+	fmt.Printf("%d × %d with %s %v\n", plan.Sets, plan.Count, plan.Load, err)
+	// Output:
+	// 3 × 12 with 4 kg dumbbell in each hand <nil>
+	// 3 × 12 with 4 kg dumbbell in each hand <nil>
+}
+
+// What keeps older people's strength, at the load that they have.
+func ExampleMaintenanceDose() {
+	days, sets, fact := dose.MaintenanceDose()
+	fmt.Printf("%d days, %s sets (%s)\n", days, sets, fact)
+	// Output: 2 days, 2 to 3 sets (dose.maintain)
+}

@@ -7,6 +7,8 @@ import (
 	"strings"
 
 	"example.org/posology/dose/guideline"
+	"example.org/posology/dose/internal/given"
+	"example.org/posology/dose/internal/say"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -16,11 +18,11 @@ import (
 // ownFacts print this package's own numbers from what the code uses. What a
 // publication says stands as it was read.
 var ownFacts = []evidence.Fact{
-	{ID: factOlder, Value: fmt.Sprintf("from %d years on rows for older adults are followed, and balance and brisk movement belong beside the lifting; below that, rows for adults by training status", older), Basis: evidence.Design},
-	{ID: factStart, Value: fmt.Sprintf("from %d years on familiarisation follows %s, whatever the goal", older, startRow),
+	{ID: factOlder, Value: fmt.Sprintf("from %d years on rows for older adults are followed, and balance and brisk movement belong beside the lifting; below that, rows for adults by training status", given.Older), Basis: evidence.Design},
+	{ID: factStart, Value: fmt.Sprintf("from %d years on familiarisation follows %s, whatever the goal", given.Older, startRow),
 		Basis: evidence.Design, From: []evidence.FactID{"guideline.acsm2011-older-start.population"}},
-	{ID: factAims, Value: fmt.Sprintf("from %d years on a goal leads to the row that speaks of it or comes nearest: %s", older, goalsLead()), Basis: evidence.Design},
-	{ID: factYoung, Value: fmt.Sprintf("below %d years the row is that of strength, by training status: %s", older, trainingLeads()), Basis: evidence.Design},
+	{ID: factAims, Value: fmt.Sprintf("from %d years on a goal leads to the row that speaks of it or comes nearest: %s", given.Older, goalsLead()), Basis: evidence.Design},
+	{ID: factYoung, Value: fmt.Sprintf("below %d years the row is that of strength, by training status: %s", given.Older, trainingLeads()), Basis: evidence.Design},
 	{ID: factRest, Value: fmt.Sprintf("%v seconds between sets where a recommendation states none", usualRest),
 		Basis: evidence.Computed, From: []evidence.FactID{"guideline.grgic2018-rest-untrained.rest"}},
 	{ID: factDays, Value: fmt.Sprintf("%s days a week where a recommendation states none", span(usualDays)),
@@ -37,7 +39,7 @@ var ownFacts = []evidence.Fact{
 	{ID: factIntensity, Value: fmt.Sprintf("under a limit at moderate effort at least %v in reserve, at light effort more than %v: 1 to 3 in reserve are rated as vigorous",
 		intensityReserve[screening.Moderate], intensityReserve[screening.Light]),
 		Basis: evidence.Design, From: []evidence.FactID{factReserveBand}},
-	{ID: factSteps, Value: fmt.Sprintf("at most %s steps up in weight in one visit while the load is looked for, %s where each is %v or less of the weight held", spelt(findingSteps), spelt(smallSteps), smallStep), Basis: evidence.Design},
+	{ID: factSteps, Value: fmt.Sprintf("at most %s steps up in weight in one visit while the load is looked for, %s where each is %v or less of the weight held", say.Spelt(findingSteps), say.Spelt(smallSteps), smallStep), Basis: evidence.Design},
 	{ID: factLookedAt, Value: "within a visit the weight goes up only where somebody saw the technique of the exercise and somebody is at hand; alone by no step, small or large, overhead or not",
 		Basis: evidence.Design},
 	{ID: factMost, Value: "restrictions, a limit on the share of a maximum, a beginner's first weight until the technique was seen, and the bound of an exercise that is replaced all hold: the least of them is said with every dose", Basis: evidence.Design},
@@ -57,15 +59,9 @@ var ownFacts = []evidence.Fact{
 	{ID: factPerformed, Value: "looking for the load begins from a set that was really done, never above it, and lighter where more repetitions or more reserve are asked for",
 		Basis: evidence.Design, From: []evidence.FactID{"onerm.epley", "onerm.brzycki"}},
 	{ID: factContinued, Value: "a dose that goes on from another is never above any limit of a first one, save that a beginner's first weight binds only until the technique was seen", Basis: evidence.Design},
-	{ID: factMaintain, Value: fmt.Sprintf("older people keep strength with %s sessions a week and %s to %s sets", spelt(maintainDays), spelt(maintainSets), spelt(maintainMostSets)),
+	{ID: factMaintain, Value: fmt.Sprintf("older people keep strength with %s sessions a week and %s to %s sets", say.Spelt(maintainDays), say.Spelt(maintainSets), say.Spelt(maintainMostSets)),
 		Source: "spiering2021", Basis: evidence.FromMemory},
-	{ID: factTwoWeeks, Value: fmt.Sprintf("%s of familiarisation come first; then a review, and one every %s", weeks(reviewDays), weeks(buildDays)), Basis: evidence.Design},
-	{ID: factRetest, Value: "an estimate is made anew after " + weeks(retestDays), Basis: evidence.Design, From: []evidence.FactID{"onerm.untrained.again"}},
-	{ID: factExpiry, Value: fmt.Sprintf("a plan expires after %s, or when a clearance that it rests on lapses", weeks(expiryDays)), Basis: evidence.Design},
 	{ID: factReviewed, Value: "nobody is dosed on an assessment whose review is overdue", Basis: evidence.Design},
-	{ID: factTestAge, Value: fmt.Sprintf("a test of strength is used for %s at most, and none from before an event that ends it", weeks(testDays)),
-		Basis: evidence.Design, From: []evidence.FactID{factRetest}},
-	{ID: factQueried, Value: fmt.Sprintf("tests of strength are asked about and not used with a weight that the kit does not make, where one is %v times another of the exercise, side and hold or more, and where two of one day have intervals that do not overlap", aboutTwice), Basis: evidence.Design},
 	{ID: factThere, Value: "no exercise is dosed that needs what is not there; where nobody asked what stands there, everything is taken as there, and the week says so", Basis: evidence.Design},
 	{ID: factBrief, Value: fmt.Sprintf("for who will not come to sessions: on every day offered one set of each exercise, as many repetitions as about %d s hold, of each side where it is one-sided, %d s of rest, no weight, no warm-up of its own; weights and bands need the days between, and belong in sessions", briefSeconds, briefRest),
 		Basis: evidence.Design, From: []evidence.FactID{factBriefTrial}},
@@ -80,10 +76,9 @@ var ownFacts = []evidence.Fact{
 		Basis: evidence.Design, From: []evidence.FactID{factBandUneven, factBandPrinted, factBandStretch}},
 	{ID: factBandOrder, Value: "a band is dosed by repetitions and reserve alone; more repetitions come first, then more sets, then the next band in the order of their user, from the low end of the repetitions",
 		Basis: evidence.Design, From: []evidence.FactID{factBandReps}},
-	{ID: factWarmUp, Value: spelt(warmUpMinutes) + " minutes of easy movement before a session", Basis: evidence.Design},
-	{ID: factFirstSeen, Value: fmt.Sprintf("once somebody saw the technique a first weight no longer bounds; watched, the search begins at its upper end, and a kit may begin with up to %s times of it", spelt(firstSeen)), Basis: evidence.Design, From: []evidence.FactID{"exercise.first-mass-small-raise"}},
-	{ID: factSparing, Value: fmt.Sprintf("no count under %d and nothing above %v of the 1RM while the movement is learnt and unless its technique was seen within %s, save with the lightest weight; none without breath-holding, under a limit on effort or on a share below %v, on a lighter day, with a recent or undated vertebral fracture, frailty or a joint or tendon operated on, nor over head or face while alone", fewestSparing, mostSparing, weeks(seenDays), mostSparing), Basis: evidence.Design},
-	{ID: factFeel, Value: fmt.Sprintf("the next weight may be felt in one set where somebody saw the technique within %s and is there, nothing rules out counts under %d, and what is known of strength is %v of it or more; no hinge and no carry in osteoporosis", weeks(seenDays), fewestSparing, nearlyAll), Basis: evidence.Design, From: []evidence.FactID{factSparing}},
+	{ID: factFirstSeen, Value: fmt.Sprintf("once somebody saw the technique a first weight no longer bounds; watched, the search begins at its upper end, and a kit may begin with up to %s times of it", say.Spelt(firstSeen)), Basis: evidence.Design, From: []evidence.FactID{"exercise.first-mass-small-raise"}},
+	{ID: factSparing, Value: fmt.Sprintf("no count under %d and nothing above %v of the 1RM while the movement is learnt and unless its technique was seen within %s, save with the lightest weight; none without breath-holding, under a limit on effort or on a share below %v, on a lighter day, with a recent or undated vertebral fracture, frailty or a joint or tendon operated on, nor over head or face while alone", fewestSparing, mostSparing, say.Weeks(seenDays), mostSparing), Basis: evidence.Design},
+	{ID: factFeel, Value: fmt.Sprintf("the next weight may be felt in one set where somebody saw the technique within %s and is there, nothing rules out counts under %d, and what is known of strength is %v of it or more; no hinge and no carry in osteoporosis", say.Weeks(seenDays), fewestSparing, nearlyAll), Basis: evidence.Design, From: []evidence.FactID{factSparing}},
 	{ID: factWorks, Value: fmt.Sprintf("a weight works where it is no lighter than the goal's row asks for and the chance allows %d repetitions of it with the usual reserve; of a kit nothing is said where one will after a gain of about %v, as in six weeks of training", fewestSparing, units.Fraction(soonGained)), Basis: evidence.Design, From: []evidence.FactID{"guideline.sarcopenia2022-hurst.reps", factReserveChance, factFinishChance}},
 	{ID: factSold, Value: "dumbbells are sold in " + soldSizes() + " kg", Basis: evidence.CommonPractice},
 	{ID: factFarAlone, Value: fmt.Sprintf("alone no weight is tried that is more than %v heavier than the one before", farStep), Basis: evidence.Design},
@@ -94,10 +89,6 @@ var ownFacts = []evidence.Fact{
 	{ID: factEnds, Value: fmt.Sprintf("no count goes beyond %d, %d with the lightest weight", topOf(workable), mostAtLightest), Basis: evidence.Design},
 	{ID: factHeld, Value: heldOrWalked.String() + " seconds or metres where an exercise states no range", Basis: evidence.Design},
 	{ID: factPace, Value: fmt.Sprintf("%v metres a second when carrying, for the length of a session", walkingPace), Basis: evidence.Design},
-	{ID: factChange, Value: minutes(ChangeSeconds) + " from one exercise to the next, for the length of a session",
-		Source: "schoenfeld2019", Basis: evidence.FromMemory},
-	{ID: factGap, Value: fmt.Sprintf("at least %s days from one session to the next", spelt(daysBetween)),
-		Basis: evidence.Computed, From: []evidence.FactID{"guideline.acsm2011-older-start.hours_between"}},
 }
 
 // Facts yields the facts behind this package's own choices.
@@ -138,18 +129,6 @@ func soldSizes() string {
 	return strings.Join(list, ", ")
 }
 
-// spelt writes small numbers out, as sentences do.
-func spelt(n int) string {
-	words := [...]string{"no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"}
-	if n >= 0 && n < len(words) {
-		return words[n]
-	}
-	return strconv.Itoa(n)
-}
-
-// begin makes s the beginning of a sentence.
-func begin(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
-
 func topOf(r units.Range[int]) int {
 	high, _ := r.Max()
 	return high
@@ -158,21 +137,5 @@ func topOf(r units.Range[int]) int {
 func span(r units.Range[int]) string {
 	low, _ := r.Min()
 	high, _ := r.Max()
-	return spelt(low) + " to " + spelt(high)
-}
-
-// weeks writes days as weeks where they are whole ones.
-func weeks(days int) string { return inLarger(days, daysInWeek, "week", "day") }
-
-// minutes writes seconds as minutes where they are whole ones.
-func minutes(seconds int) string { return inLarger(seconds, 60, "minute", "second") }
-
-func inLarger(n, of int, large, small string) string {
-	if n%of == 0 {
-		n, small = n/of, large
-	}
-	if n != 1 {
-		small += "s"
-	}
-	return spelt(n) + " " + small
+	return say.Spelt(low) + " to " + say.Spelt(high)
 }

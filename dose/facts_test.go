@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"example.org/posology/dose/guideline"
+	"example.org/posology/dose/internal/given"
 	"example.org/posology/screening"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
@@ -49,10 +50,10 @@ func TestFactsFollowConstants(t *testing.T) {
 		return []float64{float64(low), float64(high)}
 	}
 	want := map[evidence.FactID][]float64{
-		factOlder:       {float64(older)},
-		factStart:       {float64(older)},
-		factAims:        {float64(older)},
-		factYoung:       {float64(older)},
+		factOlder:       {float64(given.Older)},
+		factStart:       {float64(given.Older)},
+		factAims:        {float64(given.Older)},
+		factYoung:       {float64(given.Older)},
 		factRest:        ends(usualRest),
 		factDays:        ends(usualDays),
 		factReserve:     {float64(startReserve[body.Novice]), float64(startReserve[body.Intermediate]), float64(startReserve[body.Advanced])},
@@ -65,16 +66,8 @@ func TestFactsFollowConstants(t *testing.T) {
 		factTempo:        {tempo.Lowering, tempo.Lifting},
 		factFast:         {fastTempo.Lifting, fastTempo.Lowering},
 		factMaintain:     {maintainDays, maintainSets, maintainMostSets},
-		factTwoWeeks:     {weeksOf(reviewDays), weeksOf(buildDays)},
-		factRetest:       {weeksOf(retestDays)},
-		factExpiry:       {weeksOf(expiryDays)},
-		factTestAge:      {weeksOf(testDays)},
-		factQueried:      {aboutTwice, 2}, // "where two of one day"
-		factWarmUp:       {warmUpMinutes},
 		factHeld:         ends(heldOrWalked),
 		factPace:         {walkingPace},
-		factChange:       {ChangeSeconds / 60},
-		factGap:          {daysBetween},
 		factFirstSeen:    {firstSeen},
 		factBreath:       {float64(breathReserve), longSet, float64(uncountable)},
 		factWorks:        {fewestSparing, soonGained * 100, 6},
@@ -137,9 +130,9 @@ func TestReasonsNameTheChoice(t *testing.T) {
 		training body.Training
 		want     []evidence.FactID
 	}{
-		{older - 1, body.Novice, []evidence.FactID{factOlder, factYoung}},
-		{older, body.Novice, []evidence.FactID{factOlder, factStart}},
-		{older, body.Advanced, []evidence.FactID{factOlder, factAims}},
+		{given.Older - 1, body.Novice, []evidence.FactID{factOlder, factYoung}},
+		{given.Older, body.Novice, []evidence.FactID{factOlder, factStart}},
+		{given.Older, body.Advanced, []evidence.FactID{factOlder, factAims}},
 	} {
 		var r Request
 		r.Goal = guideline.Strength

@@ -120,8 +120,17 @@ func (f *Frame) mayRise() bool {
 	return f.r.Technique.Made() && f.r.Screening.Setting > screening.Alone && !f.r.Screening.Limits.Lighten.AtMostLast
 }
 
-// raise lets the search of p begin with a heavier load, and says why.
-func (f *Frame) raise(p *Prescription, load equipment.Load, why evidence.Reason) {
+// Heaviest lets the search of p, which came from f, begin with no less than least per
+// implement, within the ceiling, where the exercise takes the heaviest weight of a
+// session, and somebody saw its technique and is there; else it returns p.
+func (f *Frame) Heaviest(p Prescription, least units.Mass) Prescription {
+	if f == nil || f.table == nil || p.Finding == nil || !f.r.Exercise.Heaviest || !f.mayRise() || f.r.Performed != nil {
+		return p // a set that was done is never gone above
+	}
+	load, err := f.table.Nearest(least, equipment.RoundingRule{Ceiling: p.Finding.Ceiling})
+	if err != nil || load.Each() <= p.Load.Each() {
+		return p
+	}
 	ceiling := p.Finding.Ceiling
 	if ceiling == 0 {
 		ceiling = units.MaxMass
@@ -130,8 +139,9 @@ func (f *Frame) raise(p *Prescription, load equipment.Load, why evidence.Reason)
 	if gap, ok := f.table.Next(load.Each()); ok {
 		p.Next = &gap
 	}
-	f.search(p, smallSteps, ceiling)
-	p.Reasons = append(p.Reasons, why)
+	f.search(&p, smallSteps, ceiling)
+	p.Reasons = append(p.Reasons, evidence.Because("dose.heaviest", f.r.Exercise.Facts...))
+	return p
 }
 
 func ofSearch(r evidence.Reason) bool {

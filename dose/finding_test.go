@@ -138,54 +138,6 @@ func checkLimits(t *rapid.T, f *dose.Frame, p dose.Prescription) {
 	}
 }
 
-// The heaviest exercise begins heavier only where somebody saw it and is there,
-// and never above a limit.
-func TestHeaviestIsRaisedWhereSomebodyLooks(t *testing.T) {
-	for name, tt := range map[string]struct {
-		spoil func(r *dose.WeekRequest)
-		load  units.Mass
-		steps int
-	}{
-		"seen":             {func(*dose.WeekRequest) {}, 4 * units.Kilogram, 2},
-		"not seen":         {func(r *dose.WeekRequest) { r.Seen = nil }, units.Kilogram / 2, 0},
-		"alone":            {func(r *dose.WeekRequest) { r.Screening.Setting = screening.Alone }, units.Kilogram / 2, 0},
-		"another was seen": {func(r *dose.WeekRequest) { r.Seen[0].Exercise = "one-arm-dumbbell-row" }, units.Kilogram / 2, 0},
-		"a lighter day":    {func(r *dose.WeekRequest) { r.Screening.Limits = screening.LighterSession() }, units.Kilogram / 2, 0},
-		"to the kit's end": {func(r *dose.WeekRequest) { r.Kit = pairs(0.5, 4) }, 4 * units.Kilogram, 0},
-		"under a limit": {func(r *dose.WeekRequest) {
-			r.Screening.Limits.Masses = []screening.MassLimit{{Region: body.Knee, Side: body.Both, Max: 3 * units.Kilogram, Author: "a clinician"}}
-		}, 3 * units.Kilogram, 0},
-	} {
-		r := weekOf(0)
-		r.Screening.Who.Training, r.Exercises = body.Intermediate, []exercise.ID{"goblet-squat", "one-arm-dumbbell-row"}
-		r.Seen = []dose.Seen{{Exercise: "goblet-squat", Observation: dose.Observation{Who: "a colleague", Day: firstDay}}}
-		s := doneSet(4, 20, units.Must(units.InReserve(5)))
-		other := s
-		other.Side = body.Left
-		r.Performed = append(r.Performed, s, other)
-		tt.spoil(&r)
-		item := firstWeek(t, r).Sessions[0].Items[0]
-		if item.Exercise != "goblet-squat" || item.Load.Each() != tt.load || item.Finding == nil || item.Finding.MaxSteps != tt.steps {
-			t.Errorf("%s: %s, %v, %+v", name, item.Exercise, item.Load.Each(), item.Finding)
-		}
-		if has(item.Reasons, "dose.heaviest") != (tt.load > units.Kilogram/2) {
-			t.Errorf("%s: %v", name, item.Reasons)
-		}
-		if gap, more := units.Must(r.Kit.Compile(item.Hold)).Next(item.Load.Each()); more != (item.Next != nil) || more && item.Next.To.Each() != gap.To.Each() {
-			t.Errorf("%s: next %+v", name, item.Next)
-		}
-		n := 0
-		for _, why := range item.Reasons {
-			if strings.HasPrefix(string(why.Code), "dose.load-finding") || strings.HasPrefix(string(why.Code), "dose.no-step") {
-				n++
-			}
-		}
-		if n != 1 {
-			t.Errorf("%s: steps are spoken of %d times", name, n)
-		}
-	}
-}
-
 func TestSupportFitsTheHands(t *testing.T) {
 	for id, want := range map[exercise.ID]evidence.ReasonCode{
 		"standing-leg-back": "dose.support", "suitcase-carry": "dose.support-near", "hip-hinge-practice": "dose.support-near",

@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/strength"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
@@ -22,8 +23,8 @@ type Frame struct {
 
 	estimate *onerm.Estimate   // that the dose rests on, nil for none
 	note     []evidence.Reason // of the choice
-	ability  onerm.Ability     // what is known of strength
-	chance   onerm.Chance      // that counts are kept to
+	ability  strength.Ability  // what is known of strength
+	chance   strength.Chance   // that counts are kept to
 	oneRM    units.Mass        // per implement, the best of what is known; 0 for nothing
 	most     units.Mass        // per implement, by every limit
 	top      units.Mass        // per implement, of the band of the goal's row
@@ -33,10 +34,10 @@ type Frame struct {
 // one comes a frame that gives no dose.
 //
 // It chooses the estimate among those that are of the exercise and hold, say
-// something of the day and do not contradict each other, as [WeekRequest.Usable]
-// sorts them (which looks at the weights of all sets too: [PlanWeek] begins with
+// something of the day and do not contradict each other, as [strength.Tests.Usable]
+// sorts them (which looks at the weights of all sets too: package week begins with
 // it, and who hands its list on gets the same choice): the latest, and of one day
-// the one that shows less by [onerm.Ability.Tested]. One-sided work takes a test of
+// the one that shows less by [strength.Ability.Tested]. One-sided work takes a test of
 // both sides, or the weaker of left and right, since the stronger side does not
 // exceed the weaker; where one side alone was tested, that says nothing of the
 // other. What cannot be used is listed in the outline, unless it is the only one of

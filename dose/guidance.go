@@ -6,15 +6,13 @@ import (
 
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
+	"example.org/posology/dose/internal/given"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
-
-// older is the age from which the rows for older adults are chosen.
-const older body.Age = 50
 
 const (
 	startRow  guideline.ID = "acsm2011-older-start" // where a novice from 50 years on begins, whatever the goal
@@ -122,38 +120,26 @@ func guideFor(r *Request) guide {
 }
 
 func aimOf(r *Request) guideline.ID {
-	if r.Screening.Who.Age < older {
+	if r.Screening.Who.Age < given.Older {
 		return youngRows[r.Screening.Who.Training]
 	}
 	return aims[r.Goal]
 }
 
-// aimFacts name how the row that a goal leads to is chosen.
-func aimFacts(age body.Age) []evidence.FactID {
-	if age < older {
-		return youngChosen
-	}
-	return aimChosen
-}
-
-// What a row is chosen by.
-var (
-	youngChosen = []evidence.FactID{factOlder, factYoung}
-	aimChosen   = []evidence.FactID{factOlder, factAims}
-	startChosen = []evidence.FactID{factOlder, factStart}
-)
+// startChosen is what the row to start with is chosen by.
+var startChosen = []evidence.FactID{factOlder, factStart}
 
 // usualRow returns the row that is followed where none was asked for, and the
 // facts that it is chosen by.
 func usualRow(r *Request, aim guideline.ID) (guideline.ID, []evidence.FactID) {
 	switch {
-	case r.Screening.Who.Age < older:
+	case r.Screening.Who.Age < given.Older:
 	case r.phase() == Familiarise:
 		return startRow, startChosen
 	case r.phase() == Power:
 		aim = aims[guideline.Power]
 	}
-	return aim, aimFacts(r.Screening.Who.Age)
+	return aim, given.RowFacts(r.Screening.Who.Age)
 }
 
 // fillLoad takes the row's band: its starting band for a novice, the one for

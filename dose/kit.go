@@ -2,7 +2,7 @@ package dose
 
 import (
 	"example.org/posology/dose/exercise"
-	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/strength"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -69,7 +69,7 @@ func (f *Frame) works(each, least units.Mass, gained float64) bool {
 	then := f.ability
 	then.Log += gained
 	reserve := max(startReserve[f.r.Screening.Who.Training], f.r.Screening.Limits.MinReserve)
-	count, _ := then.Most(onerm.Prospect{Load: each, Reserve: min(reserve, mostReserve)}, f.chance)
+	count, _ := then.Most(strength.Prospect{Load: each, Reserve: min(reserve, mostReserve)}, f.chance)
 	return count >= fewestSparing
 }
 

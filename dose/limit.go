@@ -6,8 +6,11 @@ import (
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/internal/demand"
+	"example.org/posology/dose/internal/given"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/dose/strength"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -37,7 +40,7 @@ func (f *Frame) bound() {
 	switch share := f.r.Screening.Limits.MaxFraction; {
 	case share <= 0:
 	case f.estimated(): // said where the load is worked out; what sets or the test show at least holds
-		shown, _ := onerm.Ability{}.Tested(*f.estimate).OneRM()
+		shown, _ := strength.Ability{}.Tested(*f.estimate).OneRM()
 		tighten(share1RM(max(f.oneRM, shown, f.r.liftsSurely()), share))
 	default:
 		tighten(f.underShare(share))
@@ -107,7 +110,7 @@ func (r *Request) liftsSurely() units.Mass {
 func (r *Request) shows(s setlog.Set) units.Mass {
 	each, err := s.Each()
 	rir, unrated := s.Effort.RIR()
-	if err != nil || unrated != nil || r.stillSays(s.Day) != nil {
+	if err != nil || unrated != nil || given.StillSays(r.Day, r.Screening.TestsFrom, s.Day) != nil {
 		return 0
 	}
 	least, _ := rir.Min()
@@ -122,12 +125,12 @@ func (r *Request) shows(s setlog.Set) units.Mass {
 
 // massLimits are the limits of screening on work that the exercise does.
 func (r *Request) massLimits() []screening.MassLimit {
-	return slices.DeleteFunc(slices.Clone(r.Screening.Limits.Masses), func(l screening.MassLimit) bool { return !binds(l, r) })
+	return slices.DeleteFunc(slices.Clone(r.Screening.Limits.Masses), func(l screening.MassLimit) bool { return !demand.Binds(l, r.Exercise, r.Side) })
 }
 
 // each is the limit for one implement: one that is not on an arm is on all that is held.
 func (r *Request) each(l screening.MassLimit) units.Mass {
-	if r.Exercise.Hold == body.OneEachHand && !ofArm(l.Region) {
+	if r.Exercise.Hold == body.OneEachHand && !demand.OfArm(l.Region) {
 		return l.Max / 2
 	}
 	return l.Max
@@ -164,7 +167,7 @@ func (f *Frame) heldAs(l screening.MassLimit) string {
 	switch {
 	case f.r.Exercise.Hold != body.OneEachHand:
 		return ""
-	case ofArm(l.Region):
+	case demand.OfArm(l.Region):
 		return " in each hand"
 	}
 	return " in both hands together"

@@ -12,6 +12,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/dose/strength"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -282,22 +283,6 @@ func heaviest(table *equipment.Table, p dose.Prescription) units.Mass {
 	return each
 }
 
-// Where both sides work with the weaker side's estimate, the other side's limit
-// binds too.
-func TestTheOtherSidesLimit(t *testing.T) {
-	r := weekOf(0)
-	r.Exercises = []exercise.ID{"one-arm-dumbbell-row"}
-	weak, strong := row(t), row(t)
-	weak.Side = body.Left
-	r.Estimates = []onerm.Estimate{estimateOf(t, weak, 8, 8, 2), estimateOf(t, strong, 10, 8, 2)}
-	free := firstWeek(t, r).Sessions[0].Items[0]
-	r.Screening.Limits.Masses = []screening.MassLimit{{Region: body.Shoulder, Side: body.Right, Max: units.Kilogram, Author: "a clinician"}}
-	item := firstWeek(t, r).Sessions[0].Items[0]
-	if free.Load.Each() <= units.Kilogram || free.Side != body.Both || item.Side != body.Both || item.Load.Each() > units.Kilogram || item.Most != units.Kilogram {
-		t.Errorf("%v of %v without the limit; with it %v of %v", free.Side, free.Load.Each(), item.Side, item.Load.Each())
-	}
-}
-
 // A set that was done frees what a share limits, and nothing that a surgeon does.
 func TestARestrictionIsNotFreedByASet(t *testing.T) {
 	r := seen(t)
@@ -336,6 +321,6 @@ func TestShareLimitByTheHigherBound(t *testing.T) {
 
 // knownFrom is what the test of a request shows of strength.
 func knownFrom(r dose.Request) units.Mass {
-	oneRM, _ := onerm.Ability{}.Tested(r.Estimates[0]).OneRM()
+	oneRM, _ := strength.Ability{}.Tested(r.Estimates[0]).OneRM()
 	return oneRM
 }

@@ -29,16 +29,6 @@ func assessed(t failer, day units.Day) screening.Outcome {
 	return o
 }
 
-// checked is the outcome of a quiet day's check.
-func checked(t failer, day units.Day) screening.Outcome {
-	t.Helper()
-	o, err := screening.Today(screening.Check{Day: day, Setting: screening.InGroup, New: screening.AskedFor(), Febrile: screening.No}, assessed(t, firstDay-30))
-	if err != nil {
-		t.Fatalf("Today: %v", err)
-	}
-	return o
-}
-
 // misused is what goes wrong with an outcome or an estimate, and the error of it.
 var misused = []struct {
 	name  string
@@ -104,26 +94,6 @@ func TestMisuse(t *testing.T) {
 	}
 }
 
-// A week refuses the records of somebody else too, and another day's check.
-func TestMisuseOfAWeek(t *testing.T) {
-	for path, spoil := range map[string]func(r *dose.WeekRequest){
-		"/estimates/0/key":        func(r *dose.WeekRequest) { r.Estimates[0].Key = "p2" },
-		"/performed/0/key":        func(r *dose.WeekRequest) { r.Performed = []setlog.Set{doneBy("p2", row(t))} },
-		"/screening/today":        func(r *dose.WeekRequest) { r.Screening = checked(t, firstDay-3) },
-		"/screening/setting":      func(r *dose.WeekRequest) { r.Screening.Setting = 0 },
-		"/screening/who/training": func(r *dose.WeekRequest) { r.Screening.Who.Training = 0 },
-	} {
-		r := weekOf(0)
-		r.Screening = checked(t, firstDay)
-		r.Estimates = []onerm.Estimate{estimateOf(t, row(t), 6, 8, 2)}
-		firstWeek(t, r)
-		spoil(&r)
-		if _, err := dose.PlanWeek(r); len(paths(err)) != 1 || paths(err)[0] != path {
-			t.Errorf("%v, want %s", err, path)
-		}
-	}
-}
-
 // Of several tests of an exercise those that say nothing of the day are listed;
 // tests of other exercises are passed over.
 func TestUnusedTestsAreListed(t *testing.T) {
@@ -162,7 +132,7 @@ var loosenings = map[string]func(o *screening.Outcome){
 func TestLoosenedOutcomeGivesNoMore(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		v := drawVisit(t)
-		v.profile.Restrictions = []screening.Restriction{{Author: "a surgeon", Day: firstDay, Region: body.Shoulder, Side: body.Both, MaxMass: ptr(2 * units.Kilogram)}}
+		v.profile.Restrictions = []screening.Restriction{{Author: "a surgeon", Day: firstDay, Region: body.Shoulder, Side: body.Both, MaxMass: new(2 * units.Kilogram)}}
 		o, err := screening.Assess(v.profile)
 		if err != nil {
 			t.Fatal(err)
@@ -188,21 +158,4 @@ func TestLoosenedOutcomeGivesNoMore(t *testing.T) {
 			}
 		}
 	})
-}
-
-// An analysis without screening says so in every dose.
-func TestWaiverIsRepeated(t *testing.T) {
-	if p := prescribe(t, row(t)); !has(p.Reasons, "dose.waived") {
-		t.Errorf("%+v", p.Reasons)
-	}
-	for _, item := range firstWeek(t, weekOf(0)).Sessions[0].Items {
-		if !has(item.Reasons, "dose.waived") {
-			t.Errorf("%s: %+v", item.Exercise, item.Reasons)
-		}
-	}
-	r := row(t)
-	r.Screening = assessed(t, firstDay)
-	if p := prescribe(t, r); has(p.Reasons, "dose.waived") {
-		t.Errorf("of an assessment: %+v", p.Reasons)
-	}
 }

@@ -3,6 +3,7 @@ package dose
 import (
 	"iter"
 
+	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
@@ -63,4 +64,14 @@ func (r *Request) phaseReason() evidence.Reason {
 		code = "dose.technique-not-seen"
 	}
 	return evidence.Because(code).With(evidence.Term("phase", r.phase().String()))
+}
+
+const maintainMostSets = 3
+
+// MaintenanceDose returns the sessions a week and the sets of each exercise with
+// which older people keep their strength, at the load that they have, and the
+// fact behind them. It is from memory (Spiering 2021): the phase dose.Maintain takes
+// the days and the fewest sets from it, which only ever make a plan gentler.
+func MaintenanceDose() (days int, sets units.Range[int], fact evidence.FactID) {
+	return maintainDays, units.Must(units.Between(maintainSets, maintainMostSets)), factMaintain
 }

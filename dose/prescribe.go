@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/internal/given"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -144,7 +145,7 @@ func (d *draft) flagLight() {
 	if d.p.Phase == Familiarise {
 		code = "dose.below-effective-learning"
 	}
-	d.because(evidence.Because(code, append([]evidence.FactID{factOf(aim, which)}, aimFacts(d.r.Screening.Who.Age)...)...).With(
+	d.because(evidence.Because(code, append([]evidence.FactID{factOf(aim, which)}, given.RowFacts(d.r.Screening.Who.Age)...)...).With(
 		evidence.Share("share", d.p.Share), evidence.Share("floor", floor), evidence.Term("goal", d.r.Goal.String())))
 }
 

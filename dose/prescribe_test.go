@@ -12,6 +12,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/strength"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -64,7 +65,7 @@ func TestTrainedWithinBand(t *testing.T) {
 	if float64(p.Count)+float64(p.Reserve.Least) > toFailure {
 		t.Errorf("%d repetitions with %v in reserve exceed the %.1f to failure", p.Count, p.Reserve, toFailure)
 	}
-	if p.Count < 8 || p.Count > 12 || p.Chance != onerm.StandardChance() || !has(p.Reasons, "dose.chance") {
+	if p.Count < 8 || p.Count > 12 || p.Chance != strength.StandardChance() || !has(p.Reasons, "dose.chance") {
 		t.Errorf("repetitions = %d, want the row's 8 to 12; %v", p.Count, p.Chance)
 	}
 }

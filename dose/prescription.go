@@ -7,7 +7,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
-	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/strength"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
@@ -134,7 +134,7 @@ type Prescription struct {
 
 	// Chance is what Count is kept to with Load; zero where nothing is known of strength,
 	// and for the few of the lightest weight that go beyond it.
-	Chance onerm.Chance `json:"chance,omitzero"`
+	Chance strength.Chance `json:"chance,omitzero"`
 
 	Finding *Search        `json:"finding,omitempty"` // only in mode LoadFinding
 	Feel    *Feel          `json:"feel,omitempty"`    // in one of the sets; nil: the next weight is not felt
@@ -147,5 +147,5 @@ type Prescription struct {
 
 	Cautions []evidence.Reason `json:"cautions,omitempty"` // what ends a set, what needs help, which limits bind
 	Reasons  []evidence.Reason `json:"reasons,omitempty"`  // why this dose
-	Unused   []Unused          `json:"unused,omitempty"`   // tests of the exercise that it does not rest on
+	Unused   []strength.Unused `json:"unused,omitempty"`   // tests of the exercise that it does not rest on
 }

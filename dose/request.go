@@ -5,8 +5,10 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
+	"example.org/posology/dose/internal/given"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/dose/strength"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -55,9 +57,9 @@ type Request struct {
 	// Ability is what all visits and tests have shown of this person's strength in the
 	// exercise, side and hold, as package progression keeps it. The zero value is made
 	// from the estimate that is chosen or, without one, from Performed.
-	Ability onerm.Ability `json:"ability,omitzero"`
-	// Chance is what loads and counts are kept to together; zero: [onerm.StandardChance].
-	Chance onerm.Chance `json:"chance,omitzero"`
+	Ability strength.Ability `json:"ability,omitzero"`
+	// Chance is what loads and counts are kept to together; zero: [strength.StandardChance].
+	Chance strength.Chance `json:"chance,omitzero"`
 	// Missed is how many days somebody was away beyond the planned gap, 0 or more:
 	// what is lost by them is taken off this dose alone.
 	Missed int `json:"missed,omitzero"`
@@ -78,12 +80,12 @@ type Request struct {
 
 // validate returns every bad field of r at once.
 func (r *Request) validate() error {
-	if err := checkScreened(r.Screening); err != nil {
+	if err := given.Screened(r.Screening); err != nil {
 		return err
 	}
 	var bad field.Errors
-	bad.Add("", checkDay(r.Day, r.Screening))
-	bad.Add("/technique/day", upTo(r.Day, r.Technique.Day))
+	bad.Add("", given.Day(r.Day, r.Screening))
+	bad.Add("/technique/day", given.UpTo(r.Day, r.Technique.Day))
 	bad.Add("/exercise", r.Exercise.Validate())
 	bad.Add("/side", r.checkSide())
 	bad.Add("/goal", r.Goal.Check())
@@ -94,14 +96,16 @@ func (r *Request) validate() error {
 	bad.Add("", r.checkEstimates())
 	if r.Performed != nil {
 		bad.Add("/performed", r.checkDone(*r.Performed))
-		bad.Add("/performed/day", r.stillSays(r.Performed.Day))
+		bad.Add("/performed/day", given.StillSays(r.Day, r.Screening.TestsFrom, r.Performed.Day))
 	}
 	for i, s := range r.Done {
-		bad.Add(path("/done", i), r.checkDone(s))
-		bad.Add(path("/done", i)+"/day", upTo(r.Day, s.Day))
+		bad.Add(given.At("/done", i), r.checkDone(s))
+		bad.Add(given.At("/done", i)+"/day", given.UpTo(r.Day, s.Day))
 	}
 	bad.Add("/ability", r.Ability.Validate())
-	bad.Add("/chance", checkChance(r.Chance))
+	if r.Chance != (strength.Chance{}) {
+		bad.Add("/chance", r.Chance.Validate())
+	}
 	inRange(&bad, "/missed", r.Missed, 0, mostMissed)
 	if r.Bound < 0 {
 		bad.Add("/bound", field.Bad(r.Bound, "0 kg or more", field.ErrOutOfRange))
@@ -142,18 +146,18 @@ func (r *Request) checkEstimates() error {
 	mine, only := 0, 0
 	for i, e := range r.Estimates {
 		if err := e.Validate(); err != nil {
-			bad.Add(path("/estimates", i), err)
+			bad.Add(given.At("/estimates", i), err)
 		}
 		if err := r.Screening.Key.Matches(e.Key); err != nil {
-			bad.Add(path("/estimates", i)+"/key", err)
+			bad.Add(given.At("/estimates", i)+"/key", err)
 		}
 		if e.Exercise == r.Exercise.ID && e.Hold == r.Exercise.Hold {
 			mine, only = mine+1, i
 		}
 	}
 	if mine == 1 && r.Estimates[only].Day.Check() == nil {
-		if err := r.stillSays(r.Estimates[only].Day); err != nil {
-			bad.Add(path("/estimates", only)+"/day", err)
+		if err := given.StillSays(r.Day, r.Screening.TestsFrom, r.Estimates[only].Day); err != nil {
+			bad.Add(given.At("/estimates", only)+"/day", err)
 		}
 	}
 	return bad.Err()

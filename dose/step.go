@@ -36,8 +36,11 @@ type Step struct {
 	Feel int `json:"feel,omitzero"`
 }
 
-// mostSeconds is a ceiling against slips; it is no dose.
-const mostSeconds = 10
+// Ceilings against slips; they are no doses.
+const (
+	mostSeconds = 10
+	mostSets    = 100
+)
 
 // validate returns every bad field of s at once, for a frame whose range of
 // counts ends at top, and for those beyond it at end.
@@ -55,7 +58,7 @@ func (s Step) validate(top, end int) error {
 	}
 	inRange(&bad, "/count", s.Count, 1, top)
 	inRange(&bad, "/up_to", s.UpTo, 0, end)
-	inRange(&bad, "/sets", s.Sets, 1, maxPlannedSets)
+	inRange(&bad, "/sets", s.Sets, 1, mostSets)
 	inRange(&bad, "/steps", s.Steps, 0, smallSteps)
 	inRange(&bad, "/feel", s.Feel, 0, end)
 	inRange(&bad, "/lowering", s.Lowering, 0, mostSeconds)

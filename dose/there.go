@@ -7,6 +7,7 @@ import (
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/internal/say"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
@@ -34,7 +35,7 @@ func (r *Request) table() (*equipment.Table, error) {
 func (r *Request) lacks() []string {
 	var list []string
 	if r.Kit.Things != nil {
-		list = textsOf(r.Exercise.Lacks(r.Kit.Things...))
+		list = say.Texts(r.Exercise.Lacks(r.Kit.Things...))
 	}
 	of, heights := exercise.LowStep, r.Kit.Steps
 	if slices.Contains(r.Exercise.Needs, exercise.Chair) {
@@ -44,28 +45,6 @@ func (r *Request) lacks() []string {
 		list = append(list, fmt.Sprintf("%s of %d cm", of, h))
 	}
 	return list
-}
-
-// takenAsThere says what the items need of which nobody asked whether it is there.
-func (p *planner) takenAsThere() []evidence.Reason {
-	var needed []exercise.Thing
-	for _, item := range p.items {
-		ex, _ := p.r.Catalogue.Get(item.Exercise)
-		needed = append(needed, ex.Needs...)
-	}
-	slices.Sort(needed)
-	if needed = slices.Compact(needed); p.r.Kit.Things != nil || len(needed) == 0 {
-		return nil
-	}
-	return []evidence.Reason{evidence.Because("dose.taken-as-there", factThere).With(evidence.Terms("things", textsOf(needed)...))}
-}
-
-func textsOf[T fmt.Stringer](list []T) []string {
-	texts := make([]string, len(list))
-	for i, v := range list {
-		texts[i] = v.String()
-	}
-	return texts
 }
 
 // byBand doses an exercise with a band by repetitions and reserve alone: nothing is

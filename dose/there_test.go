@@ -14,6 +14,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/week"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -41,56 +42,6 @@ func drawRoom(t *rapid.T, k equipment.Kit) equipment.Kit {
 		k.Steps = nil
 	}
 	return k
-}
-
-// Whoever the person, whatever the kit, no plan has an exercise that needs what is not
-// there, stand-ins among them, nor a weight that the kit does not make for it.
-func TestNothingThatIsNotThere(t *testing.T) {
-	planned := 0
-	rapid.Check(t, func(rt *rapid.T) {
-		v := drawVisit(rt)
-		r := weekOf(0, 2, 4)
-		r.Screening, r.Goal, r.Kit = units.Must(screening.Assess(v.profile)), v.request.Goal, drawRoom(rt, v.request.Kit)
-		if rapid.Bool().Draw(rt, "no dumbbells") {
-			r.Kit.Dumbbells = nil
-		}
-		if rapid.Bool().Draw(rt, "by name") {
-			c := units.Must(r.Kit.Fit(exercise.Standard()))
-			for ex := range c.All() {
-				if rapid.IntRange(0, 9).Draw(rt, "wanted") == 0 {
-					r.Exercises = append(r.Exercises, ex.ID)
-				}
-			}
-		}
-		w, err := dose.PlanWeek(r)
-		if err != nil {
-			return
-		}
-		catalogue := units.Must(r.Kit.Fit(exercise.Standard()))
-		for _, item := range w.Sessions[0].Items {
-			planned++
-			ex, ok := catalogue.Get(item.Exercise)
-			if lacks := ex.Lacks(r.Kit.Things...); !ok || len(lacks) > 0 || ex.Height > 0 && !slices.Contains(append(slices.Clone(r.Kit.Seats), r.Kit.Steps...), ex.Height) {
-				rt.Fatalf("%s lacks %v of %v", item.Exercise, lacks, r.Kit.Things)
-			}
-			if ex.Hold == body.Unloaded {
-				continue
-			}
-			table, err := r.Kit.CompileFor(ex)
-			if err != nil {
-				rt.Fatalf("%s: %v", ex.ID, err)
-			}
-			if _, made := table.Find(item.Load.Each()); !made {
-				rt.Fatalf("%s with %s", ex.ID, item.Load)
-			}
-			if ex.Hold == body.OnBand && (item.Share != 0 || item.Finding != nil || item.Next != nil || item.Load.Each() != 0) {
-				rt.Fatalf("a mass of a band: %+v", item)
-			}
-		}
-	})
-	if planned == 0 {
-		t.Error("nothing was ever planned: the law was not tried")
-	}
 }
 
 // What more is in the cupboard or the room never takes an exercise away, and where
@@ -132,31 +83,6 @@ func TestMoreThereNoFewer(t *testing.T) {
 			}
 		}
 	})
-}
-
-// The week says what it takes as there.
-func TestTakenAsThere(t *testing.T) {
-	r := weekOf(0, 2, 4)
-	r.Exercises = []exercise.ID{"goblet-squat", "step-up", "dumbbell-bench-press"}
-	says := func(w dose.Week) string {
-		for _, why := range w.Reasons {
-			if why.Code == "dose.taken-as-there" {
-				return why.Args[0].Value()
-			}
-		}
-		return ""
-	}
-	if got := says(firstWeek(t, r)); got != "step, bench" {
-		t.Errorf("%q", got)
-	}
-	r.Kit.Things = []exercise.Thing{exercise.Staircase, exercise.Chair}
-	w := firstWeek(t, r)
-	if got := says(w); got != "" {
-		t.Errorf("asked, and yet %q", got)
-	}
-	if len(w.LeftOut) != 1 || w.LeftOut[0].Exercise != "dumbbell-bench-press" || w.LeftOut[0].Instead == "" || !has(w.LeftOut[0].Reasons, "dose.not-there") || !has(w.LeftOut[0].Free, "dose.free-by-thing") {
-		t.Errorf("%+v", w.LeftOut)
-	}
 }
 
 // A band is dosed by repetitions and reserve; a limit in kilograms or in shares of a
@@ -285,5 +211,55 @@ func TestLowerSeat(t *testing.T) {
 	r.Kit.Seats = []int{42, 48}
 	if c := barred(t, r, dose.ErrNotThere); c.Instead != "sit-to-stand" || c.Constraint.Args[0].Value() != "chair of 45 cm" {
 		t.Errorf("%+v", c)
+	}
+}
+
+// Whoever the person, whatever the kit, no plan has an exercise that needs what is not
+// there, stand-ins among them, nor a weight that the kit does not make for it.
+func TestNothingThatIsNotThere(t *testing.T) {
+	planned := 0
+	rapid.Check(t, func(rt *rapid.T) {
+		v := drawVisit(rt)
+		r := threeDays()
+		r.Screening, r.Goal, r.Kit = units.Must(screening.Assess(v.profile)), v.request.Goal, drawRoom(rt, v.request.Kit)
+		if rapid.Bool().Draw(rt, "no dumbbells") {
+			r.Kit.Dumbbells = nil
+		}
+		if rapid.Bool().Draw(rt, "by name") {
+			c := units.Must(r.Kit.Fit(exercise.Standard()))
+			for ex := range c.All() {
+				if rapid.IntRange(0, 9).Draw(rt, "wanted") == 0 {
+					r.Exercises = append(r.Exercises, ex.ID)
+				}
+			}
+		}
+		w, err := week.Plan(r)
+		if err != nil {
+			return
+		}
+		catalogue := units.Must(r.Kit.Fit(exercise.Standard()))
+		for _, item := range w.Sessions[0].Items {
+			planned++
+			ex, ok := catalogue.Get(item.Exercise)
+			if lacks := ex.Lacks(r.Kit.Things...); !ok || len(lacks) > 0 || ex.Height > 0 && !slices.Contains(append(slices.Clone(r.Kit.Seats), r.Kit.Steps...), ex.Height) {
+				rt.Fatalf("%s lacks %v of %v", item.Exercise, lacks, r.Kit.Things)
+			}
+			if ex.Hold == body.Unloaded {
+				continue
+			}
+			table, err := r.Kit.CompileFor(ex)
+			if err != nil {
+				rt.Fatalf("%s: %v", ex.ID, err)
+			}
+			if _, made := table.Find(item.Load.Each()); !made {
+				rt.Fatalf("%s with %s", ex.ID, item.Load)
+			}
+			if ex.Hold == body.OnBand && (item.Share != 0 || item.Finding != nil || item.Next != nil || item.Load.Each() != 0) {
+				rt.Fatalf("a mass of a band: %+v", item)
+			}
+		}
+	})
+	if planned == 0 {
+		t.Error("nothing was ever planned: the law was not tried")
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"sync"
 
+	"example.org/posology/dose/internal/say"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
@@ -11,7 +12,7 @@ import (
 // Words returns what this package's reasons say. It is made once.
 func Words() evidence.Lexicon { return lexicon() }
 
-var lexicon = sync.OnceValue(func() evidence.Lexicon { return units.Must(evidence.NewLexicon(words, weekWords)) })
+var lexicon = sync.OnceValue(func() evidence.Lexicon { return units.Must(evidence.NewLexicon(words)) })
 
 var words = evidence.Words{
 	// What bars a dose, and what would free it.
@@ -99,10 +100,10 @@ var words = evidence.Words{
 	},
 	"dose.count-limit":   {Clinician: "Screening asks for sets of at least {least} repetitions."},
 	"dose.reserve-limit": {Clinician: "Screening asks for at least {reserve} repetitions in reserve."},
-	"dose.tempo":         {Clinician: fmt.Sprintf("%s seconds down, %s seconds up.", begin(spelt(int(tempo.Lowering))), spelt(int(tempo.Lifting)))},
+	"dose.tempo":         {Clinician: fmt.Sprintf("%s seconds down, %s seconds up.", say.Begin(say.Spelt(int(tempo.Lowering))), say.Spelt(int(tempo.Lifting)))},
 	"dose.tempo-fast": {
 		Client:    "Lift as fast as you can with the weight under control, and lower it slowly. Once it goes up clearly slower than the first time, the set is over, however many you have done.",
-		Clinician: fmt.Sprintf("Up as fast as can be controlled, %s seconds down. How likely the count is to be reached does not decide here: a set ends with a rise a fifth slower than its first.", spelt(int(fastTempo.Lowering))),
+		Clinician: fmt.Sprintf("Up as fast as can be controlled, %s seconds down. How likely the count is to be reached does not decide here: a set ends with a rise a fifth slower than its first.", say.Spelt(int(fastTempo.Lowering))),
 	},
 	"dose.without-load":    {Clinician: "Without load: the body alone."},
 	"dose.fraction-limit":  {Clinician: "Screening limits the load to {most} of 1RM."},
@@ -179,12 +180,6 @@ var words = evidence.Words{
 	"dose.no-estimate":     {Clinician: "There is no estimate of strength for this exercise, side and hold."},
 	"dose.moves-body":      {Clinician: "The body, or a long limb, is most of what is lifted: no 1RM of the held weight is used."},
 	"dose.heaviest":        {Clinician: "Legs lift more than arms: this exercise begins with no less than the others of the session."},
-	"dose.one-side-only": {
-		Client:    "Only with your {side} side, for now.",
-		Clinician: "A restriction rules the other side out: dosed for the {side} side alone.",
-	},
-	"dose.weaker-side":     {Clinician: "Both sides were tested; the {side}, the weaker one, sets the weight for both."},
-	"dose.one-side-tested": {Clinician: "Only one side was tested: the estimate is not carried over to the other, and the load is found for both."},
 
 	// What to heed in every set.
 	"dose.no-breath-holding": {
@@ -219,42 +214,5 @@ var words = evidence.Words{
 		Client:    "Take no more than {most}.",
 		Clinician: "{exercise}: limits end at {limit} per implement; of this kit: {most}.",
 	},
-
-	// The week.
-	"dose.days-between": {
-		Client:    "Leave at least one day of rest between sessions.",
-		Clinician: fmt.Sprintf("Sessions: {days}, at least %d hours apart for the same muscles, round the week.", 24*daysBetween),
-	},
-	"dose.minutes": {Clinician: "{minutes} minutes are a warm-up of {warm-up}, the sets, the shortest rests and " + minutes(ChangeSeconds) + " from one exercise to the next."},
-	"dose.familiarise": {
-		Client:    "The first " + weeks(reviewDays) + " are for learning the movements.",
-		Clinician: begin(weeks(reviewDays)) + " of familiarisation; load rises only once somebody has observed the technique.",
-	},
-	"dose.dates": {Clinician: fmt.Sprintf("Review after %s of familiarisation, later every %s; strength again after %s; no plan is followed beyond %s, or beyond a clearance that it rests on.",
-		weeks(reviewDays), spelt(buildDays/daysInWeek), spelt(retestDays/daysInWeek), spelt(expiryDays/daysInWeek))},
-	"dose.stop-and-ask": {
-		Client:    "Effort in the muscles is wanted; pain is not. Stop and ask for help at chest pain, faintness, unusual breathlessness or sharp pain.",
-		Clinician: "Stop at chest symptoms, faintness, unusual breathlessness or pain other than muscular effort. Local rules and a licensed clinician decide.",
-	},
-	"dose.week-below-goal-learning": {
-		Client:    "These weights are for learning. Getting stronger needs more, step by step, as soon as that is possible.",
-		Clinician: "{light} of {all} exercises are without a weight or lighter than the source of the goal {goal} asks for: right for learning, too light to build.",
-	},
-	"dose.week-below-goal": {
-		Client:    "Some of these weights are still light for what you want to reach. We go up step by step, as you can.",
-		Clinician: "{light} of {all} exercises are without a weight or lighter than the source of the goal {goal} asks for: too light to build.",
-	},
 	"dose.brief": {Clinician: "A few minutes a day: one set of about {seconds} s, then {rest} s of rest."},
-	"dose.brief-days": {
-		Client:    "A few minutes on each day: one exercise after the other, with about as long a rest between. Some days are better than none.",
-		Clinician: "A few minutes a day in place of sessions: {n} exercises, {minutes} minutes, on {days} days of the week.",
-	},
-	"dose.brief-alone":    {Clinician: "Done alone: nobody sees the technique, and nothing gets harder but what the person is shown at a visit."},
-	"dose.taken-as-there": {Clinician: "Nobody asked what stands there; taken as there: {things}."},
-	"dose.too-few-days": {
-		Clinician: "Sessions that fit the days given: {days}; the row asks for at least {least}.",
-	},
-	"dose.not-wanted": {Clinician: "{exercise} is not wanted by the client."},
-	"dose.no-minutes": {Clinician: "{exercise} is left out to keep to the minutes given, {minutes}."},
-	"dose.fewer-sets": {Clinician: "Sets: {sets} instead of {whole}, to keep to the minutes given, {minutes}."},
 }

@@ -8,6 +8,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/week"
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
@@ -43,7 +44,7 @@ type Course struct {
 	Sessions []programme.PlannedSession `json:"sessions,omitempty"`
 	// Plan are the dates of the plan in force, those that are known. On a day when it
 	// has expired nothing is made harder.
-	Plan dose.Dates `json:"plan,omitzero"`
+	Plan week.Dates `json:"plan,omitzero"`
 	// Watched is who will watch at the visit of Day. [NextAll] brings a second new
 	// exercise only where somebody will.
 	Watched dose.Observation `json:"watched,omitzero"`
@@ -52,7 +53,7 @@ type Course struct {
 	Catalogue exercise.Catalogue `json:"-"`
 	// Curve is the person's own relation of load and repetitions. It is kept beside the
 	// log, and no dose goes by it: sets are read and doses found by the one equation of
-	// [onerm.Ability], whose error of curve [onerm.Ability.Most] adds.
+	// [strength.Ability], whose error of curve [strength.Ability.Most] adds.
 	Curve onerm.Relation `json:"-"`
 }
 
@@ -202,7 +203,7 @@ func (c *Course) checkWatched() error {
 }
 
 // checkDates takes days of the calendar, and what is not given.
-func checkDates(d dose.Dates) error {
+func checkDates(d week.Dates) error {
 	var bad field.Errors
 	bad.Add("/review", given.UpTo(d.Review, 0))
 	bad.Add("/retest", given.UpTo(d.Retest, 0))

@@ -6,9 +6,9 @@ import (
 	"slices"
 	"testing"
 
-	"example.org/posology/dose"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/dose/week"
 	"example.org/posology/progression"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -115,14 +115,14 @@ func TestNextRefersPastTheReview(t *testing.T) {
 func TestNextKeepsToThePlansDates(t *testing.T) {
 	const day = firstDay + 3
 	for _, tt := range []struct {
-		dates  dose.Dates
+		dates  week.Dates
 		action progression.Action
 		first  []evidence.ReasonCode
 	}{
-		{dose.Dates{}, progression.Progress, nil},
-		{dose.Dates{Review: day + 1, Retest: day + 1, Expires: day}, progression.Progress, nil},
-		{dose.Dates{Review: day, Retest: day + 1, Expires: day}, progression.Progress, []evidence.ReasonCode{"progression.review-due"}},
-		{dose.Dates{Review: day - 9, Retest: day - 9, Expires: day - 1}, progression.HoldDose, []evidence.ReasonCode{"progression.review-due", "progression.retest-due", "progression.plan-expired"}},
+		{week.Dates{}, progression.Progress, nil},
+		{week.Dates{Review: day + 1, Retest: day + 1, Expires: day}, progression.Progress, nil},
+		{week.Dates{Review: day, Retest: day + 1, Expires: day}, progression.Progress, []evidence.ReasonCode{"progression.review-due"}},
+		{week.Dates{Review: day - 9, Retest: day - 9, Expires: day - 1}, progression.HoldDose, []evidence.ReasonCode{"progression.review-due", "progression.retest-due", "progression.plan-expired"}},
 	} {
 		for _, hurts := range []bool{false, true} {
 			c := rowCourse(t, 4, 4.25)

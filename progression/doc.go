@@ -5,8 +5,8 @@
 // the next dose and its reasons ([Decision]). [NextAll] decides for all exercises
 // of a visit, of which at most two take more load and one is new.
 //
-// What is known of strength is folded over tests and visits ([onerm.Ability]), and one
-// stated chance ([onerm.Chance]) says which weight and count come next: the heaviest
+// What is known of strength is folded over tests and visits ([strength.Ability]), and one
+// stated chance ([strength.Chance]) says which weight and count come next: the heaviest
 // weight within a step that allows the lowest count, and as many repetitions as it
 // allows. A set ends by its reserve. The dose is the smallest of bounds that
 // each keep the order of better and worse: the chance, limits, the band, gates, the

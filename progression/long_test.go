@@ -10,6 +10,7 @@ import (
 
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/dose/strength"
 	"example.org/posology/progression"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -139,7 +140,7 @@ func TestNextChoosesTheTest(t *testing.T) {
 	d := nextOf(t, c)
 	v, least := last(&c), units.MaxMass // the tests, then the visit, in which both sides did the same
 	for _, e := range []onerm.Estimate{tests[0], tests[2]} {
-		one, _ := onerm.Ability{}.Tested(e).Seen(v.Plan.Sets, v.Plan.Reserve.Least, v.Sets[:2]...).OneRM()
+		one, _ := strength.Ability{}.Tested(e).Seen(v.Plan.Sets, v.Plan.Reserve.Least, v.Sets[:2]...).OneRM()
 		least = min(least, one)
 	}
 	share, err := d.Next.Load.Each().Share(least)

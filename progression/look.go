@@ -4,7 +4,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
-	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/strength"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
@@ -23,11 +23,11 @@ type now struct {
 	most  units.Mass        // per implement, by every limit
 
 	queries   []visit.Doubt
-	doubtful  []int         // places of the visits with sets that are queried
-	strength  onerm.Ability // what is known, for loads
-	forCounts onerm.Ability // likewise, for counts
-	seen      visit.Summary // the last visit
-	ahead                   // the step up from seen.base
+	doubtful  []int            // places of the visits with sets that are queried
+	strength  strength.Ability // what is known, for loads
+	forCounts strength.Ability // likewise, for counts
+	seen      visit.Summary    // the last visit
+	ahead                      // the step up from seen.base
 
 	back      *rule.Return // after days missed; nil: none that count
 	attended  programme.AttendanceAnswer

@@ -5,7 +5,7 @@ import (
 	"slices"
 
 	"example.org/posology/dose"
-	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/strength"
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
@@ -167,7 +167,7 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 		return Decision{}, err
 	}
 	if held, _ := n.counted(p.Load.Each()); p.Count < min(s.Count, held) { // no reserve was told; see counted
-		p.Count, p.Chance = min(s.Count, held), onerm.Chance{}
+		p.Count, p.Chance = min(s.Count, held), strength.Chance{}
 		p.Reasons = slices.DeleteFunc(p.Reasons, func(r evidence.Reason) bool { return r.Code == "dose.chance" })
 	}
 	d.Action, d.Change, d.Next = a, change, &p

@@ -11,6 +11,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/week"
 	"example.org/posology/progression"
 	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
@@ -287,7 +288,7 @@ func TestNextJSON(t *testing.T) {
 // Every reason of the rows has words, and those that speak to a client do so
 // without numbers of the evidence.
 func TestNextWords(t *testing.T) {
-	words := units.Must(evidence.NewLexicon(allWords(), dose.Words().Copy())).Copy()
+	words := units.Must(evidence.NewLexicon(allWords(), dose.Words().Copy(), week.Words().Copy())).Copy()
 	for _, tt := range nextRows {
 		c := rowCourse(t, 2, 4, 4.25, 6)
 		tt.spoil(&c)

@@ -12,6 +12,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/strength"
 	"example.org/posology/progression"
 	"example.org/posology/progression/rule"
 	"example.org/posology/units"
@@ -110,13 +111,13 @@ func unsound(c progression.Course, d progression.Decision) []string {
 // shows by itself: shares are of the best of what is known, which never lies above.
 func showsMost(c progression.Course) units.Mass {
 	most := units.Mass(0)
-	add := func(a onerm.Ability) {
+	add := func(a strength.Ability) {
 		if one, ok := a.OneRM(); ok {
 			most = max(most, one)
 		}
 	}
 	for _, e := range c.Request.Estimates {
-		add(onerm.Ability{}.Tested(e))
+		add(strength.Ability{}.Tested(e))
 	}
 	for _, v := range c.Log {
 		sets := v.Sets
@@ -124,11 +125,11 @@ func showsMost(c progression.Course) units.Mass {
 			sets = []setOf{{Hold: body.OneHand, Load: v.Plan.Load.Each(), Reps: v.Plan.Count}}
 		}
 		for _, s := range sets {
-			add(onerm.Ability{}.Seen(1, v.Plan.Reserve.Least, s))
+			add(strength.Ability{}.Seen(1, v.Plan.Reserve.Least, s))
 		}
 	}
 	if s := c.Request.Performed; s != nil {
-		add(onerm.Ability{}.Seen(1, 0, *s))
+		add(strength.Ability{}.Seen(1, 0, *s))
 	}
 	return most
 }

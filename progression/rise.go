@@ -6,8 +6,8 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
-	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/dose/strength"
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
@@ -221,7 +221,7 @@ func (n *now) repsBefore(from units.Mass, a ahead) int {
 	to, low, end := a.jump.To.Each(), n.bottom(), n.bridgeEnd()
 	more := sort.Search(max(0, end-low+1), func(i int) bool {
 		set := setlog.Set{Hold: body.OneHand, Load: n.c.lifted(from), Reps: low + i}
-		shows := onerm.Ability{}.Seen(1, n.out.Reserve.Least, set)
+		shows := strength.Ability{}.Seen(1, n.out.Reserve.Least, set)
 		shows.Variance, shows.Untold = n.strength.Variance, false
 		count, _ := n.mostBy(shows, to)
 		return count >= n.floor(*a.jump)

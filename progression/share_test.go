@@ -7,6 +7,7 @@ import (
 
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/dose/strength"
 	"example.org/posology/progression"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -106,7 +107,7 @@ func TestShareKnowingLess(t *testing.T) {
 // testIsLow reports whether a test showed less than some visit: without it more would be
 // known to be lifted.
 func testIsLow(p *client) bool {
-	var shown, seen onerm.Ability
+	var shown, seen strength.Ability
 	for _, e := range p.course.Request.Estimates {
 		shown = shown.Tested(e)
 	}
@@ -115,7 +116,7 @@ func testIsLow(p *client) bool {
 		if len(sets) == 0 { // reads as the dose done as asked
 			sets = []setlog.Set{{Hold: body.OneHand, Load: v.Plan.Load.Each(), Reps: v.Plan.Count}}
 		}
-		if a := (onerm.Ability{}).Seen(1, v.Plan.Reserve.Least, sets...); a.Known() && (!seen.Known() || a.Log > seen.Log) {
+		if a := (strength.Ability{}).Seen(1, v.Plan.Reserve.Least, sets...); a.Known() && (!seen.Known() || a.Log > seen.Log) {
 			seen = a
 		}
 	}

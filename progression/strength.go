@@ -4,10 +4,11 @@ import (
 	"math"
 	"slices"
 
-	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/dose/strength"
+	"example.org/posology/dose/week"
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
@@ -20,10 +21,10 @@ import (
 // where no repetitions are counted. Loads go by all visits; for counts those are passed
 // over at which the dose was done and no reserve was told, or the count would fall from
 // visit to visit of somebody who never tells it.
-func (c *Course) strength(tests []onerm.Estimate) (forLoads, forCounts onerm.Ability) {
+func (c *Course) strength(tests []onerm.Estimate) (forLoads, forCounts strength.Ability) {
 	r := &c.Request
 	if r.Exercise.Measure != exercise.Repetitions {
-		return onerm.Ability{}, onerm.Ability{}
+		return strength.Ability{}, strength.Ability{}
 	}
 	if !r.Exercise.OneSided || r.Side != body.Both {
 		forLoads, forCounts = c.strengthOf(tests, r.Side)
@@ -35,9 +36,9 @@ func (c *Course) strength(tests []onerm.Estimate) (forLoads, forCounts onerm.Abi
 }
 
 // weaker is what both sides have shown.
-func weaker(a, b onerm.Ability) onerm.Ability {
+func weaker(a, b strength.Ability) strength.Ability {
 	if !a.Known() || !b.Known() {
-		return onerm.Ability{}
+		return strength.Ability{}
 	}
 	a.Log, a.Variance = min(a.Log, b.Log), max(a.Variance, b.Variance)
 	a.AtLeast, a.Untold = a.AtLeast && b.AtLeast, a.Untold || b.Untold
@@ -46,7 +47,7 @@ func weaker(a, b onerm.Ability) onerm.Ability {
 
 // ruledBy lets the load rise without a reserve told where the policy's rule goes by
 // rating, and every set of the last visit was rated low enough for it.
-func (c *Course) ruledBy(a onerm.Ability) onerm.Ability {
+func (c *Course) ruledBy(a strength.Ability) strength.Ability {
 	sets := c.Log[len(c.Log)-1].Sets
 	if c.Policy.Rule != rule.NameOMNIBelow8 || len(sets) == 0 {
 		return a
@@ -65,12 +66,12 @@ func (c *Course) tests() []onerm.Estimate {
 	own := slices.DeleteFunc(slices.Clone(r.Estimates), func(e onerm.Estimate) bool {
 		return e.Exercise != r.Exercise.ID || e.Hold != r.Exercise.Hold
 	})
-	usable, _ := dose.WeekRequest{Day: c.Day, Screening: r.Screening, Estimates: own}.Usable()
+	usable, _ := week.Request{Day: c.Day, Screening: r.Screening, Estimates: own}.Usable()
 	return usable.Estimates
 }
 
 // strengthOf folds the tests and visits of a side, each on its day.
-func (c *Course) strengthOf(tests []onerm.Estimate, side body.Side) (a, counts onerm.Ability) {
+func (c *Course) strengthOf(tests []onerm.Estimate, side body.Side) (a, counts strength.Ability) {
 	r, after := &c.Request, units.Day(0)
 	if s := r.Performed; s != nil && len(r.Estimates) == 0 {
 		a = c.seen(a, 1, 0, []setlog.Set{*s})
@@ -103,7 +104,7 @@ func (c *Course) strengthOf(tests []onerm.Estimate, side body.Side) (a, counts o
 // after is what is known after a visit. Nothing done, where nothing says why, shows no
 // more than the dose done as asked would have: else what was done badly would be better
 // left out. Nor does a weight that was felt in vain: it tells as much as one not felt.
-func (c *Course) after(a onerm.Ability, v *visit.Visit, side body.Side) onerm.Ability {
+func (c *Course) after(a strength.Ability, v *visit.Visit, side body.Side) strength.Ability {
 	var room [8]setlog.Set
 	sets := room[:0]
 	for i := range v.Sets {
@@ -134,7 +135,7 @@ func (c *Course) after(a onerm.Ability, v *visit.Visit, side body.Side) onerm.Ab
 // byRating is the logarithm after sets that were rated low enough for the policy's rule,
 // by their repetitions alone: without it whoever rates would never be seen to grow
 // stronger.
-func (c *Course) byRating(a onerm.Ability, v *visit.Visit, sets []setlog.Set) float64 {
+func (c *Course) byRating(a strength.Ability, v *visit.Visit, sets []setlog.Set) float64 {
 	if c.Policy.Rule != rule.NameOMNIBelow8 {
 		return math.Inf(-1)
 	}
@@ -152,10 +153,10 @@ func (c *Course) byRating(a onerm.Ability, v *visit.Visit, sets []setlog.Set) fl
 
 // felt is what the sets show in which the next weight was felt. It counts in full: it
 // was felt since lighter sets, of which no more than so much is read, could not show it.
-func (c *Course) felt(v *visit.Visit, sets []setlog.Set) (a onerm.Ability) {
+func (c *Course) felt(v *visit.Visit, sets []setlog.Set) (a strength.Ability) {
 	for i := range sets {
 		if f := v.Plan.Feel; f != nil && visit.Each(sets[i]) == f.Load.Each() {
-			b := c.seen(onerm.Ability{}, 1, v.Plan.Reserve.Least, []setlog.Set{sets[i]})
+			b := c.seen(strength.Ability{}, 1, v.Plan.Reserve.Least, []setlog.Set{sets[i]})
 			if !a.Known() || b.Log > a.Log {
 				a = b
 			}
@@ -164,8 +165,8 @@ func (c *Course) felt(v *visit.Visit, sets []setlog.Set) (a onerm.Ability) {
 	return a
 }
 
-// seen is [onerm.Ability.Seen], where the body is lifted too of all that is moved.
-func (c *Course) seen(a onerm.Ability, asked int, reserve units.RIR, sets []setlog.Set) onerm.Ability {
+// seen is [strength.Ability.Seen], where the body is lifted too of all that is moved.
+func (c *Course) seen(a strength.Ability, asked int, reserve units.RIR, sets []setlog.Set) strength.Ability {
 	if c.Request.Exercise.MovesBody {
 		for i := range sets {
 			s := &sets[i]
@@ -255,8 +256,8 @@ func (n *now) lastFor(each units.Mass) units.Mass {
 }
 
 // mostBy returns the most repetitions by what is known alone.
-func (n *now) mostBy(a onerm.Ability, each units.Mass) (int, bool) {
-	return a.Most(onerm.Prospect{Load: n.c.lifted(each), Last: n.c.lifted(n.lastFor(each)), Reserve: n.out.Reserve.Least, Missed: n.f.Request().Missed}, n.f.Chance())
+func (n *now) mostBy(a strength.Ability, each units.Mass) (int, bool) {
+	return a.Most(strength.Prospect{Load: n.c.lifted(each), Last: n.c.lifted(n.lastFor(each)), Reserve: n.out.Reserve.Least, Missed: n.f.Request().Missed}, n.f.Chance())
 }
 
 // near reports whether what is known of strength comes near a weight, so that it can be

@@ -4,7 +4,6 @@ import (
 	"testing"
 
 	"example.org/posology/dose/onerm"
-	"example.org/posology/dose/setlog"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 )
@@ -12,9 +11,6 @@ import (
 var (
 	massSink units.Mass
 	repsSink float64
-
-	abilitySink onerm.Ability
-	countSink   int
 )
 
 func BenchmarkOneRM(b *testing.B) {
@@ -102,24 +98,5 @@ func BenchmarkCombine(b *testing.B) {
 		if _, err := onerm.Combine(list...); err != nil {
 			b.Fatal(err)
 		}
-	}
-}
-
-func BenchmarkAbilitySeen(b *testing.B) {
-	sets := []setlog.Set{set(9, 3), set(8, 3), set(8, 2)}
-	var a onerm.Ability
-	b.ReportAllocs()
-	for b.Loop() {
-		a = a.Seen(3, 3, sets...)
-	}
-	abilitySink = a
-}
-
-func BenchmarkAbilityMost(b *testing.B) {
-	a, c := onerm.Ability{}.Seen(1, 3, set(9, 3)), onerm.StandardChance()
-	p := onerm.Prospect{Load: 22 * units.Kilogram, Last: 20 * units.Kilogram, Reserve: 3}
-	b.ReportAllocs()
-	for b.Loop() {
-		countSink, _ = a.Most(p, c)
 	}
 }

@@ -17,14 +17,6 @@
 // A [Curve] is one person's own, found by package fit from sets. Its [Form] ties
 // load and repetitions; it can be stored, and asked without what fitted it.
 //
-// # What is known, and what follows
-//
-// An [Ability] is what all visits and tests of an exercise have shown together, read
-// on one equation, and [Ability.Most] finds from it how many repetitions a weight
-// allows, at one stated [Chance]. Its form keeps the order of better and worse; its
-// widths are this module's own design. Every dose of the module for which strength is
-// known goes by it.
-//
 // # Intervals
 //
 // [Options] choose the level of an interval, tell of a tired set, or bring in an
@@ -46,7 +38,7 @@
 // The 1RM is that of one exercise, side, hold and day, for one person. It is
 // per hand where each hand holds a dumbbell, otherwise of all that is held.
 // None of the equations was made with dumbbells or in people with pain. Doses
-// read the same set by [Ability.Tested], which moves neither with the best
+// read the same set by what package strength makes of it, which moves neither with the best
 // estimate of practised people nor with an option, so that better figures for the
 // file never make a dose heavier. [Estimate.Cautious] is the lower end of the
 // interval at the table's own level.

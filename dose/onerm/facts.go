@@ -46,8 +46,8 @@ func (r row) fact() evidence.FactID { return evidence.FactID("onerm.interval." +
 
 // anchors are the published errors that the interval table was chosen after.
 var anchors = []evidence.Fact{
-	{ID: factTestAgain, Value: "a measured 1RM varies by a median of 4.2 % from test to test (0.5 to 12.1 %)", Source: "grgic2020", Basis: evidence.Published},
-	{ID: factTestAgainOlder, Value: "a measured 1RM varies by 4.2 to 9.0 % in men of 60 to 87 years", Source: "schroeder2007", Basis: evidence.Published},
+	{ID: "onerm.anchor.test", Value: "a measured 1RM varies by a median of 4.2 % from test to test (0.5 to 12.1 %)", Source: "grgic2020", Basis: evidence.Published},
+	{ID: "onerm.anchor.test-older", Value: "a measured 1RM varies by 4.2 to 9.0 % in men of 60 to 87 years", Source: "schroeder2007", Basis: evidence.Published},
 	{ID: "onerm.anchor.best", Value: "Brzycki's equation at 7 to 10RM: error of 3.4 % in young men's bench press after six practice sessions", Source: "nascimento2007", Basis: evidence.Published},
 	{ID: "onerm.anchor.women", Value: "prediction from 5 to 10RM: error of 7.6 to 7.8 % in young women", Source: "abadie2000", Basis: evidence.Published},
 	{ID: "onerm.anchor.legs", Value: "the best of eleven equations over ten lower-limb exercises: mean absolute error of 5.8 %", Source: "simonsen2024", Basis: evidence.Published},
@@ -68,7 +68,7 @@ var anchors = []evidence.Fact{
 // coefficients, its range and its people, then the policy's and the intervals'.
 func Facts() iter.Seq[evidence.Fact] {
 	return func(yield func(evidence.Fact) bool) {
-		for _, part := range [][]evidence.Fact{equationFacts(), policyFacts(), anchors, intervalFacts(), measuredFacts(), abilityFacts()} {
+		for _, part := range [][]evidence.Fact{equationFacts(), policyFacts(), anchors, intervalFacts(), measuredFacts()} {
 			for _, f := range part {
 				if !yield(f) {
 					return

@@ -33,16 +33,6 @@ func TestWordsAndFacts(t *testing.T) {
 			}
 		}
 	}
-	chance := onerm.StandardChance().Reason()
-	used[chance.Code] = true
-	if got := words.Clinician(chance); !strings.Contains(got, "at most 10 % of sets, and not one repetition more in at most 5 %") {
-		t.Errorf("the chance reads %q", got)
-	}
-	for _, id := range chance.Facts {
-		if _, ok := ledger.Fact(id); !ok {
-			t.Errorf("the chance names no fact: %q", id)
-		}
-	}
 	for code := range words {
 		if !used[code] && !strings.HasPrefix(string(code), "onerm.none-") { // those of sets without an estimate
 			t.Errorf("wording %s is never used", code)
@@ -66,7 +56,6 @@ func TestWordsAndFacts(t *testing.T) {
 		"published.nsca-load-chart.12": evidence.Published, "published.nsca-textbook.12": evidence.FromMemory, "published.nsca-textbook.15": evidence.Secondary,
 		"onerm.open.near": evidence.FromMemory, "onerm.open.floors": evidence.Design, "onerm.practised": evidence.Design,
 		"onerm.studied.classical": evidence.FromMemory, "onerm.interval.6-10": evidence.Design, "onerm.interval.1": evidence.Design,
-		"onerm.ability.seen": evidence.Design, "onerm.ability.lost": evidence.Published, "onerm.chance.reserve": evidence.Design,
 	}
 	for id, basis := range want {
 		if got, err := ledger.Basis(id); got != basis {
@@ -119,9 +108,6 @@ func TestFactsState(t *testing.T) {
 		"onerm.interval.11-15":                 "11-15 repetitions to failure: ± 20 % when done to failure, ± 25 % with 1 to 3 in reserve, −20 to +30 % for novices; poor",
 		"onerm.interval.6-10":                  "6-10 repetitions to failure: ± 12 % when done to failure, ± 15 % with 1 to 3 in reserve, −12 to +25 % for novices; fair",
 		"onerm.interval.16-20":                 "16-20 repetitions to failure: ± 25 % when done to failure, none with 1 to 3 in reserve, none for novices; very poor",
-		"onerm.ability.spread":                 "strength varies by 4.2 % from day to day, and a person's curve by 6 % for each unit of the logarithm of load",
-		"onerm.ability.lost":                   "while away 0.75 % of strength is lost a week",
-		"onerm.chance.finish":                  "one more than the count cannot be done in at most 5 % of sets, so that about 2 % are not finished; a policy may choose 1 % to 10 %",
 		"onerm.reserve.limit":                  "a reserve above 5 is not used",
 		"onerm.kemmler2006.choice":             "Kemmler 2006 is asked for trained women from 55 years, on a stack, at 3 to 20 repetitions to failure; for a sex not given, up to 10",
 	}

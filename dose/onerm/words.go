@@ -35,7 +35,7 @@ const (
 func Words() evidence.Lexicon { return lexicon() }
 
 var lexicon = sync.OnceValue(func() evidence.Lexicon {
-	return units.Must(evidence.NewLexicon(setWords(), optionWords(), refusalWords(), chanceWords()))
+	return units.Must(evidence.NewLexicon(setWords(), optionWords(), refusalWords()))
 })
 
 // setWords are for what FromSet does by itself.

@@ -6,6 +6,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/week"
 	"example.org/posology/units/evidence"
 )
 
@@ -14,8 +15,8 @@ func (p *problem) timetable(s solution) Timetable {
 	seconds, name, longest := p.slotSeconds()
 	slots := len(s.rows)
 	t := Timetable{
-		Clients: make([]ClientTurns, len(p.order)), Slots: slots, Seconds: seconds, Change: dose.ChangeSeconds,
-		Minutes: (slots*seconds + (slots-1)*dose.ChangeSeconds + 59) / 60,
+		Clients: make([]ClientTurns, len(p.order)), Slots: slots, Seconds: seconds, Change: week.ChangeSeconds,
+		Minutes: (slots*seconds + (slots-1)*week.ChangeSeconds + 59) / 60,
 		Waiting: s.cost.waiting, Turned: s.cost.turned,
 		Proof: s.proof, WaitingBound: s.least.waiting, SlotsBound: s.least.slots,
 	}

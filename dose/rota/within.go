@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/week"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
@@ -151,7 +152,7 @@ func (f *fitting) leave(g gave) {
 
 // fewest returns the best choice that is better than what there is, nil if none is met.
 func (f *fitting) fewest(than *choice) *choice {
-	slots := (f.minutes*60 + dose.ChangeSeconds) / (int(math.Ceil(f.shortest())) + dose.ChangeSeconds)
+	slots := (f.minutes*60 + week.ChangeSeconds) / (int(math.Ceil(f.shortest())) + week.ChangeSeconds)
 	if slots < 1 {
 		return nil
 	}
@@ -247,7 +248,7 @@ func (f *fitting) problem(out []spot) (*problem, int) {
 		return nil, 0
 	}
 	seconds, _, _ := p.slotSeconds()
-	return p, (f.minutes*60 + dose.ChangeSeconds) / (seconds + dose.ChangeSeconds)
+	return p, (f.minutes*60 + week.ChangeSeconds) / (seconds + week.ChangeSeconds)
 }
 
 // greedy leaves out one after the other whatever brings the bounds nearest to what is

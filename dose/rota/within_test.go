@@ -11,6 +11,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/rota"
+	"example.org/posology/dose/week"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/field"
@@ -83,7 +84,7 @@ func bestOfAll(c rota.Class, minutes int) (best given, any bool) {
 				whole = whole && len(client.Items) > 0
 				todo = append(todo, 1<<len(client.Items)-1)
 			}
-			slots := (minutes*60 + dose.ChangeSeconds) / (seconds + dose.ChangeSeconds)
+			slots := (minutes*60 + week.ChangeSeconds) / (seconds + week.ChangeSeconds)
 			if !whole || slots == 0 {
 				continue
 			}

@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/choice"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/week"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/progression/record"
 	"example.org/posology/units"
@@ -75,16 +76,16 @@ func recordEstimate(p *page.Paper, e onerm.Estimate) {
 	p.Clinicians("    ", e.Reasons)
 }
 
-func recordWeek(p *page.Paper, week dose.Week, tested []choice.Tested) {
-	of := p.Tests(p.Clinicians, week.Choice.Tests, tested)
+func recordWeek(p *page.Paper, w week.Week, tested []choice.Tested) {
+	of := p.Tests(p.Clinicians, w.Choice.Tests, tested)
 	p.Heading("First week")
-	for _, s := range week.Sessions {
+	for _, s := range w.Sessions {
 		p.Line("%s: %d exercises, about %d minutes", page.Day(s.Day), len(s.Items), s.Minutes)
 	}
-	p.Para(fmt.Sprintf("Phase %s.", week.Phase))
+	p.Para(fmt.Sprintf("Phase %s.", w.Phase))
 	p.Line("")
-	p.Clinicians("- ", page.Only(week.Reasons, of))
-	items := week.Sessions[0].Items
+	p.Clinicians("- ", page.Only(w.Reasons, of))
+	items := w.Sessions[0].Items
 	p.Line("\nFor every exercise:")
 	heeded, why := page.Shared(items, page.Cautions), page.Shared(items, page.Reasons)
 	p.Clinicians("- ", append(heeded, why...))
@@ -93,12 +94,12 @@ func recordWeek(p *page.Paper, week dose.Week, tested []choice.Tested) {
 		recordItem(p, i+1, item)
 	}
 	p.Heading("Beside the lifting")
-	p.ClinicianBeside(week.Beside, week.NotBeside)
-	if len(week.LeftOut) == 0 {
+	p.ClinicianBeside(w.Beside, w.NotBeside)
+	if len(w.LeftOut) == 0 {
 		return
 	}
 	p.Heading("Left out, with the reason")
-	for _, out := range week.LeftOut {
+	for _, out := range w.LeftOut {
 		instead := "nothing instead"
 		if out.Instead != "" {
 			instead = "instead: " + string(out.Instead)

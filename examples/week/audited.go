@@ -1,9 +1,9 @@
 package main
 
 import (
-	"example.org/posology/dose"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/volume"
+	"example.org/posology/dose/week"
 	"example.org/posology/progression/record"
 )
 
@@ -42,11 +42,11 @@ func audited(r record.Record) (result, error) {
 	return result{plan, &prescribed, columns}, err
 }
 
-func compared(r record.Record, week dose.Week, prescribed guideline.AuditedWeek) ([]column, error) {
+func compared(r record.Record, w week.Week, prescribed guideline.AuditedWeek) ([]column, error) {
 	alone, none := prescribed, 0
 	alone.Proposed = nil
 	alone.BalanceDays, alone.AerobicMinutes, alone.Impacts = &none, &none, &none
-	list := choose(r, week)
+	list := choose(r, w)
 	for i := range list {
 		row, err := guideline.Get(list[i].Guideline)
 		if err != nil {

@@ -5,8 +5,8 @@ import (
 	"slices"
 	"strings"
 
-	"example.org/posology/dose"
 	"example.org/posology/dose/beside"
+	"example.org/posology/dose/week"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/units"
 )
@@ -16,16 +16,16 @@ const daysInWeek = 7
 func trains(days []units.Day, d units.Day) bool { return slices.Contains(days, d) }
 
 // besides lays what belongs beside the sessions on the days of the week.
-func besides(week dose.Week, sessions []units.Day, monday units.Day) [daysInWeek][]string {
+func besides(w week.Week, sessions []units.Day, monday units.Day) [daysInWeek][]string {
 	var out [daysInWeek][]string
 	minutes := 0
-	for _, b := range week.Beside {
+	for _, b := range w.Beside {
 		if b.Kind == beside.Balance {
 			minutes += b.Minutes
 		}
 	}
 	said := false
-	for _, b := range week.Beside {
+	for _, b := range w.Beside {
 		text := page.BesideText(b)
 		if b.Kind == beside.Balance {
 			if said {

@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/guideline"
+	"example.org/posology/dose/week"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units/evidence"
@@ -24,8 +25,8 @@ var conditions = map[screening.Code][]guideline.Condition{
 // choose returns the recommendations to show, without their reports: what the
 // plan follows and leads to, the closest to the goal, two for everybody of that
 // age, one for bone, and then others for the goal and for strength.
-func choose(r record.Record, week dose.Week) []column {
-	item := week.Sessions[0].Items[0]
+func choose(r record.Record, w week.Week) []column {
+	item := w.Sessions[0].Items[0]
 	p := picker{starting: item.Phase == dose.Familiarise}
 	p.add(item.Guideline, "this plan follows it")
 	p.add(item.Aim, "the goal's row, which this start leads to")

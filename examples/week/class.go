@@ -3,9 +3,9 @@ package main
 import (
 	"fmt"
 
-	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/rota"
+	"example.org/posology/dose/week"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -37,7 +37,7 @@ type member struct {
 	Client  string            `json:"client"`
 	Task    string            `json:"task"`
 	Profile screening.Profile `json:"profile"` // as it was answered
-	Week    *dose.Week        `json:"week,omitempty"`
+	Week    *week.Week        `json:"week,omitempty"`
 	Stop    *record.Stop      `json:"stop,omitempty"`
 }
 
@@ -69,9 +69,9 @@ func classed(c classCase) (classResult, error) {
 		plan, err := one.Start(one.LastDay())
 		bad.Add(fmt.Sprintf("/clients/%d", i), err)
 		result.Members = append(result.Members, member{one.Client, one.Task, one.Profile, plan.Week, plan.Stop})
-		if week := plan.Week; week != nil {
-			group.Clients = append(group.Clients, rota.Client{Name: one.Client, Items: week.Sessions[0].Items})
-			result.WarmUp = max(result.WarmUp, week.Sessions[0].WarmUp)
+		if w := plan.Week; w != nil {
+			group.Clients = append(group.Clients, rota.Client{Name: one.Client, Items: w.Sessions[0].Items})
+			result.WarmUp = max(result.WarmUp, w.Sessions[0].WarmUp)
 		}
 	}
 	if len(c.Clients) == 0 {

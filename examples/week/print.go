@@ -6,6 +6,8 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/strength"
+	"example.org/posology/dose/week"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/papers"
 	"example.org/posology/progression/record"
@@ -74,19 +76,19 @@ func printScreening(s sheet, v record.Plan) {
 // of the work beside it are proposed here: balance first on the days of
 // sessions, walking on the others.
 func printCalendar(s sheet, r result) {
-	week, totals := *r.Visit.Week, r.Prescribed.Totals
+	w, totals := *r.Visit.Week, r.Prescribed.Totals
 	s.Heading("The week")
-	s.line("Phase: %s. Begins on %s, the same each week.", week.Phase, page.Day(week.Sessions[0].Day))
-	s.line("Look at it again by %s, test strength by %s,", page.Day(week.Review), page.Day(week.Retest))
-	s.line("follow it no longer than %s.", page.Day(week.Expires))
+	s.line("Phase: %s. Begins on %s, the same each week.", w.Phase, page.Day(w.Sessions[0].Day))
+	s.line("Look at it again by %s, test strength by %s,", page.Day(w.Review), page.Day(w.Retest))
+	s.line("follow it no longer than %s.", page.Day(w.Expires))
 	s.line("")
-	beside := besides(week, totals.Days, totals.Week.Monday())
+	beside := besides(w, totals.Days, totals.Week.Monday())
 	all := 0
 	for d := range units.Day(daysInWeek) {
 		date := totals.Week.Monday() + d
 		what := beside[d]
 		if trains(totals.Days, date) {
-			first := week.Sessions[0]
+			first := w.Sessions[0]
 			all += first.Minutes
 			what = append([]string{fmt.Sprintf("strength, %s, %d minutes", count(len(first.Items), "exercise"), first.Minutes)}, what...)
 		}
@@ -98,8 +100,8 @@ func printCalendar(s sheet, r result) {
 }
 
 // printSession prints what is done on each day of strength.
-func printSession(s sheet, week dose.Week) {
-	first := week.Sessions[0]
+func printSession(s sheet, w week.Week) {
+	first := w.Sessions[0]
 	s.Heading("Each session")
 	s.line("   Warm-up: %d minutes of easy movement.", first.WarmUp)
 	names, amounts := 0, 0
@@ -151,7 +153,7 @@ func effort(item dose.Prescription) string {
 	return text
 }
 
-func printUnused(s sheet, list []dose.Unused) {
+func printUnused(s sheet, list []strength.Unused) {
 	if len(list) == 0 {
 		return
 	}
@@ -161,7 +163,7 @@ func printUnused(s sheet, list []dose.Unused) {
 	}
 }
 
-func printLeftOut(s sheet, list []dose.LeftOut) {
+func printLeftOut(s sheet, list []week.LeftOut) {
 	if len(list) == 0 {
 		return
 	}

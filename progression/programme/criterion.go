@@ -4,8 +4,8 @@ import (
 	"fmt"
 	"slices"
 
-	"example.org/posology/dose"
 	"example.org/posology/dose/guideline"
+	"example.org/posology/dose/week"
 	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -19,19 +19,19 @@ const latestVisits = 2
 // A phaseLook is a state with the days that are counted from it.
 type phaseLook struct {
 	PhaseState
-	plan    dose.Dates
+	plan    week.Dates
 	settled units.Day // the first review of the phase itself
 }
 
 func (s PhaseState) look() (phaseLook, error) {
-	phase, err := s.Phase.Dates(s.First, 0)
+	phase, err := week.DatesOf(s.Phase, s.First, 0)
 	if err != nil {
 		return phaseLook{}, err
 	}
 	if s.PlanFirst.IsZero() {
 		s.PlanFirst = s.First
 	}
-	plan, err := s.Phase.Dates(s.PlanFirst, s.ReviewBy)
+	plan, err := week.DatesOf(s.Phase, s.PlanFirst, s.ReviewBy)
 	return phaseLook{s, plan, phase.Review}, field.At("/plan", err)
 }
 
@@ -44,7 +44,7 @@ func (l phaseLook) due() []evidence.Reason {
 
 // Due says which dates of a plan have come. A review and a re-test are due on their
 // day, and a plan has expired after it; a date that is not given never comes.
-func Due(plan dose.Dates, today units.Day) []evidence.Reason {
+func Due(plan week.Dates, today units.Day) []evidence.Reason {
 	var list []evidence.Reason
 	if !plan.Review.IsZero() && today >= plan.Review {
 		list = append(list, evidence.Because("progression.review-due", factTwoWeeks).With(evidence.Day("review", plan.Review)))

@@ -3,7 +3,7 @@ package programme_test
 import (
 	"fmt"
 
-	"example.org/posology/dose"
+	"example.org/posology/dose/week"
 	"example.org/posology/progression/programme"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -19,7 +19,7 @@ func ExampleAttendance() {
 	a, err := programme.Attendance(sessions, today)
 	fmt.Println(a.Done, "of", a.Planned, "–", a.Advice, err)
 	fmt.Println(programme.CheckSessions(append(sessions, programme.PlannedSession{Day: today + 1}), today))
-	for _, why := range programme.Due(dose.Dates{Review: today, Retest: today + 7, Expires: today + 14}, today) {
+	for _, why := range programme.Due(week.Dates{Review: today, Retest: today + 7, Expires: today + 14}, today) {
 		fmt.Println(why.Code, why.Args)
 	}
 	// Output:

@@ -9,6 +9,7 @@ import (
 	"testing"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/week"
 	"example.org/posology/progression"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
@@ -65,7 +66,7 @@ func TestTakeAlong(t *testing.T) {
 		t.Error(got)
 	}
 	speaks(t, d.Reasons...)
-	words := units.Must(evidence.NewLexicon(programme.Words().Copy(), dose.Words().Copy()))
+	words := units.Must(evidence.NewLexicon(programme.Words().Copy(), dose.Words().Copy(), week.Words().Copy()))
 	for _, why := range d.Reasons {
 		if words.Client(why) == "" {
 			t.Errorf("%s says nothing to the client", why.Code)

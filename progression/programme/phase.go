@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/guideline"
+	"example.org/posology/dose/week"
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
@@ -108,7 +109,7 @@ type PhaseReport struct {
 	Phase   dose.Phase        `json:"phase"`
 	Exits   []ExitAnswer      `json:"exits"`          // every one of the phase
 	Open    []Exit            `json:"open,omitempty"` // those through which it may be left; none: it goes on
-	Dates   dose.Dates        `json:"dates"`          // of the plan in force
+	Dates   week.Dates        `json:"dates"`          // of the plan in force
 	Reasons []evidence.Reason `json:"reasons"`        // of the whole, and of dates that have come
 }
 

@@ -10,6 +10,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/guideline"
+	"example.org/posology/dose/week"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
@@ -193,7 +194,7 @@ func TestPhaseDates(t *testing.T) {
 			t.Errorf("day %d: %s, want %s", tt.day, text, tt.want)
 		}
 		from := max(learningDay, tt.plan)
-		if want := units.Must(dose.Familiarise.Dates(from, tt.reviewBy)); r.Dates != want {
+		if want := units.Must(week.DatesOf(dose.Familiarise, from, tt.reviewBy)); r.Dates != want {
 			t.Errorf("day %d: %+v, want %+v", tt.day, r.Dates, want)
 		}
 	}

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/week"
 	"example.org/posology/progression/programme"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -15,7 +16,7 @@ const learningDay units.Day = 739950
 // speaks wants every reason to have facts and words without open slots.
 func speaks(t *testing.T, all ...evidence.Reason) {
 	t.Helper()
-	words := units.Must(evidence.NewLexicon(programme.Words().Copy(), dose.Words().Copy()))
+	words := units.Must(evidence.NewLexicon(programme.Words().Copy(), dose.Words().Copy(), week.Words().Copy()))
 	for _, why := range all {
 		said := words.Clinician(why)
 		for _, a := range why.Args {

@@ -13,7 +13,9 @@ import (
 	"example.org/posology/dose/onerm/published"
 	"example.org/posology/dose/rota"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/dose/strength"
 	"example.org/posology/dose/volume"
+	"example.org/posology/dose/week"
 	"example.org/posology/progression"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/protocol"
@@ -45,8 +47,8 @@ func Ledger() (*evidence.Ledger, error) {
 }
 
 var ledger = sync.OnceValues(func() (*evidence.Ledger, error) {
-	return evidence.NewLedger(evidence.UnitFacts(), screening.Facts(), exercise.Facts(), setlog.Facts(), onerm.Facts(), published.Facts(),
-		guideline.Facts(), beside.Facts(), choice.Facts(), dose.Facts(), rota.Facts(), rule.Facts(), visit.Facts(), progression.Facts(), programme.Facts(), volume.Facts(), function.Facts(), protocol.Facts())
+	return evidence.NewLedger(evidence.UnitFacts(), screening.Facts(), exercise.Facts(), setlog.Facts(), onerm.Facts(), strength.Facts(), published.Facts(),
+		guideline.Facts(), beside.Facts(), choice.Facts(), dose.Facts(), week.Facts(), rota.Facts(), rule.Facts(), visit.Facts(), progression.Facts(), programme.Facts(), volume.Facts(), function.Facts(), protocol.Facts())
 })
 
 // Words returns the wording of the reasons of the same packages. It is made once.
@@ -55,7 +57,7 @@ func Words() (evidence.Lexicon, error) { return words() }
 var words = sync.OnceValues(func() (evidence.Lexicon, error) {
 	var tables []evidence.Words
 	for _, l := range []evidence.Lexicon{
-		screening.Words(), exercise.Words(), setlog.Words(), onerm.Words(), beside.Words(), choice.Words(), dose.Words(), rota.Words(), rule.Words(), visit.Words(), programme.Words(), progression.Words(),
+		screening.Words(), exercise.Words(), setlog.Words(), onerm.Words(), strength.Words(), beside.Words(), choice.Words(), dose.Words(), week.Words(), rota.Words(), rule.Words(), visit.Words(), programme.Words(), progression.Words(),
 		function.Words(), protocol.Words(),
 	} {
 		tables = append(tables, l.Copy())

@@ -6,6 +6,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/week"
 	"example.org/posology/progression"
 	"example.org/posology/progression/programme"
 	"example.org/posology/units"
@@ -38,7 +39,7 @@ func (r Record) Next(day units.Day) ([]Decided, error) {
 }
 
 // decide asks for all exercises at once, so that at most two loads rise.
-func (r Record) decide(l *log, request dose.WeekRequest, day, next units.Day, sessions []programme.PlannedSession) ([]Decided, error) {
+func (r Record) decide(l *log, request week.Request, day, next units.Day, sessions []programme.PlannedSession) ([]Decided, error) {
 	var items []Decided
 	var courses []progression.Course
 	var bad field.Errors
@@ -85,7 +86,7 @@ func (r Record) places(l *log) moves {
 	return m
 }
 
-func (r Record) course(l *log, ex exercise.Exercise, item Decided, w dose.WeekRequest, sessions []programme.PlannedSession) progression.Course {
+func (r Record) course(l *log, ex exercise.Exercise, item Decided, w week.Request, sessions []programme.PlannedSession) progression.Course {
 	return progression.Course{
 		Log: item.Log, Day: item.Day, Absence: r.Absence, BodyMass: r.BodyMass, Policy: r.Policy, Sessions: sessions, Catalogue: l.catalogue,
 		Curve: l.curve(ex.ID, item.Side),

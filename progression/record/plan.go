@@ -10,6 +10,8 @@ import (
 	"example.org/posology/dose/choice"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/dose/strength"
+	"example.org/posology/dose/week"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -29,7 +31,7 @@ type Plan struct {
 	Tested    []choice.Tested   `json:"tested,omitempty"` // what came of the tests of function; none where there are no results
 	Estimates []onerm.Estimate  `json:"estimates,omitempty"`
 	Refused   []Refusal         `json:"refused,omitempty"`
-	Week      *dose.Week        `json:"week,omitempty"` // nil where there is a stop
+	Week      *week.Week        `json:"week,omitempty"` // nil where there is a stop
 	Stop      *Stop             `json:"stop,omitempty"`
 }
 
@@ -60,30 +62,30 @@ func (r Record) Start(day units.Day) (Plan, error) {
 
 // Week plans the week from a day on, with the days of the plan moved into it.
 // Where nothing can be dosed the error is a [*dose.ConstraintError].
-func (r Record) Week(from units.Day) (dose.Week, error) {
+func (r Record) Week(from units.Day) (week.Week, error) {
 	l, err := r.read()
 	if err != nil {
-		return dose.Week{}, err
+		return week.Week{}, err
 	}
 	little := r.comesLittle(&l, from)
 	if r.Days, err = r.daysFrom(from); err != nil {
-		return dose.Week{}, err
+		return week.Week{}, err
 	}
 	if _, requested, err := r.requested(&l, from); err == nil {
 		requested.ComesLittle = little
-		week, err := dose.PlanWeek(requested)
-		return week, inRequest.of(err)
+		w, err := week.Plan(requested)
+		return w, inRequest.of(err)
 	}
-	return dose.Week{}, err
+	return week.Week{}, err
 }
 
 // plan takes the record to a week, and returns what was asked of the planner too.
-func (r Record) plan(l *log, day units.Day) (Plan, dose.WeekRequest, error) {
+func (r Record) plan(l *log, day units.Day) (Plan, week.Request, error) {
 	p, request, err := r.requested(l, day)
 	if err != nil {
 		return Plan{}, request, err
 	}
-	week, err := dose.PlanWeek(request)
+	w, err := week.Plan(request)
 	var barred *dose.ConstraintError
 	switch {
 	case errors.As(err, &barred):
@@ -91,7 +93,7 @@ func (r Record) plan(l *log, day units.Day) (Plan, dose.WeekRequest, error) {
 	case err != nil:
 		return Plan{}, request, inRequest.of(err)
 	default:
-		p.Week = &week
+		p.Week = &w
 	}
 	return p, request, nil
 }
@@ -100,18 +102,18 @@ func (r Record) plan(l *log, day units.Day) (Plan, dose.WeekRequest, error) {
 var inRequest = moves{"/known": "/beside", "/performed": "/tests", "/screening": "/profile", "/screening/who": "/profile"}
 
 // requested screens and estimates, and returns what is asked of the planner.
-func (r Record) requested(l *log, day units.Day) (Plan, dose.WeekRequest, error) {
+func (r Record) requested(l *log, day units.Day) (Plan, week.Request, error) {
 	p := Plan{Note: r.Note, Client: r.Client, Task: r.Task, Tasks: r.Tasks, Profile: r.Profile}
 	if err := p.screen(r, day); err != nil {
-		return Plan{}, dose.WeekRequest{}, err
+		return Plan{}, week.Request{}, err
 	}
 	if err := p.estimate(r, l); err != nil {
-		return Plan{}, dose.WeekRequest{}, err
+		return Plan{}, week.Request{}, err
 	}
 	if len(r.Function) > 0 {
 		p.Tested = r.tested(r.tests(p.Screening), p.Screening, day)
 	}
-	return p, dose.WeekRequest{
+	return p, week.Request{
 		Day: day, Seen: r.Seen, Screening: p.Screening, Goal: r.Goal, Phase: r.Phase, Exercises: r.Exercises, Estimates: p.Estimates, Performed: r.Tests, Kit: l.kit, Guideline: r.Guideline,
 		Known: r.known(), Days: r.Days, Minutes: r.Minutes, Brief: r.Brief, Task: r.Task, Tasks: r.Tasks, Catalogue: l.catalogue,
 	}, nil
@@ -207,7 +209,7 @@ func ofTested(list []choice.Tested) []evidence.Reason {
 	return all
 }
 
-func ofUnused(list []dose.Unused) []evidence.Reason {
+func ofUnused(list []strength.Unused) []evidence.Reason {
 	var all []evidence.Reason
 	for _, u := range list {
 		all = append(all, u.Reason)

@@ -8,6 +8,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/dose/week"
 	"example.org/posology/progression"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -28,7 +29,7 @@ type Record struct {
 	Tests  []setlog.Set      `json:"tests,omitempty"`  // submaximal test sets
 	// Function are tests of function and trials of tasks, as they went.
 	Function []choice.Tried `json:"function,omitempty"`
-	Seen     []dose.Seen    `json:"seen,omitempty"`    // who saw the technique of which exercise, and when
+	Seen     []week.Seen    `json:"seen,omitempty"`    // who saw the technique of which exercise, and when
 	Asked    []Asked        `json:"asked,omitempty"`   // what was asked for; each line holds until the next of its exercise
 	Visits   []TrainingDay  `json:"visits,omitempty"`  // one for each day of training
 	Done     []setlog.Set   `json:"done,omitempty"`    // the sets of the visits

@@ -7,6 +7,8 @@ import (
 	"example.org/posology/dose/beside"
 	"example.org/posology/dose/choice"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/dose/strength"
+	"example.org/posology/dose/week"
 	"example.org/posology/progression"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
@@ -27,10 +29,10 @@ type Review struct {
 	Profile   screening.Profile `json:"profile"`         // as it was answered at the assessment
 	Today     *screening.Check  `json:"today,omitempty"` // the day's check, if there was one
 	Screening screening.Outcome `json:"screening"`
-	InForce   dose.Dates        `json:"in_force"`          // the days that the plan was held to until now
+	InForce   week.Dates        `json:"in_force"`          // the days that the plan was held to until now
 	Overdue   []evidence.Reason `json:"overdue,omitempty"` // which of them are over
 	Expired   bool              `json:"expired,omitzero"`  // so that a new plan is to be made
-	Unused    []dose.Unused     `json:"unused,omitempty"`  // tests on which no dose rests
+	Unused    []strength.Unused `json:"unused,omitempty"`  // tests on which no dose rests
 	// Chosen are the tests of the tasks as they are chosen now, Tested what came of them.
 	Chosen   []choice.TaskTest `json:"chosen,omitempty"`
 	Tested   []choice.Tested   `json:"tested,omitempty"`
@@ -42,7 +44,7 @@ type Review struct {
 // Coming is the week of the next visit, and the dates after it.
 type Coming struct {
 	Days   []units.Day   `json:"days"`
-	Dates  dose.Dates    `json:"dates"`
+	Dates  week.Dates    `json:"dates"`
 	Beside []beside.Item `json:"beside,omitempty"` // from the steps that the record keeps, else as it is begun
 	Begun  bool          `json:"begun,omitzero"`   // all of Beside is as it is begun, since the record keeps no step
 	// NotBeside is what of it is not begun.
@@ -90,7 +92,7 @@ func (r Record) assess(l *log, day, next units.Day) (Review, error) {
 	re := Review{Note: r.Note, Client: r.Client, Task: r.Task, Tasks: r.Tasks, Day: day, Next: next, Profile: r.Profile, Today: first.Today, Screening: first.Screening, Attended: attended}
 	tests := r.tests(first.Screening)
 	re.Chosen, re.Tested = tests.Tests, r.tested(tests, first.Screening, day)
-	if re.InForce, err = r.phase(first.Week).Dates(r.Began, first.Screening.ReviewBy); err != nil {
+	if re.InForce, err = week.DatesOf(r.phase(first.Week), r.Began, first.Screening.ReviewBy); err != nil {
 		return Review{}, field.At("/began", err)
 	}
 	re.Overdue = re.InForce.Overdue(day)
@@ -134,7 +136,7 @@ func (re *Review) stop() {
 }
 
 // coming is the week from the review on, if anything is prescribed for it.
-func (r Record) coming(re Review, w *dose.Week) *Coming {
+func (r Record) coming(re Review, w *week.Week) *Coming {
 	if w == nil || !slices.ContainsFunc(re.Items, Decided.prescribed) {
 		return nil
 	}
@@ -149,7 +151,7 @@ func (r Record) coming(re Review, w *dose.Week) *Coming {
 // renewed returns the days that the plan is held to from this review on. A
 // review does not stand in for a test of strength: that stays due where there
 // was none under the plan in force.
-func (r Record) renewed(was dose.Dates, w dose.Week) dose.Dates {
+func (r Record) renewed(was week.Dates, w week.Week) week.Dates {
 	is := w.Dates()
 	if !slices.ContainsFunc(r.Tests, func(s setlog.Set) bool { return s.Day > r.Began }) {
 		is.Retest = was.Retest
@@ -158,7 +160,7 @@ func (r Record) renewed(was dose.Dates, w dose.Week) dose.Dates {
 }
 
 // phase is that of the plan in force: as the record has it, or as the week does.
-func (r Record) phase(w *dose.Week) dose.Phase {
+func (r Record) phase(w *week.Week) dose.Phase {
 	switch {
 	case r.Phase != 0:
 		return r.Phase

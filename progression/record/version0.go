@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/dose/week"
 	"example.org/posology/progression"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -32,7 +33,7 @@ type version0 struct {
 	Days      []units.Day        `json:"days"`
 	Minutes   int                `json:"minutes,omitzero"`
 	Exercises []exercise.ID      `json:"exercises,omitempty"`
-	Seen      []dose.Seen        `json:"seen,omitempty"`
+	Seen      []week.Seen        `json:"seen,omitempty"`
 	Guideline guideline.ID       `json:"guideline,omitzero"`
 	Phase     dose.Phase         `json:"phase,omitzero"`
 	Began     units.Day          `json:"began,omitzero"`

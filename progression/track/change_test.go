@@ -8,7 +8,10 @@ import (
 
 	"pgregory.net/rapid"
 
+	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/strength"
+	"example.org/posology/dose/week"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/track"
 	"example.org/posology/screening/function"
@@ -230,7 +233,7 @@ var gap = regexp.MustCompile(`\{[a-z]+\}`)
 // TestFactsAndWords: with those below they make a ledger; sentences have no gaps left;
 // what was chosen here passes for no more.
 func TestFactsAndWords(t *testing.T) {
-	ledger, err := evidence.NewLedger(onerm.Facts(), rule.Facts(), track.Facts())
+	ledger, err := evidence.NewLedger(onerm.Facts(), strength.Facts(), guideline.Facts(), week.Facts(), rule.Facts(), track.Facts())
 	if err != nil {
 		t.Fatal(err)
 	}

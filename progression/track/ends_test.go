@@ -7,7 +7,10 @@ import (
 
 	"pgregory.net/rapid"
 
+	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/strength"
+	"example.org/posology/dose/week"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/track"
 	"example.org/posology/units"
@@ -78,7 +81,7 @@ func TestSenOfThree(t *testing.T) {
 // TestFadingFollowsItsSource: the second twelve weeks brought half of the first, in what
 // the fact rests on.
 func TestFadingFollowsItsSource(t *testing.T) {
-	ledger := units.Must(evidence.NewLedger(onerm.Facts(), rule.Facts(), track.Facts()))
+	ledger := units.Must(evidence.NewLedger(onerm.Facts(), strength.Facts(), guideline.Facts(), week.Facts(), rule.Facts(), track.Facts()))
 	f, _ := ledger.Fact("progression.gain-ranges")
 	const source = "leg press at 12 weeks 33 (2), -36 to 87, at 24 weeks 50 (3), -28 to 145; leg extension at 12 weeks 20 (1), -22 to 56, at 24 weeks 29 (2)"
 	if !strings.Contains(f.Value, source) || !strings.Contains(fact(t, "track.fading"), "17 of 33 kg and 9 of 20 kg") {

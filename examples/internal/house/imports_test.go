@@ -10,7 +10,7 @@ var (
 	ground = []string{"units/field", "units", "units/body", "units/evidence"}
 	first  = slices.Concat(ground, []string{"screening", "screening/function"})
 	// second leaves dose/onerm/fit out: it would bring gonum into every prescription.
-	second = slices.Concat(first, []string{"dose/exercise", "dose/equipment", "dose/setlog", "dose/onerm", "dose/volume", "dose/guideline", "dose/choice"})
+	second = slices.Concat(first, []string{"dose/exercise", "dose/equipment", "dose/setlog", "dose/onerm", "dose/strength", "dose/volume", "dose/guideline", "dose/choice"})
 )
 
 const gonum = "gonum.org/v1/gonum"
@@ -46,8 +46,17 @@ var mayImport = map[string][]string{
 	// What stands beside lifting knows no lift: dose puts it in the week.
 	"dose/beside": slices.Concat(first, []string{"dose/exercise", "dose/volume", "dose/guideline"}),
 
-	"dose":      slices.Concat(second, []string{"dose/beside"}),
-	"dose/rota": slices.Concat(second, []string{"dose"}),
+	// What a dose and a week are both asked with, and how both spell numbers.
+	"dose/internal/given": slices.Concat(ground, []string{"screening"}),
+	"dose/internal/say":   {},
+	// What the limits of a screening rule out.
+	"dose/internal/demand": slices.Concat(ground, []string{"screening", "dose/exercise"}),
+	// What is known of strength, and which tests of it count.
+	"dose/strength": slices.Concat(ground, []string{"dose/exercise", "dose/equipment", "dose/setlog", "dose/onerm", "dose/internal/given", "dose/internal/say"}),
+
+	"dose":      slices.Concat(second, []string{"dose/beside", "dose/internal/demand", "dose/internal/given", "dose/internal/say"}),
+	"dose/week": slices.Concat(second, []string{"dose", "dose/beside", "dose/internal/given", "dose/internal/say"}),
+	"dose/rota": slices.Concat(second, []string{"dose", "dose/week"}),
 
 	// What engine, visit and rules all need is rule's: advice, the size of a step, the
 	// error of a told reserve. The engine asks visit for what a visit showed, and
@@ -57,16 +66,16 @@ var mayImport = map[string][]string{
 	"progression/internal/given": slices.Concat(ground, []string{"screening"}),
 	"progression/internal/say":   ground,
 	"progression/rule":           slices.Concat(second, []string{"progression/internal/given"}),
-	"progression/programme":      slices.Concat(second, []string{"dose", "progression/rule", "progression/internal/given"}),
+	"progression/programme":      slices.Concat(second, []string{"dose", "dose/week", "progression/rule", "progression/internal/given"}),
 	"progression/visit":          slices.Concat(second, []string{"dose", "progression/rule", "progression/internal/given", "progression/internal/say"}),
-	"progression": slices.Concat(second, []string{"dose", "progression/rule", "progression/programme", "progression/visit",
+	"progression": slices.Concat(second, []string{"dose", "dose/week", "progression/rule", "progression/programme", "progression/visit",
 		"progression/internal/given", "progression/internal/say"}),
 	"progression/protocol": slices.Concat(ground, []string{"dose/equipment"}),
-	"progression/simulate": slices.Concat(second, []string{"dose", "progression", "progression/rule", "progression/programme", "progression/visit"}),
+	"progression/simulate": slices.Concat(second, []string{"dose", "dose/week", "progression", "progression/rule", "progression/programme", "progression/visit"}),
 	// Nothing that gives a dose, or keeps a record of one, may import track: no trend,
 	// likelihood or smoother reaches a dose.
 	"progression/track":  slices.Concat(ground, []string{"screening/function", "dose/exercise", "dose/setlog", "dose/onerm", gonum}),
-	"progression/record": slices.Concat(second, []string{"dose", "dose/onerm/published", "dose/beside", "dose/rota", "progression", "progression/rule", "progression/programme", "progression/visit", "progression/protocol"}),
+	"progression/record": slices.Concat(second, []string{"dose", "dose/week", "dose/onerm/published", "dose/beside", "dose/rota", "progression", "progression/rule", "progression/programme", "progression/visit", "progression/protocol"}),
 }
 
 func TestImportsPointDown(t *testing.T) {

@@ -16,7 +16,9 @@ import (
 	"example.org/posology/dose/onerm/published"
 	"example.org/posology/dose/rota"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/dose/strength"
 	"example.org/posology/dose/volume"
+	"example.org/posology/dose/week"
 	"example.org/posology/progression"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/protocol"
@@ -39,7 +41,9 @@ var allFacts = map[string]iter.Seq[evidence.Fact]{
 	"dose/onerm":     onerm.Facts(),
 	"dose/rota":      rota.Facts(),
 	"dose/setlog":    setlog.Facts(),
+	"dose/strength":  strength.Facts(),
 	"dose/volume":    volume.Facts(),
+	"dose/week":      week.Facts(),
 	"progression":    progression.Facts(),
 	"screening":      screening.Facts(),
 
@@ -64,6 +68,8 @@ var allWords = map[string]evidence.Words{
 	"dose/onerm":    onerm.Words().Copy(),
 	"dose/rota":     rota.Words().Copy(),
 	"dose/setlog":   setlog.Words().Copy(),
+	"dose/strength": strength.Words().Copy(),
+	"dose/week":     week.Words().Copy(),
 	"progression":   progression.Words().Copy(),
 	"screening":     screening.Words().Copy(),
 

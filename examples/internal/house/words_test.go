@@ -35,8 +35,8 @@ func TestCodesBearTheirPackagesName(t *testing.T) {
 	form := regexp.MustCompile(`^[A-Za-z0-9._-]+$`)
 	for p, words := range allWords {
 		for code := range words {
-			if !form.MatchString(string(code)) || !strings.HasPrefix(string(code), prefix(p)) {
-				t.Errorf("%s: the code %q does not begin with %q or is more than letters, digits, dots and hyphens", p, code, prefix(p))
+			if !form.MatchString(string(code)) || !bears(code, p) {
+				t.Errorf("%s: the code %q does not begin with its package's name or is more than letters, digits, dots and hyphens", p, code)
 			}
 		}
 	}

@@ -6,7 +6,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
-	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/strength"
 	"example.org/posology/units/body"
 )
 
@@ -51,7 +51,7 @@ func Felt(item dose.Prescription) string {
 
 // Counts says how many repetitions, up to the most that the chance allows.
 func Counts(item dose.Prescription) string {
-	if low, _ := item.Span.Min(); item.Chance != (onerm.Chance{}) && low < item.Count {
+	if low, _ := item.Span.Min(); item.Chance != (strength.Chance{}) && low < item.Count {
 		return fmt.Sprintf("%d to %d", low, item.Count)
 	}
 	return strconv.Itoa(item.Count)

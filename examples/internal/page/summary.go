@@ -6,6 +6,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/week"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 )
@@ -49,7 +50,7 @@ func (p *Paper) Summary(s Summary) {
 }
 
 // Dates says the days that a plan is held to, seen from a day.
-func Dates(d dose.Dates, from units.Day) string {
+func Dates(d week.Dates, from units.Day) string {
 	return fmt.Sprintf("Review %s; test strength again %s; follow the plan no longer than %s.", due(d.Review, from), due(d.Retest, from), Day(d.Expires))
 }
 

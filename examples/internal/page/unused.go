@@ -3,13 +3,13 @@ package page
 import (
 	"fmt"
 
-	"example.org/posology/dose"
+	"example.org/posology/dose/strength"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
 
 // Unused prints the tests and sets on which no dose rests, and why.
-func (p *Paper) Unused(list []dose.Unused) {
+func (p *Paper) Unused(list []strength.Unused) {
 	if len(list) == 0 {
 		return
 	}
@@ -20,7 +20,7 @@ func (p *Paper) Unused(list []dose.Unused) {
 }
 
 // UnusedText says of what a test was that is not used.
-func UnusedText(u dose.Unused) string {
+func UnusedText(u strength.Unused) string {
 	what := "a set with " + u.Load.Short(units.Nearest)
 	if u.OneRM > 0 {
 		what = "the estimate of " + u.OneRM.Short(units.Nearest)
@@ -29,7 +29,7 @@ func UnusedText(u dose.Unused) string {
 }
 
 // WhyUnused are the reasons of such tests.
-func WhyUnused(list []dose.Unused) []evidence.Reason {
+func WhyUnused(list []strength.Unused) []evidence.Reason {
 	var why []evidence.Reason
 	for _, u := range list {
 		why = append(why, u.Reason)
@@ -38,7 +38,7 @@ func WhyUnused(list []dose.Unused) []evidence.Reason {
 }
 
 // OpenTests says in few words that there are such tests.
-func OpenTests(list []dose.Unused) []string {
+func OpenTests(list []strength.Unused) []string {
 	if len(list) == 0 {
 		return nil
 	}

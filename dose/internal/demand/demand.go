@@ -1,0 +1,89 @@
+package demand
+
+import (
+	"slices"
+
+	"example.org/posology/dose/exercise"
+	"example.org/posology/screening"
+	"example.org/posology/units/body"
+)
+
+// straining is what unloaded practice leaves out: it is at everyday effort.
+var straining = body.DemandSet(body.AbdominalPressure)
+
+// Clashes returns what the exercise demands and the limits rule out. Where support
+// is needed, a free hand serves; without one a chair behind or somebody beside does, but
+// not on one leg.
+func Clashes(o screening.Outcome, ex exercise.Exercise, side body.Side) body.Demands {
+	limits := o.Limits
+	avoid := limits.Avoid
+	if o.Meanwhile == screening.UnloadedPractice {
+		avoid = avoid.Union(straining)
+	}
+	if limits.LowImpact {
+		avoid = avoid.Union(body.DemandSet(body.Impact))
+	}
+	if chairCounts(o, ex) {
+		avoid &^= body.DemandSet(body.FreeStanding)
+	}
+	if limits.Support && !HandFree(ex.Hold) {
+		avoid = avoid.Union(body.DemandSet(body.SingleLegStance))
+		if !ex.Seat && o.Setting < screening.WithHelper {
+			avoid = avoid.Union(body.DemandSet(body.FreeStanding))
+		}
+	}
+	return ex.Demands.Both(avoid.Union(bodyOnArms(o, ex, side)))
+}
+
+// steadied are findings of people who may fall and do not faint: alone, a chair behind
+// serves them.
+var steadied = []screening.Code{"falls_risk", "frailty", "frailty_dose"}
+
+// chairCounts reports whether standing alone is ruled out for nothing but such findings,
+// and the exercise has a chair behind.
+func chairCounts(o screening.Outcome, ex exercise.Exercise) bool {
+	if !ex.Seat {
+		return false
+	}
+	some := false
+	for _, f := range o.Findings {
+		if !f.Limits.Avoid.Has(body.FreeStanding) {
+			continue
+		}
+		if !slices.Contains(steadied, f.Code) {
+			return false
+		}
+		some = true
+	}
+	return some
+}
+
+// bodyOnArms returns the arm work that a limit on mass rules out for exercises
+// without a weight: there the arms carry a share of the body that nobody weighed.
+func bodyOnArms(o screening.Outcome, ex exercise.Exercise, side body.Side) body.Demands {
+	var ruledOut body.Demands
+	for _, limit := range o.Limits.Masses {
+		if demand, some := limit.Region.Resisted(); some && ex.Hold == body.Unloaded && OfArm(limit.Region) && Binds(limit, ex, side) {
+			ruledOut = ruledOut.Union(body.DemandSet(demand))
+		}
+	}
+	return ruledOut
+}
+
+// HandFree reports whether a hold leaves a hand for a support.
+func HandFree(h body.Hold) bool { return h == body.OneHand || h == body.OnLimb || h == body.Unloaded }
+
+// Binds reports whether the limit is on work that the exercise does.
+func Binds(limit screening.MassLimit, ex exercise.Exercise, side body.Side) bool {
+	otherSide := ex.OneSided && side != body.Both && limit.Side != body.Both && limit.Side != side
+	if otherSide {
+		return false
+	}
+	demand, some := limit.Region.Resisted()
+	return !some || ex.Demands.Has(demand)
+}
+
+// OfArm reports whether a region is of an arm.
+func OfArm(region body.Region) bool {
+	return region == body.Shoulder || region == body.Elbow || region == body.WristHand
+}

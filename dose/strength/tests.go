@@ -1,0 +1,230 @@
+package strength
+
+import (
+	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/setlog"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
+)
+
+// Unused is a test of strength, or a set that was done, on which no dose rests,
+// and why.
+type Unused struct {
+	Exercise exercise.ID     `json:"exercise"`
+	Side     body.Side       `json:"side"`
+	Hold     body.Hold       `json:"hold"`
+	Day      units.Day       `json:"day"`
+	Load     units.Mass      `json:"load,omitzero"`   // of a set, as it was given
+	OneRM    units.Mass      `json:"one_rm,omitzero"` // of an estimate
+	Reason   evidence.Reason `json:"reason"`
+}
+
+// aboutTwice is how many times a figure another one is from which on a slip is
+// likelier than strength: twice, for per hand and total, less 5 %; pounds for
+// kilograms make 2.2.
+const aboutTwice = 1.9
+
+// Tests are tests of strength and sets that were really done, of any exercises.
+type Tests struct {
+	Estimates []onerm.Estimate
+	Performed []setlog.Set
+}
+
+// For returns those of an exercise in its hold.
+func (t Tests) For(ex exercise.Exercise) Tests {
+	var mine Tests
+	for _, e := range t.Estimates {
+		if e.Exercise == ex.ID && e.Hold == ex.Hold {
+			mine.Estimates = append(mine.Estimates, e)
+		}
+	}
+	for _, s := range t.Performed {
+		if s.Exercise == ex.ID && s.Hold == ex.Hold {
+			mine.Performed = append(mine.Performed, s)
+		}
+	}
+	return mine
+}
+
+// Usable returns those that say something of the day decided on, and lists the others.
+// From is the first day whose tests say something, not given for no such day; a kit that
+// makes nothing leaves out no set. It leaves out
+//
+//   - what is of after that day, of before an event that ends tests of strength,
+//     or older than twelve weeks (dose.test-age);
+//   - sets with a weight that the kit does not make, and estimates of the same
+//     day, exercise, side and hold, which may come from such a set;
+//   - all estimates of one day, exercise, side and hold of which one is 1.9 times
+//     another or more, or two have intervals that do not overlap;
+//   - estimates of different days of which one is 1.9 times the other or more;
+//   - sets of the day of such a doubtful estimate.
+//
+// The last four are asked about: a slip of per hand and total, or of kilograms
+// and pounds, is likely, and which figure is right is not known (dose.queried-tests).
+// All are taken to be valid, and the lists are not changed.
+func (t Tests) Usable(day, from units.Day, kit equipment.Kit) (Tests, []Unused) {
+	s := sieve{day: day, from: from, kit: kit, given: t.Estimates, done: t.Performed, doubtful: map[test]evidence.Reason{}}
+	s.outdated()
+	s.notInKit()
+	s.sameDay()
+	s.otherDays()
+	return Tests{s.estimates, s.sets}, s.unused
+}
+
+// lift is what a test of strength is of, test is the lift on a day.
+type (
+	lift struct {
+		exercise exercise.ID
+		side     body.Side
+		hold     body.Hold
+	}
+	test struct {
+		lift
+		day units.Day
+	}
+)
+
+func liftOf(e onerm.Estimate) lift { return lift{e.Exercise, e.Side, e.Hold} }
+func testOf(e onerm.Estimate) test { return test{liftOf(e), e.Day} }
+func testIn(s setlog.Set) test     { return test{lift{s.Exercise, s.Side, s.Hold}, s.Day} }
+
+// A sieve sorts tests and sets into those that can be used and the others.
+type sieve struct {
+	day, from units.Day // decided on, and whose tests are the first that say something
+	kit       equipment.Kit
+	given     []onerm.Estimate
+	done      []setlog.Set
+
+	estimates []onerm.Estimate
+	sets      []setlog.Set
+	doubtful  map[test]evidence.Reason
+	unused    []Unused
+}
+
+func (s *sieve) drop(t test, load, oneRM units.Mass, why evidence.Reason) {
+	s.unused = append(s.unused, Unused{t.exercise, t.side, t.hold, t.day, load, oneRM, why})
+}
+
+// outdated takes what says something of the day decided on.
+func (s *sieve) outdated() {
+	for _, e := range s.given {
+		if why, out := outdated(s.day, s.from, e.Day); out {
+			s.drop(testOf(e), 0, e.OneRM, why)
+			continue
+		}
+		s.estimates = append(s.estimates, e)
+	}
+	for _, set := range s.done {
+		if why, out := outdated(s.day, s.from, set.Day); out {
+			s.drop(testIn(set), set.Load, 0, why)
+			continue
+		}
+		s.sets = append(s.sets, set)
+	}
+}
+
+// notInKit leaves out sets with a weight that the kit does not make, and the
+// estimates that may come from one.
+func (s *sieve) notInKit() {
+	if len(s.sets) == 0 {
+		return
+	}
+	kit := s.kit.Once(s.kit)
+	var kept []setlog.Set
+	for _, set := range s.sets {
+		table, _ := kit.Compile(set.Hold) // without one the kit is to be doubted, not the set
+		each, err := set.Each()
+		if err != nil || each == 0 || table == nil {
+			kept = append(kept, set)
+			continue
+		}
+		if _, made := table.Find(each); made {
+			kept = append(kept, set)
+			continue
+		}
+		why := evidence.Because("dose.test-not-in-kit", factQueried).With(evidence.Mass("load", set.Load))
+		s.drop(testIn(set), set.Load, 0, why)
+		s.doubtful[testIn(set)] = why
+	}
+	s.sets = kept
+	s.leaveDoubtful()
+}
+
+// leaveDoubtful leaves out the estimates of a doubtful test.
+func (s *sieve) leaveDoubtful() {
+	var kept []onerm.Estimate
+	for _, e := range s.estimates {
+		if why, doubtful := s.doubtful[testOf(e)]; doubtful {
+			s.drop(testOf(e), 0, e.OneRM, why)
+			continue
+		}
+		kept = append(kept, e)
+	}
+	s.estimates = kept
+}
+
+// extremes are the least and the most of some estimates.
+type extremes struct {
+	least, most         units.Mass
+	highestLow, leastUp units.Mass // of the ends of their intervals
+}
+
+func (x extremes) with(e onerm.Estimate) extremes {
+	low, _ := e.Interval.Min()
+	up, _ := e.Interval.Max()
+	if x.most == 0 {
+		return extremes{e.OneRM, e.OneRM, low, up}
+	}
+	return extremes{min(x.least, e.OneRM), max(x.most, e.OneRM), max(x.highestLow, low), min(x.leastUp, up)}
+}
+
+func twice(less, more units.Mass) bool { return float64(more) >= aboutTwice*float64(less) }
+
+// sameDay leaves out the tests of a day that disagree.
+func (s *sieve) sameDay() {
+	by := map[test]extremes{}
+	for _, e := range s.estimates {
+		by[testOf(e)] = by[testOf(e)].with(e)
+	}
+	query := map[test]evidence.Reason{}
+	for t, x := range by {
+		if twice(x.least, x.most) || x.highestLow > x.leastUp {
+			query[t] = evidence.Because("dose.tests-disagree", factQueried).With(evidence.NearMass("least", x.least), evidence.NearMass("most", x.most))
+		}
+	}
+	s.query(query)
+}
+
+// otherDays leaves out tests that are about a slip's multiple of one of another day.
+func (s *sieve) otherDays() {
+	by := map[lift]extremes{}
+	for _, e := range s.estimates {
+		by[liftOf(e)] = by[liftOf(e)].with(e)
+	}
+	query := map[test]evidence.Reason{}
+	for _, e := range s.estimates {
+		x := by[liftOf(e)]
+		if twice(x.least, e.OneRM) || twice(e.OneRM, x.most) {
+			query[testOf(e)] = evidence.Because("dose.tests-far-apart", factQueried).With(evidence.NearMass("least", x.least), evidence.NearMass("most", x.most))
+		}
+	}
+	s.query(query)
+}
+
+// query leaves out the estimates and the sets of doubtful tests.
+func (s *sieve) query(doubtful map[test]evidence.Reason) {
+	s.doubtful = doubtful
+	s.leaveDoubtful()
+	var kept []setlog.Set
+	for _, set := range s.sets {
+		if why, bad := doubtful[testIn(set)]; bad {
+			s.drop(testIn(set), set.Load, 0, why)
+			continue
+		}
+		kept = append(kept, set)
+	}
+	s.sets = kept
+}

@@ -1,0 +1,57 @@
+package week
+
+import (
+	"fmt"
+	"iter"
+	"slices"
+
+	"example.org/posology/dose/internal/say"
+	"example.org/posology/units/evidence"
+)
+
+// Facts of this package's own, and of those below it.
+const (
+	factChange   evidence.FactID = "dose.change-between-exercises"
+	factGap      evidence.FactID = "dose.days-between"
+	factTwoWeeks evidence.FactID = "dose.familiarise-two-weeks"
+	factRetest   evidence.FactID = "dose.retest"
+	factExpiry   evidence.FactID = "dose.expiry"
+	factWarmUp   evidence.FactID = "dose.warm-up"
+
+	// Of packages below.
+	factBrief      evidence.FactID = "dose.brief"
+	factBriefTrial evidence.FactID = "choice.four-a-day"
+	factPace       evidence.FactID = "dose.walking-pace"
+	factReviewed   evidence.FactID = "dose.review-overdue"
+	factThere      evidence.FactID = "dose.what-is-there"
+	factBriefLiked evidence.FactID = "choice.short-liked"
+)
+
+// ChangeSeconds is the time from one exercise to the next, for the length of a
+// session; from memory (dose.change-between-exercises).
+const ChangeSeconds = 120
+
+const (
+	daysBetween = 2 // from one session to the next: 48 hours
+	usualDays   = 3 // a week at most, unless the row asks for fewer
+
+	warmUpMinutes = 5
+	reviewDays    = 14 // familiarisation: two weeks
+	buildDays     = 42 // from one review to the next later on
+	retestDays    = 21
+	expiryDays    = 56 // no plan is followed longer without a review
+)
+
+var ownFacts = []evidence.Fact{
+	{ID: factTwoWeeks, Value: fmt.Sprintf("%s of familiarisation come first; then a review, and one every %s", say.Weeks(reviewDays), say.Weeks(buildDays)), Basis: evidence.Design},
+	{ID: factRetest, Value: "an estimate is made anew after " + say.Weeks(retestDays), Basis: evidence.Design, From: []evidence.FactID{"onerm.untrained.again"}},
+	{ID: factExpiry, Value: fmt.Sprintf("a plan expires after %s, or when a clearance that it rests on lapses", say.Weeks(expiryDays)), Basis: evidence.Design},
+	{ID: factWarmUp, Value: say.Spelt(warmUpMinutes) + " minutes of easy movement before a session", Basis: evidence.Design},
+	{ID: factChange, Value: say.Minutes(ChangeSeconds) + " from one exercise to the next, for the length of a session",
+		Source: "schoenfeld2019", Basis: evidence.FromMemory},
+	{ID: factGap, Value: fmt.Sprintf("at least %s days from one session to the next", say.Spelt(daysBetween)),
+		Basis: evidence.Computed, From: []evidence.FactID{"guideline.acsm2011-older-start.hours_between"}},
+}
+
+// Facts yields the facts behind this package's own choices.
+func Facts() iter.Seq[evidence.Fact] { return slices.Values(ownFacts) }
