@@ -1,7 +1,6 @@
 package record
 
 import (
-	"cmp"
 	"errors"
 	"slices"
 
@@ -111,9 +110,13 @@ func (r Record) requested(l *log, day units.Day) (Plan, dose.WeekRequest, error)
 	if len(r.Function) > 0 {
 		p.Tested = r.tested(r.tests(p.Screening), p.Screening, day)
 	}
+	known, _, err := r.movedOn(day, p.Screening)
+	if err != nil {
+		return Plan{}, dose.WeekRequest{}, err
+	}
 	return p, dose.WeekRequest{
 		Day: day, Seen: r.Seen, Screening: p.Screening, Goal: r.Goal, Phase: r.Phase, Exercises: r.Exercises, Estimates: p.Estimates, Performed: r.Tests, Kit: l.kit, Guideline: r.Guideline,
-		Known: r.known(), Days: r.Days, Minutes: r.Minutes, Brief: r.Brief, Task: r.Task, Tasks: r.Tasks, Catalogue: l.catalogue,
+		Known: known, Days: r.Days, Minutes: r.Minutes, Brief: r.Brief, Task: r.Task, Tasks: r.Tasks, Catalogue: l.catalogue,
 	}, nil
 }
 
@@ -224,22 +227,4 @@ func ofBeside(list []beside.Item, barred []beside.Barred) []evidence.Reason {
 		all = append(append(all, b.Reasons...), b.Free...)
 	}
 	return all
-}
-
-// known is what work beside lifting goes by: what was kept of it, and for the minutes
-// of a week that it lacks those that the activity tells.
-func (r Record) known() beside.Known {
-	k, a := r.Beside, r.Profile.Activity
-	if a == nil {
-		return k
-	}
-	brisk, easy := 0, 0
-	switch {
-	case a.Intensity >= screening.Moderate:
-		brisk = a.DaysPerWeek * a.Minutes
-	case a.Intensity == screening.Light:
-		easy = a.DaysPerWeek * a.Minutes
-	}
-	k.Brisk, k.Easy = cmp.Or(k.Brisk, &brisk), cmp.Or(k.Easy, &easy)
-	return k
 }
