@@ -120,6 +120,7 @@ func TestPractisedMovesOn(t *testing.T) {
 	r := read(t, review)
 	r.Beside = beside.Known{Stands: new(4), InForce: []beside.Item{{Kind: beside.Balance, Track: "stance", Step: 10}, {Kind: beside.Balance, Track: "reach", Step: 9}}}
 	day := r.Review
+	r.Beside.Since = day - 13
 	for i := range units.Day(4) {
 		r.Practised = append(r.Practised, beside.Practised{Day: day - 12 + 3*i, Track: "stance", Least: 30})
 	}

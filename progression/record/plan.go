@@ -65,6 +65,7 @@ func (r Record) Week(from units.Day) (dose.Week, error) {
 		return dose.Week{}, err
 	}
 	little := r.comesLittle(&l, from)
+	r.Began = r.began() // before its days are moved
 	if r.Days, err = r.daysFrom(from); err != nil {
 		return dose.Week{}, err
 	}
