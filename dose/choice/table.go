@@ -87,7 +87,7 @@ var forConcern = map[Concern]template{
 	bone: {first: []slot{hinge, rise, back},
 		caps: map[slot]exercise.ID{push: "counter-push-up"}},
 	frailty: {first: []slot{rise, pull, side, calf}, tests: []function.Test{function.PhysicalPerformance}, facts: []evidence.FactID{factChairUpward},
-		caps: map[slot]exercise.ID{rise: "sit-to-stand", pull: "seated-one-arm-row", hinge: "hip-hinge-practice", push: "wall-push-up", calf: "standing-calf-raise",
+		caps: map[slot]exercise.ID{rise: "sit-to-stand", pull: "seated-one-arm-row", hinge: "seated-hip-hinge", push: "wall-push-up", calf: "standing-calf-raise",
 			trunk: "standing-brace", shoulder: "arm-raise", carry: "supported-march", step: "supported-step-up"}},
 	falls: {first: []slot{rise, calf, side, shin}, tests: []function.Test{function.FourStageBalance, function.TimedUpAndGo},
 		caps: map[slot]exercise.ID{rise: "dumbbell-sit-to-stand", hinge: "one-dumbbell-hinge", push: "counter-push-up", trunk: "standing-brace", carry: "supported-march", step: "supported-step-up"}},
