@@ -31,12 +31,12 @@ func (h Happened) Validate() error {
 		}
 	}
 	for i, t := range h.Troubles {
-		bad.Add(at("/troubles", i), troubles.Check("", t))
+		bad.Add(placeOf("/troubles", i), troubles.Check("", t))
 	}
 	return bad.Err()
 }
 
-func at(list string, i int) string { return fmt.Sprintf("%s/%d", list, i) }
+func placeOf(list string, i int) string { return fmt.Sprintf("%s/%d", list, i) }
 
 // back to the first step, and not at all until somebody looked.
 const (

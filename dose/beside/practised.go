@@ -43,7 +43,7 @@ func (p Practised) happened() Happened {
 func MoveOn(list []Practised, s Situation) ([]Item, Known, error) {
 	var bad field.Errors
 	for i, p := range list {
-		bad.Add(at("/practised", i), p.Validate())
+		bad.Add(placeOf("/practised", i), p.Validate())
 	}
 	bad.Add("/situation", s.validate())
 	if err := bad.Err(); err != nil {

@@ -56,7 +56,7 @@ func (k Known) Validate() error {
 	}
 	seen := map[TrackID]bool{}
 	for i, item := range k.InForce {
-		at := at("/in_force", i)
+		at := placeOf("/in_force", i)
 		bad.Add(at, item.validate())
 		if seen[item.Track] {
 			bad.Add(at+"/track", field.Bad(string(item.Track), "each track once", field.ErrDuplicate))

@@ -53,7 +53,7 @@ func (r Record) Start(day units.Day) (Plan, error) {
 	if err != nil {
 		return Plan{}, err
 	}
-	p, _, err := r.plan(&l, day)
+	p, _, err := r.plan(&l, day, false)
 	return p, err
 }
 
@@ -78,11 +78,12 @@ func (r Record) Week(from units.Day) (dose.Week, error) {
 }
 
 // plan takes the record to a week, and returns what was asked of the planner too.
-func (r Record) plan(l *log, day units.Day) (Plan, dose.WeekRequest, error) {
+func (r Record) plan(l *log, day units.Day, little bool) (Plan, dose.WeekRequest, error) {
 	p, request, err := r.requested(l, day)
 	if err != nil {
 		return Plan{}, request, err
 	}
+	request.ComesLittle = little
 	week, err := dose.PlanWeek(request)
 	var barred *dose.ConstraintError
 	switch {

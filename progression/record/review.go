@@ -86,7 +86,7 @@ func (r Record) assess(l *log, day, next units.Day) (Review, error) {
 	if r.Days, err = r.daysFrom(day); err != nil {
 		return Review{}, err
 	}
-	first, request, err := r.plan(l, next)
+	first, request, err := r.plan(l, next, attended.Answer.Advice == rule.Ease)
 	if err != nil {
 		return Review{}, err
 	}
