@@ -38,11 +38,11 @@ type failer interface {
 	Fatal(...any)
 }
 
-// A table of courses of one track, all from step 3 with nothing met, and looked at on day 40.
+// A table of courses of one track, all from step 6 with nothing met, and looked at on day 40.
 func TestMoveOn(t *testing.T) {
 	s := free(t)
 	s.Day, s.Screening.ReviewBy = firstDay+40, firstDay+400
-	s.Known.InForce, s.Known.Since = []beside.Item{{Kind: beside.Balance, Track: "stance", Step: 3}}, firstDay
+	s.Known.InForce, s.Known.Since = []beside.Item{{Kind: beside.Balance, Track: "stance", Step: 6}}, firstDay
 	fell := stanceAt(30, 30, 33, 36)
 	fell[1].Troubles = []beside.Trouble{beside.Tumbled}
 	hands := stanceAt(30, 36)
@@ -52,17 +52,17 @@ func TestMoveOn(t *testing.T) {
 		step, met int
 		paused    bool
 	}{
-		"nothing practised":             {nil, 1, 0, false},
-		"once, all that is asked":       {stanceAt(30, 12, 25, 36)[2:], 1, 1, false}, // two fortnights without before it
-		"twice, all that is asked":      {stanceAt(30, 13, 26), 3, 0, false},         // a step harder, and a fortnight
-		"held often":                    {stanceAt(30, 1, 4, 7, 10, 21, 30), 6, 0, false},
-		"in another order of the lines": {stanceAt(30, 30, 21, 10, 7, 4, 1), 6, 0, false},
-		"half of it":                    {stanceAt(1, 13, 26, 39), 1, 0, false},
-		"not counted":                   {stanceAt(0, 38), 1, 0, false},
-		"a hand more":                   {hands, 1, 0, false},
-		"a fall":                        {fell, 1, 0, true},
-		"after the day":                 {stanceAt(30, 40, 41), 1, 0, false},
-		"before what is known":          {stanceAt(30, -3, -1), 1, 0, false},
+		"nothing practised":             {nil, 4, 0, false},
+		"once, all that is asked":       {stanceAt(30, 12, 25, 36)[2:], 4, 1, false}, // two fortnights without before it
+		"twice, all that is asked":      {stanceAt(30, 13, 26), 6, 0, false},         // a step harder, and a fortnight
+		"held often":                    {stanceAt(30, 1, 4, 7, 10, 21, 30), 9, 0, false},
+		"in another order of the lines": {stanceAt(30, 30, 21, 10, 7, 4, 1), 9, 0, false},
+		"half of it":                    {stanceAt(1, 13, 26, 39), 3, 0, false},
+		"not counted":                   {stanceAt(0, 38), 3, 0, false},
+		"a hand more":                   {hands, 3, 0, false},
+		"a fall":                        {fell, 4, 0, true},
+		"after the day":                 {stanceAt(30, 40, 41), 4, 0, false},
+		"before what is known":          {stanceAt(30, -3, -1), 4, 0, false},
 	} {
 		on, k := moveOn(t, tt.list, s)
 		i := on["stance"]
