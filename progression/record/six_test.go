@@ -250,6 +250,20 @@ var sixChecks = map[string]func(t *testing.T, where string, doses []dose.Prescri
 	},
 }
 
+// noWeight holds that nobody reads of a weight where none is lifted.
+func noWeight(t *testing.T, d dose.Prescription, why []evidence.Reason) {
+	t.Helper()
+	words, err := record.Words()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, r := range why {
+		if said := words.Client(r); d.Hold == body.Unloaded && strings.Contains(said, "same weight") {
+			t.Errorf("%s: the client reads %q", d.Name, said)
+		}
+	}
+}
+
 func noDemand(t *testing.T, where string, doses []dose.Prescription, demands ...body.Demand) {
 	t.Helper()
 	for _, p := range doses {
@@ -278,6 +292,7 @@ func TestSixOverTwelveWeeks(t *testing.T) {
 				for _, item := range re.Items {
 					if d := item.Decision.Next; d != nil {
 						doses = append(doses, *d)
+						noWeight(t, *d, item.Decision.Reasons)
 						if p := exercise.Standard().Pattern(d.Exercise); p.Pushes() {
 							push += d.Sets
 						} else if p.Pulls() {
