@@ -58,7 +58,7 @@ var keptReasons = []say.Row{
 var harderReasons = []say.Row{
 	say.That("progression.jump", say.Rests{factGuidance}, "", "The next weight after {from} is {to}, a step of {share}; published guidance is 2 to 10 %."),
 	say.That("progression.one-more-set", say.Rests{factSetsFirst}, "One set more than before.", "One set more, towards those that the plan builds up to; load and repetitions stay."),
-	say.That("progression.more-reps", say.Rests{factEasyStep, factBridgeTop}, "The same weight, and more lifts of it if they come easily.", "Up to {aim} with the same load, ended by the reserve; {top} at most."),
+	say.That("progression.more-reps", say.Rests{factEasyStep, factBridgeTop}, "The same as before, and a little more of it if that comes easily.", "Up to {aim} with the same load, ended by the reserve; {top} at most."),
 	say.That("progression.find-on", say.Rests{factFindOn, factTry}, "That still looks easy: you may try the next weight.", "Every set left more than can be counted: go on looking for the load."),
 	say.That("progression.feel", say.Rests{factFeel}, "In one set you feel the next weight, with somebody beside you. Put it down as soon as it is not easy.", "One set feels {next} each, {count} lifts: it lies far ahead, and nothing lighter shows it."),
 	say.That("progression.found", say.Rests{factFindOn}, "", "The load was found: {load} each."),

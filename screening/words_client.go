@@ -25,7 +25,7 @@ var clientTexts = map[Code]clientText{
 	"peripheral_vascular": {option: "the arteries of the legs or arms", about: "the circulation in your limbs", says: "Good to know about your circulation; do tell your doctor that you train."},
 	"cerebrovascular":     {option: "the blood vessels of the brain, a stroke among them", about: "the blood vessels of your head", says: "Please let the doctor who looks after your circulation know that you train with us."},
 	"diabetes_t1":         {option: "diabetes, type 1", about: "your diabetes", says: "Please ask your diabetes team how weights fit in with your insulin; until then we go gently beside you.", newer: "Weights can go with diabetes. Please tell your diabetes team that you train."},
-	"diabetes_t2":         {option: "diabetes, type 2", about: "your diabetes", says: "Weights can help with diabetes. Please ask your doctor about starting; until then we go gently beside you.", newer: "Weights can help with diabetes. Please tell your doctor that you train."},
+	"diabetes_t2":         {option: "diabetes, type 2", about: "your diabetes", says: "Weights can help with diabetes. Please ask your doctor about starting; until then we go gently beside you.", newer: "Weights can help with diabetes."},
 	"renal":               {option: "the kidneys", about: "your kidneys", says: "Please mention our training when your kidneys are next checked."},
 
 	"ischaemic_chest_neck_jaw_arm_pain":          {option: "an arm, jaw, neck or chest that hurts, or feels tight or heavy", about: "the ache in arm, jaw, neck or chest", says: "An ache of arm, jaw, neck or chest may come from the heart: please see a doctor today."},
@@ -198,6 +198,6 @@ var clientTexts = map[Code]clientText{
 	"poor_sight":          {option: "poor sight, with glasses too", about: "your sight", says: "We keep the floor clear and stay within reach when you stand."},
 
 	askFloor:                      {about: "getting up from the floor", says: "We leave the floor out for now; getting up again is something to practise together later."},
-	"insulin_or_secretagogue":     {about: "insulin, or tablets that lower the sugar", says: "With your medicine the sugar can drop: please keep something sweet at hand, and somebody near."},
+	"insulin_or_secretagogue":     {about: "insulin, or tablets that lower the sugar", says: "With your medicine the sugar can drop: please measure it right before you train, and keep something sweet at hand and somebody near."},
 	"hernia_symptomatic_or_large": {about: "how the hernia feels", says: "Please have the hernia looked at; until then nothing that strains your belly."},
 }

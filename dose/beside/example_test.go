@@ -41,3 +41,32 @@ func Example() {
 	// impact, impact: No impact item: support is asked for, or half-tandem was not held.
 	// next: standing with one foot half ahead
 }
+
+// A fortnight of an invented person, from the log to the step that is kept.
+func ExampleMoveOn() {
+	day := units.Must(units.NewDay(2026, 11, 30))
+	s := beside.Situation{
+		Day: day, Goal: guideline.Strength,
+		Screening: screening.Waived("an example", body.Person{Age: 72, Sex: body.Male, Training: body.Novice}, screening.InGroup, day),
+	}
+	items, _, err := beside.Start(s)
+	if err != nil {
+		log.Fatal(err)
+	}
+	practised := []beside.Practised{
+		{Day: day, Track: "stance", Least: 10}, {Day: day + 3, Track: "stance", Least: 10},
+		{Day: day + 4, Track: "reach", Least: 5, Troubles: []beside.Trouble{beside.Swayed}},
+	}
+	s.Day, s.Known.Since = day+5, day
+	moved, _, err := beside.MoveOn(practised, s)
+	if err != nil {
+		log.Fatal(err)
+	}
+	for i, m := range moved[:3] {
+		fmt.Printf("%s: step %d, then %d\n", m.Track, items[i].Step, m.Step)
+	}
+	// Output:
+	// stance: step 4, then 5
+	// reach: step 2, then 1
+	// stepping: step 3, then 3
+}

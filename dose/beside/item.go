@@ -14,7 +14,7 @@ type MoveID string
 
 // An Item is what is done beside lifting, with its dose. Which fields are given goes by
 // the kind: tries held for seconds or repeated, sets of impacts or rises, bouts of minutes.
-// All but Track, Step, Met and Paused follows from the step and the person: [Start] and
+// All but Track, Step, Met, Paused and Last follows from the step and the person: [Start] and
 // [Next] work it out anew and never take it from an item that was handed to them.
 //
 // [field.Decode] reads a stored one strictly; [encoding/json] passes over names that it
@@ -25,6 +25,7 @@ type Item struct {
 	Step   int              `json:"step,omitzero"`   // 1 is the first of the track
 	Met    int              `json:"met,omitzero"`    // days in a row on which all that is asked was done, on this step
 	Paused bool             `json:"paused,omitzero"` // not to be done until somebody looked: there is no dose
+	Last   units.Day        `json:"last,omitzero"`   // as [MoveOn] keeps it: last practised, or the first day of the log if never
 	Move   MoveID           `json:"move,omitzero"`
 	Name   string           `json:"name,omitzero"`
 	Days   units.Range[int] `json:"days,omitzero"` // a week
@@ -53,9 +54,9 @@ type Item struct {
 }
 
 // Place returns what of the item has to be kept, so that it goes on from there: its
-// track, its step, the days that were met on it, and whether it is paused.
+// track, its step, the days that were met on it, whether it is paused and when it was last done.
 func (i Item) Place() Item {
-	return Item{Kind: i.Kind, Track: i.Track, Step: i.Step, Met: i.Met, Paused: i.Paused}
+	return Item{Kind: i.Kind, Track: i.Track, Step: i.Step, Met: i.Met, Paused: i.Paused, Last: i.Last}
 }
 
 // Dosed reports whether the item says how much and on how many days. What does not is
@@ -106,6 +107,9 @@ func (i Item) validate() error {
 		bad.Add("/kind", field.Bad(i.Kind, t.kind.String()+", that of the track", field.ErrConflict))
 	case i.Step < 1 || i.Step > len(t.steps):
 		bad.Add("/step", field.Bad(i.Step, "a step of the track, from 1", field.ErrOutOfRange))
+	}
+	if !i.Last.IsZero() {
+		bad.Add("/last", i.Last.Check())
 	}
 	if i.Met < 0 {
 		bad.Add("/met", field.Bad(i.Met, "0 or more", field.ErrOutOfRange))

@@ -118,7 +118,7 @@ func (s *Situation) aerobic(i *Item) {
 	if i.Brisk > 0 {
 		i.because(evidence.Because("beside.cadence", factCadence).With(evidence.Count("steps", briskSteps)))
 	}
-	if i.Move == walk.id && s.Screening.Limits.Avoid.Has(body.FreeStanding) {
+	if i.Move == walk.id && (s.unsteady() || s.Screening.Limits.Avoid.Has(body.FreeStanding)) {
 		i.because(evidence.Because("beside.hold-on", factLimits))
 	}
 	i.because(evidence.Because("beside.aerobic-aim", factOf(row, guideline.FieldAerobic)).With(evidence.Count("aim", i.Aim), evidence.Count("brisk", i.BriskMinutes())))

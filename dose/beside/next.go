@@ -31,10 +31,12 @@ func (h Happened) Validate() error {
 		}
 	}
 	for i, t := range h.Troubles {
-		bad.Add(fmt.Sprintf("/troubles/%d", i), troubles.Check("", t))
+		bad.Add(placeOf("/troubles", i), troubles.Check("", t))
 	}
 	return bad.Err()
 }
+
+func placeOf(list string, i int) string { return fmt.Sprintf("%s/%d", list, i) }
 
 // back to the first step, and not at all until somebody looked.
 const (
@@ -63,14 +65,18 @@ func Next(item Item, h Happened, s Situation) (Item, error) {
 		return Item{}, err
 	}
 	s.Screening = s.Screening.Tightest()
-	t := trackOf(item.Track)
+	return s.next(trackOf(item.Track), item, h), nil
+}
+
+// next is Next of what is valid.
+func (s *Situation) next(t *track, item Item, h Happened) Item {
 	most, why := s.ceiling(t)
 	lost := h.lost(t, t.steps[item.Step-1])
 	switch {
 	case item.Paused || lost >= toStop:
-		return s.pause(t, item.Step, evidence.Because("beside.paused", factTrouble)), nil
+		return s.pause(t, item.Step, evidence.Because("beside.paused", factTrouble))
 	case most == 0:
-		return s.pause(t, item.Step, *why), nil
+		return s.pause(t, item.Step, *why)
 	}
 	at, met, code := item.Step, 0, evidence.ReasonCode("beside.same")
 	switch {
@@ -91,7 +97,7 @@ func Next(item Item, h Happened, s Situation) (Item, error) {
 		}
 	}
 	said := evidence.Because(code, factMoveOn, factTrouble).With(evidence.Count("met", met), evidence.Count("days", t.days))
-	return s.make(t, at, met, said), nil
+	return s.make(t, at, met, said)
 }
 
 // asked returns what a step measures.

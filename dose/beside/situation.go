@@ -26,6 +26,9 @@ type Known struct {
 	// InForce are items that are going on: the day's limits bind them, and they are
 	// not begun anew. One that is paused is begun anew where it is left out.
 	InForce []Item `json:"in_force,omitempty"`
+	// Since is the day from which on what is practised is not in InForce yet; not given:
+	// all of it. [MoveOn] sets it. Who begins a paused item anew by leaving it out sets it too.
+	Since units.Day `json:"since,omitzero"`
 }
 
 // A Situation is what items depend on.
@@ -48,9 +51,12 @@ func (k Known) Validate() error {
 	bad.Add("/stands", within(k.Stands, stages))
 	bad.Add("/brisk", within(k.Brisk, minutesWeek))
 	bad.Add("/easy", within(k.Easy, minutesWeek))
+	if !k.Since.IsZero() {
+		bad.Add("/since", k.Since.Check())
+	}
 	seen := map[TrackID]bool{}
 	for i, item := range k.InForce {
-		at := fmt.Sprintf("/in_force/%d", i)
+		at := placeOf("/in_force", i)
 		bad.Add(at, item.validate())
 		if seen[item.Track] {
 			bad.Add(at+"/track", field.Bad(string(item.Track), "each track once", field.ErrDuplicate))

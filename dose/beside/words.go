@@ -62,7 +62,7 @@ var doseWords = evidence.Words{
 	"beside.all-brisk":      {Client: "All of them brisk: there is breath left for a chat, and none for a song.", Clinician: "All {bouts} bouts at moderate effort by the talk test: talks, could not sing."},
 	"beside.easy-pace":      {Client: "Go easy: at a pace at which you could still sing.", Clinician: "Below moderate effort by the talk test: could still sing."},
 	"beside.cadence":        {Clinician: "About {steps} steps a minute is moderate for many of 61 to 85 years; it differs much from person to person, and is no target."},
-	"beside.hold-on":        {Client: "Use your walking aid, or stay where you can hold on; or do it sitting: march with your feet and swing your arms.", Clinician: "Free standing is ruled out: with an aid or a hand on, or seated."},
+	"beside.hold-on":        {Client: "Use your walking aid, or stay where you can hold on; or do it sitting: march with your feet and swing your arms.", Clinician: "Unsteady, or free standing is ruled out: with an aid or a hand on, or seated."},
 	"beside.aerobic-aim":    {Clinician: "The row asks for {aim} minutes a week of moderate effort; dosed now at moderate effort: {brisk}. Easy minutes do not count towards it."},
 	"beside.harder-minutes": {Client: "When all of it went well on {days} days, tell us: then it gets a little longer.", Clinician: "Harder after {days} days as asked: minutes before pace."},
 	"beside.harder-pace":    {Client: "When all of it went well on {days} days, tell us: then one more of them becomes brisk.", Clinician: "Harder after {days} days as asked: one more bout at moderate effort. Nothing vigorous."},

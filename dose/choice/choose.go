@@ -185,7 +185,7 @@ func (c *chooser) form() {
 // a band, and what the exercise needs. Nothing but the kit decides, so that no concern does.
 func (c *chooser) takeBand(s slot) {
 	id, some := byBand[s]
-	if !some || len(c.r.Kit.Bands) == 0 {
+	if !some || c.r.Brief || len(c.r.Kit.Bands) == 0 {
 		return
 	}
 	for _, v := range variants[s] {

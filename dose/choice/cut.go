@@ -34,10 +34,22 @@ func (c *chooser) cut() {
 		c.keepFew(frail, rise, pull, hinge, push, calf, side)
 		return
 	}
-	for len(c.order) > most {
+	for c.many() > most {
 		_ = c.drop(c.unasked(c.doubled)) || c.drop(c.unasked(c.spare)) || c.drop(c.behind(c.doubled)) || c.drop(c.behind(c.spare)) ||
 			c.drop(c.behind(func(s slot) bool { return s != pull }))
 	}
+}
+
+// many counts the slots that are possible: one that is not is left out with the reason, and
+// takes no place from another.
+func (c *chooser) many() int {
+	n := 0
+	for _, s := range c.order {
+		if c.possible(s) {
+			n++
+		}
+	}
+	return n
 }
 
 // drop cuts the last slot that may go, and reports whether there was one.
@@ -64,25 +76,30 @@ func (c *chooser) keepFew(n int, keep ...slot) {
 }
 
 // keepBrief keeps a few that have a form without a weight and for which all is there: one
-// of the legs, the push, which leaves a wall, and what is wanted most.
+// of the thighs, else of the legs, the pull, the push where there is a pull beside it, and
+// what is wanted most.
 func (c *chooser) keepBrief() {
 	for c.drop(func(s slot) bool {
 		ex, _ := exercise.Standard().Get(c.variant[s])
 		return worked()[c.variant[s]].weight || s != push && !c.there(ex)
 	}) {
 	}
-	keep := []slot{c.order[slices.IndexFunc(c.order, ofLegs)], push}
-	for _, s := range c.order {
-		if len(keep) < brief && !slices.Contains(keep, s) {
-			keep = append(keep, s)
-		}
+	legs := slices.IndexFunc(c.order, ofThighs)
+	if legs < 0 {
+		legs = slices.IndexFunc(c.order, ofLegs)
 	}
-	for c.drop(func(s slot) bool { return !slices.Contains(keep, s) }) {
+	keep := []slot{c.order[legs]}
+	if slices.Contains(c.order, pull) {
+		keep = append(keep, pull, push)
 	}
+	c.keepFew(brief, keep...)
 }
 
 // ofLegs reports whether the slot trains the large muscles of the legs.
-func ofLegs(s slot) bool { return s == rise || s == step || s == hinge }
+func ofLegs(s slot) bool { return ofThighs(s) || s == hinge }
+
+// ofThighs reports whether it trains the front of the thigh among them.
+func ofThighs(s slot) bool { return s == rise || s == step }
 
 // unasked narrows may to what no task, concern or goal asks for.
 func (c *chooser) unasked(may func(slot) bool) func(slot) bool {
@@ -116,12 +133,20 @@ func (c *chooser) doubled(s slot) bool {
 	return true
 }
 
+// possible reports whether any form of the slot has what it needs.
+func (c *chooser) possible(s slot) bool {
+	return slices.ContainsFunc(variants[s], func(id exercise.ID) bool {
+		ex, _ := exercise.Standard().Get(id)
+		return c.there(ex)
+	})
+}
+
 // others is the largest part that another slot of the list has in training the group;
-// of those with a weight, where that is asked.
+// of those that are possible, and with a weight, where that is asked.
 func (c *chooser) others(but slot, group int, weight bool) int {
 	part := 0
 	for _, s := range c.order {
-		if s != but && (!weight || worked()[c.variant[s]].weight) {
+		if s != but && c.possible(s) && (!weight || worked()[c.variant[s]].weight) {
 			part = max(part, c.role(s, group))
 		}
 	}
@@ -172,9 +197,9 @@ func (c *chooser) reasons() []evidence.Reason {
 }
 
 func (c *chooser) listReasons() []evidence.Reason {
-	made := evidence.Because(codeMade, factOrder, factMost, factManySource, factNoOverhead).With(evidence.Terms("tasks", textsOf(c.r.Tasks)...), evidence.Terms("concerns", textsOf(c.found)...), evidence.Count("n", len(c.order)))
+	made := evidence.Because(codeMade, factOrder, factMost, factManySource, factNoOverhead).With(evidence.Terms("tasks", textsOf(c.r.Tasks)...), evidence.Terms("concerns", textsOf(c.found)...), evidence.Count("n", c.many()))
 	list := []evidence.Reason{made}
-	n := evidence.Count("n", len(c.order))
+	n := evidence.Count("n", c.many())
 	switch {
 	case c.r.Brief:
 		return append(list, evidence.Because(codeBrief, factBrief, factFourADay).With(n))

@@ -85,7 +85,7 @@ var ownFacts = []evidence.Fact{
 	{ID: factFloorSteps, Source: "reece1996", Via: "a teaching page for physiotherapists", Basis: evidence.Secondary,
 		Value: "steps, each ending upright again before the next is added: by a chair; one knee to a raised pad; one knee to the floor; both knees; hands down; side sitting; lying"},
 	{ID: factBrief, Basis: evidence.Design, From: []evidence.FactID{factFourADay},
-		Value: fmt.Sprintf("of a few minutes a day %d exercises, all without a weight, one of the legs and a push among them; which the trial had is not known%s", brief, capNames(briefly))},
+		Value: fmt.Sprintf("of a few minutes a day %d exercises, all without a weight, one of the thighs, a pull and a push among them; which the trial had is not known%s", brief, capNames(briefly))},
 	{ID: factByBand, Basis: evidence.Design, Value: "where the kit has no weight for it a row is done with the weakest band: " + string(byBand[pull])},
 	{ID: factBandAlike, Source: "lopes2019", Locator: "abstract", Basis: evidence.Published,
 		Value: "strength after training with bands and with machines or dumbbells did not differ, of arms and of legs, 8 trials"},

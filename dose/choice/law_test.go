@@ -142,8 +142,8 @@ func TestBandWhereThereIsNoWeight(t *testing.T) {
 	})
 }
 
-// A few minutes a day are four exercises without a weight for everybody, one of the legs
-// and a push among them, and none that is harder than in a session.
+// A few minutes a day are four exercises without a weight for everybody, one of the thighs,
+// a pull and a push among them, and none that is harder than in a session.
 func TestBriefChoice(t *testing.T) {
 	for _, r := range everyRequest() {
 		usual := everything(r)
@@ -152,16 +152,17 @@ func TestBriefChoice(t *testing.T) {
 		if len(list) != 4 {
 			t.Errorf("%s: %v", name(r), list)
 		}
-		pushes := false
+		pushes, pulls, thighs := false, false, false
 		for _, id := range list {
 			ex, _ := exercise.Standard().Get(id)
-			pushes = pushes || ex.Pattern.Pushes()
+			pushes, pulls = pushes || ex.Pattern.Pushes(), pulls || ex.Pattern.Pulls()
+			thighs = thighs || id == "sit-to-stand" || strings.HasSuffix(string(id), "step-up")
 			if ex.Hold != body.Unloaded || !noHarder(usual, id) {
 				t.Errorf("%s: %s", name(r), id)
 			}
 		}
-		if !pushes {
-			t.Errorf("%s: no push in %v", name(r), list)
+		if !pushes || !pulls || !thighs {
+			t.Errorf("%s: no push, pull or thigh in %v", name(r), list)
 		}
 	}
 }

@@ -33,7 +33,7 @@ const (
 // wanted of whom nothing caps.
 var variants = [numSlots][]exercise.ID{
 	rise:     {"supported-sit-to-stand", "sit-to-stand", "dumbbell-sit-to-stand", "goblet-squat"},
-	pull:     {"seated-one-arm-row", "one-arm-dumbbell-row"},
+	pull:     {"elbow-draw-back", "seated-one-arm-row", "one-arm-dumbbell-row"},
 	hinge:    {"seated-hip-hinge", "hip-hinge-practice", "one-dumbbell-hinge", "dumbbell-romanian-deadlift"},
 	push:     {"wall-push-up", "counter-push-up", "dumbbell-floor-press"},
 	calf:     {"standing-calf-raise", "dumbbell-calf-raise"},
@@ -87,7 +87,7 @@ var forConcern = map[Concern]template{
 	bone: {first: []slot{hinge, rise, back},
 		caps: map[slot]exercise.ID{push: "counter-push-up"}},
 	frailty: {first: []slot{rise, pull, side, calf}, tests: []function.Test{function.PhysicalPerformance}, facts: []evidence.FactID{factChairUpward},
-		caps: map[slot]exercise.ID{rise: "sit-to-stand", pull: "seated-one-arm-row", hinge: "hip-hinge-practice", push: "wall-push-up", calf: "standing-calf-raise",
+		caps: map[slot]exercise.ID{rise: "sit-to-stand", pull: "seated-one-arm-row", hinge: "seated-hip-hinge", push: "wall-push-up", calf: "standing-calf-raise",
 			trunk: "standing-brace", shoulder: "arm-raise", carry: "supported-march", step: "supported-step-up"}},
 	falls: {first: []slot{rise, calf, side, shin}, tests: []function.Test{function.FourStageBalance, function.TimedUpAndGo},
 		caps: map[slot]exercise.ID{rise: "dumbbell-sit-to-stand", hinge: "one-dumbbell-hinge", push: "counter-push-up", trunk: "standing-brace", carry: "supported-march", step: "supported-step-up"}},
@@ -104,7 +104,7 @@ var (
 )
 
 // briefly keeps to what has no weight.
-var briefly = template{caps: map[slot]exercise.ID{rise: "sit-to-stand", hinge: "hip-hinge-practice", push: "counter-push-up",
+var briefly = template{caps: map[slot]exercise.ID{rise: "sit-to-stand", pull: "elbow-draw-back", hinge: "hip-hinge-practice", push: "counter-push-up",
 	calf: "standing-calf-raise", shoulder: "arm-raise", carry: "supported-march", step: "step-up"}}
 
 // latestPull and latestPush are the last places, from 0, at which pull and push stand,

@@ -72,7 +72,7 @@ var words = evidence.Words{
 	codeForGoal:    {Clinician: "{exercise}: chosen for the goal of {for}."},
 	codeWhole:      {Clinician: "{exercise}: chosen so that the whole body is trained."},
 	codeGentler:    {Clinician: "{exercise} rather than {usual}, with regard to {for}."},
-	codeBrief:      {Clinician: "A few minutes a day: {n} exercises without a weight, with one of the legs and a push among them."},
+	codeBrief:      {Clinician: "A few minutes a day: {n} exercises without a weight, with one of the thighs, a pull and a push among them."},
 	codeByBand:     {Clinician: "{exercise} rather than {usual}: the kit has no weight for it, and there are bands."},
 
 	codeFloorAim: {

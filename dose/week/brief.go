@@ -48,8 +48,12 @@ func (p *planner) spacing(days []units.Day) []evidence.Reason {
 		}
 		return list
 	}
-	return []evidence.Reason{
+	list := []evidence.Reason{
 		evidence.Because("dose.days-between", factGap).With(evidence.Days("days", len(days))),
 		evidence.Because("dose.minutes", factChange, factPace, factWarmUp).With(evidence.Minutes("minutes", wholeMinutes(p.items)), evidence.Minutes("warm-up", warmUpMinutes)),
 	}
+	if p.r.ComesLittle {
+		list = append(list, evidence.Because("dose.brief-offer", factBrief, factBriefTrial, factBriefLiked))
+	}
+	return list
 }

@@ -45,3 +45,21 @@ func TestBriefWeek(t *testing.T) {
 		t.Errorf("%+v", named.LeftOut)
 	}
 }
+
+// Who comes little is offered a few minutes a day, and given nothing of it.
+func TestBriefIsOffered(t *testing.T) {
+	r := weekOf(0, 2, 4)
+	usual := firstWeek(t, r)
+	r.ComesLittle = true
+	w := firstWeek(t, r)
+	if has(usual.Reasons, "dose.brief-offer") || !has(w.Reasons, "dose.brief-offer") {
+		t.Errorf("offered to who comes: %v, to who comes little: %v", has(usual.Reasons, "dose.brief-offer"), has(w.Reasons, "dose.brief-offer"))
+	}
+	if len(w.Sessions) != len(usual.Sessions) || has(w.Reasons, "dose.brief-days") || w.Sessions[0].WarmUp == 0 {
+		t.Errorf("switched on: %+v", w.Sessions)
+	}
+	r.Brief = true
+	if has(firstWeek(t, r).Reasons, "dose.brief-offer") {
+		t.Error("offered to who has it")
+	}
+}

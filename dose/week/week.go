@@ -41,7 +41,8 @@ type Request struct {
 	// Tasks are what that comes to, the most wanted first; exercises and tests are
 	// chosen by them.
 	Tasks []choice.Task `json:"tasks,omitempty"`
-	// ComesLittle says that half of the sessions or fewer were come to: the choice is short.
+	// ComesLittle says that half of the sessions or fewer were come to: the choice is short,
+	// and a reason proposes Brief, which nothing switches on by itself.
 	ComesLittle bool `json:"comes_little,omitzero"`
 	// Brief asks for a few minutes each day in place of sessions, for who will not come
 	// to any: four exercises without a weight, one after the other, on every day offered.

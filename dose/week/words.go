@@ -43,6 +43,10 @@ var words = evidence.Words{
 		Client:    "A few minutes on each day: one exercise after the other, with about as long a rest between. Some days are better than none.",
 		Clinician: "A few minutes a day in place of sessions: {n} exercises, {minutes} minutes, on {days} days of the week.",
 	},
+	"dose.brief-offer": {
+		Client:    "If the sessions do not fit your days: a few minutes on each day, without a weight, can take their place. Tell us if you would like that.",
+		Clinician: "Half of the sessions or fewer were come to: a few minutes a day in their place are proposed, and begun only once both of you choose them.",
+	},
 	"dose.brief-alone":    {Clinician: "Done alone: nobody sees the technique, and nothing gets harder but what the person is shown at a visit."},
 	"dose.taken-as-there": {Clinician: "Nobody asked what stands there; taken as there: {things}."},
 	"dose.too-few-days": {

@@ -1,12 +1,16 @@
 package record_test
 
 import (
+	"reflect"
+	"slices"
 	"strings"
 	"testing"
 
 	"example.org/posology/dose/beside"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
 
@@ -106,5 +110,72 @@ func TestStepsReachedAreKept(t *testing.T) {
 		if _, err := record.Decode([]byte(bad), field.Strict); err == nil || !strings.Contains(err.Error(), at) {
 			t.Errorf("%s: %v, want an error at %s", text, err, at)
 		}
+	}
+}
+
+// What was practised beside lifting moves the plan on by itself; the review says why and hands
+// back what to keep, which comes to the same plan; a fall pauses it; and it is checked, kept
+// and replayed as every list.
+func TestPractisedMovesOn(t *testing.T) {
+	r := read(t, review)
+	r.Beside = beside.Known{Stands: new(4), InForce: []beside.Item{{Kind: beside.Balance, Track: "stance", Step: 10}, {Kind: beside.Balance, Track: "reach", Step: 9}}}
+	day := r.Review
+	r.Beside.Since = day - 13
+	for i := range units.Day(4) {
+		r.Practised = append(r.Practised, beside.Practised{Day: day - 12 + 3*i, Track: "stance", Least: 30})
+	}
+	r.Practised = append(r.Practised, beside.Practised{Day: day - 2, Track: "reach", Least: 10, Troubles: []beside.Trouble{beside.Tumbled}})
+	re, err := r.Assess(day)
+	if err != nil || re.Coming == nil {
+		t.Fatalf("%v: %+v", err, re.Coming)
+	}
+	by := map[beside.TrackID]beside.Item{}
+	for _, i := range re.Coming.Beside {
+		by[i.Track] = i
+	}
+	if i := by["stance"]; i.Step != 12 || !slices.ContainsFunc(i.Reasons, func(why evidence.Reason) bool { return why.Code == "beside.harder" }) {
+		t.Errorf("step %d after four good days: %v", i.Step, i.Reasons)
+	}
+	if !by["reach"].Paused || re.Coming.Begun {
+		t.Errorf("after a fall: %+v; begun %v", by["reach"], re.Coming.Begun)
+	}
+	kept := r
+	kept.Beside = re.Beside
+	if kept.Beside.Since != day || *kept.Beside.Stands != 4 {
+		t.Errorf("kept %+v", kept.Beside)
+	}
+	once, err := r.Week(day)
+	if err != nil {
+		t.Fatal(err)
+	}
+	again, err := kept.Week(day)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !reflect.DeepEqual(once.Beside, again.Beside) {
+		t.Errorf("kept, it comes to another plan: %+v, not %+v", again.Beside, once.Beside)
+	}
+	entry, err := r.Decide(day)
+	if err != nil {
+		t.Fatal(err)
+	}
+	r.Entries = append(r.Entries, entry)
+	r.Practised = append(r.Practised, beside.Practised{Day: day, Track: "stance", Least: 1})
+	back, err := record.Decode([]byte(encoded(t, r)), field.Strict)
+	if err != nil || len(back.Practised) != 6 {
+		t.Fatalf("%v: %v", err, back.Practised)
+	}
+	sameAnswers(t, back)
+	bad := back
+	bad.Practised = append(slices.Clone(back.Practised), beside.Practised{Day: day - 1, Track: "stance"}, beside.Practised{Day: day - 1, Track: "stance"}, beside.Practised{Day: day, Track: "stairs"})
+	err = bad.Validate()
+	for _, at := range []string{"/practised/6/day", "/practised/7/track", "/practised/8/track"} {
+		if err == nil || !strings.Contains(err.Error(), at) {
+			t.Errorf("no error at %s: %v", at, err)
+		}
+	}
+	older := strings.Replace(string(file(t, before)), `"visits": [`, `"practised": [{"day": "2027-03-01", "track": "stance"}], "visits": [`, 1)
+	if _, err := record.Decode([]byte(older), field.Strict); err == nil || !strings.Contains(err.Error(), "/practised") {
+		t.Errorf("in version 1: %v", err)
 	}
 }

@@ -16,10 +16,9 @@
 //
 // Tests of function go into Function as they went, unable, arms used and stopped too; the
 // plan and the review say what came of them. Work beside lifting goes on from the steps in
-// Beside; what came of a week is put in by
+// Beside; what came of each track on each day goes into Practised, and moves them on:
 //
-//	next, err := beside.Next(item, happened, situation)  // of each item of the plan or the review
-//	inForce = append(inForce, next.Place())              // all of them are the new r.Beside.InForce
+//	r.Beside = review.Beside // at each review, so that they are not worked out from the first day again
 //
 // It holds no rules of its own: screening, dose and progression decide. What
 // it adds is the way from one to the next, with errors at the record's own

@@ -1,7 +1,6 @@
 package record
 
 import (
-	"cmp"
 	"errors"
 	"slices"
 
@@ -56,7 +55,7 @@ func (r Record) Start(day units.Day) (Plan, error) {
 	if err != nil {
 		return Plan{}, err
 	}
-	p, _, err := r.plan(&l, day)
+	p, _, err := r.plan(&l, day, false)
 	return p, err
 }
 
@@ -68,6 +67,7 @@ func (r Record) Week(from units.Day) (week.Week, error) {
 		return week.Week{}, err
 	}
 	little := r.comesLittle(&l, from)
+	r.Began = r.began() // before its days are moved
 	if r.Days, err = r.daysFrom(from); err != nil {
 		return week.Week{}, err
 	}
@@ -80,11 +80,12 @@ func (r Record) Week(from units.Day) (week.Week, error) {
 }
 
 // plan takes the record to a week, and returns what was asked of the planner too.
-func (r Record) plan(l *log, day units.Day) (Plan, week.Request, error) {
+func (r Record) plan(l *log, day units.Day, little bool) (Plan, week.Request, error) {
 	p, request, err := r.requested(l, day)
 	if err != nil {
 		return Plan{}, request, err
 	}
+	request.ComesLittle = little
 	w, err := week.Plan(request)
 	var barred *dose.ConstraintError
 	switch {
@@ -113,9 +114,13 @@ func (r Record) requested(l *log, day units.Day) (Plan, week.Request, error) {
 	if len(r.Function) > 0 {
 		p.Tested = r.tested(r.tests(p.Screening), p.Screening, day)
 	}
+	known, _, err := r.movedOn(day, p.Screening)
+	if err != nil {
+		return Plan{}, week.Request{}, err
+	}
 	return p, week.Request{
 		Day: day, Seen: r.Seen, Screening: p.Screening, Goal: r.Goal, Phase: r.Phase, Exercises: r.Exercises, Estimates: p.Estimates, Performed: r.Tests, Kit: l.kit, Guideline: r.Guideline,
-		Known: r.known(), Days: r.Days, Minutes: r.Minutes, Brief: r.Brief, Task: r.Task, Tasks: r.Tasks, Catalogue: l.catalogue,
+		Known: known, Days: r.Days, Minutes: r.Minutes, Brief: r.Brief, Task: r.Task, Tasks: r.Tasks, Catalogue: l.catalogue,
 	}, nil
 }
 
@@ -226,22 +231,4 @@ func ofBeside(list []beside.Item, barred []beside.Barred) []evidence.Reason {
 		all = append(append(all, b.Reasons...), b.Free...)
 	}
 	return all
-}
-
-// known is what work beside lifting goes by: what was kept of it, and for the minutes
-// of a week that it lacks those that the activity tells.
-func (r Record) known() beside.Known {
-	k, a := r.Beside, r.Profile.Activity
-	if a == nil {
-		return k
-	}
-	brisk, easy := 0, 0
-	switch {
-	case a.Intensity >= screening.Moderate:
-		brisk = a.DaysPerWeek * a.Minutes
-	case a.Intensity == screening.Light:
-		easy = a.DaysPerWeek * a.Minutes
-	}
-	k.Brisk, k.Easy = cmp.Or(k.Brisk, &brisk), cmp.Or(k.Easy, &easy)
-	return k
 }

@@ -29,11 +29,13 @@ type Record struct {
 	Tests  []setlog.Set      `json:"tests,omitempty"`  // submaximal test sets
 	// Function are tests of function and trials of tasks, as they went.
 	Function []choice.Tried `json:"function,omitempty"`
-	Seen     []week.Seen    `json:"seen,omitempty"`    // who saw the technique of which exercise, and when
-	Asked    []Asked        `json:"asked,omitempty"`   // what was asked for; each line holds until the next of its exercise
-	Visits   []TrainingDay  `json:"visits,omitempty"`  // one for each day of training
-	Done     []setlog.Set   `json:"done,omitempty"`    // the sets of the visits
-	Entries  []Entry        `json:"entries,omitempty"` // what was decided, to be worked out again
+	Seen     []week.Seen    `json:"seen,omitempty"`   // who saw the technique of which exercise, and when
+	Asked    []Asked        `json:"asked,omitempty"`  // what was asked for; each line holds until the next of its exercise
+	Visits   []TrainingDay  `json:"visits,omitempty"` // one for each day of training
+	Done     []setlog.Set   `json:"done,omitempty"`   // the sets of the visits
+	// Practised is what came of the work beside lifting, at visits and at home, by days.
+	Practised []beside.Practised `json:"practised,omitempty"`
+	Entries   []Entry            `json:"entries,omitempty"` // what was decided, to be worked out again
 }
 
 // Given is what holds until it is changed.
@@ -55,7 +57,8 @@ type Given struct {
 	Curves []StoredCurve `json:"curves,omitempty"`
 
 	// Beside is what work beside lifting goes by: the stances that were held, answers of
-	// spine and pelvic floor, and in InForce the steps reached ([beside.Item.Place]).
+	// spine and pelvic floor, and in InForce the steps reached before Since. What was
+	// practised from then on moves them on; [Review.Beside] is what to keep here.
 	// Minutes that are not given there are those of the profile's activity. Not given:
 	// not kept.
 	Beside beside.Known `json:"beside,omitzero"`

@@ -40,10 +40,12 @@ type Lengths struct {
 	Done   int `json:"done,omitzero"`
 	// Function: none for an entry from before there were such tests.
 	Function int `json:"function,omitzero"`
+	// Practised: likewise.
+	Practised int `json:"practised,omitzero"`
 }
 
 func (r Record) lengths() Lengths {
-	return Lengths{len(r.Checks), len(r.Tests), len(r.Seen), len(r.Asked), len(r.Visits), len(r.Done), len(r.Function)}
+	return Lengths{len(r.Checks), len(r.Tests), len(r.Seen), len(r.Asked), len(r.Visits), len(r.Done), len(r.Function), len(r.Practised)}
 }
 
 // Decide works out what is to be kept of a day: [Record.Start] before the first
@@ -106,7 +108,7 @@ func (r Record) as(e Entry) Record {
 	n := e.Rests
 	r.Given, r.Entries = e.Given, nil
 	r.Checks, r.Tests, r.Seen = upTo(r.Checks, n.Checks), upTo(r.Tests, n.Tests), upTo(r.Seen, n.Seen)
-	r.Function = upTo(r.Function, n.Function)
+	r.Function, r.Practised = upTo(r.Function, n.Function), upTo(r.Practised, n.Practised)
 	r.Asked, r.Visits, r.Done = e.asked(upTo(r.Asked, n.Asked)), upTo(r.Visits, n.Visits), upTo(r.Done, n.Done)
 	return r
 }
@@ -198,6 +200,7 @@ func (e Entry) check(r Record) error {
 	}{
 		{"checks", e.Rests.Checks, most.Checks}, {"tests", e.Rests.Tests, most.Tests}, {"seen", e.Rests.Seen, most.Seen},
 		{"asked", e.Rests.Asked, most.Asked}, {"visits", e.Rests.Visits, most.Visits}, {"done", e.Rests.Done, most.Done}, {"function", e.Rests.Function, most.Function},
+		{"practised", e.Rests.Practised, most.Practised},
 	} {
 		if l.is < 0 || l.is > l.most {
 			bad.Add("/rests_on/"+l.name, field.Bad(l.is, "0 up to the length of the record's list", field.ErrOutOfRange))

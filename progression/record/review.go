@@ -39,6 +39,9 @@ type Review struct {
 	Items    []Decided         `json:"items"`
 	Attended AttendanceReport  `json:"attended"`
 	Coming   *Coming           `json:"coming,omitempty"` // nil: nothing can be planned for now
+	// Beside is what to keep as [Given.Beside] from here on: the steps that what was
+	// practised before this day led to. It is as it was where nothing can be planned.
+	Beside beside.Known `json:"beside,omitzero"`
 }
 
 // Coming is the week of the next visit, and the dates after it.
@@ -46,7 +49,7 @@ type Coming struct {
 	Days   []units.Day   `json:"days"`
 	Dates  week.Dates    `json:"dates"`
 	Beside []beside.Item `json:"beside,omitempty"` // from the steps that the record keeps, else as it is begun
-	Begun  bool          `json:"begun,omitzero"`   // all of Beside is as it is begun, since the record keeps no step
+	Begun  bool          `json:"begun,omitzero"`   // all of Beside is as it is begun, since the record keeps no step and nothing that was practised
 	// NotBeside is what of it is not begun.
 	NotBeside []beside.Barred   `json:"not_beside,omitempty"`
 	Reasons   []evidence.Reason `json:"reasons,omitempty"`
@@ -85,7 +88,7 @@ func (r Record) assess(l *log, day, next units.Day) (Review, error) {
 	if r.Days, err = r.daysFrom(day); err != nil {
 		return Review{}, err
 	}
-	first, request, err := r.plan(l, next)
+	first, request, err := r.plan(l, next, attended.Answer.Advice == rule.Ease)
 	if err != nil {
 		return Review{}, err
 	}
@@ -103,7 +106,16 @@ func (r Record) assess(l *log, day, next units.Day) (Review, error) {
 	if re.Expired = re.InForce.Expired(day); re.Expired {
 		re.stop() // nobody goes on by it
 	}
-	re.Coming = r.coming(re, first.Week)
+	re.Coming, re.Beside = r.coming(re, first.Week), r.Beside
+	if re.Coming == nil || len(r.Practised) == 0 {
+		return re, nil
+	}
+	known, moved, err := r.movedOn(day, first.Screening)
+	if err != nil {
+		return Review{}, err
+	}
+	re.Beside = r.keep(known)
+	sayMoved(re.Coming.Beside, moved)
 	return re, nil
 }
 
@@ -141,7 +153,7 @@ func (r Record) coming(re Review, w *week.Week) *Coming {
 		return nil
 	}
 	c := &Coming{Dates: r.renewed(re.InForce, *w), Beside: w.Beside, NotBeside: w.NotBeside, Reasons: w.Reasons}
-	c.Begun = len(r.Beside.InForce) == 0
+	c.Begun = len(r.Beside.InForce)+len(r.Practised) == 0
 	for _, s := range w.Sessions {
 		c.Days = append(c.Days, s.Day)
 	}

@@ -8,6 +8,8 @@ import (
 	"example.org/posology/dose/choice"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/record"
+	"example.org/posology/screening"
+	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
 
@@ -72,5 +74,18 @@ func TestFewForLowAttendance(t *testing.T) {
 	}
 	if n, few := len(often.Choice.Wanted), len(seldom.Choice.Wanted); n <= 5 || few != 5 {
 		t.Errorf("%d exercises for who comes, %d for who comes little; want more than 5, and 5", n, few)
+	}
+	// A few minutes a day are proposed there, at a review too, and never begun by that.
+	offer := func(r evidence.Reason) bool { return r.Code == "dose.brief-offer" }
+	r.Absence = screening.No
+	re, err := r.Assess(day)
+	if err != nil || re.Coming == nil {
+		t.Fatalf("%v: %+v", err, re.Coming)
+	}
+	if slices.ContainsFunc(often.Reasons, offer) || !slices.ContainsFunc(seldom.Reasons, offer) || !slices.ContainsFunc(re.Coming.Reasons, offer) {
+		t.Error("a few minutes a day are offered to who comes, or not to who does not")
+	}
+	if begun := func(r evidence.Reason) bool { return r.Code == "dose.brief-days" }; slices.ContainsFunc(re.Coming.Reasons, begun) || slices.ContainsFunc(seldom.Reasons, begun) {
+		t.Error("a few minutes a day are begun by themselves")
 	}
 }

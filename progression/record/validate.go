@@ -56,6 +56,7 @@ func (r Record) read() (log, error) {
 		bad.Add(path("tests", i), checkTest(s, r.Profile.Key, catalogue))
 	}
 	bad.Add("", r.checkFunction())
+	bad.Add("", r.checkPractised())
 	l := log{catalogue: catalogue}
 	bad.Add("", r.readCurves(&l))
 	bad.Add("", r.readAsked(&l))

@@ -6,6 +6,9 @@ import "example.org/posology/units/field"
 func (r Record) newer() error {
 	var bad field.Errors
 	bad.Add("", r.Given.newer())
+	if len(r.Practised) > 0 {
+		bad.Add("/practised", field.Bad(nil, "a field that versions before 2 had", field.ErrUnknown))
+	}
 	for i, e := range r.Entries {
 		bad.Add(path("entries", i)+"/given", e.Given.newer())
 	}
