@@ -11,6 +11,8 @@ import (
 	"slices"
 	"strings"
 	"testing"
+
+	"example.org/posology/examples/internal/cohorts"
 )
 
 var update = flag.Bool("update", false, "write the golden files anew")
@@ -161,7 +163,7 @@ func keys(m map[string]string) (list []string) {
 func TestInterruptedWhileWriting(t *testing.T) {
 	ctx, stop := context.WithCancel(context.Background())
 	name := filepath.Join(t.TempDir(), "x")
-	err := whole(ctx, name, func(w io.Writer) error {
+	err := cohorts.Whole(ctx, name, func(w io.Writer) error {
 		stop()
 		_, err := w.Write([]byte("half"))
 		return err
