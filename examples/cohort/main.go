@@ -34,7 +34,9 @@ type job struct {
 	merge, workers    int
 	most              float64 // repetitions in reserve of a set that counts; below 0 for any
 	convention        volume.Convention
-	asJSON            bool
+	asJSON, asPaper   bool
+	guideline         string
+	seed              uint64
 
 	plan     cohorts.Plan
 	progress io.Writer // nil for none
@@ -54,6 +56,9 @@ func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
 	flags.Float64Var(&j.most, "reserve", -1, "most repetitions in `reserve` of a set that counts; without it every set does")
 	flags.TextVar(&j.convention, "convention", volume.FractionalSets, "how indirect sets count: direct, fractional or total")
 	flags.BoolVar(&j.asJSON, "json", false, "print the tables as JSON")
+	flags.BoolVar(&j.asPaper, "paper", false, "print how many weeks meet a recommendation, by convention, and how to cite it")
+	flags.StringVar(&j.guideline, "guideline", "acsm2026-hypertrophy", "the `ID` of a recommendation on weekly sets, for -paper")
+	flags.Uint64Var(&j.seed, "seed", 1, "what the draws of -paper begin with")
 	if err := flags.Parse(args); err != nil {
 		return 2
 	}
@@ -78,6 +83,8 @@ func (j *job) wrong(arguments int) string {
 		return "-log and -map go together"
 	case j.shard.Of > 0 && j.merge > 0, parts && j.out == "", parts && j.asJSON:
 		return "-shard and -merge take a folder by -out, and neither goes with the other or with -json"
+	case j.asPaper && (j.asJSON || j.shard.Of > 0 || j.out != "" && j.merge == 0):
+		return "-paper prints a page of its own, of a log or with -merge"
 	case j.out != "" && j.asJSON:
 		return "-json prints, and -out writes files: one of the two"
 	}
@@ -106,6 +113,8 @@ func (j *job) do(ctx context.Context, stdout io.Writer) error {
 		return err
 	case j.shard.Of > 0:
 		return j.keep(ctx, sums)
+	case j.asPaper:
+		return j.paper(stdout, sums)
 	case j.out != "":
 		return sums.Write(ctx, j.out, j.convention)
 	case j.asJSON:

@@ -25,7 +25,7 @@ func did(ctx context.Context, args ...string) (status int, out, errs string) {
 }
 
 func TestPages(t *testing.T) {
-	for name, args := range map[string][]string{"page.txt": nil, "page.json": {"-json"}} {
+	for name, args := range map[string][]string{"page.txt": nil, "page.json": {"-json"}, "paper.txt": {"-paper"}} {
 		status, out, errs := did(context.Background(), args...)
 		file := filepath.Join("testdata", name)
 		if *update {
@@ -139,6 +139,10 @@ func TestNoHalfFiles(t *testing.T) {
 		{context.Background(), []string{"-log", log, "-map", mapping, "-shard", "1/2"}, 2, "-out"},
 		{context.Background(), []string{"-shard", "3/2"}, 2, "1/4"},
 		{context.Background(), []string{"-out", out, "-json"}, 2, "-json"},
+		{context.Background(), []string{"-paper", "-json"}, 2, "-paper"},
+		{context.Background(), []string{"-paper", "-out", out}, 2, "-paper"},
+		{context.Background(), []string{"-paper", "-guideline", "who2020-older"}, 1, "no weekly sets"},
+		{context.Background(), []string{"-paper", "-guideline", "none"}, 1, "none"},
 		{context.Background(), []string{"x"}, 2, "no arguments"},
 	} {
 		status, _, errs := did(test.ctx, test.args...)

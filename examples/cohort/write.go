@@ -15,7 +15,7 @@ const caution = "An estimate is the bare equation of Epley on load and repetitio
 
 // note says whose the log is.
 func (j *job) note() string {
-	if j.log == "" {
+	if j.log == "" && j.merge == 0 {
 		return "The people and the sets are invented."
 	}
 	return "Whose the log is, and who may read it, this program does not know."
