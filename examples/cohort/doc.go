@@ -15,5 +15,11 @@
 //	go run ./examples/cohort -log FILE -map FILE -out FOLDER -shard 1/4   # and 2/4, 3/4, 4/4
 //	go run ./examples/cohort -map FILE -out FOLDER -merge 4
 //
+// For a paper, a page says how many weeks meet a recommendation on weekly sets, by each convention of
+// counting, with what to cite; the same sums and seed print the same page:
+//
+//	go run ./examples/cohort -log FILE -map FILE -paper -seed 7
+//	go run ./examples/cohort -map FILE -out FOLDER -merge 4 -paper -seed 7
+//
 // A log with double quotes is not cut into shards: a quote may hide the end of a line.
 package main

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bytes"
 	"context"
 	_ "embed"
 	"flag"
@@ -10,13 +11,8 @@ import (
 	"os/signal"
 	"runtime"
 
-	"example.org/posology/dose/cohort"
-	"example.org/posology/dose/exercise"
-	"example.org/posology/dose/onerm"
-	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/volume"
-	"example.org/posology/units"
-	"example.org/posology/units/field"
+	"example.org/posology/examples/internal/cohorts"
 )
 
 //go:embed map.json
@@ -34,16 +30,16 @@ func main() {
 // A job is what the flags ask for.
 type job struct {
 	log, mapping, out string
-	shard             shard
+	shard             cohorts.Shard
 	merge, workers    int
 	most              float64 // repetitions in reserve of a set that counts; below 0 for any
 	convention        volume.Convention
-	asJSON            bool
+	asJSON, asPaper   bool
+	guideline         string
+	seed              uint64
 
-	reader   setlog.Reader
-	study    *cohort.Study
+	plan     cohorts.Plan
 	progress io.Writer // nil for none
-	rejects  []reject
 }
 
 // run returns the exit status: 0, 1 for what cannot be read or written, 2 for bad flags.
@@ -54,12 +50,15 @@ func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
 	flags.StringVar(&j.log, "log", "", "the CSV `file` to read; without it an invented one")
 	flags.StringVar(&j.mapping, "map", "", "the JSON `file` that says which column holds what")
 	flags.StringVar(&j.out, "out", "", "the `folder` to write tables to; without it they are printed")
-	flags.TextVar(&j.shard, "shard", shard{}, "read one part of several, such as `1/4`, and keep it in the folder")
+	flags.TextVar(&j.shard, "shard", cohorts.Shard{}, "read one part of several, such as `1/4`, and keep it in the folder")
 	flags.IntVar(&j.merge, "merge", 0, "put so many `parts` that lie in the folder together")
 	flags.IntVar(&j.workers, "workers", min(runtime.GOMAXPROCS(0), 256), "how many `parts` of the log are read at once")
 	flags.Float64Var(&j.most, "reserve", -1, "most repetitions in `reserve` of a set that counts; without it every set does")
 	flags.TextVar(&j.convention, "convention", volume.FractionalSets, "how indirect sets count: direct, fractional or total")
 	flags.BoolVar(&j.asJSON, "json", false, "print the tables as JSON")
+	flags.BoolVar(&j.asPaper, "paper", false, "print how many weeks meet a recommendation, by convention, and how to cite it")
+	flags.StringVar(&j.guideline, "guideline", "acsm2026-hypertrophy", "the `ID` of a recommendation on weekly sets, for -paper")
+	flags.Uint64Var(&j.seed, "seed", 1, "what the draws of -paper begin with")
 	if err := flags.Parse(args); err != nil {
 		return 2
 	}
@@ -76,14 +75,16 @@ func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
 
 // wrong says which flags do not go together.
 func (j *job) wrong(arguments int) string {
-	parts := j.shard.of > 0 || j.merge > 0
+	parts := j.shard.Of > 0 || j.merge > 0
 	switch {
 	case arguments > 0:
 		return "there are no arguments beside the flags"
 	case j.log != "" && j.mapping == "", j.log == "" && j.mapping != "" && j.merge == 0:
 		return "-log and -map go together"
-	case j.shard.of > 0 && j.merge > 0, parts && j.out == "", parts && j.asJSON:
+	case j.shard.Of > 0 && j.merge > 0, parts && j.out == "", parts && j.asJSON:
 		return "-shard and -merge take a folder by -out, and neither goes with the other or with -json"
+	case j.asPaper && (j.asJSON || j.shard.Of > 0 || j.out != "" && j.merge == 0):
+		return "-paper prints a page of its own, of a log or with -merge"
 	case j.out != "" && j.asJSON:
 		return "-json prints, and -out writes files: one of the two"
 	}
@@ -106,25 +107,30 @@ func (j *job) do(ctx context.Context, stdout io.Writer) error {
 	if err := j.prepare(); err != nil {
 		return err
 	}
-	if j.merge > 0 {
-		c, err := j.merged()
-		if err != nil {
-			return err
-		}
-		return j.tables(ctx, c)
-	}
-	c, err := j.read(ctx)
+	sums, err := j.sums(ctx)
 	switch {
 	case err != nil:
 		return err
-	case j.shard.of > 0:
-		return j.keep(ctx, c)
+	case j.shard.Of > 0:
+		return j.keep(ctx, sums)
+	case j.asPaper:
+		return j.paper(stdout, sums)
 	case j.out != "":
-		return j.tables(ctx, c)
+		return sums.Write(ctx, j.out, j.convention)
 	case j.asJSON:
-		return j.json(stdout, c)
+		return j.json(stdout, sums)
 	}
-	return j.print(stdout, c)
+	return j.print(stdout, sums)
+}
+
+func (j *job) sums(ctx context.Context) (cohorts.Sums, error) {
+	switch {
+	case j.merge > 0:
+		return j.merged()
+	case j.log == "":
+		return j.plan.Read(ctx, bytes.NewReader(inventedLog), int64(len(inventedLog)), j.shard, j.workers, j.progress)
+	}
+	return j.plan.ReadFile(ctx, j.log, j.shard, j.workers, j.progress)
 }
 
 // prepare reads the map.
@@ -136,24 +142,7 @@ func (j *job) prepare() error {
 			return err
 		}
 	}
-	err := field.Decode(text, &j.reader, field.Strict)
-	if j.reader.Catalogue.Len() == 0 {
-		j.reader.Catalogue = exercise.Standard()
-	}
-	if err == nil {
-		err = j.reader.Validate()
-	}
-	if err != nil {
-		return fmt.Errorf("the map cannot be used:\n%w", err)
-	}
-	o := cohort.Options{Formula: onerm.Epley}
-	if j.most >= 0 {
-		reserve, err := units.Between[units.RIR](0, units.RIR(j.most))
-		if err != nil {
-			return err
-		}
-		o.Rule = volume.Rule{Source: "whoever ran this program", Reserve: reserve}
-	}
-	j.study, err = cohort.NewStudy(j.reader.Catalogue, o)
+	var err error
+	j.plan, err = cohorts.NewPlan(text, j.most)
 	return err
 }

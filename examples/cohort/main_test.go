@@ -11,6 +11,8 @@ import (
 	"slices"
 	"strings"
 	"testing"
+
+	"example.org/posology/examples/internal/cohorts"
 )
 
 var update = flag.Bool("update", false, "write the golden files anew")
@@ -23,7 +25,7 @@ func did(ctx context.Context, args ...string) (status int, out, errs string) {
 }
 
 func TestPages(t *testing.T) {
-	for name, args := range map[string][]string{"page.txt": nil, "page.json": {"-json"}} {
+	for name, args := range map[string][]string{"page.txt": nil, "page.json": {"-json"}, "paper.txt": {"-paper"}} {
 		status, out, errs := did(context.Background(), args...)
 		file := filepath.Join("testdata", name)
 		if *update {
@@ -137,6 +139,10 @@ func TestNoHalfFiles(t *testing.T) {
 		{context.Background(), []string{"-log", log, "-map", mapping, "-shard", "1/2"}, 2, "-out"},
 		{context.Background(), []string{"-shard", "3/2"}, 2, "1/4"},
 		{context.Background(), []string{"-out", out, "-json"}, 2, "-json"},
+		{context.Background(), []string{"-paper", "-json"}, 2, "-paper"},
+		{context.Background(), []string{"-paper", "-out", out}, 2, "-paper"},
+		{context.Background(), []string{"-paper", "-guideline", "who2020-older"}, 1, "no weekly sets"},
+		{context.Background(), []string{"-paper", "-guideline", "none"}, 1, "none"},
 		{context.Background(), []string{"x"}, 2, "no arguments"},
 	} {
 		status, _, errs := did(test.ctx, test.args...)
@@ -161,7 +167,7 @@ func keys(m map[string]string) (list []string) {
 func TestInterruptedWhileWriting(t *testing.T) {
 	ctx, stop := context.WithCancel(context.Background())
 	name := filepath.Join(t.TempDir(), "x")
-	err := whole(ctx, name, func(w io.Writer) error {
+	err := cohorts.Whole(ctx, name, func(w io.Writer) error {
 		stop()
 		_, err := w.Write([]byte("half"))
 		return err
