@@ -197,7 +197,7 @@ func (e ending) tables() []document.Table {
 			Head: []string{"Exercise", "Start", "End", "Change"}, Rows: e.strength})
 	}
 	if len(e.tracks) > 0 {
-		t := document.Table{Caption: fmt.Sprintf("Strength by all visits: change with its %v interval; rising and falling are changes of more than %v", strengthLevel, strengthMargin), Head: []string{"Exercise", "From", "To", "Change"}}
+		t := document.Table{Caption: fmt.Sprintf("Strength by all visits: change with its %v interval; rising and falling are changes of more than %v", StrengthLevel, StrengthMargin), Head: []string{"Exercise", "From", "To", "Change"}}
 		for _, k := range e.tracks {
 			t.Rows = append(t.Rows, []string{upper(k.Name), page.Day(k.Odds.From), page.Day(k.Odds.To), k.shown()})
 		}

@@ -16,10 +16,11 @@ import (
 )
 
 const (
-	// strengthMargin is the change from which strength is called risen or fallen: by less
+	// StrengthMargin is the change from which strength is called risen or fallen: by less
 	// the curve between two weights alone may move what is read.
-	strengthMargin units.Fraction = 0.05
-	strengthLevel  units.Fraction = 0.9
+	StrengthMargin units.Fraction = 0.05
+	// StrengthLevel is how probable it has to be.
+	StrengthLevel units.Fraction = 0.9
 
 	unclear = "no clear change"
 )
@@ -60,7 +61,7 @@ func Strengths(items []record.Decided, who body.Person) ([]Strength, error) {
 			if err := s.Track.Run(track.StrengthModel(), track.State{}, readings); err != nil {
 				return nil, err
 			}
-			if s.Odds, err = s.Track.Since(readings[0].Day, strengthMargin, strengthLevel); err != nil {
+			if s.Odds, err = s.Track.Since(readings[0].Day, StrengthMargin, StrengthLevel); err != nil {
 				return nil, err
 			}
 			list = append(list, s)
@@ -112,11 +113,11 @@ func (s Strength) shown() string {
 
 func (s Strength) verdict() string {
 	switch o := s.Odds; {
-	case o.Rose >= strengthLevel:
+	case o.Rose >= StrengthLevel:
 		return "rising"
-	case o.Fell >= strengthLevel:
+	case o.Fell >= StrengthLevel:
 		return "falling"
-	case o.Held >= strengthLevel:
+	case o.Held >= StrengthLevel:
 		return "holding"
 	}
 	return unclear
