@@ -16,9 +16,10 @@ import (
 )
 
 const (
-	level     units.Fraction = 0.9
-	weeksOn                  = 6 // that are looked ahead
-	daysAWeek                = 7
+	level units.Fraction = 0.9
+
+	weeksOn   = 6 // that are looked ahead
+	daysAWeek = 7
 )
 
 // strength draws the track of the exercise with the most days: what was read, the level with
