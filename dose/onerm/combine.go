@@ -121,7 +121,8 @@ type combination struct {
 	down, up    float64 // margins, as shares of the mean
 }
 
-// weigh works out parts, weights, mean and margins.
+// weigh works out parts, weights, mean and margins. An interval of Student's t counts as a
+// normal one as wide: what few people leave open is shared by all sets.
 func (c *combination) weigh() {
 	z := normal(c.sets[0].level())
 	sum := 0.0

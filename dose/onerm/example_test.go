@@ -100,9 +100,9 @@ func ExampleCombine() {
 	}
 	fmt.Println(onerm.Words().Clinician(all.Reasons[0]))
 	// Output:
-	// 98.0 kg, 93.9 to 102.1 kg
-	// 99.4 kg, 96.3 to 102.6 kg
-	// 3 sets of 2 days joined, each weighed by its variance; standard deviation 1.9 %, part of it shared by all sets of the person.
+	// 98.0 kg, 93.1 to 102.9 kg
+	// 99.4 kg, 95.3 to 103.5 kg
+	// 3 sets of 2 days joined, each weighed by its variance; standard deviation 2.5 %, part of it shared by all sets of the person.
 }
 
 // A curve made of its numbers, as a study printed them; these are invented.

@@ -4,6 +4,7 @@ import (
 	"math"
 	"math/rand/v2"
 	"slices"
+	"strings"
 	"testing"
 
 	"example.org/posology/dose/exercise"
@@ -98,7 +99,7 @@ func TestOpenBench(t *testing.T) {
 	for i, floor := range []float64{0.05, 0.07, 0.10} {
 		band := a.Bands[i]
 		measured := misses(t, sets, a.Formula, from, band.UpTo)
-		want := max(least, rms(measured), floor/1.959964)
+		want := max(least, rms(measured), floor/(2.3060041*1.0540926)) // t of nine people
 		if math.Abs(float64(band.Error)-want) > 1e-4 {
 			t.Errorf("up to %d: error %v, want %v (%d sets, measured %v)", band.UpTo, float64(band.Error), want, len(measured), rms(measured))
 		}
@@ -181,16 +182,50 @@ func benchSet(load units.Mass, reps int, on units.Day) setlog.Set {
 	return setlog.Set{Day: on, Exercise: bench.ID, Side: body.Both, Hold: body.OnBar, Load: load, Reps: reps, Effort: units.Must(units.InReserve(0))}
 }
 
-// withoutPerson makes the choice of equation and its errors again from all other
-// people: the classical equation with the least error up to 10 repetitions, its
-// errors by band, none below the band before. Nothing else is set.
+// forward is how far an equation is wrong in the repetitions that people do with a load of
+// 75 % of their 1RM or more, as a standard deviation of the logarithm for a set of somebody
+// new: bias, people and sets together, with people random (analysis of variance). A load
+// is chosen and repetitions come of it; ranked by the 1RM that repetitions give, flat
+// curves would win.
+func forward(t testing.TB, sets []openSet, f onerm.Formula) float64 {
+	t.Helper()
+	by := map[string][]float64{}
+	for _, s := range sets {
+		if share := float64(s.load) / s.oneRM; share >= 0.75 {
+			reps, err := f.Reps(units.Fraction(share))
+			if err != nil {
+				t.Fatal(err)
+			}
+			by[s.person] = append(by[s.person], math.Log(reps/float64(s.reps)))
+		}
+	}
+	var means []float64
+	within, freedom, inverse := 0.0, 0, 0.0
+	for _, list := range by {
+		means = append(means, mean(list))
+		for _, x := range list {
+			within += (x - mean(list)) * (x - mean(list))
+		}
+		freedom += len(list) - 1
+		inverse += 1 / float64(len(list)) / float64(len(by))
+	}
+	within /= float64(freedom)
+	between := 0.0
+	for _, m := range means {
+		between += (m - mean(means)) * (m - mean(means)) / float64(len(means)-1)
+	}
+	return math.Sqrt(mean(means)*mean(means) + max(0, between-within*inverse) + within)
+}
+
+// withoutPerson is the accuracy that is learned from all others: the classical equation that
+// goes best from load to repetitions, its errors by band, none below the band before.
 func withoutPerson(t *testing.T, sets []openSet, person string) onerm.Accuracy {
 	others := slices.DeleteFunc(slices.Clone(sets), func(s openSet) bool { return s.person == person })
 	a := onerm.OpenBench()
-	a.Formula, a.Bands, a.Fact = 0, nil, ""
+	a.Formula, a.Bands, a.Fact, a.People = 0, nil, "", a.People-1
 	least := math.Inf(1)
 	for f := onerm.Epley; f <= onerm.Kemmler2006; f++ {
-		if e := rms(misses(t, others, f, 1, 10)); e < least {
+		if e := forward(t, others, f); e < least {
 			a.Formula, least = f, e
 		}
 	}
@@ -203,6 +238,25 @@ func withoutPerson(t *testing.T, sets []openSet, person string) onerm.Accuracy {
 		low = high + 1
 	}
 	return a
+}
+
+// TestRank: the order of the equations from load to repetitions, and the two figures that the
+// fact gives.
+func TestRank(t *testing.T) {
+	sets := openSets(t)
+	best := forward(t, sets, onerm.OConner)
+	if math.Abs(best-0.224) > 0.0005 {
+		t.Errorf("O'Conner %.4f, want 0.224", best)
+	}
+	for f := onerm.Epley; f <= onerm.Kemmler2006; f++ {
+		x := forward(t, sets, f)
+		if f != onerm.OConner && x <= best {
+			t.Errorf("%v %.4f is below %.4f", f, x, best)
+		}
+		if next := f == onerm.Brzycki || f == onerm.Adams; next != (x > best && x < 0.2425) {
+			t.Errorf("%v %.4f", f, x)
+		}
+	}
 }
 
 // TestLeaveOnePersonOut: on people whom choice and widths know nothing of. The
@@ -238,7 +292,7 @@ func TestLeaveOnePersonOut(t *testing.T) {
 	coverage := float64(inside) / float64(len(all))
 	t.Logf("%d sets: error %.2f %% up to 10, %.2f %% up to 20; coverage %.1f %% at 90 %%, mean width %.1f %%",
 		len(all), 100*rms(near), 100*rms(all), 100*coverage, 100*width/float64(len(all)))
-	if len(all) != 59 || rms(near) > 0.0275 || rms(all) > 0.038 || coverage < 0.85 {
+	if len(all) != 59 || rms(near) > 0.0275 || rms(all) > 0.038 || coverage < 0.85 || coverage > 0.97 {
 		t.Errorf("%d sets: errors %v and %v, coverage %v", len(all), rms(near), rms(all), coverage)
 	}
 }
@@ -265,59 +319,130 @@ func TestDefaultOnOpenData(t *testing.T) {
 	}
 }
 
-// TestCalibration simulates sets whose errors are those of the fitted model, a
-// person's, a day's and a set's, and counts the intervals that hold the 1RM.
-func TestCalibration(t *testing.T) {
+// A study measures nine people, four sets each, and its errors make intervals for a tenth.
+// What is true of people and sets is drawn from no constant of this package: a study knows only
+// what it measured.
+type truth struct {
+	person, set float64 // standard deviations, as shares
+	tails       float64 // degrees of freedom of both; 0 for normal
+}
+
+func (w truth) draw(rng *rand.Rand, sd float64) float64 {
+	z := rng.NormFloat64()
+	if w.tails == 0 || sd == 0 {
+		return sd * z
+	}
+	chi := 0.0
+	for range int(w.tails) {
+		x := rng.NormFloat64()
+		chi += x * x
+	}
+	return sd * z / math.Sqrt(chi/w.tails) / math.Sqrt(w.tails/(w.tails-2))
+}
+
+// held simulates studies, and returns how often the interval at 90 % for a set of somebody
+// new holds the 1RM; wider multiplies the errors that the study found.
+func (w truth) held(t *testing.T, wider float64) float64 {
+	t.Helper()
 	rng := rand.New(rand.NewPCG(2026, 11))
-	a := onerm.OpenBench()
-	o := onerm.Options{Level: 0.9, Accuracy: a}
-	person := body.Person{Age: 28, Sex: body.Male, Training: body.Advanced}
-	const daySD, setSD, people = 0.012, 0.018, 3000
-	for _, tt := range []struct {
-		name string
-		reps []int // of each set
-		days []int
-	}{
-		{"one set of 5", []int{5}, []int{0}}, {"one set of 10", []int{10}, []int{0}}, {"one set of 14", []int{14}, []int{0}}, {"one set of 18", []int{18}, []int{0}},
-		{"three sets of a day", []int{5, 6, 8}, []int{0, 0, 0}}, {"three days", []int{5, 8, 10}, []int{0, 2, 4}}, {"two days of three", []int{4, 6, 9, 3, 8, 10}, []int{0, 0, 0, 3, 3, 3}},
-		{"near and far", []int{5, 12}, []int{0, 2}},
-	} {
-		inside := 0
+	const studies, people, sets, reps = 4000, 9, 4, 6
+	inside := 0
+	share := float64(units.Must(onerm.OConner.Fraction(reps)))
+	for range studies {
+		var found []float64
 		for range people {
-			oneRM := 60 + 80*rng.Float64() // kg
-			own, byDay := rng.NormFloat64(), map[int]float64{}
-			var list []onerm.Estimate
-			for i, reps := range tt.reps {
-				if _, ok := byDay[tt.days[i]]; !ok {
-					byDay[tt.days[i]] = daySD * rng.NormFloat64()
-				}
-				total := float64(a.Bands[band(a, reps)].Error)
-				shared := math.Sqrt(total*total - daySD*daySD - setSD*setSD)
-				miss := own*shared + byDay[tt.days[i]] + setSD*rng.NormFloat64()
-				share, _ := a.Formula.Fraction(float64(reps))
-				load := units.Must(units.Kilograms(oneRM * (1 + miss) * float64(share)))
-				e, err := o.FromSet(benchSet(load, reps, day+units.Day(tt.days[i])), bench, person)
-				if err != nil {
-					t.Fatal(err)
-				}
-				list = append(list, e)
-			}
-			e, err := onerm.Combine(list...)
-			if err != nil {
-				t.Fatal(err)
-			}
-			if e.Interval.Contains(units.Must(units.Kilograms(oneRM))) {
-				inside++
+			own := w.draw(rng, w.person)
+			for range sets {
+				found = append(found, own+w.draw(rng, w.set))
 			}
 		}
-		coverage := float64(inside) / people
-		t.Logf("%s: %.1f %% of intervals at 90 %% hold the 1RM", tt.name, 100*coverage)
-		if coverage < 0.88 || coverage > 0.92 {
-			t.Errorf("%s: coverage %v", tt.name, coverage)
+		a := onerm.OpenBench()
+		a.People, a.Fact = people, ""
+		a.Bands = []onerm.ErrorBand{{UpTo: 10, Error: units.Fraction(wider * rms(found))}}
+		miss := w.draw(rng, w.person) + w.draw(rng, w.set)
+		load := units.Must(units.Kilograms(100 * (1 + miss) * share))
+		e, err := onerm.Options{Level: 0.9, Accuracy: a}.FromSet(benchSet(load, reps, day), bench, body.Person{Age: 28, Sex: body.Male, Training: body.Advanced})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if e.Interval.Contains(100 * units.Kilogram) {
+			inside++
+		}
+	}
+	return float64(inside) / studies
+}
+
+// TestCalibration: intervals at 90 % from nine people hold the 1RM of a tenth in 88 to 95.5 of
+// 100, the most where sets do not hang together within a person, which none of the data
+// says. The check finds errors taken for 20 % too small, as the normal distribution takes them
+// for so few, and for a third too large.
+func TestCalibration(t *testing.T) {
+	honest := func(x float64) bool { return x >= 0.88 && x <= 0.955 }
+	for name, w := range map[string]truth{
+		"people differ, sets do not": {0.025, 0, 0}, "both": {0.018, 0.018, 0}, "sets alone": {0, 0.025, 0}, "long tails": {0.018, 0.018, 5},
+	} {
+		x := w.held(t, 1)
+		t.Logf("%s: %.1f %% of intervals at 90 %% hold the 1RM", name, 100*x)
+		if !honest(x) {
+			t.Errorf("%s: coverage %v", name, x)
+		}
+	}
+	people := truth{0.025, 0, 0}
+	for _, wider := range []float64{1.6449 / (1.8595 * 1.0541), 1.34} {
+		if x := people.held(t, wider); honest(x) {
+			t.Errorf("errors times %v: coverage %v passes", wider, x)
 		}
 	}
 }
 
-func band(a onerm.Accuracy, reps int) int {
-	return slices.IndexFunc(a.Bands, func(b onerm.ErrorBand) bool { return reps <= b.UpTo })
+// TestCombinedOnOpenData: all sets up to 10 repetitions of somebody who was left out,
+// together: of the intervals at 90 % most hold the 1RM, and they are narrower than those of
+// single sets.
+func TestCombinedOnOpenData(t *testing.T) {
+	sets := openSets(t)
+	by := map[string][]onerm.Estimate{}
+	truth := map[string]float64{}
+	single, singles := 0.0, 0.0
+	for i, s := range sets {
+		if s.reps > 10 {
+			continue
+		}
+		o := onerm.Options{Level: 0.9, Accuracy: withoutPerson(t, sets, s.person)}
+		record := s.visit[:len(s.visit)-len(strings.TrimLeft(s.visit, "0123456789"))]
+		when := day
+		if s.visit != record+"SV" {
+			when += units.Day(1 + i%3)
+		}
+		e, err := o.FromSet(benchSet(s.load, s.reps, when), bench, body.Person{Age: s.age, Sex: body.Male, Training: body.Advanced})
+		if err != nil {
+			t.Fatal(err)
+		}
+		by[record], truth[record] = append(by[record], e), s.oneRM
+		low, high := ends(e)
+		single, singles = single+(high-low)/s.oneRM, singles+1
+	}
+	inside, width := 0, 0.0
+	var list []float64
+	for record, all := range by {
+		e, err := onerm.Combine(all...)
+		if err != nil {
+			t.Fatal(err)
+		}
+		low, high := ends(e)
+		width += (high - low) / truth[record] / float64(len(by))
+		list = append(list, float64(e.OneRM)/truth[record]-1)
+		if low <= truth[record] && truth[record] <= high {
+			inside++
+		}
+	}
+	t.Logf("%d of %d hold; error %.2f %%; mean width %.1f %%, of single sets %.1f %%", inside, len(by), 100*rms(list), 100*width, 100*single/singles)
+	if len(by) != 10 || inside < 8 || rms(list) > 0.022 || width > single/singles {
+		t.Errorf("%d of %d, error %v, width %v", inside, len(by), rms(list), width)
+	}
+}
+
+func ends(e onerm.Estimate) (low, high float64) {
+	least, _ := e.Interval.Min()
+	most, _ := e.Interval.Max()
+	return float64(least), float64(most)
 }

@@ -178,6 +178,13 @@ func TestTired(t *testing.T) {
 func TestAccuracyWidths(t *testing.T) {
 	young := body.Person{Age: 30, Sex: body.Male, Training: body.Advanced}
 	old := body.Person{Age: 70, Sex: body.Male, Training: body.Advanced}
+	// Nine people: Student's t with 8 degrees of freedom, 2.306, times √(1 + 1/9).
+	const times = 2.3060041 * 1.0540926
+	around := func(best, share float64) (low, high float64) { return best * (1 - share), best * (1 + share) }
+	five, fiveUp := around(22.5, times*0.0253)
+	twelve12, twelveUp := around(26, times*0.0584)
+	six, sixUp := around(24, times*math.Hypot(0.0253, 0.025/1.2))       // one repetition of 0.025/1.2 more or less
+	two, twoUp := around(23, times*math.Hypot(0.0253, 2.92*0.025/1.15)) // more than 3 left: 2.92 repetitions
 	tests := []struct {
 		name      string
 		reps      int
@@ -185,12 +192,10 @@ func TestAccuracyWidths(t *testing.T) {
 		person    body.Person
 		low, high float64
 	}{
-		{"5, measured people", 5, 0, young, 22.5 * 0.95, 22.5 * 1.05},
-		{"12: 26 kg, 1.96·5.84 %", 12, 0, young, 26 * (1 - 1.959964*0.0584), 26 * (1 + 1.959964*0.0584)},
-		// One repetition of 0.025/1.2 more or less beside 5/1.96 %.
-		{"6 and 2 left", 6, 2, young, 24 * (1 - 1.959964*math.Hypot(0.05/1.959964, 0.025/1.2)), 24 * (1 + 1.959964*math.Hypot(0.05/1.959964, 0.025/1.2))},
-		// More than 3 left: 2.92 repetitions.
-		{"2 and 4 left", 2, 4, young, 23 * (1 - 1.959964*math.Hypot(0.05/1.959964, 2.92*0.025/1.15)), 23 * (1 + 1.959964*math.Hypot(0.05/1.959964, 2.92*0.025/1.15))},
+		{"5, measured people", 5, 0, young, five, fiveUp},
+		{"12: 26 kg, 5.84 %", 12, 0, young, twelve12, twelveUp},
+		{"6 and 2 left", 6, 2, young, six, sixUp},
+		{"2 and 4 left", 2, 4, young, two, twoUp},
 		{"5, older: the table's 10 %", 5, 0, old, 22.5 * 0.9, 22.5 * 1.1},
 		{"5, novice: the table's −10/+20 %", 5, 0, body.Person{Age: 30, Sex: body.Male, Training: body.Novice}, 22.5 * 0.9, 22.5 * 1.2},
 		{"18, older: the table's 25 %", 18, 0, old, 29 * 0.75, 29 * 1.25},
@@ -242,6 +247,8 @@ func TestBadOptions(t *testing.T) {
 		{"/options/level", field.ErrOutOfRange, onerm.Options{Level: units.Fraction(math.NaN())}},
 		{"/options/accuracy/formula", field.ErrMissing, with(func(a *onerm.Accuracy) { a.Formula = 0 })},
 		{"/options/accuracy/from", field.ErrOutOfRange, with(func(a *onerm.Accuracy) { a.From = 0 })},
+		{"/options/accuracy/people", field.ErrOutOfRange, with(func(a *onerm.Accuracy) { a.People = 1 })},
+		{"/options/accuracy/people", field.ErrOutOfRange, with(func(a *onerm.Accuracy) { a.People = 10_001 })},
 		{"/options/accuracy/bands", field.ErrMissing, with(func(a *onerm.Accuracy) { a.Bands = nil })},
 		{"/options/accuracy/bands/1/up_to", field.ErrOutOfRange, with(func(a *onerm.Accuracy) { a.Bands[1].UpTo = 10 })},
 		{"/options/accuracy/bands/2/error", field.ErrOutOfRange, with(func(a *onerm.Accuracy) { a.Bands[2].Error = units.Fraction(math.NaN()) })},

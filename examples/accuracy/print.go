@@ -7,6 +7,7 @@ import (
 
 	"example.org/posology/dose/onerm"
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/units"
 )
 
 // print writes the report as tables.
@@ -30,6 +31,7 @@ func (r report) print(w io.Writer) error {
 		}
 		b.WriteString("\n")
 	}
+	r.printForward(&b)
 	if len(r.LeftOut) > 0 {
 		fmt.Fprintf(&b, "\nThe library's estimate for people whom the choice of equation and the widths know nothing\nof, at %v (chosen: %s; %d sets without an estimate):\n\n", r.Level, r.chosen(), r.LeftOutNone)
 		printOwn(&b, r.LeftOut)
@@ -58,6 +60,17 @@ func (s score) cell(f onerm.Formula) string {
 		text += " x"
 	}
 	return text
+}
+
+func (r report) printForward(b *strings.Builder) {
+	if len(r.Forward) == 0 {
+		return
+	}
+	fmt.Fprintf(b, "\nRepetitions told for a load of %v of the 1RM or more, over those done: standard deviations of\nthe logarithm in percent. The estimate's equation is chosen by the last column.\n\n", units.Fraction(leastShare))
+	fmt.Fprintf(b, "%-16s %5s %7s %7s %7s %13s\n", "", "sets", "bias", "people", "sets'", "somebody new")
+	for _, f := range r.Forward {
+		fmt.Fprintf(b, "%-16s %5d %+7.1f %7.1f %7.1f %13.1f\n", f.Equation, f.Sets, f.Bias, f.People, f.Within, f.Total)
+	}
 }
 
 func printOwn(b *strings.Builder, list []own) {

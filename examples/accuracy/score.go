@@ -50,6 +50,8 @@ type report struct {
 	Sets      int    `json:"sets"`
 	People    int    `json:"people"`
 	Equations []line `json:"equations"`
+	// Forward is how each classical equation tells the repetitions that a load allows.
+	Forward []forward `json:"forward"`
 	// LeftOut are estimates of people that the choice of equation and the widths
 	// know nothing of; Default are those that FromSet gives without any option.
 	Level   units.Fraction        `json:"level"`
@@ -106,7 +108,12 @@ func judge(sets []set, level units.Fraction) report {
 		people[s.body] = true
 	}
 	r.People = len(people)
-	if len(people) > 1 {
+	for f := onerm.Epley; f <= onerm.Kemmler2006; f++ {
+		if w, ok := foretold(sets, f); ok {
+			r.Forward = append(r.Forward, w)
+		}
+	}
+	if len(people) > 2 { // errors of one alone tell nothing of others
 		r.LeftOut, r.LeftOutNone = r.leaveOut(sets)
 	}
 	r.Default, r.DefaultNone = owns(sets, func(set) onerm.Options { return onerm.Options{} })
@@ -126,14 +133,24 @@ func (r *report) leaveOut(sets []set) ([]own, int) {
 	return owns(sets, func(s set) onerm.Options { return onerm.Options{Level: r.Level, Accuracy: learnt[s.body]} })
 }
 
-// learn chooses, from the nine general equations, the one with the least error
-// up to 10 repetitions, and takes its errors by band, none below the band
-// before. Ages are not asked for: who is left out must not be an exception.
+// learn chooses, from the nine general equations, the one that goes best from load to
+// repetitions, or, where each has one set, has the least error up to 10, and takes its errors
+// by band, none below the band before. Ages are not asked for: who is left out must not be
+// an exception.
 func learn(sets []set) onerm.Accuracy {
-	a := onerm.Accuracy{From: 1, Hold: body.OnBar}
+	a := onerm.Accuracy{From: 1, People: len(byPerson(sets)), Hold: body.OnBar}
 	least := math.Inf(1)
 	near := bands[2]
 	for f := onerm.Epley; f <= onerm.Kemmler2006; f++ {
+		wrong := math.Inf(1)
+		if w, ok := foretold(sets, f); ok {
+			wrong = w.Total
+		}
+		if wrong < least {
+			a.Formula, least = f, wrong
+		}
+	}
+	for f := onerm.Epley; a.Formula == 0 && f <= onerm.Kemmler2006; f++ {
 		if e := tally(near, misses(sets, near, f)); e.Sets > 0 && e.RMSE < least {
 			a.Formula, least = f, e.RMSE
 		}

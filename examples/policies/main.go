@@ -24,7 +24,7 @@ const (
 // order is what was asked for.
 type order struct {
 	people, weeks int
-	facts         bool
+	facts, curves bool
 	kits          []kit
 	populations   []population
 	policies      []policy
@@ -45,6 +45,7 @@ func run(args []string, stdout, stderr io.Writer) int {
 	people := flags.String("population", "", "only people whose `name` has this in it")
 	way := flags.String("policy", "", "only policies whose `name` has this in it")
 	flags.BoolVar(&o.facts, "facts", false, "print what the people are made from, too")
+	flags.BoolVar(&o.curves, "curves", false, "write a table of strength week by week, with comma-separated values, of people who are seen and without an estimate")
 	if err := flags.Parse(args); errors.Is(err, flag.ErrHelp) {
 		return 0
 	} else if err != nil {
@@ -61,7 +62,11 @@ func run(args []string, stdout, stderr io.Writer) int {
 		fmt.Fprintln(stderr, "policies: no kit, people or policy has that name")
 		return 2
 	}
-	if err := o.print(stdout); err != nil {
+	write := o.print
+	if o.curves {
+		write = o.writeCurves
+	}
+	if err := write(stdout); err != nil {
 		fmt.Fprintln(stderr, "policies:", err)
 		return 1
 	}

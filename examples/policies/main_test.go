@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"errors"
 	"flag"
+	"math"
 	"os"
 	"runtime"
 	"strings"
@@ -73,5 +74,38 @@ func TestWriteFails(t *testing.T) {
 	var errs bytes.Buffer
 	if status := run([]string{"-people", "1"}, full{}, &errs); status != 1 || !strings.Contains(errs.String(), "no room") {
 		t.Errorf("status %d, %s", status, errs.String())
+	}
+}
+
+// The curves that examples/charts draws are what this program writes, and end where the
+// tables do.
+func TestCurves(t *testing.T) {
+	const file = "../charts/policies.csv"
+	var out, errs bytes.Buffer
+	if status := run([]string{"-curves", "-people", "40", "-kit", ",", "-population", "typical"}, &out, &errs); status != 0 {
+		t.Fatal(errs.String())
+	}
+	if *update {
+		if err := os.WriteFile(file, out.Bytes(), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	want, err := os.ReadFile(file)
+	if err != nil || !bytes.Equal(want, out.Bytes()) {
+		t.Errorf("%s differs (%v); -update rewrites it", file, err)
+	}
+	o := order{people: 5, weeks: 12}
+	s := scene{kit: kits[1], weeks: 12}
+	points, err := o.curve(s, populations[0], policies[0])
+	if err != nil {
+		t.Fatal(err)
+	}
+	toll, err := o.toll(s, populations[0], policies[0])
+	last := points[len(points)-1]
+	if got := 100*last.strength/5 - 100; err != nil || math.Abs(got-toll.Gain) > 0.5 {
+		t.Errorf("gain %v, want %v within the last visit's (%v)", got, toll.Gain, err)
+	}
+	if got := 100 * float64(last.near) / float64(last.sets); math.Abs(got-toll.Near) > 0.01 {
+		t.Errorf("near %v, want %v", got, toll.Near)
 	}
 }

@@ -112,26 +112,35 @@ const (
 
 // fate lets one person train, and says what became of them.
 func (s scene) fate(seed uint64, p population, choose simulate.Chooser) (simulate.Fate, error) {
+	t, setup, lived, err := s.live(seed, p, choose)
+	if err != nil {
+		return simulate.Fate{}, err
+	}
+	return simulate.Judge(t, setup, lived, s.kit.slack)
+}
+
+// live lets one person train; no day is lived where the first dose is barred.
+func (s scene) live(seed uint64, p population, choose simulate.Chooser) (t simulate.Trainee, setup simulate.Setup, lived []simulate.Lived, err error) {
 	src := rand.NewPCG(seed, forPerson)
 	kg := s.kit.least + float64((s.kit.most-s.kit.least)*rand.New(src).Float64())
-	t := p.draw(units.Must(units.Kilograms(kg)), src)
+	t = p.draw(units.Must(units.Kilograms(kg)), src)
 	if s.alone {
 		t = simulate.AtHome(t, rand.NewPCG(seed, forHome))
 	}
-	setup := s.setup(choose)
+	setup = s.setup(choose)
 	if s.estimated {
 		e, err := simulate.FirstEstimate(t, setup, rand.NewPCG(seed, forRun))
 		switch {
 		case err == nil:
 			setup.Request.Estimates = []onerm.Estimate{e}
 		case !errors.Is(err, onerm.ErrNotStudied): // else no test told anything, and they train without
-			return simulate.Fate{}, err
+			return t, setup, nil, err
 		}
 	}
-	lived, err := simulate.Run(t, setup, rand.NewPCG(seed, forRun))
+	lived, err = simulate.Run(t, setup, rand.NewPCG(seed, forRun))
 	var barred *dose.ConstraintError
-	if err != nil && !errors.As(err, &barred) {
-		return simulate.Fate{}, err
+	if errors.As(err, &barred) {
+		err = nil
 	}
-	return simulate.Judge(t, setup, lived, s.kit.slack)
+	return t, setup, lived, err
 }

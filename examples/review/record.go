@@ -28,6 +28,10 @@ func filePaper(w io.Writer, r record.Review) error {
 	p.Say("", screened(r))
 	p.Summary(summary(p, r))
 	recordOverview(p, r)
+	tracked, err := recordStrength(p, r)
+	if err != nil {
+		return err
+	}
 	tests := p.Tests(p.Clinicians, r.Chosen, r.Tested)
 	recordLookedAt(p, r)
 	recordAttended(p, r.Attended)
@@ -39,7 +43,7 @@ func filePaper(w io.Writer, r record.Review) error {
 		recordItem(p, i+1, item, shared)
 	}
 	recordComing(p, r, tests)
-	if err := p.Facts(r.Reasons()); err != nil {
+	if err := p.Facts(append(r.Reasons(), tracked...)); err != nil {
 		return err
 	}
 	return p.Close()
@@ -84,6 +88,20 @@ func recordOverview(p *page.Paper, r record.Review) {
 	for _, item := range r.Items {
 		p.Say(fmt.Sprintf("%-*s  ", longest, item.Name), overview(item))
 	}
+}
+
+// recordStrength prints what the tracks show, and returns their reasons.
+func recordStrength(p *page.Paper, r record.Review) (why []evidence.Reason, err error) {
+	tracks, err := papers.Strengths(r.Items, r.Screening.Who)
+	if err != nil || len(tracks) == 0 {
+		return nil, err
+	}
+	p.Heading("Strength over the visits, by which no dose goes")
+	for _, t := range tracks {
+		p.Say("- ", t.Name+": "+t.Clinician())
+		why = append(why, t.Odds.Reasons...)
+	}
+	return why, nil
 }
 
 func overview(item record.Decided) string {

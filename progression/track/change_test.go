@@ -10,6 +10,7 @@ import (
 
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/strength"
 	"example.org/posology/dose/week"
 	"example.org/posology/progression/rule"
@@ -226,6 +227,21 @@ func TestFromEstimate(t *testing.T) {
 	near(t, "measured", read(measured, 1).Variance, 0.018*0.018, 1e-12)
 	sd = 0.4 / (2 * 1.6448536269514722)
 	near(t, "measured, at another level", read(measured, 10).Variance, sd*sd-0.042*0.042, 1e-12)
+}
+
+// TestFromVisit: Epley's 1RM for what was done, was told and is told short, with the part of
+// the error that lies within the person. A factor at its end is none too large.
+func TestFromVisit(t *testing.T) {
+	set := setlog.Set{Day: first, Exercise: "a-row", Side: body.Right, Hold: body.OneHand, Load: 6 * units.Kilogram, Reps: 10, Effort: units.Must(units.InReserve(3))}
+	r, err := track.FromVisit(first, strength.Ability{}.Seen(1, 3, set))
+	if err != nil || r.Day != first {
+		t.Fatal(r, err)
+	}
+	near(t, "value", r.Value, math.Log(6*(1+14.0/30)), 1e-9)
+	near(t, "variance", r.Variance, 0.036*0.036, 1e-15)
+	if _, err := (track.Belief{Day: first, Level: 2, LevelVar: 1e-300}).Interval(0.9, track.Width{Factor: 1e150, Freedom: 1e150}); err != nil {
+		t.Error(err)
+	}
 }
 
 var gap = regexp.MustCompile(`\{[a-z]+\}`)

@@ -8,6 +8,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/dose/strength"
 	"example.org/posology/progression/track"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -223,4 +224,18 @@ func ExampleLink_Across() {
 	// Output:
 	// seated: 9 kg of 5.387 kg to 15.035 kg
 	// as far apart by chance: 49.5 %
+}
+
+func ExampleFromVisit() {
+	day := units.Must(units.NewDay(2027, 2, 5))
+	sets := []setlog.Set{
+		{Day: day, Exercise: "one-arm-dumbbell-row", Side: body.Right, Hold: body.OneHand, Load: 6 * units.Kilogram, Reps: 10, Effort: units.Must(units.InReserve(4))},
+		{Day: day, Exercise: "one-arm-dumbbell-row", Side: body.Right, Hold: body.OneHand, Load: 6 * units.Kilogram, Reps: 10, Effort: units.Must(units.InReserve(3))},
+	}
+	r, err := track.FromVisit(day, strength.Ability{}.Seen(2, 3, sets...))
+	if err != nil {
+		log.Fatal(err)
+	}
+	fmt.Printf("%s: %.1f kg\n", r.Day, math.Exp(r.Value))
+	// Output: 2027-02-05: 9.0 kg
 }

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/strength"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
@@ -87,3 +88,25 @@ func spreadOf(e onerm.Estimate) float64 {
 // normalWithin returns the number that a standard normal value stays within, on
 // both sides, with the given probability.
 func normalWithin(level units.Fraction) float64 { return math.Sqrt2 * math.Erfinv(float64(level)) }
+
+// FromVisit reads what one visit alone showed, which is [strength.Ability.Seen] of nothing:
+// the logarithm of the 1RM by the equation that doses go by, with the part of its error
+// that lies within the person. It is for sets of beginners, of whom an [onerm.Estimate]
+// asks for fewer repetitions. By how much a person's curve is off between two weights
+// is not in it: a change below some hundredths is not to be read from it.
+//
+// Where nothing is known, only a lower bound, or where no reserve was told, it is an
+// [field.ErrMissing]; other errors are those of a reading and of
+// [strength.Ability.Validate].
+func FromVisit(day units.Day, alone strength.Ability) (Reading, error) {
+	r := Reading{Day: day, Value: alone.Log, Variance: toldSD * toldSD}
+	var bad field.Errors
+	bad.Add("/day", day.Check())
+	if bad.Add("/alone", alone.Validate()); !alone.Known() || alone.AtLeast || alone.Untold {
+		bad.Add("/alone", field.Bad(nil, "what a set with its reserve told showed, no lower bound", field.ErrMissing))
+	}
+	if err := bad.Err(); err != nil {
+		return Reading{}, err
+	}
+	return r, nil
+}

@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/strength"
 	"example.org/posology/progression/track"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
@@ -173,6 +174,14 @@ func TestQuestionsRefused(t *testing.T) {
 		"a level of 49 %":           {interval(b, 0.49, w), "/level", field.ErrOutOfRange},
 		"a level of 99.1 %":         {interval(b, 0.991, w), "/level", field.ErrOutOfRange},
 		"a factor below 0":          {interval(b, 0.9, track.Width{Factor: -1}), "/width", field.ErrOutOfRange},
+		"a factor above 1e150":      {interval(b, 0.9, track.Width{Factor: 1.01e150}), "/width", field.ErrOutOfRange},
+		"a freedom above 1e150":     {interval(b, 0.9, track.Width{Factor: 1, Freedom: 1.01e150}), "/width", field.ErrOutOfRange},
+		"a freedom below 0":         {interval(b, 0.9, track.Width{Factor: 1, Freedom: -1}), "/width", field.ErrOutOfRange},
+		"a visit without a set":     {reason(track.FromVisit(first, strength.Ability{})), "/alone", field.ErrMissing},
+		"a visit of a lower bound":  {reason(track.FromVisit(first, strength.Ability{Log: 2, Variance: 0.01, AtLeast: true})), "/alone", field.ErrMissing},
+		"a visit with nothing told": {reason(track.FromVisit(first, strength.Ability{Log: 2, Variance: 0.01, Untold: true})), "/alone", field.ErrMissing},
+		"a visit of no strength":    {reason(track.FromVisit(first, strength.Ability{Log: nan, Variance: 0.01})), "/alone/log", field.ErrOutOfRange},
+		"a visit on no day":         {reason(track.FromVisit(0, strength.Ability{Log: 2, Variance: 0.01})), "/day", field.ErrMissing},
 		"nothing known":             {interval(track.Belief{}, 0.9, w), "/belief", field.ErrMissing},
 		"own below 0":               {noReading, "/own", field.ErrOutOfRange},
 		"no mass":                   {heavy, "/belief", field.ErrOverflow},

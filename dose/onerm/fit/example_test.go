@@ -2,6 +2,7 @@ package fit_test
 
 import (
 	"fmt"
+	"log"
 
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/onerm/fit"
@@ -64,4 +65,23 @@ func ExampleLoadWithin() {
 	// 8 to failure: 10.0 to 12.3 kg <nil>
 	// 11 kg: 5 to 13 times <nil>
 	// fit.hyperbola
+}
+
+// A practised person of 25 bench-pressed 90 kg five times and 80 kg nine times, to failure.
+func ExamplePractised() {
+	c, err := fit.Practised([]fit.Point{
+		{Load: 90 * units.Kilogram, Reps: 5},
+		{Load: 80 * units.Kilogram, Reps: 9},
+	}, onerm.Hyperbola)
+	if err != nil {
+		log.Fatal(err)
+	}
+	within, err := fit.OneRMWithin(c, 0.9)
+	if err != nil {
+		log.Fatal(err)
+	}
+	low, _ := within.Min()
+	high, _ := within.Max()
+	fmt.Println(c.OneRM().Short(units.Nearest), "from", low.Short(units.Down), "to", high.Short(units.Up))
+	// Output: 100 kg from 94.4 kg to 105.9 kg
 }

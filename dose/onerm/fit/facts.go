@@ -24,12 +24,15 @@ const (
 	factSameDay   evidence.FactID = "fit.same-day"
 	factLimit     evidence.FactID = "fit.repetitions"
 	factFall      evidence.FactID = "fit.fall"
+	factPractised evidence.FactID = "fit.practised"
 
 	// of package onerm
 	anchorTest  evidence.FactID = "onerm.anchor.test"
 	anchorBest  evidence.FactID = "onerm.anchor.best"
 	anchorWomen evidence.FactID = "onerm.anchor.women"
 	measured    evidence.FactID = "onerm.measured"
+	openSets    evidence.FactID = "onerm.open.sets"
+	openNear    evidence.FactID = "onerm.open.near"
 )
 
 // FormFact names the fact that states a form; "" for no form.
@@ -113,6 +116,7 @@ func otherFacts() []evidence.Fact {
 		{ID: factOneRM, Value: "the 1RM of a curve is its load at one repetition", Basis: evidence.Computed, From: []evidence.FactID{measured}},
 		{ID: factSet, Value: fmt.Sprintf("the load of a set varies by %v, as a 1RM test does, where nothing else is stated", units.Fraction(setSD)), Basis: evidence.Design, From: []evidence.FactID{anchorTest}},
 		{ID: factFreedom, Value: fmt.Sprintf("that error is believed as firmly as if it had been seen in %d sets", setFreedom), Basis: evidence.Design, From: []evidence.FactID{anchorTest}},
+		{ID: factPractised, Value: fmt.Sprintf("in practised people with a bar the load of a set to failure varies by %v, and the 1RM is expected where O'Conner puts it, within %v", units.Fraction(practisedSD), units.Fraction(practisedExpected)), Basis: evidence.Design, From: []evidence.FactID{openSets, openNear}},
 		{ID: factSameDay, Value: fmt.Sprintf("sets of one day share %v of their error variance", units.Fraction(sameDay)), Basis: evidence.Design},
 		{ID: factLimit, Value: fmt.Sprintf("curves are fitted and evaluated at %v repetitions to failure", bend.Reps()), Basis: evidence.Design},
 		{ID: factFall, Value: fmt.Sprintf("a curve is refused unless %d repetitions are done with %v to %v of the 1RM and one repetition more still costs %g %% of the load at the most repetitions studied", bend.Pivot, percentOf(bend.MostFall), percentOf(bend.LeastFall), 100*bend.LeastSlope), Basis: evidence.Design},

@@ -3,24 +3,15 @@ package fit
 import (
 	"math"
 
-	"gonum.org/v1/gonum/mathext"
-
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/onerm/internal/bend"
+	"example.org/posology/dose/onerm/internal/student"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
 
 // levelRange is the levels at which intervals are given.
 var levelRange = units.Must(units.Between[units.Fraction](0.5, 0.99))
-
-// student returns the number that Student's t with so many degrees of freedom
-// stays within, on both sides, with the given probability.
-func student(level units.Fraction, freedom int) float64 {
-	nu := float64(freedom)
-	x := mathext.InvRegIncBeta(nu/2, 0.5, 1-float64(level))
-	return math.Sqrt(nu * (1 - x) / x)
-}
 
 // tangentAt returns the curve at repetitions that it has a value at.
 func tangentAt(c onerm.Curve, reps float64) bend.Tangent {
@@ -53,7 +44,7 @@ func halfWidth(c onerm.Curve, reps float64, level units.Fraction) (float64, bend
 		return 0, bend.Tangent{}, err
 	}
 	t := tangentAt(c, reps)
-	return student(level, c.Data().Freedom) * deviation(c, t), t, nil
+	return student.Within(float64(level), c.Data().Freedom) * deviation(c, t), t, nil
 }
 
 // LoadWithin returns the interval that the load of a further set of reps to

@@ -21,6 +21,8 @@ const (
 	codeSameDay  evidence.ReasonCode = "fit.same-day"
 	codeBeyond   evidence.ReasonCode = "fit.beyond"
 	codeExpected evidence.ReasonCode = "fit.expected"
+
+	codePractised evidence.ReasonCode = "fit.practised"
 )
 
 // Words returns what this package's reasons say. It is made once.
@@ -52,6 +54,9 @@ func words() evidence.Words {
 		},
 		codeExpected: {
 			Clinician: "A 1RM of {expected} ± {sd}, known otherwise, was counted too.",
+		},
+		codePractised: {
+			Clinician: "The 1RM of {expected} ± {sd} that O'Conner gives for the same sets was counted too: for practised people with a bar. Nothing of the kind was measured with dumbbells, in novices or over 50.",
 		},
 	}
 }

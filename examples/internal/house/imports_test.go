@@ -31,8 +31,8 @@ var mayImport = map[string][]string{
 	"dose/exercise":  ground,
 	"dose/equipment": slices.Concat(ground, []string{"dose/exercise"}),
 	"dose/setlog":    slices.Concat(ground, []string{"dose/exercise"}),
-	"dose/onerm":     slices.Concat(ground, []string{"dose/exercise", "dose/setlog", "dose/onerm/internal/bend"}),
-	"dose/onerm/fit": slices.Concat(ground, []string{"dose/onerm", "dose/onerm/internal/bend", gonum}),
+	"dose/onerm":     slices.Concat(ground, []string{"dose/exercise", "dose/setlog", "dose/onerm/internal/bend", "dose/onerm/internal/student"}),
+	"dose/onerm/fit": slices.Concat(ground, []string{"dose/onerm", "dose/onerm/internal/bend", "dose/onerm/internal/student", gonum}),
 	"dose/volume":    slices.Concat(ground, []string{"dose/exercise", "dose/setlog"}),
 	// What was printed and no estimate asks.
 	"dose/onerm/published": slices.Concat(ground, []string{"dose/onerm"}),
@@ -42,6 +42,8 @@ var mayImport = map[string][]string{
 	"dose/choice": slices.Concat(first, []string{"dose/exercise", "dose/equipment", "dose/guideline"}),
 	// The forms of curves: onerm evaluates them, fit needs their slopes too.
 	"dose/onerm/internal/bend": {"units/field", "units"},
+	// Student's t without gonum.
+	"dose/onerm/internal/student": {},
 
 	// What stands beside lifting knows no lift: dose puts it in the week.
 	"dose/beside": slices.Concat(first, []string{"dose/exercise", "dose/volume", "dose/guideline"}),

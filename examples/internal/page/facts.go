@@ -4,13 +4,18 @@ import (
 	"fmt"
 
 	"example.org/posology/progression/record"
+	"example.org/posology/progression/track"
 	"example.org/posology/units/evidence"
 )
 
 // Facts lists every fact that a reason names, once, with how it is known, and
 // then the sources.
 func (p *Paper) Facts(reasons []evidence.Reason) error {
-	ledger, err := record.Ledger()
+	doses, err := record.Ledger()
+	if err != nil {
+		return err
+	}
+	ledger, err := evidence.NewLedger(doses.All(), track.Facts())
 	if err != nil {
 		return err
 	}

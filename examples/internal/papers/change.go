@@ -49,7 +49,7 @@ type work struct {
 
 // strengthChanges are the first and the last estimate of each exercise, side and hold of
 // which there are two days; of a test that gives none nothing is said.
-func strengthChanges(r record.Record, who body.Person) [][]string {
+func strengthChanges(r record.Record, who body.Person, tracks []Strength) [][]string {
 	catalogue, err := exercise.Standard().With(r.Own...)
 	if err != nil {
 		return nil // the record was read, so it cannot be
@@ -81,7 +81,7 @@ func strengthChanges(r record.Record, who body.Person) [][]string {
 		if w.side != body.Both {
 			name += ", " + w.side.String()
 		}
-		rows = append(rows, []string{name, estimated(start), estimated(end), "no clear change"})
+		rows = append(rows, []string{name, estimated(start), estimated(end), shownOf(tracks, w.exercise, w.side)})
 	}
 	return rows
 }
@@ -102,7 +102,7 @@ type tested struct {
 func (t tested) shown() string {
 	switch {
 	case t.change.Shown != function.Real:
-		return "no clear change"
+		return unclear
 	case t.change.Direction == function.Better:
 		return "real, for the better"
 	}

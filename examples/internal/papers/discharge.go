@@ -30,7 +30,11 @@ func Discharge(r record.Record, day units.Day, results []function.Result) ([]Pap
 	if err != nil {
 		return nil, err
 	}
-	e := ending{review: review, kept: keeps(review), kit: r.Kit, tests: tests, strength: strengthChanges(r, review.Screening.Who)}
+	tracks, err := Strengths(review.Items, review.Screening.Who)
+	if err != nil {
+		return nil, err
+	}
+	e := ending{review: review, kept: keeps(review), kit: r.Kit, tests: tests, tracks: tracks, strength: strengthChanges(r, review.Screening.Who, tracks)}
 	s, err := newSheet(day, r.Note)
 	if err != nil {
 		return nil, err
@@ -53,6 +57,7 @@ type ending struct {
 	kept     []dose.Prescription // what goes on, nothing where somebody is to look first
 	kit      equipment.Kit
 	tests    []tested
+	tracks   []Strength
 	strength [][]string
 }
 
@@ -85,6 +90,9 @@ func (e ending) client(s *sheet) {
 	s.Say(page.Wanted("What you wanted to be able to do, in your own words", r.Task, nil), done(r))
 	s.Section("What you have reached")
 	s.Table(e.lifted())
+	if len(e.kept) > 0 && len(e.tracks) > 0 { // no praise beside what holds
+		s.Say("Your strength, by all that you lifted: " + followed(e.tracks))
+	}
 	for _, t := range e.tests {
 		s.Points(fmt.Sprintf("%s: %s at the start, %s now. %s", upper(t.name), t.before, t.after, strings.Join(s.texts(t.change.Reasons), " ")))
 	}
@@ -185,8 +193,15 @@ func counted(n int, what string) string {
 func (e ending) tables() []document.Table {
 	list := []document.Table{e.lifted()}
 	if len(e.strength) > 0 {
-		list = append(list, document.Table{Caption: "Estimated one-repetition maximum, with its interval. No change of it that is above its noise is known here, so none is called clear.",
+		list = append(list, document.Table{Caption: "Estimated one-repetition maximum, with its interval. Two of them do not tell a change from noise: the change is that of all visits, where these show one.",
 			Head: []string{"Exercise", "Start", "End", "Change"}, Rows: e.strength})
+	}
+	if len(e.tracks) > 0 {
+		t := document.Table{Caption: fmt.Sprintf("Strength by all visits: change with its %v interval; rising and falling are changes of more than %v", StrengthLevel, StrengthMargin), Head: []string{"Exercise", "From", "To", "Change"}}
+		for _, k := range e.tracks {
+			t.Rows = append(t.Rows, []string{upper(k.Name), page.Day(k.Odds.From), page.Day(k.Odds.To), k.shown()})
+		}
+		list = append(list, t)
 	}
 	if len(e.tests) > 0 {
 		t := document.Table{Caption: "Tests of function", Head: []string{"Test", "Start", "End", "Change"}}

@@ -45,6 +45,7 @@ func letterOf(r record.Review) letter.Letter {
 func goesOn(s *sheet, r record.Review) {
 	s.Title = "For you: how it goes on"
 	s.Say(page.Wanted(aim, r.Task, r.Tasks), done(r))
+	s.strength(r)
 	s.Listed("First", first(s, r)...)
 	s.asked(r.Screening, letterOf(r))
 	if r.Coming == nil {
