@@ -5,10 +5,11 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"slices"
 
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/progression/record"
+	"example.org/posology/examples/internal/planpaper"
 )
 
 func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
@@ -23,22 +24,14 @@ func run(args []string, stdout, stderr io.Writer) int {
 	if err := flags.Parse(args); err != nil {
 		return 2
 	}
-	paper, ok := papers[*reader]
-	if !ok || flags.NArg() > 0 {
+	if !slices.Contains(command.Readers, *reader) || flags.NArg() > 0 {
 		fmt.Fprintf(stderr, "firstvisit: -for takes client, file or doctor, and there are no other arguments\n")
 		return 2
 	}
-	return command.Status(stderr, "firstvisit", visit(*file, stdout, paper, *asJSON))
+	return command.Status(stderr, "firstvisit", visit(*file, stdout, *reader, *asJSON))
 }
 
-// papers are the three papers that come out of one visit.
-var papers = map[string]func(io.Writer, record.Plan) error{
-	"client": clientPaper,
-	"file":   filePaper,
-	"doctor": doctorPaper,
-}
-
-func visit(file string, w io.Writer, paper func(io.Writer, record.Plan) error, asJSON bool) error {
+func visit(file string, w io.Writer, reader string, asJSON bool) error {
 	r, err := command.Record(file, demo.VillageHall())
 	if err != nil {
 		return err
@@ -50,5 +43,5 @@ func visit(file string, w io.Writer, paper func(io.Writer, record.Plan) error, a
 	if asJSON {
 		return command.JSON(w, plan)
 	}
-	return paper(w, plan)
+	return planpaper.For(reader, w, plan)
 }

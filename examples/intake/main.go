@@ -1,13 +1,15 @@
 package main
 
 import (
-	"encoding/json"
+	"bufio"
 	"flag"
 	"fmt"
 	"io"
 	"os"
 	"time"
 
+	"example.org/posology/examples/internal/asking"
+	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/screening"
 	"example.org/posology/screening/interview"
@@ -34,19 +36,20 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 		fmt.Fprintln(stderr, "intake: -for takes client or clinician, -day a day such as 2026-11-25, and there are no other arguments")
 		return 2
 	}
-	asking := stdout
+	questions := stdout
 	if *asJSON {
-		asking = stderr
+		questions = stderr
 	}
 	var talk interview.Interview
 	var note string
 	if *file != "" {
 		talk, note, err = fromFile(*file, day, stderr)
 	} else {
-		talk, err = converse(day, stdin, asking)
+		fmt.Fprintln(questions, asking.Welcome+" Nothing that you type is kept.")
+		talk, err = asking.Converse(day, bufio.NewScanner(stdin), questions, nil)
 	}
 	if err == nil {
-		err = conclude(talk, note, tell, *asJSON, stdout, asking)
+		err = conclude(talk, note, tell, *asJSON, stdout, questions)
 	}
 	if err != nil {
 		fmt.Fprintln(stderr, "intake:", err)
@@ -57,8 +60,8 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 
 // readers are the people that the outcome is told to.
 var readers = map[string]func(io.Writer, screening.Outcome){
-	"client":    tellClient,
-	"clinician": tellClinician,
+	"client":    asking.TellClient,
+	"clinician": asking.TellClinician,
 }
 
 // told is the outcome as JSON.
@@ -68,12 +71,12 @@ type told struct {
 }
 
 // conclude tells the outcome. Without an age, which is asked first, there is none.
-func conclude(talk interview.Interview, note string, tell func(io.Writer, screening.Outcome), asJSON bool, stdout, asking io.Writer) error {
+func conclude(talk interview.Interview, note string, tell func(io.Writer, screening.Outcome), asJSON bool, stdout, questions io.Writer) error {
 	if !asJSON {
 		page.Note(stdout, note)
 	}
 	if talk.Profile().Age == 0 {
-		fmt.Fprintln(asking, "\nThere is no outcome yet: we begin with your age. Please come back.")
+		fmt.Fprintln(questions, "\nThere is no outcome yet: we begin with your age. Please come back.")
 		return nil
 	}
 	o, err := talk.Outcome()
@@ -84,8 +87,23 @@ func conclude(talk interview.Interview, note string, tell func(io.Writer, screen
 		tell(stdout, o)
 		return nil
 	}
-	encoder := json.NewEncoder(stdout)
-	encoder.SetIndent("", "  ")
-	encoder.SetEscapeHTML(false)
-	return encoder.Encode(told{note, o})
+	return command.JSON(stdout, told{note, o})
+}
+
+// fromFile takes the answers from a file, and from its note where they come from.
+// Lines whose question was not asked are named on stderr.
+func fromFile(name string, day units.Day, stderr io.Writer) (interview.Interview, string, error) {
+	answers, err := asking.Read(name)
+	if err != nil {
+		return interview.On(day), "", err
+	}
+	note := answers.Take("note")
+	talk, err := answers.Interview(day, nil)
+	if err != nil {
+		return talk, "", err
+	}
+	for _, text := range answers.Unused() {
+		fmt.Fprintln(stderr, "intake:", text)
+	}
+	return talk, note, nil
 }

@@ -13,6 +13,7 @@ import (
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/reviewpaper"
 	"example.org/posology/progression"
 	"example.org/posology/progression/simulate"
 	"example.org/posology/screening"
@@ -204,7 +205,7 @@ func end(p *page.Paper, one trained) {
 	if d.Jump == nil {
 		p.Say("- ", "There is no heavier weight.")
 	} else {
-		p.Say("- ", "The next weight: "+stepText(*d.Jump)+bridgeText(d)+".")
+		p.Say("- ", "The next weight: "+reviewpaper.StepText(*d.Jump)+reviewpaper.BridgeText(d)+".")
 	}
 	p.Clinicians("- ", d.Reasons)
 }

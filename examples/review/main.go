@@ -5,10 +5,11 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"slices"
 
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/progression/record"
+	"example.org/posology/examples/internal/reviewpaper"
 	"example.org/posology/units/field"
 )
 
@@ -34,7 +35,7 @@ func run(args []string, stdout, stderr io.Writer) int {
 	if err := flags.Parse(args); err != nil {
 		return 2
 	}
-	if papers[o.reader] == nil || flags.NArg() > 0 {
+	if !slices.Contains(command.Readers, o.reader) || flags.NArg() > 0 {
 		fmt.Fprintln(stderr, "review: -for takes client, file or doctor, and there are no other arguments")
 		return 2
 	}
@@ -43,13 +44,6 @@ func run(args []string, stdout, stderr io.Writer) int {
 		write = ahead
 	}
 	return command.Status(stderr, "review", write(o, stdout))
-}
-
-// papers are the three papers that come out of one review.
-var papers = map[string]func(io.Writer, record.Review) error{
-	"client": clientPaper,
-	"file":   filePaper,
-	"doctor": doctorPaper,
 }
 
 // lookBack reviews the log of one person.
@@ -68,5 +62,5 @@ func lookBack(o order, w io.Writer) error {
 	if o.asJSON {
 		return command.JSON(w, result)
 	}
-	return papers[o.reader](w, result)
+	return reviewpaper.For(o.reader, w, result)
 }

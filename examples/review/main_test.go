@@ -11,6 +11,7 @@ import (
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/edited"
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/reviewpaper"
 	"example.org/posology/progression"
 	"example.org/posology/progression/record"
 	"example.org/posology/units/field"
@@ -54,7 +55,7 @@ func reviewed(t *testing.T, data []byte) record.Review {
 func TestPapers(t *testing.T) {
 	unkind := []string{"safe", "cleared", "failed", "frail", "non-responder", "%"}
 	for _, args := range [][]string{nil, {"-case", refer}} {
-		for reader := range papers {
+		for _, reader := range command.Readers {
 			got := printed(t, append([]string{"-for", reader}, args...)...)
 			for _, want := range []string{"invented", "no medical device", "local rules and a licensed clinician decide"} {
 				if !strings.Contains(flat(got), want) {
@@ -143,7 +144,7 @@ func TestFileHasEveryReason(t *testing.T) {
 	for name, data := range map[string][]byte{"demo": demo.HomeReview(), "refer": demo.HomeReviewRefer()} {
 		r := reviewed(t, data)
 		var out bytes.Buffer
-		if err := filePaper(&out, r); err != nil {
+		if err := reviewpaper.For("file", &out, r); err != nil {
 			t.Fatal(err)
 		}
 		got := flat(out.String())

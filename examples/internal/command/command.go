@@ -10,6 +10,9 @@ import (
 	"example.org/posology/units/field"
 )
 
+// Readers are those whom a paper can be for.
+var Readers = []string{"client", "file", "doctor"}
+
 // Case returns the file, or what is embedded if none is named.
 func Case(file string, embedded []byte) ([]byte, error) {
 	if file == "" {
