@@ -1,32 +1,26 @@
 package main
 
 import (
-	"flag"
-	"fmt"
+	_ "embed"
 	"io"
-	"os"
-	"slices"
 
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/planpaper"
 )
 
-func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
+func main() { command.Main(run) }
+
+//go:embed doc.go
+var source string
 
 // run returns the exit status: 0, 1 for a bad case, 2 for bad flags.
 func run(args []string, stdout, stderr io.Writer) int {
-	flags := flag.NewFlagSet("firstvisit", flag.ContinueOnError)
-	flags.SetOutput(stderr)
+	flags := command.New(source)
 	file := flags.String("case", "", "read the case from this JSON `file`; without it an invented case is used")
-	reader := flags.String("for", "file", "print the paper for `client`, file or doctor")
-	asJSON := flags.Bool("json", false, "write the whole result as JSON")
-	if err := flags.Parse(args); err != nil {
-		return 2
-	}
-	if !slices.Contains(command.Readers, *reader) || flags.NArg() > 0 {
-		fmt.Fprintf(stderr, "firstvisit: -for takes client, file or doctor, and there are no other arguments\n")
-		return 2
+	reader, asJSON := flags.Papers("file", command.Readers...)
+	if _, status, goOn := flags.Parse(args, stdout, stderr); !goOn {
+		return status
 	}
 	return command.Status(stderr, "firstvisit", visit(*file, stdout, *reader, *asJSON))
 }

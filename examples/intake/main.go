@@ -2,7 +2,7 @@ package main
 
 import (
 	"bufio"
-	"flag"
+	_ "embed"
 	"fmt"
 	"io"
 	"os"
@@ -18,23 +18,22 @@ import (
 
 func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
 
+//go:embed doc.go
+var source string
+
 // run returns the exit status: 0, 1 for answers in a file that cannot be used,
 // 2 for bad flags.
 func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
-	flags := flag.NewFlagSet("intake", flag.ContinueOnError)
-	flags.SetOutput(stderr)
+	flags := command.New(source)
 	file := flags.String("answers", "", "take the answers from this `file` instead of asking")
 	when := flags.String("day", time.Now().Format(time.DateOnly), "the `day` of the visit")
-	reader := flags.String("for", "client", "tell the outcome to the client or to the `clinician`")
-	asJSON := flags.Bool("json", false, "write the outcome as JSON")
-	if err := flags.Parse(args); err != nil {
-		return 2
+	reader, asJSON := flags.Papers("client", "client", "clinician")
+	if _, status, goOn := flags.Parse(args, stdout, stderr); !goOn {
+		return status
 	}
-	tell, known := readers[*reader]
 	day, err := units.ParseDay(*when)
-	if !known || err != nil || flags.NArg() > 0 {
-		fmt.Fprintln(stderr, "intake: -for takes client or clinician, -day a day such as 2026-11-25, and there are no other arguments")
-		return 2
+	if err != nil {
+		return flags.Refuse(stderr, "-day %q: it takes a day such as 2026-11-25", *when)
 	}
 	questions := stdout
 	if *asJSON {
@@ -49,7 +48,7 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 		talk, err = asking.Converse(day, bufio.NewScanner(stdin), questions, nil)
 	}
 	if err == nil {
-		err = conclude(talk, note, tell, *asJSON, stdout, questions)
+		err = conclude(talk, note, readers[*reader], *asJSON, stdout, questions)
 	}
 	if err != nil {
 		fmt.Fprintln(stderr, "intake:", err)

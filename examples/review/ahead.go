@@ -72,7 +72,9 @@ func ahead(o order, w io.Writer) error {
 	if err := field.Decode(data, &v, field.Strict); err != nil {
 		return err
 	}
-	paths, err := v.run()
+	progress := command.NewProgress(o.progress, "exercises", len(v.Exercises))
+	paths, err := v.run(progress)
+	progress.End()
 	if err != nil {
 		return err
 	}
@@ -83,7 +85,7 @@ func ahead(o order, w io.Writer) error {
 }
 
 // run simulates every exercise by itself, each from the same seed.
-func (v virtual) run() ([]trained, error) {
+func (v virtual) run(progress *command.Progress) ([]trained, error) {
 	v.Profile.Training = body.Novice
 	outcome, err := screening.Assess(v.Profile)
 	if err != nil {
@@ -109,6 +111,7 @@ func (v virtual) run() ([]trained, error) {
 		visits, err := simulate.Run(t, s, rand.NewPCG(v.Seed, uint64(i)))
 		bad.Add(at, err)
 		paths = append(paths, trained{ex.ID, ex.Name, t, visits})
+		progress.Step()
 	}
 	return paths, bad.Err()
 }

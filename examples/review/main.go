@@ -1,11 +1,8 @@
 package main
 
 import (
-	"flag"
-	"fmt"
+	_ "embed"
 	"io"
-	"os"
-	"slices"
 
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
@@ -13,7 +10,10 @@ import (
 	"example.org/posology/units/field"
 )
 
-func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
+func main() { command.Main(run) }
+
+//go:embed doc.go
+var source string
 
 // An order is what the flags ask for.
 type order struct {
@@ -21,24 +21,22 @@ type order struct {
 	reader string
 	asJSON bool
 	ahead  bool
+
+	progress io.Writer // where a long run says how far it is
 }
 
 // run returns the exit status: 0, 1 for a bad case, 2 for bad flags.
 func run(args []string, stdout, stderr io.Writer) int {
 	var o order
-	flags := flag.NewFlagSet("review", flag.ContinueOnError)
-	flags.SetOutput(stderr)
+	flags := command.New(source)
 	flags.StringVar(&o.file, "case", "", "read the case from this JSON `file`; without it an invented case is used")
-	flags.StringVar(&o.reader, "for", "file", "print the paper for `client`, file or doctor")
-	flags.BoolVar(&o.asJSON, "json", false, "write the whole result as JSON")
+	reader, asJSON := flags.Papers("file", command.Readers...)
 	flags.BoolVar(&o.ahead, "simulate", false, "simulate the weeks of a beginner instead; a case is then that of a virtual person")
-	if err := flags.Parse(args); err != nil {
-		return 2
+	if _, status, goOn := flags.Parse(args, stdout, stderr); !goOn {
+		return status
 	}
-	if !slices.Contains(command.Readers, o.reader) || flags.NArg() > 0 {
-		fmt.Fprintln(stderr, "review: -for takes client, file or doctor, and there are no other arguments")
-		return 2
-	}
+	o.reader, o.asJSON = *reader, *asJSON
+	o.progress = stderr
 	write := lookBack
 	if o.ahead {
 		write = ahead

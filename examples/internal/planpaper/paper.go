@@ -1,5 +1,3 @@
-// Package planpaper writes the papers of a first visit: for the client, the file
-// and the doctor.
 package planpaper
 
 import (
