@@ -118,3 +118,12 @@ func (a Answers) Interview(day units.Day, before map[string]string) (interview.I
 	}
 	return talk, nil
 }
+
+// All returns the answers by key.
+func (a Answers) All() map[string]string {
+	all := map[string]string{}
+	for key, l := range a.lines {
+		all[key] = l.answer
+	}
+	return all
+}

@@ -2,8 +2,10 @@ package folder
 
 import (
 	"bytes"
+	"compress/gzip"
 	"errors"
 	"fmt"
+	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -11,7 +13,6 @@ import (
 	"slices"
 	"strings"
 
-	"example.org/posology/examples/internal/command"
 	"example.org/posology/progression/record"
 	"example.org/posology/units/field"
 )
@@ -52,7 +53,7 @@ func (f Folder) interview(name string) string {
 
 // older is the name of the older record of a number, from 1.
 func (f Folder) older(name string, n int) string {
-	return filepath.Join(string(f), "older", fmt.Sprintf("%s.%04d.json", name, n))
+	return filepath.Join(string(f), "older", fmt.Sprintf("%s.%04d.json.gz", name, n))
 }
 
 // File returns where the record of a name is kept.
@@ -103,7 +104,7 @@ func (f Folder) Read(name string) (Person, error) {
 func (f Folder) Older(name string) ([]record.Record, error) {
 	var list []record.Record
 	for n := 1; ; n++ {
-		data, err := os.ReadFile(f.older(name, n))
+		data, err := unpacked(f.older(name, n))
 		if errors.Is(err, fs.ErrNotExist) {
 			return list, nil
 		}
@@ -118,63 +119,78 @@ func (f Folder) Older(name string) ([]record.Record, error) {
 	}
 }
 
-// Changes says what would be written of a person beside what stands in the folder:
-// a line for each thing that is new, other or gone.
-func (p Person) Changes() ([]string, error) {
-	is, err := p.text()
+// unpacked reads a file that was packed, whole.
+func unpacked(name string) ([]byte, error) {
+	file, err := os.Open(name)
 	if err != nil {
 		return nil, err
 	}
-	return changes(p.read, is)
-}
-
-// text is the record as it is kept. One that could not be read back is refused.
-func (p Person) text() ([]byte, error) {
-	var out bytes.Buffer
-	if err := command.JSON(&out, p.Record); err != nil {
+	defer file.Close()
+	zip, err := gzip.NewReader(file)
+	if err != nil {
 		return nil, err
 	}
-	if _, err := record.Decode(out.Bytes(), field.Strict); err != nil {
-		return nil, fmt.Errorf("nothing is written, since this could not be read back:\n%w", err)
+	return io.ReadAll(zip)
+}
+
+func packed(data []byte) []byte {
+	var out bytes.Buffer
+	zip := gzip.NewWriter(&out)
+	zip.Write(data) // a buffer takes everything
+	zip.Close()
+	return out.Bytes()
+}
+
+// A Change is what is to be written of a person.
+type Change struct {
+	Person
+	Lines []string // what is new, other or gone, by its place in the record
+	is    []byte
+}
+
+// Change says what would be written of a person beside what stands in the folder. A
+// record that could not be read back is an error.
+func (p Person) Change() (Change, error) {
+	text, err := p.Record.Value()
+	if err != nil {
+		return Change{}, fmt.Errorf("nothing is written, since this could not be read back:\n%w", err)
 	}
-	return out.Bytes(), nil
+	c := Change{Person: p, is: fmt.Append(nil, text, "\n")}
+	c.Lines, err = changes(p.read, c.is)
+	return c, err
 }
 
 // Write keeps a person: first the interview and the record that is to be replaced,
 // then the record itself. An interview that is newer than its record is taken for
 // what was answered last time, which is what it is.
-func (f Folder) Write(p Person) error {
-	is, err := p.text()
-	if err != nil {
-		return err
-	}
-	if p.Interview != "" {
-		if err := whole(f.interview(p.Name), []byte(p.Interview)); err != nil {
+func (f Folder) Write(c Change) error {
+	if c.Interview != "" {
+		if err := whole(f.interview(c.Name), []byte(c.Interview)); err != nil {
 			return err
 		}
 	}
-	now, err := os.ReadFile(f.file(p.Name))
+	now, err := os.ReadFile(f.file(c.Name))
 	if err != nil && !errors.Is(err, fs.ErrNotExist) {
 		return err
 	}
-	if !bytes.Equal(now, p.read) || (err == nil) == p.IsNew() {
+	if !bytes.Equal(now, c.read) || (err == nil) == c.IsNew() {
 		return ErrChanged
 	}
-	if !p.IsNew() {
-		if err := f.keep(p.Name, p.read); err != nil {
+	if !c.IsNew() {
+		if err := f.keep(c.Name, c.read); err != nil {
 			return err
 		}
 	}
-	return whole(f.file(p.Name), is)
+	return whole(f.file(c.Name), c.is)
 }
 
 // keep puts a record with the older ones, once.
 func (f Folder) keep(name string, data []byte) error {
 	for n := 1; ; n++ {
-		was, err := os.ReadFile(f.older(name, n))
+		was, err := unpacked(f.older(name, n))
 		switch {
 		case errors.Is(err, fs.ErrNotExist):
-			return whole(f.older(name, n), data)
+			return whole(f.older(name, n), packed(data))
 		case err != nil:
 			return err
 		case slices.Equal(was, data): // kept by somebody who was then stopped

@@ -38,13 +38,21 @@ func TestMain(m *testing.M) {
 	p, err := f.Read("ann")
 	if err == nil {
 		p.Record.Note, p.Interview = note, "age: 68\n"
-		err = f.Write(p)
+		err = write(f, p)
 	}
 	if err != nil {
 		fmt.Fprintln(os.Stderr, err)
 		os.Exit(1)
 	}
 	os.Exit(0)
+}
+
+func write(f folder.Folder, p folder.Person) error {
+	c, err := p.Change()
+	if err != nil {
+		return err
+	}
+	return f.Write(c)
 }
 
 // invented is the record of an invented person, new in a folder.
@@ -71,7 +79,7 @@ func TestKilledAtAnyWrite(t *testing.T) {
 	killed, oldOnes, newOnes := 0, 0, 0
 	for at := 1; ; at++ {
 		f := folder.Folder(t.TempDir())
-		if err := f.Write(invented(t, f)); err != nil {
+		if err := write(f, invented(t, f)); err != nil {
 			t.Fatal(err)
 		}
 		cmd := exec.Command(self)
@@ -94,7 +102,7 @@ func TestKilledAtAnyWrite(t *testing.T) {
 		}
 		// Whoever comes next can write.
 		p.Record.Client = "Client A, after it"
-		if err := f.Write(p); err != nil {
+		if err := write(f, p); err != nil {
 			t.Errorf("killed at change %d: %v", at, err)
 		}
 		if err == nil {
@@ -118,26 +126,26 @@ func TestRefused(t *testing.T) {
 		t.Errorf("no folder yet: %v, %v", names, err)
 	}
 	first := invented(t, f)
-	if err := f.Write(first); err != nil {
+	if err := write(f, first); err != nil {
 		t.Fatal(err)
 	}
-	if err := f.Write(first); !errors.Is(err, folder.ErrChanged) {
+	if err := write(f, first); !errors.Is(err, folder.ErrChanged) {
 		t.Errorf("new once more: %v", err)
 	}
 	a, _ := f.Read("ann")
 	b, _ := f.Read("ann")
 	a.Record.Client, b.Record.Client = "A", "B"
-	if err := f.Write(a); err != nil {
+	if err := write(f, a); err != nil {
 		t.Error(err)
 	}
-	if err := f.Write(b); !errors.Is(err, folder.ErrChanged) {
+	if err := write(f, b); !errors.Is(err, folder.ErrChanged) {
 		t.Errorf("changed meanwhile: %v", err)
 	}
 	if b, _ = f.Read("ann"); b.Record.Client != "A" || b.Interview != "age: 67\n" {
 		t.Errorf("%q, %q", b.Record.Client, b.Interview)
 	}
 	b.Record.Profile.Age = 0
-	if err := f.Write(b); err == nil || !strings.Contains(err.Error(), "/profile/age") {
+	if err := write(f, b); err == nil || !strings.Contains(err.Error(), "/profile/age") {
 		t.Errorf("no age: %v", err)
 	}
 	for _, name := range []string{"", "..", "a/b", "Ann", "ann.json", "-a", "a--b", strings.Repeat("a", 41)} {
@@ -159,7 +167,7 @@ func TestSweep(t *testing.T) {
 	if err := os.Chtimes(long, time.Time{}, time.Now().Add(-2*time.Hour)); err != nil {
 		t.Fatal(err)
 	}
-	if err := f.Write(invented(t, f)); err != nil {
+	if err := write(f, invented(t, f)); err != nil {
 		t.Fatal(err)
 	}
 	if _, err := os.Stat(long); err == nil {
@@ -174,24 +182,24 @@ func TestSweep(t *testing.T) {
 func TestChanges(t *testing.T) {
 	f := folder.Folder(t.TempDir())
 	p := invented(t, f)
-	if err := f.Write(p); err != nil {
+	if err := write(f, p); err != nil {
 		t.Fatal(err)
 	}
 	p, err := f.Read("ann")
 	if err != nil {
 		t.Fatal(err)
 	}
-	if list, err := p.Changes(); len(list) > 0 || err != nil {
-		t.Errorf("nothing was changed: %q, %v", list, err)
+	if c, err := p.Change(); len(c.Lines) > 0 || err != nil {
+		t.Errorf("nothing was changed: %q, %v", c.Lines, err)
 	}
 	p.Record.Client, p.Record.Tests, p.Record.Minutes = "Client B", p.Record.Tests[:4], 0
 	p.Record.Visits = []record.TrainingDay{{Day: p.Record.Profile.Day}}
-	list, err := p.Changes()
+	c, err := p.Change()
 	want := `~ /client: "Client A, 67, a woman" -> "Client B"
 - /minutes: 45
 - /tests/4: {"day":"2026-11-25","effort":"rir 6","exercise":"one-arm-shoulder-press","hold":"one hand","load":"2 kg","reps":12,"side":"left"}
 + /visits/0: {"day":"2026-11-25"}`
-	if got := strings.Join(list, "\n"); got != want || err != nil {
+	if got := strings.Join(c.Lines, "\n"); got != want || err != nil {
 		t.Errorf("%v\n%s", err, got)
 	}
 }

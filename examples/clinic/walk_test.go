@@ -1,0 +1,252 @@
+package main
+
+import (
+	"bytes"
+	"flag"
+	"fmt"
+	"math/rand/v2"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"example.org/posology/dose/exercise"
+	"example.org/posology/examples/internal/folder"
+	"example.org/posology/examples/internal/reviewpaper"
+	"example.org/posology/progression/record"
+	"example.org/posology/units"
+)
+
+var update = flag.Bool("update", false, "rewrite the golden files, which are our own output and no published figures")
+
+// A way is one person's, step by step.
+type way struct {
+	t      *testing.T
+	walker walker
+	folder folder.Folder
+	given  map[string]bool // keys that were answered once and for all
+	last   *record.Record
+	golden strings.Builder
+	papers map[units.Day]string // of reviews, by the day decided for
+	chance *rand.Rand
+}
+
+const weeks = 12
+
+var monday = units.Must(units.NewDay(2027, 1, 4))
+
+// once are what nobody may have to type twice.
+var once = []string{"note", "client", "task", "tasks", "goal", "sex", "training", "kit", "body_mass", "minutes", "age", "setting"}
+
+// step takes a step with answers, and returns the paper.
+func (w *way) step(day units.Day, step, answers string, args ...string) string {
+	w.t.Helper()
+	for _, key := range once {
+		if strings.Contains("\n"+answers, "\n"+key+":") {
+			if w.given[key] {
+				w.t.Errorf("%s: %s is typed twice", step, key)
+			}
+			w.given[key] = true
+		}
+	}
+	file := filepath.Join(w.t.TempDir(), "answers.txt")
+	if err := os.WriteFile(file, []byte(answers), 0o600); err != nil {
+		w.t.Fatal(err)
+	}
+	var out, errs bytes.Buffer
+	all := append([]string{"-dir", string(w.folder), step, w.walker.name, "-day", day.String(), "-answers", file, "-yes"}, args...)
+	if status := run(all, nil, &out, &errs); status != 0 || errs.Len() > 0 {
+		w.t.Fatalf("%s, %s: status %d, %s\n%s", step, day, status, errs.String(), answers)
+	}
+	w.last = nil
+	paper, wrote, _ := strings.Cut(out.String(), "\nTO BE WRITTEN")
+	fmt.Fprintf(&w.golden, "%s %s\n", day, step)
+	for line := range strings.Lines(wrote) {
+		if strings.HasPrefix(line, "~ /phase") || strings.HasPrefix(line, "+ /phase") || strings.HasPrefix(line, "~ /began") || strings.HasPrefix(line, "+ /checks") {
+			fmt.Fprint(&w.golden, "  ", line)
+		}
+	}
+	return paper
+}
+
+// record returns what the last step left.
+func (w *way) record() record.Record {
+	w.t.Helper()
+	if w.last == nil {
+		p, err := w.folder.Read(w.walker.name)
+		if err != nil {
+			w.t.Fatal(err)
+		}
+		w.last = &p.Record
+	}
+	return *w.last
+}
+
+// asks notes what is asked for from a day on.
+func (w *way) asks(before int) {
+	for _, a := range w.record().Asked[before:] {
+		ex, _ := exercise.Standard().Get(a.Exercise)
+		fmt.Fprintf(&w.golden, "  %s from %s: %s\n", a.Exercise, a.From, wanted(a, ex))
+	}
+}
+
+// log logs a visit.
+func (w *way) log(day units.Day, week int) {
+	w.t.Helper()
+	var answers strings.Builder
+	hurt := w.walker.hurts[week]
+	in := ""
+	for _, a := range inForce(w.record(), day) {
+		ex, err := exercise.Standard().Lookup(string(a.Exercise))
+		if err != nil {
+			w.t.Fatal(err)
+		}
+		if text := w.walker.typed(a, ex, week, w.chance); text != "" {
+			fmt.Fprintf(&answers, "%s: %s\n", a.Exercise, text)
+		}
+		if strings.Contains(string(a.Exercise), w.walker.hurtsIn) {
+			in = string(a.Exercise)
+		}
+	}
+	answers.WriteString("showed: none\nrange_lost: no\nform_lost: no\nobserver: Physiotherapist E\n")
+	if hurt == 0 || in == "" {
+		answers.WriteString("pain: no\n")
+	} else {
+		fmt.Fprintf(&answers, "pain: yes\npain_kind: 1\npain_site: knee\npain_usual: 1\npain_during: %g\npain_after: %g\npain_next_morning: 2\npain_trend: stable\npain_in: %s\n", hurt, hurt-1, in)
+	}
+	w.step(day, "log", answers.String())
+}
+
+// decides reviews, or begins a new plan, and keeps the paper.
+func (w *way) decides(day units.Day, step, answers string) {
+	w.t.Helper()
+	was := w.record()
+	if n := len(was.Visits); n > 0 && step == "review" && w.walker.absence != "" && day-was.Visits[n-1].Day > 7 {
+		answers += "absence: " + w.walker.absence + "\n"
+	}
+	paper := w.step(day, step, "new: none\n"+answers)
+	w.asks(len(was.Asked))
+	is := w.record()
+	w.papers[is.Entries[len(is.Entries)-1].Day] = paper
+}
+
+// walk takes somebody from the interview to the goodbye.
+func (w *way) walk() {
+	w.t.Helper()
+	first := monday + units.Day(w.walker.days[0])
+	w.step(monday, "new", w.walker.new)
+	w.step(monday, "visit", fmt.Sprintf("%sdays: %s %s\n", w.walker.visit, first, monday+units.Day(w.walker.days[1])))
+	w.step(monday, "week", "")
+	w.asks(0)
+	for week := range weeks {
+		start := monday + units.Day(7*week)
+		if w.walker.away[week+1] {
+			continue
+		}
+		for _, d := range w.walker.days {
+			w.log(start+units.Day(d), week+1)
+		}
+		sunday := start + 6
+		switch {
+		case week+1 == w.walker.diagnosed:
+			w.told(sunday)
+		case week == weeks-1:
+		case week == 2 || week == 6:
+			answers := ""
+			if week == 6 {
+				answers = "reached: no\n"
+			}
+			if next := w.record().Phase.String(); next == "familiarise" {
+				answers += "phase: build\n"
+			}
+			w.decides(sunday, "week", answers)
+		default:
+			w.decides(sunday, "review", "")
+		}
+	}
+	last := monday + units.Day(7*weeks)
+	paper := w.step(last, "end", "reached: yes\n", "-for", "client")
+	fmt.Fprintf(&w.golden, "\n%s", paper)
+}
+
+// told: something new ends the plan; a new assessment, tests and a plan follow.
+func (w *way) told(day units.Day) {
+	w.step(day, "review", "new: new diagnosis\n")
+	w.step(day, "ask", w.walker.again)
+	w.decides(day, "week", "reached: no\n")
+}
+
+// Six invented people go from the interview to the goodbye; nothing is typed twice,
+// every decision comes out again, and so does every paper.
+func TestWalks(t *testing.T) {
+	dir := folder.Folder(t.TempDir())
+	var golden strings.Builder
+	for i, one := range walkers {
+		w := way{t: t, walker: one, folder: dir, given: map[string]bool{}, papers: map[units.Day]string{}, chance: rand.New(rand.NewPCG(uint64(i), 1))}
+		w.walk()
+		fmt.Fprintf(&golden, "%s\n\n", strings.ToUpper(one.name))
+		golden.WriteString(w.golden.String())
+		golden.WriteString("\n")
+		w.check()
+	}
+	var out, errs bytes.Buffer
+	if status := run([]string{"-dir", string(dir), "-day", "2027-04-06"}, nil, &out, &errs); status != 0 || errs.Len() > 0 {
+		t.Errorf("list: %d, %s", status, errs.String())
+	}
+	golden.WriteString(out.String())
+	name := filepath.Join("testdata", "walks.txt")
+	if *update {
+		if err := os.WriteFile(name, []byte(golden.String()), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	want, err := os.ReadFile(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if diff := cmp.Diff(string(want), golden.String()); diff != "" {
+		t.Errorf("differs from %s (-update rewrites it):\n%s", name, diff)
+	}
+}
+
+// check works everything out again, from the record alone.
+func (w *way) check() {
+	w.t.Helper()
+	r := w.record()
+	for _, one := range r.Replay() {
+		if one.Err != nil {
+			w.t.Errorf("%s, %s: %v", w.walker.name, one.Stored.Day, one.Err)
+		}
+	}
+	older, err := w.folder.Older(w.walker.name)
+	if err != nil {
+		w.t.Fatal(err)
+	}
+	again := 0
+	for i, is := range append(older[1:], r) {
+		n := len(is.Entries)
+		if n == len(older[i].Entries) || is.Entries[n-1].Plan != nil {
+			continue
+		}
+		was := older[i] // as it was when this was decided, but for what was given then
+		was.Given = is.Entries[n-1].Given
+		re, err := was.Assess(is.Entries[n-1].Day)
+		if err != nil {
+			w.t.Fatalf("%s, %s: %v", w.walker.name, is.Entries[n-1].Day, err)
+		}
+		var paper bytes.Buffer
+		if err := reviewpaper.For("file", &paper, re); err != nil {
+			w.t.Fatal(err)
+		}
+		if diff := cmp.Diff(w.papers[re.Next], paper.String()); diff != "" {
+			w.t.Errorf("%s: another paper for %s:\n%s", w.walker.name, re.Next, diff)
+		}
+		delete(w.papers, re.Next)
+		again++
+	}
+	if len(w.papers) > 0 || again == 0 {
+		w.t.Errorf("%s: %d papers did not come again, %d did", w.walker.name, len(w.papers), again)
+	}
+}
