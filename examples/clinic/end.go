@@ -15,7 +15,7 @@ import (
 
 // end says goodbye: nothing is asked for from then on.
 func end(s *session) error {
-	re, err := s.lookBack()
+	re, _, err := s.lookBack()
 	if err != nil {
 		return err
 	}

@@ -79,7 +79,11 @@ func (s *session) interview() error {
 		return errors.New("we begin with the age: nothing is written")
 	}
 	p.Key, p.Sex, p.Training = s.r.Profile.Key, s.r.Profile.Sex, s.r.Profile.Training
-	for _, c := range s.r.Checks { // what was told in between
+	all := s.r.Checks // and what was told in between
+	if n := len(all); n > 0 && all[n-1].Day == s.day && !s.restsOnCheck() {
+		s.r.Checks = all[:n-1] // what was told today stands in the assessment of today
+	}
+	for _, c := range all {
 		for _, e := range c.Events {
 			if e.Day <= p.Day && !slices.Contains(p.Events, e) {
 				p.Events = append(p.Events, e)
@@ -103,6 +107,12 @@ func (s *session) interview() error {
 		asking.TellClinician(s.said, o)
 	}
 	return s.keep()
+}
+
+// restsOnCheck reports whether a decision rests on the last check.
+func (s *session) restsOnCheck() bool {
+	n := len(s.r.Entries)
+	return n > 0 && s.r.Entries[n-1].Rests.Checks == len(s.r.Checks)
 }
 
 // written writes an interview as a file of answers.

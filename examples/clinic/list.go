@@ -56,7 +56,11 @@ func due(r record.Record, day units.Day) (string, error) {
 	case len(r.Visits) == 0:
 		return fmt.Sprintf("Next: log, from %s on.", r.Began), nil
 	}
-	re, err := r.Assess(max(day, lastVisit(r)+1))
+	outcome, err := screening.Assess(r.Profile)
+	if err != nil {
+		return "", err
+	}
+	dates, err := r.Phase.Dates(r.Began, outcome.ReviewBy)
 	if err != nil {
 		return "", err
 	}
@@ -64,11 +68,11 @@ func due(r record.Record, day units.Day) (string, error) {
 	if err != nil {
 		return "", err
 	}
-	text := fmt.Sprintf("Phase %s, %d visits, the last on %s; review by %s.", r.Phase, len(r.Visits), lastVisit(r), re.InForce.Review)
-	for _, o := range re.Overdue {
+	text := fmt.Sprintf("Phase %s, %d visits, the last on %s; review by %s.", r.Phase, len(r.Visits), lastVisit(r), dates.Review)
+	for _, o := range dates.Overdue(day) {
 		text += " " + words.Clinician(o)
 	}
-	if re.Expired {
+	if dates.Expired(day) {
 		text += " Next: week."
 	}
 	return text, nil

@@ -26,7 +26,7 @@ func logVisit(s *session) error {
 		return err
 	}
 	var done []setlog.Set
-	hint := setsHint
+	hint, held := setsHint, paused(*s.r)
 	for _, a := range asked {
 		ex, err := catalogue.Lookup(string(a.Exercise))
 		if err != nil {
@@ -37,8 +37,12 @@ func logVisit(s *session) error {
 		if a.Side != 0 {
 			begin.Side = a.Side
 		}
+		what := wanted(a, ex)
+		if held[ex.ID] {
+			what = "nothing is asked for until it is decided again"
+		}
 		var sets []setlog.Set
-		err = s.Ask(string(ex.ID), ex.Name+": "+wanted(a, ex)+".", hint, func(answer string) (err error) {
+		err = s.Ask(string(ex.ID), ex.Name+": "+what+".", hint, func(answer string) (err error) {
 			sets, err = readSets(answer, begin, ex.OneSided)
 			return err
 		})

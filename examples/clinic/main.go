@@ -10,6 +10,7 @@ import (
 	"strings"
 	"time"
 
+	"example.org/posology/dose/exercise"
 	"example.org/posology/examples/internal/asking"
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/folder"
@@ -175,11 +176,29 @@ func show(s *session) error {
 	if last.Plan != nil {
 		return s.planned(*last.Plan)
 	}
-	r, err := s.r.Assess(last.Day)
+	r, err := asOf(*s.r, last).Assess(last.Day)
 	if err != nil {
 		return err
 	}
 	return s.reviewed(r)
+}
+
+// asOf returns the record as it was for a decision.
+func asOf(r record.Record, e record.Entry) record.Record {
+	n := e.Rests
+	r.Given, r.Entries, r.Checks, r.Tests, r.Seen = e.Given, nil, r.Checks[:n.Checks], r.Tests[:n.Tests], r.Seen[:n.Seen]
+	r.Visits, r.Done, r.Asked = r.Visits[:n.Visits], r.Done[:n.Done], slices.Clone(r.Asked[:n.Asked])
+	for _, item := range e.Items { // what was decided on was asked for then
+		for i := range slices.Backward(r.Asked) {
+			if a := &r.Asked[i]; a.Exercise == item.Exercise {
+				if a.Until < e.Day {
+					a.Until = 0
+				}
+				break
+			}
+		}
+	}
+	return r
 }
 
 // replay works every decision out again.
@@ -194,6 +213,17 @@ func replay(s *session) error {
 		fmt.Fprintf(s.out, "%s: %s\n", one.Stored.Day, text)
 	}
 	return errors.Join(bad...)
+}
+
+// paused are the exercises for which the last decision has no dose.
+func paused(r record.Record) map[exercise.ID]bool {
+	held := map[exercise.ID]bool{}
+	if n := len(r.Entries); n > 0 {
+		for _, item := range r.Entries[n-1].Items {
+			held[item.Exercise] = item.Decision.Next == nil
+		}
+	}
+	return held
 }
 
 // inForce returns what is asked for on a day, in the order in which it was first.

@@ -6,6 +6,7 @@ import (
 	"math/rand/v2"
 	"strings"
 
+	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/progression/record"
 	"example.org/posology/units"
@@ -24,7 +25,6 @@ type walker struct {
 	hurtsIn    string          // a part of the name of the exercise
 	diagnosed  int             // week in which something new is told
 	again      string          // answers of the assessment after it: what is other than before
-	absence    string          // whether missed weeks had a medical cause
 }
 
 const invented = "note: an invented person: nobody of this kind exists\n"
@@ -60,7 +60,7 @@ today: no
 		visit: "kit: 2 x 1 kg, 2 x 2 kg, 2 x 3 kg, 2 x 4 kg, 2 x 6 kg, 2 x 8 kg\nminutes: 50\nbody_mass: 66 kg\ntests: one-arm-dumbbell-row left 6 kg 8@3 right 6 kg 8@4\nseen_by: Physiotherapist E\n",
 	},
 	{
-		name: "missed", days: [2]int{0, 3}, strong: 17, away: map[int]bool{5: true, 6: true, 7: true}, absence: "no",
+		name: "missed", days: [2]int{0, 3}, strong: 17, away: map[int]bool{5: true, 6: true, 7: true},
 		new: invented + `client: Client Q, 61, a man who trains at home
 task: dig the garden over
 tasks: working in the garden
@@ -99,7 +99,7 @@ blood_pressure: 132/84
 pulse: 72
 today: no
 `,
-		visit: "kit: like hall\nminutes: 45\nbody_mass: 71 kg\n",
+		visit: "kit: 2 x 1 kg, 2 x 2 kg, 2 x 3 kg, 2 x 4 kg, 2 x 6 kg, 2 x 8 kg\nminutes: 45\nbody_mass: 71 kg\n",
 	},
 	{
 		name: "diagnosis", days: [2]int{2, 5}, strong: 15, diagnosed: 6,
@@ -124,7 +124,7 @@ falls_unsteady: no
 falls_afraid: no
 today: no
 `,
-		visit: "kit: like hall\nminutes: 50\nbody_mass: 77 kg\n",
+		visit: "kit: 2 x 1 kg, 2 x 2 kg, 2 x 3 kg, 2 x 4 kg, 2 x 6 kg, 2 x 8 kg\nminutes: 50\nbody_mass: 77 kg\n",
 		again: well + "areas: bones\nbones: osteoporosis\nvertebral_fracture: no\nblood_pressure: 136/80\npulse: 68\ntoday: no\n",
 	},
 	{
@@ -188,17 +188,49 @@ func (w walker) able(ex exercise.Exercise, each units.Mass, week int) int {
 }
 
 // typed is what a person does of what was asked for, as it is typed in; what is left
-// is told with an error of one.
-func (w walker) typed(a record.Asked, ex exercise.Exercise, week int, chance *rand.Rand) string {
-	able := w.able(ex, a.Load, week)
+// is told with an error of one. Where the load is looked for, the next weight is tried
+// while a set was clearly easy, as the page says.
+func (w walker) typed(a record.Asked, ex exercise.Exercise, kit equipment.Kit, week int, chance *rand.Rand) string {
 	if ex.Measure != exercise.Repetitions {
 		return w.sets(a, ex, func(int) string { return fmt.Sprint(a.Count) })
 	}
+	set := func(load units.Mass, i int) (string, int) {
+		able := max(w.able(ex, load, week)-i, 0)
+		done := min(a.Count, able)
+		left := max(0, min(10, able-done+chance.IntN(3)-1))
+		return fmt.Sprintf("%d@%d", done, left), left
+	}
 	return w.sets(a, ex, func(i int) string {
-		done := min(a.Count, max(able-i, 0))
-		left := max(0, min(10, able-i-done+chance.IntN(3)-1))
-		return fmt.Sprintf("%d@%d", done, left)
+		text, left := set(a.Load, i)
+		if a.Finding == nil || i > 0 {
+			return text
+		}
+		load := a.Load
+		for range a.Finding.MaxSteps {
+			next := heavier(kit, ex.Hold, load)
+			if left <= 5 || next == 0 || a.Finding.Ceiling > 0 && next > a.Finding.Ceiling {
+				break
+			}
+			load = next
+			more, left2 := set(load, i)
+			text, left = text+" "+load.String()+" "+more, left2
+		}
+		return text
 	})
+}
+
+// heavier returns the next weight of a kit, 0 if there is none.
+func heavier(kit equipment.Kit, hold body.Hold, than units.Mass) units.Mass {
+	table, err := kit.Compile(hold)
+	if err != nil {
+		return 0
+	}
+	for l := range table.Loads() {
+		if l.Each() > than {
+			return l.Each()
+		}
+	}
+	return 0
 }
 
 func (w walker) sets(a record.Asked, ex exercise.Exercise, one func(i int) string) string {

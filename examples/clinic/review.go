@@ -7,12 +7,14 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/setlog"
 	"example.org/posology/examples/internal/asking"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // review looks back and decides for the next visit.
@@ -115,21 +117,11 @@ func (s *session) halt(report programme.HappeningReport) error {
 	return s.keep()
 }
 
-// decide asks about days that were missed, decides for the next visit, and asks for
-// what comes of it.
+// decide decides for the next visit, and asks for what comes of it.
 func (s *session) decide() error {
-	re, err := s.lookBack()
+	re, again, err := s.lookBack()
 	if err != nil {
 		return err
-	}
-	if missed := re.Attended.Missed; len(missed) > 0 && missed[len(missed)-1] > lastVisit(*s.r) {
-		s.r.Absence, err = s.YesNo("absence", fmt.Sprintf("Days were missed since %s. Was illness or another medical cause behind it?", page.Day(lastVisit(*s.r))))
-		if err == nil {
-			re, err = s.lookBack()
-		}
-		if err != nil {
-			return err
-		}
 	}
 	entry, err := s.r.Decide(re.Next)
 	if err != nil {
@@ -137,6 +129,10 @@ func (s *session) decide() error {
 	}
 	s.r.Entries = append(s.r.Entries, entry)
 	s.demand(entry)
+	for _, a := range again {
+		a.From = re.Next
+		s.r.Asked = append(s.r.Asked, a)
+	}
 	if re.Coming != nil {
 		s.r.Review = re.Coming.Dates.Review
 	}
@@ -147,14 +143,50 @@ func (s *session) decide() error {
 }
 
 // lookBack reviews for the next visit: the one of this day, if its check was made
-// and nothing was logged of it, else that of the next day of the plan.
-func (s *session) lookBack() (record.Review, error) {
+// and nothing was logged of it, else that of the next day of the plan. What was asked
+// for and never done yet, there is nothing to decide on: it comes back, to be asked for
+// again. Where so many days have passed that it matters, it asks why.
+func (s *session) lookBack() (re record.Review, again []record.Asked, err error) {
 	day := max(s.day, lastVisit(*s.r)+1)
-	re, err := s.r.Assess(day)
-	if err == nil && re.Next != day {
-		re, err = s.r.Assess(re.Next)
+	for _, a := range inForce(*s.r, day-1) {
+		if !wasDone(*s.r, a.Exercise) {
+			s.drop(a.Exercise, day-1)
+			again = append(again, a)
+		}
 	}
-	return re, err
+	s.r.Absence = screening.Unknown
+	re, err = assess(*s.r, day)
+	var bad *field.Error
+	if errors.As(err, &bad) && bad.Path == "/absence" {
+		s.r.Absence, err = s.YesNo("absence", fmt.Sprintf("Something was not done for a while, the last visit was on %s. Was illness or another medical cause behind it?", page.Day(lastVisit(*s.r))))
+		if err == nil {
+			re, err = assess(*s.r, day)
+		}
+	}
+	return re, again, err
+}
+
+// assess reviews on a day, for the visit that comes next from then on.
+func assess(r record.Record, day units.Day) (record.Review, error) {
+	re, err := r.Assess(day)
+	if err != nil {
+		return re, err
+	}
+	if n := len(r.Entries); n > 0 && r.Entries[n-1].Day >= re.Next && len(r.Entries[n-1].Items) > 0 {
+		return re, fmt.Errorf("the visit of %s was decided for already: log comes first", re.Next)
+	}
+	if re.Next != day {
+		return r.Assess(re.Next)
+	}
+	return re, nil
+}
+
+// wasDone reports whether an exercise was done, or something noted of it, at a visit.
+func wasDone(r record.Record, id exercise.ID) bool {
+	return slices.ContainsFunc(r.Done, func(s setlog.Set) bool { return s.Exercise == id }) ||
+		slices.ContainsFunc(r.Visits, func(v record.TrainingDay) bool {
+			return slices.ContainsFunc(v.But, func(b record.Exception) bool { return b.Exercise == id })
+		})
 }
 
 func lastVisit(r record.Record) units.Day {
@@ -243,7 +275,7 @@ func renew(s *session) error {
 	if err != nil || !goOn {
 		return err
 	}
-	re, err := s.lookBack()
+	re, _, err := s.lookBack()
 	if err != nil {
 		return err
 	}
@@ -263,6 +295,8 @@ func renew(s *session) error {
 	if err := s.days("On which days, from the first week of the new plan on? Nothing: as before.", false); err != nil {
 		return err
 	}
-	s.r.Began = slices.Min(s.r.Days)
+	if s.r.Began = slices.Min(s.r.Days); s.r.Began < s.day { // the same days of the week go on
+		s.r.Began = re.Next
+	}
 	return s.decide()
 }

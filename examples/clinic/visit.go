@@ -110,13 +110,6 @@ func (s *session) readKit(answer string) (kit equipment.Kit, err error) {
 func (s *session) days(text string, needed bool) error {
 	err := s.Ask("days", text, `such as "2026-11-30 2026-12-03"`, func(answer string) error {
 		if answer == "" && !needed {
-			for i, d := range s.r.Days {
-				s.r.Days[i] = s.day + (d-s.day)%week7
-				if s.r.Days[i] < s.day {
-					s.r.Days[i] += week7
-				}
-			}
-			slices.Sort(s.r.Days)
 			return nil
 		}
 		var days []units.Day
@@ -143,8 +136,6 @@ func (s *session) days(text string, needed bool) error {
 		return err
 	})
 }
-
-const week7 = 7 // days
 
 // exercises asks for those that are wanted by name.
 func (s *session) exercises() error {

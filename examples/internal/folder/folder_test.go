@@ -197,7 +197,7 @@ func TestChanges(t *testing.T) {
 	c, err := p.Change()
 	want := `~ /client: "Client A, 67, a woman" -> "Client B"
 - /minutes: 45
-- /tests/4: {"day":"2026-11-25","effort":"rir 6","exercise":"one-arm-shoulder-press","hold":"one hand","load":"2 kg","reps":12,"side":"left"}
+- /tests/4: {"day":"2026-11-25","exercise":"one-arm-shoulder-press","side":"left","hold":"one hand","load":"2 kg","reps":12,"effort":"rir 6"}
 + /visits/0: {"day":"2026-11-25"}`
 	if got := strings.Join(c.Lines, "\n"); got != want || err != nil {
 		t.Errorf("%v\n%s", err, got)
