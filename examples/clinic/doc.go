@@ -7,9 +7,10 @@
 //
 //	list         who there is, and what is due; the step where none is named
 //	new NAME     who it is and what for, and the interview
-//	ask NAME     the interview again, with what was answered before; with the day's check
+//	ask NAME     the interview again, with what was answered before
 //	visit NAME   the first visit: weights, days, test sets; the first plan
 //	week NAME    the week begins: what is asked for; later on a new plan, or the next phase
+//	check NAME   the day's check before a session; review then decides for that day
 //	log NAME     one visit: the sets that were done, and what was noted
 //	review NAME  what becomes of every exercise at the next visit
 //	test NAME    test sets once more, beside the earlier ones
@@ -21,7 +22,8 @@
 // types, or with -answers of a file of lines such as "client: Client A, 67". Before it
 // writes it shows what, by its place in the record, and asks; with -answers it writes
 // where -yes is given. A record is written whole or not at all, and the ones before it
-// are kept beside it. A name is small letters and digits, best ones that name nobody.
+// are kept beside it. With -json the result of visit, week, review, end and show comes as
+// JSON, and all else on the other output. A name is small letters and digits, best ones that name nobody.
 // The files are records as firstvisit, week and review read them: -case FOLDER/NAME.json.
 //
 // It is an example of the library, to be tried on invented people; it is not a

@@ -1,8 +1,10 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"io"
+	"slices"
 
 	"example.org/posology/dose/exercise"
 	"example.org/posology/examples/internal/command"
@@ -10,12 +12,15 @@ import (
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/record"
 	"example.org/posology/units"
-	"example.org/posology/units/evidence"
 )
 
 // end says goodbye: nothing is asked for from then on.
 func end(s *session) error {
 	re, _, err := s.lookBack()
+	if errors.Is(err, errDecided) {
+		last := s.r.Entries[len(s.r.Entries)-1]
+		re, err = asOf(*s.r, last).Assess(last.Day)
+	}
 	if err != nil {
 		return err
 	}
@@ -81,24 +86,18 @@ func goodbye(w io.Writer, r record.Record, day units.Day) error {
 		p.Say("- ", ex.Name+": "+fromTo(firstOf(r, a.Exercise), a, ex)+".")
 	}
 	p.Heading("How to go on")
-	p.Clients("- ", takeAlong())
+	p.Clients("- ", programme.TakeAlong().Reasons)
 	p.Para(page.NoDevice)
 	return p.Close()
 }
 
-func takeAlong() []evidence.Reason { return programme.TakeAlong().Reasons }
-
-// last is what was asked for at the end.
+// last is what was asked for at the end, but for what was paused then.
 func last(r record.Record) []record.Asked {
-	var list []record.Asked
-	until := units.Day(0)
+	until, held := units.Day(0), paused(r)
 	for _, a := range r.Asked {
 		until = max(until, a.Until)
 	}
-	for _, a := range inForce(r, until) {
-		list = append(list, a)
-	}
-	return list
+	return slices.DeleteFunc(inForce(r, until), func(a record.Asked) bool { return held[a.Exercise] })
 }
 
 func firstOf(r record.Record, id exercise.ID) record.Asked {

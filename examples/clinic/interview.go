@@ -70,7 +70,7 @@ func (s *session) interview() error {
 	if err != nil {
 		return err
 	}
-	talk, err := s.Interview(s.day, before)
+	talk, err := s.Interview(s.day, before, false)
 	if err != nil {
 		return err
 	}
@@ -91,7 +91,30 @@ func (s *session) interview() error {
 		}
 	}
 	s.r.Profile, s.person.Interview = p, written(talk)
-	o, err := screening.Assess(p)
+	return s.tell(talk)
+}
+
+// check asks what is asked on the day of a session: how somebody is now, and readings.
+func check(s *session) error {
+	before, err := s.before()
+	if err != nil {
+		return err
+	}
+	before["today"] = "yes"
+	talk, err := s.Interview(s.day, before, true)
+	if err != nil {
+		return err
+	}
+	if talk.Trains() != screening.Yes {
+		return errors.New("there was no interview yet, or it ended before the day's check: ask comes first")
+	}
+	return s.tell(talk)
+}
+
+// tell says what comes of the assessment and, for who trains today, of the day's
+// check, which it keeps.
+func (s *session) tell(talk interview.Interview) error {
+	o, err := screening.Assess(s.r.Profile)
 	if err != nil {
 		return err
 	}

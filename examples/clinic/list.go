@@ -9,7 +9,6 @@ import (
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/folder"
 	"example.org/posology/examples/internal/page"
-	"example.org/posology/progression/programme"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -43,11 +42,10 @@ func list(f folder.Folder, day units.Day, stdout, stderr io.Writer) int {
 
 // due says which step comes next.
 func due(r record.Record, day units.Day) (string, error) {
-	untold := slices.ContainsFunc(before(r), func(h programme.Happening) bool { return h.Unassessed == screening.Yes })
 	switch {
 	case len(r.Asked) > 0 && len(inForce(r, day)) == 0 && r.Asked[len(r.Asked)-1].Until != 0:
 		return fmt.Sprintf("Ended on %s.", r.Asked[len(r.Asked)-1].Until), nil
-	case untold:
+	case slices.ContainsFunc(before(r), unassessed):
 		return "Something happened since the assessment: ask, before anything else.", nil
 	case len(r.Entries) == 0:
 		return "Next: visit.", nil

@@ -10,6 +10,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/examples/internal/asking"
+	"example.org/posology/examples/internal/page"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units/body"
@@ -50,6 +51,9 @@ func logVisit(s *session) error {
 			return err
 		}
 		done, hint = append(done, sets...), "likewise"
+	}
+	if slices.ContainsFunc(before(*s.r), unassessed) {
+		page.Wrap(s.said, "", "Something has happened since the assessment, and the plan has ended: ask comes before the next session.")
 	}
 	if len(done) == 0 {
 		return errors.New("nothing was done: no visit is written")

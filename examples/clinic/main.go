@@ -43,7 +43,7 @@ type session struct {
 // steps are what there is to do with one person. Those of people who are there
 // already cannot begin one.
 var steps = map[string]func(*session) error{
-	"new": begin, "ask": (*session).interview, "visit": firstVisit, "week": week, "log": logVisit,
+	"new": begin, "ask": (*session).interview, "visit": firstVisit, "week": week, "check": check, "log": logVisit,
 	"review": review, "test": test, "end": end, "show": show, "replay": replay,
 }
 
@@ -72,7 +72,7 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	case len(given) == 0 || len(given) == 1 && given[0] == "list":
 		return list(folder.Folder(*dir), day, stdout, stderr)
 	case steps[given[0]] == nil:
-		return flags.Refuse(stderr, "%q is no step: there are list, new, ask, visit, week, log, review, test, end, show and replay", given[0])
+		return flags.Refuse(stderr, "%q is no step: there are list, new, ask, visit, week, check, log, review, test, end, show and replay", given[0])
 	case len(given) == 1:
 		return flags.Refuse(stderr, "%s of whom? it takes STEP NAME", given[0])
 	}

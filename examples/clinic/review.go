@@ -3,6 +3,7 @@ package main
 import (
 	"errors"
 	"fmt"
+	"reflect"
 	"slices"
 
 	"example.org/posology/dose"
@@ -87,6 +88,8 @@ func assessed(r record.Record, e screening.Event) screening.Answer {
 	return screening.Yes
 }
 
+func unassessed(h programme.Happening) bool { return h.Unassessed == screening.Yes }
+
 // event notes an event in the check of the day.
 func (s *session) event(e screening.Event) {
 	if n := len(s.r.Checks); n == 0 || s.r.Checks[n-1].Day != s.day {
@@ -142,12 +145,17 @@ func (s *session) decide() error {
 	return s.keep()
 }
 
+var errDecided = errors.New("the next visit was decided for already, and log comes first")
+
 // lookBack reviews for the next visit: the one of this day, if its check was made
 // and nothing was logged of it, else that of the next day of the plan. What was asked
 // for and never done yet, there is nothing to decide on: it comes back, to be asked for
 // again. Where so many days have passed that it matters, it asks why.
 func (s *session) lookBack() (re record.Review, again []record.Asked, err error) {
 	day := max(s.day, lastVisit(*s.r)+1)
+	if n := len(s.r.Entries); n > 0 && len(s.r.Entries[n-1].Items) > 0 && s.r.Entries[n-1].Day >= day {
+		return re, nil, fmt.Errorf("%w: that of %s", errDecided, s.r.Entries[n-1].Day)
+	}
 	for _, a := range inForce(*s.r, day-1) {
 		if !wasDone(*s.r, a.Exercise) {
 			s.drop(a.Exercise, day-1)
@@ -171,9 +179,6 @@ func assess(r record.Record, day units.Day) (record.Review, error) {
 	re, err := r.Assess(day)
 	if err != nil {
 		return re, err
-	}
-	if n := len(r.Entries); n > 0 && r.Entries[n-1].Day >= re.Next && len(r.Entries[n-1].Items) > 0 {
-		return re, fmt.Errorf("the visit of %s was decided for already: log comes first", re.Next)
 	}
 	if re.Next != day {
 		return r.Assess(re.Next)
@@ -241,6 +246,8 @@ func week(s *session) error {
 		return errors.New("visit comes first")
 	case len(s.r.Asked) > 0:
 		return errors.New("the week was begun already: log comes next")
+	case !reflect.DeepEqual(s.r.Entries[n-1].Given.Profile, s.r.Profile) || slices.Min(s.r.Days) < s.day:
+		return errors.New("the plan is older than the assessment, or its days have begun: visit comes again")
 	case s.r.Entries[n-1].Plan.Week == nil:
 		if err := s.planned(*s.r.Entries[n-1].Plan); err != nil {
 			return err

@@ -12,6 +12,8 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/examples/internal/page"
+	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
@@ -27,7 +29,7 @@ func firstVisit(s *session) error {
 			return err
 		}
 	}
-	if len(r.Days) == 0 {
+	if len(r.Days) == 0 || slices.Min(r.Days) < s.day {
 		if err := s.days("On which days of the first week?", true); err != nil {
 			return err
 		}
@@ -188,16 +190,30 @@ func test(s *session) error {
 	if len(s.r.Tests) == 0 || s.r.Tests[len(s.r.Tests)-1].Day != s.day {
 		return errors.New("no test set was given")
 	}
-	plan, err := s.r.Start(s.day)
+	outcome, err := screening.Assess(s.r.Profile)
 	if err != nil {
 		return err
 	}
-	fmt.Fprintln(s.out, "\nESTIMATED ONE-REPETITION MAXIMUM")
-	for _, e := range plan.Estimates {
-		fmt.Fprintln(s.out, "-", estimated(e))
+	catalogue, err := s.r.Catalogue()
+	if err != nil {
+		return err
 	}
-	for _, no := range plan.Refused {
-		fmt.Fprintf(s.out, "- %s, %s, on %s: no estimate follows from this set\n", no.Set.Exercise, no.Set.Side, no.Set.Day)
+	fmt.Fprintf(s.out, "ESTIMATED ONE-REPETITION MAXIMUM: %s\n", s.r.Client)
+	page.Note(s.out, s.r.Note)
+	for _, set := range s.r.Tests {
+		ex, err := catalogue.Lookup(string(set.Exercise))
+		if err != nil {
+			return err
+		}
+		e, err := onerm.FromSet(set, ex, outcome.Who)
+		switch _, refused := onerm.WhyRefused(err); {
+		case refused:
+			fmt.Fprintf(s.out, "- %s, %s, on %s: no estimate follows from %d with %s\n", set.Exercise, set.Side, set.Day, set.Reps, set.Load)
+		case err != nil:
+			return err
+		default:
+			fmt.Fprintln(s.out, "-", estimated(e))
+		}
 	}
 	return s.keep()
 }

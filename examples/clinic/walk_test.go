@@ -183,6 +183,7 @@ func (w *way) walk() {
 		case week == 2 || week == 6:
 			answers := ""
 			if week == 6 {
+				w.test(sunday, week+1)
 				answers = "reached: no\n"
 			}
 			if next := w.record().Phase.String(); next == "familiarise" {
@@ -200,6 +201,39 @@ func (w *way) walk() {
 	}
 	paper := w.step(last, "end", answers, "-for", "client")
 	fmt.Fprintf(&w.golden, "\n%s", paper)
+}
+
+// test tests an exercise again, with the weight that is nearest to ten repetitions to
+// failure, and stops two before it.
+func (w *way) test(day units.Day, week int) {
+	w.t.Helper()
+	r := w.record()
+	held := paused(r)
+	set, off := "", 100
+	for _, a := range inForce(r, day) {
+		ex, _ := exercise.Standard().Get(a.Exercise)
+		for load := a.Load; load > 0 && !held[a.Exercise] && ex.Measure == exercise.Repetitions && !ex.MovesBody; load = heavier(r.Kit, ex.Hold, load) {
+			able := w.walker.able(ex, load, week)
+			if able < 4 || max(able-10, 10-able) >= off {
+				continue
+			}
+			off = max(able-10, 10-able)
+			if set = fmt.Sprintf("%s %d@2", load, able-2); ex.OneSided {
+				set = "left " + set + " right " + set
+			}
+			set = string(ex.ID) + " " + set
+		}
+	}
+	if set == "" {
+		w.t.Errorf("%s: nothing could be tested again", w.walker.name)
+		return
+	}
+	paper := w.step(day, "test", "tests: "+set+"\nseen_by: Physiotherapist E\n")
+	for line := range strings.Lines(paper) {
+		if strings.HasPrefix(line, "-") {
+			w.golden.WriteString("  " + line)
+		}
+	}
 }
 
 // told: something new ends the plan; a new assessment, tests and a plan follow.

@@ -45,7 +45,7 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 		talk, note, err = fromFile(*file, day, stderr)
 	} else {
 		fmt.Fprintln(questions, asking.Welcome+" Nothing that you type is kept.")
-		talk, err = asking.Converse(day, bufio.NewScanner(stdin), questions, nil)
+		talk, err = asking.Converse(day, bufio.NewScanner(stdin), questions, nil, false)
 	}
 	if err == nil {
 		err = conclude(talk, note, readers[*reader], *asJSON, stdout, questions)

@@ -17,10 +17,17 @@ const Welcome = `Welcome. A few questions before the first training, in your own
 "stop" ends here, "?" explains.`
 
 // Converse asks on a terminal, or whatever stands behind the lines. Where there is
-// an answer from before, an empty line takes it.
-func Converse(day units.Day, lines *bufio.Scanner, out io.Writer, before map[string]string) (interview.Interview, error) {
+// an answer from before, an empty line takes it; where only what is new is asked, it is
+// taken unasked.
+func Converse(day units.Day, lines *bufio.Scanner, out io.Writer, before map[string]string, onlyNew bool) (interview.Interview, error) {
 	talk := interview.On(day)
 	for q, more := talk.Next(); more; q, more = talk.Next() {
+		if was := before[q.Key]; onlyNew && was != "" {
+			if after, err := answered(talk, q, was); err == nil {
+				talk = after
+				continue
+			}
+		}
 		ask(out, q, before[q.Key])
 		if !lines.Scan() {
 			fmt.Fprintln(out, "\n\nThe answers end here.")

@@ -78,13 +78,13 @@ func (d Desk) Text(key, text, hint string, needed bool) (words string, err error
 	return words, err
 }
 
-// Interview asks on with what was answered before.
-func (d Desk) Interview(day units.Day, before map[string]string) (interview.Interview, error) {
+// Interview asks on with what was answered before; only what is new, if so wanted.
+func (d Desk) Interview(day units.Day, before map[string]string, onlyNew bool) (interview.Interview, error) {
 	if !d.IsTyped() {
 		return d.file.Interview(day, before)
 	}
 	fmt.Fprintln(d.out, Welcome)
-	return Converse(day, d.lines, d.out, before)
+	return Converse(day, d.lines, d.out, before, onlyNew)
 }
 
 // Unused says of each line of a file that nothing asked for it.
