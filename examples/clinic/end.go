@@ -24,7 +24,11 @@ func end(s *session) error {
 	if err != nil {
 		return err
 	}
-	report, err := s.phases(re, programme.PlanStands)
+	reached, err := s.reached()
+	if err != nil {
+		return err
+	}
+	report, err := s.phases(re, programme.PlanStands, reached)
 	if err != nil {
 		return err
 	}

@@ -62,6 +62,9 @@ func due(r record.Record, day units.Day) (string, error) {
 	if err != nil {
 		return "", err
 	}
+	if !r.Review.IsZero() {
+		dates.Review = r.Review // as it was agreed last
+	}
 	words, err := record.Words()
 	if err != nil {
 		return "", err

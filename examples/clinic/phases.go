@@ -16,8 +16,16 @@ import (
 
 func same(a, b record.Asked) bool { return reflect.DeepEqual(a, b) }
 
+// reached asks whether the goal is reached, where a phase has one.
+func (s *session) reached() (screening.Answer, error) {
+	if s.r.Phase <= dose.Familiarise {
+		return screening.Unknown, nil
+	}
+	return s.YesNo("reached", fmt.Sprintf("Can they do what they wanted (%s)?", page.Quoted(s.r.Task)))
+}
+
 // phases says where the phase may lead.
-func (s *session) phases(re record.Review, standing programme.Standing) (programme.PhaseReport, error) {
+func (s *session) phases(re record.Review, standing programme.Standing, reached screening.Answer) (programme.PhaseReport, error) {
 	r := *s.r
 	first := r.Began
 	for _, e := range r.Entries { // an earlier plan of the same phase
@@ -27,7 +35,7 @@ func (s *session) phases(re record.Review, standing programme.Standing) (program
 	}
 	state := programme.PhaseState{
 		Phase: r.Phase, First: first, Today: s.day, PlanFirst: r.Began, ReviewBy: re.Screening.ReviewBy, Goal: r.Goal,
-		Referral: screening.No, Standing: standing, Visits: said(re),
+		Referral: screening.No, Standing: standing, Visits: said(re), Reached: reached,
 	}
 	if re.Screening.Route >= screening.AskFirst {
 		state.Referral = screening.Yes
@@ -44,12 +52,6 @@ func (s *session) phases(re record.Review, standing programme.Standing) (program
 		state.Planned++
 		if p.Missed == screening.No {
 			state.Done++
-		}
-	}
-	if r.Phase > dose.Familiarise {
-		var err error
-		if state.Reached, err = s.YesNo("reached", fmt.Sprintf("Can they do what they wanted (%s)?", page.Quoted(r.Task))); err != nil {
-			return programme.PhaseReport{}, err
 		}
 	}
 	return programme.PhaseExits(state)

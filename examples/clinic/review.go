@@ -20,11 +20,17 @@ import (
 
 // review looks back and decides for the next visit.
 func review(s *session) error {
-	_, goOn, err := s.news()
+	report, goOn, err := s.news()
 	if err != nil || !goOn {
 		return err
 	}
-	return s.decide()
+	return s.decide(func(re record.Review) error {
+		phases, err := s.phases(re, report.Standing, screening.Unknown)
+		if len(choices(phases)) > 0 {
+			fmt.Fprintf(s.said, "\nThe phase %s may be left: week %s begins the next one.\n", s.r.Phase, s.person.Name)
+		}
+		return err
+	})
 }
 
 // news asks what happened since the last assessment. Where the plan does not stand,
@@ -120,8 +126,9 @@ func (s *session) halt(report programme.HappeningReport) error {
 	return s.keep()
 }
 
-// decide decides for the next visit, and asks for what comes of it.
-func (s *session) decide() error {
+// decide decides for the next visit, and asks for what comes of it. What is said of the
+// review stands behind its paper.
+func (s *session) decide(say func(record.Review) error) error {
 	re, again, err := s.lookBack()
 	if err != nil {
 		return err
@@ -140,6 +147,9 @@ func (s *session) decide() error {
 		s.r.Review = re.Coming.Dates.Review
 	}
 	if err := s.reviewed(re); err != nil {
+		return err
+	}
+	if err := say(re); err != nil {
 		return err
 	}
 	return s.keep()
@@ -286,7 +296,11 @@ func renew(s *session) error {
 	if err != nil {
 		return err
 	}
-	phases, err := s.phases(re, report.Standing)
+	reached, err := s.reached()
+	if err != nil {
+		return err
+	}
+	phases, err := s.phases(re, report.Standing, reached)
 	if err != nil {
 		return err
 	}
@@ -305,5 +319,5 @@ func renew(s *session) error {
 	if s.r.Began = slices.Min(s.r.Days); s.r.Began < s.day { // the same days of the week go on
 		s.r.Began = re.Next
 	}
-	return s.decide()
+	return s.decide(func(record.Review) error { return nil })
 }
