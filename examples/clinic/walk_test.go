@@ -2,6 +2,8 @@ package main
 
 import (
 	"bytes"
+	"encoding/json"
+	"errors"
 	"flag"
 	"fmt"
 	"math/rand/v2"
@@ -81,11 +83,11 @@ func (w *way) step(day units.Day, step, answers string, args ...string) string {
 func (w *way) record() record.Record {
 	w.t.Helper()
 	if w.last == nil {
-		p, err := w.folder.Read(w.walker.name)
-		if err != nil {
+		data, err := os.ReadFile(w.folder.File(w.walker.name))
+		w.last = new(record.Record)
+		if err = errors.Join(err, json.Unmarshal(data, w.last)); err != nil {
 			w.t.Fatal(err)
 		}
-		w.last = &p.Record
 	}
 	return *w.last
 }
@@ -183,7 +185,7 @@ func (w *way) walk() {
 		switch {
 		case week+1 == w.walker.diagnosed:
 			w.told(sunday)
-		case week == weeks-1:
+		case week == weeks-1, w.walker.hurts == nil && week%2 == 1: // looked at every other week, more often where it hurts
 		case week == 2 || week == 6:
 			answers := ""
 			if week == 6 {

@@ -10,7 +10,6 @@ import (
 	"os"
 	"path/filepath"
 	"regexp"
-	"slices"
 	"strings"
 
 	"example.org/posology/progression/record"
@@ -184,17 +183,22 @@ func (f Folder) Write(c Change) error {
 	return whole(f.file(c.Name), c.is)
 }
 
-// keep puts a record with the older ones, once.
+// keep puts a record with the older ones, unless it is the last of them: kept by
+// somebody who was then stopped.
 func (f Folder) keep(name string, data []byte) error {
-	for n := 1; ; n++ {
-		was, err := unpacked(f.older(name, n))
-		switch {
-		case errors.Is(err, fs.ErrNotExist):
-			return whole(f.older(name, n), packed(data))
-		case err != nil:
+	n := 1
+	for ; ; n++ {
+		if _, err := os.Stat(f.older(name, n)); errors.Is(err, fs.ErrNotExist) {
+			break
+		} else if err != nil {
 			return err
-		case slices.Equal(was, data): // kept by somebody who was then stopped
-			return nil
 		}
 	}
+	if n > 1 {
+		last, err := unpacked(f.older(name, n-1))
+		if err != nil || bytes.Equal(last, data) {
+			return err
+		}
+	}
+	return whole(f.older(name, n), packed(data))
 }
