@@ -19,7 +19,7 @@ func end(s *session) error {
 	re, _, err := s.lookBack()
 	if errors.Is(err, errDecided) {
 		last := s.r.Entries[len(s.r.Entries)-1]
-		re, err = asOf(*s.r, last).Assess(last.Day)
+		re, err = s.r.AsOf(last).Assess(last.Day)
 	}
 	if err != nil {
 		return err

@@ -172,33 +172,18 @@ func show(s *session) error {
 	if len(s.r.Entries) == 0 {
 		return errors.New("nothing was decided yet: visit comes first")
 	}
-	last := s.r.Entries[len(s.r.Entries)-1]
-	if last.Plan != nil {
-		return s.planned(*last.Plan)
+	if s.r.Entries[len(s.r.Entries)-1].Plan != nil {
+		p, err := command.Plan(*s.r)
+		if err != nil {
+			return err
+		}
+		return s.planned(p)
 	}
-	r, err := asOf(*s.r, last).Assess(last.Day)
+	r, err := command.Review(*s.r)
 	if err != nil {
 		return err
 	}
 	return s.reviewed(r)
-}
-
-// asOf returns the record as it was for a decision.
-func asOf(r record.Record, e record.Entry) record.Record {
-	n := e.Rests
-	r.Given, r.Entries, r.Checks, r.Tests, r.Seen = e.Given, nil, r.Checks[:n.Checks], r.Tests[:n.Tests], r.Seen[:n.Seen]
-	r.Visits, r.Done, r.Asked = r.Visits[:n.Visits], r.Done[:n.Done], slices.Clone(r.Asked[:n.Asked])
-	for _, item := range e.Items { // what was decided on was asked for then
-		for i := range slices.Backward(r.Asked) {
-			if a := &r.Asked[i]; a.Exercise == item.Exercise {
-				if a.Until < e.Day {
-					a.Until = 0
-				}
-				break
-			}
-		}
-	}
-	return r
 }
 
 // replay works every decision out again.

@@ -299,7 +299,7 @@ func (w *way) check() {
 		if e.Plan != nil {
 			continue
 		}
-		re, err := asOf(r, e).Assess(e.Day)
+		re, err := r.AsOf(e).Assess(e.Day)
 		if err != nil {
 			w.t.Fatalf("%s, %s: %v", w.walker.name, e.Day, err)
 		}

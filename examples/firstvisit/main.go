@@ -30,7 +30,7 @@ func visit(file string, w io.Writer, reader string, asJSON bool) error {
 	if err != nil {
 		return err
 	}
-	plan, err := r.Start(r.LastDay())
+	plan, err := command.Plan(r)
 	if err != nil {
 		return err
 	}

@@ -7,7 +7,6 @@ import (
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/reviewpaper"
-	"example.org/posology/units/field"
 )
 
 func main() { command.Main(run) }
@@ -50,10 +49,7 @@ func lookBack(o order, w io.Writer) error {
 	if err != nil {
 		return err
 	}
-	if err := r.Review.Check(); err != nil {
-		return field.At("/review", err)
-	}
-	result, err := r.Assess(r.Review)
+	result, err := command.Review(r)
 	if err != nil {
 		return err
 	}
