@@ -7,11 +7,11 @@ import (
 	"example.org/posology/units/field"
 )
 
-// Plan returns the last plan that was decided on and kept in a record; where none was
-// kept, what follows from it on its last day.
+// Plan returns the last plan that was decided on and kept in a record, where there were
+// visits since or it was for another day; else what follows on the record's last day.
 func Plan(r record.Record) (record.Plan, error) {
 	for _, e := range slices.Backward(r.Entries) {
-		if e.Plan != nil {
+		if e.Plan != nil && (len(r.Visits) > 0 || e.Day != r.LastDay()) {
 			return *e.Plan, nil
 		}
 	}
