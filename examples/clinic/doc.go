@@ -22,7 +22,8 @@
 // types, or with -answers of a file of lines such as "client: Client A, 67". Before it
 // writes it shows what, by its place in the record, and asks; with -answers it writes
 // where -yes is given. A record is written whole or not at all, and the ones before it
-// are kept beside it. With -json the result of visit, week, review, end and show comes as
+// are kept beside it: gunzip -c FOLDER/older/NAME.0007.json.gz shows one, and put in the
+// place of FOLDER/NAME.json it takes back what came after. With -json the result of visit, week, review, end and show comes as
 // JSON, and all else on the other output. A name is small letters and digits, best ones that name nobody.
 // The files are records as firstvisit, week and review read them: -case FOLDER/NAME.json.
 //

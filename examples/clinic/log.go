@@ -44,7 +44,7 @@ func logVisit(s *session) error {
 		}
 		var sets []setlog.Set
 		err = s.Ask(string(ex.ID), ex.Name+": "+what+".", hint, func(answer string) (err error) {
-			sets, err = readSets(answer, begin, ex.OneSided)
+			sets, err = readSets(spelled(answer, a, ex), begin, ex.OneSided)
 			return err
 		})
 		if err != nil {

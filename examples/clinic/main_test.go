@@ -13,6 +13,7 @@ import (
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/folder"
 	"example.org/posology/progression/record"
+	"example.org/posology/units/body"
 	"example.org/posology/units/field"
 )
 
@@ -144,6 +145,33 @@ func TestCheck(t *testing.T) {
 		if status, out, errs := calls("", "-dir", string(f), "review", "hall", "-day", "2027-01-09", "-answers", answers(t, tt.answers)); status != 0 || errs != "" || !strings.Contains(out, tt.want) {
 			t.Errorf("%q: %d, %s\n%s", tt.answers, status, errs, out)
 		}
+	}
+}
+
+// Who is held at first comes back with an answer: asked again for what changed, and
+// planned for again without being asked anything twice.
+func TestHeldAtFirst(t *testing.T) {
+	f := folder.Folder(t.TempDir())
+	step := func(day, step, lines, want string, status int) string {
+		t.Helper()
+		got, out, errs := calls("", "-dir", string(f), step, "held", "-day", day, "-yes", "-for", "client", "-answers", answers(t, "# invented\n"+lines))
+		if got != status || !strings.Contains(out+errs, want) {
+			t.Fatalf("%s: %d, %s\n%s", step, got, errs, out)
+		}
+		return out
+	}
+	held := strings.Replace(walkers[1].new, "symptoms: none", "symptoms: dyspnoea_rest_or_mild_exertion", 1)
+	step("2027-01-04", "new", held, "no exercise until this is settled", 0)
+	step("2027-01-04", "visit", walkers[1].visit+"days: 2027-01-05 2027-01-08\n", "FOR NOW", 0)
+	step("2027-01-04", "week", "", "there is no week to begin", 1)
+	step("2027-02-01", "ask", "signs: none\nsymptoms: none\nmore_signs: none\nblood_pressure: 130/82\npulse: 70\ntoday: no\n", "within what stands here", 0)
+	step("2027-02-01", "week", "", "visit comes again", 1)
+	step("2027-02-01", "visit", "days: 2027-02-02 2027-02-05\n", "WHAT YOU DO EACH TIME", 0)
+	step("2027-02-01", "week", "", "+ /phase: \"familiarise\"", 0)
+	step("2027-02-02", "log", "goblet-squat: all@8\none-arm-dumbbell-row: all\npain: no\nshowed: none\n", `"reps":10,"effort":"rir 8"`, 0)
+	p, err := f.Read("held")
+	if err != nil || len(p.Record.Done) != 3 || p.Record.Done[2].Side != body.Right || !p.Record.Done[2].Effort.IsZero() {
+		t.Errorf("%v, %+v", err, p.Record.Done)
 	}
 }
 

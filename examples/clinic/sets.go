@@ -9,11 +9,25 @@ import (
 
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/progression/record"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 )
 
-const setsHint = `such as "6 kg 10@3 9@2": the weight of one dumbbell where it is another than asked for, and of each set how many and how many were left; "left 8@2 right 8@2"; "none"`
+const setsHint = `"all@3" for all that was asked, with 3 left; or such as "6 kg 10@3 9@2": the weight of one dumbbell where it is another than asked for, and of each set how many and how many were left; "left 8@2 right 8@2"; "none"`
+
+// spelled writes out "all@3": every set and side as asked for.
+func spelled(answer string, a record.Asked, ex exercise.Exercise) string {
+	left, all := strings.CutPrefix(strings.ToLower(answer), "all")
+	if !all || left != "" && left[0] != '@' {
+		return answer
+	}
+	sets := strings.Repeat(fmt.Sprintf(" %d%s", a.Count, left), a.Sets)
+	if ex.OneSided && (a.Side == 0 || a.Side == body.Both) {
+		return "left" + sets + " right" + sets
+	}
+	return sets[1:]
+}
 
 // readSets reads sets as they are typed: "6 kg 10@3 9@2", "left 8 right 8". What
 // begin says of exercise, day, side and weight holds until another is named.
