@@ -60,6 +60,9 @@ func (s *session) before() (map[string]string, error) {
 	for _, key := range anew {
 		delete(all, key)
 	}
+	if s.day >= s.r.Profile.Day+365 {
+		delete(all, "age")
+	}
 	return all, nil
 }
 

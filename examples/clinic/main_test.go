@@ -217,6 +217,9 @@ func TestAskedAgain(t *testing.T) {
 	if r.Profile.Age != 68 || r.Profile.BP.Systolic != 150 || r.Profile.Day.String() != "2027-02-04" || r.Profile.Sex == 0 || !strings.Contains(out, "nothing: as before, 68)") {
 		t.Errorf("%+v\n%s", r.Profile, out)
 	}
+	if _, out, _ := calls("stop\n", "-dir", string(f), "ask", "hall", "-day", "2028-02-04"); strings.Contains(out, "as before, 68") {
+		t.Error("an age of a year ago is taken for that of today")
+	}
 	if strings.Contains(out, "as before, 138/82") {
 		t.Error("a pressure of another day is taken for one of today")
 	}
