@@ -24,6 +24,7 @@ const (
 var pages = []page{
 	{"accuracy", "", openData},
 	{"accuracy", "-json", openData},
+	{"clinic", "", invented},
 	{"firstvisit", "-for client", invented},
 	{"firstvisit", "-for file", invented},
 	{"firstvisit", "-for doctor", invented},

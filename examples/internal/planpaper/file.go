@@ -1,4 +1,4 @@
-package main
+package planpaper
 
 import (
 	"fmt"
@@ -7,11 +7,18 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/choice"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/papers"
 	"example.org/posology/progression/record"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
+
+// For writes the paper of a plan that is wanted.
+func For(o command.Wanted, w io.Writer, r record.Plan) error {
+	return o.Write(w, r, papers.OfPlan(r), func(w io.Writer) error { return filePaper(w, r) })
+}
 
 // filePaper is for the clinical record: everything, with reasons and facts.
 func filePaper(w io.Writer, r record.Plan) error {
