@@ -16,11 +16,16 @@ import (
 	"example.org/posology/units/body"
 )
 
+var errNothing = errors.New("nothing was done: no visit is written")
+
 // logVisit asks what was done of what was asked for, and what was noted.
 func logVisit(s *session) error {
 	asked := inForce(*s.r, s.day)
 	if len(asked) == 0 {
 		return fmt.Errorf("nothing is asked for on %s: week comes first", s.day)
+	}
+	if s.diary != "" {
+		return s.logDiary()
 	}
 	catalogue, err := s.r.Catalogue()
 	if err != nil {
@@ -52,11 +57,9 @@ func logVisit(s *session) error {
 		}
 		done, hint = append(done, sets...), "likewise"
 	}
-	if slices.ContainsFunc(before(*s.r), unassessed) {
-		page.Wrap(s.said, "", "Something has happened since the assessment, and the plan has ended: ask comes before the next session.")
-	}
+	s.warn()
 	if len(done) == 0 {
-		return errors.New("nothing was done: no visit is written")
+		return errNothing
 	}
 	visit := record.TrainingDay{Day: s.day}
 	if err := s.note(&visit, asked); err != nil {
@@ -67,6 +70,13 @@ func logVisit(s *session) error {
 		s.see(set.Exercise, visit.Observer)
 	}
 	return s.keep()
+}
+
+// warn says where the plan has ended.
+func (s *session) warn() {
+	if slices.ContainsFunc(before(*s.r), unassessed) {
+		page.Wrap(s.said, "", "Something has happened since the assessment, and the plan has ended: ask comes before the next session.")
+	}
 }
 
 // amount says what was asked for, such as "2 × 10 with 6 kg".
@@ -145,10 +155,7 @@ func (s *session) note(v *record.TrainingDay, asked []record.Asked) error {
 // hurts asks what hurt, how much, and in which exercise.
 func (s *session) hurts(v *record.TrainingDay, asked []record.Asked) (err error) {
 	pain := &screening.Pain{}
-	if pain.Kind, err = asking.OneOf(s.Desk, "pain_kind", "Of which kind was it?", screening.PainKinds(), false); err != nil {
-		return err
-	}
-	if pain.Site, err = asking.OneOf(s.Desk, "pain_site", "Where?", body.Regions(), false); err != nil {
+	if err = s.ofPain(pain, v.Day); err != nil {
 		return err
 	}
 	for _, one := range []struct {

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bytes"
 	_ "embed"
 	"errors"
 	"fmt"
@@ -14,6 +15,7 @@ import (
 	"example.org/posology/examples/internal/asking"
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/folder"
+	"example.org/posology/examples/internal/papers"
 	"example.org/posology/examples/internal/planpaper"
 	"example.org/posology/examples/internal/reviewpaper"
 	"example.org/posology/progression/record"
@@ -33,6 +35,8 @@ type session struct {
 	r      *record.Record // the person's
 	day    units.Day
 	yes    bool // writes without being asked
+	html   bool // writes the papers, too, as files
+	diary  string
 
 	wanted command.Wanted
 	out    io.Writer // for the paper
@@ -54,6 +58,8 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	when := flags.String("day", time.Now().Format(time.DateOnly), "the `day` of the step")
 	file := flags.String("answers", "", "take the answers from this `file` instead of asking")
 	yes := flags.Bool("yes", false, "write without asking")
+	html := flags.Bool("html", false, "write all papers of the step as HTML files, too, into papers in the folder")
+	diary := flags.String("diary", "", "log the days of a diary that was typed into this `file`")
 	wanted := flags.Papers("file", command.Readers...)
 	if len(args) == 0 {
 		args = []string{"-h"}
@@ -75,7 +81,7 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	case len(given) == 1:
 		return flags.Refuse(stderr, "%s of whom? it takes STEP NAME", given[0])
 	}
-	s := session{folder: folder.Folder(*dir), day: day, yes: *yes, wanted: *wanted, out: stdout, said: stdout}
+	s := session{folder: folder.Folder(*dir), day: day, yes: *yes, html: *html, diary: *diary, wanted: *wanted, out: stdout, said: stdout}
 	if s.wanted.JSON {
 		s.said = stderr
 	}
@@ -150,29 +156,52 @@ func (s *session) keep() error {
 	return nil
 }
 
-// planned writes the paper of a plan.
-func (s *session) planned(p record.Plan) error {
+// planned writes the papers of a plan that was decided on for a day.
+func (s *session) planned(p record.Plan, day units.Day) error {
+	if err := s.print(day, papers.OfPlan(p).All); err != nil {
+		return err
+	}
 	return planpaper.For(s.wanted, s.out, p)
 }
 
-// reviewed writes the paper of a review.
+// reviewed writes the papers of a review.
 func (s *session) reviewed(r record.Review) error {
+	if err := s.print(r.Next, papers.OfReview(r).All); err != nil {
+		return err
+	}
 	return reviewpaper.For(s.wanted, s.out, r)
 }
 
-// show writes the paper of the last decision once more.
+// print makes files of papers, where they are wanted: they are written with the record.
+func (s *session) print(day units.Day, all func() ([]papers.Paper, error)) error {
+	if !s.html {
+		return nil
+	}
+	list, err := all()
+	for _, one := range list {
+		var out bytes.Buffer
+		err = errors.Join(err, one.HTML(&out))
+		s.person.Papers = append(s.person.Papers, folder.Page{Name: fmt.Sprintf("%s-%s-%s.html", s.person.Name, day, one.Name), Data: out.Bytes()})
+	}
+	return err
+}
+
+// show prints the papers of the last decision once more.
 func show(s *session) error {
 	if len(s.r.Entries) == 0 {
 		return errors.New("nothing was decided yet: visit comes first")
 	}
-	if s.r.Entries[len(s.r.Entries)-1].Plan != nil {
-		p, err := command.Plan(*s.r)
-		if err != nil {
-			return err
-		}
-		return s.planned(p)
+	if err := s.shown(s.r.Entries[len(s.r.Entries)-1]); err != nil || !s.html {
+		return err
 	}
-	r, err := command.Review(*s.r)
+	return s.keep()
+}
+
+func (s *session) shown(last record.Entry) error {
+	if last.Plan != nil {
+		return s.planned(*last.Plan, last.Day)
+	}
+	r, err := s.r.AsOf(last).Assess(last.Day)
 	if err != nil {
 		return err
 	}

@@ -270,7 +270,7 @@ func TestSteps(t *testing.T) {
 		{"log hall", "goblet-squat: 10\npain: yes\npain_in: sofa\n", `"sofa" was not asked for`},
 		{"log hall", "goblet-squat: 10\npain: yes\npain_during: 99\n", "/visits/0/pain/during"},
 		{"review hall", "", "/visits"},
-		{"test hall", "", "no test set was given"},
+		{"test hall", "", "no test was given"},
 		{"test hall", "tests: sofa 4 kg 8@2\n", "sofa"},
 		{"end hall", "", "/visits"},
 		{"show asked", "", "nothing was decided yet"},

@@ -129,6 +129,9 @@ func (s *session) halt(report programme.HappeningReport) error {
 // decide decides for the next visit, and asks for what comes of it. What is said of the
 // review stands behind its paper.
 func (s *session) decide(say func(record.Review) error) error {
+	if err := s.besides(); err != nil {
+		return err
+	}
 	re, again, err := s.lookBack()
 	if err != nil {
 		return err
@@ -145,6 +148,7 @@ func (s *session) decide(say func(record.Review) error) error {
 	}
 	if re.Coming != nil {
 		s.r.Review = re.Coming.Dates.Review
+		s.keepBeside(re.Coming.Beside)
 	}
 	if err := s.reviewed(re); err != nil {
 		return err
@@ -259,14 +263,14 @@ func week(s *session) error {
 	case !reflect.DeepEqual(s.r.Entries[n-1].Given.Profile, s.r.Profile) || slices.Min(s.r.Days) < s.day:
 		return errors.New("the plan is older than the assessment, or its days have begun: visit comes again")
 	case s.r.Entries[n-1].Plan.Week == nil:
-		if err := s.planned(*s.r.Entries[n-1].Plan); err != nil {
+		if err := s.planned(*s.r.Entries[n-1].Plan, s.day); err != nil {
 			return err
 		}
 		return errors.New("there is no week to begin: the paper says why, and what would free it")
 	default:
 		plan := *s.r.Entries[n-1].Plan
 		s.inForce(*plan.Week)
-		if err := s.planned(plan); err != nil {
+		if err := s.planned(plan, s.day); err != nil {
 			return err
 		}
 		return s.keep()
@@ -280,6 +284,7 @@ func (s *session) inForce(w dose.Week) {
 		s.r.Days = append(s.r.Days, one.Day)
 	}
 	s.r.Began, s.r.Phase, s.r.Review = w.Sessions[0].Day, w.Phase, w.Review
+	s.keepBeside(w.Beside)
 	for _, item := range w.Sessions[0].Items {
 		s.r.Asked = append(s.r.Asked, record.AskedFrom(item, s.r.Began))
 	}

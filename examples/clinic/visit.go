@@ -8,12 +8,7 @@ import (
 	"strconv"
 	"strings"
 
-	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
-	"example.org/posology/dose/exercise"
-	"example.org/posology/dose/onerm"
-	"example.org/posology/examples/internal/page"
-	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
@@ -50,7 +45,7 @@ func firstVisit(s *session) error {
 			return err
 		}
 	}
-	if err := s.tested(); err != nil {
+	if err := errors.Join(s.tested(), s.functionTests()); err != nil {
 		return err
 	}
 	entry, err := r.Decide(s.day)
@@ -58,7 +53,7 @@ func firstVisit(s *session) error {
 		return err
 	}
 	r.Entries = append(r.Entries, entry)
-	if err := s.planned(*entry.Plan); err != nil {
+	if err := s.planned(*entry.Plan, entry.Day); err != nil {
 		return err
 	}
 	return s.keep()
@@ -159,67 +154,4 @@ func (s *session) exercises() error {
 		}
 		return nil
 	})
-}
-
-// tested asks for test sets, and who saw how they were done.
-func (s *session) tested() error {
-	sets, err := s.tests()
-	if err != nil || len(sets) == 0 {
-		return err
-	}
-	s.r.Tests = append(s.r.Tests, sets...)
-	who, err := s.Text("seen_by", "Who saw how these were done?", "a name, or nothing", false)
-	for _, set := range sets {
-		s.see(set.Exercise, who)
-	}
-	return err
-}
-
-// see notes who saw the technique of an exercise first.
-func (s *session) see(id exercise.ID, who string) {
-	if who != "" && !slices.ContainsFunc(s.r.Seen, func(seen dose.Seen) bool { return seen.Exercise == id }) {
-		s.r.Seen = append(s.r.Seen, dose.Seen{Exercise: id, Observation: dose.Observation{Who: who, Day: s.day}})
-	}
-}
-
-// test asks for test sets, and sets the estimates beside the earlier ones.
-func test(s *session) error {
-	if err := s.tested(); err != nil {
-		return err
-	}
-	if len(s.r.Tests) == 0 || s.r.Tests[len(s.r.Tests)-1].Day != s.day {
-		return errors.New("no test set was given")
-	}
-	outcome, err := screening.Assess(s.r.Profile)
-	if err != nil {
-		return err
-	}
-	catalogue, err := s.r.Catalogue()
-	if err != nil {
-		return err
-	}
-	fmt.Fprintf(s.out, "ESTIMATED ONE-REPETITION MAXIMUM: %s\n", s.r.Client)
-	page.Note(s.out, s.r.Note)
-	for _, set := range s.r.Tests {
-		ex, err := catalogue.Lookup(string(set.Exercise))
-		if err != nil {
-			return err
-		}
-		e, err := onerm.FromSet(set, ex, outcome.Who)
-		switch _, refused := onerm.WhyRefused(err); {
-		case refused:
-			fmt.Fprintf(s.out, "- %s, %s, on %s: no estimate follows from %d with %s\n", set.Exercise, set.Side, set.Day, set.Reps, set.Load)
-		case err != nil:
-			return err
-		default:
-			fmt.Fprintln(s.out, "-", estimated(e))
-		}
-	}
-	return s.keep()
-}
-
-func estimated(e onerm.Estimate) string {
-	low, _ := e.Interval.Min()
-	high, _ := e.Interval.Max()
-	return fmt.Sprintf("%s, %s, on %s: %s, between %s and %s", e.Exercise, e.Side, e.Day, e.OneRM.Short(units.Nearest), low.Short(units.Down), high.Short(units.Up))
 }

@@ -206,8 +206,9 @@ func (w *way) walk() {
 	if w.long(last) {
 		answers += "absence: no\n"
 	}
+	file := w.step(last, "end", answers, "-yes=false")
 	paper := w.step(last, "end", answers, "-for", "client")
-	fmt.Fprintf(&w.golden, "\n%s", paper)
+	fmt.Fprintf(&w.golden, "\n%s\n%s", paper, file)
 }
 
 // test tests an exercise again, with the weight that is nearest to ten repetitions to

@@ -27,7 +27,14 @@ type Person struct {
 	Name      string
 	Record    record.Record
 	Interview string // lines of answers; empty if there are none
+	Papers    []Page // to be written beside the record; none is read
 	read      []byte // as it stood in the folder; nil: it is new
+}
+
+// A Page is a paper as a file of its own.
+type Page struct {
+	Name string // of the file, such as "hall-2027-01-05-handout.html"
+	Data []byte
 }
 
 // IsNew reports whether the folder has no such person yet.
@@ -156,11 +163,14 @@ func (p Person) Change() (Change, error) {
 	}
 	c := Change{Person: p, is: fmt.Append(nil, text, "\n")}
 	c.Lines, err = changes(p.read, c.is)
+	for _, one := range p.Papers {
+		c.Lines = append(c.Lines, "+ "+filepath.Join("papers", one.Name))
+	}
 	return c, err
 }
 
 // Write keeps a person: first the interview and the record that is to be replaced,
-// then the record itself. An interview that is newer than its record is taken for
+// then the record itself, and its papers last, since they can be printed again from it. An interview that is newer than its record is taken for
 // what was answered last time, which is what it is.
 func (f Folder) Write(c Change) error {
 	if c.Interview != "" {
@@ -174,6 +184,22 @@ func (f Folder) Write(c Change) error {
 	}
 	if !bytes.Equal(now, c.read) || (err == nil) == c.IsNew() {
 		return ErrChanged
+	}
+	if err := f.replace(c); err != nil {
+		return err
+	}
+	for _, one := range c.Papers {
+		if err := whole(filepath.Join(string(f), "papers", one.Name), one.Data); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// replace puts the new record in the place of the one that was read, if it is another.
+func (f Folder) replace(c Change) error {
+	if bytes.Equal(c.is, c.read) {
+		return nil
 	}
 	if !c.IsNew() {
 		if err := f.keep(c.Name, c.read); err != nil {

@@ -14,24 +14,14 @@ import (
 	"example.org/posology/progression/record"
 	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
-	"example.org/posology/screening/function"
 	"example.org/posology/units"
 )
 
-// Discharge returns the papers of the last day: what the client takes along, and the
-// letter. The results are those of tests of function, in any order. Its errors are those
-// of [record.Record.Assess] and, below "/results", of [function.ChangeBetween].
-func Discharge(r record.Record, day units.Day, results []function.Result) ([]Paper, error) {
-	review, err := r.Assess(day)
-	if err != nil {
-		return nil, err
-	}
-	tests, err := functionChanges(results, r.Profile)
-	if err != nil {
-		return nil, err
-	}
-	e := ending{review: review, kept: keeps(review), kit: r.Kit, tests: tests, strength: strengthChanges(r, review.Screening.Who)}
-	s, err := newSheet(day, r.Note)
+// Discharge returns the papers of the last day, that of the review: what the client
+// takes along, and the letter, with the tests that the record keeps.
+func Discharge(r record.Record, review record.Review) ([]Paper, error) {
+	e := ending{review: review, kept: keeps(review), kit: r.Kit, tests: functionChanges(review.Tested), strength: strengthChanges(r, review.Screening.Who)}
+	s, err := newSheet(review.Day, r.Note)
 	if err != nil {
 		return nil, err
 	}
@@ -39,7 +29,7 @@ func Discharge(r record.Record, day units.Day, results []function.Result) ([]Pap
 	s.Say(asTold, noDevice)
 	l := letterOf(review)
 	l.Last, l.Tables = true, e.tables()
-	for _, t := range tests {
+	for _, t := range e.tests {
 		l.Said = append(l.Said, t.change.Reasons...)
 	}
 	l.Opening = fmt.Sprintf("%s comes to the end of a programme of strength training: %d visits since %s, of %d that were planned.", r.Client, len(review.Attended.Done), page.Day(review.Attended.Done[0]), len(review.Attended.Sessions))
