@@ -13,17 +13,17 @@ import (
 
 // end says goodbye: nothing is asked for from then on.
 func end(s *session) error {
-	re, _, err := s.lookBack()
+	re, _, err := s.lookBack(record.Record.Assess)
 	if errors.Is(err, errDecided) {
 		last := s.r.Entries[len(s.r.Entries)-1]
 		then := s.r.AsOf(last)
 		then.Function = s.r.Function // tested since, for the letter
 		re, err = then.Assess(last.Day)
+		re.Day = s.day
 	}
 	if err != nil {
 		return err
 	}
-	re.Day = s.day
 	reached, err := s.reached()
 	if err != nil {
 		return err

@@ -222,12 +222,14 @@ func replay(s *session) error {
 	return errors.Join(bad...)
 }
 
-// paused are the exercises for which the last decision has no dose.
+// paused are the exercises for which the last decision has no dose, and that were not
+// begun anew since.
 func paused(r record.Record) map[exercise.ID]bool {
 	held := map[exercise.ID]bool{}
 	if n := len(r.Entries); n > 0 {
-		for _, item := range r.Entries[n-1].Items {
-			held[item.Exercise] = item.Decision.Next == nil
+		last := r.Entries[n-1]
+		for _, item := range last.Items {
+			held[item.Exercise] = item.Decision.Next == nil && !slices.ContainsFunc(r.Asked, func(a record.Asked) bool { return a.Exercise == item.Exercise && a.From >= last.Day })
 		}
 	}
 	return held

@@ -23,8 +23,12 @@ type walker struct {
 	away       map[int]bool    // weeks in which nobody came
 	hurts      map[int]float64 // weeks with pain at its worst
 	hurtsIn    string          // a part of the name of the exercise
+	looked     int             // week from which on somebody has looked at what was stopped
 	diagnosed  int             // week in which something new is told
 	again      string          // answers of the assessment after it: what is other than before
+
+	before, after string // tests of function at the start and at the end
+	beside        string // what came of the work beside lifting, each time
 }
 
 const invented = "note: an invented person: nobody of this kind exists\n"
@@ -34,7 +38,10 @@ const well = "signs: none\nsymptoms: none\nmore_signs: none\nback_at_all: no\ndi
 
 var walkers = []walker{
 	{
-		name: "hall", days: [2]int{1, 4}, strong: 12,
+		before: "carrying_the_shopping_over_10_m: 14 s, two bags of 4 kg\ngrip: right dominant 24 kg, handle 2\ntime_up_and_down_the_same_stairs: 21 s, 12 steps with the rail\n30-s_chair_stand: 11 reps, seat 45 cm\n",
+		after:  "carrying_the_shopping_over_10_m: 11.5 s\ngrip: right dominant 25 kg\ntime_up_and_down_the_same_stairs: 18 s\n30-s_chair_stand: 15 reps\n",
+		beside: "4 days, least 30",
+		name:   "hall", days: [2]int{1, 4}, strong: 12,
 		new: invented + `client: Client P, 68, a woman who joins a class
 task: carry the shopping up the stairs
 tasks: carrying shopping, climbing stairs
@@ -60,7 +67,10 @@ today: no
 		visit: "kit: 2 x 1 kg, 2 x 2 kg, 2 x 3 kg, 2 x 4 kg, 2 x 6 kg, 2 x 8 kg\nminutes: 50\nbody_mass: 66 kg\ntests: one-arm-dumbbell-row left 6 kg 8@3 right 6 kg 8@4\nseen_by: Physiotherapist E\n",
 	},
 	{
-		name: "missed", days: [2]int{0, 3}, strong: 17, away: map[int]bool{5: true, 6: true, 7: true},
+		before: "lifting_the_load_from_knee_height_and_walking_with_it: 10 kg, a sack over 10 m\n30-s_chair_stand: 14 reps, seat 45 cm\n",
+		after:  "lifting_the_load_from_knee_height_and_walking_with_it: 15 kg\n30-s_chair_stand: 15 reps\n",
+		beside: "2 days, least 10, sore next day",
+		name:   "missed", days: [2]int{0, 3}, strong: 17, away: map[int]bool{5: true, 6: true, 7: true},
 		new: invented + `client: Client Q, 61, a man who trains at home
 task: dig the garden over
 tasks: working in the garden
@@ -79,7 +89,10 @@ today: no
 		visit: "exercises: goblet-squat, dumbbell-floor-press, one-arm-dumbbell-row, dead-bug\nkit: 2 x 2 kg, 2 x 4 kg, 2 x 6 kg, 2 x 10 kg\nminutes: 45\nbody_mass: 82 kg\n",
 	},
 	{
-		name: "pain", days: [2]int{1, 3}, strong: 11, hurts: map[int]float64{4: 6, 5: 3}, hurtsIn: "step-up",
+		before: "time_up_and_down_the_same_stairs: 26 s, 14 steps with the rail\n30-s_chair_stand: 9 reps, seat 45 cm\ntimed_up_and_go: 9.8 s, usual shoes\n",
+		after:  "time_up_and_down_the_same_stairs: 23 s\n30-s_chair_stand: 10 reps\ntimed_up_and_go: 9.1 s\n",
+		beside: "3 days, least 30",
+		name:   "pain", days: [2]int{1, 3}, strong: 11, hurts: map[int]float64{4: 6, 5: 3}, hurtsIn: "step-up", looked: 6,
 		new: invented + `client: Client R, 63, a woman with a knee that hurts
 task: take the stairs at the station with a bag
 tasks: climbing stairs
@@ -102,7 +115,10 @@ today: no
 		visit: "kit: 2 x 1 kg, 2 x 2 kg, 2 x 3 kg, 2 x 4 kg, 2 x 6 kg, 2 x 8 kg\nminutes: 45\nbody_mass: 71 kg\n",
 	},
 	{
-		name: "diagnosis", days: [2]int{2, 5}, strong: 15, diagnosed: 6,
+		before: "standing_up_from_a_chair_with_the_load: used arms, a bag on the lap, seat 45 cm\n30-s_chair_stand: 12 reps, seat 45 cm\n",
+		after:  "standing_up_from_a_chair_with_the_load: 8 kg\n30-s_chair_stand: 15 reps\n",
+		beside: "3 days, least 30",
+		name:   "diagnosis", days: [2]int{2, 5}, strong: 15, diagnosed: 6,
 		new: invented + `client: Client S, 70, a man who wants to lift his grandchild
 task: lift a small grandchild from the sofa
 tasks: lifting a grandchild
@@ -128,7 +144,10 @@ today: no
 		again: well + "areas: bones\nbones: osteoporosis\nvertebral_fracture: no\nblood_pressure: 136/80\npulse: 68\ntoday: no\n",
 	},
 	{
-		name: "clinic", days: [2]int{0, 2}, strong: 7,
+		before: "30-s_chair_stand: used arms, seat 45 cm\nfive_sit-to-stands: unable, seat 45 cm\nfour-stage_balance: 6 s, no aid\ntimed_up_and_go: 16.4 s, no aid\n",
+		after:  "30-s_chair_stand: 6 reps\nfive_sit-to-stands: 21.4 s\nfour-stage_balance: 9 s\ntimed_up_and_go: 14.2 s\n",
+		beside: "3 days, least 12",
+		name:   "clinic", days: [2]int{0, 2}, strong: 7,
 		new: invented + `client: Client T, 81, a man who fell last winter
 task: get out of the chair without hands
 tasks: getting up from a chair
@@ -148,7 +167,10 @@ today: no
 		visit: "exercises: sit-to-stand, seated-one-arm-row, standing-calf-raise, toe-raise\nkit: 2 x 1 kg, 2 x 2 kg, 2 x 3 kg\nminutes: 40\nbody_mass: 69 kg\n",
 	},
 	{
-		name: "fit", days: [2]int{1, 4}, strong: 20,
+		before: "lifting_the_load_from_knee_height_and_walking_with_it: 16 kg, a pack over 10 m\ngrip: right dominant 31 kg, handle 2\n",
+		after:  "lifting_the_load_from_knee_height_and_walking_with_it: 20 kg\ngrip: right dominant 32 kg\n",
+		beside: "5 days, least 30",
+		name:   "fit", days: [2]int{1, 4}, strong: 20,
 		new: invented + `client: Client U, 56, a woman who has lifted for a year
 task: carry a pack in the hills
 tasks: carrying a pack

@@ -132,7 +132,7 @@ func (s *session) decide(say func(record.Review) error) error {
 	if err := s.besides(); err != nil {
 		return err
 	}
-	re, again, err := s.lookBack()
+	re, again, err := s.lookBack(forNext)
 	if err != nil {
 		return err
 	}
@@ -153,7 +153,7 @@ func (s *session) decide(say func(record.Review) error) error {
 	if err := s.reviewed(re); err != nil {
 		return err
 	}
-	if err := say(re); err != nil {
+	if err := errors.Join(say(re), s.stopped(re), s.belonging(re)); err != nil {
 		return err
 	}
 	return s.keep()
@@ -165,7 +165,7 @@ var errDecided = errors.New("the next visit was decided for already, and log com
 // and nothing was logged of it, else that of the next day of the plan. What was asked
 // for and never done yet, there is nothing to decide on: it comes back, to be asked for
 // again. Where so many days have passed that it matters, it asks why.
-func (s *session) lookBack() (re record.Review, again []record.Asked, err error) {
+func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review, error)) (re record.Review, again []record.Asked, err error) {
 	day := max(s.day, lastVisit(*s.r)+1)
 	if n := len(s.r.Entries); n > 0 && len(s.r.Entries[n-1].Items) > 0 && s.r.Entries[n-1].Day >= day {
 		return re, nil, fmt.Errorf("%w: that of %s", errDecided, s.r.Entries[n-1].Day)
@@ -188,8 +188,8 @@ func (s *session) lookBack() (re record.Review, again []record.Asked, err error)
 	return re, again, err
 }
 
-// assess reviews on a day, for the visit that comes next from then on.
-func assess(r record.Record, day units.Day) (record.Review, error) {
+// forNext reviews on a day, for the visit that comes next from then on.
+func forNext(r record.Record, day units.Day) (record.Review, error) {
 	re, err := r.Assess(day)
 	if err != nil {
 		return re, err
@@ -297,7 +297,7 @@ func renew(s *session) error {
 	if err != nil || !goOn {
 		return err
 	}
-	re, _, err := s.lookBack()
+	re, _, err := s.lookBack(forNext)
 	if err != nil {
 		return err
 	}

@@ -20,6 +20,7 @@ import (
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/folder"
 	"example.org/posology/examples/internal/reviewpaper"
+	"example.org/posology/progression"
 	"example.org/posology/progression/record"
 	"example.org/posology/units"
 )
@@ -67,9 +68,12 @@ func (w *way) step(day units.Day, step, answers string, args ...string) string {
 	}
 	w.last = nil
 	paper, wrote, _ := strings.Cut(out.String(), "\nTO BE WRITTEN")
-	if before, after, left := strings.Cut(paper, "\nThe phase "); left {
-		paper = before
-		wrote = "~ /phase: " + after + wrote
+	for _, behind := range []string{"\nThe phase ", "begins anew on"} {
+		if at := strings.Index(paper, behind); at >= 0 {
+			at = strings.LastIndex(paper[:at+1], "\n")
+			wrote = "~ /phase: " + strings.TrimSpace(strings.ReplaceAll(paper[at:], "\n", " ")) + "\n" + wrote
+			paper = paper[:at]
+		}
 	}
 	fmt.Fprintf(&w.golden, "%s %s\n", day, step)
 	for line := range strings.Lines(wrote) {
@@ -150,6 +154,15 @@ func (w *way) decides(day units.Day, step, answers string) {
 	if w.long(day) {
 		answers += "absence: no\n"
 	}
+	for _, kept := range was.Beside.InForce {
+		answers += fmt.Sprintf("beside_%s: %s\n", kept.Track, w.walker.beside)
+	}
+	held := paused(was)
+	for _, item := range was.Entries[len(was.Entries)-1].Items {
+		if looked := w.walker.looked; looked > 0 && day >= monday+units.Day(7*looked) && held[item.Exercise] && item.Decision.Action == progression.StopExercise {
+			answers += fmt.Sprintf("anew_%s: Physiotherapist E\n", item.Exercise)
+		}
+	}
 	paper := w.step(day, step, "new: none\n"+answers)
 	w.asks(len(was.Asked))
 	is := w.record()
@@ -162,7 +175,7 @@ func (w *way) long(day units.Day) bool {
 	r := w.record()
 	r.Asked = slices.Clone(r.Asked)
 	s := session{r: &r, day: day, Desk: asking.Filed(asking.Answers{})}
-	_, _, err := s.lookBack()
+	_, _, err := s.lookBack(forNext)
 	return err != nil && strings.Contains(err.Error(), "/absence")
 }
 
@@ -171,7 +184,7 @@ func (w *way) walk() {
 	w.t.Helper()
 	first := monday + units.Day(w.walker.days[0])
 	w.step(monday, "new", w.walker.new)
-	w.step(monday, "visit", fmt.Sprintf("%sdays: %s %s\n", w.walker.visit, first, monday+units.Day(w.walker.days[1])))
+	w.step(monday, "visit", fmt.Sprintf("%s%sdays: %s %s\n", w.walker.visit, w.walker.before, first, monday+units.Day(w.walker.days[1])))
 	w.step(monday, "week", "")
 	w.asks(0)
 	for week := range weeks {
@@ -190,7 +203,7 @@ func (w *way) walk() {
 		case week == 2 || week == 6:
 			answers := ""
 			if week == 6 {
-				w.test(sunday, week+1)
+				w.test(sunday, week+1, "")
 				answers = "reached: no\n"
 			}
 			if next := w.record().Phase.String(); next == "familiarise" {
@@ -202,6 +215,7 @@ func (w *way) walk() {
 		}
 	}
 	last := monday + units.Day(7*weeks)
+	w.test(last, weeks, w.walker.after)
 	answers := "reached: yes\n"
 	if w.long(last) {
 		answers += "absence: no\n"
@@ -213,7 +227,7 @@ func (w *way) walk() {
 
 // test tests an exercise again, with the weight that is nearest to ten repetitions to
 // failure, and stops two before it.
-func (w *way) test(day units.Day, week int) {
+func (w *way) test(day units.Day, week int, function string) {
 	w.t.Helper()
 	r := w.record()
 	held := paused(r)
@@ -236,19 +250,16 @@ func (w *way) test(day units.Day, week int) {
 		w.t.Errorf("%s: nothing could be tested again", w.walker.name)
 		return
 	}
-	paper := w.step(day, "test", "tests: "+set+"\nseen_by: Physiotherapist E\n")
-	for line := range strings.Lines(paper) {
-		if strings.HasPrefix(line, "-") {
-			w.golden.WriteString("  " + line)
-		}
-	}
+	paper := w.step(day, "test", "tests: "+set+"\nseen_by: Physiotherapist E\n"+function)
+	_, estimates, _ := strings.Cut(paper, "MAXIMUM\n\n")
+	w.golden.WriteString(estimates)
 }
 
 // told: something new ends the plan; a new assessment, tests and a plan follow.
 func (w *way) told(day units.Day) {
 	w.step(day, "review", "new: new diagnosis\n")
 	w.step(day, "ask", w.walker.again)
-	w.decides(day, "week", "reached: no\n")
+	w.decides(day, "week", "reached: no\nbegin: 1\n")
 }
 
 // Six invented people go from the interview to the goodbye; nothing is typed twice,

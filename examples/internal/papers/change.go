@@ -95,11 +95,17 @@ func estimated(e onerm.Estimate) string {
 type tested struct {
 	name, before, after string
 	change              function.ChangeAnswer
+	further             function.Position // how it went, beside how it went before
 }
 
-// shown says in few words what the difference shows.
+// shown says in few words what the difference shows, or how much further it went where
+// there are not two numbers.
 func (t tested) shown() string {
 	switch {
+	case t.further == function.Better:
+		return "further than before"
+	case t.further == function.Worse:
+		return "less far than before"
 	case t.change.Shown != function.Real:
 		return "no clear change"
 	case t.change.Direction == function.Better:
@@ -123,7 +129,7 @@ func functionChanges(done []choice.Tested) []tested {
 		if t.Side == body.Left || t.Side == body.Right {
 			name += ", " + t.Side.String()
 		}
-		list = append(list, tested{name, scored(t.First.Result), scored(t.Last.Result), *t.Change})
+		list = append(list, tested{name, scored(t.First.Result), scored(t.Last.Result), *t.Change, t.Last.How.Order(t.First.How)})
 	}
 	return list
 }

@@ -75,9 +75,11 @@ func (e ending) client(s *sheet) {
 	s.Say(page.Wanted("What you wanted to be able to do, in your own words", r.Task, nil), done(r))
 	s.Section("What you have reached")
 	s.Table(e.lifted())
+	var results []string
 	for _, t := range e.tests {
-		s.Points(fmt.Sprintf("%s: %s at the start, %s now. %s", upper(t.name), t.before, t.after, strings.Join(s.texts(t.change.Reasons), " ")))
+		results = append(results, fmt.Sprintf("%s: %s at the start, %s now. %s", upper(t.name), t.before, t.after, strings.Join(s.texts(t.change.Reasons), " ")))
 	}
+	s.Points(results...)
 	if len(e.kept) == 0 {
 		s.Listed("First", first(s, r)...)
 		s.Say("Please do not go on alone until this has been looked at. We then tell you how to go on.")
