@@ -11,6 +11,9 @@ import (
 	"example.org/posology/progression/record"
 )
 
+// ofEnd are whom the papers of the last day are for.
+var ofEnd = []string{"client", "file", "doctor"}
+
 // end says goodbye: nothing is asked for from then on.
 func end(s *session) error {
 	re, _, err := s.lookBack(record.Record.Assess)

@@ -78,6 +78,10 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 		return list(folder.Folder(*dir), day, stdout, stderr)
 	case steps[given[0]] == nil:
 		return flags.Refuse(stderr, "%q is no step: there are list, new, ask, visit, week, check, log, review, test, end, show and replay", given[0])
+	case *diary != "" && given[0] != "log":
+		return flags.Refuse(stderr, "-diary goes with log alone")
+	case given[0] == "end" && !slices.Contains(ofEnd, wanted.Reader):
+		return flags.Refuse(stderr, "end has no paper for %s: -for takes client, file or doctor", wanted.Reader)
 	case len(given) == 1:
 		return flags.Refuse(stderr, "%s of whom? it takes STEP NAME", given[0])
 	}

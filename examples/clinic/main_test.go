@@ -13,6 +13,8 @@ import (
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/folder"
 	"example.org/posology/progression/record"
+	"example.org/posology/screening"
+	"example.org/posology/screening/function"
 	"example.org/posology/units/body"
 	"example.org/posology/units/field"
 )
@@ -65,26 +67,38 @@ func begun(t *testing.T) folder.Folder {
 	return f
 }
 
-// Killed at any change of the disk of a step that writes record and interview, the
-// record is the old one or the new one, and the step can be taken again.
+// Killed at any change of the disk of a step that writes record and interview, or record
+// and papers, the record is the old one or the new one, every paper is whole, and the step
+// can be taken again.
 func TestKilledAtAnyWrite(t *testing.T) {
+	from := begun(t)
+	asks := []string{"ask", "hall", "-day", "2027-01-07", "-answers", answers(t, well+"blood_pressure: 140/84\npulse: 70\ntoday: no\n"), "-yes"}
+	killedAtEach(t, from, asks, func(r record.Record) bool { return r.Profile.BP.Systolic == 140 })
+	if status, _, errs := calls("", "-dir", string(from), "log", "hall", "-day", "2027-01-05", "-yes", "-answers", answers(t, "goblet-squat: 10@9\npain: no\n")); status != 0 {
+		t.Fatal(errs)
+	}
+	reviews := []string{"review", "hall", "-day", "2027-01-06", "-answers", answers(t, "new: none\n"), "-yes", "-html"}
+	killedAtEach(t, from, reviews, func(r record.Record) bool { return len(r.Entries) == 2 })
+}
+
+// killedAtEach takes a step once for each change of the disk, and kills it there.
+func killedAtEach(t *testing.T, from folder.Folder, step []string, isNew func(record.Record) bool) {
+	t.Helper()
 	self, err := os.Executable()
 	if err != nil {
 		t.Fatal(err)
 	}
-	from := begun(t)
 	old, err := os.ReadFile(from.File("hall"))
 	if err != nil {
 		t.Fatal(err)
 	}
-	again := answers(t, well+"blood_pressure: 140/84\npulse: 70\ntoday: no\n")
-	killed, olds, news := 0, 0, 0
+	killed, olds, news, pages := 0, 0, 0, 0
 	for at := 1; ; at++ {
 		f := folder.Folder(filepath.Join(t.TempDir(), "hall"))
 		if err := os.CopyFS(string(f), os.DirFS(string(from))); err != nil {
 			t.Fatal(err)
 		}
-		call := []string{"-dir", string(f), "ask", "hall", "-day", "2027-01-07", "-answers", again, "-yes"}
+		call := append([]string{"-dir", string(f)}, step...)
 		cmd := exec.Command(self)
 		cmd.Env = append(os.Environ(), fmt.Sprintf("KILLED_AT=%d", at), "CALLED="+strings.Join(call, " "))
 		ended := cmd.Run()
@@ -93,24 +107,97 @@ func TestKilledAtAnyWrite(t *testing.T) {
 			t.Fatalf("killed at change %d: %v", at, err)
 		}
 		is, _ := os.ReadFile(f.File("hall"))
-		switch bp := p.Record.Profile.BP.Systolic; {
-		case bp == 140:
+		switch {
+		case isNew(p.Record):
 			news++
 		case bytes.Equal(is, old):
 			olds++
 		default:
 			t.Errorf("killed at change %d: neither the old record nor the new one", at)
 		}
-		if status, _, errs := calls("", call...); status != 0 || errs != "" {
-			t.Errorf("after a kill at change %d: %d, %s", at, status, errs)
+		papers, _ := filepath.Glob(filepath.Join(string(f), "papers", "*.html"))
+		for _, name := range papers {
+			pages++
+			if text, err := os.ReadFile(name); err != nil || !strings.HasSuffix(strings.TrimSpace(string(text)), "</html>") || !isNew(p.Record) {
+				t.Errorf("killed at change %d: %s is not whole, or of no decision", at, name)
+			}
 		}
 		if ended == nil {
 			break
 		}
+		if status, _, errs := calls("", call...); status != 0 && !strings.Contains(errs, "was decided for already") {
+			t.Errorf("after a kill at change %d: %d, %s", at, status, errs)
+		}
 		killed++
 	}
-	if t.Logf("killed at %d changes: %d times the old record, %d times the new one", killed, olds, news); killed < 8 || olds < 6 || news < 2 {
-		t.Errorf("killed at %d changes: %d times the old record, %d times the new one", killed, olds, news)
+	if t.Logf("%s: killed at %d changes: %d times the old record, %d times the new one, %d papers", step[0], killed, olds, news, pages); killed < 8 || olds < 5 || news < 2 || step[0] == "review" && pages < 3 {
+		t.Errorf("%s: killed at %d changes: %d times the old record, %d times the new one, %d papers", step[0], killed, olds, news, pages)
+	}
+}
+
+// A diary that was typed in is logged, and decided on; one of other days is refused.
+func TestDiary(t *testing.T) {
+	f := begun(t)
+	typed := func(lines string) (status int, out, errs string) {
+		return calls("", "-dir", string(f), "log", "hall", "-day", "2027-01-09", "-yes", "-diary", answers(t, "day,row,weight,done,more\n"+lines), "-answers", answers(t, "# invented\npain_kind: ordinary\npain_site: knee\n"))
+	}
+	for _, tt := range [][2]string{
+		{"2027-01-04,1,,10,6\n", "2027-01-04 is no day of this sheet"}, {"2027-01-10,1,,10,6\n", "is no day of this sheet"},
+		{"2027-01-05,99,,10,6\n", "/2/row"}, {"", "nothing was done"},
+	} {
+		if status, _, errs := typed(tt[0]); status != 1 || !strings.Contains(errs, tt[1]) {
+			t.Errorf("%q: %d, %s", tt[0], status, errs)
+		}
+	}
+	status, out, errs := typed("2027-01-05,1,,10,6\n2027-01-05,no pain,,yes,\n2027-01-08,1,2 kg,8,4\n2027-01-08,pain,,4,\n")
+	p, err := f.Read("hall")
+	if status != 0 || errs != "" || err != nil || len(p.Record.Visits) != 2 || len(p.Record.Done) != 2 {
+		t.Fatalf("%d, %s, %v\n%s", status, errs, err, out)
+	}
+	if v := p.Record.Visits; !v[0].PainFree || v[1].Pain == nil || v[1].Pain.Kind != screening.OrdinaryPain || *v[1].Pain.During != 4 {
+		t.Errorf("%+v", v)
+	}
+	if status, _, errs := calls("", "-dir", string(f), "review", "hall", "-day", "2027-01-10", "-yes", "-answers", answers(t, "new: none\n")); status != 0 {
+		t.Errorf("%s", errs)
+	}
+	if status, out, _ := calls("", "-dir", string(f), "replay", "hall"); status != 0 {
+		t.Errorf("%s", out)
+	}
+}
+
+// How a test of function went is typed once: what has to be alike is that of last time.
+func TestFunction(t *testing.T) {
+	f := begun(t)
+	for i, lines := range []string{
+		"30-s_chair_stand: used arms, seat 45 cm\ngrip: right dominant 24 kg, handle 2; left non-dominant 22 kg, handle 2\ntime_up_and_down_the_same_stairs: stopped, 12 steps\n",
+		"30-s_chair_stand: 6 reps\ngrip: right dominant 25 kg\ntime_up_and_down_the_same_stairs: unable\n",
+	} {
+		if status, _, errs := calls("", "-dir", string(f), "test", "hall", "-day", fmt.Sprintf("2027-01-1%d", i), "-yes", "-answers", answers(t, lines)); status != 0 || errs != "" {
+			t.Fatalf("%d, %s", status, errs)
+		}
+	}
+	p, err := f.Read("hall")
+	if err != nil || len(p.Record.Function) != 7 {
+		t.Fatalf("%v, %+v", err, p.Record.Function)
+	}
+	for i, want := range []string{"grip, right 24 kg, handle 2, 1", "grip, left 22 kg, handle 2, 1", " stopped, 12 steps, 0", "30-s chair stand used arms, seat 45 cm, 1", "grip, right 25 kg, handle 2, 2", " unable, 12 steps, 0", "30-s chair stand 6 reps, seat 45 cm, 2"} {
+		one := p.Record.Function[i]
+		got := one.Test.String()
+		if one.Side != 0 {
+			got += ", " + one.Side.String()
+		}
+		how := one.How.String()
+		if one.How == function.Done {
+			how = one.Value.String()
+		}
+		if got += fmt.Sprintf(" %s, %s, %d", how, one.Protocol, one.Try); got != want {
+			t.Errorf("%d: %q, want %q", i, got, want)
+		}
+	}
+	for _, bad := range []string{"30-s_chair_stand: many", "30-s_chair_stand: 6 kg", "grip: 24 s", "time_up_and_down_the_same_stairs: used arms"} {
+		if status, _, errs := calls("", "-dir", string(f), "test", "hall", "-day", "2027-01-15", "-yes", "-answers", answers(t, bad+"\n")); status != 1 || !strings.Contains(errs, "line 1") {
+			t.Errorf("%s: %d, %s", bad, status, errs)
+		}
 	}
 }
 

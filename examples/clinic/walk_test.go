@@ -199,6 +199,8 @@ func (w *way) walk() {
 		switch {
 		case week+1 == w.walker.diagnosed:
 			w.told(sunday)
+		case week == 7 && w.walker.away[week]: // back again
+			w.decides(sunday, "week", "reached: no\n")
 		case week == weeks-1, w.walker.hurts == nil && week%2 == 1: // looked at every other week, more often where it hurts
 		case week == 2 || week == 6:
 			answers := ""
