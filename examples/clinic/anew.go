@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"reflect"
 	"slices"
+	"strings"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/choice"
@@ -55,10 +56,15 @@ func (s *session) belonging(re record.Review) error {
 		return nil
 	}
 	one, err := asking.OneOf(s.Desk, "begin", "The plan goes on with its exercises. Of those that would be chosen for this person now, which one begins, if any?", slices.Values(list), false)
-	if err != nil || one == "" {
+	if err != nil {
 		return err
 	}
-	return s.beginAnew(exercise.ID(one), re.Next, nil, "")
+	if one != "" {
+		return s.beginAnew(exercise.ID(one), re.Next, nil, "")
+	}
+	fmt.Fprintln(s.said)
+	page.Wrap(s.said, "", fmt.Sprintf("The plan goes on without what would be chosen for this person now: %s.", strings.Trim(fmt.Sprint(list), "[]")))
+	return nil
 }
 
 // A named exercise is asked for by its ID.

@@ -165,6 +165,37 @@ func TestDiary(t *testing.T) {
 	}
 }
 
+// After new findings the plan says what it goes on without, and asks for the one that is
+// named; what has begun is asked for from the next visit on.
+func TestNewFindings(t *testing.T) {
+	f := begun(t)
+	step := func(day, step, lines string) string {
+		t.Helper()
+		status, out, errs := calls("", "-dir", string(f), step, "hall", "-day", day, "-yes", "-answers", answers(t, "# invented\n"+lines))
+		if status != 0 || errs != "" {
+			t.Fatalf("%s: %d, %s", step, status, errs)
+		}
+		return out
+	}
+	step("2027-01-05", "log", "goblet-squat: 10@9\npain: no\n")
+	if out := step("2027-01-06", "review", "new: none\n"); strings.Contains(out, "goes on without") {
+		t.Errorf("nothing was found, and the plan goes on without something:\n%s", out)
+	}
+	step("2027-01-08", "log", "goblet-squat: 10@9\npain: no\n")
+	step("2027-01-09", "ask", strings.Replace(well, "areas: none\n", "", 1)+"areas: bones\nbones: osteoporosis\nvertebral_fracture: no\nblood_pressure: 130/80\npulse: 66\ntoday: no\n")
+	record := func() int {
+		p, err := f.Read("hall")
+		if err != nil {
+			t.Fatal(err)
+		}
+		return len(inForce(p.Record, 1<<15))
+	}
+	before := record()
+	if out := step("2027-01-09", "review", "new: none\n"); !strings.Contains(out, "goes on without what would be chosen") || record() != before {
+		t.Errorf("%d exercises, then %d:\n%s", before, record(), out)
+	}
+}
+
 // How a test of function went is typed once: what has to be alike is that of last time.
 func TestFunction(t *testing.T) {
 	f := begun(t)
