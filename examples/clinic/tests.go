@@ -2,15 +2,14 @@ package main
 
 import (
 	"errors"
-	"fmt"
 	"slices"
 	"strings"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/choice"
 	"example.org/posology/dose/exercise"
-	"example.org/posology/dose/onerm"
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/planpaper"
 	"example.org/posology/screening"
 	"example.org/posology/screening/function"
 	"example.org/posology/units"
@@ -47,7 +46,13 @@ func test(s *session) error {
 	if len(s.r.Tests) == sets && len(s.r.Function) == tried {
 		return errors.New("no test was given")
 	}
-	chosen, outcome, err := s.chosen()
+	chosen, err := s.chosen()
+	if err != nil {
+		return err
+	}
+	now := *s.r
+	now.Days = []units.Day{s.day} // what follows from the tests, whatever the plan's days
+	plan, err := now.Start(s.day)
 	if err != nil {
 		return err
 	}
@@ -57,15 +62,8 @@ func test(s *session) error {
 	}
 	p.Line("TESTS: %s", s.r.Client)
 	p.Note(s.r.Note)
-	done, err := chosen.Results(s.r.Function, outcome.Who)
-	if err != nil {
-		return err
-	}
-	p.Tests(p.Clinicians, chosen.Tests, done)
-	p.Heading("Estimated one-repetition maximum")
-	if err := s.estimates(p, outcome); err != nil {
-		return err
-	}
+	p.Tests(p.Clinicians, chosen.Tests, plan.Tested)
+	planpaper.Estimates(p, plan)
 	if err := p.Close(); err != nil {
 		return err
 	}
@@ -73,38 +71,9 @@ func test(s *session) error {
 }
 
 // chosen are the tests of function that belong to the person and the tasks.
-func (s *session) chosen() (choice.Chosen, screening.Outcome, error) {
+func (s *session) chosen() (choice.Chosen, error) {
 	outcome, err := screening.Assess(s.r.Profile, s.r.Join)
-	return choice.Choose(choice.Wish{Tasks: s.r.Tasks, Goal: s.r.Goal, Screening: outcome, Named: true}), outcome, err
-}
-
-func (s *session) estimates(p *page.Paper, outcome screening.Outcome) error {
-	catalogue, err := s.r.Catalogue()
-	if err != nil {
-		return err
-	}
-	for _, set := range s.r.Tests {
-		ex, err := catalogue.Lookup(string(set.Exercise))
-		if err != nil {
-			return err
-		}
-		e, err := onerm.FromSet(set, ex, outcome.Who)
-		switch _, refused := onerm.WhyRefused(err); {
-		case refused:
-			p.Say("- ", fmt.Sprintf("%s, %s, on %s: no estimate follows from %d with %s", set.Exercise, set.Side, set.Day, set.Reps, set.Load))
-		case err != nil:
-			return err
-		default:
-			p.Say("- ", estimated(e))
-		}
-	}
-	return nil
-}
-
-func estimated(e onerm.Estimate) string {
-	low, _ := e.Interval.Min()
-	high, _ := e.Interval.Max()
-	return fmt.Sprintf("%s, %s, on %s: %s, between %s and %s", e.Exercise, e.Side, e.Day, e.OneRM.Short(units.Nearest), low.Short(units.Down), high.Short(units.Up))
+	return choice.Choose(choice.Wish{Tasks: s.r.Tasks, Goal: s.r.Goal, Screening: outcome, Named: true}), err
 }
 
 const triedHint = `such as "12 reps, seat 45 cm": the result and, behind a comma, what has to be alike next time (as last time where it is not said); of a time "9.4 s"; or "unable", "used arms", "stopped", "refused"; of a side "right dominant 30 kg; left non-dominant 28 kg"; nothing where it was not tried`
@@ -112,7 +81,7 @@ const triedHint = `such as "12 reps, seat 45 cm": the result and, behind a comma
 // functionTests asks how each test went that belongs to the person, unless it was told
 // today already.
 func (s *session) functionTests() error {
-	chosen, _, err := s.chosen()
+	chosen, err := s.chosen()
 	if err != nil {
 		return err
 	}

@@ -254,7 +254,11 @@ func (w *way) test(day units.Day, week int, function string) {
 	}
 	paper := w.step(day, "test", "tests: "+set+"\nseen_by: Physiotherapist E\n"+function)
 	_, estimates, _ := strings.Cut(paper, "MAXIMUM\n\n")
-	w.golden.WriteString(estimates)
+	for line := range strings.Lines(estimates) {
+		if strings.HasPrefix(line, "-") {
+			w.golden.WriteString("  " + line)
+		}
+	}
 }
 
 // told: something new ends the plan; a new assessment, tests and a plan follow.

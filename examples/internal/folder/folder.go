@@ -51,8 +51,6 @@ func Named(name string) error {
 	return nil
 }
 
-func (f Folder) file(name string) string { return filepath.Join(string(f), name+".json") }
-
 func (f Folder) interview(name string) string {
 	return filepath.Join(string(f), "interviews", name+".txt")
 }
@@ -63,7 +61,7 @@ func (f Folder) older(name string, n int) string {
 }
 
 // File returns where the record of a name is kept.
-func (f Folder) File(name string) string { return f.file(name) }
+func (f Folder) File(name string) string { return filepath.Join(string(f), name+".json") }
 
 // Names lists the people, in the order of their names.
 func (f Folder) Names() ([]string, error) {
@@ -87,7 +85,7 @@ func (f Folder) Read(name string) (Person, error) {
 	if err := Named(name); err != nil {
 		return p, err
 	}
-	data, err := os.ReadFile(f.file(name))
+	data, err := os.ReadFile(f.File(name))
 	if errors.Is(err, fs.ErrNotExist) {
 		return p, nil
 	}
@@ -96,7 +94,7 @@ func (f Folder) Read(name string) (Person, error) {
 	}
 	p.read = data
 	if p.Record, err = record.Decode(data, field.Strict); err != nil {
-		return p, fmt.Errorf("%s cannot be used:\n%w", f.file(name), err)
+		return p, fmt.Errorf("%s cannot be used:\n%w", f.File(name), err)
 	}
 	text, err := os.ReadFile(f.interview(name))
 	if errors.Is(err, fs.ErrNotExist) {
@@ -178,7 +176,7 @@ func (f Folder) Write(c Change) error {
 			return err
 		}
 	}
-	now, err := os.ReadFile(f.file(c.Name))
+	now, err := os.ReadFile(f.File(c.Name))
 	if err != nil && !errors.Is(err, fs.ErrNotExist) {
 		return err
 	}
@@ -206,7 +204,7 @@ func (f Folder) replace(c Change) error {
 			return err
 		}
 	}
-	return whole(f.file(c.Name), c.is)
+	return whole(f.File(c.Name), c.is)
 }
 
 // keep puts a record with the older ones, unless it is the last of them: kept by

@@ -32,7 +32,7 @@ func filePaper(w io.Writer, r record.Plan) error {
 	p.Task("Client's own task", r.Task, r.Tasks)
 	p.Summary(summary(r))
 	p.Screening(r.Screening)
-	recordEstimates(p, r)
+	Estimates(p, r)
 	if r.Week != nil {
 		p.Unused(r.Week.Unused)
 		recordWeek(p, *r.Week, r.Tested)
@@ -58,7 +58,8 @@ func summary(r record.Plan) page.Summary {
 	return s
 }
 
-func recordEstimates(p *page.Paper, r record.Plan) {
+// Estimates prints what follows from test sets, and from which nothing does.
+func Estimates(p *page.Paper, r record.Plan) {
 	p.Heading("Estimated one-repetition maximum")
 	if len(r.Estimates) == 0 && len(r.Refused) == 0 {
 		p.Line("No test sets.")
@@ -67,7 +68,8 @@ func recordEstimates(p *page.Paper, r record.Plan) {
 		recordEstimate(p, e)
 	}
 	for _, refused := range r.Refused {
-		p.Led("- ", string(refused.Set.Exercise)+": no estimate.", []evidence.Reason{refused.Reason})
+		set := refused.Set
+		p.Led("- ", fmt.Sprintf("%s, %s, on %s: no estimate.", set.Exercise, set.Side, set.Day), []evidence.Reason{refused.Reason})
 	}
 }
 
@@ -118,16 +120,7 @@ func recordWeek(p *page.Paper, week dose.Week, tested []choice.Tested) {
 func recordItem(p *page.Paper, n int, item dose.Prescription) {
 	p.Line("")
 	p.Say(fmt.Sprintf("%d. ", n), item.Name+": "+page.Amount(item))
-	if item.Mode != dose.WithoutLoad {
-		p.Say("   load     ", fmt.Sprintf("%s (%s in all); %s", item.Load, item.Load.Total(), item.Mode))
-	}
-	if item.Share > 0 {
-		p.Say("   share    ", fmt.Sprintf("%s of what is known of strength", item.Share))
-	}
-	if !item.Reserve.IsZero() {
-		p.Say("   reserve  ", item.Reserve.String())
-	}
-	p.Say("   rest     ", fmt.Sprintf("%s seconds; build to %d sets, %s %s a set", item.Rest, item.BuildTo, item.Span, item.Measure))
+	p.Dose(item)
 	if item.Next != nil {
 		p.Say("   next     ", nextStep(item))
 	}

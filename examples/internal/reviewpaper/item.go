@@ -74,16 +74,7 @@ func recordNext(p *page.Paper, next dose.Prescription) {
 	if next.Feel != nil {
 		p.Say("   felt     ", "last set: "+page.Felt(next))
 	}
-	if next.Mode != dose.WithoutLoad {
-		p.Say("   load     ", fmt.Sprintf("%s (%s in all); %s", next.Load, next.Load.Total(), next.Mode))
-	}
-	if next.Share > 0 {
-		p.Say("   share    ", fmt.Sprintf("%s of what is known of strength", next.Share))
-	}
-	if !next.Reserve.IsZero() {
-		p.Say("   reserve  ", next.Reserve.String())
-	}
-	p.Say("   rest     ", fmt.Sprintf("%s seconds; build to %d sets, %s %s a set", next.Rest, next.BuildTo, next.Span, next.Measure))
+	p.Dose(next)
 	for _, f := range next.Flags {
 		p.Say("   flag     ", f.String())
 	}
