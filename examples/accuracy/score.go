@@ -1,12 +1,14 @@
 package main
 
 import (
+	"io"
 	"math"
 	"slices"
 
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/examples/internal/command"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 )
@@ -94,7 +96,7 @@ func misses(sets []set, b band, f onerm.Formula) []float64 {
 	return list
 }
 
-func judge(sets []set, level units.Fraction) report {
+func judge(sets []set, level units.Fraction, stderr io.Writer) report {
 	r := report{Sets: len(sets), Level: level, Choices: map[onerm.Formula]int{}}
 	for f := range onerm.Formulas() {
 		l := line{Equation: f}
@@ -114,20 +116,23 @@ func judge(sets []set, level units.Fraction) report {
 		}
 	}
 	if len(people) > 2 { // errors of one alone tell nothing of others
-		r.LeftOut, r.LeftOutNone = r.leaveOut(sets)
+		progress := command.NewProgress(stderr, "people left out", len(people))
+		r.LeftOut, r.LeftOutNone = r.leaveOut(sets, progress)
+		progress.End()
 	}
 	r.Default, r.DefaultNone = owns(sets, func(set) onerm.Options { return onerm.Options{} })
 	return r
 }
 
 // leaveOut estimates each person's sets by what all others show.
-func (r *report) leaveOut(sets []set) ([]own, int) {
+func (r *report) leaveOut(sets []set, progress *command.Progress) ([]own, int) {
 	learnt := map[string]onerm.Accuracy{}
 	for _, s := range sets {
 		if _, ok := learnt[s.body]; !ok {
 			a := learn(slices.DeleteFunc(slices.Clone(sets), func(o set) bool { return o.body == s.body }))
 			learnt[s.body] = a
 			r.Choices[a.Formula]++
+			progress.Step()
 		}
 	}
 	return owns(sets, func(s set) onerm.Options { return onerm.Options{Level: r.Level, Accuracy: learnt[s.body]} })

@@ -7,8 +7,6 @@ import (
 	"example.org/posology/examples/internal/papers"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
-	"example.org/posology/screening/function"
-	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/field"
 )
@@ -42,15 +40,14 @@ func visits(t *testing.T) map[string][]papers.Paper {
 		r := decoded(t, data)
 		list, err := papers.From(r, r.Review)
 		add(name, list, err)
-		first, last := tested(r.Visits[0].Day, 10), tested(r.Review, 17)
-		list, err = papers.Discharge(r, r.Review, []function.Result{first, last})
+		last, err := r.Assess(r.Review)
+		if err != nil {
+			t.Fatal(err)
+		}
+		list, err = papers.Discharge(r, last)
 		add(name+"-last", list, err)
 	}
 	return all
-}
-
-func tested(day units.Day, stands float64) function.Result {
-	return function.Result{Test: function.ChairStand30, Day: day, How: function.Done, Value: units.Must(function.NewAmount(stands, function.Reps))}
 }
 
 func decoded(t *testing.T, data []byte) record.Record {

@@ -5,8 +5,10 @@
 package main
 
 import (
+	_ "embed"
 	"fmt"
 	"log"
+	"os"
 	"slices"
 
 	"example.org/posology/dose"
@@ -15,6 +17,7 @@ import (
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/examples/internal/command"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -22,6 +25,16 @@ import (
 )
 
 func main() {
+	if _, status, goOn := command.New(source).Parse(os.Args[1:], os.Stdout, os.Stderr); !goOn {
+		os.Exit(status)
+	}
+	hello()
+}
+
+//go:embed main.go
+var source string
+
+func hello() {
 	// README: from here
 	fmt.Println("An invented woman of 66, who has never trained.")
 	day := units.Must(units.NewDay(2026, 11, 30))

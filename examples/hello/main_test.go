@@ -2,7 +2,7 @@ package main
 
 // Golden: our own output, and no published figure.
 func Example() {
-	main()
+	hello()
 	// Output:
 	// An invented woman of 66, who has never trained.
 	// Whom to ask first: none – meanwhile: within limits

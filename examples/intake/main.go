@@ -1,13 +1,15 @@
 package main
 
 import (
-	"encoding/json"
-	"flag"
+	"bufio"
+	_ "embed"
 	"fmt"
 	"io"
 	"os"
 	"time"
 
+	"example.org/posology/examples/internal/asking"
+	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/screening"
 	"example.org/posology/screening/interview"
@@ -16,37 +18,37 @@ import (
 
 func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
 
+//go:embed doc.go
+var source string
+
 // run returns the exit status: 0, 1 for answers in a file that cannot be used,
 // 2 for bad flags.
 func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
-	flags := flag.NewFlagSet("intake", flag.ContinueOnError)
-	flags.SetOutput(stderr)
+	flags := command.New(source)
 	file := flags.String("answers", "", "take the answers from this `file` instead of asking")
 	when := flags.String("day", time.Now().Format(time.DateOnly), "the `day` of the visit")
-	reader := flags.String("for", "client", "tell the outcome to the client or to the `clinician`")
-	asJSON := flags.Bool("json", false, "write the outcome as JSON")
-	if err := flags.Parse(args); err != nil {
-		return 2
+	wanted := flags.Papers("client", "client", "clinician")
+	if _, status, goOn := flags.Parse(args, stdout, stderr); !goOn {
+		return status
 	}
-	tell, known := readers[*reader]
 	day, err := units.ParseDay(*when)
-	if !known || err != nil || flags.NArg() > 0 {
-		fmt.Fprintln(stderr, "intake: -for takes client or clinician, -day a day such as 2026-11-25, and there are no other arguments")
-		return 2
+	if err != nil {
+		return flags.Refuse(stderr, "-day %q: it takes a day such as 2026-11-25", *when)
 	}
-	asking := stdout
-	if *asJSON {
-		asking = stderr
+	questions := stdout
+	if wanted.JSON {
+		questions = stderr
 	}
 	var talk interview.Interview
 	var note string
 	if *file != "" {
 		talk, note, err = fromFile(*file, day, stderr)
 	} else {
-		talk, err = converse(day, stdin, asking)
+		fmt.Fprintln(questions, asking.Welcome+" Nothing that you type is kept.")
+		talk, err = asking.Converse(day, bufio.NewScanner(stdin), questions, nil, false)
 	}
 	if err == nil {
-		err = conclude(talk, note, tell, *asJSON, stdout, asking)
+		err = conclude(talk, note, readers[wanted.Reader], wanted.JSON, stdout, questions)
 	}
 	if err != nil {
 		fmt.Fprintln(stderr, "intake:", err)
@@ -57,8 +59,8 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 
 // readers are the people that the outcome is told to.
 var readers = map[string]func(io.Writer, screening.Outcome){
-	"client":    tellClient,
-	"clinician": tellClinician,
+	"client":    asking.TellClient,
+	"clinician": asking.TellClinician,
 }
 
 // told is the outcome as JSON.
@@ -68,12 +70,12 @@ type told struct {
 }
 
 // conclude tells the outcome. Without an age, which is asked first, there is none.
-func conclude(talk interview.Interview, note string, tell func(io.Writer, screening.Outcome), asJSON bool, stdout, asking io.Writer) error {
+func conclude(talk interview.Interview, note string, tell func(io.Writer, screening.Outcome), asJSON bool, stdout, questions io.Writer) error {
 	if !asJSON {
 		page.Note(stdout, note)
 	}
 	if talk.Profile().Age == 0 {
-		fmt.Fprintln(asking, "\nThere is no outcome yet: we begin with your age. Please come back.")
+		fmt.Fprintln(questions, "\nThere is no outcome yet: we begin with your age. Please come back.")
 		return nil
 	}
 	o, err := talk.Outcome()
@@ -84,8 +86,23 @@ func conclude(talk interview.Interview, note string, tell func(io.Writer, screen
 		tell(stdout, o)
 		return nil
 	}
-	encoder := json.NewEncoder(stdout)
-	encoder.SetIndent("", "  ")
-	encoder.SetEscapeHTML(false)
-	return encoder.Encode(told{note, o})
+	return command.JSON(stdout, told{note, o})
+}
+
+// fromFile takes the answers from a file, and from its note where they come from.
+// Lines whose question was not asked are named on stderr.
+func fromFile(name string, day units.Day, stderr io.Writer) (interview.Interview, string, error) {
+	answers, err := asking.Read(name)
+	if err != nil {
+		return interview.On(day), "", err
+	}
+	note := answers.Take("note")
+	talk, err := answers.Interview(day, nil)
+	if err != nil {
+		return talk, "", err
+	}
+	for _, text := range answers.Unused() {
+		fmt.Fprintln(stderr, "intake:", text)
+	}
+	return talk, note, nil
 }

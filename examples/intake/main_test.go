@@ -3,7 +3,6 @@ package main
 import (
 	"bytes"
 	"flag"
-	"fmt"
 	"io"
 	"os"
 	"path/filepath"
@@ -14,8 +13,6 @@ import (
 
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/screening"
-	"example.org/posology/screening/interview"
-	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
 
@@ -105,41 +102,6 @@ func TestAnswersFile(t *testing.T) {
 	if o := answer.Outcome; o.Route != screening.AskFirst || o.Meanwhile != screening.WithinLimits || o.Today.IsZero() || !strings.HasPrefix(got, "{") {
 		t.Errorf("%v, %v, %v", o.Route, o.Meanwhile, o.Today)
 	}
-}
-
-// Numbers, codes and doubts are read as the choices they stand for.
-func TestPick(t *testing.T) {
-	var choices []interview.Choice
-	for _, code := range []screening.Code{"cardiac", "renal", "diabetes_t1"} {
-		choices = append(choices, interview.Choice{Code: code})
-	}
-	for text, want := range map[string]string{
-		"none": "[] []", "NO": "[] []", "0": "[] []", "1, 3": "[cardiac diabetes_t1] []", "2?": "[] [renal]", "renal 1?": "[renal] [cardiac]",
-		"4": "", "0 1": "", "none 1": "", "1 1": "", "1 1?": "", ",": "", "-1": "", "1.5": "", "??": "",
-	} {
-		list, err := pick(text, choices)
-		if got := fmt.Sprint(list.Present, list.Unsure); (err == nil) != (want != "") || err == nil && got != want {
-			t.Errorf("%q: %s, %v; want %s", text, got, err, want)
-		}
-	}
-}
-
-func FuzzInterview(f *testing.F) {
-	f.Add("70\n3\nnone\nnone\nnone\nno\nnone\nnone\n1\n0\nyes\nno\nno\n")
-	f.Add("70\nback\nback\n?\nstop\n")
-	f.Add("64\nalone\nnone\nnone\nnone\nyes\n1?\n4 5\n1 2 3 4 5\n")
-	f.Fuzz(func(t *testing.T, typed string) {
-		talk, err := converse(units.Must(units.ParseDay("2026-11-25")), strings.NewReader(typed), io.Discard)
-		if err != nil || talk.Profile().Age == 0 {
-			return // a line too long to read, or no age
-		}
-		o, err := talk.Outcome()
-		if err != nil || !o.Screened() {
-			t.Fatal(err)
-		}
-		tellClient(io.Discard, o)
-		tellClinician(io.Discard, o)
-	})
 }
 
 // The questions of -json stay out of the JSON.

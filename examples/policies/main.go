@@ -1,19 +1,22 @@
 package main
 
 import (
+	_ "embed"
 	"errors"
-	"flag"
 	"fmt"
 	"io"
-	"os"
 	"runtime"
 	"strings"
 	"sync"
 
+	"example.org/posology/examples/internal/command"
 	"example.org/posology/progression/simulate"
 )
 
-func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
+func main() { command.Main(run) }
+
+//go:embed doc.go
+var source string
 
 const (
 	mostPeople = 100_000
@@ -28,17 +31,13 @@ type order struct {
 	kits          []kit
 	populations   []population
 	policies      []policy
+	progress      *command.Progress
 }
 
 // run returns the exit status: 0, 1 if a run fails, 2 for bad flags.
 func run(args []string, stdout, stderr io.Writer) int {
 	var o order
-	flags := flag.NewFlagSet("policies", flag.ContinueOnError)
-	flags.SetOutput(stderr)
-	flags.Usage = func() {
-		fmt.Fprint(stderr, usage)
-		flags.PrintDefaults()
-	}
+	flags := command.New(source)
 	flags.IntVar(&o.people, "people", 4, "how many `people` of each kind train with each kit")
 	flags.IntVar(&o.weeks, "weeks", 24, "how many `weeks` of two visits")
 	kitPart := flags.String("kit", "", "only kits whose `name` has this in it")
@@ -46,26 +45,30 @@ func run(args []string, stdout, stderr io.Writer) int {
 	way := flags.String("policy", "", "only policies whose `name` has this in it")
 	flags.BoolVar(&o.facts, "facts", false, "print what the people are made from, too")
 	flags.BoolVar(&o.curves, "curves", false, "write a table of strength week by week, with comma-separated values, of people who are seen and without an estimate")
-	if err := flags.Parse(args); errors.Is(err, flag.ErrHelp) {
-		return 0
-	} else if err != nil {
-		return 2
+	if _, status, goOn := flags.Parse(args, stdout, stderr); !goOn {
+		return status
 	}
 	o.kits = named(kits, *kitPart, func(k kit) string { return k.name })
 	o.populations = named(populations, *people, func(p population) string { return p.name })
 	o.policies = named(policies, *way, func(p policy) string { return p.name })
 	switch {
-	case o.people < 1 || o.people > mostPeople || o.weeks < leastWeeks || o.weeks > mostWeeks || flags.NArg() > 0:
-		fmt.Fprintf(stderr, "policies: 1 to %d people, %d to %d weeks, and no other arguments\n", mostPeople, leastWeeks, mostWeeks)
-		return 2
-	case min(len(o.kits), len(o.populations), len(o.policies)) == 0:
-		fmt.Fprintln(stderr, "policies: no kit, people or policy has that name")
-		return 2
+	case o.people < 1 || o.people > mostPeople:
+		return flags.Refuse(stderr, "-people %d: it takes 1 to %d", o.people, mostPeople)
+	case o.weeks < leastWeeks || o.weeks > mostWeeks:
+		return flags.Refuse(stderr, "-weeks %d: it takes %d to %d", o.weeks, leastWeeks, mostWeeks)
+	case len(o.kits) == 0:
+		return flags.Refuse(stderr, "-kit %q: no kit has that in its name", *kitPart)
+	case len(o.populations) == 0:
+		return flags.Refuse(stderr, "-population %q: no people have that in their name", *people)
+	case len(o.policies) == 0:
+		return flags.Refuse(stderr, "-policy %q: no policy has that in its name", *way)
 	}
 	write := o.print
 	if o.curves {
 		write = o.writeCurves
 	}
+	o.progress = command.NewProgress(stderr, "people", 4*len(o.kits)*len(o.populations)*len(o.policies)*o.people)
+	defer o.progress.End()
 	if err := write(stdout); err != nil {
 		fmt.Fprintln(stderr, "policies:", err)
 		return 1
@@ -132,6 +135,7 @@ func (o order) toll(s scene, p population, way policy) (simulate.Toll, error) {
 		all.Go(func() {
 			for i := core; i < o.people; i += cores {
 				fates[i], errs[i] = s.fate(uint64(i), p, way.choose)
+				o.progress.Step()
 			}
 		})
 	}

@@ -60,9 +60,6 @@ func TestFlags(t *testing.T) {
 			t.Errorf("%v: status %d, %q, %q", args, status, out, errs)
 		}
 	}
-	if status, out, errs := runProgram("-h"); status != 0 || out != "" || !strings.Contains(errs, "compares policies") {
-		t.Errorf("-h: status %d, %q, %q", status, out, errs)
-	}
 }
 
 // A writer that is full ends the program.

@@ -7,11 +7,6 @@ import (
 	"example.org/posology/progression/simulate"
 )
 
-const usage = `policies compares policies of dose on virtual people, who are arithmetic and invented.
-For each kit, kind of people and policy it prints how many visits work, what is gained,
-how near to failure it comes and who is sent elsewhere. With 500 people it takes minutes.
-`
-
 const title = `POLICIES OF DOSE ON INVENTED PEOPLE: %d OF EACH KIND, %d WEEKS OF TWO VISITS
 
 `

@@ -1,58 +1,55 @@
 package main
 
 import (
-	"bufio"
-	"flag"
+	_ "embed"
 	"fmt"
 	"io"
-	"os"
 
+	"example.org/posology/examples/internal/command"
 	"example.org/posology/screening"
 )
 
-func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
+func main() { command.Main(run) }
+
+//go:embed doc.go
+var source string
 
 const most = 1_000_000 // people
 
 // run returns the exit status: 0, 1 if somebody is stopped by a question that
 // nothing triggered, 2 for bad flags.
 func run(args []string, stdout, stderr io.Writer) int {
-	flags := flag.NewFlagSet("population", flag.ContinueOnError)
-	flags.SetOutput(stderr)
+	flags := command.New(source)
 	n := flags.Int("n", 10000, "how many `people`")
 	seed := flags.Uint64("seed", 1, "the `seed` of the draw")
 	unknown := flags.Float64("unknown", 1, "how many times as many answers are not known: 1 to 2")
 	compare := flags.Bool("compare", false, "print the module's own policy beside one that follows the older lists")
 	all := flags.Bool("all", false, "print every finding, rare ones too")
-	if err := flags.Parse(args); err != nil {
-		return 2
+	if _, status, goOn := flags.Parse(args, stdout, stderr); !goOn {
+		return status
 	}
 	if !(*unknown >= 1 && *unknown <= 2) {
-		fmt.Fprintln(stderr, "population: -unknown takes 1 to 2")
-		return 2
+		return flags.Refuse(stderr, "-unknown %g: it takes 1 to 2", *unknown)
 	}
-	if *n < 1 || *n > most || flags.NArg() > 0 {
-		fmt.Fprintf(stderr, "population: -n takes 1 to %d people, and there are no other arguments\n", most)
-		return 2
+	if *n < 1 || *n > most {
+		return flags.Refuse(stderr, "-n %d: it takes 1 to %d people", *n, most)
 	}
-	t, err := tallied(*n, draws(*seed, *unknown), screening.JoinPolicy{})
+	rounds := map[bool]int{false: 1, true: 2}[*compare]
+	progress := command.NewProgress(stderr, "people", rounds**n)
+	t, err := tallied(*n, draws(*seed, *unknown), screening.JoinPolicy{}, progress)
 	other := t
 	if err == nil && *compare {
-		other, err = tallied(*n, draws(*seed, *unknown), older)
+		other, err = tallied(*n, draws(*seed, *unknown), older, progress)
 	}
+	progress.End()
 	if err != nil {
 		fmt.Fprintln(stderr, "population:", err)
 		return 1
 	}
-	out := bufio.NewWriter(stdout)
 	if *compare {
-		beside(out, t, other)
+		beside(stdout, t, other)
 	} else {
-		t.print(out, *all)
-	}
-	if err := out.Flush(); err != nil {
-		fmt.Fprintln(stderr, "population:", err)
-		return 1
+		t.print(stdout, *all)
 	}
 	if t.untold+t.untrigger > 0 {
 		return 1
@@ -64,7 +61,7 @@ func run(args []string, stdout, stderr io.Writer) int {
 var older = screening.JoinPolicy{RiskFactors: screening.OlderList, DiabetesStart: screening.OlderList}
 
 // tallied screens n people by a policy.
-func tallied(n int, d drawing, policy screening.JoinPolicy) (*tally, error) {
+func tallied(n int, d drawing, policy screening.JoinPolicy, progress *command.Progress) (*tally, error) {
 	t := newTally()
 	for range n {
 		p, o, err := d.screened(policy)
@@ -75,6 +72,7 @@ func tallied(n int, d drawing, policy screening.JoinPolicy) (*tally, error) {
 		if err != nil {
 			return nil, err
 		}
+		progress.Step()
 	}
 	return t, nil
 }

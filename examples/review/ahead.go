@@ -15,6 +15,7 @@ import (
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/reviewpaper"
 	"example.org/posology/progression"
 	"example.org/posology/progression/simulate"
 	"example.org/posology/screening"
@@ -73,18 +74,20 @@ func ahead(o order, w io.Writer) error {
 	if err := field.Decode(data, &v, field.Strict); err != nil {
 		return err
 	}
-	paths, err := v.run()
+	progress := command.NewProgress(o.progress, "exercises", len(v.Exercises))
+	paths, err := v.run(progress)
+	progress.End()
 	if err != nil {
 		return err
 	}
-	if o.asJSON {
+	if o.JSON {
 		return command.JSON(w, weeks{v.Note, v.Client, arithmetic, paths})
 	}
 	return printAhead(w, v, paths)
 }
 
 // run simulates every exercise by itself, each from the same seed.
-func (v virtual) run() ([]trained, error) {
+func (v virtual) run(progress *command.Progress) ([]trained, error) {
 	v.Profile.Training = body.Novice
 	outcome, err := screening.Assess(v.Profile)
 	if err != nil {
@@ -110,6 +113,7 @@ func (v virtual) run() ([]trained, error) {
 		visits, err := simulate.Run(t, s, rand.NewPCG(v.Seed, uint64(i)))
 		bad.Add(at, err)
 		paths = append(paths, trained{ex.ID, ex.Name, t, visits})
+		progress.Step()
 	}
 	return paths, bad.Err()
 }
@@ -213,7 +217,7 @@ func end(p *page.Paper, one trained) {
 	if d.Jump == nil {
 		p.Say("- ", "There is no heavier weight.")
 	} else {
-		p.Say("- ", "The next weight: "+stepText(*d.Jump)+bridgeText(d)+".")
+		p.Say("- ", "The next weight: "+reviewpaper.StepText(*d.Jump)+reviewpaper.BridgeText(d)+".")
 	}
 	p.Clinicians("- ", d.Reasons)
 }

@@ -1,45 +1,39 @@
 package main
 
 import (
-	"flag"
-	"fmt"
+	_ "embed"
 	"io"
-	"os"
 
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/examples/internal/papers"
-	"example.org/posology/units/field"
+	"example.org/posology/examples/internal/reviewpaper"
 )
 
-func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
+func main() { command.Main(run) }
+
+//go:embed doc.go
+var source string
 
 // An order is what the flags ask for.
 type order struct {
-	file   string // empty: the embedded case
-	reader string
-	html   bool
-	asJSON bool
-	ahead  bool
+	command.Wanted
+	file  string // empty: the embedded case
+	ahead bool
+
+	progress io.Writer // where a long run says how far it is
 }
 
 // run returns the exit status: 0, 1 for a bad case, 2 for bad flags.
 func run(args []string, stdout, stderr io.Writer) int {
-	var o order
-	flags := flag.NewFlagSet("review", flag.ContinueOnError)
-	flags.SetOutput(stderr)
+	o := order{progress: stderr}
+	flags := command.New(source)
 	flags.StringVar(&o.file, "case", "", "read the case from this JSON `file`; without it an invented case is used")
-	flags.StringVar(&o.reader, "for", command.ForFile, "print what is for `client`, file, doctor, surgeon or falls-service, or the diary or glucose page")
-	flags.BoolVar(&o.html, "html", false, "print the paper as one HTML file; not that for the file")
-	flags.BoolVar(&o.asJSON, "json", false, "write the whole result as JSON")
+	wanted := flags.VisitPapers()
 	flags.BoolVar(&o.ahead, "simulate", false, "simulate the weeks of a beginner instead; a case is then that of a virtual person")
-	if err := flags.Parse(args); err != nil {
-		return 2
+	if _, status, goOn := flags.Parse(args, stdout, stderr); !goOn {
+		return status
 	}
-	if err := command.CheckPaper(o.reader, o.html); err != nil || flags.NArg() > 0 {
-		fmt.Fprintf(stderr, "review: %v, and there are no other arguments\n", err)
-		return 2
-	}
+	o.Wanted = *wanted
 	write := lookBack
 	if o.ahead {
 		write = ahead
@@ -53,18 +47,9 @@ func lookBack(o order, w io.Writer) error {
 	if err != nil {
 		return err
 	}
-	if err := r.Review.Check(); err != nil {
-		return field.At("/review", err)
-	}
-	result, err := r.Assess(r.Review)
+	result, err := command.Review(r)
 	if err != nil {
 		return err
 	}
-	switch {
-	case o.asJSON:
-		return command.JSON(w, result)
-	case o.reader == command.ForFile:
-		return filePaper(w, result)
-	}
-	return command.Paper(w, papers.OfReview(result), o.reader, o.html)
+	return reviewpaper.For(o.Wanted, w, result)
 }

@@ -11,6 +11,7 @@ import (
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/edited"
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/reviewpaper"
 	"example.org/posology/progression"
 	"example.org/posology/progression/record"
 	"example.org/posology/units/field"
@@ -143,7 +144,7 @@ func TestFileHasEveryReason(t *testing.T) {
 	for name, data := range map[string][]byte{"demo": demo.HomeReview(), "refer": demo.HomeReviewRefer()} {
 		r := reviewed(t, data)
 		var out bytes.Buffer
-		if err := filePaper(&out, r); err != nil {
+		if err := reviewpaper.For(command.ForFile, &out, r); err != nil {
 			t.Fatal(err)
 		}
 		got := flat(out.String())

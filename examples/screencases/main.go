@@ -1,16 +1,20 @@
 package main
 
 import (
-	"flag"
+	_ "embed"
 	"fmt"
 	"io"
 	"os"
 
 	"example.org/posology/examples/internal/cases"
+	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/page"
 )
 
-func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
+func main() { command.Main(run) }
+
+//go:embed doc.go
+var source string
 
 // Exit statuses.
 const (
@@ -20,20 +24,15 @@ const (
 )
 
 func run(args []string, stdout, stderr io.Writer) int {
-	flags := flag.NewFlagSet("screencases", flag.ContinueOnError)
-	flags.SetOutput(stderr)
-	flags.Usage = func() { fmt.Fprintln(stderr, "usage: screencases [FILE]") }
-	if err := flags.Parse(args); err != nil || flags.NArg() > 1 {
-		if err == nil {
-			flags.Usage()
-		}
-		return unreadable
+	files, status, goOn := command.New(source).Parse(args, stdout, stderr, "[FILE]")
+	if !goOn {
+		return status
 	}
 	data, name := cases.Published(), "the published table"
 	note := "invented people; what each published rule says of them, with its source, stands in the table"
-	if flags.NArg() == 1 {
+	if len(files) == 1 {
 		var err error
-		name = flags.Arg(0)
+		name = files[0]
 		if data, err = os.ReadFile(name); err != nil {
 			fmt.Fprintln(stderr, "screencases:", err)
 			return unreadable
@@ -48,7 +47,7 @@ func run(args []string, stdout, stderr io.Writer) int {
 		return unreadable
 	}
 	page.Note(stdout, note)
-	status := report(stdout, table)
+	status = report(stdout, table)
 	if err != nil {
 		fmt.Fprintln(stdout, "Rows that could not be read were left out.")
 		return unreadable

@@ -4,6 +4,7 @@ import (
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/volume"
 	"example.org/posology/dose/week"
+	"example.org/posology/examples/internal/command"
 	"example.org/posology/progression/record"
 )
 
@@ -26,7 +27,7 @@ type result struct {
 
 // audited takes a case to its week and audits it.
 func audited(r record.Record) (result, error) {
-	plan, err := r.Start(r.LastDay())
+	plan, err := command.Plan(r)
 	if err != nil || plan.Week == nil {
 		return result{Visit: plan}, err
 	}

@@ -1,30 +1,26 @@
 package main
 
 import (
-	"flag"
-	"fmt"
+	_ "embed"
 	"io"
-	"os"
 
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
 )
 
-func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
+func main() { command.Main(run) }
+
+//go:embed doc.go
+var source string
 
 // run returns the exit status: 0, 1 for a bad case, 2 for bad flags.
 func run(args []string, stdout, stderr io.Writer) int {
-	flags := flag.NewFlagSet("week", flag.ContinueOnError)
-	flags.SetOutput(stderr)
+	flags := command.New(source)
 	file := flags.String("case", "", "read the case from this JSON `file`; without it an invented case is used")
 	class := flags.Bool("class", false, "plan for a class that shares its dumbbells")
 	asJSON := flags.Bool("json", false, "write the whole result as JSON")
-	if err := flags.Parse(args); err != nil {
-		return 2
-	}
-	if flags.NArg() > 0 {
-		fmt.Fprintln(stderr, "week: there are no other arguments")
-		return 2
+	if _, status, goOn := flags.Parse(args, stdout, stderr); !goOn {
+		return status
 	}
 	write := one
 	if *class {

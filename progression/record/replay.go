@@ -88,7 +88,7 @@ func (r Record) Replay() []Replayed {
 		one := Replayed{Stored: stored}
 		var bad field.Errors
 		var err error
-		if one.Now, err = r.as(stored).Decide(stored.Day); err != nil {
+		if one.Now, err = r.AsOf(stored).Decide(stored.Day); err != nil {
 			bad.Add(path("entries", i), err)
 		}
 		if stored.Edition != Edition() {
@@ -103,8 +103,9 @@ func (r Record) Replay() []Replayed {
 	return list
 }
 
-// as returns the record as it was for an entry.
-func (r Record) as(e Entry) Record {
+// AsOf returns the record as it was for an entry, without the entries: to print again
+// what was said then. The record is taken to be valid, and the entry to be one of its own.
+func (r Record) AsOf(e Entry) Record {
 	n := e.Rests
 	r.Given, r.Entries = e.Given, nil
 	r.Checks, r.Tests, r.Seen = upTo(r.Checks, n.Checks), upTo(r.Tests, n.Tests), upTo(r.Seen, n.Seen)

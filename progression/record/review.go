@@ -98,6 +98,7 @@ func (r Record) assess(l *log, day, next units.Day) (Review, error) {
 	if re.InForce, err = week.DatesOf(r.phase(first.Week), r.Began, first.Screening.ReviewBy); err != nil {
 		return Review{}, field.At("/began", err)
 	}
+	r.testedSince(&re.InForce, day)
 	re.Overdue = re.InForce.Overdue(day)
 	request, re.Unused = request.Usable()
 	if re.Items, err = r.decide(l, request, day, next, attended.Sessions); err != nil {
@@ -158,6 +159,18 @@ func (r Record) coming(re Review, w *week.Week) *Coming {
 		c.Days = append(c.Days, s.Day)
 	}
 	return c
+}
+
+// testedSince moves the next test of strength where there was one under the plan in
+// force: as far from that one as the plan asks for the first.
+func (r Record) testedSince(d *week.Dates, day units.Day) {
+	last := r.Began
+	for _, s := range r.Tests {
+		if s.Day <= day {
+			last = max(last, s.Day)
+		}
+	}
+	d.Retest += last - r.Began
 }
 
 // renewed returns the days that the plan is held to from this review on. A

@@ -24,6 +24,7 @@ const (
 var pages = []page{
 	{"accuracy", "", openData},
 	{"accuracy", "-json", openData},
+	{"clinic", "", invented},
 	{"cohort", "", invented},
 	{"cohort", "-json", invented},
 	{"firstvisit", "-for client", invented},

@@ -56,3 +56,17 @@ func Counts(item dose.Prescription) string {
 	}
 	return strconv.Itoa(item.Count)
 }
+
+// Dose prints for the file what an exercise is done with, below its name and amount.
+func (p *Paper) Dose(item dose.Prescription) {
+	if item.Mode != dose.WithoutLoad {
+		p.Say("   load     ", fmt.Sprintf("%s (%s in all); %s", item.Load, item.Load.Total(), item.Mode))
+	}
+	if item.Share > 0 {
+		p.Say("   share    ", fmt.Sprintf("%s of what is known of strength", item.Share))
+	}
+	if !item.Reserve.IsZero() {
+		p.Say("   reserve  ", item.Reserve.String())
+	}
+	p.Say("   rest     ", fmt.Sprintf("%s seconds; build to %d sets, %s %s a set", item.Rest, item.BuildTo, item.Span, item.Measure))
+}

@@ -30,7 +30,7 @@ func (p *Paper) Summary(s Summary) {
 	}
 	p.Say("Route     ", fmt.Sprintf("%s; meanwhile %s", s.Outcome.Route, s.Outcome.Meanwhile))
 	if way := FreesMost(s.Outcome); way != "" {
-		p.Say("Frees most", way)
+		p.Say("Frees most ", way)
 	}
 	others := Restrictions(s.Profile)
 	if limits := OwnLimits(s.Outcome); !limits.IsZero() || len(others) == 0 {

@@ -5,16 +5,15 @@ import (
 	"fmt"
 	"slices"
 
+	"example.org/posology/dose/choice"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/progression"
 	"example.org/posology/progression/record"
-	"example.org/posology/screening"
 	"example.org/posology/screening/function"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
-	"example.org/posology/units/field"
 )
 
 type visitLog = progression.Visit
@@ -96,11 +95,17 @@ func estimated(e onerm.Estimate) string {
 type tested struct {
 	name, before, after string
 	change              function.ChangeAnswer
+	further             function.Position // how it went, beside how it went before
 }
 
-// shown says in few words what the difference shows.
+// shown says in few words what the difference shows, or how much further it went where
+// there are not two numbers.
 func (t tested) shown() string {
 	switch {
+	case t.further == function.Better:
+		return "further than before"
+	case t.further == function.Worse:
+		return "less far than before"
 	case t.change.Shown != function.Real:
 		return unclear
 	case t.change.Direction == function.Better:
@@ -109,30 +114,24 @@ func (t tested) shown() string {
 	return "real, for the worse"
 }
 
-// functionChanges compares the first and the last result of each test and side.
-func functionChanges(results []function.Result, p screening.Profile) ([]tested, error) {
-	sorted := slices.Clone(results)
-	slices.SortStableFunc(sorted, func(a, b function.Result) int {
-		return cmp.Or(cmp.Compare(a.Test, b.Test), cmp.Compare(a.Side, b.Side), cmp.Compare(a.Day, b.Day))
-	})
+// functionChanges are the first and the last result of each test and side of which there
+// are two that can be compared.
+func functionChanges(done []choice.Tested) []tested {
 	var list []tested
-	for len(sorted) > 0 {
-		start, n := sorted[0], 1
-		for n < len(sorted) && sorted[n].Test == start.Test && sorted[n].Side == start.Side {
-			n++
-		}
-		end := sorted[n-1]
-		sorted = sorted[n:]
-		if n == 1 {
+	for _, t := range done {
+		if t.Change == nil {
 			continue
 		}
-		change, err := function.ChangeBetween(start, end, p.Sex, p.Age)
-		if err != nil {
-			return nil, field.At("/results", err)
+		name := t.Test.String()
+		if t.Trial != 0 {
+			name = t.Trial.String()
 		}
-		list = append(list, tested{start.Test.String(), scored(start), scored(end), change})
+		if t.Side == body.Left || t.Side == body.Right {
+			name += ", " + t.Side.String()
+		}
+		list = append(list, tested{name, scored(t.First.Result), scored(t.Last.Result), *t.Change, t.Last.How.Order(t.First.How)})
 	}
-	return list, nil
+	return list
 }
 
 func scored(r function.Result) string {

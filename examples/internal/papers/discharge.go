@@ -14,28 +14,19 @@ import (
 	"example.org/posology/progression/record"
 	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
-	"example.org/posology/screening/function"
 	"example.org/posology/units"
 )
 
-// Discharge returns the papers of the last day: what the client takes along, and the
-// letter. The results are those of tests of function, in any order. Its errors are those
-// of [record.Record.Assess] and, below "/results", of [function.ChangeBetween].
-func Discharge(r record.Record, day units.Day, results []function.Result) ([]Paper, error) {
-	review, err := r.Assess(day)
-	if err != nil {
-		return nil, err
-	}
-	tests, err := functionChanges(results, r.Profile)
-	if err != nil {
-		return nil, err
-	}
+// Discharge returns the papers of the last day, that of the review: what the client
+// takes along, and the letter, with the tests that the record keeps. Its errors are those
+// of [Strengths].
+func Discharge(r record.Record, review record.Review) ([]Paper, error) {
 	tracks, err := Strengths(review.Items, review.Screening.Who)
 	if err != nil {
 		return nil, err
 	}
-	e := ending{review: review, kept: keeps(review), kit: r.Kit, tests: tests, tracks: tracks, strength: strengthChanges(r, review.Screening.Who, tracks)}
-	s, err := newSheet(day, r.Note)
+	e := ending{review: review, kept: keeps(review), kit: r.Kit, tests: functionChanges(review.Tested), tracks: tracks, strength: strengthChanges(r, review.Screening.Who, tracks)}
+	s, err := newSheet(review.Day, r.Note)
 	if err != nil {
 		return nil, err
 	}
@@ -43,7 +34,7 @@ func Discharge(r record.Record, day units.Day, results []function.Result) ([]Pap
 	s.Say(asTold, noDevice)
 	l := letterOf(review)
 	l.Last, l.Tables = true, e.tables()
-	for _, t := range tests {
+	for _, t := range e.tests {
 		l.Said = append(l.Said, t.change.Reasons...)
 	}
 	l.Opening = fmt.Sprintf("%s comes to the end of a programme of strength training: %d visits since %s, of %d that were planned.", r.Client, len(review.Attended.Done), page.Day(review.Attended.Done[0]), len(review.Attended.Sessions))
@@ -93,9 +84,11 @@ func (e ending) client(s *sheet) {
 	if len(e.kept) > 0 && len(e.tracks) > 0 { // no praise beside what holds
 		s.Say("Your strength, by all that you lifted: " + followed(e.tracks))
 	}
+	var results []string
 	for _, t := range e.tests {
-		s.Points(fmt.Sprintf("%s: %s at the start, %s now. %s", upper(t.name), t.before, t.after, strings.Join(s.texts(t.change.Reasons), " ")))
+		results = append(results, fmt.Sprintf("%s: %s at the start, %s now. %s", upper(t.name), t.before, t.after, strings.Join(s.texts(t.change.Reasons), " ")))
 	}
+	s.Points(results...)
 	if len(e.kept) == 0 {
 		s.Listed("First", first(s, r)...)
 		s.Say("Please do not go on alone until this has been looked at. We then tell you how to go on.")

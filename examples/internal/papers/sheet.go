@@ -86,9 +86,9 @@ func (s *sheet) tests(done []choice.Tested) {
 		text, name := strings.Join(s.texts(t.Reasons), " "), t.Test.String()+t.Trial.String()
 		switch {
 		case strings.HasPrefix(text, name):
-			texts = append(texts, text)
+			texts = append(texts, upper(text))
 		case text != "":
-			texts = append(texts, name+": "+text)
+			texts = append(texts, upper(name)+": "+text)
 		}
 	}
 	s.Listed("How your tests went", texts...)

@@ -1,4 +1,4 @@
-package main
+package asking
 
 import (
 	"errors"
@@ -64,13 +64,13 @@ func readYesNo(answer string) (screening.Answer, error) {
 	return screening.Unknown, errors.New("please answer yes, no or don't know")
 }
 
-// choose reads a number, or the words of a choice up to its comma.
+// choose reads a number, a code, or the words of a choice up to its comma.
 func choose(answer string, choices []interview.Choice) (screening.Code, error) {
 	i, err := strconv.Atoi(answer)
 	if err != nil {
 		i = 1 + slices.IndexFunc(choices, func(c interview.Choice) bool {
 			name, _, _ := strings.Cut(c.Client, ",")
-			return strings.EqualFold(name, answer)
+			return strings.EqualFold(name, answer) || string(c.Code) == answer
 		})
 	}
 	if i < 1 || i > len(choices) {
@@ -125,4 +125,30 @@ func sorry(q interview.FormQuestion, err error) string {
 		return which.Allowed
 	}
 	return "please write " + which.Allowed
+}
+
+// Written writes a reply as it could have been typed, choices by their codes, which
+// stay the same where numbers move.
+func Written(r interview.Reply) string {
+	switch {
+	case r.YesNo != screening.Unknown:
+		return r.YesNo.String()
+	case r.Choice != "":
+		return string(r.Choice)
+	case r.Text != "":
+		return r.Text
+	case !r.List.Asked:
+		return "don't know"
+	}
+	var words []string
+	for _, code := range r.List.Present {
+		words = append(words, string(code))
+	}
+	for _, code := range r.List.Unsure {
+		words = append(words, string(code)+"?")
+	}
+	if len(words) == 0 {
+		return "none"
+	}
+	return strings.Join(words, " ")
 }

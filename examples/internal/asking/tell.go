@@ -1,4 +1,4 @@
-package main
+package asking
 
 import (
 	"bytes"
@@ -24,8 +24,8 @@ var meanwhile = map[screening.Meanwhile]string{
 	screening.Nothing:          "no exercise until this is settled.",
 }
 
-// tellClient tells the outcome shortly: what to do, what goes on, what is open.
-func tellClient(w io.Writer, o screening.Outcome) {
+// TellClient tells the outcome shortly: what to do, what goes on, what is open.
+func TellClient(w io.Writer, o screening.Outcome) {
 	fmt.Fprintf(w, "\nTHANK YOU. THIS IS WHAT COMES OUT OF IT\n\n")
 	var reasons []evidence.Reason
 	for _, f := range o.Findings {
@@ -115,8 +115,8 @@ func limitsForClient(l screening.Limits) []string {
 	return all
 }
 
-// tellClinician tells everything, with rules and reasons.
-func tellClinician(w io.Writer, o screening.Outcome) {
+// TellClinician tells everything, with rules and reasons.
+func TellClinician(w io.Writer, o screening.Outcome) {
 	fmt.Fprintf(w, "\nOUTCOME OF THE INTERVIEW, %s\n\nRoute: %s. Meanwhile: %s.\n\nFindings, the gravest first:\n", o.Day, o.Route, o.Meanwhile)
 	for _, f := range o.Findings {
 		page.Wrap(w, "- ", fmt.Sprintf("%s %v (route %s, meanwhile %s%s)", words.Clinician(f.Reason), f.Reason.Facts, f.Route, f.Meanwhile, wayOut(f.Exit)))

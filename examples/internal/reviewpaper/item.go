@@ -1,4 +1,4 @@
-package main
+package reviewpaper
 
 import (
 	"fmt"
@@ -33,11 +33,11 @@ func recordItem(p *page.Paper, n int, item record.Decided, shared []evidence.Rea
 	}
 	why := d.Reasons
 	if d.Rise != nil {
-		p.Say("   step     ", stepText(*d.Rise))
+		p.Say("   step     ", StepText(*d.Rise))
 		p.Clinicians("            ", page.Only(d.Rise.Reasons, why))
 	}
 	if d.Jump != nil {
-		p.Say("   after it ", stepText(*d.Jump)+bridgeText(d))
+		p.Say("   after it ", StepText(*d.Jump)+BridgeText(d))
 		p.Clinicians("            ", d.Jump.Reasons)
 		why = page.Only(why, d.Jump.Reasons)
 	} else if d.Next != nil && d.Next.Mode != dose.WithoutLoad {
@@ -74,23 +74,14 @@ func recordNext(p *page.Paper, next dose.Prescription) {
 	if next.Feel != nil {
 		p.Say("   felt     ", "last set: "+page.Felt(next))
 	}
-	if next.Mode != dose.WithoutLoad {
-		p.Say("   load     ", fmt.Sprintf("%s (%s in all); %s", next.Load, next.Load.Total(), next.Mode))
-	}
-	if next.Share > 0 {
-		p.Say("   share    ", fmt.Sprintf("%s of what is known of strength", next.Share))
-	}
-	if !next.Reserve.IsZero() {
-		p.Say("   reserve  ", next.Reserve.String())
-	}
-	p.Say("   rest     ", fmt.Sprintf("%s seconds; build to %d sets, %s %s a set", next.Rest, next.BuildTo, next.Span, next.Measure))
+	p.Dose(next)
 	for _, f := range next.Flags {
 		p.Say("   flag     ", f.String())
 	}
 }
 
-// stepText says how large a step is; its reasons say what is published.
-func stepText(j progression.Jump) string {
+// StepText says how large a step is; its reasons say what is published.
+func StepText(j progression.Jump) string {
 	text := fmt.Sprintf("%s to %s: %s of the weight held", j.From, held(j.To.Hold(), j.To.Each()), j.External)
 	if j.Moved > 0 {
 		text += fmt.Sprintf(", %s of all that is moved", j.Moved)
@@ -101,8 +92,8 @@ func stepText(j progression.Jump) string {
 	return text + "; beyond what is published for the weight held"
 }
 
-// bridgeText says how many repetitions come before the step.
-func bridgeText(d progression.Decision) string {
+// BridgeText says how many repetitions come before the step.
+func BridgeText(d progression.Decision) string {
 	top, _ := d.Next.Span.Max()
 	switch {
 	case d.RepsBefore == 0:

@@ -1,4 +1,4 @@
-package main
+package reviewpaper
 
 import (
 	"fmt"
@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"example.org/posology/dose"
+	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/papers"
 	"example.org/posology/progression"
@@ -13,6 +14,11 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units/evidence"
 )
+
+// For writes the paper of a review that is wanted.
+func For(o command.Wanted, w io.Writer, r record.Review) error {
+	return o.Write(w, r, papers.OfReview(r), func(w io.Writer) error { return filePaper(w, r) })
+}
 
 // filePaper is for the clinical record: everything, with gates, reasons and facts.
 func filePaper(w io.Writer, r record.Review) error {

@@ -1,4 +1,4 @@
-package main
+package planpaper
 
 import (
 	"fmt"
@@ -8,11 +8,18 @@ import (
 	"example.org/posology/dose/choice"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/week"
+	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/papers"
 	"example.org/posology/progression/record"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
+
+// For writes the paper of a plan that is wanted.
+func For(o command.Wanted, w io.Writer, r record.Plan) error {
+	return o.Write(w, r, papers.OfPlan(r), func(w io.Writer) error { return filePaper(w, r) })
+}
 
 // filePaper is for the clinical record: everything, with reasons and facts.
 func filePaper(w io.Writer, r record.Plan) error {
@@ -26,7 +33,7 @@ func filePaper(w io.Writer, r record.Plan) error {
 	p.Task("Client's own task", r.Task, r.Tasks)
 	p.Summary(summary(r))
 	p.Screening(r.Screening)
-	recordEstimates(p, r)
+	Estimates(p, r)
 	if r.Week != nil {
 		p.Unused(r.Week.Unused)
 		recordWeek(p, *r.Week, r.Tested)
@@ -52,7 +59,8 @@ func summary(r record.Plan) page.Summary {
 	return s
 }
 
-func recordEstimates(p *page.Paper, r record.Plan) {
+// Estimates prints what follows from test sets, and from which nothing does.
+func Estimates(p *page.Paper, r record.Plan) {
 	p.Heading("Estimated one-repetition maximum")
 	if len(r.Estimates) == 0 && len(r.Refused) == 0 {
 		p.Line("No test sets.")
@@ -61,7 +69,8 @@ func recordEstimates(p *page.Paper, r record.Plan) {
 		recordEstimate(p, e)
 	}
 	for _, refused := range r.Refused {
-		p.Led("- ", string(refused.Set.Exercise)+": no estimate.", []evidence.Reason{refused.Reason})
+		set := refused.Set
+		p.Led("- ", fmt.Sprintf("%s, %s, on %s: no estimate.", set.Exercise, set.Side, set.Day), []evidence.Reason{refused.Reason})
 	}
 }
 
@@ -112,16 +121,7 @@ func recordWeek(p *page.Paper, w week.Week, tested []choice.Tested) {
 func recordItem(p *page.Paper, n int, item dose.Prescription) {
 	p.Line("")
 	p.Say(fmt.Sprintf("%d. ", n), item.Name+": "+page.Amount(item))
-	if item.Mode != dose.WithoutLoad {
-		p.Say("   load     ", fmt.Sprintf("%s (%s in all); %s", item.Load, item.Load.Total(), item.Mode))
-	}
-	if item.Share > 0 {
-		p.Say("   share    ", fmt.Sprintf("%s of what is known of strength", item.Share))
-	}
-	if !item.Reserve.IsZero() {
-		p.Say("   reserve  ", item.Reserve.String())
-	}
-	p.Say("   rest     ", fmt.Sprintf("%s seconds; build to %d sets, %s %s a set", item.Rest, item.BuildTo, item.Span, item.Measure))
+	p.Dose(item)
 	if item.Next != nil {
 		p.Say("   next     ", nextStep(item))
 	}

@@ -1,0 +1,102 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"reflect"
+	"slices"
+	"strings"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/choice"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/examples/internal/asking"
+	"example.org/posology/examples/internal/page"
+	"example.org/posology/progression"
+	"example.org/posology/progression/record"
+	"example.org/posology/units"
+)
+
+// stopped asks of each exercise that was stopped whether somebody has looked at it: a
+// stop stays, however often it is decided on, until a person takes it away. It then
+// begins as on a first visit, with no more than was asked for last.
+func (s *session) stopped(re record.Review) error {
+	for _, item := range re.Items {
+		if item.Decision.Action != progression.StopExercise || re.Coming == nil {
+			continue
+		}
+		who, err := s.Text("anew_"+string(item.Exercise), item.Name+" is stopped. Has somebody looked at it, so that it may begin anew, as on a first visit?", "the name of who has; nothing: it stays stopped", false)
+		if err != nil {
+			return err
+		}
+		if who != "" {
+			last := item.Log[len(item.Log)-1].Plan
+			if err := s.beginAnew(item.Exercise, re.Next, &last, who); err != nil {
+				return err
+			}
+		}
+	}
+	return nil
+}
+
+// belonging asks, after an assessment that the last decision knew nothing of, which
+// exercise begins that would now be chosen and is not asked for: one at a time.
+func (s *session) belonging(re record.Review) error {
+	if n := len(s.r.Entries); n < 2 || re.Coming == nil || reflect.DeepEqual(s.r.Entries[n-2].Given.Profile, s.r.Profile) {
+		return nil
+	}
+	chosen := choice.Choose(choice.Wish{Tasks: s.r.Tasks, Goal: s.r.Goal, Screening: re.Screening, Kit: s.r.Kit})
+	var list []named
+	for _, w := range chosen.Wanted {
+		if !slices.ContainsFunc(s.r.Asked, func(a record.Asked) bool { return a.Exercise == w.Exercise }) {
+			list = append(list, named(w.Exercise))
+		}
+	}
+	if len(list) == 0 {
+		return nil
+	}
+	one, err := asking.OneOf(s.Desk, "begin", "The plan goes on with its exercises. Of those that would be chosen for this person now, which one begins, if any?", slices.Values(list), false)
+	if err != nil {
+		return err
+	}
+	if one != "" {
+		return s.beginAnew(exercise.ID(one), re.Next, nil, "")
+	}
+	fmt.Fprintln(s.said)
+	page.Wrap(s.said, "", fmt.Sprintf("The plan goes on without what would be chosen for this person now: %s.", strings.Trim(fmt.Sprint(list), "[]")))
+	return nil
+}
+
+// A named exercise is asked for by its ID.
+type named exercise.ID
+
+func (n named) String() string { return string(n) }
+
+// beginAnew asks for the first dose of an exercise from a day on, if it is no more than
+// what was asked for last. It stands on no paper of the decision, and this says so.
+func (s *session) beginAnew(id exercise.ID, day units.Day, last *dose.Prescription, who string) error {
+	r := *s.r
+	r.Exercises, r.Phase, r.Minutes = []exercise.ID{id}, dose.Familiarise, 0
+	week, err := r.Week(day)
+	var barred *dose.ConstraintError
+	if errors.As(err, &barred) || err == nil && (len(week.Sessions) == 0 || len(week.Sessions[0].Items) == 0) {
+		page.Wrap(s.said, "", fmt.Sprintf("%s cannot begin: nothing of it can be dosed now.", id))
+		return nil
+	}
+	if err != nil {
+		return err
+	}
+	next := week.Sessions[0].Items[0]
+	if last != nil && (next.Exercise != last.Exercise || next.Sets > last.Sets || next.Count > last.Count || next.Load.Each() > last.Load.Each()) {
+		page.Wrap(s.said, "", fmt.Sprintf("%s does not begin: its first dose is more than what was asked for last.", id))
+		return nil
+	}
+	s.askFor(record.AskedFrom(next, day))
+	text := fmt.Sprintf("%s begins anew on %s, with %s. It is not on the papers of this decision: show it.", next.Name, page.Day(day), page.Amount(next))
+	if who != "" {
+		text += " Looked at by: " + who + "."
+	}
+	fmt.Fprintln(s.said)
+	page.Wrap(s.said, "", text)
+	return nil
+}

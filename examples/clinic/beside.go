@@ -1,0 +1,113 @@
+package main
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/beside"
+	"example.org/posology/examples/internal/page"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+)
+
+const besideHint = `such as "4 days, least 10": on how many days, and the least of any of them (seconds held, movements, minutes); behind that what happened: "more hands", %s; "0 days, missed 20"; nothing where it is not known`
+
+// besides asks what came of the work beside lifting since it was last looked at, and goes
+// on with its steps. Of what nothing is known stays as it is.
+func (s *session) besides() error {
+	outcome, err := screening.Assess(s.r.Profile, s.r.Join)
+	if err != nil {
+		return err
+	}
+	situation := beside.Situation{Day: s.day, Screening: outcome, Goal: s.r.Goal, Fast: s.r.Phase == dose.Power, Known: s.r.Beside}
+	var names []string
+	for t := range beside.Troubles() {
+		names = append(names, `"`+t.String()+`"`)
+	}
+	items, _, err := beside.Start(situation) // what they are called, and their dose now
+	if err != nil {
+		return err
+	}
+	for _, item := range items {
+		if !slices.ContainsFunc(s.r.Beside.InForce, func(k beside.Item) bool { return k.Track == item.Track }) {
+			continue
+		}
+		err := s.Ask("beside_"+string(item.Track), "What came of this: "+page.BesideText(item)+"?", fmt.Sprintf(besideHint, strings.Join(names, ", ")), func(answer string) error {
+			if answer == "" {
+				return nil
+			}
+			h, err := happened(answer, s.day-lastDecision(s))
+			if err != nil {
+				return err
+			}
+			next, err := beside.Next(item, h, situation)
+			if err == nil {
+				s.keepBeside([]beside.Item{next})
+			}
+			return err
+		})
+		if err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// lastDecision is the day of the decision that is in force.
+func lastDecision(s *session) units.Day {
+	if n := len(s.r.Entries); n > 0 {
+		return min(s.r.Entries[n-1].Day, s.day)
+	}
+	return s.day
+}
+
+// happened reads an answer; who did nothing has missed all days since the last decision.
+func happened(answer string, since units.Day) (h beside.Happened, err error) {
+	for i, part := range strings.Split(strings.ToLower(answer), ",") {
+		switch part = strings.TrimSpace(part); {
+		case i == 0:
+			if _, err = fmt.Sscanf(part, "%d day", &h.Days); err != nil {
+				return h, fmt.Errorf("%q says not on how many days", part)
+			}
+		case strings.HasPrefix(part, "least "), strings.HasPrefix(part, "missed "):
+			word, number, _ := strings.Cut(part, " ")
+			n, err := strconv.Atoi(number)
+			if err != nil {
+				return h, fmt.Errorf("%q is no number", number)
+			}
+			*map[string]*int{"least": &h.Least, "missed": &h.Missed}[word] = n
+		case part == "more hands":
+			h.MoreHands = true
+		default:
+			var trouble beside.Trouble
+			if err = trouble.UnmarshalText([]byte(part)); err != nil {
+				return h, err
+			}
+			h.Troubles = append(h.Troubles, trouble)
+		}
+	}
+	if h.Days == 0 {
+		h.Missed = max(h.Missed, int(since))
+	}
+	return h, nil
+}
+
+// keepBeside keeps the steps of what is asked for beside lifting. What cannot be done
+// for now keeps its own: a pause is not forgotten.
+func (s *session) keepBeside(items []beside.Item) {
+	kept := slices.Clone(s.r.Beside.InForce) // a decision rests on the old ones
+	for _, item := range items {
+		at := slices.IndexFunc(kept, func(k beside.Item) bool { return k.Track == item.Track })
+		switch {
+		case item.Track == "":
+		case at < 0:
+			kept = append(kept, item.Place())
+		default:
+			kept[at] = item.Place()
+		}
+	}
+	s.r.Beside.InForce = kept
+}

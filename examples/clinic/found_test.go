@@ -1,0 +1,107 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"example.org/posology/screening"
+	"example.org/posology/screening/function"
+)
+
+// A diary that was typed in is logged, and decided on; one of other days is refused.
+func TestDiary(t *testing.T) {
+	f := begun(t)
+	typed := func(lines string) (status int, out, errs string) {
+		return calls("", "-dir", string(f), "log", "hall", "-day", "2027-01-09", "-yes", "-diary", answers(t, "day,row,weight,done,more\n"+lines), "-answers", answers(t, "# invented\npain_kind: ordinary\npain_site: knee\n"))
+	}
+	for _, tt := range [][2]string{
+		{"2027-01-04,1,,10,6\n", "2027-01-04 is no day of this sheet"}, {"2027-01-10,1,,10,6\n", "is no day of this sheet"},
+		{"2027-01-05,99,,10,6\n", "/2/row"}, {"", "nothing was done"},
+	} {
+		if status, _, errs := typed(tt[0]); status != 1 || !strings.Contains(errs, tt[1]) {
+			t.Errorf("%q: %d, %s", tt[0], status, errs)
+		}
+	}
+	status, out, errs := typed("2027-01-05,1,,10,6\n2027-01-05,no pain,,yes,\n2027-01-08,1,2 kg,8,4\n2027-01-08,pain,,4,\n")
+	p, err := f.Read("hall")
+	if status != 0 || errs != "" || err != nil || len(p.Record.Visits) != 2 || len(p.Record.Done) != 2 {
+		t.Fatalf("%d, %s, %v\n%s", status, errs, err, out)
+	}
+	if v := p.Record.Visits; !v[0].PainFree || v[1].Pain == nil || v[1].Pain.Kind != screening.OrdinaryPain || *v[1].Pain.During != 4 {
+		t.Errorf("%+v", v)
+	}
+	if status, _, errs := calls("", "-dir", string(f), "review", "hall", "-day", "2027-01-10", "-yes", "-answers", answers(t, "new: none\n")); status != 0 {
+		t.Errorf("%s", errs)
+	}
+	if status, out, _ := calls("", "-dir", string(f), "replay", "hall"); status != 0 {
+		t.Errorf("%s", out)
+	}
+}
+
+// After new findings the plan says what it goes on without, and asks for the one that is
+// named; what has begun is asked for from the next visit on.
+func TestNewFindings(t *testing.T) {
+	f := begun(t)
+	step := func(day, step, lines string) string {
+		t.Helper()
+		status, out, errs := calls("", "-dir", string(f), step, "hall", "-day", day, "-yes", "-answers", answers(t, "# invented\n"+lines))
+		if status != 0 || errs != "" {
+			t.Fatalf("%s: %d, %s", step, status, errs)
+		}
+		return out
+	}
+	step("2027-01-05", "log", "goblet-squat: 10@9\npain: no\n")
+	if out := step("2027-01-06", "review", "new: none\n"); strings.Contains(out, "goes on without") {
+		t.Errorf("nothing was found, and the plan goes on without something:\n%s", out)
+	}
+	step("2027-01-08", "log", "goblet-squat: 10@9\npain: no\n")
+	step("2027-01-09", "ask", strings.Replace(well, "areas: none\n", "", 1)+"areas: bones\nbones: osteoporosis\nvertebral_fracture: no\nblood_pressure: 130/80\npulse: 66\ntoday: no\n")
+	record := func() int {
+		p, err := f.Read("hall")
+		if err != nil {
+			t.Fatal(err)
+		}
+		return len(inForce(p.Record, 1<<15))
+	}
+	before := record()
+	if out := step("2027-01-09", "review", "new: none\n"); !strings.Contains(out, "goes on without what would be chosen") || record() != before {
+		t.Errorf("%d exercises, then %d:\n%s", before, record(), out)
+	}
+}
+
+// How a test of function went is typed once: what has to be alike is that of last time.
+func TestFunction(t *testing.T) {
+	f := begun(t)
+	for i, lines := range []string{
+		"30-s_chair_stand: used arms, seat 45 cm\ngrip: right dominant 24 kg, handle 2; left non-dominant 22 kg, handle 2\ntime_up_and_down_the_same_stairs: stopped, 12 steps\n",
+		"30-s_chair_stand: 6 reps\ngrip: right dominant 25 kg\ntime_up_and_down_the_same_stairs: unable\n",
+	} {
+		if status, _, errs := calls("", "-dir", string(f), "test", "hall", "-day", fmt.Sprintf("2027-01-1%d", i), "-yes", "-answers", answers(t, lines)); status != 0 || errs != "" {
+			t.Fatalf("%d, %s", status, errs)
+		}
+	}
+	p, err := f.Read("hall")
+	if err != nil || len(p.Record.Function) != 7 {
+		t.Fatalf("%v, %+v", err, p.Record.Function)
+	}
+	for i, want := range []string{"grip, right 24 kg, handle 2, 1", "grip, left 22 kg, handle 2, 1", " stopped, 12 steps, 0", "30-s chair stand used arms, seat 45 cm, 1", "grip, right 25 kg, handle 2, 2", " unable, 12 steps, 0", "30-s chair stand 6 reps, seat 45 cm, 2"} {
+		one := p.Record.Function[i]
+		got := one.Test.String()
+		if one.Side != 0 {
+			got += ", " + one.Side.String()
+		}
+		how := one.How.String()
+		if one.How == function.Done {
+			how = one.Value.String()
+		}
+		if got += fmt.Sprintf(" %s, %s, %d", how, one.Protocol, one.Try); got != want {
+			t.Errorf("%d: %q, want %q", i, got, want)
+		}
+	}
+	for _, bad := range []string{"30-s_chair_stand: many", "30-s_chair_stand: 6 kg", "grip: 24 s", "time_up_and_down_the_same_stairs: used arms"} {
+		if status, _, errs := calls("", "-dir", string(f), "test", "hall", "-day", "2027-01-15", "-yes", "-answers", answers(t, bad+"\n")); status != 1 || !strings.Contains(errs, "line 1") {
+			t.Errorf("%s: %d, %s", bad, status, errs)
+		}
+	}
+}

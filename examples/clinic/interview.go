@@ -1,0 +1,151 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"slices"
+	"strings"
+
+	"example.org/posology/dose/choice"
+	"example.org/posology/dose/guideline"
+	"example.org/posology/examples/internal/asking"
+	"example.org/posology/screening"
+	"example.org/posology/screening/interview"
+	"example.org/posology/units/body"
+)
+
+// begin asks who somebody is, what for, and the interview.
+func begin(s *session) (err error) {
+	r, need := s.r, func(key, text, hint string, needed bool) (words string) {
+		if err == nil {
+			words, err = s.Text(key, text, hint, needed)
+		}
+		return words
+	}
+	r.Client = need("client", "How are the papers to call this person?", "such as Client A, 67, a woman", true)
+	r.Note = need("note", "Is there a note for every page, such as that the person is invented?", "a line, or nothing", false)
+	r.Task = need("task", "What do they want to be able to do, in their own words?", "a line", true)
+	if err != nil {
+		return err
+	}
+	if r.Tasks, _, err = asking.SeveralOf(s.Desk, "tasks", "What does that come to, the most wanted first?", choice.Tasks()); err != nil {
+		return err
+	}
+	if r.Goal, err = asking.OneOf(s.Desk, "goal", "What is the training for?", guideline.Goals(), true); err != nil {
+		return err
+	}
+	if r.Profile.Sex, err = asking.OneOf(s.Desk, "sex", "Is it a woman or a man? Some limits differ.", body.Sexes(), false); err != nil {
+		return err
+	}
+	if r.Profile.Training, err = asking.OneOf(s.Desk, "training", "How far have they come with strength training?", body.Trainings(), true); err != nil {
+		return err
+	}
+	return s.interview()
+}
+
+// anew are the questions whose answers of another day say nothing: how somebody is
+// now, and what was measured.
+var anew = []string{
+	"signs", "symptoms", "more_signs", "blood_pressure", "blood_pressure_again", "pulse", "resting_pulse_again", "today", "hurt", "pain_kind", "pain_during", "pain_after",
+	"pain_settled", "pain_trend", "febrile", "glucose", "severe_low_24h", "oxygen_saturation", "hf_worsening", "ketones",
+}
+
+// before is what was answered last time, but for what is asked anew.
+func (s *session) before() (map[string]string, error) {
+	was, err := asking.Parse("what was answered before", s.person.Interview)
+	if err != nil {
+		return nil, err
+	}
+	all := was.All()
+	for _, key := range anew {
+		delete(all, key)
+	}
+	if s.day >= s.r.Profile.Day+365 {
+		delete(all, "age")
+	}
+	return all, nil
+}
+
+// interview asks, puts the answers in the place of those from before, and tells
+// what comes of them.
+func (s *session) interview() error {
+	before, err := s.before()
+	if err != nil {
+		return err
+	}
+	talk, err := s.Interview(s.day, before, false)
+	if err != nil {
+		return err
+	}
+	p := talk.Profile()
+	if p.Age == 0 {
+		return errors.New("we begin with the age: nothing is written")
+	}
+	p.Key, p.Sex, p.Training = s.r.Profile.Key, s.r.Profile.Sex, s.r.Profile.Training
+	all := s.r.Checks // and what was told in between
+	if n := len(all); n > 0 && all[n-1].Day == s.day && !s.restsOnCheck() {
+		s.r.Checks = all[:n-1] // what was told today stands in the assessment of today
+	}
+	for _, c := range all {
+		for _, e := range c.Events {
+			if e.Day <= p.Day && !slices.Contains(p.Events, e) {
+				p.Events = append(p.Events, e)
+			}
+		}
+	}
+	s.r.Profile, s.person.Interview = p, written(talk)
+	return s.tell(talk)
+}
+
+// check asks what is asked on the day of a session: how somebody is now, and readings.
+func check(s *session) error {
+	before, err := s.before()
+	if err != nil {
+		return err
+	}
+	before["today"] = "yes"
+	talk, err := s.Interview(s.day, before, true)
+	if err != nil {
+		return err
+	}
+	if talk.Trains() != screening.Yes {
+		return errors.New("there was no interview yet, or it ended before the day's check: ask comes first")
+	}
+	return s.tell(talk)
+}
+
+// tell says what comes of the assessment and, for who trains today, of the day's
+// check, which it keeps.
+func (s *session) tell(talk interview.Interview) error {
+	o, err := screening.Assess(s.r.Profile)
+	if err != nil {
+		return err
+	}
+	if talk.Trains() == screening.Yes {
+		s.r.Checks = append(s.r.Checks, talk.Check())
+		if o, err = screening.Today(talk.Check(), o); err != nil {
+			return err
+		}
+	}
+	if s.wanted.Reader == "client" {
+		asking.TellClient(s.said, o)
+	} else {
+		asking.TellClinician(s.said, o)
+	}
+	return s.keep()
+}
+
+// restsOnCheck reports whether a decision rests on the last check.
+func (s *session) restsOnCheck() bool {
+	n := len(s.r.Entries)
+	return n > 0 && s.r.Entries[n-1].Rests.Checks == len(s.r.Checks)
+}
+
+// written writes an interview as a file of answers.
+func written(talk interview.Interview) string {
+	var text strings.Builder
+	for _, g := range talk.Given() {
+		fmt.Fprintf(&text, "%s: %s\n", g.Key, asking.Written(g.Reply))
+	}
+	return text.String()
+}

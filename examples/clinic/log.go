@@ -1,0 +1,195 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/setlog"
+	"example.org/posology/examples/internal/asking"
+	"example.org/posology/examples/internal/page"
+	"example.org/posology/progression/record"
+	"example.org/posology/screening"
+	"example.org/posology/units/body"
+)
+
+var errNothing = errors.New("nothing was done: no visit is written")
+
+// logVisit asks what was done of what was asked for, and what was noted.
+func logVisit(s *session) error {
+	asked := inForce(*s.r, s.day)
+	if len(asked) == 0 {
+		return fmt.Errorf("nothing is asked for on %s: week comes first", s.day)
+	}
+	if s.diary != "" {
+		return s.logDiary()
+	}
+	catalogue, err := s.r.Catalogue()
+	if err != nil {
+		return err
+	}
+	var done []setlog.Set
+	hint, held := setsHint, paused(*s.r)
+	for _, a := range asked {
+		ex, err := catalogue.Lookup(string(a.Exercise))
+		if err != nil {
+			return err
+		}
+		begin := blank(ex, s.day)
+		begin.Load = a.Load
+		if a.Side != 0 {
+			begin.Side = a.Side
+		}
+		what := wanted(a, ex)
+		if held[ex.ID] {
+			what = "nothing is asked for until it is decided again"
+		}
+		var sets []setlog.Set
+		err = s.Ask(string(ex.ID), ex.Name+": "+what+".", hint, func(answer string) (err error) {
+			sets, err = readSets(spelled(answer, a, ex), begin, ex.OneSided)
+			return err
+		})
+		if err != nil {
+			return err
+		}
+		done, hint = append(done, sets...), "likewise"
+	}
+	s.warn()
+	if len(done) == 0 {
+		return errNothing
+	}
+	visit := record.TrainingDay{Day: s.day}
+	if err := s.note(&visit, asked); err != nil {
+		return err
+	}
+	s.r.Done, s.r.Visits = append(s.r.Done, done...), append(s.r.Visits, visit)
+	for _, set := range done {
+		s.see(set.Exercise, visit.Observer)
+	}
+	return s.keep()
+}
+
+// warn says where the plan has ended.
+func (s *session) warn() {
+	if slices.ContainsFunc(before(*s.r), unassessed) {
+		page.Wrap(s.said, "", "Something has happened since the assessment, and the plan has ended: ask comes before the next session.")
+	}
+}
+
+// amount says what was asked for, such as "2 × 10 with 6 kg".
+func amount(a record.Asked, ex exercise.Exercise) string {
+	text := fmt.Sprintf("%d × %d", a.Sets, a.Count)
+	if ex.Measure != exercise.Repetitions {
+		text += " " + ex.Measure.String()
+	}
+	if a.Load > 0 {
+		text += " with " + a.Load.String()
+	}
+	if ex.Hold == body.OneEachHand {
+		text += " in each hand"
+	}
+	return text
+}
+
+// wanted says it with how many were to be left.
+func wanted(a record.Asked, ex exercise.Exercise) string {
+	text := "asked for " + amount(a, ex)
+	if a.Reserve != nil {
+		more := ""
+		if a.Uncounted {
+			more = "more than "
+		}
+		text += fmt.Sprintf(", %s%v left", more, *a.Reserve)
+	}
+	return text
+}
+
+// A sign is a code of what shows during a set, in words.
+type sign screening.Code
+
+func (s sign) String() string { return strings.ReplaceAll(string(s), "_", " ") }
+
+func signs(yield func(sign) bool) {
+	for t := range screening.Codes() {
+		if t.Kind == screening.Sign && !yield(sign(t.Code)) {
+			return
+		}
+	}
+}
+
+// note asks what was noted of a visit beside its sets.
+func (s *session) note(v *record.TrainingDay, asked []record.Asked) error {
+	showed, known, err := asking.SeveralOf(s.Desk, "showed", "Did any of these show?", signs)
+	if err != nil {
+		return err
+	}
+	if known {
+		v.Moment = &screening.Moment{}
+		for _, one := range showed {
+			v.Moment.Signs = append(v.Moment.Signs, screening.Code(one))
+		}
+	}
+	if v.RangeLost, err = s.YesNo("range_lost", "Was range of movement lost?"); err != nil {
+		return err
+	}
+	if v.FormLost, err = s.YesNo("form_lost", "Did the technique give way?"); err != nil {
+		return err
+	}
+	if v.Observer, err = s.Text("observer", "Who watched the technique?", "a name, or nothing", false); err != nil {
+		return err
+	}
+	hurt, err := s.YesNo("pain", "Did anything hurt, during or after the sets, or the next morning?")
+	if err != nil || hurt == screening.Unknown {
+		return err
+	}
+	if hurt == screening.No {
+		v.PainFree = true
+		return nil
+	}
+	return s.hurts(v, asked)
+}
+
+// hurts asks what hurt, how much, and in which exercise.
+func (s *session) hurts(v *record.TrainingDay, asked []record.Asked) (err error) {
+	pain := &screening.Pain{}
+	if err = s.ofPain(pain, v.Day); err != nil {
+		return err
+	}
+	for _, one := range []struct {
+		key, text string
+		score     **float64
+	}{
+		{"pain_usual", "How much does it hurt on most days, before training?", &pain.Usual}, {"pain_during", "At its worst during the sets?", &pain.During},
+		{"pain_after", "Right after them?", &pain.After}, {"pain_next_morning", "The next morning?", &pain.NextMorning},
+	} {
+		err := s.Ask(one.key, one.text, "0 to 10; nothing where it is not known", func(answer string) error {
+			if answer == "" {
+				return nil
+			}
+			n, err := strconv.ParseFloat(answer, 64)
+			*one.score = &n
+			return err
+		})
+		if err != nil {
+			return err
+		}
+	}
+	if pain.WeeklyTrend, err = asking.OneOf(s.Desk, "pain_trend", "From week to week, which way does it go?", screening.Trends(), false); err != nil {
+		return err
+	}
+	return s.Ask("pain_in", "In which exercise?", "its name; nothing: in all, or outside of them", func(answer string) error {
+		if answer == "" {
+			v.Pain = pain
+			return nil
+		}
+		if !slices.ContainsFunc(asked, func(a record.Asked) bool { return string(a.Exercise) == answer }) {
+			return fmt.Errorf("%q was not asked for on that day", answer)
+		}
+		v.PainFree = true // in the others
+		v.But = []record.Exception{{Exercise: exercise.ID(answer), Noted: record.Noted{Pain: pain}}}
+		return nil
+	})
+}

@@ -1,0 +1,257 @@
+package main
+
+import (
+	"bytes"
+	_ "embed"
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"slices"
+	"strings"
+	"time"
+
+	"example.org/posology/dose/exercise"
+	"example.org/posology/examples/internal/asking"
+	"example.org/posology/examples/internal/command"
+	"example.org/posology/examples/internal/folder"
+	"example.org/posology/examples/internal/papers"
+	"example.org/posology/examples/internal/planpaper"
+	"example.org/posology/examples/internal/reviewpaper"
+	"example.org/posology/progression/record"
+	"example.org/posology/units"
+)
+
+func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
+
+//go:embed doc.go
+var source string
+
+// A session is one step with one person.
+type session struct {
+	asking.Desk
+	folder folder.Folder
+	person folder.Person
+	r      *record.Record // the person's
+	day    units.Day
+	yes    bool // writes without being asked
+	html   bool // writes the papers, too, as files
+	diary  string
+
+	wanted command.Wanted
+	out    io.Writer // for the paper
+	said   io.Writer // for all else
+}
+
+// steps are what there is to do with one person. Those of people who are there
+// already cannot begin one.
+var steps = map[string]func(*session) error{
+	"new": begin, "ask": (*session).interview, "visit": firstVisit, "week": beginWeek, "check": check, "log": logVisit,
+	"review": review, "test": test, "end": end, "show": show, "replay": replay,
+}
+
+// run returns the exit status: 0, 1 for a record or an answer that cannot be used,
+// 2 for a wrong call.
+func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
+	flags := command.New(source)
+	dir := flags.String("dir", "", "the `folder` of the records")
+	when := flags.String("day", time.Now().Format(time.DateOnly), "the `day` of the step")
+	file := flags.String("answers", "", "take the answers from this `file` instead of asking")
+	yes := flags.Bool("yes", false, "write without asking")
+	html := flags.Bool("html", false, "write all papers of the step as HTML files, too, into papers in the folder")
+	diary := flags.String("diary", "", "log the days of a diary that was typed into this `file`")
+	wanted := flags.Papers("file", command.Readers...)
+	if len(args) == 0 {
+		args = []string{"-h"}
+	}
+	given, status, goOn := flags.Parse(args, stdout, stderr, "STEP", "NAME")
+	if !goOn {
+		return status
+	}
+	day, err := units.ParseDay(*when)
+	switch {
+	case err != nil:
+		return flags.Refuse(stderr, "-day %q: it takes a day such as 2026-11-25", *when)
+	case *dir == "":
+		return flags.Refuse(stderr, "-dir is needed: the folder of the records")
+	case len(given) == 0 || len(given) == 1 && given[0] == "list":
+		return list(folder.Folder(*dir), day, stdout, stderr)
+	case steps[given[0]] == nil:
+		return flags.Refuse(stderr, "%q is no step: there are list, new, ask, visit, week, check, log, review, test, end, show and replay", given[0])
+	case *diary != "" && given[0] != "log":
+		return flags.Refuse(stderr, "-diary goes with log alone")
+	case given[0] == "end" && !slices.Contains(ofEnd, wanted.Reader):
+		return flags.Refuse(stderr, "end has no paper for %s: -for takes client, file or doctor", wanted.Reader)
+	case len(given) == 1:
+		return flags.Refuse(stderr, "%s of whom? it takes STEP NAME", given[0])
+	}
+	s := session{folder: folder.Folder(*dir), day: day, yes: *yes, html: *html, diary: *diary, wanted: *wanted, out: stdout, said: stdout}
+	if s.wanted.JSON {
+		s.said = stderr
+	}
+	if err = s.sit(*file, stdin); err == nil {
+		err = s.take(given[0], given[1])
+	}
+	if err != nil {
+		fmt.Fprintln(stderr, "clinic:", err)
+		return command.Bad
+	}
+	for _, text := range s.Unused() {
+		fmt.Fprintln(stderr, "clinic:", text)
+	}
+	return command.OK
+}
+
+// sit opens the desk.
+func (s *session) sit(file string, stdin io.Reader) error {
+	if file == "" {
+		s.Desk = asking.Typed(stdin, s.said)
+		return nil
+	}
+	answers, err := asking.Read(file)
+	s.Desk = asking.Filed(answers)
+	return err
+}
+
+// take takes a step with a person.
+func (s *session) take(step, name string) (err error) {
+	if s.person, err = s.folder.Read(name); err != nil {
+		return err
+	}
+	s.r = &s.person.Record
+	switch {
+	case s.person.IsNew() && step != "new":
+		return fmt.Errorf("there is no %s; new %s begins with somebody", s.folder.File(name), name)
+	case !s.person.IsNew() && step == "new":
+		return fmt.Errorf("%s is there already", s.folder.File(name))
+	}
+	return steps[step](s)
+}
+
+// keep shows what is to be written, asks, and writes it.
+func (s *session) keep() error {
+	change, err := s.person.Change()
+	if err != nil {
+		return err
+	}
+	fmt.Fprintf(s.said, "\nTO BE WRITTEN to %s\n\n%s\n", s.folder.File(s.person.Name), strings.Join(change.Lines, "\n"))
+	if !s.yes && !s.IsTyped() {
+		fmt.Fprintln(s.said, "\nNothing is written: -yes writes it.")
+		return nil
+	}
+	if !s.yes {
+		err := s.Ask("write", "Is this to be written?", "yes or no", func(answer string) error {
+			switch strings.ToLower(answer) {
+			case "yes", "y":
+				return nil
+			case "no", "n":
+				return asking.ErrStopped
+			}
+			return errors.New("please answer yes or no")
+		})
+		if err != nil {
+			return err
+		}
+	}
+	if err := s.folder.Write(change); err != nil {
+		return err
+	}
+	fmt.Fprintln(s.said, "\nWritten.")
+	return nil
+}
+
+// planned writes the papers of a plan that was decided on for a day.
+func (s *session) planned(p record.Plan, day units.Day) error {
+	if err := s.print(day, papers.OfPlan(p).All); err != nil {
+		return err
+	}
+	return planpaper.For(s.wanted, s.out, p)
+}
+
+// reviewed writes the papers of a review.
+func (s *session) reviewed(r record.Review) error {
+	if err := s.print(r.Next, papers.OfReview(r).All); err != nil {
+		return err
+	}
+	return reviewpaper.For(s.wanted, s.out, r)
+}
+
+// print makes files of papers, where they are wanted: they are written with the record.
+func (s *session) print(day units.Day, all func() ([]papers.Paper, error)) error {
+	if !s.html {
+		return nil
+	}
+	list, err := all()
+	for _, one := range list {
+		var out bytes.Buffer
+		err = errors.Join(err, one.HTML(&out))
+		s.person.Papers = append(s.person.Papers, folder.Page{Name: fmt.Sprintf("%s-%s-%s.html", s.person.Name, day, one.Name), Data: out.Bytes()})
+	}
+	return err
+}
+
+// show prints the papers of the last decision once more.
+func show(s *session) error {
+	if len(s.r.Entries) == 0 {
+		return errors.New("nothing was decided yet: visit comes first")
+	}
+	if err := s.shown(s.r.Entries[len(s.r.Entries)-1]); err != nil || !s.html {
+		return err
+	}
+	return s.keep()
+}
+
+func (s *session) shown(last record.Entry) error {
+	if last.Plan != nil {
+		return s.planned(*last.Plan, last.Day)
+	}
+	r, err := s.r.AsOf(last).Assess(last.Day)
+	if err != nil {
+		return err
+	}
+	return s.reviewed(r)
+}
+
+// replay works every decision out again.
+func replay(s *session) error {
+	var bad []error
+	for _, one := range s.r.Replay() {
+		text := "the same"
+		if one.Err != nil {
+			text = one.Err.Error()
+			bad = append(bad, fmt.Errorf("the decision of %s does not come out again", one.Stored.Day))
+		}
+		fmt.Fprintf(s.out, "%s: %s\n", one.Stored.Day, text)
+	}
+	return errors.Join(bad...)
+}
+
+// paused are the exercises for which the last decision has no dose, and that were not
+// begun anew since.
+func paused(r record.Record) map[exercise.ID]bool {
+	held := map[exercise.ID]bool{}
+	if n := len(r.Entries); n > 0 {
+		last := r.Entries[n-1]
+		for _, item := range last.Items {
+			held[item.Exercise] = item.Decision.Next == nil && !slices.ContainsFunc(r.Asked, func(a record.Asked) bool { return a.Exercise == item.Exercise && a.From >= last.Day })
+		}
+	}
+	return held
+}
+
+// inForce returns what is asked for on a day, in the order in which it was first.
+func inForce(r record.Record, day units.Day) []record.Asked {
+	var list []record.Asked
+	for _, a := range r.Asked {
+		if a.From > day {
+			continue
+		}
+		i := slices.IndexFunc(list, func(b record.Asked) bool { return b.Exercise == a.Exercise })
+		if i < 0 {
+			list = append(list, a)
+			continue
+		}
+		list[i] = a
+	}
+	return slices.DeleteFunc(list, func(a record.Asked) bool { return a.Until != 0 && a.Until < day })
+}

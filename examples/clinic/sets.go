@@ -1,0 +1,114 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"strconv"
+	"strings"
+	"unicode"
+
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/setlog"
+	"example.org/posology/progression/record"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+const setsHint = `"all@3" for all that was asked, with 3 left; or such as "6 kg 10@3 9@2": the weight of one dumbbell where it is another than asked for, and of each set how many and how many were left; "left 8@2 right 8@2"; "none"`
+
+// spelled writes out "all@3": every set and side as asked for.
+func spelled(answer string, a record.Asked, ex exercise.Exercise) string {
+	left, all := strings.CutPrefix(strings.ToLower(answer), "all")
+	if !all || left != "" && left[0] != '@' {
+		return answer
+	}
+	sets := strings.Repeat(fmt.Sprintf(" %d%s", a.Count, left), a.Sets)
+	if ex.OneSided && (a.Side == 0 || a.Side == body.Both) {
+		return "left" + sets + " right" + sets
+	}
+	return sets[1:]
+}
+
+// readSets reads sets as they are typed: "6 kg 10@3 9@2", "left 8 right 8". What
+// begin says of exercise, day, side and weight holds until another is named.
+func readSets(text string, begin setlog.Set, oneSided bool) (sets []setlog.Set, err error) {
+	if text == "" || strings.EqualFold(text, "none") {
+		return nil, nil
+	}
+	words := strings.FieldsFunc(strings.ToLower(text), func(r rune) bool { return unicode.IsSpace(r) || r == ',' })
+	set := begin
+	for i := 0; i < len(words); i++ {
+		word := words[i]
+		if i+1 < len(words) && (words[i+1] == "kg" || words[i+1] == "lb") {
+			i++
+			word += words[i]
+		}
+		switch side, isSide := sides[word]; {
+		case isSide:
+			set.Side = side
+			continue
+		case strings.HasSuffix(word, "kg") || strings.HasSuffix(word, "lb"):
+			if set.Load, err = units.ParseMass(word); err != nil {
+				return nil, fmt.Errorf("%q is no weight", word)
+			}
+			continue
+		}
+		reps, left, told := strings.Cut(word, "@")
+		if set.Reps, err = strconv.Atoi(reps); err != nil {
+			return nil, fmt.Errorf("%q is no set: it is written %s", word, setsHint)
+		}
+		set.Effort = units.Effort{}
+		if told {
+			if err = set.Effort.UnmarshalText([]byte("rir " + left)); err != nil {
+				return nil, fmt.Errorf("%q: %q says not how many were left", word, left)
+			}
+		}
+		if oneSided && set.Side == body.Both {
+			return nil, errors.New(`which side? such as "left 8@2 right 8@2"`)
+		}
+		if err = set.Validate(); err != nil {
+			return nil, err
+		}
+		sets = append(sets, set)
+	}
+	return sets, nil
+}
+
+var sides = map[string]body.Side{"left": body.Left, "right": body.Right, "both": body.Both}
+
+// blank is a set of an exercise without what was done.
+func blank(ex exercise.Exercise, day units.Day) setlog.Set {
+	s := setlog.Set{Day: day, Exercise: ex.ID, Side: body.Both, Hold: ex.Hold}
+	if ex.Hold == body.OneEachHand {
+		s.Stated = body.PerHand
+	}
+	return s
+}
+
+// tests asks for test sets, each exercise behind a semicolon.
+func (s *session) tests() (list []setlog.Set, err error) {
+	catalogue, err := s.r.Catalogue()
+	if err != nil {
+		return nil, err
+	}
+	err = s.Ask("tests", "Which test sets were done?", `such as "seated-one-arm-row left 4 kg 8@2 right 4 kg 9@2; seated-hammer-curl 3 kg 7@2"; or nothing`, func(answer string) error {
+		list = nil
+		if answer == "" || strings.EqualFold(answer, "none") {
+			return nil
+		}
+		for one := range strings.SplitSeq(answer, ";") {
+			id, rest, _ := strings.Cut(strings.TrimSpace(one), " ")
+			ex, err := catalogue.Lookup(id)
+			if err != nil {
+				return err
+			}
+			sets, err := readSets(rest, blank(ex, s.day), ex.OneSided)
+			if err != nil {
+				return fmt.Errorf("%s: %w", id, err)
+			}
+			list = append(list, sets...)
+		}
+		return nil
+	})
+	return list, err
+}

@@ -1,0 +1,164 @@
+package main
+
+import (
+	"errors"
+	"slices"
+	"strings"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/choice"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/week"
+	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/planpaper"
+	"example.org/posology/screening"
+	"example.org/posology/screening/function"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
+)
+
+// tested asks for test sets, and who saw how they were done.
+func (s *session) tested() error {
+	sets, err := s.tests()
+	if err != nil || len(sets) == 0 {
+		return err
+	}
+	s.r.Tests = append(s.r.Tests, sets...)
+	who, err := s.Text("seen_by", "Who saw how these were done?", "a name, or nothing", false)
+	for _, set := range sets {
+		s.see(set.Exercise, who)
+	}
+	return err
+}
+
+// see notes who saw the technique of an exercise first.
+func (s *session) see(id exercise.ID, who string) {
+	if who != "" && !slices.ContainsFunc(s.r.Seen, func(seen week.Seen) bool { return seen.Exercise == id }) {
+		s.r.Seen = append(s.r.Seen, week.Seen{Exercise: id, Observation: dose.Observation{Who: who, Day: s.day}})
+	}
+}
+
+// test asks for test sets and tests of function, and sets them beside the earlier ones.
+func test(s *session) error {
+	sets, tried := len(s.r.Tests), len(s.r.Function)
+	if err := errors.Join(s.tested(), s.functionTests()); err != nil {
+		return err
+	}
+	if len(s.r.Tests) == sets && len(s.r.Function) == tried {
+		return errors.New("no test was given")
+	}
+	chosen, err := s.chosen()
+	if err != nil {
+		return err
+	}
+	now := *s.r
+	now.Days = []units.Day{s.day} // what follows from the tests, whatever the plan's days
+	plan, err := now.Start(s.day)
+	if err != nil {
+		return err
+	}
+	p, err := page.New(s.out)
+	if err != nil {
+		return err
+	}
+	p.Line("TESTS: %s", s.r.Client)
+	p.Note(s.r.Note)
+	p.Tests(p.Clinicians, chosen.Tests, plan.Tested)
+	planpaper.Estimates(p, plan)
+	if err := p.Close(); err != nil {
+		return err
+	}
+	return s.keep()
+}
+
+// chosen are the tests of function that belong to the person and the tasks.
+func (s *session) chosen() (choice.Chosen, error) {
+	outcome, err := screening.Assess(s.r.Profile, s.r.Join)
+	return choice.Choose(choice.Wish{Tasks: s.r.Tasks, Goal: s.r.Goal, Screening: outcome, Named: true}), err
+}
+
+const triedHint = `such as "12 reps, seat 45 cm": the result and, behind a comma, what has to be alike next time (as last time where it is not said); of a time "9.4 s"; or "unable", "used arms", "stopped", "refused"; of a side "right dominant 30 kg; left non-dominant 28 kg"; nothing where it was not tried`
+
+// functionTests asks how each test went that belongs to the person, unless it was told
+// today already.
+func (s *session) functionTests() error {
+	chosen, err := s.chosen()
+	if err != nil {
+		return err
+	}
+	for _, k := range chosen.Tests {
+		blank := choice.Tried{Trial: k.Trial, Result: function.Result{Test: k.Test, Day: s.day}}
+		name, was := triedName(blank), s.alike(blank)
+		if len(was) > 0 && was[len(was)-1].Day == s.day {
+			continue
+		}
+		key, _, _ := strings.Cut(strings.ReplaceAll(name, " ", "_"), ",")
+		var tried []choice.Tried
+		err := s.Ask(key, "How did it go: "+name+"?", triedHint, func(answer string) (err error) {
+			tried, err = readTried(answer, blank, was)
+			return err
+		})
+		if err != nil {
+			return err
+		}
+		s.r.Function = append(s.r.Function, tried...)
+	}
+	return nil
+}
+
+func triedName(t choice.Tried) string {
+	if t.Trial != 0 {
+		return t.Trial.String()
+	}
+	return t.Test.String()
+}
+
+// alike are the results of a test or trial so far.
+func (s *session) alike(t choice.Tried) []choice.Tried {
+	return slices.DeleteFunc(slices.Clone(s.r.Function), func(o choice.Tried) bool { return o.Test != t.Test || o.Trial != t.Trial })
+}
+
+// readTried reads results as they are typed. Tries are counted from the first that is
+// kept here: whoever had some elsewhere has learnt less since than is taken off.
+func readTried(text string, blank choice.Tried, was []choice.Tried) (list []choice.Tried, err error) {
+	for one := range strings.SplitSeq(text, ";") {
+		result, protocol, _ := strings.Cut(one, ",")
+		t, words := blank, strings.Fields(strings.ToLower(result))
+		if len(words) == 0 {
+			continue
+		}
+		if t.Test == function.Grip {
+			t.Side = body.Both
+		}
+		if side := sides[words[0]]; side != 0 {
+			t.Side, words = side, words[1:]
+		}
+		if len(words) > 0 && t.Hand.UnmarshalText([]byte(words[0])) == nil {
+			words = words[1:]
+		}
+		value := strings.Join(words, " ")
+		if t.How.UnmarshalText([]byte(value)) != nil {
+			t.How = function.Done
+			if t.Value, err = function.ParseAmount(value); err != nil {
+				return nil, err
+			}
+		}
+		t.Protocol, t.Try = strings.TrimSpace(protocol), 1
+		for _, o := range was {
+			if o.Side == t.Side {
+				t.Try++
+				if protocol == "" {
+					t.Protocol = o.Protocol
+				}
+			}
+		}
+		if t.Trial != 0 {
+			t.Try = 0
+		}
+		if err = t.Validate(); err != nil {
+			return nil, err
+		}
+		list = append(list, t)
+	}
+	return list, nil
+}

@@ -1,0 +1,157 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"os"
+	"slices"
+	"strconv"
+	"strings"
+
+	"example.org/posology/dose/equipment"
+	"example.org/posology/units"
+	"example.org/posology/units/field"
+)
+
+// firstVisit asks for what a plan needs beside the interview, tests and plans.
+func firstVisit(s *session) error {
+	r := s.r
+	if len(r.Visits) > 0 {
+		return errors.New("the first visit is over: week, log and review go on")
+	}
+	if r.Kit.Equal(equipment.Kit{}) {
+		if err := s.kit(); err != nil {
+			return err
+		}
+	}
+	if len(r.Days) == 0 || slices.Min(r.Days) < s.day {
+		if err := s.days("On which days of the first week?", true); err != nil {
+			return err
+		}
+	}
+	if r.BodyMass == 0 {
+		err := s.Ask("body_mass", "What do they weigh?", "such as 68 kg, or nothing", func(answer string) (err error) {
+			if answer != "" {
+				r.BodyMass, err = units.ParseMass(answer)
+			}
+			return err
+		})
+		if err != nil {
+			return err
+		}
+	}
+	if len(r.Exercises) == 0 {
+		if err := s.exercises(); err != nil {
+			return err
+		}
+	}
+	if err := errors.Join(s.tested(), s.functionTests()); err != nil {
+		return err
+	}
+	entry, err := r.Decide(s.day)
+	if err != nil {
+		return err
+	}
+	r.Entries = append(r.Entries, entry)
+	if err := s.planned(*entry.Plan, entry.Day); err != nil {
+		return err
+	}
+	return s.keep()
+}
+
+// kit asks for the weights that are there.
+func (s *session) kit() error {
+	return s.Ask("kit", "Which weights are there?", `such as "2 x 1 kg, 2 x 2 kg, 1 x 8 kg", "like NAME" who has the same, a FILE.json, or "none"`, func(answer string) (err error) {
+		s.r.Kit, err = s.readKit(answer)
+		return err
+	})
+}
+
+func (s *session) readKit(answer string) (kit equipment.Kit, err error) {
+	if name, like := strings.CutPrefix(answer, "like "); like {
+		other, err := s.folder.Read(name)
+		if err == nil && other.IsNew() {
+			err = fmt.Errorf("there is no %s", name)
+		}
+		return other.Record.Kit, err
+	}
+	if strings.HasSuffix(answer, ".json") {
+		data, err := os.ReadFile(answer)
+		if err != nil {
+			return kit, err
+		}
+		err = field.Decode(data, &kit, field.Strict)
+		return kit, err
+	}
+	if strings.EqualFold(answer, "none") {
+		return kit, nil
+	}
+	for one := range strings.SplitSeq(answer, ",") {
+		number, mass, found := strings.Cut(one, "x")
+		n, err := strconv.Atoi(strings.TrimSpace(number))
+		if err != nil || !found {
+			return kit, fmt.Errorf(`%q is not of the form "2 x 4 kg"`, strings.TrimSpace(one))
+		}
+		marked, err := units.ParseMarked(strings.TrimSpace(mass))
+		if err != nil {
+			return kit, err
+		}
+		kit.Dumbbells = append(kit.Dumbbells, equipment.Dumbbell{Mass: marked, Count: n})
+	}
+	return kit, kit.Validate()
+}
+
+// days asks for the days of the first week of a plan and the minutes of a session.
+// Where they are not needed, nothing means the same days of the week, and the same
+// minutes.
+func (s *session) days(text string, needed bool) error {
+	err := s.Ask("days", text, `such as "2026-11-30 2026-12-03"`, func(answer string) error {
+		if answer == "" && !needed {
+			return nil
+		}
+		var days []units.Day
+		for _, word := range strings.Fields(strings.ReplaceAll(answer, ",", " ")) {
+			day, err := units.ParseDay(word)
+			if err != nil {
+				return fmt.Errorf("%q is no day such as 2026-11-30", word)
+			}
+			days = append(days, day)
+		}
+		if len(days) == 0 {
+			return errors.New("a day at least is needed")
+		}
+		s.r.Days = days
+		return nil
+	})
+	if err != nil {
+		return err
+	}
+	return s.Ask("minutes", "How many minutes has a session?", "a number; nothing where it is not limited, or as before", func(answer string) (err error) {
+		if answer != "" {
+			s.r.Minutes, err = strconv.Atoi(answer)
+		}
+		return err
+	})
+}
+
+// exercises asks for those that are wanted by name.
+func (s *session) exercises() error {
+	catalogue, err := s.r.Catalogue()
+	if err != nil {
+		return err
+	}
+	return s.Ask("exercises", "Are some exercises wanted by name?", "their names with commas between them; nothing: they are chosen for the task", func(answer string) error {
+		s.r.Exercises = nil
+		for one := range strings.SplitSeq(answer, ",") {
+			if one = strings.TrimSpace(one); one == "" {
+				continue
+			}
+			ex, err := catalogue.Lookup(one)
+			if err != nil {
+				return err
+			}
+			s.r.Exercises = append(s.r.Exercises, ex.ID)
+		}
+		return nil
+	})
+}

@@ -1,0 +1,33 @@
+package command
+
+import (
+	"slices"
+
+	"example.org/posology/progression/record"
+	"example.org/posology/units/field"
+)
+
+// Plan returns the last plan that was decided on and kept in a record, where there were
+// visits since or it was for another day; else what follows on the record's last day.
+func Plan(r record.Record) (record.Plan, error) {
+	for _, e := range slices.Backward(r.Entries) {
+		if e.Plan != nil && (len(r.Visits) > 0 || e.Day != r.LastDay()) {
+			return *e.Plan, nil
+		}
+	}
+	return r.Start(r.LastDay())
+}
+
+// Review returns the last review that was decided on and kept in a record, where the
+// next one was agreed for another day; else that of the day that was agreed.
+func Review(r record.Record) (record.Review, error) {
+	for _, e := range slices.Backward(r.Entries) {
+		if e.Plan == nil && e.Day != r.Review {
+			return r.AsOf(e).Assess(e.Day)
+		}
+	}
+	if err := r.Review.Check(); err != nil {
+		return record.Review{}, field.At("/review", err)
+	}
+	return r.Assess(r.Review)
+}
