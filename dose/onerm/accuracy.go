@@ -169,8 +169,8 @@ func (a Accuracy) slip(reserve, toFailure int) float64 {
 		repetitions = slipFar
 	}
 	q := &equations[a.Formula]
-	here := q.factor(float64(toFailure))
-	step := here - q.factor(float64(toFailure-1))
+	here := q.Factor(float64(toFailure))
+	step := here - q.Factor(float64(toFailure-1))
 	return repetitions * math.Abs(step) / here
 }
 

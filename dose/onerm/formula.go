@@ -161,12 +161,12 @@ func (f Formula) Studied() units.Range[float64] { return f.equation().studied }
 // Domain returns the repetitions over which the equation can be evaluated. Its
 // ends are the first and last float64 that are accepted: 0 and the poles are
 // left out. Where there is no upper end, every finite number is accepted.
-func (f Formula) Domain() units.Range[float64] { return f.equation().domain }
+func (f Formula) Domain() units.Range[float64] { return f.equation().Domain }
 
 // takes reports whether the equation can be evaluated at reps. A range
 // without upper end also contains the infinite.
 func (f Formula) takes(reps float64) bool {
-	return formulas.Valid(f) && equations[f].domain.Contains(reps) && reps <= math.MaxFloat64
+	return formulas.Valid(f) && equations[f].Domain.Contains(reps) && reps <= math.MaxFloat64
 }
 
 // checkReps is the error of reps that the equation does not take.
@@ -177,7 +177,7 @@ func (f Formula) checkReps(path string, reps float64) error {
 	case f.takes(reps):
 		return nil
 	}
-	return field.New(path, reps, equations[f].domainText(), field.ErrOutOfRange)
+	return field.New(path, reps, equations[f].DomainText(), field.ErrOutOfRange)
 }
 
 // refuse gathers what is wrong with a mass and repetitions.
@@ -216,7 +216,7 @@ func (f Formula) OneRM(load units.Mass, reps float64) (units.Mass, error) {
 	if load <= 0 || !f.takes(reps) {
 		return 0, f.refuse("/load", load, reps)
 	}
-	return scale("/load", load, equations[f].factor(reps))
+	return scale("/load", load, equations[f].Factor(reps))
 }
 
 // Load returns the load that a person with the given 1RM can lift reps times to
@@ -226,7 +226,7 @@ func (f Formula) Load(oneRM units.Mass, reps float64) (units.Mass, error) {
 	if oneRM <= 0 || !f.takes(reps) {
 		return 0, f.refuse("/one_rm", oneRM, reps)
 	}
-	return scale("/one_rm", oneRM, 1/equations[f].factor(reps))
+	return scale("/one_rm", oneRM, 1/equations[f].Factor(reps))
 }
 
 // Fraction returns the share of the 1RM that can be lifted reps times to
@@ -235,7 +235,7 @@ func (f Formula) Fraction(reps float64) (units.Fraction, error) {
 	if err := f.checkReps("/reps", reps); err != nil {
 		return 0, err
 	}
-	return units.Fraction(1 / equations[f].factor(reps)), nil
+	return units.Fraction(1 / equations[f].Factor(reps)), nil
 }
 
 // Reps returns how often a share of the 1RM can be lifted to failure. A share
@@ -247,9 +247,9 @@ func (f Formula) Reps(share units.Fraction) (float64, error) {
 	}
 	q := &equations[f]
 	if share > 0 {
-		if reps := q.reps(float64(share)); f.takes(reps) {
+		if reps := q.Reps(float64(share)); f.takes(reps) {
 			return reps, nil
 		}
 	}
-	return 0, field.New("/fraction", float64(share), q.shareText(), field.ErrOutOfRange)
+	return 0, field.New("/fraction", float64(share), q.ShareText(), field.ErrOutOfRange)
 }

@@ -4,13 +4,9 @@ import (
 	"fmt"
 	"math"
 
-	"example.org/posology/units"
+	"example.org/posology/dose/onerm/internal/shape"
 	"example.org/posology/units/field"
 )
-
-// maxLoad is the most that a load may be in any unit: what [units.Mass] holds,
-// in nanograms. No product overflows below it.
-const maxLoad = float64(units.MaxMass)
 
 // OneRMs returns the 1RM for each load and its repetitions to failure, in the
 // unit of the loads. The result takes the place of dst, which grows if it is
@@ -44,17 +40,17 @@ func (f Formula) Loads(dst, oneRM []float64, reps []int32) ([]float64, error) {
 	if err != nil {
 		return nil, err
 	}
-	low, high := equations[f].whole()
-	factors := equations[f].table()
+	low, high := equations[f].Whole()
+	factors := equations[f].Table()
 	for i, x := range oneRM {
 		r := reps[i]
 		switch {
-		case badPair(x, r, low, uint32(high-low)):
+		case shape.BadPair(x, r, low, uint32(high-low)):
 			return nil, f.badEntry("/one_rm", i, x, r)
-		case r < tabled:
+		case r < shape.Tabled:
 			dst[i] = x / factors[r]
 		default:
-			dst[i] = x / equations[f].factor(float64(r))
+			dst[i] = x / equations[f].Factor(float64(r))
 		}
 	}
 	return dst, nil
@@ -80,9 +76,9 @@ func (f Formula) fill(dst, load []float64, reps []int32, bad func(at int, dst []
 	if err != nil {
 		return nil, err
 	}
-	factors := equations[f].table()
+	factors := equations[f].Table()
 	for at := 0; at < len(load); at++ {
-		at += equations[f].fill(dst[at:], load[at:], reps[at:], &factors)
+		at += equations[f].Fill(dst[at:], load[at:], reps[at:], &factors)
 		if at < len(load) {
 			if err := bad(at, dst); err != nil {
 				return nil, err
@@ -94,7 +90,7 @@ func (f Formula) fill(dst, load []float64, reps []int32, bad func(at int, dst []
 
 func (f Formula) badEntry(list string, i int, load float64, reps int32) error {
 	var bad field.Errors
-	if !(load > 0 && load <= maxLoad) {
+	if !(load > 0 && load <= shape.MaxLoad) {
 		bad.Add("", field.New(fmt.Sprintf("%s/%d", list, i), load, "above 0 and at most 9.22e18", field.ErrOutOfRange))
 	}
 	bad.Add("", f.checkReps(fmt.Sprintf("/reps/%d", i), float64(reps)))

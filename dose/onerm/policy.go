@@ -68,7 +68,7 @@ func (c chooser) lowest(r int) (float64, Formula) {
 		if !c.asks(f, r, r) {
 			continue
 		}
-		if k := equations[f].factor(float64(r)); k < least {
+		if k := equations[f].Factor(float64(r)); k < least {
 			least, taken = k, f
 		}
 	}

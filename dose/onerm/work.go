@@ -1,6 +1,7 @@
 package onerm
 
 import (
+	"example.org/posology/dose/onerm/internal/shape"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
@@ -20,14 +21,14 @@ func (f Formula) Work(load units.Mass, reps float64) (Working, error) {
 	if err != nil {
 		return Working{}, err
 	}
-	return Working{f, f.stated(), f.equation().put(load.String(), number(reps), " × "), result}, nil
+	return Working{f, f.stated(), f.equation().Put(load.String(), shape.Number(reps), " × "), result}, nil
 }
 
 // stated is the fact that states the equation.
 func (f Formula) stated() evidence.Fact {
 	q := f.equation()
 	fact := q.known
-	fact.ID, fact.Value = f.Fact(), q.text()
+	fact.ID, fact.Value = f.Fact(), q.Text()
 	return fact
 }
 

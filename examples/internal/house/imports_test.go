@@ -31,7 +31,7 @@ var mayImport = map[string][]string{
 	"dose/exercise":  ground,
 	"dose/equipment": slices.Concat(ground, []string{"dose/exercise"}),
 	"dose/setlog":    slices.Concat(ground, []string{"dose/exercise"}),
-	"dose/onerm":     slices.Concat(ground, []string{"dose/exercise", "dose/setlog", "dose/onerm/internal/bend", "dose/onerm/internal/student"}),
+	"dose/onerm":     slices.Concat(ground, []string{"dose/exercise", "dose/setlog", "dose/onerm/internal/bend", "dose/onerm/internal/student", "dose/onerm/internal/shape"}),
 	"dose/onerm/fit": slices.Concat(ground, []string{"dose/onerm", "dose/onerm/internal/bend", "dose/onerm/internal/student", gonum}),
 	"dose/volume":    slices.Concat(ground, []string{"dose/exercise", "dose/setlog"}),
 	// What was printed and no estimate asks.
@@ -44,6 +44,8 @@ var mayImport = map[string][]string{
 	"dose/onerm/internal/bend": {"units/field", "units"},
 	// Student's t without gonum.
 	"dose/onerm/internal/student": {},
+	// The forms of published equations.
+	"dose/onerm/internal/shape": {"units/field", "units"},
 
 	// What stands beside lifting knows no lift: dose puts it in the week.
 	"dose/beside": slices.Concat(first, []string{"dose/exercise", "dose/volume", "dose/guideline"}),
