@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/internal/pack"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/volume"
 	"example.org/posology/units"
@@ -30,7 +31,7 @@ type Study struct {
 	index     map[exercise.ID]uint16
 	least     int // repetitions that the formula takes
 	most      int // 0 for no formula
-	digest    [32]byte
+	digest    pack.Digest
 }
 
 // counted is what counting needs of an exercise.

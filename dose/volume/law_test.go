@@ -75,6 +75,9 @@ func TestAnyOrderAndGrouping(t *testing.T) {
 			if diff := cmp.Diff(want, slices.Collect(got.All()), plain); diff != "" {
 				rt.Fatal(diff)
 			}
+			if encoded(t, got) != encoded(t, whole) {
+				rt.Fatal("merged tallies are stored otherwise")
+			}
 		}
 	})
 }

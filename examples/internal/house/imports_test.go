@@ -33,13 +33,15 @@ var mayImport = map[string][]string{
 	"dose/setlog":    slices.Concat(ground, []string{"dose/exercise"}),
 	"dose/onerm":     slices.Concat(ground, []string{"dose/exercise", "dose/setlog", "dose/onerm/internal/bend", "dose/onerm/internal/student", "dose/onerm/internal/shape"}),
 	"dose/onerm/fit": slices.Concat(ground, []string{"dose/onerm", "dose/onerm/internal/bend", "dose/onerm/internal/student", gonum}),
-	"dose/volume":    slices.Concat(ground, []string{"dose/exercise", "dose/setlog"}),
+	"dose/volume":    slices.Concat(ground, []string{"dose/exercise", "dose/setlog", "dose/internal/pack"}),
 	// What was printed and no estimate asks.
 	"dose/onerm/published": slices.Concat(ground, []string{"dose/onerm"}),
 	"dose/guideline":       slices.Concat(first, []string{"dose/volume"}),
 	// Many people's logs: counted as volume counts, estimated by onerm's equations.
-	"dose/cohort": slices.Concat(ground, []string{"dose/exercise", "dose/setlog", "dose/volume", "dose/onerm"}),
-	"dose/choice": slices.Concat(first, []string{"dose/exercise", "dose/equipment", "dose/guideline"}),
+	"dose/cohort": slices.Concat(ground, []string{"dose/exercise", "dose/setlog", "dose/volume", "dose/onerm", "dose/internal/pack"}),
+	// How sums of many sets are stored.
+	"dose/internal/pack": {"units/field", "units"},
+	"dose/choice":        slices.Concat(first, []string{"dose/exercise", "dose/equipment", "dose/guideline"}),
 	// The forms of curves: onerm evaluates them, fit needs their slopes too.
 	"dose/onerm/internal/bend": {"units/field", "units"},
 	// Student's t without gonum.

@@ -67,6 +67,13 @@ var onNil = map[string]struct {
 	"dose/setlog: func WriteJSONLines": {true, func() error {
 		return neither(setlog.WriteJSONLines(nil, slices.Values([]setlog.Set(nil))), setlog.WriteJSONLines(io.Discard, nil))
 	}},
+	"dose/volume: method (*Counter) Decode": {true, func() error {
+		_, err := units.Must(volume.NewCounter(exercise.Standard(), volume.Options{Kind: volume.Performed})).Decode(nil)
+		return err
+	}},
+	"dose/volume: method (*Tally) Encode": {true, func() error {
+		return units.Must(volume.NewCounter(exercise.Standard(), volume.Options{Kind: volume.Performed})).NewTally().Encode(nil)
+	}},
 	"dose/volume: method (*Tally) Merge": {true, func() error {
 		counter, _ := volume.NewCounter(exercise.Standard(), volume.Options{})
 		return counter.NewTally().Merge(nil)
