@@ -43,7 +43,7 @@ func (n *now) mayTry() int {
 // easilyShows reports whether a weight that was clearly easy when it was tried comes
 // near another.
 func (n *now) easilyShows(from, to units.Mass) bool {
-	share, err := n.c.lifted(to).Share(n.c.lifted(from))
+	share, err := n.h.WithBody(to).Share(n.h.WithBody(from))
 	return err == nil && share*nearlyAll <= 1+units.Fraction(triedReps+easiest)/epleyReps
 }
 
@@ -153,7 +153,7 @@ func (n *now) feels() bool {
 // whoever is beside watches.
 func (n *now) likely(each units.Mass) int {
 	one, ok := n.strength.OneRM()
-	share, err := one.Share(n.c.lifted(each))
+	share, err := one.Share(n.h.WithBody(each))
 	if !ok || err != nil {
 		return 0
 	}

@@ -49,7 +49,7 @@ type ahead struct {
 func (n *now) above(each units.Mass) (ahead, error) {
 	a := ahead{jump: n.jump}
 	if a.jump == nil || a.jump.From != each { // else it is the step that was looked at
-		jump, ok, err := NextJump(n.f.Table(), each, n.c.moved())
+		jump, ok, err := NextJump(n.f.Table(), each, n.h.Moved())
 		if err != nil || !ok {
 			return ahead{}, field.At("/body_mass", err)
 		}
@@ -77,7 +77,7 @@ func (n *now) gap(gap equipment.Gap) *Jump {
 	if gap.Share, err = gap.Step.Share(gap.From); err != nil {
 		return nil
 	}
-	far, err := over(gap, n.c.moved())
+	far, err := over(gap, n.h.Moved())
 	if err != nil {
 		return nil
 	}
@@ -196,7 +196,7 @@ func (n *now) beyondReach() bool {
 	if n.jump == nil || !n.counts() {
 		return n.jump == nil
 	}
-	share, err := n.c.lifted(n.jump.To.Each()).Share(n.c.lifted(n.seen.Base))
+	share, err := n.h.WithBody(n.jump.To.Each()).Share(n.h.WithBody(n.seen.Base))
 	return err != nil || share*nearlyAll > 1+units.Fraction(n.bridgeEnd()+easiest)/epleyReps
 }
 
@@ -220,7 +220,7 @@ func (n *now) repsBefore(from units.Mass, a ahead) int {
 	}
 	to, low, end := a.jump.To.Each(), n.bottom(), n.bridgeEnd()
 	more := sort.Search(max(0, end-low+1), func(i int) bool {
-		set := setlog.Set{Hold: body.OneHand, Load: n.c.lifted(from), Reps: low + i}
+		set := setlog.Set{Hold: body.OneHand, Load: n.h.WithBody(from), Reps: low + i}
 		shows := onerm.Ability{}.Seen(1, n.out.Reserve.Least, set)
 		shows.Variance, shows.Untold = n.strength.Variance, false
 		count, _ := n.mostBy(shows, to)
