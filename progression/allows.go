@@ -59,7 +59,11 @@ func (n *now) lastFor(each units.Mass) units.Mass {
 
 // mostBy returns the most repetitions by what is known alone.
 func (n *now) mostBy(a onerm.Ability, each units.Mass) (int, bool) {
-	return a.Most(onerm.Prospect{Load: n.h.WithBody(each), Last: n.h.WithBody(n.lastFor(each)), Reserve: n.out.Reserve.Least, Missed: n.f.Request().Missed}, n.f.Chance())
+	return a.Most(n.prospect(each), n.f.Chance())
+}
+
+func (n *now) prospect(each units.Mass) onerm.Prospect {
+	return onerm.Prospect{Load: n.h.WithBody(each), Last: n.h.WithBody(n.lastFor(each)), Reserve: n.out.Reserve.Least, Missed: n.c.Request.Missed}
 }
 
 // near reports whether what is known of strength comes near a weight, so that it can be

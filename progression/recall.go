@@ -69,11 +69,5 @@ func (n *now) showsItself(v *visit.Visit) bool {
 
 const calmVisits = 2 // in a row
 
-// lifted reports whether the last eight visits have a set with a weight: visits and not
-// days, so that nothing comes because of a gap between them.
-func (n *now) lifted(each units.Mass) bool {
-	lately := n.c.Log[max(0, len(n.c.Log)-feelEvery):]
-	return slices.ContainsFunc(lately, func(v visit.Visit) bool {
-		return len(v.SetsWith(func(m units.Mass) bool { return m == each })) > 0
-	})
-}
+// lifted reports whether the last eight visits have a set with a weight.
+func (n *now) lifted(each units.Mass) bool { return n.h.Lifted(each, feelEvery) }

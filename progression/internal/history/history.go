@@ -21,8 +21,9 @@ type History struct {
 	ByRating bool          // the policy's rule goes by rating
 }
 
-// Reach returns the place of the first visit that a decision may look at; [Next]
-// says which those are.
+// Reach returns the place of the first visit that a decision may look at: those of the
+// last twelve weeks, four at least, those since the last assessment, and all from the
+// latest at which a set was done on.
 func (h *History) Reach() int {
 	i, age, done := len(h.Log), 0, false
 	for ; i > 0; i-- {
@@ -140,12 +141,35 @@ func (h *History) Done() []setlog.Set {
 // Heaviest returns the heaviest weight in the log.
 func (h *History) Heaviest() units.Mass {
 	most := units.Mass(0)
-	for _, v := range h.Log {
-		for _, s := range v.Sets {
-			most = max(most, visit.Each(s))
+	for i := range h.Log {
+		for j := range h.Log[i].Sets {
+			most = max(most, visit.Each(h.Log[i].Sets[j]))
 		}
 	}
 	return most
+}
+
+// Lifted reports whether one of the last so many visits has a set with a weight: visits
+// and not days, so that nothing comes because of a gap between them.
+func (h *History) Lifted(each units.Mass, visits int) bool {
+	for i := max(0, len(h.Log)-visits); i < len(h.Log); i++ {
+		for j := range h.Log[i].Sets {
+			if visit.Each(h.Log[i].Sets[j]) == each {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// Asked reports whether one of the last so many visits was planned with a weight or more.
+func (h *History) Asked(each units.Mass, visits int) bool {
+	for i := max(0, len(h.Log)-visits); i < len(h.Log); i++ {
+		if h.Log[i].Plan.Load.Each() >= each {
+			return true
+		}
+	}
+	return false
 }
 
 // LastSets returns the repetitions of the last set of each visit planned at a
