@@ -168,9 +168,11 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 	if err != nil {
 		return Decision{}, err
 	}
-	if held, _ := n.counted(p.Load.Each()); p.Count < min(s.Count, held) { // no reserve was told; see counted
-		p.Count, p.Chance = min(s.Count, held), onerm.Chance{}
-		p.Reasons = slices.DeleteFunc(p.Reasons, func(r evidence.Reason) bool { return r.Code == "dose.chance" })
+	if p.Count < s.Count {
+		if held, _ := n.counted(p.Load.Each()); p.Count < held { // no reserve was told; see counted
+			p.Count, p.Chance = min(s.Count, held), onerm.Chance{}
+			p.Reasons = slices.DeleteFunc(p.Reasons, func(r evidence.Reason) bool { return r.Code == "dose.chance" })
+		}
 	}
 	d.Action, d.Change, d.Next = a, change, &p
 	d.because(n.saysRange(&p)...)
