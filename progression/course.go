@@ -8,7 +8,6 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
-	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/internal/history"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
@@ -148,7 +147,7 @@ func (c *Course) check(from int) error {
 	if c.Day.Check() == nil {
 		bad.Add("", programme.CheckSessions(c.Sessions, c.Day))
 	}
-	bad.Add("/plan", checkDates(c.Plan))
+	bad.Add("/plan", history.CheckDates(c.Plan))
 	bad.Add("/watched", c.checkWatched())
 	return bad.Err()
 }
@@ -166,15 +165,6 @@ func (c *Course) checkWatched() error {
 	if w.Day != c.Day {
 		bad.Add("/day", field.Bad(w.Day, c.Day.String()+", the day of the course", field.ErrConflict))
 	}
-	return bad.Err()
-}
-
-// checkDates takes days of the calendar, and what is not given.
-func checkDates(d dose.Dates) error {
-	var bad field.Errors
-	bad.Add("/review", given.UpTo(d.Review, 0))
-	bad.Add("/retest", given.UpTo(d.Retest, 0))
-	bad.Add("/expires", given.UpTo(d.Expires, 0))
 	return bad.Err()
 }
 

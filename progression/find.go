@@ -81,7 +81,11 @@ func (n *now) foundEasy() bool { return n.foundMore() && n.goesOnFinding() }
 func (n *now) findOn() choice {
 	s := n.fitted.step
 	s.Count, s.UpTo, s.Steps, s.Lowering, s.Pausing = min(n.bottom(), s.Count), 0, n.mayTry(), 0, 0
-	return choice{step: s, why: []evidence.Reason{because("progression.find-on")}}
+	why := []evidence.Reason{because("progression.find-on")}
+	if s.Load < n.step.Load { // what is known bears less than the set that was easy
+		why = append(why, n.fitted.why...)
+	}
+	return choice{step: s, why: why}
 }
 
 // found goes on from the heaviest weight that was done.

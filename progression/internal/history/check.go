@@ -3,6 +3,7 @@ package history
 import (
 	"fmt"
 
+	"example.org/posology/dose"
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/visit"
 	"example.org/posology/units"
@@ -61,5 +62,14 @@ func (h *History) checkVisit(v *visit.Visit, before units.Day) error {
 	if v.Plan.Side != r.Side {
 		bad.Add("/plan/side", field.Bad(v.Plan.Side, r.Side.String(), field.ErrConflict))
 	}
+	return bad.Err()
+}
+
+// CheckDates takes days of the calendar, and what is not given.
+func CheckDates(d dose.Dates) error {
+	var bad field.Errors
+	bad.Add("/review", given.UpTo(d.Review, 0))
+	bad.Add("/retest", given.UpTo(d.Retest, 0))
+	bad.Add("/expires", given.UpTo(d.Expires, 0))
 	return bad.Err()
 }
