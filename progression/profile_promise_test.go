@@ -89,7 +89,7 @@ func unsound(c progression.Course, d progression.Decision) []string {
 		check(err == nil && in, "a load that the kit does not make")
 	}
 	was := last(&c).Plan
-	fell := d.Action == progression.HoldDose && n.Measure == exercise.Repetitions && n.Measure == was.Measure && was.Finding == nil && n.Load.Each() == was.Load.Each() && n.Count < was.Count
+	fell := d.Action == progression.HoldDose && n.Measure == exercise.Repetitions && n.Measure == was.Measure && was.Finding == nil && n.Load.Each() == was.Load.Each() && n.Count < min(was.Count, top)
 	check(!fell || hasReason(d, "progression.fewer-reps"), "a count falls, and nothing says that it keeps the reserve")
 	limits := c.Request.Screening.Limits
 	for _, m := range limits.Masses {
