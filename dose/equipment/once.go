@@ -10,11 +10,11 @@ import (
 // A compiled remembers the tables of a kit.
 type compiled struct {
 	kit   Kit // a copy that nobody else holds
-	holds [body.Unloaded + 1][numKinds]atomic.Pointer[made]
+	holds [body.Unloaded + 1][numKinds]atomic.Pointer[ofHold]
 }
 
-// A made is what a hold came to.
-type made struct {
+// An ofHold is what a hold came to.
+type ofHold struct {
 	table *Table
 	err   error
 }

@@ -150,7 +150,7 @@ func (k *Kit) compileOnce(h body.Hold, with kinds) (*Table, error) {
 	m := kept.Load()
 	if m == nil {
 		t, err := k.made.kit.compile(h, with)
-		kept.CompareAndSwap(nil, &made{t, err})
+		kept.CompareAndSwap(nil, &ofHold{t, err})
 		m = kept.Load() // the first of several goroutines is kept
 	}
 	return m.table, m.err
