@@ -174,7 +174,11 @@ func (d *draft) keepTo(load equipment.Load, last units.Mass) (equipment.Load, er
 // it does not, and says so.
 func (d *draft) count(load equipment.Load, last units.Mass, count, most int) {
 	d.p.Count = count
-	if by, _ := d.byChance(load.Each(), last, d.plain.Reserve.Least); count > by {
+	by := count
+	if d.fewDo(load.Each()) { // no other count lies above the chance
+		by, _ = d.byChance(load.Each(), last, d.plain.Reserve.Least)
+	}
+	if count > by {
 		d.because(evidence.Because("dose.few-do", factFew).With(evidence.Mass("load", load.Each()), evidence.Count("count", count)))
 		return
 	}

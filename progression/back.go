@@ -32,17 +32,6 @@ func (n *now) missed(trained units.Day) (*rule.Return, error) {
 	return &back, err
 }
 
-// lastDone returns the day of the last visit with any set, of the first visit
-// where there was none.
-func (c *Course) lastDone() units.Day {
-	for i := len(c.Log) - 1; i > 0; i-- {
-		if len(c.Log[i].Sets) > 0 {
-			return c.Log[i].Day
-		}
-	}
-	return c.Log[0].Day
-}
-
 // beginning is seen as for somebody who begins: in familiarisation, without tests. What
 // visits showed still bounds the dose.
 func (n *now) beginning() (*now, error) {

@@ -2,7 +2,6 @@ package progression
 
 import (
 	"example.org/posology/progression/rule"
-	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -38,18 +37,7 @@ func (n *now) bigUnknown(j Jump) bool {
 // aboveLifted reports a step to more over head or face than was lifted before.
 func (n *now) aboveLifted(j Jump) bool {
 	demands := n.c.Request.Exercise.Demands
-	return (demands.Has(body.Overhead) || demands.Has(body.OverFace)) && j.To.Each() > n.heaviest()
-}
-
-// heaviest returns the heaviest weight in the log.
-func (n *now) heaviest() units.Mass {
-	most := units.Mass(0)
-	for _, v := range n.c.Log {
-		for _, s := range v.Sets {
-			most = max(most, visit.Each(s))
-		}
-	}
-	return most
+	return (demands.Has(body.Overhead) || demands.Has(body.OverFace)) && j.To.Each() > n.h.Heaviest()
 }
 
 // waitsForSomebody reports whether a heavier weight would be taken or tried, were

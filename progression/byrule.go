@@ -74,7 +74,7 @@ func (n *now) ask(name rule.Name) (rule.Ruling, error) {
 	case rule.NameOverTarget:
 		return rule.OverTarget(n.seen.Base, top, n.seen.Reps)
 	case rule.NameTwoForTwo:
-		return rule.TwoForTwo(top, n.lastSets())
+		return rule.TwoForTwo(top, n.h.LastSets(n.seen.Base))
 	case rule.NameRepsThenLoad:
 		return rule.RepsThenLoad(n.seen.Base, units.Must(units.Between(min(n.bottom(), top), top)), n.seen.Visit.LastReps())
 	case rule.NameTopOfRange:
@@ -100,17 +100,4 @@ func rated(sets []setlog.Set) (rule.Ruling, error) {
 		}
 	}
 	return rule.OMNIBelow8(hardest)
-}
-
-// lastSets returns the repetitions of the last set of each visit at the present
-// load, on the weaker side, the oldest first.
-func (n *now) lastSets() []int {
-	var reps []int
-	for i := range n.c.Log {
-		v := &n.c.Log[i]
-		if len(v.Sets) > 0 && v.Plan.Load.Each() == n.seen.Base {
-			reps = append(reps, v.LastReps())
-		}
-	}
-	return reps
 }

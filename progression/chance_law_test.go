@@ -45,6 +45,15 @@ var counterExamples = []struct {
 		}
 		return true
 	})},
+	{"low sets dropped on a day of pain", atSome(func(r *rand.Rand, v *progression.Visit) bool {
+		for i := range v.Sets {
+			v.Sets[i].Reps = max(1, v.Sets[i].Reps-2-r.IntN(4))
+		}
+		p := calmPain()
+		v.Pain = &p
+		v.Pain.During = score(float64(3 + r.IntN(3)))
+		return true
+	})},
 	{"high sets dropped", func(r *rand.Rand, log []progression.Visit) bool {
 		v := &log[r.IntN(len(log))]
 		v.Sets = slices.Clone(v.Sets)
@@ -204,6 +213,22 @@ func TestNextFeels(t *testing.T) {
 	alone.Day, alone.Request.Screening.Setting = felt.Day, 1
 	if d := nextOf(t, alone); d.Next.Feel != nil {
 		t.Errorf("alone: %s", tell(d))
+	}
+}
+
+// Of three loads that could be felt at a visit two are; the third goes on with its weight.
+func TestNextAllFeelsTwo(t *testing.T) {
+	c := rowCourse(t, 4, 6)
+	done(&c, 4*kilo, 15, 8)
+	repeat(&c, 3)
+	list, err := progression.NextAll([]progression.Course{c, c, c})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, d := range list {
+		if felt := d.Next.Feel != nil; felt != (i < 2) || d.Next.Load.Each() != 4*kilo || d.Next.Finding != nil {
+			t.Errorf("%d: %s", i, tell(d))
+		}
 	}
 }
 

@@ -9,7 +9,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/week"
-	"example.org/posology/progression/internal/given"
+	"example.org/posology/progression/internal/history"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
@@ -124,26 +124,10 @@ func (p Policy) Validate() error {
 // once; the request's own errors come from [dose.NewFrame].
 func (c Course) Validate() error { return c.check(0) }
 
-// reach returns the place of the first visit that a decision may look at; [Next]
-// says which those are.
-func (c *Course) reach() int {
-	i, age, done := len(c.Log), 0, false
-	for ; i > 0; i-- {
-		v := &c.Log[i-1]
-		age += c.gapAfter(i - 1)
-		near := len(c.Log)-i < leastVisits || age <= visit.KnownDays || int(c.Day-v.Day) <= shownDays
-		if !near && done && v.Day < c.Request.Screening.Day {
-			break
-		}
-		done = done || len(v.Sets) > 0
-	}
-	return i
+// history is the log, with what it is read by.
+func (c *Course) history() history.History {
+	return history.History{Request: &c.Request, Log: c.Log, Day: c.Day, BodyMass: c.BodyMass, ByRating: c.Policy.Rule == rule.NameOMNIBelow8}
 }
-
-const (
-	leastVisits = 4
-	shownDays   = 12 * given.Week // for which a set may show what can be lifted
-)
 
 // check is Validate, with no more than the order of the days of visits before from.
 func (c *Course) check(from int) error {
@@ -152,25 +136,8 @@ func (c *Course) check(from int) error {
 	if len(c.Log) == 0 {
 		bad.Add("/log", field.Bad(nil, "one visit or more; the first dose is that of dose.Prescribe", field.ErrMissing))
 	}
-	before := units.Day(0)
-	for i := range c.Log {
-		v := &c.Log[i]
-		if i < from && v.Day >= before {
-			before = v.Day
-			continue
-		}
-		path := func() string { return fmt.Sprintf("/log/%d", i) }
-		if err := v.Check(); err != nil {
-			bad.Add(path(), err)
-		}
-		if err := c.checkVisit(v, before); err != nil {
-			bad.Add(path(), err)
-		}
-		before = max(before, v.Day)
-	}
-	if c.Day.Check() == nil && c.Day < before {
-		bad.Add("/day", field.Bad(c.Day, "the day of the last visit or later", field.ErrConflict))
-	}
+	h := c.history()
+	bad.Add("", h.Check(from))
 	if c.BodyMass < 0 {
 		bad.Add("/body_mass", field.Bad(c.BodyMass, "0 kg or more", field.ErrOutOfRange))
 	}
@@ -181,7 +148,7 @@ func (c *Course) check(from int) error {
 	if c.Day.Check() == nil {
 		bad.Add("", programme.CheckSessions(c.Sessions, c.Day))
 	}
-	bad.Add("/plan", checkDates(c.Plan))
+	bad.Add("/plan", history.CheckDates(c.Plan))
 	bad.Add("/watched", c.checkWatched())
 	return bad.Err()
 }
@@ -202,65 +169,12 @@ func (c *Course) checkWatched() error {
 	return bad.Err()
 }
 
-// checkDates takes days of the calendar, and what is not given.
-func checkDates(d week.Dates) error {
-	var bad field.Errors
-	bad.Add("/review", given.UpTo(d.Review, 0))
-	bad.Add("/retest", given.UpTo(d.Retest, 0))
-	bad.Add("/expires", given.UpTo(d.Expires, 0))
-	return bad.Err()
-}
-
-// checkVisit refuses a visit of another exercise, hold or side, without a day
-// or out of order, and a look at it from later on.
-func (c *Course) checkVisit(v *visit.Visit, before units.Day) error {
-	var bad field.Errors
-	bad.Add("/day", v.Day.Check())
-	if v.Day.Check() == nil && v.Day < before {
-		bad.Add("/day", field.Bad(v.Day, "the day of the visit before or later", field.ErrConflict))
-	}
-	if v.Day.Check() == nil {
-		bad.Add("/observer/day", given.UpTo(v.Observer.Day, v.Day))
-	}
-	r := &c.Request
-	for i, s := range v.Sets {
-		if err := r.Screening.Key.Matches(s.Key); err != nil {
-			bad.Add(fmt.Sprintf("/sets/%d/key", i), err)
-		}
-	}
-	if v.Plan.Exercise != r.Exercise.ID {
-		bad.Add("/plan/exercise", field.Bad(v.Plan.Exercise, string(r.Exercise.ID), field.ErrConflict))
-	}
-	if v.Plan.Hold != r.Exercise.Hold {
-		bad.Add("/plan/hold", field.Bad(v.Plan.Hold, r.Exercise.Hold.String(), field.ErrConflict))
-	}
-	if v.Plan.Side != r.Side {
-		bad.Add("/plan/side", field.Bad(v.Plan.Side, r.Side.String(), field.ErrConflict))
-	}
-	return bad.Err()
-}
-
 // catalogue returns where variants are looked up.
 func (c *Course) catalogue() exercise.Catalogue {
 	if c.Catalogue.Len() == 0 {
 		return exercise.Standard()
 	}
 	return c.Catalogue
-}
-
-// technique returns who saw the technique last: what the request says, or what the
-// latest visit does at which somebody watched.
-func (c *Course) technique() dose.Observation {
-	seen := c.Request.Technique
-	for i := range c.Log {
-		if o := &c.Log[len(c.Log)-1-i].Observer; o.Made() {
-			if !seen.Made() || o.Day > seen.Day {
-				seen = *o
-			}
-			break
-		}
-	}
-	return seen
 }
 
 // A Visit is one exercise at one visit: see [visit.Visit].

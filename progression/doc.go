@@ -87,7 +87,8 @@
 // or the days missed never raises the load, the sets or the steps of the next dose,
 // never lowers its reserve, and never gives a dose where there was none: at the last
 // visit or any before it. Counts are not ordered: fewer repetitions belong to a heavier
-// weight. Nor is it ordered whether there was a test at all, since a low one shows less.
+// weight. A lower test gives no more; whether there was a test, or a set done before, is
+// ordered only where it showed no less than all that came after, each no more than the last.
 //
 // # Representation and units
 //

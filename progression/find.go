@@ -43,7 +43,7 @@ func (n *now) mayTry() int {
 // easilyShows reports whether a weight that was clearly easy when it was tried comes
 // near another.
 func (n *now) easilyShows(from, to units.Mass) bool {
-	share, err := n.c.lifted(to).Share(n.c.lifted(from))
+	share, err := n.h.WithBody(to).Share(n.h.WithBody(from))
 	return err == nil && share*nearlyAll <= 1+units.Fraction(triedReps+easiest)/epleyReps
 }
 
@@ -81,7 +81,11 @@ func (n *now) foundEasy() bool { return n.foundMore() && n.goesOnFinding() }
 func (n *now) findOn() choice {
 	s := n.fitted.step
 	s.Count, s.UpTo, s.Steps, s.Lowering, s.Pausing = min(n.bottom(), s.Count), 0, n.mayTry(), 0, 0
-	return choice{step: s, why: []evidence.Reason{because("progression.find-on")}}
+	why := []evidence.Reason{because("progression.find-on")}
+	if s.Load < n.step.Load { // what is known bears less than the set that was easy
+		why = append(why, n.fitted.why...)
+	}
+	return choice{step: s, why: why}
 }
 
 // found goes on from the heaviest weight that was done.
@@ -153,7 +157,7 @@ func (n *now) feels() bool {
 // whoever is beside watches.
 func (n *now) likely(each units.Mass) int {
 	one, ok := n.strength.OneRM()
-	share, err := one.Share(n.c.lifted(each))
+	share, err := one.Share(n.h.WithBody(each))
 	if !ok || err != nil {
 		return 0
 	}

@@ -34,10 +34,18 @@ func NextJump(t *equipment.Table, each, moved units.Mass) (Jump, bool, error) {
 		return Jump{}, false, nil
 	}
 	j, err := over(gap, moved)
+	j.say()
 	return j, err == nil, field.At("/moved", err)
 }
 
-// over returns the step over a gap in the kit.
+// say gives a step its reasons.
+func (j *Jump) say() {
+	if j.Reasons == nil {
+		j.Reasons = []evidence.Reason{because("progression.jump").With(evidence.Mass("from", j.From), evidence.Mass("to", j.To.Each()), evidence.Share("share", j.External))}
+	}
+}
+
+// over returns the step over a gap in the kit, without its reasons: most are only looked at.
 func over(gap equipment.Gap, moved units.Mass) (Jump, error) {
 	j := Jump{From: gap.From, To: gap.To, Step: gap.Step, External: gap.Share}
 	j.Within = gap.Share > 0 && rule.StepShare().Contains(gap.Share)
@@ -47,7 +55,6 @@ func over(gap equipment.Gap, moved units.Mass) (Jump, error) {
 			return Jump{}, err
 		}
 	}
-	j.Reasons = []evidence.Reason{because("progression.jump").With(evidence.Mass("from", gap.From), evidence.Mass("to", gap.To.Each()), evidence.Share("share", j.External))}
 	return j, nil
 }
 

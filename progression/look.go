@@ -5,6 +5,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/strength"
+	"example.org/posology/progression/internal/history"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
@@ -16,7 +17,8 @@ import (
 // now is what is seen of a course on its day. Looking fills it once; choosing
 // changes nothing in it.
 type now struct {
-	c     *Course // without the sets that are queried
+	c     *Course         // without the sets that are queried
+	h     history.History // its log
 	waits waiting
 	f     *dose.Frame
 	out   dose.Prescription // the frame's outline

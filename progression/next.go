@@ -64,13 +64,15 @@ func decide(c Course, waits waiting) (Decision, error) {
 // see looks at a course, in which it writes what it found, and begins its decision; n
 // is nil where that is all of it.
 func see(c *Course, waits waiting) (n *now, d Decision, err error) {
-	from := c.reach()
+	h := c.history()
+	from := h.Reach()
 	if err := c.check(from); err != nil {
 		return nil, d, err
 	}
-	c.Request.Day, c.Request.Technique, c.Log = c.Day, c.technique(), c.Log[from:]
+	c.Request.Day, c.Request.Technique, c.Log = c.Day, h.Technique(), h.Log[from:]
 	c.Request.Screening = c.Request.Screening.Tightest()
-	c.Request.Done = c.done()
+	h.Log = c.Log
+	c.Request.Done = h.Done()
 	d.because(programme.Due(c.Plan, c.Day)...)
 	if why := c.Request.Screening.Waived; why != "" {
 		d.because(evidence.Because("dose.waived").With(evidence.Text("why", why)))
@@ -78,14 +80,14 @@ func see(c *Course, waits waiting) (n *now, d Decision, err error) {
 	if why := c.referred(); len(why) > 0 {
 		return nil, d.refer(why...), nil
 	}
-	n = &now{c: c, waits: waits}
-	trained := c.lastDone()
+	n = &now{c: c, h: h, waits: waits}
+	trained := h.LastDone()
 	c.Request.Missed = max(0, int(c.Day-trained)-given.Week)
 	c.Request.Kit = c.Request.Kit.Once(c.Request.Kit)
 	if t, err := c.Request.Kit.Compile(c.Request.Exercise.Hold); err == nil { // else the frame says what is wrong
-		c.Log, n.doubtful, n.queries = c.clean(t, from)
-		tests := c.tests()
-		n.strength, n.forCounts = c.strength(tests)
+		n.h.Log, n.doubtful, n.queries = h.Clean(t, from)
+		c.Log = n.h.Log
+		n.strength, n.forCounts = n.h.Strength()
 	}
 	if !c.Request.Exercise.MovesBody {
 		c.Request.Ability = n.strength
@@ -166,9 +168,11 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 	if err != nil {
 		return Decision{}, err
 	}
-	if held, _ := n.counted(p.Load.Each()); p.Count < min(s.Count, held) { // no reserve was told; see counted
-		p.Count, p.Chance = min(s.Count, held), strength.Chance{}
-		p.Reasons = slices.DeleteFunc(p.Reasons, func(r evidence.Reason) bool { return r.Code == "dose.chance" })
+	if p.Count < s.Count {
+		if held, _ := n.counted(p.Load.Each()); p.Count < held { // no reserve was told; see counted
+			p.Count, p.Chance = min(s.Count, held), strength.Chance{}
+			p.Reasons = slices.DeleteFunc(p.Reasons, func(r evidence.Reason) bool { return r.Code == "dose.chance" })
+		}
 	}
 	d.Action, d.Change, d.Next = a, change, &p
 	d.because(n.saysRange(&p)...)

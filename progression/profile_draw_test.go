@@ -26,6 +26,7 @@ type client struct {
 	course  progression.Course
 	overdue bool           // the review of the assessment is over
 	share   units.Fraction // a limit on the share of a maximum, beside those of the screening; 0: none
+	tested  setlog.Set     // of the estimate, if there is one
 }
 
 // limited adds the client's own limit to an outcome.
@@ -213,10 +214,17 @@ func (p *client) drawTest(t *rapid.T) {
 	if ex.Hold == body.OneEachHand {
 		set.Stated = body.PerHand
 	}
-	e, err := onerm.FromSet(set, ex, body.Person{Age: p.profile.Age, Sex: body.Female, Training: p.profile.Training})
+	p.tests(set)
+}
+
+// tests gives the estimate of a set, if it has one.
+func (p *client) tests(set setlog.Set) bool {
+	r := &p.course.Request
+	e, err := onerm.FromSet(set, r.Exercise, body.Person{Age: p.profile.Age, Sex: body.Female, Training: p.profile.Training})
 	if err == nil {
-		r.Estimates = []onerm.Estimate{e}
+		r.Estimates, p.tested = []onerm.Estimate{e}, set
 	}
+	return err == nil
 }
 
 // drawPerformed gives a set that was done before, from which to begin.

@@ -89,6 +89,9 @@ func unsound(c progression.Course, d progression.Decision) []string {
 		_, in := table.Find(n.Load.Each())
 		check(err == nil && in, "a load that the kit does not make")
 	}
+	was := last(&c).Plan
+	fell := d.Action == progression.HoldDose && n.Measure == exercise.Repetitions && n.Measure == was.Measure && was.Finding == nil && n.Load.Each() == was.Load.Each() && n.Count < min(was.Count, top)
+	check(!fell || hasReason(d, "progression.fewer-reps"), "a count falls, and nothing says that it keeps the reserve")
 	limits := c.Request.Screening.Limits
 	for _, m := range limits.Masses {
 		demand, some := m.Region.Resisted()
@@ -185,6 +188,8 @@ func notOneThing(c progression.Course, d progression.Decision) []string {
 		return nil
 	}
 	switch {
+	case d.Change == progression.FindLoad && n.Load.Each() < was.Load.Each() && hasReason(d, "progression.lighter-for-reserve"):
+		return nil // the search begins lower: what is known bears less than what was just easy
 	case d.Action == progression.Progress && harder == 0:
 		return []string{"progress with nothing harder"}
 	case harder > 1:

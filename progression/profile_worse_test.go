@@ -202,6 +202,18 @@ var daySpoilings = []spoiling{
 		v.Sets[i].Load = load.Each()
 		return err == nil && v.Plan.Load.Each() <= last(&p.course).Plan.Load.Each() // a heavier one tells of a weight that is still to come
 	}},
+	{"a lower test", func(t *rapid.T, p *client) bool {
+		set := p.tested
+		if len(p.course.Request.Estimates) == 0 {
+			return false
+		}
+		if seldom(t, "by repetitions", 2) {
+			set.Reps--
+		} else {
+			set.Load -= units.Mass(between(t, "less", 1, 8)) * units.Kilogram / 2
+		}
+		return set.Reps > 0 && set.Load > 0 && p.tests(set)
+	}},
 	{"days missed", func(t *rapid.T, p *client) bool {
 		p.course.Day += units.Day(between(t, "more days", 1, 90))
 		return p.course.Day > last(&p.course).Day+7 // within a week nothing is missed, and what was tried in vain becomes older

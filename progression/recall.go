@@ -20,7 +20,7 @@ func (n *now) recall(each units.Mass) (again, vain bool) {
 	for i := len(n.c.Log) - 1; i >= 0; i-- {
 		v, lately := &n.c.Log[i], len(n.c.Log)-i <= feelEvery
 		sets := v.SetsWith(func(m units.Mass) bool { return m == each })
-		age += n.c.gapAfter(i)
+		age += n.h.GapAfter(i)
 		switch {
 		case !lately && age > visit.KnownDays:
 			return false, false
@@ -32,20 +32,6 @@ func (n *now) recall(each units.Mass) (again, vain bool) {
 		}
 	}
 	return false, false
-}
-
-// gapAfter returns the days from a visit to the next one, or to today. A break of up
-// to four weeks counts as one: what it costs is the ladder's to take off.
-func (c *Course) gapAfter(i int) int {
-	next := c.Day
-	if i+1 < len(c.Log) {
-		next = c.Log[i+1].Day
-	}
-	gap := int(next - c.Log[i].Day)
-	if gap <= visit.KnownDays {
-		return min(gap, given.Week)
-	}
-	return gap
 }
 
 // calm reports whether the last two visits were done with the present weight and
@@ -83,11 +69,5 @@ func (n *now) showsItself(v *visit.Visit) bool {
 
 const calmVisits = 2 // in a row
 
-// lifted reports whether the last eight visits have a set with a weight: visits and not
-// days, so that nothing comes because of a gap between them.
-func (n *now) lifted(each units.Mass) bool {
-	lately := n.c.Log[max(0, len(n.c.Log)-feelEvery):]
-	return slices.ContainsFunc(lately, func(v visit.Visit) bool {
-		return len(v.SetsWith(func(m units.Mass) bool { return m == each })) > 0
-	})
-}
+// lifted reports whether the last eight visits have a set with a weight.
+func (n *now) lifted(each units.Mass) bool { return n.h.Lifted(each, feelEvery) }

@@ -1,7 +1,6 @@
 package progression
 
 import (
-	"slices"
 	"sort"
 
 	"example.org/posology/dose"
@@ -10,7 +9,6 @@ import (
 	"example.org/posology/dose/strength"
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
-	"example.org/posology/progression/visit"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
@@ -49,7 +47,7 @@ type ahead struct {
 func (n *now) above(each units.Mass) (ahead, error) {
 	a := ahead{jump: n.jump}
 	if a.jump == nil || a.jump.From != each { // else it is the step that was looked at
-		jump, ok, err := NextJump(n.f.Table(), each, n.c.moved())
+		jump, ok, err := NextJump(n.f.Table(), each, n.h.Moved())
 		if err != nil || !ok {
 			return ahead{}, field.At("/body_mass", err)
 		}
@@ -77,7 +75,7 @@ func (n *now) gap(gap equipment.Gap) *Jump {
 	if gap.Share, err = gap.Step.Share(gap.From); err != nil {
 		return nil
 	}
-	far, err := over(gap, n.c.moved())
+	far, err := over(gap, n.h.Moved())
 	if err != nil {
 		return nil
 	}
@@ -125,9 +123,7 @@ func (n *now) rises() bool {
 // cameDown reports whether the next weight was the dose not long ago: after a weight was
 // eased two calm visits come first, whatever the strength.
 func (n *now) cameDown() bool {
-	return n.counts() && slices.ContainsFunc(n.c.Log[max(0, len(n.c.Log)-feelEvery):], func(v visit.Visit) bool {
-		return v.Plan.Load.Each() >= n.jump.To.Each()
-	})
+	return n.counts() && n.h.Asked(n.jump.To.Each(), feelEvery)
 }
 
 func (n *now) riseWaits() bool { return n.waits == loadWaits && n.rises() }
@@ -174,6 +170,7 @@ func (n *now) furthest() *Jump {
 		}
 		last = to
 	}
+	last.say()
 	return last
 }
 
@@ -196,7 +193,7 @@ func (n *now) beyondReach() bool {
 	if n.jump == nil || !n.counts() {
 		return n.jump == nil
 	}
-	share, err := n.c.lifted(n.jump.To.Each()).Share(n.c.lifted(n.seen.Base))
+	share, err := n.h.WithBody(n.jump.To.Each()).Share(n.h.WithBody(n.seen.Base))
 	return err != nil || share*nearlyAll > 1+units.Fraction(n.bridgeEnd()+easiest)/epleyReps
 }
 
@@ -219,11 +216,12 @@ func (n *now) repsBefore(from units.Mass, a ahead) int {
 		return 0
 	}
 	to, low, end := a.jump.To.Each(), n.bottom(), n.bridgeEnd()
+	next := n.prospect(to)
 	more := sort.Search(max(0, end-low+1), func(i int) bool {
-		set := setlog.Set{Hold: body.OneHand, Load: n.c.lifted(from), Reps: low + i}
+		set := setlog.Set{Hold: body.OneHand, Load: n.h.WithBody(from), Reps: low + i}
 		shows := strength.Ability{}.Seen(1, n.out.Reserve.Least, set)
 		shows.Variance, shows.Untold = n.strength.Variance, false
-		count, _ := n.mostBy(shows, to)
+		count, _ := shows.Most(next, n.f.Chance())
 		return count >= n.floor(*a.jump)
 	})
 	if low+more > end {

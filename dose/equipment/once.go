@@ -2,7 +2,7 @@ package equipment
 
 import (
 	"slices"
-	"sync"
+	"sync/atomic"
 
 	"example.org/posology/units/body"
 )
@@ -10,11 +10,13 @@ import (
 // A compiled remembers the tables of a kit.
 type compiled struct {
 	kit   Kit // a copy that nobody else holds
-	holds [body.Unloaded + 1][numKinds]struct {
-		once  sync.Once
-		table *Table
-		err   error
-	}
+	holds [body.Unloaded + 1][numKinds]atomic.Pointer[ofHold]
+}
+
+// An ofHold is what a hold came to.
+type ofHold struct {
+	table *Table
+	err   error
 }
 
 // Once returns k as a kit that is compiled once for each hold: all copies of it share

@@ -146,9 +146,14 @@ func (k *Kit) compileOnce(h body.Hold, with ofHand) (*Table, error) {
 	if h.Check() != nil || !k.remembered() {
 		return k.compile(h, with)
 	}
-	c := &k.made.holds[h][with]
-	c.once.Do(func() { c.table, c.err = k.made.kit.compile(h, with) })
-	return c.table, c.err
+	kept := &k.made.holds[h][with]
+	m := kept.Load()
+	if m == nil {
+		t, err := k.made.kit.compile(h, with)
+		kept.CompareAndSwap(nil, &ofHold{t, err})
+		m = kept.Load() // the first of several goroutines is kept
+	}
+	return m.table, m.err
 }
 
 func (k *Kit) compile(h body.Hold, with ofHand) (*Table, error) {

@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"context"
 	_ "embed"
-	"flag"
 	"fmt"
 	"io"
 	"os"
@@ -13,7 +12,11 @@ import (
 
 	"example.org/posology/dose/volume"
 	"example.org/posology/examples/internal/cohorts"
+	"example.org/posology/examples/internal/command"
 )
+
+//go:embed doc.go
+var source string
 
 //go:embed map.json
 var inventedMap []byte
@@ -44,9 +47,11 @@ type job struct {
 
 // run returns the exit status: 0, 1 for what cannot be read or written, 2 for bad flags.
 func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
-	j := job{convention: volume.FractionalSets, progress: terminal(stderr)}
-	flags := flag.NewFlagSet("cohort", flag.ContinueOnError)
-	flags.SetOutput(stderr)
+	j := job{convention: volume.FractionalSets}
+	if command.Terminal(stderr) {
+		j.progress = stderr
+	}
+	flags := command.New(source)
 	flags.StringVar(&j.log, "log", "", "the CSV `file` to read; without it an invented one")
 	flags.StringVar(&j.mapping, "map", "", "the JSON `file` that says which column holds what")
 	flags.StringVar(&j.out, "out", "", "the `folder` to write tables to; without it they are printed")
@@ -59,12 +64,11 @@ func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
 	flags.BoolVar(&j.asPaper, "paper", false, "print how many weeks meet a recommendation, by convention, and how to cite it")
 	flags.StringVar(&j.guideline, "guideline", "acsm2026-hypertrophy", "the `ID` of a recommendation on weekly sets, for -paper")
 	flags.Uint64Var(&j.seed, "seed", 1, "what the draws of -paper begin with")
-	if err := flags.Parse(args); err != nil {
-		return 2
+	if _, status, goOn := flags.Parse(args, stdout, stderr); !goOn {
+		return status
 	}
-	if text := j.wrong(flags.NArg()); text != "" {
-		fmt.Fprintln(stderr, "cohort:", text)
-		return 2
+	if text := j.wrong(); text != "" {
+		return flags.Refuse(stderr, "%s", text)
 	}
 	if err := j.do(ctx, stdout); err != nil {
 		fmt.Fprintln(stderr, "cohort:", err)
@@ -74,11 +78,9 @@ func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
 }
 
 // wrong says which flags do not go together.
-func (j *job) wrong(arguments int) string {
+func (j *job) wrong() string {
 	parts := j.shard.Of > 0 || j.merge > 0
 	switch {
-	case arguments > 0:
-		return "there are no arguments beside the flags"
 	case j.log != "" && j.mapping == "", j.log == "" && j.mapping != "" && j.merge == 0:
 		return "-log and -map go together"
 	case j.shard.Of > 0 && j.merge > 0, parts && j.out == "", parts && j.asJSON:
@@ -89,18 +91,6 @@ func (j *job) wrong(arguments int) string {
 		return "-json prints, and -out writes files: one of the two"
 	}
 	return ""
-}
-
-// terminal returns w if somebody watches it.
-func terminal(w io.Writer) io.Writer {
-	f, ok := w.(*os.File)
-	if !ok {
-		return nil
-	}
-	if info, err := f.Stat(); err != nil || info.Mode()&os.ModeCharDevice == 0 {
-		return nil
-	}
-	return w
 }
 
 func (j *job) do(ctx context.Context, stdout io.Writer) error {

@@ -63,12 +63,12 @@ func run(args []string, stdout, stderr io.Writer) int {
 	case len(o.policies) == 0:
 		return flags.Refuse(stderr, "-policy %q: no policy has that in its name", *way)
 	}
+	o.progress = command.NewProgress(stderr, "people", 4*len(o.kits)*len(o.populations)*len(o.policies)*o.people)
+	defer o.progress.End()
 	write := o.print
 	if o.curves {
 		write = o.writeCurves
 	}
-	o.progress = command.NewProgress(stderr, "people", 4*len(o.kits)*len(o.populations)*len(o.policies)*o.people)
-	defer o.progress.End()
 	if err := write(stdout); err != nil {
 		fmt.Fprintln(stderr, "policies:", err)
 		return 1

@@ -18,11 +18,7 @@ import (
 // hinge with a dumbbell, on the feet, seated or lying.
 func withoutLegs(t *testing.T, people int, setting screening.Setting) (within, without int) {
 	t.Helper()
-	kit := equipment.Kit{}
-	for kg := range units.Mass(10) {
-		kit.Dumbbells = append(kit.Dumbbells, equipment.Dumbbell{Mass: units.Marked{Mass: (kg + 1) * units.Kilogram, Unit: units.KG}, Count: 2})
-	}
-	kit = kit.Once(kit)
+	kit := upTo10()
 	d := draws(1, 1)
 	for range people {
 		p := d.person()
@@ -40,6 +36,15 @@ func withoutLegs(t *testing.T, people int, setting screening.Setting) (within, w
 		}
 	}
 	return within, without
+}
+
+// upTo10 are pairs of dumbbells of 1 to 10 kg.
+func upTo10() equipment.Kit {
+	kit := equipment.Kit{}
+	for kg := range units.Mass(10) {
+		kit.Dumbbells = append(kit.Dumbbells, equipment.Dumbbell{Mass: units.Marked{Mass: (kg + 1) * units.Kilogram, Unit: units.KG}, Count: 2})
+	}
+	return kit.Once(kit)
 }
 
 // working are the loaded exercises of hips and knees, on the feet or not; a calf raise

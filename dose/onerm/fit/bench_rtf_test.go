@@ -253,7 +253,7 @@ func (c coverage) honest() bool {
 // best equation, its interval is half as wide as without, and holds as often as it
 // should. The same check finds intervals that are too wide, as those of Fit, and too narrow.
 func TestPractised(t *testing.T) {
-	practised := covered(t, 0.9, func(known []fit.Point) onerm.Curve { return units.Must(fit.Practised(known, onerm.Hyperbola)) })
+	practised := covered(t, 0.9, func(known []fit.Point) onerm.Curve { return units.Must(fit.ForPractised(known, onerm.Hyperbola)) })
 	plain := covered(t, 0.9, func(known []fit.Point) onerm.Curve { return curve(t, known, fit.Options{Form: onerm.Hyperbola}) })
 	if !practised.honest() || practised.half > plain.half/2 {
 		t.Errorf("practised %+v", practised)
@@ -278,7 +278,7 @@ func TestPractised(t *testing.T) {
 		for i := range known {
 			known[i].SD = 0.0125
 		}
-		return units.Must(fit.Practised(known, onerm.Hyperbola))
+		return units.Must(fit.ForPractised(known, onerm.Hyperbola))
 	})
 	if narrow.honest() {
 		t.Errorf("intervals half as wide pass for honest: %+v", narrow)
@@ -288,18 +288,18 @@ func TestPractised(t *testing.T) {
 // Bad points are named as by Fit, in the order in which they came; the reason says where the
 // expected 1RM is from.
 func TestPractisedSays(t *testing.T) {
-	_, err := fit.Practised([]fit.Point{{Load: kg(50), Reps: 5}, {Load: -1, Reps: 5}}, onerm.Hyperbola)
+	_, err := fit.ForPractised([]fit.Point{{Load: kg(50), Reps: 5}, {Load: -1, Reps: 5}}, onerm.Hyperbola)
 	if err == nil || !strings.Contains(err.Error(), "/points/1/load") {
 		t.Error(err)
 	}
-	if _, err := fit.Practised([]fit.Point{{Load: kg(50), Reps: 5}}, 0); err == nil || !strings.Contains(err.Error(), "/options/form") {
+	if _, err := fit.ForPractised([]fit.Point{{Load: kg(50), Reps: 5}}, 0); err == nil || !strings.Contains(err.Error(), "/options/form") {
 		t.Error(err)
 	}
-	if _, err := fit.Practised([]fit.Point{{Load: units.MaxMass, Reps: 5}}, onerm.Hyperbola); err == nil {
+	if _, err := fit.ForPractised([]fit.Point{{Load: units.MaxMass, Reps: 5}}, onerm.Hyperbola); err == nil {
 		t.Error("a 1RM above all masses")
 	}
 	a, b := fit.Point{Load: kg(80), Reps: 10}, fit.Point{Load: kg(90), Reps: 5, SD: 0.01}
-	one, other := units.Must(fit.Practised([]fit.Point{a, b}, onerm.Hyperbola)), units.Must(fit.Practised([]fit.Point{b, a}, onerm.Hyperbola))
+	one, other := units.Must(fit.ForPractised([]fit.Point{a, b}, onerm.Hyperbola)), units.Must(fit.ForPractised([]fit.Point{b, a}, onerm.Hyperbola))
 	if one.OneRM() != other.OneRM() {
 		t.Errorf("%v and %v in another order", one.OneRM(), other.OneRM())
 	}

@@ -68,8 +68,8 @@ func ExampleLoadWithin() {
 }
 
 // A practised person of 25 bench-pressed 90 kg five times and 80 kg nine times, to failure.
-func ExamplePractised() {
-	c, err := fit.Practised([]fit.Point{
+func ExampleForPractised() {
+	c, err := fit.ForPractised([]fit.Point{
 		{Load: 90 * units.Kilogram, Reps: 5},
 		{Load: 80 * units.Kilogram, Reps: 9},
 	}, onerm.Hyperbola)

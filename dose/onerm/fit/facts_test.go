@@ -65,7 +65,7 @@ func TestWords(t *testing.T) {
 		curve(t, same, fit.Options{Form: onerm.Hyperbola, Expected: 20 * units.Kilogram, ExpectedSD: 0.1}),
 		curve(t, samples[0].points(3, 6, 9, 12), fit.Options{Form: onerm.Line, Alone: true}),
 		curve(t, samples[0].points(3, 6, 9, 12), fit.Options{Form: onerm.ExponentialFloor}),
-		units.Must(fit.Practised(samples[0].points(5, 9), onerm.Hyperbola)),
+		units.Must(fit.ForPractised(samples[0].points(5, 9), onerm.Hyperbola)),
 	} {
 		reasons = append(reasons, c.Reasons()...)
 	}

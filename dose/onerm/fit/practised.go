@@ -19,7 +19,7 @@ const (
 	practisedExpected = 0.03
 )
 
-// Practised is [Fit] for practised people's sets to failure with a bar: a set whose error is
+// ForPractised is [Fit] for practised people's sets to failure with a bar: a set whose error is
 // not stated errs by 2.5 %, and [onerm.OConner], which measured best in them, gives the 1RM
 // that is expected, within 3 %. A curve alone goes astray where it matters most, at one
 // repetition, of which sets of five and more tell little. The sets so speak twice; what
@@ -28,7 +28,7 @@ const (
 // dumbbells, novices or people over 50: for them, Fit stays.
 //
 // Errors are those of [Fit], and of [onerm.Formula.OneRM] for a point.
-func Practised(points []Point, form onerm.Form) (onerm.Curve, error) {
+func ForPractised(points []Point, form onerm.Form) (onerm.Curve, error) {
 	o := Options{Form: form}
 	if err := check(points, o); err != nil {
 		return onerm.Curve{}, err

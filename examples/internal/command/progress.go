@@ -28,13 +28,14 @@ const between = 300 * time.Millisecond
 // written to.
 func NewProgress(w io.Writer, what string, all int) *Progress {
 	p := &Progress{what: what, all: all, last: time.Now()}
-	if isTerminal(w) {
+	if Terminal(w) {
 		p.w = w
 	}
 	return p
 }
 
-func isTerminal(w io.Writer) bool {
+// Terminal reports whether somebody watches w.
+func Terminal(w io.Writer) bool {
 	file, ok := w.(*os.File)
 	if !ok {
 		return false

@@ -52,8 +52,8 @@ func TestProgressElsewhere(t *testing.T) {
 	defer read.Close()
 	defer write.Close()
 	text, err := os.ReadFile(name)
-	if len(text)+buffer.Len() > 0 || err != nil || isTerminal(write) {
-		t.Errorf("a file got %q, a buffer %q, %v; a pipe counts as a terminal: %v", text, buffer.String(), err, isTerminal(write))
+	if len(text)+buffer.Len() > 0 || err != nil || Terminal(write) {
+		t.Errorf("a file got %q, a buffer %q, %v; a pipe counts as a terminal: %v", text, buffer.String(), err, Terminal(write))
 	}
 }
 

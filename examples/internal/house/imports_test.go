@@ -74,13 +74,15 @@ var mayImport = map[string][]string{
 	"progression/rule":           slices.Concat(second, []string{"progression/internal/given"}),
 	"progression/programme":      slices.Concat(second, []string{"dose", "dose/week", "progression/rule", "progression/internal/given"}),
 	"progression/visit":          slices.Concat(second, []string{"dose", "progression/rule", "progression/internal/given", "progression/internal/say"}),
+	// What the log of one exercise shows, before any frame.
+	"progression/internal/history": slices.Concat(second, []string{"dose", "dose/week", "progression/rule", "progression/visit", "progression/internal/given"}),
 	"progression": slices.Concat(second, []string{"dose", "dose/week", "progression/rule", "progression/programme", "progression/visit",
-		"progression/internal/given", "progression/internal/say"}),
+		"progression/internal/given", "progression/internal/history", "progression/internal/say"}),
 	"progression/protocol": slices.Concat(ground, []string{"dose/equipment"}),
 	"progression/simulate": slices.Concat(second, []string{"dose", "dose/week", "progression", "progression/rule", "progression/programme", "progression/visit"}),
 	// Nothing that gives a dose, or keeps a record of one, may import track: no trend,
 	// likelihood or smoother reaches a dose.
-	"progression/track":  slices.Concat(ground, []string{"screening/function", "dose/exercise", "dose/setlog", "dose/onerm", gonum}),
+	"progression/track":  slices.Concat(ground, []string{"screening/function", "dose/exercise", "dose/setlog", "dose/onerm", "dose/strength", gonum}),
 	"progression/record": slices.Concat(second, []string{"dose", "dose/week", "dose/onerm/published", "dose/beside", "dose/rota", "progression", "progression/rule", "progression/programme", "progression/visit", "progression/protocol"}),
 }
 

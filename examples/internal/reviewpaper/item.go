@@ -97,7 +97,7 @@ func BridgeText(d progression.Decision) string {
 	top, _ := d.Next.Span.Max()
 	switch {
 	case d.RepsBefore == 0:
-		return "; no number of repetitions shows it"
+		return "; no number of repetitions in the reserve asked shows it"
 	case d.RepsBefore > top:
 		return fmt.Sprintf("; it would take %d repetitions in reserve to show it, and the range ends at %d", d.RepsBefore, top)
 	}

@@ -1,0 +1,75 @@
+package history
+
+import (
+	"fmt"
+
+	"example.org/posology/dose/week"
+	"example.org/posology/progression/internal/given"
+	"example.org/posology/progression/visit"
+	"example.org/posology/units"
+	"example.org/posology/units/field"
+)
+
+// Check returns every bad field of the visits at once, of those before from no more
+// than the order of their days, which ends at the history's own.
+func (h *History) Check(from int) error {
+	var bad field.Errors
+	before := units.Day(0)
+	for i := range h.Log {
+		v := &h.Log[i]
+		if i < from && v.Day >= before {
+			before = v.Day
+			continue
+		}
+		path := func() string { return fmt.Sprintf("/log/%d", i) }
+		if err := v.Check(); err != nil {
+			bad.Add(path(), err)
+		}
+		if err := h.checkVisit(v, before); err != nil {
+			bad.Add(path(), err)
+		}
+		before = max(before, v.Day)
+	}
+	if h.Day.Check() == nil && h.Day < before {
+		bad.Add("/day", field.Bad(h.Day, "the day of the last visit or later", field.ErrConflict))
+	}
+	return bad.Err()
+}
+
+// checkVisit refuses a visit of another exercise, hold or side, without a day
+// or out of order, and a look at it from later on.
+func (h *History) checkVisit(v *visit.Visit, before units.Day) error {
+	var bad field.Errors
+	bad.Add("/day", v.Day.Check())
+	if v.Day.Check() == nil && v.Day < before {
+		bad.Add("/day", field.Bad(v.Day, "the day of the visit before or later", field.ErrConflict))
+	}
+	if v.Day.Check() == nil {
+		bad.Add("/observer/day", given.UpTo(v.Observer.Day, v.Day))
+	}
+	r := h.Request
+	for i, s := range v.Sets {
+		if err := r.Screening.Key.Matches(s.Key); err != nil {
+			bad.Add(fmt.Sprintf("/sets/%d/key", i), err)
+		}
+	}
+	if v.Plan.Exercise != r.Exercise.ID {
+		bad.Add("/plan/exercise", field.Bad(v.Plan.Exercise, string(r.Exercise.ID), field.ErrConflict))
+	}
+	if v.Plan.Hold != r.Exercise.Hold {
+		bad.Add("/plan/hold", field.Bad(v.Plan.Hold, r.Exercise.Hold.String(), field.ErrConflict))
+	}
+	if v.Plan.Side != r.Side {
+		bad.Add("/plan/side", field.Bad(v.Plan.Side, r.Side.String(), field.ErrConflict))
+	}
+	return bad.Err()
+}
+
+// CheckDates takes days of the calendar, and what is not given.
+func CheckDates(d week.Dates) error {
+	var bad field.Errors
+	bad.Add("/review", given.UpTo(d.Review, 0))
+	bad.Add("/retest", given.UpTo(d.Retest, 0))
+	bad.Add("/expires", given.UpTo(d.Expires, 0))
+	return bad.Err()
+}

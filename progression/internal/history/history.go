@@ -1,0 +1,186 @@
+package history
+
+import (
+	"slices"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/setlog"
+	"example.org/posology/progression/internal/given"
+	"example.org/posology/progression/visit"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+)
+
+// A History is the log of one exercise, and what it is read by.
+type History struct {
+	Request  *dose.Request
+	Log      []visit.Visit // the oldest first
+	Day      units.Day     // of the visit that is decided on
+	BodyMass units.Mass    // 0: not given
+	ByRating bool          // the policy's rule goes by rating
+}
+
+// Reach returns the place of the first visit that a decision may look at: those of the
+// last twelve weeks, four at least, those since the last assessment, and all from the
+// latest at which a set was done on.
+func (h *History) Reach() int {
+	i, age, done := len(h.Log), 0, false
+	for ; i > 0; i-- {
+		v := &h.Log[i-1]
+		age += h.GapAfter(i - 1)
+		near := len(h.Log)-i < leastVisits || age <= visit.KnownDays || int(h.Day-v.Day) <= shownDays
+		if !near && done && v.Day < h.Request.Screening.Day {
+			break
+		}
+		done = done || len(v.Sets) > 0
+	}
+	return i
+}
+
+const (
+	leastVisits = 4
+	shownDays   = 12 * given.Week // for which a set may show what can be lifted
+)
+
+// GapAfter returns the days from a visit to the next one, or to today. A break of up
+// to four weeks counts as one: what it costs is the ladder's to take off.
+func (h *History) GapAfter(i int) int {
+	next := h.Day
+	if i+1 < len(h.Log) {
+		next = h.Log[i+1].Day
+	}
+	gap := int(next - h.Log[i].Day)
+	if gap <= visit.KnownDays {
+		return min(gap, given.Week)
+	}
+	return gap
+}
+
+// LastDone returns the day of the last visit with any set, of the first visit
+// where there was none.
+func (h *History) LastDone() units.Day {
+	for i := len(h.Log) - 1; i > 0; i-- {
+		if len(h.Log[i].Sets) > 0 {
+			return h.Log[i].Day
+		}
+	}
+	return h.Log[0].Day
+}
+
+// Technique returns who saw the technique last: what the request says, or what the
+// latest visit does at which somebody watched.
+func (h *History) Technique() dose.Observation {
+	seen := h.Request.Technique
+	for i := range h.Log {
+		if o := &h.Log[len(h.Log)-1-i].Observer; o.Made() {
+			if !seen.Made() || o.Day > seen.Day {
+				seen = *o
+			}
+			break
+		}
+	}
+	return seen
+}
+
+// Clean returns the log without the sets that are doubtful, the places of the
+// visits that had any, and the doubtful sets of the last one. Where nobody watched
+// a visit at which form was kept, by the person's own word, somebody's look within
+// the four weeks before holds. The caller's log stays as it is; passed visits of it
+// are not looked at.
+func (h *History) Clean(t *equipment.Table, passed int) (log []visit.Visit, places []int, doubtful []visit.Doubt) {
+	log, asked, mine := h.Log, h.Request.Technique, false
+	var seen dose.Observation
+	change := func() {
+		if !mine {
+			log, mine = slices.Clone(log), true
+		}
+	}
+	for i := range log {
+		var sets []setlog.Set
+		if sets, doubtful = log[i].WithoutQueried(passed+i, t); doubtful != nil {
+			change()
+			log[i].Sets, places = sets, append(places, i)
+		}
+		v := &log[i]
+		if asked.Made() && asked.Day <= v.Day && asked.Day > seen.Day {
+			seen = asked
+		}
+		switch {
+		case v.Looked():
+			seen = v.Observer
+		case v.FormLost == screening.No && seen.Made() && seen.Day <= v.Day && int(v.Day-seen.Day) <= visit.KnownDays:
+			change()
+			log[i].Observer = seen
+		}
+	}
+	return log, places, doubtful
+}
+
+// Done returns what is known to have been done, where a limit on the share of a
+// maximum may rest on it: the sets of the log whose load is not doubtful.
+func (h *History) Done() []setlog.Set {
+	list := slices.Clip(h.Request.Done)
+	if h.Request.Screening.Limits.MaxFraction <= 0 {
+		return list
+	}
+	table, err := h.Request.Kit.CompileFor(h.Request.Exercise)
+	if err != nil {
+		return list // the frame says what is wrong with it
+	}
+	for i := range h.Log {
+		sets, _ := h.Log[i].WithoutQueried(i, table)
+		for _, s := range sets {
+			s.Day = h.Log[i].Day
+			list = append(list, s)
+		}
+	}
+	return list
+}
+
+// Heaviest returns the heaviest weight in the log.
+func (h *History) Heaviest() units.Mass {
+	most := units.Mass(0)
+	for i := range h.Log {
+		for j := range h.Log[i].Sets {
+			most = max(most, visit.Each(h.Log[i].Sets[j]))
+		}
+	}
+	return most
+}
+
+// Lifted reports whether one of the last so many visits has a set with a weight: visits
+// and not days, so that nothing comes because of a gap between them.
+func (h *History) Lifted(each units.Mass, visits int) bool {
+	for i := max(0, len(h.Log)-visits); i < len(h.Log); i++ {
+		for j := range h.Log[i].Sets {
+			if visit.Each(h.Log[i].Sets[j]) == each {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// Asked reports whether one of the last so many visits was planned with a weight or more.
+func (h *History) Asked(each units.Mass, visits int) bool {
+	for i := max(0, len(h.Log)-visits); i < len(h.Log); i++ {
+		if h.Log[i].Plan.Load.Each() >= each {
+			return true
+		}
+	}
+	return false
+}
+
+// LastSets returns the repetitions of the last set of each visit planned at a
+// load, on the weaker side, the oldest first.
+func (h *History) LastSets(each units.Mass) []int {
+	var reps []int
+	for i := range h.Log {
+		v := &h.Log[i]
+		if len(v.Sets) > 0 && v.Plan.Load.Each() == each {
+			reps = append(reps, v.LastReps())
+		}
+	}
+	return reps
+}
