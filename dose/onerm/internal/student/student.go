@@ -1,5 +1,3 @@
-// Package student has the quantiles of Student's t, without a library beyond the
-// standard one, so that estimates need none.
 package student
 
 import "math"
@@ -53,7 +51,7 @@ func probability(theta float64, freedom int) float64 {
 func expanded(z, freedom float64) float64 {
 	q := z * z
 	first := z * (q + 1) / 4
-	second := z * (float64(float64(5*q+16)*q) + 3) / 96
-	third := z * (float64(float64(float64(float64(3*q+19)*q)+17)*q) - 15) / 384
+	second := z * (float64((float64(5*q)+16)*q) + 3) / 96
+	third := z * (float64((float64((float64(3*q)+19)*q)+17)*q) - 15) / 384
 	return z + (first+(second+third/freedom)/freedom)/freedom
 }
