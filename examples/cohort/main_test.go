@@ -143,7 +143,7 @@ func TestNoHalfFiles(t *testing.T) {
 		{context.Background(), []string{"-paper", "-out", out}, 2, "-paper"},
 		{context.Background(), []string{"-paper", "-guideline", "who2020-older"}, 1, "no weekly sets"},
 		{context.Background(), []string{"-paper", "-guideline", "none"}, 1, "none"},
-		{context.Background(), []string{"x"}, 2, "no arguments"},
+		{context.Background(), []string{"x"}, 2, "one argument too many"},
 	} {
 		status, _, errs := did(test.ctx, test.args...)
 		if status != test.status || !strings.Contains(errs, test.says) {

@@ -4,12 +4,14 @@ import (
 	"bytes"
 	"errors"
 	"flag"
+	"io"
 	"math"
 	"os"
 	"runtime"
 	"strings"
 	"testing"
 
+	"example.org/posology/examples/internal/command"
 	"github.com/google/go-cmp/cmp"
 )
 
@@ -91,7 +93,7 @@ func TestCurves(t *testing.T) {
 	if err != nil || !bytes.Equal(want, out.Bytes()) {
 		t.Errorf("%s differs (%v); -update rewrites it", file, err)
 	}
-	o := order{people: 5, weeks: 12}
+	o := order{people: 5, weeks: 12, progress: command.NewProgress(io.Discard, "people", 5)}
 	s := scene{kit: kits[1], weeks: 12}
 	points, err := o.curve(s, populations[0], policies[0])
 	if err != nil {
