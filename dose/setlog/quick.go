@@ -184,7 +184,7 @@ func (p *parser) scaleReads() bool {
 // statement were those of a valid one, only the numbers are looked at.
 func (p *parser) fine(s *Set) bool {
 	f := &p.last.fine
-	known := s.Side == f.Side && s.Hold == f.Hold && s.Stated == f.Stated && s.Stated != body.Total
+	known := f.Load > 0 && s.Side == f.Side && s.Hold == f.Hold && s.Stated == f.Stated && s.Stated != body.Total
 	if known && s.Load > 0 && s.Load <= maxLoad && s.Reps >= 1 && s.Reps <= maxReps && s.RepSeconds == 0 {
 		return true
 	}

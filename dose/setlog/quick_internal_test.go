@@ -66,6 +66,19 @@ func TestQuickAsSlow(t *testing.T) {
 	}
 }
 
+// The first row of a log is looked at as every other: nothing before it was found good.
+func TestFirstRowIsChecked(t *testing.T) {
+	p := newParser(&Reader{})
+	for i := range cellTexts {
+		p.texts[i] = []byte(tidyTexts[i])
+	}
+	p.texts[ofHold], p.texts[ofSide] = nil, nil
+	var s Set
+	if p.quick(&s) {
+		t.Errorf("a row without a hold is read: %+v", s)
+	}
+}
+
 func (p *parser) withTexts(q *parser) *parser {
 	p.texts, p.numbered = q.texts, q.numbered
 	return p
