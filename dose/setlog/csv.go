@@ -51,7 +51,10 @@ type column struct {
 
 var columns = [...]column{
 	{"person", false,
-		func(m *memos, text []byte, s *Set) (err error) { s.Key, err = m.person.get(text, asKey); return },
+		func(m *memos, text []byte, s *Set) (err error) {
+			s.Key, err = m.person.get(text, oneLine[body.Key])
+			return
+		},
 		func(s Set) (string, error) { return string(s.Key), nil }},
 	{"day", false,
 		func(m *memos, text []byte, s *Set) (err error) {
@@ -60,7 +63,10 @@ var columns = [...]column{
 		},
 		func(s Set) (string, error) { return marshalled(s.Day) }},
 	{"exercise", true,
-		func(m *memos, text []byte, s *Set) (err error) { s.Exercise, err = m.exercise.get(text, asID); return },
+		func(m *memos, text []byte, s *Set) (err error) {
+			s.Exercise, err = m.exercise.get(text, oneLine[exercise.ID])
+			return
+		},
 		func(s Set) (string, error) { return string(s.Exercise), nil }},
 	{"side", true,
 		func(m *memos, text []byte, s *Set) (err error) {
@@ -125,6 +131,14 @@ type memos struct {
 func newMemos() memos {
 	return memos{memo[body.Key]{}, memo[units.Day]{}, memo[exercise.ID]{}, memo[body.Side]{}, memo[body.Hold]{},
 		memo[units.Mass]{}, memo[body.Stated]{}, memo[int]{}, memo[units.Effort]{}, memo[float64]{}}
+}
+
+// oneLine reads a text that [WriteCSV] can write.
+func oneLine[T ~string](s string) (T, error) {
+	if strings.ContainsAny(s, "\r\n") {
+		return "", field.Bad(fmt.Sprintf("%.40q", s), "text on one line", field.ErrSyntax)
+	}
+	return T(s), nil
 }
 
 func asKey(s string) (body.Key, error)   { return body.Key(s), nil }

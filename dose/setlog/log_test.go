@@ -105,6 +105,7 @@ func FuzzReadCSV(f *testing.F) {
 	f.Add([]byte(header + "2026-11-25,seated-press,both,one in each hand,8 kg,per hand,6,rir 2\n"))
 	f.Add([]byte("exercise,side,hold,load,reps\n\"a\"\"b\",both,unloaded,,1\n,,,,\n\"\n"))
 	f.Add([]byte("exercise,exercise\n\xff\r\n"))
+	f.Add([]byte("exercise,side,hold,load,reps\na\rb,both,unloaded,,1\n"))
 	f.Fuzz(func(t *testing.T, data []byte) {
 		rows, last := 0, 0
 		for s, err := range setlog.ReadCSV(bytes.NewReader(data)) {

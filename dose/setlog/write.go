@@ -51,8 +51,8 @@ func writeRow(out *bufio.Writer, s Set) error {
 	bad := writable(s)
 	for i, col := range columns {
 		cell, err := col.write(s)
-		if strings.ContainsAny(cell, "\r\n") {
-			err = field.Bad(fmt.Sprintf("%.40q", cell), "text on one line", field.ErrSyntax)
+		if err == nil {
+			_, err = oneLine[string](cell)
 		}
 		if !has(bad, "/"+col.name) {
 			bad.Add("/"+col.name, err)
