@@ -4,6 +4,7 @@ import (
 	"context"
 	_ "embed"
 	"flag"
+	"io/fs"
 	"net/url"
 	"os"
 	"path/filepath"
@@ -17,6 +18,8 @@ import (
 )
 
 var save = flag.String("save", "", "keep pictures and printed pages in this `folder`, to be looked at")
+
+var pages = flag.String("pages", "", "open the pages below this `folder`, too")
 
 //go:embed look.js
 var look string
@@ -57,6 +60,26 @@ func TestPapers(t *testing.T) {
 				t.Run(name+"/"+p.Name+"/"+s.name, func(t *testing.T) { open(t, ctx, file, s) })
 			}
 		}
+	}
+}
+
+// TestPages opens pages that another program has written.
+func TestPages(t *testing.T) {
+	if *pages == "" {
+		return
+	}
+	ctx, opened := browser(t), 0
+	err := filepath.WalkDir(*pages, func(file string, _ fs.DirEntry, err error) error {
+		if err == nil && filepath.Ext(file) == ".html" {
+			opened++
+			for _, s := range sights {
+				t.Run(filepath.Base(file)+"/"+s.name, func(t *testing.T) { open(t, ctx, file, s) })
+			}
+		}
+		return err
+	})
+	if err != nil || opened == 0 {
+		t.Errorf("%d pages, %v", opened, err)
 	}
 }
 

@@ -8,6 +8,9 @@ require (
 	github.com/chromedp/chromedp v0.23.0
 )
 
-require github.com/go-json-experiment/json v0.0.0-20260213210345-44df1a37e875 // indirect
+require (
+	github.com/go-json-experiment/json v0.0.0-20260213210345-44df1a37e875 // indirect
+	gonum.org/v1/gonum v0.17.0 // indirect
+)
 
 replace example.org/posology => ../..

@@ -27,6 +27,8 @@ import (
 
 var update = flag.Bool("update", false, "rewrite the golden files, which are our own output and no published figures")
 
+var pages = flag.String("pages", "", "keep the walks, with their papers as HTML, in this `folder`")
+
 // A way is one person's, step by step.
 type way struct {
 	t      *testing.T
@@ -63,6 +65,9 @@ func (w *way) step(day units.Day, step, answers string, args ...string) string {
 	}
 	var out, errs bytes.Buffer
 	all := append([]string{"-dir", string(w.folder), step, w.walker.name, "-day", day.String(), "-answers", file, "-yes"}, args...)
+	if *pages != "" && slices.Contains([]string{"visit", "week", "review", "end"}, step) {
+		all = append(all, "-html")
+	}
 	if status := run(all, nil, &out, &errs); status != 0 || errs.Len() > 0 {
 		w.t.Fatalf("%s, %s: status %d, %s\n%s", step, day, status, errs.String(), answers)
 	}
@@ -274,7 +279,7 @@ func TestWalks(t *testing.T) {
 	for i, one := range walkers {
 		t.Run(one.name, func(t *testing.T) {
 			t.Parallel()
-			w := way{t: t, walker: one, folder: folder.Folder(t.TempDir()), given: map[string]bool{}, papers: map[units.Day]string{}, chance: rand.New(rand.NewPCG(uint64(i), 1))}
+			w := way{t: t, walker: one, folder: folder.Folder(kept(t, one.name)), given: map[string]bool{}, papers: map[units.Day]string{}, chance: rand.New(rand.NewPCG(uint64(i), 1))}
 			w.walk()
 			w.check()
 			var out, errs bytes.Buffer
@@ -285,6 +290,19 @@ func TestWalks(t *testing.T) {
 			golden(t, one.name+".txt", w.golden.String())
 		})
 	}
+}
+
+// kept is the folder of a walk.
+func kept(t *testing.T, name string) string {
+	t.Helper()
+	if *pages == "" {
+		return t.TempDir()
+	}
+	all := filepath.Join(*pages, name)
+	if err := os.MkdirAll(all, 0o700); err != nil {
+		t.Fatal(err)
+	}
+	return all
 }
 
 func golden(t *testing.T, name, got string) {
