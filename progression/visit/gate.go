@@ -52,9 +52,9 @@ type GateReport struct {
 	Gates  []GateAnswer    `json:"gates"` // every one, in order
 	// Aim is the count for the next visit with the same load, in the plan's
 	// measure: one more than the weakest set where nothing but repetitions or an
-	// unseen technique stands against more load, the plan's count where the
-	// load is otherwise kept, and 0 where the dose is eased or somebody else
-	// decides first.
+	// unseen technique stands against more load, never below the plan's count,
+	// which stands where the load is otherwise kept, and 0 where the dose is
+	// eased or somebody else decides first.
 	Aim     int               `json:"aim,omitzero"`
 	Reasons []evidence.Reason `json:"reasons,omitempty"` // of the whole
 }
@@ -108,7 +108,7 @@ func (v *Visit) aim(r GateReport) int {
 		return v.Plan.Count
 	}
 	top, _ := v.Plan.Span.Max()
-	return min(top, v.fewest()+1)
+	return max(v.Plan.Count, min(top, v.fewest()+1))
 }
 
 // passed lets the load rise as far as this gate goes.

@@ -97,6 +97,12 @@ func TestOneGateDecides(t *testing.T) {
 		{"effort not recorded", func(v *visit.Visit) { v.Sets[0].Effort = units.Effort{} }, visit.GateEffort, rule.Keep, 10},
 		{"a scale without reserve", func(v *visit.Visit) { v.Sets[1].Effort = units.Must(units.OMNI(6)) }, visit.GateEffort, rule.Keep, 10},
 		{"below the range", func(v *visit.Visit) { v.Sets[1].Reps = 7 }, visit.GateReps, rule.Keep, 10},
+		{"ended by the reserve, below the count", func(v *visit.Visit) {
+			for i := range v.Sets {
+				v.Sets[i].Reps = 8
+			}
+			v.FormLost = 0
+		}, visit.GateTechnique, rule.Keep, 10},
 		{"another load", func(v *visit.Visit) { v.Sets[1].Load = 8 * units.Kilogram }, visit.GateReps, rule.Keep, 10},
 		{"a side with a set fewer", func(v *visit.Visit) { v.Sets = v.Sets[:3] }, visit.GateReps, rule.Keep, 10},
 	}
