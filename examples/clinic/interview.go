@@ -117,7 +117,7 @@ func check(s *session) error {
 // tell says what comes of the assessment and, for who trains today, of the day's
 // check, which it keeps.
 func (s *session) tell(talk interview.Interview) error {
-	o, err := screening.Assess(s.r.Profile)
+	o, err := screening.Assess(s.r.Profile, s.r.Join)
 	if err != nil {
 		return err
 	}

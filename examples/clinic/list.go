@@ -55,7 +55,7 @@ func due(r record.Record, day units.Day) (string, error) {
 	case len(r.Visits) == 0:
 		return fmt.Sprintf("Next: log, from %s on.", r.Began), nil
 	}
-	outcome, err := screening.Assess(r.Profile)
+	outcome, err := screening.Assess(r.Profile, r.Join)
 	if err != nil {
 		return "", err
 	}

@@ -10,9 +10,11 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/posology/examples/internal/asking"
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/folder"
 	"example.org/posology/progression/record"
+	"example.org/posology/screening"
 	"example.org/posology/units/body"
 	"example.org/posology/units/field"
 )
@@ -241,6 +243,40 @@ func TestAskedAgain(t *testing.T) {
 	}
 	if strings.Contains(out, "as before, 138/82") {
 		t.Error("a pressure of another day is taken for one of today")
+	}
+}
+
+// The rules are joined as the record says in every step: the older list holds diabetes
+// in somebody active that the newer one lets go on.
+func TestJoinedAsTheRecordSays(t *testing.T) {
+	said := map[string]bool{}
+	for _, list := range []screening.ListChoice{screening.NewerList, screening.OlderList} {
+		f := begun(t)
+		p, err := f.Read("hall")
+		if err != nil {
+			t.Fatal(err)
+		}
+		p.Record.Join = screening.JoinPolicy{RiskFactors: list}
+		if c, err := p.Change(); err != nil || f.Write(c) != nil {
+			t.Fatal(err)
+		}
+		status, out, errs := calls("", "-dir", string(f), "ask", "hall", "-day", "2027-01-07", "-yes", "-answers",
+			answers(t, strings.Replace(well, "diseases: none", "diseases: diabetes_t2\ninsulin_or_secretagogue: no\nretinopathy_moderate_or_worse: no", 1)+"blood_pressure: 130/82\npulse: 70\ntoday: no\n"))
+		if p, err = f.Read("hall"); status != 0 || err != nil {
+			t.Fatalf("%d, %s, %v", status, errs, err)
+		}
+		o, err := screening.Assess(p.Record.Profile, p.Record.Join)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var want strings.Builder
+		if asking.TellClinician(&want, o); !strings.Contains(out, want.String()) {
+			t.Errorf("list %d: it says\n%s\nand not\n%s", list, out, want.String())
+		}
+		said[want.String()] = true
+	}
+	if len(said) != 2 {
+		t.Error("both lists say the same")
 	}
 }
 

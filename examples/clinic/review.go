@@ -62,7 +62,7 @@ func (s *session) news() (report programme.HappeningReport, goOn bool, err error
 		}
 		told.List = append(told.List, h)
 	}
-	outcome, err := screening.Assess(s.r.Profile)
+	outcome, err := screening.Assess(s.r.Profile, s.r.Join)
 	if err != nil {
 		return report, false, err
 	}
