@@ -202,6 +202,9 @@ func (w walker) able(ex exercise.Exercise, each units.Mass, week int) int {
 	if factor == 0 {
 		factor = 2
 	}
+	if strings.Contains(string(ex.ID), "raise") && ex.Hold == body.OneEachHand {
+		factor = 0.3 // a long lever
+	}
 	if each == 0 {
 		return int(10 + w.strong*grown)
 	}
