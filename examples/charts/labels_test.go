@@ -98,6 +98,12 @@ func TestWhose(t *testing.T) {
 			t.Errorf("%s: %s", name, &face)
 		}
 	}
+	two := figure{foot: strings.Repeat("word ", 30), height: 50}
+	for i, w := range words(two) { // from the top, the last on the lower rim
+		if off := w.box.Min.Y - rim - lineHeight*vg.Length(len(words(two))-1-i); off < 0 || off > 2 {
+			t.Errorf("line %d is off by %v", i, off)
+		}
+	}
 	if got := noted(record.Record{}); got != "No medical device: a licensed clinician decides." {
 		t.Errorf("%q", got)
 	}

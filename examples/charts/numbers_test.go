@@ -232,6 +232,9 @@ func TestLadderNumbers(t *testing.T) {
 			if at := f.panels[0].find("next " + next.Name); len(at) != 1 || at[0].X != j.To.Each().Kilograms() {
 				t.Errorf("%s: next %v, want %v", next.Name, at, j.To)
 			}
+			if step := f.panels[0].find("step " + next.Name); len(step) != 2 || step[1] != f.panels[0].find("next " + next.Name)[0] || step[0].X != take[0].X {
+				t.Errorf("%s: a step of %v", next.Name, step)
+			}
 			if !strings.Contains(f.text(), j.External.String()+" more, beyond") {
 				t.Errorf("%s: no step of %v in %s", next.Name, j.External, f.text())
 			}
