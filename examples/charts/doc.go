@@ -8,9 +8,10 @@
 // Without -out it prints what each picture says, which stands in the SVG for who does
 // not see it.
 //
-// Pictures are drawn in black, greys and one dark blue; lines differ by dashes, points by
-// shape, and names stand on what they name. It is a module of its own, so that who imports the
-// library gets no drawing library with it.
+// Pictures are as wide as a phone, where their texts then have their own size, and say on
+// their face whose data they show. They are drawn in black, greys and one dark blue; lines
+// differ by dashes, points by shape, and names stand on what they name. It is a module of its
+// own, so that who imports the library gets no drawing library with it.
 //
 // The people of the shipped cases and curves are invented. No picture gives leave to
 // lift anything.

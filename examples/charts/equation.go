@@ -83,8 +83,9 @@ func equation(data []byte) (figure, error) {
 		return figure{}, err
 	}
 	p := newPanel("Equations against open data: bench press to failure", "repetitions to failure", "load, % of the measured 1RM")
-	f := figure{name: "equation", title: "Load–repetition equations against open data", panels: []*panel{p}, rows: 1, width: 520, height: 340}
-	f.said = append(f.said, fmt.Sprintf("%d sets to failure of the bench press by trained adults of 22 to 33 years, none an older adult or with a dumbbell.", len(sets)))
+	f := figure{name: "equation", title: "Load–repetition equations against open data", panels: []*panel{p}, height: 300}
+	f.foot = fmt.Sprintf("%d sets to failure of the bench press by trained adults of 22 to 33 years, none an older adult or with a dumbbell.", len(sets))
+	f.said = append(f.said, f.foot)
 	meeting := map[plotter.XY]plotter.XYs{} // by repetitions and whole percents
 	for _, s := range sets {
 		at := plotter.XY{X: float64(s.reps), Y: 100 * s.share}

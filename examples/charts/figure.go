@@ -18,14 +18,18 @@ import (
 	"gonum.org/v1/plot/vg/vgsvg"
 )
 
-// A figure is a picture, with what it says in words.
+// A figure is a picture, with what it says in words. Its panels stand one above the other.
 type figure struct {
-	name, title   string
-	said          []string
-	panels        []*panel // row by row
-	rows          int
-	width, height vg.Length
+	name, title string
+	said        []string
+	foot        string // whose data it is, written below the panels
+	panels      []*panel
+	height      vg.Length // of the panels together
 }
+
+// wide is how wide every picture is: that of a phone, on which its texts then have their
+// own size.
+const wide vg.Length = 375
 
 // A panel is one plot of a figure. What is drawn is kept, in the units of the axes.
 type panel struct {
@@ -59,18 +63,22 @@ var (
 
 func dashes(list ...vg.Length) []vg.Length { return list }
 
-const textSize = 11
+const (
+	textSize = 11
+	bold     = 3 // as golang.org/x/image/font counts
+)
 
 var sans = font.Font{Typeface: "Liberation", Variant: "Sans", Size: textSize}
 
 func newPanel(title, x, y string) *panel {
 	p := plot.New()
-	p.Title.Text, p.X.Label.Text, p.Y.Label.Text = title, x, y
+	p.X.Label.Text, p.Y.Label.Text = x, y
 	p.Title.Padding = 6
 	for _, s := range []*text.Style{&p.Title.TextStyle, &p.X.Label.TextStyle, &p.Y.Label.TextStyle, &p.X.Tick.Label, &p.Y.Tick.Label} {
 		s.Font = sans
 	}
-	p.Title.TextStyle.Font.Size, p.Title.TextStyle.Font.Weight = textSize+2, 2
+	p.Title.TextStyle.Font.Size, p.Title.TextStyle.Font.Weight = textSize+2, bold
+	p.Title.Text = strings.Join(folded(title, p.Title.TextStyle, wide-3*rim), "\n")
 	return &panel{Plot: p}
 }
 
@@ -126,14 +134,44 @@ func (p *panel) label(x, y float64, words string, at place, c color.Color) {
 	p.keep("label "+words, plotter.XYs{{X: x, Y: y}})
 }
 
-// draw draws all panels.
+// tall is the height of the picture: of its panels, and of what stands below them.
+func (f figure) tall() vg.Length {
+	return f.height + lineHeight*vg.Length(len(folded(f.foot, inSans(dark), wide-2*rim))) + rim
+}
+
+const (
+	lineHeight = textSize * 1.25
+	rim        = 6 // that is left free around
+)
+
+// draw draws all panels, and the foot below them.
 func (f figure) draw(c draw.Canvas) {
 	c.FillPolygon(color.White, []vg.Point{c.Min, {X: c.Max.X, Y: c.Min.Y}, c.Max, {X: c.Min.X, Y: c.Max.Y}})
-	columns := len(f.panels) / f.rows
-	tiles := draw.Tiles{Rows: f.rows, Cols: columns, PadX: 14, PadY: 14, PadTop: 8, PadBottom: 6, PadLeft: 6, PadRight: 10}
-	for i, p := range f.panels {
-		p.Draw(tiles.At(c, i%columns, i/columns))
+	lines := folded(f.foot, inSans(dark), wide-2*rim)
+	for i, line := range lines {
+		c.FillText(inSans(dark), vg.Point{X: c.Min.X + rim, Y: c.Min.Y + rim + lineHeight*vg.Length(len(lines)-1-i)}, line)
 	}
+	c.Min.Y = c.Max.Y - f.height
+	tiles := draw.Tiles{Rows: len(f.panels), Cols: 1, PadY: 14, PadTop: 8, PadBottom: rim, PadLeft: rim, PadRight: 10}
+	for i, p := range f.panels {
+		p.Draw(tiles.At(c, 0, i))
+	}
+}
+
+func inSans(c color.Color) text.Style {
+	return text.Style{Color: c, Font: sans, Handler: plot.DefaultTextHandler}
+}
+
+// folded parts words into lines that there is room for.
+func folded(words string, s text.Style, room vg.Length) (lines []string) {
+	for _, word := range strings.Fields(words) {
+		if n := len(lines) - 1; n >= 0 && s.Width(lines[n]+" "+word) <= room {
+			lines[n] += " " + word
+		} else {
+			lines = append(lines, word)
+		}
+	}
+	return lines
 }
 
 // text is what the picture says, for who does not see it.
@@ -141,7 +179,7 @@ func (f figure) text() string { return strings.Join(f.said, " ") }
 
 // svg writes the picture as SVG, with title and text for screen readers.
 func (f figure) svg(w io.Writer) error {
-	c := vgsvg.New(f.width, f.height)
+	c := vgsvg.New(wide, f.tall())
 	f.draw(draw.New(c))
 	var b bytes.Buffer
 	if _, err := c.WriteTo(&b); err != nil {
@@ -160,7 +198,7 @@ func (f figure) svg(w io.Writer) error {
 
 // png writes the picture as PNG.
 func (f figure) png(w io.Writer, dpi int) error {
-	c := vgimg.NewWith(vgimg.UseWH(f.width, f.height), vgimg.UseDPI(dpi))
+	c := vgimg.NewWith(vgimg.UseWH(wide, f.tall()), vgimg.UseDPI(dpi))
 	f.draw(draw.New(c))
 	_, err := vgimg.PngCanvas{Canvas: c}.WriteTo(w)
 	return err

@@ -3,6 +3,9 @@ package main
 import (
 	"fmt"
 	"image/color"
+	"math"
+	"slices"
+	"strings"
 
 	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/plotter"
@@ -31,13 +34,14 @@ func ladder(r record.Record) (figure, error) {
 		return figure{}, err
 	}
 	p := newPanel("Which weight, and which is next", "kg of one dumbbell", "")
-	f := figure{name: "ladder", title: "The weights there are, the one to take, and the next step", panels: []*panel{p}, rows: 1, width: 520, height: vg.Length(110 + 52*len(rungs))}
-	f.said = append(f.said, r.Note+".")
+	f := figure{name: "ladder", title: "The weights there are, the one to take, and the next step", panels: []*panel{p}, height: vg.Length(110 + 52*len(rungs)), foot: noted(r)}
+	f.said = append(f.said, f.foot)
 	var ticks []plot.Tick
+	size := sizeOf(rungs)
 	for i, one := range rungs {
 		y := float64(len(rungs) - 1 - i)
-		ticks = append(ticks, plot.Tick{Value: y, Label: one.name})
-		f.said = append(f.said, one.draw(p, y))
+		ticks = append(ticks, plot.Tick{Value: y, Label: strings.Join(folded(one.name, inSans(black), names), "\n")})
+		f.said = append(f.said, one.draw(p, y, size))
 	}
 	p.Y.Tick.Marker, p.Y.Tick.Length, p.Y.LineStyle.Width = plot.ConstantTicks(ticks), 0, 0
 	p.Y.Min, p.Y.Max, p.X.Min = -0.4, float64(len(rungs))-0.35, 0
@@ -85,7 +89,7 @@ func weights(t *equipment.Table) (list []float64) {
 }
 
 // draw draws one rung, and says it.
-func (r rung) draw(p *panel, y float64) string {
+func (r rung) draw(p *panel, y float64, size vg.Length) string {
 	var all plotter.XYs
 	for _, kg := range r.weights {
 		if kg != r.take {
@@ -93,10 +97,10 @@ func (r rung) draw(p *panel, y float64) string {
 		}
 	}
 	p.line("rail "+r.name, plotter.XYs{{X: r.weights[0], Y: y}, {X: r.weights[len(r.weights)-1], Y: y}}, style(pale, 1, solid))
-	p.dots("there "+r.name, all, dumbbell{}, 7, dark)
-	p.dots("take "+r.name, plotter.XYs{{X: r.take, Y: y}}, fullDumbbell{}, 10, blue)
-	p.label(r.take, y, fmt.Sprintf("take %g", r.take), place{above.x, above.y, vg.Point{Y: 11}}, blue)
-	said := fmt.Sprintf("%s: there are %s kg. Take %g kg.", r.name, listed(r.weights), r.take)
+	p.dots("there "+r.name, all, dumbbell{}, size, dark)
+	p.dots("take "+r.name, plotter.XYs{{X: r.take, Y: y}}, fullDumbbell{}, size*1.4, blue)
+	p.label(r.take, y, "take "+digits(r.take), place{above.x, above.y, vg.Point{Y: 11}}, blue)
+	said := fmt.Sprintf("%s: there are %s kg. Take %s kg.", r.name, listed(r.weights), digits(r.take))
 	if r.after == nil {
 		return said + " There is nothing heavier."
 	}
@@ -108,8 +112,24 @@ func (r rung) draw(p *panel, y float64) string {
 	if r.after.Within {
 		beyond = "within"
 	}
-	return fmt.Sprintf("%s The next is %g kg, %v more, %s the published 2 to 10 %%.", said, to, r.after.External, beyond)
+	return fmt.Sprintf("%s The next is %s kg, %v more, %s the published 2 to 10 %%.", said, digits(to), r.after.External, beyond)
 }
+
+// sizeOf is how large marks may be that the weights stand apart.
+func sizeOf(rungs []rung) vg.Length {
+	const most, least, across = 7, 2, 200 // points; about what the axis is long
+	size, heaviest := math.Inf(1), 0.0
+	for _, r := range rungs {
+		heaviest = math.Max(heaviest, slices.Max(r.weights))
+		for i, kg := range r.weights[1:] {
+			size = math.Min(size, kg-r.weights[i])
+		}
+	}
+	return vg.Length(math.Max(least, math.Min(most, 0.38*size*across/heaviest)))
+}
+
+// digits prints kg with four digits, of which a weight in pounds has more.
+func digits(kg float64) string { return fmt.Sprintf("%.4g", kg) }
 
 func listed(kg []float64) string {
 	text := ""
@@ -120,7 +140,7 @@ func listed(kg []float64) string {
 		case i > 0:
 			text += ", "
 		}
-		text += fmt.Sprintf("%g", x)
+		text += digits(x)
 	}
 	return text
 }

@@ -40,6 +40,15 @@ var charts = []struct {
 	{"equation", func(s sources) (figure, error) { return equation(s.bench) }},
 }
 
+// noted says whose record it is, where that is written, and what no picture of one is.
+func noted(r record.Record) string {
+	const caution = "No medical device: a licensed clinician decides."
+	if r.Note == "" {
+		return caution
+	}
+	return r.Note + ". " + caution
+}
+
 func ofRecord(data []byte, draw func(record.Record) (figure, error)) (figure, error) {
 	r, err := record.Decode(data, field.Strict)
 	if err != nil {
@@ -103,7 +112,7 @@ func run(args []string, stdout, stderr io.Writer) int {
 	return 0
 }
 
-const dpi = 144
+const dpi = 216
 
 // put writes the picture into a folder, or what it says where there is none.
 func (f figure) put(folder string, w io.Writer) error {

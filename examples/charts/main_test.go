@@ -94,6 +94,23 @@ func TestSVG(t *testing.T) {
 	}
 }
 
+// Signs that have a meaning in SVG are written out, in the words beside a picture and on it.
+func TestSigns(t *testing.T) {
+	const words = `under <2 left & "no" more`
+	var b bytes.Buffer
+	if err := (figure{title: words, said: []string{words}, foot: words, height: 10}).svg(&b); err != nil {
+		t.Fatal(err)
+	}
+	var read struct {
+		Title string `xml:"title"`
+		Desc  string `xml:"desc"`
+		Face  string `xml:"g>text"`
+	}
+	if err := xml.Unmarshal(b.Bytes(), &read); err != nil || read.Title != words || read.Desc != words || read.Face != words {
+		t.Errorf("%+v, %v", read, err)
+	}
+}
+
 func checkRoot(t *testing.T, name string, root xml.StartElement) {
 	t.Helper()
 	have := map[string]string{}
@@ -169,7 +186,10 @@ func TestRefused(t *testing.T) {
 		return name
 	}
 	const head = "kit,people,policy,week,strength,near\n"
-	bench := strings.Replace(string(benchData), ",MS,135,", ",MS,-135,", 1)
+	// of the first person to have one
+	lifted := func(load string) string {
+		return file(strings.Replace(string(benchData), ",MS,135,120,105,", ",MS,"+load+",120,105,", 1))
+	}
 	for name, test := range map[string]struct {
 		args   []string
 		status int
@@ -191,12 +211,9 @@ func TestRefused(t *testing.T) {
 		"six policies":        {[]string{"-curves", file(head + "k,p,1,1,100,0\nk,p,2,1,100,0\nk,p,3,1,100,0\nk,p,4,1,100,0\nk,p,5,1,100,0\nk,p,6,1,100,0\n")}, 1, "/policy = 6"},
 		"an empty table":      {[]string{"-bench", file("")}, 1, "a table"},
 		"no such column":      {[]string{"-bench", file("a\n1\n")}, 1, "/1/1RM_true(kg)"},
-		"a load below nought": {[]string{"-bench", file(bench)}, 1, "/2/load90(n)"},
+		"a load below nought": {[]string{"-bench", lifted("-135")}, 1, "/load90(n) = -135"},
+		"a load of nought":    {[]string{"-bench", lifted("0")}, 1, "/load90(n) = 0"},
 	} {
-		if name == "a load below nought" {
-			bad := strings.Replace(string(benchData), ",MS,135,120,105,", ",MS,-135,120,105,", 1)
-			test.args[1], test.want = file(bad), "/load90(n) = -135"
-		}
 		status, _, errs := runProgram(test.args...)
 		if status != test.status || !strings.Contains(errs, test.want) {
 			t.Errorf("%s: status %d, %q; want %d and %q", name, status, errs, test.status, test.want)

@@ -157,7 +157,7 @@ func TestStrengthNumbers(t *testing.T) {
 		t.Fatal(err)
 	}
 	best, _, err := ahead.OneRM(0.9, all.Width())
-	if got := p.find("ahead"); err != nil || got[len(got)-1].Y != best.Kilograms() {
+	if got := p.find("ahead"); err != nil || len(got) != 7 || got[6].Y != best.Kilograms() {
 		t.Errorf("ahead %v, want %v (%v)", got, best, err)
 	}
 	clear := -1
@@ -172,6 +172,41 @@ func TestStrengthNumbers(t *testing.T) {
 	}
 	if got := p.find("clear"); clear < 0 || len(got) != 1 || got[0].X != p.find("read")[clear].X {
 		t.Errorf("clear %v, want that of reading %d", got, clear)
+	}
+}
+
+// A change is marked on the first day that shows it, two days being enough for a large one, as
+// what it is, rise or fall; where none is clear nothing is marked, and that is said.
+func TestClear(t *testing.T) {
+	const first = units.Day(740_000)
+	for name, test := range map[string]struct {
+		values []float64 // logarithms of kg, sixty days apart
+		at     int       // reading that is marked, from 0
+		word   string
+	}{
+		"rise": {[]float64{2, 2.6, 2.8}, 1, "clear rise"},
+		"fall": {[]float64{2.6, 2, 1.9}, 1, "clear fall"},
+		"same": {[]float64{2.6, 2.6, 2.6}, -1, "No change"},
+	} {
+		d, f := course{panel: newPanel("", "", "")}, figure{}
+		for i, v := range test.values {
+			d.Readings = append(d.Readings, track.Reading{Day: first + units.Day(60*i), Value: v, Variance: 0.036 * 0.036})
+		}
+		if err := d.clear(&f); err != nil {
+			t.Fatal(err)
+		}
+		if !strings.Contains(f.text(), test.word) {
+			t.Errorf("%s: said %q", name, f.text())
+		}
+		if test.at < 0 {
+			if len(d.drawn) > 0 {
+				t.Errorf("%s: marked %v", name, d.drawn)
+			}
+			continue
+		}
+		if at := d.find("clear"); len(at) != 1 || at[0].X != d.week(d.Readings[test.at].Day) || d.find("label "+test.word) == nil {
+			t.Errorf("%s: %v", name, d.drawn)
+		}
 	}
 }
 
@@ -196,6 +231,9 @@ func TestLadderNumbers(t *testing.T) {
 			seen++
 			if at := f.panels[0].find("next " + next.Name); len(at) != 1 || at[0].X != j.To.Each().Kilograms() {
 				t.Errorf("%s: next %v, want %v", next.Name, at, j.To)
+			}
+			if step := f.panels[0].find("step " + next.Name); len(step) != 2 || step[1] != f.panels[0].find("next " + next.Name)[0] || step[0].X != take[0].X {
+				t.Errorf("%s: a step of %v", next.Name, step)
 			}
 			if !strings.Contains(f.text(), j.External.String()+" more, beyond") {
 				t.Errorf("%s: no step of %v in %s", next.Name, j.External, f.text())

@@ -70,8 +70,8 @@ var measures = []struct {
 	of    func(curve) plotter.XYs
 	every every
 }{
-	{"can lift once, % of the start", func(c curve) plotter.XYs { return c.strength }, 10},
-	{"% of sets ended under 2 left", func(c curve) plotter.XYs { return c.near }, 2},
+	{"1RM, % of the start", func(c curve) plotter.XYs { return c.strength }, 10},
+	{"% of sets under 2 left", func(c curve) plotter.XYs { return c.near }, 2},
 }
 
 func ofKit(list []curve, kit string) []curve {
@@ -87,7 +87,7 @@ func compared(data []byte) (figure, error) {
 	}
 	kind := list[0].people
 	list = slices.DeleteFunc(list, func(c curve) bool { return c.people != kind })
-	f := figure{name: "policies", title: "Policies compared on invented people (" + kind + "), by kit", said: []string{note}}
+	f := figure{name: "policies", title: "Policies compared on invented people (" + kind + "), by kit", said: []string{note}, foot: note}
 	var kits, policies []string
 	for _, c := range list {
 		if !slices.Contains(kits, c.kit) {
@@ -119,13 +119,12 @@ func compared(data []byte) (figure, error) {
 			f.panels = append(f.panels, made[i][k])
 		}
 	}
-	f.rows = len(kits)
 	for _, c := range list {
 		n := len(c.strength) - 1
 		f.said = append(f.said, fmt.Sprintf("%s, %s: after %g weeks %.1f %% of the strength at the start; %.1f %% of the sets ended under two left.", c.kit, c.policy, c.strength[n].X, c.strength[n].Y, c.near[n].Y))
 	}
 	f.said = append(f.said, "What gains a little more comes nearer to failure. No policy but the module's own is for anybody to follow.")
-	f.width, f.height = 560, vg.Length(20+195*len(kits))
+	f.height = vg.Length(20 + 180*len(f.panels))
 	return f, nil
 }
 
@@ -165,7 +164,7 @@ func (p *panel) ends(lines []curve, of func(curve) plotter.XYs) {
 		p.line("to "+c.policy, plotter.XYs{at, {X: at.X * 1.08, Y: places[i]}}, style(dark, 0.5, solid))
 		p.label(at.X*1.08, places[i], c.policy, place{rightOf.x, rightOf.y, vg.Point{X: 2}}, black)
 	}
-	p.X.Max = end * 2.2
+	p.X.Max = end * 1.7
 	p.X.Tick.Marker = until{every(8), end}
 }
 

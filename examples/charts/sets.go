@@ -21,17 +21,18 @@ func weekly(r record.Record) (figure, error) {
 	if err != nil {
 		return figure{}, err
 	}
-	p := newPanel("Weekly sets of each muscle, beside what guidelines ask for", "sets a week", "")
-	f := figure{name: "sets", title: "Weekly sets of each muscle beside what guidelines ask for", panels: []*panel{p}, rows: 1}
-	f.said = append(f.said, r.Note+".", "A set counts 1 for a muscle that does most of the work; for one that helps 0 (direct), a half (fractional) or 1 (total). No guideline says how it counts.")
+	p := newPanel("Weekly sets, beside what guidelines ask for", "sets a week", "")
+	f := figure{name: "sets", title: "Weekly sets of each muscle beside what guidelines ask for", panels: []*panel{p}, foot: noted(r)}
+	f.said = append(f.said, f.foot, "A set counts 1 for a muscle that does most of the work; for one that helps 0 (direct), a half (fractional) or 1 (total). No guideline says how it counts.")
 	asked := asking()
-	n := len(totals.Muscles) + len(asked)
+	floor := float64(len(asked)) * room
+	n := len(totals.Muscles)
 	var ticks []plot.Tick
 	for i, m := range totals.Muscles {
-		y := float64(n - 1 - i)
+		y := floor + float64(n-1-i)
 		name := strings.ReplaceAll(m.Muscle.String(), "_", " ")
 		ticks = append(ticks, plot.Tick{Value: y, Label: name})
-		f.said = append(f.said, counts(p, name, y, m.Sets(volume.DirectSets).Count(), m.Sets(volume.FractionalSets).Count(), m.Sets(volume.TotalSets).Count(), i == 0))
+		f.said = append(f.said, counts(p, name, y, m.Sets(volume.DirectSets).Count(), m.Sets(volume.FractionalSets).Count(), m.Sets(volume.TotalSets).Count()))
 	}
 	end := 0.0
 	for _, g := range asked {
@@ -40,20 +41,21 @@ func weekly(r record.Record) (figure, error) {
 		end = max(end, float64(low)+4, float64(high)+1)
 	}
 	for i, g := range asked {
-		y := float64(len(asked) - 1 - i)
+		y := float64(len(asked)-1-i) * room
 		ticks = append(ticks, plot.Tick{Value: y, Label: short(g)})
 		f.said = append(f.said, bound(p, g, y, end))
 	}
-	edge := float64(len(asked)) - 0.5
+	edge, top := floor-0.5, floor+float64(n)
+	p.label(0, top, "○ direct  ● fractional  □ total", place{rightOf.x, rightOf.y, vg.Point{}}, dark)
 	p.line("edge", plotter.XYs{{X: 0, Y: edge}, {X: end, Y: edge}}, style(dark, 0.7, dotted))
 	for _, g := range asked {
 		low, _ := g.WeeklySets.Min()
-		p.line("from "+string(g.ID), plotter.XYs{{X: float64(low), Y: edge}, {X: float64(low), Y: float64(n) - 0.5}}, style(dark, 0.7, dotted))
+		p.line("from "+string(g.ID), plotter.XYs{{X: float64(low), Y: edge}, {X: float64(low), Y: top - 0.5}}, style(dark, 0.7, dotted))
 	}
 	p.Y.Tick.Marker, p.Y.Tick.Length, p.Y.LineStyle.Width = plot.ConstantTicks(ticks), 0, 0
-	p.X.Min, p.X.Max, p.Y.Min, p.Y.Max = 0, end+2, -0.6, float64(n)
+	p.X.Min, p.X.Max, p.Y.Min, p.Y.Max = 0, end+2, -0.6, top+0.4
 	p.X.Tick.Marker = every(2)
-	f.width, f.height = 580, vg.Length(95+19*n)
+	f.height = vg.Length(95 + 19*top)
 	return f, nil
 }
 
@@ -96,20 +98,24 @@ func asking() (list []guideline.Recommendation) {
 	return list
 }
 
+// How much room the names at the left have, and how many rows of a muscle the bounds of a
+// guideline take, whose names are longer.
+const (
+	names vg.Length = 120
+	room  float64   = 1.9
+)
+
 // short names a recommendation and for whom it is, in few words.
 func short(g guideline.Recommendation) string {
 	name, _, _ := strings.Cut(string(g.ID), "-")
-	return fmt.Sprintf("%s: %s", name, g.Population)
+	return strings.Join(folded(name+": "+g.Population, inSans(black), names), "\n")
 }
 
-func counts(p *panel, name string, y, direct, fractional, total float64, first bool) string {
+func counts(p *panel, name string, y, direct, fractional, total float64) string {
 	p.line("span "+name, plotter.XYs{{X: direct, Y: y}, {X: total, Y: y}}, style(dark, 1, solid))
 	p.dots("direct "+name, plotter.XYs{{X: direct, Y: y}}, draw.RingGlyph{}, 4, black)
 	p.dots("fractional "+name, plotter.XYs{{X: fractional, Y: y}}, draw.CircleGlyph{}, 3, blue)
 	p.dots("total "+name, plotter.XYs{{X: total, Y: y}}, draw.SquareGlyph{}, 5, black)
-	if first {
-		p.label(total, y, "○ direct  ● fractional  □ total", place{rightOf.x, rightOf.y, vg.Point{X: 12}}, dark)
-	}
 	return fmt.Sprintf("%s: %g direct, %g fractional, %g total.", name, direct, fractional, total)
 }
 
@@ -123,6 +129,6 @@ func bound(p *panel, g guideline.Recommendation, y, end float64) string {
 		p.dots("open "+string(g.ID), plotter.XYs{{X: to + 1, Y: y}}, arrowHead{}, 6, dark)
 	}
 	p.line("asks "+string(g.ID), plotter.XYs{{X: float64(low), Y: y}, {X: to, Y: y}}, style(dark, 5, solid))
-	p.label(float64(low), y, words, leftOf, black)
+	p.label(float64(low), y, words, place{rightOf.x, above.y, vg.Point{Y: 4}}, black)
 	return fmt.Sprintf("%s %d, for %s, %s: %s sets (%s).", g.Body, g.Year, g.Population, g.Goal, words, g.BasisOf(guideline.FieldWeeklySets))
 }

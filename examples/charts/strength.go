@@ -43,8 +43,8 @@ func strength(r record.Record) (figure, error) {
 		return figure{}, errors.New("no exercise has two days that tell of strength")
 	}
 	d := course{panel: newPanel(s.Name+": what can be lifted once", "weeks since the first day that tells", "kg, by one equation"), Strength: s}
-	f := figure{name: "strength", title: "Strength over the visits: " + s.Name, panels: []*panel{d.panel}, rows: 1, width: 520, height: 330}
-	f.said = append(f.said, r.Note+".")
+	f := figure{name: "strength", title: "Strength over the visits: " + s.Name, panels: []*panel{d.panel}, height: 300, foot: noted(r)}
+	f.said = append(f.said, f.foot)
 	if err := d.past(&f); err != nil {
 		return figure{}, err
 	}
@@ -52,6 +52,8 @@ func strength(r record.Record) (figure, error) {
 		return figure{}, err
 	}
 	d.X.Min, d.X.Tick.Marker, d.Y.Tick.Marker = -0.2, every(2), every(1)
+	// Below all that is drawn, since the course may go anywhere.
+	d.label(0, d.Y.Min, "○ shown on a day; grey: the level at "+level.String(), place{rightOf.x, below.y, vg.Point{Y: -16}}, black)
 	return f, d.clear(&f)
 }
 
@@ -102,8 +104,6 @@ func (d course) past(f *figure) error {
 		read = append(read, plotter.XY{X: d.week(r.Day), Y: math.Exp(r.Value)})
 	}
 	d.dots("read", read, draw.RingGlyph{}, 3.5, black)
-	d.label(e.high[0].X, e.high[0].Y, "level, with its "+level.String()+" band", place{rightOf.x, above.y, vg.Point{X: 2, Y: 34}}, dark)
-	d.label(read[0].X, read[0].Y, "○ shown on a day", place{rightOf.x, below.y, vg.Point{X: 4, Y: -26}}, black)
 	end, low, high := e.last()
 	f.said = append(f.said,
 		fmt.Sprintf("%d days between %s and %s tell what could be lifted once: %.1f kg on the first, %.1f kg on the last.", len(read), d.Odds.From, d.Odds.To, read[0].Y, read[len(read)-1].Y),

@@ -55,6 +55,19 @@ func TestRealChange(t *testing.T) {
 	}
 }
 
+// TestLearnedOfSeveral: of the mean of three tests the first ever is a third, and so of what
+// was learned a third is taken off.
+func TestLearnedOfSeveral(t *testing.T) {
+	r := track.Reliability{Typical: 0.001, Rise: 0.06}
+	for after, want := range map[float64]function.Shown{10.19: function.WithinLearning, 10.25: function.Real} {
+		a := ask(t, track.MeanTest{Mean: kg(10), Count: 3, Novel: true}, track.MeanTest{Mean: kg(after), Count: 1}, r)
+		within(t, "learned", float64(a.Learned), math.Cbrt(1.06)-1, 1e-12)
+		if a.Shown != want {
+			t.Errorf("%v: %+v", after, a)
+		}
+	}
+}
+
 // TestRealChangeProperties: more tests show smaller changes; a larger error shows fewer;
 // the interval holds the change; turned round, the answer is the same where nothing was
 // to be learned.

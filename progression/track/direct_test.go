@@ -166,6 +166,9 @@ func (d *direct) condition(unknown int) {
 // compare holds a belief against the plain answer of its day.
 func (d *direct) compare(t failer, what string, b track.Belief, prior [2]float64) {
 	t.Helper()
+	if !b.Known() || b.Free != [2]float64{} {
+		t.Errorf("%s: something is unknown in %+v", what, b)
+	}
 	at := 2 * int(b.Day-d.start)
 	const tolerance = 1e-9
 	scale := math.Max(1, math.Abs(d.mean.AtVec(at)))

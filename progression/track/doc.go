@@ -24,6 +24,18 @@
 // readings would. Intervals are then Student's t. Where Firm is 0 the variances are
 // taken as they are and intervals are normal.
 //
+// [Track.Width] is that of a whole series, [Likelihood.Width] that of a [State] so far.
+// They hold what they promise where people do as the model does, and nearly so where errors
+// have long tails, days differ one and a half times as much, or a rise stops after six
+// weeks or ten. Where it stops in the first three weeks or never began, a look ahead is too
+// wide: of such intervals at 90 % some 99 % hold.
+//
+// # Numbers of one's own
+//
+// Who has days and kg alone makes each [Reading] by hand: Value math.Log(kg), Variance
+// 0.018² for a 1RM that was lifted, 0.036² for one that was worked out from a set, beside which
+// [StrengthModel] has the day's. [Belief.OneRM] turns what comes out into masses.
+//
 // # Likelihood
 //
 // [Likelihood].Diffuse is the diffuse log-likelihood of Durbin and Koopman: every

@@ -90,6 +90,26 @@ func TestFadingFollowsItsSource(t *testing.T) {
 	within(t, "share left after twelve weeks", math.Pow(track.StrengthModel().Keep, 84), ((50.0-33)/33+(29.0-20)/20)/2, 0.05)
 }
 
+// TestFarAndSure: on a line that does not move two sure readings years later tell the level of
+// the first day better than its own reading did, though level and slope hang together by then
+// but for a share of 1e-12: as in a regression with the same weights.
+func TestFarAndSure(t *testing.T) {
+	for _, firstSlope := range []float64{0, 1} { // of which nothing is known, or next to nothing
+		m := track.Model{Kind: track.LinearTrend, FirstSlope: firstSlope}
+		var readings []track.Reading
+		sum, x, xx := 0.0, 0.0, 0.0
+		for i, variance := range []float64{1e-6, 1e-8, 1e-8} {
+			day := float64(1000 * i)
+			readings = append(readings, track.Reading{Day: first + units.Day(day), Value: 3 + day/1e5, Variance: variance})
+			sum, x, xx = sum+1/variance, x+day/variance, xx+day*day/variance
+		}
+		b := run(t, m, track.State{}, readings).Smoothed(0)
+		within(t, "level", b.Level, 3, 1e-6)
+		near(t, "its variance", b.LevelVar/1e-8, xx/(sum*xx-x*x)/1e-8, 0.01)
+		near(t, "the slope's", b.SlopeVar/1e-14, sum/(sum*xx-x*x)/1e-14, 0.01)
+	}
+}
+
 // TestNothingIsNaN: whatever is let in, of any size, comes out as numbers, with variances of 0
 // or more, or beyond all numbers.
 func TestNothingIsNaN(t *testing.T) {

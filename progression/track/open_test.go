@@ -68,6 +68,20 @@ func TestRetest(t *testing.T) {
 	}
 }
 
+// TestUsual: an older beginner's error lies between those published of older people, the rise
+// is the largest of theirs.
+func TestUsual(t *testing.T) {
+	low, high, rise := units.Fraction(1), units.Fraction(0), units.Fraction(0)
+	for r := range track.Reliabilities() {
+		if r.People != "untrained young adults" && r.People != "all ages, 32 studies" {
+			low, high, rise = min(low, r.Typical), max(high, r.Typical), max(rise, r.Rise)
+		}
+	}
+	if usual := track.StandardReliability(); !(usual.Typical > low && usual.Typical < high) || usual.Rise != rise {
+		t.Errorf("%+v of errors from %v to %v and rises up to %v", usual, low, high, rise)
+	}
+}
+
 // fact returns the value of a fact.
 func fact(t *testing.T, id evidence.FactID) string {
 	t.Helper()

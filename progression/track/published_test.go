@@ -233,6 +233,10 @@ func checkDiagnostics(c check) {
 	if d.Days != 99 || d.Third != 33 || d.Lags != 9 {
 		c.Errorf("%+v", d)
 	}
+	// Days that are no multiple of three leave the middle ones over.
+	if short, err := track.Diagnose(nileModel(), nile(c, nil)[:12], 2); err != nil || short.Days != 11 || short.Third != 3 {
+		c.Errorf("%+v, %v", short, err)
+	}
 }
 
 // The book drops constants, so that only differences between entries can be compared,

@@ -11,9 +11,12 @@ import (
 
 // A Reading is a value that was read on a day, with the variance of its own error.
 type Reading struct {
-	Day      units.Day `json:"day"`
-	Value    float64   `json:"value"`             // within ±1e150; of strength the natural logarithm of kg
-	Variance float64   `json:"variance,omitzero"` // of its own error; together with Model.Noise above 0
+	Day   units.Day `json:"day"`
+	Value float64   `json:"value"` // within ±1e150; of strength the natural logarithm of kg
+	// Variance is of its own error, beside the day's, in the square of the unit of Value: of the
+	// logarithm of a 1RM 0.018² where it was lifted, 0.036² where it was worked out from a
+	// set. Together with Model.Noise above 0.
+	Variance float64 `json:"variance,omitzero"`
 }
 
 // check returns every bad field of r, read by m.

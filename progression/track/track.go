@@ -152,7 +152,8 @@ func (t *Track) State() State {
 	return t.state
 }
 
-// Width returns how wide intervals are after the whole series.
+// Width returns how wide intervals are after the whole series, for the interval of any of its
+// days and of a look ahead from its end.
 func (t *Track) Width() Width {
 	if t == nil {
 		return Width{}
