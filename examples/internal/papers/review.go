@@ -56,17 +56,13 @@ func goesOn(s *sheet, r record.Review) {
 		days = append(days, page.Day(d))
 	}
 	s.Listed("Your days", days...)
-	list := Doses(r)
-	said := s.shared(list)
-	s.Listed("For all exercises", said...)
-	s.Section("What you do each time")
-	n := 0
+	var list []part
 	for _, item := range r.Items {
 		if next := item.Decision.Next; next != nil {
-			n++
-			s.item(n, *next, page.Only(whyOf(item.Decision), Queries(item.Decision)), said)
+			list = append(list, part{*next, page.Only(whyOf(item.Decision), Queries(item.Decision))})
 		}
 	}
+	s.exercises(list)
 	if len(r.Coming.Beside) > 0 && r.Coming.Begun {
 		s.Section("Beside the lifting")
 		s.Say("This is where one begins. If we have shown you a later step, ask us before you go on with it.")
