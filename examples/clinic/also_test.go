@@ -71,3 +71,31 @@ func TestLookedIsKept(t *testing.T) {
 		t.Error(out)
 	}
 }
+
+// A new plan begins though something that was asked for was never done: it comes back once,
+// without the end that it was given.
+func TestWeekAfterSomethingNotDone(t *testing.T) {
+	f := begun(t)
+	for _, one := range [][3]string{
+		{"2027-01-05", "log", "one-arm-dumbbell-row: all@6\npain: no\n"}, {"2027-01-08", "log", "one-arm-dumbbell-row: all@6\npain: no\n"},
+		{"2027-01-10", "week", "new: none\n"},
+	} {
+		status, out, errs := calls("", "-dir", string(f), one[1], "hall", "-day", one[0], "-yes", "-answers", answers(t, one[2]))
+		if status != 0 || errs != "" {
+			t.Fatalf("%s: %d, %s\n%s", one[1], status, errs, out)
+		}
+	}
+	p, err := f.Read("hall")
+	if err != nil {
+		t.Fatal(err)
+	}
+	n := 0
+	for _, a := range inForce(p.Record, units.Must(units.ParseDay("2027-01-12"))) {
+		if a.Exercise == "goblet-squat" && a.Until == 0 {
+			n++
+		}
+	}
+	if n != 1 {
+		t.Errorf("goblet-squat is asked for %d times", n)
+	}
+}
