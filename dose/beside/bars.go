@@ -80,8 +80,10 @@ func (s *Situation) barsImpact(at step) *evidence.Reason {
 	switch {
 	case s.held():
 		return new(evidence.Because("beside.held", factNoImpact))
-	case l.LowImpact:
+	case l.LowImpact && s.found(recentFracture...):
 		return new(evidence.Because("beside.low-impact", factBrittle, factNoImpact))
+	case l.LowImpact:
+		return new(evidence.Because("beside.low-impact", factNoImpact))
 	case s.found(recentFracture...):
 		return new(evidence.Because("beside.fracture", factNoImpact))
 	case l.Support || s.stood(0) && !s.stood(2):

@@ -225,3 +225,17 @@ func TestFindingsOfImpact(t *testing.T) {
 		}
 	}
 }
+
+// A limit to low impact rests on the row of the broken spine only where that was found.
+func TestLowImpactCitesTheSpine(t *testing.T) {
+	for code, want := range map[screening.Code]bool{"osteoporosis_with_vertebral_fracture": true, "total_hip_replacement": false} {
+		s := free(t)
+		finding(code)(&s)
+		s.Screening.Limits.LowImpact = true
+		_, off := start(t, s)
+		why := off["impact"].Reasons
+		if len(why) != 1 || why[0].Code != "beside.low-impact" || slices.Contains(why[0].Facts, "beside.brittle-spine") != want {
+			t.Errorf("%s: %+v", code, why)
+		}
+	}
+}

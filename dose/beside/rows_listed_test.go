@@ -14,7 +14,7 @@ var listed = map[string]string{
 	"imp-21": "hardest hopping: no item asks for the hardest", "imp-22": "a step class is no item here", "imp-23": "common figures, no text seen: orders kinds only",
 	"imp-24": "not shown after menopause", "imp-27": "ordinary classes: no item here",
 	"pow-01": "effect: decides no dose", "pow-02": "effect: decides no dose", "pow-05": "effect of load; pow-03 joins the trials", "pow-06": "2 or 3 days alike: within the row's days",
-	"pow-08": "women of 37 to 55; pow-07 is of older people", "pow-09": "weighted vests are not in the kit", "pow-10": "bands are not dosed yet",
+	"pow-08": "women of 37 to 55; pow-07 is of older people", "pow-09": "weighted vests are not in the kit", "pow-10": "effect of fast ankle work with bands: no item is fast with a band",
 	"pow-11": "a test of power, no dose", "pow-12": "a test of power, no dose", "pow-14": "known from memory only",
 	"aer-02": "vigorous: no item asks for it", "aer-04": "sitting: no number is given", "aer-05": "where gain begins: no bound; the aim is that of aer-01",
 	"aer-08": "cadence above moderate: no item asks for it", "aer-09": "102 at 41 to 60 years: said as about 100 for the older", "aer-10": "steps a day: no item counts them",

@@ -8,6 +8,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/posology/dose/beside"
 	"example.org/posology/dose/choice"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
@@ -127,6 +128,7 @@ func TestDefaultPlans(t *testing.T) {
 					t.Errorf("%s: %d exercises", name, n)
 				}
 				checkFrail(t, name, c, task, w)
+				checkBone(t, name, c, goal, w)
 			}
 		}
 	}
@@ -150,6 +152,26 @@ func checkFrail(t *testing.T, name, condition string, tasks []choice.Task, w wee
 		if ex, _ := exercise.Standard().Get(item.Exercise); ex.Demands.Has(body.FloorTransfer) || ex.Demands.Has(body.PickUpFromFloor) {
 			t.Errorf("%s: %s is on the floor", name, item.Exercise)
 		}
+	}
+}
+
+// checkBone holds that a plan for bone has impact, or says what holds it: for who has no limit
+// it begins at once, and with osteoporosis once the spine was looked at.
+func checkBone(t *testing.T, name, condition string, goal guideline.Goal, w week.Week) {
+	t.Helper()
+	begun := strings.Contains(kindsOf(w), "impact")
+	barred := slices.ContainsFunc(w.NotBeside, func(b beside.Barred) bool { return b.Kind == beside.Impact && len(b.Reasons) > 0 && len(b.Free) > 0 })
+	free := condition == "none" || condition == "diabetes"
+	if want := goal == guideline.Bone; begun != (want && free) || barred != (want && !free) {
+		t.Errorf("%s: impact begins %v, is held %v", name, begun, barred)
+	}
+	if goal != guideline.Bone || condition != "bone" {
+		return
+	}
+	r := defaultWeek(t, conditions()[condition], goal)
+	r.Known.SpineFracture = screening.No
+	if looked := firstWeek(t, r); !strings.Contains(kindsOf(looked), "impact") {
+		t.Errorf("%s: the spine was looked at, and impact does not begin", name)
 	}
 }
 

@@ -8,6 +8,7 @@ import (
 	"net/url"
 	"os"
 	"path/filepath"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -127,8 +128,8 @@ func open(t *testing.T, ctx context.Context, file string, s sight) {
 		printed = seen(t, ctx, chromedp.PrintToPDF(chromedp.PDFPaper(s.paper), chromedp.PDFMargin(15/25.4), chromedp.PDFOutlineAndTagged()))
 	}
 	check(t, found)
-	if s.print && len(printed) == 0 {
-		t.Error("nothing was printed")
+	if s.print {
+		checkLength(t, file, printed)
 	}
 	keep(t, file, s, picture, printed)
 }
@@ -160,6 +161,30 @@ func check(t *testing.T, v view) {
 		if len(list) > 0 {
 			t.Errorf("%s: %q", what, list)
 		}
+	}
+}
+
+var (
+	pdfPage = regexp.MustCompile(`/Type\s*/Page\b`)
+	// longest is how many pages a paper has at most: one that is longer is not read.
+	longest = map[string]int{"handout": 7, "discharge": 9, "diary": 4, "glucose": 2, "discharge-letter": 3, "doctor": 3, "surgeon": 3, "falls-service": 3}
+)
+
+// checkLength counts printed pages.
+func checkLength(t *testing.T, file string, printed []byte) {
+	t.Helper()
+	n := len(pdfPage.FindAll(printed, -1))
+	if n == 0 {
+		t.Error("nothing was printed")
+	}
+	most := 0
+	for name, pages := range longest {
+		if strings.HasSuffix(file, "-"+name+".html") {
+			most = max(most, pages)
+		}
+	}
+	if n > most {
+		t.Errorf("%d pages, want %d at most", n, most)
 	}
 }
 

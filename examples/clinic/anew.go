@@ -31,7 +31,7 @@ func (s *session) stopped(re record.Review) error {
 		}
 		if who != "" {
 			last := item.Log[len(item.Log)-1].Plan
-			if err := s.beginAnew(item.Exercise, re.Next, &last, who); err != nil {
+			if err := s.beginAnew(re, item.Exercise, &last, who); err != nil {
 				return err
 			}
 		}
@@ -60,7 +60,7 @@ func (s *session) belonging(re record.Review) error {
 		return err
 	}
 	if one != "" {
-		return s.beginAnew(exercise.ID(one), re.Next, nil, "")
+		return s.beginAnew(re, exercise.ID(one), nil, "")
 	}
 	fmt.Fprintln(s.said)
 	page.Wrap(s.said, "", fmt.Sprintf("The plan goes on without what would be chosen for this person now: %s.", strings.Trim(fmt.Sprint(list), "[]")))
@@ -72,31 +72,47 @@ type named exercise.ID
 
 func (n named) String() string { return string(n) }
 
-// beginAnew asks for the first dose of an exercise from a day on, if it is no more than
-// what was asked for last. It stands on no paper of the decision, and this says so.
-func (s *session) beginAnew(id exercise.ID, day units.Day, last *dose.Prescription, who string) error {
-	r := *s.r
-	r.Exercises, r.Phase, r.Minutes = []exercise.ID{id}, dose.Familiarise, 0
-	week, err := r.Week(day)
-	var barred *dose.ConstraintError
-	if errors.As(err, &barred) || err == nil && (len(week.Sessions) == 0 || len(week.Sessions[0].Items) == 0) {
-		page.Wrap(s.said, "", fmt.Sprintf("%s cannot begin: nothing of it can be dosed now.", id))
-		return nil
-	}
+// beginAnew asks for the first dose of an exercise from the visit on that was decided for,
+// if it is no more than what was asked for last, and keeps who looked at one that was
+// stopped. The page of the decision is printed by then, and this says so; the papers in
+// files have it.
+func (s *session) beginAnew(re record.Review, id exercise.ID, last *dose.Prescription, who string) error {
+	next, err := firstDose(*s.r, id, re.Next)
 	if err != nil {
 		return err
 	}
-	next := week.Sessions[0].Items[0]
+	if next == nil {
+		page.Wrap(s.said, "", fmt.Sprintf("%s cannot begin: nothing of it can be dosed now.", id))
+		return nil
+	}
 	if last != nil && (next.Exercise != last.Exercise || next.Sets > last.Sets || next.Count > last.Count || next.Load.Each() > last.Load.Each()) {
 		page.Wrap(s.said, "", fmt.Sprintf("%s does not begin: its first dose is more than what was asked for last.", id))
 		return nil
 	}
-	s.askFor(record.AskedFrom(next, day))
-	text := fmt.Sprintf("%s begins anew on %s, with %s. It is not on the papers of this decision: show it.", next.Name, page.Day(day), page.Amount(next))
+	asked := record.AskedFrom(*next, re.Next)
 	if who != "" {
-		text += " Looked at by: " + who + "."
+		asked.Looked = &dose.Observation{Who: who, Day: s.day}
 	}
+	s.askFor(asked)
 	fmt.Fprintln(s.said)
-	page.Wrap(s.said, "", text)
-	return nil
+	page.Wrap(s.said, "", fmt.Sprintf("%s begins anew on %s, with %s. It is not on the page above, but on the papers of -html and of show: show it.", next.Name, page.Day(re.Next), page.Amount(*next)))
+	if err := s.sayLooked(re.Next); err != nil {
+		return err
+	}
+	return s.reprint(re)
+}
+
+// firstDose is what an exercise begins with on a day, as on a first visit; nil where
+// nothing of it can be dosed.
+func firstDose(r record.Record, id exercise.ID, day units.Day) (*dose.Prescription, error) {
+	r.Exercises, r.Phase, r.Minutes = []exercise.ID{id}, dose.Familiarise, 0
+	week, err := r.Week(day)
+	var barred *dose.ConstraintError
+	switch {
+	case errors.As(err, &barred) || err == nil && (len(week.Sessions) == 0 || len(week.Sessions[0].Items) == 0):
+		return nil, nil
+	case err != nil:
+		return nil, err
+	}
+	return &week.Sessions[0].Items[0], nil
 }

@@ -6,10 +6,8 @@ import (
 	"strconv"
 	"strings"
 
-	"example.org/posology/dose"
 	"example.org/posology/dose/beside"
 	"example.org/posology/examples/internal/page"
-	"example.org/posology/screening"
 	"example.org/posology/units"
 )
 
@@ -18,11 +16,13 @@ const besideHint = `such as "4 days, least 10": on how many days, and the least 
 // besides asks what came of the work beside lifting since it was last looked at, and goes
 // on with its steps. Of what nothing is known stays as it is.
 func (s *session) besides() error {
-	outcome, err := screening.Assess(s.r.Profile, s.r.Join)
+	if err := s.looks(); err != nil {
+		return err
+	}
+	situation, err := s.situation()
 	if err != nil {
 		return err
 	}
-	situation := beside.Situation{Day: s.day, Screening: outcome, Goal: s.r.Goal, Fast: s.r.Phase == dose.Power, Known: s.r.Beside}
 	var names []string
 	for t := range beside.Troubles() {
 		names = append(names, `"`+t.String()+`"`)

@@ -56,7 +56,11 @@ func (s *session) decided() (units.Day, papers.Visit, error) {
 		return s.r.Began, papers.OfPlan(*last.Plan), nil
 	}
 	re, err := s.r.AsOf(last).Assess(last.Day)
-	return last.Day, papers.OfReview(re), err
+	if err != nil {
+		return last.Day, papers.Visit{}, err
+	}
+	also, err := s.also(last)
+	return last.Day, papers.OfReview(re, also...), err
 }
 
 // ofPain asks what a pain was and where.

@@ -8,7 +8,8 @@
 //	list         who there is, and what is due; the step where none is named
 //	new NAME     who it is and what for, and the interview
 //	ask NAME     the interview again, with what was answered before
-//	visit NAME   the first visit: weights, days, test sets, tests of function; the first plan
+//	visit NAME   the first visit: weights, days, test sets, tests of function, and what work
+//	             beside lifting waits for (spine, pelvic floor, stances); the first plan
 //	week NAME    the week begins: what is asked for; later on a new plan, or the next phase,
 //	             and after a new assessment an exercise that belongs to it now
 //	check NAME   the day's check before a session; review then decides for that day

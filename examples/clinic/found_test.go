@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/posology/examples/internal/folder"
 	"example.org/posology/screening"
 	"example.org/posology/screening/function"
 )
@@ -103,5 +104,43 @@ func TestFunction(t *testing.T) {
 		if status, _, errs := calls("", "-dir", string(f), "test", "hall", "-day", "2027-01-15", "-yes", "-answers", answers(t, bad+"\n")); status != 1 || !strings.Contains(errs, "line 1") {
 			t.Errorf("%s: %d, %s", bad, status, errs)
 		}
+	}
+}
+
+// Work that waits for somebody to have looked begins once the first visit or a review is told so:
+// impact with osteoporosis, and the stances of one leg.
+func TestLooks(t *testing.T) {
+	lines := strings.NewReplacer("areas: pressure\npressure: hypertension_treated\n", "areas: bones\nbones: osteoporosis\nvertebral_fracture: no\n", "goal: strength", "goal: bone").Replace(walkers[0].new)
+	for _, tt := range []struct{ told, want, not string }{
+		{"", "impact, not begun", "impact: stamping"},
+		{"spine_fracture: yes\n", "impact, not begun", "impact: stamping"},
+		{"spine_fracture: don't know\n", "impact, not begun", "impact: stamping"},
+		{"spine_fracture: no\nstances_held: 3\n", "impact: stamp", "not begun"},
+	} {
+		f := folder.Folder(t.TempDir())
+		step := func(day, step, lines string) string {
+			t.Helper()
+			status, out, errs := calls("", "-dir", string(f), step, "hall", "-day", day, "-yes", "-answers", answers(t, lines+"# invented\n"))
+			if status != 0 || errs != "" {
+				t.Fatalf("%s: %d, %s", step, status, errs)
+			}
+			return out
+		}
+		step("2027-01-04", "new", lines)
+		out := step("2027-01-04", "visit", walkers[0].visit+"days: 2027-01-05 2027-01-08\n"+tt.told)
+		if !strings.Contains(out, tt.want) || strings.Contains(out, tt.not) {
+			t.Errorf("%q: want %q, not %q in\n%s", tt.told, tt.want, tt.not, out[strings.Index(out, "BESIDE"):])
+		}
+		step("2027-01-04", "week", "")
+		step("2027-01-05", "log", "goblet-squat: 10@9\npain: no\n")
+		if tt.told == "" {
+			if out = step("2027-01-06", "review", "new: none\nspine_fracture: no\n"); !strings.Contains(out, "impact: stamp") {
+				t.Errorf("told at a review, impact does not begin:\n%s", out)
+			}
+		}
+	}
+	f := begun(t)
+	if status, _, errs := calls("", "-dir", string(f), "visit", "hall", "-day", "2027-01-04", "-answers", answers(t, "stances_held: 5\n")); status != 1 || !strings.Contains(errs, `"5" is no number from 0 to 4`) {
+		t.Errorf("%d, %s", status, errs)
 	}
 }

@@ -170,8 +170,11 @@ func (s *session) hurts(v *record.TrainingDay, asked []record.Asked) (err error)
 				return nil
 			}
 			n, err := strconv.ParseFloat(answer, 64)
+			if err != nil || !(n >= 0 && n <= 10) {
+				return fmt.Errorf("%q is no number from 0 to 10", answer)
+			}
 			*one.score = &n
-			return err
+			return nil
 		})
 		if err != nil {
 			return err

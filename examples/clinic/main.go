@@ -170,10 +170,14 @@ func (s *session) planned(p record.Plan, day units.Day) error {
 
 // reviewed writes the papers of a review.
 func (s *session) reviewed(r record.Review) error {
-	if err := s.print(r.Next, papers.OfReview(r).All); err != nil {
+	also, err := s.also(s.r.Entries[len(s.r.Entries)-1])
+	if err == nil {
+		err = s.print(r.Next, papers.OfReview(r, also...).All)
+	}
+	if err != nil {
 		return err
 	}
-	return reviewpaper.For(s.wanted, s.out, r)
+	return reviewpaper.For(s.wanted, s.out, r, also...)
 }
 
 // print makes files of papers, where they are wanted: they are written with the record.
@@ -209,7 +213,10 @@ func (s *session) shown(last record.Entry) error {
 	if err != nil {
 		return err
 	}
-	return s.reviewed(r)
+	if err := s.reviewed(r); err != nil {
+		return err
+	}
+	return s.sayLooked(last.Day)
 }
 
 // replay works every decision out again.

@@ -210,7 +210,7 @@ func TestTyped(t *testing.T) {
 		if status != 1 || !strings.Contains(errs, "nothing is written") || !bytes.Equal(before, after) {
 			t.Errorf("%q: %d, %s", end, status, errs)
 		}
-		for _, want := range []string{`"x" says not how many were left`, `"ten" is no set`, "TO BE WRITTEN", `+ /done/0: {"day":"2027-01-05","exercise":"goblet-squat"`, "+ /visits/0:"} {
+		for _, want := range []string{`"x" says not how many were left, 0 to 10`, `"ten" is no set`, "TO BE WRITTEN", `+ /done/0: {"day":"2027-01-05","exercise":"goblet-squat"`, "+ /visits/0:"} {
 			if !strings.Contains(out, want) {
 				t.Errorf("no %q in\n%s", want, out)
 			}
@@ -323,7 +323,11 @@ func TestSteps(t *testing.T) {
 		{"log hall", "one-arm-dumbbell-row: 10@9\n", "which side?"},
 		{"log hall", "goblet-squat: none\n", "nothing was done"},
 		{"log hall", "goblet-squat: 10\npain: yes\npain_in: sofa\n", `"sofa" was not asked for`},
-		{"log hall", "goblet-squat: 10\npain: yes\npain_during: 99\n", "/visits/0/pain/during"},
+		{"log hall", "goblet-squat: 10\npain: yes\npain_during: 99\n", `pain_during: "99" is no number from 0 to 10`},
+		{"log hall", "goblet-squat: 10\npain: yes\npain_after: NaN\n", `"NaN" is no number from 0 to 10`},
+		{"log hall", "goblet-squat: 6 kg\ntoe-raise: 10\n", `behind "6kg" no set is told`},
+		{"log hall", "one-arm-dumbbell-row: left 10 right\n", `behind "right" no set is told`},
+		{"log hall", "goblet-squat: 10 8 kg\n", `behind "8kg" no set is told`},
 		{"review hall", "", "/visits"},
 		{"test hall", "", "no test was given"},
 		{"test hall", "tests: sofa 4 kg 8@2\n", "sofa"},
@@ -343,6 +347,17 @@ func TestSteps(t *testing.T) {
 	}
 	if status, out, errs := calls("", "-dir", string(f), "test", "hall", "-day", "2027-01-05", "-answers", answers(t, "tests: one-arm-dumbbell-row left 6 kg 9@2 right 6 kg 9@2\n")); status != 0 || errs != "" || !strings.Contains(out, "-yes writes it") || !strings.Contains(out, "one-arm-dumbbell-row, left, on 2027-01-05") {
 		t.Errorf("%d, %s\n%s", status, errs, out)
+	}
+}
+
+// Whoever stops is asked nothing more.
+func TestStopEnds(t *testing.T) {
+	f := begun(t)
+	for _, step := range []string{"visit", "test"} {
+		status, out, errs := calls("stop\n10\n10\n", "-dir", string(f), step, "hall", "-day", "2027-01-04")
+		if status != 1 || !strings.Contains(errs, "stopped: nothing is written") || strings.Count(out, "> ") != 1 {
+			t.Errorf("%s: %d, %s\n%s", step, status, errs, out)
+		}
 	}
 }
 

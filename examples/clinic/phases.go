@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"reflect"
 
 	"example.org/posology/dose"
 	"example.org/posology/examples/internal/page"
@@ -13,8 +12,6 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 )
-
-func same(a, b record.Asked) bool { return reflect.DeepEqual(a, b) }
 
 // reached asks whether the goal is reached, where a phase has one.
 func (s *session) reached() (screening.Answer, error) {

@@ -174,6 +174,7 @@ func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review,
 	for _, a := range inForce(*s.r, day-1) {
 		if !wasDone(*s.r, a.Exercise) {
 			s.drop(a.Exercise, day-1)
+			a.Until = 0 // of an earlier look on the same day
 			again = append(again, a)
 		}
 	}

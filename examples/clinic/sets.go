@@ -36,7 +36,7 @@ func readSets(text string, begin setlog.Set, oneSided bool) (sets []setlog.Set, 
 		return nil, nil
 	}
 	words := strings.FieldsFunc(strings.ToLower(text), func(r rune) bool { return unicode.IsSpace(r) || r == ',' })
-	set := begin
+	set, hanging := begin, "" // a side or weight without a set behind it yet
 	for i := 0; i < len(words); i++ {
 		word := words[i]
 		if i+1 < len(words) && (words[i+1] == "kg" || words[i+1] == "lb") {
@@ -45,12 +45,13 @@ func readSets(text string, begin setlog.Set, oneSided bool) (sets []setlog.Set, 
 		}
 		switch side, isSide := sides[word]; {
 		case isSide:
-			set.Side = side
+			set.Side, hanging = side, word
 			continue
 		case strings.HasSuffix(word, "kg") || strings.HasSuffix(word, "lb"):
 			if set.Load, err = units.ParseMass(word); err != nil {
 				return nil, fmt.Errorf("%q is no weight", word)
 			}
+			hanging = word
 			continue
 		}
 		reps, left, told := strings.Cut(word, "@")
@@ -60,7 +61,7 @@ func readSets(text string, begin setlog.Set, oneSided bool) (sets []setlog.Set, 
 		set.Effort = units.Effort{}
 		if told {
 			if err = set.Effort.UnmarshalText([]byte("rir " + left)); err != nil {
-				return nil, fmt.Errorf("%q: %q says not how many were left", word, left)
+				return nil, fmt.Errorf("%q: %q says not how many were left, 0 to 10", word, left)
 			}
 		}
 		if oneSided && set.Side == body.Both {
@@ -69,7 +70,10 @@ func readSets(text string, begin setlog.Set, oneSided bool) (sets []setlog.Set, 
 		if err = set.Validate(); err != nil {
 			return nil, err
 		}
-		sets = append(sets, set)
+		sets, hanging = append(sets, set), ""
+	}
+	if hanging != "" {
+		return nil, fmt.Errorf("behind %q no set is told: it is written %s", hanging, setsHint)
 	}
 	return sets, nil
 }

@@ -41,7 +41,7 @@ func (s *session) see(id exercise.ID, who string) {
 // test asks for test sets and tests of function, and sets them beside the earlier ones.
 func test(s *session) error {
 	sets, tried := len(s.r.Tests), len(s.r.Function)
-	if err := errors.Join(s.tested(), s.functionTests()); err != nil {
+	if err := inTurn(s.tested, s.functionTests); err != nil {
 		return err
 	}
 	if len(s.r.Tests) == sets && len(s.r.Function) == tried {

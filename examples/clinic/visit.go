@@ -45,7 +45,7 @@ func firstVisit(s *session) error {
 			return err
 		}
 	}
-	if err := errors.Join(s.tested(), s.functionTests()); err != nil {
+	if err := inTurn(s.tested, s.functionTests, s.looks); err != nil {
 		return err
 	}
 	entry, err := r.Decide(s.day)
@@ -57,6 +57,16 @@ func firstVisit(s *session) error {
 		return err
 	}
 	return s.keep()
+}
+
+// inTurn asks one after the other, until one is stopped or fails.
+func inTurn(all ...func() error) error {
+	for _, ask := range all {
+		if err := ask(); err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
 // kit asks for the weights that are there.

@@ -77,6 +77,9 @@ func (a Asked) prescription(ex exercise.Exercise, kit equipment.Kit) (dose.Presc
 	if a.Until != 0 && a.Until < a.From {
 		bad.Add("/until", field.Bad(a.Until, a.From.String()+" or later", field.ErrConflict))
 	}
+	if a.Looked != nil {
+		bad.Add("/looked", a.checkLooked())
+	}
 	if a.Side == 0 {
 		p.Side = body.Both
 	}
@@ -112,6 +115,18 @@ func (a Asked) prescription(ex exercise.Exercise, kit equipment.Kit) (dose.Presc
 		}
 	}
 	return p, bad.Err()
+}
+
+func (a Asked) checkLooked() error {
+	var bad field.Errors
+	if a.Looked.Who == "" {
+		bad.Add("/who", field.Bad(nil, "who looked", field.ErrMissing))
+	}
+	bad.Add("/day", a.Looked.Day.Check())
+	if a.Looked.Day > a.From {
+		bad.Add("/day", field.Bad(a.Looked.Day, a.From.String()+" or before, when it begins anew", field.ErrConflict))
+	}
+	return bad.Err()
 }
 
 // load finds a weight that was asked for in the kit.

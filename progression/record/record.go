@@ -96,6 +96,9 @@ type Asked struct {
 	Fast      bool         `json:"fast,omitzero"`     // up as fast as can be controlled
 	Finding   *dose.Search `json:"finding,omitempty"` // the load was being looked for
 	Feel      *Felt        `json:"feel,omitempty"`    // one of the sets was to feel the next weight
+	// Looked is who looked, up to the day from which it is asked for, at an exercise that
+	// was stopped, so that it begins anew; not given where it was not stopped.
+	Looked *dose.Observation `json:"looked,omitempty"`
 }
 
 // Felt is what one set was to feel of the next weight, as in [dose.Feel]: a mass stated

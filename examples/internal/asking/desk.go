@@ -148,7 +148,7 @@ func among[T fmt.Stringer](list []T, answer string) (int, error) {
 	if i := slices.IndexFunc(list, func(one T) bool { return strings.EqualFold(one.String(), answer) }); i >= 0 {
 		return i, nil
 	}
-	return 0, fmt.Errorf("%q is none of%s", answer, numbered(list))
+	return 0, fmt.Errorf("%q is none of%s", answer, strings.TrimSuffix(numbered(list), "."))
 }
 
 // YesNo asks for yes, no or "don't know", which an empty answer is too.

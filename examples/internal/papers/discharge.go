@@ -97,11 +97,13 @@ func (e ending) client(s *sheet) {
 	along := programme.TakeAlong()
 	s.Section("What to keep doing")
 	s.Points(s.texts(along.Reasons[:2])...)
-	said := s.shared(e.kept)
-	for i, item := range e.kept {
-		s.item(i+1, item, nil, said)
+	parts := partsOf(e.kept)
+	said := s.once(parts)
+	s.Part("For all exercises")
+	s.Points(slices.Concat(said.all, limits(r.Screening, r.Profile, true), said.several)...)
+	for i, p := range parts {
+		s.item(i+1, p, said.of[i])
 	}
-	s.Listed("For all exercises", append(said, limits(r.Screening, r.Profile, true)...)...)
 	s.beside(r.Coming.Beside, r.Coming.NotBeside)
 	e.hurts(s)
 	e.breaks(s)

@@ -26,10 +26,10 @@ func TestAFeltSetIsSaid(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	s.item(1, dose.Prescription{
+	s.item(1, part{dose: dose.Prescription{
 		Name: "row", Load: light, Sets: 3, Measure: exercise.Repetitions, Count: 12, Reserve: dose.Reserve{Least: 3, Countable: true},
 		Feel: &dose.Feel{Load: next, Count: 5},
-	}, nil, nil)
+	}}, nil)
 	if err := s.Text(&out); err != nil {
 		t.Fatal(err)
 	}

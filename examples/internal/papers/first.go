@@ -53,13 +53,7 @@ func firstVisit(s *sheet, r record.Plan) {
 		days = append(days, text)
 	}
 	s.Listed("Your days", days...)
-	items := r.Week.Sessions[0].Items
-	said := s.shared(items)
-	s.Listed("For all exercises", said...)
-	s.Section("What you do each time")
-	for i, item := range items {
-		s.item(i+1, item, nil, said)
-	}
+	s.exercises(partsOf(r.Week.Sessions[0].Items))
 	s.beside(r.Week.Beside, r.Week.NotBeside)
 	s.tests(r.Tested)
 	s.goodToKnow(r.Week.Reasons, r.Week.Review)

@@ -15,14 +15,15 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-// OfReview returns what the papers of a review are made of.
-func OfReview(r record.Review) Visit {
+// OfReview returns what the papers of a review are made of, with what is also asked for
+// from that day on and was not decided on: what begins anew, or comes back.
+func OfReview(r record.Review, also ...dose.Prescription) Visit {
 	v := Visit{
 		note: r.Note, client: r.Client, day: r.Day, profile: r.Profile, check: r.Today, outcome: r.Screening,
-		letter: letterOf(r), handout: func(s *sheet) { goesOn(s, r) },
+		letter: letterOf(r), handout: func(s *sheet) { goesOn(s, r, also) },
 	}
 	if r.Coming != nil {
-		v.items = Doses(r)
+		v.items = append(Doses(r), also...)
 	}
 	return v
 }
@@ -42,7 +43,7 @@ func letterOf(r record.Review) letter.Letter {
 }
 
 // goesOn says how it goes on.
-func goesOn(s *sheet, r record.Review) {
+func goesOn(s *sheet, r record.Review, also []dose.Prescription) {
 	s.Title = "For you: how it goes on"
 	s.Say(page.Wanted(aim, r.Task, r.Tasks), done(r))
 	s.strength(r)
@@ -56,17 +57,13 @@ func goesOn(s *sheet, r record.Review) {
 		days = append(days, page.Day(d))
 	}
 	s.Listed("Your days", days...)
-	list := Doses(r)
-	said := s.shared(list)
-	s.Listed("For all exercises", said...)
-	s.Section("What you do each time")
-	n := 0
+	var list []part
 	for _, item := range r.Items {
 		if next := item.Decision.Next; next != nil {
-			n++
-			s.item(n, *next, page.Only(whyOf(item.Decision), Queries(item.Decision)), said)
+			list = append(list, part{*next, page.Only(whyOf(item.Decision), Queries(item.Decision))})
 		}
 	}
+	s.exercises(append(list, partsOf(also)...))
 	if len(r.Coming.Beside) > 0 && r.Coming.Begun {
 		s.Section("Beside the lifting")
 		s.Say("This is where one begins. If we have shown you a later step, ask us before you go on with it.")

@@ -37,43 +37,46 @@ func newSheet(day units.Day, note string) (*sheet, error) {
 // texts returns what the reasons say to the client, each sentence once.
 func (s *sheet) texts(reasons []evidence.Reason) []string { return page.ClientTexts(s.words, reasons) }
 
-// shared returns what every item says to the client, sentence by sentence: of a
-// sentence with a weight in it, only where the weight is the same.
-func (s *sheet) shared(items []dose.Prescription) []string {
-	return page.InAll(items, func(item dose.Prescription) []string {
-		return s.texts(slices.Concat(item.Cautions, item.Reasons))
-	}, slices.Contains)
+// exercises adds what is done at a visit: what goes for all or several first, then each.
+func (s *sheet) exercises(parts []part) {
+	said := s.once(parts)
+	s.Listed("For all exercises", said.all...)
+	s.Section("What you do each time")
+	s.Points(said.several...)
+	for i, p := range parts {
+		s.item(i+1, p, said.of[i])
+	}
 }
 
 // item adds what a client does of one exercise: first what changes, then how, and at
 // the end what to heed, but for what was said for all.
-func (s *sheet) item(n int, item dose.Prescription, changes []evidence.Reason, said []string) {
-	s.Part(fmt.Sprintf("%d. %s", n, upper(item.Name)))
+func (s *sheet) item(n int, p part, said []string) {
+	s.Part(fmt.Sprintf("%d. %s", n, upper(p.dose.Name)))
 	var list document.List
 	add := func(lead, text string) { list = append(list, document.Item{Lead: lead, Text: text}) }
-	first := without(s.texts(changes), said)
+	first := without(s.texts(p.changes), said)
 	for _, text := range first {
 		add("", text)
 	}
-	ex, known := exerciseOf(item)
+	ex, known := exerciseOf(p.dose)
 	c := cueOf(ex.ID)
 	add("Ready", c.ready)
-	if item.Mode != dose.WithoutLoad {
-		add("Take", item.Load.String()+".")
+	if p.dose.Mode != dose.WithoutLoad {
+		add("Take", p.dose.Load.String()+".")
 	}
-	add("Do", page.Amount(item)+".")
-	if item.Feel != nil {
-		add("Last", page.Felt(item)+".")
+	add("Do", page.Amount(p.dose)+".")
+	if p.dose.Feel != nil {
+		add("Last", page.Felt(p.dose)+".")
 	}
 	if known {
-		add("How", how(ex, item))
+		add("How", how(ex, p.dose))
 	}
-	add("Stop", whenToStop(item))
-	if rest, ok := item.Rest.Min(); ok && item.Sets > 1 {
-		add("Rest", fmt.Sprintf("at least %d seconds before the next set.", rest))
+	add("Stop", whenToStop(p.dose))
+	if rest := restOf(p); rest != "" && !slices.Contains(said, restForAll+rest) {
+		add("Rest", rest)
 	}
 	add("After", c.after)
-	for _, text := range without(s.texts(slices.Concat(item.Cautions, item.Reasons)), slices.Concat(first, said)) {
+	for _, text := range without(s.texts(p.heeded()), slices.Concat(first, said)) {
 		add("", text)
 	}
 	s.Items(list)

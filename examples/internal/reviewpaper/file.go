@@ -15,9 +15,9 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-// For writes the paper of a review that is wanted.
-func For(o command.Wanted, w io.Writer, r record.Review) error {
-	return o.Write(w, r, papers.OfReview(r), func(w io.Writer) error { return filePaper(w, r) })
+// For writes the paper of a review that is wanted; also stands on what the client takes home.
+func For(o command.Wanted, w io.Writer, r record.Review, also ...dose.Prescription) error {
+	return o.Write(w, r, papers.OfReview(r, also...), func(w io.Writer) error { return filePaper(w, r) })
 }
 
 // filePaper is for the clinical record: everything, with gates, reasons and facts.

@@ -1,0 +1,68 @@
+package main
+
+import (
+	"fmt"
+	"reflect"
+
+	"example.org/posology/dose"
+	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/papers"
+	"example.org/posology/progression/record"
+	"example.org/posology/units"
+)
+
+// also are the first doses that are asked for from the day of a decision on and were not
+// decided on: what begins anew, or is asked for again. They are worked out from what
+// the decision rests on, so that a paper comes out as it was.
+func (s *session) also(e record.Entry) (list []dose.Prescription, err error) {
+	decided := map[string]bool{}
+	for _, item := range e.Items {
+		if next := item.Decision.Next; next != nil {
+			decided[string(next.Exercise)] = true
+		}
+	}
+	for _, a := range s.r.Asked {
+		if a.From != e.Day || decided[string(a.Exercise)] {
+			continue
+		}
+		first, err := firstDose(s.r.AsOf(e), a.Exercise, e.Day)
+		if err != nil {
+			return nil, err
+		}
+		a.Looked, a.Until = nil, 0
+		if first != nil && same(record.AskedFrom(*first, e.Day), a) {
+			list = append(list, *first)
+		}
+	}
+	return list, nil
+}
+
+// reprint makes the files of a review's papers anew, where more is asked for since.
+func (s *session) reprint(re record.Review) error {
+	list, err := s.also(s.r.Entries[len(s.r.Entries)-1])
+	if err != nil {
+		return err
+	}
+	s.person.Papers = nil
+	return s.print(re.Next, papers.OfReview(re, list...).All)
+}
+
+// sayLooked says who has looked at what was stopped and begins anew on a day.
+func (s *session) sayLooked(day units.Day) error {
+	catalogue, err := s.r.Catalogue()
+	if err != nil {
+		return err
+	}
+	for _, a := range s.r.Asked {
+		if ex, known := catalogue.Get(a.Exercise); known && a.From == day && a.Looked != nil {
+			page.Wrap(s.said, "", fmt.Sprintf("Looked at before %s begins anew: by %s, on %s.", ex.Name, a.Looked.Who, page.Day(a.Looked.Day)))
+		}
+	}
+	return nil
+}
+
+// same reports whether two lines ask for the same; who looked is no part of it.
+func same(a, b record.Asked) bool {
+	a.Looked, b.Looked = nil, nil
+	return reflect.DeepEqual(a, b)
+}

@@ -1,0 +1,79 @@
+package main
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+
+	"example.org/posology/dose"
+	"example.org/posology/dose/beside"
+	"example.org/posology/screening"
+	"example.org/posology/units/evidence"
+)
+
+// situation is what the work beside lifting depends on.
+func (s *session) situation() (beside.Situation, error) {
+	outcome, err := screening.Assess(s.r.Profile, s.r.Join)
+	return beside.Situation{Day: s.day, Screening: outcome, Goal: s.r.Goal, Fast: s.r.Phase == dose.Power, Known: s.r.Beside}, err
+}
+
+// looks asks for what somebody has to look at before the work beside lifting begins or
+// goes further; only where it waits for that. Nothing leaves it as it was.
+func (s *session) looks() error {
+	situation, err := s.situation()
+	if err != nil {
+		return err
+	}
+	items, barred, err := beside.Start(situation)
+	if err != nil {
+		return err
+	}
+	var waits []evidence.Reason
+	for _, b := range barred {
+		waits = append(waits, b.Reasons...)
+	}
+	for _, i := range items {
+		waits = append(waits, i.Reasons...)
+	}
+	k := &s.r.Beside
+	for _, one := range []struct {
+		codes []evidence.ReasonCode
+		ask   func() error
+	}{
+		{[]evidence.ReasonCode{"beside.look-first", "beside.no-brisk", "beside.unsteady"}, s.stances},
+		{[]evidence.ReasonCode{"beside.spine-first"}, s.told("spine_fracture", "Has a doctor looked at the spine, and is there a fracture? No: none was found.", &k.SpineFracture)},
+		{[]evidence.ReasonCode{"beside.pelvic-floor"}, s.told("leak_on_landing", "Is there a leak or heaviness of the pelvic floor on landing?", &k.Leaks)},
+	} {
+		if slices.ContainsFunc(waits, func(r evidence.Reason) bool { return slices.Contains(one.codes, r.Code) }) {
+			if err := one.ask(); err != nil {
+				return err
+			}
+		}
+	}
+	return nil
+}
+
+func (s *session) stances() error {
+	return s.Ask("stances_held", "How many stances of the four-stage balance test were held for ten seconds?", "0 to 4, in its order: feet together, half-tandem, heel to toe, one leg; nothing where it was not tested", func(answer string) error {
+		if answer == "" {
+			return nil
+		}
+		n, err := strconv.Atoi(answer)
+		if err != nil || n < 0 || n > 4 {
+			return fmt.Errorf("%q is no number from 0 to 4", answer)
+		}
+		s.r.Beside.Stands = &n
+		return nil
+	})
+}
+
+// told asks with yes and no; who does not know leaves the answer as it was.
+func (s *session) told(key, text string, answer *screening.Answer) func() error {
+	return func() error {
+		now, err := s.YesNo(key, text)
+		if err == nil && now != screening.Unknown {
+			*answer = now
+		}
+		return err
+	}
+}

@@ -1,0 +1,42 @@
+package record_test
+
+import (
+	"encoding/json"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"example.org/posology/dose"
+	"example.org/posology/progression/record"
+	"example.org/posology/units"
+	"example.org/posology/units/field"
+)
+
+// Who looked at what begins anew is kept, and answers nothing otherwise; it has a name and
+// a day up to that of the line.
+func TestLookedIsKept(t *testing.T) {
+	r := read(t, review)
+	plain, err := r.Next(r.Review)
+	if err != nil {
+		t.Fatal(err)
+	}
+	r.Asked = slices.Clone(r.Asked)
+	a := &r.Asked[0]
+	a.Looked = &dose.Observation{Who: "Physiotherapist E", Day: a.From}
+	back, err := record.Decode([]byte(encoded(t, r)), field.Strict)
+	if err != nil || *back.Asked[0].Looked != *a.Looked {
+		t.Fatalf("%v, %+v", err, back.Asked[0].Looked)
+	}
+	got, err := back.Next(back.Review)
+	if diff := cmp.Diff(string(units.Must(json.Marshal(plain))), string(units.Must(json.Marshal(got)))); diff != "" || err != nil {
+		t.Errorf("%v\n%s", err, diff)
+	}
+	for path, bad := range map[string]dose.Observation{"/who": {Day: a.From}, "/day": {Who: "Physiotherapist E"}, "/day ": {Who: "Physiotherapist E", Day: a.From + 1}} {
+		a.Looked = &bad
+		if err := r.Validate(); err == nil || !strings.Contains(err.Error(), "/asked/0/looked"+strings.TrimSpace(path)) {
+			t.Errorf("%+v: %v", bad, err)
+		}
+	}
+}
