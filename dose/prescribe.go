@@ -127,10 +127,11 @@ func (d *draft) take(load equipment.Load, most int) {
 // share writes what the load is of the best that is known, and whether that is enough.
 func (d *draft) share(load equipment.Load) {
 	d.p.Share, _ = load.Each().Share(d.oneRM)
-	best := evidence.Because("dose.known", factAbility, factCredit, factBest).With(evidence.NearMass("best", d.oneRM), evidence.Share("share", d.p.Share))
-	d.because(best)
+	d.because(evidence.Because("dose.known", knownFacts...).With(evidence.NearMass("best", d.oneRM), evidence.Share("share", d.p.Share)))
 	d.flagLight()
 }
+
+var knownFacts = []evidence.FactID{factAbility, factCredit, factBest}
 
 // flagLight raises BelowEffectiveDose where the goal's row has a floor and the
 // delivered share of the best estimate stays under it.
@@ -145,7 +146,7 @@ func (d *draft) flagLight() {
 	if d.p.Phase == Familiarise {
 		code = "dose.below-effective-learning"
 	}
-	d.because(evidence.Because(code, append([]evidence.FactID{factOf(aim, which)}, given.RowFacts(d.r.Screening.Who.Age)...)...).With(
+	d.because(evidence.Because(code, slices.Concat([]evidence.FactID{factOf(aim, which)}, given.RowFacts(d.r.Screening.Who.Age))...).With(
 		evidence.Share("share", d.p.Share), evidence.Share("floor", floor), evidence.Term("goal", d.r.Goal.String())))
 }
 
