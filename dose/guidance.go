@@ -64,9 +64,11 @@ const (
 	daysCode evidence.ReasonCode = "dose.days"
 )
 
-// Room for the reasons of a guide and their facts; more are taken as they come.
+// Room for the reasons of an outline, those of a dose beyond them, and the facts and
+// values of a guide; more are taken as they come.
 const (
-	fewReasons = 12
+	fewReasons = 10
+	fewOfDose  = 6
 	fewFacts   = 20
 	fewArgs    = 12
 )
@@ -95,9 +97,10 @@ func (g *guide) with(why evidence.Reason, args ...evidence.Arg) evidence.Reason 
 	return why.With(g.args[from:]...)
 }
 
-// guideFor chooses the row and fills the guide of a valid request.
-func guideFor(r *Request) guide {
-	g := guide{why: make([]evidence.Reason, 0, fewReasons), facts: make([]evidence.FactID, 0, fewFacts), args: make([]evidence.Arg, 0, fewArgs)}
+// guideFor chooses the row and fills the guide of a valid request, with room for so many
+// reasons.
+func guideFor(r *Request, reasons int) guide {
+	g := guide{why: make([]evidence.Reason, 0, reasons), facts: make([]evidence.FactID, 0, fewFacts), args: make([]evidence.Arg, 0, fewArgs)}
 	if r.Screening.Waived != "" {
 		g.because(g.with(evidence.Because("dose.waived"), evidence.Text("why", r.Screening.Waived)))
 	}

@@ -18,11 +18,12 @@ import (
 // outcome is [ErrNotScreened]; what the person, the kit or the setting rules
 // out is a [*ConstraintError] that says what would free it.
 func Prescribe(r Request) (Prescription, error) {
-	f, err := NewFrame(r)
-	if err != nil {
+	d := draft{Frame: Frame{r: r}} // the only one of its frame
+	if err := d.fill(fewReasons + fewOfDose); err != nil {
 		return Prescription{}, err
 	}
-	return f.Prescribe()
+	d.p = d.plain
+	return d.prescribe()
 }
 
 // opening fills in what does not depend on the load.
@@ -49,15 +50,15 @@ func opening(r *Request, g *guide) Prescription {
 	return p
 }
 
-// A draft is a prescription on its way.
+// A draft is a prescription on its way, in a frame that it has for itself.
 type draft struct {
-	*Frame
+	Frame
 	p Prescription
 }
 
 func (d *draft) because(why ...evidence.Reason) {
 	if len(d.p.Reasons) == cap(d.p.Reasons) {
-		d.p.Reasons = slices.Grow(d.p.Reasons, fewReasons/2)
+		d.p.Reasons = slices.Grow(d.p.Reasons, fewOfDose)
 	}
 	d.p.Reasons = append(d.p.Reasons, why...)
 }
