@@ -40,8 +40,8 @@ var youngRows = map[body.Training]guideline.ID{
 // A guide is what the guideline says for one request, with what it leaves
 // open filled in from the usual numbers or the starting row, each with its reason.
 type guide struct {
-	row     *row
-	aim     *row
+	row     *tableRow
+	aim     *tableRow
 	assumed bool
 	band    units.Range[units.Fraction] // of 1RM; not stated if the row speaks in RM
 	rm      units.Range[int]            // load in repetition maxima
@@ -185,7 +185,7 @@ func (g *guide) fillLoad(r *Request) {
 
 // withoutMemory keeps a load that is known from memory only from permitting
 // more than the row that would have been chosen without it.
-func (g *guide) withoutMemory(r *Request, row *row, which guideline.Field) (*row, guideline.Field) {
+func (g *guide) withoutMemory(r *Request, row *tableRow, which guideline.Field) (*tableRow, guideline.Field) {
 	known := row.BasisOf(which)
 	if known != evidence.FromMemory && known != evidence.Design {
 		return row, which
@@ -204,17 +204,17 @@ func (g *guide) withoutMemory(r *Request, row *row, which guideline.Field) (*row
 	return usual, guideline.FieldLoad
 }
 
-// A row is a recommendation, with the facts behind the fields that it states.
-type row struct {
+// A tableRow is a recommendation, with the facts behind the fields that it states.
+type tableRow struct {
 	guideline.Recommendation
 	facts map[guideline.Field]evidence.FactID
 }
 
 // rows are all recommendations, copied once: nothing here changes one.
-var rows = sync.OnceValue(func() map[guideline.ID]*row {
-	byID := map[guideline.ID]*row{}
+var rows = sync.OnceValue(func() map[guideline.ID]*tableRow {
+	byID := map[guideline.ID]*tableRow{}
 	for rec := range guideline.All() {
-		r := &row{rec, map[guideline.Field]evidence.FactID{}}
+		r := &tableRow{rec, map[guideline.Field]evidence.FactID{}}
 		for f := range guideline.Fields() {
 			if id, stated := rec.Fact(f); stated {
 				r.facts[f] = id
@@ -226,10 +226,10 @@ var rows = sync.OnceValue(func() map[guideline.ID]*row {
 })
 
 // rowOf returns the row of a valid request, or of this package's own tables: it is there.
-func rowOf(id guideline.ID) *row { return rows()[id] }
+func rowOf(id guideline.ID) *tableRow { return rows()[id] }
 
 // factOf returns the fact behind a field of a row, "" where it has none.
-func factOf(r *row, f guideline.Field) evidence.FactID { return r.facts[f] }
+func factOf(r *tableRow, f guideline.Field) evidence.FactID { return r.facts[f] }
 
 // fillCount takes the row's repetitions, narrowed to what works for the
 // exercise; where the two do not meet, the exercise's own range holds.
