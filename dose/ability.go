@@ -105,8 +105,10 @@ func (f *Frame) bandTop() units.Mass {
 	return share1RM(f.oneRM, top)
 }
 
+var chanceFacts = []evidence.FactID{factReserveChance, factFinishChance, factEnds}
+
 // chanceReason states the chance behind a count, for a weight that allows most.
 func (f *Frame) chanceReason(each units.Mass, most int) evidence.Reason {
-	return evidence.Because("dose.chance", factReserveChance, factFinishChance, factEnds).With(
+	return evidence.Because("dose.chance", chanceFacts...).With(
 		evidence.Mass("load", each), evidence.Count("most", most), evidence.Share("below", f.chance.Reserve), evidence.Share("without", f.chance.Finish))
 }

@@ -8,7 +8,10 @@ import (
 // choose takes the estimate that the dose rests on, made out for the side asked
 // for, and lists those that cannot be used. NewFrame says which it is.
 func (f *Frame) choose() {
-	mine := strength.Tests{Estimates: f.r.Estimates}.For(f.r.Exercise)
+	mine := strength.Tests{Estimates: f.r.Estimates}
+	if len(mine.Estimates) > 1 {
+		mine = mine.For(f.r.Exercise)
+	}
 	if len(mine.Estimates) > 1 { // else the day was looked at
 		mine, f.plain.Unused = mine.Usable(f.r.Day, f.r.Screening.TestsFrom, equipment.Kit{})
 	}

@@ -110,7 +110,7 @@ func (f *Frame) search(p *Prescription, steps int, ceiling units.Mass) {
 		ceiling = 0
 	}
 	p.Finding = &Search{MaxSteps: left, Ceiling: ceiling}
-	kept := append(make([]evidence.Reason, 0, len(p.Reasons)+fewReasons/2), p.Reasons...)
+	kept := append(make([]evidence.Reason, 0, len(p.Reasons)+fewOfDose), p.Reasons...)
 	p.Reasons = append(slices.DeleteFunc(kept, ofSearch), why)
 }
 

@@ -11,7 +11,7 @@ import (
 // and the field that says so: the lower end of its load, or the share at its
 // highest repetition maximum on the curve. It is false for rows that state
 // neither.
-func floorOf(row *guideline.Recommendation, rel onerm.Relation) (units.Fraction, guideline.Field, bool) {
+func floorOf(row *tableRow, rel onerm.Relation) (units.Fraction, guideline.Field, bool) {
 	if low, ok := row.Load.Min(); ok {
 		return low, guideline.FieldLoad, true
 	}

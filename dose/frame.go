@@ -43,25 +43,32 @@ type Frame struct {
 // other. What cannot be used is listed in the outline, unless it is the only one of
 // the exercise and says nothing of the day: that is an error.
 func NewFrame(r Request) (*Frame, error) {
-	if err := r.validate(); err != nil {
+	f := &Frame{r: r}
+	if err := f.fill(fewReasons); err != nil {
 		return &Frame{}, err
 	}
-	r.Screening = r.Screening.Tightest()
-	if err := gate(&r); err != nil {
-		return &Frame{}, err
+	f.plain.Reasons = slices.Clip(f.plain.Reasons) // callers may add to the outline's
+	return f, nil
+}
+
+// fill works out everything from the request, with room for so many reasons.
+func (f *Frame) fill(reasons int) (err error) {
+	if err := f.r.validate(); err != nil {
+		return err
 	}
-	table, err := r.table()
-	if err != nil {
-		return &Frame{}, err
+	f.r.Screening = f.r.Screening.Tightest()
+	if err := gate(&f.r); err != nil {
+		return err
 	}
-	f := &Frame{r: r, table: table}
-	f.g = guideFor(&f.r)
+	if f.table, err = f.r.table(); err != nil {
+		return err
+	}
+	f.g = guideFor(&f.r, reasons)
 	f.plain = opening(&f.r, &f.g)
 	f.choose()
 	f.know()
 	f.bound()
-	f.plain.Reasons = slices.Clip(f.plain.Reasons) // callers may add to the outline's
-	return f, nil
+	return nil
 }
 
 // Request returns what the frame was made for.
@@ -106,6 +113,10 @@ func (f *Frame) Prescribe() (Prescription, error) {
 		return Prescription{}, &field.Error{Path: "/screening", Allowed: "a frame of NewFrame", Err: ErrNotScreened}
 	}
 	d := f.draft()
+	return d.prescribe()
+}
+
+func (d *draft) prescribe() (Prescription, error) {
 	var err error
 	switch {
 	case d.r.Exercise.Hold == body.Unloaded:
@@ -120,8 +131,8 @@ func (f *Frame) Prescribe() (Prescription, error) {
 	if err != nil {
 		return Prescription{}, err
 	}
-	d.because(f.note...)
-	d.because(f.KitFalls(d.p.Load.Each())...)
+	d.because(d.note...)
+	d.because(d.KitFalls(d.p.Load.Each())...)
 	return d.close(), nil
 }
 
@@ -133,8 +144,8 @@ func (f *Frame) estimated() bool { return f.estimate != nil && f.ability.Known()
 func (f *Frame) tested() bool { return f.estimated() || f.r.Ability.Known() && f.ability.Known() }
 
 // draft begins a dose, with reasons of its own: several may be drawn up in one frame.
-func (f *Frame) draft() *draft {
-	d := &draft{f, f.plain}
-	d.p.Reasons = append(make([]evidence.Reason, 0, len(f.plain.Reasons)+6), f.plain.Reasons...)
+func (f *Frame) draft() draft {
+	d := draft{*f, f.plain}
+	d.p.Reasons = append(make([]evidence.Reason, 0, len(f.plain.Reasons)+fewOfDose), f.plain.Reasons...)
 	return d
 }

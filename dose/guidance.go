@@ -40,8 +40,8 @@ var youngRows = map[body.Training]guideline.ID{
 // A guide is what the guideline says for one request, with what it leaves
 // open filled in from the usual numbers or the starting row, each with its reason.
 type guide struct {
-	row     *guideline.Recommendation
-	aim     *guideline.Recommendation
+	row     *tableRow
+	aim     *tableRow
 	assumed bool
 	band    units.Range[units.Fraction] // of 1RM; not stated if the row speaks in RM
 	rm      units.Range[int]            // load in repetition maxima
@@ -55,6 +55,7 @@ type guide struct {
 	load    evidence.Reason // for doses that follow the band
 	why     []evidence.Reason
 	facts   []evidence.FactID // room for those of the reasons, in one piece
+	args    []evidence.Arg    // likewise, for their values
 }
 
 // Reasons for the number of sets, and of days.
@@ -63,10 +64,13 @@ const (
 	daysCode evidence.ReasonCode = "dose.days"
 )
 
-// Room for the reasons of a guide and their facts; more are taken as they come.
+// Room for the reasons of an outline, those of a dose beyond them, and the facts and
+// values of a guide; more are taken as they come.
 const (
-	fewReasons = 12
+	fewReasons = 10
+	fewOfDose  = 6
 	fewFacts   = 20
+	fewArgs    = 12
 )
 
 func (g *guide) because(why ...evidence.Reason) { g.why = append(g.why, why...) }
@@ -86,11 +90,19 @@ func (g *guide) rests(facts ...evidence.FactID) []evidence.FactID {
 	return slices.Clip(g.facts[from:])
 }
 
-// guideFor chooses the row and fills the guide of a valid request.
-func guideFor(r *Request) guide {
-	g := guide{why: make([]evidence.Reason, 0, fewReasons), facts: make([]evidence.FactID, 0, fewFacts)}
+// with returns a reason with values, in room that no other reason writes to.
+func (g *guide) with(why evidence.Reason, args ...evidence.Arg) evidence.Reason {
+	from := len(g.args)
+	g.args = append(g.args, args...)
+	return why.With(g.args[from:]...)
+}
+
+// guideFor chooses the row and fills the guide of a valid request, with room for so many
+// reasons.
+func guideFor(r *Request, reasons int) guide {
+	g := guide{why: make([]evidence.Reason, 0, reasons), facts: make([]evidence.FactID, 0, fewFacts), args: make([]evidence.Arg, 0, fewArgs)}
 	if r.Screening.Waived != "" {
-		g.because(evidence.Because("dose.waived").With(evidence.Text("why", r.Screening.Waived)))
+		g.because(g.with(evidence.Because("dose.waived"), evidence.Text("why", r.Screening.Waived)))
 	}
 	aim := aimOf(r)
 	id, chosen := r.Guideline, []evidence.FactID(nil)
@@ -103,9 +115,9 @@ func guideFor(r *Request) guide {
 	if g.assumed {
 		code = "dose.guideline-assumed"
 	}
-	g.because(r.phaseReason(), evidence.Because(code, chosen...).With(evidence.ID("row", id), evidence.Text("population", g.row.Population)))
+	g.because(r.phaseReason(), g.with(evidence.Because(code, chosen...), evidence.ID("row", id), evidence.Text("population", g.row.Population)))
 	if len(g.row.SupersededBy) > 0 {
-		g.because(evidence.Because("dose.superseded").With(evidence.ID("row", id), evidence.ID("by", g.row.SupersededBy[0])))
+		g.because(g.with(evidence.Because("dose.superseded"), evidence.ID("row", id), evidence.ID("by", g.row.SupersededBy[0])))
 	}
 	g.fillLoad(r)
 	g.fillCount(r)
@@ -160,20 +172,20 @@ func (g *guide) fillLoad(r *Request) {
 	default:
 		row = rowOf(startRow)
 		g.band = row.Load
-		g.because(evidence.Because("dose.band-from-start-row", factStart).With(evidence.ID("row", startRow)))
+		g.because(g.with(evidence.Because("dose.band-from-start-row", factStart), evidence.ID("row", startRow)))
 	}
 	row, which = g.withoutMemory(r, row, which)
 	g.load = evidence.Because("dose.load", g.rests(factOf(row, which))...)
 	if g.rm.IsZero() {
-		g.load = g.load.With(evidence.Share("load", g.band))
+		g.load = g.with(g.load, evidence.Share("load", g.band))
 	} else {
-		g.load = g.load.With(evidence.Text("load", g.rm.String()+" RM"))
+		g.load = g.with(g.load, evidence.Text("load", g.rm.String()+" RM"))
 	}
 }
 
 // withoutMemory keeps a load that is known from memory only from permitting
 // more than the row that would have been chosen without it.
-func (g *guide) withoutMemory(r *Request, row *guideline.Recommendation, which guideline.Field) (*guideline.Recommendation, guideline.Field) {
+func (g *guide) withoutMemory(r *Request, row *tableRow, which guideline.Field) (*tableRow, guideline.Field) {
 	known := row.BasisOf(which)
 	if known != evidence.FromMemory && known != evidence.Design {
 		return row, which
@@ -188,27 +200,36 @@ func (g *guide) withoutMemory(r *Request, row *guideline.Recommendation, which g
 		return row, which
 	}
 	g.band, g.rm = usual.Load, units.Range[int]{}
-	g.because(evidence.Because("dose.memory-permits-nothing", append(g.rests(factOf(row, which)), chosen...)...).With(evidence.ID("row", row.ID), evidence.ID("instead", usual.ID)))
+	g.because(g.with(evidence.Because("dose.memory-permits-nothing", append(g.rests(factOf(row, which)), chosen...)...), evidence.ID("row", row.ID), evidence.ID("instead", usual.ID)))
 	return usual, guideline.FieldLoad
 }
 
+// A tableRow is a recommendation, with the facts behind the fields that it states.
+type tableRow struct {
+	guideline.Recommendation
+	facts map[guideline.Field]evidence.FactID
+}
+
 // rows are all recommendations, copied once: nothing here changes one.
-var rows = sync.OnceValue(func() map[guideline.ID]*guideline.Recommendation {
-	byID := map[guideline.ID]*guideline.Recommendation{}
-	for row := range guideline.All() {
-		byID[row.ID] = &row
+var rows = sync.OnceValue(func() map[guideline.ID]*tableRow {
+	byID := map[guideline.ID]*tableRow{}
+	for rec := range guideline.All() {
+		r := &tableRow{rec, map[guideline.Field]evidence.FactID{}}
+		for f := range guideline.Fields() {
+			if id, stated := rec.Fact(f); stated {
+				r.facts[f] = id
+			}
+		}
+		byID[rec.ID] = r
 	}
 	return byID
 })
 
 // rowOf returns the row of a valid request, or of this package's own tables: it is there.
-func rowOf(id guideline.ID) *guideline.Recommendation { return rows()[id] }
+func rowOf(id guideline.ID) *tableRow { return rows()[id] }
 
 // factOf returns the fact behind a field of a row, "" where it has none.
-func factOf(row *guideline.Recommendation, f guideline.Field) evidence.FactID {
-	id, _ := row.Fact(f)
-	return id
-}
+func factOf(r *tableRow, f guideline.Field) evidence.FactID { return r.facts[f] }
 
 // fillCount takes the row's repetitions, narrowed to what works for the
 // exercise; where the two do not meet, the exercise's own range holds.
@@ -221,7 +242,7 @@ func (g *guide) fillCount(r *Request) {
 			g.count, fact = heldOrWalked, factHeld
 		}
 		g.first, _ = g.count.Min()
-		g.because(evidence.Because("dose.count-of-exercise", g.rests(fact)...).With(evidence.Count("count", g.count), evidence.Term("measure", ex.Measure.String())))
+		g.because(g.with(evidence.Because("dose.count-of-exercise", g.rests(fact)...), evidence.Count("count", g.count), evidence.Term("measure", ex.Measure.String())))
 		return
 	}
 	if g.row.Reps.IsZero() {
@@ -234,7 +255,7 @@ func (g *guide) fillCount(r *Request) {
 	}
 	g.count = closed(both)
 	g.first, _ = g.count.Min()
-	g.because(evidence.Because("dose.count", g.rests(factOf(g.row, guideline.FieldReps), ex.CountFact)...).With(evidence.Count("count", g.count)))
+	g.because(g.with(evidence.Because("dose.count", g.rests(factOf(g.row, guideline.FieldReps), ex.CountFact)...), evidence.Count("count", g.count)))
 }
 
 // ownCount is for rows that state no repetitions.
@@ -244,7 +265,7 @@ func (g *guide) ownCount(ex exercise.Exercise) {
 		g.count = both
 	}
 	g.first = nearestIn(aboutTen, g.count)
-	g.because(evidence.Because("dose.count", exercise.FactCountSets).With(evidence.Count("count", g.count)))
+	g.because(g.with(evidence.Because("dose.count", exercise.FactCountSets), evidence.Count("count", g.count)))
 }
 
 // nearestIn returns v, or the end of r that lies nearest to it.
@@ -293,7 +314,7 @@ func (g *guide) fillSets(r *Request) {
 		g.sets, g.buildTo = 1, 1
 	}
 	g.lightenSets(r)
-	g.because(evidence.Because(setsCode, g.rests(factOf(g.row, guideline.FieldSets), exercise.FactCountSets, factFewerLater, maintain, start)...).With(evidence.Count("sets", g.sets), evidence.Count("build to", g.buildTo)))
+	g.because(g.with(evidence.Because(setsCode, g.rests(factOf(g.row, guideline.FieldSets), exercise.FactCountSets, factFewerLater, maintain, start)...), evidence.Count("sets", g.sets), evidence.Count("build to", g.buildTo)))
 }
 
 // lightenSets leaves out the sets that a lighter day asks for, down to one.
@@ -301,7 +322,7 @@ func (g *guide) lightenSets(r *Request) {
 	l := r.Screening.Limits.Lighten
 	g.sets = max(1, g.sets-l.FewerSets)
 	if l.AtMostLast {
-		g.because(evidence.Because("dose.lighter-day", g.rests(factLimits, factLighter)...).With(evidence.Count("fewer", l.FewerSets), evidence.Number("more", l.MoreReserve)))
+		g.because(g.with(evidence.Because("dose.lighter-day", g.rests(factLimits, factLighter)...), evidence.Count("fewer", l.FewerSets), evidence.Number("more", l.MoreReserve)))
 	}
 }
 
@@ -316,8 +337,8 @@ func (g *guide) fillTimes() {
 		g.days, days = usualDays, factDays
 	}
 	g.because(
-		evidence.Because("dose.rest", g.rests(rest)...).With(evidence.Seconds("seconds", g.rest)),
-		evidence.Because(daysCode, g.rests(days)...).With(evidence.Days("days", g.days)))
+		g.with(evidence.Because("dose.rest", g.rests(rest)...), evidence.Seconds("seconds", g.rest)),
+		g.with(evidence.Because(daysCode, g.rests(days)...), evidence.Days("days", g.days)))
 }
 
 // fillReserve sets the least reserve: more than can be counted at a start with
@@ -332,15 +353,15 @@ func (g *guide) fillReserve(r *Request) {
 	limits := r.Screening.Limits
 	g.raiseReserve(g.reserve.Least + limits.Lighten.MoreReserve)
 	if g.raiseReserve(limits.MinReserve) {
-		g.because(evidence.Because("dose.reserve-limit", g.rests(factLimits)...).With(evidence.Number("reserve", limits.MinReserve)))
+		g.because(g.with(evidence.Because("dose.reserve-limit", g.rests(factLimits)...), evidence.Number("reserve", limits.MinReserve)))
 	}
 	if limits.NoBreathHolding && g.raiseReserve(breathReserve) {
-		g.because(evidence.Because("dose.breath-reserve", g.rests(factBreath)...).With(evidence.Number("reserve", breathReserve)))
+		g.because(g.with(evidence.Because("dose.breath-reserve", g.rests(factBreath)...), evidence.Number("reserve", breathReserve)))
 	}
 	if least := intensityReserve[limits.MaxIntensity]; g.raiseReserve(least) {
-		g.because(evidence.Because("dose.intensity-limit", factIntensity).With(evidence.Term("intensity", limits.MaxIntensity.String()), evidence.Number("reserve", least)))
+		g.because(g.with(evidence.Because("dose.intensity-limit", factIntensity), evidence.Term("intensity", limits.MaxIntensity.String()), evidence.Number("reserve", least)))
 	}
-	g.because(evidence.Because("dose.reserve", g.rests(fact, tellers)...).With(evidence.Reserve("reserve", g.reserve.Least, g.reserve.Countable)))
+	g.because(g.with(evidence.Because("dose.reserve", g.rests(fact, tellers)...), evidence.Reserve("reserve", g.reserve.Least, g.reserve.Countable)))
 }
 
 // raiseReserve raises the least reserve, and reports whether it did.

@@ -42,7 +42,7 @@ func (f *Frame) kitByStrength() []evidence.Reason {
 		return nil
 	}
 	for load := range f.table.Loads() {
-		if f.works(load.Each(), least, 0) || f.works(load.Each(), least, soonGained) {
+		if f.works(load.Each(), least, soonGained) { // what works now works then
 			return nil
 		}
 	}

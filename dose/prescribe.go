@@ -18,11 +18,12 @@ import (
 // outcome is [ErrNotScreened]; what the person, the kit or the setting rules
 // out is a [*ConstraintError] that says what would free it.
 func Prescribe(r Request) (Prescription, error) {
-	f, err := NewFrame(r)
-	if err != nil {
+	d := draft{Frame: Frame{r: r}} // the only one of its frame
+	if err := d.fill(fewReasons + fewOfDose); err != nil {
 		return Prescription{}, err
 	}
-	return f.Prescribe()
+	d.p = d.plain
+	return d.prescribe()
 }
 
 // opening fills in what does not depend on the load.
@@ -49,15 +50,15 @@ func opening(r *Request, g *guide) Prescription {
 	return p
 }
 
-// A draft is a prescription on its way.
+// A draft is a prescription on its way, in a frame that it has for itself.
 type draft struct {
-	*Frame
+	Frame
 	p Prescription
 }
 
 func (d *draft) because(why ...evidence.Reason) {
 	if len(d.p.Reasons) == cap(d.p.Reasons) {
-		d.p.Reasons = slices.Grow(d.p.Reasons, fewReasons/2)
+		d.p.Reasons = slices.Grow(d.p.Reasons, fewOfDose)
 	}
 	d.p.Reasons = append(d.p.Reasons, why...)
 }
@@ -127,10 +128,11 @@ func (d *draft) take(load equipment.Load, most int) {
 // share writes what the load is of the best that is known, and whether that is enough.
 func (d *draft) share(load equipment.Load) {
 	d.p.Share, _ = load.Each().Share(d.oneRM)
-	best := evidence.Because("dose.known", factAbility, factCredit, factBest).With(evidence.NearMass("best", d.oneRM), evidence.Share("share", d.p.Share))
-	d.because(best)
+	d.because(evidence.Because("dose.known", knownFacts...).With(evidence.NearMass("best", d.oneRM), evidence.Share("share", d.p.Share)))
 	d.flagLight()
 }
+
+var knownFacts = []evidence.FactID{factAbility, factCredit, factBest}
 
 // flagLight raises BelowEffectiveDose where the goal's row has a floor and the
 // delivered share of the best estimate stays under it.
@@ -145,7 +147,7 @@ func (d *draft) flagLight() {
 	if d.p.Phase == Familiarise {
 		code = "dose.below-effective-learning"
 	}
-	d.because(evidence.Because(code, append([]evidence.FactID{factOf(aim, which)}, given.RowFacts(d.r.Screening.Who.Age)...)...).With(
+	d.because(evidence.Because(code, slices.Concat([]evidence.FactID{factOf(aim, which)}, given.RowFacts(d.r.Screening.Who.Age))...).With(
 		evidence.Share("share", d.p.Share), evidence.Share("floor", floor), evidence.Term("goal", d.r.Goal.String())))
 }
 

@@ -99,8 +99,12 @@ func (r *Request) validate() error {
 		bad.Add("/performed/day", given.StillSays(r.Day, r.Screening.TestsFrom, r.Performed.Day))
 	}
 	for i, s := range r.Done {
-		bad.Add(given.At("/done", i), r.checkDone(s))
-		bad.Add(given.At("/done", i)+"/day", given.UpTo(r.Day, s.Day))
+		if err := r.checkDone(s); err != nil {
+			bad.Add(given.At("/done", i), err)
+		}
+		if err := given.UpTo(r.Day, s.Day); err != nil {
+			bad.Add(given.At("/done", i)+"/day", err)
+		}
 	}
 	bad.Add("/ability", r.Ability.Validate())
 	if r.Chance != (strength.Chance{}) {

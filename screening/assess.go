@@ -25,11 +25,12 @@ func Assess(p Profile, by ...JoinPolicy) (Outcome, error) {
 		return Outcome{}, bad
 	}
 	a := assessment{p: p, items: p.found(), policy: policy}
+	a.read()
 	a.out.Policy = policy
 	a.out.Findings = make([]Finding, 0, len(a.items)+len(p.Clearances)+len(p.Restrictions)+fewMore)
 	a.out.Key, a.out.Who, a.out.Setting, a.out.Day = p.Key, p.person(), p.Setting.company(), p.Day
 	a.out.TestsFrom = testsFrom(p.Events, p.Conditions, p.Day)
-	a.out.ReviewBy = renewal(p.Day)
+	a.out.ReviewBy, a.out.Clearances = renewal(p.Day), a.inForce
 	a.lists()
 	a.branch()
 	a.listed()
@@ -54,8 +55,13 @@ type assessment struct {
 	out    Outcome
 	policy JoinPolicy
 
-	lifted []Code // a clearance that names one of them has lifted something
+	met     []*entry    // by readings, on the lists of contraindications
+	inForce []Clearance // that count on the day
+	lifted  []Code      // a clearance that names one of them has lifted something
 }
+
+// read fills in what is asked of the profile again and again.
+func (a *assessment) read() { a.met, a.inForce = a.p.measured(), a.p.inForce() }
 
 // add takes in one finding. What is light and supervised or graver rests on the
 // facts of its limits too.
@@ -191,7 +197,7 @@ func (a *assessment) missing(it item) Question {
 
 // measured reports readings that meet the list of contraindications.
 func (a *assessment) measured() {
-	for _, e := range a.p.measured() {
+	for _, e := range a.met {
 		follows, variant := a.follows(item{entry: e, held: Yes})
 		a.out.addRead(e, variant, follows, a.p.visitCheck())
 	}
@@ -331,10 +337,10 @@ func (a *assessment) restrictions() {
 
 func (a *assessment) rules() {
 	a.out.Rules = Rules{
-		Preparticipation:  a.p.preparticipation(a.items),
+		Preparticipation:  a.p.preparticipation(a.items, a.inForce),
 		DiabetesStart:     a.p.diabetesStart(a.items),
-		Contraindications: a.p.contraindications(a.items),
-		Wider:             a.p.wider(a.items),
+		Contraindications: a.p.contraindications(a.items, a.met),
+		Wider:             a.p.wider(a.items, a.met),
 		RedFlags:          RedFlags(a.p),
 		SessionDay:        SessionDay(a.p.visitCheck(), a.p),
 		HeartFailure:      Check{}.heartFailure(a.items),

@@ -1,6 +1,7 @@
 package screening
 
 import (
+	"iter"
 	"slices"
 
 	"example.org/posology/units/evidence"
@@ -9,12 +10,13 @@ import (
 // branch reports the branch of the preparticipation rule, as if all that is not
 // known were yes.
 func (a *assessment) branch() {
-	p := a.p
+	p := &a.p
 	diseases := knownIn(a.items, Unknown, true)
 	signs := a.signs()
-	symptoms, disease := signs != No, len(diseases) > 0 || !p.Diseases.Asked
-	needing := told(diseases)
-	until, cleared := p.vigorousClearance(needing)
+	symptoms, disease := signs != No, count(diseases) > 0 || !p.Diseases.Asked
+	var few [8]item
+	needing := appendTold(few[:0], diseases)
+	until, cleared := vigorousClearance(a.inForce, p.Day, slices.Values(needing))
 	wanted := p.Wanted
 	if wanted == 0 {
 		wanted = Vigorous
@@ -35,7 +37,7 @@ func (a *assessment) branch() {
 			needing = append(needing, it)
 		}
 	}
-	hardest, ok := p.coveredAll(needing)
+	hardest, ok := a.coveredAll(needing)
 	if need >= BeforeAny && ok && p.Diseases.Asked && p.Symptoms.Asked {
 		follows, variant = tellModerate.with(Limits{MaxIntensity: hardest}), withClearance
 		a.lift(needing)
@@ -55,7 +57,7 @@ func (a *assessment) branch() {
 	}
 	reason.Facts = append(reason.Facts, knownFacts(diseases)...)
 	f := finding(Code(b.String()), variant, reason)
-	f.Known = b == branchOf(p.Activity.active(), len(knownIn(a.items, Yes, true)) > 0, signs == Yes)
+	f.Known = b == branchOf(p.Activity.active(), count(knownIn(a.items, Yes, true)) > 0, signs == Yes)
 	if symptoms && slices.ContainsFunc(needing, p.unliftable) {
 		f.Exit = WayOut{Who: TheDoctor, With: BeingSettled}
 	}
@@ -65,10 +67,15 @@ func (a *assessment) branch() {
 	}
 }
 
-// told are the diseases that were told. What only a question leaves open is of one of
-// them, and needs no clearance of its own.
-func told(diseases []item) []item {
-	return slices.DeleteFunc(slices.Clone(diseases), func(it item) bool { return it.question != nil })
+// appendTold adds the diseases that were told. What only a question leaves open is of one
+// of them, and needs no clearance of its own.
+func appendTold(list []item, diseases iter.Seq[item]) []item {
+	for it := range diseases {
+		if it.question == nil {
+			list = append(list, it)
+		}
+	}
+	return list
 }
 
 // branchEffect is what follows from a branch without a clearance that counts.
@@ -88,6 +95,6 @@ func branchEffect(b Branch, need Need) effect {
 
 // startsWithDiabetes reports whether the position of ADA 2016 speaks for the person,
 // with nothing that is not known.
-func (a *assessment) startsWithDiabetes(diseases []item) bool {
-	return a.p.diabetesStart(a.items) == NotNeeded && a.p.Symptoms.Any() == No && len(diseases) == len(knownIn(a.items, Yes, true))
+func (a *assessment) startsWithDiabetes(diseases iter.Seq[item]) bool {
+	return a.p.diabetesStart(a.items) == NotNeeded && a.p.Symptoms.Any() == No && count(diseases) == count(knownIn(a.items, Yes, true))
 }

@@ -1,6 +1,7 @@
 package screening
 
 import (
+	"iter"
 	"slices"
 	"strings"
 
@@ -47,7 +48,7 @@ const (
 )
 
 // lastDay is the last day on which c is in force.
-func (c Clearance) lastDay() units.Day {
+func (c *Clearance) lastDay() units.Day {
 	if !c.Expires.IsZero() {
 		return c.Expires
 	}
@@ -55,7 +56,7 @@ func (c Clearance) lastDay() units.Day {
 }
 
 // intensity is the hardest effort that c speaks for.
-func (c Clearance) intensity() Intensity {
+func (c *Clearance) intensity() Intensity {
 	if c.Intensity == 0 {
 		return Moderate
 	}
@@ -63,7 +64,7 @@ func (c Clearance) intensity() Intensity {
 }
 
 // void says why c does not count on the day of the visit, "" if it does.
-func (p Profile) void(c Clearance) string {
+func (p *Profile) void(c Clearance) string {
 	switch {
 	case strings.TrimSpace(c.Who) == "":
 		return whyNoName
@@ -82,16 +83,27 @@ func (p Profile) void(c Clearance) string {
 }
 
 // names reports whether c speaks for any of the codes.
-func (c Clearance) names(codes []Code) bool {
+func (c *Clearance) names(codes []Code) bool {
 	return slices.ContainsFunc(codes, func(code Code) bool { return slices.Contains(c.Scope, code) })
+}
+
+// inForce returns the clearances that count on the day of the visit.
+func (p *Profile) inForce() []Clearance {
+	var list []Clearance
+	for _, c := range p.Clearances {
+		if p.void(c) == "" {
+			list = append(list, c)
+		}
+	}
+	return list
 }
 
 // covered returns the hardest effort that clearances in force speak for with
 // regard to any of the codes, and whether any speaks for one.
-func (p Profile) covered(codes []Code) (Intensity, bool) {
+func (a *assessment) covered(codes []Code) (Intensity, bool) {
 	var hardest Intensity
-	for _, c := range p.Clearances {
-		if c.names(codes) && p.void(c) == "" {
+	for i := range a.inForce {
+		if c := &a.inForce[i]; c.names(codes) {
 			hardest = max(hardest, c.intensity())
 		}
 	}
@@ -100,12 +112,12 @@ func (p Profile) covered(codes []Code) (Intensity, bool) {
 
 // coveredAll is covered for every one of the items; for none it is false, and
 // with a sign that no clearance lifts.
-func (p Profile) coveredAll(items []item) (Intensity, bool) {
+func (a *assessment) coveredAll(items []item) (Intensity, bool) {
 	hardest := Vigorous
 	for _, it := range items {
 		var codes room
-		i, ok := p.covered(it.appendNeeded(codes[:0]))
-		if !ok || p.unliftable(it) {
+		i, ok := a.covered(it.appendNeeded(codes[:0]))
+		if !ok || a.p.unliftable(it) {
 			return 0, false
 		}
 		hardest = min(hardest, i)
@@ -114,32 +126,34 @@ func (p Profile) coveredAll(items []item) (Intensity, bool) {
 }
 
 // unliftable reports whether an item is a sign that no clearance lifts.
-func (p Profile) unliftable(it item) bool {
+func (p *Profile) unliftable(it item) bool {
 	return it.kind == Symptom && (it.released == nil || p.kept(it.entry))
 }
 
 // vigorousClearance reports whether clearances in force, given in the last 12
 // months, speak for vigorous effort with every one of the diseases, and returns
 // the last day on which they do.
-func (p Profile) vigorousClearance(diseases []item) (units.Day, bool) {
+func vigorousClearance(inForce []Clearance, day units.Day, diseases iter.Seq[item]) (units.Day, bool) {
 	var until units.Day
-	for _, it := range diseases {
+	some := false
+	for it := range diseases {
+		some = true
 		var best units.Day
 		var codes room
 		needed := it.appendNeeded(codes[:0])
-		for _, c := range p.Clearances {
-			if c.intensity() == Vigorous && c.names(needed) && p.void(c) == "" {
+		for _, c := range inForce {
+			if c.intensity() == Vigorous && c.names(needed) {
 				best = max(best, min(c.lastDay(), monthsAfter(c.Day, clearanceMonths)))
 			}
 		}
-		if best < p.Day {
+		if best < day {
 			return 0, false
 		}
 		if until == 0 || best < until {
 			until = best
 		}
 	}
-	return until, len(diseases) > 0
+	return until, some
 }
 
 // inForce reports whether r binds on the day of the visit. One that begins

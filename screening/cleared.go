@@ -13,11 +13,8 @@ func (a *assessment) clearances() {
 	for _, c := range a.p.Clearances {
 		reason := evidence.Because(clearanceCode, clearanceFact).With(evidence.Text("who", or(c.Who, "somebody unnamed")), evidence.Text("day", or(c.Day.String(), "a day not given")))
 		why := a.p.void(c)
-		if why == "" {
-			a.out.Clearances = append(a.out.Clearances, c)
-			if !c.names(a.lifted) {
-				why = whyNothing
-			}
+		if why == "" && !c.names(a.lifted) {
+			why = whyNothing
 		}
 		if why != "" {
 			reason.Code = voidCode
@@ -28,8 +25,9 @@ func (a *assessment) clearances() {
 		for i, code := range c.Scope {
 			scope[i] = string(code)
 		}
-		a.out.reviewBy(c.lastDay())
-		a.out.add(byRule(reason.With(evidence.Day("until", c.lastDay()), evidence.Term("intensity", c.intensity().String()), evidence.Terms("scope", scope...))), nothingFound)
+		until := c.lastDay()
+		a.out.reviewBy(until)
+		a.out.add(byRule(reason.With(evidence.Day("until", until), evidence.Term("intensity", c.intensity().String()), evidence.Terms("scope", scope...))), nothingFound)
 	}
 }
 
@@ -76,14 +74,14 @@ func (a *assessment) uncleared() Code {
 			continue
 		}
 		var codes room
-		_, lifted := a.p.covered(it.appendNamed(codes[:0]))
-		_, needed := a.p.covered(it.appendNeeded(codes[:0]))
+		_, lifted := a.covered(it.appendNamed(codes[:0]))
+		_, needed := a.covered(it.appendNeeded(codes[:0]))
 		if it.released != nil && !lifted && !a.free(it) || it.isKnown(true) && it.question == nil && !needed {
 			return it.code
 		}
 	}
-	for _, e := range a.p.measured() {
-		if _, lifted := a.p.covered([]Code{e.code}); e.released != nil && !lifted {
+	for _, e := range a.met {
+		if _, lifted := a.covered([]Code{e.code}); e.released != nil && !lifted {
 			return e.code
 		}
 	}

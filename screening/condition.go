@@ -11,7 +11,7 @@ import (
 // rotator cuff repair ends with the twelfth week, if the day is known.
 func Cautions(p Profile) []Code { return p.cautions(p.found()) }
 
-func (p Profile) cautions(items []item) []Code {
+func (p *Profile) cautions(items []item) []Code {
 	var list []Code
 	for _, it := range items {
 		if it.held != Yes {
@@ -68,7 +68,7 @@ func sparing(r body.Region) body.Demands {
 
 // fracture is what follows from a recent fracture: its regions are spared; if
 // a region is not known no weight is lifted at all.
-func (p Profile) fracture(e *entry) (effect, bool) {
+func (p *Profile) fracture(e *entry) (effect, bool) {
 	regions, known := p.fractured(p.Conditions.Of(e.code) != No)
 	spared := e.effect
 	if !known {

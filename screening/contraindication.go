@@ -8,9 +8,11 @@ import "slices"
 // pressure is enough. Retinopathy counts only against a planned load of 80 % of
 // the one-repetition maximum or more. What was not asked or measured, or is
 // unsure, is not counted.
-func Contraindications(p Profile) ContraindicationAnswer { return p.contraindications(p.found()) }
+func Contraindications(p Profile) ContraindicationAnswer {
+	return p.contraindications(p.found(), p.measured())
+}
 
-func (p Profile) contraindications(items []item) ContraindicationAnswer {
+func (p *Profile) contraindications(items []item, met []*entry) ContraindicationAnswer {
 	answer := ContraindicationAnswer{Level: NoContraindication}
 	meet := func(level ContraindicationLevel, code Code) {
 		if level == 0 || slices.Contains(answer.Reasons, code) {
@@ -24,14 +26,14 @@ func (p Profile) contraindications(items []item) ContraindicationAnswer {
 			meet(p.contraindicationLevel(it.entry), it.listed())
 		}
 	}
-	for _, e := range p.measured() {
+	for _, e := range met {
 		meet(e.level, e.listed()) // nothing where the list does not have it
 	}
 	return answer
 }
 
 // contraindicationLevel is the entry's level with what was measured or planned.
-func (p Profile) contraindicationLevel(e *entry) ContraindicationLevel {
+func (p *Profile) contraindicationLevel(e *entry) ContraindicationLevel {
 	switch {
 	case e.listed() == retinopathyHigh && p.PlannedFraction < highIntensity:
 		return 0
@@ -44,16 +46,16 @@ func (p Profile) contraindicationLevel(e *entry) ContraindicationLevel {
 const uncontrolled Code = "uncontrolled_hypertension"
 
 // pressure is the reading that counts, nil if there is none.
-func (p Profile) pressure() *BloodPressure { return last(p.BP, p.BPAgain) }
+func (p *Profile) pressure() *BloodPressure { return last(p.BP, p.BPAgain) }
 
 // visitCheck holds the readings of the visit.
-func (p Profile) visitCheck() Check {
+func (p *Profile) visitCheck() Check {
 	return Check{Setting: p.Setting, BP: p.BP, BPAgain: p.BPAgain, RestingPulse: p.RestingPulse, RestingPulseAgain: p.RestingPulseAgain, Counts: p.Counts}
 }
 
 // measured returns the entries that readings meet on the lists of
 // contraindications.
-func (p Profile) measured() []*entry {
+func (p *Profile) measured() []*entry {
 	var met []*entry
 	meet := func(is bool, code Code) {
 		if is {
@@ -83,16 +85,16 @@ var treated = []Code{"hypertension_treated", "hypertension_high_risk"}
 // 2003, which does not grade its entries, and its examples of disease out of
 // control that were measured: HbA1c above 10 %, and a systolic pressure above 170
 // mmHg in a person who takes nothing for it.
-func WiderContraindications(p Profile) []Code { return p.wider(p.found()) }
+func WiderContraindications(p Profile) []Code { return p.wider(p.found(), p.measured()) }
 
-func (p Profile) wider(items []item) []Code {
+func (p *Profile) wider(items []item, readings []*entry) []Code {
 	var met []Code
 	for _, it := range items {
 		if it.held == Yes && it.wider {
 			met = append(met, it.code)
 		}
 	}
-	for _, e := range p.measured() {
+	for _, e := range readings {
 		if e.wider && (e.code != untreatedHigh || !p.has(treated...)) {
 			met = append(met, e.code)
 		}

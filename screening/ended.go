@@ -18,10 +18,12 @@ func testsFrom(events []Event, conditions Checklist, day units.Day) units.Day {
 		}
 		from = max(from, min(e.Day+1, day))
 	}
-	for _, code := range slices.Concat(conditions.Present, conditions.Unsure) {
-		told := slices.ContainsFunc(events, func(e Event) bool { return e.is(code) })
-		if e := find(code); e != nil && e.dated != nil && e.dated.test && !told {
-			return day
+	for _, list := range [...][]Code{conditions.Present, conditions.Unsure} {
+		for _, code := range list {
+			told := slices.ContainsFunc(events, func(e Event) bool { return e.is(code) })
+			if e := find(code); e != nil && e.dated != nil && e.dated.test && !told {
+				return day
+			}
 		}
 	}
 	return from

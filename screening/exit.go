@@ -87,8 +87,7 @@ func (e WayOut) String() string {
 }
 
 // exit is the way out of a finding with the effect e.
-func (f Finding) exit(e effect) WayOut {
-	en := find(f.Code)
+func (f *Finding) exit(e effect) WayOut {
 	switch {
 	case e.meanwhile <= WithinLimits && e.route < PhysioLooks:
 		return WayOut{}
@@ -106,10 +105,11 @@ func (f Finding) exit(e effect) WayOut {
 		return WayOut{Who: TheDoctor, With: AClearance, Ask: askClearance}
 	case e.route == PhysioLooks:
 		return WayOut{Who: ThePhysio, With: ALook}
-	case en == nil:
-		return WayOut{Who: TheDoctor, With: BeingSettled}
 	}
-	return en.exit()
+	if en := find(f.Code); en != nil {
+		return en.exit()
+	}
+	return WayOut{Who: TheDoctor, With: BeingSettled}
 }
 
 // exit is the way out of an entry that is present.

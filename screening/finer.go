@@ -21,7 +21,7 @@ type finer struct {
 
 // settled reports whether every question that makes the entry grave was answered
 // with no.
-func (p Profile) settled(e *entry) bool {
+func (p *Profile) settled(e *entry) bool {
 	if e.finer == nil {
 		return false
 	}
@@ -34,7 +34,7 @@ func (p Profile) settled(e *entry) bool {
 }
 
 // explains reports whether an item is a sign that was looked at and has not changed.
-func (p Profile) explains(it item) bool {
+func (p *Profile) explains(it item) bool {
 	return it.kind == Symptom && it.finer != nil && it.finer.explained && p.settled(it.entry)
 }
 
@@ -54,7 +54,7 @@ func (a *assessment) signs() Answer {
 }
 
 // kept reports whether no clearance lifts the entry, for what was answered.
-func (p Profile) kept(e *entry) bool {
+func (p *Profile) kept(e *entry) bool {
 	if e.finer == nil {
 		return false
 	}
@@ -118,7 +118,7 @@ func sitedCodes() []Code {
 
 // spared is what follows from an entry whose place is known: work of it is held and
 // the person is not. The whole body is no place.
-func (p Profile) spared(e *entry) (effect, bool) {
+func (p *Profile) spared(e *entry) (effect, bool) {
 	if e.sited == nil {
 		return effect{}, false
 	}

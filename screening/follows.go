@@ -22,7 +22,7 @@ func (a *assessment) spineNotSeen(it item) bool {
 
 // ends is the day from which what follows from a dated entry gets less, by itself; 0
 // where its day is not known.
-func (p Profile) ends(e *entry) units.Day {
+func (p *Profile) ends(e *entry) units.Day {
 	dates := e.dated
 	if e.finer != nil && e.finer.dated != nil && p.settled(e) {
 		dates = e.finer.dated
@@ -51,7 +51,7 @@ func (a *assessment) follows(it item) (effect, evidence.ReasonCode) {
 		follows, variant = byNewer, byNewerList
 	}
 	var codes room
-	if hardest, ok := a.p.covered(it.appendNamed(codes[:0])); ok && e.released != nil && !a.p.kept(e) && !it.looked() {
+	if hardest, ok := a.covered(it.appendNamed(codes[:0])); ok && e.released != nil && !a.p.kept(e) && !it.looked() {
 		left := follows.lifted(*e.released, hardest)
 		if e.finer != nil && !e.finer.explained && hardest < Vigorous { // which lifts no limit: see lifted
 			left = left.with(e.finer.settled.limits)

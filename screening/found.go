@@ -18,7 +18,7 @@ type item struct {
 
 // found returns what is present or not known, in the order of the tables. Lists
 // that were not asked are left out: they are one finding each.
-func (p Profile) found() []item {
+func (p *Profile) found() []item {
 	items := make([]item, 0, 16)
 	for _, list := range [...]Checklist{p.Diseases, p.Symptoms, p.RedFlags, p.Conditions} {
 		items = list.appendItems(items)
@@ -34,7 +34,7 @@ func (p Profile) found() []item {
 
 // appendAnswers adds what questions stand for that were answered with yes, or
 // those that are triggered and not known.
-func (p Profile) appendAnswers(items []item, held Answer) []item {
+func (p *Profile) appendAnswers(items []item, held Answer) []item {
 	listed := items
 	for i := range questions {
 		q := &questions[i]
@@ -62,7 +62,7 @@ func (c Checklist) appendItems(items []item) []item {
 }
 
 // appendEvents adds the conditions that events stand for.
-func (p Profile) appendEvents(items []item) []item {
+func (p *Profile) appendEvents(items []item) []item {
 	for _, e := range p.Events {
 		for _, code := range p.standsFor(e) {
 			if en := find(code); en != nil && en.kind == Condition {
@@ -74,7 +74,7 @@ func (p Profile) appendEvents(items []item) []item {
 }
 
 // standsFor lists the conditions that an event stands for.
-func (p Profile) standsFor(e Event) []Code {
+func (p *Profile) standsFor(e Event) []Code {
 	switch {
 	case e.Code == fallen && !p.passed(e.Day, 0, fallMonths):
 		return []Code{fallsRisk}
@@ -90,7 +90,7 @@ func (p Profile) standsFor(e Event) []Code {
 
 // brokenBone lists the conditions that a fracture stands for: one of the spine
 // is a vertebral fracture at every date.
-func (p Profile) brokenBone(e Event) []Code {
+func (p *Profile) brokenBone(e Event) []Code {
 	var codes []Code
 	if !p.passed(e.Day, 0, fractureMonths) {
 		codes = append(codes, recentFracture)
@@ -146,7 +146,7 @@ func (q *question) because(items []item) Code {
 
 // passed reports whether so many weeks and months since the event have passed
 // on the day of the visit; since a day that is not known none have.
-func (p Profile) passed(event units.Day, weeks, months int) bool {
+func (p *Profile) passed(event units.Day, weeks, months int) bool {
 	end, err := event.Plus(7 * weeks)
 	if err != nil {
 		return false
@@ -173,7 +173,7 @@ func monthsAfter(d units.Day, n int) units.Day {
 
 // stage returns the stage of d that the last event of an entry has reached, with its
 // number from 1, and whether the day of the event is known at all.
-func (p Profile) stage(e *entry, d *dated) (stage *dated, number int, known bool) {
+func (p *Profile) stage(e *entry, d *dated) (stage *dated, number int, known bool) {
 	var last units.Day
 	for _, event := range p.Events {
 		if !event.is(e.code) {
@@ -195,14 +195,14 @@ func (p Profile) stage(e *entry, d *dated) (stage *dated, number int, known bool
 
 // since says whether the last event of a dated entry lies far enough back, and
 // whether its day is known at all.
-func (p Profile) since(e *entry) (passed, known bool) {
+func (p *Profile) since(e *entry) (passed, known bool) {
 	stage, _, known := p.stage(e, e.dated)
 	return stage != nil, known
 }
 
 // fractured returns the known regions of fractures: of recent ones, and of all
 // if a fracture may be slow to unite. It is false unless every region is known.
-func (p Profile) fractured(all bool) (regions []body.Region, known bool) {
+func (p *Profile) fractured(all bool) (regions []body.Region, known bool) {
 	fractures := 0
 	for _, e := range p.Events {
 		if e.Code != "fracture" || !all && p.passed(e.Day, 0, fractureMonths) {

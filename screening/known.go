@@ -1,6 +1,7 @@
 package screening
 
 import (
+	"iter"
 	"slices"
 
 	"example.org/posology/units/evidence"
@@ -12,16 +13,25 @@ func (it item) isKnown(memory bool) bool {
 	return it.kind == Disease || it.known != nil && (memory || !it.known.memory)
 }
 
-// knownIn returns the known diseases among items that are held at least as
+// knownIn yields the known diseases among items that are held at least as
 // surely as given.
-func knownIn(items []item, atLeast Answer, memory bool) []item {
-	list := make([]item, 0, len(items))
-	for _, it := range items {
-		if it.isKnown(memory) && it.held.Severity() >= atLeast.Severity() {
-			list = append(list, it)
+func knownIn(items []item, atLeast Answer, memory bool) iter.Seq[item] {
+	return func(yield func(item) bool) {
+		for _, it := range items {
+			if it.isKnown(memory) && it.held.Severity() >= atLeast.Severity() && !yield(it) {
+				return
+			}
 		}
 	}
-	return list
+}
+
+// count counts what is yielded.
+func count(items iter.Seq[item]) int {
+	n := 0
+	for range items {
+		n++
+	}
+	return n
 }
 
 // appendDiabetes adds diabetes where only a consequence of it was told: its
@@ -67,9 +77,9 @@ func (it item) appendNeeded(codes []Code) []Code {
 type room [8]Code
 
 // knownFacts are the facts behind those that stand on no list of diseases.
-func knownFacts(diseases []item) []evidence.FactID {
+func knownFacts(diseases iter.Seq[item]) []evidence.FactID {
 	var facts []evidence.FactID
-	for _, it := range diseases {
+	for it := range diseases {
 		fact := knownFact
 		if it.known != nil && it.known.memory {
 			fact = recalledFact

@@ -138,7 +138,8 @@ func (o Outcome) Screened() bool { return o.Validate() == nil }
 // so: what a caller takes out of the sum alone changes nothing. Findings, days,
 // person and setting are taken as they are.
 func (o Outcome) Tightest() Outcome {
-	for _, f := range o.Findings {
+	for i := range o.Findings {
+		f := &o.Findings[i]
 		o.Route, o.Meanwhile = max(o.Route, f.Route), max(o.Meanwhile, f.Meanwhile)
 		o.Limits = o.Limits.Join(f.Limits)
 	}

@@ -51,16 +51,18 @@ func needOf(b Branch, wanted Intensity, clearedVigorous bool) Need {
 //
 // A clearance counts before vigorous exercise for 12 months to the day, if it is
 // in force, speaks for every known disease and for vigorous effort.
-func Preparticipation(p Profile) PreparticipationAnswer { return p.preparticipation(p.found()) }
+func Preparticipation(p Profile) PreparticipationAnswer {
+	return p.preparticipation(p.found(), p.inForce())
+}
 
-func (p Profile) preparticipation(items []item) PreparticipationAnswer {
+func (p *Profile) preparticipation(items []item, inForce []Clearance) PreparticipationAnswer {
 	diseases := knownIn(items, Yes, false)
-	symptoms, disease := len(p.Symptoms.Present) > 0, len(diseases) > 0
+	symptoms, disease := len(p.Symptoms.Present) > 0, count(diseases) > 0
 	if !symptoms && (!p.Symptoms.Asked || !disease && !p.Diseases.Asked) {
 		return PreparticipationAnswer{}
 	}
 	b := branchOf(p.Activity.active(), disease, symptoms)
-	_, cleared := p.vigorousClearance(diseases)
+	_, cleared := vigorousClearance(inForce, p.Day, diseases)
 	return PreparticipationAnswer{b, needOf(b, p.Wanted, cleared)}
 }
 
@@ -71,12 +73,12 @@ func (p Profile) preparticipation(items []item) PreparticipationAnswer {
 // speak the answer is zero. "Moderate" here is no harder than brisk walking.
 func DiabetesStart(p Profile) Need { return p.diabetesStart(p.found()) }
 
-func (p Profile) diabetesStart(items []item) Need {
+func (p *Profile) diabetesStart(items []item) Need {
 	diseases := knownIn(items, Yes, true)
-	if len(diseases) == 0 || !p.Diseases.Asked || !p.Symptoms.Asked || len(p.Symptoms.Present) > 0 || p.Activity.active() {
+	if count(diseases) == 0 || !p.Diseases.Asked || !p.Symptoms.Asked || len(p.Symptoms.Present) > 0 || p.Activity.active() {
 		return 0
 	}
-	for _, it := range diseases {
+	for it := range diseases {
 		if !slices.Contains(diabetesCodes, it.code) || it.by != nil {
 			return 0
 		}

@@ -54,7 +54,7 @@ type Event struct {
 }
 
 // person is who was screened.
-func (p Profile) person() body.Person {
+func (p *Profile) person() body.Person {
 	return body.Person{Age: p.Age, Sex: p.Sex, Training: p.Training}
 }
 

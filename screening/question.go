@@ -55,10 +55,21 @@ type question struct {
 	means     Code   // entry whose effect a yes has
 	client    string // the question
 	clinician string // why it is asked
+
+	asks evidence.ReasonCode // of its reason
 }
 
 // questions are those written out and one for the day of each dated condition.
-var questions = slices.Concat(writtenQuestions, finerQuestions, dayQuestions(), siteQuestions())
+var questions = asking(writtenQuestions, finerQuestions, dayQuestions(), siteQuestions())
+
+// asking joins the tables and fills in the codes of their reasons.
+func asking(tables ...[]question) []question {
+	all := slices.Concat(tables...)
+	for i := range all {
+		all[i].asks = askPrefix + evidence.ReasonCode(all[i].code)
+	}
+	return all
+}
 
 func dayQuestions() []question {
 	var list []question
@@ -77,17 +88,32 @@ func dayOf(code Code) Code { return code + "_day" }
 
 // findQuestion returns the row of a code, nil if there is none.
 func findQuestion(code Code) *question {
-	for i := range questions {
-		if questions[i].code == code {
-			return &questions[i]
-		}
+	if i, ok := questionIndex[code]; ok {
+		return &questions[i]
 	}
 	return nil
 }
 
+var questionIndex = func() map[Code]int {
+	at := make(map[Code]int, len(questions))
+	for i := range questions {
+		at[questions[i].code] = i
+	}
+	return at
+}()
+
+// asksFor is the code of a question's reason, which some topics that are no question
+// have too.
+func asksFor(code Code) evidence.ReasonCode {
+	if q := findQuestion(code); q != nil {
+		return q.asks
+	}
+	return askPrefix + evidence.ReasonCode(code)
+}
+
 // askFor returns the question of a code, asked because of another.
 func askFor(code, because Code) Question {
-	reason := evidence.Because(askPrefix + evidence.ReasonCode(code))
+	reason := evidence.Because(asksFor(code))
 	if because != "" {
 		reason = reason.With(evidence.ID("because", because))
 	}

@@ -38,7 +38,7 @@ func together(items []item, atLeast Answer) bool {
 
 // backPain says whether the back hurts. A sign that is back pain counts before
 // an answer of no.
-func (p Profile) backPain() Answer {
+func (p *Profile) backPain() Answer {
 	pain := p.Answers[askBack]
 	for _, code := range backSigns {
 		if sign := p.RedFlags.Of(code); sign.Severity() > pain.Severity() {

@@ -91,7 +91,7 @@ func (b *BloodCounts) low() []Code {
 	return list
 }
 
-func (p Profile) has(codes ...Code) bool {
+func (p *Profile) has(codes ...Code) bool {
 	return slices.ContainsFunc(p.Conditions.Present, func(c Code) bool { return slices.Contains(codes, c) })
 }
 

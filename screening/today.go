@@ -146,7 +146,8 @@ func (c Check) happened(o *Outcome) {
 			o.Ended = append(o.Ended, e.Code)
 		}
 	}
-	for _, it := range inOrder((Profile{Day: c.Day, Events: c.Events}).appendEvents(nil)) {
+	happened := Profile{Day: c.Day, Events: c.Events}
+	for _, it := range inOrder(happened.appendEvents(nil)) {
 		o.add(it.finding(plainly), it.effect.inSetting(c.Setting, it.balance))
 	}
 }
@@ -186,6 +187,7 @@ func (c Check) lists(o *Outcome) {
 		Day: c.Day, Setting: c.Setting, BP: c.BP, BPAgain: c.BPAgain,
 		Clearances: o.Clearances, Events: c.Events,
 	}}
+	a.read()
 	a.measured()
 	a.askClearance()
 	*o = a.out

@@ -144,7 +144,7 @@ func (p Profile) Validate() error {
 	return bad.Err()
 }
 
-func (p Profile) checkReadings() error {
+func (p *Profile) checkReadings() error {
 	var bad field.Errors
 	bad.Add("", checkTwice(p.BP, p.BPAgain, p.RestingPulse, p.RestingPulseAgain))
 	bad.Add("/blood_counts", p.Counts.check())
@@ -169,7 +169,7 @@ func listed(codes []Code) string {
 // pointerEscape is for names in a JSON Pointer (RFC 6901).
 var pointerEscape = strings.NewReplacer("~", "~0", "/", "~1")
 
-func (p Profile) checkRecords() error {
+func (p *Profile) checkRecords() error {
 	var bad field.Errors
 	bad.Add("/falls", p.Falls.check())
 	for i, code := range p.HomeReadings {

@@ -39,13 +39,15 @@ func Kilograms(kg float64) (Mass, error) { return fromFloat(kg, KG) }
 func Pounds(lb float64) (Mass, error) { return fromFloat(lb, LB) }
 
 func fromFloat(x float64, u MassUnit) (Mass, error) {
-	got := fmt.Sprintf("%v %s", x, u)
+	refuse := func(allowed string, category error) (Mass, error) {
+		return 0, field.Bad(fmt.Sprintf("%v %s", x, u), allowed, category)
+	}
 	if math.IsNaN(x) || math.IsInf(x, 0) {
-		return 0, field.Bad(got, "a finite mass", field.ErrOutOfRange)
+		return refuse("a finite mass", field.ErrOutOfRange)
 	}
 	ng, ok := roundMul(x, u.Mass(), Nearest)
 	if !ok {
-		return 0, field.Bad(got, "a mass within 9.22 million kg", field.ErrOverflow)
+		return refuse("a mass within 9.22 million kg", field.ErrOverflow)
 	}
 	return ng, nil
 }

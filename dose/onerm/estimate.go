@@ -121,7 +121,9 @@ func (e Estimate) Validate() error {
 		bad.Add("/level", checkLevel(e.Level))
 	}
 	for i, a := range e.Answers {
-		bad.Add(fmt.Sprintf("/answers/%d", i), e.checkAnswer(a))
+		if err := e.checkAnswer(a); err != nil {
+			bad.Add(fmt.Sprintf("/answers/%d", i), err)
+		}
 	}
 	return bad.Err()
 }

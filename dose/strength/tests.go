@@ -37,17 +37,19 @@ type Tests struct {
 func (t Tests) For(ex exercise.Exercise) Tests {
 	var mine Tests
 	for _, e := range t.Estimates {
-		if e.Exercise == ex.ID && e.Hold == ex.Hold {
+		if isOf(ex, e.Exercise, e.Hold) {
 			mine.Estimates = append(mine.Estimates, e)
 		}
 	}
 	for _, s := range t.Performed {
-		if s.Exercise == ex.ID && s.Hold == ex.Hold {
+		if isOf(ex, s.Exercise, s.Hold) {
 			mine.Performed = append(mine.Performed, s)
 		}
 	}
 	return mine
 }
+
+func isOf(ex exercise.Exercise, id exercise.ID, h body.Hold) bool { return id == ex.ID && h == ex.Hold }
 
 // Usable returns those that say something of the day decided on, and lists the others.
 // From is the first day whose tests say something, not given for no such day; a kit that

@@ -32,9 +32,11 @@ func outdated(day, from, tested units.Day) (evidence.Reason, bool) {
 // tested, that says nothing of the other. The reasons say so. All are taken to be usable.
 func (t Tests) Test(ex exercise.Exercise, side body.Side) (*onerm.Estimate, []evidence.Reason) {
 	var latest bySide
-	mine := t.For(ex).Estimates
-	for i := range mine {
-		e := &mine[i]
+	for i := range t.Estimates {
+		e := &t.Estimates[i]
+		if !isOf(ex, e.Exercise, e.Hold) {
+			continue
+		}
 		have := latest[e.Side]
 		if have == nil || e.Day > have.Day || e.Day == have.Day && weaker(e, have) {
 			latest[e.Side] = e
@@ -44,10 +46,12 @@ func (t Tests) Test(ex exercise.Exercise, side body.Side) (*onerm.Estimate, []ev
 	if ex.OneSided {
 		chosen, note = ofSides(latest, side)
 	}
-	if chosen != nil {
-		chosen.Side = side
+	if chosen == nil {
+		return nil, note
 	}
-	return chosen, note
+	mine := *chosen
+	mine.Side = side
+	return &mine, note
 }
 
 // bySide are the latest tests, nil for none.

@@ -111,14 +111,22 @@ func (v *Visit) aim(r GateReport) int {
 	return max(v.Plan.Count, min(top, v.fewest()+1))
 }
 
+// named are the gates as reasons name them.
+var named = func() (list [GateReps + 1][]evidence.Arg) {
+	for g := range EveryGate() {
+		list[g] = []evidence.Arg{evidence.Term("gate", g.String())}
+	}
+	return list
+}()
+
 // passed lets the load rise as far as this gate goes.
 func (g Gate) passed() GateAnswer {
-	return GateAnswer{g, rule.Raise, []evidence.Reason{because("progression.gate-passed").With(evidence.Term("gate", g.String()))}}
+	return GateAnswer{g, rule.Raise, []evidence.Reason{because("progression.gate-passed").With(named[g]...)}}
 }
 
 // notKnown keeps the load.
 func (g Gate) notKnown() GateAnswer {
-	return GateAnswer{g, rule.Keep, []evidence.Reason{because("progression.gate-not-known").With(evidence.Term("gate", g.String()))}}
+	return GateAnswer{g, rule.Keep, []evidence.Reason{because("progression.gate-not-known").With(named[g]...)}}
 }
 
 func (g Gate) says(a rule.LoadAdvice, why evidence.Reason) GateAnswer {

@@ -53,12 +53,11 @@ func (v *Visit) pain() GateAnswer {
 		return GatePain.notKnown()
 	}
 	model := screening.PainModel(*v.Pain)
-	why := because("progression.pain").With(evidence.Term("zone", given.Zone(model.Zone)))
 	switch {
 	case !model.Applies:
 		return GatePain.says(rule.Refer, because("progression.pain-other").With(evidence.Term("kind", v.Pain.Kind.String())))
 	case model.Plan == screening.Lighter:
-		return GatePain.says(rule.Ease, why)
+		return GatePain.says(rule.Ease, saysZone(model))
 	case screening.SorenessLasts(v.SorenessDays):
 		return GatePain.says(rule.Keep, because("progression.sore").With(evidence.Days("days", v.SorenessDays)))
 	case v.Pain.Kind != screening.OrdinaryPain && !painless(*v.Pain):
@@ -66,7 +65,11 @@ func (v *Visit) pain() GateAnswer {
 	case model.MayProgress:
 		return GatePain.passed()
 	}
-	return GatePain.says(rule.Keep, why)
+	return GatePain.says(rule.Keep, saysZone(model))
+}
+
+func saysZone(a screening.PainAnswer) evidence.Reason {
+	return because("progression.pain").With(evidence.Term("zone", given.Zone(a.Zone)))
 }
 
 // painless reports that no score is above zero.

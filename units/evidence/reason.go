@@ -14,8 +14,8 @@ import (
 // are what a record stores and a translation is keyed by.
 type ReasonCode string
 
-// A Reason says why something was decided. Its facts may be those of the table that
-// it comes from: they are for reading. Decode into a fresh Reason, as [field.Decode] does.
+// A Reason says why something was decided. Its values and facts may be those of the table
+// that it comes from: they are for reading. Decode into a fresh Reason, as [field.Decode] does.
 type Reason struct {
 	Code  ReasonCode `json:"code"`
 	Args  []Arg      `json:"args,omitempty"`
