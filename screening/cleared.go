@@ -83,7 +83,8 @@ func (a *assessment) uncleared() Code {
 		}
 	}
 	for _, e := range a.p.measured() {
-		if _, lifted := a.p.covered([]Code{e.code}); e.released != nil && !lifted {
+		var codes room
+		if _, lifted := a.p.covered(item{entry: e}.appendNamed(codes[:0])); e.released != nil && !lifted {
 			return e.code
 		}
 	}
