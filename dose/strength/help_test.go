@@ -2,8 +2,6 @@ package strength_test
 
 import "example.org/posology/internal/lifttest"
 
-const day = lifttest.Day
-
 var (
 	man      = lifttest.Man
 	press    = lifttest.Press
