@@ -48,7 +48,7 @@ func TestDefaultPlansOfAnybody(t *testing.T) {
 		push, pull := 0, 0
 		for _, item := range w.Sessions[0].Items {
 			ex, _ := exercise.Standard().Get(item.Exercise)
-			if clash := ex.Demands.Both(outcome.Limits.Avoid); clash != 0 {
+			if clash := ex.Demands.Both(forbidden(outcome, ex)); clash != 0 {
 				t.Fatalf("%s demands %v", item.Exercise, clash)
 			}
 			switch ex.Pattern {
@@ -67,6 +67,52 @@ func TestDefaultPlansOfAnybody(t *testing.T) {
 	})
 	if planned == 0 {
 		t.Error("nobody was planned for")
+	}
+}
+
+// forbidden is what the limits forbid. Standing alone is none of it where a chair stands
+// behind and nothing but falls or frailty speaks against it: who sways sits down, who
+// faints does not. TestSupport holds that for one exercise, TestFrailAndAlone for a plan.
+func forbidden(o screening.Outcome, ex exercise.Exercise) body.Demands {
+	mayFaint := func(f screening.Finding) bool {
+		return f.Limits.Avoid.Has(body.FreeStanding) && !slices.Contains([]screening.Code{"falls_risk", "frailty", "frailty_dose"}, f.Code)
+	}
+	if ex.Seat && !slices.ContainsFunc(o.Findings, mayFaint) {
+		return o.Limits.Avoid &^ body.DemandSet(body.FreeStanding)
+	}
+	return o.Limits.Avoid
+}
+
+// Who is frail and alone sits down on a chair and gets up from it; who may faint does not.
+func TestFrailAndAlone(t *testing.T) {
+	for _, tt := range []struct {
+		conditions []screening.Code
+		rises      bool
+	}{
+		{[]screening.Code{"frailty"}, true},
+		{[]screening.Code{"frailty", "falls_risk"}, true},
+		{[]screening.Code{"frailty", "vertigo"}, false},
+	} {
+		outcome := units.Must(screening.Assess(screening.Profile{
+			Day: firstDay, Age: 78, Sex: body.Female, Training: body.Novice, Setting: screening.Alone, Wanted: screening.Moderate,
+			Activity: &screening.Activity{Intensity: screening.Idle}, BP: &screening.BloodPressure{Systolic: 128, Diastolic: 76},
+			Diseases: screening.AskedFor(), Symptoms: screening.AskedFor(), RedFlags: screening.AskedFor(),
+			Conditions: screening.AskedFor(tt.conditions...),
+		}))
+		r := threeDays()
+		r.Screening, r.Goal, r.Kit = outcome, guideline.Strength, hall
+		w, err := week.Plan(r)
+		if err != nil {
+			t.Errorf("%v: %v", tt.conditions, err)
+			continue
+		}
+		stands := slices.ContainsFunc(w.Sessions[0].Items, func(i dose.Prescription) bool {
+			ex, _ := exercise.Standard().Get(i.Exercise)
+			return ex.Demands.Has(body.FreeStanding)
+		})
+		if !outcome.Limits.Avoid.Has(body.FreeStanding) || stands != tt.rises {
+			t.Errorf("%v: avoided %v, planned %v", tt.conditions, outcome.Limits.Avoid, w.Sessions[0].Items)
+		}
 	}
 }
 

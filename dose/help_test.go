@@ -1,115 +1,40 @@
 package dose_test
 
 import (
-	"errors"
 	"testing"
 
 	"example.org/posology/dose"
-	"example.org/posology/dose/equipment"
-	"example.org/posology/dose/exercise"
-	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
-	"example.org/posology/dose/setlog"
-	"example.org/posology/screening"
-	"example.org/posology/units"
-	"example.org/posology/units/body"
-	"example.org/posology/units/evidence"
+	"example.org/posology/internal/dosetest"
+	"example.org/posology/internal/fieldtest"
+	"example.org/posology/internal/screentest"
 )
 
-const firstDay units.Day = 739950 // Monday 2026-11-30
+const firstDay = dosetest.FirstDay
 
-// pairs is a kit with a pair of dumbbells of each mass, in kilograms.
-func pairs(kg ...float64) equipment.Kit {
-	var k equipment.Kit
-	for _, m := range kg {
-		mass := units.Must(units.Kilograms(m))
-		k.Dumbbells = append(k.Dumbbells, equipment.Dumbbell{Mass: units.Marked{Mass: mass, Unit: units.KG}, Count: 2})
-	}
-	return k
-}
+type failer = fieldtest.T
 
-var hall = pairs(0.5, 1, 2, 3, 4, 5, 6, 8, 10)
-
-func exerciseOf(t testing.TB, id exercise.ID) exercise.Exercise {
-	t.Helper()
-	ex, err := exercise.Standard().Lookup(string(id))
-	if err != nil {
-		t.Fatal(err)
-	}
-	return ex
-}
-
-// waived is an outcome without a caution of a person of 66 in a group.
-func waived(training body.Training) screening.Outcome {
-	return screening.Waived("a test", body.Person{Age: 66, Sex: body.Female, Training: training}, screening.InGroup, firstDay)
-}
-
-// row is a loaded request for the one-arm row of a novice of 66 who was
-// screened without a caution.
-func row(t testing.TB) dose.Request {
-	t.Helper()
-	return dose.Request{
-		Day:       firstDay,
-		Screening: waived(body.Novice), Exercise: exerciseOf(t, "one-arm-dumbbell-row"), Side: body.Right,
-		Goal: guideline.Strength, Kit: hall,
-	}
-}
+var (
+	hall       = dosetest.Hall
+	pairs      = dosetest.Pairs
+	exerciseOf = dosetest.Exercise
+	waived     = dosetest.Waived
+	assessed   = dosetest.Assessed
+	row        = dosetest.Row
+	squatAfter = dosetest.SquatAfter
+	estimateOf = dosetest.Estimate
+	doneSet    = dosetest.DoneSet
+	doneBy     = dosetest.DoneBy
+	prescribe  = dosetest.Prescribe
+	barred     = dosetest.Barred
+	has        = dosetest.Has
+	paths      = fieldtest.Paths
+	codesOf    = screentest.Codes
+)
 
 // tested gives the request an estimate from a set of reps at kg with reserve.
 func tested(t testing.TB, r dose.Request, kg float64, reps int, reserve float64) dose.Request {
 	t.Helper()
-	e := estimateOf(t, r, kg, reps, reserve)
-	r.Estimates = []onerm.Estimate{e}
+	r.Estimates = []onerm.Estimate{estimateOf(t, r, kg, reps, reserve)}
 	return r
-}
-
-// failer is what a test and a rapid check have in common.
-type failer interface {
-	Helper()
-	Fatalf(format string, args ...any)
-}
-
-func estimateOf(t failer, r dose.Request, kg float64, reps int, reserve float64) onerm.Estimate {
-	t.Helper()
-	set := setlog.Set{
-		Day: firstDay, Exercise: r.Exercise.ID, Side: r.Side, Hold: r.Exercise.Hold,
-		Load: units.Must(units.Kilograms(kg)), Reps: reps, Effort: units.Must(units.InReserve(reserve)),
-	}
-	if set.Hold == body.OneEachHand {
-		set.Stated = body.PerHand
-	}
-	e, err := onerm.FromSet(set, r.Exercise, body.Person{Age: r.Screening.Who.Age, Sex: body.Female, Training: r.Screening.Who.Training})
-	if err != nil {
-		t.Fatalf("FromSet: %v", err)
-	}
-	return e
-}
-
-func prescribe(t testing.TB, r dose.Request) dose.Prescription {
-	t.Helper()
-	p, err := dose.Prescribe(r)
-	if err != nil {
-		t.Fatalf("Prescribe: %v", err)
-	}
-	return p
-}
-
-// barred returns the constraint that Prescribe reports, of the given category.
-func barred(t testing.TB, r dose.Request, category error) *dose.ConstraintError {
-	t.Helper()
-	p, err := dose.Prescribe(r)
-	var c *dose.ConstraintError
-	if !errors.Is(err, category) || !errors.As(err, &c) {
-		t.Fatalf("Prescribe = %v, %v; want a ConstraintError, %v", p.Load, err, category)
-	}
-	return c
-}
-
-func has(reasons []evidence.Reason, code evidence.ReasonCode) bool {
-	for _, r := range reasons {
-		if r.Code == code {
-			return true
-		}
-	}
-	return false
 }

@@ -45,16 +45,6 @@ func (v visit) dose() (dose.Prescription, error) {
 
 var exercises = slices.Collect(exercise.Standard().All())
 
-func codesOf(kinds ...screening.Kind) []screening.Code {
-	var list []screening.Code
-	for term := range screening.Codes() {
-		if slices.Contains(kinds, term.Kind) {
-			list = append(list, term.Code)
-		}
-	}
-	return list
-}
-
 func drawList(t *rapid.T, name string, kind screening.Kind) screening.Checklist {
 	if rapid.IntRange(0, 9).Draw(t, name+" asked") == 9 { // zero is drawn far more often than once in ten
 		return screening.Checklist{}

@@ -101,13 +101,6 @@ func TestShareLimitIsSaidWhereItBinds(t *testing.T) {
 	}
 }
 
-func doneSet(kg float64, reps int, effort units.Effort) setlog.Set {
-	return setlog.Set{
-		Day: firstDay, Exercise: "one-arm-dumbbell-row", Side: body.Right, Hold: body.OneHand,
-		Load: units.Must(units.Kilograms(kg)), Reps: reps, Effort: effort,
-	}
-}
-
 // A limit on the share holds without an estimate: sets of 12 with 5 kg and 3 left
 // show 6.7 kg at least (Brzycki and Epley: 4/3 of the weight at 10
 // repetitions), of which 40 % are 2.7 kg.

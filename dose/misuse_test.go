@@ -15,20 +15,6 @@ import (
 	"example.org/posology/units/field"
 )
 
-// assessed is the outcome of an assessment in a group of a person with a key.
-func assessed(t failer, day units.Day) screening.Outcome {
-	t.Helper()
-	o, err := screening.Assess(screening.Profile{
-		Key: "p1", Day: day, Age: 66, Sex: body.Female, Training: body.Novice, Setting: screening.InGroup, Wanted: screening.Moderate,
-		Activity: &screening.Activity{Intensity: screening.Idle},
-		Diseases: screening.AskedFor(), Symptoms: screening.AskedFor(), RedFlags: screening.AskedFor(), Conditions: screening.AskedFor(),
-	})
-	if err != nil {
-		t.Fatalf("Assess: %v", err)
-	}
-	return o
-}
-
 // misused is what goes wrong with an outcome or an estimate, and the error of it.
 var misused = []struct {
 	name  string
@@ -71,10 +57,6 @@ var misused = []struct {
 		`contradiction: /done/0/key = "p2", allowed: "p1", the key beside it: nothing follows from a record of somebody else`},
 	{"a first set of another person", func(r *dose.Request) { s := doneBy("p2", *r); r.Performed = &s }, field.ErrConflict,
 		`contradiction: /performed/key = "p2", allowed: "p1", the key beside it: nothing follows from a record of somebody else`},
-}
-
-func doneBy(key body.Key, r dose.Request) setlog.Set {
-	return setlog.Set{Key: key, Day: firstDay, Exercise: r.Exercise.ID, Side: r.Side, Hold: r.Exercise.Hold, Load: units.Kilogram, Reps: 8}
 }
 
 func TestMisuse(t *testing.T) {

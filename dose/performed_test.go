@@ -6,26 +6,10 @@ import (
 	"pgregory.net/rapid"
 
 	"example.org/posology/dose"
-	"example.org/posology/dose/exercise"
-	"example.org/posology/dose/guideline"
-	"example.org/posology/dose/setlog"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 )
-
-// squat is a request for a goblet squat, after a set of reps at kg with reserve.
-func squatAfter(t failer, kg float64, reps int, reserve float64) dose.Request {
-	t.Helper()
-	ex, _ := exercise.Standard().Get("goblet-squat")
-	return dose.Request{
-		Day:       firstDay,
-		Screening: waived(body.Intermediate), Exercise: ex, Side: body.Both,
-		Goal: guideline.Strength, Kit: hall,
-		Performed: &setlog.Set{Day: firstDay, Exercise: ex.ID, Side: body.Both, Hold: ex.Hold,
-			Load: units.Must(units.Kilograms(kg)), Reps: reps, Effort: units.Must(units.InReserve(reserve))},
-	}
-}
 
 // Where the body is most of what is lifted there is no estimate; what was
 // really done is where looking for the load begins, never above it.

@@ -328,17 +328,6 @@ func TestBadRequests(t *testing.T) {
 	}
 }
 
-// paths lists the fields that an error names.
-func paths(err error) []string {
-	var all field.Errors
-	all.Add("", err)
-	var list []string
-	for _, f := range all {
-		list = append(list, f.Path)
-	}
-	return list
-}
-
 func TestBothSidesExerciseTakesBoth(t *testing.T) {
 	r := row(t)
 	r.Exercise = exerciseOf(t, "goblet-squat")

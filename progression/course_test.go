@@ -4,10 +4,10 @@ import (
 	"pgregory.net/rapid"
 
 	"example.org/posology/dose"
-	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/internal/dosetest"
 	"example.org/posology/progression"
 	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
@@ -15,16 +15,10 @@ import (
 	"example.org/posology/units/body"
 )
 
+var dumbbells = dosetest.Pairs
+
 // firstDay is a Monday; the assessment was the day before.
 const firstDay units.Day = 739950
-
-func dumbbells(kg ...float64) equipment.Kit {
-	var k equipment.Kit
-	for _, m := range kg {
-		k.Dumbbells = append(k.Dumbbells, equipment.Dumbbell{Mass: units.Marked{Mass: units.Must(units.Kilograms(m)), Unit: units.KG}, Count: 2})
-	}
-	return k
-}
 
 // waived is an outcome without a caution of a person of 66 in a group.
 func waived(training body.Training) screening.Outcome {

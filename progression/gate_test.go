@@ -1,17 +1,21 @@
 package progression_test
 
 import (
-	"slices"
-
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/internal/fieldtest"
+	"example.org/posology/internal/visittest"
 	"example.org/posology/progression"
-	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+)
+
+var (
+	gatesOf   = visittest.Gates
+	signCodes = visittest.Signs
 )
 
 func score(v float64) *float64 { return &v }
@@ -38,24 +42,4 @@ func goodVisit() progression.Visit {
 	}
 }
 
-func gatesOf(t failer, v progression.Visit) visit.GateReport {
-	t.Helper()
-	r, err := visit.Gates(v)
-	if err != nil {
-		t.Fatalf("Gates: %v", err)
-	}
-	return r
-}
-
-type failer interface {
-	Helper()
-	Fatalf(format string, args ...any)
-}
-
-func signCodes() []screening.Code {
-	var list []screening.Code
-	for _, r := range screening.StopRows() {
-		list = append(list, r.Code)
-	}
-	return slices.DeleteFunc(list, func(c screening.Code) bool { return (screening.Moment{Signs: []screening.Code{c}}).Validate() != nil })
-}
+type failer = fieldtest.T

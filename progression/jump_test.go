@@ -8,9 +8,9 @@ import (
 	"testing"
 
 	"example.org/posology/dose/equipment"
+	"example.org/posology/internal/dosetest"
 	"example.org/posology/progression"
 	"example.org/posology/units"
-	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
@@ -18,19 +18,7 @@ import (
 // pairs compiles a kit with a pair of dumbbells of each mass.
 func pairs(t testing.TB, masses ...units.Mass) *equipment.Table {
 	t.Helper()
-	return pairsOf(t, masses)
-}
-
-func pairsOf(t interface{ Fatal(...any) }, masses []units.Mass) *equipment.Table {
-	var kit equipment.Kit
-	for _, m := range masses {
-		kit.Dumbbells = append(kit.Dumbbells, equipment.Dumbbell{Mass: units.Marked{Mass: m}, Count: 2})
-	}
-	table, err := kit.Compile(body.OneEachHand)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return table
+	return dosetest.Table(t, masses...)
 }
 
 // Published guidance is 2 to 10 % (ACSM 2002): inside at both ends, outside beyond.

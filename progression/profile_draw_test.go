@@ -11,6 +11,7 @@ import (
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/internal/screentest"
 	"example.org/posology/progression"
 	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
@@ -68,16 +69,6 @@ var policyRules = []rule.Name{
 	0, 0, 0, 0, 0, rule.NameOverTarget, rule.NameTwoForTwo, rule.NameRepsThenLoad, rule.NameOMNIBelow8, rule.NameTopOfRange,
 }
 
-func termsOf(kinds ...screening.Kind) []screening.Code {
-	var list []screening.Code
-	for term := range screening.Codes() {
-		if slices.Contains(kinds, term.Kind) {
-			list = append(list, term.Code)
-		}
-	}
-	return list
-}
-
 // seldom is true about once in so many draws, and shrinks to false.
 func seldom(t *rapid.T, what string, oneIn int) bool {
 	return rapid.IntRange(0, oneIn-1).Draw(t, what) == oneIn-1
@@ -95,7 +86,7 @@ func drawList(t *rapid.T, kind screening.Kind) screening.Checklist {
 	if !seldom(t, "found", 6) {
 		return screening.AskedFor()
 	}
-	drawn := rapid.SliceOfNDistinct(rapid.SampledFrom(termsOf(kind)), 1, 2, rapid.ID[screening.Code]).Draw(t, "codes")
+	drawn := rapid.SliceOfNDistinct(rapid.SampledFrom(screentest.Codes(kind)), 1, 2, rapid.ID[screening.Code]).Draw(t, "codes")
 	if seldom(t, "unsure", 2) {
 		return screening.Checklist{Asked: true, Present: drawn[1:], Unsure: drawn[:1]}
 	}

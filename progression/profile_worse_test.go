@@ -8,6 +8,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
+	"example.org/posology/internal/screentest"
 	"example.org/posology/progression"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -60,7 +61,7 @@ func listSpoilings() []spoiling {
 	} {
 		code := func(t *rapid.T, list *screening.Checklist) []screening.Code {
 			free := func(c screening.Code) bool { return list.Of(c) == screening.No }
-			return []screening.Code{rapid.SampledFrom(termsOf(l.kind)).Filter(free).Draw(t, "code")}
+			return []screening.Code{rapid.SampledFrom(screentest.Codes(l.kind)).Filter(free).Draw(t, "code")}
 		}
 		all = append(all,
 			spoiling{"one more " + l.name, func(t *rapid.T, p *client) bool {
@@ -145,11 +146,11 @@ var checkSpoilings = []spoiling{
 		return none
 	}},
 	checked("a new sign", func(t *rapid.T, c *screening.Check) bool {
-		c.New = screening.AskedFor(rapid.SampledFrom(termsOf(screening.Symptom, screening.RedFlag)).Draw(t, "new"))
+		c.New = screening.AskedFor(rapid.SampledFrom(screentest.Codes(screening.Symptom, screening.RedFlag)).Draw(t, "new"))
 		return true
 	}),
 	checked("unsure of a new sign", func(t *rapid.T, c *screening.Check) bool {
-		c.New = screening.Checklist{Asked: true, Unsure: []screening.Code{rapid.SampledFrom(termsOf(screening.Symptom, screening.RedFlag)).Draw(t, "new")}}
+		c.New = screening.Checklist{Asked: true, Unsure: []screening.Code{rapid.SampledFrom(screentest.Codes(screening.Symptom, screening.RedFlag)).Draw(t, "new")}}
 		return true
 	}),
 	checked("new signs not asked", func(_ *rapid.T, c *screening.Check) bool { c.New = screening.Checklist{}; return true }),

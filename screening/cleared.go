@@ -81,7 +81,8 @@ func (a *assessment) uncleared() Code {
 		}
 	}
 	for _, e := range a.met {
-		if _, lifted := a.covered([]Code{e.code}); e.released != nil && !lifted {
+		var codes room
+		if _, lifted := a.covered(item{entry: e}.appendNamed(codes[:0])); e.released != nil && !lifted {
 			return e.code
 		}
 	}

@@ -3,6 +3,7 @@ package screening_test
 import (
 	"cmp"
 	"fmt"
+	"slices"
 	"testing"
 
 	"example.org/posology/screening"
@@ -199,7 +200,9 @@ func lived(e everyday, active bool, s screening.Setting) screening.Profile {
 func outcomeOf(o screening.Outcome) string { return fmt.Sprintf("%v, %v", o.Route, o.Meanwhile) }
 
 // TestEverydayPeople holds the table line by line, inactive and active, alone and in
-// a clinic: less company limits more and holds no more people.
+// a clinic: less company limits more and holds no more people. Who has no known disease, which
+// is who is held while inactive and goes on while active, and is sent to nobody is asked for no
+// clearance.
 func TestEverydayPeople(t *testing.T) {
 	if len(everydays) < 40 {
 		t.Errorf("%d people", len(everydays))
@@ -216,6 +219,10 @@ func TestEverydayPeople(t *testing.T) {
 			}
 			if !alone.Limits.AsTightAs(clinic.Limits) {
 				t.Errorf("%s: alone is limited less than in a clinic", e.who)
+			}
+			asked := slices.ContainsFunc(clinic.Missing, func(q screening.Question) bool { return q.Code == "clearance" })
+			if known := e.active != ""; asked && clinic.Route < screening.AskFirst && !known {
+				t.Errorf("%s, active %v: asked for a clearance that nothing needs", e.who, active)
 			}
 			if got := clinic.Rules.Strictest(); got != e.verdict[i] {
 				t.Errorf("%s, active %v: strictest rule %v, want %v", e.who, active, got, e.verdict[i])

@@ -4,10 +4,13 @@ import (
 	"math/rand/v2"
 	"slices"
 
+	"example.org/posology/internal/screentest"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 )
+
+var codesOf = screentest.Codes
 
 // Codes by kind, gathered once: the generators draw from them a million times.
 var (
@@ -22,17 +25,6 @@ var (
 	sitedCodes     = []screening.Code{"pain_made_worse_by_training", "unstable_or_injured_joint", "acute_joint_inflammation"}
 	readable       = []string{"40 mg/dL", "60 mg/dL", "80 mg/dL", "120 mg/dL", "200 mg/dL", "300 mg/dL", "400 mg/dL", "4.6 mmol/L", "15 mmol/L"}
 )
-
-// codesOf lists the codes of the given kinds.
-func codesOf(kinds ...screening.Kind) []screening.Code {
-	var list []screening.Code
-	for term := range screening.Codes() {
-		if slices.Contains(kinds, term.Kind) {
-			list = append(list, term.Code)
-		}
-	}
-	return list
-}
 
 func yesNo() []screening.Code {
 	var list []screening.Code

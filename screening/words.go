@@ -1,6 +1,7 @@
 package screening
 
 import (
+	"fmt"
 	"strings"
 	"sync"
 
@@ -133,13 +134,23 @@ func (e *entry) words(w evidence.Words) {
 		read = " First {first}, second {second}."
 	}
 	w[code] = evidence.Wording{Client: client.says, Clinician: rule + e.here(e.effect) + read}
-	w[code+unsurely] = evidence.Wording{Client: "We would like to ask a little more about " + client.about + ".",
-		Clinician: "Not known: " + e.meaning + ". " + e.untilKnown()}
+	w[code+unsurely] = evidence.Wording{Client: e.unsureText(client), Clinician: "Not known: " + e.meaning + ". " + e.untilKnown()}
 	e.finerWords(w, client, rule)
 	if e.released != nil {
 		w[code+withClearance] = evidence.Wording{Client: "Your doctor has agreed about " + client.about + "; we keep to what was agreed.",
 			Clinician: upper(e.meaning) + ", with a clearance in force that names it: " + e.released.String() + "." + read}
 	}
+}
+
+// unsureText is what a client reads of an entry that is not known.
+func (e *entry) unsureText(client clientText) string {
+	switch {
+	case e.code == pressureUntaken: // which is never anything else
+		return client.says
+	case e.notKnown != nil && client.option != "":
+		return "You were not sure of this: " + client.option + ". We look at it together when you come."
+	}
+	return "We would like to ask a little more about " + client.about + "."
 }
 
 // untilKnown says what an entry comes to that is not known.
@@ -148,6 +159,9 @@ func (e *entry) untilKnown() string {
 		return "Until it is looked at: " + e.here(*e.notKnown)
 	}
 	text := "Counts as yes until it is: " + e.effect.softened().String() + "."
+	if e.code == pressureUntaken {
+		text = fmt.Sprintf("Counts as above %d/%d mmHg until it is taken, within %d days: %v.", relativeSystolic, relativeDiastolic, pressureDays, e.effect)
+	}
 	if e.lesser != nil {
 		text += " With nothing beside that makes it grave: " + e.here(*e.lesser)
 	}

@@ -13,7 +13,7 @@ func (e *entry) finerWords(w evidence.Words, client clientText, rule string) {
 	thanks := "Thank you for telling us about " + client.about + "."
 	e.datedWords(w, e.dated, code, rule, cmp.Or(client.later, client.says), client.long)
 	if f := e.finer; f != nil {
-		w[code+lookedAtOnce] = evidence.Wording{Client: cmp.Or(client.known, thanks), Clinician: rule + "as it was looked at and has not changed, " + e.here(f.settled) + f.standing()}
+		w[code+lookedAtOnce] = evidence.Wording{Client: cmp.Or(client.known, thanks), Clinician: rule + f.because() + ", " + e.here(f.settled) + f.standing()}
 		e.datedWords(w, f.dated, code+lookedAtOnce, rule, cmp.Or(client.after, thanks), cmp.Or(client.long, thanks))
 	}
 	if e.lesser != nil {
@@ -25,6 +25,14 @@ func (e *entry) finerWords(w evidence.Words, client clientText, rule string) {
 	if e.dropped {
 		w[code+byNewerList] = evidence.Wording{Client: cmp.Or(client.newer, thanks), Clinician: rule + "An older list holds it, a newer one does not, and the policy follows the newer: " + byNewer.String() + "."}
 	}
+}
+
+// because says what its questions, each answered with no, came to.
+func (f *finer) because() string {
+	if f.explained {
+		return "as it was looked at and has not changed"
+	}
+	return "as the further questions were answered"
 }
 
 // standing says that the preparticipation rule counts the sign all the same.

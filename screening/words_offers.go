@@ -19,7 +19,8 @@ var offered = map[Code]Meanwhile{
 	ketonesLight: WithinLimits, sorenessLasting: WithinLimits, unwellToday: WithinLimits,
 
 	"spinal_deformity.lesser": WithinLimits, "flags-chronic-followed": UnloadedPractice,
-	"flags-chronic": WithinLimits, "flags-chronic-past": WithinLimits, dizzyStanding: WithinLimits, spineNotSeen: WithinLimits,
+	"back_pain_not_better_at_a_month": WithinLimits,
+	"flags-chronic":                   WithinLimits, "flags-chronic-past": WithinLimits, dizzyStanding: WithinLimits, spineNotSeen: WithinLimits,
 	"diabetes_t1.newer-list": WithinLimits, "diabetes_t2.newer-list": WithinLimits, "diabetes.newer-list": WithinLimits, "branch.N2.newer-list": WithinLimits,
 	"intermittent_claudication.looked-at": WithinLimits, "after_mi_or_stroke.later": WithinLimits, "pacemaker.later": WithinLimits,
 	"recent_eye_operation.later": WithinLimits, "recent_eye_operation.looked-at.later": WithinLimits,
@@ -29,7 +30,7 @@ var offered = map[Code]Meanwhile{
 	"lymphoedema_stable": WithinLimits, "hip_fracture.long-after": WithinLimits, otherPain[SpreadingPain] + ".place": WithinLimits,
 
 	"palpitations_or_tachycardia.looked-at": LightSupervised, "known_heart_murmur.looked-at": LightSupervised, "dyspnoea_rest_or_mild_exertion.looked-at": LightSupervised,
-	"unusual_fatigue_or_dyspnoea_usual_activity.looked-at": LightSupervised, "ankle_oedema.looked-at": LightSupervised, "hip_fracture": LightSupervised, "icd.later": LightSupervised, pressureUntaken: LightSupervised,
+	"unusual_fatigue_or_dyspnoea_usual_activity.looked-at": LightSupervised, "ankle_oedema.looked-at": LightSupervised, "hip_fracture": LightSupervised, "icd.later": LightSupervised, pressureUntaken: LightSupervised, pressureUntaken + ".unsure": LightSupervised,
 
 	otherPain[SpreadingPain]: UnloadedPractice,
 
@@ -47,6 +48,9 @@ var offered = map[Code]Meanwhile{
 // heldTexts are what a client who is held reads in place of some of them; empty
 // where the others say enough.
 var heldTexts = map[Code]string{
+	"back_pain_not_better_at_a_month": "Your back has hurt for a while now; please ask your doctor to look at it.",
+	pressureUntaken + ".unsure":       "Please have your blood pressure measured within two weeks.",
+
 	"flags-chronic":           "About your back, and the pain you have had for long: we look at it together when you come.",
 	"flags-chronic-followed":  "Please tell the doctor who looks after your cancer about the pain in your back.",
 	"spinal_deformity.lesser": "Your back has changed its shape: we look at it together when you come.",

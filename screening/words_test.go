@@ -62,3 +62,41 @@ func TestNobodyReadsTwice(t *testing.T) {
 		}
 	}
 }
+
+// TestWordsFitTheRoute holds what a client reads of one thing that a physiotherapist looks
+// at, or that a cuff settles, to where it is sent.
+func TestWordsFitTheRoute(t *testing.T) {
+	words, looked := screening.Words(), 0
+	for term := range screening.Codes() {
+		if term.Kind != screening.RedFlag && term.Kind != screening.Condition {
+			continue
+		}
+		for _, sure := range []bool{true, false} {
+			p := lived(everyday{}, true, screening.InGroup)
+			if has(term.Code)(&p); !sure {
+				p = lived(everyday{}, true, screening.InGroup)
+				unsure(term.Code)(&p)
+			}
+			o, err := screening.Assess(p)
+			if err != nil || o.Route != screening.PhysioLooks {
+				continue
+			}
+			for _, f := range o.Findings {
+				if text := words.Client(f.Reason); f.Code == term.Code && f.Route == o.Route {
+					if looked++; strings.Contains(text, "octor") {
+						t.Errorf("%s, sure %v: the physiotherapist looks, and the client reads %q", f.Code, sure, text)
+					}
+				}
+			}
+		}
+	}
+	if looked < 8 {
+		t.Errorf("%d findings are looked at", looked)
+	}
+	p := lived(everyday{is: and{has("hypertension_treated"), unmeasured}}, false, screening.InGroup)
+	for _, f := range assess(t, p).Findings {
+		if text := words.Client(f.Reason); f.Code == "pressure_not_measured" && !strings.Contains(text, "within two weeks") {
+			t.Errorf("a pressure that was not taken reads %q", text)
+		}
+	}
+}

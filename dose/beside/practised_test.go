@@ -8,6 +8,7 @@ import (
 	"pgregory.net/rapid"
 
 	"example.org/posology/dose/beside"
+	"example.org/posology/internal/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
@@ -33,10 +34,7 @@ func moveOn(t failer, list []beside.Practised, s beside.Situation) (map[beside.T
 	return by, k
 }
 
-type failer interface {
-	Helper()
-	Fatal(...any)
-}
+type failer = fieldtest.T
 
 // A table of courses of one track, all from step 6 with nothing met, and looked at on day 40.
 func TestMoveOn(t *testing.T) {

@@ -5,36 +5,24 @@ import (
 	"strings"
 	"testing"
 
-	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/internal/lifttest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 )
 
-var day = units.Must(units.NewDay(2026, 11, 25))
-
-// press is an exercise held in the given way.
-func press(h body.Hold) exercise.Exercise {
-	return exercise.Exercise{
-		ID: "press", Name: "press", Pattern: exercise.HorizontalPush, Hold: h, Measure: exercise.Repetitions,
-		Muscles: []exercise.Work{{Muscle: body.PectoralisMajor, Role: exercise.Prime}},
-	}
-}
-
-// set is a set of the press: 20 kg on a stack.
-func set(reps int, reserve float64) setlog.Set {
-	return setlog.Set{
-		Day: day, Exercise: "press", Side: body.Both, Hold: body.OnStack, Load: 20 * units.Kilogram,
-		Stated: body.Total, Reps: reps, Effort: units.Must(units.InReserve(reserve)),
-	}
-}
+const day = lifttest.Day
 
 var (
+	press    = lifttest.Press
+	set      = lifttest.Set
+	everyone = lifttest.Everyone
+
 	novice  = body.Person{Age: 71, Sex: body.Female, Training: body.Novice}
-	man     = body.Person{Age: 66, Sex: body.Male, Training: body.Intermediate}
+	man     = lifttest.Man
 	woman   = body.Person{Age: 58, Sex: body.Female, Training: body.Advanced}
 	younger = body.Person{Age: 54, Sex: body.Female, Training: body.Advanced}
 	someone = body.Person{Age: 58, Training: body.Advanced}

@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/internal/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 )
@@ -39,10 +40,10 @@ func openSets(t testing.TB) []openSet {
 					visit += percent
 				}
 				list = append(list, openSet{
-					person, visit, percent, body.Age(float(t, row["age(yrs)"])),
-					units.Must(units.Kilograms(float(t, row["load"+percent+"(n)"]))),
-					int(float(t, row[protocol+"_reps"+percent+"(n)"])),
-					float(t, row["1RM_true(kg)"]) * float64(units.Kilogram),
+					person, visit, percent, body.Age(fieldtest.Number(t, row["age(yrs)"])),
+					units.Must(units.Kilograms(fieldtest.Number(t, row["load"+percent+"(n)"]))),
+					int(fieldtest.Number(t, row[protocol+"_reps"+percent+"(n)"])),
+					fieldtest.Number(t, row["1RM_true(kg)"]) * float64(units.Kilogram),
 				})
 			}
 		}

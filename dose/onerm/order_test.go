@@ -49,18 +49,6 @@ func everyEstimate(t testing.TB) []done {
 	return list
 }
 
-func everyone() []body.Person {
-	var list []body.Person
-	for _, training := range []body.Training{body.Novice, body.Intermediate, body.Advanced} {
-		for _, sex := range []body.Sex{0, body.Female, body.Male} {
-			for _, age := range []body.Age{54, 55, 80} {
-				list = append(list, body.Person{Age: age, Sex: sex, Training: training})
-			}
-		}
-	}
-	return list
-}
-
 // TestOrder: for the same person, hold and load, fewer repetitions or fewer in
 // reserve never raise the lower end, across all rows of the interval table.
 func TestOrder(t *testing.T) {

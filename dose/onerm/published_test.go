@@ -5,12 +5,12 @@ import (
 	"math"
 	"os"
 	"regexp"
-	"strconv"
 	"strings"
 	"testing"
 
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/onerm/published"
+	"example.org/posology/internal/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
@@ -38,15 +38,6 @@ func table(t testing.TB, name string) []map[string]string {
 		rows = append(rows, row)
 	}
 	return rows
-}
-
-func float(t testing.TB, text string) float64 {
-	t.Helper()
-	x, err := strconv.ParseFloat(text, 64)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return x
 }
 
 func formula(t *testing.T, code string) onerm.Formula {
@@ -193,7 +184,7 @@ func printed(t *testing.T, id evidence.FactID, want float64) float64 {
 			continue
 		}
 		for _, text := range numeral.FindAllString(f.Value, -1) {
-			if x := float(t, strings.Replace(text, "−", "-", 1)); math.Abs(x-want) < math.Abs(nearest-want) {
+			if x := fieldtest.Number(t, strings.Replace(text, "−", "-", 1)); math.Abs(x-want) < math.Abs(nearest-want) {
 				nearest = x
 			}
 		}
@@ -210,7 +201,7 @@ func reserve(t *testing.T, row map[string]string) float64 {
 	if found == nil {
 		t.Fatalf("%s: no rating", row["id"])
 	}
-	r, err := units.Must(units.RPE(float(t, found[1]))).RIR()
+	r, err := units.Must(units.RPE(fieldtest.Number(t, found[1]))).RIR()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -227,26 +218,26 @@ func got(t *testing.T, row map[string]string) (float64, bool) {
 	t.Helper()
 	switch quantity := row["quantity"]; {
 	case stated[row["id"]] != "":
-		return printed(t, stated[row["id"]], float(t, row["expected"])), true
+		return printed(t, stated[row["id"]], fieldtest.Number(t, row["expected"])), true
 	case quantity == "e1rm":
-		m := ng(t, predictor(t, row["formula"]), units.Must(units.Kilograms(float(t, row["load"]))), float(t, row["reps"])+float(t, row["rir"]))
+		m := ng(t, predictor(t, row["formula"]), units.Must(units.Kilograms(fieldtest.Number(t, row["load"]))), fieldtest.Number(t, row["reps"])+fieldtest.Number(t, row["rir"]))
 		return m / float64(units.Kilogram), true
 	case quantity == "e1rm_difference":
 		first, second, _ := strings.Cut(row["formula"], "_minus_")
-		load, reps := float(t, row["load"]), float(t, row["reps"])
+		load, reps := fieldtest.Number(t, row["load"]), fieldtest.Number(t, row["reps"])
 		return oneRM(t, formula(t, first), load, reps) - oneRM(t, formula(t, second), load, reps), true
 	case quantity == "reps_for_percent_1rm":
-		return units.Must(formula(t, row["formula"]).Reps(units.Fraction(float(t, row["load"]) / 100))), true
+		return units.Must(formula(t, row["formula"]).Reps(units.Fraction(fieldtest.Number(t, row["load"]) / 100))), true
 	case quantity == "coefficient":
 		return coefficient(t, row), true
 	case quantity == "percent_1rm_for_reps":
-		return units.Must(chartOf[row["formula"]].Fraction(float(t, row["reps"]))).Percent(), true
+		return units.Must(chartOf[row["formula"]].Fraction(fieldtest.Number(t, row["reps"]))).Percent(), true
 	case quantity == "load_for_reps":
-		return units.Must(chartOf[row["formula"]].Load(units.Must(units.Kilograms(float(t, row["load"]))), float(t, row["reps"]))).Kilograms(), true
+		return units.Must(chartOf[row["formula"]].Load(units.Must(units.Kilograms(fieldtest.Number(t, row["load"]))), fieldtest.Number(t, row["reps"]))).Kilograms(), true
 	case strings.HasPrefix(quantity, "rir_from_rpe"):
 		return reserve(t, row), true
 	case quantity == "mdc95_from_sem": // a pair of figures that agree with each other
-		return 1.96 * math.Sqrt2 * float(t, row["load"]), true
+		return 1.96 * math.Sqrt2 * fieldtest.Number(t, row["load"]), true
 	}
 	return 0, false
 }
@@ -262,7 +253,7 @@ func TestPublished(t *testing.T) {
 			t.Errorf("%s: quantity %q has no check", row["id"], row["quantity"])
 			continue
 		}
-		want, tol := float(t, row["expected"]), float(t, row["tolerance"])
+		want, tol := fieldtest.Number(t, row["expected"]), fieldtest.Number(t, row["tolerance"])
 		if !(math.Abs(got-want) <= tol+1e-12) {
 			t.Errorf("%s (%s): got %v, want %v ± %v", row["id"], row["source"], got, want, tol)
 		}
@@ -280,7 +271,7 @@ func TestFactorTable(t *testing.T) {
 			if row[f.String()] == "" {
 				continue // the table has nine equations
 			}
-			got, want := factor(t, f, float(t, row["reps"])), float(t, row[f.String()])
+			got, want := factor(t, f, fieldtest.Number(t, row["reps"])), fieldtest.Number(t, row[f.String()])
 			fits := math.Abs(got-want) <= 0.0005
 			cell := f.String() + " " + row["reps"]
 			if roundedTwice[cell] {

@@ -2,7 +2,6 @@ package rota_test
 
 import (
 	"fmt"
-	"slices"
 
 	"pgregory.net/rapid"
 
@@ -10,10 +9,16 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/rota"
+	"example.org/posology/internal/dosetest"
+	"example.org/posology/internal/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
-	"example.org/posology/units/evidence"
-	"example.org/posology/units/field"
+)
+
+var (
+	has   = dosetest.Has
+	pairs = dosetest.Pairs
+	paths = fieldtest.Paths
 )
 
 // marked is a mass marked in kilograms.
@@ -161,32 +166,4 @@ func drawClass(t *rapid.T, clients, items int) rota.Class {
 	return c
 }
 
-// failer is what a test and a rapid check have in common.
-type failer interface {
-	Helper()
-	Fatalf(format string, args ...any)
-}
-
-// pairs is a kit with a pair of dumbbells of each mass, in kilograms.
-func pairs(kg ...float64) equipment.Kit {
-	var k equipment.Kit
-	for _, m := range kg {
-		k.Dumbbells = append(k.Dumbbells, equipment.Dumbbell{Mass: marked(m), Count: 2})
-	}
-	return k
-}
-
-// paths lists the paths of the bad fields of an error.
-func paths(err error) []string {
-	var all field.Errors
-	all.Add("", err)
-	var list []string
-	for _, f := range all {
-		list = append(list, f.Path)
-	}
-	return list
-}
-
-func has(reasons []evidence.Reason, code evidence.ReasonCode) bool {
-	return slices.ContainsFunc(reasons, func(r evidence.Reason) bool { return r.Code == code })
-}
+type failer = fieldtest.T

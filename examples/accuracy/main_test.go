@@ -13,21 +13,15 @@ import (
 
 	"example.org/posology/dose/onerm"
 	"example.org/posology/examples/internal/edited"
+	"example.org/posology/internal/programtest"
 	"example.org/posology/units/field"
 )
 
 var update = flag.Bool("update", false, "rewrite the golden file, which is our own output and no published figure")
 
-func runProgram(t *testing.T, args ...string) (status int, stdout, stderr string) {
-	t.Helper()
-	var out, errs bytes.Buffer
-	status = run(args, &out, &errs)
-	return status, out.String(), errs.String()
-}
-
 func result(t *testing.T, args ...string) report {
 	t.Helper()
-	status, out, errs := runProgram(t, append(args, "-json")...)
+	status, out, errs := programtest.Run(run, append(args, "-json")...)
 	if status != 0 {
 		t.Fatal(errs)
 	}
@@ -131,7 +125,7 @@ func TestForward(t *testing.T) {
 }
 
 func TestGolden(t *testing.T) {
-	status, got, errs := runProgram(t)
+	status, got, errs := programtest.Run(run)
 	if status != 0 || errs != "" {
 		t.Fatal(errs)
 	}
@@ -157,8 +151,8 @@ func TestSameData(t *testing.T) {
 	if err != nil || !bytes.Equal(want, openData) {
 		t.Errorf("bench-rtf.csv differs from %s (%v)", file, err)
 	}
-	_, first, _ := runProgram(t)
-	status, second, errs := runProgram(t, "-data", file)
+	_, first, _ := programtest.Run(run)
+	status, second, errs := programtest.Run(run, "-data", file)
 	if status != 0 || first != second {
 		t.Errorf("-data %s: status %d, %s", file, status, errs)
 	}
@@ -174,7 +168,7 @@ func TestBadData(t *testing.T) {
 		{"an age of 12", "789S,24,", "789S,12,", "/line 7/age(yrs)"},
 	}
 	for _, tt := range tests {
-		status, out, errs := runProgram(t, "-data", edited.File(t, "data.csv", openData, tt.old, tt.new))
+		status, out, errs := programtest.Run(run, "-data", edited.File(t, "data.csv", openData, tt.old, tt.new))
 		if status != 1 || out != "" || !strings.Contains(errs, tt.want) {
 			t.Errorf("%s: status %d, %q; want 1 and %s", tt.name, status, errs, tt.want)
 		}
@@ -184,15 +178,15 @@ func TestBadData(t *testing.T) {
 		if err := os.WriteFile(file, []byte(text), 0o644); err != nil {
 			t.Fatal(err)
 		}
-		if status, _, errs := runProgram(t, "-data", file); status != 1 || errs == "" {
+		if status, _, errs := programtest.Run(run, "-data", file); status != 1 || errs == "" {
 			t.Errorf("%s: status %d, %q", name, status, errs)
 		}
 	}
-	if status, _, _ := runProgram(t, "-data", filepath.Join(t.TempDir(), "none.csv")); status != 1 {
+	if status, _, _ := programtest.Run(run, "-data", filepath.Join(t.TempDir(), "none.csv")); status != 1 {
 		t.Errorf("no such file: status %d, want 1", status)
 	}
 	for _, args := range [][]string{{"-level", "0.4"}, {"-level", "NaN"}, {"-nonsense"}, {"extra"}} {
-		if status, _, errs := runProgram(t, args...); status != 2 || errs == "" {
+		if status, _, errs := programtest.Run(run, args...); status != 2 || errs == "" {
 			t.Errorf("%v: status %d, %q; want 2 and a word why", args, status, errs)
 		}
 	}

@@ -5,10 +5,10 @@ import (
 
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/papers"
+	"example.org/posology/internal/programtest"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units/body"
-	"example.org/posology/units/field"
 )
 
 // visits are the papers of invented people, by a name for each visit.
@@ -31,13 +31,13 @@ func visits(t *testing.T) map[string][]papers.Paper {
 		},
 		"held": func(r *record.Record) { r.Profile.Symptoms = screening.AskedFor("dizziness_or_syncope") },
 	} {
-		r := decoded(t, demo.VillageHall())
+		r := programtest.Decoded(t, demo.VillageHall())
 		change(&r)
 		list, err := papers.From(r, r.LastDay())
 		add(name, list, err)
 	}
 	for name, data := range map[string][]byte{"review": demo.HomeReview(), "review-pain": demo.HomeReviewRefer()} {
-		r := decoded(t, data)
+		r := programtest.Decoded(t, data)
 		list, err := papers.From(r, r.Review)
 		add(name, list, err)
 		last, err := r.Assess(r.Review)
@@ -48,13 +48,4 @@ func visits(t *testing.T) map[string][]papers.Paper {
 		add(name+"-last", list, err)
 	}
 	return all
-}
-
-func decoded(t *testing.T, data []byte) record.Record {
-	t.Helper()
-	r, err := record.Decode(data, field.Strict)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return r
 }

@@ -13,6 +13,7 @@ import (
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/examples/internal/demo"
+	"example.org/posology/internal/programtest"
 	"example.org/posology/progression/record"
 	"example.org/posology/units"
 )
@@ -115,7 +116,7 @@ func TestLargeRack(t *testing.T) {
 	for kg := range 20 {
 		kit.Dumbbells = append(kit.Dumbbells, equipment.Dumbbell{Mass: units.Must(units.ParseMarked(fmt.Sprintf("%d kg", kg+1))), Count: 2})
 	}
-	r := decoded(t, demo.HomeReview())
+	r := programtest.Decoded(t, demo.HomeReview())
 	r.Kit = kit
 	f, err := ladder(r)
 	if err != nil {

@@ -12,6 +12,7 @@ import (
 	"testing"
 
 	"example.org/posology/examples/internal/demo"
+	"example.org/posology/internal/programtest"
 )
 
 func shipped() sources {
@@ -33,12 +34,6 @@ func figures(t *testing.T) map[string]figure {
 		all[c.name] = f
 	}
 	return all
-}
-
-func runProgram(args ...string) (status int, stdout, stderr string) {
-	var out, errs bytes.Buffer
-	status = run(args, &out, &errs)
-	return status, out.String(), errs.String()
 }
 
 // Every picture is an image with a title and a text, in that order, and every word of it is
@@ -125,7 +120,7 @@ func checkRoot(t *testing.T, name string, root xml.StartElement) {
 // Files are written, and a PNG has ink in it.
 func TestFiles(t *testing.T) {
 	folder := t.TempDir()
-	if status, out, errs := runProgram("-out", folder); status != 0 || out != "" || errs != "" {
+	if status, out, errs := programtest.Run(run, "-out", folder); status != 0 || out != "" || errs != "" {
 		t.Fatal(status, out, errs)
 	}
 	for _, c := range charts {
@@ -156,7 +151,7 @@ func TestFiles(t *testing.T) {
 
 // Without a folder the words are printed, which say whose data they are.
 func TestWords(t *testing.T) {
-	status, out, errs := runProgram()
+	status, out, errs := programtest.Run(run)
 	if status != 0 || errs != "" {
 		t.Fatal(errs)
 	}
@@ -165,7 +160,7 @@ func TestWords(t *testing.T) {
 			t.Errorf("no %q in\n%s", want, out)
 		}
 	}
-	if status, out, _ := runProgram("-chart", "ladder"); status != 0 || strings.Count(out, "\n") != 3 {
+	if status, out, _ := programtest.Run(run, "-chart", "ladder"); status != 0 || strings.Count(out, "\n") != 3 {
 		t.Errorf("%d: %s", status, out)
 	}
 }
@@ -214,7 +209,7 @@ func TestRefused(t *testing.T) {
 		"a load below nought": {[]string{"-bench", lifted("-135")}, 1, "/load90(n) = -135"},
 		"a load of nought":    {[]string{"-bench", lifted("0")}, 1, "/load90(n) = 0"},
 	} {
-		status, _, errs := runProgram(test.args...)
+		status, _, errs := programtest.Run(run, test.args...)
 		if status != test.status || !strings.Contains(errs, test.want) {
 			t.Errorf("%s: status %d, %q; want %d and %q", name, status, errs, test.status, test.want)
 		}

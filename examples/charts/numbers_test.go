@@ -18,10 +18,9 @@ import (
 	"example.org/posology/dose/volume"
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/papers"
-	"example.org/posology/progression/record"
+	"example.org/posology/internal/programtest"
 	"example.org/posology/progression/track"
 	"example.org/posology/units"
-	"example.org/posology/units/field"
 )
 
 // places are where something was drawn: the corners and the middle of every path.
@@ -96,15 +95,6 @@ func TestWithoutColour(t *testing.T) {
 	}
 }
 
-func decoded(t *testing.T, data []byte) record.Record {
-	t.Helper()
-	r, err := record.Decode(data, field.Strict)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return r
-}
-
 func same(t *testing.T, what string, got plotter.XYs, want ...float64) {
 	t.Helper()
 	if len(got) != len(want) {
@@ -120,7 +110,7 @@ func same(t *testing.T, what string, got plotter.XYs, want ...float64) {
 // The track is the library's: readings, level, band, look ahead, and the day from which on
 // the change was clear.
 func TestStrengthNumbers(t *testing.T) {
-	r := decoded(t, demo.HomeReview())
+	r := programtest.Decoded(t, demo.HomeReview())
 	review, err := r.Assess(r.LastDay())
 	if err != nil {
 		t.Fatal(err)
@@ -212,7 +202,7 @@ func TestClear(t *testing.T) {
 
 // The ladder has the weights of the kit, the load of the next visit and the step after it.
 func TestLadderNumbers(t *testing.T) {
-	r := decoded(t, demo.HomeReview())
+	r := programtest.Decoded(t, demo.HomeReview())
 	review, err := r.Assess(r.LastDay())
 	if err != nil {
 		t.Fatal(err)
@@ -247,7 +237,7 @@ func TestLadderNumbers(t *testing.T) {
 
 // The sets are those of the planned week, the bounds those of the rows.
 func TestSetsNumbers(t *testing.T) {
-	r := decoded(t, demo.VillageHallBuild())
+	r := programtest.Decoded(t, demo.VillageHallBuild())
 	plan, err := r.Start(r.LastDay())
 	if err != nil {
 		t.Fatal(err)

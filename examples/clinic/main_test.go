@@ -2,17 +2,15 @@ package main
 
 import (
 	"bytes"
-	"fmt"
 	"os"
-	"os/exec"
 	"path/filepath"
-	"strconv"
 	"strings"
 	"testing"
 
 	"example.org/posology/examples/internal/asking"
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/folder"
+	"example.org/posology/internal/programtest"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units/body"
@@ -22,19 +20,9 @@ import (
 // A process that is to be killed runs the program, and dies at the change of the disk
 // that the environment names.
 func TestMain(m *testing.M) {
-	at, _ := strconv.Atoi(os.Getenv("KILLED_AT"))
-	if at == 0 {
-		os.Exit(m.Run())
-	}
-	n := 0
-	folder.Reached = func(string) {
-		if n++; n == at {
-			self, _ := os.FindProcess(os.Getpid())
-			self.Kill()
-			select {} // until it is dead
-		}
-	}
-	os.Exit(run(strings.Split(os.Getenv("CALLED"), " "), nil, os.Stdout, os.Stderr))
+	programtest.Killable(m, &folder.Reached, func() int {
+		return run(strings.Split(os.Getenv("CALLED"), " "), nil, os.Stdout, os.Stderr)
+	})
 }
 
 // calls runs the program with lines that are typed.
@@ -84,10 +72,6 @@ func TestKilledAtAnyWrite(t *testing.T) {
 // killedAtEach takes a step once for each change of the disk, and kills it there.
 func killedAtEach(t *testing.T, from folder.Folder, step []string, isNew func(record.Record) bool) {
 	t.Helper()
-	self, err := os.Executable()
-	if err != nil {
-		t.Fatal(err)
-	}
 	old, err := os.ReadFile(from.File("hall"))
 	if err != nil {
 		t.Fatal(err)
@@ -99,9 +83,7 @@ func killedAtEach(t *testing.T, from folder.Folder, step []string, isNew func(re
 			t.Fatal(err)
 		}
 		call := append([]string{"-dir", string(f)}, step...)
-		cmd := exec.Command(self)
-		cmd.Env = append(os.Environ(), fmt.Sprintf("KILLED_AT=%d", at), "CALLED="+strings.Join(call, " "))
-		ended := cmd.Run()
+		ended := programtest.Killed(t, at, "CALLED="+strings.Join(call, " ")).Run()
 		p, err := f.Read("hall")
 		if err != nil {
 			t.Fatalf("killed at change %d: %v", at, err)
@@ -306,7 +288,7 @@ func TestOthersReadIt(t *testing.T) {
 // Steps that cannot be taken say why and what comes first; nothing is written.
 func TestSteps(t *testing.T) {
 	f := begun(t)
-	if c, err := (folder.Person{Name: "asked", Record: with(t, demo.VillageHall())}).Change(); err != nil || f.Write(c) != nil {
+	if c, err := (folder.Person{Name: "asked", Record: programtest.Decoded(t, demo.VillageHall())}).Change(); err != nil || f.Write(c) != nil {
 		t.Fatal(err)
 	}
 	for _, tt := range []struct{ args, answers, want string }{
@@ -359,14 +341,4 @@ func TestStopEnds(t *testing.T) {
 			t.Errorf("%s: %d, %s\n%s", step, status, errs, out)
 		}
 	}
-}
-
-// with reads an invented record.
-func with(t *testing.T, data []byte) record.Record {
-	t.Helper()
-	r, err := record.Decode(data, field.Strict)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return r
 }

@@ -7,6 +7,7 @@ import (
 
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/edited"
+	"example.org/posology/internal/programtest"
 	"example.org/posology/progression/record"
 	"example.org/posology/units"
 )
@@ -37,7 +38,7 @@ func TestCupboard(t *testing.T) {
 		text := units.Must(json.Marshal(person))
 		path := edited.File(t, "case.json", text, tt.kit[:1], tt.kit[:1])
 		for reader, wants := range map[string][]string{"file": tt.file, "client": tt.client} {
-			status, got, errs := runProgram(t, "-case", path, "-for", reader)
+			status, got, errs := programtest.Run(run, "-case", path, "-for", reader)
 			flat := strings.Join(strings.Fields(got), " ")
 			for _, want := range wants {
 				if status != 0 || !strings.Contains(flat, want) {

@@ -6,6 +6,7 @@ import (
 
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/edited"
+	"example.org/posology/internal/programtest"
 )
 
 // What is printed of tests and assessments of other days.
@@ -36,7 +37,7 @@ func TestDates(t *testing.T) {
 		text := strings.NewReplacer(tt.edits...).Replace(string(demo.VillageHall()))
 		path := edited.File(t, "case.json", []byte(text), tt.edits[1], tt.edits[1])
 		for reader, want := range map[string]string{"file": tt.file, "client": tt.client} {
-			status, got, errs := runProgram(t, "-case", path, "-for", reader)
+			status, got, errs := programtest.Run(run, "-case", path, "-for", reader)
 			if flat := strings.Join(strings.Fields(got), " "); status != 0 || !strings.Contains(flat, want) {
 				t.Errorf("%s, for the %s: status %d, %s, no %q", tt.name, reader, status, errs, want)
 			}

@@ -14,22 +14,16 @@ import (
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/edited"
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/internal/programtest"
 	"example.org/posology/progression/record"
 	"example.org/posology/units/field"
 )
 
 var update = flag.Bool("update", false, "rewrite the golden files, which are our own output and no published figures")
 
-func runProgram(t *testing.T, args ...string) (status int, stdout, stderr string) {
-	t.Helper()
-	var out, errs bytes.Buffer
-	status = run(args, &out, &errs)
-	return status, out.String(), errs.String()
-}
-
 func TestPapers(t *testing.T) {
 	for _, reader := range []string{"client", "file", "doctor"} {
-		status, got, errs := runProgram(t, "-for", reader)
+		status, got, errs := programtest.Run(run, "-for", reader)
 		if status != 0 || errs != "" {
 			t.Fatalf("-for %s: status %d, %s", reader, status, errs)
 		}
@@ -55,8 +49,8 @@ func TestPapers(t *testing.T) {
 			}
 		}
 	}
-	status, got, _ := runProgram(t)
-	_, file, _ := runProgram(t, "-for", "file")
+	status, got, _ := programtest.Run(run)
+	_, file, _ := programtest.Run(run, "-for", "file")
 	if status != 0 || got != file {
 		t.Error("without flags the paper for the file is not printed")
 	}
@@ -64,7 +58,7 @@ func TestPapers(t *testing.T) {
 
 // The JSON decodes into the library's own types and encodes to the same bytes.
 func TestJSONRoundTrip(t *testing.T) {
-	status, first, errs := runProgram(t, "-json")
+	status, first, errs := programtest.Run(run, "-json")
 	if status != 0 {
 		t.Fatal(errs)
 	}
@@ -96,7 +90,7 @@ func TestBadCases(t *testing.T) {
 		{"an unknown condition", `"osteoporosis"]`, `"osteoporoses"]`, "/profile/conditions/present/1"},
 	}
 	for _, tt := range tests {
-		status, out, errs := runProgram(t, "-case", edited.File(t, "case.json", demo.VillageHall(), tt.old, tt.new))
+		status, out, errs := programtest.Run(run, "-case", edited.File(t, "case.json", demo.VillageHall(), tt.old, tt.new))
 		if status != 1 || out != "" || !strings.Contains(errs, tt.want) {
 			t.Errorf("%s: status %d, %q; want 1 and %s", tt.name, status, errs, tt.want)
 		}
@@ -105,14 +99,14 @@ func TestBadCases(t *testing.T) {
 	if err := os.WriteFile(truncated, demo.VillageHall()[:400], 0o644); err != nil {
 		t.Fatal(err)
 	}
-	if status, _, errs := runProgram(t, "-case", truncated); status != 1 || !strings.Contains(errs, "/profile") {
+	if status, _, errs := programtest.Run(run, "-case", truncated); status != 1 || !strings.Contains(errs, "/profile") {
 		t.Errorf("truncated: status %d, %q", status, errs)
 	}
-	if status, _, _ := runProgram(t, "-case", filepath.Join(t.TempDir(), "none.json")); status != 1 {
+	if status, _, _ := programtest.Run(run, "-case", filepath.Join(t.TempDir(), "none.json")); status != 1 {
 		t.Errorf("no such file: status %d, want 1", status)
 	}
 	for _, args := range [][]string{{"-for", "nobody"}, {"-nonsense"}, {"extra"}} {
-		if status, _, errs := runProgram(t, args...); status != 2 || errs == "" {
+		if status, _, errs := programtest.Run(run, args...); status != 2 || errs == "" {
 			t.Errorf("%v: status %d, %q; want 2 and a word why", args, status, errs)
 		}
 	}
@@ -128,15 +122,15 @@ func TestNoPlan(t *testing.T) {
 	}
 	for _, tt := range tests {
 		file := edited.File(t, "case.json", demo.VillageHall(), tt.old, tt.new)
-		status, record, errs := runProgram(t, "-case", file)
+		status, record, errs := programtest.Run(run, "-case", file)
 		if status != 0 || !strings.Contains(record, tt.route) || !strings.Contains(record, "NO DOSE") || strings.Contains(record, "FIRST WEEK") {
 			t.Errorf("%s: status %d %s\n%s", tt.name, status, errs, record)
 		}
-		_, client, _ := runProgram(t, "-case", file, "-for", "client")
+		_, client, _ := programtest.Run(run, "-case", file, "-for", "client")
 		if !strings.Contains(client, tt.client) || strings.Contains(client, "WHAT YOU DO EACH TIME") {
 			t.Errorf("%s, for the client:\n%s", tt.name, client)
 		}
-		if status, _, errs := runProgram(t, "-case", file, "-for", "doctor"); status != 0 {
+		if status, _, errs := programtest.Run(run, "-case", file, "-for", "doctor"); status != 0 {
 			t.Errorf("%s, for the doctor: %s", tt.name, errs)
 		}
 	}

@@ -12,20 +12,15 @@ import (
 	"testing"
 
 	"example.org/posology/examples/internal/command"
+	"example.org/posology/internal/programtest"
 	"github.com/google/go-cmp/cmp"
 )
 
 var update = flag.Bool("update", false, "rewrite the golden file, which is our own output and no published figures")
 
-func runProgram(args ...string) (status int, stdout, stderr string) {
-	var out, errs bytes.Buffer
-	status = run(args, &out, &errs)
-	return status, out.String(), errs.String()
-}
-
 func TestTable(t *testing.T) {
 	const golden = "testdata/golden.txt"
-	status, got, errs := runProgram("-people", "3", "-weeks", "12", "-facts")
+	status, got, errs := programtest.Run(run, "-people", "3", "-weeks", "12", "-facts")
 	if status != 0 || errs != "" {
 		t.Fatalf("status %d, %s", status, errs)
 	}
@@ -46,9 +41,9 @@ func TestTable(t *testing.T) {
 // The table is the same on one core as on many.
 func TestCores(t *testing.T) {
 	args := []string{"-people", "5", "-weeks", "9", "-kit", "2, 4", "-population", "mixed"}
-	_, many, _ := runProgram(args...)
+	_, many, _ := programtest.Run(run, args...)
 	defer runtime.GOMAXPROCS(runtime.GOMAXPROCS(1))
-	if _, one, _ := runProgram(args...); one != many || strings.Count(one, "\nmixed") != 4*len(policies) {
+	if _, one, _ := programtest.Run(run, args...); one != many || strings.Count(one, "\nmixed") != 4*len(policies) {
 		t.Errorf("one core:\n%s\nmany:\n%s", one, many)
 	}
 }
@@ -58,7 +53,7 @@ func TestFlags(t *testing.T) {
 		{"-people", "0"}, {"-people", "100001"}, {"-weeks", "8"}, {"-weeks", "105"}, {"-people", "x"}, {"extra"},
 		{"-kit", "none"}, {"-population", "nobody"}, {"-policy", "none"},
 	} {
-		if status, out, errs := runProgram(args...); status != 2 || errs == "" || out != "" {
+		if status, out, errs := programtest.Run(run, args...); status != 2 || errs == "" || out != "" {
 			t.Errorf("%v: status %d, %q, %q", args, status, out, errs)
 		}
 	}

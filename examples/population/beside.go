@@ -35,22 +35,23 @@ func whyHeld(p screening.Profile, o screening.Outcome) string {
 	switch {
 	case known:
 		return why
-	case ruled(p, o.Policy):
+	case ruled(p, o):
 		return byUnknown
 	}
 	return byUnasked
 }
 
-// ruled reports whether a published rule speaks once all that is not known is so.
-func ruled(p screening.Profile, policy screening.JoinPolicy) bool {
+// ruled reports whether a published rule speaks once all that is not known is so, a
+// pressure that was to be measured among it.
+func ruled(p screening.Profile, o screening.Outcome) bool {
 	for _, l := range []*screening.Checklist{&p.Diseases, &p.Symptoms, &p.RedFlags, &p.Conditions} {
 		*l = screening.AskedFor(slices.Concat(l.Present, l.Unsure)...)
 	}
-	if p.BP == nil {
+	if slices.ContainsFunc(o.Findings, func(f screening.Finding) bool { return f.Code == "pressure_not_measured" }) {
 		p.BP = &screening.BloodPressure{Systolic: 161, Diastolic: 90}
 	}
-	o, err := screening.Assess(p, policy)
-	return err == nil && o.Rules.Strictest() > screening.Silent
+	worst, err := screening.Assess(p, o.Policy)
+	return err == nil && worst.Rules.Strictest() > screening.Silent
 }
 
 // beside prints what two policies make of the same people.

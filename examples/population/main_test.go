@@ -1,7 +1,6 @@
 package main
 
 import (
-	"bytes"
 	"flag"
 	"math"
 	"os"
@@ -10,20 +9,15 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
+	"example.org/posology/internal/programtest"
 	"example.org/posology/screening"
 )
 
 var update = flag.Bool("update", false, "rewrite the golden file, which is our own output and no published figures")
 
-func runProgram(args ...string) (status int, stdout, stderr string) {
-	var out, errs bytes.Buffer
-	status = run(args, &out, &errs)
-	return status, out.String(), errs.String()
-}
-
 func TestTable(t *testing.T) {
 	const golden = "testdata/golden.txt"
-	status, got, errs := runProgram()
+	status, got, errs := programtest.Run(run)
 	if status != 0 || errs != "" {
 		t.Fatalf("status %d, %s", status, errs)
 	}
@@ -46,19 +40,19 @@ func TestTable(t *testing.T) {
 
 func TestFlags(t *testing.T) {
 	for _, args := range [][]string{{"-n", "0"}, {"-n", "1000001"}, {"-n", "x"}, {"-unknown", "3"}, {"-unknown", "NaN"}, {"extra"}} {
-		if status, _, errs := runProgram(args...); status != 2 || errs == "" {
+		if status, _, errs := programtest.Run(run, args...); status != 2 || errs == "" {
 			t.Errorf("%v: status %d, %q", args, status, errs)
 		}
 	}
-	_, few, _ := runProgram("-n", "400", "-seed", "7")
-	_, all, _ := runProgram("-n", "400", "-seed", "7", "-all")
+	_, few, _ := programtest.Run(run, "-n", "400", "-seed", "7")
+	_, all, _ := programtest.Run(run, "-n", "400", "-seed", "7", "-all")
 	if strings.Count(all, "\n") <= strings.Count(few, "\n") {
 		t.Error("-all prints no more")
 	}
-	if _, again, _ := runProgram("-n", "400", "-seed", "7"); again != few {
+	if _, again, _ := programtest.Run(run, "-n", "400", "-seed", "7"); again != few {
 		t.Error("the same seed draws other people")
 	}
-	if _, other, _ := runProgram("-n", "400", "-seed", "8"); other == few {
+	if _, other, _ := programtest.Run(run, "-n", "400", "-seed", "8"); other == few {
 		t.Error("another seed draws the same people")
 	}
 }

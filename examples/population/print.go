@@ -44,6 +44,7 @@ func (t *tally) print(w io.Writer, all bool) {
 	for _, why := range []string{byUnknown, byUnasked, byFlag, byMemory, byOwn} {
 		fmt.Fprintf(w, "    %-52s %7s\n", why, percent(t.silentBy[why], max(t.silent, 1)))
 	}
+	fmt.Fprintf(w, "  %d of %d of whom all stay silent, whatever comes of what is not known: %s\n", t.staysHeld, t.stays, percent(t.staysHeld, max(t.stays, 1)))
 
 	t.heading(w, "What is not known")
 	t.share(w, "with a question open", t.open)

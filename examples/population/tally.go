@@ -43,6 +43,8 @@ type tally struct {
 
 	silent     int                                  // of whom every published rule that speaks finds nothing
 	silentHeld int                                  // of those, held all the same
+	stays      int                                  // of those, whatever comes of what is not known
+	staysHeld  int                                  // of these, held
 	silentBy   map[string]int                       // why those of them are held who are
 	aloneBy    map[key]map[screening.Strictness]int // stopped by one finding alone, by what the strictest rule says
 }
@@ -79,9 +81,16 @@ func (t *tally) add(p screening.Profile, o screening.Outcome) {
 	}
 	if o.Rules.Strictest() == screening.Silent {
 		t.silent++
-		if o.Meanwhile > screening.WithinLimits {
+		stays, held := !ruled(p, o), o.Meanwhile > screening.WithinLimits
+		if stays {
+			t.stays++
+		}
+		if held {
 			t.silentHeld++
 			t.silentBy[whyHeld(p, o)]++
+		}
+		if stays && held {
+			t.staysHeld++
 		}
 	}
 	t.findingsOf(o)

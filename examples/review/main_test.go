@@ -12,6 +12,7 @@ import (
 	"example.org/posology/examples/internal/edited"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/reviewpaper"
+	"example.org/posology/internal/programtest"
 	"example.org/posology/progression"
 	"example.org/posology/progression/record"
 	"example.org/posology/units/field"
@@ -19,17 +20,10 @@ import (
 
 const refer = "../internal/demo/home-review-refer.json"
 
-func runProgram(t *testing.T, args ...string) (status int, stdout, stderr string) {
-	t.Helper()
-	var out, errs bytes.Buffer
-	status = run(args, &out, &errs)
-	return status, out.String(), errs.String()
-}
-
 // printed runs the program, which has to end well, and returns what it prints.
 func printed(t *testing.T, args ...string) string {
 	t.Helper()
-	status, out, errs := runProgram(t, args...)
+	status, out, errs := programtest.Run(run, args...)
 	if status != 0 || errs != "" {
 		t.Fatalf("%v: status %d, %s", args, status, errs)
 	}
@@ -199,16 +193,16 @@ func TestBadCases(t *testing.T) {
 		{"no days", `"days": ["2027-02-02", "2027-02-05"]`, `"days": []`, "/days"},
 	}
 	for _, tt := range tests {
-		status, out, errs := runProgram(t, "-case", edited.File(t, "case.json", demo.HomeReview(), tt.old, tt.new))
+		status, out, errs := programtest.Run(run, "-case", edited.File(t, "case.json", demo.HomeReview(), tt.old, tt.new))
 		if status != 1 || out != "" || !strings.Contains(errs, tt.want) {
 			t.Errorf("%s: status %d, %q; want 1 and %s", tt.name, status, errs, tt.want)
 		}
 	}
-	if status, _, _ := runProgram(t, "-case", "testdata/nothing.json"); status != 1 {
+	if status, _, _ := programtest.Run(run, "-case", "testdata/nothing.json"); status != 1 {
 		t.Errorf("no such file: status %d, want 1", status)
 	}
 	for _, args := range [][]string{{"-for", "nobody"}, {"-nonsense"}, {"extra"}} {
-		if status, _, errs := runProgram(t, args...); status != 2 || errs == "" {
+		if status, _, errs := programtest.Run(run, args...); status != 2 || errs == "" {
 			t.Errorf("%v: status %d, %q; want 2 and a word why", args, status, errs)
 		}
 	}
@@ -219,7 +213,7 @@ func TestBadCases(t *testing.T) {
 func TestAbsence(t *testing.T) {
 	const march9, march16 = "2027-03-09", "2027-03-16"
 	late := edited.File(t, "case.json", []byte(strings.ReplaceAll(string(demo.HomeReview()), march9, march16)), march16, march16)
-	status, out, errs := runProgram(t, "-case", late)
+	status, out, errs := programtest.Run(run, "-case", late)
 	if status != 1 || out != "" || strings.Count(errs, "/absence") != 1 || !strings.Contains(errs, "11 days") {
 		t.Errorf("status %d, %q", status, errs)
 	}
@@ -284,7 +278,7 @@ func TestSimulate(t *testing.T) {
 		{`"seed": 7`, `"sead": 7`, "sead"},
 		{`"age": 66`, `"age": 6`, "/profile/age"},
 	} {
-		status, _, errs := runProgram(t, "-simulate", "-case", edited.File(t, "beginner.json", demo.Beginner(), change.from, change.to))
+		status, _, errs := programtest.Run(run, "-simulate", "-case", edited.File(t, "beginner.json", demo.Beginner(), change.from, change.to))
 		if status != 1 || !strings.Contains(errs, change.want) {
 			t.Errorf("%s: status %d, %s", change.to, status, errs)
 		}

@@ -5,6 +5,8 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
+
+	"example.org/posology/internal/programtest"
 )
 
 // At a review the pages name what is planned for, and that it is tested again; the file
@@ -23,7 +25,7 @@ func TestTasksAtAReview(t *testing.T) {
 		"client": {"We plan for: working", "To see how it goes, we test you now and again"},
 		"file":   {"We plan for: working", "For working in the garden: 30-s chair stand"},
 	} {
-		status, got, errs := runProgram(t, "-for", reader, "-case", file)
+		status, got, errs := programtest.Run(run, "-for", reader, "-case", file)
 		flat := strings.Join(strings.Fields(got), " ")
 		for _, w := range want {
 			if status != 0 || !strings.Contains(flat, w) {

@@ -8,17 +8,12 @@ import (
 	"testing"
 
 	"example.org/posology/examples/internal/cases"
+	"example.org/posology/internal/programtest"
 	"example.org/posology/screening"
 )
 
-func runProgram(args ...string) (status int, stdout, stderr string) {
-	var out, errs bytes.Buffer
-	status = run(args, &out, &errs)
-	return status, out.String(), errs.String()
-}
-
 func TestPublishedTable(t *testing.T) {
-	status, out, errs := runProgram()
+	status, out, errs := programtest.Run(run)
 	if status != 0 || errs != "" || !strings.HasPrefix(out, "(invented people;") || !strings.HasSuffix(out, "\nCases: 26. Answers compared: 208. Disagreements: 0.\n") {
 		t.Errorf("status %d, %q, %q", status, out, errs)
 	}
@@ -27,7 +22,7 @@ func TestPublishedTable(t *testing.T) {
 const invented = "testdata/invented-cases.csv"
 
 func TestInventedTable(t *testing.T) {
-	status, out, errs := runProgram(invented)
+	status, out, errs := programtest.Run(run, invented)
 	if status != 0 || errs != "" {
 		t.Errorf("status %d\n%s%s", status, out, errs)
 	}
@@ -97,13 +92,13 @@ func TestStatuses(t *testing.T) {
 		{"no rows", header, "", "/rows", 2},
 	}
 	for _, tt := range tests {
-		status, out, errs := runProgram(file(t, tt.text))
+		status, out, errs := programtest.Run(run, file(t, tt.text))
 		if status != tt.status || !strings.HasPrefix(out, tt.out) || !strings.Contains(errs, tt.errs) || (errs == "") != (tt.status < 2) {
 			t.Errorf("%s: status %d, %q, %q; want %d, %q, %q", tt.name, status, out, errs, tt.status, tt.out, tt.errs)
 		}
 	}
 	for _, args := range [][]string{{filepath.Join(t.TempDir(), "none.csv")}, {"a", "b"}, {"-nonsense"}} {
-		if status, _, errs := runProgram(args...); status != 2 || errs == "" {
+		if status, _, errs := programtest.Run(run, args...); status != 2 || errs == "" {
 			t.Errorf("%v: status %d, %q; want 2 and a word why", args, status, errs)
 		}
 	}

@@ -14,6 +14,7 @@ import (
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/edited"
+	"example.org/posology/internal/programtest"
 	"example.org/posology/units/field"
 )
 
@@ -32,16 +33,9 @@ var cases = []struct {
 	{"class", []string{"-class"}},
 }
 
-func runProgram(t *testing.T, args ...string) (status int, stdout, stderr string) {
-	t.Helper()
-	var out, errs bytes.Buffer
-	status = run(args, &out, &errs)
-	return status, out.String(), errs.String()
-}
-
 func TestGolden(t *testing.T) {
 	for _, tt := range cases {
-		status, got, errs := runProgram(t, tt.args...)
+		status, got, errs := programtest.Run(run, tt.args...)
 		if status != 0 || errs != "" {
 			t.Fatalf("%s: status %d, %s", tt.golden, status, errs)
 		}
@@ -74,8 +68,8 @@ func TestGolden(t *testing.T) {
 
 // What lifting alone does not meet stands in the table.
 func TestLiftingAlone(t *testing.T) {
-	_, got, _ := runProgram(t)
-	_, bone, _ := runProgram(t, cases[2].args...)
+	_, got, _ := programtest.Run(run)
+	_, bone, _ := programtest.Run(run, cases[2].args...)
 	for text, want := range map[string]string{got: "balance days for D (≥3)", bone: "impacts for A (≥50)"} {
 		if !strings.Contains(strings.Join(strings.Fields(text), " "), want) {
 			t.Errorf("no %q in\n%s", want, text)
@@ -107,7 +101,7 @@ func TestSixColumns(t *testing.T) {
 // The JSON decodes into the library's own types and encodes to the same bytes.
 func TestJSONRoundTrip(t *testing.T) {
 	for _, tt := range cases {
-		status, first, errs := runProgram(t, append([]string{"-json"}, tt.args...)...)
+		status, first, errs := programtest.Run(run, append([]string{"-json"}, tt.args...)...)
 		if status != 0 {
 			t.Fatal(errs)
 		}
@@ -152,7 +146,7 @@ func TestBadCases(t *testing.T) {
 		{"an unknown guideline", `"phase": "build"`, `"phase": "build", "guideline": "nobody1999"`, "/guideline"},
 	}
 	for _, tt := range tests {
-		status, out, errs := runProgram(t, "-case", edited.File(t, "case.json", demo.VillageHallBuild(), tt.old, tt.new))
+		status, out, errs := programtest.Run(run, "-case", edited.File(t, "case.json", demo.VillageHallBuild(), tt.old, tt.new))
 		if status != 1 || out != "" || !strings.Contains(errs, tt.want) {
 			t.Errorf("%s: status %d, %q; want 1 and %s", tt.name, status, errs, tt.want)
 		}
@@ -162,12 +156,12 @@ func TestBadCases(t *testing.T) {
 		t.Fatal(err)
 	}
 	for _, args := range [][]string{{"-case", truncated}, {"-case", "testdata/nothing.json"}, {"-class", "-case", truncated}} {
-		if status, out, errs := runProgram(t, args...); status != 1 || out != "" || errs == "" {
+		if status, out, errs := programtest.Run(run, args...); status != 1 || out != "" || errs == "" {
 			t.Errorf("%v: status %d, %q", args, status, errs)
 		}
 	}
 	for _, args := range [][]string{{"-nothing"}, {"case.json"}} {
-		if status, out, _ := runProgram(t, args...); status != 2 || out != "" {
+		if status, out, _ := programtest.Run(run, args...); status != 2 || out != "" {
 			t.Errorf("%v: status %d, %q, want 2", args, status, out)
 		}
 	}
@@ -181,13 +175,13 @@ func TestBadClasses(t *testing.T) {
 		{"no clients", `"clients": [`, `"clients": [], "rest": [`, "/rest"},
 	}
 	for _, tt := range tests {
-		status, out, errs := runProgram(t, "-class", "-case", edited.File(t, "case.json", demo.Class(), tt.old, tt.new))
+		status, out, errs := programtest.Run(run, "-class", "-case", edited.File(t, "case.json", demo.Class(), tt.old, tt.new))
 		if status != 1 || out != "" || !strings.Contains(errs, tt.want) {
 			t.Errorf("%s: status %d, %q; want 1 and %s", tt.name, status, errs, tt.want)
 		}
 	}
 	nobody := edited.File(t, "case.json", []byte(`{"note": "invented", "class": "none", "kit": {}, "days": ["2026-12-14"], "clients": []}`), "none", "empty")
-	if status, _, errs := runProgram(t, "-class", "-case", nobody); status != 1 || !strings.Contains(errs, "/clients") {
+	if status, _, errs := programtest.Run(run, "-class", "-case", nobody); status != 1 || !strings.Contains(errs, "/clients") {
 		t.Errorf("nobody: status %d, %q", status, errs)
 	}
 }
@@ -197,14 +191,14 @@ func TestNoWeek(t *testing.T) {
 	const conditions = `"present": ["hypertension_treated", "osteoporosis"]`
 	const unstable = `"present": ["unstable_chd"]`
 	file := edited.File(t, "case.json", demo.VillageHallBuild(), conditions, unstable)
-	status, got, errs := runProgram(t, "-case", file)
+	status, got, errs := programtest.Run(run, "-case", file)
 	if status != 0 || !strings.Contains(got, "NO WEEK FOR NOW") || !strings.Contains(got, "Route: emergency") || strings.Contains(got, "THE WEEK") {
 		t.Errorf("status %d %s\n%s", status, errs, got)
 	}
-	if status, _, errs := runProgram(t, "-json", "-case", file); status != 0 {
+	if status, _, errs := programtest.Run(run, "-json", "-case", file); status != 0 {
 		t.Errorf("as JSON: %d %s", status, errs)
 	}
-	status, got, errs = runProgram(t, "-class", "-case", edited.File(t, "case.json", demo.Class(), conditions, unstable))
+	status, got, errs = programtest.Run(run, "-class", "-case", edited.File(t, "case.json", demo.Class(), conditions, unstable))
 	if status != 0 || !strings.Contains(got, "CLIENT A, 67, A WOMAN: NOT FOR NOW") || !strings.Contains(got, "turns of") || strings.Contains(got, "\nClient A ") {
 		t.Errorf("class: status %d %s\n%s", status, errs, got)
 	}

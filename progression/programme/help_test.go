@@ -1,31 +1,12 @@
 package programme_test
 
 import (
-	"errors"
 	"strings"
 
-	"example.org/posology/units/field"
+	"example.org/posology/internal/fieldtest"
 )
 
-// A failer is a test, of rapid or not.
-type failer interface {
-	Helper()
-	Fatal(args ...any)
-	Fatalf(format string, args ...any)
-}
-
 // paths lists where the bad fields of err are.
-func paths(err error) string {
-	var many field.Errors
-	var one *field.Error
-	var all []string
-	switch {
-	case errors.As(err, &many):
-		for _, f := range many {
-			all = append(all, f.Path)
-		}
-	case errors.As(err, &one):
-		all = append(all, one.Path)
-	}
-	return strings.Join(all, " ")
-}
+func paths(err error) string { return strings.Join(fieldtest.Paths(err), " ") }
+
+type failer = fieldtest.T

@@ -1,7 +1,6 @@
 package protocol_test
 
 import (
-	"encoding/json"
 	"errors"
 	"fmt"
 	"strings"
@@ -10,6 +9,7 @@ import (
 	"pgregory.net/rapid"
 
 	"example.org/posology/dose/equipment"
+	"example.org/posology/internal/fieldtest"
 	"example.org/posology/progression/protocol"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -191,29 +191,14 @@ func TestVocabulary(t *testing.T) {
 	}
 }
 
-func comesBack[T any](t *testing.T, v T) {
-	t.Helper()
-	first := units.Must(json.Marshal(v))
-	var back T
-	if err := field.Decode(first, &back, field.Strict); err != nil {
-		t.Errorf("%T: %v", v, err)
-	}
-	if again := units.Must(json.Marshal(back)); string(again) != string(first) {
-		t.Errorf("%T: %s came back as %s", v, first, again)
-	}
-	if err := field.Decode([]byte(`{"surprise":1}`), &back, field.Strict); !errors.Is(err, field.ErrUnknown) {
-		t.Errorf("%T: an unknown field gives %v", v, err)
-	}
-}
-
 func TestRoundTrips(t *testing.T) {
 	kit := table(t, "1 kg", "10 kg")
 	for s := range protocol.Schemes() {
 		session := units.Must(s.Plan(marked("20 kg"), kit))
-		comesBack(t, session)
-		comesBack(t, session.Sets[0])
+		fieldtest.ComesBack(t, session)
+		fieldtest.ComesBack(t, session.Sets[0])
 	}
-	comesBack(t, units.Must(protocol.DAPRE.NextSession(units.KG, 11)))
+	fieldtest.ComesBack(t, units.Must(protocol.DAPRE.NextSession(units.KG, 11)))
 }
 
 func TestFactsAndWords(t *testing.T) {

@@ -1,39 +1,22 @@
 package rule_test
 
 import (
-	"encoding/json"
 	"errors"
 	"fmt"
 	"math"
 	"slices"
-	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
 
 	"example.org/posology/dose/exercise"
+	"example.org/posology/internal/fieldtest"
 	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/field"
 )
-
-// paths lists where the bad fields of err are.
-func paths(err error) string {
-	var many field.Errors
-	var one *field.Error
-	var all []string
-	switch {
-	case errors.As(err, &many):
-		for _, f := range many {
-			all = append(all, f.Path)
-		}
-	case errors.As(err, &one):
-		all = append(all, one.Path)
-	}
-	return strings.Join(all, " ")
-}
 
 // rises holds that more repetitions never give more cautious advice.
 func rises(t *rapid.T, rule func(done int) (rule.Ruling, error)) {
@@ -286,28 +269,11 @@ func TestVocabularies(t *testing.T) {
 	}
 }
 
-// comesBack holds that v reads back from its JSON and that unknown fields are
-// refused.
-func comesBack[T any](t *testing.T, v T) {
-	t.Helper()
-	first := units.Must(json.Marshal(v))
-	var back T
-	if err := field.Decode(first, &back, field.Strict); err != nil {
-		t.Errorf("%T: %v", v, err)
-	}
-	if again := units.Must(json.Marshal(back)); string(again) != string(first) {
-		t.Errorf("%T: %s came back as %s", v, first, again)
-	}
-	if err := field.Decode([]byte(`{"surprise":1}`), &back, field.Strict); !errors.Is(err, field.ErrUnknown) {
-		t.Errorf("%T: an unknown field gives %v", v, err)
-	}
-}
-
 func TestRoundTrips(t *testing.T) {
-	comesBack(t, units.Must(rule.OverTarget(kg(5), 10, 11)))
-	comesBack(t, units.Must(rule.RepsThenLoad(kg(5), units.Exactly(8), 9)))
-	comesBack(t, units.Must(rule.StepFor(body.Advanced, exercise.Squat, units.LB)))
+	fieldtest.ComesBack(t, units.Must(rule.OverTarget(kg(5), 10, 11)))
+	fieldtest.ComesBack(t, units.Must(rule.RepsThenLoad(kg(5), units.Exactly(8), 9)))
+	fieldtest.ComesBack(t, units.Must(rule.StepFor(body.Advanced, exercise.Squat, units.LB)))
 	table := pairs(t, kg(40), kg(42), kg(44))
-	comesBack(t, units.Must(units.Must(rule.SetToSetKg(units.Must(units.RPE(6)))).InKit(table, kg(42))))
-	comesBack(t, units.Must(rule.ReturnAfter(20, screening.No)))
+	fieldtest.ComesBack(t, units.Must(units.Must(rule.SetToSetKg(units.Must(units.RPE(6)))).InKit(table, kg(42))))
+	fieldtest.ComesBack(t, units.Must(rule.ReturnAfter(20, screening.No)))
 }

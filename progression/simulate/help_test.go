@@ -11,6 +11,7 @@ import (
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/internal/dosetest"
 	"example.org/posology/progression"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/simulate"
@@ -19,17 +20,11 @@ import (
 	"example.org/posology/units/body"
 )
 
+var dumbbells = dosetest.Pairs
+
 var long = flag.Bool("long", false, "run the long versions of the random tests")
 
 const firstDay units.Day = 739950 // Monday 2026-11-30
-
-func dumbbells(kg ...float64) equipment.Kit {
-	var k equipment.Kit
-	for _, m := range kg {
-		k.Dumbbells = append(k.Dumbbells, equipment.Dumbbell{Mass: units.Marked{Mass: units.Must(units.Kilograms(m)), Unit: units.KG}, Count: 2})
-	}
-	return k
-}
 
 func exerciseOf(t testing.TB, id string) exercise.Exercise {
 	t.Helper()

@@ -5,19 +5,13 @@ import (
 	"encoding/json"
 	"math"
 	"os"
-	"strconv"
 
+	"example.org/posology/internal/fieldtest"
 	"example.org/posology/progression/track"
 	"example.org/posology/units"
 )
 
-// A failer is a test, or a draw of one.
-type failer interface {
-	Helper()
-	Errorf(format string, args ...any)
-	Fatalf(format string, args ...any)
-	Fatal(args ...any)
-}
+type failer = fieldtest.T
 
 const published = "../../testdata/published/"
 
@@ -36,15 +30,6 @@ func table(t failer, path string) [][]string {
 		t.Fatal(err)
 	}
 	return rows[1:]
-}
-
-func number(t failer, text string) float64 {
-	t.Helper()
-	x, err := strconv.ParseFloat(text, 64)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return x
 }
 
 func decode[T any](t failer, text string) (v T) {
@@ -80,7 +65,7 @@ func nile(t failer, missing func(i int) bool) []track.Reading {
 	var all []track.Reading
 	for i, row := range table(t, published+"nile.csv") {
 		if missing == nil || !missing(i+1) {
-			all = append(all, track.Reading{Day: first + units.Day(i), Value: number(t, row[1])})
+			all = append(all, track.Reading{Day: first + units.Day(i), Value: fieldtest.Number(t, row[1])})
 		}
 	}
 	return all

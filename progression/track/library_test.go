@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"example.org/posology/internal/fieldtest"
 	"example.org/posology/progression/track"
 	"example.org/posology/units"
 )
@@ -13,12 +14,12 @@ func libraryModels(t failer) (names []string, models map[string]track.Model, lik
 	t.Helper()
 	models, likelihood = map[string]track.Model{}, map[string]float64{}
 	for _, row := range table(t, "testdata/series-fit.csv") {
-		m := track.Model{Level: number(t, row[2]), Slope: number(t, row[3]), Keep: number(t, row[4]), FirstSlope: number(t, row[5]), Day: number(t, row[6])}
+		m := track.Model{Level: fieldtest.Number(t, row[2]), Slope: fieldtest.Number(t, row[3]), Keep: fieldtest.Number(t, row[4]), FirstSlope: fieldtest.Number(t, row[5]), Day: fieldtest.Number(t, row[6])}
 		if err := m.Kind.UnmarshalText([]byte(row[1])); err != nil {
 			t.Fatal(err)
 		}
 		names = append(names, row[0])
-		models[row[0]], likelihood[row[0]] = m, number(t, row[7])
+		models[row[0]], likelihood[row[0]] = m, fieldtest.Number(t, row[7])
 	}
 	return names, models, likelihood
 }
@@ -28,7 +29,7 @@ func libraryModels(t failer) (names []string, models map[string]track.Model, lik
 func TestAgainstLibrary(t *testing.T) {
 	var readings []track.Reading
 	for _, row := range table(t, "testdata/series.csv") {
-		readings = append(readings, track.Reading{Day: first + units.Day(number(t, row[0])), Value: number(t, row[1]), Variance: number(t, row[2])})
+		readings = append(readings, track.Reading{Day: first + units.Day(fieldtest.Number(t, row[0])), Value: fieldtest.Number(t, row[1]), Variance: fieldtest.Number(t, row[2])})
 	}
 	names, models, likelihood := libraryModels(t)
 	rows := table(t, "testdata/series-days.csv")
@@ -42,7 +43,7 @@ func TestAgainstLibrary(t *testing.T) {
 			if row[0] != name {
 				continue
 			}
-			day := first + units.Day(number(t, row[1]))
+			day := first + units.Day(fieldtest.Number(t, row[1]))
 			for ; seen < len(readings) && readings[seen].Day <= day; seen++ {
 				filtered = online(t, m, filtered, readings[seen:seen+1])[0]
 			}
@@ -57,7 +58,7 @@ func TestAgainstLibrary(t *testing.T) {
 			for i, got := range []float64{f.Level, f.Slope, f.LevelVar, b.Level, b.Slope, b.LevelVar, b.Covariance, b.SlopeVar} {
 				if text := row[i+2]; text != "" {
 					compared++
-					want := number(t, text)
+					want := fieldtest.Number(t, text)
 					within(t, name+", "+day.String()+", column "+string(rune('0'+i+2)), got, want, 1e-9*math.Max(math.Abs(want), 1e-3))
 				}
 			}

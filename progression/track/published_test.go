@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/posology/internal/fieldtest"
 	"example.org/posology/progression/track"
 	"example.org/posology/units"
 )
@@ -210,9 +211,9 @@ func checkLikeliest(c check) {
 	within(c, "noise, of the note", found.Model.Noise, 15098.52, 0.05)
 	within(c, "level, of the note", found.Model.Level, 1469.18, 0.05)
 	library := table(c, "testdata/nile-fit.csv")[0]
-	near(c, "error of the noise", found.Errors.Noise, number(c, library[2]), 1e-5)
-	near(c, "error of the level", found.Errors.Level, number(c, library[3]), 1e-5)
-	within(c, "likelihood of the library", found.Likelihood.EveryConstant(), number(c, library[4]), 1e-6)
+	near(c, "error of the noise", found.Errors.Noise, fieldtest.Number(c, library[2]), 1e-5)
+	near(c, "error of the level", found.Errors.Level, fieldtest.Number(c, library[3]), 1e-5)
+	within(c, "likelihood of the library", found.Likelihood.EveryConstant(), fieldtest.Number(c, library[4]), 1e-6)
 }
 
 func checkDiagnostics(c check) {

@@ -9,6 +9,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	"example.org/posology/internal/fieldtest"
 	"example.org/posology/progression/track"
 	"example.org/posology/units"
 )
@@ -69,7 +70,7 @@ type seriesRow struct {
 func (r seriesRow) values(c check) (x, y []float64) {
 	if r.Series != "" {
 		for _, row := range table(c, published+r.Series) {
-			x, y = append(x, number(c, row[0])), append(y, number(c, row[1]))
+			x, y = append(x, fieldtest.Number(c, row[0])), append(y, fieldtest.Number(c, row[1]))
 		}
 		return x, y
 	}
@@ -145,9 +146,9 @@ func checkNIST(c check) {
 	var x [][]float64
 	for _, row := range table(c, published+name) {
 		x = append(x, make([]float64, 0, 8))
-		y = append(y, number(c, row[0]))
+		y = append(y, fieldtest.Number(c, row[0]))
 		for _, text := range row[1:] {
-			x[len(x)-1] = append(x[len(x)-1], number(c, text))
+			x[len(x)-1] = append(x[len(x)-1], fieldtest.Number(c, text))
 		}
 	}
 	columns := [][]float64{}
@@ -187,9 +188,9 @@ func checkNIST(c check) {
 		if "nist-"+row[0]+".csv" == name {
 			sd := 0.0
 			if row[4] != "" {
-				sd = number(c, row[4])
+				sd = fieldtest.Number(c, row[4])
 			}
-			certified[row[2]] = [2]float64{number(c, row[3]), sd}
+			certified[row[2]] = [2]float64{fieldtest.Number(c, row[3]), sd}
 		}
 	}
 	for k, text := range decode[map[string]float64](c, c.expected) {
@@ -284,14 +285,14 @@ func TestSenAgainstLibrary(t *testing.T) {
 		if row[0] == "epa" {
 			x, y = seriesRow{Y: []float64{10, 10, 10, 5, 10, 20, 18, 17, 15, 24, 15}}.values(check{T: t})
 		}
-		slope, interval, err := track.Sen(x, y, units.Fraction(number(t, row[1])))
+		slope, interval, err := track.Sen(x, y, units.Fraction(fieldtest.Number(t, row[1])))
 		if err != nil {
 			t.Fatal(err)
 		}
 		low, _ := interval.Min()
 		high, _ := interval.Max()
-		within(t, "slope", slope, number(t, row[2]), 1e-12)
-		within(t, "lower end", low, number(t, row[3]), 0.002)
-		within(t, "upper end", high, number(t, row[4]), 0.002)
+		within(t, "slope", slope, fieldtest.Number(t, row[2]), 1e-12)
+		within(t, "lower end", low, fieldtest.Number(t, row[3]), 0.002)
+		within(t, "upper end", high, fieldtest.Number(t, row[4]), 0.002)
 	}
 }

@@ -14,6 +14,8 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/internal/fieldtest"
+	"example.org/posology/internal/visittest"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
@@ -21,6 +23,11 @@ import (
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
+)
+
+var (
+	gatesOf   = visittest.Gates
+	signCodes = visittest.Signs
 )
 
 func score(v float64) *float64 { return &v }
@@ -47,19 +54,7 @@ func goodVisit() visit.Visit {
 	}
 }
 
-func gatesOf(t failer, v visit.Visit) visit.GateReport {
-	t.Helper()
-	r, err := visit.Gates(v)
-	if err != nil {
-		t.Fatalf("Gates: %v", err)
-	}
-	return r
-}
-
-type failer interface {
-	Helper()
-	Fatalf(format string, args ...any)
-}
+type failer = fieldtest.T
 
 // One thing at a time stands against more load. Pain: the pain-monitoring model
 // (Thomee 1997, Silbernagel 2007: up to 5 of 10, settled by the next morning, no
@@ -219,14 +214,6 @@ var spoilers = []func(t *rapid.T, v *visit.Visit){
 	func(t *rapid.T, v *visit.Visit) {
 		v.Sets[rapid.IntRange(0, len(v.Sets)-1).Draw(t, "set")].Effort = units.Effort{}
 	},
-}
-
-func signCodes() []screening.Code {
-	var list []screening.Code
-	for _, r := range screening.StopRows() {
-		list = append(list, r.Code)
-	}
-	return slices.DeleteFunc(list, func(c screening.Code) bool { return (screening.Moment{Signs: []screening.Code{c}}).Validate() != nil })
 }
 
 func drawGateVisit(t *rapid.T) visit.Visit {

@@ -74,6 +74,18 @@ func TestPlainWords(t *testing.T) {
 	}
 }
 
+// Whoever is asked for a day reads first what it is the day of.
+func TestDaysNameWhatTheyAreOf(t *testing.T) {
+	for code, want := range map[screening.Code]string{
+		"pacemaker":             "A pacemaker. When was that?",
+		"total_hip_replacement": "A replaced hip. When was that?",
+	} {
+		if got := dayOf(string(code)+"_day", code, "When was that?").Client; got != want {
+			t.Errorf("%s: %q, want %q", code, got, want)
+		}
+	}
+}
+
 func TestForms(t *testing.T) {
 	n := 0
 	for f := range ReplyForms() {

@@ -118,6 +118,24 @@ func checkRange(t *rapid.T, s said) {
 	}
 }
 
+// A range that is open at one end stays open there.
+func TestOpenRange(t *testing.T) {
+	for _, tt := range []struct {
+		arg  evidence.Arg
+		want units.Range[float64]
+	}{
+		{evidence.Count("n", units.AtLeast(8)), units.AtLeast(8.0)},
+		{evidence.Count("n", units.AtMost(12)), units.AtMost(12.0)},
+		{evidence.Count("n", units.Must(units.Between(8, 12))), units.Must(units.Between(8.0, 12.0))},
+		{evidence.Share("load", units.AtLeast[units.Fraction](0.4)), units.AtLeast(0.4)},
+		{evidence.Text("who", "client A"), units.Range[float64]{}},
+	} {
+		if got := tt.arg.Range(); got != tt.want {
+			t.Errorf("%v: %v, want %v", tt.arg, got, tt.want)
+		}
+	}
+}
+
 func TestArgJSON(t *testing.T) {
 	for _, tt := range []struct {
 		arg  evidence.Arg

@@ -9,6 +9,7 @@ import (
 
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/onerm/fit"
+	"example.org/posology/internal/fieldtest"
 	"example.org/posology/units"
 )
 
@@ -32,7 +33,7 @@ func visits(t testing.TB) []visit {
 	}
 	var list []visit
 	for _, row := range rows {
-		at := func(name string) float64 { return number(t, row[column[name]]) }
+		at := func(name string) float64 { return fieldtest.Number(t, row[column[name]]) }
 		for k, protocol := range []string{"SV", "MV"} {
 			v := visit{person: row[column["subject_ID"]], oneRM: units.Must(units.Kilograms(at("1RM_true(kg)")))}
 			if v.person == "16" {

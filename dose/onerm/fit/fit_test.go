@@ -11,6 +11,7 @@ import (
 
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/onerm/fit"
+	"example.org/posology/internal/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
@@ -48,7 +49,7 @@ func TestAgainstR(t *testing.T) {
 	_, rows := table(t, "testdata/curves-points.csv")
 	for _, row := range rows {
 		points[row[0]] = append(points[row[0]], fit.Point{
-			Load: kg(number(t, row[1])), Reps: number(t, row[2]), SD: units.Fraction(number(t, row[3])),
+			Load: kg(fieldtest.Number(t, row[1])), Reps: fieldtest.Number(t, row[2]), SD: units.Fraction(fieldtest.Number(t, row[3])),
 		})
 	}
 	_, rows = table(t, "testdata/curves.csv")
@@ -66,16 +67,16 @@ func TestAgainstR(t *testing.T) {
 			got, se = float64(c.Data().Floor), float64(c.StandardError().Floor)
 		}
 		name := row[0] + " " + row[1] + " " + row[2]
-		near(t, name, got, number(t, row[3]), 1e-6)
-		near(t, name+" standard error", se, number(t, row[4]), 1e-6)
-		if float64(c.Data().Freedom) != number(t, row[5]) {
+		near(t, name, got, fieldtest.Number(t, row[3]), 1e-6)
+		near(t, name+" standard error", se, fieldtest.Number(t, row[4]), 1e-6)
+		if float64(c.Data().Freedom) != fieldtest.Number(t, row[5]) {
 			t.Errorf("%s: %d degrees of freedom, want %s", name, c.Data().Freedom, row[5])
 		}
 		within := units.Must(fit.LoadWithin(c, 3, 0.9))
 		low, _ := within.Min()
 		high, _ := within.Max()
-		near(t, name+" lower end", low.Kilograms(), number(t, row[6]), 1e-6)
-		near(t, name+" upper end", high.Kilograms(), number(t, row[7]), 1e-6)
+		near(t, name+" lower end", low.Kilograms(), fieldtest.Number(t, row[6]), 1e-6)
+		near(t, name+" upper end", high.Kilograms(), fieldtest.Number(t, row[7]), 1e-6)
 	}
 	if len(rows) != 24 {
 		t.Errorf("%d rows, want 24", len(rows))

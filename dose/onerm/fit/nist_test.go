@@ -6,10 +6,10 @@ import (
 	"fmt"
 	"math"
 	"os"
-	"strconv"
 	"testing"
 
 	"example.org/posology/dose/onerm/fit"
+	"example.org/posology/internal/fieldtest"
 )
 
 const published = "../../../testdata/published/"
@@ -31,24 +31,15 @@ func table(t testing.TB, path string) ([]string, [][]string) {
 	return records[0], records[1:]
 }
 
-func number(t testing.TB, text string) float64 {
-	t.Helper()
-	x, err := strconv.ParseFloat(text, 64)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return x
-}
-
 // observations reads a data set: y and the predictors, a slice each.
 func observations(t testing.TB, name string) (y []float64, x [][]float64) {
 	t.Helper()
 	names, rows := table(t, published+"nist-"+name+".csv")
 	x = make([][]float64, len(names)-1)
 	for _, row := range rows {
-		y = append(y, number(t, row[0]))
+		y = append(y, fieldtest.Number(t, row[0]))
 		for j, text := range row[1:] {
-			x[j] = append(x[j], number(t, text))
+			x[j] = append(x[j], fieldtest.Number(t, text))
 		}
 	}
 	return y, x
@@ -69,13 +60,13 @@ func certified(t testing.TB, name string) certificate {
 		switch {
 		case row[0] != name:
 		case row[4] == "":
-			c.other[row[2]] = number(t, row[3])
+			c.other[row[2]] = fieldtest.Number(t, row[3])
 		default:
-			c.at = append(c.at, number(t, row[3]))
-			c.se = append(c.se, number(t, row[4]))
+			c.at = append(c.at, fieldtest.Number(t, row[3]))
+			c.se = append(c.se, fieldtest.Number(t, row[4]))
 			if row[5] != "" {
-				c.start1 = append(c.start1, number(t, row[5]))
-				c.start2 = append(c.start2, number(t, row[6]))
+				c.start1 = append(c.start1, fieldtest.Number(t, row[5]))
+				c.start2 = append(c.start2, fieldtest.Number(t, row[6]))
 			}
 		}
 	}

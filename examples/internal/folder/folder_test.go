@@ -4,15 +4,14 @@ import (
 	"errors"
 	"fmt"
 	"os"
-	"os/exec"
 	"path/filepath"
-	"strconv"
 	"strings"
 	"testing"
 	"time"
 
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/folder"
+	"example.org/posology/internal/programtest"
 	"example.org/posology/progression/record"
 	"example.org/posology/units/field"
 )
@@ -22,29 +21,19 @@ const note = "an invented case, the second time it was written"
 // A process that is to be killed writes the second record and dies at the change
 // of the disk that the environment names.
 func TestMain(m *testing.M) {
-	at, _ := strconv.Atoi(os.Getenv("KILLED_AT"))
-	if at == 0 {
-		os.Exit(m.Run())
-	}
-	n := 0
-	folder.Reached = func(string) {
-		if n++; n == at {
-			self, _ := os.FindProcess(os.Getpid())
-			self.Kill()
-			select {} // until it is dead
+	programtest.Killable(m, &folder.Reached, func() int {
+		f := folder.Folder(os.Getenv("KILLED_IN"))
+		p, err := f.Read("ann")
+		if err == nil {
+			p.Record.Note, p.Interview = note, "age: 68\n"
+			err = write(f, p)
 		}
-	}
-	f := folder.Folder(os.Getenv("KILLED_IN"))
-	p, err := f.Read("ann")
-	if err == nil {
-		p.Record.Note, p.Interview = note, "age: 68\n"
-		err = write(f, p)
-	}
-	if err != nil {
-		fmt.Fprintln(os.Stderr, err)
-		os.Exit(1)
-	}
-	os.Exit(0)
+		if err != nil {
+			fmt.Fprintln(os.Stderr, err)
+			return 1
+		}
+		return 0
+	})
 }
 
 func write(f folder.Folder, p folder.Person) error {
@@ -72,19 +61,13 @@ func invented(t *testing.T, f folder.Folder) folder.Person {
 // Killed at any change of the disk, the folder has the old record or the new one,
 // whole, and once the new one stands, the old one lies with the older ones.
 func TestKilledAtAnyWrite(t *testing.T) {
-	self, err := os.Executable()
-	if err != nil {
-		t.Fatal(err)
-	}
 	killed, oldOnes, newOnes := 0, 0, 0
 	for at := 1; ; at++ {
 		f := folder.Folder(t.TempDir())
 		if err := write(f, invented(t, f)); err != nil {
 			t.Fatal(err)
 		}
-		cmd := exec.Command(self)
-		cmd.Env = append(os.Environ(), fmt.Sprintf("KILLED_AT=%d", at), "KILLED_IN="+string(f))
-		out, err := cmd.CombinedOutput()
+		out, err := programtest.Killed(t, at, "KILLED_IN="+string(f)).CombinedOutput()
 		p, readErr := f.Read("ann")
 		names, namesErr := f.Names()
 		older, olderErr := f.Older("ann")

@@ -163,11 +163,30 @@ func TestHouseHasNoRing(t *testing.T) {
 	}
 }
 
+// What tests share is imported by tests and by its own kind, and stands on no floor.
+func TestOnlyTestsUseWhatTestsShare(t *testing.T) {
+	shared := 0
+	for _, p := range packages(t) {
+		if p.ofTests() {
+			shared++
+			continue
+		}
+		for _, use := range p.uses {
+			if strings.HasPrefix(use, module+"/internal/") {
+				t.Errorf("%s imports %s", p.path, use)
+			}
+		}
+	}
+	if shared == 0 {
+		t.Error("tests share nothing")
+	}
+}
+
 // Nobody may come to depend on an example.
 func TestNothingImportsExamples(t *testing.T) {
 	for _, p := range packages(t) {
 		for _, use := range p.uses {
-			if strings.HasPrefix(use, module+"/examples") && (p.library() || !strings.Contains(use, "/internal/")) {
+			if strings.HasPrefix(use, module+"/examples") && (p.library() || p.ofTests() || !strings.Contains(use, "/internal/")) {
 				t.Errorf("%s imports %s", p.path, use)
 			}
 		}

@@ -36,7 +36,12 @@ type pkg struct {
 }
 
 // library reports whether p is something that others import.
-func (p *pkg) library() bool { return p.path != "examples" && !strings.HasPrefix(p.path, "examples/") }
+func (p *pkg) library() bool {
+	return p.path != "examples" && !strings.HasPrefix(p.path, "examples/") && !p.ofTests()
+}
+
+// ofTests reports whether p is what tests share: the folder internal of the root.
+func (p *pkg) ofTests() bool { return strings.HasPrefix(p.path, "internal/") }
 
 // where prints a place as file:line, the file below the module.
 func (p *pkg) where(n ast.Node) string {

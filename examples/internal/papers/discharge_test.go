@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose/choice"
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/papers"
+	"example.org/posology/internal/programtest"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening/function"
 	"example.org/posology/units"
@@ -45,7 +46,7 @@ func stood(day units.Day, value string, try uint8) function.Result {
 // What was reached, what goes on, and nothing that is new; a change is called real only
 // where the library can tell.
 func TestDischarge(t *testing.T) {
-	r := decoded(t, demo.HomeReview())
+	r := programtest.Decoded(t, demo.HomeReview())
 	first := r.Visits[0].Day
 	client, letter := lastDay(t, r, stood(first, "10 reps", 1), stood(r.Review, "17 reps", 2))
 	for _, want := range []string{"WHAT YOU HAVE REACHED", "Goblet squat", "WHAT TO KEEP DOING", "WHEN IT HURTS", "above 5 of 10", "AFTER A BREAK", "WHEN TO COME BACK", "more than 8 weeks", "10 reps", "17 reps", "no medical device"} {
@@ -65,7 +66,7 @@ func TestDischarge(t *testing.T) {
 
 // Where somebody is to look first nobody is sent off alone.
 func TestDischargeHeld(t *testing.T) {
-	client, letter := lastDay(t, decoded(t, demo.HomeReviewRefer()))
+	client, letter := lastDay(t, programtest.Decoded(t, demo.HomeReviewRefer()))
 	if !strings.Contains(client, "Please do not go on alone") || strings.Contains(client, "WHAT TO KEEP DOING") || strings.Contains(letter, "goes on alone") {
 		t.Errorf("%s\n%s", client, letter)
 	}
@@ -73,7 +74,7 @@ func TestDischargeHeld(t *testing.T) {
 
 // Of results that cannot be compared no change is told.
 func TestDischargeNotAlike(t *testing.T) {
-	r := decoded(t, demo.HomeReview())
+	r := programtest.Decoded(t, demo.HomeReview())
 	start, end := stood(r.Visits[0].Day, "10 reps", 1), stood(r.Review, "17 reps", 2)
 	start.Protocol, end.Protocol = "seat 50 cm", "seat 45 cm"
 	if _, letter := lastDay(t, r, start, end); strings.Contains(letter, "Tests of function") {

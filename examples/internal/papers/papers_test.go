@@ -13,21 +13,12 @@ import (
 	"example.org/posology/dose/setlog"
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/papers"
+	"example.org/posology/internal/programtest"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
-	"example.org/posology/units/field"
 )
-
-func decoded(t testing.TB, data []byte) record.Record {
-	t.Helper()
-	r, err := record.Decode(data, field.Strict)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return r
-}
 
 // of returns the papers of a record by name, as text without its line breaks.
 func of(t testing.TB, r record.Record, day units.Day) map[string]string {
@@ -67,7 +58,7 @@ func TestFrom(t *testing.T) {
 		{"a fall", func(r *record.Record) { r.Profile.Falls = &screening.FallsScreen{Fell: screening.Yes} }, append(everyday, "doctor", "falls-service")},
 		{"a sign of the heart", func(r *record.Record) { r.Profile.Symptoms = screening.AskedFor("palpitations_or_tachycardia") }, []string{"handout", "doctor"}},
 	} {
-		r := decoded(t, demo.VillageHall())
+		r := programtest.Decoded(t, demo.VillageHall())
 		tt.change(&r)
 		got := of(t, r, r.LastDay())
 		var names []string
@@ -87,7 +78,7 @@ func TestFrom(t *testing.T) {
 
 // The letters ask what each of them can answer.
 func TestLetters(t *testing.T) {
-	r := decoded(t, demo.VillageHall())
+	r := programtest.Decoded(t, demo.VillageHall())
 	r.Profile.Falls = &screening.FallsScreen{Fell: screening.Yes}
 	r.Profile.Conditions = screening.AskedFor("total_hip_replacement")
 	r.Profile.Events = []screening.Event{{Code: "total_hip_replacement", Day: r.Profile.Day - 60, Side: body.Right}}
@@ -111,7 +102,7 @@ func TestLetters(t *testing.T) {
 // reported with its figures in Colberg 2016 (position statement on exercise) and
 // Turner 2019; in testdata/published/screening.json.
 func TestGlucose(t *testing.T) {
-	r := decoded(t, demo.VillageHall())
+	r := programtest.Decoded(t, demo.VillageHall())
 	r.Profile.Answers["insulin_or_secretagogue"] = screening.Yes
 	all, err := papers.From(r, r.LastDay())
 	if err != nil {
@@ -133,7 +124,7 @@ func TestGlucose(t *testing.T) {
 
 // What is typed in from a diary reads back as the sets that were done, and those as a log.
 func TestDiaryReadsBack(t *testing.T) {
-	r := decoded(t, demo.HomeReview())
+	r := programtest.Decoded(t, demo.HomeReview())
 	review, err := r.Assess(r.Review)
 	if err != nil {
 		t.Fatal(err)
@@ -189,7 +180,7 @@ func TestDiaryReadsBack(t *testing.T) {
 
 // What cannot be read names its line and column, all at once.
 func TestDiaryErrors(t *testing.T) {
-	r := decoded(t, demo.VillageHall())
+	r := programtest.Decoded(t, demo.VillageHall())
 	plan, err := r.Start(r.LastDay())
 	if err != nil {
 		t.Fatal(err)

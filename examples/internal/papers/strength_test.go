@@ -7,6 +7,7 @@ import (
 
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/papers"
+	"example.org/posology/internal/programtest"
 	"example.org/posology/progression/record"
 	"example.org/posology/units"
 )
@@ -31,7 +32,7 @@ func tracksOf(t *testing.T, r record.Record) map[string]papers.Strength {
 // What is lifted with the body is not followed, nor a weight that nobody planned, nor a visit
 // that shows a lower bound; each side is followed alone.
 func TestStrengths(t *testing.T) {
-	r := decoded(t, demo.HomeReview())
+	r := programtest.Decoded(t, demo.HomeReview())
 	all := tracksOf(t, r)
 	for name, days := range map[string]int{"one-arm dumbbell row, left": 8, "one-arm dumbbell row, right": 8, "dumbbell floor press": 8, "seated hammer curl": 8} {
 		s, ok := all[name]
@@ -61,7 +62,7 @@ func TestStrengths(t *testing.T) {
 // The line of the client says what the clinician's says, and nothing beside what holds;
 // whoever never changes reads of no change.
 func TestStrengthIsSaid(t *testing.T) {
-	client, letter := lastDay(t, decoded(t, demo.HomeReview()))
+	client, letter := lastDay(t, programtest.Decoded(t, demo.HomeReview()))
 	if !strings.Contains(client, "No clear change yet. (") || !strings.Contains(letter, "Strength by all visits") {
 		t.Errorf("%s\n%s", client, letter)
 	}
@@ -70,10 +71,10 @@ func TestStrengthIsSaid(t *testing.T) {
 			t.Errorf("%s: %s\n%s", word, client, letter)
 		}
 	}
-	if held, _ := lastDay(t, decoded(t, demo.HomeReviewRefer())); strings.Contains(held, "Your strength, by all") {
+	if held, _ := lastDay(t, programtest.Decoded(t, demo.HomeReviewRefer())); strings.Contains(held, "Your strength, by all") {
 		t.Error(held)
 	}
-	same := decoded(t, demo.HomeReview())
+	same := programtest.Decoded(t, demo.HomeReview())
 	for i := range same.Done {
 		if s := &same.Done[i]; s.Exercise == "one-arm-dumbbell-row" && s.Day > same.Done[0].Day {
 			s.Load, s.Reps, s.Effort = 6*units.Kilogram, 10, units.Must(units.InReserve(4))

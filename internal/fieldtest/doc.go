@@ -1,0 +1,2 @@
+// Package fieldtest looks at errors and at JSON. Only tests import it.
+package fieldtest

@@ -1,0 +1,2 @@
+// Package screentest lists what screening can be told. Only tests import it.
+package screentest

@@ -1,0 +1,2 @@
+// Package visittest asks what one visit showed. Only tests import it.
+package visittest
