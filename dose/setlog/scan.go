@@ -285,13 +285,13 @@ func (s *scan) whole(recs *records, size int64, start func(int) []func(Set) erro
 
 // handOn gives sets to take, and to say what is to be said of rows.
 func (p *parser) handOn(recs *records, take func(Set) error, say func(LoggedSet, error) bool) {
-	p.rows(recs, func(row LoggedSet, err error) bool {
+	p.rows(recs, func(row *LoggedSet, err error) bool {
 		if err == nil {
 			if err = take(row.Set); err != nil {
 				return say(LoggedSet{}, p.refused(recs, err)) && goesOn(err)
 			}
 		}
-		return err == nil && len(row.Doubts) == 0 || say(row, err)
+		return err == nil && len(row.Doubts) == 0 || say(*row, err)
 	})
 }
 
