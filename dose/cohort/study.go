@@ -2,6 +2,7 @@ package cohort
 
 import (
 	"fmt"
+	"slices"
 
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/internal/pack"
@@ -86,16 +87,8 @@ func (c *Study) counts(e units.Effort) bool {
 
 // ready reads off an exercise that its catalogue has checked.
 func ready(e exercise.Exercise) counted {
-	c := counted{id: e.ID, measure: e.Measure, oneSided: e.OneSided, movesBody: e.MovesBody, share: e.MovedShare}
-	for _, w := range e.Muscles {
-		switch w.Role {
-		case exercise.Prime:
-			c.primes = append(c.primes, w.Muscle)
-		case exercise.Synergist:
-			c.synergists = append(c.synergists, w.Muscle)
-		}
-	}
-	return c
+	return counted{id: e.ID, measure: e.Measure, oneSided: e.OneSided, movesBody: e.MovesBody, share: e.MovedShare,
+		primes: slices.Collect(e.MusclesAs(exercise.Prime)), synergists: slices.Collect(e.MusclesAs(exercise.Synergist))}
 }
 
 // NewCohort returns a cohort of nobody.
