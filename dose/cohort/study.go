@@ -93,5 +93,5 @@ func ready(e exercise.Exercise) counted {
 
 // NewCohort returns a cohort of nobody.
 func (c *Study) NewCohort() *Cohort {
-	return &Cohort{study: c, index: map[body.Key]int32{}, next: make([]uint16, len(c.exercises))}
+	return &Cohort{study: c, index: map[body.Key]int32{}, next: make([]uint16, len(field.OrZero(c).exercises))}
 }

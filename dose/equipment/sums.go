@@ -13,9 +13,9 @@ import (
 // sums are all masses that plates make on top of some start, each once and
 // rising, with the fewest plates that make it.
 type sums struct {
-	plates []Plate // rising by mass; Count is the most at one place
-	rows   []row   // rising by mass
-	taken  []taken // as many for the starts, of nothing, and then what rows are made of
+	plates []Plate  // rising by mass; Count is the most at one place
+	rows   []row    // rising by mass
+	taken  []armful // as many for the starts, of nothing, and then what rows are made of
 	starts int32
 }
 
@@ -27,9 +27,9 @@ type row struct {
 	more   uint16     // of them, of the kind that is being added and not yet in taken
 }
 
-// taken are plates of one kind at one place, on top of those taken before. Rows share what
+// An armful is plates of one kind at one place, on top of those taken before. Rows share what
 // they have in common, so that a row costs the same however many kinds there are.
-type taken struct {
+type armful struct {
 	before      int32
 	kind, count uint16
 }
@@ -49,7 +49,7 @@ const noLimit = math.MaxInt
 // rising lists, so that the work is rows times lots. Where two ways make a mass with as few plates, the one with the
 // lot is kept: that way has the most plates of the heaviest kind.
 func newSums(start []row, stock []Plate, s spot) (*sums, bool) {
-	now := &sums{rows: start, taken: make([]taken, len(start)), starts: int32(len(start))}
+	now := &sums{rows: start, taken: make([]armful, len(start)), starts: int32(len(start))}
 	for _, p := range stock {
 		if p.Count /= s.ends * s.implements; p.Count > 0 {
 			now.plates = append(now.plates, p)
@@ -77,7 +77,7 @@ func newSums(start []row, stock []Plate, s spot) (*sums, bool) {
 func (s *sums) take(kind uint16) {
 	for i := range s.rows {
 		if r := &s.rows[i]; r.more > 0 {
-			s.taken = append(s.taken, taken{r.made, kind, r.more})
+			s.taken = append(s.taken, armful{r.made, kind, r.more})
 			r.made, r.more = int32(len(s.taken)-1), 0
 		}
 	}
