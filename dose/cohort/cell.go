@@ -1,6 +1,7 @@
 package cohort
 
 import (
+	"math"
 	"math/bits"
 	"slices"
 	"sort"
@@ -42,6 +43,10 @@ func (c *cell) add(d *cell) {
 
 // load returns what was held, times repetitions.
 func (c *cell) load() volume.VolumeLoad {
+	if c.heldHi == 0 && c.held <= math.MaxInt64 {
+		all, _ := volume.Lifted(units.Mass(c.held), 1)
+		return all
+	}
 	kg, rest := bits.Div64(uint64(c.heldHi), c.held, uint64(units.Kilogram))
 	whole, _ := volume.Lifted(units.Kilogram, int(kg&(1<<31-1))) // below 2^31, so that an int of 32 bits holds it
 	part, _ := volume.Lifted(units.Mass(rest), 1)
@@ -68,20 +73,36 @@ func (cs *cells) at(key uint32) *cell {
 		cs.leaves = [][]cell{append(make([]cell, 0, 4), cell{when: key})}
 		return &cs.leaves[0][0]
 	}
-	// The last leaf that does not begin behind the key.
 	i := n - 1
 	if cs.leaves[i][0].when > key {
-		i = max(sort.Search(n, func(i int) bool { return cs.leaves[i][0].when > key })-1, 0)
+		i = max(cs.leaf(key), 0)
 	}
 	leaf := cs.leaves[i]
 	k := len(leaf)
 	if leaf[k-1].when >= key {
-		k = sort.Search(k, func(k int) bool { return leaf[k].when >= key })
-		if leaf[k].when == key {
+		if k = place(leaf, key); leaf[k].when == key {
 			return &leaf[k]
 		}
 	}
 	return cs.insert(i, k, key)
+}
+
+// leaf returns the last leaf that does not begin behind the key, -1 if all do.
+func (cs *cells) leaf(key uint32) int {
+	return sort.Search(len(cs.leaves), func(i int) bool { return cs.leaves[i][0].when > key }) - 1
+}
+
+// place returns where the key stands in a leaf, or would.
+func place(leaf []cell, key uint32) int {
+	low, high := 0, len(leaf)
+	for low < high {
+		if mid := (low + high) / 2; leaf[mid].when < key {
+			low = mid + 1
+		} else {
+			high = mid
+		}
+	}
+	return low
 }
 
 // insert puts a new cell at place k of leaf i.
@@ -121,12 +142,12 @@ func (cs *cells) all(yield func(*cell) bool) {
 
 // get returns the cell of a key, nil if there is none.
 func (cs *cells) get(key uint32) *cell {
-	i := sort.Search(len(cs.leaves), func(i int) bool { return cs.leaves[i][0].when > key }) - 1
+	i := cs.leaf(key)
 	if i < 0 {
 		return nil
 	}
 	leaf := cs.leaves[i]
-	if k := sort.Search(len(leaf), func(k int) bool { return leaf[k].when >= key }); k < len(leaf) && leaf[k].when == key {
+	if k := place(leaf, key); k < len(leaf) && leaf[k].when == key {
 		return &leaf[k]
 	}
 	return nil

@@ -20,10 +20,12 @@ type Cohort struct {
 	people []person
 	index  map[body.Key]int32
 	last   run
+	next   []uint16 // by exercise, what came behind it the last time: sessions are alike
 }
 
 type person struct {
 	key   body.Key
+	next  int32 // who came behind the last time: logs go round the same people
 	cells cells
 	marks []mark // in order of exercise
 }
@@ -79,7 +81,7 @@ func (c *Cohort) take(s *setlog.Set) error {
 	cell.done++
 	cell.count += uint32(count)
 	cell.days |= 1 << ((s.Day - 1) % 7)
-	if c.study.options.Rule.Counts(s.Effort) {
+	if c.study.counts(s.Effort) {
 		if s.Side != body.Right {
 			cell.left++
 		}
@@ -107,14 +109,14 @@ func (c *Cohort) find(s *setlog.Set, week volume.ISOWeek) error {
 		return nil
 	}
 	if !sameExercise {
-		i, known := c.study.index[s.Exercise]
+		i, known := c.exerciseAfter(l.exercise, s.Exercise)
 		if !known {
 			return field.New("/exercise", fmt.Sprintf("%.40q", s.Exercise), "the ID of an exercise in the catalogue", field.ErrUnknown)
 		}
 		l.exercise, l.id = i, c.study.exercises[i].id
 	}
 	if !samePerson {
-		l.person = c.person(s.Key)
+		l.person = c.personAfter(l.person, s.Key)
 	}
 	if !samePerson || !sameExercise {
 		l.mark = nil
@@ -122,6 +124,32 @@ func (c *Cohort) find(s *setlog.Set, week volume.ISOWeek) error {
 	l.week = week
 	l.cell = c.people[l.person].cells.at(cellKey(week, l.exercise))
 	return nil
+}
+
+// exerciseAfter returns the place of an exercise that comes behind another.
+func (c *Cohort) exerciseAfter(last uint16, id exercise.ID) (i uint16, known bool) {
+	if int(last) < len(c.next) {
+		if i = c.next[last]; c.study.exercises[i].id == id {
+			return i, true
+		}
+	}
+	if i, known = c.study.index[id]; known {
+		c.next[last] = i
+	}
+	return i, known
+}
+
+// personAfter is person of who comes behind another.
+func (c *Cohort) personAfter(last int32, key body.Key) int32 {
+	if len(c.people) == 0 {
+		return c.person(key)
+	}
+	i := c.people[last].next
+	if c.people[i].key != key {
+		i = c.person(key)
+		c.people[last].next = i
+	}
+	return i
 }
 
 // person returns the place of a person, who may be new.

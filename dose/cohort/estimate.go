@@ -38,11 +38,18 @@ func (m *mark) join(n *mark) {
 
 // mark returns the mark of an exercise, a new one if there is none.
 func (p *person) mark(exercise uint16) *mark {
-	i, found := slices.BinarySearchFunc(p.marks, exercise, func(m mark, x uint16) int { return cmp.Compare(m.exercise, x) })
-	if !found {
-		p.marks = slices.Insert(p.marks, i, mark{exercise: exercise})
+	low, high := 0, len(p.marks)
+	for low < high {
+		if mid := (low + high) / 2; p.marks[mid].exercise < exercise {
+			low = mid + 1
+		} else {
+			high = mid
+		}
 	}
-	return &p.marks[i]
+	if low == len(p.marks) || p.marks[low].exercise != exercise {
+		p.marks = slices.Insert(p.marks, low, mark{exercise: exercise})
+	}
+	return &p.marks[low]
 }
 
 // estimate takes the estimate of a set in, if it has one.

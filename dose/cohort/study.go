@@ -2,6 +2,7 @@ package cohort
 
 import (
 	"fmt"
+	"slices"
 
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/internal/pack"
@@ -32,6 +33,7 @@ type Study struct {
 	least     int // repetitions that the formula takes
 	most      int // 0 for no formula
 	digest    pack.Digest
+	whole     [11]bool // whether a set with so many repetitions in reserve counts
 }
 
 // counted is what counting needs of an exercise.
@@ -69,22 +71,27 @@ func NewStudy(catalogue exercise.Catalogue, o Options) (*Study, error) {
 		c.exercises = append(c.exercises, ready(e))
 	}
 	c.digest = c.sum()
+	for n := range c.whole {
+		c.whole[n] = o.Rule.Counts(units.Must(units.InReserve(float64(n))))
+	}
 	return c, nil
+}
+
+// counts is Counts of the rule.
+func (c *Study) counts(e units.Effort) bool {
+	if n := int(e.Number()); e.Scale() == units.ScaleRIR && float64(n) == e.Number() {
+		return c.whole[n] // of 0 to 10
+	}
+	return c.options.Rule.Counts(e)
 }
 
 // ready reads off an exercise that its catalogue has checked.
 func ready(e exercise.Exercise) counted {
-	c := counted{id: e.ID, measure: e.Measure, oneSided: e.OneSided, movesBody: e.MovesBody, share: e.MovedShare}
-	for _, w := range e.Muscles {
-		switch w.Role {
-		case exercise.Prime:
-			c.primes = append(c.primes, w.Muscle)
-		case exercise.Synergist:
-			c.synergists = append(c.synergists, w.Muscle)
-		}
-	}
-	return c
+	return counted{id: e.ID, measure: e.Measure, oneSided: e.OneSided, movesBody: e.MovesBody, share: e.MovedShare,
+		primes: slices.Collect(e.MusclesAs(exercise.Prime)), synergists: slices.Collect(e.MusclesAs(exercise.Synergist))}
 }
 
 // NewCohort returns a cohort of nobody.
-func (c *Study) NewCohort() *Cohort { return &Cohort{study: c, index: map[body.Key]int32{}} }
+func (c *Study) NewCohort() *Cohort {
+	return &Cohort{study: c, index: map[body.Key]int32{}, next: make([]uint16, len(field.OrZero(c).exercises))}
+}

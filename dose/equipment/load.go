@@ -98,7 +98,7 @@ func (l Load) Parts() []Part {
 	if l.table == nil {
 		return slices.Clone(l.parts)
 	}
-	it := l.table.items[l.made.item]
+	it := l.table.item(l.made)
 	if it.kind == 0 {
 		return nil
 	}
@@ -113,10 +113,8 @@ func (l Load) Parts() []Part {
 	if it.kind == PartPin {
 		kind = PartAddOn
 	}
-	for i, n := range slices.Backward(it.sums.row(int(l.made.row))) {
-		if n > 0 {
-			parts = append(parts, Part{kind, "", withUnit(it.sums.plates[i].Mass), int(n)})
-		}
+	for p, n := range it.sums.of(l.made.row) {
+		parts = append(parts, Part{kind, "", withUnit(p.Mass), n})
 	}
 	return parts
 }

@@ -2,6 +2,7 @@ package equipment
 
 import (
 	"cmp"
+	"iter"
 	"math"
 	"math/bits"
 	"slices"
@@ -14,14 +15,23 @@ import (
 type sums struct {
 	plates []Plate  // rising by mass; Count is the most at one place
 	rows   []row    // rising by mass
-	counts []uint16 // for each row, how many of each kind are at one place
+	taken  []armful // as many for the starts, of nothing, and then what rows are made of
+	starts int32
 }
 
 // A row is one mass of sums.
 type row struct {
 	mass   units.Mass // on one implement, the start included
+	made   int32      // index of what was taken last; of a start, its own
 	plates uint16     // at one place
-	origin uint16     // index of the start it was made from
+	more   uint16     // of them, of the kind that is being added and not yet in taken
+}
+
+// An armful is plates of one kind at one place, on top of those taken before. Rows share what
+// they have in common, so that a row costs the same however many kinds there are.
+type armful struct {
+	before      int32
+	kind, count uint16
 }
 
 // A spot is where plates go: on so many ends of an implement, with so many
@@ -36,34 +46,45 @@ const noLimit = math.MaxInt
 //
 // Kind after kind is added, the lightest first, and each in lots of 1, 2, 4, …
 // plates, which make every number up to the stock. A lot is one merge of two
-// rising lists. Where two ways make a mass with as few plates, the one with the
+// rising lists, so that the work is rows times lots. Where two ways make a mass with as few plates, the one with the
 // lot is kept: that way has the most plates of the heaviest kind.
 func newSums(start []row, stock []Plate, s spot) (*sums, bool) {
-	now := &sums{rows: start}
+	now := &sums{rows: start, taken: make([]armful, len(start)), starts: int32(len(start))}
 	for _, p := range stock {
 		if p.Count /= s.ends * s.implements; p.Count > 0 {
 			now.plates = append(now.plates, p)
 		}
 	}
 	slices.SortFunc(now.plates, func(a, b Plate) int { return cmp.Compare(a.Mass.Mass, b.Mass.Mass) })
-	now.counts = make([]uint16, len(start)*len(now.plates))
 
-	next := &sums{plates: now.plates}
+	next := &sums{}
 	for kind, p := range now.plates {
 		for lot, rest := 1, min(p.Count, s.limit); rest > 0; lot, rest = 2*lot, rest-lot {
 			lot = min(lot, rest)
 			step := p.Mass.Mass * units.Mass(s.ends*lot)
-			if !now.addLot(next, kind, lot, step, s.limit) {
+			if !now.addLot(next, lot, step, s.limit) {
 				return nil, false
 			}
-			now, next = next, now
+			now.rows, next.rows = next.rows, now.rows
+		}
+		now.take(uint16(kind))
+	}
+	now.rows, now.taken = slices.Clone(now.rows), slices.Clone(now.taken) // lets the buffers go
+	return now, true
+}
+
+// take enters what the rows have of a kind.
+func (s *sums) take(kind uint16) {
+	for i := range s.rows {
+		if r := &s.rows[i]; r.more > 0 {
+			s.taken = append(s.taken, armful{r.made, kind, r.more})
+			r.made, r.more = int32(len(s.taken)-1), 0
 		}
 	}
-	return &sums{now.plates, slices.Clone(now.rows), slices.Clone(now.counts)}, true // lets the buffers go
 }
 
 // addLot writes to next the rows of s and the same with one more lot.
-func (s *sums) addLot(next *sums, kind, lot int, step units.Mass, limit int) bool {
+func (s *sums) addLot(next *sums, lot int, step units.Mass, limit int) bool {
 	next.clear(2 * len(s.rows))
 	bare, laden := 0, 0 // the rows whose turn it is, as they are and with the lot
 	for len(next.rows) <= MaxLoads {
@@ -81,9 +102,11 @@ func (s *sums) addLot(next *sums, kind, lot int, step units.Mass, limit int) boo
 			more = s.rows[laden].mass + step
 		}
 		if asIs < more || asIs == more && int(s.rows[bare].plates) < int(s.rows[laden].plates)+lot {
-			next.push(s, bare, kind, 0, 0)
+			next.rows = append(next.rows, s.rows[bare])
 		} else {
-			next.push(s, laden, kind, lot, step)
+			r := s.rows[laden]
+			r.mass, r.plates, r.more = more, r.plates+uint16(lot), r.more+uint16(lot)
+			next.rows = append(next.rows, r)
 		}
 		if asIs <= more {
 			bare++
@@ -100,23 +123,27 @@ func (s *sums) addLot(next *sums, kind, lot int, step units.Mass, limit int) boo
 // ever made are together as large as the last.
 func (s *sums) clear(n int) {
 	n = min(n, MaxLoads+1)
-	s.rows, s.counts = s.rows[:0], s.counts[:0]
-	if cap(s.rows) < n {
-		n = min(1<<bits.Len(uint(n)), MaxLoads+1)
-		s.rows, s.counts = make([]row, 0, n), make([]uint16, 0, n*len(s.plates))
+	if s.rows = s.rows[:0]; cap(s.rows) < n {
+		s.rows = make([]row, 0, min(1<<bits.Len(uint(n)), MaxLoads+1))
 	}
 }
 
-// push appends row i of from with one lot more.
-func (s *sums) push(from *sums, i, kind, lot int, step units.Mass) {
-	r := from.rows[i]
-	s.rows = append(s.rows, row{r.mass + step, r.plates + uint16(lot), r.origin})
-	s.counts = append(s.counts, from.row(i)...)
-	s.counts[len(s.counts)-len(s.plates)+kind] += uint16(lot)
+// of yields how many plates of which kind row i has at one place, the heaviest first.
+func (s *sums) of(i int32) iter.Seq2[*Plate, int] {
+	return func(yield func(*Plate, int) bool) {
+		for at := s.rows[i].made; at >= s.starts; at = s.taken[at].before {
+			if !yield(&s.plates[s.taken[at].kind], int(s.taken[at].count)) {
+				return
+			}
+		}
+	}
 }
 
-// row returns how many of each kind of plate row i has at one place.
-func (s *sums) row(i int) []uint16 {
-	n := len(s.plates)
-	return s.counts[i*n : (i+1)*n]
+// start returns the index of the start that row i was made from.
+func (s *sums) start(i int32) int32 {
+	at := s.rows[i].made
+	for at >= s.starts {
+		at = s.taken[at].before
+	}
+	return at
 }

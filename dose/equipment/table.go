@@ -48,7 +48,7 @@ type Table struct {
 
 // A recipe says how a load is put together.
 type recipe struct {
-	item int32 // index in Table.items
+	item int32 // index in Table.items; of a stack, of its first pin
 	row  int32 // in the item's sums, if it has any
 }
 
@@ -257,7 +257,7 @@ func (t *Table) addStacks(stacks []Stack) bool {
 	for _, stack := range stacks {
 		pins := make([]row, len(stack.Pins))
 		for i, pin := range stack.Pins {
-			pins[i] = row{mass: pin.Mass, origin: uint16(i)}
+			pins[i] = row{mass: pin.Mass, made: int32(i)}
 		}
 		s, ok := newSums(pins, stack.AddOns, spot{ends: 1, implements: 1, limit: noLimit})
 		if !ok {
@@ -275,7 +275,7 @@ func (t *Table) addStacks(stacks []Stack) bool {
 }
 
 // merge lists every row of s within limit, on top of base, unless what is
-// listed makes the mass with no more plates. first is the item of origin 0.
+// listed makes the mass with no more plates. first is the item of the first start.
 func (t *Table) merge(s *sums, base units.Mass, limit, first int) bool {
 	each, made := t.each, t.made
 	room := min(len(each)+len(s.rows), MaxLoads+1)
@@ -298,8 +298,7 @@ func (t *Table) merge(s *sums, base units.Mass, limit, first int) bool {
 		if listed < added || listed == added && t.plates(made[i]) <= int(s.rows[j].plates) {
 			t.each, t.made = append(t.each, listed), append(t.made, made[i])
 		} else {
-			r := recipe{int32(first + int(s.rows[j].origin)), int32(j)}
-			t.each, t.made = append(t.each, added), append(t.made, r)
+			t.each, t.made = append(t.each, added), append(t.made, recipe{int32(first), int32(j)})
 		}
 		if listed <= added {
 			i++
@@ -309,6 +308,15 @@ func (t *Table) merge(s *sums, base units.Mass, limit, first int) bool {
 		}
 	}
 	return false
+}
+
+// item returns what r starts from.
+func (t *Table) item(r recipe) *item {
+	it := &t.items[r.item]
+	if it.kind == PartPin {
+		it = &t.items[r.item+it.sums.start(r.row)]
+	}
+	return it
 }
 
 // plates returns how many plates or add-ons r has at one place.

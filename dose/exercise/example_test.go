@@ -132,3 +132,17 @@ func BenchmarkInstead(b *testing.B) {
 		}
 	}
 }
+
+func ExampleExercise_MusclesAs() {
+	e, err := exercise.Standard().Lookup("goblet squat")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for m := range e.MusclesAs(exercise.Prime) {
+		fmt.Println(m)
+	}
+	// Output:
+	// quadriceps
+	// gluteus_maximus
+}

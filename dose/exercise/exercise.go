@@ -150,6 +150,17 @@ func (e Exercise) HandFree() bool {
 	return false
 }
 
+// MusclesAs yields the muscles that do the work in a role, in their order.
+func (e Exercise) MusclesAs(r Role) iter.Seq[body.Muscle] {
+	return func(yield func(body.Muscle) bool) {
+		for _, w := range e.Muscles {
+			if w.Role == r && !yield(w.Muscle) {
+				return
+			}
+		}
+	}
+}
+
 // Validate returns every bad field of e at once: an exercise needs an ID in
 // lower-case letters, digits and dashes, a name, a pattern, a hold, a measure
 // and at least one prime muscle. Implements must go with the hold, and sides

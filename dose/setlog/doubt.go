@@ -38,8 +38,8 @@ func Facts() iter.Seq[evidence.Fact] { return slices.Values(facts) }
 // doubts returns what makes a slip likely in a set that was read.
 func (p *parser) doubts(s *Set) (list []evidence.Reason) {
 	text := p.texts[ofLoad]
-	if i := bytes.IndexByte(text, ','); i >= 0 {
-		if _, number := digitsOf(text[i+1 : min(i+4, len(text))]); number && len(text) >= i+4 && (len(text) == i+4 || text[i+4]-'0' > 9) {
+	if i := bytes.IndexByte(text[:max(len(text)-3, 0)], ','); i >= 0 {
+		if _, number := digitsOf(text[i+1 : i+4]); number && (len(text) == i+4 || text[i+4]-'0' > 9) {
 			list = append(list, evidence.Because("setlog.thousands", factThousands).With(evidence.Text("text", shortText(text)), evidence.Masses("load", units.Exactly(s.Load))))
 		}
 	}

@@ -23,28 +23,32 @@ type parser struct {
 
 	memos memos
 	one   [256]units.Effort // what a cell of one byte says of the effort
-	named memo[listed]
+	named memo[*listed]
 	last  struct { // the row before
-		person, day, exercise, unit []byte
-		key                         body.Key
-		on                          units.Day
-		listed                      listed
-		of                          units.MassUnit
-		fine                        Set // valid, whatever its numbers within their bounds
+		person, day, unit []byte
+		key               body.Key
+		on                units.Day
+		listed            *listed
+		of                units.MassUnit
+		fine              Set // valid, whatever its numbers within their bounds
 	}
 }
 
 // listed is what the catalogue says of an exercise; err of a name that it does not know,
 // whose like is looked for once.
 type listed struct {
+	name string
 	id   exercise.ID
 	side body.Side
 	hold body.Hold
 	err  error
+	next *listed // what came behind it the last time: sessions are alike
 }
 
 func newParser(rd *Reader) *parser {
-	return &parser{rd: rd, memos: newMemos(), named: memo[listed]{}}
+	p := &parser{rd: rd, memos: newMemos(), named: memo[*listed]{}}
+	p.last.listed = p.exercise(nil)
+	return p
 }
 
 // fresh returns a parser for the same log that shares nothing that changes.
@@ -97,27 +101,30 @@ func (rd *Reader) column(i int) (name string, needed bool) {
 	return name, name != ""
 }
 
-// row reads a record. A row of empty cells is blank.
-func (p *parser) row(recs *records) (row LoggedSet, blank bool, bad *RowError) {
-	row.Line = recs.line
+// row reads a record; of a bad one nothing is left in row. A row of empty cells is blank.
+func (p *parser) row(recs *records, row *LoggedSet) (blank bool, bad *RowError) {
+	*row = LoggedSet{Line: recs.line}
 	if len(recs.cells) == p.width {
-		if p.pick(recs.cells); utf8.Valid(recs.whole) && p.quick(&row.Set) {
+		if p.pick(recs.cells); (recs.ascii || utf8.Valid(recs.whole)) && p.quick(&row.Set) {
 			row.Doubts = p.doubts(&row.Set)
-			return row, false, nil
+			return false, nil
 		}
 	}
 	if !slices.ContainsFunc(recs.cells, func(cell []byte) bool { return len(trim(cell)) > 0 }) {
-		return LoggedSet{}, true, nil
+		*row = LoggedSet{}
+		return true, nil
 	}
 	if err := p.fits(recs.cells); err != nil {
-		return LoggedSet{}, false, &RowError{Line: recs.line, Column: 1, Err: field.At("", err)}
+		*row = LoggedSet{}
+		return false, &RowError{Line: recs.line, Column: 1, Err: field.At("", err)}
 	}
 	set, faults := p.slow()
 	if len(faults) > 0 {
-		return LoggedSet{}, false, p.fault(recs, faults)
+		*row = LoggedSet{}
+		return false, p.fault(recs, faults)
 	}
 	row.Set, row.Doubts = set, p.doubts(&set)
-	return row, false, nil
+	return false, nil
 }
 
 // fits checks a record as a whole.
@@ -135,12 +142,16 @@ func (p *parser) fits(cells [][]byte) error {
 
 // pick takes the texts of the fields out of the cells.
 func (p *parser) pick(cells [][]byte) {
+	missing := p.rd.Missing
 	for i, at := range p.at {
 		if at < 0 {
 			continue
 		}
-		text := trim(cells[at])
-		for _, m := range p.rd.Missing {
+		text := cells[at]
+		if n := len(text); n > 0 && (text[0] <= ' ' || text[n-1] <= ' ') {
+			text = trim(text)
+		}
+		for _, m := range missing {
 			if string(text) == m {
 				text = nil
 			}

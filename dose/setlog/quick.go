@@ -45,16 +45,18 @@ func (p *parser) quickRun(s *Set) bool {
 		}
 		l.on, l.day = on, append(l.day[:0], text...)
 	}
-	if text := p.texts[ofExercise]; !bytes.Equal(text, l.exercise) {
-		is := p.exercise(text)
-		if is.err != nil {
-			return false
+	is := l.listed
+	if text := p.texts[ofExercise]; string(text) != is.name {
+		if is = is.next; is == nil || string(text) != is.name {
+			if is = p.exercise(text); len(text) <= memoText { // else a chain of all would be kept
+				l.listed.next = is
+			}
 		}
-		l.listed, l.exercise = is, append(l.exercise[:0], text...)
+		l.listed = is
 	}
 	s.Key, s.Day = l.key, l.on
-	s.Exercise, s.Side, s.Hold = l.listed.id, l.listed.side, l.listed.hold
-	return s.Exercise != ""
+	s.Exercise, s.Side, s.Hold = is.id, is.side, is.hold
+	return is.err == nil
 }
 
 // quickPlace reads side, hold and what the load counts.

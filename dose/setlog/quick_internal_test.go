@@ -2,6 +2,7 @@ package setlog
 
 import (
 	"reflect"
+	"strings"
 	"testing"
 
 	"example.org/posology/dose/exercise"
@@ -76,6 +77,22 @@ func TestFirstRowIsChecked(t *testing.T) {
 	var s Set
 	if p.quick(&s) {
 		t.Errorf("a row without a hold is read: %+v", s)
+	}
+}
+
+// Names that are too long to be kept are not kept as what comes behind another either.
+func TestLongNamesAreNotKept(t *testing.T) {
+	p := newParser(&Reader{})
+	var s Set
+	for i, name := range []string{"a", "b", strings.Repeat("x", memoText+1), strings.Repeat("y", memoText+1)} {
+		p.texts[ofExercise] = []byte(name)
+		if !p.quickRun(&s) || string(s.Exercise) != name {
+			t.Errorf("row %d is of %q", i, s.Exercise)
+		}
+	}
+	a := p.named["a"]
+	if a == nil || a.next == nil || a.next.name != "b" || a.next.next != nil {
+		t.Errorf("behind a there is %+v", a)
 	}
 }
 

@@ -34,7 +34,7 @@ func (c *records) quoted() error {
 		c.findQuote(c.at)
 		return c.refused()
 	}
-	c.whole = c.buf[c.at : c.at+q.taken]
+	c.whole, c.ascii = c.buf[c.at:c.at+q.taken], false
 	c.at += q.taken
 	c.lines += q.lines
 	c.findQuote(c.at)

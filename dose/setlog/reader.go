@@ -164,7 +164,7 @@ func (rd Reader) CSV(r io.Reader) iter.Seq2[LoggedSet, error] {
 			yield(LoggedSet{}, err)
 			return
 		}
-		p.rows(recs, yield)
+		p.rows(recs, func(row *LoggedSet, err error) bool { return yield(*row, err) })
 	}
 }
 
@@ -197,8 +197,10 @@ func asRowError(err error, recs *records) error {
 	return &RowError{Line: recs.lines + 1, Column: 1, Err: err}
 }
 
-// rows yields the rows up to the end; false if yield wanted no more.
-func (p *parser) rows(recs *records, yield func(LoggedSet, error) bool) bool {
+// rows yields the rows up to the end, each in the place of the one before; false if yield
+// wanted no more.
+func (p *parser) rows(recs *records, yield func(*LoggedSet, error) bool) bool {
+	var row LoggedSet
 	for {
 		err := recs.next()
 		if err == io.EOF {
@@ -206,7 +208,8 @@ func (p *parser) rows(recs *records, yield func(LoggedSet, error) bool) bool {
 		}
 		if err != nil {
 			err = asRowError(err, recs)
-			if !yield(LoggedSet{}, err) {
+			row = LoggedSet{}
+			if !yield(&row, err) {
 				return false
 			}
 			if !goesOn(err) {
@@ -214,14 +217,14 @@ func (p *parser) rows(recs *records, yield func(LoggedSet, error) bool) bool {
 			}
 			continue
 		}
-		row, blank, bad := p.row(recs)
+		blank, bad := p.row(recs, &row)
 		switch {
 		case blank:
 			continue
 		case bad != nil:
 			err = bad
 		}
-		if !yield(row, err) {
+		if !yield(&row, err) {
 			return false
 		}
 	}

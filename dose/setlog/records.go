@@ -38,6 +38,7 @@ type records struct {
 	line    int      // at which the record begins, from 1
 	cells   [][]byte // of the record, valid until the next
 	whole   []byte   // the record itself, its quotes with it
+	ascii   bool     // whole was seen to be of ASCII
 	places  []place  // of the cells of a record with quotes
 	unquote []byte   // what such cells say
 }
@@ -79,7 +80,16 @@ func (c *records) next() error {
 }
 
 // withoutEnd cuts off LF or CR LF, and a CR at the end of the log. No line is empty.
-func withoutEnd(line []byte) []byte { return bytes.TrimSuffix(bytes.TrimSuffix(line, lf), cr) }
+func withoutEnd(line []byte) []byte {
+	n := len(line)
+	if n > 0 && line[n-1] == '\n' {
+		n--
+	}
+	if n > 0 && line[n-1] == '\r' {
+		n--
+	}
+	return line[:n]
+}
 
 var lf, cr = []byte("\n"), []byte("\r")
 
@@ -89,9 +99,11 @@ func (c *records) split(line []byte) {
 	const lows, tops = 0x7f7f7f7f7f7f7f7f, 0x8080808080808080
 	c.places = c.places[:0]
 	cells, from, at := c.cells[:0], 0, 0
-	commas := uint64(c.comma) * (tops >> 7)
+	commas, seen := uint64(c.comma)*(tops>>7), uint64(0)
 	for ; at+8 <= len(line); at += 8 {
-		other := binary.LittleEndian.Uint64(line[at:]) ^ commas
+		eight := binary.LittleEndian.Uint64(line[at:])
+		seen |= eight
+		other := eight ^ commas
 		for hits := ^((other&lows + lows) | other) & tops; hits != 0; hits &= hits - 1 {
 			i := at + bits.TrailingZeros64(hits)/8
 			cells = append(cells, line[from:i])
@@ -99,12 +111,13 @@ func (c *records) split(line []byte) {
 		}
 	}
 	for i := at; i < len(line); i++ {
+		seen |= uint64(line[i])
 		if line[i] == c.comma {
 			cells = append(cells, line[from:i])
 			from = i + 1
 		}
 	}
-	c.cells = append(cells, line[from:])
+	c.cells, c.ascii = append(cells, line[from:]), seen&tops == 0
 }
 
 // place returns where cell i stands.

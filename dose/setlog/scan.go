@@ -14,9 +14,9 @@ import (
 
 const (
 	leastPart      = 256 << 10 // bytes of a log that are worth a goroutine
-	partsPerWorker = 4         // so that none waits long for the others
+	partsPerWorker = 8         // so that none waits long for the others
 	maxWorkers     = 256
-	remarksAhead   = 4096 // that a part may have before its turn comes
+	remarksAhead   = 2048 // that a part may have before its turn comes
 )
 
 // Scan reads the CSV log of so many bytes that r has, in parts, with 1 to 256 workers at
@@ -210,12 +210,13 @@ func (s *scan) say(m remark) bool {
 // back, those that others have not begun. So the first part that is not read is always
 // being read, and nobody waits in vain.
 func (s *scan) work(worker int, take func(Set) error) {
+	p := s.head.fresh()
 	for !s.ended.Load() {
 		i := s.claim(worker)
 		if i < 0 {
 			return
 		}
-		s.part(&s.parts[i], take)
+		s.part(&s.parts[i], p, take)
 	}
 }
 
@@ -240,11 +241,11 @@ func (s *scan) claim(worker int) int {
 	return longest.end
 }
 
-func (s *scan) part(p *part, take func(Set) error) {
-	defer close(p.remarks)
-	recs := newRecords(stoppable{io.NewSectionReader(s.r, p.from, p.to-p.from), s}, s.head.rd.comma(), 0)
+func (s *scan) part(one *part, p *parser, take func(Set) error) {
+	defer close(one.remarks)
+	recs := newRecords(stoppable{io.NewSectionReader(s.r, one.from, one.to-one.from), s}, s.head.rd.comma(), 0)
 	recs.plain = true
-	s.head.fresh().handOn(recs, take, func(row LoggedSet, err error) bool {
+	p.handOn(recs, take, func(row LoggedSet, err error) bool {
 		if errors.Is(err, errQuoted) {
 			s.stop()
 		}
@@ -256,13 +257,13 @@ func (s *scan) part(p *part, take func(Set) error) {
 			m.row = &row
 		}
 		select {
-		case p.remarks <- m:
+		case one.remarks <- m:
 			return true
 		case <-s.quit:
 			return false
 		}
 	})
-	p.lines = recs.lines
+	one.lines = recs.lines
 }
 
 // whole reads the log with one worker.
@@ -285,13 +286,13 @@ func (s *scan) whole(recs *records, size int64, start func(int) []func(Set) erro
 
 // handOn gives sets to take, and to say what is to be said of rows.
 func (p *parser) handOn(recs *records, take func(Set) error, say func(LoggedSet, error) bool) {
-	p.rows(recs, func(row LoggedSet, err error) bool {
+	p.rows(recs, func(row *LoggedSet, err error) bool {
 		if err == nil {
 			if err = take(row.Set); err != nil {
 				return say(LoggedSet{}, p.refused(recs, err)) && goesOn(err)
 			}
 		}
-		return err == nil && len(row.Doubts) == 0 || say(row, err)
+		return err == nil && len(row.Doubts) == 0 || say(*row, err)
 	})
 }
 

@@ -57,13 +57,13 @@ func (p *parser) slow() (Set, field.Errors) {
 }
 
 // exercise looks a name up, and what goes where a row does not say side and hold.
-func (p *parser) exercise(name []byte) listed {
-	is, _ := p.named.get(name, func(name string) (listed, error) { return p.lookUp(name), nil })
+func (p *parser) exercise(name []byte) *listed {
+	is, _ := p.named.get(name, func(name string) (*listed, error) { return p.lookUp(name), nil })
 	return is
 }
 
-func (p *parser) lookUp(name string) listed {
-	is := listed{side: p.rd.Side, hold: p.rd.Hold}
+func (p *parser) lookUp(name string) *listed {
+	is := &listed{name: name, side: p.rd.Side, hold: p.rd.Hold}
 	if name == "" {
 		is.err = field.Bad(nil, "the name of an exercise", field.ErrMissing)
 		return is

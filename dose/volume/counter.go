@@ -92,20 +92,13 @@ func NewCounter(catalogue exercise.Catalogue, o Options) (*Counter, error) {
 
 // ready reads off an exercise that its catalogue has checked.
 func ready(e exercise.Exercise, bodyMass units.Mass) *counted {
-	c := &counted{id: e.ID, pattern: e.Pattern, measure: e.Measure, oneSided: e.OneSided, movesBody: e.MovesBody}
+	c := &counted{id: e.ID, pattern: e.Pattern, measure: e.Measure, oneSided: e.OneSided, movesBody: e.MovesBody,
+		primes: slices.Collect(e.MusclesAs(exercise.Prime)), synergists: slices.Collect(e.MusclesAs(exercise.Synergist))}
 	if low, ok := e.MovedShare.Min(); ok {
 		c.moved[0] = units.Must(bodyMass.Scale(low, units.Down)) // a share up to 1 fits
 	}
 	if high, ok := e.MovedShare.Max(); ok {
 		c.moved[1] = units.Must(bodyMass.Scale(high, units.Up))
-	}
-	for _, w := range e.Muscles {
-		switch w.Role {
-		case exercise.Prime:
-			c.primes = append(c.primes, w.Muscle)
-		case exercise.Synergist:
-			c.synergists = append(c.synergists, w.Muscle)
-		}
 	}
 	return c
 }

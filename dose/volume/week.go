@@ -72,7 +72,11 @@ func (w ISOWeek) String() string {
 		return fmt.Sprintf("Week(%d)", int32(w))
 	}
 	year, n := w.Monday().ISOWeek()
-	return fmt.Sprintf("%04d-W%02d", year, n)
+	text := [...]byte{'0', '0', '0', '0', '-', 'W', '0' + byte(n/10), '0' + byte(n%10)}
+	for i := 3; year > 0; i, year = i-1, year/10 {
+		text[i] += byte(year % 10)
+	}
+	return string(text[:])
 }
 
 // MarshalText writes what [ISOWeek.String] prints; a week outside the calendar is
