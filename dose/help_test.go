@@ -5,9 +5,9 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/onerm"
-	"example.org/posology/internal/dosetest"
-	"example.org/posology/internal/fieldtest"
-	"example.org/posology/internal/screentest"
+	"example.org/posology/testdata/dosetest"
+	"example.org/posology/testdata/fieldtest"
+	"example.org/posology/testdata/screentest"
 )
 
 const firstDay = dosetest.FirstDay

@@ -7,10 +7,10 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/setlog"
-	"example.org/posology/internal/dosetest"
 	"example.org/posology/progression"
 	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
+	"example.org/posology/testdata/dosetest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 )

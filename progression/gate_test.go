@@ -5,10 +5,10 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
-	"example.org/posology/internal/fieldtest"
-	"example.org/posology/internal/visittest"
 	"example.org/posology/progression"
+	"example.org/posology/progression/internal/visittest"
 	"example.org/posology/screening"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 )

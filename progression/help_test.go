@@ -4,7 +4,7 @@ import (
 	"strings"
 
 	"example.org/posology/dose/equipment"
-	"example.org/posology/internal/fieldtest"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 )

@@ -8,8 +8,8 @@ import (
 	"testing"
 
 	"example.org/posology/dose/equipment"
-	"example.org/posology/internal/dosetest"
 	"example.org/posology/progression"
+	"example.org/posology/testdata/dosetest"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"

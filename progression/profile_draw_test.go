@@ -11,10 +11,10 @@ import (
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
-	"example.org/posology/internal/screentest"
 	"example.org/posology/progression"
 	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
+	"example.org/posology/testdata/screentest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 )

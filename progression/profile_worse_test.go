@@ -8,9 +8,9 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
-	"example.org/posology/internal/screentest"
 	"example.org/posology/progression"
 	"example.org/posology/screening"
+	"example.org/posology/testdata/screentest"
 	"example.org/posology/units"
 )
 

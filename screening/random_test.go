@@ -4,8 +4,8 @@ import (
 	"math/rand/v2"
 	"slices"
 
-	"example.org/posology/internal/screentest"
 	"example.org/posology/screening"
+	"example.org/posology/testdata/screentest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 )

@@ -8,7 +8,7 @@ import (
 	"pgregory.net/rapid"
 
 	"example.org/posology/dose/beside"
-	"example.org/posology/internal/fieldtest"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )

@@ -5,9 +5,9 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/posology/dose/internal/lifttest"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
-	"example.org/posology/internal/lifttest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"github.com/google/go-cmp/cmp"

@@ -10,7 +10,7 @@ import (
 
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/onerm/published"
-	"example.org/posology/internal/fieldtest"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )

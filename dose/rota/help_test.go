@@ -9,8 +9,8 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/rota"
-	"example.org/posology/internal/dosetest"
-	"example.org/posology/internal/fieldtest"
+	"example.org/posology/testdata/dosetest"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 )

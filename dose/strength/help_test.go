@@ -1,6 +1,6 @@
 package strength_test
 
-import "example.org/posology/internal/lifttest"
+import "example.org/posology/dose/internal/lifttest"
 
 var (
 	man      = lifttest.Man

@@ -6,9 +6,9 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
-	"example.org/posology/internal/dosetest"
-	"example.org/posology/internal/fieldtest"
 	"example.org/posology/screening"
+	"example.org/posology/testdata/dosetest"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 )

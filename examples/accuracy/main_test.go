@@ -13,7 +13,7 @@ import (
 
 	"example.org/posology/dose/onerm"
 	"example.org/posology/examples/internal/edited"
-	"example.org/posology/internal/programtest"
+	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/units/field"
 )
 

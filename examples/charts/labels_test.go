@@ -13,7 +13,7 @@ import (
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/internal/programtest"
+	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/progression/record"
 	"example.org/posology/units"
 )

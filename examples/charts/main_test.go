@@ -12,7 +12,7 @@ import (
 	"testing"
 
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/internal/programtest"
+	"example.org/posology/examples/internal/programtest"
 )
 
 func shipped() sources {

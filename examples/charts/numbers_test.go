@@ -18,7 +18,7 @@ import (
 	"example.org/posology/dose/volume"
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/papers"
-	"example.org/posology/internal/programtest"
+	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/progression/track"
 	"example.org/posology/units"
 )

@@ -10,7 +10,7 @@ import (
 	"example.org/posology/examples/internal/asking"
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/folder"
-	"example.org/posology/internal/programtest"
+	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units/body"

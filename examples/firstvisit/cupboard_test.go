@@ -7,7 +7,7 @@ import (
 
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/edited"
-	"example.org/posology/internal/programtest"
+	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/progression/record"
 	"example.org/posology/units"
 )

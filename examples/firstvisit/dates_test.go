@@ -6,7 +6,7 @@ import (
 
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/edited"
-	"example.org/posology/internal/programtest"
+	"example.org/posology/examples/internal/programtest"
 )
 
 // What is printed of tests and assessments of other days.

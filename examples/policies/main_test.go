@@ -12,7 +12,7 @@ import (
 	"testing"
 
 	"example.org/posology/examples/internal/command"
-	"example.org/posology/internal/programtest"
+	"example.org/posology/examples/internal/programtest"
 	"github.com/google/go-cmp/cmp"
 )
 

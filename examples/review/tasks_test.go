@@ -6,7 +6,7 @@ import (
 	"strings"
 	"testing"
 
-	"example.org/posology/internal/programtest"
+	"example.org/posology/examples/internal/programtest"
 )
 
 // At a review the pages name what is planned for, and that it is tested again; the file

@@ -8,7 +8,7 @@ import (
 	"testing"
 
 	"example.org/posology/examples/internal/cases"
-	"example.org/posology/internal/programtest"
+	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/screening"
 )
 

@@ -3,7 +3,7 @@ package programme_test
 import (
 	"strings"
 
-	"example.org/posology/internal/fieldtest"
+	"example.org/posology/testdata/fieldtest"
 )
 
 // paths lists where the bad fields of err are.

@@ -9,8 +9,8 @@ import (
 	"pgregory.net/rapid"
 
 	"example.org/posology/dose/equipment"
-	"example.org/posology/internal/fieldtest"
 	"example.org/posology/progression/protocol"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"

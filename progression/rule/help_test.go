@@ -3,8 +3,8 @@ package rule_test
 import (
 	"strings"
 
-	"example.org/posology/internal/dosetest"
-	"example.org/posology/internal/fieldtest"
+	"example.org/posology/testdata/dosetest"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 )
 

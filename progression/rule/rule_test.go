@@ -10,9 +10,9 @@ import (
 	"pgregory.net/rapid"
 
 	"example.org/posology/dose/exercise"
-	"example.org/posology/internal/fieldtest"
 	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/field"

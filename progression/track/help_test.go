@@ -6,8 +6,8 @@ import (
 	"math"
 	"os"
 
-	"example.org/posology/internal/fieldtest"
 	"example.org/posology/progression/track"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 )
 

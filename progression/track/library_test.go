@@ -4,8 +4,8 @@ import (
 	"math"
 	"testing"
 
-	"example.org/posology/internal/fieldtest"
 	"example.org/posology/progression/track"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 )
 

@@ -5,8 +5,8 @@ import (
 	"strings"
 	"testing"
 
-	"example.org/posology/internal/fieldtest"
 	"example.org/posology/progression/track"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 )
 

@@ -9,8 +9,8 @@ import (
 
 	"pgregory.net/rapid"
 
-	"example.org/posology/internal/fieldtest"
 	"example.org/posology/progression/track"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 )
 

@@ -9,7 +9,7 @@ import (
 
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/onerm/fit"
-	"example.org/posology/internal/fieldtest"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 )
 

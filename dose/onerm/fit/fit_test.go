@@ -11,7 +11,7 @@ import (
 
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/onerm/fit"
-	"example.org/posology/internal/fieldtest"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )

@@ -9,7 +9,7 @@ import (
 	"testing"
 
 	"example.org/posology/dose/onerm/fit"
-	"example.org/posology/internal/fieldtest"
+	"example.org/posology/testdata/fieldtest"
 )
 
 const published = "../../../testdata/published/"

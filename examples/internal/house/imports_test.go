@@ -172,7 +172,7 @@ func TestOnlyTestsUseWhatTestsShare(t *testing.T) {
 			continue
 		}
 		for _, use := range p.uses {
-			if strings.HasPrefix(use, module+"/internal/") {
+			if strings.HasPrefix(use, module) && sharedByTests(use) {
 				t.Errorf("%s imports %s", p.path, use)
 			}
 		}

@@ -40,8 +40,12 @@ func (p *pkg) library() bool {
 	return p.path != "examples" && !strings.HasPrefix(p.path, "examples/") && !p.ofTests()
 }
 
-// ofTests reports whether p is what tests share: the folder internal of the root.
-func (p *pkg) ofTests() bool { return strings.HasPrefix(p.path, "internal/") }
+// ofTests reports whether p is what tests share.
+func (p *pkg) ofTests() bool { return sharedByTests(p.path) }
+
+// sharedByTests reports whether a package is what tests share: it is named after what it
+// helps to test, such as dosetest.
+func sharedByTests(path string) bool { return strings.HasSuffix(path, "test") }
 
 // where prints a place as file:line, the file below the module.
 func (p *pkg) where(n ast.Node) string {
@@ -70,7 +74,7 @@ type listed struct {
 }
 
 var load = sync.OnceValues(func() ([]*pkg, error) {
-	cmd := exec.Command("go", "list", "-e", "-export", "-deps", "-json=ImportPath,Name,Dir,Export,GoFiles,CgoFiles,IgnoredGoFiles,TestGoFiles,XTestGoFiles,Module", "./...")
+	cmd := exec.Command("go", "list", "-e", "-export", "-deps", "-json=ImportPath,Name,Dir,Export,GoFiles,CgoFiles,IgnoredGoFiles,TestGoFiles,XTestGoFiles,Module", "./...", "./testdata/...")
 	cmd.Dir = root()
 	var errs bytes.Buffer
 	cmd.Stderr = &errs

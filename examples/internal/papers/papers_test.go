@@ -13,7 +13,7 @@ import (
 	"example.org/posology/dose/setlog"
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/papers"
-	"example.org/posology/internal/programtest"
+	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units"

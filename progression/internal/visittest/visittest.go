@@ -3,9 +3,9 @@ package visittest
 import (
 	"slices"
 
-	"example.org/posology/internal/fieldtest"
 	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
+	"example.org/posology/testdata/fieldtest"
 )
 
 // Gates returns the gates of a visit that has to be valid.

@@ -1,8 +1,8 @@
 package dosetest
 
 import (
-	"example.org/posology/internal/fieldtest"
 	"example.org/posology/screening"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 )
