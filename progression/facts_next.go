@@ -16,6 +16,7 @@ const (
 	factSetsFirst     evidence.FactID = "progression.sets-first"
 	factShown         evidence.FactID = "progression.shown"
 	factDoneBefore    evidence.FactID = "progression.done-before"
+	factRatedTwice    evidence.FactID = "progression.rated-twice"
 	factTooMuch       evidence.FactID = "progression.too-much"
 	factFit           evidence.FactID = "progression.fit"
 	factTry           evidence.FactID = "progression.try"
@@ -46,6 +47,7 @@ var nextFacts = []evidence.Fact{
 	{ID: factShown, Value: fmt.Sprintf("the next weight is taken when the chance that doses are kept to allows the lowest count of the range with it, %d where it is more than %v heavier: by all that visits and tests have shown", farFloor, farShare),
 		Basis: evidence.Design, From: []evidence.FactID{"onerm.epley", factReserve, factStart}},
 	{ID: factDoneBefore, Value: fmt.Sprintf("a weight whose own sets of the last %d days show that it can be done at the bottom of the range in the reserve asked for is taken after %d calm visits in a row with the present one", visit.KnownDays, calmVisits), Basis: evidence.Design},
+	{ID: factRatedTwice, Value: fmt.Sprintf("of what counts no repetitions the next weight, up to %v heavier or %v of all that is moved, is taken at the bottom of the range after %d visits running at its top, every set rated below %v of 10 or, where reserve is told, with more left than that stands for; a larger step is tried", bigHeld, bigMoved, calmVisits, rule.OMNILimit), Basis: evidence.Design, From: []evidence.FactID{"progression.omni-below-8"}},
 	{ID: factTooMuch, Value: "what cannot be lifted once, or not as often as the range begins with even to failure, is too heavy: lighter at the next visit, and an easier variant where nothing is lighter", Basis: evidence.CommonPractice},
 	{ID: factFit, Value: fmt.Sprintf("repetitions are kept to what the chance allows with the reserve that is asked for, and a weight that allows fewer than %d goes down; the lightest is kept for %d as long as every set came to one more, told in reserve or done, then an easier variant; of what was just done with that reserve told up to %d stay; a count rises no further than every set's repetitions and what it told leave the reserve asked, and stays up to %d above that", leastCount, leastAtLightest, farFloor, toFall), Basis: evidence.Design, From: []evidence.FactID{factReserve}},
 	{ID: factTry, Value: fmt.Sprintf("where a load is looked for, and where the body moves too or no repetitions are counted, a weight is tried, up to %d steps at a visit and each only while it is clearly easy, when every set left more than %d in reserve and what is known of strength comes to %v of it; what was too much is not tried again within %d days", mostTries, rule.Countable, nearlyAll, visit.KnownDays),
