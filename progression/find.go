@@ -28,7 +28,7 @@ func (n *now) mayTry() int {
 	if !n.counts() {
 		return 1
 	}
-	if !n.near(n.jump.To.Each()) {
+	if !n.near(n.jump.To.Each()) && !n.firstSearch() {
 		return 0
 	}
 	steps, to := 1, n.jump
@@ -62,8 +62,9 @@ func (n *now) stillLooking() bool {
 }
 
 // lookedFor reports whether the load was to be found, at the last visit or at one whose
-// sets came near the next weight and since which every set left more than can be counted:
-// the search waited for other exercises, for company or for a look at the technique.
+// sets were with the lightest weight or came near the next one, and since which every set
+// left more than can be counted: the search waited for other exercises, for company or
+// for a look at the technique.
 func (n *now) lookedFor() bool {
 	if n.seen.Finding || !n.counts() {
 		return n.seen.Finding
@@ -74,10 +75,16 @@ func (n *now) lookedFor() bool {
 			return false
 		}
 		if v.Plan.Finding != nil {
-			return n.cameNear(v)
+			return n.cameNear(v) || n.seen.Base <= n.lightest()
 		}
 	}
 	return false
+}
+
+// firstSearch reports whether no weight but the lightest was ever tried: as on the first
+// day of a search, nothing then tells how near the next one is.
+func (n *now) firstSearch() bool {
+	return n.seen.Base <= n.lightest() && n.leftEasily(n.last()) && n.lookedFor()
 }
 
 // leftEasily reports whether nothing heavier than the present weight was done, and every
@@ -129,6 +136,7 @@ func (n *now) findOn() choice {
 // found goes on from the heaviest weight that was done.
 func (n *now) found() choice {
 	s := n.step
+	s.Count = min(s.Count, n.last().Plan.Count) // of which the search began with few
 	s.Lowering, s.Pausing = 0, 0
 	if count, ok := n.allows(s.Load); ok {
 		s.Count = min(s.Count, n.countOf(count, n.bottom()))

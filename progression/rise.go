@@ -133,6 +133,7 @@ func (n *now) riseWaits() bool { return n.waits == loadWaits && n.rises() }
 func (n *now) raise() choice {
 	j := n.furthest()
 	s := n.step
+	s.Count = min(s.Count, n.last().Plan.Count) // of a trial fewer were asked for than before it
 	s.Load, s.Last, s.UpTo, s.Lowering, s.Pausing = j.To.Each(), n.lastFor(j.To.Each()), 0, 0, 0
 	why := because("progression.done-before").With(evidence.Mass("next", s.Load))
 	if count, ok := n.allows(s.Load); ok {

@@ -165,6 +165,29 @@ func TestNextAllLooksLater(t *testing.T) {
 	}
 }
 
+// What was lifted easily with the lightest weight tells nothing of one twice as heavy: it
+// is looked for as on the first day, as long as nothing heavier was tried.
+func TestNextBeginsToLook(t *testing.T) {
+	walk(t, func() progression.Course {
+		c := rowCourse(t, 1, 2, 3, 4, 6)
+		looked(&c, 10, try{1, 10, 9})
+		last(&c).Plan.Finding, last(&c).Plan.Sets = &dose.Search{MaxSteps: 0}, 1
+		return c
+	}, []edge{
+		{"clearly easy", func(*progression.Course) {}, "progress, finding the load: 1 × 8 × 1 to 12, 2 up", "progression.find-on"},
+		{"not so easy", func(c *progression.Course) { done(c, 1*kilo, 10, 5) }, "hold, none: 1 × 8 × 1 to 20", "progression.as-allowed"},
+		{"tried in vain", func(c *progression.Course) {
+			v := last(c)
+			v.Plan.Finding = &dose.Search{MaxSteps: 1}
+			v.Sets = append(slices.Clone(v.Sets), v.Sets...)
+			for i := 2; i < 4; i++ {
+				v.Sets[i].Load, v.Sets[i].Reps, v.Sets[i].Effort = 2*kilo, 3, units.Must(units.InReserve(0))
+			}
+		}, "progress, repetitions: 2 × 15 × 1 to 20", "progression.more-reps"},
+		{"alone", func(c *progression.Course) { c.Request.Screening.Setting = screening.Alone }, "hold, none: 1 × 9 × 1 to 20", "progression.step-beside"},
+	})
+}
+
 // Where no weight is held, no heavier one is missed.
 func TestNextEndsALadder(t *testing.T) {
 	c := rowCourse(t, 4)
