@@ -175,6 +175,12 @@ func TestNextBeginsToLook(t *testing.T) {
 		return c
 	}, []edge{
 		{"clearly easy", func(*progression.Course) {}, "progress, finding the load: 1 × 8 × 1 to 12, 2 up", "progression.find-on"},
+		{"clearly easy, after a visit that waited", func(c *progression.Course) {
+			v := *last(c)
+			v.Plan.Finding, v.Plan.Sets, v.Day, v.Sets = nil, 3, c.Day, slices.Repeat(v.Sets, 3)
+			v.Observer.Day = v.Day
+			c.Log, c.Day = append(c.Log, v), v.Day+3
+		}, "progress, finding the load: 3 × 8 × 1 to 12, 2 up", "progression.find-on"},
 		{"not so easy", func(c *progression.Course) { done(c, 1*kilo, 10, 5) }, "hold, none: 1 × 8 × 1 to 20", "progression.as-allowed"},
 		{"tried in vain", func(c *progression.Course) {
 			v := last(c)
