@@ -34,14 +34,15 @@ func said(d progression.Decision) map[evidence.ReasonCode]string {
 
 // What asks for more is read only beside a dose that does.
 var ofProgress = []evidence.ReasonCode{
-	"progression.one-more-set", "progression.more-reps", "progression.find-on", "progression.shown", "progression.done-before", "progression.slower",
+	"progression.one-more-set", "progression.more-reps", "progression.more-of-it", "progression.find-on", "progression.shown", "progression.done-before", "progression.rated-twice", "progression.slower",
 	"progression.pause", "progression.extra-set", "progression.large-step",
 }
 
 // disagreements lists what a client would read that the decision does not say.
 func disagreements(c progression.Course, d progression.Decision) []string {
 	var list []string
-	heavier := d.Change == progression.MoreLoad || d.Change == progression.FindLoad && d.Next.Finding != nil && d.Next.Finding.MaxSteps > 0
+	searches := d.Change == progression.FindLoad && (d.Next.Feel != nil || d.Next.Finding != nil && d.Next.Finding.MaxSteps > 0)
+	heavier := d.Change == progression.MoreLoad || searches
 	efforts := 0
 	for code, text := range said(d) {
 		low := strings.ToLower(text)

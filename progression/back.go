@@ -85,19 +85,29 @@ func (n *now) comeBack(s dose.Step) (fit, error) {
 			return fit{}, err
 		}
 		if lighter := n.below(w); lighter < cut && count >= min(n.bottom(), farFloor) {
-			s.Load, s.Count = w, min(s.Count, count)
-			return fit{s, []evidence.Reason{because("progression.reps-for-load").With(evidence.Count("count", s.Count))}, false}, nil
+			return n.fewerForLoad(s, w, count), nil
 		} else if lighter >= w { // nothing is: fewer repetitions, below the range if need be
-			s.Load, s.Count = w, max(1, min(s.Count, count))
-			return fit{step: s}, nil
+			return n.fewerForLoad(s, w, max(1, count)), nil
 		}
 	}
 	load, count := max(each, min(n.lightest(), s.Load)), n.bottom()
 	if n.counts() && load >= s.Load { // not by the range: of another one it may begin higher
 		count = max(1, n.repsAfter(load, n.back.Load))
 	}
+	if load >= s.Load {
+		return n.fewerForLoad(s, load, count), nil
+	}
 	s.Load, s.Count = load, min(s.Count, count)
 	return fit{step: s}, nil
+}
+
+// fewerForLoad keeps a weight with a count at most, and says so where it falls.
+func (n *now) fewerForLoad(s dose.Step, each units.Mass, most int) fit {
+	if s.Load = each; most >= s.Count {
+		return fit{step: s}
+	}
+	s.Count = most
+	return fit{step: s, why: []evidence.Reason{because("progression.reps-for-load").With(evidence.Count("count", s.Count))}}
 }
 
 // repsAfter returns how many repetitions of a weight the chance allows once strength

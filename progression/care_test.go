@@ -219,7 +219,7 @@ func TestNextCarries(t *testing.T) {
 			t.Errorf("%v: %d metres, want %d", tt.effort, d.Next.Count, tt.want)
 		}
 	}
-	if d := walk(30, units.Effort{}); d.Action != progression.HoldDose || !hasReason(d, "progression.note-effort") {
+	if d := walk(30, units.Effort{}); d.Action != progression.HoldDose || !hasReason(d, "progression.rate-effort") {
 		t.Errorf("without a rating: %v, %+v", d.Change, d.Reasons)
 	}
 	if d := walk(30, units.Must(units.OMNI(5))); d.Change != progression.FindLoad || d.Next.Finding == nil {

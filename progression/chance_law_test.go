@@ -8,6 +8,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression"
+	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 )
@@ -52,6 +53,13 @@ var counterExamples = []struct {
 		p := calmPain()
 		v.Pain = &p
 		v.Pain.During = score(float64(3 + r.IntN(3)))
+		return true
+	})},
+	{"low sets dropped on a day of illness", atSome(func(r *rand.Rand, v *progression.Visit) bool {
+		for i := range v.Sets {
+			v.Sets[i].Reps = max(1, v.Sets[i].Reps-2-r.IntN(4))
+		}
+		v.Unwell = screening.Yes
 		return true
 	})},
 	{"high sets dropped", func(r *rand.Rand, log []progression.Visit) bool {

@@ -4,9 +4,11 @@ import (
 	"slices"
 
 	"example.org/posology/dose/setlog"
+	"example.org/posology/dose/strength"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/units"
+	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
 
@@ -20,13 +22,13 @@ const (
 // counted, and none to a weight of which what is known comes nowhere near. What
 // counts no repetitions is tried one step at a time.
 func (n *now) mayTry() int {
-	if n.jump == nil || !n.seen.BeyondCounting() || n.vain {
+	if n.jump == nil || n.vain || !n.seen.BeyondCounting() && !n.ratedTwice() {
 		return 0
 	}
 	if !n.counts() {
 		return 1
 	}
-	if !n.near(n.jump.To.Each()) {
+	if !n.near(n.jump.To.Each()) && !n.firstSearch() {
 		return 0
 	}
 	steps, to := 1, n.jump
@@ -56,7 +58,50 @@ func (n *now) stillLooking() bool {
 	if plan := &n.last().Plan; visit.Searches(plan) && n.seen.Base == plan.Load.Each() && !visit.Searches(n.before) {
 		return false // a trial that was not taken up: back to the dose before it
 	}
-	return n.seen.Finding && !n.seen.Tried && n.withinLimits() && n.seen.Visit.Met() && n.mayTry() > 0
+	return n.lookedFor() && !n.seen.Tried && n.withinLimits() && n.seen.Visit.Met() && n.mayTry() > 0
+}
+
+// lookedFor reports whether the load was to be found, at the last visit or at one whose
+// sets were with the lightest weight or came near the next one, and since which every set
+// left more than can be counted: the search waited for other exercises, for company or
+// for a look at the technique.
+func (n *now) lookedFor() bool {
+	if n.seen.Finding || !n.counts() {
+		return n.seen.Finding
+	}
+	for i := len(n.c.Log) - 1; i >= 0; i-- {
+		v := &n.c.Log[i]
+		if !n.leftEasily(v) || v.Plan.Finding == nil && v.Plan.Load.Each() != n.seen.Base {
+			return false
+		}
+		if v.Plan.Finding != nil {
+			return n.cameNear(v) || n.seen.Base <= n.lightest()
+		}
+	}
+	return false
+}
+
+// firstSearch reports whether no weight but the lightest was ever tried: as on the first
+// day of a search, nothing then tells how near the next one is.
+func (n *now) firstSearch() bool {
+	return n.seen.Base <= n.lightest() && n.leftEasily(n.last()) && n.lookedFor()
+}
+
+// leftEasily reports whether nothing heavier than the present weight was done, and every
+// set with it left more than can be counted.
+func (n *now) leftEasily(v *visit.Visit) bool {
+	left, known := v.With(v.SetsWith(func(m units.Mass) bool { return m == n.seen.Base })).Reserve()
+	heavier := v.SetsWith(func(m units.Mass) bool { return m > n.seen.Base })
+	return known && left > rule.Countable && len(heavier) == 0
+}
+
+// cameNear reports whether a set of a visit with the present weight by itself came near
+// the next one.
+func (n *now) cameNear(v *visit.Visit) bool {
+	return n.jump != nil && slices.ContainsFunc(v.Sets, func(s setlog.Set) bool {
+		alone := setlog.Set{Hold: body.OneHand, Load: n.h.WithBody(n.seen.Base), Reps: s.Reps, Effort: s.Effort}
+		return visit.Each(s) == n.seen.Base && n.nearBy(strength.Ability{}.Seen(1, v.Plan.Reserve.Least, alone), n.jump.To.Each())
+	})
 }
 
 // bearsMore reports whether nothing but repetitions stands against more load.
@@ -91,6 +136,7 @@ func (n *now) findOn() choice {
 // found goes on from the heaviest weight that was done.
 func (n *now) found() choice {
 	s := n.step
+	s.Count = min(s.Count, n.last().Plan.Count) // of which the search began with few
 	s.Lowering, s.Pausing = 0, 0
 	if count, ok := n.allows(s.Load); ok {
 		s.Count = min(s.Count, n.countOf(count, n.bottom()))

@@ -200,7 +200,7 @@ func carried(t failer, metres int, kg ...float64) progression.Course {
 // by metre to the end of its range, and then a weight is tried, one step.
 func TestNextEdgesOfCarrying(t *testing.T) {
 	walk(t, func() progression.Course { return carried(t, 12, 4, 6) }, []edge{
-		{"five metres more", func(*progression.Course) {}, "progress, repetitions: 3 × 17 × 4 to 30", "progression.more-reps"},
+		{"five metres more", func(*progression.Course) {}, "progress, repetitions: 3 × 17 × 4 to 30", "progression.more-of-it"},
 		{"no further than the range", func(c *progression.Course) { *c = carried(t, 30, 4, 10) }, "progress, finding the load: 3 × 10 × 4 to 30, 1 up", "progression.find-on"},
 		{"however small the steps", func(c *progression.Course) { *c = carried(t, 30, 4, 4.25, 4.5) }, "progress, finding the load: 3 × 10 × 4 to 30, 1 up", "progression.find-on"},
 		{"one set of one side is enough", func(c *progression.Course) {
@@ -211,7 +211,7 @@ func TestNextEdgesOfCarrying(t *testing.T) {
 		{"a reserve that was told is none to fall below", func(c *progression.Course) {
 			last(c).Plan.Reserve.Least = 4
 			repeat(c, 3)
-		}, "progress, repetitions: 3 × 17 × 4 to 30", "progression.more-reps"},
+		}, "progress, repetitions: 3 × 17 × 4 to 30", "progression.more-of-it"},
 		{"at the top of the kit a set, and no other pace", func(c *progression.Course) {
 			*c = carried(t, 30, 4)
 			c.Request.Guideline = "acsm2011-strength-novice-intermediate"
@@ -219,11 +219,11 @@ func TestNextEdgesOfCarrying(t *testing.T) {
 		{"tried and not far enough", func(c *progression.Course) {
 			*c = carried(t, 12, 4, 6)
 			c.Log = append([]progression.Visit{pastVisit(*c, 9, 6*kilo, 9, 3), pastVisit(*c, 3, 4*kilo, 12, 3)}, c.Log...)
-		}, "progress, repetitions: 3 × 17 × 4 to 30", "progression.more-reps"},
+		}, "progress, repetitions: 3 × 17 × 4 to 30", "progression.more-of-it"},
 		{"done far enough before", func(c *progression.Course) {
 			*c = carried(t, 12, 4, 6)
 			c.Log = append([]progression.Visit{pastVisit(*c, 9, 6*kilo, 10, 3), pastVisit(*c, 3, 4*kilo, 12, 3)}, c.Log...)
-		}, "progress, repetitions: 3 × 17 × 4 to 30", "progression.more-reps"},
+		}, "progress, repetitions: 3 × 17 × 4 to 30", "progression.more-of-it"},
 		{"a reserve that is not counted cuts nothing", func(c *progression.Course) {
 			reserve(c, 6)
 			last(c).FormLost = screening.Yes

@@ -48,7 +48,8 @@ func (n *now) hints() []evidence.Reason {
 		code    evidence.ReasonCode
 		missing bool
 	}{
-		{"progression.note-effort", n.unrated()},
+		{"progression.note-effort", n.counts() && n.unrated()},
+		{"progression.rate-effort", !n.counts() && n.unrated()},
 		{"progression.note-pain", !visit.PainTold(v.Pain)},
 		{"progression.note-range", v.RangeLost == screening.Unknown},
 		{"progression.note-signs", v.Moment == nil},
@@ -92,6 +93,14 @@ func shareMoved(name string, share units.Fraction) evidence.Arg {
 		return evidence.Text(name, "not known")
 	}
 	return evidence.Share(name, share)
+}
+
+// saysEnd says that a count fell since the range ends lower than it did.
+func (n *now) saysEnd(p *dose.Prescription) []evidence.Reason {
+	if p.Load.Each() != n.before.Load.Each() || p.Count != n.step.UpTo || p.Count >= n.before.Count {
+		return nil
+	}
+	return []evidence.Reason{because("progression.range-ends").With(evidence.Count("count", p.Count))}
 }
 
 // saysRange says that more repetitions than the guideline's are a bridge, and which

@@ -62,13 +62,15 @@ func TestNextBelowThree(t *testing.T) {
 		below bool
 	}{
 		"as planned":                          {func(*progression.Course) {}, false},
-		"below the range":                     {func(c *progression.Course) { done(c, 4*kilo, 7, 3) }, true},
+		"below the range":                     {func(c *progression.Course) { done(c, 4*kilo, 7, 2) }, true},
+		"below the range, by reserve":         {func(c *progression.Course) { done(c, 4*kilo, 7, 3) }, false},
+		"fewer than a set is worth":           {func(c *progression.Course) { done(c, 4*kilo, 4, 3) }, true},
+		"below the range, not told":           {func(c *progression.Course) { done(c, 4*kilo, 7, 3); unrated(c) }, true},
 		"the bottom of the range, planned 10": {func(c *progression.Course) { done(c, 4*kilo, 8, 3) }, false},
 		"all of a plan below the range":       {func(c *progression.Course) { last(c).Plan.Count = 6; done(c, 4*kilo, 6, 3) }, false},
 		"a plan below the range, by reserve":  {func(c *progression.Course) { last(c).Plan.Count = 6; done(c, 4*kilo, 5, 3) }, false},
 		"fewer than a plan below the range":   {func(c *progression.Course) { last(c).Plan.Count = 6; done(c, 4*kilo, 4, 4) }, true},
 		"a set fewer on one side":             {func(c *progression.Course) { last(c).Sets = last(c).Sets[:5] }, true},
-		"nearer to failure":                   {func(c *progression.Course) { done(c, 4*kilo, 12, 2) }, true},
 		"not told":                            {unrated, false},
 		"nothing done":                        {func(c *progression.Course) { last(c).Sets = nil }, true},
 		"while the load was looked for":       {func(c *progression.Course) { last(c).Plan.Finding = &dose.Search{MaxSteps: 1}; done(c, 4*kilo, 5, 3) }, false},
@@ -87,13 +89,31 @@ func TestNextBelowThree(t *testing.T) {
 	}
 }
 
+// Where sets only ended nearer to failure than asked, fewer repetitions come before a
+// lighter weight, as long as a set stays worth it.
+func TestNextBelowThreeByCount(t *testing.T) {
+	thrice := func(reps, planned int, left float64) func(*progression.Course) {
+		return func(c *progression.Course) {
+			last(c).Plan.Count = planned
+			done(c, 4*kilo, reps, left)
+			repeat(c, 3)
+		}
+	}
+	walk(t, func() progression.Course { return rowCourse(t, 2, 4, 6) }, []edge{
+		{"by what the chance allows", thrice(10, 10, 2), "ease, none: 3 × 7 × 4 to 20", "progression.fewer-reps"},
+		{"down to what was held of it", thrice(8, 8, 2), "ease, none: 3 × 6 × 4 to 20", "progression.fewer-reps"},
+		{"four are not", thrice(6, 6, 1), "ease, none: 3 × 8 × 2 to 20", "progression.below-three"},
+		{"too few done as well", thrice(6, 10, 2), "ease, none: 3 × 8 × 2 to 20", "progression.below-three"},
+	})
+}
+
 // At the lightest weight a set is left out, down to one, and pain on top does not
 // keep the exercise.
 func TestNextBelowThreeAtTheLightest(t *testing.T) {
 	at := func(sets int) progression.Course {
 		c := rowCourse(t, 2, 4)
 		last(&c).Plan.Sets = sets
-		done(&c, 2*kilo, 6, 3)
+		done(&c, 2*kilo, 6, 2)
 		last(&c).Sets = slices.Concat(slices.Repeat(last(&c).Sets[:1], sets), slices.Repeat(last(&c).Sets[2:3], sets))
 		repeat(&c, 3)
 		return c

@@ -51,8 +51,8 @@ var lessens = [...]lessening{
 	{"too-heavy", "the weight could not be lifted, or in some set too seldom even to failure", "a lighter weight, or an easier variant", lighterWeight, codes("progression.too-much", "progression.easier-variant"),
 		func(n *now) bool { return n.tooHeavy() && !n.beginsLighter() }, only("progression.too-much")},
 	{"too-few", "the lightest weight allows too few repetitions in reserve", "an easier variant", easierVariant, codes("progression.too-few", "progression.easier-variant"),
-		func(n *now) bool { return n.fitted.few }, only("progression.too-few")},
-	{"below-three", "three visits in a row below the dose", "a lighter weight, a set fewer, or an easier variant", simpler, codes("progression.below-three", "progression.easier-variant"),
+		func(n *now) bool { return n.fitted.few && !n.tooHeavy() }, only("progression.too-few")},
+	{"below-three", "three visits in a row below the dose", "fewer repetitions, a lighter weight, a set fewer, or an easier variant", simpler, codes("progression.below-three", "progression.fewer-reps", "progression.easier-variant"),
 		func(n *now) bool { return !n.tooHeavy() && n.below3() && !n.beginsLighter() }, only("progression.below-three")},
 	{"attendance", "half of the planned sessions or fewer were done", "a set fewer, down to one, unless something else takes one", fewerSets, codes("progression.attendance-low"),
 		func(n *now) bool { return n.attended.Advice >= rule.Ease }, func(n *now) []evidence.Reason { return n.attended.Reasons }},
@@ -80,6 +80,7 @@ func (n *now) saysBack() []evidence.Reason {
 type easier struct {
 	in      *now
 	step    dose.Step
+	why     []evidence.Reason // of a count that fell with it
 	variant bool
 }
 
@@ -97,6 +98,9 @@ func (n *now) lessen(asks ask) (easier, error) {
 	switch {
 	case asks&lighterWeight != 0:
 		e.variant = e.step.Load <= n.lightest() || !n.simplify(&e.step)
+	case asks&simpler != 0 && n.simplerCount() > 0:
+		e.step.Count = min(e.step.Count, n.simplerCount())
+		e.why = n.saysFewer(e.step.Count)
 	case asks&simpler != 0:
 		e.variant = !n.simplify(&e.step)
 	}
@@ -109,6 +113,10 @@ func (n *now) lessen(asks ask) (easier, error) {
 	}
 	if !n.counts() {
 		e.step.Count = min(e.step.Count, n.bottom())
+		if e.step.Sets == 1 && e.step.Count == n.last().Plan.Count && e.step.Load == n.last().Plan.Load.Each() { // no set to spare, and no reserve to ask for
+			e.step.Load = n.below(e.step.Load)
+			e.variant = e.variant || e.step.Load == n.last().Plan.Load.Each()
+		}
 	}
 	r := n.f.Request()
 	r.Screening.Limits = r.Screening.Limits.Join(screening.LighterSession())
@@ -175,6 +183,20 @@ func (n *now) tooLittle(v *visit.Visit) bool {
 	low, _ := v.Plan.Span.Min()
 	few := v.Plan.Count < low && n.onlyLighter(v.Plan.Load.Each())
 	return v.Below() && (!few || v.Done() < v.Plan.Sets || n.cameTo(v, leastAtLightest+1))
+}
+
+// simplerCount is the count that leaves the reserve asked where all sets were done and
+// only ended nearer to failure; 0: a set would be worth nothing, or something else was
+// amiss.
+func (n *now) simplerCount() int {
+	plan := &n.last().Plan
+	if !n.counts() || !n.seen.Known || n.seen.Visit.Done() < plan.Sets || n.seen.Reps < min(n.bottom(), plan.Count) {
+		return 0
+	}
+	if count := min(n.nearest(toRise), n.fitted.step.Count, plan.Count-1); count >= leastCount && n.fitted.step.Load == n.seen.Base {
+		return count
+	}
+	return 0
 }
 
 // simplify takes the next lighter weight, or a set fewer, and reports whether

@@ -154,7 +154,9 @@ func (n *now) ease(d Decision, asks ask) (Decision, error) {
 		return e.in.standIn(d, e.in.easedRequest(), true)
 	}
 	fitted := e.in.fit(e.step)
-	d.because(fitted.why...)
+	if d.because(fitted.why...); len(fitted.why) == 0 {
+		d.because(e.why...)
+	}
 	return e.in.say(d, EaseOff, NoChange, fitted.step)
 }
 
@@ -175,6 +177,7 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 		}
 	}
 	d.Action, d.Change, d.Next = a, change, &p
+	d.because(n.saysEnd(&p)...)
 	d.because(n.saysRange(&p)...)
 	if p.Mode == dose.WithoutLoad {
 		return d, nil

@@ -166,7 +166,7 @@ func TestNextSimplifies(t *testing.T) {
 		last(&c).Plan.Sets = tt.sets
 		last(&c).Sets = last(&c).Sets[:2]
 		last(&c).Sets = slices.Concat(slices.Repeat(last(&c).Sets[:1], tt.sets), slices.Repeat(goodVisit().Sets[2:3], tt.sets))
-		done(&c, tt.each, 6, 3)
+		done(&c, tt.each, 6, 2)
 		one := *last(&c)
 		for range 2 {
 			if d := nextOf(t, c); hasReason(d, "progression.below-three") {

@@ -59,10 +59,18 @@ func (n *now) extraSet() choice {
 
 // kitEnds says that nothing heavier is there.
 func (n *now) kitEnds() choice {
-	return n.stay(append(n.noVariant(), because("progression.kit-ends"))...)
+	code := evidence.ReasonCode("progression.kit-ends")
+	if n.step.Load == 0 { // no weight would change that
+		code = "progression.ladder-ends"
+	}
+	return n.stay(append(n.noVariant(), because(code))...)
 }
 
-// tooFar says that nothing shows the next weight.
+// tooFar says that nothing shows the next weight, or that it was tried in vain.
 func (n *now) tooFar() choice {
-	return n.stay(append(n.noVariant(), because("progression.too-far").With(evidence.Mass("next", n.jump.To.Each()), evidence.Share("share", n.jump.share())))...)
+	next := evidence.Mass("next", n.jump.To.Each())
+	if n.vain && !n.counts() {
+		return n.stay(append(n.noVariant(), because("progression.tried-lately").With(next, evidence.Count("visits", feelEvery)))...)
+	}
+	return n.stay(append(n.noVariant(), because("progression.too-far").With(next, evidence.Share("share", n.jump.share())))...)
 }

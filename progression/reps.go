@@ -49,7 +49,11 @@ func (n *now) fit(s dose.Step) fit {
 			evidence.Reserve("reserve", n.out.Reserve.Least, n.out.Reserve.Countable), evidence.Mass("from", from.Load), evidence.Mass("to", s.Load))}, few}
 	}
 	s.Count = max(1, most)
-	return fit{s, []evidence.Reason{because("progression.fewer-reps").With(evidence.Count("count", s.Count), evidence.Reserve("reserve", n.out.Reserve.Least, n.out.Reserve.Countable))}, few}
+	return fit{s, n.saysFewer(s.Count), few}
+}
+
+func (n *now) saysFewer(count int) []evidence.Reason {
+	return []evidence.Reason{because("progression.fewer-reps").With(evidence.Count("count", count), evidence.Reserve("reserve", n.out.Reserve.Least, n.out.Reserve.Countable))}
 }
 
 // fits returns the most repetitions of the weight of a step: of the last one no more than
@@ -224,15 +228,33 @@ func (n *now) atOnce() int {
 func (n *now) addReps() choice {
 	s := n.step
 	s.Count = n.more()
-	return choice{step: s, why: append(n.hints(), because("progression.more-reps").With(evidence.Count("aim", s.Count), evidence.Count("top", s.UpTo)))}
+	code := evidence.ReasonCode("progression.more-reps")
+	if !n.counts() { // no reserve ends it
+		code = "progression.more-of-it"
+	}
+	return choice{step: s, why: append(n.hints(), because(code).With(evidence.Count("aim", s.Count), evidence.Count("top", s.UpTo)))}
 }
 
 // hold takes no more, and says what keeps the dose.
 func (n *now) hold() choice {
 	if n.seen.Gates.Advice == rule.Raise && !n.unrated() {
-		return n.stay(because("progression.as-allowed").With(evidence.Count("count", n.fitted.step.Count), evidence.Mass("load", n.fitted.step.Load)))
+		return n.stay(n.saysAllowed()...)
 	}
 	return n.stay(append(n.hints(), n.saysHold())...)
+}
+
+// saysAllowed says whether the chance or the last sets allow no more; at a limit and the
+// top of the range neither does.
+func (n *now) saysAllowed() []evidence.Reason {
+	s := &n.fitted.step
+	most, known := n.counted(s.Load)
+	switch {
+	case known && most <= s.Count:
+		return []evidence.Reason{because("progression.as-allowed").With(evidence.Count("count", s.Count), evidence.Mass("load", s.Load))}
+	case n.limited() && s.Count >= n.step.UpTo:
+		return nil
+	}
+	return []evidence.Reason{because("progression.set-nearest").With(evidence.Count("count", s.Count))}
 }
 
 func (n *now) addRepsToLimit() choice { return n.atLimit(n.addReps()) }

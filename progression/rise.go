@@ -99,12 +99,13 @@ func (n *now) floor(j Jump) int {
 func (n *now) withinLimits() bool { return n.jump != nil && n.jump.To.Each() <= n.most }
 
 // shown reports whether the chance allows the next weight; where no repetitions
-// are counted, whether its own sets showed it.
+// are counted, whether its own sets showed it or, of a step that is not big, the last
+// visits with the present one.
 func (n *now) shown() bool { return n.jump != nil && n.shows(*n.jump) }
 
 func (n *now) shows(j Jump) bool {
 	if !n.counts() {
-		return n.again && j.To.Each() == n.jump.To.Each()
+		return j.To.Each() == n.jump.To.Each() && (n.again || !j.big() && !n.vain && n.ratedTwice())
 	}
 	count, ok := n.allows(j.To.Each())
 	return ok && count >= n.floor(j)
@@ -132,6 +133,7 @@ func (n *now) riseWaits() bool { return n.waits == loadWaits && n.rises() }
 func (n *now) raise() choice {
 	j := n.furthest()
 	s := n.step
+	s.Count = min(s.Count, n.last().Plan.Count) // of a trial fewer were asked for than before it
 	s.Load, s.Last, s.UpTo, s.Lowering, s.Pausing = j.To.Each(), n.lastFor(j.To.Each()), 0, 0, 0
 	why := because("progression.done-before").With(evidence.Mass("next", s.Load))
 	if count, ok := n.allows(s.Load); ok {
@@ -139,6 +141,9 @@ func (n *now) raise() choice {
 		why = because("progression.shown").With(evidence.Mass("next", s.Load), evidence.Count("count", count))
 	} else {
 		s.Count = min(n.bottom(), s.Count)
+		if !n.again {
+			why = because("progression.rated-twice").With(evidence.Mass("next", s.Load))
+		}
 	}
 	return choice{step: s, why: append([]evidence.Reason{why}, j.beyondPublished()...), rise: j}
 }
@@ -202,11 +207,15 @@ const epleyReps = 30 // of 1RM = load × (1 + repetitions/30)
 // nearlyShown reports whether the present weight, done easily enough, would show the
 // next one.
 func (n *now) nearlyShown() bool {
-	return n.counts() && !n.waitsForSomebody() && !n.beyondReach()
+	return !n.waitsForSomebody() && !n.beyondReach() && (n.counts() || !n.vain)
 }
 
 func (n *now) waitForReserve() choice {
-	return n.stay(because("progression.more-reserve").With(evidence.Mass("next", n.jump.To.Each())))
+	code := evidence.ReasonCode("progression.more-reserve")
+	if !n.counts() {
+		code = "progression.once-more"
+	}
+	return n.stay(because(code).With(evidence.Mass("next", n.jump.To.Each())))
 }
 
 // repsBefore returns the fewest repetitions with a weight which, told with the reserve

@@ -55,8 +55,8 @@ func ExampleRun() {
 	// week 5: 3 × 14 with 3 kg dumbbell in each hand
 	// week 10: 3 × 18 with 3 kg dumbbell in each hand
 	// week 10: 3 × 6 with 4 kg dumbbell in each hand
-	// week 15: 3 × 8 with 3 kg dumbbell in each hand
-	// week 15: 3 × 12 with 3 kg dumbbell in each hand
+	// week 15: 3 × 9 with 4 kg dumbbell in each hand
+	// week 15: 3 × 11 with 4 kg dumbbell in each hand
 	// many people, after half a year: 33 %, and 0.4 % a week <nil>
 }
 

@@ -276,7 +276,8 @@ func (c check) saysWhy() {
 	for _, r := range c.d.Reasons {
 		switch r.Code {
 		case "progression.limit", "progression.as-allowed", "progression.kit-ends", "progression.too-far", "progression.more-reserve", "progression.familiarising",
-			"progression.maintain", "progression.settle-first", "progression.nothing-done", "progression.tried", "progression.resumed", "progression.ask-first", "progression.fewer-reps", "progression.note-effort",
+			"progression.maintain", "progression.settle-first", "progression.nothing-done", "progression.tried", "progression.resumed", "progression.ask-first", "progression.fewer-reps", "progression.note-effort", "progression.rate-effort", "progression.set-nearest", "progression.range-ends",
+			"progression.ladder-ends", "progression.tried-lately", "progression.once-more",
 			"progression.step-beside", "progression.look-beside", "progression.above-beside":
 			stands = true
 		}

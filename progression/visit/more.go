@@ -27,7 +27,8 @@ func (v *Visit) LastReps() int {
 }
 
 // Below reports whether a visit stayed below its dose: too few sets or none, fewer
-// Repetitions than the range begins with, or nearer to failure than planned. A
+// Repetitions than the range begins with in a set that its reserve did not end, or
+// nearer to failure than planned. A
 // visit in which the load was looked for has no dose to stay below.
 func (v *Visit) Below() bool {
 	v = field.OrZero(v)
@@ -40,12 +41,12 @@ func (v *Visit) Below() bool {
 // WorthASet are the fewest repetitions that a set is worth.
 const WorthASet = 5
 
-// fellShort reports whether a set was done less often than the range begins with or,
-// of a plan below the range, than was asked and did not end by its reserve.
+// fellShort reports whether a set was done less often than the range begins with, or than
+// was asked below it, and did not end by its reserve, or was worth none.
 func (v *Visit) fellShort(s setlog.Set) bool {
 	low, _ := v.Plan.Span.Min()
 	least := min(low, v.Plan.Count)
-	if told, known := toldOf(s); least < low && known && v.countsReserve() && told >= v.Plan.Reserve.Least {
+	if told, known := toldOf(s); known && v.countsReserve() && told >= v.Plan.Reserve.Least {
 		least = min(least, WorthASet)
 	}
 	return s.Reps < least

@@ -74,7 +74,7 @@ type listed struct {
 }
 
 var load = sync.OnceValues(func() ([]*pkg, error) {
-	cmd := exec.Command("go", "list", "-e", "-export", "-deps", "-json=ImportPath,Name,Dir,Export,GoFiles,CgoFiles,IgnoredGoFiles,TestGoFiles,XTestGoFiles,Module", "./...", "./testdata/...")
+	cmd := exec.Command("go", "list", "-e", "-export", "-deps", "-json=ImportPath,Name,Dir,Export,GoFiles,CgoFiles,IgnoredGoFiles,TestGoFiles,XTestGoFiles,Module", "./...", "./testdata/dosetest", "./testdata/fieldtest", "./testdata/screentest")
 	cmd.Dir = root()
 	var errs bytes.Buffer
 	cmd.Stderr = &errs
