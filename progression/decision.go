@@ -1,7 +1,9 @@
 package progression
 
 import (
+	"database/sql/driver"
 	"iter"
+	"log/slog"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
@@ -100,3 +102,35 @@ func (d *Decision) because(why ...evidence.Reason) {
 	}
 	d.Reasons = append(d.Reasons, why...)
 }
+
+// In a database these types are their texts, and "not given" is NULL. A number
+// is refused: it may mean something else in another version.
+
+// Value returns the text of a.
+func (a Action) Value() (driver.Value, error) { return field.Value(a) }
+
+// Scan reads what Value returns.
+func (a *Action) Scan(src any) error { return field.Scan(src, a) }
+
+// Value returns the text of c.
+func (c Change) Value() (driver.Value, error) { return field.Value(c) }
+
+// Scan reads what Value returns.
+func (c *Change) Scan(src any) error { return field.Scan(src, c) }
+
+// LogValue gives the decision in a line of a log: action, change, the next dose as
+// [example.org/posology/dose.Prescription.LogValue] gives it, and how many reasons there are.
+func (d Decision) LogValue() slog.Value {
+	list := []slog.Attr{slog.String("action", d.Action.String()), slog.String("change", d.Change.String()), slog.Int("reasons", len(d.Reasons))}
+	if d.Instead != "" {
+		list = append(list, slog.String("instead", string(d.Instead)))
+	}
+	if d.Next != nil {
+		list = append(list, slog.Attr{Key: "next", Value: d.Next.LogValue()})
+	}
+	return slog.GroupValue(list...)
+}
+
+// Edition is that of what this package and those below it answer. It is raised
+// by hand when an answer changes, and never for words alone.
+const Edition = 3

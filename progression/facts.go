@@ -1,24 +1,62 @@
 package progression
 
 import (
+	"fmt"
 	"iter"
 	"slices"
+	"sync"
 
+	"example.org/posology/progression/internal/told"
+	"example.org/posology/progression/rule"
+	"example.org/posology/progression/visit"
+	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
 
-// Facts of rules and visits that decisions rest on.
-const (
-	factGates        evidence.FactID = "progression.gates"
-	factSimplify     evidence.FactID = "progression.simplify"
-	factSmallMuscles evidence.FactID = "progression.step-small-muscles"
-	factGuidance     evidence.FactID = "progression.step-2-to-10"
-	factCoarse       evidence.FactID = "progression.coarse-steps"
-	factBridge       evidence.FactID = "progression.bridge"
-	factOMNI         evidence.FactID = "progression.omni-below-8"
-	factReserve      evidence.FactID = "progression.reserve-error"
-)
+// reasons are all that this package says.
+var reasons = told.Reasons()
+
+func because(code evidence.ReasonCode) evidence.Reason { return reasons.Because(code) }
+
+// Words returns what this package's reasons say. It is made once.
+func Words() evidence.Lexicon { return lexicon() }
+
+var lexicon = sync.OnceValue(func() evidence.Lexicon { return units.Must(evidence.NewLexicon(reasons.Words())) })
 
 // Facts yields the facts behind [Next]. Those of rules, visits and programmes are in
 // packages of their own.
 func Facts() iter.Seq[evidence.Fact] { return slices.Values(nextFacts) }
+
+// nextFacts are the choices that [Next] makes between what is published.
+var nextFacts = []evidence.Fact{
+	{ID: told.Refer, Value: "what ended a session, and pain of a kind that the pain model is never used for, is looked at by somebody qualified, and the person assessed anew, before the next dose", Basis: evidence.Design},
+	{ID: told.Medical, Value: "an operation, a fracture, a hospital stay, a fall or a new diagnosis ends the plan; after an assessment it begins anew", Basis: evidence.CommonPractice},
+	{ID: told.Variant, Value: fmt.Sprintf("a visit that speaks for less within %d after another, or nothing lighter left to take: an easier variant, learnt anew and lighter than the last dose, or the exercise is left out", recurring), Basis: evidence.Design},
+	{ID: told.FindOn, Value: fmt.Sprintf("while every set leaves more than %d in reserve the load goes on being looked for, from the heaviest weight that was done so; where that had to wait, afterwards", rule.Countable), Basis: evidence.Design, From: []evidence.FactID{told.Reserve}},
+	{ID: told.SetsFirst, Value: "the sets that the plan builds up to come before more load, one at a visit", Basis: evidence.Design},
+	{ID: told.Shown, Value: fmt.Sprintf("the next weight is taken when the chance that doses are kept to allows the lowest count of the range with it, %d where it is more than %v heavier: by all that visits and tests have shown", farFloor, farShare),
+		Basis: evidence.Design, From: []evidence.FactID{"onerm.epley", told.Reserve, told.Start}},
+	{ID: told.DoneBefore, Value: fmt.Sprintf("a weight whose own sets of the last %d days show that it can be done at the bottom of the range in the reserve asked for is taken after %d calm visits in a row with the present one", visit.KnownDays, calmVisits), Basis: evidence.Design},
+	{ID: told.RatedTwice, Value: fmt.Sprintf("of what counts no repetitions the next weight, up to %v heavier or %v of all that is moved, is taken at the bottom of the range after %d visits running at its top, every set rated below %v of 10 or, where reserve is told, with more left than that stands for; a larger step is tried", bigHeld, bigMoved, calmVisits, rule.OMNILimit), Basis: evidence.Design, From: []evidence.FactID{"progression.omni-below-8"}},
+	{ID: told.TooMuch, Value: "what cannot be lifted once, or not as often as the range begins with even to failure, is too heavy: lighter at the next visit, and an easier variant where nothing is lighter", Basis: evidence.CommonPractice},
+	{ID: told.Fit, Value: fmt.Sprintf("repetitions are kept to what the chance allows with the reserve that is asked for, and a weight that allows fewer than %d goes down; the lightest is kept for %d as long as every set came to one more, told in reserve or done, then an easier variant; of what was just done with that reserve told up to %d stay; a count rises no further than every set's repetitions and what it told leave the reserve asked, and stays up to %d above that; three visits that only ended nearer to failure than asked bring fewer, while a set is worth it, before a lighter weight", leastCount, leastAtLightest, farFloor, toFall), Basis: evidence.Design, From: []evidence.FactID{told.Reserve}},
+	{ID: told.Try, Value: fmt.Sprintf("where a load is looked for, and where the body moves too or no repetitions are counted, a weight is tried, up to %d steps at a visit and each only while it is clearly easy, when every set left more than %d in reserve and what is known of strength comes to %v of it, or when nothing but the lightest was tried; what was too much is not tried again within %d days", mostTries, rule.Countable, nearlyAll, visit.KnownDays),
+		Basis: evidence.Design, From: []evidence.FactID{told.Reserve}},
+	{ID: told.Feel, Value: fmt.Sprintf("a weight more than %v heavier is felt in one set, of one lift fewer than it has to allow and ended by its reserve, where what is known of strength makes %d lifts as likely as not, at one visit in %d at most, and after one in vain, which tells nothing, only once what is known of strength comes to %v more", feelShare, leastFelt, feelEvery, feelAgain), Basis: evidence.Design, From: []evidence.FactID{"dose.feel"}},
+	{ID: told.Start, Value: fmt.Sprintf("two steps of up to %v at once in the first %d days, where both are shown", startSteps, startDays), Basis: evidence.Design},
+	{ID: told.EasyStep, Value: fmt.Sprintf("repetitions go to what the chance allows, at most %d more at a visit, and %d while every set left more than can be counted; of seconds and metres %d more", repsStep, easyReps, paceStep), Basis: evidence.Design},
+	{ID: told.Slower, Value: fmt.Sprintf("lowering in %v seconds: with two up, the six a repetition that did best in older adults; a set stays no longer than it was, save that repetitions do not fall below the range", slowLowering),
+		Basis: evidence.Design, From: []evidence.FactID{"guideline.borde2015-strength.rep_seconds"}},
+	{ID: told.Pause, Value: fmt.Sprintf("a pause of %v seconds before lifting: a repetition stays within the eight seconds up to which its length matters little for growth", longPause),
+		Basis: evidence.Design, From: []evidence.FactID{"guideline.schoenfeld2015-tempo.rep_seconds"}},
+	{ID: told.ExtraSet, Value: "a set more, up to the guideline's most, comes after slower lowering and a pause, and only where the next weight could be neither shown nor tried", Basis: evidence.Design},
+	{ID: told.Limit, Value: "a limit is not worked round: below it repetitions go to the top of the guideline's range, no further", Basis: evidence.Design},
+	{ID: told.KitEnds, Value: "where the kit, repetitions, pace, sets and variants are used up the dose is held, and a weight in between is what would help", Basis: evidence.Design},
+	{ID: told.TwoRises, Value: fmt.Sprintf("at most %d loads rise at one visit, the smallest steps first, and at most %d are looked for or felt", mostRises, mostFinds), Basis: evidence.Design},
+	{ID: told.OneNew, Value: fmt.Sprintf("at most %d exercise is new at one visit, %d where a named person watches that day, those that must change first; a new one was seen by nobody, and begins with the lightest weight, without looking for more", newUnwatched, newWatched), Basis: evidence.Design},
+	{ID: told.KeepUp, Value: "in maintenance the load is kept; sets and a load that were eased come back, and nothing else is made harder", Basis: evidence.Design, From: []evidence.FactID{"dose.maintain"}},
+	{ID: told.Familiarising, Value: "while movements are learnt only sets that the phase begins with, repetitions within the range, and weights shown or clearly easy are added; the rest waits for the review", Basis: evidence.Design},
+	{ID: told.AskFirst, Value: "while somebody is to be asked before training goes beyond light and supervised work, or practice without weights, nothing is made harder", Basis: evidence.Design},
+	{ID: told.Beside, Value: fmt.Sprintf("only with somebody beside is a load looked for within a visit, and a step taken of more than %v of the weight held or, where it is known, more than %v of all that is moved, unless the log of %d days shows the weight itself; alone nothing heavier than was lifted before goes over head or face; repetitions and pace take its place, no sets", bigHeld, bigMoved, visit.KnownDays), Basis: evidence.Design, From: []evidence.FactID{told.Guidance}},
+	{ID: told.BridgeTop, Value: fmt.Sprintf("bridging by repetitions ends at %d or at the end of the exercise's own range: the arithmetic is far off beyond", bridgeTop), Basis: evidence.Design, From: []evidence.FactID{told.Bridge}},
+}

@@ -2,6 +2,7 @@ package progression
 
 import (
 	"example.org/posology/dose/equipment"
+	"example.org/posology/progression/internal/history"
 	"example.org/posology/progression/rule"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -51,22 +52,9 @@ func over(gap equipment.Gap, moved units.Mass) (Jump, error) {
 	j.Within = gap.Share > 0 && rule.StepShare().Contains(gap.Share)
 	if moved > 0 {
 		var err error
-		if j.Moved, err = ofMoved(gap, moved); err != nil {
+		if j.Moved, err = history.OfMoved(gap, moved); err != nil {
 			return Jump{}, err
 		}
 	}
 	return j, nil
-}
-
-// ofMoved returns the step over the body mass that is moved and all that is held.
-func ofMoved(gap equipment.Gap, moved units.Mass) (units.Fraction, error) {
-	held, err := gap.To.Hold().Total(gap.From)
-	if err != nil {
-		return 0, err
-	}
-	before, err := moved.Add(held)
-	if err != nil {
-		return 0, err
-	}
-	return (gap.To.Total() - held).Share(before)
 }

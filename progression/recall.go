@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/internal/given"
+	"example.org/posology/progression/internal/history"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
@@ -76,24 +77,11 @@ func (n *now) ratedTwice() bool {
 	log := n.c.Log
 	for i := max(0, len(log)-calmVisits); i < len(log); i++ {
 		v := &log[i]
-		if v.Plan.Load.Each() != n.seen.Base || v.Repetitions().Advice != rule.Raise || slices.ContainsFunc(v.Sets, notBelowHard) {
+		if v.Plan.Load.Each() != n.seen.Base || v.Repetitions().Advice != rule.Raise || slices.ContainsFunc(v.Sets, history.NotBelowHard) {
 			return false
 		}
 	}
 	return !n.counts() && n.calm()
-}
-
-const wholeScale = 10 // of a rating, from which what is left is counted
-
-// notBelowHard reports whether a set was not rated, or at 8 of 10 or more on the scale
-// omni or by what is left on another.
-func notBelowHard(s setlog.Set) bool {
-	if s.Effort.Scale() == units.ScaleOMNI {
-		return s.Effort.Number() >= rule.OMNILimit
-	}
-	left, err := s.Effort.RIR()
-	told, known := left.Min()
-	return err != nil || !known || float64(told) <= wholeScale-rule.OMNILimit
 }
 
 // lifted reports whether the last eight visits have a set with a weight.

@@ -71,13 +71,14 @@ var mayImport = map[string][]string{
 	// reason.
 	"progression/internal/given": slices.Concat(ground, []string{"screening"}),
 	"progression/internal/say":   ground,
+	"progression/internal/told":  slices.Concat(ground, []string{"progression/internal/say"}),
 	"progression/rule":           slices.Concat(second, []string{"progression/internal/given"}),
 	"progression/programme":      slices.Concat(second, []string{"dose", "dose/week", "progression/rule", "progression/internal/given"}),
 	"progression/visit":          slices.Concat(second, []string{"dose", "progression/rule", "progression/internal/given", "progression/internal/say"}),
 	// What the log of one exercise shows, before any frame.
 	"progression/internal/history": slices.Concat(second, []string{"dose", "dose/week", "progression/rule", "progression/visit", "progression/internal/given"}),
 	"progression": slices.Concat(second, []string{"dose", "dose/week", "progression/rule", "progression/programme", "progression/visit",
-		"progression/internal/given", "progression/internal/history", "progression/internal/say"}),
+		"progression/internal/given", "progression/internal/history", "progression/internal/told"}),
 	"progression/protocol": slices.Concat(ground, []string{"dose/equipment"}),
 	"progression/simulate": slices.Concat(second, []string{"dose", "dose/week", "progression", "progression/rule", "progression/programme", "progression/visit"}),
 	// Nothing that gives a dose, or keeps a record of one, may import track: no trend,

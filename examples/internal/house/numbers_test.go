@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"go/ast"
 	"go/constant"
+	"maps"
 	"regexp"
 	"slices"
 	"testing"
@@ -26,8 +27,11 @@ var wordsOnly = []string{"Text", "ID", "Term", "Terms", "Day"}
 // A reason that shows a number says which fact it goes by, wherever the library makes one.
 func TestNumbersHaveFacts(t *testing.T) {
 	named, seen := map[evidence.ReasonCode]bool{}, 0
+	rows := map[evidence.ReasonCode]bool{}
 	for _, p := range libraries(t) {
-		rows := p.rows()
+		maps.Copy(rows, p.rows())
+	}
+	for _, p := range libraries(t) {
 		p.inspect(func(n ast.Node, _ []ast.Node) {
 			with, ok := n.(*ast.CallExpr)
 			if !ok || !p.showsNumber(with) {

@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 
+	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
@@ -59,6 +60,19 @@ func (h *History) ruledBy(a strength.Ability) strength.Ability {
 // ratedHard reports whether a set has no rating below the one under which the load rises.
 func ratedHard(s setlog.Set) bool {
 	return s.Effort.Scale() != units.ScaleOMNI || s.Effort.Number() >= rule.OMNILimit
+}
+
+const wholeScale = 10 // of a rating, from which what is left is counted
+
+// NotBelowHard reports whether a set was not rated, or at 8 of 10 or more on the scale
+// omni or by what is left on another.
+func NotBelowHard(s setlog.Set) bool {
+	if s.Effort.Scale() == units.ScaleOMNI {
+		return s.Effort.Number() >= rule.OMNILimit
+	}
+	left, err := s.Effort.RIR()
+	told, known := left.Min()
+	return err != nil || !known || float64(told) <= wholeScale-rule.OMNILimit
 }
 
 // tests are those of the exercise and hold that a dose may rest on.
@@ -206,4 +220,17 @@ func (h *History) Moved() units.Mass {
 		return 0
 	}
 	return m
+}
+
+// OfMoved returns the step over the body mass that is moved and all that is held.
+func OfMoved(gap equipment.Gap, moved units.Mass) (units.Fraction, error) {
+	held, err := gap.To.Hold().Total(gap.From)
+	if err != nil {
+		return 0, err
+	}
+	before, err := moved.Add(held)
+	if err != nil {
+		return 0, err
+	}
+	return (gap.To.Total() - held).Share(before)
 }
