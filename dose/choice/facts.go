@@ -50,7 +50,7 @@ var ownFacts = []evidence.Fact{
 		Value: "tasks, concerns and the goal of bone take turns in naming movements, then come the rest of the body; a pull stands before the push, and there is one push at most, so that pulls get as many sets or more; both stand among the first five, so that arms have had a turn where minutes run short"},
 	{ID: factWhole, Value: "movements for everybody, in this order: " + slotNames(everySlot()), Basis: evidence.Design},
 	{ID: factMost, Basis: evidence.Design, From: []evidence.FactID{factManySource},
-		Value: fmt.Sprintf("at most %d exercises; what others train too is cut first. Main muscles: %s", most, muscleNames())},
+		Value: fmt.Sprintf("at most %d exercises; what others train too is cut first, but for an exercise of the thighs with a weight, and for the back extension where bone or spine asks for it: it is the only one that trains the extensors first. Main muscles: %s", most, muscleNames())},
 	{ID: factFew, Basis: evidence.Design, From: []evidence.FactID{factFewSource},
 		Value: fmt.Sprintf("%d exercises for who comes little, with one of the legs, a pull and a push among them", little)},
 	{ID: factNoOverhead, Basis: evidence.Design,
