@@ -95,10 +95,10 @@ func (c *chooser) templates() []named {
 	}
 	novice := c.r.Screening.Who.Training <= body.Novice
 	if novice {
-		list = append(list, named{beginner, codeForConcern, body.Novice.String(), factBeginner})
+		list = append(list, named{beginner, codeForConcern, "being a beginner", factBeginner})
 	}
 	if novice && c.r.Screening.Setting <= screening.Alone {
-		list = append(list, named{alone, codeForConcern, screening.Alone.String(), factAlone})
+		list = append(list, named{alone, codeForConcern, "being alone", factAlone})
 	}
 	return list
 }

@@ -32,6 +32,7 @@ func (c *chooser) cut() {
 		c.keepFew(little, c.order[slices.IndexFunc(c.order, ofLegs)], pull, push)
 		return
 	case slices.Contains(c.found, frailty):
+		c.drop(func(s slot) bool { return s == carry }) // as a march it is among the balance work
 		c.keepFew(frail, rise, pull, hinge, push, calf, side)
 		return
 	}

@@ -56,7 +56,7 @@ var ownFacts = []evidence.Fact{
 	{ID: factNoOverhead, Basis: evidence.Design,
 		Value: "no overhead press in a list that was not asked for by name: no task of the list takes a weight above the shoulders, a second push would ask for a second pull, and the raise trains the muscles of the shoulder. Who wants to reach a shelf asks for it by name"},
 	{ID: factFrail, Basis: evidence.Design, From: []evidence.FactID{factShortLiked, factFourADay},
-		Value: fmt.Sprintf("%d exercises in frailty, rise, pull, hinge, push, calf and side of the hip among them: balance work of the same days comes on top, which shin and trunk take part in. No source that was read names a number for frail people below that of older ones", frail)},
+		Value: fmt.Sprintf("%d exercises in frailty, rise, pull, hinge, push, calf and side of the hip among them, and no march: balance work of the same days comes on top, which has one, and which shin and trunk take part in. No source that was read names a number for frail people below that of older ones", frail)},
 	{ID: factShortLiked, Source: "kurth2025", Locator: "abstract", Basis: evidence.Published,
 		Value: "5 minutes a day were liked better than 45 minutes 3 times a week by 68 % of 611 people of 65 and more, and by 84 % of those who walked with difficulty"},
 	{ID: factFourADay, Source: "fouraday", Locator: "abstract", Basis: evidence.Published,
