@@ -130,7 +130,7 @@ func TestWordsOfSteps(t *testing.T) {
 			text := strings.Join(said, "\n")
 			for _, want := range map[beside.ItemKind][]string{
 				beside.Balance: {"hand", "counter", "dizzy", "days a week", "times", "about 5 minutes"},
-				beside.Impact:  {"Stop and tell us", "days a week", "goes together with the lifting", "Nothing is promised"},
+				beside.Impact:  {"Stop and tell us", "days a week", "for the bones the two belong together", "Nothing is promised"},
 				beside.Power:   {"as fast as you can", "slower", "days a week", "Neither the chance", "it ends by speed"},
 				beside.Aerobic: {"minutes", "sing", "speak a whole sentence"},
 			}[i.Kind] {

@@ -72,7 +72,7 @@ var doseWords = evidence.Words{
 	"beside.height":         {Client: "No higher than {height}.", Clinician: "Height at most {height}."},
 	"beside.force":          {Clinician: "Measured: up to {force} body weights, in other people; it differs with effort and height."},
 	"beside.impact-row":     {Clinician: "The row asks for {impacts} moderate impacts a session, on most days."},
-	"beside.no-promise":     {Client: "This goes together with the lifting. Neither is known to do the work of the other.", Clinician: "Jumps alone did not raise bone density after menopause; supervised heavy lifting with impact did. Nothing is promised from impact alone."},
+	"beside.no-promise":     {Client: "Do this beside the lifting: for the bones the two belong together, and neither is known to replace the other.", Clinician: "Jumps alone did not raise bone density after menopause; supervised heavy lifting with impact did. Nothing is promised from impact alone."},
 	"beside.harder-impact":  {Client: "When it went well on {days} days, tell us: then {more} more, up to {most}.", Clinician: "After {days} days as asked {more} more, up to {most} a session."},
 	"beside.harder-kind":    {Client: "When it went well on {days} days, tell us: then we show you the next kind.", Clinician: "After {days} days as asked the next kind, built up from the beginning."},
 	"beside.stop-impact":    {Client: "Stop and tell us if something hurts, if you leak or feel a heaviness below, or if you land unsteadily.", Clinician: "Paused at pain, leak or heaviness, unsteady landing, dizziness or a fall, until somebody looked."},

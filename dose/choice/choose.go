@@ -66,7 +66,7 @@ type chooser struct {
 	why     [numSlots][]evidence.Reason
 	banded  [numSlots]bool // taken with the weakest band
 	asked   [numSlots]bool // by a task, a concern or the goal
-	leads   [numSlots]bool // the first of what one of them asks for
+	stays   [numSlots]bool // what one of them asks for most
 	left    []slot         // cut from the list
 }
 
@@ -95,10 +95,10 @@ func (c *chooser) templates() []named {
 	}
 	novice := c.r.Screening.Who.Training <= body.Novice
 	if novice {
-		list = append(list, named{beginner, codeForConcern, body.Novice.String(), factBeginner})
+		list = append(list, named{beginner, codeForConcern, "being a beginner", factBeginner})
 	}
 	if novice && c.r.Screening.Setting <= screening.Alone {
-		list = append(list, named{alone, codeForConcern, screening.Alone.String(), factAlone})
+		list = append(list, named{alone, codeForConcern, "being alone", factAlone})
 	}
 	return list
 }
@@ -110,7 +110,7 @@ func (c *chooser) collect() {
 		for _, t := range list {
 			if int(i) < len(t.first) {
 				c.add(t.first[i])
-				c.leads[t.first[0]] = true
+				c.stays[t.stays()] = true
 			}
 		}
 	}

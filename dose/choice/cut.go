@@ -20,8 +20,9 @@ const (
 )
 
 // cut shortens the list: what the others train too goes first, from the end, and what
-// nobody asked for before what somebody did; the first of a template stays. Who comes little keeps one of the legs, the
-// pull and the push, who is frail the large movements, and each what is wanted most beside them.
+// nobody asked for before what somebody did, and what stays of a template after all that the
+// others train. Who comes little keeps one of the legs, the pull and the push, who is frail the
+// large movements, and each what is wanted most beside them.
 func (c *chooser) cut() {
 	switch {
 	case c.r.Brief:
@@ -31,12 +32,13 @@ func (c *chooser) cut() {
 		c.keepFew(little, c.order[slices.IndexFunc(c.order, ofLegs)], pull, push)
 		return
 	case slices.Contains(c.found, frailty):
+		c.drop(func(s slot) bool { return s == carry }) // as a march it is among the balance work
 		c.keepFew(frail, rise, pull, hinge, push, calf, side)
 		return
 	}
 	for c.many() > most {
 		_ = c.drop(c.unasked(c.doubled)) || c.drop(c.unasked(c.spare)) || c.drop(c.behind(c.doubled)) || c.drop(c.behind(c.spare)) ||
-			c.drop(c.behind(func(s slot) bool { return s != pull }))
+			c.drop(c.spare) || c.drop(c.behind(func(s slot) bool { return s != pull }))
 	}
 }
 
@@ -106,16 +108,17 @@ func (c *chooser) unasked(may func(slot) bool) func(slot) bool {
 	return func(s slot) bool { return !c.asked[s] && may(s) }
 }
 
-// behind narrows may to what is not the first of a template.
+// behind narrows may to what does not stay of a template.
 func (c *chooser) behind(may func(slot) bool) func(slot) bool {
-	return func(s slot) bool { return !c.leads[s] && may(s) }
+	return func(s slot) bool { return !c.stays[s] && may(s) }
 }
 
 // spare reports whether each main muscle that the slot trains is trained by another
-// of the list, be it as a helper.
+// of the list, be it as a helper; that of the thighs with a weight, where this one has one.
 func (c *chooser) spare(s slot) bool {
 	for group := range mainMuscles {
-		if c.role(s, group) > 0 && c.others(s, group, false) == 0 {
+		weight := group == thighs && worked()[c.variant[s]].weight
+		if c.role(s, group) > 0 && c.others(s, group, weight) == 0 {
 			return false
 		}
 	}

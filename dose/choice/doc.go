@@ -18,7 +18,8 @@
 //
 // Ten exercises at most; seven in frailty, where balance work of the same days comes
 // on top; five where somebody comes little. What is cut first is what the others
-// train too.
+// train too, but for the one of the thighs that has a weight, and for the back extension
+// where bone or spine asks for it.
 //
 // A few minutes a day are four exercises without a weight. Where the kit has no weight for
 // a row, and bands are there, the row is done with the weakest. What else the kit has or

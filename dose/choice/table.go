@@ -1,6 +1,8 @@
 package choice
 
 import (
+	"slices"
+
 	"example.org/posology/dose/exercise"
 	"example.org/posology/screening/function"
 	"example.org/posology/units/body"
@@ -61,13 +63,22 @@ type template struct {
 	facts []evidence.FactID   // beside the one that prints the row
 }
 
+// stays is the slot that is cut last: the back extensors, which nothing else trains first, and
+// where they are not asked for the most useful.
+func (t template) stays() slot {
+	if slices.Contains(t.first, back) {
+		return back
+	}
+	return t.first[0]
+}
+
 var forTask = map[Task]template{
 	Stairs:         {first: []slot{step, rise, calf, side, shin}, tests: stands, trial: stairTime},
 	FloorRise:      {first: []slot{rise, step, pull, push, trunk, hinge}, tests: stands, trial: floorTime, aim: codeFloorAim, caps: map[slot]exercise.ID{push: "counter-push-up"}},
 	Shopping:       {first: []slot{carry, hinge, pull, rise}, tests: grip, trial: carryTen},
 	LiftGrandchild: {first: []slot{rise, hinge, pull, carry, trunk}, tests: stands, trial: loadedRise},
 	Garden:         {first: []slot{hinge, rise, carry, pull, trunk}, tests: stands, trial: kneeLift},
-	CarryPack:      {first: []slot{step, carry, hinge, pull, calf}, tests: grip, trial: kneeLift},
+	CarryPack:      {first: []slot{carry, step, hinge, pull, calf}, tests: grip, trial: kneeLift},
 	ChairRise:      {first: []slot{rise, side, calf}, tests: []function.Test{function.ChairStand30, function.FiveSitToStands}},
 }
 
@@ -113,6 +124,9 @@ const (
 	latestPull = 2
 	latestPush = 4
 )
+
+// thighs is the row of mainMuscles for the front of the thigh.
+const thighs = 0
 
 // mainMuscles are what a plan leaves without work at most by choice: of each row
 // one is enough.

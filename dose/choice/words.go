@@ -60,7 +60,7 @@ var words = evidence.Words{
 	},
 	codeFewFrail: {
 		Client:    "We keep it to a few exercises, so that there is strength left for the balance work and for your day.",
-		Clinician: "In frailty {n} exercises: rise, pull, hinge, push, calf and side of the hip, then what is wanted most. Shin, trunk and cuff of the shoulder may be left to the balance work and to the pull. Published rows name 8 to 10 for older people; balance work of the same days comes on top here. More can be asked for by name once the sessions go well.",
+		Clinician: "In frailty {n} exercises: rise, pull, hinge, push, calf and side of the hip, then what is wanted most. Shin and cuff of the shoulder are left to the balance work and to the pull, and the trunk where a step or the back is wanted more. Published rows name 8 to 10 for older people; balance work of the same days comes on top here. More can be asked for by name once the sessions go well.",
 	},
 	codeLeft: {Clinician: "Not taken, since the list is long enough: {exercises}."},
 
@@ -85,11 +85,11 @@ var words = evidence.Words{
 	},
 
 	codeTestedLegs: {
-		Client:    "To see how it goes, we test how you move, now and again when we look at the plan.",
+		Client:    "To see how it goes, we test how you move, at the start and each time we look at the plan.",
 		Clinician: "No task was named; tested at the start and at each review all the same.",
 	},
 	codeTested: {
-		Client:    "To see how it goes, we test you now and again when we look at the plan: {for}.",
+		Client:    "To see how it goes, we test you at the start and each time we look at the plan: {for}.",
 		Clinician: "Tested at the start and at each review: {for}.",
 	},
 	codeTest:      {Clinician: "For {for}: {test}."},

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"sync"
 
-	"example.org/posology/dose/internal/given"
 	"example.org/posology/dose/internal/say"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -25,8 +24,8 @@ var words = evidence.Words{
 		Client:    "The first " + say.Weeks(reviewDays) + " are for learning the movements.",
 		Clinician: say.Begin(say.Weeks(reviewDays)) + " of familiarisation; load rises only once somebody has observed the technique.",
 	},
-	"dose.dates": {Clinician: fmt.Sprintf("Review after %s of familiarisation, later every %s; strength again after %s; no plan is followed beyond %s, or beyond a clearance that it rests on.",
-		say.Weeks(reviewDays), say.Spelt(buildDays/given.Week), say.Spelt(retestDays/given.Week), say.Spelt(expiryDays/given.Week))},
+	"dose.dates": {Clinician: fmt.Sprintf("Review after %s of familiarisation, later every %s; strength is tested again after %s; no plan is followed for more than %s, or beyond a clearance that it rests on.",
+		say.Weeks(reviewDays), say.Weeks(buildDays), say.Weeks(retestDays), say.Weeks(expiryDays))},
 	"dose.stop-and-ask": {
 		Client:    "Effort in the muscles is wanted; pain is not. Stop and ask for help at chest pain, faintness, unusual breathlessness or sharp pain.",
 		Clinician: "Stop at chest symptoms, faintness, unusual breathlessness or pain other than muscular effort. Local rules and a licensed clinician decide.",
