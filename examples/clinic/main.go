@@ -38,6 +38,8 @@ type session struct {
 	html   bool // writes the papers, too, as files
 	diary  string
 
+	balanced bool // the stances were asked for beside their test in this step
+
 	wanted command.Wanted
 	out    io.Writer // for the paper
 	said   io.Writer // for all else

@@ -154,7 +154,12 @@ func (s *session) decide(say func(record.Review) error) error {
 	if err := s.reviewed(re); err != nil {
 		return err
 	}
-	if err := errors.Join(say(re), s.stopped(re), s.belonging(re)); err != nil {
+	err = inTurn(
+		func() error { return say(re) },
+		func() error { return s.stopped(re) },
+		func() error { return s.belonging(re) },
+	)
+	if err != nil {
 		return err
 	}
 	return s.keep()

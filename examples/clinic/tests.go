@@ -102,6 +102,12 @@ func (s *session) functionTests() error {
 			return err
 		}
 		s.r.Function = append(s.r.Function, tried...)
+		if k.Test == function.FourStageBalance && len(tried) > 0 {
+			s.balanced = true
+			if err := s.stances(s.byTest(tried[len(tried)-1].Result)); err != nil {
+				return err
+			}
+		}
 	}
 	return nil
 }
