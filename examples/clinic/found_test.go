@@ -106,6 +106,10 @@ func TestFunction(t *testing.T) {
 			t.Errorf("%d: %q, want %q", i, got, want)
 		}
 	}
+	_, out, _ := calls("none\n\n\n\n", "-dir", string(f), "test", "hall", "-day", "2027-01-15")
+	if out = strings.Join(strings.Fields(out), " "); !strings.Contains(out, "grip? Last time, on 2027-01-11: right 25 kg, handle 2; on 2027-01-10: left 22 kg, handle 2.") {
+		t.Errorf("it is not said what has to be alike:\n%s", out)
+	}
 	for _, bad := range []string{"30-s_chair_stand: many", "30-s_chair_stand: 6 kg", "grip: 24 s", "time_up_and_down_the_same_stairs: used arms"} {
 		if status, _, errs := calls("", "-dir", string(f), "test", "hall", "-day", "2027-01-15", "-yes", "-answers", answers(t, bad+"\n")); status != 1 || !strings.Contains(errs, "line 1") {
 			t.Errorf("%s: %d, %s", bad, status, errs)

@@ -96,12 +96,14 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	}
 	if err != nil {
 		fmt.Fprintln(stderr, "clinic:", err)
-		return command.Bad
+		status = command.Bad
 	}
-	for _, text := range s.Unused() {
-		fmt.Fprintln(stderr, "clinic:", text)
+	if err == nil || errors.Is(err, errNothing) || errors.Is(err, errNoTest) { // a key that was misspelt
+		for _, text := range s.Unused() {
+			fmt.Fprintln(stderr, "clinic:", text)
+		}
 	}
-	return command.OK
+	return status
 }
 
 // sit opens the desk.

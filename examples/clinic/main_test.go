@@ -322,6 +322,8 @@ func TestSteps(t *testing.T) {
 		{"log hall", "goblet-squat: 10@9@9\n", "line 1, goblet-squat"},
 		{"log hall", "one-arm-dumbbell-row: 10@9\n", "which side?"},
 		{"log hall", "goblet-squat: none\n", "nothing was done"},
+		{"log hall", "gobletsquat: 10\n", "gobletsquat: nothing made this question necessary"},
+		{"test hall", "test: goblet-squat 4 kg 8@2\n", "test: nothing made this question necessary"},
 		{"log hall", "goblet-squat: 10\npain: yes\npain_in: sofa\n", `"sofa" was not asked for`},
 		{"log hall", "goblet-squat: 10\npain: yes\npain_during: 99\n", `pain_during: "99" is no number from 0 to 10`},
 		{"log hall", "goblet-squat: 10\npain: yes\npain_after: NaN\n", `"NaN" is no number from 0 to 10`},

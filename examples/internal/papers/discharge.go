@@ -37,7 +37,7 @@ func Discharge(r record.Record, review record.Review) ([]Paper, error) {
 	for _, t := range e.tests {
 		l.Said = append(l.Said, t.change.Reasons...)
 	}
-	l.Opening = fmt.Sprintf("%s comes to the end of a programme of strength training: %d visits since %s, of %d that were planned.", r.Client, len(review.Attended.Done), page.Day(review.Attended.Done[0]), len(review.Attended.Sessions))
+	l.Opening = fmt.Sprintf("%s comes to the end of a programme of strength training: %s, of %d that were planned.", r.Client, visits(review), len(review.Attended.Sessions))
 	written, err := l.Document()
 	return []Paper{{"discharge", s.Document}, {"discharge-letter", written}}, err
 }

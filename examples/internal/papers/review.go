@@ -32,7 +32,7 @@ func letterOf(r record.Review) letter.Letter {
 	names, _ := Waiting(r)
 	l := letter.Letter{
 		Note: r.Note, Client: r.Client, Task: r.Task, Day: r.Day,
-		Opening: fmt.Sprintf("I have reviewed the strength training of %s, %d visits since %s.", r.Client, len(r.Attended.Done), page.Day(r.Attended.Done[0])),
+		Opening: fmt.Sprintf("I have reviewed the strength training of %s: %s.", r.Client, visits(r)),
 		Profile: r.Profile, Check: r.Today, Outcome: r.Screening, Overdue: r.Overdue,
 		Training: training(r), Held: names, Stopped: r.Coming == nil, Expired: r.Expired,
 	}
@@ -73,9 +73,20 @@ func goesOn(s *sheet, r record.Review, also []dose.Prescription) {
 	s.goodToKnow(r.Coming.Reasons, r.Coming.Dates.Review)
 }
 
+// visits says how many there were, and since when.
+func visits(r record.Review) string {
+	if len(r.Attended.Done) == 1 {
+		return "one visit, on " + page.Day(r.Attended.Done[0])
+	}
+	return fmt.Sprintf("%d visits since %s", len(r.Attended.Done), page.Day(r.Attended.Done[0]))
+}
+
 // done says kindly how often the person was there.
 func done(r record.Review) string {
 	text := fmt.Sprintf("You have trained on %d days since %s.", len(r.Attended.Done), page.Day(r.Attended.Done[0]))
+	if len(r.Attended.Done) == 1 {
+		text = fmt.Sprintf("You have trained once, on %s.", page.Day(r.Attended.Done[0]))
+	}
 	switch names, _ := Waiting(r); {
 	case r.Attended.Answer.Advice == rule.Ease:
 		return text + " Thank you for every one of them."
