@@ -41,3 +41,54 @@ func TestAfterOneVisit(t *testing.T) {
 		}
 	}
 }
+
+// A new plan on the same days of the week goes on with them: what was planned before is still
+// counted. On other days it begins anew, and the letter at the end says since when it counts.
+func TestDaysTypedAgain(t *testing.T) {
+	for _, tt := range []struct{ days, end string }{
+		{"2027-01-12 2027-01-15", "4 visits since Tuesday 5 January 2027, of 4 that were planned."},
+		{"2027-01-11 2027-01-14", "4 visits since Tuesday 5 January 2027; of 2 that were planned from Monday 11 January 2027 on, 2 were done."},
+	} {
+		f := begun(t)
+		first, second, _ := strings.Cut(tt.days, " ")
+		for _, one := range [][3]string{
+			{"2027-01-05", "log", "goblet-squat: 10@9\npain: no\n"}, {"2027-01-08", "log", "goblet-squat: 10@9\npain: no\n"}, {"2027-01-10", "week", "new: none\ndays: " + tt.days + "\n"},
+			{first, "log", "goblet-squat: 10@9\npain: no\n"}, {second, "log", "goblet-squat: 10@9\npain: no\n"}, {"2027-01-16", "end", ""},
+		} {
+			status, out, errs := calls("", "-dir", string(f), one[1], "hall", "-day", one[0], "-yes", "-answers", answers(t, "# invented\n"+one[2]))
+			if status != 0 || errs != "" {
+				t.Fatalf("%s: %d, %s", one[1], status, errs)
+			}
+			if out = strings.Join(strings.Fields(out), " "); one[1] == "week" && !strings.Contains(out, "The phase familiarise goes on. To build: In the phase since 2027-01-05, until 2027-01-19 at least: not met.") {
+				t.Errorf("it is not said why no phase begins:\n%s", out)
+			}
+			if one[1] == "end" && !strings.Contains(out, tt.end) {
+				t.Errorf("%s: no %q in %s", tt.days, tt.end, out)
+			}
+		}
+	}
+}
+
+// Somebody who stops between a new plan and its first day is said goodbye to.
+func TestEndBeforeANewPlan(t *testing.T) {
+	f := begun(t)
+	for _, one := range [][3]string{{"2027-01-05", "log", "goblet-squat: 10@9\npain: no\n"}, {"2027-01-06", "week", "new: none\ndays: 2027-01-11\n"}, {"2027-01-07", "end", ""}} {
+		if status, _, errs := calls("", "-dir", string(f), one[1], "hall", "-day", one[0], "-yes", "-answers", answers(t, "# invented\n"+one[2])); status != 0 || errs != "" {
+			t.Errorf("%s: %d, %s", one[1], status, errs)
+		}
+	}
+}
+
+// What was tested stands in the letters, with how.
+func TestTestsInLetters(t *testing.T) {
+	f := begun(t)
+	if status, _, errs := calls("", "-dir", string(f), "test", "hall", "-day", "2027-01-04", "-yes", "-answers", answers(t, "grip: right dominant 24 kg, handle 2\n30-s_chair_stand: used arms\n")); status != 0 {
+		t.Fatal(errs)
+	}
+	_, out, errs := calls("", "-dir", string(f), "visit", "hall", "-day", "2027-01-04", "-answers", answers(t, "# invented\n"), "-for", "doctor")
+	for _, want := range []string{"TESTS OF FUNCTION", "- 30-s chair stand: used arms, on Monday 4 January 2027", "- grip, right: 24 kg, handle 2, on Monday 4 January 2027"} {
+		if !strings.Contains(out, want) {
+			t.Errorf("no %q in %s%s", want, errs, out)
+		}
+	}
+}

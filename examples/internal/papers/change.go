@@ -39,6 +39,31 @@ func lifts(v visitLog) string {
 	return text
 }
 
+// results say how each test of function went last, with what has to be alike.
+func results(done []choice.Tested) (list []string) {
+	for _, t := range done {
+		if t.Last == nil {
+			continue
+		}
+		text := t.Test.String() + t.Trial.String()
+		if t.Side == body.Left || t.Side == body.Right {
+			text += ", " + t.Side.String()
+		}
+		text += ":"
+		if t.Last.How != function.Done {
+			text += " " + t.Last.How.String()
+		}
+		if !t.Last.Value.IsZero() {
+			text += " " + t.Last.Value.String()
+		}
+		if t.Last.Protocol != "" {
+			text += ", " + t.Last.Protocol
+		}
+		list = append(list, text+", on "+page.Day(t.Last.Day))
+	}
+	return list
+}
+
 // work is what an estimate holds for.
 type work struct {
 	exercise exercise.ID

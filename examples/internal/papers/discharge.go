@@ -37,9 +37,19 @@ func Discharge(r record.Record, review record.Review) ([]Paper, error) {
 	for _, t := range e.tests {
 		l.Said = append(l.Said, t.change.Reasons...)
 	}
-	l.Opening = fmt.Sprintf("%s comes to the end of a programme of strength training: %s, of %d that were planned.", r.Client, visits(review), len(review.Attended.Sessions))
+	l.Opening = fmt.Sprintf("%s: the end of a programme of strength training, %s%s", r.Client, visits(review), planned(review.Attended))
 	written, err := l.Document()
 	return []Paper{{"discharge", s.Document}, {"discharge-letter", written}}, err
+}
+
+// planned says how many sessions there were to be. Of other days before these nothing is
+// counted any more.
+func planned(a record.AttendanceReport) string {
+	n := len(a.Sessions)
+	if n == 0 || a.Sessions[0].Day <= a.Done[0] {
+		return fmt.Sprintf(", of %d that were planned.", n)
+	}
+	return fmt.Sprintf("; of %d that were planned from %s on, %d were done.", n, page.Day(a.Sessions[0].Day), n-len(a.Missed))
 }
 
 // An ending is what both papers of the last day are made of.

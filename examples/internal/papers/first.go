@@ -19,7 +19,7 @@ func OfPlan(r record.Plan) Visit {
 		letter: letter.Letter{
 			Note: r.Note, Client: r.Client, Task: r.Task, Day: day,
 			Opening: fmt.Sprintf("On %s I saw this person for strength training: %s.", page.Day(day), r.Client),
-			Profile: r.Profile, Check: r.Today, Outcome: r.Screening, Stopped: r.Week == nil,
+			Profile: r.Profile, Check: r.Today, Outcome: r.Screening, Stopped: r.Week == nil, Tests: results(r.Tested),
 		},
 		handout: func(s *sheet) { firstVisit(s, r) },
 	}

@@ -34,7 +34,7 @@ func letterOf(r record.Review) letter.Letter {
 		Note: r.Note, Client: r.Client, Task: r.Task, Day: r.Day,
 		Opening: fmt.Sprintf("I have reviewed the strength training of %s: %s.", r.Client, visits(r)),
 		Profile: r.Profile, Check: r.Today, Outcome: r.Screening, Overdue: r.Overdue,
-		Training: training(r), Held: names, Stopped: r.Coming == nil, Expired: r.Expired,
+		Training: training(r), Held: names, Stopped: r.Coming == nil, Expired: r.Expired, Tests: results(r.Tested),
 	}
 	if names != "" {
 		l.Asks = []string{"Would you please look at what came up in training before this person goes on with it, and tell me whether training may go on, and within which limits?"}
