@@ -2,8 +2,11 @@ package main
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
+
+	"example.org/posology/dose/beside"
 )
 
 // What the first course of a man who lives alone showed: a visit is logged once, one visit
@@ -90,5 +93,44 @@ func TestTestsInLetters(t *testing.T) {
 		if !strings.Contains(out, want) {
 			t.Errorf("no %q in %s%s", want, errs, out)
 		}
+	}
+}
+
+// What goes home at the end agrees with itself, brings nothing that nobody has shown yet, and
+// asks of a hold for no reserve; days are written as everywhere.
+func TestPapersOfTheCourse(t *testing.T) {
+	f := begun(t)
+	step := func(day, step, lines, reader string) string {
+		t.Helper()
+		status, out, errs := calls("", "-dir", string(f), step, "hall", "-day", day, "-yes", "-answers", answers(t, "# invented\n"+lines), "-for", reader)
+		if status != 0 || errs != "" {
+			t.Fatalf("%s: %d, %s", step, status, errs)
+		}
+		return out
+	}
+	step("2027-01-04", "test", "30-s_chair_stand: 11 reps\n", "file")
+	step("2027-01-05", "log", "goblet-squat: all@6\nfarmers-carry: all\npain: no\n", "file")
+	out := step("2027-01-06", "review", "new: none\n", "client")
+	if strings.Contains(out, "2027-01-04.") || !strings.Contains(strings.Join(strings.Fields(out), " "), "11 reps on Monday 4 January 2027") {
+		t.Errorf("days:\n%s", out)
+	}
+	if strings.Contains(out, "how many more you could have done") {
+		t.Errorf("a reserve of what is not counted:\n%s", out)
+	}
+	step("2027-01-08", "log", "goblet-squat: all@6\npain: no\n", "file")
+	p, err := f.Read("hall")
+	if err != nil {
+		t.Fatal(err)
+	}
+	p.Record.Beside.InForce = slices.DeleteFunc(slices.Clone(p.Record.Beside.InForce), func(i beside.Item) bool { return i.Track == "stance" })
+	if c, err := p.Change(); err != nil || f.Write(c) != nil {
+		t.Fatal(err)
+	}
+	out = step("2027-01-10", "end", "", "client")
+	if !strings.Contains(out, "Do    1 set") || strings.Contains(out, "2 to 3 sets") || strings.Contains(out, "STANDING WITH") || !strings.Contains(out, "BALANCE\n") {
+		t.Errorf("at the end:\n%s", out)
+	}
+	if _, out, _ = calls("", "-dir", string(f), "end", "hall", "-day", "2027-01-10", "-yes", "-answers", answers(t, "# invented\n")); !strings.Contains(out, "Nothing is to be written.") {
+		t.Errorf("twice:\n%s", out)
 	}
 }

@@ -138,6 +138,10 @@ func (s *session) keep() error {
 	if err != nil {
 		return err
 	}
+	if len(change.Lines) == 0 {
+		fmt.Fprintln(s.said, "\nNothing is to be written.")
+		return nil
+	}
 	fmt.Fprintf(s.said, "\nTO BE WRITTEN to %s\n\n%s\n", s.folder.File(s.person.Name), strings.Join(change.Lines, "\n"))
 	if !s.yes && !s.IsTyped() {
 		fmt.Fprintln(s.said, "\nNothing is written: -yes writes it.")

@@ -11,6 +11,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/week"
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/papers"
 	"example.org/posology/examples/internal/planpaper"
 	"example.org/posology/screening"
 	"example.org/posology/screening/function"
@@ -140,14 +141,7 @@ func lastTime(was []choice.Tried) string {
 		if t.Side != 0 {
 			text += t.Side.String() + " "
 		}
-		if t.How != function.Done {
-			text += t.How.String() + " "
-		}
-		text = strings.TrimSpace(text + t.Value.String())
-		if t.Protocol != "" {
-			text += ", " + t.Protocol
-		}
-		said = append(said, text)
+		said = append(said, text+papers.Went(t))
 	}
 	if len(said) == 0 {
 		return ""

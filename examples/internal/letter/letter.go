@@ -82,7 +82,11 @@ func (l Letter) Document() (document.Document, error) {
 	}
 	d.Listed("Overdue", said(words, l.Overdue)...)
 	l.tell(&d, words, before)
-	d.Listed("Tests of function", l.Tests...)
+	tests := "Tests of function"
+	if l.Last {
+		tests = "Other tests of function" // than those in the table
+	}
+	d.Listed(tests, l.Tests...)
 	d.Listed("What came up in training", l.Training...)
 	if l.To == FallsService {
 		d.Listed("What a positive falls screen has looked at", inWordsAll(l.Outcome.Rules.Falls.LookAt)...)

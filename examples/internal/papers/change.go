@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
 
 	"example.org/posology/dose/choice"
 	"example.org/posology/dose/exercise"
@@ -49,19 +50,24 @@ func results(done []choice.Tested) (list []string) {
 		if t.Side == body.Left || t.Side == body.Right {
 			text += ", " + t.Side.String()
 		}
-		text += ":"
-		if t.Last.How != function.Done {
-			text += " " + t.Last.How.String()
-		}
-		if !t.Last.Value.IsZero() {
-			text += " " + t.Last.Value.String()
-		}
-		if t.Last.Protocol != "" {
-			text += ", " + t.Last.Protocol
-		}
-		list = append(list, text+", on "+page.Day(t.Last.Day))
+		list = append(list, text+": "+Went(*t.Last)+", on "+page.Day(t.Last.Day))
 	}
 	return list
+}
+
+// Went says how a test or trial went, with what has to be alike next time.
+func Went(t choice.Tried) string {
+	var parts []string
+	if t.How != function.Done {
+		parts = append(parts, t.How.String())
+	}
+	if !t.Value.IsZero() {
+		parts = append(parts, t.Value.String())
+	}
+	if t.Protocol != "" {
+		parts = append(parts, t.Protocol)
+	}
+	return strings.Join(parts, ", ")
 }
 
 // work is what an estimate holds for.
