@@ -31,6 +31,7 @@ func (s *session) besides() error {
 	if err != nil {
 		return err
 	}
+	most := s.daysSince()
 	for _, item := range items {
 		if !slices.ContainsFunc(s.r.Beside.InForce, func(k beside.Item) bool { return k.Track == item.Track }) {
 			continue
@@ -42,6 +43,9 @@ func (s *session) besides() error {
 			h, err := happened(answer, s.day-lastDecision(s))
 			if err != nil {
 				return err
+			}
+			if h.Days > most {
+				return fmt.Errorf("%d days since it was looked at last are too many: %d at most", h.Days, most)
 			}
 			next, err := beside.Next(item, h, situation)
 			if err == nil {
@@ -62,6 +66,20 @@ func lastDecision(s *session) units.Day {
 		return min(s.r.Entries[n-1].Day, s.day)
 	}
 	return s.day
+}
+
+// daysSince is how many days there were, this one too, since somebody may have looked last:
+// from the last visit that the decision in force knew, or the day of the first plan, on.
+func (s *session) daysSince() int {
+	n := len(s.r.Entries)
+	if n == 0 {
+		return 0
+	}
+	from := s.r.Entries[n-1].Day
+	if visits := s.r.Entries[n-1].Rests.Visits; visits > 0 {
+		from = s.r.Visits[visits-1].Day
+	}
+	return int(s.day-from) + 1
 }
 
 // happened reads an answer; who did nothing has missed all days since the last decision.

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -40,34 +41,39 @@ func TestDiary(t *testing.T) {
 	}
 }
 
-// After new findings the plan says what it goes on without, and asks for the one that is
-// named; what has begun is asked for from the next visit on.
-func TestNewFindings(t *testing.T) {
+// newlyFound is a folder in which osteoporosis was found in a woman after her second visit.
+func newlyFound(t *testing.T) folder.Folder {
+	t.Helper()
 	f := begun(t)
-	step := func(day, step, lines string) string {
-		t.Helper()
-		status, out, errs := calls("", "-dir", string(f), step, "hall", "-day", day, "-yes", "-answers", answers(t, "# invented\n"+lines))
+	for _, one := range [][3]string{
+		{"2027-01-05", "log", "goblet-squat: 10@9\npain: no\n"}, {"2027-01-06", "review", "new: none\n"}, {"2027-01-08", "log", "goblet-squat: 10@9\npain: no\n"},
+		{"2027-01-09", "ask", strings.Replace(well, "areas: none\n", "", 1) + "areas: bones\nbones: osteoporosis\nvertebral_fracture: no\nblood_pressure: 130/80\npulse: 66\ntoday: no\n"},
+	} {
+		status, out, errs := calls("", "-dir", string(f), one[1], "hall", "-day", one[0], "-yes", "-answers", answers(t, "# invented\n"+one[2]))
 		if status != 0 || errs != "" {
-			t.Fatalf("%s: %d, %s", step, status, errs)
+			t.Fatalf("%s: %d, %s", one[1], status, errs)
 		}
-		return out
+		if strings.Contains(out, "goes on without") {
+			t.Errorf("%s: nothing was found, and the plan goes on without something:\n%s", one[1], out)
+		}
 	}
-	step("2027-01-05", "log", "goblet-squat: 10@9\npain: no\n")
-	if out := step("2027-01-06", "review", "new: none\n"); strings.Contains(out, "goes on without") {
-		t.Errorf("nothing was found, and the plan goes on without something:\n%s", out)
-	}
-	step("2027-01-08", "log", "goblet-squat: 10@9\npain: no\n")
-	step("2027-01-09", "ask", strings.Replace(well, "areas: none\n", "", 1)+"areas: bones\nbones: osteoporosis\nvertebral_fracture: no\nblood_pressure: 130/80\npulse: 66\ntoday: no\n")
-	record := func() int {
+	return f
+}
+
+// After new findings the plan says what it goes on without.
+func TestNewFindings(t *testing.T) {
+	f := newlyFound(t)
+	asked := func() int {
 		p, err := f.Read("hall")
 		if err != nil {
 			t.Fatal(err)
 		}
 		return len(inForce(p.Record, 1<<15))
 	}
-	before := record()
-	if out := step("2027-01-09", "review", "new: none\n"); !strings.Contains(out, "goes on without what would be chosen") || record() != before {
-		t.Errorf("%d exercises, then %d:\n%s", before, record(), out)
+	before := asked()
+	status, out, errs := calls("", "-dir", string(f), "review", "hall", "-day", "2027-01-09", "-yes", "-answers", answers(t, "new: none\n"))
+	if status != 0 || errs != "" || !strings.Contains(out, "goes on without what would be chosen") || asked() != before {
+		t.Errorf("%d, %s: %d exercises, then %d:\n%s", status, errs, before, asked(), out)
 	}
 }
 
@@ -99,6 +105,10 @@ func TestFunction(t *testing.T) {
 		if got += fmt.Sprintf(" %s, %s, %d", how, one.Protocol, one.Try); got != want {
 			t.Errorf("%d: %q, want %q", i, got, want)
 		}
+	}
+	_, out, _ := calls("none\n\n\n\n", "-dir", string(f), "test", "hall", "-day", "2027-01-15")
+	if out = strings.Join(strings.Fields(out), " "); !strings.Contains(out, "grip? Last time, on 2027-01-11: right 25 kg, handle 2; on 2027-01-10: left 22 kg, handle 2.") {
+		t.Errorf("it is not said what has to be alike:\n%s", out)
 	}
 	for _, bad := range []string{"30-s_chair_stand: many", "30-s_chair_stand: 6 kg", "grip: 24 s", "time_up_and_down_the_same_stairs: used arms"} {
 		if status, _, errs := calls("", "-dir", string(f), "test", "hall", "-day", "2027-01-15", "-yes", "-answers", answers(t, bad+"\n")); status != 1 || !strings.Contains(errs, "line 1") {
@@ -142,5 +152,54 @@ func TestLooks(t *testing.T) {
 	f := begun(t)
 	if status, _, errs := calls("", "-dir", string(f), "visit", "hall", "-day", "2027-01-04", "-answers", answers(t, "stances_held: 5\n")); status != 1 || !strings.Contains(errs, `"5" is no number from 0 to 4`) {
 		t.Errorf("%d, %s", status, errs)
+	}
+}
+
+// What the test of balance says of the stances held is not typed again: its time of the
+// third stance tells of the two before. What it leaves open is asked, and all may be changed.
+func TestStancesByTest(t *testing.T) {
+	for _, tt := range []struct{ was, test, typed, want string }{
+		{"", "6 s", "", "2"}, {"", "9.99 s", "", "2"}, {"", "10 s", "", "3"}, {"", "12 s", "4", "4"}, {"", "6 s", "1", "1"},
+		{"", "0 s", "", ""}, {"", "unable", "", ""}, {"", "unable", "1", "1"}, {"", "stopped", "", ""}, {"", "refused", "", ""}, {"", "", "", ""},
+		{"4", "6 s", "", "2"}, {"4", "10 s", "", "4"}, {"1", "10 s", "", "3"}, {"4", "unable", "", ""}, {"1", "unable", "", "1"}, {"4", "refused", "", "4"}, {"4", "", "", "4"},
+	} {
+		f := begun(t)
+		p, err := f.Read("hall")
+		if err != nil {
+			t.Fatal(err)
+		}
+		p.Record.Profile.Falls = &screening.FallsScreen{Fell: screening.Yes, Unsteady: screening.Yes}
+		p.Record.Profile.Conditions.Present = append(p.Record.Profile.Conditions.Present, "falls_risk")
+		if n, err := strconv.Atoi(tt.was); err == nil {
+			p.Record.Beside.Stands = &n
+		}
+		if c, err := p.Change(); err != nil || f.Write(c) != nil {
+			t.Fatal(err)
+		}
+		lines := "30-s_chair_stand: 10 reps\n"
+		if tt.test != "" {
+			lines += "four-stage_balance: " + tt.test + "\n"
+		}
+		if tt.typed != "" {
+			lines += "stances_held: " + tt.typed + "\n"
+		}
+		if status, _, errs := calls("", "-dir", string(f), "test", "hall", "-day", "2027-01-06", "-yes", "-answers", answers(t, lines)); status != 0 || errs != "" {
+			t.Fatalf("%d, %s", status, errs)
+		}
+		if p, err = f.Read("hall"); err != nil {
+			t.Fatal(err)
+		}
+		got := ""
+		if n := p.Record.Beside.Stands; n != nil {
+			got = fmt.Sprint(*n)
+		}
+		if got != tt.want {
+			t.Errorf("%q before, %q tested, %q typed: %q held, want %q", tt.was, tt.test, tt.typed, got, tt.want)
+		}
+	}
+	f := begun(t)
+	_, out, _ := calls("none\n", "-dir", string(f), "test", "hall", "-day", "2027-01-06")
+	if strings.Contains(out, "stances") {
+		t.Errorf("asked of somebody whose balance was not tested:\n%s", out)
 	}
 }

@@ -3,6 +3,7 @@ package main
 import (
 	"errors"
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
@@ -11,6 +12,7 @@ import (
 	"example.org/posology/examples/internal/asking"
 	"example.org/posology/screening"
 	"example.org/posology/screening/interview"
+	"example.org/posology/units"
 	"example.org/posology/units/body"
 )
 
@@ -43,37 +45,55 @@ func begin(s *session) (err error) {
 	return s.interview()
 }
 
-// anew are the questions whose answers of another day say nothing: how somebody is
-// now, and what was measured.
-var anew = []string{
+// ofTheDay are the questions whose answers of another day say nothing: how somebody is,
+// and what was measured.
+var ofTheDay = []string{
 	"signs", "symptoms", "more_signs", "blood_pressure", "blood_pressure_again", "pulse", "resting_pulse_again", "today", "hurt", "pain_kind", "pain_during", "pain_after",
-	"pain_settled", "pain_trend", "febrile", "glucose", "severe_low_24h", "oxygen_saturation", "hf_worsening", "ketones",
+	"pain_settled", "pain_trend", "febrile", "hf_worsening",
 }
 
-// before is what was answered last time, but for what is asked anew.
-func (s *session) before() (map[string]string, error) {
+// ofTheHour are those that are asked again on the same day, too: sugar, ketones and oxygen
+// move within hours, and count as they are right before the session; of a low the last 24
+// hours are others by then.
+var ofTheHour = []string{"glucose", "ketones", "oxygen_saturation", "severe_low_24h"}
+
+// dayKey is the line of the day on which the others were answered.
+const dayKey = "day"
+
+// before is what was answered last time: what still stands, and what stands if it was on
+// this day and no session came in between.
+func (s *session) before() (settled, today map[string]string, err error) {
 	was, err := asking.Parse("what was answered before", s.person.Interview)
 	if err != nil {
-		return nil, err
+		return nil, nil, err
 	}
-	all := was.All()
-	for _, key := range anew {
-		delete(all, key)
+	settled, today = was.All(), map[string]string{}
+	isToday := settled[dayKey] == s.day.String() && lastVisit(*s.r) < s.day
+	for _, key := range ofTheDay {
+		if answer := settled[key]; answer != "" && isToday {
+			today[key] = answer
+		}
+		delete(settled, key)
 	}
+	for _, key := range ofTheHour {
+		delete(settled, key)
+	}
+	delete(settled, dayKey)
 	if s.day >= s.r.Profile.Day+365 {
-		delete(all, "age")
+		delete(settled, "age")
 	}
-	return all, nil
+	return settled, today, nil
 }
 
 // interview asks, puts the answers in the place of those from before, and tells
 // what comes of them.
 func (s *session) interview() error {
-	before, err := s.before()
+	before, today, err := s.before()
 	if err != nil {
 		return err
 	}
-	talk, err := s.Interview(s.day, before, false)
+	maps.Copy(before, today)
+	talk, err := s.Interview(s.day, before, nil)
 	if err != nil {
 		return err
 	}
@@ -93,24 +113,25 @@ func (s *session) interview() error {
 			}
 		}
 	}
-	s.r.Profile, s.person.Interview = p, written(talk)
+	s.r.Profile, s.person.Interview = p, written(talk, s.day)
 	return s.tell(talk)
 }
 
 // check asks what is asked on the day of a session: how somebody is now, and readings.
 func check(s *session) error {
-	before, err := s.before()
+	settled, today, err := s.before()
 	if err != nil {
 		return err
 	}
-	before["today"] = "yes"
-	talk, err := s.Interview(s.day, before, true)
+	settled["today"] = "yes"
+	talk, err := s.Interview(s.day, today, settled)
 	if err != nil {
 		return err
 	}
 	if talk.Trains() != screening.Yes {
 		return errors.New("there was no interview yet, or it ended before the day's check: ask comes first")
 	}
+	s.person.Interview = written(talk, s.day)
 	return s.tell(talk)
 }
 
@@ -141,9 +162,10 @@ func (s *session) restsOnCheck() bool {
 	return n > 0 && s.r.Entries[n-1].Rests.Checks == len(s.r.Checks)
 }
 
-// written writes an interview as a file of answers.
-func written(talk interview.Interview) string {
+// written writes an interview as a file of answers, and of which day they are.
+func written(talk interview.Interview, day units.Day) string {
 	var text strings.Builder
+	fmt.Fprintf(&text, "%s: %s\n", dayKey, day)
 	for _, g := range talk.Given() {
 		fmt.Fprintf(&text, "%s: %s\n", g.Key, asking.Written(g.Reply))
 	}

@@ -27,6 +27,9 @@ func logVisit(s *session) error {
 	if s.diary != "" {
 		return s.logDiary()
 	}
+	if last := lastVisit(*s.r); last >= s.day {
+		return fmt.Errorf("the visit of %s is logged already: one is logged once, and in the order of the days", last)
+	}
 	catalogue, err := s.r.Catalogue()
 	if err != nil {
 		return err

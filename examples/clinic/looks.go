@@ -8,6 +8,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/beside"
 	"example.org/posology/screening"
+	"example.org/posology/screening/function"
 	"example.org/posology/units/evidence"
 )
 
@@ -40,7 +41,7 @@ func (s *session) looks() error {
 		codes []evidence.ReasonCode
 		ask   func() error
 	}{
-		{[]evidence.ReasonCode{"beside.look-first", "beside.no-brisk", "beside.unsteady"}, s.stances},
+		{[]evidence.ReasonCode{"beside.look-first", "beside.no-brisk", "beside.unsteady"}, s.stancesToo},
 		{[]evidence.ReasonCode{"beside.spine-first"}, s.told("spine_fracture", "Has a doctor looked at the spine, and is there a fracture? No: none was found.", &k.SpineFracture)},
 		{[]evidence.ReasonCode{"beside.pelvic-floor"}, s.told("leak_on_landing", "Is there a leak or heaviness of the pelvic floor on landing?", &k.Leaks)},
 	} {
@@ -53,8 +54,52 @@ func (s *session) looks() error {
 	return nil
 }
 
-func (s *session) stances() error {
-	return s.Ask("stances_held", "How many stances of the four-stage balance test were held for ten seconds?", "0 to 4, in its order: feet together, half-tandem, heel to toe, one leg; nothing where it was not tested", func(answer string) error {
+// heldSeconds is for how long a stance of the four-stage balance test is held, as its sheet says.
+const heldSeconds = 10
+
+// byTest takes the stances held from a result of the four-stage balance test, whose score
+// is the time of the third one. The next is tried only once the one before was held (its
+// sheet, from memory): a time short of the full one says that two were, a full one that
+// three were at least. Without a time it was not the third, and which of the others is not
+// told, but no more than two; a refusal says nothing. It returns what the test says, 0 for
+// nothing.
+func (s *session) byTest(r function.Result) int {
+	was := s.r.Beside.Stands
+	switch done := r.How == function.Done; {
+	case r.How == function.Refused:
+	case done && r.Value.Number() >= heldSeconds:
+		if was == nil || *was < 3 {
+			s.r.Beside.Stands = new(3)
+		}
+		return 3
+	case done && r.Value.Number() > 0:
+		s.r.Beside.Stands = new(2)
+		return 2
+	case was != nil && *was > 2:
+		s.r.Beside.Stands = nil
+	}
+	return 0
+}
+
+// stancesToo asks for them, unless that was done beside their test.
+func (s *session) stancesToo() error {
+	if s.balanced {
+		return nil
+	}
+	return s.stances(0)
+}
+
+// stances asks how many were held; nothing leaves what the test of today says, or what was
+// told before.
+func (s *session) stances(byTest int) error {
+	stands := "nothing where it is not known"
+	if n := s.r.Beside.Stands; n != nil {
+		stands = fmt.Sprintf("nothing: as before, %d", *n)
+		if *n == byTest {
+			stands = fmt.Sprintf("nothing: %d, as the test of today says", *n)
+		}
+	}
+	return s.Ask("stances_held", "How many stances of the four-stage balance test were held for ten seconds?", "0 to 4, in its order: feet together, half-tandem, heel to toe, one leg; "+stands, func(answer string) error {
 		if answer == "" {
 			return nil
 		}

@@ -38,6 +38,8 @@ type session struct {
 	html   bool // writes the papers, too, as files
 	diary  string
 
+	balanced bool // the stances were asked for beside their test in this step
+
 	wanted command.Wanted
 	out    io.Writer // for the paper
 	said   io.Writer // for all else
@@ -94,12 +96,14 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	}
 	if err != nil {
 		fmt.Fprintln(stderr, "clinic:", err)
-		return command.Bad
+		status = command.Bad
 	}
-	for _, text := range s.Unused() {
-		fmt.Fprintln(stderr, "clinic:", text)
+	if err == nil || errors.Is(err, errNothing) || errors.Is(err, errNoTest) { // a key that was misspelt
+		for _, text := range s.Unused() {
+			fmt.Fprintln(stderr, "clinic:", text)
+		}
 	}
-	return command.OK
+	return status
 }
 
 // sit opens the desk.
@@ -133,6 +137,10 @@ func (s *session) keep() error {
 	change, err := s.person.Change()
 	if err != nil {
 		return err
+	}
+	if len(change.Lines) == 0 {
+		fmt.Fprintln(s.said, "\nNothing is to be written.")
+		return nil
 	}
 	fmt.Fprintf(s.said, "\nTO BE WRITTEN to %s\n\n%s\n", s.folder.File(s.person.Name), strings.Join(change.Lines, "\n"))
 	if !s.yes && !s.IsTyped() {

@@ -304,6 +304,8 @@ func TestSteps(t *testing.T) {
 		{"log hall", "goblet-squat: 10@9@9\n", "line 1, goblet-squat"},
 		{"log hall", "one-arm-dumbbell-row: 10@9\n", "which side?"},
 		{"log hall", "goblet-squat: none\n", "nothing was done"},
+		{"log hall", "gobletsquat: 10\n", "gobletsquat: nothing made this question necessary"},
+		{"test hall", "test: goblet-squat 4 kg 8@2\n", "test: nothing made this question necessary"},
 		{"log hall", "goblet-squat: 10\npain: yes\npain_in: sofa\n", `"sofa" was not asked for`},
 		{"log hall", "goblet-squat: 10\npain: yes\npain_during: 99\n", `pain_during: "99" is no number from 0 to 10`},
 		{"log hall", "goblet-squat: 10\npain: yes\npain_after: NaN\n", `"NaN" is no number from 0 to 10`},
@@ -316,6 +318,12 @@ func TestSteps(t *testing.T) {
 		{"end hall", "", "/visits"},
 		{"show asked", "", "nothing was decided yet"},
 		{"visit hall", "tests: one-arm-dumbbell-row 4 kg 8@2\n", "which side?"},
+		{"visit hall", "tests: one-arm-dumbbell-row left 4 kg 8@2; goblet-squat\n", "goblet-squat: no set is told"},
+		{"visit asked", "days: 2027-01-08 2027-01-04\n", "2027-01-04 is over"},
+		{"visit asked", "days: 2027-01-13 2027-01-06\n", "2027-01-13 is not in one week with 2027-01-06"},
+		{"visit asked", "days: 2027-01-06 2027-01-06\n", "a day stands there twice"},
+		{"visit asked", "days: 2027-01-06\nminutes: forty\n", `"forty" is no number of minutes`},
+		{"visit asked", "days: 2027-01-06\nminutes: -40\n", `"-40" is no number of minutes`},
 		{"visit asked", "body_mass: heavy\ndays: 2027-01-06\n", "line 1, body_mass"},
 	} {
 		before, _ := os.ReadFile(f.File("hall"))

@@ -24,14 +24,9 @@ func (s *session) reached() (screening.Answer, error) {
 // phases says where the phase may lead.
 func (s *session) phases(re record.Review, standing programme.Standing, reached screening.Answer) (programme.PhaseReport, error) {
 	r := *s.r
-	first := r.Began
-	for _, e := range r.Entries { // an earlier plan of the same phase
-		if e.Given.Phase == r.Phase && !e.Given.Began.IsZero() {
-			first = min(first, e.Given.Began)
-		}
-	}
+	first := since(r)
 	state := programme.PhaseState{
-		Phase: r.Phase, First: first, Today: s.day, PlanFirst: r.Began, ReviewBy: re.Screening.ReviewBy, Goal: r.Goal,
+		Phase: r.Phase, First: first, Today: s.day, PlanFirst: min(r.Began, s.day), ReviewBy: re.Screening.ReviewBy, Goal: r.Goal,
 		Referral: screening.No, Standing: standing, Visits: said(re), Reached: reached,
 	}
 	if re.Screening.Route >= screening.AskFirst {
@@ -52,6 +47,52 @@ func (s *session) phases(re record.Review, standing programme.Standing, reached 
 		}
 	}
 	return programme.PhaseExits(state)
+}
+
+// since is the first day of the phase, in this plan or an earlier one.
+func since(r record.Record) units.Day {
+	first, start := r.Began, units.Day(0)
+	for _, e := range r.Entries {
+		phase, began := e.Given.Phase, e.Given.Began
+		if e.Plan != nil && e.Plan.Week != nil { // of several, the last is the one that was begun
+			phase, start = 0, 0
+			if e.Plan.Week.Phase == r.Phase {
+				start = e.Plan.Week.Sessions[0].Day
+			}
+		}
+		if phase == r.Phase && !began.IsZero() {
+			first = min(first, began)
+		}
+	}
+	if start > 0 {
+		first = min(first, start)
+	}
+	return first
+}
+
+// phaseStays says which criteria keep the next phase from beginning.
+func (s *session) phaseStays(report programme.PhaseReport) error {
+	words, err := record.Words()
+	if err != nil {
+		return err
+	}
+	text := fmt.Sprintf("The phase %s goes on.", s.r.Phase)
+	for _, exit := range report.Exits {
+		if _, leads := exit.Exit.Phase(); !leads || exit.May {
+			continue
+		}
+		text += fmt.Sprintf(" To %s:", exit.Exit)
+		for _, c := range exit.Criteria {
+			for _, why := range c.Reasons {
+				if c.Holds != programme.CriterionMet {
+					text += " " + words.Clinician(why)
+				}
+			}
+		}
+	}
+	fmt.Fprintln(s.said)
+	page.Wrap(s.said, "", text)
+	return nil
 }
 
 // said is what the gates say of each visit, the most cautious exercise first.

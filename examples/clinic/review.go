@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"reflect"
 	"slices"
+	"time"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
@@ -154,7 +155,12 @@ func (s *session) decide(say func(record.Review) error) error {
 	if err := s.reviewed(re); err != nil {
 		return err
 	}
-	if err := errors.Join(say(re), s.stopped(re), s.belonging(re)); err != nil {
+	err = inTurn(
+		func() error { return say(re) },
+		func() error { return s.stopped(re) },
+		func() error { return s.belonging(re) },
+	)
+	if err != nil {
 		return err
 	}
 	return s.keep()
@@ -320,11 +326,30 @@ func renew(s *session) error {
 			s.r.Phase = phase
 		}
 	}
+	before := s.r.Days
 	if err := s.days("On which days, from the first week of the new plan on? Nothing: as before.", false); err != nil {
 		return err
+	}
+	if slices.Min(s.r.Days) <= re.Next && slices.Equal(weekdays(s.r.Days), weekdays(before)) {
+		s.r.Days = before // what was planned on them before is not forgotten
 	}
 	if s.r.Began = slices.Min(s.r.Days); s.r.Began < s.day { // the same days of the week go on
 		s.r.Began = re.Next
 	}
-	return s.decide(func(record.Review) error { return nil })
+	return s.decide(func(record.Review) error {
+		if len(choices(phases)) > 0 {
+			return nil
+		}
+		return s.phaseStays(phases)
+	})
+}
+
+// weekdays are the days of the week of days.
+func weekdays(days []units.Day) []time.Weekday {
+	var list []time.Weekday
+	for _, d := range days {
+		list = append(list, d.Weekday())
+	}
+	slices.Sort(list)
+	return list
 }

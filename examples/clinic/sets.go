@@ -110,6 +110,9 @@ func (s *session) tests() (list []setlog.Set, err error) {
 			if err != nil {
 				return fmt.Errorf("%s: %w", id, err)
 			}
+			if len(sets) == 0 {
+				return fmt.Errorf("%s: no set is told", id)
+			}
 			list = append(list, sets...)
 		}
 		return nil

@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"fmt"
 	"slices"
 	"strings"
 
@@ -10,6 +11,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/week"
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/papers"
 	"example.org/posology/examples/internal/planpaper"
 	"example.org/posology/screening"
 	"example.org/posology/screening/function"
@@ -38,6 +40,8 @@ func (s *session) see(id exercise.ID, who string) {
 	}
 }
 
+var errNoTest = errors.New("no test was given")
+
 // test asks for test sets and tests of function, and sets them beside the earlier ones.
 func test(s *session) error {
 	sets, tried := len(s.r.Tests), len(s.r.Function)
@@ -45,7 +49,7 @@ func test(s *session) error {
 		return err
 	}
 	if len(s.r.Tests) == sets && len(s.r.Function) == tried {
-		return errors.New("no test was given")
+		return errNoTest
 	}
 	chosen, err := s.chosen()
 	if err != nil {
@@ -94,7 +98,7 @@ func (s *session) functionTests() error {
 		}
 		key, _, _ := strings.Cut(strings.ReplaceAll(name, " ", "_"), ",")
 		var tried []choice.Tried
-		err := s.Ask(key, "How did it go: "+name+"?", triedHint, func(answer string) (err error) {
+		err := s.Ask(key, "How did it go: "+name+"?"+lastTime(was), triedHint, func(answer string) (err error) {
 			tried, err = readTried(answer, blank, was)
 			return err
 		})
@@ -102,6 +106,12 @@ func (s *session) functionTests() error {
 			return err
 		}
 		s.r.Function = append(s.r.Function, tried...)
+		if k.Test == function.FourStageBalance && len(tried) > 0 {
+			s.balanced = true
+			if err := s.stances(s.byTest(tried[len(tried)-1].Result)); err != nil {
+				return err
+			}
+		}
 	}
 	return nil
 }
@@ -116,6 +126,27 @@ func triedName(t choice.Tried) string {
 // alike are the results of a test or trial so far.
 func (s *session) alike(t choice.Tried) []choice.Tried {
 	return slices.DeleteFunc(slices.Clone(s.r.Function), func(o choice.Tried) bool { return o.Test != t.Test || o.Trial != t.Trial })
+}
+
+// lastTime says how a test went last, of each side, and what has to be alike.
+func lastTime(was []choice.Tried) string {
+	var said []string
+	sides := map[body.Side]bool{}
+	for _, t := range slices.Backward(was) {
+		if sides[t.Side] {
+			continue
+		}
+		sides[t.Side] = true
+		text := fmt.Sprintf("on %s: ", t.Day)
+		if t.Side != 0 {
+			text += t.Side.String() + " "
+		}
+		said = append(said, text+papers.Went(t))
+	}
+	if len(said) == 0 {
+		return ""
+	}
+	return " Last time, " + strings.Join(said, "; ") + "."
 }
 
 // readTried reads results as they are typed. Tries are counted from the first that is

@@ -127,8 +127,17 @@ func (s *session) days(text string, needed bool) error {
 			}
 			days = append(days, day)
 		}
-		if len(days) == 0 {
+		slices.Sort(days)
+		n := len(days)
+		switch {
+		case n == 0:
 			return errors.New("a day at least is needed")
+		case days[0] < s.day:
+			return fmt.Errorf("%s is over", days[0])
+		case days[n-1] > days[0]+6:
+			return fmt.Errorf("%s is not in one week with %s", days[n-1], days[0])
+		case len(slices.Compact(slices.Clone(days))) < n:
+			return errors.New("a day stands there twice")
 		}
 		s.r.Days = days
 		return nil
@@ -136,11 +145,16 @@ func (s *session) days(text string, needed bool) error {
 	if err != nil {
 		return err
 	}
-	return s.Ask("minutes", "How many minutes has a session?", "a number; nothing where it is not limited, or as before", func(answer string) (err error) {
-		if answer != "" {
-			s.r.Minutes, err = strconv.Atoi(answer)
+	return s.Ask("minutes", "How many minutes has a session?", "a number; nothing where it is not limited, or as before", func(answer string) error {
+		if answer == "" {
+			return nil
 		}
-		return err
+		n, err := strconv.Atoi(answer)
+		if err != nil || n < 0 {
+			return fmt.Errorf("%q is no number of minutes", answer)
+		}
+		s.r.Minutes = n
+		return nil
 	})
 }
 

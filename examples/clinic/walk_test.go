@@ -10,6 +10,7 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -159,8 +160,14 @@ func (w *way) decides(day units.Day, step, answers string) {
 	if w.long(day) {
 		answers += "absence: no\n"
 	}
+	number, happened, _ := strings.Cut(w.walker.beside, " ") // of a week, and no more than there were
+	days, err := strconv.Atoi(number)
+	if err != nil {
+		w.t.Fatal(err)
+	}
+	days = min(days, (&session{r: &was, day: day}).daysSince())
 	for _, kept := range was.Beside.InForce {
-		answers += fmt.Sprintf("beside_%s: %s\n", kept.Track, w.walker.beside)
+		answers += fmt.Sprintf("beside_%s: %d %s\n", kept.Track, days, happened)
 	}
 	held := paused(was)
 	for _, item := range was.Entries[len(was.Entries)-1].Items {

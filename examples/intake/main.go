@@ -45,7 +45,7 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 		talk, note, err = fromFile(*file, day, stderr)
 	} else {
 		fmt.Fprintln(questions, asking.Welcome+" Nothing that you type is kept.")
-		talk, err = asking.Converse(day, bufio.NewScanner(stdin), questions, nil, false)
+		talk, err = asking.Converse(day, bufio.NewScanner(stdin), questions, nil, nil)
 	}
 	if err == nil {
 		err = conclude(talk, note, readers[wanted.Reader], wanted.JSON, stdout, questions)

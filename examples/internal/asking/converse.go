@@ -4,6 +4,7 @@ import (
 	"bufio"
 	"fmt"
 	"io"
+	"maps"
 	"strings"
 
 	"example.org/posology/examples/internal/page"
@@ -17,12 +18,12 @@ const Welcome = `Welcome. A few questions before the first training, in your own
 "stop" ends here, "?" explains.`
 
 // Converse asks on a terminal, or whatever stands behind the lines. Where there is
-// an answer from before, an empty line takes it; where only what is new is asked, it is
-// taken unasked.
-func Converse(day units.Day, lines *bufio.Scanner, out io.Writer, before map[string]string, onlyNew bool) (interview.Interview, error) {
+// an answer from before, an empty line takes it; a settled one is taken unasked.
+func Converse(day units.Day, lines *bufio.Scanner, out io.Writer, before, settled map[string]string) (interview.Interview, error) {
 	talk := interview.On(day)
+	before = maps.Clone(before)
 	for q, more := talk.Next(); more; q, more = talk.Next() {
-		if was := before[q.Key]; onlyNew && was != "" {
+		if was := settled[q.Key]; was != "" {
 			if after, err := answered(talk, q, was); err == nil {
 				talk = after
 				continue
@@ -54,11 +55,24 @@ func Converse(day units.Day, lines *bufio.Scanner, out io.Writer, before map[str
 			after, err := answered(talk, q, answer)
 			if err != nil {
 				page.Wrap(out, "", "Sorry, "+sorry(q, err)+".")
+			} else {
+				forget(before, q.Key, answer)
 			}
 			talk = after
 		}
 	}
 	return talk, nil
+}
+
+// second are readings that were taken again after a rest, by the key of the first.
+var second = map[string]string{"blood_pressure": "blood_pressure_again", "pulse": "resting_pulse_again"}
+
+// forget drops the second reading of before where the first is another now: it was taken
+// beside that one, and counts in its place.
+func forget(before map[string]string, key, answer string) {
+	if answer != before[key] {
+		delete(before, second[key])
+	}
 }
 
 // answered returns talk after an answer in words, and as it was with an error.

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"io"
 	"iter"
+	"maps"
 	"slices"
 	"strconv"
 	"strings"
@@ -78,13 +79,15 @@ func (d Desk) Text(key, text, hint string, needed bool) (words string, err error
 	return words, err
 }
 
-// Interview asks on with what was answered before; only what is new, if so wanted.
-func (d Desk) Interview(day units.Day, before map[string]string, onlyNew bool) (interview.Interview, error) {
+// Interview asks on with what was answered before, and does not ask what is settled.
+func (d Desk) Interview(day units.Day, before, settled map[string]string) (interview.Interview, error) {
 	if !d.IsTyped() {
-		return d.file.Interview(day, before)
+		all := maps.Clone(before)
+		maps.Copy(all, settled)
+		return d.file.Interview(day, all)
 	}
 	fmt.Fprintln(d.out, Welcome)
-	return Converse(day, d.lines, d.out, before, onlyNew)
+	return Converse(day, d.lines, d.out, before, settled)
 }
 
 // Unused says of each line of a file that nothing asked for it.

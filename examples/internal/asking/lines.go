@@ -2,6 +2,7 @@ package asking
 
 import (
 	"fmt"
+	"maps"
 	"os"
 	"strings"
 
@@ -94,6 +95,7 @@ func (a Answers) Unused() []string {
 // given, and is else not known.
 func (a Answers) Interview(day units.Day, before map[string]string) (interview.Interview, error) {
 	talk := interview.On(day)
+	before = maps.Clone(before)
 	for q, more := talk.Next(); more; q, more = talk.Next() {
 		own := a.Take(q.Key)
 		if own != "" {
@@ -101,6 +103,7 @@ func (a Answers) Interview(day units.Day, before map[string]string) (interview.I
 			if err != nil {
 				return talk, a.Wrong(q.Key, sorry(q, err))
 			}
+			forget(before, q.Key, own)
 			talk = after
 			continue
 		}

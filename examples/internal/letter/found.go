@@ -119,7 +119,7 @@ func (l Letter) events() []string {
 		all = slices.Concat(all, l.Check.Events)
 	}
 	var lines []string
-	for _, e := range all {
+	for i, e := range all {
 		text := inWords(e.Code)
 		if e.Region != 0 {
 			text += fmt.Sprintf(", %s", e.Region)
@@ -127,9 +127,22 @@ func (l Letter) events() []string {
 		if e.Side != 0 {
 			text += ", " + sided(e.Side)
 		}
-		lines = append(lines, upper(text)+", "+onDay(e.Day)+".")
+		when := onDay(e.Day)
+		if year, month, _ := e.Day.Date(); i < len(l.Profile.Events) && isLastOfMonth(e.Day) {
+			when = fmt.Sprintf("in %s %d", month, year)
+		}
+		lines = append(lines, upper(text)+", "+when+".")
 	}
 	return lines
+}
+
+// isLastOfMonth reports whether a day may stand for its month: an assessment keeps a month
+// that was told as the last of its days.
+func isLastOfMonth(d units.Day) bool {
+	next, err := d.Plus(1)
+	_, month, _ := d.Date()
+	_, after, _ := next.Date()
+	return err == nil && month != after && !d.IsZero()
 }
 
 func sided(s body.Side) string {

@@ -24,6 +24,8 @@ type Letter struct {
 	Check   *screening.Check  // of the day, if there was one
 	Outcome screening.Outcome
 	Overdue []evidence.Reason // what should have happened by now
+	// Tests are how tests of function went.
+	Tests []string
 	// Training is what came up during the exercises; nil: there were none.
 	Training []string
 	// Asks are questions beside those that follow from what was found.
@@ -80,6 +82,11 @@ func (l Letter) Document() (document.Document, error) {
 	}
 	d.Listed("Overdue", said(words, l.Overdue)...)
 	l.tell(&d, words, before)
+	tests := "Tests of function"
+	if l.Last {
+		tests = "Other tests of function" // than those in the table
+	}
+	d.Listed(tests, l.Tests...)
 	d.Listed("What came up in training", l.Training...)
 	if l.To == FallsService {
 		d.Listed("What a positive falls screen has looked at", inWordsAll(l.Outcome.Rules.Falls.LookAt)...)

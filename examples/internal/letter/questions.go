@@ -39,7 +39,7 @@ var topics = []topic{
 		"heart_failure", "decompensated_hf", "heart_failure_nyha_iv", "hf_weight_gain", "hf_worsening", "hf_supine_hr", "unstable_or_acute_hf"}},
 	{asks: "What lies behind the dizziness, do medicines have a part in it, and may this person train, sitting or standing?", about: []screening.Code{
 		"dizziness_or_syncope", "symptomatic_low_pressure", "autonomic_neuropathy_postural_hypotension", "vertigo", "orthostatic_hypotension", "dizziness_on_standing", "dizziness_spinning", "spinning_with_new_signs"}},
-	{to: FallsService, told: true, asks: "Would you look at what may lie behind the fall or the unsteadiness: medicines, the blood pressure lying and standing, and whether treatment for the bones is due?", about: []screening.Code{
+	{to: FallsService, told: true, asks: "Would you look at what may lie behind a fall, unsteadiness or the fear of falling: medicines, the blood pressure lying and standing, and whether treatment for the bones is due?", about: []screening.Code{
 		"falls_risk", "fall"}},
 	{asks: "Is treatment of the blood pressure to begin or to change, and up to which pressure at rest may this person train?", about: []screening.Code{
 		"blood_pressure", "hypertension", "uncontrolled_hypertension", "hypertension_high_risk", "hypertension_gt_180_110", "hypertension_gt_160_100",

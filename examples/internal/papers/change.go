@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
 
 	"example.org/posology/dose/choice"
 	"example.org/posology/dose/exercise"
@@ -37,6 +38,36 @@ func lifts(v visitLog) string {
 		}
 	}
 	return text
+}
+
+// results say how each test of function went last, with what has to be alike.
+func results(done []choice.Tested) (list []string) {
+	for _, t := range done {
+		if t.Last == nil {
+			continue
+		}
+		text := t.Test.String() + t.Trial.String()
+		if t.Side == body.Left || t.Side == body.Right {
+			text += ", " + t.Side.String()
+		}
+		list = append(list, text+": "+Went(*t.Last)+", on "+page.Day(t.Last.Day))
+	}
+	return list
+}
+
+// Went says how a test or trial went, with what has to be alike next time.
+func Went(t choice.Tried) string {
+	var parts []string
+	if t.How != function.Done {
+		parts = append(parts, t.How.String())
+	}
+	if !t.Value.IsZero() {
+		parts = append(parts, t.Value.String())
+	}
+	if t.Protocol != "" {
+		parts = append(parts, t.Protocol)
+	}
+	return strings.Join(parts, ", ")
 }
 
 // work is what an estimate holds for.

@@ -6,6 +6,8 @@ import (
 	"strings"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/beside"
+	"example.org/posology/dose/choice"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/examples/internal/document"
 	"example.org/posology/examples/internal/page"
@@ -25,7 +27,7 @@ func Discharge(r record.Record, review record.Review) ([]Paper, error) {
 	if err != nil {
 		return nil, err
 	}
-	e := ending{review: review, kept: keeps(review), kit: r.Kit, tests: functionChanges(review.Tested), tracks: tracks, strength: strengthChanges(r, review.Screening.Who, tracks)}
+	e := ending{review: review, kept: keeps(review), beside: shown(r, review), kit: r.Kit, tests: functionChanges(review.Tested), tracks: tracks, strength: strengthChanges(r, review.Screening.Who, tracks)}
 	s, err := newSheet(review.Day, r.Note)
 	if err != nil {
 		return nil, err
@@ -34,18 +36,30 @@ func Discharge(r record.Record, review record.Review) ([]Paper, error) {
 	s.Say(asTold, noDevice)
 	l := letterOf(review)
 	l.Last, l.Tables = true, e.tables()
+	l.Tests = results(slices.DeleteFunc(slices.Clone(review.Tested), func(t choice.Tested) bool { return t.Change != nil })) // the others are in the table
 	for _, t := range e.tests {
 		l.Said = append(l.Said, t.change.Reasons...)
 	}
-	l.Opening = fmt.Sprintf("%s comes to the end of a programme of strength training: %d visits since %s, of %d that were planned.", r.Client, len(review.Attended.Done), page.Day(review.Attended.Done[0]), len(review.Attended.Sessions))
+	l.Opening = fmt.Sprintf("%s: the end of a programme of strength training, %s%s", r.Client, visits(review), planned(review.Attended))
 	written, err := l.Document()
 	return []Paper{{"discharge", s.Document}, {"discharge-letter", written}}, err
+}
+
+// planned says how many sessions there were to be. Of other days before these nothing is
+// counted any more.
+func planned(a record.AttendanceReport) string {
+	n := len(a.Sessions)
+	if n == 0 || a.Sessions[0].Day <= a.Done[0] {
+		return fmt.Sprintf(", of %d that were planned.", n)
+	}
+	return fmt.Sprintf("; of %d that were planned from %s on, %d were done.", n, page.Day(a.Sessions[0].Day), n-len(a.Missed))
 }
 
 // An ending is what both papers of the last day are made of.
 type ending struct {
 	review   record.Review
 	kept     []dose.Prescription // what goes on, nothing where somebody is to look first
+	beside   []beside.Item       // likewise
 	kit      equipment.Kit
 	tests    []tested
 	tracks   []Strength
@@ -75,6 +89,20 @@ func keeps(r record.Review) []dose.Prescription {
 	return list
 }
 
+// shown are the items beside lifting that go on alone: of one that would begin now nobody
+// has seen anything. Of a record that keeps none, all go on.
+func shown(r record.Record, review record.Review) []beside.Item {
+	switch {
+	case review.Coming == nil:
+		return nil
+	case len(r.Beside.InForce) == 0:
+		return review.Coming.Beside
+	}
+	return slices.DeleteFunc(slices.Clone(review.Coming.Beside), func(i beside.Item) bool {
+		return !slices.ContainsFunc(r.Beside.InForce, func(k beside.Item) bool { return k.Track == i.Track })
+	})
+}
+
 func (e ending) client(s *sheet) {
 	r := e.review
 	s.Title = "For you, at the end of the programme"
@@ -96,7 +124,11 @@ func (e ending) client(s *sheet) {
 	}
 	along := programme.TakeAlong()
 	s.Section("What to keep doing")
-	s.Points(s.texts(along.Reasons[:2])...)
+	how := s.texts(along.Reasons[:2])
+	if least, _ := along.Maintain.Sets.Min(); slices.ContainsFunc(e.kept, func(d dose.Prescription) bool { return d.Sets < least }) {
+		how[len(how)-1] = fmt.Sprintf("Keep the weights that you have now: %d days a week, and of each exercise the sets that stand there.", along.Maintain.Days)
+	}
+	s.Points(how...)
 	parts := partsOf(e.kept)
 	said := s.once(parts)
 	s.Part("For all exercises")
@@ -104,7 +136,7 @@ func (e ending) client(s *sheet) {
 	for i, p := range parts {
 		s.item(i+1, p, said.of[i])
 	}
-	s.beside(r.Coming.Beside, r.Coming.NotBeside)
+	s.beside(e.beside, r.Coming.NotBeside)
 	e.hurts(s)
 	e.breaks(s)
 	s.Section("When to come back")

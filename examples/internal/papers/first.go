@@ -18,8 +18,8 @@ func OfPlan(r record.Plan) Visit {
 		note: r.Note, client: r.Client, day: day, profile: r.Profile, check: r.Today, outcome: r.Screening,
 		letter: letter.Letter{
 			Note: r.Note, Client: r.Client, Task: r.Task, Day: day,
-			Opening: fmt.Sprintf("I saw %s on %s for strength training.", r.Client, page.Day(day)),
-			Profile: r.Profile, Check: r.Today, Outcome: r.Screening, Stopped: r.Week == nil,
+			Opening: fmt.Sprintf("On %s I saw this person for strength training: %s.", page.Day(day), r.Client),
+			Profile: r.Profile, Check: r.Today, Outcome: r.Screening, Stopped: r.Week == nil, Tests: results(r.Tested),
 		},
 		handout: func(s *sheet) { firstVisit(s, r) },
 	}

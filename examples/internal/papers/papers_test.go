@@ -91,7 +91,7 @@ func TestLetters(t *testing.T) {
 			t.Errorf("the %s reads\n%s", name, got[name])
 		}
 	}
-	for _, want := range []string{"vitamin D", "blood pressure lying and standing", "MY QUESTIONS - Would you look at what may lie behind the fall"} {
+	for _, want := range []string{"vitamin D", "blood pressure lying and standing", "MY QUESTIONS - Would you look at what may lie behind a fall, unsteadiness or the fear of falling"} {
 		if !strings.Contains(got["falls-service"], want) {
 			t.Errorf("the falls service does not read %q", want)
 		}

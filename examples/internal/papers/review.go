@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
 	"example.org/posology/examples/internal/letter"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/progression"
@@ -32,9 +33,9 @@ func letterOf(r record.Review) letter.Letter {
 	names, _ := Waiting(r)
 	l := letter.Letter{
 		Note: r.Note, Client: r.Client, Task: r.Task, Day: r.Day,
-		Opening: fmt.Sprintf("I have reviewed the strength training of %s, %d visits since %s.", r.Client, len(r.Attended.Done), page.Day(r.Attended.Done[0])),
+		Opening: fmt.Sprintf("I have reviewed the strength training of %s: %s.", r.Client, visits(r)),
 		Profile: r.Profile, Check: r.Today, Outcome: r.Screening, Overdue: r.Overdue,
-		Training: training(r), Held: names, Stopped: r.Coming == nil, Expired: r.Expired,
+		Training: training(r), Held: names, Stopped: r.Coming == nil, Expired: r.Expired, Tests: results(r.Tested),
 	}
 	if names != "" {
 		l.Asks = []string{"Would you please look at what came up in training before this person goes on with it, and tell me whether training may go on, and within which limits?"}
@@ -60,7 +61,7 @@ func goesOn(s *sheet, r record.Review, also []dose.Prescription) {
 	var list []part
 	for _, item := range r.Items {
 		if next := item.Decision.Next; next != nil {
-			list = append(list, part{*next, page.Only(whyOf(item.Decision), Queries(item.Decision))})
+			list = append(list, part{*next, page.Only(diaryAsks(whyOf(item.Decision), *next), Queries(item.Decision))})
 		}
 	}
 	s.exercises(append(list, partsOf(also)...))
@@ -73,9 +74,20 @@ func goesOn(s *sheet, r record.Review, also []dose.Prescription) {
 	s.goodToKnow(r.Coming.Reasons, r.Coming.Dates.Review)
 }
 
+// visits says how many there were, and since when.
+func visits(r record.Review) string {
+	if len(r.Attended.Done) == 1 {
+		return "one visit, on " + page.Day(r.Attended.Done[0])
+	}
+	return fmt.Sprintf("%d visits since %s", len(r.Attended.Done), page.Day(r.Attended.Done[0]))
+}
+
 // done says kindly how often the person was there.
 func done(r record.Review) string {
 	text := fmt.Sprintf("You have trained on %d days since %s.", len(r.Attended.Done), page.Day(r.Attended.Done[0]))
+	if len(r.Attended.Done) == 1 {
+		text = fmt.Sprintf("You have trained once, on %s.", page.Day(r.Attended.Done[0]))
+	}
 	switch names, _ := Waiting(r); {
 	case r.Attended.Answer.Advice == rule.Ease:
 		return text + " Thank you for every one of them."
@@ -147,6 +159,17 @@ func whyOf(d progression.Decision) []evidence.Reason {
 		return append(stands(d, rule.Ease), d.Reasons...)
 	}
 	return append(stands(d, rule.Keep), d.Reasons...)
+}
+
+// noteReserve asks for how many were left.
+const noteReserve = "progression.note-effort"
+
+// diaryAsks drops that of what is held or walked: a diary has no place for it.
+func diaryAsks(why []evidence.Reason, next dose.Prescription) []evidence.Reason {
+	if next.Measure == exercise.Repetitions {
+		return why
+	}
+	return slices.DeleteFunc(slices.Clone(why), func(r evidence.Reason) bool { return r.Code == noteReserve })
 }
 
 // stands returns what the gates say that ask for so little, or less.

@@ -87,6 +87,11 @@ func (s *sheet) tests(done []choice.Tested) {
 	var texts []string
 	for _, t := range done {
 		text, name := strings.Join(s.texts(t.Reasons), " "), t.Test.String()+t.Trial.String()
+		for _, one := range []*choice.Tried{t.First, t.Last} {
+			if one != nil {
+				text = strings.ReplaceAll(text, one.Day.String(), page.Day(one.Day))
+			}
+		}
 		switch {
 		case strings.HasPrefix(text, name):
 			texts = append(texts, upper(text))

@@ -1,0 +1,83 @@
+package main
+
+import (
+	"bytes"
+	"errors"
+	"strings"
+	"testing"
+
+	"example.org/posology/examples/internal/asking"
+	"example.org/posology/examples/internal/command"
+	"example.org/posology/progression/record"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+)
+
+// What was told on the same day stands, and an empty line takes it; but not what moves
+// within hours, nor a second reading beside another first one, nor what came before a session.
+func TestAskedTwiceADay(t *testing.T) {
+	f := begun(t)
+	ask := func(day, lines string) record.Record {
+		t.Helper()
+		status, _, errs := calls("", "-dir", string(f), "ask", "hall", "-day", day, "-yes", "-answers", answers(t, "# invented\n"+lines))
+		p, err := f.Read("hall")
+		if status != 0 || errs != "" || err != nil {
+			t.Fatalf("%q: %d, %s, %v", lines, status, errs, err)
+		}
+		return p.Record
+	}
+	if p := ask("2027-01-04", "").Profile; p.BP == nil || p.BP.Systolic != 138 || p.RestingPulse != 68 || !p.Symptoms.Asked {
+		t.Errorf("typed twice: %+v", p)
+	}
+	for _, step := range []string{"ask", "check"} {
+		if _, out, _ := calls(strings.Repeat("\n", 40), "-dir", string(f), step, "hall", "-day", "2027-01-04"); !strings.Contains(out, "nothing: as before, 138/82)") || step == "check" && strings.Contains(out, "How old") {
+			t.Errorf("%s:\n%s", step, out)
+		}
+	}
+	if p := ask("2027-01-04", "blood_pressure: 190/100\nblood_pressure_again: 150/90\n").Profile; p.BPAgain == nil {
+		t.Errorf("%+v", p)
+	}
+	if p := ask("2027-01-04", "").Profile; p.BP.Systolic != 190 || p.BPAgain == nil {
+		t.Errorf("the second reading is typed twice: %+v", p)
+	}
+	if p := ask("2027-01-04", "blood_pressure: 192/100\n").Profile; p.BPAgain != nil {
+		t.Errorf("a second reading of another first one: %+v", p)
+	}
+	r := ask("2027-01-04", "blood_pressure: 130/80\ndiseases: diabetes_t2\ninsulin_or_secretagogue: yes\ntoday: yes\nhurt: no\nglucose: 140 mg/dL\nsevere_low_24h: no\n")
+	if c := r.Checks[len(r.Checks)-1]; c.Glucose.IsZero() || c.SevereLow != screening.No {
+		t.Errorf("%+v", c)
+	}
+	r = ask("2027-01-04", "")
+	if c := r.Checks[len(r.Checks)-1]; !c.Glucose.IsZero() || c.SevereLow != screening.Unknown || c.BP.Systolic != 130 || len(r.Checks) != 1 {
+		t.Errorf("sugar of an hour ago stands: %+v", c)
+	}
+	if status, _, errs := calls("", "-dir", string(f), "log", "hall", "-day", "2027-01-05", "-yes", "-answers", answers(t, "goblet-squat: 10@9\n")); status != 0 {
+		t.Fatal(errs)
+	}
+	if p := ask("2027-01-05", "").Profile; p.BP != nil || p.Symptoms.Asked {
+		t.Errorf("of another day: %+v", p)
+	}
+	ask("2027-01-06", "blood_pressure: 130/80\n")
+	if status, _, errs := calls("", "-dir", string(f), "log", "hall", "-day", "2027-01-06", "-yes", "-answers", answers(t, "goblet-squat: 10@9\n")); status != 0 {
+		t.Fatal(errs)
+	}
+	if p := ask("2027-01-06", "").Profile; p.BP != nil {
+		t.Errorf("of before the session: %+v", p)
+	}
+}
+
+// Whoever stops at a question behind the paper of a review is asked no other.
+func TestStopEndsAReview(t *testing.T) {
+	f := newlyFound(t)
+	p, err := f.Read("hall")
+	if err != nil {
+		t.Fatal(err)
+	}
+	var out bytes.Buffer
+	s := session{Desk: asking.Typed(strings.NewReader(strings.Repeat("\n", 40)), &out), folder: f, person: p, day: units.Must(units.ParseDay("2027-01-09")), wanted: command.ForFile, out: &out, said: &out}
+	s.r = &s.person.Record
+	err = s.decide(func(record.Review) error { return asking.ErrStopped })
+	if !errors.Is(err, asking.ErrStopped) || !strings.Contains(out.String(), "RECORD OF A REVIEW") || strings.Contains(out.String(), "which one begins") {
+		t.Errorf("%v\n%s", err, out.String())
+	}
+}

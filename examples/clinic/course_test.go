@@ -1,0 +1,136 @@
+package main
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+	"testing"
+
+	"example.org/posology/dose/beside"
+)
+
+// What the first course of a man who lives alone showed: a visit is logged once, one visit
+// is no plural, and of the work beside lifting there are no more days than there were.
+func TestAfterOneVisit(t *testing.T) {
+	f := begun(t)
+	step := func(want int, day, step, lines string, args ...string) string {
+		t.Helper()
+		status, out, errs := calls("", append([]string{"-dir", string(f), step, "hall", "-day", day, "-answers", answers(t, "# invented\n"+lines)}, args...)...)
+		if status != want {
+			t.Fatalf("%s: %d, %s", step, status, errs)
+		}
+		return strings.Join(strings.Fields(out+errs), " ")
+	}
+	step(0, "2027-01-06", "log", "goblet-squat: 10@9\npain: no\n", "-yes")
+	for _, day := range []string{"2027-01-05", "2027-01-06"} {
+		if said := step(1, day, "log", "goblet-squat: 10@9\npain: no\n"); !strings.Contains(said, "the visit of 2027-01-06 is logged already") {
+			t.Errorf("%s: %s", day, said)
+		}
+	}
+	for reader, want := range map[string]string{"client": "You have trained once, on Wednesday 6 January 2027.", "doctor": "who joins a class: one visit, on Wednesday 6 January 2027."} {
+		if said := step(0, "2027-01-07", "review", "new: none\n", "-for", reader); !strings.Contains(said, want) {
+			t.Errorf("%s: no %q in %s", reader, want, said)
+		}
+	}
+	p, err := f.Read("hall")
+	if err != nil {
+		t.Fatal(err)
+	}
+	track := p.Record.Beside.InForce[0].Track
+	for days, want := range map[int]int{3: 0, 4: 0, 5: 1, 9: 1} { // from the day of the plan on
+		said := step(want, "2027-01-07", "review", fmt.Sprintf("new: none\nbeside_%s: %d days, least 10\n", track, days))
+		if refused := strings.Contains(said, fmt.Sprintf("%d days since it was looked at last are too many", days)); refused != (want == 1) {
+			t.Errorf("%d days: %s", days, said)
+		}
+	}
+}
+
+// A new plan on the same days of the week goes on with them: what was planned before is still
+// counted. On other days it begins anew, and the letter at the end says since when it counts.
+func TestDaysTypedAgain(t *testing.T) {
+	for _, tt := range []struct{ days, end string }{
+		{"2027-01-12 2027-01-15", "4 visits since Tuesday 5 January 2027, of 4 that were planned."},
+		{"2027-01-11 2027-01-14", "4 visits since Tuesday 5 January 2027; of 2 that were planned from Monday 11 January 2027 on, 2 were done."},
+	} {
+		f := begun(t)
+		first, second, _ := strings.Cut(tt.days, " ")
+		for _, one := range [][3]string{
+			{"2027-01-05", "log", "goblet-squat: 10@9\npain: no\n"}, {"2027-01-08", "log", "goblet-squat: 10@9\npain: no\n"}, {"2027-01-10", "week", "new: none\ndays: " + tt.days + "\n"},
+			{first, "log", "goblet-squat: 10@9\npain: no\n"}, {second, "log", "goblet-squat: 10@9\npain: no\n"}, {"2027-01-16", "end", ""},
+		} {
+			status, out, errs := calls("", "-dir", string(f), one[1], "hall", "-day", one[0], "-yes", "-answers", answers(t, "# invented\n"+one[2]))
+			if status != 0 || errs != "" {
+				t.Fatalf("%s: %d, %s", one[1], status, errs)
+			}
+			if out = strings.Join(strings.Fields(out), " "); one[1] == "week" && !strings.Contains(out, "The phase familiarise goes on. To build: In the phase since 2027-01-05, until 2027-01-19 at least: not met.") {
+				t.Errorf("it is not said why no phase begins:\n%s", out)
+			}
+			if one[1] == "end" && !strings.Contains(out, tt.end) {
+				t.Errorf("%s: no %q in %s", tt.days, tt.end, out)
+			}
+		}
+	}
+}
+
+// Somebody who stops between a new plan and its first day is said goodbye to.
+func TestEndBeforeANewPlan(t *testing.T) {
+	f := begun(t)
+	for _, one := range [][3]string{{"2027-01-05", "log", "goblet-squat: 10@9\npain: no\n"}, {"2027-01-06", "week", "new: none\ndays: 2027-01-11\n"}, {"2027-01-07", "end", ""}} {
+		if status, _, errs := calls("", "-dir", string(f), one[1], "hall", "-day", one[0], "-yes", "-answers", answers(t, "# invented\n"+one[2])); status != 0 || errs != "" {
+			t.Errorf("%s: %d, %s", one[1], status, errs)
+		}
+	}
+}
+
+// What was tested stands in the letters, with how.
+func TestTestsInLetters(t *testing.T) {
+	f := begun(t)
+	if status, _, errs := calls("", "-dir", string(f), "test", "hall", "-day", "2027-01-04", "-yes", "-answers", answers(t, "grip: right dominant 24 kg, handle 2\n30-s_chair_stand: used arms\n")); status != 0 {
+		t.Fatal(errs)
+	}
+	_, out, errs := calls("", "-dir", string(f), "visit", "hall", "-day", "2027-01-04", "-answers", answers(t, "# invented\n"), "-for", "doctor")
+	for _, want := range []string{"TESTS OF FUNCTION", "- 30-s chair stand: used arms, on Monday 4 January 2027", "- grip, right: 24 kg, handle 2, on Monday 4 January 2027"} {
+		if !strings.Contains(out, want) {
+			t.Errorf("no %q in %s%s", want, errs, out)
+		}
+	}
+}
+
+// What goes home at the end agrees with itself, brings nothing that nobody has shown yet, and
+// asks of a hold for no reserve; days are written as everywhere.
+func TestPapersOfTheCourse(t *testing.T) {
+	f := begun(t)
+	step := func(day, step, lines, reader string) string {
+		t.Helper()
+		status, out, errs := calls("", "-dir", string(f), step, "hall", "-day", day, "-yes", "-answers", answers(t, "# invented\n"+lines), "-for", reader)
+		if status != 0 || errs != "" {
+			t.Fatalf("%s: %d, %s", step, status, errs)
+		}
+		return out
+	}
+	step("2027-01-04", "test", "30-s_chair_stand: 11 reps\n", "file")
+	step("2027-01-05", "log", "goblet-squat: all@6\nfarmers-carry: all\npain: no\n", "file")
+	out := step("2027-01-06", "review", "new: none\n", "client")
+	if strings.Contains(out, "2027-01-04.") || !strings.Contains(strings.Join(strings.Fields(out), " "), "11 reps on Monday 4 January 2027") {
+		t.Errorf("days:\n%s", out)
+	}
+	if strings.Contains(out, "how many more you could have done") {
+		t.Errorf("a reserve of what is not counted:\n%s", out)
+	}
+	step("2027-01-08", "log", "goblet-squat: all@6\npain: no\n", "file")
+	p, err := f.Read("hall")
+	if err != nil {
+		t.Fatal(err)
+	}
+	p.Record.Beside.InForce = slices.DeleteFunc(slices.Clone(p.Record.Beside.InForce), func(i beside.Item) bool { return i.Track == "stance" })
+	if c, err := p.Change(); err != nil || f.Write(c) != nil {
+		t.Fatal(err)
+	}
+	out = step("2027-01-10", "end", "", "client")
+	if !strings.Contains(out, "Do    1 set") || strings.Contains(out, "2 to 3 sets") || strings.Contains(out, "STANDING WITH") || !strings.Contains(out, "BALANCE\n") {
+		t.Errorf("at the end:\n%s", out)
+	}
+	if _, out, _ = calls("", "-dir", string(f), "end", "hall", "-day", "2027-01-10", "-yes", "-answers", answers(t, "# invented\n")); !strings.Contains(out, "Nothing is to be written.") {
+		t.Errorf("twice:\n%s", out)
+	}
+}
