@@ -199,8 +199,8 @@ func (n *now) beyondReach() bool {
 		return n.jump == nil
 	}
 	near := nearlyAll
-	if !n.c.Request.Exercise.MovesBody { // of which none is tried that could not be felt
-		near = 1 + leastFelt/units.Fraction(epleyReps)
+	if !n.c.Request.Exercise.MovesBody { // of which none is tried that could not be felt, again where it was in vain
+		near = (1 + leastFelt/units.Fraction(epleyReps)) * (1 + feelAgain)
 	}
 	share, err := n.h.WithBody(n.jump.To.Each()).Share(n.h.WithBody(n.seen.Base))
 	return err != nil || share*near > 1+units.Fraction(n.bridgeEnd()+easiest)/epleyReps
