@@ -54,6 +54,17 @@ func TestNextSimplifiesForLowAttendance(t *testing.T) {
 	}
 }
 
+// With one set of few repetitions nothing is left to take: the dose is held, and says why.
+func TestNextHoldsOneSetForLowAttendance(t *testing.T) {
+	c := rowCourse(t, 4, 4.25)
+	last(&c).Plan.Sets, last(&c).Plan.Count, last(&c).Sets = 1, 6, last(&c).Sets[1:3]
+	done(&c, 4*kilo, 6, 8)
+	c.Sessions = sessions(c, 8, 0)
+	if d := nextOf(t, c); d.Action != progression.HoldDose || d.Next.Sets != 1 || d.Next.Count != 6 || !hasReason(d, "progression.attendance-low") {
+		t.Errorf("%v, %d × %d, %+v", d.Action, d.Next.Sets, d.Next.Count, d.Reasons)
+	}
+}
+
 // What else takes sets away does not do so twice.
 func TestNextTakesOneSetForTwoReasons(t *testing.T) {
 	for name, spoil := range map[string]func(c *progression.Course){

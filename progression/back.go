@@ -32,14 +32,6 @@ func (n *now) missed(trained units.Day) (*rule.Return, error) {
 	return &back, err
 }
 
-// beginning is seen as for somebody who begins: in familiarisation, without tests. What
-// visits showed still bounds the dose.
-func (n *now) beginning() (*now, error) {
-	r := n.f.Request()
-	r.Phase, r.Estimates, r.Performed, r.Done = dose.Familiarise, nil, nil, nil
-	return n.in(r)
-}
-
 // beginsLighter reports whether beginning again is lighter by itself.
 func (n *now) beginsLighter() bool {
 	return n.back != nil && n.back.Anew && n.lightest() < n.seen.Base
@@ -53,15 +45,11 @@ func (n *now) anew(s dose.Step) dose.Step {
 		count = min(count, s.Count)
 	}
 	s = dose.Step{Load: min(n.lightest(), s.Load), Last: s.Last, Count: count, Sets: 1}
-	if s.Load < s.Last && !n.alone() && n.seesTechnique() && n.seen.Gates.Advice < rule.Ease && !n.dayIsLighter() {
+	if s.Load < s.Last && !n.alone() && n.seen.Visit.Technique().Advice == rule.Raise && n.seen.Gates.Advice < rule.Ease && !n.dayIsLighter() {
 		s.Steps = 1
 	}
 	return s
 }
-
-// seesTechnique reports whether somebody saw the technique at the last visit and
-// found nothing amiss.
-func (n *now) seesTechnique() bool { return n.seen.Visit.Technique().Advice == rule.Raise }
 
 // comeBack begins again, or cuts load and sets by the rung. A weight whose next
 // lighter one is further than the cut stays, with fewer repetitions, as long as

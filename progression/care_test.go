@@ -51,8 +51,8 @@ func TestNextTooMuch(t *testing.T) {
 		load   units.Mass
 	}{
 		{"five to failure", 4 * kilo, 3, 2, false, progression.EaseOff, 2 * kilo},
-		{"seven to failure", 4 * kilo, 5, 2, false, progression.HoldDose, 2 * kilo},
-		{"eight to failure", 4 * kilo, 6, 2, false, progression.HoldDose, 2 * kilo},
+		{"seven to failure", 4 * kilo, 5, 2, false, progression.EaseOff, 2 * kilo},
+		{"eight to failure", 4 * kilo, 6, 2, false, progression.EaseOff, 2 * kilo},
 		{"ten to failure", 4 * kilo, 8, 2, false, progression.HoldDose, 4 * kilo},
 		{"seven with the lightest", 2 * kilo, 5, 2, false, progression.HoldDose, 2 * kilo},
 		{"four with the lightest", 2 * kilo, 3, 1, false, progression.HoldDose, 2 * kilo},
@@ -69,7 +69,7 @@ func TestNextTooMuch(t *testing.T) {
 			done(&c, tt.each, tt.reps, tt.left)
 		}
 		d := nextOf(t, c)
-		if d.Action != tt.action || (d.Action != progression.HoldDose) != (hasReason(d, "progression.too-much") || hasReason(d, "progression.too-few")) {
+		if d.Action != tt.action || (d.Action != progression.HoldDose) != (hasReason(d, "progression.too-much") || hasReason(d, "progression.too-few") || hasReason(d, "progression.lighter-for-reserve")) {
 			t.Errorf("%s: %v, %+v", tt.name, d.Action, d.Reasons)
 			continue
 		}

@@ -19,7 +19,7 @@ type Action uint8
 const (
 	_             Action = iota // not given
 	Progress                    // "progress": one thing is made harder
-	HoldDose                    // "hold": the dose stays; without one, until something is settled or the assessment made again
+	HoldDose                    // "hold": the dose stays, but for repetitions or sets that a reason takes; without one, until something is settled or the assessment made again
 	EaseOff                     // "ease": the dose is made easier
 	ChangeVariant               // "change variant": another variant of the exercise takes its place
 	StopExercise                // "stop the exercise": left out; nothing is put in its place here

@@ -40,7 +40,7 @@
 //	lighter-day    the day's check asks for a lighter session → as the check says (gates)
 //	too-heavy      the weight could not be lifted, or in some set too seldom even to failure → a lighter weight, or an easier variant (too-much, variant)
 //	too-few        the lightest weight allows too few repetitions in reserve → an easier variant (fit, variant)
-//	below-three    three visits in a row below the dose → fewer repetitions, a lighter weight, a set fewer, or an easier variant (simplify, fit, variant)
+//	below-three    three visits in a row below the dose → fewer repetitions, a lighter weight, a set fewer, or an easier variant; none but the first where only a reserve beyond counting fell short (simplify, fit, variant)
 //	attendance     half of the planned sessions or fewer were done → a set fewer, down to one, unless something else takes one (attendance-low)
 //	recurring      a visit that eases, within three after another → an easier variant (variant)
 //	eased          a gate on the last visit eases → a lighter session (gates)
@@ -94,8 +94,5 @@
 //
 // Loads are exact masses per implement. Where a source prints kilograms beside
 // pounds the unit is an input. Effort is a rating on a named scale.
-//
-// # Errors
-//
 // Bad input is a [field.Error], all bad fields at once. Nothing panics.
 package progression

@@ -63,14 +63,17 @@ func (n *now) stillLooking() bool {
 
 // lookedFor reports whether the load was to be found, at the last visit or at one whose
 // sets were with the lightest weight or came near the next one, and since which every set
-// left more than can be counted: the search waited for other exercises, for company or
-// for a look at the technique.
+// left more than can be counted: the search waited. With the lightest weight it begins
+// again at the end of the range.
 func (n *now) lookedFor() bool {
 	if n.seen.Finding || !n.counts() {
 		return n.seen.Finding
 	}
 	for i := len(n.c.Log) - 1; i >= 0; i-- {
 		v := &n.c.Log[i]
+		if i == len(n.c.Log)-calmVisits && n.leftEasily(v) && n.searchesAnew() {
+			return true
+		}
 		if !n.leftEasily(v) || v.Plan.Finding == nil && v.Plan.Load.Each() != n.seen.Base {
 			return false
 		}
@@ -79,6 +82,13 @@ func (n *now) lookedFor() bool {
 		}
 	}
 	return false
+}
+
+// searchesAnew reports whether a range with the lightest weight is at its end, after calm
+// visits and with no search lately.
+func (n *now) searchesAnew() bool {
+	lately := n.c.Log[max(0, len(n.c.Log)-feelEvery):]
+	return n.seen.Base <= n.lightest() && n.seen.Reps >= n.step.UpTo && n.calm() && !slices.ContainsFunc(lately, func(v visit.Visit) bool { return visit.Searches(&v.Plan) })
 }
 
 // firstSearch reports whether no weight but the lightest was ever tried: as on the first

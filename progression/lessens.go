@@ -52,8 +52,8 @@ var lessens = [...]lessening{
 		func(n *now) bool { return n.tooHeavy() && !n.beginsLighter() }, only("progression.too-much")},
 	{"too-few", "the lightest weight allows too few repetitions in reserve", "an easier variant", easierVariant, codes("progression.too-few", "progression.easier-variant"),
 		func(n *now) bool { return n.fitted.few && !n.tooHeavy() }, only("progression.too-few")},
-	{"below-three", "three visits in a row below the dose", "fewer repetitions, a lighter weight, a set fewer, or an easier variant", simpler, codes("progression.below-three", "progression.fewer-reps", "progression.easier-variant"),
-		func(n *now) bool { return !n.tooHeavy() && n.below3() && !n.beginsLighter() }, only("progression.below-three")},
+	{"below-three", "three visits in a row below the dose", "fewer repetitions, a lighter weight, a set fewer, or an easier variant; none but the first where only a reserve beyond counting fell short", simpler, codes("progression.below-three", "progression.fewer-reps", "progression.easier-variant"),
+		func(n *now) bool { return !n.tooHeavy() && n.below3() && !n.beginsLighter() && !n.leftEnough() }, only("progression.below-three")},
 	{"attendance", "half of the planned sessions or fewer were done", "a set fewer, down to one, unless something else takes one", fewerSets, codes("progression.attendance-low"),
 		func(n *now) bool { return n.attended.Advice >= rule.Ease }, func(n *now) []evidence.Reason { return n.attended.Reasons }},
 	{"recurring", "a visit that eases, within three after another", "an easier variant", easierVariant, codes("progression.recurring", "progression.easier-variant"),
@@ -199,6 +199,13 @@ func (n *now) simplerCount() int {
 	return 0
 }
 
+// leftEnough reports whether the last visit fell short only of a reserve beyond counting, and
+// by so little that it is no failure, once the count can fall no more.
+func (n *now) leftEnough() bool {
+	v := &n.seen.Visit
+	return n.counts() && n.simplerCount() == 0 && n.seen.Known && n.seen.Left >= calmLeft && !v.Plan.Reserve.Countable && v.Done() >= v.Plan.Sets && n.seen.Reps >= v.Plan.Count
+}
+
 // simplify takes the next lighter weight, or a set fewer, and reports whether
 // there was either.
 func (n *now) simplify(s *dose.Step) bool {
@@ -222,4 +229,7 @@ func (n *now) easedAlready() (bool, error) {
 	return false, nil
 }
 
-const recurring = 3 // visits
+const (
+	recurring = 3 // visits
+	calmLeft  = 3 // repetitions left by every set, as a novice begins with: no set was a failure
+)

@@ -77,7 +77,9 @@ func (n *now) look(f *dose.Frame, trained units.Day) (*now, error) {
 	n.fitted = n.fit(n.step)
 	n.offered = new(*offer)
 	if n.back != nil && n.back.Anew {
-		return n.beginning()
+		r := n.f.Request() // of somebody who begins; what visits showed still bounds the dose
+		r.Phase, r.Estimates, r.Performed, r.Done = dose.Familiarise, nil, nil, nil
+		return n.in(r)
 	}
 	return n, nil
 }

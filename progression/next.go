@@ -176,6 +176,12 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 			p.Reasons = slices.DeleteFunc(p.Reasons, func(r evidence.Reason) bool { return r.Code == "dose.chance" })
 		}
 	}
+	switch was := &n.last().Plan; {
+	case a == HoldDose && p.Load.Each() < was.Load.Each():
+		a = EaseOff
+	case a == EaseOff && n.seen.Gates.Advice < rule.Ease && was.Finding == nil && was.Feel == nil && p.Load.Each() >= was.Load.Each() && p.Sets >= was.Sets && p.Count >= was.Count && p.Reserve.Least <= was.Reserve.Least:
+		a = HoldDose // nothing was left to take; what a gate eases stays eased
+	}
 	d.Action, d.Change, d.Next = a, change, &p
 	d.because(n.saysEnd(&p)...)
 	d.because(n.saysRange(&p)...)

@@ -100,7 +100,7 @@ var nextRows = []struct {
 		done(c, 3*kilo, 12, 3)
 		last(c).Plan.Load = held(4 * kilo)
 		c.Request.Kit = dumbbells(3, 4, 4.25)
-	}, progression.HoldDose, progression.NoChange, 3 * kilo, 3, 8, "progression.hold"},
+	}, progression.EaseOff, progression.NoChange, 3 * kilo, 3, 8, "progression.hold"},
 }
 
 func TestNextRows(t *testing.T) {

@@ -33,19 +33,12 @@ func (n *now) pause() choice {
 	return n.bridgeBy(s, "progression.pause")
 }
 
-// bridgeBy takes a slower pace, with the repetitions that fill a set of the same
-// length.
+// bridgeBy takes a slower pace, with the repetitions that fill a set as long.
 func (n *now) bridgeBy(s dose.Step, code evidence.ReasonCode) choice {
-	s.Count = n.asLong(n.step, s)
-	return choice{step: s, why: []evidence.Reason{because(code)}}
-}
-
-// asLong returns the repetitions that fill a set of the same length at a slower
-// pace.
-func (n *now) asLong(was, is dose.Step) int {
-	lifting := n.out.Tempo.Lifting
+	was, lifting := &n.step, n.out.Tempo.Lifting
 	seconds := float64(was.Count) * (was.Lowering + was.Pausing + lifting)
-	return min(was.Count, max(n.bottom(), int(seconds/(is.Lowering+is.Pausing+lifting))))
+	s.Count = min(was.Count, max(n.bottom(), int(seconds/(s.Lowering+s.Pausing+lifting))))
+	return choice{step: s, why: []evidence.Reason{because(code)}}
 }
 
 func (n *now) mayHaveExtraSet() bool { return n.step.Sets < n.f.MostSets() && n.beyondReach() }

@@ -28,41 +28,36 @@ func TestProfileMonotone(t *testing.T) {
 // neverMore draws clients, each prepared before anything is trained, and holds the
 // law against what spoil does to them, which it names, if it can be done.
 func neverMore(t *testing.T, prepare func(*rapid.T, *client), spoil func(*rapid.T, *client) (string, bool)) {
-	compared := 0
-	rapid.Check(t, func(t *rapid.T) {
+	t.Helper()
+	tried(t, func(t *rapid.T) bool {
 		before := drawClient(t)
 		prepare(t, &before)
 		if !before.drawLog(t) {
-			return
+			return false
 		}
 		before.check = drawCheck(t, before.profile.Setting)
 		after := before
 		after.course.Log = cloneLog(before.course.Log)
 		how, can := spoil(t, &after)
 		if !can {
-			return
+			return false
 		}
 		was, errBefore := before.next()
 		is, errAfter := after.next()
 		if errors.Is(errBefore, field.ErrConflict) || errors.Is(errAfter, field.ErrConflict) {
-			return // a test that says nothing any more is refused, and nothing dosed
+			return false // a test that says nothing any more is refused, and nothing dosed
 		}
 		if errBefore != nil || errAfter != nil && !errors.Is(errAfter, field.ErrMissing) {
 			t.Fatalf("%s: %v, %v", how, errBefore, errAfter)
 		}
 		if errAfter != nil {
-			return // days were missed, and why is not known
-		}
-		if is.Next != nil && was.Next != nil {
-			compared++
+			return false // days were missed, and why is not known
 		}
 		for _, what := range breaches(before.course, was, is) {
 			t.Fatalf("%s: %s\nbefore %s\nafter  %s", how, what, tell(was), tell(is))
 		}
+		return is.Next != nil && was.Next != nil
 	})
-	if compared == 0 {
-		t.Error("nobody had a dose both before and after: the law was not tried")
-	}
 }
 
 func tell(d progression.Decision) string {
@@ -128,4 +123,23 @@ func shownBefore(c progression.Course, p dose.Prescription) bool {
 		}
 	}
 	return true
+}
+
+// tried checks a law, with more draws where few of them came to what it is about, so that
+// none passes, or fails, for want of it.
+func tried(t *testing.T, law func(*rapid.T) bool) {
+	t.Helper()
+	const fewest, rounds = 5, 100
+	compared := 0
+	for range rounds {
+		rapid.Check(t, func(t *rapid.T) {
+			if law(t) {
+				compared++
+			}
+		})
+		if compared >= fewest || t.Failed() {
+			return
+		}
+	}
+	t.Errorf("%d draws came to what the law is about", compared)
 }

@@ -83,7 +83,8 @@ func (n *now) leastOf(each units.Mass) int {
 
 // kept is how many repetitions stay of what was just done as asked: up to the floor, as
 // many as leave the reserve by what every set told, and all of the floor where one told
-// less than was asked. What was done well is not taken away. 0: none.
+// less than was asked. What was done well is not taken away: where two calm visits were
+// clearly easy one more may come, up to what every set told. 0: none.
 func (n *now) kept() int {
 	floor := min(n.bottom(), farFloor)
 	if n.c.Policy.Floor > 0 {
@@ -92,7 +93,11 @@ func (n *now) kept() int {
 	if seen := &n.seen.Visit; !n.counts() || n.back != nil || seen.Done() < seen.Plan.Sets {
 		return 0
 	}
-	least, need := floor, n.leastOf(n.seen.Base)
+	more, need := 0, n.leastOf(n.seen.Base)
+	if n.seen.BeyondCounting() && n.calm() {
+		floor, more = n.last().Plan.Count+1, 1
+	}
+	least := floor
 	for i := range n.seen.Visit.Sets {
 		s := &n.seen.Visit.Sets[i]
 		left, err := s.Effort.RIR()
@@ -103,7 +108,7 @@ func (n *now) kept() int {
 		if told < n.last().Plan.Reserve.Least {
 			need = floor
 		}
-		least = min(least, s.Reps, int(math.Floor(float64(s.Reps)+float64(told-n.out.Reserve.Least))))
+		least = min(least, s.Reps+more, int(math.Floor(float64(s.Reps)+float64(told-n.out.Reserve.Least))))
 	}
 	if least < need {
 		return 0
@@ -195,14 +200,18 @@ func (n *now) more() int {
 		}
 	}
 	aim, known := n.counted(n.step.Load)
+	atOnce := repsStep
+	if n.seen.BeyondCounting() {
+		atOnce = easyStep
+	}
 	if !known {
-		aim = n.seen.Reps + paceStep
-		if n.counts() {
-			aim = n.seen.Reps + 1
+		aim = n.seen.Reps + 1
+		if !n.counts() || atOnce == easyStep && n.weightFollows() {
+			aim = n.seen.Reps + easyStep
 		}
 	}
 	if n.counts() {
-		aim = min(aim, n.step.Count+n.atOnce())
+		aim = min(aim, n.step.Count+atOnce)
 	}
 	if aim = min(aim, end, n.nearest(toRise)); aim <= n.step.Count || !n.repsMayRise() {
 		return 0
@@ -211,18 +220,9 @@ func (n *now) more() int {
 }
 
 const (
-	paceStep = 5 // seconds or metres
 	repsStep = 2 // repetitions more at a visit
-	easyReps = 5 // likewise, while every set left more than can be counted
+	easyStep = 5 // likewise, while every set left more than can be counted; seconds or metres
 )
-
-// atOnce is how many repetitions may come at one visit.
-func (n *now) atOnce() int {
-	if n.seen.BeyondCounting() {
-		return easyReps
-	}
-	return repsStep
-}
 
 // addReps takes more repetitions, and says what would let the exercise go on.
 func (n *now) addReps() choice {

@@ -198,8 +198,12 @@ func (n *now) beyondReach() bool {
 	if n.jump == nil || !n.counts() {
 		return n.jump == nil
 	}
+	near := nearlyAll
+	if !n.c.Request.Exercise.MovesBody { // of which none is tried that could not be felt, again where it was in vain
+		near = (1 + leastFelt/units.Fraction(epleyReps)) * (1 + feelAgain)
+	}
 	share, err := n.h.WithBody(n.jump.To.Each()).Share(n.h.WithBody(n.seen.Base))
-	return err != nil || share*nearlyAll > 1+units.Fraction(n.bridgeEnd()+easiest)/epleyReps
+	return err != nil || share*near > 1+units.Fraction(n.bridgeEnd()+easiest)/epleyReps
 }
 
 const epleyReps = 30 // of 1RM = load × (1 + repetitions/30)

@@ -7,7 +7,6 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
-	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
 
@@ -17,17 +16,6 @@ const (
 	newUnwatched = 1 // exercises at one visit
 	newWatched   = 2 // where a named person watches that day
 )
-
-// referredAny returns what in any of the courses is for somebody else first: it
-// is the person who is sent on, not the exercise.
-func referredAny(list []Decision) []evidence.Reason {
-	for _, d := range list {
-		if d.Action == StopAndRefer {
-			return d.Reasons
-		}
-	}
-	return nil
-}
 
 // NextAll decides on all exercises of one visit, as [Next] on each, except that at
 // most two loads rise, two are looked for or felt, and at most one exercise is new, two where all courses name
@@ -61,7 +49,8 @@ func NextAll(courses []Course) ([]Decision, error) {
 	if err := bad.Err(); err != nil {
 		return nil, err
 	}
-	if why := referredAny(list); len(why) > 0 {
+	if refers := slices.IndexFunc(list, func(d Decision) bool { return d.Action == StopAndRefer }); refers >= 0 {
+		why := list[refers].Reasons // it is the person who is sent on, not the exercise
 		for i := range list {
 			list[i] = Decision{}.refer(why...)
 		}

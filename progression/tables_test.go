@@ -234,7 +234,6 @@ var apart = map[string]string{
 	"find-on": "nothing is looked for on after a weight that was too much",
 	"limit":   "nothing above a limit is felt",
 	"feel":    "what cannot be felt is tried",
-	"beside":  "what comes near is not out of reach, but by a test that is far too high",
 }
 
 func and(make func(t failer) progression.Course, change func(c *progression.Course)) func(t failer) progression.Course {

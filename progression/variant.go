@@ -26,12 +26,8 @@ func (n *now) variant() *offer {
 
 // harderVariant looks the harder exercise up, unless it was taken away.
 func (n *now) harderVariant() *offer {
-	id := n.c.Request.Exercise.Harder
-	if id == "" || n.c.Policy.without("harder-variant") {
-		return &offer{}
-	}
-	ex, ok := n.c.catalogue().Get(id)
-	if !ok {
+	ex, ok := n.c.catalogue().Get(n.c.Request.Exercise.Harder)
+	if !ok || n.c.Policy.without("harder-variant") {
 		return &offer{}
 	}
 	p, err := n.first(ex, n.c.Request)
@@ -48,6 +44,11 @@ func (n *now) harderVariant() *offer {
 // variantOffered reports whether there is one that can be dosed, or that bad input
 // keeps from being looked at.
 func (n *now) variantOffered() bool { o := n.variant(); return o.p != nil || o.err != nil }
+
+// weightFollows reports whether what has none leads to a weight, or back to it.
+func (n *now) weightFollows() bool {
+	return n.step.Load == 0 && n.variant().p != nil && n.variant().p.Load.Each() > 0
+}
 
 func (n *now) variantWaits() bool { return n.waits == newWaits && n.variant().p != nil }
 

@@ -278,7 +278,8 @@ func (c check) saysWhy() {
 		case "progression.limit", "progression.as-allowed", "progression.kit-ends", "progression.too-far", "progression.more-reserve", "progression.familiarising",
 			"progression.maintain", "progression.settle-first", "progression.nothing-done", "progression.tried", "progression.resumed", "progression.ask-first", "progression.fewer-reps", "progression.note-effort", "progression.rate-effort", "progression.set-nearest", "progression.range-ends",
 			"progression.ladder-ends", "progression.tried-lately", "progression.once-more",
-			"progression.step-beside", "progression.look-beside", "progression.above-beside":
+			"progression.step-beside", "progression.look-beside", "progression.above-beside",
+			"progression.lighter-day", "progression.attendance-low", "progression.return": // nothing was left to take
 			stands = true
 		}
 	}
