@@ -143,6 +143,9 @@ var checkSpoilings = []spoiling{
 		for none && p.check == nil {
 			p.check = drawCheck(t, p.profile.Setting)
 		}
+		if none { // with more company than was screened for it would be better, too
+			p.check.Setting = p.profile.Setting
+		}
 		return none
 	}},
 	checked("a new sign", func(t *rapid.T, c *screening.Check) bool {
