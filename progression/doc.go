@@ -90,7 +90,7 @@
 // weight. A lower test gives no more; whether there was a test, or a set done before, is
 // ordered only where it showed no less than all that came after, each no more than the last.
 //
-// # Representation and units
+// # Representation, units and errors
 //
 // Loads are exact masses per implement. Where a source prints kilograms beside
 // pounds the unit is an input. Effort is a rating on a named scale.

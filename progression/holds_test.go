@@ -19,14 +19,9 @@ var namesFall = []evidence.ReasonCode{
 // one is easier, or was eased before and is so by a gate again.
 func TestNextHoldsAndEasesAgree(t *testing.T) {
 	tried(t, func(t *rapid.T) bool {
-		p := drawClient(t)
-		if !p.drawLog(t) {
+		c, ok := drawToday(t)
+		if !ok {
 			return false
-		}
-		p.check = drawCheck(t, p.profile.Setting)
-		c, err := p.today()
-		if err != nil {
-			t.Fatalf("screening: %v", err)
 		}
 		d, err := progression.Next(c)
 		if err != nil || d.Next == nil || d.Instead != "" {

@@ -272,3 +272,18 @@ func glucose(t failer, text string) screening.Glucose {
 func calmPain() screening.Pain {
 	return screening.Pain{Kind: screening.OrdinaryPain, Usual: score(1), During: score(1), After: score(1), NextMorning: score(1), SettledNextMorning: screening.Yes, WeeklyTrend: screening.StablePain, Osteoarthritis: screening.No}
 }
+
+// drawToday draws somebody with a log on the day of a visit, checked or not; false where
+// there is no log.
+func drawToday(t *rapid.T) (progression.Course, bool) {
+	p := drawClient(t)
+	if !p.drawLog(t) {
+		return progression.Course{}, false
+	}
+	p.check = drawCheck(t, p.profile.Setting)
+	c, err := p.today()
+	if err != nil {
+		t.Fatalf("screening: %v", err)
+	}
+	return c, true
+}

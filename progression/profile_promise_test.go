@@ -27,14 +27,9 @@ import (
 // side that is called left, and after a journey through JSON.
 func TestNextPromises(t *testing.T) {
 	tried(t, func(t *rapid.T) bool {
-		p := drawClient(t)
-		if !p.drawLog(t) {
+		c, ok := drawToday(t)
+		if !ok {
 			return false
-		}
-		p.check = drawCheck(t, p.profile.Setting)
-		c, err := p.today()
-		if err != nil {
-			t.Fatalf("screening: %v", err)
 		}
 		d, err := progression.Next(c)
 		if errors.Is(err, field.ErrConflict) {
