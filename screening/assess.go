@@ -162,6 +162,9 @@ func (a *assessment) listed() {
 		if it.held != Yes && it.code == vertebralFracture && a.spineNotSeen(it) {
 			continue
 		}
+		if it.held != Yes && it.code == uncontrolled && a.p.pressure() != nil {
+			continue // the reading says it, and has a finding of its own where it is high
+		}
 		e, variant := a.follows(it)
 		e = e.inSetting(a.p.Setting, it.balance)
 		if it.held != Yes {
@@ -296,6 +299,8 @@ func (a *assessment) eachDay() {
 	}
 	for _, it := range a.items {
 		switch {
+		case it.code == lateLow && !slices.Contains(a.out.EachDay, askGlucose):
+			a.out.EachDay = append(a.out.EachDay, askGlucose)
 		case it.code == heartFailure:
 			a.out.EachDay = append(a.out.EachDay, worsening)
 		case slices.Contains(saturationCodes, it.code) && !slices.Contains(a.out.EachDay, askSaturation):

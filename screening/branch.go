@@ -8,7 +8,7 @@ import (
 )
 
 // branch reports the branch of the preparticipation rule, as if all that is not
-// known were yes.
+// known were yes, but for the signs that a look in the room settles.
 func (a *assessment) branch() {
 	p := &a.p
 	diseases := knownIn(a.items, Unknown, true)
@@ -33,7 +33,7 @@ func (a *assessment) branch() {
 	}
 	follows, variant := branchEffect(b, need), plainly
 	for _, it := range a.items {
-		if it.kind == Symptom && !p.explains(it) {
+		if it.kind == Symptom && !p.explains(it) && !it.looked() {
 			needing = append(needing, it)
 		}
 	}

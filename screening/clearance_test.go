@@ -216,7 +216,7 @@ func TestBranchClearance(t *testing.T) {
 	if _, ok := finding(assess(t, p), "screening.branch.N2"); !ok {
 		t.Error("an unsure disease is not counted in the branch")
 	}
-	p.Symptoms = screening.Checklist{Asked: true, Unsure: []screening.Code{"ankle_oedema"}}
+	p.Symptoms = screening.Checklist{Asked: true, Unsure: []screening.Code{"orthopnoea_or_pnd"}}
 	if _, ok := finding(assess(t, p), "screening.branch.N3"); !ok {
 		t.Error("an unsure symptom is not counted in the branch")
 	}

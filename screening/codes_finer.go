@@ -55,7 +55,15 @@ var (
 	lookSpine  = look.avoiding(body.LoadedSpinalFlex, body.SpinalTwist, body.PickUpFromFloor)
 	lookBroken = look.with(brokenSpine.limits)
 	// lookShape spares a spine that may have broken lately, arms and legs go on.
-	lookShape  = lookBroken.avoiding(body.SpinalCompression, body.Overhead, body.Impact, body.FastMovement)
+	lookShape = lookBroken.avoiding(body.SpinalCompression, body.Overhead, body.Impact, body.FastMovement)
+	// Until it is looked at whether something is there at all, effort stays where its
+	// kind would let it begin: moderate of a sign, light of what is heavier.
+	lookModerate = look.with(Limits{MaxIntensity: Moderate})
+	lookLight    = look.with(Limits{MaxIntensity: Light})
+	lookGently   = lookLight.with(Limits{MinReserve: lightReserve})
+	lookBeside   = lookGently.with(Limits{LeastSetting: WithHelper})
+	lookArms     = lookLight.avoiding(body.ShoulderResisted, body.Overhead)
+
 	eyeSpared  = tell.with(Limits{NoBreathHolding: true}).avoiding(body.HeadDown)
 	seatedWork = tell.with(Limits{Support: true}).avoiding(body.FreeStanding, body.SingleLegStance, body.FloorTransfer, body.HeadDown)
 )
@@ -83,9 +91,10 @@ var finerFlags = []entry{
 // spinalDeformity is a spine newly out of its shape.
 const spinalDeformity Code = "spinal_deformity"
 
-// breaksBones are what makes a new shape of the spine a likely break.
+// breaksBones are what makes a new shape of the spine, or bad pain over it, a likely
+// break; steroids, which thin bones, weaken the immune system too.
 var breaksBones = []Code{"osteoporosis", "osteoporosis_uk", "osteoporosis_essa", "osteoporosis_essa_dose", "osteoporosis_with_vertebral_fracture",
-	vertebralFracture, recentFracture, "hip_fracture", fallsRisk}
+	vertebralFracture, recentFracture, "hip_fracture", fallsRisk, "bone_metastases", cancerBefore, "weakened_immune_system"}
 
 // spineNotSeen stands for a fracture of the spine that is not known in osteoporosis.
 const spineNotSeen Code = "spine_not_seen"
@@ -142,8 +151,9 @@ var finerFacts = []evidence.Fact{
 	{ID: deviceFact, Value: fmt.Sprintf("for %d weeks or more no strength work that pulls at the wound; legs go on", deviceWeeks), Source: "acsmdevice2010", Basis: evidence.Published},
 	{ID: cataractFact, Value: fmt.Sprintf("after a cataract operation gentle exercise from day 3 to 7, normal exercise from day 7 to 10; here asked within %d weeks, and nothing is left from %d weeks on unless told otherwise", eyeWeeks, eyeFreeWeeks), Source: "rcscataract", Basis: evidence.Published},
 	{ID: eyeFact, Value: "drainage for glaucoma: no heavy lifting for 2 weeks; retina or gas: 2 weeks at least; always the eye surgeon", Source: "eyeleaflets", Via: "single leaflets", Basis: evidence.Secondary},
-	{ID: shapeFact, Value: "a spine newly out of its shape, with nothing else that points to a break (no osteoporosis, no broken bone of the spine, no fall), is one sign alone: the physiotherapist looks, and until then nothing presses on the spine", Basis: evidence.Design, From: []evidence.FactID{togetherFact}},
-	{ID: unsureFact, Value: "whether a hip or knee was replaced or a bone of the spine ever broke, where the person does not know: no published rule of this package asks, so the physiotherapist looks (scar, gait, height, shape of the back), and until then what an old one bars is left out", Basis: evidence.Design},
+	{ID: shapeFact, Value: "a spine newly out of its shape, or severe pain in its midline, with nothing else that points to a break (no osteoporosis, no broken bone, no fall, no cancer, no weakened immune system), is one sign alone: the physiotherapist looks, and until then nothing presses on the spine", Basis: evidence.Design, From: []evidence.FactID{togetherFact}},
+	{ID: unsureFact, Value: "whether a hip, knee or shoulder was replaced or a bone of the spine ever broke, where the person does not know: no published rule of this package asks, so the physiotherapist looks (scar, gait, height, shape of the back), and until then what an old one bars is left out", Basis: evidence.Design},
+	{ID: inRoomFact, Value: "where a published rule counts only who is known to have it, the person is not sure, and asking further, a look or a measure in the room settles it: the physiotherapist looks, and until then effort is no harder than light or moderate, or the place is spared; absolute entries, alarm signs and what only a doctor can tell hold as if they were there", Basis: evidence.Design},
 	{ID: newDizzyFact, Value: "dizzy spells that are new or not looked at, without a faint and not on effort, wait for a doctor's agreement, as the preparticipation rule has it; they are not seen the same day", Basis: evidence.Design, From: []evidence.FactID{factPrefix + evidence.FactID(dizziness)}},
 	{ID: followedFact, Value: "pain of years and the same, with a cancer that is treated or followed: a doctor is asked, movements are practised without weight and the spine is spared until the answer", Basis: evidence.Design, From: []evidence.FactID{chronicFact}},
 	{ID: pastFact, Value: fmt.Sprintf("a heart attack or stroke counts as past after %d months without another", pastMonths), Basis: evidence.Design},
@@ -165,6 +175,7 @@ const (
 	pastFact         = factPrefix + "long-past"
 	shapeFact        = factPrefix + "shape-alone"
 	unsureFact       = factPrefix + "not-known-looked-at"
+	inRoomFact       = factPrefix + "not-known-in-the-room"
 	newDizzyFact     = factPrefix + "dizzy-no-faint"
 	followedFact     = factPrefix + "chronic-signs-cancer-followed"
 )

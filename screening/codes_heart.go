@@ -39,7 +39,7 @@ var heartEntries = []entry{
 		also: []evidence.FactID{deviceFact}, dated: &dated{weeks: deviceWeeks, later: ask.with(Limits{MaxIntensity: Moderate})}},
 	{code: "icd", kind: Condition, meaning: "implanted defibrillator", from: relative("implantable defibrillator"), effect: askLight.with(armSide.limits), released: &tellModerate, level: Relative,
 		also: []evidence.FactID{deviceFact}, dated: &dated{weeks: deviceWeeks, later: askLight}},
-	{code: "low_functional_capacity", kind: Condition, meaning: "low functional capacity", from: relative("functional capacity below 4 METs"), effect: askLight, released: &tell, level: Relative, as: lowCapacity},
+	{code: "low_functional_capacity", kind: Condition, meaning: "low functional capacity", from: relative("functional capacity below 4 METs"), effect: askLight, notKnown: &lookLight, released: &tell, level: Relative, as: lowCapacity, also: []evidence.FactID{inRoomFact}},
 	{code: "diabetes", kind: Condition, meaning: "diabetes, type not stated", from: relative("diabetes at any age"), effect: askLight, released: &tell, level: Relative, dropped: true, also: []evidence.FactID{successorFact}},
 	{code: "musculoskeletal_limitation", kind: Condition, meaning: "limitation of joints or muscles", from: relative("musculoskeletal limitations"), effect: tell, level: Relative},
 	{code: "retinopathy_high_intensity", kind: Condition, meaning: "diabetic retinopathy that bars heavy loads", from: retinopathyFrom, effect: retinopathy, level: Absolute, cautions: []Code{noBreathHolding}, also: []evidence.FactID{belowFact}},

@@ -45,15 +45,16 @@ var redFlags = []entry{
 	{code: "back_pain_not_better_at_a_month", kind: RedFlag, meaning: "back pain no better after about a month", from: spineFlag("pain no better after about a month", malignancy, evidence.Secondary), effect: lookSpine, points: malignancy},
 	{code: "pain_in_many_places", kind: RedFlag, meaning: "pain in many places", from: spineFlag("pain in many places", malignancy, evidence.Secondary), effect: look, points: malignancy},
 	{code: "cancer_history", kind: RedFlag, meaning: "cancer earlier in life", from: spineFlag("cancer earlier in life", malignancy, evidence.Secondary), effect: tell, points: malignancy},
-	{code: "severe_midline_back_pain", kind: RedFlag, meaning: "severe back pain in the midline, less on lying down", from: spineFlag("severe pain in the midline, less on lying down,", brokenBone, evidence.Secondary), effect: askNoLoad, points: brokenBone},
-	{code: spinalDeformity, kind: RedFlag, meaning: "spine newly out of its shape", from: spineFlag("a spine out of its normal shape", brokenBone, evidence.Secondary), effect: askNoLoad.with(lookShape.limits), lesser: &lookShape, points: brokenBone, also: []evidence.FactID{shapeFact}},
+	{code: "severe_midline_back_pain", kind: RedFlag, meaning: "severe back pain in the midline, less on lying down", from: spineFlag("severe pain in the midline, less on lying down,", brokenBone, evidence.Secondary), effect: askNoLoad.with(lookShape.limits), lesser: &lookShape, beside: breaksBones, points: brokenBone, also: []evidence.FactID{shapeFact}},
+	{code: spinalDeformity, kind: RedFlag, meaning: "spine newly out of its shape", from: spineFlag("a spine out of its normal shape", brokenBone, evidence.Secondary), effect: askNoLoad.with(lookShape.limits), lesser: &lookShape, beside: breaksBones, points: brokenBone, also: []evidence.FactID{shapeFact}},
 
 	{code: "hot_swollen_joint", kind: RedFlag, meaning: "joint hot and swollen", from: said("", evidence.FromMemory, "a joint hot and swollen, above all with fever, is seen the same day"), effect: seeToday, flag: UrgentReferral},
 	{code: "stroke_signs", kind: RedFlag, meaning: "sudden weakness, or change of face or speech", from: said("colberg2016", evidence.Published, "sudden weakness or a change of face or speech: stop"), effect: emergency, flag: EmergencyReferral, balance: true},
 	{code: "sudden_severe_headache", kind: RedFlag, meaning: "sudden severe headache", from: ours("a sudden severe headache is an emergency"), effect: emergency, flag: EmergencyReferral},
 	{code: "clot_signs", kind: RedFlag, meaning: "one calf or leg newly swollen, warm or painful", from: ours("signs of a clot in a leg are seen the same day"), effect: seeToday, flag: UrgentReferral},
 	{code: "symptomatic_low_pressure", kind: RedFlag, meaning: "low blood pressure with symptoms", from: ours("low pressure with symptoms is seen the same day"), effect: seeToday, flag: UrgentReferral, balance: true},
-	{code: "late_hypoglycaemia", kind: RedFlag, meaning: "a low of glucose hours after training or at night", from: ours("a late low is talked over before the next session"), effect: askNothing, balance: true},
+	{code: lateLow, kind: RedFlag, meaning: "a low of glucose hours after training or at night", from: ours("a late low is talked over with who looks after the diabetes, on the day that it is told before any session; until then the meter before each, a lighter one, and somebody at hand"),
+		effect: askNothing.with(lateLowTold.limits), lesser: &lateLowTold, balance: true},
 	{code: "tendon_pop", kind: RedFlag, meaning: "a pop in a tendon with loss of strength", from: ours("a tendon that popped is seen the same day"), effect: seeToday, flag: UrgentReferral},
 	{code: "dark_urine_after_effort", kind: RedFlag, meaning: "dark urine after effort", from: ours("dark urine after effort is seen the same day"), effect: seeToday, flag: UrgentReferral},
 	{code: "replacement_wound_problem", kind: RedFlag, meaning: "wound of a joint replacement red, hot or weeping", from: ours("a wound of a joint replacement that changes is seen the same day"), effect: seeToday, flag: UrgentReferral},
@@ -61,6 +62,12 @@ var redFlags = []entry{
 	{code: "sudden_back_pain_or_height_loss", kind: RedFlag, meaning: "sudden back pain or loss of height", from: ours("sudden back pain or loss of height may be a fracture of the spine"), effect: seeToday, flag: UrgentReferral},
 	{code: "pelvic_heaviness", kind: RedFlag, meaning: "heaviness or bulge in the pelvis", from: ours("pelvic heaviness is asked about before straining"), effect: look.with(Limits{NoBreathHolding: true}).avoiding(body.AbdominalPressure)},
 }
+
+// lateLow is a low that came hours later; every day then needs the meter.
+const lateLow Code = "late_hypoglycaemia"
+
+// lateLowTold goes on with what a low asks for, once the day that it is told is over.
+var lateLowTold = ask.with(glucoseLimits)
 
 // backSigns are red flags that are pain of the back by themselves.
 var backSigns = []Code{

@@ -43,7 +43,7 @@
 //	the same, all of them pain of years   physiotherapist looks  within limits: the spine is spared
 //	the same, with a cancer long past         ask first  within limits: the spine is spared
 //	the same, with a cancer treated or followed  ask first  unloaded practice
-//	spine newly out of its shape, nothing beside that breaks bones  physiotherapist looks  within limits: nothing presses on it
+//	spine newly out of its shape or severe pain over it, nothing beside that breaks bones  physiotherapist looks  within limits: nothing presses on it
 //	back pain for a month, pain in many places, pelvic heaviness  physiotherapist looks  within limits
 //	sudden lasting spinning with new signs    emergency  nothing
 //	unstable coronary disease, dissection     emergency  nothing
@@ -72,6 +72,9 @@
 //	shoulder after that                       ask first  within limits: the surgeon's figure
 //	joint that hurts or is injured, its place known  as graded  within limits: the place is spared
 //	not known whether a hip or knee was replaced  physiotherapist looks  within limits: low impact
+//	not known whether a shoulder was          physiotherapist looks  within limits: light, arms spared
+//	not known, and a look in the room settles it  physiotherapist looks  within limits: moderate for a sign, else light, or the place is spared
+//	a low of glucose hours after training     ask first  within limits: the meter each day, somebody near; nothing on the day it is told
 //	not known whether a bone of the spine broke  physiotherapist looks  within limits of an old break
 //	osteoporosis, the spine not known         physiotherapist looks  within limits of an old break, no low counts
 //	pressure that was to be measured and was not  ask first  light and supervised; assessed again in 14 days
@@ -104,12 +107,13 @@
 // What is not known counts as yes for what may go on and for the limits; the
 // route is softened to asking first, and the question is named in
 // [Outcome.Missing]. A list that was not asked is one finding: nothing goes on
-// until it is asked, since asking is cheap. Where no published rule asks and a look
-// settles it (a replaced hip or knee, an old break of the spine), what is not known
-// is looked at and holds nobody; what a published rule asks about holds as its yes
-// does. A question that an answer triggers and that stays open is missing; one never
-// triggered is not. Activity that is
-// not given counts as none, wanted effort as vigorous, the setting as alone.
+// until it is asked, since asking is cheap. Where a look or a measure in the room
+// settles it (a replaced joint, an old break of the spine, swollen ankles, a murmur
+// that nobody told of, a joint that hurts), what is not known is looked at and holds
+// nobody: published rules count only what is known. Alarm signs, absolute entries and
+// what only a doctor can tell hold as their yes does. Whether a pressure is under
+// control its reading says. A question that an answer triggers and that stays open is
+// missing; one never triggered is not. Activity that is not given counts as none, wanted effort as vigorous, the setting as alone.
 // Pressure, pulse, setting and, from 65, the screen for falls are asked of
 // everybody and named where they were not; by themselves they hold nobody.
 //

@@ -82,8 +82,9 @@ type entry struct {
 	effect  effect
 
 	finer    *finer  // what further questions make of it
-	lesser   *effect // with nothing beside that makes it grave: see lesser; nil: there is no such thing
-	notKnown *effect // of the list's answer "not known", where no published rule asks and a look settles it; nil: as present
+	lesser   *effect // at the screening with nothing beside that makes it grave: see isLesser; nil: there is no such thing
+	beside   []Code  // what makes it grave, where no finer question does
+	notKnown *effect // of the list's answer "not known", where a look in the room settles it; nil: as present
 	sited    *effect // once its place is known; the place itself is spared too
 	dropped  bool    // off the newer of two lists: see [JoinPolicy]
 	named    []Code  // further codes by which a clearance may name it

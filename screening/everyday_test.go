@@ -11,12 +11,17 @@ import (
 	"example.org/posology/units/body"
 )
 
+// listOf is the list that holds a code.
+func listOf(p *screening.Profile, code screening.Code) *screening.Checklist {
+	term, _ := screening.LookUp(code)
+	return map[screening.Kind]*screening.Checklist{screening.Disease: &p.Diseases, screening.Symptom: &p.Symptoms, screening.RedFlag: &p.RedFlags, screening.Condition: &p.Conditions}[term.Kind]
+}
+
 // has gives a person codes on the list that holds them.
 func has(codes ...screening.Code) func(*screening.Profile) {
 	return func(p *screening.Profile) {
 		for _, code := range codes {
-			term, _ := screening.LookUp(code)
-			list := map[screening.Kind]*screening.Checklist{screening.Disease: &p.Diseases, screening.Symptom: &p.Symptoms, screening.RedFlag: &p.RedFlags, screening.Condition: &p.Conditions}[term.Kind]
+			list := listOf(p, code)
 			list.Present = append(list.Present, code)
 		}
 	}
@@ -107,6 +112,16 @@ var everydays = []everyday{
 		why: "no published rule asks, and a scar tells (edition 3; it held before)"},
 	{who: "not sure whether a bone of the spine ever broke", is: and{unsure("vertebral_fracture")}, inactive: "physiotherapist looks, within limits", verdict: [2]screening.Strictness{screening.Silent, screening.Silent}, exit: "the physiotherapist, with a look",
 		why: "as in osteoporosis with the spine not known: the height is measured (edition 3; it held before)"},
+	{who: "not sure whether the ankles swell", is: and{unsure("ankle_oedema")}, inactive: "physiotherapist looks, within limits", verdict: [2]screening.Strictness{screening.Silent, screening.Silent}, exit: "the physiotherapist, with a look",
+		why: "ACSM counts a sign that is there; a thumb on the shin settles it, and effort stays at most moderate until then (edition 4; it stopped before)"},
+	{who: "not sure whether breath fails lying flat", is: and{unsure("orthopnoea_or_pnd")}, inactive: "ask first, nothing", verdict: [2]screening.Strictness{screening.Silent, screening.Silent}, exit: "the person, with an answer",
+		why: "a sign of a failing heart that no look in the room rules out"},
+	{who: "not sure whether the pressure is under control, 138/82", is: and{unsure("uncontrolled_hypertension"), reads(138, 82)}, inactive: "none, within limits", verdict: [2]screening.Strictness{screening.Silent, screening.Silent},
+		why: "the reading says it: AHA asks above 160/100 (edition 4; it held before)"},
+	{who: "bad pain over the spine, nothing beside", is: and{has("severe_midline_back_pain")}, inactive: "physiotherapist looks, within limits", verdict: [2]screening.Strictness{screening.Silent, screening.Silent}, exit: "the physiotherapist, with a look",
+		why: "IFOMPT: one sign says little; looked at, and nothing presses on the spine until then (edition 4; it held before)"},
+	{who: "low sugar at night, insulin", is: and{has("late_hypoglycaemia", "diabetes_t2"), yes("insulin_or_secretagogue")}, inactive: "ask first, unloaded practice", active: "ask first, within limits", verdict: [2]screening.Strictness{screening.AskAny, screening.DecideFirst}, exit: "the doctor, with a clearance",
+		why: "Turner stops the day after a low that needed help, and no source read here more: the team is asked, the meter read before each session, somebody near (edition 4; it stopped before)"},
 	{who: "cancer followed and back pain for two months", is: and{has("cancer_history", "back_pain_not_better_at_a_month"), yes("cancer_active", "chronic_pain_changed")}, inactive: "same day, nothing", verdict: [2]screening.Strictness{screening.ReferUrgent, screening.ReferUrgent}, exit: "the doctor, with being settled",
 		why: "IFOMPT: signs together; seen the same day"},
 	{who: "low back pain of ten years", is: and{has("back_pain_not_better_at_a_month"), no("chronic_pain_changed")}, inactive: "physiotherapist looks, within limits", verdict: [2]screening.Strictness{screening.Silent, screening.Silent}, exit: "the physiotherapist, with a look",

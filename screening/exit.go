@@ -149,7 +149,7 @@ var exits = map[Code]Lifter{
 	heartFailure: TheTeam, "decompensated_hf": TheTeam, "heart_failure_nyha_iv": TheTeam, recentHeartAttack: TheTeam, weightGain: TheTeam,
 	worsening: TheTeam, pulseLying: TheTeam, "pacemaker": TheTeam, "icd": TheTeam, "marfan": TheTeam, "severe_pulmonary_hypertension": TheTeam,
 	"bone_metastases": TheTeam, "chemotherapy": TheTeam, "oxygen_therapy": TheTeam, hbA1cHigh: TheTeam, noStrips: TheTeam, ketonesHigh: TheTeam,
-	otherPain[BonePain]: TheTeam,
+	otherPain[BonePain]: TheTeam, lateLow: TheTeam,
 }
 
 // setLimits are entries of which only the limits of who operated say more.

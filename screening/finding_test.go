@@ -72,7 +72,7 @@ func TestBranchKnown(t *testing.T) {
 		known    bool
 	}{
 		{screening.AskedFor("ankle_oedema"), true}, {screening.AskedFor(), true}, {screening.Checklist{}, false},
-		{screening.Checklist{Asked: true, Unsure: []screening.Code{"ankle_oedema"}}, false},
+		{screening.Checklist{Asked: true, Unsure: []screening.Code{"orthopnoea_or_pnd"}}, false},
 	} {
 		p.Symptoms = tt.symptoms
 		for _, f := range assess(t, p).Findings {

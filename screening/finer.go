@@ -39,14 +39,14 @@ func (p *Profile) explains(it item) bool {
 }
 
 // signs says whether a sign of the preparticipation rule is present that nobody has
-// looked at, as the joined outcome counts them.
+// looked at, as the joined outcome counts them; of one that may be there a look says more.
 func (a *assessment) signs() Answer {
 	held := No
 	if !a.p.Symptoms.Asked {
 		held = Unknown
 	}
 	for _, it := range a.items {
-		if it.kind == Symptom && !a.p.explains(it) && it.held.Severity() > held.Severity() {
+		if it.kind == Symptom && !a.p.explains(it) && !it.looked() && it.held.Severity() > held.Severity() {
 			held = it.held
 		}
 	}

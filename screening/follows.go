@@ -51,8 +51,11 @@ func (a *assessment) follows(it item) (effect, evidence.ReasonCode) {
 		follows, variant = byNewer, byNewerList
 	}
 	var codes room
-	if hardest, ok := a.covered(it.appendNamed(codes[:0])); ok && e.released != nil && !a.p.kept(e) && !it.looked() {
+	if hardest, ok := a.covered(it.appendNamed(codes[:0])); ok && e.released != nil && !a.p.kept(e) {
 		left := follows.lifted(*e.released, hardest)
+		if it.looked() { // never held harder than who has it, with the same agreement
+			left = effect{follows.route, WithinLimits, e.released.limits}.with(Limits{MaxIntensity: hardest})
+		}
 		if e.finer != nil && !e.finer.explained && hardest < Vigorous { // which lifts no limit: see lifted
 			left = left.with(e.finer.settled.limits)
 		}
@@ -68,6 +71,9 @@ func (a *assessment) follows(it item) (effect, evidence.ReasonCode) {
 func (a *assessment) itself(it item) (effect, evidence.ReasonCode) {
 	e := it.entry
 	if it.looked() {
+		if spared, known := a.p.spared(e); known {
+			return look.with(spared.limits), plainly
+		}
 		return *e.notKnown, plainly
 	}
 	follows, variant, dates := e.effect, plainly, e.dated
@@ -109,17 +115,16 @@ func (a *assessment) itself(it item) (effect, evidence.ReasonCode) {
 	return follows, variant
 }
 
-// looked reports whether a look settles an item that is not known; no clearance of it
-// counts, since it may not be there.
+// looked reports whether a look settles an item that is not known.
 func (it item) looked() bool { return it.held != Yes && it.question == nil && it.notKnown != nil }
 
-// isLesser reports whether nothing is beside an entry that makes it grave: of what
-// has finer questions those that no clearance lifts, of the spine's shape what breaks bones.
+// isLesser reports whether nothing is beside an entry that makes it grave: of what has
+// finer questions those that no clearance lifts.
 func (a *assessment) isLesser(e *entry) bool {
 	if e.finer != nil {
 		return !a.p.kept(e)
 	}
-	return !slices.ContainsFunc(a.items, func(it item) bool { return slices.Contains(breaksBones, it.code) })
+	return !slices.ContainsFunc(a.items, func(it item) bool { return slices.Contains(e.beside, it.code) })
 }
 
 // lift notes that clearances answer the need of a branch for all of the items.

@@ -13,11 +13,7 @@ import (
 func unsure(codes ...screening.Code) func(*screening.Profile) {
 	return func(p *screening.Profile) {
 		for _, code := range codes {
-			term, _ := screening.LookUp(code)
-			list := &p.Conditions
-			if term.Kind == screening.RedFlag {
-				list = &p.RedFlags
-			}
+			list := listOf(p, code)
 			list.Unsure = append(list.Unsure, code)
 		}
 	}
@@ -71,11 +67,102 @@ func TestLookSettlesIt(t *testing.T) {
 	if !knee.LowImpact || !spine.LowImpact || !spine.TechniqueFirst || spine.LeastCount != 8 || !spine.Avoid.Has(body.LoadedSpinalFlex) {
 		t.Errorf("limits until then: %+v, %+v", knee, spine)
 	}
-	// What a published rule asks about holds as its yes does.
-	for _, code := range []screening.Code{"decompensated_hf", "low_functional_capacity", "recent_fracture", "end_stage_illness"} {
-		if open, yes := assess(t, made(unsure(code))), assess(t, made(has(code))); open.Meanwhile != yes.Meanwhile || yes.Rules.Strictest() == screening.Silent {
-			t.Errorf("%s: %v not known, %v present", code, open.Meanwhile, yes.Meanwhile)
+}
+
+// inRoom is what a published rule holds who is known to have it, and a look in the room
+// settles.
+var inRoom = []screening.Code{"palpitations_or_tachycardia", "known_heart_murmur", "unusual_fatigue_or_dyspnoea_usual_activity", "ankle_oedema", "intermittent_claudication",
+	"low_functional_capacity", "severe_cognitive_impairment", "copd_uncontrolled", "unstable_or_injured_joint", "acute_joint_inflammation", "pain_made_worse_by_training",
+	"end_stage_illness", "shoulder_replacement"}
+
+// TestSettledInTheRoom holds that such a thing is looked at while it is not known, no
+// looser than no and no stricter than yes, whatever was answered of it, with every
+// clearance and its place; that no rule's own answer counts it; and that all else that
+// a rule asks about, alarm signs and absolute entries first, holds as its yes does.
+func TestSettledInTheRoom(t *testing.T) {
+	finer := []screening.Code{"palpitations_new", "heart_murmur_new", "fatigue_new", "ankle_oedema_new", "claudication_new"}
+	for _, code := range inRoom {
+		for effort := screening.Intensity(0); effort <= screening.Vigorous; effort++ {
+			for answer := range screening.Answers() {
+				for _, place := range []body.Region{0, body.Knee} {
+					p, q, r := made(), made(unsure(code)), made(has(code))
+					for _, one := range []*screening.Profile{&p, &q, &r} {
+						says(answer, finer)(one)
+						one.Activity, one.Wanted = busy(), screening.Vigorous
+						if effort > screening.Idle {
+							c := clearance(code)
+							c.Intensity = effort
+							one.Clearances = []screening.Clearance{c}
+						}
+						if place != 0 && slices.Contains(sitedCodes, code) {
+							at(code, place)(one)
+						}
+					}
+					no, open, yes := assess(t, p), assess(t, q), assess(t, r)
+					tighter(t, string(code)+" not known", int(effort), no, open)
+					tighter(t, string(code)+" known", int(effort), open, yes)
+					expect(t, open, screening.PhysioLooks, screening.WithinLimits)
+					if got := open.Findings[0].Exit; got.Who != screening.ThePhysio || got.With != screening.ALook || got.Ask != code || !misses(open, code) {
+						t.Errorf("%s: the way out is %v, missing %v", code, got, open.Missing)
+					}
+					if open.Rules.Strictest() != no.Rules.Strictest() {
+						t.Errorf("%s: a rule counts what is not known", code)
+					}
+				}
+			}
 		}
+	}
+	held := 0
+	for term := range screening.Codes() {
+		if term.Kind > screening.Condition || slices.Contains(inRoom, term.Code) || term.Code == "uncontrolled_hypertension" {
+			continue
+		}
+		yes := assess(t, made(has(term.Code)))
+		if yes.Rules.Strictest() == screening.Silent || yes.Meanwhile == screening.WithinLimits {
+			continue
+		}
+		held++
+		if open := assess(t, made(unsure(term.Code))); open.Meanwhile != yes.Meanwhile {
+			t.Errorf("%s: %v not known, %v present", term.Code, open.Meanwhile, yes.Meanwhile)
+		}
+	}
+	if held < 45 {
+		t.Errorf("%d of them", held)
+	}
+}
+
+// TestReadingSaysIt holds that who is not sure whether a pressure is under control is
+// held by the reading: not at all below 160/100 mmHg (Williams 2007), and as the
+// absolute entry without one.
+func TestReadingSaysIt(t *testing.T) {
+	const code = "uncontrolled_hypertension"
+	for systolic, want := range map[int]screening.Meanwhile{150: screening.WithinLimits, 160: screening.WithinLimits, 161: screening.LightSupervised, 181: screening.Nothing} {
+		if o := assess(t, made(unsure(code), reads(systolic, 85))); o.Meanwhile != want || !misses(o, code) {
+			t.Errorf("%d: %v, missing %v", systolic, o.Meanwhile, o.Missing)
+		}
+	}
+	expect(t, assess(t, made(unsure(code), unmeasured)), screening.AskFirst, screening.Nothing)
+}
+
+// TestLateLow holds that a low of glucose hours after training holds the sessions to what
+// a low asks for, with the meter before each, and ends the day on which it is first told.
+func TestLateLow(t *testing.T) {
+	for _, tell := range []func(*screening.Profile){has("late_hypoglycaemia"), unsure("late_hypoglycaemia")} {
+		o := assess(t, made(tell))
+		expect(t, o, screening.AskFirst, screening.WithinLimits)
+		if l := o.Limits; l.LeastSetting < screening.WithHelper || l.MaxIntensity != screening.Moderate || l.Lighten.FewerSets == 0 || !slices.Contains(o.EachDay, "glucose") {
+			t.Errorf("%+v, each day %v", l, o.EachDay)
+		}
+		c := quiet()
+		c.InsulinOrSecretagogue = screening.Yes
+		if day := mustToday(t, c, o); day.Meanwhile != screening.Nothing || !misses(day, "glucose") {
+			t.Errorf("without a reading: %v", day.Meanwhile)
+		}
+	}
+	c := quiet()
+	c.New = screening.AskedFor("late_hypoglycaemia")
+	if day := mustToday(t, c, assess(t, made())); day.Meanwhile != screening.Nothing {
+		t.Errorf("told today: %v", day.Meanwhile)
 	}
 }
 
@@ -101,35 +188,40 @@ func TestQuestionNeedsNoClearance(t *testing.T) {
 	}
 }
 
-// TestShapeAlone holds that a new shape of the spine by itself is looked at, since one
-// sign says little (Finucane 2020), and holds with anything that breaks bones.
+// TestShapeAlone holds that a new shape of the spine, or severe pain over it, by itself is
+// looked at, since one sign says little (Finucane 2020), and holds with anything that
+// breaks bones.
 func TestShapeAlone(t *testing.T) {
-	const shape = "spinal_deformity"
-	alone := assess(t, made(has(shape)))
-	expect(t, alone, screening.PhysioLooks, screening.WithinLimits)
-	if o := assess(t, made(unsure(shape))); o.Meanwhile != screening.WithinLimits || !alone.Limits.AsTightAs(o.Limits) {
-		t.Errorf("not known: %v", o.Meanwhile)
-	}
-	for _, d := range []body.Demand{body.SpinalCompression, body.LoadedSpinalFlex, body.SpinalTwist, body.PickUpFromFloor, body.Overhead, body.Impact, body.FastMovement} {
-		if !alone.Limits.Avoid.Has(d) {
-			t.Errorf("%v is not avoided", d)
-		}
-	}
+	const shape, pain = "spinal_deformity", "severe_midline_back_pain"
 	fell := func(p *screening.Profile) {
 		p.Falls = &screening.FallsScreen{Fell: screening.Yes, Unsteady: screening.No, Afraid: screening.No}
 	}
 	wrist := func(p *screening.Profile) {
 		p.Events = append(p.Events, screening.Event{Code: "fracture", Day: visit - 40, Region: body.WristHand})
 	}
-	for name, beside := range map[string]func(*screening.Profile){
-		"osteoporosis": has("osteoporosis"), "not known": unsure("osteoporosis"), "an old break": has("vertebral_fracture"), "a broken hip": has("hip_fracture"),
-		"a fracture": has("recent_fracture"), "a broken wrist": wrist, "a fall": fell, "a fall told as an event": ago("fall", 40),
-	} {
-		if o := assess(t, made(has(shape), beside)); o.Route < screening.AskFirst || o.Meanwhile < screening.UnloadedPractice || !o.Limits.AsTightAs(alone.Limits) {
-			t.Errorf("%s: %v, %v", name, o.Route, o.Meanwhile)
+	for _, sign := range []screening.Code{shape, pain} {
+		alone := assess(t, made(has(sign)))
+		expect(t, alone, screening.PhysioLooks, screening.WithinLimits)
+		if o := assess(t, made(unsure(sign))); o.Meanwhile != screening.WithinLimits || !alone.Limits.AsTightAs(o.Limits) {
+			t.Errorf("%s not known: %v", sign, o.Meanwhile)
+		}
+		for _, d := range []body.Demand{body.SpinalCompression, body.LoadedSpinalFlex, body.SpinalTwist, body.PickUpFromFloor, body.Overhead, body.Impact, body.FastMovement} {
+			if !alone.Limits.Avoid.Has(d) {
+				t.Errorf("%s: %v is not avoided", sign, d)
+			}
+		}
+		for name, beside := range map[string]func(*screening.Profile){
+			"osteoporosis": has("osteoporosis"), "not known": unsure("osteoporosis"), "an old break": has("vertebral_fracture"), "a broken hip": has("hip_fracture"),
+			"a fracture": has("recent_fracture"), "a broken wrist": wrist, "a fall": fell, "a fall told as an event": ago("fall", 40),
+			"a cancer": has("cancer_history"), "a weakened immune system": has("weakened_immune_system"),
+			"bone metastases, agreed": func(p *screening.Profile) { has("bone_metastases")(p); agreed("bone_metastases")(p) },
+		} {
+			if o := assess(t, made(has(sign), beside)); o.Route < screening.AskFirst || o.Meanwhile < screening.UnloadedPractice || !o.Limits.AsTightAs(alone.Limits) {
+				t.Errorf("%s, %s: %v, %v", sign, name, o.Route, o.Meanwhile)
+			}
 		}
 	}
-	expect(t, assess(t, made(has(shape, "severe_midline_back_pain"))), screening.SameDay, screening.Nothing)
+	expect(t, assess(t, made(has(shape, pain))), screening.SameDay, screening.Nothing)
 }
 
 // TestDizzyWithoutFaint holds that new spells without a faint wait for a doctor, as

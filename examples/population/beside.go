@@ -10,6 +10,7 @@ import (
 
 // Why somebody is held of whom every published rule that speaks is silent.
 const (
+	byCuff    = "a pressure that was to be measured and was not"
 	byUnknown = "not known, and a published rule holds who says yes"
 	byUnasked = "not known, and every published rule is silent"
 	byFlag    = "a red flag or a reading that no rule grades alone"
@@ -19,12 +20,16 @@ const (
 
 // whyHeld says by what somebody is held.
 func whyHeld(p screening.Profile, o screening.Outcome) string {
-	known, why := false, byOwn
+	known, cuff, why := false, true, byOwn
 	for _, f := range o.Findings {
 		if slices.Contains(f.Reason.Facts, "screening.known-disease-recalled") && f.Known && why == byOwn {
 			why = byMemory
 		}
-		if f.Meanwhile == screening.WithinLimits || !f.Known || f.Open {
+		if f.Meanwhile == screening.WithinLimits {
+			continue
+		}
+		cuff = cuff && f.Code == "pressure_not_measured"
+		if !f.Known || f.Open {
 			continue
 		}
 		known = true
@@ -35,6 +40,8 @@ func whyHeld(p screening.Profile, o screening.Outcome) string {
 	switch {
 	case known:
 		return why
+	case cuff:
+		return byCuff
 	case ruled(p, o):
 		return byUnknown
 	}

@@ -41,7 +41,7 @@ func (t *tally) print(w io.Writer, all bool) {
 	t.alone(w)
 	t.heading(w, "Held though every published rule that speaks is silent")
 	fmt.Fprintf(w, "  %d of %d of whom all are silent: %s\n", t.silentHeld, t.silent, percent(t.silentHeld, max(t.silent, 1)))
-	for _, why := range []string{byUnknown, byUnasked, byFlag, byMemory, byOwn} {
+	for _, why := range []string{byCuff, byUnknown, byUnasked, byFlag, byMemory, byOwn} {
 		fmt.Fprintf(w, "    %-52s %7s\n", why, percent(t.silentBy[why], max(t.silent, 1)))
 	}
 	fmt.Fprintf(w, "  %d of %d of whom all stay silent, whatever comes of what is not known: %s\n", t.staysHeld, t.stays, percent(t.staysHeld, max(t.stays, 1)))
