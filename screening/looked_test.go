@@ -102,6 +102,13 @@ func TestSettledInTheRoom(t *testing.T) {
 					tighter(t, string(code)+" not known", int(effort), no, open)
 					tighter(t, string(code)+" known", int(effort), open, yes)
 					expect(t, open, screening.PhysioLooks, screening.WithinLimits)
+					want := screening.Light
+					if slices.Contains(symptomCodes, code) {
+						want = screening.Moderate // as ACSM 2015 lets who is not active begin
+					}
+					if effort == 0 && place == 0 && open.Limits.MaxIntensity != want {
+						t.Errorf("%s: effort up to %v, want %v", code, open.Limits.MaxIntensity, want)
+					}
 					if got := open.Findings[0].Exit; got.Who != screening.ThePhysio || got.With != screening.ALook || got.Ask != code || !misses(open, code) {
 						t.Errorf("%s: the way out is %v, missing %v", code, got, open.Missing)
 					}
@@ -129,6 +136,17 @@ func TestSettledInTheRoom(t *testing.T) {
 	if held < 45 {
 		t.Errorf("%d of them", held)
 	}
+}
+
+// TestUntilLookedAt holds what else binds until the look: some in reserve, somebody there
+// for a memory that may fail; and that an agreement for a disease counts all the same.
+func TestUntilLookedAt(t *testing.T) {
+	memory, joint := assess(t, made(unsure("severe_cognitive_impairment"))).Limits, assess(t, made(unsure("unstable_or_injured_joint"))).Limits
+	if memory.LeastSetting != screening.WithHelper || memory.MinReserve != 4 || joint.MinReserve != 4 || joint.LeastSetting != 0 {
+		t.Errorf("%+v, %+v", memory, joint)
+	}
+	renal := func(p *screening.Profile) { p.Diseases = screening.AskedFor("renal") }
+	expect(t, assess(t, made(renal, agreed("renal"), unsure("ankle_oedema"))), screening.PhysioLooks, screening.WithinLimits)
 }
 
 // TestReadingSaysIt holds that who is not sure whether a pressure is under control is
