@@ -147,6 +147,8 @@ func (e *entry) unsureText(client clientText) string {
 	switch {
 	case e.code == pressureUntaken: // which is never anything else
 		return client.says
+	case client.unsure != "":
+		return client.unsure
 	case e.notKnown != nil && client.option != "":
 		return "You were not sure of this: " + client.option + ". We look at it together when you come."
 	}

@@ -12,6 +12,7 @@ type clientText struct {
 	place  string // once its place is known
 	newer  string // by the newer of two lists
 	lesser string // with nothing beside that makes it grave
+	unsure string // not known, where its option would be hard to read back
 }
 
 // daysGo is what every level of the frailty scale is about: a client is not told
@@ -96,7 +97,7 @@ var clientTexts = map[Code]clientText{
 	"frailty_dose":                              {about: "your starting strength", says: "We begin with small weights and something firm to hold, and build up."},
 	"falls_risk":                                {option: "the thought of a fall that troubles you, a fall in the last 12 months, or shaky legs", about: "falls and balance", says: "We keep something firm within reach and train your balance too."},
 	"vertigo":                                   {option: "vertigo", about: "the spinning", says: "While the spinning lasts we train sitting, or with something firm to hold."},
-	"severe_cognitive_impairment":               {option: "serious trouble with memory or behaviour", about: "memory and attention", says: "Somebody who knows you well should be with us; please ask the doctor about weights."},
+	"severe_cognitive_impairment":               {option: "serious trouble with memory or behaviour", about: "memory and attention", unsure: "We would like to talk about memory and attention, with somebody there who knows you well.", says: "Somebody who knows you well should be with us; please ask the doctor about weights."},
 	"bone_metastases":                           {option: "cancer that has spread to a bone", about: "your bones and the cancer", says: "Please ask your cancer team which bones to spare; we can practise easy movements meanwhile."},
 	"aortic_or_cerebral_aneurysm":               {option: "a bulging artery in chest, belly or brain", about: "the widened artery", says: "The widened artery comes first: please ask your specialist what you may lift."},
 	"copd_asymptomatic":                         {option: "a lung disease that gives no trouble just now", about: "your lungs", says: "Thank you for telling us about your lungs; stop whenever you need more air."},
@@ -135,7 +136,7 @@ var clientTexts = map[Code]clientText{
 	"unstable_prosthesis":                                {option: "an artificial joint that is loose", about: "your prosthesis", says: "Please have the prosthesis checked so that it sits firmly, before we begin."},
 	"haemorrhoids_symptomatic_or_large":                  {option: "piles that are large or give trouble", about: "haemorrhoids", says: "We breathe out and never strain; your doctor can help with the haemorrhoids."},
 	"uncontrolled_systemic_disease":                      {option: "an illness of the whole body that is not under control", about: "your illness", says: "Please let your doctor settle the illness first; training comes after."},
-	"end_stage_illness":                                  {option: "an illness in its last stage", about: "how ill you are", says: "Easy movements without weights, as far as they feel good; please ask your doctor about more."},
+	"end_stage_illness":                                  {option: "an illness in its last stage", about: "how ill you are", unsure: "We would like to hear how you are doing, and look at it together when you come.", says: "Easy movements without weights, as far as they feel good; please ask your doctor about more."},
 
 	"saddle_numbness":                               {option: "numbness where a saddle would touch you", about: "numbness between the legs", says: "Numbness between the legs needs help at once. Please call the emergency services now."},
 	"new_bladder_or_bowel_dysfunction":              {option: "bladder or bowel newly out of control, or not emptying", about: "bladder or bowel", says: "A sudden change of bladder or bowel needs help at once. Please call the emergency services now."},

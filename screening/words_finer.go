@@ -69,8 +69,8 @@ var looks = map[Code]string{
 	spineNotSeen:  "the height against what it was, and the shape of the back",
 
 	"pain_made_worse_by_training": "the movement that hurts, its load and dose, and an easier one",
-	"unstable_or_injured_joint":   "which joint it is, how it is held, and whether it gives way",
-	"acute_joint_inflammation":    "which joint it is, whether it is warm or swollen, and how it moves",
+	"unstable_or_injured_joint":   "the joint, how it is held, and whether it gives way",
+	"acute_joint_inflammation":    "the joint, whether it is warm or swollen, and how it moves",
 	"severe_midline_back_pain":    "the height against what it was, the shape of the back and whether tapping it hurts",
 	"shoulder_replacement":        "the scar, and how far the arm goes up",
 	"palpitations_or_tachycardia": "the pulse by hand for a whole minute, and what brings the racing on",
@@ -82,7 +82,7 @@ var looks = map[Code]string{
 	"severe_cognitive_impairment": "what is understood and kept of an exercise that was shown, with somebody there who knows the person",
 	"end_stage_illness":           "how the days are spent, weight and strength against half a year ago, and the letters that there are",
 
-	"unusual_fatigue_or_dyspnoea_usual_activity": "which task it is, how it went a year ago, and the breath and pulse on a walk",
+	"unusual_fatigue_or_dyspnoea_usual_activity": "the task, how it went a year ago, and the breath and pulse on a walk",
 	otherPain[SpreadingPain]:                     "where it goes, strength and feeling of the limb, and signs of a serious cause",
 }
 
