@@ -165,7 +165,7 @@ func (n *now) below3() bool {
 	plan, below := &n.last().Plan, 0
 	for i := len(n.c.Log) - 1; i >= 0; i-- {
 		v := &n.c.Log[i]
-		if slices.Contains(n.doubtful, i) || !n.tooLittle(v) || v.Plan.Load.Each() != plan.Load.Each() || v.Plan.Sets != plan.Sets {
+		if slices.Contains(n.clean.Without, i) || !n.tooLittle(v) || v.Plan.Load.Each() != plan.Load.Each() || v.Plan.Sets != plan.Sets {
 			break
 		}
 		below++

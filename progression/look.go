@@ -24,8 +24,7 @@ type now struct {
 	out   dose.Prescription // the frame's outline
 	most  units.Mass        // per implement, by every limit
 
-	queries   []visit.Doubt
-	doubtful  []int            // places of the visits with sets that are queried
+	clean     history.Cleaned  // what is queried
 	strength  strength.Ability // what is known, for loads
 	forCounts strength.Ability // likewise, for counts
 	seen      visit.Summary    // the last visit
@@ -55,6 +54,9 @@ func (n *now) look(f *dose.Frame, trained units.Day) (*now, error) {
 	}
 	if err := n.byRule(); err != nil {
 		return n, err
+	}
+	if n.clean.Open > 0 {
+		n.seen.Gates.Keep(visit.GateReps, n.clean.Asked[0].Reason)
 	}
 	if n.back, err = n.missed(trained); err != nil {
 		return n, err

@@ -85,8 +85,8 @@ func see(c *Course, waits waiting) (n *now, d Decision, err error) {
 	c.Request.Missed = max(0, int(c.Day-trained)-given.Week)
 	c.Request.Kit = c.Request.Kit.Once(c.Request.Kit)
 	if t, err := c.Request.Kit.Compile(c.Request.Exercise.Hold); err == nil { // else the frame says what is wrong
-		n.h.Log, n.doubtful, n.queries = h.Clean(t, from)
-		c.Log = n.h.Log
+		n.clean = h.Clean(t, from)
+		c.Log, n.h.Log = n.clean.Log, n.clean.Log
 		n.strength, n.forCounts = n.h.Strength()
 	}
 	if !c.Request.Exercise.MovesBody {
@@ -205,9 +205,9 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 // sees notes what was looked at: queries, each reason for them once in a row, and
 // gates.
 func (d *Decision) sees(n *now) {
-	d.Queries, d.Gates = n.queries, n.seen.Gates.Gates
+	d.Queries, d.Gates = n.clean.Asked, n.seen.Gates.Gates
 	var asked evidence.ReasonCode
-	for _, q := range n.queries {
+	for _, q := range n.clean.Asked {
 		if q.Reason.Code != asked {
 			d.because(q.Reason)
 		}
