@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/strength"
 	"example.org/posology/progression/internal/given"
+	"example.org/posology/progression/internal/told"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
 	"example.org/posology/units/evidence"
@@ -176,12 +177,15 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 			p.Reasons = slices.DeleteFunc(p.Reasons, func(r evidence.Reason) bool { return r.Code == "dose.chance" })
 		}
 	}
-	switch was := &n.last().Plan; {
+	was := &n.last().Plan
+	asMuch := p.Load.Each() >= was.Load.Each() && p.Sets >= was.Sets && p.Count >= was.Count && p.Reserve.Least <= was.Reserve.Least
+	switch {
 	case a == HoldDose && p.Load.Each() < was.Load.Each():
 		a = EaseOff
-	case a == EaseOff && n.seen.Gates.Advice < rule.Ease && was.Finding == nil && was.Feel == nil && p.Load.Each() >= was.Load.Each() && p.Sets >= was.Sets && p.Count >= was.Count && p.Reserve.Least <= was.Reserve.Least:
+	case a == EaseOff && n.seen.Gates.Advice < rule.Ease && was.Finding == nil && was.Feel == nil && asMuch:
 		a = HoldDose // nothing was left to take; what a gate eases stays eased
 	}
+	d.Reasons = told.Agree(d.Reasons, asMuch, p.Count)
 	d.Action, d.Change, d.Next = a, change, &p
 	d.because(n.saysEnd(&p)...)
 	d.because(n.saysRange(&p)...)

@@ -93,19 +93,6 @@ func (r *GateReport) Join() {
 	}
 }
 
-// Keep lets a gate that lets the load rise keep it.
-func (r *GateReport) Keep(gate Gate, why evidence.Reason) {
-	if r == nil {
-		return
-	}
-	for i := range r.Gates {
-		if g := &r.Gates[i]; g.Gate == gate && g.Advice < rule.Keep {
-			*g = gate.says(rule.Keep, why)
-		}
-	}
-	r.Join()
-}
-
 // aim returns the count for the next visit with the same load.
 func (v *Visit) aim(r GateReport) int {
 	if r.Advice > rule.Keep {

@@ -219,6 +219,32 @@ func (h *History) Asked(each units.Mass, visits int) bool {
 	return false
 }
 
+// PlannedBefore returns the last dose with a weight, before a place, for which no other was
+// looked; nil: there is none.
+func (h *History) PlannedBefore(place int, each units.Mass) *dose.Prescription {
+	for i := place - 1; i >= 0; i-- {
+		if p := &h.Log[i].Plan; !visit.Searches(p) && p.Load.Each() == each {
+			return p
+		}
+	}
+	return nil
+}
+
+// Declined reports whether at one of the last so many visits more than each, or than a
+// heavier weight, was to be felt, or tried as it was not before, and was not.
+func (h *History) Declined(each units.Mass, visits int) bool {
+	for i := max(0, len(h.Log)-visits); i < len(h.Log); i++ {
+		v := &h.Log[i]
+		at := v.Plan.Load.Each()
+		more := func(m units.Mass) bool { return m > at }
+		asked := v.Plan.Feel != nil || visit.Searches(&v.Plan) && h.PlannedBefore(i, at) != nil
+		if at >= each && asked && len(v.SetsWith(more)) == 0 {
+			return true
+		}
+	}
+	return false
+}
+
 // LastSets returns the repetitions of the last set of each visit planned at a
 // load, on the weaker side, the oldest first.
 func (h *History) LastSets(each units.Mass) []int {
