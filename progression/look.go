@@ -58,7 +58,7 @@ func (n *now) look(f *dose.Frame, trained units.Day) (*now, error) {
 	if err := n.byRule(); err != nil {
 		return n, err
 	}
-	if n.clean.Open > 0 {
+	if n.clean.Open > 0 && n.gate(visit.GateReps).Advice == rule.Raise {
 		n.answer(visit.GateReps, rule.Ruling{Advice: rule.Keep, Reasons: []evidence.Reason{n.clean.Asked[0].Reason}})
 	}
 	if n.back, err = n.missed(trained); err != nil {
