@@ -95,7 +95,7 @@ var words = evidence.Words{
 	"dose.intensity-limit":        {Clinician: "Screening limits effort to {intensity}: at least {reserve} repetitions in reserve."},
 	"dose.breath-reserve":         {Clinician: "Breath must not be held: at least {reserve} repetitions in reserve, since pressure rises towards the end of a set."},
 	"dose.lighter-day": {
-		Client:    "We keep it lighter this time.",
+		Client:    "We keep it light this time.",
 		Clinician: "Lighter: at most the last completed load, {fewer} set fewer, {more} more in reserve.",
 	},
 	"dose.count-limit":   {Clinician: "Screening asks for sets of at least {least} repetitions."},

@@ -29,17 +29,22 @@ func (n *now) byRule() error {
 	if err != nil {
 		return err
 	}
-	gates := &n.seen.Gates
-	for i, g := range gates.Gates {
-		switch {
-		case g.Gate == visit.GateReps && n.seen.Visit.Met():
-			gates.Gates[i] = visit.GateAnswer{Gate: g.Gate, Advice: a.Advice, Reasons: a.Reasons}
-		case g.Gate == visit.GateEffort && name == rule.NameOMNIBelow8 && g.Advice == rule.Keep && !n.seen.Known:
-			gates.Gates[i] = visit.GateAnswer{Gate: g.Gate, Advice: a.Advice, Reasons: a.Reasons}
-		}
+	if n.seen.Visit.Met() {
+		n.answer(visit.GateReps, a)
 	}
-	gates.Join()
+	if name == rule.NameOMNIBelow8 && n.gate(visit.GateEffort).Advice == rule.Keep && !n.seen.Known {
+		n.answer(visit.GateEffort, a)
+	}
 	return nil
+}
+
+// gate is what a gate says; the report has every one, in order.
+func (n *now) gate(g visit.Gate) *visit.GateAnswer { return &n.seen.Gates.Gates[g-1] }
+
+// answer lets a ruling speak for a gate.
+func (n *now) answer(g visit.Gate, a rule.Ruling) {
+	n.gate(g).Advice, n.gate(g).Reasons = a.Advice, a.Reasons
+	n.seen.Gates.Join()
 }
 
 // byPain lets the policy's rule answer for pain that the model lets be and that
@@ -49,19 +54,14 @@ func (n *now) byPain() error {
 	if n.c.Policy.Pain != rule.NamePainGate || p == nil || p.Kind != screening.OrdinaryPain || p.During == nil || p.After == nil || p.NextMorning == nil || p.WeeklyTrend == 0 {
 		return nil
 	}
-	gates := &n.seen.Gates
-	for i, g := range gates.Gates {
-		if g.Gate != visit.GatePain || g.Advice != rule.Keep || screening.SorenessLasts(n.seen.Visit.SorenessDays) {
-			continue
-		}
-		a, err := rule.PainGate(max(*p.During, *p.After), n.seen.Visit.RangeLost, screening.No) // the target has its own gate
-		if err != nil {
-			return err
-		}
-		gates.Gates[i] = visit.GateAnswer{Gate: g.Gate, Advice: a.Advice, Reasons: a.Reasons}
+	if n.gate(visit.GatePain).Advice != rule.Keep || screening.SorenessLasts(n.seen.Visit.SorenessDays) {
+		return nil
 	}
-	gates.Join()
-	return nil
+	a, err := rule.PainGate(max(*p.During, *p.After), n.seen.Visit.RangeLost, screening.No) // the target has its own gate
+	if err == nil {
+		n.answer(visit.GatePain, a)
+	}
+	return err
 }
 
 // ask puts the last visit to a rule. The target is the top of the guideline's

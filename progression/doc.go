@@ -35,7 +35,7 @@
 // All rows that hold are joined, in any order; then nothing is made harder. A row
 // has a name, a condition, what it changes, and the facts behind it.
 //
-//	missed         more than a week since the last set → load and sets by the ladder, or anew (return, return-anew, medical, coarse-steps)
+//	missed         more than a week since the last set → load and sets by the ladder, or anew (return, return-no-source, return-anew, medical, coarse-steps)
 //	above-limit    the last weight lies above a limit → the heaviest below it (limit)
 //	lighter-day    the day's check asks for a lighter session → as the check says (gates)
 //	too-heavy      the weight could not be lifted, or in some set too seldom even to failure → a lighter weight, or an easier variant (too-much, variant)

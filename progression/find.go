@@ -22,7 +22,7 @@ const (
 // counted, and none to a weight of which what is known comes nowhere near. What
 // counts no repetitions is tried one step at a time.
 func (n *now) mayTry() int {
-	if n.jump == nil || n.vain || !n.seen.BeyondCounting() && !n.ratedTwice() {
+	if n.jump == nil || n.vain || n.h.Declined(n.seen.Base, feelEvery) || !n.seen.BeyondCounting() && !n.ratedTwice() {
 		return 0
 	}
 	if !n.counts() {
@@ -54,9 +54,6 @@ func (n *now) easilyShows(from, to units.Mass) bool {
 func (n *now) stillLooking() bool {
 	if !n.bearsMore() {
 		return false
-	}
-	if plan := &n.last().Plan; visit.Searches(plan) && n.seen.Base == plan.Load.Each() && !visit.Searches(n.before) {
-		return false // a trial that was not taken up: back to the dose before it
 	}
 	return n.lookedFor() && !n.seen.Tried && n.withinLimits() && n.seen.Visit.Met() && n.mayTry() > 0
 }
@@ -158,6 +155,15 @@ func (n *now) triedInVain() bool { return n.seen.Tried && n.seen.Gates.Advice ==
 
 func (n *now) resumes() bool { return visit.Searches(&n.last().Plan) && !visit.Searches(n.before) }
 
+// saysDeclined asks why a weight that was to be tried or felt was not, where what was done
+// was easy enough for it.
+func (n *now) saysDeclined() []evidence.Reason {
+	if !n.seen.BeyondCounting() || !n.h.Declined(n.seen.Base, 1) {
+		return nil
+	}
+	return []evidence.Reason{because("progression.not-tried").With(evidence.Count("visits", feelEvery))}
+}
+
 // tries reports whether the next weight may be tried, of an exercise in which none can
 // be felt.
 func (n *now) tries() bool {
@@ -181,7 +187,7 @@ const (
 // comes near, not soon after the last time, and only with more strength after one in
 // vain.
 func (n *now) feels() bool {
-	if n.waits == findWaits || n.seen.Gates.Advice != rule.Raise || !n.seen.BeyondCounting() || !n.withinLimits() || !n.jump.over(feelShare) || n.step.Sets < 2 || n.seen.Tried {
+	if n.waits == findWaits || n.seen.Gates.Advice != rule.Raise || !n.seen.BeyondCounting() || !n.withinLimits() || !n.jump.over(feelShare) || n.step.Sets < 2 || n.seen.Tried || n.h.Declined(n.seen.Base, feelEvery) {
 		return false
 	}
 	next := n.jump.To.Each()

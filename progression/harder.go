@@ -4,8 +4,6 @@ import (
 	"slices"
 
 	"example.org/posology/dose"
-	"example.org/posology/progression/rule"
-	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units/evidence"
 )
@@ -92,6 +90,7 @@ func (n *now) harden() (*row, choice) {
 		if i >= beside && n.waitsForSomebody() {
 			c.why = append([]evidence.Reason{n.saysBeside()}, c.why...)
 		}
+		c.why = append(c.why, n.saysDeclined()...)
 		return r, c
 	}
 	return nil, choice{} // the last row always holds
@@ -113,7 +112,7 @@ func removable() []string {
 	return names
 }
 
-func (n *now) nothingDone() bool { return len(n.seen.Visit.Sets) == 0 }
+func (n *now) nothingDone() bool { return len(n.seen.Visit.Sets) == 0 || n.clean.Open == 1 }
 
 func (n *now) asksFirst() bool { return n.c.Request.Screening.Meanwhile > screening.WithinLimits }
 
@@ -122,12 +121,7 @@ func (n *now) expired() bool { return n.c.Plan.Expired(n.c.Day) }
 // mayAddSet reports whether a set is still to come before anything else is made
 // harder: those that the plan builds up to, or in familiarisation begins with.
 func (n *now) mayAddSet() bool {
-	for _, g := range n.seen.Gates.Gates {
-		if g.Advice != rule.Raise && g.Gate != visit.GateReps {
-			return false
-		}
-	}
-	return n.setsCome() && n.seen.Visit.Met()
+	return n.bearsMore() && n.setsCome() && n.seen.Visit.Met()
 }
 
 // setsCome reports whether there are such sets, of a dose that is not looked for any

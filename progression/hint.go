@@ -29,12 +29,7 @@ func (n *now) unrated() bool {
 	if !n.counts() {
 		return !n.seen.AllRated()
 	}
-	for _, g := range n.seen.Gates.Gates {
-		if g.Gate == visit.GateEffort && g.Advice == rule.Raise {
-			return false
-		}
-	}
-	return !n.seen.Known
+	return n.gate(visit.GateEffort).Advice != rule.Raise && !n.seen.Known
 }
 
 // hints say what would let the exercise go on where it was not recorded.

@@ -40,7 +40,7 @@ type lessening struct {
 // lessens is all that makes a dose easier, or keeps it from being made harder: every
 // row that holds, joined.
 var lessens = [...]lessening{
-	{"missed", "more than a week since the last set", "load and sets by the ladder, or anew", comeBack, codes("progression.return", "progression.return-anew", "progression.return-assessed", "progression.reps-for-load"),
+	{"missed", "more than a week since the last set", "load and sets by the ladder, or anew", comeBack, codes("progression.return", "progression.return-kept", "progression.return-anew", "progression.return-assessed", "progression.reps-for-load"),
 		func(n *now) bool { return n.back != nil }, (*now).saysBack},
 	{"above-limit", "the last weight lies above a limit", "the heaviest below it", 0, codes("progression.above-limit"),
 		func(n *now) bool { return n.seen.Base > n.most }, func(n *now) []evidence.Reason {
@@ -165,7 +165,7 @@ func (n *now) below3() bool {
 	plan, below := &n.last().Plan, 0
 	for i := len(n.c.Log) - 1; i >= 0; i-- {
 		v := &n.c.Log[i]
-		if slices.Contains(n.doubtful, i) || !n.tooLittle(v) || v.Plan.Load.Each() != plan.Load.Each() || v.Plan.Sets != plan.Sets {
+		if slices.Contains(n.clean.Without, i) || !n.tooLittle(v) || v.Plan.Load.Each() != plan.Load.Each() || v.Plan.Sets != plan.Sets {
 			break
 		}
 		below++

@@ -1,6 +1,8 @@
 package progression
 
 import (
+	"cmp"
+
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
@@ -11,6 +13,7 @@ import (
 	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
+	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
 
@@ -24,8 +27,7 @@ type now struct {
 	out   dose.Prescription // the frame's outline
 	most  units.Mass        // per implement, by every limit
 
-	queries   []visit.Doubt
-	doubtful  []int            // places of the visits with sets that are queried
+	clean     history.Cleaned  // what is queried
 	strength  strength.Ability // what is known, for loads
 	forCounts strength.Ability // likewise, for counts
 	seen      visit.Summary    // the last visit
@@ -55,6 +57,9 @@ func (n *now) look(f *dose.Frame, trained units.Day) (*now, error) {
 	}
 	if err := n.byRule(); err != nil {
 		return n, err
+	}
+	if n.clean.Open > 0 && n.gate(visit.GateReps).Advice == rule.Raise {
+		n.answer(visit.GateReps, rule.Ruling{Advice: rule.Keep, Reasons: []evidence.Reason{n.clean.Asked[0].Reason}})
 	}
 	if n.back, err = n.missed(trained); err != nil {
 		return n, err
@@ -169,10 +174,5 @@ func (n *now) beforeTrial() *dose.Prescription {
 	if !visit.Searches(trial) || len(n.seen.Visit.Sets) == 0 {
 		return trial
 	}
-	for i := len(n.c.Log) - 2; i >= 0; i-- {
-		if p := &n.c.Log[i].Plan; !visit.Searches(p) && p.Load.Each() == n.seen.Base {
-			return p
-		}
-	}
-	return trial
+	return cmp.Or(n.h.PlannedBefore(len(n.c.Log)-1, n.seen.Base), trial)
 }

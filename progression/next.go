@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/strength"
 	"example.org/posology/progression/internal/given"
+	"example.org/posology/progression/internal/told"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
 	"example.org/posology/units/evidence"
@@ -85,8 +86,8 @@ func see(c *Course, waits waiting) (n *now, d Decision, err error) {
 	c.Request.Missed = max(0, int(c.Day-trained)-given.Week)
 	c.Request.Kit = c.Request.Kit.Once(c.Request.Kit)
 	if t, err := c.Request.Kit.Compile(c.Request.Exercise.Hold); err == nil { // else the frame says what is wrong
-		n.h.Log, n.doubtful, n.queries = h.Clean(t, from)
-		c.Log = n.h.Log
+		n.clean = h.Clean(t, from)
+		c.Log, n.h.Log = n.clean.Log, n.clean.Log
 		n.strength, n.forCounts = n.h.Strength()
 	}
 	if !c.Request.Exercise.MovesBody {
@@ -176,12 +177,15 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 			p.Reasons = slices.DeleteFunc(p.Reasons, func(r evidence.Reason) bool { return r.Code == "dose.chance" })
 		}
 	}
-	switch was := &n.last().Plan; {
+	was := &n.last().Plan
+	asMuch := p.Load.Each() >= was.Load.Each() && p.Sets >= was.Sets && p.Count >= was.Count && p.Reserve.Least <= was.Reserve.Least
+	switch {
 	case a == HoldDose && p.Load.Each() < was.Load.Each():
 		a = EaseOff
-	case a == EaseOff && n.seen.Gates.Advice < rule.Ease && was.Finding == nil && was.Feel == nil && p.Load.Each() >= was.Load.Each() && p.Sets >= was.Sets && p.Count >= was.Count && p.Reserve.Least <= was.Reserve.Least:
+	case a == EaseOff && n.seen.Gates.Advice < rule.Ease && was.Finding == nil && was.Feel == nil && asMuch:
 		a = HoldDose // nothing was left to take; what a gate eases stays eased
 	}
+	d.Reasons = told.Agree(d.Reasons, asMuch, p.Count)
 	d.Action, d.Change, d.Next = a, change, &p
 	d.because(n.saysEnd(&p)...)
 	d.because(n.saysRange(&p)...)
@@ -205,9 +209,9 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 // sees notes what was looked at: queries, each reason for them once in a row, and
 // gates.
 func (d *Decision) sees(n *now) {
-	d.Queries, d.Gates = n.queries, n.seen.Gates.Gates
+	d.Queries, d.Gates = n.clean.Asked, n.seen.Gates.Gates
 	var asked evidence.ReasonCode
-	for _, q := range n.queries {
+	for _, q := range n.clean.Asked {
 		if q.Reason.Code != asked {
 			d.because(q.Reason)
 		}

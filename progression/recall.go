@@ -43,7 +43,7 @@ func (n *now) calm() bool {
 	for i := max(0, len(log)-calmVisits); i < len(log); i++ {
 		v := &log[i]
 		_, other := v.OtherLoad()
-		if v.Plan.Load.Each() != n.seen.Base || other || slices.Contains(n.doubtful, i) || v.Done() == 0 || v.Below() || !v.MayFind() {
+		if v.Plan.Load.Each() != n.seen.Base || other || len(n.clean.Asked) > 0 || v.Done() == 0 || v.Below() || !v.MayFind() {
 			return false
 		}
 	}

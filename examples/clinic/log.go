@@ -35,7 +35,7 @@ func logVisit(s *session) error {
 		return err
 	}
 	var done []setlog.Set
-	hint, held := setsHint, paused(*s.r)
+	said, held := map[string]bool{}, paused(*s.r)
 	for _, a := range asked {
 		ex, err := catalogue.Lookup(string(a.Exercise))
 		if err != nil {
@@ -50,15 +50,20 @@ func logVisit(s *session) error {
 		if held[ex.ID] {
 			what = "nothing is asked for until it is decided again"
 		}
+		hint := hintOf(ex)
+		if said[hint] {
+			hint = "likewise"
+		}
+		said[hintOf(ex)] = true
 		var sets []setlog.Set
 		err = s.Ask(string(ex.ID), ex.Name+": "+what+".", hint, func(answer string) (err error) {
-			sets, err = readSets(spelled(answer, a, ex), begin, ex.OneSided)
+			sets, err = readSets(spelled(answer, a, ex), begin, ex)
 			return err
 		})
 		if err != nil {
 			return err
 		}
-		done, hint = append(done, sets...), "likewise"
+		done = append(done, sets...)
 	}
 	s.warn()
 	if len(done) == 0 {

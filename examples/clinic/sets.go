@@ -16,6 +16,30 @@ import (
 
 const setsHint = `"all@3" for all that was asked, with 3 left; or such as "6 kg 10@3 9@2": the weight of one dumbbell where it is another than asked for, and of each set how many and how many were left; "left 8@2 right 8@2"; "none"`
 
+// heldHint is that of what is held or walked: nobody counts what was left of it.
+const heldHint = `"all" or, rated as 6 of 10 for how hard it was, "all@6/10"; or such as "6 kg 30@6/10 25@7/10", each set in %s; "left 20 right 20"; "none"`
+
+// hintOf says how the sets of an exercise are written.
+func hintOf(ex exercise.Exercise) string {
+	if ex.Measure == exercise.Repetitions {
+		return setsHint
+	}
+	return fmt.Sprintf(heldHint, ex.Measure)
+}
+
+// effortOf reads what stands behind a set: how many were left or, where nobody counts
+// that, how hard it was. The one is not taken for the other: 0 left is all, 0 of 10 none.
+func effortOf(word, told string, ex exercise.Exercise) (e units.Effort, err error) {
+	rating, rated := strings.CutSuffix(told, "/10")
+	switch counted := ex.Measure == exercise.Repetitions; {
+	case counted && e.UnmarshalText([]byte("rir "+told)) != nil:
+		return e, fmt.Errorf("%q: %q says not how many were left, 0 to 10", word, told)
+	case !counted && (!rated || e.UnmarshalText([]byte("omni "+rating)) != nil):
+		return e, fmt.Errorf("%q: %q says not how hard it was, such as 6/10; of %s nobody counts how many were left", word, told, ex.Measure)
+	}
+	return e, nil
+}
+
 // spelled writes out "all@3": every set and side as asked for.
 func spelled(answer string, a record.Asked, ex exercise.Exercise) string {
 	left, all := strings.CutPrefix(strings.ToLower(answer), "all")
@@ -31,7 +55,7 @@ func spelled(answer string, a record.Asked, ex exercise.Exercise) string {
 
 // readSets reads sets as they are typed: "6 kg 10@3 9@2", "left 8 right 8". What
 // begin says of exercise, day, side and weight holds until another is named.
-func readSets(text string, begin setlog.Set, oneSided bool) (sets []setlog.Set, err error) {
+func readSets(text string, begin setlog.Set, ex exercise.Exercise) (sets []setlog.Set, err error) {
 	if text == "" || strings.EqualFold(text, "none") {
 		return nil, nil
 	}
@@ -56,15 +80,15 @@ func readSets(text string, begin setlog.Set, oneSided bool) (sets []setlog.Set, 
 		}
 		reps, left, told := strings.Cut(word, "@")
 		if set.Reps, err = strconv.Atoi(reps); err != nil {
-			return nil, fmt.Errorf("%q is no set: it is written %s", word, setsHint)
+			return nil, fmt.Errorf("%q is no set: it is written %s", word, hintOf(ex))
 		}
 		set.Effort = units.Effort{}
 		if told {
-			if err = set.Effort.UnmarshalText([]byte("rir " + left)); err != nil {
-				return nil, fmt.Errorf("%q: %q says not how many were left, 0 to 10", word, left)
+			if set.Effort, err = effortOf(word, left, ex); err != nil {
+				return nil, err
 			}
 		}
-		if oneSided && set.Side == body.Both {
+		if ex.OneSided && set.Side == body.Both {
 			return nil, errors.New(`which side? such as "left 8@2 right 8@2"`)
 		}
 		if err = set.Validate(); err != nil {
@@ -73,7 +97,7 @@ func readSets(text string, begin setlog.Set, oneSided bool) (sets []setlog.Set, 
 		sets, hanging = append(sets, set), ""
 	}
 	if hanging != "" {
-		return nil, fmt.Errorf("behind %q no set is told: it is written %s", hanging, setsHint)
+		return nil, fmt.Errorf("behind %q no set is told: it is written %s", hanging, hintOf(ex))
 	}
 	return sets, nil
 }
@@ -106,7 +130,7 @@ func (s *session) tests() (list []setlog.Set, err error) {
 			if err != nil {
 				return err
 			}
-			sets, err := readSets(rest, blank(ex, s.day), ex.OneSided)
+			sets, err := readSets(rest, blank(ex, s.day), ex)
 			if err != nil {
 				return fmt.Errorf("%s: %w", id, err)
 			}

@@ -149,6 +149,30 @@ func lastTime(was []choice.Tried) string {
 	return " Last time, " + strings.Join(said, "; ") + "."
 }
 
+// ways are those in which a trial may go, as its name lists them behind a comma; none where
+// any protocol may be told.
+func ways(t choice.Tried) []string {
+	_, list, some := strings.Cut(t.Trial.String(), ", ")
+	if !some {
+		return nil
+	}
+	return strings.Split(strings.ReplaceAll(list, " or ", ", "), ", ")
+}
+
+// wayOf takes one of the ways of a trial, where it has any, or none where it went as before
+// or did not: a rise with help is compared with no other.
+func wayOf(t choice.Tried, protocol string, asBefore bool) (string, error) {
+	protocol = strings.TrimSpace(protocol)
+	list := ways(t)
+	if one := strings.ToLower(protocol); slices.Contains(list, one) {
+		return one, nil
+	}
+	if len(list) > 0 && (protocol != "" || t.How == function.Done && !asBefore) {
+		return "", fmt.Errorf("%q says not how they got up: one of %s behind a comma, such as \"9.4 s, %s\"", protocol, strings.Join(list, ", "), list[0])
+	}
+	return protocol, nil
+}
+
 // readTried reads results as they are typed. Tries are counted from the first that is
 // kept here: whoever had some elsewhere has learnt less since than is taken off.
 func readTried(text string, blank choice.Tried, was []choice.Tried) (list []choice.Tried, err error) {
@@ -174,7 +198,10 @@ func readTried(text string, blank choice.Tried, was []choice.Tried) (list []choi
 				return nil, err
 			}
 		}
-		t.Protocol, t.Try = strings.TrimSpace(protocol), 1
+		if protocol, err = wayOf(t, protocol, len(was) > 0); err != nil {
+			return nil, err
+		}
+		t.Protocol, t.Try = protocol, 1
 		for _, o := range was {
 			if o.Side == t.Side {
 				t.Try++

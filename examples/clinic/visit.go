@@ -9,6 +9,8 @@ import (
 	"strings"
 
 	"example.org/posology/dose/equipment"
+	"example.org/posology/examples/internal/page"
+	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
@@ -37,6 +39,9 @@ func firstVisit(s *session) error {
 			return err
 		})
 		if err != nil {
+			return err
+		}
+		if err := s.plausible(); err != nil {
 			return err
 		}
 	}
@@ -178,4 +183,26 @@ func (s *session) exercises() error {
 		}
 		return nil
 	})
+}
+
+// Masses of a body outside of which a slip is likelier than the person: our own choice, and
+// no clinical number.
+const (
+	leastBody = 30 * units.Kilogram
+	mostBody  = 250 * units.Kilogram
+)
+
+// plausible asks about a body mass that is likely to be a slip, and leaves it out unless
+// somebody says that it is right.
+func (s *session) plausible() error {
+	m := s.r.BodyMass
+	if m == 0 || m >= leastBody && m <= mostBody {
+		return nil
+	}
+	right, err := s.YesNo("body_mass_right", fmt.Sprintf("%s is unusual for an adult. Were they weighed so?", m))
+	if right != screening.Yes {
+		s.r.BodyMass = 0
+		page.Wrap(s.said, "", fmt.Sprintf("The weight of %s is left out: nobody says that it is right.", m))
+	}
+	return err
 }

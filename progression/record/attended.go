@@ -44,8 +44,10 @@ func (r Record) attended(l *log, day units.Day) (AttendanceReport, error) {
 	if len(r.Days) == 0 {
 		return a, nil // reported with the days
 	}
-	for start := slices.Min(r.Days); start < day; start += weekDays {
-		a.Sessions = append(a.Sessions, r.inWeek(start, day, l)...)
+	for _, p := range r.periods(day) {
+		for start := slices.Min(p.days); start < p.until; start += weekDays {
+			a.Sessions = append(a.Sessions, p.inWeek(start, l)...)
+		}
 	}
 	for _, s := range a.Sessions {
 		if s.Missed != screening.No {
@@ -64,14 +66,49 @@ func (r Record) comesLittle(l *log, day units.Day) bool {
 	return err == nil && a.Answer.Advice == rule.Ease
 }
 
-// inWeek returns the sessions that the plan had in the seven days from start
-// on, up to a day.
-func (r Record) inWeek(start, until units.Day, l *log) []programme.PlannedSession {
+// A period is the time in which one set of days was the plan's.
+type period struct {
+	days  []units.Day // of its first week
+	until units.Day   // that it did not last to
+}
+
+// periods are those of the plan in force and of the plans before it, by what entries
+// rest on: a plan lasts until another is decided on. Of plans made before anybody had
+// trained the last is the one that was begun.
+func (r Record) periods(until units.Day) []period {
+	var list []period
+	begin := func(days []units.Day, decided units.Day) {
+		if len(days) == 0 {
+			return
+		}
+		first := slices.Min(days)
+		for n := len(list); n > 0 && slices.Min(list[n-1].days) >= first; n-- {
+			list = list[:n-1]
+		}
+		if n := len(list); n > 0 && list[n-1].until > min(first, decided) {
+			list[n-1].until = min(first, decided)
+		}
+		list = append(list, period{days, until})
+	}
+	for i, e := range r.Entries {
+		again := e.Plan != nil && i+1 < len(r.Entries) && r.Entries[i+1].Plan != nil
+		if same := len(list) > 0 && slices.Equal(list[len(list)-1].days, e.Given.Days); !again && !same {
+			begin(e.Given.Days, e.Day)
+		}
+	}
+	if len(list) == 0 || !slices.Equal(list[len(list)-1].days, r.Days) {
+		begin(r.Days, until)
+	}
+	return list
+}
+
+// inWeek returns the sessions that the plan had in the seven days from start on.
+func (p period) inWeek(start units.Day, l *log) []programme.PlannedSession {
 	var list []programme.PlannedSession
 	spare := 0
-	for d := start; d < min(start+weekDays, until); d++ {
+	for d := start; d < min(start+weekDays, p.until); d++ {
 		visited := l.visited[d]
-		switch wanted := slices.ContainsFunc(r.Days, func(p units.Day) bool { return (d-p)%weekDays == 0 }); {
+		switch wanted := slices.ContainsFunc(p.days, func(first units.Day) bool { return (d-first)%weekDays == 0 }); {
 		case wanted && visited:
 			list = append(list, programme.PlannedSession{Day: d, Missed: screening.No})
 		case wanted:

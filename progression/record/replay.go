@@ -103,11 +103,12 @@ func (r Record) Replay() []Replayed {
 	return list
 }
 
-// AsOf returns the record as it was for an entry, without the entries: to print again
-// what was said then. The record is taken to be valid, and the entry to be one of its own.
+// AsOf returns the record as it was for an entry, with the entries before it: to print
+// again what was said then. The record is taken to be valid, and the entry to be one of its own.
 func (r Record) AsOf(e Entry) Record {
 	n := e.Rests
-	r.Given, r.Entries = e.Given, nil
+	place := slices.IndexFunc(r.Entries, func(other Entry) bool { return other.Day == e.Day && other.Rests == n })
+	r.Given, r.Entries = e.Given, upTo(r.Entries, place)
 	r.Checks, r.Tests, r.Seen = upTo(r.Checks, n.Checks), upTo(r.Tests, n.Tests), upTo(r.Seen, n.Seen)
 	r.Function, r.Practised = upTo(r.Function, n.Function), upTo(r.Practised, n.Practised)
 	r.Asked, r.Visits, r.Done = e.asked(upTo(r.Asked, n.Asked)), upTo(r.Visits, n.Visits), upTo(r.Done, n.Done)

@@ -279,7 +279,7 @@ func (c check) saysWhy() {
 			"progression.maintain", "progression.settle-first", "progression.nothing-done", "progression.tried", "progression.resumed", "progression.ask-first", "progression.fewer-reps", "progression.note-effort", "progression.rate-effort", "progression.set-nearest", "progression.range-ends",
 			"progression.ladder-ends", "progression.tried-lately", "progression.once-more",
 			"progression.step-beside", "progression.look-beside", "progression.above-beside",
-			"progression.lighter-day", "progression.attendance-low", "progression.return": // nothing was left to take
+			"progression.lighter-day", "progression.attendance-low", "progression.return-kept": // nothing was left to take
 			stands = true
 		}
 	}

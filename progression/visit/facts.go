@@ -23,7 +23,7 @@ const (
 var visitFacts = []evidence.Fact{
 	{ID: factGates, Value: "events, pain, range, technique, effort, repetitions, in this order; any may keep, ease or refer, only all together raise, and what is not known keeps", Basis: evidence.Design, From: []evidence.FactID{factPerry, factZones}},
 	{ID: factOneMore, Value: "one repetition more than in the weakest set, up to the top of the range", Basis: evidence.Design, From: []evidence.FactID{factRepsThenLoad}},
-	{ID: factQueries, Value: fmt.Sprintf("a load that the kit does not make, or within %v %% of 2, ½, %v or 1/%v times the planned one, is asked about and not used", 100*aboutSlip, perKilogram, perKilogram), Basis: evidence.Design},
+	{ID: factQueries, Value: fmt.Sprintf("a load that the kit does not make, or within %v %% of 2, ½, %v or 1/%v times the planned one, is asked about and not used, except that what was lighter counts for what it shows against the dose; where a visit has no other sets the load waits for two visits", 100*aboutSlip, perKilogram, perKilogram), Basis: evidence.Design},
 }
 
 // Facts yields the facts behind this package.

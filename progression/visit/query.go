@@ -89,3 +89,14 @@ func (v *Visit) WithoutQueried(place int, t *equipment.Table) ([]setlog.Set, []D
 	}
 	return kept, doubtful
 }
+
+// Less reports whether a set, whatever its load, shows less than was asked: nearer to
+// failure, or fewer repetitions than what was left makes up for or the range begins with.
+func (v *Visit) Less(s setlog.Set) bool {
+	v = field.OrZero(v)
+	told, known := toldOf(s)
+	if asked := v.Plan.Reserve.Least; v.countsReserve() && known {
+		return told < asked || v.fellShort(s) || float64(s.Reps)+float64(told) < float64(v.Plan.Count)+float64(asked)
+	}
+	return s.Reps < v.Plan.Count
+}

@@ -45,8 +45,8 @@ func Discharge(r record.Record, review record.Review) ([]Paper, error) {
 	return []Paper{{"discharge", s.Document}, {"discharge-letter", written}}, err
 }
 
-// planned says how many sessions there were to be. Of other days before these nothing is
-// counted any more.
+// planned says how many sessions there were to be. Of days before
+// these that no decision was kept of nothing is known.
 func planned(a record.AttendanceReport) string {
 	n := len(a.Sessions)
 	if n == 0 || a.Sessions[0].Day <= a.Done[0] {

@@ -10,6 +10,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 
+	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/papers"
@@ -206,6 +207,39 @@ func TestDiaryErrors(t *testing.T) {
 		sets, days, err := v.ReadDiary(strings.NewReader(typed))
 		if err == nil || !strings.Contains(err.Error(), want) || sets != nil || days != nil {
 			t.Errorf("%q: %v, want %s", typed, err, want)
+		}
+	}
+}
+
+// How hard it was to hold or carry reads back from a diary as a rating; a number alone, which
+// could be how many were left, is no rating.
+func TestDiaryRatesWhatIsHeld(t *testing.T) {
+	r := programtest.Decoded(t, demo.VillageHall())
+	r.Exercises = []exercise.ID{"farmers-carry", "plank", "goblet-squat"}
+	plan, err := r.Start(r.LastDay())
+	if err != nil {
+		t.Fatal(err)
+	}
+	v := papers.OfPlan(plan)
+	var sheet strings.Builder
+	if err := v.Diary().Text(&sheet); err != nil {
+		t.Fatal(err)
+	}
+	if !strings.Contains(sheet.String(), "2. Plank, set 1           10 seconds          –       ____  __/10") {
+		t.Fatalf("nothing is held:\n%s", sheet.String())
+	}
+	for more, want := range map[string]string{"6/10": "omni 6", "/10": "", "": "", "6": "!", "11/10": "!"} {
+		sets, _, err := v.ReadDiary(strings.NewReader("day,row,weight,done,more\n2026-12-01,2,,10," + more + "\n"))
+		if want == "!" {
+			if err == nil || !strings.Contains(err.Error(), "/more") {
+				t.Errorf("%q: %v", more, err)
+			}
+			continue
+		}
+		if err != nil {
+			t.Errorf("%q: %v", more, err)
+		} else if text, _ := sets[0].Effort.MarshalText(); string(text) != want {
+			t.Errorf("%q: %q", more, text)
 		}
 	}
 }

@@ -9,6 +9,7 @@ import (
 	"strings"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
@@ -98,18 +99,29 @@ func (r diaryRow) read(day units.Day, weight, done, more string) (setlog.Set, er
 	if s.Reps, err = strconv.Atoi(done); err != nil {
 		bad.Add("/done", field.Bad(done, "a whole number", field.ErrSyntax))
 	}
-	if more != "" && more != none {
-		left, err := strconv.Atoi(more)
-		if err != nil {
-			bad.Add("/more", field.Bad(more, "a whole number", field.ErrSyntax))
-		} else if s.Effort, err = units.InReserve(float64(left)); err != nil {
-			bad.Add("/more", err)
-		}
+	if more != "" && more != none && more != ofTen {
+		s.Effort, err = r.effort(more)
+		bad.Add("/more", err)
 	}
 	if len(bad) == 0 {
 		bad.Add("", s.Validate())
 	}
 	return s, bad.Err()
+}
+
+// effort reads how many were left or, where nobody counts that, how hard it was.
+func (r diaryRow) effort(more string) (e units.Effort, err error) {
+	if r.item.Measure != exercise.Repetitions {
+		if rating, rated := strings.CutSuffix(more, ofTen); !rated || e.UnmarshalText([]byte("omni "+rating)) != nil {
+			return e, field.Bad(more, "how hard it was, such as 6"+ofTen, field.ErrSyntax)
+		}
+		return e, nil
+	}
+	left, err := strconv.Atoi(more)
+	if err != nil {
+		return e, field.Bad(more, "a whole number", field.ErrSyntax)
+	}
+	return units.InReserve(float64(left))
 }
 
 // note takes the answer to one of the questions.

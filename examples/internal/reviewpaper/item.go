@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/papers"
@@ -96,6 +97,8 @@ func StepText(j progression.Jump) string {
 func BridgeText(d progression.Decision) string {
 	top, _ := d.Next.Span.Max()
 	switch {
+	case d.Next.Measure != exercise.Repetitions:
+		return ""
 	case d.RepsBefore == 0:
 		return "; no number of repetitions in the reserve asked shows it"
 	case d.RepsBefore > top:
@@ -107,6 +110,9 @@ func BridgeText(d progression.Decision) string {
 // visited prints what was asked for and done at one visit.
 func visited(v progression.Visit) string {
 	text := fmt.Sprintf("asked %d of %d", v.Plan.Sets, v.Plan.Count)
+	if v.Plan.Measure != exercise.Repetitions {
+		text += " " + v.Plan.Measure.String()
+	}
 	if v.Plan.Mode != dose.WithoutLoad {
 		text += " with " + held(v.Plan.Hold, v.Plan.Load.Each())
 	}
@@ -131,7 +137,7 @@ func sideDone(v progression.Visit, side body.Side) string {
 			continue
 		}
 		reps = append(reps, fmt.Sprint(s.Reps)+otherLoad(v, s))
-		efforts = append(efforts, effortText(s, len(reps) > 1))
+		efforts = append(efforts, effortText(v, s, len(reps) > 1))
 	}
 	if len(reps) == 0 {
 		return ""
@@ -143,9 +149,16 @@ func sideDone(v progression.Visit, side body.Side) string {
 	return text
 }
 
-// effortText prints "rir 4", and after the first set of a side "4".
-func effortText(s setlog.Set, again bool) string {
+// effortText prints "rir 4", and after the first set of a side "4"; of what is held or
+// walked how it was rated.
+func effortText(v progression.Visit, s setlog.Set, again bool) string {
 	text, err := s.Effort.MarshalText()
+	switch held := v.Plan.Measure != exercise.Repetitions; {
+	case held && s.Effort.IsZero():
+		return "not rated"
+	case held && s.Effort.Scale() == units.ScaleOMNI:
+		return fmt.Sprintf("rated %v of 10", s.Effort.Number())
+	}
 	if err != nil || len(text) == 0 {
 		return "effort not recorded"
 	}

@@ -10,6 +10,7 @@ import (
 	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
+	"example.org/posology/units/body"
 )
 
 // A History is the log of one exercise, and what it is read by.
@@ -83,26 +84,41 @@ func (h *History) Technique() dose.Observation {
 	return seen
 }
 
-// Clean returns the log without the sets that are doubtful, the places of the
-// visits that had any, and the doubtful sets of the last one. Where nobody watched
+// A Cleaned is a log in which nothing doubtful counts for more than was asked.
+type Cleaned struct {
+	Log     []visit.Visit
+	Without []int         // places of the visits that lack doubtful sets
+	Asked   []visit.Doubt // the doubtful sets of the last visits
+	// Open is 1 where every set of the last visit is doubtful, 2 where every one of that
+	// before it is; 0: neither.
+	Open int
+}
+
+// askedAgain is at how many visits a doubtful set is asked about.
+const askedAgain = 2
+
+// Clean takes the doubtful sets out of the log. One that was too light counts for what it
+// shows against the dose, as though it was done with the planned weight, and where the
+// visit has no others never for more than was asked: what was done badly would else be
+// better logged with a slip. Where nobody watched
 // a visit at which form was kept, by the person's own word, somebody's look within
 // the four weeks before holds. The caller's log stays as it is; passed visits of it
 // are not looked at.
-func (h *History) Clean(t *equipment.Table, passed int) (log []visit.Visit, places []int, doubtful []visit.Doubt) {
-	log, asked, mine := h.Log, h.Request.Technique, false
+func (h *History) Clean(t *equipment.Table, passed int) (c Cleaned) {
+	c.Log = h.Log
+	asked, mine := h.Request.Technique, false
 	var seen dose.Observation
 	change := func() {
 		if !mine {
-			log, mine = slices.Clone(log), true
+			c.Log, mine = slices.Clone(c.Log), true
 		}
 	}
-	for i := range log {
-		var sets []setlog.Set
-		if sets, doubtful = log[i].WithoutQueried(passed+i, t); doubtful != nil {
+	for i := range c.Log {
+		if sets, doubtful := c.Log[i].WithoutQueried(passed+i, t); doubtful != nil {
 			change()
-			log[i].Sets, places = sets, append(places, i)
+			c.clean(i, sets, doubtful)
 		}
-		v := &log[i]
+		v := &c.Log[i]
 		if asked.Made() && asked.Day <= v.Day && asked.Day > seen.Day {
 			seen = asked
 		}
@@ -111,10 +127,41 @@ func (h *History) Clean(t *equipment.Table, passed int) (log []visit.Visit, plac
 			seen = v.Observer
 		case v.FormLost == screening.No && seen.Made() && seen.Day <= v.Day && int(v.Day-seen.Day) <= visit.KnownDays:
 			change()
-			log[i].Observer = seen
+			c.Log[i].Observer = seen
 		}
 	}
-	return log, places, doubtful
+	return c
+}
+
+// clean takes what is doubtful out of a visit that has other sets, or none.
+func (c *Cleaned) clean(i int, sets []setlog.Set, doubtful []visit.Doubt) {
+	v, ago := &c.Log[i], len(c.Log)-i
+	whole := len(sets) == 0
+	for _, d := range doubtful {
+		s := v.Sets[d.Set]
+		less := v.Less(s)
+		several := v.Plan.Feel != nil || visit.Searches(&v.Plan) // it may have been another one
+		if d.Load >= v.Plan.Load.Each() || !whole && (several || !less) {
+			continue
+		}
+		if s.Load, s.Reps = v.Plan.Load.Each(), min(s.Reps, v.Plan.Count); s.Hold.Implements() > 1 {
+			s.Stated = body.PerHand
+		}
+		if !less {
+			s.Reps, s.Effort = v.Plan.Count, units.Effort{}
+		}
+		sets = append(sets, s)
+	}
+	if len(sets) < len(v.Sets) {
+		c.Without = append(c.Without, i)
+	}
+	if v.Sets = sets; ago > askedAgain {
+		return
+	}
+	c.Asked = append(c.Asked, doubtful...)
+	if whole {
+		c.Open = ago
+	}
 }
 
 // Done returns what is known to have been done, where a limit on the share of a
@@ -166,6 +213,32 @@ func (h *History) Lifted(each units.Mass, visits int) bool {
 func (h *History) Asked(each units.Mass, visits int) bool {
 	for i := max(0, len(h.Log)-visits); i < len(h.Log); i++ {
 		if h.Log[i].Plan.Load.Each() >= each {
+			return true
+		}
+	}
+	return false
+}
+
+// PlannedBefore returns the last dose with a weight, before a place, for which no other was
+// looked; nil: there is none.
+func (h *History) PlannedBefore(place int, each units.Mass) *dose.Prescription {
+	for i := place - 1; i >= 0; i-- {
+		if p := &h.Log[i].Plan; !visit.Searches(p) && p.Load.Each() == each {
+			return p
+		}
+	}
+	return nil
+}
+
+// Declined reports whether at one of the last so many visits more than each, or than a
+// heavier weight, was to be felt, or tried as it was not before, and was not.
+func (h *History) Declined(each units.Mass, visits int) bool {
+	for i := max(0, len(h.Log)-visits); i < len(h.Log); i++ {
+		v := &h.Log[i]
+		at := v.Plan.Load.Each()
+		more := func(m units.Mass) bool { return m > at }
+		asked := v.Plan.Feel != nil || visit.Searches(&v.Plan) && h.PlannedBefore(i, at) != nil
+		if at >= each && asked && len(v.SetsWith(more)) == 0 {
 			return true
 		}
 	}

@@ -209,9 +209,9 @@ func TestClean(t *testing.T) {
 	v := again(h, 3)
 	v.Observer, v.Sets[0].Load = dose.Observation{}, 5*kilo
 	table := units.Must(h.Request.Kit.Compile(body.OneHand))
-	log, places, doubts := h.Clean(table, 10)
-	if len(log[1].Sets) != 3 || len(h.Log[1].Sets) != 4 || !slices.Equal(places, []int{1}) || len(doubts) != 1 || doubts[0].Visit != 11 || !log[1].Observer.Made() {
-		t.Errorf("%v, %v, %v", log[1].Sets, places, doubts)
+	c := h.Clean(table, 10)
+	if len(c.Log[1].Sets) != 3 || len(h.Log[1].Sets) != 4 || !slices.Equal(c.Without, []int{1}) || len(c.Asked) != 1 || c.Asked[0].Visit != 11 || c.Open != 0 || !c.Log[1].Observer.Made() {
+		t.Errorf("%+v", c)
 	}
 	if len(h.Done()) != 0 {
 		t.Error("without a limit on the share nothing done is asked for")

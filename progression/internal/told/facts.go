@@ -11,6 +11,7 @@ const (
 	Coarse       evidence.FactID = "progression.coarse-steps"
 	Bridge       evidence.FactID = "progression.bridge"
 	OMNI         evidence.FactID = "progression.omni-below-8"
+	Return       evidence.FactID = "progression.return-no-source"
 	Reserve      evidence.FactID = "progression.reserve-error"
 )
 

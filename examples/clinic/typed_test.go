@@ -1,0 +1,101 @@
+package main
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"example.org/posology/dose/choice"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/progression/record"
+	"example.org/posology/screening/function"
+	"example.org/posology/units"
+)
+
+// Of what is held or carried nobody counts how many were left: it is rated of 10, in a way
+// that cannot be taken for the other, since 0 left is all and 0 of 10 is nothing.
+func TestHeldIsRated(t *testing.T) {
+	for id, tt := range map[string][2][]string{
+		"plank":          {{"30@6/10 25", "all@6/10", "all"}, {"30@6", "30@11/10", "all@3"}},
+		"dumbbell-squat": {{"10@3 9", "all@3", "all"}, {"10@6/10", "10@11", "all@6/10"}},
+		"suitcase-carry": {{"left 20@7/10 right 20@7/10"}, {"left 20@3"}},
+		"farmers-carry":  {{"6 kg 20@0/10"}, {"20@0"}},
+	} {
+		ex, err := exercise.Standard().Lookup(id)
+		if err != nil {
+			t.Fatal(err)
+		}
+		a := record.Asked{Sets: 2, Count: 10, Load: 4 * units.Kilogram}
+		for i, list := range tt {
+			for _, text := range list {
+				begin := blank(ex, 739950)
+				begin.Load = a.Load
+				if ex.Hold.Implements() == 0 {
+					begin.Load = 0
+				}
+				sets, err := readSets(spelled(text, a, ex), begin, ex)
+				scale := units.ScaleRIR
+				if ex.Measure != exercise.Repetitions {
+					scale = units.ScaleOMNI
+				}
+				told := strings.Contains(text, "@")
+				if (err == nil) != (i == 0) || err == nil && (len(sets) == 0 || told && sets[0].Effort.Scale() != scale) {
+					t.Errorf("%s %q: %v, %v", id, text, sets, err)
+				}
+			}
+		}
+		if counted := ex.Measure == exercise.Repetitions; counted == strings.Contains(hintOf(ex), "/10") {
+			t.Errorf("%s: %s", id, hintOf(ex))
+		}
+	}
+}
+
+// A rise from the floor is one of the ways that its name lists, or as last time; another
+// word is named with them.
+func TestFloorRiseIsOneOfItsWays(t *testing.T) {
+	var floor choice.Tried
+	for trial := range choice.TaskTrials() {
+		if one := (choice.Tried{Trial: trial, Result: function.Result{Day: 739950}}); strings.Contains(trial.String(), "from the floor") {
+			floor = one
+		} else if len(ways(one)) > 0 {
+			t.Errorf("%s: %v", trial, ways(one))
+		}
+	}
+	if got := ways(floor); !slices.Equal(got, []string{"alone", "with furniture", "with help"}) {
+		t.Errorf("%q", got)
+	}
+	was := []choice.Tried{{Trial: floor.Trial, Result: function.Result{Protocol: "with help"}}}
+	for text, want := range map[string]string{"9.4 s, alone": "alone", "9.4 s, With furniture": "with furniture", "unable": "", "9.4 s": "!", "9.4 s, by the sofa": "!"} {
+		list, err := readTried(text, floor, nil)
+		if want == "!" && (err == nil || !strings.Contains(err.Error(), "alone, with furniture, with help")) || want != "!" && (err != nil || list[0].Protocol != want) {
+			t.Errorf("%q: %+v, %v", text, list, err)
+		}
+	}
+	if list, err := readTried("8 s", floor, was); err != nil || list[0].Protocol != "with help" {
+		t.Errorf("as last time: %+v, %v", list, err)
+	}
+}
+
+// A body mass that is nearly always a slip is asked about, and left out unless it is right.
+func TestBodyMassIsAskedAbout(t *testing.T) {
+	for text, want := range map[string]units.Mass{
+		"7 kg": 0, "29 kg\nbody_mass_right: yes": 29 * units.Kilogram, "30 kg": 30 * units.Kilogram, "251 kg": 0,
+	} {
+		f := begun(t)
+		p, err := f.Read("hall")
+		if err != nil {
+			t.Fatal(err)
+		}
+		p.Record.BodyMass, p.Record.Visits, p.Record.Asked = 0, nil, nil
+		if c, err := p.Change(); err != nil || f.Write(c) != nil {
+			t.Fatal(err)
+		}
+		status, out, errs := calls("", "-dir", string(f), "visit", "hall", "-day", "2027-01-04", "-yes", "-answers", answers(t, "# invented\nbody_mass: "+text+"\n"))
+		if status != 0 {
+			t.Fatalf("%q: %s", text, errs)
+		}
+		if p, err = f.Read("hall"); err != nil || p.Record.BodyMass != want || strings.Contains(out, "is left out") != (want == 0) {
+			t.Errorf("%q: %v, %v\n%s", text, p.Record.BodyMass, err, out)
+		}
+	}
+}

@@ -1,0 +1,56 @@
+package progression_test
+
+import (
+	"slices"
+	"testing"
+
+	"example.org/posology/progression"
+)
+
+// toTry reports whether a heavier weight is to be tried or felt.
+func toTry(d progression.Decision) bool {
+	return d.Next != nil && (d.Next.Feel != nil || d.Next.Finding != nil && d.Next.Finding.MaxSteps > 0)
+}
+
+// places are those of the decisions of which something holds.
+func places(list []progression.Decision, holds func(progression.Decision) bool) (at []int) {
+	for i, d := range list {
+		if holds(d) {
+			at = append(at, i)
+		}
+	}
+	return at
+}
+
+// Whoever is offered a heavier weight, and does with ease what is asked besides, is asked
+// why once, and not offered it again for eight visits: our own choice, as for a feel.
+func TestNextLeavesWhatIsNotTried(t *testing.T) {
+	asked := func(d progression.Decision) bool { return hasReason(d, "progression.not-tried") }
+	for name, c := range map[string]progression.Course{
+		"a squat":          and(func(t failer) progression.Course { return squatCourse(t, 4, 6) }, func(c *progression.Course) { done(c, 4*kilo, 10, 6) })(t),
+		"a far weight":     from(func(c *progression.Course) { done(c, 4*kilo, 14, 6) }, 4, 6)(t),
+		"a carry":          from(func(c *progression.Course) { *c = through(t, 7, 4, 6.5); repeat(c, 2) }, 4)(t),
+		"a search resumed": from(func(c *progression.Course) { *c = beginner(t, "dumbbell-calf-raise", 1, 2, 3); c.Request.Phase = 2 }, 4)(t),
+	} {
+		list := goesOn(t, &c, 20, 8)
+		offered, why := places(list, toTry), places(list, asked)
+		if len(offered) == 0 || len(why) == 0 {
+			t.Errorf("%s: offered %v, asked %v", name, offered, why)
+		}
+		for i, at := range offered {
+			if at+1 < len(list) && !slices.Contains(why, at+1) || i > 0 && at-offered[i-1] <= 8 || len(why) > len(offered) {
+				t.Errorf("%s: offered %v, asked %v: %s", name, offered, why, trail(list))
+			}
+		}
+	}
+}
+
+// What was not easy enough for a trial was rightly done without.
+func TestNextAsksNotWhyWhatWasHard(t *testing.T) {
+	c := squatCourse(t, 4, 6)
+	done(&c, 4*kilo, 10, 6)
+	first := goesOn(t, &c, 1, 3)[0]
+	if d := nextOf(t, c); !toTry(first) || hasReason(d, "progression.not-tried") {
+		t.Errorf("%s\n%s", told(first), tell(d))
+	}
+}
