@@ -82,8 +82,8 @@ func (c *chooser) keepFew(n int, keep ...slot) {
 // what is wanted most.
 func (c *chooser) keepBrief() {
 	for c.drop(func(s slot) bool {
-		ex, _ := exercise.Standard().Get(c.variant[s])
-		return worked()[c.variant[s]].weight || s != push && !c.there(ex)
+		done := worked()[c.variant[s]]
+		return done.weight || s != push && !c.there(done.exercise)
 	}) {
 	}
 	legs := slices.IndexFunc(c.order, ofThighs)
@@ -138,10 +138,7 @@ func (c *chooser) doubled(s slot) bool {
 
 // possible reports whether any form of the slot has what it needs.
 func (c *chooser) possible(s slot) bool {
-	return slices.ContainsFunc(variants[s], func(id exercise.ID) bool {
-		ex, _ := exercise.Standard().Get(id)
-		return c.there(ex)
-	})
+	return slices.ContainsFunc(variants[s], func(id exercise.ID) bool { return c.there(worked()[id].exercise) })
 }
 
 // others is the largest part that another slot of the list has in training the group;
@@ -149,8 +146,9 @@ func (c *chooser) possible(s slot) bool {
 func (c *chooser) others(but slot, group int, weight bool) int {
 	part := 0
 	for _, s := range c.order {
-		if s != but && c.possible(s) && (!weight || worked()[c.variant[s]].weight) {
-			part = max(part, c.role(s, group))
+		own := c.role(s, group)
+		if s != but && own > part && (!weight || worked()[c.variant[s]].weight) && c.possible(s) {
+			part = own
 		}
 	}
 	return part
@@ -162,8 +160,9 @@ func (c *chooser) role(s slot, group int) int { return worked()[c.variant[s]].pa
 
 // work is what an exercise does for the main muscles.
 type work struct {
-	weight bool  // it is done with one
-	parts  []int // in each group
+	exercise exercise.Exercise // to be read alone
+	weight   bool              // it is done with one
+	parts    []int             // in each group
 }
 
 // worked tells of each variant what it does.
@@ -172,7 +171,7 @@ var worked = sync.OnceValue(func() map[exercise.ID]work {
 	all := map[exercise.ID]work{}
 	for _, id := range slices.Concat(slices.Concat(variants[:]...), slices.Collect(maps.Values(byBand))) {
 		ex, _ := exercise.Standard().Get(id)
-		one := work{ex.Hold != body.Unloaded, make([]int, len(mainMuscles))}
+		one := work{ex, ex.Hold != body.Unloaded, make([]int, len(mainMuscles))}
 		for _, w := range ex.Muscles {
 			for i, group := range mainMuscles {
 				if slices.Contains(group, w.Muscle) {

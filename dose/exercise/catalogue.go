@@ -32,7 +32,8 @@ func fold(name string) string { return strings.ToLower(strings.TrimSpace(name)) 
 // is in neither c nor ex, an [field.ErrUnknown]; and steps that lead back to
 // where they began, an [field.ErrConflict].
 func (c Catalogue) With(ex ...Exercise) (Catalogue, error) {
-	n := Catalogue{listed: slices.Clone(c.listed), byID: map[ID]int{}, byName: map[string]int{}}
+	most := len(c.listed) + len(ex)
+	n := Catalogue{listed: append(make([]Exercise, 0, most), c.listed...), byID: make(map[ID]int, most), byName: make(map[string]int, 2*most)}
 	for _, e := range ex {
 		n.listed = append(n.listed, e.clone())
 	}

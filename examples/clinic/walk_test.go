@@ -2,7 +2,6 @@ package main
 
 import (
 	"bytes"
-	"encoding/json"
 	"errors"
 	"flag"
 	"fmt"
@@ -24,6 +23,7 @@ import (
 	"example.org/posology/progression"
 	"example.org/posology/progression/record"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 var update = flag.Bool("update", false, "rewrite the golden files, which are our own output and no published figures")
@@ -96,7 +96,7 @@ func (w *way) record() record.Record {
 	if w.last == nil {
 		data, err := os.ReadFile(w.folder.File(w.walker.name))
 		w.last = new(record.Record)
-		if err = errors.Join(err, json.Unmarshal(data, w.last)); err != nil {
+		if err = errors.Join(err, field.Decode(data, w.last, field.Strict)); err != nil {
 			w.t.Fatal(err)
 		}
 	}

@@ -24,7 +24,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 )
 
-var records = flag.Int("records", 100, "how many random records are taken through their course")
+var records = flag.Int("records", usualRecords, "how many random records are taken through their course")
 
 // oneOf draws one of a list.
 func oneOf[T any](r *rand.Rand, list ...T) T { return list[r.IntN(len(list))] }

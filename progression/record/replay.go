@@ -1,6 +1,7 @@
 package record
 
 import (
+	"bytes"
 	"encoding/json"
 	"errors"
 	"maps"
@@ -138,9 +139,12 @@ func upTo[T any](list []T, n int) []T { return list[:min(max(n, 0), len(list))] 
 // entries of earlier days have no more of them, and not the facts, which may be found
 // for what was said without. Editions are no answer.
 func sameAnswer(a, b Entry) bool {
-	was, errA := said(a.unedited())
-	is, errB := said(b.unedited())
-	return errA == nil && errB == nil && reflect.DeepEqual(was, is)
+	was, errA := json.Marshal(a.unedited())
+	is, errB := json.Marshal(b.unedited())
+	if errA != nil || errB != nil {
+		return false
+	}
+	return bytes.Equal(was, is) || reflect.DeepEqual(said(was), said(is))
 }
 
 // unedited returns e without its editions.
@@ -154,15 +158,12 @@ func (e Entry) unedited() Entry {
 	return e
 }
 
-// said returns e as JSON has it, without the facts of reasons and with their values as
-// texts alone.
-func said(e Entry) (v any, err error) {
-	data, err := json.Marshal(e)
-	if err == nil {
-		err = json.Unmarshal(data, &v)
-	}
+// said returns an entry that was written as JSON without the facts of reasons and with
+// their values as texts alone.
+func said(entry []byte) (v any) {
+	json.Unmarshal(entry, &v) // what was written can be read
 	bare(v, false)
-	return v, err
+	return v
 }
 
 // bare leaves code, names and values of each reason.

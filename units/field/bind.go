@@ -1,6 +1,7 @@
 package field
 
 import (
+	"bytes"
 	"encoding"
 	"encoding/json"
 	"errors"
@@ -10,6 +11,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 )
 
 // maxBadFields ends the list of bad fields of a hostile document.
@@ -17,11 +19,10 @@ const maxBadFields = 1000
 
 // A binder sets Go values from nodes and gathers what is wrong.
 type binder struct {
-	how    How
-	root   *node
-	text   places
-	errs   Errors
-	fields map[reflect.Type][]member // of the structs met so far
+	how  How
+	root *node
+	text places
+	errs Errors
 }
 
 func (b *binder) refuse(n *node, allowed string, category error) {
@@ -32,8 +33,11 @@ func (b *binder) refuse(n *node, allowed string, category error) {
 
 // accept takes in what a type's own method said of n.
 func (b *binder) accept(n *node, err error) {
+	if err == nil {
+		return
+	}
 	var known *Error
-	if err != nil && !errors.As(err, &known) {
+	if !errors.As(err, &known) {
 		err = Bad(n.got(), "", err)
 	}
 	before := len(b.errs)
@@ -84,7 +88,7 @@ func (b *binder) bindMethod(n *node, v reflect.Value) bool {
 		}
 	case encoding.TextUnmarshaler:
 		if b.is(n, jsonText, "a text") {
-			b.accept(n, u.UnmarshalText([]byte(n.text)))
+			b.accept(n, u.UnmarshalText(n.text()))
 		}
 	default:
 		return false
@@ -100,7 +104,7 @@ func (b *binder) bindKind(n *node, v reflect.Value) {
 		}
 	case k == reflect.String:
 		if b.is(n, jsonText, "a text") {
-			v.SetString(n.text)
+			v.SetString(string(n.text()))
 		}
 	case v.CanInt():
 		b.bindInt(n, v)
@@ -112,7 +116,7 @@ func (b *binder) bindKind(n *node, v reflect.Value) {
 		b.bindStruct(n, v)
 	case k == reflect.Slice:
 		if b.is(n, jsonArray, "a list") {
-			v.Set(reflect.MakeSlice(v.Type(), len(n.items), len(n.items)))
+			v.Set(reflect.MakeSlice(v.Type(), n.size, n.size))
 			b.bindItems(n, v)
 		}
 	case k == reflect.Array:
@@ -129,30 +133,33 @@ const wholeNumber = "a whole number"
 
 func (b *binder) bindInt(n *node, v reflect.Value) {
 	bits := v.Type().Bits()
-	allowed := wholeNumber + " that fits 64 bits"
-	if least := int64(math.MinInt64) >> (64 - bits); bits < 64 { // the others say nothing to anybody
-		allowed = fmt.Sprintf("%s from %d to %d", wholeNumber, least, ^least)
+	x, err := strconv.ParseInt(string(n.raw), 10, bits)
+	allowed := func() string {
+		if bits == 64 { // the ends of it say nothing to anybody
+			return wholeNumber + " that fits 64 bits"
+		}
+		least := int64(math.MinInt64) >> (64 - bits)
+		return fmt.Sprintf("%s from %d to %d", wholeNumber, least, ^least)
 	}
-	if b.is(n, jsonNumber, allowed) {
-		x, err := strconv.ParseInt(string(n.raw), 10, bits)
-		b.numberError(n, allowed, err)
+	if b.isNumber(n, err, allowed) {
 		v.SetInt(x)
 	}
 }
 
 func (b *binder) bindUint(n *node, v reflect.Value) {
 	bits := v.Type().Bits()
-	allowed := wholeNumber + " of 0 or more that fits 64 bits"
-	if bits < 64 {
-		allowed = fmt.Sprintf("%s from 0 to %d", wholeNumber, uint64(1)<<bits-1)
+	digits, negative := bytes.CutPrefix(n.raw, []byte("-"))
+	x, err := strconv.ParseUint(string(digits), 10, bits)
+	if negative && err == nil {
+		x, err = 0, strconv.ErrRange
 	}
-	if b.is(n, jsonNumber, allowed) {
-		number, negative := strings.CutPrefix(string(n.raw), "-")
-		x, err := strconv.ParseUint(number, 10, bits)
-		if negative && err == nil {
-			x, err = 0, strconv.ErrRange
+	allowed := func() string {
+		if bits == 64 {
+			return wholeNumber + " of 0 or more that fits 64 bits"
 		}
-		b.numberError(n, allowed, err)
+		return fmt.Sprintf("%s from 0 to %d", wholeNumber, uint64(1)<<bits-1)
+	}
+	if b.isNumber(n, err, allowed) {
 		v.SetUint(x)
 	}
 }
@@ -161,33 +168,33 @@ func (b *binder) bindFloat(n *node, v reflect.Value) {
 	if b.is(n, jsonNumber, "a number") {
 		bits := v.Type().Bits()
 		x, err := strconv.ParseFloat(string(n.raw), bits)
-		b.numberError(n, fmt.Sprintf("a number that fits %d bits", bits), err)
+		b.isNumber(n, err, func() string { return fmt.Sprintf("a number that fits %d bits", bits) })
 		v.SetFloat(x)
 	}
 }
 
-// numberError reports what strconv said: out of range, or not whole.
-func (b *binder) numberError(n *node, allowed string, err error) {
+// isNumber reports whether n is a number, and refuses it if it is none or is what
+// strconv said: out of range, or not whole.
+func (b *binder) isNumber(n *node, err error, allowed func() string) bool {
 	switch {
-	case errors.Is(err, strconv.ErrRange):
-		b.refuse(n, allowed, ErrOverflow)
-	case err != nil:
-		b.refuse(n, allowed, ErrSyntax)
+	case n.kind == jsonNumber && errors.Is(err, strconv.ErrRange):
+		b.refuse(n, allowed(), ErrOverflow)
+	case n.kind != jsonNumber, err != nil:
+		b.refuse(n, allowed(), ErrSyntax)
 	}
+	return n.kind == jsonNumber
 }
 
 func (b *binder) bindItems(n *node, v reflect.Value) {
-	for i, item := range n.items {
-		b.bind(item, v.Index(i))
+	for item := range n.items() {
+		b.bind(item, v.Index(item.index))
 	}
 }
 
 func (b *binder) bindArray(n *node, v reflect.Value) {
-	allowed := fmt.Sprintf("a list of %d", v.Len())
 	switch {
-	case !b.is(n, jsonArray, allowed):
-	case len(n.items) > v.Len(), len(n.items) < v.Len() && !n.cut:
-		b.refuse(n, allowed, ErrSyntax)
+	case n.kind != jsonArray, n.size > v.Len(), n.size < v.Len() && !n.cut:
+		b.refuse(n, fmt.Sprintf("a list of %d", v.Len()), ErrSyntax)
 	default:
 		b.bindItems(n, v)
 	}
@@ -199,24 +206,26 @@ func (b *binder) bindAny(n *node, v reflect.Value) {
 		b.refuse(n, fmt.Sprintf("nothing: the Go type %s has no form in JSON", v.Type()), ErrUnknown)
 		return
 	}
-	dynamic := map[byte]reflect.Type{
-		jsonBool:   reflect.TypeFor[bool](),
-		jsonNumber: reflect.TypeFor[float64](),
-		jsonText:   reflect.TypeFor[string](),
-		jsonArray:  reflect.TypeFor[[]any](),
-		jsonObject: reflect.TypeFor[map[string]any](),
-	}[n.kind]
-	fresh := reflect.New(dynamic).Elem()
+	fresh := reflect.New(dynamic[n.kind]).Elem()
 	b.bind(n, fresh)
 	v.Set(fresh)
+}
+
+// dynamic is what an empty interface holds of each kind.
+var dynamic = map[byte]reflect.Type{
+	jsonBool:   reflect.TypeFor[bool](),
+	jsonNumber: reflect.TypeFor[float64](),
+	jsonText:   reflect.TypeFor[string](),
+	jsonArray:  reflect.TypeFor[[]any](),
+	jsonObject: reflect.TypeFor[map[string]any](),
 }
 
 func (b *binder) bindMap(n *node, v reflect.Value) {
 	if !b.is(n, jsonObject, "an object") {
 		return
 	}
-	v.Set(reflect.MakeMapWithSize(v.Type(), len(n.items)))
-	for _, item := range n.items {
+	v.Set(reflect.MakeMapWithSize(v.Type(), n.size))
+	for item := range n.items() {
 		key := reflect.New(v.Type().Key()).Elem()
 		switch {
 		case !b.bindName(item, key):
@@ -234,8 +243,8 @@ func (b *binder) bindMap(n *node, v reflect.Value) {
 // that stands there.
 func (b *binder) bindName(item *node, key reflect.Value) bool {
 	before := len(b.errs)
-	raw, _ := json.Marshal(item.token) // a string has no way to fail
-	b.bind(&node{parent: item.parent, token: item.token, kind: jsonText, raw: raw, text: item.token, at: item.at}, key)
+	raw, _ := json.Marshal(string(item.name)) // a string has no way to fail
+	b.bind(&node{parent: item.parent, name: item.name, kind: jsonText, raw: raw, at: item.at}, key)
 	return len(b.errs) == before
 }
 
@@ -243,21 +252,39 @@ func (b *binder) bindStruct(n *node, v reflect.Value) {
 	if !b.is(n, jsonObject, "an object") {
 		return
 	}
-	fields := b.fieldsOf(v.Type())
-	seen := make(map[string]bool, len(n.items))
-	for _, item := range n.items {
-		i := slices.IndexFunc(fields, func(f member) bool { return f.name == item.token })
+	fields := fieldsOf(v.Type())
+	seen := make([]bool, len(fields))
+	var others map[string]bool // names that are not known
+	next := 0                  // the fields mostly come in their order
+	for item := range n.items() {
+		i := place(fields, item.name, next)
 		switch {
-		case seen[item.token]:
+		case i >= 0 && seen[i], others[string(item.name)]:
 			b.refuse(item, "each name once", ErrDuplicate)
-		case i < 0 && b.how == PassOver:
-		case i < 0:
-			b.refuse(item, allowedNames(fields), ErrUnknown)
-		default:
+		case i >= 0:
+			seen[i], next = true, i+1
 			b.bind(item, v.FieldByIndex(fields[i].index))
+		default:
+			if others == nil {
+				others = make(map[string]bool)
+			}
+			others[string(item.name)] = true
+			if b.how != PassOver {
+				b.refuse(item, allowedNames(fields), ErrUnknown)
+			}
 		}
-		seen[item.token] = true
 	}
+}
+
+// place returns the place of the field of a name, -1 if there is none, looked for from
+// one place on.
+func place(fields []member, name []byte, from int) int {
+	for i := range fields {
+		if at := (from + i) % len(fields); fields[at].name == string(name) {
+			return at
+		}
+	}
+	return -1
 }
 
 func allowedNames(fields []member) string {
@@ -274,12 +301,16 @@ type member struct {
 	index []int
 }
 
-func (b *binder) fieldsOf(t reflect.Type) []member {
-	fields, known := b.fields[t]
-	if !known {
-		fields = members(t)
-		b.fields[t] = fields
+// membersOf remembers the members of every struct met so far, by its type: what it holds
+// follows from the program alone.
+var membersOf sync.Map
+
+func fieldsOf(t reflect.Type) []member {
+	if fields, ok := membersOf.Load(t); ok {
+		return fields.([]member)
 	}
+	fields := members(t)
+	membersOf.Store(t, fields)
 	return fields
 }
 

@@ -74,7 +74,7 @@ func DecodeChecked[T any](data []byte, v *T, how How, check func(T) error) error
 // read returns what could be read into a new value of the type.
 func read(data []byte, t reflect.Type, how How) (reflect.Value, *binder) {
 	p := parse(data)
-	b := &binder{how: how, root: p.root, text: places{data: data}, fields: make(map[reflect.Type][]member)}
+	b := &binder{how: how, root: p.root, text: places{data: data}}
 	fresh := reflect.New(t).Elem()
 	b.bind(p.root, fresh)
 	if p.err != nil {

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 	"unicode"
+	"unicode/utf8"
 )
 
 const (
@@ -130,11 +131,11 @@ func nearest(given string, names iter.Seq2[string, string]) (found string, best 
 	letters := []rune(given)
 	best = len(given)/3 + 1
 	for name, text := range names {
-		known := []rune(strings.ToLower(text))
-		if more := len(known) - len(letters); more >= best || -more >= best {
+		text = strings.ToLower(text)
+		if more := utf8.RuneCountInString(text) - len(letters); more >= best || -more >= best {
 			continue // so many slips at least
 		}
-		if d := slips(letters, known); d < best {
+		if d := slips(letters, []rune(text)); d < best {
 			best, found = d, name
 		}
 	}

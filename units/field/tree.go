@@ -4,7 +4,7 @@ import (
 	"bytes"
 	"encoding/json"
 	"fmt"
-	"slices"
+	"iter"
 	"strconv"
 	"strings"
 	"unicode/utf16"
@@ -17,14 +17,15 @@ const maxNesting = 200
 
 // A node is one value of a JSON text and knows where it stands.
 type node struct {
-	parent *node
-	token  string  // name or index in parent
-	kind   byte    // one of the kinds below; 0 for a value that could not be read
-	raw    []byte  // the value as written
-	text   string  // the characters of a text
-	items  []*node // members of an object or elements of an array, as they come
-	at     int     // where the value begins, in bytes
-	cut    bool    // reading broke off inside
+	parent      *node
+	first, next *node  // of the members of an object or the elements of an array; the one that follows this
+	size        int    // how many members or elements there are
+	name        []byte // of a member of an object
+	index       int    // in the parent
+	raw         []byte // the value as written
+	at          int    // where the value begins, in bytes
+	kind        byte   // one of the kinds below; 0 for a value that could not be read
+	cut         bool   // reading broke off inside
 }
 
 // Kinds of JSON value.
@@ -48,10 +49,33 @@ func (n *node) pointer() string {
 	}
 	tokens := make([]string, size+1) // the first stays empty, for the leading slash
 	for at := n; at.parent != nil; at = at.parent {
-		tokens[size] = pointerEscape.Replace(at.token)
+		tokens[size] = at.token()
 		size--
 	}
 	return strings.Join(tokens, "/")
+}
+
+// token is the part of the pointer that n has below its parent.
+func (n *node) token() string {
+	if n.parent.kind == jsonObject {
+		return pointerEscape.Replace(string(n.name))
+	}
+	return strconv.Itoa(n.index)
+}
+
+// items yields the members of an object or the elements of an array, as they come.
+func (n *node) items() iter.Seq[*node] {
+	return func(yield func(*node) bool) {
+		for item := n.first; item != nil && yield(item); item = item.next {
+		}
+	}
+}
+
+// text returns the characters of a text.
+func (n *node) text() []byte {
+	end := len(n.raw) - 1
+	text, _ := unescape(n.raw[1:end:end]) // it is one that can be read
+	return text
 }
 
 // got returns the value as written, on one line and shortened.
@@ -66,11 +90,13 @@ func (n *node) got() string {
 // find returns the node of a pointer below n, or the nearest one above it.
 func (n *node) find(pointer string) *node {
 	for _, token := range strings.Split(pointer, "/")[1:] {
-		i := slices.IndexFunc(n.items, func(item *node) bool { return pointerEscape.Replace(item.token) == token })
-		if i < 0 {
+		item := n.first
+		for ; item != nil && item.token() != token; item = item.next {
+		}
+		if item == nil {
 			return n
 		}
-		n = n.items[i]
+		n = item
 	}
 	return n
 }
@@ -78,7 +104,8 @@ func (n *node) find(pointer string) *node {
 // parse reads data as one JSON value (RFC 8259). Of a malformed text it keeps
 // the part before the error as well.
 func parse(data []byte) *parser {
-	p := &parser{data: data, root: new(node)}
+	p := &parser{data: data}
+	p.root = p.node()
 	if bytes.HasPrefix(data, []byte("\uFEFF")) {
 		p.fail(p.root, "a text in UTF-8 without a byte order mark")
 		p.root.cut = true
@@ -96,9 +123,22 @@ func parse(data []byte) *parser {
 type parser struct {
 	data   []byte
 	root   *node
+	fresh  []node // made and not used yet
+	made   int    // how many were made last
 	pos    int
 	err    *Error // the first error; it ends the reading
 	failed int    // where it stands
+}
+
+// node returns a new node. They are made many at a time, more of them in a longer text.
+func (p *parser) node() *node {
+	if len(p.fresh) == 0 {
+		p.made = min(max(2*p.made, 8), 256)
+		p.fresh = make([]node, p.made)
+	}
+	n := &p.fresh[0]
+	p.fresh = p.fresh[1:]
+	return n
 }
 
 // fail reports that something else than allowed stands at the current place.
@@ -139,8 +179,8 @@ func (p *parser) value(n *node, depth int) {
 		n.kind = jsonArray
 		p.items(n, ']', depth)
 	case c == '"':
-		if text, ok := p.text(n); ok {
-			n.kind, n.text = jsonText, text
+		if _, ok := p.text(n); ok {
+			n.kind = jsonText
 		}
 	default:
 		p.literal(n)
@@ -156,12 +196,14 @@ func (p *parser) items(n *node, closing byte, depth int) {
 		p.pos++
 		return
 	}
-	for {
-		child := &node{parent: n, token: strconv.Itoa(len(n.items))}
+	for last := &n.first; ; {
+		child := p.node()
+		child.parent, child.index = n, n.size
 		if n.kind == jsonObject && !p.name(child) {
 			return
 		}
-		n.items = append(n.items, child)
+		*last, last = child, &child.next
+		n.size++
 		p.value(child, depth+1)
 		if p.err != nil {
 			return
@@ -189,7 +231,7 @@ func (p *parser) name(child *node) bool {
 	if !ok {
 		return false
 	}
-	child.token = name
+	child.name = name
 	if p.next() != ':' {
 		p.fail(child, `":" after the name`)
 		return false
@@ -201,10 +243,11 @@ func (p *parser) name(child *node) bool {
 // literal reads a number, true, false or null; those rules are left to
 // encoding/json.
 func (p *parser) literal(n *node) {
-	raw := p.data[p.pos:]
-	if end := bytes.IndexAny(raw, " \t\r\n,:[]{}\""); end >= 0 {
-		raw = raw[:end]
+	end := p.pos
+	for end < len(p.data) && strings.IndexByte(" \t\r\n,:[]{}\"", p.data[end]) < 0 {
+		end++
 	}
+	raw := p.data[p.pos:end]
 	if !json.Valid(raw) {
 		p.fail(n, "a value")
 		return
@@ -222,7 +265,7 @@ func (p *parser) literal(n *node) {
 
 // text reads a string. Unlike encoding/json it refuses invalid UTF-8 and half
 // surrogate pairs instead of replacing them.
-func (p *parser) text(n *node) (string, bool) {
+func (p *parser) text(n *node) ([]byte, bool) {
 	raw := p.data[p.pos+1:]
 	end := 0
 	for end < len(raw) && raw[end] != '"' {
@@ -234,47 +277,56 @@ func (p *parser) text(n *node) (string, bool) {
 	if end >= len(raw) {
 		p.pos = len(p.data)
 		p.fail(n, "a closing quotation mark")
-		return "", false
+		return nil, false
 	}
 	text, ok := unescape(raw[:end])
 	if !ok {
 		p.fail(n, "a text in UTF-8 with the escapes of JSON")
-		return "", false
+		return nil, false
 	}
 	p.pos += end + 2
 	return text, true
 }
 
-// unescape returns the characters between the quotation marks of a JSON string.
-func unescape(raw []byte) (string, bool) {
+// unescape returns the characters between the quotation marks of a JSON string: raw
+// itself where none is escaped.
+func unescape(raw []byte) ([]byte, bool) {
 	if !utf8.Valid(raw) {
-		return "", false
+		return nil, false
 	}
-	text := make([]byte, 0, len(raw))
+	plain := 0 // so many bytes at the start stand for themselves
+	for plain < len(raw) && raw[plain] >= ' ' && raw[plain] != '\\' {
+		plain++
+	}
+	if plain == len(raw) {
+		return raw, true
+	}
+	text := append(make([]byte, 0, len(raw)), raw[:plain]...)
+	raw = raw[plain:]
 	for len(raw) > 0 {
 		switch c := raw[0]; {
 		case c < ' ':
-			return "", false
+			return nil, false
 		case c != '\\':
 			text = append(text, c)
 			raw = raw[1:]
 		case raw[1] == 'u':
 			r, size := unicodeEscape(raw)
 			if size == 0 {
-				return "", false
+				return nil, false
 			}
 			text = utf8.AppendRune(text, r)
 			raw = raw[size:]
 		default:
 			i := strings.IndexByte(`"\/bfnrt`, raw[1])
 			if i < 0 {
-				return "", false
+				return nil, false
 			}
 			text = append(text, "\"\\/\b\f\n\r\t"[i])
 			raw = raw[2:]
 		}
 	}
-	return string(text), true
+	return text, true
 }
 
 // unicodeEscape reads \u and four digits, or two such for a surrogate pair, from the

@@ -25,7 +25,7 @@ func TestErrorTextsHaveAnEnd(t *testing.T) {
 	codes := make([]screening.Code, manyBad)
 	words := evidence.Words{}
 	for i := range manyBad {
-		codes[i] = screening.Code(fmt.Sprintf("made-up-%d", i))
+		codes[i] = screening.Code(fmt.Sprintf("%s-%d", strings.Repeat("made-up", 10), i)) // too long for a search of what was meant
 		words[evidence.ReasonCode(codes[i])] = evidence.Wording{Clinician: "made up"}
 	}
 	for name, call := range map[string]func() error{

@@ -67,8 +67,8 @@ func checkFile(t *testing.T, name string, text []byte) {
 	number := 0
 	for line := range bytes.Lines(text) {
 		number++
-		if found := place.Find(line); found != nil {
-			t.Errorf("%s:%d names a folder of somebody's machine: %q", name, number, found)
+		if bytes.ContainsAny(line, `/\`) && place.Match(line) { // most lines have no slash
+			t.Errorf("%s:%d names a folder of somebody's machine: %q", name, number, place.Find(line))
 		}
 	}
 }

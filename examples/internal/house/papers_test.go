@@ -22,7 +22,9 @@ var (
 	look = regexp.MustCompile(`next weight up|try the next weight`)
 	// goOn are sentences for people whom nothing holds.
 	goOn = regexp.MustCompile(`You may go on|we build on that|go back to it|Well done|raining goes on|raining begins|next weight`)
-	mass = regexp.MustCompile(`\d+(\.\d+)? kg`)
+	// numbered finds where each exercise begins.
+	numbered = regexp.MustCompile(`(?m)^\d+\. `)
+	mass     = regexp.MustCompile(`\d+(\.\d+)? kg`)
 )
 
 // What the pages of people say, whatever the case.
@@ -90,7 +92,7 @@ func checkHeld(t *testing.T, l leaf) {
 func checkItems(t *testing.T, l leaf) {
 	t.Helper()
 	before, after, _ := strings.Cut(l.pages["client"], "WHAT YOU DO EACH TIME")
-	parts := regexp.MustCompile(`(?m)^\d+\. `).Split(after, -1)
+	parts := numbered.Split(after, -1)
 	for i, item := range l.items {
 		ex, _ := exercise.Standard().Get(item.Exercise)
 		if l.screening.Limits.Avoid.Has(body.FloorTransfer) && ex.Demands.Has(body.FloorTransfer) {

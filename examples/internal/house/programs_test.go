@@ -2,10 +2,13 @@ package house_test
 
 import (
 	"bytes"
+	"fmt"
+	"os"
 	"os/exec"
 	"path"
 	"path/filepath"
 	"strings"
+	"sync"
 	"testing"
 )
 
@@ -85,14 +88,33 @@ func TestPagesSayWhoseTheyAre(t *testing.T) {
 	}
 }
 
-// built builds every program and returns the folder that they lie in.
-func built(t *testing.T) string {
-	t.Helper()
-	folder := t.TempDir()
-	cmd := exec.Command("go", "build", "-o", folder+string(filepath.Separator), "./examples/...")
+// programs is the folder that every program is built into, once for all tests; empty
+// until then.
+var programs string
+
+func TestMain(m *testing.M) {
+	status := m.Run()
+	os.RemoveAll(programs)
+	os.Exit(status)
+}
+
+var build = sync.OnceValue(func() (err error) {
+	if programs, err = os.MkdirTemp("", "programs-"); err != nil {
+		return err
+	}
+	cmd := exec.Command("go", "build", "-o", programs+string(filepath.Separator), "./examples/...")
 	cmd.Dir = root()
 	if out, err := cmd.CombinedOutput(); err != nil {
-		t.Fatalf("%v\n%s", err, out)
+		return fmt.Errorf("%w\n%s", err, out)
 	}
-	return folder
+	return nil
+})
+
+// built returns the folder that every program lies in.
+func built(t *testing.T) string {
+	t.Helper()
+	if err := build(); err != nil {
+		t.Fatal(err)
+	}
+	return programs
 }
