@@ -46,9 +46,9 @@ func (n *now) fit(s dose.Step) fit {
 	}
 	if s.Load < from.Load {
 		s.Count = min(max(s.Count, n.leastOf(s.Load)), n.countOf(most, n.bottom()))
-		return fit{s, from.Load, true, few}
+	} else {
+		s.Count = max(1, most)
 	}
-	s.Count = max(1, most)
 	return fit{s, from.Load, true, few}
 }
 

@@ -113,9 +113,10 @@ func (r *Summary) findBase(asked Trial, t *equipment.Table, climb bool) {
 func (v *Visit) SetsWith(wanted func(each units.Mass) bool) []setlog.Set {
 	v = field.OrZero(v)
 	var list []setlog.Set
-	for _, s := range v.Sets {
-		if wanted != nil && wanted(Each(s)) {
-			list = append(list, s)
+	for i := range v.Sets {
+		s := &v.Sets[i]
+		if each, _ := s.Hold.Each(s.Load, s.Stated); wanted != nil && wanted(each) {
+			list = append(list, *s)
 		}
 	}
 	return list
