@@ -82,8 +82,8 @@ func (c *chooser) keepFew(n int, keep ...slot) {
 // what is wanted most.
 func (c *chooser) keepBrief() {
 	for c.drop(func(s slot) bool {
-		ex, _ := exercise.Standard().Get(c.variant[s])
-		return worked()[c.variant[s]].weight || s != push && !c.there(ex)
+		work := worked()[c.variant[s]]
+		return work.weight || s != push && !c.there(&work.ex)
 	}) {
 	}
 	legs := slices.IndexFunc(c.order, ofThighs)
@@ -139,8 +139,8 @@ func (c *chooser) doubled(s slot) bool {
 // possible reports whether any form of the slot has what it needs.
 func (c *chooser) possible(s slot) bool {
 	return slices.ContainsFunc(variants[s], func(id exercise.ID) bool {
-		ex, _ := exercise.Standard().Get(id)
-		return c.there(ex)
+		ex := worked()[id].ex
+		return c.there(&ex)
 	})
 }
 
@@ -162,8 +162,9 @@ func (c *chooser) role(s slot, group int) int { return worked()[c.variant[s]].pa
 
 // work is what an exercise does for the main muscles.
 type work struct {
-	weight bool  // it is done with one
-	parts  []int // in each group
+	ex     exercise.Exercise // copied once: nobody changes it
+	weight bool              // it is done with one
+	parts  []int             // in each group
 }
 
 // worked tells of each variant what it does.
@@ -172,7 +173,7 @@ var worked = sync.OnceValue(func() map[exercise.ID]work {
 	all := map[exercise.ID]work{}
 	for _, id := range slices.Concat(slices.Concat(variants[:]...), slices.Collect(maps.Values(byBand))) {
 		ex, _ := exercise.Standard().Get(id)
-		one := work{ex.Hold != body.Unloaded, make([]int, len(mainMuscles))}
+		one := work{ex, ex.Hold != body.Unloaded, make([]int, len(mainMuscles))}
 		for _, w := range ex.Muscles {
 			for i, group := range mainMuscles {
 				if slices.Contains(group, w.Muscle) {
