@@ -72,7 +72,7 @@ func Gates(v Visit) (GateReport, error) {
 	if err != nil {
 		return GateReport{}, field.At("/moment", err)
 	}
-	r := GateReport{Gates: told(events, v.pain(), v.rangeOfMovement(), v.technique(), v.effort(), v.repetitions())}
+	r := GateReport{Gates: inOnePiece(events, v.pain(), v.rangeOfMovement(), v.technique(), v.effort(), v.repetitions())}
 	r.Join()
 	r.Aim = v.aim(r)
 	r.Reasons = make([]evidence.Reason, 0, 2)
@@ -127,8 +127,8 @@ type answer struct {
 	why    evidence.Reason
 }
 
-// told gives answers their lists of reasons, which lie in one piece.
-func told(answers ...answer) []GateAnswer {
+// inOnePiece gives answers their lists of reasons, which lie in one piece.
+func inOnePiece(answers ...answer) []GateAnswer {
 	list, why := make([]GateAnswer, len(answers)), make([]evidence.Reason, len(answers))
 	for i, a := range answers {
 		why[i] = a.why

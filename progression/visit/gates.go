@@ -94,7 +94,7 @@ func (v *Visit) rangeOfMovement() answer {
 
 // Technique raises where form was kept and somebody saw it within four weeks, and
 // keeps the load where it gave way or is not known.
-func (v *Visit) Technique() GateAnswer { return told(field.OrZero(v).technique())[0] }
+func (v *Visit) Technique() GateAnswer { return inOnePiece(field.OrZero(v).technique())[0] }
 
 func (v *Visit) technique() answer {
 	switch {
@@ -137,7 +137,7 @@ func (v *Visit) effortUncounted() answer {
 // Repetitions asks for every planned set, on both sides alike, with the planned
 // load and done as asked: see [Visit.Met]. Seconds and metres are worked through to
 // the top of the range.
-func (v *Visit) Repetitions() GateAnswer { return told(field.OrZero(v).repetitions())[0] }
+func (v *Visit) Repetitions() GateAnswer { return inOnePiece(field.OrZero(v).repetitions())[0] }
 
 func (v *Visit) repetitions() answer {
 	top, _ := v.Plan.Span.Max()
