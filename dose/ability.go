@@ -12,7 +12,7 @@ import (
 // test shows, else the set that looking for a load begins from. Where the body is
 // most of what is lifted, or no repetitions are counted, nothing is.
 func (f *Frame) know() {
-	r := &f.r
+	r := f.r
 	if f.chance = r.Chance; f.chance == (strength.Chance{}) {
 		f.chance = strength.StandardChance()
 	}

@@ -100,3 +100,24 @@ func ExampleMaintenanceDose() {
 	fmt.Printf("%d days, %s sets (%s)\n", days, sets, fact)
 	// Output: 2 days, 2 to 3 sets (dose.maintain)
 }
+
+// One request, in a frame that keeps it.
+func ExampleFrameOf() {
+	day := units.Must(units.NewDay(2026, 11, 30))
+	curl, err := exercise.Standard().Lookup("seated-hammer-curl")
+	if err != nil {
+		log.Fatal(err)
+	}
+	request := dose.Request{
+		Day: day, Exercise: curl, Side: body.Both, Goal: guideline.Strength,
+		Screening: screening.Waived("an example", body.Person{Age: 66, Sex: body.Female, Training: body.Intermediate}, screening.WithHelper, day),
+		Kit:       equipment.Kit{Dumbbells: []equipment.Dumbbell{{Mass: units.Must(units.ParseMarked("4 kg")), Count: 2}}},
+	}
+	frame, err := dose.FrameOf(&request)
+	if err != nil {
+		log.Fatal(err)
+	}
+	fmt.Println(frame.Table().Heaviest(), frame.Outline().Span)
+	// Output:
+	// 4 kg dumbbell in each hand 8 to 12
+}

@@ -16,7 +16,7 @@ import (
 // guideline says for it: everything about a dose but its load and count. The
 // zero value comes from no request and gives no dose. It does not change.
 type Frame struct {
-	r     Request
+	r     *Request // nobody changes it
 	table *equipment.Table
 	g     guide
 	plain Prescription // without a load
@@ -42,8 +42,12 @@ type Frame struct {
 // exceed the weaker; where one side alone was tested, that says nothing of the
 // other. What cannot be used is listed in the outline, unless it is the only one of
 // the exercise and says nothing of the day: that is an error.
-func NewFrame(r Request) (*Frame, error) {
-	f := &Frame{r: r}
+func NewFrame(r Request) (*Frame, error) { return FrameOf(&r) }
+
+// FrameOf is [NewFrame] of a request that is kept and not copied: it may not change while
+// the frame is in use. Its screening is tightened, see [screening.Outcome.Tightest].
+func FrameOf(r *Request) (*Frame, error) {
+	f := &Frame{r: field.OrZero(r)}
 	if err := f.fill(fewReasons); err != nil {
 		return &Frame{}, err
 	}
@@ -57,14 +61,14 @@ func (f *Frame) fill(reasons int) (err error) {
 		return err
 	}
 	f.r.Screening = f.r.Screening.Tightest()
-	if err := gate(&f.r); err != nil {
+	if err := gate(f.r); err != nil {
 		return err
 	}
 	if f.table, err = f.r.table(); err != nil {
 		return err
 	}
-	f.g = guideFor(&f.r, reasons)
-	f.plain = opening(&f.r, &f.g)
+	f.g = guideFor(f.r, reasons)
+	f.plain = opening(f.r, &f.g)
 	f.choose()
 	f.know()
 	f.bound()
@@ -72,7 +76,7 @@ func (f *Frame) fill(reasons int) (err error) {
 }
 
 // Request returns what the frame was made for.
-func (f *Frame) Request() Request { return field.OrZero(f).r }
+func (f *Frame) Request() Request { return *field.OrZero(field.OrZero(f).r) }
 
 // Table returns what the kit makes in the exercise's hold.
 func (f *Frame) Table() *equipment.Table { return field.OrZero(f).table }

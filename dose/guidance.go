@@ -69,7 +69,7 @@ const (
 const (
 	fewReasons = 10
 	fewOfDose  = 6
-	fewFacts   = 20
+	fewFacts   = 12
 	fewArgs    = 12
 )
 

@@ -21,7 +21,7 @@ import (
 // the outline which there are. Restrictions are said by [Frame.massCautions].
 func (f *Frame) bound() {
 	f.most = units.MaxMass
-	if !loaded(&f.r) || f.r.Exercise.Hold == body.OnBand {
+	if !loaded(f.r) || f.r.Exercise.Hold == body.OnBand {
 		return
 	}
 	tighten := func(most units.Mass, why ...evidence.Reason) {

@@ -18,7 +18,7 @@ import (
 // outcome is [ErrNotScreened]; what the person, the kit or the setting rules
 // out is a [*ConstraintError] that says what would free it.
 func Prescribe(r Request) (Prescription, error) {
-	d := draft{Frame: Frame{r: r}} // the only one of its frame
+	d := draft{Frame: Frame{r: &r}} // the only one of its frame
 	if err := d.fill(fewReasons + fewOfDose); err != nil {
 		return Prescription{}, err
 	}
@@ -168,7 +168,7 @@ func (d *draft) tooHeavy(ceiling units.Mass) error {
 
 // close adds the step to the next weight and what screening asks for.
 func (d *draft) close() Prescription {
-	cautions := limitCautions(&d.r)
+	cautions := limitCautions(d.r)
 	if d.p.Mode != WithoutLoad {
 		if gap, ok := d.table.Next(d.p.Load.Each()); ok {
 			d.p.Next = &gap

@@ -37,7 +37,7 @@ func (f *Frame) learning() bool {
 // sparing reports whether, of whoever has learnt the movement too, nothing is done under
 // 6 times or above 80 % of the 1RM.
 func (f *Frame) sparing() bool {
-	r, limits := &f.r, &f.r.Screening.Limits
+	r, limits := f.r, &f.r.Screening.Limits
 	share := limits.MaxFraction
 	alone := r.Screening.Setting <= screening.Alone && r.Exercise.Demands.Both(body.DemandSet(body.Overhead, body.OverFace)) != 0
 	return limits.NoBreathHolding || limits.Lighten != (screening.Lighten{}) || limits.MaxIntensity != 0 && limits.MaxIntensity < screening.Vigorous || share > 0 && share < mostSparing ||

@@ -35,7 +35,7 @@ func (n *now) counted(each units.Mass) (int, bool) {
 		return count, ok
 	}
 	count = max(count, n.kept())
-	if n.strength == n.forCounts || n.f.Request().Screening.Limits.NoBreathHolding {
+	if n.strength == n.forCounts || n.c.Request.Screening.Limits.NoBreathHolding {
 		return count, ok
 	}
 	plan := &n.last().Plan

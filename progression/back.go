@@ -95,7 +95,7 @@ func (n *now) fewerForLoad(s dose.Step, each units.Mass, most int) fit {
 		return fit{step: s}
 	}
 	s.Count = most
-	return fit{step: s, why: []evidence.Reason{because("progression.reps-for-load").With(evidence.Count("count", s.Count))}}
+	return fit{step: s, fell: true}
 }
 
 // repsAfter returns how many repetitions of a weight the chance allows once strength

@@ -149,23 +149,7 @@ func (c *Course) check(from int) error {
 		bad.Add("", programme.CheckSessions(c.Sessions, c.Day))
 	}
 	bad.Add("/plan", history.CheckDates(c.Plan))
-	bad.Add("/watched", c.checkWatched())
-	return bad.Err()
-}
-
-// checkWatched takes nobody, or somebody with a name on the day of the course.
-func (c *Course) checkWatched() error {
-	var bad field.Errors
-	w := c.Watched
-	if w == (dose.Observation{}) {
-		return nil
-	}
-	if w.Who == "" {
-		bad.Add("/who", field.Bad(nil, "who will watch", field.ErrMissing))
-	}
-	if w.Day != c.Day {
-		bad.Add("/day", field.Bad(w.Day, c.Day.String()+", the day of the course", field.ErrConflict))
-	}
+	bad.Add("/watched", history.CheckWatched(c.Watched, c.Day))
 	return bad.Err()
 }
 

@@ -135,7 +135,7 @@ func (n *now) findOn() choice {
 	s.Count, s.UpTo, s.Steps, s.Lowering, s.Pausing = min(n.bottom(), s.Count), 0, n.mayTry(), 0, 0
 	why := []evidence.Reason{because("progression.find-on")}
 	if s.Load < n.step.Load { // what is known bears less than the set that was easy
-		why = append(why, n.fitted.why...)
+		why = append(why, n.saysFit(n.fitted)...)
 	}
 	return choice{step: s, why: why}
 }
@@ -231,5 +231,5 @@ func (n *now) likely(each units.Mass) int {
 func (n *now) feel() choice {
 	s := n.fitted.step
 	s.Feel = max(1, n.floor(*n.jump)-1)
-	return choice{step: s, why: append(n.jump.beyondPublished(), append([]evidence.Reason{because("progression.feel").With(evidence.Mass("next", n.jump.To.Each()), evidence.Count("count", s.Feel))}, n.fitted.why...)...)}
+	return choice{step: s, why: append(n.jump.beyondPublished(), append([]evidence.Reason{because("progression.feel").With(evidence.Mass("next", n.jump.To.Each()), evidence.Count("count", s.Feel))}, n.saysFit(n.fitted)...)...)}
 }

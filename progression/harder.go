@@ -76,7 +76,7 @@ func stays(codes ...evidence.ReasonCode) func(*now) choice {
 }
 
 func (n *now) stay(why ...evidence.Reason) choice {
-	return choice{step: n.fitted.step, why: append(why, n.fitted.why...)}
+	return choice{step: n.fitted.step, why: append(why, n.saysFit(n.fitted)...)}
 }
 
 // harden returns the first row that holds and was not taken away.
@@ -141,7 +141,7 @@ func (n *now) target() int {
 func (n *now) addSet() choice {
 	s := n.fitted.step
 	s.Sets++
-	return choice{step: s, why: append([]evidence.Reason{because("progression.one-more-set")}, n.fitted.why...)}
+	return choice{step: s, why: append([]evidence.Reason{because("progression.one-more-set")}, n.saysFit(n.fitted)...)}
 }
 
 func (n *now) maintains() bool { return n.out.Phase == dose.Maintain && !(n.again && n.mayRaise()) }

@@ -30,13 +30,20 @@ func NextJump(t *equipment.Table, each, moved units.Mass) (Jump, bool, error) {
 	if moved < 0 {
 		return Jump{}, false, field.New("/moved", moved, "0 kg or more", field.ErrOutOfRange)
 	}
-	gap, ok := t.Next(each)
-	if !ok {
-		return Jump{}, false, nil
+	j, err := stepUp(t, each, moved)
+	if j == nil {
+		return Jump{}, false, field.At("/moved", err)
 	}
-	j, err := over(gap, moved)
 	j.say()
-	return j, err == nil, field.At("/moved", err)
+	return *j, true, nil
+}
+
+// stepUp is NextJump, without its reasons; nil at the top of the kit.
+func stepUp(t *equipment.Table, each, moved units.Mass) (*Jump, error) {
+	if gap, ok := t.Next(each); ok {
+		return over(gap, moved)
+	}
+	return nil, nil
 }
 
 // say gives a step its reasons.
@@ -47,13 +54,13 @@ func (j *Jump) say() {
 }
 
 // over returns the step over a gap in the kit, without its reasons: most are only looked at.
-func over(gap equipment.Gap, moved units.Mass) (Jump, error) {
-	j := Jump{From: gap.From, To: gap.To, Step: gap.Step, External: gap.Share}
+func over(gap equipment.Gap, moved units.Mass) (*Jump, error) {
+	j := &Jump{From: gap.From, To: gap.To, Step: gap.Step, External: gap.Share}
 	j.Within = gap.Share > 0 && rule.StepShare().Contains(gap.Share)
 	if moved > 0 {
 		var err error
 		if j.Moved, err = history.OfMoved(gap, moved); err != nil {
-			return Jump{}, err
+			return nil, err
 		}
 	}
 	return j, nil

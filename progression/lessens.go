@@ -69,10 +69,10 @@ func only(code evidence.ReasonCode) func(*now) []evidence.Reason {
 
 func (n *now) saysBack() []evidence.Reason {
 	f, err := n.comeBack(n.same(&n.last().Plan))
-	if err != nil {
-		return n.back.Reasons // the error comes with the step
+	if err != nil || !f.fell { // the error comes with the step
+		return n.back.Reasons
 	}
-	return slices.Concat(n.back.Reasons, f.why)
+	return append(slices.Clip(n.back.Reasons), because("progression.reps-for-load").With(evidence.Count("count", f.step.Count)))
 }
 
 // easier is the dose that everything asks for together, in the frame that it is

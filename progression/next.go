@@ -93,7 +93,7 @@ func see(c *Course, waits waiting) (n *now, d Decision, err error) {
 	if !c.Request.Exercise.MovesBody {
 		c.Request.Ability = n.strength
 	}
-	f, err := dose.NewFrame(c.Request)
+	f, err := dose.FrameOf(&c.Request)
 	var barred *dose.ConstraintError
 	if errors.As(err, &barred) {
 		d, err = n.barred(d, barred)
@@ -155,7 +155,7 @@ func (n *now) ease(d Decision, asks ask) (Decision, error) {
 		return e.in.standIn(d, e.in.easedRequest(), true)
 	}
 	fitted := e.in.fit(e.step)
-	if d.because(fitted.why...); len(fitted.why) == 0 {
+	if d.because(e.in.saysFit(fitted)...); !fitted.fell {
 		d.because(e.why...)
 	}
 	return e.in.say(d, EaseOff, NoChange, fitted.step)
@@ -201,6 +201,7 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 	}
 	d.Jump, d.RepsBefore = after.jump, n.repsBefore(p.Load.Each(), after)
 	if after.jump != nil {
+		after.jump.say()
 		d.because(after.jump.Reasons...)
 	}
 	return d, nil

@@ -10,11 +10,12 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-// A fit is a step with what was changed in it, and why.
+// A fit is a step with what was changed in it.
 type fit struct {
 	step dose.Step
-	why  []evidence.Reason
-	few  bool // fewer than a set is worth, and nothing lighter is left
+	from units.Mass // the weight before
+	fell bool       // weight or count did
+	few  bool       // fewer than a set is worth, and nothing lighter is left
 }
 
 // The fewest repetitions that a weight is kept for.
@@ -45,11 +46,22 @@ func (n *now) fit(s dose.Step) fit {
 	}
 	if s.Load < from.Load {
 		s.Count = min(max(s.Count, n.leastOf(s.Load)), n.countOf(most, n.bottom()))
-		return fit{s, []evidence.Reason{because("progression.lighter-for-reserve").With(
-			evidence.Reserve("reserve", n.out.Reserve.Least, n.out.Reserve.Countable), evidence.Mass("from", from.Load), evidence.Mass("to", s.Load))}, few}
+	} else {
+		s.Count = max(1, most)
 	}
-	s.Count = max(1, most)
-	return fit{s, n.saysFewer(s.Count), few}
+	return fit{s, from.Load, true, few}
+}
+
+// saysFit says what fell.
+func (n *now) saysFit(f fit) []evidence.Reason {
+	switch s := f.step; {
+	case !f.fell:
+		return nil
+	case s.Load < f.from:
+		return []evidence.Reason{because("progression.lighter-for-reserve").With(
+			evidence.Reserve("reserve", n.out.Reserve.Least, n.out.Reserve.Countable), evidence.Mass("from", f.from), evidence.Mass("to", s.Load))}
+	}
+	return n.saysFewer(f.step.Count)
 }
 
 func (n *now) saysFewer(count int) []evidence.Reason {

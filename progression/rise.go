@@ -47,11 +47,10 @@ type ahead struct {
 func (n *now) above(each units.Mass) (ahead, error) {
 	a := ahead{jump: n.jump}
 	if a.jump == nil || a.jump.From != each { // else it is the step that was looked at
-		jump, ok, err := NextJump(n.f.Table(), each, n.h.Moved())
-		if err != nil || !ok {
-			return ahead{}, field.At("/body_mass", err)
+		var err error
+		if a.jump, err = stepUp(n.f.Table(), each, n.h.Moved()); a.jump == nil {
+			return ahead{}, field.At("/body_mass/moved", err)
 		}
-		a.jump = &jump
 	}
 	a.again, a.vain = n.recall(a.jump.To.Each())
 	return a, nil
@@ -75,11 +74,8 @@ func (n *now) gap(gap equipment.Gap) *Jump {
 	if gap.Share, err = gap.Step.Share(gap.From); err != nil {
 		return nil
 	}
-	far, err := over(gap, n.h.Moved())
-	if err != nil {
-		return nil
-	}
-	return &far
+	far, _ := over(gap, n.h.Moved())
+	return far
 }
 
 // floor returns the fewest repetitions with which the weight that j leads to is taken.

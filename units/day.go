@@ -65,13 +65,17 @@ func (d Day) IsZero() bool { return d == 0 }
 // Check returns nil for a day from 0001-01-01 to 9999-12-31, else an
 // [field.ErrMissing] or [field.ErrOutOfRange].
 func (d Day) Check() error {
-	switch {
-	case d == 0:
-		return field.Bad(nil, dayForm, field.ErrMissing)
-	case d < 0 || d > maxDay:
-		return field.Bad(int32(d), dayForm, field.ErrOutOfRange)
+	if d > 0 && d <= maxDay {
+		return nil
 	}
-	return nil
+	return d.refusal()
+}
+
+func (d Day) refusal() error {
+	if d == 0 {
+		return field.Bad(nil, dayForm, field.ErrMissing)
+	}
+	return field.Bad(int32(d), dayForm, field.ErrOutOfRange)
 }
 
 func (d Day) time() time.Time { return time.Unix((int64(d)+epoch)*86400, 0).UTC() }

@@ -346,12 +346,15 @@ const (
 // grams. Round a ceiling down, the ends of an interval outwards and a best estimate
 // to the nearest. What does not fit stays too.
 func (m Mass) Shortened(r Rounding) Mass {
+	if m%marked == 0 {
+		return m
+	}
 	step := tenth
 	if -tenth < m && m < tenth {
 		step = Gram
 	}
 	short, err := m.Rounded(step, r)
-	if err != nil || m%marked == 0 {
+	if err != nil {
 		return m
 	}
 	return short

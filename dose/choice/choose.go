@@ -189,19 +189,19 @@ func (c *chooser) takeBand(s slot) {
 		return
 	}
 	for _, v := range variants[s] {
-		ex, _ := exercise.Standard().Get(v)
-		if _, err := c.r.Kit.CompileFor(ex); ex.Hold != body.Unloaded && err == nil && c.there(ex) {
+		ex := worked()[v].ex
+		if _, err := c.r.Kit.CompileFor(ex); ex.Hold != body.Unloaded && err == nil && c.there(&ex) {
 			return
 		}
 	}
-	if ex, _ := exercise.Standard().Get(id); !c.there(ex) {
+	if ex := worked()[id].ex; !c.there(&ex) {
 		return
 	}
 	c.why[s] = append(c.why[s], evidence.Because(codeByBand, factByBand, factBandAlike).With(evidence.ID("usual", c.variant[s])))
 	c.variant[s], c.banded[s] = id, true
 }
 
-func (c *chooser) there(ex exercise.Exercise) bool {
+func (c *chooser) there(ex *exercise.Exercise) bool {
 	return c.r.Kit.Things == nil || len(ex.Lacks(c.r.Kit.Things...)) == 0
 }
 

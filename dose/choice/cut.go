@@ -82,8 +82,8 @@ func (c *chooser) keepFew(n int, keep ...slot) {
 // what is wanted most.
 func (c *chooser) keepBrief() {
 	for c.drop(func(s slot) bool {
-		done := worked()[c.variant[s]]
-		return done.weight || s != push && !c.there(done.exercise)
+		work := worked()[c.variant[s]]
+		return work.weight || s != push && !c.there(&work.ex)
 	}) {
 	}
 	legs := slices.IndexFunc(c.order, ofThighs)
@@ -138,7 +138,10 @@ func (c *chooser) doubled(s slot) bool {
 
 // possible reports whether any form of the slot has what it needs.
 func (c *chooser) possible(s slot) bool {
-	return slices.ContainsFunc(variants[s], func(id exercise.ID) bool { return c.there(worked()[id].exercise) })
+	return slices.ContainsFunc(variants[s], func(id exercise.ID) bool {
+		ex := worked()[id].ex
+		return c.there(&ex)
+	})
 }
 
 // others is the largest part that another slot of the list has in training the group;
@@ -146,9 +149,8 @@ func (c *chooser) possible(s slot) bool {
 func (c *chooser) others(but slot, group int, weight bool) int {
 	part := 0
 	for _, s := range c.order {
-		own := c.role(s, group)
-		if s != but && own > part && (!weight || worked()[c.variant[s]].weight) && c.possible(s) {
-			part = own
+		if s != but && c.possible(s) && (!weight || worked()[c.variant[s]].weight) {
+			part = max(part, c.role(s, group))
 		}
 	}
 	return part
@@ -160,9 +162,9 @@ func (c *chooser) role(s slot, group int) int { return worked()[c.variant[s]].pa
 
 // work is what an exercise does for the main muscles.
 type work struct {
-	exercise exercise.Exercise // to be read alone
-	weight   bool              // it is done with one
-	parts    []int             // in each group
+	ex     exercise.Exercise // copied once: nobody changes it
+	weight bool              // it is done with one
+	parts  []int             // in each group
 }
 
 // worked tells of each variant what it does.

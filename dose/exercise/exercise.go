@@ -167,7 +167,7 @@ func (e Exercise) MusclesAs(r Role) iter.Seq[body.Muscle] {
 // cannot both take turns and be worked one at a time.
 func (e Exercise) Validate() error {
 	var bad field.Errors
-	if e.ID == "" || strings.Trim(string(e.ID), "abcdefghijklmnopqrstuvwxyz0123456789-") != "" {
+	if e.ID == "" || strings.ContainsFunc(string(e.ID), notOfID) {
 		bad.Add("/id", field.Bad(fmt.Sprintf("%q", e.ID), "lower-case letters, digits and dashes", field.ErrSyntax))
 	}
 	if e.Name == "" {
@@ -196,7 +196,9 @@ func (e Exercise) Validate() error {
 	return bad.Err()
 }
 
-func (e Exercise) checkMuscles() error {
+func notOfID(r rune) bool { return (r < 'a' || r > 'z') && (r < '0' || r > '9') && r != '-' }
+
+func (e *Exercise) checkMuscles() error {
 	var bad field.Errors
 	if !slices.ContainsFunc(e.Muscles, func(w Work) bool { return w.Role == Prime }) {
 		bad.Add("", field.Bad(nil, "at least one prime muscle", field.ErrMissing))
@@ -239,7 +241,7 @@ func everyMuscle() (all muscleSet) {
 	return all
 }
 
-func (e Exercise) checkMovedShare() error {
+func (e *Exercise) checkMovedShare() error {
 	if e.MovedShare.IsZero() {
 		return nil
 	}
@@ -259,7 +261,7 @@ func within(r, limits units.Range[units.Fraction]) bool {
 	return closed && limits.Contains(low) && limits.Contains(high)
 }
 
-func (e Exercise) checkFirstMass() error {
+func (e *Exercise) checkFirstMass() error {
 	if e.FirstMass.IsZero() {
 		return nil
 	}

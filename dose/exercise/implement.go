@@ -56,7 +56,7 @@ var inHold = [...][]Implement{
 // handWeights do alike where a weight hangs, rests against the chest or is walked with.
 var handWeights = []Implement{Dumbbell, Kettlebell}
 
-func (e Exercise) checkImplements() error {
+func (e *Exercise) checkImplements() error {
 	var bad field.Errors
 	for i, im := range e.Implements {
 		if err := im.check(e.Hold, e.Implements[:i]); err != nil {

@@ -56,7 +56,7 @@ func (e Exercise) Lacks(there ...Thing) []Thing {
 	})
 }
 
-func (e Exercise) checkNeeds() error {
+func (e *Exercise) checkNeeds() error {
 	var bad field.Errors
 	for i, t := range e.Needs {
 		at := "/" + strconv.Itoa(i)

@@ -116,6 +116,7 @@ func (a Ability) OneRM() (units.Mass, bool) {
 // load may not rise.
 func (a Ability) Seen(asked int, reserve units.RIR, sets ...setlog.Set) Ability {
 	best, done, far, told := math.Inf(-1), 0, true, false
+	var load, toFailure, shown float64 // of the set before, which most are like
 	for i := range sets {
 		s := &sets[i]
 		each, err := s.Hold.Each(s.Load, s.Stated)
@@ -126,7 +127,10 @@ func (a Ability) Seen(asked int, reserve units.RIR, sets ...setlog.Set) Ability 
 		if !known && reserve > 0 {
 			left = reserve
 		}
-		y := logOf(each, factor(float64(s.Reps)+float64(min(left, toldMost))+toldShort))
+		if kg, r := each.Kilograms(), float64(s.Reps)+float64(min(left, toldMost))+toldShort; kg != load || r != toFailure {
+			load, toFailure, shown = kg, r, logOf(each, factor(r))
+		}
+		y := shown
 		if !known && a.Known() {
 			y = min(y, a.Log)
 		}
@@ -216,6 +220,7 @@ func (a Ability) after(y float64, bound, untold bool) Ability {
 func toldLeft(e units.Effort) (units.RIR, bool) {
 	switch e.Scale() {
 	case units.ScaleRIR:
+		return units.RIR(e.Number()), true
 	case units.ScaleRPE:
 		if e.Number() < ratedFrom {
 			e = units.Must(units.RPE(ratedFrom))

@@ -29,7 +29,9 @@ const (
 // StandardChance returns the chances that doses keep to, where no policy says otherwise:
 // 0.10 and 0.05. In simulated beginners half of the first held many back whose weights were
 // few, and twice of it brought 5 to 7 % of sets to failure for little.
-func StandardChance() Chance { return Chance{usualReserve, usualFinish} }
+func StandardChance() Chance { return standard }
+
+var standard = Chance{usualReserve, usualFinish}
 
 // Validate returns every bad field of c at once.
 func (c Chance) Validate() error {
@@ -95,21 +97,25 @@ const (
 // and z standard deviations of R have to be read beyond what was done, 5 to 6
 // repetitions for a reserve of 3, and one more for it to rise.
 func (a Ability) Most(p Prospect, c Chance) (n int, ok bool) {
-	if !a.Known() || a.Validate() != nil || !p.valid() || c.Validate() != nil {
+	if !a.Known() || a.Validate() != nil || !p.valid() || c != standard && c.Validate() != nil {
 		return 0, false
 	}
 	if a.Untold && p.Last > 0 && p.Load > p.Last {
 		return 0, true
 	}
 	load, last := logOf(p.Load, 1), a.Log
-	if p.Last > 0 {
+	switch {
+	case p.Last == p.Load:
+		last = load
+	case p.Last > 0:
 		last = logOf(p.Last, 1)
 	}
 	far := float64(curveSD * (load - last))
 	s := math.Sqrt(a.Variance + daySD*daySD + float64(far*far))
 	over := a.Log - float64(float64(p.Missed)*(lostAWeek/7)) - load
-	inReserve := repsAt(over-float64(oneSided(c.Reserve)*s)) - float64(p.Reserve) + 1
-	toFinish := repsAt(over-float64(oneSided(c.Finish)*s)) - 1
+	keep, finish := c.oneSided()
+	inReserve := repsAt(over-float64(keep*s)) - float64(p.Reserve) + 1
+	toFinish := repsAt(over-float64(finish*s)) - 1
 	return int(max(0, min(math.Floor(min(inReserve, toFinish)), mostCount))), true
 }
 
@@ -118,6 +124,16 @@ func (a Ability) Most(p Prospect, c Chance) (n int, ok bool) {
 func repsAt(over float64) float64 {
 	return float64(perLoad * (rounded(math.Exp(min(over, mostOver))) - 1))
 }
+
+// oneSided returns the standard deviations of both shares of a chance.
+func (c Chance) oneSided() (reserve, finish float64) {
+	if c == standard { // worked out once
+		return standardReserve, standardFinish
+	}
+	return oneSided(c.Reserve), oneSided(c.Finish)
+}
+
+var standardReserve, standardFinish = oneSided(standard.Reserve), oneSided(standard.Finish)
 
 // oneSided returns how many standard deviations below the mean leave a share of
 // normally distributed values below them.

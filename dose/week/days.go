@@ -158,13 +158,16 @@ func factsSaid(list []evidence.Reason, code evidence.ReasonCode) []evidence.Fact
 
 // takenAsThere says what the items need of which nobody asked whether it is there.
 func (p *planner) takenAsThere() []evidence.Reason {
+	if p.r.Kit.Things != nil {
+		return nil
+	}
 	var needed []exercise.Thing
 	for _, item := range p.items {
 		ex, _ := p.r.Catalogue.Get(item.Exercise)
 		needed = append(needed, ex.Needs...)
 	}
 	slices.Sort(needed)
-	if needed = slices.Compact(needed); p.r.Kit.Things != nil || len(needed) == 0 {
+	if needed = slices.Compact(needed); len(needed) == 0 {
 		return nil
 	}
 	return []evidence.Reason{evidence.Because("dose.taken-as-there", factThere).With(evidence.Terms("things", say.Texts(needed)...))}

@@ -72,10 +72,11 @@ func Gates(v Visit) (GateReport, error) {
 	if err != nil {
 		return GateReport{}, field.At("/moment", err)
 	}
-	r := GateReport{Gates: []GateAnswer{events, v.pain(), v.rangeOfMovement(), v.Technique(), v.effort(), v.Repetitions()}}
+	r := GateReport{Gates: inOnePiece(events, v.pain(), v.rangeOfMovement(), v.technique(), v.effort(), v.repetitions())}
 	r.Join()
 	r.Aim = v.aim(r)
-	r.Reasons = []evidence.Reason{because("progression.gates").With(evidence.Term("advice", r.Advice.String()))}
+	r.Reasons = make([]evidence.Reason, 0, 2)
+	r.Reasons = append(r.Reasons, because("progression.gates").With(evidence.Term("advice", r.Advice.String())))
 	if r.Aim > v.Plan.Count {
 		r.Reasons = append(r.Reasons, because("progression.one-more").With(evidence.Count("aim", r.Aim)))
 	}
@@ -119,16 +120,33 @@ var named = func() (list [GateReps + 1][]evidence.Arg) {
 	return list
 }()
 
+// An answer is that of one gate, before it is told.
+type answer struct {
+	gate   Gate
+	advice rule.LoadAdvice
+	why    evidence.Reason
+}
+
+// inOnePiece gives answers their lists of reasons, which lie in one piece.
+func inOnePiece(answers ...answer) []GateAnswer {
+	list, why := make([]GateAnswer, len(answers)), make([]evidence.Reason, len(answers))
+	for i, a := range answers {
+		why[i] = a.why
+		list[i] = GateAnswer{a.gate, a.advice, why[i : i+1 : i+1]}
+	}
+	return list
+}
+
 // passed lets the load rise as far as this gate goes.
-func (g Gate) passed() GateAnswer {
-	return GateAnswer{g, rule.Raise, []evidence.Reason{because("progression.gate-passed").With(named[g]...)}}
+func (g Gate) passed() answer {
+	return answer{g, rule.Raise, because("progression.gate-passed").With(named[g]...)}
 }
 
 // notKnown keeps the load.
-func (g Gate) notKnown() GateAnswer {
-	return GateAnswer{g, rule.Keep, []evidence.Reason{because("progression.gate-not-known").With(named[g]...)}}
+func (g Gate) notKnown() answer {
+	return answer{g, rule.Keep, because("progression.gate-not-known").With(named[g]...)}
 }
 
-func (g Gate) says(a rule.LoadAdvice, why evidence.Reason) GateAnswer {
-	return GateAnswer{g, a, []evidence.Reason{why}}
+func (g Gate) says(a rule.LoadAdvice, why evidence.Reason) answer {
+	return answer{g, a, why}
 }

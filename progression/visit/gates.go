@@ -13,13 +13,13 @@ import (
 
 // events answers by what ends a set: see [screening.During]. What ends the
 // session is for somebody else to look at first.
-func (v *Visit) events() (GateAnswer, error) {
+func (v *Visit) events() (answer, error) {
 	if v.Moment == nil {
 		return GateEvents.notKnown(), nil
 	}
 	d, err := screening.During(*v.Moment)
 	if err != nil {
-		return GateAnswer{}, err
+		return answer{}, err
 	}
 	if d.Action == screening.CarryOn && !given.Yes(v.Unwell) {
 		return GateEvents.passed(), nil
@@ -48,7 +48,7 @@ func shown(m screening.Moment) string {
 
 // pain answers by the pain model. Pain whose kind is not given may be one that
 // the model is never used for.
-func (v *Visit) pain() GateAnswer {
+func (v *Visit) pain() answer {
 	if v.Pain == nil {
 		return GatePain.notKnown()
 	}
@@ -82,7 +82,7 @@ func painless(p screening.Pain) bool {
 	return true
 }
 
-func (v *Visit) rangeOfMovement() GateAnswer {
+func (v *Visit) rangeOfMovement() answer {
 	switch {
 	case v.RangeLost == screening.No:
 		return GateRange.passed()
@@ -94,8 +94,9 @@ func (v *Visit) rangeOfMovement() GateAnswer {
 
 // Technique raises where form was kept and somebody saw it within four weeks, and
 // keeps the load where it gave way or is not known.
-func (v *Visit) Technique() GateAnswer {
-	v = field.OrZero(v)
+func (v *Visit) Technique() GateAnswer { return inOnePiece(field.OrZero(v).technique())[0] }
+
+func (v *Visit) technique() answer {
 	switch {
 	case given.Yes(v.FormLost):
 		return GateTechnique.says(rule.Keep, because("progression.form-lost"))
@@ -108,7 +109,7 @@ func (v *Visit) Technique() GateAnswer {
 // effort keeps the load while a set ends nearer to failure than the plan asks
 // for. What is not counted in repetitions has no reserve to look at: there a set
 // that was rated as hard, or went to failure, keeps it.
-func (v *Visit) effort() GateAnswer {
+func (v *Visit) effort() answer {
 	if !v.countsReserve() {
 		return v.effortUncounted()
 	}
@@ -122,7 +123,7 @@ func (v *Visit) effort() GateAnswer {
 	return GateEffort.passed()
 }
 
-func (v *Visit) effortUncounted() GateAnswer {
+func (v *Visit) effortUncounted() answer {
 	for _, s := range v.Sets {
 		left, err := s.Effort.RIR()
 		least, _ := left.Min()
@@ -136,8 +137,9 @@ func (v *Visit) effortUncounted() GateAnswer {
 // Repetitions asks for every planned set, on both sides alike, with the planned
 // load and done as asked: see [Visit.Met]. Seconds and metres are worked through to
 // the top of the range.
-func (v *Visit) Repetitions() GateAnswer {
-	v = field.OrZero(v)
+func (v *Visit) Repetitions() GateAnswer { return inOnePiece(field.OrZero(v).repetitions())[0] }
+
+func (v *Visit) repetitions() answer {
 	top, _ := v.Plan.Span.Max()
 	each, other := v.OtherLoad()
 	switch {

@@ -58,12 +58,12 @@ func (v *Visit) Refers() []evidence.Reason {
 	v = field.OrZero(v)
 	var why []evidence.Reason
 	if v.Moment != nil && !quiet(*v.Moment) {
-		if events, err := v.events(); err != nil || events.Advice == rule.Refer {
-			why = append(why, events.Reasons...)
+		if events, err := v.events(); err == nil && events.advice == rule.Refer {
+			why = append(why, events.why)
 		}
 	}
 	if v.Pain != nil && v.Pain.Kind > screening.OrdinaryPain {
-		why = append(why, v.pain().Reasons...)
+		why = append(why, v.pain().why)
 	}
 	return why
 }

@@ -27,14 +27,11 @@ const (
 	aboutSlip   = 0.05
 )
 
-// queried reports whether the load of a set is doubtful: not of the kit, or
+// queried reports whether a load other than the planned one is doubtful: not of the kit, or
 // about a slip's multiple of the planned one. A weight that looking for the
 // load may reach from the planned one is not.
-func (v *Visit) queried(s setlog.Set, t *equipment.Table) (evidence.Reason, bool) {
-	m, plan := Each(s), v.Plan.Load.Each()
-	if m == plan {
-		return evidence.Reason{}, false
-	}
+func (v *Visit) queried(m units.Mass, t *equipment.Table) (evidence.Reason, bool) {
+	plan := v.Plan.Load.Each()
 	if _, ok := t.Find(m); !ok {
 		return because("progression.not-in-kit").With(evidence.Mass("load", m)), true
 	}
@@ -73,15 +70,22 @@ func (v *Visit) WithoutQueried(place int, t *equipment.Table) ([]setlog.Set, []D
 	v = field.OrZero(v)
 	var doubtful []Doubt
 	var kept []setlog.Set
-	for i, s := range v.Sets {
-		why, bad := v.queried(s, t)
+	plan := v.Plan.Load.Each()
+	for i := range v.Sets {
+		s := &v.Sets[i]
+		m, _ := s.Hold.Each(s.Load, s.Stated)
+		var why evidence.Reason
+		bad := false
+		if m != plan {
+			why, bad = v.queried(m, t)
+		}
 		if bad && doubtful == nil {
 			kept = append(kept, v.Sets[:i]...)
 		}
 		if bad {
-			doubtful = append(doubtful, Doubt{place, i, Each(s), why})
+			doubtful = append(doubtful, Doubt{place, i, m, why})
 		} else if doubtful != nil {
-			kept = append(kept, s)
+			kept = append(kept, *s)
 		}
 	}
 	if doubtful == nil {

@@ -75,7 +75,7 @@ func (v *Visit) Read(asked Trial, t *equipment.Table) (Summary, error) {
 func (v *Visit) MayFind() bool {
 	v = field.OrZero(v)
 	events, err := v.events()
-	return err == nil && max(events.Advice, v.pain().Advice, v.rangeOfMovement().Advice, v.Technique().Advice) == rule.Raise
+	return err == nil && max(events.advice, v.pain().advice, v.rangeOfMovement().advice, v.technique().advice) == rule.Raise
 }
 
 // lightest returns the least load of any set.
@@ -113,9 +113,10 @@ func (r *Summary) findBase(asked Trial, t *equipment.Table, climb bool) {
 func (v *Visit) SetsWith(wanted func(each units.Mass) bool) []setlog.Set {
 	v = field.OrZero(v)
 	var list []setlog.Set
-	for _, s := range v.Sets {
-		if wanted != nil && wanted(Each(s)) {
-			list = append(list, s)
+	for i := range v.Sets {
+		s := &v.Sets[i]
+		if each, _ := s.Hold.Each(s.Load, s.Stated); wanted != nil && wanted(each) {
+			list = append(list, *s)
 		}
 	}
 	return list

@@ -53,8 +53,8 @@ func (v *Visit) Check() error {
 	if !limited || v.Plan.Count < 1 || v.Plan.Count > top {
 		bad.Add("/plan/count", field.Bad(v.Plan.Count, "1 or more, up to the end of the plan's span", field.ErrOutOfRange))
 	}
-	for i, s := range v.Sets {
-		if err := v.checkSet(s); err != nil {
+	for i := range v.Sets {
+		if err := v.checkSet(&v.Sets[i]); err != nil {
 			bad.Add(fmt.Sprintf("/sets/%d", i), err)
 		}
 	}
@@ -102,7 +102,7 @@ func checkPlan(p *dose.Prescription) error {
 	return bad.Err()
 }
 
-func (v *Visit) checkSet(s setlog.Set) error {
+func (v *Visit) checkSet(s *setlog.Set) error {
 	var bad field.Errors
 	bad.Add("", s.ValidateFor(v.Plan.Exercise, v.Plan.Hold))
 	other := v.Plan.Side != body.Both && s.Side != v.Plan.Side || !v.Plan.OneSided && s.Side != body.Both
@@ -115,8 +115,8 @@ func (v *Visit) checkSet(s setlog.Set) error {
 // setsOf counts the sets of a side; one of both sides counts for each.
 func (v *Visit) setsOf(side body.Side) int {
 	n := 0
-	for _, s := range v.Sets {
-		if s.Side == side || s.Side == body.Both {
+	for i := range v.Sets {
+		if s := &v.Sets[i]; s.Side == side || s.Side == body.Both {
 			n++
 		}
 	}
@@ -139,8 +139,8 @@ func (v *Visit) fewest() int {
 		return 0
 	}
 	least := v.Sets[0].Reps
-	for _, s := range v.Sets {
-		least = min(least, s.Reps)
+	for i := range v.Sets {
+		least = min(least, v.Sets[i].Reps)
 	}
 	return least
 }
@@ -155,8 +155,9 @@ func Each(s setlog.Set) units.Mass {
 // planned one.
 func (v *Visit) OtherLoad() (units.Mass, bool) {
 	v = field.OrZero(v)
-	for _, s := range v.Sets {
-		if m := Each(s); m != v.Plan.Load.Each() {
+	for i := range v.Sets {
+		s := &v.Sets[i]
+		if m, _ := s.Hold.Each(s.Load, s.Stated); m != v.Plan.Load.Each() {
 			return m, true
 		}
 	}

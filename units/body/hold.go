@@ -86,13 +86,11 @@ func (s *Stated) UnmarshalText(text []byte) error { return stateds.Unmarshal(tex
 // band are an [field.ErrConflict]; a hold not given is an [field.ErrMissing], a mass below
 // zero an [field.ErrOutOfRange].
 func (h Hold) Each(m units.Mass, s Stated) (units.Mass, error) {
-	if err := h.Check(); err != nil {
-		return 0, err
-	}
-	if m < 0 {
+	if m < 0 && h.Check() == nil {
 		return 0, field.Bad(m, "0 kg or more", field.ErrOutOfRange)
 	}
 	switch h {
+	case OneHand:
 	case OneEachHand:
 		switch s {
 		case PerHand:
@@ -116,6 +114,8 @@ func (h Hold) Each(m units.Mass, s Stated) (units.Mass, error) {
 		if m != 0 {
 			return 0, field.Bad(m, "no mass, since the hold is "+h.String(), field.ErrConflict)
 		}
+	default:
+		return 0, h.Check()
 	}
 	return m, nil
 }

@@ -99,6 +99,12 @@ func (e Errors) Unwrap() []error {
 // Add takes err in, its fields moved below path; nil, also a nil [*Error],
 // is passed over.
 func (e *Errors) Add(path string, err error) {
+	if err != nil { // in line where it is called: most of what is checked is good
+		e.add(path, err)
+	}
+}
+
+func (e *Errors) add(path string, err error) {
 	for _, f := range flatten(err) {
 		if f == nil || e == nil { // a *Error that was nil before it became an error; nowhere to add to
 			continue
@@ -111,6 +117,14 @@ func (e *Errors) Add(path string, err error) {
 
 // Err returns nil if nothing was added, else the errors themselves.
 func (e Errors) Err() error {
+	if len(e) == 0 {
+		return nil
+	}
+	return e.refusal()
+}
+
+//go:noinline
+func (e Errors) refusal() error { // apart, so that Err is in line
 	if e = e.given(); len(e) == 0 {
 		return nil
 	}

@@ -9,6 +9,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/posology/dose"
 	"example.org/posology/dose/cohort"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
@@ -44,6 +45,7 @@ var onNil = map[string]struct {
 	refused bool
 	call    func() error
 }{
+	"dose: func FrameOf":                   {true, func() error { _, err := dose.FrameOf(nil); return err }},
 	"dose/cohort: method (*Cohort) Encode": {true, func() error { return someCohort().Encode(nil) }},
 	"dose/cohort: method (*Cohort) Merge":  {true, func() error { return someCohort().Merge(nil) }},
 	"dose/cohort: method (*Cohort) Read": {true, func() error {

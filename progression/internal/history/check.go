@@ -3,6 +3,7 @@ package history
 import (
 	"fmt"
 
+	"example.org/posology/dose"
 	"example.org/posology/dose/week"
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/visit"
@@ -48,8 +49,8 @@ func (h *History) checkVisit(v *visit.Visit, before units.Day) error {
 		bad.Add("/observer/day", given.UpTo(v.Observer.Day, v.Day))
 	}
 	r := h.Request
-	for i, s := range v.Sets {
-		if err := r.Screening.Key.Matches(s.Key); err != nil {
+	for i := range v.Sets {
+		if err := r.Screening.Key.Matches(v.Sets[i].Key); err != nil {
 			bad.Add(fmt.Sprintf("/sets/%d/key", i), err)
 		}
 	}
@@ -71,5 +72,20 @@ func CheckDates(d week.Dates) error {
 	bad.Add("/review", given.UpTo(d.Review, 0))
 	bad.Add("/retest", given.UpTo(d.Retest, 0))
 	bad.Add("/expires", given.UpTo(d.Expires, 0))
+	return bad.Err()
+}
+
+// CheckWatched takes nobody, or somebody with a name on the day of the visit.
+func CheckWatched(w dose.Observation, day units.Day) error {
+	var bad field.Errors
+	if w == (dose.Observation{}) {
+		return nil
+	}
+	if w.Who == "" {
+		bad.Add("/who", field.Bad(nil, "who will watch", field.ErrMissing))
+	}
+	if w.Day != day {
+		bad.Add("/day", field.Bad(w.Day, day.String()+", the day of the course", field.ErrConflict))
+	}
 	return bad.Err()
 }

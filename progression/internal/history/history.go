@@ -201,7 +201,7 @@ func (h *History) Heaviest() units.Mass {
 func (h *History) Lifted(each units.Mass, visits int) bool {
 	for i := max(0, len(h.Log)-visits); i < len(h.Log); i++ {
 		for j := range h.Log[i].Sets {
-			if visit.Each(h.Log[i].Sets[j]) == each {
+			if s := &h.Log[i].Sets[j]; s.Load >= each && visit.Each(*s) == each { // none weighs more than all
 				return true
 			}
 		}

@@ -126,7 +126,7 @@ func (h *History) after(a strength.Ability, v *visit.Visit, side body.Side) stre
 	var room [8]setlog.Set
 	sets := room[:0]
 	for i := range v.Sets {
-		if s := &v.Sets[i]; (side == body.Both || s.Side == side || s.Side == body.Both) && !v.InVain(*s) {
+		if s := &v.Sets[i]; (side == body.Both || s.Side == side || s.Side == body.Both) && (v.Plan.Feel == nil || !v.InVain(*s)) {
 			sets = append(sets, *s)
 		}
 	}
@@ -170,8 +170,12 @@ func (h *History) byRating(a strength.Ability, v *visit.Visit, sets []setlog.Set
 // felt is what the sets show in which the next weight was felt. It counts in full: it
 // was felt since lighter sets, of which no more than so much is read, could not show it.
 func (h *History) felt(v *visit.Visit, sets []setlog.Set) (a strength.Ability) {
+	f := v.Plan.Feel
+	if f == nil {
+		return a
+	}
 	for i := range sets {
-		if f := v.Plan.Feel; f != nil && visit.Each(sets[i]) == f.Load.Each() {
+		if visit.Each(sets[i]) == f.Load.Each() {
 			b := h.seen(strength.Ability{}, 1, v.Plan.Reserve.Least, []setlog.Set{sets[i]})
 			if !a.Known() || b.Log > a.Log {
 				a = b
