@@ -39,10 +39,10 @@ func (f *Frame) Chance() strength.Chance { return field.OrZero(f).chance }
 
 // Allows returns the most repetitions of a weight per implement that the chance allows
 // with the reserve asked, within every limit: none above [Frame.Ceiling] or above the
-// band of the goal's row (the lightest weight is never too heavy for a band), 20 at most,
-// 25 with the lightest weight, which is taken for 3 where 4 can be done, and what the
-// package says of counts under 6. last is the
-// weight that was asked for last, 0 kg for none: the farther from it, the less is known.
+// band of the goal's row (the lightest weight is never too heavy for a band, and is taken
+// for 3 where 4 can be done), 25 at most, and what the package says of counts under 6.
+// last is the weight that was asked for last, 0 kg for none: the farther from it, the
+// less is known.
 //
 // It is false where nothing is known of strength. It never rises with each, nor as
 // less is known to be lifted.
@@ -65,11 +65,7 @@ func (f *Frame) Allows(each, last units.Mass) (count int, ok bool) {
 	if f.fewDo(each) {
 		count = max(count, leastAtLightest)
 	}
-	most, _ := workable.Max()
-	if lightest {
-		most = mostAtLightest
-	}
-	return min(count, most), ok
+	return min(count, mostBridged), ok
 }
 
 // fewDo reports whether a weight is taken for a few lifts though the chance allows

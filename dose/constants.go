@@ -103,7 +103,7 @@ const (
 	fewestSparing                  = 6    // repetitions, where weights stay moderate
 	mostSparing     units.Fraction = 0.8  // of 1RM, likewise
 	longSet                        = 12   // repetitions: no longer set goes to its end where breath must not be held
-	mostAtLightest                 = 25   // repetitions, with the lightest weight
+	mostBridged                    = 25   // repetitions, where strength is known, until a far weight can be taken
 	farStep         units.Fraction = 0.5  // of a weight: a next one farther than that is far
 	soonGained                     = 0.15 // of the logarithm of strength, within the weeks of a plan
 	seenDays                       = 28   // for so long a look at the technique counts for what is heavy

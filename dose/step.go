@@ -19,7 +19,7 @@ type Step struct {
 	Last  units.Mass `json:"last"`  // per implement, last completed: none above it on a lighter day
 	Count int        `json:"count"` // repetitions, seconds or metres a set, from 1 to the end of the range
 	// UpTo is the end of the range to work through where it lies above the
-	// guideline's, 20 at most, 25 with the lightest weight where strength is known; 0
+	// guideline's, 20 at most, 25 where strength is known; 0
 	// for the guideline's.
 	UpTo int `json:"up_to,omitzero"`
 	Sets int `json:"sets"` // of each side where one-sided, from 1; more than [Frame.MostSets] come out as that
@@ -84,8 +84,8 @@ func (f *Frame) Continue(s Step) (Prescription, error) {
 	}
 	top, _ := f.g.count.Max()
 	end, _ := workable.Max()
-	if f.ability.Known() && s.Load <= f.table.Lightest().Each() {
-		end = mostAtLightest
+	if f.ability.Known() {
+		end = mostBridged
 	}
 	if err := s.validate(top, end); err != nil {
 		return Prescription{}, err

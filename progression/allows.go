@@ -68,9 +68,7 @@ func (n *now) prospect(each units.Mass) strength.Prospect {
 
 // near reports whether what is known of strength comes near a weight, so that it can be
 // tried.
-func (n *now) near(each units.Mass) bool { return n.nearBy(n.strength, each) }
-
-func (n *now) nearBy(a strength.Ability, each units.Mass) bool {
+func (n *now) near(a strength.Ability, each units.Mass) bool {
 	one, ok := a.OneRM()
 	if !ok {
 		return !n.counts()

@@ -46,7 +46,7 @@ func (n *now) waitsForSomebody() bool {
 	if !n.alone() || n.seen.Tried || !n.bearsMore() || !n.withinLimits() {
 		return false
 	}
-	return n.mayTry() > 0 && (n.seen.Gates.Advice == rule.Raise || n.stillLooking()) || n.mayRaise() && n.barredAlone(*n.jump) || n.seen.Gates.Advice == rule.Raise && n.jump.over(feelShare) && n.near(n.jump.To.Each())
+	return n.mayTry() > 0 && (n.seen.Gates.Advice == rule.Raise || n.stillLooking()) || n.mayRaise() && n.barredAlone(*n.jump) || n.seen.Gates.Advice == rule.Raise && n.jump.over(feelShare) && n.near(n.strength, n.jump.To.Each())
 }
 
 // saysBeside says what waits for somebody: it goes on without the weight, with

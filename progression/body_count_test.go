@@ -13,8 +13,8 @@ import (
 )
 
 // Where the body moves, the count goes on from what was done: one more a visit, as many
-// fewer as a set ended too near failure, less one, and after days missed as many fewer
-// as strength lost takes off. What cannot be done six times, even to failure, is made
+// fewer as a set ended too near failure, less one unless none were left, and after days
+// missed as many fewer as strength lost takes off. What cannot be done six times, even to failure, is made
 // easier.
 func TestNextBodyGoesOnFromWhatWasDone(t *testing.T) {
 	for _, id := range []string{"goblet-squat", "dead-bug", "sit-to-stand"} {
@@ -25,7 +25,7 @@ func TestNextBodyGoesOnFromWhatWasDone(t *testing.T) {
 			action progression.Action
 			count  int
 		}{
-			{10, 3, 3, progression.Progress, 11}, {10, 2, 3, progression.HoldDose, 10}, {10, 0, 3, progression.HoldDose, 8},
+			{10, 3, 3, progression.Progress, 11}, {10, 2, 3, progression.HoldDose, 10}, {10, 0, 3, progression.HoldDose, 7},
 			{5, 2, 3, progression.HoldDose, 5}, {4, 0, 3, progression.ChangeVariant, 0}, {10, 3, 10, progression.EaseOff, 7},
 		} {
 			c := courseOf(t, id, 4)

@@ -69,7 +69,7 @@ type Policy struct {
 	// of osteoarthritis. Pain-gate: ordinary pain below 5 of 10 that settles and
 	// does not rise (Perry 2005).
 	Pain rule.Name `json:"pain,omitzero"`
-	// MostReps is where bridging by repetitions ends, 1 to 20; 0: at 20 or at the
+	// MostReps is where bridging by repetitions ends, 1 to 20; 0: at 20, at 25 to a far weight, or at the
 	// end of the exercise's own range. A guideline's range is always worked through.
 	MostReps int `json:"most_reps,omitzero"`
 	// Floor is with how many repetitions a weight is taken that lies far ahead, 5 to 12;
@@ -91,6 +91,7 @@ func (p *Policy) without(name string) bool {
 
 const (
 	bridgeTop  = 20 // where bridging by repetitions ends
+	bridgeFar  = 25 // likewise, to a far weight
 	leastFloor = 5
 	mostFloor  = 12
 )

@@ -12,8 +12,7 @@
 // each keep the order of better and worse: the chance, limits, the band, gates, the
 // return after missed days, and the set that came nearest to failure.
 //
-// A far weight of which only easy sets tell is felt, a few lifts in one set, while
-// somebody is there.
+// A far weight is felt, a few lifts in one set, while somebody is there.
 //
 // What a visit showed, and whether events, pain, range, technique, effort or
 // repetitions stand against more load, is in package visit.
@@ -66,7 +65,7 @@
 //	resumed        a trial is over: back to the dose before it → the dose stays (find-on)
 //	limit-reps     a limit forbids the next weight, and repetitions may rise within the range → repetitions (limit, easy-step, bridge-top)
 //	limit          a limit forbids the next weight → the dose stays (limit, gates, shown, fit)
-//	feel           the next weight is far, every set was clearly easy, and it may be felt → finding the load (step-2-to-10, step-small-muscles, feel)
+//	feel           the next weight is far, and it may be felt → finding the load (step-2-to-10, step-small-muscles, feel)
 //	try            the next weight may be tried → finding the load (step-2-to-10, step-small-muscles, find-on, try)
 //	more-reps      the chance allows more repetitions, and they may rise → repetitions (easy-step, bridge-top)
 //	hold           a gate keeps the dose, or the chance allows no more yet → the dose stays (gates, shown, fit)

@@ -28,7 +28,7 @@ func (n *now) mayTry() int {
 	if !n.counts() {
 		return 1
 	}
-	if !n.near(n.jump.To.Each()) && !n.firstSearch() {
+	if !n.near(n.strength, n.jump.To.Each()) && !n.firstSearch() {
 		return 0
 	}
 	steps, to := 1, n.jump
@@ -107,7 +107,7 @@ func (n *now) leftEasily(v *visit.Visit) bool {
 func (n *now) cameNear(v *visit.Visit) bool {
 	return n.jump != nil && slices.ContainsFunc(v.Sets, func(s setlog.Set) bool {
 		alone := setlog.Set{Hold: body.OneHand, Load: n.h.WithBody(n.seen.Base), Reps: s.Reps, Effort: s.Effort}
-		return visit.Each(s) == n.seen.Base && n.nearBy(strength.Ability{}.Seen(1, v.Plan.Reserve.Least, alone), n.jump.To.Each())
+		return visit.Each(s) == n.seen.Base && n.near(strength.Ability{}.Seen(1, v.Plan.Reserve.Least, alone), n.jump.To.Each())
 	})
 }
 
@@ -143,8 +143,7 @@ func (n *now) findOn() choice {
 // found goes on from the heaviest weight that was done.
 func (n *now) found() choice {
 	s := n.step
-	s.Count = min(s.Count, n.last().Plan.Count) // of which the search began with few
-	s.Lowering, s.Pausing = 0, 0
+	s.Count, s.Lowering, s.Pausing = min(s.Count, n.last().Plan.Count), 0, 0 // the search began with few
 	if count, ok := n.allows(s.Load); ok {
 		s.Count = min(s.Count, n.countOf(count, n.bottom()))
 	}
@@ -187,7 +186,7 @@ const (
 // comes near, not soon after the last time, and only with more strength after one in
 // vain.
 func (n *now) feels() bool {
-	if n.waits == findWaits || n.seen.Gates.Advice != rule.Raise || !n.seen.BeyondCounting() || !n.withinLimits() || !n.jump.over(feelShare) || n.step.Sets < 2 || n.seen.Tried || n.h.Declined(n.seen.Base, feelEvery) {
+	if n.waits == findWaits || n.seen.Gates.Advice != rule.Raise || !n.seen.Known || n.seen.Left < n.out.Reserve.Least || !n.withinLimits() || !n.jump.over(feelShare) || n.step.Sets < 2 || n.seen.Tried || n.h.Declined(n.seen.Base, feelEvery) {
 		return false
 	}
 	next := n.jump.To.Each()

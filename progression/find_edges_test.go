@@ -97,8 +97,8 @@ func TestNextEdgesOfFinding(t *testing.T) {
 			looked(c, 10, try{2, 10, 4}, try{4, 10, 4})
 			last(c).Sets = last(c).Sets[:3]
 		}, "hold, none: 3 × 7 × 2 to 20", "progression.as-allowed"},
-		{"too heavy: the weight that ended well is kept", func(c *progression.Course) { looked(c, 10, try{4, 12, 3}, try{4.25, 12, 2}) }, "progress, finding the load: 3 × 7 × 4.25 to 20", "progression.found"},
-		{"too heavy, and repetitions are left to add", func(c *progression.Course) { looked(c, 10, try{4, 10, 3}, try{4.25, 10, 2}) }, "progress, finding the load: 3 × 6 × 4.25 to 20", "progression.found"},
+		{"too heavy: the weight that ended well is kept", func(c *progression.Course) { looked(c, 10, try{4, 12, 3}, try{4.25, 12, 2}) }, "progress, finding the load: 3 × 7 × 4.25 to 25", "progression.found"},
+		{"too heavy, and repetitions are left to add", func(c *progression.Course) { looked(c, 10, try{4, 10, 3}, try{4.25, 10, 2}) }, "progress, finding the load: 3 × 6 × 4.25 to 25", "progression.found"},
 		{"nothing counts while the range was not looked at", func(c *progression.Course) {
 			looked(c, 10, try{2, 10, 8}, try{4, 10, 4})
 			last(c).RangeLost = screening.Unknown

@@ -43,7 +43,7 @@ var harder = [...]row{
 	{"resumed", "a trial is over: back to the dose before it", NoChange, codes("progression.resumed"), (*now).resumes, stays("progression.resumed")},
 	{"limit-reps", "a limit forbids the next weight, and repetitions may rise within the range", MoreReps, codes("progression.limit", "progression.more-reps", "progression.more-of-it"), (*now).limitedReps, (*now).addRepsToLimit},
 	{"limit", "a limit forbids the next weight", NoChange, codes("progression.limit", "progression.hold", "progression.as-allowed", "progression.set-nearest"), (*now).limited, (*now).holdAtLimit},
-	{"feel", "the next weight is far, every set was clearly easy, and it may be felt", FindLoad, codes("progression.large-step", "progression.feel"), (*now).feels, (*now).feel},
+	{"feel", "the next weight is far, and it may be felt", FindLoad, codes("progression.large-step", "progression.feel"), (*now).feels, (*now).feel},
 	{"try", "the next weight may be tried", FindLoad, codes("progression.large-step", "progression.step-in-hand", "progression.find-on"), (*now).tries, (*now).try},
 	{"more-reps", "the chance allows more repetitions, and they may rise", MoreReps, codes("progression.more-reps", "progression.more-of-it"), (*now).moreRepsHolds, (*now).addReps},
 	{"hold", "a gate keeps the dose, or the chance allows no more yet", NoChange, codes("progression.hold", "progression.as-allowed", "progression.set-nearest"), (*now).repsFirst, (*now).hold},

@@ -100,10 +100,10 @@ func TestNextBelowThreeByCount(t *testing.T) {
 		}
 	}
 	walk(t, func() progression.Course { return rowCourse(t, 2, 4, 6) }, []edge{
-		{"by what the chance allows", thrice(10, 10, 2), "ease, none: 3 × 7 × 4 to 20", "progression.fewer-reps"},
-		{"down to what was held of it", thrice(8, 8, 2), "ease, none: 3 × 6 × 4 to 20", "progression.fewer-reps"},
-		{"four are not", thrice(6, 6, 1), "ease, none: 3 × 8 × 2 to 20", "progression.below-three"},
-		{"too few done as well", thrice(6, 10, 2), "ease, none: 3 × 8 × 2 to 20", "progression.below-three"},
+		{"by what the chance allows", thrice(10, 10, 2), "ease, none: 3 × 7 × 4 to 25", "progression.fewer-reps"},
+		{"down to what was held of it", thrice(8, 8, 2), "ease, none: 3 × 6 × 4 to 25", "progression.fewer-reps"},
+		{"four are not", thrice(6, 6, 1), "ease, none: 3 × 8 × 2 to 25", "progression.below-three"},
+		{"too few done as well", thrice(6, 10, 2), "ease, none: 3 × 8 × 2 to 25", "progression.below-three"},
 	})
 }
 

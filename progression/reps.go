@@ -1,9 +1,11 @@
 package progression
 
 import (
+	"cmp"
 	"math"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/units"
@@ -153,26 +155,29 @@ func (n *now) nearest(more int) int {
 		}
 		if left, err := s.Effort.RIR(); err == nil {
 			told, _ := left.Min()
-			least = min(least, int(math.Floor(float64(s.Reps)+float64(told-n.out.Reserve.Least)))+more)
+			count := int(math.Floor(float64(s.Reps) + float64(told-n.out.Reserve.Least)))
+			if least = min(least, count+more); told == 0 { // which nobody misjudges; one such day takes no weight away
+				least = min(least, max(count, n.leastOf(n.seen.Base)))
+			}
 		}
 	}
 	return least
 }
 
-// bridgeEnd returns where bridging by repetitions ends.
+// bridgeEnd returns where bridging by repetitions ends; with the lightest weight a search begins again.
 func (n *now) bridgeEnd() int {
 	top, _ := n.out.Span.Max()
 	if !n.counts() || n.out.Phase == dose.Familiarise {
 		return top
 	}
-	end := bridgeTop
-	if most, ok := n.c.Request.Exercise.Count.Max(); ok {
+	end, ex := bridgeTop, &n.c.Request.Exercise
+	if n.jump != nil && n.jump.over(feelShare) && !ex.MovesBody && n.strength.Known() && n.seen.Base > n.lightest() {
+		end = bridgeFar
+	}
+	if most, ok := ex.Count.Max(); ok && ex.CountFact != exercise.FactCountSets {
 		end = min(end, most)
 	}
-	if n.c.Policy.MostReps > 0 {
-		end = min(end, n.c.Policy.MostReps)
-	}
-	return max(top, end)
+	return max(top, min(end, cmp.Or(n.c.Policy.MostReps, end)))
 }
 
 // upTo returns the end of the range to work through: the guideline's where the next
@@ -180,10 +185,7 @@ func (n *now) bridgeEnd() int {
 // further; else where bridging ends.
 func (n *now) upTo() int {
 	top, _ := n.out.Span.Max()
-	switch {
-	case n.jump == nil:
-		return n.bridgeEnd()
-	case n.jump.To.Each() > n.most, n.shown() && !n.barredAlone(*n.jump):
+	if n.jump != nil && (n.jump.To.Each() > n.most || n.shown() && !n.barredAlone(*n.jump)) {
 		return min(n.bridgeEnd(), top+n.over())
 	}
 	return n.bridgeEnd()

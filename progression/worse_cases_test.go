@@ -14,7 +14,7 @@ import (
 func TestNextBridgesNothingWithMoreReserve(t *testing.T) {
 	for _, reserve := range []units.RIR{3, 4, 6} {
 		c := rowCourse(t, 4, 5.25)
-		c.Policy.KeepExercise = true
+		c.Policy.KeepExercise, c.Policy.Without = true, []string{"feel"}
 		c.Request.Guideline = "acsm2011-strength-novice-intermediate" // two to four sets
 		v := last(&c)
 		v.Plan.Span, v.Plan.Count = units.Must(units.Between(8, 20)), 20

@@ -53,7 +53,7 @@ func ExampleRun() {
 	// week 1: 1 × 7 with 3 kg dumbbell in each hand
 	// week 5: 3 × 14 with 3 kg dumbbell in each hand
 	// week 5: 3 × 14 with 3 kg dumbbell in each hand
-	// week 10: 3 × 18 with 3 kg dumbbell in each hand
+	// week 10: 3 × 6 with 4 kg dumbbell in each hand
 	// week 10: 3 × 6 with 4 kg dumbbell in each hand
 	// week 15: 3 × 9 with 4 kg dumbbell in each hand
 	// week 15: 3 × 11 with 4 kg dumbbell in each hand
