@@ -118,6 +118,10 @@ func TestLimitsBind(t *testing.T) {
 			func(p dose.Prescription) bool { return p.Load.Each() <= 3*units.Kilogram }},
 		{"mass of the other elbow", screening.Limits{Masses: []screening.MassLimit{{Region: body.Elbow, Side: body.Left, Max: units.Kilogram, Author: "a surgeon"}}},
 			func(p dose.Prescription) bool { return p.Load.Each() == free.Load.Each() }},
+		{"mass of the elbow, no side given", screening.Limits{Masses: []screening.MassLimit{{Region: body.Elbow, Max: 3 * units.Kilogram, Author: "a surgeon"}}},
+			func(p dose.Prescription) bool { return p.Load.Each() <= 3*units.Kilogram }},
+		{"mass of no place", screening.Limits{Masses: []screening.MassLimit{{Max: 3 * units.Kilogram, Author: "a surgeon"}}},
+			func(p dose.Prescription) bool { return p.Load.Each() <= 3*units.Kilogram }},
 		{"mass of a region that does not work", screening.Limits{Masses: []screening.MassLimit{{Region: body.AnkleFoot, Side: body.Both, Max: units.Kilogram, Author: "a surgeon"}}},
 			func(p dose.Prescription) bool { return p.Load.Each() == free.Load.Each() }},
 		{"breath", screening.Limits{NoBreathHolding: true}, func(p dose.Prescription) bool {
