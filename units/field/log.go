@@ -11,7 +11,8 @@ const mostLogged = 5
 
 // LogValue gives what is wrong with which field, and where, in one line. The
 // value that was given, and what is allowed, are left out: either may tell of a
-// person. [Error.Error] has both.
+// person. [Error.Error] has both, and so has the line of an error that wraps this one by
+// fmt.Errorf: slog does not look into it. Log what [errors.As] finds there.
 func (e *Error) LogValue() slog.Value {
 	if e == nil {
 		return slog.Value{}
