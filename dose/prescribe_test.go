@@ -3,6 +3,7 @@ package dose_test
 import (
 	"encoding/json"
 	"errors"
+	"math"
 	"slices"
 	"testing"
 
@@ -369,6 +370,21 @@ func TestPrescriptionJSON(t *testing.T) {
 		again := prescribe(t, request)
 		if diff := cmp.Diff(string(first), string(units.Must(json.Marshal(again)))); diff != "" {
 			t.Errorf("a request read back gives another dose: %s", diff)
+		}
+	}
+}
+
+// What has no length takes no time.
+func TestSecondsOfNoLength(t *testing.T) {
+	for _, tempo := range []dose.Tempo{{Lowering: math.NaN()}, {Lifting: math.Inf(1)}, {Lowering: math.Inf(-1)}, {Lowering: -3, Lifting: 1}} {
+		if s := tempo.Seconds(); s != 0 {
+			t.Errorf("%+v: %v s", tempo, s)
+		}
+	}
+	usual := dose.Tempo{Lowering: 2, Lifting: 1}
+	for _, p := range []dose.Prescription{{Sets: -3, Count: 10, Tempo: usual}, {Count: 10, Tempo: usual, Rest: units.Exactly(60)}, {Sets: 2, Count: -10, Tempo: usual}} {
+		if s := p.Seconds(); s != 0 {
+			t.Errorf("%d sets of %d: %v s", p.Sets, p.Count, s)
 		}
 	}
 }

@@ -21,7 +21,8 @@ type Link struct {
 func SideLink() Link { return Link{Ratio: 1, Spread: handSpread, Fact: factHands} }
 
 // LiftLink is from one lift to another whose usual ratio is known, 0.05 to 20: with the
-// largest spread that was seen between two lifts of young people of one sex.
+// largest spread that was seen between two lifts of young people of one sex. Another ratio
+// makes a link that [Link.Validate] refuses, and so does what takes it.
 func LiftLink(ratio units.Fraction) Link {
 	return Link{Ratio: ratio, Spread: liftSpread, Fact: factLifts}
 }

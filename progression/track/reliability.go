@@ -76,9 +76,13 @@ func (r Reliability) Validate() error {
 
 // FirstTry returns a reading of somebody's first test, of a logarithm, as what it would
 // have been with the test learned: raised by Rise, which is held to be as uncertain as it
-// is large. A track then takes no learning for strength, nor strength for learning.
+// is large. A track then takes no learning for strength, nor strength for learning. The
+// errors are those of Validate, and of the reading below /reading.
 func (r Reliability) FirstTry(reading Reading) (Reading, error) {
-	if err := r.Validate(); err != nil {
+	var bad field.Errors
+	bad.Add("", r.Validate())
+	bad.Add("/reading", Model{Noise: 1}.check(reading)) // without a variance of its own it has the model's
+	if err := bad.Err(); err != nil {
 		return Reading{}, err
 	}
 	rise := math.Log1p(float64(r.Rise))

@@ -23,7 +23,7 @@ func (e *Error) LogValue() slog.Value {
 // LogValue gives the first five fields as [Error.LogValue] does, and how many
 // there are.
 func (e Errors) LogValue() slog.Value {
-	if len(e) == 0 {
+	if e = e.given(); len(e) == 0 {
 		return slog.Value{}
 	}
 	lines := make([]string, 0, mostLogged+1)
