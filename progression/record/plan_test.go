@@ -50,3 +50,16 @@ func TestKeptPlans(t *testing.T) {
 		}
 	}
 }
+
+// A day years ahead is named itself, not what follows from it.
+func TestADayYearsAhead(t *testing.T) {
+	r := read(t, review)
+	for name, ask := range map[string]func(units.Day) error{
+		"Assess": func(day units.Day) error { _, err := r.Assess(day); return err },
+		"Next":   func(day units.Day) error { _, err := r.Next(day); return err },
+	} {
+		if err := ask(r.LastDay() + 36540); !reflect.DeepEqual(fieldtest.Paths(err), []string{"/day"}) || !errors.Is(err, field.ErrOutOfRange) {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+}
