@@ -48,8 +48,8 @@ const leastSpread = 1e-6
 // latest day counts and those far apart are asked about: see package strength.
 //
 // Errors name the estimate by its place ("/2/hold"): those of
-// [Estimate.Validate], an [field.ErrConflict] for one that differs from the
-// first, an [field.ErrMissing] for none.
+// [Estimate.Validate], a [field.ErrConflict] for one that differs from the
+// first, a [field.ErrMissing] for none.
 func Combine(estimates ...Estimate) (Estimate, error) {
 	if err := checkAlike(estimates); err != nil {
 		return Estimate{}, err

@@ -57,7 +57,7 @@
 // # Errors
 //
 // Bad input gives a [*field.Error], or all of them as [field.Errors].
-// Nothing is clamped. Besides the categories of package units there are
+// Nothing is clamped. Besides the categories of package field there are
 // [ErrNotStudied] and [ErrMovesBody].
 //
 // # Sources

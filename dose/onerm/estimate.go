@@ -14,7 +14,7 @@ import (
 
 var (
 	// ErrNotStudied: repetitions to failure over which no equation that fits
-	// this person was tested, or a reserve too large to be counted. It is an
+	// this person was tested, or a reserve too large to be counted. It is a
 	// [field.ErrOutOfRange] too.
 	ErrNotStudied = fmt.Errorf("onerm: not studied: %w", field.ErrOutOfRange)
 	// ErrMovesBody: the body, or a long limb, is most of what is lifted, so that

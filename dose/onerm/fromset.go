@@ -33,9 +33,9 @@ func (a attempt) measured() bool { return a.reps == 1 && a.high == 0 }
 // repetitions done fall or the reserve shrinks, for the same person and load.
 //
 // Errors name the field below /set, /exercise or /person: those of
-// [setlog.Set.Validate], [exercise.Exercise.Validate] and [body.Person.Validate]; an
+// [setlog.Set.Validate], [exercise.Exercise.Validate] and [body.Person.Validate]; a
 // [field.ErrConflict] if exercise or hold differ between s and e, or if e is
-// not counted in repetitions; an [field.ErrMissing] for a day, an effort, an age
+// not counted in repetitions; a [field.ErrMissing] for a day, an effort, an age
 // or a training status not given, and for a sex where it decides; an
 // [units.ErrNoRIR] for an effort that has no reserve; [ErrNotStudied] for a
 // reserve above 5 or repetitions to failure outside the studied range;

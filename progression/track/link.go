@@ -54,7 +54,7 @@ func (l Link) Validate() error {
 // would count the same readings twice.
 //
 // What was learned of the width stays. A state that is not
-// [Belief.Known] is an [field.ErrMissing].
+// [Belief.Known] is a [field.ErrMissing].
 func (l Link) Across(m Model, s State) (State, error) {
 	var bad field.Errors
 	bad.Add("/link", l.Validate())
