@@ -53,12 +53,12 @@ func Example() {
 		log.Fatal(err)
 	}
 	fmt.Printf("route %s, meanwhile %s\n", outcome.Route, outcome.Meanwhile)
-	fmt.Printf("1RM %.1f kg, %.1f at the cautious end\n", estimate.OneRM.Kilograms(), estimate.Cautious().Kilograms())
+	fmt.Printf("1RM %.1f kg, in %v\n", estimate.OneRM.Kilograms(), estimate.Interval)
 	fmt.Printf("%s: %d set of %d, reserve %s\n", p.Load, p.Sets, p.Count, p.Reserve)
 	fmt.Printf("%s, %.0f %% of what is known: %v\n", p.Mode, p.Share.Percent(), p.Flags)
 	// Output:
 	// route none, meanwhile within limits
-	// 1RM 8.0 kg, 6.8 at the cautious end
+	// 1RM 8.0 kg, in 6.8 kg to 10 kg
 	// 4 kg dumbbell in one hand: 1 set of 15, reserve more than 5, not countable
 	// from the band, 49 % of what is known: [below effective dose]
 }

@@ -175,10 +175,11 @@ func (f *Frame) heldAs(l screening.MassLimit) string {
 
 // place says where a limit is, such as "right shoulder".
 func place(l screening.MassLimit) string {
+	region := cmp.Or(l.Region, body.WholeBody).String()
 	if l.Side == body.Left || l.Side == body.Right {
-		return l.Side.String() + " " + l.Region.String()
+		return l.Side.String() + " " + region
 	}
-	return l.Region.String()
+	return region
 }
 
 // asTaken says a weight in the unit marked on it, where one is.

@@ -10,6 +10,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/internal/demand"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/strength"
@@ -316,4 +317,18 @@ func TestShareLimitByTheHigherBound(t *testing.T) {
 func knownFrom(r dose.Request) units.Mass {
 	oneRM, _ := strength.Ability{}.Tested(r.Estimates[0]).OneRM()
 	return oneRM
+}
+
+// A limit on no side is on either, as one on both is, in every exercise and region.
+func TestMassLimitOfNoSide(t *testing.T) {
+	for ex := range exercise.Standard().All() {
+		for side := range body.Sides() {
+			for region := range body.Regions() {
+				none, both := screening.MassLimit{Region: region}, screening.MassLimit{Region: region, Side: body.Both}
+				if is, want := demand.Binds(none, ex, side), demand.Binds(both, ex, side); is != want {
+					t.Errorf("%s, %s, %s: binds %v, on both sides %v", ex.ID, side, region, is, want)
+				}
+			}
+		}
+	}
 }

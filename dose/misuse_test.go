@@ -2,6 +2,7 @@ package dose_test
 
 import (
 	"errors"
+	"math"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -53,6 +54,12 @@ var misused = []struct {
 	{"a waiver without a reason", func(r *dose.Request) {
 		r.Screening = screening.Waived("", r.Screening.Who, screening.InGroup, firstDay)
 	}, dose.ErrNotScreened, "dose: not screened: /screening, allowed: the outcome of Assess, or of Waived"},
+	{"a limit in per cent", func(r *dose.Request) { r.Screening.Limits.MaxFraction = 40 }, field.ErrOutOfRange,
+		"out of range: /screening/limits/max_fraction = 40, allowed: 0 to 1 of the one-repetition maximum"},
+	{"a reserve that is no number", func(r *dose.Request) { r.Screening.Limits.MinReserve = units.RIR(math.NaN()) }, field.ErrOutOfRange,
+		"out of range: /screening/limits/min_reserve = NaN, allowed: 0 to 10 repetitions"},
+	{"more repetitions than a dose asks for", func(r *dose.Request) { r.Screening.Limits.LeastCount = 26 }, field.ErrOutOfRange,
+		"out of range: /screening/limits/least_count = 26, allowed: 0 to 25 repetitions"},
 	{"a set of another person", func(r *dose.Request) { r.Done = []setlog.Set{doneBy("p2", *r)} }, field.ErrConflict,
 		`contradiction: /done/0/key = "p2", allowed: "p1", the key beside it: nothing follows from a record of somebody else`},
 	{"a first set of another person", func(r *dose.Request) { s := doneBy("p2", *r); r.Performed = &s }, field.ErrConflict,

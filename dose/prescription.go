@@ -3,6 +3,7 @@ package dose
 import (
 	"fmt"
 	"iter"
+	"math"
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
@@ -74,8 +75,13 @@ type Tempo struct {
 	Fast bool `json:"fast,omitzero"`
 }
 
-// Seconds returns the length of one repetition.
-func (t Tempo) Seconds() float64 { return t.Lowering + t.Pausing + t.Lifting }
+// Seconds returns the length of one repetition, 0 where the phases add up to no length.
+func (t Tempo) Seconds() float64 {
+	if s := t.Lowering + t.Pausing + t.Lifting; s > 0 && s <= math.MaxFloat64 {
+		return s
+	}
+	return 0
+}
 
 // Flag is something that a reader must not miss.
 type Flag uint8

@@ -3,8 +3,11 @@ package dose
 import "example.org/posology/dose/exercise"
 
 // Seconds returns the length of the exercise: its sets, each side where it is
-// one-sided, and the shortest rests between them.
+// one-sided, and the shortest rests between them; 0 where there is no set.
 func (p Prescription) Seconds() float64 {
+	if p.Sets < 1 || p.Count < 0 {
+		return 0
+	}
 	sides := 1.0
 	if p.OneSided {
 		sides = 2

@@ -39,7 +39,7 @@ type Course struct {
 	BodyMass units.Mass `json:"body_mass,omitzero"`
 	Policy   Policy     `json:"policy,omitzero"`
 	// Sessions are those that the plan had for days that are over, each with whether
-	// it was missed; none where that is not known. Low [Attendance] makes the dose
+	// it was missed; none where that is not known. Low [programme.Attendance] makes the dose
 	// shorter, and nothing harder.
 	Sessions []programme.PlannedSession `json:"sessions,omitempty"`
 	// Plan are the dates of the plan in force, those that are known. On a day when it

@@ -158,3 +158,20 @@ func pathsOf(err error) []string {
 	}
 	return list
 }
+
+// A visit decided on years ahead is refused by its day, from the first on that a dose
+// would refuse by the days missed.
+func TestNextRefusesADayYearsAhead(t *testing.T) {
+	c := rowCourse(t, 4, 4.25)
+	c.Absence = screening.No
+	for _, tt := range []struct {
+		after units.Day
+		path  string
+	}{{7 + 3650, ""}, {7 + 3651, "/day"}, {36540, "/day"}} {
+		c.Day = last(&c).Day + tt.after
+		c.Request.Screening.Day, c.Request.Screening.ReviewBy, c.Request.Estimates = c.Day, c.Day, nil
+		if _, err := progression.Next(c); paths(err) != tt.path || err != nil && !errors.Is(err, field.ErrOutOfRange) {
+			t.Errorf("%d days on: %v, want %q", tt.after, err, tt.path)
+		}
+	}
+}

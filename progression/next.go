@@ -18,7 +18,7 @@ import (
 //
 // It asks, in this order: whether somebody else has to look first; whether the
 // day's screening, the kit or the setting rules the exercise out; whether days
-// were missed; and then the gates on the last visit (see [Gates]). Whatever
+// were missed; and then the gates on the last visit (see [visit.Gates]). Whatever
 // speaks for less is joined, and nothing is made harder on the same day. Only
 // where nothing does, one thing is made harder: a set, up to those that the
 // plan builds up to; the next weight, if what was done shows that it can be
@@ -39,7 +39,7 @@ import (
 // watched last. Of older visits the order of the days alone is checked: a log needs
 // no more, however long.
 //
-// The errors are those of [Course.Validate] and [dose.NewFrame], and an
+// The errors are those of [Course.Validate] and [dose.NewFrame], and a
 // [field.ErrMissing] at /absence where the last set lies more than a week back.
 func Next(c Course) (Decision, error) { return decide(c, nothingWaits) }
 

@@ -3,6 +3,7 @@ package progression_test
 import (
 	"encoding/json"
 	"errors"
+	"math"
 	"slices"
 	"strings"
 	"testing"
@@ -232,11 +233,13 @@ func TestNextRefuses(t *testing.T) {
 		t.Error(diff)
 	}
 	for path, spoil := range map[string]func(c *progression.Course){
-		"/absence":                   func(c *progression.Course) { c.Day = firstDay + 8 },
-		"/log":                       func(c *progression.Course) { c.Log = nil },
-		"/log/0/day":                 func(c *progression.Course) { c.Log[0].Day = 0 },
-		"/request/screening/who/age": func(c *progression.Course) { c.Request.Screening.Who.Age = 0 },
-		"/request/screening":         func(c *progression.Course) { c.Request.Screening = screening.Outcome{} },
+		"/absence":                               func(c *progression.Course) { c.Day = firstDay + 8 },
+		"/log":                                   func(c *progression.Course) { c.Log = nil },
+		"/log/0/day":                             func(c *progression.Course) { c.Log[0].Day = 0 },
+		"/request/screening/who/age":             func(c *progression.Course) { c.Request.Screening.Who.Age = 0 },
+		"/request/screening/limits/min_reserve":  func(c *progression.Course) { c.Request.Screening.Limits.MinReserve = units.RIR(math.NaN()) },
+		"/request/screening/limits/max_fraction": func(c *progression.Course) { c.Request.Screening.Limits.MaxFraction = -0.4 },
+		"/request/screening":                     func(c *progression.Course) { c.Request.Screening = screening.Outcome{} },
 	} {
 		c := rowCourse(t, 4, 6)
 		spoil(&c)

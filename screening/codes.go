@@ -73,7 +73,7 @@ func LookUp(code Code) (Term, bool) {
 
 func (e *entry) term() Term { return Term{e.code, e.kind, e.meaning, e.factID()} }
 
-// check returns nil if code is known and of one of the kinds, else an
+// check returns nil if code is known and of one of the kinds, else a
 // [field.ErrUnknown].
 func (c Code) check(of ...Kind) error {
 	if e := find(c); e == nil || !slices.Contains(of, e.kind) {

@@ -44,9 +44,9 @@ func (s Setting) company() Setting { return max(s, Alone) }
 
 // MassLimit is a limit on the mass held for work of one region.
 type MassLimit struct {
-	Region body.Region `json:"region"`
-	Side   body.Side   `json:"side"`   // Both: either side
-	Max    units.Mass  `json:"max"`    // per hand for work of the arms, else in total
+	Region body.Region `json:"region"` // not given is the whole body
+	Side   body.Side   `json:"side"`   // Both, or not given: either side
+	Max    units.Mass  `json:"max"`    // 0 kg or more, per hand for work of the arms, else in total
 	Author string      `json:"author"` // who set it
 }
 
@@ -54,8 +54,8 @@ type MassLimit struct {
 // here, not published. The zero value changes nothing.
 type Lighten struct {
 	AtMostLast  bool      `json:"at_most_last,omitzero"` // no load above the last completed one
-	FewerSets   int       `json:"fewer_sets,omitzero"`   // sets left out, down to one set
-	MoreReserve units.RIR `json:"more_reserve,omitzero"` // repetitions left undone beyond the planned reserve
+	FewerSets   int       `json:"fewer_sets,omitzero"`   // sets left out, 0 or more, down to one set
+	MoreReserve units.RIR `json:"more_reserve,omitzero"` // repetitions left undone beyond the planned reserve, 0 to 10
 }
 
 func (l Lighten) join(m Lighten) Lighten {
@@ -67,11 +67,12 @@ func (l Lighten) join(m Lighten) Lighten {
 // those that a day's check gives.
 func LighterSession() Limits { return lighter.limits }
 
-// Limits bind every dose. The zero value limits nothing.
+// Limits bind every dose. The zero value limits nothing. [Outcome.Validate] refuses what
+// lies outside its range.
 type Limits struct {
-	// MaxFraction is the largest share of a one-repetition maximum; 0 is no limit.
+	// MaxFraction is the largest share of a one-repetition maximum, up to 1; 0 is no limit.
 	MaxFraction units.Fraction `json:"max_fraction,omitzero"`
-	// MinReserve is the least number of repetitions to be left undone.
+	// MinReserve is the least number of repetitions to be left undone, 0 to 10.
 	MinReserve units.RIR `json:"min_reserve,omitzero"`
 	// Lighten makes the session lighter than the last one.
 	Lighten Lighten `json:"lighten,omitzero"`
@@ -84,7 +85,8 @@ type Limits struct {
 	EffortNotPulse bool `json:"effort_not_pulse,omitzero"`
 	// TechniqueFirst lets load rise only while technique and posture hold.
 	TechniqueFirst bool `json:"technique_first,omitzero"`
-	// LeastCount is the least number of repetitions that a set is asked for; 0 is no limit.
+	// LeastCount is the least number of repetitions that a set is asked for, up to 25, the
+	// most that a dose asks for; 0 is no limit.
 	LeastCount int `json:"least_count,omitzero"`
 	// LowImpact keeps impact at or below brisk walking.
 	LowImpact bool `json:"low_impact,omitzero"`
@@ -113,10 +115,13 @@ func equalButMasses(l, m Limits) bool {
 		l.Support == m.Support && l.Avoid == m.Avoid && l.LeastSetting == m.LeastSetting
 }
 
-// Join returns the tighter of l and m in every respect.
+// Join returns the tighter of l and m in every respect, in either order the same but for
+// the order of masses. A share that is negative or no number stays, to be refused.
 func (l Limits) Join(m Limits) Limits {
-	if m.MaxFraction > 0 && (l.MaxFraction == 0 || m.MaxFraction < l.MaxFraction) {
+	if l.MaxFraction == 0 {
 		l.MaxFraction = m.MaxFraction
+	} else if m.MaxFraction != 0 {
+		l.MaxFraction = min(l.MaxFraction, m.MaxFraction)
 	}
 	l.MinReserve = max(l.MinReserve, m.MinReserve)
 	l.Lighten = l.Lighten.join(m.Lighten)
@@ -133,6 +138,45 @@ func (l Limits) Join(m Limits) Limits {
 	l.LeastSetting = max(l.LeastSetting, m.LeastSetting)
 	l.Masses = joinMasses(l.Masses, m.Masses)
 	return l
+}
+
+// Ends of the ranges of limits, against slips.
+const (
+	mostReserve    = 10 // repetitions, the end of the scale of repetitions in reserve
+	mostLeastCount = 25 // repetitions, as many as a dose asks for at most
+)
+
+var allDemands = body.DemandSet(everyDemand()...)
+
+// check returns every limit outside its range.
+func (l *Limits) check() error {
+	var bad field.Errors
+	bad.Add("/max_fraction", within(float64(l.MaxFraction), 0, 1, " of the one-repetition maximum"))
+	bad.Add("/min_reserve", within(float64(l.MinReserve), 0, mostReserve, " repetitions"))
+	if l.Lighten.FewerSets < 0 {
+		bad.Add("/lighten/fewer_sets", field.Bad(l.Lighten.FewerSets, "0 sets or more", field.ErrOutOfRange))
+	}
+	bad.Add("/lighten/more_reserve", within(float64(l.Lighten.MoreReserve), 0, mostReserve, " repetitions"))
+	bad.Add("/max_intensity", given(intensities, l.MaxIntensity))
+	bad.Add("/least_count", within(l.LeastCount, 0, mostLeastCount, " repetitions"))
+	if unknown := l.Avoid &^ allDemands; unknown != 0 {
+		bad.Add("/avoid", field.Bad(uint64(unknown), "the demands of EveryDemand", field.ErrUnknown))
+	}
+	bad.Add("/least_setting", given(settings, l.LeastSetting))
+	for i, m := range l.Masses {
+		addAt(&bad, "/masses", i, m.check())
+	}
+	return bad.Err()
+}
+
+func (m MassLimit) check() error {
+	var bad field.Errors
+	bad.Add("/region", givenBy(m.Region != 0, m.Region.Check))
+	bad.Add("/side", givenBy(m.Side != 0, m.Side.Check))
+	if m.Max < 0 {
+		bad.Add("/max", field.Bad(m.Max, "0 kg or more", field.ErrOutOfRange))
+	}
+	return bad.Err()
 }
 
 func joinMasses(a, b []MassLimit) []MassLimit {

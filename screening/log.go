@@ -18,3 +18,15 @@ func (o Outcome) LogValue() slog.Value {
 	}
 	return slog.GroupValue(list...)
 }
+
+// LogValue gives the day, and how much was brought beside answers, in a line of a log.
+// Whose they are and the answers are left out.
+func (p Profile) LogValue() slog.Value {
+	return slog.GroupValue(slog.String("day", p.Day.String()), slog.Int("events", len(p.Events)),
+		slog.Int("clearances", len(p.Clearances)), slog.Int("restrictions", len(p.Restrictions)))
+}
+
+// LogValue gives the day in a line of a log, without the answers and readings.
+func (c Check) LogValue() slog.Value {
+	return slog.GroupValue(slog.String("day", c.Day.String()), slog.Int("events", len(c.Events)))
+}

@@ -2,6 +2,7 @@ package screening
 
 import (
 	"errors"
+	"fmt"
 	"iter"
 
 	"example.org/posology/units"
@@ -106,8 +107,9 @@ type Outcome struct {
 const fromAssess = "the outcome of Assess, or of Waived"
 
 // Validate returns every field that an outcome cannot do without and o lacks, each
-// an [field.ErrMissing] or an [field.ErrOutOfRange]: age, setting, day, review, route
-// and what may go on. The training status may be unknown; a dose asks for it.
+// a [field.ErrMissing] or a [field.ErrOutOfRange]: age, setting, day, review, route
+// and what may go on; and every limit outside its range, its own and those of findings.
+// The training status may be unknown; a dose asks for it.
 func (o Outcome) Validate() error {
 	var bad field.Errors
 	who := o.Who
@@ -126,6 +128,12 @@ func (o Outcome) Validate() error {
 			f.Allowed = fromAssess
 		}
 	}
+	bad.Add("/limits", o.Limits.check())
+	for i := range o.Findings {
+		if err := o.Findings[i].Limits.check(); err != nil {
+			bad.Add(fmt.Sprintf("/findings/%d/limits", i), err)
+		}
+	}
 	return bad.Err()
 }
 
@@ -136,12 +144,17 @@ func (o Outcome) Screened() bool { return o.Validate() == nil }
 // those of every finding, and with a review no later than 12 months after its day.
 // An outcome of [Assess] or [Today] comes back as it is, and a tightened one stays
 // so: what a caller takes out of the sum alone changes nothing. Findings, days,
-// person and setting are taken as they are.
+// person and setting are taken as they are. An outcome with a limit outside its range
+// keeps its limits: joined, the bad one could be covered, and is to be refused.
 func (o Outcome) Tightest() Outcome {
+	own := o.Limits
 	for i := range o.Findings {
 		f := &o.Findings[i]
 		o.Route, o.Meanwhile = max(o.Route, f.Route), max(o.Meanwhile, f.Meanwhile)
 		o.Limits = o.Limits.Join(f.Limits)
+	}
+	if own.check() != nil {
+		o.Limits = own
 	}
 	if o.Day.Check() == nil {
 		o.ReviewBy = min(o.ReviewBy, renewal(o.Day))

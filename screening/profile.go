@@ -94,5 +94,5 @@ type Profile struct {
 	Events       []Event         `json:"events,omitempty"`
 	Clearances   []Clearance     `json:"clearances,omitempty"`
 	Restrictions []Restriction   `json:"restrictions,omitempty"`
-	Answers      map[Code]Answer `json:"answers,omitempty"` // to questions of [Questions] with yes and no
+	Answers      map[Code]Answer `json:"answers,omitempty"` // to questions of [Prompts] with yes and no
 }

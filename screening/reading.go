@@ -144,9 +144,9 @@ var glucoseEnds = [...]struct{ min, max int32 }{MgDL: {1000, 200000}, MmolL: {50
 const glucoseForm = `a reading with its unit, such as "82 mg/dL" (10 to 2000) or "4.6 mmol/L" (0.5 to 111), to two decimals at most`
 
 // ParseGlucose reads "82 mg/dL", "4.6 mmol/L" or "4,6 mmol/L": digits, two
-// decimals at most, and a unit. A reading without a unit is an
+// decimals at most, and a unit. A reading without a unit is a
 // [field.ErrMissing], one from 10 to 2000 mg/dL or 0.5 to 111 mmol/L is
-// accepted, and any other an [field.ErrOutOfRange] or [field.ErrSyntax].
+// accepted, and any other a [field.ErrOutOfRange] or [field.ErrSyntax].
 func ParseGlucose(s string) (Glucose, error) {
 	refuse := func(category error) (Glucose, error) {
 		return Glucose{}, field.Bad(fmt.Sprintf("%.40q", s), glucoseForm, category)

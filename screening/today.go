@@ -17,9 +17,9 @@ import (
 // The outcome is for the setting of the check: with more company nothing that was
 // screened is loosened, and with less the person is assessed again.
 //
-// The errors are those of [Check.Validate], an [field.ErrMissing] or
+// The errors are those of [Check.Validate], a [field.ErrMissing] or
 // [field.ErrConflict] for an outcome that came from no assessment, from a later
-// day, or from another day's check, and an [field.ErrConflict] for less company.
+// day, or from another day's check, and a [field.ErrConflict] for less company.
 func Today(c Check, o Outcome) (Outcome, error) {
 	var bad field.Errors
 	bad.Add("/check", c.Validate())

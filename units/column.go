@@ -44,7 +44,7 @@ func (e *Effort) Scan(src any) error { return field.Scan(src, e) }
 func (d Day) Value() (driver.Value, error) { return field.Value(d) }
 
 // Scan reads what Value returns. Drivers that make a [time.Time] of a column of
-// days are understood: its date counts, and a time of day is an [field.ErrSyntax].
+// days are understood: its date counts, and a time of day is a [field.ErrSyntax].
 func (d *Day) Scan(src any) error {
 	t, ok := src.(time.Time)
 	if !ok {

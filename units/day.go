@@ -19,7 +19,7 @@ const maxDay Day = 3652059 // 9999-12-31
 const dayForm = "a day from 0001-01-01 to 9999-12-31"
 
 // NewDay returns the day of the given year (1 to 9999), month and day of the
-// month; a day that does not exist is an [field.ErrOutOfRange].
+// month; a day that does not exist is a [field.ErrOutOfRange].
 func NewDay(year int, month time.Month, day int) (Day, error) {
 	t := time.Date(year, month, day, 0, 0, 0, 0, time.UTC)
 	y, m, d := t.Date()
@@ -46,8 +46,8 @@ const epoch = -719163
 
 var dayText = regexp.MustCompile(`^([0-9]{4})-([0-9]{2})-([0-9]{2})$`)
 
-// ParseDay reads a day in the form "2026-11-25". Another form is an
-// [field.ErrSyntax], a day that does not exist an [field.ErrOutOfRange].
+// ParseDay reads a day in the form "2026-11-25". Another form is a
+// [field.ErrSyntax], a day that does not exist a [field.ErrOutOfRange].
 func ParseDay(s string) (Day, error) {
 	part := dayText.FindStringSubmatch(s)
 	if part == nil {
@@ -62,7 +62,7 @@ func ParseDay(s string) (Day, error) {
 // IsZero reports whether the day was not given.
 func (d Day) IsZero() bool { return d == 0 }
 
-// Check returns nil for a day from 0001-01-01 to 9999-12-31, else an
+// Check returns nil for a day from 0001-01-01 to 9999-12-31, else a
 // [field.ErrMissing] or [field.ErrOutOfRange].
 func (d Day) Check() error {
 	if d > 0 && d <= maxDay {
@@ -126,7 +126,7 @@ func (d Day) String() string {
 }
 
 // MarshalText writes what [Day.String] prints; a day outside the calendar is
-// an [field.ErrOutOfRange].
+// a [field.ErrOutOfRange].
 func (d Day) MarshalText() ([]byte, error) {
 	if d != 0 {
 		if err := d.Check(); err != nil {

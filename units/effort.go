@@ -76,7 +76,7 @@ type Effort struct {
 }
 
 // NewEffort returns the rating value on scale s; outside the scale, or between
-// its steps, it is an [field.ErrOutOfRange].
+// its steps, it is a [field.ErrOutOfRange].
 func NewEffort(s Scale, value float64) (Effort, error) {
 	if !scales.Valid(s) {
 		return Effort{}, scales.Check("", s)
@@ -174,7 +174,7 @@ func Ratings() iter.Seq2[float64, Range[RIR]] {
 // stand for two counts (8.5 for 1 to 2) and 6, from memory, for 4 to 6. Ratings
 // of 5.5 and 6.5, which no source lists, take what their neighbours span. It is
 // an [ErrNoRIR] below 5, where the scale has no such value, and on scales that
-// are not built on it; an [field.ErrMissing] if nothing was recorded.
+// are not built on it; a [field.ErrMissing] if nothing was recorded.
 func (e Effort) RIR() (Range[RIR], error) {
 	switch e.scale {
 	case 0:

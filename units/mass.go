@@ -32,7 +32,7 @@ const (
 const MaxMass Mass = math.MaxInt64
 
 // Kilograms returns kg kilograms to the nearest nanogram, halves away from
-// zero. NaN and infinities are an [field.ErrOutOfRange], too much an [field.ErrOverflow].
+// zero. NaN and infinities are a [field.ErrOutOfRange], too much a [field.ErrOverflow].
 func Kilograms(kg float64) (Mass, error) { return fromFloat(kg, KG) }
 
 // Pounds returns lb pounds to the nearest nanogram, as [Kilograms] does.
@@ -58,7 +58,7 @@ func (m Mass) Kilograms() float64 { return float64(m) / float64(Kilogram) }
 // Pounds returns m in pounds, correctly rounded to float64 below 9000 kg.
 func (m Mass) Pounds() float64 { return float64(m) / float64(Pound) }
 
-// Add returns m + n, or an [field.ErrOverflow].
+// Add returns m + n, or a [field.ErrOverflow].
 func (m Mass) Add(n Mass) (Mass, error) {
 	s := m + n
 	if (m^s)&(n^s) < 0 {
@@ -67,7 +67,7 @@ func (m Mass) Add(n Mass) (Mass, error) {
 	return s, nil
 }
 
-// Times returns n times m, or an [field.ErrOverflow].
+// Times returns n times m, or a [field.ErrOverflow].
 func (m Mass) Times(n int) (Mass, error) {
 	p := big.NewInt(int64(m))
 	p.Mul(p, big.NewInt(int64(n)))
@@ -78,7 +78,7 @@ func (m Mass) Times(n int) (Mass, error) {
 }
 
 // Scale returns the exact product of m and f, rounded to a whole nanogram as r
-// says. NaN and infinities are an [field.ErrOutOfRange], too much an [field.ErrOverflow].
+// says. NaN and infinities are a [field.ErrOutOfRange], too much a [field.ErrOverflow].
 func (m Mass) Scale(f Fraction, r Rounding) (Mass, error) {
 	x := float64(f)
 	if math.IsNaN(x) || math.IsInf(x, 0) {
@@ -92,7 +92,7 @@ func (m Mass) Scale(f Fraction, r Rounding) (Mass, error) {
 }
 
 // Share returns m as a fraction of whole, correctly rounded to float64 below
-// 9000 kg. A whole of zero or less is an [field.ErrOutOfRange].
+// 9000 kg. A whole of zero or less is a [field.ErrOutOfRange].
 func (m Mass) Share(whole Mass) (Fraction, error) {
 	if whole <= 0 {
 		return 0, field.Bad(whole, "a mass above 0 kg", field.ErrOutOfRange)
@@ -112,8 +112,8 @@ const (
 )
 
 // Rounded returns the multiple of to that m is rounded to as r says, halves
-// away from zero. A step of zero or less is an [field.ErrOutOfRange], a result
-// that does not fit an [field.ErrOverflow].
+// away from zero. A step of zero or less is a [field.ErrOutOfRange], a result
+// that does not fit a [field.ErrOverflow].
 func (m Mass) Rounded(to Mass, r Rounding) (Mass, error) {
 	if to <= 0 {
 		return 0, field.Bad(to, "a step above 0 kg", field.ErrOutOfRange)
@@ -213,8 +213,8 @@ func shiftRight(hi, lo uint64, n int) (whole, rest uint64, half, ok bool) {
 // ParseMass reads a number, a unit and nothing else: "12.5 kg", "12,5 kg",
 // "27.5 lb", "27.5 [lb_av]", "-250 g". The decimal sign is a point or a comma;
 // there are no thousands separators and no exponents; the space is optional.
-// The value is rounded to the nearest nanogram. A bare number is an
-// [field.ErrMissing] for its unit, anything else that does not fit an [field.ErrSyntax] or
+// The value is rounded to the nearest nanogram. A bare number is a
+// [field.ErrMissing] for its unit, anything else that does not fit a [field.ErrSyntax] or
 // [field.ErrOverflow].
 func ParseMass(s string) (Mass, error) {
 	m, err := ParseMarked(s)

@@ -61,7 +61,7 @@ func ParseMassUnit(s string) (MassUnit, error) {
 }
 
 // MarshalText writes the unit's short text, and nothing for "not given"; a
-// value that is no unit is an [field.ErrOutOfRange].
+// value that is no unit is a [field.ErrOutOfRange].
 func (u MassUnit) MarshalText() ([]byte, error) {
 	switch {
 	case u == 0:

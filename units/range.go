@@ -19,7 +19,7 @@ type Range[T cmp.Ordered] struct {
 	hasMin, hasMax bool
 }
 
-// Between returns the range from min to max. It is an [field.ErrOutOfRange] if max
+// Between returns the range from min to max. It is a [field.ErrOutOfRange] if max
 // lies below min or an end is not a number.
 func Between[T cmp.Ordered](min, max T) (Range[T], error) {
 	if !(min <= max) {

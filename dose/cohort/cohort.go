@@ -43,8 +43,8 @@ type run struct {
 // ErrTooMany: an exercise with more than 262,144 sets in a week.
 var ErrTooMany = errors.New("cohort: more than 262,144 sets of an exercise in a week")
 
-// Add adds a set. An error leaves c as it was: those of [setlog.Set.Validate]; an
-// [field.ErrMissing] for a day not given; an [field.ErrUnknown] for an exercise that the
+// Add adds a set. An error leaves c as it was: those of [setlog.Set.Validate]; a
+// [field.ErrMissing] for a day not given; a [field.ErrUnknown] for an exercise that the
 // study does not know; [ErrTooMany].
 func (c *Cohort) Add(s setlog.Set) error {
 	if c == nil || c.study == nil {
@@ -167,7 +167,7 @@ func (c *Cohort) person(key body.Key) int32 {
 func (c *Cohort) Len() int { return len(field.OrZero(c).people) }
 
 // Merge adds to c what d holds; d, another cohort, stays as it is. The order and the grouping of merges
-// make no difference. It is an [field.ErrConflict] if d does not count as c does, and
+// make no difference. It is a [field.ErrConflict] if d does not count as c does, and
 // [ErrTooMany] beyond what fits; then c stays as it was.
 func (c *Cohort) Merge(d *Cohort) error {
 	if c == nil || d == nil || c.study == nil || d.study == nil || c.study.digest != d.study.digest {

@@ -45,7 +45,7 @@ func (c *Study) form() pack.Form {
 
 // Encode writes c in a form that [Study.Decode] of a study with the same options and
 // exercises reads back. Cohorts that hold the same write the same bytes, whatever they
-// were merged of. The errors are those of w; a cohort that no study made is an
+// were merged of. The errors are those of w; a cohort that no study made is a
 // [field.ErrMissing], as is no writer.
 func (c *Cohort) Encode(w io.Writer) error {
 	if c == nil || c.study == nil || w == nil {
@@ -87,9 +87,9 @@ func (m *mark) numbers() [5]uint64 {
 	return [5]uint64{uint64(m.exercise), uint64(m.best), uint64(m.bestOn), uint64(m.latest), uint64(m.latestOn)}
 }
 
-// Decode reads what [Cohort.Encode] wrote, up to its end. It is an [field.ErrConflict] if that was
-// counted by other options or of other exercises, and an [field.ErrSyntax] if it is no whole
-// cohort of this version; then nothing of it is returned. No reader is an [field.ErrMissing];
+// Decode reads what [Cohort.Encode] wrote, up to its end. It is a [field.ErrConflict] if that was
+// counted by other options or of other exercises, and a [field.ErrSyntax] if it is no whole
+// cohort of this version; then nothing of it is returned. No reader is a [field.ErrMissing];
 // other errors are those of r.
 func (c *Study) Decode(r io.Reader) (*Cohort, error) {
 	if c == nil || r == nil {

@@ -46,7 +46,7 @@ type counted struct {
 }
 
 // NewStudy returns a study for the exercises of catalogue. It gives the errors of
-// [volume.Rule.Validate], an [field.ErrOutOfRange] for a formula that is none, and an [field.ErrOverflow] for
+// [volume.Rule.Validate], a [field.ErrOutOfRange] for a formula that is none, and a [field.ErrOverflow] for
 // more than 4096 exercises.
 func NewStudy(catalogue exercise.Catalogue, o Options) (*Study, error) {
 	var bad field.Errors

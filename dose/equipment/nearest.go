@@ -99,7 +99,7 @@ func (e *TooHeavyError) Unwrap() error { return ErrTooHeavy }
 //
 // It returns a [TooHeavyError] if no load suits because even the lightest
 // exceeds the ceiling or, with [Below], the target; the errors of
-// [RoundingRule.Validate], with an [field.ErrOutOfRange] for "/target" below zero;
+// [RoundingRule.Validate], with a [field.ErrOutOfRange] for "/target" below zero;
 // and an [EmptyKitError] from a zero Table.
 func (t *Table) Nearest(target units.Mass, p RoundingRule) (Load, error) {
 	if err := p.check(target); err != nil {

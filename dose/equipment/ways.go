@@ -77,7 +77,7 @@ func alike(list []Dumbbell, mass units.Mass) int {
 // stock of plates is too large to go through, and then all is false.
 //
 // It returns the errors of [Kit.Validate], with those of the hold below
-// "/hold", an [field.ErrOutOfRange] for "/each" below zero, and
+// "/hold", a [field.ErrOutOfRange] for "/each" below zero, and
 // [ErrTooManyLoads] for a stack of more than [MaxLoads].
 func (k Kit) Ways(each units.Mass, h body.Hold) (ways []Way, all bool, err error) {
 	var bad field.Errors

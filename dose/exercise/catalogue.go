@@ -28,9 +28,9 @@ func fold(name string) string { return strings.ToLower(strings.TrimSpace(name)) 
 // With returns a catalogue that holds the exercises of c and ex. It reports
 // every bad field at once, with paths such as "/0/easier" that count from the
 // first of ex: what [Exercise.Validate] reports; an ID, name or alias that
-// another exercise has, an [field.ErrDuplicate]; an easier or harder step that
-// is in neither c nor ex, an [field.ErrUnknown]; and steps that lead back to
-// where they began, an [field.ErrConflict].
+// another exercise has, a [field.ErrDuplicate]; an easier or harder step that
+// is in neither c nor ex, a [field.ErrUnknown]; and steps that lead back to
+// where they began, a [field.ErrConflict].
 func (c Catalogue) With(ex ...Exercise) (Catalogue, error) {
 	most := len(c.listed) + len(ex)
 	n := Catalogue{listed: append(make([]Exercise, 0, most), c.listed...), byID: make(map[ID]int, most), byName: make(map[string]int, 2*most)}

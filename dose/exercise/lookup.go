@@ -9,7 +9,7 @@ import (
 )
 
 // Lookup returns the exercise with the given ID, name or alias, without regard
-// to case and outer spaces. A name that is not known is an [field.ErrUnknown];
+// to case and outer spaces. A name that is not known is a [field.ErrUnknown];
 // what is allowed names those that have its words, or the one that is a slip of
 // the pen away, as [field.DidYouMean] does.
 func (c Catalogue) Lookup(name string) (Exercise, error) {

@@ -48,7 +48,7 @@ func (r *Recommendation) clone() Recommendation {
 }
 
 // Get returns the recommendation with the given ID. One that is not known is
-// an [field.ErrUnknown] that names those whose IDs begin most alike.
+// a [field.ErrUnknown] that names those whose IDs begin most alike.
 func Get(id ID) (Recommendation, error) {
 	if i, ok := placeOf()[id]; ok {
 		return rows()[i].clone(), nil

@@ -223,11 +223,9 @@ func (a attempt) measuredEnds(e *Estimate, o Options, m margin) error {
 		return err
 	}
 	e.Formula, e.Answers = f, []FormulaEstimate{{f, e.OneRM}}
-	counted := a.startReps(a.reps, a.low)
-	start, err := a.each.Scale(units.Fraction(a.lower(counted, a.low)), units.Nearest)
-	e.Start = min(wholeGrams(start), e.OneRM)
+	counted := a.countedReps(a.reps, a.low)
 	_, e.Loading = a.lowest(counted + a.low)
-	return err
+	return nil
 }
 
 func (a attempt) accuracyReasons(e Estimate, o Options, s setlog.Set, m margin, mismatch []string) []evidence.Reason {

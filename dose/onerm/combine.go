@@ -32,18 +32,24 @@ const leastSpread = 1e-6
 // exercise, side, hold and level, and of no two keys; their order does not matter, and a single one
 // comes back as it is.
 //
+// Each is taken to be of a set of its own, also where two are alike, as two sets of a day
+// may well be: one given twice counts twice, and a caller who joins lists drops it first.
+//
 // Each is weighed by the inverse of its variance, taken from its interval. Sets
 // of one day share that day's error, and all share the error of person and
 // equation, so that many sets narrow the interval only so far. A set that lies
 // farther from the others than 99 % of sets would is named in the reasons, not
-// dropped: the interval is widened to hold it, and doses start no higher than
-// from that set alone. The day is the latest one; strength that changes over
-// weeks is not modelled here.
+// dropped, and the interval is widened to hold it. The day is the latest one; strength
+// that changes over weeks is not modelled here.
 //
-// [Estimate.Cautious] of the result is never above the highest of the single
-// ones. Errors name the estimate by its place ("/2/hold"): those of
-// [Estimate.Validate], an [field.ErrConflict] for one that differs from the
-// first, an [field.ErrMissing] for none.
+// Doses read the result's best estimate as it is, so that a set that does not fit lowers
+// them by its weight alone: the result of ten good sets and a bad one doses above the bad
+// one. They are more careful with the estimates themselves, of which the least of the
+// latest day counts and those far apart are asked about: see package strength.
+//
+// Errors name the estimate by its place ("/2/hold"): those of
+// [Estimate.Validate], a [field.ErrConflict] for one that differs from the
+// first, a [field.ErrMissing] for none.
 func Combine(estimates ...Estimate) (Estimate, error) {
 	if err := checkAlike(estimates); err != nil {
 		return Estimate{}, err
@@ -100,7 +106,7 @@ func byContent(a, b Estimate) int {
 	fewB, manyB := endsOf(b.ToFailure)
 	return cmp.Or(cmp.Compare(a.Day, b.Day), cmp.Compare(a.OneRM, b.OneRM), cmp.Compare(lowA, lowB), cmp.Compare(highA, highB),
 		cmp.Compare(fewA, fewB), cmp.Compare(manyA, manyB), cmp.Compare(a.Grade, b.Grade), cmp.Compare(a.Formula, b.Formula),
-		cmp.Compare(a.Loading, b.Loading), cmp.Compare(a.Cautious(), b.Cautious()))
+		cmp.Compare(a.Loading, b.Loading))
 }
 
 func endsOf[T cmp.Ordered](r units.Range[T]) (low, high T) {
@@ -182,25 +188,12 @@ func (c *combination) result() (Estimate, error) {
 	if len(bad) > 0 {
 		return Estimate{}, bad
 	}
-	e.Start = min(c.start(), e.OneRM)
 	for _, i := range c.unfit {
 		least, most = min(least, c.sets[i].OneRM), max(most, c.sets[i].OneRM)
-		e.Start = min(e.Start, c.sets[i].Cautious())
 	}
 	var err error
 	e.Interval, err = outward(least, most)
 	return e, err
-}
-
-// start returns the weighted mean of the masses that doses would start from: a
-// narrower interval does not raise it.
-func (c *combination) start() units.Mass {
-	mean, highest := 0.0, units.Mass(0)
-	for i, e := range c.sets {
-		mean += float64(c.weight[i] * float64(e.Cautious()))
-		highest = max(highest, e.Cautious())
-	}
-	return min(wholeGrams(units.Mass(math.Round(mean))), highest)
 }
 
 func (c *combination) reasons() []evidence.Reason {

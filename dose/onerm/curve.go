@@ -13,7 +13,7 @@ import (
 
 // A Curve is one person's load–repetition curve in one exercise, as package fit
 // finds it, or [NewCurve] makes it of its numbers. It is a [Relation]. The zero
-// value is "not given": its methods return an [field.ErrMissing]. It falls
+// value is "not given": its methods return a [field.ErrMissing]. It falls
 // strictly over the repetitions studied and rises nowhere. It ends at 30, or where
 // a line reaches zero.
 type Curve struct{ data CurveData }
@@ -101,7 +101,7 @@ func (c Curve) check(reps float64) error {
 }
 
 // Fraction returns the share of the 1RM that can be lifted reps times, to
-// failure. Reps outside 1 to 30, or beyond the end of a line, are an
+// failure. Reps outside 1 to 30, or beyond the end of a line, are a
 // [field.ErrOutOfRange]; outside [Curve.Studied] the curve extrapolates.
 func (c Curve) Fraction(reps float64) (units.Fraction, error) {
 	if err := c.check(reps); err != nil {
@@ -111,7 +111,7 @@ func (c Curve) Fraction(reps float64) (units.Fraction, error) {
 }
 
 // Reps returns how often a share of the 1RM can be lifted, to failure. A share
-// that belongs to fewer than 1 or more than 30 repetitions is an
+// that belongs to fewer than 1 or more than 30 repetitions is a
 // [field.ErrOutOfRange].
 func (c Curve) Reps(share units.Fraction) (float64, error) {
 	if err := c.check(1); err != nil {

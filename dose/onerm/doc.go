@@ -40,8 +40,8 @@
 // None of the equations was made with dumbbells or in people with pain. Doses
 // read the same set by what package strength makes of it, which moves neither with the best
 // estimate of practised people nor with an option, so that better figures for the
-// file never make a dose heavier. [Estimate.Cautious] is the lower end of the
-// interval at the table's own level.
+// file never make a dose heavier. How wide an interval is moves no dose either: what is
+// not known is in the chance that package strength keeps.
 //
 // Where the body or a long limb is most of what is lifted, a 1RM of the held
 // weight misleads: FromSet returns [ErrMovesBody], and progress is counted in
@@ -57,7 +57,7 @@
 // # Errors
 //
 // Bad input gives a [*field.Error], or all of them as [field.Errors].
-// Nothing is clamped. Besides the categories of package units there are
+// Nothing is clamped. Besides the categories of package field there are
 // [ErrNotStudied] and [ErrMovesBody].
 //
 // # Sources

@@ -116,8 +116,8 @@ var equations = [...]equation{
 	Kemmler2024TrunkFlexion:   kemmler2024("trunk flexion", 9.94961852e-1, 7.31240752e-3, 2.93967456e-3, -1.05109010e-4),
 	Kemmler2024LegExtension:   kemmler2024("leg extension", 9.99714613e-1, 1.84050532e-3, 3.90281962e-3, -1.28405344e-4),
 	Kemmler2024LegFlexion:     kemmler2024("leg flexion", 9.94637813e-1, 7.15193846e-3, 3.33621122e-3, -1.09143358e-4),
-	Reynolds2006ChestPress:    reynolds2006(48.47, 55.51, 0.0723),
-	Reynolds2006LegPress:      reynolds2006(26.41, 78.17, 0.0569),
+	Reynolds2006ChestPress:    reynolds2006("flat barbell bench press", 48.47, 55.51, 0.0723),
+	Reynolds2006LegPress:      reynolds2006("plate-loaded leg press", 26.41, 78.17, 0.0569),
 	BaechleGroves: {
 		Shape:   shape.Shape{Kind: shape.Slope, A: 0.033, Domain: above0},
 		studied: sharedRange,
@@ -142,13 +142,13 @@ func kemmler2024(exercise string, a, b, c, d float64) equation {
 }
 
 // reynolds2006 is a row of the exponentials of 2006.
-func reynolds2006(a, b, c float64) equation {
+func reynolds2006(exercise string, a, b, c float64) equation {
 	const source = "reynolds2006"
 	return equation{
 		Shape:   shape.Shape{Kind: shape.Exponential, A: a, B: b, C: c, Domain: above0},
 		studied: reynoldsRange,
 		known:   evidence.Fact{Source: source, Basis: evidence.FromMemory, Locator: "the form was read, the coefficients were not"},
 		advised: evidence.Fact{Value: "made from 1, 5, 10 and 20 repetitions to failure; relied on from 5 to 10", Source: source, Basis: evidence.Published, Locator: "abstract"},
-		people:  evidence.Fact{Value: "34 men and 36 women of 18 to 69 years; flat barbell bench press and plate-loaded leg press", Source: source, Basis: evidence.Published, Locator: "abstract"},
+		people:  evidence.Fact{Value: "34 men and 36 women of 18 to 69 years; " + exercise, Source: source, Basis: evidence.Published, Locator: "abstract"},
 	}
 }

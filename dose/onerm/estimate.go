@@ -14,7 +14,7 @@ import (
 
 var (
 	// ErrNotStudied: repetitions to failure over which no equation that fits
-	// this person was tested, or a reserve too large to be counted. It is an
+	// this person was tested, or a reserve too large to be counted. It is a
 	// [field.ErrOutOfRange] too.
 	ErrNotStudied = fmt.Errorf("onerm: not studied: %w", field.ErrOutOfRange)
 	// ErrMovesBody: the body, or a long limb, is most of what is lifted, so that
@@ -47,12 +47,9 @@ type Estimate struct {
 	// where the rating stands for two counts; OneRM is from the lower.
 	ToFailure units.Range[float64] `json:"to_failure"`
 	Formula   Formula              `json:"formula,omitzero"` // gave OneRM; none if measured
-	// Loading is the formula that doses follow, where that is another than the
+	// Loading is the formula of [Estimate.Relation], where that is another than the
 	// one that gave OneRM.
 	Loading Formula `json:"loading,omitzero"`
-	// Start is the mass that doses start from, where that is another than the
-	// lower end of Interval.
-	Start units.Mass `json:"start,omitzero"`
 	// Level is the share of such intervals that should hold the 1RM; zero
 	// stands for about 0.95.
 	Level   units.Fraction    `json:"level,omitzero"`
@@ -61,18 +58,8 @@ type Estimate struct {
 	Reasons []evidence.Reason `json:"reasons,omitempty"`
 }
 
-// Cautious returns the mass that doses start from: the lower end of the
-// interval at the table's own level of about 95 %, whatever the level of e.
-func (e Estimate) Cautious() units.Mass {
-	if e.Start > 0 {
-		return e.Start
-	}
-	low, _ := e.Interval.Min()
-	return low
-}
-
-// Relation returns what ties load and repetitions for doses from this
-// estimate: Loading, or else the formula taken. For the two house equations and
+// Relation returns what ties load and repetitions where a guideline speaks in
+// repetition maxima: Loading, or else the formula taken. For the two house equations and
 // for a measured 1RM, which took none, it is the lower of [Epley] and [Brzycki]
 // at every load, so that doses do not depend on which of the two was taken.
 func (e Estimate) Relation() Relation {
@@ -113,9 +100,6 @@ func (e Estimate) Validate() error {
 	bad.Add("/formula", e.checkFormula())
 	if e.Loading != 0 {
 		bad.Add("/loading", e.Loading.check())
-	}
-	if e.Start < 0 || e.Start > max(e.OneRM, 0) {
-		bad.Add("/start", field.Bad(e.Start, "0 kg up to the best estimate", field.ErrOutOfRange))
 	}
 	if e.Level != 0 {
 		bad.Add("/level", checkLevel(e.Level))

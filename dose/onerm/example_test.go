@@ -27,15 +27,15 @@ func ExampleFromSet() {
 		fmt.Println(err)
 		return
 	}
-	fmt.Printf("%.1f kg %v, %v by %v; doses start from %.1f kg\n",
-		e.OneRM.Kilograms(), e.Stated, e.Grade, e.Formula, e.Cautious().Kilograms())
+	fmt.Printf("%.1f kg %v, %v by %v; %v\n",
+		e.OneRM.Kilograms(), e.Stated, e.Grade, e.Formula, e.Interval)
 	words := onerm.Words()
 	for _, r := range e.Reasons {
 		fmt.Println("-", words.Clinician(r))
 	}
 	// Output:
-	// 9.6 kg per hand, fair by oconner; doses start from 8.4 kg
-	// - 1RM estimated from 8 repetitions to failure by oconner, which fits practised people best; Epley and Brzycki read high in them. Doses still start from the lower end that these two leave and follow brzycki.
+	// 9.6 kg per hand, fair by oconner; 8.441 kg to 11.421 kg
+	// - 1RM estimated from 8 repetitions to failure by oconner, which fits practised people best; Epley and Brzycki read high in them. The lower end stays with these two. Doses read the set itself, and brzycki where a guideline speaks in repetition maxima.
 	// - 6 repetitions done at rir 2 make 8 to failure. Most people have about one more in reserve than they say; this was not corrected, so that the estimate errs downwards.
 	// - Interval of row 6-10 repetitions to failure: ± 15 %, fair. The margins are this module's own choice after published errors, not a published interval.
 	// - None of these equations is known to have been made with dumbbells or in people with pain; Kemmler 2006, made on machines, was not asked.

@@ -95,8 +95,7 @@ const (
 	// r > 0; studied 5 to 10. It was made in 70 men and women of 18 to 69 years
 	// who bench pressed a barbell; the curve missed the groups' means by 0.2 kg
 	// (published), which says little of one person. Coefficients from memory
-	// (reynolds2006). For the line through their 5RM see
-	// [Reynolds2006ChestPress5RM].
+	// (reynolds2006). The line through their 5RM is in package published.
 	Reynolds2006ChestPress // "reynolds2006-chest-press"
 	// Reynolds2006LegPress is 1RM = load·100/(26.41 + 78.17·e^(−0.0569 r)), for
 	// r > 0; studied 5 to 10, as [Reynolds2006ChestPress] but on a plate-loaded
@@ -160,7 +159,8 @@ func (f Formula) Studied() units.Range[float64] { return f.equation().studied }
 
 // Domain returns the repetitions over which the equation can be evaluated. Its
 // ends are the first and last float64 that are accepted: 0 and the poles are
-// left out. Where there is no upper end, every finite number is accepted.
+// left out. Where there is no upper end, every finite number is accepted. They print in
+// all their digits; what an error allows is said for people.
 func (f Formula) Domain() units.Range[float64] { return f.equation().Domain }
 
 // takes reports whether the equation can be evaluated at reps. A range
@@ -208,8 +208,8 @@ func scale(path string, m units.Mass, k float64) (units.Mass, error) {
 
 // OneRM returns the 1RM that the equation predicts from a load lifted reps
 // times to failure, to the nearest nanogram. A load of zero or less, or reps
-// outside [Formula.Domain], are an [field.ErrOutOfRange], no formula is an
-// [field.ErrMissing], too much an [field.ErrOverflow].
+// outside [Formula.Domain], are a [field.ErrOutOfRange], no formula is a
+// [field.ErrMissing], too much a [field.ErrOverflow].
 //
 // It is the bare equation: at 1 repetition most give more than was lifted.
 func (f Formula) OneRM(load units.Mass, reps float64) (units.Mass, error) {
@@ -230,7 +230,7 @@ func (f Formula) Load(oneRM units.Mass, reps float64) (units.Mass, error) {
 }
 
 // Fraction returns the share of the 1RM that can be lifted reps times to
-// failure. Reps outside [Formula.Domain] are an [field.ErrOutOfRange].
+// failure. Reps outside [Formula.Domain] are a [field.ErrOutOfRange].
 func (f Formula) Fraction(reps float64) (units.Fraction, error) {
 	if err := f.checkReps("/reps", reps); err != nil {
 		return 0, err
@@ -239,7 +239,7 @@ func (f Formula) Fraction(reps float64) (units.Fraction, error) {
 }
 
 // Reps returns how often a share of the 1RM can be lifted to failure. A share
-// that no repetitions within [Formula.Domain] belong to is an
+// that no repetitions within [Formula.Domain] belong to is a
 // [field.ErrOutOfRange].
 func (f Formula) Reps(share units.Fraction) (float64, error) {
 	if err := f.check(); err != nil {

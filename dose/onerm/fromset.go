@@ -29,13 +29,13 @@ func (a attempt) measured() bool { return a.reps == 1 && a.high == 0 }
 // in trained women from 55 years on a stack, Kemmler 2006 answers too, for 3 to
 // 20. In other practised people O'Conner answers from 2 repetitions on and
 // gives the best estimate, since the two read high in them; the lower end of
-// the interval, where doses start, stays with the two. It never rises when
+// the interval stays with the two. That end never rises when
 // repetitions done fall or the reserve shrinks, for the same person and load.
 //
 // Errors name the field below /set, /exercise or /person: those of
-// [setlog.Set.Validate], [exercise.Exercise.Validate] and [body.Person.Validate]; an
+// [setlog.Set.Validate], [exercise.Exercise.Validate] and [body.Person.Validate]; a
 // [field.ErrConflict] if exercise or hold differ between s and e, or if e is
-// not counted in repetitions; an [field.ErrMissing] for a day, an effort, an age
+// not counted in repetitions; a [field.ErrMissing] for a day, an effort, an age
 // or a training status not given, and for a sex where it decides; an
 // [units.ErrNoRIR] for an effort that has no reserve; [ErrNotStudied] for a
 // reserve above 5 or repetitions to failure outside the studied range;
@@ -94,9 +94,6 @@ func (a attempt) estimate(e *Estimate, o Options) error {
 		return err
 	}
 	least, most = min(least, e.OneRM), max(most, e.OneRM)
-	if o.level() != tableLevel {
-		e.Start = wholeGrams(least)
-	}
 	e.Interval, err = o.interval(e.OneRM, least, most, answers, high)
 	return err
 }

@@ -115,7 +115,7 @@ func (m margin) String() string {
 // outward returns the interval with its ends moved outwards to whole grams, so
 // that 8 kg less 15 % ends at 6.8 kg and nobody reads nanograms. The ends given
 // are to the nearest nanogram: factors carry an error of the last binary digit,
-// which must not cost a gram. An upper end that does not fit any more is an
+// which must not cost a gram. An upper end that does not fit any more is a
 // [field.ErrOverflow].
 func outward(least, most units.Mass) (units.Range[units.Mass], error) {
 	high, err := most.Rounded(units.Gram, units.Up)

@@ -15,9 +15,9 @@ import (
 // match the results to the last bit.
 //
 // A load that is not above 0 and at most 9.22e18, or repetitions outside
-// [Formula.Domain], are an [field.ErrOutOfRange] that names the first bad entry
+// [Formula.Domain], are a [field.ErrOutOfRange] that names the first bad entry
 // by its index ("/load/3", "/reps/3"); the result is then nil and what dst held
-// is lost. Lists of different length are an [field.ErrConflict].
+// is lost. Lists of different length are a [field.ErrConflict].
 func (f Formula) OneRMs(dst, load []float64, reps []int32) ([]float64, error) {
 	return f.fill(dst, load, reps, func(at int, _ []float64) error { return f.badEntry("/load", at, load[at], reps[at]) })
 }

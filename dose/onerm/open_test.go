@@ -311,7 +311,7 @@ func TestDefaultOnOpenData(t *testing.T) {
 			continue
 		}
 		list = append(list, float64(e.OneRM)/s.oneRM-1)
-		if !e.Interval.Contains(units.Mass(s.oneRM)) || float64(e.Cautious()) > s.oneRM {
+		if !e.Interval.Contains(units.Mass(s.oneRM)) || float64(lowEnd(e)) > s.oneRM {
 			t.Errorf("%v for %d: %v, measured %v", s.load, s.reps, e.Interval, s.oneRM)
 		}
 	}

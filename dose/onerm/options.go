@@ -12,8 +12,8 @@ import (
 )
 
 // Options are the choices of an estimate. The zero value makes the choices of
-// [FromSet]. None of them moves [Estimate.Cautious]: where doses start does not
-// depend on how an interval is reported.
+// [FromSet]. None of them moves a dose: that reads the set behind the estimate, and does
+// not depend on how an interval is reported.
 type Options struct {
 	// Level is the share of such intervals that should hold the 1RM, 0.5 to
 	// 0.99; zero is 0.95, which the interval table is taken for.
@@ -92,8 +92,7 @@ func (o Options) tired(toFailure int) float64 {
 }
 
 // FromSet is [FromSet] with these options; their errors name a field below
-// /options. A level is an interval's own; [Estimate.Cautious] keeps to that of
-// the table.
+// /options.
 func (o Options) FromSet(s setlog.Set, e exercise.Exercise, p body.Person) (Estimate, error) {
 	var bad field.Errors
 	bad.Add("/set", s.Validate())

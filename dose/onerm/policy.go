@@ -13,7 +13,7 @@ import (
 // was made in were 57.4 ± 3.1 years old.
 const kemmlerAge body.Age = 55
 
-// house are the equations that doses rest on, in this order: the lower end of
+// house are the equations asked, in this order: the lower end of
 // the interval comes from the lowest of those that may be asked; where Kemmler
 // 2006 may be asked, that is always its own.
 var house = [...]Formula{Epley, Brzycki, Kemmler2006}
@@ -123,10 +123,10 @@ func reserveOf(e units.Effort) (low, high int, err error) {
 	return int(math.Floor(float64(from))), int(math.Ceil(float64(to))), nil
 }
 
-// startReps returns the repetitions that doses may count of a set: those done,
+// countedReps returns the repetitions of a set by which its Loading is chosen: those done,
 // or, where the table ends before, as many as it has an interval for. It is 0
 // where it has none at all.
-func (c chooser) startReps(reps, reserve int) int {
+func (c chooser) countedReps(reps, reserve int) int {
 	for n := reps; n > 0; n-- {
 		if _, ok := c.own(n, reserve); ok {
 			return n

@@ -55,7 +55,7 @@ func setWords() evidence.Words {
 		},
 		codePractised: {
 			Client:    "This is our best estimate from the set you did.",
-			Clinician: "1RM estimated from {reps} repetitions to failure by {formula}, which fits practised people best; Epley and Brzycki read high in them. Doses still start from the lower end that these two leave and follow {loading}.",
+			Clinician: "1RM estimated from {reps} repetitions to failure by {formula}, which fits practised people best; Epley and Brzycki read high in them. The lower end stays with these two. Doses read the set itself, and {loading} where a guideline speaks in repetition maxima.",
 		},
 		codeReserve: {
 			Clinician: "{done} repetitions done at {effort} make {reps} to failure. Most people have about one more in reserve than they say; this was not corrected, so that the estimate errs downwards.",
@@ -91,7 +91,7 @@ func optionWords() evidence.Words {
 	return evidence.Words{
 		codeAccuracy: {
 			Client:    "This is our best estimate from the set you did.",
-			Clinician: "1RM estimated from {reps} repetitions to failure by {formula}, with its measured accuracy: {margin}. Doses start from the table's lower end and follow {loading}.",
+			Clinician: "1RM estimated from {reps} repetitions to failure by {formula}, with its measured accuracy: {margin}. Doses read the set itself, and {loading} where a guideline speaks in repetition maxima.",
 		},
 		codeMismatch: {
 			Clinician: "The accuracy was not measured in this case ({what}): the interval table's margin holds where it is wider.",
@@ -103,7 +103,7 @@ func optionWords() evidence.Words {
 			Clinician: "Sets of the exercise came before: such a set reads low. The upper end was moved up by {share}, the lower one left.",
 		},
 		codeLevel: {
-			Clinician: "The interval is meant to hold the 1RM in {level} of cases. Doses start from the table's lower end whatever the level.",
+			Clinician: "The interval is meant to hold the 1RM in {level} of cases. Doses do not go by the level.",
 		},
 		codeCombined: {
 			Client:    "We put your sets together for this estimate.",

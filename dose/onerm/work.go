@@ -33,10 +33,13 @@ func (f Formula) stated() evidence.Fact {
 }
 
 // String prints numbers and result, such as "6 kg × (1 + 10/30) = 8 kg"; a result
-// that is no whole number of grams is rounded to one, behind "≈".
+// that is no whole number of grams is rounded to one, behind "≈"; "" where nothing was
+// worked out.
 func (w Working) String() string {
 	short, err := w.Result.Rounded(units.Gram, units.Nearest)
 	switch {
+	case w.Numbers == "":
+		return ""
 	case err != nil || short == w.Result || short == 0:
 		return w.Numbers + " = " + w.Result.String()
 	}

@@ -127,3 +127,28 @@ func TestWorkedLines(t *testing.T) {
 		t.Error(err)
 	}
 }
+
+// What could not be worked out prints nothing.
+func TestWorkingOfNothing(t *testing.T) {
+	w, err := onerm.Epley.Work(units.Kilogram, -1)
+	if err == nil || w.String() != "" {
+		t.Errorf("%q, %v", w, err)
+	}
+}
+
+// What an equation allows reads as a sentence.
+func TestDomainsAsPeopleReadThem(t *testing.T) {
+	for f, want := range map[onerm.Formula]string{
+		onerm.Epley: "more than 0 repetitions, any finite number", onerm.Brzycki: "more than 0 repetitions, below about 37",
+		onerm.Lombardi: "1 repetition or more, any finite number", onerm.Kemmler2024TrunkExtension: "at least about 1.164 repetitions, below about 16.39",
+	} {
+		_, err := f.OneRM(units.Kilogram, -1)
+		var one *field.Error
+		if !errors.As(err, &one) || one.Allowed != want {
+			t.Errorf("%s: %v, want %s", f, err, want)
+		}
+	}
+	if chest, leg := onerm.Reynolds2006ChestPress.People(), onerm.Reynolds2006LegPress.People(); !strings.Contains(chest, "bench press") || strings.Contains(chest, "leg press") || !strings.Contains(leg, "leg press") {
+		t.Errorf("%s; %s", chest, leg)
+	}
+}

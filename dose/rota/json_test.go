@@ -140,3 +140,9 @@ func TestPlanJSONIsStrict(t *testing.T) {
 		}
 	}
 }
+
+func TestLogOfAClientNamesNobody(t *testing.T) {
+	if got := (rota.Client{Name: "somebody", Items: make([]dose.Prescription, 3)}).LogValue().String(); got != "[items=3]" {
+		t.Error(got)
+	}
+}

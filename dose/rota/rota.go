@@ -32,7 +32,7 @@ type Class struct {
 }
 
 // A Client is one person of a class with the exercises of the day, in
-// their usual order, such as those of a [Session].
+// their usual order, such as those of a [week.Session].
 type Client struct {
 	Name  string              `json:"name"`  // or a number; each once; at most 100 bytes
 	Items []dose.Prescription `json:"items"` // 1 to 30, each at most an hour
@@ -101,12 +101,12 @@ type Turn struct {
 	AheadOf []exercise.ID `json:"ahead_of,omitempty"`
 }
 
-// Rota gives each client of a class an order of exercises in slots of equal
+// Schedule gives each client of a class an order of exercises in slots of equal
 // length, so that in no slot more is in use than the kit has: dumbbells by
 // mass, handles, plates, bars, stacks. A weight is in use for the whole slot, by one
 // client or, where Shared, by two.
 //
-// A slot is as long as the longest exercise of the class by [Minutes]' rules.
+// A slot is as long as the longest exercise of the class by the rules of [week.MinutesOf].
 // A weight may be put together otherwise than prescribed, at the same mass,
 // where that frees a clash.
 //

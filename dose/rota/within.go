@@ -37,7 +37,7 @@ type Fitted struct {
 // choice. Small classes are searched through; for others a bounded search returns what
 // it met first. No dose is made harder. The order of importance is this module's design.
 //
-// Errors are those of [Schedule], and an [field.ErrOutOfRange] at "/minutes" for
+// Errors are those of [Schedule], and a [field.ErrOutOfRange] at "/minutes" for
 // minutes in which not one exercise of each client can be done, below 1, or above a day.
 func Within(c Class, minutes int) (Fitted, error) {
 	const most = 24 * 60

@@ -24,7 +24,7 @@ import (
 // An unknown column, one named twice, or a needed one that is missing is a
 // [*RowError] of the first line, the only thing then yielded. Each bad row is a
 // [*RowError] that unwraps to its [field.Errors], and the reading goes on.
-// An error of r itself comes last; no reader at all is an [field.ErrMissing]. Sets are valid by [Set.Validate].
+// An error of r itself comes last; no reader at all is a [field.ErrMissing]. Sets are valid by [Set.Validate].
 func ReadCSV(r io.Reader) iter.Seq2[Set, error] {
 	return func(yield func(Set, error) bool) {
 		if r == nil {

@@ -16,7 +16,7 @@ import (
 // r as far as the sequence is followed, once. Unknown fields and fields given
 // twice are errors; each bad line is a [*RowError] that unwraps to its
 // [field.Errors], and the reading goes on. An error of r itself comes
-// last, and no reader at all is an
+// last, and no reader at all is a
 // [field.ErrMissing]. Sets are valid by [Set.Validate].
 func ReadJSONLines(r io.Reader) iter.Seq2[Set, error] {
 	if r == nil {

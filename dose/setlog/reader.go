@@ -151,7 +151,7 @@ func (rd *Reader) comma() byte {
 // The errors of [Reader.Validate] or a first record that does not fit are a
 // [*RowError] of the first line, the only thing then yielded. Each bad row is a
 // [*RowError] that unwraps to its [field.Errors], and the reading goes on. An error of
-// r itself comes last, and no reader at all is an [field.ErrMissing]. Sets are valid by
+// r itself comes last, and no reader at all is a [field.ErrMissing]. Sets are valid by
 // [Set.Validate].
 func (rd Reader) CSV(r io.Reader) iter.Seq2[LoggedSet, error] {
 	return func(yield func(LoggedSet, error) bool) {

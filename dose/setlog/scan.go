@@ -31,8 +31,8 @@ const (
 // worker, all that the functions before took is void, and the log is read from its
 // beginning; rows already yielded are not yielded again.
 //
-// No reader, or no functions, are an [field.ErrMissing]; workers and a size out of their
-// range an [field.ErrOutOfRange].
+// No reader, or no functions, are a [field.ErrMissing]; workers and a size out of their
+// range a [field.ErrOutOfRange].
 func (rd Reader) Scan(r io.ReaderAt, size int64, workers int, start func(workers int) []func(Set) error) iter.Seq2[LoggedSet, error] {
 	return func(yield func(LoggedSet, error) bool) {
 		if err := checkScan(r, size, workers, start); err != nil {

@@ -64,7 +64,7 @@ func (s Set) Validate() error {
 }
 
 // ValidateFor returns every bad field of s as a set of the exercise id in a
-// hold: those of Validate, or else an [field.ErrConflict] for exercise and hold.
+// hold: those of Validate, or else a [field.ErrConflict] for exercise and hold.
 func (s Set) ValidateFor(id exercise.ID, h body.Hold) error {
 	if err := s.Validate(); err != nil {
 		return err

@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
+	"log/slog"
 	"testing"
 
 	"example.org/posology/dose/setlog"
@@ -225,4 +226,23 @@ func ExampleSet_Each() {
 	fmt.Println(err)
 	// Output:
 	// not given: /stated = 8 kg, allowed: "per hand" or "total" beside a mass for two dumbbells
+}
+
+// A log of a set, and of a bad row, names nobody and nothing that was told.
+func TestLogNamesNobody(t *testing.T) {
+	set := setlog.Set{Key: "somebody", Day: units.Must(units.NewDay(2026, 11, 30)), Exercise: "goblet-squat", Side: body.Both, Load: 2 * units.Kilogram, Reps: 10, Effort: units.Must(units.InReserve(4))}
+	row := &setlog.RowError{Line: 3, Column: 7, Name: "reps", Text: "somebody", Err: field.New("/reps", "somebody", "1 to 1000 repetitions", field.ErrSyntax)}
+	var none *setlog.RowError
+	for _, tt := range []struct {
+		v    slog.LogValuer
+		want string
+	}{
+		{set, "[exercise=goblet-squat side=both day=2026-11-30 load=2 kg reps=10]"},
+		{row, "line 3, column 7: /reps: malformed"},
+		{none, "line 0, column 0: <nil>"},
+	} {
+		if got := tt.v.LogValue().String(); got != tt.want {
+			t.Errorf("%s, want %s", got, tt.want)
+		}
+	}
 }

@@ -17,7 +17,7 @@ import (
 // column. It stops at the first set that is not valid by [Set.Validate] or
 // whose person or exercise holds a line break or is not UTF-8, with a
 // [*RowError] for the line it would have had, and at an error of w. No writer or no
-// sequence at all is an [field.ErrMissing].
+// sequence at all is a [field.ErrMissing].
 func WriteCSV(w io.Writer, sets iter.Seq[Set]) error {
 	if w == nil || sets == nil {
 		return missing("a writer and a sequence of sets")

@@ -175,7 +175,7 @@ func (a Ability) Unable(load units.Mass) Ability {
 
 // Across returns what is known of another side, hold or variant, for a ratio of its
 // 1RM to this one, from 0.05 to 20, and the standard deviation of the ratio's
-// logarithm, from 0 to 0.5; others are an [field.ErrOutOfRange]. Both are fixed: a
+// logarithm, from 0 to 0.5; others are a [field.ErrOutOfRange]. Both are fixed: a
 // ratio learned from two sides would raise one where the other was worse. From one
 // thing to the next the way must be a chain, so that nothing is counted twice.
 func (a Ability) Across(ratio, spread units.Fraction) (Ability, error) {

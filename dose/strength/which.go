@@ -29,12 +29,16 @@ func outdated(day, from, tested units.Day) (evidence.Reason, bool) {
 // side, nil for none: the latest, and of one day the one that shows less by
 // [Ability.Tested]. One-sided work takes a test of both sides, or the weaker of left and
 // right, since the stronger side does not exceed the weaker; where one side alone was
-// tested, that says nothing of the other. The reasons say so. All are taken to be usable.
+// tested, that says nothing of the other. The reasons say so. All are taken to be usable;
+// what is of no side is passed over, and there is no test of one.
 func (t Tests) Test(ex exercise.Exercise, side body.Side) (*onerm.Estimate, []evidence.Reason) {
 	var latest bySide
+	if side > body.Both {
+		return nil, nil
+	}
 	for i := range t.Estimates {
 		e := &t.Estimates[i]
-		if !isOf(ex, e.Exercise, e.Hold) {
+		if !isOf(ex, e.Exercise, e.Hold) || e.Side > body.Both {
 			continue
 		}
 		have := latest[e.Side]

@@ -91,9 +91,9 @@ func (s Classification) Assuming(c Convention) Classification {
 	return s
 }
 
-// Class returns the band that n sets a week lie in. It is an
+// Class returns the band that n sets a week lie in. It is a
 // [field.ErrMissing] or [field.ErrConflict] if the conventions are not known
-// to be the same, and an [field.ErrOutOfRange] between two bands.
+// to be the same, and a [field.ErrOutOfRange] between two bands.
 func (s Classification) Class(n Sets) (VolumeClass, error) {
 	for _, b := range s.Bands {
 		side, err := n.Against(b.Sets, s.Convention)

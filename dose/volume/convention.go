@@ -54,7 +54,7 @@ var indirect = [...]struct {
 }
 
 // Indirect returns what an indirect set counts: 0, 0.5 or 1; a direct set
-// counts 1. It is an [field.ErrMissing] if no convention is given.
+// counts 1. It is a [field.ErrMissing] if no convention is given.
 func (c Convention) Indirect() (float64, error) {
 	if err := c.Check(); err != nil {
 		return 0, err
@@ -81,7 +81,7 @@ type Sets struct {
 const maxSets = 1 << 40
 
 // NewSets returns n sets in convention c. A number below zero, above a
-// million million or not of whole sets (half sets if fractional) is an
+// million million or not of whole sets (half sets if fractional) is a
 // [field.ErrOutOfRange].
 func NewSets(n float64, c Convention) (Sets, error) {
 	if err := c.Check(); err != nil {
@@ -111,7 +111,7 @@ func (s Sets) Convention() Convention { return s.convention }
 func (s Sets) Count() float64 { return float64(s.halves) / 2 }
 
 // Compare returns -1, 0 or +1 as s is less than, as many as or more than t. It
-// is an [field.ErrConflict] if their conventions differ, an [field.ErrMissing]
+// is a [field.ErrConflict] if their conventions differ, a [field.ErrMissing]
 // if one has none.
 func (s Sets) Compare(t Sets) (int, error) {
 	if err := s.alike(t.convention); err != nil {

@@ -23,8 +23,8 @@ type VolumeLoad struct {
 	kg, ng int64 // ng below one kilogram
 }
 
-// Lifted returns reps times m. Either below zero is an
-// [field.ErrOutOfRange], too much an [field.ErrOverflow].
+// Lifted returns reps times m. Either below zero is a
+// [field.ErrOutOfRange], too much a [field.ErrOverflow].
 func Lifted(m units.Mass, reps int) (VolumeLoad, error) {
 	if m < 0 || reps < 0 {
 		return VolumeLoad{}, field.Bad(fmt.Sprintf("%d × %s", reps, m), "0 or more of 0 kg or more", field.ErrOutOfRange)
@@ -39,7 +39,7 @@ func Lifted(m units.Mass, reps int) (VolumeLoad, error) {
 
 const loadLimit = "a load within 9.2 million million million kg"
 
-// Add returns l + m, or an [field.ErrOverflow].
+// Add returns l + m, or a [field.ErrOverflow].
 func (l VolumeLoad) Add(m VolumeLoad) (VolumeLoad, error) {
 	sum := l.plus(m)
 	if sum.kg < 0 {
@@ -70,7 +70,7 @@ func (l VolumeLoad) Kilograms() float64 { return float64(l.kg) + float64(l.ng)/f
 
 // Per returns kilograms per repetition or per minute, for n of them: the mean
 // load, or the density of the session. An n that is not above zero and
-// finite is an [field.ErrOutOfRange].
+// finite is a [field.ErrOutOfRange].
 func (l VolumeLoad) Per(n float64) (float64, error) {
 	per := l.Kilograms() / n
 	if !(n > 0) || math.IsInf(n, 0) || math.IsInf(per, 0) {
@@ -106,8 +106,8 @@ func parseVolumeLoad(s string) (VolumeLoad, error) {
 }
 
 // UnmarshalText reads what [VolumeLoad.String] prints: a decimal number of kilograms
-// with at most twelve decimals. Another form is an [field.ErrSyntax], too much
-// an [field.ErrOverflow].
+// with at most twelve decimals. Another form is a [field.ErrSyntax], too much
+// a [field.ErrOverflow].
 func (l *VolumeLoad) UnmarshalText(text []byte) error {
 	v, err := parseVolumeLoad(string(text))
 	return field.Assign(l, v, err)
@@ -118,7 +118,7 @@ const maxShare = 2
 
 // RelativeVolume returns the relative volume sets × reps × share, in repetitions of
 // one-repetition maxima (Kraft 2014). Zeros and numbers below, and a share
-// above 2, are an [field.ErrOutOfRange].
+// above 2, are a [field.ErrOutOfRange].
 func RelativeVolume(sets, reps int, share units.Fraction) (float64, error) {
 	var bad field.Errors
 	if sets < 1 {

@@ -25,8 +25,8 @@ const maxSession = 24 * 60
 // SessionLoad returns the load of a session, its rating times its minutes, in
 // arbitrary units (Foster 2001). The rating is that of the whole session on
 // the 0 to 10 scale [units.ScaleCR10], given about half an hour after it; on
-// another scale it is an [field.ErrConflict], not given an [field.ErrMissing].
-// Minutes beyond 0 to 1440 are an [field.ErrOutOfRange].
+// another scale it is a [field.ErrConflict], not given a [field.ErrMissing].
+// Minutes beyond 0 to 1440 are a [field.ErrOutOfRange].
 func SessionLoad(rating units.Effort, minutes float64) (float64, error) {
 	var bad field.Errors
 	const scale = "a rating on the scale cr10"
@@ -91,8 +91,8 @@ type Spread struct {
 const maxDaily = 1e12
 
 // SpreadOf returns monotony and strain of daily loads, rest days as zeros
-// among them (Foster 1998); a week has seven. No days are an
-// [field.ErrMissing]; loads below zero or above 10^12 an
+// among them (Foster 1998); a week has seven. No days are a
+// [field.ErrMissing]; loads below zero or above 10^12 a
 // [field.ErrOutOfRange]. One day, or days that all have the same load, have no
 // monotony: that is an [ErrUndefined].
 func SpreadOf(daily []float64, d Deviation) (Spread, error) {
@@ -146,7 +146,7 @@ func equalSessions(daily []float64) bool {
 
 // Monotony returns mean ÷ SD of daily loads that were summed up elsewhere. A
 // deviation of zero is an [ErrUndefined]; numbers below zero, or not
-// finite, are an [field.ErrOutOfRange].
+// finite, are a [field.ErrOutOfRange].
 func Monotony(mean, sd float64) (float64, error) {
 	ratio := mean / sd
 	switch {

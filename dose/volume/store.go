@@ -57,7 +57,7 @@ func (c *Counter) form() pack.Form {
 
 // Encode writes t in a form that [Counter.Decode] of a counter with the same options and
 // exercises reads back. Tallies that hold the same write the same bytes, whatever they were
-// merged of. The errors are those of w; a tally that no counter made is an
+// merged of. The errors are those of w; a tally that no counter made is a
 // [field.ErrMissing], as is no writer.
 func (t *Tally) Encode(w io.Writer) error {
 	if t == nil || t.counter == nil || w == nil {
@@ -73,9 +73,9 @@ func (t *Tally) Encode(w io.Writer) error {
 }
 
 // Decode reads what [Tally.Encode] wrote, up to its end; it can be merged with the tallies of c. It is
-// an [field.ErrConflict] if that was counted by other options or of other exercises, and an
+// a [field.ErrConflict] if that was counted by other options or of other exercises, and a
 // [field.ErrSyntax] if it is no whole tally of this version; then nothing of it is returned. No
-// reader is an [field.ErrMissing]; other errors are those of r.
+// reader is a [field.ErrMissing]; other errors are those of r.
 func (c *Counter) Decode(r io.Reader) (*Tally, error) {
 	if c == nil || c.exercises == nil || r == nil {
 		return nil, field.Bad(nil, "a reader and a counter", field.ErrMissing)

@@ -77,10 +77,10 @@ type weekSums struct {
 }
 
 // Add adds the set s. What a set adds is known before anything is changed, so
-// an error leaves t as it was: those of [setlog.Set.Validate]; an
-// [field.ErrMissing] for a day not given; an [field.ErrUnknown] for an exercise
-// not in the catalogue; an [field.ErrConflict] for a load above ten times the
-// one-repetition maximum; an [field.ErrOverflow] beyond 33 million sets a week.
+// an error leaves t as it was: those of [setlog.Set.Validate]; a
+// [field.ErrMissing] for a day not given; a [field.ErrUnknown] for an exercise
+// not in the catalogue; a [field.ErrConflict] for a load above ten times the
+// one-repetition maximum; a [field.ErrOverflow] beyond 33 million sets a week.
 func (t *Tally) Add(s setlog.Set) error {
 	if t == nil || t.counter == nil {
 		return field.Bad(nil, "a tally that a counter made", field.ErrMissing)
@@ -245,8 +245,8 @@ func (w *weekSums) lift(of *counted) *liftSums {
 }
 
 // Merge adds to t what u holds; u, another tally, stays as it is. The order and the grouping
-// of merges make no difference. It is an [field.ErrConflict] if u is not from
-// the same [Counter], and an [field.ErrOverflow] beyond 33 million sets a
+// of merges make no difference. It is a [field.ErrConflict] if u is not from
+// the same [Counter], and a [field.ErrOverflow] beyond 33 million sets a
 // week; then t stays as it was.
 func (t *Tally) Merge(u *Tally) error {
 	if t == nil || u == nil || u.counter != t.counter {

@@ -22,8 +22,8 @@ const maxWeek ISOWeek = 3652059 / daysInWeek
 
 const weekForm = "a week such as 2026-W53, from 0001-W01 to 9999-W51"
 
-// ISOWeekOf returns the week that d lies in. A day not given is an
-// [field.ErrMissing], one outside whole weeks an [field.ErrOutOfRange].
+// ISOWeekOf returns the week that d lies in. A day not given is a
+// [field.ErrMissing], one outside whole weeks a [field.ErrOutOfRange].
 func ISOWeekOf(d units.Day) (ISOWeek, error) {
 	if err := d.Check(); err != nil {
 		return 0, err
@@ -33,7 +33,7 @@ func ISOWeekOf(d units.Day) (ISOWeek, error) {
 }
 
 // Check returns nil for a week that is given and ends within the calendar,
-// else an [field.ErrMissing] or [field.ErrOutOfRange].
+// else a [field.ErrMissing] or [field.ErrOutOfRange].
 func (w ISOWeek) Check() error {
 	switch {
 	case w == 0:
@@ -80,7 +80,7 @@ func (w ISOWeek) String() string {
 }
 
 // MarshalText writes what [ISOWeek.String] prints; a week outside the calendar is
-// an [field.ErrOutOfRange].
+// a [field.ErrOutOfRange].
 func (w ISOWeek) MarshalText() ([]byte, error) {
 	if w != 0 {
 		if err := w.Check(); err != nil {
@@ -110,8 +110,8 @@ func parseISOWeek(s string) (ISOWeek, error) {
 	return w, nil
 }
 
-// UnmarshalText reads a week such as "2026-W53". Another form is an
-// [field.ErrSyntax], a week that does not exist an [field.ErrOutOfRange].
+// UnmarshalText reads a week such as "2026-W53". Another form is a
+// [field.ErrSyntax], a week that does not exist a [field.ErrOutOfRange].
 func (w *ISOWeek) UnmarshalText(text []byte) error {
 	return field.AssignText(w, text, parseISOWeek)
 }

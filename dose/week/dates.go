@@ -44,7 +44,7 @@ func (d Dates) Expired(day units.Day) bool {
 // lapses is the last day on which the clearances that the plan rests on are in
 // force, as in [screening.Outcome]; not given if there are none. Where it is the
 // earlier it brings review and expiry forward. A phase or first day that is not
-// given is an [field.ErrMissing], a day outside the calendar an
+// given is a [field.ErrMissing], a day outside the calendar a
 // [field.ErrOutOfRange].
 func DatesOf(p dose.Phase, first, lapses units.Day) (Dates, error) {
 	var bad field.Errors

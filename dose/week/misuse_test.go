@@ -11,11 +11,12 @@ import (
 // A week refuses the records of somebody else too, and another day's check.
 func TestMisuseOfAWeek(t *testing.T) {
 	for path, spoil := range map[string]func(r *week.Request){
-		"/estimates/0/key":        func(r *week.Request) { r.Estimates[0].Key = "p2" },
-		"/performed/0/key":        func(r *week.Request) { r.Performed = []setlog.Set{doneBy("p2", row(t))} },
-		"/screening/today":        func(r *week.Request) { r.Screening = checked(t, firstDay-3) },
-		"/screening/setting":      func(r *week.Request) { r.Screening.Setting = 0 },
-		"/screening/who/training": func(r *week.Request) { r.Screening.Who.Training = 0 },
+		"/estimates/0/key":                     func(r *week.Request) { r.Estimates[0].Key = "p2" },
+		"/performed/0/key":                     func(r *week.Request) { r.Performed = []setlog.Set{doneBy("p2", row(t))} },
+		"/screening/today":                     func(r *week.Request) { r.Screening = checked(t, firstDay-3) },
+		"/screening/setting":                   func(r *week.Request) { r.Screening.Setting = 0 },
+		"/screening/limits/lighten/fewer_sets": func(r *week.Request) { r.Screening.Limits.Lighten.FewerSets = -3 },
+		"/screening/who/training":              func(r *week.Request) { r.Screening.Who.Training = 0 },
 	} {
 		r := weekOf(0)
 		r.Screening = checked(t, firstDay)

@@ -34,7 +34,7 @@ const maxPlannedSets = 100
 //
 // The catalogue is that of the request, the zero value the standard one; a week with bands
 // or heights needs the one that [equipment.Kit.Fit] returns. It is
-// an [field.ErrConflict] if o asks for performed sets; other errors are those
+// a [field.ErrConflict] if o asks for performed sets; other errors are those
 // of [volume.NewCounter] and [volume.Tally.Add], at the item.
 func (w Week) Prescribed(c exercise.Catalogue, o volume.Options) (guideline.AuditedWeek, error) {
 	if o.Kind == volume.Performed {

@@ -50,8 +50,8 @@ type AttendanceAnswer struct {
 // on sessions that did and stayed below the dose; it stands by itself, and
 // neither enters the other.
 //
-// Today or a day not given is an [field.ErrMissing], a day after today an
-// [field.ErrConflict], a day given twice an [field.ErrDuplicate].
+// Today or a day not given is a [field.ErrMissing], a day after today a
+// [field.ErrConflict], a day given twice a [field.ErrDuplicate].
 func Attendance(sessions []PlannedSession, today units.Day) (AttendanceAnswer, error) {
 	if err := CheckSessions(sessions, today); err != nil {
 		return AttendanceAnswer{}, err

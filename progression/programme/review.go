@@ -70,8 +70,8 @@ type HappeningReport struct {
 // today is asked first. That other kinds ask for a review is this module's
 // design; the list of events is screening's.
 //
-// The errors are those of [Happenings.Validate], an [field.ErrMissing] for an
-// outcome that came from no assessment or today not given, and an
+// The errors are those of [Happenings.Validate], a [field.ErrMissing] for an
+// outcome that came from no assessment or today not given, and a
 // [field.ErrConflict] for days after today, for what an assessment is said to
 // have heard of before its day, and for a waiver of screening.
 func (h Happenings) Review(o screening.Outcome, today units.Day) (HappeningReport, error) {

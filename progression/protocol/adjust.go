@@ -115,8 +115,8 @@ func (b band) reps() units.Range[int] {
 	return units.Must(units.Between(b.from, b.to)) // a row of the tables
 }
 
-// From returns m changed by the cautious pick, exactly, in m's unit. It is an
-// [field.ErrOutOfRange] if that leaves nothing, an [field.ErrOverflow] if it
+// From returns m changed by the cautious pick, exactly, in m's unit. It is a
+// [field.ErrOutOfRange] if that leaves nothing, a [field.ErrOverflow] if it
 // does not fit.
 func (c Adjustment) From(m units.Marked) (units.Marked, error) {
 	mass, err := m.Mass.Add(c.Pick.Mass)

@@ -26,7 +26,7 @@
 //
 // [ErrNoRow] for repetitions that no printed row covers, [ErrNoTable] for
 // schemes that do not change the load by repetitions, [ErrNoColumn] for a unit
-// without a column; else the categories of package units and of equipment.
+// without a column; else the categories of package field and of equipment.
 // Nothing panics.
 //
 // # Where printings differ

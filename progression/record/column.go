@@ -21,8 +21,8 @@ func (r Record) Value() (driver.Value, error) {
 }
 
 // Scan reads a stored record of any version up to [Version], as [Decode] does
-// under [field.Strict]. NULL is no record: an [field.ErrMissing]. Anything else that
-// is no text is an [field.ErrSyntax].
+// under [field.Strict]. NULL is no record: a [field.ErrMissing]. Anything else that
+// is no text is a [field.ErrSyntax].
 func (r *Record) Scan(src any) error {
 	var text stored
 	if err := field.Scan(src, &text); err != nil {

@@ -172,7 +172,19 @@ func (p *Plan) estimate(r Record, l *log) error {
 	return bad.Err()
 }
 
-// Reasons returns the reasons of the whole plan, in order.
+// check asks for a week with a session, or for why there is none.
+func (p *Plan) check() error {
+	switch {
+	case (p.Week == nil) == (p.Stop == nil):
+		return field.New("/week", nil, "a week, or the stop that says why there is none, and not both", field.ErrConflict)
+	case p.Week != nil && len(p.Week.Sessions) == 0:
+		return field.New("/week/sessions", nil, "one session or more", field.ErrMissing)
+	}
+	return nil
+}
+
+// Reasons returns the reasons of the whole plan, in order; of a plan without a week and
+// a stop those of what was found.
 func (p Plan) Reasons() []evidence.Reason {
 	all := append(ofOutcome(p.Screening), ofTested(p.Tested)...)
 	for _, e := range p.Estimates {
@@ -181,13 +193,19 @@ func (p Plan) Reasons() []evidence.Reason {
 	for _, refused := range p.Refused {
 		all = append(all, refused.Reason)
 	}
-	if p.Week == nil {
+	switch {
+	case p.Week != nil:
+	case p.Stop != nil:
 		return append(append(all, p.Stop.Constraint), p.Stop.Free...)
+	default:
+		return all
 	}
 	all = append(all, p.Week.Reasons...)
 	all = append(append(all, ofUnused(p.Week.Unused)...), ofBeside(p.Week.Beside, p.Week.NotBeside)...)
-	for _, item := range p.Week.Sessions[0].Items {
-		all = append(append(all, item.Cautions...), item.Reasons...)
+	for _, first := range p.Week.Sessions[:min(1, len(p.Week.Sessions))] {
+		for _, item := range first.Items {
+			all = append(append(all, item.Cautions...), item.Reasons...)
+		}
 	}
 	for _, out := range p.Week.LeftOut {
 		all = append(all, out.Reasons...)

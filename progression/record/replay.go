@@ -196,6 +196,9 @@ func (e Entry) check(r Record) error {
 	if (e.Plan == nil) == (len(e.Items) == 0) {
 		bad.Add("/items", field.Bad(nil, "a plan, or the decisions on exercises, and not both", field.ErrConflict))
 	}
+	if e.Plan != nil {
+		bad.Add("/plan", e.Plan.check())
+	}
 	most := r.lengths()
 	for _, l := range []struct {
 		name     string

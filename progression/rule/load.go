@@ -119,7 +119,7 @@ func RepsThenLoad(each units.Mass, reps units.Range[int], done int) (Ruling, err
 
 // OMNIBelow8 is the rule that older adults bore best and liked most (Buskard
 // 2019): raise the load when the effort is rated below 8 of 10 on the OMNI
-// scale. Another scale is an [field.ErrOutOfRange], no rating an
+// scale. Another scale is a [field.ErrOutOfRange], no rating a
 // [field.ErrMissing]. The rule names no step.
 func OMNIBelow8(e units.Effort) (Ruling, error) {
 	switch e.Scale() {

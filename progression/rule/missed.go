@@ -55,7 +55,7 @@ type Return struct {
 // rung below them, so that one session a week is no absence.
 //
 // medical says whether the absence had a medical cause: [screening.Yes] is an
-// [ErrMedicalCause], not known an [field.ErrMissing].
+// [ErrMedicalCause], not known a [field.ErrMissing].
 func ReturnAfter(days int, medical screening.Answer) (Return, error) {
 	var bad field.Errors
 	if days < 0 {

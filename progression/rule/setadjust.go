@@ -71,7 +71,7 @@ type SetChange struct {
 // reserve, more than 2 beyond, where the range has no upper end. Typical means
 // that a single set may be further off.
 //
-// It is an [units.ErrNoRIR] for scales without a value in reserve, an
+// It is an [units.ErrNoRIR] for scales without a value in reserve, a
 // [field.ErrMissing] without a rating.
 func TrueReserve(e units.Effort) (units.Range[units.RIR], error) {
 	told, err := e.RIR()
@@ -95,7 +95,7 @@ func ReserveError(r units.RIR) units.RIR {
 // a rating of 8, 2 in reserve: +5 kg at 4 to 6 in reserve, +2.5 at 3, none at 2,
 // -2.5 at 1, -5 at none. It was made for barbell lifts of trained young men, so
 // its rises are far too large for most dumbbells: see [SetChange.InKit]. A
-// reserve between its rows, such as a rating of 7.5, or above 6 is an
+// reserve between its rows, such as a rating of 7.5, or above 6 is a
 // [field.ErrOutOfRange]; a scale without reserve an [units.ErrNoRIR].
 func SetToSetKg(reported units.Effort) (SetChange, error) {
 	real, err := TrueReserve(reported)
@@ -231,7 +231,7 @@ func whole(r units.RIR) int { return int(math.Floor(float64(r))) }
 // lightest there is. Whether fewer than one repetition would be left is for the
 // caller to see.
 //
-// A load that the kit does not have is an [field.ErrUnknown].
+// A load that the kit does not have is a [field.ErrUnknown].
 func (c SetChange) InKit(t *equipment.Table, each units.Mass) (SetChange, error) {
 	present, ok := t.Find(each)
 	if !ok {

@@ -119,10 +119,10 @@ var trialSteps = []trialStep{
 }
 
 // TrialStep is the rise of Hostler 2001 by the repetitions of the final set:
-// with [RuleSmallSteps] 0.22 kg at 7 to 8 and 0.44 kg at 9 or more; with
-// [RuleBenchSteps] 2.2 kg and [RuleTricepsSteps] 1.1 kg from 7 on. Strength grew
+// with [NameSmallSteps] 0.22 kg at 7 to 8 and 0.44 kg at 9 or more; with
+// [NameBenchSteps] 2.2 kg and [NameTricepsSteps] 1.1 kg from 7 on. Strength grew
 // alike over 8 weeks; small steps came more often and frustrated less. Other
-// rules are an [field.ErrOutOfRange].
+// rules are a [field.ErrOutOfRange].
 func TrialStep(r Name, each units.Mass, done int) (Ruling, error) {
 	var bad field.Errors
 	if r < NameSmallSteps || r > NameTricepsSteps {

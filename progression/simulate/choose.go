@@ -6,6 +6,7 @@ import (
 	"example.org/posology/progression"
 	"example.org/posology/progression/rule"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // A Scene is what a policy sees of a trainee before a visit.
@@ -166,10 +167,21 @@ func steady(p dose.Prescription, next func(units.Mass) (equipment.Gap, bool)) (p
 
 // Informed knows the truth, which nobody does: the heaviest weight of the kit that can be
 // lifted eight times with three left on a day like most, as often as that leaves, up to 20
-// times. It shows what a kit permits.
+// times. It shows what a kit permits. A scene without the weights or the truth is a
+// [field.ErrMissing] at /table or /able.
 func Informed(s Scene) (progression.Decision, error) {
 	if len(s.Course.Log) == 0 {
 		return Own(s)
+	}
+	var bad field.Errors
+	if s.Table == nil {
+		bad.Add("/table", field.Bad(nil, "the weights of the kit", field.ErrMissing))
+	}
+	if s.Able == nil {
+		bad.Add("/able", field.Bad(nil, "how often a weight could be lifted", field.ErrMissing))
+	}
+	if err := bad.Err(); err != nil {
+		return progression.Decision{}, err
 	}
 	p := plain(s.Course.Log[len(s.Course.Log)-1].Plan, s.Course.Request.Phase)
 	p.Load = s.Table.Lightest()

@@ -24,8 +24,9 @@ const (
 )
 
 // At returns the gain in per cent at so many weeks, 1 or more, and its rate in
-// per cent a week there. It is a description of many people, no promise to one.
-func (g LogGain) At(weeks float64) (percent, rate float64, err error) {
+// per cent a week there. It is a description of many people, no promise to one. The
+// errors are [field.ErrOutOfRange] at /weeks and /percent of g, and at /at.
+func (g LogGain) At(at float64) (percent, rate float64, err error) {
 	var bad field.Errors
 	if !(g.Weeks > 1) || math.IsInf(g.Weeks, 0) {
 		bad.Add("/weeks", field.Bad(g.Weeks, "above 1 week", field.ErrOutOfRange))
@@ -33,14 +34,14 @@ func (g LogGain) At(weeks float64) (percent, rate float64, err error) {
 	if !(math.Abs(g.Percent) <= mostPercent) {
 		bad.Add("/percent", field.Bad(g.Percent, "within 1000 %", field.ErrOutOfRange))
 	}
-	if !(weeks >= 1) || math.IsInf(weeks, 0) {
-		bad.Add("/at", field.Bad(weeks, "1 week or more", field.ErrOutOfRange))
+	if !(at >= 1) || math.IsInf(at, 0) {
+		bad.Add("/at", field.Bad(at, "1 week or more", field.ErrOutOfRange))
 	}
 	if err := bad.Err(); err != nil {
 		return 0, 0, err
 	}
 	b := g.Percent / math.Log(g.Weeks)
-	return b * math.Log(weeks), b / weeks, nil
+	return b * math.Log(at), b / at, nil
 }
 
 const mostPercent = 1000

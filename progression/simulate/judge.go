@@ -187,7 +187,8 @@ type Toll struct {
 	Undertreated float64 // of the people
 }
 
-// Sum adds up what became of many. It is the same in every order.
+// Sum adds up what became of many. It is the same in every order. Where a gain or a share
+// is no number, which [Judge] never gives, it is the zero Toll.
 func Sum(fates []Fate) Toll {
 	var all Fate
 	elsewhere, under, gain, n := 0, 0, 0.0, len(fates)
@@ -216,6 +217,9 @@ func Sum(fates []Fate) Toll {
 	slices.Sort(shares)
 	for i := range n {
 		gain, all.Share = gain+gains[i], all.Share+shares[i]
+	}
+	if !(math.Abs(gain)+math.Abs(all.Share) <= math.MaxFloat64) {
+		return Toll{}
 	}
 	slices.Sort(weeks)
 	return Toll{

@@ -1,13 +1,18 @@
 package simulate_test
 
 import (
+	"errors"
 	"math"
 	"math/rand/v2"
+	"slices"
 	"testing"
 
 	"example.org/posology/dose"
+	"example.org/posology/progression"
 	"example.org/posology/progression/simulate"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // The same person has the same days, misses and errors under another policy and with
@@ -254,5 +259,23 @@ func TestEstimateOfATrainee(t *testing.T) {
 	}
 	if _, err := simulate.FirstEstimate(simulate.Trainee{}, s, nil); err == nil {
 		t.Error("nobody was tested")
+	}
+}
+
+// Without a source nobody is drawn, and without the truth nobody knows it.
+func TestWithoutWhatIsNeeded(t *testing.T) {
+	if mixed, home := simulate.Mixed(20*units.Kilogram, nil), simulate.AtHome(simulate.Typical(20*units.Kilogram), nil); mixed.Validate() == nil || home.Validate() == nil {
+		t.Errorf("%+v, %+v without a source", mixed, home)
+	}
+	s := simulate.Scene{Course: progression.Course{Log: []progression.Visit{{}}}}
+	d, err := simulate.Informed(s)
+	if got := fieldtest.Paths(err); !slices.Equal(got, []string{"/table", "/able"}) || !errors.Is(err, field.ErrMissing) || d.Next != nil {
+		t.Errorf("%+v, %v", d, err)
+	}
+	good := simulate.Fate{Visits: 1, Gain: 3, Share: 0.5, LateSets: 1}
+	for _, bad := range []simulate.Fate{{Gain: math.NaN()}, {Share: math.NaN()}, {Gain: math.Inf(1)}, {Share: math.Inf(-1)}} {
+		if got := simulate.Sum([]simulate.Fate{good, bad}); got != (simulate.Toll{}) {
+			t.Errorf("%+v: %+v", bad, got)
+		}
 	}
 }

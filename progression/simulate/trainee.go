@@ -72,8 +72,12 @@ var curves = [...]onerm.Relation{onerm.Epley, onerm.Brzycki, onerm.Lombardi, one
 
 // Mixed draws a trainee of the given strength from people who differ: in growth (SD
 // 0.35 of the mean), from day to day (2 to 6 %), in how reserve is told, in the curve;
-// a tenth of the visits is missed.
+// a tenth of the visits is missed. Without a source it is the zero Trainee, which
+// Validate refuses.
 func Mixed(oneRM units.Mass, src rand.Source) Trainee {
+	if src == nil {
+		return Trainee{}
+	}
 	rng, t := rand.New(src), Typical(oneRM)
 	s := math.Sqrt(math.Log1p(growthSpread * growthSpread))
 	t.Gain = t.Gain.times(math.Exp(float64(s*rng.NormFloat64()) - float64(s*s/2)))
@@ -95,7 +99,11 @@ const (
 
 // AtHome returns t alone at home: a third of the visits is missed, more or fewer from
 // person to person, nobody watches, and a set by feel ends two repetitions earlier.
+// Without a source it is the zero Trainee, as of [Mixed].
 func AtHome(t Trainee, src rand.Source) Trainee {
+	if src == nil {
+		return Trainee{}
+	}
 	missed := homeMissed + float64(homeMissedSD*rand.New(src).NormFloat64())
 	t.Missed, t.Unseen, t.Early = units.Fraction(min(max(missed, homeLeast), homeMost)), 1, aloneEarly
 	return t

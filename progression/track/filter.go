@@ -112,7 +112,7 @@ const slack = 1e-9
 
 // Seen returns what is known after one reading more. Its day must be that of the
 // last one or later: the order within a day changes nothing but the last digits. An
-// earlier day is an [field.ErrConflict], other errors name a field of the model
+// earlier day is a [field.ErrConflict], other errors name a field of the model
 // ("/model/kind"), of s ("/state/mean") or of the reading ("/reading/value"); s stays as it was.
 func (s State) Seen(m Model, r Reading) (State, error) {
 	if err := m.Validate(); err != nil {

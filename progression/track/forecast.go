@@ -26,7 +26,7 @@ type Forecast struct {
 // with its slope, as far as the model lets it, and is known the less the farther the
 // day lies. Where nothing, or no slope, is known yet, the answer is not
 // [Belief.Known]. The reading's variance leaves out what a reading has of its own.
-// A day before the last one, or too far ahead, is an [field.ErrOutOfRange] for "/day".
+// A day before the last one, or too far ahead, is a [field.ErrOutOfRange] for "/day".
 func (s State) Forecast(m Model, day units.Day) (Forecast, error) {
 	var bad field.Errors
 	bad.Add("/model", m.Validate())
@@ -46,7 +46,7 @@ func (s State) Forecast(m Model, day units.Day) (Forecast, error) {
 }
 
 // On returns what the whole series says of a day within it, with or without a
-// reading. Another day is an [field.ErrOutOfRange].
+// reading. Another day is a [field.ErrOutOfRange].
 func (t *Track) On(day units.Day) (Belief, error) {
 	n := t.Len()
 	if n == 0 || day < t.days[0] || day > t.days[n-1] {
@@ -61,8 +61,8 @@ func (t *Track) On(day units.Day) (Belief, error) {
 }
 
 // Interval returns the interval that the level lies in with a probability of 0.5 to
-// 0.99, in the unit of the values. A level or w out of range is an
-// [field.ErrOutOfRange], b that is not [Belief.Known] an [field.ErrMissing].
+// 0.99, in the unit of the values. A level or w out of range is a
+// [field.ErrOutOfRange], b that is not [Belief.Known] a [field.ErrMissing].
 func (b Belief) Interval(level units.Fraction, w Width) (units.Range[float64], error) {
 	return b.interval(level, w, 0)
 }
@@ -135,7 +135,7 @@ func (w Width) below(x float64) float64 {
 // nearest gram, and the interval that the level lies in with a probability of 0.5 to
 // 0.99, down and up to whole grams. It is the 1RM by the equation that the track was read with;
 // what that equation and the person share of error is not in it. Errors are those of
-// Interval, and an [field.ErrOverflow] for what fits no mass.
+// Interval, and a [field.ErrOverflow] for what fits no mass.
 func (b Belief) OneRM(level units.Fraction, w Width) (units.Mass, units.Range[units.Mass], error) {
 	var none units.Range[units.Mass]
 	r, err := b.Interval(level, w)

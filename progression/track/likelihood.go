@@ -61,11 +61,15 @@ type Width struct {
 	Freedom float64 `json:"freedom,omitzero"` // degrees of freedom of Student's t; 0 for normal
 }
 
-// Width returns what l says of the model's variances.
+// Width returns what l says of the model's variances, and the zero Width of what no
+// readings give, such as fewer than those that begin.
 func (l Likelihood) Width(m Model) Width {
 	if m.Firm == 0 {
 		return Width{Factor: 1}
 	}
 	n := m.Firm + float64(l.Readings-l.Begun)
-	return Width{Factor: (m.Firm + l.Squares) / n, Freedom: n}
+	if w := (Width{Factor: (m.Firm + l.Squares) / n, Freedom: n}); w.Factor > 0 && n > 0 {
+		return w
+	}
+	return Width{}
 }

@@ -47,7 +47,7 @@ type Likeliest struct {
 //
 // It takes two days with readings more than there are unknowns, the start's among them, else it
 // is an [ErrTooFew]; Day together with Noise takes a day with several, else it is
-// an [field.ErrConflict]. Readings that do not differ are an [ErrNoConvergence].
+// a [field.ErrConflict]. Readings that do not differ are an [ErrNoConvergence].
 func MostLikely(m Model, find Unknowns, readings []Reading) (Likeliest, error) {
 	s, err := newSearch(m, find, readings)
 	if err != nil {

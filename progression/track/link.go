@@ -21,7 +21,8 @@ type Link struct {
 func SideLink() Link { return Link{Ratio: 1, Spread: handSpread, Fact: factHands} }
 
 // LiftLink is from one lift to another whose usual ratio is known, 0.05 to 20: with the
-// largest spread that was seen between two lifts of young people of one sex.
+// largest spread that was seen between two lifts of young people of one sex. Another ratio
+// makes a link that [Link.Validate] refuses, and so does what takes it.
 func LiftLink(ratio units.Fraction) Link {
 	return Link{Ratio: ratio, Spread: liftSpread, Fact: factLifts}
 }
@@ -53,7 +54,7 @@ func (l Link) Validate() error {
 // would count the same readings twice.
 //
 // What was learned of the width stays. A state that is not
-// [Belief.Known] is an [field.ErrMissing].
+// [Belief.Known] is a [field.ErrMissing].
 func (l Link) Across(m Model, s State) (State, error) {
 	var bad field.Errors
 	bad.Add("/link", l.Validate())

@@ -28,7 +28,7 @@ type Odds struct {
 // Since compares the last day of a track of logarithms with the last reading on a day
 // or before it. A change counts from margin on, a share of 0 to 0.5. The one reason says which of
 // the three has at least the probability level, 0.5 to 0.99, and no clear change where none
-// has. A day before the first reading, or from the last one on, is an
+// has. A day before the first reading, or from the last one on, is a
 // [field.ErrOutOfRange], a track whose slope was never told an [ErrTooFew].
 func (t *Track) Since(day units.Day, margin, level units.Fraction) (Odds, error) {
 	var bad field.Errors

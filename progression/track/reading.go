@@ -53,7 +53,7 @@ const (
 // such set says little, and several say more than they should. The day's error is the
 // model's.
 //
-// Errors are those of [onerm.Estimate.Validate], and an [field.ErrOutOfRange] for
+// Errors are those of [onerm.Estimate.Validate], and a [field.ErrOutOfRange] for
 // usual.
 func FromEstimate(e onerm.Estimate, usual float64) (Reading, error) {
 	var bad field.Errors
@@ -98,7 +98,7 @@ func normalWithin(level units.Fraction) float64 { return math.Sqrt2 * math.Erfin
 // asks for fewer repetitions. By how much a person's curve is off between two weights
 // is not in it: a change below some hundredths is not to be read from it.
 //
-// Where nothing is known, only a lower bound, or where no reserve was told, it is an
+// Where nothing is known, only a lower bound, or where no reserve was told, it is a
 // [field.ErrMissing]; other errors are those of a reading and of
 // [strength.Ability.Validate].
 func FromVisit(day units.Day, alone strength.Ability) (Reading, error) {

@@ -327,3 +327,22 @@ func TestSearch(t *testing.T) {
 		}
 	}
 }
+
+// What is no number comes back as an error, or as nothing known.
+func TestNoNumbers(t *testing.T) {
+	for _, v := range []float64{nan, inf, -inf, 1e151} {
+		_, err := track.StandardReliability().FirstTry(track.Reading{Day: 1, Value: v})
+		refuses(t, "a first try", err, "/reading/value", field.ErrOutOfRange)
+		_, err = track.StandardReliability().FirstTry(track.Reading{Day: 1, Value: 3, Variance: v})
+		refuses(t, "its variance", err, "/reading/variance", field.ErrOutOfRange)
+	}
+	refuses(t, "a ratio", track.LiftLink(units.Fraction(nan)).Validate(), "/ratio", field.ErrOutOfRange)
+	for _, tt := range []struct {
+		l    track.Likelihood
+		firm float64
+	}{{track.Likelihood{Readings: -1}, nan}, {track.Likelihood{Readings: -9}, 2}, {track.Likelihood{}, -3}, {track.Likelihood{Readings: 5, Squares: nan}, 2}, {track.Likelihood{Readings: 5, Squares: -9}, 2}, {track.Likelihood{}, inf}} {
+		if w := tt.l.Width(track.Model{Firm: tt.firm}); w != (track.Width{}) {
+			t.Errorf("%+v with %v: %+v", tt.l, tt.firm, w)
+		}
+	}
+}

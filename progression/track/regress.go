@@ -29,7 +29,7 @@ const condition = 1e14
 // without the ones it runs through the origin. One column holds one predictor, a value
 // for each row.
 //
-// Columns of other lengths than y are an [field.ErrConflict], as many rows as
+// Columns of other lengths than y are a [field.ErrConflict], as many rows as
 // predictors or fewer an [ErrTooFew], predictors that depend on each other an [ErrSingular].
 func Regress(columns [][]float64, y, weights []float64) (LeastSquares, error) {
 	if err := checkColumns(columns, y, weights); err != nil {

@@ -16,7 +16,7 @@ type Reliability struct {
 	// Name says of what test, such as "leg press".
 	Name string `json:"name"`
 	// Typical is the standard deviation of one test, as a share of its value: the typical
-	// error, or coefficient of variation; 0.1 to 50 %.
+	// error, or coefficient of variation; 0.001 to 0.5.
 	Typical units.Fraction `json:"typical"`
 	// Rise is by what share the second test of a beginner lies above the first, from
 	// learning alone; 0 to 50 %, 0 where nothing is learned, or it was left out.
@@ -64,7 +64,7 @@ const (
 func (r Reliability) Validate() error {
 	var bad field.Errors
 	if r.Typical == 0 {
-		bad.Add("/typical", field.Bad(nil, "0.1 to 50 %", field.ErrMissing))
+		bad.Add("/typical", field.Bad(nil, "0.001 to 0.5", field.ErrMissing))
 	} else if !(r.Typical >= 0.001 && r.Typical <= 0.5) {
 		bad.Add("/typical", field.Bad(float64(r.Typical), "0.001 to 0.5", field.ErrOutOfRange))
 	}
@@ -76,9 +76,13 @@ func (r Reliability) Validate() error {
 
 // FirstTry returns a reading of somebody's first test, of a logarithm, as what it would
 // have been with the test learned: raised by Rise, which is held to be as uncertain as it
-// is large. A track then takes no learning for strength, nor strength for learning.
+// is large. A track then takes no learning for strength, nor strength for learning. The
+// errors are those of Validate, and of the reading below /reading.
 func (r Reliability) FirstTry(reading Reading) (Reading, error) {
-	if err := r.Validate(); err != nil {
+	var bad field.Errors
+	bad.Add("", r.Validate())
+	bad.Add("/reading", Model{Noise: 1}.check(reading)) // without a variance of its own it has the model's
+	if err := bad.Err(); err != nil {
 		return Reading{}, err
 	}
 	rise := math.Log1p(float64(r.Rise))
@@ -89,7 +93,7 @@ func (r Reliability) FirstTry(reading Reading) (Reading, error) {
 
 // SEM is the standard error of measurement, from which two tests of an unchanged person
 // differ: the standard deviation between people, 0 or more, times √(1 − r), with the
-// intraclass correlation r of two tests, 0 to 1. Others are an [field.ErrOutOfRange].
+// intraclass correlation r of two tests, 0 to 1. Others are a [field.ErrOutOfRange].
 func SEM(between, correlation float64) (float64, error) {
 	var bad field.Errors
 	bad.Add("/between", checkSpread(between))

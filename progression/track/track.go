@@ -26,7 +26,7 @@ type Track struct {
 // looks back from its end. The days must not fall; within a day the order changes
 // nothing but the last digits. It takes time in proportion to the number of readings and, run
 // again on as many, no memory. Every bad field is named ("/readings/7/variance"), up to
-// a thousand, and no reading is an [field.ErrMissing]; then t is empty.
+// a thousand, and no reading is a [field.ErrMissing]; then t is empty.
 func (t *Track) Run(m Model, from State, readings []Reading) error {
 	if t == nil {
 		return field.New("", nil, "a track", field.ErrMissing)

@@ -20,7 +20,7 @@ import (
 // [field.Decode] reads a stored one strictly; [encoding/json] passes over names that it
 // does not know and takes the second of two.
 type Visit struct {
-	Day  units.Day         `json:"day,omitzero"` // needed in the log of a [Course]
+	Day  units.Day         `json:"day,omitzero"` // needed in the log of a course
 	Plan dose.Prescription `json:"plan"`
 	Sets []setlog.Set      `json:"sets,omitempty"` // of this exercise, really done
 

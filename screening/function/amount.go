@@ -60,8 +60,8 @@ const (
 )
 
 // NewAmount returns v of unit u, to the nearest millionth. A value that is no number,
-// or lies beyond 999 999 999 either way, is an [field.ErrOutOfRange]; a unit not
-// given is an [field.ErrMissing].
+// or lies beyond 999 999 999 either way, is a [field.ErrOutOfRange]; a unit not
+// given is a [field.ErrMissing].
 func NewAmount(v float64, u Unit) (Amount, error) {
 	if err := unitTexts.Check("", u); err != nil {
 		return Amount{}, err
@@ -75,7 +75,7 @@ func NewAmount(v float64, u Unit) (Amount, error) {
 var amountText = regexp.MustCompile(`^(-?)([0-9]{1,9})(?:\.([0-9]{1,6}))? (\S+)$`)
 
 // ParseAmount reads a number, a space and a unit, such as "8.86 s"; at most six
-// decimals. Another form is an [field.ErrSyntax], another unit an
+// decimals. Another form is a [field.ErrSyntax], another unit a
 // [field.ErrUnknown].
 func ParseAmount(s string) (Amount, error) {
 	part := amountText.FindStringSubmatch(s)

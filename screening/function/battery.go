@@ -70,7 +70,7 @@ type Battery struct {
 // the fact function.trap.course.
 var walkLimits = map[Test]Measure{Walk4m: BatteryWalk4m, Walk3m: BatteryWalk3m, Walk8ft: BatteryWalk8ft}
 
-// Validate returns every bad field of b at once. A walk given as a speed is an
+// Validate returns every bad field of b at once. A walk given as a speed is a
 // [field.ErrConflict], since the limits are times; so is a part of another day.
 func (b Battery) Validate() error {
 	var bad field.Errors

@@ -62,7 +62,7 @@ type ChangeAnswer struct {
 
 // ChangeBetween compares two results of one test by one person, whose age is that of
 // the second. Both need a day. Results of different tests, walks, sides, hands,
-// protocols or numbers of trials, and results out of order, are an
+// protocols or numbers of trials, and results out of order, are a
 // [field.ErrConflict]; what only one of the two states of hand, protocol and
 // trials is let pass, and told in the reasons for the protocol.
 //

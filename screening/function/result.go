@@ -29,7 +29,7 @@ type Result struct {
 }
 
 // Validate returns every bad field of r at once. A value beyond the plausible
-// range of its test is an [field.ErrOutOfRange]; a value of another unit, a
+// range of its test is a [field.ErrOutOfRange]; a value of another unit, a
 // value beside unable or refused, a side for anything but grip, arms in a test
 // that does not forbid them, and a value that is not the best of its trials are
 // [field.ErrConflict].
@@ -103,7 +103,7 @@ func (r Result) checkTrials(bad *field.Errors) {
 
 // Best returns the best trial of a test whose best trial counts:
 // the strongest grip, the fastest walk. All trials must have one unit. For other
-// tests more than one trial is an [field.ErrConflict].
+// tests more than one trial is a [field.ErrConflict].
 func Best(t Test, trials ...Amount) (Amount, error) {
 	if err := t.check(); err != nil {
 		return Amount{}, err

@@ -62,7 +62,7 @@ func (i Interview) Next() (FormQuestion, bool) {
 // i stays as it is. The key tells that question, so that an answer that comes
 // twice, or late, is not taken for that of another.
 //
-// The errors are of type [field.Error]: at /key an [field.ErrConflict] for another
+// The errors are of type [field.Error]: at /key a [field.ErrConflict] for another
 // question's key or after the last; at /reply for a reply of another form, or a
 // choice that was not offered; at the key, such as /age, for a text that cannot be read;
 // and at /profile and /check those of [screening.Profile.Validate] and
@@ -126,7 +126,7 @@ func (i Interview) Check() screening.Check {
 func (i Interview) Trains() screening.Answer { return i.now.training }
 
 // Outcome returns that of the assessment, tightened by the day's check for who
-// trains today. Before the age is answered there is none: the error is an
+// trains today. Before the age is answered there is none: the error is a
 // [field.ErrMissing].
 func (i Interview) Outcome() (screening.Outcome, error) { return i.now.outcome() }
 

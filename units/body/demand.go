@@ -116,7 +116,7 @@ func (s Demands) MarshalJSON() ([]byte, error) {
 
 func (s Demands) list() []Demand { return slices.AppendSeq(make([]Demand, 0, s.Len()), s.All()) }
 
-// UnmarshalJSON reads a list of names; a name that stands twice is an
+// UnmarshalJSON reads a list of names; a name that stands twice is a
 // [field.ErrDuplicate].
 func (s *Demands) UnmarshalJSON(data []byte) error {
 	var list []Demand

@@ -80,11 +80,11 @@ func (s Stated) MarshalText() ([]byte, error) { return stateds.Marshal(s) }
 func (s *Stated) UnmarshalText(text []byte) error { return stateds.Unmarshal(text, s) }
 
 // Each returns the mass of one implement, when m is stated as s. A mass for
-// two dumbbells that does not say per hand or total is an [field.ErrMissing];
+// two dumbbells that does not say per hand or total is a [field.ErrMissing];
 // a mass per hand where the two hands do not hold one each, a total that two
 // hands cannot share to the nanogram, and a mass for an unloaded exercise or a
-// band are an [field.ErrConflict]; a hold not given is an [field.ErrMissing], a mass below
-// zero an [field.ErrOutOfRange].
+// band are a [field.ErrConflict]; a hold not given is a [field.ErrMissing], a mass below
+// zero a [field.ErrOutOfRange].
 func (h Hold) Each(m units.Mass, s Stated) (units.Mass, error) {
 	if m < 0 && h.Check() == nil {
 		return 0, field.Bad(m, "0 kg or more", field.ErrOutOfRange)
@@ -121,7 +121,7 @@ func (h Hold) Each(m units.Mass, s Stated) (units.Mass, error) {
 }
 
 // Total returns all that is held at once when each implement weighs each, or
-// an [field.ErrOverflow].
+// a [field.ErrOverflow].
 func (h Hold) Total(each units.Mass) (units.Mass, error) {
 	if h == OneEachHand {
 		return each.Add(each)

@@ -35,7 +35,7 @@ func (s *Sex) UnmarshalText(text []byte) error { return sexes.Unmarshal(text, s)
 type Age uint8
 
 // Check returns nil for an age from 18 to 120 years, the adults that this
-// module is made for, else an [field.ErrMissing] or [field.ErrOutOfRange].
+// module is made for, else a [field.ErrMissing] or [field.ErrOutOfRange].
 func (a Age) Check() error {
 	switch {
 	case a == 0:
@@ -81,7 +81,7 @@ func (t *Training) UnmarshalText(text []byte) error { return trainings.Unmarshal
 type Key string
 
 // Matches refuses another person's record: two keys that are given and differ
-// are an [field.ErrConflict]. One that is not given says nothing.
+// are a [field.ErrConflict]. One that is not given says nothing.
 func (k Key) Matches(other Key) error {
 	if k == "" || other == "" || k == other {
 		return nil

@@ -40,11 +40,14 @@ func (l *Ledger) explain(lines []Explanation, told map[FactID]bool, depth int, i
 	return lines
 }
 
-// String prints the explanation on one line, indented by its depth: ID, value,
+// mostIndent is how many steps a line is indented at most: no facts derive as deep.
+const mostIndent = 50
+
+// String prints the explanation on one line, indented by its depth, up to 50: ID, value,
 // basis, source, how it was read there and where, and the DOI, marked where it
 // was not seen.
 func (e Explanation) String() string {
-	id := strings.Repeat("  ", e.Depth) + string(e.Fact.ID) + ": "
+	id := strings.Repeat("  ", min(max(e.Depth, 0), mostIndent)) + string(e.Fact.ID) + ": "
 	if !e.Known {
 		return id + "not in this ledger"
 	}

@@ -2,6 +2,7 @@ package evidence_test
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 	"testing"
@@ -103,5 +104,15 @@ func TestLedgerStaysAsItIs(t *testing.T) {
 	ledger.Explain("a.x")[0].Fact.From[0] = "f.x"
 	if f, _ := ledger.Fact("a.x"); f.From[0] != "b.x" {
 		t.Errorf("now rests on %s", f.From[0])
+	}
+}
+
+// However deep an explanation says that it stands, its line can be read.
+func TestExplanationOfAnyDepth(t *testing.T) {
+	const says = "x: not in this ledger"
+	for depth, want := range map[int]string{math.MinInt: says, -1: says, 0: says, 2: "    " + says, math.MaxInt: strings.Repeat("  ", 50) + says} {
+		if got := (evidence.Explanation{Fact: evidence.Fact{ID: "x"}, Depth: depth}).String(); got != want {
+			t.Errorf("%d: %q", depth, got)
+		}
 	}
 }

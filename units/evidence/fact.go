@@ -115,7 +115,7 @@ func (l *Ledger) Fact(id FactID) (Fact, bool) {
 
 // Basis returns how well the fact is known once what it was computed from is
 // counted: a computed fact takes the weakest basis among its inputs. An
-// unknown ID is an [field.ErrUnknown], a fact that rests on itself an
+// unknown ID is a [field.ErrUnknown], a fact that rests on itself a
 // [field.ErrConflict].
 func (l *Ledger) Basis(id FactID) (Basis, error) {
 	return field.OrZero(l).basis(id, map[FactID]Basis{})

@@ -18,7 +18,7 @@ type Lexicon struct {
 }
 
 // NewLexicon returns the words of all tables, which it copies. A code that stands
-// in two is an [field.ErrDuplicate].
+// in two is a [field.ErrDuplicate].
 func NewLexicon(tables ...Words) (Lexicon, error) {
 	joined := Words{}
 	var bad field.Errors

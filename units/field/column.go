@@ -13,8 +13,11 @@ const storedText = "the text that was stored, not a number"
 
 // Value is for Value methods of types with a text form: the text, and NULL for
 // the empty one, which means "not given". A number would be stored without a
-// word otherwise, and means something else in another version.
+// word otherwise, and means something else in another version. Nil is NULL.
 func Value(v encoding.TextMarshaler) (driver.Value, error) {
+	if v == nil {
+		return nil, nil
+	}
 	text, err := v.MarshalText()
 	if err != nil || len(text) == 0 {
 		return nil, err
@@ -24,8 +27,11 @@ func Value(v encoding.TextMarshaler) (driver.Value, error) {
 
 // Scan is for Scan methods of types with a text form. NULL is the empty text: an
 // [ErrMissing] for a type that has no "not given". A number, or anything else that
-// is no text, is an [ErrSyntax].
+// is no text, is an [ErrSyntax]; nowhere to read it into is an [ErrMissing].
 func Scan(src any, into encoding.TextUnmarshaler) error {
+	if into == nil {
+		return Bad(nil, "a value to read into", ErrMissing)
+	}
 	text, null, err := stored(src)
 	if err != nil {
 		return err

@@ -134,3 +134,13 @@ func scan[T any](src any) error {
 	var c field.Column[T]
 	return c.Scan(src)
 }
+
+// Nothing is not given in a column, and has no place to read one into.
+func TestColumnOfNothing(t *testing.T) {
+	if v, err := field.Value(nil); v != nil || err != nil {
+		t.Errorf("%v, %v", v, err)
+	}
+	if err := field.Scan("x", nil); !errors.Is(err, field.ErrMissing) {
+		t.Error(err)
+	}
+}

@@ -28,8 +28,8 @@ const (
 // in document order with a JSON Pointer, a line and a column each: [ErrUnknown]
 // and [ErrDuplicate] for names, [ErrMissing] for null, [ErrOverflow] for a
 // number that does not fit, [ErrSyntax] for a value of another kind and for
-// malformed text, which ends the reading. Then *v is left as it was; otherwise
-// all of it is replaced.
+// malformed text, which ends the reading; so do arrays and objects more than 200 deep in
+// one another. Then *v is left as it was; otherwise all of it is replaced.
 //
 // Values may be booleans, texts, integers, floats, structs, pointers, slices,
 // arrays, maps with text keys, any, and what implements
@@ -101,11 +101,15 @@ func (b *binder) merge(err error) {
 }
 
 // narrow takes what a check allows of a number, such as the ages that people have,
-// into the error of one that could not be read: its type allows far more.
+// into the error of one that could not be read: its type allows far more. One that does
+// not fit the type is then out of that range, and not of a machine's.
 func narrow(unread Errors, said *Error) {
 	for _, u := range unread {
 		if u.Path == said.Path && said.Allowed != "" && strings.HasPrefix(u.Allowed, wholeNumber) {
 			u.Allowed = wholeNumber + ", " + said.Allowed
+			if u.Err == ErrOverflow {
+				u.Err = ErrOutOfRange
+			}
 		}
 	}
 }

@@ -11,7 +11,8 @@ const mostLogged = 5
 
 // LogValue gives what is wrong with which field, and where, in one line. The
 // value that was given, and what is allowed, are left out: either may tell of a
-// person. [Error.Error] has both.
+// person. [Error.Error] has both, and so has the line of an error that wraps this one by
+// fmt.Errorf: slog does not look into it. Log what [errors.As] finds there.
 func (e *Error) LogValue() slog.Value {
 	if e == nil {
 		return slog.Value{}
@@ -22,7 +23,7 @@ func (e *Error) LogValue() slog.Value {
 // LogValue gives the first five fields as [Error.LogValue] does, and how many
 // there are.
 func (e Errors) LogValue() slog.Value {
-	if len(e) == 0 {
+	if e = e.given(); len(e) == 0 {
 		return slog.Value{}
 	}
 	lines := make([]string, 0, mostLogged+1)

@@ -44,6 +44,7 @@ func TestErrorsInLogs(t *testing.T) {
 		{&field.Error{}, `err="value: bad field"`},
 		{many[:2], `err="/sets/0/reps: out of range; /sets/0/reps: out of range"`},
 		{many, `err="` + strings.Repeat("/sets/0/reps: out of range; ", 5) + `and 2 more"`},
+		{field.Errors{nil}, `err=<nil>`}, {field.Errors{nil, one}, `err="/sets/0/reps: out of range"`},
 		{field.Errors{}, `err=<nil>`}, {none, `err=<nil>`},
 	} {
 		if got := strings.TrimSpace(logged(tt.v)); got != tt.want {

@@ -31,13 +31,13 @@ func (a aged) Validate() error {
 // What a type allows is the business of machines: the check says what people have.
 func TestRangesAreThoseOfTheCheck(t *testing.T) {
 	for text, want := range map[string]string{
-		`{"age":300,"beats":60}`:                  "overflow: /age = 300, allowed: a whole number, 18 to 120 years (line 1, column 8)",
-		`{"age":-66,"beats":60}`:                  "overflow: /age = -66, allowed: a whole number, 18 to 120 years (line 1, column 8)",
+		`{"age":300,"beats":60}`:                  "out of range: /age = 300, allowed: a whole number, 18 to 120 years (line 1, column 8)",
+		`{"age":-66,"beats":60}`:                  "out of range: /age = -66, allowed: a whole number, 18 to 120 years (line 1, column 8)",
 		`{"age":66.5,"beats":60}`:                 "malformed: /age = 66.5, allowed: a whole number, 18 to 120 years (line 1, column 8)",
 		`{"age":"old","beats":60}`:                `malformed: /age = "old", allowed: a whole number, 18 to 120 years (line 1, column 8)`,
 		`{"age":66,"beats":1e3}`:                  "malformed: /beats = 1e3, allowed: a whole number, 20 to 250 beats a minute (line 1, column 19)",
-		`{"age":66,"beats":99999999999999999999}`: "overflow: /beats = 99999999999999999999, allowed: a whole number, 20 to 250 beats a minute (line 1, column 19)",
-		`{"age":300,"beats":1.5}`: "overflow: /age = 300, allowed: a whole number, 18 to 120 years (line 1, column 8)\n" +
+		`{"age":66,"beats":99999999999999999999}`: "out of range: /beats = 99999999999999999999, allowed: a whole number, 20 to 250 beats a minute (line 1, column 19)",
+		`{"age":300,"beats":1.5}`: "out of range: /age = 300, allowed: a whole number, 18 to 120 years (line 1, column 8)\n" +
 			"malformed: /beats = 1.5, allowed: a whole number, 20 to 250 beats a minute (line 1, column 20)",
 		`{"age":66,"beats":60,"spare":500}`: "overflow: /spare = 500, allowed: a whole number from -128 to 127 (line 1, column 30)",
 		`{"age":130,"beats":60}`:            "out of range: /age = 130, allowed: 18 to 120 years (line 1, column 8)",

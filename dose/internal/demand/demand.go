@@ -73,10 +73,11 @@ func bodyOnArms(o screening.Outcome, ex exercise.Exercise, side body.Side) body.
 // HandFree reports whether a hold leaves a hand for a support.
 func HandFree(h body.Hold) bool { return h == body.OneHand || h == body.OnLimb || h == body.Unloaded }
 
-// Binds reports whether the limit is on work that the exercise does.
+// Binds reports whether the limit is on work that the exercise does. One of no side is
+// on either.
 func Binds(limit screening.MassLimit, ex exercise.Exercise, side body.Side) bool {
-	otherSide := ex.OneSided && side != body.Both && limit.Side != body.Both && limit.Side != side
-	if otherSide {
+	ofOne := limit.Side == body.Left || limit.Side == body.Right
+	if otherSide := ofOne && ex.OneSided && side != body.Both && limit.Side != side; otherSide {
 		return false
 	}
 	demand, some := limit.Region.Resisted()

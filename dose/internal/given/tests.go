@@ -11,7 +11,7 @@ import (
 const TestDays = 84
 
 // StillSays refuses a test of strength, or a set that was done, that says nothing of the
-// day decided on, with an [field.ErrConflict]: it is of after that day, of before from,
+// day decided on, with a [field.ErrConflict]: it is of after that day, of before from,
 // the first day whose tests say something, or older than twelve weeks (dose.test-age).
 func StillSays(day, from, tested units.Day) error {
 	switch {

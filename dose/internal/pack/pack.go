@@ -62,8 +62,8 @@ type Reader struct {
 	err  error
 }
 
-// Read reads r to its end by read. It is an [field.ErrConflict] if another counter wrote it, and
-// an [field.ErrSyntax] if it is not whole or read refused it; other errors are those of r.
+// Read reads r to its end by read. It is a [field.ErrConflict] if another counter wrote it, and
+// a [field.ErrSyntax] if it is not whole or read refused it; other errors are those of r.
 func (f Form) Read(r io.Reader, read func(*Reader)) error {
 	d := &Reader{form: f, in: bufio.NewReader(r), sum: sha256.New()}
 	if string(d.bytes(len(f.Line))) != f.Line {

@@ -51,7 +51,7 @@ func halfWidth(c onerm.Curve, reps float64, level units.Fraction) (float64, bend
 // failure, on another day, lies within with the given probability, 0.5 to 0.99:
 // a prediction interval by Student's t on the logarithm of the load. It is for
 // the form being right. The lower end is rounded down, the upper up. Besides
-// those of [onerm.Curve.Fraction] there is an [field.ErrOverflow] for an end that
+// those of [onerm.Curve.Fraction] there is a [field.ErrOverflow] for an end that
 // fits no mass.
 func LoadWithin(c onerm.Curve, reps float64, level units.Fraction) (units.Range[units.Mass], error) {
 	half, t, err := halfWidth(c, reps, level)
@@ -76,7 +76,7 @@ func OneRMWithin(c onerm.Curve, level units.Fraction) (units.Range[units.Mass], 
 // set with load lie within with the given probability: the interval of the load
 // over the steepness of the curve, on the logarithm of the repetitions. An end
 // below 1 means that the load may not go up at all. Besides the errors of
-// [onerm.Curve.RepsAt] there is an [field.ErrOverflow].
+// [onerm.Curve.RepsAt] there is a [field.ErrOverflow].
 func RepsWithin(c onerm.Curve, load units.Mass, level units.Fraction) (units.Range[float64], error) {
 	reps, err := c.RepsAt(load)
 	if err != nil {

@@ -23,7 +23,7 @@ type Point struct {
 	Load units.Mass `json:"load"` // above 0
 	Reps float64    `json:"reps"` // to failure: done plus reserve; 1 to 30
 	// SD is the standard error of the load that belongs to these repetitions,
-	// as a share of it, 0.1 to 50 %: more where the reserve was guessed. Not
+	// as a share of it, 0.001 to 0.5: more where the reserve was guessed. Not
 	// given, it is 4.2 %.
 	SD units.Fraction `json:"sd,omitzero"`
 	// Day is the day of the set. Sets of one day share half of their error

@@ -100,7 +100,7 @@ func (c Chart) Studied() units.Range[float64] {
 }
 
 // Fraction returns the share of the 1RM printed for reps. Repetitions without
-// a row are an [field.ErrOutOfRange], no chart is an [field.ErrMissing].
+// a row are a [field.ErrOutOfRange], no chart is a [field.ErrMissing].
 func (c Chart) Fraction(reps float64) (units.Fraction, error) {
 	for _, r := range c.rows() {
 		if float64(r.Reps) == reps {
@@ -111,7 +111,7 @@ func (c Chart) Fraction(reps float64) (units.Fraction, error) {
 }
 
 // Reps returns the repetitions printed for a share of the 1RM. A share without
-// a row is an [field.ErrOutOfRange], no chart is an [field.ErrMissing].
+// a row is a [field.ErrOutOfRange], no chart is a [field.ErrMissing].
 func (c Chart) Reps(share units.Fraction) (float64, error) {
 	for _, r := range c.rows() {
 		if r.share() == share {
@@ -136,7 +136,7 @@ func (c Chart) refuse(path string, got float64) error {
 
 // Load returns the load for so many repetitions to failure: the plain product
 // of the 1RM and the printed percent, to the nearest nanogram. A 1RM of zero
-// or less is an [field.ErrOutOfRange]; other errors are those of
+// or less is a [field.ErrOutOfRange]; other errors are those of
 // [Chart.Fraction].
 func (c Chart) Load(oneRM units.Mass, reps float64) (units.Mass, error) {
 	share, err := c.Fraction(reps)

@@ -63,8 +63,8 @@ func (m Macht2016) offset(path string, mass units.Mass, reps float64) (units.Mas
 
 // OneRM returns the 1RM that the equation predicts from a load lifted reps
 // times to failure. A breadth, a load or repetitions outside what they can be,
-// and a load so small that the 1RM would lie below it, are an
-// [field.ErrOutOfRange], too much an [field.ErrOverflow].
+// and a load so small that the 1RM would lie below it, are a
+// [field.ErrOutOfRange], too much a [field.ErrOverflow].
 func (m Macht2016) OneRM(load units.Mass, reps float64) (units.Mass, error) {
 	offset, err := m.offset("/load", load, reps)
 	if err != nil {

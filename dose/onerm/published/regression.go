@@ -177,8 +177,8 @@ func (g Regression) refuse(path string, m units.Mass, reps float64) error {
 // OneRM returns the 1RM that the equation predicts from a load lifted reps
 // times to failure, to the nearest nanogram. A load of zero or less, one so
 // small that the line falls below the load itself, or reps outside
-// [Regression.Studied] are an [field.ErrOutOfRange], no regression is an
-// [field.ErrMissing], too much an [field.ErrOverflow].
+// [Regression.Studied] are a [field.ErrOutOfRange], no regression is a
+// [field.ErrMissing], too much a [field.ErrOverflow].
 func (g Regression) OneRM(load units.Mass, reps float64) (units.Mass, error) {
 	if err := g.refuse("/load", load, reps); err != nil {
 		return 0, err
@@ -205,7 +205,7 @@ func above(path string, load units.Mass, k float64, offset units.Mass) (units.Ma
 
 // Load returns the load that a person with the given 1RM can lift reps times to
 // failure: the inverse of [Regression.OneRM], with the same errors. A 1RM so
-// small that no load, or none up to the 1RM, belongs to it is an
+// small that no load, or none up to the 1RM, belongs to it is a
 // [field.ErrOutOfRange].
 func (g Regression) Load(oneRM units.Mass, reps float64) (units.Mass, error) {
 	if err := g.refuse("/one_rm", oneRM, reps); err != nil {

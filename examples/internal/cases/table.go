@@ -39,7 +39,7 @@ const byteOrderMark = "\ufeff"
 // Read reads a table. What is no table at all is an error and gives no cases.
 // A row that cannot be read is left out and reported with the rows beside it:
 // the error is then a [field.Errors] whose paths begin with the row's id,
-// such as /SC12/inputs/conditions/0. A code that is not known is an
+// such as /SC12/inputs/conditions/0. A code that is not known is a
 // [field.ErrUnknown].
 func Read(data []byte) ([]Case, error) {
 	r := csv.NewReader(bytes.NewReader(bytes.TrimPrefix(data, []byte(byteOrderMark))))

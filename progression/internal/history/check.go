@@ -34,8 +34,15 @@ func (h *History) Check(from int) error {
 	if h.Day.Check() == nil && h.Day < before {
 		bad.Add("/day", field.Bad(h.Day, "the day of the last visit or later", field.ErrConflict))
 	}
+	if last := (&History{Log: h.Log[from:]}); len(last.Log) > 0 && h.Day.Check() == nil && int(h.Day-last.LastDone()) > mostAway {
+		bad.Add("/day", field.Bad(h.Day, fmt.Sprintf("at most %d days after the last set, of %s", mostAway, last.LastDone()), field.ErrOutOfRange))
+	}
 	return bad.Err()
 }
+
+// mostAway is how long after the last set a visit may be: the week that is planned, and
+// the most days that a dose takes as missed. It is a ceiling against slips.
+const mostAway = given.Week + 3650
 
 // checkVisit refuses a visit of another exercise, hold or side, without a day
 // or out of order, and a look at it from later on.

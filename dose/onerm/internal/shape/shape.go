@@ -192,14 +192,17 @@ func Number(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
 func (q *Shape) DomainText() string {
 	low, _ := q.Domain.Min()
 	high, ends := q.Domain.Max()
-	from, to := "more than 0", "any finite number"
-	if low >= 1 {
-		from = fmt.Sprintf("at least %.4g", low)
+	from, to := "more than 0 repetitions", "any finite number"
+	switch {
+	case low == 1:
+		from = "1 repetition or more"
+	case low > 1:
+		from = fmt.Sprintf("at least about %.4g repetitions", low)
 	}
 	if ends {
 		to = fmt.Sprintf("below about %.4g", high)
 	}
-	return from + " repetitions, " + to
+	return from + ", " + to
 }
 
 // ShareText says which shares of the 1RM have an inverse.
