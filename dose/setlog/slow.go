@@ -95,27 +95,13 @@ func (p *parser) stated(h body.Hold) body.Stated {
 	return 0
 }
 
-// unitNames are what units are called beside their signs.
-var unitNames = map[string]units.MassUnit{
-	"kgs": units.KG, "kilo": units.KG, "kilos": units.KG, "kilogram": units.KG, "kilograms": units.KG,
-	"gram": units.G, "grams": units.G, "lbs": units.LB, "pound": units.LB, "pounds": units.LB, "ounce": units.OZ, "ounces": units.OZ,
-}
-
-func parseUnit(name string) (units.MassUnit, error) {
-	name = strings.ToLower(name)
-	if u, known := unitNames[name]; known {
-		return u, nil
-	}
-	return units.ParseMassUnit(name)
-}
-
 // load reads the load with its unit, from its own cell, the cell of the unit or the
 // reader. What is wrong with the unit's cell goes to bad.
 func (p *parser) load(bad *field.Errors) (units.Mass, error) {
 	var given units.MassUnit
 	if text := p.texts[ofUnit]; len(text) > 0 {
 		var err error
-		if given, err = parseUnit(string(text)); err != nil {
+		if given, err = units.ParseMassUnit(string(text)); err != nil {
 			bad.Add("/unit", err)
 			return 0, nil
 		}
@@ -128,7 +114,7 @@ func (p *parser) load(bad *field.Errors) (units.Mass, error) {
 	u := given
 	if own := text[len(number):]; own != "" {
 		var err error
-		switch u, err = parseUnit(own); {
+		switch u, err = units.ParseMassUnit(own); {
 		case err != nil:
 			_, err = units.ParseMass(text)
 			return 0, err
