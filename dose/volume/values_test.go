@@ -7,6 +7,7 @@ import (
 	"math"
 	"math/big"
 	"slices"
+	"strings"
 	"testing"
 	"time"
 
@@ -366,4 +367,17 @@ func read[T any, P interface {
 	var v T
 	err := P(&v).UnmarshalText([]byte(text))
 	return v, err
+}
+
+// The days behind the last whole week are refused as days, not as weeks.
+func TestLastWeek(t *testing.T) {
+	last := units.Must(units.NewDay(9999, 12, 26))
+	if w, err := volume.ISOWeekOf(last); err != nil || w.String() != "9999-W51" {
+		t.Errorf("%v, %v", w, err)
+	}
+	for d := last + 1; d.Check() == nil; d++ {
+		if _, err := volume.ISOWeekOf(d); !errors.Is(err, field.ErrOutOfRange) || !strings.Contains(err.Error(), d.String()) {
+			t.Errorf("%v: %v", d, err)
+		}
+	}
 }
