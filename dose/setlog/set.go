@@ -53,7 +53,11 @@ func (s Set) Validate() error {
 		bad.Add("/load", field.Bad(s.Load, "0 to 1000 kg", field.ErrOutOfRange))
 	} else if s.Hold.Check() == nil {
 		_, err := s.Hold.Each(s.Load, s.Stated)
-		bad.Add("/stated", err)
+		path := "/stated"
+		if s.Load != 0 && s.Hold.Implements() == 0 {
+			path = "/load" // whatever is stated of it
+		}
+		bad.Add(path, err)
 	}
 	if s.Reps < 1 || s.Reps > maxReps {
 		bad.Add("/reps", field.Bad(s.Reps, "1 to 1000 repetitions", field.ErrOutOfRange))

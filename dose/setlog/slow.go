@@ -48,6 +48,13 @@ func (p *parser) slow() (Set, field.Errors) {
 		take(ofSet, checkNumber(string(p.texts[ofSet])))
 	}
 	bad = check(s, len(p.texts[ofLoad]) > 0, bad)
+	for i, f := range bad {
+		if f.Path == "/load" && s.Load != 0 { // in the words of the log
+			as := *f
+			as.Got = shortText(p.texts[ofLoad])
+			bad[i] = &as
+		}
+	}
 	if has(bad, "/exercise") { // which would have said side and hold
 		bad = slices.DeleteFunc(bad, func(f *field.Error) bool {
 			return f.Path == "/side" && len(p.texts[ofSide]) == 0 || f.Path == "/hold" && len(p.texts[ofHold]) == 0
@@ -182,7 +189,7 @@ func checkNumber(text string) error {
 	if text == "" {
 		return field.Bad(nil, "1 to 999", field.ErrMissing)
 	}
-	n, err := strconv.Atoi(text)
+	n, err := strconv.Atoi(wholeNumber(text))
 	switch {
 	case err != nil:
 		return field.Bad(fmt.Sprintf("%.40q", text), "a whole number, 1 to 999", field.ErrSyntax)
