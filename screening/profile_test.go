@@ -182,6 +182,11 @@ func TestGlucoseText(t *testing.T) {
 	if err := g.UnmarshalText(nil); err != nil || !g.IsZero() || g.String() != "" {
 		t.Errorf("no reading: %v %v", g, err)
 	}
+	for text, want := range map[string]string{"7,2 mmol/l": "7.2 mmol/L", "130 mg/dl": "130 mg/dL", "130 MG/DL": "130 mg/dL"} {
+		if g := glucose(text); g.String() != want {
+			t.Errorf("%q reads as %v", text, g)
+		}
+	}
 	if g = glucose("10 mg/dL"); g.Unit() != screening.MgDL || g.String() != "10 mg/dL" {
 		t.Errorf("10 mg/dL reads as %v", g)
 	}

@@ -144,7 +144,7 @@ var glucoseEnds = [...]struct{ min, max int32 }{MgDL: {1000, 200000}, MmolL: {50
 const glucoseForm = `a reading with its unit, such as "82 mg/dL" (10 to 2000) or "4.6 mmol/L" (0.5 to 111), to two decimals at most`
 
 // ParseGlucose reads "82 mg/dL", "4.6 mmol/L" or "4,6 mmol/L": digits, two
-// decimals at most, and a unit. A reading without a unit is a
+// decimals at most, and a unit in small or capital letters. A reading without a unit is an
 // [field.ErrMissing], one from 10 to 2000 mg/dL or 0.5 to 111 mmol/L is
 // accepted, and any other a [field.ErrOutOfRange] or [field.ErrSyntax].
 func ParseGlucose(s string) (Glucose, error) {
@@ -160,8 +160,8 @@ func ParseGlucose(s string) (Glucose, error) {
 	if unit == "" {
 		return refuse(field.ErrMissing)
 	}
-	u, err := glucoseUnits.Parse(unit)
-	if err != nil {
+	u := parseGlucoseUnit(unit)
+	if u == 0 {
 		return refuse(field.ErrUnknown)
 	}
 	g := Glucose{int32(hundredths), u}
@@ -169,6 +169,16 @@ func ParseGlucose(s string) (Glucose, error) {
 		return refuse(field.ErrOutOfRange)
 	}
 	return g, nil
+}
+
+// parseGlucoseUnit reads a unit in any letters, which tell the two apart; 0 is neither.
+func parseGlucoseUnit(text string) GlucoseUnit {
+	for u := range glucoseUnits.All() {
+		if strings.EqualFold(text, u.String()) {
+			return u
+		}
+	}
+	return 0
 }
 
 // IsZero reports whether glucose was not measured.

@@ -123,18 +123,23 @@ func (e Effort) String() string {
 // MarshalText writes what [Effort.String] prints.
 func (e Effort) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
 
-// UnmarshalText reads what MarshalText writes.
+// UnmarshalText reads a scale and a number, such as "rir 2", "RPE 8.5" or "rpe 8,5".
 func (e *Effort) UnmarshalText(text []byte) error { return field.AssignText(e, text, parseEffort) }
 
 func parseEffort(text string) (Effort, error) {
-	code, number, found := strings.Cut(text, " ")
-	value, err := strconv.ParseFloat(number, 64)
-	if !found || err != nil {
+	code, number, _ := strings.Cut(text, " ")
+	size, negative := strings.CutPrefix(number, "-")
+	whole, frac, rest := digits(size)
+	if whole == "" || rest != "" {
 		return Effort{}, field.Bad(fmt.Sprintf("%.40q", text), `a scale and a number, such as "rir 2" or "rpe 8.5"`, field.ErrSyntax)
 	}
-	s, err := scales.Parse(code)
+	s, err := scales.Parse(strings.ToLower(code))
 	if err != nil {
 		return Effort{}, err
+	}
+	value, _ := strconv.ParseFloat(whole+"."+frac, 64) // digits only: no error
+	if negative {
+		value = -value
 	}
 	return NewEffort(s, value)
 }

@@ -210,11 +210,11 @@ func TestEffortTextErrors(t *testing.T) {
 		{"rpe 8 ", field.ErrSyntax},
 		{"rpe eight", field.ErrSyntax},
 		{"rir 1e999", field.ErrSyntax},
-		{"RPE 8", field.ErrUnknown},
+		{"RPEE 8", field.ErrUnknown},
 		{"effort 8", field.ErrUnknown},
 		{" 8", field.ErrMissing},
 		{"rpe 8.25", field.ErrOutOfRange},
-		{"rir NaN", field.ErrOutOfRange},
+		{"rir NaN", field.ErrSyntax},
 		{"rir -1", field.ErrOutOfRange},
 		{"borg 5", field.ErrOutOfRange},
 	}

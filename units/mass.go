@@ -211,7 +211,7 @@ func shiftRight(hi, lo uint64, n int) (whole, rest uint64, half, ok bool) {
 }
 
 // ParseMass reads a number, a unit and nothing else: "12.5 kg", "12,5 kg",
-// "27.5 lb", "27.5 [lb_av]", "-250 g". The decimal sign is a point or a comma;
+// "27.5 lb", "5 lbs", "27.5 [lb_av]", "-250 g", in small or capital letters. The decimal sign is a point or a comma;
 // there are no thousands separators and no exponents; the space is optional.
 // The value is rounded to the nearest nanogram. A bare number is a
 // [field.ErrMissing] for its unit, anything else that does not fit a [field.ErrSyntax] or

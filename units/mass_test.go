@@ -77,7 +77,7 @@ func TestParseMassErrors(t *testing.T) {
 		{"12.5", field.ErrMissing},
 		{"12.5 ", field.ErrMissing},
 		{"12.5 stone", field.ErrSyntax},
-		{"12.5 KG", field.ErrSyntax},
+		{"12.5 kgg", field.ErrSyntax},
 		{"12.5 kg kg", field.ErrSyntax},
 		{"1.000,5 kg", field.ErrSyntax},
 		{"1 000 kg", field.ErrSyntax},

@@ -2,6 +2,7 @@ package units
 
 import (
 	"fmt"
+	"strings"
 
 	"example.org/posology/units/field"
 )
@@ -50,12 +51,24 @@ func (u MassUnit) Mass() Mass { return massUnits[u.valid()].mass }
 
 const unitForm = "kg, g, lb, oz, [lb_av], [oz_av]"
 
-// ParseMassUnit reads "kg", "g", "lb", "oz" or a UCUM code, else [field.ErrUnknown].
+// massUnitNames are what units are called beside their signs.
+var massUnitNames = map[string]MassUnit{
+	"kgs": KG, "kilo": KG, "kilos": KG, "kilogram": KG, "kilograms": KG,
+	"gram": G, "grams": G, "lbs": LB, "pound": LB, "pounds": LB, "ounce": OZ, "ounces": OZ,
+}
+
+// ParseMassUnit reads "kg", "g", "lb", "oz", a UCUM code, or a name in the singular or
+// plural, such as "lbs", "pound" and "kilos", in small or capital letters; else
+// [field.ErrUnknown].
 func ParseMassUnit(s string) (MassUnit, error) {
+	small := strings.ToLower(s)
 	for u := KG; u < numMassUnits; u++ {
-		if s == massUnits[u].text || s == massUnits[u].ucum {
+		if small == massUnits[u].text || small == massUnits[u].ucum {
 			return u, nil
 		}
+	}
+	if u, known := massUnitNames[small]; known {
+		return u, nil
 	}
 	return 0, field.Bad(fmt.Sprintf("%.40q", s), unitForm, field.ErrUnknown)
 }

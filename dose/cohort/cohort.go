@@ -167,11 +167,12 @@ func (c *Cohort) person(key body.Key) int32 {
 func (c *Cohort) Len() int { return len(field.OrZero(c).people) }
 
 // Merge adds to c what d holds; d, another cohort, stays as it is. The order and the grouping of merges
-// make no difference. It is a [field.ErrConflict] if d does not count as c does, and
+// make no difference. It is a [field.ErrConflict] if d does not count as c does, or is c itself, whose sets
+// would count twice, and
 // [ErrTooMany] beyond what fits; then c stays as it was.
 func (c *Cohort) Merge(d *Cohort) error {
-	if c == nil || d == nil || c.study == nil || d.study == nil || c.study.digest != d.study.digest {
-		return field.Bad(nil, "a cohort that counts alike", field.ErrConflict)
+	if c == nil || d == nil || c == d || c.study == nil || d.study == nil || c.study.digest != d.study.digest {
+		return field.Bad(nil, "another cohort that counts alike", field.ErrConflict)
 	}
 	if !c.fits(d) {
 		return ErrTooMany

@@ -205,6 +205,7 @@ func TestMisuse(t *testing.T) {
 		{new(cohort.Cohort).Add(good), field.ErrMissing, ""},
 		{none.Merge(c), field.ErrConflict, ""},
 		{c.Merge(nil), field.ErrConflict, ""},
+		{c.Merge(c), field.ErrConflict, ""},
 		{c.Merge(other.NewCohort()), field.ErrConflict, ""},
 		{none.Encode(io.Discard), field.ErrMissing, ""},
 		{c.Encode(nil), field.ErrMissing, ""},

@@ -97,7 +97,8 @@ type Advice struct {
 // Advise returns the candidates, each with the stalls that it ends alone:
 // those that end most first, then the least mass bought, then the order given.
 // Where the present kit already goes on, there is no stall for a purchase to end. Without
-// candidates it takes those of [More], [InBetween] and [Reaching].
+// candidates it takes those of [More], [InBetween] and [Reaching] that leave a kit
+// within its limits.
 //
 // Bad fields come back all at once, below "/kit", "/stalls" and "/candidates";
 // a kit that makes too many loads, with a candidate or without, is
@@ -110,18 +111,22 @@ func Advise(k Kit, stalls []Stall, candidates []Purchase) ([]Advice, error) {
 	if err := bad.Err(); err != nil {
 		return nil, err
 	}
-	if len(candidates) == 0 {
+	proposed := len(candidates) == 0
+	if proposed {
 		candidates = slices.Concat(More(k), InBetween(k), Reaching(k, stalls))
 	}
 	now, err := stalled(k, stalls)
 	if err != nil {
 		return nil, field.At("/kit", err)
 	}
-	list := make([]Advice, len(candidates))
+	list := make([]Advice, 0, len(candidates))
 	for i, c := range candidates {
 		removes, err := ended(k, c, stalls, now)
+		if err != nil && proposed {
+			continue // the caller named no such purchase
+		}
 		bad.Add(fmt.Sprintf("/candidates/%d", i), err)
-		list[i] = Advice{c, c.Mass(), removes}
+		list = append(list, Advice{c, c.Mass(), removes})
 	}
 	if err := bad.Err(); err != nil {
 		return nil, err

@@ -100,3 +100,32 @@ func TestAdviseJSON(t *testing.T) {
 		}
 	}
 }
+
+// What is proposed for a kit that is full is what there is room for; what the caller names
+// and is too much stays an error.
+func TestAdviseForAFullKit(t *testing.T) {
+	heavy := func(n int) units.Marked { return units.Marked{Mass: units.Mass(n) * units.Kilogram, Unit: units.KG} }
+	stall := equipment.Stall{Hold: body.OneHand, Present: 10 * units.Kilogram, Wanted: 10*units.Kilogram + 500*units.Gram}
+	many := equipment.Kit{}
+	for i := range 100 {
+		many.Dumbbells = append(many.Dumbbells, equipment.Dumbbell{Mass: heavy(i + 1), Count: 2})
+	}
+	for name, k := range map[string]equipment.Kit{"kinds": many, "count": {Dumbbells: []equipment.Dumbbell{{Mass: heavy(10), Count: 500}}}} {
+		if err := k.Validate(); err != nil {
+			t.Fatal(err)
+		}
+		list, err := equipment.Advise(k, []equipment.Stall{stall}, nil)
+		if err != nil {
+			t.Errorf("%s: %v", name, err)
+		}
+		for _, a := range list {
+			if larger, err := k.With(a.Purchase); err != nil || larger.Validate() != nil {
+				t.Errorf("%s: %v, %v", name, a.Purchase, err)
+			}
+		}
+	}
+	one := equipment.Purchase{Dumbbell: equipment.Dumbbell{Mass: heavy(10), Count: 500}}
+	if _, err := equipment.Advise(many, []equipment.Stall{stall}, []equipment.Purchase{one}); err == nil {
+		t.Error("502 of one were taken")
+	}
+}

@@ -35,19 +35,23 @@ func AdviseClass(c Class, candidates []equipment.Purchase) ([]ClassAdvice, error
 	if err != nil {
 		return nil, err
 	}
-	if len(candidates) == 0 {
+	proposed := len(candidates) == 0
+	if proposed {
 		candidates = equipment.More(c.Kit)
 	}
 	now := p.solve(nil)
-	list := make([]ClassAdvice, len(candidates))
+	list := make([]ClassAdvice, 0, len(candidates))
 	var bad field.Errors
 	for i, candidate := range candidates {
 		then, err := p.buying(candidate, now)
+		if err != nil && proposed {
+			continue // the kit is full, and the caller named no such purchase
+		}
 		bad.Add("/candidates/"+strconv.Itoa(i), err)
-		list[i] = ClassAdvice{
+		list = append(list, ClassAdvice{
 			Purchase: candidate, Mass: candidate.Mass(), Waiting: then.cost.waiting, Slots: then.cost.slots, Proof: then.proof,
 			Removed: now.cost.waiting - then.cost.waiting, Saved: now.cost.slots - then.cost.slots,
-		}
+		})
 	}
 	if err := bad.Err(); err != nil {
 		return nil, err

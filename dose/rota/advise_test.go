@@ -122,3 +122,13 @@ func TestPlanAdviceJSON(t *testing.T) {
 		}
 	}
 }
+
+// What is proposed for a kit that is full is what there is room for.
+func TestAdviseClassForAFullKit(t *testing.T) {
+	c := classOf(singles(1, 2), oneHanded(1, 2))
+	c.Kit.Dumbbells[0].Count = 500
+	list, err := rota.AdviseClass(c, nil)
+	if err != nil || len(list) != 2 {
+		t.Errorf("%v, %v", list, err)
+	}
+}

@@ -38,6 +38,7 @@ type loadKind struct {
 	ways       []equipment.Way
 	uses       [][]int // of each way, how many of each thing
 	atOnce     int     // how many the kit makes at once, at most one for each client
+	whole      bool    // every way is known
 }
 
 // newRotaProblem checks the class and finds what its loads are made of.
@@ -96,7 +97,7 @@ func (p *problem) kind(item dose.Prescription) (int, error) {
 		return 0, field.Bad(item.Load, "a load that the kit makes", ErrNotInKit)
 	}
 	p.partial = p.partial || !all
-	p.kinds = append(p.kinds, loadKind{each: each, hold: item.Hold, kettlebell: kettlebell, ways: ways})
+	p.kinds = append(p.kinds, loadKind{each: each, hold: item.Hold, kettlebell: kettlebell, ways: ways, whole: all})
 	return len(p.kinds) - 1, nil
 }
 

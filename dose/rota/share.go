@@ -17,26 +17,49 @@ func (p *problem) findShares() {
 	slot, _, _ := p.slotSeconds()
 	for kind := range p.shares {
 		p.shares[kind] = 1
-		if p.class.Shared && !p.class.RestApart && p.pairSeconds(kind) <= float64(slot) {
+		if p.sharing() && p.pairSeconds(kind) <= float64(slot) {
 			p.shares[kind] = mostShare
 		}
 	}
 }
 
-// pairSeconds is how long any two take that share a load of this kind: each rests as
-// long as prescribed, and at least while the other lifts.
+// sharing reports whether two may share a load.
+func (p *problem) sharing() bool { return p.class.Shared && !p.class.RestApart }
+
+// pairSeconds is how long any two take that share a load of this kind.
 func (p *problem) pairSeconds(kind int) float64 {
-	sets, work, rest := 1, 0.0, 0
+	all := alike{sets: 1}
 	for at, i := range p.order {
 		for j, item := range p.class.Clients[i].Items {
 			if p.loads[at][j] == kind {
-				least, _ := item.Rest.Min()
-				sets, work, rest = max(sets, item.Sets), math.Max(work, setWork(item)), max(rest, least)
+				all = all.with(alikeOf(item))
 			}
 		}
 	}
-	round := math.Max(work+float64(rest), float64(mostShare*(work+handOverSeconds)))
-	return float64(float64(sets-1)*round) + float64(mostShare*work) + handOverSeconds
+	return all.seconds()
+}
+
+// An alike is the most of what exercises with one kind of load take.
+type alike struct {
+	sets int
+	work float64 // seconds of a set
+	rest int     // seconds
+}
+
+func alikeOf(item dose.Prescription) alike {
+	least, _ := item.Rest.Min()
+	return alike{item.Sets, setWork(item), least}
+}
+
+func (a alike) with(b alike) alike {
+	return alike{max(a.sets, b.sets), math.Max(a.work, b.work), max(a.rest, b.rest)}
+}
+
+// seconds is how long any two take: each rests as long as prescribed, and at least while
+// the other lifts.
+func (a alike) seconds() float64 {
+	round := math.Max(a.work+float64(a.rest), float64(mostShare*(a.work+handOverSeconds)))
+	return float64(float64(a.sets-1)*round) + float64(mostShare*a.work) + handOverSeconds
 }
 
 // setWork is the length of one set, of both sides where it is one-sided.

@@ -6,7 +6,6 @@ import (
 	"slices"
 
 	"example.org/posology/dose"
-	"example.org/posology/dose/week"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
@@ -35,10 +34,13 @@ type Fitted struct {
 //
 // What is left out comes from the end of a client's usual order where there is a
 // choice. Small classes are searched through; for others a bounded search returns what
-// it met first. No dose is made harder. The order of importance is this module's design.
+// it met first. Its bound is a count of steps, not of seconds, so that every machine gives
+// the same; where it is reached before anything was met, one exercise of each client is
+// kept, the shortest. No dose is made harder. The order of importance is this module's design.
 //
 // Errors are those of [Schedule], and a [field.ErrOutOfRange] at "/minutes" for
-// minutes in which not one exercise of each client can be done, below 1, or above a day.
+// minutes in which not one exercise of each client can be done, or no rota of those is met
+// within the bound, below 1, or above a day.
 func Within(c Class, minutes int) (Fitted, error) {
 	const most = 24 * 60
 	if _, err := newRotaProblem(c); err != nil {
@@ -50,17 +52,30 @@ func Within(c Class, minutes int) (Fitted, error) {
 	whole := c.mostSets()
 	var best *choice
 	var all []*fitting
+	work := withinEffort
 	for sets := whole; sets > 0 && (best == nil || best.gave != gave{}); sets-- {
-		f := &fitting{class: c.capped(sets), minutes: minutes, sets: sets, open: never}
+		f := &fitting{class: c.capped(sets), minutes: minutes, sets: sets, open: never, work: &work}
 		if got := f.fewest(best); got != nil {
 			best = got
 		}
 		all = append(all, f)
 	}
+	if best == nil && work <= 0 {
+		best = all[len(all)-1].shortestOnly()
+	}
 	if best == nil {
 		return Fitted{}, field.New("/minutes", minutes, "enough for an exercise of each client", field.ErrOutOfRange)
 	}
 	return best.fitted(c, minutes, whole, best.proven(all)), nil
+}
+
+// items counts the exercises of all clients.
+func (c Class) items() int {
+	n := 0
+	for _, client := range c.Clients {
+		n += len(client.Items)
+	}
+	return n
 }
 
 func (c Class) mostSets() int {
@@ -133,7 +148,12 @@ func (b *choice) proven(all []*fitting) bool {
 	})
 }
 
-const fitTries = 1000 // choices of what is left out that are looked at one by one
+const (
+	fitTries = 1000 // choices of what is left out that are looked at one by one
+	// withinEffort is what all of Within may spend, in looks at a need or at an exercise.
+	withinEffort = 1_000_000_000
+	buildEffort  = 100 // for each exercise of a class that is made anew
+)
 
 // A fitting looks for what to leave out of a class with one number of sets.
 type fitting struct {
@@ -141,6 +161,10 @@ type fitting struct {
 	minutes, sets int
 	tries         int
 	open          gave // the least that was not ruled out
+	work          *int // what may still be spent; 0 or less: the search gave up
+	path          []dropped
+	ended         bool // path goes no further
+	outlines      outlines
 }
 
 // leave notes that something was not ruled out.
@@ -152,7 +176,7 @@ func (f *fitting) leave(g gave) {
 
 // fewest returns the best choice that is better than what there is, nil if none is met.
 func (f *fitting) fewest(than *choice) *choice {
-	slots := (f.minutes*60 + week.ChangeSeconds) / (int(math.Ceil(f.shortest())) + week.ChangeSeconds)
+	slots := f.slots(int(math.Ceil(f.shortest())))
 	if slots < 1 {
 		return nil
 	}
@@ -162,6 +186,10 @@ func (f *fitting) fewest(than *choice) *choice {
 		mostWaiting = than.gave.waiting
 	}
 	for waiting := 0; waiting <= mostWaiting; waiting++ {
+		if *f.work <= 0 {
+			f.leave(gave{waiting, 0})
+			return nil
+		}
 		mostOut := len(spots) - len(f.class.Clients)
 		if than != nil && waiting == than.gave.waiting {
 			mostOut = len(than.out) - 1
@@ -211,7 +239,10 @@ func (f *fitting) spots() []spot {
 // choose leaves out n more of the spots in every way, until one fits.
 func (f *fitting) choose(spots, out []spot, n, waiting int) *choice {
 	if n == 0 {
-		f.tries--
+		if f.tries--; *f.work <= 0 {
+			f.tries = 0
+			return nil
+		}
 		return f.try(out, waiting)
 	}
 	for i := range spots[:max(0, len(spots)-n+1)] {
@@ -231,6 +262,7 @@ func (f *fitting) try(out []spot, waiting int) *choice {
 	search := p.search(false, price{waiting, math.MaxInt, math.MaxInt}, false, provingEffort)
 	search.first, search.most = true, slots
 	ended := search.run()
+	*f.work -= provingEffort - search.effort
 	if search.best == nil {
 		if !ended || p.partial {
 			f.leave(gave{waiting, len(out)})
@@ -243,44 +275,13 @@ func (f *fitting) try(out []spot, waiting int) *choice {
 // problem returns the class without some exercises and how many slots fit; nil where
 // somebody would have nothing left.
 func (f *fitting) problem(out []spot) (*problem, int) {
+	*f.work -= buildEffort * f.class.items()
 	p, err := newRotaProblem(f.class.without(out))
 	if err != nil {
 		return nil, 0
 	}
 	seconds, _, _ := p.slotSeconds()
-	return p, (f.minutes*60 + week.ChangeSeconds) / (seconds + week.ChangeSeconds)
-}
-
-// greedy leaves out one after the other whatever brings the bounds nearest to what is
-// wanted.
-func (f *fitting) greedy(spots []spot, most, waiting int) *choice {
-	var out []spot
-	for len(out) <= most {
-		if p, slots := f.problem(out); p != nil {
-			late, last := p.bound(p.all())
-			if late <= waiting && last <= slots {
-				if got := f.try(out, waiting); got != nil {
-					return got
-				}
-			}
-		}
-		next, least := -1, price{}
-		for i, s := range spots {
-			p, slots := f.problem(append(slices.Clip(out), s))
-			if p == nil || slices.Contains(out, s) {
-				continue
-			}
-			late, last := p.bound(p.all())
-			if excess := (price{late, max(0, last-slots), i}); next < 0 || excess.compare(least) < 0 {
-				next, least = i, excess
-			}
-		}
-		if next < 0 {
-			return nil
-		}
-		out = append(out, spots[next])
-	}
-	return nil
+	return p, f.slots(seconds)
 }
 
 // fitted tells the choice of a class.

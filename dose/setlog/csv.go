@@ -18,8 +18,8 @@ import (
 )
 
 // ReadCSV yields the sets of a log whose first line names its columns; the
-// package comment lists them. It reads r as far as the sequence is followed,
-// once.
+// package comment lists them, without regard to case and outer spaces. It reads r as far
+// as the sequence is followed, once.
 //
 // An unknown column, one named twice, or a needed one that is missing is a
 // [*RowError] of the first line, the only thing then yielded. Each bad row is a
@@ -158,11 +158,21 @@ func parseReps(s string) (int, error) {
 	if s == "" {
 		return 0, field.Bad(nil, "1 to 1000 repetitions", field.ErrMissing)
 	}
-	n, err := strconv.Atoi(s)
+	n, err := strconv.Atoi(wholeNumber(s))
 	if err != nil {
 		return 0, field.Bad(fmt.Sprintf("%.40q", s), "a whole number of repetitions", field.ErrSyntax)
 	}
 	return n, nil
+}
+
+// wholeNumber cuts off one or two zeros behind a decimal sign, which programs put there. Three
+// may be thousands.
+func wholeNumber(s string) string {
+	number, zeros, pointed := strings.Cut(strings.Replace(s, ",", ".", 1), ".")
+	if pointed && (zeros == "0" || zeros == "00") && number != "" {
+		return number
+	}
+	return s
 }
 
 func parseSeconds(s string) (float64, error) {
@@ -170,7 +180,7 @@ func parseSeconds(s string) (float64, error) {
 		return 0, nil
 	}
 	x, err := strconv.ParseFloat(s, 64)
-	if err != nil {
+	if err != nil || strings.Trim(s, "-.0123456789") != "" {
 		return 0, field.Bad(fmt.Sprintf("%.40q", s), "seconds of one repetition, such as 6 or 4.5", field.ErrSyntax)
 	}
 	return x, nil
@@ -213,10 +223,13 @@ func (c *csvReader) header(l *lines) *RowError {
 	if len(bad) == 0 {
 		return nil
 	}
+	if bytes.IndexByte(line, '\r') >= 0 {
+		return &RowError{Line: l.n, Column: 1, Err: errLineEnds}
+	}
 	e := &RowError{Line: l.n, Column: 1, Name: strings.TrimPrefix(bad[0].Path, "/"), Err: bad}
-	at := slices.IndexFunc(c.cells, func(x csvCell) bool { return string(x.text) == e.Name })
+	at := slices.IndexFunc(c.cells, func(x csvCell) bool { return folded(string(x.text)) == folded(e.Name) })
 	if errors.Is(bad[0], field.ErrDuplicate) {
-		at += 1 + slices.IndexFunc(c.cells[at+1:], func(x csvCell) bool { return string(x.text) == e.Name })
+		at += 1 + slices.IndexFunc(c.cells[at+1:], func(x csvCell) bool { return folded(string(x.text)) == folded(e.Name) })
 	}
 	if at >= 0 {
 		e.Column = c.cells[at].column
@@ -224,9 +237,12 @@ func (c *csvReader) header(l *lines) *RowError {
 	return e
 }
 
+// errLineEnds: the lines of a log end as those of old computers do, so that all are one.
+var errLineEnds error = field.Bad("lines that end in CR", "lines that end in LF or CR LF", field.ErrSyntax)
+
 // place takes the next column in.
 func (c *csvReader) place(name string) error {
-	i := slices.IndexFunc(columns[:], func(col column) bool { return col.name == name })
+	i := slices.IndexFunc(columns[:], func(col column) bool { return col.name == folded(name) })
 	switch {
 	case i < 0:
 		return field.New("/"+name, nil, "columns "+columnNames(), field.ErrUnknown)

@@ -51,6 +51,9 @@ func readObject(line []byte) (Set, *RowError) {
 
 // fault names the place of the first bad field in the line.
 func fault(line []byte, bad field.Errors) *RowError {
+	for _, f := range bad {
+		f.Line, f.Column = 0, 0 // they count within the line, and the row has its own
+	}
 	name, _, _ := strings.Cut(strings.TrimPrefix(bad[0].Path, "/"), "/")
 	if bad[0].Path == "" {
 		return &RowError{Column: breach(line), Err: bad}

@@ -135,6 +135,9 @@ func checkWritten(t *testing.T, s setlog.Set) {
 	if err := s.Validate(); err != nil {
 		t.Errorf("%+v: %v", s, err)
 	}
+	if formula := func(text string) bool { return text != "" && strings.IndexByte("=+-@\t", text[0]) >= 0 }; formula(string(s.Key)) || formula(string(s.Exercise)) {
+		return // refused: spreadsheets would work it out
+	}
 	one := func(yield func(setlog.Set) bool) { yield(s) }
 	if err := setlog.WriteCSV(&b, one); err != nil {
 		t.Errorf("%+v cannot be written: %v", s, err)

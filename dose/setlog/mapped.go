@@ -6,6 +6,8 @@ import (
 	"fmt"
 	"io"
 	"iter"
+	"strconv"
+	"strings"
 
 	"example.org/posology/units/field"
 )
@@ -118,6 +120,14 @@ func broken(line []byte, allowed string) *RowError {
 	return &RowError{Column: breach(line), Text: shortText(line), Err: field.Bad(nil, allowed, field.ErrSyntax)}
 }
 
+// plainNumber writes a number without an exponent.
+func plainNumber(n json.Number) string {
+	if x, err := n.Float64(); err == nil && strings.ContainsAny(n.String(), "eE") {
+		return strconv.FormatFloat(x, 'f', -1, 64)
+	}
+	return n.String()
+}
+
 // take keeps a value as the text of its column.
 func (o *objects) take(name string, value any, at place) *RowError {
 	i, known := o.fields[name]
@@ -138,7 +148,7 @@ func (o *objects) take(name string, value any, at place) *RowError {
 	case string:
 		text = v
 	case json.Number:
-		text = v.String()
+		text = plainNumber(v)
 	default:
 		return refuse(fmt.Sprintf("%.40v", value), "a text or a number", field.ErrSyntax)
 	}

@@ -1,6 +1,7 @@
 package setlog
 
 import (
+	"bytes"
 	"fmt"
 	"slices"
 	"strings"
@@ -82,6 +83,9 @@ func (p *parser) header(recs *records) error {
 	}
 	if p.numbered = p.at[ofSet] >= 0; len(bad) == 0 {
 		return nil
+	}
+	if bytes.IndexByte(recs.whole, '\r') >= 0 {
+		return &RowError{Line: recs.line, Column: 1, Err: errLineEnds}
 	}
 	e := &RowError{Line: recs.line, Column: 1, Name: strings.TrimPrefix(bad[0].Path, "/"), Err: bad}
 	if first >= 0 {

@@ -85,7 +85,7 @@ func (p *parser) quickLoad() (units.Mass, bool) {
 		u = p.last.of
 	default:
 		var err error
-		if u, err = parseUnit(string(text)); err != nil {
+		if u, err = units.ParseMassUnit(string(text)); err != nil {
 			return 0, false
 		}
 		p.last.of, p.last.unit = u, append(p.last.unit[:0], text...)

@@ -51,8 +51,13 @@ func (s Set) Validate() error {
 	bad.Add("/hold", s.Hold.Check())
 	if s.Load < 0 || s.Load > maxLoad {
 		bad.Add("/load", field.Bad(s.Load, "0 to 1000 kg", field.ErrOutOfRange))
-	} else if _, err := s.Hold.Each(s.Load, s.Stated); err != nil && s.Hold.Check() == nil {
-		bad.Add("/stated", err)
+	} else if s.Hold.Check() == nil {
+		_, err := s.Hold.Each(s.Load, s.Stated)
+		path := "/stated"
+		if s.Load != 0 && s.Hold.Implements() == 0 {
+			path = "/load" // whatever is stated of it
+		}
+		bad.Add(path, err)
 	}
 	if s.Reps < 1 || s.Reps > maxReps {
 		bad.Add("/reps", field.Bad(s.Reps, "1 to 1000 repetitions", field.ErrOutOfRange))

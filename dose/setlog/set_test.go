@@ -52,7 +52,7 @@ func TestValidate(t *testing.T) {
 		{"bare mass for two", func(s *setlog.Set) { s.Stated = 0 }, []string{"/stated"}, field.ErrMissing},
 		{"odd total for two", func(s *setlog.Set) { s.Stated, s.Load = body.Total, 3 }, []string{"/stated"}, field.ErrConflict},
 		{"per hand on a stack", func(s *setlog.Set) { s.Hold = body.OnStack }, []string{"/stated"}, field.ErrConflict},
-		{"unloaded with a load", func(s *setlog.Set) { s.Hold = body.Unloaded }, []string{"/stated"}, field.ErrConflict},
+		{"unloaded with a load", func(s *setlog.Set) { s.Hold = body.Unloaded }, []string{"/load"}, field.ErrConflict},
 		{"0 repetitions", func(s *setlog.Set) { s.Reps = 0 }, []string{"/reps"}, field.ErrOutOfRange},
 		{"1 repetition", func(s *setlog.Set) { s.Reps = 1 }, nil, nil},
 		{"1000 repetitions", func(s *setlog.Set) { s.Reps = 1000 }, nil, nil},

@@ -48,6 +48,13 @@ func (p *parser) slow() (Set, field.Errors) {
 		take(ofSet, checkNumber(string(p.texts[ofSet])))
 	}
 	bad = check(s, len(p.texts[ofLoad]) > 0, bad)
+	for i, f := range bad {
+		if f.Path == "/load" && s.Load != 0 { // in the words of the log
+			as := *f
+			as.Got = shortText(p.texts[ofLoad])
+			bad[i] = &as
+		}
+	}
 	if has(bad, "/exercise") { // which would have said side and hold
 		bad = slices.DeleteFunc(bad, func(f *field.Error) bool {
 			return f.Path == "/side" && len(p.texts[ofSide]) == 0 || f.Path == "/hold" && len(p.texts[ofHold]) == 0
@@ -95,27 +102,13 @@ func (p *parser) stated(h body.Hold) body.Stated {
 	return 0
 }
 
-// unitNames are what units are called beside their signs.
-var unitNames = map[string]units.MassUnit{
-	"kgs": units.KG, "kilo": units.KG, "kilos": units.KG, "kilogram": units.KG, "kilograms": units.KG,
-	"gram": units.G, "grams": units.G, "lbs": units.LB, "pound": units.LB, "pounds": units.LB, "ounce": units.OZ, "ounces": units.OZ,
-}
-
-func parseUnit(name string) (units.MassUnit, error) {
-	name = strings.ToLower(name)
-	if u, known := unitNames[name]; known {
-		return u, nil
-	}
-	return units.ParseMassUnit(name)
-}
-
 // load reads the load with its unit, from its own cell, the cell of the unit or the
 // reader. What is wrong with the unit's cell goes to bad.
 func (p *parser) load(bad *field.Errors) (units.Mass, error) {
 	var given units.MassUnit
 	if text := p.texts[ofUnit]; len(text) > 0 {
 		var err error
-		if given, err = parseUnit(string(text)); err != nil {
+		if given, err = units.ParseMassUnit(string(text)); err != nil {
 			bad.Add("/unit", err)
 			return 0, nil
 		}
@@ -128,7 +121,7 @@ func (p *parser) load(bad *field.Errors) (units.Mass, error) {
 	u := given
 	if own := text[len(number):]; own != "" {
 		var err error
-		switch u, err = parseUnit(own); {
+		switch u, err = units.ParseMassUnit(own); {
 		case err != nil:
 			_, err = units.ParseMass(text)
 			return 0, err
@@ -196,7 +189,7 @@ func checkNumber(text string) error {
 	if text == "" {
 		return field.Bad(nil, "1 to 999", field.ErrMissing)
 	}
-	n, err := strconv.Atoi(text)
+	n, err := strconv.Atoi(wholeNumber(text))
 	switch {
 	case err != nil:
 		return field.Bad(fmt.Sprintf("%.40q", text), "a whole number, 1 to 999", field.ErrSyntax)

@@ -15,7 +15,8 @@ import (
 
 // WriteCSV writes a log that [ReadCSV] reads back as the same sets, with every
 // column. It stops at the first set that is not valid by [Set.Validate] or
-// whose person or exercise holds a line break or is not UTF-8, with a
+// whose person or exercise holds a line break, is not UTF-8, or begins with =, +, -, @ or a
+// tab, which spreadsheets take for a formula, with a
 // [*RowError] for the line it would have had, and at an error of w. No writer or no
 // sequence at all is a [field.ErrMissing].
 func WriteCSV(w io.Writer, sets iter.Seq[Set]) error {
@@ -53,6 +54,9 @@ func writeRow(out *bufio.Writer, s Set) error {
 		cell, err := col.write(s)
 		if err == nil {
 			_, err = oneLine[string](cell)
+		}
+		if (col.name == "person" || col.name == "exercise") && cell != "" && strings.IndexByte("=+-@\t", cell[0]) >= 0 {
+			err = field.Bad(fmt.Sprintf("%.40q", cell), "a text that does not begin with =, +, -, @ or a tab, since spreadsheets take that for a formula", field.ErrSyntax)
 		}
 		if !has(bad, "/"+col.name) {
 			bad.Add("/"+col.name, err)

@@ -159,13 +159,15 @@ func (s Sets) String() string {
 // MarshalText writes what [Sets.String] prints.
 func (s Sets) MarshalText() ([]byte, error) { return []byte(s.String()), nil }
 
-// UnmarshalText reads what MarshalText writes.
+// UnmarshalText reads what MarshalText writes, and a comma for the point.
 func (s *Sets) UnmarshalText(text []byte) error { return field.AssignText(s, text, parseSets) }
 
 func parseSets(text string) (Sets, error) {
 	number, name, _ := strings.Cut(text, " ")
-	n, err := strconv.ParseFloat(number, 64)
-	if err != nil {
+	whole, frac, pointed := strings.Cut(strings.Replace(number, ",", ".", 1), ".")
+	digits := strings.TrimPrefix(whole, "-") + frac
+	n, err := strconv.ParseFloat(whole+"."+frac, 64)
+	if err != nil || strings.TrimPrefix(whole, "-") == "" || pointed && frac == "" || strings.Trim(digits, "0123456789") != "" {
 		return Sets{}, field.Bad(fmt.Sprintf("%.40q", text), `sets and their convention, such as "4.5 fractional"`, field.ErrSyntax)
 	}
 	c, err := conventions.Parse(name)

@@ -91,10 +91,11 @@ func (l VolumeLoad) String() string {
 func (l VolumeLoad) MarshalText() ([]byte, error) { return []byte(l.String()), nil }
 
 func parseVolumeLoad(s string) (VolumeLoad, error) {
-	number, isKg := strings.CutSuffix(s, " kg")
-	whole, frac, _ := strings.Cut(number, ".")
+	number, unit, _ := strings.Cut(strings.Replace(s, ",", ".", 1), " ")
+	whole, frac, pointed := strings.Cut(number, ".")
 	digits := whole + frac
-	if !isKg || whole == "" || len(frac) > 12 || len(digits) > 60 || strings.HasSuffix(number, ".") || strings.Trim(digits, "0123456789") != "" {
+	u, _ := units.ParseMassUnit(unit)
+	if u != units.KG || whole == "" || len(frac) > 12 || len(digits) > 60 || pointed && frac == "" || strings.Trim(digits, "0123456789") != "" {
 		return VolumeLoad{}, field.Bad(fmt.Sprintf("%.80q", s), `kilograms such as "1560.5 kg"`, field.ErrSyntax)
 	}
 	ng, _ := new(big.Int).SetString(digits+strings.Repeat("0", 12-len(frac)), 10)
@@ -106,7 +107,7 @@ func parseVolumeLoad(s string) (VolumeLoad, error) {
 }
 
 // UnmarshalText reads what [VolumeLoad.String] prints: a decimal number of kilograms
-// with at most twelve decimals. Another form is a [field.ErrSyntax], too much
+// with at most twelve decimals behind a point or a comma. Another form is a [field.ErrSyntax], too much
 // a [field.ErrOverflow].
 func (l *VolumeLoad) UnmarshalText(text []byte) error {
 	v, err := parseVolumeLoad(string(text))

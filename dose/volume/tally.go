@@ -246,11 +246,11 @@ func (w *weekSums) lift(of *counted) *liftSums {
 
 // Merge adds to t what u holds; u, another tally, stays as it is. The order and the grouping
 // of merges make no difference. It is a [field.ErrConflict] if u is not from
-// the same [Counter], and a [field.ErrOverflow] beyond 33 million sets a
+// the same [Counter], or is t itself, whose sets would count twice, and a [field.ErrOverflow] beyond 33 million sets a
 // week; then t stays as it was.
 func (t *Tally) Merge(u *Tally) error {
-	if t == nil || u == nil || u.counter != t.counter {
-		return field.Bad(nil, "a tally of the same counter", field.ErrConflict)
+	if t == nil || u == nil || u == t || u.counter != t.counter {
+		return field.Bad(nil, "another tally of the same counter", field.ErrConflict)
 	}
 	for week := range u.Weeks() {
 		if mine := t.weeks[week]; mine != nil && mine.done+u.weeks[week].done > maxWeekSets {

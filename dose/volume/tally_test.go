@@ -289,6 +289,9 @@ func TestMerge(t *testing.T) {
 	if err := mine.Merge(counter(t, volume.Options{}).NewTally()); !errors.Is(err, field.ErrConflict) {
 		t.Errorf("another counter: %v", err)
 	}
+	if err := mine.Merge(mine); !errors.Is(err, field.ErrConflict) {
+		t.Errorf("with itself: %v", err)
+	}
 	if err := mine.Merge(nil); !errors.Is(err, field.ErrConflict) {
 		t.Errorf("nil: %v", err)
 	}

@@ -7,6 +7,7 @@ import (
 	"math"
 	"math/big"
 	"slices"
+	"strings"
 	"testing"
 	"time"
 
@@ -51,7 +52,7 @@ func TestSets(t *testing.T) {
 			t.Errorf("%s reads back as %v, %v", text, back, err)
 		}
 	}
-	for _, bad := range []string{"9", "direct", "9 whole", "0.5 direct", "-1 total", "x fractional"} {
+	for _, bad := range []string{"9", "direct", "9 whole", "0.5 direct", "-1 total", "x fractional", "1_0 direct", "0x1p1 total", "1e0 total", "+1 total", ".5 fractional", "5. total", "- total", "NaN total", "1 Total"} {
 		if err := new(volume.Sets).UnmarshalText([]byte(bad)); err == nil {
 			t.Errorf("%q is taken", bad)
 		}
@@ -153,10 +154,18 @@ func TestLoad(t *testing.T) {
 			t.Errorf("%d × %v = %v, %v, want %s, %v", tt.reps, tt.mass, l, err, tt.text, tt.want)
 		}
 	}
-	for _, bad := range []string{"", "kg", "1", "1kg", "-1 kg", "1. kg", ".5 kg", "1.0000000000001 kg", "1e3 kg", "9223372036854775808 kg", "1 lb", "1,5 kg"} {
+	for _, bad := range []string{"", "kg", "1", "1kg", "-1 kg", "1. kg", ".5 kg", "1.0000000000001 kg", "1e3 kg", "9223372036854775808 kg", "1 lb", "1,5,5 kg", "1, kg", "1_0 kg", "1  kg", "1 kg "} {
 		if l, err := read[volume.VolumeLoad](bad); err == nil {
 			t.Errorf("%q is taken for %v", bad, l)
 		}
+	}
+	for text, want := range map[string]string{"1,5 kg": "1.5 kg", "1560 KG": "1560 kg", "2 kgs": "2 kg"} {
+		if l, err := read[volume.VolumeLoad](text); err != nil || l.String() != want {
+			t.Errorf("%q: %v, %v", text, l, err)
+		}
+	}
+	if s, err := read[volume.Sets]("4,5 fractional"); err != nil || s.String() != "4.5 fractional" {
+		t.Errorf("4,5 fractional: %v, %v", s, err)
 	}
 	if err := new(volume.VolumeLoad).UnmarshalText([]byte("1 lb")); !errors.Is(err, field.ErrSyntax) {
 		t.Errorf("1 lb: %v", err)
@@ -358,4 +367,17 @@ func read[T any, P interface {
 	var v T
 	err := P(&v).UnmarshalText([]byte(text))
 	return v, err
+}
+
+// The days behind the last whole week are refused as days, not as weeks.
+func TestLastWeek(t *testing.T) {
+	last := units.Must(units.NewDay(9999, 12, 26))
+	if w, err := volume.ISOWeekOf(last); err != nil || w.String() != "9999-W51" {
+		t.Errorf("%v, %v", w, err)
+	}
+	for d := last + 1; d.Check() == nil; d++ {
+		if _, err := volume.ISOWeekOf(d); !errors.Is(err, field.ErrOutOfRange) || !strings.Contains(err.Error(), d.String()) {
+			t.Errorf("%v: %v", d, err)
+		}
+	}
 }

@@ -29,7 +29,10 @@ func ISOWeekOf(d units.Day) (ISOWeek, error) {
 		return 0, err
 	}
 	w := ISOWeek((d-1)/daysInWeek + 1)
-	return w, w.Check()
+	if w > maxWeek {
+		return 0, field.Bad(d, "a day up to 9999-12-26, with which the last whole week ends", field.ErrOutOfRange)
+	}
+	return w, nil
 }
 
 // Check returns nil for a week that is given and ends within the calendar,

@@ -2,7 +2,6 @@ package programme
 
 import (
 	"fmt"
-	"slices"
 
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
@@ -100,20 +99,22 @@ func nearlyAll(done, planned int) bool {
 func CheckSessions(sessions []PlannedSession, today units.Day) error {
 	var bad field.Errors
 	bad.Add("/today", today.Check())
-	var days []units.Day
+	seen := make(map[units.Day]bool, len(sessions))
 	for i, s := range sessions {
-		path := fmt.Sprintf("/sessions/%d", i)
 		err := s.Day.Check()
 		switch {
 		case err != nil:
-		case slices.Contains(days, s.Day):
+		case seen[s.Day]:
 			err = field.Bad(s.Day, "each day once", field.ErrDuplicate)
 		case today.Check() == nil:
 			err = given.UpTo(s.Day, today)
 		}
-		days = append(days, s.Day)
-		bad.Add(path+"/day", err)
-		bad.Add(path+"/missed", given.OrNone(s.Missed))
+		seen[s.Day] = true
+		if missed := given.OrNone(s.Missed); err != nil || missed != nil {
+			path := fmt.Sprintf("/sessions/%d", i)
+			bad.Add(path+"/day", err)
+			bad.Add(path+"/missed", missed)
+		}
 	}
 	return bad.Err()
 }

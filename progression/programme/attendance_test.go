@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"testing"
+	"time"
 
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
@@ -133,5 +134,21 @@ func TestAttendanceJSON(t *testing.T) {
 	}
 	if field.Decode([]byte(`{"missing":1}`), &back, field.Strict) == nil || field.Decode([]byte(`[{"missing":1}]`), &sessions, field.Strict) == nil {
 		t.Error("an unknown field was read")
+	}
+}
+
+// The time grows as the number of sessions does, not as its square.
+func TestAttendanceOfManySessions(t *testing.T) {
+	const many = 300_000
+	list := make([]programme.PlannedSession, many)
+	for i := range list {
+		list[i] = programme.PlannedSession{Day: learningDay - units.Day(i), Missed: screening.No}
+	}
+	begun := time.Now()
+	if a := attendanceOf(t, list); a.Planned != 28 || a.Done != 28 {
+		t.Errorf("%+v", a)
+	}
+	if took := time.Since(begun); took > 5*time.Second {
+		t.Errorf("%d sessions took %v", many, took)
 	}
 }

@@ -1,13 +1,16 @@
 package record_test
 
 import (
+	"errors"
 	"slices"
 	"testing"
+	"time"
 
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units"
+	"example.org/posology/units/field"
 )
 
 // attendedTo are the sessions before the review of a day.
@@ -56,5 +59,59 @@ func TestAttendedByThePlanOfItsTime(t *testing.T) {
 	}
 	if again := moved.Replay(); again[1].Err != nil {
 		t.Errorf("%v", again[1].Err)
+	}
+}
+
+// A day far behind the record, and days of a plan that are years apart, are slips of the
+// keyboard: they are refused by name, at once, by all that asks for a week.
+func TestDaysFarApart(t *testing.T) {
+	r := read(t, "version2/home-review.json")
+	last := max(r.Visits[len(r.Visits)-1].Day, slices.Max(r.Days))
+	ask := func(r record.Record, day units.Day) map[string]error {
+		_, week := r.Week(day)
+		_, review := r.Assess(day)
+		_, next := r.Next(day)
+		return map[string]error{"Week": week, "Assess": review, "Next": next}
+	}
+	refused := func(err error, path string) bool {
+		var bad field.Errors
+		return errors.As(err, &bad) && bad[0].Path == path && errors.Is(bad[0], field.ErrOutOfRange)
+	}
+	for _, day := range []units.Day{last + 3651, units.Must(units.NewDay(9999, 12, 20))} {
+		begun := time.Now()
+		for name, err := range ask(r, day) {
+			if !refused(err, "/day") {
+				t.Errorf("%s of %v: %v", name, day, err)
+			}
+		}
+		if took := time.Since(begun); took > 5*time.Second {
+			t.Errorf("%v took %v", day, took)
+		}
+	}
+	for name, err := range ask(r, last+3650) {
+		if refused(err, "/day") {
+			t.Errorf("%s after ten years: %v", name, err)
+		}
+	}
+	apart := r
+	apart.Days = slices.Clone(r.Days)
+	apart.Days[0] = 1
+	for name, err := range ask(apart, last) {
+		if !refused(err, "/days") {
+			t.Errorf("%s of days apart: %v", name, err)
+		}
+	}
+	if _, err := apart.Start(last); !refused(err, "/days") {
+		t.Errorf("Start of days apart: %v", err)
+	}
+	if err := apart.Validate(); !refused(err, "/days") {
+		t.Errorf("Validate: %v", err)
+	}
+	old := r
+	old.Began, old.Days = 1, []units.Day{1, 4} // a plan of the year 1, with visits of today
+	begun := time.Now()
+	ask(old, last)
+	if took := time.Since(begun); took > 10*time.Second {
+		t.Errorf("the plan of the year 1 took %v", took)
 	}
 }

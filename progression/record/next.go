@@ -100,7 +100,7 @@ func (r Record) course(l *log, ex exercise.Exercise, item Decided, w week.Reques
 // daysFrom moves the days of the plan to the week from a day on.
 func (r Record) daysFrom(day units.Day) ([]units.Day, error) {
 	var bad field.Errors
-	bad.Add("/day", day.Check())
+	bad.Add("/day", r.near(day))
 	if len(r.Days) == 0 {
 		bad.Add("/days", field.Bad(nil, "the days of the plan's first week", field.ErrMissing))
 	}
@@ -112,4 +112,23 @@ func (r Record) daysFrom(day units.Day) ([]units.Day, error) {
 		bad.Add(path("days", i), err)
 	}
 	return days, bad.Err()
+}
+
+// mostAhead is how far behind all that a record has a day may lie: ten years, as an
+// absence may. It is a ceiling against slips of the keyboard.
+const mostAhead = 3650 // days
+
+// near refuses a day that is none, or too far behind the last visit and the plan.
+func (r Record) near(day units.Day) error {
+	last := units.Day(0)
+	for _, d := range r.Days {
+		last = max(last, d)
+	}
+	for _, v := range r.Visits {
+		last = max(last, v.Day)
+	}
+	if day.Check() == nil && last > 0 && day-last > mostAhead {
+		return field.Bad(day, fmt.Sprintf("a day at most %d days after %s, the last of the visits and the plan's days", mostAhead, last), field.ErrOutOfRange)
+	}
+	return day.Check()
 }

@@ -59,18 +59,20 @@ func (r Record) Start(day units.Day) (Plan, error) {
 	return p, err
 }
 
-// Week plans the week from a day on, with the days of the plan moved into it.
+// Week plans the week from a day on, with the days of the plan moved into it. The day is
+// at most 3650 days after the last of the visits and of the days of the plan.
 // Where nothing can be dosed the error is a [*dose.ConstraintError].
 func (r Record) Week(from units.Day) (week.Week, error) {
 	l, err := r.read()
 	if err != nil {
 		return week.Week{}, err
 	}
-	little := r.comesLittle(&l, from)
-	r.Began = r.began() // before its days are moved
-	if r.Days, err = r.daysFrom(from); err != nil {
+	days, err := r.daysFrom(from)
+	if err != nil {
 		return week.Week{}, err
 	}
+	little := r.comesLittle(&l, from)
+	r.Began, r.Days = r.began(), days // began before its days are moved
 	if _, requested, err := r.requested(&l, from); err == nil {
 		requested.ComesLittle = little
 		w, err := week.Plan(requested)

@@ -57,7 +57,8 @@ type Coming struct {
 
 // Assess looks back on a day, and decides on every exercise that is asked for:
 // for that day, if its check was made, else for the first day of the plan from
-// then on: once the sets of a day are done, ask for the day after it. What cannot be dosed is part of the review; bad fields are
+// then on: once the sets of a day are done, ask for the day after it. The day is no more
+// than 3650 days after the last of the visits and of the days of the plan. What cannot be dosed is part of the review; bad fields are
 // [field.Errors] at the record's places.
 func (r Record) Assess(day units.Day) (Review, error) {
 	l, err := r.read()
@@ -123,7 +124,7 @@ func (r Record) assess(l *log, day, next units.Day) (Review, error) {
 // underway asks for a day, for something asked for, and for visits up to the day.
 func (r Record) underway(day units.Day) error {
 	var bad field.Errors
-	bad.Add("/day", day.Check())
+	bad.Add("/day", r.near(day))
 	if len(r.Asked) == 0 {
 		bad.Add("/asked", field.Bad(nil, "what was asked for, a line or more", field.ErrMissing))
 	}

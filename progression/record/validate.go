@@ -1,6 +1,9 @@
 package record
 
 import (
+	"fmt"
+	"slices"
+
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
@@ -43,6 +46,7 @@ func (r Record) read() (log, error) {
 	}
 	bad.Add("/began", given(r.Began))
 	bad.Add("/review", given(r.Review))
+	bad.Add("/days", oneWeek(r.Days))
 	plain := r
 	if kit != nil { // said once
 		plain.Kit = equipment.Kit{}
@@ -69,6 +73,21 @@ func (r Record) read() (log, error) {
 		bad.Add(path("entries", i), e.check(r))
 	}
 	return l, bad.Err()
+}
+
+// oneWeek refuses days that no week has, if there are any.
+func oneWeek(days []units.Day) error {
+	var bad field.Errors
+	for i, day := range days {
+		bad.Add(fmt.Sprintf("/%d", i), day.Check())
+	}
+	if len(bad) > 0 || len(days) == 0 {
+		return bad.Err()
+	}
+	if first, last := slices.Min(days), slices.Max(days); last-first >= weekDays {
+		return field.Bad(last, "days within seven days of the first, "+first.String(), field.ErrOutOfRange)
+	}
+	return nil
 }
 
 // given checks a day that need not be given.

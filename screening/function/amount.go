@@ -72,17 +72,18 @@ func NewAmount(v float64, u Unit) (Amount, error) {
 	return Amount{int64(math.Round(v * perUnit)), u}, nil
 }
 
-var amountText = regexp.MustCompile(`^(-?)([0-9]{1,9})(?:\.([0-9]{1,6}))? (\S+)$`)
+var amountText = regexp.MustCompile(`^(-?)([0-9]{1,9})(?:[.,]([0-9]{1,6}))? (\S+)$`)
 
-// ParseAmount reads a number, a space and a unit, such as "8.86 s"; at most six
-// decimals. Another form is a [field.ErrSyntax], another unit a
+// ParseAmount reads a number, a space and a unit, such as "8.86 s", "8,86 s" or "1 rep"; at
+// most six decimals behind a point or a comma, and units in small or capital letters, with
+// or without the s of the plural. Another form is a [field.ErrSyntax], another unit an
 // [field.ErrUnknown].
 func ParseAmount(s string) (Amount, error) {
 	part := amountText.FindStringSubmatch(s)
 	if part == nil {
 		return Amount{}, field.Bad(fmt.Sprintf("%.40q", s), `a number, at most six decimals, a space and a unit, such as "8.86 s"`, field.ErrSyntax)
 	}
-	u, err := unitTexts.Parse(part[4])
+	u, err := parseUnit(part[4])
 	if err != nil {
 		return Amount{}, err
 	}
@@ -92,6 +93,17 @@ func ParseAmount(s string) (Amount, error) {
 		n = -n
 	}
 	return Amount{n, u}, nil
+}
+
+// parseUnit reads a unit in any letters, in the singular or plural.
+func parseUnit(text string) (Unit, error) {
+	small := strings.ToLower(text)
+	for u := range unitTexts.All() {
+		if one := u.String(); small == one || len(one) > 2 && (small+"s" == one || small == one+"s") {
+			return u, nil
+		}
+	}
+	return unitTexts.Parse(text)
 }
 
 // IsZero reports whether a was not given.

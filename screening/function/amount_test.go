@@ -24,6 +24,11 @@ func TestAmountText(t *testing.T) {
 		{"-0 s", "0 s", 0},
 		{"999999999.999999 %", "999999999.999999 %", 999999999.999999},
 		{"120 s", "120 s", 120},
+		{"8,86 s", "8.86 s", 8.86},
+		{"1 rep", "1 reps", 1},
+		{"12 Reps", "12 reps", 12},
+		{"0,8 M/S", "0.8 m/s", 0.8},
+		{"3 levels", "3 level", 3},
 	} {
 		a, err := function.ParseAmount(test.text)
 		if err != nil || a.String() != test.want || a.Number() != test.value || a.IsZero() {
@@ -32,7 +37,7 @@ func TestAmountText(t *testing.T) {
 	}
 	for text, category := range map[string]error{
 		"": field.ErrSyntax, "12": field.ErrSyntax, "12s": field.ErrSyntax, "1.2345678 s": field.ErrSyntax, "1e3 s": field.ErrSyntax,
-		"1,5 s": field.ErrSyntax, ".5 s": field.ErrSyntax, "5. s": field.ErrSyntax, "1234567890 s": field.ErrSyntax, "12 miles": field.ErrUnknown,
+		"1,5,5 s": field.ErrSyntax, "1_5 s": field.ErrSyntax, "5 ms": field.ErrUnknown, "5 ss": field.ErrUnknown, ".5 s": field.ErrSyntax, "5. s": field.ErrSyntax, "1234567890 s": field.ErrSyntax, "12 miles": field.ErrUnknown,
 	} {
 		_, err := function.ParseAmount(text)
 		wants(t, err, "", category)
