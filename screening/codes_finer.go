@@ -93,8 +93,10 @@ const spinalDeformity Code = "spinal_deformity"
 
 // breaksBones are what makes a new shape of the spine, or bad pain over it, a likely
 // break; steroids, which thin bones, weaken the immune system too.
-var breaksBones = []Code{"osteoporosis", "osteoporosis_uk", "osteoporosis_essa", "osteoporosis_essa_dose", "osteoporosis_with_vertebral_fracture",
-	vertebralFracture, recentFracture, "hip_fracture", fallsRisk, "bone_metastases", cancerBefore, "weakened_immune_system"}
+var breaksBones = append([]Code{recentFracture, "hip_fracture", fallsRisk, "bone_metastases", cancerBefore, "weakened_immune_system"}, weakBones...)
+
+// weakBones are osteoporosis in whatever words, and a bone of the spine that broke.
+var weakBones = []Code{"osteoporosis", "osteoporosis_uk", "osteoporosis_essa", "osteoporosis_essa_dose", "osteoporosis_with_vertebral_fracture", vertebralFracture, spineNotSeen}
 
 // spineNotSeen stands for a fracture of the spine that is not known in osteoporosis.
 const spineNotSeen Code = "spine_not_seen"
@@ -155,6 +157,7 @@ var finerFacts = []evidence.Fact{
 	{ID: unsureFact, Value: "whether a hip, knee or shoulder was replaced or a bone of the spine ever broke, where the person does not know: no published rule of this package asks, so the physiotherapist looks (scar, gait, height, shape of the back), and until then what an old one bars is left out", Basis: evidence.Design},
 	{ID: inRoomFact, Value: "where a published rule counts only who is known to have it, the person is not sure, and asking further, a look or a measure in the room settles it: the physiotherapist looks, and until then effort is no harder than light or moderate, or the place is spared; absolute entries, alarm signs and what only a doctor can tell hold as if they were there", Basis: evidence.Design},
 	{ID: newDizzyFact, Value: "dizzy spells that are new or not looked at, without a faint and not on effort, wait for a doctor's agreement, as the preparticipation rule has it; they are not seen the same day", Basis: evidence.Design, From: []evidence.FactID{factPrefix + evidence.FactID(dizziness)}},
+	{ID: newBackFact, Value: "pain told as ordinary, at the back or at no place told, in a higher zone of the pain model than the usual one, of somebody with osteoporosis or a spine that broke, may be a fracture: a doctor is asked before training goes on", Basis: evidence.Design, From: []evidence.FactID{factPrefix + "sudden_back_pain_or_height_loss"}},
 	{ID: followedFact, Value: "pain of years and the same, with a cancer that is treated or followed: a doctor is asked, movements are practised without weight and the spine is spared until the answer", Basis: evidence.Design, From: []evidence.FactID{chronicFact}},
 	{ID: pastFact, Value: fmt.Sprintf("a heart attack or stroke counts as past after %d months without another", pastMonths), Basis: evidence.Design},
 	{ID: spineCountFact, Value: fmt.Sprintf("sets of at least %d repetitions, the low end of the published 8 to 12", spineLeastCount), Source: "giangregorio2014", Via: guideTable, Basis: evidence.Secondary},
@@ -176,6 +179,7 @@ const (
 	shapeFact        = factPrefix + "shape-alone"
 	unsureFact       = factPrefix + "not-known-looked-at"
 	inRoomFact       = factPrefix + "not-known-in-the-room"
+	newBackFact      = factPrefix + "back-pain-weak-bones"
 	newDizzyFact     = factPrefix + "dizzy-no-faint"
 	followedFact     = factPrefix + "chronic-signs-cancer-followed"
 )

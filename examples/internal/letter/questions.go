@@ -14,6 +14,9 @@ type topic struct {
 	about []screening.Code
 }
 
+// OfSpine asks about a spine that may have broken.
+const OfSpine = "Does the back need an image to rule out a fracture of the spine, and what may it bear until then?"
+
 const (
 	seeToday = "Would you please see this person, or direct them to be seen, today?"
 	takeOver = "Emergency services were called for, or are to be: would you please take over what follows?"
@@ -23,7 +26,7 @@ const (
 // topics are what a physiotherapist commonly asks about a finding, from memory;
 // whatever stands in none of them is asked about by the general question.
 var topics = []topic{
-	{asks: "Does the back need an image to rule out a fracture of the spine, and what may it bear until then?", about: []screening.Code{
+	{asks: OfSpine, about: []screening.Code{
 		"sudden_back_pain_or_height_loss", "fracture_after_minor_trauma_with_osteoporosis", "sudden_back_pain_after_major_injury",
 		"severe_midline_back_pain", "spinal_deformity", "pain_spinal_fracture"}},
 	{asks: "Do these signs need an examination or tests for a serious cause before weights are lifted?", about: []screening.Code{
