@@ -57,7 +57,9 @@ func (a *assessment) branch() {
 	}
 	reason.Facts = append(reason.Facts, knownFacts(diseases)...)
 	f := finding(Code(b.String()), variant, reason)
-	f.Known = b == branchOf(p.Activity.active(), count(knownIn(a.items, Yes, true)) > 0, signs == Yes)
+	if f.Known = b == branchOf(p.Activity.active(), count(knownIn(a.items, Yes, true)) > 0, signs == Yes); !f.Known {
+		f.Reason.Code += unsurely
+	}
 	if symptoms && slices.ContainsFunc(needing, p.unliftable) {
 		f.Exit = WayOut{Who: TheDoctor, With: BeingSettled}
 	}

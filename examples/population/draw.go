@@ -173,6 +173,9 @@ func (d drawing) answers(p *screening.Profile) {
 		p.Answers["insulin_or_secretagogue"] = d.yes(insulinKnown, insulinTaken)
 		p.Answers["retinopathy_moderate_or_worse"] = d.yes(eyesKnown, eyesChanged)
 	}
+	if has(p.Diseases, "cerebrovascular") { // a stroke is drawn by itself
+		p.Answers["stroke_before"] = screening.No
+	}
 	if has(p.Conditions, "osteoporosis") {
 		p.Answers["vertebral_fracture"] = d.yes(spineKnown, spineBroken)
 	}

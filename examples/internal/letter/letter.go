@@ -97,7 +97,7 @@ func (l Letter) Document() (document.Document, error) {
 	}
 	d.Say(l.meanwhile(len(asks) > 0),
 		"The screening rules used are published ones, and how they are joined is a cautious design. They give nobody leave to train, and your judgement takes their place.")
-	d.Listed("What each rule says by itself", ruleLines(l.Outcome.Rules, l.Check != nil)...)
+	d.Listed("What each rule says by itself", ruleLines(l.Outcome.Rules, l.Profile, l.Check != nil)...)
 	d.Say(page.NoDevice, "With kind regards,", "(name, profession, telephone)")
 	return d, nil
 }

@@ -160,3 +160,19 @@ func TestNoCodes(t *testing.T) {
 		}
 	}
 }
+
+// What each rule says by itself does not speak against what was found: one sign of the
+// spine is named, pain that no check is for is, and diabetes has one type.
+func TestRulesFitWhatWasFound(t *testing.T) {
+	p := well()
+	p.Activity, p.Diseases, p.RedFlags = &screening.Activity{Intensity: screening.Idle}, screening.AskedFor("diabetes_t2"), screening.AskedFor("back_pain_not_better_at_a_month")
+	got := written(t, p, &screening.Check{Day: day, New: screening.AskedFor(), Setting: screening.InClinic, Febrile: screening.No, Pain: &screening.Pain{Kind: screening.ChestPain}})
+	for _, want := range []string{"(IFOMPT 2020): no referral for what was found, by itself: back pain no better", "no session today: pain around the chest", "relative: diabetes -"} {
+		if !strings.Contains(got, want) {
+			t.Errorf("no %q in\n%s", want, got)
+		}
+	}
+	if strings.Contains(got, "type not stated") {
+		t.Error("a type that was stated")
+	}
+}

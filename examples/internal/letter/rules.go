@@ -1,6 +1,7 @@
 package letter
 
 import (
+	"slices"
 	"strings"
 
 	"example.org/posology/screening"
@@ -36,7 +37,7 @@ var referrals = map[screening.Referral]string{
 }
 
 var plans = map[screening.DayPlan]string{
-	screening.AsPlanned:   "nothing against the session",
+	screening.AsPlanned:   "nothing by themselves",
 	screening.Lighter:     "a lighter session",
 	screening.SettleFirst: "measure or ask again first",
 	screening.NotToday:    "no session today",
@@ -45,7 +46,7 @@ var plans = map[screening.DayPlan]string{
 
 // ruleLines says in words what each published rule answers by itself. That of
 // the day is left out where nobody checked the day.
-func ruleLines(r screening.Rules, checked bool) []string {
+func ruleLines(r screening.Rules, p screening.Profile, checked bool) []string {
 	const unsaid = "could not say, from what was answered"
 	word := func(text string) string {
 		if text == "" {
@@ -57,13 +58,20 @@ func ruleLines(r screening.Rules, checked bool) []string {
 	if a := r.Preparticipation; a.Branch != 0 {
 		prep = branches[a.Branch] + ": " + word(needs[a.Clearance])
 	}
+	var listed []string // whose diabetes is of whatever type
+	for _, text := range inWordsAll(r.Contraindications.Reasons) {
+		listed = append(listed, strings.TrimSuffix(text, ", type not stated"))
+	}
 	lines := []string{
 		"preparticipation screening (ACSM 2015): " + prep,
-		"contraindications to resistance training (AHA 2007): " + word(levels[r.Contraindications.Level]) + named(r.Contraindications.Reasons),
-		"signs of serious disease of the spine (IFOMPT 2020): " + word(referrals[r.RedFlags]),
+		"contraindications to resistance training (AHA 2007): " + word(levels[r.Contraindications.Level]) + joined(listed),
+		"signs of serious disease of the spine (IFOMPT 2020): " + spine(r.RedFlags, p, word),
 	}
 	if checked && r.SessionDay.Plan != 0 {
 		lines = append(lines, "checks of the day: "+word(plans[r.SessionDay.Plan])+named(r.SessionDay.Reasons))
+	}
+	if !r.Pain.Applies && len(r.Pain.Reasons) > 0 {
+		lines = append(lines, "pain in training (Thomee 1997): "+word(plans[r.Pain.Plan])+named(r.Pain.Reasons))
 	}
 	if r.Falls.Positive == screening.Yes {
 		lines = append(lines, "falls (CDC 2019): positive; to be looked at"+named(r.Falls.LookAt))
@@ -74,11 +82,28 @@ func ruleLines(r screening.Rules, checked bool) []string {
 	return lines
 }
 
-func named(codes []screening.Code) string {
-	if len(codes) == 0 {
+// spine says what the rule for the spine answers. Of its signs one alone refers nobody,
+// and is named.
+func spine(answer screening.Referral, p screening.Profile, word func(string) string) string {
+	var alone []screening.Code
+	for prompt := range screening.Prompts() {
+		if prompt.Code == "back_pain" && answer == screening.NoReferral {
+			alone = slices.DeleteFunc(slices.Clone(p.RedFlags.Present), func(c screening.Code) bool { return !slices.Contains(prompt.Triggers, c) })
+		}
+	}
+	if len(alone) > 0 {
+		return "no referral for what was found, by itself" + named(alone)
+	}
+	return word(referrals[answer])
+}
+
+func named(codes []screening.Code) string { return joined(inWordsAll(codes)) }
+
+func joined(texts []string) string {
+	if len(texts) == 0 {
 		return ""
 	}
-	return ": " + strings.Join(inWordsAll(codes), "; ")
+	return ": " + strings.Join(texts, "; ")
 }
 
 func inWordsAll(codes []screening.Code) []string {

@@ -82,10 +82,13 @@ func ruleLines(r screening.Rules) []string {
 	lines := []string{
 		"preparticipation 2015: " + branch,
 		fmt.Sprintf("contraindications 2007: %s%s", r.Contraindications.Level, listed(r.Contraindications.Reasons)),
-		fmt.Sprintf("spinal red flags 2020: %s", r.RedFlags),
+		fmt.Sprintf("spinal red flags 2020: referral %s", r.RedFlags),
 	}
 	if r.SessionDay.Plan != 0 {
 		lines = append(lines, fmt.Sprintf("session-day checks: %s%s", r.SessionDay.Plan, listed(r.SessionDay.Reasons)))
+	}
+	if !r.Pain.Applies && len(r.Pain.Reasons) > 0 {
+		lines = append(lines, fmt.Sprintf("pain model: not for this pain, %s%s", r.Pain.Plan, listed(r.Pain.Reasons)))
 	}
 	if len(r.Cautions) > 0 {
 		lines = append(lines, "cautions by condition"+listed(r.Cautions))
