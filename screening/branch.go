@@ -60,13 +60,35 @@ func (a *assessment) branch() {
 	if f.Known = b == branchOf(p.Activity.active(), count(knownIn(a.items, Yes, true)) > 0, signs == Yes); !f.Known {
 		f.Reason.Code += unsurely
 	}
-	if symptoms && slices.ContainsFunc(needing, p.unliftable) {
+	switch open := a.openOf(b); {
+	case !f.Known && open != "" && follows.meanwhile > WithinLimits:
+		f.Exit = WayOut{Who: ThePerson, With: AnAnswer, Ask: open}
+	case symptoms && slices.ContainsFunc(needing, p.unliftable):
 		f.Exit = WayOut{Who: TheDoctor, With: BeingSettled}
 	}
 	a.out.add(f, follows)
 	if p.diabetesStart(a.items) == NotNeeded {
 		a.out.add(byRule(evidence.Because(adaCode, adaFact)), nothingFound)
 	}
+}
+
+// openOf is the first question whose answer may tell another branch than b, "" if what is
+// known makes it.
+func (a *assessment) openOf(b Branch) Code {
+	kind, list := Disease, askDiseases
+	asked := a.p.Diseases.Asked
+	if b == N3 || b == A3 {
+		kind, list, asked = Symptom, askSymptoms, a.p.Symptoms.Asked
+	}
+	if !asked {
+		return list
+	}
+	for _, it := range a.items {
+		if it.held != Yes && !it.looked() && (it.kind == kind || kind == Disease && it.isKnown(true)) {
+			return a.missing(it).Code
+		}
+	}
+	return ""
 }
 
 // appendTold adds the diseases that were told. What only a question leaves open is of one

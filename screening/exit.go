@@ -115,6 +115,9 @@ func (f *Finding) exit(e effect) WayOut {
 // exit is the way out of an entry that is present.
 func (e *entry) exit() WayOut {
 	who, with := TheDoctor, BeingSettled
+	if e.code == glucoseLow { // treated, and read again
+		return WayOut{Who: ThePerson, With: AReading, Ask: askGlucose}
+	}
 	switch {
 	case e.released != nil:
 		with = AClearance

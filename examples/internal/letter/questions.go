@@ -2,6 +2,7 @@ package letter
 
 import (
 	"slices"
+	"strings"
 
 	"example.org/posology/screening"
 )
@@ -35,9 +36,11 @@ var topics = []topic{
 	{asks: "With these signs of the heart, may training begin or go on, and with which limits of effort, pulse and pressure?", about: []screening.Code{
 		"ischaemic_chest_neck_jaw_arm_pain", "palpitations_or_tachycardia", "known_heart_murmur", "dyspnoea_rest_or_mild_exertion",
 		"orthopnoea_or_pnd", "unusual_fatigue_or_dyspnoea_usual_activity", "ankle_oedema", "cardiac", "unstable_chd", "exertional_angina",
-		"after_mi_or_stroke", "major_chd_risk_factors", "uncontrolled_arrhythmia", "new_atrial_fibrillation", "pacemaker", "icd",
+		"major_chd_risk_factors", "uncontrolled_arrhythmia", "new_atrial_fibrillation", "pacemaker", "icd",
 		"severe_valve_disease", "severe_symptomatic_aortic_stenosis", "low_functional_capacity", "mi_within_3_weeks", "heart_attack", "hr_gt_100", "capacity_lt_4_mets",
 		"unstable_or_uncontrolled", "pain_chest", "training_provokes_angina_hypotension_or_arrhythmia"}},
+	{asks: "After a stroke or heart attack, or with diseased vessels of the brain, may training begin or go on, and with which limits of effort, pulse and pressure?", about: []screening.Code{
+		"after_mi_or_stroke", "stroke", "cerebrovascular"}},
 	{asks: "Is the heart failure stable, or does its treatment need a change before training goes on?", about: []screening.Code{
 		"heart_failure", "decompensated_hf", "heart_failure_nyha_iv", "hf_weight_gain", "hf_worsening", "hf_supine_hr", "unstable_or_acute_hf"}},
 	{asks: "What lies behind the dizziness, do medicines have a part in it, and may this person train, sitting or standing?", about: []screening.Code{
@@ -92,16 +95,52 @@ func (l Letter) Questions() []string {
 	case screening.SameDay:
 		ask(seeToday)
 	}
+	var rest []screening.Code
 	for _, code := range l.asked() {
-		ask(about(code).asks)
+		switch t := about(code); {
+		case t.asks != general:
+			ask(t.asks)
+		case !slices.Contains(rest, code):
+			rest = append(rest, code)
+		}
 	}
+	cleared := l.clearance()
 	for _, text := range l.Asks {
 		ask(text)
 	}
-	if len(asks) > 1 { // the general one says nothing beside one that fits
-		asks = slices.DeleteFunc(asks, func(text string) bool { return text == general })
+	if len(asks) == 0 && len(cleared) == 0 && len(rest) > 0 {
+		return []string{general}
+	}
+	rest = slices.DeleteFunc(rest, func(c screening.Code) bool { return slices.Contains(cleared, c) })
+	if len(rest) > 0 { // beside others it says of what
+		ask(general + " I ask for: " + strings.Join(inWordsAll(rest), "; ") + ".")
+	}
+	if len(cleared) > 0 {
+		ask("Do you agree that this person trains, and how hard at most: light, moderate or vigorous? Training waits for your agreement about: " + strings.Join(inWordsAll(cleared), "; ") + ".")
 	}
 	return asks
+}
+
+// clearance are the codes that an agreement has to name to lift what holds the person.
+func (l Letter) clearance() []screening.Code {
+	var codes []screening.Code
+	add := func(list ...screening.Code) {
+		for _, c := range list {
+			if !slices.Contains(codes, c) {
+				codes = append(codes, c)
+			}
+		}
+	}
+	for _, f := range l.Outcome.Findings {
+		switch {
+		case f.Exit.With != screening.AClearance:
+		case f.Branch() != 0:
+			add(slices.Concat(l.Profile.Diseases.Present, l.Profile.Symptoms.Present)...)
+		default:
+			add(f.Code)
+		}
+	}
+	return codes
 }
 
 // asked are the codes that the doctor is asked about. The branch of the
