@@ -43,7 +43,11 @@ func (s state) ofPulse() *asking {
 
 // ofFalls asks for the other two points of the screen for falls.
 func (s state) ofFalls() *asking {
-	if s.profile.Falls == nil || s.profile.Falls.Fell == screening.Yes {
+	told := s.list(screening.Condition).Of("falls_risk") == screening.Yes // one of the three, and not which
+	switch {
+	case s.profile.Falls == nil && told && !s.asked["falls"]:
+		return fields["falls"]("")
+	case s.profile.Falls == nil, s.profile.Falls.Fell == screening.Yes && !told:
 		return nil
 	}
 	change := func(s *state) *screening.FallsScreen {

@@ -40,6 +40,10 @@ func (l Letter) found(words evidence.Lexicon, before screening.Outcome) (today, 
 	}
 	for _, f := range l.Outcome.Findings {
 		text := finding(words, f)
+		if f.Code == "falls_risk" && f.Known {
+			known[l.fallen(text)] = known[text]
+			text = l.fallen(text)
+		}
 		if text == "" || slices.Contains(today, text) || slices.Contains(assessed, text) {
 			continue
 		}
@@ -50,6 +54,19 @@ func (l Letter) found(words evidence.Lexicon, before screening.Outcome) (today, 
 		}
 	}
 	return today, assessed
+}
+
+// fallen says which of the three points of the screen for falls were answered with yes,
+// and otherwise what it stood for.
+func (l Letter) fallen(otherwise string) string {
+	points, s := parts{}, value(l.Profile.Falls)
+	points.add(s.Fell == screening.Yes, "a fall in the last 12 months")
+	points.add(s.Unsteady == screening.Yes, "unsteady, standing or walking")
+	points.add(s.Afraid == screening.Yes, "afraid of falling")
+	if len(points) == 0 {
+		return otherwise
+	}
+	return upper(strings.Join(points, "; ")) + "."
 }
 
 // finding says in a letter's words what was found, "" where it stands elsewhere.

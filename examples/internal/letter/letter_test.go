@@ -176,3 +176,17 @@ func TestRulesFitWhatWasFound(t *testing.T) {
 		t.Error("a type that was stated")
 	}
 }
+
+// Who fell is said to have fallen, and a risk that was told among the conditions has the
+// list of what is looked at, as the screen has.
+func TestLetterSaysWhoFell(t *testing.T) {
+	p := well()
+	p.Conditions, p.Falls = screening.AskedFor("falls_risk"), nil
+	if got := written(t, p, nil, letter.FallsService); !strings.Contains(got, "WHAT A POSITIVE FALLS SCREEN HAS LOOKED AT - other illnesses") {
+		t.Error(got)
+	}
+	p.Falls = &screening.FallsScreen{Fell: screening.Yes, Unsteady: screening.Yes}
+	if got := written(t, p, nil, letter.FallsService); !strings.Contains(got, "- A fall in the last 12 months; unsteady, standing or walking.") {
+		t.Error(got)
+	}
+}

@@ -66,7 +66,7 @@ func FreesMost(o screening.Outcome) string {
 		}
 	}
 	if alone || len(also) == 0 {
-		return text
+		return strings.TrimSuffix(text, ".")
 	}
 	return text + " Nothing is freed without this too: " + strings.Join(also, " ")
 }
