@@ -119,7 +119,14 @@ func (l Letter) tell(d *document.Document, words evidence.Lexicon, before screen
 	for _, q := range l.Outcome.Missing {
 		open = append(open, q.Reason)
 	}
-	d.Listed("What could not be answered", said(words, open)...)
+	unknown := said(words, open)
+	for i, text := range unknown { // what follows here stands in what goes on meanwhile
+		for _, here := range []string{" Counts as ", " Until it is looked at: "} {
+			text, _, _ = strings.Cut(text, here)
+		}
+		unknown[i] = text
+	}
+	d.Listed("What could not be answered", unknown...)
 }
 
 // nothingAsked says why a letter is written that asks nothing.

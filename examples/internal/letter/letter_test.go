@@ -190,3 +190,12 @@ func TestLetterSaysWhoFell(t *testing.T) {
 		t.Error(got)
 	}
 }
+
+// A doctor reads what is not known, and not how it is counted here.
+func TestWhatIsNotKnownReadsPlainly(t *testing.T) {
+	p := well()
+	p.Symptoms.Unsure, p.Conditions.Unsure = []screening.Code{"dizziness_or_syncope"}, []screening.Code{"total_hip_replacement"}
+	if got := written(t, p, nil); strings.Contains(got, "meanwhile nothing") || strings.Contains(got, "Until it is looked at") || strings.Contains(got, "route ") {
+		t.Error(got)
+	}
+}
