@@ -173,16 +173,13 @@ func (d drawing) answers(p *screening.Profile) {
 		p.Answers["insulin_or_secretagogue"] = d.yes(insulinKnown, insulinTaken)
 		p.Answers["retinopathy_moderate_or_worse"] = d.yes(eyesKnown, eyesChanged)
 	}
-	if has(p.Diseases, "cerebrovascular") { // a stroke is drawn by itself
-		p.Answers["stroke_before"] = screening.No
-	}
 	if has(p.Conditions, "osteoporosis") {
 		p.Answers["vertebral_fracture"] = d.yes(spineKnown, spineBroken)
 	}
 	if has(p.Conditions, "hernia") {
 		p.Answers["hernia_symptomatic_or_large"] = d.yes(herniaKnown, herniaTroubles)
 	}
-	p.Answers["clearance"], p.Answers["floor_and_up"] = screening.No, screening.Yes
+	p.Answers["clearance"], p.Answers["floor_and_up"], p.Answers["stroke_before"] = screening.No, screening.Yes, screening.No // a stroke is drawn by itself
 	if p.Age >= offTheFloor {
 		p.Answers["floor_and_up"] = screening.No
 	}

@@ -121,10 +121,8 @@ func (l Letter) tell(d *document.Document, words evidence.Lexicon, before screen
 	}
 	unknown := said(words, open)
 	for i, text := range unknown { // what follows here stands in what goes on meanwhile
-		for _, here := range []string{" Counts as ", " Until it is looked at: "} {
-			text, _, _ = strings.Cut(text, here)
-		}
-		unknown[i] = text
+		text, _, _ = strings.Cut(text, " Until it is looked at: ")
+		unknown[i], _, _ = strings.Cut(text, " Counts as ")
 	}
 	d.Listed("What could not be answered", unknown...)
 }

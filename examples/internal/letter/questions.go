@@ -2,7 +2,6 @@ package letter
 
 import (
 	"slices"
-	"strings"
 
 	"example.org/posology/screening"
 )
@@ -108,15 +107,15 @@ func (l Letter) Questions() []string {
 	for _, text := range l.Asks {
 		ask(text)
 	}
-	if len(asks) == 0 && len(cleared) == 0 && len(rest) > 0 {
-		return []string{general}
-	}
 	rest = slices.DeleteFunc(rest, func(c screening.Code) bool { return slices.Contains(cleared, c) })
-	if len(rest) > 0 { // beside others it says of what
-		ask(general + " I ask for: " + strings.Join(inWordsAll(rest), "; ") + ".")
+	switch {
+	case len(rest) > 0 && len(asks)+len(cleared) > 0: // beside others it says of what
+		ask(general + " I ask for" + named(rest) + ".")
+	case len(rest) > 0:
+		ask(general)
 	}
 	if len(cleared) > 0 {
-		ask("Do you agree that this person trains, and how hard at most: light, moderate or vigorous? Training waits for your agreement about: " + strings.Join(inWordsAll(cleared), "; ") + ".")
+		ask("Do you agree that this person trains, and how hard at most: light, moderate or vigorous? Training waits for your agreement about" + named(cleared) + ".")
 	}
 	return asks
 }
@@ -124,23 +123,17 @@ func (l Letter) Questions() []string {
 // clearance are the codes that an agreement has to name to lift what holds the person.
 func (l Letter) clearance() []screening.Code {
 	var codes []screening.Code
-	add := func(list ...screening.Code) {
-		for _, c := range list {
-			if !slices.Contains(codes, c) {
-				codes = append(codes, c)
-			}
-		}
-	}
 	for _, f := range l.Outcome.Findings {
 		switch {
 		case f.Exit.With != screening.AClearance:
 		case f.Branch() != 0:
-			add(slices.Concat(l.Profile.Diseases.Present, l.Profile.Symptoms.Present)...)
+			codes = slices.Concat(codes, l.Profile.Diseases.Present, l.Profile.Symptoms.Present)
 		default:
-			add(f.Code)
+			codes = append(codes, f.Code)
 		}
 	}
-	return codes
+	slices.Sort(codes)
+	return slices.Compact(codes)
 }
 
 // asked are the codes that the doctor is asked about. The branch of the

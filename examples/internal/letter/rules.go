@@ -58,13 +58,10 @@ func ruleLines(r screening.Rules, p screening.Profile, checked bool) []string {
 	if a := r.Preparticipation; a.Branch != 0 {
 		prep = branches[a.Branch] + ": " + word(needs[a.Clearance])
 	}
-	var listed []string // whose diabetes is of whatever type
-	for _, text := range inWordsAll(r.Contraindications.Reasons) {
-		listed = append(listed, strings.TrimSuffix(text, ", type not stated"))
-	}
+	listed := strings.ReplaceAll(named(r.Contraindications.Reasons), ", type not stated", "") // the list's diabetes is of any
 	lines := []string{
 		"preparticipation screening (ACSM 2015): " + prep,
-		"contraindications to resistance training (AHA 2007): " + word(levels[r.Contraindications.Level]) + joined(listed),
+		"contraindications to resistance training (AHA 2007): " + word(levels[r.Contraindications.Level]) + listed,
 		"signs of serious disease of the spine (IFOMPT 2020): " + spine(r.RedFlags, p, word),
 	}
 	if checked && r.SessionDay.Plan != 0 {
@@ -82,28 +79,22 @@ func ruleLines(r screening.Rules, p screening.Profile, checked bool) []string {
 	return lines
 }
 
-// spine says what the rule for the spine answers. Of its signs one alone refers nobody,
-// and is named.
+// spine says what the rule for the spine answers; one sign alone refers nobody, and is named.
 func spine(answer screening.Referral, p screening.Profile, word func(string) string) string {
-	var alone []screening.Code
 	for prompt := range screening.Prompts() {
-		if prompt.Code == "back_pain" && answer == screening.NoReferral {
-			alone = slices.DeleteFunc(slices.Clone(p.RedFlags.Present), func(c screening.Code) bool { return !slices.Contains(prompt.Triggers, c) })
+		alone := slices.DeleteFunc(slices.Clone(p.RedFlags.Present), func(c screening.Code) bool { return !slices.Contains(prompt.Triggers, c) })
+		if prompt.Code == "back_pain" && answer == screening.NoReferral && len(alone) > 0 {
+			return "no referral for what was found, by itself" + named(alone)
 		}
-	}
-	if len(alone) > 0 {
-		return "no referral for what was found, by itself" + named(alone)
 	}
 	return word(referrals[answer])
 }
 
-func named(codes []screening.Code) string { return joined(inWordsAll(codes)) }
-
-func joined(texts []string) string {
-	if len(texts) == 0 {
+func named(codes []screening.Code) string {
+	if len(codes) == 0 {
 		return ""
 	}
-	return ": " + strings.Join(texts, "; ")
+	return ": " + strings.Join(inWordsAll(codes), "; ")
 }
 
 func inWordsAll(codes []screening.Code) []string {

@@ -50,39 +50,32 @@ func (p *Paper) Screening(o screening.Outcome) {
 // FreesMost says the one answer or paper that would free most, with what else is needed
 // where it alone frees nothing, and "" where nobody is held.
 func FreesMost(o screening.Outcome) string {
-	text := way(o, o.Frees)
-	also, alone := []string{}, o.Frees.Who != 0
+	var also []string
 	for _, f := range o.Findings {
 		exit := f.Exit
 		exit.From = 0
 		if exit.Who == 0 || exit == o.Frees || f.Branch() == screening.N3 || f.Branch() == screening.A3 {
 			continue // such a branch is of signs that have a way of their own
 		}
-		if held := f.Meanwhile == o.Meanwhile && (o.Meanwhile > screening.WithinLimits || f.Route == o.Route); held {
-			alone = false
-			if other := way(o, exit); !slices.Contains(also, other) {
-				also = append(also, other)
-			}
+		other := way(o, exit)
+		if f.Meanwhile == o.Meanwhile && (o.Meanwhile > screening.WithinLimits || f.Route == o.Route) && !slices.Contains(also, other) {
+			also = append(also, other)
 		}
 	}
-	if alone || len(also) == 0 {
-		return strings.TrimSuffix(text, ".")
+	if len(also) == 0 {
+		return strings.TrimSuffix(way(o, o.Frees), ".")
 	}
-	return text + " Nothing is freed without this too: " + strings.Join(also, " ")
+	return way(o, o.Frees) + " Nothing is freed without this too: " + strings.Join(also, " ")
 }
 
 // way says a way out, and what the person is asked.
 func way(o screening.Outcome, exit screening.WayOut) string {
-	text := exit.String()
 	for _, q := range o.Missing {
-		if exit.Who == screening.ThePerson && exit.Ask != "" && q.Code == exit.Ask {
-			return text + ": " + screening.Words().Client(q.Reason)
+		if exit.Who == screening.ThePerson && q.Code == exit.Ask {
+			return exit.String() + ": " + screening.Words().Client(q.Reason)
 		}
 	}
-	if text != "" {
-		text += "."
-	}
-	return text
+	return exit.String() + "."
 }
 
 // favours says what a condition speaks for.

@@ -17,7 +17,7 @@ func training(r record.Review) []string {
 	if err != nil {
 		return nil // reported by whoever prints
 	}
-	var lines, said []string // what came up, and where, once for all exercises that it was noted of
+	var lines, said []string
 	of := map[string][]string{}
 	for _, item := range r.Items {
 		for _, v := range item.Log {
