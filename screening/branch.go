@@ -57,18 +57,22 @@ func (a *assessment) branch() {
 	}
 	reason.Facts = append(reason.Facts, knownFacts(diseases)...)
 	f := finding(Code(b.String()), variant, reason)
-	if f.Known = b == branchOf(p.Activity.active(), count(knownIn(a.items, Yes, true)) > 0, signs == Yes); !f.Known {
-		f.Reason.Code += unsurely
-	}
-	switch open := a.openOf(b); {
-	case !f.Known && open != "" && follows.meanwhile > WithinLimits:
+	f.known(b == branchOf(p.Activity.active(), count(knownIn(a.items, Yes, true)) > 0, signs == Yes))
+	if open := a.openOf(b); !f.Known && open != "" && follows.meanwhile > WithinLimits {
 		f.Exit = WayOut{Who: ThePerson, With: AnAnswer, Ask: open}
-	case symptoms && slices.ContainsFunc(needing, p.unliftable):
+	} else if symptoms && slices.ContainsFunc(needing, p.unliftable) {
 		f.Exit = WayOut{Who: TheDoctor, With: BeingSettled}
 	}
 	a.out.add(f, follows)
 	if p.diabetesStart(a.items) == NotNeeded {
 		a.out.add(byRule(evidence.Because(adaCode, adaFact)), nothingFound)
+	}
+}
+
+// known notes whether what is known makes a branch, in its reason too.
+func (f *Finding) known(is bool) {
+	if f.Known = is; !is {
+		f.Reason.Code += unsurely
 	}
 }
 
