@@ -21,7 +21,7 @@ func (c *Course) referred() []evidence.Reason {
 	}
 	for i := len(c.Log) - 1; i >= 0; i-- {
 		v := &c.Log[i]
-		if why := v.Refers(); len(why) > 0 && v.Day >= c.Request.Screening.Day {
+		if why := v.Refers(&c.Request.Screening); len(why) > 0 && v.Day >= c.Request.Screening.Day {
 			return append(why, because("progression.referred").With(evidence.Day("day", v.Day)))
 		}
 	}

@@ -178,8 +178,10 @@ func (a *assessment) listed() {
 			continue
 		}
 		f := it.finding(variant)
-		if open := a.askFiner(it, e.meanwhile); open != "" && variant != withClearance {
-			f.Exit = WayOut{Who: ThePerson, With: AnAnswer, Ask: open}
+		if open := a.askFiner(it, e); open != "" && variant != withClearance {
+			if f.Exit = (WayOut{Who: ThePerson, With: AnAnswer, Ask: open}); e.route == PhysioLooks {
+				f.Exit.Who, f.Exit.With = ThePhysio, ALook
+			}
 		} else if a.p.kept(it.entry) && e.meanwhile > WithinLimits {
 			f.Exit = WayOut{Who: TheDoctor, With: BeingSettled}
 		} else if x := f.exit(e); x.With == ADate {

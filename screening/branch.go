@@ -57,14 +57,42 @@ func (a *assessment) branch() {
 	}
 	reason.Facts = append(reason.Facts, knownFacts(diseases)...)
 	f := finding(Code(b.String()), variant, reason)
-	f.Known = b == branchOf(p.Activity.active(), count(knownIn(a.items, Yes, true)) > 0, signs == Yes)
-	if symptoms && slices.ContainsFunc(needing, p.unliftable) {
+	f.known(b == branchOf(p.Activity.active(), count(knownIn(a.items, Yes, true)) > 0, signs == Yes))
+	if open := a.openOf(b); !f.Known && open != "" && follows.meanwhile > WithinLimits {
+		f.Exit = WayOut{Who: ThePerson, With: AnAnswer, Ask: open}
+	} else if symptoms && slices.ContainsFunc(needing, p.unliftable) {
 		f.Exit = WayOut{Who: TheDoctor, With: BeingSettled}
 	}
 	a.out.add(f, follows)
 	if p.diabetesStart(a.items) == NotNeeded {
 		a.out.add(byRule(evidence.Because(adaCode, adaFact)), nothingFound)
 	}
+}
+
+// known notes whether what is known makes a branch, in its reason too.
+func (f *Finding) known(is bool) {
+	if f.Known = is; !is {
+		f.Reason.Code += unsurely
+	}
+}
+
+// openOf is the first question whose answer may tell another branch than b, "" if what is
+// known makes it.
+func (a *assessment) openOf(b Branch) Code {
+	kind, list := Disease, askDiseases
+	asked := a.p.Diseases.Asked
+	if b == N3 || b == A3 {
+		kind, list, asked = Symptom, askSymptoms, a.p.Symptoms.Asked
+	}
+	if !asked {
+		return list
+	}
+	for _, it := range a.items {
+		if it.held != Yes && !it.looked() && (it.kind == kind || kind == Disease && it.isKnown(true)) {
+			return a.missing(it).Code
+		}
+	}
+	return ""
 }
 
 // appendTold adds the diseases that were told. What only a question leaves open is of one

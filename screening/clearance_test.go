@@ -205,7 +205,7 @@ func TestBranchClearance(t *testing.T) {
 		t.Errorf("effort up to %v, want light", o.Limits.MaxIntensity)
 	}
 	p.Symptoms = screening.Checklist{}
-	if _, ok := finding(assess(t, p), "screening.branch.N3"); !ok {
+	if _, ok := finding(assess(t, p), "screening.branch.N3.unsure"); !ok {
 		t.Error("a branch is released without asking for symptoms")
 	}
 	p.Symptoms = screening.AskedFor()
@@ -213,11 +213,11 @@ func TestBranchClearance(t *testing.T) {
 	expect(t, assess(t, p), screening.AskFirst, screening.UnloadedPractice)
 	p.Diseases = screening.Checklist{Asked: true, Unsure: []screening.Code{"renal"}}
 	p.Clearances = nil
-	if _, ok := finding(assess(t, p), "screening.branch.N2"); !ok {
+	if _, ok := finding(assess(t, p), "screening.branch.N2.unsure"); !ok {
 		t.Error("an unsure disease is not counted in the branch")
 	}
 	p.Symptoms = screening.Checklist{Asked: true, Unsure: []screening.Code{"orthopnoea_or_pnd"}}
-	if _, ok := finding(assess(t, p), "screening.branch.N3"); !ok {
+	if _, ok := finding(assess(t, p), "screening.branch.N3.unsure"); !ok {
 		t.Error("an unsure symptom is not counted in the branch")
 	}
 }

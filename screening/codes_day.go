@@ -48,11 +48,14 @@ var moreReadings = []entry{
 
 	{code: otherPain[ChestPain], kind: Reading, meaning: "pain around the chest, for which the pain model is never used", from: notModelled, effect: seeToday.with(lighter.limits)},
 	{code: otherPain[SpreadingPain], kind: Reading, meaning: "pain that spreads, for which the pain model is never used", from: notModelled, effect: lookNoLoad.with(lighter.limits), sited: &lookLighter},
-	{code: otherPain[SpinePain], kind: Reading, meaning: "pain as from a fracture of the spine, for which the pain model is never used", from: notModelled, effect: seeToday.with(lighter.limits)},
+	{code: otherPain[SpinePain], kind: Reading, meaning: "pain as from a fracture of the spine, for which the pain model is never used", from: notModelled, effect: seeToday.with(lighter.limits), lesser: &spineAche, also: []evidence.FactID{newBackFact}},
 	{code: otherPain[BonePain], kind: Reading, meaning: "pain where bone metastases are, for which the pain model is never used", from: notModelled, effect: seeToday.with(lighter.limits)},
 	{code: otherPain[HotJointPain], kind: Reading, meaning: "pain of a hot joint, for which the pain model is never used", from: notModelled, effect: seeToday.with(lighter.limits)},
 	{code: otherPain[PostOperativePain], kind: Reading, meaning: "pain early after an operation, for which the pain model is never used; ask the surgeon", from: notModelled, effect: askNothing.with(lighter.limits)},
 }
+
+// spineAche is new pain over a spine that breaks easily, which nobody has called a break.
+var spineAche = askNothing.with(lighter.limits)
 
 var notModelled = ours("the pain model was studied in other pain; somebody looks at this first")
 

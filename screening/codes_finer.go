@@ -26,6 +26,9 @@ const (
 	eyeOperation       Code = "recent_eye_operation"
 	dizziness          Code = "dizziness_or_syncope"
 	cancerBefore       Code = "cancer_history"
+	backUnseen         Code = "back_pain_unseen"
+	placesUnseen       Code = "many_pains_unseen"
+	pelvisUnseen       Code = "pelvic_heaviness_unseen"
 )
 
 // The finer rows. A sign that a clinician has looked at and that has not changed is
@@ -40,6 +43,13 @@ var (
 	freeOfSurgeon    = &finer{grave: []Code{replacementLimited}, settled: lookImpact, dated: &dated{weeks: replacementWeeks, later: tellImpact}}
 	hipFreeOfSurgeon = &finer{grave: []Code{replacementLimited}, settled: lookImpact.avoiding(body.DeepKneeBend), dated: &dated{weeks: replacementWeeks, later: tellImpact}}
 )
+
+// seenBy is of what a physiotherapist looks at: once that was done, with nothing left
+// against loading it, training goes on as it is told.
+func seenBy(question Code) *finer { return &finer{grave: []Code{question}, settled: tell} }
+
+// pelvisSeen keeps to breathing out, whatever the look said.
+var pelvisSeen = &finer{grave: []Code{pelvisUnseen}, settled: tell.with(Limits{NoBreathHolding: true})}
 
 // looked is lookedAtSign for the sign that one question is about.
 func looked(by Code) *finer {
@@ -93,8 +103,10 @@ const spinalDeformity Code = "spinal_deformity"
 
 // breaksBones are what makes a new shape of the spine, or bad pain over it, a likely
 // break; steroids, which thin bones, weaken the immune system too.
-var breaksBones = []Code{"osteoporosis", "osteoporosis_uk", "osteoporosis_essa", "osteoporosis_essa_dose", "osteoporosis_with_vertebral_fracture",
-	vertebralFracture, recentFracture, "hip_fracture", fallsRisk, "bone_metastases", cancerBefore, "weakened_immune_system"}
+var breaksBones = append([]Code{recentFracture, "hip_fracture", fallsRisk, "bone_metastases", cancerBefore, "weakened_immune_system"}, weakBones...)
+
+// weakBones are osteoporosis in whatever words, and a bone of the spine that broke.
+var weakBones = []Code{"osteoporosis", "osteoporosis_uk", "osteoporosis_essa", "osteoporosis_essa_dose", "osteoporosis_with_vertebral_fracture", vertebralFracture, spineNotSeen}
 
 // spineNotSeen stands for a fracture of the spine that is not known in osteoporosis.
 const spineNotSeen Code = "spine_not_seen"
@@ -126,6 +138,12 @@ var finerQuestions = []question{
 		clinician: "Fatigue that is new, growing or not looked at."},
 	{code: crampNew, yesNo: true, triggers: []Code{"intermittent_claudication"}, client: "Is the cramp new or coming sooner, or has no doctor looked at your legs yet?",
 		clinician: "Claudication that is new, coming sooner or not looked at."},
+	{code: backUnseen, yesNo: true, triggers: chronicSigns[:1], client: "About the back pain that lasts: is it still to be looked at by your physiotherapist, or did the look leave something against weights?",
+		clinician: "Back pain that lasts, not looked at by the physiotherapist, or with something left against loading the spine: no, once neither is so."},
+	{code: placesUnseen, yesNo: true, triggers: chronicSigns[1:], client: "About the pain in many places: is it still to be looked at by your physiotherapist, or did the look leave something against weights?",
+		clinician: "Pain in many places, not looked at by the physiotherapist, or with something left against weights: no, once neither is so."},
+	{code: pelvisUnseen, yesNo: true, triggers: []Code{"pelvic_heaviness"}, client: "About the heaviness below: is it still to be looked at, or did the look leave something against effort?",
+		clinician: "Pelvic heaviness, not looked at, or with something left against effort: no, once neither is so."},
 	{code: cancerActive, yesNo: true, triggers: []Code{cancerBefore}, client: "Is the cancer still being treated, or checked for?",
 		clinician: "Cancer under treatment or follow-up; without either it counts as long past."},
 	{code: painChanged, yesNo: true, triggers: chronicSigns, client: "Is that pain new within the last months, or has it changed?",
@@ -155,6 +173,8 @@ var finerFacts = []evidence.Fact{
 	{ID: unsureFact, Value: "whether a hip, knee or shoulder was replaced or a bone of the spine ever broke, where the person does not know: no published rule of this package asks, so the physiotherapist looks (scar, gait, height, shape of the back), and until then what an old one bars is left out", Basis: evidence.Design},
 	{ID: inRoomFact, Value: "where a published rule counts only who is known to have it, the person is not sure, and asking further, a look or a measure in the room settles it: the physiotherapist looks, and until then effort is no harder than light or moderate, or the place is spared; absolute entries, alarm signs and what only a doctor can tell hold as if they were there", Basis: evidence.Design},
 	{ID: newDizzyFact, Value: "dizzy spells that are new or not looked at, without a faint and not on effort, wait for a doctor's agreement, as the preparticipation rule has it; they are not seen the same day", Basis: evidence.Design, From: []evidence.FactID{factPrefix + evidence.FactID(dizziness)}},
+	{ID: newBackFact, Value: "pain told as ordinary, at the back or at no place told, in a higher zone of the pain model than the usual one, of somebody with osteoporosis or a spine that broke, may be a fracture: a doctor is asked before training goes on", Basis: evidence.Design, From: []evidence.FactID{factPrefix + "sudden_back_pain_or_height_loss"}},
+	{ID: seenFact, Value: "what the physiotherapist looks at is held as long as nobody looked, or the look left something against weights; after that it is told", Basis: evidence.Design},
 	{ID: followedFact, Value: "pain of years and the same, with a cancer that is treated or followed: a doctor is asked, movements are practised without weight and the spine is spared until the answer", Basis: evidence.Design, From: []evidence.FactID{chronicFact}},
 	{ID: pastFact, Value: fmt.Sprintf("a heart attack or stroke counts as past after %d months without another", pastMonths), Basis: evidence.Design},
 	{ID: spineCountFact, Value: fmt.Sprintf("sets of at least %d repetitions, the low end of the published 8 to 12", spineLeastCount), Source: "giangregorio2014", Via: guideTable, Basis: evidence.Secondary},
@@ -176,6 +196,8 @@ const (
 	shapeFact        = factPrefix + "shape-alone"
 	unsureFact       = factPrefix + "not-known-looked-at"
 	inRoomFact       = factPrefix + "not-known-in-the-room"
+	newBackFact      = factPrefix + "back-pain-weak-bones"
+	seenFact         = factPrefix + "seen-by-physio"
 	newDizzyFact     = factPrefix + "dizzy-no-faint"
 	followedFact     = factPrefix + "chronic-signs-cancer-followed"
 )

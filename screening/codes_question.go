@@ -29,6 +29,7 @@ const (
 	askFalls      Code = "falls"
 	askBack       Code = "back_pain"
 	askSetting    Code = "setting"
+	strokeBefore  Code = "stroke_before"
 )
 
 // homeReadings are readings that a clinician may have asked the person to take.
@@ -62,6 +63,8 @@ var writtenQuestions = []question{
 		client: "What did your last eye check show?", clinician: "Diabetic retinopathy of moderate degree or more; unknown counts as present."},
 	{code: "vertebral_fracture", yesNo: true, triggers: []Code{"osteoporosis", "osteoporosis_uk", "osteoporosis_essa", "osteoporosis_essa_dose"}, means: "vertebral_fracture", unless: []Code{"vertebral_fracture", "osteoporosis_with_vertebral_fracture"},
 		client: "Has a bone in your spine ever broken, perhaps found on a picture?", clinician: "Vertebral fracture; many are silent, so the list alone does not answer it."},
+	{code: strokeBefore, yesNo: true, triggers: []Code{"cerebrovascular"}, means: afterAttackOrStroke, unless: []Code{afterAttackOrStroke},
+		client: "Have you ever had a stroke?", clinician: "A stroke in the past: told with the vessels of the brain it is the same as told by itself, and its day is asked."},
 	{code: "hernia_symptomatic_or_large", yesNo: true, triggers: []Code{"hernia"}, means: "hernia_symptomatic_or_large",
 		client: "Does the hernia hurt, bulge a lot, or has a doctor called it large?", clinician: "Hernia that is large or gives symptoms."},
 	{code: askPressure, everyone: true, triggers: pressureCodes, means: "blood_pressure",

@@ -42,8 +42,8 @@ var redFlags = []entry{
 	{code: "recent_infection_or_injected_drugs", kind: RedFlag, meaning: "recent infection, injected drugs or a piercing wound", from: spineFlag("a recent infection, injected drugs or a piercing wound", infection, evidence.Secondary), effect: ask, points: infection},
 	{code: "unexplained_weight_loss", kind: RedFlag, meaning: "weight lost without a reason", from: spineFlag("weight lost without a reason", malignancy, evidence.Secondary), effect: ask, points: malignancy},
 	{code: "unremitting_night_pain", kind: RedFlag, meaning: "night pain that never lets up", from: spineFlag("night pain that never lets up", malignancy, evidence.Secondary), effect: ask, points: malignancy},
-	{code: "back_pain_not_better_at_a_month", kind: RedFlag, meaning: "back pain no better after about a month", from: spineFlag("pain no better after about a month", malignancy, evidence.Secondary), effect: lookSpine, points: malignancy},
-	{code: "pain_in_many_places", kind: RedFlag, meaning: "pain in many places", from: spineFlag("pain in many places", malignancy, evidence.Secondary), effect: look, points: malignancy},
+	{code: "back_pain_not_better_at_a_month", kind: RedFlag, meaning: "back pain no better after about a month", from: spineFlag("pain no better after about a month", malignancy, evidence.Secondary), effect: lookSpine, finer: seenBy(backUnseen), points: malignancy, also: []evidence.FactID{seenFact}},
+	{code: "pain_in_many_places", kind: RedFlag, meaning: "pain in many places", from: spineFlag("pain in many places", malignancy, evidence.Secondary), effect: look, finer: seenBy(placesUnseen), points: malignancy, also: []evidence.FactID{seenFact}},
 	{code: "cancer_history", kind: RedFlag, meaning: "cancer earlier in life", from: spineFlag("cancer earlier in life", malignancy, evidence.Secondary), effect: tell, points: malignancy},
 	{code: "severe_midline_back_pain", kind: RedFlag, meaning: "severe back pain in the midline, less on lying down", from: spineFlag("severe pain in the midline, less on lying down,", brokenBone, evidence.Secondary), effect: askNoLoad.with(lookShape.limits), lesser: &lookShape, beside: breaksBones, points: brokenBone, also: []evidence.FactID{shapeFact}},
 	{code: spinalDeformity, kind: RedFlag, meaning: "spine newly out of its shape", from: spineFlag("a spine out of its normal shape", brokenBone, evidence.Secondary), effect: askNoLoad.with(lookShape.limits), lesser: &lookShape, beside: breaksBones, points: brokenBone, also: []evidence.FactID{shapeFact}},
@@ -60,7 +60,7 @@ var redFlags = []entry{
 	{code: "replacement_wound_problem", kind: RedFlag, meaning: "wound of a joint replacement red, hot or weeping", from: ours("a wound of a joint replacement that changes is seen the same day"), effect: seeToday, flag: UrgentReferral},
 	{code: "new_groin_pain_or_instability", kind: RedFlag, meaning: "new groin pain or a joint newly unstable", from: ours("new groin pain or instability waits for an answer, and the hip is not loaded"), effect: ask.with(Limits{Avoid: sparing(body.Hip)})},
 	{code: "sudden_back_pain_or_height_loss", kind: RedFlag, meaning: "sudden back pain or loss of height", from: ours("sudden back pain or loss of height may be a fracture of the spine"), effect: seeToday, flag: UrgentReferral},
-	{code: "pelvic_heaviness", kind: RedFlag, meaning: "heaviness or bulge in the pelvis", from: ours("pelvic heaviness is asked about before straining"), effect: look.with(Limits{NoBreathHolding: true}).avoiding(body.AbdominalPressure)},
+	{code: "pelvic_heaviness", kind: RedFlag, meaning: "heaviness or bulge in the pelvis", from: ours("pelvic heaviness is asked about before straining"), effect: look.with(Limits{NoBreathHolding: true}).avoiding(body.AbdominalPressure), finer: pelvisSeen, also: []evidence.FactID{seenFact}},
 }
 
 // lateLow is a low that came hours later; every day then needs the meter.

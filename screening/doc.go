@@ -92,6 +92,7 @@
 //	the day by which it was to be renewed is past  ask first  nothing
 //	may not get up from the floor alone       tell       within limits: nothing on the floor, except in a clinic
 //	pain that the model is never used for     same day or ask first  nothing
+//	new back pain, with osteoporosis or a spine that broke  ask first  nothing
 //
 // A sign that was looked at counts for the rule's own branch and not for the joined
 // one. Where an older list is stricter than its successor, [JoinPolicy] says which is

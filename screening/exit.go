@@ -104,7 +104,7 @@ func (f *Finding) exit(e effect) WayOut {
 	case f.Branch() != 0:
 		return WayOut{Who: TheDoctor, With: AClearance, Ask: askClearance}
 	case e.route == PhysioLooks:
-		return WayOut{Who: ThePhysio, With: ALook}
+		return WayOut{Who: ThePhysio, With: ALook, Ask: lookOf(f.Code)}
 	}
 	if en := find(f.Code); en != nil {
 		return en.exit()
@@ -112,9 +112,23 @@ func (f *Finding) exit(e effect) WayOut {
 	return WayOut{Who: TheDoctor, With: BeingSettled}
 }
 
+// lookOf is the question that takes a look at what a code stands for, "" for none.
+func lookOf(code Code) Code {
+	if e := find(code); e != nil && e.finer != nil {
+		return e.finer.grave[0]
+	}
+	if findQuestion(code) != nil {
+		return code
+	}
+	return ""
+}
+
 // exit is the way out of an entry that is present.
 func (e *entry) exit() WayOut {
 	who, with := TheDoctor, BeingSettled
+	if e.code == glucoseLow { // treated, and read again
+		return WayOut{Who: ThePerson, With: AReading, Ask: askGlucose}
+	}
 	switch {
 	case e.released != nil:
 		with = AClearance

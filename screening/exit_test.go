@@ -235,3 +235,34 @@ func TestChronicSigns(t *testing.T) {
 		}
 	}
 }
+
+// unaskedLooks are looks that no question takes, and what ends them instead: the answers to
+// the signs behind them, the months since an operation, or the assessment that follows a fall.
+var unaskedLooks = []screening.Code{"flags-chronic", "hip_fracture", "fall", "pain_spreading", "severe_midline_back_pain", "spinal_deformity", "total_hip_replacement", "total_knee_replacement"}
+
+// TestEveryLookIsTaken holds that what a physiotherapist's look lifts has a question that
+// takes it, and that the answer lifts it.
+func TestEveryLookIsTaken(t *testing.T) {
+	r := rand.New(rand.NewPCG(50, 24))
+	for range usualCases / 8 {
+		o := assess(t, randomProfile(r))
+		o = mustToday(t, checkFor(r, o), o)
+		for _, f := range o.Findings {
+			if f.Exit.With == screening.ALook && f.Exit.Ask == "" && !slices.Contains(unaskedLooks, f.Code) {
+				t.Fatalf("%s: no question takes the look", f.Code)
+			}
+		}
+	}
+	for code, question := range map[screening.Code]screening.Code{"back_pain_not_better_at_a_month": "back_pain_unseen", "pain_in_many_places": "many_pains_unseen", "pelvic_heaviness": "pelvic_heaviness_unseen"} {
+		p := well()
+		p.RedFlags = screening.AskedFor(code)
+		o := assess(t, p)
+		if o.Route != screening.PhysioLooks || !misses(o, question) || o.Frees.Ask != question {
+			t.Errorf("%s: %v, missing %v", code, o.Frees, o.Missing)
+		}
+		p.Answers = map[screening.Code]screening.Answer{question: screening.No}
+		if o = assess(t, p); o.Route != screening.Tell || o.Limits.Avoid != 0 || misses(o, question) {
+			t.Errorf("%s, looked at: %v, %+v", code, o.Route, o.Limits)
+		}
+	}
+}

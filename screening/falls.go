@@ -57,12 +57,18 @@ func (a FallsAnswer) isZero() bool {
 // Falls answers by the falls pathway of CDC 2019, made for people from 65 who
 // live at home: a self-score of 4 or more, or yes on any of the three points,
 // is positive. Then whatever [FallsAnswer.LookAt] lists is looked at, and the
-// person is followed up. The answer is zero unless screened.
+// person is followed up. One of the points that was told among the conditions counts as
+// here. The answer is zero unless screened.
 func Falls(p Profile) FallsAnswer {
-	if p.Falls == nil {
-		return FallsAnswer{}
+	var answer FallsAnswer
+	switch {
+	case p.has(fallsRisk):
+		answer.Positive = Yes
+	case p.Falls == nil:
+		return answer
+	default:
+		answer.Positive = p.Falls.positive()
 	}
-	answer := FallsAnswer{Positive: p.Falls.positive()}
 	if answer.Positive == Yes {
 		answer.LookAt = slices.Clone(lookAt)
 		answer.FollowUp, _ = units.Between(fallsMinFollowUp, fallsMaxFollowUp)

@@ -41,7 +41,9 @@ func TestFindingsSayWhatTheyAreOf(t *testing.T) {
 			want, branch := string(f.Code)+suffixes[f.Variant], f.Branch() != 0
 			switch {
 			case branch:
-				want = "branch." + want
+				if want = "branch." + want; !f.Known {
+					want += ".unsure"
+				}
 			case strings.HasPrefix(reason, "not-asked."):
 				want = "not-asked." + want
 			case reason == "happened":

@@ -68,8 +68,8 @@ func (p *Profile) kept(e *entry) bool {
 
 // askFiner asks for what is not known of a present entry, if it would matter, and
 // returns the first such question, "" if there is none. A first yes decides.
-func (a *assessment) askFiner(it item, m Meanwhile) Code {
-	if it.finer == nil || it.held != Yes || m == WithinLimits {
+func (a *assessment) askFiner(it item, e effect) Code {
+	if it.finer == nil || it.held != Yes || e.meanwhile == WithinLimits && e.route != PhysioLooks {
 		return ""
 	}
 	for _, q := range it.finer.grave {

@@ -15,7 +15,7 @@ const heldBack evidence.ReasonCode = ".held"
 // and whether it lets anything go on at all. No finding of an outcome offers more
 // than its Meanwhile.
 func Offers(code evidence.ReasonCode) (Meanwhile, bool) {
-	name := unprefixed(code)
+	name := asKnown(unprefixed(code))
 	if most, ok := offered[name]; ok {
 		return most, true
 	}
@@ -28,6 +28,15 @@ func Offers(code evidence.ReasonCode) (Meanwhile, bool) {
 // unprefixed is a reason's code without the package's prefix.
 func unprefixed(code evidence.ReasonCode) Code {
 	return Code(strings.TrimPrefix(string(code), string(reasonPrefix)))
+}
+
+// asKnown is a branch as its sentence is to a client, who is told the same where some of
+// it is not known; any other code is as it is.
+func asKnown(name Code) Code {
+	if _, branch := strings.CutPrefix(string(name), "branch."); branch {
+		name = Code(strings.TrimSuffix(string(name), string(unsurely)))
+	}
+	return name
 }
 
 // hold leaves out sentences that let more go on than o does, and what is said
@@ -63,7 +72,7 @@ func addHeld(w evidence.Words) {
 		if _, ok := Offers(code); !ok {
 			continue
 		}
-		name := unprefixed(code)
+		name := asKnown(unprefixed(code))
 		client, own := heldTexts[name]
 		if !own {
 			client = heldText(name)

@@ -90,7 +90,7 @@ func TestHeldTexts(t *testing.T) {
 	}
 	p := well()
 	p.Activity, p.Diseases = busy(), screening.AskedFor("diabetes_t2")
-	if text := told(p); !strings.Contains(text, "as you are used to") || strings.Contains(text, "beside you") {
+	if text := told(p); !strings.Contains(text, "what you are used to") || strings.Contains(text, "beside you") {
 		t.Errorf("active, with diabetes: %s", text)
 	}
 	p = well()

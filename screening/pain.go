@@ -2,6 +2,7 @@ package screening
 
 import (
 	"iter"
+	"slices"
 
 	"example.org/posology/units/body"
 	"example.org/posology/units/field"
@@ -178,6 +179,23 @@ func PainModel(p Pain) PainAnswer {
 	calm := p.settled() == Yes && p.WeeklyTrend != 0 && known && answer.Plan == AsPlanned
 	answer.MayProgress = calm && (answer.Zone == ZoneUpTo2 || usual)
 	return answer
+}
+
+// MayBeFracture reports whether a pain may come of a bone of the spine that broke: told
+// as ordinary, at the back or at a place that was not told, of somebody whose bones are
+// weak as far as is known, and in a higher zone of the pain model than the usual one.
+// A score of during or after that is not given counts as the worst, a usual one as none.
+func (o Outcome) MayBeFracture(p Pain) bool {
+	back := p.Site == 0 || p.Site == body.WholeBody || p.Site == body.UpperBack || p.Site == body.LowerBack
+	if p.Kind > OrdinaryPain || !back || !slices.ContainsFunc(o.Findings, func(f Finding) bool { return slices.Contains(weakBones, f.Code) }) {
+		return false
+	}
+	p = p.worst()
+	worst, _ := p.peak()
+	if p.NextMorning != nil {
+		worst = max(worst, *p.NextMorning)
+	}
+	return zoneOf(worst, painLow) > ZoneUpTo2 && (p.Usual == nil || zoneOf(worst, painLow) > zoneOf(*p.Usual, painLow))
 }
 
 // otherPain are the findings of pain that the model is never used for.

@@ -255,6 +255,9 @@ func (c Check) ownState(o *Outcome) {
 func (c Check) painElsewhere(o *Outcome) {
 	e := find(otherPain[c.Pain.Kind])
 	switch site := c.Pain.Site; {
+	case o.MayBeFracture(*c.Pain):
+		e = find(otherPain[SpinePain])
+		o.add(e.finding(lesserKind), *e.lesser)
 	case e == nil:
 	case e.sited != nil && site != 0 && site != body.WholeBody:
 		o.add(e.finding(itsPlace), e.sited.with(Limits{Avoid: sparing(site)}))

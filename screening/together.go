@@ -38,11 +38,19 @@ func (a *assessment) together() {
 			a.addTogether(chronicPastCode, askSpine, held)
 		case held == Yes && before != No:
 			continue // it may have been a cancer, which is more
+		case !a.unseen(flags):
 		default:
 			a.addTogether(chronicCode, lookSpine, held)
 		}
 		return
 	}
+}
+
+// unseen reports whether one of the chronic signs is still to be looked at.
+func (a *assessment) unseen(flags []item) bool {
+	return slices.ContainsFunc(flags, func(it item) bool {
+		return it.held != No && slices.Contains(chronicSigns, it.code) && !a.p.settled(it.entry)
+	})
 }
 
 // cancerOf says whether a cancer earlier in life is among signs.

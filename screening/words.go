@@ -84,9 +84,9 @@ var fixedWords = evidence.Words{
 	branchPrefix + "N1" + lookedAtOnce:  {Client: "We begin gently and build up, with an eye on what was looked at.", Clinician: "Without the signs that were looked at, which the rule counts, preparticipation branch N1 (not active, no disease): {need}; light or moderate at the start. The rule's own answer stands beside."},
 	branchPrefix + "A1" + lookedAtOnce:  {Client: "You are used to exercise; we go on from there, with an eye on what was looked at.", Clinician: "Without the signs that were looked at, which the rule counts, preparticipation branch A1 (active, no disease): {need}. The rule's own answer stands beside."},
 	branchPrefix + "N2" + lookedAtOnce:  {Client: "Please ask your doctor before we add weight, and mention what was looked at as well.", Clinician: "Without the signs that were looked at, which the rule counts, preparticipation branch N2 (not active, known disease): {need}. Until then unloaded practice. The rule's own answer stands beside."},
-	branchPrefix + "A2" + lookedAtOnce:  {Client: "You may go on, with an eye on what was looked at; please tell your doctor that you train.", Clinician: "Without the signs that were looked at, which the rule counts, preparticipation branch A2 (active, known disease): {need}. Moderate effort may go on. The rule's own answer stands beside."},
-	branchPrefix + "N2" + byNewerList:   {Client: "You may begin lightly and build up; please tell your doctor that you train.", Clinician: "Preparticipation branch N2 (not active, known disease): {need} by ACSM 2015; diabetes alone needs none by ADA 2016, and the policy follows that: light or moderate, no harder than brisk walking."},
-	branchPrefix + "A2":                 {Client: "You may go on as you are used to; please tell your doctor that you train.", Clinician: "Preparticipation branch A2 (active, known disease): {need}. Moderate effort may go on."},
+	branchPrefix + "A2" + lookedAtOnce:  {Client: "Please tell your doctor that you train; we go on from what you are used to, with an eye on what was looked at.", Clinician: "Without the signs that were looked at, which the rule counts, preparticipation branch A2 (active, known disease): {need}. Moderate effort may go on. The rule's own answer stands beside."},
+	branchPrefix + "N2" + byNewerList:   {Client: "We begin lightly and build up; please tell your doctor that you train.", Clinician: "Preparticipation branch N2 (not active, known disease): {need} by ACSM 2015; diabetes alone needs none by ADA 2016, and the policy follows that: light or moderate, no harder than brisk walking."},
+	branchPrefix + "A2":                 {Client: "Please tell your doctor that you train; we go on from what you are used to.", Clinician: "Preparticipation branch A2 (active, known disease): {need}. Moderate effort may go on."},
 	branchPrefix + "A2" + vigorously:    {Client: "Please ask your doctor before you train hard; until then we keep it moderate.", Clinician: "Preparticipation branch A2 (active, known disease), vigorous effort wanted: {need}. Moderate effort may go on."},
 	branchPrefix + "N3":                 {Client: "Please have a doctor look at this before you exercise.", Clinician: "Preparticipation branch N3 (not active, symptoms): {need}. No exercise until then."},
 	branchPrefix + "N3" + withClearance: {Client: "Your doctor has looked at it and agreed; we begin gently.", Clinician: "Preparticipation branch N3 (not active, symptoms): {need}, given; light or moderate at the start, more as it is borne."},
@@ -105,6 +105,9 @@ func words() evidence.Words {
 	w := evidence.Words{}
 	for code, wording := range fixedWords {
 		w[code] = wording
+		if strings.HasPrefix(string(code), string(branchPrefix)) && !strings.HasPrefix(string(code), string(branchPrefix)+"N1") && !strings.HasPrefix(string(code), string(branchPrefix)+"A1") {
+			w[code+unsurely] = evidence.Wording{Client: wording.Client, Clinician: wording.Clinician + " What is not known counts as yes here; the rule's own answer, which counts what is known alone, stands beside."}
+		}
 	}
 	for i := range entries {
 		entries[i].words(w)

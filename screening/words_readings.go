@@ -40,7 +40,7 @@ var readingTexts = map[Code]clientText{
 
 	otherPain[ChestPain]:         {about: "the pain in your chest", says: "Pain around the chest is not for us to judge: please see a doctor today."},
 	otherPain[SpreadingPain]:     {about: "the pain that spreads", place: "We look at the pain that spreads together; what it hurts is left out, the rest goes on.", says: "We look at the pain that spreads when you come; until then movements without weights."},
-	otherPain[SpinePain]:         {about: "the pain in your spine", says: "This pain in your spine should be seen by a doctor today."},
+	otherPain[SpinePain]:         {about: "the pain in your spine", lesser: "The pain in your back is new, and with your bones a doctor should hear of it before you train again.", says: "This pain in your spine should be seen by a doctor today."},
 	otherPain[BonePain]:          {about: "the pain in your bones", says: "Please call your cancer team today about the pain in your bones."},
 	otherPain[HotJointPain]:      {about: "the hot joint", says: "The hot joint that hurts should be seen by a doctor today."},
 	otherPain[PostOperativePain]: {about: "pain after your operation", says: "So soon after the operation your surgeon decides about pain; please ask there."},

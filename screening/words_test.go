@@ -16,6 +16,7 @@ var silent = []evidence.ReasonCode{
 	"screening.diabetes-start", "screening.clearance-counted", "screening.clearance-not-counted",
 	"screening.hypertension_gt_180_110.again", "screening.systolic_gt_170_untreated.held", "screening.systolic_gt_170_untreated.again.held",
 	"screening.branch.N1.held", "screening.branch.A1.held", "screening.branch.N2.clearance.held", "screening.branch.N3.clearance.held", "screening.branch.A3.clearance.held",
+	"screening.branch.N2.clearance.unsure.held", "screening.branch.N3.clearance.unsure.held", "screening.branch.A3.clearance.unsure.held",
 	"screening.stop_bp_gt_260_or_115", "screening.stop_bp_gt_250_or_120",
 	// Topics are only ever missing, never found.
 	"screening.blood_pressure", "screening.glucose", "screening.ketones", "screening.oxygen_saturation", "screening.weight_gain", "screening.resting_pulse", "screening.blood_counts", "screening.pain_kind",

@@ -21,6 +21,9 @@ type Wish struct {
 	// Kit decides between a weight and a band where both would do; the plan that is made
 	// of the list heeds what else it has and lacks.
 	Kit equipment.Kit
+	// Tried are tests of function, as they went: of the latest of each stand, one that needed
+	// the arms, or could not be done, brings the stand with hands, and no step yet.
+	Tried []Tried
 	// Brief asks for a few minutes each day: four exercises without a weight.
 	Brief bool
 }
@@ -43,7 +46,7 @@ type Wanted struct {
 
 // Choose chooses by its tables alone, so that the same wish always gives the same list.
 func Choose(r Wish) Chosen {
-	c := chooser{r: r, found: concernsOf(r.Screening)}
+	c := chooser{r: r, found: concernsOf(r.Screening), arms: needsArms(r.Tried)}
 	if !r.Named {
 		c.collect()
 		c.form()
@@ -61,6 +64,7 @@ func Choose(r Wish) Chosen {
 type chooser struct {
 	r       Wish
 	found   []Concern
+	arms    bool // stands up with them alone
 	order   []slot
 	variant [numSlots]exercise.ID
 	why     [numSlots][]evidence.Reason
@@ -93,6 +97,9 @@ func (c *chooser) templates() []named {
 	if c.r.Brief {
 		list = append(list, named{briefly, codeForConcern, "a few minutes a day", factBrief})
 	}
+	if c.arms {
+		list = append(list, named{byArms, codeForConcern, "standing up with the arms", factByArms})
+	}
 	novice := c.r.Screening.Who.Training <= body.Novice
 	if novice {
 		list = append(list, named{beginner, codeForConcern, "being a beginner", factBeginner})
@@ -122,6 +129,9 @@ func (c *chooser) collect() {
 	}
 	for s := range everybody {
 		c.add(s)
+	}
+	if c.arms {
+		c.order = slices.DeleteFunc(c.order, func(s slot) bool { return s == step })
 	}
 	c.noLater(pull, latestPull)
 	c.noLater(push, latestPush)

@@ -212,6 +212,9 @@ func (c *chooser) listReasons() []evidence.Reason {
 	case slices.Contains(c.found, frailty):
 		list = append(list, evidence.Because(codeFewFrail, factFrail, factShortLiked, factFourADay, factManySource).With(n))
 	}
+	if c.arms {
+		list = append(list, evidence.Because(codeStepLater, factByArms))
+	}
 	if len(c.left) > 0 {
 		ids := make([]string, len(c.left))
 		for i, s := range c.left {

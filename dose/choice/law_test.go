@@ -12,6 +12,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/screening"
+	"example.org/posology/screening/function"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 )
@@ -77,6 +78,42 @@ func TestNothingHarder(t *testing.T) {
 			}
 		}
 	})
+}
+
+// stood is a test of standing up from a chair, as it went.
+func stood(how function.HowDone, on units.Day) choice.Tried {
+	r := function.Result{Test: function.ChairStand30, Day: on, How: how}
+	if how == function.Done {
+		r.Value = units.Must(function.ParseAmount("9 reps"))
+	}
+	return choice.Tried{Result: r}
+}
+
+// Whoever needs the arms in the latest test of standing up, or cannot, stands up with hands
+// and takes no step yet; nothing else of the list gets harder.
+func TestStandsUpWithTheArms(t *testing.T) {
+	for i, r := range everyRequest() {
+		if i%11 != 0 { // one in so many stands for all
+			continue
+		}
+		before := everything(r)
+		for _, how := range []function.HowDone{function.UsedArms, function.Unable} {
+			r.Tried = []choice.Tried{stood(function.Done, firstDay-30), stood(how, firstDay)}
+			list := ids(choice.Choose(r))
+			for _, id := range list {
+				if !noHarder(before, id) || strings.HasSuffix(string(id), "step-up") || id == "sit-to-stand" || id == "dumbbell-sit-to-stand" || id == "goblet-squat" {
+					t.Errorf("%s, %v: %s of %v", name(r), how, id, before)
+				}
+			}
+			if !slices.Contains(list, "supported-sit-to-stand") {
+				t.Errorf("%s, %v: no stand with hands in %v", name(r), how, list)
+			}
+		}
+		r.Tried = []choice.Tried{stood(function.UsedArms, firstDay-30), stood(function.Done, firstDay), stood(function.Refused, firstDay)}
+		if list := ids(choice.Choose(r)); !slices.Equal(list, ids(choice.Choose(choice.Wish{Tasks: r.Tasks, Goal: r.Goal, Screening: r.Screening}))) {
+			t.Errorf("%s: an older test counts: %v", name(r), list)
+		}
+	}
 }
 
 // Variants of a slot are steps of one ladder: what a concern caps is easier.

@@ -114,6 +114,9 @@ var (
 	alone    = template{caps: map[slot]exercise.ID{push: "counter-push-up"}}
 )
 
+// byArms is for who gets up from a chair with the arms alone.
+var byArms = template{caps: map[slot]exercise.ID{rise: "supported-sit-to-stand"}}
+
 // briefly keeps to what has no weight.
 var briefly = template{caps: map[slot]exercise.ID{rise: "sit-to-stand", pull: "elbow-draw-back", hinge: "hip-hinge-practice", push: "counter-push-up",
 	calf: "standing-calf-raise", shoulder: "arm-raise", carry: "supported-march", step: "step-up"}}

@@ -98,6 +98,25 @@ func (t Tried) checkValue(row trialRow) error {
 	return nil
 }
 
+// needsArms reports whether the latest try of a test of standing up from a chair needed the
+// arms or could not be done; of one day the lesser counts.
+func needsArms(tried []Tried) bool {
+	for _, test := range forTask[ChairRise].tests {
+		latest, arms := Tried{}, false
+		for _, t := range tried {
+			if t.Trial != 0 || t.Test != test || t.How == function.Refused || t.Day < latest.Day {
+				continue
+			}
+			arms = t.How == function.UsedArms || t.How == function.Unable || arms && t.Day == latest.Day
+			latest = t
+		}
+		if arms {
+			return true
+		}
+	}
+	return false
+}
+
 // name is what was tried, with the side where it was one of two.
 func (t Tried) name() string {
 	name := t.Test.String()

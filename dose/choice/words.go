@@ -17,6 +17,7 @@ const (
 	codeForConcern evidence.ReasonCode = "choice.for-concern"
 	codeForGoal    evidence.ReasonCode = "choice.for-goal"
 	codeWhole      evidence.ReasonCode = "choice.whole"
+	codeStepLater  evidence.ReasonCode = "choice.step-later"
 	codeGentler    evidence.ReasonCode = "choice.gentler"
 	codeBrief      evidence.ReasonCode = "choice.brief"
 	codeByBand     evidence.ReasonCode = "choice.by-band"
@@ -72,6 +73,7 @@ var words = evidence.Words{
 	codeForGoal:    {Clinician: "{exercise}: chosen for the goal of {for}."},
 	codeWhole:      {Clinician: "{exercise}: chosen so that the whole body is trained."},
 	codeGentler:    {Clinician: "{exercise} rather than {usual}, with regard to {for}."},
+	codeStepLater:  {Client: "Steps come once you stand up from a chair without your hands.", Clinician: "No step-up yet: a test of standing up from a chair needed the arms, or could not be done. Test again, higher seats first."},
 	codeBrief:      {Clinician: "A few minutes a day: {n} exercises without a weight, with one of the thighs, a pull and a push among them."},
 	codeByBand:     {Clinician: "{exercise} rather than {usual}: the kit has no weight for it, and there are bands."},
 

@@ -45,5 +45,5 @@ var words = evidence.Words{
 		Clinician: "Not used: tests of different days give {least} to {most}, about twice as much or more. Ask for a slip of per hand and total, or of kg and lb, and test again.",
 	},
 	"dose.weaker-side":     {Clinician: "Both sides were tested; the {side}, the weaker one, sets the weight for both."},
-	"dose.one-side-tested": {Clinician: "Only one side was tested: the estimate is not carried over to the other, and the load is found for both."},
+	"dose.one-side-tested": {Clinician: "One side alone has a test that can be used: it is not carried over to the other, and the load is found for both. A test that is asked about counts once it is put right."},
 }

@@ -52,7 +52,7 @@ func newPlanner(r Request) (*planner, error) {
 // choose takes the exercises that were asked for, or chooses some where none were.
 func (p *planner) choose() {
 	often := len(spread(slices.Sorted(slices.Values(p.r.Days)), given.Week)) > 1
-	p.chosen = choice.Choose(choice.Wish{Tasks: p.r.Tasks, Goal: p.r.Goal, Screening: p.r.Screening, Little: p.r.ComesLittle || !often, Named: len(p.r.Exercises) > 0, Kit: p.r.Kit, Brief: p.r.Brief})
+	p.chosen = choice.Choose(choice.Wish{Tasks: p.r.Tasks, Goal: p.r.Goal, Screening: p.r.Screening, Little: p.r.ComesLittle || !often, Named: len(p.r.Exercises) > 0, Kit: p.r.Kit, Brief: p.r.Brief, Tried: p.r.Tried})
 	ids := p.r.Exercises
 	for _, w := range p.chosen.Wanted {
 		ids = append(ids, w.Exercise)

@@ -41,6 +41,8 @@ type Request struct {
 	// Tasks are what that comes to, the most wanted first; exercises and tests are
 	// chosen by them.
 	Tasks []choice.Task `json:"tasks,omitempty"`
+	// Tried are tests of function, as they went: see [choice.Wish].
+	Tried []choice.Tried `json:"tried,omitempty"`
 	// ComesLittle says that half of the sessions or fewer were come to: the choice is short,
 	// and a reason proposes Brief, which nothing switches on by itself.
 	ComesLittle bool `json:"comes_little,omitzero"`
@@ -192,6 +194,9 @@ func (r Request) validate() error {
 	for i, id := range r.Exercises {
 		_, err := r.Catalogue.Lookup(string(id))
 		bad.Add(given.At("/exercises", i), err)
+	}
+	for i, t := range r.Tried {
+		bad.Add(given.At("/tried", i), t.Validate())
 	}
 	for i, t := range r.Tasks {
 		bad.Add(given.At("/tasks", i), t.Check())

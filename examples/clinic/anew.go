@@ -45,7 +45,7 @@ func (s *session) belonging(re record.Review) error {
 	if n := len(s.r.Entries); n < 2 || re.Coming == nil || reflect.DeepEqual(s.r.Entries[n-2].Given.Profile, s.r.Profile) {
 		return nil
 	}
-	chosen := choice.Choose(choice.Wish{Tasks: s.r.Tasks, Goal: s.r.Goal, Screening: re.Screening, Kit: s.r.Kit})
+	chosen := choice.Choose(choice.Wish{Tasks: s.r.Tasks, Goal: s.r.Goal, Screening: re.Screening, Kit: s.r.Kit, Tried: s.r.Function})
 	var list []named
 	for _, w := range chosen.Wanted {
 		if !slices.ContainsFunc(s.r.Asked, func(a record.Asked) bool { return a.Exercise == w.Exercise }) {

@@ -179,7 +179,7 @@ func (d drawing) answers(p *screening.Profile) {
 	if has(p.Conditions, "hernia") {
 		p.Answers["hernia_symptomatic_or_large"] = d.yes(herniaKnown, herniaTroubles)
 	}
-	p.Answers["clearance"], p.Answers["floor_and_up"] = screening.No, screening.Yes
+	p.Answers["clearance"], p.Answers["floor_and_up"], p.Answers["stroke_before"] = screening.No, screening.Yes, screening.No // a stroke is drawn by itself
 	if p.Age >= offTheFloor {
 		p.Answers["floor_and_up"] = screening.No
 	}

@@ -102,7 +102,7 @@ func (r Record) plan(l *log, day units.Day, little bool) (Plan, week.Request, er
 }
 
 // inRequest is where the fields of a request for a week stand in the record.
-var inRequest = moves{"/known": "/beside", "/performed": "/tests", "/screening": "/profile", "/screening/who": "/profile"}
+var inRequest = moves{"/known": "/beside", "/performed": "/tests", "/tried": "/function", "/screening": "/profile", "/screening/who": "/profile"}
 
 // requested screens and estimates, and returns what is asked of the planner.
 func (r Record) requested(l *log, day units.Day) (Plan, week.Request, error) {
@@ -122,7 +122,7 @@ func (r Record) requested(l *log, day units.Day) (Plan, week.Request, error) {
 	}
 	return p, week.Request{
 		Day: day, Seen: r.Seen, Screening: p.Screening, Goal: r.Goal, Phase: r.Phase, Exercises: r.Exercises, Estimates: p.Estimates, Performed: r.Tests, Kit: l.kit, Guideline: r.Guideline,
-		Known: known, Days: r.Days, Minutes: r.Minutes, Brief: r.Brief, Task: r.Task, Tasks: r.Tasks, Catalogue: l.catalogue,
+		Known: known, Tried: r.tried(day), Days: r.Days, Minutes: r.Minutes, Brief: r.Brief, Task: r.Task, Tasks: r.Tasks, Catalogue: l.catalogue,
 	}, nil
 }
 
@@ -133,9 +133,13 @@ func (r Record) tests(o screening.Outcome) choice.Chosen {
 
 // tested puts the results up to a day beside the tests that are chosen for the person.
 func (r Record) tested(of choice.Chosen, o screening.Outcome, day units.Day) []choice.Tested {
-	known := slices.DeleteFunc(slices.Clone(r.Function), func(t choice.Tried) bool { return t.Day > day })
-	tested, _ := of.Results(known, o.Who) // the record is valid
+	tested, _ := of.Results(r.tried(day), o.Who) // the record is valid
 	return tested
+}
+
+// tried are the tests of function up to a day.
+func (r Record) tried(day units.Day) []choice.Tried {
+	return slices.DeleteFunc(slices.Clone(r.Function), func(t choice.Tried) bool { return t.Day > day })
 }
 
 // screen assesses the answers, and joins the check of the day.

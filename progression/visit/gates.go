@@ -42,8 +42,11 @@ func shown(m screening.Moment) string {
 	names := make([]string, len(m.Signs))
 	for i, code := range m.Signs {
 		names[i] = string(code)
+		if term, ok := screening.LookUp(code); ok {
+			names[i] = term.Meaning
+		}
 	}
-	return strings.Join(names, ", ")
+	return strings.Join(names, "; ")
 }
 
 // pain answers by the pain model. Pain whose kind is not given may be one that

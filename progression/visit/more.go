@@ -53,8 +53,9 @@ func (v *Visit) fellShort(s setlog.Set) bool {
 }
 
 // Refers returns what of the visit is for somebody else: events, or pain of a
-// kind that the pain model is never used for.
-func (v *Visit) Refers() []evidence.Reason {
+// kind that the pain model is never used for or, by the screening, of a spine that may
+// have broken.
+func (v *Visit) Refers(o *screening.Outcome) []evidence.Reason {
 	v = field.OrZero(v)
 	var why []evidence.Reason
 	if v.Moment != nil && !quiet(*v.Moment) {
@@ -62,8 +63,12 @@ func (v *Visit) Refers() []evidence.Reason {
 			why = append(why, events.why)
 		}
 	}
-	if v.Pain != nil && v.Pain.Kind > screening.OrdinaryPain {
+	switch {
+	case v.Pain == nil:
+	case v.Pain.Kind > screening.OrdinaryPain:
 		why = append(why, v.pain().why)
+	case field.OrZero(o).MayBeFracture(*v.Pain):
+		why = append(why, because("progression.pain-back"))
 	}
 	return why
 }

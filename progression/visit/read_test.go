@@ -124,7 +124,7 @@ func TestWithoutQueried(t *testing.T) {
 
 func TestWhatAVisitShows(t *testing.T) {
 	v := goodVisit()
-	if v.Below() || !v.Met() || v.LastReps() != 12 || v.LeastLeft(0) != 3 || len(v.Refers()) > 0 || !v.MayFind() || !visit.PainTold(v.Pain) {
+	if v.Below() || !v.Met() || v.LastReps() != 12 || v.LeastLeft(0) != 3 || len(v.Refers(nil)) > 0 || !v.MayFind() || !visit.PainTold(v.Pain) {
 		t.Errorf("a good visit: %+v", v)
 	}
 	v.Sets[3].Reps, v.Sets[3].Effort = 7, units.Effort{}
@@ -136,8 +136,13 @@ func TestWhatAVisitShows(t *testing.T) {
 		t.Error("nothing is below a search")
 	}
 	v.Moment, v.Pain = &screening.Moment{Signs: []screening.Code{"feels_sick"}}, &screening.Pain{Kind: screening.ChestPain}
-	if len(v.Refers()) != 2 || v.MayFind() || visit.PainTold(v.Pain) {
-		t.Errorf("a sign and chest pain: %+v", v.Refers())
+	if len(v.Refers(nil)) != 2 || v.MayFind() || visit.PainTold(v.Pain) {
+		t.Errorf("a sign and chest pain: %+v", v.Refers(nil))
+	}
+	v.Moment, v.Pain = nil, &screening.Pain{Kind: screening.OrdinaryPain, Site: body.LowerBack, Usual: score(0), During: score(5), After: score(5), NextMorning: score(5), WeeklyTrend: screening.RisingPain}
+	brittle := &screening.Outcome{Findings: []screening.Finding{{Code: "spine_not_seen"}}}
+	if why := v.Refers(brittle); len(why) != 1 || why[0].Code != "progression.pain-back" || len(v.Refers(&screening.Outcome{})) > 0 {
+		t.Errorf("new back pain: %+v", why)
 	}
 	one := goodVisit()
 	one.Plan.Side, one.Sets = body.Left, one.Sets[:2]

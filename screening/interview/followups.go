@@ -1,6 +1,7 @@
 package interview
 
 import (
+	"slices"
 	"strings"
 
 	"example.org/posology/screening"
@@ -42,7 +43,11 @@ func (s state) ofPulse() *asking {
 
 // ofFalls asks for the other two points of the screen for falls.
 func (s state) ofFalls() *asking {
-	if s.profile.Falls == nil || s.profile.Falls.Fell == screening.Yes {
+	told := s.list(screening.Condition).Of("falls_risk") == screening.Yes // one of the three, and not which
+	switch {
+	case s.profile.Falls == nil && told && !s.asked["falls"]:
+		return fields["falls"]("")
+	case s.profile.Falls == nil, s.profile.Falls.Fell == screening.Yes && !told:
 		return nil
 	}
 	change := func(s *state) *screening.FallsScreen {
@@ -114,6 +119,13 @@ func (s state) holders() []screening.Code {
 	var codes []screening.Code
 	for _, list := range []screening.Checklist{full.Diseases, full.Symptoms, full.Conditions} {
 		codes = append(append(codes, list.Present...), list.Unsure...)
+	}
+	if o, err := screening.Assess(full); err == nil { // what a question stands for too
+		for _, f := range o.Findings {
+			if term, ok := screening.LookUp(f.Code); ok && term.Kind == screening.Condition && f.Exit.With == screening.AClearance && !slices.Contains(codes, f.Code) {
+				codes = append(codes, f.Code)
+			}
+		}
 	}
 	for _, code := range screening.Contraindications(full).Reasons {
 		if term, _ := screening.LookUp(code); term.Kind == screening.Reading { // a pressure too

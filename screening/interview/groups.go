@@ -69,6 +69,9 @@ var through = map[screening.Code]screening.Code{
 	"retinopathy_high_intensity": "npdr_moderate_or_worse",
 }
 
+// answers are codes whose choice on a list, once it is asked, answers a question too.
+var answers = map[screening.Code]screening.Code{"npdr_moderate_or_worse": "retinopathy_moderate_or_worse"}
+
 // rated begins the codes of a level that a clinician gives and nobody is asked for.
 const rated = "cfs_level_"
 
@@ -112,7 +115,17 @@ func (g group) question() *asking {
 	if text == "" {
 		text = "About " + g.area + ": which of these is so?"
 	}
-	return severalOf(g.key, listOf[g.kind], text, choices(g.codes), func(s *state, l screening.Checklist) { s.lists[g.key] = l })
+	return severalOf(g.key, listOf[g.kind], text, choices(g.codes), func(s *state, l screening.Checklist) {
+		s.lists[g.key] = l
+		for code, question := range answers {
+			if slices.Contains(g.codes, code) {
+				s.asked[string(question)] = true
+				if l.Of(code) == screening.No {
+					s.profile.Answers[question] = screening.No
+				}
+			}
+		}
+	})
 }
 
 // none notes that nothing of the group is so.

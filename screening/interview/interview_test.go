@@ -290,3 +290,17 @@ func TestQuestionsExplainThemselves(t *testing.T) {
 		}
 	}
 }
+
+// What was answered on a list is not asked again: a fall that was told leads to which of
+// the three points it was, and eyes that were looked at to no second question.
+func TestListsAnswerQuestions(t *testing.T) {
+	i, keys := walk(t, well(map[string]string{"areas": "nerves eyes", "nerves": "falls_risk", "eyes": "none", "diseases": "diabetes_t2", "falls": "yes"}))
+	for _, key := range []string{"falls", "falls_unsteady", "falls_afraid"} {
+		if !slices.Contains(keys, key) {
+			t.Errorf("%s is not asked: %v", key, keys)
+		}
+	}
+	if slices.Contains(keys, "retinopathy_moderate_or_worse") || i.Profile().Answers["retinopathy_moderate_or_worse"] != screening.No {
+		t.Errorf("the eyes are asked about again: %v", keys)
+	}
+}

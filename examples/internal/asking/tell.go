@@ -117,7 +117,7 @@ func limitsForClient(l screening.Limits) []string {
 
 // TellClinician tells everything, with rules and reasons.
 func TellClinician(w io.Writer, o screening.Outcome) {
-	fmt.Fprintf(w, "\nOUTCOME OF THE INTERVIEW, %s\n\nRoute: %s. Meanwhile: %s.\n\nFindings, the gravest first:\n", o.Day, o.Route, o.Meanwhile)
+	fmt.Fprintf(w, "\nOUTCOME OF THE INTERVIEW, %s\n\nRoute: %s. Meanwhile: %s.\n\nFindings, the gravest first:\n", max(o.Day, o.Today), o.Route, o.Meanwhile)
 	for _, f := range o.Findings {
 		page.Wrap(w, "- ", fmt.Sprintf("%s %v (route %s, meanwhile %s%s)", words.Clinician(f.Reason), f.Reason.Facts, f.Route, f.Meanwhile, wayOut(f.Exit)))
 	}

@@ -106,6 +106,10 @@ var onNil = map[string]struct {
 		_, err := (&visit.Visit{}).Read(visit.Trial{}, nil)
 		return err
 	}},
+	"progression/visit: method (*Visit) Refers": {false, func() error {
+		(&visit.Visit{Pain: &screening.Pain{}}).Refers(nil)
+		return nil
+	}},
 	"progression/visit: method (*Visit) SetsWith": {false, func() error {
 		(&visit.Visit{Sets: make([]setlog.Set, 2)}).SetsWith(nil)
 		return nil

@@ -40,6 +40,9 @@ func (l Letter) found(words evidence.Lexicon, before screening.Outcome) (today, 
 	}
 	for _, f := range l.Outcome.Findings {
 		text := finding(words, f)
+		if fell := l.fallen(text); f.Code == "falls_risk" && f.Known {
+			known[fell], text = known[text], fell
+		}
 		if text == "" || slices.Contains(today, text) || slices.Contains(assessed, text) {
 			continue
 		}
@@ -50,6 +53,18 @@ func (l Letter) found(words evidence.Lexicon, before screening.Outcome) (today, 
 		}
 	}
 	return today, assessed
+}
+
+// fallen says which points of the screen for falls hold, and otherwise what it stood for.
+func (l Letter) fallen(otherwise string) string {
+	points, s := parts{}, value(l.Profile.Falls)
+	points.add(s.Fell == screening.Yes, "a fall in the last 12 months")
+	points.add(s.Unsteady == screening.Yes, "unsteady, standing or walking")
+	points.add(s.Afraid == screening.Yes, "afraid of falling")
+	if len(points) > 0 {
+		otherwise = upper(strings.Join(points, "; ")) + "."
+	}
+	return otherwise
 }
 
 // finding says in a letter's words what was found, "" where it stands elsewhere.

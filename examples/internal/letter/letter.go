@@ -97,7 +97,7 @@ func (l Letter) Document() (document.Document, error) {
 	}
 	d.Say(l.meanwhile(len(asks) > 0),
 		"The screening rules used are published ones, and how they are joined is a cautious design. They give nobody leave to train, and your judgement takes their place.")
-	d.Listed("What each rule says by itself", ruleLines(l.Outcome.Rules, l.Check != nil)...)
+	d.Listed("What each rule says by itself", ruleLines(l.Outcome.Rules, l.Profile, l.Check != nil)...)
 	d.Say(page.NoDevice, "With kind regards,", "(name, profession, telephone)")
 	return d, nil
 }
@@ -119,7 +119,12 @@ func (l Letter) tell(d *document.Document, words evidence.Lexicon, before screen
 	for _, q := range l.Outcome.Missing {
 		open = append(open, q.Reason)
 	}
-	d.Listed("What could not be answered", said(words, open)...)
+	unknown := said(words, open)
+	for i, text := range unknown { // what follows here stands in what goes on meanwhile
+		text, _, _ = strings.Cut(text, " Until it is looked at: ")
+		unknown[i], _, _ = strings.Cut(text, " Counts as ")
+	}
+	d.Listed("What could not be answered", unknown...)
 }
 
 // nothingAsked says why a letter is written that asks nothing.

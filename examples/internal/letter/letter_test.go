@@ -160,3 +160,42 @@ func TestNoCodes(t *testing.T) {
 		}
 	}
 }
+
+// What each rule says by itself does not speak against what was found: one sign of the
+// spine is named, pain that no check is for is, and diabetes has one type.
+func TestRulesFitWhatWasFound(t *testing.T) {
+	p := well()
+	p.Activity, p.Diseases, p.RedFlags = &screening.Activity{Intensity: screening.Idle}, screening.AskedFor("diabetes_t2"), screening.AskedFor("back_pain_not_better_at_a_month")
+	got := written(t, p, &screening.Check{Day: day, New: screening.AskedFor(), Setting: screening.InClinic, Febrile: screening.No, Pain: &screening.Pain{Kind: screening.ChestPain}})
+	for _, want := range []string{"(IFOMPT 2020): no referral for what was found, by itself: back pain no better", "no session today: pain around the chest", "relative: diabetes -"} {
+		if !strings.Contains(got, want) {
+			t.Errorf("no %q in\n%s", want, got)
+		}
+	}
+	if strings.Contains(got, "type not stated") {
+		t.Error("a type that was stated")
+	}
+}
+
+// Who fell is said to have fallen, and a risk that was told among the conditions has the
+// list of what is looked at, as the screen has.
+func TestLetterSaysWhoFell(t *testing.T) {
+	p := well()
+	p.Conditions, p.Falls = screening.AskedFor("falls_risk"), nil
+	if got := written(t, p, nil, letter.FallsService); !strings.Contains(got, "WHAT A POSITIVE FALLS SCREEN HAS LOOKED AT - other illnesses") {
+		t.Error(got)
+	}
+	p.Falls = &screening.FallsScreen{Fell: screening.Yes, Unsteady: screening.Yes}
+	if got := written(t, p, nil, letter.FallsService); !strings.Contains(got, "- A fall in the last 12 months; unsteady, standing or walking.") {
+		t.Error(got)
+	}
+}
+
+// A doctor reads what is not known, and not how it is counted here.
+func TestWhatIsNotKnownReadsPlainly(t *testing.T) {
+	p := well()
+	p.Symptoms.Unsure, p.Conditions.Unsure = []screening.Code{"dizziness_or_syncope"}, []screening.Code{"total_hip_replacement"}
+	if got := written(t, p, nil); strings.Contains(got, "meanwhile nothing") || strings.Contains(got, "Until it is looked at") || strings.Contains(got, "route ") {
+		t.Error(got)
+	}
+}

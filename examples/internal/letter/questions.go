@@ -14,6 +14,9 @@ type topic struct {
 	about []screening.Code
 }
 
+// OfSpine asks about a spine that may have broken.
+const OfSpine = "Does the back need an image to rule out a fracture of the spine, and what may it bear until then?"
+
 const (
 	seeToday = "Would you please see this person, or direct them to be seen, today?"
 	takeOver = "Emergency services were called for, or are to be: would you please take over what follows?"
@@ -23,7 +26,7 @@ const (
 // topics are what a physiotherapist commonly asks about a finding, from memory;
 // whatever stands in none of them is asked about by the general question.
 var topics = []topic{
-	{asks: "Does the back need an image to rule out a fracture of the spine, and what may it bear until then?", about: []screening.Code{
+	{asks: OfSpine, about: []screening.Code{
 		"sudden_back_pain_or_height_loss", "fracture_after_minor_trauma_with_osteoporosis", "sudden_back_pain_after_major_injury",
 		"severe_midline_back_pain", "spinal_deformity", "pain_spinal_fracture"}},
 	{asks: "Do these signs need an examination or tests for a serious cause before weights are lifted?", about: []screening.Code{
@@ -32,9 +35,11 @@ var topics = []topic{
 	{asks: "With these signs of the heart, may training begin or go on, and with which limits of effort, pulse and pressure?", about: []screening.Code{
 		"ischaemic_chest_neck_jaw_arm_pain", "palpitations_or_tachycardia", "known_heart_murmur", "dyspnoea_rest_or_mild_exertion",
 		"orthopnoea_or_pnd", "unusual_fatigue_or_dyspnoea_usual_activity", "ankle_oedema", "cardiac", "unstable_chd", "exertional_angina",
-		"after_mi_or_stroke", "major_chd_risk_factors", "uncontrolled_arrhythmia", "new_atrial_fibrillation", "pacemaker", "icd",
+		"major_chd_risk_factors", "uncontrolled_arrhythmia", "new_atrial_fibrillation", "pacemaker", "icd",
 		"severe_valve_disease", "severe_symptomatic_aortic_stenosis", "low_functional_capacity", "mi_within_3_weeks", "heart_attack", "hr_gt_100", "capacity_lt_4_mets",
 		"unstable_or_uncontrolled", "pain_chest", "training_provokes_angina_hypotension_or_arrhythmia"}},
+	{asks: "After a stroke or heart attack, or with diseased vessels of the brain, may training begin or go on, and with which limits of effort, pulse and pressure?", about: []screening.Code{
+		"after_mi_or_stroke", "stroke", "cerebrovascular"}},
 	{asks: "Is the heart failure stable, or does its treatment need a change before training goes on?", about: []screening.Code{
 		"heart_failure", "decompensated_hf", "heart_failure_nyha_iv", "hf_weight_gain", "hf_worsening", "hf_supine_hr", "unstable_or_acute_hf"}},
 	{asks: "What lies behind the dizziness, do medicines have a part in it, and may this person train, sitting or standing?", about: []screening.Code{
@@ -89,16 +94,46 @@ func (l Letter) Questions() []string {
 	case screening.SameDay:
 		ask(seeToday)
 	}
+	var rest []screening.Code
 	for _, code := range l.asked() {
-		ask(about(code).asks)
+		switch t := about(code); {
+		case t.asks != general:
+			ask(t.asks)
+		case !slices.Contains(rest, code):
+			rest = append(rest, code)
+		}
 	}
+	cleared := l.clearance()
 	for _, text := range l.Asks {
 		ask(text)
 	}
-	if len(asks) > 1 { // the general one says nothing beside one that fits
-		asks = slices.DeleteFunc(asks, func(text string) bool { return text == general })
+	rest = slices.DeleteFunc(rest, func(c screening.Code) bool { return slices.Contains(cleared, c) })
+	switch {
+	case len(rest) > 0 && len(asks)+len(cleared) > 0: // beside others it says of what
+		ask(general + " I ask for" + named(rest) + ".")
+	case len(rest) > 0:
+		ask(general)
+	}
+	if len(cleared) > 0 {
+		ask("Do you agree that this person trains, and how hard at most: light, moderate or vigorous? Training waits for your agreement about" + named(cleared) + ".")
 	}
 	return asks
+}
+
+// clearance are the codes that an agreement has to name to lift what holds the person.
+func (l Letter) clearance() []screening.Code {
+	var codes []screening.Code
+	for _, f := range l.Outcome.Findings {
+		switch {
+		case f.Exit.With != screening.AClearance:
+		case f.Branch() != 0:
+			codes = slices.Concat(codes, l.Profile.Diseases.Present, l.Profile.Symptoms.Present)
+		default:
+			codes = append(codes, f.Code)
+		}
+	}
+	slices.Sort(codes)
+	return slices.Compact(codes)
 }
 
 // asked are the codes that the doctor is asked about. The branch of the

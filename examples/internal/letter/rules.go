@@ -1,6 +1,7 @@
 package letter
 
 import (
+	"slices"
 	"strings"
 
 	"example.org/posology/screening"
@@ -36,7 +37,7 @@ var referrals = map[screening.Referral]string{
 }
 
 var plans = map[screening.DayPlan]string{
-	screening.AsPlanned:   "nothing against the session",
+	screening.AsPlanned:   "nothing by themselves",
 	screening.Lighter:     "a lighter session",
 	screening.SettleFirst: "measure or ask again first",
 	screening.NotToday:    "no session today",
@@ -45,7 +46,7 @@ var plans = map[screening.DayPlan]string{
 
 // ruleLines says in words what each published rule answers by itself. That of
 // the day is left out where nobody checked the day.
-func ruleLines(r screening.Rules, checked bool) []string {
+func ruleLines(r screening.Rules, p screening.Profile, checked bool) []string {
 	const unsaid = "could not say, from what was answered"
 	word := func(text string) string {
 		if text == "" {
@@ -57,13 +58,17 @@ func ruleLines(r screening.Rules, checked bool) []string {
 	if a := r.Preparticipation; a.Branch != 0 {
 		prep = branches[a.Branch] + ": " + word(needs[a.Clearance])
 	}
+	listed := strings.ReplaceAll(named(r.Contraindications.Reasons), ", type not stated", "") // the list's diabetes is of any
 	lines := []string{
 		"preparticipation screening (ACSM 2015): " + prep,
-		"contraindications to resistance training (AHA 2007): " + word(levels[r.Contraindications.Level]) + named(r.Contraindications.Reasons),
-		"signs of serious disease of the spine (IFOMPT 2020): " + word(referrals[r.RedFlags]),
+		"contraindications to resistance training (AHA 2007): " + word(levels[r.Contraindications.Level]) + listed,
+		"signs of serious disease of the spine (IFOMPT 2020): " + spine(r.RedFlags, p, word),
 	}
 	if checked && r.SessionDay.Plan != 0 {
 		lines = append(lines, "checks of the day: "+word(plans[r.SessionDay.Plan])+named(r.SessionDay.Reasons))
+	}
+	if !r.Pain.Applies && len(r.Pain.Reasons) > 0 {
+		lines = append(lines, "pain in training (Thomee 1997): "+word(plans[r.Pain.Plan])+named(r.Pain.Reasons))
 	}
 	if r.Falls.Positive == screening.Yes {
 		lines = append(lines, "falls (CDC 2019): positive; to be looked at"+named(r.Falls.LookAt))
@@ -72,6 +77,17 @@ func ruleLines(r screening.Rules, checked bool) []string {
 		lines = append(lines, "cautions by condition"+named(r.Cautions))
 	}
 	return lines
+}
+
+// spine says what the rule for the spine answers; one sign alone refers nobody, and is named.
+func spine(answer screening.Referral, p screening.Profile, word func(string) string) string {
+	for prompt := range screening.Prompts() {
+		alone := slices.DeleteFunc(slices.Clone(p.RedFlags.Present), func(c screening.Code) bool { return !slices.Contains(prompt.Triggers, c) })
+		if prompt.Code == "back_pain" && answer == screening.NoReferral && len(alone) > 0 {
+			return "no referral for what was found, by itself" + named(alone)
+		}
+	}
+	return word(referrals[answer])
 }
 
 func named(codes []screening.Code) string {

@@ -2,6 +2,7 @@ package page
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"example.org/posology/screening"
@@ -46,18 +47,35 @@ func (p *Paper) Screening(o screening.Outcome) {
 	}
 }
 
-// FreesMost says the one answer or paper that would free most, and "" where nobody is
-// held.
+// FreesMost says the one answer or paper that would free most, with what else is needed
+// where it alone frees nothing, and "" where nobody is held.
 func FreesMost(o screening.Outcome) string {
-	text := o.Frees.String()
-	if ask := o.Frees.Ask; o.Frees.Who == screening.ThePerson && ask != "" {
-		for _, q := range o.Missing {
-			if q.Code == ask {
-				return text + ": " + screening.Words().Client(q.Reason)
-			}
+	var also []string
+	for _, f := range o.Findings {
+		exit := f.Exit
+		exit.From = 0
+		if exit.Who == 0 || exit == o.Frees || f.Branch() == screening.N3 || f.Branch() == screening.A3 {
+			continue // such a branch is of signs that have a way of their own
+		}
+		other := way(o, exit)
+		if f.Meanwhile == o.Meanwhile && (o.Meanwhile > screening.WithinLimits || f.Route == o.Route) && !slices.Contains(also, other) {
+			also = append(also, other)
 		}
 	}
-	return text
+	if len(also) == 0 {
+		return strings.TrimSuffix(way(o, o.Frees), ".")
+	}
+	return way(o, o.Frees) + " Nothing is freed without this too: " + strings.Join(also, " ")
+}
+
+// way says a way out, and what the person is asked.
+func way(o screening.Outcome, exit screening.WayOut) string {
+	for _, q := range o.Missing {
+		if exit.Who == screening.ThePerson && q.Code == exit.Ask {
+			return exit.String() + ": " + screening.Words().Client(q.Reason)
+		}
+	}
+	return exit.String() + "."
 }
 
 // favours says what a condition speaks for.
@@ -82,10 +100,13 @@ func ruleLines(r screening.Rules) []string {
 	lines := []string{
 		"preparticipation 2015: " + branch,
 		fmt.Sprintf("contraindications 2007: %s%s", r.Contraindications.Level, listed(r.Contraindications.Reasons)),
-		fmt.Sprintf("spinal red flags 2020: %s", r.RedFlags),
+		fmt.Sprintf("spinal red flags 2020: referral %s", r.RedFlags),
 	}
 	if r.SessionDay.Plan != 0 {
 		lines = append(lines, fmt.Sprintf("session-day checks: %s%s", r.SessionDay.Plan, listed(r.SessionDay.Reasons)))
+	}
+	if !r.Pain.Applies && len(r.Pain.Reasons) > 0 {
+		lines = append(lines, fmt.Sprintf("pain model: not for this pain, %s%s", r.Pain.Plan, listed(r.Pain.Reasons)))
 	}
 	if len(r.Cautions) > 0 {
 		lines = append(lines, "cautions by condition"+listed(r.Cautions))

@@ -29,15 +29,18 @@ func OfReview(r record.Review, also ...dose.Prescription) Visit {
 }
 
 func letterOf(r record.Review) letter.Letter {
-	names, _ := Waiting(r)
+	names, why := Waiting(r)
 	l := letter.Letter{
 		Note: r.Note, Client: r.Client, Task: r.Task, Day: r.Day,
 		Opening: fmt.Sprintf("I have reviewed the strength training of %s: %s.", r.Client, visits(r)),
 		Profile: r.Profile, Check: r.Today, Outcome: r.Screening, Overdue: r.Overdue,
 		Training: training(r), Held: names, Stopped: r.Coming == nil, Expired: r.Expired, Tests: results(r.Tested),
 	}
+	if slices.ContainsFunc(why, func(r evidence.Reason) bool { return r.Code == "progression.pain-back" }) {
+		l.Asks = append(l.Asks, letter.OfSpine)
+	}
 	if names != "" {
-		l.Asks = []string{"Would you please look at what came up in training before this person goes on with it, and tell me whether training may go on, and within which limits?"}
+		l.Asks = append(l.Asks, "Would you please look at what came up in training before this person goes on with it, and tell me whether training may go on, and within which limits?")
 	}
 	return l
 }

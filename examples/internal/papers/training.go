@@ -17,16 +17,24 @@ func training(r record.Review) []string {
 	if err != nil {
 		return nil // reported by whoever prints
 	}
-	var lines []string
+	var lines, said []string
+	of := map[string][]string{}
 	for _, item := range r.Items {
 		for _, v := range item.Log {
 			if why := record.Bodily(v); len(why) > 0 {
-				lines = append(lines, fmt.Sprintf("%s, on %s: %s", item.Name, page.Day(v.Day), clinician(words, why)))
-				if text := PainText(v.Pain); text != "" {
-					lines[len(lines)-1] += " Recorded: " + text + "."
+				text := fmt.Sprintf("on %s: %s", page.Day(v.Day), clinician(words, why))
+				if pain := PainText(v.Pain); pain != "" {
+					text += " Recorded: " + pain + "."
 				}
+				if of[text] == nil {
+					said = append(said, text)
+				}
+				of[text] = append(of[text], item.Name)
 			}
 		}
+	}
+	for _, text := range said {
+		lines = append(lines, strings.Join(of[text], ", ")+", "+text)
 	}
 	names, why := Waiting(r)
 	why = slices.DeleteFunc(why, saidAbove)
