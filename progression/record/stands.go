@@ -1,0 +1,179 @@
+package record
+
+import (
+	"slices"
+
+	"example.org/posology/dose"
+	"example.org/posology/progression"
+	"example.org/posology/progression/programme"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
+)
+
+// A Look says that somebody has looked at what had shown, hurt or been told until then.
+type Look struct {
+	dose.Observation
+	Visits   int `json:"visits,omitzero"`   // how many there were
+	Happened int `json:"happened,omitzero"` // likewise, of what was told
+}
+
+// A Stand is what stands against training: what showed or hurt at a visit so that somebody
+// else has to look, until somebody has and the person was assessed anew; or what was
+// told, until somebody has looked.
+type Stand struct {
+	Day  units.Day               `json:"day"`           // of the visit, or of what was told
+	Told programme.HappeningKind `json:"told,omitzero"` // not given: it was at a visit
+	// Route is the strictest that screening has for it: ask first, where it has none.
+	Route    screening.Route     `json:"route"`
+	Findings []screening.Finding `json:"findings,omitempty"` // of screening
+	Reasons  []evidence.Reason   `json:"reasons"`
+	LookedAt dose.Observation    `json:"looked_at,omitzero"` // who has, where the assessment is still missing
+}
+
+// Stands returns what stands against training on a day, the oldest first. The errors are
+// those of [Record.Validate] and [screening.Assess].
+func (r Record) Stands(day units.Day) ([]Stand, error) {
+	if _, err := r.read(); err != nil {
+		return nil, err
+	}
+	list, _, err := r.stands(day)
+	return list, err
+}
+
+// stands returns what stands, and what follows from all that was told.
+func (r Record) stands(day units.Day) (list []Stand, told []programme.HappeningAnswer, err error) {
+	o, err := screening.Assess(r.Profile, r.Join)
+	if err != nil {
+		return nil, nil, field.At("/profile", err)
+	}
+	for i, v := range r.Visits {
+		s := Stand{Day: v.Day, Route: screening.AskFirst, LookedAt: r.lookAt(func(l Look) bool { return i < l.Visits })}
+		if s.LookedAt.Made() && v.Day < o.Day || !s.showed(v, o) {
+			continue
+		}
+		list = append(list, s)
+	}
+	if len(r.Happened) == 0 {
+		return list, nil, nil
+	}
+	all := programme.Happenings{Asked: day, List: slices.Clone(r.Happened)}
+	for i := range all.List {
+		h := &all.List[i]
+		if h.Reviewed = r.lookAt(func(l Look) bool { return i < l.Happened }); !h.Reviewed.Made() {
+			h.Unassessed = screening.Yes // an assessment looks at nobody
+		}
+	}
+	report, err := all.Review(o, day)
+	if err != nil {
+		return nil, nil, moves{"/happenings/list": "/happened"}.of(err)
+	}
+	for _, h := range report.Happenings {
+		if h.Standing >= programme.ReviewBefore {
+			s := Stand{Day: h.Day, Told: h.Kind, Route: screening.AskFirst, Reasons: h.Reasons}
+			if h.Kind == programme.Faint {
+				s.add(screening.Check{New: screening.AskedFor(blackout)}, o, blackout)
+			}
+			list = append(list, s)
+		}
+	}
+	slices.SortStableFunc(list, func(a, b Stand) int { return int(a.Day - b.Day) })
+	return list, report.Happenings, nil
+}
+
+// blackout is what a faint is among symptoms.
+const blackout screening.Code = "dizziness_or_syncope"
+
+// lookAt returns the first look that saw something; none where nobody has.
+func (r Record) lookAt(saw func(Look) bool) dose.Observation {
+	if i := slices.IndexFunc(r.Looked, saw); i >= 0 {
+		return r.Looked[i].Observation
+	}
+	return dose.Observation{}
+}
+
+// showed adds what showed or hurt at a visit, in one exercise too, and reports whether it is
+// for somebody else.
+func (s *Stand) showed(v TrainingDay, o screening.Outcome) bool {
+	all := []Noted{v.Noted}
+	for _, b := range v.But {
+		all = append(all, b.Noted)
+	}
+	for _, n := range all {
+		seen := n.visit(v.Day, dose.Prescription{})
+		why := seen.Refers()
+		if len(why) == 0 {
+			continue
+		}
+		s.Reasons = append(s.Reasons, why...)
+		if n.Moment != nil {
+			d, _ := screening.During(*n.Moment) // the record is valid
+			s.Route, s.Findings = max(s.Route, d.Route), append(s.Findings, d.Findings...)
+		}
+		if n.Pain != nil {
+			s.add(screening.Check{Pain: n.Pain, New: screening.AskedFor()}, o, screening.PainModel(*n.Pain).Reasons...)
+		}
+	}
+	return len(s.Reasons) > 0
+}
+
+// add adds what a check of the day finds by codes, whoever is asked of whatever else.
+func (s *Stand) add(c screening.Check, o screening.Outcome, codes ...screening.Code) {
+	c.Day, c.Setting = o.Day, o.Setting
+	out, err := screening.Today(c, o)
+	if err != nil {
+		return // ask first stays
+	}
+	for _, f := range out.Findings {
+		if slices.Contains(codes, f.Code) {
+			s.Route, s.Findings = max(s.Route, f.Route), append(s.Findings, f)
+		}
+	}
+}
+
+// heed stops everything while something stands, and sends the person where the strictest
+// of it sends.
+func (re *Review) heed() {
+	var why []evidence.Reason
+	for _, s := range re.Stands {
+		why = append(why, s.Reasons...)
+		re.Screening.Meanwhile = screening.Nothing
+		if !s.LookedAt.Made() {
+			re.Screening.Route = max(re.Screening.Route, s.Route)
+		}
+	}
+	for i := range re.Items {
+		if d := &re.Items[i].Decision; len(why) > 0 && d.Action != progression.StopAndRefer {
+			*d = progression.Decision{Action: progression.StopAndRefer, Gates: d.Gates, Queries: d.Queries, Reasons: why}
+		}
+	}
+}
+
+// checkLooked asks of each look who it was, on which day, and at no more than there was.
+func (r Record) checkLooked() error {
+	var bad field.Errors
+	for i, h := range r.Happened {
+		bad.Add(path("happened", i), h.Validate())
+	}
+	for i, l := range r.Looked {
+		at := path("looked", i)
+		if l.Who == "" {
+			bad.Add(at+"/who", field.Bad(nil, "who has looked", field.ErrMissing))
+		}
+		bad.Add(at+"/day", l.Day.Check())
+		switch {
+		case l.Visits < 0 || l.Visits > len(r.Visits):
+			bad.Add(at+"/visits", field.Bad(l.Visits, "0 up to the number of visits", field.ErrOutOfRange))
+		case l.Visits > 0 && l.Day < r.Visits[l.Visits-1].Day:
+			bad.Add(at+"/day", field.Bad(l.Day, "the day of the last visit that was looked at, or later", field.ErrConflict))
+		}
+		switch {
+		case l.Happened < 0 || l.Happened > len(r.Happened):
+			bad.Add(at+"/happened", field.Bad(l.Happened, "0 up to how often something was told", field.ErrOutOfRange))
+		case l.Happened > 0 && l.Day < r.Happened[l.Happened-1].Day:
+			bad.Add(at+"/day", field.Bad(l.Day, "the day of what was told last, or later", field.ErrConflict))
+		}
+	}
+	return bad.Err()
+}
