@@ -6,6 +6,7 @@ import (
 	"os"
 
 	"example.org/posology/examples/internal/asking"
+	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/papers"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -41,9 +42,12 @@ func (s *session) logDiary() error {
 	if len(sets) == 0 {
 		return errNothing
 	}
-	s.warn()
 	s.r.Done, s.r.Visits = append(s.r.Done, sets...), append(s.r.Visits, days...)
-	return s.keep()
+	if err := s.keep(); err != nil {
+		return err
+	}
+	page.Wrap(s.said, "", s.due())
+	return nil
 }
 
 // decided is the day from which the last decision holds, and what its papers are made of.

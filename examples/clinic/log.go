@@ -11,6 +11,7 @@ import (
 	"example.org/posology/dose/setlog"
 	"example.org/posology/examples/internal/asking"
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/papers"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units/body"
@@ -22,8 +23,9 @@ var errNothing = errors.New("nothing was done: no visit is written")
 func logVisit(s *session) error {
 	asked := inForce(*s.r, s.day)
 	if len(asked) == 0 {
-		return fmt.Errorf("nothing is asked for on %s: week comes first", s.day)
+		return fmt.Errorf("nothing is asked for on %s. %s", s.day, s.due())
 	}
+	s.warn()
 	if s.diary != "" {
 		return s.logDiary()
 	}
@@ -35,7 +37,7 @@ func logVisit(s *session) error {
 		return err
 	}
 	var done []setlog.Set
-	hint, held := setsHint, paused(*s.r)
+	hint, held := setsHint, paused(*s.r, s.day)
 	for _, a := range asked {
 		ex, err := catalogue.Lookup(string(a.Exercise))
 		if err != nil {
@@ -60,9 +62,8 @@ func logVisit(s *session) error {
 		}
 		done, hint = append(done, sets...), "likewise"
 	}
-	s.warn()
 	if len(done) == 0 {
-		return errNothing
+		return fmt.Errorf("%w. %s", errNothing, s.due())
 	}
 	visit := record.TrainingDay{Day: s.day}
 	if err := s.note(&visit, asked); err != nil {
@@ -72,11 +73,24 @@ func logVisit(s *session) error {
 	for _, set := range done {
 		s.see(set.Exercise, visit.Observer)
 	}
-	return s.keep()
+	if err := s.keep(); err != nil {
+		return err
+	}
+	page.Wrap(s.said, "", s.due())
+	return nil
 }
 
-// warn says where the plan has ended.
+// stand says what stands against training, "" where nothing does.
+func (s *session) stand() string {
+	list, _ := s.r.Stands(s.day) // a record that was read is valid
+	return papers.Alarm(list)
+}
+
+// warn says what stands, and where the plan has ended.
 func (s *session) warn() {
+	if text := s.stand(); text != "" {
+		page.Wrap(s.said, "", text)
+	}
 	if slices.ContainsFunc(before(*s.r), unassessed) {
 		page.Wrap(s.said, "", "Something has happened since the assessment, and the plan has ended: ask comes before the next session.")
 	}
@@ -133,6 +147,10 @@ func (s *session) note(v *record.TrainingDay, asked []record.Asked) error {
 		v.Moment = &screening.Moment{}
 		for _, one := range showed {
 			v.Moment.Signs = append(v.Moment.Signs, screening.Code(one))
+		}
+		seen := session{r: &record.Record{Given: s.r.Given, Version: record.Version, Visits: []record.TrainingDay{{Day: v.Day, Noted: v.Noted}}}, day: v.Day}
+		if text := seen.stand(); text != "" { // at once
+			page.Wrap(s.said, "", text)
 		}
 	}
 	if v.RangeLost, err = s.YesNo("range_lost", "Was range of movement lost?"); err != nil {

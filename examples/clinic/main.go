@@ -38,7 +38,8 @@ type session struct {
 	html   bool // writes the papers, too, as files
 	diary  string
 
-	balanced bool // the stances were asked for beside their test in this step
+	balanced bool           // the stances were asked for beside their test in this step
+	taken    []record.Asked // never done, of what was decided for a day that has not come
 
 	wanted command.Wanted
 	out    io.Writer // for the paper
@@ -241,17 +242,32 @@ func replay(s *session) error {
 	return errors.Join(bad...)
 }
 
-// paused are the exercises for which the last decision has no dose, and that were not
-// begun anew since.
-func paused(r record.Record) map[exercise.ID]bool {
-	held := map[exercise.ID]bool{}
-	if n := len(r.Entries); n > 0 {
-		last := r.Entries[n-1]
-		for _, item := range last.Items {
-			held[item.Exercise] = item.Decision.Next == nil && !slices.ContainsFunc(r.Asked, func(a record.Asked) bool { return a.Exercise == item.Exercise && a.From >= last.Day })
+// paused are the exercises of which nothing is asked for on a day: those that the last
+// decision has no dose for, or that of before where the last one is for a later day, and that
+// were not begun anew since. Where nothing has a dose, nothing is asked for at all.
+func paused(r record.Record, day units.Day) map[exercise.ID]bool {
+	held, since := map[exercise.ID]bool{}, len(r.Asked)
+	for _, e := range slices.Backward(r.Entries) {
+		from := min(e.Rests.Asked, since)
+		begun := func(id exercise.ID) bool {
+			return slices.ContainsFunc(r.Asked[from:since], func(a record.Asked) bool { return a.Exercise == id && (a.Looked != nil || !stopsAll(e)) })
+		}
+		for _, a := range r.Asked {
+			held[a.Exercise] = held[a.Exercise] || stopsAll(e) && !begun(a.Exercise)
+		}
+		for _, item := range e.Items {
+			held[item.Exercise] = held[item.Exercise] || item.Decision.Next == nil && !begun(item.Exercise)
+		}
+		if since = from; e.Day <= day {
+			break
 		}
 	}
 	return held
+}
+
+// stopsAll reports whether a decision has no dose at all.
+func stopsAll(e record.Entry) bool {
+	return len(e.Items) > 0 && !slices.ContainsFunc(e.Items, func(i record.Decided) bool { return i.Decision.Next != nil })
 }
 
 // inForce returns what is asked for on a day, in the order in which it was first.

@@ -13,6 +13,7 @@ import (
 	"example.org/posology/dose/week"
 	"example.org/posology/examples/internal/asking"
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/papers"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
@@ -35,10 +36,21 @@ func review(s *session) error {
 	})
 }
 
-// news asks what happened since the last assessment. Where the plan does not stand,
-// it says so, keeps what was told, and nothing is decided.
+// news asks what happened since the last assessment, and who has looked at what stands.
+// Where an event has ended the plan, it says so, keeps what was told, and nothing is decided.
 func (s *session) news() (report programme.HappeningReport, goOn bool, err error) {
 	kinds, asked, err := asking.SeveralOf(s.Desk, "new", "Is anything new since the last time?", programme.HappeningKinds())
+	if err != nil {
+		return report, false, err
+	}
+	for _, kind := range kinds {
+		if code, isEvent := kind.Code(); isEvent {
+			s.event(screening.Event{Code: code, Day: s.day})
+		} else {
+			s.r.Happened = append(s.r.Happened, programme.Happening{Kind: kind, Day: s.day})
+		}
+	}
+	stands, err := s.looked()
 	if err != nil {
 		return report, false, err
 	}
@@ -46,31 +58,35 @@ func (s *session) news() (report programme.HappeningReport, goOn bool, err error
 	if asked {
 		told.Asked = s.day
 	}
-	var looked dose.Observation
-	for _, kind := range kinds {
-		code, isEvent := kind.Code()
-		if isEvent {
-			s.event(screening.Event{Code: code, Day: s.day})
-		} else if looked.Who == "" {
-			if looked.Who, err = s.Text("looked", fmt.Sprintf("Who has looked at this since (%s)?", kind), "a name, or nothing", false); err != nil {
-				return report, false, err
-			}
-			looked.Day = s.day
-		}
-		h := programme.Happening{Kind: kind, Day: s.day}
-		if looked.Who != "" {
-			h.Reviewed = looked
-		}
-		told.List = append(told.List, h)
-	}
 	outcome, err := screening.Assess(s.r.Profile, s.r.Join)
 	if err != nil {
 		return report, false, err
 	}
-	if report, err = told.Review(outcome, s.day); err != nil || report.Standing < programme.ReviewBefore {
-		return report, err == nil, err
+	if report, err = told.Review(outcome, s.day); err != nil {
+		return report, false, err
 	}
-	return report, false, s.halt(report)
+	if report.Standing == programme.PlanEnded || len(s.r.Visits) == 0 && len(s.r.Happened) > 0 { // nothing to decide on
+		return report, false, s.halt(report, stands)
+	}
+	if len(stands) > 0 {
+		report.Standing = programme.ReviewBefore
+	}
+	return report, true, nil
+}
+
+// looked asks who has looked at what stands, and returns what stands then.
+func (s *session) looked() ([]record.Stand, error) {
+	stands, err := s.r.Stands(s.day)
+	open := papers.Open(stands)
+	if err != nil || len(open) == 0 {
+		return stands, err
+	}
+	who, err := s.Text("looked", fmt.Sprintf("Who has looked at this since (%s)?", papers.What(open)), "a name, or nothing", false)
+	if err != nil || who == "" {
+		return stands, err
+	}
+	s.r.Looked = append(s.r.Looked, record.Look{Observation: dose.Observation{Who: who, Day: s.day}, Visits: len(s.r.Visits), Happened: len(s.r.Happened)})
+	return s.r.Stands(s.day)
 }
 
 // before lists what was told at earlier checks.
@@ -108,13 +124,16 @@ func (s *session) event(e screening.Event) {
 }
 
 // halt says why nothing goes on, and keeps what was told.
-func (s *session) halt(report programme.HappeningReport) error {
+func (s *session) halt(report programme.HappeningReport, stands []record.Stand) error {
 	p, err := page.New(s.said)
 	if err != nil {
 		return err
 	}
 	p.Heading("Nothing is decided")
 	p.Note(s.r.Note)
+	if alarm := papers.Alarm(stands); alarm != "" {
+		p.Say("- ", alarm)
+	}
 	p.Clinicians("- ", report.Reasons)
 	for _, h := range report.Happenings {
 		p.Clinicians("- ", h.Reasons)
@@ -175,8 +194,13 @@ var errDecided = errors.New("the next visit was decided for already, and log com
 func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review, error)) (re record.Review, again []record.Asked, err error) {
 	day := max(s.day, lastVisit(*s.r)+1)
 	if n := len(s.r.Entries); n > 0 && len(s.r.Entries[n-1].Items) > 0 && s.r.Entries[n-1].Day >= day {
-		return re, nil, fmt.Errorf("%w: that of %s", errDecided, s.r.Entries[n-1].Day)
+		last := s.r.Entries[n-1]
+		if stands, err := s.r.Stands(s.day); err != nil || len(stands) == 0 && !news(*s.r, last) && !stopsAll(last) {
+			return re, nil, errors.Join(err, fmt.Errorf("%w: that of %s", errDecided, last.Day))
+		}
+		s.takeBack(last)
 	}
+	again = s.taken
 	for _, a := range inForce(*s.r, day-1) {
 		if !wasDone(*s.r, a.Exercise) {
 			s.drop(a.Exercise, day-1)
@@ -194,6 +218,26 @@ func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review,
 		}
 	}
 	return re, again, err
+}
+
+// takeBack takes back what was decided for a day that has not come, where something is new:
+// it is decided again. What was asked for and never done comes back with it.
+func (s *session) takeBack(e record.Entry) {
+	asked := s.r.Asked[min(e.Rests.Asked, len(s.r.Asked)):]
+	s.r.Asked = s.r.AsOf(e).Asked
+	for _, a := range asked {
+		decided := slices.ContainsFunc(e.Items, func(i record.Decided) bool { return i.Decision.Next != nil && i.Decision.Next.Exercise == a.Exercise })
+		if a.Until = 0; !decided && !wasDone(*s.r, a.Exercise) {
+			s.taken = append(s.taken, a)
+		}
+	}
+}
+
+// news reports whether a person has trained, was assessed or checked, or somebody looked or
+// told of something, since a decision.
+func news(r record.Record, e record.Entry) bool {
+	n := e.Rests
+	return len(r.Visits) > n.Visits || len(r.Checks) > n.Checks || len(r.Happened) > n.Happened || len(r.Looked) > n.Looked || !reflect.DeepEqual(r.Profile, e.Given.Profile)
 }
 
 // forNext reviews on a day, for the visit that comes next from then on.
@@ -268,6 +312,8 @@ func beginWeek(s *session) error {
 		return errors.New("visit comes first")
 	case len(s.r.Asked) > 0:
 		return errors.New("the week was begun already: log comes next")
+	case s.stand() != "":
+		return fmt.Errorf("%s Next: review", s.stand())
 	case !reflect.DeepEqual(s.r.Entries[n-1].Given.Profile, s.r.Profile) || slices.Min(s.r.Days) < s.day:
 		return errors.New("the plan is older than the assessment, or its days have begun: visit comes again")
 	case s.r.Entries[n-1].Plan.Week == nil:

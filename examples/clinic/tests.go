@@ -13,6 +13,8 @@ import (
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/papers"
 	"example.org/posology/examples/internal/planpaper"
+	"example.org/posology/progression"
+	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/screening/function"
 	"example.org/posology/units"
@@ -24,6 +26,11 @@ func (s *session) tested() error {
 	sets, err := s.tests()
 	if err != nil || len(sets) == 0 {
 		return err
+	}
+	for _, set := range sets {
+		if paused(*s.r, s.day)[set.Exercise] {
+			return fmt.Errorf("%s is stopped: nothing of it is tested", set.Exercise)
+		}
 	}
 	s.r.Tests = append(s.r.Tests, sets...)
 	who, err := s.Text("seen_by", "Who saw how these were done?", "a name, or nothing", false)
@@ -42,8 +49,24 @@ func (s *session) see(id exercise.ID, who string) {
 
 var errNoTest = errors.New("no test was given")
 
+// stops refuses tests while nothing may go on.
+func (s *session) stops() error {
+	outcome, err := screening.Assess(s.r.Profile, s.r.Join)
+	stops := s.stand() != "" || outcome.Meanwhile == screening.Nothing
+	if n := len(s.r.Entries); n > 0 {
+		stops = stops || slices.ContainsFunc(s.r.Entries[n-1].Items, func(i record.Decided) bool { return i.Decision.Action == progression.StopAndRefer })
+	}
+	if err == nil && stops {
+		err = fmt.Errorf("all is stopped, and nothing is tested. %s", s.due())
+	}
+	return err
+}
+
 // test asks for test sets and tests of function, and sets them beside the earlier ones.
 func test(s *session) error {
+	if err := s.stops(); err != nil {
+		return err
+	}
 	sets, tried := len(s.r.Tests), len(s.r.Function)
 	if err := inTurn(s.tested, s.functionTests); err != nil {
 		return err

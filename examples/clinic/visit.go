@@ -45,7 +45,15 @@ func firstVisit(s *session) error {
 			return err
 		}
 	}
-	if err := inTurn(s.tested, s.functionTests, s.looks); err != nil {
+	if text := s.stand(); text != "" {
+		return fmt.Errorf("%s Next: review", text)
+	}
+	r.Asked = nil // what was planned before and never begun
+	asks := []func() error{s.tested, s.functionTests, s.looks}
+	if s.stops() != nil { // nobody is tested who is held
+		asks = asks[2:]
+	}
+	if err := inTurn(asks...); err != nil {
 		return err
 	}
 	entry, err := r.Decide(s.day)

@@ -75,7 +75,7 @@ func happeningWords() evidence.Words {
 			Client:    "Thank you for telling us. We look at this together before the next session.",
 			Clinician: "Told: {what}, not known to the assessment of {assessed}: review before the next session.",
 		},
-		"progression.happened-reviewed": {Clinician: "Told: {what}, since the assessment of {assessed}; reviewed by {who}, {day}."},
+		"progression.happened-reviewed": {Clinician: "Told: {what}, not known to the assessment of {assessed}; reviewed by {who}, {day}."},
 		"progression.medicine-changed": {
 			Client:    "Since your medicines have changed, we look at the plan before the next session.",
 			Clinician: "Change of medicine, not known to the assessment of {assessed}: review before the next session, with whoever prescribed it where in doubt.",

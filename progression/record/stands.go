@@ -61,8 +61,9 @@ func (r Record) stands(day units.Day) (list []Stand, told []programme.HappeningA
 	all := programme.Happenings{Asked: day, List: slices.Clone(r.Happened)}
 	for i := range all.List {
 		h := &all.List[i]
-		if h.Reviewed = r.lookAt(func(l Look) bool { return i < l.Happened }); !h.Reviewed.Made() {
-			h.Unassessed = screening.Yes // an assessment looks at nobody
+		h.Reviewed = r.lookAt(func(l Look) bool { return i < l.Happened })
+		if _, event := h.Kind.Code(); !event || !h.Reviewed.Made() {
+			h.Unassessed = screening.Yes // an assessment does not look for somebody
 		}
 	}
 	report, err := all.Review(o, day)
@@ -137,6 +138,7 @@ func (s *Stand) add(c screening.Check, o screening.Outcome, codes ...screening.C
 func (re *Review) heed() {
 	var why []evidence.Reason
 	for _, s := range re.Stands {
+		re.Overdue = nil // nothing of it is due before
 		why = append(why, s.Reasons...)
 		re.Screening.Meanwhile = screening.Nothing
 		if !s.LookedAt.Made() {

@@ -37,6 +37,9 @@ func letterOf(r record.Review) letter.Letter {
 		Profile: r.Profile, Check: r.Today, Outcome: r.Screening, Overdue: r.Overdue,
 		Training: training(r), Held: names, Stopped: r.Coming == nil, Expired: r.Expired, Tests: results(r.Tested),
 	}
+	if alarm := Alarm(r.Stands); alarm != "" {
+		l.Opening = alarm + " " + l.Opening
+	}
 	if names != "" {
 		l.Asks = []string{"Would you please look at what came up in training before this person goes on with it, and tell me whether training may go on, and within which limits?"}
 	}
@@ -46,6 +49,7 @@ func letterOf(r record.Review) letter.Letter {
 // goesOn says how it goes on.
 func goesOn(s *sheet, r record.Review, also []dose.Prescription) {
 	s.Title = "For you: how it goes on"
+	s.Say(toClient(r.Stands)...)
 	s.Say(page.Wanted(aim, r.Task, r.Tasks), done(r))
 	s.strength(r)
 	s.Listed("First", first(s, r)...)
