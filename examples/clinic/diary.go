@@ -6,7 +6,6 @@ import (
 	"os"
 
 	"example.org/posology/examples/internal/asking"
-	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/papers"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -43,11 +42,7 @@ func (s *session) logDiary() error {
 		return errNothing
 	}
 	s.r.Done, s.r.Visits = append(s.r.Done, sets...), append(s.r.Visits, days...)
-	if err := s.keep(); err != nil {
-		return err
-	}
-	page.Wrap(s.said, "", s.due())
-	return nil
+	return s.logged()
 }
 
 // decided is the day from which the last decision holds, and what its papers are made of.

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bytes"
 	"fmt"
 	"io"
 	"reflect"
@@ -24,7 +25,7 @@ func list(f folder.Folder, day units.Day, stdout, stderr io.Writer) int {
 	if err == nil && len(names) == 0 {
 		fmt.Fprintf(stdout, "Nobody yet in %s: new NAME begins with somebody.\n", f)
 	}
-	var rows []row
+	var by [screening.Emergency + 1]bytes.Buffer // where what somebody has to look at sends
 	for _, name := range names {
 		p, failed := f.Read(name)
 		if failed != nil {
@@ -32,25 +33,12 @@ func list(f folder.Folder, day units.Day, stdout, stderr io.Writer) int {
 			fmt.Fprintln(stderr, "clinic:", failed)
 			continue
 		}
-		one := row{name: name, note: p.Record.Note}
-		stands, failed := p.Record.Stands(day)
-		text := ""
-		if failed == nil {
-			text, failed = due(p.Record, day)
-		}
-		if failed != nil {
-			text = "cannot be told: " + strings.ReplaceAll(failed.Error(), "\n", "; ")
-		}
-		one.text = p.Record.Client + ". " + text
-		if open := papers.Open(stands); len(open) > 0 {
-			one.route, one.text = open[0].Route, text+" "+p.Record.Client+"."
-		}
-		rows = append(rows, one)
+		route, text := due(p.Record, day)
+		page.Wrap(&by[route], fmt.Sprintf("%-12s ", name), p.Record.Client+". "+text)
+		page.Note(&by[route], p.Record.Note)
 	}
-	slices.SortStableFunc(rows, func(a, b row) int { return int(b.route) - int(a.route) })
-	for _, one := range rows {
-		page.Wrap(stdout, fmt.Sprintf("%-12s ", one.name), one.text)
-		page.Note(stdout, one.note)
+	for i := range slices.Backward(by[:]) {
+		stdout.Write(by[i].Bytes())
 	}
 	if err != nil {
 		return command.Bad
@@ -58,36 +46,33 @@ func list(f folder.Folder, day units.Day, stdout, stderr io.Writer) int {
 	return command.OK
 }
 
-// A row is one person on the list.
-type row struct {
-	name, text, note string
-	route            screening.Route // of what nobody has looked at
-}
-
 const ever units.Day = 1 << 30
 
 // due says what stands against training, and which step comes next.
-func due(r record.Record, day units.Day) (string, error) {
+func due(r record.Record, day units.Day) (screening.Route, string) {
 	stands, err := r.Stands(day)
-	if err != nil {
-		return "", err
-	}
-	alarm := papers.Alarm(stands)
-	switch {
+	switch alarm := papers.Alarm(stands); {
+	case err != nil:
+		return 0, untold(err)
 	case len(r.Asked) > 0 && len(inForce(r, ever)) == 0:
 		last := slices.MaxFunc(r.Asked, func(a, b record.Asked) int { return int(a.Until - b.Until) })
-		return fmt.Sprintf("Ended on %s. Next: show, for the papers; whoever comes back begins anew, with new and another name.", last.Until), nil
-	case slices.ContainsFunc(before(r), unassessed):
-		return strings.TrimSpace(alarm + " Something happened since the assessment. Next: ask, before anything else."), nil
-	case len(papers.Open(stands)) > 0:
-		return alarm + " Next: review, which asks who has looked.", nil
+		return 0, fmt.Sprintf("Ended on %s. Next: show, for the papers; whoever comes back begins anew, with new and another name.", last.Until)
+	case len(stands) > 0 && stands[0].Open:
+		return stands[0].Route, alarm + " Next: review, which asks who has looked."
 	case len(stands) > 0:
-		return alarm + " Next: ask.", nil
+		return 0, alarm + " Next: ask."
 	case len(r.Visits) == 0:
-		return begins(r, day), nil
+		return 0, begins(r, day)
 	}
-	text, expired, err := underway(r, day)
-	return text + " Next: " + goesOn(r, day, expired), err
+	text, err := underway(r, day)
+	if err != nil {
+		text = untold(err)
+	}
+	return 0, text
+}
+
+func untold(err error) string {
+	return "cannot be told: " + strings.ReplaceAll(err.Error(), "\n", "; ")
 }
 
 // begins says which step comes next before the first visit was logged.
@@ -111,54 +96,46 @@ func begins(r record.Record, day units.Day) string {
 // goesOn says which step comes next from the first visit on.
 func goesOn(r record.Record, day units.Day, expired bool) string {
 	last := r.Entries[len(r.Entries)-1]
-	does := func(a progression.Action) bool {
-		return slices.ContainsFunc(last.Items, func(i record.Decided) bool { return i.Decision.Action == a })
-	}
-	outcome, err := screening.Assess(r.Profile, r.Join)
+	stopped := func(i record.Decided) bool { return i.Decision.Action == progression.StopExercise }
 	switch {
 	case news(r, last):
 		return "review."
-	case !stopsAll(last) && (!expired || last.Day >= day):
+	case !idle(r, last.Day) && (!expired || last.Day >= day):
 		return fmt.Sprintf("log, from %s on.", last.Day)
-	case does(progression.StopAndRefer) || err != nil || outcome.ReviewBy < day:
-		return "ask; all is stopped until then."
 	case expired:
 		return "week."
-	case does(progression.StopExercise):
+	case slices.ContainsFunc(last.Items, stopped):
 		return "review, which asks who has looked at what was stopped."
 	}
 	return "ask; all is stopped until then."
 }
 
-// underway says how far somebody is, what is overdue, and whether the plan has ended.
-func underway(r record.Record, day units.Day) (text string, expired bool, err error) {
+// underway says how far somebody is, what is overdue, and what comes next.
+func underway(r record.Record, day units.Day) (string, error) {
 	outcome, err := screening.Assess(r.Profile, r.Join)
 	if err != nil {
-		return "", false, err
+		return "", err
 	}
 	dates, err := week.DatesOf(r.Phase, r.Began, outcome.ReviewBy)
 	if err != nil {
-		return "", false, err
+		return "", err
 	}
 	if !r.Review.IsZero() {
 		dates.Review = r.Review // as it was agreed last
 	}
 	words, err := record.Words()
 	if err != nil {
-		return "", false, err
+		return "", err
 	}
-	text = fmt.Sprintf("Phase %s, %d visits, the last on %s; review by %s.", r.Phase, len(r.Visits), lastVisit(r), dates.Review)
+	text := fmt.Sprintf("Phase %s, %d visits, the last on %s; review by %s.", r.Phase, len(r.Visits), lastVisit(r), dates.Review)
 	for _, o := range dates.Overdue(day) {
 		text += " " + words.Clinician(o)
 	}
-	return text, dates.Expired(day), nil
+	return text + " Next: " + goesOn(r, day, dates.Expired(day)), nil
 }
 
 // due is what list says.
 func (s *session) due() string {
-	text, err := due(*s.r, s.day)
-	if err != nil {
-		return err.Error()
-	}
+	_, text := due(*s.r, s.day)
 	return text
 }

@@ -21,7 +21,7 @@ var errNothing = errors.New("nothing was done: no visit is written")
 
 // logVisit asks what was done of what was asked for, and what was noted.
 func logVisit(s *session) error {
-	asked := inForce(*s.r, s.day)
+	asked, paused := s.r.AskedOn(s.day)
 	if len(asked) == 0 {
 		return fmt.Errorf("nothing is asked for on %s. %s", s.day, s.due())
 	}
@@ -37,7 +37,7 @@ func logVisit(s *session) error {
 		return err
 	}
 	var done []setlog.Set
-	hint, held := setsHint, paused(*s.r, s.day)
+	hint := setsHint
 	for _, a := range asked {
 		ex, err := catalogue.Lookup(string(a.Exercise))
 		if err != nil {
@@ -49,7 +49,7 @@ func logVisit(s *session) error {
 			begin.Side = a.Side
 		}
 		what := wanted(a, ex)
-		if held[ex.ID] {
+		if paused[ex.ID] {
 			what = "nothing is asked for until it is decided again"
 		}
 		var sets []setlog.Set
@@ -73,11 +73,16 @@ func logVisit(s *session) error {
 	for _, set := range done {
 		s.see(set.Exercise, visit.Observer)
 	}
-	if err := s.keep(); err != nil {
-		return err
+	return s.logged()
+}
+
+// logged keeps what was logged, and says what comes next.
+func (s *session) logged() error {
+	err := s.keep()
+	if err == nil {
+		page.Wrap(s.said, "", s.due())
 	}
-	page.Wrap(s.said, "", s.due())
-	return nil
+	return err
 }
 
 // stand says what stands against training, "" where nothing does.
@@ -86,13 +91,10 @@ func (s *session) stand() string {
 	return papers.Alarm(list)
 }
 
-// warn says what stands, and where the plan has ended.
+// warn says it before anything else.
 func (s *session) warn() {
 	if text := s.stand(); text != "" {
 		page.Wrap(s.said, "", text)
-	}
-	if slices.ContainsFunc(before(*s.r), unassessed) {
-		page.Wrap(s.said, "", "Something has happened since the assessment, and the plan has ended: ask comes before the next session.")
 	}
 }
 
@@ -148,10 +150,8 @@ func (s *session) note(v *record.TrainingDay, asked []record.Asked) error {
 		for _, one := range showed {
 			v.Moment.Signs = append(v.Moment.Signs, screening.Code(one))
 		}
-		seen := session{r: &record.Record{Given: s.r.Given, Version: record.Version, Visits: []record.TrainingDay{{Day: v.Day, Noted: v.Noted}}}, day: v.Day}
-		if text := seen.stand(); text != "" { // at once
-			page.Wrap(s.said, "", text)
-		}
+		seen := session{r: &record.Record{Given: s.r.Given, Version: record.Version, Visits: []record.TrainingDay{{Day: v.Day, Noted: v.Noted}}}, day: v.Day, said: s.said}
+		seen.warn() // at once
 	}
 	if v.RangeLost, err = s.YesNo("range_lost", "Was range of movement lost?"); err != nil {
 		return err

@@ -11,7 +11,6 @@ import (
 	"strings"
 	"time"
 
-	"example.org/posology/dose/exercise"
 	"example.org/posology/examples/internal/asking"
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/folder"
@@ -208,7 +207,11 @@ func show(s *session) error {
 	if len(s.r.Entries) == 0 {
 		return errors.New("nothing was decided yet: visit comes first")
 	}
-	if err := s.shown(s.r.Entries[len(s.r.Entries)-1]); err != nil || !s.html {
+	last := s.r.Entries[len(s.r.Entries)-1]
+	if news(*s.r, last) { // which its papers do not say
+		s.warn()
+	}
+	if err := s.shown(last); err != nil || !s.html {
 		return err
 	}
 	return s.keep()
@@ -242,47 +245,14 @@ func replay(s *session) error {
 	return errors.Join(bad...)
 }
 
-// paused are the exercises of which nothing is asked for on a day: those that the last
-// decision has no dose for, or that of before where the last one is for a later day, and that
-// were not begun anew since. Where nothing has a dose, nothing is asked for at all.
-func paused(r record.Record, day units.Day) map[exercise.ID]bool {
-	held, since := map[exercise.ID]bool{}, len(r.Asked)
-	for _, e := range slices.Backward(r.Entries) {
-		from := min(e.Rests.Asked, since)
-		begun := func(id exercise.ID) bool {
-			return slices.ContainsFunc(r.Asked[from:since], func(a record.Asked) bool { return a.Exercise == id && (a.Looked != nil || !stopsAll(e)) })
-		}
-		for _, a := range r.Asked {
-			held[a.Exercise] = held[a.Exercise] || stopsAll(e) && !begun(a.Exercise)
-		}
-		for _, item := range e.Items {
-			held[item.Exercise] = held[item.Exercise] || item.Decision.Next == nil && !begun(item.Exercise)
-		}
-		if since = from; e.Day <= day {
-			break
-		}
-	}
-	return held
-}
-
-// stopsAll reports whether a decision has no dose at all.
-func stopsAll(e record.Entry) bool {
-	return len(e.Items) > 0 && !slices.ContainsFunc(e.Items, func(i record.Decided) bool { return i.Decision.Next != nil })
-}
-
-// inForce returns what is asked for on a day, in the order in which it was first.
+// inForce returns what is asked for on a day.
 func inForce(r record.Record, day units.Day) []record.Asked {
-	var list []record.Asked
-	for _, a := range r.Asked {
-		if a.From > day {
-			continue
-		}
-		i := slices.IndexFunc(list, func(b record.Asked) bool { return b.Exercise == a.Exercise })
-		if i < 0 {
-			list = append(list, a)
-			continue
-		}
-		list[i] = a
-	}
-	return slices.DeleteFunc(list, func(a record.Asked) bool { return a.Until != 0 && a.Until < day })
+	list, _ := r.AskedOn(day)
+	return list
+}
+
+// idle reports whether all of it is paused.
+func idle(r record.Record, day units.Day) bool {
+	list, paused := r.AskedOn(day)
+	return !slices.ContainsFunc(list, func(a record.Asked) bool { return !paused[a.Exercise] })
 }

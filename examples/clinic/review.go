@@ -23,12 +23,16 @@ import (
 
 // review looks back and decides for the next visit.
 func review(s *session) error {
-	report, goOn, err := s.news()
-	if err != nil || !goOn {
+	standing, err := s.news()
+	if err != nil {
 		return err
 	}
+	if len(s.r.Visits) == 0 && (s.stand() != "" || len(s.r.Happened) > 0) { // nothing to decide on
+		page.Wrap(s.said, "", s.due())
+		return s.keep()
+	}
 	return s.decide(func(re record.Review) error {
-		phases, err := s.phases(re, report.Standing, screening.Unknown)
+		phases, err := s.phases(re, standing, screening.Unknown)
 		if len(choices(phases)) > 0 {
 			fmt.Fprintf(s.said, "\nThe phase %s may be left: week %s begins the next one.\n", s.r.Phase, s.person.Name)
 		}
@@ -37,11 +41,10 @@ func review(s *session) error {
 }
 
 // news asks what happened since the last assessment, and who has looked at what stands.
-// Where an event has ended the plan, it says so, keeps what was told, and nothing is decided.
-func (s *session) news() (report programme.HappeningReport, goOn bool, err error) {
+func (s *session) news() (programme.Standing, error) {
 	kinds, asked, err := asking.SeveralOf(s.Desk, "new", "Is anything new since the last time?", programme.HappeningKinds())
 	if err != nil {
-		return report, false, err
+		return 0, err
 	}
 	for _, kind := range kinds {
 		if code, isEvent := kind.Code(); isEvent {
@@ -50,69 +53,27 @@ func (s *session) news() (report programme.HappeningReport, goOn bool, err error
 			s.r.Happened = append(s.r.Happened, programme.Happening{Kind: kind, Day: s.day})
 		}
 	}
-	stands, err := s.looked()
-	if err != nil {
-		return report, false, err
-	}
-	told := programme.Happenings{List: before(*s.r)}
-	if asked {
-		told.Asked = s.day
-	}
-	outcome, err := screening.Assess(s.r.Profile, s.r.Join)
-	if err != nil {
-		return report, false, err
-	}
-	if report, err = told.Review(outcome, s.day); err != nil {
-		return report, false, err
-	}
-	if report.Standing == programme.PlanEnded || len(s.r.Visits) == 0 && len(s.r.Happened) > 0 { // nothing to decide on
-		return report, false, s.halt(report, stands)
-	}
-	if len(stands) > 0 {
-		report.Standing = programme.ReviewBefore
-	}
-	return report, true, nil
-}
-
-// looked asks who has looked at what stands, and returns what stands then.
-func (s *session) looked() ([]record.Stand, error) {
 	stands, err := s.r.Stands(s.day)
-	open := papers.Open(stands)
-	if err != nil || len(open) == 0 {
-		return stands, err
+	if err != nil {
+		return 0, err
 	}
-	who, err := s.Text("looked", fmt.Sprintf("Who has looked at this since (%s)?", papers.What(open)), "a name, or nothing", false)
-	if err != nil || who == "" {
-		return stands, err
-	}
-	s.r.Looked = append(s.r.Looked, record.Look{Observation: dose.Observation{Who: who, Day: s.day}, Visits: len(s.r.Visits), Happened: len(s.r.Happened)})
-	return s.r.Stands(s.day)
-}
-
-// before lists what was told at earlier checks.
-func before(r record.Record) []programme.Happening {
-	var list []programme.Happening
-	for _, c := range r.Checks {
-		for _, e := range c.Events {
-			for kind := range programme.HappeningKinds() {
-				if code, ok := kind.Code(); ok && code == e.Code {
-					list = append(list, programme.Happening{Kind: kind, Day: e.Day, Unassessed: assessed(r, e)})
-				}
-			}
+	if len(stands) > 0 && stands[0].Open {
+		who, err := s.Text("looked", papers.Alarm(stands)+" Who has looked at this since?", "a name, or nothing", false)
+		if err != nil {
+			return 0, err
+		}
+		if who != "" {
+			s.r.Looked = append(s.r.Looked, record.Look{Observation: dose.Observation{Who: who, Day: s.day}, Visits: len(s.r.Visits), Happened: len(s.r.Happened)})
 		}
 	}
-	return list
-}
-
-// assessed says whether an assessment has not heard of an event.
-func assessed(r record.Record, e screening.Event) screening.Answer {
-	if slices.Contains(r.Profile.Events, e) {
-		return screening.No
+	switch {
+	case s.stand() != "":
+		return programme.ReviewBefore, nil
+	case asked:
+		return programme.PlanStands, nil
 	}
-	return screening.Yes
+	return programme.AskWhatHappened, nil
 }
-
-func unassessed(h programme.Happening) bool { return h.Unassessed == screening.Yes }
 
 // event notes an event in the check of the day.
 func (s *session) event(e screening.Event) {
@@ -121,30 +82,6 @@ func (s *session) event(e screening.Event) {
 	}
 	c := &s.r.Checks[len(s.r.Checks)-1]
 	c.Events = append(c.Events, e)
-}
-
-// halt says why nothing goes on, and keeps what was told.
-func (s *session) halt(report programme.HappeningReport, stands []record.Stand) error {
-	p, err := page.New(s.said)
-	if err != nil {
-		return err
-	}
-	p.Heading("Nothing is decided")
-	p.Note(s.r.Note)
-	if alarm := papers.Alarm(stands); alarm != "" {
-		p.Say("- ", alarm)
-	}
-	p.Clinicians("- ", report.Reasons)
-	for _, h := range report.Happenings {
-		p.Clinicians("- ", h.Reasons)
-	}
-	if report.Standing == programme.PlanEnded {
-		p.Say("- ", fmt.Sprintf("Assess again first: ask %s, then test and week.", s.person.Name))
-	}
-	if err := p.Close(); err != nil {
-		return err
-	}
-	return s.keep()
 }
 
 // decide decides for the next visit, and asks for what comes of it. What is said of the
@@ -195,7 +132,7 @@ func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review,
 	day := max(s.day, lastVisit(*s.r)+1)
 	if n := len(s.r.Entries); n > 0 && len(s.r.Entries[n-1].Items) > 0 && s.r.Entries[n-1].Day >= day {
 		last := s.r.Entries[n-1]
-		if stands, err := s.r.Stands(s.day); err != nil || len(stands) == 0 && !news(*s.r, last) && !stopsAll(last) {
+		if stands, err := s.r.Stands(s.day); err != nil || len(stands) == 0 && !news(*s.r, last) && !idle(*s.r, last.Day) {
 			return re, nil, errors.Join(err, fmt.Errorf("%w: that of %s", errDecided, last.Day))
 		}
 		s.takeBack(last)
@@ -313,7 +250,7 @@ func beginWeek(s *session) error {
 	case len(s.r.Asked) > 0:
 		return errors.New("the week was begun already: log comes next")
 	case s.stand() != "":
-		return fmt.Errorf("%s Next: review", s.stand())
+		return errors.New(s.due())
 	case !reflect.DeepEqual(s.r.Entries[n-1].Given.Profile, s.r.Profile) || slices.Min(s.r.Days) < s.day:
 		return errors.New("the plan is older than the assessment, or its days have begun: visit comes again")
 	case s.r.Entries[n-1].Plan.Week == nil:
@@ -347,8 +284,8 @@ func (s *session) inForce(w week.Week) {
 // renew begins a new plan: its days run from now on, and where the phase may be left
 // the next one can begin.
 func renew(s *session) error {
-	report, goOn, err := s.news()
-	if err != nil || !goOn {
+	standing, err := s.news()
+	if err != nil {
 		return err
 	}
 	re, _, err := s.lookBack(forNext)
@@ -359,7 +296,7 @@ func renew(s *session) error {
 	if err != nil {
 		return err
 	}
-	phases, err := s.phases(re, report.Standing, reached)
+	phases, err := s.phases(re, standing, reached)
 	if err != nil {
 		return err
 	}

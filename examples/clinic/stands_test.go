@@ -54,8 +54,8 @@ const (
 // on the list, before a log, on every page; who has looked stands there too.
 func TestToldStands(t *testing.T) {
 	for told, first := range map[string][2]string{ // the longest way for one of them
-		"faint": {"TO BE SEEN TODAY: faint", "see a doctor today"}, "new symptom": {"TO BE LOOKED AT FIRST: new symptom", "somebody has to look"},
-		"injury": {"TO BE LOOKED AT FIRST: injury", "somebody has to look"}, "pain flare": {"TO BE LOOKED AT FIRST: pain flare", "somebody has to look"},
+		"faint": {"TO BE SEEN TODAY: faint", "Please see a doctor today"}, "new symptom": {"TO BE LOOKED AT FIRST: new symptom", "Somebody has to look"},
+		"injury": {"TO BE LOOKED AT FIRST: injury", "Somebody has to look"}, "pain flare": {"TO BE LOOKED AT FIRST: pain flare", "Somebody has to look"},
 	} {
 		w := tryer{t, begun(t)}
 		w.step(0, "2027-01-05", "log", calm)
@@ -97,7 +97,7 @@ func TestShowedStands(t *testing.T) {
 			w.step(0, "2027-01-05", "log", calm)
 			w.step(0, "2027-01-06", "review", "new: none\n")
 			w.says(w.step(0, "2027-01-08", "log", trained+"showed: "+tt.showed+"\n"), tt.lead, "Next: review")
-			w.says(w.step(0, "2027-01-18", "list", ""), "hall "+tt.lead, lately, "Next: review")
+			w.says(w.step(0, "2027-01-18", "list", ""), tt.lead, lately, "Next: review")
 			w.says(w.step(0, "2027-01-18", "review", "new: none\nabsence: no\n"), tt.lead, "Doses none", "meanwhile nothing")
 			client := w.step(0, "2027-01-18", "show", "", "-for", "client")
 			w.says(client, tt.client, "not how strong you are", "not we will tell you whom to ask")
@@ -148,9 +148,10 @@ func (t tryer) all(day units.Day) string {
 	if err != nil {
 		t.Fatal(err)
 	}
-	lines, held := "showed: none\nrange_lost: no\nform_lost: no\npain: no\n", paused(p.Record, day)
-	for _, a := range inForce(p.Record, day) {
-		if !held[a.Exercise] {
+	lines := "showed: none\nrange_lost: no\nform_lost: no\npain: no\n"
+	list, paused := p.Record.AskedOn(day)
+	for _, a := range list {
+		if !paused[a.Exercise] {
 			lines += string(a.Exercise) + ": all\n"
 		}
 	}
@@ -293,7 +294,7 @@ func (t tryer) heeds(day units.Day) {
 	}
 	stands, err := p.Record.Stands(day)
 	last := p.Record.Entries[len(p.Record.Entries)-1]
-	if err != nil || len(stands) > 0 && len(last.Items) > 0 && !news(p.Record, last) && !stopsAll(last) {
+	if err != nil || len(stands) > 0 && len(last.Items) > 0 && !news(p.Record, last) && !idle(p.Record, last.Day) {
 		t.Errorf("%v: decided in spite of %+v", err, stands)
 	}
 }

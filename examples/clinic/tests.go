@@ -13,8 +13,6 @@ import (
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/papers"
 	"example.org/posology/examples/internal/planpaper"
-	"example.org/posology/progression"
-	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/screening/function"
 	"example.org/posology/units"
@@ -27,8 +25,9 @@ func (s *session) tested() error {
 	if err != nil || len(sets) == 0 {
 		return err
 	}
+	_, paused := s.r.AskedOn(s.day)
 	for _, set := range sets {
-		if paused(*s.r, s.day)[set.Exercise] {
+		if paused[set.Exercise] {
 			return fmt.Errorf("%s is stopped: nothing of it is tested", set.Exercise)
 		}
 	}
@@ -52,11 +51,7 @@ var errNoTest = errors.New("no test was given")
 // stops refuses tests while nothing may go on.
 func (s *session) stops() error {
 	outcome, err := screening.Assess(s.r.Profile, s.r.Join)
-	stops := s.stand() != "" || outcome.Meanwhile == screening.Nothing
-	if n := len(s.r.Entries); n > 0 {
-		stops = stops || slices.ContainsFunc(s.r.Entries[n-1].Items, func(i record.Decided) bool { return i.Decision.Action == progression.StopAndRefer })
-	}
-	if err == nil && stops {
+	if err == nil && (s.stand() != "" || outcome.Meanwhile == screening.Nothing) {
 		err = fmt.Errorf("all is stopped, and nothing is tested. %s", s.due())
 	}
 	return err

@@ -45,8 +45,8 @@ func firstVisit(s *session) error {
 			return err
 		}
 	}
-	if text := s.stand(); text != "" {
-		return fmt.Errorf("%s Next: review", text)
+	if s.stand() != "" {
+		return errors.New(s.due())
 	}
 	r.Asked = nil // what was planned before and never begun
 	asks := []func() error{s.tested, s.functionTests, s.looks}

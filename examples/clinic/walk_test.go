@@ -131,7 +131,7 @@ func (w *way) log(day units.Day, week int) {
 	hurt := w.walker.hurts[week]
 	in := ""
 	r := w.record()
-	held := paused(r, day)
+	_, held := r.AskedOn(day)
 	for _, a := range inForce(r, day) {
 		ex, err := exercise.Standard().Lookup(string(a.Exercise))
 		if err != nil {
@@ -169,7 +169,7 @@ func (w *way) decides(day units.Day, step, answers string) {
 	for _, kept := range was.Beside.InForce {
 		answers += fmt.Sprintf("beside_%s: %d %s\n", kept.Track, days, happened)
 	}
-	held := paused(was, day)
+	_, held := was.AskedOn(day)
 	for _, item := range was.Entries[len(was.Entries)-1].Items {
 		if looked := w.walker.looked; looked > 0 && day >= monday+units.Day(7*looked) && held[item.Exercise] && item.Decision.Action == progression.StopExercise {
 			answers += fmt.Sprintf("anew_%s: Physiotherapist E\n", item.Exercise)
@@ -247,7 +247,7 @@ func (w *way) walk() {
 func (w *way) test(day units.Day, week int, function string) {
 	w.t.Helper()
 	r := w.record()
-	held := paused(r, day)
+	_, held := r.AskedOn(day)
 	set, off := "", 100
 	for _, a := range inForce(r, day) {
 		ex, _ := exercise.Standard().Get(a.Exercise)

@@ -220,6 +220,9 @@ func (r Record) began() units.Day {
 // Reasons returns the reasons of the whole review, in order.
 func (re Review) Reasons() []evidence.Reason {
 	all := append(append(ofOutcome(re.Screening), ofUnused(re.Unused)...), re.Overdue...)
+	for _, s := range re.Stands {
+		all = append(all, s.Reasons...)
+	}
 	all = append(all, re.Attended.Answer.Reasons...)
 	for _, s := range re.Attended.Short {
 		if s.Why != nil {

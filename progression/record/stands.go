@@ -1,10 +1,13 @@
 package record
 
 import (
+	"cmp"
 	"slices"
+	"strings"
 
 	"example.org/posology/dose"
 	"example.org/posology/progression"
+	"example.org/posology/progression/internal/told"
 	"example.org/posology/progression/programme"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -20,20 +23,23 @@ type Look struct {
 }
 
 // A Stand is what stands against training: what showed or hurt at a visit so that somebody
-// else has to look, until somebody has and the person was assessed anew; or what was
-// told, until somebody has looked.
+// else has to look, until somebody has and the person was assessed anew; an event that ends
+// the plan, until an assessment has heard of it; or what else was told, until somebody has
+// looked.
 type Stand struct {
 	Day  units.Day               `json:"day"`           // of the visit, or of what was told
 	Told programme.HappeningKind `json:"told,omitzero"` // not given: it was at a visit
+	Open bool                    `json:"open,omitzero"` // somebody has to look, and nobody is known to have
 	// Route is the strictest that screening has for it: ask first, where it has none.
-	Route    screening.Route     `json:"route"`
-	Findings []screening.Finding `json:"findings,omitempty"` // of screening
-	Reasons  []evidence.Reason   `json:"reasons"`
-	LookedAt dose.Observation    `json:"looked_at,omitzero"` // who has, where the assessment is still missing
+	Route    screening.Route   `json:"route"`
+	Reasons  []evidence.Reason `json:"reasons"`            // first what to do now
+	LookedAt dose.Observation  `json:"looked_at,omitzero"` // who has, where the assessment is still missing
+
+	findings []screening.Finding
 }
 
-// Stands returns what stands against training on a day, the oldest first. The errors are
-// those of [Record.Validate] and [screening.Assess].
+// Stands returns what stands against training on a day, first what is open, the gravest
+// before the rest. The errors are those of [Record.Validate] and [screening.Assess].
 func (r Record) Stands(day units.Day) ([]Stand, error) {
 	if _, err := r.read(); err != nil {
 		return nil, err
@@ -44,44 +50,109 @@ func (r Record) Stands(day units.Day) ([]Stand, error) {
 
 // stands returns what stands, and what follows from all that was told.
 func (r Record) stands(day units.Day) (list []Stand, told []programme.HappeningAnswer, err error) {
+	if len(r.Happened) == 0 && !slices.ContainsFunc(r.Visits, TrainingDay.refers) && !slices.ContainsFunc(r.Checks, func(c screening.Check) bool { return len(c.Events) > 0 }) {
+		return nil, nil, nil // as nearly always
+	}
 	o, err := screening.Assess(r.Profile, r.Join)
 	if err != nil {
 		return nil, nil, field.At("/profile", err)
 	}
 	for i, v := range r.Visits {
-		s := Stand{Day: v.Day, Route: screening.AskFirst, LookedAt: r.lookAt(func(l Look) bool { return i < l.Visits })}
-		if s.LookedAt.Made() && v.Day < o.Day || !s.showed(v, o) {
-			continue
-		}
-		list = append(list, s)
-	}
-	if len(r.Happened) == 0 {
-		return list, nil, nil
-	}
-	all := programme.Happenings{Asked: day, List: slices.Clone(r.Happened)}
-	for i := range all.List {
-		h := &all.List[i]
-		h.Reviewed = r.lookAt(func(l Look) bool { return i < l.Happened })
-		if _, event := h.Kind.Code(); !event || !h.Reviewed.Made() {
-			h.Unassessed = screening.Yes // an assessment does not look for somebody
-		}
-	}
-	report, err := all.Review(o, day)
-	if err != nil {
-		return nil, nil, moves{"/happenings/list": "/happened"}.of(err)
-	}
-	for _, h := range report.Happenings {
-		if h.Standing >= programme.ReviewBefore {
-			s := Stand{Day: h.Day, Told: h.Kind, Route: screening.AskFirst, Reasons: h.Reasons}
-			if h.Kind == programme.Faint {
-				s.add(screening.Check{New: screening.AskedFor(blackout)}, o, blackout)
-			}
+		s := Stand{Day: v.Day, Route: screening.AskFirst, LookedAt: r.lookAt(func(l Look) bool { return i < l.Visits && l.Day <= day })}
+		if s.Open = !s.LookedAt.Made(); v.Day <= day && (s.Open || v.Day >= o.Day) && s.showed(v, o) {
 			list = append(list, s)
 		}
 	}
-	slices.SortStableFunc(list, func(a, b Stand) int { return int(a.Day - b.Day) })
+	today := max(day, o.Day)
+	all := programme.Happenings{Asked: today}
+	for i, h := range r.Happened {
+		if h.Day > day {
+			continue
+		}
+		h.Reviewed = r.lookAt(func(l Look) bool { return i < l.Happened && l.Day <= day })
+		if _, event := h.Kind.Code(); !event || !h.Reviewed.Made() {
+			h.Unassessed = screening.Yes // an assessment does not look for somebody
+		}
+		all.List = append(all.List, h)
+	}
+	all.List = append(all.List, r.ended(o.Day, day)...)
+	report, err := all.Review(o, today)
+	if err != nil {
+		return nil, nil, err
+	}
+	for _, h := range report.Happenings {
+		if h.Standing < programme.ReviewBefore {
+			continue
+		}
+		s := Stand{Day: h.Day, Told: h.Kind, Open: h.Standing == programme.ReviewBefore, Route: screening.AskFirst, Reasons: h.Reasons}
+		switch code, event := h.Kind.Code(); {
+		case event:
+			s.add(screening.Check{New: screening.AskedFor(), Events: []screening.Event{{Code: code, Day: o.Day}}}, o, code)
+		case h.Kind == programme.Faint:
+			s.add(screening.Check{New: screening.AskedFor(blackout)}, o, blackout)
+		}
+		list = append(list, s)
+	}
+	for i := range list {
+		list[i].say()
+	}
+	slices.SortStableFunc(list, func(a, b Stand) int {
+		if a.Open == b.Open {
+			return cmp.Compare(b.Route, a.Route)
+		}
+		return map[bool]int{true: -1, false: 1}[a.Open]
+	})
 	return list, report.Happenings, nil
 }
+
+// ended are the events of checks up to a day that the assessment has not heard of.
+func (r Record) ended(assessed, day units.Day) (list []programme.Happening) {
+	for _, c := range r.Checks {
+		for _, e := range c.Events {
+			if c.Day < assessed || c.Day > day || slices.Contains(r.Profile.Events, e) {
+				continue
+			}
+			for kind := range programme.HappeningKinds() {
+				if code, ok := kind.Code(); ok && code == e.Code {
+					list = append(list, programme.Happening{Kind: kind, Day: e.Day, Unassessed: screening.Yes})
+				}
+			}
+		}
+	}
+	return list
+}
+
+// say puts in front what to do now.
+func (s *Stand) say() {
+	slices.SortStableFunc(s.findings, func(a, b screening.Finding) int { return cmp.Compare(b.Route, a.Route) })
+	var what []string
+	for _, f := range s.findings {
+		if term, ok := screening.LookUp(f.Code); ok && f.Route > screening.Tell {
+			what = append(what, term.Meaning)
+		}
+	}
+	if s.Told != 0 {
+		what = []string{s.Told.String()}
+	}
+	code := evidence.ReasonCode("progression.look-first")
+	switch {
+	case s.LookedAt.Made():
+		code = "progression.looked-since"
+	case !s.Open:
+		code = "progression.assess-first"
+	case s.Route == screening.Emergency:
+		code = "progression.help-now"
+	case s.Route == screening.SameDay:
+		code = "progression.see-today"
+	}
+	first := reasons.Because(code).With(evidence.Text("what", strings.Join(what, "; ")), evidence.Day("day", s.Day))
+	if s.LookedAt.Made() {
+		first = first.With(evidence.Text("who", s.LookedAt.Who), evidence.Day("looked", s.LookedAt.Day))
+	}
+	s.Reasons = append([]evidence.Reason{first}, s.Reasons...)
+}
+
+var reasons = told.Reasons()
 
 // blackout is what a faint is among symptoms.
 const blackout screening.Code = "dizziness_or_syncope"
@@ -94,14 +165,30 @@ func (r Record) lookAt(saw func(Look) bool) dose.Observation {
 	return dose.Observation{}
 }
 
-// showed adds what showed or hurt at a visit, in one exercise too, and reports whether it is
-// for somebody else.
-func (s *Stand) showed(v TrainingDay, o screening.Outcome) bool {
+// refers reports whether something of a visit is for somebody else.
+func (v TrainingDay) refers() bool {
+	for _, n := range v.noted() {
+		seen := n.visit(v.Day, dose.Prescription{})
+		if len(seen.Refers()) > 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// noted is what was noted, of all and of one exercise alone.
+func (v TrainingDay) noted() []Noted {
 	all := []Noted{v.Noted}
 	for _, b := range v.But {
 		all = append(all, b.Noted)
 	}
-	for _, n := range all {
+	return all
+}
+
+// showed adds what showed or hurt at a visit, in one exercise too, and reports whether it is
+// for somebody else.
+func (s *Stand) showed(v TrainingDay, o screening.Outcome) bool {
+	for _, n := range v.noted() {
 		seen := n.visit(v.Day, dose.Prescription{})
 		why := seen.Refers()
 		if len(why) == 0 {
@@ -110,7 +197,7 @@ func (s *Stand) showed(v TrainingDay, o screening.Outcome) bool {
 		s.Reasons = append(s.Reasons, why...)
 		if n.Moment != nil {
 			d, _ := screening.During(*n.Moment) // the record is valid
-			s.Route, s.Findings = max(s.Route, d.Route), append(s.Findings, d.Findings...)
+			s.Route, s.findings = max(s.Route, d.Route), append(s.findings, d.Findings...)
 		}
 		if n.Pain != nil {
 			s.add(screening.Check{Pain: n.Pain, New: screening.AskedFor()}, o, screening.PainModel(*n.Pain).Reasons...)
@@ -128,7 +215,7 @@ func (s *Stand) add(c screening.Check, o screening.Outcome, codes ...screening.C
 	}
 	for _, f := range out.Findings {
 		if slices.Contains(codes, f.Code) {
-			s.Route, s.Findings = max(s.Route, f.Route), append(s.Findings, f)
+			s.Route, s.findings = max(s.Route, f.Route), append(s.findings, f)
 		}
 	}
 }
@@ -139,7 +226,7 @@ func (re *Review) heed() {
 	var why []evidence.Reason
 	for _, s := range re.Stands {
 		re.Overdue = nil // nothing of it is due before
-		why = append(why, s.Reasons...)
+		why = append(why, s.Reasons[1:]...)
 		re.Screening.Meanwhile = screening.Nothing
 		if !s.LookedAt.Made() {
 			re.Screening.Route = max(re.Screening.Route, s.Route)

@@ -49,7 +49,9 @@ func letterOf(r record.Review) letter.Letter {
 // goesOn says how it goes on.
 func goesOn(s *sheet, r record.Review, also []dose.Prescription) {
 	s.Title = "For you: how it goes on"
-	s.Say(toClient(r.Stands)...)
+	if len(r.Stands) > 0 { // the gravest alone
+		s.Say(s.texts(r.Stands[0].Reasons[:1])...)
+	}
 	s.Say(page.Wanted(aim, r.Task, r.Tasks), done(r))
 	s.strength(r)
 	s.Listed("First", first(s, r)...)
@@ -103,6 +105,9 @@ func done(r record.Review) string {
 
 // first says what comes before the next visit.
 func first(s *sheet, r record.Review) []string {
+	if len(r.Stands) > 0 { // and nothing beside it
+		return paused(s, r, nil)
+	}
 	list := slices.Concat(r.Overdue, r.Attended.Answer.Reasons, page.WhyUnused(r.Unused))
 	found := r.Screening
 	if names, _ := Waiting(r); names != "" || r.Coming == nil { // no praise beside what holds
