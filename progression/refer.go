@@ -22,7 +22,7 @@ func (c *Course) referred() []evidence.Reason {
 	h := c.history()
 	if v, why := h.Refers(); v != nil {
 		code := map[bool]evidence.ReasonCode{false: "progression.referred", true: "progression.looked-at"}[v.LookedAt.Made()]
-		return append(why, because(code).With(evidence.Day("day", v.Day)))
+		return append(why, because(code).With(evidence.Day("day", v.Day), evidence.Text("who", v.LookedAt.Who)))
 	}
 	return nil
 }

@@ -50,8 +50,8 @@ const ever units.Day = 1 << 30
 
 // due says what stands against training, and which step comes next.
 func due(r record.Record, day units.Day) (screening.Route, string) {
-	stands, err := r.Stands(day)
-	switch alarm := papers.Alarm(stands); {
+	stands, err := r.Alarms(day)
+	switch alarm := papers.Alarms(stands); {
 	case err != nil:
 		return 0, untold(err)
 	case len(r.Asked) > 0 && len(inForce(r, ever)) == 0:

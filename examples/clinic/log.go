@@ -49,7 +49,7 @@ func logVisit(s *session) error {
 			begin.Side = a.Side
 		}
 		what := wanted(a, ex)
-		if paused[ex.ID] {
+		if paused[ex.ID] || s.stand() != "" {
 			what = "nothing is asked for until it is decided again"
 		}
 		var sets []setlog.Set
@@ -87,8 +87,8 @@ func (s *session) logged() error {
 
 // stand says what stands against training, "" where nothing does.
 func (s *session) stand() string {
-	list, _ := s.r.Stands(s.day) // a record that was read is valid
-	return papers.Alarm(list)
+	list, _ := s.r.Alarms(s.day) // a record that was read is valid
+	return papers.Alarms(list)
 }
 
 // warn says it before anything else.

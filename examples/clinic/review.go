@@ -47,18 +47,14 @@ func (s *session) news() (programme.Standing, error) {
 		return 0, err
 	}
 	for _, kind := range kinds {
-		if code, isEvent := kind.Code(); isEvent {
-			s.event(screening.Event{Code: code, Day: s.day})
-		} else {
-			s.r.Happened = append(s.r.Happened, programme.Happening{Kind: kind, Day: s.day})
-		}
+		s.r.Happened = append(s.r.Happened, programme.Happening{Kind: kind, Day: s.day})
 	}
-	stands, err := s.r.Stands(s.day)
+	stands, err := s.r.Alarms(s.day)
 	if err != nil {
 		return 0, err
 	}
 	if len(stands) > 0 && stands[0].Open {
-		who, err := s.Text("looked", papers.Alarm(stands)+" Who has looked at this since?", "a name, or nothing", false)
+		who, err := s.Text("looked", papers.Alarms(stands)+" Who has looked at this since?", "a name, or nothing", false)
 		if err != nil {
 			return 0, err
 		}
@@ -73,15 +69,6 @@ func (s *session) news() (programme.Standing, error) {
 		return programme.PlanStands, nil
 	}
 	return programme.AskWhatHappened, nil
-}
-
-// event notes an event in the check of the day.
-func (s *session) event(e screening.Event) {
-	if n := len(s.r.Checks); n == 0 || s.r.Checks[n-1].Day != s.day {
-		s.r.Checks = append(s.r.Checks, screening.Check{Day: s.day, Setting: s.r.Profile.Setting})
-	}
-	c := &s.r.Checks[len(s.r.Checks)-1]
-	c.Events = append(c.Events, e)
 }
 
 // decide decides for the next visit, and asks for what comes of it. What is said of the
@@ -132,7 +119,7 @@ func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review,
 	day := max(s.day, lastVisit(*s.r)+1)
 	if n := len(s.r.Entries); n > 0 && len(s.r.Entries[n-1].Items) > 0 && s.r.Entries[n-1].Day >= day {
 		last := s.r.Entries[n-1]
-		if stands, err := s.r.Stands(s.day); err != nil || len(stands) == 0 && !news(*s.r, last) && !idle(*s.r, last.Day) {
+		if stands, err := s.r.Alarms(s.day); err != nil || len(stands) == 0 && !news(*s.r, last) && !idle(*s.r, last.Day) {
 			return re, nil, errors.Join(err, fmt.Errorf("%w: that of %s", errDecided, last.Day))
 		}
 		s.takeBack(last)

@@ -21,7 +21,7 @@
 //	r.Beside = review.Beside // at each review, so that they are not worked out from the first day again
 //
 // What somebody has to look at stands in the way of everything until Looked says who has:
-// see [Record.Stands]. What is told between assessments goes into Happened, events into Checks.
+// see [Record.Alarms]. What is told between assessments goes into Happened.
 //
 // It holds no rules of its own: screening, dose and progression decide. What
 // it adds is the way from one to the next, with errors at the record's own

@@ -77,7 +77,7 @@ func ExampleRecord_Next() {
 }
 
 // What stands against training until somebody has looked.
-func ExampleRecord_Stands() {
+func ExampleRecord_Alarms() {
 	r, err := record.Decode(fmt.Appendf(nil, client, trained), field.Strict)
 	if err != nil {
 		log.Fatal(err)
@@ -88,7 +88,7 @@ func ExampleRecord_Stands() {
 		log.Fatal(err)
 	}
 	r.Entries = append(r.Entries, entry)
-	list, err := r.Stands(entry.Day)
+	list, err := r.Alarms(entry.Day)
 	if err != nil {
 		log.Fatal(err)
 	}

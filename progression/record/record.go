@@ -36,9 +36,9 @@ type Record struct {
 	Done     []setlog.Set   `json:"done,omitempty"`   // the sets of the visits
 	// Practised is what came of the work beside lifting, at visits and at home, by days.
 	Practised []beside.Practised `json:"practised,omitempty"`
-	// Happened is what was told between assessments and ends no plan by itself, such as a
-	// faint; events stand in Checks. Looked is who has looked at that, and at what showed
-	// or hurt at visits: see [Record.Stands].
+	// Happened is what was told between assessments, such as a faint; an event may stand in
+	// Checks, too, and goes into the profile of the next assessment. Looked is who has looked at that, and at what showed
+	// or hurt at visits: see [Record.Alarms].
 	Happened []programme.Happening `json:"happened,omitempty"`
 	Looked   []Look                `json:"looked,omitempty"`
 	Entries  []Entry               `json:"entries,omitempty"` // what was decided, to be worked out again

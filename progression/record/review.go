@@ -38,9 +38,9 @@ type Review struct {
 	Chosen []choice.TaskTest `json:"chosen,omitempty"`
 	Tested []choice.Tested   `json:"tested,omitempty"`
 	Items  []Decided         `json:"items"`
-	// Stands is what somebody has to look at before anything goes on, Told what follows from
+	// Alarms are what somebody has to look at before anything goes on, Told what follows from
 	// all that was told since the assessment.
-	Stands   []Stand                     `json:"stands,omitempty"`
+	Alarms   []Alarm                     `json:"alarms,omitempty"`
 	Told     []programme.HappeningAnswer `json:"told,omitempty"`
 	Attended AttendanceReport            `json:"attended"`
 	Coming   *Coming                     `json:"coming,omitempty"` // nil: nothing can be planned for now
@@ -109,7 +109,7 @@ func (r Record) assess(l *log, day, next units.Day) (Review, error) {
 	if re.Items, err = r.decide(l, request, day, next, attended.Sessions); err != nil {
 		return Review{}, err
 	}
-	if re.Stands, re.Told, err = r.stands(day); err != nil {
+	if re.Alarms, re.Told, err = r.stands(day); err != nil {
 		return Review{}, err
 	}
 	re.heed()
@@ -220,7 +220,7 @@ func (r Record) began() units.Day {
 // Reasons returns the reasons of the whole review, in order.
 func (re Review) Reasons() []evidence.Reason {
 	all := append(append(ofOutcome(re.Screening), ofUnused(re.Unused)...), re.Overdue...)
-	for _, s := range re.Stands {
+	for _, s := range re.Alarms {
 		all = append(all, s.Reasons...)
 	}
 	all = append(all, re.Attended.Answer.Reasons...)

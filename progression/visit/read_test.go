@@ -136,7 +136,7 @@ func TestWhatAVisitShows(t *testing.T) {
 		t.Error("nothing is below a search")
 	}
 	v.Moment, v.Pain = &screening.Moment{Signs: []screening.Code{"feels_sick"}}, &screening.Pain{Kind: screening.ChestPain}
-	if len(v.Refers()) != 2 || v.MayFind() || visit.PainTold(v.Pain) {
+	if why := v.Refers(); len(why) != 3 || why[0].Code != "progression.see-today" || v.MayFind() || visit.PainTold(v.Pain) {
 		t.Errorf("a sign and chest pain: %+v", v.Refers())
 	}
 	one := goodVisit()

@@ -37,7 +37,7 @@ func letterOf(r record.Review) letter.Letter {
 		Profile: r.Profile, Check: r.Today, Outcome: r.Screening, Overdue: r.Overdue,
 		Training: training(r), Held: names, Stopped: r.Coming == nil, Expired: r.Expired, Tests: results(r.Tested),
 	}
-	if alarm := Alarm(r.Stands); alarm != "" {
+	if alarm := Alarms(r.Alarms); alarm != "" {
 		l.Opening = alarm + " " + l.Opening
 	}
 	if names != "" {
@@ -49,8 +49,8 @@ func letterOf(r record.Review) letter.Letter {
 // goesOn says how it goes on.
 func goesOn(s *sheet, r record.Review, also []dose.Prescription) {
 	s.Title = "For you: how it goes on"
-	if len(r.Stands) > 0 { // the gravest alone
-		s.Say(s.texts(r.Stands[0].Reasons[:1])...)
+	if len(r.Alarms) > 0 { // the gravest alone
+		s.Say(s.texts(r.Alarms[0].Reasons[:1])...)
 	}
 	s.Say(page.Wanted(aim, r.Task, r.Tasks), done(r))
 	s.strength(r)
@@ -105,8 +105,8 @@ func done(r record.Review) string {
 
 // first says what comes before the next visit.
 func first(s *sheet, r record.Review) []string {
-	if len(r.Stands) > 0 { // and nothing beside it
-		return paused(s, r, nil)
+	if len(r.Alarms) > 0 { // and nothing beside it but the limits of others
+		return append(paused(s, r, s.texts(r.Alarms[0].Reasons[:1])), limits(r.Screening, r.Profile, false)...)
 	}
 	list := slices.Concat(r.Overdue, r.Attended.Answer.Reasons, page.WhyUnused(r.Unused))
 	found := r.Screening

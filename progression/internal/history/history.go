@@ -45,8 +45,12 @@ func (h *History) Reach() int {
 func (h *History) Refers() (*visit.Visit, []evidence.Reason) {
 	for i := range slices.Backward(h.Log) {
 		v := &h.Log[i]
-		if why := v.Refers(); len(why) > 0 && (v.Day >= h.Request.Screening.Day || !v.LookedAt.Made()) {
+		why := v.Refers()
+		switch {
+		case len(why) > 0 && !v.LookedAt.Made():
 			return v, why
+		case len(why) > 0 && v.Day >= h.Request.Screening.Day:
+			return v, why[1:] // nobody is to be sent anywhere now
 		}
 	}
 	return nil, nil

@@ -3,11 +3,9 @@ package record
 import (
 	"cmp"
 	"slices"
-	"strings"
 
 	"example.org/posology/dose"
 	"example.org/posology/progression"
-	"example.org/posology/progression/internal/told"
 	"example.org/posology/progression/programme"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -22,11 +20,11 @@ type Look struct {
 	Happened int `json:"happened,omitzero"` // likewise, of what was told
 }
 
-// A Stand is what stands against training: what showed or hurt at a visit so that somebody
+// An Alarm is what stands against training: what showed or hurt at a visit so that somebody
 // else has to look, until somebody has and the person was assessed anew; an event that ends
 // the plan, until an assessment has heard of it; or what else was told, until somebody has
 // looked.
-type Stand struct {
+type Alarm struct {
 	Day  units.Day               `json:"day"`           // of the visit, or of what was told
 	Told programme.HappeningKind `json:"told,omitzero"` // not given: it was at a visit
 	Open bool                    `json:"open,omitzero"` // somebody has to look, and nobody is known to have
@@ -38,9 +36,9 @@ type Stand struct {
 	findings []screening.Finding
 }
 
-// Stands returns what stands against training on a day, first what is open, the gravest
+// Alarms returns what stands against training on a day, first what is open, the gravest
 // before the rest. The errors are those of [Record.Validate] and [screening.Assess].
-func (r Record) Stands(day units.Day) ([]Stand, error) {
+func (r Record) Alarms(day units.Day) ([]Alarm, error) {
 	if _, err := r.read(); err != nil {
 		return nil, err
 	}
@@ -49,7 +47,7 @@ func (r Record) Stands(day units.Day) ([]Stand, error) {
 }
 
 // stands returns what stands, and what follows from all that was told.
-func (r Record) stands(day units.Day) (list []Stand, told []programme.HappeningAnswer, err error) {
+func (r Record) stands(day units.Day) (list []Alarm, told []programme.HappeningAnswer, err error) {
 	if len(r.Happened) == 0 && !slices.ContainsFunc(r.Visits, TrainingDay.refers) && !slices.ContainsFunc(r.Checks, func(c screening.Check) bool { return len(c.Events) > 0 }) {
 		return nil, nil, nil // as nearly always
 	}
@@ -58,7 +56,7 @@ func (r Record) stands(day units.Day) (list []Stand, told []programme.HappeningA
 		return nil, nil, field.At("/profile", err)
 	}
 	for i, v := range r.Visits {
-		s := Stand{Day: v.Day, Route: screening.AskFirst, LookedAt: r.lookAt(func(l Look) bool { return i < l.Visits && l.Day <= day })}
+		s := Alarm{Day: v.Day, Route: screening.AskFirst, LookedAt: r.lookAt(func(l Look) bool { return i < l.Visits && l.Day <= day })}
 		if s.Open = !s.LookedAt.Made(); v.Day <= day && (s.Open || v.Day >= o.Day) && s.showed(v, o) {
 			list = append(list, s)
 		}
@@ -66,8 +64,8 @@ func (r Record) stands(day units.Day) (list []Stand, told []programme.HappeningA
 	today := max(day, o.Day)
 	all := programme.Happenings{Asked: today}
 	for i, h := range r.Happened {
-		if h.Day > day {
-			continue
+		if e, event := h.Event(); h.Day > day || event && slices.Contains(r.Profile.Events, e) {
+			continue // the assessment has heard of it
 		}
 		h.Reviewed = r.lookAt(func(l Look) bool { return i < l.Happened && l.Day <= day })
 		if _, event := h.Kind.Code(); !event || !h.Reviewed.Made() {
@@ -84,7 +82,7 @@ func (r Record) stands(day units.Day) (list []Stand, told []programme.HappeningA
 		if h.Standing < programme.ReviewBefore {
 			continue
 		}
-		s := Stand{Day: h.Day, Told: h.Kind, Open: h.Standing == programme.ReviewBefore, Route: screening.AskFirst, Reasons: h.Reasons}
+		s := Alarm{Day: h.Day, Told: h.Kind, Open: h.Standing == programme.ReviewBefore, Route: screening.AskFirst, Reasons: h.Reasons}
 		switch code, event := h.Kind.Code(); {
 		case event:
 			s.add(screening.Check{New: screening.AskedFor(), Events: []screening.Event{{Code: code, Day: o.Day}}}, o, code)
@@ -93,10 +91,7 @@ func (r Record) stands(day units.Day) (list []Stand, told []programme.HappeningA
 		}
 		list = append(list, s)
 	}
-	for i := range list {
-		list[i].say()
-	}
-	slices.SortStableFunc(list, func(a, b Stand) int {
+	slices.SortStableFunc(list, func(a, b Alarm) int {
 		if a.Open == b.Open {
 			return cmp.Compare(b.Route, a.Route)
 		}
@@ -121,38 +116,6 @@ func (r Record) ended(assessed, day units.Day) (list []programme.Happening) {
 	}
 	return list
 }
-
-// say puts in front what to do now.
-func (s *Stand) say() {
-	slices.SortStableFunc(s.findings, func(a, b screening.Finding) int { return cmp.Compare(b.Route, a.Route) })
-	var what []string
-	for _, f := range s.findings {
-		if term, ok := screening.LookUp(f.Code); ok && f.Route > screening.Tell {
-			what = append(what, term.Meaning)
-		}
-	}
-	if s.Told != 0 {
-		what = []string{s.Told.String()}
-	}
-	code := evidence.ReasonCode("progression.look-first")
-	switch {
-	case s.LookedAt.Made():
-		code = "progression.looked-since"
-	case !s.Open:
-		code = "progression.assess-first"
-	case s.Route == screening.Emergency:
-		code = "progression.help-now"
-	case s.Route == screening.SameDay:
-		code = "progression.see-today"
-	}
-	first := reasons.Because(code).With(evidence.Text("what", strings.Join(what, "; ")), evidence.Day("day", s.Day))
-	if s.LookedAt.Made() {
-		first = first.With(evidence.Text("who", s.LookedAt.Who), evidence.Day("looked", s.LookedAt.Day))
-	}
-	s.Reasons = append([]evidence.Reason{first}, s.Reasons...)
-}
-
-var reasons = told.Reasons()
 
 // blackout is what a faint is among symptoms.
 const blackout screening.Code = "dizziness_or_syncope"
@@ -187,7 +150,7 @@ func (v TrainingDay) noted() []Noted {
 
 // showed adds what showed or hurt at a visit, in one exercise too, and reports whether it is
 // for somebody else.
-func (s *Stand) showed(v TrainingDay, o screening.Outcome) bool {
+func (s *Alarm) showed(v TrainingDay, o screening.Outcome) bool {
 	for _, n := range v.noted() {
 		seen := n.visit(v.Day, dose.Prescription{})
 		why := seen.Refers()
@@ -197,17 +160,23 @@ func (s *Stand) showed(v TrainingDay, o screening.Outcome) bool {
 		s.Reasons = append(s.Reasons, why...)
 		if n.Moment != nil {
 			d, _ := screening.During(*n.Moment) // the record is valid
-			s.Route, s.findings = max(s.Route, d.Route), append(s.findings, d.Findings...)
+			s.Route = max(s.Route, d.Route)
 		}
 		if n.Pain != nil {
 			s.add(screening.Check{Pain: n.Pain, New: screening.AskedFor()}, o, screening.PainModel(*n.Pain).Reasons...)
 		}
 	}
-	return len(s.Reasons) > 0
+	if len(s.Reasons) == 0 {
+		return false
+	}
+	if s.LookedAt.Made() {
+		s.Reasons = []evidence.Reason{evidence.Because("progression.looked-at", "progression.refer").With(evidence.Day("day", s.Day), evidence.Text("who", s.LookedAt.Who))}
+	}
+	return true
 }
 
 // add adds what a check of the day finds by codes, whoever is asked of whatever else.
-func (s *Stand) add(c screening.Check, o screening.Outcome, codes ...screening.Code) {
+func (s *Alarm) add(c screening.Check, o screening.Outcome, codes ...screening.Code) {
 	c.Day, c.Setting = o.Day, o.Setting
 	out, err := screening.Today(c, o)
 	if err != nil {
@@ -215,7 +184,7 @@ func (s *Stand) add(c screening.Check, o screening.Outcome, codes ...screening.C
 	}
 	for _, f := range out.Findings {
 		if slices.Contains(codes, f.Code) {
-			s.Route, s.findings = max(s.Route, f.Route), append(s.findings, f)
+			s.Route = max(s.Route, f.Route)
 		}
 	}
 }
@@ -224,9 +193,9 @@ func (s *Stand) add(c screening.Check, o screening.Outcome, codes ...screening.C
 // of it sends.
 func (re *Review) heed() {
 	var why []evidence.Reason
-	for _, s := range re.Stands {
+	for _, s := range re.Alarms {
 		re.Overdue = nil // nothing of it is due before
-		why = append(why, s.Reasons[1:]...)
+		why = append(why, s.Reasons...)
 		re.Screening.Meanwhile = screening.Nothing
 		if !s.LookedAt.Made() {
 			re.Screening.Route = max(re.Screening.Route, s.Route)

@@ -8,9 +8,9 @@ import (
 	"example.org/posology/units"
 )
 
-// Alarm says to a clinician what stands against training and what to do now; "" where
+// Alarms says to a clinician what stands against training and what to do now; "" where
 // nothing stands.
-func Alarm(list []record.Stand) string {
+func Alarms(list []record.Alarm) string {
 	words, err := record.Words()
 	if err != nil {
 		return err.Error()
@@ -22,6 +22,9 @@ func Alarm(list []record.Stand) string {
 			text = strings.ReplaceAll(text, day.String(), page.Day(day))
 		}
 		texts = append(texts, text)
+	}
+	if len(list) > 0 && list[0].Open {
+		texts = append(texts, "Nobody is known to have looked, and nothing goes on.")
 	}
 	return strings.Join(texts, " ")
 }

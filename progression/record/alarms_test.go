@@ -17,7 +17,7 @@ import (
 // What showed or was told stands until somebody has looked, and after a visit until an
 // assessment has followed too; meanwhile nothing is prescribed, and the review sends where
 // screening sends with it.
-func TestStands(t *testing.T) {
+func TestAlarms(t *testing.T) {
 	calm := read(t, review)
 	last := calm.Visits[len(calm.Visits)-1].Day
 	day := last + 3
@@ -47,6 +47,10 @@ func TestStands(t *testing.T) {
 		{"both, the strictest", moment("dizzy_or_swaying", "chest_symptom"), screening.Emergency, true},
 		{"pain around the chest in one exercise", hurts(screening.ChestPain), screening.SameDay, true},
 		{"pain early after an operation", hurts(screening.PostOperativePain), screening.AskFirst, true},
+		{"pain that spreads", hurts(screening.SpreadingPain), screening.AskFirst, true},
+		{"pain as from a fracture of the spine", hurts(screening.SpinePain), screening.SameDay, true},
+		{"pain of the bones", hurts(screening.BonePain), screening.SameDay, true},
+		{"a hot joint", hurts(screening.HotJointPain), screening.SameDay, true},
 		{"a faint", told(programme.Faint), screening.SameDay, false},
 		{"a new symptom", told(programme.NewSymptom), screening.AskFirst, false},
 		{"an injury", told(programme.Injury), screening.AskFirst, false},
@@ -69,11 +73,14 @@ func TestStands(t *testing.T) {
 					t.Fatalf("%s: %v", tt.what, err)
 				}
 				free := tt.route == 0 || looked > 0 && (assessed > 0 || !tt.assess)
-				if stops := re.Coming == nil && !slices.ContainsFunc(re.Items, func(i record.Decided) bool { return i.Decision.Action != progression.StopAndRefer }); stops == free || (len(re.Stands) == 0) != free {
-					t.Errorf("%s, looked at %d, assessed %d: stops %v, %+v", tt.what, looked, assessed, stops, re.Stands)
+				if stops := re.Coming == nil && !slices.ContainsFunc(re.Items, func(i record.Decided) bool { return i.Decision.Action != progression.StopAndRefer }); stops == free || (len(re.Alarms) == 0) != free {
+					t.Errorf("%s, looked at %d, assessed %d: stops %v, %+v", tt.what, looked, assessed, stops, re.Alarms)
 				}
 				if !free && looked == 0 && (re.Screening.Route != tt.route || re.Screening.Meanwhile != screening.Nothing) {
 					t.Errorf("%s: %v, meanwhile %v", tt.what, re.Screening.Route, re.Screening.Meanwhile)
+				}
+				if !free && looked == 0 && len(r.Happened) == 0 && string(re.Alarms[0].Reasons[0].Code) != map[screening.Route]string{screening.Emergency: "progression.help-now", screening.SameDay: "progression.see-today", screening.AskFirst: "progression.look-first"}[tt.route] {
+					t.Errorf("%s: %v, but %s", tt.what, tt.route, re.Alarms[0].Reasons[0].Code)
 				}
 				if len(r.Happened) != len(re.Told) {
 					t.Errorf("%s: told %+v", tt.what, re.Told)
@@ -90,7 +97,7 @@ func TestLooks(t *testing.T) {
 	r.Visits[n-1].Moment = &screening.Moment{Signs: []screening.Code{"chest_symptom"}}
 	r.Profile.Day = r.Visits[n-1].Day + 1
 	r.Looked = []record.Look{{Observation: dose.Observation{Who: "Physiotherapist H", Day: r.Visits[n-1].Day}, Visits: n - 1}}
-	if list, err := r.Stands(r.Profile.Day); err != nil || len(list) != 1 || list[0].LookedAt.Made() {
+	if list, err := r.Alarms(r.Profile.Day); err != nil || len(list) != 1 || list[0].LookedAt.Made() {
 		t.Errorf("looked at before the visit: %v, %+v", err, list)
 	}
 	for at, spoil := range map[string]func(*record.Record){
@@ -118,8 +125,36 @@ func TestLooks(t *testing.T) {
 	}
 }
 
+// An event stands, with a look too, until an assessment has heard of it.
+func TestEventsStand(t *testing.T) {
+	r := read(t, review)
+	day := r.Visits[len(r.Visits)-1].Day + 3
+	fall := programme.Happening{Kind: programme.Fall, Day: day - 1}
+	e, _ := fall.Event()
+	told, checked := r, r
+	told.Happened = []programme.Happening{fall}
+	checked.Checks = []screening.Check{{Day: day - 1, Setting: r.Profile.Setting, Events: []screening.Event{e}}}
+	for what, r := range map[string]record.Record{"told": told, "checked": checked} {
+		for looked := range 2 {
+			if looked > 0 {
+				r.Looked = []record.Look{{Observation: dose.Observation{Who: "Doctor M", Day: day}, Visits: len(r.Visits), Happened: len(r.Happened)}}
+			}
+			for heard := range 2 {
+				r.Profile.Day, r.Profile.Events = day-2, nil
+				if heard > 0 {
+					r.Profile.Day, r.Profile.Events = day-1, []screening.Event{e}
+				}
+				re, err := r.Assess(day)
+				if err != nil || (len(re.Alarms) == 0) != (heard > 0) || heard == 0 && (re.Coming != nil || re.Alarms[0].Open || re.Screening.Route < screening.AskFirst) {
+					t.Errorf("%s, looked %d, heard %d: %v, %+v", what, looked, heard, err, re.Alarms)
+				}
+			}
+		}
+	}
+}
+
 // What was decided before something was told, or looked at, comes out again as it was.
-func TestStandsReplay(t *testing.T) {
+func TestAlarmsReplay(t *testing.T) {
 	r := read(t, review)
 	day := r.Visits[len(r.Visits)-1].Day + 3
 	decide := func() {
