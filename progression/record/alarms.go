@@ -32,8 +32,6 @@ type Alarm struct {
 	Route    screening.Route   `json:"route"`
 	Reasons  []evidence.Reason `json:"reasons"`            // first what to do now
 	LookedAt dose.Observation  `json:"looked_at,omitzero"` // who has, where the assessment is still missing
-
-	findings []screening.Finding
 }
 
 // Alarms returns what stands against training on a day, first what is open, the gravest
