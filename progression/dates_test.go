@@ -6,6 +6,7 @@ import (
 	"slices"
 	"testing"
 
+	"example.org/posology/dose"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/week"
@@ -32,11 +33,12 @@ func TestNextRefusesDatesOfTheFuture(t *testing.T) {
 			path  string
 			spoil func(c *progression.Course)
 		}{
-			"an assessment":     {"/request/screening/day", func(c *progression.Course) { c.Request.Screening.Day = c.Day + days }},
+			"an assessment":     {"/request/screening/day", func(c *progression.Course) { c.Request.Screening.Day, last(c).LookedAt = c.Day+days, lookedAt }},
 			"a day's check":     {"/request/screening/today", func(c *progression.Course) { c.Request.Screening.Today = c.Day + days }},
 			"a visit":           {"/day", func(c *progression.Course) { last(c).Day = c.Day + days }},
 			"a look":            {"/request/technique/day", func(c *progression.Course) { c.Request.Technique.Day = c.Day + days }},
 			"a look of the log": {"/log/0/observer/day", func(c *progression.Course) { last(c).Observer.Day = last(c).Day + days }},
+			"who looked at it":  {"/log/0/looked_at/day", func(c *progression.Course) { last(c).LookedAt = dose.Observation{Who: "Doctor M", Day: c.Day + days} }},
 		} {
 			for _, pain := range []screening.PainKind{screening.OrdinaryPain, screening.ChestPain} {
 				c := rowCourse(t, 4, 4.25)

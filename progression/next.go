@@ -35,9 +35,9 @@ import (
 // taken away; on an assessment whose review is over, nothing is prescribed; a plan
 // that has expired is made no harder. The weaker side leads.
 // It looks at the visits of the last twelve weeks, four at least, at those since
-// the last assessment, at all from the latest at which a set was done on, and at who
-// watched last. Of older visits the order of the days alone is checked: a log needs
-// no more, however long.
+// the last assessment, at all from the latest at which a set was done on, at who
+// watched last, and at any that ended with something for somebody else and was not
+// looked at. Of older visits the order of the days alone is checked: a log needs no more.
 //
 // The errors are those of [Course.Validate] and [dose.NewFrame], and a
 // [field.ErrMissing] at /absence where the last set lies more than a week back.
@@ -70,6 +70,7 @@ func see(c *Course, waits waiting) (n *now, d Decision, err error) {
 	if err := c.check(from); err != nil {
 		return nil, d, err
 	}
+	refers := c.referred() // whichever visit it was
 	c.Request.Day, c.Request.Technique, c.Log = c.Day, h.Technique(), h.Log[from:]
 	c.Request.Screening = c.Request.Screening.Tightest()
 	h.Log = c.Log
@@ -78,8 +79,8 @@ func see(c *Course, waits waiting) (n *now, d Decision, err error) {
 	if why := c.Request.Screening.Waived; why != "" {
 		d.because(evidence.Because("dose.waived").With(evidence.Text("why", why)))
 	}
-	if why := c.referred(); len(why) > 0 {
-		return nil, d.refer(why...), nil
+	if len(refers) > 0 {
+		return nil, d.refer(refers...), nil
 	}
 	n = &now{c: c, h: h, waits: waits}
 	trained := h.LastDone()

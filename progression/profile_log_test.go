@@ -214,6 +214,9 @@ func drawTrouble(t *rapid.T, v *progression.Visit) {
 			return
 		}
 		v.Moment = &screening.Moment{Signs: []screening.Code{rapid.SampledFrom(signs).Draw(t, "sign")}}
+		if seldom(t, "looked at", 2) {
+			v.LookedAt = dose.Observation{Who: "a doctor", Day: v.Day}
+		}
 	case 2:
 		v.Pain.During = score(float64(between(t, "pain", 0, 9)))
 	case 3:

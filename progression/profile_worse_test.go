@@ -338,6 +338,11 @@ var visitSpoilings = []visitSpoiling{
 		v.Moment = &screening.Moment{Signs: []screening.Code{rapid.SampledFrom(signs).Draw(t, "sign")}}
 		return quiet
 	}},
+	{"nobody has looked", func(_ *rapid.T, v *progression.Visit) bool {
+		was := v.LookedAt.Made()
+		v.LookedAt = dose.Observation{}
+		return was
+	}},
 	{"signs not recorded", func(_ *rapid.T, v *progression.Visit) bool {
 		quiet := v.Moment != nil && len(v.Moment.Signs) == 0
 		v.Moment = nil

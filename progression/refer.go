@@ -13,17 +13,16 @@ import (
 )
 
 // referred returns what somebody else has to look at first: an event since the
-// assessment that ends the plan, or a visit that ended so and was not followed
-// by an assessment.
+// assessment that ends the plan, or any visit that ended so and was not looked at and
+// followed by an assessment.
 func (c *Course) referred() []evidence.Reason {
 	if ended := c.Request.Screening.Ended; len(ended) > 0 {
 		return []evidence.Reason{because("progression.plan-ended").With(evidence.ID("event", ended[0]))}
 	}
-	for i := len(c.Log) - 1; i >= 0; i-- {
-		v := &c.Log[i]
-		if why := v.Refers(&c.Request.Screening); len(why) > 0 && v.Day >= c.Request.Screening.Day {
-			return append(why, because("progression.referred").With(evidence.Day("day", v.Day)))
-		}
+	h := c.history()
+	if v, why := h.Refers(); v != nil {
+		code := map[bool]evidence.ReasonCode{false: "progression.referred", true: "progression.looked-at"}[v.LookedAt.Made()]
+		return append(why, because(code).With(evidence.Day("day", v.Day), evidence.Text("who", v.LookedAt.Who)))
 	}
 	return nil
 }
@@ -41,18 +40,17 @@ func (n *now) barred(d Decision, err *dose.ConstraintError) (Decision, error) {
 	d.because(err.Free...)
 	switch {
 	case errors.Is(err, dose.ErrNoDose) && n.c.Request.Screening.Plan == screening.SettleFirst:
-		d.Action = HoldDose
 		d.because(because("progression.settle-first"))
-		return d, nil
 	case err.Constraint.Code == "dose.review-overdue":
-		d.Action = HoldDose
 		d.because(because("progression.assess-anew"))
-		return d, nil
 	case errors.Is(err, dose.ErrNoDose):
 		d.Action = StopAndRefer
 		return d, nil
+	default:
+		return n.standIn(d, n.c.Request, false)
 	}
-	return n.standIn(d, n.c.Request, false)
+	d.Action = HoldDose
+	return d, nil
 }
 
 // standIn puts what is no harder in place of this exercise; eased, with less

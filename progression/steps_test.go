@@ -3,6 +3,7 @@ package progression_test
 import (
 	"math"
 	"slices"
+	"strings"
 	"testing"
 
 	"example.org/posology/dose"
@@ -12,6 +13,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
 )
 
 // While the load is looked for: on from the heaviest weight that ended as it
@@ -141,6 +143,32 @@ func pastVisit(c progression.Course, daysBefore int, each units.Mass, reps int, 
 	return v
 }
 
+var lookedAt = dose.Observation{Who: "Doctor M", Day: firstDay}
+
+// A visit that nobody has looked at stops all, however long ago it was.
+func TestNextRefersForEver(t *testing.T) {
+	c := rowCourse(t, 4, 4.25)
+	v := *last(&c)
+	c.Log, c.Day, c.Absence = nil, firstDay+400, screening.No
+	for i := range 100 {
+		v.Day = firstDay + units.Day(4*i)
+		v.Observer.Day = v.Day
+		c.Log = append(c.Log, v)
+	}
+	c.Request.Screening.Day, c.Request.Screening.ReviewBy = c.Day-10, c.Day+10
+	if d := nextOf(t, c); d.Next == nil {
+		t.Fatalf("%v", d.Action)
+	}
+	c.Log[1].Moment = &screening.Moment{Signs: []screening.Code{"chest_symptom"}}
+	if d := nextOf(t, c); d.Action != progression.StopAndRefer || !hasReason(d, "progression.referred") {
+		t.Errorf("%v, %+v", d.Action, d.Reasons)
+	}
+	c.Log[1].LookedAt = dose.Observation{Who: "Doctor M", Day: c.Log[1].Day}
+	if d := nextOf(t, c); d.Next == nil {
+		t.Errorf("%v, %+v", d.Action, d.Reasons)
+	}
+}
+
 // What in one exercise is for somebody else first stops all of the visit.
 func TestSessionRefersThePerson(t *testing.T) {
 	a, b := rowCourse(t, 4, 4.25), rowCourse(t, 4, 4.25)
@@ -160,15 +188,32 @@ func TestSessionRefersThePerson(t *testing.T) {
 				t.Errorf("%s: exercise %d: %v", name, i, d.Action)
 			}
 		}
-		// An assessment since lets both go on, the one that ended so more gently.
-		a, b := a, b
-		a.Request.Screening.Day, b.Request.Screening.Day = firstDay+1, firstDay+1
-		list, err = progression.NextAll([]progression.Course{a, b})
-		if err != nil {
-			t.Fatal(err)
-		}
-		if list[0].Change != progression.MoreLoad || list[1].Action != progression.EaseOff {
-			t.Errorf("%s, assessed since: %v, %v", name, list[0].Change, list[1].Action)
+		// Somebody has looked, and an assessment since: both go on, the one that ended so more gently.
+		for i, tt := range []struct {
+			assessed units.Day
+			looked   dose.Observation
+			says     evidence.ReasonCode // "" where both go on
+		}{
+			{firstDay + 1, dose.Observation{}, "progression.referred"}, {firstDay, lookedAt, "progression.looked-at"}, {firstDay + 1, lookedAt, ""},
+			{firstDay + 1, dose.Observation{Who: "Doctor M", Day: firstDay - 1}, "an error"}, {firstDay + 1, dose.Observation{Day: firstDay}, "an error"},
+		} {
+			a, b := a, b
+			a.Request.Screening.Day, b.Request.Screening.Day, last(&b).LookedAt = tt.assessed, tt.assessed, tt.looked
+			list, err = progression.NextAll([]progression.Course{a, b})
+			switch {
+			case tt.says == "an error":
+				if err == nil || !strings.Contains(err.Error(), "/1/log/0/looked_at/") {
+					t.Errorf("%s, case %d: %v", name, i, err)
+				}
+			case err != nil:
+				t.Fatal(err)
+			case tt.says != "":
+				if list[0].Action != progression.StopAndRefer || !hasReason(list[0], tt.says) || !hasReason(list[1], tt.says) {
+					t.Errorf("%s, case %d: %v, %+v", name, i, list[0].Action, list[0].Reasons)
+				}
+			case list[0].Change != progression.MoreLoad || list[1].Action != progression.EaseOff:
+				t.Errorf("%s, looked at and assessed since: %v, %v", name, list[0].Change, list[1].Action)
+			}
 		}
 	}
 }

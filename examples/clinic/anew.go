@@ -22,7 +22,7 @@ import (
 // begins as on a first visit, with no more than was asked for last.
 func (s *session) stopped(re record.Review) error {
 	for _, item := range re.Items {
-		if item.Decision.Action != progression.StopExercise || re.Coming == nil {
+		if item.Decision.Action != progression.StopExercise {
 			continue
 		}
 		who, err := s.Text("anew_"+string(item.Exercise), item.Name+" is stopped. Has somebody looked at it, so that it may begin anew, as on a first visit?", "the name of who has; nothing: it stays stopped", false)

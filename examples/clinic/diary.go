@@ -41,9 +41,8 @@ func (s *session) logDiary() error {
 	if len(sets) == 0 {
 		return errNothing
 	}
-	s.warn()
 	s.r.Done, s.r.Visits = append(s.r.Done, sets...), append(s.r.Visits, days...)
-	return s.keep()
+	return s.logged()
 }
 
 // decided is the day from which the last decision holds, and what its papers are made of.

@@ -5,7 +5,8 @@
 //
 // The steps, with what each asks and writes:
 //
-//	list         who there is, and what is due; the step where none is named
+//	list         who there is, what somebody has to look at first of all, and which step comes
+//	             next; the step where none is named
 //	new NAME     who it is and what for, and the interview
 //	ask NAME     the interview again, with what was answered before; what was measured or told
 //	             of the day itself stands on that day alone, up to the session; sugar, ketones,
@@ -17,8 +18,9 @@
 //	check NAME   the day's check before a session; review then decides for that day
 //	log NAME     one visit: the sets that were done, and what was noted; with -diary the
 //	             days of a diary that was typed in
-//	review NAME  what came of the work beside lifting, and what becomes of every exercise
-//	             at the next visit; what was stopped begins anew once somebody has looked
+//	review NAME  what is new, and who has looked at it; what came of the work beside lifting,
+//	             and what becomes of every exercise at the next visit; what was stopped begins
+//	             anew once somebody has looked. Where something is new it decides again
 //	test NAME    test sets and tests of function once more, beside the earlier ones
 //	end NAME     the goodbye: what was reached, how to go on, when to come back; a letter
 //	show NAME    the papers of the last decision once more

@@ -106,11 +106,18 @@ func (s *session) interview() error {
 	if n := len(all); n > 0 && all[n-1].Day == s.day && !s.restsOnCheck() {
 		s.r.Checks = all[:n-1] // what was told today stands in the assessment of today
 	}
+	var told []screening.Event
 	for _, c := range all {
-		for _, e := range c.Events {
-			if e.Day <= p.Day && !slices.Contains(p.Events, e) {
-				p.Events = append(p.Events, e)
-			}
+		told = append(told, c.Events...)
+	}
+	for _, h := range s.r.Happened {
+		if e, ok := h.Event(); ok {
+			told = append(told, e)
+		}
+	}
+	for _, e := range told {
+		if e.Day <= p.Day && !slices.Contains(p.Events, e) {
+			p.Events = append(p.Events, e)
 		}
 	}
 	s.r.Profile, s.person.Interview = p, written(talk, s.day)

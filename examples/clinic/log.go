@@ -11,6 +11,7 @@ import (
 	"example.org/posology/dose/setlog"
 	"example.org/posology/examples/internal/asking"
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/papers"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units/body"
@@ -20,10 +21,11 @@ var errNothing = errors.New("nothing was done: no visit is written")
 
 // logVisit asks what was done of what was asked for, and what was noted.
 func logVisit(s *session) error {
-	asked := inForce(*s.r, s.day)
+	asked, paused := s.r.AskedOn(s.day)
 	if len(asked) == 0 {
-		return fmt.Errorf("nothing is asked for on %s: week comes first", s.day)
+		return fmt.Errorf("nothing is asked for on %s. %s", s.day, s.due())
 	}
+	s.warn()
 	if s.diary != "" {
 		return s.logDiary()
 	}
@@ -35,7 +37,7 @@ func logVisit(s *session) error {
 		return err
 	}
 	var done []setlog.Set
-	said, held := map[string]bool{}, paused(*s.r)
+	said := map[string]bool{}
 	for _, a := range asked {
 		ex, err := catalogue.Lookup(string(a.Exercise))
 		if err != nil {
@@ -47,7 +49,7 @@ func logVisit(s *session) error {
 			begin.Side = a.Side
 		}
 		what := wanted(a, ex)
-		if held[ex.ID] {
+		if paused[ex.ID] || s.stand() != "" {
 			what = "nothing is asked for until it is decided again"
 		}
 		hint := hintOf(ex)
@@ -65,9 +67,8 @@ func logVisit(s *session) error {
 		}
 		done = append(done, sets...)
 	}
-	s.warn()
 	if len(done) == 0 {
-		return errNothing
+		return fmt.Errorf("%w. %s", errNothing, s.due())
 	}
 	visit := record.TrainingDay{Day: s.day}
 	if err := s.note(&visit, asked); err != nil {
@@ -77,13 +78,28 @@ func logVisit(s *session) error {
 	for _, set := range done {
 		s.see(set.Exercise, visit.Observer)
 	}
-	return s.keep()
+	return s.logged()
 }
 
-// warn says where the plan has ended.
+// logged keeps what was logged, and says what comes next.
+func (s *session) logged() error {
+	err := s.keep()
+	if err == nil {
+		page.Wrap(s.said, "", s.due())
+	}
+	return err
+}
+
+// stand says what stands against training, "" where nothing does.
+func (s *session) stand() string {
+	list, _ := s.r.Alarms(s.day) // a record that was read is valid
+	return papers.Alarms(list)
+}
+
+// warn says it before anything else.
 func (s *session) warn() {
-	if slices.ContainsFunc(before(*s.r), unassessed) {
-		page.Wrap(s.said, "", "Something has happened since the assessment, and the plan has ended: ask comes before the next session.")
+	if text := s.stand(); text != "" {
+		page.Wrap(s.said, "", text)
 	}
 }
 
@@ -139,6 +155,8 @@ func (s *session) note(v *record.TrainingDay, asked []record.Asked) error {
 		for _, one := range showed {
 			v.Moment.Signs = append(v.Moment.Signs, screening.Code(one))
 		}
+		seen := session{r: &record.Record{Given: s.r.Given, Version: record.Version, Visits: []record.TrainingDay{{Day: v.Day, Noted: v.Noted}}}, day: v.Day, said: s.said}
+		seen.warn() // at once
 	}
 	if v.RangeLost, err = s.YesNo("range_lost", "Was range of movement lost?"); err != nil {
 		return err

@@ -11,7 +11,6 @@ import (
 	"strings"
 	"time"
 
-	"example.org/posology/dose/exercise"
 	"example.org/posology/examples/internal/asking"
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/folder"
@@ -38,7 +37,8 @@ type session struct {
 	html   bool // writes the papers, too, as files
 	diary  string
 
-	balanced bool // the stances were asked for beside their test in this step
+	balanced bool           // the stances were asked for beside their test in this step
+	taken    []record.Asked // never done, of what was decided for a day that has not come
 
 	wanted command.Wanted
 	out    io.Writer // for the paper
@@ -207,7 +207,11 @@ func show(s *session) error {
 	if len(s.r.Entries) == 0 {
 		return errors.New("nothing was decided yet: visit comes first")
 	}
-	if err := s.shown(s.r.Entries[len(s.r.Entries)-1]); err != nil || !s.html {
+	last := s.r.Entries[len(s.r.Entries)-1]
+	if news(*s.r, last) { // which its papers do not say
+		s.warn()
+	}
+	if err := s.shown(last); err != nil || !s.html {
 		return err
 	}
 	return s.keep()
@@ -241,32 +245,14 @@ func replay(s *session) error {
 	return errors.Join(bad...)
 }
 
-// paused are the exercises for which the last decision has no dose, and that were not
-// begun anew since.
-func paused(r record.Record) map[exercise.ID]bool {
-	held := map[exercise.ID]bool{}
-	if n := len(r.Entries); n > 0 {
-		last := r.Entries[n-1]
-		for _, item := range last.Items {
-			held[item.Exercise] = item.Decision.Next == nil && !slices.ContainsFunc(r.Asked, func(a record.Asked) bool { return a.Exercise == item.Exercise && a.From >= last.Day })
-		}
-	}
-	return held
+// inForce returns what is asked for on a day.
+func inForce(r record.Record, day units.Day) []record.Asked {
+	list, _ := r.AskedOn(day)
+	return list
 }
 
-// inForce returns what is asked for on a day, in the order in which it was first.
-func inForce(r record.Record, day units.Day) []record.Asked {
-	var list []record.Asked
-	for _, a := range r.Asked {
-		if a.From > day {
-			continue
-		}
-		i := slices.IndexFunc(list, func(b record.Asked) bool { return b.Exercise == a.Exercise })
-		if i < 0 {
-			list = append(list, a)
-			continue
-		}
-		list[i] = a
-	}
-	return slices.DeleteFunc(list, func(a record.Asked) bool { return a.Until != 0 && a.Until < day })
+// idle reports whether all of it is paused.
+func idle(r record.Record, day units.Day) bool {
+	list, paused := r.AskedOn(day)
+	return !slices.ContainsFunc(list, func(a record.Asked) bool { return !paused[a.Exercise] })
 }

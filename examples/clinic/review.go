@@ -13,6 +13,7 @@ import (
 	"example.org/posology/dose/week"
 	"example.org/posology/examples/internal/asking"
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/papers"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
@@ -22,12 +23,16 @@ import (
 
 // review looks back and decides for the next visit.
 func review(s *session) error {
-	report, goOn, err := s.news()
-	if err != nil || !goOn {
+	standing, err := s.news()
+	if err != nil {
 		return err
 	}
+	if len(s.r.Visits) == 0 && (s.stand() != "" || len(s.r.Happened) > 0) { // nothing to decide on
+		page.Wrap(s.said, "", s.due())
+		return s.keep()
+	}
 	return s.decide(func(re record.Review) error {
-		phases, err := s.phases(re, report.Standing, screening.Unknown)
+		phases, err := s.phases(re, standing, screening.Unknown)
 		if len(choices(phases)) > 0 {
 			fmt.Fprintf(s.said, "\nThe phase %s may be left: week %s begins the next one.\n", s.r.Phase, s.person.Name)
 		}
@@ -35,97 +40,35 @@ func review(s *session) error {
 	})
 }
 
-// news asks what happened since the last assessment. Where the plan does not stand,
-// it says so, keeps what was told, and nothing is decided.
-func (s *session) news() (report programme.HappeningReport, goOn bool, err error) {
+// news asks what happened since the last assessment, and who has looked at what stands.
+func (s *session) news() (programme.Standing, error) {
 	kinds, asked, err := asking.SeveralOf(s.Desk, "new", "Is anything new since the last time?", programme.HappeningKinds())
 	if err != nil {
-		return report, false, err
+		return 0, err
 	}
-	told := programme.Happenings{List: before(*s.r)}
-	if asked {
-		told.Asked = s.day
-	}
-	var looked dose.Observation
 	for _, kind := range kinds {
-		code, isEvent := kind.Code()
-		if isEvent {
-			s.event(screening.Event{Code: code, Day: s.day})
-		} else if looked.Who == "" {
-			if looked.Who, err = s.Text("looked", fmt.Sprintf("Who has looked at this since (%s)?", kind), "a name, or nothing", false); err != nil {
-				return report, false, err
-			}
-			looked.Day = s.day
-		}
-		h := programme.Happening{Kind: kind, Day: s.day}
-		if looked.Who != "" {
-			h.Reviewed = looked
-		}
-		told.List = append(told.List, h)
+		s.r.Happened = append(s.r.Happened, programme.Happening{Kind: kind, Day: s.day})
 	}
-	outcome, err := screening.Assess(s.r.Profile, s.r.Join)
+	stands, err := s.r.Alarms(s.day)
 	if err != nil {
-		return report, false, err
+		return 0, err
 	}
-	if report, err = told.Review(outcome, s.day); err != nil || report.Standing < programme.ReviewBefore {
-		return report, err == nil, err
-	}
-	return report, false, s.halt(report)
-}
-
-// before lists what was told at earlier checks.
-func before(r record.Record) []programme.Happening {
-	var list []programme.Happening
-	for _, c := range r.Checks {
-		for _, e := range c.Events {
-			for kind := range programme.HappeningKinds() {
-				if code, ok := kind.Code(); ok && code == e.Code {
-					list = append(list, programme.Happening{Kind: kind, Day: e.Day, Unassessed: assessed(r, e)})
-				}
-			}
+	if len(stands) > 0 && stands[0].Open {
+		who, err := s.Text("looked", papers.Alarms(stands)+" Who has looked at this since?", "a name, or nothing", false)
+		if err != nil {
+			return 0, err
+		}
+		if who != "" {
+			s.r.Looked = append(s.r.Looked, record.Look{Observation: dose.Observation{Who: who, Day: s.day}, Visits: len(s.r.Visits), Happened: len(s.r.Happened)})
 		}
 	}
-	return list
-}
-
-// assessed says whether an assessment has not heard of an event.
-func assessed(r record.Record, e screening.Event) screening.Answer {
-	if slices.Contains(r.Profile.Events, e) {
-		return screening.No
+	switch {
+	case s.stand() != "":
+		return programme.ReviewBefore, nil
+	case asked:
+		return programme.PlanStands, nil
 	}
-	return screening.Yes
-}
-
-func unassessed(h programme.Happening) bool { return h.Unassessed == screening.Yes }
-
-// event notes an event in the check of the day.
-func (s *session) event(e screening.Event) {
-	if n := len(s.r.Checks); n == 0 || s.r.Checks[n-1].Day != s.day {
-		s.r.Checks = append(s.r.Checks, screening.Check{Day: s.day, Setting: s.r.Profile.Setting})
-	}
-	c := &s.r.Checks[len(s.r.Checks)-1]
-	c.Events = append(c.Events, e)
-}
-
-// halt says why nothing goes on, and keeps what was told.
-func (s *session) halt(report programme.HappeningReport) error {
-	p, err := page.New(s.said)
-	if err != nil {
-		return err
-	}
-	p.Heading("Nothing is decided")
-	p.Note(s.r.Note)
-	p.Clinicians("- ", report.Reasons)
-	for _, h := range report.Happenings {
-		p.Clinicians("- ", h.Reasons)
-	}
-	if report.Standing == programme.PlanEnded {
-		p.Say("- ", fmt.Sprintf("Assess again first: ask %s, then test and week.", s.person.Name))
-	}
-	if err := p.Close(); err != nil {
-		return err
-	}
-	return s.keep()
+	return programme.AskWhatHappened, nil
 }
 
 // decide decides for the next visit, and asks for what comes of it. What is said of the
@@ -175,8 +118,13 @@ var errDecided = errors.New("the next visit was decided for already, and log com
 func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review, error)) (re record.Review, again []record.Asked, err error) {
 	day := max(s.day, lastVisit(*s.r)+1)
 	if n := len(s.r.Entries); n > 0 && len(s.r.Entries[n-1].Items) > 0 && s.r.Entries[n-1].Day >= day {
-		return re, nil, fmt.Errorf("%w: that of %s", errDecided, s.r.Entries[n-1].Day)
+		last := s.r.Entries[n-1]
+		if stands, err := s.r.Alarms(s.day); err != nil || len(stands) == 0 && !news(*s.r, last) && !idle(*s.r, last.Day) {
+			return re, nil, errors.Join(err, fmt.Errorf("%w: that of %s", errDecided, last.Day))
+		}
+		s.takeBack(last)
 	}
+	again = s.taken
 	for _, a := range inForce(*s.r, day-1) {
 		if !wasDone(*s.r, a.Exercise) {
 			s.drop(a.Exercise, day-1)
@@ -194,6 +142,26 @@ func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review,
 		}
 	}
 	return re, again, err
+}
+
+// takeBack takes back what was decided for a day that has not come, where something is new:
+// it is decided again. What was asked for and never done comes back with it.
+func (s *session) takeBack(e record.Entry) {
+	asked := s.r.Asked[min(e.Rests.Asked, len(s.r.Asked)):]
+	s.r.Asked = s.r.AsOf(e).Asked
+	for _, a := range asked {
+		decided := slices.ContainsFunc(e.Items, func(i record.Decided) bool { return i.Decision.Next != nil && i.Decision.Next.Exercise == a.Exercise })
+		if a.Until = 0; !decided && !wasDone(*s.r, a.Exercise) {
+			s.taken = append(s.taken, a)
+		}
+	}
+}
+
+// news reports whether a person has trained, was assessed or checked, or somebody looked or
+// told of something, since a decision.
+func news(r record.Record, e record.Entry) bool {
+	n := e.Rests
+	return len(r.Visits) > n.Visits || len(r.Checks) > n.Checks || len(r.Happened) > n.Happened || len(r.Looked) > n.Looked || !reflect.DeepEqual(r.Profile, e.Given.Profile)
 }
 
 // forNext reviews on a day, for the visit that comes next from then on.
@@ -268,6 +236,8 @@ func beginWeek(s *session) error {
 		return errors.New("visit comes first")
 	case len(s.r.Asked) > 0:
 		return errors.New("the week was begun already: log comes next")
+	case s.stand() != "":
+		return errors.New(s.due())
 	case !reflect.DeepEqual(s.r.Entries[n-1].Given.Profile, s.r.Profile) || slices.Min(s.r.Days) < s.day:
 		return errors.New("the plan is older than the assessment, or its days have begun: visit comes again")
 	case s.r.Entries[n-1].Plan.Week == nil:
@@ -301,8 +271,8 @@ func (s *session) inForce(w week.Week) {
 // renew begins a new plan: its days run from now on, and where the phase may be left
 // the next one can begin.
 func renew(s *session) error {
-	report, goOn, err := s.news()
-	if err != nil || !goOn {
+	standing, err := s.news()
+	if err != nil {
 		return err
 	}
 	re, _, err := s.lookBack(forNext)
@@ -313,7 +283,7 @@ func renew(s *session) error {
 	if err != nil {
 		return err
 	}
-	phases, err := s.phases(re, report.Standing, reached)
+	phases, err := s.phases(re, standing, reached)
 	if err != nil {
 		return err
 	}

@@ -25,6 +25,12 @@ func (s *session) tested() error {
 	if err != nil || len(sets) == 0 {
 		return err
 	}
+	_, paused := s.r.AskedOn(s.day)
+	for _, set := range sets {
+		if paused[set.Exercise] {
+			return fmt.Errorf("%s is stopped: nothing of it is tested", set.Exercise)
+		}
+	}
 	s.r.Tests = append(s.r.Tests, sets...)
 	who, err := s.Text("seen_by", "Who saw how these were done?", "a name, or nothing", false)
 	for _, set := range sets {
@@ -42,8 +48,20 @@ func (s *session) see(id exercise.ID, who string) {
 
 var errNoTest = errors.New("no test was given")
 
+// stops refuses tests while nothing may go on.
+func (s *session) stops() error {
+	outcome, err := screening.Assess(s.r.Profile, s.r.Join)
+	if err == nil && (s.stand() != "" || outcome.Meanwhile == screening.Nothing) {
+		err = fmt.Errorf("all is stopped, and nothing is tested. %s", s.due())
+	}
+	return err
+}
+
 // test asks for test sets and tests of function, and sets them beside the earlier ones.
 func test(s *session) error {
+	if err := s.stops(); err != nil {
+		return err
+	}
 	sets, tried := len(s.r.Tests), len(s.r.Function)
 	if err := inTurn(s.tested, s.functionTests); err != nil {
 		return err

@@ -50,7 +50,15 @@ func firstVisit(s *session) error {
 			return err
 		}
 	}
-	if err := inTurn(s.tested, s.functionTests, s.looks); err != nil {
+	if s.stand() != "" {
+		return errors.New(s.due())
+	}
+	r.Asked = nil // what was planned before and never begun
+	asks := []func() error{s.tested, s.functionTests, s.looks}
+	if s.stops() != nil { // nobody is tested who is held
+		asks = asks[2:]
+	}
+	if err := inTurn(asks...); err != nil {
 		return err
 	}
 	entry, err := r.Decide(s.day)

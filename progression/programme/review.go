@@ -123,8 +123,12 @@ func (r *HappeningReport) add(h Happening, assessed units.Day) {
 
 // standing is what follows from one happening.
 func (h Happening) standing(assessed units.Day) (Standing, evidence.Reason) {
+	day := evidence.Day("day", h.Day)
+	if h.Day.IsZero() {
+		day = evidence.Text("day", "a day that is not known")
+	}
 	because := func(code evidence.ReasonCode) evidence.Reason {
-		return evidence.Because(code, factHappenings, factEventsEnd).With(evidence.Term("what", h.Kind.String()), evidence.Day("assessed", assessed))
+		return evidence.Because(code, factHappenings, factEventsEnd).With(evidence.Term("what", h.Kind.String()), day, evidence.Day("assessed", assessed))
 	}
 	_, event := h.Kind.Code()
 	switch {
@@ -133,7 +137,9 @@ func (h Happening) standing(assessed units.Day) (Standing, evidence.Reason) {
 	case event:
 		return PlanEnded, because("progression.happened-ends-plan")
 	case h.Reviewed.Made():
-		return PlanStands, because("progression.happened-reviewed").With(evidence.Text("who", h.Reviewed.Who), evidence.Day("day", h.Reviewed.Day))
+		return PlanStands, because("progression.happened-reviewed").With(evidence.Text("who", h.Reviewed.Who), evidence.Day("reviewed", h.Reviewed.Day))
+	case h.Kind == Faint:
+		return ReviewBefore, because("progression.happened-faint")
 	case h.Kind == MedicineChanged:
 		return ReviewBefore, because("progression.medicine-changed")
 	}

@@ -63,8 +63,8 @@ func happeningWords() evidence.Words {
 		},
 		"progression.happened-assessed": {Clinician: "Told: {what}, which the assessment of {assessed} had to look at."},
 		"progression.happened-ends-plan": {
-			Client:    "Thank you for telling us. We look at everything again before you go on.",
-			Clinician: "Told: {what}, not known to the assessment of {assessed}: it ends clearances, estimates and the plan. Assess anew.",
+			Client:    "Thank you for telling us. No exercise until we have looked at everything again.",
+			Clinician: "TO BE ASSESSED AGAIN: {what}, on {day}, not known to the assessment of {assessed}: it ends clearances, estimates and the plan.",
 		},
 		"progression.happened-in-training": {Clinician: "Related to training: {related}. Look at dose, exercise and technique too."},
 		"progression.happened-not-asked": {
@@ -72,13 +72,17 @@ func happeningWords() evidence.Words {
 			Clinician: "Not asked today what has happened or changed: ask before the session.",
 		},
 		"progression.happened-review": {
-			Client:    "Thank you for telling us. We look at this together before the next session.",
-			Clinician: "Told: {what}, not known to the assessment of {assessed}: review before the next session.",
+			Client:    "Thank you for telling us. Somebody has to look at this first: no exercise until then.",
+			Clinician: "TO BE LOOKED AT FIRST: {what}, on {day}, not known to the assessment of {assessed}. Review before the next session.",
 		},
-		"progression.happened-reviewed": {Clinician: "Told: {what}, since the assessment of {assessed}; reviewed by {who}, {day}."},
+		"progression.happened-faint": {
+			Client:    "Thank you for telling us. Please see a doctor today about passing out, or nearly. Call the emergency services at once (112 in Europe, elsewhere the number for emergencies there) if it comes again. No exercise until somebody has looked.",
+			Clinician: "TO BE SEEN TODAY: {what}, on {day}, not known to the assessment of {assessed}. Review before the next session.",
+		},
+		"progression.happened-reviewed": {Clinician: "Told: {what}, not known to the assessment of {assessed}; reviewed by {who}, {reviewed}."},
 		"progression.medicine-changed": {
 			Client:    "Since your medicines have changed, we look at the plan before the next session.",
-			Clinician: "Change of medicine, not known to the assessment of {assessed}: review before the next session, with whoever prescribed it where in doubt.",
+			Clinician: "TO BE LOOKED AT FIRST: {what}, on {day}, not known to the assessment of {assessed}. Review before the next session, with whoever prescribed it where in doubt.",
 		},
 		"progression.standing": {Clinician: "After what was told the plan: {standing}."},
 	}

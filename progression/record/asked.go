@@ -2,6 +2,7 @@ package record
 
 import (
 	"errors"
+	"slices"
 	"strings"
 
 	"example.org/posology/dose"
@@ -35,6 +36,43 @@ func (r Record) readAsked(l *log) error {
 		l.asked[ex.ID] = append(before, line{a.From, a.Until, p, i})
 	}
 	return bad.Err()
+}
+
+// AskedOn returns what is asked for on a day, in the order in which it was first, and of
+// which exercises nothing is asked for all the same: those that the last decision has no
+// dose for, or that of before where the last one is for a later day, unless they were begun
+// anew since. Where a decision has no dose at all, all that was never done waits too.
+func (r Record) AskedOn(day units.Day) (list []Asked, paused map[exercise.ID]bool) {
+	for _, a := range r.Asked {
+		if a.From > day {
+			continue
+		}
+		if i := slices.IndexFunc(list, func(b Asked) bool { return b.Exercise == a.Exercise }); i >= 0 {
+			list[i] = a
+		} else {
+			list = append(list, a)
+		}
+	}
+	list = slices.DeleteFunc(list, func(a Asked) bool { return a.Until != 0 && a.Until < day })
+	paused = map[exercise.ID]bool{}
+	since := len(r.Asked)
+	for _, e := range slices.Backward(r.Entries) {
+		from := min(max(0, e.Rests.Asked), since)
+		for _, a := range r.Asked {
+			paused[a.Exercise] = paused[a.Exercise] || e.pauses(a.Exercise, r.Asked[from:since])
+		}
+		if since = from; e.Day <= day {
+			break
+		}
+	}
+	return list, paused
+}
+
+// pauses reports whether an entry has no dose of an exercise, and no line after it begins it anew.
+func (e Entry) pauses(id exercise.ID, after []Asked) bool {
+	none := len(e.Items) > 0 && !slices.ContainsFunc(e.Items, Decided.prescribed)
+	held := none || slices.ContainsFunc(e.Items, func(i Decided) bool { return i.Exercise == id && !i.prescribed() })
+	return held && !slices.ContainsFunc(after, func(a Asked) bool { return a.Exercise == id && (a.Looked != nil || !none) })
 }
 
 // AskedFrom returns the line of a dose that is asked for from a day on.

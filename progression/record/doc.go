@@ -20,6 +20,9 @@
 //
 //	r.Beside = review.Beside // at each review, so that they are not worked out from the first day again
 //
+// What somebody has to look at stands in the way of everything until Looked says who has:
+// see [Record.Alarms]. What is told between assessments goes into Happened.
+//
 // It holds no rules of its own: screening, dose and progression decide. What
 // it adds is the way from one to the next, with errors at the record's own
 // places, such as "/asked/3/load".
@@ -38,7 +41,7 @@
 // What is decided rests on the lists (checks, tests, what was asked and done) as
 // long as they were on that day, and on [Given] as it was. So an [Entry] keeps
 // Given and how long the lists were, and [Record.Replay] works it out again.
-// The end of what is asked for may be set later. Correcting an old line changes what a replay answers, and the replay says so.
+// The end of what is asked for may be set later, and what is asked for a day that is decided on again is taken back. Correcting an old line changes what a replay answers, and the replay says so.
 //
 // # How rules are joined
 //

@@ -6,6 +6,7 @@ import (
 
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression"
+	"example.org/posology/progression/programme"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units/field"
@@ -73,6 +74,41 @@ func ExampleRecord_Next() {
 	// Output:
 	// 2026-12-07, goblet squat: progress repetitions, 1 × 11
 	// <nil>
+}
+
+// What stands against training until somebody has looked.
+func ExampleRecord_Alarms() {
+	r, err := record.Decode(fmt.Appendf(nil, client, trained), field.Strict)
+	if err != nil {
+		log.Fatal(err)
+	}
+	r.Happened = []programme.Happening{{Kind: programme.Faint, Day: r.Visits[1].Day}}
+	entry, err := r.Decide(r.Visits[1].Day + 4)
+	if err != nil {
+		log.Fatal(err)
+	}
+	r.Entries = append(r.Entries, entry)
+	list, err := r.Alarms(entry.Day)
+	if err != nil {
+		log.Fatal(err)
+	}
+	fmt.Println(list[0].Told, list[0].Route, entry.Items[0].Decision.Action)
+	asked, paused := r.AskedOn(entry.Day)
+	fmt.Println(asked[0].Exercise, paused)
+	// Output:
+	// faint same day stop and refer
+	// goblet-squat map[goblet-squat:true]
+}
+
+// What is asked for on a day, and whether it is paused.
+func ExampleRecord_AskedOn() {
+	r, err := record.Decode(fmt.Appendf(nil, client, trained), field.Strict)
+	if err != nil {
+		log.Fatal(err)
+	}
+	asked, paused := r.AskedOn(r.Visits[1].Day)
+	fmt.Println(asked[0].Exercise, asked[0].Load, len(paused))
+	// Output: goblet-squat 2 kg 0
 }
 
 // From a sentence on a page to its sources: what the reason rests on, and what that

@@ -70,6 +70,7 @@ func (r Record) visits(l *log, id exercise.ID) []logged {
 			}
 		}
 		v := logged{noted.visit(day.Day, asked.plan), i, asked.at, l.done[turn{id, day.Day}]}
+		v.LookedAt = r.lookAt(func(l Look) bool { return i < l.Visits })
 		for _, at := range v.sets {
 			v.Sets = append(v.Sets, r.Done[at])
 		}

@@ -10,6 +10,7 @@ import (
 	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/week"
 	"example.org/posology/progression"
+	"example.org/posology/progression/programme"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -35,7 +36,12 @@ type Record struct {
 	Done     []setlog.Set   `json:"done,omitempty"`   // the sets of the visits
 	// Practised is what came of the work beside lifting, at visits and at home, by days.
 	Practised []beside.Practised `json:"practised,omitempty"`
-	Entries   []Entry            `json:"entries,omitempty"` // what was decided, to be worked out again
+	// Happened is what was told between assessments, such as a faint; an event may stand in
+	// Checks, too, and goes into the profile of the next assessment. Looked is who has looked at that, and at what showed
+	// or hurt at visits: see [Record.Alarms].
+	Happened []programme.Happening `json:"happened,omitempty"`
+	Looked   []Look                `json:"looked,omitempty"`
+	Entries  []Entry               `json:"entries,omitempty"` // what was decided, to be worked out again
 }
 
 // Given is what holds until it is changed.

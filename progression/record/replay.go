@@ -43,10 +43,13 @@ type Lengths struct {
 	Function int `json:"function,omitzero"`
 	// Practised: likewise.
 	Practised int `json:"practised,omitzero"`
+	// Happened and Looked: likewise.
+	Happened int `json:"happened,omitzero"`
+	Looked   int `json:"looked,omitzero"`
 }
 
 func (r Record) lengths() Lengths {
-	return Lengths{len(r.Checks), len(r.Tests), len(r.Seen), len(r.Asked), len(r.Visits), len(r.Done), len(r.Function), len(r.Practised)}
+	return Lengths{len(r.Checks), len(r.Tests), len(r.Seen), len(r.Asked), len(r.Visits), len(r.Done), len(r.Function), len(r.Practised), len(r.Happened), len(r.Looked)}
 }
 
 // Decide works out what is to be kept of a day: [Record.Start] before the first
@@ -112,6 +115,7 @@ func (r Record) AsOf(e Entry) Record {
 	r.Given, r.Entries = e.Given, upTo(r.Entries, place)
 	r.Checks, r.Tests, r.Seen = upTo(r.Checks, n.Checks), upTo(r.Tests, n.Tests), upTo(r.Seen, n.Seen)
 	r.Function, r.Practised = upTo(r.Function, n.Function), upTo(r.Practised, n.Practised)
+	r.Happened, r.Looked = upTo(r.Happened, n.Happened), upTo(r.Looked, n.Looked)
 	r.Asked, r.Visits, r.Done = e.asked(upTo(r.Asked, n.Asked)), upTo(r.Visits, n.Visits), upTo(r.Done, n.Done)
 	return r
 }
@@ -206,7 +210,7 @@ func (e Entry) check(r Record) error {
 	}{
 		{"checks", e.Rests.Checks, most.Checks}, {"tests", e.Rests.Tests, most.Tests}, {"seen", e.Rests.Seen, most.Seen},
 		{"asked", e.Rests.Asked, most.Asked}, {"visits", e.Rests.Visits, most.Visits}, {"done", e.Rests.Done, most.Done}, {"function", e.Rests.Function, most.Function},
-		{"practised", e.Rests.Practised, most.Practised},
+		{"practised", e.Rests.Practised, most.Practised}, {"happened", e.Rests.Happened, most.Happened}, {"looked", e.Rests.Looked, most.Looked},
 	} {
 		if l.is < 0 || l.is > l.most {
 			bad.Add("/rests_on/"+l.name, field.Bad(l.is, "0 up to the length of the record's list", field.ErrOutOfRange))

@@ -10,6 +10,7 @@ import (
 	"example.org/posology/dose/strength"
 	"example.org/posology/dose/week"
 	"example.org/posology/progression"
+	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
@@ -34,11 +35,15 @@ type Review struct {
 	Expired   bool              `json:"expired,omitzero"`  // so that a new plan is to be made
 	Unused    []strength.Unused `json:"unused,omitempty"`  // tests on which no dose rests
 	// Chosen are the tests of the tasks as they are chosen now, Tested what came of them.
-	Chosen   []choice.TaskTest `json:"chosen,omitempty"`
-	Tested   []choice.Tested   `json:"tested,omitempty"`
-	Items    []Decided         `json:"items"`
-	Attended AttendanceReport  `json:"attended"`
-	Coming   *Coming           `json:"coming,omitempty"` // nil: nothing can be planned for now
+	Chosen []choice.TaskTest `json:"chosen,omitempty"`
+	Tested []choice.Tested   `json:"tested,omitempty"`
+	Items  []Decided         `json:"items"`
+	// Alarms are what somebody has to look at before anything goes on, Told what follows from
+	// all that was told since the assessment.
+	Alarms   []Alarm                     `json:"alarms,omitempty"`
+	Told     []programme.HappeningAnswer `json:"told,omitempty"`
+	Attended AttendanceReport            `json:"attended"`
+	Coming   *Coming                     `json:"coming,omitempty"` // nil: nothing can be planned for now
 	// Beside is what to keep as [Given.Beside] from here on: the steps that what was
 	// practised before this day led to. It is as it was where nothing can be planned.
 	Beside beside.Known `json:"beside,omitzero"`
@@ -105,6 +110,10 @@ func (r Record) assess(l *log, day, next units.Day) (Review, error) {
 	if re.Items, err = r.decide(l, request, day, next, attended.Sessions); err != nil {
 		return Review{}, err
 	}
+	if re.Alarms, re.Told, err = r.stands(day); err != nil {
+		return Review{}, err
+	}
+	re.heed()
 	if re.Expired = re.InForce.Expired(day); re.Expired {
 		re.stop() // nobody goes on by it
 	}
@@ -134,6 +143,11 @@ func (r Record) underway(day units.Day) error {
 	for i, v := range r.Visits {
 		if day.Check() == nil && v.Day > day {
 			bad.Add(path("visits", i)+"/day", field.Bad(v.Day, day.String()+", the day of the review, or before", field.ErrConflict))
+		}
+	}
+	for i, l := range r.Looked {
+		if day.Check() == nil && l.Day > day {
+			bad.Add(path("looked", i)+"/day", field.Bad(l.Day, day.String()+", the day of the review, or before", field.ErrConflict))
 		}
 	}
 	return bad.Err()
@@ -207,6 +221,9 @@ func (r Record) began() units.Day {
 // Reasons returns the reasons of the whole review, in order.
 func (re Review) Reasons() []evidence.Reason {
 	all := append(append(ofOutcome(re.Screening), ofUnused(re.Unused)...), re.Overdue...)
+	for _, s := range re.Alarms {
+		all = append(all, s.Reasons...)
+	}
 	all = append(all, re.Attended.Answer.Reasons...)
 	for _, s := range re.Attended.Short {
 		if s.Why != nil {

@@ -61,6 +61,7 @@ func (r Record) read() (log, error) {
 	}
 	bad.Add("", r.checkFunction())
 	bad.Add("", r.checkPractised())
+	bad.Add("", r.checkLooked())
 	l := log{catalogue: catalogue}
 	bad.Add("", r.readCurves(&l))
 	bad.Add("", r.readAsked(&l))

@@ -9,6 +9,9 @@ func (r Record) newer() error {
 	if len(r.Practised) > 0 {
 		bad.Add("/practised", field.Bad(nil, "a field that versions before 2 had", field.ErrUnknown))
 	}
+	if len(r.Happened)+len(r.Looked) > 0 {
+		bad.Add("/happened", field.Bad(nil, "a field that versions before 2 had", field.ErrUnknown))
+	}
 	for i, e := range r.Entries {
 		bad.Add(path("entries", i)+"/given", e.Given.newer())
 	}

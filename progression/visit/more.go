@@ -1,8 +1,10 @@
 package visit
 
 import (
+	"cmp"
 	"maps"
 	"slices"
+	"strings"
 
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/rule"
@@ -54,7 +56,7 @@ func (v *Visit) fellShort(s setlog.Set) bool {
 
 // Refers returns what of the visit is for somebody else: events, or pain of a
 // kind that the pain model is never used for or, by the screening, of a spine that may
-// have broken.
+// have broken. The first reason says what to do now.
 func (v *Visit) Refers(o *screening.Outcome) []evidence.Reason {
 	v = field.OrZero(v)
 	var why []evidence.Reason
@@ -70,7 +72,45 @@ func (v *Visit) Refers(o *screening.Outcome) []evidence.Reason {
 	case field.OrZero(o).MayBeFracture(*v.Pain):
 		why = append(why, because("progression.pain-back"))
 	}
-	return why
+	if len(why) == 0 {
+		return nil
+	}
+	return append([]evidence.Reason{v.sends()}, why...)
+}
+
+// ofPain are the routes of pain that the pain model is never used for, as screening has
+// them on the day of a session; of others somebody is asked first.
+var ofPain = map[screening.PainKind]screening.Route{
+	screening.ChestPain: screening.SameDay, screening.SpinePain: screening.SameDay, screening.BonePain: screening.SameDay, screening.HotJointPain: screening.SameDay,
+}
+
+// sends says where the person is to be sent, by the strictest route.
+func (v *Visit) sends() evidence.Reason {
+	var what []string
+	route := screening.AskFirst
+	if v.Moment != nil {
+		d, _ := screening.During(*v.Moment)
+		slices.SortStableFunc(d.Findings, func(a, b screening.Finding) int { return cmp.Compare(b.Route, a.Route) })
+		for _, f := range d.Findings {
+			if term, ok := screening.LookUp(f.Code); ok && f.Route > screening.Tell {
+				what = append(what, term.Meaning)
+			}
+		}
+		route = max(route, d.Route)
+	}
+	if v.Pain != nil && v.Pain.Kind > screening.OrdinaryPain {
+		what, route = append(what, "pain of kind "+v.Pain.Kind.String()), max(route, ofPain[v.Pain.Kind])
+	} else if len(what) == 0 {
+		what = append(what, "new pain in the back")
+	}
+	code := evidence.ReasonCode("progression.look-first")
+	switch route {
+	case screening.Emergency:
+		code = "progression.help-now"
+	case screening.SameDay:
+		code = "progression.see-today"
+	}
+	return because(code).With(evidence.Text("what", strings.Join(what, "; ")), evidence.Day("day", v.Day))
 }
 
 // quiet reports a moment in which nothing showed and nothing was measured.

@@ -136,12 +136,12 @@ func TestWhatAVisitShows(t *testing.T) {
 		t.Error("nothing is below a search")
 	}
 	v.Moment, v.Pain = &screening.Moment{Signs: []screening.Code{"feels_sick"}}, &screening.Pain{Kind: screening.ChestPain}
-	if len(v.Refers(nil)) != 2 || v.MayFind() || visit.PainTold(v.Pain) {
-		t.Errorf("a sign and chest pain: %+v", v.Refers(nil))
+	if why := v.Refers(nil); len(why) != 3 || why[0].Code != "progression.see-today" || v.MayFind() || visit.PainTold(v.Pain) {
+		t.Errorf("a sign and chest pain: %+v", why)
 	}
 	v.Moment, v.Pain = nil, &screening.Pain{Kind: screening.OrdinaryPain, Site: body.LowerBack, Usual: score(0), During: score(5), After: score(5), NextMorning: score(5), WeeklyTrend: screening.RisingPain}
 	brittle := &screening.Outcome{Findings: []screening.Finding{{Code: "spine_not_seen"}}}
-	if why := v.Refers(brittle); len(why) != 1 || why[0].Code != "progression.pain-back" || len(v.Refers(&screening.Outcome{})) > 0 {
+	if why := v.Refers(brittle); len(why) != 2 || why[0].Code != "progression.look-first" || why[1].Code != "progression.pain-back" || len(v.Refers(&screening.Outcome{})) > 0 {
 		t.Errorf("new back pain: %+v", why)
 	}
 	one := goodVisit()

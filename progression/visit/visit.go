@@ -37,6 +37,10 @@ type Visit struct {
 
 	FormLost screening.Answer `json:"form_lost,omitzero"` // the technique gave way before the sets ended
 	Observer dose.Observation `json:"observer,omitzero"`  // who saw the technique, and when
+
+	// LookedAt is who has looked since, and when, at what showed or hurt so that somebody
+	// else had to ([Visit.Refers]); no dose follows until somebody has.
+	LookedAt dose.Observation `json:"looked_at,omitzero"`
 }
 
 // Validate returns every bad field of v at once: a plan without sets, with a count
@@ -69,6 +73,22 @@ func (v *Visit) Check() error {
 	}
 	if v.SorenessDays < 0 || v.SorenessDays > mostSoreness {
 		bad.Add("/soreness_days", field.Bad(v.SorenessDays, fmt.Sprintf("0 to %d days", mostSoreness), field.ErrOutOfRange))
+	}
+	if v.LookedAt != (dose.Observation{}) {
+		bad.Add("/looked_at", v.checkLookedAt())
+	}
+	return bad.Err()
+}
+
+// checkLookedAt takes somebody with a name, on the day of the visit or later.
+func (v *Visit) checkLookedAt() error {
+	var bad field.Errors
+	if v.LookedAt.Who == "" {
+		bad.Add("/who", field.Bad(nil, "who has looked", field.ErrMissing))
+	}
+	bad.Add("/day", v.LookedAt.Day.Check())
+	if v.LookedAt.Day < v.Day {
+		bad.Add("/day", field.Bad(v.LookedAt.Day, "the day of the visit or later", field.ErrConflict))
 	}
 	return bad.Err()
 }

@@ -39,6 +39,9 @@ func letterOf(r record.Review) letter.Letter {
 	if slices.ContainsFunc(why, func(r evidence.Reason) bool { return r.Code == "progression.pain-back" }) {
 		l.Asks = append(l.Asks, letter.OfSpine)
 	}
+	if alarm := Alarms(r.Alarms); alarm != "" {
+		l.Opening = alarm + " " + l.Opening
+	}
 	if names != "" {
 		l.Asks = append(l.Asks, "Would you please look at what came up in training before this person goes on with it, and tell me whether training may go on, and within which limits?")
 	}
@@ -48,6 +51,9 @@ func letterOf(r record.Review) letter.Letter {
 // goesOn says how it goes on.
 func goesOn(s *sheet, r record.Review, also []dose.Prescription) {
 	s.Title = "For you: how it goes on"
+	if len(r.Alarms) > 0 { // the gravest alone
+		s.Say(s.texts(r.Alarms[0].Reasons[:1])...)
+	}
 	s.Say(page.Wanted(aim, r.Task, r.Tasks), done(r))
 	s.strength(r)
 	s.Listed("First", first(s, r)...)
@@ -101,6 +107,9 @@ func done(r record.Review) string {
 
 // first says what comes before the next visit.
 func first(s *sheet, r record.Review) []string {
+	if len(r.Alarms) > 0 { // and nothing beside it but the limits of others
+		return append(paused(s, r, s.texts(r.Alarms[0].Reasons[:1])), limits(r.Screening, r.Profile, false)...)
+	}
 	list := slices.Concat(r.Overdue, r.Attended.Answer.Reasons, page.WhyUnused(r.Unused))
 	found := r.Screening
 	if names, _ := Waiting(r); names != "" || r.Coming == nil { // no praise beside what holds

@@ -36,6 +36,9 @@ func training(r record.Review) []string {
 	for _, text := range said {
 		lines = append(lines, strings.Join(of[text], ", ")+", "+text)
 	}
+	for _, h := range r.Told {
+		lines = append(lines, upper(h.Kind.String())+", on "+page.Day(h.Day)+". "+clinician(words, h.Reasons))
+	}
 	names, why := Waiting(r)
 	why = slices.DeleteFunc(why, saidAbove)
 	switch {

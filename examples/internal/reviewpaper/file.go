@@ -29,6 +29,9 @@ func filePaper(w io.Writer, r record.Review) error {
 	p.Line("RECORD OF A REVIEW: %s", r.Client)
 	p.Line("%s; decided for the visit of %s", page.Day(r.Day), page.Day(r.Next))
 	p.Note(r.Note)
+	for _, alarm := range r.Alarms {
+		p.Clinicians("", alarm.Reasons[:1])
+	}
 	p.Para(page.NoDevice)
 	p.Task("Client's own task", r.Task, r.Tasks)
 	p.Say("", screened(r))

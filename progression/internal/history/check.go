@@ -54,6 +54,7 @@ func (h *History) checkVisit(v *visit.Visit, before units.Day) error {
 	}
 	if v.Day.Check() == nil {
 		bad.Add("/observer/day", given.UpTo(v.Observer.Day, v.Day))
+		bad.Add("/looked_at/day", given.UpTo(v.LookedAt.Day, h.Day))
 	}
 	r := h.Request
 	for i := range v.Sets {

@@ -11,6 +11,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
 )
 
 // A History is the log of one exercise, and what it is read by.
@@ -37,6 +38,23 @@ func (h *History) Reach() int {
 		done = done || len(v.Sets) > 0
 	}
 	return i
+}
+
+// Refers returns the last visit, however long ago, that ended with something for somebody
+// else, and why, unless somebody has looked since and an assessment has followed; nil for
+// none.
+func (h *History) Refers() (*visit.Visit, []evidence.Reason) {
+	for i := range slices.Backward(h.Log) {
+		v := &h.Log[i]
+		why := v.Refers(&h.Request.Screening)
+		switch {
+		case len(why) > 0 && !v.LookedAt.Made():
+			return v, why
+		case len(why) > 0 && v.Day >= h.Request.Screening.Day:
+			return v, why[1:] // nobody is to be sent anywhere now
+		}
+	}
+	return nil, nil
 }
 
 const (

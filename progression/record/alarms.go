@@ -1,0 +1,229 @@
+package record
+
+import (
+	"cmp"
+	"slices"
+
+	"example.org/posology/dose"
+	"example.org/posology/progression"
+	"example.org/posology/progression/programme"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/evidence"
+	"example.org/posology/units/field"
+)
+
+// A Look says that somebody has looked at what had shown, hurt or been told until then.
+type Look struct {
+	dose.Observation
+	Visits   int `json:"visits,omitzero"`   // how many there were
+	Happened int `json:"happened,omitzero"` // likewise, of what was told
+}
+
+// An Alarm is what stands against training: what showed or hurt at a visit so that somebody
+// else has to look, until somebody has and the person was assessed anew; an event that ends
+// the plan, until an assessment has heard of it; or what else was told, until somebody has
+// looked.
+type Alarm struct {
+	Day  units.Day               `json:"day"`           // of the visit, or of what was told
+	Told programme.HappeningKind `json:"told,omitzero"` // not given: it was at a visit
+	Open bool                    `json:"open,omitzero"` // somebody has to look, and nobody is known to have
+	// Route is the strictest that screening has for it: ask first, where it has none.
+	Route    screening.Route   `json:"route"`
+	Reasons  []evidence.Reason `json:"reasons"`            // first what to do now
+	LookedAt dose.Observation  `json:"looked_at,omitzero"` // who has, where the assessment is still missing
+}
+
+// Alarms returns what stands against training on a day, first what is open, the gravest
+// before the rest. The errors are those of [Record.Validate] and [screening.Assess].
+func (r Record) Alarms(day units.Day) ([]Alarm, error) {
+	if _, err := r.read(); err != nil {
+		return nil, err
+	}
+	list, _, err := r.stands(day)
+	return list, err
+}
+
+// stands returns what stands, and what follows from all that was told.
+func (r Record) stands(day units.Day) (list []Alarm, told []programme.HappeningAnswer, err error) {
+	if len(r.Happened) == 0 && !slices.ContainsFunc(r.Visits, TrainingDay.told) && !slices.ContainsFunc(r.Checks, func(c screening.Check) bool { return len(c.Events) > 0 }) {
+		return nil, nil, nil // as nearly always
+	}
+	o, err := screening.Assess(r.Profile, r.Join)
+	if err != nil {
+		return nil, nil, field.At("/profile", err)
+	}
+	for i, v := range r.Visits {
+		s := Alarm{Day: v.Day, Route: screening.AskFirst, LookedAt: r.lookAt(func(l Look) bool { return i < l.Visits && l.Day <= day })}
+		if s.Open = !s.LookedAt.Made(); v.Day <= day && (s.Open || v.Day >= o.Day) && s.showed(v, o) {
+			list = append(list, s)
+		}
+	}
+	today := max(day, o.Day)
+	all := programme.Happenings{Asked: today}
+	for i, h := range r.Happened {
+		if e, event := h.Event(); h.Day > day || event && slices.Contains(r.Profile.Events, e) {
+			continue // the assessment has heard of it
+		}
+		h.Reviewed = r.lookAt(func(l Look) bool { return i < l.Happened && l.Day <= day })
+		if _, event := h.Kind.Code(); !event || !h.Reviewed.Made() {
+			h.Unassessed = screening.Yes // an assessment does not look for somebody
+		}
+		all.List = append(all.List, h)
+	}
+	all.List = append(all.List, r.ended(o.Day, day)...)
+	report, err := all.Review(o, today)
+	if err != nil {
+		return nil, nil, err
+	}
+	for _, h := range report.Happenings {
+		if h.Standing < programme.ReviewBefore {
+			continue
+		}
+		s := Alarm{Day: h.Day, Told: h.Kind, Open: h.Standing == programme.ReviewBefore, Route: screening.AskFirst, Reasons: h.Reasons}
+		switch code, event := h.Kind.Code(); {
+		case event:
+			s.add(screening.Check{New: screening.AskedFor(), Events: []screening.Event{{Code: code, Day: o.Day}}}, o, code)
+		case h.Kind == programme.Faint:
+			s.add(screening.Check{New: screening.AskedFor(blackout)}, o, blackout)
+		}
+		list = append(list, s)
+	}
+	slices.SortStableFunc(list, func(a, b Alarm) int {
+		if a.Open == b.Open {
+			return cmp.Compare(b.Route, a.Route)
+		}
+		return map[bool]int{true: -1, false: 1}[a.Open]
+	})
+	return list, report.Happenings, nil
+}
+
+// ended are the events of checks up to a day that the assessment has not heard of.
+func (r Record) ended(assessed, day units.Day) (list []programme.Happening) {
+	for _, c := range r.Checks {
+		for _, e := range c.Events {
+			if c.Day < assessed || c.Day > day || slices.Contains(r.Profile.Events, e) {
+				continue
+			}
+			for kind := range programme.HappeningKinds() {
+				if code, ok := kind.Code(); ok && code == e.Code {
+					list = append(list, programme.Happening{Kind: kind, Day: e.Day, Unassessed: screening.Yes})
+				}
+			}
+		}
+	}
+	return list
+}
+
+// blackout is what a faint is among symptoms.
+const blackout screening.Code = "dizziness_or_syncope"
+
+// lookAt returns the first look that saw something; none where nobody has.
+func (r Record) lookAt(saw func(Look) bool) dose.Observation {
+	if i := slices.IndexFunc(r.Looked, saw); i >= 0 {
+		return r.Looked[i].Observation
+	}
+	return dose.Observation{}
+}
+
+// told reports whether a visit has pain or what showed at it.
+func (v TrainingDay) told() bool {
+	return slices.ContainsFunc(v.noted(), func(n Noted) bool { return n.Moment != nil || n.Pain != nil })
+}
+
+// noted is what was noted, of all and of one exercise alone.
+func (v TrainingDay) noted() []Noted {
+	all := []Noted{v.Noted}
+	for _, b := range v.But {
+		all = append(all, b.Noted)
+	}
+	return all
+}
+
+// showed adds what showed or hurt at a visit, in one exercise too, and reports whether it is
+// for somebody else.
+func (s *Alarm) showed(v TrainingDay, o screening.Outcome) bool {
+	for _, n := range v.noted() {
+		seen := n.visit(v.Day, dose.Prescription{})
+		why := seen.Refers(&o)
+		if len(why) == 0 {
+			continue
+		}
+		s.Reasons = append(s.Reasons, why...)
+		if n.Moment != nil {
+			d, _ := screening.During(*n.Moment) // the record is valid
+			s.Route = max(s.Route, d.Route)
+		}
+		if n.Pain != nil {
+			s.add(screening.Check{Pain: n.Pain, New: screening.AskedFor()}, o, screening.PainModel(*n.Pain).Reasons...)
+		}
+	}
+	if len(s.Reasons) == 0 {
+		return false
+	}
+	if s.LookedAt.Made() {
+		s.Reasons = []evidence.Reason{evidence.Because("progression.looked-at", "progression.refer").With(evidence.Day("day", s.Day), evidence.Text("who", s.LookedAt.Who))}
+	}
+	return true
+}
+
+// add adds what a check of the day finds by codes, whoever is asked of whatever else.
+func (s *Alarm) add(c screening.Check, o screening.Outcome, codes ...screening.Code) {
+	c.Day, c.Setting = o.Day, o.Setting
+	out, err := screening.Today(c, o)
+	if err != nil {
+		return // ask first stays
+	}
+	for _, f := range out.Findings {
+		if slices.Contains(codes, f.Code) {
+			s.Route = max(s.Route, f.Route)
+		}
+	}
+}
+
+// heed stops everything while something stands, and sends the person where the strictest
+// of it sends.
+func (re *Review) heed() {
+	var why []evidence.Reason
+	for _, s := range re.Alarms {
+		re.Overdue = nil // nothing of it is due before
+		why = append(why, s.Reasons...)
+		re.Screening.Meanwhile = screening.Nothing
+		if !s.LookedAt.Made() {
+			re.Screening.Route = max(re.Screening.Route, s.Route)
+		}
+	}
+	for i := range re.Items {
+		if d := &re.Items[i].Decision; len(why) > 0 && d.Action != progression.StopAndRefer {
+			*d = progression.Decision{Action: progression.StopAndRefer, Gates: d.Gates, Queries: d.Queries, Reasons: why}
+		}
+	}
+}
+
+// checkLooked asks of each look who it was, on which day, and at no more than there was.
+func (r Record) checkLooked() error {
+	var bad field.Errors
+	for i, h := range r.Happened {
+		bad.Add(path("happened", i), h.Validate())
+	}
+	for i, l := range r.Looked {
+		at := path("looked", i)
+		if l.Who == "" {
+			bad.Add(at+"/who", field.Bad(nil, "who has looked", field.ErrMissing))
+		}
+		bad.Add(at+"/day", l.Day.Check())
+		switch {
+		case l.Visits < 0 || l.Visits > len(r.Visits):
+			bad.Add(at+"/visits", field.Bad(l.Visits, "0 up to the number of visits", field.ErrOutOfRange))
+		case l.Visits > 0 && l.Day < r.Visits[l.Visits-1].Day:
+			bad.Add(at+"/day", field.Bad(l.Day, "the day of the last visit that was looked at, or later", field.ErrConflict))
+		}
+		switch {
+		case l.Happened < 0 || l.Happened > len(r.Happened):
+			bad.Add(at+"/happened", field.Bad(l.Happened, "0 up to how often something was told", field.ErrOutOfRange))
+		case l.Happened > 0 && l.Day < r.Happened[l.Happened-1].Day:
+			bad.Add(at+"/day", field.Bad(l.Day, "the day of what was told last, or later", field.ErrConflict))
+		}
+	}
+	return bad.Err()
+}

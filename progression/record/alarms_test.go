@@ -1,0 +1,176 @@
+package record_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"example.org/posology/dose"
+	"example.org/posology/progression"
+	"example.org/posology/progression/programme"
+	"example.org/posology/progression/record"
+	"example.org/posology/screening"
+	"example.org/posology/units"
+	"example.org/posology/units/field"
+)
+
+// What showed or was told stands until somebody has looked, and after a visit until an
+// assessment has followed too; meanwhile nothing is prescribed, and the review sends where
+// screening sends with it.
+func TestAlarms(t *testing.T) {
+	calm := read(t, review)
+	last := calm.Visits[len(calm.Visits)-1].Day
+	day := last + 3
+	look := record.Look{Observation: dose.Observation{Who: "Doctor M", Day: last + 1}, Visits: len(calm.Visits), Happened: 1}
+	moment := func(codes ...screening.Code) func(*record.Record) {
+		return func(r *record.Record) { r.Visits[len(r.Visits)-1].Moment = &screening.Moment{Signs: codes} }
+	}
+	hurts := func(kind screening.PainKind) func(*record.Record) {
+		return func(r *record.Record) {
+			v := &r.Visits[len(r.Visits)-1]
+			v.But = []record.Exception{{Exercise: r.Asked[0].Exercise, Noted: record.Noted{Pain: &screening.Pain{Kind: kind}}}}
+		}
+	}
+	told := func(kind programme.HappeningKind) func(*record.Record) {
+		return func(r *record.Record) { r.Happened = []programme.Happening{{Kind: kind, Day: last}} }
+	}
+	for _, tt := range []struct {
+		what   string
+		spoil  func(*record.Record)
+		route  screening.Route
+		assess bool // after a look, an assessment is needed too
+	}{
+		{"nothing", moment(), 0, false},
+		{"a cramp, which ends a set", moment("leg_cramp"), 0, false},
+		{"chest pain", moment("chest_symptom"), screening.Emergency, true},
+		{"dizzy", moment("dizzy_or_swaying"), screening.SameDay, true},
+		{"both, the strictest", moment("dizzy_or_swaying", "chest_symptom"), screening.Emergency, true},
+		{"pain around the chest in one exercise", hurts(screening.ChestPain), screening.SameDay, true},
+		{"pain early after an operation", hurts(screening.PostOperativePain), screening.AskFirst, true},
+		{"pain that spreads", hurts(screening.SpreadingPain), screening.AskFirst, true},
+		{"pain as from a fracture of the spine", hurts(screening.SpinePain), screening.SameDay, true},
+		{"pain of the bones", hurts(screening.BonePain), screening.SameDay, true},
+		{"a hot joint", hurts(screening.HotJointPain), screening.SameDay, true},
+		{"a faint", told(programme.Faint), screening.SameDay, false},
+		{"a new symptom", told(programme.NewSymptom), screening.AskFirst, false},
+		{"an injury", told(programme.Injury), screening.AskFirst, false},
+		{"a flare of pain", told(programme.PainFlare), screening.AskFirst, false},
+		{"another medicine", told(programme.MedicineChanged), screening.AskFirst, false},
+	} {
+		for looked := range 2 {
+			for assessed := range 2 {
+				r := read(t, review)
+				tt.spoil(&r)
+				if looked > 0 {
+					r.Looked = []record.Look{look}
+					r.Looked[0].Happened = len(r.Happened)
+				}
+				if assessed > 0 {
+					r.Profile.Day = last + 2
+				}
+				re, err := r.Assess(day)
+				if err != nil {
+					t.Fatalf("%s: %v", tt.what, err)
+				}
+				free := tt.route == 0 || looked > 0 && (assessed > 0 || !tt.assess)
+				if stops := re.Coming == nil && !slices.ContainsFunc(re.Items, func(i record.Decided) bool { return i.Decision.Action != progression.StopAndRefer }); stops == free || (len(re.Alarms) == 0) != free {
+					t.Errorf("%s, looked at %d, assessed %d: stops %v, %+v", tt.what, looked, assessed, stops, re.Alarms)
+				}
+				if !free && looked == 0 && (re.Screening.Route != tt.route || re.Screening.Meanwhile != screening.Nothing) {
+					t.Errorf("%s: %v, meanwhile %v", tt.what, re.Screening.Route, re.Screening.Meanwhile)
+				}
+				if !free && looked == 0 && len(r.Happened) == 0 && string(re.Alarms[0].Reasons[0].Code) != map[screening.Route]string{screening.Emergency: "progression.help-now", screening.SameDay: "progression.see-today", screening.AskFirst: "progression.look-first"}[tt.route] {
+					t.Errorf("%s: %v, but %s", tt.what, tt.route, re.Alarms[0].Reasons[0].Code)
+				}
+				if len(r.Happened) != len(re.Told) {
+					t.Errorf("%s: told %+v", tt.what, re.Told)
+				}
+			}
+		}
+	}
+}
+
+// Each look saw no more than there was; what comes later stands, on the same day too.
+func TestLooks(t *testing.T) {
+	r := read(t, review)
+	n := len(r.Visits)
+	r.Visits[n-1].Moment = &screening.Moment{Signs: []screening.Code{"chest_symptom"}}
+	r.Profile.Day = r.Visits[n-1].Day + 1
+	r.Looked = []record.Look{{Observation: dose.Observation{Who: "Physiotherapist H", Day: r.Visits[n-1].Day}, Visits: n - 1}}
+	if list, err := r.Alarms(r.Profile.Day); err != nil || len(list) != 1 || list[0].LookedAt.Made() {
+		t.Errorf("looked at before the visit: %v, %+v", err, list)
+	}
+	for at, spoil := range map[string]func(*record.Record){
+		"/looked/0/who":      func(r *record.Record) { r.Looked[0].Who = "" },
+		"/looked/0/day":      func(r *record.Record) { r.Looked[0].Day = 0 },
+		"/looked/0/day ":     func(r *record.Record) { r.Looked[0].Visits, r.Looked[0].Day = n, r.Visits[n-1].Day-1 },
+		"/looked/0/visits":   func(r *record.Record) { r.Looked[0].Visits = n + 1 },
+		"/looked/0/happened": func(r *record.Record) { r.Looked[0].Happened = 1 },
+		"/happened/0/kind":   func(r *record.Record) { r.Happened = []programme.Happening{{Day: r.Profile.Day}} },
+	} {
+		bad := r
+		bad.Looked = slices.Clone(r.Looked)
+		spoil(&bad)
+		if err := bad.Validate(); err == nil || !strings.Contains(err.Error(), strings.TrimSpace(at)) {
+			t.Errorf("%s: %v", at, err)
+		}
+	}
+	r.Looked[0].Day += 100
+	if _, err := r.Assess(r.Profile.Day); err == nil || !strings.Contains(err.Error(), "/looked/0/day") {
+		t.Errorf("a look of the future: %v", err)
+	}
+	older := strings.Replace(string(file(t, before)), `"visits": [`, `"looked": [{"who": "E", "day": "2027-03-01"}], "visits": [`, 1)
+	if _, err := record.Decode([]byte(older), field.Strict); err == nil || !strings.Contains(err.Error(), "/happened") {
+		t.Errorf("an older version had no looks: %v", err)
+	}
+}
+
+// An event stands, with a look too, until an assessment has heard of it.
+func TestEventsStand(t *testing.T) {
+	r := read(t, review)
+	day := r.Visits[len(r.Visits)-1].Day + 3
+	fall := programme.Happening{Kind: programme.Fall, Day: day - 1}
+	e, _ := fall.Event()
+	told, checked := r, r
+	told.Happened = []programme.Happening{fall}
+	checked.Checks = []screening.Check{{Day: day - 1, Setting: r.Profile.Setting, Events: []screening.Event{e}}}
+	for what, r := range map[string]record.Record{"told": told, "checked": checked} {
+		for looked := range 2 {
+			if looked > 0 {
+				r.Looked = []record.Look{{Observation: dose.Observation{Who: "Doctor M", Day: day}, Visits: len(r.Visits), Happened: len(r.Happened)}}
+			}
+			for heard := range 2 {
+				r.Profile.Day, r.Profile.Events = day-2, nil
+				if heard > 0 {
+					r.Profile.Day, r.Profile.Events = day-1, []screening.Event{e}
+				}
+				re, err := r.Assess(day)
+				if err != nil || (len(re.Alarms) == 0) != (heard > 0) || heard == 0 && (re.Coming != nil || re.Alarms[0].Open || re.Screening.Route < screening.AskFirst) {
+					t.Errorf("%s, looked %d, heard %d: %v, %+v", what, looked, heard, err, re.Alarms)
+				}
+			}
+		}
+	}
+}
+
+// What was decided before something was told, or looked at, comes out again as it was.
+func TestAlarmsReplay(t *testing.T) {
+	r := read(t, review)
+	day := r.Visits[len(r.Visits)-1].Day + 3
+	decide := func() {
+		t.Helper()
+		entry := units.Must(r.Decide(day))
+		r.Entries = append(r.Entries, entry)
+	}
+	decide()
+	r.Happened = []programme.Happening{{Kind: programme.Faint, Day: day}}
+	decide()
+	r.Looked = []record.Look{{Observation: dose.Observation{Who: "Doctor M", Day: day}, Visits: len(r.Visits), Happened: 1}}
+	decide()
+	for i, one := range r.Replay() {
+		stops := one.Now.Items[0].Decision.Action == progression.StopAndRefer
+		if one.Err != nil || stops != (i == 1) {
+			t.Errorf("%d: %v, stops %v", i, one.Err, stops)
+		}
+	}
+}
