@@ -10,6 +10,7 @@ import (
 	"example.org/posology/dose/strength"
 	"example.org/posology/dose/week"
 	"example.org/posology/progression"
+	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
@@ -101,7 +102,7 @@ func (r Record) assess(l *log, day, next units.Day) (Review, error) {
 	r.testedSince(&re.InForce, day)
 	re.Overdue = re.InForce.Overdue(day)
 	request, re.Unused = request.Usable()
-	if re.Items, err = r.decide(l, request, day, next, attended.Sessions); err != nil {
+	if re.Items, err = r.decide(l, request, day, next, programme.SinceReturn(attended.Sessions, attended.Done, day)); err != nil {
 		return Review{}, err
 	}
 	if re.Expired = re.InForce.Expired(day); re.Expired {
