@@ -149,7 +149,7 @@ func (s *session) decide(say func(record.Review) error) error {
 		s.r.Asked = append(s.r.Asked, a)
 	}
 	if re.Coming != nil {
-		s.r.Review = re.Coming.Dates.Review
+		s.r.Review = re.InForce.Review
 		s.keepBeside(re.Coming.Beside)
 	}
 	if err := s.reviewed(re); err != nil {

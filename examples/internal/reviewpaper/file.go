@@ -72,7 +72,7 @@ func summary(p *page.Paper, r record.Review) page.Summary {
 		s.Open = append(s.Open, "to be looked at first: "+names)
 	}
 	if r.Coming != nil {
-		s.Dates = page.Dates(r.Coming.Dates, r.Day)
+		s.Dates = page.Dates(r.InForce, r.Day)
 	}
 	return s
 }
