@@ -6,12 +6,11 @@ import (
 	"slices"
 	"strings"
 
-	"example.org/posology/dose/week"
+	"example.org/posology/dose/exercise"
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/folder"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/progression/record"
-	"example.org/posology/screening"
 	"example.org/posology/units"
 )
 
@@ -44,8 +43,8 @@ func list(f folder.Folder, day units.Day, stdout, stderr io.Writer) int {
 // due says which step comes next.
 func due(r record.Record, day units.Day) (string, error) {
 	switch {
-	case len(r.Asked) > 0 && len(inForce(r, day)) == 0 && r.Asked[len(r.Asked)-1].Until != 0:
-		return fmt.Sprintf("Ended on %s.", r.Asked[len(r.Asked)-1].Until), nil
+	case ended(r) != 0:
+		return fmt.Sprintf("Ended on %s.", ended(r)), nil
 	case slices.ContainsFunc(before(r), unassessed):
 		return "Something happened since the assessment: ask, before anything else.", nil
 	case len(r.Entries) == 0:
@@ -55,22 +54,15 @@ func due(r record.Record, day units.Day) (string, error) {
 	case len(r.Visits) == 0:
 		return fmt.Sprintf("Next: log, from %s on.", r.Began), nil
 	}
-	outcome, err := screening.Assess(r.Profile, r.Join)
+	dates, err := r.Dates(day)
 	if err != nil {
 		return "", err
-	}
-	dates, err := week.DatesOf(r.Phase, r.Began, outcome.ReviewBy)
-	if err != nil {
-		return "", err
-	}
-	if !r.Review.IsZero() {
-		dates.Review = r.Review // as it was agreed last
 	}
 	words, err := record.Words()
 	if err != nil {
 		return "", err
 	}
-	text := fmt.Sprintf("Phase %s, %d visits, the last on %s; review by %s.", r.Phase, len(r.Visits), lastVisit(r), dates.Review)
+	text := fmt.Sprintf("Phase %s, %s, the last on %s; review by %s.", r.Phase, page.Counted(len(r.Visits), "visit"), lastVisit(r), dates.Review)
 	for _, o := range dates.Overdue(day) {
 		text += " " + words.Clinician(o)
 	}
@@ -78,4 +70,19 @@ func due(r record.Record, day units.Day) (string, error) {
 		text += " Next: week."
 	}
 	return text, nil
+}
+
+// ended is the last day on which anything was asked for, 0 where something is still to be.
+func ended(r record.Record) (last units.Day) {
+	until := map[exercise.ID]units.Day{}
+	for _, a := range r.Asked {
+		until[a.Exercise] = a.Until
+	}
+	for _, day := range until {
+		if day == 0 {
+			return 0
+		}
+		last = max(last, day)
+	}
+	return last
 }

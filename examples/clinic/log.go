@@ -3,6 +3,7 @@ package main
 import (
 	"errors"
 	"fmt"
+	"reflect"
 	"slices"
 	"strconv"
 	"strings"
@@ -21,11 +22,17 @@ var errNothing = errors.New("nothing was done: no visit is written")
 // logVisit asks what was done of what was asked for, and what was noted.
 func logVisit(s *session) error {
 	asked := inForce(*s.r, s.day)
+	if day := ended(*s.r); day != 0 && day < s.day {
+		return fmt.Errorf("it ended on %s: nothing is asked for on %s", day, s.day)
+	}
 	if len(asked) == 0 {
 		return fmt.Errorf("nothing is asked for on %s: week comes first", s.day)
 	}
 	if s.diary != "" {
 		return s.logDiary()
+	}
+	if err := s.checkHeard(); err != nil {
+		return err
 	}
 	if last := lastVisit(*s.r); last >= s.day {
 		return fmt.Errorf("the visit of %s is logged already: one is logged once, and in the order of the days", last)
@@ -35,7 +42,7 @@ func logVisit(s *session) error {
 		return err
 	}
 	var done []setlog.Set
-	hint, held := setsHint, paused(*s.r)
+	held, hinted := paused(*s.r), map[string]bool{}
 	for _, a := range asked {
 		ex, err := catalogue.Lookup(string(a.Exercise))
 		if err != nil {
@@ -50,15 +57,19 @@ func logVisit(s *session) error {
 		if held[ex.ID] {
 			what = "nothing is asked for until it is decided again"
 		}
+		hint, mark := hintOf(ex)
+		if hinted[mark] {
+			hint = "likewise"
+		}
 		var sets []setlog.Set
 		err = s.Ask(string(ex.ID), ex.Name+": "+what+".", hint, func(answer string) (err error) {
-			sets, err = readSets(spelled(answer, a, ex), begin, ex.OneSided)
+			sets, err = readSets(spelled(answer, a, ex), begin, ex)
 			return err
 		})
 		if err != nil {
 			return err
 		}
-		done, hint = append(done, sets...), "likewise"
+		done, hinted[mark] = append(done, sets...), true
 	}
 	s.warn()
 	if len(done) == 0 {
@@ -73,6 +84,24 @@ func logVisit(s *session) error {
 		s.see(set.Exercise, visit.Observer)
 	}
 	return s.keep()
+}
+
+// checkHeard refuses to go on with what was decided on before a check of this day that
+// asks for less; nothing was decided on it before the first visit.
+func (s *session) checkHeard() error {
+	c := s.unheard()
+	if c == nil || len(s.r.Visits) == 0 {
+		return nil
+	}
+	before, err := screening.Assess(s.r.Profile, s.r.Join)
+	if err != nil {
+		return err
+	}
+	now, err := screening.Today(*c, before)
+	if err != nil || now.Meanwhile == before.Meanwhile && reflect.DeepEqual(now.Limits, before.Limits) {
+		return err
+	}
+	return fmt.Errorf("the check of %s says: meanwhile %s; what was decided before does not know of it, and review comes first", c.Day, now.Meanwhile)
 }
 
 // warn says where the plan has ended.

@@ -38,7 +38,8 @@ type session struct {
 	html   bool // writes the papers, too, as files
 	diary  string
 
-	balanced bool // the stances were asked for beside their test in this step
+	balanced bool           // the stances were asked for beside their test in this step
+	taken    []record.Asked // what was asked for beside a decision that was taken back
 
 	wanted command.Wanted
 	out    io.Writer // for the paper
@@ -207,6 +208,9 @@ func show(s *session) error {
 	if len(s.r.Entries) == 0 {
 		return errors.New("nothing was decided yet: visit comes first")
 	}
+	if err := s.checkHeard(); err != nil {
+		return err
+	}
 	if err := s.shown(s.r.Entries[len(s.r.Entries)-1]); err != nil || !s.html {
 		return err
 	}
@@ -217,7 +221,7 @@ func (s *session) shown(last record.Entry) error {
 	if last.Plan != nil {
 		return s.planned(*last.Plan, last.Day)
 	}
-	r, err := s.r.AsOf(last).Assess(last.Day)
+	r, err := command.Kept(*s.r, last)
 	if err != nil {
 		return err
 	}
@@ -247,6 +251,10 @@ func paused(r record.Record) map[exercise.ID]bool {
 	held := map[exercise.ID]bool{}
 	if n := len(r.Entries); n > 0 {
 		last := r.Entries[n-1]
+		nothing := len(last.Items) > 0 && !slices.ContainsFunc(last.Items, func(i record.Decided) bool { return i.Decision.Next != nil })
+		for _, a := range r.Asked { // nor what was to come beside it
+			held[a.Exercise] = nothing && a.From >= last.Day
+		}
 		for _, item := range last.Items {
 			held[item.Exercise] = item.Decision.Next == nil && !slices.ContainsFunc(r.Asked, func(a record.Asked) bool { return a.Exercise == item.Exercise && a.From >= last.Day })
 		}

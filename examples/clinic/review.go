@@ -12,6 +12,7 @@ import (
 	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/week"
 	"example.org/posology/examples/internal/asking"
+	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/record"
@@ -142,6 +143,8 @@ func (s *session) decide(say func(record.Review) error) error {
 	if err != nil {
 		return err
 	}
+	entry.Decided = s.day
+	re = command.Told(re, s.day)
 	s.r.Entries = append(s.r.Entries, entry)
 	s.demand(entry)
 	for _, a := range again {
@@ -169,14 +172,19 @@ func (s *session) decide(say func(record.Review) error) error {
 var errDecided = errors.New("the next visit was decided for already, and log comes first")
 
 // lookBack reviews for the next visit: the one of this day, if its check was made
-// and nothing was logged of it, else that of the next day of the plan. What was asked
+// and nothing was logged of it, else that of the next day of the plan. A check of this day
+// that the decision for it did not know takes that decision back. What was asked
 // for and never done yet, there is nothing to decide on: it comes back, to be asked for
 // again. Where so many days have passed that it matters, it asks why.
 func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review, error)) (re record.Review, again []record.Asked, err error) {
 	day := max(s.day, lastVisit(*s.r)+1)
 	if n := len(s.r.Entries); n > 0 && len(s.r.Entries[n-1].Items) > 0 && s.r.Entries[n-1].Day >= day {
-		return re, nil, fmt.Errorf("%w: that of %s", errDecided, s.r.Entries[n-1].Day)
+		if s.unheard() == nil {
+			return re, nil, fmt.Errorf("%w: that of %s", errDecided, s.r.Entries[n-1].Day)
+		}
+		s.takeBack()
 	}
+	again = slices.Clone(s.taken)
 	for _, a := range inForce(*s.r, day-1) {
 		if !wasDone(*s.r, a.Exercise) {
 			s.drop(a.Exercise, day-1)
@@ -194,6 +202,35 @@ func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review,
 		}
 	}
 	return re, again, err
+}
+
+// unheard is the check of this day of which the last decision does not know, nil where
+// there is none.
+func (s *session) unheard() *screening.Check {
+	heard, n := 0, len(s.r.Checks)
+	if e := len(s.r.Entries); e > 0 {
+		heard = s.r.Entries[e-1].Rests.Checks
+	}
+	if n <= heard || s.r.Checks[n-1].Day != s.day {
+		return nil
+	}
+	return &s.r.Checks[n-1]
+}
+
+// takeBack takes back what the last decision asks for, of which nothing was done yet, and
+// keeps what is asked for beside it.
+func (s *session) takeBack() {
+	last := s.r.Entries[len(s.r.Entries)-1]
+	was := s.r.AsOf(last).Asked
+	for _, a := range s.r.Asked[len(was):] {
+		a.Until = 0
+		if !slices.ContainsFunc(last.Items, func(i record.Decided) bool {
+			return i.Decision.Next != nil && same(record.AskedFrom(*i.Decision.Next, a.From), a)
+		}) {
+			s.taken = append(s.taken, a)
+		}
+	}
+	s.r.Asked = was
 }
 
 // forNext reviews on a day, for the visit that comes next from then on.

@@ -16,10 +16,13 @@ import (
 
 const setsHint = `"all@3" for all that was asked, with 3 left; or such as "6 kg 10@3 9@2": the weight of one dumbbell where it is another than asked for, and of each set how many and how many were left; "left 8@2 right 8@2"; "none"`
 
-// spelled writes out "all@3": every set and side as asked for.
+// heldHint is that of what is held or walked: it has no more to leave, and is rated.
+const heldHint = `"all!4" for all that was asked, where 4 of 10 says how hard each set was; or such as "6 kg 30!4 25!6"; "left 30!4 right 30!4"; "none"`
+
+// spelled writes out "all@3" and "all!3": every set and side as asked for.
 func spelled(answer string, a record.Asked, ex exercise.Exercise) string {
 	left, all := strings.CutPrefix(strings.ToLower(answer), "all")
-	if !all || left != "" && left[0] != '@' {
+	if !all || left != "" && !strings.ContainsRune("@!", rune(left[0])) {
 		return answer
 	}
 	sets := strings.Repeat(fmt.Sprintf(" %d%s", a.Count, left), a.Sets)
@@ -29,9 +32,10 @@ func spelled(answer string, a record.Asked, ex exercise.Exercise) string {
 	return sets[1:]
 }
 
-// readSets reads sets as they are typed: "6 kg 10@3 9@2", "left 8 right 8". What
-// begin says of exercise, day, side and weight holds until another is named.
-func readSets(text string, begin setlog.Set, oneSided bool) (sets []setlog.Set, err error) {
+// readSets reads sets as they are typed: "6 kg 10@3 9@2", "left 8 right 8", of what is
+// held or walked "30!4". What begin says of exercise, day, side and weight holds until
+// another is named.
+func readSets(text string, begin setlog.Set, ex exercise.Exercise) (sets []setlog.Set, err error) {
 	if text == "" || strings.EqualFold(text, "none") {
 		return nil, nil
 	}
@@ -54,17 +58,25 @@ func readSets(text string, begin setlog.Set, oneSided bool) (sets []setlog.Set, 
 			hanging = word
 			continue
 		}
-		reps, left, told := strings.Cut(word, "@")
+		hint, mark := hintOf(ex)
+		reps, told := word, ""
+		if at := strings.IndexAny(word, "@!"); at >= 0 {
+			reps, told = word[:at], word[at:]
+		}
 		if set.Reps, err = strconv.Atoi(reps); err != nil {
-			return nil, fmt.Errorf("%q is no set: it is written %s", word, setsHint)
+			return nil, fmt.Errorf("%q is no set: it is written %s", word, hint)
 		}
 		set.Effort = units.Effort{}
-		if told {
-			if err = set.Effort.UnmarshalText([]byte("rir " + left)); err != nil {
-				return nil, fmt.Errorf("%q: %q says not how many were left, 0 to 10", word, left)
-			}
+		switch {
+		case told == "":
+		case told[:1] != mark:
+			return nil, fmt.Errorf("%q: behind @ stands how many repetitions were left, behind ! how hard it was to hold or to walk; here it is written %s", word, hint)
+		case mark == "!" && set.Effort.UnmarshalText([]byte("omni "+told[1:])) != nil:
+			return nil, fmt.Errorf("%q: %q says not how hard it was, 0 to 10", word, told[1:])
+		case mark == "@" && set.Effort.UnmarshalText([]byte("rir "+told[1:])) != nil:
+			return nil, fmt.Errorf("%q: %q says not how many were left, 0 to 10", word, told[1:])
 		}
-		if oneSided && set.Side == body.Both {
+		if ex.OneSided && set.Side == body.Both {
 			return nil, errors.New(`which side? such as "left 8@2 right 8@2"`)
 		}
 		if err = set.Validate(); err != nil {
@@ -76,6 +88,14 @@ func readSets(text string, begin setlog.Set, oneSided bool) (sets []setlog.Set, 
 		return nil, fmt.Errorf("behind %q no set is told: it is written %s", hanging, setsHint)
 	}
 	return sets, nil
+}
+
+// hintOf is how sets of an exercise are written, and the mark of what is told of them.
+func hintOf(ex exercise.Exercise) (hint, mark string) {
+	if ex.Measure != exercise.Repetitions {
+		return heldHint, "!"
+	}
+	return setsHint, "@"
 }
 
 var sides = map[string]body.Side{"left": body.Left, "right": body.Right, "both": body.Both}
@@ -106,7 +126,7 @@ func (s *session) tests() (list []setlog.Set, err error) {
 			if err != nil {
 				return err
 			}
-			sets, err := readSets(rest, blank(ex, s.day), ex.OneSided)
+			sets, err := readSets(rest, blank(ex, s.day), ex)
 			if err != nil {
 				return fmt.Errorf("%s: %w", id, err)
 			}

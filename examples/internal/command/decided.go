@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"example.org/posology/progression/record"
+	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
 
@@ -23,11 +24,29 @@ func Plan(r record.Record) (record.Plan, error) {
 func Review(r record.Record) (record.Review, error) {
 	for _, e := range slices.Backward(r.Entries) {
 		if e.Plan == nil && e.Day != r.Review {
-			return r.AsOf(e).Assess(e.Day)
+			return Kept(r, e)
 		}
 	}
 	if err := r.Review.Check(); err != nil {
 		return record.Review{}, field.At("/review", err)
 	}
 	return r.Assess(r.Review)
+}
+
+// Kept returns the review that an entry keeps, as it was told on the day of its decision.
+func Kept(r record.Record, e record.Entry) (record.Review, error) {
+	re, err := r.AsOf(e).Assess(e.Day)
+	if e.Decided.IsZero() {
+		return re, err
+	}
+	return Told(re, e.Decided), err
+}
+
+// Told returns a review for the day of a visit as it is told on the day on which it is
+// made: that stands on its papers, and by it dates are over.
+func Told(re record.Review, day units.Day) record.Review {
+	if re.Day = day; !re.Expired {
+		re.Overdue = re.InForce.Overdue(day)
+	}
+	return re
 }

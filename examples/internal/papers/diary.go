@@ -46,6 +46,7 @@ func diaryRows(items []dose.Prescription) []diaryRow {
 
 const (
 	none  = "–"
+	rated = "hard: __ of 10" // of what is held or walked
 	blank = "____________________"
 )
 
@@ -57,7 +58,7 @@ func (v Visit) Diary() document.Document {
 	d.Section("How to fill it in")
 	d.Points("One line is one set. Write what you really did; fewer is fine.",
 		"Weight: only if it was another one than asked. Of two weights, what one of them weighs.",
-		"More: how many more you could have done. 6 stands for more than 5.",
+		"More: how many more you could have done. 6 stands for more than 5. Of what is held or walked: how hard it was, from 0 to 10.",
 		"Stop, and write it down below, if something hurts or feels wrong. Chest pain, faintness or sudden breathlessness: stop and call for help.")
 	d.Section("Your sets")
 	t := document.Table{Head: []string{"Row, exercise", "Asked", "Weight", "Done", "More"}}
@@ -69,7 +70,7 @@ func (v Visit) Diary() document.Document {
 		weight, more := "", ""
 		asked := strconv.Itoa(r.item.Count)
 		if r.item.Measure != exercise.Repetitions {
-			asked, more = asked+" "+r.item.Measure.String(), none
+			asked, more = asked+" "+r.item.Measure.String(), rated
 		}
 		if r.item.Mode == dose.WithoutLoad {
 			weight = none
@@ -87,7 +88,7 @@ func (v Visit) Diary() document.Document {
 		{"Anything else: a fall, a new medicine, something that felt wrong", ""},
 	}})
 	d.Section("For whoever types it in")
-	d.Say(fmt.Sprintf("Columns: %s. A line for each set, such as 2026-12-14,1,,10,4 (set 1 as asked, 10 done, 4 more). The questions are the rows “%s”, “%s” and “%s”, with the answer in the column done. What kind of pain it was, and anything else, is for you to ask.",
+	d.Say(fmt.Sprintf("Columns: %s. A line for each set, such as 2026-12-14,1,,10,4 (set 1 as asked, 10 done, 4 more; in a row that asks how hard it was, 4 of 10). The questions are the rows “%s”, “%s” and “%s”, with the answer in the column done. What kind of pain it was, and anything else, is for you to ask.",
 		typedColumns, noPain, painDuring, painMorning))
 	return d
 }

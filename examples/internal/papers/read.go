@@ -9,6 +9,7 @@ import (
 	"strings"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
@@ -102,9 +103,14 @@ func (r diaryRow) read(day units.Day, weight, done, more string) (setlog.Set, er
 		left, err := strconv.Atoi(more)
 		if err != nil {
 			bad.Add("/more", field.Bad(more, "a whole number", field.ErrSyntax))
-		} else if s.Effort, err = units.InReserve(float64(left)); err != nil {
-			bad.Add("/more", err)
+			return s, bad.Err()
 		}
+		tells := units.InReserve
+		if r.item.Measure != exercise.Repetitions {
+			tells = units.OMNI
+		}
+		s.Effort, err = tells(float64(left))
+		bad.Add("/more", err)
 	}
 	if len(bad) == 0 {
 		bad.Add("", s.Validate())

@@ -18,15 +18,21 @@ func training(r record.Review) []string {
 		return nil // reported by whoever prints
 	}
 	var lines []string
+	of := map[string][]string{} // names, by what was said of them on a day
 	for _, item := range r.Items {
 		for _, v := range item.Log {
-			if why := record.Bodily(v); len(why) > 0 {
-				lines = append(lines, fmt.Sprintf("%s, on %s: %s", item.Name, page.Day(v.Day), clinician(words, why)))
-				if text := PainText(v.Pain); text != "" {
-					lines[len(lines)-1] += " Recorded: " + text + "."
-				}
+			text := strings.TrimSpace(clinician(words, record.Bodily(v)) + recorded(v))
+			if text == "" {
+				continue
+			}
+			text = fmt.Sprintf("on %s: %s", page.Day(v.Day), text)
+			if of[text] = append(of[text], item.Name); len(of[text]) == 1 {
+				lines = append(lines, text)
 			}
 		}
+	}
+	for i, text := range lines {
+		lines[i] = strings.Join(of[text], ", ") + ", " + text
 	}
 	names, why := Waiting(r)
 	why = slices.DeleteFunc(why, saidAbove)
@@ -37,6 +43,17 @@ func training(r record.Review) []string {
 		lines = append(lines, "nothing in what was recorded")
 	}
 	return lines
+}
+
+// recorded is what was written down of a visit, whether anything follows from it or not.
+func recorded(v visitLog) (text string) {
+	if pain := PainText(v.Pain); v.Pain != nil && pain != "" {
+		text += " Recorded: " + pain + "."
+	}
+	if v.FormLost == screening.Yes {
+		text += " The technique gave way."
+	}
+	return text
 }
 
 func clinician(words evidence.Lexicon, why []evidence.Reason) string {
