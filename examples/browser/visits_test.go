@@ -44,7 +44,7 @@ func visits(t *testing.T) map[string][]papers.Paper {
 		if err != nil {
 			t.Fatal(err)
 		}
-		list, err = papers.Discharge(r, last, screening.Yes)
+		list, err = papers.Discharge(r, last)
 		add(name+"-last", list, err)
 	}
 	return all

@@ -136,7 +136,7 @@ func TestEndIsTheEnd(t *testing.T) {
 			t.Errorf("%s: %s", day, out)
 		}
 	}
-	if said := step(1, "2027-01-08", "log", "goblet-squat: all@6\n"); !strings.Contains(said, "it ended on 2027-01-06") {
+	if said := step(1, "2027-01-08", "log", "goblet-squat: all@6\n"); !strings.Contains(said, "nothing is asked for on 2027-01-08: it has ended") {
 		t.Error(said)
 	}
 	step(0, "2027-01-08", "replay", "")
@@ -215,7 +215,7 @@ func TestGoodbyeOnInsulin(t *testing.T) {
 		t.Fatal(err)
 	}
 	said := step(0, "2027-01-06", "end", "reached: yes\n", "-for", "client")
-	for _, want := range []string{"You told us that you can do it now.", "With your medicine the sugar can drop", "You bruise more easily with a blood thinner", "YOUR SUGAR AND TRAINING", "You train alone: ask your diabetes team first", "Only while somebody is near: "} {
+	for _, want := range []string{"With your medicine the sugar can drop", "You bruise more easily with a blood thinner", "YOUR SUGAR AND TRAINING", "You train alone: ask your diabetes team first", "Only while somebody is near: "} {
 		if !strings.Contains(said, want) {
 			t.Errorf("no %q in %s", want, said)
 		}

@@ -8,7 +8,6 @@ import (
 	"example.org/posology/examples/internal/papers"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/record"
-	"example.org/posology/screening"
 )
 
 // ofEnd are whom the papers of the last day are for.
@@ -39,7 +38,7 @@ func end(s *session) error {
 	for _, a := range inForce(*s.r, s.day) {
 		s.drop(a.Exercise, s.day)
 	}
-	if err := s.goodbye(re, report, reached); err != nil {
+	if err := s.goodbye(re, report); err != nil {
 		return err
 	}
 	return s.keep()
@@ -47,7 +46,7 @@ func end(s *session) error {
 
 // goodbye writes the papers of the last day: the client's, the letter, and for the file
 // the letter with what the phase came to.
-func (s *session) goodbye(re record.Review, report programme.PhaseReport, reached screening.Answer) error {
+func (s *session) goodbye(re record.Review, report programme.PhaseReport) error {
 	if s.wanted.JSON {
 		return command.JSON(s.out, struct {
 			Review record.Review         `json:"review"`
@@ -55,7 +54,7 @@ func (s *session) goodbye(re record.Review, report programme.PhaseReport, reache
 			Along  programme.Discharge   `json:"along"`
 		}{re, report, programme.TakeAlong()})
 	}
-	all, err := papers.Discharge(*s.r, re, reached)
+	all, err := papers.Discharge(*s.r, re)
 	if err == nil {
 		err = s.print(s.day, func() ([]papers.Paper, error) { return all, nil })
 	}

@@ -103,8 +103,8 @@ func (s *session) interview() error {
 	}
 	p.Key, p.Sex, p.Training = s.r.Profile.Key, s.r.Profile.Sex, s.r.Profile.Training
 	all := s.r.Checks // and what was told in between
-	if n := len(all); n > 0 && all[n-1].Day == s.day && !s.restsOnCheck() {
-		s.r.Checks = all[:n-1] // what was told today stands in the assessment of today
+	if s.unheard() != nil {
+		s.r.Checks = all[:len(all)-1] // what was told today stands in the assessment of today
 	}
 	for _, c := range all {
 		for _, e := range c.Events {
@@ -154,12 +154,6 @@ func (s *session) tell(talk interview.Interview) error {
 		asking.TellClinician(s.said, o)
 	}
 	return s.keep()
-}
-
-// restsOnCheck reports whether a decision rests on the last check.
-func (s *session) restsOnCheck() bool {
-	n := len(s.r.Entries)
-	return n > 0 && s.r.Entries[n-1].Rests.Checks == len(s.r.Checks)
 }
 
 // written writes an interview as a file of answers, and of which day they are.

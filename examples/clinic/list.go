@@ -6,7 +6,6 @@ import (
 	"slices"
 	"strings"
 
-	"example.org/posology/dose/exercise"
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/folder"
 	"example.org/posology/examples/internal/page"
@@ -43,8 +42,8 @@ func list(f folder.Folder, day units.Day, stdout, stderr io.Writer) int {
 // due says which step comes next.
 func due(r record.Record, day units.Day) (string, error) {
 	switch {
-	case ended(r) != 0:
-		return fmt.Sprintf("Ended on %s.", ended(r)), nil
+	case len(r.Asked) > 0 && len(inForce(r, 1<<30)) == 0:
+		return fmt.Sprintf("Ended on %s.", slices.MaxFunc(r.Asked, func(a, b record.Asked) int { return int(a.Until - b.Until) }).Until), nil
 	case slices.ContainsFunc(before(r), unassessed):
 		return "Something happened since the assessment: ask, before anything else.", nil
 	case len(r.Entries) == 0:
@@ -70,19 +69,4 @@ func due(r record.Record, day units.Day) (string, error) {
 		text += " Next: week."
 	}
 	return text, nil
-}
-
-// ended is the last day on which anything was asked for, 0 where something is still to be.
-func ended(r record.Record) (last units.Day) {
-	until := map[exercise.ID]units.Day{}
-	for _, a := range r.Asked {
-		until[a.Exercise] = a.Until
-	}
-	for _, day := range until {
-		if day == 0 {
-			return 0
-		}
-		last = max(last, day)
-	}
-	return last
 }

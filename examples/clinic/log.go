@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"reflect"
@@ -22,11 +23,8 @@ var errNothing = errors.New("nothing was done: no visit is written")
 // logVisit asks what was done of what was asked for, and what was noted.
 func logVisit(s *session) error {
 	asked := inForce(*s.r, s.day)
-	if day := ended(*s.r); day != 0 && day < s.day {
-		return fmt.Errorf("it ended on %s: nothing is asked for on %s", day, s.day)
-	}
 	if len(asked) == 0 {
-		return fmt.Errorf("nothing is asked for on %s: week comes first", s.day)
+		return fmt.Errorf("nothing is asked for on %s: it has ended, or week comes first", s.day)
 	}
 	if s.diary != "" {
 		return s.logDiary()
@@ -49,15 +47,12 @@ func logVisit(s *session) error {
 			return err
 		}
 		begin := blank(ex, s.day)
-		begin.Load = a.Load
-		if a.Side != 0 {
-			begin.Side = a.Side
-		}
+		begin.Load, begin.Side = a.Load, cmp.Or(a.Side, begin.Side)
 		what := wanted(a, ex)
 		if held[ex.ID] {
 			what = "nothing is asked for until it is decided again"
 		}
-		hint, mark := hintOf(ex)
+		hint, mark, _, _ := hintOf(ex)
 		if hinted[mark] {
 			hint = "likewise"
 		}
@@ -94,11 +89,8 @@ func (s *session) checkHeard() error {
 		return nil
 	}
 	before, err := screening.Assess(s.r.Profile, s.r.Join)
-	if err != nil {
-		return err
-	}
-	now, err := screening.Today(*c, before)
-	if err != nil || now.Meanwhile == before.Meanwhile && reflect.DeepEqual(now.Limits, before.Limits) {
+	now, bad := screening.Today(*c, before)
+	if err = errors.Join(err, bad); err != nil || now.Meanwhile == before.Meanwhile && reflect.DeepEqual(now.Limits, before.Limits) {
 		return err
 	}
 	return fmt.Errorf("the check of %s says: meanwhile %s; what was decided before does not know of it, and review comes first", c.Day, now.Meanwhile)

@@ -251,7 +251,7 @@ func paused(r record.Record) map[exercise.ID]bool {
 	held := map[exercise.ID]bool{}
 	if n := len(r.Entries); n > 0 {
 		last := r.Entries[n-1]
-		nothing := len(last.Items) > 0 && !slices.ContainsFunc(last.Items, func(i record.Decided) bool { return i.Decision.Next != nil })
+		nothing := len(last.Items) > 0 && len(papers.Doses(record.Review{Items: last.Items})) == 0
 		for _, a := range r.Asked { // nor what was to come beside it
 			held[a.Exercise] = nothing && a.From >= last.Day
 		}

@@ -14,6 +14,7 @@ import (
 	"example.org/posology/examples/internal/asking"
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/papers"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
@@ -224,9 +225,7 @@ func (s *session) takeBack() {
 	was := s.r.AsOf(last).Asked
 	for _, a := range s.r.Asked[len(was):] {
 		a.Until = 0
-		if !slices.ContainsFunc(last.Items, func(i record.Decided) bool {
-			return i.Decision.Next != nil && same(record.AskedFrom(*i.Decision.Next, a.From), a)
-		}) {
+		if !slices.ContainsFunc(papers.Doses(record.Review{Items: last.Items}), func(p dose.Prescription) bool { return same(record.AskedFrom(p, a.From), a) }) {
 			s.taken = append(s.taken, a)
 		}
 	}

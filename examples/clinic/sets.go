@@ -16,7 +16,6 @@ import (
 
 const setsHint = `"all@3" for all that was asked, with 3 left; or such as "6 kg 10@3 9@2": the weight of one dumbbell where it is another than asked for, and of each set how many and how many were left; "left 8@2 right 8@2"; "none"`
 
-// heldHint is that of what is held or walked: it has no more to leave, and is rated.
 const heldHint = `"all!4" for all that was asked, where 4 of 10 says how hard each set was; or such as "6 kg 30!4 25!6"; "left 30!4 right 30!4"; "none"`
 
 // spelled writes out "all@3" and "all!3": every set and side as asked for.
@@ -58,23 +57,16 @@ func readSets(text string, begin setlog.Set, ex exercise.Exercise) (sets []setlo
 			hanging = word
 			continue
 		}
-		hint, mark := hintOf(ex)
-		reps, told := word, ""
-		if at := strings.IndexAny(word, "@!"); at >= 0 {
-			reps, told = word[:at], word[at:]
-		}
+		hint, mark, scale, what := hintOf(ex)
+		reps, left, told := strings.Cut(word, mark)
 		if set.Reps, err = strconv.Atoi(reps); err != nil {
 			return nil, fmt.Errorf("%q is no set: it is written %s", word, hint)
 		}
 		set.Effort = units.Effort{}
-		switch {
-		case told == "":
-		case told[:1] != mark:
-			return nil, fmt.Errorf("%q: behind @ stands how many repetitions were left, behind ! how hard it was to hold or to walk; here it is written %s", word, hint)
-		case mark == "!" && set.Effort.UnmarshalText([]byte("omni "+told[1:])) != nil:
-			return nil, fmt.Errorf("%q: %q says not how hard it was, 0 to 10", word, told[1:])
-		case mark == "@" && set.Effort.UnmarshalText([]byte("rir "+told[1:])) != nil:
-			return nil, fmt.Errorf("%q: %q says not how many were left, 0 to 10", word, told[1:])
+		if told {
+			if err = set.Effort.UnmarshalText([]byte(scale + left)); err != nil {
+				return nil, fmt.Errorf("%q: %q says not %s, 0 to 10", word, left, what)
+			}
 		}
 		if ex.OneSided && set.Side == body.Both {
 			return nil, errors.New(`which side? such as "left 8@2 right 8@2"`)
@@ -90,12 +82,13 @@ func readSets(text string, begin setlog.Set, ex exercise.Exercise) (sets []setlo
 	return sets, nil
 }
 
-// hintOf is how sets of an exercise are written, and the mark of what is told of them.
-func hintOf(ex exercise.Exercise) (hint, mark string) {
+// hintOf is how sets of an exercise are written, and behind which mark stands what on
+// which scale: what is held or walked has no more to leave, and is rated.
+func hintOf(ex exercise.Exercise) (hint, mark, scale, what string) {
 	if ex.Measure != exercise.Repetitions {
-		return heldHint, "!"
+		return heldHint, "!", "omni ", "how hard it was"
 	}
-	return setsHint, "@"
+	return setsHint, "@", "rir ", "how many were left"
 }
 
 var sides = map[string]body.Side{"left": body.Left, "right": body.Right, "both": body.Both}

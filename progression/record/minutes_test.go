@@ -2,7 +2,6 @@ package record_test
 
 import (
 	"fmt"
-	"log"
 	"slices"
 	"testing"
 
@@ -10,9 +9,7 @@ import (
 	"example.org/posology/dose/week"
 	"example.org/posology/progression"
 	"example.org/posology/progression/record"
-	"example.org/posology/units"
 	"example.org/posology/units/evidence"
-	"example.org/posology/units/field"
 )
 
 // minutesSaid are the minutes that a review says a session takes, and whether that is too
@@ -92,16 +89,4 @@ func TestReviewMovesNoDates(t *testing.T) {
 			t.Errorf("on %s: %+v, before %+v", day, re.InForce, was)
 		}
 	}
-}
-
-// The days that an invented plan of three weeks ago is held to.
-func ExampleRecord_Dates() {
-	r, err := record.Decode(fmt.Appendf(nil, client, trained), field.Strict)
-	if err != nil {
-		log.Fatal(err)
-	}
-	r.Phase, r.Began = dose.Build, units.Must(units.NewDay(2026, 11, 9))
-	d, err := r.Dates(r.Began + 21)
-	fmt.Println(d.Review, d.Retest, d.Expires, err)
-	// Output: 2026-12-21 2026-11-30 2027-01-04 <nil>
 }

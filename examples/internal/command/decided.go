@@ -1,6 +1,7 @@
 package command
 
 import (
+	"cmp"
 	"slices"
 
 	"example.org/posology/progression/record"
@@ -33,17 +34,14 @@ func Review(r record.Record) (record.Review, error) {
 	return r.Assess(r.Review)
 }
 
-// Kept returns the review that an entry keeps, as it was told on the day of its decision.
+// Kept returns the review that an entry keeps, as it was told then.
 func Kept(r record.Record, e record.Entry) (record.Review, error) {
 	re, err := r.AsOf(e).Assess(e.Day)
-	if e.Decided.IsZero() {
-		return re, err
-	}
-	return Told(re, e.Decided), err
+	return Told(re, cmp.Or(e.Decided, e.Day)), err
 }
 
-// Told returns a review for the day of a visit as it is told on the day on which it is
-// made: that stands on its papers, and by it dates are over.
+// Told returns a review for the day of a visit as it is told on the day on which it was
+// made: it stands on the papers, and by it dates are over.
 func Told(re record.Review, day units.Day) record.Review {
 	if re.Day = day; !re.Expired {
 		re.Overdue = re.InForce.Overdue(day)

@@ -46,7 +46,6 @@ func diaryRows(items []dose.Prescription) []diaryRow {
 
 const (
 	none  = "–"
-	rated = "hard: __ of 10" // of what is held or walked
 	blank = "____________________"
 )
 
@@ -70,7 +69,7 @@ func (v Visit) Diary() document.Document {
 		weight, more := "", ""
 		asked := strconv.Itoa(r.item.Count)
 		if r.item.Measure != exercise.Repetitions {
-			asked, more = asked+" "+r.item.Measure.String(), rated
+			asked, more = asked+" "+r.item.Measure.String(), "hard: __ of 10"
 		}
 		if r.item.Mode == dose.WithoutLoad {
 			weight = none

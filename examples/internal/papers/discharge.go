@@ -17,21 +17,20 @@ import (
 	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
-	"example.org/posology/units/evidence"
 )
 
 // Discharge returns the papers of the last day, that of the review: what the client
-// takes along, and the letter, with the tests that the record keeps; reached says whether
-// they can do what they wanted. Its errors are those of [Strengths].
-func Discharge(r record.Record, review record.Review, reached screening.Answer) ([]Paper, error) {
+// takes along, and the letter, with the tests that the record keeps. Its errors are those
+// of [Strengths].
+func Discharge(r record.Record, review record.Review) ([]Paper, error) {
 	tracks, err := Strengths(review.Items, review.Screening.Who)
 	if err != nil {
 		return nil, err
 	}
-	e := ending{review: review, kept: keeps(review), beside: shown(r, review), kit: r.Kit, tests: functionChanges(review.Tested), tracks: tracks, strength: strengthChanges(r, review.Screening.Who, tracks), reached: reached}
-	alone := r.Profile
-	alone.Setting = screening.Alone
-	if e.alone, err = screening.Assess(alone, r.Join); err != nil {
+	e := ending{review: review, kept: keeps(review), beside: shown(r, review), kit: r.Kit, tests: functionChanges(review.Tested), tracks: tracks, strength: strengthChanges(r, review.Screening.Who, tracks)}
+	v := OfReview(review)
+	v.profile.Setting = screening.Alone // from now on
+	if e.alone, err = screening.Assess(v.profile, r.Join); err != nil {
 		return nil, err
 	}
 	s, err := newSheet(review.Day, r.Note)
@@ -47,29 +46,12 @@ func Discharge(r record.Record, review record.Review, reached screening.Answer) 
 		l.Said = append(l.Said, t.change.Reasons...)
 	}
 	l.Opening = fmt.Sprintf("%s: the end of a programme of strength training, %s%s", r.Client, visits(review), planned(review.Attended))
-	if reached != screening.Unknown {
-		l.Opening += fmt.Sprintf(" Whether they can do what they wanted, as they told me: %s.", reached)
-	}
-	for _, name := range untested(review) {
-		l.Tests = append(l.Tests, name+": not tested here")
-	}
 	written, err := l.Document()
 	list := []Paper{{"discharge", s.Document}, {"discharge-letter", written}}
-	if v := OfReview(review); v.takesInsulin() {
-		v.profile.Setting = screening.Alone // from now on
+	if v.takesInsulin() {
 		list = append(list, Paper{"glucose", v.glucose()})
 	}
 	return list, err
-}
-
-// untested are the trials of what they wanted that nobody made.
-func untested(r record.Review) (names []string) {
-	for _, t := range r.Tested {
-		if t.Trial != 0 && t.Last == nil {
-			names = append(names, t.Trial.String())
-		}
-	}
-	return names
 }
 
 // planned says how many sessions there were to be. Of other days before these nothing is
@@ -91,7 +73,6 @@ type ending struct {
 	tests    []tested
 	tracks   []Strength
 	strength [][]string
-	reached  screening.Answer
 	alone    screening.Outcome // of who trains with nobody near
 }
 
@@ -136,12 +117,6 @@ func (e ending) client(s *sheet) {
 	r := e.review
 	s.Title = "For you, at the end of the programme"
 	s.Say(page.Wanted("What you wanted to be able to do, in your own words", r.Task, nil), done(r))
-	switch e.reached {
-	case screening.Yes:
-		s.Say("You told us that you can do it now.")
-	case screening.No:
-		s.Say("You told us that it is not there yet. Come back to us when you want to go on with it.")
-	}
 	s.Section("What you have reached")
 	s.Table(e.lifted())
 	if len(e.kept) > 0 && len(e.tracks) > 0 { // no praise beside what holds
@@ -151,8 +126,10 @@ func (e ending) client(s *sheet) {
 	for _, t := range e.tests {
 		results = append(results, fmt.Sprintf("%s: %s at the start, %s now. %s", upper(t.name), t.before, t.after, strings.Join(s.texts(t.change.Reasons), " ")))
 	}
-	for _, name := range untested(r) {
-		results = append(results, "We have not tested this with you: "+name+". Have somebody beside you when you try.")
+	for _, t := range r.Tested {
+		if t.Trial != 0 && t.Last == nil {
+			results = append(results, "We have not tested this with you: "+t.Trial.String()+". Have somebody beside you when you try.")
+		}
 	}
 	s.Points(results...)
 	if len(e.kept) == 0 {
@@ -167,7 +144,8 @@ func (e ending) client(s *sheet) {
 		how[len(how)-1] = fmt.Sprintf("Keep the weights that you have now: %d days a week, and of each exercise the sets that stand there.", along.Maintain.Days)
 	}
 	s.Points(how...)
-	s.Listed("What to mind with your health", append(s.texts(minded(r.Screening)), e.company()...)...)
+	mind := slices.DeleteFunc(slices.Clone(r.Screening.Findings), func(f screening.Finding) bool { return !f.Known || !slices.Contains(aloneToo, f.Code) })
+	s.Listed("What to mind with your health", append(s.texts(page.ToClient(screening.Outcome{Findings: mind})), e.company()...)...)
 	parts := partsOf(e.kept)
 	said := s.once(parts)
 	s.Part("For all exercises")
@@ -185,16 +163,6 @@ func (e ending) client(s *sheet) {
 // aloneToo are the findings of which what the client reads holds without us, too.
 var aloneToo = []screening.Code{insulin, "anticoagulant", "hypertension_treated", "osteoporosis", "pelvic_organ_prolapse"}
 
-// minded is what a condition or a medicine asks of who goes on alone.
-func minded(o screening.Outcome) (list []evidence.Reason) {
-	for _, f := range o.Findings {
-		if f.Known && slices.Contains(aloneToo, f.Code) {
-			list = append(list, f.Reason)
-		}
-	}
-	return list
-}
-
 // company says which exercises are not for somebody alone.
 func (e ending) company() []string {
 	avoid := e.alone.Limits.Avoid &^ e.review.Screening.Limits.Avoid
@@ -204,10 +172,10 @@ func (e ending) company() []string {
 			names = append(names, item.Name)
 		}
 	}
-	if len(names) == 0 {
-		return nil
+	if len(names) > 0 {
+		names = []string{"Only while somebody is near: " + strings.Join(names, ", ") + "."}
 	}
-	return []string{"Only while somebody is near: " + strings.Join(names, ", ") + "."}
+	return names
 }
 
 // hurts says what to do about pain, with the figures of the pain model's own rows.

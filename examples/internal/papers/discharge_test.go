@@ -9,7 +9,6 @@ import (
 	"example.org/posology/examples/internal/papers"
 	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/progression/record"
-	"example.org/posology/screening"
 	"example.org/posology/screening/function"
 	"example.org/posology/units"
 )
@@ -25,7 +24,7 @@ func lastDay(t *testing.T, r record.Record, results ...function.Result) (client,
 	if err != nil {
 		t.Fatal(err)
 	}
-	all, err := papers.Discharge(r, review, screening.Unknown)
+	all, err := papers.Discharge(r, review)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -10,6 +10,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 
+	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/papers"
@@ -207,5 +208,36 @@ func TestDiaryErrors(t *testing.T) {
 		if err == nil || !strings.Contains(err.Error(), want) || sets != nil || days != nil {
 			t.Errorf("%q: %v, want %s", typed, err, want)
 		}
+	}
+}
+
+// Of what is walked the diary asks how hard it was, and what is typed in there is never
+// read as repetitions that were left.
+func TestDiaryRatesAWalk(t *testing.T) {
+	r := programtest.Decoded(t, demo.VillageHall())
+	r.Minutes = 0
+	plan, err := r.Start(r.LastDay())
+	if err != nil {
+		t.Fatal(err)
+	}
+	v := papers.OfPlan(plan)
+	walked, rows := 0, 0
+	for _, item := range plan.Week.Sessions[0].Items {
+		sides := 1
+		if item.OneSided && item.Side == body.Both {
+			sides = 2
+		}
+		rows += sides * item.Sets
+		if item.Measure == exercise.Metres {
+			walked = rows
+		}
+	}
+	var sheet strings.Builder
+	if err := v.Diary().Text(&sheet); err != nil || walked == 0 || strings.Count(sheet.String(), "of 10") < 2 {
+		t.Fatalf("%v, %d:\n%s", err, walked, sheet.String())
+	}
+	sets, _, err := v.ReadDiary(strings.NewReader(fmt.Sprintf("day,row,weight,done,more\n2026-12-14,%d,,10,9\n2026-12-14,1,,10,4\n", walked)))
+	if err != nil || sets[0].Effort.String() != "omni 9" || sets[1].Effort.String() != "rir 4" {
+		t.Errorf("%+v, %v", sets, err)
 	}
 }

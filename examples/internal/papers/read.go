@@ -81,6 +81,9 @@ func (d *diary) line(cells []string) error {
 	return err
 }
 
+// scales are what is told of repetitions, and of what is held or walked.
+var scales = map[bool]units.Scale{true: units.ScaleRIR, false: units.ScaleOMNI}
+
 // read returns the set of a row.
 func (r diaryRow) read(day units.Day, weight, done, more string) (setlog.Set, error) {
 	s := setlog.Set{Day: day, Exercise: r.item.Exercise, Side: r.side, Hold: r.item.Hold, Load: r.item.Load.Each()}
@@ -103,14 +106,9 @@ func (r diaryRow) read(day units.Day, weight, done, more string) (setlog.Set, er
 		left, err := strconv.Atoi(more)
 		if err != nil {
 			bad.Add("/more", field.Bad(more, "a whole number", field.ErrSyntax))
-			return s, bad.Err()
+		} else if s.Effort, err = units.NewEffort(scales[r.item.Measure == exercise.Repetitions], float64(left)); err != nil {
+			bad.Add("/more", err)
 		}
-		tells := units.InReserve
-		if r.item.Measure != exercise.Repetitions {
-			tells = units.OMNI
-		}
-		s.Effort, err = tells(float64(left))
-		bad.Add("/more", err)
 	}
 	if len(bad) == 0 {
 		bad.Add("", s.Validate())

@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"example.org/posology/dose"
-	"example.org/posology/dose/exercise"
 	"example.org/posology/examples/internal/letter"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/progression"
@@ -61,7 +60,7 @@ func goesOn(s *sheet, r record.Review, also []dose.Prescription) {
 	var list []part
 	for _, item := range r.Items {
 		if next := item.Decision.Next; next != nil {
-			list = append(list, part{*next, page.Only(diaryAsks(whyOf(item.Decision), *next), Queries(item.Decision))})
+			list = append(list, part{*next, page.Only(whyOf(item.Decision), Queries(item.Decision))})
 		}
 	}
 	s.exercises(append(list, partsOf(also)...))
@@ -71,7 +70,7 @@ func goesOn(s *sheet, r record.Review, also []dose.Prescription) {
 	}
 	s.beside(r.Coming.Beside, r.Coming.NotBeside)
 	s.tests(r.Tested)
-	s.goodToKnow(r.Coming.Reasons, r.InForce.Review)
+	s.goodToKnow(r.Coming.Reasons, max(r.InForce.Review, r.Next))
 }
 
 // visits says how many there were, and since when.
@@ -159,17 +158,6 @@ func whyOf(d progression.Decision) []evidence.Reason {
 		return append(stands(d, rule.Ease), d.Reasons...)
 	}
 	return append(stands(d, rule.Keep), d.Reasons...)
-}
-
-// noteReserve asks for how many were left.
-const noteReserve = "progression.note-effort"
-
-// diaryAsks drops that of what is held or walked: a diary has no place for it.
-func diaryAsks(why []evidence.Reason, next dose.Prescription) []evidence.Reason {
-	if next.Measure == exercise.Repetitions {
-		return why
-	}
-	return slices.DeleteFunc(slices.Clone(why), func(r evidence.Reason) bool { return r.Code == noteReserve })
 }
 
 // stands returns what the gates say that ask for so little, or less.

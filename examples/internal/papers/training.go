@@ -21,8 +21,14 @@ func training(r record.Review) []string {
 	of := map[string][]string{} // names, by what was said of them on a day
 	for _, item := range r.Items {
 		for _, v := range item.Log {
-			text := strings.TrimSpace(clinician(words, record.Bodily(v)) + recorded(v))
-			if text == "" {
+			text := clinician(words, record.Bodily(v))
+			if pain := PainText(v.Pain); v.Pain != nil && pain != "" {
+				text += " Recorded: " + pain + "."
+			}
+			if v.FormLost == screening.Yes {
+				text += " The technique gave way."
+			}
+			if text = strings.TrimSpace(text); text == "" {
 				continue
 			}
 			text = fmt.Sprintf("on %s: %s", page.Day(v.Day), text)
@@ -43,17 +49,6 @@ func training(r record.Review) []string {
 		lines = append(lines, "nothing in what was recorded")
 	}
 	return lines
-}
-
-// recorded is what was written down of a visit, whether anything follows from it or not.
-func recorded(v visitLog) (text string) {
-	if pain := PainText(v.Pain); v.Pain != nil && pain != "" {
-		text += " Recorded: " + pain + "."
-	}
-	if v.FormLost == screening.Yes {
-		text += " The technique gave way."
-	}
-	return text
 }
 
 func clinician(words evidence.Lexicon, why []evidence.Reason) string {
