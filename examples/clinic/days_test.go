@@ -77,6 +77,9 @@ func TestCheckAfterDecision(t *testing.T) {
 	}
 	step(0, "2027-01-08", "show", "", "-for", "doctor")
 	without(t, step(1, "2027-01-08", "log", "\n"), "asked for 1")
+	if said := step(1, "2027-01-08", "check", fever); !strings.Contains(said, "a check of 2027-01-08 is kept already") {
+		t.Error(said)
+	}
 	step(0, "2027-01-08", "replay", "")
 	step(0, "2027-01-11", "review", "new: none\n") // of another day it goes on
 	if r = recordOf(t, f); r.Entries[len(r.Entries)-1].Items[0].Decision.Next == nil {

@@ -143,6 +143,9 @@ func (s *session) tell(talk interview.Interview) error {
 		return err
 	}
 	if talk.Trains() == screening.Yes {
+		if n := len(s.r.Checks); n > 0 && s.r.Checks[n-1].Day == s.day {
+			return fmt.Errorf("a check of %s is kept already: a record keeps one a day, and what was found holds for that day", s.day)
+		}
 		s.r.Checks = append(s.r.Checks, talk.Check())
 		if o, err = screening.Today(talk.Check(), o); err != nil {
 			return err

@@ -69,7 +69,7 @@ func (r Record) decide(l *log, request week.Request, w *week.Week, day, next uni
 		for i, d := range decisions {
 			items[i].Decision = d
 		}
-		if w == nil || r.Minutes == 0 || !r.holdsSets(items, courses, *w) {
+		if w == nil || r.Minutes == 0 || !r.holdsSets(l, items, courses, *w) {
 			return r.sayHeld(items, courses), nil
 		}
 	}
@@ -79,26 +79,45 @@ func (r Record) decide(l *log, request week.Request, w *week.Week, day, next uni
 var setRows = []string{"sets-first", "extra-set"}
 
 // holdsSets takes away the sets that were to be added and make the session longer than
-// the minutes given, the last one first, and reports whether there was one: it is then
-// decided again without.
-func (r Record) holdsSets(items []Decided, courses []progression.Course, w week.Week) bool {
+// the minutes given, the last one first, but none of a pull where pushes would outnumber
+// the pulls; it reports whether there was one: it is then decided again without.
+func (r Record) holdsSets(l *log, items []Decided, courses []progression.Course, w week.Week) bool {
 	some := false
 	trial := slices.Clone(items)
-	for i := range slices.Backward(trial) {
-		d := trial[i].Decision
-		if w.With(doses(trial), r.Minutes).Sessions[0].Minutes <= r.Minutes {
-			break
+	take := func(i int) {
+		if c := trial[i].Decision.Change; c != progression.MoreSets && c != progression.ExtraSet {
+			return
 		}
-		if d.Change != progression.MoreSets && d.Change != progression.ExtraSet {
-			continue
-		}
-		next := *d.Next
+		next := *trial[i].Decision.Next
 		next.Sets--
-		trial[i].Decision.Next = &next
+		trial[i].Decision.Next, trial[i].Decision.Change = &next, progression.NoChange
 		courses[i].Policy.Without = slices.Concat(courses[i].Policy.Without, setRows)
 		some = true
 	}
+	for range 2 { // a pull only once no push is the more for it
+		for i := range slices.Backward(trial) {
+			if w.With(doses(trial), r.Minutes).Sessions[0].Minutes <= r.Minutes {
+				return some
+			}
+			if !l.catalogue.Pattern(trial[i].Exercise).Pulls() || l.pushes(trial) < 0 {
+				take(i)
+			}
+		}
+	}
 	return some
+}
+
+// pushes is how many more sets of pushes than of pulls there are.
+func (l *log) pushes(items []Decided) (more int) {
+	for _, p := range doses(items) {
+		switch pattern := l.catalogue.Pattern(p.Exercise); {
+		case pattern.Pushes():
+			more += p.Sets
+		case pattern.Pulls():
+			more -= p.Sets
+		}
+	}
+	return more
 }
 
 // sayHeld says where a set was not added for want of minutes.
