@@ -41,8 +41,7 @@ func (p *planner) warmUp() int {
 // spacing says how far apart the sessions are and how long they last.
 func (p *planner) spacing(days []units.Day) []evidence.Reason {
 	if p.r.Brief {
-		list := []evidence.Reason{evidence.Because("dose.brief-days", factBrief, factBriefTrial, factBriefLiked).With(
-			evidence.Count("n", len(p.items)), evidence.Minutes("minutes", p.minutes(p.items)), evidence.Days("days", len(days)))}
+		list := []evidence.Reason{p.briefly(len(days))}
 		if p.r.Screening.Setting <= screening.Alone {
 			list = append(list, evidence.Because("dose.brief-alone", factBrief))
 		}
@@ -50,10 +49,26 @@ func (p *planner) spacing(days []units.Day) []evidence.Reason {
 	}
 	list := []evidence.Reason{
 		evidence.Because("dose.days-between", factGap).With(evidence.Days("days", len(days))),
-		evidence.Because("dose.minutes", factChange, factPace, factWarmUp).With(evidence.Minutes("minutes", wholeMinutes(p.items)), evidence.Minutes("warm-up", warmUpMinutes)),
+		p.lasts(),
 	}
 	if p.r.ComesLittle {
 		list = append(list, evidence.Because("dose.brief-offer", factBrief, factBriefTrial, factBriefLiked))
 	}
 	return list
+}
+
+// What is said of how long a session takes.
+const (
+	codeMinutes   evidence.ReasonCode = "dose.minutes"
+	codeBriefDays evidence.ReasonCode = "dose.brief-days"
+	codeTooFew    evidence.ReasonCode = "dose.minutes-too-few"
+)
+
+func (p *planner) lasts() evidence.Reason {
+	return evidence.Because(codeMinutes, factChange, factPace, factWarmUp).With(evidence.Minutes("minutes", wholeMinutes(p.items)), evidence.Minutes("warm-up", warmUpMinutes))
+}
+
+func (p *planner) briefly(days int) evidence.Reason {
+	return evidence.Because(codeBriefDays, factBrief, factBriefTrial, factBriefLiked).With(
+		evidence.Count("n", len(p.items)), evidence.Minutes("minutes", p.minutes(p.items)), evidence.Days("days", days))
 }

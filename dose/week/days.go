@@ -106,7 +106,7 @@ func (p *planner) weekReasons(days []units.Day) []evidence.Reason {
 		evidence.Because("dose.stop-and-ask"))
 	list = append(list, p.takenAsThere()...)
 	if needed := p.minutes(p.items); p.r.Minutes > 0 && needed > p.r.Minutes {
-		list = append(list, evidence.Because("dose.minutes-too-few", factChange, factPace, factWarmUp).With(evidence.Minutes("minutes", p.r.Minutes), evidence.Minutes("needed", needed)))
+		list = append(list, evidence.Because(codeTooFew, factChange, factPace, factWarmUp).With(evidence.Minutes("minutes", p.r.Minutes), evidence.Minutes("needed", needed)))
 	}
 	if n := len(p.r.Days) - len(p.inReview()); n > 0 {
 		list = append(list, evidence.Because("dose.days-past-review", factReviewed).With(evidence.Day("review", p.r.Screening.ReviewBy), evidence.Days("days", n)))

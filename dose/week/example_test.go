@@ -3,6 +3,7 @@ package week_test
 import (
 	"fmt"
 	"log"
+	"slices"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
@@ -37,10 +38,15 @@ func ExamplePlan() {
 		fmt.Printf("%s: %d × %d with %s\n", item.Name, item.Sets, item.Count, item.Load)
 	}
 	fmt.Printf("%.0f minutes without the warm-up; look at it again by %s\n", week.MinutesOf(w.Sessions[0].Items), w.Review)
+	items := slices.Clone(w.Sessions[0].Items)
+	items[0].Sets, items[1].Sets = 6, 6
+	w = w.With(items, 30)
+	fmt.Println(week.Words().Clinician(w.Reasons[len(w.Reasons)-1]))
 	// Output:
 	// goblet squat: 1 × 10 with 2 kg dumbbell in both hands
 	// one-arm dumbbell row: 1 × 10 with 2 kg dumbbell in one hand
 	// 4 minutes without the warm-up; look at it again by 2026-12-14
+	// A session takes 39 minutes by now, more than the 30 given. What goes first, as a plan would trim it: goblet squat, 5 of 6 sets; one-arm dumbbell row, 4 of 6 sets.
 }
 
 // A plan that builds, from its first session on, under a clearance that lapses sooner.

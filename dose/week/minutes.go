@@ -1,8 +1,10 @@
 package week
 
 import (
+	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
@@ -107,4 +109,62 @@ func (p *planner) addSets(whole int) {
 			p.items[i].Reasons = append(item.Reasons, why)
 		}
 	}
+}
+
+// With returns the week with other doses in its sessions, such as those of a review, and
+// what it says of their length made anew: the minutes they take, and where those are more
+// than the minutes given, 0 being not limited, what to leave out first. That is what
+// [Plan] gives last: the sets beyond the first, the highest first and of those the last
+// exercise's; then whole exercises from the last on. No dose is changed by it.
+func (w Week) With(items []dose.Prescription, minutes int) Week {
+	p := planner{r: Request{Brief: w.Sessions[0].WarmUp == 0, Minutes: minutes}, items: items}
+	w.Sessions = slices.Clone(w.Sessions)
+	for i := range w.Sessions {
+		w.Sessions[i].Items, w.Sessions[i].Minutes = items, p.minutes(items)
+	}
+	var of []evidence.Reason
+	for _, r := range w.Reasons {
+		switch {
+		case r.Code == codeMinutes:
+			of = append(of, p.lasts())
+		case r.Code == codeBriefDays:
+			of = append(of, p.briefly(len(w.Sessions)))
+		case r.Code != codeTooFew:
+			of = append(of, r)
+		}
+	}
+	if needed := p.minutes(items); minutes > 0 && needed > minutes {
+		of = append(of, evidence.Because("dose.minutes-over", factChange, factPace, factWarmUp).With(
+			evidence.Minutes("needed", needed), evidence.Minutes("minutes", minutes), evidence.Text("kept", p.trimmed())))
+	}
+	w.Reasons = of
+	return w
+}
+
+// trimmed says what is left of each exercise that is cut for the minutes given.
+func (p *planner) trimmed() string {
+	left := slices.Clone(p.items)
+	for p.minutes(left) > p.r.Minutes && len(left) > 1 {
+		at := len(left) - 1
+		for i := range slices.Backward(left) {
+			if left[i].Sets > left[at].Sets {
+				at = i
+			}
+		}
+		if left[at].Sets > 1 {
+			left[at].Sets--
+		} else {
+			left = left[:at]
+		}
+	}
+	var said []string
+	for i, item := range p.items {
+		switch {
+		case i >= len(left):
+			said = append(said, "no "+item.Name)
+		case left[i].Sets < item.Sets:
+			said = append(said, fmt.Sprintf("%s, %d of %d sets", item.Name, left[i].Sets, item.Sets))
+		}
+	}
+	return strings.Join(said, "; ")
 }

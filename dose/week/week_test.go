@@ -6,6 +6,8 @@ import (
 	"errors"
 	"math"
 	"os"
+	"reflect"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -22,6 +24,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
 
@@ -332,5 +335,39 @@ func TestSquatTakesTheHeaviest(t *testing.T) {
 	r.Screening.Limits.MaxFraction = 0.4
 	if light := firstWeek(t, r).Sessions[0].Items[0]; light.Load.Each() != units.Kilogram/2 {
 		t.Errorf("under a low limit the squat begins with %v, want the lightest", light.Load)
+	}
+}
+
+// What goes first where minutes run short is what a plan gives last.
+func TestWithOtherDoses(t *testing.T) {
+	r := weekOf(0, 3)
+	w := firstWeek(t, r)
+	items := slices.Clone(w.Sessions[0].Items)
+	if same := w.With(items, 0); same.Sessions[0].Minutes != w.Sessions[0].Minutes || !reflect.DeepEqual(same.Reasons, w.Reasons) {
+		t.Errorf("the same doses: %+v, %+v", same.Sessions[0].Minutes, same.Reasons)
+	}
+	for i := range items {
+		items[i].Sets = 3
+	}
+	whole := int(math.Ceil(5 + week.MinutesOf(items)))
+	for minutes := 1; minutes <= whole+1; minutes++ {
+		more := w.With(items, minutes)
+		at := slices.IndexFunc(more.Reasons, func(r evidence.Reason) bool { return r.Code == "dose.minutes-over" })
+		if more.Sessions[1].Minutes != whole || (at >= 0) != (minutes < whole) {
+			t.Fatalf("%d minutes: %+v", minutes, more.Reasons)
+		}
+		if at < 0 {
+			continue
+		}
+		said, n := more.Reasons[at].Args[2].Value(), len(items)
+		switch last := items[n-1].Name; {
+		case minutes == whole-1 && said != last+", 2 of 3 sets":
+			t.Errorf("a minute too few: %s", said)
+		case minutes == 1 && (strings.Count(said, "no ") != n-1 || !strings.HasPrefix(said, items[0].Name+", 1 of 3 sets")):
+			t.Errorf("one minute: %s", said)
+		}
+	}
+	if w.Sessions[0].Items[0].Sets == 3 {
+		t.Error("the week itself was changed")
 	}
 }

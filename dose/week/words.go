@@ -59,6 +59,10 @@ var words = evidence.Words{
 		Clinician: "A restriction rules the other side out: dosed for the {side} side alone.",
 	},
 
+	"dose.minutes-over": {
+		Client:    "A session takes about {needed} minutes by now, and you have {minutes}. When time is short, this is enough: {kept}. The rest as it stands above.",
+		Clinician: "A session takes {needed} minutes by now, more than the {minutes} given. What goes first, as a plan would trim it: {kept}.",
+	},
 	"dose.minutes-too-few": {
 		Client:    "The time you gave is too short, even for one exercise. With the warm-up it takes {needed} minutes.",
 		Clinician: "The minutes given, {minutes}, are too few for one set of one exercise with its warm-up; the session takes {needed}.",

@@ -16,10 +16,8 @@ import (
 // the decision rests on, so that a paper comes out as it was.
 func (s *session) also(e record.Entry) (list []dose.Prescription, err error) {
 	decided := map[string]bool{}
-	for _, item := range e.Items {
-		if next := item.Decision.Next; next != nil {
-			decided[string(next.Exercise)] = true
-		}
+	for _, p := range papers.Doses(record.Review{Items: e.Items}) {
+		decided[string(p.Exercise)] = true
 	}
 	for _, a := range s.r.Asked {
 		if a.From != e.Day || decided[string(a.Exercise)] {

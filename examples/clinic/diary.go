@@ -6,6 +6,7 @@ import (
 	"os"
 
 	"example.org/posology/examples/internal/asking"
+	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/papers"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -54,7 +55,7 @@ func (s *session) decided() (units.Day, papers.Visit, error) {
 	if last.Plan != nil {
 		return s.r.Began, papers.OfPlan(*last.Plan), nil
 	}
-	re, err := s.r.AsOf(last).Assess(last.Day)
+	re, err := command.Kept(*s.r, last)
 	if err != nil {
 		return last.Day, papers.Visit{}, err
 	}

@@ -2,7 +2,6 @@ package main
 
 import (
 	"errors"
-	"slices"
 
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/page"
@@ -22,11 +21,12 @@ func end(s *session) error {
 		then := s.r.AsOf(last)
 		then.Function = s.r.Function // tested since, for the letter
 		re, err = then.Assess(last.Day)
-		re.Day = s.day
+		s.takeBack(last)
 	}
 	if err != nil {
 		return err
 	}
+	re = command.Told(re, s.day)
 	reached, err := s.reached()
 	if err != nil {
 		return err
@@ -35,7 +35,7 @@ func end(s *session) error {
 	if err != nil {
 		return err
 	}
-	for _, a := range inForce(*s.r, re.Next) {
+	for _, a := range inForce(*s.r, s.day) {
 		s.drop(a.Exercise, s.day)
 	}
 	if err := s.goodbye(re, report); err != nil {
@@ -65,8 +65,12 @@ func (s *session) goodbye(re record.Review, report programme.PhaseReport) error 
 	if s.wanted.Reader == "client" {
 		name = "discharge"
 	}
-	at := slices.IndexFunc(all, func(p papers.Paper) bool { return p.Name == name })
-	if err := all[at].Text(s.out); err != nil || s.wanted != command.ForFile {
+	for _, p := range all {
+		if p.Name == name || p.Name == "glucose" && s.wanted.Reader == "client" {
+			err = errors.Join(err, p.Text(s.out))
+		}
+	}
+	if err != nil || s.wanted != command.ForFile {
 		return err
 	}
 	return s.criteria(report)
@@ -79,7 +83,7 @@ func (s *session) criteria(report programme.PhaseReport) error {
 		return err
 	}
 	p.Heading("For the file: the phase that is left")
-	p.Clinicians("- ", report.Reasons)
+	p.Clinicians("- ", report.Reasons[:1]) // without its dates, which are over
 	for _, exit := range report.Exits {
 		p.Line("To %s:", exit.Exit)
 		for _, c := range exit.Criteria {

@@ -103,8 +103,8 @@ func (s *session) interview() error {
 	}
 	p.Key, p.Sex, p.Training = s.r.Profile.Key, s.r.Profile.Sex, s.r.Profile.Training
 	all := s.r.Checks // and what was told in between
-	if n := len(all); n > 0 && all[n-1].Day == s.day && !s.restsOnCheck() {
-		s.r.Checks = all[:n-1] // what was told today stands in the assessment of today
+	if s.unheard() != nil {
+		s.r.Checks = all[:len(all)-1] // what was told today stands in the assessment of today
 	}
 	var told []screening.Event
 	for _, c := range all {
@@ -150,6 +150,9 @@ func (s *session) tell(talk interview.Interview) error {
 		return err
 	}
 	if talk.Trains() == screening.Yes {
+		if n := len(s.r.Checks); n > 0 && s.r.Checks[n-1].Day == s.day {
+			return fmt.Errorf("a check of %s is kept already: a record keeps one a day, and what was found holds for that day", s.day)
+		}
 		s.r.Checks = append(s.r.Checks, talk.Check())
 		if o, err = screening.Today(talk.Check(), o); err != nil {
 			return err
@@ -161,12 +164,6 @@ func (s *session) tell(talk interview.Interview) error {
 		asking.TellClinician(s.said, o)
 	}
 	return s.keep()
-}
-
-// restsOnCheck reports whether a decision rests on the last check.
-func (s *session) restsOnCheck() bool {
-	n := len(s.r.Entries)
-	return n > 0 && s.r.Entries[n-1].Rests.Checks == len(s.r.Checks)
 }
 
 // written writes an interview as a file of answers, and of which day they are.

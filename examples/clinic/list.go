@@ -8,7 +8,6 @@ import (
 	"slices"
 	"strings"
 
-	"example.org/posology/dose/week"
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/folder"
 	"example.org/posology/examples/internal/page"
@@ -112,22 +111,15 @@ func goesOn(r record.Record, day units.Day, expired bool) string {
 
 // underway says how far somebody is, what is overdue, and what comes next.
 func underway(r record.Record, day units.Day) (string, error) {
-	outcome, err := screening.Assess(r.Profile, r.Join)
+	dates, err := r.Dates(day)
 	if err != nil {
 		return "", err
-	}
-	dates, err := week.DatesOf(r.Phase, r.Began, outcome.ReviewBy)
-	if err != nil {
-		return "", err
-	}
-	if !r.Review.IsZero() {
-		dates.Review = r.Review // as it was agreed last
 	}
 	words, err := record.Words()
 	if err != nil {
 		return "", err
 	}
-	text := fmt.Sprintf("Phase %s, %d visits, the last on %s; review by %s.", r.Phase, len(r.Visits), lastVisit(r), dates.Review)
+	text := fmt.Sprintf("Phase %s, %s, the last on %s; review by %s.", r.Phase, page.Counted(len(r.Visits), "visit"), lastVisit(r), dates.Review)
 	for _, o := range dates.Overdue(day) {
 		text += " " + words.Clinician(o)
 	}

@@ -1,8 +1,10 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
+	"reflect"
 	"slices"
 	"strconv"
 	"strings"
@@ -29,6 +31,9 @@ func logVisit(s *session) error {
 	if s.diary != "" {
 		return s.logDiary()
 	}
+	if err := s.checkHeard(); err != nil {
+		return err
+	}
 	if last := lastVisit(*s.r); last >= s.day {
 		return fmt.Errorf("the visit of %s is logged already: one is logged once, and in the order of the days", last)
 	}
@@ -44,10 +49,7 @@ func logVisit(s *session) error {
 			return err
 		}
 		begin := blank(ex, s.day)
-		begin.Load = a.Load
-		if a.Side != 0 {
-			begin.Side = a.Side
-		}
+		begin.Load, begin.Side = a.Load, cmp.Or(a.Side, begin.Side)
 		what := wanted(a, ex)
 		if paused[ex.ID] || s.stand() != "" {
 			what = "nothing is asked for until it is decided again"
@@ -94,6 +96,21 @@ func (s *session) logged() error {
 func (s *session) stand() string {
 	list, _ := s.r.Alarms(s.day) // a record that was read is valid
 	return papers.Alarms(list)
+}
+
+// checkHeard refuses to go on with what was decided on before a check of this day that
+// asks for less; nothing was decided on it before the first visit.
+func (s *session) checkHeard() error {
+	c := s.unheard()
+	if c == nil || len(s.r.Visits) == 0 {
+		return nil
+	}
+	before, err := screening.Assess(s.r.Profile, s.r.Join)
+	now, bad := screening.Today(*c, before)
+	if err = errors.Join(err, bad); err != nil || now.Meanwhile == before.Meanwhile && reflect.DeepEqual(now.Limits, before.Limits) {
+		return err
+	}
+	return fmt.Errorf("the check of %s says: meanwhile %s; what was decided before does not know of it, and review comes first", c.Day, now.Meanwhile)
 }
 
 // warn says it before anything else.

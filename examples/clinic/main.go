@@ -207,6 +207,9 @@ func show(s *session) error {
 	if len(s.r.Entries) == 0 {
 		return errors.New("nothing was decided yet: visit comes first")
 	}
+	if err := s.checkHeard(); err != nil {
+		return err
+	}
 	last := s.r.Entries[len(s.r.Entries)-1]
 	if news(*s.r, last) { // which its papers do not say
 		s.warn()
@@ -221,7 +224,7 @@ func (s *session) shown(last record.Entry) error {
 	if last.Plan != nil {
 		return s.planned(*last.Plan, last.Day)
 	}
-	r, err := s.r.AsOf(last).Assess(last.Day)
+	r, err := command.Kept(*s.r, last)
 	if err != nil {
 		return err
 	}

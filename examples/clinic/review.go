@@ -12,6 +12,7 @@ import (
 	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/week"
 	"example.org/posology/examples/internal/asking"
+	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/papers"
 	"example.org/posology/progression/programme"
@@ -85,6 +86,8 @@ func (s *session) decide(say func(record.Review) error) error {
 	if err != nil {
 		return err
 	}
+	entry.Decided = s.day
+	re = command.Told(re, s.day)
 	s.r.Entries = append(s.r.Entries, entry)
 	s.demand(entry)
 	for _, a := range again {
@@ -92,7 +95,7 @@ func (s *session) decide(say func(record.Review) error) error {
 		s.r.Asked = append(s.r.Asked, a)
 	}
 	if re.Coming != nil {
-		s.r.Review = re.Coming.Dates.Review
+		s.r.Review = re.InForce.Review
 		s.keepBeside(re.Coming.Beside)
 	}
 	if err := s.reviewed(re); err != nil {
@@ -112,7 +115,8 @@ func (s *session) decide(say func(record.Review) error) error {
 var errDecided = errors.New("the next visit was decided for already, and log comes first")
 
 // lookBack reviews for the next visit: the one of this day, if its check was made
-// and nothing was logged of it, else that of the next day of the plan. What was asked
+// and nothing was logged of it, else that of the next day of the plan. A check of this day
+// that the decision for it did not know takes that decision back. What was asked
 // for and never done yet, there is nothing to decide on: it comes back, to be asked for
 // again. Where so many days have passed that it matters, it asks why.
 func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review, error)) (re record.Review, again []record.Asked, err error) {
@@ -142,6 +146,19 @@ func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review,
 		}
 	}
 	return re, again, err
+}
+
+// unheard is the check of this day of which the last decision does not know, nil where
+// there is none.
+func (s *session) unheard() *screening.Check {
+	heard, n := 0, len(s.r.Checks)
+	if e := len(s.r.Entries); e > 0 {
+		heard = s.r.Entries[e-1].Rests.Checks
+	}
+	if n <= heard || s.r.Checks[n-1].Day != s.day {
+		return nil
+	}
+	return &s.r.Checks[n-1]
 }
 
 // takeBack takes back what was decided for a day that has not come, where something is new:

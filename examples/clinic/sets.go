@@ -43,7 +43,7 @@ func effortOf(word, told string, ex exercise.Exercise) (e units.Effort, err erro
 // spelled writes out "all@3": every set and side as asked for.
 func spelled(answer string, a record.Asked, ex exercise.Exercise) string {
 	left, all := strings.CutPrefix(strings.ToLower(answer), "all")
-	if !all || left != "" && left[0] != '@' {
+	if !all || left != "" && !strings.ContainsRune("@!", rune(left[0])) {
 		return answer
 	}
 	sets := strings.Repeat(fmt.Sprintf(" %d%s", a.Count, left), a.Sets)

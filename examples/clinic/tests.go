@@ -110,7 +110,7 @@ func (s *session) functionTests() error {
 	}
 	for _, k := range chosen.Tests {
 		blank := choice.Tried{Trial: k.Trial, Result: function.Result{Test: k.Test, Day: s.day}}
-		name, was := triedName(blank), s.alike(blank)
+		name, was := k.Test.String()+k.Trial.String(), s.alike(blank)
 		if len(was) > 0 && was[len(was)-1].Day == s.day {
 			continue
 		}
@@ -132,13 +132,6 @@ func (s *session) functionTests() error {
 		}
 	}
 	return nil
-}
-
-func triedName(t choice.Tried) string {
-	if t.Trial != 0 {
-		return t.Trial.String()
-	}
-	return t.Test.String()
 }
 
 // alike are the results of a test or trial so far.

@@ -346,7 +346,7 @@ func (w *way) check() {
 		if e.Plan != nil {
 			continue
 		}
-		re, err := r.AsOf(e).Assess(e.Day)
+		re, err := command.Kept(r, e)
 		if err != nil {
 			w.t.Fatalf("%s, %s: %v", w.walker.name, e.Day, err)
 		}

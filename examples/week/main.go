@@ -6,6 +6,7 @@ import (
 
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
+	"example.org/posology/examples/internal/page"
 )
 
 func main() { command.Main(run) }
@@ -41,6 +42,9 @@ func one(file string, asJSON bool, w io.Writer) error {
 	}
 	if asJSON {
 		return command.JSON(w, week)
+	}
+	if len(r.Visits) > 0 {
+		page.Wrap(w, "", "The first week, as it was planned; "+page.Counted(len(r.Visits), "visit")+" since: review -case shows what is asked for now.")
 	}
 	return printWeek(w, week)
 }

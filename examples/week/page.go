@@ -32,11 +32,3 @@ func (s sheet) because(mark string, reasons []evidence.Reason) {
 		}
 	}
 }
-
-// count prints "1 set" and "3 sets".
-func count(n int, what string) string {
-	if n == 1 {
-		return "1 " + what
-	}
-	return fmt.Sprintf("%d %ss", n, what)
-}

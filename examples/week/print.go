@@ -90,7 +90,7 @@ func printCalendar(s sheet, r result) {
 		if trains(totals.Days, date) {
 			first := w.Sessions[0]
 			all += first.Minutes
-			what = append([]string{fmt.Sprintf("strength, %s, %d minutes", count(len(first.Items), "exercise"), first.Minutes)}, what...)
+			what = append([]string{fmt.Sprintf("strength, %s, %d minutes", page.Counted(len(first.Items), "exercise"), first.Minutes)}, what...)
 		}
 		_, month, n := date.Date()
 		s.Say(fmt.Sprintf("  %-10s%2d %-10s ", date.Weekday(), n, month), listed(what))
@@ -120,7 +120,7 @@ func printSession(s sheet, w week.Week) {
 
 // amount prints "2 sets of 10, each side".
 func amount(item dose.Prescription) string {
-	text := fmt.Sprintf("%s of %s", count(item.Sets, "set"), page.Counts(item))
+	text := fmt.Sprintf("%s of %s", page.Counted(item.Sets, "set"), page.Counts(item))
 	if item.Measure != exercise.Repetitions {
 		text += " " + item.Measure.String()
 	}

@@ -4,8 +4,8 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
+	"slices"
 	"testing"
-	"time"
 
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
@@ -144,11 +144,59 @@ func TestAttendanceOfManySessions(t *testing.T) {
 	for i := range list {
 		list[i] = programme.PlannedSession{Day: learningDay - units.Day(i), Missed: screening.No}
 	}
-	begun := time.Now()
 	if a := attendanceOf(t, list); a.Planned != 28 || a.Done != 28 {
 		t.Errorf("%+v", a)
 	}
-	if took := time.Since(begun); took > 5*time.Second {
-		t.Errorf("%d sessions took %v", many, took)
+}
+
+// A break is cut for once, by the ladder: attendance counts from the return on, unless
+// there was a second one. Days are those of an invented plan of three sessions a week.
+func TestSinceReturn(t *testing.T) {
+	for _, tt := range []struct {
+		name   string
+		visits []units.Day // days before today
+		want   string
+	}{
+		{"three a week", []units.Day{28, 26, 24, 21, 19, 17, 14, 12, 10, 7, 5, 3}, "raise attendance-full"},
+		{"every other one", []units.Day{28, 24, 19, 14, 10, 5}, "ease attendance-low"},
+		{"a week between is no break", []units.Day{28, 21, 14, 7}, "ease attendance-low"},
+		{"two weeks away, then three of three", []units.Day{33, 31, 28, 26, 24, 7, 5, 3}, "keep attendance-few"},
+		{"two weeks away, then all for two weeks", []units.Day{33, 31, 28, 14, 12, 10, 7, 5, 3}, "raise attendance-full"},
+		{"two weeks away, then half", []units.Day{33, 31, 28, 14, 10, 5}, "ease attendance-low"},
+		{"twice away", []units.Day{28, 26, 17, 7, 5}, "ease attendance-low"},
+		{"still away", []units.Day{28, 26, 24, 21}, "ease attendance-low"},
+	} {
+		var visits []units.Day
+		for _, before := range tt.visits {
+			visits = append(visits, learningDay-before)
+		}
+		var list []programme.PlannedSession
+		for _, before := range []units.Day{33, 31, 28, 26, 24, 21, 19, 17, 14, 12, 10, 7, 5, 3} {
+			s := programme.PlannedSession{Day: learningDay - before, Missed: screening.Yes}
+			if slices.Contains(visits, s.Day) {
+				s.Missed = screening.No
+			}
+			list = append(list, s)
+		}
+		a := attendanceOf(t, programme.SinceReturn(list, visits, learningDay))
+		if got := fmt.Sprint(a.Advice, " ", a.Reasons[0].Code[len("progression."):]); got != tt.want || len(list) != 14 {
+			t.Errorf("%s: %s, %d of %d", tt.name, got, a.Done, a.Planned)
+		}
+	}
+}
+
+// However many sets there were, a break takes as many as low attendance does, so that who
+// misses one session more never keeps more.
+func TestBreakTakesWhatAttendanceDoes(t *testing.T) {
+	for days := 8; days <= rule.LongestBreak(); days++ {
+		for sets := 1; sets <= 3; sets++ {
+			back, err := rule.ReturnAfter(days, screening.No)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if left, err := back.Count(sets); err != nil || left > max(1, sets-1) {
+				t.Errorf("%d days away, %d sets: %d, %v", days, sets, left, err)
+			}
+		}
 	}
 }

@@ -4,11 +4,13 @@ import (
 	"fmt"
 	"log"
 
+	"example.org/posology/dose"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
+	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
 
@@ -173,4 +175,16 @@ func ExampleAskedFrom() {
 	// Output:
 	// from 2026-12-07 on: goblet-squat 1 × 11 with 2 kg
 	// Range of movement was lost since the visit before: eased.
+}
+
+// The days that an invented plan of three weeks ago is held to.
+func ExampleRecord_Dates() {
+	r, err := record.Decode(fmt.Appendf(nil, client, trained), field.Strict)
+	if err != nil {
+		log.Fatal(err)
+	}
+	r.Phase, r.Began = dose.Build, units.Must(units.NewDay(2026, 11, 9))
+	d, err := r.Dates(r.Began + 21)
+	fmt.Println(d.Review, d.Retest, d.Expires, err)
+	// Output: 2026-12-21 2026-11-30 2027-01-04 <nil>
 }

@@ -11,6 +11,7 @@ import (
 	"example.org/posology/progression/programme"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
 
@@ -39,7 +40,7 @@ func (r Record) Next(day units.Day) ([]Decided, error) {
 }
 
 // decide asks for all exercises at once, so that at most two loads rise.
-func (r Record) decide(l *log, request week.Request, day, next units.Day, sessions []programme.PlannedSession) ([]Decided, error) {
+func (r Record) decide(l *log, request week.Request, w *week.Week, day, next units.Day, sessions []programme.PlannedSession) ([]Decided, error) {
 	var items []Decided
 	var courses []progression.Course
 	var bad field.Errors
@@ -60,14 +61,87 @@ func (r Record) decide(l *log, request week.Request, day, next units.Day, sessio
 	if err := bad.Err(); err != nil {
 		return nil, r.places(l).of(err)
 	}
-	decisions, err := progression.NextAll(courses)
-	if err != nil {
-		return nil, r.places(l).of(err)
+	for {
+		decisions, err := progression.NextAll(courses)
+		if err != nil {
+			return nil, r.places(l).of(err)
+		}
+		for i, d := range decisions {
+			items[i].Decision = d
+		}
+		if w == nil || r.Minutes == 0 || !r.holdsSets(l, items, courses, *w) {
+			return r.sayHeld(items, courses), nil
+		}
 	}
-	for i, d := range decisions {
-		items[i].Decision = d
+}
+
+// setRows are the rows of progression that add a set.
+var setRows = []string{"sets-first", "extra-set"}
+
+// holdsSets takes away the sets that were to be added and make the session longer than
+// the minutes given, the last one first, but none of a pull where pushes would outnumber
+// the pulls; it reports whether there was one: it is then decided again without.
+func (r Record) holdsSets(l *log, items []Decided, courses []progression.Course, w week.Week) bool {
+	some := false
+	trial := slices.Clone(items)
+	take := func(i int) {
+		if c := trial[i].Decision.Change; c != progression.MoreSets && c != progression.ExtraSet {
+			return
+		}
+		next := *trial[i].Decision.Next
+		next.Sets--
+		trial[i].Decision.Next, trial[i].Decision.Change = &next, progression.NoChange
+		courses[i].Policy.Without = slices.Concat(courses[i].Policy.Without, setRows)
+		some = true
 	}
-	return items, nil
+	for range 2 { // a pull only once no push is the more for it
+		for i := range slices.Backward(trial) {
+			if w.With(doses(trial), r.Minutes).Sessions[0].Minutes <= r.Minutes {
+				return some
+			}
+			if !l.catalogue.Pattern(trial[i].Exercise).Pulls() || l.pushes(trial) < 0 {
+				take(i)
+			}
+		}
+	}
+	return some
+}
+
+// pushes is how many more sets of pushes than of pulls there are.
+func (l *log) pushes(items []Decided) (more int) {
+	for _, p := range doses(items) {
+		switch pattern := l.catalogue.Pattern(p.Exercise); {
+		case pattern.Pushes():
+			more += p.Sets
+		case pattern.Pulls():
+			more -= p.Sets
+		}
+	}
+	return more
+}
+
+// sayHeld says where a set was not added for want of minutes.
+func (r Record) sayHeld(items []Decided, courses []progression.Course) []Decided {
+	for i := range items {
+		d := &items[i].Decision
+		if d.Next == nil || len(courses[i].Policy.Without) == len(r.Policy.Without) {
+			continue
+		}
+		d.Reasons = append(slices.Clip(d.Reasons), evidence.Because("dose.fewer-sets", "dose.change-between-exercises", "dose.walking-pace", "dose.warm-up").With(
+			evidence.Count("sets", d.Next.Sets), evidence.Count("whole", max(d.Next.Sets+1, d.Next.BuildTo)), evidence.Minutes("minutes", r.Minutes)))
+	}
+	return items
+}
+
+// doses are those that were decided on.
+func doses(items []Decided) []dose.Prescription {
+	var list []dose.Prescription
+	for _, item := range items {
+		if item.prescribed() {
+			list = append(list, *item.Decision.Next)
+		}
+	}
+	return list
 }
 
 // places are where the parts of the courses stand in the record.

@@ -22,6 +22,7 @@ var ErrAnswer = errors.New("another answer")
 // and how long the lists of the record were.
 type Entry struct {
 	Day     units.Day `json:"day"`
+	Decided units.Day `json:"decided,omitzero"` // on which it was, where that was kept and before Day
 	Edition string    `json:"edition"`
 	Given   Given     `json:"given"`
 	Rests   Lengths   `json:"rests_on"`
@@ -151,9 +152,9 @@ func sameAnswer(a, b Entry) bool {
 	return bytes.Equal(was, is) || reflect.DeepEqual(said(was), said(is))
 }
 
-// unedited returns e without its editions.
+// unedited returns e without its editions, and without the day on which it was decided.
 func (e Entry) unedited() Entry {
-	e.Edition, e.Given.Join.Edition = "", 0
+	e.Edition, e.Given.Join.Edition, e.Decided = "", 0, 0
 	if e.Plan != nil {
 		plan := *e.Plan
 		plan.Screening.Policy.Edition = 0
@@ -194,6 +195,10 @@ func bare(v any, isArg bool) {
 func (e Entry) check(r Record) error {
 	var bad field.Errors
 	bad.Add("/day", e.Day.Check())
+	bad.Add("/decided", given(e.Decided))
+	if e.Decided > e.Day && e.Day.Check() == nil {
+		bad.Add("/decided", field.Bad(e.Decided, e.Day.String()+" or before, the day that it is for", field.ErrConflict))
+	}
 	if e.Edition == "" {
 		bad.Add("/edition", field.Bad(nil, "the edition that it was decided under", field.ErrMissing))
 	}

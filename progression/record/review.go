@@ -6,7 +6,6 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/beside"
 	"example.org/posology/dose/choice"
-	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/strength"
 	"example.org/posology/dose/week"
 	"example.org/posology/progression"
@@ -30,7 +29,7 @@ type Review struct {
 	Profile   screening.Profile `json:"profile"`         // as it was answered at the assessment
 	Today     *screening.Check  `json:"today,omitempty"` // the day's check, if there was one
 	Screening screening.Outcome `json:"screening"`
-	InForce   week.Dates        `json:"in_force"`          // the days that the plan was held to until now
+	InForce   week.Dates        `json:"in_force"`          // the days that the plan is held to: [Record.Dates]
 	Overdue   []evidence.Reason `json:"overdue,omitempty"` // which of them are over
 	Expired   bool              `json:"expired,omitzero"`  // so that a new plan is to be made
 	Unused    []strength.Unused `json:"unused,omitempty"`  // tests on which no dose rests
@@ -49,10 +48,9 @@ type Review struct {
 	Beside beside.Known `json:"beside,omitzero"`
 }
 
-// Coming is the week of the next visit, and the dates after it.
+// Coming is the week of the next visit.
 type Coming struct {
 	Days   []units.Day   `json:"days"`
-	Dates  week.Dates    `json:"dates"`
 	Beside []beside.Item `json:"beside,omitempty"` // from the steps that the record keeps, else as it is begun
 	Begun  bool          `json:"begun,omitzero"`   // all of Beside is as it is begun, since the record keeps no step and nothing that was practised
 	// NotBeside is what of it is not begun.
@@ -101,13 +99,12 @@ func (r Record) assess(l *log, day, next units.Day) (Review, error) {
 	re := Review{Note: r.Note, Client: r.Client, Task: r.Task, Tasks: r.Tasks, Day: day, Next: next, Profile: r.Profile, Today: first.Today, Screening: first.Screening, Attended: attended}
 	tests := r.tests(first.Screening)
 	re.Chosen, re.Tested = tests.Tests, r.tested(tests, first.Screening, day)
-	if re.InForce, err = week.DatesOf(r.phase(first.Week), r.Began, first.Screening.ReviewBy); err != nil {
-		return Review{}, field.At("/began", err)
+	if re.InForce, err = r.dates(r.phase(first.Week), first.Screening, day); err != nil {
+		return Review{}, err
 	}
-	r.testedSince(&re.InForce, day)
 	re.Overdue = re.InForce.Overdue(day)
 	request, re.Unused = request.Usable()
-	if re.Items, err = r.decide(l, request, day, next, attended.Sessions); err != nil {
+	if re.Items, err = r.decide(l, request, first.Week, day, next, programme.SinceReturn(attended.Sessions, attended.Done, day)); err != nil {
 		return Review{}, err
 	}
 	if re.Alarms, re.Told, err = r.stands(day); err != nil {
@@ -168,7 +165,7 @@ func (r Record) coming(re Review, w *week.Week) *Coming {
 	if w == nil || !slices.ContainsFunc(re.Items, Decided.prescribed) {
 		return nil
 	}
-	c := &Coming{Dates: r.renewed(re.InForce, *w), Beside: w.Beside, NotBeside: w.NotBeside, Reasons: w.Reasons}
+	c := &Coming{Beside: w.Beside, NotBeside: w.NotBeside, Reasons: w.With(doses(re.Items), r.Minutes).Reasons}
 	c.Begun = len(r.Beside.InForce)+len(r.Practised) == 0
 	for _, s := range w.Sessions {
 		c.Days = append(c.Days, s.Day)
@@ -176,9 +173,25 @@ func (r Record) coming(re Review, w *week.Week) *Coming {
 	return c
 }
 
-// testedSince moves the next test of strength where there was one under the plan in
-// force: as far from that one as the plan asks for the first.
-func (r Record) testedSince(d *week.Dates, day units.Day) {
+// Dates returns the days that the plan in force is held to, as known on a day: those of
+// its phase from its first session on. A review moves none of them, and a test of strength
+// the next one alone: as far from that test as the plan asks for the first. Where the
+// record keeps no phase it is the one that is looked at soonest. A record whose answers or
+// first session cannot be used is an error at their places.
+func (r Record) Dates(day units.Day) (week.Dates, error) {
+	outcome, err := screening.Assess(r.Profile, r.Join)
+	if err != nil {
+		return week.Dates{}, field.At("/profile", err)
+	}
+	r.Began = r.began()
+	return r.dates(r.phase(nil), outcome, day)
+}
+
+func (r Record) dates(phase dose.Phase, o screening.Outcome, day units.Day) (week.Dates, error) {
+	d, err := week.DatesOf(phase, r.Began, o.ReviewBy)
+	if err != nil {
+		return d, field.At("/began", err)
+	}
 	last := r.Began
 	for _, s := range r.Tests {
 		if s.Day <= day {
@@ -186,17 +199,7 @@ func (r Record) testedSince(d *week.Dates, day units.Day) {
 		}
 	}
 	d.Retest += last - r.Began
-}
-
-// renewed returns the days that the plan is held to from this review on. A
-// review does not stand in for a test of strength: that stays due where there
-// was none under the plan in force.
-func (r Record) renewed(was week.Dates, w week.Week) week.Dates {
-	is := w.Dates()
-	if !slices.ContainsFunc(r.Tests, func(s setlog.Set) bool { return s.Day > r.Began }) {
-		is.Retest = was.Retest
-	}
-	return is
+	return d, nil
 }
 
 // phase is that of the plan in force: as the record has it, or as the week does.

@@ -11,6 +11,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/week"
+	"example.org/posology/progression"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -296,6 +297,8 @@ func TestSixOverTwelveWeeks(t *testing.T) {
 						noWeight(t, *d, item.Decision.Reasons)
 						if p := exercise.Standard().Pattern(d.Exercise); p.Pushes() {
 							push += d.Sets
+						} else if p.Pulls() && item.Decision.Action == progression.ChangeVariant { // a new one begins with fewer, and catches up
+							pull += item.Log[len(item.Log)-1].Plan.Sets
 						} else if p.Pulls() {
 							pull += d.Sets
 						}

@@ -20,7 +20,7 @@ var lexicon = sync.OnceValue(func() evidence.Lexicon { return units.Must(evidenc
 
 // visitReasons are of the gates and of doubtful sets.
 var visitReasons = []say.Row{
-	say.That("progression.below-dose", say.Rests{factGates}, "", "Below the dose: sets {sets} of {planned}, repetitions of the weakest {fewest} of {count}."),
+	say.That("progression.below-dose", say.Rests{factGates}, "", "Below the dose: sets {sets} of {planned}, of one-sided work on the side with fewer; repetitions of the weakest {fewest} of {count}."),
 	say.That("progression.below-top", say.Rests{factTopOfRange, factGates}, "", "The weakest set reached {fewest} of {top}: the whole range before load."),
 	say.That("progression.event", say.Rests{factGates}, "Something showed during the sets: we look at that first.", "During the sets: {signs}; {action}; route: {route}."),
 	say.That("progression.form-lost", say.Rests{factGates}, "No more weight until the movement feels steady.", "The technique gave way: the load is kept."),

@@ -1,6 +1,7 @@
 package page
 
 import (
+	"fmt"
 	"strings"
 
 	"example.org/posology/units/body"
@@ -42,4 +43,12 @@ func LeaveOut(avoid body.Demands) string {
 		return ""
 	}
 	return "Until we say otherwise, please leave out: " + strings.Join(list, "; ") + "."
+}
+
+// Counted prints "1 set" and "3 sets".
+func Counted(n int, what string) string {
+	if n == 1 {
+		return "1 " + what
+	}
+	return fmt.Sprintf("%d %ss", n, what)
 }

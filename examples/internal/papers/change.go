@@ -153,10 +153,7 @@ func functionChanges(done []choice.Tested) []tested {
 		if t.Change == nil {
 			continue
 		}
-		name := t.Test.String()
-		if t.Trial != 0 {
-			name = t.Trial.String()
-		}
+		name := t.Test.String() + t.Trial.String()
 		if t.Side == body.Left || t.Side == body.Right {
 			name += ", " + t.Side.String()
 		}

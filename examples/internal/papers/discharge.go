@@ -28,6 +28,11 @@ func Discharge(r record.Record, review record.Review) ([]Paper, error) {
 		return nil, err
 	}
 	e := ending{review: review, kept: keeps(review), beside: shown(r, review), kit: r.Kit, tests: functionChanges(review.Tested), tracks: tracks, strength: strengthChanges(r, review.Screening.Who, tracks)}
+	v := OfReview(review)
+	v.profile.Setting = screening.Alone // from now on
+	if e.alone, err = screening.Assess(v.profile, r.Join); err != nil {
+		return nil, err
+	}
 	s, err := newSheet(review.Day, r.Note)
 	if err != nil {
 		return nil, err
@@ -42,7 +47,11 @@ func Discharge(r record.Record, review record.Review) ([]Paper, error) {
 	}
 	l.Opening = fmt.Sprintf("%s: the end of a programme of strength training, %s%s", r.Client, visits(review), planned(review.Attended))
 	written, err := l.Document()
-	return []Paper{{"discharge", s.Document}, {"discharge-letter", written}}, err
+	list := []Paper{{"discharge", s.Document}, {"discharge-letter", written}}
+	if v.takesInsulin() {
+		list = append(list, Paper{"glucose", v.glucose()})
+	}
+	return list, err
 }
 
 // planned says how many sessions there were to be. Of days before
@@ -64,6 +73,7 @@ type ending struct {
 	tests    []tested
 	tracks   []Strength
 	strength [][]string
+	alone    screening.Outcome // of who trains with nobody near
 }
 
 // keeps returns what goes on alone: the dose that was done last where the next one would
@@ -116,6 +126,11 @@ func (e ending) client(s *sheet) {
 	for _, t := range e.tests {
 		results = append(results, fmt.Sprintf("%s: %s at the start, %s now. %s", upper(t.name), t.before, t.after, strings.Join(s.texts(t.change.Reasons), " ")))
 	}
+	for _, t := range r.Tested {
+		if t.Trial != 0 && t.Last == nil {
+			results = append(results, "We have not tested this with you: "+t.Trial.String()+". Have somebody beside you when you try.")
+		}
+	}
 	s.Points(results...)
 	if len(e.kept) == 0 {
 		s.Listed("First", first(s, r)...)
@@ -129,6 +144,8 @@ func (e ending) client(s *sheet) {
 		how[len(how)-1] = fmt.Sprintf("Keep the weights that you have now: %d days a week, and of each exercise the sets that stand there.", along.Maintain.Days)
 	}
 	s.Points(how...)
+	mind := slices.DeleteFunc(slices.Clone(r.Screening.Findings), func(f screening.Finding) bool { return !f.Known || !slices.Contains(aloneToo, f.Code) })
+	s.Listed("What to mind with your health", append(s.texts(page.ToClient(screening.Outcome{Findings: mind})), e.company()...)...)
 	parts := partsOf(e.kept)
 	said := s.once(parts)
 	s.Part("For all exercises")
@@ -141,6 +158,24 @@ func (e ending) client(s *sheet) {
 	e.breaks(s)
 	s.Section("When to come back")
 	s.Points(append(s.texts(along.Reasons[3:]), "The questions about your health are gone through again by "+page.Day(r.Screening.ReviewBy)+".")...)
+}
+
+// aloneToo are the findings of which what the client reads holds without us, too.
+var aloneToo = []screening.Code{insulin, "anticoagulant", "hypertension_treated", "osteoporosis", "pelvic_organ_prolapse"}
+
+// company says which exercises are not for somebody alone.
+func (e ending) company() []string {
+	avoid := e.alone.Limits.Avoid &^ e.review.Screening.Limits.Avoid
+	var names []string
+	for _, item := range e.kept {
+		if ex, known := exerciseOf(item); known && ex.Demands.Both(avoid) != 0 {
+			names = append(names, item.Name)
+		}
+	}
+	if len(names) > 0 {
+		names = []string{"Only while somebody is near: " + strings.Join(names, ", ") + "."}
+	}
+	return names
 }
 
 // hurts says what to do about pain, with the figures of the pain model's own rows.
@@ -162,7 +197,7 @@ func (e ending) breaks(s *sheet) {
 	weeks := []int{1, 2, 4, 8}
 	t := document.Table{Caption: "What to begin again with, if you were not ill", Head: []string{"Exercise"}}
 	for _, w := range weeks {
-		t.Head = append(t.Head, fmt.Sprintf("up to %s", counted(w, "week")))
+		t.Head = append(t.Head, fmt.Sprintf("up to %s", page.Counted(w, "week")))
 	}
 	for _, item := range e.kept {
 		row := []string{upper(item.Name)}
@@ -187,7 +222,7 @@ func (e ending) again(item dose.Prescription, weeks int) string {
 	if err != nil {
 		return ask
 	}
-	text := counted(sets, "set")
+	text := page.Counted(sets, "set")
 	if back.Load == 1 && back.Sets == 1 {
 		return "as before"
 	}
@@ -207,13 +242,6 @@ func (e ending) again(item dose.Prescription, weeks int) string {
 		return ask
 	}
 	return load.Each().Short(units.Down) + ", " + text
-}
-
-func counted(n int, what string) string {
-	if n == 1 {
-		return "1 " + what
-	}
-	return fmt.Sprintf("%d %ss", n, what)
 }
 
 // tables are start, end and change for the letter.

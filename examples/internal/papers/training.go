@@ -17,24 +17,28 @@ func training(r record.Review) []string {
 	if err != nil {
 		return nil // reported by whoever prints
 	}
-	var lines, said []string
-	of := map[string][]string{}
+	var lines []string
+	of := map[string][]string{} // names, by what was said of them on a day
 	for _, item := range r.Items {
 		for _, v := range item.Log {
-			if why := record.Bodily(v); len(why) > 0 {
-				text := fmt.Sprintf("on %s: %s", page.Day(v.Day), clinician(words, why))
-				if pain := PainText(v.Pain); pain != "" {
-					text += " Recorded: " + pain + "."
-				}
-				if of[text] == nil {
-					said = append(said, text)
-				}
-				of[text] = append(of[text], item.Name)
+			text := clinician(words, record.Bodily(v))
+			if pain := PainText(v.Pain); v.Pain != nil && pain != "" {
+				text += " Recorded: " + pain + "."
+			}
+			if v.FormLost == screening.Yes {
+				text += " The technique gave way."
+			}
+			if text = strings.TrimSpace(text); text == "" {
+				continue
+			}
+			text = fmt.Sprintf("on %s: %s", page.Day(v.Day), text)
+			if of[text] = append(of[text], item.Name); len(of[text]) == 1 {
+				lines = append(lines, text)
 			}
 		}
 	}
-	for _, text := range said {
-		lines = append(lines, strings.Join(of[text], ", ")+", "+text)
+	for i, text := range lines {
+		lines[i] = strings.Join(of[text], ", ") + ", " + text
 	}
 	for _, h := range r.Told {
 		lines = append(lines, upper(h.Kind.String())+", on "+page.Day(h.Day)+". "+clinician(words, h.Reasons))

@@ -75,7 +75,7 @@ func summary(p *page.Paper, r record.Review) page.Summary {
 		s.Open = append(s.Open, "to be looked at first: "+names)
 	}
 	if r.Coming != nil {
-		s.Dates = page.Dates(r.Coming.Dates, r.Day)
+		s.Dates = page.Dates(r.InForce, r.Day)
 	}
 	return s
 }
@@ -180,7 +180,7 @@ func recordLookedAt(p *page.Paper, r record.Review) {
 
 func recordAttended(p *page.Paper, a record.AttendanceReport) {
 	p.Heading("Done and missed")
-	p.Line("%d days planned, %d visits.", len(a.Sessions), len(a.Done))
+	p.Line("%s planned, %s.", page.Counted(len(a.Sessions), "day"), page.Counted(len(a.Done), "visit"))
 	p.Clinicians("- ", a.Answer.Reasons)
 	for _, d := range a.Missed {
 		p.Line("- missed: %s", page.Day(d))
