@@ -17,6 +17,7 @@ import (
 	"example.org/posology/progression/protocol"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
+	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
