@@ -11,6 +11,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/week"
+	"example.org/posology/progression"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -294,10 +295,14 @@ func TestSixOverTwelveWeeks(t *testing.T) {
 					if d := item.Decision.Next; d != nil {
 						doses = append(doses, *d)
 						noWeight(t, *d, item.Decision.Reasons)
+						sets := d.Sets
+						if item.Decision.Action == progression.ChangeVariant { // begun with fewer, and built up
+							sets = d.BuildTo
+						}
 						if p := exercise.Standard().Pattern(d.Exercise); p.Pushes() {
-							push += d.Sets
+							push += sets
 						} else if p.Pulls() {
-							pull += d.Sets
+							pull += sets
 						}
 					}
 				}

@@ -21,15 +21,15 @@ var gone = []say.Row{
 // kept are of a dose that stays or is made easier.
 var kept = []say.Row{
 	say.That("progression.easier-variant", say.Rests{Variant}, "", "An easier variant, learnt anew."),
-	say.That("progression.eased", say.Rests{Gates}, "", "The gates on the last visit ask for less: no more load, a set fewer if there is one to spare, two more in reserve; where none is counted and no set is to spare, a lighter weight."),
+	say.That("progression.eased", say.Rests{Gates}, "", "The gates on the last visit ask for less: no more load, a set fewer if there is one to spare, else two repetitions, two more in reserve; where none is counted and no set is to spare, a lighter weight."),
 	say.That("progression.above-limit", say.Rests{Limit}, "", "The last load, {load} each, lies above the most allowed now, {most}: the heaviest below it."),
 	say.That("progression.recurring", say.Rests{Variant}, "Since it has hurt more than once we change the exercise, and look at it together.", "It spoke for less at one of the three visits before too: recurring, to be looked at."),
-	say.That("progression.too-much", say.Rests{TooMuch}, "This weight was too much for now.", "A set could not be done often enough even to failure: lighter, or an easier variant."),
+	say.That("progression.too-much", say.Rests{TooMuch}, "This was too much for now.", "A set could not be done often enough even to failure: lighter, or an easier variant."),
 	say.That("progression.too-few", say.Rests{Fit, Variant}, "This weight is too much for now.", "The lightest weight leaves fewer repetitions in the reserve asked for than a set is worth: an easier variant."),
 	say.That("progression.fewer-reps", say.Rests{Fit}, "Not more in a set than stands here, so that some are left.", "{count} repetitions, so that the reserve asked for remains: {reserve}."),
 	say.That("progression.lighter-for-reserve", say.Rests{Fit}, "", "{to} instead of {from}: with {from} the reserve asked for ({reserve}) would leave fewer repetitions than the range begins with."),
 	say.That("progression.reps-for-load", say.Rests{Coarse}, "", "No lighter weight is as near as that cut of the load: {count} a set, which makes up for it."),
-	say.That("progression.return-kept", say.Rests{Return}, "Welcome back. We go on with the same, and no more for now.", "{days} days since the last session. The ladder, which has no published source, would take {load} of the load and {sets} of the sets; nothing is left to take."),
+	say.That("progression.return-kept", say.Rests{Return}, "After the break we go on with the same, and no more for now.", "{days} days since the last session. The ladder, which has no published source, would take {load} of the load and {sets} of the sets; nothing is left to take."),
 	say.That("progression.lighter-day", say.Rests{Gates}, "", "The day's check asks for a lighter session: nothing is made harder."),
 	say.That("progression.below-three", say.Rests{Simplify}, "We make it a little easier.", "Three visits in a row below the dose: made easier."),
 	say.That("progression.nothing-done", say.Rests{Gates}, "", "No set to go by: nothing is made harder."),
