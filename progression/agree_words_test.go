@@ -23,12 +23,6 @@ func (s stepOf) easier() bool {
 	return s.lighter() || s.is.Sets < s.was.Sets || s.fewer() || s.is.Reserve.Least > s.was.Reserve.Least
 }
 
-// eased reports less in the numbers too, while there is anything to take: whoever is told that
-// it is kept light reads it there.
-func (s stepOf) eased() bool {
-	return s.lighter() || s.alike() && (s.is.Sets < s.was.Sets || s.fewer() || s.was.Sets == 1 && s.was.Count <= 3)
-}
-
 func (s stepOf) notHarder() bool {
 	slow := s.is.Tempo.Lowering > max(2, s.was.Tempo.Lowering) || s.is.Tempo.Pausing > s.was.Tempo.Pausing
 	return !s.heavier() && s.is.Sets <= s.was.Sets && !s.more() && !slow && s.is.Feel == nil
@@ -53,7 +47,7 @@ var claims = map[evidence.ReasonCode]func(stepOf) bool{
 	"progression.hold":    stepOf.notHarder, "progression.maintain": stepOf.notHarder, "progression.nothing-done": stepOf.notHarder,
 	"progression.ask-first": stepOf.notHarder, "progression.tried": stepOf.notHarder, "progression.familiarising": stepOf.notHarder,
 	"progression.as-allowed": stepOf.notHarder, "progression.set-nearest": stepOf.notHarder, "progression.lighter-day": stepOf.notHarder,
-	"progression.fewer-reps": func(s stepOf) bool { return !s.more() }, "progression.eased": stepOf.eased,
+	"progression.fewer-reps": func(s stepOf) bool { return !s.more() }, "progression.eased": func(s stepOf) bool { return !s.heavier() && s.is.Sets <= s.was.Sets },
 }
 
 // What a decision says of its direction is what the numbers do. A visit at which the load

@@ -111,10 +111,7 @@ func (n *now) lessen(asks ask) (easier, error) {
 	if asks&lighterSession == 0 {
 		return e, nil
 	}
-	switch was := &n.last().Plan; {
-	case n.counts() && was.Sets == 1 && was.Count <= e.step.Count && e.step.Load == was.Load.Each(): // the numbers say it too
-		e.step.Count = min(e.step.Count, max(leastAtLightest, was.Count-int(screening.LighterSession().Lighten.MoreReserve)))
-	case !n.counts():
+	if !n.counts() {
 		e.step.Count = min(e.step.Count, n.bottom())
 		if e.step.Sets == 1 && e.step.Count == n.last().Plan.Count && e.step.Load == n.last().Plan.Load.Each() { // no set to spare, and no reserve to ask for
 			e.step.Load = n.below(e.step.Load)
