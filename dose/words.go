@@ -114,11 +114,11 @@ var words = evidence.Words{
 	"dose.from-performed":  {Clinician: "A set of {reps} with {load} was done: looking for the load begins there or lower, never above."},
 	"dose.from-band":       {Clinician: "Load from the band, {share} of what is known: beyond the equation's studied range."},
 	easyStep: {
-		Client:    "If a set ends clearly easy, you may take the next weight up for the next set: {most} at most.",
+		Client:    "If a set ends clearly easy, you may take the next weight up for another set: {most} at most.",
 		Clinician: "{exercise}, load-finding: one step up while sets end clearly easy, never to failure; steps in a visit: {steps}, to {most} at most.",
 	},
 	countedStep: {
-		Client:    fmt.Sprintf("If you could have done more than %v more in a set, you may take the next weight up for the next set: {most} at most.", uncountable),
+		Client:    fmt.Sprintf("If you could have done more than %v more in a set, you may take the next weight up for another set: {most} at most.", uncountable),
 		Clinician: fmt.Sprintf("{exercise}, load-finding: one step up while sets leave more than %v, never to failure; steps in a visit: {steps}, to {most} at most.", uncountable),
 	},
 	noStep: {

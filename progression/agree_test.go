@@ -50,7 +50,7 @@ func disagreements(c progression.Course, d progression.Decision) []string {
 			return slices.ContainsFunc(words, func(w string) bool { return strings.Contains(low, w) })
 		}
 		out := has(" out for now", " out today", "left out", "leave this one out")
-		offer := has("next weight", "add weight", "weight may go up", "heavier weight") && !has("when somebody is with you", "is still too far", "there is no heavier")
+		offer := has("next weight", "add weight", "weight may go up", "heavier weight") && !has("when somebody is with you", "is still too far", "did not try", "there is no heavier")
 		keeps := has("keep the weight", "same weight")
 		switch {
 		case out && d.Next != nil:

@@ -60,11 +60,11 @@ func TestNextEdgesOfFinding(t *testing.T) {
 		{"no further with technique lost", func(c *progression.Course) {
 			looked(c, 10, try{4, 10, 8})
 			last(c).FormLost = screening.Yes
-		}, "hold, none: 3 × 9 × 4 to 12", "progression.hold"},
+		}, "hold, none: 3 × 10 × 4 to 12", "progression.hold"},
 		{"no further while nobody watched", func(c *progression.Course) {
 			looked(c, 10, try{4, 10, 8})
 			seenLongAgo(c)
-		}, "hold, none: 3 × 9 × 4 to 12", "progression.show-technique"},
+		}, "hold, none: 3 × 10 × 4 to 12", "progression.show-technique"},
 		{"no further with less left than was asked for", func(c *progression.Course) {
 			looked(c, 10, try{4, 10, 6})
 			reserve(c, 7)
@@ -73,7 +73,7 @@ func TestNextEdgesOfFinding(t *testing.T) {
 		{"not beyond a limit", func(c *progression.Course) {
 			looked(c, 10, try{4, 10, 8})
 			most(c, 4)
-		}, "hold, none: 3 × 9 × 4 to 12", "progression.limit"},
+		}, "hold, none: 3 × 10 × 4 to 12", "progression.limit"},
 		{"up to a limit", func(c *progression.Course) {
 			looked(c, 10, try{4, 10, 8})
 			most(c, 4.25)

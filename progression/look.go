@@ -1,8 +1,6 @@
 package progression
 
 import (
-	"cmp"
-
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
@@ -168,11 +166,14 @@ func (n *now) same(plan *dose.Prescription) dose.Step {
 }
 
 // beforeTrial returns the last plan, and after a trial the one with the same load
-// before it, if there is one.
+// before it, if there is one with no fewer repetitions.
 func (n *now) beforeTrial() *dose.Prescription {
 	trial := &n.last().Plan
 	if !visit.Searches(trial) || len(n.seen.Visit.Sets) == 0 {
 		return trial
 	}
-	return cmp.Or(n.h.PlannedBefore(len(n.c.Log)-1, n.seen.Base), trial)
+	if p := n.h.PlannedBefore(len(n.c.Log)-1, n.seen.Base); p != nil && p.Count >= trial.Count {
+		return p
+	}
+	return trial
 }

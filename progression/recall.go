@@ -3,7 +3,6 @@ package progression
 import (
 	"slices"
 
-	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/internal/history"
 	"example.org/posology/progression/rule"
@@ -29,7 +28,7 @@ func (n *now) recall(each units.Mass) (again, vain bool) {
 		case given.Yes(v.Unable) && v.Plan.Load.Each() == each: // a failed lift leaves no set to find
 			return false, lately
 		case len(sets) > 0:
-			shows := v.FormLost == screening.No && n.showsItself(v.With(sets))
+			shows := v.FormLost == screening.No && n.h.ShowsItself(v.With(sets), n.bottom(), n.out.Reserve.Least)
 			return shows && age <= visit.KnownDays && n.calm(), !shows && lately
 		}
 	}
@@ -50,25 +49,6 @@ func (n *now) calm() bool {
 	return len(log) >= calmVisits
 }
 
-// showsItself reports whether sets with a weight show that it can be done at the
-// bottom of the range in reserve, on the weaker side too.
-func (n *now) showsItself(v *visit.Visit) bool {
-	if v.Done() == 0 {
-		return false
-	}
-	for _, s := range v.Sets {
-		left, _ := v.With([]setlog.Set{s}).Reserve()
-		enough := s.Reps >= n.bottom()
-		if n.counts() {
-			enough = float64(s.Reps)+float64(left) >= float64(n.bottom())+float64(n.out.Reserve.Least)
-		}
-		if !enough {
-			return false
-		}
-	}
-	return true
-}
-
 const calmVisits = 2 // in a row
 
 // ratedTwice reports whether the last two visits went through the range of what counts
@@ -82,6 +62,13 @@ func (n *now) ratedTwice() bool {
 		}
 	}
 	return !n.counts() && n.calm()
+}
+
+// longEasy reports whether, with somebody there, up to double the weight may be taken without
+// a trial, which was neither in vain nor left untried within eight visits, all clearly easy:
+// whoever tries nothing would else never carry more.
+func (n *now) longEasy(j Jump) bool {
+	return !n.alone() && j.External > 0 && j.External <= 1 && !n.h.Declined(n.seen.Base, feelEvery) && n.h.LongEasy(n.seen.Base, feelEvery)
 }
 
 // lifted reports whether the last eight visits have a set with a weight.

@@ -6,6 +6,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/progression/internal/history"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/units"
@@ -97,8 +98,8 @@ func (n *now) leastOf(each units.Mass) int {
 
 // kept is how many repetitions stay of what was just done as asked: up to the floor, as
 // many as leave the reserve by what every set told, and all of the floor where one told
-// less than was asked. What was done well is not taken away: where two calm visits were
-// clearly easy one more may come, up to what every set told. 0: none.
+// less than was asked. What was clearly easy is not taken away: all of it stays, and after
+// two calm visits one more may come, up to what every set told. 0: none.
 func (n *now) kept() int {
 	floor := min(n.bottom(), farFloor)
 	if n.c.Policy.Floor > 0 {
@@ -107,11 +108,13 @@ func (n *now) kept() int {
 	if seen := &n.seen.Visit; !n.counts() || n.back != nil || seen.Done() < seen.Plan.Sets {
 		return 0
 	}
-	more, need := 0, n.leastOf(n.seen.Base)
-	if n.seen.BeyondCounting() && n.calm() {
-		floor, more = n.last().Plan.Count+1, 1
+	least, more, need := floor, 0, n.leastOf(n.seen.Base)
+	switch easy := n.seen.BeyondCounting(); {
+	case easy && n.calm():
+		least, more = n.last().Plan.Count+1, 1
+	case easy:
+		least = max(floor, n.step.Count)
 	}
-	least := floor
 	for i := range n.seen.Visit.Sets {
 		s := &n.seen.Visit.Sets[i]
 		left, err := s.Effort.RIR()
@@ -120,9 +123,11 @@ func (n *now) kept() int {
 			return 0
 		}
 		if told < n.last().Plan.Reserve.Least {
-			need = floor
+			least, need = min(least, floor), floor
 		}
-		least = min(least, s.Reps+more, int(math.Floor(float64(s.Reps)+float64(told-n.out.Reserve.Least))))
+		if least = min(least, history.Leaves(s.Reps, told, n.out.Reserve.Least)); s.Reps < n.last().Plan.Count || !visit.Searches(&n.last().Plan) { // a trial asks for few
+			least = min(least, s.Reps+more)
+		}
 	}
 	if least < need {
 		return 0
@@ -155,7 +160,7 @@ func (n *now) nearest(more int) int {
 		}
 		if left, err := s.Effort.RIR(); err == nil {
 			told, _ := left.Min()
-			count := int(math.Floor(float64(s.Reps) + float64(told-n.out.Reserve.Least)))
+			count := history.Leaves(s.Reps, told, n.out.Reserve.Least)
 			if least = min(least, count+more); told == 0 { // which nobody misjudges; one such day takes no weight away
 				least = min(least, max(count, n.leastOf(n.seen.Base)))
 			}

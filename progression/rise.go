@@ -101,7 +101,7 @@ func (n *now) shown() bool { return n.jump != nil && n.shows(*n.jump) }
 
 func (n *now) shows(j Jump) bool {
 	if !n.counts() {
-		return j.To.Each() == n.jump.To.Each() && (n.again || !j.big() && !n.vain && n.ratedTwice())
+		return j.To.Each() == n.jump.To.Each() && (n.again || !n.vain && n.ratedTwice() && (!j.big() || n.longEasy(j)))
 	}
 	count, ok := n.allows(j.To.Each())
 	return ok && count >= n.floor(j)

@@ -190,7 +190,7 @@ func TestNextBeginsToLook(t *testing.T) {
 				v.Sets[i].Load, v.Sets[i].Reps, v.Sets[i].Effort = 2*kilo, 3, units.Must(units.InReserve(0))
 			}
 		}, "progress, repetitions: 2 × 15 × 1 to 20", "progression.more-reps"},
-		{"alone", func(c *progression.Course) { c.Request.Screening.Setting = screening.Alone }, "hold, none: 1 × 9 × 1 to 20", "progression.step-beside"},
+		{"alone", func(c *progression.Course) { c.Request.Screening.Setting = screening.Alone }, "hold, none: 1 × 10 × 1 to 20", "progression.step-beside"},
 	})
 }
 

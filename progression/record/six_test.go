@@ -295,12 +295,14 @@ func TestSixOverTwelveWeeks(t *testing.T) {
 					if d := item.Decision.Next; d != nil {
 						doses = append(doses, *d)
 						noWeight(t, *d, item.Decision.Reasons)
+						sets := d.Sets
+						if item.Decision.Action == progression.ChangeVariant { // begun with fewer, and built up
+							sets = d.BuildTo
+						}
 						if p := exercise.Standard().Pattern(d.Exercise); p.Pushes() {
-							push += d.Sets
-						} else if p.Pulls() && item.Decision.Action == progression.ChangeVariant { // a new one begins with fewer, and catches up
-							pull += item.Log[len(item.Log)-1].Plan.Sets
+							push += sets
 						} else if p.Pulls() {
-							pull += d.Sets
+							pull += sets
 						}
 					}
 				}

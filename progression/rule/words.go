@@ -17,11 +17,11 @@ func words() evidence.Words {
 		"progression.bridge":         {Clinician: "To land on {low} repetitions after a step of {share}, first reach {reps}: arithmetic on the linear form, tested by no trial."},
 		"progression.pain-composite": {Clinician: "The cautious rule on pain (no published source as a whole): {advice}; zone {zone}."},
 		"progression.return": {
-			Client:    "Welcome back. We begin a little easier and build up again.",
+			Client:    "After the break we begin a little easier and build up again.",
 			Clinician: "{days} days since the last session. The ladder: {load} of the load, {sets} of the sets; it has no published source.",
 		},
 		"progression.return-anew": {
-			Client:    "Welcome back. After such a break we begin afresh.",
+			Client:    "After such a break we begin afresh.",
 			Clinician: "{days} days since the last session: familiarisation and a new baseline. The ladder has no published source.",
 		},
 		"progression.rule":        {Clinician: "The rule {rule} says: {advice}."},

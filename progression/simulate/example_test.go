@@ -50,7 +50,7 @@ func ExampleRun() {
 	fmt.Printf("many people, after half a year: %.0f %%, and %.1f %% a week %v\n", gain, rate, err)
 	// Output:
 	// week 1: 1 × 10 with 1 kg dumbbell in each hand
-	// week 1: 1 × 7 with 3 kg dumbbell in each hand
+	// week 1: 1 × 10 with 3 kg dumbbell in each hand
 	// week 5: 3 × 14 with 3 kg dumbbell in each hand
 	// week 5: 3 × 14 with 3 kg dumbbell in each hand
 	// week 10: 3 × 6 with 4 kg dumbbell in each hand

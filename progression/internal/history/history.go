@@ -249,13 +249,13 @@ func (h *History) PlannedBefore(place int, each units.Mass) *dose.Prescription {
 }
 
 // Declined reports whether at one of the last so many visits more than each, or than a
-// heavier weight, was to be felt, or tried as it was not before, and was not.
+// heavier weight, was to be felt, or tried of a weight that was the dose before, and was not.
 func (h *History) Declined(each units.Mass, visits int) bool {
 	for i := max(0, len(h.Log)-visits); i < len(h.Log); i++ {
 		v := &h.Log[i]
 		at := v.Plan.Load.Each()
 		more := func(m units.Mass) bool { return m > at }
-		asked := v.Plan.Feel != nil || visit.Searches(&v.Plan) && h.PlannedBefore(i, at) != nil
+		asked := v.Plan.Feel != nil || visit.Searches(&v.Plan) && slices.ContainsFunc(h.Log[:i], func(v visit.Visit) bool { return v.Plan.Load.Each() == at })
 		if at >= each && asked && len(v.SetsWith(more)) == 0 {
 			return true
 		}
