@@ -100,12 +100,12 @@ func dayFormOf(text string) (f dayForm, ok bool) {
 	if text == "" {
 		return f, true
 	}
-	part := dayForms.FindStringSubmatch(text)
-	if part == nil {
+	words := dayForms.FindStringSubmatch(text)
+	if words == nil {
 		return f, false
 	}
-	order := []string{part[1], part[3], part[5]}
-	f = dayForm{text, [2]string{part[2], part[4]}, slices.Index(order, "year"), slices.Index(order, "month"), slices.Index(order, "day")}
+	order := []string{words[1], words[3], words[5]}
+	f = dayForm{text, [2]string{words[2], words[4]}, slices.Index(order, "year"), slices.Index(order, "month"), slices.Index(order, "day")}
 	return f, f.y >= 0 && f.m >= 0 && f.d >= 0
 }
 
@@ -116,8 +116,8 @@ func (f *dayForm) read(text string) (units.Day, error) {
 	}
 	first, rest, _ := strings.Cut(text, f.seps[0])
 	second, third, _ := strings.Cut(rest, f.seps[1])
-	part := [3]string{first, second, third}
-	for i, digits := range part {
+	numbers := [3]string{first, second, third}
+	for i, digits := range numbers {
 		most := 2
 		if i == f.y {
 			most = 4
@@ -126,8 +126,8 @@ func (f *dayForm) read(text string) (units.Day, error) {
 			return 0, field.Bad(fmt.Sprintf("%.40q", text), "a day in numbers as "+f.text+", the year in four digits", field.ErrSyntax)
 		}
 	}
-	year, _ := strconv.Atoi(part[f.y]) // digits only: no error
-	month, _ := strconv.Atoi(part[f.m])
-	day, _ := strconv.Atoi(part[f.d])
+	year, _ := strconv.Atoi(numbers[f.y]) // digits only: no error
+	month, _ := strconv.Atoi(numbers[f.m])
+	day, _ := strconv.Atoi(numbers[f.d])
 	return units.NewDay(year, time.Month(month), day)
 }

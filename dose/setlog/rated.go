@@ -13,15 +13,15 @@ import (
 // is wrong with another cell than the effort's own goes to bad.
 func (p *parser) effort(bad *field.Errors) (units.Effort, error) {
 	e, err := p.ownEffort(bad)
-	for _, column := range [...]struct {
+	for _, other := range [...]struct {
 		at    int
 		scale units.Scale
 	}{{ofRPE, units.ScaleRPE}, {ofRIR, units.ScaleRIR}} {
-		text := p.texts[column.at]
+		text := p.texts[other.at]
 		if len(text) == 0 {
 			continue
 		}
-		more, wrong := rated(string(text), column.scale, 0)
+		more, wrong := rated(string(text), other.scale, 0)
 		if wrong == nil {
 			e, wrong = lessLeft(e, more)
 		}
@@ -29,7 +29,7 @@ func (p *parser) effort(bad *field.Errors) (units.Effort, error) {
 			return e, wrong
 		}
 		if wrong != nil {
-			bad.Add("/"+fieldNames[column.at], wrong)
+			bad.Add("/"+fieldNames[other.at], wrong)
 		}
 	}
 	return e, err
