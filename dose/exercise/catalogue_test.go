@@ -192,7 +192,7 @@ func TestLookup(t *testing.T) {
 		want exercise.ID
 	}{
 		{"goblet-squat", "goblet-squat"}, {"Goblet Squat", "goblet-squat"}, {" RDL\t", "dumbbell-romanian-deadlift"},
-		{"FARMER'S CARRY", "farmers-carry"}, {"chair stand", "sit-to-stand"},
+		{"FARMER'S CARRY", "farmers-carry"}, {"chair stand", "sit-to-stand"}, {"Dumbbell curl", "biceps-curl"},
 	}
 	for _, tt := range tests {
 		if got, err := exercise.Standard().Lookup(tt.name); err != nil || got.ID != tt.want {

@@ -126,7 +126,7 @@ var armLadders = []ladder{
 			muscles: "hammer curl", hold: body.OneEachHand,
 		},
 		{
-			id: "biceps-curl", name: "biceps curl", aliases: []string{"arm curl"}, pattern: ElbowFlexion,
+			id: "biceps-curl", name: "biceps curl", aliases: []string{"arm curl", "dumbbell curl"}, pattern: ElbowFlexion,
 			how:     "Stand tall with a dumbbell in each hand; bend your elbows, palms up, and lower the weights slowly.",
 			muscles: "biceps curl", hold: body.OneEachHand,
 			demands: body.DemandSet(body.FreeStanding),

@@ -163,7 +163,6 @@ type fitting struct {
 	open          gave // the least that was not ruled out
 	work          *int // what may still be spent; 0 or less: the search gave up
 	path          []dropped
-	ended         bool // path goes no further
 	outlines      outlines
 }
 

@@ -15,6 +15,7 @@ const (
 	factThousands evidence.FactID = "setlog.thousands"
 	factHeavy     evidence.FactID = "setlog.heavy"
 	factMany      evidence.FactID = "setlog.many"
+	factDays      evidence.FactID = "setlog.days"
 )
 
 // Above these a slip of the keyboard is likelier than such a set. They are no doses.
@@ -30,6 +31,8 @@ var facts = []evidence.Fact{
 		Value: fmt.Sprintf("a load above %s is asked about, and one above %s refused", doubtLoad, maxLoad)},
 	{ID: factMany, Basis: evidence.Design,
 		Value: fmt.Sprintf("more than %d repetitions, seconds or metres in a set are asked about, and more than %d refused", doubtReps, maxReps)},
+	{ID: factDays, Basis: evidence.Design,
+		Value: "a day outside the range that the reader of a log gives is asked about"},
 }
 
 // Facts yields what a [Reader] asks about.
@@ -48,6 +51,9 @@ func (p *parser) doubts(s *Set) (list []evidence.Reason) {
 	}
 	if s.Reps > doubtReps {
 		list = append(list, evidence.Because("setlog.many", factMany).With(evidence.Count("reps", s.Reps)))
+	}
+	if d := s.Day; d != 0 && (d < p.rd.From || p.rd.Until != 0 && d > p.rd.Until) {
+		list = append(list, evidence.Because("setlog.days", factDays).With(evidence.Day("day", d)))
 	}
 	return list
 }

@@ -19,8 +19,11 @@ type parser struct {
 	at    [numFields]int // the place of each field among the cells; -1 for none
 	width int            // cells of a row
 	// numbered says that the number of the set is checked.
-	numbered bool
-	texts    [numFields][]byte
+	numbered  bool
+	days      dayForm
+	sides     map[string]body.Side   // by what the log calls them
+	exercises map[string]exercise.ID // likewise
+	texts     [numFields][]byte
 
 	memos memos
 	one   [256]units.Effort // what a cell of one byte says of the effort
@@ -47,7 +50,8 @@ type listed struct {
 }
 
 func newParser(rd *Reader) *parser {
-	p := &parser{rd: rd, memos: newMemos(), named: memo[*listed]{}}
+	p := &parser{rd: rd, memos: newMemos(), named: memo[*listed]{}, sides: foldedNames(rd.Sides), exercises: foldedNames(rd.Exercises)}
+	p.days, _ = dayFormOf(rd.DayForm) // checked by Validate
 	p.last.listed = p.exercise(nil)
 	return p
 }

@@ -39,7 +39,7 @@ func (p *parser) quickRun(s *Set) bool {
 		l.person = append(l.person[:0], text...)
 	}
 	if text := p.texts[ofDay]; !bytes.Equal(text, l.day) {
-		on, err := p.memos.day.get(text, parse[units.Day])
+		on, err := p.memos.day.get(text, func(text string) (units.Day, error) { return p.days.read(text) })
 		if err != nil {
 			return false
 		}
@@ -63,7 +63,7 @@ func (p *parser) quickRun(s *Set) bool {
 func (p *parser) quickPlace(s *Set) bool {
 	var err error
 	if text := p.texts[ofSide]; len(text) > 0 {
-		s.Side, err = p.memos.side.get(text, parse[body.Side])
+		s.Side, err = p.memos.side.get(text, func(text string) (body.Side, error) { return p.side(text) })
 	}
 	if text := p.texts[ofHold]; err == nil && len(text) > 0 {
 		s.Hold, err = p.memos.hold.get(text, parse[body.Hold])
@@ -143,7 +143,7 @@ func digitsOf(text []byte) (int, bool) {
 
 // quickEffort reads effort and seconds; the same cell says the same.
 func (p *parser) quickEffort(s *Set) bool {
-	if len(p.texts[ofScale]) > 0 || len(p.texts[ofSeconds]) > 0 {
+	if len(p.texts[ofScale])+len(p.texts[ofSeconds])+len(p.texts[ofRPE])+len(p.texts[ofRIR]) > 0 {
 		return p.scaled(s)
 	}
 	text := p.texts[ofEffort]
@@ -162,7 +162,7 @@ func (p *parser) quickEffort(s *Set) bool {
 	return err == nil
 }
 
-// scaled reads an effort whose scale stands beside it, and the seconds.
+// scaled reads an effort whose scale stands beside it or is its column's, and the seconds.
 func (p *parser) scaled(s *Set) bool {
 	var err error
 	if text := p.texts[ofSeconds]; len(text) > 0 {

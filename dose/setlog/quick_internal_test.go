@@ -13,9 +13,9 @@ import (
 
 var cellTexts = [numFields][]string{
 	ofPerson:   {"", "p1", "p2"},
-	ofDay:      {"", "2026-11-25", "2026-02-30", "x"},
+	ofDay:      {"", "2026-11-25", "2026-02-30", "25/11/2026", "2026-1-5", "x"},
 	ofExercise: {"", "biceps-curl", "Goblet Squat", "goblet-squat", "one-arm-dumbbell-row", "zumba"},
-	ofSide:     {"", "left", "both", "Right", "up"},
+	ofSide:     {"", "left", "both", "Right", "r", "up"},
 	ofHold:     {"", "one hand", "one in each hand", "unloaded", "On a Band", "x"},
 	ofLoad:     {"", "0", "5", "12.5", "12,5", "0.0001", "1.00001", "12.5 kg", "12.5 KG", "1000", "1000.1", "999999", "1234567", "5.", ".5", "5.0.0", "-5", "NaN", "1,250 g", "0.3", "7.3lb", "4"},
 	ofStated:   {"", "per hand", "total", "Total", "x"},
@@ -24,6 +24,8 @@ var cellTexts = [numFields][]string{
 	ofSeconds:  {"", "4.5", "4,5", "61", "x"},
 	ofUnit:     {"", "kg", "lb", "lbs", "g", "oz", "stone"},
 	ofScale:    {"", "rir", "RPE", "x"},
+	ofRPE:      {"", "8", "8,5", "RPE 8", "rir 2", "11", "4", "1_0", "x"},
+	ofRIR:      {"", "2", "1.5", "5", "-1", "x"},
 	ofSet:      {"", "1", "999", "1000", "0", "x"},
 }
 
@@ -39,6 +41,10 @@ func TestQuickAsSlow(t *testing.T) {
 			Scale:  rapid.SampledFrom([]units.Scale{0, units.ScaleRIR, units.ScaleRPE}).Draw(t, "scale"),
 			Side:   rapid.SampledFrom([]body.Side{0, body.Left}).Draw(t, "side"),
 			Stated: rapid.SampledFrom([]body.Stated{0, body.PerHand, body.Total}).Draw(t, "stated"),
+
+			DayForm:   rapid.SampledFrom([]string{"", "year-month-day", "day/month/year"}).Draw(t, "form"),
+			Sides:     map[string]body.Side{"R ": body.Right, "x": body.Both},
+			Exercises: map[string]exercise.ID{"ZUMBA": "goblet-squat"},
 		}
 		if rapid.Bool().Draw(t, "catalogue") {
 			rd.Catalogue = exercise.Standard()

@@ -28,6 +28,9 @@ type Reader struct {
 	//
 	//	unit   of the load: kg, g, lb, oz; a cell of load may have it too
 	//	scale  of the effort: rir, rpe, ...; a cell of effort may have it too
+	//	rpe    a rating on that scale, and
+	//	rir    one on this; of two that are filled the one with less in reserve is kept,
+	//	       and what contradicts another is an error
 	//	set    number of the set, 1 to 999: it is checked, and goes no further
 	//
 	// A column that is named here has to be there. Fields that are not named have no
@@ -36,6 +39,20 @@ type Reader struct {
 	Columns map[string]string `json:"columns,omitempty"`
 	Comma   string            `json:"comma,omitzero"`    // what parts cells: one byte, such as ";" or a tab; "," if empty
 	Missing []string          `json:"missing,omitempty"` // texts that say what an empty cell does, such as "NA"
+	// DayForm says how days are written where that is not 2026-11-25: day, month and year
+	// in their order, parted by a point, a slash, a hyphen or a space, such as
+	// "day/month/year" or "month.day.year". Days and months may have one digit, years
+	// have four.
+	DayForm string `json:"day_form,omitzero"`
+	// From and Until are the first and the last day that a set may be of without being
+	// asked about; zero: none.
+	From  units.Day `json:"from,omitzero"`
+	Until units.Day `json:"until,omitzero"`
+	// Sides are what the log calls sides, such as "R", beside left, right and both;
+	// Exercises the IDs of what it calls exercises. Both are compared without regard to
+	// case and outer spaces.
+	Sides     map[string]body.Side   `json:"sides,omitempty"`
+	Exercises map[string]exercise.ID `json:"exercises,omitempty"`
 
 	Unit  units.MassUnit `json:"unit,omitzero"`  // of loads that have none; zero: such a load is refused, save 0
 	Scale units.Scale    `json:"scale,omitzero"` // of efforts that have none; zero: such an effort is refused
@@ -59,7 +76,7 @@ type LoggedSet struct {
 	Doubts []evidence.Reason `json:"doubts,omitempty"`
 }
 
-// The fields of a log: those of columns, in their order, and three more.
+// The fields of a log: those of columns, in their order, and five more.
 const (
 	ofPerson = iota
 	ofDay
@@ -73,6 +90,8 @@ const (
 	ofSeconds
 	ofUnit
 	ofScale
+	ofRPE
+	ofRIR
 	ofSet
 	numFields
 )
@@ -82,15 +101,16 @@ var fieldNames = func() (names [numFields]string) {
 	for i, c := range columns {
 		names[i] = c.name
 	}
-	names[ofUnit], names[ofScale], names[ofSet] = "unit", "scale", "set"
+	names[ofUnit], names[ofScale], names[ofRPE], names[ofRIR], names[ofSet] = "unit", "scale", "rpe", "rir", "set"
 	return names
 }()
 
 // Validate returns every bad field of rd at once: a field that there is not
 // ([field.ErrUnknown]), a column that two fields have ([field.ErrDuplicate]) or that has no
-// name, no column for a field that every set needs ([field.ErrMissing]), and a comma
+// name, no column for a field that every set needs ([field.ErrMissing]), a comma
 // that is more than one byte, a quote, a letter, a digit or the end of a line
-// ([field.ErrSyntax]).
+// ([field.ErrSyntax]), and what is wrong with the form and range of days and the names of
+// sides and exercises.
 func (rd Reader) Validate() error {
 	var bad field.Errors
 	seen := map[string]string{}
@@ -114,6 +134,9 @@ func (rd Reader) Validate() error {
 	if len(rd.Comma) > 1 || strings.ContainsAny(rd.Comma, "\"\r\n\x00 .+-") || strings.Trim(rd.Comma, letters) != rd.Comma || rd.Comma > "~" {
 		bad.Add("/comma", field.Bad(fmt.Sprintf("%.40q", rd.Comma), `one byte, such as ";" or a tab`, field.ErrSyntax))
 	}
+	bad.Add("", rd.checkDays())
+	bad.Add("/sides", checkNames(rd.Sides, rd.checkSide))
+	bad.Add("/exercises", checkNames(rd.Exercises, rd.checkExercise))
 	return bad.Err()
 }
 

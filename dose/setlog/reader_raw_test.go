@@ -5,7 +5,11 @@ import (
 	"fmt"
 	"strings"
 	"testing"
+	"time"
 
+	"pgregory.net/rapid"
+
+	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -67,4 +71,74 @@ func TestReaderOldLineEnds(t *testing.T) {
 			t.Errorf("%v", err)
 		}
 	}
+}
+
+// A log as people have it: days in the order of a country, sides and exercises by its own
+// names, two scales of effort side by side, and a range of days that makes a slip of the year
+// doubtful. Invented.
+func TestReaderRawLog(t *testing.T) {
+	rd := setlog.Reader{
+		Columns: map[string]string{"day": "Datum", "exercise": "Übung", "side": "S", "load": "kg", "reps": "Wdh", "rpe": "RPE", "rir": "RIR"},
+		Comma:   ";", Unit: units.KG, Stated: body.PerHand, Catalogue: exercise.Standard(), DayForm: "day.month.year",
+		From: units.Must(units.NewDay(2026, 1, 1)), Until: units.Must(units.NewDay(2026, 12, 31)),
+		Sides: map[string]body.Side{"R": body.Right, "l": body.Left, "beide": body.Both}, Exercises: map[string]exercise.ID{"Kurzhantelcurl": "biceps-curl"},
+	}
+	log := "Datum;Übung;S;kg;Wdh;RPE;RIR\n" +
+		"17.3.2026;kurzhantelcurl;r;7,5;8;8,5;\n" +
+		"17.03.2026;Kurzhantelcurl;L;7,5;8.0;;2\n" +
+		"01.05.1026;Kurzhantelcurl;beide;7,5;8;8,5;1\n" +
+		"1.1.2062;Kurzhantelcurl;right;7,5;8;8;2\n" +
+		"17.3.2026;Kurzhantelcurl;r;7,5;8;9;3\n" +
+		"17.3.2026;Kurzhantelcurl;r;7,5;8;4;6\n" +
+		"3/17/2026;Kurzhantelcurl;r;7,5;8;;\n" +
+		"17.3.26;Kurzhantelcurl;x;7,5;8;;\n" +
+		"30.2.2026;Trizeps;r;7,5;8;1_0;\n"
+	same(t, "raw log", rowsOf(t, rd.CSV(strings.NewReader(log))),
+		"2  2026-03-17 biceps-curl right, one in each hand, 7.5 kg per hand x8 rpe 8.5 0",
+		"3  2026-03-17 biceps-curl left, one in each hand, 7.5 kg per hand x8 rir 2 0",
+		"4  1026-05-01 biceps-curl both, one in each hand, 7.5 kg per hand x8 rir 1 0 setlog.days",
+		"5  2062-01-01 biceps-curl right, one in each hand, 7.5 kg per hand x8 rpe 8 0 setlog.days",
+		`6:36 rir "3" setlog.conflict /rir`,
+		`7:36 rir "6" setlog.conflict /rir`,
+		`8:1 day "3/17/2026" setlog.unreadable /day`,
+		`9:1 day "17.3.26" setlog.unreadable /day /side`,
+		`10:1 day "30.2.2026" setlog.out-of-range /day /exercise /rpe`)
+	rd.Sides, rd.Exercises = map[string]body.Side{"R": body.Right, "r ": body.Left, "left": body.Right, "": body.Left, "q/": 0}, map[string]exercise.ID{"x": "zumba", "y": ""}
+	rd.DayForm, rd.From, rd.Until = "day.month.day", -1, 0
+	var bad field.Errors
+	if errors.As(rd.Validate(), &bad); len(bad) != 8 {
+		t.Errorf("%v", bad)
+	}
+	for path, category := range map[string]error{"/sides/r ": field.ErrDuplicate, "/sides/left": field.ErrConflict, "/sides/": field.ErrMissing, "/sides/q~1": field.ErrMissing,
+		"/exercises/x": field.ErrUnknown, "/exercises/y": field.ErrMissing, "/day_form": field.ErrSyntax, "/from": field.ErrOutOfRange} {
+		found := false
+		for _, f := range bad {
+			found = found || f.Path == path && errors.Is(f, category)
+		}
+		if !found {
+			t.Errorf("%s: %v, want %v", path, bad, category)
+		}
+	}
+	rd = setlog.Reader{From: 9, Until: 8}
+	if err := rd.Validate(); !errors.Is(err, field.ErrConflict) {
+		t.Errorf("a range that ends before it begins: %v", err)
+	}
+}
+
+// Every day is read back in every order and with every sign between, as time writes it.
+func TestReaderDayForms(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		d := units.Day(rapid.Int32Range(365, 3652059).Draw(t, "day"))
+		form := rapid.SampledFrom([]string{"day/month/year", "month/day/year", "year-month-day", "day.month.year", "day month.year"}).Draw(t, "form")
+		year, month, day := d.Date()
+		layout := strings.NewReplacer("year", "2006", "month", rapid.SampledFrom([]string{"1", "01"}).Draw(t, "month"), "day", rapid.SampledFrom([]string{"2", "02"}).Draw(t, "of month")).Replace(form)
+		text := time.Date(year, month, day, 0, 0, 0, 0, time.UTC).Format(layout)
+		rd := heldOnce
+		rd.DayForm = form
+		for row, err := range rd.CSV(strings.NewReader("exercise,load,reps,day\ncurl,5 kg,8," + text + "\n")) {
+			if err != nil || row.Set.Day != d {
+				t.Fatalf("%s as %s: %v, %v", text, form, row.Set.Day, err)
+			}
+		}
+	})
 }

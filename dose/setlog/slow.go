@@ -18,13 +18,13 @@ func (p *parser) slow() (Set, field.Errors) {
 	s := Set{Key: body.Key(p.texts[ofPerson])}
 	take := func(i int, err error) { bad.Add("/"+fieldNames[i], err) }
 	var err error
-	s.Day, err = parse[units.Day](string(p.texts[ofDay]))
+	s.Day, err = p.days.read(string(p.texts[ofDay]))
 	take(ofDay, err)
 	is := p.exercise(p.texts[ofExercise])
 	take(ofExercise, is.err)
 	s.Exercise, s.Side, s.Hold = is.id, is.side, is.hold
 	if text := p.texts[ofSide]; len(text) > 0 {
-		s.Side, err = parse[body.Side](strings.ToLower(string(text)))
+		s.Side, err = p.side(string(text))
 		take(ofSide, err)
 	}
 	if text := p.texts[ofHold]; len(text) > 0 {
@@ -74,6 +74,9 @@ func (p *parser) lookUp(name string) *listed {
 	if name == "" {
 		is.err = field.Bad(nil, "the name of an exercise", field.ErrMissing)
 		return is
+	}
+	if id, named := p.exercises[folded(name)]; named {
+		name = string(id)
 	}
 	if p.rd.Catalogue.Len() == 0 {
 		is.id, _ = asID(name)
@@ -140,46 +143,6 @@ func (p *parser) load(bad *field.Errors) (units.Mass, error) {
 		return 0, err
 	}
 	return units.ParseMass(number + " " + u.String())
-}
-
-// effort reads the effort with its scale, as load does.
-func (p *parser) effort(bad *field.Errors) (units.Effort, error) {
-	var given units.Scale
-	if text := p.texts[ofScale]; len(text) > 0 {
-		var err error
-		if given, err = parse[units.Scale](strings.ToLower(string(text))); err != nil {
-			bad.Add("/scale", err)
-			return units.Effort{}, nil
-		}
-	}
-	text := strings.ToLower(string(p.texts[ofEffort]))
-	number := strings.TrimLeft(text, "abcdefghijklmnopqrstuvwxyz")
-	if number == text && text != "" {
-		return p.rated(given, text)
-	}
-	if own := text[:len(text)-len(number)]; own != "cr" && !strings.HasPrefix(number, " ") && number != "" {
-		text = own + " " + number // such as RPE8; cr10 ends in digits
-	}
-	e, err := parse[units.Effort](strings.Replace(text, ",", ".", 1))
-	if err == nil && given != 0 && !e.IsZero() && e.Scale() != given {
-		err = field.Bad(fmt.Sprintf("%.40q", text), "the scale beside it, "+given.String(), field.ErrConflict)
-	}
-	return e, err
-}
-
-// rated reads a number on a scale that stands elsewhere.
-func (p *parser) rated(scale units.Scale, number string) (units.Effort, error) {
-	if scale == 0 {
-		scale = p.rd.Scale
-	}
-	x, err := strconv.ParseFloat(strings.Replace(number, ",", ".", 1), 64)
-	switch {
-	case err != nil:
-		return units.Effort{}, field.Bad(fmt.Sprintf("%.40q", number), `a number, or a scale and a number, such as "rir 2"`, field.ErrSyntax)
-	case scale == 0:
-		return units.Effort{}, field.Bad(fmt.Sprintf("%.40q", number), `a scale too, such as "rir 2"`, field.ErrMissing)
-	}
-	return units.NewEffort(scale, x)
 }
 
 // maxSetNumber is the highest number of a set.

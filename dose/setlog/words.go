@@ -27,6 +27,7 @@ var words = evidence.Words{
 
 	"setlog.thousands": {Clinician: "{text} was read as {load}. If its comma parts thousands, that is a thousandth of it."},
 	"setlog.heavy":     {Clinician: "{load} is far more than most people lift: was the unit or the decimal sign lost?"},
+	"setlog.days":      {Clinician: "{day} lies outside the days that this log is taken to be of: was the year mistyped?"},
 	"setlog.many":      {Clinician: "{reps} in one set are far more than usual: did two numbers run together?"},
 }
 
