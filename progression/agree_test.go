@@ -63,6 +63,10 @@ func disagreements(c progression.Course, d progression.Decision) []string {
 			list = append(list, "kept, and another weight: "+text)
 		case slices.Contains(ofProgress, code) && d.Action != progression.Progress:
 			list = append(list, "more, and "+d.Action.String()+": "+text)
+		case d.Action == progression.StopExercise && has("we begin"):
+			list = append(list, "begun, and nothing is prescribed: "+text)
+		case has("was too much") && has("weight"):
+			list = append(list, "a weight, where there may be none: "+text)
 		case has("we stop here") && d.Next != nil:
 			list = append(list, "stopped beside a dose: "+text)
 		}

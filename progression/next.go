@@ -59,7 +59,10 @@ func decide(c Course, waits waiting) (Decision, error) {
 	if n == nil || err != nil {
 		return d, err
 	}
-	return n.choose(d)
+	if d, err = n.choose(d); d.Next == nil {
+		d.Reasons = told.LeftOut(d.Reasons)
+	}
+	return d, err
 }
 
 // see looks at a course, in which it writes what it found, and begins its decision; n

@@ -6,7 +6,6 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
-	"example.org/posology/progression/internal/told"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -87,7 +86,6 @@ func (n *now) stand(d Decision, list []exercise.Exercise, r dose.Request, eased 
 		}
 		return d.replace(ex, p), nil
 	}
-	d.Reasons = told.LeftOut(d.Reasons)
 	d.because(because("progression.left-out").With(evidence.Term("exercise", n.c.Request.Exercise.Name)))
 	return d, nil
 }
