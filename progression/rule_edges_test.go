@@ -150,7 +150,7 @@ func TestGateReasons(t *testing.T) {
 	}
 	v := goodVisit()
 	v.Moment.Signs = []screening.Code{"feels_sick"}
-	if text := allWords().Clinician(gatesOf(t, v).Gates[0].Reasons[0]); !strings.Contains(text, "feels_sick") {
+	if text := allWords().Clinician(gatesOf(t, v).Gates[0].Reasons[0]); !strings.Contains(text, "feels sick") {
 		t.Errorf("%q", text)
 	}
 	// One set alone has repetitions too.

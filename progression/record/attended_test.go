@@ -33,13 +33,14 @@ func TestAttendedByThePlanOfItsTime(t *testing.T) {
 		t.Fatalf("%v", had)
 	}
 	first := r.Days[0]
+	plan := read(t, "version2/older-list.json").Entries[0].Plan // any that is one
 	moved := r
 	moved.Days = []units.Day{first + 41, first + 44} // Mondays and Thursdays from 15 March on
 	want := append(slices.Clone(had), programme.PlannedSession{Day: first + 41, Missed: screening.Yes})
 	for _, days := range [][]units.Day{nil, {first - 7}, {first, first + 1}} {
 		if days != nil {
 			thought := r.Entries[0]
-			thought.Given.Days, thought.Plan, thought.Items, thought.Rests = days, &record.Plan{}, nil, record.Lengths{}
+			thought.Given.Days, thought.Plan, thought.Items, thought.Rests = days, plan, nil, record.Lengths{}
 			begun := thought
 			begun.Given.Days = r.Days
 			moved.Entries = append([]record.Entry{thought, begun}, r.Entries...)

@@ -284,7 +284,7 @@ func TestSixOverTwelveWeeks(t *testing.T) {
 		t.Run(name, func(t *testing.T) {
 			c := live(t, read(t, "six/"+name+".json"))
 			sixChecks[name](t, "first week", c.start.Week.Sessions[0].Items, c.start.Week.Beside, c)
-			was := c.start.Week.Beside
+			was, changed := c.start.Week.Beside, false
 			for _, re := range c.reviews {
 				if re.Coming == nil || re.Expired {
 					t.Fatalf("%s: %+v", re.Day, re.Overdue)
@@ -295,14 +295,11 @@ func TestSixOverTwelveWeeks(t *testing.T) {
 					if d := item.Decision.Next; d != nil {
 						doses = append(doses, *d)
 						noWeight(t, *d, item.Decision.Reasons)
-						sets := d.Sets
-						if item.Decision.Action == progression.ChangeVariant { // begun with fewer, and built up
-							sets = d.BuildTo
-						}
 						if p := exercise.Standard().Pattern(d.Exercise); p.Pushes() {
-							push += sets
+							push += d.Sets
 						} else if p.Pulls() {
-							pull += sets
+							changed = changed || item.Decision.Action == progression.ChangeVariant
+							pull += map[bool]int{false: d.Sets, true: d.BuildTo}[changed] // a new pull begins with fewer sets, and is built up
 						}
 					}
 				}

@@ -34,7 +34,7 @@ func (h *History) Check(from int) error {
 	if h.Day.Check() == nil && h.Day < before {
 		bad.Add("/day", field.Bad(h.Day, "the day of the last visit or later", field.ErrConflict))
 	}
-	if last := (&History{Log: h.Log[from:]}); len(last.Log) > 0 && h.Day.Check() == nil && int(h.Day-last.LastDone()) > mostAway {
+	if last := (&History{Log: h.Log[from:]}); len(last.Log) > 0 && h.Day.Check() == nil && last.LastDone().Check() == nil && int(h.Day-last.LastDone()) > mostAway {
 		bad.Add("/day", field.Bad(h.Day, fmt.Sprintf("at most %d days after the last set, of %s", mostAway, last.LastDone()), field.ErrOutOfRange))
 	}
 	return bad.Err()
