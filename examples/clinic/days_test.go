@@ -139,7 +139,7 @@ func TestEndIsTheEnd(t *testing.T) {
 			t.Errorf("%s: %s", day, out)
 		}
 	}
-	if said := step(1, "2027-01-08", "log", "goblet-squat: all@6\n"); !strings.Contains(said, "nothing is asked for on 2027-01-08: it has ended") {
+	if said := step(1, "2027-01-08", "log", "goblet-squat: all@6\n"); !strings.Contains(said, "nothing is asked for on 2027-01-08. Ended on 2027-01-06.") {
 		t.Error(said)
 	}
 	step(0, "2027-01-08", "replay", "")
