@@ -58,6 +58,17 @@ func restOf(p part) string {
 	return ""
 }
 
+// restsOf are the rests of those that have one, each once: of one set there is none to say.
+func restsOf(parts []part) []string {
+	var rests []string
+	for _, p := range parts {
+		if rest := restOf(p); rest != "" && !slices.Contains(rests, rest) {
+			rests = append(rests, rest)
+		}
+	}
+	return rests
+}
+
 // once finds what is said once.
 func (s *sheet) once(parts []part) once {
 	o := once{of: make([][]string, len(parts))}
@@ -65,8 +76,8 @@ func (s *sheet) once(parts []part) once {
 		return o
 	}
 	o.all = page.InAll(parts, func(p part) []string { return s.texts(p.heeded()) }, slices.Contains)
-	if rest := restOf(parts[0]); rest != "" && !slices.ContainsFunc(parts, func(p part) bool { return restOf(p) != rest }) {
-		o.all = append(o.all, restForAll+rest)
+	if rests := restsOf(parts); len(rests) == 1 {
+		o.all = append(o.all, restForAll+rests[0])
 	}
 	for i, p := range parts {
 		o.of[i] = slices.Clone(o.all)
