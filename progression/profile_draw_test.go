@@ -287,3 +287,14 @@ func drawToday(t *rapid.T) (progression.Course, bool) {
 	}
 	return c, true
 }
+
+// decidedToday is drawToday with the dose that comes next of the same exercise; false where
+// there is none.
+func decidedToday(t *rapid.T) (progression.Course, progression.Decision, bool) {
+	c, ok := drawToday(t)
+	if !ok {
+		return c, progression.Decision{}, false
+	}
+	d, err := progression.Next(c)
+	return c, d, err == nil && d.Next != nil && d.Instead == ""
+}
