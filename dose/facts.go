@@ -86,7 +86,7 @@ var ownFacts = []evidence.Fact{
 	{ID: factPressure, Value: "13 healthy men, knee extension to failure without breath-holding: 154/99 mmHg with the weight of 4 repetitions, 203/126 with that of 20, 154/91 at the fourth of those",
 		Source: "gjovaag2016", Locator: "abstract", Basis: evidence.Published},
 	{ID: factFew, Value: fmt.Sprintf("%d lifts of the lightest weight are asked for though the chance allows fewer, up to %v of the 1RM, where %d can be done, and end by the reserve: there is nothing lighter to go down to", leastAtLightest, mostForFew, leastAtLightest+1), Basis: evidence.Design, From: []evidence.FactID{"onerm.epley", factSparing}},
-	{ID: factEnds, Value: fmt.Sprintf("no count goes beyond %d, %d where strength is known and no heavier weight is near", topOf(workable), mostBridged), Basis: evidence.Design},
+	{ID: factEnds, Value: fmt.Sprintf("no count goes beyond %d, %d where strength is known; a course goes beyond the first only where no heavier weight is near; where a limit asks for more, up to the second, as many are asked for", topOf(workable), mostBridged), Basis: evidence.Design},
 	{ID: factHeld, Value: heldOrWalked.String() + " seconds or metres where an exercise states no range", Basis: evidence.Design},
 	{ID: factPace, Value: fmt.Sprintf("%v metres a second when carrying, for the length of a session", walkingPace), Basis: evidence.Design},
 }

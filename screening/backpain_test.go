@@ -36,6 +36,8 @@ func TestNewBackPainWithWeakBones(t *testing.T) {
 		{"a light ache", o, aches(0, 2, 2, body.LowerBack), false},
 		{"as on most days", o, aches(4, 5, 4, body.LowerBack), false},
 		{"worse than on most days", o, aches(4, 6, 6, body.LowerBack), true},
+		{"cancer in the bones, agreed", assess(t, made(has("bone_metastases"), agreed("bone_metastases"))), aches(0, 5, 5, body.LowerBack), true},
+		{"a hip that broke long ago", assess(t, made(has("hip_fracture"))), aches(0, 5, 5, body.LowerBack), true},
 		{"sound bones", assess(t, well()), aches(0, 5, 5, body.LowerBack), false},
 	} {
 		got := mustToday(t, tt.check, tt.of)
@@ -46,7 +48,7 @@ func TestNewBackPainWithWeakBones(t *testing.T) {
 	}
 }
 
-// Worse, or less told, is never less of a sign.
+// Worse, or less told of the session, is never less of a sign; the next morning may lie ahead.
 func TestMayBeFractureMonotone(t *testing.T) {
 	weak := well()
 	weak.Conditions = screening.AskedFor("osteoporosis")

@@ -103,10 +103,11 @@ const spinalDeformity Code = "spinal_deformity"
 
 // breaksBones are what makes a new shape of the spine, or bad pain over it, a likely
 // break; steroids, which thin bones, weaken the immune system too.
-var breaksBones = append([]Code{recentFracture, "hip_fracture", fallsRisk, "bone_metastases", cancerBefore, "weakened_immune_system"}, weakBones...)
+var breaksBones = append([]Code{recentFracture, fallsRisk, cancerBefore, "weakened_immune_system"}, weakBones...)
 
-// weakBones are osteoporosis in whatever words, and a bone of the spine that broke.
-var weakBones = []Code{"osteoporosis", "osteoporosis_uk", "osteoporosis_essa", "osteoporosis_essa_dose", "osteoporosis_with_vertebral_fracture", vertebralFracture, spineNotSeen}
+// weakBones are osteoporosis in whatever words, a bone of the spine or a hip that broke, and
+// bones with cancer in them.
+var weakBones = []Code{"osteoporosis", "osteoporosis_uk", "osteoporosis_essa", "osteoporosis_essa_dose", "osteoporosis_with_vertebral_fracture", vertebralFracture, spineNotSeen, "hip_fracture", "bone_metastases"}
 
 // spineNotSeen stands for a fracture of the spine that is not known in osteoporosis.
 const spineNotSeen Code = "spine_not_seen"
@@ -171,9 +172,9 @@ var finerFacts = []evidence.Fact{
 	{ID: eyeFact, Value: "drainage for glaucoma: no heavy lifting for 2 weeks; retina or gas: 2 weeks at least; always the eye surgeon", Source: "eyeleaflets", Via: "single leaflets", Basis: evidence.Secondary},
 	{ID: shapeFact, Value: "a spine newly out of its shape, or severe pain in its midline, with nothing else that points to a break (no osteoporosis, no broken bone, no fall, no cancer, no weakened immune system), is one sign alone: the physiotherapist looks, and until then nothing presses on the spine", Basis: evidence.Design, From: []evidence.FactID{togetherFact}},
 	{ID: unsureFact, Value: "whether a hip, knee or shoulder was replaced or a bone of the spine ever broke, where the person does not know: no published rule of this package asks, so the physiotherapist looks (scar, gait, height, shape of the back), and until then what an old one bars is left out", Basis: evidence.Design},
-	{ID: inRoomFact, Value: "where a published rule counts only who is known to have it, the person is not sure, and asking further, a look or a measure in the room settles it: the physiotherapist looks, and until then effort is no harder than light or moderate, or the place is spared; absolute entries, alarm signs and what only a doctor can tell hold as if they were there", Basis: evidence.Design},
+	{ID: inRoomFact, Value: "where a published rule counts only who is known to have it, the person is not sure, and asking further, a look or a measure in the room settles it: the physiotherapist looks, and until then effort is no harder than light or moderate, or the place is spared; absolute entries, alarm signs, signs beside heart failure and what only a doctor can tell hold as if they were there, save pressure out of control where a reading says what it is", Basis: evidence.Design},
 	{ID: newDizzyFact, Value: "dizzy spells that are new or not looked at, without a faint and not on effort, wait for a doctor's agreement, as the preparticipation rule has it; they are not seen the same day", Basis: evidence.Design, From: []evidence.FactID{factPrefix + evidence.FactID(dizziness)}},
-	{ID: newBackFact, Value: "pain told as ordinary, at the back or at no place told, in a higher zone of the pain model than the usual one, of somebody with osteoporosis or a spine that broke, may be a fracture: a doctor is asked before training goes on", Basis: evidence.Design, From: []evidence.FactID{factPrefix + "sudden_back_pain_or_height_loss"}},
+	{ID: newBackFact, Value: "pain told as ordinary, at the back or at no place told, in a higher zone of the pain model than the usual one, of somebody with osteoporosis, a spine or hip that broke or cancer in the bones, may be a fracture: a doctor is asked before training goes on", Basis: evidence.Design, From: []evidence.FactID{factPrefix + "sudden_back_pain_or_height_loss"}},
 	{ID: seenFact, Value: "what the physiotherapist looks at is held as long as nobody looked, or the look left something against weights; after that it is told", Basis: evidence.Design},
 	{ID: followedFact, Value: "pain of years and the same, with a cancer that is treated or followed: a doctor is asked, movements are practised without weight and the spine is spared until the answer", Basis: evidence.Design, From: []evidence.FactID{chronicFact}},
 	{ID: pastFact, Value: fmt.Sprintf("a heart attack or stroke counts as past after %d months without another", pastMonths), Basis: evidence.Design},

@@ -15,7 +15,7 @@ func symptomFrom(says string, basis evidence.Basis) provenance {
 // that names them may, and dizziness once it is known to be no faint. What a
 // clinician has looked at and has not changed is told apart by finer questions. Of what
 // the person is not sure of a look in the room settles some; what may be the heart's
-// own alarm, a faint or a failing heart is not among them.
+// own alarm, a faint or a failing heart is not among them, nor any sign beside heart failure.
 var symptomEntries = []entry{
 	{code: "ischaemic_chest_neck_jaw_arm_pain", kind: Symptom, meaning: "ache that may come from the heart, in arm, jaw, neck or chest",
 		from: symptomFrom("whatever a heart short of blood may make arm, jaw, neck or chest feel is on the list", evidence.FromMemory), effect: seeToday},

@@ -53,7 +53,7 @@ func (a *assessment) follows(it item) (effect, evidence.ReasonCode) {
 	var codes room
 	if hardest, ok := a.covered(it.appendNamed(codes[:0])); ok && e.released != nil && !a.p.kept(e) {
 		left := follows.lifted(*e.released, hardest)
-		if it.looked() { // never held harder than who has it, with the same agreement
+		if a.looked(it) { // never held harder than who has it, with the same agreement
 			left = effect{follows.route, WithinLimits, e.released.limits}.with(Limits{MaxIntensity: hardest})
 		}
 		if e.finer != nil && !e.finer.explained && hardest < Vigorous { // which lifts no limit: see lifted
@@ -70,7 +70,7 @@ func (a *assessment) follows(it item) (effect, evidence.ReasonCode) {
 // itself is what an entry leads to before policy and clearances.
 func (a *assessment) itself(it item) (effect, evidence.ReasonCode) {
 	e := it.entry
-	if it.looked() {
+	if a.looked(it) {
 		if spared, known := a.p.spared(e); known {
 			return look.with(spared.limits), plainly
 		}
@@ -117,6 +117,11 @@ func (a *assessment) itself(it item) (effect, evidence.ReasonCode) {
 
 // looked reports whether a look settles an item that is not known.
 func (it item) looked() bool { return it.held != Yes && it.question == nil && it.notKnown != nil }
+
+// looked is item.looked for this person: in heart failure no sign is settled by a look.
+func (a *assessment) looked(it item) bool {
+	return it.looked() && !(it.kind == Symptom && a.holds(heartFailure))
+}
 
 // isLesser reports whether nothing is beside an entry that makes it grave: of what has
 // finer questions those that no clearance lifts.

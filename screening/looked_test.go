@@ -162,6 +162,15 @@ func TestReadingSaysIt(t *testing.T) {
 	expect(t, assess(t, made(unsure(code), unmeasured)), screening.AskFirst, screening.Nothing)
 }
 
+// TestNoSignIsLookedAtInHeartFailure holds that of who has heart failure no sign that is
+// not known is left to a look, whatever a doctor agreed to.
+func TestNoSignIsLookedAtInHeartFailure(t *testing.T) {
+	for _, code := range []screening.Code{"ankle_oedema", "unusual_fatigue_or_dyspnoea_usual_activity", "palpitations_or_tachycardia"} {
+		expect(t, assess(t, made(unsure(code))), screening.PhysioLooks, screening.WithinLimits)
+		expect(t, assess(t, made(unsure(code), has("heart_failure"), agreed("heart_failure"))), screening.AskFirst, screening.Nothing)
+	}
+}
+
 // TestLateLow holds that a low of glucose hours after training holds the sessions to what
 // a low asks for, with the meter before each, and ends the day on which it is first told.
 func TestLateLow(t *testing.T) {
@@ -178,6 +187,15 @@ func TestLateLow(t *testing.T) {
 		}
 	}
 	c := quiet()
+	c.InsulinOrSecretagogue = screening.No // a slip: a low that came late was told
+	told := assess(t, made(has("late_hypoglycaemia")))
+	if day := mustToday(t, c, told); day.Meanwhile != screening.Nothing {
+		t.Errorf("the day of the assessment that heard of it: %v", day.Meanwhile)
+	}
+	if c.Day++; mustToday(t, c, told).Meanwhile == screening.Nothing {
+		t.Error("nothing on the next day")
+	}
+	c = quiet()
 	c.New = screening.AskedFor("late_hypoglycaemia")
 	if day := mustToday(t, c, assess(t, made())); day.Meanwhile != screening.Nothing {
 		t.Errorf("told today: %v", day.Meanwhile)

@@ -37,6 +37,7 @@ func Today(c Check, o Outcome) (Outcome, error) {
 	out.Missing = slices.Clone(o.Missing)
 	out.Ended = slices.Clone(o.Ended)
 	c.newSigns(&out)
+	c.toldToday(&out)
 	c.happened(&out)
 	c.checks(&out)
 	c.lists(&out)
@@ -129,6 +130,15 @@ func (c Check) newSigns(o *Outcome) {
 		}
 		o.ask(it.unsure())
 		o.addOpen(it.finding(unsurely), e.softened())
+	}
+}
+
+// toldToday ends the day on which the assessment heard of a late low, as the day on which
+// the check hears of one.
+func (c Check) toldToday(o *Outcome) {
+	if c.Day == o.Day && slices.ContainsFunc(o.Findings, func(f Finding) bool { return f.Code == lateLow && f.Known }) {
+		e := find(lateLow)
+		o.add(e.finding(plainly), e.effect.inSetting(c.Setting, e.balance))
 	}
 }
 

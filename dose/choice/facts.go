@@ -64,7 +64,7 @@ var ownFacts = []evidence.Fact{
 		Value: "four exercises of 30 s with 30 s of rest, each day for 12 weeks, 97 people whose mobility was limited: 4.2 more chair stands, five of them 2.3 s faster, 3.6 s longer on one leg than without; done on 80 % of the days"},
 	{ID: factBeginner, Basis: evidence.Design, Value: "a beginner steps up without a weight first" + capNames(beginner)},
 	{ID: factAlone, Basis: evidence.Design, Value: "a beginner with nobody at hand pushes at a counter, where a set ends without help" + capNames(alone)},
-	{ID: factByArms, Basis: evidence.Design, Value: "whoever needs the arms to stand up, or cannot, in the latest test of standing up from a chair stands up with hands first and takes no step yet, since a step asks more of one leg than a chair of both" + capNames(byArms)},
+	{ID: factByArms, Basis: evidence.Design, Value: "whoever needs the arms to stand up, or cannot, in the latest test of a kind of standing up from a chair stands up with hands first and takes no step yet, since a step asks more of one leg than a chair of both" + capNames(byArms)},
 	{ID: factGoalBone, Basis: evidence.Design, Value: "with the goal of bone what loads hips and spine comes first: " + slotNames(forBone.first)},
 	{ID: factTests, Basis: evidence.Design, Value: "each task is tried itself or by a test of function that lies near it, at the start and at each review: " + testNames()},
 	{ID: factOwnValue, Basis: evidence.Design, Value: "where no norm or detectable change is held for a test and the person, their own earlier result under the same conditions is what a later one is held against, and no change is called real"},

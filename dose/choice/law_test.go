@@ -109,6 +109,15 @@ func TestStandsUpWithTheArms(t *testing.T) {
 				t.Errorf("%s, %v: no stand with hands in %v", name(r), how, list)
 			}
 		}
+		for _, tried := range [][]choice.Tried{
+			{stood(function.UsedArms, firstDay-30), stood(function.Refused, firstDay)}, // which shows nothing
+			{stood(function.UsedArms, firstDay), stood(function.Done, firstDay)},
+			{stood(function.Done, firstDay), stood(function.UsedArms, firstDay)},
+		} {
+			if r.Tried = tried; !slices.Contains(ids(choice.Choose(r)), "supported-sit-to-stand") {
+				t.Errorf("%s, %v: no stand with hands", name(r), tried)
+			}
+		}
 		r.Tried = []choice.Tried{stood(function.UsedArms, firstDay-30), stood(function.Done, firstDay), stood(function.Refused, firstDay)}
 		if list := ids(choice.Choose(r)); !slices.Equal(list, ids(choice.Choose(choice.Wish{Tasks: r.Tasks, Goal: r.Goal, Screening: r.Screening}))) {
 			t.Errorf("%s: an older test counts: %v", name(r), list)

@@ -24,7 +24,7 @@ type ClassAdvice struct {
 // AdviseClass returns the candidates, each with what the rota of the class would
 // be after buying it alone: those that remove most waiting first, then those
 // that save most slots, then the least mass bought, then the order given.
-// Without candidates it takes those of [equipment.More].
+// Without candidates it takes those of [equipment.More], but what the kit has no room for.
 //
 // Where a rota is not proven the best, neither is what a purchase removes; the
 // search with a purchase starts from the rota without, so that it is never

@@ -21,9 +21,12 @@ func (rd *Reader) checkDays() error {
 	if _, ok := dayFormOf(rd.DayForm); !ok {
 		bad.Add("/day_form", field.Bad(fmt.Sprintf("%.40q", rd.DayForm), "day, month and year in any order, parted by a point, slash, hyphen or space", field.ErrSyntax))
 	}
-	for path, day := range map[string]units.Day{"/from": rd.From, "/until": rd.Until} {
-		if day != 0 {
-			bad.Add(path, day.Check())
+	for _, end := range [...]struct {
+		path string
+		day  units.Day
+	}{{"/from", rd.From}, {"/until", rd.Until}} {
+		if end.day != 0 {
+			bad.Add(end.path, end.day.Check())
 		}
 	}
 	if len(bad) == 0 && rd.Until != 0 && rd.Until < rd.From {

@@ -103,6 +103,12 @@ func TestReaderRawLog(t *testing.T) {
 		`8:1 day "3/17/2026" setlog.unreadable /day`,
 		`9:1 day "17.3.26" setlog.unreadable /day /side`,
 		`10:1 day "30.2.2026" setlog.out-of-range /day /exercise /rpe`)
+	ends := "Datum;Übung;S;kg;Wdh;RPE;RIR\n31.12.2025;Kurzhantelcurl;r;5;8;;\n1.1.2026;Kurzhantelcurl;r;5;8;;\n31.12.2026;Kurzhantelcurl;r;5;8;;\n1.1.2027;Kurzhantelcurl;r;5;8;;\n"
+	same(t, "the ends of the range", rowsOf(t, rd.CSV(strings.NewReader(ends))),
+		"2  2025-12-31 biceps-curl right, one in each hand, 5 kg per hand x8  0 setlog.days",
+		"3  2026-01-01 biceps-curl right, one in each hand, 5 kg per hand x8  0",
+		"4  2026-12-31 biceps-curl right, one in each hand, 5 kg per hand x8  0",
+		"5  2027-01-01 biceps-curl right, one in each hand, 5 kg per hand x8  0 setlog.days")
 	rd.Sides, rd.Exercises = map[string]body.Side{"R": body.Right, "r ": body.Left, "left": body.Right, "": body.Left, "q/": 0}, map[string]exercise.ID{"x": "zumba", "y": ""}
 	rd.DayForm, rd.From, rd.Until = "day.month.day", -1, 0
 	var bad field.Errors

@@ -115,8 +115,12 @@ func (p *planner) addSets(whole int) {
 // what it says of their length made anew: the minutes they take, and where those are more
 // than the minutes given, 0 being not limited, what to leave out first. That is what
 // [Plan] gives last: the sets beyond the first, the highest first and of those the last
-// exercise's; then whole exercises from the last on. No dose is changed by it.
+// exercise's; then whole exercises from the last on. No dose is changed by it, and a week
+// without sessions stays as it is.
 func (w Week) With(items []dose.Prescription, minutes int) Week {
+	if len(w.Sessions) == 0 {
+		return w
+	}
 	p := planner{r: Request{Brief: w.Sessions[0].WarmUp == 0, Minutes: minutes}, items: items}
 	w.Sessions = slices.Clone(w.Sessions)
 	for i := range w.Sessions {

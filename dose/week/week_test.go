@@ -343,6 +343,9 @@ func TestWithOtherDoses(t *testing.T) {
 	r := weekOf(0, 3)
 	w := firstWeek(t, r)
 	items := slices.Clone(w.Sessions[0].Items)
+	if none := (week.Week{}).With(items, 30); len(none.Sessions) > 0 || len(none.Reasons) > 0 {
+		t.Errorf("a week without sessions: %+v", none)
+	}
 	if same := w.With(items, 0); same.Sessions[0].Minutes != w.Sessions[0].Minutes || !reflect.DeepEqual(same.Reasons, w.Reasons) {
 		t.Errorf("the same doses: %+v, %+v", same.Sessions[0].Minutes, same.Reasons)
 	}

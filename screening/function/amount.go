@@ -99,7 +99,7 @@ func ParseAmount(s string) (Amount, error) {
 func parseUnit(text string) (Unit, error) {
 	small := strings.ToLower(text)
 	for u := range unitTexts.All() {
-		if one := u.String(); small == one || len(one) > 2 && (small+"s" == one || small == one+"s") {
+		if one := u.String(); small == one || len(one) > 2 && !strings.Contains(one, "/") && (small+"s" == one || small == one+"s") {
 			return u, nil
 		}
 	}

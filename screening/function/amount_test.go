@@ -37,7 +37,7 @@ func TestAmountText(t *testing.T) {
 	}
 	for text, category := range map[string]error{
 		"": field.ErrSyntax, "12": field.ErrSyntax, "12s": field.ErrSyntax, "1.2345678 s": field.ErrSyntax, "1e3 s": field.ErrSyntax,
-		"1,5,5 s": field.ErrSyntax, "1_5 s": field.ErrSyntax, "5 ms": field.ErrUnknown, "5 ss": field.ErrUnknown, ".5 s": field.ErrSyntax, "5. s": field.ErrSyntax, "1234567890 s": field.ErrSyntax, "12 miles": field.ErrUnknown,
+		"1,5,5 s": field.ErrSyntax, "1_5 s": field.ErrSyntax, "5 ms": field.ErrUnknown, "5 ss": field.ErrUnknown, ".5 s": field.ErrSyntax, "5. s": field.ErrSyntax, "1234567890 s": field.ErrSyntax, "12 miles": field.ErrUnknown, "5 m/": field.ErrUnknown, "5 m/ss": field.ErrUnknown,
 	} {
 		_, err := function.ParseAmount(text)
 		wants(t, err, "", category)
