@@ -40,7 +40,7 @@
 //	too-heavy      the weight could not be lifted, or in some set too seldom even to failure → a lighter weight, or an easier variant (too-much, variant)
 //	too-few        the lightest weight allows too few repetitions in reserve → an easier variant (fit, variant)
 //	below-three    three visits in a row below the dose → fewer repetitions, a lighter weight, a set fewer, or an easier variant; none but the first where only a reserve beyond counting fell short (simplify, fit, variant)
-//	attendance     half of the planned sessions or fewer were done → a set fewer, down to one, unless something else takes one (attendance-low)
+//	attendance     half of the planned sessions or fewer were done → a set fewer than the plan builds up to, one at least (attendance-low)
 //	recurring      a visit that eases, within three after another → an easier variant (variant)
 //	eased          a gate on the last visit eases → a lighter session (gates)
 //

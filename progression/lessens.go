@@ -22,7 +22,7 @@ const (
 	simpler                        // the next lighter weight, a set fewer, or an easier variant
 	lighterSession                 // a set fewer if there is one to spare, two more in reserve
 	setTaken                       // a set is taken away by something else
-	fewerSets                      // a set fewer, unless something else takes one; down to one
+	fewerSets                      // no more than a set below those that the plan builds up to
 	easierVariant
 )
 
@@ -54,7 +54,7 @@ var lessens = [...]lessening{
 		func(n *now) bool { return n.fitted.few && !n.tooHeavy() }, only("progression.too-few")},
 	{"below-three", "three visits in a row below the dose", "fewer repetitions, a lighter weight, a set fewer, or an easier variant; none but the first where only a reserve beyond counting fell short", simpler, codes("progression.below-three", "progression.fewer-reps", "progression.easier-variant"),
 		func(n *now) bool { return !n.tooHeavy() && n.below3() && !n.beginsLighter() && !n.leftEnough() }, only("progression.below-three")},
-	{"attendance", "half of the planned sessions or fewer were done", "a set fewer, down to one, unless something else takes one", fewerSets, codes("progression.attendance-low"),
+	{"attendance", "half of the planned sessions or fewer were done", "a set fewer than the plan builds up to, one at least", fewerSets, codes("progression.attendance-low"),
 		func(n *now) bool { return n.attended.Advice >= rule.Ease }, func(n *now) []evidence.Reason { return n.attended.Reasons }},
 	{"recurring", "a visit that eases, within three after another", "an easier variant", easierVariant, codes("progression.recurring", "progression.easier-variant"),
 		func(n *now) bool { return n.recurring }, only("progression.recurring")},
@@ -104,8 +104,12 @@ func (n *now) lessen(asks ask) (easier, error) {
 	case asks&simpler != 0:
 		e.variant = !n.simplify(&e.step)
 	}
-	if asks&fewerSets != 0 && asks&setTaken == 0 {
-		e.step.Sets = min(e.step.Sets, max(1, n.last().Plan.Sets-1))
+	if asks&fewerSets != 0 {
+		most := n.target()
+		if asks&setTaken == 0 { // else the frame takes it
+			most = max(1, most-1)
+		}
+		e.step.Sets = min(e.step.Sets, most)
 	}
 	e.variant = e.variant || asks&easierVariant != 0
 	if asks&lighterSession == 0 {

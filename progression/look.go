@@ -57,7 +57,7 @@ func (n *now) look(f *dose.Frame, trained units.Day) (*now, error) {
 		return n, err
 	}
 	if n.clean.Open > 0 && n.gate(visit.GateReps).Advice == rule.Raise {
-		n.answer(visit.GateReps, rule.Ruling{Advice: rule.Keep, Reasons: []evidence.Reason{n.clean.Asked[0].Reason}})
+		n.answer(visit.GateReps, rule.Ruling{Advice: rule.Keep, Reasons: []evidence.Reason{n.clean.Of().Reason}})
 	}
 	if n.back, err = n.missed(trained); err != nil {
 		return n, err

@@ -31,9 +31,9 @@ import (
 // for, no step of more than half of the weight held, or a tenth of all that is
 // moved, is taken, and nothing heavier than was lifted before goes over head or
 // face: repetitions and pace take its place, and the decision says what waits. A
-// new exercise begins with its lightest weight. Where attendance is low a set is
-// taken away; on an assessment whose review is over, nothing is prescribed; a plan
-// that has expired is made no harder. The weaker side leads.
+// new exercise begins with its lightest weight. Where attendance is low a set fewer
+// is done than the plan builds up to; on an assessment whose review is over, nothing
+// is prescribed; a plan that has expired is made no harder. The weaker side leads.
 // It looks at the visits of the last twelve weeks, four at least, at those since
 // the last assessment, at all from the latest at which a set was done on, at who
 // watched last, and at any that ended with something for somebody else and was not

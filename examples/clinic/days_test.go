@@ -58,7 +58,7 @@ func TestCheckAfterDecision(t *testing.T) {
 	}
 	step(0, "2027-01-08", "check", fever)
 	for _, one := range []string{"show", "log"} {
-		if said := step(1, "2027-01-08", one, "goblet-squat: all@6\n"); !strings.Contains(said, "meanwhile nothing") || !strings.Contains(said, "review comes first") {
+		if said := step(1, "2027-01-08", one, "goblet-squat: all@6\n"); !strings.Contains(said, "meanwhile nothing") || !strings.Contains(said, "Next: review.") {
 			t.Errorf("%s: %s", one, said)
 		}
 	}

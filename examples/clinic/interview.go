@@ -103,7 +103,7 @@ func (s *session) interview() error {
 	}
 	p.Key, p.Sex, p.Training = s.r.Profile.Key, s.r.Profile.Sex, s.r.Profile.Training
 	all := s.r.Checks // and what was told in between
-	if s.unheard() != nil {
+	if s.unheard() != nil && talk.Trains() == screening.Yes {
 		s.r.Checks = all[:len(all)-1] // what was told today stands in the assessment of today
 	}
 	var told []screening.Event

@@ -53,7 +53,7 @@ func due(r record.Record, day units.Day) (screening.Route, string) {
 	switch alarm := papers.Alarms(stands); {
 	case err != nil:
 		return 0, untold(err)
-	case len(r.Asked) > 0 && len(inForce(r, ever)) == 0:
+	case ended(r):
 		last := slices.MaxFunc(r.Asked, func(a, b record.Asked) int { return int(a.Until - b.Until) })
 		return 0, fmt.Sprintf("Ended on %s. Next: show, for the papers; whoever comes back begins anew, with new and another name.", last.Until)
 	case len(stands) > 0 && stands[0].Open:
@@ -73,6 +73,9 @@ func due(r record.Record, day units.Day) (screening.Route, string) {
 func untold(err error) string {
 	return "cannot be told: " + strings.ReplaceAll(err.Error(), "\n", "; ")
 }
+
+// ended reports whether there was a goodbye: nothing is asked for any more.
+func ended(r record.Record) bool { return len(r.Asked) > 0 && len(inForce(r, ever)) == 0 }
 
 // begins says which step comes next before the first visit was logged.
 func begins(r record.Record, day units.Day) string {

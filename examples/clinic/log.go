@@ -28,7 +28,7 @@ func logVisit(s *session) error {
 		return fmt.Errorf("nothing is asked for on %s. %s", s.day, s.due())
 	}
 	s.warn()
-	if s.diary != "" {
+	if s.diary != "" { // of days that are over
 		return s.logDiary()
 	}
 	if err := s.checkHeard(); err != nil {
@@ -94,23 +94,37 @@ func (s *session) logged() error {
 
 // stand says what stands against training, "" where nothing does.
 func (s *session) stand() string {
-	list, _ := s.r.Alarms(s.day) // a record that was read is valid
+	list, err := s.r.Alarms(s.day)
+	if err != nil {
+		return untold(err)
+	}
 	return papers.Alarms(list)
 }
 
-// checkHeard refuses to go on with what was decided on before a check of this day that
-// asks for less; nothing was decided on it before the first visit.
+// checkHeard refuses to go on with what was decided before an assessment, or a check of this
+// day, that lets less go on.
 func (s *session) checkHeard() error {
-	c := s.unheard()
-	if c == nil || len(s.r.Visits) == 0 {
+	n := len(s.r.Entries)
+	if n == 0 {
 		return nil
 	}
-	before, err := screening.Assess(s.r.Profile, s.r.Join)
-	now, bad := screening.Today(*c, before)
-	if err = errors.Join(err, bad); err != nil || now.Meanwhile == before.Meanwhile && reflect.DeepEqual(now.Limits, before.Limits) {
+	given := s.r.Entries[n-1].Given
+	then, err := screening.Assess(given.Profile, given.Join)
+	now, bad := screening.Assess(s.r.Profile, s.r.Join)
+	if err = errors.Join(err, bad); err != nil {
 		return err
 	}
-	return fmt.Errorf("the check of %s says: meanwhile %s; what was decided before does not know of it, and review comes first", c.Day, now.Meanwhile)
+	what := "the assessment of " + now.Day.String()
+	if c := s.unheard(); c != nil {
+		what = "the check of " + c.Day.String()
+		if now, err = screening.Today(*c, now); err != nil {
+			return err
+		}
+	}
+	if now.Meanwhile <= then.Meanwhile && reflect.DeepEqual(then.Limits.Join(now.Limits), then.Limits.Join(then.Limits)) {
+		return nil
+	}
+	return fmt.Errorf("%s says: meanwhile %s; what was decided before does not know of it. %s", what, now.Meanwhile, s.due())
 }
 
 // warn says it before anything else.

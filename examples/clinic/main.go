@@ -129,6 +129,9 @@ func (s *session) take(step, name string) (err error) {
 	case !s.person.IsNew() && step == "new":
 		return fmt.Errorf("%s is there already", s.folder.File(name))
 	}
+	if ended(*s.r) && slices.Contains([]string{"week", "check", "review", "test"}, step) {
+		return errors.New(s.due())
+	}
 	return steps[step](s)
 }
 
@@ -211,8 +214,8 @@ func show(s *session) error {
 		return err
 	}
 	last := s.r.Entries[len(s.r.Entries)-1]
-	if news(*s.r, last) { // which its papers do not say
-		s.warn()
+	if news(*s.r, last) && s.stand() != "" { // which its papers do not say
+		return errors.New(s.due())
 	}
 	if err := s.shown(last); err != nil || !s.html {
 		return err

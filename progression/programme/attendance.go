@@ -2,7 +2,6 @@ package programme
 
 import (
 	"fmt"
-	"slices"
 
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
@@ -20,9 +19,6 @@ const (
 	// above is full.
 	lowShare  units.Fraction = 0.5
 	fullShare units.Fraction = 0.75
-
-	// breakAfter is how long a break is at most that the ladder of return leaves alone.
-	breakAfter = given.Week
 )
 
 // A PlannedSession is a session that a plan had for a day that is over.
@@ -82,25 +78,6 @@ func Attendance(sessions []PlannedSession, today units.Day) (AttendanceAnswer, e
 	a.Reasons = []evidence.Reason{evidence.Because(code, factAttendance).With(
 		evidence.Count("done", a.Done), evidence.Count("planned", a.Planned), evidence.Days("days", a.Days), evidence.Count("least", fewPlanned))}
 	return a, nil
-}
-
-// SinceReturn returns the sessions of which [Attendance] is to be told: without those up
-// to the return from a break, since the ladder of [rule.ReturnAfter] cuts for it already. A
-// break is more than a week between two visits; visits are the days of all of them up to
-// today, in their order. Of two breaks in the days that attendance looks at none is taken
-// out, since who stays away again and again comes seldom; nor of one that lasts still. It
-// is this module's design.
-func SinceReturn(sessions []PlannedSession, visits []units.Day, today units.Day) []PlannedSession {
-	back, breaks := units.Day(0), 0
-	for i, day := range visits {
-		if i > 0 && day-visits[i-1] > breakAfter && today-day < attendanceDays {
-			back, breaks = day, breaks+1
-		}
-	}
-	if breaks != 1 {
-		return sessions
-	}
-	return slices.DeleteFunc(slices.Clone(sessions), func(s PlannedSession) bool { return s.Day < back })
 }
 
 // shareOf is the share of the planned sessions that was done, 0 where none was planned.

@@ -4,7 +4,6 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
-	"slices"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
@@ -146,42 +145,6 @@ func TestAttendanceOfManySessions(t *testing.T) {
 	}
 	if a := attendanceOf(t, list); a.Planned != 28 || a.Done != 28 {
 		t.Errorf("%+v", a)
-	}
-}
-
-// A break is cut for once, by the ladder: attendance counts from the return on, unless
-// there was a second one. Days are those of an invented plan of three sessions a week.
-func TestSinceReturn(t *testing.T) {
-	for _, tt := range []struct {
-		name   string
-		visits []units.Day // days before today
-		want   string
-	}{
-		{"three a week", []units.Day{28, 26, 24, 21, 19, 17, 14, 12, 10, 7, 5, 3}, "raise attendance-full"},
-		{"every other one", []units.Day{28, 24, 19, 14, 10, 5}, "ease attendance-low"},
-		{"a week between is no break", []units.Day{28, 21, 14, 7}, "ease attendance-low"},
-		{"two weeks away, then three of three", []units.Day{33, 31, 28, 26, 24, 7, 5, 3}, "keep attendance-few"},
-		{"two weeks away, then all for two weeks", []units.Day{33, 31, 28, 14, 12, 10, 7, 5, 3}, "raise attendance-full"},
-		{"two weeks away, then half", []units.Day{33, 31, 28, 14, 10, 5}, "ease attendance-low"},
-		{"twice away", []units.Day{28, 26, 17, 7, 5}, "ease attendance-low"},
-		{"still away", []units.Day{28, 26, 24, 21}, "ease attendance-low"},
-	} {
-		var visits []units.Day
-		for _, before := range tt.visits {
-			visits = append(visits, learningDay-before)
-		}
-		var list []programme.PlannedSession
-		for _, before := range []units.Day{33, 31, 28, 26, 24, 21, 19, 17, 14, 12, 10, 7, 5, 3} {
-			s := programme.PlannedSession{Day: learningDay - before, Missed: screening.Yes}
-			if slices.Contains(visits, s.Day) {
-				s.Missed = screening.No
-			}
-			list = append(list, s)
-		}
-		a := attendanceOf(t, programme.SinceReturn(list, visits, learningDay))
-		if got := fmt.Sprint(a.Advice, " ", a.Reasons[0].Code[len("progression."):]); got != tt.want || len(list) != 14 {
-			t.Errorf("%s: %s, %d of %d", tt.name, got, a.Done, a.Planned)
-		}
 	}
 }
 

@@ -19,14 +19,12 @@ func ExampleAttendance() {
 	a, err := programme.Attendance(sessions, today)
 	fmt.Println(a.Done, "of", a.Planned, "–", a.Advice, err)
 	fmt.Println(programme.CheckSessions(append(sessions, programme.PlannedSession{Day: today + 1}), today))
-	fmt.Println(len(programme.SinceReturn(sessions, []units.Day{today - 40, today - 3}, today)), "counted after a month away")
 	for _, why := range programme.Due(week.Dates{Review: today, Retest: today + 7, Expires: today + 14}, today) {
 		fmt.Println(why.Code, why.Args)
 	}
 	// Output:
 	// 2 of 4 – ease <nil>
 	// contradiction: /sessions/4/day = 2026-12-01, allowed: today or before
-	// 2 counted after a month away
 	// progression.review-due [review 2026-11-30]
 }
 

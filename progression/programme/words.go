@@ -59,7 +59,7 @@ func happeningWords() evidence.Words {
 		"progression.attendance-full":    {Clinician: "{done} of {planned} sessions in {days} days: nothing against more load from attendance."},
 		"progression.attendance-low": {
 			Client:    "You come when you can: we keep it short, so that it fits.",
-			Clinician: "{done} of {planned} sessions in {days} days: nothing is made harder, and a set is taken away where there are two or more; think of fewer exercises and shorter sessions too, and ask what would fit. No published rule.",
+			Clinician: "{done} of {planned} sessions in {days} days: nothing is made harder, and a set fewer is done than the plan builds up to, one at least; think of fewer exercises and shorter sessions too, and ask what would fit. No published rule.",
 		},
 		"progression.happened-assessed": {Clinician: "Told: {what}, which the assessment of {assessed} had to look at."},
 		"progression.happened-ends-plan": {

@@ -35,8 +35,12 @@ type Alarm struct {
 }
 
 // Alarms returns what stands against training on a day, first what is open, the gravest
-// before the rest. The errors are those of [Record.Validate] and [screening.Assess].
+// before the rest. The errors are those of [Record.Validate] and [screening.Assess], and of
+// a day that is none at "/day".
 func (r Record) Alarms(day units.Day) ([]Alarm, error) {
+	if err := day.Check(); err != nil {
+		return nil, field.At("/day", err)
+	}
 	if _, err := r.read(); err != nil {
 		return nil, err
 	}
@@ -181,6 +185,16 @@ func (s *Alarm) add(c screening.Check, o screening.Outcome, codes ...screening.C
 	}
 }
 
+// routeOf is where the strictest of what nobody has looked at sends.
+func routeOf(list []Alarm) (route screening.Route) {
+	for _, s := range list {
+		if !s.LookedAt.Made() {
+			route = max(route, s.Route)
+		}
+	}
+	return route
+}
+
 // heed stops everything while something stands, and sends the person where the strictest
 // of it sends.
 func (re *Review) heed() {
@@ -189,12 +203,10 @@ func (re *Review) heed() {
 		re.Overdue = nil // nothing of it is due before
 		why = append(why, s.Reasons...)
 		re.Screening.Meanwhile = screening.Nothing
-		if !s.LookedAt.Made() {
-			re.Screening.Route = max(re.Screening.Route, s.Route)
-		}
 	}
+	re.Screening.Route = max(re.Screening.Route, routeOf(re.Alarms))
 	for i := range re.Items {
-		if d := &re.Items[i].Decision; len(why) > 0 && d.Action != progression.StopAndRefer {
+		if d := &re.Items[i].Decision; len(why) > 0 {
 			*d = progression.Decision{Action: progression.StopAndRefer, Gates: d.Gates, Queries: d.Queries, Reasons: why}
 		}
 	}

@@ -55,7 +55,7 @@ func (r Record) attended(l *log, day units.Day) (AttendanceReport, error) {
 		}
 	}
 	var err error
-	a.Answer, err = programme.Attendance(programme.SinceReturn(a.Sessions, a.Done, day), day)
+	a.Answer, err = programme.Attendance(a.Sessions, day)
 	return a, err
 }
 

@@ -48,24 +48,54 @@ type Stop struct {
 }
 
 // Start screens, estimates strength and plans a first week, as known on a day; the
-// check of that day counts, if there was one. A week that cannot be planned is
-// part of the plan; bad fields are [field.Errors] at the record's places.
+// check of that day counts, if there was one. A week that cannot be planned is part of
+// the plan, and none is planned while something stands ([Record.Alarms]). Bad fields are
+// [field.Errors] at the record's places.
 func (r Record) Start(day units.Day) (Plan, error) {
 	l, err := r.read()
 	if err != nil {
 		return Plan{}, err
 	}
+	stands, _, err := r.stands(day)
+	if err != nil {
+		return Plan{}, err
+	}
 	p, _, err := r.plan(&l, day, false)
+	if err == nil && len(stands) > 0 {
+		p.heed(stands)
+	}
 	return p, err
+}
+
+// heed stops a plan while something stands, and sends the person where the strictest of it
+// sends.
+func (p *Plan) heed(list []Alarm) {
+	p.Screening.Meanwhile, p.Week = screening.Nothing, nil
+	p.Screening.Route = max(p.Screening.Route, routeOf(list))
+	held := standsError(list)
+	p.Stop = &Stop{Why: held.Error(), Constraint: held.Constraint}
+}
+
+// standsError is that of a week while something stands: its constraint is the first of it.
+func standsError(list []Alarm) *dose.ConstraintError {
+	return &dose.ConstraintError{Constraint: list[0].Reasons[0], Err: dose.ErrNoDose}
 }
 
 // Week plans the week from a day on, with the days of the plan moved into it. The day is
 // at most 3650 days after the last of the visits and of the days of the plan.
-// Where nothing can be dosed the error is a [*dose.ConstraintError].
+// Where nothing can be dosed, or something stands ([Record.Alarms]), the error is a
+// [*dose.ConstraintError].
 func (r Record) Week(from units.Day) (week.Week, error) {
 	l, err := r.read()
 	if err != nil {
 		return week.Week{}, err
+	}
+	stands, _, err := r.stands(from)
+	if err != nil {
+		return week.Week{}, err
+	}
+	if len(stands) > 0 {
+		return week.Week{}, standsError(stands)
 	}
 	days, err := r.daysFrom(from)
 	if err != nil {

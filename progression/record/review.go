@@ -104,7 +104,7 @@ func (r Record) assess(l *log, day, next units.Day) (Review, error) {
 	}
 	re.Overdue = re.InForce.Overdue(day)
 	request, re.Unused = request.Usable()
-	if re.Items, err = r.decide(l, request, first.Week, day, next, programme.SinceReturn(attended.Sessions, attended.Done, day)); err != nil {
+	if re.Items, err = r.decide(l, request, first.Week, day, next, attended.Sessions); err != nil {
 		return Review{}, err
 	}
 	if re.Alarms, re.Told, err = r.stands(day); err != nil {
@@ -179,6 +179,9 @@ func (r Record) coming(re Review, w *week.Week) *Coming {
 // record keeps no phase it is the one that is looked at soonest. A record whose answers or
 // first session cannot be used is an error at their places.
 func (r Record) Dates(day units.Day) (week.Dates, error) {
+	if err := day.Check(); err != nil {
+		return week.Dates{}, field.At("/day", err)
+	}
 	outcome, err := screening.Assess(r.Profile, r.Join)
 	if err != nil {
 		return week.Dates{}, field.At("/profile", err)

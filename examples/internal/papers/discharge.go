@@ -46,6 +46,9 @@ func Discharge(r record.Record, review record.Review) ([]Paper, error) {
 		l.Said = append(l.Said, t.change.Reasons...)
 	}
 	l.Opening = fmt.Sprintf("%s: the end of a programme of strength training, %s%s", r.Client, visits(review), planned(review.Attended))
+	if alarm := Alarms(review.Alarms); alarm != "" {
+		l.Opening = alarm + " " + l.Opening
+	}
 	written, err := l.Document()
 	list := []Paper{{"discharge", s.Document}, {"discharge-letter", written}}
 	if v.takesInsulin() {
@@ -116,6 +119,9 @@ func shown(r record.Record, review record.Review) []beside.Item {
 func (e ending) client(s *sheet) {
 	r := e.review
 	s.Title = "For you, at the end of the programme"
+	if len(r.Alarms) > 0 {
+		s.Say(s.texts(r.Alarms[0].Reasons[:1])...)
+	}
 	s.Say(page.Wanted("What you wanted to be able to do, in your own words", r.Task, nil), done(r))
 	s.Section("What you have reached")
 	s.Table(e.lifted())

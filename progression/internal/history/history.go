@@ -40,21 +40,25 @@ func (h *History) Reach() int {
 	return i
 }
 
-// Refers returns the last visit, however long ago, that ended with something for somebody
-// else, and why, unless somebody has looked since and an assessment has followed; nil for
-// none.
-func (h *History) Refers() (*visit.Visit, []evidence.Reason) {
+// gravity orders where visits send somebody, by the first of their reasons.
+var gravity = map[evidence.ReasonCode]int{"progression.look-first": 1, "progression.see-today": 2, "progression.help-now": 3}
+
+// Refers returns the visit, however long ago, that ended with something for somebody else,
+// and why, unless somebody has looked since and an assessment has followed; nil for none.
+// Of several it is one that nobody looked at, of those the gravest, then the last.
+func (h *History) Refers() (graver *visit.Visit, why []evidence.Reason) {
 	for i := range slices.Backward(h.Log) {
 		v := &h.Log[i]
-		why := v.Refers(&h.Request.Screening)
+		told := v.Refers(&h.Request.Screening)
 		switch {
-		case len(why) > 0 && !v.LookedAt.Made():
-			return v, why
-		case len(why) > 0 && v.Day >= h.Request.Screening.Day:
-			return v, why[1:] // nobody is to be sent anywhere now
+		case len(told) == 0:
+		case !v.LookedAt.Made() && (graver == nil || graver.LookedAt.Made() || gravity[told[0].Code] > gravity[why[0].Code]):
+			graver, why = v, told
+		case v.LookedAt.Made() && graver == nil && v.Day >= h.Request.Screening.Day:
+			graver, why = v, told[1:] // nobody is to be sent anywhere now
 		}
 	}
-	return nil, nil
+	return graver, why
 }
 
 const (
@@ -149,6 +153,14 @@ func (h *History) Clean(t *equipment.Table, passed int) (c Cleaned) {
 		}
 	}
 	return c
+}
+
+// Of is the doubt about the visit that has no other sets.
+func (c Cleaned) Of() visit.Doubt {
+	if c.Open == 1 {
+		return c.Asked[len(c.Asked)-1]
+	}
+	return c.Asked[0]
 }
 
 // clean takes what is doubtful out of a visit that has other sets, or none.
