@@ -11,21 +11,7 @@ import (
 	"example.org/posology/screening"
 )
 
-// stepper takes steps with the invented woman of [begun], and returns what was printed
-// with its lines joined.
-func stepper(t *testing.T, f folder.Folder) func(want int, day, step, lines string, args ...string) string {
-	return func(want int, day, step, lines string, args ...string) string {
-		t.Helper()
-		call := append([]string{"-dir", string(f), step, "hall", "-day", day, "-yes", "-answers", answers(t, "# invented\n"+lines)}, args...)
-		status, out, errs := calls("", call...)
-		if status != want {
-			t.Fatalf("%s on %s: %d, %s", step, day, status, errs)
-		}
-		return strings.Join(strings.Fields(out+errs), " ")
-	}
-}
-
-// recordOf reads the record of that woman.
+// recordOf reads the record of the woman of [begun].
 func recordOf(t *testing.T, f folder.Folder) record.Record {
 	t.Helper()
 	p, err := f.Read("hall")
@@ -49,7 +35,7 @@ func without(t *testing.T, text string, nots ...string) {
 func TestCheckAfterDecision(t *testing.T) {
 	const fever = well + "blood_pressure: 134/82\npulse: 70\ntoday: yes\nfebrile: yes\n"
 	f := begun(t)
-	step := stepper(t, f)
+	step := tryer{t, f}.step
 	step(0, "2027-01-05", "log", "goblet-squat: all@6\nseated-hammer-curl: all@6\npain: no\n")
 	step(0, "2027-01-06", "review", "new: none\n")
 	was := recordOf(t, f)
@@ -87,10 +73,66 @@ func TestCheckAfterDecision(t *testing.T) {
 	}
 }
 
+// What an assessment stops since a decision is neither shown nor logged; before the first
+// visit too, and whatever it is that stops.
+func TestAssessmentAfterDecision(t *testing.T) {
+	const (
+		breathless = "symptoms: dyspnoea_rest_or_mild_exertion\nblood_pressure: 134/82\npulse: 70\ntoday: no\n"
+		sugar      = "diseases: diabetes_t2\nsymptoms: none\nmoment: none\ninsulin_or_secretagogue: yes\nblood_pressure: 134/82\npulse: 70\ntoday: yes\nhurt: no\nglucose: 55 mg/dL\nsevere_low_24h: no\n"
+	)
+	for what, tt := range map[string]struct {
+		trained           bool
+		step, lines, next string
+	}{
+		"a symptom, before the first visit":      {false, "ask", breathless, "Next: visit."},
+		"a symptom, later":                       {true, "ask", breathless, "Next: review."},
+		"sugar of the day, before the first one": {false, "ask", sugar, "Next: visit."},
+	} {
+		f := begun(t)
+		step, day := tryer{t, f}.step, "2027-01-05"
+		if tt.trained {
+			step(0, day, "log", calm)
+			step(0, "2027-01-06", "review", "new: none\n")
+			day = "2027-01-08"
+		}
+		step(0, day, tt.step, tt.lines)
+		for _, one := range []string{"show", "log"} {
+			if said := step(1, day, one, "goblet-squat: all@6\n"); !strings.Contains(said, "meanwhile nothing") || !strings.Contains(said, tt.next) {
+				t.Errorf("%s, %s: %s", what, one, said)
+			}
+		}
+	}
+}
+
+// A visit asked about again on a day on which nobody trains any more keeps its check.
+func TestCheckOutlastsTheDay(t *testing.T) {
+	f := begun(t)
+	step := tryer{t, f}.step
+	step(0, "2027-01-05", "check", well+"blood_pressure: 134/82\npulse: 70\ntoday: yes\nhurt: no\nfebrile: no\n")
+	step(0, "2027-01-05", "ask", asked)
+	if r := recordOf(t, f); len(r.Checks) != 1 || r.Checks[0].Day != r.Profile.Day {
+		t.Errorf("%+v", r.Checks)
+	}
+}
+
+// A goodbye while something stands says that first, to everybody.
+func TestGoodbyeWithAnAlarm(t *testing.T) {
+	f := begun(t)
+	step := tryer{t, f}.step
+	step(0, "2027-01-05", "log", trained+"showed: chest symptom\n")
+	step(0, "2027-01-06", "end", "reached: no\n")
+	for reader, want := range map[string]string{"client": "emergency services", "doctor": lately, "file": lately} {
+		said := step(0, "2027-01-06", "show", "", "-for", reader)
+		if at := strings.Index(said, want); at < 0 || at > 600 {
+			t.Errorf("%s, %q at %d: %.900s", reader, want, at, said)
+		}
+	}
+}
+
 // A check on which nothing changes asks for no second decision.
 func TestCheckThatChangesNothing(t *testing.T) {
 	f := begun(t)
-	step := stepper(t, f)
+	step := tryer{t, f}.step
 	step(0, "2027-01-05", "log", "goblet-squat: all@6\npain: no\n")
 	step(0, "2027-01-06", "review", "new: none\n")
 	step(0, "2027-01-08", "check", well+"blood_pressure: 134/82\npulse: 70\ntoday: yes\nhurt: no\nfebrile: no\n")
@@ -101,7 +143,7 @@ func TestCheckThatChangesNothing(t *testing.T) {
 // on each of them and in the list; one visit and one day are no plural.
 func TestDaysOnPapers(t *testing.T) {
 	f := begun(t)
-	step := stepper(t, f)
+	step := tryer{t, f}.step
 	step(0, "2027-01-05", "log", "goblet-squat: all@6\npain: no\n")
 	const dates = "Review by Tuesday 19 January 2027; test strength again by Tuesday 26 January 2027; follow the plan no longer than Tuesday 2 March 2027."
 	for _, one := range []string{"review", "show"} {
@@ -128,27 +170,39 @@ func TestDaysOnPapers(t *testing.T) {
 // day neither; its papers bear its own day.
 func TestEndIsTheEnd(t *testing.T) {
 	f := begun(t)
-	step := stepper(t, f)
+	step := tryer{t, f}.step
 	step(0, "2027-01-05", "log", "goblet-squat: all@6\npain: no\n")
 	step(0, "2027-01-05", "review", "new: none\n")
-	if said := step(0, "2027-01-06", "end", ""); !strings.Contains(said[:60], "Wednesday 6 January 2027") {
-		t.Error(said)
+	letter := func(day, one string) string {
+		text, _, _ := strings.Cut(step(0, day, one, ""), "FOR THE FILE")
+		return text
+	}
+	papers := letter("2027-01-06", "end")
+	if !strings.Contains(papers[:60], "Wednesday 6 January 2027") {
+		t.Error(papers)
 	}
 	for _, day := range []string{"2027-01-06", "2027-01-07", "2027-01-08"} {
 		if _, out, _ := calls("", "-dir", string(f), "-day", day); !strings.Contains(out, "Ended on 2027-01-06.") {
 			t.Errorf("%s: %s", day, out)
 		}
 	}
-	if said := step(1, "2027-01-08", "log", "goblet-squat: all@6\n"); !strings.Contains(said, "nothing is asked for on 2027-01-08. Ended on 2027-01-06.") {
-		t.Error(said)
+	for _, one := range []string{"ask", "visit", "log", "week", "check", "review", "test"} {
+		if said := step(1, "2027-01-08", one, "goblet-squat: all@6\n"); !strings.Contains(said, "Ended on 2027-01-06.") {
+			t.Errorf("%s: %s", one, said)
+		}
 	}
 	step(0, "2027-01-08", "replay", "")
+	for _, one := range []string{"show", "end"} {
+		if said := letter("2027-02-08", one); said != papers {
+			t.Errorf("%s prints other papers: %s", one, said)
+		}
+	}
 }
 
 // Pain that changes no dose stands in the letter, once for all exercises that had it.
 func TestPainInTheLetter(t *testing.T) {
 	f := begun(t)
-	step := stepper(t, f)
+	step := tryer{t, f}.step
 	step(0, "2027-01-05", "log", "goblet-squat: all@6\ntoe-raise: all@6\npain: yes\npain_kind: 1\npain_site: knee\npain_usual: 1\npain_during: 2\npain_after: 1\npain_next_morning: 1\npain_trend: stable\n")
 	said := step(0, "2027-01-06", "review", "new: none\n", "-for", "doctor")
 	if strings.Count(said, "usual 1, during 2, after 1, next morning 1") != 1 || !strings.Contains(said, "goblet squat, toe raise, on Tuesday 5 January 2027: Recorded: pain") {
@@ -166,7 +220,7 @@ func TestRatedCarry(t *testing.T) {
 		rises  bool
 	}{{"4", true}, {"9", false}, {"", false}} {
 		f := begun(t)
-		step := stepper(t, f)
+		step := tryer{t, f}.step
 		first := inForceOf(t, f, "farmers-carry")
 		mark := ""
 		if tt.rating != "" {
@@ -205,7 +259,7 @@ func inForceOf(t *testing.T, f folder.Folder, id string) record.Asked {
 // Who takes insulin and goes on alone takes the page on sugar along, and what it asks for.
 func TestGoodbyeOnInsulin(t *testing.T) {
 	f := begun(t)
-	step := stepper(t, f)
+	step := tryer{t, f}.step
 	step(0, "2027-01-05", "log", "goblet-squat: all@6\npain: no\n")
 	p, err := f.Read("hall")
 	if err != nil {

@@ -54,8 +54,7 @@ func due(r record.Record, day units.Day) (screening.Route, string) {
 	case err != nil:
 		return 0, untold(err)
 	case ended(r):
-		last := slices.MaxFunc(r.Asked, func(a, b record.Asked) int { return int(a.Until - b.Until) })
-		return 0, fmt.Sprintf("Ended on %s. Next: show, for the papers; whoever comes back begins anew, with new and another name.", last.Until)
+		return 0, fmt.Sprintf("Ended on %s. Next: show, for the papers; whoever comes back begins anew, with new and another name.", lastDay(r))
 	case len(stands) > 0 && stands[0].Open:
 		return stands[0].Route, alarm + " Next: review, which asks who has looked."
 	case len(stands) > 0:
@@ -76,6 +75,14 @@ func untold(err error) string {
 
 // ended reports whether there was a goodbye: nothing is asked for any more.
 func ended(r record.Record) bool { return len(r.Asked) > 0 && len(inForce(r, ever)) == 0 }
+
+// lastDay is that of the goodbye.
+func lastDay(r record.Record) (day units.Day) {
+	for _, a := range r.Asked {
+		day = max(day, a.Until)
+	}
+	return day
+}
 
 // begins says which step comes next before the first visit was logged.
 func begins(r record.Record, day units.Day) string {

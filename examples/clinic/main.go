@@ -129,7 +129,11 @@ func (s *session) take(step, name string) (err error) {
 	case !s.person.IsNew() && step == "new":
 		return fmt.Errorf("%s is there already", s.folder.File(name))
 	}
-	if ended(*s.r) && slices.Contains([]string{"week", "check", "review", "test"}, step) {
+	switch {
+	case !ended(*s.r) || step == "replay":
+	case step == "show" || step == "end": // the papers of that day once more
+		step, s.day = "end", lastDay(*s.r)
+	default:
 		return errors.New(s.due())
 	}
 	return steps[step](s)

@@ -1,6 +1,7 @@
 package record_test
 
 import (
+	"errors"
 	"slices"
 	"strings"
 	"testing"
@@ -10,6 +11,7 @@ import (
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
@@ -86,6 +88,63 @@ func TestAlarms(t *testing.T) {
 					t.Errorf("%s: told %+v", tt.what, re.Told)
 				}
 			}
+		}
+	}
+}
+
+// While something stands no plan and no week is made, and both say what.
+func TestNothingIsPlannedWhileSomethingStands(t *testing.T) {
+	r := read(t, review)
+	day := r.Visits[len(r.Visits)-1].Day + 3
+	for looked := range 2 {
+		r.Happened = []programme.Happening{{Kind: programme.Faint, Day: day - 1}}
+		if looked > 0 {
+			r.Looked = []record.Look{{Observation: dose.Observation{Who: "Doctor M", Day: day}, Visits: len(r.Visits), Happened: 1}}
+		}
+		began := r
+		began.Days = []units.Day{day, day + 3}
+		p, err := began.Start(day)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var none *dose.ConstraintError
+		_, err = r.Week(day)
+		if stops := p.Week == nil && p.Screening.Meanwhile == screening.Nothing && p.Screening.Route == screening.SameDay; stops != (looked == 0) || errors.As(err, &none) != stops {
+			t.Errorf("looked %d: %v, %v, %v; %v", looked, p.Week != nil, p.Screening.Meanwhile, p.Screening.Route, err)
+		}
+		if looked == 0 && (p.Stop.Constraint.Code != "progression.happened-faint" || none.Constraint.Code != p.Stop.Constraint.Code || !errors.Is(err, dose.ErrNoDose)) {
+			t.Errorf("%+v, %v", p.Stop, err)
+		}
+	}
+}
+
+// A milder sign after a grave one does not take its place, in whatever order they came.
+func TestTheGravestIsSaid(t *testing.T) {
+	for _, signs := range [][2]screening.Code{{"chest_symptom", "dizzy_or_swaying"}, {"dizzy_or_swaying", "chest_symptom"}} {
+		r := read(t, review)
+		n := len(r.Visits)
+		for i, code := range signs {
+			r.Visits[n-2+i].Moment = &screening.Moment{Signs: []screening.Code{code}}
+		}
+		re, err := r.Assess(r.Visits[n-1].Day + 3)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, i := range re.Items {
+			if d := i.Decision; d.Action != progression.StopAndRefer || d.Reasons[0].Code != "progression.help-now" {
+				t.Errorf("%v, %s: %v, %+v", signs, i.Name, d.Action, d.Reasons)
+			}
+		}
+	}
+}
+
+func TestDaysAsked(t *testing.T) {
+	r := read(t, review)
+	_, alarms := r.Alarms(0)
+	_, dates := r.Dates(0)
+	for what, err := range map[string]error{"alarms": alarms, "dates": dates} {
+		if got := fieldtest.Paths(err); !slices.Equal(got, []string{"/day"}) {
+			t.Errorf("%s: %v", what, err)
 		}
 	}
 }
