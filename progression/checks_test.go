@@ -1,11 +1,9 @@
 package progression_test
 
 import (
-	"encoding/csv"
 	"encoding/json"
 	"iter"
 	"math"
-	"os"
 	"slices"
 	"strings"
 	"testing"
@@ -17,6 +15,7 @@ import (
 	"example.org/posology/progression/simulate"
 	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
@@ -30,19 +29,12 @@ type check struct {
 
 func publishedRows(t *testing.T) []check {
 	t.Helper()
-	file, err := os.Open("../testdata/published/progression-checks.csv")
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer file.Close()
-	reader := csv.NewReader(file)
-	reader.Comment = '#'
-	rows, err := reader.ReadAll()
-	if err != nil || len(rows) != 127 {
-		t.Fatalf("%d rows, %v", len(rows), err)
+	_, rows := fieldtest.Table(t, "../testdata/published/progression-checks.csv", ',')
+	if len(rows) != 126 {
+		t.Fatalf("%d rows", len(rows))
 	}
 	var all []check
-	for _, row := range rows[1:] {
+	for _, row := range rows {
 		all = append(all, check{T: t, id: row[0], rule: row[1], inputs: row[2], expected: row[3], known: row[7]})
 	}
 	return all

@@ -1,9 +1,7 @@
 package screening_test
 
 import (
-	"encoding/csv"
 	"fmt"
-	"os"
 	"slices"
 	"testing"
 	"time"
@@ -11,6 +9,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"example.org/posology/screening"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/field"
@@ -140,21 +139,11 @@ func sorted(codes []screening.Code) []screening.Code {
 
 // TestCases walks screening-cases.csv: every rule's own answer, field by field.
 func TestCases(t *testing.T) {
-	file, err := os.Open("../testdata/published/screening-cases.csv")
-	if err != nil {
-		t.Fatal(err)
+	_, rows := fieldtest.Table(t, "../testdata/published/screening-cases.csv", ',')
+	if len(rows) != 26 {
+		t.Fatalf("%d rows, want 26", len(rows))
 	}
-	defer file.Close()
-	r := csv.NewReader(file)
-	r.Comment = '#'
-	rows, err := r.ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	if len(rows) != 27 {
-		t.Fatalf("%d rows, want 26 and a header", len(rows))
-	}
-	for _, row := range rows[1:] {
+	for _, row := range rows {
 		t.Run(row[0], func(t *testing.T) {
 			var in caseInputs
 			var want caseAnswers

@@ -1,38 +1,28 @@
 package units_test
 
 import (
-	"encoding/csv"
 	"errors"
 	"math"
-	"os"
 	"strconv"
 	"strings"
 	"testing"
 
+	"pgregory.net/rapid"
+
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
-	"pgregory.net/rapid"
 )
 
 // Sources stand in the rows of the file.
 func TestPublishedRIR(t *testing.T) {
-	f, err := os.Open("../testdata/published/rir-from-rpe.csv")
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	r := csv.NewReader(f)
-	r.Comment = '#'
-	rows, err := r.ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
+	columns, rows := fieldtest.Table(t, "../testdata/published/rir-from-rpe.csv", ',')
 	column := make(map[string]int)
-	for i, name := range rows[0] {
+	for i, name := range columns {
 		column[name] = i
 	}
 	tested := 0
-	for _, row := range rows[1:] {
+	for _, row := range rows {
 		rest, ok := strings.CutPrefix(row[column["note"]], "input RPE ")
 		want, err := strconv.ParseFloat(row[column["expected"]], 64)
 		if !ok || err != nil || row[column["source"]] == "" || row[column["known"]] == "" {

@@ -2,7 +2,6 @@ package exercise_test
 
 import (
 	"crypto/sha256"
-	"encoding/csv"
 	"fmt"
 	"os"
 	"slices"
@@ -10,6 +9,7 @@ import (
 	"testing"
 
 	"example.org/posology/dose/exercise"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
@@ -26,18 +26,8 @@ func (r row) fact() evidence.FactID {
 // lines reads a file of this package, the line of columns left out.
 func lines(t testing.TB, path string) [][]string {
 	t.Helper()
-	f, err := os.Open(path)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	r := csv.NewReader(f)
-	r.Comment = '#'
-	all, err := r.ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	return all[1:]
+	_, list := fieldtest.Table(t, path, ',')
+	return list
 }
 
 func published(t testing.TB) map[evidence.FactID]row {

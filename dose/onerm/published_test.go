@@ -1,9 +1,7 @@
 package onerm_test
 
 import (
-	"encoding/csv"
 	"math"
-	"os"
 	"regexp"
 	"strings"
 	"testing"
@@ -15,29 +13,10 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-// table reads a CSV file of published checks, its rows by column name.
+// table reads a file of published checks.
 func table(t testing.TB, name string) []map[string]string {
 	t.Helper()
-	file, err := os.Open("../../testdata/published/" + name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer file.Close()
-	r := csv.NewReader(file)
-	r.Comment = '#'
-	records, err := r.ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	var rows []map[string]string
-	for _, record := range records[1:] {
-		row := map[string]string{}
-		for i, column := range records[0] {
-			row[column] = record[i]
-		}
-		rows = append(rows, row)
-	}
-	return rows
+	return fieldtest.Rows(t, "../../testdata/published/"+name, ',')
 }
 
 func formula(t *testing.T, code string) onerm.Formula {

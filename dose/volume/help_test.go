@@ -1,43 +1,24 @@
 package volume_test
 
 import (
-	"encoding/csv"
-	"os"
 	"strings"
 	"testing"
+
+	"github.com/google/go-cmp/cmp"
 
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/volume"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/field"
-	"github.com/google/go-cmp/cmp"
 )
 
-// published reads a table of testdata/published, a row by column names.
+// published reads a table of testdata/published.
 func published(t *testing.T, name string) []map[string]string {
 	t.Helper()
-	f, err := os.Open("../../testdata/published/" + name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	r := csv.NewReader(f)
-	r.Comment = '#'
-	all, err := r.ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	var rows []map[string]string
-	for _, cells := range all[1:] {
-		row := map[string]string{}
-		for i, name := range all[0] {
-			row[name] = cells[i]
-		}
-		rows = append(rows, row)
-	}
-	return rows
+	return fieldtest.Rows(t, "../../testdata/published/"+name, ',')
 }
 
 func work(role exercise.Role, muscles ...body.Muscle) []exercise.Work {

@@ -1,14 +1,11 @@
 package week_test
 
 import (
-	"encoding/csv"
 	"encoding/json"
 	"errors"
 	"math"
-	"os"
 	"reflect"
 	"slices"
-	"strconv"
 	"strings"
 	"testing"
 
@@ -22,6 +19,7 @@ import (
 	"example.org/posology/dose/strength"
 	"example.org/posology/dose/week"
 	"example.org/posology/screening"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
@@ -118,25 +116,15 @@ func size(days []int, chosen ...int) int {
 // The trial's session lengths (Schoenfeld 2019) against set time, rests and
 // changes between exercises, within the row's tolerance.
 func TestMinutesPublished(t *testing.T) {
-	file, err := os.Open("../../testdata/published/session-minutes.csv")
-	if err != nil {
-		t.Fatal(err)
+	_, rows := fieldtest.Table(t, "../../testdata/published/session-minutes.csv", ',')
+	if len(rows) != 3 {
+		t.Fatalf("%d rows", len(rows))
 	}
-	defer file.Close()
-	rows := csv.NewReader(file)
-	rows.Comment = '#'
-	records, err := rows.ReadAll()
-	if err != nil || len(records) != 4 {
-		t.Fatalf("%d rows, %v", len(records), err)
-	}
-	for _, row := range records[1:] {
+	for _, row := range rows {
 		in := map[string]float64{"rest_s": 0}
 		for _, pair := range strings.Split(row[2], ";") {
 			name, value, _ := strings.Cut(pair, "=")
-			in[name], err = strconv.ParseFloat(value, 64)
-			if err != nil {
-				t.Fatal(err)
-			}
+			in[name] = fieldtest.Number(t, value)
 		}
 		item := dose.Prescription{Sets: int(in["sets"]), Count: int(in["reps"]), Measure: exercise.Repetitions,
 			Tempo: dose.Tempo{Lifting: in["rep_s"]}, Rest: units.Exactly(int(in["rest_s"]))}
@@ -144,8 +132,7 @@ func TestMinutesPublished(t *testing.T) {
 		for i := range items {
 			items[i] = item
 		}
-		want, _ := strconv.ParseFloat(row[3], 64)
-		tolerance, _ := strconv.ParseFloat(row[5], 64)
+		want, tolerance := fieldtest.Number(t, row[3]), fieldtest.Number(t, row[5])
 		if got := week.MinutesOf(items); math.Abs(got-want) > tolerance {
 			t.Errorf("%s (%s): %.1f minutes, want %v ± %v", row[0], row[6], got, want, tolerance)
 		}

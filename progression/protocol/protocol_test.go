@@ -1,14 +1,13 @@
 package protocol_test
 
 import (
-	"encoding/csv"
 	"fmt"
-	"os"
 	"strings"
 	"testing"
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/progression/protocol"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
@@ -36,19 +35,9 @@ var checks = map[string]func(*testing.T, row){
 }
 
 func TestPublishedSchemes(t *testing.T) {
-	file, err := os.Open("../../testdata/published/progression-checks.csv")
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer file.Close()
-	reader := csv.NewReader(file)
-	reader.Comment = '#'
-	rows, err := reader.ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
+	_, rows := fieldtest.Table(t, "../../testdata/published/progression-checks.csv", ',')
 	seen := map[string]int{}
-	for _, r := range rows[1:] {
+	for _, r := range rows {
 		if check, ok := checks[r[1]]; ok {
 			seen[r[1]]++
 			check(t, row{r[0], r[1], r[2], r[3], r[7]})

@@ -1,9 +1,7 @@
 package simulate_test
 
 import (
-	"encoding/csv"
 	"math/rand/v2"
-	"os"
 	"slices"
 	"strconv"
 	"strings"
@@ -11,6 +9,7 @@ import (
 
 	"example.org/posology/dose/guideline"
 	"example.org/posology/progression/simulate"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 )
 
@@ -87,12 +86,12 @@ func TestGainsAgainstOpenData(t *testing.T) {
 func hammarstrom(t *testing.T) map[string][]float64 {
 	t.Helper()
 	included := map[string]bool{}
-	for _, row := range table(t, "hammarstrom-allocation.csv", ';') {
+	for _, row := range fieldtest.Rows(t, "../../testdata/published/hammarstrom-allocation.csv", ';') {
 		included[row["subject"]] = row["include"] == "incl"
 	}
 	before, gains := map[string]float64{}, map[string][]float64{}
 	for _, point := range []string{"pre", "post"} {
-		for _, row := range table(t, "hammarstrom-onerm.csv", ',') {
+		for _, row := range fieldtest.Rows(t, "../../testdata/published/hammarstrom-onerm.csv", ',') {
 			kg, err := strconv.ParseFloat(row["load"], 64)
 			if err != nil || row["timepoint"] != point || !included[row["subject"]] {
 				continue
@@ -109,31 +108,6 @@ func hammarstrom(t *testing.T) map[string][]float64 {
 		t.Fatalf("%d lifts", len(gains))
 	}
 	return gains
-}
-
-// table reads a file of published values, row by row.
-func table(t *testing.T, name string, comma rune) []map[string]string {
-	t.Helper()
-	f, err := os.Open("../../testdata/published/" + name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	r := csv.NewReader(f)
-	r.Comma = comma
-	lines, err := r.ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	var rows []map[string]string
-	for _, line := range lines[1:] {
-		row := map[string]string{}
-		for i, name := range lines[0] {
-			row[name] = line[i]
-		}
-		rows = append(rows, row)
-	}
-	return rows
 }
 
 // With a fine rack the loads come out near where the guideline for older adults puts

@@ -1,10 +1,8 @@
 package track_test
 
 import (
-	"encoding/csv"
 	"encoding/json"
 	"math"
-	"os"
 
 	"example.org/posology/progression/track"
 	"example.org/posology/testdata/fieldtest"
@@ -15,21 +13,11 @@ type failer = fieldtest.T
 
 const published = "../../testdata/published/"
 
-// table reads a CSV file with a # header: the rows below the names of the columns.
+// table reads the rows below the names of the columns.
 func table(t failer, path string) [][]string {
 	t.Helper()
-	file, err := os.Open(path)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer file.Close()
-	r := csv.NewReader(file)
-	r.Comment = '#'
-	rows, err := r.ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	return rows[1:]
+	_, rows := fieldtest.Table(t, path, ',')
+	return rows
 }
 
 func decode[T any](t failer, text string) (v T) {

@@ -1,10 +1,8 @@
 package track_test
 
 import (
-	"encoding/csv"
 	"fmt"
 	"math"
-	"os"
 	"strconv"
 	"strings"
 	"testing"
@@ -12,6 +10,7 @@ import (
 	"gonum.org/v1/gonum/stat"
 
 	"example.org/posology/progression/track"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
@@ -160,19 +159,9 @@ func both(tests map[leg]float64, subject string) float64 {
 // sexOf reads whose sex is which; that file has another separator.
 func sexOf(t *testing.T) map[string]string {
 	t.Helper()
-	file, err := os.Open(published + "hammarstrom-allocation.csv")
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer file.Close()
-	r := csv.NewReader(file)
-	r.Comment, r.Comma = '#', ';'
-	rows, err := r.ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
+	_, rows := fieldtest.Table(t, published+"hammarstrom-allocation.csv", ';')
 	sexes := map[string]string{}
-	for _, row := range rows[1:] {
+	for _, row := range rows {
 		sexes[row[0]] = row[3]
 	}
 	return sexes

@@ -11,9 +11,7 @@ import (
 	"pgregory.net/rapid"
 
 	"example.org/posology/dose"
-	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
-	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/internal/visittest"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
@@ -28,31 +26,9 @@ import (
 var (
 	gatesOf   = visittest.Gates
 	signCodes = visittest.Signs
+	goodVisit = visittest.Good
+	score     = visittest.Score
 )
-
-func score(v float64) *float64 { return &v }
-
-// goodVisit is an invented visit of two sets of each side at the top of a
-// range of 8 to 12, with nothing against more load.
-func goodVisit() visit.Visit {
-	set := setlog.Set{
-		Exercise: "one-arm-dumbbell-row", Side: body.Left, Hold: body.OneHand, Load: 4 * units.Kilogram, Reps: 12, Effort: units.Must(units.InReserve(3)),
-	}
-	right := set
-	right.Side = body.Right
-	return visit.Visit{
-		Plan: dose.Prescription{
-			Exercise: set.Exercise, Hold: set.Hold, Side: body.Both, OneSided: true, Load: units.Must(equipment.NewLoad(set.Load, set.Hold)),
-			Sets: 2, Measure: exercise.Repetitions, Count: 10, Span: units.Must(units.Between(8, 12)), Reserve: dose.Reserve{Least: 3, Countable: true},
-		},
-		Sets:      []setlog.Set{set, set, right, right},
-		Moment:    &screening.Moment{},
-		Pain:      &screening.Pain{Kind: screening.OrdinaryPain, Usual: score(1), During: score(2), After: score(1), NextMorning: score(1), WeeklyTrend: screening.StablePain},
-		RangeLost: screening.No,
-		FormLost:  screening.No,
-		Observer:  dose.Observation{Who: "a colleague", Day: 739950},
-	}
-}
 
 type failer = fieldtest.T
 

@@ -1,42 +1,22 @@
 package function_test
 
 import (
-	"encoding/csv"
 	"errors"
-	"os"
 	"slices"
 	"strings"
 	"testing"
 
 	"example.org/posology/screening/function"
+	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/field"
 )
 
-// rows returns the rows of a table by the names of their columns.
+// rows reads a table.
 func rows(t testing.TB, path string) []map[string]string {
 	t.Helper()
-	f, err := os.Open(path)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	r := csv.NewReader(f)
-	r.Comment = '#'
-	all, err := r.ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	var list []map[string]string
-	for _, row := range all[1:] {
-		m := map[string]string{}
-		for i, name := range all[0] {
-			m[name] = row[i]
-		}
-		list = append(list, m)
-	}
-	return list
+	return fieldtest.Rows(t, path, ',')
 }
 
 // amt reads an amount of a test's own.

@@ -1,8 +1,10 @@
 package fieldtest
 
 import (
+	"encoding/csv"
 	"encoding/json"
 	"errors"
+	"os"
 	"strconv"
 
 	"example.org/posology/units"
@@ -52,4 +54,36 @@ func Number(t T, text string) float64 {
 		t.Fatal(err)
 	}
 	return x
+}
+
+// Table reads a file of published values in whose first lines # may stand: the names of
+// the columns and the rows.
+func Table(t T, path string, comma rune) (columns []string, rows [][]string) {
+	t.Helper()
+	file, err := os.Open(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer file.Close()
+	r := csv.NewReader(file)
+	r.Comment, r.Comma = '#', comma
+	all, err := r.ReadAll()
+	if err != nil || len(all) == 0 {
+		t.Fatalf("%s: %d lines, %v", path, len(all), err)
+	}
+	return all[0], all[1:]
+}
+
+// Rows reads such a file row by row, each by the names of its columns.
+func Rows(t T, path string, comma rune) []map[string]string {
+	t.Helper()
+	columns, list := Table(t, path, comma)
+	rows := make([]map[string]string, len(list))
+	for i, cells := range list {
+		rows[i] = map[string]string{}
+		for j, name := range columns {
+			rows[i][name] = cells[j]
+		}
+	}
+	return rows
 }

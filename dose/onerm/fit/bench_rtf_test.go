@@ -26,7 +26,7 @@ type visit struct {
 // one person and count as such.
 func visits(t testing.TB) []visit {
 	t.Helper()
-	names, rows := table(t, published+"bench-rtf.csv")
+	names, rows := fieldtest.Table(t, published+"bench-rtf.csv", ',')
 	column := map[string]int{}
 	for i, name := range names {
 		column[name] = i

@@ -46,13 +46,13 @@ func near(t tester, what string, got, want, share float64) {
 // fits, against nls of R (testdata/curves.R).
 func TestAgainstR(t *testing.T) {
 	points := map[string][]fit.Point{}
-	_, rows := table(t, "testdata/curves-points.csv")
+	_, rows := fieldtest.Table(t, "testdata/curves-points.csv", ',')
 	for _, row := range rows {
 		points[row[0]] = append(points[row[0]], fit.Point{
 			Load: kg(fieldtest.Number(t, row[1])), Reps: fieldtest.Number(t, row[2]), SD: units.Fraction(fieldtest.Number(t, row[3])),
 		})
 	}
-	_, rows = table(t, "testdata/curves.csv")
+	_, rows = fieldtest.Table(t, "testdata/curves.csv", ',')
 	for _, row := range rows {
 		var f onerm.Form
 		if err := f.UnmarshalText([]byte(row[0])); err != nil {

@@ -1,11 +1,9 @@
 package fit_test
 
 import (
-	"encoding/csv"
 	"errors"
 	"fmt"
 	"math"
-	"os"
 	"testing"
 
 	"example.org/posology/dose/onerm/fit"
@@ -14,27 +12,10 @@ import (
 
 const published = "../../../testdata/published/"
 
-// table reads a CSV file with a # header: the names of the columns and the rows.
-func table(t testing.TB, path string) ([]string, [][]string) {
-	t.Helper()
-	file, err := os.Open(path)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer file.Close()
-	r := csv.NewReader(file)
-	r.Comment = '#'
-	records, err := r.ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	return records[0], records[1:]
-}
-
 // observations reads a data set: y and the predictors, a slice each.
 func observations(t testing.TB, name string) (y []float64, x [][]float64) {
 	t.Helper()
-	names, rows := table(t, published+"nist-"+name+".csv")
+	names, rows := fieldtest.Table(t, published+"nist-"+name+".csv", ',')
 	x = make([][]float64, len(names)-1)
 	for _, row := range rows {
 		y = append(y, fieldtest.Number(t, row[0]))
@@ -55,7 +36,7 @@ type certificate struct {
 func certified(t testing.TB, name string) certificate {
 	t.Helper()
 	c := certificate{other: map[string]float64{}}
-	_, rows := table(t, published+"nist-certified.csv")
+	_, rows := fieldtest.Table(t, published+"nist-certified.csv", ',')
 	for _, row := range rows {
 		switch {
 		case row[0] != name:
