@@ -2,22 +2,17 @@ package main
 
 import (
 	"bytes"
-	"flag"
 	"math"
 	"os"
 	"path/filepath"
 	"strings"
 	"testing"
 
-	"github.com/google/go-cmp/cmp"
-
 	"example.org/posology/dose/onerm"
 	"example.org/posology/examples/internal/edited"
 	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/units/field"
 )
-
-var update = flag.Bool("update", false, "rewrite the golden file, which is our own output and no published figure")
 
 func result(t *testing.T, args ...string) report {
 	t.Helper()
@@ -129,19 +124,7 @@ func TestGolden(t *testing.T) {
 	if status != 0 || errs != "" {
 		t.Fatal(errs)
 	}
-	golden := filepath.Join("testdata", "golden.txt")
-	if *update {
-		if err := os.WriteFile(golden, []byte(got), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
-	want, err := os.ReadFile(golden)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if diff := cmp.Diff(string(want), got); diff != "" {
-		t.Errorf("differs from %s (-update rewrites it):\n%s", golden, diff)
-	}
+	programtest.Golden(t, "golden.txt", got)
 }
 
 // The embedded data are those of testdata/published, and -data reads the same.

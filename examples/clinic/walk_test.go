@@ -19,14 +19,13 @@ import (
 	"example.org/posology/examples/internal/asking"
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/folder"
+	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/examples/internal/reviewpaper"
 	"example.org/posology/progression"
 	"example.org/posology/progression/record"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
-
-var update = flag.Bool("update", false, "rewrite the golden files, which are our own output and no published figures")
 
 var pages = flag.String("pages", "", "keep the walks, with their papers as HTML, in this `folder`")
 
@@ -297,7 +296,7 @@ func TestWalks(t *testing.T) {
 				t.Errorf("list: %d, %s", status, errs.String())
 			}
 			w.golden.WriteString("\n" + out.String())
-			golden(t, one.name+".txt", w.golden.String())
+			programtest.Golden(t, one.name+".txt", w.golden.String())
 		})
 	}
 }
@@ -313,23 +312,6 @@ func kept(t *testing.T, name string) string {
 		t.Fatal(err)
 	}
 	return all
-}
-
-func golden(t *testing.T, name, got string) {
-	t.Helper()
-	name = filepath.Join("testdata", name)
-	if *update {
-		if err := os.WriteFile(name, []byte(got), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
-	want, err := os.ReadFile(name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if diff := cmp.Diff(string(want), got); diff != "" {
-		t.Errorf("differs from %s (-update rewrites it):\n%s", name, diff)
-	}
 }
 
 // check works everything out again, from the record alone.

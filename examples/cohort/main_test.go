@@ -3,7 +3,6 @@ package main
 import (
 	"bytes"
 	"context"
-	"flag"
 	"fmt"
 	"io"
 	"os"
@@ -13,9 +12,8 @@ import (
 	"testing"
 
 	"example.org/posology/examples/internal/cohorts"
+	"example.org/posology/examples/internal/programtest"
 )
-
-var update = flag.Bool("update", false, "write the golden files anew")
 
 // did runs the program; it returns its status and what it printed.
 func did(ctx context.Context, args ...string) (status int, out, errs string) {
@@ -27,16 +25,10 @@ func did(ctx context.Context, args ...string) (status int, out, errs string) {
 func TestPages(t *testing.T) {
 	for name, args := range map[string][]string{"page.txt": nil, "page.json": {"-json"}, "paper.txt": {"-paper"}} {
 		status, out, errs := did(context.Background(), args...)
-		file := filepath.Join("testdata", name)
-		if *update {
-			if err := os.WriteFile(file, []byte(out), 0o644); err != nil {
-				t.Fatal(err)
-			}
+		if status != 0 || errs != "" {
+			t.Errorf("%v: status %d, %s", args, status, errs)
 		}
-		want, err := os.ReadFile(file)
-		if status != 0 || errs != "" || err != nil || out != string(want) {
-			t.Errorf("%v: status %d, %s%v; the page differs from %s:\n%s", args, status, errs, err, file, out)
-		}
+		programtest.Golden(t, name, out)
 	}
 }
 

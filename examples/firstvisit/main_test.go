@@ -2,7 +2,6 @@ package main
 
 import (
 	"bytes"
-	"flag"
 	"os"
 	"path/filepath"
 	"strings"
@@ -19,27 +18,13 @@ import (
 	"example.org/posology/units/field"
 )
 
-var update = flag.Bool("update", false, "rewrite the golden files, which are our own output and no published figures")
-
 func TestPapers(t *testing.T) {
 	for _, reader := range []string{"client", "file", "doctor"} {
 		status, got, errs := programtest.Run(run, "-for", reader)
 		if status != 0 || errs != "" {
 			t.Fatalf("-for %s: status %d, %s", reader, status, errs)
 		}
-		golden := filepath.Join("testdata", "golden-"+reader+".txt")
-		if *update {
-			if err := os.WriteFile(golden, []byte(got), 0o644); err != nil {
-				t.Fatal(err)
-			}
-		}
-		want, err := os.ReadFile(golden)
-		if err != nil {
-			t.Fatal(err)
-		}
-		if diff := cmp.Diff(string(want), got); diff != "" {
-			t.Errorf("-for %s differs from %s (-update rewrites it):\n%s", reader, golden, diff)
-		}
+		programtest.Golden(t, "golden-"+reader+".txt", got)
 		if !strings.Contains(got, "invented") {
 			t.Errorf("-for %s does not say that the case is invented", reader)
 		}

@@ -2,21 +2,17 @@ package main
 
 import (
 	"bytes"
-	"flag"
 	"io"
 	"os"
 	"path/filepath"
 	"strings"
 	"testing"
 
-	"github.com/google/go-cmp/cmp"
-
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/screening"
 	"example.org/posology/units/field"
 )
-
-var update = flag.Bool("update", false, "rewrite the golden files, which are our own output and no published figures")
 
 // typing hands over one line at a time and shows it where it would be seen.
 type typing struct {
@@ -47,19 +43,7 @@ func conversation(t *testing.T, lines []string, args ...string) string {
 
 func golden(t *testing.T, name, got string) {
 	t.Helper()
-	file := filepath.Join("testdata", name)
-	if *update {
-		if err := os.WriteFile(file, []byte(got), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
-	want, err := os.ReadFile(file)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if diff := cmp.Diff(string(want), got); diff != "" {
-		t.Errorf("differs from %s (-update rewrites it):\n%s", file, diff)
-	}
+	programtest.Golden(t, name, got)
 	for i, line := range strings.Split(got, "\n") {
 		if len([]rune(line)) > page.Width+2 && !strings.HasPrefix(line, "> ") {
 			t.Errorf("%s: line %d is %d columns wide", name, i+1, len([]rune(line)))

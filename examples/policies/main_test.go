@@ -3,39 +3,22 @@ package main
 import (
 	"bytes"
 	"errors"
-	"flag"
 	"io"
 	"math"
-	"os"
 	"runtime"
 	"strings"
 	"testing"
 
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/programtest"
-	"github.com/google/go-cmp/cmp"
 )
 
-var update = flag.Bool("update", false, "rewrite the golden file, which is our own output and no published figures")
-
 func TestTable(t *testing.T) {
-	const golden = "testdata/golden.txt"
 	status, got, errs := programtest.Run(run, "-people", "3", "-weeks", "12", "-facts")
 	if status != 0 || errs != "" {
 		t.Fatalf("status %d, %s", status, errs)
 	}
-	if *update {
-		if err := os.WriteFile(golden, []byte(got), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
-	want, err := os.ReadFile(golden)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if diff := cmp.Diff(string(want), got); diff != "" {
-		t.Errorf("differs from %s (-update rewrites it):\n%s", golden, diff)
-	}
+	programtest.Golden(t, "golden.txt", got)
 }
 
 // The table is the same on one core as on many.
@@ -74,20 +57,11 @@ func TestWriteFails(t *testing.T) {
 // The curves that examples/charts draws are what this program writes, and end where the
 // tables do.
 func TestCurves(t *testing.T) {
-	const file = "../charts/policies.csv"
 	var out, errs bytes.Buffer
 	if status := run([]string{"-curves", "-people", "40", "-kit", ",", "-population", "typical"}, &out, &errs); status != 0 {
 		t.Fatal(errs.String())
 	}
-	if *update {
-		if err := os.WriteFile(file, out.Bytes(), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
-	want, err := os.ReadFile(file)
-	if err != nil || !bytes.Equal(want, out.Bytes()) {
-		t.Errorf("%s differs (%v); -update rewrites it", file, err)
-	}
+	programtest.Golden(t, "../../charts/policies.csv", out.String())
 	o := order{people: 5, weeks: 12, progress: command.NewProgress(io.Discard, "people", 5)}
 	s := scene{kit: kits[1], weeks: 12}
 	points, err := o.curve(s, populations[0], policies[0])

@@ -1,38 +1,20 @@
 package main
 
 import (
-	"flag"
 	"math"
-	"os"
 	"strings"
 	"testing"
-
-	"github.com/google/go-cmp/cmp"
 
 	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/screening"
 )
 
-var update = flag.Bool("update", false, "rewrite the golden file, which is our own output and no published figures")
-
 func TestTable(t *testing.T) {
-	const golden = "testdata/golden.txt"
 	status, got, errs := programtest.Run(run)
 	if status != 0 || errs != "" {
 		t.Fatalf("status %d, %s", status, errs)
 	}
-	if *update {
-		if err := os.WriteFile(golden, []byte(got), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
-	want, err := os.ReadFile(golden)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if diff := cmp.Diff(string(want), got); diff != "" {
-		t.Errorf("differs from %s (-update rewrites it):\n%s", golden, diff)
-	}
+	programtest.Golden(t, "golden.txt", got)
 	if !strings.Contains(got, "invented") {
 		t.Error("the table does not say that its people are invented")
 	}

@@ -2,7 +2,6 @@ package main
 
 import (
 	"bytes"
-	"flag"
 	"os"
 	"path/filepath"
 	"strings"
@@ -17,8 +16,6 @@ import (
 	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/units/field"
 )
-
-var update = flag.Bool("update", false, "rewrite the golden files, which are our own output and no published figures")
 
 const columns = 100
 
@@ -39,19 +36,7 @@ func TestGolden(t *testing.T) {
 		if status != 0 || errs != "" {
 			t.Fatalf("%s: status %d, %s", tt.golden, status, errs)
 		}
-		golden := filepath.Join("testdata", "golden-"+tt.golden+".txt")
-		if *update {
-			if err := os.WriteFile(golden, []byte(got), 0o644); err != nil {
-				t.Fatal(err)
-			}
-		}
-		want, err := os.ReadFile(golden)
-		if err != nil {
-			t.Fatal(err)
-		}
-		if diff := cmp.Diff(string(want), got); diff != "" {
-			t.Errorf("%s differs from %s (-update rewrites it):\n%s", tt.golden, golden, diff)
-		}
+		programtest.Golden(t, "golden-"+tt.golden+".txt", got)
 		if !strings.Contains(got, "invented") {
 			t.Errorf("%s does not say that the case is invented", tt.golden)
 		}

@@ -2,15 +2,18 @@ package programtest
 
 import (
 	"bytes"
+	"flag"
 	"fmt"
 	"io"
 	"os"
 	"os/exec"
+	"path/filepath"
 	"strconv"
 	"testing"
 
 	"example.org/posology/progression/record"
 	"example.org/posology/units/field"
+	"github.com/google/go-cmp/cmp"
 )
 
 // Run calls a program and returns what it ends with and what it prints.
@@ -18,6 +21,26 @@ func Run(program func(args []string, stdout, stderr io.Writer) int, args ...stri
 	var out, errs bytes.Buffer
 	status = program(args, &out, &errs)
 	return status, out.String(), errs.String()
+}
+
+var update = flag.Bool("update", false, "rewrite the golden files, which are our own output and no published figures")
+
+// Golden holds a program's output against a file of testdata, or rewrites it.
+func Golden(t testing.TB, name, got string) {
+	t.Helper()
+	name = filepath.Join("testdata", name)
+	if *update {
+		if err := os.WriteFile(name, []byte(got), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	want, err := os.ReadFile(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if diff := cmp.Diff(string(want), got); diff != "" {
+		t.Errorf("differs from %s (-update rewrites it):\n%s", name, diff)
+	}
 }
 
 // Decoded is a record that has to be whole.
