@@ -147,7 +147,7 @@ func (d *draft) flagLight() {
 	if d.p.Phase == Familiarise {
 		code = "dose.below-effective-learning"
 	}
-	d.because(evidence.Because(code, slices.Concat([]evidence.FactID{factOf(aim, which)}, given.RowFacts(d.r.Screening.Who.Age))...).With(
+	d.because(evidence.Because(code, slices.Concat([]evidence.FactID{aim.fact(which)}, given.RowFacts(d.r.Screening.Who.Age))...).With(
 		evidence.Share("share", d.p.Share), evidence.Share("floor", floor), evidence.Term("goal", d.r.Goal.String())))
 }
 

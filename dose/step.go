@@ -2,7 +2,6 @@ package dose
 
 import (
 	"fmt"
-	"slices"
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
@@ -90,7 +89,7 @@ func (f *Frame) Continue(s Step) (Prescription, error) {
 	if err := s.validate(top, end); err != nil {
 		return Prescription{}, err
 	}
-	d := f.draft()
+	d := f.draft(setsCode) // a step says its own
 	d.follow(s, min(s.Sets, f.MostSets()))
 	if d.r.Exercise.Hold == body.Unloaded {
 		d.withoutLoad()
@@ -118,7 +117,6 @@ func (d *draft) follow(s Step, sets int) {
 		d.p.Tempo.Lowering = max(d.p.Tempo.Lowering, s.Lowering)
 		d.p.Tempo.Pausing = max(d.p.Tempo.Pausing, s.Pausing)
 	}
-	d.p.Reasons = slices.DeleteFunc(d.p.Reasons, func(r evidence.Reason) bool { return r.Code == setsCode })
 	d.because(evidence.Because("dose.continued", factContinued).With(
 		evidence.Mass("load", s.Load), evidence.Count("count", s.Count), evidence.Count("sets", d.p.Sets), evidence.Count("build to", d.p.BuildTo)))
 }

@@ -26,12 +26,21 @@ func (n *now) allows(each units.Mass) (int, bool) {
 	return min(count, n.bridgeEnd()), ok
 }
 
-// counted is allows for the count of a weight that is taken. A count that was done stays
+// counted is allows for the count of a weight that is taken.
+func (n *now) counted(each units.Mass) (int, bool) {
+	if each == n.seen.Base {
+		return n.here, n.hereKnown
+	}
+	return n.allows(each)
+}
+
+// countHere is counted for the weight to go on from. A count that was done stays
 // where no reserve was told, as far as what was told before allows it, and where the
 // policy's rule took a rating for it one more may come.
-func (n *now) counted(each units.Mass) (int, bool) {
+func (n *now) countHere() (int, bool) {
+	each := n.seen.Base
 	count, ok := n.allows(each)
-	if !ok || count < 1 || each != n.seen.Base {
+	if !ok || count < 1 {
 		return count, ok
 	}
 	count = max(count, n.kept())

@@ -5,6 +5,8 @@ import (
 
 	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/strength"
+	"example.org/posology/progression/internal/given"
+	"example.org/posology/progression/internal/history"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/units"
@@ -97,9 +99,17 @@ func (n *now) firstSearch() bool {
 // leftEasily reports whether nothing heavier than the present weight was done, and every
 // set with it left more than can be counted.
 func (n *now) leftEasily(v *visit.Visit) bool {
-	left, known := v.With(v.SetsWith(func(m units.Mass) bool { return m == n.seen.Base })).Reserve()
-	heavier := v.SetsWith(func(m units.Mass) bool { return m > n.seen.Base })
-	return known && left > rule.Countable && len(heavier) == 0
+	some := false
+	for i := range v.Sets {
+		s := &v.Sets[i]
+		each, _ := s.Hold.Each(s.Load, s.Stated)
+		told, _ := given.Told(s.Effort)
+		if each > n.seen.Base || each == n.seen.Base && told <= rule.Countable {
+			return false
+		}
+		some = some || each == n.seen.Base
+	}
+	return some
 }
 
 // cameNear reports whether a set of a visit with the present weight by itself came near
@@ -196,7 +206,7 @@ func (n *now) feels() bool {
 	for i := len(n.c.Log) - 1; i >= 0; i-- {
 		v, lately := &n.c.Log[i], len(n.c.Log)-i < feelEvery
 		if v.Plan.Feel == nil {
-			if lately && len(v.SetsWith(func(m units.Mass) bool { return m == next })) > 0 {
+			if lately && history.Lifts(v, next) {
 				return false // it was lifted, and did not show itself
 			}
 			continue

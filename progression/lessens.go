@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"example.org/posology/dose"
-	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
@@ -153,14 +152,17 @@ func (n *now) onlyLighter(each units.Mass) bool {
 // cameTo reports whether some set came to fewer repetitions than least, those told in
 // reserve among them.
 func (n *now) cameTo(v *visit.Visit, least int) bool {
-	return slices.ContainsFunc(v.Sets, func(s setlog.Set) bool {
-		able := float64(s.Reps)
-		if left, err := s.Effort.RIR(); err == nil && n.counts() {
-			told, _ := left.Min() // what was not recorded may have been nothing
+	for i := range v.Sets {
+		able := float64(v.Sets[i].Reps)
+		if n.counts() {
+			told, _ := given.Told(v.Sets[i].Effort) // what was not recorded may have been nothing
 			able += float64(told)
 		}
-		return able < float64(least)
-	})
+		if able < float64(least) {
+			return true
+		}
+	}
+	return false
 }
 
 // below3 reports whether the last visits, as many as the rule asks for, were

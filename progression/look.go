@@ -35,10 +35,13 @@ type now struct {
 	attended  programme.AttendanceAnswer
 	recurring bool // one of the visits before spoke for less too
 
-	before  *dose.Prescription // the last plan, that before a trial
-	step    dose.Step          // that dose again
-	fitted  fit                // within what the last visit showed
-	offered **offer            // the harder variant once it was looked at; see variant
+	before *dose.Prescription // the last plan, that before a trial
+	step   dose.Step          // that dose again
+	here   int                // the count that goes with its weight; see countHere
+
+	hereKnown bool    // that anything is known for it
+	fitted    fit     // within what the last visit showed
+	offered   **offer // the harder variant once it was looked at; see variant
 }
 
 // look sees a course in the frame of its day. trained is the day of the last set, one
@@ -77,6 +80,7 @@ func (n *now) look(f *dose.Frame, trained units.Day) (*now, error) {
 	if visit.Searches(&n.last().Plan) { // what was done while looking counts as sets of the visit
 		n.step.Sets = max(n.step.Sets, min(n.target(), n.last().Done()))
 	}
+	n.here, n.hereKnown = n.countHere()
 	n.fitted = n.fit(n.step)
 	n.offered = new(*offer)
 	if n.back != nil && n.back.Anew {
@@ -95,6 +99,7 @@ func (n *now) in(r dose.Request) (*now, error) {
 	}
 	other := *n
 	other.f, other.out = f, f.Outline()
+	other.here, other.hereKnown = other.countHere()
 	return &other, nil
 }
 

@@ -20,14 +20,14 @@ func (n *now) recall(each units.Mass) (again, vain bool) {
 	age := 0
 	for i := len(n.c.Log) - 1; i >= 0; i-- {
 		v, lately := &n.c.Log[i], len(n.c.Log)-i <= feelEvery
-		sets := v.SetsWith(func(m units.Mass) bool { return m == each })
 		age += n.h.GapAfter(i)
 		switch {
 		case !lately && age > visit.KnownDays:
 			return false, false
 		case given.Yes(v.Unable) && v.Plan.Load.Each() == each: // a failed lift leaves no set to find
 			return false, lately
-		case len(sets) > 0:
+		case history.Lifts(v, each):
+			sets := v.SetsWith(func(m units.Mass) bool { return m == each })
 			shows := v.FormLost == screening.No && n.h.ShowsItself(v.With(sets), n.bottom(), n.out.Reserve.Least)
 			return shows && age <= visit.KnownDays && n.calm(), !shows && lately
 		}

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"example.org/posology/dose/setlog"
+	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units/body"
@@ -48,7 +49,7 @@ const WorthASet = 5
 func (v *Visit) fellShort(s setlog.Set) bool {
 	low, _ := v.Plan.Span.Min()
 	least := min(low, v.Plan.Count)
-	if told, known := toldOf(s); known && v.countsReserve() && told >= v.Plan.Reserve.Least {
+	if told, known := given.Told(s.Effort); known && v.countsReserve() && told >= v.Plan.Reserve.Least {
 		least = min(least, WorthASet)
 	}
 	return s.Reps < least
@@ -60,7 +61,7 @@ func (v *Visit) fellShort(s setlog.Set) bool {
 func (v *Visit) Refers(o *screening.Outcome) []evidence.Reason {
 	v = field.OrZero(v)
 	var why []evidence.Reason
-	if v.Moment != nil && !quiet(*v.Moment) {
+	if v.Moment != nil && !quiet(v.Moment) {
 		if events, err := v.events(); err == nil && events.advice == rule.Refer {
 			why = append(why, events.why)
 		}
@@ -69,7 +70,7 @@ func (v *Visit) Refers(o *screening.Outcome) []evidence.Reason {
 	case v.Pain == nil:
 	case v.Pain.Kind > screening.OrdinaryPain:
 		why = append(why, v.pain().why)
-	case field.OrZero(o).MayBeFracture(*v.Pain):
+	case o != nil && o.MayBeFracture(*v.Pain):
 		why = append(why, because("progression.pain-back"))
 	}
 	if len(why) == 0 {
@@ -114,7 +115,7 @@ func (v *Visit) sends() evidence.Reason {
 }
 
 // quiet reports a moment in which nothing showed and nothing was measured.
-func quiet(m screening.Moment) bool {
+func quiet(m *screening.Moment) bool {
 	return len(m.Signs) == 0 && m.BP == nil && m.SystolicFall == 0 && m.SpO2 == 0 && m.Pain == nil
 }
 

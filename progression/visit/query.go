@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/progression/internal/given"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
@@ -98,7 +99,7 @@ func (v *Visit) WithoutQueried(place int, t *equipment.Table) ([]setlog.Set, []D
 // failure, or fewer repetitions than what was left makes up for or the range begins with.
 func (v *Visit) Less(s setlog.Set) bool {
 	v = field.OrZero(v)
-	told, known := toldOf(s)
+	told, known := given.Told(s.Effort)
 	if asked := v.Plan.Reserve.Least; v.countsReserve() && known {
 		return told < asked || v.fellShort(s) || float64(s.Reps)+float64(told) < float64(v.Plan.Count)+float64(asked)
 	}

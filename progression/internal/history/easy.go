@@ -6,6 +6,7 @@ import (
 
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/units"
@@ -52,7 +53,6 @@ func notEasy(s setlog.Set) bool {
 	if s.Effort.Scale() == units.ScaleOMNI {
 		return s.Effort.Number() >= wholeScale-rule.Countable
 	}
-	left, err := s.Effort.RIR()
-	told, known := left.Min()
-	return err != nil || !known || told <= rule.Countable
+	told, known := given.Told(s.Effort)
+	return !known || told <= rule.Countable
 }

@@ -70,9 +70,8 @@ func NotBelowHard(s setlog.Set) bool {
 	if s.Effort.Scale() == units.ScaleOMNI {
 		return s.Effort.Number() >= rule.OMNILimit
 	}
-	left, err := s.Effort.RIR()
-	told, known := left.Min()
-	return err != nil || !known || float64(told) <= wholeScale-rule.OMNILimit
+	told, known := given.Told(s.Effort)
+	return !known || float64(told) <= wholeScale-rule.OMNILimit
 }
 
 // tests are those of the exercise and hold that a dose may rest on.
