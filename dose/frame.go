@@ -67,7 +67,7 @@ func (f *Frame) fill(reasons int) (err error) {
 	if f.table, err = f.r.table(); err != nil {
 		return err
 	}
-	f.g = guideFor(f.r, reasons)
+	f.g.fill(f.r, reasons)
 	f.plain = opening(f.r, &f.g)
 	f.choose()
 	f.know()
@@ -150,7 +150,7 @@ func (f *Frame) tested() bool { return f.estimated() || f.r.Ability.Known() && f
 // draft begins a dose, with reasons of its own, without those of a code: several may be
 // drawn up in one frame.
 func (f *Frame) draft(without evidence.ReasonCode) draft {
-	d := draft{*f, f.plain}
+	d := draft{f, f.plain}
 	d.p.Reasons = make([]evidence.Reason, 0, len(f.plain.Reasons)+fewOfDose)
 	for i := range f.plain.Reasons {
 		if r := &f.plain.Reasons[i]; r.Code != without {

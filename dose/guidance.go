@@ -97,10 +97,10 @@ func (g *guide) with(why evidence.Reason, args ...evidence.Arg) evidence.Reason 
 	return why.With(g.args[from:]...)
 }
 
-// guideFor chooses the row and fills the guide of a valid request, with room for so many
+// fill chooses the row and fills the guide of a valid request, with room for so many
 // reasons.
-func guideFor(r *Request, reasons int) guide {
-	g := guide{why: make([]evidence.Reason, 0, reasons), facts: make([]evidence.FactID, 0, fewFacts), args: make([]evidence.Arg, 0, fewArgs)}
+func (g *guide) fill(r *Request, reasons int) {
+	g.why, g.facts, g.args = make([]evidence.Reason, 0, reasons), make([]evidence.FactID, 0, fewFacts), make([]evidence.Arg, 0, fewArgs)
 	if r.Screening.Waived != "" {
 		g.because(g.with(evidence.Because("dose.waived"), evidence.Text("why", r.Screening.Waived)))
 	}
@@ -110,7 +110,10 @@ func guideFor(r *Request, reasons int) guide {
 		id, chosen = usualRow(r, aim)
 		g.assumed = true
 	}
-	g.row, g.aim = rowOf(id), rowOf(aim)
+	g.row = rowOf(id)
+	if g.aim = g.row; aim != id {
+		g.aim = rowOf(aim)
+	}
 	code := evidence.ReasonCode("dose.guideline")
 	if g.assumed {
 		code = "dose.guideline-assumed"
@@ -129,7 +132,6 @@ func guideFor(r *Request, reasons int) guide {
 	g.because(g.row.times[:]...)
 	g.fillReserve(r)
 	g.brief(r)
-	return g
 }
 
 func aimOf(r *Request) guideline.ID {

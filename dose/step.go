@@ -107,7 +107,7 @@ func (f *Frame) Continue(s Step) (Prescription, error) {
 
 // follow writes what does not depend on the load.
 func (d *draft) follow(s Step, sets int) {
-	limits := d.r.Screening.Limits
+	limits := &d.r.Screening.Limits
 	d.p.Count, d.p.Sets = s.Count, max(1, sets-limits.Lighten.FewerSets)
 	low, _ := d.g.count.Min()
 	if top, _ := d.g.count.Max(); s.UpTo > top {

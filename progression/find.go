@@ -36,7 +36,7 @@ func (n *now) mayTry() int {
 	steps, to := 1, n.jump
 	for steps < mostTries {
 		from := to.To.Each()
-		if to = n.beyond(*to); to == nil || n.lifted(to.To.Each()) || !n.easilyShows(from, to.To.Each()) {
+		if to = n.beyond(to); to == nil || n.lifted(to.To.Each()) || !n.easilyShows(from, to.To.Each()) {
 			break // it shows itself, was tried in vain, or is too far from the one before
 		}
 		steps++
@@ -239,6 +239,6 @@ func (n *now) likely(each units.Mass) int {
 // ended by its reserve. With two fewer nothing could.
 func (n *now) feel() choice {
 	s := n.fitted.step
-	s.Feel = max(1, n.floor(*n.jump)-1)
+	s.Feel = max(1, n.floor(n.jump)-1)
 	return choice{step: s, why: append(n.jump.beyondPublished(), append([]evidence.Reason{because("progression.feel").With(evidence.Mass("next", n.jump.To.Each()), evidence.Count("count", s.Feel))}, n.saysFit(n.fitted)...)...)}
 }

@@ -35,13 +35,12 @@ type now struct {
 	attended  programme.AttendanceAnswer
 	recurring bool // one of the visits before spoke for less too
 
-	before *dose.Prescription // the last plan, that before a trial
-	step   dose.Step          // that dose again
-	here   int                // the count that goes with its weight; see countHere
-
-	hereKnown bool    // that anything is known for it
-	fitted    fit     // within what the last visit showed
-	offered   **offer // the harder variant once it was looked at; see variant
+	before  *dose.Prescription // the last plan, that before a trial
+	step    dose.Step          // that dose again
+	next    allowed            // of the weight after seen.base
+	here    allowed            // of seen.base; see countHere
+	fitted  fit                // within what the last visit showed
+	offered **offer            // the harder variant once it was looked at; see variant
 }
 
 // look sees a course in the frame of its day. trained is the day of the last set, one
@@ -56,6 +55,7 @@ func (n *now) look(f *dose.Frame, trained units.Day) (*now, error) {
 	if n.ahead, err = n.above(n.seen.Base); err != nil {
 		return n, err
 	}
+	n.next = n.ofNext()
 	if err := n.byRule(); err != nil {
 		return n, err
 	}
@@ -80,7 +80,7 @@ func (n *now) look(f *dose.Frame, trained units.Day) (*now, error) {
 	if visit.Searches(&n.last().Plan) { // what was done while looking counts as sets of the visit
 		n.step.Sets = max(n.step.Sets, min(n.target(), n.last().Done()))
 	}
-	n.here, n.hereKnown = n.countHere()
+	n.here = n.countHere()
 	n.fitted = n.fit(n.step)
 	n.offered = new(*offer)
 	if n.back != nil && n.back.Anew {
@@ -99,7 +99,8 @@ func (n *now) in(r dose.Request) (*now, error) {
 	}
 	other := *n
 	other.f, other.out = f, f.Outline()
-	other.here, other.hereKnown = other.countHere()
+	other.next = other.ofNext()
+	other.here = other.countHere()
 	return &other, nil
 }
 
@@ -114,10 +115,10 @@ func (n *now) asked() visit.Trial {
 	n.seen.Base = a.Most
 	for gap, ok := n.f.Table().Next(a.Most); ok && n.lifted(gap.To.Each()); gap, ok = n.f.Table().Next(a.Most) {
 		j := n.gap(gap)
-		if j == nil || !n.shows(*j) {
+		if j == nil || !n.shows(j) {
 			break
 		}
-		a.Floor, a.Most = min(a.Floor, n.floor(*j)), gap.To.Each()
+		a.Floor, a.Most = min(a.Floor, n.floor(j)), gap.To.Each()
 	}
 	return a
 }

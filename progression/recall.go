@@ -67,7 +67,7 @@ func (n *now) ratedTwice() bool {
 // longEasy reports whether, with somebody there, up to double the weight may be taken without
 // a trial, which was neither in vain nor left untried within eight visits, all clearly easy:
 // whoever tries nothing would else never carry more.
-func (n *now) longEasy(j Jump) bool {
+func (n *now) longEasy(j *Jump) bool {
 	return !n.alone() && j.External > 0 && j.External <= 1 && !n.h.Declined(n.seen.Base, feelEvery) && n.h.LongEasy(n.seen.Base, feelEvery)
 }
 

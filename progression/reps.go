@@ -189,7 +189,7 @@ func (n *now) bridgeEnd() int {
 // further; else where bridging ends.
 func (n *now) upTo() int {
 	top, _ := n.out.Span.Max()
-	if n.jump != nil && (n.jump.To.Each() > n.most || n.shown() && !n.barredAlone(*n.jump)) {
+	if n.jump != nil && (n.jump.To.Each() > n.most || n.shown() && !n.barredAlone(n.jump)) {
 		return min(n.bridgeEnd(), top+n.over())
 	}
 	return n.bridgeEnd()

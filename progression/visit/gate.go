@@ -109,7 +109,7 @@ func (v *Visit) aim(r *GateReport) int {
 			return v.Plan.Count
 		}
 	}
-	if !v.Met() {
+	if r.Gates[GateReps-1].Advice != rule.Raise && !v.Met() { // what passed that gate was met
 		return v.Plan.Count
 	}
 	top, _ := v.Plan.Span.Max()

@@ -38,7 +38,7 @@ func (v *Visit) Below() bool {
 	if Searches(&v.Plan) {
 		return false
 	}
-	return v.Done() < v.Plan.Sets || slices.ContainsFunc(v.Sets, v.fellShort) || v.countsReserve() && v.LeastLeft(v.Plan.Reserve.Least) < v.Plan.Reserve.Least
+	return v.Done() < v.Plan.Sets || v.someFellShort() || v.countsReserve() && v.LeastLeft(v.Plan.Reserve.Least) < v.Plan.Reserve.Least
 }
 
 // WorthASet are the fewest repetitions that a set is worth.
@@ -46,7 +46,7 @@ const WorthASet = 5
 
 // fellShort reports whether a set was done less often than the range begins with, or than
 // was asked below it, and did not end by its reserve, or was worth none.
-func (v *Visit) fellShort(s setlog.Set) bool {
+func (v *Visit) fellShort(s *setlog.Set) bool {
 	low, _ := v.Plan.Span.Min()
 	least := min(low, v.Plan.Count)
 	if told, known := given.Told(s.Effort); known && v.countsReserve() && told >= v.Plan.Reserve.Least {
@@ -55,11 +55,27 @@ func (v *Visit) fellShort(s setlog.Set) bool {
 	return s.Reps < least
 }
 
+func (v *Visit) someFellShort() bool {
+	for i := range v.Sets {
+		if v.fellShort(&v.Sets[i]) {
+			return true
+		}
+	}
+	return false
+}
+
 // Refers returns what of the visit is for somebody else: events, or pain of a
 // kind that the pain model is never used for or, by the screening, of a spine that may
 // have broken. The first reason says what to do now.
 func (v *Visit) Refers(o *screening.Outcome) []evidence.Reason {
 	v = field.OrZero(v)
+	if (v.Moment == nil || quiet(v.Moment)) && (v.Pain == nil || v.Pain.Kind <= screening.OrdinaryPain && o == nil) {
+		return nil // as of most visits of a long log
+	}
+	return v.refers(o)
+}
+
+func (v *Visit) refers(o *screening.Outcome) []evidence.Reason {
 	var why []evidence.Reason
 	if v.Moment != nil && !quiet(v.Moment) {
 		if events, err := v.events(); err == nil && events.advice == rule.Refer {

@@ -75,17 +75,16 @@ func (v *Visit) WithoutQueried(place int, t *equipment.Table) ([]setlog.Set, []D
 	for i := range v.Sets {
 		s := &v.Sets[i]
 		m, _ := s.Hold.Each(s.Load, s.Stated)
-		var why evidence.Reason
-		bad := false
 		if m != plan {
-			why, bad = v.queried(m, t)
+			if why, bad := v.queried(m, t); bad {
+				if doubtful == nil {
+					kept = append(kept, v.Sets[:i]...)
+				}
+				doubtful = append(doubtful, Doubt{place, i, m, why})
+				continue
+			}
 		}
-		if bad && doubtful == nil {
-			kept = append(kept, v.Sets[:i]...)
-		}
-		if bad {
-			doubtful = append(doubtful, Doubt{place, i, m, why})
-		} else if doubtful != nil {
+		if doubtful != nil {
 			kept = append(kept, *s)
 		}
 	}
@@ -101,7 +100,7 @@ func (v *Visit) Less(s setlog.Set) bool {
 	v = field.OrZero(v)
 	told, known := given.Told(s.Effort)
 	if asked := v.Plan.Reserve.Least; v.countsReserve() && known {
-		return told < asked || v.fellShort(s) || float64(s.Reps)+float64(told) < float64(v.Plan.Count)+float64(asked)
+		return told < asked || v.fellShort(&s) || float64(s.Reps)+float64(told) < float64(v.Plan.Count)+float64(asked)
 	}
 	return s.Reps < v.Plan.Count
 }

@@ -125,7 +125,7 @@ func (v *Visit) checkSet(s *setlog.Set) error {
 	var bad field.Errors
 	bad.Add("", s.ValidateFor(v.Plan.Exercise, v.Plan.Hold))
 	other := v.Plan.Side != body.Both && s.Side != v.Plan.Side || !v.Plan.OneSided && s.Side != body.Both
-	if s.Side.Check() == nil && other {
+	if other && s.Side.Check() == nil {
 		bad.Add("/side", field.Bad(s.Side, v.Plan.Side.String(), field.ErrConflict))
 	}
 	return bad.Err()

@@ -51,11 +51,12 @@ func (h *History) Refers() (graver *visit.Visit, why []evidence.Reason) {
 	if worst := (screening.Pain{}); !outcome.MayBeFracture(worst) {
 		outcome = nil // then no pain may be
 	}
-	for i := range slices.Backward(h.Log) {
-		v := &h.Log[i]
-		told := v.Refers(outcome)
-		switch {
-		case len(told) == 0:
+	for i := len(h.Log) - 1; i >= 0; i-- {
+		told := h.Log[i].Refers(outcome)
+		if len(told) == 0 { // of most
+			continue
+		}
+		switch v := &h.Log[i]; {
 		case !v.LookedAt.Made() && (graver == nil || graver.LookedAt.Made() || gravity[told[0].Code] > gravity[why[0].Code]):
 			graver, why = v, told
 		case v.LookedAt.Made() && graver == nil && v.Day >= h.Request.Screening.Day:
