@@ -154,7 +154,7 @@ func Audit(w AuditedWeek, r Recommendation) (Report, error) {
 	if err := w.Validate(); err != nil {
 		return Report{}, err
 	}
-	a := auditor{week: w, of: r.clone()}
+	a := auditor{week: w, of: r.clone(), found: make([]AuditLine, 0, len(lines)+3*len(w.Totals.Exercises))}
 	a.sessions()
 	a.unlogged()
 	a.perExercise()
