@@ -70,7 +70,7 @@ const (
 	fewReasons = 10
 	fewOfDose  = 6
 	fewFacts   = 10
-	fewArgs    = 8
+	fewArgs    = 11
 )
 
 func (g *guide) because(why ...evidence.Reason) { g.why = append(g.why, why...) }
@@ -118,7 +118,7 @@ func (g *guide) fill(r *Request, reasons int) {
 	if g.assumed {
 		code = "dose.guideline-assumed"
 	}
-	g.because(r.phaseReason(), g.with(evidence.Because(code, chosen...), evidence.ID("row", id), evidence.Text("population", g.row.Population)))
+	g.because(g.with(evidence.Because(r.phaseCode()), evidence.Term("phase", r.phase().String())), g.with(evidence.Because(code, chosen...), evidence.ID("row", id), evidence.Text("population", g.row.Population)))
 	if len(g.row.SupersededBy) > 0 {
 		g.because(g.with(evidence.Because("dose.superseded"), evidence.ID("row", id), evidence.ID("by", g.row.SupersededBy[0])))
 	}

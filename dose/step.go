@@ -117,9 +117,11 @@ func (d *draft) follow(s Step, sets int) {
 		d.p.Tempo.Lowering = max(d.p.Tempo.Lowering, s.Lowering)
 		d.p.Tempo.Pausing = max(d.p.Tempo.Pausing, s.Pausing)
 	}
-	d.because(evidence.Because("dose.continued", factContinued).With(
+	d.because(evidence.Because("dose.continued", continuedFacts...).With(
 		evidence.Mass("load", s.Load), evidence.Count("count", s.Count), evidence.Count("sets", d.p.Sets), evidence.Count("build to", d.p.BuildTo)))
 }
+
+var continuedFacts = []evidence.FactID{factContinued}
 
 // goOn writes the load.
 func (d *draft) goOn(s Step) error {
@@ -186,8 +188,11 @@ func (d *draft) count(load equipment.Load, last units.Mass, count, most int) {
 
 // feel lets one of the sets feel the next weight.
 func (d *draft) feel(each units.Mass, count int) {
+	if count == 0 {
+		return
+	}
 	next, ok := d.Feelable(each)
-	if count == 0 || !ok {
+	if !ok {
 		return
 	}
 	d.p.Feel = &Feel{next, count}

@@ -68,8 +68,7 @@ func (v *Visit) someFellShort() bool {
 // kind that the pain model is never used for or, by the screening, of a spine that may
 // have broken. The first reason says what to do now.
 func (v *Visit) Refers(o *screening.Outcome) []evidence.Reason {
-	v = field.OrZero(v)
-	if (v.Moment == nil || quiet(v.Moment)) && (v.Pain == nil || v.Pain.Kind <= screening.OrdinaryPain && o == nil) {
+	if v == nil || (v.Moment == nil || quiet(v.Moment)) && (v.Pain == nil || v.Pain.Kind <= screening.OrdinaryPain && o == nil) {
 		return nil // as of most visits of a long log
 	}
 	return v.refers(o)

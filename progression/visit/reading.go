@@ -82,8 +82,10 @@ func (v *Visit) MayFind() bool {
 // lightest returns the least load of any set.
 func (v *Visit) lightest() (units.Mass, bool) {
 	least, some := units.MaxMass, false
-	for _, s := range v.Sets {
-		least, some = min(least, Each(s)), true
+	for i := range v.Sets {
+		s := &v.Sets[i]
+		each, _ := s.Hold.Each(s.Load, s.Stated)
+		least, some = min(least, each), true
 	}
 	return least, some
 }
