@@ -5,7 +5,6 @@ import (
 
 	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/strength"
-	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/internal/history"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
@@ -70,10 +69,10 @@ func (n *now) lookedFor() bool {
 	}
 	for i := len(n.c.Log) - 1; i >= 0; i-- {
 		v := &n.c.Log[i]
-		if i == len(n.c.Log)-calmVisits && n.leftEasily(v) && n.searchesAnew() {
+		if i == len(n.c.Log)-calmVisits && history.LeftEasily(v, n.seen.Base) && n.searchesAnew() {
 			return true
 		}
-		if !n.leftEasily(v) || v.Plan.Finding == nil && v.Plan.Load.Each() != n.seen.Base {
+		if !history.LeftEasily(v, n.seen.Base) || v.Plan.Finding == nil && v.Plan.Load.Each() != n.seen.Base {
 			return false
 		}
 		if v.Plan.Finding != nil {
@@ -93,23 +92,7 @@ func (n *now) searchesAnew() bool {
 // firstSearch reports whether no weight but the lightest was ever tried: as on the first
 // day of a search, nothing then tells how near the next one is.
 func (n *now) firstSearch() bool {
-	return n.seen.Base <= n.lightest() && n.leftEasily(n.last()) && n.lookedFor()
-}
-
-// leftEasily reports whether nothing heavier than the present weight was done, and every
-// set with it left more than can be counted.
-func (n *now) leftEasily(v *visit.Visit) bool {
-	some := false
-	for i := range v.Sets {
-		s := &v.Sets[i]
-		each, _ := s.Hold.Each(s.Load, s.Stated)
-		told, _ := given.Told(s.Effort)
-		if each > n.seen.Base || each == n.seen.Base && told <= rule.Countable {
-			return false
-		}
-		some = some || each == n.seen.Base
-	}
-	return some
+	return n.seen.Base <= n.lightest() && history.LeftEasily(n.last(), n.seen.Base) && n.lookedFor()
 }
 
 // cameNear reports whether a set of a visit with the present weight by itself came near

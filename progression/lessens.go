@@ -140,29 +140,13 @@ func (n *now) tooHeavy() bool {
 	if n.onlyLighter(n.seen.Base) {
 		least = min(least, leastAtLightest+1)
 	}
-	return n.cameTo(&n.seen.Visit, least)
+	return n.h.CameTo(&n.seen.Visit, least)
 }
 
 // onlyLighter reports whether a weight is the lightest, of an exercise of which no
 // easier variant is as near as a lighter weight.
 func (n *now) onlyLighter(each units.Mass) bool {
 	return each <= n.lightest() && n.counts() && !n.c.Request.Exercise.MovesBody
-}
-
-// cameTo reports whether some set came to fewer repetitions than least, those told in
-// reserve among them.
-func (n *now) cameTo(v *visit.Visit, least int) bool {
-	for i := range v.Sets {
-		able := float64(v.Sets[i].Reps)
-		if n.counts() {
-			told, _ := given.Told(v.Sets[i].Effort) // what was not recorded may have been nothing
-			able += float64(told)
-		}
-		if able < float64(least) {
-			return true
-		}
-	}
-	return false
 }
 
 // below3 reports whether the last visits, as many as the rule asks for, were
@@ -188,7 +172,7 @@ func (n *now) below3() bool {
 func (n *now) tooLittle(v *visit.Visit) bool {
 	low, _ := v.Plan.Span.Min()
 	few := v.Plan.Count < low && n.onlyLighter(v.Plan.Load.Each())
-	return v.Below() && (!few || v.Done() < v.Plan.Sets || n.cameTo(v, leastAtLightest+1))
+	return v.Below() && (!few || v.Done() < v.Plan.Sets || n.h.CameTo(v, leastAtLightest+1))
 }
 
 // simplerCount is the count that leaves the reserve asked where all sets were done and

@@ -1,11 +1,8 @@
 package progression
 
 import (
-	"slices"
-
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/internal/history"
-	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -38,15 +35,7 @@ func (n *now) recall(each units.Mass) (again, vain bool) {
 // calm reports whether the last two visits were done with the present weight and
 // without trouble.
 func (n *now) calm() bool {
-	log := n.c.Log
-	for i := max(0, len(log)-calmVisits); i < len(log); i++ {
-		v := &log[i]
-		_, other := v.OtherLoad()
-		if v.Plan.Load.Each() != n.seen.Base || other || len(n.clean.Asked) > 0 || v.Done() == 0 || v.Below() || !v.MayFind() {
-			return false
-		}
-	}
-	return len(log) >= calmVisits
+	return len(n.clean.Asked) == 0 && n.h.Calm(n.seen.Base, calmVisits)
 }
 
 const calmVisits = 2 // in a row
@@ -54,14 +43,7 @@ const calmVisits = 2 // in a row
 // ratedTwice reports whether the last two visits went through the range of what counts
 // no repetitions with the present weight, every set rated as less than hard.
 func (n *now) ratedTwice() bool {
-	log := n.c.Log
-	for i := max(0, len(log)-calmVisits); i < len(log); i++ {
-		v := &log[i]
-		if v.Plan.Load.Each() != n.seen.Base || v.Repetitions().Advice != rule.Raise || slices.ContainsFunc(v.Sets, history.NotBelowHard) {
-			return false
-		}
-	}
-	return !n.counts() && n.calm()
+	return !n.counts() && n.h.RatedEasy(n.seen.Base, calmVisits) && n.calm()
 }
 
 // longEasy reports whether, with somebody there, up to double the weight may be taken without

@@ -64,9 +64,9 @@ func ratedHard(s setlog.Set) bool {
 
 const wholeScale = 10 // of a rating, from which what is left is counted
 
-// NotBelowHard reports whether a set was not rated, or at 8 of 10 or more on the scale
+// notBelowHard reports whether a set was not rated, or at 8 of 10 or more on the scale
 // omni or by what is left on another.
-func NotBelowHard(s setlog.Set) bool {
+func notBelowHard(s setlog.Set) bool {
 	if s.Effort.Scale() == units.ScaleOMNI {
 		return s.Effort.Number() >= rule.OMNILimit
 	}
