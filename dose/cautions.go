@@ -8,7 +8,7 @@ import (
 
 // limitCautions are the limits that a reader has to act on in every set.
 func limitCautions(r *Request) []evidence.Reason {
-	limits := r.Screening.Limits
+	limits := &r.Screening.Limits
 	var list []evidence.Reason
 	add := func(holds bool, code evidence.ReasonCode) {
 		if holds {

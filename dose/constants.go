@@ -122,10 +122,10 @@ var (
 )
 
 // startReserve is the least reserve by training status.
-var startReserve = map[body.Training]units.RIR{body.Novice: 3, body.Intermediate: 2, body.Advanced: 1}
+var startReserve = [...]units.RIR{body.Novice: 3, body.Intermediate: 2, body.Advanced: 1}
 
 // intensityReserve is the least reserve under a limit on intensity.
-var intensityReserve = map[screening.Intensity]units.RIR{screening.Idle: uncountable, screening.Light: uncountable, screening.Moderate: 4}
+var intensityReserve = [...]units.RIR{screening.Idle: uncountable, screening.Light: uncountable, screening.Moderate: 4, screening.Vigorous: 0}
 
 // tempo is 4 seconds a repetition, evenly up and down.
 var tempo = Tempo{Lowering: 2, Lifting: 2}

@@ -137,7 +137,8 @@ func TestReasonsNameTheChoice(t *testing.T) {
 		var r Request
 		r.Goal = guideline.Strength
 		r.Screening.Who.Age, r.Screening.Who.Training = tt.age, tt.training
-		g := guideFor(&r, fewReasons)
+		var g guide
+		g.fill(&r, fewReasons)
 		i := slices.IndexFunc(g.why, func(why evidence.Reason) bool { return why.Code == "dose.guideline-assumed" })
 		if i < 0 || !slices.Equal(g.why[i].Facts, tt.want) {
 			t.Errorf("%d years, %s: %v, want %v", tt.age, tt.training, g.why, tt.want)

@@ -67,7 +67,7 @@ func (f *Frame) fill(reasons int) (err error) {
 	if f.table, err = f.r.table(); err != nil {
 		return err
 	}
-	f.g = guideFor(f.r, reasons)
+	f.g.fill(f.r, reasons)
 	f.plain = opening(f.r, &f.g)
 	f.choose()
 	f.know()
@@ -116,7 +116,7 @@ func (f *Frame) Prescribe() (Prescription, error) {
 	if f == nil || f.table == nil {
 		return Prescription{}, &field.Error{Path: "/screening", Allowed: "a frame of NewFrame", Err: ErrNotScreened}
 	}
-	d := f.draft()
+	d := f.draft("")
 	return d.prescribe()
 }
 
@@ -147,9 +147,15 @@ func (f *Frame) estimated() bool { return f.estimate != nil && f.ability.Known()
 // one set from which a load is looked for.
 func (f *Frame) tested() bool { return f.estimated() || f.r.Ability.Known() && f.ability.Known() }
 
-// draft begins a dose, with reasons of its own: several may be drawn up in one frame.
-func (f *Frame) draft() draft {
-	d := draft{*f, f.plain}
-	d.p.Reasons = append(make([]evidence.Reason, 0, len(f.plain.Reasons)+fewOfDose), f.plain.Reasons...)
+// draft begins a dose, with reasons of its own, without those of a code: several may be
+// drawn up in one frame.
+func (f *Frame) draft(without evidence.ReasonCode) draft {
+	d := draft{f, f.plain}
+	d.p.Reasons = make([]evidence.Reason, 0, len(f.plain.Reasons)+fewOfDose)
+	for i := range f.plain.Reasons {
+		if r := &f.plain.Reasons[i]; r.Code != without {
+			d.p.Reasons = append(d.p.Reasons, *r)
+		}
+	}
 	return d
 }

@@ -10,7 +10,7 @@ import (
 // gate returns the constraint of screening that bars the exercise altogether,
 // nil if none does. Who has to be seen hears that before anything that is overdue.
 func gate(r *Request) error {
-	switch o := r.Screening; {
+	switch o := &r.Screening; {
 	case o.Route >= screening.SameDay:
 		return r.barred(ErrNoDose, outcomeReason("dose.no-dose", o), evidence.Because("dose.free-by-being-seen"))
 	case r.Day > o.ReviewBy:
@@ -27,7 +27,7 @@ func gate(r *Request) error {
 	if r.barsBrief() {
 		return r.barred(ErrUnloadedOnly, evidence.Because("dose.brief-unloaded", factBrief), evidence.Because("dose.free-by-sessions"))
 	}
-	if clash := demand.Clashes(r.Screening, r.Exercise, r.Side); clash != 0 {
+	if clash := demand.Clashes(&r.Screening, &r.Exercise, r.Side); clash != 0 {
 		return r.barred(ErrDemand, evidence.Because("dose.demand").With(evidence.Term("demands", clash.String())), evidence.Because("dose.free-by-variant"))
 	}
 	return nil
@@ -37,7 +37,7 @@ func loaded(r *Request) bool { return r.Exercise.Hold != body.Unloaded }
 
 // outcomeReason gives the route and the gravest finding, by which the reader
 // can trace why.
-func outcomeReason(code evidence.ReasonCode, o screening.Outcome) evidence.Reason {
+func outcomeReason(code evidence.ReasonCode, o *screening.Outcome) evidence.Reason {
 	why := evidence.Because(code).With(evidence.Term("route", o.Route.String()), evidence.Term("meanwhile", o.Meanwhile.String()))
 	if len(o.Findings) == 0 {
 		return why.With(evidence.Term("finding", "none"))

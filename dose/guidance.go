@@ -69,8 +69,8 @@ const (
 const (
 	fewReasons = 10
 	fewOfDose  = 6
-	fewFacts   = 12
-	fewArgs    = 12
+	fewFacts   = 10
+	fewArgs    = 11
 )
 
 func (g *guide) because(why ...evidence.Reason) { g.why = append(g.why, why...) }
@@ -97,10 +97,10 @@ func (g *guide) with(why evidence.Reason, args ...evidence.Arg) evidence.Reason 
 	return why.With(g.args[from:]...)
 }
 
-// guideFor chooses the row and fills the guide of a valid request, with room for so many
+// fill chooses the row and fills the guide of a valid request, with room for so many
 // reasons.
-func guideFor(r *Request, reasons int) guide {
-	g := guide{why: make([]evidence.Reason, 0, reasons), facts: make([]evidence.FactID, 0, fewFacts), args: make([]evidence.Arg, 0, fewArgs)}
+func (g *guide) fill(r *Request, reasons int) {
+	g.why, g.facts, g.args = make([]evidence.Reason, 0, reasons), make([]evidence.FactID, 0, fewFacts), make([]evidence.Arg, 0, fewArgs)
 	if r.Screening.Waived != "" {
 		g.because(g.with(evidence.Because("dose.waived"), evidence.Text("why", r.Screening.Waived)))
 	}
@@ -110,12 +110,15 @@ func guideFor(r *Request, reasons int) guide {
 		id, chosen = usualRow(r, aim)
 		g.assumed = true
 	}
-	g.row, g.aim = rowOf(id), rowOf(aim)
+	g.row = rowOf(id)
+	if g.aim = g.row; aim != id {
+		g.aim = rowOf(aim)
+	}
 	code := evidence.ReasonCode("dose.guideline")
 	if g.assumed {
 		code = "dose.guideline-assumed"
 	}
-	g.because(r.phaseReason(), g.with(evidence.Because(code, chosen...), evidence.ID("row", id), evidence.Text("population", g.row.Population)))
+	g.because(g.with(evidence.Because(r.phaseCode()), evidence.Term("phase", r.phase().String())), g.with(evidence.Because(code, chosen...), evidence.ID("row", id), evidence.Text("population", g.row.Population)))
 	if len(g.row.SupersededBy) > 0 {
 		g.because(g.with(evidence.Because("dose.superseded"), evidence.ID("row", id), evidence.ID("by", g.row.SupersededBy[0])))
 	}
@@ -125,10 +128,10 @@ func guideFor(r *Request, reasons int) guide {
 		g.raiseCount(r.Screening.Limits.LeastCount)
 	}
 	g.fillSets(r)
-	g.fillTimes()
+	g.rest, g.days = g.row.rest, g.row.days
+	g.because(g.row.times[:]...)
 	g.fillReserve(r)
 	g.brief(r)
-	return g
 }
 
 func aimOf(r *Request) guideline.ID {
@@ -175,7 +178,7 @@ func (g *guide) fillLoad(r *Request) {
 		g.because(g.with(evidence.Because("dose.band-from-start-row", factStart), evidence.ID("row", startRow)))
 	}
 	row, which = g.withoutMemory(r, row, which)
-	g.load = evidence.Because("dose.load", g.rests(factOf(row, which))...)
+	g.load = evidence.Because("dose.load", g.rests(row.fact(which))...)
 	if g.rm.IsZero() {
 		g.load = g.with(g.load, evidence.Share("load", g.band))
 	} else {
@@ -186,8 +189,7 @@ func (g *guide) fillLoad(r *Request) {
 // withoutMemory keeps a load that is known from memory only from permitting
 // more than the row that would have been chosen without it.
 func (g *guide) withoutMemory(r *Request, row *tableRow, which guideline.Field) (*tableRow, guideline.Field) {
-	known := row.BasisOf(which)
-	if known != evidence.FromMemory && known != evidence.Design {
+	if known := row.stated[which].basis; known != evidence.FromMemory && known != evidence.Design {
 		return row, which
 	}
 	id, chosen := usualRow(r, aimOf(r))
@@ -200,26 +202,35 @@ func (g *guide) withoutMemory(r *Request, row *tableRow, which guideline.Field) 
 		return row, which
 	}
 	g.band, g.rm = usual.Load, units.Range[int]{}
-	g.because(g.with(evidence.Because("dose.memory-permits-nothing", append(g.rests(factOf(row, which)), chosen...)...), evidence.ID("row", row.ID), evidence.ID("instead", usual.ID)))
+	g.because(g.with(evidence.Because("dose.memory-permits-nothing", append(g.rests(row.fact(which)), chosen...)...), evidence.ID("row", row.ID), evidence.ID("instead", usual.ID)))
 	return usual, guideline.FieldLoad
 }
 
-// A tableRow is a recommendation, with the facts behind the fields that it states.
+// A tableRow is a recommendation, with what is asked of it for each dose worked out.
 type tableRow struct {
 	guideline.Recommendation
-	facts map[guideline.Field]evidence.FactID
+	stated     [guideline.FieldSides + 1]stated // by field
+	rest, days units.Range[int]                 // the usual ones where the row states none
+	times      [2]evidence.Reason               // for these
+}
+
+// A stated is the fact behind a field of a row, "" where it states nothing, and its basis.
+type stated struct {
+	fact  evidence.FactID
+	basis evidence.Basis
 }
 
 // rows are all recommendations, copied once: nothing here changes one.
 var rows = sync.OnceValue(func() map[guideline.ID]*tableRow {
 	byID := map[guideline.ID]*tableRow{}
 	for rec := range guideline.All() {
-		r := &tableRow{rec, map[guideline.Field]evidence.FactID{}}
+		r := &tableRow{Recommendation: rec}
 		for f := range guideline.Fields() {
-			if id, stated := rec.Fact(f); stated {
-				r.facts[f] = id
+			if id, states := rec.Fact(f); states {
+				r.stated[f] = stated{id, rec.BasisOf(f)}
 			}
 		}
+		r.fillTimes()
 		byID[rec.ID] = r
 	}
 	return byID
@@ -228,13 +239,29 @@ var rows = sync.OnceValue(func() map[guideline.ID]*tableRow {
 // rowOf returns the row of a valid request, or of this package's own tables: it is there.
 func rowOf(id guideline.ID) *tableRow { return rows()[id] }
 
-// factOf returns the fact behind a field of a row, "" where it has none.
-func factOf(r *tableRow, f guideline.Field) evidence.FactID { return r.facts[f] }
+// fact returns the fact behind a field, "" where there is none.
+func (r *tableRow) fact(f guideline.Field) evidence.FactID { return r.stated[f].fact }
+
+// fillTimes takes rest and days from the row, else the usual ones.
+func (r *tableRow) fillTimes() {
+	r.rest, r.days = r.Rest, r.Days
+	rest, days := r.fact(guideline.FieldRest), r.fact(guideline.FieldDays)
+	if r.rest.IsZero() {
+		r.rest, rest = usualRest, factRest
+	}
+	if r.days.IsZero() {
+		r.days, days = usualDays, factDays
+	}
+	r.times = [...]evidence.Reason{
+		evidence.Because("dose.rest", rest).With(evidence.Seconds("seconds", r.rest)),
+		evidence.Because(daysCode, days).With(evidence.Days("days", r.days)),
+	}
+}
 
 // fillCount takes the row's repetitions, narrowed to what works for the
 // exercise; where the two do not meet, the exercise's own range holds.
 func (g *guide) fillCount(r *Request) {
-	ex := r.Exercise
+	ex := &r.Exercise
 	if ex.Measure != exercise.Repetitions {
 		fact := ex.CountFact
 		g.count = ex.Count
@@ -255,11 +282,11 @@ func (g *guide) fillCount(r *Request) {
 	}
 	g.count = closed(both)
 	g.first, _ = g.count.Min()
-	g.because(g.with(evidence.Because("dose.count", g.rests(factOf(g.row, guideline.FieldReps), ex.CountFact)...), evidence.Count("count", g.count)))
+	g.because(g.with(evidence.Because("dose.count", g.rests(g.row.fact(guideline.FieldReps), ex.CountFact)...), evidence.Count("count", g.count)))
 }
 
 // ownCount is for rows that state no repetitions.
-func (g *guide) ownCount(ex exercise.Exercise) {
+func (g *guide) ownCount(ex *exercise.Exercise) {
 	g.count = workable
 	if both, meet := workable.Intersect(ex.Count); meet {
 		g.count = both
@@ -308,13 +335,13 @@ func (g *guide) fillSets(r *Request) {
 		g.sets = 1
 	}
 	if r.phase() == Familiarise {
-		start = factOf(rowOf(nscaStart), guideline.FieldSets)
+		start = rowOf(nscaStart).fact(guideline.FieldSets)
 	}
 	if r.Screening.Meanwhile >= screening.LightSupervised {
 		g.sets, g.buildTo = 1, 1
 	}
 	g.lightenSets(r)
-	g.because(g.with(evidence.Because(setsCode, g.rests(factOf(g.row, guideline.FieldSets), exercise.FactCountSets, factFewerLater, maintain, start)...), evidence.Count("sets", g.sets), evidence.Count("build to", g.buildTo)))
+	g.because(g.with(evidence.Because(setsCode, g.rests(g.row.fact(guideline.FieldSets), exercise.FactCountSets, factFewerLater, maintain, start)...), evidence.Count("sets", g.sets), evidence.Count("build to", g.buildTo)))
 }
 
 // lightenSets leaves out the sets that a lighter day asks for, down to one.
@@ -326,21 +353,6 @@ func (g *guide) lightenSets(r *Request) {
 	}
 }
 
-// fillTimes takes rest and days from the row, else the usual ones.
-func (g *guide) fillTimes() {
-	g.rest, g.days = g.row.Rest, g.row.Days
-	rest, days := factOf(g.row, guideline.FieldRest), factOf(g.row, guideline.FieldDays)
-	if g.rest.IsZero() {
-		g.rest, rest = usualRest, factRest
-	}
-	if g.days.IsZero() {
-		g.days, days = usualDays, factDays
-	}
-	g.because(
-		g.with(evidence.Because("dose.rest", g.rests(rest)...), evidence.Seconds("seconds", g.rest)),
-		g.with(evidence.Because(daysCode, g.rests(days)...), evidence.Days("days", g.days)))
-}
-
 // fillReserve sets the least reserve: more than can be counted at a start with
 // light loads, else by training status; limits only ever raise it.
 func (g *guide) fillReserve(r *Request) {
@@ -350,7 +362,7 @@ func (g *guide) fillReserve(r *Request) {
 		g.reserve = Reserve{uncountable, false}
 		fact, tellers = factUncountable, factHackett
 	}
-	limits := r.Screening.Limits
+	limits := &r.Screening.Limits
 	g.raiseReserve(g.reserve.Least + limits.Lighten.MoreReserve)
 	if g.raiseReserve(limits.MinReserve) {
 		g.because(g.with(evidence.Because("dose.reserve-limit", g.rests(factLimits)...), evidence.Number("reserve", limits.MinReserve)))

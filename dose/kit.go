@@ -50,7 +50,7 @@ func (f *Frame) kitByStrength() []evidence.Reason {
 	if f.table.Heaviest().Each() < least {
 		code = "dose.kit-too-light"
 	}
-	why := []evidence.Reason{evidence.Because(code, factOf(f.g.aim, which), factWorks).With(
+	why := []evidence.Reason{evidence.Because(code, f.g.aim.fact(which), factWorks).With(
 		evidence.ID("exercise", f.r.Exercise.ID), evidence.Mass("least", least), evidence.NearMass("best", f.oneRM), evidence.Term("goal", f.r.Goal.String()))}
 	for i := range sold {
 		if size := sold[len(sold)-1-i]; f.works(kilos(size), least, 0) {

@@ -125,7 +125,7 @@ func (r *Request) shows(s setlog.Set) units.Mass {
 
 // massLimits are the limits of screening on work that the exercise does.
 func (r *Request) massLimits() []screening.MassLimit {
-	return slices.DeleteFunc(slices.Clone(r.Screening.Limits.Masses), func(l screening.MassLimit) bool { return !demand.Binds(l, r.Exercise, r.Side) })
+	return slices.DeleteFunc(slices.Clone(r.Screening.Limits.Masses), func(l screening.MassLimit) bool { return !demand.Binds(l, &r.Exercise, r.Side) })
 }
 
 // each is the limit for one implement: one that is not on an arm is on all that is held.

@@ -325,7 +325,7 @@ func TestMassLimitOfNoSide(t *testing.T) {
 		for side := range body.Sides() {
 			for region := range body.Regions() {
 				none, both := screening.MassLimit{Region: region}, screening.MassLimit{Region: region, Side: body.Both}
-				if is, want := demand.Binds(none, ex, side), demand.Binds(both, ex, side); is != want {
+				if is, want := demand.Binds(none, &ex, side), demand.Binds(both, &ex, side); is != want {
 					t.Errorf("%s, %s, %s: binds %v, on both sides %v", ex.ID, side, region, is, want)
 				}
 			}

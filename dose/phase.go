@@ -54,16 +54,15 @@ func (r *Request) phase() Phase {
 	return Build
 }
 
-// phaseReason says how the phase was come by.
-func (r *Request) phaseReason() evidence.Reason {
-	code := evidence.ReasonCode("dose.phase")
+// phaseCode says how the phase was come by.
+func (r *Request) phaseCode() evidence.ReasonCode {
 	switch {
 	case r.Phase == 0:
-		code = "dose.phase-assumed"
+		return "dose.phase-assumed"
 	case r.phase() != r.Phase:
-		code = "dose.technique-not-seen"
+		return "dose.technique-not-seen"
 	}
-	return evidence.Because(code).With(evidence.Term("phase", r.phase().String()))
+	return "dose.phase"
 }
 
 const maintainMostSets = 3

@@ -18,11 +18,11 @@ import (
 // outcome is [ErrNotScreened]; what the person, the kit or the setting rules
 // out is a [*ConstraintError] that says what would free it.
 func Prescribe(r Request) (Prescription, error) {
-	d := draft{Frame: Frame{r: &r}} // the only one of its frame
-	if err := d.fill(fewReasons + fewOfDose); err != nil {
+	f := Frame{r: &r}
+	if err := f.fill(fewReasons + fewOfDose); err != nil {
 		return Prescription{}, err
 	}
-	d.p = d.plain
+	d := draft{&f, f.plain} // the only one of its frame
 	return d.prescribe()
 }
 
@@ -50,9 +50,9 @@ func opening(r *Request, g *guide) Prescription {
 	return p
 }
 
-// A draft is a prescription on its way, in a frame that it has for itself.
+// A draft is a prescription on its way, in a frame that it does not change.
 type draft struct {
-	Frame
+	*Frame
 	p Prescription
 }
 
@@ -147,7 +147,7 @@ func (d *draft) flagLight() {
 	if d.p.Phase == Familiarise {
 		code = "dose.below-effective-learning"
 	}
-	d.because(evidence.Because(code, slices.Concat([]evidence.FactID{factOf(aim, which)}, given.RowFacts(d.r.Screening.Who.Age))...).With(
+	d.because(evidence.Because(code, slices.Concat([]evidence.FactID{aim.fact(which)}, given.RowFacts(d.r.Screening.Who.Age))...).With(
 		evidence.Share("share", d.p.Share), evidence.Share("floor", floor), evidence.Term("goal", d.r.Goal.String())))
 }
 

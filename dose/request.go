@@ -80,11 +80,11 @@ type Request struct {
 
 // validate returns every bad field of r at once.
 func (r *Request) validate() error {
-	if err := given.Screened(r.Screening); err != nil {
+	if err := given.Screened(&r.Screening); err != nil {
 		return err
 	}
 	var bad field.Errors
-	bad.Add("", given.Day(r.Day, r.Screening))
+	bad.Add("", given.Day(r.Day, &r.Screening))
 	bad.Add("/technique/day", given.UpTo(r.Day, r.Technique.Day))
 	bad.Add("/exercise", r.Exercise.Validate())
 	bad.Add("/side", r.checkSide())

@@ -2,7 +2,6 @@ package dose
 
 import (
 	"fmt"
-	"slices"
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
@@ -90,7 +89,7 @@ func (f *Frame) Continue(s Step) (Prescription, error) {
 	if err := s.validate(top, end); err != nil {
 		return Prescription{}, err
 	}
-	d := f.draft()
+	d := f.draft(setsCode) // a step says its own
 	d.follow(s, min(s.Sets, f.MostSets()))
 	if d.r.Exercise.Hold == body.Unloaded {
 		d.withoutLoad()
@@ -108,7 +107,7 @@ func (f *Frame) Continue(s Step) (Prescription, error) {
 
 // follow writes what does not depend on the load.
 func (d *draft) follow(s Step, sets int) {
-	limits := d.r.Screening.Limits
+	limits := &d.r.Screening.Limits
 	d.p.Count, d.p.Sets = s.Count, max(1, sets-limits.Lighten.FewerSets)
 	low, _ := d.g.count.Min()
 	if top, _ := d.g.count.Max(); s.UpTo > top {
@@ -118,10 +117,11 @@ func (d *draft) follow(s Step, sets int) {
 		d.p.Tempo.Lowering = max(d.p.Tempo.Lowering, s.Lowering)
 		d.p.Tempo.Pausing = max(d.p.Tempo.Pausing, s.Pausing)
 	}
-	d.p.Reasons = slices.DeleteFunc(d.p.Reasons, func(r evidence.Reason) bool { return r.Code == setsCode })
-	d.because(evidence.Because("dose.continued", factContinued).With(
+	d.because(evidence.Because("dose.continued", continuedFacts...).With(
 		evidence.Mass("load", s.Load), evidence.Count("count", s.Count), evidence.Count("sets", d.p.Sets), evidence.Count("build to", d.p.BuildTo)))
 }
+
+var continuedFacts = []evidence.FactID{factContinued}
 
 // goOn writes the load.
 func (d *draft) goOn(s Step) error {
@@ -188,8 +188,11 @@ func (d *draft) count(load equipment.Load, last units.Mass, count, most int) {
 
 // feel lets one of the sets feel the next weight.
 func (d *draft) feel(each units.Mass, count int) {
+	if count == 0 {
+		return
+	}
 	next, ok := d.Feelable(each)
-	if count == 0 || !ok {
+	if !ok {
 		return
 	}
 	d.p.Feel = &Feel{next, count}

@@ -8,11 +8,32 @@ import (
 	"example.org/posology/units"
 )
 
+// An allowed is a count, false where nothing is known.
+type allowed struct {
+	count int
+	known bool
+}
+
 // allows returns the most repetitions of a weight that the chance allows with the
 // reserve asked for today, within every limit; false where nothing is known. Where the
 // body moves too, of a weight that was done what was done with it tells more than what
 // is known of the body, which is little: the count goes on from it.
 func (n *now) allows(each units.Mass) (int, bool) {
+	if n.jump != nil && each == n.jump.To.Each() {
+		return n.next.count, n.next.known
+	}
+	return n.allowsAnew(each)
+}
+
+// ofNext is allows for the next weight, of which many rows ask.
+func (n *now) ofNext() (a allowed) {
+	if n.jump != nil {
+		a.count, a.known = n.allowsAnew(n.jump.To.Each())
+	}
+	return a
+}
+
+func (n *now) allowsAnew(each units.Mass) (int, bool) {
 	if !n.c.Request.Exercise.MovesBody {
 		return n.f.Allows(each, n.lastFor(each))
 	}
@@ -26,17 +47,26 @@ func (n *now) allows(each units.Mass) (int, bool) {
 	return min(count, n.bridgeEnd()), ok
 }
 
-// counted is allows for the count of a weight that is taken. A count that was done stays
+// counted is allows for the count of a weight that is taken.
+func (n *now) counted(each units.Mass) (int, bool) {
+	if each == n.seen.Base {
+		return n.here.count, n.here.known
+	}
+	return n.allows(each)
+}
+
+// countHere is counted for the weight to go on from. A count that was done stays
 // where no reserve was told, as far as what was told before allows it, and where the
 // policy's rule took a rating for it one more may come.
-func (n *now) counted(each units.Mass) (int, bool) {
+func (n *now) countHere() allowed {
+	each := n.seen.Base
 	count, ok := n.allows(each)
-	if !ok || count < 1 || each != n.seen.Base {
-		return count, ok
+	if !ok || count < 1 {
+		return allowed{count, ok}
 	}
 	count = max(count, n.kept())
 	if n.strength == n.forCounts || n.c.Request.Screening.Limits.NoBreathHolding {
-		return count, ok
+		return allowed{count, ok}
 	}
 	plan := &n.last().Plan
 	held := plan.Count - int(math.Ceil(float64(max(0, n.out.Reserve.Least-plan.Reserve.Least))))
@@ -45,7 +75,7 @@ func (n *now) counted(each units.Mass) (int, bool) {
 	} else if n.c.Policy.Rule == rule.NameOMNIBelow8 && !n.strength.Untold {
 		held++
 	}
-	return max(count, held), true
+	return allowed{max(count, held), true}
 }
 
 // lastFor returns the load from which a weight is looked at: the last one, or itself

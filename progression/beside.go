@@ -14,7 +14,7 @@ const (
 )
 
 // big reports a step that is taken only with somebody beside.
-func (j Jump) big() bool {
+func (j *Jump) big() bool {
 	if j.Moved > 0 {
 		return j.Moved > bigMoved
 	}
@@ -25,17 +25,17 @@ func (j Jump) big() bool {
 func (n *now) alone() bool { return n.c.Request.Screening.Setting < screening.WithHelper }
 
 // barredAlone reports whether the step is not taken since nobody is at hand.
-func (n *now) barredAlone(j Jump) bool {
+func (n *now) barredAlone(j *Jump) bool {
 	return n.alone() && (n.bigUnknown(j) || n.aboveLifted(j))
 }
 
 // bigUnknown reports a big step to a weight that the log does not show itself.
-func (n *now) bigUnknown(j Jump) bool {
+func (n *now) bigUnknown(j *Jump) bool {
 	return j.big() && !(n.again && j.To.Each() == n.jump.To.Each())
 }
 
 // aboveLifted reports a step to more over head or face than was lifted before.
-func (n *now) aboveLifted(j Jump) bool {
+func (n *now) aboveLifted(j *Jump) bool {
 	demands := n.c.Request.Exercise.Demands
 	return (demands.Has(body.Overhead) || demands.Has(body.OverFace)) && j.To.Each() > n.h.Heaviest()
 }
@@ -46,7 +46,7 @@ func (n *now) waitsForSomebody() bool {
 	if !n.alone() || n.seen.Tried || !n.bearsMore() || !n.withinLimits() {
 		return false
 	}
-	return n.mayTry() > 0 && (n.seen.Gates.Advice == rule.Raise || n.stillLooking()) || n.mayRaise() && n.barredAlone(*n.jump) || n.seen.Gates.Advice == rule.Raise && n.jump.over(feelShare) && n.near(n.strength, n.jump.To.Each())
+	return n.mayTry() > 0 && (n.seen.Gates.Advice == rule.Raise || n.stillLooking()) || n.mayRaise() && n.barredAlone(n.jump) || n.seen.Gates.Advice == rule.Raise && n.jump.over(feelShare) && n.near(n.strength, n.jump.To.Each())
 }
 
 // saysBeside says what waits for somebody: it goes on without the weight, with
@@ -54,9 +54,9 @@ func (n *now) waitsForSomebody() bool {
 func (n *now) saysBeside() evidence.Reason {
 	code := evidence.ReasonCode("progression.look-beside")
 	switch {
-	case n.bigUnknown(*n.jump):
+	case n.bigUnknown(n.jump):
 		code = "progression.step-beside"
-	case n.aboveLifted(*n.jump):
+	case n.aboveLifted(n.jump):
 		code = "progression.above-beside"
 	}
 	return because(code).With(evidence.Mass("next", n.jump.To.Each()), evidence.Share("share", n.jump.External), shareMoved("moved", n.jump.Moved))

@@ -40,7 +40,7 @@ func Holding(c Course, waits Waiting) (less, more []string, err error) {
 }
 
 // Decide is Next where something waits.
-func Decide(c Course, waits Waiting) (Decision, error) { return decide(c, waits) }
+func Decide(c Course, waits Waiting) (Decision, error) { return decide(&c, waits) }
 
 // Joined is the dose that the rows that lessen ask for, joined from the last to the
 // first.

@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/strength"
+	"example.org/posology/progression/internal/history"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/units"
@@ -34,7 +35,7 @@ func (n *now) mayTry() int {
 	steps, to := 1, n.jump
 	for steps < mostTries {
 		from := to.To.Each()
-		if to = n.beyond(*to); to == nil || n.lifted(to.To.Each()) || !n.easilyShows(from, to.To.Each()) {
+		if to = n.beyond(to); to == nil || n.lifted(to.To.Each()) || !n.easilyShows(from, to.To.Each()) {
 			break // it shows itself, was tried in vain, or is too far from the one before
 		}
 		steps++
@@ -68,10 +69,10 @@ func (n *now) lookedFor() bool {
 	}
 	for i := len(n.c.Log) - 1; i >= 0; i-- {
 		v := &n.c.Log[i]
-		if i == len(n.c.Log)-calmVisits && n.leftEasily(v) && n.searchesAnew() {
+		if i == len(n.c.Log)-calmVisits && history.LeftEasily(v, n.seen.Base) && n.searchesAnew() {
 			return true
 		}
-		if !n.leftEasily(v) || v.Plan.Finding == nil && v.Plan.Load.Each() != n.seen.Base {
+		if !history.LeftEasily(v, n.seen.Base) || v.Plan.Finding == nil && v.Plan.Load.Each() != n.seen.Base {
 			return false
 		}
 		if v.Plan.Finding != nil {
@@ -91,15 +92,7 @@ func (n *now) searchesAnew() bool {
 // firstSearch reports whether no weight but the lightest was ever tried: as on the first
 // day of a search, nothing then tells how near the next one is.
 func (n *now) firstSearch() bool {
-	return n.seen.Base <= n.lightest() && n.leftEasily(n.last()) && n.lookedFor()
-}
-
-// leftEasily reports whether nothing heavier than the present weight was done, and every
-// set with it left more than can be counted.
-func (n *now) leftEasily(v *visit.Visit) bool {
-	left, known := v.With(v.SetsWith(func(m units.Mass) bool { return m == n.seen.Base })).Reserve()
-	heavier := v.SetsWith(func(m units.Mass) bool { return m > n.seen.Base })
-	return known && left > rule.Countable && len(heavier) == 0
+	return n.seen.Base <= n.lightest() && history.LeftEasily(n.last(), n.seen.Base) && n.lookedFor()
 }
 
 // cameNear reports whether a set of a visit with the present weight by itself came near
@@ -196,7 +189,7 @@ func (n *now) feels() bool {
 	for i := len(n.c.Log) - 1; i >= 0; i-- {
 		v, lately := &n.c.Log[i], len(n.c.Log)-i < feelEvery
 		if v.Plan.Feel == nil {
-			if lately && len(v.SetsWith(func(m units.Mass) bool { return m == next })) > 0 {
+			if lately && history.Lifts(v, next) {
 				return false // it was lifted, and did not show itself
 			}
 			continue
@@ -229,6 +222,6 @@ func (n *now) likely(each units.Mass) int {
 // ended by its reserve. With two fewer nothing could.
 func (n *now) feel() choice {
 	s := n.fitted.step
-	s.Feel = max(1, n.floor(*n.jump)-1)
+	s.Feel = max(1, n.floor(n.jump)-1)
 	return choice{step: s, why: append(n.jump.beyondPublished(), append([]evidence.Reason{because("progression.feel").With(evidence.Mass("next", n.jump.To.Each()), evidence.Count("count", s.Feel))}, n.saysFit(n.fitted)...)...)}
 }

@@ -83,7 +83,7 @@ func (n *now) stay(why ...evidence.Reason) choice {
 func (n *now) harden() (*row, choice) {
 	for i := range harder {
 		r := &harder[i]
-		if n.c.Policy.without(r.name) || !r.holds(n) {
+		if !r.holds(n) || n.c.Policy.without(r.name) {
 			continue
 		}
 		c := r.choose(n)

@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"example.org/posology/dose"
-	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
@@ -141,26 +140,13 @@ func (n *now) tooHeavy() bool {
 	if n.onlyLighter(n.seen.Base) {
 		least = min(least, leastAtLightest+1)
 	}
-	return n.cameTo(&n.seen.Visit, least)
+	return n.h.CameTo(&n.seen.Visit, least)
 }
 
 // onlyLighter reports whether a weight is the lightest, of an exercise of which no
 // easier variant is as near as a lighter weight.
 func (n *now) onlyLighter(each units.Mass) bool {
 	return each <= n.lightest() && n.counts() && !n.c.Request.Exercise.MovesBody
-}
-
-// cameTo reports whether some set came to fewer repetitions than least, those told in
-// reserve among them.
-func (n *now) cameTo(v *visit.Visit, least int) bool {
-	return slices.ContainsFunc(v.Sets, func(s setlog.Set) bool {
-		able := float64(s.Reps)
-		if left, err := s.Effort.RIR(); err == nil && n.counts() {
-			told, _ := left.Min() // what was not recorded may have been nothing
-			able += float64(told)
-		}
-		return able < float64(least)
-	})
 }
 
 // below3 reports whether the last visits, as many as the rule asks for, were
@@ -186,7 +172,7 @@ func (n *now) below3() bool {
 func (n *now) tooLittle(v *visit.Visit) bool {
 	low, _ := v.Plan.Span.Min()
 	few := v.Plan.Count < low && n.onlyLighter(v.Plan.Load.Each())
-	return v.Below() && (!few || v.Done() < v.Plan.Sets || n.cameTo(v, leastAtLightest+1))
+	return v.Below() && (!few || v.Done() < v.Plan.Sets || n.h.CameTo(v, leastAtLightest+1))
 }
 
 // simplerCount is the count that leaves the reserve asked where all sets were done and

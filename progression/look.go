@@ -37,6 +37,8 @@ type now struct {
 
 	before  *dose.Prescription // the last plan, that before a trial
 	step    dose.Step          // that dose again
+	next    allowed            // of the weight after seen.base
+	here    allowed            // of seen.base; see countHere
 	fitted  fit                // within what the last visit showed
 	offered **offer            // the harder variant once it was looked at; see variant
 }
@@ -53,6 +55,7 @@ func (n *now) look(f *dose.Frame, trained units.Day) (*now, error) {
 	if n.ahead, err = n.above(n.seen.Base); err != nil {
 		return n, err
 	}
+	n.next = n.ofNext()
 	if err := n.byRule(); err != nil {
 		return n, err
 	}
@@ -77,6 +80,7 @@ func (n *now) look(f *dose.Frame, trained units.Day) (*now, error) {
 	if visit.Searches(&n.last().Plan) { // what was done while looking counts as sets of the visit
 		n.step.Sets = max(n.step.Sets, min(n.target(), n.last().Done()))
 	}
+	n.here = n.countHere()
 	n.fitted = n.fit(n.step)
 	n.offered = new(*offer)
 	if n.back != nil && n.back.Anew {
@@ -95,6 +99,8 @@ func (n *now) in(r dose.Request) (*now, error) {
 	}
 	other := *n
 	other.f, other.out = f, f.Outline()
+	other.next = other.ofNext()
+	other.here = other.countHere()
 	return &other, nil
 }
 
@@ -109,10 +115,10 @@ func (n *now) asked() visit.Trial {
 	n.seen.Base = a.Most
 	for gap, ok := n.f.Table().Next(a.Most); ok && n.lifted(gap.To.Each()); gap, ok = n.f.Table().Next(a.Most) {
 		j := n.gap(gap)
-		if j == nil || !n.shows(*j) {
+		if j == nil || !n.shows(j) {
 			break
 		}
-		a.Floor, a.Most = min(a.Floor, n.floor(*j)), gap.To.Each()
+		a.Floor, a.Most = min(a.Floor, n.floor(j)), gap.To.Each()
 	}
 	return a
 }

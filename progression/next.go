@@ -41,7 +41,7 @@ import (
 //
 // The errors are those of [Course.Validate] and [dose.NewFrame], and a
 // [field.ErrMissing] at /absence where the last set lies more than a week back.
-func Next(c Course) (Decision, error) { return decide(c, nothingWaits) }
+func Next(c Course) (Decision, error) { return decide(&c, nothingWaits) }
 
 // A waiting is what of an exercise waits for others of the same visit.
 type waiting uint8
@@ -53,9 +53,9 @@ const (
 	findWaits            // enough other loads are looked for
 )
 
-// decide is Next, without what waits.
-func decide(c Course, waits waiting) (Decision, error) {
-	n, d, err := see(&c, waits)
+// decide is Next, without what waits, of a course that is its own.
+func decide(c *Course, waits waiting) (Decision, error) {
+	n, d, err := see(c, waits)
 	if n == nil || err != nil {
 		return d, err
 	}
@@ -85,7 +85,8 @@ func see(c *Course, waits waiting) (n *now, d Decision, err error) {
 	if len(refers) > 0 {
 		return nil, d.refer(refers...), nil
 	}
-	n = &now{c: c, h: h, waits: waits}
+	n = new(now)
+	n.c, n.h, n.waits = c, h, waits
 	trained := h.LastDone()
 	c.Request.Missed = max(0, int(c.Day-trained)-given.Week)
 	c.Request.Kit = c.Request.Kit.Once(c.Request.Kit)

@@ -1,11 +1,8 @@
 package progression
 
 import (
-	"slices"
-
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/internal/history"
-	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -20,14 +17,14 @@ func (n *now) recall(each units.Mass) (again, vain bool) {
 	age := 0
 	for i := len(n.c.Log) - 1; i >= 0; i-- {
 		v, lately := &n.c.Log[i], len(n.c.Log)-i <= feelEvery
-		sets := v.SetsWith(func(m units.Mass) bool { return m == each })
 		age += n.h.GapAfter(i)
 		switch {
 		case !lately && age > visit.KnownDays:
 			return false, false
 		case given.Yes(v.Unable) && v.Plan.Load.Each() == each: // a failed lift leaves no set to find
 			return false, lately
-		case len(sets) > 0:
+		case history.Lifts(v, each):
+			sets := v.SetsWith(func(m units.Mass) bool { return m == each })
 			shows := v.FormLost == screening.No && n.h.ShowsItself(v.With(sets), n.bottom(), n.out.Reserve.Least)
 			return shows && age <= visit.KnownDays && n.calm(), !shows && lately
 		}
@@ -38,15 +35,7 @@ func (n *now) recall(each units.Mass) (again, vain bool) {
 // calm reports whether the last two visits were done with the present weight and
 // without trouble.
 func (n *now) calm() bool {
-	log := n.c.Log
-	for i := max(0, len(log)-calmVisits); i < len(log); i++ {
-		v := &log[i]
-		_, other := v.OtherLoad()
-		if v.Plan.Load.Each() != n.seen.Base || other || len(n.clean.Asked) > 0 || v.Done() == 0 || v.Below() || !v.MayFind() {
-			return false
-		}
-	}
-	return len(log) >= calmVisits
+	return len(n.clean.Asked) == 0 && n.h.Calm(n.seen.Base, calmVisits)
 }
 
 const calmVisits = 2 // in a row
@@ -54,20 +43,13 @@ const calmVisits = 2 // in a row
 // ratedTwice reports whether the last two visits went through the range of what counts
 // no repetitions with the present weight, every set rated as less than hard.
 func (n *now) ratedTwice() bool {
-	log := n.c.Log
-	for i := max(0, len(log)-calmVisits); i < len(log); i++ {
-		v := &log[i]
-		if v.Plan.Load.Each() != n.seen.Base || v.Repetitions().Advice != rule.Raise || slices.ContainsFunc(v.Sets, history.NotBelowHard) {
-			return false
-		}
-	}
-	return !n.counts() && n.calm()
+	return !n.counts() && n.h.RatedEasy(n.seen.Base, calmVisits) && n.calm()
 }
 
 // longEasy reports whether, with somebody there, up to double the weight may be taken without
 // a trial, which was neither in vain nor left untried within eight visits, all clearly easy:
 // whoever tries nothing would else never carry more.
-func (n *now) longEasy(j Jump) bool {
+func (n *now) longEasy(j *Jump) bool {
 	return !n.alone() && j.External > 0 && j.External <= 1 && !n.h.Declined(n.seen.Base, feelEvery) && n.h.LongEasy(n.seen.Base, feelEvery)
 }
 

@@ -6,6 +6,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/internal/history"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
@@ -117,9 +118,8 @@ func (n *now) kept() int {
 	}
 	for i := range n.seen.Visit.Sets {
 		s := &n.seen.Visit.Sets[i]
-		left, err := s.Effort.RIR()
-		told, _ := left.Min()
-		if err != nil || visit.Each(*s) != n.seen.Base {
+		told, known := given.Told(s.Effort)
+		if each, _ := s.Hold.Each(s.Load, s.Stated); !known || each != n.seen.Base {
 			return 0
 		}
 		if told < n.last().Plan.Reserve.Least {
@@ -158,8 +158,7 @@ func (n *now) nearest(more int) int {
 		if !n.counts() {
 			break
 		}
-		if left, err := s.Effort.RIR(); err == nil {
-			told, _ := left.Min()
+		if told, known := given.Told(s.Effort); known {
 			count := history.Leaves(s.Reps, told, n.out.Reserve.Least)
 			if least = min(least, count+more); told == 0 { // which nobody misjudges; one such day takes no weight away
 				least = min(least, max(count, n.leastOf(n.seen.Base)))
@@ -190,7 +189,7 @@ func (n *now) bridgeEnd() int {
 // further; else where bridging ends.
 func (n *now) upTo() int {
 	top, _ := n.out.Span.Max()
-	if n.jump != nil && (n.jump.To.Each() > n.most || n.shown() && !n.barredAlone(*n.jump)) {
+	if n.jump != nil && (n.jump.To.Each() > n.most || n.shown() && !n.barredAlone(n.jump)) {
 		return min(n.bridgeEnd(), top+n.over())
 	}
 	return n.bridgeEnd()

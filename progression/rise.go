@@ -17,7 +17,7 @@ import (
 
 // share returns the step as a share of all that is moved, or of the weight held
 // where that is not known: the larger of the two, so the more cautious.
-func (j Jump) share() units.Fraction {
+func (j *Jump) share() units.Fraction {
 	if j.Moved > 0 {
 		return j.Moved
 	}
@@ -31,10 +31,10 @@ const (
 )
 
 // far reports whether a weight lies so far ahead that fewer repetitions of it do.
-func (j Jump) far() bool { return j.over(farShare) }
+func (j *Jump) far() bool { return j.over(farShare) }
 
 // over reports whether the step is larger than a share, or of a size that is not known.
-func (j Jump) over(most units.Fraction) bool { return j.share() <= 0 || j.share() > most }
+func (j *Jump) over(most units.Fraction) bool { return j.share() <= 0 || j.share() > most }
 
 // ahead is the step up from a weight, and what the log shows of it.
 type ahead struct {
@@ -58,7 +58,7 @@ func (n *now) above(each units.Mass) (ahead, error) {
 
 // beyond returns the step from the present weight to the one after j, nil if
 // there is none.
-func (n *now) beyond(j Jump) *Jump {
+func (n *now) beyond(j *Jump) *Jump {
 	gap, ok := n.f.Table().Next(j.To.Each())
 	if !ok {
 		return nil
@@ -79,7 +79,7 @@ func (n *now) gap(gap equipment.Gap) *Jump {
 }
 
 // floor returns the fewest repetitions with which the weight that j leads to is taken.
-func (n *now) floor(j Jump) int {
+func (n *now) floor(j *Jump) int {
 	least := n.bottom()
 	switch {
 	case n.c.Request.Exercise.MovesBody || !j.far() && n.out.Phase != dose.Familiarise:
@@ -97,9 +97,9 @@ func (n *now) withinLimits() bool { return n.jump != nil && n.jump.To.Each() <= 
 // shown reports whether the chance allows the next weight; where no repetitions
 // are counted, whether its own sets showed it or, of a step that is not big, the last
 // visits with the present one.
-func (n *now) shown() bool { return n.jump != nil && n.shows(*n.jump) }
+func (n *now) shown() bool { return n.jump != nil && n.shows(n.jump) }
 
-func (n *now) shows(j Jump) bool {
+func (n *now) shows(j *Jump) bool {
 	if !n.counts() {
 		return j.To.Each() == n.jump.To.Each() && (n.again || !n.vain && n.ratedTwice() && (!j.big() || n.longEasy(j)))
 	}
@@ -114,7 +114,7 @@ func (n *now) mayRaise() bool {
 }
 
 func (n *now) rises() bool {
-	return n.mayRaise() && !n.barredAlone(*n.jump) && !n.setsCome() && (!n.cameDown() || n.calm())
+	return n.mayRaise() && !n.barredAlone(n.jump) && !n.setsCome() && (!n.cameDown() || n.calm())
 }
 
 // cameDown reports whether the next weight was the dose not long ago: after a weight was
@@ -133,7 +133,7 @@ func (n *now) raise() choice {
 	s.Load, s.Last, s.UpTo, s.Lowering, s.Pausing = j.To.Each(), n.lastFor(j.To.Each()), 0, 0, 0
 	why := because("progression.done-before").With(evidence.Mass("next", s.Load))
 	if count, ok := n.allows(s.Load); ok {
-		s.Count = min(s.Count, n.countOf(count, n.floor(*j))) // never more than before: one thing at a time
+		s.Count = min(s.Count, n.countOf(count, n.floor(j))) // never more than before: one thing at a time
 		why = because("progression.shown").With(evidence.Mass("next", s.Load), evidence.Count("count", count))
 	} else {
 		s.Count = min(n.bottom(), s.Count)
@@ -164,9 +164,9 @@ const (
 func (n *now) furthest() *Jump {
 	most, _ := rule.StepShare().Max()
 	last, begins := n.jump, int(n.c.Day-n.c.Log[0].Day) <= startDays
-	for to := n.beyond(*last); to != nil; to = n.beyond(*to) {
+	for to := n.beyond(last); to != nil; to = n.beyond(to) {
 		second := begins && last == n.jump && to.To.Each()-last.To.Each() <= startSteps && last.Step <= startSteps
-		if n.alone() || to.External <= 0 || to.External > 1 || !n.shows(*to) || to.share() > most && !second || to.To.Each() > n.most || n.lifted(to.To.Each()) || n.barredAlone(*to) {
+		if n.alone() || to.External <= 0 || to.External > 1 || to.share() > most && !second || to.To.Each() > n.most || n.lifted(to.To.Each()) || n.barredAlone(to) || !n.shows(to) {
 			break
 		}
 		last = to
@@ -225,13 +225,13 @@ func (n *now) repsBefore(from units.Mass, a ahead) int {
 		return 0
 	}
 	to, low, end := a.jump.To.Each(), n.bottom(), n.bridgeEnd()
-	next := n.prospect(to)
+	next, floor := n.prospect(to), n.floor(a.jump)
 	more := sort.Search(max(0, end-low+1), func(i int) bool {
 		set := setlog.Set{Hold: body.OneHand, Load: n.h.WithBody(from), Reps: low + i}
 		shows := strength.Ability{}.Seen(1, n.out.Reserve.Least, set)
 		shows.Variance, shows.Untold = n.strength.Variance, false
 		count, _ := shows.Most(next, n.f.Chance())
-		return count >= n.floor(*a.jump)
+		return count >= floor
 	})
 	if low+more > end {
 		return 0

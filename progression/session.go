@@ -60,7 +60,7 @@ func NextAll(courses []Course) ([]Decision, error) {
 	slices.SortStableFunc(changing, func(a, b int) int { return cmp.Compare(list[a].Change, list[b].Change) })
 	hold := func(later []int, waits waiting) {
 		for _, i := range later {
-			d, err := decide(courses[i], waits)
+			d, err := decide(&courses[i], waits)
 			bad.Add(fmt.Sprintf("/%d", i), err)
 			list[i] = d
 		}

@@ -156,10 +156,17 @@ func (o Outcome) Tightest() Outcome {
 	if own.check() != nil {
 		o.Limits = own
 	}
-	if o.Day.Check() == nil {
+	if o.Day.Check() == nil && !o.withinYear() {
 		o.ReviewBy = min(o.ReviewBy, renewal(o.Day))
 	}
 	return o
+}
+
+// withinYear reports a review that no renewal can lie before, without working it out:
+// twelve months have 365 days or more, where the calendar has as many left.
+func (o *Outcome) withinYear() bool {
+	const year = 365
+	return o.ReviewBy <= o.Day+year && (o.Day+year+1).Check() == nil
 }
 
 // A Finding is one thing that was found, with what follows from it alone.

@@ -30,10 +30,12 @@ func (k Kit) Once(as Kit) Kit {
 }
 
 // remembered reports whether the tables that k remembers are those of its lists.
-func (k *Kit) remembered() bool { return k.made != nil && k.Equal(k.made.kit) }
+func (k *Kit) remembered() bool { return k.made != nil && k.equal(&k.made.kit) }
 
 // Equal reports whether k and m list the same things in the same order.
-func (k Kit) Equal(m Kit) bool {
+func (k Kit) Equal(m Kit) bool { return k.equal(&m) }
+
+func (k *Kit) equal(m *Kit) bool {
 	return slices.Equal(k.Dumbbells, m.Dumbbells) && slices.Equal(k.Kettlebells, m.Kettlebells) && slices.Equal(k.AnkleWeights, m.AnkleWeights) &&
 		slices.Equal(k.Bands, m.Bands) && slices.Equal(k.Seats, m.Seats) && slices.Equal(k.Steps, m.Steps) && (k.Things == nil) == (m.Things == nil) && slices.Equal(k.Things, m.Things) &&
 		slices.Equal(k.Handles, m.Handles) && slices.Equal(k.Bars, m.Bars) &&

@@ -214,11 +214,18 @@ func (t *Table) addReady(kind PartKind, ds []Dumbbell, n int) {
 		for ; i < len(sorted) && sorted[i].Mass.Mass == first.Mass.Mass; i++ {
 			count += sorted[i].Count
 		}
-		if at, there := slices.BinarySearch(t.each, first.Mass.Mass); count >= n && !there {
-			t.each = slices.Insert(t.each, at, first.Mass.Mass)
-			t.made = slices.Insert(t.made, at, recipe{item: int32(len(t.items))})
-			t.items = append(t.items, item{kind: kind, mass: first.Mass})
+		if count < n {
+			continue
 		}
+		mass, made := first.Mass.Mass, recipe{item: int32(len(t.items))}
+		if last := len(t.each) - 1; last < 0 || t.each[last] < mass { // as of all but a second kind
+			t.each, t.made = append(t.each, mass), append(t.made, made)
+		} else if at, there := slices.BinarySearch(t.each, mass); !there {
+			t.each, t.made = slices.Insert(t.each, at, mass), slices.Insert(t.made, at, made)
+		} else {
+			continue
+		}
+		t.items = append(t.items, item{kind: kind, mass: first.Mass})
 	}
 }
 

@@ -6,7 +6,6 @@ import (
 	"math"
 	"slices"
 	"strconv"
-	"strings"
 
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -167,7 +166,7 @@ func (e Exercise) MusclesAs(r Role) iter.Seq[body.Muscle] {
 // cannot both take turns and be worked one at a time.
 func (e Exercise) Validate() error {
 	var bad field.Errors
-	if e.ID == "" || strings.ContainsFunc(string(e.ID), notOfID) {
+	if !goodID(e.ID) {
 		bad.Add("/id", field.Bad(fmt.Sprintf("%q", e.ID), "lower-case letters, digits and dashes", field.ErrSyntax))
 	}
 	if e.Name == "" {
@@ -196,7 +195,14 @@ func (e Exercise) Validate() error {
 	return bad.Err()
 }
 
-func notOfID(r rune) bool { return (r < 'a' || r > 'z') && (r < '0' || r > '9') && r != '-' }
+func goodID(id ID) bool {
+	for i := range len(id) {
+		if c := id[i]; (c < 'a' || c > 'z') && (c < '0' || c > '9') && c != '-' {
+			return false
+		}
+	}
+	return id != ""
+}
 
 func (e *Exercise) checkMuscles() error {
 	var bad field.Errors
@@ -204,7 +210,8 @@ func (e *Exercise) checkMuscles() error {
 		bad.Add("", field.Bad(nil, "at least one prime muscle", field.ErrMissing))
 	}
 	var seen muscleSet
-	for i, w := range e.Muscles {
+	for i := range e.Muscles {
+		w := &e.Muscles[i]
 		if err := w.check(&seen); err != nil {
 			bad.Add("/"+strconv.Itoa(i), err)
 		}

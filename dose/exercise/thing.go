@@ -59,10 +59,11 @@ func (e Exercise) Lacks(there ...Thing) []Thing {
 func (e *Exercise) checkNeeds() error {
 	var bad field.Errors
 	for i, t := range e.Needs {
-		at := "/" + strconv.Itoa(i)
-		bad.Add("", things.Check(at, t))
+		if err := things.Check("", t); err != nil {
+			bad.Add("/"+strconv.Itoa(i), err)
+		}
 		if slices.Contains(e.Needs[:i], t) {
-			bad.Add(at, field.Bad(t, "each thing once", field.ErrDuplicate))
+			bad.Add("/"+strconv.Itoa(i), field.Bad(t, "each thing once", field.ErrDuplicate))
 		}
 	}
 	return bad.Err()

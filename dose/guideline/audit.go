@@ -154,7 +154,8 @@ func Audit(w AuditedWeek, r Recommendation) (Report, error) {
 	if err := w.Validate(); err != nil {
 		return Report{}, err
 	}
-	a := auditor{week: w, of: r.clone()}
+	room := len(lines) + 3*len(w.Totals.Exercises) // half of what may be bounded for each exercise
+	a := auditor{week: w, of: r.clone(), found: make([]AuditLine, 0, room)}
 	a.sessions()
 	a.unlogged()
 	a.perExercise()

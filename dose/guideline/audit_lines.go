@@ -23,47 +23,49 @@ type bound = units.Range[float64]
 var lines = [...]struct {
 	field Field
 	unit  string
-	bound func(Recommendation) bound
+	bound func(*Recommendation) bound
 }{
-	{FieldDays, "days a week", func(r Recommendation) bound { return real(r.Days) }},
-	{FieldSessionsPerDay, "sessions a day", func(r Recommendation) bound { return real(r.SessionsPerDay) }},
-	{FieldExercises, "exercises a session", func(r Recommendation) bound { return real(r.Exercises) }},
-	{FieldSets, "sets of an exercise in a session", func(r Recommendation) bound { return real(r.Sets) }},
-	{FieldWeeklySets, "sets of a muscle a week", func(r Recommendation) bound { return real(r.WeeklySets) }},
-	{FieldPerMuscle, "exercises", func(r Recommendation) bound { return real(r.PerMuscle) }},
-	{FieldReps, "repetitions a set", func(r Recommendation) bound { return real(r.Reps) }},
-	{FieldLoad, "of 1RM", func(r Recommendation) bound { return real(r.Load) }},
-	{FieldRM, "repetition maximum", func(r Recommendation) bound { return real(r.RM) }},
-	{FieldReserve, "repetitions in reserve", func(r Recommendation) bound { return real(r.Reserve) }},
-	{FieldEffort, "points", func(r Recommendation) bound { return real(r.Effort.Range) }},
-	{FieldRepSeconds, "seconds a repetition", func(r Recommendation) bound { return r.RepSeconds }},
-	{FieldLiftSeconds, "seconds", func(r Recommendation) bound { return real(r.LiftSeconds) }},
-	{FieldLowerSeconds, "seconds", func(r Recommendation) bound { return real(r.LowerSeconds) }},
-	{FieldRest, "seconds between sets", func(r Recommendation) bound { return real(r.Rest) }},
-	{FieldRestBetween, "seconds between exercises", func(r Recommendation) bound { return real(r.RestBetween) }},
-	{FieldRestInSet, "seconds between repetitions", func(r Recommendation) bound { return r.RestInSet }},
+	{FieldDays, "days a week", func(r *Recommendation) bound { return real(r.Days) }},
+	{FieldSessionsPerDay, "sessions a day", func(r *Recommendation) bound { return real(r.SessionsPerDay) }},
+	{FieldExercises, "exercises a session", func(r *Recommendation) bound { return real(r.Exercises) }},
+	{FieldSets, "sets of an exercise in a session", func(r *Recommendation) bound { return real(r.Sets) }},
+	{FieldWeeklySets, "sets of a muscle a week", func(r *Recommendation) bound { return real(r.WeeklySets) }},
+	{FieldPerMuscle, "exercises", func(r *Recommendation) bound { return real(r.PerMuscle) }},
+	{FieldReps, "repetitions a set", func(r *Recommendation) bound { return real(r.Reps) }},
+	{FieldLoad, "of 1RM", func(r *Recommendation) bound { return real(r.Load) }},
+	{FieldRM, "repetition maximum", func(r *Recommendation) bound { return real(r.RM) }},
+	{FieldReserve, "repetitions in reserve", func(r *Recommendation) bound { return real(r.Reserve) }},
+	{FieldEffort, "points", func(r *Recommendation) bound { return real(r.Effort.Range) }},
+	{FieldRepSeconds, "seconds a repetition", func(r *Recommendation) bound { return r.RepSeconds }},
+	{FieldLiftSeconds, "seconds", func(r *Recommendation) bound { return real(r.LiftSeconds) }},
+	{FieldLowerSeconds, "seconds", func(r *Recommendation) bound { return real(r.LowerSeconds) }},
+	{FieldRest, "seconds between sets", func(r *Recommendation) bound { return real(r.Rest) }},
+	{FieldRestBetween, "seconds between exercises", func(r *Recommendation) bound { return real(r.RestBetween) }},
+	{FieldRestInSet, "seconds between repetitions", func(r *Recommendation) bound { return r.RestInSet }},
 	{FieldHoursBetween, "hours from one day to the next", hoursBound},
-	{FieldMinutes, "minutes a session", func(r Recommendation) bound { return real(r.Minutes) }},
-	{FieldBalanceDays, "days a week", func(r Recommendation) bound { return real(r.BalanceDays) }},
-	{FieldAerobic, "minutes a week", func(r Recommendation) bound { return real(r.Aerobic) }},
-	{FieldImpacts, "impacts a session", func(r Recommendation) bound { return real(r.Impacts) }},
+	{FieldMinutes, "minutes a session", func(r *Recommendation) bound { return real(r.Minutes) }},
+	{FieldBalanceDays, "days a week", func(r *Recommendation) bound { return real(r.BalanceDays) }},
+	{FieldAerobic, "minutes a week", func(r *Recommendation) bound { return real(r.Aerobic) }},
+	{FieldImpacts, "impacts a session", func(r *Recommendation) bound { return real(r.Impacts) }},
 	{FieldPushPull, "sets a week", unbounded},
 	{FieldSquatHinge, "sets a week", unbounded},
 	{FieldSides, "sets a week", unbounded},
 }
 
-func unbounded(Recommendation) bound { return bound{} }
+func unbounded(*Recommendation) bound { return bound{} }
+
+// inReport are the places of fields in lines.
+var inReport = func() (at [len(readers)]int) {
+	for i := range lines {
+		at[lines[i].field] = i
+	}
+	return at
+}()
 
 // place returns where a field stands in lines.
-func place(f Field) int {
-	i := 0
-	for lines[i].field != f {
-		i++
-	}
-	return i
-}
+func place(f Field) int { return inReport[f] }
 
-func hoursBound(r Recommendation) bound {
+func hoursBound(r *Recommendation) bound {
 	if r.HoursBetween == 0 {
 		return bound{}
 	}
@@ -73,13 +75,16 @@ func hoursBound(r Recommendation) bound {
 // line makes the finding of an item without verdict: what was found, and what
 // the recommendation has to say of it.
 func (a *auditor) line(i Field, of string, found bound) AuditLine {
-	return a.lineOf(i, i, of, found, lines[place(i)].bound(a.of))
+	return a.lineOf(i, i, of, found, lines[place(i)].bound(&a.of))
 }
 
 // lineOf is line for an item that field f bounds.
 func (a *auditor) lineOf(i, f Field, of string, found, wanted bound) AuditLine {
-	fact, _ := a.of.Fact(f)
-	return AuditLine{Item: i, Of: of, Found: found, Bound: wanted, Unit: lines[place(i)].unit, Population: a.of.Population, Basis: a.of.BasisOf(f), Fact: fact}
+	l := AuditLine{Item: i, Of: of, Found: found, Bound: wanted, Unit: lines[place(i)].unit, Population: a.of.Population}
+	if a.of.states(f) {
+		l.Basis, l.Fact = a.of.basisOf(f), a.of.factID(f)
+	}
+	return l
 }
 
 // judge adds the finding, twice if it varies beyond both ends of its bound.
@@ -181,13 +186,14 @@ func (a *auditor) unlogged() {
 func (a *auditor) perExercise() {
 	for _, i := range []Field{FieldSets, FieldReps, FieldLoad, FieldReserve, FieldEffort, FieldRepSeconds} {
 		before := len(a.found)
-		for _, e := range a.week.Totals.Exercises {
-			if a.bounds(i) {
-				a.exercise(i, e)
+		bounds := a.bounds(i)
+		for j := range a.week.Totals.Exercises {
+			if bounds {
+				a.exercise(i, &a.week.Totals.Exercises[j])
 			}
 		}
 		switch {
-		case !a.bounds(i):
+		case !bounds:
 			a.add(a.line(i, "", bound{}), NotStated)
 		case len(a.found) == before: // no exercise that it is for
 			a.nothing(i)
@@ -209,10 +215,10 @@ func (a *auditor) nothing(i Field) {
 // bounds reports whether the recommendation bounds an item in any field.
 func (a *auditor) bounds(i Field) bool {
 	parts := i == FieldLoad && !(a.of.LoadUpper.IsZero() && a.of.LoadLower.IsZero())
-	return parts || !lines[place(i)].bound(a.of).IsZero()
+	return parts || !lines[place(i)].bound(&a.of).IsZero()
 }
 
-func (a *auditor) exercise(i Field, e volume.ExerciseWeek) {
+func (a *auditor) exercise(i Field, e *volume.ExerciseWeek) {
 	of := string(e.Exercise)
 	switch i {
 	case FieldSets:
@@ -240,7 +246,7 @@ func (a *auditor) exercise(i Field, e volume.ExerciseWeek) {
 
 // daySets returns the sets of an exercise by day. One-sided work was done once
 // on each side; what the lesser side did counts.
-func daySets(e volume.ExerciseWeek) bound {
+func daySets(e *volume.ExerciseWeek) bound {
 	var perDay []float64
 	for _, d := range e.Daily {
 		perDay = append(perDay, float64(min(d.Left, d.Right)))
@@ -248,7 +254,7 @@ func daySets(e volume.ExerciseWeek) bound {
 	return spanOf(perDay)
 }
 
-func meanSeconds(e volume.ExerciseWeek) bound {
+func meanSeconds(e *volume.ExerciseWeek) bound {
 	if e.TimedReps == 0 {
 		return bound{}
 	}
@@ -256,7 +262,7 @@ func meanSeconds(e volume.ExerciseWeek) bound {
 }
 
 // load takes the bound for the part of the body where there is one.
-func (a *auditor) load(e volume.ExerciseWeek) {
+func (a *auditor) load(e *volume.ExerciseWeek) {
 	field, wanted := FieldLoad, a.of.Load
 	switch {
 	case e.Pattern.Legs() && !a.of.LoadLower.IsZero():

@@ -52,7 +52,7 @@ func Compare(list ...Recommendation) Comparison {
 }
 
 func (r Recommendation) cell(f Field) Cell {
-	c := Cell{Value: readers[f].value(r), Basis: r.BasisOf(f)}
+	c := Cell{Value: readers[f].value(&r), Basis: r.BasisOf(f)}
 	if c.Stated() {
 		c.Fact = r.factID(f)
 	}

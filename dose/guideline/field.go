@@ -77,39 +77,39 @@ func (f *Field) UnmarshalText(text []byte) error { return fields.Unmarshal(text,
 
 // readers say what each field states.
 var readers = [...]reader{
-	FieldPopulation:     worded("for whom", func(r Recommendation) string { return r.Population }),
-	FieldAgeMin:         worded("age in years, at least", func(r Recommendation) string { return number(int(r.AgeMin)) }),
-	FieldDays:           ranged("days a week", func(r Recommendation) units.Range[int] { return r.Days }),
-	FieldSets:           ranged("sets per exercise", func(r Recommendation) units.Range[int] { return r.Sets }),
-	FieldSessionsPerDay: ranged("sessions a day", func(r Recommendation) units.Range[int] { return r.SessionsPerDay }),
-	FieldWeeklySets:     ranged("sets per muscle group in a week", func(r Recommendation) units.Range[int] { return r.WeeklySets }),
-	FieldReps:           ranged("repetitions per set", func(r Recommendation) units.Range[int] { return r.Reps }),
-	FieldRM:             ranged("load as a repetition maximum", func(r Recommendation) units.Range[int] { return r.RM }),
-	FieldRMEmphasis:     ranged("repetition maximum that is stressed", func(r Recommendation) units.Range[int] { return r.RMEmphasis }),
-	FieldLoad:           ranged("load in shares of 1RM", func(r Recommendation) units.Range[units.Fraction] { return r.Load }),
-	FieldLoadUpper:      ranged("load for the arms and trunk in shares of 1RM", func(r Recommendation) units.Range[units.Fraction] { return r.LoadUpper }),
-	FieldLoadLower:      ranged("load for the hips and legs in shares of 1RM", func(r Recommendation) units.Range[units.Fraction] { return r.LoadLower }),
-	FieldLoadStart:      ranged("first load in shares of 1RM", func(r Recommendation) units.Range[units.Fraction] { return r.LoadStart }),
-	FieldLoadStep:       ranged("rise in load", func(r Recommendation) units.Range[units.Fraction] { return r.LoadStep }),
-	FieldLoadRule:       worded("when load rises", func(r Recommendation) string { return r.LoadRule }),
-	FieldEffort:         worded("effort", func(r Recommendation) string { return r.Effort.String() }),
-	FieldReserve:        ranged("repetitions in reserve", func(r Recommendation) units.Range[units.RIR] { return r.Reserve }),
-	FieldRestBetween:    ranged("seconds of rest between exercises", func(r Recommendation) units.Range[int] { return r.RestBetween }),
-	FieldRest:           ranged("seconds of rest between sets", func(r Recommendation) units.Range[int] { return r.Rest }),
-	FieldRestAssisting:  ranged("seconds of rest in assistance exercises", func(r Recommendation) units.Range[int] { return r.RestAssisting }),
-	FieldRestInSet:      ranged("seconds of rest between repetitions", func(r Recommendation) units.Range[float64] { return r.RestInSet }),
-	FieldRepSeconds:     ranged("seconds per repetition", func(r Recommendation) units.Range[float64] { return r.RepSeconds }),
-	FieldLiftSeconds:    ranged("seconds of lifting", func(r Recommendation) units.Range[int] { return r.LiftSeconds }),
-	FieldLowerSeconds:   ranged("seconds of lowering", func(r Recommendation) units.Range[int] { return r.LowerSeconds }),
-	FieldHoursBetween:   worded("hours between sessions of the same muscles, at least", func(r Recommendation) string { return number(r.HoursBetween) }),
-	FieldBalanceDays:    ranged("days a week with balance training", func(r Recommendation) units.Range[int] { return r.BalanceDays }),
-	FieldExercises:      ranged("exercises per session", func(r Recommendation) units.Range[int] { return r.Exercises }),
-	FieldPerMuscle:      ranged("exercises per muscle group", func(r Recommendation) units.Range[int] { return r.PerMuscle }),
-	FieldMinutes:        ranged("minutes of a session", func(r Recommendation) units.Range[int] { return r.Minutes }),
-	FieldImpacts:        ranged("moderate impacts per session", func(r Recommendation) units.Range[int] { return r.Impacts }),
-	FieldWeeks:          ranged("weeks of the programme", func(r Recommendation) units.Range[int] { return r.Weeks }),
-	FieldEffects:        worded("effects of single variables", Recommendation.effects),
-	FieldAerobic:        ranged("minutes a week of aerobic training at moderate effort", func(r Recommendation) units.Range[int] { return r.Aerobic }),
+	FieldPopulation:     worded("for whom", func(r *Recommendation) string { return r.Population }),
+	FieldAgeMin:         worded("age in years, at least", func(r *Recommendation) string { return number(int(r.AgeMin)) }),
+	FieldDays:           ranged("days a week", func(r *Recommendation) units.Range[int] { return r.Days }),
+	FieldSets:           ranged("sets per exercise", func(r *Recommendation) units.Range[int] { return r.Sets }),
+	FieldSessionsPerDay: ranged("sessions a day", func(r *Recommendation) units.Range[int] { return r.SessionsPerDay }),
+	FieldWeeklySets:     ranged("sets per muscle group in a week", func(r *Recommendation) units.Range[int] { return r.WeeklySets }),
+	FieldReps:           ranged("repetitions per set", func(r *Recommendation) units.Range[int] { return r.Reps }),
+	FieldRM:             ranged("load as a repetition maximum", func(r *Recommendation) units.Range[int] { return r.RM }),
+	FieldRMEmphasis:     ranged("repetition maximum that is stressed", func(r *Recommendation) units.Range[int] { return r.RMEmphasis }),
+	FieldLoad:           ranged("load in shares of 1RM", func(r *Recommendation) units.Range[units.Fraction] { return r.Load }),
+	FieldLoadUpper:      ranged("load for the arms and trunk in shares of 1RM", func(r *Recommendation) units.Range[units.Fraction] { return r.LoadUpper }),
+	FieldLoadLower:      ranged("load for the hips and legs in shares of 1RM", func(r *Recommendation) units.Range[units.Fraction] { return r.LoadLower }),
+	FieldLoadStart:      ranged("first load in shares of 1RM", func(r *Recommendation) units.Range[units.Fraction] { return r.LoadStart }),
+	FieldLoadStep:       ranged("rise in load", func(r *Recommendation) units.Range[units.Fraction] { return r.LoadStep }),
+	FieldLoadRule:       worded("when load rises", func(r *Recommendation) string { return r.LoadRule }),
+	FieldEffort:         worded("effort", func(r *Recommendation) string { return r.Effort.String() }),
+	FieldReserve:        ranged("repetitions in reserve", func(r *Recommendation) units.Range[units.RIR] { return r.Reserve }),
+	FieldRestBetween:    ranged("seconds of rest between exercises", func(r *Recommendation) units.Range[int] { return r.RestBetween }),
+	FieldRest:           ranged("seconds of rest between sets", func(r *Recommendation) units.Range[int] { return r.Rest }),
+	FieldRestAssisting:  ranged("seconds of rest in assistance exercises", func(r *Recommendation) units.Range[int] { return r.RestAssisting }),
+	FieldRestInSet:      ranged("seconds of rest between repetitions", func(r *Recommendation) units.Range[float64] { return r.RestInSet }),
+	FieldRepSeconds:     ranged("seconds per repetition", func(r *Recommendation) units.Range[float64] { return r.RepSeconds }),
+	FieldLiftSeconds:    ranged("seconds of lifting", func(r *Recommendation) units.Range[int] { return r.LiftSeconds }),
+	FieldLowerSeconds:   ranged("seconds of lowering", func(r *Recommendation) units.Range[int] { return r.LowerSeconds }),
+	FieldHoursBetween:   worded("hours between sessions of the same muscles, at least", func(r *Recommendation) string { return number(r.HoursBetween) }),
+	FieldBalanceDays:    ranged("days a week with balance training", func(r *Recommendation) units.Range[int] { return r.BalanceDays }),
+	FieldExercises:      ranged("exercises per session", func(r *Recommendation) units.Range[int] { return r.Exercises }),
+	FieldPerMuscle:      ranged("exercises per muscle group", func(r *Recommendation) units.Range[int] { return r.PerMuscle }),
+	FieldMinutes:        ranged("minutes of a session", func(r *Recommendation) units.Range[int] { return r.Minutes }),
+	FieldImpacts:        ranged("moderate impacts per session", func(r *Recommendation) units.Range[int] { return r.Impacts }),
+	FieldWeeks:          ranged("weeks of the programme", func(r *Recommendation) units.Range[int] { return r.Weeks }),
+	FieldEffects:        worded("effects of single variables", (*Recommendation).effects),
+	FieldAerobic:        ranged("minutes a week of aerobic training at moderate effort", func(r *Recommendation) units.Range[int] { return r.Aerobic }),
 	FieldPushPull:       worded("sets a week of pushing and of pulling", nothingStated),
 	FieldSquatHinge:     worded("sets a week of squatting and of hinging", nothingStated),
 	FieldSides:          worded("sets a week of the left and of the right side", nothingStated),
@@ -119,21 +119,21 @@ var readers = [...]reader{
 // anything is asked more often than what, so that it is asked without printing.
 type reader struct {
 	about  string
-	stated func(Recommendation) bool
-	value  func(Recommendation) string // empty if nothing is stated
+	stated func(*Recommendation) bool
+	value  func(*Recommendation) string // empty if nothing is stated
 }
 
-func ranged[T cmp.Ordered](about string, of func(Recommendation) units.Range[T]) reader {
+func ranged[T cmp.Ordered](about string, of func(*Recommendation) units.Range[T]) reader {
 	return reader{about,
-		func(r Recommendation) bool { return !of(r).IsZero() },
-		func(r Recommendation) string { return printed(of(r)) }}
+		func(r *Recommendation) bool { return !of(r).IsZero() },
+		func(r *Recommendation) string { return printed(of(r)) }}
 }
 
-func worded(about string, of func(Recommendation) string) reader {
-	return reader{about, func(r Recommendation) bool { return of(r) != "" }, of}
+func worded(about string, of func(*Recommendation) string) reader {
+	return reader{about, func(r *Recommendation) bool { return of(r) != "" }, of}
 }
 
-func nothingStated(Recommendation) string { return "" }
+func nothingStated(*Recommendation) string { return "" }
 
 // printed gives the range, nothing for one without ends.
 func printed[T cmp.Ordered](r units.Range[T]) string {
@@ -159,7 +159,7 @@ func (e EffortRange) String() string {
 	return e.Range.String() + " on " + e.Ends
 }
 
-func (r Recommendation) effects() string {
+func (r *Recommendation) effects() string {
 	list := make([]string, len(r.Effects))
 	for i, e := range r.Effects {
 		list[i] = fmt.Sprintf("%s %v %s", e.Of, e.Value, e.Unit)
@@ -183,11 +183,11 @@ func (r Recommendation) Stated(f Field) (string, bool) {
 		return "", false
 	}
 	reader := readers[f]
-	value := reader.value(r)
+	value := reader.value(&r)
 	return reader.about + ": " + value, value != ""
 }
 
-func (r *Recommendation) states(f Field) bool { return fields.Valid(f) && readers[f].stated(*r) }
+func (r *Recommendation) states(f Field) bool { return fields.Valid(f) && readers[f].stated(r) }
 
 // factIDs are the IDs of the facts behind the fields of rows, at the same places.
 var factIDs = sync.OnceValue(func() [][]evidence.FactID {

@@ -162,6 +162,11 @@ func (r Recommendation) BasisOf(f Field) evidence.Basis {
 	if !r.states(f) {
 		return 0
 	}
+	return r.basisOf(f)
+}
+
+// basisOf is BasisOf of a field that r states.
+func (r *Recommendation) basisOf(f Field) evidence.Basis {
 	for _, b := range r.Bases {
 		if b.Field == f {
 			return b.Basis

@@ -48,10 +48,11 @@ func (s Set) Validate() error {
 		bad.Add("/exercise", field.Bad(nil, "the ID of an exercise", field.ErrMissing))
 	}
 	bad.Add("/side", s.Side.Check())
-	bad.Add("/hold", s.Hold.Check())
+	noHold := s.Hold.Check()
+	bad.Add("/hold", noHold)
 	if s.Load < 0 || s.Load > maxLoad {
 		bad.Add("/load", field.Bad(s.Load, "0 to 1000 kg", field.ErrOutOfRange))
-	} else if s.Hold.Check() == nil {
+	} else if noHold == nil {
 		_, err := s.Hold.Each(s.Load, s.Stated)
 		path := "/stated"
 		if s.Load != 0 && s.Hold.Implements() == 0 {

@@ -185,11 +185,11 @@ func (p *planner) nothing() error {
 }
 
 func (r Request) validate() error {
-	if err := given.Screened(r.Screening); err != nil {
+	if err := given.Screened(&r.Screening); err != nil {
 		return err
 	}
 	var bad field.Errors
-	bad.Add("", given.Day(r.Day, r.Screening))
+	bad.Add("", given.Day(r.Day, &r.Screening))
 	bad.Add("/seen", r.checkSeen())
 	for i, id := range r.Exercises {
 		_, err := r.Catalogue.Lookup(string(id))

@@ -65,18 +65,22 @@ type GateReport struct {
 // was not recorded keeps the load. Order and joining are this module's design;
 // Each gate has its own source. The errors are those of [Visit.Validate].
 func Gates(v Visit) (GateReport, error) {
-	if err := v.Validate(); err != nil {
+	if err := v.Check(); err != nil {
 		return GateReport{}, err
 	}
+	return v.gates()
+}
+
+// gates is Gates of a visit that was checked.
+func (v *Visit) gates() (GateReport, error) {
 	events, err := v.events()
 	if err != nil {
 		return GateReport{}, field.At("/moment", err)
 	}
 	r := GateReport{Gates: inOnePiece(events, v.pain(), v.rangeOfMovement(), v.technique(), v.effort(), v.repetitions())}
 	r.Join()
-	r.Aim = v.aim(r)
-	r.Reasons = make([]evidence.Reason, 0, 2)
-	r.Reasons = append(r.Reasons, because("progression.gates").With(evidence.Term("advice", r.Advice.String())))
+	r.Aim = v.aim(&r)
+	r.Reasons = append(make([]evidence.Reason, 0, 2), joined[r.Advice])
 	if r.Aim > v.Plan.Count {
 		r.Reasons = append(r.Reasons, because("progression.one-more").With(evidence.Count("aim", r.Aim)))
 	}
@@ -95,7 +99,7 @@ func (r *GateReport) Join() {
 }
 
 // aim returns the count for the next visit with the same load.
-func (v *Visit) aim(r GateReport) int {
+func (v *Visit) aim(r *GateReport) int {
 	if r.Advice > rule.Keep {
 		return 0
 	}
@@ -105,20 +109,31 @@ func (v *Visit) aim(r GateReport) int {
 			return v.Plan.Count
 		}
 	}
-	if !v.Met() {
+	if r.Gates[GateReps-1].Advice != rule.Raise && !v.Met() { // what passed that gate was met
 		return v.Plan.Count
 	}
 	top, _ := v.Plan.Span.Max()
 	return max(v.Plan.Count, min(top, v.fewest()+1))
 }
 
-// named are the gates as reasons name them.
-var named = func() (list [GateReps + 1][]evidence.Arg) {
+// What most gates say, and what all say together, worked out once.
+var (
+	passes = eachGate(rule.Raise, "progression.gate-passed")
+	lacks  = eachGate(rule.Keep, "progression.gate-not-known")
+	joined = func() (list [rule.Refer + 1]evidence.Reason) {
+		for a := range list {
+			list[a] = because("progression.gates").With(evidence.Term("advice", rule.LoadAdvice(a).String()))
+		}
+		return list
+	}()
+)
+
+func eachGate(a rule.LoadAdvice, code evidence.ReasonCode) (list [GateReps + 1]answer) {
 	for g := range EveryGate() {
-		list[g] = []evidence.Arg{evidence.Term("gate", g.String())}
+		list[g] = answer{g, a, because(code).With(evidence.Term("gate", g.String()))}
 	}
 	return list
-}()
+}
 
 // An answer is that of one gate, before it is told.
 type answer struct {
@@ -138,14 +153,10 @@ func inOnePiece(answers ...answer) []GateAnswer {
 }
 
 // passed lets the load rise as far as this gate goes.
-func (g Gate) passed() answer {
-	return answer{g, rule.Raise, because("progression.gate-passed").With(named[g]...)}
-}
+func (g Gate) passed() answer { return passes[g] }
 
 // notKnown keeps the load.
-func (g Gate) notKnown() answer {
-	return answer{g, rule.Keep, because("progression.gate-not-known").With(named[g]...)}
-}
+func (g Gate) notKnown() answer { return lacks[g] }
 
 func (g Gate) says(a rule.LoadAdvice, why evidence.Reason) answer {
 	return answer{g, a, why}

@@ -14,8 +14,11 @@ import (
 // events answers by what ends a set: see [screening.During]. What ends the
 // session is for somebody else to look at first.
 func (v *Visit) events() (answer, error) {
-	if v.Moment == nil {
+	switch {
+	case v.Moment == nil:
 		return GateEvents.notKnown(), nil
+	case quiet(v.Moment) && !given.Yes(v.Unwell): // nothing ends a set of it
+		return GateEvents.passed(), nil
 	}
 	d, err := screening.During(*v.Moment)
 	if err != nil {
@@ -128,9 +131,7 @@ func (v *Visit) effort() answer {
 
 func (v *Visit) effortUncounted() answer {
 	for _, s := range v.Sets {
-		left, err := s.Effort.RIR()
-		least, _ := left.Min()
-		if err == nil && least == 0 || s.Effort.Scale() == units.ScaleOMNI && s.Effort.Number() >= rule.OMNILimit {
+		if least, known := given.Told(s.Effort); known && least == 0 || s.Effort.Scale() == units.ScaleOMNI && s.Effort.Number() >= rule.OMNILimit {
 			return GateEffort.says(rule.Keep, because("progression.rated-hard").With(evidence.Effort("effort", s.Effort)))
 		}
 	}
@@ -150,7 +151,7 @@ func (v *Visit) repetitions() answer {
 		return GateReps.notKnown()
 	case other:
 		return GateReps.says(rule.Keep, because("progression.other-load").With(evidence.Mass("done", each), evidence.Mass("asked", v.Plan.Load.Each())))
-	case !v.Met():
+	case !v.allAsAsked():
 		return GateReps.says(rule.Keep, because("progression.below-dose").With(
 			evidence.Count("sets", v.Done()), evidence.Count("planned", v.Plan.Sets), evidence.Count("fewest", v.fewest()), evidence.Count("count", v.Plan.Count)))
 	case !v.countsReserve() && v.fewest() < top:

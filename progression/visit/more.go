@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"example.org/posology/dose/setlog"
+	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units/body"
@@ -37,7 +38,7 @@ func (v *Visit) Below() bool {
 	if Searches(&v.Plan) {
 		return false
 	}
-	return v.Done() < v.Plan.Sets || slices.ContainsFunc(v.Sets, v.fellShort) || v.countsReserve() && v.LeastLeft(v.Plan.Reserve.Least) < v.Plan.Reserve.Least
+	return v.Done() < v.Plan.Sets || v.someFellShort() || v.countsReserve() && v.LeastLeft(v.Plan.Reserve.Least) < v.Plan.Reserve.Least
 }
 
 // WorthASet are the fewest repetitions that a set is worth.
@@ -45,22 +46,37 @@ const WorthASet = 5
 
 // fellShort reports whether a set was done less often than the range begins with, or than
 // was asked below it, and did not end by its reserve, or was worth none.
-func (v *Visit) fellShort(s setlog.Set) bool {
+func (v *Visit) fellShort(s *setlog.Set) bool {
 	low, _ := v.Plan.Span.Min()
 	least := min(low, v.Plan.Count)
-	if told, known := toldOf(s); known && v.countsReserve() && told >= v.Plan.Reserve.Least {
+	if told, known := given.Told(s.Effort); known && v.countsReserve() && told >= v.Plan.Reserve.Least {
 		least = min(least, WorthASet)
 	}
 	return s.Reps < least
+}
+
+func (v *Visit) someFellShort() bool {
+	for i := range v.Sets {
+		if v.fellShort(&v.Sets[i]) {
+			return true
+		}
+	}
+	return false
 }
 
 // Refers returns what of the visit is for somebody else: events, or pain of a
 // kind that the pain model is never used for or, by the screening, of a spine that may
 // have broken. The first reason says what to do now.
 func (v *Visit) Refers(o *screening.Outcome) []evidence.Reason {
-	v = field.OrZero(v)
+	if v == nil || (v.Moment == nil || quiet(v.Moment)) && (v.Pain == nil || v.Pain.Kind <= screening.OrdinaryPain && o == nil) {
+		return nil // as of most visits of a long log
+	}
+	return v.refers(o)
+}
+
+func (v *Visit) refers(o *screening.Outcome) []evidence.Reason {
 	var why []evidence.Reason
-	if v.Moment != nil && !quiet(*v.Moment) {
+	if v.Moment != nil && !quiet(v.Moment) {
 		if events, err := v.events(); err == nil && events.advice == rule.Refer {
 			why = append(why, events.why)
 		}
@@ -69,7 +85,7 @@ func (v *Visit) Refers(o *screening.Outcome) []evidence.Reason {
 	case v.Pain == nil:
 	case v.Pain.Kind > screening.OrdinaryPain:
 		why = append(why, v.pain().why)
-	case field.OrZero(o).MayBeFracture(*v.Pain):
+	case o != nil && o.MayBeFracture(*v.Pain):
 		why = append(why, because("progression.pain-back"))
 	}
 	if len(why) == 0 {
@@ -114,7 +130,7 @@ func (v *Visit) sends() evidence.Reason {
 }
 
 // quiet reports a moment in which nothing showed and nothing was measured.
-func quiet(m screening.Moment) bool {
+func quiet(m *screening.Moment) bool {
 	return len(m.Signs) == 0 && m.BP == nil && m.SystolicFall == 0 && m.SpO2 == 0 && m.Pain == nil
 }
 

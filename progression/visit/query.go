@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/progression/internal/given"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
@@ -74,17 +75,16 @@ func (v *Visit) WithoutQueried(place int, t *equipment.Table) ([]setlog.Set, []D
 	for i := range v.Sets {
 		s := &v.Sets[i]
 		m, _ := s.Hold.Each(s.Load, s.Stated)
-		var why evidence.Reason
-		bad := false
 		if m != plan {
-			why, bad = v.queried(m, t)
+			if why, bad := v.queried(m, t); bad {
+				if doubtful == nil {
+					kept = append(kept, v.Sets[:i]...)
+				}
+				doubtful = append(doubtful, Doubt{place, i, m, why})
+				continue
+			}
 		}
-		if bad && doubtful == nil {
-			kept = append(kept, v.Sets[:i]...)
-		}
-		if bad {
-			doubtful = append(doubtful, Doubt{place, i, m, why})
-		} else if doubtful != nil {
+		if doubtful != nil {
 			kept = append(kept, *s)
 		}
 	}
@@ -98,9 +98,9 @@ func (v *Visit) WithoutQueried(place int, t *equipment.Table) ([]setlog.Set, []D
 // failure, or fewer repetitions than what was left makes up for or the range begins with.
 func (v *Visit) Less(s setlog.Set) bool {
 	v = field.OrZero(v)
-	told, known := toldOf(s)
+	told, known := given.Told(s.Effort)
 	if asked := v.Plan.Reserve.Least; v.countsReserve() && known {
-		return told < asked || v.fellShort(s) || float64(s.Reps)+float64(told) < float64(v.Plan.Count)+float64(asked)
+		return told < asked || v.fellShort(&s) || float64(s.Reps)+float64(told) < float64(v.Plan.Count)+float64(asked)
 	}
 	return s.Reps < v.Plan.Count
 }

@@ -6,6 +6,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
@@ -40,11 +41,11 @@ func (v *Visit) InVain(s setlog.Set) bool {
 	if f == nil || Each(s) != f.Load.Each() || s.Reps >= f.Count {
 		return false
 	}
-	told, known := toldOf(s)
+	told, known := given.Told(s.Effort)
 	return !known || told < v.Plan.Reserve.Least
 }
 
-// Read returns what the visit showed.
+// Read returns what the visit showed, which has to be a good one: see [Visit.Check].
 func (v *Visit) Read(asked Trial, t *equipment.Table) (Summary, error) {
 	v = field.OrZero(v)
 	r := Summary{Visit: *v, Base: v.Plan.Load.Each(), Finding: v.Plan.Finding != nil}
@@ -66,7 +67,7 @@ func (v *Visit) Read(asked Trial, t *equipment.Table) (Summary, error) {
 		r.Left, r.Known = r.Visit.Reserve()
 	}
 	var err error
-	r.Gates, err = Gates(r.Visit)
+	r.Gates, err = r.Visit.gates()
 	return r, err
 }
 
@@ -81,8 +82,10 @@ func (v *Visit) MayFind() bool {
 // lightest returns the least load of any set.
 func (v *Visit) lightest() (units.Mass, bool) {
 	least, some := units.MaxMass, false
-	for _, s := range v.Sets {
-		least, some = min(least, Each(s)), true
+	for i := range v.Sets {
+		s := &v.Sets[i]
+		each, _ := s.Hold.Each(s.Load, s.Stated)
+		least, some = min(least, each), true
 	}
 	return least, some
 }
@@ -141,7 +144,7 @@ func (v *Visit) held(asked Trial) bool {
 		return v.fewest() >= v.Plan.Count
 	}
 	return !slices.ContainsFunc(v.Sets, func(s setlog.Set) bool {
-		left, known := toldOf(s)
+		left, known := given.Told(s.Effort)
 		return !known || float64(s.Reps)+float64(left) < float64(asked.Floor)+float64(asked.Least)
 	})
 }
@@ -176,7 +179,6 @@ func (r *Summary) AllRated() bool {
 // lies below 8 of 10 on the scale omni: what is counted in seconds or metres has
 // nothing else to go by.
 func ratedEasy(e units.Effort) bool {
-	left, err := e.RIR()
-	least, _ := left.Min()
-	return err == nil && least > rule.Countable || e.Scale() == units.ScaleOMNI && e.Number() < rule.OMNILimit
+	least, known := given.Told(e)
+	return known && least > rule.Countable || e.Scale() == units.ScaleOMNI && e.Number() < rule.OMNILimit
 }

@@ -2,7 +2,6 @@ package visit
 
 import (
 	"fmt"
-	"slices"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
@@ -126,7 +125,7 @@ func (v *Visit) checkSet(s *setlog.Set) error {
 	var bad field.Errors
 	bad.Add("", s.ValidateFor(v.Plan.Exercise, v.Plan.Hold))
 	other := v.Plan.Side != body.Both && s.Side != v.Plan.Side || !v.Plan.OneSided && s.Side != body.Both
-	if s.Side.Check() == nil && other {
+	if other && s.Side.Check() == nil {
 		bad.Add("/side", field.Bad(s.Side, v.Plan.Side.String(), field.ErrConflict))
 	}
 	return bad.Err()
@@ -149,7 +148,18 @@ func (v *Visit) Done() int {
 	if v.Plan.Side != body.Both {
 		return v.setsOf(v.Plan.Side)
 	}
-	return min(v.setsOf(body.Left), v.setsOf(body.Right))
+	left, right := 0, 0
+	for i := range v.Sets {
+		switch v.Sets[i].Side {
+		case body.Left:
+			left++
+		case body.Right:
+			right++
+		case body.Both:
+			left, right = left+1, right+1
+		}
+	}
+	return min(left, right)
 }
 
 // fewest returns the least repetitions of any set, on the weaker side so, and 0
@@ -189,24 +199,27 @@ func (v *Visit) OtherLoad() (units.Mass, bool) {
 func (v *Visit) Met() bool {
 	v = field.OrZero(v)
 	_, other := v.OtherLoad()
-	return !other && v.Done() >= v.Plan.Sets && !slices.ContainsFunc(v.Sets, func(s setlog.Set) bool { return !v.asAsked(s) })
+	return !other && v.allAsAsked()
+}
+
+// allAsAsked is Met, whatever the load.
+func (v *Visit) allAsAsked() bool {
+	for i := range v.Sets {
+		if !v.asAsked(&v.Sets[i]) {
+			return false
+		}
+	}
+	return v.Done() >= v.Plan.Sets
 }
 
 // asAsked reports whether a set was done as asked.
-func (v *Visit) asAsked(s setlog.Set) bool {
+func (v *Visit) asAsked(s *setlog.Set) bool {
 	if s.Reps >= v.Plan.Count || !v.countsReserve() {
 		return s.Reps >= v.Plan.Count
 	}
 	low, _ := v.Plan.Span.Min()
-	told, known := toldOf(s)
+	told, known := given.Told(s.Effort)
 	return known && told >= v.Plan.Reserve.Least && s.Reps >= low
-}
-
-// toldOf returns the reserve told of a set, false where none was.
-func toldOf(s setlog.Set) (units.RIR, bool) {
-	r, err := s.Effort.RIR()
-	low, some := r.Min()
-	return low, err == nil && some
 }
 
 // Reserve returns the least that any set left undone. It is false if the effort
@@ -214,10 +227,9 @@ func toldOf(s setlog.Set) (units.RIR, bool) {
 func (v *Visit) Reserve() (units.RIR, bool) {
 	v = field.OrZero(v)
 	var least units.RIR
-	for i, s := range v.Sets {
-		left, err := s.Effort.RIR()
-		low, ok := left.Min()
-		if err != nil || !ok {
+	for i := range v.Sets {
+		low, known := given.Told(v.Sets[i].Effort)
+		if !known {
 			return 0, false
 		}
 		if i == 0 || low < least {
@@ -232,12 +244,10 @@ func (v *Visit) Reserve() (units.RIR, bool) {
 func (v *Visit) LeastLeft(unrecorded units.RIR) units.RIR {
 	v = field.OrZero(v)
 	least := unrecorded
-	for i, s := range v.Sets {
-		low := unrecorded
-		if left, err := s.Effort.RIR(); err == nil {
-			if told, ok := left.Min(); ok {
-				low = told
-			}
+	for i := range v.Sets {
+		low, known := given.Told(v.Sets[i].Effort)
+		if !known {
+			low = unrecorded
 		}
 		if i == 0 || low < least {
 			least = low

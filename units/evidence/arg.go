@@ -151,13 +151,14 @@ func ofFloat(k argKind, name, unit string, x float64) Arg {
 
 // finite is a, as a text where JSON has no such number.
 func (a Arg) finite() Arg {
-	for _, n := range [...]int64{a.low, a.high} {
-		if x := real(n); !a.kind.whole() && (math.IsInf(x, 0) || math.IsNaN(x)) {
-			return Text(a.Name, a.Value())
-		}
+	if !a.kind.whole() && (endless(a.low) || endless(a.high)) {
+		return Text(a.Name, a.Value())
 	}
 	return a
 }
+
+// endless reports the bits of an infinity or of what is no number: those with the largest exponent.
+func endless(bits int64) bool { return bits>>52&0x7ff == 0x7ff }
 
 func bits[T ~float64](x T) int64 { return int64(math.Float64bits(float64(x))) }
 

@@ -14,8 +14,8 @@ var straining = body.DemandSet(body.AbdominalPressure)
 // Clashes returns what the exercise demands and the limits rule out. Where support
 // is needed, a free hand serves; without one a chair behind or somebody beside does, but
 // not on one leg.
-func Clashes(o screening.Outcome, ex exercise.Exercise, side body.Side) body.Demands {
-	limits := o.Limits
+func Clashes(o *screening.Outcome, ex *exercise.Exercise, side body.Side) body.Demands {
+	limits := &o.Limits
 	avoid := limits.Avoid
 	if o.Meanwhile == screening.UnloadedPractice {
 		avoid = avoid.Union(straining)
@@ -41,7 +41,7 @@ var steadied = []screening.Code{"falls_risk", "frailty", "frailty_dose"}
 
 // chairCounts reports whether standing alone is ruled out for nothing but such findings,
 // and the exercise has a chair behind.
-func chairCounts(o screening.Outcome, ex exercise.Exercise) bool {
+func chairCounts(o *screening.Outcome, ex *exercise.Exercise) bool {
 	if !ex.Seat {
 		return false
 	}
@@ -60,7 +60,7 @@ func chairCounts(o screening.Outcome, ex exercise.Exercise) bool {
 
 // bodyOnArms returns the arm work that a limit on mass rules out for exercises
 // without a weight: there the arms carry a share of the body that nobody weighed.
-func bodyOnArms(o screening.Outcome, ex exercise.Exercise, side body.Side) body.Demands {
+func bodyOnArms(o *screening.Outcome, ex *exercise.Exercise, side body.Side) body.Demands {
 	var ruledOut body.Demands
 	for _, limit := range o.Limits.Masses {
 		if demand, some := limit.Region.Resisted(); some && ex.Hold == body.Unloaded && OfArm(limit.Region) && Binds(limit, ex, side) {
@@ -75,7 +75,7 @@ func HandFree(h body.Hold) bool { return h == body.OneHand || h == body.OnLimb |
 
 // Binds reports whether the limit is on work that the exercise does. One of no side is
 // on either.
-func Binds(limit screening.MassLimit, ex exercise.Exercise, side body.Side) bool {
+func Binds(limit screening.MassLimit, ex *exercise.Exercise, side body.Side) bool {
 	ofOne := limit.Side == body.Left || limit.Side == body.Right
 	if otherSide := ofOne && ex.OneSided && side != body.Both && limit.Side != side; otherSide {
 		return false

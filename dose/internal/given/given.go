@@ -22,7 +22,7 @@ const Week = 7
 func At(list string, i int) string { return list + "/" + strconv.Itoa(i) }
 
 // Screened refuses an outcome that lacks what [screening.Assess] gives.
-func Screened(o screening.Outcome) error {
+func Screened(o *screening.Outcome) error {
 	if o.Route == 0 && o.Meanwhile == 0 {
 		return &field.Error{Path: "/screening", Allowed: "the outcome of Assess, or of Waived", Err: ErrNotScreened}
 	}
@@ -41,7 +41,7 @@ func Screened(o screening.Outcome) error {
 
 // Day refuses a day that is not given, an outcome from after it, and one of
 // another day's check: of a slip of a year nobody would hear otherwise.
-func Day(day units.Day, o screening.Outcome) error {
+func Day(day units.Day, o *screening.Outcome) error {
 	if err := day.Check(); err != nil {
 		return field.At("/day", err)
 	}

@@ -32,6 +32,20 @@ func OrNone(v interface{ MarshalText() ([]byte, error) }) error {
 // counts as yes.
 func Yes(a screening.Answer) bool { return a.Severity() > screening.Unknown.Severity() }
 
+// Told returns the reserve told of a set, the lower of two counts, and false where none
+// was or the scale has none. Most sets are told by the scale rir: that is asked first.
+func Told(e units.Effort) (units.RIR, bool) {
+	switch e.Scale() {
+	case units.ScaleRIR:
+		return units.RIR(e.Number()), true
+	case units.ScaleRPE:
+		left, err := e.RIR()
+		told, _ := left.Min()
+		return told, err == nil
+	}
+	return 0, false
+}
+
 const mostPain = 10.0
 
 // Score takes a score of pain.

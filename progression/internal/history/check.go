@@ -15,19 +15,18 @@ import (
 // than the order of their days, which ends at the history's own.
 func (h *History) Check(from int) error {
 	var bad field.Errors
-	before := units.Day(0)
-	for i := range h.Log {
+	i, before := 0, units.Day(0)
+	for ; i < from && h.Log[i].Day >= before; i++ { // as of most logs
+		before = h.Log[i].Day
+	}
+	for ; i < len(h.Log); i++ {
 		v := &h.Log[i]
 		if i < from && v.Day >= before {
 			before = v.Day
 			continue
 		}
-		path := func() string { return fmt.Sprintf("/log/%d", i) }
-		if err := v.Check(); err != nil {
-			bad.Add(path(), err)
-		}
-		if err := h.checkVisit(v, before); err != nil {
-			bad.Add(path(), err)
+		if err := h.checkAt(i, before); err != nil {
+			bad.Add(fmt.Sprintf("/log/%d", i), err)
 		}
 		before = max(before, v.Day)
 	}
@@ -37,6 +36,14 @@ func (h *History) Check(from int) error {
 	if last := (&History{Log: h.Log[from:]}); len(last.Log) > 0 && h.Day.Check() == nil && last.LastDone().Check() == nil && int(h.Day-last.LastDone()) > mostAway {
 		bad.Add("/day", field.Bad(h.Day, fmt.Sprintf("at most %d days after the last set, of %s", mostAway, last.LastDone()), field.ErrOutOfRange))
 	}
+	return bad.Err()
+}
+
+// checkAt returns every bad field of the visit at a place.
+func (h *History) checkAt(i int, before units.Day) error {
+	var bad field.Errors
+	bad.Add("", h.Log[i].Check())
+	bad.Add("", h.checkVisit(&h.Log[i], before))
 	return bad.Err()
 }
 

@@ -6,6 +6,7 @@ import (
 
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/units"
@@ -47,12 +48,67 @@ func (h *History) LongEasy(each units.Mass, visits int) bool {
 	})
 }
 
+// Calm reports whether the last so many visits were done with a weight and without trouble.
+func (h *History) Calm(each units.Mass, visits int) bool {
+	for i := max(0, len(h.Log)-visits); i < len(h.Log); i++ {
+		v := &h.Log[i]
+		_, other := v.OtherLoad()
+		if v.Plan.Load.Each() != each || other || v.Done() == 0 || v.Below() || !v.MayFind() {
+			return false
+		}
+	}
+	return len(h.Log) >= visits
+}
+
+// RatedEasy reports whether the last so many visits went through the range with a weight,
+// every set rated as less than hard.
+func (h *History) RatedEasy(each units.Mass, visits int) bool {
+	for i := max(0, len(h.Log)-visits); i < len(h.Log); i++ {
+		v := &h.Log[i]
+		if v.Plan.Load.Each() != each || v.Repetitions().Advice != rule.Raise || slices.ContainsFunc(v.Sets, notBelowHard) {
+			return false
+		}
+	}
+	return true
+}
+
+// LeftEasily reports whether at a visit nothing heavier than a weight was done, and every
+// set with it left more than can be counted.
+func LeftEasily(v *visit.Visit, weight units.Mass) bool {
+	some := false
+	for i := range v.Sets {
+		s := &v.Sets[i]
+		each, _ := s.Hold.Each(s.Load, s.Stated)
+		told, _ := given.Told(s.Effort)
+		if each > weight || each == weight && told <= rule.Countable {
+			return false
+		}
+		some = some || each == weight
+	}
+	return some
+}
+
+// CameTo reports whether some set of a visit came to fewer repetitions than least, those
+// told in reserve among them where repetitions are counted.
+func (h *History) CameTo(v *visit.Visit, least int) bool {
+	for i := range v.Sets {
+		able := float64(v.Sets[i].Reps)
+		if h.Request.Exercise.Measure == exercise.Repetitions {
+			told, _ := given.Told(v.Sets[i].Effort) // what was not recorded may have been nothing
+			able += float64(told)
+		}
+		if able < float64(least) {
+			return true
+		}
+	}
+	return false
+}
+
 // notEasy reports whether a set was not rated, or as leaving no more than can be counted.
 func notEasy(s setlog.Set) bool {
 	if s.Effort.Scale() == units.ScaleOMNI {
 		return s.Effort.Number() >= wholeScale-rule.Countable
 	}
-	left, err := s.Effort.RIR()
-	told, known := left.Min()
-	return err != nil || !known || told <= rule.Countable
+	told, known := given.Told(s.Effort)
+	return !known || told <= rule.Countable
 }

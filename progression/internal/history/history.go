@@ -47,11 +47,16 @@ var gravity = map[evidence.ReasonCode]int{"progression.look-first": 1, "progress
 // and why, unless somebody has looked since and an assessment has followed; nil for none.
 // Of several it is one that nobody looked at, of those the gravest, then the last.
 func (h *History) Refers() (graver *visit.Visit, why []evidence.Reason) {
-	for i := range slices.Backward(h.Log) {
-		v := &h.Log[i]
-		told := v.Refers(&h.Request.Screening)
-		switch {
-		case len(told) == 0:
+	outcome := &h.Request.Screening
+	if worst := (screening.Pain{}); !outcome.MayBeFracture(worst) {
+		outcome = nil // then no pain may be
+	}
+	for i := len(h.Log) - 1; i >= 0; i-- {
+		told := h.Log[i].Refers(outcome)
+		if len(told) == 0 { // of most
+			continue
+		}
+		switch v := &h.Log[i]; {
 		case !v.LookedAt.Made() && (graver == nil || graver.LookedAt.Made() || gravity[told[0].Code] > gravity[why[0].Code]):
 			graver, why = v, told
 		case v.LookedAt.Made() && graver == nil && v.Day >= h.Request.Screening.Day:
@@ -230,10 +235,22 @@ func (h *History) Heaviest() units.Mass {
 // and not days, so that nothing comes because of a gap between them.
 func (h *History) Lifted(each units.Mass, visits int) bool {
 	for i := max(0, len(h.Log)-visits); i < len(h.Log); i++ {
-		for j := range h.Log[i].Sets {
-			if s := &h.Log[i].Sets[j]; s.Load >= each && visit.Each(*s) == each { // none weighs more than all
-				return true
-			}
+		if Lifts(&h.Log[i], each) {
+			return true
+		}
+	}
+	return false
+}
+
+// Lifts reports whether a visit has a set with a weight.
+func Lifts(v *visit.Visit, each units.Mass) bool {
+	for i := range v.Sets {
+		s := &v.Sets[i]
+		if s.Load < each { // none weighs more than all
+			continue
+		}
+		if m, _ := s.Hold.Each(s.Load, s.Stated); m == each {
+			return true
 		}
 	}
 	return false

@@ -64,15 +64,14 @@ func ratedHard(s setlog.Set) bool {
 
 const wholeScale = 10 // of a rating, from which what is left is counted
 
-// NotBelowHard reports whether a set was not rated, or at 8 of 10 or more on the scale
+// notBelowHard reports whether a set was not rated, or at 8 of 10 or more on the scale
 // omni or by what is left on another.
-func NotBelowHard(s setlog.Set) bool {
+func notBelowHard(s setlog.Set) bool {
 	if s.Effort.Scale() == units.ScaleOMNI {
 		return s.Effort.Number() >= rule.OMNILimit
 	}
-	left, err := s.Effort.RIR()
-	told, known := left.Min()
-	return err != nil || !known || float64(told) <= wholeScale-rule.OMNILimit
+	told, known := given.Told(s.Effort)
+	return !known || float64(told) <= wholeScale-rule.OMNILimit
 }
 
 // tests are those of the exercise and hold that a dose may rest on.
