@@ -66,7 +66,7 @@ func today(c screening.Check) parts {
 	p.add(!c.Glucose.IsZero(), "glucose %s", c.Glucose)
 	p.add(c.Ketones != 0, "ketones %s", c.Ketones)
 	p.add(c.BloodKetones != nil, "ketones in the blood %g mmol/L", value(c.BloodKetones))
-	p.add(c.Weight != nil, "weight changed by %s in %d days", value(c.Weight).Mass, value(c.Weight).Days)
+	p.add(c.Weight != nil, "weight changed by %s in %s", value(c.Weight).Mass, page.Counted(value(c.Weight).Days, "day"))
 	p.counts(c.Counts)
 	return p
 }
