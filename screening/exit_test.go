@@ -238,7 +238,7 @@ func TestChronicSigns(t *testing.T) {
 
 // unaskedLooks are looks that no question takes, and what ends them instead: the answers to
 // the signs behind them, the months since an operation, or the assessment that follows a fall.
-var unaskedLooks = []screening.Code{"flags-chronic", "hip_fracture", "fall", "pain_spreading", "severe_midline_back_pain", "spinal_deformity", "total_hip_replacement", "total_knee_replacement"}
+var unaskedLooks = []screening.Code{"flags-chronic", "hip_fracture", "fall", "pain_made_worse_by_training", "pain_spreading", "severe_midline_back_pain", "spinal_deformity", "total_hip_replacement", "total_knee_replacement"}
 
 // TestEveryLookIsTaken holds that what a physiotherapist's look lifts has a question that
 // takes it, and that the answer lifts it.

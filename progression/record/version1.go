@@ -6,6 +6,9 @@ import "example.org/posology/units/field"
 func (r Record) newer() error {
 	var bad field.Errors
 	bad.Add("", r.Given.newer())
+	for i, c := range r.Checks {
+		bad.Add(path("checks", i)+"/glucose_again", unknown(!c.GlucoseAgain.IsZero()))
+	}
 	bad.Add("/practised", unknown(len(r.Practised) > 0))
 	bad.Add("/happened", unknown(len(r.Happened) > 0))
 	bad.Add("/looked", unknown(len(r.Looked) > 0))
