@@ -147,6 +147,9 @@ func (e *entry) mapFact() evidence.Fact {
 	if e.lesser != nil {
 		value += "; with nothing beside that makes it grave " + e.lesser.String()
 	}
+	if e.seen != nil {
+		value += "; once the physiotherapist has looked at what waits for that alone " + e.seen.then.String()
+	}
 	if e.notKnown != nil {
 		value += "; not known whether " + e.notKnown.String()
 	}
