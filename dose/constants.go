@@ -34,6 +34,7 @@ const (
 	factSlower        evidence.FactID = "beside.slower" // of package beside
 	factHeld          evidence.FactID = "dose.held-or-walked"
 	factPace          evidence.FactID = "dose.walking-pace"
+	factMostMissed    evidence.FactID = "dose.most-missed"
 	factFirstSeen     evidence.FactID = "dose.first-mass-seen"
 	factSparing       evidence.FactID = "dose.sparing"
 	factFeel          evidence.FactID = "dose.feel"
@@ -109,7 +110,6 @@ const (
 	seenDays                       = 28   // for so long a look at the technique counts for what is heavy
 	nearlyAll       units.Fraction = 0.95 // of a weight, from which on it may be felt
 	mostReserve     units.RIR      = 10   // that a chance is asked for
-	mostMissed                     = 3650 // days; a ceiling against slips
 
 	walkingPace = 0.5 // metres a second, with weights
 )

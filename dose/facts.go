@@ -89,6 +89,7 @@ var ownFacts = []evidence.Fact{
 	{ID: factEnds, Value: fmt.Sprintf("no count goes beyond %d, %d where strength is known; a course goes beyond the first only where no heavier weight is near; where a limit asks for more, up to the second, as many are asked for", topOf(workable), mostBridged), Basis: evidence.Design},
 	{ID: factHeld, Value: heldOrWalked.String() + " seconds or metres where an exercise states no range", Basis: evidence.Design},
 	{ID: factPace, Value: fmt.Sprintf("%v metres a second when carrying, for the length of a session", walkingPace), Basis: evidence.Design},
+	{ID: factMostMissed, Value: fmt.Sprintf("at most %d days away, or from the last visit or planned day to the day that is asked for: a ceiling against slips, and no dose", MostMissed), Basis: evidence.Design},
 }
 
 // Facts yields the facts behind this package's own choices.

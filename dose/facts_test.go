@@ -68,6 +68,7 @@ func TestFactsFollowConstants(t *testing.T) {
 		factMaintain:     {maintainDays, maintainSets, maintainMostSets},
 		factHeld:         ends(heldOrWalked),
 		factPace:         {walkingPace},
+		factMostMissed:   {MostMissed},
 		factFirstSeen:    {firstSeen},
 		factBreath:       {float64(breathReserve), longSet, float64(uncountable)},
 		factWorks:        {fewestSparing, soonGained * 100, 6},

@@ -15,6 +15,10 @@ import (
 	"example.org/posology/units/field"
 )
 
+// MostMissed is how many days a dose takes as missed, and how far behind all that is known
+// a day may lie: ten years, a ceiling against slips of the keyboard.
+const MostMissed = 3650
+
 // A Request is all that one prescription depends on.
 //
 // [field.Decode] reads a stored one strictly; [encoding/json] passes over names that it
@@ -60,7 +64,7 @@ type Request struct {
 	Ability strength.Ability `json:"ability,omitzero"`
 	// Chance is what loads and counts are kept to together; zero: [strength.StandardChance].
 	Chance strength.Chance `json:"chance,omitzero"`
-	// Missed is how many days somebody was away beyond the planned gap, 0 or more:
+	// Missed is how many days somebody was away beyond the planned gap, 0 to [MostMissed]:
 	// what is lost by them is taken off this dose alone.
 	Missed int `json:"missed,omitzero"`
 	// Bound is the most per implement that is known to be allowed of an exercise
@@ -110,7 +114,7 @@ func (r *Request) validate() error {
 	if r.Chance != (strength.Chance{}) {
 		bad.Add("/chance", r.Chance.Validate())
 	}
-	inRange(&bad, "/missed", r.Missed, 0, mostMissed)
+	inRange(&bad, "/missed", r.Missed, 0, MostMissed)
 	if r.Bound < 0 {
 		bad.Add("/bound", field.Bad(r.Bound, "0 kg or more", field.ErrOutOfRange))
 	}

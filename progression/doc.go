@@ -51,7 +51,7 @@
 // harder, no others and not found, which takes what was lifted already; then the
 // next row that holds decides.
 //
-//	nothing-done   no set was done → the dose stays (gates)
+//	nothing-done   no set was done, or every one is doubtful → the dose stays (gates)
 //	ask-first      somebody is to be asked before more than light and supervised work → the dose stays (ask-first)
 //	plan-expired   the plan has expired → the dose stays (plan-expired)
 //	sets-first     a set is to come that the plan builds up to → sets (sets-first)

@@ -78,7 +78,7 @@ func ExampleNext() {
 	// hold by none to 8 with 4 kg dumbbell in each hand
 	// the next weight: 6 kg dumbbell in each hand 50 % more
 	// The chance that doses are kept to allows 8 of 4 kg each: no more of either until sets end with more in reserve.
-	// 8 repetitions, so that the reserve asked for remains: at least 2.
+	// Repetitions: 8, so that the reserve asked for remains: at least 2.
 	// The next weight after 4 kg is 6 kg, a step of 50 %; published guidance is 2 to 10 %.
 	// 1 decided true <nil>
 }

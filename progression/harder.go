@@ -29,7 +29,7 @@ type choice struct {
 // harder is what makes a dose harder, or why it stays, where nothing lessens it: the
 // first row that holds. A [Policy] may take some away: see [row.mayGo].
 var harder = [...]row{
-	{"nothing-done", "no set was done", NoChange, codes("progression.nothing-done"), (*now).nothingDone, stays("progression.nothing-done")},
+	{"nothing-done", "no set was done, or every one is doubtful", NoChange, codes("progression.nothing-done"), (*now).nothingDone, stays("progression.nothing-done")},
 	{"ask-first", "somebody is to be asked before more than light and supervised work", NoChange, codes("progression.ask-first"), (*now).asksFirst, stays("progression.ask-first")},
 	{"plan-expired", "the plan has expired", NoChange, codes("progression.plan-expired"), (*now).expired, stays()},
 	{"sets-first", "a set is to come that the plan builds up to", MoreSets, codes("progression.one-more-set"), (*now).mayAddSet, (*now).addSet},

@@ -38,7 +38,7 @@ func (n *now) calm() bool {
 	return len(n.clean.Asked) == 0 && n.h.Calm(n.seen.Base, calmVisits)
 }
 
-const calmVisits = 2 // in a row
+const calmVisits = history.AskedAgain // in a row, with no doubtful set
 
 // ratedTwice reports whether the last two visits went through the range of what counts
 // no repetitions with the present weight, every set rated as less than hard.

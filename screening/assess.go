@@ -169,7 +169,7 @@ func (a *assessment) listed() {
 		e = e.inSetting(a.p.Setting, it.balance)
 		if it.held != Yes {
 			f := it.finding(unsurely)
-			if a.looked(it) {
+			if a.looked(it) && e.route == PhysioLooks {
 				f.Exit = WayOut{Who: ThePhysio, With: ALook, Ask: a.missing(it).Code}
 			} else if e.meanwhile > WithinLimits || e.route >= PhysioLooks {
 				f.Exit = WayOut{Who: ThePerson, With: AnAnswer, Ask: a.missing(it).Code}

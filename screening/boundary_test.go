@@ -1,12 +1,14 @@
 package screening_test
 
 import (
+	"errors"
 	"slices"
 	"testing"
 
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 func TestPressureBoundaries(t *testing.T) {
@@ -127,6 +129,43 @@ func TestGlucoseBoundaries(t *testing.T) {
 	}
 	if got := screening.SessionDay(screening.Check{SevereLow: screening.Yes}, p).Reasons; !slices.Equal(got, []screening.Code{none}) {
 		t.Errorf("a low that needed help: %v", got)
+	}
+}
+
+// A second reading, a quarter of an hour after sugar: Turner 2019 treats from 52 to 69 with
+// 15 g, tests again, and after that lets nobody train alone. That all else that the first
+// one stops stays stopped is our own choice.
+func TestGlucoseAgain(t *testing.T) {
+	const eat, treat, none = "glucose_lt_90_carbohydrate_first", "glucose_52_69_treat_first", "glucose_lt_52_or_severe_hypo_24h"
+	for _, tt := range []struct {
+		first, again string
+		low          screening.Answer
+		want         screening.Code
+	}{
+		{"60 mg/dL", "70 mg/dL", screening.No, eat}, {"60 mg/dL", "5.6 mmol/L", screening.No, eat}, {"3.9 mmol/L", "120 mg/dL", screening.No, eat},
+		{"60 mg/dL", "69 mg/dL", screening.No, treat}, {"60 mg/dL", "51 mg/dL", screening.No, none}, {"51 mg/dL", "120 mg/dL", screening.No, none},
+		{"60 mg/dL", "120 mg/dL", screening.Yes, none}, {"80 mg/dL", "120 mg/dL", screening.No, eat}, {"120 mg/dL", "60 mg/dL", screening.No, treat},
+		{"60 mg/dL", "", screening.No, treat},
+	} {
+		c := quiet()
+		c.Glucose, c.InsulinOrSecretagogue, c.SevereLow = glucose(tt.first), screening.Yes, tt.low
+		if tt.again != "" {
+			c.GlucoseAgain = glucose(tt.again)
+		}
+		if got := screening.SessionDay(c, blank()); !slices.Equal(got.Reasons, []screening.Code{tt.want}) {
+			t.Errorf("%s, then %q: %v, want %v", tt.first, tt.again, got.Reasons, tt.want)
+		}
+		if o := mustToday(t, c, assess(t, blank())); tt.want == eat && (o.Plan != screening.Lighter || o.Limits.LeastSetting != screening.WithHelper) {
+			t.Errorf("%s, then %s: %v, %v", tt.first, tt.again, o.Plan, o.Limits.LeastSetting)
+		}
+	}
+	c := screening.Check{Day: visit, GlucoseAgain: glucose("120 mg/dL")}
+	if err := c.Validate(); !errors.Is(err, field.ErrMissing) {
+		t.Errorf("a second reading alone: %v", err)
+	}
+	c.Glucose, c.GlucoseAgain, c.Ketones = glucose("60 mg/dL"), glucose("300 mg/dL"), screening.NoKetones
+	if got := screening.SessionDay(c, blank()).Reasons; len(got) != 2 {
+		t.Errorf("high after a low: %v", got)
 	}
 }
 

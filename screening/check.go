@@ -32,6 +32,7 @@ type Check struct {
 	SupinePulse int         `json:"supine_pulse,omitzero"` // lying at rest, beats a minute
 
 	Glucose               Glucose `json:"glucose,omitzero"`
+	GlucoseAgain          Glucose `json:"glucose_again,omitzero"` // a quarter of an hour after sugar for a low
 	Ketones               Ketones `json:"ketones,omitzero"`
 	InsulinOrSecretagogue Answer  `json:"insulin_or_secretagogue,omitzero"` // medicines that can cause a low
 	SevereLow             Answer  `json:"severe_low_24h,omitzero"`          // a low in the last 24 h that needed help
@@ -61,6 +62,9 @@ func (c Check) Validate() error {
 	bad.Add("/supine_pulse", checkPulse(c.SupinePulse))
 	if c.Orthostatic != nil {
 		bad.Add("/orthostatic_drop", c.Orthostatic.check())
+	}
+	if c.Glucose.IsZero() && !c.GlucoseAgain.IsZero() {
+		bad.Add("/glucose", field.Bad(nil, "the first reading beside the second", field.ErrMissing))
 	}
 	bad.Add("/ketones", given(ketones, c.Ketones))
 	bad.Add("/insulin_or_secretagogue", given(answers, c.InsulinOrSecretagogue))

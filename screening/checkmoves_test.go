@@ -92,6 +92,18 @@ var glucoseMoves = []checkMove{
 		}
 		return ok
 	}},
+	{"lower again", func(_ *rand.Rand, c *screening.Check) bool {
+		next, ok := lower[c.GlucoseAgain.String()]
+		if ok {
+			c.GlucoseAgain = glucose(next)
+		}
+		return ok
+	}},
+	{"treated and not measured again", func(_ *rand.Rand, c *screening.Check) bool {
+		was := c.GlucoseAgain.String()
+		c.GlucoseAgain = screening.Glucose{}
+		return was != "" && !slices.Contains([]string{"40 mg/dL", "300 mg/dL", "400 mg/dL", "15 mmol/L"}, was) && c.Glucose == glucose("60 mg/dL")
+	}},
 	{"higher", func(_ *rand.Rand, c *screening.Check) bool {
 		next, ok := higher[c.Glucose.String()]
 		if ok = ok && c.Ketones != 0; ok {

@@ -29,6 +29,10 @@ const (
 	backUnseen         Code = "back_pain_unseen"
 	placesUnseen       Code = "many_pains_unseen"
 	pelvisUnseen       Code = "pelvic_heaviness_unseen"
+	hipUnseen          Code = "hip_fracture_unseen"
+	shapeUnseen        Code = "spine_shape_unseen"
+	midlineUnseen      Code = "midline_pain_unseen"
+	worseUnseen        Code = "worse_pain_unseen"
 )
 
 // The finer rows. A sign that a clinician has looked at and that has not changed is
@@ -145,6 +149,14 @@ var finerQuestions = []question{
 		clinician: "Pain in many places, not looked at by the physiotherapist, or with something left against weights: no, once neither is so."},
 	{code: pelvisUnseen, yesNo: true, triggers: []Code{"pelvic_heaviness"}, client: "About the heaviness below: is it still to be looked at, or did the look leave something against effort?",
 		clinician: "Pelvic heaviness, not looked at, or with something left against effort: no, once neither is so."},
+	{code: hipUnseen, yesNo: true, triggers: []Code{"hip_fracture"}, client: "About the hip that broke: is it still to be looked at by your physiotherapist, or did the look leave something against weights?",
+		clinician: "Broken hip, not looked at by the physiotherapist, or with something left against weights: no, once neither is so."},
+	{code: shapeUnseen, yesNo: true, triggers: []Code{spinalDeformity}, client: "About the shape of your back: is it still to be looked at by your physiotherapist, or did the look leave something against weights?",
+		clinician: "Spine newly out of its shape, not looked at by the physiotherapist, or with something left against loading it: no, once neither is so."},
+	{code: midlineUnseen, yesNo: true, triggers: []Code{"severe_midline_back_pain"}, client: "About the pain in the middle of your back: is it still to be looked at by your physiotherapist, or did the look leave something against weights?",
+		clinician: "Severe pain in the midline of the back, not looked at by the physiotherapist, or with something left against loading it: no, once neither is so."},
+	{code: worseUnseen, yesNo: true, triggers: []Code{"pain_made_worse_by_training"}, client: "About the pain that training made worse: is it still to be looked at by your physiotherapist, or did the look leave something against weights?",
+		clinician: "Pain that training made worse, not looked at by the physiotherapist, or with something left against weights: no, once neither is so."},
 	{code: cancerActive, yesNo: true, triggers: []Code{cancerBefore}, client: "Is the cancer still being treated, or checked for?",
 		clinician: "Cancer under treatment or follow-up; without either it counts as long past."},
 	{code: painChanged, yesNo: true, triggers: chronicSigns, client: "Is that pain new within the last months, or has it changed?",

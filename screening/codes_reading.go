@@ -59,7 +59,7 @@ var readings = []entry{
 		from: said("shaw2017", evidence.Published, fmt.Sprintf("from sitting a fall of %d systolic or %d diastolic mmHg on standing is orthostatic hypotension", sittingSystolic, sittingDiastolic))},
 	{code: glucoseVeryLow, kind: Reading, meaning: "glucose below 52 mg/dL or 2.9 mmol/L, or a low in the last day that needed help", effect: seeToday.with(glucoseLimits), balance: true,
 		from: said("turner2019", evidence.Published, fmt.Sprintf("below %v, or a low in the last 24 h that needed help: no exercise", glucoseNone))},
-	{code: glucoseLow, kind: Reading, meaning: "glucose 52 to 69 mg/dL or 2.9 to 3.9 mmol/L: treat with 15 g and test again after 15 minutes; then never alone", effect: askNothing.with(glucoseLimits), balance: true,
+	{code: glucoseLow, kind: Reading, meaning: "glucose 52 to 69 mg/dL or 2.9 to 3.9 mmol/L: treat with 15 g and test again after 15 minutes; then never alone", effect: askNothing.with(glucoseLimits), balance: true, also: []evidence.FactID{treatedFact},
 		from: said("turner2019", evidence.Published, fmt.Sprintf("from %v to below %v: treat first with 15 g and test again after 15 min; after that never alone", glucoseNone, glucoseTreat))},
 	{code: glucoseBelowEat, kind: Reading, meaning: "glucose below 90 mg/dL or 5.0 mmol/L: 15 to 30 g of carbohydrate first", effect: lighter.with(Limits{Support: true, LeastSetting: WithHelper}), balance: true, also: []evidence.FactID{eatFirstFact},
 		from: atStart(fmt.Sprintf("below %v: 15 to 30 g of fast carbohydrate first", glucoseEat))},

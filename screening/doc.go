@@ -71,6 +71,7 @@
 //	hip or knee after that                    physiotherapist looks  within limits; after 12 months or free tell
 //	shoulder after that                       ask first  within limits: the surgeon's figure
 //	joint that hurts or is injured, its place known  as graded  within limits: the place is spared
+//	looked at by the physiotherapist, nothing left against weights  tell  within limits
 //	not known whether a hip or knee was replaced  physiotherapist looks  within limits: low impact
 //	not known whether a shoulder was          physiotherapist looks  within limits: light, arms spared
 //	not known, and a look in the room settles it  physiotherapist looks  within limits: moderate for a sign, else light, or the place is spared

@@ -82,6 +82,7 @@ type entry struct {
 	effect  effect
 
 	finer    *finer  // what further questions make of it
+	seen     *seen   // what is left once the physiotherapist has looked; nil: no question takes that look
 	lesser   *effect // at the screening with nothing beside that makes it grave: see isLesser; nil: there is no such thing
 	beside   []Code  // what makes it grave, where no finer question does
 	notKnown *effect // of the list's answer "not known", where a look in the room settles it; nil: as present

@@ -114,7 +114,11 @@ func (f *Finding) exit(e effect) WayOut {
 
 // lookOf is the question that takes a look at what a code stands for, "" for none.
 func lookOf(code Code) Code {
-	if e := find(code); e != nil && e.finer != nil {
+	switch e := find(code); {
+	case e == nil:
+	case e.seen != nil:
+		return e.seen.question
+	case e.finer != nil:
 		return e.finer.grave[0]
 	}
 	if findQuestion(code) != nil {

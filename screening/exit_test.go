@@ -237,8 +237,8 @@ func TestChronicSigns(t *testing.T) {
 }
 
 // unaskedLooks are looks that no question takes, and what ends them instead: the answers to
-// the signs behind them, the months since an operation, or the assessment that follows a fall.
-var unaskedLooks = []screening.Code{"flags-chronic", "hip_fracture", "fall", "pain_spreading", "severe_midline_back_pain", "spinal_deformity", "total_hip_replacement", "total_knee_replacement"}
+// the signs behind them, the record of the next session, or the assessment that follows a fall.
+var unaskedLooks = []screening.Code{"flags-chronic", "fall", "pain_spreading"}
 
 // TestEveryLookIsTaken holds that what a physiotherapist's look lifts has a question that
 // takes it, and that the answer lifts it.
@@ -253,16 +253,42 @@ func TestEveryLookIsTaken(t *testing.T) {
 			}
 		}
 	}
-	for code, question := range map[screening.Code]screening.Code{"back_pain_not_better_at_a_month": "back_pain_unseen", "pain_in_many_places": "many_pains_unseen", "pelvic_heaviness": "pelvic_heaviness_unseen"} {
+	dated := func(p *screening.Profile) { p.Events = []screening.Event{{Code: "hip_fracture", Day: visit - 150}} }
+	placed := func(p *screening.Profile) {
+		p.Sites = []screening.Site{{Code: "pain_made_worse_by_training", Region: body.Knee}}
+	}
+	for code, tt := range map[screening.Code]struct {
+		question screening.Code
+		more     func(*screening.Profile)
+		left     screening.Limits // in a clinic
+	}{
+		"back_pain_not_better_at_a_month": {question: "back_pain_unseen"}, "pain_in_many_places": {question: "many_pains_unseen"}, "pelvic_heaviness": {question: "pelvic_heaviness_unseen", left: screening.Limits{NoBreathHolding: true}},
+		"spinal_deformity": {question: "spine_shape_unseen"}, "severe_midline_back_pain": {question: "midline_pain_unseen"},
+		"pain_made_worse_by_training": {question: "worse_pain_unseen", more: placed}, "hip_fracture": {question: "hip_fracture_unseen", more: dated, left: screening.Limits{LowImpact: true, Support: true}},
+	} {
 		p := well()
-		p.RedFlags = screening.AskedFor(code)
+		p.Setting = screening.InClinic
+		has(code)(&p)
+		if tt.more != nil {
+			tt.more(&p)
+		}
 		o := assess(t, p)
-		if o.Route != screening.PhysioLooks || !misses(o, question) || o.Frees.Ask != question {
+		if o.Route != screening.PhysioLooks || !misses(o, tt.question) || o.Frees.Ask != tt.question {
 			t.Errorf("%s: %v, missing %v", code, o.Frees, o.Missing)
 		}
-		p.Answers = map[screening.Code]screening.Answer{question: screening.No}
-		if o = assess(t, p); o.Route != screening.Tell || o.Limits.Avoid != 0 || misses(o, question) {
+		p.Answers = map[screening.Code]screening.Answer{tt.question: screening.Yes}
+		if o = assess(t, p); o.Route != screening.PhysioLooks || misses(o, tt.question) {
+			t.Errorf("%s, still to be looked at: %v", code, o.Route)
+		}
+		p.Answers[tt.question] = screening.No
+		if o = assess(t, p); o.Route != screening.Tell || !o.Limits.AsTightAs(tt.left) || !tt.left.AsTightAs(o.Limits) || misses(o, tt.question) {
 			t.Errorf("%s, looked at: %v, %+v", code, o.Route, o.Limits)
 		}
+	}
+	p := well() // beside what makes it grave the look lifts nothing
+	p.RedFlags, p.Conditions = screening.AskedFor("spinal_deformity"), screening.AskedFor("osteoporosis")
+	p.Answers = map[screening.Code]screening.Answer{"spine_shape_unseen": screening.No}
+	if o := assess(t, p); o.Meanwhile != screening.UnloadedPractice {
+		t.Errorf("with osteoporosis: %v", o.Meanwhile)
 	}
 }

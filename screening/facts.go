@@ -34,6 +34,7 @@ const (
 	againFact      = factPrefix + "measure-again"
 	eventFact      = factPrefix + "events-end"
 	eatFirstFact   = factPrefix + "eat-first"
+	treatedFact    = factPrefix + "glucose-again"
 	zonesFact      = factPrefix + "pain-zones"
 	variantFact    = factPrefix + "pain-zones-variant"
 	policyFact     = factPrefix + "pain-osteoarthritis"
@@ -86,6 +87,7 @@ var numberFacts = []evidence.Fact{
 	{ID: againFact, Value: "a pressure or pulse that would stop the day is measured again after a rest; both readings are kept and the second counts", Basis: evidence.Design},
 	{ID: eventFact, Value: "an operation, a fracture, a heart attack, a stroke, a stay in hospital, a fall or a new diagnosis ends clearances, estimates and the plan until the person is assessed anew", Basis: evidence.Design},
 	{ID: eatFirstFact, Value: fmt.Sprintf("below %v on insulin eating first is never waived for weights, though the position allows it for short or very intense bouts", glucoseEat), Basis: evidence.Design, From: []evidence.FactID{factPrefix + evidence.FactID(glucoseBelowEat)}},
+	{ID: treatedFact, Value: fmt.Sprintf("a second reading of %v or more after a low was treated lets a lighter session go on, with a helper; whatever it is, a first below %v and a low that needed help end the day, and what else a first one asks for stays", glucoseTreat, glucoseNone), Basis: evidence.Design, From: []evidence.FactID{factPrefix + evidence.FactID(glucoseLow)}},
 	{ID: zonesFact, Value: fmt.Sprintf("zones of pain cut at %v and %v of 10", painLow, painLimit), Source: "thomee1997", Basis: evidence.FromMemory},
 	{ID: variantFact, Value: fmt.Sprintf("one page prints the cuts at %v and %v", painLowVariant, painLimit), Source: "silbernagel2007", Via: "a physiotherapy page", Basis: evidence.Secondary},
 	{ID: policyFact, Value: fmt.Sprintf("in osteoarthritis usual pain up to %v may progress if it settles and does not rise", painLimit), Basis: evidence.Design},
@@ -144,6 +146,9 @@ func (e *entry) mapFact() evidence.Fact {
 	}
 	if e.lesser != nil {
 		value += "; with nothing beside that makes it grave " + e.lesser.String()
+	}
+	if e.seen != nil {
+		value += "; once the physiotherapist has looked at what waits for that alone " + e.seen.then.String()
 	}
 	if e.notKnown != nil {
 		value += "; not known whether " + e.notKnown.String()

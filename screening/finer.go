@@ -2,6 +2,7 @@ package screening
 
 import (
 	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
 
@@ -17,6 +18,28 @@ type finer struct {
 	// counts it.
 	explained bool
 	kept      []Code // of the questions those whose yes no clearance lifts
+}
+
+// A seen row takes the look of a physiotherapist at what days, a place or nothing grave
+// beside have made of an entry without finer questions: with its own answered with no.
+type seen struct {
+	question Code
+	then     effect
+}
+
+// afterLook is what an entry leads to once the physiotherapist has looked, where that is
+// all that it waits for; else the look is asked about.
+func (a *assessment) afterLook(it item, e effect, variant evidence.ReasonCode) (effect, evidence.ReasonCode) {
+	s := it.seen
+	switch {
+	case s == nil || e.route != PhysioLooks:
+		return e, variant
+	case a.p.Answers[s.question] == No:
+		return s.then, lookedAtOnce
+	case a.p.Answers[s.question] == Unknown && it.held == Yes:
+		a.out.ask(askFor(s.question, it.code))
+	}
+	return e, variant
 }
 
 // settled reports whether every question that makes the entry grave was answered

@@ -13,6 +13,7 @@ import (
 var finerQuestions = []screening.Code{
 	"dizziness_faint", "dizziness_new", "dizziness_on_standing", "dizziness_spinning", "ankle_oedema_new", "heart_murmur_new", "palpitations_new",
 	"dyspnoea_new", "fatigue_new", "claudication_new", "cancer_active", "chronic_pain_changed", "eye_operation_not_cataract", "replacement_limited",
+	"hip_fracture_unseen", "spine_shape_unseen", "midline_pain_unseen", "worse_pain_unseen",
 }
 
 // TestFinerLaw walks every answer to the finer questions of a code, with and without

@@ -47,6 +47,7 @@ func (p *Profile) ends(e *entry) units.Day {
 func (a *assessment) follows(it item) (effect, evidence.ReasonCode) {
 	e := it.entry
 	follows, variant := a.itself(it)
+	follows, variant = a.afterLook(it, follows, variant)
 	if e.dropped && a.policy.RiskFactors != OlderList {
 		follows, variant = byNewer, byNewerList
 	}

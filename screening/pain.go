@@ -143,12 +143,14 @@ type PainAnswer struct {
 	Plan    DayPlan  `json:"plan,omitzero"`    // as planned, or lighter: ease or stop the exercise, not merely hold it
 	// MayProgress says that pain does not stand against more load: the lowest
 	// zone, or osteoarthritis with the usual pain up to 5; settled and not rising.
-	MayProgress bool   `json:"may_progress,omitzero"`
-	Reasons     []Code `json:"reasons,omitempty"`
+	MayProgress bool `json:"may_progress,omitzero"`
+	// Route is where pain goes that the model is never used for, wherever it is.
+	Route   Route  `json:"route,omitzero"`
+	Reasons []Code `json:"reasons,omitempty"`
 }
 
 func (a PainAnswer) isZero() bool {
-	return !a.Applies && a.Zone == 0 && a.Variant == 0 && a.Plan == 0 && !a.MayProgress && len(a.Reasons) == 0
+	return !a.Applies && a.Route == 0 && a.Zone == 0 && a.Variant == 0 && a.Plan == 0 && !a.MayProgress && len(a.Reasons) == 0
 }
 
 // PainModel answers by the pain-monitoring model (Thomee 1997, Silbernagel
@@ -159,7 +161,11 @@ func (a PainAnswer) isZero() bool {
 // osteoarthritis with usual pain up to 5 may progress is this module's policy.
 func PainModel(p Pain) PainAnswer {
 	if p.Kind > OrdinaryPain {
-		return PainAnswer{Plan: NotToday, Reasons: []Code{otherPain[p.Kind]}}
+		answer := PainAnswer{Plan: NotToday, Reasons: []Code{otherPain[p.Kind]}}
+		if e := find(otherPain[p.Kind]); e != nil {
+			answer.Route = e.effect.route
+		}
+		return answer
 	}
 	answer := PainAnswer{Applies: true, Plan: AsPlanned}
 	peak, known := p.peak()

@@ -162,6 +162,9 @@ func randomCheck(r *rand.Rand) screening.Check {
 	}
 	if chance(r, 2) {
 		c.Glucose = glucose(one(r, readable))
+		if chance(r, 3) {
+			c.GlucoseAgain = glucose(one(r, readable))
+		}
 	}
 	if chance(r, 4) {
 		c.BloodKetones = score(one(r, []float64{0.1, 1.4, 1.5}))

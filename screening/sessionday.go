@@ -11,6 +11,11 @@ import "slices"
 // a rest, the second counts. Heart failure has an answer of its own: see
 // [HeartFailure].
 //
+// Glucose of 52 to 69 mg/dL is treated and measured again (Turner 2019): a second reading
+// of 70 or more lets a lighter session go on, never alone, and one below counts as the
+// first would. Whatever a second one shows, a first below 52 and a low that needed help end
+// the day, and what else a first one asks for stays.
+//
 // Glucose below 90 mg/dL counts for people on insulin or a secretagogue, whom
 // the table is chiefly for; below 70 mg/dL, and from 250 mg/dL, for everyone.
 // That a short or very intense bout, such as weights, may do without eating first
@@ -120,25 +125,52 @@ func (c Check) onInsulin(p Profile) bool {
 		slices.Contains(p.Diseases.Present, "diabetes_t1")
 }
 
+// lows are what a low of glucose makes of the day, by how low it is.
+var lows = [...]struct {
+	code Code
+	plan DayPlan
+}{{}, {glucoseBelowEat, Lighter}, {glucoseLow, NotToday}, {glucoseVeryLow, NotToday}}
+
+// treat is how low glucose is that is treated and then measured again.
+const treat = 2
+
 func (c Check) lowGlucose(p Profile) (Code, DayPlan) {
-	measured := !c.Glucose.IsZero()
-	switch {
-	case c.SevereLow == Yes || measured && c.Glucose.below(glucoseNone):
-		return glucoseVeryLow, NotToday
-	case measured && c.Glucose.below(glucoseTreat):
-		return glucoseLow, NotToday
-	case measured && c.Glucose.below(glucoseEat) && c.onInsulin(p):
-		return glucoseBelowEat, Lighter
+	first, again := c.Glucose.lowness(c.onInsulin(p)), c.GlucoseAgain.lowness(c.onInsulin(p))
+	if first == treat && again < treat && !c.GlucoseAgain.IsZero() {
+		first = treat - 1 // a lighter session, never alone
 	}
-	return "", 0
+	if c.SevereLow == Yes {
+		first = treat + 1
+	}
+	low := lows[max(first, again)]
+	return low.code, low.plan
 }
 
-func (c Check) highGlucose() Code {
+// lowness is the place in lows of a reading, 0 of one that was not taken.
+func (g Glucose) lowness(onInsulin bool) int {
 	switch {
-	case c.Glucose.IsZero() || c.Glucose.below(glucoseKetones) || c.ketonesHigh():
-		return ""
-	case c.Glucose.below(glucoseVeryHigh):
-		return glucoseHigh
+	case g.IsZero():
+	case g.below(glucoseNone):
+		return treat + 1
+	case g.below(glucoseTreat):
+		return treat
+	case g.below(glucoseEat) && onInsulin:
+		return treat - 1
 	}
-	return glucoseHighest
+	return 0
+}
+
+// highGlucose goes by the higher of both readings.
+func (c Check) highGlucose() Code {
+	high := Code("")
+	for _, g := range [...]Glucose{c.Glucose, c.GlucoseAgain} {
+		switch {
+		case g.IsZero() || g.below(glucoseKetones) || c.ketonesHigh():
+		case !g.below(glucoseVeryHigh):
+			return glucoseHighest
+		default:
+			high = glucoseHigh
+		}
+	}
+	return high
 }

@@ -125,6 +125,9 @@ func TestPainNeverModelled(t *testing.T) {
 		if o.Plan != plan || o.Rules.Pain.Applies || o.Rules.Pain.MayProgress || o.Rules.SessionDay.Plan != screening.AsPlanned {
 			t.Errorf("%v: %v, %+v", k, o.Plan, o.Rules.Pain)
 		}
+		if i := slices.IndexFunc(o.Findings, func(f screening.Finding) bool { return f.Code == o.Rules.Pain.Reasons[0] }); i < 0 || o.Findings[i].Route != o.Rules.Pain.Route || o.Rules.Pain.Route == 0 {
+			t.Errorf("%v: the model sends to %v, the day's check finds %+v", k, o.Rules.Pain.Route, o.Findings)
+		}
 	}
 	c := quiet()
 	c.Pain = &screening.Pain{During: score(0), After: score(0), SettledNextMorning: screening.Yes, WeeklyTrend: screening.FallingPain}

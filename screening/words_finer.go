@@ -16,6 +16,9 @@ func (e *entry) finerWords(w evidence.Words, client clientText, rule string) {
 		w[code+lookedAtOnce] = evidence.Wording{Client: cmp.Or(client.known, thanks), Clinician: rule + f.because() + ", " + e.here(f.settled) + f.standing()}
 		e.datedWords(w, f.dated, code+lookedAtOnce, rule, cmp.Or(client.after, thanks), cmp.Or(client.long, thanks))
 	}
+	if e.seen != nil {
+		w[code+lookedAtOnce] = evidence.Wording{Client: thanks, Clinician: rule + "as the physiotherapist has looked and left nothing against it, " + e.here(e.seen.then)}
+	}
 	if e.lesser != nil {
 		w[code+lesserKind] = evidence.Wording{Client: cmp.Or(client.lesser, client.says), Clinician: rule + "with nothing beside that makes it grave, " + e.here(*e.lesser)}
 	}

@@ -102,7 +102,7 @@ func ExampleCombine() {
 	// Output:
 	// 98.0 kg, 93.1 to 102.9 kg
 	// 99.4 kg, 95.3 to 103.5 kg
-	// 3 sets of 2 days joined, each weighed by its variance; standard deviation 2.5 %, part of it shared by all sets of the person.
+	// 3 sets joined, each weighed by its variance; days: 2; standard deviation 2.5 %, part of it shared by all sets of the person.
 }
 
 // A curve made of its numbers, as a study printed them; these are invented.

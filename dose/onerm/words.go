@@ -107,7 +107,7 @@ func optionWords() evidence.Words {
 		},
 		codeCombined: {
 			Client:    "We put your sets together for this estimate.",
-			Clinician: "{sets} sets of {days} days joined, each weighed by its variance; standard deviation {spread}, part of it shared by all sets of the person.",
+			Clinician: "{sets} sets joined, each weighed by its variance; days: {days}; standard deviation {spread}, part of it shared by all sets of the person.",
 		},
 		codeUnfit: {
 			Client:    "One of your sets tells another story. We will look at it together.",

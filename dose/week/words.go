@@ -32,15 +32,15 @@ var words = evidence.Words{
 	},
 	"dose.week-below-goal-learning": {
 		Client:    "These weights are for learning. Getting stronger needs more, step by step, as soon as that is possible.",
-		Clinician: "{light} of {all} exercises are without a weight or lighter than the source of the goal {goal} asks for: right for learning, too light to build.",
+		Clinician: "Exercises without a weight, or lighter than the source of the goal {goal} asks for: {light} of {all}; right for learning, too light to build.",
 	},
 	"dose.week-below-goal": {
 		Client:    "Some of these weights are still light for what you want to reach. We go up step by step, as you can.",
-		Clinician: "{light} of {all} exercises are without a weight or lighter than the source of the goal {goal} asks for: too light to build.",
+		Clinician: "Exercises without a weight, or lighter than the source of the goal {goal} asks for: {light} of {all}; too light to build.",
 	},
 	"dose.brief-days": {
 		Client:    "A few minutes on each day: one exercise after the other, with about as long a rest between. Some days are better than none.",
-		Clinician: "A few minutes a day in place of sessions: {n} exercises, {minutes} minutes, on {days} days of the week.",
+		Clinician: "A few minutes a day in place of sessions, on {days} days of the week: exercises {n}, minutes {minutes}.",
 	},
 	"dose.brief-offer": {
 		Client:    "If the sessions do not fit your days: a few minutes on each day, without a weight, can take their place. Tell us if you would like that.",

@@ -82,3 +82,40 @@ func TestStopEndsAReview(t *testing.T) {
 		t.Errorf("%v\n%s", err, out.String())
 	}
 }
+
+// A low that is treated is measured again, and both readings stand; what a lower one stopped
+// stays stopped, whatever is measured or asked after it.
+func TestSugarMeasuredAgain(t *testing.T) {
+	f := begun(t)
+	if status, _, errs := calls("", "-dir", string(f), "log", "hall", "-day", "2027-01-05", "-yes", "-answers", answers(t, "goblet-squat: 10@9\npain: no\n")); status != 0 {
+		t.Fatal(errs)
+	}
+	step := func(want int, step, lines string, more ...string) string {
+		t.Helper()
+		status, out, errs := calls("", append([]string{"-dir", string(f), step, "hall", "-day", "2027-01-08", "-yes", "-answers", answers(t, "# invented\n"+lines)}, more...)...)
+		if status != want {
+			t.Fatalf("%s %q: %d, %s", step, lines, status, errs)
+		}
+		return strings.Join(strings.Fields(out+errs), " ")
+	}
+	const asked = "signs: none\nsymptoms: none\nmore_signs: none\nback_at_all: no\nblood_pressure: 130/80\ndiseases: diabetes_t2\ninsulin_or_secretagogue: yes\nretinopathy_moderate_or_worse: no\nclearance: no\n"
+	step(0, "ask", asked+"today: no\n")
+	step(0, "check", "hurt: no\nfebrile: no\nglucose: 60 mg/dL\nsevere_low_24h: no\n")
+	if said := step(1, "ask", asked+"today: yes\nhurt: no\nfebrile: no\nglucose: 140 mg/dL\nsevere_low_24h: no\n"); !strings.Contains(said, "is kept already") {
+		t.Error(said)
+	}
+	for _, reading := range []string{"64 mg/dL", "5.6 mmol/L"} {
+		step(0, "check", "glucose_again: "+reading+"\n")
+	}
+	r := recordOf(t, f)
+	if n := len(r.Checks); n != 3 || r.Checks[2].Glucose.String() != "60 mg/dL" || r.Checks[1].GlucoseAgain.String() != "64 mg/dL" || r.Checks[2].GlucoseAgain.String() != "5.6 mmol/L" {
+		t.Fatalf("%+v", r.Checks)
+	}
+	if said := step(1, "check", "glucose_again: 120 mg/dL\n"); !strings.Contains(said, "is kept already") {
+		t.Error(said)
+	}
+	step(0, "review", "new: none\n")
+	if said := step(0, "show", "", "-for", "doctor"); !strings.Contains(said, "glucose 60 mg/dL; then, after sugar, 5.6 mmol/L") {
+		t.Error(said)
+	}
+}

@@ -3,8 +3,10 @@ package main
 import (
 	"fmt"
 	"reflect"
+	"slices"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/papers"
 	"example.org/posology/progression/record"
@@ -15,12 +17,8 @@ import (
 // decided on: what begins anew, or is asked for again. They are worked out from what
 // the decision rests on, so that a paper comes out as it was.
 func (s *session) also(e record.Entry) (list []dose.Prescription, err error) {
-	decided := map[string]bool{}
-	for _, p := range papers.Doses(record.Review{Items: e.Items}) {
-		decided[string(p.Exercise)] = true
-	}
 	for _, a := range s.r.Asked {
-		if a.From != e.Day || decided[string(a.Exercise)] {
+		if a.From != e.Day || dosed(e, a.Exercise) {
 			continue
 		}
 		first, err := firstDose(s.r.AsOf(e), a.Exercise, e.Day)
@@ -33,6 +31,11 @@ func (s *session) also(e record.Entry) (list []dose.Prescription, err error) {
 		}
 	}
 	return list, nil
+}
+
+// dosed reports whether a decision has a dose of an exercise.
+func dosed(e record.Entry, id exercise.ID) bool {
+	return slices.ContainsFunc(e.Items, func(i record.Decided) bool { return i.Decision.Next != nil && i.Decision.Next.Exercise == id })
 }
 
 // reprint makes the files of a review's papers anew, where more is asked for since.

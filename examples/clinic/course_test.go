@@ -49,8 +49,8 @@ func TestAfterOneVisit(t *testing.T) {
 // either way what was planned before is still counted.
 func TestDaysTypedAgain(t *testing.T) {
 	for _, tt := range []struct{ days, end string }{
-		{"2027-01-12 2027-01-15", "4 visits since Tuesday 5 January 2027, of 4 that were planned."},
-		{"2027-01-11 2027-01-14", "4 visits since Tuesday 5 January 2027, of 4 that were planned."},
+		{"2027-01-12 2027-01-15", "4 visits since Tuesday 5 January 2027; planned: 4."},
+		{"2027-01-11 2027-01-14", "4 visits since Tuesday 5 January 2027; planned: 4."},
 	} {
 		f := begun(t)
 		first, second, _ := strings.Cut(tt.days, " ")

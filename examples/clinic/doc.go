@@ -15,7 +15,8 @@
 //	             beside lifting waits for (spine, pelvic floor, stances); the first plan
 //	week NAME    the week begins: what is asked for; later on a new plan, or the next phase,
 //	             and after a new assessment an exercise that belongs to it now
-//	check NAME   the day's check before a session; review then decides for that day
+//	check NAME   the day's check before a session; review then decides for that day; again,
+//	             what the meter shows after a low was treated: both readings are kept
 //	log NAME     one visit: the sets that were done, and what was noted; with -diary the
 //	             days of a diary that was typed in
 //	review NAME  what is new, and who has looked at it; what came of the work beside lifting,

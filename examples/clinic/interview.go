@@ -103,7 +103,7 @@ func (s *session) interview() error {
 	}
 	p.Key, p.Sex, p.Training = s.r.Profile.Key, s.r.Profile.Sex, s.r.Profile.Training
 	all := s.r.Checks // and what was told in between
-	if s.unheard() != nil && talk.Trains() == screening.Yes {
+	if c := s.unheard(); c != nil && !low(*c) && talk.Trains() == screening.Yes {
 		s.r.Checks = all[:len(all)-1] // what was told today stands in the assessment of today
 	}
 	var told []screening.Event
@@ -121,11 +121,17 @@ func (s *session) interview() error {
 		}
 	}
 	s.r.Profile, s.person.Interview = p, written(talk, s.day)
-	return s.tell(talk)
+	if n := len(s.r.Checks); n > 0 && s.r.Checks[n-1].Day == s.day && talk.Trains() == screening.Yes {
+		return s.keptAlready()
+	}
+	return s.tell(talk.Trains(), talk.Check())
 }
 
 // check asks what is asked on the day of a session: how somebody is now, and readings.
 func check(s *session) error {
+	if n := len(s.r.Checks); n > 0 && s.r.Checks[n-1].Day == s.day {
+		return s.measureAgain(s.r.Checks[n-1])
+	}
 	settled, today, err := s.before()
 	if err != nil {
 		return err
@@ -139,22 +145,48 @@ func check(s *session) error {
 		return errors.New("there was no interview yet, or it ended before the day's check: ask comes first")
 	}
 	s.person.Interview = written(talk, s.day)
-	return s.tell(talk)
+	return s.tell(talk.Trains(), talk.Check())
+}
+
+// veryLow ends the day, treatFirst until it was treated and measured again.
+const veryLow, treatFirst screening.Code = "glucose_lt_52_or_severe_hypo_24h", "glucose_52_69_treat_first"
+
+// low reports whether the sugar of a check was so low that nothing takes its place.
+func low(c screening.Check) bool {
+	met := screening.SessionDay(c, screening.Profile{}).Reasons
+	return slices.Contains(met, veryLow) || slices.Contains(met, treatFirst)
+}
+
+func (s *session) keptAlready() error {
+	return fmt.Errorf("a check of %s is kept already: a record keeps one a day, and what was found holds for that day; only sugar that is treated is measured again, with check", s.day)
+}
+
+// measureAgain asks what the meter shows after a low was treated, before the session. Both
+// readings are kept.
+func (s *session) measureAgain(c screening.Check) error {
+	if !slices.Contains(screening.SessionDay(c, screening.Profile{}).Reasons, treatFirst) || lastVisit(*s.r) >= s.day {
+		return s.keptAlready()
+	}
+	err := s.Ask("glucose_again", "The sugar was low. What does the meter show now, a quarter of an hour after something sweet?", `with its unit, such as "98 mg/dL" or "5.4 mmol/L"`, func(answer string) (err error) {
+		c.GlucoseAgain, err = screening.ParseGlucose(answer)
+		return err
+	})
+	if err != nil {
+		return err
+	}
+	return s.tell(screening.Yes, c)
 }
 
 // tell says what comes of the assessment and, for who trains today, of the day's
 // check, which it keeps.
-func (s *session) tell(talk interview.Interview) error {
+func (s *session) tell(trains screening.Answer, c screening.Check) error {
 	o, err := screening.Assess(s.r.Profile, s.r.Join)
 	if err != nil {
 		return err
 	}
-	if talk.Trains() == screening.Yes {
-		if n := len(s.r.Checks); n > 0 && s.r.Checks[n-1].Day == s.day {
-			return fmt.Errorf("a check of %s is kept already: a record keeps one a day, and what was found holds for that day", s.day)
-		}
-		s.r.Checks = append(s.r.Checks, talk.Check())
-		if o, err = screening.Today(talk.Check(), o); err != nil {
+	if trains == screening.Yes {
+		s.r.Checks = append(s.r.Checks, c)
+		if o, err = screening.Today(c, o); err != nil {
 			return err
 		}
 	}

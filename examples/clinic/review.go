@@ -24,7 +24,7 @@ import (
 
 // review looks back and decides for the next visit.
 func review(s *session) error {
-	standing, err := s.news()
+	standing, err := s.happened()
 	if err != nil {
 		return err
 	}
@@ -41,8 +41,8 @@ func review(s *session) error {
 	})
 }
 
-// news asks what happened since the last assessment, and who has looked at what stands.
-func (s *session) news() (programme.Standing, error) {
+// happened asks what happened since the last assessment, and who has looked at what stands.
+func (s *session) happened() (programme.Standing, error) {
 	kinds, asked, err := asking.SeveralOf(s.Desk, "new", "Is anything new since the last time?", programme.HappeningKinds())
 	if err != nil {
 		return 0, err
@@ -115,9 +115,9 @@ func (s *session) decide(say func(record.Review) error) error {
 var errDecided = errors.New("the next visit was decided for already, and log comes first")
 
 // lookBack reviews for the next visit: the one of this day, if its check was made
-// and nothing was logged of it, else that of the next day of the plan. A check of this day
-// that the decision for it did not know takes that decision back. What was asked
-// for and never done yet, there is nothing to decide on: it comes back, to be asked for
+// and nothing was logged of it, else that of the next day of the plan. What is new since the
+// decision for it (see [news]), what stands, and all of it being paused take that decision
+// back. What was asked for and never done yet, there is nothing to decide on: it comes back, to be asked for
 // again. Where so many days have passed that it matters, it asks why.
 func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review, error)) (re record.Review, again []record.Asked, err error) {
 	day := max(s.day, lastVisit(*s.r)+1)
@@ -167,8 +167,7 @@ func (s *session) takeBack(e record.Entry) {
 	asked := s.r.Asked[min(e.Rests.Asked, len(s.r.Asked)):]
 	s.r.Asked = s.r.AsOf(e).Asked
 	for _, a := range asked {
-		decided := slices.ContainsFunc(e.Items, func(i record.Decided) bool { return i.Decision.Next != nil && i.Decision.Next.Exercise == a.Exercise })
-		if a.Until = 0; !decided && !wasDone(*s.r, a.Exercise) {
+		if a.Until = 0; !dosed(e, a.Exercise) && !wasDone(*s.r, a.Exercise) {
 			s.taken = append(s.taken, a)
 		}
 	}
@@ -288,7 +287,7 @@ func (s *session) inForce(w week.Week) {
 // renew begins a new plan: its days run from now on, and where the phase may be left
 // the next one can begin.
 func renew(s *session) error {
-	standing, err := s.news()
+	standing, err := s.happened()
 	if err != nil {
 		return err
 	}

@@ -55,7 +55,7 @@ func exitWords() evidence.Words {
 func happeningWords() evidence.Words {
 	return evidence.Words{
 		"progression.attendance-between": {Clinician: "{done} of {planned} sessions in {days} days: the plan is kept as it is."},
-		"progression.attendance-few":     {Clinician: "{planned} sessions planned in {days} days, fewer than {least}: too few to tell from. The plan is kept."},
+		"progression.attendance-few":     {Clinician: "Sessions planned in {days} days: {planned}, fewer than {least} and too few to tell from. The plan is kept."},
 		"progression.attendance-full":    {Clinician: "{done} of {planned} sessions in {days} days: nothing against more load from attendance."},
 		"progression.attendance-low": {
 			Client:    "You come when you can: we keep it short, so that it fits.",

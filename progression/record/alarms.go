@@ -104,9 +104,10 @@ func (r Record) stands(day units.Day) (list []Alarm, told []programme.HappeningA
 
 // ended are the events of checks up to a day that the assessment has not heard of.
 func (r Record) ended(assessed, day units.Day) (list []programme.Happening) {
-	for _, c := range r.Checks {
+	for i, c := range r.Checks {
+		again := i > 0 && r.Checks[i-1].Day == c.Day // with all that the one before says
 		for _, e := range c.Events {
-			if c.Day < assessed || c.Day > day || slices.Contains(r.Profile.Events, e) {
+			if again || c.Day < assessed || c.Day > day || slices.Contains(r.Profile.Events, e) {
 				continue
 			}
 			for kind := range programme.HappeningKinds() {

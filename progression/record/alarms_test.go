@@ -179,7 +179,7 @@ func TestLooks(t *testing.T) {
 		t.Errorf("a look of the future: %v", err)
 	}
 	older := strings.Replace(string(file(t, before)), `"visits": [`, `"looked": [{"who": "E", "day": "2027-03-01"}], "visits": [`, 1)
-	if _, err := record.Decode([]byte(older), field.Strict); err == nil || !strings.Contains(err.Error(), "/happened") {
+	if _, err := record.Decode([]byte(older), field.Strict); err == nil || !strings.Contains(err.Error(), "/looked") {
 		t.Errorf("an older version had no looks: %v", err)
 	}
 }

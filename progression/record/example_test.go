@@ -141,7 +141,7 @@ func ExampleLedger() {
 	// Output:
 	// Up to 11 with the same load, ended by the reserve; 15 at most.
 	//    progression.easy-step: repetitions go to what the chance allows, at most 2 more at a visit, and 5 while every set left more than can be counted; where nothing is known of strength one, but as many where a harder variant brings a weight; of seconds and metres 5 more (design)
-	//    progression.bridge-top: bridging by repetitions ends at 20, at 25 to a weight more than 15 % heavier, or at the end of the exercise's own range: the arithmetic is far off beyond (design)
+	//    progression.bridge-top: bridging by repetitions ends at 20, or at 25 to a weight more than 15 % heavier where strength is known, no body is moved too and the present weight is not the lightest; at the end of the exercise's own range, where it has one, if that is lower; while movements are learnt, at the top of the range: the arithmetic is far off beyond (design)
 	//      progression.bridge: to land on r repetitions after a step of the fraction p, first reach r + p × (30 + r) (computed, no better known than from memory)
 	//        onerm.epley: 1RM = load·(1 + r/30) (from memory; Epley B. Poundage chart. Lincoln, NE: Body Enterprises; 1985)
 	// The next weight after 2 kg is 4 kg, a step of 100 %; published guidance is 2 to 10 %.

@@ -188,10 +188,6 @@ func (r Record) daysFrom(day units.Day) ([]units.Day, error) {
 	return days, bad.Err()
 }
 
-// mostAhead is how far behind all that a record has a day may lie: ten years, as an
-// absence may. It is a ceiling against slips of the keyboard.
-const mostAhead = 3650 // days
-
 // near refuses a day that is none, or too far behind the last visit and the plan.
 func (r Record) near(day units.Day) error {
 	last := units.Day(0)
@@ -201,8 +197,8 @@ func (r Record) near(day units.Day) error {
 	for _, v := range r.Visits {
 		last = max(last, v.Day)
 	}
-	if day.Check() == nil && last > 0 && day-last > mostAhead {
-		return field.Bad(day, fmt.Sprintf("a day at most %d days after %s, the last of the visits and the plan's days", mostAhead, last), field.ErrOutOfRange)
+	if day.Check() == nil && last > 0 && day-last > dose.MostMissed {
+		return field.Bad(day, fmt.Sprintf("a day at most %d days after %s, the last of the visits and the plan's days", dose.MostMissed, last), field.ErrOutOfRange)
 	}
 	return day.Check()
 }

@@ -82,7 +82,7 @@ func standsError(list []Alarm) *dose.ConstraintError {
 }
 
 // Week plans the week from a day on, with the days of the plan moved into it. The day is
-// at most 3650 days after the last of the visits and of the days of the plan.
+// at most [dose.MostMissed] days after the last of the visits and of the days of the plan.
 // Where nothing can be dosed, or something stands ([Record.Alarms]), the error is a
 // [*dose.ConstraintError].
 func (r Record) Week(from units.Day) (week.Week, error) {

@@ -1,6 +1,8 @@
 package record
 
 import (
+	"slices"
+
 	"example.org/posology/dose"
 	"example.org/posology/dose/beside"
 	"example.org/posology/dose/choice"
@@ -26,8 +28,10 @@ type Record struct {
 	Client  string `json:"client"`  // how the papers call the person
 	Given
 
-	Checks []screening.Check `json:"checks,omitempty"` // of days, at most one each
-	Tests  []setlog.Set      `json:"tests,omitempty"`  // submaximal test sets
+	// Checks are those of days, at most one each: but one that asks to treat a low of glucose
+	// and measure again stands once more with what was measured then.
+	Checks []screening.Check `json:"checks,omitempty"`
+	Tests  []setlog.Set      `json:"tests,omitempty"` // submaximal test sets
 	// Function are tests of function and trials of tasks, as they went.
 	Function []choice.Tried `json:"function,omitempty"`
 	Seen     []week.Seen    `json:"seen,omitempty"`   // who saw the technique of which exercise, and when
@@ -152,9 +156,9 @@ func (r Record) LastDay() units.Day {
 	return r.Profile.Day
 }
 
-// check returns the check of a day, nil if none was made.
+// check returns the last check of a day, nil if none was made.
 func (r Record) check(day units.Day) (*screening.Check, int) {
-	for i := range r.Checks {
+	for i := range slices.Backward(r.Checks) {
 		if r.Checks[i].Day == day {
 			return &r.Checks[i], i
 		}

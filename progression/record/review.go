@@ -61,7 +61,7 @@ type Coming struct {
 // Assess looks back on a day, and decides on every exercise that is asked for:
 // for that day, if its check was made, else for the first day of the plan from
 // then on: once the sets of a day are done, ask for the day after it. The day is no more
-// than 3650 days after the last of the visits and of the days of the plan. What cannot be dosed is part of the review; bad fields are
+// than [dose.MostMissed] days after the last of the visits and of the days of the plan. What cannot be dosed is part of the review; bad fields are
 // [field.Errors] at the record's places.
 func (r Record) Assess(day units.Day) (Review, error) {
 	l, err := r.read()

@@ -2,12 +2,14 @@ package record
 
 import (
 	"fmt"
+	"reflect"
 	"slices"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/field"
@@ -34,7 +36,9 @@ func (r Record) read() (log, error) {
 	before := units.Day(0)
 	for i, c := range r.Checks {
 		bad.Add(path("checks", i), c.Validate())
-		bad.Add(path("checks", i)+"/day", later(c.Day, before))
+		if i == 0 || !measuredAgain(r.Checks[i-1], c) {
+			bad.Add(path("checks", i)+"/day", later(c.Day, before))
+		}
 		before = max(before, c.Day)
 	}
 	kit := r.Kit.Validate()
@@ -105,6 +109,19 @@ func later(day, before units.Day) error {
 		return field.Bad(day, "a day after "+before.String()+", the one before it", field.ErrConflict)
 	}
 	return nil
+}
+
+// treatFirst is the low of glucose that is treated and then measured again.
+const treatFirst screening.Code = "glucose_52_69_treat_first"
+
+// measuredAgain reports whether a check is the one before it with a further reading of
+// glucose, where that one asks to treat a low and measure again.
+func measuredAgain(before, c screening.Check) bool {
+	if c.GlucoseAgain.IsZero() || !slices.Contains(screening.SessionDay(before, screening.Profile{}).Reasons, treatFirst) {
+		return false
+	}
+	c.GlucoseAgain = before.GlucoseAgain
+	return reflect.DeepEqual(before, c)
 }
 
 func checkTest(s setlog.Set, key body.Key, c exercise.Catalogue) error {

@@ -6,12 +6,12 @@ import "example.org/posology/units/field"
 func (r Record) newer() error {
 	var bad field.Errors
 	bad.Add("", r.Given.newer())
-	if len(r.Practised) > 0 {
-		bad.Add("/practised", field.Bad(nil, "a field that versions before 2 had", field.ErrUnknown))
+	for i, c := range r.Checks {
+		bad.Add(path("checks", i)+"/glucose_again", unknown(!c.GlucoseAgain.IsZero()))
 	}
-	if len(r.Happened)+len(r.Looked) > 0 {
-		bad.Add("/happened", field.Bad(nil, "a field that versions before 2 had", field.ErrUnknown))
-	}
+	bad.Add("/practised", unknown(len(r.Practised) > 0))
+	bad.Add("/happened", unknown(len(r.Happened) > 0))
+	bad.Add("/looked", unknown(len(r.Looked) > 0))
 	for i, e := range r.Entries {
 		bad.Add(path("entries", i)+"/given", e.Given.newer())
 	}
@@ -20,22 +20,25 @@ func (r Record) newer() error {
 
 func (g Given) newer() error {
 	var bad field.Errors
-	unknown := func(at string, given bool) {
-		if given {
-			bad.Add(at, field.Bad(nil, "a field that versions before 2 had", field.ErrUnknown))
-		}
-	}
-	unknown("/kit/kettlebells", len(g.Kit.Kettlebells) > 0)
-	unknown("/kit/ankle_weights", len(g.Kit.AnkleWeights) > 0)
-	unknown("/kit/bands", len(g.Kit.Bands) > 0)
-	unknown("/brief", g.Brief)
-	unknown("/kit/seats_cm", len(g.Kit.Seats) > 0)
-	unknown("/kit/steps_cm", len(g.Kit.Steps) > 0)
-	unknown("/kit/things", g.Kit.Things != nil)
+	bad.Add("/kit/kettlebells", unknown(len(g.Kit.Kettlebells) > 0))
+	bad.Add("/kit/ankle_weights", unknown(len(g.Kit.AnkleWeights) > 0))
+	bad.Add("/kit/bands", unknown(len(g.Kit.Bands) > 0))
+	bad.Add("/brief", unknown(g.Brief))
+	bad.Add("/kit/seats_cm", unknown(len(g.Kit.Seats) > 0))
+	bad.Add("/kit/steps_cm", unknown(len(g.Kit.Steps) > 0))
+	bad.Add("/kit/things", unknown(g.Kit.Things != nil))
 	for i, own := range g.Own {
-		unknown(path("own", i)+"/needs", len(own.Needs) > 0)
-		unknown(path("own", i)+"/band", own.Band != "")
-		unknown(path("own", i)+"/height_cm", own.Height != 0)
+		bad.Add(path("own", i)+"/needs", unknown(len(own.Needs) > 0))
+		bad.Add(path("own", i)+"/band", unknown(own.Band != ""))
+		bad.Add(path("own", i)+"/height_cm", unknown(own.Height != 0))
 	}
 	return bad.Err()
+}
+
+// unknown refuses what was given in a field that came later.
+func unknown(given bool) error {
+	if !given {
+		return nil
+	}
+	return field.Bad(nil, "a field that versions before 2 had", field.ErrUnknown)
 }

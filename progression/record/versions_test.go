@@ -61,6 +61,9 @@ func TestVersion1(t *testing.T) {
 		{`"kit": {`, `"kit": {"bands": ["soft"],`, "/kit/bands"},
 		{`"kit": {`, `"kit": {"kettlebells": [{"mass": "8 kg", "count": 1}],`, "/kit/kettlebells"},
 		{`"kit": {`, `"kit": {"ankle_weights": [{"mass": "1 kg", "count": 1}],`, "/kit/ankle_weights"},
+		{`"kit": {`, `"happened": [{"kind": "other", "day": "2026-12-01"}], "kit": {`, "/happened"},
+		{`"kit": {`, `"looked": [{"who": "Doctor M", "day": "2026-12-01"}], "kit": {`, "/looked"},
+		{`"resting_pulse": 68`, `"glucose": "60 mg/dL", "glucose_again": "105 mg/dL", "resting_pulse": 68`, "/checks/0/glucose_again"},
 	} {
 		newer := strings.Replace(text, tt.old, tt.new, 1)
 		_, err := record.Decode([]byte(newer), field.Strict)

@@ -42,6 +42,6 @@ func words() evidence.Words {
 		codeHeld:     {Client: "Your strength is holding.", Clinician: oddsText + "a plateau."},
 		codeFell:     {Client: "You are a little below where you were. We will look at why together.", Clinician: oddsText + "a dip. Look for pain, illness, missed time."},
 		codeUnclear:  {Client: "No clear change yet.", Clinician: oddsText + "none of the three is clear yet."},
-		codeAhead:    {Clinician: "Ahead to {day}, {days} days after the last reading, if training goes on as it did: the slope fades, and what is known of the level becomes less. A look ahead is no aim and no promise."},
+		codeAhead:    {Clinician: "Ahead to {day} (days after the last reading: {days}), if training goes on as it did: the slope fades, and what is known of the level becomes less. A look ahead is no aim and no promise."},
 	}
 }

@@ -94,13 +94,8 @@ func (v *Visit) refers(o *screening.Outcome) []evidence.Reason {
 	return append([]evidence.Reason{v.sends()}, why...)
 }
 
-// ofPain are the routes of pain that the pain model is never used for, as screening has
-// them on the day of a session; of others somebody is asked first.
-var ofPain = map[screening.PainKind]screening.Route{
-	screening.ChestPain: screening.SameDay, screening.SpinePain: screening.SameDay, screening.BonePain: screening.SameDay, screening.HotJointPain: screening.SameDay,
-}
-
-// sends says where the person is to be sent, by the strictest route.
+// sends says where the person is to be sent, by the strictest route: somebody is asked
+// first at least.
 func (v *Visit) sends() evidence.Reason {
 	var what []string
 	route := screening.AskFirst
@@ -115,7 +110,7 @@ func (v *Visit) sends() evidence.Reason {
 		route = max(route, d.Route)
 	}
 	if v.Pain != nil && v.Pain.Kind > screening.OrdinaryPain {
-		what, route = append(what, "pain of kind "+v.Pain.Kind.String()), max(route, ofPain[v.Pain.Kind])
+		what, route = append(what, "pain of kind "+v.Pain.Kind.String()), max(route, screening.PainModel(*v.Pain).Route)
 	} else if len(what) == 0 {
 		what = append(what, "new pain in the back")
 	}

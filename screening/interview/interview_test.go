@@ -223,10 +223,12 @@ func withCode(g group, code screening.Code) map[string]string {
 func askable(p screening.Prompt) bool { return p.YesNo || fields[p.Code] != nil }
 
 // onlyIfHeld are questions asked of a code only as long as its other answers, here
-// all no, leave something held, or with a second sign of the spine.
+// all no, leave something held, once its day or place is known, or with a second sign of the spine.
 var onlyIfHeld = map[screening.Code][]screening.Code{
 	"clearance":            {"dizziness_or_syncope", "intermittent_claudication", "major_chd_risk_factors", "total_knee_replacement", "total_hip_replacement"},
 	"cancer_active":        {"cancer_history"},
+	"hip_fracture_unseen":  {"hip_fracture"},
+	"worse_pain_unseen":    {"pain_made_worse_by_training"},
 	"chronic_pain_changed": {"back_pain_not_better_at_a_month", "pain_in_many_places"},
 }
 

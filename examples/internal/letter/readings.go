@@ -64,9 +64,10 @@ func today(c screening.Check) parts {
 	p.add(c.SupinePulse > 0, "pulse lying at rest %d a minute", c.SupinePulse)
 	p.add(c.SpO2 > 0, "oxygen saturation %d %%", c.SpO2)
 	p.add(!c.Glucose.IsZero(), "glucose %s", c.Glucose)
+	p.add(!c.GlucoseAgain.IsZero(), "then, after sugar, %s", c.GlucoseAgain)
 	p.add(c.Ketones != 0, "ketones %s", c.Ketones)
 	p.add(c.BloodKetones != nil, "ketones in the blood %g mmol/L", value(c.BloodKetones))
-	p.add(c.Weight != nil, "weight changed by %s in %d days", value(c.Weight).Mass, value(c.Weight).Days)
+	p.add(c.Weight != nil, "weight changed by %s in %s", value(c.Weight).Mass, page.Counted(value(c.Weight).Days, "day"))
 	p.counts(c.Counts)
 	return p
 }

@@ -16,10 +16,7 @@ func Amount(item dose.Prescription) string {
 	if item.Feel != nil {
 		sets-- // the last one
 	}
-	text := fmt.Sprintf("%d sets of %s", sets, Counts(item))
-	if sets == 1 {
-		text = "1 set of " + Counts(item)
-	}
+	text := Counted(sets, "set") + " of " + Counts(item)
 	if item.Measure != exercise.Repetitions {
 		text += " " + item.Measure.String()
 	}
@@ -68,5 +65,5 @@ func (p *Paper) Dose(item dose.Prescription) {
 	if !item.Reserve.IsZero() {
 		p.Say("   reserve  ", item.Reserve.String())
 	}
-	p.Say("   rest     ", fmt.Sprintf("%s seconds; build to %d sets, %s %s a set", item.Rest, item.BuildTo, item.Span, item.Measure))
+	p.Say("   rest     ", fmt.Sprintf("%s seconds; build to %s, %s %s a set", item.Rest, Counted(item.BuildTo, "set"), item.Span, item.Measure))
 }

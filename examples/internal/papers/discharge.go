@@ -62,9 +62,9 @@ func Discharge(r record.Record, review record.Review) ([]Paper, error) {
 func planned(a record.AttendanceReport) string {
 	n := len(a.Sessions)
 	if n == 0 || a.Sessions[0].Day <= a.Done[0] {
-		return fmt.Sprintf(", of %d that were planned.", n)
+		return fmt.Sprintf("; planned: %d.", n)
 	}
-	return fmt.Sprintf("; of %d that were planned from %s on, %d were done.", n, page.Day(a.Sessions[0].Day), n-len(a.Missed))
+	return fmt.Sprintf("; planned from %s on: %d, and done of these: %d.", page.Day(a.Sessions[0].Day), n, n-len(a.Missed))
 }
 
 // An ending is what both papers of the last day are made of.

@@ -9,6 +9,7 @@ import (
 	"example.org/posology/examples/internal/papers"
 	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/progression/record"
+	"example.org/posology/screening"
 	"example.org/posology/screening/function"
 	"example.org/posology/units"
 )
@@ -54,7 +55,7 @@ func TestDischarge(t *testing.T) {
 			t.Errorf("no %q in\n%s", want, client)
 		}
 	}
-	for _, want := range []string{"START AND END", "Tests of function", "goes on alone", "9 visits since Tuesday 2 February 2027, of 10"} {
+	for _, want := range []string{"START AND END", "Tests of function", "goes on alone", "9 visits since Tuesday 2 February 2027; planned: 10."} {
 		if !strings.Contains(letter, want) {
 			t.Errorf("no %q in\n%s", want, letter)
 		}
@@ -79,5 +80,18 @@ func TestDischargeNotAlike(t *testing.T) {
 	start.Protocol, end.Protocol = "seat 50 cm", "seat 45 cm"
 	if _, letter := lastDay(t, r, start, end); strings.Contains(letter, "Tests of function") {
 		t.Errorf("%s", letter)
+	}
+}
+
+// What showed in several exercises of a day stands once below what the letter begins with,
+// with their names, apart from what hurt in one of them.
+func TestSignsOnce(t *testing.T) {
+	r := programtest.Decoded(t, demo.HomeReviewRefer())
+	r.Visits[len(r.Visits)-1].Moment = &screening.Moment{Signs: []screening.Code{"dizzy_or_swaying"}}
+	_, letter := lastDay(t, r)
+	for text, want := range map[string]int{"dizzy or swaying": 2, "spreading": 2, "sit-to-stand holding a dumbbell, hip hinge with one dumbbell, on Friday 23 April 2027: During the sets: dizzy": 1} {
+		if n := strings.Count(letter, text); n != want {
+			t.Errorf("%q %d times, want %d, in\n%s", text, n, want, letter)
+		}
 	}
 }

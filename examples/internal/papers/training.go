@@ -6,12 +6,14 @@ import (
 	"strings"
 
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/progression"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units/evidence"
 )
 
-// training says what hurt, showed or was lost during the exercises.
+// training says what hurt, showed or was lost during the exercises, each once with the
+// exercises in which it did.
 func training(r record.Review) []string {
 	words, err := record.Words()
 	if err != nil {
@@ -21,19 +23,11 @@ func training(r record.Review) []string {
 	of := map[string][]string{} // names, by what was said of them on a day
 	for _, item := range r.Items {
 		for _, v := range item.Log {
-			text := clinician(words, record.Bodily(v))
-			if pain := PainText(v.Pain); v.Pain != nil && pain != "" {
-				text += " Recorded: " + pain + "."
-			}
-			if v.FormLost == screening.Yes {
-				text += " The technique gave way."
-			}
-			if text = strings.TrimSpace(text); text == "" {
-				continue
-			}
-			text = fmt.Sprintf("on %s: %s", page.Day(v.Day), text)
-			if of[text] = append(of[text], item.Name); len(of[text]) == 1 {
-				lines = append(lines, text)
+			for _, text := range cameUp(words, v) {
+				text = fmt.Sprintf("on %s: %s", page.Day(v.Day), text)
+				if of[text] = append(of[text], item.Name); len(of[text]) == 1 {
+					lines = append(lines, text)
+				}
 			}
 		}
 	}
@@ -44,7 +38,11 @@ func training(r record.Review) []string {
 		lines = append(lines, upper(h.Kind.String())+", on "+page.Day(h.Day)+". "+clinician(words, h.Reasons))
 	}
 	names, why := Waiting(r)
-	why = slices.DeleteFunc(why, saidAbove)
+	above := strings.Join(lines, " ")
+	for _, a := range r.Alarms { // which the letter begins with
+		why = page.Only(why, a.Reasons)
+	}
+	why = slices.DeleteFunc(why, func(r evidence.Reason) bool { return saidAbove(r) || strings.Contains(above, words.Clinician(r)) })
 	switch {
 	case names != "":
 		lines = append(lines, strings.TrimSpace("Nothing is prescribed for now of: "+names+". "+clinician(words, why)))
@@ -52,6 +50,27 @@ func training(r record.Review) []string {
 		lines = append(lines, "nothing in what was recorded")
 	}
 	return lines
+}
+
+// cameUp is what came up at a visit of one exercise: what showed, which may be the same of
+// several, apart from what hurt or was lost.
+func cameUp(words evidence.Lexicon, v progression.Visit) []string {
+	var list []string
+	why := record.Bodily(v)
+	if len(why) > 0 && why[0].Code == "progression.event" {
+		list, why = append(list, words.Clinician(why[0])), why[1:]
+	}
+	text := clinician(words, why)
+	if pain := PainText(v.Pain); v.Pain != nil && pain != "" {
+		text += " Recorded: " + pain + "."
+	}
+	if v.FormLost == screening.Yes {
+		text += " The technique gave way."
+	}
+	if text = strings.TrimSpace(text); text != "" {
+		list = append(list, text)
+	}
+	return list
 }
 
 func clinician(words evidence.Lexicon, why []evidence.Reason) string {

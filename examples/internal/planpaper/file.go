@@ -89,7 +89,7 @@ func recordWeek(p *page.Paper, w week.Week, tested []choice.Tested) {
 	of := p.Tests(p.Clinicians, w.Choice.Tests, tested)
 	p.Heading("First week")
 	for _, s := range w.Sessions {
-		p.Line("%s: %d exercises, about %d minutes", page.Day(s.Day), len(s.Items), s.Minutes)
+		p.Line("%s: %s, about %s", page.Day(s.Day), page.Counted(len(s.Items), "exercise"), page.Counted(s.Minutes, "minute"))
 	}
 	p.Para(fmt.Sprintf("Phase %s.", w.Phase))
 	p.Line("")

@@ -49,7 +49,7 @@ func (h *History) checkAt(i int, before units.Day) error {
 
 // mostAway is how long after the last set a visit may be: the week that is planned, and
 // the most days that a dose takes as missed. It is a ceiling against slips.
-const mostAway = given.Week + 3650
+const mostAway = given.Week + dose.MostMissed
 
 // checkVisit refuses a visit of another exercise, hold or side, without a day
 // or out of order, and a look at it from later on.

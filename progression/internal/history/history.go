@@ -121,8 +121,9 @@ type Cleaned struct {
 	Open int
 }
 
-// askedAgain is at how many visits a doubtful set is asked about.
-const askedAgain = 2
+// AskedAgain is at how many visits a doubtful set is asked about, and how many visits in a
+// row are calm: one with such a set is not.
+const AskedAgain = 2
 
 // Clean takes the doubtful sets out of the log. One that was too light counts for what it
 // shows against the dose, as though it was done with the planned weight, and where the
@@ -190,7 +191,7 @@ func (c *Cleaned) clean(i int, sets []setlog.Set, doubtful []visit.Doubt) {
 	if len(sets) < len(v.Sets) {
 		c.Without = append(c.Without, i)
 	}
-	if v.Sets = sets; ago > askedAgain {
+	if v.Sets = sets; ago > AskedAgain {
 		return
 	}
 	c.Asked = append(c.Asked, doubtful...)
