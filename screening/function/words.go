@@ -84,7 +84,7 @@ func words() evidence.Words {
 		codeChangeNotShown:   {Client: noClearChange, Clinician: changeText + "not shown."},
 		codeNoDetectable:     {Client: noClearChange, Clinician: "{test}: a difference of {difference}. No detectable change for {sex}, {age} years is held here: not shown."},
 		codeLearning:         {Client: "Knowing the test may have helped a little. No clear change yet.", Clinician: changeText + "within the published practice effect of {practice} from the first try to the second."},
-		codeLearningTakenOff: {Client: "This looks promising. Next time will tell us more.", Clinician: changeText + "above it, but not with the practice effect of {practice} taken off: not shown."},
+		codeLearningTakenOff: {Client: "This looks promising. One more test of the same kind would tell us more.", Clinician: changeText + "above it, but not with the practice effect of {practice} taken off: not shown."},
 		codeNotBothDone:      {Client: noClearChange, Clinician: "{test}: {before} before, {after} now. Without two scores no change is shown; both are findings in themselves."},
 		codeGotFurther:       {Client: "You got further with this than before.", Clinician: "{test}: {before} before, {after} now: further than before. Without two scores no change is called real; both are findings in themselves."},
 		codeGotLessFar:       {Client: "This was harder for you than before. Let us look at why together.", Clinician: "{test}: {before} before, {after} now: less far than before. Without two scores no change is called real; both are findings in themselves."},

@@ -42,7 +42,7 @@ func letterOf(r record.Review) letter.Letter {
 	if alarm := Alarms(r.Alarms); alarm != "" {
 		l.Opening = alarm + " " + l.Opening
 	}
-	if names != "" {
+	if slices.ContainsFunc(why, func(r evidence.Reason) bool { return !saidAbove(r) }) {
 		l.Asks = append(l.Asks, "Would you please look at what came up in training before this person goes on with it, and tell me whether training may go on, and within which limits?")
 	}
 	return l
