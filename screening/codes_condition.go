@@ -75,7 +75,7 @@ var conditionEntries = []entry{
 	{code: "shoulder_replacement", kind: Condition, meaning: "shoulder replacement; ask the surgeon for limits", effect: askLight.with(shoulderRest.limits), notKnown: &lookArms,
 		also: []evidence.FactID{replacedFact, shoulderFact, unsureFact}, dated: &dated{weeks: replacementWeeks, later: shoulderRest, test: true}, released: &tell,
 		from: said("", evidence.FromMemory, "the surgeon's protocol; no load limit found")},
-	{code: "rotator_cuff_repair", kind: Condition, meaning: "rotator cuff repair; without a day it counts as before week 12", effect: shoulderRest,
+	{code: "rotator_cuff_repair", kind: Condition, meaning: "rotator cuff repair", effect: shoulderRest,
 		dated: &dated{weeks: repairWeeks, later: tell, test: true}, cautions: []Code{noEarlyResisting},
 		from: said("thigpen2016", evidence.Published, fmt.Sprintf("at rest to week 2, moved by others to week 6, then by the person; no resisted strengthening before week %d", repairWeeks))},
 	{code: recentFracture, kind: Condition, meaning: "fracture in the last 6 months or slow to unite", effect: ask, wider: true,

@@ -20,6 +20,7 @@ const (
 	clearanceCode   evidence.ReasonCode = "screening.clearance-counted"
 	voidCode        evidence.ReasonCode = "screening.clearance-not-counted"
 	restrictionCode evidence.ReasonCode = "screening.restriction"
+	endedCode       evidence.ReasonCode = "screening.restriction-ended"
 	happenedCode    evidence.ReasonCode = "screening.happened"
 	lapsedCode      evidence.ReasonCode = "screening.assessment-lapsed"
 	chronicCode     evidence.ReasonCode = "screening.flags-chronic"
@@ -70,6 +71,7 @@ var fixedWords = evidence.Words{
 	followedCode:            {Client: "Please ask the doctor who looks after your cancer about the pain in your back; until then we practise the movements without weights.", Clinician: "Signs of the spine that are pain of years and the same, with a cancer that is treated or followed: ask the doctor who looks after it; unloaded practice around the spine until the answer. The published red flags call several signs together an urgent referral."},
 	clearanceCode:           {Clinician: "Clearance by {who} of {day}, in force until {until}, counted for {scope}, up to {intensity} effort."},
 	voidCode:                {Clinician: "Clearance by {who} of {day} not counted: {why}."},
+	endedCode:               {Client: "The limit that {author} set you ended on {day}, so it is not kept to here. Please ask whether anything of it is left.", Clinician: "Restriction by {author}, {region}: ended on {day}, and not kept to; ask whether anything of it is left."},
 	restrictionCode:         {Client: "We keep to the limits that you were given.", Clinician: "Restriction by {author}, {region}, in force."},
 	lapsedCode:              {Client: "It has been a while, so we go through your health questions again before the next training.", Clinician: "The assessment was to be renewed by {day}, after its term or with a clearance that counted in it: assess again; no exercise until then."},
 	happenedCode:            {Client: "Something has changed since we planned your training, so we look at everything again before weights.", Clinician: "Since the assessment: {event}. It ends clearances, estimates and the plan: assess again; unloaded practice until then."},
