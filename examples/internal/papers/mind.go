@@ -58,7 +58,7 @@ func (s *sheet) overdone(r record.Review) (lines []string) {
 			strings.Join(days, "; "), s.words.Client(evidence.Because("dose.days-between"))))
 	}
 	for _, item := range r.Items {
-		if n := len(item.Log); n > 0 && exceeds(item.Log[n-1]) {
+		if n := len(item.Log); n > 0 && len(item.Decision.Queries) == 0 && exceeds(item.Log[n-1]) { // else it is asked about
 			more = append(more, item.Name)
 		}
 	}
