@@ -78,7 +78,7 @@ func words() evidence.Words {
 		codeNoCourse:         {Clinician: "{test}: no norm. {body} set its figure on a {course}; courses are not converted."},
 		codeFromMemory:       {Clinician: "The figure of {body} is known from memory only and was not found in print."},
 		codePeople:           {Clinician: "The figure of {body} is about others: {people}."},
-		codeNote:             {Clinician: "On the figure of {body}: {note}."},
+		codeNote:             {Clinician: "A note on the figure of {body}: {note}."},
 		codeRealBetter:       {Client: "You did clearly better than before.", Clinician: changeText + "real, for the better."},
 		codeRealWorse:        {Client: "This was harder for you than before. Let us look at why together.", Clinician: changeText + "real, for the worse."},
 		codeChangeNotShown:   {Client: noClearChange, Clinician: changeText + "not shown."},

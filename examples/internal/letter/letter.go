@@ -88,7 +88,7 @@ func (l Letter) Document() (document.Document, error) {
 	}
 	d.Listed(tests, l.Tests...)
 	d.Listed("What came up in training", l.Training...)
-	if l.To == FallsService {
+	if l.To != Surgeon {
 		d.Listed("What a positive falls screen has looked at", page.AllInWords(l.Outcome.Rules.Falls.LookAt)...)
 	}
 	d.Listed("My questions", asks...)

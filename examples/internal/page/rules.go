@@ -1,6 +1,7 @@
 package page
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -71,7 +72,7 @@ func RuleLines(r screening.Rules, p screening.Profile, checked bool) []string {
 		lines = append(lines, "pain in training (Thomee 1997): "+word(plans[r.Pain.Plan])+Named(r.Pain.Reasons))
 	}
 	if r.Falls.Positive == screening.Yes {
-		lines = append(lines, "falls (CDC 2019): positive; to be looked at"+Named(r.Falls.LookAt))
+		lines = append(lines, "falls (CDC 2019): positive")
 	}
 	if len(r.Cautions) > 0 {
 		lines = append(lines, "cautions by condition"+Named(r.Cautions))
@@ -114,6 +115,13 @@ func Meaning(t screening.Term) string {
 	return text
 }
 
+// cautions are by condition, and stand on no list of terms either.
+var cautions = map[screening.Code]string{
+	"avoid_loaded_or_end_range_spinal_flexion": "no bending of the spine under load or to the end of its range", "technique_before_load": "technique before load",
+	"impact_up_to_brisk_walking": "impact no higher than brisk walking", "no_breath_holding": "no breath-holding", "use_rpe_not_heart_rate": "go by rated effort, not by the pulse",
+	"no_resisted_strengthening_before_week_12": "no work against resistance before week 12",
+}
+
 // looked are what a positive falls screen has looked at, which stands on no list of terms.
 var looked = map[screening.Code]string{
 	"comorbidity": "other illnesses", "medicines": "medicines that make falls likelier", "orthostatic_pressure": "blood pressure lying and standing",
@@ -126,7 +134,7 @@ func InWords(code screening.Code) string {
 	if term, ok := screening.LookUp(code); ok {
 		return Meaning(term)
 	}
-	if text, ok := looked[code]; ok {
+	if text := cmp.Or(looked[code], cautions[code]); text != "" {
 		return text
 	}
 	return strings.ReplaceAll(string(code), "_", " ")

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"example.org/posology/screening"
+	"example.org/posology/units/body"
 )
 
 // Everything that the falls rule has looked at has words of its own, and nothing else has.
@@ -16,5 +17,28 @@ func TestLookedAtHasWords(t *testing.T) {
 	}
 	if len(all) != len(looked) {
 		t.Errorf("%d words for %d", len(looked), len(all))
+	}
+}
+
+// Every caution of a condition has words of its own.
+func TestCautionsHaveWords(t *testing.T) {
+	found := map[screening.Code]bool{}
+	for term := range screening.Codes() {
+		if term.Kind != screening.Condition {
+			continue
+		}
+		o, err := screening.Assess(screening.Profile{Day: 20000, Age: 70, Sex: body.Female, Training: body.Novice, Setting: screening.InClinic, Wanted: screening.Light,
+			Diseases: screening.AskedFor(), Symptoms: screening.AskedFor(), RedFlags: screening.AskedFor(), Conditions: screening.AskedFor(term.Code)})
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, code := range o.Rules.Cautions {
+			if found[code] = true; cautions[code] == "" {
+				t.Errorf("%s has no words", code)
+			}
+		}
+	}
+	if len(found) != len(cautions) {
+		t.Errorf("%d words for %d", len(cautions), len(found))
 	}
 }

@@ -147,7 +147,7 @@ func (e ending) client(s *sheet) {
 	s.Section("What to keep doing")
 	how := s.texts(along.Reasons[:2])
 	if least, _ := along.Maintain.Sets.Min(); slices.ContainsFunc(e.kept, func(d dose.Prescription) bool { return d.Sets < least }) {
-		how[len(how)-1] = fmt.Sprintf("Keep the weights that you have now: %d days a week, and of each exercise the sets that stand there.", along.Maintain.Days)
+		how[len(how)-1] = fmt.Sprintf("Keep the weights that you have now: %d days a week, with as many sets of each exercise as stand below it.", along.Maintain.Days)
 	}
 	s.Points(how...)
 	mind := slices.DeleteFunc(slices.Clone(r.Screening.Findings), func(f screening.Finding) bool { return !f.Known || !slices.Contains(aloneToo, f.Code) })
@@ -164,7 +164,7 @@ func (e ending) client(s *sheet) {
 	e.hurts(s)
 	e.breaks(s)
 	s.Section("When to come back")
-	s.Points(append(s.texts(along.Reasons[3:]), "The questions about your health are gone through again by "+page.Day(r.Screening.ReviewBy)+".")...)
+	s.Points(append(s.texts(along.Reasons[3:]), "We go through the questions about your health again by "+page.Day(r.Screening.ReviewBy)+".")...)
 }
 
 // aloneToo are the findings of which what the client reads holds without us, too.

@@ -19,7 +19,7 @@ import (
 // What a client minds is common practice, in our own words: no source is claimed for it.
 const (
 	withSpray = "For the tightness in your chest: keep the spray or tablets that you were prescribed within reach. At the first tightness stop, sit down and take them as your doctor told you. If it does not pass, call the emergency services. Ask your doctor before you train if you were given none."
-	inReach   = "You train alone: carry a telephone or an alarm, so that you can call from the floor, and tell somebody when you begin and when you are through."
+	inReach   = "When you train alone: carry a telephone or an alarm, so that you can call from the floor, and tell somebody when you begin and when you are through."
 	afterFall = "If you fall: lie still for a moment. If something hurts, or you cannot get up, call for help and keep warm; do not struggle. Stop for that day, also when nothing hurts, and tell us."
 )
 

@@ -32,14 +32,14 @@ func TestMinded(t *testing.T) {
 			p.Clearances = []screening.Clearance{{Who: "Dr B", Day: p.Day - 7, Scope: []screening.Code{"exertional_angina", "cardiac"}}}
 		}, map[string]bool{spray: true, floor: false}},
 		{"words of a surgeon", func(p *screening.Profile) {
-			p.Restrictions = []screening.Restriction{{Author: "Mr Stone", Region: body.Hip, Note: "no bending past a right angle"}}
-		}, map[string]bool{"These words stand above all that is printed here": true, "Mr Stone's own words come first: “no bending past a right angle”": true}},
+			p.Restrictions = []screening.Restriction{{Author: "surgeon B", Region: body.Hip, Note: "no bending past a right angle"}}
+		}, map[string]bool{"These words stand above all that is printed here": true, "Surgeon B's own words come first: “no bending past a right angle”": true}},
 		{"words about an arm", func(p *screening.Profile) {
-			p.Restrictions = []screening.Restriction{{Author: "Mr Stone", Region: body.WristHand, Note: "no twisting"}}
-		}, map[string]bool{"These words stand above all": true, "SIT-TO-STAND HOLDING A DUMBBELL Mr Stone's": false}},
+			p.Restrictions = []screening.Restriction{{Author: "surgeon B", Region: body.WristHand, Note: "no twisting"}}
+		}, map[string]bool{"These words stand above all": true, "SIT-TO-STAND HOLDING A DUMBBELL Surgeon B's": false}},
 		{"a limit that has ended", func(p *screening.Profile) {
-			p.Restrictions = []screening.Restriction{{Author: "Mr Stone", Region: body.Hip, Until: p.Day - 4, Note: "no bending"}}
-		}, map[string]bool{"The limit that Mr Stone set you ended on": true, "Mr Stone's own words": false}},
+			p.Restrictions = []screening.Restriction{{Author: "surgeon B", Region: body.Hip, Until: p.Day - 4, Note: "no bending"}}
+		}, map[string]bool{"The limit that surgeon B set you ended on": true, "Surgeon B's own words": false}},
 	} {
 		r := programtest.Decoded(t, demo.VillageHall())
 		tt.change(&r.Profile)

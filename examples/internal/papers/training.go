@@ -88,5 +88,5 @@ func PainText(p *screening.Pain) string {
 		return ""
 	}
 	where := strings.TrimSpace(fmt.Sprintf("%s %s", p.Side, p.Site))
-	return strings.TrimRight(fmt.Sprintf("pain of kind %s, %s: %s", p.Kind, where, strings.Join(list, ", ")), " ,:")
+	return strings.TrimRight(fmt.Sprintf("pain (%s), %s: %s", p.Kind, where, strings.Join(list, ", ")), " ,:")
 }
