@@ -20,7 +20,8 @@ func limitCautions(r *Request) []evidence.Reason {
 	add(limits.EffortNotPulse, "dose.effort-not-pulse")
 	add(limits.TechniqueFirst, "dose.technique-first")
 	add(limits.Support && standing && r.Exercise.HandFree(), "dose.support")
-	add(limits.Support && standing && !r.Exercise.HandFree(), "dose.support-near")
+	add(limits.Support && standing && !r.Exercise.HandFree() && !r.Exercise.Seat, "dose.support-near")
+	add(limits.Support && standing && !r.Exercise.HandFree() && r.Exercise.Seat, "dose.support-seat")
 	add(limits.Support && standing && loaded(r) && !demand.HandFree(r.Exercise.Hold) && !r.Exercise.Seat, "dose.support-beside")
 	return list
 }

@@ -141,17 +141,40 @@ func checkLimits(t *rapid.T, f *dose.Frame, p dose.Prescription) {
 func TestSupportFitsTheHands(t *testing.T) {
 	for id, want := range map[exercise.ID]evidence.ReasonCode{
 		"standing-leg-back": "dose.support", "suitcase-carry": "dose.support-near", "hip-hinge-practice": "dose.support-near",
-		"sit-to-stand": "dose.support-near", "step-up": "dose.support", "dead-bug": "",
+		"sit-to-stand": "dose.support-seat", "dumbbell-sit-to-stand": "dose.support-seat", "step-up": "dose.support", "dead-bug": "",
 	} {
 		r := row(t)
 		r.Exercise, r.Side = exerciseOf(t, id), body.Both
 		r.Screening.Limits.Support = true
 		p := prescribe(t, r)
-		for _, code := range []evidence.ReasonCode{"dose.support", "dose.support-near"} {
+		for _, code := range []evidence.ReasonCode{"dose.support", "dose.support-near", "dose.support-seat"} {
 			if has(p.Cautions, code) != (code == want) {
 				t.Errorf("%s: %v, want %q", id, p.Cautions, want)
 			}
 		}
+	}
+}
+
+// Whoever may fall and is alone is given no weight for both hands to stand with, but out of a
+// chair: then the page says that the chair is the support.
+func TestAloneBothHands(t *testing.T) {
+	given := 0
+	for ex := range exercise.Standard().All() {
+		r := row(t)
+		r.Exercise, r.Side, r.Screening.Setting = ex, body.Both, screening.Alone
+		r.Screening.Limits.Support, r.Screening.Limits.Avoid = true, body.DemandSet(body.FreeStanding)
+		r.Screening.Findings = []screening.Finding{{Code: "falls_risk", Known: true, Limits: r.Screening.Limits, Meanwhile: screening.WithinLimits}}
+		p, err := dose.Prescribe(r)
+		if err != nil || !ex.Demands.Has(body.FreeStanding) {
+			continue
+		}
+		given++
+		if !ex.Seat || !has(p.Cautions, "dose.support-seat") {
+			t.Errorf("%s: %v", ex.ID, p.Cautions)
+		}
+	}
+	if given < 2 {
+		t.Errorf("%d exercises out of a chair", given)
 	}
 }
 

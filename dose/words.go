@@ -25,7 +25,7 @@ var words = evidence.Words{
 		Clinician: "No dose: route {route}, meanwhile {meanwhile}; gravest finding {finding}.",
 	},
 	"dose.no-dose-yet": {
-		Client:    "Please wait with the exercises until this is answered.",
+		Client:    "Please wait with the exercises until this is settled.",
 		Clinician: "No dose yet: route {route}, meanwhile {meanwhile}; gravest finding {finding}.",
 	},
 	"dose.review-overdue": {
@@ -201,6 +201,10 @@ var words = evidence.Words{
 	"dose.support-near": {
 		Client:    "Stay within reach of something firm, such as a wall or a rail.",
 		Clinician: "Standing work with a firm support within reach: the hands have their place in the movement, or the person walks.",
+	},
+	"dose.support-seat": {
+		Client:    "Here the chair right behind you takes the place of a hand on something firm. Sit down at once if you feel unsteady.",
+		Clinician: "Standing work out of a chair, with both hands taken: the chair right behind is the support.",
 	},
 	"dose.support-beside": {
 		Client:    "Only while somebody stands beside you.",

@@ -329,16 +329,19 @@ func (a *assessment) answered(q *question) bool {
 	return true
 }
 
-// restrictions binds every dose by the restrictions in force.
+// restrictions binds every dose by the restrictions in force, and tells those that have ended.
 func (a *assessment) restrictions() {
 	for _, r := range a.p.Restrictions {
-		if r.inForce(a.p.Day) {
-			reason := evidence.Because(restrictionCode, restrictedFact).With(evidence.Text("author", or(r.Author, "somebody unnamed")), evidence.Term("region", r.Region.String()))
-			if r.Note != "" {
-				reason = reason.With(evidence.Text("note", r.Note))
-			}
-			a.out.add(byRule(reason), tell.with(r.limits()))
+		who, where := evidence.Text("author", or(r.Author, "somebody unnamed")), evidence.Term("region", r.Region.String())
+		if !r.inForce(a.p.Day) {
+			a.out.add(byRule(evidence.Because(endedCode, restrictedFact).With(who, where, evidence.Day("day", r.Until))), tell)
+			continue
 		}
+		reason := evidence.Because(restrictionCode, restrictedFact).With(who, where)
+		if r.Note != "" {
+			reason = reason.With(evidence.Text("note", r.Note))
+		}
+		a.out.add(byRule(reason), tell.with(r.limits()))
 	}
 }
 

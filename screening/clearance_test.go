@@ -158,6 +158,9 @@ func TestRestriction(t *testing.T) {
 	if o = assess(t, p); !o.Limits.IsZero() {
 		t.Errorf("a restriction past its day binds: %+v", o.Limits)
 	}
+	if f, told := finding(o, "screening.restriction-ended"); !told || f.Route != screening.Tell || !misses(o, "restriction") {
+		t.Errorf("nothing says that it has ended: %+v", o.Findings)
+	}
 	p.Restrictions = []screening.Restriction{{Region: body.AnkleFoot, NonWeightBearing: true, Day: visit + 3}}
 	if o = assess(t, p); !o.Limits.Avoid.Has(body.FreeStanding) || !o.Limits.Avoid.Has(body.AnkleResisted) {
 		t.Errorf("without weight-bearing: avoid %v", o.Limits.Avoid)

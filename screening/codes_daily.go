@@ -25,7 +25,7 @@ var dailyEntries = []entry{
 		from: reported("chimenti2024", "guideline digest", "loading comes first, with any kind of contraction; irritable tendons lighter")},
 	{code: "tendon_pain_elbow", kind: Condition, meaning: "pain at the outside of the elbow", effect: tell,
 		from: reported("lucado2022", "guideline digest", "holding, lifting or lowering work of the wrist's extensors; no dose given")},
-	{code: "hip_fracture", kind: Condition, meaning: "hip fracture; without a day it counts as recent", effect: askLight.with(Limits{LowImpact: true, Support: true}), balance: true,
+	{code: "hip_fracture", kind: Condition, meaning: "hip fracture", effect: askLight.with(Limits{LowImpact: true, Support: true}), balance: true,
 		seen: &seen{hipUnseen, tellImpact.with(withSupport)}, also: []evidence.FactID{seenFact},
 		dated: &dated{weeks: replacementWeeks, later: lookImpact.with(withSupport), next: &dated{months: replacementMonths, later: tellImpact}},
 		from:  said("overgaard2013", evidence.Published, "strength work was begun 17.5 days on average after the operation, supervised, and pain fell")},

@@ -17,7 +17,7 @@ var suffixes = map[screening.Variant]string{
 }
 
 // ofRules are the codes of findings that no list, question or branch has.
-var ofRules = []screening.Code{"diabetes-start", "flags-together", "flags-chronic", "flags-chronic-past", "flags-chronic-followed", "clearance-counted", "clearance-not-counted", "restriction", "assessment-lapsed", "nothing-found"}
+var ofRules = []screening.Code{"diabetes-start", "flags-together", "flags-chronic", "flags-chronic-past", "flags-chronic-followed", "clearance-counted", "clearance-not-counted", "restriction", "restriction-ended", "assessment-lapsed", "nothing-found"}
 
 // TestFindingsSayWhatTheyAreOf holds code, known and variant against the code of
 // the reason, over random visits: nobody has to take that apart.

@@ -81,8 +81,11 @@ func TestValidate(t *testing.T) {
 		"/clearances/0/intensity": {func(p *screening.Profile) { p.Clearances = []screening.Clearance{{Intensity: screening.Idle}} }, field.ErrOutOfRange},
 		"/restrictions/0/region":  {func(p *screening.Profile) { p.Restrictions = []screening.Restriction{{}} }, field.ErrMissing},
 		"/restrictions/0/until":   {func(p *screening.Profile) { p.Restrictions = []screening.Restriction{{Region: body.Hip, Until: -1}} }, field.ErrOutOfRange},
-		"/restrictions/0/day":     {func(p *screening.Profile) { p.Restrictions = []screening.Restriction{{Region: body.Hip, Day: -1}} }, field.ErrOutOfRange},
-		"/restrictions/0/side":    {func(p *screening.Profile) { p.Restrictions = []screening.Restriction{{Region: body.Hip, Side: 9}} }, field.ErrOutOfRange},
+		"/restrictions/1/until": {func(p *screening.Profile) {
+			p.Restrictions = []screening.Restriction{{Region: body.Hip, Day: visit, Until: visit}, {Region: body.Hip, Day: visit, Until: visit - 1}}
+		}, field.ErrConflict},
+		"/restrictions/0/day":  {func(p *screening.Profile) { p.Restrictions = []screening.Restriction{{Region: body.Hip, Day: -1}} }, field.ErrOutOfRange},
+		"/restrictions/0/side": {func(p *screening.Profile) { p.Restrictions = []screening.Restriction{{Region: body.Hip, Side: 9}} }, field.ErrOutOfRange},
 		"/restrictions/0/max_mass": {func(p *screening.Profile) {
 			p.Restrictions = []screening.Restriction{{Region: body.Hip, MaxMass: &minus}}
 		}, field.ErrOutOfRange},

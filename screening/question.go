@@ -77,7 +77,7 @@ func dayQuestions() []question {
 		if e := &entries[i]; e.dated != nil {
 			list = append(list, question{code: dayOf(e.code), triggers: []Code{e.code},
 				client:    "About " + clientTextOf(e.code).about + ": when was it? A month and a year will do.",
-				clinician: "Day of: " + e.meaning + "."})
+				clinician: "Day of: " + e.meaning + ". Without a day it counts as recent."})
 		}
 	}
 	return list

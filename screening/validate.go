@@ -254,6 +254,9 @@ func (r Restriction) check() error {
 	var bad field.Errors
 	bad.Add("/day", dayOrNone(r.Day))
 	bad.Add("/until", dayOrNone(r.Until))
+	if !r.Day.IsZero() && !r.Until.IsZero() && r.Until < r.Day {
+		bad.Add("/until", field.Bad(r.Until, "the day on which it was set, or later", field.ErrConflict))
+	}
 	bad.Add("/side", givenBy(r.Side != 0, r.Side.Check))
 	bad.Add("/region", r.Region.Check())
 	if r.MaxMass != nil && *r.MaxMass < 0 {

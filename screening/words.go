@@ -20,6 +20,7 @@ const (
 	clearanceCode   evidence.ReasonCode = "screening.clearance-counted"
 	voidCode        evidence.ReasonCode = "screening.clearance-not-counted"
 	restrictionCode evidence.ReasonCode = "screening.restriction"
+	endedCode       evidence.ReasonCode = "screening.restriction-ended"
 	happenedCode    evidence.ReasonCode = "screening.happened"
 	lapsedCode      evidence.ReasonCode = "screening.assessment-lapsed"
 	chronicCode     evidence.ReasonCode = "screening.flags-chronic"
@@ -70,6 +71,7 @@ var fixedWords = evidence.Words{
 	followedCode:            {Client: "Please ask the doctor who looks after your cancer about the pain in your back; until then we practise the movements without weights.", Clinician: "Signs of the spine that are pain of years and the same, with a cancer that is treated or followed: ask the doctor who looks after it; unloaded practice around the spine until the answer. The published red flags call several signs together an urgent referral."},
 	clearanceCode:           {Clinician: "Clearance by {who} of {day}, in force until {until}, counted for {scope}, up to {intensity} effort."},
 	voidCode:                {Clinician: "Clearance by {who} of {day} not counted: {why}."},
+	endedCode:               {Client: "The limit that {author} set you ended on {day}, so it is not kept to here. Please ask whether anything of it is left.", Clinician: "Restriction by {author}, {region}: ended on {day}, and not kept to; ask whether anything of it is left."},
 	restrictionCode:         {Client: "We keep to the limits that you were given.", Clinician: "Restriction by {author}, {region}, in force."},
 	lapsedCode:              {Client: "It has been a while, so we go through your health questions again before the next training.", Clinician: "The assessment was to be renewed by {day}, after its term or with a clearance that counted in it: assess again; no exercise until then."},
 	happenedCode:            {Client: "Something has changed since we planned your training, so we look at everything again before weights.", Clinician: "Since the assessment: {event}. It ends clearances, estimates and the plan: assess again; unloaded practice until then."},
@@ -79,11 +81,11 @@ var fixedWords = evidence.Words{
 	},
 	branchPrefix + "N1":                 {Client: "We begin light to moderate and build up step by step.", Clinician: "Preparticipation branch N1 (not active, no disease, no symptoms): {need}; light or moderate at the start."},
 	branchPrefix + "A1":                 {Client: "You are used to exercise; we build on that.", Clinician: "Preparticipation branch A1 (active, no disease, no symptoms): {need}."},
-	branchPrefix + "N2":                 {Client: "Please ask your doctor before we add weight; this is routine, and about half of all people over forty are asked to.", Clinician: "Preparticipation branch N2 (not active, known disease): {need}. Until then unloaded practice."},
+	branchPrefix + "N2":                 {Client: "Please ask your doctor before we go beyond the movements alone; this is routine, and about half of all people over forty are asked to.", Clinician: "Preparticipation branch N2 (not active, known disease): {need}. Until then unloaded practice."},
 	branchPrefix + "N2" + withClearance: {Client: "Your doctor has agreed that you train; we keep it light to moderate at first.", Clinician: "Preparticipation branch N2 (not active, known disease): {need}, given; light or moderate at the start, more as it is borne."},
 	branchPrefix + "N1" + lookedAtOnce:  {Client: "We begin gently and build up, with an eye on what was looked at.", Clinician: "Without the signs that were looked at, which the rule counts, preparticipation branch N1 (not active, no disease): {need}; light or moderate at the start. The rule's own answer stands beside."},
 	branchPrefix + "A1" + lookedAtOnce:  {Client: "You are used to exercise; we go on from there, with an eye on what was looked at.", Clinician: "Without the signs that were looked at, which the rule counts, preparticipation branch A1 (active, no disease): {need}. The rule's own answer stands beside."},
-	branchPrefix + "N2" + lookedAtOnce:  {Client: "Please ask your doctor before we add weight, and mention what was looked at as well.", Clinician: "Without the signs that were looked at, which the rule counts, preparticipation branch N2 (not active, known disease): {need}. Until then unloaded practice. The rule's own answer stands beside."},
+	branchPrefix + "N2" + lookedAtOnce:  {Client: "Please ask your doctor before we go beyond the movements alone, and mention what was looked at as well.", Clinician: "Without the signs that were looked at, which the rule counts, preparticipation branch N2 (not active, known disease): {need}. Until then unloaded practice. The rule's own answer stands beside."},
 	branchPrefix + "A2" + lookedAtOnce:  {Client: "Please tell your doctor that you train; we go on from what you are used to, with an eye on what was looked at.", Clinician: "Without the signs that were looked at, which the rule counts, preparticipation branch A2 (active, known disease): {need}. Moderate effort may go on. The rule's own answer stands beside."},
 	branchPrefix + "N2" + byNewerList:   {Client: "We begin lightly and build up; please tell your doctor that you train.", Clinician: "Preparticipation branch N2 (not active, known disease): {need} by ACSM 2015; diabetes alone needs none by ADA 2016, and the policy follows that: light or moderate, no harder than brisk walking."},
 	branchPrefix + "A2":                 {Client: "Please tell your doctor that you train; we go on from what you are used to.", Clinician: "Preparticipation branch A2 (active, known disease): {need}. Moderate effort may go on."},

@@ -179,7 +179,7 @@ var clientTexts = map[Code]clientText{
 
 	dizzyStanding:      {about: "feeling dizzy on standing up", says: "We measure your pressure lying and standing. Until then we train sitting, and you rise in stages."},
 	dizzySpinning:      {about: "the spinning in bed", says: "The spinning can often be treated in one visit; we look at it. Until then no lying flat and no low head."},
-	replacementLimited: {about: "the limits of your new joint", says: "Please tell us what your surgeon has ruled out; we keep to it."},
+	replacementLimited: {about: "the limits of your new joint", says: "Please tell us all that your surgeon has ruled out, and whenever that changes."},
 	spineNotSeen:       {about: "your spine", says: "We measure how tall you are and look at your back; until then it stays straight, and form comes before weight."},
 
 	"spinning_with_new_signs": {option: "sudden spinning that lasts, with a stagger, deafness or double sight that is new", about: "the sudden spinning", says: "Sudden spinning that lasts, with what is new beside it, needs help at once. Please call the emergency services now."},

@@ -58,8 +58,8 @@ var doseWords = evidence.Words{
 	"beside.stop-balance":    {Client: "If you are unsteady, take more support. If you are dizzy or you fall, stop and tell us.", Clinician: "Balance lost or dizziness: back to the first step; a fall: paused until somebody looked."},
 
 	"beside.walk":           {Client: "{minutes} minutes, {bouts} times a day, on {days} days a week.", Clinician: "Bouts of {minutes} minutes: {bouts} a day, on {days} days a week."},
-	"beside.brisk":          {Client: "{brisk} of the {bouts} brisk: there is breath left for a chat, and none for a song.", Clinician: "Of {bouts} bouts a day {brisk} at moderate effort by the talk test: talks, could not sing."},
-	"beside.all-brisk":      {Client: "All of them brisk: there is breath left for a chat, and none for a song.", Clinician: "All {bouts} bouts at moderate effort by the talk test: talks, could not sing."},
+	"beside.brisk":          {Client: "Make {brisk} of the {bouts} brisk: you have breath left for a chat, and none for a song.", Clinician: "Of {bouts} bouts a day {brisk} at moderate effort by the talk test: talks, could not sing."},
+	"beside.all-brisk":      {Client: "Make all of them brisk: you have breath left for a chat, and none for a song.", Clinician: "All {bouts} bouts at moderate effort by the talk test: talks, could not sing."},
 	"beside.easy-pace":      {Client: "Go easy: at a pace at which you could still sing.", Clinician: "Below moderate effort by the talk test: could still sing."},
 	"beside.cadence":        {Clinician: "About {steps} steps a minute is moderate for many of 61 to 85 years; it differs much from person to person, and is no target."},
 	"beside.hold-on":        {Client: "Use your walking aid, or stay where you can hold on; or do it sitting: march with your feet and swing your arms.", Clinician: "Unsteady, or free standing is ruled out: with an aid or a hand on, or seated."},

@@ -16,7 +16,4 @@
 // from memory a disease of the rule. New everyday tiredness stops 1.1 to 1.3 % of all
 // people by itself: ACSM 2015 tells the active to stop, and who is less active is
 // never let do more.
-//
-// It also checks that nobody is stopped by a question that nothing triggered:
-// everybody is screened a second time with such questions answered with no.
 package main

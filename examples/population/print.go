@@ -49,9 +49,6 @@ func (t *tally) print(w io.Writer, all bool) {
 	t.heading(w, "What is not known")
 	t.share(w, "with a question open", t.open)
 	t.share(w, "stopped by nothing but what is not known", t.unknown)
-	t.share(w, "asked a question that nothing triggered", t.untrigger)
-	t.share(w, "stopped or limited by such a question", t.untold)
-	fmt.Fprintf(w, "  (all %d were screened again with every untriggered question answered no)\n", t.rescreened)
 }
 
 // alone prints what stops people by itself, with the strictest rule's answer.

@@ -2,7 +2,6 @@ package main
 
 import (
 	"cmp"
-	"fmt"
 	"maps"
 	"slices"
 	"strings"
@@ -23,23 +22,20 @@ type row struct {
 
 // A tally counts outcomes.
 type tally struct {
-	people     int
-	meanwhile  map[screening.Meanwhile]int
-	decades    map[body.Age]map[screening.Meanwhile]int
-	route      map[screening.Route]int
-	branch     map[screening.Branch]int
-	need       map[screening.Need]int
-	level      map[screening.ContraindicationLevel]int
-	referral   map[screening.Referral]int
-	plan       map[screening.DayPlan]int
-	wider      int
-	findings   map[key]*row
-	kinds      map[string]*row
-	unknown    int // stopped by nothing but what is not known
-	open       int // with a question open
-	untold     int // stopped by a question that nothing triggered
-	untrigger  int // asked a question that nothing triggered
-	rescreened int
+	people    int
+	meanwhile map[screening.Meanwhile]int
+	decades   map[body.Age]map[screening.Meanwhile]int
+	route     map[screening.Route]int
+	branch    map[screening.Branch]int
+	need      map[screening.Need]int
+	level     map[screening.ContraindicationLevel]int
+	referral  map[screening.Referral]int
+	plan      map[screening.DayPlan]int
+	wider     int
+	findings  map[key]*row
+	kinds     map[string]*row
+	unknown   int // stopped by nothing but what is not known
+	open      int // with a question open
 
 	silent     int                                  // of whom every published rule that speaks finds nothing
 	silentHeld int                                  // of those, held all the same
@@ -265,42 +261,4 @@ func sorted[K comparable](rows map[K]*row, name func(K) string) []K {
 	return slices.SortedFunc(maps.Keys(rows), func(a, b K) int {
 		return cmp.Or(rows[b].stopped-rows[a].stopped, rows[b].held-rows[a].held, rows[b].with-rows[a].with, cmp.Compare(name(a), name(b)))
 	})
-}
-
-// untriggered screens p again with every question that nothing triggered
-// answered with no, and counts p if that changes anything.
-func (t *tally) untriggered(p screening.Profile, o screening.Outcome) error {
-	codes := slices.Concat(p.Diseases.Present, p.Diseases.Unsure, p.Symptoms.Present, p.Symptoms.Unsure, p.RedFlags.Present, p.RedFlags.Unsure, p.Conditions.Present, p.Conditions.Unsure)
-	for _, e := range p.Events {
-		codes = append(codes, e.Code)
-	}
-	for _, f := range o.Findings { // a fall or fracture stands for a condition, a question for its topic
-		codes = append(codes, f.Code)
-	}
-	again := p
-	again.Answers = map[screening.Code]screening.Answer{}
-	maps.Copy(again.Answers, p.Answers)
-	for prompt := range screening.Prompts() {
-		triggered := len(prompt.Triggers) == 0 || slices.ContainsFunc(prompt.Triggers, func(c screening.Code) bool { return slices.Contains(codes, c) })
-		if triggered {
-			continue
-		}
-		if prompt.YesNo && again.Answers[prompt.Code] == screening.Unknown {
-			again.Answers[prompt.Code] = screening.No
-		}
-		if slices.ContainsFunc(o.Missing, func(q screening.Question) bool {
-			return q.Code == prompt.Code && !q.Unsure
-		}) {
-			t.untrigger++
-		}
-	}
-	second, err := screening.Assess(again, o.Policy)
-	if err != nil {
-		return fmt.Errorf("screening again: %w", err)
-	}
-	t.rescreened++
-	if second.Meanwhile < o.Meanwhile || second.Route < o.Route || !second.Limits.AsTightAs(o.Limits) {
-		t.untold++
-	}
-	return nil
 }

@@ -6,7 +6,6 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
-	"example.org/posology/dose/strength"
 	"example.org/posology/dose/week"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/papers"
@@ -45,7 +44,7 @@ func printWeek(w io.Writer, r result) error {
 		s.ClinicianBeside(nil, out)
 	}
 	printLeftOut(s, r.Visit.Week.LeftOut)
-	printUnused(s, r.Visit.Week.Unused)
+	s.Unused(r.Visit.Week.Unused)
 	of := s.Tests(s.because, r.Visit.Week.Choice.Tests, r.Visit.Tested)
 	s.Heading("Why so")
 	s.because("- ", page.Only(r.Visit.Week.Reasons, of))
@@ -151,16 +150,6 @@ func effort(item dose.Prescription) string {
 		text += "; " + f.String()
 	}
 	return text
-}
-
-func printUnused(s sheet, list []strength.Unused) {
-	if len(list) == 0 {
-		return
-	}
-	s.Heading("Tests that are not used")
-	for _, u := range list {
-		s.Say("- ", page.UnusedText(u)+": "+s.Clinician(u.Reason))
-	}
 }
 
 func printLeftOut(s sheet, list []week.LeftOut) {

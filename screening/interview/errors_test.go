@@ -51,6 +51,7 @@ func TestErrors(t *testing.T) {
 		{limit, "rotator_cuff_repair_day", Reply{Text: "March"}, "/rotator_cuff_repair_day", field.ErrSyntax},
 		{limit, "rotator_cuff_repair_day", Reply{Text: "2027-01"}, "/profile/events/0/day", field.ErrConflict},
 		{limit, "restriction_mass", Reply{Text: "5"}, "/profile/restrictions/0/max_mass", field.ErrMissing},
+		{limit, "restriction_until", Reply{Text: "2026-10"}, "/restriction_until", field.ErrConflict}, // over on the day it is told
 		{limit, "pain_during", Reply{Text: "a lot"}, "/pain_during", field.ErrSyntax},
 		{limit, "pain_during", Reply{Text: "16"}, "/check/pain/during", field.ErrOutOfRange},
 		{sugar, "glucose", Reply{Text: "82"}, "/glucose", field.ErrMissing},

@@ -153,8 +153,12 @@ func (s state) ofRestriction() *asking {
 	case !s.asked["restriction_mass"]:
 		return written("restriction_mass", "restriction", Quantity, "Is there a weight that you must not go above?", `with its unit, such as "2 kg" or "5 lb"; or "none"`, (*state).limitMass)
 	case !s.asked["restriction_until"]:
-		return written("restriction_until", "restriction", Date, "Until when? (Not known counts as until you are told.)", dayHint, func(s *state, text string) (err error) {
-			s.profile.Restrictions[0].Until, err = readDay(text, 0)
+		return written("restriction_until", "restriction", Date, "Until when? (Not known counts as until you are told.)", dayHint, func(s *state, text string) error {
+			until, err := readDay(text, 0)
+			if err == nil && until < s.profile.Day {
+				return field.Bad(until, "a day from today on; of a limit that has ended go back, and say that there is none", field.ErrConflict)
+			}
+			s.profile.Restrictions[0].Until = until
 			return err
 		})
 	case !s.asked["restriction_note"]:

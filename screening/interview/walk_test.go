@@ -26,6 +26,8 @@ func anything(r *rand.Rand) func(q FormQuestion) string {
 			return []string{"none", ""}[r.IntN(2)]
 		case q.Form == OneOf:
 			return choice()
+		case q.Key == "restriction_until": // from the day of the visit on
+			return "2027-05"
 		case q.Form == Date:
 			return "2026-05"
 		case q.Key == "glucose":

@@ -27,6 +27,7 @@ var apart = evidence.Words{
 	prefix + "clearance-counted":     {Clinician: "Agreement by {who} of {day}, in force until {until}."},
 	prefix + "clearance-not-counted": {Clinician: "Agreement by {who} of {day} does not count: {why}."},
 	prefix + "clearance-lapsed":      {Clinician: "The agreement that training rested on ended on {day}."},
+	prefix + "restriction-ended":     {Clinician: "Restriction by {author}, {region}: ended on {day}."},
 	prefix + "happened":              {Clinician: "Since the assessment: {event}."},
 	prefix + "restriction":           {},
 	prefix + "diabetes-start":        {},
@@ -81,7 +82,7 @@ func finding(words evidence.Lexicon, f screening.Finding) string {
 		text, _, _ := strings.Cut(words.Clinician(f.Reason), " Here: ")
 		return text
 	}
-	text := meaning(term)
+	text := page.Meaning(term)
 	switch {
 	case !f.Known:
 		text = "not known: " + text
@@ -89,31 +90,6 @@ func finding(words evidence.Lexicon, f screening.Finding) string {
 		text += ", with an agreement in force that names it"
 	}
 	return upper(text) + "."
-}
-
-// meaning is what a term stands for, without what the module makes of it.
-func meaning(t screening.Term) string {
-	text, _, _ := strings.Cut(t.Meaning, ";")
-	text, _, _ = strings.Cut(text, ": ")
-	return text
-}
-
-// looked are what a positive falls screen has looked at, which stands on no list of terms.
-var looked = map[screening.Code]string{
-	"comorbidity": "other illnesses", "medicines": "medicines that make falls likelier", "orthostatic_pressure": "blood pressure lying and standing",
-	"vitamin_d": "vitamin D", "vision": "sight", "feet_and_footwear": "feet and shoes", "chair_stand_30s": "standing up from a chair for 30 seconds",
-	"four_stage_balance": "balance in four stances", "timed_up_and_go": "the timed walk from a chair and back", "home_hazards": "what could make somebody trip at home",
-}
-
-// inWords says what a code stands for; of one that is on no list, its own words.
-func inWords(code screening.Code) string {
-	if term, ok := screening.LookUp(code); ok {
-		return meaning(term)
-	}
-	if text, ok := looked[code]; ok {
-		return text
-	}
-	return strings.ReplaceAll(string(code), "_", " ")
 }
 
 // said returns what reasons say to a clinician, each sentence once.
@@ -135,7 +111,7 @@ func (l Letter) events() []string {
 	}
 	var lines []string
 	for i, e := range all {
-		text := inWords(e.Code)
+		text := page.InWords(e.Code)
 		if e.Region != 0 {
 			text += fmt.Sprintf(", %s", e.Region)
 		}

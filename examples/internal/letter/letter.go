@@ -88,8 +88,8 @@ func (l Letter) Document() (document.Document, error) {
 	}
 	d.Listed(tests, l.Tests...)
 	d.Listed("What came up in training", l.Training...)
-	if l.To == FallsService {
-		d.Listed("What a positive falls screen has looked at", inWordsAll(l.Outcome.Rules.Falls.LookAt)...)
+	if l.To != Surgeon {
+		d.Listed("What a positive falls screen has looked at", page.AllInWords(l.Outcome.Rules.Falls.LookAt)...)
 	}
 	d.Listed("My questions", asks...)
 	if len(asks) > 0 {
@@ -97,7 +97,7 @@ func (l Letter) Document() (document.Document, error) {
 	}
 	d.Say(l.meanwhile(len(asks) > 0),
 		"The screening rules used are published ones, and how they are joined is a cautious design. They give nobody leave to train, and your judgement takes their place.")
-	d.Listed("What each rule says by itself", ruleLines(l.Outcome.Rules, l.Profile, l.Check != nil)...)
+	d.Listed("What each rule says by itself", page.RuleLines(l.Outcome.Rules, l.Profile, l.Check != nil)...)
 	d.Say(page.NoDevice, "With kind regards,", "(name, profession, telephone)")
 	return d, nil
 }

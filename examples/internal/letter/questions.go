@@ -3,6 +3,7 @@ package letter
 import (
 	"slices"
 
+	"example.org/posology/examples/internal/page"
 	"example.org/posology/screening"
 )
 
@@ -110,12 +111,12 @@ func (l Letter) Questions() []string {
 	rest = slices.DeleteFunc(rest, func(c screening.Code) bool { return slices.Contains(cleared, c) })
 	switch {
 	case len(rest) > 0 && len(asks)+len(cleared) > 0: // beside others it says of what
-		ask(general + " I ask for" + named(rest) + ".")
+		ask(general + " I ask for" + page.Named(rest) + ".")
 	case len(rest) > 0:
 		ask(general)
 	}
 	if len(cleared) > 0 {
-		ask("Do you agree that this person trains, and how hard at most: light, moderate or vigorous? Training waits for your agreement about" + named(cleared) + ".")
+		ask("Do you agree that this person trains, and how hard at most: light, moderate or vigorous? Training waits for your agreement about" + page.Named(cleared) + ".")
 	}
 	return asks
 }

@@ -63,7 +63,19 @@ func Given(o screening.Outcome, p screening.Profile) []string {
 			lines = append(lines, fmt.Sprintf("%s asked: put no weight on %s.", author(r.Author), yours(r.Region, r.Side)))
 		}
 		if r.Note != "" {
-			lines = append(lines, fmt.Sprintf("%s wrote: %s.", author(r.Author), Quoted(r.Note)))
+			lines = append(lines, fmt.Sprintf("%s wrote: %s. These words stand above all that is printed here: leave out what goes against them, and ask us.", author(r.Author), Quoted(r.Note)))
+		}
+	}
+	return lines
+}
+
+// Worded are the words of others on a part of the body that something with these demands
+// works: no rule reads them.
+func Worded(p screening.Profile, demands body.Demands) []string {
+	var lines []string
+	for _, r := range inForce(p) {
+		if demand, some := r.Region.Resisted(); some && r.Note != "" && demands.Has(demand) {
+			lines = append(lines, fmt.Sprintf("%s's own words come first: %s.", author(r.Author), Quoted(r.Note)))
 		}
 	}
 	return lines

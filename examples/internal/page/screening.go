@@ -11,7 +11,7 @@ import (
 
 // Screening prints an outcome for the file: findings, what is still to be asked,
 // the rules' own answers and the limits.
-func (p *Paper) Screening(o screening.Outcome) {
+func (p *Paper) Screening(o screening.Outcome, profile screening.Profile) {
 	p.Heading("Screening")
 	p.Line("Route: %s. Meanwhile: %s.", o.Route, o.Meanwhile)
 	for _, f := range o.Findings {
@@ -29,7 +29,7 @@ func (p *Paper) Screening(o screening.Outcome) {
 		}
 	}
 	if len(o.EachDay) > 0 {
-		p.Say("Every day's check must bring", listed(o.EachDay)+".")
+		p.Say("Every day's check must bring", Named(o.EachDay)+".")
 	}
 	if way := FreesMost(o); way != "" {
 		p.Say("\nWhat would free most: ", way)
@@ -38,7 +38,7 @@ func (p *Paper) Screening(o screening.Outcome) {
 		p.Say("Favours   ", favours(f))
 	}
 	p.Line("\nEach published rule's own answer:")
-	for _, line := range ruleLines(o.Rules) {
+	for _, line := range RuleLines(o.Rules, profile, !o.Today.IsZero()) {
 		p.Say("- ", line)
 	}
 	p.Line("\nLimits for every dose:")
@@ -91,29 +91,6 @@ func favours(f screening.Favour) string {
 	return text + "."
 }
 
-// ruleLines says each published rule's own answer.
-func ruleLines(r screening.Rules) []string {
-	branch := "could not be told from what was answered"
-	if p := r.Preparticipation; p.Branch != 0 {
-		branch = fmt.Sprintf("branch %s, %s", p.Branch, p.Clearance)
-	}
-	lines := []string{
-		"preparticipation 2015: " + branch,
-		fmt.Sprintf("contraindications 2007: %s%s", r.Contraindications.Level, listed(r.Contraindications.Reasons)),
-		fmt.Sprintf("spinal red flags 2020: referral %s", r.RedFlags),
-	}
-	if r.SessionDay.Plan != 0 {
-		lines = append(lines, fmt.Sprintf("session-day checks: %s%s", r.SessionDay.Plan, listed(r.SessionDay.Reasons)))
-	}
-	if !r.Pain.Applies && len(r.Pain.Reasons) > 0 {
-		lines = append(lines, fmt.Sprintf("pain model: not for this pain, %s%s", r.Pain.Plan, listed(r.Pain.Reasons)))
-	}
-	if len(r.Cautions) > 0 {
-		lines = append(lines, "cautions by condition"+listed(r.Cautions))
-	}
-	return lines
-}
-
 // ToClient returns what a client reads of an outcome: what was found and what is
 // to be asked, in an emergency nothing but that.
 func ToClient(o screening.Outcome) []evidence.Reason {
@@ -129,17 +106,6 @@ func ToClient(o screening.Outcome) []evidence.Reason {
 		}
 	}
 	return list
-}
-
-func listed(codes []screening.Code) string {
-	if len(codes) == 0 {
-		return ""
-	}
-	texts := make([]string, len(codes))
-	for i, c := range codes {
-		texts[i] = string(c)
-	}
-	return ": " + strings.Join(texts, ", ")
 }
 
 // LimitLines says the limits for every dose.

@@ -86,14 +86,19 @@ func weight(item dose.Prescription) string {
 	return fmt.Sprintf(" %s", item.Load.Each())
 }
 
-// Open says in few words what screening still wants to know.
-func Open(missing []screening.Question) []string {
-	if len(missing) == 0 {
-		return nil
+// Open says in few words what screening still wants to know, and that somebody is to hold
+// the exercises against the words of others, which no rule reads.
+func Open(missing []screening.Question, p screening.Profile) []string {
+	var open []string
+	for _, q := range missing {
+		text, _, _ := strings.Cut(screening.Words().Clinician(q.Reason), "; ")
+		text, _, _ = strings.Cut(text, ". ")
+		open = append(open, "to be asked: "+strings.ToLower(text[:1])+strings.TrimSuffix(text[1:], "."))
 	}
-	codes := make([]string, len(missing))
-	for i, q := range missing {
-		codes[i] = string(q.Code)
+	for _, r := range inForce(p) {
+		if r.Note != "" {
+			open = append(open, "to be looked at: whether every exercise keeps to "+Quoted(r.Note)+", which no rule here reads")
+		}
 	}
-	return []string{"to be asked: " + strings.Join(codes, ", ")}
+	return open
 }

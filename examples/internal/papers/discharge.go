@@ -33,7 +33,7 @@ func Discharge(r record.Record, review record.Review) ([]Paper, error) {
 	if e.alone, err = screening.Assess(v.profile, r.Join); err != nil {
 		return nil, err
 	}
-	s, err := newSheet(review.Day, r.Note)
+	s, err := newSheet(review.Day, r.Note, review.Profile)
 	if err != nil {
 		return nil, err
 	}
@@ -122,7 +122,7 @@ func (e ending) client(s *sheet) {
 	if len(r.Alarms) > 0 {
 		s.Say(s.texts(r.Alarms[0].Reasons[:1])...)
 	}
-	s.Say(page.Wanted("What you wanted to be able to do, in your own words", r.Task, nil), done(r))
+	s.Say(page.Wanted("What you wanted to be able to do, in your own words", r.Task, nil), done(r, false))
 	s.Section("What you have reached")
 	s.Table(e.lifted())
 	if len(e.kept) > 0 && len(e.tracks) > 0 { // no praise beside what holds
@@ -147,15 +147,16 @@ func (e ending) client(s *sheet) {
 	s.Section("What to keep doing")
 	how := s.texts(along.Reasons[:2])
 	if least, _ := along.Maintain.Sets.Min(); slices.ContainsFunc(e.kept, func(d dose.Prescription) bool { return d.Sets < least }) {
-		how[len(how)-1] = fmt.Sprintf("Keep the weights that you have now: %d days a week, and of each exercise the sets that stand there.", along.Maintain.Days)
+		how[len(how)-1] = fmt.Sprintf("Keep the weights that you have now: %d days a week, with as many sets of each exercise as stand below it.", along.Maintain.Days)
 	}
 	s.Points(how...)
 	mind := slices.DeleteFunc(slices.Clone(r.Screening.Findings), func(f screening.Finding) bool { return !f.Known || !slices.Contains(aloneToo, f.Code) })
 	s.Listed("What to mind with your health", append(s.texts(page.ToClient(screening.Outcome{Findings: mind})), e.company()...)...)
-	parts := partsOf(e.kept)
+	lasting, parts := r.Screening, partsOf(e.kept)
+	lasting.Setting = e.alone.Setting
 	said := s.once(parts)
 	s.Part("For all exercises")
-	s.Points(slices.Concat(said.all, limits(r.Screening, r.Profile, true), said.several)...)
+	s.Points(slices.Concat(said.all, limits(lasting, r.Profile, true), said.several)...)
 	for i, p := range parts {
 		s.item(i+1, p, said.of[i])
 	}
@@ -163,7 +164,7 @@ func (e ending) client(s *sheet) {
 	e.hurts(s)
 	e.breaks(s)
 	s.Section("When to come back")
-	s.Points(append(s.texts(along.Reasons[3:]), "The questions about your health are gone through again by "+page.Day(r.Screening.ReviewBy)+".")...)
+	s.Points(append(s.texts(along.Reasons[3:]), "We go through the questions about your health again by "+page.Day(r.Screening.ReviewBy)+".")...)
 }
 
 // aloneToo are the findings of which what the client reads holds without us, too.

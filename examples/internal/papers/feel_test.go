@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 )
@@ -22,7 +23,7 @@ func TestAFeltSetIsSaid(t *testing.T) {
 		t.Fatal(err)
 	}
 	var out strings.Builder
-	s, err := newSheet(0, "")
+	s, err := newSheet(0, "", screening.Profile{})
 	if err != nil {
 		t.Fatal(err)
 	}

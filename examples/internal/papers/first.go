@@ -59,13 +59,16 @@ func firstVisit(s *sheet, r record.Plan) {
 	s.goodToKnow(r.Week.Reasons, r.Week.Review)
 }
 
-// limits are what others have asked for and, where there are exercises, what is left out.
+// limits are what others have asked for and, where there are exercises, what is left out and minded.
 func limits(o screening.Outcome, p screening.Profile, dosed bool) []string {
 	lines := page.Given(o, p)
-	if text := page.LeaveOut(o.Limits.Avoid); text != "" && dosed {
+	if !dosed {
+		return lines
+	}
+	if text := page.LeaveOut(o.Limits.Avoid); text != "" {
 		lines = append(lines, text)
 	}
-	return lines
+	return append(lines, minded(o)...)
 }
 
 // asked says what the doctor is asked, where training waits for it.

@@ -13,7 +13,7 @@ import (
 // bands are the published rows on glucose before a session, the lowest first. Their
 // figures are those of the row, never typed here.
 var (
-	bands = slices.Concat([]screening.Code{"glucose_lt_52_or_severe_hypo_24h"}, sweet, []screening.Code{firstHigh, "glucose_ge_350_ketone_test"})
+	bands = slices.Concat([]screening.Code{"glucose_lt_52_or_severe_hypo_24h"}, sweet, []screening.Code{firstHigh, "glucose_ge_350_ketone_test", "ketones_moderate_or_large", "blood_ketones_lt_1_5"})
 	// sweet are those of which the client reads how much to eat.
 	sweet = []screening.Code{"glucose_52_69_treat_first", "glucose_lt_90_carbohydrate_first"}
 )
@@ -44,6 +44,7 @@ func (v Visit) glucose() document.Document {
 		}
 		t.Rows = append(t.Rows, []string{shows, says})
 	}
+	t.Rows = append(t.Rows, []string{"high, and ketones not tested", "No exercise until they are tested. If you cannot test for them, ask your diabetes team today."})
 	d.Table(t)
 	d.Section("During")
 	d.Points("Shaky, sweaty, muddled, suddenly tired or hungry? Stop, sit down and measure. If you cannot measure, take it as low.",

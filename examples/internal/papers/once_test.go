@@ -46,7 +46,7 @@ func TestSaidOnce(t *testing.T) {
 
 func checkOnce(t *testing.T, name string, parts []part, paper document.Document) {
 	t.Helper()
-	s, err := newSheet(0, "")
+	s, err := newSheet(0, "", screening.Profile{})
 	if err != nil {
 		t.Fatal(err)
 	}

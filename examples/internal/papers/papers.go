@@ -82,7 +82,7 @@ var letters = []struct {
 
 // Handout returns what the client does until the next visit.
 func (v Visit) Handout() (document.Document, error) {
-	s, err := newSheet(v.day, v.note)
+	s, err := newSheet(v.day, v.note, v.profile)
 	if err != nil {
 		return document.Document{}, err
 	}

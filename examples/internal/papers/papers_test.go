@@ -116,7 +116,8 @@ func TestGlucose(t *testing.T) {
 	}
 	got := out.String()
 	for _, want := range []string{"below 52 mg/dL or 2.9 mmol/L", "52 to 69 mg/dL or 2.9 to 3.9 mmol/L", "below 90 mg/dL or 5.0 mmol/L", "250 to 349 mg/dL or 13.9 to 19.3 mmol/L",
-		"350 mg/dL or 19.4 mmol/L", "Before", "15 to 30 g", "During", "After, and at night"} {
+		"350 mg/dL or 19.4 mmol/L", "moderate or large ketones, or 1.5 mmol/L or more in the blood", "No exercise today because of the ketones. Please speak to your diabetes team",
+		"ketones below 1.5 mmol/L", "No exercise until they are tested", "Before", "15 to 30 g", "During", "After, and at night"} {
 		if !strings.Contains(got, want) {
 			t.Errorf("no %q in\n%s", want, got)
 		}

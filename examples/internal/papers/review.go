@@ -42,7 +42,7 @@ func letterOf(r record.Review) letter.Letter {
 	if alarm := Alarms(r.Alarms); alarm != "" {
 		l.Opening = alarm + " " + l.Opening
 	}
-	if names != "" {
+	if slices.ContainsFunc(why, func(r evidence.Reason) bool { return !saidAbove(r) }) {
 		l.Asks = append(l.Asks, "Would you please look at what came up in training before this person goes on with it, and tell me whether training may go on, and within which limits?")
 	}
 	return l
@@ -54,9 +54,10 @@ func goesOn(s *sheet, r record.Review, also []dose.Prescription) {
 	if len(r.Alarms) > 0 { // the gravest alone
 		s.Say(s.texts(r.Alarms[0].Reasons[:1])...)
 	}
-	s.Say(page.Wanted(aim, r.Task, r.Tasks), done(r))
+	over := s.overdone(r)
+	s.Say(page.Wanted(aim, r.Task, r.Tasks), done(r, len(over) > 0))
 	s.strength(r)
-	s.Listed("First", first(s, r)...)
+	s.Listed("First", append(over, first(s, r)...)...)
 	s.asked(r.Screening, letterOf(r))
 	if r.Coming == nil {
 		return
@@ -90,8 +91,8 @@ func visits(r record.Review) string {
 	return fmt.Sprintf("%d visits since %s", len(r.Attended.Done), page.Day(r.Attended.Done[0]))
 }
 
-// done says kindly how often the person was there.
-func done(r record.Review) string {
+// done says kindly how often the person was there, without praise where that was more than asked.
+func done(r record.Review, over bool) string {
 	text := fmt.Sprintf("You have trained on %d days since %s.", len(r.Attended.Done), page.Day(r.Attended.Done[0]))
 	if len(r.Attended.Done) == 1 {
 		text = fmt.Sprintf("You have trained once, on %s.", page.Day(r.Attended.Done[0]))
@@ -99,7 +100,7 @@ func done(r record.Review) string {
 	switch names, _ := Waiting(r); {
 	case r.Attended.Answer.Advice == rule.Ease:
 		return text + " Thank you for every one of them."
-	case names == "" && r.Coming != nil && r.Screening.Meanwhile <= screening.WithinLimits:
+	case names == "" && !over && r.Coming != nil && r.Screening.Meanwhile <= screening.WithinLimits:
 		return text + " Well done."
 	}
 	return text

@@ -12,6 +12,7 @@ import (
 	"example.org/posology/examples/internal/document"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/progression/record"
+	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
@@ -26,12 +27,13 @@ const (
 // A sheet is a paper for the client: short, kind and in large steps.
 type sheet struct {
 	document.Document
-	words evidence.Lexicon
+	words   evidence.Lexicon
+	profile screening.Profile
 }
 
-func newSheet(day units.Day, note string) (*sheet, error) {
+func newSheet(day units.Day, note string, of screening.Profile) (*sheet, error) {
 	words, err := record.Words()
-	return &sheet{document.Document{Under: page.Under(day, note), Large: true}, words}, err
+	return &sheet{document.Document{Under: page.Under(day, note), Large: true}, words, of}, err
 }
 
 // texts returns what the reasons say to the client, each sentence once.
@@ -76,6 +78,9 @@ func (s *sheet) item(n int, p part, said []string) {
 		add("Rest", rest)
 	}
 	add("After", c.after)
+	for _, text := range page.Worded(s.profile, ex.Demands) {
+		add("", text)
+	}
 	for _, text := range without(s.texts(p.heeded()), slices.Concat(first, said)) {
 		add("", text)
 	}
@@ -149,7 +154,7 @@ var besideHeads = map[beside.ItemKind]string{
 
 // Beside returns what a client does beside lifting, without a title.
 func Beside(items []beside.Item) (document.Document, error) {
-	s, err := newSheet(0, "")
+	s, err := newSheet(0, "", screening.Profile{})
 	if err == nil {
 		s.beside(items, nil)
 	}

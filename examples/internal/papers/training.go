@@ -81,10 +81,10 @@ func clinician(words evidence.Lexicon, why []evidence.Reason) string {
 	return strings.Join(texts, " ")
 }
 
-// saidAbove reports whether a reason only repeats that screening holds the dose, which
-// the letter says with what was found.
+// saidAbove reports whether a reason only repeats that screening holds the dose and what
+// would free it, which the letter says with what was found.
 func saidAbove(r evidence.Reason) bool {
-	return slices.ContainsFunc(r.Args, func(a evidence.Arg) bool { return a.Name == "finding" })
+	return strings.HasPrefix(string(r.Code), "dose.free-by-") || slices.ContainsFunc(r.Args, func(a evidence.Arg) bool { return a.Name == "finding" })
 }
 
 // PainText prints the scores of pain that are above zero.
@@ -107,5 +107,5 @@ func PainText(p *screening.Pain) string {
 		return ""
 	}
 	where := strings.TrimSpace(fmt.Sprintf("%s %s", p.Side, p.Site))
-	return strings.TrimRight(fmt.Sprintf("pain of kind %s, %s: %s", p.Kind, where, strings.Join(list, ", ")), " ,:")
+	return strings.TrimRight(fmt.Sprintf("pain (%s), %s: %s", p.Kind, where, strings.Join(list, ", ")), " ,:")
 }

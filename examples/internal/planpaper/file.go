@@ -32,7 +32,7 @@ func filePaper(w io.Writer, r record.Plan) error {
 	p.Note(r.Note)
 	p.Task("Client's own task", r.Task, r.Tasks)
 	p.Summary(summary(r))
-	p.Screening(r.Screening)
+	p.Screening(r.Screening, r.Profile)
 	Estimates(p, r)
 	if r.Week != nil {
 		p.Unused(r.Week.Unused)
@@ -48,7 +48,7 @@ func filePaper(w io.Writer, r record.Plan) error {
 }
 
 func summary(r record.Plan) page.Summary {
-	s := page.Summary{Outcome: r.Screening, Profile: r.Profile, Day: max(r.Screening.Day, r.Screening.Today), Open: page.Open(r.Screening.Missing)}
+	s := page.Summary{Outcome: r.Screening, Profile: r.Profile, Day: max(r.Screening.Day, r.Screening.Today), Open: page.Open(r.Screening.Missing, r.Profile)}
 	if len(r.Refused) > 0 {
 		s.Open = append(s.Open, fmt.Sprintf("test sets without an estimate: %d", len(r.Refused)))
 	}

@@ -45,7 +45,7 @@ func filePaper(w io.Writer, r record.Review) error {
 	recordLookedAt(p, r)
 	recordAttended(p, r.Attended)
 	p.Unused(r.Unused)
-	p.Screening(r.Screening)
+	p.Screening(r.Screening, r.Profile)
 	shared := recordShared(p, r)
 	p.Heading("Exercise by exercise")
 	for i, item := range r.Items {
@@ -59,7 +59,7 @@ func filePaper(w io.Writer, r record.Review) error {
 }
 
 func summary(p *page.Paper, r record.Review) page.Summary {
-	s := page.Summary{Outcome: r.Screening, Profile: r.Profile, Day: r.Day, Items: papers.Doses(r), Open: page.Open(r.Screening.Missing)}
+	s := page.Summary{Outcome: r.Screening, Profile: r.Profile, Day: r.Day, Items: papers.Doses(r), Open: page.Open(r.Screening.Missing, r.Profile)}
 	for _, o := range r.Overdue {
 		s.Overdue = append(s.Overdue, p.Clinician(o))
 	}
