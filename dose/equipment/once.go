@@ -29,6 +29,24 @@ func (k Kit) Once(as Kit) Kit {
 	return k
 }
 
+// compileOnce is compile, from what is remembered.
+func (k *Kit) compileOnce(h body.Hold, with ofHand) (*Table, error) {
+	if len(k.Kettlebells) == 0 && with == onlyDumbbells {
+		with = anyKind
+	}
+	if h.Check() != nil || !k.remembered() {
+		return k.compile(h, with)
+	}
+	kept := &k.made.holds[h][with]
+	m := kept.Load()
+	if m == nil {
+		t, err := k.made.kit.compile(h, with)
+		kept.CompareAndSwap(nil, &ofHold{t, err})
+		m = kept.Load() // the first of several goroutines is kept
+	}
+	return m.table, m.err
+}
+
 // remembered reports whether the tables that k remembers are those of its lists.
 func (k *Kit) remembered() bool { return k.made != nil && k.equal(&k.made.kit) }
 

@@ -139,23 +139,6 @@ const (
 	numKinds
 )
 
-func (k *Kit) compileOnce(h body.Hold, with ofHand) (*Table, error) {
-	if len(k.Kettlebells) == 0 && with == onlyDumbbells {
-		with = anyKind
-	}
-	if h.Check() != nil || !k.remembered() {
-		return k.compile(h, with)
-	}
-	kept := &k.made.holds[h][with]
-	m := kept.Load()
-	if m == nil {
-		t, err := k.made.kit.compile(h, with)
-		kept.CompareAndSwap(nil, &ofHold{t, err})
-		m = kept.Load() // the first of several goroutines is kept
-	}
-	return m.table, m.err
-}
-
 func (k *Kit) compile(h body.Hold, with ofHand) (*Table, error) {
 	var bad field.Errors
 	bad.Add("", k.Validate())

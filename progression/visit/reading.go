@@ -45,9 +45,15 @@ func (v *Visit) InVain(s setlog.Set) bool {
 	return !known || told < v.Plan.Reserve.Least
 }
 
-// Read returns what the visit showed, which has to be a good one: see [Visit.Check].
+// Read returns what the visit showed, which has to be a good one, as [Visit.Check] takes
+// it; without a visit or a table it is a [field.ErrMissing] or what Check says.
 func (v *Visit) Read(asked Trial, t *equipment.Table) (Summary, error) {
-	v = field.OrZero(v)
+	if v == nil {
+		return Summary{}, v.Check()
+	}
+	if t == nil {
+		return Summary{}, field.New("/kit", nil, "a table of what it makes", field.ErrMissing)
+	}
 	r := Summary{Visit: *v, Base: v.Plan.Load.Each(), Finding: v.Plan.Finding != nil}
 	if f := v.Plan.Feel; f != nil { // tells of strength, and nothing of the dose
 		r.Visit.Sets = v.SetsWith(func(m units.Mass) bool { return m != f.Load.Each() })
