@@ -51,7 +51,6 @@ func (s store) enumerations() error {
 		each(s, done, dose.Flags()),
 		each(s, done, dose.Modes()),
 		each(s, done, dose.Phases()),
-		each(s, done, equipment.Directions()),
 		each(s, done, equipment.PartKinds()),
 		each(s, done, exercise.Implements()),
 		each(s, done, exercise.DoseUnits()),

@@ -33,7 +33,7 @@ func TestKit(t *testing.T) {
 	}
 	_, err := protocol.DeLorme.Plan(marked("3 kg"), kit)
 	var bad field.Errors
-	if !errors.Is(err, equipment.ErrTooHeavy) || !errors.As(err, &bad) || len(bad) != 1 || bad[0].Path != "/sets/0" {
+	if !errors.As(err, new(*equipment.TooHeavyError)) || !errors.As(err, &bad) || len(bad) != 1 || bad[0].Path != "/sets/0" {
 		t.Errorf("too light for the kit: %v", err)
 	}
 	c := units.Must(protocol.DAPRE.FourthSet(units.KG, 8))
@@ -41,7 +41,7 @@ func TestKit(t *testing.T) {
 	if err != nil || fourth.Mass != marked("12.5 kg") || fourth.Load.Each() != 10*units.Kilogram || !fourth.ToFailure || !fourth.AsMany {
 		t.Errorf("fourth set: %+v, %v", fourth, err)
 	}
-	if _, err := units.Must(protocol.DAPRE.FourthSet(units.KG, 1)).Fourth(marked("6 kg"), kit); !errors.Is(err, equipment.ErrTooHeavy) {
+	if _, err := units.Must(protocol.DAPRE.FourthSet(units.KG, 1)).Fourth(marked("6 kg"), kit); !errors.As(err, new(*equipment.TooHeavyError)) {
 		t.Errorf("1 kg is below the kit: %v", err)
 	}
 }

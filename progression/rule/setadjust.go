@@ -263,14 +263,14 @@ func (c SetChange) heavier(t *equipment.Table, each units.Mass) (equipment.Load,
 	if c.Rule != NameSetToSetKg || err != nil || tooMuch != nil {
 		return equipment.Load{}, false
 	}
-	load, err := t.Nearest(min(limit, corrected), equipment.RoundingRule{Direction: equipment.Below})
+	load, err := t.Nearest(min(limit, corrected), equipment.RoundingRule{})
 	return load, err == nil && load.Each() > each
 }
 
 // lighter returns the heaviest load at or below the corrected one, unless the
 // first step down is larger than the correction.
 func (c SetChange) lighter(t *equipment.Table, each units.Mass) (equipment.Load, bool) {
-	down := equipment.RoundingRule{Direction: equipment.Below}
+	down := equipment.RoundingRule{}
 	first, err := t.Nearest(each-1, down) // the next lighter: each is above 0 or nothing is lighter
 	if err != nil || each-first.Each() > -c.Change {
 		return equipment.Load{}, false

@@ -44,7 +44,7 @@ func of[T any]() reflect.Type { return reflect.TypeFor[*T]() }
 var withPointerMethods = []reflect.Type{
 	of[cohort.Cohort](), of[cohort.Study](),
 	of[choice.Concern](), of[choice.Task](), of[choice.TaskTrial](),
-	of[equipment.Direction](), of[equipment.EmptyKitError](), of[equipment.Load](),
+	of[equipment.Load](),
 	of[equipment.PartKind](), of[equipment.Table](), of[equipment.TooHeavyError](),
 	of[exercise.Catalogue](), of[exercise.Implement](), of[exercise.DoseUnit](),
 	of[exercise.Pattern](), of[exercise.Role](), of[exercise.Thing](),
