@@ -69,8 +69,6 @@ func (s store) enumerations() error {
 		each(s, done, published.Regressions()),
 		each(s, done, rota.Proofs()),
 		each(s, done, volume.Conventions()),
-		each(s, done, volume.Deviations()),
-		each(s, done, volume.EveryPer()),
 		each(s, done, volume.TallyKinds()),
 		each(s, done, volume.Movements()),
 		each(s, done, progression.Actions()),
