@@ -42,7 +42,7 @@ func ExampleFit_alone() {
 	}, fit.Options{Form: onerm.Hyperbola, Alone: true})
 	fmt.Println(err)
 	// Output:
-	// fit: too few sets for the form: /points = 2 sets, allowed: at least 3 sets at 2 different repetition counts
+	// fit: too few sets for the form: out of range: /points = 2 sets, allowed: at least 3 sets at 2 different repetition counts
 }
 
 // Intervals around one's own curve, and the fact behind its form.

@@ -49,7 +49,7 @@ var withPointerMethods = []reflect.Type{
 	of[exercise.Catalogue](), of[exercise.Implement](), of[exercise.DoseUnit](),
 	of[exercise.Pattern](), of[exercise.Role](), of[exercise.Thing](),
 	of[guideline.Condition](), of[guideline.EffectUnit](), of[guideline.Field](),
-	of[guideline.Goal](), of[guideline.Comparison](),
+	of[guideline.Goal](),
 	of[guideline.Verdict](),
 	of[published.Chart](), of[onerm.Curve](), of[onerm.Form](), of[onerm.Formula](),
 	of[onerm.Grade](), of[published.Regression](),
