@@ -9,7 +9,7 @@ import "slices"
 // 2007); oxygen saturation (Garvey 2012) and blood counts. What was not asked or
 // measured is not counted. Of two readings of pressure or pulse, the second after
 // a rest, the second counts. Heart failure has an answer of its own: see
-// [HeartFailure].
+// [Rules].HeartFailure.
 //
 // Glucose below 90 mg/dL counts for people on insulin or a secretagogue, whom
 // the table is chiefly for; below 70 mg/dL, and from 250 mg/dL, for everyone.

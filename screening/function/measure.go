@@ -7,35 +7,34 @@ import (
 )
 
 // Measure is what a published figure is about. The walks share one, usual gait
-// speed, unless a figure names its course; the battery has one for each part.
-// Those of which there is no test here have a text alone: "gait_speed_max", "asmi_dxa",
-// "asm_dxa", "calf_circumference" and "walk_400m".
+// speed, unless a figure names its course; the battery has one for each part, and grip
+// one for each hand. [Test.Measure] has that of a test, and every measure its text, such
+// as "gait_speed_max" or "sppb_gait_4m".
 type Measure uint8
 
-// Measures.
 const (
 	_                 Measure = iota // not given
-	ChairStands                      // "chair_stand_30s": stands in 30 s
-	FiveStandsTime                   // "five_times_sit_to_stand": time of five sit-to-stands
-	UpAndGoTime                      // "timed_up_and_go": time of the timed up and go
-	BalanceStages                    // "four_stage_balance": tandem hold of the four-stage balance test
-	UsualGait                        // "gait_speed_usual": usual walking speed
+	chairStands                      // "chair_stand_30s": stands in 30 s
+	fiveStandsTime                   // "five_times_sit_to_stand": time of five sit-to-stands
+	upAndGoTime                      // "timed_up_and_go": time of the timed up and go
+	balanceStages                    // "four_stage_balance": tandem hold of the four-stage balance test
+	usualGait                        // "gait_speed_usual": usual walking speed
 	fastGait                         // "gait_speed_max": fastest walking speed; no test here
-	BatteryTotal                     // "sppb_total": total of the short physical performance battery
-	BatteryStands                    // "sppb_chair_stand": its chair stands
-	BatteryWalk4m                    // "sppb_gait_4m": its walk over 4 m
-	BatteryWalk3m                    // "sppb_gait_3m": its walk over 3 m
-	BatteryWalk8ft                   // "sppb_gait_8ft": its walk over 8 ft
-	BatterySideBySide                // "sppb_balance_side_by_side": its stand with feet side by side
-	BatterySemiTandem                // "sppb_balance_semitandem": its semi-tandem stand
-	BatteryTandem                    // "sppb_balance_tandem": its tandem stand
-	GripForce                        // "grip_strength": grip, either hand or the better
-	GripDominant                     // "grip_strength_dominant": grip of the dominant hand
-	GripNonDominant                  // "grip_strength_nondominant": grip of the other hand
-	ArmCurls                         // "arm_curl_30s": arm curls in 30 s
-	SarcopeniaTotal                  // "sarc_f": total of the sarcopenia self-report
-	FallsTotal                       // "falls_self_score_12": total of the 12-question falls self-score
-	FrailtyNumber                    // "frailty_level": number of the frailty level
+	batteryTotal                     // "sppb_total": total of the short physical performance battery
+	batteryStands                    // "sppb_chair_stand": its chair stands
+	batteryWalk4m                    // "sppb_gait_4m": its walk over 4 m
+	batteryWalk3m                    // "sppb_gait_3m": its walk over 3 m
+	batteryWalk8ft                   // "sppb_gait_8ft": its walk over 8 ft
+	batterySideBySide                // "sppb_balance_side_by_side": its stand with feet side by side
+	batterySemiTandem                // "sppb_balance_semitandem": its semi-tandem stand
+	batteryTandem                    // "sppb_balance_tandem": its tandem stand
+	gripForce                        // "grip_strength": grip, either hand or the better
+	gripDominant                     // "grip_strength_dominant": grip of the dominant hand
+	gripNonDominant                  // "grip_strength_nondominant": grip of the other hand
+	armCurls                         // "arm_curl_30s": arm curls in 30 s
+	sarcopeniaTotal                  // "sarc_f": total of the sarcopenia self-report
+	fallsTotal                       // "falls_self_score_12": total of the 12-question falls self-score
+	frailtyNumber                    // "frailty_level": number of the frailty level
 	muscleIndex                      // "asmi_dxa": appendicular lean mass by DXA over height squared; no test here
 	muscleMass                       // "asm_dxa": appendicular lean mass by DXA; no test here
 	calfGirth                        // "calf_circumference": calf circumference; no test here

@@ -2,8 +2,6 @@ package function
 
 import (
 	"iter"
-	"maps"
-	"slices"
 
 	"example.org/posology/units/field"
 )
@@ -45,37 +43,22 @@ func (k StatisticKind) MarshalText() ([]byte, error) { return kinds.Marshal(k) }
 // UnmarshalText reads what MarshalText writes.
 func (k *StatisticKind) UnmarshalText(text []byte) error { return kinds.Unmarshal(text, k) }
 
-// Bound is the side of a cut-off or limit that it speaks of, with the
+// bound is the side of a cut-off or limit that it speaks of, with the
 // strictness as printed.
-type Bound uint8
+type bound uint8
 
-// Bounds.
 const (
-	_        Bound = iota // none: the figure bounds nothing
-	LessThan              // "<"
-	AtMost                // "<="
-	MoreThan              // ">"
-	AtLeast               // ">="
+	_        bound = iota // the figure bounds nothing
+	lessThan              // "<"
+	atMost                // "<="
+	moreThan              // ">"
+	atLeast               // ">="
 )
-
-var bounds = field.NewVocabulary[Bound]("bound", "", "<", "<=", ">", ">=")
-
-// Bounds yields every bound.
-func Bounds() iter.Seq[Bound] { return bounds.All() }
-
-// String returns "<", "<=", ">" or ">=", and "" for none.
-func (b Bound) String() string { return bounds.Text(b) }
-
-// MarshalText writes what String returns.
-func (b Bound) MarshalText() ([]byte, error) { return bounds.Marshal(b) }
-
-// UnmarshalText reads what MarshalText writes.
-func (b *Bound) UnmarshalText(text []byte) error { return bounds.Unmarshal(text, b) }
 
 // A meaning is what a statistic's code stands for.
 type meaning struct {
 	kind   StatisticKind
-	bound  Bound
+	bound  bound
 	words  string // before the value
 	points int    // of a score limit or band
 }
@@ -90,37 +73,37 @@ var statistics = map[Statistic]meaning{
 	"disability_figure":     {kind: Figure, words: "figure linked with disability"},
 	"prevalence_weak_2.5sd": {kind: Context, words: "share more than 2.5 standard deviations under the peak"},
 
-	"below_average_if_less_than":         {kind: CutOff, bound: LessThan, words: "below average under"},
-	"worse_than_average_if_greater_than": {kind: CutOff, bound: MoreThan, words: "worse than average above"},
-	"low_strength_if_greater_than":       {kind: CutOff, bound: MoreThan, words: "low strength above"},
-	"low_performance_if_ge":              {kind: CutOff, bound: AtLeast, words: "low performance from"},
-	"low_performance_if_le":              {kind: CutOff, bound: AtMost, words: "low performance up to"},
-	"low_performance_if_less_than":       {kind: CutOff, bound: LessThan, words: "low performance under"},
-	"low_if_less_than":                   {kind: CutOff, bound: LessThan, words: "low under"},
-	"low_if_less_than_awgs":              {kind: CutOff, bound: LessThan, words: "low under"},
-	"weak_if_less_than":                  {kind: CutOff, bound: LessThan, words: "weak under"},
-	"slow_if_less_than":                  {kind: CutOff, bound: LessThan, words: "slow under"},
-	"fall_risk_if_ge":                    {kind: CutOff, bound: AtLeast, words: "risk of falls from"},
-	"fall_risk_if_greater_than":          {kind: CutOff, bound: MoreThan, words: "risk of falls above"},
-	"fall_risk_if_le":                    {kind: CutOff, bound: AtMost, words: "risk of falls up to"},
-	"fall_risk_if_tandem_less_than":      {kind: CutOff, bound: LessThan, words: "risk of falls if the tandem stand lasts less than"},
-	"recurrent_falls_if_greater_than":    {kind: CutOff, bound: MoreThan, words: "risk of repeated falls above"},
-	"screen_positive_if_ge":              {kind: CutOff, bound: AtLeast, words: "screen positive from"},
-	"screen_positive_if_less_than":       {kind: CutOff, bound: LessThan, words: "screen positive under"},
+	"below_average_if_less_than":         {kind: CutOff, bound: lessThan, words: "below average under"},
+	"worse_than_average_if_greater_than": {kind: CutOff, bound: moreThan, words: "worse than average above"},
+	"low_strength_if_greater_than":       {kind: CutOff, bound: moreThan, words: "low strength above"},
+	"low_performance_if_ge":              {kind: CutOff, bound: atLeast, words: "low performance from"},
+	"low_performance_if_le":              {kind: CutOff, bound: atMost, words: "low performance up to"},
+	"low_performance_if_less_than":       {kind: CutOff, bound: lessThan, words: "low performance under"},
+	"low_if_less_than":                   {kind: CutOff, bound: lessThan, words: "low under"},
+	"low_if_less_than_awgs":              {kind: CutOff, bound: lessThan, words: "low under"},
+	"weak_if_less_than":                  {kind: CutOff, bound: lessThan, words: "weak under"},
+	"slow_if_less_than":                  {kind: CutOff, bound: lessThan, words: "slow under"},
+	"fall_risk_if_ge":                    {kind: CutOff, bound: atLeast, words: "risk of falls from"},
+	"fall_risk_if_greater_than":          {kind: CutOff, bound: moreThan, words: "risk of falls above"},
+	"fall_risk_if_le":                    {kind: CutOff, bound: atMost, words: "risk of falls up to"},
+	"fall_risk_if_tandem_less_than":      {kind: CutOff, bound: lessThan, words: "risk of falls if the tandem stand lasts less than"},
+	"recurrent_falls_if_greater_than":    {kind: CutOff, bound: moreThan, words: "risk of repeated falls above"},
+	"screen_positive_if_ge":              {kind: CutOff, bound: atLeast, words: "screen positive from"},
+	"screen_positive_if_less_than":       {kind: CutOff, bound: lessThan, words: "screen positive under"},
 
-	"score4_if_less_than":    {ScoreLimit, LessThan, "4 points under", 4},
-	"score4_if_le":           {ScoreLimit, AtMost, "4 points up to", 4},
-	"score3_if_le":           {ScoreLimit, AtMost, "3 points up to", 3},
-	"score2_if_le":           {ScoreLimit, AtMost, "2 points up to", 2},
-	"score2_if_ge":           {ScoreLimit, AtLeast, "2 points from", 2},
-	"score1_if_ge":           {ScoreLimit, AtLeast, "1 point from", 1},
-	"score1_if_greater_than": {ScoreLimit, MoreThan, "1 point above", 1},
-	"score0_if_greater_than": {ScoreLimit, MoreThan, "0 points above", 0},
+	"score4_if_less_than":    {ScoreLimit, lessThan, "4 points under", 4},
+	"score4_if_le":           {ScoreLimit, atMost, "4 points up to", 4},
+	"score3_if_le":           {ScoreLimit, atMost, "3 points up to", 3},
+	"score2_if_le":           {ScoreLimit, atMost, "2 points up to", 2},
+	"score2_if_ge":           {ScoreLimit, atLeast, "2 points from", 2},
+	"score1_if_ge":           {ScoreLimit, atLeast, "1 point from", 1},
+	"score1_if_greater_than": {ScoreLimit, moreThan, "1 point above", 1},
+	"score0_if_greater_than": {ScoreLimit, moreThan, "0 points above", 0},
 
-	"high_if_ge":     {BandFloor, AtLeast, "high from", int(BandHigh)},
-	"moderate_if_ge": {BandFloor, AtLeast, "moderate from", int(BandModerate)},
-	"low_if_ge":      {BandFloor, AtLeast, "low from", int(BandLow)},
-	"very_low_if_ge": {BandFloor, AtLeast, "very low from", int(BandVeryLow)},
+	"high_if_ge":     {BandFloor, atLeast, "high from", int(BandHigh)},
+	"moderate_if_ge": {BandFloor, atLeast, "moderate from", int(BandModerate)},
+	"low_if_ge":      {BandFloor, atLeast, "low from", int(BandLow)},
+	"very_low_if_ge": {BandFloor, atLeast, "very low from", int(BandVeryLow)},
 
 	"mdc95":           {kind: Detectable, words: "detectable change (95 %)"},
 	"mdc_individual":  {kind: Detectable, words: "detectable change in one person"},
@@ -143,14 +126,8 @@ var statistics = map[Statistic]meaning{
 	"practice_high": {kind: Practice, words: "gain from the first try to the second, upper end"},
 }
 
-// Statistics returns every code that is known here, in the order of letters.
-func Statistics() []Statistic { return slices.Sorted(maps.Keys(statistics)) }
-
 // Kind returns what s is used for, zero for a code not known here.
 func (s Statistic) Kind() StatisticKind { return statistics[s].kind }
-
-// Bound returns the side that s speaks of, zero if it bounds nothing.
-func (s Statistic) Bound() Bound { return statistics[s].bound }
 
 // Words returns what s states, to be read before its value, and the code itself
 // if it is not known here.

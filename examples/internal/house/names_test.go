@@ -14,8 +14,6 @@ import (
 // In evidence, Mass, Day and their like make a value of a reason, as Int and String of
 // log/slog make one of a line: what is made is what the word means elsewhere.
 var shared = map[string]string{
-	"AtLeast":          "the same bound, of a range and of a norm",
-	"AtMost":           "the same bound, of a range and of a norm",
 	"Change":           "progression's is what is done; in evidence the constructor of a value that has a sign",
 	"Condition":        "the same: a health condition, of a recommendation and as the kind of a code",
 	"Day":              "the type, and in evidence the constructor of a value that is one",
@@ -35,7 +33,6 @@ var shared = map[string]string{
 	"LookUp":           "each package's own list by its key",
 	"Marked":           "the type, and in evidence the constructor of a value that is one",
 	"Mass":             "the type, and in evidence the constructor of a value that is one",
-	"Minutes":          "the unit of a score, and in evidence the constructor of a value in it",
 	"Next":             "what comes after what happened, of an exercise and of what stands beside it",
 	"Options":          "how the one thing is done that a package does",
 	"Plan":             "record's is a plan with what was decided; in week the function that makes a week",
