@@ -8,8 +8,11 @@ import (
 
 // Strictness is what the strictest of the published rules says of a person, on one
 // scale, so that it can be held against the joined outcome. The scale is this
-// module's own; the rules do not use it. Degrees above [Silent] are told by their order
-// and their text.
+// module's own; the rules do not use it. Above [Silent] it rises from "ask before vigorous"
+// effort, "lighter today", "a doctor decides" (a relative contraindication),
+// "ask before any" exercise, "on the wider list" (which is not graded), "stop" (or not
+// today) and "no resistance exercise" (an absolute contraindication) to
+// "urgent referral" and "emergency".
 type Strictness uint8
 
 // Degrees, rising.

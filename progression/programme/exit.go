@@ -8,7 +8,9 @@ import (
 )
 
 // Exit is where a phase of a programme may lead. The end of the programme is an
-// exit and no phase: nothing is dosed after it. [Exit.Phase] says which it is.
+// exit and no phase: nothing is dosed after it. [Exit.Phase] says which it is: "build"
+// from Familiarise, "power" from Build where power is the goal, "maintain" from Build or
+// Power, and "discharge" from Maintain.
 type Exit uint8
 
 const (
@@ -48,8 +50,10 @@ func (e Exit) Phase() (dose.Phase, bool) {
 }
 
 // Criterion is one of the things that must hold before a phase is left, in the order in
-// which they are asked: what happened, a referral, the plan, the time, the sessions, the
-// technique, the visits, power and the goal.
+// which they are asked: nothing that "happened" is open; no "referral" is; the "plan" has
+// not expired; the "time" until the first review has passed; enough "sessions" were done;
+// somebody saw the "technique"; the latest "visits" neither eased nor referred; "power" is
+// the goal; the client's own "goal" of the phase is reached.
 type Criterion uint8
 
 const (

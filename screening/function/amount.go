@@ -12,7 +12,8 @@ import (
 	"example.org/posology/units/field"
 )
 
-// Unit is the unit of an amount. Those in which no test is measured have a text alone.
+// Unit is the unit of an amount. Those in which no test is measured have a text alone:
+// "min", "cm/s", "kg/m2", "cm" and "%", of people.
 type Unit uint8
 
 // Units.
