@@ -173,27 +173,6 @@ func (a Ability) Unable(load units.Mass) Ability {
 	return a.after(y, false, false)
 }
 
-// Across returns what is known of another side, hold or variant, for a ratio of its
-// 1RM to this one, from 0.05 to 20, and the standard deviation of the ratio's
-// logarithm, from 0 to 0.5; others are a [field.ErrOutOfRange]. Both are fixed: a
-// ratio learned from two sides would raise one where the other was worse. From one
-// thing to the next the way must be a chain, so that nothing is counted twice.
-func (a Ability) Across(ratio, spread units.Fraction) (Ability, error) {
-	var bad field.Errors
-	if !(ratio >= 0.05 && ratio <= 20) {
-		bad.Add("/ratio", field.Bad(float64(ratio), "0.05 to 20", field.ErrOutOfRange))
-	}
-	if !(spread >= 0 && spread <= 0.5) {
-		bad.Add("/spread", field.Bad(float64(spread), "0 to 0.5", field.ErrOutOfRange))
-	}
-	if len(bad) > 0 || !a.Known() {
-		return Ability{}, bad.Err()
-	}
-	a.Log = rounded(a.Log + math.Log(float64(ratio)))
-	a.Variance += float64(spread * spread)
-	return a, nil
-}
-
 // after adds one value, or one lower bound, of the logarithm of the 1RM. The sum
 // is written so that rounding keeps it rising in both.
 func (a Ability) after(y float64, bound, untold bool) Ability {

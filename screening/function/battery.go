@@ -10,16 +10,17 @@ import (
 	"example.org/posology/units/field"
 )
 
-// BatteryBand is a band of the total of the battery, rising.
+// BatteryBand is a band of the total of the battery, rising: "very low" is 0 to 3 points,
+// "low" 4 to 6, "moderate" 7 to 9 and "high" 10 to 12.
 type BatteryBand uint8
 
 // Bands, rising.
 const (
 	_            BatteryBand = iota // not given or not scored
-	BandVeryLow                     // "very low": 0 to 3 points
-	BandLow                         // "low": 4 to 6 points
-	BandModerate                    // "moderate": 7 to 9 points
-	BandHigh                        // "high": 10 to 12 points
+	bandVeryLow                     // "very low": 0 to 3 points
+	bandLow                         // "low": 4 to 6 points
+	bandModerate                    // "moderate": 7 to 9 points
+	bandHigh                        // "high": 10 to 12 points
 )
 
 var bandTexts = field.NewVocabulary[BatteryBand]("band", "", "very low", "low", "moderate", "high")
@@ -253,7 +254,7 @@ var limits = scoreLimits()
 func scoreLimits() map[Measure][]Norm {
 	all := map[Measure][]Norm{}
 	for n := range Norms() {
-		if k := n.Statistic.Kind(); k == ScoreLimit || k == BandFloor {
+		if k := n.Statistic.Kind(); k == scoreLimit || k == bandFloor {
 			all[n.Measure] = append(all[n.Measure], n)
 		}
 	}

@@ -11,7 +11,10 @@ import (
 // bodies of a region differ.
 type Statistic string
 
-// StatisticKind sorts statistics by their use.
+// StatisticKind sorts statistics by their use. Those that no result is held against have a
+// text alone: "score limit" and "band floor", of the battery, "practice effect", the gain
+// from the first try to the second, "context", told for the record, and
+// "detectable change of a group", of a group's mean and never of one person.
 type StatisticKind uint8
 
 // Kinds of statistics.
@@ -19,13 +22,13 @@ const (
 	_               StatisticKind = iota // not given
 	Figure                               // "figure": describes people: a mean, a centile
 	CutOff                               // "cut-off": flags results on one side of it
-	ScoreLimit                           // "score limit": turns a part of the battery into points
-	BandFloor                            // "band floor": the lowest total of a band
+	scoreLimit                           // "score limit": turns a part of the battery into points
+	bandFloor                            // "band floor": the lowest total of a band
 	Detectable                           // "detectable change": change in one person that is more than noise
-	DetectableGroup                      // "detectable change of a group": the same for the mean of a group: never for one person
+	detectableGroup                      // "detectable change of a group": the same for the mean of a group: never for one person
 	Important                            // "important change": change that matters to people
-	Practice                             // "practice effect": gain from the first try to the second
-	Context                              // "context": told for the record; nothing is compared with it
+	practiceEffect                       // "practice effect": gain from the first try to the second
+	context                              // "context": told for the record; nothing is compared with it
 )
 
 var kinds = field.NewVocabulary[StatisticKind]("kind of statistic", "", "figure", "cut-off", "score limit", "band floor",
@@ -71,7 +74,7 @@ var statistics = map[Statistic]meaning{
 	"ci95_low":              {kind: Figure, words: "lower end of the 95 % interval of the mean"},
 	"ci95_high":             {kind: Figure, words: "upper end of the 95 % interval of the mean"},
 	"disability_figure":     {kind: Figure, words: "figure linked with disability"},
-	"prevalence_weak_2.5sd": {kind: Context, words: "share more than 2.5 standard deviations under the peak"},
+	"prevalence_weak_2.5sd": {kind: context, words: "share more than 2.5 standard deviations under the peak"},
 
 	"below_average_if_less_than":         {kind: CutOff, bound: lessThan, words: "below average under"},
 	"worse_than_average_if_greater_than": {kind: CutOff, bound: moreThan, words: "worse than average above"},
@@ -91,25 +94,25 @@ var statistics = map[Statistic]meaning{
 	"screen_positive_if_ge":              {kind: CutOff, bound: atLeast, words: "screen positive from"},
 	"screen_positive_if_less_than":       {kind: CutOff, bound: lessThan, words: "screen positive under"},
 
-	"score4_if_less_than":    {ScoreLimit, lessThan, "4 points under", 4},
-	"score4_if_le":           {ScoreLimit, atMost, "4 points up to", 4},
-	"score3_if_le":           {ScoreLimit, atMost, "3 points up to", 3},
-	"score2_if_le":           {ScoreLimit, atMost, "2 points up to", 2},
-	"score2_if_ge":           {ScoreLimit, atLeast, "2 points from", 2},
-	"score1_if_ge":           {ScoreLimit, atLeast, "1 point from", 1},
-	"score1_if_greater_than": {ScoreLimit, moreThan, "1 point above", 1},
-	"score0_if_greater_than": {ScoreLimit, moreThan, "0 points above", 0},
+	"score4_if_less_than":    {scoreLimit, lessThan, "4 points under", 4},
+	"score4_if_le":           {scoreLimit, atMost, "4 points up to", 4},
+	"score3_if_le":           {scoreLimit, atMost, "3 points up to", 3},
+	"score2_if_le":           {scoreLimit, atMost, "2 points up to", 2},
+	"score2_if_ge":           {scoreLimit, atLeast, "2 points from", 2},
+	"score1_if_ge":           {scoreLimit, atLeast, "1 point from", 1},
+	"score1_if_greater_than": {scoreLimit, moreThan, "1 point above", 1},
+	"score0_if_greater_than": {scoreLimit, moreThan, "0 points above", 0},
 
-	"high_if_ge":     {BandFloor, atLeast, "high from", int(BandHigh)},
-	"moderate_if_ge": {BandFloor, atLeast, "moderate from", int(BandModerate)},
-	"low_if_ge":      {BandFloor, atLeast, "low from", int(BandLow)},
-	"very_low_if_ge": {BandFloor, atLeast, "very low from", int(BandVeryLow)},
+	"high_if_ge":     {bandFloor, atLeast, "high from", int(bandHigh)},
+	"moderate_if_ge": {bandFloor, atLeast, "moderate from", int(bandModerate)},
+	"low_if_ge":      {bandFloor, atLeast, "low from", int(bandLow)},
+	"very_low_if_ge": {bandFloor, atLeast, "very low from", int(bandVeryLow)},
 
 	"mdc95":           {kind: Detectable, words: "detectable change (95 %)"},
 	"mdc_individual":  {kind: Detectable, words: "detectable change in one person"},
 	"mdc_intra_rater": {kind: Detectable, words: "detectable change, one rater"},
 	"mdc_inter_rater": {kind: Detectable, words: "detectable change, two raters"},
-	"mdc_group_high":  {kind: DetectableGroup, words: "detectable change of a group's mean, upper end"},
+	"mdc_group_high":  {kind: detectableGroup, words: "detectable change of a group's mean, upper end"},
 
 	"mcid_low":              {kind: Important, words: "least important change, lower end"},
 	"mcid_high":             {kind: Important, words: "least important change, upper end"},
@@ -122,8 +125,8 @@ var statistics = map[Statistic]meaning{
 	"mcii_low":              {kind: Important, words: "important improvement, lower end"},
 	"mcii_high":             {kind: Important, words: "important improvement, upper end"},
 
-	"practice_low":  {kind: Practice, words: "gain from the first try to the second, lower end"},
-	"practice_high": {kind: Practice, words: "gain from the first try to the second, upper end"},
+	"practice_low":  {kind: practiceEffect, words: "gain from the first try to the second, lower end"},
+	"practice_high": {kind: practiceEffect, words: "gain from the first try to the second, upper end"},
 }
 
 // Kind returns what s is used for, zero for a code not known here.

@@ -53,10 +53,10 @@ func TestVocabularies(t *testing.T) {
 	walk(t, function.NonDominant)
 	walk(t, slices.Max(slices.Collect(function.Units())))
 	walk(t, slices.Max(slices.Collect(function.Measures())))
-	walk(t, function.Context)
+	walk(t, slices.Max(slices.Collect(function.StatisticKinds())))
 	walk(t, function.Better)
 	walk(t, function.WithinLearning)
-	walk(t, function.BandHigh)
+	walk(t, slices.Max(slices.Collect(function.BatteryBands())))
 }
 
 // Tests are complete: each has a unit, a direction, a measure and a range.

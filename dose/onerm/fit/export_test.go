@@ -10,6 +10,9 @@ import (
 // Why the solver stopped, closer than the categories tell.
 var ErrTooFew, ErrSingular, ErrNotFinite = errTooFew, errSingular, errNotFinite
 
+// FormFact names the fact that states a form.
+var FormFact = formFact
+
 // A Problem is a least-squares problem for the tests: residuals at parameters.
 type Problem struct {
 	Start     []float64
