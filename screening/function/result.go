@@ -19,7 +19,7 @@ type Result struct {
 	Side body.Side `json:"side,omitzero"`
 	Hand Hand      `json:"hand,omitzero"` // of a grip with one hand
 	// Try counts the person's tries at this test, the first ever being 1; 0 is
-	// not given. practice effects depend on it.
+	// not given. Practice effects depend on it.
 	Try uint8 `json:"try,omitzero"`
 	// Trials are the single trials of that day, where the best one counts.
 	Trials []Amount `json:"trials,omitempty"`
