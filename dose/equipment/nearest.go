@@ -65,7 +65,7 @@ func (t *Table) Nearest(target units.Mass, p RoundingRule) (Load, error) {
 	if err := p.check(target); err != nil {
 		return Load{}, err
 	}
-	if t.Len() == 0 {
+	if t.size() == 0 {
 		return Load{}, ErrEmptyKit
 	}
 	ceiling := units.MaxMass
@@ -129,7 +129,7 @@ type Gap struct {
 // below zero.
 func (t *Table) Next(each units.Mass) (Gap, bool) {
 	i := t.upTo(each)
-	if each < 0 || i == t.Len() {
+	if each < 0 || i == t.size() {
 		return Gap{}, false
 	}
 	g := Gap{From: each, To: t.load(i), Step: t.each[i] - each}

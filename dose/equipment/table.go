@@ -158,7 +158,7 @@ func (k *Kit) compile(h body.Hold, with ofHand) (*Table, error) {
 	if !t.fill(*k, with) {
 		return nil, tooManyLoads(h)
 	}
-	if t.Len() == 0 {
+	if t.size() == 0 {
 		return nil, nothingToHold(h)
 	}
 	return t, nil
@@ -318,8 +318,8 @@ func (t *Table) plates(r recipe) int {
 	return 0
 }
 
-// Len returns the number of loads.
-func (t *Table) Len() int {
+// size returns the number of loads.
+func (t *Table) size() int {
 	if t == nil {
 		return 0
 	}
@@ -339,7 +339,7 @@ func (t *Table) load(i int) Load {
 // Loads yields the loads, rising, each mass once.
 func (t *Table) Loads() iter.Seq[Load] {
 	return func(yield func(Load) bool) {
-		for i := range t.Len() {
+		for i := range t.size() {
 			if !yield(t.load(i)) {
 				return
 			}
@@ -349,7 +349,7 @@ func (t *Table) Loads() iter.Seq[Load] {
 
 // Lightest returns the lightest load; of a zero Table, the zero Load.
 func (t *Table) Lightest() Load {
-	if t.Len() == 0 {
+	if t.size() == 0 {
 		return Load{}
 	}
 	return t.load(0)
@@ -357,10 +357,10 @@ func (t *Table) Lightest() Load {
 
 // Heaviest returns the heaviest load; of a zero Table, the zero Load.
 func (t *Table) Heaviest() Load {
-	if t.Len() == 0 {
+	if t.size() == 0 {
 		return Load{}
 	}
-	return t.load(t.Len() - 1)
+	return t.load(t.size() - 1)
 }
 
 // search returns how many loads weigh less than each, and whether the one at

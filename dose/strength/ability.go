@@ -106,7 +106,7 @@ func (a Ability) OneRM() (units.Mass, bool) {
 // with the reserve asked. Sets are those really done, of the exercise, side and
 // hold, warm-ups and loads in doubt left out; those without repetitions, or without
 // a load that can be told, are passed over. Without any nothing changes: that is no
-// visit. Of what lifts the body or a long limb there is no 1RM: see [onerm.ErrMovesBody].
+// visit. Of what lifts the body or a long limb there is no 1RM: see [onerm.FromSet].
 //
 // The best set counts, read with what was told and one repetition more, up to 6
 // told; above, 7 are read. If every set asked was done and all were told above 5,
