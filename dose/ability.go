@@ -29,11 +29,6 @@ func (f *Frame) know() {
 	f.top = f.bandTop()
 }
 
-// Ability returns what is known of strength in the exercise, side and hold: that of
-// the request, else what [Frame.Estimate] or, without one, the performed set shows.
-// The zero value knows nothing.
-func (f *Frame) Ability() strength.Ability { return field.OrZero(f).ability }
-
 // Chance returns the chance that counts are kept to.
 func (f *Frame) Chance() strength.Chance { return field.OrZero(f).chance }
 

@@ -17,19 +17,23 @@ var (
 	ErrNotScreened = given.ErrNotScreened
 	// ErrNoDose: screening lets nothing go on until somebody was seen.
 	ErrNoDose = errors.New("dose: no exercise until the person was seen")
-	// ErrUnloadedOnly: screening, or a few minutes each day, let only movements without
-	// weights go on.
-	ErrUnloadedOnly = errors.New("dose: only unloaded practice may go on")
-	// ErrSetting: screening asks for more supervision than the setting has.
-	ErrSetting = errors.New("dose: setting has too little supervision")
-	// ErrDemand: the exercise demands something that is to be avoided.
-	ErrDemand = errors.New("dose: exercise demands what is to be avoided")
 	// ErrTooHeavy: the lightest weight that can be held is too heavy.
 	ErrTooHeavy = errors.New("dose: lightest weight is too heavy")
-	// ErrNothingToHold: the kit has nothing to be held in this way.
-	ErrNothingToHold = errors.New("dose: nothing in the kit can be held so")
-	// ErrNotThere: what has to stand there for the exercise does not.
-	ErrNotThere = errors.New("dose: what the exercise needs is not there")
+)
+
+// Categories whose [ConstraintError.Constraint] says as much.
+var (
+	// errUnloadedOnly: screening, or a few minutes each day, let only movements without
+	// weights go on.
+	errUnloadedOnly = errors.New("dose: only unloaded practice may go on")
+	// errSetting: screening asks for more supervision than the setting has.
+	errSetting = errors.New("dose: setting has too little supervision")
+	// errDemand: the exercise demands something that is to be avoided.
+	errDemand = errors.New("dose: exercise demands what is to be avoided")
+	// errNothingToHold: the kit has nothing to be held in this way.
+	errNothingToHold = errors.New("dose: nothing in the kit can be held so")
+	// errNotThere: what has to stand there for the exercise does not.
+	errNotThere = errors.New("dose: what the exercise needs is not there")
 )
 
 // A ConstraintError says that no dose can be given for an exercise, which
@@ -39,7 +43,7 @@ type ConstraintError struct {
 	Constraint evidence.Reason
 	Free       []evidence.Reason // what would free it, if anything can
 	Instead    exercise.ID       // an easier exercise to try, if the catalogue names one
-	Err        error             // category
+	Err        error             // [ErrNoDose], [ErrTooHeavy], or what the code of Constraint says too
 }
 
 // Error gives the category, the exercise and the values that bit.

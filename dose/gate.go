@@ -19,16 +19,16 @@ func gate(r *Request) error {
 	case o.Meanwhile == screening.Nothing:
 		return r.barred(ErrNoDose, outcomeReason("dose.no-dose-yet", o), evidence.Because("dose.free-by-answer"))
 	case o.Meanwhile == screening.UnloadedPractice && loaded(r):
-		return r.barred(ErrUnloadedOnly, outcomeReason("dose.unloaded-only", o), evidence.Because("dose.free-by-answer"))
+		return r.barred(errUnloadedOnly, outcomeReason("dose.unloaded-only", o), evidence.Because("dose.free-by-answer"))
 	case r.Screening.Setting < o.Limits.LeastSetting && loaded(r):
 		why := evidence.Because("dose.setting").With(evidence.Term("setting", r.Screening.Setting.String()), evidence.Term("least", o.Limits.LeastSetting.String()))
-		return r.barred(ErrSetting, why, evidence.Because("dose.free-by-setting").With(evidence.Term("least", o.Limits.LeastSetting.String())))
+		return r.barred(errSetting, why, evidence.Because("dose.free-by-setting").With(evidence.Term("least", o.Limits.LeastSetting.String())))
 	}
 	if r.barsBrief() {
-		return r.barred(ErrUnloadedOnly, evidence.Because("dose.brief-unloaded", factBrief), evidence.Because("dose.free-by-sessions"))
+		return r.barred(errUnloadedOnly, evidence.Because("dose.brief-unloaded", factBrief), evidence.Because("dose.free-by-sessions"))
 	}
 	if clash := demand.Clashes(&r.Screening, &r.Exercise, r.Side); clash != 0 {
-		return r.barred(ErrDemand, evidence.Because("dose.demand").With(evidence.Term("demands", clash.String())), evidence.Because("dose.free-by-variant"))
+		return r.barred(errDemand, evidence.Because("dose.demand").With(evidence.Term("demands", clash.String())), evidence.Because("dose.free-by-variant"))
 	}
 	return nil
 }

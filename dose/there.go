@@ -18,12 +18,12 @@ import (
 func (r *Request) table() (*equipment.Table, error) {
 	if lacks := r.lacks(); len(lacks) > 0 {
 		things := evidence.Terms("things", lacks...)
-		return nil, r.barred(ErrNotThere, evidence.Because("dose.not-there", factThere, factServes).With(things), evidence.Because("dose.free-by-thing").With(things))
+		return nil, r.barred(errNotThere, evidence.Because("dose.not-there", factThere, factServes).With(things), evidence.Because("dose.free-by-thing").With(things))
 	}
 	table, err := r.Kit.CompileFor(r.Exercise)
 	if errors.Is(err, equipment.ErrEmptyKit) {
 		why := evidence.Because("dose.nothing-to-hold").With(evidence.Term("hold", r.Exercise.Hold.String()))
-		return nil, r.barred(ErrNothingToHold, why, evidence.Because("dose.free-by-kit").With(evidence.Term("hold", r.Exercise.Hold.String())))
+		return nil, r.barred(errNothingToHold, why, evidence.Because("dose.free-by-kit").With(evidence.Term("hold", r.Exercise.Hold.String())))
 	}
 	if why := r.unweighed(); err == nil && len(why) > 0 {
 		return nil, r.barred(ErrTooHeavy, why[0], evidence.Because("dose.free-by-mass", factBand))

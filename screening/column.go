@@ -87,12 +87,6 @@ func (k Ketones) Value() (driver.Value, error) { return field.Value(k) }
 // Scan reads what Value returns.
 func (k *Ketones) Scan(src any) error { return field.Scan(src, k) }
 
-// Value returns the text of u.
-func (u GlucoseUnit) Value() (driver.Value, error) { return field.Value(u) }
-
-// Scan reads what Value returns.
-func (u *GlucoseUnit) Scan(src any) error { return field.Scan(src, u) }
-
 // Value returns the text of g.
 func (g Glucose) Value() (driver.Value, error) { return field.Value(g) }
 

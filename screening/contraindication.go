@@ -80,13 +80,11 @@ func (b *BloodPressure) above(systolic, diastolic int) bool {
 // treated are the conditions that say that high pressure is treated.
 var treated = []Code{"hypertension_treated", "hypertension_high_risk"}
 
-// WiderContraindications returns what was answered with yes on the wider list
+// wider returns what was answered with yes on the wider list
 // of contraindications to resistance training of Willey and Fiatarone Singh
 // 2003, which does not grade its entries, and its examples of disease out of
 // control that were measured: HbA1c above 10 %, and a systolic pressure above 170
 // mmHg in a person who takes nothing for it.
-func WiderContraindications(p Profile) []Code { return p.wider(p.found(), p.measured()) }
-
 func (p *Profile) wider(items []item, readings []*entry) []Code {
 	var met []Code
 	for _, it := range items {

@@ -146,7 +146,7 @@
 // # What a client reads
 //
 // The sentences follow the joined outcome: one that lets more go on than it does
-// ([Offers]) is left out or said otherwise, and who is held reads a sentence of
+// is left out or said otherwise, and who is held reads a sentence of
 // what holds them.
 //
 // # Monotone safety

@@ -19,28 +19,16 @@ func ExamplePreparticipation() {
 		Falls:    &screening.FallsScreen{Fell: screening.Yes, Unsteady: screening.No, Afraid: screening.No},
 	}
 	fmt.Println("ACSM 2015:", screening.Preparticipation(p))
-	fmt.Println("ADA 2016:", screening.DiabetesStart(p))
 	fmt.Println("AHA 2007:", screening.Contraindications(p))
-	fmt.Println("a wider list:", screening.WiderContraindications(p))
 	fmt.Println("red flags:", screening.RedFlags(p))
 	fmt.Println("falls:", screening.Falls(p).Positive, screening.Falls(p).FollowUp, "days")
 	fmt.Println("cautions:", screening.Cautions(p))
 	// Output:
 	// ACSM 2015: {N2 clearance_before_any}
-	// ADA 2016: not_needed
 	// AHA 2007: {relative [diabetes]}
-	// a wider list: []
 	// red flags: emergency
 	// falls: yes 30 to 90 days
 	// cautions: [avoid_loaded_or_end_range_spinal_flexion]
-}
-
-// Two kilograms in three days, with heart failure.
-func ExampleHeartFailure() {
-	p := screening.Profile{Diseases: screening.AskedFor("heart_failure")}
-	c := screening.Check{Weight: &screening.WeightGain{Mass: 2 * units.Kilogram, Days: 3}}
-	fmt.Println(screening.HeartFailure(c, p))
-	// Output: {relative [hf_weight_gain]}
 }
 
 // Pain of 4 during the session that was gone the next morning.
@@ -69,15 +57,12 @@ func ExampleLookUp() {
 	for _, row := range screening.StopRows()[:2] {
 		fmt.Println(row.Code, "–", row.Action)
 	}
-	allows, some := screening.Offers("screening.saddle_numbness")
-	fmt.Println("the sentence lets go on:", allows, some)
 	// Output:
 	// red flag – numb saddle area – true
 	// numbness where a saddle would touch you
 	// cfs_level_5 <nil>
 	// chest_symptom – help now
 	// dizzy_or_swaying – stop for today
-	// the sentence lets go on:  false
 }
 
 // A reading keeps its unit.

@@ -2,14 +2,12 @@ package screening
 
 import "example.org/posology/units"
 
-// HeartFailure answers by the list of contraindications in chronic heart
+// heartFailure answers by the list of contraindications in chronic heart
 // failure (Eur Respir Rev): body mass up by 1.8 kg or more over 1 to 3 days and
 // a pulse of 100 or more lying at rest are relative, and so is the gain at that
 // rate over more days; breath or stamina worse over 3 to 5 days, a heart attack
 // in the last 3 weeks and new atrial fibrillation are absolute. What was not asked or measured is not counted; the level is zero if
 // nothing of it was given. Whoever the readings are of, they count.
-func HeartFailure(c Check, p Profile) ContraindicationAnswer { return c.heartFailure(p.found()) }
-
 func (c Check) heartFailure(items []item) ContraindicationAnswer {
 	var answer ContraindicationAnswer
 	meet := func(given, met bool, code Code) {

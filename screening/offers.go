@@ -11,10 +11,10 @@ import (
 // the joined outcome does.
 const heldBack evidence.ReasonCode = ".held"
 
-// Offers returns the most that the client's sentence of a reason lets go on,
+// offers returns the most that the client's sentence of a reason lets go on,
 // and whether it lets anything go on at all. No finding of an outcome offers more
 // than its Meanwhile.
-func Offers(code evidence.ReasonCode) (Meanwhile, bool) {
+func offers(code evidence.ReasonCode) (Meanwhile, bool) {
 	name := asKnown(unprefixed(code))
 	if most, ok := offered[name]; ok {
 		return most, true
@@ -45,7 +45,7 @@ func (o *Outcome) hold() {
 	kept := o.Findings[:0]
 	for i := range o.Findings {
 		f := &o.Findings[i]
-		if most, ok := Offers(f.Reason.Code); ok && most < o.Meanwhile {
+		if most, ok := offers(f.Reason.Code); ok && most < o.Meanwhile {
 			f.Reason.Code += heldBack
 		}
 		if !f.among(kept) {
@@ -69,7 +69,7 @@ func (f *Finding) among(list []Finding) bool {
 // addHeld adds to w what is said to those who are held in place of each offer.
 func addHeld(w evidence.Words) {
 	for code, wording := range maps.Clone(w) {
-		if _, ok := Offers(code); !ok {
+		if _, ok := offers(code); !ok {
 			continue
 		}
 		name := asKnown(unprefixed(code))

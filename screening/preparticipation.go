@@ -66,13 +66,11 @@ func (p *Profile) preparticipation(items []item, inForce []Clearance) Prepartici
 	return PreparticipationAnswer{b, needOf(b, p.Wanted, cleared)}
 }
 
-// DiabetesStart answers by the position of ADA 2016 (Colberg 2016, as told by
+// diabetesStart answers by the position of ADA 2016 (Colberg 2016, as told by
 // Colberg 2017), which disagrees with branch N2 of ACSM 2015: people with
 // diabetes and no other known disease or symptom, not regularly active, who
 // start with light or moderate effort need no clearance. Where it does not
 // speak the answer is zero. "Moderate" here is no harder than brisk walking.
-func DiabetesStart(p Profile) Need { return p.diabetesStart(p.found()) }
-
 func (p *Profile) diabetesStart(items []item) Need {
 	diseases := knownIn(items, Yes, true)
 	if count(diseases) == 0 || !p.Diseases.Asked || !p.Symptoms.Asked || len(p.Symptoms.Present) > 0 || p.Activity.active() {

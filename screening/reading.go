@@ -105,29 +105,16 @@ func (k Ketones) MarshalText() ([]byte, error) { return ketones.Marshal(k) }
 // UnmarshalText reads what MarshalText writes.
 func (k *Ketones) UnmarshalText(text []byte) error { return ketones.Unmarshal(text, k) }
 
-// GlucoseUnit is a unit of blood glucose. It is never guessed.
-type GlucoseUnit uint8
+// glucoseUnit is a unit of blood glucose. It is never guessed.
+type glucoseUnit uint8
 
-// Units of blood glucose.
 const (
-	_     GlucoseUnit = iota // not given
-	MgDL                     // "mg/dL": milligrams per decilitre
-	MmolL                    // "mmol/L": millimoles per litre
+	_     glucoseUnit = iota // not given
+	mgDL                     // milligrams per decilitre
+	mmolL                    // millimoles per litre
 )
 
-var glucoseUnits = field.NewVocabulary[GlucoseUnit]("unit of glucose", "", "mg/dL", "mmol/L")
-
-// GlucoseUnits yields every unit of glucose.
-func GlucoseUnits() iter.Seq[GlucoseUnit] { return glucoseUnits.All() }
-
-// String returns "mg/dL" or "mmol/L".
-func (u GlucoseUnit) String() string { return glucoseUnits.Text(u) }
-
-// MarshalText writes what String returns.
-func (u GlucoseUnit) MarshalText() ([]byte, error) { return glucoseUnits.Marshal(u) }
-
-// UnmarshalText reads what MarshalText writes.
-func (u *GlucoseUnit) UnmarshalText(text []byte) error { return glucoseUnits.Unmarshal(text, u) }
+var glucoseUnits = [...]string{mgDL: "mg/dL", mmolL: "mmol/L"}
 
 // Glucose is a reading of blood glucose in the unit that the meter showed. It is
 // held exactly, to two decimals, and is compared with the thresholds as printed
@@ -135,11 +122,11 @@ func (u *GlucoseUnit) UnmarshalText(text []byte) error { return glucoseUnits.Unm
 // is not measured. Its text is "82 mg/dL" or "4.6 mmol/L".
 type Glucose struct {
 	hundredths int32
-	unit       GlucoseUnit
+	unit       glucoseUnit
 }
 
 // glucoseEnds are the plausible readings, in hundredths; a check against slips.
-var glucoseEnds = [...]struct{ min, max int32 }{MgDL: {1000, 200000}, MmolL: {50, 11100}}
+var glucoseEnds = [...]struct{ min, max int32 }{mgDL: {1000, 200000}, mmolL: {50, 11100}}
 
 const glucoseForm = `a reading with its unit, such as "82 mg/dL" (10 to 2000) or "4.6 mmol/L" (0.5 to 111), to two decimals at most`
 
@@ -172,10 +159,10 @@ func ParseGlucose(s string) (Glucose, error) {
 }
 
 // parseGlucoseUnit reads a unit in any letters, which tell the two apart; 0 is neither.
-func parseGlucoseUnit(text string) GlucoseUnit {
-	for u := range glucoseUnits.All() {
-		if strings.EqualFold(text, u.String()) {
-			return u
+func parseGlucoseUnit(text string) glucoseUnit {
+	for u, name := range glucoseUnits {
+		if u > 0 && strings.EqualFold(text, name) {
+			return glucoseUnit(u)
 		}
 	}
 	return 0
@@ -184,16 +171,13 @@ func parseGlucoseUnit(text string) GlucoseUnit {
 // IsZero reports whether glucose was not measured.
 func (g Glucose) IsZero() bool { return g == Glucose{} }
 
-// Unit returns the unit of the reading.
-func (g Glucose) Unit() GlucoseUnit { return g.unit }
-
 // String prints the reading with its unit, "" if there is none.
 func (g Glucose) String() string {
 	if g.IsZero() {
 		return ""
 	}
 	text := fmt.Sprintf("%d.%02d", g.hundredths/100, g.hundredths%100)
-	return strings.TrimSuffix(strings.TrimRight(text, "0"), ".") + " " + g.unit.String()
+	return strings.TrimSuffix(strings.TrimRight(text, "0"), ".") + " " + glucoseUnits[g.unit]
 }
 
 // MarshalText writes what String returns.
@@ -206,7 +190,7 @@ func (g *Glucose) UnmarshalText(text []byte) error {
 
 // below reports whether g lies under the threshold as printed in g's unit.
 func (g Glucose) below(t glucoseThreshold) bool {
-	if g.unit == MgDL {
+	if g.unit == mgDL {
 		return g.hundredths < t.mgDL*100
 	}
 	return g.hundredths < t.tenthsMmolL*10

@@ -11,16 +11,21 @@ import (
 // merged with one another, and where they disagree that stays visible. A rule
 // counts only what was answered; a zero answer means that it could not say.
 type Rules struct {
-	Preparticipation  PreparticipationAnswer `json:"preparticipation,omitzero"`
-	DiabetesStart     Need                   `json:"diabetes_start,omitzero"` // where [DiabetesStart] speaks
+	Preparticipation PreparticipationAnswer `json:"preparticipation,omitzero"`
+	// DiabetesStart is of ADA 2016, which disagrees with branch N2: people with diabetes
+	// and no other known disease or symptom, not regularly active, who start with light
+	// or moderate effort need no clearance. Zero where it does not speak.
+	DiabetesStart     Need                   `json:"diabetes_start,omitzero"`
 	Contraindications ContraindicationAnswer `json:"contraindications,omitzero"`
-	Wider             []Code                 `json:"wider,omitempty"` // on the wider list of [WiderContraindications]
-	RedFlags          Referral               `json:"red_flags,omitzero"`
-	SessionDay        SessionDayAnswer       `json:"session_day,omitzero"`
-	HeartFailure      ContraindicationAnswer `json:"heart_failure,omitzero"` // of [HeartFailure]; zero without anything of it given
-	Falls             FallsAnswer            `json:"falls,omitzero"`         // zero unless screened for falls
-	Pain              PainAnswer             `json:"pain,omitzero"`          // zero without a record of pain
-	Cautions          []Code                 `json:"cautions,omitempty"`
+	// Wider is what is on the list of contraindications of Willey and Fiatarone Singh
+	// 2003, which does not grade them.
+	Wider        []Code                 `json:"wider,omitempty"`
+	RedFlags     Referral               `json:"red_flags,omitzero"`
+	SessionDay   SessionDayAnswer       `json:"session_day,omitzero"`
+	HeartFailure ContraindicationAnswer `json:"heart_failure,omitzero"` // of the list for chronic heart failure; zero without anything of it given
+	Falls        FallsAnswer            `json:"falls,omitzero"`         // zero unless screened for falls
+	Pain         PainAnswer             `json:"pain,omitzero"`          // zero without a record of pain
+	Cautions     []Code                 `json:"cautions,omitempty"`
 }
 
 // IsZero reports whether no rule was asked.

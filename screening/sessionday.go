@@ -9,7 +9,7 @@ import "slices"
 // 2007); oxygen saturation (Garvey 2012) and blood counts. What was not asked or
 // measured is not counted. Of two readings of pressure or pulse, the second after
 // a rest, the second counts. Heart failure has an answer of its own: see
-// [HeartFailure].
+// [Rules].HeartFailure.
 //
 // Glucose of 52 to 69 mg/dL is treated and measured again (Turner 2019): a second reading
 // of 70 or more lets a lighter session go on, never alone, and one below counts as the

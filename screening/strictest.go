@@ -8,22 +8,26 @@ import (
 
 // Strictness is what the strictest of the published rules says of a person, on one
 // scale, so that it can be held against the joined outcome. The scale is this
-// module's own; the rules do not use it.
+// module's own; the rules do not use it. Above [Silent] it rises from "ask before vigorous"
+// effort, "lighter today", "a doctor decides" (a relative contraindication),
+// "ask before any" exercise, "on the wider list" (which is not graded), "stop" (or not
+// today) and "no resistance exercise" (an absolute contraindication) to
+// "urgent referral" and "emergency".
 type Strictness uint8
 
 // Degrees, rising.
 const (
 	_            Strictness = iota // no rule could say
 	Silent                         // "silent": every rule that speaks finds nothing
-	AskVigorous                    // "ask before vigorous": a clearance before vigorous effort
-	LighterNow                     // "lighter today": the checks of the day
-	DecideFirst                    // "a doctor decides": a relative contraindication
-	AskAny                         // "ask before any": a clearance before any exercise
-	ListedWider                    // "on the wider list": a contraindication that is not graded
-	StopOrNotNow                   // "stop": stop and ask, or not today
-	NoResistance                   // "no resistance exercise": an absolute contraindication
-	ReferUrgent                    // "urgent referral"
-	ReferNow                       // "emergency"
+	askVigorous                    // "ask before vigorous": a clearance before vigorous effort
+	lighterNow                     // "lighter today": the checks of the day
+	decideFirst                    // "a doctor decides": a relative contraindication
+	askAny                         // "ask before any": a clearance before any exercise
+	listedWider                    // "on the wider list": a contraindication that is not graded
+	stopOrNotNow                   // "stop": stop and ask, or not today
+	noResistance                   // "no resistance exercise": an absolute contraindication
+	referUrgent                    // "urgent referral"
+	referNow                       // "emergency"
 )
 
 var verdicts = field.NewVocabulary[Strictness]("strictness", "", "silent", "ask before vigorous", "lighter today", "a doctor decides", "ask before any", "on the wider list", "stop", "no resistance exercise", "urgent referral", "emergency")
@@ -51,14 +55,14 @@ func (r Rules) Strictest() Strictness {
 	}
 	p := r.Preparticipation
 	says(p.Clearance == NotNeeded || r.Contraindications.Level == NoContraindication || r.RedFlags == NoReferral || r.SessionDay.Plan == AsPlanned, Silent)
-	says(p.Clearance == BeforeVigorous, AskVigorous)
-	says(p.Clearance == BeforeAny, AskAny)
-	says(p.Clearance == StopFirst || r.SessionDay.Plan == NotToday, StopOrNotNow)
-	says(r.SessionDay.Plan == Lighter, LighterNow)
-	says(r.Contraindications.Level == Relative || r.HeartFailure.Level == Relative, DecideFirst)
-	says(r.Contraindications.Level == Absolute || r.HeartFailure.Level == Absolute, NoResistance)
-	says(len(r.Wider) > 0, ListedWider)
-	says(r.RedFlags == UrgentReferral, ReferUrgent)
-	says(r.RedFlags == EmergencyReferral, ReferNow)
+	says(p.Clearance == BeforeVigorous, askVigorous)
+	says(p.Clearance == BeforeAny, askAny)
+	says(p.Clearance == StopFirst || r.SessionDay.Plan == NotToday, stopOrNotNow)
+	says(r.SessionDay.Plan == Lighter, lighterNow)
+	says(r.Contraindications.Level == Relative || r.HeartFailure.Level == Relative, decideFirst)
+	says(r.Contraindications.Level == Absolute || r.HeartFailure.Level == Absolute, noResistance)
+	says(len(r.Wider) > 0, listedWider)
+	says(r.RedFlags == UrgentReferral, referUrgent)
+	says(r.RedFlags == EmergencyReferral, referNow)
 	return worst
 }

@@ -239,7 +239,7 @@ func (c Check) ownState(o *Outcome) {
 			o.add(e.finding(plainly), e.effect.inSetting(c.Setting, e.balance))
 		}
 	}
-	failing := HeartFailure(c, Profile{})
+	failing := c.heartFailure((&Profile{}).found())
 	o.Rules.HeartFailure = o.Rules.HeartFailure.join(failing)
 	for _, code := range failing.Reasons {
 		meet(true, code)

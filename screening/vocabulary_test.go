@@ -51,7 +51,6 @@ func TestVocabularies(t *testing.T) {
 	everyText(t, "zone of pain", 3, screening.ZoneOver5)
 	everyText(t, "action", 4, screening.GetHelp)
 	everyText(t, "trend", 3, screening.RisingPain)
-	everyText(t, "glucose unit", 2, screening.MmolL)
 	everyText(t, "branch", 6, screening.A3)
 	everyText(t, "need", 4, screening.StopFirst)
 	everyText(t, "level", 3, screening.Absolute)

@@ -1,7 +1,6 @@
 package cohort
 
 import (
-	"errors"
 	"fmt"
 	"math/bits"
 	"slices"
@@ -40,12 +39,12 @@ type run struct {
 	mark     *mark
 }
 
-// ErrTooMany: an exercise with more than 262,144 sets in a week.
-var ErrTooMany = errors.New("cohort: more than 262,144 sets of an exercise in a week")
+// errTooMany: an exercise with more than 262,144 sets in a week.
+var errTooMany = fmt.Errorf("cohort: more than 262,144 sets of an exercise in a week: %w", field.ErrOverflow)
 
 // Add adds a set. An error leaves c as it was: those of [setlog.Set.Validate]; a
 // [field.ErrMissing] for a day not given; a [field.ErrUnknown] for an exercise that the
-// study does not know; [ErrTooMany].
+// study does not know; a [field.ErrOverflow] beyond 262,144 sets of an exercise in a week.
 func (c *Cohort) Add(s setlog.Set) error {
 	if c == nil || c.study == nil {
 		return field.Bad(nil, "a cohort that a study made", field.ErrMissing)
@@ -68,7 +67,7 @@ func (c *Cohort) take(s *setlog.Set) error {
 	}
 	cell, e := c.last.cell, &c.study.exercises[c.last.exercise]
 	if cell.done == maxSets {
-		return ErrTooMany
+		return errTooMany
 	}
 	each := s.Load
 	if s.Hold == body.OneEachHand && s.Stated == body.Total {
@@ -169,13 +168,13 @@ func (c *Cohort) Len() int { return len(field.OrZero(c).people) }
 // Merge adds to c what d holds; d, another cohort, stays as it is. The order and the grouping of merges
 // make no difference. It is a [field.ErrConflict] if d does not count as c does, or is c itself, whose sets
 // would count twice, and
-// [ErrTooMany] beyond what fits; then c stays as it was.
+// a [field.ErrOverflow] beyond what fits; then c stays as it was.
 func (c *Cohort) Merge(d *Cohort) error {
 	if c == nil || d == nil || c == d || c.study == nil || d.study == nil || c.study.digest != d.study.digest {
 		return field.Bad(nil, "another cohort that counts alike", field.ErrConflict)
 	}
 	if !c.fits(d) {
-		return ErrTooMany
+		return errTooMany
 	}
 	c.last = run{}
 	for i := range d.people {

@@ -245,7 +245,7 @@ func TestTooManySets(t *testing.T) {
 			t.Fatal(err)
 		}
 	}
-	if err := c.Add(s); !errors.Is(err, cohort.ErrTooMany) {
+	if err := c.Add(s); !errors.Is(err, field.ErrOverflow) {
 		t.Errorf("%v", err)
 	}
 	one := study.NewCohort()
@@ -253,7 +253,7 @@ func TestTooManySets(t *testing.T) {
 		t.Fatal(err)
 	}
 	before := encoded(t, one)
-	if err := one.Merge(c); !errors.Is(err, cohort.ErrTooMany) || encoded(t, one) != before {
+	if err := one.Merge(c); !errors.Is(err, field.ErrOverflow) || encoded(t, one) != before {
 		t.Errorf("%v", err)
 	}
 	for w := range c.Weeks() {

@@ -14,7 +14,7 @@ import (
 // out, as is one without a day or of an exercise that the study does not know, and a
 // doubtful one is taken in. When it has been followed to its end c holds the log. It holds nothing
 // of it where it was left before, where the log broke off, or where it does not fit
-// ([ErrTooMany]): the last error says so, and names no field.
+// (a [field.ErrOverflow]): the last error says so, and names no field.
 func (c *Cohort) Read(rd setlog.Reader, log io.ReaderAt, size int64, workers int) iter.Seq2[setlog.LoggedSet, error] {
 	return func(yield func(setlog.LoggedSet, error) bool) {
 		if c == nil || c.study == nil {
@@ -56,7 +56,7 @@ func (c *Cohort) join(parts []*Cohort) error {
 	sum := parts[0]
 	for i, part := range parts[1:] {
 		if !sum.fits(part) {
-			return ErrTooMany
+			return errTooMany
 		}
 		sum.absorb(part)
 		parts[i+1] = nil

@@ -76,17 +76,6 @@ func (s Stall) limit() units.Mass {
 	return most
 }
 
-// In reports whether k offers no load above Present and within the limit. It
-// returns the errors of [Stall.Validate] and of [Kit.Compile], a kit with
-// nothing to hold aside.
-func (s Stall) In(k Kit) (bool, error) {
-	if err := s.Validate(); err != nil {
-		return false, err
-	}
-	left, err := stalled(k, []Stall{s})
-	return err == nil && left[0], err
-}
-
 // Advice is what one purchase would do.
 type Advice struct {
 	Purchase Purchase   `json:"purchase"`
@@ -97,8 +86,9 @@ type Advice struct {
 // Advise returns the candidates, each with the stalls that it ends alone:
 // those that end most first, then the least mass bought, then the order given.
 // Where the present kit already goes on, there is no stall for a purchase to end. Without
-// candidates it takes those of [More], [InBetween] and [Reaching] that leave a kit
-// within its limits.
+// candidates it takes, of what leaves a kit within its limits, those of [More]; one
+// and two dumbbells halfway between neighbours and plates of half the lightest; and
+// dumbbells of the most that each stall allows, rounded down to half a kilogram.
 //
 // Bad fields come back all at once, below "/kit", "/stalls" and "/candidates";
 // a kit that makes too many loads, with a candidate or without, is
@@ -113,7 +103,7 @@ func Advise(k Kit, stalls []Stall, candidates []Purchase) ([]Advice, error) {
 	}
 	proposed := len(candidates) == 0
 	if proposed {
-		candidates = slices.Concat(More(k), InBetween(k), Reaching(k, stalls))
+		candidates = slices.Concat(More(k), inBetween(k), reaching(k, stalls))
 	}
 	now, err := stalled(k, stalls)
 	if err != nil {

@@ -35,20 +35,14 @@ func ExampleAdvise() {
 	// 1 × 7 kg dumbbell [1]
 }
 
-// Candidates to buy, by three ideas: more of the same, something in between, and what
-// just reaches where a person has stalled.
-func ExampleInBetween() {
+// Candidates to buy that are more of the same; Advise adds those in between.
+func ExampleMore() {
 	kit := equipment.Kit{Dumbbells: []equipment.Dumbbell{
 		{Mass: units.Must(units.ParseMarked("4 kg")), Count: 2}, {Mass: units.Must(units.ParseMarked("6 kg")), Count: 2},
 	}}
-	stalls := []equipment.Stall{{Hold: body.OneHand, Present: 6 * units.Kilogram, Wanted: 7 * units.Kilogram}}
-	fmt.Println("more:", equipment.More(kit))
-	fmt.Println("in between:", equipment.InBetween(kit))
-	fmt.Println("reaching:", equipment.Reaching(kit, stalls))
+	fmt.Println(equipment.More(kit))
 	// Output:
-	// more: [1 × 4 kg dumbbell 2 × 4 kg dumbbell 1 × 6 kg dumbbell 2 × 6 kg dumbbell]
-	// in between: [1 × 5 kg dumbbell 2 × 5 kg dumbbell]
-	// reaching: [1 × 7 kg dumbbell 2 × 7 kg dumbbell]
+	// [1 × 4 kg dumbbell 2 × 4 kg dumbbell 1 × 6 kg dumbbell 2 × 6 kg dumbbell]
 }
 
 // A load that somebody lifted elsewhere, of which no parts are known.

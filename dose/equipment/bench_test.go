@@ -66,7 +66,7 @@ func BenchmarkCompileTooMany(b *testing.B) {
 
 func BenchmarkNearest(b *testing.B) {
 	t := units.Must(clinicKit().Compile(body.OneEachHand))
-	p := equipment.RoundingRule{Direction: equipment.Closest, Ceiling: 20 * units.Kilogram}
+	p := equipment.RoundingRule{Direction: units.Nearest, Ceiling: 20 * units.Kilogram}
 	b.ReportAllocs()
 	for b.Loop() {
 		if _, err := t.Nearest(7300*units.Gram, p); err != nil {

@@ -35,11 +35,11 @@ func More(k Kit) []Purchase {
 	return list
 }
 
-// InBetween returns candidates that part the steps of the kit: one and two
+// inBetween returns candidates that part the steps of the kit: one and two
 // dumbbells halfway between each two neighbouring masses, rounded down to half
 // a kilogram, or to a pound where both neighbours are marked in pounds; and,
 // where there is a handle or bar, four plates of half the lightest plate.
-func InBetween(k Kit) []Purchase {
+func inBetween(k Kit) []Purchase {
 	var list []Purchase
 	have := masses(k)
 	for i := 1; i < len(have); i++ {
@@ -58,10 +58,10 @@ func InBetween(k Kit) []Purchase {
 	return list
 }
 
-// Reaching returns candidates that end the stalls of hand-held weights one by
+// reaching returns candidates that end the stalls of hand-held weights one by
 // one: one and two dumbbells of the most that each allows, rounded down to half
 // a kilogram, where that is above the present mass and not in the kit.
-func Reaching(k Kit, stalls []Stall) []Purchase {
+func reaching(k Kit, stalls []Stall) []Purchase {
 	var list []Purchase
 	for _, s := range stalls {
 		held := s.Hold == body.OneHand || s.Hold == body.OneEachHand || s.Hold == body.BothHandsOnOne

@@ -14,9 +14,3 @@ func (k PartKind) Value() (driver.Value, error) { return field.Value(k) }
 
 // Scan reads what Value returns.
 func (k *PartKind) Scan(src any) error { return field.Scan(src, k) }
-
-// Value returns the text of d.
-func (d Direction) Value() (driver.Value, error) { return field.Value(d) }
-
-// Scan reads what Value returns.
-func (d *Direction) Scan(src any) error { return field.Scan(src, d) }

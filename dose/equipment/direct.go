@@ -11,11 +11,11 @@ import (
 )
 
 // Nearest is [Table.Nearest] of what [Kit.Compile] would list, without listing it: the same
-// load of the same parts, also where that is more than [MaxLoads]. Its work is bounded by the
+// load of the same parts, also where that is more than a table holds. Its work is bounded by the
 // target and the ceiling, and grows with the kinds of plate rather than with what they make.
 //
 // The errors are those of [Kit.Validate], [RoundingRule.Validate] and [Table.Nearest], with
-// those of the hold below "/hold"; an [EmptyKitError] if nothing can be held so; and
+// those of the hold below "/hold"; [ErrEmptyKit] if nothing can be held so; and
 // [ErrTooManyLoads] where plates of so many kinds have so little in common, such as
 // pounds among kilograms, that neither list nor bounded search can hold their sums.
 func (k Kit) Nearest(target units.Mass, h body.Hold, p RoundingRule) (Load, error) {
@@ -30,7 +30,7 @@ func (k Kit) Nearest(target units.Mass, h body.Hold, p RoundingRule) (Load, erro
 	if p.Ceiling > 0 {
 		ceiling = p.Ceiling
 	}
-	s := seeker{hold: h, target: target, most: min(target, ceiling), ceiling: ceiling, up: p.Direction != Below}
+	s := seeker{hold: h, target: target, most: min(target, ceiling), ceiling: ceiling, up: p.Direction != units.Down}
 	switch h {
 	case body.OneHand, body.OneEachHand, body.BothHandsOnOne:
 		s.ready(PartDumbbell, k.Dumbbells)
@@ -91,10 +91,10 @@ func (s *seeker) offer(each units.Mass, plates int, parts func() []Part) {
 
 func (s *seeker) answer(p RoundingRule) (Load, error) {
 	if !s.least.is {
-		return Load{}, &EmptyKitError{s.hold}
+		return Load{}, nothingToHold(s.hold)
 	}
-	goUp := s.above.is && (!s.below.is || p.Direction == Above && s.below.each < s.target ||
-		p.Direction == Closest && s.above.each-s.target < s.target-s.below.each)
+	goUp := s.above.is && (!s.below.is || p.Direction == units.Up && s.below.each < s.target ||
+		p.Direction == units.Nearest && s.above.each-s.target < s.target-s.below.each)
 	switch {
 	case goUp:
 		return s.load(s.above), nil

@@ -49,7 +49,7 @@ func ExampleTable_Nearest() {
 	}
 	target := 4500 * units.Gram
 	fmt.Println(table.Nearest(target, equipment.RoundingRule{}))
-	fmt.Println(table.Nearest(target, equipment.RoundingRule{Direction: equipment.Closest, Ceiling: 5 * units.Kilogram}))
+	fmt.Println(table.Nearest(target, equipment.RoundingRule{Direction: units.Nearest, Ceiling: 5 * units.Kilogram}))
 
 	_, err = table.Nearest(units.Kilogram, equipment.RoundingRule{})
 	var heavy *equipment.TooHeavyError

@@ -31,7 +31,7 @@ func FuzzKit(f *testing.F) {
 			if valid && err != nil && !errors.Is(err, equipment.ErrEmptyKit) && !errors.Is(err, equipment.ErrTooManyLoads) {
 				t.Fatal(err)
 			}
-			p := equipment.RoundingRule{Direction: equipment.Direction(direction), Ceiling: units.Mass(ceiling)}
+			p := equipment.RoundingRule{Direction: units.Rounding(direction), Ceiling: units.Mass(ceiling)}
 			l, err := table.Nearest(units.Mass(target), p)
 			table.Next(units.Mass(target))
 			if err != nil {

@@ -125,8 +125,8 @@ func withUnit(m units.Marked) units.Marked {
 	return m
 }
 
-// Plates returns how many plates, or add-ons, are used in all, on all implements.
-func (l Load) Plates() int {
+// plates returns how many plates, or add-ons, are used in all, on all implements.
+func (l Load) plates() int {
 	n := 0
 	for _, p := range l.Parts() {
 		if p.Kind == PartPlate || p.Kind == PartAddOn {

@@ -1,77 +1,40 @@
 package equipment
 
 import (
-	"errors"
 	"fmt"
-	"iter"
+	"strings"
 
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
 
-// What a table cannot answer.
-var (
-	// ErrNoCeiling: rounding up or to the closest was asked for without a ceiling.
-	ErrNoCeiling = errors.New("equipment: no ceiling")
-	// ErrTooHeavy: even the lightest load is too heavy; see [TooHeavyError].
-	ErrTooHeavy = errors.New("equipment: lightest load too heavy")
-)
-
-// Direction says where a mass that the kit does not make is rounded to.
-type Direction uint8
-
-// Directions of rounding. The zero value goes down.
-const (
-	Below   Direction = iota // "below": the greatest load not above the target
-	Above                    // "above": the least load not below the target
-	Closest                  // "closest": the load with the least difference; ties go down
-)
-
-var directions = field.NewVocabulary[Direction]("direction", "below", "above", "closest")
-
-// Directions yields every direction, Below first.
-func Directions() iter.Seq[Direction] { return directions.All() }
-
-// String returns "below", "above" or "closest".
-func (d Direction) String() string { return directions.Text(d) }
-
-// MarshalText writes what String returns.
-func (d Direction) MarshalText() ([]byte, error) { return directions.Marshal(d) }
-
-// UnmarshalText reads what MarshalText writes.
-func (d *Direction) UnmarshalText(text []byte) error {
-	err := directions.Unmarshal(text, d)
-	if errors.Is(err, field.ErrUnknown) {
-		return field.Bad(fmt.Sprintf("%.40q", text), "direction: below, above, closest", field.ErrUnknown)
-	}
-	return err
-}
-
 // A RoundingRule says how [Table.Nearest] rounds. The zero RoundingRule goes down.
 type RoundingRule struct {
-	Direction Direction  `json:"direction,omitzero"`
-	Ceiling   units.Mass `json:"ceiling,omitzero"` // per implement; 0 for none, which only Below allows
+	Direction units.Rounding // to the nearest, ties go down
+	Ceiling   units.Mass     // per implement; 0 for none, which only [units.Down] allows
 }
 
+// directions are the words for a direction in an error.
+var directions = []string{units.Down: "down", units.Nearest: "nearest", units.Up: "up"}
+
 // Validate returns every bad field of p at once: an unknown direction or a
-// ceiling below zero ([field.ErrOutOfRange]), and Above or Closest without a
-// ceiling ([ErrNoCeiling]).
+// ceiling below zero ([field.ErrOutOfRange]), and another direction than down
+// without a ceiling ([field.ErrMissing]).
 func (p RoundingRule) Validate() error {
 	var bad field.Errors
-	if p.Direction > Closest {
-		bad.Add("/direction", field.Bad(p.Direction, "below, above, closest", field.ErrOutOfRange))
-	}
 	switch {
-	case p.Ceiling < 0:
+	case int(p.Direction) >= len(directions):
+		bad.Add("/direction", field.Bad(p.Direction, strings.Join(directions, ", "), field.ErrOutOfRange))
+	case p.Ceiling == 0 && p.Direction != units.Down:
+		bad.Add("/ceiling", field.Bad(nil, fmt.Sprintf("a mass above 0 kg beside %q", directions[p.Direction]), field.ErrMissing))
+	}
+	if p.Ceiling < 0 {
 		bad.Add("/ceiling", field.Bad(p.Ceiling, "0 kg or more", field.ErrOutOfRange))
-	case p.Ceiling == 0 && p.Direction != Below:
-		bad.Add("/ceiling", field.Bad(nil, fmt.Sprintf("a mass above 0 kg beside %q", p.Direction), ErrNoCeiling))
 	}
 	return bad.Err()
 }
 
-// A TooHeavyError reports that a table has no load light enough. It unwraps to
-// [ErrTooHeavy].
+// A TooHeavyError reports that even the lightest load is too heavy.
 type TooHeavyError struct {
 	Lightest Load
 	Target   units.Mass // per implement, as asked for
@@ -81,32 +44,29 @@ type TooHeavyError struct {
 // Error gives the lightest load, the target and the ceiling.
 func (e *TooHeavyError) Error() string {
 	e = field.OrZero(e)
-	text := fmt.Sprintf("%v: %s, target %s", ErrTooHeavy, e.Lightest, e.Target)
+	text := fmt.Sprintf("equipment: lightest load too heavy: %s, target %s", e.Lightest, e.Target)
 	if e.Ceiling > 0 {
 		text += fmt.Sprintf(", ceiling %s", e.Ceiling)
 	}
 	return text
 }
 
-// Unwrap returns [ErrTooHeavy].
-func (e *TooHeavyError) Unwrap() error { return ErrTooHeavy }
-
 // Nearest returns the load that target, a mass per implement, is rounded to.
-// It never exceeds the ceiling of p, if there is one; with [Above] it is the
+// It never exceeds the ceiling of p, if there is one; with [units.Up] it is the
 // greatest load below target where kit and ceiling allow none at or above it,
 // so that the caller compares when that matters. For one policy, a greater
 // target never gives a lighter load.
 //
 // It returns a [TooHeavyError] if no load suits because even the lightest
-// exceeds the ceiling or, with [Below], the target; the errors of
+// exceeds the ceiling or, with [units.Down], the target; the errors of
 // [RoundingRule.Validate], with a [field.ErrOutOfRange] for "/target" below zero;
-// and an [EmptyKitError] from a zero Table.
+// and [ErrEmptyKit] from a zero Table.
 func (t *Table) Nearest(target units.Mass, p RoundingRule) (Load, error) {
 	if err := p.check(target); err != nil {
 		return Load{}, err
 	}
-	if t.Len() == 0 {
-		return Load{}, &EmptyKitError{}
+	if t.size() == 0 {
+		return Load{}, ErrEmptyKit
 	}
 	ceiling := units.MaxMass
 	if p.Ceiling > 0 {
@@ -146,11 +106,11 @@ func (t *Table) upTo(each units.Mass) int {
 
 // goUp decides between load i, the greatest not above target, and the next,
 // which is there and within the ceiling. i is -1 if there is none below.
-func (t *Table) goUp(i int, target units.Mass, d Direction) bool {
+func (t *Table) goUp(i int, target units.Mass, d units.Rounding) bool {
 	switch d {
-	case Above:
+	case units.Up:
 		return i < 0 || t.each[i] < target
-	case Closest:
+	case units.Nearest:
 		return i < 0 || t.each[i+1]-target < target-t.each[i]
 	}
 	return false
@@ -169,7 +129,7 @@ type Gap struct {
 // below zero.
 func (t *Table) Next(each units.Mass) (Gap, bool) {
 	i := t.upTo(each)
-	if each < 0 || i == t.Len() {
+	if each < 0 || i == t.size() {
 		return Gap{}, false
 	}
 	g := Gap{From: each, To: t.load(i), Step: t.each[i] - each}

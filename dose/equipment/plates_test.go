@@ -215,7 +215,7 @@ func (p problem) nearest(tb testing.TB, h body.Hold) string {
 	tb.Helper()
 	l, err := p.kit().Nearest(units.Mass(p.Target)*p.unit()/units.Mass(p.Sides/2), h, equipment.RoundingRule{})
 	switch {
-	case errors.Is(err, equipment.ErrTooHeavy):
+	case errors.As(err, new(*equipment.TooHeavyError)):
 		return "None None"
 	case err != nil || l.Validate() != nil:
 		tb.Fatalf("%s: Kit.Nearest: %v, %v", p.ID, err, l.Validate())

@@ -42,7 +42,7 @@ type spot struct{ ends, implements, limit int }
 const noLimit = math.MaxInt
 
 // newSums adds plates to start, whose rows rise by mass and have no plates yet.
-// It is false as soon as there are more than [MaxLoads] sums.
+// It is false as soon as there are more than maxLoads sums.
 //
 // Kind after kind is added, the lightest first, and each in lots of 1, 2, 4, …
 // plates, which make every number up to the stock. A lot is one merge of two
@@ -87,7 +87,7 @@ func (s *sums) take(kind uint16) {
 func (s *sums) addLot(next *sums, lot int, step units.Mass, limit int) bool {
 	next.clear(2 * len(s.rows))
 	bare, laden := 0, 0 // the rows whose turn it is, as they are and with the lot
-	for len(next.rows) <= MaxLoads {
+	for len(next.rows) <= maxLoads {
 		for laden < len(s.rows) && int(s.rows[laden].plates)+lot > limit {
 			laden++
 		}
@@ -119,12 +119,12 @@ func (s *sums) addLot(next *sums, lot int, step units.Mass, limit int) bool {
 }
 
 // clear makes s an empty buffer with room for n rows, of which it never needs
-// more than MaxLoads+1. Room grows by doubling, so that all buffers that were
+// more than maxLoads+1. Room grows by doubling, so that all buffers that were
 // ever made are together as large as the last.
 func (s *sums) clear(n int) {
-	n = min(n, MaxLoads+1)
+	n = min(n, maxLoads+1)
 	if s.rows = s.rows[:0]; cap(s.rows) < n {
-		s.rows = make([]row, 0, min(1<<bits.Len(uint(n)), MaxLoads+1))
+		s.rows = make([]row, 0, min(1<<bits.Len(uint(n)), maxLoads+1))
 	}
 }
 

@@ -14,28 +14,19 @@ import (
 	"example.org/posology/units/field"
 )
 
-// MaxLoads is the most loads that a table holds, 2^18.
-const MaxLoads = 1 << 18
+// maxLoads is the most loads that a table holds.
+const maxLoads = 1 << 18
 
 // What a good kit cannot do.
 var (
-	// ErrTooManyLoads: the kit makes more than [MaxLoads] loads.
+	// ErrTooManyLoads: the kit makes more than 262,144 loads.
 	ErrTooManyLoads = errors.New("equipment: too many loads")
-	// ErrEmptyKit: nothing in the kit can be held so; see [EmptyKitError].
+	// ErrEmptyKit: nothing in the kit can be held so.
 	ErrEmptyKit = errors.New("equipment: nothing to hold")
 )
 
-// An EmptyKitError reports that nothing in the kit can be held in the way
-// asked for. It unwraps to [ErrEmptyKit].
-type EmptyKitError struct{ Hold body.Hold }
-
-// Error names the hold.
-func (e *EmptyKitError) Error() string {
-	return fmt.Sprintf("%v %s", ErrEmptyKit, field.OrZero(e).Hold)
-}
-
-// Unwrap returns [ErrEmptyKit].
-func (e *EmptyKitError) Unwrap() error { return ErrEmptyKit }
+// nothingToHold reports that nothing in the kit can be held as h says.
+func nothingToHold(h body.Hold) error { return fmt.Errorf("%w %s", ErrEmptyKit, h) }
 
 // A Table lists what a kit makes for one hold. It never changes and is safe for
 // concurrent use. The zero Table and a nil one have no loads.
@@ -80,8 +71,8 @@ type item struct {
 // on. The order in which plates are listed makes no difference.
 //
 // It returns the errors of [Kit.Validate], with those of the hold below "/hold";
-// an [EmptyKitError] if nothing can be held so; and [ErrTooManyLoads], without
-// having listed them, if there are more than [MaxLoads] loads.
+// [ErrEmptyKit] if nothing can be held so; and [ErrTooManyLoads], without
+// having listed them, if there are more than 262,144 loads.
 func (k Kit) Compile(h body.Hold) (*Table, error) { return k.compileOnce(h, anyKind) }
 
 // CompileFor returns what the kit makes for an exercise: what [Kit.Compile] returns for
@@ -93,7 +84,7 @@ func (k Kit) CompileFor(ex exercise.Exercise) (*Table, error) {
 		if _, err := k.Compile(ex.Hold); err != nil {
 			return nil, err
 		}
-		return nil, &EmptyKitError{ex.Hold}
+		return nil, nothingToHold(ex.Hold)
 	}
 	with := anyKind
 	if dumbbell := slices.Contains(ex.Implements, exercise.Dumbbell); dumbbell != slices.Contains(ex.Implements, exercise.Kettlebell) {
@@ -150,8 +141,8 @@ func (k *Kit) compile(h body.Hold, with ofHand) (*Table, error) {
 	if !t.fill(*k, with) {
 		return nil, tooManyLoads(h)
 	}
-	if t.Len() == 0 {
-		return nil, &EmptyKitError{h}
+	if t.size() == 0 {
+		return nil, nothingToHold(h)
 	}
 	return t, nil
 }
@@ -268,10 +259,10 @@ func (t *Table) addStacks(stacks []Stack) bool {
 // listed makes the mass with no more plates. first is the item of the first start.
 func (t *Table) merge(s *sums, base units.Mass, limit, first int) bool {
 	each, made := t.each, t.made
-	room := min(len(each)+len(s.rows), MaxLoads+1)
+	room := min(len(each)+len(s.rows), maxLoads+1)
 	t.each, t.made = make([]units.Mass, 0, room), make([]recipe, 0, room)
 	i, j := 0, 0
-	for len(t.each) <= MaxLoads {
+	for len(t.each) <= maxLoads {
 		for j < len(s.rows) && int(s.rows[j].plates) > limit {
 			j++
 		}
@@ -317,8 +308,8 @@ func (t *Table) plates(r recipe) int {
 	return 0
 }
 
-// Len returns the number of loads.
-func (t *Table) Len() int {
+// size returns the number of loads.
+func (t *Table) size() int {
 	if t == nil {
 		return 0
 	}
@@ -338,7 +329,7 @@ func (t *Table) load(i int) Load {
 // Loads yields the loads, rising, each mass once.
 func (t *Table) Loads() iter.Seq[Load] {
 	return func(yield func(Load) bool) {
-		for i := range t.Len() {
+		for i := range t.size() {
 			if !yield(t.load(i)) {
 				return
 			}
@@ -348,7 +339,7 @@ func (t *Table) Loads() iter.Seq[Load] {
 
 // Lightest returns the lightest load; of a zero Table, the zero Load.
 func (t *Table) Lightest() Load {
-	if t.Len() == 0 {
+	if t.size() == 0 {
 		return Load{}
 	}
 	return t.load(0)
@@ -356,10 +347,10 @@ func (t *Table) Lightest() Load {
 
 // Heaviest returns the heaviest load; of a zero Table, the zero Load.
 func (t *Table) Heaviest() Load {
-	if t.Len() == 0 {
+	if t.size() == 0 {
 		return Load{}
 	}
-	return t.load(t.Len() - 1)
+	return t.load(t.size() - 1)
 }
 
 // search returns how many loads weigh less than each, and whether the one at
@@ -381,5 +372,5 @@ func (t *Table) Find(each units.Mass) (Load, bool) {
 }
 
 func tooManyLoads(h body.Hold) error {
-	return fmt.Errorf("%w: over %d, %s", ErrTooManyLoads, MaxLoads, h)
+	return fmt.Errorf("%w: over %d, %s", ErrTooManyLoads, maxLoads, h)
 }

@@ -10,8 +10,8 @@ import (
 	"example.org/posology/units/field"
 )
 
-// MaxWays is the most ways to put one load together that [Kit.Ways] lists.
-const MaxWays = 32
+// maxWays is the most ways to put one load together that [Kit.Ways] lists.
+const maxWays = 32
 
 // waySums is how many part sums of plates are tried on one handle or bar.
 const waySums = 20_000
@@ -73,12 +73,12 @@ func alike(list []Dumbbell, mass units.Mass) int {
 // implement, in the order in which [Kit.Compile] would choose among them; a
 // stack appears once, whatever its add-ons, and a band is nothing of the kit that is
 // counted. The list is empty if the kit does
-// not make the load. It is whole unless there are more than [MaxWays] or a
+// not make the load. It is whole unless there are more than 32 or a
 // stock of plates is too large to go through, and then all is false.
 //
 // It returns the errors of [Kit.Validate], with those of the hold below
 // "/hold", a [field.ErrOutOfRange] for "/each" below zero, and
-// [ErrTooManyLoads] for a stack of more than [MaxLoads].
+// [ErrTooManyLoads] for a stack of more than 262,144 loads.
 func (k Kit) Ways(each units.Mass, h body.Hold) (ways []Way, all bool, err error) {
 	var bad field.Errors
 	bad.Add("", k.Validate())
@@ -93,9 +93,9 @@ func (k Kit) Ways(each units.Mass, h body.Hold) (ways []Way, all bool, err error
 	if err := f.find(); err != nil {
 		return nil, false, err
 	}
-	slices.SortStableFunc(f.ways, func(a, b Way) int { return cmp.Compare(a.Load.Plates(), b.Load.Plates()) })
-	if len(f.ways) > MaxWays {
-		f.ways, f.all = f.ways[:MaxWays], false
+	slices.SortStableFunc(f.ways, func(a, b Way) int { return cmp.Compare(a.Load.plates(), b.Load.plates()) })
+	if len(f.ways) > maxWays {
+		f.ways, f.all = f.ways[:maxWays], false
 	}
 	return f.ways, f.all, nil
 }
@@ -178,7 +178,7 @@ func (f *finder) plates(onEnd units.Mass, limit int, parts []Part, first Use) {
 		}
 	}
 	slices.SortFunc(r.kinds, func(a, b stocked) int { return cmp.Compare(b.mass.Mass, a.mass.Mass) })
-	for n := 1; n <= min(limit, most) && r.left > 0 && len(r.found) <= MaxWays; n++ {
+	for n := 1; n <= min(limit, most) && r.left > 0 && len(r.found) <= maxWays; n++ {
 		r.choose(0, n, onEnd, nil)
 	}
 	f.all = f.all && r.left > 0
@@ -213,7 +213,7 @@ func (r *rack) choose(i, n int, mass units.Mass, counts []int) {
 		r.found = append(r.found, slices.Clone(counts))
 		return
 	}
-	if r.left--; r.left <= 0 || n == 0 || i == len(r.kinds) || len(r.found) > MaxWays {
+	if r.left--; r.left <= 0 || n == 0 || i == len(r.kinds) || len(r.found) > maxWays {
 		return
 	}
 	heaviest, lightest := r.kinds[i].mass.Mass, r.kinds[len(r.kinds)-1].mass.Mass

@@ -13,8 +13,7 @@
 // without a weight. Where ladders part, the upper one's first step points down
 // to where they part, and that exercise points up along its own: the abdominal
 // crunch stands above the dead bug in this way, the leg press above the
-// sit-to-stand. [Catalogue.Supported] finds the variant that leaves a hand for
-// a support.
+// sit-to-stand.
 //
 // # Implements and holds
 //

@@ -27,18 +27,6 @@ func (c Catalogue) Ladder(id ID) []Exercise {
 	return steps
 }
 
-// Supported returns the hardest variant, the exercise itself included, that
-// leaves a hand for a support or is done sitting or lying: the first on the way
-// down that does not ask to stand freely. It is false if there is none.
-func (c Catalogue) Supported(id ID) (Exercise, bool) {
-	for e := c.at(id); e != nil; e = c.at(e.Easier) {
-		if !e.Demands.Has(body.FreeStanding) {
-			return e.clone(), true
-		}
-	}
-	return Exercise{}, false
-}
-
 // Instead yields what can stand in for the exercise, none of it harder: the
 // steps down from it, the nearest first; then, in the order of [Catalogue.All],
 // what else has its pattern, has no more steps below it, and is done with the

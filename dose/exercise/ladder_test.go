@@ -7,47 +7,9 @@ import (
 	"testing"
 
 	"example.org/posology/dose/exercise"
-	"example.org/posology/units/body"
 	"example.org/posology/units/field"
 	"pgregory.net/rapid"
 )
-
-// TestSupported walks the whole catalogue by hand: the first step down, from
-// the exercise on, that leaves a hand for a support.
-func TestSupported(t *testing.T) {
-	c := exercise.Standard()
-	for e := range c.All() {
-		got, ok := c.Supported(e.ID)
-		if !ok || got.Demands.Has(body.FreeStanding) {
-			t.Errorf("%s: %s, %v, demands %s", e.ID, got.ID, ok, got.Demands)
-			continue
-		}
-		for step := e; step.ID != got.ID; step, _ = c.Get(step.Easier) {
-			if !step.Demands.Has(body.FreeStanding) {
-				t.Errorf("%s: %s passes over %s", e.ID, got.ID, step.ID)
-				break
-			}
-		}
-	}
-	for id, want := range map[exercise.ID]exercise.ID{
-		"step-up": "supported-step-up", "goblet-squat": "supported-sit-to-stand", "lateral-raise": "seated-scaption-raise",
-		"plank": "plank", "farmers-carry": "supported-march",
-	} {
-		if got, _ := c.Supported(id); got.ID != want {
-			t.Errorf("Supported(%s) = %s, want %s", id, got.ID, want)
-		}
-	}
-	own, err := c.With(exercise.Exercise{ID: "tandem-stand", Name: "tandem stand", Pattern: exercise.Trunk, Hold: body.Unloaded, Measure: exercise.Seconds,
-		Muscles: []exercise.Work{{Muscle: body.Soleus, Role: exercise.Prime}}, Demands: body.DemandSet(body.FreeStanding)})
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, id := range []exercise.ID{"tandem-stand", "no-such"} {
-		if got, ok := own.Supported(id); ok {
-			t.Errorf("Supported(%s) = %s, want none", id, got.ID)
-		}
-	}
-}
 
 // TestInstead: never anything harder, nothing but bodies and dumbbells off the
 // ladder, and everything that fits.

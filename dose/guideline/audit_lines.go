@@ -18,6 +18,13 @@ type auditor struct {
 
 type bound = units.Range[float64]
 
+// Facts of package volume.
+const (
+	factEvenSides    evidence.FactID = "volume.even-sides"
+	factOpposed      evidence.FactID = "volume.opposed"
+	factLiftingAlone evidence.FactID = "volume.lifting-alone"
+)
+
 // lines tell, in the order of the findings, in which unit a field is held against
 // a week, and what bounds it.
 var lines = [...]struct {
@@ -285,7 +292,7 @@ func (a *auditor) beside() {
 	}{{FieldBalanceDays, a.week.BalanceDays}, {FieldAerobic, a.week.AerobicMinutes}, {FieldImpacts, a.week.Impacts}} {
 		l := a.line(f.field, "", given(f.found))
 		if l.Bound.IsZero() && f.field == FieldAerobic {
-			l.Fact = volume.FactLiftingAlone
+			l.Fact = factLiftingAlone
 		}
 		if f.found == nil && !l.Bound.IsZero() && slices.Contains(a.week.Proposed, f.field) {
 			a.add(l, Proposed)
@@ -304,7 +311,7 @@ func (a *auditor) opposed(i Field, one, other volume.Movement) {
 }
 
 func (a *auditor) movement(i Field, of volume.Movement, mine, theirs int) {
-	l := AuditLine{Item: i, Of: of.String(), Found: given(&mine), Unit: "sets a week", Population: a.of.Population, Fact: volume.FactOpposed}
+	l := AuditLine{Item: i, Of: of.String(), Found: given(&mine), Unit: "sets a week", Population: a.of.Population, Fact: factOpposed}
 	if mine > 0 || theirs == 0 {
 		a.add(l, NotStated)
 		return
@@ -340,5 +347,5 @@ func (a *auditor) sides() {
 
 func (a *auditor) evenness(of string, found float64) AuditLine {
 	return AuditLine{Item: FieldSides, Of: of, Found: units.Exactly(found), Unit: "sets a week", Population: a.of.Population,
-		Basis: evidence.CommonPractice, Fact: volume.FactEvenSides}
+		Basis: evidence.CommonPractice, Fact: factEvenSides}
 }

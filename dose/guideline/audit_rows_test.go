@@ -75,7 +75,7 @@ func TestAuditEveryRow(t *testing.T) {
 
 func checkFinding(t *testing.T, r guideline.Recommendation, f guideline.AuditLine, facts map[evidence.FactID]evidence.Fact) {
 	t.Helper()
-	own := f.Item >= guideline.FieldPushPull || f.Fact == volume.FactLiftingAlone
+	own := f.Item >= guideline.FieldPushPull || f.Fact == "volume.lifting-alone"
 	fact, known := facts[f.Fact]
 	stated := f.Verdict != guideline.NotStated
 	switch {

@@ -1,110 +1,53 @@
 package guideline_test
 
 import (
-	"encoding/json"
 	"fmt"
-	"slices"
 	"testing"
 
 	"example.org/posology/dose/guideline"
-	"example.org/posology/units/field"
-	"github.com/google/go-cmp/cmp"
 )
 
-// TestCompare holds each cell of a table of all rows against the row.
-func TestCompare(t *testing.T) {
-	all := slices.Collect(guideline.All())
-	table := guideline.Compare(all...)
-	if !slices.Equal(table.Columns, ids(all)) {
-		t.Errorf("columns %v", table.Columns)
-	}
-	fields := slices.DeleteFunc(slices.Collect(guideline.Fields()), func(f guideline.Field) bool { return f >= guideline.FieldPushPull }) // those that a row can state
-	if len(table.Lines) != len(fields) {
-		t.Fatalf("%d lines, want one for each of the %d fields", len(table.Lines), len(fields))
-	}
-	for i, line := range table.Lines {
-		if line.Field != fields[i] || line.About == "" || line.About != line.Field.About() {
-			t.Errorf("line %d is %s, %q, want %s", i, line.Field, line.About, fields[i])
-		}
-		for k, cell := range line.Cells {
-			text, stated := all[k].Stated(line.Field)
-			fact, _ := all[k].Fact(line.Field)
-			if cell.Stated() != stated || cell.Basis != all[k].BasisOf(line.Field) || cell.Fact != fact || stated && text != line.About+": "+cell.Value {
-				t.Errorf("%s of %s: %+v, want %q, %v", line.Field, all[k].ID, cell, text, stated)
-			}
-		}
-	}
-	if (guideline.Field(0)).About() != "" || (guideline.Field(99)).About() != "" {
-		t.Error("what is no field is about something")
-	}
-}
-
-// TestCompareIsSilent: what no column states has no line.
-func TestCompareIsSilent(t *testing.T) {
-	who, _ := guideline.Get("who2020-adults")
-	fyfe, _ := guideline.Get("fyfe2022-minimal-dose")
-	table := guideline.Compare(who, fyfe)
-	var got []guideline.Field
-	for _, line := range table.Lines {
-		got = append(got, line.Field)
-	}
-	if want := []guideline.Field{guideline.FieldPopulation, guideline.FieldDays, guideline.FieldAerobic}; !slices.Equal(got, want) {
-		t.Errorf("lines %v, want %v", got, want)
-	}
-	if days := table.Lines[1].Cells; days[0].Value != "at least 2" || days[1] != (guideline.Cell{}) {
-		t.Errorf("days %+v", days)
-	}
-	if empty := guideline.Compare(); len(empty.Lines) != 0 || len(empty.Columns) != 0 {
-		t.Errorf("nothing compared gives %+v", empty)
-	}
-	text, err := json.Marshal(table)
-	var back guideline.Comparison
-	if err != nil || field.Decode(text, &back, field.Strict) != nil || !cmp.Equal(back, table) {
-		t.Errorf("%s, %v, comes back as %+v", text, err, back)
-	}
-	for _, bad := range []string{`{"columns":["a"],"lines":[{"field":"days","about":"","cells":[]}]}`, `{"columms":[]}`} {
-		if err := field.Decode([]byte(bad), &back, field.Strict); err == nil || len(back.Columns) != 2 {
-			t.Errorf("Unmarshal(%s) = %v, want an error and no change", bad, err)
-		}
-	}
-}
-
-func ExampleCompare() {
-	var list []guideline.Recommendation
+// Rows side by side, field by field: what one of them does not state stays silent.
+func ExampleRecommendation_Stated() {
+	fields := []guideline.Field{guideline.FieldDays, guideline.FieldSets, guideline.FieldReps}
 	for _, id := range []guideline.ID{"who2020-older", "acsm2011-older-start", "nsca2019-older-healthy"} {
 		r, err := guideline.Get(id)
 		if err != nil {
 			fmt.Println(err)
 			return
 		}
-		list = append(list, r)
-	}
-	table := guideline.Compare(list...)
-	fmt.Println(table.Columns)
-	for _, line := range table.Lines[2:5] {
-		fmt.Print(line.About)
-		for _, cell := range line.Cells {
-			if !cell.Stated() {
-				fmt.Print(" | -")
-				continue
+		fmt.Print(id)
+		for _, f := range fields {
+			if text, ok := r.Stated(f); ok {
+				fmt.Printf(" | %s (%s)", text, r.BasisOf(f))
 			}
-			fmt.Printf(" | %s (%s)", cell.Value, cell.Basis)
 		}
 		fmt.Println()
 	}
 	// Output:
-	// [who2020-older acsm2011-older-start nsca2019-older-healthy]
-	// days a week | at least 2 (secondary) | 2 to 3 (published) | 2 to 3 (from memory)
-	// sets per exercise | - | at least 1 (from memory) | 2 to 3 (secondary)
-	// repetitions per set | - | 10 to 15 (from memory) | -
+	// who2020-older | days a week: at least 2 (secondary)
+	// acsm2011-older-start | days a week: 2 to 3 (published) | sets per exercise: at least 1 (from memory) | repetitions per set: 10 to 15 (from memory)
+	// nsca2019-older-healthy | days a week: 2 to 3 (from memory) | sets per exercise: 2 to 3 (secondary)
 }
 
-func BenchmarkCompare(b *testing.B) {
-	b.ReportAllocs()
-	list := guideline.For(guideline.Query{Goal: guideline.Strength, Age: 70})[:6]
-	for b.Loop() {
-		if len(guideline.Compare(list...).Lines) == 0 {
-			b.Fatal("nothing is stated")
+// Every field that a row can state is stated by one and says what it is about.
+func TestEveryFieldIsStated(t *testing.T) {
+	stated := map[guideline.Field]bool{}
+	for r := range guideline.All() {
+		for f := range guideline.Fields() {
+			text, ok := r.Stated(f)
+			stated[f] = stated[f] || ok
+			if ok && len(text) <= len(f.About()+": ") {
+				t.Errorf("%s of %s: %q", f, r.ID, text)
+			}
 		}
+	}
+	for f := range guideline.Fields() {
+		if f.About() == "" || stated[f] != (f < guideline.FieldPushPull) {
+			t.Errorf("%s is about %q, stated: %v", f, f.About(), stated[f])
+		}
+	}
+	if (guideline.Field(0)).About() != "" || (guideline.Field(99)).About() != "" {
+		t.Error("what is no field is about something")
 	}
 }

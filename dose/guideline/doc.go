@@ -12,7 +12,7 @@
 //
 // [For] finds the rows that fit a person and a goal, the closest first. A
 // [Condition] is how rows for an illness are found; what superseded rows say
-// stands last. [Compare] sets rows side by side, field by field.
+// stands last. [Recommendation.Stated] says what a row states, field by field.
 //
 // # How a number is known
 //

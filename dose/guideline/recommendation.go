@@ -62,18 +62,11 @@ type Effect struct {
 	Unit  EffectUnit `json:"unit"`
 }
 
-// EffectUnit is what an effect is counted in. Effects in different units, and
-// those of different sources, are not comparable.
+// EffectUnit is what an effect is counted in: "SMD", the standardised mean difference
+// between groups; "effect size", a change over its standard deviation; "%" of the value
+// at the start; or "kg". Effects in different units, and those of different sources, are
+// not comparable.
 type EffectUnit uint8
-
-// Units of effects.
-const (
-	_          EffectUnit = iota // not given
-	SMD                          // "SMD": standardised mean difference between groups
-	EffectSize                   // "effect size": change over its standard deviation
-	Percent                      // "%": of the value at the start
-	Kilograms                    // "kg"
-)
 
 var effectUnits = field.NewVocabulary[EffectUnit]("unit of effect", "", "SMD", "effect size", "%", "kg")
 
@@ -154,8 +147,8 @@ type Recommendation struct {
 	SupersededBy []ID `json:"superseded_by,omitempty"`
 }
 
-// Clinical reports whether r is for people with a condition.
-func (r Recommendation) Clinical() bool { return len(r.Conditions) > 0 }
+// clinical reports whether r is for people with a condition.
+func (r Recommendation) clinical() bool { return len(r.Conditions) > 0 }
 
 // BasisOf returns how field f of r is known, and zero if r does not state it.
 func (r Recommendation) BasisOf(f Field) evidence.Basis {

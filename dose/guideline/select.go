@@ -95,7 +95,7 @@ func (q Query) fits(r Recommendation) bool {
 	return (q.Goal == 0 || r.Goal == q.Goal) &&
 		(q.Training == 0 || len(r.Training) == 0 || slices.Contains(r.Training, q.Training)) &&
 		(q.Age == 0 || r.AgeMin <= q.Age && (r.AgeMax == 0 || q.Age <= r.AgeMax)) &&
-		(!r.Clinical() || q.shares(r) || len(q.Conditions) == 0 && !q.AtLarge)
+		(!r.clinical() || q.shares(r) || len(q.Conditions) == 0 && !q.AtLarge)
 }
 
 // shares reports whether r is for one of the person's conditions.
@@ -123,7 +123,7 @@ func (q Query) closer(a, b Recommendation) int {
 	return cmp.Or(
 		falseFirst(len(a.SupersededBy) > 0, len(b.SupersededBy) > 0),
 		falseFirst(!q.shares(a), !q.shares(b)),
-		falseFirst(a.Clinical(), b.Clinical()),
+		falseFirst(a.clinical(), b.clinical()),
 		falseFirst(len(a.Training) == 0, len(b.Training) == 0),
 		cmp.Compare(b.AgeMin, a.AgeMin),
 		betterKnown(a.Basis, b.Basis),

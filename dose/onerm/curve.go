@@ -7,7 +7,6 @@ import (
 
 	"example.org/posology/dose/onerm/internal/bend"
 	"example.org/posology/units"
-	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
 
@@ -28,18 +27,12 @@ func (c Curve) bend() bend.Bend {
 // OneRM returns the 1RM: the load at one repetition, to the nearest nanogram.
 func (c Curve) OneRM() units.Mass { return c.data.OneRM }
 
-// Form returns the form.
-func (c Curve) Form() Form { return c.data.Form }
-
-// Data returns all the numbers of the curve.
+// Data returns all the numbers of the curve, its form and how it came about.
 func (c Curve) Data() CurveData {
 	d := c.data
 	d.Covariance, d.Reasons = slices.Clone(d.Covariance), slices.Clone(d.Reasons)
 	return d
 }
-
-// Reasons returns how the curve came about, in a fresh slice.
-func (c Curve) Reasons() []evidence.Reason { return slices.Clone(c.data.Reasons) }
 
 // Studied returns the repetitions to failure of the points, from the fewest to
 // the most. Beyond them the curve is only the form, and the form may be wrong.

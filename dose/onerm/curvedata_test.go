@@ -92,7 +92,7 @@ func TestNewCurve(t *testing.T) {
 	if err != nil || string(text) != storedCurve {
 		t.Errorf("%s, %v", text, err)
 	}
-	if c.Covariance()[0][0] != 0.01 || c.Covariance()[2][2] != 1 || c.Form().Parameters() != 3 || c.String() != "exponential-floor through 3 sets" {
+	if c.Covariance()[0][0] != 0.01 || c.Covariance()[2][2] != 1 || c.Data().Form.Parameters() != 3 || c.String() != "exponential-floor through 3 sets" {
 		t.Errorf("%v: %v", c, c.Covariance())
 	}
 	// 0.5 + 0.5·e^(−0.08·7), by hand

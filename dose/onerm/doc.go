@@ -44,7 +44,7 @@
 // not known is in the chance that package strength keeps.
 //
 // Where the body or a long limb is most of what is lifted, a 1RM of the held
-// weight misleads: FromSet returns [ErrMovesBody], and progress is counted in
+// weight misleads: FromSet refuses the exercise, and progress is counted in
 // repetitions at that load.
 //
 // # Representation and rounding
@@ -57,8 +57,8 @@
 // # Errors
 //
 // Bad input gives a [*field.Error], or all of them as [field.Errors].
-// Nothing is clamped. Besides the categories of package field there are
-// [ErrNotStudied] and [ErrMovesBody].
+// Nothing is clamped. Besides the categories of package field there is
+// [ErrNotStudied].
 //
 // # Sources
 //

@@ -1,7 +1,6 @@
 package onerm
 
 import (
-	"errors"
 	"fmt"
 
 	"example.org/posology/dose/exercise"
@@ -12,16 +11,10 @@ import (
 	"example.org/posology/units/field"
 )
 
-var (
-	// ErrNotStudied: repetitions to failure over which no equation that fits
-	// this person was tested, or a reserve too large to be counted. It is a
-	// [field.ErrOutOfRange] too.
-	ErrNotStudied = fmt.Errorf("onerm: not studied: %w", field.ErrOutOfRange)
-	// ErrMovesBody: the body, or a long limb, is most of what is lifted, so that
-	// a 1RM of the held weight alone would mislead. Count the repetitions at
-	// that load instead.
-	ErrMovesBody = errors.New("onerm: the body, or a long limb, is most of what is lifted")
-)
+// ErrNotStudied: repetitions to failure over which no equation that fits
+// this person was tested, or a reserve too large to be counted. It is a
+// [field.ErrOutOfRange] too.
+var ErrNotStudied = fmt.Errorf("onerm: not studied: %w", field.ErrOutOfRange)
 
 // A FormulaEstimate is what one equation by itself makes of a set.
 type FormulaEstimate struct {
@@ -169,7 +162,7 @@ func checkMatch(s setlog.Set, e exercise.Exercise) error {
 		bad.Add("/set/load", field.Bad(s.Load, "a load above 0 kg", field.ErrOutOfRange))
 	}
 	if e.MovesBody {
-		bad.Add("/exercise/moves_body", refuse(field.Bad(true, "an exercise in which the weight is most of what is lifted; here count the repetitions at this load", ErrMovesBody),
+		bad.Add("/exercise/moves_body", refuse(field.Bad(true, "an exercise in which the weight is most of what is lifted; here count the repetitions at this load", field.ErrConflict),
 			evidence.Because(codeNoMovesBody, factMovesBody)))
 	}
 	if e.Measure != exercise.Repetitions && e.Measure != 0 {

@@ -38,8 +38,9 @@ func (a attempt) measured() bool { return a.reps == 1 && a.high == 0 }
 // not counted in repetitions; a [field.ErrMissing] for a day, an effort, an age
 // or a training status not given, and for a sex where it decides; an
 // [units.ErrNoRIR] for an effort that has no reserve; [ErrNotStudied] for a
-// reserve above 5 or repetitions to failure outside the studied range;
-// [ErrMovesBody].
+// reserve above 5 or repetitions to failure outside the studied range; a
+// [field.ErrConflict] where the body, or a long limb, is most of what is lifted, so that a
+// 1RM of the held weight alone would mislead.
 // [WhyRefused] says in words why a set that is in order gives no estimate.
 func FromSet(s setlog.Set, e exercise.Exercise, p body.Person) (Estimate, error) {
 	return Options{}.FromSet(s, e, p)

@@ -2,7 +2,6 @@ package onerm
 
 import (
 	"fmt"
-	"math"
 
 	"example.org/posology/dose/onerm/internal/shape"
 	"example.org/posology/units/field"
@@ -19,39 +18,13 @@ import (
 // by its index ("/load/3", "/reps/3"); the result is then nil and what dst held
 // is lost. Lists of different length are a [field.ErrConflict].
 func (f Formula) OneRMs(dst, load []float64, reps []int32) ([]float64, error) {
-	return f.fill(dst, load, reps, func(at int, _ []float64) error { return f.badEntry("/load", at, load[at], reps[at]) })
-}
-
-// OneRMsOrNaN is [Formula.OneRMs] for lists with holes: a bad entry gives NaN
-// in its place and no error. The errors left are those of the formula and of
-// lists of different length.
-func (f Formula) OneRMsOrNaN(dst, load []float64, reps []int32) ([]float64, error) {
-	return f.fill(dst, load, reps, func(at int, out []float64) error {
-		out[at] = math.NaN()
-		return nil
-	})
-}
-
-// Loads returns the load for each 1RM that can be lifted so many repetitions to
-// failure: the inverse of [Formula.OneRMs] in the load, with the same rules and
-// errors, which name "/one_rm/3" or "/reps/3".
-func (f Formula) Loads(dst, oneRM []float64, reps []int32) ([]float64, error) {
-	dst, err := f.room(dst, oneRM, reps)
+	dst, err := f.room(dst, load, reps)
 	if err != nil {
 		return nil, err
 	}
-	low, high := equations[f].Whole()
 	factors := equations[f].Table()
-	for i, x := range oneRM {
-		r := reps[i]
-		switch {
-		case shape.BadPair(x, r, low, uint32(high-low)):
-			return nil, f.badEntry("/one_rm", i, x, r)
-		case r < shape.Tabled:
-			dst[i] = x / factors[r]
-		default:
-			dst[i] = x / equations[f].Factor(float64(r))
-		}
+	if at := equations[f].Fill(dst, load, reps, &factors); at < len(load) {
+		return nil, f.badEntry(at, load[at], reps[at])
 	}
 	return dst, nil
 }
@@ -70,28 +43,10 @@ func (f Formula) room(dst, load []float64, reps []int32) ([]float64, error) {
 	return dst[:len(load)], nil
 }
 
-// fill computes dst and hands every bad entry to bad, whose error ends it.
-func (f Formula) fill(dst, load []float64, reps []int32, bad func(at int, dst []float64) error) ([]float64, error) {
-	dst, err := f.room(dst, load, reps)
-	if err != nil {
-		return nil, err
-	}
-	factors := equations[f].Table()
-	for at := 0; at < len(load); at++ {
-		at += equations[f].Fill(dst[at:], load[at:], reps[at:], &factors)
-		if at < len(load) {
-			if err := bad(at, dst); err != nil {
-				return nil, err
-			}
-		}
-	}
-	return dst, nil
-}
-
-func (f Formula) badEntry(list string, i int, load float64, reps int32) error {
+func (f Formula) badEntry(i int, load float64, reps int32) error {
 	var bad field.Errors
 	if !(load > 0 && load <= shape.MaxLoad) {
-		bad.Add("", field.New(fmt.Sprintf("%s/%d", list, i), load, "above 0 and at most 9.22e18", field.ErrOutOfRange))
+		bad.Add("", field.New(fmt.Sprintf("/load/%d", i), load, "above 0 and at most 9.22e18", field.ErrOutOfRange))
 	}
 	bad.Add("", f.checkReps(fmt.Sprintf("/reps/%d", i), float64(reps)))
 	return bad.Err()

@@ -85,67 +85,6 @@ func TestListIsOneByOne(t *testing.T) {
 	})
 }
 
-// TestHoles: by choice a bad entry is NaN, and the others are as they would be.
-func TestHoles(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		f := drawFormula.Draw(t, "formula")
-		n := rapid.SampledFrom([]int{0, 1, 3, 1023, 1024, 1025, 2050}).Draw(t, "n")
-		load, reps := make([]float64, n), make([]int32, n)
-		for i := range load {
-			load[i], reps[i] = 20, 5
-		}
-		for range rapid.IntRange(0, 5).Draw(t, "bad") {
-			if n > 0 {
-				i := rapid.IntRange(0, n-1).Draw(t, "at")
-				load[i] = rapid.SampledFrom([]float64{0, -1, math.NaN(), math.Inf(1), 20}).Draw(t, "load")
-				reps[i] = rapid.SampledFrom([]int32{0, -3, 5}).Draw(t, "reps")
-			}
-		}
-		want, _ := f.OneRM(20*units.Kilogram, 5)
-		bad := slices.Clone(load)
-		got, err := f.OneRMsOrNaN(bad, bad, reps) // in place
-		if err != nil || len(got) != n {
-			t.Fatal(len(got), err)
-		}
-		for i, x := range got {
-			if good := load[i] == 20 && reps[i] == 5; good != !math.IsNaN(x) || good && math.Abs(x-want.Kilograms()) > 1e-11 {
-				t.Errorf("%v: entry %d, %v kg for %d: %v", f, i, load[i], reps[i], x)
-			}
-		}
-	})
-	if _, err := onerm.Epley.OneRMsOrNaN(nil, []float64{1}, nil); !errors.Is(err, field.ErrConflict) {
-		t.Errorf("lists of different length: %v", err)
-	}
-}
-
-// TestLoads: loads and one-repetition maxima lead back to each other.
-func TestLoads(t *testing.T) {
-	for _, f := range everyFormula {
-		oneRM, reps := []float64{30, 40, 50}, []int32{2, 5, 10}
-		load, err := f.Loads(nil, oneRM, reps)
-		if err != nil {
-			t.Fatal(err)
-		}
-		back, err := f.OneRMs(load, load, reps)
-		for i := range oneRM {
-			if err != nil || math.Abs(back[i]-oneRM[i]) > 1e-13*oneRM[i] {
-				t.Errorf("%v: %v → %v (%v)", f, oneRM[i], back[i], err)
-			}
-		}
-	}
-	far, err := onerm.Epley.Loads(nil, []float64{30}, []int32{60})
-	if err != nil || far[0] != 10 {
-		t.Errorf("60 repetitions: %v, %v", far, err)
-	}
-	var which *field.Error
-	if _, err := onerm.Brzycki.Loads(nil, []float64{1, -1}, []int32{5, 5}); !errors.As(err, &which) || which.Path != "/one_rm/1" {
-		t.Errorf("a 1RM below 0: %v", err)
-	}
-	if _, err := onerm.Brzycki.Loads(nil, []float64{1}, nil); !errors.Is(err, field.ErrConflict) {
-		t.Errorf("lists of different length: %v", err)
-	}
-}
-
 func TestListStorage(t *testing.T) {
 	load, reps := []float64{10, 20}, []int32{5, 10}
 	want, _ := onerm.Epley.OneRMs(nil, load, reps)

@@ -56,7 +56,7 @@ func TestRefused(t *testing.T) {
 		{"another exercise", func(s *setlog.Set, _ *exercise.Exercise, _ *body.Person) { s.Exercise = "row" }, "/set/exercise", field.ErrConflict},
 		{"another hold", func(s *setlog.Set, _ *exercise.Exercise, _ *body.Person) { s.Hold = body.OnBar }, "/set/hold", field.ErrConflict},
 		{"no hold", func(s *setlog.Set, _ *exercise.Exercise, _ *body.Person) { s.Hold = 0 }, "/set/hold", field.ErrMissing},
-		{"moves the body", func(_ *setlog.Set, e *exercise.Exercise, _ *body.Person) { e.MovesBody = true }, "/exercise/moves_body", onerm.ErrMovesBody},
+		{"moves the body", func(_ *setlog.Set, e *exercise.Exercise, _ *body.Person) { e.MovesBody = true }, "/exercise/moves_body", field.ErrConflict},
 		{"seconds", func(_ *setlog.Set, e *exercise.Exercise, _ *body.Person) { e.Measure = exercise.Seconds }, "/exercise/measure", field.ErrConflict},
 		{"no measure", func(_ *setlog.Set, e *exercise.Exercise, _ *body.Person) { e.Measure = 0 }, "/exercise/measure", field.ErrMissing},
 		{"no age", func(_ *setlog.Set, _ *exercise.Exercise, p *body.Person) { p.Age = 0 }, "/person/age", field.ErrMissing},

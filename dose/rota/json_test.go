@@ -46,7 +46,7 @@ func TestPlanErrors(t *testing.T) {
 		{"no hold", "/clients/0/items/0/hold", field.ErrMissing, func(c *rota.Class) { c.Clients[0].Items[0].Hold = 0 }},
 		{"other hold", "/clients/0/items/0/load/hold", field.ErrConflict, func(c *rota.Class) { c.Clients[0].Items[0].Hold = body.OnBar }},
 		{"bad load", "/clients/0/items/0/load/total", field.ErrConflict, func(c *rota.Class) { c.Clients[0].Items[0].Load = contradictory(t) }},
-		{"not in kit", "/clients/1/items/0/load", rota.ErrNotInKit, func(c *rota.Class) { c.Kit = singles(1) }},
+		{"not in kit", "/clients/1/items/0/load", field.ErrConflict, func(c *rota.Class) { c.Kit = singles(1) }},
 		{"no sets", "/clients/0/items/0/sets", field.ErrOutOfRange, func(c *rota.Class) { c.Clients[0].Items[0].Sets = 0 }},
 		{"no count", "/clients/0/items/0/count", field.ErrOutOfRange, func(c *rota.Class) { c.Clients[0].Items[0].Count = -1 }},
 		{"no tempo", "/clients/0/items/0/tempo", field.ErrOutOfRange, func(c *rota.Class) { c.Clients[0].Items[0].Tempo = dose.Tempo{} }},

@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose/rota"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // What was asked for with a dumbbell is not done with a kettlebell of its mass, nor the
@@ -25,7 +26,7 @@ func TestKettlebellIsNoDumbbell(t *testing.T) {
 			t.Errorf("%s: %v", item.Load, err)
 		}
 		c.Kit = kits[1]
-		if _, err := rota.Schedule(c); !errors.Is(err, rota.ErrNotInKit) {
+		if _, err := rota.Schedule(c); !errors.Is(err, field.ErrConflict) {
 			t.Errorf("%s from the other list: %v", item.Load, err)
 		}
 	}

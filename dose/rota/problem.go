@@ -94,7 +94,7 @@ func (p *problem) kind(item dose.Prescription) (int, error) {
 	}
 	ways = slices.DeleteFunc(ways, func(w equipment.Way) bool { return ofKettlebell(w.Load) != kettlebell })
 	if len(ways) == 0 {
-		return 0, field.Bad(item.Load, "a load that the kit makes", ErrNotInKit)
+		return 0, field.Bad(item.Load, "a load that the kit makes", field.ErrConflict)
 	}
 	p.partial = p.partial || !all
 	p.kinds = append(p.kinds, loadKind{each: each, hold: item.Hold, kettlebell: kettlebell, ways: ways, whole: all})

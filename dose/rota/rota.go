@@ -1,7 +1,6 @@
 package rota
 
 import (
-	"errors"
 	"iter"
 
 	"example.org/posology/dose"
@@ -10,9 +9,6 @@ import (
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
-
-// ErrNotInKit: a class's kit does not make the load of a prescription.
-var ErrNotInKit = errors.New("rota: the kit does not make the load")
 
 // A Class is a group that trains at one time and shares one kit.
 type Class struct {
@@ -131,7 +127,7 @@ type Turn struct {
 //
 // Bad fields come back all at once as [field.Errors]: no clients, a name
 // that is missing or given twice, a session without items, a length that cannot
-// be worked out; a load that the kit does not make is [ErrNotInKit].
+// be worked out; a load that the kit does not make is a [field.ErrConflict].
 func Schedule(c Class) (Timetable, error) {
 	p, err := newRotaProblem(c)
 	if err != nil {

@@ -106,7 +106,7 @@ func (a Ability) OneRM() (units.Mass, bool) {
 // with the reserve asked. Sets are those really done, of the exercise, side and
 // hold, warm-ups and loads in doubt left out; those without repetitions, or without
 // a load that can be told, are passed over. Without any nothing changes: that is no
-// visit. Of what lifts the body or a long limb there is no 1RM: see [onerm.ErrMovesBody].
+// visit. Of what lifts the body or a long limb there is no 1RM: see [onerm.FromSet].
 //
 // The best set counts, read with what was told and one repetition more, up to 6
 // told; above, 7 are read. If every set asked was done and all were told above 5,
@@ -171,27 +171,6 @@ func (a Ability) Unable(load units.Mass) Ability {
 		y = min(y, a.Log)
 	}
 	return a.after(y, false, false)
-}
-
-// Across returns what is known of another side, hold or variant, for a ratio of its
-// 1RM to this one, from 0.05 to 20, and the standard deviation of the ratio's
-// logarithm, from 0 to 0.5; others are a [field.ErrOutOfRange]. Both are fixed: a
-// ratio learned from two sides would raise one where the other was worse. From one
-// thing to the next the way must be a chain, so that nothing is counted twice.
-func (a Ability) Across(ratio, spread units.Fraction) (Ability, error) {
-	var bad field.Errors
-	if !(ratio >= 0.05 && ratio <= 20) {
-		bad.Add("/ratio", field.Bad(float64(ratio), "0.05 to 20", field.ErrOutOfRange))
-	}
-	if !(spread >= 0 && spread <= 0.5) {
-		bad.Add("/spread", field.Bad(float64(spread), "0 to 0.5", field.ErrOutOfRange))
-	}
-	if len(bad) > 0 || !a.Known() {
-		return Ability{}, bad.Err()
-	}
-	a.Log = rounded(a.Log + math.Log(float64(ratio)))
-	a.Variance += float64(spread * spread)
-	return a, nil
 }
 
 // after adds one value, or one lower bound, of the logarithm of the 1RM. The sum

@@ -193,21 +193,6 @@ func TestATestThatAgreesNeverLowers(t *testing.T) {
 	})
 }
 
-func TestAcross(t *testing.T) {
-	a := strength.Ability{Log: 2, Variance: 0.001, AtLeast: true}
-	b, err := a.Across(0.9, 0.1)
-	if err != nil || !near(b.Log, 2+math.Log(0.9)) || !near(b.Variance, 0.011) || !b.AtLeast {
-		t.Errorf("%+v, %v", b, err)
-	}
-	if got, err := (strength.Ability{}).Across(0.9, 0.1); err != nil || got != (strength.Ability{}) {
-		t.Errorf("nothing known: %+v, %v", got, err)
-	}
-	var all field.Errors
-	if got, err := a.Across(units.Fraction(math.NaN()), -0.1); !errors.As(err, &all) || len(all) != 2 || got != (strength.Ability{}) {
-		t.Errorf("%+v, %v", got, err)
-	}
-}
-
 func TestAbilityInJSON(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		var a strength.Ability
@@ -280,7 +265,6 @@ func TestAbilityDoesNotAllocate(t *testing.T) {
 	}
 	if n := testing.AllocsPerRun(100, func() {
 		a = a.Seen(2, 3, sets...).Tested(e).Unable(40 * units.Kilogram)
-		a, _ = a.Across(1, 0)
 		a.Most(p, c)
 	}); n != 0 {
 		t.Errorf("%v allocations", n)

@@ -5,7 +5,6 @@ import (
 	"math"
 
 	"example.org/posology/units"
-	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
 
@@ -49,12 +48,6 @@ func (c Chance) Validate() error {
 // most 5 % without one more than the count".
 func (c Chance) String() string {
 	return fmt.Sprintf("at most %v below the reserve less one, at most %v without one more than the count", c.Reserve, c.Finish)
-}
-
-// Reason states both chances, for a prescription.
-func (c Chance) Reason() evidence.Reason {
-	return evidence.Because(codeChance, factChanceReserve, factChanceFinish, factSpread, factSeen, factCredit, factAbility).
-		With(evidence.Share("below", c.Reserve), evidence.Share("without", c.Finish))
 }
 
 // A Prospect is a load that might be asked for.

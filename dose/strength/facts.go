@@ -34,8 +34,6 @@ const (
 	factReserveFar     evidence.FactID = "onerm.reserve.far"
 )
 
-const codeChance evidence.ReasonCode = "onerm.chance"
-
 // Facts yields the facts behind what is known of strength, and which tests count.
 func Facts() iter.Seq[evidence.Fact] {
 	return func(yield func(evidence.Fact) bool) {

@@ -13,12 +13,6 @@ func Words() evidence.Lexicon { return lexicon() }
 var lexicon = sync.OnceValue(func() evidence.Lexicon { return units.Must(evidence.NewLexicon(words)) })
 
 var words = evidence.Words{
-	// The chance that a dose keeps to.
-	codeChance: {
-		Client:    "We chose a count that you can very probably do. Stop sooner if fewer are left than we asked for.",
-		Clinician: "The count, done to its end by somebody who does not stop by feel, leaves less than the reserve asked less one in at most {below} of sets, and not one repetition more in at most {without}. Normally distributed errors of day, telling and curve; the widths are this module's own.",
-	},
-
 	// Which tests and sets a dose does not rest on, and which it does.
 	"dose.test-later": {
 		Client:    "One of your tests has a day that is still to come. We will look at the date together.",

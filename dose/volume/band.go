@@ -10,30 +10,6 @@ import (
 	"example.org/posology/units/field"
 )
 
-// Per is what a source counts weekly sets for.
-type Per uint8
-
-// What sets are counted for.
-const (
-	_           Per = iota // not given
-	PerMuscle              // "per muscle": muscle group
-	PerExercise            // "per exercise": a single exercise
-)
-
-var pers = field.NewVocabulary[Per]("count", "", "per muscle", "per exercise")
-
-// EveryPer yields every way to count.
-func EveryPer() iter.Seq[Per] { return pers.All() }
-
-// String returns "per muscle" or "per exercise".
-func (p Per) String() string { return pers.Text(p) }
-
-// MarshalText writes what String returns.
-func (p Per) MarshalText() ([]byte, error) { return pers.Marshal(p) }
-
-// UnmarshalText reads what MarshalText writes.
-func (p *Per) UnmarshalText(text []byte) error { return pers.Unmarshal(text, p) }
-
 // A VolumeClass is one class of weekly sets.
 type VolumeClass struct {
 	Name string               `json:"name"` // low, medium, moderate or high
@@ -41,10 +17,9 @@ type VolumeClass struct {
 }
 
 // A Classification is a published way to class weekly volume. It describes what groups
-// of people did in trials; it asks nothing of anybody.
+// of people did in trials, per muscle group; it asks nothing of anybody.
 type Classification struct {
 	ID         string        `json:"id"`
-	Per        Per           `json:"per"`
 	Population string        `json:"population"`
 	Bands      []VolumeClass `json:"bands"`               // rising; numbers between two belong to neither
 	Convention Convention    `json:"convention,omitzero"` // zero: what was seen of the source does not say
@@ -63,9 +38,9 @@ var schemes = []struct {
 	Classification
 	source evidence.SourceID
 }{
-	{Classification{ID: "schoenfeld2017", Per: PerMuscle, Population: "people in the trials that were pooled", Fact: "volume.bands-schoenfeld2017",
+	{Classification{ID: "schoenfeld2017", Population: "people in the trials that were pooled", Fact: "volume.bands-schoenfeld2017",
 		Bands: []VolumeClass{{"low", below(5)}, {"medium", from(5, 9)}, {"high", units.AtLeast(10.0)}}}, "schoenfeld2017"},
-	{Classification{ID: "bazvalle2022", Per: PerMuscle, Population: "young trained men", Fact: "volume.bands-bazvalle2022",
+	{Classification{ID: "bazvalle2022", Population: "young trained men", Fact: "volume.bands-bazvalle2022",
 		Bands: []VolumeClass{{"low", below(12)}, {"moderate", from(12, 20)}, {"high", above(20)}}}, "bazvalle2022"},
 }
 
@@ -108,7 +83,7 @@ func (s Classification) Class(n Sets) (VolumeClass, error) {
 }
 
 func (s Classification) describe() string {
-	text := "weekly sets " + s.Per.String()
+	text := "weekly sets per muscle"
 	for _, b := range s.Bands {
 		text += fmt.Sprintf("; %s: %v", b.Name, b.Sets)
 	}

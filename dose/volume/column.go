@@ -21,23 +21,11 @@ func (k TallyKind) Value() (driver.Value, error) { return field.Value(k) }
 // Scan reads what Value returns.
 func (k *TallyKind) Scan(src any) error { return field.Scan(src, k) }
 
-// Value returns the text of d.
-func (d Deviation) Value() (driver.Value, error) { return field.Value(d) }
-
-// Scan reads what Value returns.
-func (d *Deviation) Scan(src any) error { return field.Scan(src, d) }
-
 // Value returns the text of w.
 func (w ISOWeek) Value() (driver.Value, error) { return field.Value(w) }
 
 // Scan reads what Value returns.
 func (w *ISOWeek) Scan(src any) error { return field.Scan(src, w) }
-
-// Value returns the text of p.
-func (p Per) Value() (driver.Value, error) { return field.Value(p) }
-
-// Scan reads what Value returns.
-func (p *Per) Scan(src any) error { return field.Scan(src, p) }
 
 // Value returns the text of m.
 func (m Movement) Value() (driver.Value, error) { return field.Value(m) }

@@ -21,13 +21,6 @@ func TestNoTextTakesSetsBack(t *testing.T) {
 	}
 }
 
-// Nothing spread over nothing is no number.
-func TestNothingPerNothing(t *testing.T) {
-	if got, err := (volume.VolumeLoad{}).Per(0); !errors.Is(err, field.ErrOutOfRange) || got != 0 {
-		t.Errorf("%v, %v", got, err)
-	}
-}
-
 // What is not given is missing; it contradicts nothing.
 func TestNotGivenIsMissing(t *testing.T) {
 	if _, err := volume.SessionLoad(units.Effort{}, 30); !errors.Is(err, field.ErrMissing) {

@@ -48,7 +48,7 @@ func ExampleSessionLoad() {
 	fmt.Println(relative, err)
 	load, err := volume.SessionLoad(units.Must(units.NewEffort(units.ScaleCR10, 7)), 40)
 	fmt.Println(load, err)
-	spread, err := volume.SpreadOf([]float64{280, 0, 0, 300, 0, 0, 0}, volume.Sample)
+	spread, _, err := volume.SpreadOf([]float64{280, 0, 0, 300, 0, 0, 0}) // by the deviation of a sample
 	fmt.Printf("monotony %.2f, strain %.0f %v\n", spread.Monotony, spread.Strain, err)
 	// Output:
 	// 240 kg <nil>

@@ -19,12 +19,12 @@ const (
 	factWorkingSets evidence.FactID = "volume.working-sets"
 	// factRelative: relative volume.
 	factRelative evidence.FactID = "volume.relative"
-	// FactEvenSides: both sides do as many sets.
-	FactEvenSides evidence.FactID = "volume.even-sides"
-	// FactOpposed: of two opposed movements neither goes without the other.
-	FactOpposed evidence.FactID = "volume.opposed"
-	// FactLiftingAlone: lifting does not make a week active.
-	FactLiftingAlone evidence.FactID = "volume.lifting-alone"
+	// factEvenSides: both sides do as many sets.
+	factEvenSides evidence.FactID = "volume.even-sides"
+	// factOpposed: of two opposed movements neither goes without the other.
+	factOpposed evidence.FactID = "volume.opposed"
+	// factLiftingAlone: lifting does not make a week active.
+	factLiftingAlone evidence.FactID = "volume.lifting-alone"
 	// factDensity: volume load per minute, and mean load per repetition.
 	factDensity evidence.FactID = "volume.density"
 )
@@ -40,11 +40,11 @@ var ownFacts = []evidence.Fact{
 		Value: "where the two sides did different numbers of sets, the muscle group has what the lesser side did"},
 	{ID: factWorkingSets, Basis: evidence.FromMemory,
 		Value: "only working sets count: warm-up sets and sets far from effort are left out in this literature; no source that was read gives one reserve that parts them"},
-	{ID: FactEvenSides, Basis: evidence.CommonPractice,
+	{ID: factEvenSides, Basis: evidence.CommonPractice,
 		Value: "the stronger side does no more than the weaker, unless that is wanted"},
-	{ID: FactOpposed, Basis: evidence.Design,
+	{ID: factOpposed, Basis: evidence.Design,
 		Value: "where pushes are trained some pulls are asked for, and where squats are some hinges, and the other way round; no source that was read gives a ratio"},
-	{ID: FactLiftingAlone, Basis: evidence.CommonPractice,
+	{ID: factLiftingAlone, Basis: evidence.CommonPractice,
 		Value: "lifting alone does not meet the activity guidelines for older adults: balance work, aerobic minutes and, for bone, impact are items of their own"},
 	{ID: factLoad, Basis: evidence.Published, Source: "ladlow2022", Locator: "Table 1",
 		Value: "volume load is the sum over sets of repetitions × load; 3 sets of 8 at 65 kg make 1560 kg"},

@@ -3,7 +3,6 @@ package volume
 import (
 	"cmp"
 	"fmt"
-	"math"
 	"math/big"
 	"math/bits"
 	"strings"
@@ -67,17 +66,6 @@ func (l VolumeLoad) Compare(m VolumeLoad) int {
 
 // Kilograms returns l in kilograms, as near as a float64 comes.
 func (l VolumeLoad) Kilograms() float64 { return float64(l.kg) + float64(l.ng)/float64(units.Kilogram) }
-
-// Per returns kilograms per repetition or per minute, for n of them: the mean
-// load, or the density of the session. An n that is not above zero and
-// finite is a [field.ErrOutOfRange].
-func (l VolumeLoad) Per(n float64) (float64, error) {
-	per := l.Kilograms() / n
-	if !(n > 0) || math.IsInf(n, 0) || math.IsInf(per, 0) {
-		return 0, field.Bad(n, "repetitions or minutes, above 0", field.ErrOutOfRange)
-	}
-	return per, nil
-}
 
 // String prints the exact decimal in kilograms, such as "1560.5 kg".
 func (l VolumeLoad) String() string {

@@ -78,7 +78,7 @@ func TestPublished(t *testing.T) {
 		done++
 		got, err := check(t, in)
 		if row["expected"] == "undefined" {
-			if !errors.Is(err, volume.ErrUndefined) {
+			if !errors.Is(err, field.ErrConflict) {
 				t.Errorf("%s: %v, %v, want ErrUndefined", row["id"], got, err)
 			}
 			continue
@@ -125,11 +125,11 @@ func loadOf(t *testing.T, in inputs) volume.VolumeLoad {
 }
 
 func meanLoad(t *testing.T, in inputs) (float64, error) {
-	return loadOf(t, in).Per(in.number(t, "total_reps"))
+	return loadOf(t, in).Kilograms() / in.number(t, "total_reps"), nil
 }
 
 func density(t *testing.T, in inputs) (float64, error) {
-	return loadOf(t, in).Per(in.number(t, "minutes"))
+	return loadOf(t, in).Kilograms() / in.number(t, "minutes"), nil
 }
 
 // meanShare takes the mean load that the source rounds to 63 kg; its printed
@@ -154,11 +154,11 @@ func daily(t *testing.T, in inputs) []float64 {
 }
 
 func spread(t *testing.T, in inputs) (volume.Spread, error) {
-	d := volume.Sample
+	sample, population, err := volume.SpreadOf(daily(t, in))
 	if in["sd"] == "population" {
-		d = volume.Population
+		return population, err
 	}
-	return volume.SpreadOf(daily(t, in), d)
+	return sample, err
 }
 
 func monotony(t *testing.T, in inputs) (float64, error) {

@@ -1,9 +1,7 @@
 package volume
 
 import (
-	"errors"
 	"fmt"
-	"iter"
 	"math"
 	"slices"
 
@@ -44,44 +42,14 @@ func SessionLoad(rating units.Effort, minutes float64) (float64, error) {
 	return rating.Number() * minutes, nil
 }
 
-// Deviation is the standard deviation that monotony divides by. Foster's
-// abstract and those who repeat his formula do not say which one, so it is
-// always chosen.
-type Deviation uint8
-
-// Deviations.
-const (
-	_          Deviation = iota // not given: refused
-	Sample                      // "sample": divides by n - 1
-	Population                  // "population": divides by n
-)
-
-var deviations = field.NewVocabulary[Deviation]("deviation", "", "sample", "population")
-
-// Deviations yields every deviation.
-func Deviations() iter.Seq[Deviation] { return deviations.All() }
-
-// String returns "sample" or "population", and "" for not given.
-func (d Deviation) String() string { return deviations.Text(d) }
-
-// MarshalText writes what String returns.
-func (d Deviation) MarshalText() ([]byte, error) { return deviations.Marshal(d) }
-
-// UnmarshalText reads what MarshalText writes.
-func (d *Deviation) UnmarshalText(text []byte) error { return deviations.Unmarshal(text, d) }
-
-// ErrUndefined: the deviation is zero or has no value, and so has monotony.
-var ErrUndefined = errors.New("volume: monotony has no value")
-
 // Spread is how evenly load is spread over days.
 type Spread struct {
-	Days      int       `json:"days"`
-	Deviation Deviation `json:"deviation"`
-	Weekly    float64   `json:"weekly"`   // the sum, in the unit of the daily loads
-	Mean      float64   `json:"mean"`     // a day
-	SD        float64   `json:"sd"`       // of the days
-	Monotony  float64   `json:"monotony"` // mean ÷ SD
-	Strain    float64   `json:"strain"`   // sum × monotony
+	Days     int     `json:"days"`
+	Weekly   float64 `json:"weekly"`   // the sum, in the unit of the daily loads
+	Mean     float64 `json:"mean"`     // a day
+	SD       float64 `json:"sd"`       // of the days
+	Monotony float64 `json:"monotony"` // mean ÷ SD
+	Strain   float64 `json:"strain"`   // sum × monotony
 	// EqualSessions says that all days with load had the same: then monotony
 	// depends on nothing but how many they were, and says nothing of the load.
 	EqualSessions bool `json:"equal_sessions,omitzero"`
@@ -91,39 +59,39 @@ type Spread struct {
 const maxDaily = 1e12
 
 // SpreadOf returns monotony and strain of daily loads, rest days as zeros
-// among them (Foster 1998); a week has seven. No days are a
-// [field.ErrMissing]; loads below zero or above 10^12 a
-// [field.ErrOutOfRange]. One day, or days that all have the same load, have no
-// monotony: that is an [ErrUndefined].
-func SpreadOf(daily []float64, d Deviation) (Spread, error) {
-	if err := checkDaily(daily, d); err != nil {
-		return Spread{}, err
-	}
-	out := Spread{Days: len(daily), Deviation: d, EqualSessions: equalSessions(daily)}
-	for _, x := range daily {
-		out.Weekly += x
+// among them (Foster 1998); a week has seven. Foster's abstract and those who
+// repeat his formula do not say which standard deviation they divide by, so both
+// are returned: that of a sample, which divides by n - 1, and that of a population,
+// which divides by n. No days are a [field.ErrMissing]; loads below zero or above
+// 10^12 a [field.ErrOutOfRange]. One day, or days that all have the same load, have
+// no monotony: that is a [field.ErrConflict].
+func SpreadOf(daily []float64) (sample, population Spread, err error) {
+	if err := checkDaily(daily); err != nil {
+		return Spread{}, Spread{}, err
 	}
 	n := float64(len(daily))
-	out.Mean = out.Weekly / n
-	squares := 0.0
+	weekly, squares := 0.0, 0.0
 	for _, x := range daily {
-		squares += float64((x - out.Mean) * (x - out.Mean))
+		weekly += x
 	}
-	if d == Sample {
-		n--
+	mean := weekly / n
+	for _, x := range daily {
+		squares += float64((x - mean) * (x - mean))
 	}
-	out.SD = math.Sqrt(squares / n)
-	var err error
-	if out.Monotony, err = Monotony(out.Mean, out.SD); err != nil {
-		return Spread{}, err
+	both := [2]Spread{}
+	for i, by := range []float64{n - 1, n} {
+		one := Spread{Days: len(daily), Weekly: weekly, Mean: mean, SD: math.Sqrt(squares / by), EqualSessions: equalSessions(daily)}
+		if one.Monotony, err = monotony(mean, one.SD); err != nil {
+			return Spread{}, Spread{}, err
+		}
+		one.Strain = weekly * one.Monotony
+		both[i] = one
 	}
-	out.Strain = out.Weekly * out.Monotony
-	return out, nil
+	return both[0], both[1], nil
 }
 
-func checkDaily(daily []float64, d Deviation) error {
+func checkDaily(daily []float64) error {
 	var bad field.Errors
-	bad.Add("", deviations.Check("/deviation", d))
 	if len(daily) == 0 {
 		bad.Add("/daily", field.Bad(nil, "the load of each day, 0 for rest", field.ErrMissing))
 	}
@@ -133,7 +101,7 @@ func checkDaily(daily []float64, d Deviation) error {
 		}
 	}
 	if len(bad) == 0 && slices.Min(daily) == slices.Max(daily) {
-		bad.Add("/daily", field.Bad(fmt.Sprintf("%d equal", len(daily)), "two days or more, not all with the same load", ErrUndefined))
+		bad.Add("/daily", field.Bad(fmt.Sprintf("%d equal", len(daily)), "two days or more, not all with the same load", field.ErrConflict))
 	}
 	return bad.Err()
 }
@@ -144,16 +112,11 @@ func equalSessions(daily []float64) bool {
 	return !slices.ContainsFunc(daily, func(x float64) bool { return x != 0 && x != highest })
 }
 
-// Monotony returns mean ÷ SD of daily loads that were summed up elsewhere. A
-// deviation of zero is an [ErrUndefined]; numbers below zero, or not
-// finite, are a [field.ErrOutOfRange].
-func Monotony(mean, sd float64) (float64, error) {
+// monotony returns mean ÷ SD of daily loads.
+func monotony(mean, sd float64) (float64, error) {
 	ratio := mean / sd
-	switch {
-	case !(mean >= 0 && mean <= math.MaxFloat64 && sd >= 0 && sd <= math.MaxFloat64):
-		return 0, field.Bad(fmt.Sprintf("%v ÷ %v", mean, sd), "a mean and a deviation of 0 or more", field.ErrOutOfRange)
-	case sd == 0 || math.IsInf(ratio, 0):
-		return 0, field.Bad(fmt.Sprintf("%v ÷ %v", mean, sd), "a deviation above 0", ErrUndefined)
+	if sd == 0 || math.IsInf(ratio, 0) {
+		return 0, field.Bad(fmt.Sprintf("%v ÷ %v", mean, sd), "a deviation above 0", field.ErrConflict)
 	}
 	return ratio, nil
 }

@@ -112,7 +112,7 @@ func TestSchemes(t *testing.T) {
 		}
 		text, _ := json.Marshal(s)
 		var back volume.Classification
-		if err := field.Decode(text, &back, field.Strict); err != nil || back.ID != s.ID || !slices.Equal(back.Bands, s.Bands) || back.Per != volume.PerMuscle {
+		if err := field.Decode(text, &back, field.Strict); err != nil || back.ID != s.ID || !slices.Equal(back.Bands, s.Bands) {
 			t.Errorf("%s: %s, %v", s.ID, text, err)
 		}
 		s.Bands[0].Name = "spoilt"
@@ -176,11 +176,6 @@ func TestLoad(t *testing.T) {
 	}
 	if _, err := most.Add(units.Must(volume.Lifted(1, 1))); !errors.Is(err, field.ErrOverflow) {
 		t.Errorf("one nanogram above the most: %v", err)
-	}
-	for _, n := range []float64{0, -1, math.NaN(), math.Inf(1), 5e-324} {
-		if per, err := most.Per(n); !errors.Is(err, field.ErrOutOfRange) {
-			t.Errorf("per %v: %v, %v", n, per, err)
-		}
 	}
 }
 
@@ -293,14 +288,14 @@ func TestMonotonySaysNothing(t *testing.T) {
 			for i := range n {
 				daily[i] = load
 			}
-			got, err := volume.SpreadOf(daily, volume.Sample)
+			got, _, err := volume.SpreadOf(daily)
 			want := math.Sqrt(6 * float64(n) / (7 * float64(7-n)))
 			if err != nil || math.Abs(got.Monotony-want) > 1e-12 || !got.EqualSessions || got.Strain != got.Weekly*got.Monotony {
 				t.Errorf("%d × %v: %+v, %v, want %v", n, load, got, err, want)
 			}
 		}
 	}
-	if got, err := volume.SpreadOf([]float64{1, 2, 0, 0, 0, 0, 0}, volume.Population); err != nil || got.EqualSessions {
+	if _, got, err := volume.SpreadOf([]float64{1, 2, 0, 0, 0, 0, 0}); err != nil || got.EqualSessions {
 		t.Errorf("%+v, %v", got, err)
 	}
 }
@@ -309,33 +304,26 @@ func TestSpreadRefuses(t *testing.T) {
 	tests := []struct {
 		name  string
 		daily []float64
-		d     volume.Deviation
 		paths string
 		want  error
 	}{
-		{"all equal", []float64{5, 5, 5}, volume.Population, "/daily", volume.ErrUndefined},
-		{"all rest", make([]float64, 7), volume.Sample, "/daily", volume.ErrUndefined},
-		{"one day", []float64{5}, volume.Sample, "/daily", volume.ErrUndefined},
-		{"no day", nil, volume.Sample, "/daily", field.ErrMissing},
-		{"no deviation", []float64{1, 2}, 0, "/deviation", field.ErrMissing},
-		{"numbers", []float64{-1, math.NaN(), math.Inf(1), 1e12}, 3, "/deviation /daily/0 /daily/1 /daily/2", field.ErrOutOfRange},
+		{"all equal", []float64{5, 5, 5}, "/daily", field.ErrConflict},
+		{"all rest", make([]float64, 7), "/daily", field.ErrConflict},
+		{"one day", []float64{5}, "/daily", field.ErrConflict},
+		{"no day", nil, "/daily", field.ErrMissing},
+		{"numbers", []float64{-1, math.NaN(), math.Inf(1), 1e12}, "/daily/0 /daily/1 /daily/2", field.ErrOutOfRange},
 	}
 	for _, tt := range tests {
-		if got, err := volume.SpreadOf(tt.daily, tt.d); got != (volume.Spread{}) || !errors.Is(err, tt.want) || paths(t, err) != tt.paths {
+		if got, all, err := volume.SpreadOf(tt.daily); got != (volume.Spread{}) || got != all || !errors.Is(err, tt.want) || paths(t, err) != tt.paths {
 			t.Errorf("%s: %+v, %v", tt.name, got, err)
 		}
 	}
 	for _, bad := range [][2]float64{{1, 0}, {0, 0}, {1e308, 1e-308}} {
-		if _, err := volume.Monotony(bad[0], bad[1]); !errors.Is(err, volume.ErrUndefined) {
+		if _, err := volume.Monotony(bad[0], bad[1]); !errors.Is(err, field.ErrConflict) {
 			t.Errorf("%v: %v", bad, err)
 		}
 	}
-	for _, bad := range [][2]float64{{-1, 1}, {1, -1}, {math.NaN(), 1}, {math.Inf(1), 1}, {1, math.Inf(1)}} {
-		if _, err := volume.Monotony(bad[0], bad[1]); !errors.Is(err, field.ErrOutOfRange) {
-			t.Errorf("%v: %v", bad, err)
-		}
-	}
-	if _, err := volume.SpreadOf([]float64{0, 1e-200}, volume.Sample); !errors.Is(err, volume.ErrUndefined) {
+	if _, _, err := volume.SpreadOf([]float64{0, 1e-200}); !errors.Is(err, field.ErrConflict) {
 		t.Errorf("a deviation too small to square: %v", err)
 	}
 }

@@ -320,7 +320,8 @@ func TestOtherMovementOfThePattern(t *testing.T) {
 		t.Errorf("%s stands in, %+v; want the other movement", got, w.LeftOut)
 	}
 	r.Screening.Limits.Avoid = body.DemandSet(body.Overhead, body.Impact)
-	if _, err := week.Plan(r); !errors.Is(err, dose.ErrDemand) {
+	var barred *dose.ConstraintError
+	if _, err := week.Plan(r); !errors.As(err, &barred) || barred.Constraint.Code != "dose.demand" {
 		t.Errorf("all ruled out: %v", err)
 	}
 }

@@ -72,23 +72,23 @@ func (l phaseLook) exit(row exitRow) ExitAnswer {
 func (l phaseLook) criterion(c Criterion) CriterionAnswer {
 	h, why := CriterionNotKnown, evidence.Reason{}
 	switch c {
-	case CriterionHappened:
+	case criterionHappened:
 		h, why = l.happened()
-	case CriterionReferral:
+	case criterionReferral:
 		h, why = l.referral()
-	case CriterionPlan:
+	case criterionPlan:
 		h, why = l.inForce()
-	case CriterionTime:
+	case criterionTime:
 		h, why = l.lasted()
-	case CriterionSessions:
+	case criterionSessions:
 		h, why = l.sessions()
-	case CriterionTechnique:
+	case criterionTechnique:
 		h, why = l.technique()
-	case CriterionVisits:
+	case criterionVisits:
 		h, why = l.visits()
-	case CriterionPower:
+	case criterionPower:
 		h, why = l.power()
-	case CriterionGoal:
+	case criterionGoal:
 		h, why = l.goal()
 	}
 	return CriterionAnswer{c, h, []evidence.Reason{why.With(evidence.Term("holds", h.String()))}}

@@ -33,12 +33,7 @@ func ExampleTakeAlong() {
 	d := programme.TakeAlong()
 	fmt.Println(d.Maintain.Who, "–", d.Maintain.Days, "days,", d.Maintain.Sets, "sets –", d.Maintain.Basis)
 	fmt.Println("comes back first after", d.Weeks, "weeks without, or:", d.ComeBack[:2])
-	for _, m := range programme.Maintenances() {
-		fmt.Println(m.Who, m.Days, m.Sets, m.Fact)
-	}
 	// Output:
 	// older people – 2 days, 2 to 3 sets – from memory
 	// comes back first after 8 weeks without, or: [operation fracture]
-	// older people 2 2 to 3 dose.maintain
-	// young people 1 1 progression.maintain-young
 }

@@ -8,16 +8,17 @@ import (
 )
 
 // Exit is where a phase of a programme may lead. The end of the programme is an
-// exit and no phase: nothing is dosed after it.
+// exit and no phase: nothing is dosed after it. [Exit.Phase] says which it is: "build"
+// from Familiarise, "power" from Build where power is the goal, "maintain" from Build or
+// Power, and "discharge" from Maintain.
 type Exit uint8
 
-// Exits.
 const (
 	_           Exit = iota // not given
-	ToBuild                 // "build": from Familiarise
-	ToPower                 // "power": from Build, where power is the goal
-	ToMaintain              // "maintain": from Build or Power
-	ToDischarge             // "discharge": from Maintain: the programme ends
+	toBuild                 // "build": from Familiarise
+	toPower                 // "power": from Build, where power is the goal
+	toMaintain              // "maintain": from Build or Power
+	toDischarge             // "discharge": from Maintain: the programme ends
 )
 
 var exits = field.NewVocabulary[Exit]("exit", "", "build", "power", "maintain", "discharge")
@@ -38,31 +39,34 @@ func (e *Exit) UnmarshalText(text []byte) error { return exits.Unmarshal(text, e
 // programme and for a value that is no exit.
 func (e Exit) Phase() (dose.Phase, bool) {
 	switch e {
-	case ToBuild:
+	case toBuild:
 		return dose.Build, true
-	case ToPower:
+	case toPower:
 		return dose.Power, true
-	case ToMaintain:
+	case toMaintain:
 		return dose.Maintain, true
 	}
 	return 0, false
 }
 
-// Criterion is one of the things that must hold before a phase is left.
+// Criterion is one of the things that must hold before a phase is left, in the order in
+// which they are asked: nothing that "happened" is open; no "referral" is; the "plan" has
+// not expired; the "time" until the first review has passed; enough "sessions" were done;
+// somebody saw the "technique"; the latest "visits" neither eased nor referred; "power" is
+// the goal; the client's own "goal" of the phase is reached.
 type Criterion uint8
 
-// Criteria, in the order in which they are asked.
 const (
 	_                  Criterion = iota // not given
-	CriterionHappened                   // "happened": nothing that happened is open
-	CriterionReferral                   // "referral": no referral is open
-	CriterionPlan                       // "plan": the plan has not expired
-	CriterionTime                       // "time": the phase has lasted until its first review
-	CriterionSessions                   // "sessions": enough sessions were done
-	CriterionTechnique                  // "technique": somebody saw the technique in this phase
-	CriterionVisits                     // "visits": the latest visits neither eased nor referred
-	CriterionPower                      // "power": power is the goal
-	CriterionGoal                       // "goal": the client's own goal of the phase is reached
+	criterionHappened                   // "happened": nothing that happened is open
+	criterionReferral                   // "referral": no referral is open
+	criterionPlan                       // "plan": the plan has not expired
+	criterionTime                       // "time": the phase has lasted until its first review
+	criterionSessions                   // "sessions": enough sessions were done
+	criterionTechnique                  // "technique": somebody saw the technique in this phase
+	criterionVisits                     // "visits": the latest visits neither eased nor referred
+	criterionPower                      // "power": power is the goal
+	criterionGoal                       // "goal": the client's own goal of the phase is reached
 )
 
 var criteria = field.NewVocabulary[Criterion]("criterion", "", "happened", "referral", "plan", "time", "sessions", "technique", "visits", "power", "goal")
@@ -113,13 +117,13 @@ type exitRow struct {
 
 // exitRows are this module's design. Every exit begins with what is asked of all.
 var exitRows = [...]exitRow{
-	{dose.Familiarise, ToBuild, ofAll(CriterionTime, CriterionSessions, CriterionTechnique, CriterionVisits)},
-	{dose.Build, ToPower, ofAll(CriterionTime, CriterionSessions, CriterionTechnique, CriterionVisits, CriterionPower)},
-	{dose.Build, ToMaintain, ofAll(CriterionVisits, CriterionGoal)},
-	{dose.Power, ToMaintain, ofAll(CriterionVisits, CriterionGoal)},
-	{dose.Maintain, ToDischarge, ofAll(CriterionTime, CriterionSessions, CriterionVisits, CriterionGoal)},
+	{dose.Familiarise, toBuild, ofAll(criterionTime, criterionSessions, criterionTechnique, criterionVisits)},
+	{dose.Build, toPower, ofAll(criterionTime, criterionSessions, criterionTechnique, criterionVisits, criterionPower)},
+	{dose.Build, toMaintain, ofAll(criterionVisits, criterionGoal)},
+	{dose.Power, toMaintain, ofAll(criterionVisits, criterionGoal)},
+	{dose.Maintain, toDischarge, ofAll(criterionTime, criterionSessions, criterionVisits, criterionGoal)},
 }
 
 func ofAll(more ...Criterion) []Criterion {
-	return append([]Criterion{CriterionHappened, CriterionReferral, CriterionPlan}, more...)
+	return append([]Criterion{criterionHappened, criterionReferral, criterionPlan}, more...)
 }

@@ -26,11 +26,11 @@ const (
 	youngWeeks = 32 // up to
 )
 
-// Maintenances returns what is remembered of keeping strength (Spiering 2021),
+// maintenances returns what is remembered of keeping strength (Spiering 2021),
 // older people first, in a list of the caller's own. The load is kept in both.
 // Doses follow the line of older people, which asks for more; that of the young
 // is for information. Both are from memory.
-func Maintenances() []Maintenance {
+func maintenances() []Maintenance {
 	days, sets, fact := dose.MaintenanceDose()
 	return []Maintenance{
 		{Who: "older people", Days: days, Sets: sets, Basis: evidence.FromMemory, Fact: fact},
@@ -56,7 +56,7 @@ type Discharge struct {
 // for first, which is this module's design: more than 8 weeks without training,
 // and everything that [Happenings.Review] would have looked at.
 func TakeAlong() Discharge {
-	d := Discharge{Maintain: Maintenances()[0], Weeks: rule.LongestBreak() / given.Week}
+	d := Discharge{Maintain: maintenances()[0], Weeks: rule.LongestBreak() / given.Week}
 	var names []string
 	for k := range happeningKinds.All() {
 		if k != OtherHappening {

@@ -42,9 +42,9 @@ type Adjustment struct {
 }
 
 // FourthSet returns how the fourth set's load differs from the third's by the
-// repetitions done in the third, from the column of unit u. It is an
-// [ErrNoTable] for schemes without one, an [ErrNoColumn] for a unit that the
-// table was not printed in and an [ErrNoRow] for repetitions without a row,
+// repetitions done in the third, from the column of unit u. It is a
+// [field.ErrConflict] for schemes without one and for a unit that the
+// table was not printed in, a [field.ErrOutOfRange] for repetitions without a row,
 // as with fewer than 4 on the 10RM form.
 func (s Scheme) FourthSet(u units.MassUnit, reps int) (Adjustment, error) {
 	return s.adjust(s.layout().gives.fourth, u, reps, thirdSet)
@@ -63,7 +63,7 @@ func (s Scheme) adjust(t *table, u units.MassUnit, reps, set int) (Adjustment, e
 	bad.Add("/scheme", s.check())
 	bad.Add("/unit", checkUnit(u))
 	if len(bad) == 0 && t == nil {
-		bad.Add("/scheme", field.Bad(s, "a scheme that changes the load by repetitions", ErrNoTable))
+		bad.Add("/scheme", field.Bad(s, "a scheme that changes the load by repetitions", field.ErrConflict))
 	}
 	if err := bad.Err(); err != nil {
 		return Adjustment{}, err
@@ -83,7 +83,7 @@ func (t *table) find(reps int) (band, error) {
 			return row, nil
 		}
 	}
-	return band{}, field.Bad(reps, units.AtLeast(t.rows[0].from).String()+" repetitions", ErrNoRow)
+	return band{}, field.Bad(reps, units.AtLeast(t.rows[0].from).String()+" repetitions", field.ErrOutOfRange)
 }
 
 func (t *table) has(u units.MassUnit) error {
@@ -92,7 +92,7 @@ func (t *table) has(u units.MassUnit) error {
 			return nil
 		}
 	}
-	return field.Bad(u, t.units[0].String()+" for "+t.name, ErrNoColumn)
+	return field.Bad(u, t.units[0].String()+" for "+t.name, field.ErrConflict)
 }
 
 func (t *table) change(row band, u units.MassUnit, set int) Adjustment {

@@ -33,7 +33,7 @@ func TestKit(t *testing.T) {
 	}
 	_, err := protocol.DeLorme.Plan(marked("3 kg"), kit)
 	var bad field.Errors
-	if !errors.Is(err, equipment.ErrTooHeavy) || !errors.As(err, &bad) || len(bad) != 1 || bad[0].Path != "/sets/0" {
+	if !errors.As(err, new(*equipment.TooHeavyError)) || !errors.As(err, &bad) || len(bad) != 1 || bad[0].Path != "/sets/0" {
 		t.Errorf("too light for the kit: %v", err)
 	}
 	c := units.Must(protocol.DAPRE.FourthSet(units.KG, 8))
@@ -41,7 +41,7 @@ func TestKit(t *testing.T) {
 	if err != nil || fourth.Mass != marked("12.5 kg") || fourth.Load.Each() != 10*units.Kilogram || !fourth.ToFailure || !fourth.AsMany {
 		t.Errorf("fourth set: %+v, %v", fourth, err)
 	}
-	if _, err := units.Must(protocol.DAPRE.FourthSet(units.KG, 1)).Fourth(marked("6 kg"), kit); !errors.Is(err, equipment.ErrTooHeavy) {
+	if _, err := units.Must(protocol.DAPRE.FourthSet(units.KG, 1)).Fourth(marked("6 kg"), kit); !errors.As(err, new(*equipment.TooHeavyError)) {
 		t.Errorf("1 kg is below the kit: %v", err)
 	}
 }
@@ -56,15 +56,15 @@ func TestRefused(t *testing.T) {
 		"not a scheme":   {second(protocol.Scheme(99).Plan(marked("1 kg"), nil)), field.ErrOutOfRange, "/scheme"},
 		"grams":          {second(protocol.DeLorme.Plan(marked("500 g"), nil)), field.ErrOutOfRange, "/base"},
 		"nine pounds":    {second(protocol.OxfordTenSetPound.Plan(marked("9 lb"), nil)), field.ErrOutOfRange, "/base"},
-		"3 on the 10RM":  {second(protocol.APRE10.FourthSet(units.LB, 3)), protocol.ErrNoRow, "/reps"},
-		"0 on the 3RM":   {second(protocol.APRE3.FourthSet(units.LB, 0)), protocol.ErrNoRow, "/reps"},
-		"below nought":   {second(protocol.DAPRE.FourthSet(units.KG, -1)), protocol.ErrNoRow, "/reps"},
-		"next, on 10RM":  {second(protocol.APRE10.NextSession(units.LB, 3)), protocol.ErrNoRow, "/reps"},
-		"kilograms":      {second(protocol.APRE6.FourthSet(units.KG, 5)), protocol.ErrNoColumn, "/unit"},
-		"both":           {second(protocol.APRE10.FourthSet(units.KG, 3)), protocol.ErrNoRow, "/reps /unit"},
+		"3 on the 10RM":  {second(protocol.APRE10.FourthSet(units.LB, 3)), field.ErrOutOfRange, "/reps"},
+		"0 on the 3RM":   {second(protocol.APRE3.FourthSet(units.LB, 0)), field.ErrOutOfRange, "/reps"},
+		"below nought":   {second(protocol.DAPRE.FourthSet(units.KG, -1)), field.ErrOutOfRange, "/reps"},
+		"next, on 10RM":  {second(protocol.APRE10.NextSession(units.LB, 3)), field.ErrOutOfRange, "/reps"},
+		"kilograms":      {second(protocol.APRE6.FourthSet(units.KG, 5)), field.ErrConflict, "/unit"},
+		"both":           {second(protocol.APRE10.FourthSet(units.KG, 3)), field.ErrOutOfRange, "/reps /unit"},
 		"ounces":         {second(protocol.DAPRE.FourthSet(units.OZ, 5)), field.ErrOutOfRange, "/unit"},
 		"no unit":        {second(protocol.DAPRE.NextSession(0, 5)), field.ErrMissing, "/unit"},
-		"no table":       {second(protocol.DeLorme.FourthSet(units.KG, 5)), protocol.ErrNoTable, "/scheme"},
+		"no table":       {second(protocol.DeLorme.FourthSet(units.KG, 5)), field.ErrConflict, "/scheme"},
 		"scheme unknown": {second(protocol.Scheme(0).NextSession(0, 5)), field.ErrMissing, "/scheme /unit"},
 		"nothing left":   {second(units.Must(protocol.DAPRE.FourthSet(units.KG, 0)).From(marked("5 kg"))), field.ErrOutOfRange, ""},
 		"from nothing":   {second(units.Must(protocol.DAPRE.FourthSet(units.KG, 9)).Fourth(marked("0 kg"), nil)), field.ErrOutOfRange, ""},

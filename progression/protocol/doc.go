@@ -24,8 +24,8 @@
 //
 // # Errors
 //
-// [ErrNoRow] for repetitions that no printed row covers, [ErrNoTable] for
-// schemes that do not change the load by repetitions, [ErrNoColumn] for a unit
+// [field.ErrOutOfRange] for repetitions that no printed row covers, [field.ErrConflict] for
+// schemes that do not change the load by repetitions, for a unit
 // without a column; else the categories of package field and of equipment.
 // Nothing panics.
 //

@@ -1,20 +1,9 @@
 package protocol
 
 import (
-	"errors"
 	"iter"
 
 	"example.org/posology/units/field"
-)
-
-// What a scheme does not define.
-var (
-	// ErrNoRow: no printed row covers the repetitions.
-	ErrNoRow = errors.New("protocol: not defined")
-	// ErrNoTable: the scheme does not change the load by repetitions.
-	ErrNoTable = errors.New("protocol: no table")
-	// ErrNoColumn: the table was not printed in the unit.
-	ErrNoColumn = errors.New("protocol: no column in the unit")
 )
 
 // Scheme is a published scheme. The zero value is "not given".

@@ -116,7 +116,7 @@ func (s *SchemeSet) put(m units.Marked, kit *equipment.Table) error {
 	if kit == nil {
 		return nil
 	}
-	load, err := kit.Nearest(m.Mass, equipment.RoundingRule{Direction: equipment.Below})
+	load, err := kit.Nearest(m.Mass, equipment.RoundingRule{})
 	if err != nil {
 		return err
 	}

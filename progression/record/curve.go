@@ -33,7 +33,7 @@ func (r Record) readCurves(l *log) error {
 			c.Side = body.Both
 		}
 		bad.Add(at+"/side", c.Side.Check())
-		if c.Curve.Form() == 0 {
+		if c.Curve.Data().Form == 0 {
 			bad.Add(at+"/curve", field.Bad(nil, "a curve", field.ErrMissing))
 		}
 		ex, err := l.catalogue.Lookup(string(c.Exercise))

@@ -3,7 +3,7 @@
 //
 // Each rule is a function of its own with its source, never blended: [OverTarget],
 // [TwoForTwo], [StepFor], [RepsThenLoad], [TrialStep], [OMNIBelow8], [TopOfRange],
-// [Simplify], the gates on pain [PainGate] and [PainComposite], [SetToSetKg] and
+// [Simplify], the gate on pain [PainGate], [SetToSetKg] and
 // [SetToSetPercent]. [RepsBeforeJump] is arithmetic beside them, and [ReturnAfter]
 // a ladder that has no published source.
 //

@@ -42,8 +42,7 @@ func ExampleReturnAfter() {
 	// Output: 9 kg and 50 % of the sets; design
 }
 
-// Three published rules, a trial's and a cautious one of this module, on one invented
-// course: they answer one by one and are never blended.
+// Published rules and a trial's on one invented course: they answer one by one and are never blended.
 func ExampleTwoForTwo() {
 	each := 4 * units.Kilogram
 	show := func(a rule.Ruling, err error) { fmt.Println(a.Rule, "–", a.Advice, a.Load, a.Reps, err) }
@@ -54,9 +53,6 @@ func ExampleTwoForTwo() {
 	show(rule.TrialStep(rule.NameSmallSteps, each, 9))
 	show(rule.Simplify(3))
 	show(rule.PainGate(4, screening.No, screening.No))
-	during, none := 4.0, 0.0
-	pain := screening.Pain{Kind: screening.OrdinaryPain, Usual: &none, During: &during, After: &none, NextMorning: &none, WeeklyTrend: screening.StablePain}
-	show(rule.PainComposite(pain, screening.No, screening.No))
 	// Output:
 	// two-for-two – raise not stated not stated <nil>
 	// reps-then-load – raise at least 5.1 kg 8 <nil>
@@ -65,7 +61,6 @@ func ExampleTwoForTwo() {
 	// small-steps – raise 4.44 kg not stated <nil>
 	// simplify – ease not stated not stated <nil>
 	// pain-gate – raise not stated not stated <nil>
-	// pain-composite – keep not stated not stated <nil>
 }
 
 // How large a step may be, by the books, and how many repetitions bridge one that is larger.
@@ -109,12 +104,12 @@ func ExampleSetChange_InKit() {
 	barbell, err := rule.SetToSetKg(reported) // a table for barbells: too coarse for dumbbells
 	fmt.Println(barbell.Change, err)
 	really, err := rule.TrueReserve(reported)
-	fmt.Println("told 1 left, really", really, err, "– the usual error:", rule.ReserveError(1))
+	fmt.Println("told 1 left, really", really, err)
 	// Output:
 	// -0.4 kg -0.8 kg to 0 kg
 	// 10 kg dumbbell in each hand true -1 <nil>
 	// -2.5 kg <nil>
-	// told 1 left, really 0 to 2 <nil> – the usual error: 1
+	// told 1 left, really 0 to 2 <nil>
 }
 
 func BenchmarkRules(b *testing.B) {

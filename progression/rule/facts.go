@@ -26,7 +26,6 @@ const (
 	factPlainSteps   evidence.FactID = "progression.plain-steps"
 	factPerry        evidence.FactID = "progression.pain-gate"
 	factZones        evidence.FactID = "progression.pain-zones"
-	factComposite    evidence.FactID = "progression.pain-composite"
 	factTableKg      evidence.FactID = "progression.set-to-set-kg"
 	factPercent      evidence.FactID = "progression.set-to-set-percent"
 	factReserve      evidence.FactID = "progression.reserve-error"
@@ -63,13 +62,12 @@ var loadFacts = []evidence.Fact{
 var painFacts = []evidence.Fact{
 	{ID: factPerry, Value: fmt.Sprintf("the load rises with pain below %v of 10, the full available range and the target repetitions", perryLimit), Source: "perry2005", Via: "a later report of its rule", Basis: evidence.Secondary},
 	{ID: factZones, Value: "zones right after a session cut at 2 and 5 of 10; 76 people of 60 to 77 years with severe osteoarthritis of hip or knee", Source: "ageberg2010", Basis: evidence.Published},
-	{ID: factComposite, Value: "raise in the lowest zone, settled, not rising, full range and target met; ease above 5, unsettled, rising or range lost; else hold", Basis: evidence.Design, From: []evidence.FactID{factZones, factPerry}},
 }
 
 var setFacts = []evidence.Fact{
 	{ID: factTableKg, Value: fmt.Sprintf("target %v: %s", tableTarget, reserveText()), Source: "concurrent2024", Locator: "Table 1D", Basis: evidence.Published},
 	{ID: factPercent, Value: fmt.Sprintf("change the load by %v %% for each half point that the rating is off the target", 100*perHalfPoint), Source: "helms2018", Basis: evidence.FromMemory},
-	{ID: factReserve, Value: fmt.Sprintf("reserve is told to about %d repetition with 0 to %d left and missed by more than %d with 7 to 10 left", NearError, Countable, farError), Source: "hackett2017", Basis: evidence.Published},
+	{ID: factReserve, Value: fmt.Sprintf("reserve is told to about %d repetition with 0 to %d left and missed by more than %d with 7 to 10 left", nearError, Countable, farError), Source: "hackett2017", Basis: evidence.Published},
 	{ID: factReserveGap, Value: fmt.Sprintf("between %d and 7 in reserve the larger error is taken", Countable), Basis: evidence.Design, From: []evidence.FactID{factReserve}},
 	{ID: factCoarse, Value: "where the next weight is further than the correction, repetitions are corrected; no rise exceeds the published 10 %, and none rests on memory", Basis: evidence.Design, From: []evidence.FactID{factGuidance}},
 }

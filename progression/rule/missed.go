@@ -11,13 +11,13 @@ import (
 	"example.org/posology/units/field"
 )
 
-// What the ladder does not answer.
-var (
-	// ErrMedicalCause: the absence had a medical cause; the person is assessed again.
-	ErrMedicalCause = errors.New("rule: medical cause")
-	// ErrNoBaseline: after so long the last load and sets say nothing.
-	ErrNoBaseline = errors.New("rule: no baseline")
-)
+// ErrMedicalCause: the absence had a medical cause; the person is assessed again.
+var ErrMedicalCause = errors.New("rule: medical cause")
+
+// begunAnew: after so long the last load and sets say nothing.
+func begunAnew() error {
+	return field.Bad(nil, "an absence after which the last load and sets still count", field.ErrConflict)
+}
 
 // A rung of the ladder holds up to and including so many days.
 type rung struct {
@@ -85,26 +85,26 @@ func ReturnAfter(days int, medical screening.Answer) (Return, error) {
 }
 
 // Each returns the load to begin again with, to the nearest nanogram, after a
-// last load of 0 kg or more. With Anew it is an [ErrNoBaseline].
+// last load of 0 kg or more. With Anew it is a [field.ErrConflict].
 func (r Return) Each(last units.Mass) (units.Mass, error) {
 	if last < 0 {
 		return 0, field.New("/last", last, "0 kg or more", field.ErrOutOfRange)
 	}
 	if r.Load <= 0 {
-		return 0, ErrNoBaseline
+		return 0, begunAnew()
 	}
 	return last.Scale(r.Load, units.Nearest)
 }
 
 // Count returns the sets to begin again with, rounded down but at least one;
-// after the last number, 1 to 1000. With Anew it is an [ErrNoBaseline].
+// after the last number, 1 to 1000. With Anew it is a [field.ErrConflict].
 func (r Return) Count(last int) (int, error) {
 	const most = 1000
 	if last < 1 || last > most {
 		return 0, field.New("/last", last, fmt.Sprintf("1 to %d sets", most), field.ErrOutOfRange)
 	}
 	if r.Sets <= 0 {
-		return 0, ErrNoBaseline
+		return 0, begunAnew()
 	}
 	return max(1, int(float64(last)*float64(r.Sets))), nil
 }

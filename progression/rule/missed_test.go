@@ -71,7 +71,7 @@ func TestReturnIsMonotone(t *testing.T) {
 	anew := units.Must(rule.ReturnAfter(100, screening.No))
 	_, errEach := anew.Each(1)
 	_, errCount := anew.Count(1)
-	if !errors.Is(errEach, rule.ErrNoBaseline) || !errors.Is(errCount, rule.ErrNoBaseline) {
+	if !errors.Is(errEach, field.ErrConflict) || !errors.Is(errCount, field.ErrConflict) {
 		t.Errorf("anew: %v, %v", errEach, errCount)
 	}
 	_, errEach = two.Each(-1)

@@ -52,13 +52,12 @@ const (
 	NameTopOfRange                  // "top-of-range": three sets of 12, then the load for 8 (Gearhart 2009)
 	NameSimplify                    // "simplify": easier after three sessions below the dose
 	NamePainGate                    // "pain-gate": pain below 5 of 10, full range, target met (Perry 2005)
-	NamePainComposite               // "pain-composite": this module's own cautious rule on pain
 	NameSetToSetKg                  // "set-to-set-kg": kilograms by the rating of the set before (a trial of 2024)
 	NameSetToSetPercent             // "set-to-set-percent": 2 % for half a point off the target (from memory)
 )
 
 var rules = field.NewVocabulary[Name]("rule", "", "over-target", "two-for-two", "reps-then-load", "small-steps", "bench-steps", "triceps-steps",
-	"omni-below-8", "top-of-range", "simplify", "pain-gate", "pain-composite", "set-to-set-kg", "set-to-set-percent")
+	"omni-below-8", "top-of-range", "simplify", "pain-gate", "set-to-set-kg", "set-to-set-percent")
 
 // Names yields every rule.
 func Names() iter.Seq[Name] { return rules.All() }

@@ -130,7 +130,6 @@ func TestStepFor(t *testing.T) {
 
 func TestRulesRefuse(t *testing.T) {
 	nan, most := math.NaN(), units.MaxMass
-	high := 10.5
 	for name, tt := range map[string]struct {
 		err   error
 		paths string
@@ -153,7 +152,6 @@ func TestRulesRefuse(t *testing.T) {
 		"trial too heavy": {second(rule.TrialStep(rule.NameSmallSteps, most, 9)), "/each", field.ErrOverflow},
 		"pain":            {second(rule.PainGate(nan, screening.No, screening.No)), "/pain", field.ErrOutOfRange},
 		"less pain":       {second(rule.PainGate(-0.1, screening.No, screening.No)), "/pain", field.ErrOutOfRange},
-		"pains":           {second(rule.PainComposite(screening.Pain{Usual: &nan, During: &high, After: &nan, NextMorning: &high}, 0, 0)), "/pain/usual /pain/during /pain/after /pain/next_morning", field.ErrOutOfRange},
 	} {
 		if !errors.Is(tt.err, tt.is) || paths(tt.err) != tt.paths {
 			t.Errorf("%s: %v at %q, want %v at %q", name, tt.err, paths(tt.err), tt.is, tt.paths)
@@ -175,45 +173,9 @@ func TestPainGate(t *testing.T) {
 	}
 }
 
-// The cautious rule's own answers.
-func TestPainComposite(t *testing.T) {
-	at := func(v float64) *float64 { return &v }
-	calm := func(after float64) screening.Pain {
-		return screening.Pain{Kind: screening.OrdinaryPain, After: at(after), SettledNextMorning: screening.Yes, WeeklyTrend: screening.StablePain}
-	}
-	with := func(change func(*screening.Pain)) screening.Pain { p := calm(1); change(&p); return p }
-	for name, tt := range map[string]struct {
-		pain         screening.Pain
-		lost, missed screening.Answer
-		want         rule.LoadAdvice
-	}{
-		"2":            {calm(2), screening.No, screening.No, rule.Raise},
-		"just above 2": {calm(math.Nextafter(2, 3)), screening.No, screening.No, rule.Keep},
-		"5":            {calm(5), screening.No, screening.No, rule.Keep},
-		"just above 5": {calm(math.Nextafter(5, 6)), screening.No, screening.No, rule.Ease},
-		"unsettled":    {with(func(p *screening.Pain) { p.SettledNextMorning = screening.No }), screening.No, screening.No, rule.Ease},
-		"rising":       {with(func(p *screening.Pain) { p.WeeklyTrend = screening.RisingPain }), screening.No, screening.No, rule.Ease},
-		"trend open":   {with(func(p *screening.Pain) { p.WeeklyTrend = 0 }), screening.No, screening.No, rule.Keep},
-		"no score":     {with(func(p *screening.Pain) { p.After = nil }), screening.No, screening.No, rule.Keep},
-		"chest":        {with(func(p *screening.Pain) { p.Kind = screening.ChestPain }), screening.No, screening.No, rule.Refer},
-		"range lost":   {calm(0), screening.Yes, screening.No, rule.Ease},
-		"range open":   {calm(0), screening.Unknown, screening.No, rule.Keep},
-		"missed":       {calm(0), screening.No, screening.Yes, rule.Keep},
-		"missed open":  {calm(0), screening.No, screening.Unknown, rule.Keep},
-		"arthritis":    {with(func(p *screening.Pain) { p.Osteoarthritis, p.Usual, p.After = screening.Yes, at(4), at(4) }), screening.No, screening.No, rule.Keep},
-	} {
-		if a, err := rule.PainComposite(tt.pain, tt.lost, tt.missed); err != nil || a.Advice != tt.want {
-			t.Errorf("%s: %v, %v, want %v", name, a.Advice, err, tt.want)
-		}
-	}
-}
-
-// Anything worse never gives less cautious advice, and where the cautious rule
-// raises, the published gate does.
+// Anything worse never gives less cautious advice.
 func TestPainIsMonotone(t *testing.T) {
 	answers := []screening.Answer{screening.No, screening.Unknown, screening.Yes}
-	settled := []screening.Answer{screening.Yes, screening.Unknown, screening.No}
-	trends := []screening.Trend{screening.StablePain, 0, screening.RisingPain}
 	rapid.Check(t, func(t *rapid.T) {
 		step := func(name string) (int, int) {
 			a := rapid.IntRange(0, 2).Draw(t, name)
@@ -221,21 +183,11 @@ func TestPainIsMonotone(t *testing.T) {
 		}
 		lost, lostWorse := step("lost")
 		missed, missedWorse := step("missed")
-		calm, calmWorse := step("settled")
-		trend, trendWorse := step("trend")
 		score := rapid.Float64Range(0, 10).Draw(t, "score")
-		worse := rapid.Float64Range(score, 10).Draw(t, "worse")
-		say := func(score float64, calm, trend, lost, missed int) rule.LoadAdvice {
-			p := screening.Pain{After: &score, SettledNextMorning: settled[calm], WeeklyTrend: trends[trend]}
-			a, err := rule.PainComposite(p, answers[lost], answers[missed])
-			gate, gateErr := rule.PainGate(score, answers[lost], answers[missed])
-			if err != nil || gateErr != nil || a.Advice == rule.Raise && gate.Advice != rule.Raise {
-				t.Fatalf("%v %v, gate %v %v", a.Advice, err, gate.Advice, gateErr)
-			}
-			return a.Advice
-		}
-		if better, bad := say(score, calm, trend, lost, missed), say(worse, calmWorse, trendWorse, lostWorse, missedWorse); bad < better {
-			t.Fatalf("worse gives %v, better %v", bad, better)
+		better, err := rule.PainGate(score, answers[lost], answers[missed])
+		bad, badErr := rule.PainGate(rapid.Float64Range(score, 10).Draw(t, "worse"), answers[lostWorse], answers[missedWorse])
+		if err != nil || badErr != nil || bad.Advice < better.Advice {
+			t.Fatalf("worse gives %v, %v, better %v, %v", bad.Advice, badErr, better.Advice, err)
 		}
 	})
 }

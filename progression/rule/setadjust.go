@@ -23,7 +23,7 @@ const (
 // How well a reserve is told (Hackett 2017).
 const (
 	Countable = 5 // in reserve: what lies above cannot be counted
-	NearError = 1 // repetitions, typical, with 0 to Countable in reserve
+	nearError = 1 // repetitions, typical, with 0 to Countable in reserve
 )
 
 // tableTarget is the rating that the table of kilograms aims at.
@@ -80,15 +80,15 @@ func TrueReserve(e units.Effort) (units.Range[units.RIR], error) {
 	}
 	low, _ := told.Min()
 	high, _ := told.Max()
-	return band(max(0, low-ReserveError(low)), high+ReserveError(high), high <= Countable)
+	return band(max(0, low-reserveError(low)), high+reserveError(high), high <= Countable)
 }
 
-// ReserveError returns the usual error of telling a reserve, in repetitions.
-func ReserveError(r units.RIR) units.RIR {
+// reserveError returns the usual error of telling a reserve, in repetitions.
+func reserveError(r units.RIR) units.RIR {
 	if r > Countable {
 		return farError
 	}
-	return NearError
+	return nearError
 }
 
 // SetToSetKg returns the change that a published table gives for a set aimed at
@@ -166,8 +166,8 @@ func SetToSetPercent(each units.Mass, target, reported units.Effort) (SetChange,
 		return m
 	}
 	c := SetChange{Rule: NameSetToSetPercent, Target: target, Reported: reported, Change: change(told)}
-	low := change(min(topRating, told+float64(ReserveError(units.RIR(topRating-told)))))
-	high := change(told - NearError)
+	low := change(min(topRating, told+float64(reserveError(units.RIR(topRating-told)))))
+	high := change(told - nearError)
 	_, bounded := real.Max()
 	within, err := band(low, high, bounded)
 	bad.Add("/each", err)
@@ -263,14 +263,14 @@ func (c SetChange) heavier(t *equipment.Table, each units.Mass) (equipment.Load,
 	if c.Rule != NameSetToSetKg || err != nil || tooMuch != nil {
 		return equipment.Load{}, false
 	}
-	load, err := t.Nearest(min(limit, corrected), equipment.RoundingRule{Direction: equipment.Below})
+	load, err := t.Nearest(min(limit, corrected), equipment.RoundingRule{})
 	return load, err == nil && load.Each() > each
 }
 
 // lighter returns the heaviest load at or below the corrected one, unless the
 // first step down is larger than the correction.
 func (c SetChange) lighter(t *equipment.Table, each units.Mass) (equipment.Load, bool) {
-	down := equipment.RoundingRule{Direction: equipment.Below}
+	down := equipment.RoundingRule{}
 	first, err := t.Nearest(each-1, down) // the next lighter: each is above 0 or nothing is lighter
 	if err != nil || each-first.Each() > -c.Change {
 		return equipment.Load{}, false

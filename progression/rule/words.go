@@ -14,8 +14,7 @@ var lexicon = sync.OnceValue(func() evidence.Lexicon { return units.Must(evidenc
 
 func words() evidence.Words {
 	return evidence.Words{
-		"progression.bridge":         {Clinician: "To land on {low} repetitions after a step of {share}, first reach {reps}: arithmetic on the linear form, tested by no trial."},
-		"progression.pain-composite": {Clinician: "The cautious rule on pain (no published source as a whole): {advice}; zone {zone}."},
+		"progression.bridge": {Clinician: "To land on {low} repetitions after a step of {share}, first reach {reps}: arithmetic on the linear form, tested by no trial."},
 		"progression.return": {
 			Client:    "After the break we begin a little easier and build up again.",
 			Clinician: "{days} days since the last session. The ladder: {load} of the load, {sets} of the sets; it has no published source.",

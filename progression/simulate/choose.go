@@ -110,7 +110,7 @@ func plainly(s Scene, rises func(p *dose.Prescription, finals []int) (bool, erro
 	if a, err := rule.Simplify(below); err != nil || a.Advice != rule.Ease {
 		return progression.Decision{Action: progression.HoldDose, Next: &p}, err
 	}
-	lighter, err := s.Table.Nearest(p.Load.Each()-1, equipment.RoundingRule{Direction: equipment.Below})
+	lighter, err := s.Table.Nearest(p.Load.Each()-1, equipment.RoundingRule{})
 	if err == nil {
 		p.Load = lighter
 	}

@@ -30,7 +30,7 @@ type Diagnostics struct {
 
 // Diagnose looks at what was not foreseen in a series that begins with nothing known.
 // Lags, from 1 to below the days looked at, is up to how many days with readings apart
-// errors are compared. Fewer than four such days are an [ErrTooFew]; other errors are
+// errors are compared. Fewer than four such days are a [field.ErrOutOfRange]; other errors are
 // those of [Track.Run].
 func Diagnose(m Model, readings []Reading, lags int) (Diagnostics, error) {
 	if err := m.checkSeries(State{}, readings); err != nil {
@@ -40,7 +40,7 @@ func Diagnose(m Model, readings []Reading, lags int) (Diagnostics, error) {
 	d := Diagnostics{Days: len(e), Lags: lags, Third: len(e) / 3}
 	var bad field.Errors
 	if len(e) < 4 {
-		bad.Add("/readings", field.Bad(len(e), "4 days or more beyond those that begin level and slope", ErrTooFew))
+		bad.Add("/readings", field.Bad(len(e), "4 days or more beyond those that begin level and slope", field.ErrOutOfRange))
 	}
 	if lags < 1 || lags >= max(2, len(e)) {
 		bad.Add("/lags", field.Bad(lags, fmt.Sprintf("1 to %d", max(1, len(e)-1)), field.ErrOutOfRange))

@@ -40,7 +40,7 @@
 //
 // [Likelihood].Diffuse is the diffuse log-likelihood of Durbin and Koopman: every
 // reading but the first ones, which only begin the level and the trend, has its
-// ½·ln 2π. [Likelihood.EveryConstant] counts that of all.
+// ½·ln 2π.
 //
 // # Change
 //
@@ -51,8 +51,8 @@
 //
 // # Without a model
 //
-// [MannKendall] and [Sen] ask for order alone; [Regress] is least squares, weighted
-// if asked.
+// [MannKendall] and [Sen] ask for order alone. A line of least squares is that of gonum:
+// stat.LinearRegression, weighted if asked.
 //
 // # Errors
 //

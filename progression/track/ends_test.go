@@ -57,7 +57,6 @@ func TestEndsOfRanges(t *testing.T) {
 		"errors of four days":    reason(track.Diagnose(nileModel(), nile(t, nil)[:5], 3)),
 		"98 lags":                reason(track.Diagnose(nileModel(), nile(t, nil), 98)),
 		"variance of three days": reason(track.MostLikely(track.Model{Kind: track.LocalLevel}, track.Unknowns{Noise: true}, nile(t, nil)[:3])),
-		"one row more":           reason(track.Regress([][]float64{{1, 2}}, []float64{1, 3}, []float64{1, 2})),
 	} {
 		if err != nil {
 			t.Errorf("%s: %v", name, err)

@@ -180,17 +180,6 @@ func ExampleMannKendall() {
 	// slope 1 of 0 to 2
 }
 
-// A line through points of which the last counts four times.
-func ExampleRegress() {
-	line, err := track.Regress([][]float64{{1, 1, 1, 1}, {0, 1, 2, 3}}, []float64{1, 2.9, 5.2, 7}, []float64{1, 1, 1, 4})
-	if err != nil {
-		log.Fatal(err)
-	}
-	fmt.Printf("%.3f + %.3f x (%.3f)\n", line.Effects[0], line.Effects[1], line.Errors[1])
-	// Output:
-	// 0.994 + 2.010 x (0.052)
-}
-
 // A new variant begins with what the old one showed, less certain; two sides that are
 // tracked apart can be compared.
 func ExampleLink_Across() {

@@ -100,3 +100,9 @@ func same(t failer, what string, m track.Model, got, want track.State, tolerance
 		t.Errorf("%s: %+v, want %+v", what, got, want)
 	}
 }
+
+// everyConstant is the log-likelihood as the library counts it: with ½·ln 2π for
+// those readings too that begin level and slope.
+func everyConstant(l track.Likelihood) float64 {
+	return l.Diffuse - float64(l.Begun)*math.Log(2*math.Pi)/2
+}

@@ -36,7 +36,7 @@ func TestAgainstLibrary(t *testing.T) {
 	for _, name := range names {
 		m := models[name]
 		all := run(t, m, track.State{}, readings)
-		within(t, name+", likelihood", all.State().Likelihood(m).EveryConstant(), likelihood[name], 1e-8)
+		within(t, name+", likelihood", everyConstant(all.State().Likelihood(m)), likelihood[name], 1e-8)
 		filtered, seen := track.State{}, 0
 		compared := 0
 		for _, row := range rows {

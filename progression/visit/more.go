@@ -38,7 +38,7 @@ func (v *Visit) Below() bool {
 	if Searches(&v.Plan) {
 		return false
 	}
-	return v.Done() < v.Plan.Sets || v.someFellShort() || v.countsReserve() && v.LeastLeft(v.Plan.Reserve.Least) < v.Plan.Reserve.Least
+	return v.Done() < v.Plan.Sets || v.someFellShort() || v.countsReserve() && v.leastLeft(v.Plan.Reserve.Least) < v.Plan.Reserve.Least
 }
 
 // WorthASet are the fewest repetitions that a set is worth.

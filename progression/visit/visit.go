@@ -239,9 +239,9 @@ func (v *Visit) Reserve() (units.RIR, bool) {
 	return least, len(v.Sets) > 0
 }
 
-// LeastLeft returns the least that any set left undone, unrecorded for a set whose
+// leastLeft returns the least that any set left undone, unrecorded for a set whose
 // effort was not recorded.
-func (v *Visit) LeastLeft(unrecorded units.RIR) units.RIR {
+func (v *Visit) leastLeft(unrecorded units.RIR) units.RIR {
 	v = field.OrZero(v)
 	least := unrecorded
 	for i := range v.Sets {

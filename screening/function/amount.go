@@ -12,7 +12,8 @@ import (
 	"example.org/posology/units/field"
 )
 
-// Unit is the unit of an amount.
+// Unit is the unit of an amount. Those in which no test is measured have a text alone:
+// "min", "cm/s", "kg/m2", "cm" and "%", of people.
 type Unit uint8
 
 // Units.
@@ -20,15 +21,15 @@ const (
 	_                       Unit = iota // not given
 	Reps                                // "reps": repetitions, counted
 	Seconds                             // "s": seconds
-	Minutes                             // "min": minutes
+	minutes                             // "min": minutes
 	MetresPerSecond                     // "m/s": metres a second
-	CentimetresPerSecond                // "cm/s": centimetres a second
+	centimetresPerSecond                // "cm/s": centimetres a second
 	Kilograms                           // "kg": kilograms of force on a hand dynamometer, or of mass
-	KilogramsPerSquareMetre             // "kg/m2": kilograms per square metre of height
-	Centimetres                         // "cm": centimetres
+	kilogramsPerSquareMetre             // "kg/m2": kilograms per square metre of height
+	centimetres                         // "cm": centimetres
 	Points                              // "points": points of a score
 	Level                               // "level": number of a level
-	Percent                             // "%": per cent of people
+	percent                             // "%": per cent of people
 )
 
 var unitTexts = field.NewVocabulary[Unit]("unit", "", "reps", "s", "min", "m/s", "cm/s", "kg", "kg/m2", "cm", "points", "level", "%")

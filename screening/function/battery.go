@@ -10,16 +10,17 @@ import (
 	"example.org/posology/units/field"
 )
 
-// BatteryBand is a band of the total of the battery, rising.
+// BatteryBand is a band of the total of the battery, rising: "very low" is 0 to 3 points,
+// "low" 4 to 6, "moderate" 7 to 9 and "high" 10 to 12.
 type BatteryBand uint8
 
 // Bands, rising.
 const (
 	_            BatteryBand = iota // not given or not scored
-	BandVeryLow                     // "very low": 0 to 3 points
-	BandLow                         // "low": 4 to 6 points
-	BandModerate                    // "moderate": 7 to 9 points
-	BandHigh                        // "high": 10 to 12 points
+	bandVeryLow                     // "very low": 0 to 3 points
+	bandLow                         // "low": 4 to 6 points
+	bandModerate                    // "moderate": 7 to 9 points
+	bandHigh                        // "high": 10 to 12 points
 )
 
 var bandTexts = field.NewVocabulary[BatteryBand]("band", "", "very low", "low", "moderate", "high")
@@ -68,7 +69,7 @@ type Battery struct {
 
 // walkLimits names the limits of each course. They must never be swapped: see
 // the fact function.trap.course.
-var walkLimits = map[Test]Measure{Walk4m: BatteryWalk4m, Walk3m: BatteryWalk3m, Walk8ft: BatteryWalk8ft}
+var walkLimits = map[Test]Measure{Walk4m: batteryWalk4m, Walk3m: batteryWalk3m, Walk8ft: batteryWalk8ft}
 
 // Validate returns every bad field of b at once. A walk given as a speed is a
 // [field.ErrConflict], since the limits are times; so is a part of another day.
@@ -118,9 +119,9 @@ type position struct {
 
 func (b Battery) balance() [3]position {
 	return [3]position{
-		{"/side_by_side", BatterySideBySide, b.SideBySide},
-		{"/semi_tandem", BatterySemiTandem, b.SemiTandem},
-		{"/tandem", BatteryTandem, b.Tandem},
+		{"/side_by_side", batterySideBySide, b.SideBySide},
+		{"/semi_tandem", batterySemiTandem, b.SemiTandem},
+		{"/tandem", batteryTandem, b.Tandem},
 	}
 }
 
@@ -152,7 +153,7 @@ func (b Battery) Score() (BatteryScore, error) {
 		s.Balance = sum(s.Balance, s.part(p.measure, p.stand.How, p.stand.Time))
 	}
 	s.Walk = s.part(walkLimits[b.Walk.Test], b.Walk.How, b.Walk.Value)
-	s.Stands = s.part(BatteryStands, b.Stands.How, b.Stands.Value)
+	s.Stands = s.part(batteryStands, b.Stands.How, b.Stands.Value)
 	s.Total = sum(sum(s.Balance, s.Walk), s.Stands)
 	if s.Total.IsZero() {
 		return s, nil
@@ -181,7 +182,7 @@ func (s *BatteryScore) part(m Measure, how HowDone, value Amount) Amount {
 	switch {
 	case how == Done:
 		n, facts := points(m, value)
-		if m == BatteryWalk4m || m == BatteryWalk3m {
+		if m == batteryWalk4m || m == batteryWalk3m {
 			facts = append(facts, factCourseTrap)
 		}
 		got := Amount{int64(n) * perUnit, Points}
@@ -191,7 +192,7 @@ func (s *BatteryScore) part(m Measure, how HowDone, value Amount) Amount {
 		tell(codePartNotTried, untriedFact(m))
 	case how == Unable:
 		tell(codePartUnable, unableFact(m))
-	case how == Refused && m == BatteryTandem:
+	case how == Refused && m == batteryTandem:
 		tell(codePartNotTried, factNotTried)
 	default:
 		tell(codePartNotScored, factNotScored)
@@ -203,9 +204,9 @@ func (s *BatteryScore) part(m Measure, how HowDone, value Amount) Amount {
 // unableFact names the fact by which unable scores 0 in a part.
 func unableFact(m Measure) evidence.FactID {
 	switch m {
-	case BatteryWalk4m, BatteryWalk3m, BatteryWalk8ft:
+	case batteryWalk4m, batteryWalk3m, batteryWalk8ft:
 		return factUnableWalk
-	case BatteryStands:
+	case batteryStands:
 		return factUnableStands
 	}
 	return untriedFact(m)
@@ -213,7 +214,7 @@ func unableFact(m Measure) evidence.FactID {
 
 // untriedFact names the fact by which a stand not tried scores 0.
 func untriedFact(m Measure) evidence.FactID {
-	if m == BatteryTandem {
+	if m == batteryTandem {
 		return factNotTried
 	}
 	return factNotHeld
@@ -222,9 +223,9 @@ func untriedFact(m Measure) evidence.FactID {
 // points returns the points of a time by the limits of m, and the facts of the
 // limits that decided. Limits come in falling order of points.
 func points(m Measure, a Amount) (int, []evidence.FactID) {
-	longer := m == BatterySideBySide || m == BatterySemiTandem || m == BatteryTandem
+	longer := m == batterySideBySide || m == batterySemiTandem || m == batteryTandem
 	for _, n := range limits[m] {
-		if n.holds(a) && (longer || n.Statistic.Bound() != AtLeast) {
+		if n.holds(a) && (longer || statistics[n.Statistic].bound != atLeast) {
 			return n.points(), []evidence.FactID{n.Fact}
 		}
 	}
@@ -253,7 +254,7 @@ var limits = scoreLimits()
 func scoreLimits() map[Measure][]Norm {
 	all := map[Measure][]Norm{}
 	for n := range Norms() {
-		if k := n.Statistic.Kind(); k == ScoreLimit || k == BandFloor {
+		if k := n.Statistic.Kind(); k == scoreLimit || k == bandFloor {
 			all[n.Measure] = append(all[n.Measure], n)
 		}
 	}
@@ -262,7 +263,7 @@ func scoreLimits() map[Measure][]Norm {
 
 // band returns the band of a total, and its fact.
 func band(total Amount) (BatteryBand, evidence.FactID) {
-	for _, n := range limits[BatteryTotal] {
+	for _, n := range limits[batteryTotal] {
 		if n.holds(total) {
 			return BatteryBand(n.points()), n.Fact
 		}

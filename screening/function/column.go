@@ -15,12 +15,6 @@ func (k StatisticKind) Value() (driver.Value, error) { return field.Value(k) }
 // Scan reads what Value returns.
 func (k *StatisticKind) Scan(src any) error { return field.Scan(src, k) }
 
-// Value returns the text of b.
-func (b Bound) Value() (driver.Value, error) { return field.Value(b) }
-
-// Scan reads what Value returns.
-func (b *Bound) Scan(src any) error { return field.Scan(src, b) }
-
 // Value returns the text of t.
 func (t Test) Value() (driver.Value, error) { return field.Value(t) }
 

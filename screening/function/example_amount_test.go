@@ -18,12 +18,6 @@ func ExampleBest() {
 	}
 	best, err := function.Best(function.Grip, first, second)
 	fmt.Println(best, err)
-	for _, s := range function.Statistics()[:3] {
-		fmt.Println(s, "–", s.Kind(), "–", s.Words())
-	}
 	// Output:
 	// 26 kg <nil>
-	// below_average_if_less_than – cut-off – below average under
-	// ci95_high – figure – upper end of the 95 % interval of the mean
-	// ci95_low – figure – lower end of the 95 % interval of the mean
 }

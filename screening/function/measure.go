@@ -6,40 +6,48 @@ import (
 	"example.org/posology/units/field"
 )
 
-// Measure is what a published figure is about. The walks share one, usual gait
-// speed, unless a figure names its course; the battery has one for each part.
-// Those of which there is no test here have a text alone: "gait_speed_max", "asmi_dxa",
-// "asm_dxa", "calf_circumference" and "walk_400m".
+// Measure is what a published figure is about. [Test.Measure] has that of a test; the
+// walks share one, usual gait speed, unless a figure names its course.
+//
+//   - of tests: "chair_stand_30s", "five_times_sit_to_stand", "timed_up_and_go",
+//     "four_stage_balance" (its tandem hold), "gait_speed_usual", "sppb_total",
+//     "grip_strength" (either hand or the better), "arm_curl_30s", "sarc_f",
+//     "falls_self_score_12" and "frailty_level"
+//   - parts of the battery: "sppb_chair_stand", "sppb_gait_4m", "sppb_gait_3m",
+//     "sppb_gait_8ft", "sppb_balance_side_by_side", "sppb_balance_semitandem" and
+//     "sppb_balance_tandem"
+//   - one hand's grip: "grip_strength_dominant" and "grip_strength_nondominant"
+//   - of no test here: "gait_speed_max", "walk_400m", and appendicular lean mass by DXA,
+//     "asm_dxa" or "asmi_dxa" over height squared, and "calf_circumference"
 type Measure uint8
 
-// Measures.
 const (
-	_                 Measure = iota // not given
-	ChairStands                      // "chair_stand_30s": stands in 30 s
-	FiveStandsTime                   // "five_times_sit_to_stand": time of five sit-to-stands
-	UpAndGoTime                      // "timed_up_and_go": time of the timed up and go
-	BalanceStages                    // "four_stage_balance": tandem hold of the four-stage balance test
-	UsualGait                        // "gait_speed_usual": usual walking speed
-	fastGait                         // "gait_speed_max": fastest walking speed; no test here
-	BatteryTotal                     // "sppb_total": total of the short physical performance battery
-	BatteryStands                    // "sppb_chair_stand": its chair stands
-	BatteryWalk4m                    // "sppb_gait_4m": its walk over 4 m
-	BatteryWalk3m                    // "sppb_gait_3m": its walk over 3 m
-	BatteryWalk8ft                   // "sppb_gait_8ft": its walk over 8 ft
-	BatterySideBySide                // "sppb_balance_side_by_side": its stand with feet side by side
-	BatterySemiTandem                // "sppb_balance_semitandem": its semi-tandem stand
-	BatteryTandem                    // "sppb_balance_tandem": its tandem stand
-	GripForce                        // "grip_strength": grip, either hand or the better
-	GripDominant                     // "grip_strength_dominant": grip of the dominant hand
-	GripNonDominant                  // "grip_strength_nondominant": grip of the other hand
-	ArmCurls                         // "arm_curl_30s": arm curls in 30 s
-	SarcopeniaTotal                  // "sarc_f": total of the sarcopenia self-report
-	FallsTotal                       // "falls_self_score_12": total of the 12-question falls self-score
-	FrailtyNumber                    // "frailty_level": number of the frailty level
-	muscleIndex                      // "asmi_dxa": appendicular lean mass by DXA over height squared; no test here
-	muscleMass                       // "asm_dxa": appendicular lean mass by DXA; no test here
-	calfGirth                        // "calf_circumference": calf circumference; no test here
-	walk400m                         // "walk_400m": time over 400 m; no test here
+	_ Measure = iota // not given
+	chairStands
+	fiveStandsTime
+	upAndGoTime
+	balanceStages
+	usualGait
+	fastGait
+	batteryTotal
+	batteryStands
+	batteryWalk4m
+	batteryWalk3m
+	batteryWalk8ft
+	batterySideBySide
+	batterySemiTandem
+	batteryTandem
+	gripForce
+	gripDominant
+	gripNonDominant
+	armCurls
+	sarcopeniaTotal
+	fallsTotal
+	frailtyNumber
+	muscleIndex
+	muscleMass
+	calfGirth
+	walk400m
 )
 
 var measures = field.NewVocabulary[Measure]("measure", "",

@@ -30,14 +30,14 @@ type Norm struct {
 // holds reports whether the bound of a cut-off or limit holds for a.
 func (n Norm) holds(a Amount) bool {
 	limit := n.in(a.unit)
-	switch n.Statistic.Bound() {
-	case LessThan:
+	switch statistics[n.Statistic].bound {
+	case lessThan:
 		return a.millionths < limit
-	case AtMost:
+	case atMost:
 		return a.millionths <= limit
-	case MoreThan:
+	case moreThan:
 		return a.millionths > limit
-	case AtLeast:
+	case atLeast:
 		return a.millionths >= limit
 	}
 	return false
@@ -46,7 +46,7 @@ func (n Norm) holds(a Amount) bool {
 // in returns the figure in millionths of u: gait norms may be printed in
 // centimetres a second.
 func (n Norm) in(u Unit) int64 {
-	if n.Value.unit == CentimetresPerSecond && u == MetresPerSecond {
+	if n.Value.unit == centimetresPerSecond && u == MetresPerSecond {
 		return n.Value.millionths / 100 // exact: norms have one decimal
 	}
 	return n.Value.millionths

@@ -36,3 +36,16 @@ func TestReadTables(t *testing.T) {
 		}
 	}
 }
+
+// Every code is used by a figure, and one that flags, scores or bands has a bound.
+func TestStatisticsAreUsed(t *testing.T) {
+	used := map[Statistic]bool{}
+	for n := range Norms() {
+		used[n.Statistic] = true
+	}
+	for s, m := range statistics {
+		if want := m.kind == CutOff || m.kind == scoreLimit || m.kind == bandFloor; !used[s] || (m.bound != 0) != want {
+			t.Errorf("%s: used %v, bound %d, kind %v", s, used[s], m.bound, m.kind)
+		}
+	}
+}

@@ -149,7 +149,7 @@ func TestEveryNormAtItsBoundary(t *testing.T) {
 		for r := range takers(n) {
 			unit := r.Test.Unit()
 			value := n.Value.Number()
-			if n.Value.Unit() == function.CentimetresPerSecond {
+			if n.Value.Unit().String() == "cm/s" {
 				value /= 100
 			}
 			by := amt(step[unit] + " " + unit.String()).Number()
@@ -175,10 +175,10 @@ func takers(n function.Norm) func(func(function.Result) bool) {
 			r := function.Result{Test: test, How: function.Done}
 			if test == function.Grip {
 				r.Side = body.Left
-				switch n.Measure {
-				case function.GripDominant:
+				switch n.Measure.String() {
+				case "grip_strength_dominant":
 					r.Hand = function.Dominant
-				case function.GripNonDominant:
+				case "grip_strength_nondominant":
 					r.Hand = function.NonDominant
 				}
 			}

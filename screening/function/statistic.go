@@ -2,8 +2,6 @@ package function
 
 import (
 	"iter"
-	"maps"
-	"slices"
 
 	"example.org/posology/units/field"
 )
@@ -13,7 +11,10 @@ import (
 // bodies of a region differ.
 type Statistic string
 
-// StatisticKind sorts statistics by their use.
+// StatisticKind sorts statistics by their use. Those that no result is held against have a
+// text alone: "score limit" and "band floor", of the battery, "practice effect", the gain
+// from the first try to the second, "context", told for the record, and
+// "detectable change of a group", of a group's mean and never of one person.
 type StatisticKind uint8
 
 // Kinds of statistics.
@@ -21,13 +22,13 @@ const (
 	_               StatisticKind = iota // not given
 	Figure                               // "figure": describes people: a mean, a centile
 	CutOff                               // "cut-off": flags results on one side of it
-	ScoreLimit                           // "score limit": turns a part of the battery into points
-	BandFloor                            // "band floor": the lowest total of a band
+	scoreLimit                           // "score limit": turns a part of the battery into points
+	bandFloor                            // "band floor": the lowest total of a band
 	Detectable                           // "detectable change": change in one person that is more than noise
-	DetectableGroup                      // "detectable change of a group": the same for the mean of a group: never for one person
+	detectableGroup                      // "detectable change of a group": the same for the mean of a group: never for one person
 	Important                            // "important change": change that matters to people
-	Practice                             // "practice effect": gain from the first try to the second
-	Context                              // "context": told for the record; nothing is compared with it
+	practiceEffect                       // "practice effect": gain from the first try to the second
+	context                              // "context": told for the record; nothing is compared with it
 )
 
 var kinds = field.NewVocabulary[StatisticKind]("kind of statistic", "", "figure", "cut-off", "score limit", "band floor",
@@ -45,37 +46,22 @@ func (k StatisticKind) MarshalText() ([]byte, error) { return kinds.Marshal(k) }
 // UnmarshalText reads what MarshalText writes.
 func (k *StatisticKind) UnmarshalText(text []byte) error { return kinds.Unmarshal(text, k) }
 
-// Bound is the side of a cut-off or limit that it speaks of, with the
+// bound is the side of a cut-off or limit that it speaks of, with the
 // strictness as printed.
-type Bound uint8
+type bound uint8
 
-// Bounds.
 const (
-	_        Bound = iota // none: the figure bounds nothing
-	LessThan              // "<"
-	AtMost                // "<="
-	MoreThan              // ">"
-	AtLeast               // ">="
+	_        bound = iota // the figure bounds nothing
+	lessThan              // "<"
+	atMost                // "<="
+	moreThan              // ">"
+	atLeast               // ">="
 )
-
-var bounds = field.NewVocabulary[Bound]("bound", "", "<", "<=", ">", ">=")
-
-// Bounds yields every bound.
-func Bounds() iter.Seq[Bound] { return bounds.All() }
-
-// String returns "<", "<=", ">" or ">=", and "" for none.
-func (b Bound) String() string { return bounds.Text(b) }
-
-// MarshalText writes what String returns.
-func (b Bound) MarshalText() ([]byte, error) { return bounds.Marshal(b) }
-
-// UnmarshalText reads what MarshalText writes.
-func (b *Bound) UnmarshalText(text []byte) error { return bounds.Unmarshal(text, b) }
 
 // A meaning is what a statistic's code stands for.
 type meaning struct {
 	kind   StatisticKind
-	bound  Bound
+	bound  bound
 	words  string // before the value
 	points int    // of a score limit or band
 }
@@ -88,45 +74,45 @@ var statistics = map[Statistic]meaning{
 	"ci95_low":              {kind: Figure, words: "lower end of the 95 % interval of the mean"},
 	"ci95_high":             {kind: Figure, words: "upper end of the 95 % interval of the mean"},
 	"disability_figure":     {kind: Figure, words: "figure linked with disability"},
-	"prevalence_weak_2.5sd": {kind: Context, words: "share more than 2.5 standard deviations under the peak"},
+	"prevalence_weak_2.5sd": {kind: context, words: "share more than 2.5 standard deviations under the peak"},
 
-	"below_average_if_less_than":         {kind: CutOff, bound: LessThan, words: "below average under"},
-	"worse_than_average_if_greater_than": {kind: CutOff, bound: MoreThan, words: "worse than average above"},
-	"low_strength_if_greater_than":       {kind: CutOff, bound: MoreThan, words: "low strength above"},
-	"low_performance_if_ge":              {kind: CutOff, bound: AtLeast, words: "low performance from"},
-	"low_performance_if_le":              {kind: CutOff, bound: AtMost, words: "low performance up to"},
-	"low_performance_if_less_than":       {kind: CutOff, bound: LessThan, words: "low performance under"},
-	"low_if_less_than":                   {kind: CutOff, bound: LessThan, words: "low under"},
-	"low_if_less_than_awgs":              {kind: CutOff, bound: LessThan, words: "low under"},
-	"weak_if_less_than":                  {kind: CutOff, bound: LessThan, words: "weak under"},
-	"slow_if_less_than":                  {kind: CutOff, bound: LessThan, words: "slow under"},
-	"fall_risk_if_ge":                    {kind: CutOff, bound: AtLeast, words: "risk of falls from"},
-	"fall_risk_if_greater_than":          {kind: CutOff, bound: MoreThan, words: "risk of falls above"},
-	"fall_risk_if_le":                    {kind: CutOff, bound: AtMost, words: "risk of falls up to"},
-	"fall_risk_if_tandem_less_than":      {kind: CutOff, bound: LessThan, words: "risk of falls if the tandem stand lasts less than"},
-	"recurrent_falls_if_greater_than":    {kind: CutOff, bound: MoreThan, words: "risk of repeated falls above"},
-	"screen_positive_if_ge":              {kind: CutOff, bound: AtLeast, words: "screen positive from"},
-	"screen_positive_if_less_than":       {kind: CutOff, bound: LessThan, words: "screen positive under"},
+	"below_average_if_less_than":         {kind: CutOff, bound: lessThan, words: "below average under"},
+	"worse_than_average_if_greater_than": {kind: CutOff, bound: moreThan, words: "worse than average above"},
+	"low_strength_if_greater_than":       {kind: CutOff, bound: moreThan, words: "low strength above"},
+	"low_performance_if_ge":              {kind: CutOff, bound: atLeast, words: "low performance from"},
+	"low_performance_if_le":              {kind: CutOff, bound: atMost, words: "low performance up to"},
+	"low_performance_if_less_than":       {kind: CutOff, bound: lessThan, words: "low performance under"},
+	"low_if_less_than":                   {kind: CutOff, bound: lessThan, words: "low under"},
+	"low_if_less_than_awgs":              {kind: CutOff, bound: lessThan, words: "low under"},
+	"weak_if_less_than":                  {kind: CutOff, bound: lessThan, words: "weak under"},
+	"slow_if_less_than":                  {kind: CutOff, bound: lessThan, words: "slow under"},
+	"fall_risk_if_ge":                    {kind: CutOff, bound: atLeast, words: "risk of falls from"},
+	"fall_risk_if_greater_than":          {kind: CutOff, bound: moreThan, words: "risk of falls above"},
+	"fall_risk_if_le":                    {kind: CutOff, bound: atMost, words: "risk of falls up to"},
+	"fall_risk_if_tandem_less_than":      {kind: CutOff, bound: lessThan, words: "risk of falls if the tandem stand lasts less than"},
+	"recurrent_falls_if_greater_than":    {kind: CutOff, bound: moreThan, words: "risk of repeated falls above"},
+	"screen_positive_if_ge":              {kind: CutOff, bound: atLeast, words: "screen positive from"},
+	"screen_positive_if_less_than":       {kind: CutOff, bound: lessThan, words: "screen positive under"},
 
-	"score4_if_less_than":    {ScoreLimit, LessThan, "4 points under", 4},
-	"score4_if_le":           {ScoreLimit, AtMost, "4 points up to", 4},
-	"score3_if_le":           {ScoreLimit, AtMost, "3 points up to", 3},
-	"score2_if_le":           {ScoreLimit, AtMost, "2 points up to", 2},
-	"score2_if_ge":           {ScoreLimit, AtLeast, "2 points from", 2},
-	"score1_if_ge":           {ScoreLimit, AtLeast, "1 point from", 1},
-	"score1_if_greater_than": {ScoreLimit, MoreThan, "1 point above", 1},
-	"score0_if_greater_than": {ScoreLimit, MoreThan, "0 points above", 0},
+	"score4_if_less_than":    {scoreLimit, lessThan, "4 points under", 4},
+	"score4_if_le":           {scoreLimit, atMost, "4 points up to", 4},
+	"score3_if_le":           {scoreLimit, atMost, "3 points up to", 3},
+	"score2_if_le":           {scoreLimit, atMost, "2 points up to", 2},
+	"score2_if_ge":           {scoreLimit, atLeast, "2 points from", 2},
+	"score1_if_ge":           {scoreLimit, atLeast, "1 point from", 1},
+	"score1_if_greater_than": {scoreLimit, moreThan, "1 point above", 1},
+	"score0_if_greater_than": {scoreLimit, moreThan, "0 points above", 0},
 
-	"high_if_ge":     {BandFloor, AtLeast, "high from", int(BandHigh)},
-	"moderate_if_ge": {BandFloor, AtLeast, "moderate from", int(BandModerate)},
-	"low_if_ge":      {BandFloor, AtLeast, "low from", int(BandLow)},
-	"very_low_if_ge": {BandFloor, AtLeast, "very low from", int(BandVeryLow)},
+	"high_if_ge":     {bandFloor, atLeast, "high from", int(bandHigh)},
+	"moderate_if_ge": {bandFloor, atLeast, "moderate from", int(bandModerate)},
+	"low_if_ge":      {bandFloor, atLeast, "low from", int(bandLow)},
+	"very_low_if_ge": {bandFloor, atLeast, "very low from", int(bandVeryLow)},
 
 	"mdc95":           {kind: Detectable, words: "detectable change (95 %)"},
 	"mdc_individual":  {kind: Detectable, words: "detectable change in one person"},
 	"mdc_intra_rater": {kind: Detectable, words: "detectable change, one rater"},
 	"mdc_inter_rater": {kind: Detectable, words: "detectable change, two raters"},
-	"mdc_group_high":  {kind: DetectableGroup, words: "detectable change of a group's mean, upper end"},
+	"mdc_group_high":  {kind: detectableGroup, words: "detectable change of a group's mean, upper end"},
 
 	"mcid_low":              {kind: Important, words: "least important change, lower end"},
 	"mcid_high":             {kind: Important, words: "least important change, upper end"},
@@ -139,18 +125,12 @@ var statistics = map[Statistic]meaning{
 	"mcii_low":              {kind: Important, words: "important improvement, lower end"},
 	"mcii_high":             {kind: Important, words: "important improvement, upper end"},
 
-	"practice_low":  {kind: Practice, words: "gain from the first try to the second, lower end"},
-	"practice_high": {kind: Practice, words: "gain from the first try to the second, upper end"},
+	"practice_low":  {kind: practiceEffect, words: "gain from the first try to the second, lower end"},
+	"practice_high": {kind: practiceEffect, words: "gain from the first try to the second, upper end"},
 }
-
-// Statistics returns every code that is known here, in the order of letters.
-func Statistics() []Statistic { return slices.Sorted(maps.Keys(statistics)) }
 
 // Kind returns what s is used for, zero for a code not known here.
 func (s Statistic) Kind() StatisticKind { return statistics[s].kind }
-
-// Bound returns the side that s speaks of, zero if it bounds nothing.
-func (s Statistic) Bound() Bound { return statistics[s].bound }
 
 // Words returns what s states, to be read before its value, and the code itself
 // if it is not known here.

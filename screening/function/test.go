@@ -94,22 +94,22 @@ type protocol struct {
 var slip = evidence.Fact{Basis: evidence.Design}
 
 var protocols = [numTests]protocol{
-	ChairStand30:     {measure: ChairStands, unit: Reps, better: MoreIsBetter, high: 60, known: slip, arms: true},
-	FiveSitToStands:  {measure: FiveStandsTime, unit: Seconds, better: LessIsBetter, low: 2, high: 300, known: slip, arms: true},
-	TimedUpAndGo:     {measure: UpAndGoTime, unit: Seconds, better: LessIsBetter, low: 2, high: 300, known: slip, arms: true},
-	FourStageBalance: {measure: BalanceStages, unit: Seconds, better: MoreIsBetter, high: 60, known: slip},
-	Walk4m:           {measure: UsualGait, unit: MetresPerSecond, better: MoreIsBetter, low: 0.02, high: 4, known: slip, course: 4_000_000, best: true},
-	Walk3m:           {measure: UsualGait, unit: MetresPerSecond, better: MoreIsBetter, low: 0.02, high: 4, known: slip, course: 3_000_000, best: true},
-	Walk8ft:          {measure: UsualGait, unit: MetresPerSecond, better: MoreIsBetter, low: 0.02, high: 4, known: slip, course: 2_438_400, best: true},
-	PhysicalPerformance: {measure: BatteryTotal, unit: Points, better: MoreIsBetter, high: 12,
+	ChairStand30:     {measure: chairStands, unit: Reps, better: MoreIsBetter, high: 60, known: slip, arms: true},
+	FiveSitToStands:  {measure: fiveStandsTime, unit: Seconds, better: LessIsBetter, low: 2, high: 300, known: slip, arms: true},
+	TimedUpAndGo:     {measure: upAndGoTime, unit: Seconds, better: LessIsBetter, low: 2, high: 300, known: slip, arms: true},
+	FourStageBalance: {measure: balanceStages, unit: Seconds, better: MoreIsBetter, high: 60, known: slip},
+	Walk4m:           {measure: usualGait, unit: MetresPerSecond, better: MoreIsBetter, low: 0.02, high: 4, known: slip, course: 4_000_000, best: true},
+	Walk3m:           {measure: usualGait, unit: MetresPerSecond, better: MoreIsBetter, low: 0.02, high: 4, known: slip, course: 3_000_000, best: true},
+	Walk8ft:          {measure: usualGait, unit: MetresPerSecond, better: MoreIsBetter, low: 0.02, high: 4, known: slip, course: 2_438_400, best: true},
+	PhysicalPerformance: {measure: batteryTotal, unit: Points, better: MoreIsBetter, high: 12,
 		known: evidence.Fact{Source: "guralnik1994", Via: "reports of the battery; the place was not recorded", Basis: evidence.Secondary}},
-	Grip:      {measure: GripForce, unit: Kilograms, better: MoreIsBetter, high: 150, known: slip, hands: true, best: true},
-	ArmCurl30: {measure: ArmCurls, unit: Reps, better: MoreIsBetter, high: 100, known: slip},
-	SarcopeniaSelfReport: {measure: SarcopeniaTotal, unit: Points, better: LessIsBetter, high: 10,
+	Grip:      {measure: gripForce, unit: Kilograms, better: MoreIsBetter, high: 150, known: slip, hands: true, best: true},
+	ArmCurl30: {measure: armCurls, unit: Reps, better: MoreIsBetter, high: 100, known: slip},
+	SarcopeniaSelfReport: {measure: sarcopeniaTotal, unit: Points, better: LessIsBetter, high: 10,
 		known: evidence.Fact{Source: "malmstrom2013", Basis: evidence.FromMemory}},
-	FallsSelfScore: {measure: FallsTotal, unit: Points, better: LessIsBetter, high: 14,
+	FallsSelfScore: {measure: fallsTotal, unit: Points, better: LessIsBetter, high: 14,
 		known: evidence.Fact{Source: "cdc2019", Basis: evidence.FromMemory}},
-	FrailtyLevel: {measure: FrailtyNumber, unit: Level, better: LessIsBetter, low: 1, high: 9,
+	FrailtyLevel: {measure: frailtyNumber, unit: Level, better: LessIsBetter, low: 1, high: 9,
 		known: evidence.Fact{Source: "rockwood2020", Via: "summaries of the scale", Basis: evidence.Secondary}},
 }
 
@@ -129,9 +129,6 @@ func (t Test) Direction() ScoreDirection { return t.protocol().better }
 
 // Measure returns what the score of t is a measure of.
 func (t Test) Measure() Measure { return t.protocol().measure }
-
-// Course returns the length of a walk in metres, 0 for other tests.
-func (t Test) Course() float64 { return float64(t.protocol().course) / perUnit }
 
 // Plausible returns the least and the greatest score that is taken for no slip;
 // both not given for no test.
@@ -189,9 +186,9 @@ func (r Result) measures() []Measure {
 	if r.Side == body.Left || r.Side == body.Right {
 		switch r.Hand {
 		case Dominant:
-			own = append(own, GripDominant)
+			own = append(own, gripDominant)
 		case NonDominant:
-			own = append(own, GripNonDominant)
+			own = append(own, gripNonDominant)
 		}
 	}
 	return own

@@ -51,13 +51,12 @@ func TestVocabularies(t *testing.T) {
 	walk(t, function.LessIsBetter)
 	walk(t, function.Stopped)
 	walk(t, function.NonDominant)
-	walk(t, function.Percent)
+	walk(t, slices.Max(slices.Collect(function.Units())))
 	walk(t, slices.Max(slices.Collect(function.Measures())))
-	walk(t, function.Context)
-	walk(t, function.AtLeast)
+	walk(t, slices.Max(slices.Collect(function.StatisticKinds())))
 	walk(t, function.Better)
 	walk(t, function.WithinLearning)
-	walk(t, function.BandHigh)
+	walk(t, slices.Max(slices.Collect(function.BatteryBands())))
 }
 
 // Tests are complete: each has a unit, a direction, a measure and a range.
@@ -78,33 +77,16 @@ func TestTestsAreComplete(t *testing.T) {
 			t.Errorf("%v counts as a test", none)
 		}
 	}
-	for test, want := range map[function.Test]float64{function.Walk4m: 4, function.Walk3m: 3, function.Walk8ft: 2.4384, function.Grip: 0} {
-		if test.Course() != want {
-			t.Errorf("%v: course %v m, want %v", test, test.Course(), want)
-		}
-	}
 }
 
-func TestStatisticsAreUsed(t *testing.T) {
-	used := map[function.Statistic]bool{}
+func TestStatisticsHaveWords(t *testing.T) {
 	for n := range function.Norms() {
-		used[n.Statistic] = true
-		if n.Statistic.Kind() == 0 {
-			t.Errorf("%s has no kind", n.Statistic)
-		}
-	}
-	for _, s := range function.Statistics() {
-		if !used[s] || s.Words() == "" {
-			t.Errorf("%s: used %v, words %q", s, used[s], s.Words())
-		}
-		bounded := s.Bound() != 0
-		k := s.Kind()
-		if want := k == function.CutOff || k == function.ScoreLimit || k == function.BandFloor; bounded != want {
-			t.Errorf("%s: bound %q, kind %v", s, s.Bound(), k)
+		if s := n.Statistic; s.Kind() == 0 || s.Words() == "" {
+			t.Errorf("%s has kind %v, words %q", s, s.Kind(), s.Words())
 		}
 	}
 	const other function.Statistic = "other"
-	if other.Kind() != 0 || other.Bound() != 0 || other.Words() != "other" {
+	if other.Kind() != 0 || other.Words() != "other" {
 		t.Errorf("an unknown statistic has meaning: %v, %v", other.Kind(), other.Words())
 	}
 }

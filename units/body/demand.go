@@ -83,8 +83,8 @@ func (s Demands) Union(t Demands) Demands { return s | t }
 // Both returns what is in s and in t.
 func (s Demands) Both(t Demands) Demands { return s & t }
 
-// Len returns how many demands are in s.
-func (s Demands) Len() int { return bits.OnesCount64(uint64(s)) }
+// count returns how many demands are in s.
+func (s Demands) count() int { return bits.OnesCount64(uint64(s)) }
 
 // All yields the demands in s, in their order.
 func (s Demands) All() iter.Seq[Demand] {
@@ -102,7 +102,7 @@ func (s Demands) String() string {
 	if s == 0 {
 		return "none"
 	}
-	names := make([]string, 0, s.Len())
+	names := make([]string, 0, s.count())
 	for d := range s.All() {
 		names = append(names, d.String())
 	}
@@ -114,7 +114,7 @@ func (s Demands) MarshalJSON() ([]byte, error) {
 	return json.Marshal(s.list())
 }
 
-func (s Demands) list() []Demand { return slices.AppendSeq(make([]Demand, 0, s.Len()), s.All()) }
+func (s Demands) list() []Demand { return slices.AppendSeq(make([]Demand, 0, s.count()), s.All()) }
 
 // UnmarshalJSON reads a list of names; a name that stands twice is a
 // [field.ErrDuplicate].
@@ -124,7 +124,7 @@ func (s *Demands) UnmarshalJSON(data []byte) error {
 		return err
 	}
 	set := DemandSet(list...)
-	if set.Len() != len(list) {
+	if set.count() != len(list) {
 		return field.Bad(string(data), "each demand once, by name", field.ErrDuplicate)
 	}
 	return field.Assign(s, set, nil)

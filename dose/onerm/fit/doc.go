@@ -50,6 +50,6 @@
 //
 // Bad input gives [field.Errors] that name every bad field. Sets that do
 // not support the form give a [*field.Error] for "/points" with one of
-// [ErrTooFew], [onerm.ErrNotFalling], [ErrSingular], [ErrNoConvergence] and
-// [ErrNotFinite]. Nothing is clamped.
+// [field.ErrOutOfRange] (too few), [field.ErrConflict] (they do not tell the parameters
+// apart), [onerm.ErrNotFalling] and [ErrNoConvergence]. Nothing is clamped.
 package fit

@@ -42,10 +42,10 @@ func ExampleFit_alone() {
 	}, fit.Options{Form: onerm.Hyperbola, Alone: true})
 	fmt.Println(err)
 	// Output:
-	// fit: too few sets for the form: /points = 2 sets, allowed: at least 3 sets at 2 different repetition counts
+	// fit: too few sets for the form: out of range: /points = 2 sets, allowed: at least 3 sets at 2 different repetition counts
 }
 
-// Intervals around one's own curve, and the fact behind its form.
+// Intervals around one's own curve.
 func ExampleLoadWithin() {
 	curve, err := fit.Fit([]fit.Point{{Load: 12 * units.Kilogram, Reps: 6}, {Load: 10 * units.Kilogram, Reps: 11}}, fit.Options{Form: onerm.Hyperbola})
 	if err != nil {
@@ -60,11 +60,9 @@ func ExampleLoadWithin() {
 	least, _ := reps.Min()
 	most, _ := reps.Max()
 	fmt.Printf("11 kg: %.0f to %.0f times %v\n", least, most, err)
-	fmt.Println(fit.FormFact(curve.Form()))
 	// Output:
 	// 8 to failure: 10.0 to 12.3 kg <nil>
 	// 11 kg: 5 to 13 times <nil>
-	// fit.hyperbola
 }
 
 // A practised person of 25 bench-pressed 90 kg five times and 80 kg nine times, to failure.

@@ -7,6 +7,12 @@ import (
 	"example.org/posology/dose/onerm/internal/bend"
 )
 
+// Why the solver stopped, closer than the categories tell.
+var ErrTooFew, ErrSingular, ErrNotFinite = errTooFew, errSingular, errNotFinite
+
+// FormFact names the fact that states a form.
+var FormFact = formFact
+
 // A Problem is a least-squares problem for the tests: residuals at parameters.
 type Problem struct {
 	Start     []float64

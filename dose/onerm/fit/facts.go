@@ -35,8 +35,8 @@ const (
 	openNear    evidence.FactID = "onerm.open.near"
 )
 
-// FormFact names the fact that states a form; "" for no form.
-func FormFact(f onerm.Form) evidence.FactID {
+// formFact names the fact that states a form; "" for no form.
+func formFact(f onerm.Form) evidence.FactID {
 	if f.Check() != nil {
 		return ""
 	}
@@ -62,7 +62,7 @@ func Facts() iter.Seq[evidence.Fact] {
 func formFacts() []evidence.Fact {
 	var list []evidence.Fact
 	for f := range onerm.Forms() {
-		fact := evidence.Fact{ID: FormFact(f), Value: bend.Form(f).Equation(), Basis: evidence.Computed}
+		fact := evidence.Fact{ID: formFact(f), Value: bend.Form(f).Equation(), Basis: evidence.Computed}
 		var contains []string
 		for _, s := range specials {
 			if s.form == bend.Form(f) {
@@ -71,7 +71,7 @@ func formFacts() []evidence.Fact {
 			}
 		}
 		if contains == nil {
-			fact.Basis, fact.From = evidence.Design, []evidence.FactID{FormFact(onerm.Hyperbola), FormFact(onerm.ExponentialFloor)}
+			fact.Basis, fact.From = evidence.Design, []evidence.FactID{formFact(onerm.Hyperbola), formFact(onerm.ExponentialFloor)}
 		} else {
 			fact.Value += "; up to a constant factor it is " + strings.Join(contains, ", ")
 		}
@@ -107,7 +107,7 @@ func priorFacts() []evidence.Fact {
 		{ID: factEquations, Value: fmt.Sprintf("%d published equations, each with the load at one repetition as its 1RM, let %d repetitions be done with %s", len(priorEquations), bend.Pivot, around(between)), Basis: evidence.Computed, From: equations},
 		{ID: factPeople, Value: fmt.Sprintf("people differ from an equation by a standard deviation of %.3f of the logarithm of the fall: published errors of prediction of %v and %v less %v for the test itself, taken to stand at %d repetitions", people, units.Fraction(bestError), units.Fraction(worstError), units.Fraction(testCV), errorReps), Basis: evidence.Design, From: []evidence.FactID{anchorBest, anchorWomen, anchorTest, factEquations}},
 		{ID: factPrior, Value: fmt.Sprintf("before any set, %d repetitions are done with %s: the spread of the equations and that of people", bend.Pivot, around(population)), Basis: evidence.Design, From: []evidence.FactID{factEquations, factPeople}},
-		{ID: factFloor, Value: fmt.Sprintf("before any set, the floor of a curve is %v of the 1RM, with a standard deviation of %v of its logit", units.Fraction(logistic(populationFloor.mean)), floorSpread), Basis: evidence.Design, From: []evidence.FactID{FormFact(onerm.ExponentialFloor)}},
+		{ID: factFloor, Value: fmt.Sprintf("before any set, the floor of a curve is %v of the 1RM, with a standard deviation of %v of its logit", units.Fraction(logistic(populationFloor.mean)), floorSpread), Basis: evidence.Design, From: []evidence.FactID{formFact(onerm.ExponentialFloor)}},
 	}
 }
 

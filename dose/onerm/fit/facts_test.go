@@ -67,7 +67,7 @@ func TestWords(t *testing.T) {
 		curve(t, samples[0].points(3, 6, 9, 12), fit.Options{Form: onerm.ExponentialFloor}),
 		units.Must(fit.ForPractised(samples[0].points(5, 9), onerm.Hyperbola)),
 	} {
-		reasons = append(reasons, c.Reasons()...)
+		reasons = append(reasons, c.Data().Reasons...)
 	}
 	words := fit.Words().Copy()
 	for _, r := range reasons {
@@ -96,8 +96,8 @@ func TestWords(t *testing.T) {
 // testdata/prior.py.
 func TestReasonText(t *testing.T) {
 	c := curve(t, samples[0].points(5, 10), fit.Options{Form: onerm.Hyperbola})
-	i := slices.IndexFunc(c.Reasons(), hasCode("fit.prior"))
-	got := fit.Words().Clinician(c.Reasons()[i])
+	i := slices.IndexFunc(c.Data().Reasons, hasCode("fit.prior"))
+	got := fit.Words().Clinician(c.Data().Reasons[i])
 	const want = "The shape began at the population's, 79.2 % of the 1RM at ten repetitions, and came to 78.8 %; 25.1 % of what is known of it was told by these sets."
 	if got != want {
 		t.Errorf("%s", got)

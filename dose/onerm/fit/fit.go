@@ -51,7 +51,8 @@ func (o Options) Validate() error {
 // With a prior one set is enough, and a shape that the sets cannot tell stays
 // the population's, which a reason says. The forms of three parameters need
 // three different repetition counts, and alone a form needs as many as it has
-// parameters: else [ErrTooFew]. A curve that would not fall is an
+// parameters: else a [field.ErrOutOfRange]; sets that do not tell the parameters
+// apart are a [field.ErrConflict]. A curve that would not fall is an
 // [onerm.ErrNotFalling]. Bad fields are named by their path, as "/points/2/reps" or
 // "/options/form", all at once. The order of the points does not matter.
 func Fit(points []Point, o Options) (onerm.Curve, error) {
@@ -119,9 +120,9 @@ func (m *model) enough() error {
 	different, parameters := counts(m.points), m.Form.Parameters()
 	switch {
 	case m.Alone && (different < parameters || len(m.points) <= parameters):
-		return ErrTooFew
+		return errTooFew
 	case m.form().HasFloor() && different < parameters:
-		return ErrTooFew
+		return errTooFew
 	}
 	return nil
 }
@@ -268,7 +269,7 @@ func (m *model) curve(s solution) (onerm.Curve, error) {
 	d.Reasons = m.reasons(d, shape, s.cov)
 	c, err := onerm.NewCurve(d)
 	if err != nil {
-		return onerm.Curve{}, field.New("/points", sets(len(m.points)), "sets that tell the parameters apart", ErrSingular)
+		return onerm.Curve{}, field.New("/points", sets(len(m.points)), "sets that tell the parameters apart", errSingular)
 	}
 	return c, nil
 }

@@ -240,7 +240,7 @@ func TestIntervals(t *testing.T) {
 		for r := 1.0; r <= 20; r++ {
 			share, err := c.Fraction(r)
 			if err != nil {
-				if c.Form() != onerm.Line || r <= c.Data().Shape {
+				if c.Data().Form != onerm.Line || r <= c.Data().Shape {
 					t.Errorf("%v at %v: %v", c, r, err)
 				}
 				return

@@ -15,7 +15,7 @@ var levelRange = units.Must(units.Between[units.Fraction](0.5, 0.99))
 
 // tangentAt returns the curve at repetitions that it has a value at.
 func tangentAt(c onerm.Curve, reps float64) bend.Tangent {
-	return bend.Bend{Form: bend.Form(c.Form()), Shape: c.Data().Shape, Floor: c.Data().Floor}.At(reps)
+	return bend.Bend{Form: bend.Form(c.Data().Form), Shape: c.Data().Shape, Floor: c.Data().Floor}.At(reps)
 }
 
 // deviation is the standard error of the logarithm of the load of a further set:

@@ -19,7 +19,7 @@ func TestRoundTrip(t *testing.T) {
 		points[0].Day, points[1].Day = 700_000, 700_003
 		points[2].Load += units.Kilogram / 3
 		c := curve(t, points, fit.Options{Form: f})
-		if c.String() != f.String()+" through 4 sets" || c.Form() != f || c.Data().Sets != 4 || c.Data().Alone {
+		if c.String() != f.String()+" through 4 sets" || c.Data().Form != f || c.Data().Sets != 4 || c.Data().Alone {
 			t.Errorf("%v", c)
 		}
 		text, err := json.Marshal(c)
@@ -68,7 +68,7 @@ func TestZero(t *testing.T) {
 			t.Errorf("%d: %v", i, err)
 		}
 	}
-	if c.String() != "" || c.Form().String() != "" || len(c.Covariance()) != 0 || c.Form().Parameters() != 0 || c.StandardError() != (onerm.StandardError{}) {
+	if c.String() != "" || c.Data().Form.String() != "" || len(c.Covariance()) != 0 || c.Data().Form.Parameters() != 0 || c.StandardError() != (onerm.StandardError{}) {
 		t.Errorf("zero curve %v", c)
 	}
 	if err := (fit.Options{}).Validate(); !errors.Is(err, field.ErrMissing) {

@@ -46,14 +46,14 @@ const (
 // least runs the Levenberg–Marquardt method: Marquardt's scaling by the longest
 // columns met, Nielsen's rule for the damping, steps by QR of the damped system
 // and not by normal equations, which would square the condition number. The
-// errors are [ErrTooFew], [ErrNotFinite], [ErrSingular] and [ErrNoConvergence].
+// errors are errTooFew, errNotFinite, errSingular and [ErrNoConvergence].
 func least(p problem) (solution, error) {
 	if p.size < len(p.start) {
-		return solution{}, ErrTooFew
+		return solution{}, errTooFew
 	}
 	s := newSearch(p)
 	if !finite(s.r) {
-		return solution{}, ErrNotFinite
+		return solution{}, errNotFinite
 	}
 	for n := range maxSteps {
 		if err := s.look(); err != nil {
@@ -67,7 +67,7 @@ func least(p problem) (solution, error) {
 		}
 	}
 	if s.newton == nil {
-		return solution{}, ErrSingular
+		return solution{}, errSingular
 	}
 	return solution{}, ErrNoConvergence
 }
@@ -106,7 +106,7 @@ func (s *search) look() error {
 	}
 	for j, c := range s.columns {
 		if !finite(c) {
-			return ErrNotFinite
+			return errNotFinite
 		}
 		s.longest[j] = max(s.longest[j], norm(c))
 	}

@@ -41,7 +41,7 @@ func factor(columns [][]float64, damp []float64) *triangle {
 }
 
 // solve returns the x for which columns·x comes closest to y. Dependent
-// columns are an [ErrSingular].
+// columns are an errSingular.
 func (f *triangle) solve(y []float64) ([]float64, error) {
 	right := mat.NewVecDense(f.rows, nil)
 	for i, v := range y {
@@ -49,7 +49,7 @@ func (f *triangle) solve(y []float64) ([]float64, error) {
 	}
 	var x mat.VecDense
 	if err := f.qr.SolveVecTo(&x, false, right); err != nil || !(f.qr.Cond() < worst) {
-		return nil, ErrSingular
+		return nil, errSingular
 	}
 	for j, s := range f.scale {
 		x.SetVec(j, x.AtVec(j)/s)
@@ -69,7 +69,7 @@ func (f *triangle) inverse() (*mat.SymDense, error) {
 		}
 	}
 	if err := upper.InverseTri(upper); err != nil || !(f.qr.Cond() < worst) {
-		return nil, ErrSingular
+		return nil, errSingular
 	}
 	var square mat.SymDense
 	square.SymOuterK(1, upper)

@@ -37,8 +37,8 @@ func TestPrior(t *testing.T) {
 	}
 	again := curve(t, own.points(8, 8, 8), o)
 	near(t, "shape from one count", again.Data().Shape, one.Data().Shape, 1e-9)
-	if !slices.ContainsFunc(again.Reasons(), hasCode("fit.one-count")) || slices.ContainsFunc(two.Reasons(), hasCode("fit.one-count")) {
-		t.Errorf("reasons %v and %v", again.Reasons(), two.Reasons())
+	if !slices.ContainsFunc(again.Data().Reasons, hasCode("fit.one-count")) || slices.ContainsFunc(two.Data().Reasons, hasCode("fit.one-count")) {
+		t.Errorf("reasons %v and %v", again.Data().Reasons, two.Data().Reasons)
 	}
 }
 
@@ -96,8 +96,8 @@ func TestExpected(t *testing.T) {
 		if c.OneRM() <= max(free, last) || c.OneRM() >= 30*units.Kilogram {
 			t.Errorf("expected within %v: %v, after %v", sd, c.OneRM(), last)
 		}
-		if c.Data().Freedom != 5 || !slices.ContainsFunc(c.Reasons(), hasCode("fit.expected")) {
-			t.Errorf("%d: freedom %d, reasons %v", i, c.Data().Freedom, c.Reasons())
+		if c.Data().Freedom != 5 || !slices.ContainsFunc(c.Data().Reasons, hasCode("fit.expected")) {
+			t.Errorf("%d: freedom %d, reasons %v", i, c.Data().Freedom, c.Data().Reasons)
 		}
 		last = c.OneRM()
 	}
@@ -126,12 +126,12 @@ func TestSameDay(t *testing.T) {
 	if !(at(b) > 1.5*at(a)) {
 		t.Errorf("height: variance %v on one day, %v on three", at(b), at(a))
 	}
-	if !slices.ContainsFunc(b.Reasons(), hasCode("fit.same-day")) || slices.ContainsFunc(a.Reasons(), hasCode("fit.same-day")) {
-		t.Errorf("reasons %v and %v", a.Reasons(), b.Reasons())
+	if !slices.ContainsFunc(b.Data().Reasons, hasCode("fit.same-day")) || slices.ContainsFunc(a.Data().Reasons, hasCode("fit.same-day")) {
+		t.Errorf("reasons %v and %v", a.Data().Reasons, b.Data().Reasons)
 	}
 	fromOne := curve(t, samples[0].points(1, 6), o)
-	if !slices.ContainsFunc(curve(t, samples[0].points(2, 6), o).Reasons(), hasCode("fit.beyond")) || slices.ContainsFunc(fromOne.Reasons(), hasCode("fit.beyond")) {
-		t.Errorf("reasons %v", fromOne.Reasons())
+	if !slices.ContainsFunc(curve(t, samples[0].points(2, 6), o).Data().Reasons, hasCode("fit.beyond")) || slices.ContainsFunc(fromOne.Data().Reasons, hasCode("fit.beyond")) {
+		t.Errorf("reasons %v", fromOne.Data().Reasons)
 	}
 	if first, _ := a.Data().Days.Min(); first != 700_000 {
 		t.Errorf("days %v", a.Data().Days)

@@ -64,7 +64,7 @@ func words() evidence.Words {
 // reasons says how the curve came about.
 func (m *model) reasons(d onerm.CurveData, shape bend.Bend, covariance mat.Symmetric) []evidence.Reason {
 	list := []evidence.Reason{
-		evidence.Because(codeCurve, FormFact(m.Form), factOneRM, factSet, factFreedom, factLimit, factFall).With(
+		evidence.Because(codeCurve, formFact(m.Form), factOneRM, factSet, factFreedom, factLimit, factFall).With(
 			evidence.Term("form", m.Form.String()), evidence.Text("sets", sets(d.Sets)), evidence.Number("reps", d.Studied), evidence.Count("freedom", d.Freedom), evidence.Share("noise", units.Fraction(d.Noise))),
 	}
 	if m.Alone {

@@ -1,0 +1,4 @@
+package volume
+
+// Monotony is what SpreadOf divides, for tables that print a mean and a deviation.
+var Monotony = monotony
