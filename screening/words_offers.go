@@ -66,8 +66,8 @@ var heldTexts = map[Code]string{
 
 	exertionHigh:    "Your blood pressure is a little up today.",
 	saturationFloor: "Your oxygen is a touch low today.",
-	glucoseHigh:     "Your sugar is high. Please test for ketones.",
-	glucoseHighest:  "Your sugar is very high. Please test for ketones and ask about your insulin.",
+	glucoseHigh:     "Your sugar is high.",
+	glucoseHighest:  "Your sugar is very high. Please ask about your insulin.",
 	glucoseBelowEat: "Please eat something with sugar, and keep somebody near.",
 	ketonesLight:    "The ketones are low.",
 	sorenessLasting: "Your muscles are still sore; they need a little longer.",

@@ -29,7 +29,7 @@ var readingTexts = map[Code]clientText{
 	glucoseBelowEat:  {about: "your sugar", says: "Please eat something with sugar before we start, and keep somebody near."},
 	glucoseHigh:      {about: "your sugar", says: "Your sugar is high. Please test for ketones: without them we keep it easy today."},
 	glucoseHighest:   {about: "your sugar", says: "Your sugar is very high. Please test for ketones and ask about your insulin: without ketones we keep it easy today."},
-	ketonesHigh:      {about: "ketones", says: "No exercise today because of the ketones. Please speak to your diabetes team or your doctor today."},
+	ketonesHigh:      {about: "ketones", unsure: "Until your ketones are tested we count them as too high, and leave exercise.", says: "No exercise today because of the ketones. Please speak to your diabetes team or your doctor today."},
 	ketonesLight:     {about: "ketones", says: "The ketones are low enough for light exercise, and no more than that today."},
 	noStrips:         {about: "ketones", says: "Please ask your diabetes team about ketone strips; today we go gently beside you."},
 	painHigh:         {about: "the pain in training", says: "That hurt more than it should. We will make it easier."},

@@ -34,7 +34,7 @@ var visitReasons = []say.Row{
 	say.That("progression.other-load", say.Rests{factGates}, "", "Done with {done} instead of {asked}: nothing is concluded from it."),
 	say.That("progression.pain", say.Rests{factZones, factGates}, "We go by how it feels, and make it easier if it hurts.", "Pain during or right after: {zone}, by the pain-monitoring model."),
 	say.That("progression.pain-back", say.Rests{factGates}, "The pain in your back is new: please ask your doctor about it before you go on.", "New back pain, with osteoporosis or a spine that broke: a fracture of the spine is to be ruled out first."),
-	say.That("progression.pain-other", say.Rests{factGates}, "We would like somebody to look at this pain first.", "Pain of a kind that the pain model is never used for: {kind}."),
+	say.That("progression.pain-other", say.Rests{factGates}, "We would like somebody to look at the pain from your training first.", "Pain of a kind that the pain model is never used for: {kind}."),
 	say.That("progression.range-lost", say.Rests{factPerry, factGates}, "Since it moves less far than before, we go easy on it.", "Range of movement was lost since the visit before: eased."),
 	say.That("progression.rated-hard", say.Rests{factOMNI, factGates}, "", "A set was rated as hard or went to failure ({effort}): the load is kept."),
 	say.That("progression.sore", say.Rests{factGates}, "", "Sore for {days} days after the visit, past the usual peak: the load is kept."),

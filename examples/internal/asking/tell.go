@@ -34,7 +34,9 @@ func TellClient(w io.Writer, o screening.Outcome) {
 			reasons = append(reasons, f.Reason)
 		}
 	}
-	sayOnce(w, reasons)
+	for _, text := range page.ClientTexts(words, reasons) {
+		page.Wrap(w, "- ", text)
+	}
 	page.Wrap(w, "- ", "For now: "+meanwhile[o.Meanwhile])
 	if o.Route == screening.Emergency {
 		return
@@ -81,17 +83,6 @@ func tellOpen(w io.Writer, missing []screening.Question) {
 	}
 	for _, text := range unsure {
 		page.Wrap(w, "- ", "Please find out whether this is so: "+text+".")
-	}
-}
-
-// sayOnce prints what the reasons say to the client, each sentence once.
-func sayOnce(w io.Writer, reasons []evidence.Reason) {
-	said := map[string]bool{}
-	for _, r := range reasons {
-		if text := words.Client(r); text != "" && !said[text] {
-			said[text] = true
-			page.Wrap(w, "- ", text)
-		}
 	}
 }
 

@@ -7,16 +7,11 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-// Cautions and Reasons are the lists of a prescription that papers print.
-func Cautions(item dose.Prescription) []evidence.Reason { return item.Cautions }
-
-// Reasons returns why the dose is what it is.
-func Reasons(item dose.Prescription) []evidence.Reason { return item.Reasons }
-
-// Shared returns what the given list of every item holds, so that a paper says it
-// once; [Only] returns what a list holds beside that.
-func Shared(items []dose.Prescription, list func(dose.Prescription) []evidence.Reason) []evidence.Reason {
-	return InAll(items, list, holds)
+// Shared returns the cautions and reasons that every item holds, so that a paper says them
+// once; [Only] returns what a list holds beside them.
+func Shared(items []dose.Prescription) []evidence.Reason {
+	return append(InAll(items, func(d dose.Prescription) []evidence.Reason { return d.Cautions }, holds),
+		InAll(items, func(d dose.Prescription) []evidence.Reason { return d.Reasons }, holds)...)
 }
 
 // InAll returns what the lists of all items hold, in the order of the first.

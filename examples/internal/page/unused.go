@@ -15,17 +15,12 @@ func (p *Paper) Unused(list []strength.Unused) {
 	}
 	p.Heading("Tests that are not used")
 	for _, u := range list {
-		p.Led("- ", UnusedText(u)+":", []evidence.Reason{u.Reason})
+		what := "a set with " + u.Load.Short(units.Nearest)
+		if u.OneRM > 0 {
+			what = "the estimate of " + u.OneRM.Short(units.Nearest)
+		}
+		p.Led("- ", fmt.Sprintf("%s, %s, %s, %s: %s:", u.Exercise, u.Side, u.Hold, Day(u.Day), what), []evidence.Reason{u.Reason})
 	}
-}
-
-// UnusedText says of what a test was that is not used.
-func UnusedText(u strength.Unused) string {
-	what := "a set with " + u.Load.Short(units.Nearest)
-	if u.OneRM > 0 {
-		what = "the estimate of " + u.OneRM.Short(units.Nearest)
-	}
-	return fmt.Sprintf("%s, %s, %s, %s: %s", u.Exercise, u.Side, u.Hold, Day(u.Day), what)
 }
 
 // WhyUnused are the reasons of such tests.

@@ -2,7 +2,10 @@ package papers
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 
+	"example.org/posology/dose"
 	"example.org/posology/examples/internal/letter"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/progression/record"
@@ -56,7 +59,7 @@ func firstVisit(s *sheet, r record.Plan) {
 	s.exercises(partsOf(r.Week.Sessions[0].Items))
 	s.beside(r.Week.Beside, r.Week.NotBeside)
 	s.tests(r.Tested)
-	s.goodToKnow(r.Week.Reasons, r.Week.Review)
+	s.goodToKnow(r.Week.Reasons, r.Week.Sessions[0].Items, r.Week.Review)
 }
 
 // limits are what others have asked for and, where there are exercises, what is left out and minded.
@@ -78,6 +81,10 @@ func (s *sheet) asked(o screening.Outcome, l letter.Letter) {
 	}
 }
 
-func (s *sheet) goodToKnow(reasons []evidence.Reason, review units.Day) {
+// goodToKnow leaves out what was said of single exercises: that they are light.
+func (s *sheet) goodToKnow(reasons []evidence.Reason, items []dose.Prescription, review units.Day) {
+	if slices.ContainsFunc(items, func(d dose.Prescription) bool { return slices.Contains(d.Flags, dose.BelowEffectiveDose) }) {
+		reasons = slices.DeleteFunc(slices.Clone(reasons), func(r evidence.Reason) bool { return strings.HasPrefix(string(r.Code), "dose.week-below-goal") })
+	}
 	s.Listed("Good to know", append(s.texts(reasons), "We look at this plan together again by "+page.Day(review)+".")...)
 }

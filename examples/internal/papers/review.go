@@ -80,7 +80,7 @@ func goesOn(s *sheet, r record.Review, also []dose.Prescription) {
 	}
 	s.beside(r.Coming.Beside, r.Coming.NotBeside)
 	s.tests(r.Tested)
-	s.goodToKnow(r.Coming.Reasons, max(r.InForce.Review, r.Next))
+	s.goodToKnow(r.Coming.Reasons, append(Doses(r), also...), max(r.InForce.Review, r.Next))
 }
 
 // visits says how many there were, and since when.

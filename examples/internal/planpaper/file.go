@@ -96,10 +96,10 @@ func recordWeek(p *page.Paper, w week.Week, tested []choice.Tested) {
 	p.Clinicians("- ", page.Only(w.Reasons, of))
 	items := w.Sessions[0].Items
 	p.Line("\nFor every exercise:")
-	heeded, why := page.Shared(items, page.Cautions), page.Shared(items, page.Reasons)
-	p.Clinicians("- ", append(heeded, why...))
+	shared := page.Shared(items)
+	p.Clinicians("- ", shared)
 	for i, item := range items {
-		item.Cautions, item.Reasons = page.Only(item.Cautions, heeded), page.Only(item.Reasons, why)
+		item.Cautions, item.Reasons = page.Only(item.Cautions, shared), page.Only(item.Reasons, shared)
 		recordItem(p, i+1, item)
 	}
 	p.Heading("Beside the lifting")

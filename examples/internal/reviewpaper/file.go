@@ -202,7 +202,7 @@ func recordShared(p *page.Paper, r record.Review) []evidence.Reason {
 		return nil
 	}
 	p.Heading("For every exercise")
-	all := append(page.Shared(list, page.Cautions), page.Shared(list, page.Reasons)...)
+	all := page.Shared(list)
 	p.Clinicians("- ", all)
 	return all
 }
