@@ -10,6 +10,7 @@ import (
 	"example.org/posology/dose/choice"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/examples/internal/asking"
+	"example.org/posology/examples/internal/page"
 	"example.org/posology/screening"
 	"example.org/posology/screening/interview"
 	"example.org/posology/units"
@@ -48,14 +49,14 @@ func begin(s *session) (err error) {
 // ofTheDay are the questions whose answers of another day say nothing: how somebody is,
 // and what was measured.
 var ofTheDay = []string{
-	"signs", "symptoms", "more_signs", "blood_pressure", "blood_pressure_again", "pulse", "resting_pulse_again", "today", "hurt", "pain_kind", "pain_during", "pain_after",
+	"signs", "symptoms", "more_signs", "blood_pressure", "blood_pressure_again", "pulse", "resting_pulse_again", "today", "setting_today", "unwell", "hurt", "pain_kind", "pain_during", "pain_after",
 	"pain_settled", "pain_trend", "febrile", "hf_worsening",
 }
 
 // ofTheHour are those that are asked again on the same day, too: sugar, ketones and oxygen
 // move within hours, and count as they are right before the session; of a low the last 24
 // hours are others by then.
-var ofTheHour = []string{"glucose", "ketones", "oxygen_saturation", "severe_low_24h"}
+var ofTheHour = []string{"glucose", "ketones", "blood_ketones", "oxygen_saturation", "severe_low_24h"}
 
 // dayKey is the line of the day on which the others were answered.
 const dayKey = "day"
@@ -85,23 +86,40 @@ func (s *session) before() (settled, today map[string]string, err error) {
 	return settled, today, nil
 }
 
+// known is what is known before somebody is asked: of this day, of all days, and what stood
+// in the last assessment.
+func (s *session) known() (asking.Known, error) {
+	settled, today, err := s.before()
+	p := s.r.Profile
+	told := slices.Concat(p.Diseases.Present, p.Symptoms.Present, p.RedFlags.Present, p.Conditions.Present)
+	for code, a := range p.Answers {
+		if a == screening.Yes {
+			told = append(told, code)
+		}
+	}
+	return asking.Known{Answers: today, Settled: settled, Told: told, On: p.Day}, err
+}
+
 // interview asks, puts the answers in the place of those from before, and tells
 // what comes of them.
 func (s *session) interview() error {
-	before, today, err := s.before()
+	if last := s.r.Profile.Day; s.day < last {
+		return fmt.Errorf("the last assessment is of %s, and one of %s would take its place: nothing is written", last, s.day)
+	}
+	known, err := s.known()
 	if err != nil {
 		return err
 	}
-	maps.Copy(before, today)
-	talk, err := s.Interview(s.day, before, nil)
+	maps.Copy(known.Settled, known.Answers)
+	known.Answers, known.Settled = known.Settled, nil
+	talk, err := s.Interview(s.day, known)
 	if err != nil {
 		return err
 	}
-	p := talk.Profile()
+	p := talk.Since(s.r.Profile)
 	if p.Age == 0 {
 		return errors.New("we begin with the age: nothing is written")
 	}
-	p.Key, p.Sex, p.Training = s.r.Profile.Key, s.r.Profile.Sex, s.r.Profile.Training
 	all := s.r.Checks // and what was told in between
 	if s.unheard() != nil && talk.Trains() == screening.Yes {
 		s.r.Checks = all[:len(all)-1] // what was told today stands in the assessment of today
@@ -120,41 +138,78 @@ func (s *session) interview() error {
 			p.Events = append(p.Events, e)
 		}
 	}
-	s.r.Profile, s.person.Interview = p, written(talk, s.day)
-	return s.tell(talk)
+	s.r.Profile = p
+	s.keepInterview(talk, known.On)
+	if talk.Trains() != screening.Yes {
+		return s.tell(nil)
+	}
+	c := talk.Check()
+	return s.tell(&c)
 }
 
 // check asks what is asked on the day of a session: how somebody is now, and readings.
 func check(s *session) error {
-	settled, today, err := s.before()
+	known, err := s.known()
 	if err != nil {
 		return err
 	}
-	settled["today"] = "yes"
-	talk, err := s.Interview(s.day, today, settled)
+	known.Settled["today"] = "yes"
+	talk, err := s.Interview(s.day, known)
 	if err != nil {
 		return err
 	}
-	if talk.Trains() != screening.Yes {
-		return errors.New("there was no interview yet, or it ended before the day's check: ask comes first")
+	c := talk.Check()
+	if o, err := talk.Outcome(); talk.Trains() != screening.Yes && (err != nil || o.Route != screening.Emergency) {
+		return errors.New("the check ended before it was through, and nothing is written: check comes again; ask comes first where there was no interview yet")
 	}
-	s.person.Interview = written(talk, s.day)
-	return s.tell(talk)
+	c.New = fresh(talk.Profile(), s.r.Profile)
+	if least := max(c.Setting, screening.Alone); least < s.r.Profile.Setting {
+		page.Wrap(s.said, "", fmt.Sprintf("\nThe assessment was for training %s. From today on it is for %s, until ask says otherwise.", s.r.Profile.Setting, least))
+		s.r.Profile.Setting = least
+	}
+	s.keepInterview(talk, known.On)
+	return s.tell(&c)
 }
 
-// tell says what comes of the assessment and, for who trains today, of the day's
-// check, which it keeps.
-func (s *session) tell(talk interview.Interview) error {
+// fresh is what a check heard of signs and symptoms beside the assessment. A list that was
+// not known as a whole was not asked; beside something that was told each item of it is unsure.
+func fresh(now, was screening.Profile) (list screening.Checklist) {
+	whole := true
+	for _, l := range [...]struct {
+		kind    screening.Kind
+		is, was screening.Checklist
+	}{{screening.Symptom, now.Symptoms, was.Symptoms}, {screening.RedFlag, now.RedFlags, was.RedFlags}} {
+		whole = whole && l.is.Asked
+		for t := range screening.Codes() {
+			of := l.is.Of(t.Code)
+			switch {
+			case t.Kind != l.kind || of == l.was.Of(t.Code) || l.was.Of(t.Code) == screening.Yes:
+			case of == screening.Yes:
+				list.Present = append(list.Present, t.Code)
+			case of == screening.Unknown:
+				list.Unsure = append(list.Unsure, t.Code)
+			}
+		}
+	}
+	if list.Asked = whole || len(list.Present) > 0; !list.Asked {
+		list.Unsure = nil
+	}
+	return list
+}
+
+// tell says what comes of the assessment and of the check of the day, which it keeps, if
+// there is one.
+func (s *session) tell(c *screening.Check) error {
 	o, err := screening.Assess(s.r.Profile, s.r.Join)
 	if err != nil {
 		return err
 	}
-	if talk.Trains() == screening.Yes {
+	if c != nil {
 		if n := len(s.r.Checks); n > 0 && s.r.Checks[n-1].Day == s.day {
 			return fmt.Errorf("a check of %s is kept already: a record keeps one a day, and what was found holds for that day", s.day)
 		}
-		s.r.Checks = append(s.r.Checks, talk.Check())
-		if o, err = screening.Today(talk.Check(), o); err != nil {
+		s.r.Checks = append(s.r.Checks, *c)
+		if o, err = screening.Today(*c, o); err != nil {
 			return err
 		}
 	}
@@ -166,12 +221,28 @@ func (s *session) tell(talk interview.Interview) error {
 	return s.keep()
 }
 
-// written writes an interview as a file of answers, and of which day they are.
-func written(talk interview.Interview, day units.Day) string {
-	var text strings.Builder
-	fmt.Fprintf(&text, "%s: %s\n", dayKey, day)
+// keepInterview keeps an interview as a file of answers, and of which day they are. What it
+// did not come to is kept as it stood, with the day of then, and said.
+func (s *session) keepInterview(talk interview.Interview, last units.Day) {
+	var lines, left []string
+	given := map[string]bool{dayKey: true}
 	for _, g := range talk.Given() {
-		fmt.Fprintf(&text, "%s: %s\n", g.Key, asking.Written(g.Reply))
+		given[g.Key] = true
+		lines = append(lines, g.Key+": "+asking.Written(g.Reply))
 	}
-	return text.String()
+	day := dayKey + ": " + s.day.String()
+	for line := range strings.Lines(s.person.Interview) {
+		key, _, _ := strings.Cut(line, ":")
+		switch {
+		case given["today"]:
+		case key == dayKey:
+			day = strings.TrimSpace(line)
+		case !given[key]:
+			left = append(left, strings.TrimSpace(line))
+		}
+	}
+	s.person.Interview = strings.Join(slices.Concat([]string{day}, lines, left), "\n") + "\n"
+	if len(left) > 0 {
+		page.Wrap(s.said, "", fmt.Sprintf("\nNobody came to these questions. They stay as answered, and the assessment of %s with them: %s.", last, strings.Join(left, "; ")))
+	}
 }

@@ -5,8 +5,8 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
-	"unicode"
 
+	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/record"
@@ -59,7 +59,7 @@ func readSets(text string, begin setlog.Set, ex exercise.Exercise) (sets []setlo
 	if text == "" || strings.EqualFold(text, "none") {
 		return nil, nil
 	}
-	words := strings.FieldsFunc(strings.ToLower(text), func(r rune) bool { return unicode.IsSpace(r) || r == ',' })
+	words := strings.Fields(strings.NewReplacer(", ", " ", ";", " ").Replace(strings.ToLower(text) + " "))
 	set, hanging := begin, "" // a side or weight without a set behind it yet
 	for i := 0; i < len(words); i++ {
 		word := words[i]
@@ -77,6 +77,9 @@ func readSets(text string, begin setlog.Set, ex exercise.Exercise) (sets []setlo
 			}
 			hanging = word
 			continue
+		}
+		if strings.Contains(word, ",") { // is "10@3,9" one set or two?
+			return nil, fmt.Errorf("%q may be one set or several: between sets stands a space, and half of one left is 2.5", word)
 		}
 		reps, left, told := strings.Cut(word, "@")
 		if set.Reps, err = strconv.Atoi(reps); err != nil {
@@ -100,6 +103,27 @@ func readSets(text string, begin setlog.Set, ex exercise.Exercise) (sets []setlo
 		return nil, fmt.Errorf("behind %q no set is told: it is written %s", hanging, hintOf(ex))
 	}
 	return sets, nil
+}
+
+// unlikely asks back about sets that are likely to be a slip: a weight above the heaviest
+// that is there, or ten times as many as were asked for, as with a digit too many. That is
+// our own choice, and no clinical number.
+func unlikely(sets []setlog.Set, ex exercise.Exercise, kit equipment.Kit, count int) error {
+	var most units.Mass
+	if table, err := kit.CompileFor(ex); err == nil {
+		for load := range table.Loads() {
+			most = max(most, load.Each())
+		}
+	}
+	for _, set := range sets {
+		switch {
+		case set.Load > most && most > 0:
+			return fmt.Errorf("%s is heavier than what is there, %s at most. If it is so, write sure behind it", set.Load, most)
+		case count > 0 && set.Reps >= 10*count:
+			return fmt.Errorf("%d is ten times as many as the %d that were asked for, or more. If it is so, write sure behind it", set.Reps, count)
+		}
+	}
+	return nil
 }
 
 var sides = map[string]body.Side{"left": body.Left, "right": body.Right, "both": body.Both}
