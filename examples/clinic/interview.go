@@ -90,14 +90,7 @@ func (s *session) before() (settled, today map[string]string, err error) {
 // in the last assessment.
 func (s *session) known() (asking.Known, error) {
 	settled, today, err := s.before()
-	p := s.r.Profile
-	told := slices.Concat(p.Diseases.Present, p.Symptoms.Present, p.RedFlags.Present, p.Conditions.Present)
-	for code, a := range p.Answers {
-		if a == screening.Yes {
-			told = append(told, code)
-		}
-	}
-	return asking.Known{Answers: today, Settled: settled, Told: told, On: p.Day}, err
+	return asking.Known{Answers: today, Settled: settled, Was: s.r.Profile}, err
 }
 
 // interview asks, puts the answers in the place of those from before, and tells
@@ -139,7 +132,7 @@ func (s *session) interview() error {
 		}
 	}
 	s.r.Profile = p
-	s.keepInterview(talk, known.On)
+	s.keepInterview(talk, known.Was.Day)
 	if talk.Trains() != screening.Yes {
 		return s.tell(nil)
 	}
@@ -158,43 +151,16 @@ func check(s *session) error {
 	if err != nil {
 		return err
 	}
-	c := talk.Check()
+	c := talk.CheckSince(s.r.Profile)
 	if o, err := talk.Outcome(); talk.Trains() != screening.Yes && (err != nil || o.Route != screening.Emergency) {
 		return errors.New("the check ended before it was through, and nothing is written: check comes again; ask comes first where there was no interview yet")
 	}
-	c.New = fresh(talk.Profile(), s.r.Profile)
 	if least := max(c.Setting, screening.Alone); least < s.r.Profile.Setting {
 		page.Wrap(s.said, "", fmt.Sprintf("\nThe assessment was for training %s. From today on it is for %s, until ask says otherwise.", s.r.Profile.Setting, least))
 		s.r.Profile.Setting = least
 	}
-	s.keepInterview(talk, known.On)
+	s.keepInterview(talk, known.Was.Day)
 	return s.tell(&c)
-}
-
-// fresh is what a check heard of signs and symptoms beside the assessment. A list that was
-// not known as a whole was not asked; beside something that was told each item of it is unsure.
-func fresh(now, was screening.Profile) (list screening.Checklist) {
-	whole := true
-	for _, l := range [...]struct {
-		kind    screening.Kind
-		is, was screening.Checklist
-	}{{screening.Symptom, now.Symptoms, was.Symptoms}, {screening.RedFlag, now.RedFlags, was.RedFlags}} {
-		whole = whole && l.is.Asked
-		for t := range screening.Codes() {
-			of := l.is.Of(t.Code)
-			switch {
-			case t.Kind != l.kind || of == l.was.Of(t.Code) || l.was.Of(t.Code) == screening.Yes:
-			case of == screening.Yes:
-				list.Present = append(list.Present, t.Code)
-			case of == screening.Unknown:
-				list.Unsure = append(list.Unsure, t.Code)
-			}
-		}
-	}
-	if list.Asked = whole || len(list.Present) > 0; !list.Asked {
-		list.Unsure = nil
-	}
-	return list
 }
 
 // tell says what comes of the assessment and of the check of the day, which it keeps, if

@@ -8,8 +8,11 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/setlog"
 	"example.org/posology/examples/internal/folder"
+	"example.org/posology/progression"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 )
@@ -144,6 +147,32 @@ func TestTypedSets(t *testing.T) {
 		if !strings.Contains(out+errs, want) {
 			t.Errorf("%q: %s\n%s", line, errs, out)
 		}
+	}
+}
+
+// Why something was not done is asked of whoever did not come for more than a week, and of what
+// was asked for and not done; not of what was stopped by somebody who comes.
+func TestAbsenceIsAskedWhereSomethingWasMissed(t *testing.T) {
+	const row, squat exercise.ID = "one-arm-dumbbell-row", "goblet-squat"
+	r := record.Record{Asked: []record.Asked{{From: 100, Exercise: row, Count: 8, Sets: 1}, {From: 100, Exercise: squat, Count: 8, Sets: 1}}, Visits: []record.TrainingDay{{Day: 100}, {Day: 108}},
+		Done: []setlog.Set{{Day: 100, Exercise: row}, {Day: 100, Exercise: squat}, {Day: 108, Exercise: squat}}}
+	s := session{r: &r}
+	if !s.isMissed(111) {
+		t.Error("a row that was asked for and not done is no matter")
+	}
+	r.Entries = []record.Entry{{Day: 105, Items: []record.Decided{{Exercise: row}, {Exercise: squat, Decision: progression.Decision{Next: new(dose.Prescription)}}}, Rests: record.Lengths{Asked: 2}}}
+	if s.isMissed(111) {
+		t.Error("a row that is stopped is asked about")
+	}
+	if !s.isMissed(116) {
+		t.Error("eight days without a visit are not asked about")
+	}
+	f := begun(t)
+	if status, _, errs := calls("", "-dir", string(f), "log", "hall", "-day", "2027-01-05", "-yes", "-answers", answers(t, "goblet-squat: all@5\npain: no\n")); status != 0 {
+		t.Fatal(errs)
+	}
+	if said, r := typedIn(t, f, "review", "2027-01-25", "none\n"+strings.Repeat("\n", 5)+"don't know\nno\n"); !strings.Contains(said, "please answer yes or no") || r.Absence != screening.No || len(r.Entries) != 2 {
+		t.Error(said)
 	}
 }
 

@@ -156,11 +156,11 @@ func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review,
 	return re, again, err
 }
 
-// isMissed reports whether on a day something lies more than a week back that somebody could
-// have done since: what is stopped or paused, nobody missed.
+// isMissed reports whether on a day the last visit lies more than a week back, or something
+// that was asked for at it: what is stopped or paused, nobody missed who came.
 func (s *session) isMissed(day units.Day) bool {
 	asked, paused := s.r.AskedOn(day)
-	return slices.ContainsFunc(asked, func(a record.Asked) bool {
+	return lastVisit(*s.r) < day-7 || slices.ContainsFunc(asked, func(a record.Asked) bool {
 		return !paused[a.Exercise] && wasDone(*s.r, a.Exercise) && !slices.ContainsFunc(s.r.Done, func(d setlog.Set) bool {
 			return d.Exercise == a.Exercise && d.Day >= day-7
 		})

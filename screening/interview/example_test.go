@@ -80,7 +80,7 @@ func ExampleInterview_Forgets() {
 		}
 		talk = units.Must(talk.Answer(q.Key, r))
 	}
-	gone, kept := talk.Forgets(interview.Reply{List: screening.AskedFor()}, was.Diseases.Present)
+	gone, kept := talk.Forgets(interview.Reply{List: screening.AskedFor()}, was)
 	fmt.Println(gone, kept.List.Present)
 	// Output:
 	// [diabetes_t2] [diabetes_t2]
@@ -95,4 +95,25 @@ func ExampleInterview_Since() {
 	fmt.Println(is.Day, is.Age, is.Diseases.Present)
 	// Output:
 	// 2027-01-08 72 [diabetes_t2]
+}
+
+// On the day of a session only how somebody is now is asked; what the assessment knows
+// already is not new.
+func ExampleInterview_CheckSince() {
+	day := units.Must(units.NewDay(2027, 3, 9))
+	was := screening.Profile{Day: day - 60, Age: 71, Symptoms: screening.AskedFor("ankle_oedema"), RedFlags: screening.AskedFor()}
+	talk := interview.On(day)
+	for q, more := talk.Next(); more && q.Key != "back_at_all"; q, more = talk.Next() {
+		r := map[string]interview.Reply{"age": {Text: "71"}, "setting": {Choice: "alone"}}[q.Key]
+		if q.Form == interview.SeveralOf {
+			r.List = screening.AskedFor()
+		}
+		if q.Key == "symptoms" {
+			r.List.Present = []screening.Code{"ankle_oedema", "dizziness_or_syncope"}
+		}
+		talk = units.Must(talk.Answer(q.Key, r))
+	}
+	fmt.Println(talk.CheckSince(was).New.Present)
+	// Output:
+	// [dizziness_or_syncope]
 }

@@ -20,22 +20,23 @@ var lifelong = []screening.Code{
 	"diabetes", "nephropathy", "lymphoedema_stable",
 }
 
-// Forgets returns which of the codes that were told at an earlier visit cannot go away
-// again and would by a reply to the question that [Interview.Next] returns, in this module's
-// order, and the reply with them in it, or with the area that they are asked under. A form
-// asks back before it takes the reply as it is. What is not known takes nothing away.
-func (i Interview) Forgets(r Reply, told []screening.Code) (gone []screening.Code, kept Reply) {
+// Forgets returns what stood in an earlier profile, cannot go away again, and would by a
+// reply to the question that [Interview.Next] returns, save the codes that are known to be
+// gone; and the reply with it, or with the area that it is asked under. A form asks back
+// before it takes the reply as it is. What is not known takes nothing away.
+func (i Interview) Forgets(r Reply, was screening.Profile, save ...screening.Code) (gone []screening.Code, kept Reply) {
 	kept = r.clone()
 	a := i.now.next()
 	if a == nil || a.check(r) != nil {
 		return nil, kept
 	}
-	stood := slices.Clone(told)
-	for _, code := range told {
+	stood := slices.Concat(was.Diseases.Present, was.Symptoms.Present, was.RedFlags.Present, was.Conditions.Present)
+	for _, code := range stood {
 		stood = append(stood, through[code])
 	}
 	isGone := func(code screening.Code) bool {
-		return slices.Contains(lifelong, code) && slices.Contains(stood, code)
+		told := slices.Contains(stood, code) || was.Answers[code] == screening.Yes
+		return told && slices.Contains(lifelong, code) && !slices.Contains(save, code)
 	}
 	if a.Form == YesNo && r.YesNo == screening.No && isGone(screening.Code(a.Key)) {
 		kept.YesNo = screening.Yes

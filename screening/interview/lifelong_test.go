@@ -41,7 +41,7 @@ func TestForgets(t *testing.T) {
 		}
 		i, answer := On(visit), well(own)
 		for q, more := i.Next(); more; q, more = i.Next() {
-			told := lifelong
+			told := screening.Profile{Conditions: screening.AskedFor(lifelong...)}
 			gone, kept := i.Forgets(reply(q, map[ReplyForm]string{YesNo: "no", SeveralOf: "none"}[q.Form]), told)
 			for _, code := range gone {
 				asked[code] = true
@@ -57,8 +57,8 @@ func TestForgets(t *testing.T) {
 					t.Errorf("%s: %q forgets %v", q.Key, word, gone)
 				}
 			}
-			if gone, _ := i.Forgets(reply(q, ""), nil); len(gone) > 0 {
-				t.Errorf("%s: %v was never told", q.Key, gone)
+			if gone, _ := i.Forgets(reply(q, map[ReplyForm]string{YesNo: "no", SeveralOf: "none"}[q.Form]), told, lifelong...); len(gone) > 0 {
+				t.Errorf("%s: %v is known to be gone", q.Key, gone)
 			}
 			i = mustAnswer(t, i, q, answer(q))
 		}
@@ -75,14 +75,14 @@ func TestForgetsAreas(t *testing.T) {
 	i, answer := On(visit), well(nil)
 	for q, more := i.Next(); more; q, more = i.Next() {
 		if q.Key == "areas" {
-			gone, kept := i.Forgets(Reply{List: screening.AskedFor("heart")}, []screening.Code{"osteoporosis_uk", "hernia", "pacemaker"})
+			gone, kept := i.Forgets(Reply{List: screening.AskedFor("heart")}, screening.Profile{Conditions: screening.AskedFor("osteoporosis_uk", "hernia", "pacemaker"), Answers: map[screening.Code]screening.Answer{"stroke_before": screening.No}})
 			if !slices.Equal(gone, []screening.Code{"osteoporosis"}) || !slices.Equal(kept.List.Present, []screening.Code{"heart", "bones"}) {
 				t.Errorf("%v, %+v", gone, kept)
 			}
 		}
 		i = mustAnswer(t, i, q, answer(q))
 	}
-	if gone, _ := i.Forgets(Reply{}, lifelong); gone != nil {
+	if gone, _ := i.Forgets(Reply{}, screening.Profile{}); gone != nil {
 		t.Errorf("after the last: %v", gone)
 	}
 }

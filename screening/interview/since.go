@@ -44,6 +44,31 @@ func (i Interview) Since(was screening.Profile) screening.Profile {
 	return p
 }
 
+// CheckSince returns the day's check as [Interview.Check] does, for the outcome of an earlier
+// profile: what that one does not have of symptoms and red flags is new. A list that was not
+// known as a whole was not asked; beside something that was told each item of it is unsure.
+func (i Interview) CheckSince(was screening.Profile) screening.Check {
+	c, now := i.Check(), i.now.full()
+	list := screening.Checklist{Asked: c.New.Asked}
+	for t := range screening.Codes() {
+		if t.Kind != screening.Symptom && t.Kind != screening.RedFlag {
+			continue
+		}
+		is, before := listIn(&now, t.Kind).Of(t.Code), listIn(&was, t.Kind).Of(t.Code)
+		switch {
+		case is == before || before == screening.Yes:
+		case is == screening.Yes:
+			list.Present, list.Asked = append(list.Present, t.Code), true
+		case is == screening.Unknown:
+			list.Unsure = append(list.Unsure, t.Code)
+		}
+	}
+	if list.Asked {
+		c.New = list
+	}
+	return c
+}
+
 // listIn returns the list of a kind.
 func listIn(p *screening.Profile, kind screening.Kind) *screening.Checklist {
 	switch kind {

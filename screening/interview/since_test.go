@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"math/rand/v2"
 	"slices"
+	"strings"
 	"testing"
 
 	"example.org/posology/screening"
@@ -136,4 +137,37 @@ func TestClearanceOfTheFuture(t *testing.T) {
 		i = mustAnswer(t, i, q, answer(q))
 	}
 	t.Error("nobody asks when")
+}
+
+// A check hears of what is new, and of a list that nobody knew as a whole: the day is never
+// looser than with the list not asked, or with nothing new.
+func TestCheckSince(t *testing.T) {
+	was := screening.Profile{Day: visit - 7, Age: 66, Symptoms: screening.AskedFor("ankle_oedema"), RedFlags: screening.AskedFor(), Diseases: screening.AskedFor(), Conditions: screening.AskedFor(),
+		BP: &screening.BloodPressure{Systolic: 120, Diastolic: 70}, RestingPulse: 60}
+	o, err := screening.Assess(was)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for own, want := range map[string]struct {
+		asked           bool
+		present, unsure int
+		meanwhile       screening.Meanwhile
+	}{
+		"symptoms=ankle_oedema":                   {true, 0, 0, o.Meanwhile},
+		"symptoms=dyspnoea_rest_or_mild_exertion": {true, 1, 0, screening.Nothing},
+		"symptoms=dizziness_or_syncope?":          {true, 0, 1, o.Meanwhile},
+		"signs=stroke_signs":                      {true, 1, 0, screening.Nothing},
+		"symptoms=-":                              {false, 0, 0, screening.Nothing},
+	} {
+		key, word, _ := strings.Cut(own, "=")
+		i, _ := walk(t, well(map[string]string{key: word, "today": "yes"}))
+		c := i.CheckSince(was)
+		now, err := screening.Today(c, o)
+		if err != nil || c.New.Asked != want.asked || len(c.New.Present) != want.present || key == "symptoms" && len(c.New.Unsure) != want.unsure || now.Meanwhile < want.meanwhile {
+			t.Errorf("%s: %+v, %v, %v", own, c.New, now.Meanwhile, err)
+		}
+		if key == "signs" && now.Route != screening.Emergency {
+			t.Errorf("%s: %v", own, now.Route)
+		}
+	}
 }

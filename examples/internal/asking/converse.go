@@ -7,7 +7,6 @@ import (
 	"fmt"
 	"io"
 	"maps"
-	"slices"
 	"strings"
 
 	"example.org/posology/examples/internal/page"
@@ -25,8 +24,7 @@ const Welcome = `Welcome. A few questions before the first training, in your own
 type Known struct {
 	Answers map[string]string // as before: an empty line takes it
 	Settled map[string]string // taken unasked
-	Told    []screening.Code  // what stood, as codes
-	On      units.Day         // in the assessment of this day
+	Was     screening.Profile // the last assessment
 }
 
 // noLonger is the line of a file that says what that was told is so no longer.
@@ -36,7 +34,7 @@ const noLonger = "no_longer"
 func Converse(day units.Day, lines *bufio.Scanner, out io.Writer, known Known) (interview.Interview, error) {
 	talk, before := interview.On(day), maps.Clone(known.Answers)
 	isGone := func(code screening.Code) (string, bool) {
-		page.Wrap(out, "", fmt.Sprintf("This stood in the assessment of %s: %s. Is it no longer so, or was it never? Only yes takes it away.", known.On, screening.Option(code)))
+		page.Wrap(out, "", fmt.Sprintf("This stood in the assessment of %s: %s. Is it no longer so, or was it never? Only yes takes it away.", known.Was.Day, screening.Option(code)))
 		fmt.Fprint(out, "> ")
 		yes := lines.Scan() && strings.EqualFold(strings.TrimSpace(lines.Text()), "yes")
 		if !yes {
@@ -116,20 +114,18 @@ func (known Known) answered(talk interview.Interview, q interview.FormQuestion, 
 	if err != nil {
 		return talk, err
 	}
-	gone, kept := talk.Forgets(reply, known.Told)
-	stood := slices.Clone(gone)
+	var save []screening.Code
+	gone, _ := talk.Forgets(reply, known.Was)
 	for _, code := range gone {
 		why, yes := isGone(code)
 		if why != "" {
 			return talk, errors.New(why)
 		}
 		if yes {
-			stood = slices.DeleteFunc(stood, func(c screening.Code) bool { return c == code })
+			save = append(save, code)
 		}
 	}
-	if _, kept = talk.Forgets(reply, stood); len(stood) > 0 {
-		reply = kept
-	}
+	_, reply = talk.Forgets(reply, known.Was, save...)
 	return talk.Answer(q.Key, reply)
 }
 

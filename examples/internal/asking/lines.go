@@ -101,7 +101,7 @@ func (a Answers) Interview(day units.Day, known Known) (interview.Interview, err
 		if slices.Contains(strings.Fields(a.Take(noLonger)), string(code)) {
 			return "", true
 		}
-		return fmt.Sprintf("%s stood in the assessment of %s; the line %q takes it away", code, known.On, noLonger+": "+string(code)), false
+		return fmt.Sprintf("%s stood in the assessment of %s; the line %q takes it away", code, known.Was.Day, noLonger+": "+string(code)), false
 	}
 	for q, more := talk.Next(); more; q, more = talk.Next() {
 		own := a.Take(q.Key)
