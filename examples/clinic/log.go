@@ -61,10 +61,7 @@ func logVisit(s *session) error {
 		said[hintOf(ex)] = true
 		var sets []setlog.Set
 		err = s.Ask(string(ex.ID), ex.Name+": "+what+".", hint, func(answer string) (err error) {
-			text, sure := strings.CutSuffix(answer, " sure")
-			if sets, err = readSets(spelled(text, a, ex), begin, ex); err == nil && !sure {
-				err = unlikely(sets, ex, s.r.Kit, a.Count)
-			}
+			sets, err = likelySets(answer, begin, ex, s.r.Kit, a)
 			return err
 		})
 		if err != nil {

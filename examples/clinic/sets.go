@@ -43,7 +43,7 @@ func effortOf(word, told string, ex exercise.Exercise) (e units.Effort, err erro
 // spelled writes out "all@3": every set and side as asked for.
 func spelled(answer string, a record.Asked, ex exercise.Exercise) string {
 	left, all := strings.CutPrefix(strings.ToLower(answer), "all")
-	if !all || left != "" && !strings.ContainsRune("@!", rune(left[0])) {
+	if !all || a.Sets == 0 || left != "" && !strings.ContainsRune("@!", rune(left[0])) {
 		return answer
 	}
 	sets := strings.Repeat(fmt.Sprintf(" %d%s", a.Count, left), a.Sets)
@@ -105,10 +105,15 @@ func readSets(text string, begin setlog.Set, ex exercise.Exercise) (sets []setlo
 	return sets, nil
 }
 
-// unlikely asks back about sets that are likely to be a slip: a weight above the heaviest
-// that is there, or ten times as many as were asked for, as with a digit too many. That is
-// our own choice, and no clinical number.
-func unlikely(sets []setlog.Set, ex exercise.Exercise, kit equipment.Kit, count int) error {
+// likelySets reads sets and asks back about what is likely to be a slip: a weight above the
+// heaviest that is there, or ten times as many as were asked for, as with a digit too many.
+// That is our own choice, and no clinical number. Sure behind them says that it was so.
+func likelySets(answer string, begin setlog.Set, ex exercise.Exercise, kit equipment.Kit, a record.Asked) ([]setlog.Set, error) {
+	text, sure := strings.CutSuffix(answer, " sure")
+	sets, err := readSets(spelled(text, a, ex), begin, ex)
+	if err != nil || sure {
+		return sets, err
+	}
 	var most units.Mass
 	if table, err := kit.CompileFor(ex); err == nil {
 		for load := range table.Loads() {
@@ -118,12 +123,12 @@ func unlikely(sets []setlog.Set, ex exercise.Exercise, kit equipment.Kit, count 
 	for _, set := range sets {
 		switch {
 		case set.Load > most && most > 0:
-			return fmt.Errorf("%s is heavier than what is there, %s at most. If it is so, write sure behind it", set.Load, most)
-		case count > 0 && set.Reps >= 10*count:
-			return fmt.Errorf("%d is ten times as many as the %d that were asked for, or more. If it is so, write sure behind it", set.Reps, count)
+			return nil, fmt.Errorf("%s is heavier than what is there, %s at most. If it is so, write sure behind it", set.Load, most)
+		case a.Count > 0 && set.Reps >= 10*a.Count:
+			return nil, fmt.Errorf("%d is ten times as many as the %d that were asked for, or more. If it is so, write sure behind it", set.Reps, a.Count)
 		}
 	}
-	return nil
+	return sets, nil
 }
 
 var sides = map[string]body.Side{"left": body.Left, "right": body.Right, "both": body.Both}
@@ -154,7 +159,7 @@ func (s *session) tests() (list []setlog.Set, err error) {
 			if err != nil {
 				return err
 			}
-			sets, err := readSets(rest, blank(ex, s.day), ex)
+			sets, err := likelySets(rest, blank(ex, s.day), ex, s.r.Kit, record.Asked{})
 			if err != nil {
 				return fmt.Errorf("%s: %w", id, err)
 			}

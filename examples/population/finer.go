@@ -27,11 +27,9 @@ type ago struct {
 
 // sited are what has a place in the body. siteKnown is the share of people who say
 // where, evenly over the regions.
-var sited = codes("pain_made_worse_by_training", "unstable_or_injured_joint", "acute_joint_inflammation", "musculoskeletal_limitation")
+var sited = []screening.Code{"pain_made_worse_by_training", "unstable_or_injured_joint", "acute_joint_inflammation", "musculoskeletal_limitation"}
 
 const siteKnown = 0.95
-
-func codes(list ...screening.Code) []screening.Code { return list }
 
 // finely draws what is finer than the lists. What screening does not know yet is
 // drawn and left out, so that the same people were drawn before it did.
