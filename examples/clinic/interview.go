@@ -132,12 +132,12 @@ func (s *session) interview() error {
 		}
 	}
 	s.r.Profile = p
-	s.keepInterview(talk, known.Was.Day)
+	left := s.keepInterview(talk, known.Was.Day)
 	if talk.Trains() != screening.Yes {
-		return s.tell(nil)
+		return s.tell(nil, left)
 	}
 	c := talk.Check()
-	return s.tell(&c)
+	return s.tell(&c, left)
 }
 
 // check asks what is asked on the day of a session: how somebody is now, and readings.
@@ -159,13 +159,12 @@ func check(s *session) error {
 		page.Wrap(s.said, "", fmt.Sprintf("\nThe assessment was for training %s. From today on it is for %s, until ask says otherwise.", s.r.Profile.Setting, least))
 		s.r.Profile.Setting = least
 	}
-	s.keepInterview(talk, known.Was.Day)
-	return s.tell(&c)
+	return s.tell(&c, s.keepInterview(talk, known.Was.Day))
 }
 
 // tell says what comes of the assessment and of the check of the day, which it keeps, if
-// there is one.
-func (s *session) tell(c *screening.Check) error {
+// there is one; and what nobody came to.
+func (s *session) tell(c *screening.Check, left string) error {
 	o, err := screening.Assess(s.r.Profile, s.r.Join)
 	if err != nil {
 		return err
@@ -184,13 +183,17 @@ func (s *session) tell(c *screening.Check) error {
 	} else {
 		asking.TellClinician(s.said, o)
 	}
+	if left != "" {
+		fmt.Fprintln(s.said)
+		page.Wrap(s.said, "", left)
+	}
 	return s.keep()
 }
 
 // keepInterview keeps an interview as a file of answers, and of which day they are. What it
-// did not come to is kept as it stood, with the day of then, and said.
-func (s *session) keepInterview(talk interview.Interview, last units.Day) {
-	var lines, left []string
+// did not come to is kept as it stood, with the day of then; it returns a text of it.
+func (s *session) keepInterview(talk interview.Interview, last units.Day) string {
+	var lines, left, said []string
 	given := map[string]bool{dayKey: true}
 	for _, g := range talk.Given() {
 		given[g.Key] = true
@@ -204,11 +207,14 @@ func (s *session) keepInterview(talk interview.Interview, last units.Day) {
 		case key == dayKey:
 			day = strings.TrimSpace(line)
 		case !given[key]:
-			left = append(left, strings.TrimSpace(line))
+			if left = append(left, strings.TrimSpace(line)); !slices.Contains(ofTheDay, key) && !slices.Contains(ofTheHour, key) {
+				said = append(said, strings.TrimSpace(line))
+			}
 		}
 	}
 	s.person.Interview = strings.Join(slices.Concat([]string{day}, lines, left), "\n") + "\n"
-	if len(left) > 0 {
-		page.Wrap(s.said, "", fmt.Sprintf("\nNobody came to these questions. They stay as answered, and the assessment of %s with them: %s.", last, strings.Join(left, "; ")))
+	if len(left) == 0 {
+		return ""
 	}
+	return fmt.Sprintf("Nobody came to these questions. They stay as answered, and so does all else that stood in the assessment of %s: %s.", last, strings.Join(said, "; "))
 }

@@ -71,7 +71,7 @@ func TestStoppedInterviewKeeps(t *testing.T) {
 	f := lasting(t)
 	was := recordOf(t, f).Profile
 	said, r := typedIn(t, f, "ask", "2027-03-09", "\nstop\n")
-	if !strings.Contains(said, "Nothing is to be written.") || r.Profile.Day != was.Day || !strings.Contains(said, "They stay as answered, and the assessment of 2027-01-05 with them: setting: in a group;") {
+	if !strings.Contains(said, "Nothing is to be written.") || r.Profile.Day != was.Day || !strings.Contains(said, "They stay as answered, and so does all else that stood in the assessment of 2027-01-05: setting: in a group;") {
 		t.Errorf("%+v\n%s", r.Profile, said)
 	}
 	_, r = typedIn(t, f, "ask", "2027-03-09", "\n\n7\nstop\n")
