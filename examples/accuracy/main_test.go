@@ -9,7 +9,6 @@ import (
 	"testing"
 
 	"example.org/posology/dose/onerm"
-	"example.org/posology/examples/internal/edited"
 	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/units/field"
 )
@@ -151,7 +150,7 @@ func TestBadData(t *testing.T) {
 		{"an age of 12", "789S,24,", "789S,12,", "/line 7/age(yrs)"},
 	}
 	for _, tt := range tests {
-		status, out, errs := programtest.Run(run, "-data", edited.File(t, "data.csv", openData, tt.old, tt.new))
+		status, out, errs := programtest.Run(run, "-data", programtest.Edited(t, "data.csv", openData, tt.old, tt.new))
 		if status != 1 || out != "" || !strings.Contains(errs, tt.want) {
 			t.Errorf("%s: status %d, %q; want 1 and %s", tt.name, status, errs, tt.want)
 		}
@@ -178,7 +177,7 @@ func TestBadData(t *testing.T) {
 // A gap is passed over; one person alone has nobody to learn from, and two have one each, who
 // does not tell how people differ.
 func TestSmallData(t *testing.T) {
-	if r := result(t, "-data", edited.File(t, "data.csv", openData, ",MS,135,120,105,5,9,14,5,10,15", ",MS,135,120,,5,9,14,,10,15")); r.Sets != 57 {
+	if r := result(t, "-data", programtest.Edited(t, "data.csv", openData, ",MS,135,120,105,5,9,14,5,10,15", ",MS,135,120,,5,9,14,,10,15")); r.Sets != 57 {
 		t.Errorf("%d sets, want 57", r.Sets)
 	}
 	lines := strings.SplitAfter(string(openData), "\n")

@@ -51,7 +51,7 @@ func TestAskedTwiceADay(t *testing.T) {
 	if c := r.Checks[len(r.Checks)-1]; !c.Glucose.IsZero() || c.SevereLow != screening.Unknown || c.BP.Systolic != 130 || len(r.Checks) != 1 {
 		t.Errorf("sugar of an hour ago stands: %+v", c)
 	}
-	ask("2027-01-04", "diseases: none\nblood_pressure: 138/82\n")
+	ask("2027-01-04", "diseases: none\nno_longer: diabetes_t2\nblood_pressure: 138/82\n")
 	if status, _, errs := calls("", "-dir", string(f), "log", "hall", "-day", "2027-01-05", "-yes", "-answers", answers(t, "goblet-squat: 10@9\n")); status != 0 {
 		t.Fatal(errs)
 	}

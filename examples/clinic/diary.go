@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"os"
+	"strconv"
+	"strings"
 
 	"example.org/posology/examples/internal/asking"
 	"example.org/posology/examples/internal/command"
@@ -63,11 +65,35 @@ func (s *session) decided() (units.Day, papers.Visit, error) {
 	return last.Day, papers.OfReview(re, also...), err
 }
 
-// ofPain asks what a pain was and where.
+// ofPain asks what a pain was, where and, if nobody told, how much.
 func (s *session) ofPain(pain *screening.Pain, day units.Day) (err error) {
 	if pain.Kind, err = asking.OneOf(s.Desk, "pain_kind", "Of which kind was the pain of "+day.String()+"?", screening.PainKinds(), false); err != nil {
 		return err
 	}
-	pain.Site, err = asking.OneOf(s.Desk, "pain_site", "Where?", body.Regions(), false)
-	return err
+	if pain.Site, err = asking.OneOf(s.Desk, "pain_site", "Where?", body.Regions(), false); err != nil || pain.During != nil || pain.NextMorning != nil {
+		return err
+	}
+	for _, one := range []struct {
+		key, text string
+		score     **float64
+	}{
+		{"pain_usual", "How much does it hurt on most days, before training?", &pain.Usual}, {"pain_during", "At its worst during the sets?", &pain.During},
+		{"pain_after", "Right after them?", &pain.After}, {"pain_next_morning", "The next morning?", &pain.NextMorning},
+	} {
+		err := s.Ask(one.key, one.text, "0 to 10; nothing where it is not known", func(answer string) error {
+			if answer == "" {
+				return nil
+			}
+			n, err := strconv.ParseFloat(strings.Replace(answer, ",", ".", 1), 64)
+			if err != nil || !(n >= 0 && n <= 10) {
+				return fmt.Errorf("%q is no number from 0 to 10", answer)
+			}
+			*one.score = &n
+			return nil
+		})
+		if err != nil {
+			return err
+		}
+	}
+	return nil
 }

@@ -10,7 +10,8 @@
 //	new NAME     who it is and what for, and the interview
 //	ask NAME     the interview again, with what was answered before; what was measured or told
 //	             of the day itself stands on that day alone, up to the session; sugar, ketones,
-//	             oxygen and a severe low are asked each time, since they move within hours
+//	             oxygen and a severe low are asked each time, since they move within hours;
+//	             who stops changes what was told and nothing else
 //	visit NAME   the first visit: weights, days, test sets, tests of function, and what work
 //	             beside lifting waits for (spine, pelvic floor, stances); the first plan
 //	week NAME    the week begins: what is asked for; later on a new plan, or the next phase,

@@ -33,6 +33,13 @@ func TestDiary(t *testing.T) {
 	if v := p.Record.Visits; !v[0].PainFree || v[1].Pain == nil || v[1].Pain.Kind != screening.OrdinaryPain || *v[1].Pain.During != 4 {
 		t.Errorf("%+v", v)
 	}
+	f = begun(t) // pain that nobody told how much is pain
+	if status, _, errs := typed("2027-01-05,1,,10,6\n2027-01-05,no pain,,no,\n"); status != 0 || errs != "" {
+		t.Fatal(errs)
+	}
+	if v := recordOf(t, f).Visits[0]; v.PainFree || v.Pain == nil || v.Pain.Site == 0 {
+		t.Errorf("%+v", v)
+	}
 	if status, _, errs := calls("", "-dir", string(f), "review", "hall", "-day", "2027-01-10", "-yes", "-answers", answers(t, "new: none\n")); status != 0 {
 		t.Errorf("%s", errs)
 	}

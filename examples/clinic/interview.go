@@ -10,6 +10,7 @@ import (
 	"example.org/posology/dose/choice"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/examples/internal/asking"
+	"example.org/posology/examples/internal/page"
 	"example.org/posology/screening"
 	"example.org/posology/screening/interview"
 	"example.org/posology/units"
@@ -48,14 +49,14 @@ func begin(s *session) (err error) {
 // ofTheDay are the questions whose answers of another day say nothing: how somebody is,
 // and what was measured.
 var ofTheDay = []string{
-	"signs", "symptoms", "more_signs", "blood_pressure", "blood_pressure_again", "pulse", "resting_pulse_again", "today", "hurt", "pain_kind", "pain_during", "pain_after",
+	"signs", "symptoms", "more_signs", "blood_pressure", "blood_pressure_again", "pulse", "resting_pulse_again", "today", "setting_today", "unwell", "hurt", "pain_kind", "pain_during", "pain_after",
 	"pain_settled", "pain_trend", "febrile", "hf_worsening",
 }
 
 // ofTheHour are those that are asked again on the same day, too: sugar, ketones and oxygen
 // move within hours, and count as they are right before the session; of a low the last 24
 // hours are others by then.
-var ofTheHour = []string{"glucose", "ketones", "oxygen_saturation", "severe_low_24h"}
+var ofTheHour = []string{"glucose", "ketones", "blood_ketones", "oxygen_saturation", "severe_low_24h"}
 
 // dayKey is the line of the day on which the others were answered.
 const dayKey = "day"
@@ -85,23 +86,33 @@ func (s *session) before() (settled, today map[string]string, err error) {
 	return settled, today, nil
 }
 
+// known is what is known before somebody is asked: of this day, of all days, and what stood
+// in the last assessment.
+func (s *session) known() (asking.Known, error) {
+	settled, today, err := s.before()
+	return asking.Known{Answers: today, Settled: settled, Was: s.r.Profile}, err
+}
+
 // interview asks, puts the answers in the place of those from before, and tells
 // what comes of them.
 func (s *session) interview() error {
-	before, today, err := s.before()
+	if last := s.r.Profile.Day; s.day < last {
+		return fmt.Errorf("the last assessment is of %s, and one of %s would take its place: nothing is written", last, s.day)
+	}
+	known, err := s.known()
 	if err != nil {
 		return err
 	}
-	maps.Copy(before, today)
-	talk, err := s.Interview(s.day, before, nil)
+	maps.Copy(known.Settled, known.Answers)
+	known.Answers, known.Settled = known.Settled, nil
+	talk, err := s.Interview(s.day, known)
 	if err != nil {
 		return err
 	}
-	p := talk.Profile()
+	p := talk.Since(s.r.Profile)
 	if p.Age == 0 {
 		return errors.New("we begin with the age: nothing is written")
 	}
-	p.Key, p.Sex, p.Training = s.r.Profile.Key, s.r.Profile.Sex, s.r.Profile.Training
 	all := s.r.Checks // and what was told in between
 	if c := s.unheard(); c != nil && !low(*c) && talk.Trains() == screening.Yes {
 		s.r.Checks = all[:len(all)-1] // what was told today stands in the assessment of today
@@ -120,11 +131,16 @@ func (s *session) interview() error {
 			p.Events = append(p.Events, e)
 		}
 	}
-	s.r.Profile, s.person.Interview = p, written(talk, s.day)
-	if n := len(s.r.Checks); n > 0 && s.r.Checks[n-1].Day == s.day && talk.Trains() == screening.Yes {
+	s.r.Profile = p
+	left := s.keepInterview(talk, known.Was.Day)
+	if talk.Trains() != screening.Yes {
+		return s.tell(nil, left)
+	}
+	if n := len(s.r.Checks); n > 0 && s.r.Checks[n-1].Day == s.day {
 		return s.keptAlready()
 	}
-	return s.tell(talk.Trains(), talk.Check())
+	c := talk.Check()
+	return s.tell(&c, left)
 }
 
 // check asks what is asked on the day of a session: how somebody is now, and readings.
@@ -132,20 +148,24 @@ func check(s *session) error {
 	if n := len(s.r.Checks); n > 0 && s.r.Checks[n-1].Day == s.day {
 		return s.measureAgain(s.r.Checks[n-1])
 	}
-	settled, today, err := s.before()
+	known, err := s.known()
 	if err != nil {
 		return err
 	}
-	settled["today"] = "yes"
-	talk, err := s.Interview(s.day, today, settled)
+	known.Settled["today"] = "yes"
+	talk, err := s.Interview(s.day, known)
 	if err != nil {
 		return err
 	}
-	if talk.Trains() != screening.Yes {
-		return errors.New("there was no interview yet, or it ended before the day's check: ask comes first")
+	c := talk.CheckSince(s.r.Profile)
+	if o, err := talk.Outcome(); talk.Trains() != screening.Yes && (err != nil || o.Route != screening.Emergency) {
+		return errors.New("the check ended before it was through, and nothing is written: check comes again; ask comes first where there was no interview yet")
 	}
-	s.person.Interview = written(talk, s.day)
-	return s.tell(talk.Trains(), talk.Check())
+	if least := max(c.Setting, screening.Alone); least < s.r.Profile.Setting {
+		page.Wrap(s.said, "", fmt.Sprintf("\nThe assessment was for training %s. From today on it is for %s, until ask says otherwise.", s.r.Profile.Setting, least))
+		s.r.Profile.Setting = least
+	}
+	return s.tell(&c, s.keepInterview(talk, known.Was.Day))
 }
 
 // veryLow ends the day, treatFirst until it was treated and measured again.
@@ -174,19 +194,19 @@ func (s *session) measureAgain(c screening.Check) error {
 	if err != nil {
 		return err
 	}
-	return s.tell(screening.Yes, c)
+	return s.tell(&c, "")
 }
 
-// tell says what comes of the assessment and, for who trains today, of the day's
-// check, which it keeps.
-func (s *session) tell(trains screening.Answer, c screening.Check) error {
+// tell says what comes of the assessment and of the check of the day, which it keeps, if
+// there is one; and what nobody came to.
+func (s *session) tell(c *screening.Check, left string) error {
 	o, err := screening.Assess(s.r.Profile, s.r.Join)
 	if err != nil {
 		return err
 	}
-	if trains == screening.Yes {
-		s.r.Checks = append(s.r.Checks, c)
-		if o, err = screening.Today(c, o); err != nil {
+	if c != nil {
+		s.r.Checks = append(s.r.Checks, *c)
+		if o, err = screening.Today(*c, o); err != nil {
 			return err
 		}
 	}
@@ -195,15 +215,38 @@ func (s *session) tell(trains screening.Answer, c screening.Check) error {
 	} else {
 		asking.TellClinician(s.said, o)
 	}
+	if left != "" {
+		fmt.Fprintln(s.said)
+		page.Wrap(s.said, "", left)
+	}
 	return s.keep()
 }
 
-// written writes an interview as a file of answers, and of which day they are.
-func written(talk interview.Interview, day units.Day) string {
-	var text strings.Builder
-	fmt.Fprintf(&text, "%s: %s\n", dayKey, day)
+// keepInterview keeps an interview as a file of answers, and of which day they are. What it
+// did not come to is kept as it stood, with the day of then; it returns a text of it.
+func (s *session) keepInterview(talk interview.Interview, last units.Day) string {
+	var lines, left, said []string
+	given := map[string]bool{dayKey: true}
 	for _, g := range talk.Given() {
-		fmt.Fprintf(&text, "%s: %s\n", g.Key, asking.Written(g.Reply))
+		given[g.Key] = true
+		lines = append(lines, g.Key+": "+asking.Written(g.Reply))
 	}
-	return text.String()
+	day := dayKey + ": " + s.day.String()
+	for line := range strings.Lines(s.person.Interview) {
+		key, _, _ := strings.Cut(line, ":")
+		switch {
+		case given["today"]:
+		case key == dayKey:
+			day = strings.TrimSpace(line)
+		case !given[key]:
+			if left = append(left, strings.TrimSpace(line)); !slices.Contains(ofTheDay, key) && !slices.Contains(ofTheHour, key) {
+				said = append(said, strings.TrimSpace(line))
+			}
+		}
+	}
+	s.person.Interview = strings.Join(slices.Concat([]string{day}, lines, left), "\n") + "\n"
+	if len(left) == 0 {
+		return ""
+	}
+	return fmt.Sprintf("Nobody came to these questions. They stay as answered, and so does all else that stood in the assessment of %s: %s.", last, strings.Join(said, "; "))
 }

@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"reflect"
 	"slices"
-	"strconv"
 	"strings"
 
 	"example.org/posology/dose/exercise"
@@ -16,6 +15,7 @@ import (
 	"example.org/posology/examples/internal/papers"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
+	"example.org/posology/units"
 	"example.org/posology/units/body"
 )
 
@@ -35,7 +35,7 @@ func logVisit(s *session) error {
 		return err
 	}
 	if last := lastVisit(*s.r); last >= s.day {
-		return fmt.Errorf("the visit of %s is logged already: one is logged once, and in the order of the days", last)
+		return fmt.Errorf("the visit of %s is logged already: one is logged once, and in the order of the days.%s", last, s.wayBack(s.day))
 	}
 	catalogue, err := s.r.Catalogue()
 	if err != nil {
@@ -61,7 +61,7 @@ func logVisit(s *session) error {
 		said[hintOf(ex)] = true
 		var sets []setlog.Set
 		err = s.Ask(string(ex.ID), ex.Name+": "+what+".", hint, func(answer string) (err error) {
-			sets, err = readSets(spelled(answer, a, ex), begin, ex)
+			sets, err = likelySets(answer, begin, ex, s.r.Kit, a)
 			return err
 		})
 		if err != nil {
@@ -81,6 +81,17 @@ func logVisit(s *session) error {
 		s.see(set.Exercise, visit.Observer)
 	}
 	return s.logged()
+}
+
+// wayBack says how a visit that was logged wrongly is logged again: from the record before it.
+func (s *session) wayBack(day units.Day) string {
+	older, err := s.folder.Older(s.person.Name)
+	for n, r := range slices.Backward(older) {
+		if lastVisit(r) < day && err == nil {
+			return fmt.Sprintf(" Where it was logged wrongly, gunzip -c %s/older/%s.%04d.json.gz is the record before it, which in the place of %s takes back all since.", s.folder, s.person.Name, n+1, s.folder.File(s.person.Name))
+		}
+	}
+	return ""
 }
 
 // logged keeps what was logged, and says what comes next.
@@ -215,41 +226,29 @@ func (s *session) hurts(v *record.TrainingDay, asked []record.Asked) (err error)
 	if err = s.ofPain(pain, v.Day); err != nil {
 		return err
 	}
-	for _, one := range []struct {
-		key, text string
-		score     **float64
-	}{
-		{"pain_usual", "How much does it hurt on most days, before training?", &pain.Usual}, {"pain_during", "At its worst during the sets?", &pain.During},
-		{"pain_after", "Right after them?", &pain.After}, {"pain_next_morning", "The next morning?", &pain.NextMorning},
-	} {
-		err := s.Ask(one.key, one.text, "0 to 10; nothing where it is not known", func(answer string) error {
-			if answer == "" {
-				return nil
-			}
-			n, err := strconv.ParseFloat(answer, 64)
-			if err != nil || !(n >= 0 && n <= 10) {
-				return fmt.Errorf("%q is no number from 0 to 10", answer)
-			}
-			*one.score = &n
-			return nil
-		})
-		if err != nil {
-			return err
-		}
-	}
 	if pain.WeeklyTrend, err = asking.OneOf(s.Desk, "pain_trend", "From week to week, which way does it go?", screening.Trends(), false); err != nil {
 		return err
 	}
-	return s.Ask("pain_in", "In which exercise?", "its name; nothing: in all, or outside of them", func(answer string) error {
-		if answer == "" {
-			v.Pain = pain
-			return nil
-		}
-		if !slices.ContainsFunc(asked, func(a record.Asked) bool { return string(a.Exercise) == answer }) {
-			return fmt.Errorf("%q was not asked for on that day", answer)
+	catalogue, err := s.r.Catalogue()
+	if err != nil {
+		return err
+	}
+	return s.Ask("pain_in", "In which exercises?", "their names, with commas between them; nothing: in all, or outside of them", func(answer string) error {
+		v.But = nil
+		for one := range strings.SplitSeq(answer, ",") {
+			ex, err := catalogue.Lookup(strings.TrimSpace(one))
+			switch {
+			case answer == "":
+				v.Pain = pain
+				return nil
+			case err != nil || !slices.ContainsFunc(asked, func(a record.Asked) bool { return a.Exercise == ex.ID }):
+				return fmt.Errorf("%q was not asked for on that day", one)
+			case slices.ContainsFunc(v.But, func(b record.Exception) bool { return b.Exercise == ex.ID }):
+				return fmt.Errorf("%q stands there twice", one)
+			}
+			v.But = append(v.But, record.Exception{Exercise: ex.ID, Noted: record.Noted{Pain: pain}})
 		}
 		v.PainFree = true // in the others
-		v.But = []record.Exception{{Exercise: exercise.ID(answer), Noted: record.Noted{Pain: pain}}}
 		return nil
 	})
 }

@@ -155,17 +155,10 @@ func (s *session) keep() error {
 		return nil
 	}
 	if !s.yes {
-		err := s.Ask("write", "Is this to be written?", "yes or no", func(answer string) error {
-			switch strings.ToLower(answer) {
-			case "yes", "y":
-				return nil
-			case "no", "n":
-				return asking.ErrStopped
-			}
-			return errors.New("please answer yes or no")
-		})
-		if err != nil {
+		if yes, err := s.Sure("write", "Is this to be written?"); err != nil {
 			return err
+		} else if !yes {
+			return asking.ErrStopped
 		}
 	}
 	if err := s.folder.Write(change); err != nil {

@@ -124,7 +124,7 @@ func TestCheck(t *testing.T) {
 		answers(t, "goblet-squat: 10@9\nshowed: none\nrange_lost: no\nform_lost: no\npain: no\n")); status != 0 || errs != "" {
 		t.Fatalf("%d, %s", status, errs)
 	}
-	status, out, errs := calls("none\nnone\nnone\n142/86\n70\nno\nno\nyes\n", "-dir", string(f), "check", "hall", "-day", "2027-01-08", "-for", "client")
+	status, out, errs := calls("none\nnone\nnone\n142/86\n70\n\nno\nno\nno\nyes\n", "-dir", string(f), "check", "hall", "-day", "2027-01-08", "-for", "client")
 	if status != 0 || errs != "" || strings.Contains(out, "How old are you?") || !strings.Contains(out, `+ /checks/0: {"day":"2027-01-08","new":{"asked":true}`) || strings.Contains(out, "/profile") {
 		t.Fatalf("%d, %s\n%s", status, errs, out)
 	}
@@ -210,7 +210,7 @@ func TestTyped(t *testing.T) {
 // An answer of before is taken with an empty line, but not what is asked anew.
 func TestAskedAgain(t *testing.T) {
 	f := begun(t)
-	typed := "\n\nnone\nnone\nnone\n\n\n\n\n\n\n\n\n\n\n150/88\n74\n\n\n\nno\nyes\n"
+	typed := "\n\nnone\nnone\nnone\n\n\n\n\n\n\n\n\n\n\n\n\n150/88\n74\n\n\n\nno\nyes\n"
 	status, out, errs := calls(typed, "-dir", string(f), "ask", "hall", "-day", "2027-02-04")
 	p, err := f.Read("hall")
 	if err != nil || status != 0 {

@@ -34,7 +34,7 @@ type walker struct {
 const invented = "note: an invented person: nobody of this kind exists\n"
 
 // well are the answers of somebody with nothing to tell.
-const well = "signs: none\nsymptoms: none\nmore_signs: none\nback_at_all: no\ndiseases: none\n"
+const well = "signs: none\nsymptoms: none\nmore_signs: none\nlasting_signs: none\nlasting_symptoms: none\nback_at_all: no\ndiseases: none\n"
 
 var walkers = []walker{
 	{

@@ -140,12 +140,31 @@ func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review,
 	re, err = assess(*s.r, day)
 	var bad *field.Error
 	if errors.As(err, &bad) && bad.Path == "/absence" {
-		s.r.Absence, err = s.YesNo("absence", fmt.Sprintf("Something was not done for a while, the last visit was on %s. Was illness or another medical cause behind it?", page.Day(lastVisit(*s.r))))
-		if err == nil {
+		s.r.Absence = screening.No
+		if re, err = assess(*s.r, day); err == nil && s.isMissed(re.Next) {
+			medical, err := s.Sure("absence", fmt.Sprintf("Something was not done for a while, the last visit was on %s. Was illness or another medical cause behind it?", page.Day(lastVisit(*s.r))))
+			if err != nil {
+				return re, again, err
+			}
+			if medical {
+				s.r.Absence = screening.Yes
+			}
 			re, err = assess(*s.r, day)
+			return re, again, err
 		}
 	}
 	return re, again, err
+}
+
+// isMissed reports whether on a day the last visit lies more than a week back, or something
+// that was asked for at it: what is stopped or paused, nobody missed who came.
+func (s *session) isMissed(day units.Day) bool {
+	asked, paused := s.r.AskedOn(day)
+	return lastVisit(*s.r) < day-7 || slices.ContainsFunc(asked, func(a record.Asked) bool {
+		return !paused[a.Exercise] && wasDone(*s.r, a.Exercise) && !slices.ContainsFunc(s.r.Done, func(d setlog.Set) bool {
+			return d.Exercise == a.Exercise && d.Day >= day-7
+		})
+	})
 }
 
 // unheard is the check of this day of which the last decision does not know, nil where

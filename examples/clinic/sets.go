@@ -5,8 +5,8 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
-	"unicode"
 
+	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/record"
@@ -43,7 +43,7 @@ func effortOf(word, told string, ex exercise.Exercise) (e units.Effort, err erro
 // spelled writes out "all@3": every set and side as asked for.
 func spelled(answer string, a record.Asked, ex exercise.Exercise) string {
 	left, all := strings.CutPrefix(strings.ToLower(answer), "all")
-	if !all || left != "" && !strings.ContainsRune("@!", rune(left[0])) {
+	if !all || a.Sets == 0 || left != "" && !strings.ContainsRune("@!", rune(left[0])) {
 		return answer
 	}
 	sets := strings.Repeat(fmt.Sprintf(" %d%s", a.Count, left), a.Sets)
@@ -59,7 +59,7 @@ func readSets(text string, begin setlog.Set, ex exercise.Exercise) (sets []setlo
 	if text == "" || strings.EqualFold(text, "none") {
 		return nil, nil
 	}
-	words := strings.FieldsFunc(strings.ToLower(text), func(r rune) bool { return unicode.IsSpace(r) || r == ',' })
+	words := strings.Fields(strings.NewReplacer(", ", " ", ";", " ").Replace(strings.ToLower(text) + " "))
 	set, hanging := begin, "" // a side or weight without a set behind it yet
 	for i := 0; i < len(words); i++ {
 		word := words[i]
@@ -77,6 +77,9 @@ func readSets(text string, begin setlog.Set, ex exercise.Exercise) (sets []setlo
 			}
 			hanging = word
 			continue
+		}
+		if strings.Contains(word, ",") { // is "10@3,9" one set or two?
+			return nil, fmt.Errorf("%q may be one set or several: between sets stands a space, and half of one left is 2.5", word)
 		}
 		reps, left, told := strings.Cut(word, "@")
 		if set.Reps, err = strconv.Atoi(reps); err != nil {
@@ -98,6 +101,32 @@ func readSets(text string, begin setlog.Set, ex exercise.Exercise) (sets []setlo
 	}
 	if hanging != "" {
 		return nil, fmt.Errorf("behind %q no set is told: it is written %s", hanging, hintOf(ex))
+	}
+	return sets, nil
+}
+
+// likelySets reads sets and asks back about what is likely to be a slip: a weight above the
+// heaviest that is there, or ten times as many as were asked for, as with a digit too many.
+// That is our own choice, and no clinical number. Sure behind them says that it was so.
+func likelySets(answer string, begin setlog.Set, ex exercise.Exercise, kit equipment.Kit, a record.Asked) ([]setlog.Set, error) {
+	text, sure := strings.CutSuffix(answer, " sure")
+	sets, err := readSets(spelled(text, a, ex), begin, ex)
+	if err != nil || sure {
+		return sets, err
+	}
+	var most units.Mass
+	if table, err := kit.CompileFor(ex); err == nil {
+		for load := range table.Loads() {
+			most = max(most, load.Each())
+		}
+	}
+	for _, set := range sets {
+		switch {
+		case set.Load > most && most > 0:
+			return nil, fmt.Errorf("%s is heavier than what is there, %s at most. If it is so, write sure behind it", set.Load, most)
+		case a.Count > 0 && set.Reps >= 10*a.Count:
+			return nil, fmt.Errorf("%d is ten times as many as the %d that were asked for, or more. If it is so, write sure behind it", set.Reps, a.Count)
+		}
 	}
 	return sets, nil
 }
@@ -130,7 +159,7 @@ func (s *session) tests() (list []setlog.Set, err error) {
 			if err != nil {
 				return err
 			}
-			sets, err := readSets(rest, blank(ex, s.day), ex)
+			sets, err := likelySets(rest, blank(ex, s.day), ex, s.r.Kit, record.Asked{})
 			if err != nil {
 				return fmt.Errorf("%s: %w", id, err)
 			}

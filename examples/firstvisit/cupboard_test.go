@@ -6,7 +6,6 @@ import (
 	"testing"
 
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/examples/internal/edited"
 	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/progression/record"
 	"example.org/posology/units"
@@ -37,7 +36,7 @@ func TestCupboard(t *testing.T) {
 		delete(person, "tests")
 		delete(person, "function") // which would take the step from her list
 		text := units.Must(json.Marshal(person))
-		path := edited.File(t, "case.json", text, tt.kit[:1], tt.kit[:1])
+		path := programtest.Edited(t, "case.json", text, tt.kit[:1], tt.kit[:1])
 		for reader, wants := range map[string][]string{"file": tt.file, "client": tt.client} {
 			status, got, errs := programtest.Run(run, "-case", path, "-for", reader)
 			flat := strings.Join(strings.Fields(got), " ")

@@ -5,7 +5,6 @@ import (
 	"testing"
 
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/examples/internal/edited"
 	"example.org/posology/examples/internal/programtest"
 )
 
@@ -35,7 +34,7 @@ func TestDates(t *testing.T) {
 		{"an assessment that has lapsed", []string{days, check("2028-01-10")}, "NO DOSE", "FOR NOW"},
 	} {
 		text := strings.NewReplacer(tt.edits...).Replace(string(demo.VillageHall()))
-		path := edited.File(t, "case.json", []byte(text), tt.edits[1], tt.edits[1])
+		path := programtest.Edited(t, "case.json", []byte(text), tt.edits[1], tt.edits[1])
 		for reader, want := range map[string]string{"file": tt.file, "client": tt.client} {
 			status, got, errs := programtest.Run(run, "-case", path, "-for", reader)
 			if flat := strings.Join(strings.Fields(got), " "); status != 0 || !strings.Contains(flat, want) {

@@ -11,7 +11,6 @@ import (
 
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/examples/internal/edited"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/progression/record"
@@ -75,7 +74,7 @@ func TestBadCases(t *testing.T) {
 		{"an unknown condition", `"osteoporosis"]`, `"osteoporoses"]`, "/profile/conditions/present/1"},
 	}
 	for _, tt := range tests {
-		status, out, errs := programtest.Run(run, "-case", edited.File(t, "case.json", demo.VillageHall(), tt.old, tt.new))
+		status, out, errs := programtest.Run(run, "-case", programtest.Edited(t, "case.json", demo.VillageHall(), tt.old, tt.new))
 		if status != 1 || out != "" || !strings.Contains(errs, tt.want) {
 			t.Errorf("%s: status %d, %q; want 1 and %s", tt.name, status, errs, tt.want)
 		}
@@ -106,7 +105,7 @@ func TestNoPlan(t *testing.T) {
 		{"symptoms not asked", `"symptoms": {"asked": true}`, `"symptoms": {"asked": false}`, "Route: ask first", "list of signs"},
 	}
 	for _, tt := range tests {
-		file := edited.File(t, "case.json", demo.VillageHall(), tt.old, tt.new)
+		file := programtest.Edited(t, "case.json", demo.VillageHall(), tt.old, tt.new)
 		status, record, errs := programtest.Run(run, "-case", file)
 		if status != 0 || !strings.Contains(record, tt.route) || !strings.Contains(record, "NO DOSE") || strings.Contains(record, "FIRST WEEK") {
 			t.Errorf("%s: status %d %s\n%s", tt.name, status, errs, record)

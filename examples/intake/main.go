@@ -45,7 +45,7 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 		talk, note, err = fromFile(*file, day, stderr)
 	} else {
 		fmt.Fprintln(questions, asking.Welcome+" Nothing that you type is kept.")
-		talk, err = asking.Converse(day, bufio.NewScanner(stdin), questions, nil, nil)
+		talk, err = asking.Converse(day, bufio.NewScanner(stdin), questions, asking.Known{})
 	}
 	if err == nil {
 		err = conclude(talk, note, readers[wanted.Reader], wanted.JSON, stdout, questions)
@@ -97,7 +97,7 @@ func fromFile(name string, day units.Day, stderr io.Writer) (interview.Interview
 		return interview.On(day), "", err
 	}
 	note := answers.Take("note")
-	talk, err := answers.Interview(day, nil)
+	talk, err := answers.Interview(day, asking.Known{})
 	if err != nil {
 		return talk, "", err
 	}

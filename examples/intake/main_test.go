@@ -54,19 +54,19 @@ func golden(t *testing.T, name, got string) {
 func TestConversations(t *testing.T) {
 	tests := map[string][]string{
 		// Somebody well, who makes slips on the way.
-		"well.txt": {"old", "seventy", "7", "70", "5", "3", "?", "none", "1 99", "3", "back", "none", "none", "maybe", "no", "", "none", "none",
-			"moderate", "0", "132/80", "66", "no", "no", "no", "yes", "no", "no"},
+		"well.txt": {"old", "seventy", "7", "70", "5", "3", "?", "none", "1 99", "3", "back", "none", "none", "none", "none", "maybe", "no", "", "none", "none",
+			"moderate", "0", "132/80", "66", "no", "no", "no", "yes", "", "no", "no", "no"},
 		// Diabetes on insulin: units are asked for, readings that cannot be are not taken.
-		"diabetes.txt": {"64", "alone", "none", "none", "none", "no", "4", "none", "1", "5 days", "45", "24", "2",
-			"no", "yes", "yes", "doctor A", "October", "2026-10", "1", "vigorous", "128/78", "70", "yes", "no", "no", "no", "82", "82 mg", "4.6 mmol/L"},
+		"diabetes.txt": {"64", "alone", "none", "none", "none", "none", "none", "no", "4", "none", "1", "5 days", "45", "24", "2",
+			"no", "yes", "yes", "doctor A", "October", "2026-10", "1", "vigorous", "128/78", "70", "yes", "2", "no", "no", "no", "no", "82", "82 mg", "4.6 mmol/L"},
 		// Pain between trainings, an operation, a surgeon's limit in pounds.
-		"shoulder.txt": {"68", "4", "none", "none", "none", "no", "none", "2 5", "1", "1 5", "light", "0", "2027-01", "2026-10", "84/146", "146/84", "back", "146/84 mmHg", "72",
-			"yes", "surgeon B", "4", "5", "5 lb", "don't know", "not above the shoulder", "no", "no", "no", "yes", "yes", "1", "16", "6", "2,5", "yes", "rising", "no"},
+		"shoulder.txt": {"68", "4", "none", "none", "none", "none", "none", "no", "none", "2 5", "1", "1 5", "light", "0", "2027-01", "2026-10", "84/146", "146/84", "back", "146/84 mmHg", "72",
+			"yes", "surgeon B", "4", "5", "5 lb", "don't know", "not above the shoulder", "no", "no", "no", "yes", "", "yes", "1", "16", "6", "2,5", "yes", "rising", "yes", "no"},
 		// Pressure that is up is measured again; counts and oxygen come with their units.
-		"readings.txt": {"75", "3", "none", "none", "none", "no", "none", "2 3 10", "1", "lung_disease", "chemotherapy", "1", "0", "184/96", "104", "150/84", "88",
-			"yes", "140", "9.8", "9,8 g/dl", "no", "no", "no", "yes", "no", "no", "91"},
+		"readings.txt": {"75", "3", "none", "none", "none", "none", "none", "no", "none", "2 3 10", "1", "lung_disease", "chemotherapy", "1", "0", "184/96", "104", "150/84", "88",
+			"yes", "140", "9.8", "9,8 g/dl", "no", "no", "no", "yes", "", "no", "no", "no", "91"},
 		"emergency.txt": {"80", "1", "3 4"},
-		"stopped.txt":   {"66", "3", "none", "none", "none", "no", "none", "1 4", "stop"},
+		"stopped.txt":   {"66", "3", "none", "none", "none", "none", "none", "no", "none", "1 4", "stop"},
 		"at-once.txt":   {},
 	}
 	for name, lines := range tests {

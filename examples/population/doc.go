@@ -4,9 +4,9 @@
 //
 //	go run ./examples/population [-n 10000] [-seed 1] [-unknown 1] [-compare] [-all]
 //
-// The shares that people are drawn with stand in rates.go. They are invented:
+// The shares that people are drawn with stand in rates.json and rates.go. They are invented:
 // made up to be plausible, taken from nowhere, and no figures to quote. The
-// same seed draws the same people. What stands in finer.go splits the people of one
+// same seed draws the same people. What is split there divides the people of one
 // code; it was written down before the rules were joined by it.
 //
 // Three shares stay above what they were wanted to be, since a law stands above a

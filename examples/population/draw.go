@@ -120,24 +120,24 @@ func (d drawing) burden() float64 {
 }
 
 func (d drawing) list(kind screening.Kind, sex body.Sex, age, burden float64) screening.Checklist {
-	return screening.AskedFor(d.present(rates[kind], sex, age, burden)...)
+	return screening.AskedFor(d.present(rates.Lists[kind], sex, age, burden)...)
 }
 
 // present draws the codes that somebody has.
 func (d drawing) present(rates []rate, sex body.Sex, age, burden float64) []screening.Code {
 	var list []screening.Code
 	for _, r := range rates {
-		share := burden * max(0, between(r.at55, r.at85, age))
+		share := burden * max(0, between(r.At55, r.At85, age))
 		switch {
-		case sex == body.Female && r.women > 0:
-			share *= r.women
-		case sex == body.Male && r.men > 0:
-			share *= r.men
-		case sex == body.Male && r.notInMen:
+		case sex == body.Female && r.Women > 0:
+			share *= r.Women
+		case sex == body.Male && r.Men > 0:
+			share *= r.Men
+		case sex == body.Male && r.NotInMen:
 			share = 0
 		}
 		if d.chance(share) {
-			list = append(list, r.code)
+			list = append(list, r.Code)
 		}
 	}
 	return list
@@ -152,7 +152,7 @@ func (d drawing) unsure(p *screening.Profile) {
 	if d.chance(0.3) {
 		list, kind = &p.Symptoms, screening.Symptom
 	}
-	code := rates[kind][d.IntN(len(rates[kind]))].code
+	code := rates.Lists[kind][d.IntN(len(rates.Lists[kind]))].Code
 	if !slices.Contains(list.Present, code) {
 		list.Unsure = []screening.Code{code}
 	}

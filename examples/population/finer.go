@@ -9,94 +9,45 @@ import (
 )
 
 // A split is the invented share, among people with any of some codes, of those
-// who answer a finer question with yes, where the answer is known.
+// who answer a finer question with yes, where the answer is known. Of each code only the
+// share is split; nobody gets or loses a code by it. They were frozen before the joining of
+// the rules used any of them.
 type split struct {
-	question screening.Code
-	of       []screening.Code
-	known    float64
-	yes      float64
-}
-
-// Every number below is invented. Of each code only the share is split; nobody
-// gets or loses a code by it. They were frozen before the joining of the rules
-// used any of them.
-var splits = []split{
-	{"dizziness_faint", codes("dizziness_or_syncope"), 0.95, 0.10},
-	{"dizziness_new", codes("dizziness_or_syncope"), 0.95, 0.30},
-	{"dizziness_on_standing", codes("dizziness_or_syncope"), 0.95, 0.35},
-	{"dizziness_spinning", codes("dizziness_or_syncope"), 0.95, 0.35},
-	{"ankle_oedema_new", codes("ankle_oedema"), 0.95, 0.30},
-	{"heart_murmur_new", codes("known_heart_murmur"), 0.95, 0.15},
-	{"palpitations_new", codes("palpitations_or_tachycardia"), 0.95, 0.45},
-	{"dyspnoea_new", codes("dyspnoea_rest_or_mild_exertion"), 0.95, 0.35},
-	{"fatigue_new", codes("unusual_fatigue_or_dyspnoea_usual_activity"), 0.95, 0.50},
-	{"claudication_new", codes("intermittent_claudication"), 0.95, 0.35},
-	{"cancer_active", codes("cancer_history"), 0.97, 0.25},
-	{"chronic_pain_changed", codes("back_pain_not_better_at_a_month", "pain_in_many_places"), 0.95, 0.20},
-	{"eye_operation_not_cataract", codes("recent_eye_operation"), 0.95, 0.15},
-	{"replacement_limited", codes("total_knee_replacement", "total_hip_replacement", "shoulder_replacement"), 0.85, 0.10},
+	Question   screening.Code
+	Of         []screening.Code
+	Known, Yes float64
 }
 
 // An ago is how long ago something was, evenly from today on, where it is known.
 type ago struct {
-	code  screening.Code
-	known float64
-	days  int // at most
+	Code  screening.Code
+	Known float64
+	Days  int // at most
 }
-
-var agos = []ago{
-	{"recent_eye_operation", 0.95, 365},
-	{"pacemaker", 0.90, 3650},
-	{"icd", 0.90, 3650},
-	{"after_mi_or_stroke", 0.90, 5475},
-	{"hip_fracture", 0.95, 3650},
-}
-
-// finerRates are of conditions met daily.
-var finerRates = []rate{
-	{code: "osteoarthritis_knee", at55: 0.12, at85: 0.30, women: 1.2, men: 0.8},
-	{code: "osteoarthritis_hip", at55: 0.05, at85: 0.14},
-	{code: "osteoarthritis_hand", at55: 0.08, at85: 0.25, women: 1.3, men: 0.7},
-	{code: "shoulder_pain", at55: 0.10, at85: 0.14},
-	{code: "tendon_pain_hip", at55: 0.03, at85: 0.05, women: 1.4, men: 0.6},
-	{code: "tendon_pain_heel", at55: 0.02, at85: 0.02},
-	{code: "tendon_pain_elbow", at55: 0.02, at85: 0.01},
-	{code: "hip_fracture", at55: 0.004, at85: 0.06, women: 1.3, men: 0.7},
-	{code: "arthritis_quiet", at55: 0.015, at85: 0.03},
-	{code: "lymphoedema_stable", at55: 0.004, at85: 0.012, women: 1.8, men: 0.2},
-	{code: "high_weight", at55: 0.28, at85: 0.20},
-	{code: "hard_of_hearing", at55: 0.15, at85: 0.55},
-	{code: "poor_sight", at55: 0.03, at85: 0.20},
-}
-
-// alarms are red flags beside those of rates.
-var alarms = []rate{{code: "spinning_with_new_signs", at55: 0.0003, at85: 0.0008}}
 
 // sited are what has a place in the body. siteKnown is the share of people who say
 // where, evenly over the regions.
-var sited = codes("pain_made_worse_by_training", "unstable_or_injured_joint", "acute_joint_inflammation", "musculoskeletal_limitation")
+var sited = []screening.Code{"pain_made_worse_by_training", "unstable_or_injured_joint", "acute_joint_inflammation", "musculoskeletal_limitation"}
 
 const siteKnown = 0.95
-
-func codes(list ...screening.Code) []screening.Code { return list }
 
 // finely draws what is finer than the lists. What screening does not know yet is
 // drawn and left out, so that the same people were drawn before it did.
 func (d drawing) finely(p *screening.Profile, age, burden float64) {
 	d.Rand = d.finer
-	d.add(&p.Conditions, finerRates, p.Sex, age, burden)
-	d.add(&p.RedFlags, alarms, p.Sex, age, burden)
+	d.add(&p.Conditions, rates.Finer, p.Sex, age, burden)
+	d.add(&p.RedFlags, rates.Alarms, p.Sex, age, burden)
 	asked := yesNo()
-	for _, s := range splits {
-		answer := d.yes(s.known, s.yes)
-		if slices.Contains(asked, s.question) && has(everything(*p), s.of...) {
-			p.Answers[s.question] = answer
+	for _, s := range rates.Splits {
+		answer := d.yes(s.Known, s.Yes)
+		if slices.Contains(asked, s.Question) && has(everything(*p), s.Of...) {
+			p.Answers[s.Question] = answer
 		}
 	}
-	for _, a := range agos {
-		day, known := visit-units.Day(d.IntN(a.days)), d.chance(d.known(a.known))
-		if known && slices.Contains(asked, a.code+"_day") && has(p.Conditions, a.code) {
-			p.Events = append(p.Events, screening.Event{Code: a.code, Day: day})
+	for _, a := range rates.Agos {
+		day, known := visit-units.Day(d.IntN(a.Days)), d.chance(d.known(a.Known))
+		if known && slices.Contains(asked, a.Code+"_day") && has(p.Conditions, a.Code) {
+			p.Events = append(p.Events, screening.Event{Code: a.Code, Day: day})
 		}
 	}
 	at := d.places()

@@ -43,18 +43,18 @@ func TestFlags(t *testing.T) {
 
 func TestRates(t *testing.T) {
 	seen := map[screening.Code]bool{}
-	for kind, list := range rates {
+	for kind, list := range rates.Lists {
 		for _, r := range list {
-			if term, ok := screening.LookUp(r.code); !ok || term.Kind != kind {
-				t.Errorf("%s is no %s", r.code, kind)
+			if term, ok := screening.LookUp(r.Code); !ok || term.Kind != kind {
+				t.Errorf("%s is no %s", r.Code, kind)
 			}
-			if seen[r.code] {
-				t.Errorf("%s stands twice", r.code)
+			if seen[r.Code] {
+				t.Errorf("%s stands twice", r.Code)
 			}
-			seen[r.code] = true
-			for _, share := range []float64{r.at55, r.at85} {
-				if share <= 0 || share*max(1, r.women, r.men) > 0.7 {
-					t.Errorf("%s: %v", r.code, share)
+			seen[r.Code] = true
+			for _, share := range []float64{r.At55, r.At85} {
+				if share <= 0 || share*max(1, r.Women, r.Men) > 0.7 {
+					t.Errorf("%s: %v", r.Code, share)
 				}
 			}
 		}

@@ -5,7 +5,7 @@ import (
 	"testing"
 
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/examples/internal/edited"
+	"example.org/posology/examples/internal/programtest"
 )
 
 // Dates run from the plan in force: what is over stands first, and of a plan that
@@ -26,7 +26,7 @@ func TestDates(t *testing.T) {
 		{"a plan renewed", append(at("2027-04-10"), `"review": "`, `"began": "2027-03-30", "review": "`), "IN SHORT", "YOUR DAYS", "IN SHORT Overdue"},
 	} {
 		text := strings.NewReplacer(tt.edits...).Replace(string(demo.HomeReview()))
-		path := edited.File(t, "case.json", []byte(text), tt.edits[1], tt.edits[1])
+		path := programtest.Edited(t, "case.json", []byte(text), tt.edits[1], tt.edits[1])
 		for reader, want := range map[string]string{"file": tt.file, "client": tt.client, "doctor": "LETTER"} {
 			got := flat(printed(t, "-case", path, "-for", reader))
 			if !strings.Contains(got, want) || strings.Contains(got, tt.none) {
@@ -40,7 +40,7 @@ func TestDates(t *testing.T) {
 func TestFewVisits(t *testing.T) {
 	few := strings.ReplaceAll(string(demo.HomeReview()), "2027-03-09", "2027-03-30")
 	few = strings.Replace(few, `"minutes": 45`, `"minutes": 45, "absence": "no"`, 1)
-	got := flat(printed(t, "-case", edited.File(t, "case.json", []byte(few), `"absence"`, `"absence"`), "-for", "client"))
+	got := flat(printed(t, "-case", programtest.Edited(t, "case.json", []byte(few), `"absence"`, `"absence"`), "-for", "client"))
 	if strings.Contains(got, "Well done") || !strings.Contains(got, "Thank you for every one of them") || !strings.Contains(got, "we keep it short") {
 		t.Error(got)
 	}

@@ -9,7 +9,6 @@ import (
 
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/examples/internal/edited"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/examples/internal/reviewpaper"
@@ -193,7 +192,7 @@ func TestBadCases(t *testing.T) {
 		{"no days", `"days": ["2027-02-02", "2027-02-05"]`, `"days": []`, "/days"},
 	}
 	for _, tt := range tests {
-		status, out, errs := programtest.Run(run, "-case", edited.File(t, "case.json", demo.HomeReview(), tt.old, tt.new))
+		status, out, errs := programtest.Run(run, "-case", programtest.Edited(t, "case.json", demo.HomeReview(), tt.old, tt.new))
 		if status != 1 || out != "" || !strings.Contains(errs, tt.want) {
 			t.Errorf("%s: status %d, %q; want 1 and %s", tt.name, status, errs, tt.want)
 		}
@@ -212,7 +211,7 @@ func TestBadCases(t *testing.T) {
 // nothing is made harder.
 func TestAbsence(t *testing.T) {
 	const march9, march16 = "2027-03-09", "2027-03-16"
-	late := edited.File(t, "case.json", []byte(strings.ReplaceAll(string(demo.HomeReview()), march9, march16)), march16, march16)
+	late := programtest.Edited(t, "case.json", []byte(strings.ReplaceAll(string(demo.HomeReview()), march9, march16)), march16, march16)
 	status, out, errs := programtest.Run(run, "-case", late)
 	if status != 1 || out != "" || strings.Count(errs, "/absence") != 1 || !strings.Contains(errs, "11 days") {
 		t.Errorf("status %d, %q", status, errs)
@@ -278,7 +277,7 @@ func TestSimulate(t *testing.T) {
 		{`"seed": 7`, `"sead": 7`, "sead"},
 		{`"age": 66`, `"age": 6`, "/profile/age"},
 	} {
-		status, _, errs := programtest.Run(run, "-simulate", "-case", edited.File(t, "beginner.json", demo.Beginner(), change.from, change.to))
+		status, _, errs := programtest.Run(run, "-simulate", "-case", programtest.Edited(t, "beginner.json", demo.Beginner(), change.from, change.to))
 		if status != 1 || !strings.Contains(errs, change.want) {
 			t.Errorf("%s: status %d, %s", change.to, status, errs)
 		}

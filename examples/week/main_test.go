@@ -12,7 +12,6 @@ import (
 
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/examples/internal/edited"
 	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/units/field"
 )
@@ -131,7 +130,7 @@ func TestBadCases(t *testing.T) {
 		{"an unknown guideline", `"phase": "build"`, `"phase": "build", "guideline": "nobody1999"`, "/guideline"},
 	}
 	for _, tt := range tests {
-		status, out, errs := programtest.Run(run, "-case", edited.File(t, "case.json", demo.VillageHallBuild(), tt.old, tt.new))
+		status, out, errs := programtest.Run(run, "-case", programtest.Edited(t, "case.json", demo.VillageHallBuild(), tt.old, tt.new))
 		if status != 1 || out != "" || !strings.Contains(errs, tt.want) {
 			t.Errorf("%s: status %d, %q; want 1 and %s", tt.name, status, errs, tt.want)
 		}
@@ -160,12 +159,12 @@ func TestBadClasses(t *testing.T) {
 		{"no clients", `"clients": [`, `"clients": [], "rest": [`, "/rest"},
 	}
 	for _, tt := range tests {
-		status, out, errs := programtest.Run(run, "-class", "-case", edited.File(t, "case.json", demo.Class(), tt.old, tt.new))
+		status, out, errs := programtest.Run(run, "-class", "-case", programtest.Edited(t, "case.json", demo.Class(), tt.old, tt.new))
 		if status != 1 || out != "" || !strings.Contains(errs, tt.want) {
 			t.Errorf("%s: status %d, %q; want 1 and %s", tt.name, status, errs, tt.want)
 		}
 	}
-	nobody := edited.File(t, "case.json", []byte(`{"note": "invented", "class": "none", "kit": {}, "days": ["2026-12-14"], "clients": []}`), "none", "empty")
+	nobody := programtest.Edited(t, "case.json", []byte(`{"note": "invented", "class": "none", "kit": {}, "days": ["2026-12-14"], "clients": []}`), "none", "empty")
 	if status, _, errs := programtest.Run(run, "-class", "-case", nobody); status != 1 || !strings.Contains(errs, "/clients") {
 		t.Errorf("nobody: status %d, %q", status, errs)
 	}
@@ -175,7 +174,7 @@ func TestBadClasses(t *testing.T) {
 func TestNoWeek(t *testing.T) {
 	const conditions = `"present": ["hypertension_treated", "osteoporosis"]`
 	const unstable = `"present": ["unstable_chd"]`
-	file := edited.File(t, "case.json", demo.VillageHallBuild(), conditions, unstable)
+	file := programtest.Edited(t, "case.json", demo.VillageHallBuild(), conditions, unstable)
 	status, got, errs := programtest.Run(run, "-case", file)
 	if status != 0 || !strings.Contains(got, "NO WEEK FOR NOW") || !strings.Contains(got, "Route: emergency") || strings.Contains(got, "THE WEEK") {
 		t.Errorf("status %d %s\n%s", status, errs, got)
@@ -183,7 +182,7 @@ func TestNoWeek(t *testing.T) {
 	if status, _, errs := programtest.Run(run, "-json", "-case", file); status != 0 {
 		t.Errorf("as JSON: %d %s", status, errs)
 	}
-	status, got, errs = programtest.Run(run, "-class", "-case", edited.File(t, "case.json", demo.Class(), conditions, unstable))
+	status, got, errs = programtest.Run(run, "-class", "-case", programtest.Edited(t, "case.json", demo.Class(), conditions, unstable))
 	if status != 0 || !strings.Contains(got, "CLIENT A, 67, A WOMAN: NOT FOR NOW") || !strings.Contains(got, "turns of") || strings.Contains(got, "\nClient A ") {
 		t.Errorf("class: status %d %s\n%s", status, errs, got)
 	}

@@ -1,6 +1,10 @@
 package interview
 
-import "example.org/posology/screening"
+import (
+	"strings"
+
+	"example.org/posology/screening"
+)
 
 // daily are the questions of the day that a field of the check answers.
 var daily = map[screening.Code]func(text string) *asking{
@@ -25,6 +29,14 @@ var daily = map[screening.Code]func(text string) *asking{
 	"ketones": func(text string) *asking {
 		return oneOf("ketones", "ketones", text, ketones, ketoneTexts, func(s *state, k screening.Ketones) { s.check.Ketones = k })
 	},
+}
+
+// bloodKetones asks for what a meter shows, of whoever has no strips.
+func bloodKetones() *asking {
+	return written("blood_ketones", "ketones", Quantity, "Or does a blood meter show them as a number?", `in mmol/L, such as "0.4 mmol/L"`, func(s *state, text string) (err error) {
+		s.check.BloodKetones, err = readNumber(strings.TrimSuffix(strings.ToLower(text), "mmol/l"), "a number in mmol/L")
+		return err
+	})
 }
 
 var saturations = span{50, 100, "%", []string{"%", "per cent"}}
@@ -52,7 +64,7 @@ func (s state) ofPain() *asking {
 // score asks for pain from 0 to 10.
 func score(key, text, hint string, set func(p *screening.Pain, v *float64)) *asking {
 	return written(key, "pain", Quantity, text, hint, func(s *state, text string) error {
-		v, err := readScore(text)
+		v, err := readNumber(text, "a number from 0 to 10")
 		set(s.pain(), v)
 		return err
 	})

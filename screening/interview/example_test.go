@@ -66,3 +66,54 @@ func ExampleResume() {
 	// 1 answered, next: setting
 	// back to: age
 }
+
+// A form asks back before a no takes away what cannot go away, and keeps what stood where
+// somebody stops.
+func ExampleInterview_Forgets() {
+	day := units.Must(units.NewDay(2027, 3, 9))
+	was := screening.Profile{Day: day - 60, Age: 71, Diseases: screening.AskedFor("diabetes_t2")}
+	talk := interview.On(day)
+	for q, more := talk.Next(); more && q.Key != "diseases"; q, more = talk.Next() {
+		r := map[string]interview.Reply{"age": {Text: "71"}, "setting": {Choice: "alone"}, "back_at_all": {YesNo: screening.No}}[q.Key]
+		if q.Form == interview.SeveralOf {
+			r.List = screening.AskedFor()
+		}
+		talk = units.Must(talk.Answer(q.Key, r))
+	}
+	gone, kept := talk.Forgets(interview.Reply{List: screening.AskedFor()}, was)
+	fmt.Println(gone, kept.List.Present)
+	// Output:
+	// [diabetes_t2] [diabetes_t2]
+}
+
+// Somebody stops after the age, and only the age is other than before.
+func ExampleInterview_Since() {
+	day := units.Must(units.NewDay(2027, 3, 9))
+	was := screening.Profile{Day: day - 60, Age: 71, Diseases: screening.AskedFor("diabetes_t2")}
+	talk := units.Must(interview.On(day).Answer("age", interview.Reply{Text: "72"}))
+	is := talk.Since(was)
+	fmt.Println(is.Day, is.Age, is.Diseases.Present)
+	// Output:
+	// 2027-01-08 72 [diabetes_t2]
+}
+
+// On the day of a session only how somebody is now is asked; what the assessment knows
+// already is not new.
+func ExampleInterview_CheckSince() {
+	day := units.Must(units.NewDay(2027, 3, 9))
+	was := screening.Profile{Day: day - 60, Age: 71, Symptoms: screening.AskedFor("ankle_oedema"), RedFlags: screening.AskedFor()}
+	talk := interview.On(day)
+	for q, more := talk.Next(); more && q.Key != "back_at_all"; q, more = talk.Next() {
+		r := map[string]interview.Reply{"age": {Text: "71"}, "setting": {Choice: "alone"}}[q.Key]
+		if q.Form == interview.SeveralOf {
+			r.List = screening.AskedFor()
+		}
+		if q.Key == "symptoms" {
+			r.List.Present = []screening.Code{"ankle_oedema", "dizziness_or_syncope"}
+		}
+		talk = units.Must(talk.Answer(q.Key, r))
+	}
+	fmt.Println(talk.CheckSince(was).New.Present)
+	// Output:
+	// [dizziness_or_syncope]
+}

@@ -98,6 +98,9 @@ func (s state) ofClearance() *asking {
 	case !s.asked["clearance_when"]:
 		return written("clearance_when", "clearance", Date, "When was that?", dayHint, func(s *state, text string) (err error) {
 			s.profile.Clearances[0].Day, err = readEarly(text)
+			if err == nil && s.profile.Clearances[0].Day > s.profile.Day {
+				err = field.Bad(text, "a day up to "+s.profile.Day.String()+", on which this is asked", field.ErrOutOfRange)
+			}
 			return err
 		})
 	case !s.asked["clearance_scope"]:

@@ -17,6 +17,7 @@ type group struct {
 	gated screening.Code // the library's question that the gate answers
 	text  string
 	codes []screening.Code
+	lasts bool // what does not come in a day: alone it says nothing of how somebody is
 }
 
 // written are the groups in the order of asking. Codes that stand in none of
@@ -26,11 +27,13 @@ var listed = []group{
 		"stroke_signs", "sudden_severe_headache", "saddle_numbness", "new_bladder_or_bowel_dysfunction", "severe_or_growing_leg_deficit",
 		"clot_signs", "hot_swollen_joint", "fever_or_shivering", "symptomatic_low_pressure", "sudden_back_pain_or_height_loss", "new_sexual_dysfunction", "spinning_with_new_signs"}},
 	{key: "symptoms", kind: screening.Symptom, text: "And any of these, now or lately?", codes: []screening.Code{
-		"ischaemic_chest_neck_jaw_arm_pain", "palpitations_or_tachycardia", "known_heart_murmur", "dyspnoea_rest_or_mild_exertion", "orthopnoea_or_pnd",
+		"ischaemic_chest_neck_jaw_arm_pain", "palpitations_or_tachycardia", "dyspnoea_rest_or_mild_exertion", "orthopnoea_or_pnd",
 		"unusual_fatigue_or_dyspnoea_usual_activity", "dizziness_or_syncope", "ankle_oedema", "intermittent_claudication"}},
 	{key: "more_signs", kind: screening.RedFlag, text: "A few more. Is any of these so?", codes: []screening.Code{
-		"unexplained_weight_loss", "cancer_history", "weakened_immune_system", "recent_infection_or_injected_drugs", "pelvic_heaviness",
+		"unexplained_weight_loss", "recent_infection_or_injected_drugs", "pelvic_heaviness",
 		"new_groin_pain_or_instability", "replacement_wound_problem", "tendon_pop", "dark_urine_after_effort", "late_hypoglycaemia"}},
+	{key: "lasting_signs", kind: screening.RedFlag, lasts: true, text: "Is any of these so, or was it at any time?", codes: []screening.Code{"cancer_history", "weakened_immune_system"}},
+	{key: "lasting_symptoms", kind: screening.Symptom, lasts: true, text: "And this, at any time?", codes: []screening.Code{"known_heart_murmur"}},
 	{key: "back", kind: screening.RedFlag, gate: "Have you had back pain lately?", gated: "back_pain", text: "About the back pain: is any of these so?", codes: []screening.Code{
 		"sudden_back_pain_after_major_injury", "fracture_after_minor_trauma_with_osteoporosis", "severe_midline_back_pain", "spinal_deformity",
 		"unremitting_night_pain", "back_pain_not_better_at_a_month", "pain_in_many_places", "fever_with_severe_back_pain", "cancer_history_with_new_unremitting_back_pain"}},

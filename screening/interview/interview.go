@@ -115,7 +115,7 @@ func (i Interview) Profile() screening.Profile { return copied(i.now.full()) }
 // [Interview.Trains].
 func (i Interview) Check() screening.Check {
 	c, p := i.now.today(), copied(i.now.full())
-	c.BP, c.BPAgain, c.Counts, c.Pain = p.BP, p.BPAgain, p.Counts, again(c.Pain)
+	c.BP, c.BPAgain, c.Counts, c.Pain, c.BloodKetones = p.BP, p.BPAgain, p.Counts, again(c.Pain), again(c.BloodKetones)
 	if c.Pain != nil {
 		c.Pain.During, c.Pain.After = again(c.Pain.During), again(c.Pain.After)
 	}

@@ -85,8 +85,8 @@ func outcome(t *testing.T, i Interview) screening.Outcome {
 
 // Somebody well is asked this and nothing more.
 func TestOnlyWhatIsTriggered(t *testing.T) {
-	i, keys := walk(t, well(map[string]string{"setting": "in a group", "wanted": "moderate", "today": "yes"}))
-	want := []string{"age", "setting", "signs", "symptoms", "more_signs", "back_at_all", "diseases", "areas", "wanted", "activity", "blood_pressure", "pulse", "falls", "falls_unsteady", "falls_afraid", "today", "hurt", "febrile"}
+	i, keys := walk(t, well(map[string]string{"setting": "in a group", "wanted": "moderate", "today": "yes", "setting_today": "in a group"}))
+	want := []string{"age", "setting", "signs", "symptoms", "more_signs", "lasting_signs", "lasting_symptoms", "back_at_all", "diseases", "areas", "wanted", "activity", "blood_pressure", "pulse", "falls", "falls_unsteady", "falls_afraid", "today", "setting_today", "hurt", "unwell", "febrile"}
 	for _, key := range keys {
 		if !slices.Contains(want, key) && !strings.HasPrefix(key, "other_") {
 			t.Errorf("%s is asked of somebody well", key)
@@ -104,13 +104,13 @@ func TestOnlyWhatIsTriggered(t *testing.T) {
 
 // What is answered arrives where the library looks for it.
 func TestChoices(t *testing.T) {
-	own := map[string]string{"setting": "in a group", "wanted": "moderate", "activity": "3 days", "activity_minutes": "30 min", "activity_months": "6", "activity_effort": "vigorous", "today": "yes"}
+	own := map[string]string{"setting": "in a group", "wanted": "moderate", "activity": "3 days", "activity_minutes": "30 min", "activity_months": "6", "activity_effort": "vigorous", "today": "yes", "setting_today": "in a clinic"}
 	i, _ := walk(t, well(own))
 	p, c := i.Profile(), i.Check()
 	if p.Age != 66 || p.Day != visit || p.Setting != screening.InGroup || p.Wanted != screening.Moderate || p.RestingPulse != 66 || *p.BP != (screening.BloodPressure{Systolic: 128, Diastolic: 78}) {
 		t.Errorf("%+v", p)
 	}
-	if c.Setting != p.Setting || *c.BP != *p.BP || c.Febrile != screening.No || !c.New.Asked || c.Pain != nil {
+	if c.Setting != screening.InClinic || c.Unwell != screening.No || *c.BP != *p.BP || c.Febrile != screening.No || !c.New.Asked || c.Pain != nil {
 		t.Errorf("%+v", c)
 	}
 	want := screening.Activity{DaysPerWeek: 3, Minutes: 30, Intensity: screening.Vigorous, Months: 6}

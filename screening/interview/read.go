@@ -120,11 +120,11 @@ func readHaemoglobin(text string) (int, error) {
 	return int(math.Floor(float64(v*factor) + 1e-9)), nil // 10.3 times ten is a trifle below 103
 }
 
-// readScore reads a number from 0 to 10; the record checks the range.
-func readScore(text string) (*float64, error) {
-	v, err := strconv.ParseFloat(strings.Replace(text, ",", ".", 1), 64)
+// readNumber reads a number; the record checks its range.
+func readNumber(text, allowed string) (*float64, error) {
+	v, err := strconv.ParseFloat(strings.Replace(strings.TrimSpace(text), ",", ".", 1), 64)
 	if err != nil {
-		return nil, unreadable(text, "a number from 0 to 10")
+		return nil, unreadable(text, allowed)
 	}
 	return &v, nil
 }

@@ -12,6 +12,9 @@ func (s state) next() *asking {
 	if a := s.first(); a != nil {
 		return a
 	}
+	if s.training == screening.Yes && !s.asked["setting_today"] {
+		return oneOf("setting_today", "setting", "And today, who is there?", settings, settingTexts, func(s *state, v screening.Setting) { s.check.Setting = v })
+	}
 	if o, err := screening.Assess(s.full()); err != nil || o.Route == screening.Emergency {
 		return nil
 	}
@@ -42,7 +45,7 @@ func (s state) first() *asking {
 			return err
 		}}
 	case !s.asked["setting"]:
-		return oneOf("setting", "setting", "Where would you train, and who is with you?", settings, settingTexts, func(s *state, v screening.Setting) { s.profile.Setting = v })
+		return oneOf("setting", "setting", "On your training days, where do you train, and who is there? Where the days differ, take the one with the fewest people.", settings, settingTexts, func(s *state, v screening.Setting) { s.profile.Setting = v })
 	}
 	return nil
 }
@@ -149,6 +152,11 @@ func (s state) ofTheDay() *asking {
 	if a := s.ofPain(); a != nil {
 		return a
 	}
+	if !s.asked["unwell"] {
+		a := yesNo("unwell", "", "Are you ill today without a fever, with a cold, for instance, or an upset stomach?", func(s *state, a screening.Answer) { s.check.Unwell = a })
+		a.Clinician = "Ill without fever: a lighter day."
+		return a
+	}
 	o, err := s.outcome()
 	if err != nil {
 		return nil
@@ -156,6 +164,9 @@ func (s state) ofTheDay() *asking {
 	for _, m := range o.Missing {
 		if make, ok := daily[m.Code]; ok && !s.asked[string(m.Code)] {
 			return because(m, make(screening.Words().Client(m.Reason)))
+		}
+		if m.Code == "ketones" && !s.asked["blood_ketones"] {
+			return because(m, bloodKetones())
 		}
 	}
 	return nil

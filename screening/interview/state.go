@@ -73,13 +73,16 @@ func placed(key string, err error) error {
 // full returns the profile with its lists put together from their groups.
 func (s state) full() screening.Profile {
 	full := s.profile
+	if s.training == screening.Yes { // with less company today the assessment is for that
+		full.Setting = min(full.Setting, max(s.check.Setting, screening.Alone))
+	}
 	full.Symptoms, full.RedFlags = s.list(screening.Symptom), s.list(screening.RedFlag)
 	full.Diseases, full.Conditions = s.list(screening.Disease), s.list(screening.Condition)
 	return full
 }
 
-// list puts a list together. A list in which no group was answered was not
-// asked; the groups that were not answered beside others are unsure.
+// list puts a list together. A list in which no group was answered, or with no what lasts
+// alone, was not asked; the groups that were not answered beside others are unsure.
 func (s state) list(kind screening.Kind) screening.Checklist {
 	var list screening.Checklist
 	var open []screening.Code
@@ -92,7 +95,7 @@ func (s state) list(kind screening.Kind) screening.Checklist {
 			open = append(open, g.codes...)
 			continue
 		}
-		list.Asked = true
+		list.Asked = list.Asked || !g.lasts || len(answer.Present)+len(answer.Unsure) > 0
 		list.Present = append(list.Present, answer.Present...)
 		list.Unsure = append(list.Unsure, answer.Unsure...)
 	}
@@ -106,7 +109,10 @@ func (s state) list(kind screening.Kind) screening.Checklist {
 func (s state) today() screening.Check {
 	c := s.check
 	c.New.Asked = s.list(screening.Symptom).Asked && s.list(screening.RedFlag).Asked
-	c.Setting, c.BP, c.BPAgain = s.profile.Setting, s.profile.BP, s.profile.BPAgain
+	if s.training != screening.Yes {
+		c.Setting = s.profile.Setting
+	}
+	c.BP, c.BPAgain = s.profile.BP, s.profile.BPAgain
 	c.RestingPulse, c.RestingPulseAgain, c.Counts = s.profile.RestingPulse, s.profile.RestingPulseAgain, s.profile.Counts
 	c.InsulinOrSecretagogue = s.profile.Answers["insulin_or_secretagogue"]
 	return c

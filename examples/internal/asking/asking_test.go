@@ -34,7 +34,7 @@ func FuzzInterview(f *testing.F) {
 	f.Add("70\nback\nback\n?\nstop\n")
 	f.Add("64\nalone\nnone\nnone\nnone\nyes\n1?\n4 5\n1 2 3 4 5\n")
 	f.Fuzz(func(t *testing.T, typed string) {
-		talk, err := Converse(units.Must(units.ParseDay("2026-11-25")), bufio.NewScanner(strings.NewReader(typed)), io.Discard, nil, nil)
+		talk, err := Converse(units.Must(units.ParseDay("2026-11-25")), bufio.NewScanner(strings.NewReader(typed)), io.Discard, Known{})
 		if err != nil || talk.Profile().Age == 0 {
 			return // a line too long to read, or no age
 		}

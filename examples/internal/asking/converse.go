@@ -2,12 +2,15 @@ package asking
 
 import (
 	"bufio"
+	"cmp"
+	"errors"
 	"fmt"
 	"io"
 	"maps"
 	"strings"
 
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/screening"
 	"example.org/posology/screening/interview"
 	"example.org/posology/units"
 )
@@ -17,27 +20,42 @@ const Welcome = `Welcome. A few questions before the first training, in your own
 "don't know" is a good answer to any of them. "back" goes one question back,
 "stop" ends here, "?" explains.`
 
-// Converse asks on a terminal, or whatever stands behind the lines. Where there is
-// an answer from before, an empty line takes it; a settled one is taken unasked.
-func Converse(day units.Day, lines *bufio.Scanner, out io.Writer, before, settled map[string]string) (interview.Interview, error) {
-	talk := interview.On(day)
-	before = maps.Clone(before)
+// Known is what was known before an interview.
+type Known struct {
+	Answers map[string]string // as before: an empty line takes it
+	Settled map[string]string // taken unasked
+	Was     screening.Profile // the last assessment
+}
+
+// noLonger is the line of a file that says what that was told is so no longer.
+const noLonger = "no_longer"
+
+// Converse asks on a terminal, or whatever stands behind the lines.
+func Converse(day units.Day, lines *bufio.Scanner, out io.Writer, known Known) (interview.Interview, error) {
+	talk, before := interview.On(day), maps.Clone(known.Answers)
+	isGone := func(code screening.Code) (string, bool) {
+		page.Wrap(out, "", fmt.Sprintf("This stood in the assessment of %s: %s. Is it no longer so, or was it never? Only yes takes it away.", known.Was.Day, screening.Option(code)))
+		fmt.Fprint(out, "> ")
+		yes := lines.Scan() && strings.EqualFold(strings.TrimSpace(lines.Text()), "yes")
+		if !yes {
+			fmt.Fprintln(out, "It stays.")
+		}
+		return "", yes
+	}
 	for q, more := talk.Next(); more; q, more = talk.Next() {
-		if was := settled[q.Key]; was != "" {
-			if after, err := answered(talk, q, was); err == nil {
+		if was := known.Settled[q.Key]; was != "" {
+			if after, err := known.answered(talk, q, was, stays); err == nil {
 				talk = after
 				continue
 			}
 		}
-		ask(out, q, before[q.Key])
+		was := usual(talk, q, before)
+		ask(out, q, was)
 		if !lines.Scan() {
 			fmt.Fprintln(out, "\n\nThe answers end here.")
 			return talk, lines.Err()
 		}
-		answer := strings.TrimSpace(lines.Text())
-		if answer == "" {
-			answer = before[q.Key]
-		}
+		answer := cmp.Or(strings.TrimSpace(lines.Text()), was)
 		switch strings.ToLower(answer) {
 		case "stop", "quit", "exit":
 			return talk, nil
@@ -52,7 +70,7 @@ func Converse(day units.Day, lines *bufio.Scanner, out io.Writer, before, settle
 		case "":
 			fmt.Fprintln(out, `Please answer, or write "don't know".`)
 		default:
-			after, err := answered(talk, q, answer)
+			after, err := known.answered(talk, q, answer, isGone)
 			if err != nil {
 				page.Wrap(out, "", "Sorry, "+sorry(q, err)+".")
 			} else {
@@ -62,6 +80,17 @@ func Converse(day units.Day, lines *bufio.Scanner, out io.Writer, before, settle
 		}
 	}
 	return talk, nil
+}
+
+// usual is the answer of before; the company of a day is that of the other days, unless
+// somebody says otherwise.
+func usual(talk interview.Interview, q interview.FormQuestion, before map[string]string) string {
+	for _, g := range talk.Given() {
+		if q.Key == "setting_today" && g.Key == "setting" {
+			return Written(g.Reply)
+		}
+	}
+	return before[q.Key]
 }
 
 // second are readings that were taken again after a rest, by the key of the first.
@@ -75,12 +104,28 @@ func forget(before map[string]string, key, answer string) {
 	}
 }
 
-// answered returns talk after an answer in words, and as it was with an error.
-func answered(talk interview.Interview, q interview.FormQuestion, answer string) (interview.Interview, error) {
+// stays takes nothing away.
+func stays(screening.Code) (string, bool) { return "", false }
+
+// answered returns talk after an answer in words, and as it was with an error. What cannot
+// go away stays, unless isGone says that it is gone; a text of it is an error.
+func (known Known) answered(talk interview.Interview, q interview.FormQuestion, answer string, isGone func(screening.Code) (string, bool)) (interview.Interview, error) {
 	reply, err := read(q, answer)
 	if err != nil {
 		return talk, err
 	}
+	var save []screening.Code
+	gone, _ := talk.Forgets(reply, known.Was)
+	for _, code := range gone {
+		why, yes := isGone(code)
+		if why != "" {
+			return talk, errors.New(why)
+		}
+		if yes {
+			save = append(save, code)
+		}
+	}
+	_, reply = talk.Forgets(reply, known.Was, save...)
 	return talk.Answer(q.Key, reply)
 }
 

@@ -79,15 +79,15 @@ func (d Desk) Text(key, text, hint string, needed bool) (words string, err error
 	return words, err
 }
 
-// Interview asks on with what was answered before, and does not ask what is settled.
-func (d Desk) Interview(day units.Day, before, settled map[string]string) (interview.Interview, error) {
+// Interview asks on with what was known before, and does not ask what is settled.
+func (d Desk) Interview(day units.Day, known Known) (interview.Interview, error) {
 	if !d.IsTyped() {
-		all := maps.Clone(before)
-		maps.Copy(all, settled)
-		return d.file.Interview(day, all)
+		known.Answers = maps.Clone(known.Answers)
+		maps.Copy(known.Answers, known.Settled)
+		return d.file.Interview(day, known)
 	}
 	fmt.Fprintln(d.out, Welcome)
-	return Converse(day, d.lines, d.out, before, settled)
+	return Converse(day, d.lines, d.out, known)
 }
 
 // Unused says of each line of a file that nothing asked for it.
@@ -152,6 +152,19 @@ func among[T fmt.Stringer](list []T, answer string) (int, error) {
 		return i, nil
 	}
 	return 0, fmt.Errorf("%q is none of%s", answer, strings.TrimSuffix(numbered(list), "."))
+}
+
+// Sure asks for yes or no, where nothing goes on without one of them.
+func (d Desk) Sure(key, text string) (yes bool, err error) {
+	err = d.Ask(key, text, "yes or no", func(answer string) error {
+		a, err := readYesNo(answer)
+		if err != nil {
+			return errors.New("please answer yes or no")
+		}
+		yes = a == screening.Yes
+		return nil
+	})
+	return yes, err
 }
 
 // YesNo asks for yes, no or "don't know", which an empty answer is too.

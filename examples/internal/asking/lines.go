@@ -4,8 +4,10 @@ import (
 	"fmt"
 	"maps"
 	"os"
+	"slices"
 	"strings"
 
+	"example.org/posology/screening"
 	"example.org/posology/screening/interview"
 	"example.org/posology/units"
 )
@@ -93,13 +95,18 @@ func (a Answers) Unused() []string {
 // Interview takes the interview from the answers. A question without a line is
 // answered as before, where there is an answer from before that can still be
 // given, and is else not known.
-func (a Answers) Interview(day units.Day, before map[string]string) (interview.Interview, error) {
-	talk := interview.On(day)
-	before = maps.Clone(before)
+func (a Answers) Interview(day units.Day, known Known) (interview.Interview, error) {
+	talk, before := interview.On(day), maps.Clone(known.Answers)
+	isGone := func(code screening.Code) (string, bool) {
+		if slices.Contains(strings.Fields(a.Take(noLonger)), string(code)) {
+			return "", true
+		}
+		return fmt.Sprintf("%s stood in the assessment of %s; the line %q takes it away", code, known.Was.Day, noLonger+": "+string(code)), false
+	}
 	for q, more := talk.Next(); more; q, more = talk.Next() {
 		own := a.Take(q.Key)
 		if own != "" {
-			after, err := answered(talk, q, own)
+			after, err := known.answered(talk, q, own, isGone)
 			if err != nil {
 				return talk, a.Wrong(q.Key, sorry(q, err))
 			}
@@ -108,11 +115,12 @@ func (a Answers) Interview(day units.Day, before map[string]string) (interview.I
 			continue
 		}
 		after, err := talk, error(nil)
-		if was := before[q.Key]; was != "" {
-			after, err = answered(talk, q, was)
+		was := usual(talk, q, before)
+		if was != "" {
+			after, err = known.answered(talk, q, was, stays)
 		}
-		if before[q.Key] == "" || err != nil {
-			after, err = answered(talk, q, "don't know")
+		if was == "" || err != nil {
+			after, err = known.answered(talk, q, "don't know", stays)
 		}
 		if err != nil { // cannot do without an answer
 			return talk, nil

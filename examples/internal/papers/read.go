@@ -130,7 +130,9 @@ func note(n *record.Noted, row, answer string) error {
 		if answer != "yes" && answer != "no" {
 			return field.New("/done", answer, "yes or no", field.ErrSyntax)
 		}
-		n.PainFree = answer == "yes"
+		if n.PainFree = answer == "yes"; !n.PainFree && n.Pain == nil { // and not told how
+			n.Pain = &screening.Pain{}
+		}
 		return agree(*n)
 	}
 	score, err := strconv.ParseFloat(answer, 64)

@@ -1,2 +1,3 @@
-// Package programtest calls a program within its test, and kills it. Only tests import it.
+// Package programtest calls a program within its test, writes files for it, and kills it. Only
+// tests import it.
 package programtest

@@ -9,6 +9,7 @@ import (
 	"os/exec"
 	"path/filepath"
 	"strconv"
+	"strings"
 	"testing"
 
 	"example.org/posology/progression/record"
@@ -41,6 +42,21 @@ func Golden(t testing.TB, name, got string) {
 	if diff := cmp.Diff(string(want), got); diff != "" {
 		t.Errorf("differs from %s (-update rewrites it):\n%s", name, diff)
 	}
+}
+
+// Edited writes text with the first old replaced by new to a file of that name in
+// a directory that goes with the test, and returns its path. A text without old
+// fails the test.
+func Edited(t testing.TB, name string, text []byte, old, new string) string {
+	t.Helper()
+	if !strings.Contains(string(text), old) {
+		t.Fatalf("%s has no %s", name, old)
+	}
+	file := filepath.Join(t.TempDir(), name)
+	if err := os.WriteFile(file, []byte(strings.Replace(string(text), old, new, 1)), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	return file
 }
 
 // Decoded is a record that has to be whole.

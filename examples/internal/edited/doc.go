@@ -1,2 +1,0 @@
-// Package edited writes files for tests: a good one with one thing changed.
-package edited
