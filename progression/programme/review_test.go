@@ -186,7 +186,7 @@ func TestHappeningsRefuse(t *testing.T) {
 
 func drawHappening(t *rapid.T) programme.Happening {
 	h := programme.Happening{
-		Kind:       programme.HappeningKind(rapid.IntRange(1, int(programme.OtherHappening)).Draw(t, "kind")),
+		Kind:       programme.HappeningKind(rapid.IntRange(1, int(programme.HeadKnock)).Draw(t, "kind")),
 		Unassessed: screening.Answer(rapid.IntRange(0, 2).Draw(t, "unassessed")),
 		Related:    screening.Answer(rapid.IntRange(0, 2).Draw(t, "related")),
 	}
@@ -276,5 +276,5 @@ func TestHappeningsJSON(t *testing.T) {
 		}
 	}
 	roundTrips(t, programme.PlanEnded)
-	roundTrips(t, programme.OtherHappening)
+	roundTrips(t, programme.HeadKnock)
 }

@@ -102,6 +102,27 @@ func ExampleRecord_Alarms() {
 	// goblet-squat map[goblet-squat:true]
 }
 
+// A clearance from before a faint does not speak for what comes after it.
+func ExampleRecord_Screening() {
+	r, err := record.Decode(fmt.Appendf(nil, client, trained), field.Strict)
+	if err != nil {
+		log.Fatal(err)
+	}
+	r.Profile.Conditions = screening.AskedFor("exertional_angina")
+	r.Profile.Clearances = []screening.Clearance{{Who: "Doctor K", Day: r.Profile.Day - 3, Scope: []screening.Code{"exertional_angina"}}}
+	for range 2 {
+		o, err := r.Screening(r.Visits[1].Day)
+		if err != nil {
+			log.Fatal(err)
+		}
+		fmt.Println(o.Route, len(o.Clearances))
+		r.Happened = []programme.Happening{{Kind: programme.Faint, Day: r.Visits[1].Day}}
+	}
+	// Output:
+	// tell 1
+	// ask first 0
+}
+
 // What is asked for on a day, and whether it is paused.
 func ExampleRecord_AskedOn() {
 	r, err := record.Decode(fmt.Appendf(nil, client, trained), field.Strict)
