@@ -9,8 +9,8 @@ import (
 	"testing"
 
 	"example.org/posology/dose/onerm"
-	"example.org/posology/examples/internal/edited"
 	"example.org/posology/examples/internal/programtest"
+	"example.org/posology/testdata/edited"
 	"example.org/posology/units/field"
 )
 

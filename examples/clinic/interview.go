@@ -145,7 +145,7 @@ func check(s *session) error {
 // tell says what comes of the assessment and, for who trains today, of the day's
 // check, which it keeps.
 func (s *session) tell(talk interview.Interview) error {
-	o, err := screening.Assess(s.r.Profile, s.r.Join)
+	o, err := s.r.Screening(s.day)
 	if err != nil {
 		return err
 	}

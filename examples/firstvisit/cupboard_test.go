@@ -6,9 +6,9 @@ import (
 	"testing"
 
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/examples/internal/edited"
 	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/progression/record"
+	"example.org/posology/testdata/edited"
 	"example.org/posology/units"
 )
 

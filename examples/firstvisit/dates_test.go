@@ -5,8 +5,8 @@ import (
 	"testing"
 
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/examples/internal/edited"
 	"example.org/posology/examples/internal/programtest"
+	"example.org/posology/testdata/edited"
 )
 
 // What is printed of tests and assessments of other days.

@@ -5,7 +5,7 @@ import (
 	"testing"
 
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/examples/internal/edited"
+	"example.org/posology/testdata/edited"
 )
 
 // Dates run from the plan in force: what is over stands first, and of a plan that

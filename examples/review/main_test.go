@@ -9,12 +9,12 @@ import (
 
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/examples/internal/edited"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/examples/internal/reviewpaper"
 	"example.org/posology/progression"
 	"example.org/posology/progression/record"
+	"example.org/posology/testdata/edited"
 	"example.org/posology/units/field"
 )
 

@@ -12,8 +12,8 @@ import (
 
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/examples/internal/edited"
 	"example.org/posology/examples/internal/programtest"
+	"example.org/posology/testdata/edited"
 	"example.org/posology/units/field"
 )
 

@@ -123,6 +123,31 @@ func ExampleRecord_Screening() {
 	// ask first 0
 }
 
+// Where the phase of a plan may lead, and what keeps it.
+func ExampleRecord_Phases() {
+	r, err := record.Decode(fmt.Appendf(nil, client, trained), field.Strict)
+	if err != nil {
+		log.Fatal(err)
+	}
+	r.Phase = dose.Familiarise
+	review, err := r.Assess(r.Visits[1].Day + 4)
+	if err != nil {
+		log.Fatal(err)
+	}
+	phases, err := r.Phases(review, review.Day, programme.PlanStands)
+	if err != nil {
+		log.Fatal(err)
+	}
+	for _, c := range phases.Exits[0].Criteria[:4] {
+		fmt.Println(c.Criterion, c.Holds)
+	}
+	// Output:
+	// happened met
+	// referral met
+	// plan met
+	// time not met
+}
+
 // What is asked for on a day, and whether it is paused.
 func ExampleRecord_AskedOn() {
 	r, err := record.Decode(fmt.Appendf(nil, client, trained), field.Strict)

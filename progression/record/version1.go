@@ -1,6 +1,9 @@
 package record
 
-import "example.org/posology/units/field"
+import (
+	"example.org/posology/screening"
+	"example.org/posology/units/field"
+)
 
 // newer returns what came with version 2, as unknown to the versions before.
 func (r Record) newer() error {
@@ -29,6 +32,7 @@ func (g Given) newer() error {
 	unknown("/kit/ankle_weights", len(g.Kit.AnkleWeights) > 0)
 	unknown("/kit/bands", len(g.Kit.Bands) > 0)
 	unknown("/brief", g.Brief)
+	unknown("/reached", g.Reached != screening.Unknown)
 	unknown("/kit/seats_cm", len(g.Kit.Seats) > 0)
 	unknown("/kit/steps_cm", len(g.Kit.Steps) > 0)
 	unknown("/kit/things", g.Kit.Things != nil)
