@@ -203,6 +203,11 @@ func TestStates(t *testing.T) {
 			w.step(0, "2027-01-04", "check", strings.Replace(sugar, "febrile: no", "febrile: yes", 1)+"7.5 mmol/L\n")
 		}, nil},
 		{"away", "review log", begin, nil},
+		{"stopped by the check of yesterday", "review log", func(w tryer) {
+			begin(w)
+			w.step(0, trial, "check", strings.Replace(sugar, "febrile: no", "febrile: yes", 1)+"7.5 mmol/L\n")
+			w.says(w.step(0, trial, "review", "new: none\n"), "Doses none")
+		}, nil},
 		{"fallen", "ask review log", func(w tryer) {
 			begin(w)
 			w.step(0, trial, "review", "new: fall\n")
@@ -250,6 +255,9 @@ func TestStates(t *testing.T) {
 			}
 			if tt.state == "ill" || tt.state == "away" {
 				day += 20
+			}
+			if strings.Contains(tt.state, "yesterday") {
+				day++
 			}
 			for range 6 {
 				step, at := w.follow(day, tt.more)

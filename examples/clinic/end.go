@@ -48,15 +48,13 @@ func (s *session) close() error {
 	_, _, err := s.lookBack(record.Record.Assess)
 	if errors.Is(err, errDecided) {
 		s.takeBack(s.r.Entries[len(s.r.Entries)-1])
-		err = nil
-	}
-	if err == nil {
-		err = s.reached()
+	} else if err != nil {
+		return err
 	}
 	for _, a := range inForce(*s.r, s.day) {
 		s.drop(a.Exercise, s.day)
 	}
-	return err
+	return s.reached()
 }
 
 // goodbye writes the papers of the last day, for the file with what the phase came to.
@@ -75,12 +73,9 @@ func (s *session) goodbye(re record.Review, report programme.PhaseReport) error 
 	if err != nil {
 		return err
 	}
-	name := "discharge-letter"
-	if s.wanted.Reader == "client" {
-		name = "discharge"
-	}
+	client := s.wanted.Reader == "client"
 	for _, p := range all {
-		if p.Name == name || p.Name == "glucose" && s.wanted.Reader == "client" {
+		if client && (p.Name == "discharge" || p.Name == "glucose") || !client && p.Name == "discharge-letter" {
 			err = errors.Join(err, p.Text(s.out))
 		}
 	}

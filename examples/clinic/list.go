@@ -164,6 +164,8 @@ func goesOn(r record.Record, day units.Day, expired bool) string {
 		return toLog(r, last.Day, day)
 	case expired:
 		return "week."
+	case day > last.Day && slices.ContainsFunc(r.Checks, func(c screening.Check) bool { return c.Day == last.Day }):
+		return "review. The check of " + last.Day.String() + " was for that day."
 	case slices.ContainsFunc(last.Items, stopped):
 		return "review, which asks who has looked at what was stopped."
 	}

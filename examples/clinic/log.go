@@ -130,10 +130,13 @@ func (s *session) stricter() (what string, now screening.Outcome, err error) {
 // checkHeard refuses to go on with what was decided before what is stricter.
 func (s *session) checkHeard() error {
 	what, now, err := s.stricter()
-	if err == nil && what != "" {
-		err = fmt.Errorf("%s says: meanwhile %s; what was decided before does not know of it. %s", what, now.Meanwhile, s.due())
+	switch {
+	case err != nil || what == "":
+		return err
+	case s.stand() != "":
+		return errors.New(s.due())
 	}
-	return err
+	return fmt.Errorf("%s says: meanwhile %s; what was decided before does not know of it. %s", what, now.Meanwhile, s.due())
 }
 
 // warn says it before anything else, and that what was decided is not for this day.
