@@ -346,7 +346,7 @@ func renew(s *session) error {
 			return err
 		}
 		if phase != 0 {
-			s.r.Phase = phase
+			s.r.Phase, s.r.Reached = phase, screening.Unknown // the goal is that of the phase
 		}
 	}
 	before := s.r.Days
