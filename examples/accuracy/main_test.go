@@ -9,7 +9,7 @@ import (
 	"testing"
 
 	"example.org/posology/dose/onerm"
-	"example.org/posology/examples/internal/programtest"
+	"example.org/posology/testdata/programtest"
 	"example.org/posology/units/field"
 )
 

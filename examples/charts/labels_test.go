@@ -13,8 +13,8 @@ import (
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/progression/record"
+	"example.org/posology/testdata/programtest"
 	"example.org/posology/units"
 )
 

@@ -12,7 +12,7 @@ import (
 	"testing"
 
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/examples/internal/programtest"
+	"example.org/posology/testdata/programtest"
 )
 
 func shipped() sources {

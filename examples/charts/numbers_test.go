@@ -18,8 +18,8 @@ import (
 	"example.org/posology/dose/volume"
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/papers"
-	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/progression/track"
+	"example.org/posology/testdata/programtest"
 	"example.org/posology/units"
 )
 

@@ -137,7 +137,7 @@ func (t tryer) next(day units.Day) (step string, from units.Day) {
 	if !found || steps[words[0]] == nil && words[0] != "new" {
 		t.Fatalf("%s: list names no step: %s", day, said)
 	}
-	if from = day; words[0] == "log" && words[1] == "from" {
+	if from = day; words[1] == "from" {
 		from = max(day, units.Must(units.ParseDay(words[2])))
 	}
 	return words[0], from
@@ -165,7 +165,7 @@ func (t tryer) follow(day units.Day, more map[string]string) (string, units.Day)
 	step, day := t.next(day)
 	lines := map[string]string{
 		"ask": asked, "log": t.all(day), "review": "new: none\nabsence: no\n", "week": "new: none\nabsence: no\nreached: no\n",
-		"visit": fmt.Sprintf("days: %s %s\n", day+1, day+4),
+		"visit": fmt.Sprintf("days: %s %s\n", day+1, day+4), "check": sugar + "7.5 mmol/L\n",
 	}[step]
 	for key, line := range more {
 		if at := strings.Index("\n"+lines, "\n"+key+":"); at >= 0 { // in place of the usual one
@@ -199,6 +199,23 @@ func TestStates(t *testing.T) {
 		{"trained", "log", begin, nil},
 		{"not reviewed", "review log", func(w tryer) { w.step(0, "2027-01-05", "log", calm) }, nil},
 		{"assessed after the plan", "visit week log", func(w tryer) { w.step(0, "2027-01-04", "ask", asked+"age: 69\n") }, nil},
+		{"stopped by a check before the first visit", "log", func(w tryer) {
+			w.step(0, "2027-01-04", "check", strings.Replace(sugar, "febrile: no", "febrile: yes", 1)+"7.5 mmol/L\n")
+		}, nil},
+		{"away", "review log", begin, nil},
+		{"stopped by the check of yesterday", "review log", func(w tryer) {
+			begin(w)
+			w.step(0, trial, "check", strings.Replace(sugar, "febrile: no", "febrile: yes", 1)+"7.5 mmol/L\n")
+			w.says(w.step(0, trial, "review", "new: none\n"), "Doses none")
+		}, nil},
+		{"fallen", "ask review log", func(w tryer) {
+			begin(w)
+			w.step(0, trial, "review", "new: fall\n")
+		}, nil},
+		{"fallen beside lifting", "review ask review log", func(w tryer) {
+			w.step(0, "2027-01-05", "log", calm)
+			w.step(0, "2027-01-07", "review", fmt.Sprintf("new: none\nfall_out: yes\nbeside_%s: 1 days, least 10, fell\n", recordOf(w.T, w.folder).Beside.InForce[0].Track))
+		}, map[string]string{"looked": "Doctor M"}},
 		{"told before the first visit", "review log", func(w tryer) { w.step(0, "2027-01-04", "review", "new: faint\n") }, map[string]string{"looked": "Doctor M"}},
 		{"stopped whole by a sign", "review ask review log", func(w tryer) {
 			begin(w)
@@ -236,8 +253,11 @@ func TestStates(t *testing.T) {
 			if strings.Contains(tt.state, "before") || strings.Contains(tt.state, "after the plan") {
 				day -= 4
 			}
-			if tt.state == "ill" {
+			if tt.state == "ill" || tt.state == "away" {
 				day += 20
+			}
+			if strings.Contains(tt.state, "yesterday") {
+				day++
 			}
 			for range 6 {
 				step, at := w.follow(day, tt.more)
@@ -258,9 +278,12 @@ var sequences = flag.Int("sequences", 1, "how many random sequences of steps are
 // However steps follow each other, list names one, and that is accepted; nothing of a person
 // whom something stands against is asked for, and every decision comes out again.
 func TestAnySteps(t *testing.T) {
-	from := begun(t)
+	from, insulin := begun(t), onInsulin(t).folder
 	for seed := range *sequences {
 		chance := rand.New(rand.NewPCG(uint64(seed), 7))
+		if seed%2 == 1 {
+			from, insulin = insulin, from
+		}
 		w, day := copied(t, from), units.Must(units.NewDay(2027, 1, 5))
 		for range 8 {
 			one := [][2]string{
@@ -268,8 +291,8 @@ func TestAnySteps(t *testing.T) {
 				{"log", strings.Replace(w.all(day), "pain: no", "pain: yes\npain_during: 7\npain_kind: "+oneOf(chance, "ordinary", "chest"), 1)},
 				{"review", "new: " + oneOf(chance, "none", "faint", "injury", "fall") + "\nabsence: " + oneOf(chance, "no", "yes") + "\n"},
 				{"ask", strings.Replace(asked, "symptoms: none", "symptoms: "+oneOf(chance, "none", "dyspnoea_rest_or_mild_exertion"), 1)},
-				{"week", "new: none\nabsence: no\n"}, {"test", "tests: goblet-squat 2 kg 8@2\n"}, {"list", ""},
-			}[chance.IntN(7)]
+				{"check", sugar + oneOf(chance, "3.5", "7.5", "17") + " mmol/L\nketones: none\n"}, {"week", "new: none\nabsence: no\n"}, {"test", "tests: goblet-squat 2 kg 8@2\n"}, {"list", ""},
+			}[chance.IntN(8)]
 			if one[0] != "list" { // taken or refused
 				_, _, _ = calls("", "-dir", string(w.folder), "-day", day.String(), one[0], "hall", "-yes", "-answers", answers(t, "# invented\n"+one[1]))
 			}

@@ -8,6 +8,7 @@ import (
 
 	"example.org/posology/dose/beside"
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/progression/programme"
 	"example.org/posology/units"
 )
 
@@ -31,7 +32,7 @@ func (s *session) besides() error {
 	if err != nil {
 		return err
 	}
-	most := s.daysSince()
+	most, told := s.daysSince(), []programme.HappeningKind{}
 	for _, item := range items {
 		if !slices.ContainsFunc(s.r.Beside.InForce, func(k beside.Item) bool { return k.Track == item.Track }) {
 			continue
@@ -47,6 +48,12 @@ func (s *session) besides() error {
 			if h.Days > most {
 				return fmt.Errorf("%d days since it was looked at last are too many: %d at most", h.Days, most)
 			}
+			if slices.Contains(h.Troubles, beside.Tumbled) {
+				told = append(told, programme.Fall)
+			}
+			if slices.Contains(h.Troubles, beside.Dizzied) {
+				told = append(told, programme.NewSymptom)
+			}
 			next, err := beside.Next(item, h, situation)
 			if err == nil {
 				s.keepBeside([]beside.Item{next})
@@ -57,7 +64,7 @@ func (s *session) besides() error {
 			return err
 		}
 	}
-	return nil
+	return s.keepHappened(told...)
 }
 
 // lastDecision is the day of the decision that is in force.

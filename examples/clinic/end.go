@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"slices"
 
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/page"
@@ -13,39 +14,50 @@ import (
 // ofEnd are whom the papers of the last day are for.
 var ofEnd = []string{"client", "file", "doctor"}
 
-// end says goodbye: nothing is asked for from then on.
+// end says goodbye, by the record as it leaves it, so that the papers come again.
 func end(s *session) error {
-	re, _, err := s.lookBack(record.Record.Assess)
-	if errors.Is(err, errDecided) {
-		last := s.r.Entries[len(s.r.Entries)-1]
-		then := s.r.AsOf(last)
-		then.Function = s.r.Function // tested since, for the letter
-		re, err = then.Assess(last.Day)
-		s.takeBack(last)
+	if !ended(*s.r) {
+		if err := s.close(); err != nil {
+			return err
+		}
 	}
+	r := *s.r
+	r.Asked = slices.Clone(r.Asked)
+	for i := range r.Asked { // as it was on the last day
+		if a := &r.Asked[i]; a.Until == s.day && wasDone(r, a.Exercise) {
+			a.Until = 0
+		}
+	}
+	re, err := r.Assess(max(s.day, lastVisit(r)+1))
 	if err != nil {
 		return err
 	}
 	re = command.Told(re, s.day)
-	reached, err := s.reached()
+	report, err := r.Phases(re, s.day, programme.PlanStands)
+	if err == nil {
+		err = s.goodbye(re, report)
+	}
 	if err != nil {
-		return err
-	}
-	report, err := s.phases(re, programme.PlanStands, reached)
-	if err != nil {
-		return err
-	}
-	for _, a := range inForce(*s.r, s.day) {
-		s.drop(a.Exercise, s.day)
-	}
-	if err := s.goodbye(re, report); err != nil {
 		return err
 	}
 	return s.keep()
 }
 
-// goodbye writes the papers of the last day: the client's, the letter, and for the file
-// the letter with what the phase came to.
+// close asks what the goodbye rests on, and ends what is asked for.
+func (s *session) close() error {
+	_, _, err := s.lookBack(record.Record.Assess)
+	if errors.Is(err, errDecided) {
+		s.takeBack(s.r.Entries[len(s.r.Entries)-1])
+	} else if err != nil {
+		return err
+	}
+	for _, a := range inForce(*s.r, s.day) {
+		s.drop(a.Exercise, s.day)
+	}
+	return s.reached()
+}
+
+// goodbye writes the papers of the last day, for the file with what the phase came to.
 func (s *session) goodbye(re record.Review, report programme.PhaseReport) error {
 	if s.wanted.JSON {
 		return command.JSON(s.out, struct {
@@ -61,12 +73,9 @@ func (s *session) goodbye(re record.Review, report programme.PhaseReport) error 
 	if err != nil {
 		return err
 	}
-	name := "discharge-letter"
-	if s.wanted.Reader == "client" {
-		name = "discharge"
-	}
+	client := s.wanted.Reader == "client"
 	for _, p := range all {
-		if p.Name == name || p.Name == "glucose" && s.wanted.Reader == "client" {
+		if client && (p.Name == "discharge" || p.Name == "glucose") || !client && p.Name == "discharge-letter" {
 			err = errors.Join(err, p.Text(s.out))
 		}
 	}

@@ -200,7 +200,7 @@ func (s *session) measureAgain(c screening.Check) error {
 // tell says what comes of the assessment and of the check of the day, which it keeps, if
 // there is one; and what nobody came to.
 func (s *session) tell(c *screening.Check, left string) error {
-	o, err := screening.Assess(s.r.Profile, s.r.Join)
+	o, err := s.r.Screening(s.day)
 	if err != nil {
 		return err
 	}

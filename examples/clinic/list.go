@@ -48,13 +48,16 @@ func list(f folder.Folder, day units.Day, stdout, stderr io.Writer) int {
 const ever units.Day = 1 << 30
 
 // due says what stands against training, and which step comes next.
-func due(r record.Record, day units.Day) (screening.Route, string) {
+func due(r record.Record, day units.Day) (route screening.Route, text string) {
 	stands, err := r.Alarms(day)
 	switch alarm := papers.Alarms(stands); {
 	case err != nil:
 		return 0, untold(err)
 	case ended(r):
-		return 0, fmt.Sprintf("Ended on %s. Next: show, for the papers; whoever comes back begins anew, with new and another name.", lastDay(r))
+		for _, s := range stands {
+			route = max(route, s.Route)
+		}
+		return route, strings.TrimSpace(fmt.Sprintf("%s Ended on %s. Next: show, for the papers; whoever comes back begins anew, with new and another name.", alarm, lastDay(r)))
 	case len(stands) > 0 && stands[0].Open:
 		return stands[0].Route, alarm + " Next: review, which asks who has looked."
 	case len(stands) > 0:
@@ -62,8 +65,7 @@ func due(r record.Record, day units.Day) (screening.Route, string) {
 	case len(r.Visits) == 0:
 		return 0, begins(r, day)
 	}
-	text, err := underway(r, day)
-	if err != nil {
+	if text, err = underway(r, day); err != nil {
 		text = untold(err)
 	}
 	return 0, text
@@ -94,12 +96,58 @@ func begins(r record.Record, day units.Day) string {
 		return "The plan is older than the assessment. Next: visit."
 	case r.Entries[n-1].Plan.Week == nil:
 		return "Held, as the paper says. Next: ask, once there is an answer."
-	case len(r.Asked) > 0:
-		return fmt.Sprintf("Next: log, from %s on.", r.Began)
+	case len(r.Asked) > 0 && day <= r.Began+aWeek:
+		return firstDay(r, day)
 	case slices.Min(r.Days) < day:
 		return "The days of the plan have begun. Next: visit."
 	}
 	return "Next: week."
+}
+
+// firstDay says how the first week goes on: not on a day whose check stops it.
+func firstDay(r record.Record, day units.Day) string {
+	what, now, err := (&session{r: &r, day: day}).stricter()
+	switch {
+	case err != nil:
+		return untold(err)
+	case what == "":
+		return "Next: " + toLog(r, r.Began, day)
+	case now.Meanwhile == screening.Nothing:
+		return fmt.Sprintf("%s says: meanwhile nothing, on this day. Next: %s Today: ask, once it is another.", what, toLog(r, day+1, day))
+	}
+	return what + " is stricter than the plan. Next: visit."
+}
+
+// toLog says from when on a visit is logged, and whether the day's check comes before it.
+func toLog(r record.Record, from, day units.Day) string {
+	if needsCheck(r, max(from, day)) {
+		return fmt.Sprintf("check, from %s on, on the day itself; log comes after it.", from)
+	}
+	return fmt.Sprintf("log, from %s on.", from)
+}
+
+// needsCheck reports whether a day lacks the check that each day of training needs.
+func needsCheck(r record.Record, day units.Day) bool {
+	o, err := r.Screening(day)
+	return err == nil && len(o.EachDay) > 0 && !slices.ContainsFunc(r.Checks, func(c screening.Check) bool { return c.Day == day })
+}
+
+// aWeek without a visit makes what was decided before old.
+const aWeek = 7
+
+// stale says that what was decided is not for a day: the last visit, or the return decided for, is too long ago.
+func stale(r record.Record, day units.Day) string {
+	n, known := len(r.Entries), lastVisit(r)
+	if known == 0 || n == 0 {
+		return ""
+	}
+	if next := r.Entries[n-1].Day; next > known+aWeek {
+		known = next
+	}
+	if day <= known+aWeek {
+		return ""
+	}
+	return fmt.Sprintf("The last visit was on %s: what was decided before is not for %s.", page.Day(lastVisit(r)), page.Day(day))
 }
 
 // goesOn says which step comes next from the first visit on.
@@ -110,9 +158,14 @@ func goesOn(r record.Record, day units.Day, expired bool) string {
 	case news(r, last):
 		return "review."
 	case !idle(r, last.Day) && (!expired || last.Day >= day):
-		return fmt.Sprintf("log, from %s on.", last.Day)
+		if why := stale(r, day); why != "" {
+			return "review. " + why
+		}
+		return toLog(r, last.Day, day)
 	case expired:
 		return "week."
+	case day > last.Day && slices.ContainsFunc(r.Checks, func(c screening.Check) bool { return c.Day == last.Day }):
+		return "review. The check of " + last.Day.String() + " was for that day."
 	case slices.ContainsFunc(last.Items, stopped):
 		return "review, which asks who has looked at what was stopped."
 	}
@@ -133,7 +186,11 @@ func underway(r record.Record, day units.Day) (string, error) {
 	for _, o := range dates.Overdue(day) {
 		text += " " + words.Clinician(o)
 	}
-	return text + " Next: " + goesOn(r, day, dates.Expired(day)), nil
+	o, err := r.Screening(day)
+	if err == nil && o.Frees.Who != 0 {
+		text += fmt.Sprintf(" Held until there is an answer: %s; with it: ask.", o.Frees)
+	}
+	return text + " Next: " + goesOn(r, day, dates.Expired(day)), err
 }
 
 // due is what list says.

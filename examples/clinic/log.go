@@ -96,6 +96,9 @@ func (s *session) wayBack(day units.Day) string {
 
 // logged keeps what was logged, and says what comes next.
 func (s *session) logged() error {
+	if day := lastVisit(*s.r); needsCheck(*s.r, day) {
+		page.Wrap(s.said, "", fmt.Sprintf("Each day of training needs a check, and of %s none is kept: the visit is kept all the same.", page.Day(day)))
+	}
 	err := s.keep()
 	if err == nil {
 		page.Wrap(s.said, "", s.due())
@@ -112,36 +115,47 @@ func (s *session) stand() string {
 	return papers.Alarms(list)
 }
 
-// checkHeard refuses to go on with what was decided before an assessment, or a check of this
-// day, that lets less go on.
-func (s *session) checkHeard() error {
+// stricter is the assessment or today's check that lets less go on than the last decision knew of; "" if none does.
+func (s *session) stricter() (what string, now screening.Outcome, err error) {
+	now, err = s.r.Screening(s.day)
+	what = "The assessment of " + now.Day.String()
+	if c := s.unheard(); err == nil && c != nil {
+		what = "The check of " + c.Day.String()
+		now, err = screening.Today(*c, now)
+	}
 	n := len(s.r.Entries)
-	if n == 0 {
-		return nil
+	if err != nil || n == 0 {
+		return "", now, err
 	}
-	given := s.r.Entries[n-1].Given
-	then, err := screening.Assess(given.Profile, given.Join)
-	now, bad := screening.Assess(s.r.Profile, s.r.Join)
-	if err = errors.Join(err, bad); err != nil {
-		return err
-	}
-	what := "the assessment of " + now.Day.String()
-	if c := s.unheard(); c != nil {
-		what = "the check of " + c.Day.String()
-		if now, err = screening.Today(*c, now); err != nil {
-			return err
-		}
+	last := s.r.Entries[n-1]
+	then, err := s.r.AsOf(last).Screening(last.Day)
+	if err != nil {
+		return "", now, err
 	}
 	if now.Meanwhile <= then.Meanwhile && reflect.DeepEqual(then.Limits.Join(now.Limits), then.Limits.Join(then.Limits)) {
-		return nil
+		what = ""
+	}
+	return what, now, nil
+}
+
+// checkHeard refuses to go on with what was decided before what is stricter.
+func (s *session) checkHeard() error {
+	what, now, err := s.stricter()
+	switch {
+	case err != nil || what == "":
+		return err
+	case s.stand() != "":
+		return errors.New(s.due())
 	}
 	return fmt.Errorf("%s says: meanwhile %s; what was decided before does not know of it. %s", what, now.Meanwhile, s.due())
 }
 
-// warn says it before anything else.
+// warn says it before anything else, and that what was decided is not for this day.
 func (s *session) warn() {
-	if text := s.stand(); text != "" {
-		page.Wrap(s.said, "", text)
+	for _, text := range []string{s.stand(), stale(*s.r, s.day)} {
+		if text != "" {
+			page.Wrap(s.said, "", text)
+		}
 	}
 }
 
@@ -206,7 +220,7 @@ func (s *session) note(v *record.TrainingDay, asked []record.Asked) error {
 	if v.FormLost, err = s.YesNo("form_lost", "Did the technique give way?"); err != nil {
 		return err
 	}
-	if v.Observer, err = s.Text("observer", "Who watched the technique?", "a name, or nothing", false); err != nil {
+	if v.Observer, err = s.who("observer", "Who watched the technique?", "a name, or nothing"); err != nil {
 		return err
 	}
 	hurt, err := s.YesNo("pain", "Did anything hurt, during or after the sets, or the next morning?")

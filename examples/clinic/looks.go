@@ -14,7 +14,7 @@ import (
 
 // situation is what the work beside lifting depends on.
 func (s *session) situation() (beside.Situation, error) {
-	outcome, err := screening.Assess(s.r.Profile, s.r.Join)
+	outcome, err := s.r.Screening(max(s.day, s.r.Profile.Day))
 	return beside.Situation{Day: s.day, Screening: outcome, Goal: s.r.Goal, Fast: s.r.Phase == dose.Power, Known: s.r.Beside}, err
 }
 

@@ -14,6 +14,7 @@ import (
 	"example.org/posology/examples/internal/asking"
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/folder"
+	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/papers"
 	"example.org/posology/examples/internal/planpaper"
 	"example.org/posology/examples/internal/reviewpaper"
@@ -213,6 +214,9 @@ func show(s *session) error {
 	last := s.r.Entries[len(s.r.Entries)-1]
 	if news(*s.r, last) && s.stand() != "" { // which its papers do not say
 		return errors.New(s.due())
+	}
+	if why := stale(*s.r, s.day); why != "" {
+		page.Wrap(s.said, "", why+" Next: review.")
 	}
 	if err := s.shown(last); err != nil || !s.html {
 		return err

@@ -1,10 +1,12 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"reflect"
 	"slices"
+	"strings"
 	"time"
 
 	"example.org/posology/dose"
@@ -28,12 +30,12 @@ func review(s *session) error {
 	if err != nil {
 		return err
 	}
-	if len(s.r.Visits) == 0 && (s.stand() != "" || len(s.r.Happened) > 0) { // nothing to decide on
+	if len(s.r.Visits) == 0 { // nothing to decide on
 		page.Wrap(s.said, "", s.due())
 		return s.keep()
 	}
 	return s.decide(func(re record.Review) error {
-		phases, err := s.phases(re, standing, screening.Unknown)
+		phases, err := s.r.Phases(re, s.day, standing)
 		if len(choices(phases)) > 0 {
 			fmt.Fprintf(s.said, "\nThe phase %s may be left: week %s begins the next one.\n", s.r.Phase, s.person.Name)
 		}
@@ -47,15 +49,15 @@ func (s *session) happened() (programme.Standing, error) {
 	if err != nil {
 		return 0, err
 	}
-	for _, kind := range kinds {
-		s.r.Happened = append(s.r.Happened, programme.Happening{Kind: kind, Day: s.day})
+	if err := s.keepHappened(kinds...); err != nil {
+		return 0, err
 	}
 	stands, err := s.r.Alarms(s.day)
 	if err != nil {
 		return 0, err
 	}
 	if len(stands) > 0 && stands[0].Open {
-		who, err := s.Text("looked", papers.Alarms(stands)+" Who has looked at this since?", "a name, or nothing", false)
+		who, err := s.who("looked", papers.Alarms(stands)+" Who has looked at this since?", "a name, or nothing")
 		if err != nil {
 			return 0, err
 		}
@@ -70,6 +72,47 @@ func (s *session) happened() (programme.Standing, error) {
 		return programme.PlanStands, nil
 	}
 	return programme.AskWhatHappened, nil
+}
+
+// keepHappened keeps what happened, once a day, and asks after a fall what sends to be seen today.
+func (s *session) keepHappened(kinds ...programme.HappeningKind) error {
+	for len(kinds) > 0 {
+		one := programme.Happening{Kind: kinds[0], Day: s.day}
+		if kinds = kinds[1:]; slices.Contains(s.r.Happened, one) {
+			continue
+		}
+		s.r.Happened = append(s.r.Happened, one)
+		if one.Kind != programme.Fall {
+			continue
+		}
+		hit, err := s.YesNo("fall_head", "The fall: was the head hit, even lightly?")
+		if err != nil {
+			return err
+		}
+		out, err := s.YesNo("fall_out", "Did they pass out, or is some of it not remembered?")
+		if err != nil {
+			return err
+		}
+		if hit == screening.Yes {
+			kinds = append(kinds, programme.HeadKnock)
+		}
+		if out == screening.Yes {
+			kinds = append(kinds, programme.Faint)
+		}
+	}
+	return nil
+}
+
+// nobody are answers to the question who it was that name nobody, or the person alone.
+var nobody = []string{"no", "none", "nobody", "no one", "noone", "not yet", "never", "nothing", "n/a", "-", "?", "yes", "me", "myself", "i", "self", "don't know", "unknown"}
+
+// who asks for a name, and takes an answer that names nobody for none.
+func (s *session) who(key, text, hint string) (string, error) {
+	name, err := s.Text(key, text, hint, false)
+	if slices.Contains(nobody, strings.ToLower(strings.TrimSpace(strings.Trim(name, ".!")))) {
+		name = ""
+	}
+	return name, err
 }
 
 // decide decides for the next visit, and asks for what comes of it. What is said of the
@@ -202,13 +245,10 @@ func news(r record.Record, e record.Entry) bool {
 // forNext reviews on a day, for the visit that comes next from then on.
 func forNext(r record.Record, day units.Day) (record.Review, error) {
 	re, err := r.Assess(day)
-	if err != nil {
-		return re, err
-	}
-	if re.Next != day {
+	if err == nil && re.Next != day {
 		return r.Assess(re.Next)
 	}
-	return re, nil
+	return re, err
 }
 
 // wasDone reports whether an exercise was done, or something noted of it, at a visit.
@@ -276,10 +316,7 @@ func beginWeek(s *session) error {
 	case !reflect.DeepEqual(s.r.Entries[n-1].Given.Profile, s.r.Profile) || slices.Min(s.r.Days) < s.day:
 		return errors.New("the plan is older than the assessment, or its days have begun: visit comes again")
 	case s.r.Entries[n-1].Plan.Week == nil:
-		if err := s.planned(*s.r.Entries[n-1].Plan, s.day); err != nil {
-			return err
-		}
-		return errors.New("there is no week to begin: the paper says why, and what would free it")
+		return cmp.Or(s.planned(*s.r.Entries[n-1].Plan, s.day), errors.New("there is no week to begin: the paper says why, and what would free it"))
 	default:
 		plan := *s.r.Entries[n-1].Plan
 		s.inForce(*plan.Week)
@@ -314,11 +351,10 @@ func renew(s *session) error {
 	if err != nil {
 		return err
 	}
-	reached, err := s.reached()
-	if err != nil {
+	if err := s.reached(); err != nil {
 		return err
 	}
-	phases, err := s.phases(re, standing, reached)
+	phases, err := s.r.Phases(re, s.day, standing)
 	if err != nil {
 		return err
 	}
@@ -328,7 +364,7 @@ func renew(s *session) error {
 			return err
 		}
 		if phase != 0 {
-			s.r.Phase = phase
+			s.r.Phase, s.r.Reached = phase, screening.Unknown // the goal is that of the phase
 		}
 	}
 	before := s.r.Days

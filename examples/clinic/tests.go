@@ -21,18 +21,30 @@ import (
 
 // tested asks for test sets, and who saw how they were done.
 func (s *session) tested() error {
+	_, now, err := s.stricter()
+	if err != nil {
+		return err
+	}
+	unloaded := now.Meanwhile >= screening.UnloadedPractice
+	if unloaded && s.IsTyped() {
+		page.Wrap(s.said, "", "Meanwhile "+now.Meanwhile.String()+": no test set is asked for.")
+		return nil
+	}
 	sets, err := s.tests()
 	if err != nil || len(sets) == 0 {
 		return err
 	}
 	_, paused := s.r.AskedOn(s.day)
 	for _, set := range sets {
+		if unloaded && set.Load > 0 {
+			return fmt.Errorf("%s with %s is not taken as a test: meanwhile %s", set.Exercise, set.Load, now.Meanwhile)
+		}
 		if paused[set.Exercise] {
 			return fmt.Errorf("%s is stopped: nothing of it is tested", set.Exercise)
 		}
 	}
 	s.r.Tests = append(s.r.Tests, sets...)
-	who, err := s.Text("seen_by", "Who saw how these were done?", "a name, or nothing", false)
+	who, err := s.who("seen_by", "Who saw how these were done?", "a name, or nothing")
 	for _, set := range sets {
 		s.see(set.Exercise, who)
 	}
@@ -50,7 +62,7 @@ var errNoTest = errors.New("no test was given")
 
 // stops refuses tests while nothing may go on.
 func (s *session) stops() error {
-	outcome, err := screening.Assess(s.r.Profile, s.r.Join)
+	outcome, err := s.r.Screening(s.day)
 	if err == nil && (s.stand() != "" || outcome.Meanwhile == screening.Nothing) {
 		err = fmt.Errorf("all is stopped, and nothing is tested. %s", s.due())
 	}
@@ -95,7 +107,7 @@ func test(s *session) error {
 
 // chosen are the tests of function that belong to the person and the tasks.
 func (s *session) chosen() (choice.Chosen, error) {
-	outcome, err := screening.Assess(s.r.Profile, s.r.Join)
+	outcome, err := s.r.Screening(s.day)
 	return choice.Choose(choice.Wish{Tasks: s.r.Tasks, Goal: s.r.Goal, Screening: outcome, Named: true}), err
 }
 

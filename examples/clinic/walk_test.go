@@ -19,10 +19,10 @@ import (
 	"example.org/posology/examples/internal/asking"
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/folder"
-	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/examples/internal/reviewpaper"
 	"example.org/posology/progression"
 	"example.org/posology/progression/record"
+	"example.org/posology/testdata/programtest"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )

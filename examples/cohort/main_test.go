@@ -12,7 +12,7 @@ import (
 	"testing"
 
 	"example.org/posology/examples/internal/cohorts"
-	"example.org/posology/examples/internal/programtest"
+	"example.org/posology/testdata/programtest"
 )
 
 // did runs the program; it returns its status and what it printed.

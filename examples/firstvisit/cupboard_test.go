@@ -6,8 +6,8 @@ import (
 	"testing"
 
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/progression/record"
+	"example.org/posology/testdata/programtest"
 	"example.org/posology/units"
 )
 

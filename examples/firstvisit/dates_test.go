@@ -5,7 +5,7 @@ import (
 	"testing"
 
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/examples/internal/programtest"
+	"example.org/posology/testdata/programtest"
 )
 
 // What is printed of tests and assessments of other days.

@@ -9,8 +9,8 @@ import (
 	"testing"
 
 	"example.org/posology/examples/internal/page"
-	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/screening"
+	"example.org/posology/testdata/programtest"
 	"example.org/posology/units/field"
 )
 

@@ -10,7 +10,7 @@ import (
 	"testing"
 
 	"example.org/posology/examples/internal/command"
-	"example.org/posology/examples/internal/programtest"
+	"example.org/posology/testdata/programtest"
 )
 
 func TestTable(t *testing.T) {

@@ -7,8 +7,8 @@ import (
 	"strings"
 	"testing"
 
-	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/screening"
+	"example.org/posology/testdata/programtest"
 )
 
 func TestTable(t *testing.T) {

@@ -5,7 +5,7 @@ import (
 	"testing"
 
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/examples/internal/programtest"
+	"example.org/posology/testdata/programtest"
 )
 
 // Dates run from the plan in force: what is over stands first, and of a plan that

@@ -10,10 +10,10 @@ import (
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/page"
-	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/examples/internal/reviewpaper"
 	"example.org/posology/progression"
 	"example.org/posology/progression/record"
+	"example.org/posology/testdata/programtest"
 	"example.org/posology/units/field"
 )
 

@@ -6,7 +6,7 @@ import (
 	"strings"
 	"testing"
 
-	"example.org/posology/examples/internal/programtest"
+	"example.org/posology/testdata/programtest"
 )
 
 // At a review the pages name what is planned for, and that it is tested again; the file

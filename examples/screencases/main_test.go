@@ -8,8 +8,8 @@ import (
 	"testing"
 
 	"example.org/posology/examples/internal/cases"
-	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/screening"
+	"example.org/posology/testdata/programtest"
 )
 
 func TestPublishedTable(t *testing.T) {

@@ -12,7 +12,7 @@ import (
 
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/examples/internal/programtest"
+	"example.org/posology/testdata/programtest"
 	"example.org/posology/units/field"
 )
 

@@ -19,6 +19,8 @@ const (
 	factExitVisits    evidence.FactID = "progression.exit-visits"
 	factAttendance    evidence.FactID = "progression.attendance"
 	factHappenings    evidence.FactID = "progression.happenings"
+	factHead          evidence.FactID = "progression.knock-on-the-head"
+	factSigns         evidence.FactID = "progression.signs-end-clearances"
 	factMaintainYoung evidence.FactID = "progression.maintain-young"
 	factDischarge     evidence.FactID = "progression.discharge"
 )
@@ -42,6 +44,8 @@ var phaseFacts = []evidence.Fact{
 	{ID: factExitVisits, Value: fmt.Sprintf("neither of the latest %d visits eased or referred", latestVisits), Basis: evidence.Design, From: []evidence.FactID{factGates}},
 	{ID: factAttendance, Value: fmt.Sprintf("of the sessions planned in %d days, %d or more, %v or fewer done: simplify the plan, with nothing made harder and a set fewer than the plan builds up to, one at least; %v or more, and %d at least: nothing against more; what is not known counts as missed", attendanceDays, fewPlanned, lowShare, fullShare, fewPlanned), Basis: evidence.Design, From: []evidence.FactID{factSimplify}},
 	{ID: factHappenings, Value: "what happened or changed since the last assessment is reviewed before the next session; on its day, or without a day, it counts as after it unless it was told there; who was not asked today is asked first", Basis: evidence.Design, From: []evidence.FactID{factEventsEnd}},
+	{ID: factHead, Value: "a knock on the head is seen the same day: the head is looked at early in people on an anticoagulant and in older people, as guidance on head injury has it; for all alike is this module's own choice", Basis: evidence.FromMemory},
+	{ID: factSigns, Value: "a sign or pain at a visit that sends to help now or to be seen today, and a faint, end clearances as events do, those of the same day too: one of a later day counts, or of that day once it is told anew, on a later day and when somebody has looked", Basis: evidence.Design, From: []evidence.FactID{factEventsEnd}},
 	{ID: factMaintainYoung, Value: youngText(), Source: "spiering2021", Basis: evidence.FromMemory},
 	{ID: factDischarge, Value: fmt.Sprintf("at the end of a programme the person takes along the maintenance dose, the signs to stop at, and what to come back for: more than %d weeks off, and whatever would have asked for a review", rule.LongestBreak()/given.Week), Basis: evidence.Design, From: []evidence.FactID{"dose.maintain", factNoLadder, factHappenings}},
 }

@@ -32,10 +32,11 @@ const (
 	NewSymptom                           // "new symptom": any other
 	MedicineChanged                      // "medicine changed": begun, ended, or another dose
 	OtherHappening                       // "other"
+	HeadKnock                            // "knock on the head": as in a fall
 )
 
 var happeningKinds = field.NewVocabulary[HappeningKind]("kind", "", "operation", "fracture", "heart attack", "stroke", "hospital stay", "fall", "new diagnosis",
-	"injury", "pain flare", "faint", "new symptom", "medicine changed", "other")
+	"injury", "pain flare", "faint", "new symptom", "medicine changed", "other", "knock on the head")
 
 // HappeningKinds yields every kind of happening.
 func HappeningKinds() iter.Seq[HappeningKind] { return happeningKinds.All() }

@@ -55,7 +55,7 @@ func TestTakeAlong(t *testing.T) {
 			t.Errorf("%d days: %+v", days, r)
 		}
 	}
-	if len(d.ComeBack) != 12 || !slices.Contains(d.ComeBack, programme.NewDiagnosis) || slices.Contains(d.ComeBack, programme.OtherHappening) {
+	if len(d.ComeBack) != 13 || !slices.Contains(d.ComeBack, programme.NewDiagnosis) || slices.Contains(d.ComeBack, programme.OtherHappening) {
 		t.Errorf("come back after %v", d.ComeBack)
 	}
 	var codes []string

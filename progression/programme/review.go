@@ -140,6 +140,10 @@ func (h Happening) standing(assessed units.Day) (Standing, evidence.Reason) {
 		return PlanStands, because("progression.happened-reviewed").With(evidence.Text("who", h.Reviewed.Who), evidence.Day("reviewed", h.Reviewed.Day))
 	case h.Kind == Faint:
 		return ReviewBefore, because("progression.happened-faint")
+	case h.Kind == HeadKnock:
+		why := because("progression.happened-head")
+		why.Facts = append(why.Facts, factHead)
+		return ReviewBefore, why
 	case h.Kind == MedicineChanged:
 		return ReviewBefore, because("progression.medicine-changed")
 	}

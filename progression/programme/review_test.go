@@ -106,6 +106,7 @@ func TestHappeningsBeforeAndAfterTheAssessment(t *testing.T) {
 		{"its day, told there", programme.Happening{Kind: programme.Fall, Day: learningDay, Unassessed: screening.No}, "stands happened-assessed"},
 		{"its day, not told", programme.Happening{Kind: programme.PainFlare, Day: learningDay, Unassessed: screening.Yes}, "review first happened-review happened-in-training"},
 		{"the day after", programme.Happening{Kind: programme.Faint, Day: learningDay + 1}, "review first happened-faint happened-in-training"},
+		{"a knock on the head", programme.Happening{Kind: programme.HeadKnock, Day: learningDay + 1}, "review first happened-head happened-in-training"},
 		{"no day", programme.Happening{Kind: programme.Injury}, "review first happened-review happened-in-training"},
 		{"no day, told there", programme.Happening{Kind: programme.Injury, Unassessed: screening.No}, "stands happened-assessed"},
 		{"today", programme.Happening{Kind: programme.NewSymptom, Day: reviewDay}, "review first happened-review happened-in-training"},
@@ -186,7 +187,7 @@ func TestHappeningsRefuse(t *testing.T) {
 
 func drawHappening(t *rapid.T) programme.Happening {
 	h := programme.Happening{
-		Kind:       programme.HappeningKind(rapid.IntRange(1, int(programme.OtherHappening)).Draw(t, "kind")),
+		Kind:       programme.HappeningKind(rapid.IntRange(1, int(programme.HeadKnock)).Draw(t, "kind")),
 		Unassessed: screening.Answer(rapid.IntRange(0, 2).Draw(t, "unassessed")),
 		Related:    screening.Answer(rapid.IntRange(0, 2).Draw(t, "related")),
 	}
@@ -276,5 +277,5 @@ func TestHappeningsJSON(t *testing.T) {
 		}
 	}
 	roundTrips(t, programme.PlanEnded)
-	roundTrips(t, programme.OtherHappening)
+	roundTrips(t, programme.HeadKnock)
 }

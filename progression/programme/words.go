@@ -79,6 +79,10 @@ func happeningWords() evidence.Words {
 			Client:    "Thank you for telling us. Please see a doctor today about passing out, or nearly. Call the emergency services at once (112 in Europe, elsewhere the number for emergencies there) if it comes again. No exercise until somebody has looked.",
 			Clinician: "TO BE SEEN TODAY: {what}, on {day}, not known to the assessment of {assessed}. Review before the next session.",
 		},
+		"progression.happened-head": {
+			Client:    "Thank you for telling us. Please have the knock on your head looked at by a doctor today, all the more with a blood thinner. Call the emergency services at once (112 in Europe, elsewhere the number for emergencies there) if you get drowsy or confused, are sick, or the headache grows. No exercise until somebody has looked.",
+			Clinician: "TO BE SEEN TODAY: {what}, on {day}, not known to the assessment of {assessed}; with an anticoagulant a bleed may come late and without a sign. Review before the next session.",
+		},
 		"progression.happened-reviewed": {Clinician: "Told: {what}, not known to the assessment of {assessed}; reviewed by {who}, {reviewed}."},
 		"progression.medicine-changed": {
 			Client:    "Since your medicines have changed, we look at the plan before the next session.",

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/beside"
 	"example.org/posology/progression"
 	"example.org/posology/progression/programme"
 	"example.org/posology/screening"
@@ -16,14 +17,15 @@ import (
 // A Look says that somebody has looked at what had shown, hurt or been told until then.
 type Look struct {
 	dose.Observation
-	Visits   int `json:"visits,omitzero"`   // how many there were
-	Happened int `json:"happened,omitzero"` // likewise, of what was told
+	Visits    int `json:"visits,omitzero"`    // how many there were
+	Happened  int `json:"happened,omitzero"`  // likewise, of what was told
+	Practised int `json:"practised,omitzero"` // likewise, of what was practised
 }
 
 // An Alarm is what stands against training: what showed or hurt at a visit so that somebody
 // else has to look, until somebody has and the person was assessed anew; an event that ends
 // the plan, until an assessment has heard of it; or what else was told, until somebody has
-// looked.
+// looked. Who fell or was dizzy at the work beside lifting has told of a fall or a new symptom.
 type Alarm struct {
 	Day  units.Day               `json:"day"`           // of the visit, or of what was told
 	Told programme.HappeningKind `json:"told,omitzero"` // not given: it was at a visit
@@ -50,12 +52,12 @@ func (r Record) Alarms(day units.Day) ([]Alarm, error) {
 
 // stands returns what stands, and what follows from all that was told.
 func (r Record) stands(day units.Day) (list []Alarm, told []programme.HappeningAnswer, err error) {
-	if len(r.Happened) == 0 && !slices.ContainsFunc(r.Visits, TrainingDay.told) && !slices.ContainsFunc(r.Checks, func(c screening.Check) bool { return len(c.Events) > 0 }) {
+	if len(r.Happened) == 0 && !slices.ContainsFunc(r.Visits, TrainingDay.told) && !slices.ContainsFunc(r.Checks, func(c screening.Check) bool { return len(c.Events) > 0 }) && !slices.ContainsFunc(r.Practised, func(p beside.Practised) bool { return fellAt(p) != 0 }) {
 		return nil, nil, nil // as nearly always
 	}
-	o, err := screening.Assess(r.Profile, r.Join)
+	_, o, err := r.screened(day)
 	if err != nil {
-		return nil, nil, field.At("/profile", err)
+		return nil, nil, err
 	}
 	for i, v := range r.Visits {
 		s := Alarm{Day: v.Day, Route: screening.AskFirst, LookedAt: r.lookAt(func(l Look) bool { return i < l.Visits && l.Day <= day })}
@@ -64,18 +66,7 @@ func (r Record) stands(day units.Day) (list []Alarm, told []programme.HappeningA
 		}
 	}
 	today := max(day, o.Day)
-	all := programme.Happenings{Asked: today}
-	for i, h := range r.Happened {
-		if e, event := h.Event(); h.Day > day || event && slices.Contains(r.Profile.Events, e) {
-			continue // the assessment has heard of it
-		}
-		h.Reviewed = r.lookAt(func(l Look) bool { return i < l.Happened && l.Day <= day })
-		if _, event := h.Kind.Code(); !event || !h.Reviewed.Made() {
-			h.Unassessed = screening.Yes // an assessment does not look for somebody
-		}
-		all.List = append(all.List, h)
-	}
-	all.List = append(all.List, r.ended(o.Day, day)...)
+	all := programme.Happenings{Asked: today, List: r.told(o.Day, day)}
 	report, err := all.Review(o, today)
 	if err != nil {
 		return nil, nil, err
@@ -90,6 +81,8 @@ func (r Record) stands(day units.Day) (list []Alarm, told []programme.HappeningA
 			s.add(screening.Check{New: screening.AskedFor(), Events: []screening.Event{{Code: code, Day: o.Day}}}, o, code)
 		case h.Kind == programme.Faint:
 			s.add(screening.Check{New: screening.AskedFor(blackout)}, o, blackout)
+		case h.Kind == programme.HeadKnock:
+			s.Route = screening.SameDay
 		}
 		list = append(list, s)
 	}
@@ -100,6 +93,42 @@ func (r Record) stands(day units.Day) (list []Alarm, told []programme.HappeningA
 		return map[bool]int{true: -1, false: 1}[a.Open]
 	})
 	return list, report.Happenings, nil
+}
+
+// told is what was told up to a day, of work beside lifting too, with who has looked at it;
+// without the events that the assessment has heard of.
+func (r Record) told(assessed, day units.Day) (list []programme.Happening) {
+	add := func(h programme.Happening, saw func(Look) bool) {
+		e, event := h.Event()
+		if h.Day > day || event && slices.Contains(r.Profile.Events, e) {
+			return
+		}
+		h.Reviewed = r.lookAt(func(l Look) bool { return saw(l) && l.Day <= day })
+		if !event || !h.Reviewed.Made() {
+			h.Unassessed = screening.Yes // an assessment does not look for somebody
+		}
+		list = append(list, h)
+	}
+	for i, h := range r.Happened {
+		add(h, func(l Look) bool { return i < l.Happened })
+	}
+	for i, p := range r.Practised {
+		if kind := fellAt(p); kind != 0 {
+			add(programme.Happening{Kind: kind, Day: p.Day}, func(l Look) bool { return i < l.Practised })
+		}
+	}
+	return append(list, r.ended(assessed, day)...)
+}
+
+// fellAt is what work beside lifting tells: a fall, or a new symptom of who was dizzy.
+func fellAt(p beside.Practised) programme.HappeningKind {
+	switch {
+	case slices.Contains(p.Troubles, beside.Tumbled):
+		return programme.Fall
+	case slices.Contains(p.Troubles, beside.Dizzied):
+		return programme.NewSymptom
+	}
+	return 0
 }
 
 // ended are the events of checks up to a day that the assessment has not heard of.
@@ -236,6 +265,12 @@ func (r Record) checkLooked() error {
 			bad.Add(at+"/happened", field.Bad(l.Happened, "0 up to how often something was told", field.ErrOutOfRange))
 		case l.Happened > 0 && l.Day < r.Happened[l.Happened-1].Day:
 			bad.Add(at+"/day", field.Bad(l.Day, "the day of what was told last, or later", field.ErrConflict))
+		}
+		switch {
+		case l.Practised < 0 || l.Practised > len(r.Practised):
+			bad.Add(at+"/practised", field.Bad(l.Practised, "0 up to how often something was practised", field.ErrOutOfRange))
+		case l.Practised > 0 && l.Day < r.Practised[l.Practised-1].Day:
+			bad.Add(at+"/day", field.Bad(l.Day, "the day of what was practised last, or later", field.ErrConflict))
 		}
 	}
 	return bad.Err()

@@ -58,6 +58,7 @@ func TestAlarms(t *testing.T) {
 		{"an injury", told(programme.Injury), screening.AskFirst, false},
 		{"a flare of pain", told(programme.PainFlare), screening.AskFirst, false},
 		{"another medicine", told(programme.MedicineChanged), screening.AskFirst, false},
+		{"a knock on the head", told(programme.HeadKnock), screening.SameDay, false},
 	} {
 		for looked := range 2 {
 			for assessed := range 2 {

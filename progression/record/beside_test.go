@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"example.org/posology/dose/beside"
+	"example.org/posology/progression/programme"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -124,18 +125,27 @@ func TestPractisedMovesOn(t *testing.T) {
 	for i := range units.Day(4) {
 		r.Practised = append(r.Practised, beside.Practised{Day: day - 12 + 3*i, Track: "stance", Least: 30})
 	}
-	r.Practised = append(r.Practised, beside.Practised{Day: day - 2, Track: "reach", Least: 10, Troubles: []beside.Trouble{beside.Tumbled}})
-	re, err := r.Assess(day)
-	if err != nil || re.Coming == nil {
-		t.Fatalf("%v: %+v", err, re.Coming)
+	week := func() (record.Review, map[beside.TrackID]beside.Item) {
+		re, err := r.Assess(day)
+		if err != nil || re.Coming == nil {
+			t.Fatalf("%v: %+v", err, re.Coming)
+		}
+		by := map[beside.TrackID]beside.Item{}
+		for _, i := range re.Coming.Beside {
+			by[i.Track] = i
+		}
+		return re, by
 	}
-	by := map[beside.TrackID]beside.Item{}
-	for _, i := range re.Coming.Beside {
-		by[i.Track] = i
-	}
+	_, by := week()
 	if i := by["stance"]; i.Step != 12 || !slices.ContainsFunc(i.Reasons, func(why evidence.Reason) bool { return why.Code == "beside.harder" }) {
 		t.Errorf("step %d after four good days: %v", i.Step, i.Reasons)
 	}
+	r.Practised = append(r.Practised, beside.Practised{Day: day - 2, Track: "reach", Least: 10, Troubles: []beside.Trouble{beside.Tumbled}})
+	if re, err := r.Assess(day); err != nil || re.Coming != nil || re.Alarms[0].Told != programme.Fall {
+		t.Fatalf("%v: a fall stops nothing: %+v", err, re.Coming)
+	}
+	r.Profile.Day, r.Profile.Events = day-2, []screening.Event{{Code: "fall", Day: day - 2}}
+	re, by := week()
 	if !by["reach"].Paused || re.Coming.Begun {
 		t.Errorf("after a fall: %+v; begun %v", by["reach"], re.Coming.Begun)
 	}

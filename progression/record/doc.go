@@ -21,7 +21,8 @@
 //	r.Beside = review.Beside // at each review, so that they are not worked out from the first day again
 //
 // What somebody has to look at stands in the way of everything until Looked says who has:
-// see [Record.Alarms]. What is told between assessments goes into Happened.
+// see [Record.Alarms]. What is told between assessments goes into Happened. A clearance from
+// before what sends to be seen does not speak for what comes after it: see [Record.Screening].
 //
 // It holds no rules of its own: screening, dose and progression decide. What
 // it adds is the way from one to the next, with errors at the record's own

@@ -102,6 +102,52 @@ func ExampleRecord_Alarms() {
 	// goblet-squat map[goblet-squat:true]
 }
 
+// A clearance from before a faint does not speak for what comes after it.
+func ExampleRecord_Screening() {
+	r, err := record.Decode(fmt.Appendf(nil, client, trained), field.Strict)
+	if err != nil {
+		log.Fatal(err)
+	}
+	r.Profile.Conditions = screening.AskedFor("exertional_angina")
+	r.Profile.Clearances = []screening.Clearance{{Who: "Doctor K", Day: r.Profile.Day - 3, Scope: []screening.Code{"exertional_angina"}}}
+	for range 2 {
+		o, err := r.Screening(r.Visits[1].Day)
+		if err != nil {
+			log.Fatal(err)
+		}
+		fmt.Println(o.Route, len(o.Clearances))
+		r.Happened = []programme.Happening{{Kind: programme.Faint, Day: r.Visits[1].Day}}
+	}
+	// Output:
+	// tell 1
+	// ask first 0
+}
+
+// Where the phase of a plan may lead, and what keeps it.
+func ExampleRecord_Phases() {
+	r, err := record.Decode(fmt.Appendf(nil, client, trained), field.Strict)
+	if err != nil {
+		log.Fatal(err)
+	}
+	r.Phase = dose.Familiarise
+	review, err := r.Assess(r.Visits[1].Day + 4)
+	if err != nil {
+		log.Fatal(err)
+	}
+	phases, err := r.Phases(review, review.Day, programme.PlanStands)
+	if err != nil {
+		log.Fatal(err)
+	}
+	for _, c := range phases.Exits[0].Criteria[:4] {
+		fmt.Println(c.Criterion, c.Holds)
+	}
+	// Output:
+	// happened met
+	// referral met
+	// plan met
+	// time not met
+}
+
 // What is asked for on a day, and whether it is paused.
 func ExampleRecord_AskedOn() {
 	r, err := record.Decode(fmt.Appendf(nil, client, trained), field.Strict)

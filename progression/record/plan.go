@@ -24,7 +24,7 @@ type Plan struct {
 	Client    string            `json:"client"`
 	Task      string            `json:"task"`
 	Tasks     []choice.Task     `json:"tasks,omitempty"`
-	Profile   screening.Profile `json:"profile"`         // as it was answered
+	Profile   screening.Profile `json:"profile"`         // as it was answered, without clearances that have ended since
 	Today     *screening.Check  `json:"today,omitempty"` // the day's check, if there was one
 	Screening screening.Outcome `json:"screening"`
 	Tested    []choice.Tested   `json:"tested,omitempty"` // what came of the tests of function; none where there are no results
@@ -136,7 +136,7 @@ var inRequest = moves{"/known": "/beside", "/performed": "/tests", "/tried": "/f
 
 // requested screens and estimates, and returns what is asked of the planner.
 func (r Record) requested(l *log, day units.Day) (Plan, week.Request, error) {
-	p := Plan{Note: r.Note, Client: r.Client, Task: r.Task, Tasks: r.Tasks, Profile: r.Profile}
+	p := Plan{Note: r.Note, Client: r.Client, Task: r.Task, Tasks: r.Tasks}
 	if err := p.screen(r, day); err != nil {
 		return Plan{}, week.Request{}, err
 	}
@@ -174,9 +174,9 @@ func (r Record) tried(day units.Day) []choice.Tried {
 
 // screen assesses the answers, and joins the check of the day.
 func (p *Plan) screen(r Record, day units.Day) error {
-	outcome, err := screening.Assess(r.Profile, r.Join)
+	answered, outcome, err := r.screened(day)
 	if err != nil {
-		return field.At("/profile", err)
+		return err
 	}
 	check, i := r.check(day)
 	if check != nil {
@@ -184,7 +184,7 @@ func (p *Plan) screen(r Record, day units.Day) error {
 			return moves{"/check": path("checks", i), "/outcome": "/profile"}.of(err)
 		}
 	}
-	p.Today, p.Screening = check, outcome
+	p.Profile, p.Today, p.Screening = answered, check, outcome
 	return nil
 }
 

@@ -83,6 +83,7 @@ type Given struct {
 	Began   units.Day   `json:"began,omitzero"`
 
 	Review  units.Day          `json:"review,omitzero"`  // agreed day of the next review
+	Reached screening.Answer   `json:"reached,omitzero"` // whether the person could do what was wanted, when last asked: see [Record.Phases]
 	Absence screening.Answer   `json:"absence,omitzero"` // whether days missed since the last visit had a medical cause
 	Policy  progression.Policy `json:"policy,omitzero"`
 }

@@ -26,7 +26,7 @@ type Review struct {
 	Tasks     []choice.Task     `json:"tasks,omitempty"`
 	Day       units.Day         `json:"day"`             // of the review
 	Next      units.Day         `json:"next"`            // of the visit that is decided on
-	Profile   screening.Profile `json:"profile"`         // as it was answered at the assessment
+	Profile   screening.Profile `json:"profile"`         // as it was answered at the assessment, without clearances that have ended since
 	Today     *screening.Check  `json:"today,omitempty"` // the day's check, if there was one
 	Screening screening.Outcome `json:"screening"`
 	InForce   week.Dates        `json:"in_force"`          // the days that the plan is held to: [Record.Dates]
@@ -96,7 +96,7 @@ func (r Record) assess(l *log, day, next units.Day) (Review, error) {
 	if err != nil {
 		return Review{}, err
 	}
-	re := Review{Note: r.Note, Client: r.Client, Task: r.Task, Tasks: r.Tasks, Day: day, Next: next, Profile: r.Profile, Today: first.Today, Screening: first.Screening, Attended: attended}
+	re := Review{Note: r.Note, Client: r.Client, Task: r.Task, Tasks: r.Tasks, Day: day, Next: next, Profile: first.Profile, Today: first.Today, Screening: first.Screening, Attended: attended}
 	tests := r.tests(first.Screening)
 	re.Chosen, re.Tested = tests.Tests, r.tested(tests, first.Screening, day)
 	if re.InForce, err = r.dates(r.phase(first.Week), first.Screening, day); err != nil {
@@ -182,9 +182,9 @@ func (r Record) Dates(day units.Day) (week.Dates, error) {
 	if err := day.Check(); err != nil {
 		return week.Dates{}, field.At("/day", err)
 	}
-	outcome, err := screening.Assess(r.Profile, r.Join)
+	_, outcome, err := r.screened(day)
 	if err != nil {
-		return week.Dates{}, field.At("/profile", err)
+		return week.Dates{}, err
 	}
 	r.Began = r.began()
 	return r.dates(r.phase(nil), outcome, day)

@@ -1,6 +1,9 @@
 package record
 
-import "example.org/posology/units/field"
+import (
+	"example.org/posology/screening"
+	"example.org/posology/units/field"
+)
 
 // newer returns what came with version 2, as unknown to the versions before.
 func (r Record) newer() error {
@@ -24,6 +27,7 @@ func (g Given) newer() error {
 	bad.Add("/kit/ankle_weights", unknown(len(g.Kit.AnkleWeights) > 0))
 	bad.Add("/kit/bands", unknown(len(g.Kit.Bands) > 0))
 	bad.Add("/brief", unknown(g.Brief))
+	bad.Add("/reached", unknown(g.Reached != screening.Unknown))
 	bad.Add("/kit/seats_cm", unknown(len(g.Kit.Seats) > 0))
 	bad.Add("/kit/steps_cm", unknown(len(g.Kit.Steps) > 0))
 	bad.Add("/kit/things", unknown(g.Kit.Things != nil))

@@ -58,6 +58,7 @@ func TestVersion1(t *testing.T) {
 	sameAnswers(t, r)
 	for _, tt := range []struct{ old, new, path string }{
 		{`"kit": {`, `"kit": {"things": [],`, "/kit/things"},
+		{`"kit": {`, `"reached": "yes", "kit": {`, "/reached"},
 		{`"kit": {`, `"kit": {"bands": ["soft"],`, "/kit/bands"},
 		{`"kit": {`, `"kit": {"kettlebells": [{"mass": "8 kg", "count": 1}],`, "/kit/kettlebells"},
 		{`"kit": {`, `"kit": {"ankle_weights": [{"mass": "1 kg", "count": 1}],`, "/kit/ankle_weights"},

@@ -11,8 +11,8 @@ import (
 
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/folder"
-	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/progression/record"
+	"example.org/posology/testdata/programtest"
 	"example.org/posology/units/field"
 )
 

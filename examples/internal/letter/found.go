@@ -47,7 +47,7 @@ func (l Letter) found(words evidence.Lexicon, before screening.Outcome) (today, 
 		if text == "" || slices.Contains(today, text) || slices.Contains(assessed, text) {
 			continue
 		}
-		if known[text] {
+		if known[text] || f.Code == "clearance-not-counted" { // by what the record has since, too
 			assessed = append(assessed, text)
 		} else {
 			today = append(today, text)

@@ -7,10 +7,10 @@ import (
 	"example.org/posology/dose/choice"
 	"example.org/posology/examples/internal/demo"
 	"example.org/posology/examples/internal/papers"
-	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/screening/function"
+	"example.org/posology/testdata/programtest"
 	"example.org/posology/units"
 )
 

@@ -7,9 +7,9 @@ import (
 
 	"example.org/posology/dose/setlog"
 	"example.org/posology/examples/internal/demo"
-	"example.org/posology/examples/internal/programtest"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
+	"example.org/posology/testdata/programtest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 )
