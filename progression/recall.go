@@ -64,11 +64,11 @@ func (n *now) ratedTwice() bool {
 	return !n.counts() && n.calm()
 }
 
-// longEasy reports whether, with somebody there, up to double the weight may be taken without
-// a trial, which was neither in vain nor left untried within eight visits, all clearly easy:
-// whoever tries nothing would else never carry more.
+// longEasy reports whether up to double the weight may be taken without a trial, which was
+// neither in vain nor left untried within eight visits, all clearly easy: whoever tries nothing
+// would else never carry more. Alone such a step is barred.
 func (n *now) longEasy(j Jump) bool {
-	return !n.alone() && j.External > 0 && j.External <= 1 && !n.h.Declined(n.seen.Base, feelEvery) && n.h.LongEasy(n.seen.Base, feelEvery)
+	return j.External > 0 && j.External <= 1 && !n.h.Declined(n.seen.Base, feelEvery) && n.h.LongEasy(n.seen.Base, feelEvery)
 }
 
 // lifted reports whether the last eight visits have a set with a weight.
