@@ -169,5 +169,10 @@ func TestShort(t *testing.T) {
 		if got != tt.want {
 			t.Errorf("%q, want %q", got, tt.want)
 		}
+		for _, item := range re.Items { // as which the visit was planned
+			if plan := item.Log[len(item.Log)-1].Plan; (plan.Mode == dose.LoadFinding) != (plan.Finding != nil) {
+				t.Errorf("%s: %v, %+v", item.Name, plan.Mode, plan.Finding)
+			}
+		}
 	}
 }
