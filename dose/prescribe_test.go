@@ -15,6 +15,7 @@ import (
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/strength"
 	"example.org/posology/screening"
+	"example.org/posology/testdata/dosetest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/field"
@@ -79,8 +80,8 @@ func TestRepetitionMaximumRow(t *testing.T) {
 	if p.Guideline != "brookewavell2022-osteoporosis" {
 		t.Fatalf("row = %q", p.Guideline)
 	}
-	if p.Count < 8 || p.Count > 12 || p.Load.Each() > lowEnd(r.Estimates[0]) {
-		t.Errorf("%d repetitions of %v, cautious 1RM %v", p.Count, p.Load.Each(), lowEnd(r.Estimates[0]))
+	if p.Count < 8 || p.Count > 12 || p.Load.Each() > dosetest.LowEnd(r.Estimates[0]) {
+		t.Errorf("%d repetitions of %v, cautious 1RM %v", p.Count, p.Load.Each(), dosetest.LowEnd(r.Estimates[0]))
 	}
 }
 

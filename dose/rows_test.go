@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/screening"
+	"example.org/posology/testdata/dosetest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
@@ -110,7 +111,7 @@ func TestMeasuredMaximum(t *testing.T) {
 	}
 	r.Estimates = []onerm.Estimate{e}
 	p := prescribe(t, r)
-	if share := float64(p.Load.Each()) / float64(lowEnd(e)); share > 0.8 || p.Load.Each() == 0 {
+	if share := float64(p.Load.Each()) / float64(dosetest.LowEnd(e)); share > 0.8 || p.Load.Each() == 0 {
 		t.Errorf("%v of a measured %v", p.Load, e.OneRM)
 	}
 }
@@ -161,10 +162,4 @@ func TestNothingLeftUnderARestriction(t *testing.T) {
 	}
 	r.Estimates = nil
 	barred(t, r, dose.ErrTooHeavy)
-}
-
-// lowEnd is the lower end of an estimate's interval.
-func lowEnd(e onerm.Estimate) units.Mass {
-	low, _ := e.Interval.Min()
-	return low
 }

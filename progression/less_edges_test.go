@@ -89,6 +89,34 @@ func TestNextBelowThree(t *testing.T) {
 	}
 }
 
+// What was made easier, and a visit below its dose for a slip alone, begin anew: else whoever
+// mends would be given less once more.
+func TestNextBelowThreeOfOneDose(t *testing.T) {
+	for name, spoil := range map[string]func(v *progression.Visit){
+		"another weight": func(v *progression.Visit) {
+			v.Plan.Load = held(2 * kilo)
+			for i := range v.Sets {
+				v.Sets[i].Load = 2 * kilo
+			}
+		},
+		"more sets": func(v *progression.Visit) { v.Plan.Sets = 4 },
+		"a slip":    func(v *progression.Visit) { v.Sets[0].Load = 7 * kilo },
+	} {
+		for at, below := range []bool{false, false, true} { // on the fourth visit, whichever of the first three it was
+			c := rowCourse(t, 2, 4, 6)
+			last(&c).Sets = last(&c).Sets[:5]
+			repeat(&c, 3)
+			c.Log[2-at].Sets = slices.Clone(c.Log[2-at].Sets)
+			if spoil(&c.Log[2-at]); at == 2 {
+				repeat(&c, 2)
+			}
+			if d := nextOf(t, c); hasReason(d, "progression.below-three") != below {
+				t.Errorf("%s, %d visits ago: %s", name, at, told(d))
+			}
+		}
+	}
+}
+
 // Where sets only ended nearer to failure than asked, fewer repetitions come before a
 // lighter weight, as long as a set stays worth it.
 func TestNextBelowThreeByCount(t *testing.T) {

@@ -175,7 +175,7 @@ func (n *now) bridgeEnd() int {
 		return top
 	}
 	end, ex := bridgeTop, &n.c.Request.Exercise
-	if n.jump != nil && n.jump.over(feelShare) && !ex.MovesBody && n.strength.Known() && n.seen.Base > n.lightest() {
+	if n.jump != nil && n.jump.over(feelShare) && !ex.MovesBody && n.seen.Base > n.lightest() {
 		end = bridgeFar
 	}
 	if most, ok := ex.Count.Max(); ok && ex.CountFact != exercise.FactCountSets {

@@ -10,6 +10,7 @@ import (
 	"example.org/posology/dose/strength"
 	"example.org/posology/progression"
 	"example.org/posology/screening"
+	"example.org/posology/testdata/dosetest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 )
@@ -68,7 +69,7 @@ func TestNextBoundsAVariantByTheOther(t *testing.T) {
 			t.Fatal(err)
 		}
 		c.Request.Estimates = []onerm.Estimate{e}
-		c.Request.Screening.Limits.MaxFraction = units.Must(tt.ceiling.Share(lowEnd(e)))
+		c.Request.Screening.Limits.MaxFraction = units.Must(tt.ceiling.Share(dosetest.LowEnd(e)))
 		d := nextOf(t, c)
 		if (d.Change == progression.HarderVariant) != tt.doses {
 			t.Errorf("%v: %v, %v, %+v", tt.ceiling, d.Action, d.Change, d.Reasons)
@@ -143,10 +144,4 @@ func (p *client) beganHigh() bool {
 		}
 	}
 	return true
-}
-
-// lowEnd is the lower end of an estimate's interval.
-func lowEnd(e onerm.Estimate) units.Mass {
-	low, _ := e.Interval.Min()
-	return low
 }

@@ -198,18 +198,20 @@ func TestNextKeepsWhatWasEasy(t *testing.T) {
 }
 
 // A carry that stays clearly easy for eight visits takes the next weight, up to double, with
-// somebody there and no trial; alone, or where one visit was not as easy, it does not.
+// somebody there and no trial, none of them left aside; alone, to more than double, or where one
+// visit was not as easy, it does not.
 func TestNextCarriesMoreWithoutATrial(t *testing.T) {
 	for _, tt := range []struct {
 		setting screening.Setting
 		left    float64
+		next    float64
 		heavier bool
-	}{{screening.InClinic, 6, true}, {screening.Alone, 6, false}, {screening.InClinic, 5, false}} {
-		c := beginner(t, "farmers-carry", 1, 2, 4)
+	}{{screening.InClinic, 6, 2, true}, {screening.Alone, 6, 2, false}, {screening.InClinic, 5, 2, false}, {screening.InClinic, 6, 2.5, false}} {
+		c := beginner(t, "farmers-carry", 1, tt.next, 4)
 		c.Request.Phase, c.Request.Screening.Setting = dose.Build, tt.setting
 		list := goesOn(t, &c, 24, tt.left)
 		rises := places(list, func(d progression.Decision) bool { return d.Change == progression.MoreLoad })
-		if len(rises) > 0 != tt.heavier || tt.heavier && (rises[0] < 8 || list[rises[0]].Next.Load.Each() != 2*kilo) {
+		if len(rises) > 0 != tt.heavier || tt.heavier && (rises[0] <= places(list, toTry)[0]+8 || list[rises[0]].Next.Load.Each() != 2*kilo) {
 			t.Errorf("%v, %v left: %s", tt.setting, tt.left, trail(list))
 		}
 	}

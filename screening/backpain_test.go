@@ -36,6 +36,8 @@ func TestNewBackPainWithWeakBones(t *testing.T) {
 		{"a light ache", o, aches(0, 2, 2, body.LowerBack), false},
 		{"as on most days", o, aches(4, 5, 4, body.LowerBack), false},
 		{"worse than on most days", o, aches(4, 6, 6, body.LowerBack), true},
+		{"of which nobody knows whether they broke", assess(t, made(unsure("vertebral_fracture"), has("osteoporosis_uk"))), aches(0, 5, 5, body.LowerBack), true},
+		{"all over", o, aches(0, 5, 5, body.WholeBody), true},
 		{"cancer in the bones, agreed", assess(t, made(has("bone_metastases"), agreed("bone_metastases"))), aches(0, 5, 5, body.LowerBack), true},
 		{"a hip that broke long ago", assess(t, made(has("hip_fracture"))), aches(0, 5, 5, body.LowerBack), true},
 		{"sound bones", assess(t, well()), aches(0, 5, 5, body.LowerBack), false},
@@ -44,6 +46,15 @@ func TestNewBackPainWithWeakBones(t *testing.T) {
 		f, held := finding(got, "screening.pain_spinal_fracture.lesser")
 		if held != tt.holds || held && (f.Route != screening.AskFirst || f.Meanwhile != screening.Nothing || f.Exit.Who != screening.TheDoctor) {
 			t.Errorf("%s: %+v", tt.name, got.Findings)
+		}
+	}
+	for _, code := range []screening.Code{"osteoporosis", "osteoporosis_uk", "osteoporosis_essa", "osteoporosis_essa_dose", "osteoporosis_with_vertebral_fracture", "vertebral_fracture", "hip_fracture", "bone_metastases"} {
+		p := made(has(code), agreed(code))
+		if code[:3] == "ost" && code != "osteoporosis_with_vertebral_fracture" {
+			no("vertebral_fracture")(&p) // else the spine that nobody has seen says the same
+		}
+		if !assess(t, p).MayBeFracture(*aches(0, 5, 5, body.LowerBack).Pain) {
+			t.Errorf("%s: who has it would train on a spine that may just have broken", code)
 		}
 	}
 }

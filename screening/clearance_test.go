@@ -137,6 +137,13 @@ func TestClearanceForLessEffort(t *testing.T) {
 		if o := assess(t, p); o.Limits.MaxIntensity != effort {
 			t.Errorf("early, up to %v: %+v", effort, o.Limits)
 		}
+		hip := assess(t, made(has("total_hip_replacement"), no("replacement_limited"), func(p *screening.Profile) {
+			p.Clearances = []screening.Clearance{clearance("total_hip_replacement")}
+			p.Clearances[0].Intensity = effort
+		}))
+		if hip.Limits.Avoid.Has(body.DeepKneeBend) != keeps {
+			t.Errorf("a hip, up to %v: %v", effort, hip.Limits.Avoid)
+		}
 	}
 }
 

@@ -111,7 +111,7 @@ var breaksBones = append([]Code{recentFracture, fallsRisk, cancerBefore, "weaken
 
 // weakBones are osteoporosis in whatever words, a bone of the spine or a hip that broke, and
 // bones with cancer in them.
-var weakBones = []Code{"osteoporosis", "osteoporosis_uk", "osteoporosis_essa", "osteoporosis_essa_dose", "osteoporosis_with_vertebral_fracture", vertebralFracture, spineNotSeen, "hip_fracture", "bone_metastases"}
+var weakBones = []Code{"osteoporosis", "osteoporosis_uk", "osteoporosis_essa", "osteoporosis_essa_dose", "osteoporosis_with_vertebral_fracture", vertebralFracture, "hip_fracture", "bone_metastases"}
 
 // spineNotSeen stands for a fracture of the spine that is not known in osteoporosis.
 const spineNotSeen Code = "spine_not_seen"

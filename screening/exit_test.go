@@ -184,6 +184,14 @@ func TestSites(t *testing.T) {
 			t.Errorf("%s of the whole body: %v", code, o.Meanwhile)
 		}
 	}
+	broken := func(r body.Region) screening.Outcome {
+		return assess(t, made(func(p *screening.Profile) {
+			p.Events = []screening.Event{{Code: "fracture", Day: visit - 40, Region: r}}
+		}))
+	}
+	if knee, whole := broken(body.Knee), broken(body.WholeBody); knee.Meanwhile != screening.WithinLimits || whole.Meanwhile == screening.WithinLimits {
+		t.Errorf("a bone broken: %v at the knee, %v of the whole body", knee.Meanwhile, whole.Meanwhile)
+	}
 	p := well()
 	p.Sites = []screening.Site{{Code: "renal", Region: body.Knee}}
 	if p.Validate() == nil {
@@ -199,6 +207,12 @@ func TestSpreadingPain(t *testing.T) {
 	o := mustToday(t, c, assess(t, well()))
 	if o.Route != screening.PhysioLooks || o.Meanwhile != screening.WithinLimits || !o.Limits.Avoid.Has(body.HipResisted) || o.Limits.Avoid.Has(body.ShoulderResisted) {
 		t.Errorf("%v, %v, %v", o.Route, o.Meanwhile, o.Limits.Avoid)
+	}
+	for _, nowhere := range []body.Region{0, body.WholeBody} { // no place that could be spared alone
+		c.Pain.Site = nowhere
+		if o = mustToday(t, c, assess(t, well())); o.Meanwhile == screening.WithinLimits {
+			t.Errorf("of %v all goes on: %v", nowhere, o.Limits.Avoid)
+		}
 	}
 	c.New = screening.AskedFor("severe_or_growing_leg_deficit")
 	if o = mustToday(t, c, assess(t, well())); o.Route != screening.Emergency {

@@ -109,6 +109,9 @@ func TestSettledInTheRoom(t *testing.T) {
 					if effort == 0 && place == 0 && open.Limits.MaxIntensity != want {
 						t.Errorf("%s: effort up to %v, want %v", code, open.Limits.MaxIntensity, want)
 					}
+					if place == 0 && (open.Limits.MaxIntensity == 0 || open.Limits.MaxIntensity > max(effort, want)) {
+						t.Errorf("%s, agreed up to %v: %v", code, effort, open.Limits.MaxIntensity)
+					}
 					if got := open.Findings[0].Exit; got.Who != screening.ThePhysio || got.With != screening.ALook || got.Ask != code || !misses(open, code) {
 						t.Errorf("%s: the way out is %v, missing %v", code, got, open.Missing)
 					}
@@ -144,6 +147,10 @@ func TestUntilLookedAt(t *testing.T) {
 	memory, joint := assess(t, made(unsure("severe_cognitive_impairment"))).Limits, assess(t, made(unsure("unstable_or_injured_joint"))).Limits
 	if memory.LeastSetting != screening.WithHelper || memory.MinReserve != 4 || joint.MinReserve != 4 || joint.LeastSetting != 0 {
 		t.Errorf("%+v, %+v", memory, joint)
+	}
+	shoulder := assess(t, made(unsure("shoulder_replacement"))).Limits // which nobody loads before the surgeon said how far
+	if !shoulder.Avoid.Has(body.ShoulderResisted) || !shoulder.Avoid.Has(body.Overhead) || shoulder.MaxIntensity != screening.Light {
+		t.Errorf("%+v", shoulder)
 	}
 	renal := func(p *screening.Profile) { p.Diseases = screening.AskedFor("renal") }
 	expect(t, assess(t, made(renal, agreed("renal"), unsure("ankle_oedema"))), screening.PhysioLooks, screening.WithinLimits)
@@ -308,4 +315,32 @@ func TestOldPainWithCancer(t *testing.T) {
 	}
 	perhaps := assess(t, made(has("pain_in_many_places", "back_pain_not_better_at_a_month"), unsure("cancer_history"), no("chronic_pain_changed")))
 	expect(t, perhaps, screening.AskFirst, screening.UnloadedPractice)
+}
+
+// TestOpenBranchAsks holds that who is held by the preparticipation rule for want of an answer
+// is asked what may free them, and not what a look in the room settles.
+func TestOpenBranchAsks(t *testing.T) {
+	for ask, open := range map[screening.Code]func(*screening.Profile){
+		"symptoms":                       func(p *screening.Profile) { p.Symptoms = screening.Checklist{} },
+		"diseases":                       func(p *screening.Profile) { p.Diseases = screening.Checklist{} },
+		"dyspnoea_rest_or_mild_exertion": unsure("palpitations_or_tachycardia", "dyspnoea_rest_or_mild_exertion"),
+		"renal":                          unsure("renal"),
+		"heart_failure":                  unsure("heart_failure"),
+	} {
+		o := assess(t, made(open))
+		i := slices.IndexFunc(o.Findings, func(f screening.Finding) bool { return f.Branch() != 0 })
+		if f := o.Findings[i]; f.Known || f.Exit.Who != screening.ThePerson || f.Exit.Ask != ask {
+			t.Errorf("%s is open: %+v", ask, f.Exit)
+		}
+	}
+}
+
+// TestEachDayOnce holds that no reading is asked for twice, whatever asks for it.
+func TestEachDayOnce(t *testing.T) {
+	p := made(has("diabetes_t2", "late_hypoglycaemia", "heart_failure", "lung_disease", "copd_uncontrolled"), says(screening.Yes, []screening.Code{"insulin_or_secretagogue"}))
+	p.HomeReadings = []screening.Code{"oxygen_saturation", "blood_pressure"}
+	each := assess(t, p).EachDay
+	if slices.Sort(each); len(each) < 4 || len(slices.Compact(slices.Clone(each))) < len(each) {
+		t.Errorf("%v", each)
+	}
 }

@@ -213,7 +213,7 @@ func (c Check) stripsAway() bool {
 // untaken asks for what every day must bring and this one did not.
 func (c Check) untaken(o *Outcome) {
 	each := slices.Clone(o.EachDay)
-	if c.InsulinOrSecretagogue == Yes && !slices.Contains(each, askGlucose) {
+	if c.InsulinOrSecretagogue == Yes { // what is found twice stands once
 		each = append(each, askGlucose)
 	}
 	taken := map[Code]bool{

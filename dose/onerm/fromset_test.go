@@ -8,6 +8,7 @@ import (
 	"example.org/posology/dose/internal/lifttest"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/testdata/dosetest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"github.com/google/go-cmp/cmp"
@@ -115,7 +116,7 @@ func TestHalfPoints(t *testing.T) {
 		t.Errorf("%v to failure, %v", e.ToFailure, e.OneRM)
 	}
 	wantHigh, _ := estimate(t, set(6, 2), man).Interval.Max()
-	if high, _ := e.Interval.Max(); high != wantHigh || lowEnd(e) != lowEnd(estimate(t, set(6, 1), man)) {
+	if high, _ := e.Interval.Max(); high != wantHigh || dosetest.LowEnd(e) != dosetest.LowEnd(estimate(t, set(6, 1), man)) {
 		t.Errorf("interval %v, want up to %v", e.Interval, wantHigh)
 	}
 	if codes(e) != "practised reserve-added half-point interval lower-end" {
@@ -166,7 +167,7 @@ func TestRounding(t *testing.T) {
 	}
 	s = set(8, 2)
 	s.Load = 6 * units.Kilogram
-	if e := estimate(t, s, man); lowEnd(e) != 6_800*units.Gram {
+	if e := estimate(t, s, man); dosetest.LowEnd(e) != 6_800*units.Gram {
 		t.Errorf("%v in %v", e.OneRM, e.Interval)
 	}
 	rapid.Check(t, func(t *rapid.T) {
@@ -243,10 +244,4 @@ func TestAnswers(t *testing.T) {
 	if len(measured.Answers) != 0 {
 		t.Errorf("measured: answers %v", measured.Answers)
 	}
-}
-
-// lowEnd is the lower end of an estimate's interval.
-func lowEnd(e onerm.Estimate) units.Mass {
-	low, _ := e.Interval.Min()
-	return low
 }

@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/testdata/dosetest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/field"
@@ -102,8 +103,8 @@ func FuzzFromSet(f *testing.F) {
 		}
 		if s.Reps > 1 {
 			s.Reps--
-			if fewer, err := onerm.FromSet(s, ex, body.Person{Age: body.Age(age), Sex: body.Sex(sex), Training: body.Training(training)}); err == nil && lowEnd(fewer) > lowEnd(e) {
-				t.Errorf("one repetition fewer than %d raises %v to %v", reps, lowEnd(e), lowEnd(fewer))
+			if fewer, err := onerm.FromSet(s, ex, body.Person{Age: body.Age(age), Sex: body.Sex(sex), Training: body.Training(training)}); err == nil && dosetest.LowEnd(fewer) > dosetest.LowEnd(e) {
+				t.Errorf("one repetition fewer than %d raises %v to %v", reps, dosetest.LowEnd(e), dosetest.LowEnd(fewer))
 			}
 		}
 	})

@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/testdata/dosetest"
 	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -311,7 +312,7 @@ func TestDefaultOnOpenData(t *testing.T) {
 			continue
 		}
 		list = append(list, float64(e.OneRM)/s.oneRM-1)
-		if !e.Interval.Contains(units.Mass(s.oneRM)) || float64(lowEnd(e)) > s.oneRM {
+		if !e.Interval.Contains(units.Mass(s.oneRM)) || float64(dosetest.LowEnd(e)) > s.oneRM {
 			t.Errorf("%v for %d: %v, measured %v", s.load, s.reps, e.Interval, s.oneRM)
 		}
 	}

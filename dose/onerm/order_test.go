@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"example.org/posology/dose/onerm"
+	"example.org/posology/testdata/dosetest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 )
@@ -67,9 +68,9 @@ func TestOrder(t *testing.T) {
 	for w, group := range groups {
 		for _, a := range group {
 			for _, b := range group {
-				if a.reps <= b.reps && a.reserve <= b.reserve && lowEnd(a.estimate) > lowEnd(b.estimate) {
+				if a.reps <= b.reps && a.reserve <= b.reserve && dosetest.LowEnd(a.estimate) > dosetest.LowEnd(b.estimate) {
 					t.Errorf("%+v: %d done and %v left give %v, but %d and %v give %v", w,
-						a.reps, a.reserve, lowEnd(a.estimate), b.reps, b.reserve, lowEnd(b.estimate))
+						a.reps, a.reserve, dosetest.LowEnd(a.estimate), b.reps, b.reserve, dosetest.LowEnd(b.estimate))
 				}
 			}
 		}
@@ -86,8 +87,8 @@ func TestWhole(t *testing.T) {
 		if err := e.Validate(); err != nil {
 			t.Errorf("%+v: %v", d, err)
 		}
-		if !(lowEnd(e) > 0 && lowEnd(e) < e.OneRM) {
-			t.Errorf("lower end %v, estimate %v", lowEnd(e), e.OneRM)
+		if !(dosetest.LowEnd(e) > 0 && dosetest.LowEnd(e) < e.OneRM) {
+			t.Errorf("lower end %v, estimate %v", dosetest.LowEnd(e), e.OneRM)
 		}
 		high, _ := e.ToFailure.Max()
 		lowest := e.OneRM
@@ -108,7 +109,7 @@ func TestWhole(t *testing.T) {
 		if (e.Loading != 0) != (e.Formula == onerm.OConner) {
 			t.Errorf("taken %v, doses by %v", e.Formula, e.Loading)
 		}
-		if top, _ := e.Interval.Max(); !(float64(top) >= 1.05*float64(e.OneRM) && float64(lowEnd(e)) <= 0.95*float64(e.OneRM)) {
+		if top, _ := e.Interval.Max(); !(float64(top) >= 1.05*float64(e.OneRM) && float64(dosetest.LowEnd(e)) <= 0.95*float64(e.OneRM)) {
 			t.Errorf("%v in %v: narrower than ± 5 %%", e.OneRM, e.Interval)
 		}
 		if kemmler := len(e.Answers) > 0 && e.Answers[len(e.Answers)-1].Formula == onerm.Kemmler2006; kemmler != (e.Formula == onerm.Kemmler2006) {
@@ -122,7 +123,7 @@ func TestWhole(t *testing.T) {
 func TestAge(t *testing.T) {
 	for reps := 2; reps <= 10; reps++ {
 		at := func(age body.Age, sex body.Sex) units.Mass {
-			return lowEnd(estimate(t, set(reps, 0), body.Person{Age: age, Sex: sex, Training: body.Advanced}))
+			return dosetest.LowEnd(estimate(t, set(reps, 0), body.Person{Age: age, Sex: sex, Training: body.Advanced}))
 		}
 		if at(55, body.Female) > at(54, body.Female) || at(55, 0) > min(at(55, body.Female), at(55, body.Male)) {
 			t.Errorf("%d repetitions: %v at 54, %v at 55, %v without sex, %v as a man", reps,

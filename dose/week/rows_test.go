@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/week"
+	"example.org/posology/testdata/dosetest"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/field"
@@ -73,7 +74,7 @@ func TestBothSidesTestedPicksTheWeakerEitherWay(t *testing.T) {
 		q.Side = body.Right
 		r.Estimates = []onerm.Estimate{left, right, estimateOf(t, q, 10, 8, 2)} // a later, better test of the right
 		item := firstWeek(t, r).Sessions[0].Items[0]
-		weaker := min(lowEnd(left), lowEnd(right))
+		weaker := min(dosetest.LowEnd(left), dosetest.LowEnd(right))
 		if most := units.Must(weaker.Scale(0.5, units.Down)); item.Load.Each() > most {
 			t.Errorf("left %v kg: %v, want at most %v", leftKg, item.Load.Each(), most)
 		}
@@ -86,10 +87,4 @@ func TestBothSidesTestedPicksTheWeakerEitherWay(t *testing.T) {
 	if item := firstWeek(t, r).Sessions[0].Items[0]; item.Share == 0 {
 		t.Errorf("an estimate for both sides is not used: %+v", item)
 	}
-}
-
-// lowEnd is the lower end of an estimate's interval.
-func lowEnd(e onerm.Estimate) units.Mass {
-	low, _ := e.Interval.Min()
-	return low
 }

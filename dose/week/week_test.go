@@ -13,6 +13,7 @@ import (
 	"pgregory.net/rapid"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/choice"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
@@ -272,6 +273,8 @@ func TestWeekErrors(t *testing.T) {
 		{"unknown exercise", func(r *week.Request) { r.Exercises = []exercise.ID{"goblet-squad"} }, "/exercises/0", field.ErrUnknown},
 		{"empty estimate", func(r *week.Request) { r.Estimates = make([]onerm.Estimate, 1) }, "/estimates/0/one_rm", field.ErrOutOfRange},
 		{"no goal", func(r *week.Request) { r.Goal = 0 }, "/goal", field.ErrMissing},
+		{"a test of function of no day", func(r *week.Request) { r.Tried = make([]choice.Tried, 1) }, "/tried/0/day", field.ErrMissing},
+		{"more walked than a week has", func(r *week.Request) { r.Known.Easy = new(100_000) }, "/known/easy", field.ErrOutOfRange},
 	}
 	for _, tt := range tests {
 		r := weekOf(0)

@@ -23,6 +23,10 @@ func TestAlarms(t *testing.T) {
 	calm := read(t, review)
 	last := calm.Visits[len(calm.Visits)-1].Day
 	day := last + 3
+	without, err := calm.Assess(day)
+	if err != nil {
+		t.Fatal(err)
+	}
 	look := record.Look{Observation: dose.Observation{Who: "Doctor M", Day: last + 1}, Visits: len(calm.Visits), Happened: 1}
 	moment := func(codes ...screening.Code) func(*record.Record) {
 		return func(r *record.Record) { r.Visits[len(r.Visits)-1].Moment = &screening.Moment{Signs: codes} }
@@ -79,11 +83,21 @@ func TestAlarms(t *testing.T) {
 				if stops := re.Coming == nil && !slices.ContainsFunc(re.Items, func(i record.Decided) bool { return i.Decision.Action != progression.StopAndRefer }); stops == free || (len(re.Alarms) == 0) != free {
 					t.Errorf("%s, looked at %d, assessed %d: stops %v, %+v", tt.what, looked, assessed, stops, re.Alarms)
 				}
-				if !free && looked == 0 && (re.Screening.Route != tt.route || re.Screening.Meanwhile != screening.Nothing) {
-					t.Errorf("%s: %v, meanwhile %v", tt.what, re.Screening.Route, re.Screening.Meanwhile)
+				route := tt.route
+				if free || looked > 0 { // nobody is sent to be looked at once more
+					route = without.Screening.Route
+				}
+				if re.Screening.Route != route || !free && re.Screening.Meanwhile != screening.Nothing {
+					t.Errorf("%s, looked at %d: %v, meanwhile %v", tt.what, looked, re.Screening.Route, re.Screening.Meanwhile)
+				}
+				if (len(re.Overdue) > 0) != free { // else a test of strength would be due before the doctor
+					t.Errorf("%s, looked at %d: overdue %v", tt.what, looked, re.Overdue)
 				}
 				if !free && looked == 0 && len(r.Happened) == 0 && string(re.Alarms[0].Reasons[0].Code) != map[screening.Route]string{screening.Emergency: "progression.help-now", screening.SameDay: "progression.see-today", screening.AskFirst: "progression.look-first"}[tt.route] {
 					t.Errorf("%s: %v, but %s", tt.what, tt.route, re.Alarms[0].Reasons[0].Code)
+				}
+				if !free && looked > 0 && re.Alarms[0].Reasons[0].Code != "progression.looked-at" {
+					t.Errorf("%s, looked at: %+v", tt.what, re.Alarms[0].Reasons)
 				}
 				if len(r.Happened) != len(re.Told) {
 					t.Errorf("%s: told %+v", tt.what, re.Told)
@@ -113,8 +127,102 @@ func TestNothingIsPlannedWhileSomethingStands(t *testing.T) {
 		if stops := p.Week == nil && p.Screening.Meanwhile == screening.Nothing && p.Screening.Route == screening.SameDay; stops != (looked == 0) || errors.As(err, &none) != stops {
 			t.Errorf("looked %d: %v, %v, %v; %v", looked, p.Week != nil, p.Screening.Meanwhile, p.Screening.Route, err)
 		}
+		hurt := signed(t, looked > 0)
+		hurt.Days = began.Days
+		if p, err := hurt.Start(day); err != nil || p.Week != nil || (p.Screening.Route == screening.Emergency) != (looked == 0) {
+			t.Errorf("chest pain, looked %d: %v, %v", looked, err, p.Screening.Route)
+		}
 		if looked == 0 && (p.Stop.Constraint.Code != "progression.happened-faint" || none.Constraint.Code != p.Stop.Constraint.Code || !errors.Is(err, dose.ErrNoDose)) {
 			t.Errorf("%+v, %v", p.Stop, err)
+		}
+	}
+}
+
+// signed is a record in which the chest hurt at the last visit, and who has looked sends nobody.
+func signed(t *testing.T, looked bool) record.Record {
+	r := read(t, review)
+	n := len(r.Visits)
+	r.Visits[n-1].Moment = &screening.Moment{Signs: []screening.Code{"chest_symptom"}}
+	if looked {
+		r.Looked = []record.Look{{Observation: dose.Observation{Who: "Doctor M", Day: r.Visits[n-1].Day}, Visits: n}}
+	}
+	return r
+}
+
+// What stands on each day: a sign of a visit on its own day would not stop the next session, a
+// look of tomorrow free today's, a sprain hide a faint behind it.
+func TestAlarmsOfADay(t *testing.T) {
+	const day = units.Day(740045) // of the last visit
+	n := len(read(t, review).Visits)
+	sign := func(r *record.Record) {
+		r.Visits[n-1].Moment = &screening.Moment{Signs: []screening.Code{"chest_symptom"}}
+		r.Profile.Day = day - 1
+	}
+	told := func(kinds ...programme.HappeningKind) func(*record.Record) {
+		return func(r *record.Record) {
+			for _, kind := range kinds {
+				r.Happened = append(r.Happened, programme.Happening{Kind: kind, Day: day})
+			}
+			r.Profile.Day = day - 1
+		}
+	}
+	look := func(at units.Day, happened int) func(*record.Record) {
+		return func(r *record.Record) {
+			r.Looked = []record.Look{{Observation: dose.Observation{Who: "Doctor M", Day: at}, Visits: n, Happened: happened}}
+		}
+	}
+	assessed := func(at units.Day) func(*record.Record) { return func(r *record.Record) { r.Profile.Day = at } }
+	fell := func(at units.Day) func(*record.Record) {
+		return func(r *record.Record) {
+			e, _ := programme.Happening{Kind: programme.Fall, Day: at}.Event()
+			r.Checks = []screening.Check{{Day: day, Setting: r.Profile.Setting, Events: []screening.Event{e}}}
+		}
+	}
+	fall := fell(day)
+	for _, tt := range []struct {
+		what string
+		on   units.Day
+		want string // routes, and whether nobody has looked
+		of   []func(*record.Record)
+	}{
+		{"a sign of tomorrow", day - 1, "", []func(*record.Record){sign}},
+		{"of today", day, "emergency open", []func(*record.Record){sign}},
+		{"to be looked at tomorrow", day, "emergency open", []func(*record.Record){sign, look(day+1, 0)}},
+		{"looked at today", day, "emergency", []func(*record.Record){sign, look(day, 0)}},
+		{"and assessed before", day, "emergency", []func(*record.Record){sign, look(day, 0), assessed(day)}},
+		{"and assessed later", day + 1, "", []func(*record.Record){sign, look(day, 0), assessed(day + 1)}},
+		{"told tomorrow", day - 1, "", []func(*record.Record){told(programme.Faint)}},
+		{"told today", day, "same day open", []func(*record.Record){told(programme.Faint)}},
+		{"told before an assessment to come", day, "same day open", []func(*record.Record){told(programme.Faint), assessed(day + 1)}},
+		{"told, to be looked at tomorrow", day, "same day open", []func(*record.Record){told(programme.Faint), look(day+1, 1)}},
+		{"told, looked at today", day, "", []func(*record.Record){told(programme.Faint), look(day, 1)}},
+		{"told since a look", day, "same day open", []func(*record.Record){told(programme.Faint), look(day, 0)}},
+		{"the gravest first", day, "same day open, ask first open", []func(*record.Record){told(programme.Injury, programme.Faint)}},
+		{"the gravest stays", day, "same day open, ask first open", []func(*record.Record){told(programme.Faint, programme.Injury)}},
+		{"what nobody looked at before what is grave", day, "ask first open, emergency", []func(*record.Record){sign, told(programme.Injury), look(day, 0)}},
+		{"a fall of a check tomorrow", day - 1, "", []func(*record.Record){assessed(day - 1), fall}},
+		{"of a check today", day, "ask first", []func(*record.Record){assessed(day - 1), fall}},
+		{"on the day of the assessment", day, "ask first", []func(*record.Record){assessed(day), fall}},
+		{"of a day before it", day, "ask first", []func(*record.Record){assessed(day), fell(day - 3)}},
+		{"told as well, and not to the assessment", day, "ask first", []func(*record.Record){told(programme.Fall), assessed(day)}},
+		{"told, and not to an assessment since", day + 1, "ask first", []func(*record.Record){told(programme.Fall), assessed(day + 1)}},
+		{"before the assessment", day + 1, "", []func(*record.Record){assessed(day + 1), fall}},
+	} {
+		r := read(t, review)
+		for _, change := range tt.of {
+			change(&r)
+		}
+		list, err := r.Alarms(tt.on)
+		var got []string
+		for _, a := range list {
+			text := a.Route.String()
+			if a.Open {
+				text += " open"
+			}
+			got = append(got, text)
+		}
+		if err != nil || strings.Join(got, ", ") != tt.want {
+			t.Errorf("%s: %v, %q, want %q", tt.what, err, got, tt.want)
 		}
 	}
 }

@@ -6,6 +6,8 @@ import (
 	"testing"
 	"time"
 
+	"example.org/posology/dose"
+	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
@@ -114,5 +116,63 @@ func TestDaysFarApart(t *testing.T) {
 	ask(old, last)
 	if took := time.Since(begun); took > 10*time.Second {
 		t.Errorf("the plan of the year 1 took %v", took)
+	}
+}
+
+// A plan ends with the decision for another one, though that begins later: what lay between would
+// count as missed, and a set be taken for it.
+func TestPlanEndsWhenAnotherIsDecidedOn(t *testing.T) {
+	r := read(t, "version2/home-review.json")
+	first := r.Days[0] // a Tuesday
+	next := r.Entries[0]
+	r.Days = []units.Day{first + 49, first + 52}
+	next.Day, next.Given.Days = first+36, r.Days
+	r.Entries = []record.Entry{r.Entries[0], next}
+	if got := attendedTo(t, r, first+40); got[len(got)-1].Day != first+35 {
+		t.Errorf("%v", got)
+	}
+}
+
+// What was less than asked for at a visit is told of what was asked for then, and not of a weight
+// that was looked for.
+func TestShort(t *testing.T) {
+	const day, press = units.Day(740045), "dumbbell-floor-press" // 5 March 2027
+	undone := func(r *record.Record, last units.Day) {
+		drop(r, press, last)
+		r.Done = slices.DeleteFunc(slices.Clone(r.Done), func(s setlog.Set) bool { return s.Exercise == press && s.Day == day })
+		r.Visits[len(r.Visits)-1].But = nil
+	}
+	for _, tt := range []struct {
+		want   string
+		change func(*record.Record)
+	}{
+		{press + " below", func(*record.Record) {}},
+		{press + " not", func(r *record.Record) { undone(r, day) }},
+		{"", func(r *record.Record) { undone(r, day-1) }},
+		{"", func(r *record.Record) {
+			i := slices.IndexFunc(r.Asked, func(a record.Asked) bool { return a.Exercise == press && a.Count == 10 })
+			r.Asked[i].Finding = &dose.Search{MaxSteps: 1}
+		}},
+	} {
+		r := read(t, review)
+		tt.change(&r)
+		re, err := r.Assess(day + 3)
+		if err != nil {
+			t.Fatal(err)
+		}
+		got := ""
+		for _, s := range re.Attended.Short {
+			if got += string(s.Exercise) + " not"; s.Why != nil && s.Why.Code == "progression.below-dose" {
+				got = string(s.Exercise) + " below"
+			}
+		}
+		if got != tt.want {
+			t.Errorf("%q, want %q", got, tt.want)
+		}
+		for _, item := range re.Items { // as which the visit was planned
+			if plan := item.Log[len(item.Log)-1].Plan; (plan.Mode == dose.LoadFinding) != (plan.Finding != nil) {
+				t.Errorf("%s: %v, %+v", item.Name, plan.Mode, plan.Finding)
+			}
+		}
 	}
 }

@@ -149,6 +149,11 @@ func TestPractisedMovesOn(t *testing.T) {
 	if !by["reach"].Paused || re.Coming.Begun {
 		t.Errorf("after a fall: %+v; begun %v", by["reach"], re.Coming.Begun)
 	}
+	since := r // a plan that began since does not make what was practised before it undone
+	since.Beside.Since, since.Began = 0, day-3
+	if w, err := since.Week(day); err != nil || !slices.ContainsFunc(w.Beside, func(i beside.Item) bool { return i.Track == "stance" && i.Step == 12 }) {
+		t.Errorf("where the plan began later: %v, %+v", err, w.Beside)
+	}
 	kept := r
 	kept.Beside = re.Beside
 	if kept.Beside.Since != day || *kept.Beside.Stands != 4 {

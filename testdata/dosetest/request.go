@@ -96,6 +96,12 @@ func Estimate(t fieldtest.T, r dose.Request, kg float64, reps int, reserve float
 	return e
 }
 
+// LowEnd is the low end of an estimate's interval.
+func LowEnd(e onerm.Estimate) units.Mass {
+	low, _ := e.Interval.Min()
+	return low
+}
+
 // DoneSet is a set of the row.
 func DoneSet(kg float64, reps int, effort units.Effort) setlog.Set {
 	return setlog.Set{

@@ -68,10 +68,17 @@ func TestQuestionsFit(t *testing.T) {
 			p.Conditions = screening.AskedFor("total_hip_replacement")
 			p.Events = []screening.Event{{Code: "total_hip_replacement", Day: day - 60, Side: body.Right}}
 		}, "still to be left after the operation"},
+		{"what has no question of its own", func(p *screening.Profile) { p.Conditions = screening.AskedFor("end_stage_illness") }, "Is there any reason against resistance training"},
+		{"a kidney, of which an agreement alone is asked", func(p *screening.Profile) {
+			p.Diseases, p.Activity.Intensity = screening.AskedFor("renal"), screening.Idle
+		}, "Training waits for your agreement about"},
 	} {
 		p := well()
 		tt.change(&p)
 		got := written(t, p, nil)
+		if strings.Contains(tt.name, "alone") && strings.Contains(got, "Is there any reason against") {
+			t.Errorf("%s: asked twice in\n%s", tt.name, got)
+		}
 		if strings.Count(got, tt.want) != 1 || !strings.Contains(got, "MY QUESTIONS") {
 			t.Errorf("%s: no single %q in\n%s", tt.name, tt.want, got)
 		}
