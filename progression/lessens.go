@@ -137,9 +137,9 @@ func (n *now) tooHeavy() bool {
 	if given.Yes(n.last().Unable) {
 		return true
 	}
-	least := min(farFloor, n.bottom(), n.last().Plan.Count)
+	least := min(n.atLeast(farFloor), n.last().Plan.Count)
 	if n.onlyLighter(n.seen.Base) {
-		least = min(least, leastAtLightest+1)
+		least = min(least, n.atLeast(leastAtLightest+1))
 	}
 	return n.cameTo(&n.seen.Visit, least)
 }
@@ -197,7 +197,7 @@ func (n *now) simplerCount() int {
 	if !n.counts() || !n.seen.Known || n.seen.Visit.Done() < plan.Sets || n.seen.Reps < min(n.bottom(), plan.Count) {
 		return 0
 	}
-	if count := min(n.nearest(toRise), n.fitted.step.Count, plan.Count-1); count >= leastCount && n.fitted.step.Load == n.seen.Base {
+	if count := min(n.nearest(toRise), n.fitted.step.Count, plan.Count-1); count >= n.atLeast(leastCount) && n.fitted.step.Load == n.seen.Base {
 		return count
 	}
 	return 0

@@ -2,10 +2,8 @@ package progression
 
 import (
 	"errors"
-	"slices"
 
 	"example.org/posology/dose"
-	"example.org/posology/dose/strength"
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/internal/told"
 	"example.org/posology/progression/programme"
@@ -167,6 +165,8 @@ func (n *now) ease(d Decision, asks ask) (Decision, error) {
 
 // say asks the frame for a step and looks at the weight after it.
 func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, error) {
+	held, _ := n.counted(s.Load)
+	s.Held = min(s.Count, held)
 	p, err := n.f.Continue(s)
 	var barred *dose.ConstraintError
 	if errors.As(err, &barred) {
@@ -174,12 +174,6 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 	}
 	if err != nil {
 		return Decision{}, err
-	}
-	if p.Count < s.Count {
-		if held, _ := n.counted(p.Load.Each()); p.Count < held { // no reserve was told; see counted
-			p.Count, p.Chance = min(s.Count, held), strength.Chance{}
-			p.Reasons = slices.DeleteFunc(p.Reasons, func(r evidence.Reason) bool { return r.Code == "dose.chance" })
-		}
 	}
 	was := &n.last().Plan
 	asMuch := p.Load.Each() >= was.Load.Each() && p.Sets >= was.Sets && p.Count >= was.Count && p.Reserve.Least <= was.Reserve.Least

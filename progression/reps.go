@@ -91,9 +91,17 @@ func (n *now) fits(s dose.Step) (int, bool) {
 // leastOf are the fewest repetitions that a set is asked for.
 func (n *now) leastOf(each units.Mass) int {
 	if n.onlyLighter(each) {
-		return min(leastAtLightest, n.bottom())
+		return n.atLeast(leastAtLightest)
 	}
-	return min(leastCount, n.bottom())
+	return n.atLeast(leastCount)
+}
+
+// atLeast is a count, no more than the range begins with and no fewer than screening asks for.
+func (n *now) atLeast(few int) int {
+	if n.counts() {
+		few = max(few, n.c.Request.Screening.Limits.LeastCount)
+	}
+	return min(few, n.bottom())
 }
 
 // kept is how many repetitions stay of what was just done as asked: up to the floor, as
@@ -101,10 +109,7 @@ func (n *now) leastOf(each units.Mass) int {
 // less than was asked. What was clearly easy is not taken away: all of it stays, and after
 // two calm visits one more may come, up to what every set told. 0: none.
 func (n *now) kept() int {
-	floor := min(n.bottom(), farFloor)
-	if n.c.Policy.Floor > 0 {
-		floor = min(floor, n.c.Policy.Floor)
-	}
+	floor := n.atLeast(min(farFloor, cmp.Or(n.c.Policy.Floor, farFloor)))
 	if seen := &n.seen.Visit; !n.counts() || n.back != nil || seen.Done() < seen.Plan.Sets {
 		return 0
 	}
@@ -125,7 +130,11 @@ func (n *now) kept() int {
 		if told < n.last().Plan.Reserve.Least {
 			least, need = min(least, floor), floor
 		}
-		if least = min(least, history.Leaves(s.Reps, told, n.out.Reserve.Least)); s.Reps < n.last().Plan.Count || !visit.Searches(&n.last().Plan) { // a trial asks for few
+		leaves := history.Leaves(s.Reps, told, n.out.Reserve.Least)
+		if told >= calmLeft && floor == n.c.Request.Screening.Limits.LeastCount && !n.out.Reserve.Countable && n.out.Reserve == n.last().Plan.Reserve {
+			leaves = max(leaves, floor) // see leftEnough: the count can fall no more
+		}
+		if least = min(least, leaves); s.Reps < n.last().Plan.Count || !visit.Searches(&n.last().Plan) { // a trial asks for few
 			least = min(least, s.Reps+more)
 		}
 	}

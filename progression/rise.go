@@ -1,6 +1,7 @@
 package progression
 
 import (
+	"cmp"
 	"sort"
 
 	"example.org/posology/dose"
@@ -80,15 +81,10 @@ func (n *now) gap(gap equipment.Gap) *Jump {
 
 // floor returns the fewest repetitions with which the weight that j leads to is taken.
 func (n *now) floor(j Jump) int {
-	least := n.bottom()
-	switch {
-	case n.c.Request.Exercise.MovesBody || !j.far() && n.out.Phase != dose.Familiarise:
-	case n.c.Policy.Floor > 0:
-		least = min(least, n.c.Policy.Floor)
-	default:
-		least = min(least, farFloor)
+	if n.c.Request.Exercise.MovesBody || !j.far() && n.out.Phase != dose.Familiarise {
+		return n.bottom()
 	}
-	return least
+	return n.atLeast(cmp.Or(n.c.Policy.Floor, farFloor))
 }
 
 // withinLimits reports whether there is a next weight that no limit forbids.
