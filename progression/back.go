@@ -75,12 +75,12 @@ func (n *now) comeBack(s dose.Step) (fit, error) {
 		if lighter := n.below(w); lighter < cut && count >= min(n.bottom(), farFloor) {
 			return n.fewerForLoad(s, w, count), nil
 		} else if lighter >= w { // nothing is: fewer repetitions, below the range if need be
-			return n.fewerForLoad(s, w, max(1, count)), nil
+			return n.fewerForLoad(s, w, max(n.leastOf(w), count)), nil
 		}
 	}
 	load, count := max(each, min(n.lightest(), s.Load)), n.bottom()
 	if n.counts() && load >= s.Load { // not by the range: of another one it may begin higher
-		count = max(1, n.repsAfter(load, n.back.Load))
+		count = max(n.leastOf(load), n.repsAfter(load, n.back.Load))
 	}
 	if load >= s.Load {
 		return n.fewerForLoad(s, load, count), nil
@@ -100,15 +100,29 @@ func (n *now) fewerForLoad(s dose.Step, each units.Mass, most int) fit {
 
 // repsAfter returns how many repetitions of a weight the chance allows once strength
 // has fallen to a share: as many as now of a weight as much heavier; where nothing is
-// known, as many fewer as the equation of doses takes off what was asked.
+// known, as many fewer as the equation of doses takes off what was asked; no fewer than what
+// every set told leaves so.
 func (n *now) repsAfter(each units.Mass, strength units.Fraction) int {
 	heavier, err := each.Scale(1/strength, units.Up)
 	if err != nil {
 		return 0
 	}
-	if count, ok := n.allows(heavier); ok && !n.c.Request.Exercise.MovesBody {
-		return count
+	count, ok := n.allows(heavier)
+	if n.onlyLighter(each) { // no band or first weight is too light for it
+		count, ok = n.mostBy(n.strength, heavier)
 	}
-	failure := float64(n.step.Count) + float64(n.out.Reserve.Least)
-	return n.step.Count - int(math.Ceil((failure+epleyReps)*float64(1-strength)))
+	if !ok || n.c.Request.Exercise.MovesBody {
+		count = n.step.Count - n.lost(n.step.Count, strength)
+	}
+	if each == n.seen.Base {
+		count = max(count, n.kept())
+	}
+	return count
+}
+
+// lost is how many repetitions a count that leaves the reserve loses once strength has fallen
+// to a share.
+func (n *now) lost(count int, strength units.Fraction) int {
+	failure := float64(count) + float64(n.out.Reserve.Least)
+	return int(math.Ceil((failure + epleyReps) * float64(1-strength)))
 }

@@ -52,7 +52,7 @@ var nextFacts = []evidence.Fact{
 	{ID: told.ExtraSet, Value: "a set more, up to the guideline's most, comes after slower lowering and a pause, and only where the next weight could be neither shown nor tried", Basis: evidence.Design},
 	{ID: told.Limit, Value: "a limit is not worked round: below it repetitions go to the top of the guideline's range, no further", Basis: evidence.Design},
 	{ID: told.KitEnds, Value: "where the kit, repetitions, pace, sets and variants are used up the dose is held, and a weight in between is what would help", Basis: evidence.Design},
-	{ID: told.TwoRises, Value: fmt.Sprintf("at most %d loads rise at one visit, the smallest steps first, and at most %d are looked for or felt", mostRises, mostFinds), Basis: evidence.Design},
+	{ID: told.TwoRises, Value: fmt.Sprintf("at most %d loads rise at one visit, those first that did not for longest, then the smallest steps, and at most %d are looked for or felt", mostRises, mostFinds), Basis: evidence.Design},
 	{ID: told.OneNew, Value: fmt.Sprintf("at most %d exercise is new at one visit, %d where a named person watches that day, those that must change first; a new one was seen by nobody, and begins with the lightest weight, without looking for more", newUnwatched, newWatched), Basis: evidence.Design},
 	{ID: told.KeepUp, Value: "in maintenance the load is kept; sets and a load that were eased come back, and nothing else is made harder", Basis: evidence.Design, From: []evidence.FactID{"dose.maintain"}},
 	{ID: told.Familiarising, Value: "while movements are learnt only sets that the phase begins with, repetitions within the range, and weights shown or clearly easy are added; the rest waits for the review", Basis: evidence.Design},

@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/strength"
+	"example.org/posology/progression/internal/history"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/units"
@@ -68,10 +69,10 @@ func (n *now) lookedFor() bool {
 	}
 	for i := len(n.c.Log) - 1; i >= 0; i-- {
 		v := &n.c.Log[i]
-		if i == len(n.c.Log)-calmVisits && n.leftEasily(v) && n.searchesAnew() {
+		if i == len(n.c.Log)-calmVisits && history.LeftEasily(v, n.seen.Base) && n.searchesAnew() {
 			return true
 		}
-		if !n.leftEasily(v) || v.Plan.Finding == nil && v.Plan.Load.Each() != n.seen.Base {
+		if !history.LeftEasily(v, n.seen.Base) || v.Plan.Finding == nil && v.Plan.Load.Each() != n.seen.Base {
 			return false
 		}
 		if v.Plan.Finding != nil {
@@ -91,15 +92,7 @@ func (n *now) searchesAnew() bool {
 // firstSearch reports whether no weight but the lightest was ever tried: as on the first
 // day of a search, nothing then tells how near the next one is.
 func (n *now) firstSearch() bool {
-	return n.seen.Base <= n.lightest() && n.leftEasily(n.last()) && n.lookedFor()
-}
-
-// leftEasily reports whether nothing heavier than the present weight was done, and every
-// set with it left more than can be counted.
-func (n *now) leftEasily(v *visit.Visit) bool {
-	left, known := v.With(v.SetsWith(func(m units.Mass) bool { return m == n.seen.Base })).Reserve()
-	heavier := v.SetsWith(func(m units.Mass) bool { return m > n.seen.Base })
-	return known && left > rule.Countable && len(heavier) == 0
+	return n.seen.Base <= n.lightest() && history.LeftEasily(n.last(), n.seen.Base) && n.lookedFor()
 }
 
 // cameNear reports whether a set of a visit with the present weight by itself came near
@@ -155,12 +148,15 @@ func (n *now) triedInVain() bool { return n.seen.Tried && n.seen.Gates.Advice ==
 func (n *now) resumes() bool { return visit.Searches(&n.last().Plan) && !visit.Searches(n.before) }
 
 // saysDeclined asks why a weight that was to be tried or felt was not, where what was done
-// was easy enough for it.
-func (n *now) saysDeclined() []evidence.Reason {
-	if !n.seen.BeyondCounting() || !n.h.Declined(n.seen.Base, 1) {
+// was easy enough for it and no other is taken, and says later on that this is missing.
+func (n *now) saysDeclined(change Change) []evidence.Reason {
+	switch {
+	case n.jump == nil || change == MoreLoad || change == FindLoad || !n.seen.BeyondCounting() || !n.h.Declined(n.seen.Base, feelEvery):
 		return nil
+	case n.h.Declined(n.seen.Base, 1):
+		return []evidence.Reason{because("progression.not-tried").With(evidence.Count("visits", feelEvery))}
 	}
-	return []evidence.Reason{because("progression.not-tried").With(evidence.Count("visits", feelEvery))}
+	return []evidence.Reason{because("progression.try-missing").With(evidence.Mass("next", n.jump.To.Each()), evidence.Count("visits", feelEvery))}
 }
 
 // tries reports whether the next weight may be tried, of an exercise in which none can

@@ -4,8 +4,8 @@ import (
 	"slices"
 
 	"example.org/posology/dose"
-	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/internal/given"
+	"example.org/posology/progression/internal/history"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
@@ -46,6 +46,8 @@ var lessens = [...]lessening{
 		func(n *now) bool { return n.seen.Base > n.most }, func(n *now) []evidence.Reason {
 			return []evidence.Reason{because("progression.above-limit").With(evidence.Mass("load", n.seen.Base), evidence.Mass("most", n.most))}
 		}},
+	{"few-for-limit", "the last count lies below the least of screening", "a lighter weight, or an easier variant", 0, codes("progression.few-for-limit"),
+		func(n *now) bool { return n.step.Count < n.atLeast(1) }, only("progression.few-for-limit")},
 	{"lighter-day", "the day's check asks for a lighter session", "as the check says", setTaken, codes("progression.lighter-day"),
 		(*now).dayIsLighter, only("progression.lighter-day")},
 	{"too-heavy", "the weight could not be lifted, or in some set too seldom even to failure", "a lighter weight, or an easier variant", lighterWeight, codes("progression.too-much", "progression.easier-variant"),
@@ -141,26 +143,13 @@ func (n *now) tooHeavy() bool {
 	if n.onlyLighter(n.seen.Base) {
 		least = min(least, n.atLeast(leastAtLightest+1))
 	}
-	return n.cameTo(&n.seen.Visit, least)
+	return history.CameTo(n.seen.Visit.Sets, least, n.counts())
 }
 
 // onlyLighter reports whether a weight is the lightest, of an exercise of which no
 // easier variant is as near as a lighter weight.
 func (n *now) onlyLighter(each units.Mass) bool {
 	return each <= n.lightest() && n.counts() && !n.c.Request.Exercise.MovesBody
-}
-
-// cameTo reports whether some set came to fewer repetitions than least, those told in
-// reserve among them.
-func (n *now) cameTo(v *visit.Visit, least int) bool {
-	return slices.ContainsFunc(v.Sets, func(s setlog.Set) bool {
-		able := float64(s.Reps)
-		if left, err := s.Effort.RIR(); err == nil && n.counts() {
-			told, _ := left.Min() // what was not recorded may have been nothing
-			able += float64(told)
-		}
-		return able < float64(least)
-	})
 }
 
 // below3 reports whether the last visits, as many as the rule asks for, were
@@ -186,7 +175,7 @@ func (n *now) below3() bool {
 func (n *now) tooLittle(v *visit.Visit) bool {
 	low, _ := v.Plan.Span.Min()
 	few := v.Plan.Count < low && n.onlyLighter(v.Plan.Load.Each())
-	return v.Below() && (!few || v.Done() < v.Plan.Sets || n.cameTo(v, leastAtLightest+1))
+	return v.Below() && (!few || v.Done() < v.Plan.Sets || history.CameTo(v.Sets, leastAtLightest+1, n.counts()))
 }
 
 // simplerCount is the count that leaves the reserve asked where all sets were done and

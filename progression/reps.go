@@ -107,14 +107,15 @@ func (n *now) atLeast(few int) int {
 // kept is how many repetitions stay of what was just done as asked: up to the floor, as
 // many as leave the reserve by what every set told, and all of the floor where one told
 // less than was asked. What was clearly easy is not taken away: all of it stays, and after
-// two calm visits one more may come, up to what every set told. 0: none.
+// two calm visits one more may come, up to what every set told. After days missed it is what
+// they leave of what was asked, up to the floor. 0: none.
 func (n *now) kept() int {
 	floor := n.atLeast(min(farFloor, cmp.Or(n.c.Policy.Floor, farFloor)))
-	if seen := &n.seen.Visit; !n.counts() || n.back != nil || seen.Done() < seen.Plan.Sets {
+	if seen := &n.seen.Visit; !n.counts() || n.back != nil && n.back.Anew || seen.Done() < seen.Plan.Sets {
 		return 0
 	}
 	least, more, need := floor, 0, n.leastOf(n.seen.Base)
-	switch easy := n.seen.BeyondCounting(); {
+	switch easy := n.seen.BeyondCounting() && n.back == nil; {
 	case easy && n.calm():
 		least, more = n.last().Plan.Count+1, 1
 	case easy:
@@ -131,7 +132,11 @@ func (n *now) kept() int {
 			least, need = min(least, floor), floor
 		}
 		leaves := history.Leaves(s.Reps, told, n.out.Reserve.Least)
-		if told >= calmLeft && floor == n.c.Request.Screening.Limits.LeastCount && !n.out.Reserve.Countable && n.out.Reserve == n.last().Plan.Reserve {
+		switch {
+		case n.back != nil:
+			leaves = min(leaves, n.step.Count)
+			leaves -= n.lost(leaves, n.back.Load)
+		case told >= calmLeft && floor == n.c.Request.Screening.Limits.LeastCount && !n.out.Reserve.Countable && n.out.Reserve == n.last().Plan.Reserve:
 			leaves = max(leaves, floor) // see leftEnough: the count can fall no more
 		}
 		if least = min(least, leaves); s.Reps < n.last().Plan.Count || !visit.Searches(&n.last().Plan) { // a trial asks for few

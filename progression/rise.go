@@ -167,7 +167,9 @@ func (n *now) furthest() *Jump {
 		}
 		last = to
 	}
-	last.say()
+	if last.say(); last != n.jump {
+		last.Reasons = []evidence.Reason{because("progression.steps-at-once").With(evidence.Mass("from", last.From), evidence.Mass("to", last.To.Each()), evidence.Share("share", last.External))}
+	}
 	return last
 }
 

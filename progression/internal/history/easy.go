@@ -56,3 +56,38 @@ func notEasy(s setlog.Set) bool {
 	told, known := left.Min()
 	return err != nil || !known || told <= rule.Countable
 }
+
+// LeftEasily reports whether nothing heavier than a weight was done, and every set with it left
+// more than can be counted.
+func LeftEasily(v *visit.Visit, each units.Mass) bool {
+	left, known := v.With(v.SetsWith(func(m units.Mass) bool { return m == each })).Reserve()
+	heavier := v.SetsWith(func(m units.Mass) bool { return m > each })
+	return known && left > rule.Countable && len(heavier) == 0
+}
+
+// CameTo reports whether some set came to fewer repetitions than least; of what is counted
+// those told in reserve are among them.
+func CameTo(sets []setlog.Set, least int, counted bool) bool {
+	return slices.ContainsFunc(sets, func(s setlog.Set) bool {
+		able := float64(s.Reps)
+		if left, err := s.Effort.RIR(); err == nil && counted {
+			told, _ := left.Min() // what was not recorded may have been nothing
+			able += float64(told)
+		}
+		return able < float64(least)
+	})
+}
+
+// Hardest returns the rating of the hardest set, false where one has none on the scale omni.
+func Hardest(sets []setlog.Set) (units.Effort, bool) {
+	hardest := units.Must(units.OMNI(0))
+	for _, s := range sets {
+		if s.Effort.Scale() != units.ScaleOMNI {
+			return hardest, false
+		}
+		if s.Effort.Number() > hardest.Number() {
+			hardest = s.Effort
+		}
+	}
+	return hardest, true
+}
