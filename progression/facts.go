@@ -6,6 +6,7 @@ import (
 	"slices"
 	"sync"
 
+	"example.org/posology/progression/internal/history"
 	"example.org/posology/progression/internal/told"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
@@ -58,5 +59,6 @@ var nextFacts = []evidence.Fact{
 	{ID: told.Familiarising, Value: "while movements are learnt only sets that the phase begins with, repetitions within the range, and weights shown or clearly easy are added; the rest waits for the review", Basis: evidence.Design},
 	{ID: told.AskFirst, Value: "while somebody is to be asked before training goes beyond light and supervised work, or practice without weights, nothing is made harder", Basis: evidence.Design},
 	{ID: told.Beside, Value: fmt.Sprintf("only with somebody beside is a load looked for within a visit, and a step taken of more than %v of the weight held or, where it is known, more than %v of all that is moved, unless the log of %d days shows the weight itself; alone nothing heavier than was lifted before goes over head or face; repetitions and pace take its place, no sets", bigHeld, bigMoved, visit.KnownDays), Basis: evidence.Design, From: []evidence.FactID{told.Guidance}},
+	{ID: told.Unlike, Value: fmt.Sprintf("told reserves are asked about, and no dose goes by it, where %d visits running told one reserve of %d or fewer of what comes to more than %v apart, or the last visit comes to less than %v of what %d days before it did", history.SameVisits, rule.Countable, history.ToldApart, history.FarBelow, visit.KnownDays), Basis: evidence.Design, From: []evidence.FactID{"onerm.epley"}},
 	{ID: told.BridgeTop, Value: fmt.Sprintf("bridging by repetitions ends at %d, at %d to a weight more than %v heavier, or at the end of the exercise's own range: the arithmetic is far off beyond", bridgeTop, bridgeFar, feelShare), Basis: evidence.Design, From: []evidence.FactID{told.Bridge}},
 }

@@ -112,6 +112,9 @@ func see(c *Course, waits waiting) (n *now, d Decision, err error) {
 	if err != nil {
 		return nil, Decision{}, err
 	}
+	if code, values := h.Unlike(); code != "" {
+		d.because(because(code).With(values...))
+	}
 	return n, d, nil
 }
 

@@ -39,6 +39,8 @@ var kept = []say.Row{
 	say.That("progression.resumed", say.Rests{FindOn}, "", "After the trial the dose before it is taken up again."),
 	say.That("progression.not-tried", say.Rests{Try}, "You did not try the heavier weight. Was there a reason? Please tell us; we leave it for now.", "A heavier weight was to be tried or felt, was not, and what was done was easy: ask why. It is left for {visits} visits."),
 	say.That("progression.try-missing", say.Rests{Try}, "To go on, the next weight has to be tried, with somebody beside you. Please tell us what speaks against it.", "All of it is easy, and only a try of {next} each would show that it can be used: it was offered within the last {visits} visits and not taken, and is offered again after them. Ask what keeps it."),
+	say.That("progression.same-told", say.Rests{Unlike}, "", "At {visits} visits running every set told {left} left, though load and repetitions did not come to the same: what is told may not be what is left. Watch a set, and ask how it is judged; the dose goes by what was told."),
+	say.That("progression.far-below", say.Rests{Unlike}, "", "What the last visit told comes to less than half of what was lifted within {days} days before: one of them may be a slip, or a sign of something else. Ask, and look at it; the dose goes by what was told."),
 	say.That("progression.hold", say.Rests{Gates}, "", "Nothing is made harder. What keeps it: {gate}."),
 	say.That("progression.maintain", say.Rests{KeepUp}, "", "Maintenance: the dose is kept, and nothing is made harder than it was."),
 	say.That("progression.ask-first", say.Rests{AskFirst}, "", "Until somebody has been asked only light supervised work, or practice without weights, goes on: the dose stays."),
