@@ -31,9 +31,6 @@ const (
 	feelShare units.Fraction = 0.15 // of a step, above which the weight is felt
 )
 
-// far reports whether a weight lies so far ahead that fewer repetitions of it do.
-func (j Jump) far() bool { return j.over(farShare) }
-
 // over reports whether the step is larger than a share, or of a size that is not known.
 func (j Jump) over(most units.Fraction) bool { return j.share() <= 0 || j.share() > most }
 
@@ -81,7 +78,7 @@ func (n *now) gap(gap equipment.Gap) *Jump {
 
 // floor returns the fewest repetitions with which the weight that j leads to is taken.
 func (n *now) floor(j Jump) int {
-	if n.c.Request.Exercise.MovesBody || !j.far() && n.out.Phase != dose.Familiarise {
+	if n.c.Request.Exercise.MovesBody || !j.over(farShare) && n.out.Phase != dose.Familiarise {
 		return n.bottom()
 	}
 	return n.atLeast(cmp.Or(n.c.Policy.Floor, farFloor))
