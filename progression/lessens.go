@@ -71,7 +71,7 @@ func only(code evidence.ReasonCode) func(*now) []evidence.Reason {
 
 func (n *now) saysBack() []evidence.Reason {
 	f, err := n.comeBack(n.same(&n.last().Plan))
-	if err != nil || !f.fell { // the error comes with the step
+	if err != nil || !f.fell || f.step.Count >= n.last().Plan.Count { // the error comes with the step
 		return n.back.Reasons
 	}
 	return append(slices.Clip(n.back.Reasons), because("progression.reps-for-load").With(evidence.Count("count", f.step.Count)))
