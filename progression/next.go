@@ -5,9 +5,11 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/progression/internal/given"
+	"example.org/posology/progression/internal/history"
 	"example.org/posology/progression/internal/told"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
+	"example.org/posology/progression/visit"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
@@ -112,8 +114,10 @@ func see(c *Course, waits waiting) (n *now, d Decision, err error) {
 	if err != nil {
 		return nil, Decision{}, err
 	}
-	if code, values := h.Unlike(); code != "" {
-		d.because(because(code).With(values...))
+	if left, same := h.SameTold(); same {
+		d.because(because("progression.same-told").With(evidence.Count("visits", history.SameVisits), evidence.Number("left", left)))
+	} else if h.FarBelow() {
+		d.because(because("progression.far-below").With(evidence.Days("days", visit.KnownDays)))
 	}
 	return n, d, nil
 }

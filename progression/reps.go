@@ -42,7 +42,7 @@ func (n *now) fit(s dose.Step) fit {
 	}
 	few := n.counts() && known && most < n.leastOf(s.Load)
 	if few && n.c.Request.Exercise.MovesBody { // of which nothing is known but how the last sets ended
-		most, few = n.leastOf(s.Load), false
+		most, few = max(most, n.fewest(s.Load)), false
 	}
 	if !n.counts() || !known || s.Load == from.Load && most >= s.Count {
 		return fit{step: from, few: few && s.Count >= n.leastOf(s.Load)}
@@ -83,17 +83,20 @@ func (n *now) fits(s dose.Step) (int, bool) {
 	}
 	near := n.nearest(toFall)
 	if n.onlyLighter(s.Load) && !n.tooHeavy() {
-		near = max(near, n.leastOf(s.Load))
+		near = max(near, n.fewest(s.Load))
 	}
 	return min(most, near), true
 }
 
 // leastOf are the fewest repetitions that a set is asked for.
-func (n *now) leastOf(each units.Mass) int {
+func (n *now) leastOf(each units.Mass) int { return n.atLeast(n.fewest(each)) }
+
+// fewest is leastOf without screening, which asks for more and shows nothing.
+func (n *now) fewest(each units.Mass) int {
 	if n.onlyLighter(each) {
-		return n.atLeast(leastAtLightest)
+		return min(leastAtLightest, n.bottom())
 	}
-	return n.atLeast(leastCount)
+	return min(leastCount, n.bottom())
 }
 
 // atLeast is a count, no more than the range begins with and no fewer than screening asks for.
@@ -107,8 +110,7 @@ func (n *now) atLeast(few int) int {
 // kept is how many repetitions stay of what was just done as asked: up to the floor, as
 // many as leave the reserve by what every set told, and all of the floor where one told
 // less than was asked. What was clearly easy is not taken away: all of it stays, and after
-// two calm visits one more may come, up to what every set told. After days missed it is what
-// they leave of what was asked, up to the floor. 0: none.
+// two calm visits one more may come, up to what every set told. Days missed take theirs. 0: none.
 func (n *now) kept() int {
 	floor := n.atLeast(min(farFloor, cmp.Or(n.c.Policy.Floor, farFloor)))
 	if seen := &n.seen.Visit; !n.counts() || n.back != nil && n.back.Anew || seen.Done() < seen.Plan.Sets {
@@ -131,12 +133,12 @@ func (n *now) kept() int {
 		if told < n.last().Plan.Reserve.Least {
 			least, need = min(least, floor), floor
 		}
-		leaves := history.Leaves(s.Reps, told, n.out.Reserve.Least)
-		switch {
-		case n.back != nil:
-			leaves = min(leaves, n.step.Count)
-			leaves -= n.lost(leaves, n.back.Load)
-		case told >= calmLeft && floor == n.c.Request.Screening.Limits.LeastCount && !n.out.Reserve.Countable && n.out.Reserve == n.last().Plan.Reserve:
+		leaves, calm := history.Leaves(s.Reps, told, n.out.Reserve.Least), history.Leaves(s.Reps, told, calmLeft)
+		if n.back != nil {
+			leaves, calm = min(leaves, n.step.Count), min(calm, bridgeFar)
+			leaves, calm = leaves-n.lost(leaves, n.out.Reserve.Least, n.back.Load), calm-n.lost(calm, calmLeft, n.back.Load)
+		}
+		if calm >= floor && floor == n.c.Request.Screening.Limits.LeastCount && !n.out.Reserve.Countable && n.out.Reserve == n.last().Plan.Reserve {
 			leaves = max(leaves, floor) // see leftEnough: the count can fall no more
 		}
 		if least = min(least, leaves); s.Reps < n.last().Plan.Count || !visit.Searches(&n.last().Plan) { // a trial asks for few
@@ -176,7 +178,7 @@ func (n *now) nearest(more int) int {
 			told, _ := left.Min()
 			count := history.Leaves(s.Reps, told, n.out.Reserve.Least)
 			if least = min(least, count+more); told == 0 { // which nobody misjudges; one such day takes no weight away
-				least = min(least, max(count, n.leastOf(n.seen.Base)))
+				least = min(least, max(count, n.fewest(n.seen.Base)))
 			}
 		}
 	}

@@ -6,7 +6,6 @@ import (
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/units"
-	"example.org/posology/units/evidence"
 )
 
 // From when on what is told, as far as it can be counted, of reserve does not go with what is lifted. No strength changes
@@ -17,25 +16,9 @@ const (
 	FarBelow   units.Fraction = 0.5  // of what was lifted within [visit.KnownDays]
 )
 
-// Unlike asks about reserves told that do not go with what was lifted: the same at five visits
-// running though what it was told of came to more and less, or one that makes half of what
-// was lifted lately. It returns a code, "" for none, and its values. No dose goes by it.
-func (h *History) Unlike() (evidence.ReasonCode, []evidence.Arg) {
-	if h.Request.Exercise.Measure != exercise.Repetitions {
-		return "", nil
-	}
-	if left, ok := h.sameTold(); ok {
-		return "progression.same-told", []evidence.Arg{evidence.Count("visits", SameVisits), evidence.Number("left", left)}
-	}
-	if h.farBelow() {
-		return "progression.far-below", []evidence.Arg{evidence.Days("days", visit.KnownDays)}
-	}
-	return "", nil
-}
-
-// sameTold reports whether every set of the last visits told one reserve, of loads and counts
+// SameTold reports whether every set of the last visits told one reserve, of loads and counts
 // that do not come to the same.
-func (h *History) sameTold() (told units.RIR, ok bool) {
+func (h *History) SameTold() (told units.RIR, ok bool) {
 	visits := 0
 	var least, most float64
 	for i := len(h.Log) - 1; i >= 0 && visits < SameVisits; i-- {
@@ -57,9 +40,9 @@ func (h *History) sameTold() (told units.RIR, ok bool) {
 	return told, visits == SameVisits && most > least*float64(1+ToldApart)
 }
 
-// farBelow reports whether the sets of the last visit come to less than half of what one of
+// FarBelow reports whether the sets of the last visit come to less than half of what one of
 // the last weeks came to.
-func (h *History) farBelow() bool {
+func (h *History) FarBelow() bool {
 	var now, best float64
 	for i := len(h.Log) - 1; i >= 0 && int(h.Day-h.Log[i].Day) <= visit.KnownDays; i-- {
 		for j := range h.Log[i].Sets {
@@ -82,7 +65,8 @@ func (h *History) comesTo(s *setlog.Set) (shown float64, told units.RIR, known b
 	left, err := s.Effort.RIR()
 	told, known = left.Min()
 	load := max(1, float64(h.WithBody(visit.Each(*s)))) // of the body alone the repetitions tell
-	return load * (1 + (float64(s.Reps)+float64(told))/epleyReps), told, err == nil && known
+	counted := h.Request.Exercise.Measure == exercise.Repetitions
+	return load * (1 + (float64(s.Reps)+float64(told))/epleyReps), told, err == nil && known && counted
 }
 
 const epleyReps = 30 // of 1RM = load × (1 + repetitions/30)
