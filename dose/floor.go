@@ -1,6 +1,7 @@
 package dose
 
 import (
+	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/units"
@@ -21,6 +22,20 @@ func floorOf(row *tableRow, rel onerm.Relation) (units.Fraction, guideline.Field
 	}
 	share, err := rel.Fraction(float64(most))
 	return share, guideline.FieldRM, err == nil
+}
+
+// leastCount is the fewest repetitions that a set may have, 1 where none is asked for.
+func (f *Frame) leastCount() int {
+	if f.r.Exercise.Measure != exercise.Repetitions {
+		return 1
+	}
+	return max(1, f.r.Screening.Limits.LeastCount)
+}
+
+// tooFew says that nothing is light enough for as many repetitions as screening asks for.
+func (f *Frame) tooFew(count int) error {
+	why := evidence.Because("dose.too-few", factLimits).With(evidence.Count("count", count), evidence.Count("least", f.leastCount()))
+	return f.r.barred(ErrTooHeavy, why, evidence.Because("dose.free-by-variant"))
 }
 
 // raiseCount leaves out counts below what screening asks for.

@@ -91,8 +91,11 @@ func (d *draft) fromKnown() error {
 	}
 	load = d.table.Lightest()
 	count, _ := d.Allows(load.Each(), 0)
-	if count == 0 {
+	switch {
+	case count == 0:
 		return d.tooHeavy(ceiling)
+	case count < d.leastCount():
+		return d.tooFew(count)
 	}
 	d.because(evidence.Because("dose.only-lightest", factBest).With(evidence.Mass("lightest", load.Each()), evidence.Mass("most", ceiling)))
 	d.take(load, count)

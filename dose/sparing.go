@@ -49,10 +49,10 @@ func (f *Frame) sparing() bool {
 // Feelable returns the weight after each that one set may feel, as a [Feel]: where
 // somebody saw the technique within four weeks and is there, on a day that is no lighter
 // one, within every limit, and where what is known of strength comes within 5 % of it.
-// It is false under whatever rules out counts under 6, and in osteoporosis for hinges and
+// It is false under whatever rules out counts under 6, or low ones at all, and in osteoporosis for hinges and
 // carried loads. How long ago the last one was, and how it went, is the caller's.
 func (f *Frame) Feelable(each units.Mass) (equipment.Load, bool) {
-	if f == nil || !f.ability.Known() || !f.mayRise() || f.learning() || f.sparing() || f.boneLoading() {
+	if f == nil || !f.ability.Known() || !f.mayRise() || f.learning() || f.sparing() || f.boneLoading() || f.leastCount() > 1 {
 		return equipment.Load{}, false
 	}
 	gap, ok := f.table.Next(each)

@@ -17,6 +17,9 @@ type Step struct {
 	Load  units.Mass `json:"load"`  // per implement, at most; 0 without load
 	Last  units.Mass `json:"last"`  // per implement, last completed: none above it on a lighter day
 	Count int        `json:"count"` // repetitions, seconds or metres a set, from 1 to the end of the range
+	// Held are as many of Count as the last sets with Load showed to leave the reserve asked:
+	// they stay where the chance allows fewer. 0: none.
+	Held int `json:"held,omitzero"`
 	// UpTo is the end of the range to work through where it lies above the
 	// guideline's, 20 at most, 25 where strength is known; 0
 	// for the guideline's.
@@ -56,6 +59,7 @@ func (s Step) validate(top, end int) error {
 		}
 	}
 	inRange(&bad, "/count", s.Count, 1, top)
+	inRange(&bad, "/held", s.Held, 0, end)
 	inRange(&bad, "/up_to", s.UpTo, 0, end)
 	inRange(&bad, "/sets", s.Sets, 1, mostSets)
 	inRange(&bad, "/steps", s.Steps, 0, smallSteps)
@@ -73,10 +77,12 @@ func inRange[T int | float64](bad *field.Errors, path string, v, least, most T) 
 
 // Continue returns the dose that s asks for, as far as every limit allows: the
 // heaviest weight of the kit that is not above what was asked for nor above a
-// limit, and no more sets than [Frame.MostSets], fewer on a lighter day. With Steps
+// limit, and no more sets than [Frame.MostSets], fewer on a lighter day. What would have
+// fewer repetitions than screening asks for comes with the next lighter weight. With Steps
 // the mode is LoadFinding, and the reserve stays that of the frame. It looks at no
 // log; package progression does, and asks. Bad fields of s come back all at once; where the
-// lightest weight lies above a limit it is a [*ConstraintError].
+// lightest weight lies above a limit, or is too heavy for the fewest repetitions of
+// screening, it is a [*ConstraintError].
 func (f *Frame) Continue(s Step) (Prescription, error) {
 	if f == nil || f.table == nil {
 		return Prescription{}, &field.Error{Path: "/screening", Allowed: "a frame of NewFrame", Err: ErrNotScreened}
@@ -91,15 +97,18 @@ func (f *Frame) Continue(s Step) (Prescription, error) {
 	}
 	d := f.draft(setsCode) // a step says its own
 	d.follow(s, min(s.Sets, f.MostSets()))
-	if d.r.Exercise.Hold == body.Unloaded {
+	var err error
+	switch hold := d.r.Exercise.Hold; {
+	case hold != body.Unloaded && hold != body.OnBand:
+		err = d.goOn(s)
+	case s.Count < d.leastCount():
+		err = d.tooFew(s.Count)
+	case hold == body.Unloaded:
 		d.withoutLoad()
-		return d.close(), nil
-	}
-	if d.r.Exercise.Hold == body.OnBand {
+	default:
 		d.byBand()
-		return d.close(), nil
 	}
-	if err := d.goOn(s); err != nil {
+	if err != nil {
 		return Prescription{}, err
 	}
 	return d.close(), nil
@@ -133,7 +142,17 @@ func (d *draft) goOn(s Step) error {
 	if err != nil {
 		return d.tooHeavy(ceiling)
 	}
-	if load, err = d.keepTo(load, s.Last); err != nil {
+	if least := d.leastCount(); s.Count < least {
+		switch below, ok := lighter(d.table, load); {
+		case load.Each() < s.Load: // lighter already
+		case !ok:
+			return d.tooFew(s.Count)
+		default:
+			load = below
+		}
+		d.p.Count = least
+	}
+	if load, err = d.keepTo(load, s); err != nil {
 		return err
 	}
 	d.p.Mode, d.p.Load = Continued, load
@@ -150,23 +169,33 @@ func (d *draft) goOn(s Step) error {
 	return nil
 }
 
-// keepTo lowers the count to what the chance allows with a load or, where that is
-// nothing, takes the next lighter one that allows something.
-func (d *draft) keepTo(load equipment.Load, last units.Mass) (equipment.Load, error) {
+// keepTo lowers the count to what the chance allows with a load, or the last sets with it
+// showed, or, where that is less than a set may have, takes the next lighter one.
+func (d *draft) keepTo(load equipment.Load, s Step) (equipment.Load, error) {
 	for from := load; ; {
-		most, known := d.Allows(load.Each(), last)
+		most, known := d.Allows(load.Each(), s.Last)
 		if !known {
 			return load, nil
 		}
-		if most > 0 {
-			d.count(load, last, min(d.p.Count, most), most)
+		held := 0
+		if load.Each() == s.Load {
+			held = s.Held
+		}
+		if able := max(most, held); able >= d.leastCount() {
+			if d.p.Count = min(d.p.Count, able); d.p.Count <= most {
+				d.count(load, s.Last, d.p.Count, most)
+			}
 			return load, nil
 		}
 		below, ok := lighter(d.table, load)
-		if !ok {
+		switch {
+		case ok:
+			load = below
+		case most > 0:
+			return load, d.tooFew(most)
+		default:
 			return load, d.tooHeavy(from.Each())
 		}
-		load = below
 	}
 }
 

@@ -135,3 +135,41 @@ func TestContinueBelowTheLightest(t *testing.T) {
 		}
 	}
 }
+
+// The least count of screening goes with the weight asked for, with a lighter one, or
+// there is no dose; what the last sets showed stays where the chance allows fewer, and no
+// chance is then told.
+func TestContinueAtTheLeastCount(t *testing.T) {
+	known := tested(t, seen(t), 8, 6, 1) // a set of six with 8 kg and one left
+	for name, tt := range map[string]struct {
+		r     dose.Request
+		spoil func(r *dose.Request, s *dose.Step)
+		load  units.Mass // 0: none
+		count int
+		told  bool // the chance
+	}{
+		"as many as the limit": {seen(t), func(_ *dose.Request, s *dose.Step) { s.Count = 8 }, 4 * units.Kilogram, 8, false},
+		"one fewer":            {seen(t), func(_ *dose.Request, s *dose.Step) { s.Count = 7 }, 3 * units.Kilogram, 8, false},
+		"one fewer, and lighter by a limit already": {seen(t), func(r *dose.Request, s *dose.Step) {
+			s.Count = 7
+			restrict(r, 2*units.Kilogram)
+			r.Screening.Limits.LeastCount = 8
+		}, 2 * units.Kilogram, 8, false},
+		"one fewer of the lightest": {seen(t), func(_ *dose.Request, s *dose.Step) { s.Load, s.Count = units.Kilogram/2, 7 }, 0, 0, false},
+		"one fewer, without a weight": {seen(t), func(r *dose.Request, s *dose.Step) {
+			r.Exercise, r.Side, s.Load, s.Last, s.Count = exerciseOf(t, "dead-bug"), body.Both, 0, 0, 7
+		}, 0, 0, false},
+		"the chance allows fewer": {known, func(_ *dose.Request, s *dose.Step) { s.Load, s.Last, s.Count = 8*units.Kilogram, 8*units.Kilogram, 10 }, 6 * units.Kilogram, 10, true},
+		"and the last sets showed as many": {known, func(_ *dose.Request, s *dose.Step) {
+			s.Load, s.Last, s.Count, s.Held = 8*units.Kilogram, 8*units.Kilogram, 10, 9
+		}, 8 * units.Kilogram, 9, false},
+	} {
+		r, s := tt.r, step()
+		r.Screening.Limits.LeastCount = 8
+		tt.spoil(&r, &s)
+		p, err := frameOf(t, r).Continue(s)
+		if (tt.count == 0) != errors.Is(err, dose.ErrTooHeavy) || p.Load.Each() != tt.load || p.Count != tt.count || has(p.Reasons, "dose.chance") != tt.told {
+			t.Errorf("%s: %v × %d, %v", name, p.Load.Each(), p.Count, err)
+		}
+	}
+}

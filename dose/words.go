@@ -48,6 +48,10 @@ var words = evidence.Words{
 		Client:    "The lightest weight here is still too heavy for this exercise, so we choose an easier one.",
 		Clinician: "{exercise}: the lightest weight that can be held, {lightest}, lies above the most allowed now, {most}.",
 	},
+	"dose.too-few": {
+		Client:    "This would be too few times for you, and nothing here is easier to lift, so we choose an easier exercise.",
+		Clinician: "{exercise}: {count} repetitions now with the lightest that can be held, and screening asks for sets of at least {least}.",
+	},
 	"dose.nothing-to-hold": {
 		Client:    "There is no weight here for this exercise.",
 		Clinician: "{exercise}: the kit has nothing for the hold {hold}.",

@@ -75,12 +75,12 @@ func (n *now) comeBack(s dose.Step) (fit, error) {
 		if lighter := n.below(w); lighter < cut && count >= min(n.bottom(), farFloor) {
 			return n.fewerForLoad(s, w, count), nil
 		} else if lighter >= w { // nothing is: fewer repetitions, below the range if need be
-			return n.fewerForLoad(s, w, max(1, count)), nil
+			return n.fewerForLoad(s, w, max(n.fewest(w), count)), nil
 		}
 	}
 	load, count := max(each, min(n.lightest(), s.Load)), n.bottom()
 	if n.counts() && load >= s.Load { // not by the range: of another one it may begin higher
-		count = max(1, n.repsAfter(load, n.back.Load))
+		count = max(n.fewest(load), n.repsAfter(load, n.back.Load))
 	}
 	if load >= s.Load {
 		return n.fewerForLoad(s, load, count), nil
@@ -98,17 +98,29 @@ func (n *now) fewerForLoad(s dose.Step, each units.Mass, most int) fit {
 	return fit{step: s, fell: true}
 }
 
-// repsAfter returns how many repetitions of a weight the chance allows once strength
-// has fallen to a share: as many as now of a weight as much heavier; where nothing is
-// known, as many fewer as the equation of doses takes off what was asked.
+// repsAfter returns how many repetitions of a weight the chance allows with strength at a share:
+// those of a weight as much heavier, or of what was asked less as the equation takes off, or kept.
 func (n *now) repsAfter(each units.Mass, strength units.Fraction) int {
 	heavier, err := each.Scale(1/strength, units.Up)
 	if err != nil {
 		return 0
 	}
-	if count, ok := n.allows(heavier); ok && !n.c.Request.Exercise.MovesBody {
-		return count
+	count, ok := n.f.Allows(heavier, n.seen.Base)
+	if n.onlyLighter(each) { // no band or first weight is too light for it
+		p := n.prospect(heavier)
+		p.Last = n.h.WithBody(n.seen.Base) // whichever was lifted
+		count, ok = n.strength.Most(p, n.f.Chance())
 	}
-	failure := float64(n.step.Count) + float64(n.out.Reserve.Least)
-	return n.step.Count - int(math.Ceil((failure+epleyReps)*float64(1-strength)))
+	if !ok || n.c.Request.Exercise.MovesBody {
+		count = n.step.Count - n.lost(n.step.Count, n.out.Reserve.Least, strength)
+	}
+	if each == n.seen.Base {
+		count = max(count, n.kept())
+	}
+	return count
+}
+
+// lost is how many repetitions a count that leaves a reserve loses with strength at a share.
+func (n *now) lost(count int, reserve units.RIR, strength units.Fraction) int {
+	return int(math.Ceil((float64(count) + float64(reserve) + epleyReps) * float64(1-strength)))
 }

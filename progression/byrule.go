@@ -1,7 +1,7 @@
 package progression
 
 import (
-	"example.org/posology/dose/setlog"
+	"example.org/posology/progression/internal/history"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
@@ -47,10 +47,13 @@ func (n *now) answer(g visit.Gate, a rule.Ruling) {
 	n.seen.Gates.Join()
 }
 
-// byPain lets the policy's rule answer for pain that the model lets be and that
-// only keeps the load.
+// byPain lets ordinary pain at a site that the exercise does not load keep the dose, and the
+// policy's rule answer for pain that the model lets be and that only keeps the load.
 func (n *now) byPain() error {
 	p := n.seen.Visit.Pain
+	if n.gate(visit.GatePain).Advice == rule.Ease && history.Elsewhere(p, &n.c.Request.Exercise) {
+		n.answer(visit.GatePain, rule.Ruling{Advice: rule.Keep, Reasons: []evidence.Reason{because("progression.pain-elsewhere").With(evidence.Term("site", p.Site.String()))}})
+	}
 	if n.c.Policy.Pain != rule.NamePainGate || p == nil || p.Kind != screening.OrdinaryPain || p.During == nil || p.After == nil || p.NextMorning == nil || p.WeeklyTrend == 0 {
 		return nil
 	}
@@ -84,20 +87,9 @@ func (n *now) ask(name rule.Name) (rule.Ruling, error) {
 		}
 		return rule.TopOfRange(reps)
 	}
-	return rated(n.seen.Visit.Sets)
-}
-
-// rated asks the rule that goes by rating of the hardest set; a set without a
-// rating on its scale keeps the load.
-func rated(sets []setlog.Set) (rule.Ruling, error) {
-	hardest := units.Must(units.OMNI(0))
-	for _, s := range sets {
-		if s.Effort.Scale() != units.ScaleOMNI {
-			return rule.Ruling{Rule: rule.NameOMNIBelow8, Advice: rule.Keep, Reasons: []evidence.Reason{because("progression.no-rating")}}, nil
-		}
-		if s.Effort.Number() > hardest.Number() {
-			hardest = s.Effort
-		}
+	hardest, all := history.Hardest(n.seen.Visit.Sets)
+	if !all {
+		return rule.Ruling{Rule: name, Advice: rule.Keep, Reasons: []evidence.Reason{because("progression.no-rating")}}, nil
 	}
 	return rule.OMNIBelow8(hardest)
 }

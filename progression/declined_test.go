@@ -45,6 +45,34 @@ func TestNextLeavesWhatIsNotTried(t *testing.T) {
 	}
 }
 
+// While it is left each decision says what is missing; and none that brings a heavier weight
+// asks why one was not tried.
+func TestNextSaysThatATryIsMissing(t *testing.T) {
+	c := squatCourse(t, 4, 6)
+	done(&c, 4*kilo, 10, 6)
+	list := goesOn(t, &c, 10, 8)
+	missing := places(list, func(d progression.Decision) bool { return hasReason(d, "progression.try-missing") })
+	if offered := places(list, toTry); len(offered) == 0 || !slices.Equal(missing, []int{offered[0] + 2, offered[0] + 3, offered[0] + 4, offered[0] + 5, offered[0] + 6, offered[0] + 7, offered[0] + 8}) {
+		t.Errorf("offered %v, missing %v: %s", offered, missing, trail(list))
+	}
+	c = beginner(t, "dumbbell-calf-raise", 1, 2, 3, 4, 6, 8, 10)
+	c.Request.Phase, c.BodyMass = 2, 68*kilo
+	c.Log[0] = asAsked(c.Log[0].Plan, firstDay, 10)
+	list = goesOn(t, &c, 20, 10)
+	over := false
+	for _, d := range list {
+		if rises := d.Change == progression.MoreLoad || d.Change == progression.FindLoad; rises && (hasReason(d, "progression.not-tried") || hasReason(d, "progression.try-missing")) {
+			t.Errorf("it rises, and is not tried: %s", tell(d))
+		}
+		if d.Rise != nil && d.Rise.Reasons[0].Code == "progression.steps-at-once" {
+			over = true
+		}
+	}
+	if !over {
+		t.Errorf("no step passes over a weight: %s", trail(list))
+	}
+}
+
 // What was not easy enough for a trial was rightly done without.
 func TestNextAsksNotWhyWhatWasHard(t *testing.T) {
 	c := squatCourse(t, 4, 6)

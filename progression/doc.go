@@ -36,6 +36,7 @@
 //
 //	missed         more than a week since the last set → load and sets by the ladder, or anew (return, return-no-source, return-anew, medical, coarse-steps)
 //	above-limit    the last weight lies above a limit → the heaviest below it (limit)
+//	few-for-limit  the last count lies below the least of screening → a lighter weight, or an easier variant (limit)
 //	lighter-day    the day's check asks for a lighter session → as the check says (gates)
 //	too-heavy      the weight could not be lifted, or in some set too seldom even to failure → a lighter weight, or an easier variant (too-much, variant)
 //	too-few        the lightest weight allows too few repetitions in reserve → an easier variant (fit, variant)

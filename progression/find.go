@@ -148,12 +148,15 @@ func (n *now) triedInVain() bool { return n.seen.Tried && n.seen.Gates.Advice ==
 func (n *now) resumes() bool { return visit.Searches(&n.last().Plan) && !visit.Searches(n.before) }
 
 // saysDeclined asks why a weight that was to be tried or felt was not, where what was done
-// was easy enough for it.
-func (n *now) saysDeclined() []evidence.Reason {
-	if !n.seen.BeyondCounting() || !n.h.Declined(n.seen.Base, 1) {
+// was easy enough for it and no other is taken, and says later on that this is missing.
+func (n *now) saysDeclined(change Change) []evidence.Reason {
+	switch {
+	case n.jump == nil || change == MoreLoad || change == FindLoad || !n.seen.BeyondCounting() || !n.h.Declined(n.seen.Base, feelEvery):
 		return nil
+	case n.h.Declined(n.seen.Base, 1):
+		return []evidence.Reason{because("progression.not-tried").With(evidence.Count("visits", feelEvery))}
 	}
-	return []evidence.Reason{because("progression.not-tried").With(evidence.Count("visits", feelEvery))}
+	return []evidence.Reason{because("progression.try-missing").With(evidence.Mass("next", n.jump.To.Each()), evidence.Count("visits", feelEvery))}
 }
 
 // tries reports whether the next weight may be tried, of an exercise in which none can

@@ -90,7 +90,7 @@ func (n *now) harden() (*row, choice) {
 		if i >= beside && n.waitsForSomebody() {
 			c.why = append([]evidence.Reason{n.saysBeside()}, c.why...)
 		}
-		c.why = append(c.why, n.saysDeclined()...)
+		c.why = append(c.why, n.saysDeclined(r.change)...)
 		return r, c
 	}
 	return nil, choice{} // the last row always holds

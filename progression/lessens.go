@@ -45,6 +45,8 @@ var lessens = [...]lessening{
 		func(n *now) bool { return n.seen.Base > n.most }, func(n *now) []evidence.Reason {
 			return []evidence.Reason{because("progression.above-limit").With(evidence.Mass("load", n.seen.Base), evidence.Mass("most", n.most))}
 		}},
+	{"few-for-limit", "the last count lies below the least of screening", "a lighter weight, or an easier variant", 0, codes("progression.few-for-limit"),
+		func(n *now) bool { return n.step.Count < n.atLeast(1) }, only("progression.few-for-limit")},
 	{"lighter-day", "the day's check asks for a lighter session", "as the check says", setTaken, codes("progression.lighter-day"),
 		(*now).dayIsLighter, only("progression.lighter-day")},
 	{"too-heavy", "the weight could not be lifted, or in some set too seldom even to failure", "a lighter weight, or an easier variant", lighterWeight, codes("progression.too-much", "progression.easier-variant"),
@@ -68,7 +70,7 @@ func only(code evidence.ReasonCode) func(*now) []evidence.Reason {
 
 func (n *now) saysBack() []evidence.Reason {
 	f, err := n.comeBack(n.same(&n.last().Plan))
-	if err != nil || !f.fell { // the error comes with the step
+	if err != nil || !f.fell || f.step.Count >= n.last().Plan.Count { // the error comes with the step
 		return n.back.Reasons
 	}
 	return append(slices.Clip(n.back.Reasons), because("progression.reps-for-load").With(evidence.Count("count", f.step.Count)))
@@ -136,9 +138,9 @@ func (n *now) tooHeavy() bool {
 	if given.Yes(n.last().Unable) {
 		return true
 	}
-	least := min(farFloor, n.bottom(), n.last().Plan.Count)
+	least := min(n.atLeast(farFloor), n.last().Plan.Count)
 	if n.onlyLighter(n.seen.Base) {
-		least = min(least, leastAtLightest+1)
+		least = min(least, n.atLeast(leastAtLightest+1))
 	}
 	return n.h.CameTo(&n.seen.Visit, least)
 }
@@ -183,7 +185,7 @@ func (n *now) simplerCount() int {
 	if !n.counts() || !n.seen.Known || n.seen.Visit.Done() < plan.Sets || n.seen.Reps < min(n.bottom(), plan.Count) {
 		return 0
 	}
-	if count := min(n.nearest(toRise), n.fitted.step.Count, plan.Count-1); count >= leastCount && n.fitted.step.Load == n.seen.Base {
+	if count := min(n.nearest(toRise), n.fitted.step.Count, plan.Count-1); count >= n.atLeast(leastCount) && n.fitted.step.Load == n.seen.Base {
 		return count
 	}
 	return 0

@@ -166,7 +166,7 @@ func (n *now) same(plan *dose.Prescription) dose.Step {
 	case s.Load < planned:
 		s.Count = n.bottom()
 	case s.Load > planned: // found: no more often than it was done, or than a set is worth
-		s.Count = min(s.Count, max(n.leastOf(s.Load), n.seen.Reps))
+		s.Count = min(s.Count, max(n.fewest(s.Load), n.seen.Reps))
 	}
 	return s
 }

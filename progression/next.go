@@ -2,14 +2,14 @@ package progression
 
 import (
 	"errors"
-	"slices"
 
 	"example.org/posology/dose"
-	"example.org/posology/dose/strength"
 	"example.org/posology/progression/internal/given"
+	"example.org/posology/progression/internal/history"
 	"example.org/posology/progression/internal/told"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
+	"example.org/posology/progression/visit"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
@@ -115,6 +115,11 @@ func see(c *Course, waits waiting) (n *now, d Decision, err error) {
 	if err != nil {
 		return nil, Decision{}, err
 	}
+	if left, same := h.SameTold(); same {
+		d.because(because("progression.same-told").With(evidence.Count("visits", history.SameVisits), evidence.Number("left", left)))
+	} else if h.FarBelow() {
+		d.because(because("progression.far-below").With(evidence.Days("days", visit.KnownDays)))
+	}
 	return n, d, nil
 }
 
@@ -168,6 +173,8 @@ func (n *now) ease(d Decision, asks ask) (Decision, error) {
 
 // say asks the frame for a step and looks at the weight after it.
 func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, error) {
+	held, _ := n.counted(s.Load)
+	s.Held = min(s.Count, held)
 	p, err := n.f.Continue(s)
 	var barred *dose.ConstraintError
 	if errors.As(err, &barred) {
@@ -175,12 +182,6 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 	}
 	if err != nil {
 		return Decision{}, err
-	}
-	if p.Count < s.Count {
-		if held, _ := n.counted(p.Load.Each()); p.Count < held { // no reserve was told; see counted
-			p.Count, p.Chance = min(s.Count, held), strength.Chance{}
-			p.Reasons = slices.DeleteFunc(p.Reasons, func(r evidence.Reason) bool { return r.Code == "dose.chance" })
-		}
 	}
 	was := &n.last().Plan
 	asMuch := p.Load.Each() >= was.Load.Each() && p.Sets >= was.Sets && p.Count >= was.Count && p.Reserve.Least <= was.Reserve.Least

@@ -219,6 +219,7 @@ func drawTrouble(t *rapid.T, v *progression.Visit) {
 		}
 	case 2:
 		v.Pain.During = score(float64(between(t, "pain", 0, 9)))
+		v.Pain.Site = rapid.SampledFrom([]body.Region{0, 0, body.Knee, body.Shoulder}).Draw(t, "site")
 	case 3:
 		v.Pain = nil
 	case 4:

@@ -43,7 +43,7 @@ func (n *now) fit(s dose.Step) fit {
 	}
 	few := n.counts() && known && most < n.leastOf(s.Load)
 	if few && n.c.Request.Exercise.MovesBody { // of which nothing is known but how the last sets ended
-		most, few = n.leastOf(s.Load), false
+		most, few = max(most, n.fewest(s.Load)), false
 	}
 	if !n.counts() || !known || s.Load == from.Load && most >= s.Count {
 		return fit{step: from, few: few && s.Count >= n.leastOf(s.Load)}
@@ -84,33 +84,41 @@ func (n *now) fits(s dose.Step) (int, bool) {
 	}
 	near := n.nearest(toFall)
 	if n.onlyLighter(s.Load) && !n.tooHeavy() {
-		near = max(near, n.leastOf(s.Load))
+		near = max(near, n.fewest(s.Load))
 	}
 	return min(most, near), true
 }
 
 // leastOf are the fewest repetitions that a set is asked for.
-func (n *now) leastOf(each units.Mass) int {
+func (n *now) leastOf(each units.Mass) int { return n.atLeast(n.fewest(each)) }
+
+// fewest is leastOf without screening, which asks for more and shows nothing.
+func (n *now) fewest(each units.Mass) int {
 	if n.onlyLighter(each) {
 		return min(leastAtLightest, n.bottom())
 	}
 	return min(leastCount, n.bottom())
 }
 
+// atLeast is a count, no more than the range begins with and no fewer than screening asks for.
+func (n *now) atLeast(few int) int {
+	if n.counts() {
+		few = max(few, n.c.Request.Screening.Limits.LeastCount)
+	}
+	return min(few, n.bottom())
+}
+
 // kept is how many repetitions stay of what was just done as asked: up to the floor, as
 // many as leave the reserve by what every set told, and all of the floor where one told
 // less than was asked. What was clearly easy is not taken away: all of it stays, and after
-// two calm visits one more may come, up to what every set told. 0: none.
+// two calm visits one more may come, up to what every set told. Days missed take theirs. 0: none.
 func (n *now) kept() int {
-	floor := min(n.bottom(), farFloor)
-	if n.c.Policy.Floor > 0 {
-		floor = min(floor, n.c.Policy.Floor)
-	}
-	if seen := &n.seen.Visit; !n.counts() || n.back != nil || seen.Done() < seen.Plan.Sets {
+	floor := n.atLeast(min(farFloor, cmp.Or(n.c.Policy.Floor, farFloor)))
+	if seen := &n.seen.Visit; !n.counts() || n.back != nil && n.back.Anew || seen.Done() < seen.Plan.Sets {
 		return 0
 	}
 	least, more, need := floor, 0, n.leastOf(n.seen.Base)
-	switch easy := n.seen.BeyondCounting(); {
+	switch easy := n.seen.BeyondCounting() && n.back == nil; {
 	case easy && n.calm():
 		least, more = n.last().Plan.Count+1, 1
 	case easy:
@@ -125,7 +133,15 @@ func (n *now) kept() int {
 		if told < n.last().Plan.Reserve.Least {
 			least, need = min(least, floor), floor
 		}
-		if least = min(least, history.Leaves(s.Reps, told, n.out.Reserve.Least)); s.Reps < n.last().Plan.Count || !visit.Searches(&n.last().Plan) { // a trial asks for few
+		leaves, calm := history.Leaves(s.Reps, told, n.out.Reserve.Least), history.Leaves(s.Reps, told, calmLeft)
+		if n.back != nil {
+			leaves, calm = min(leaves, n.step.Count), min(calm, bridgeFar)
+			leaves, calm = leaves-n.lost(leaves, n.out.Reserve.Least, n.back.Load), calm-n.lost(calm, calmLeft, n.back.Load)
+		}
+		if calm >= floor && floor == n.c.Request.Screening.Limits.LeastCount && !n.out.Reserve.Countable && n.out.Reserve == n.last().Plan.Reserve {
+			leaves = max(leaves, floor) // see leftEnough: the count can fall no more
+		}
+		if least = min(least, leaves); s.Reps < n.last().Plan.Count || !visit.Searches(&n.last().Plan) { // a trial asks for few
 			least = min(least, s.Reps+more)
 		}
 	}
@@ -161,7 +177,7 @@ func (n *now) nearest(more int) int {
 		if told, known := given.Told(s.Effort); known {
 			count := history.Leaves(s.Reps, told, n.out.Reserve.Least)
 			if least = min(least, count+more); told == 0 { // which nobody misjudges; one such day takes no weight away
-				least = min(least, max(count, n.leastOf(n.seen.Base)))
+				least = min(least, max(count, n.fewest(n.seen.Base)))
 			}
 		}
 	}

@@ -1,6 +1,7 @@
 package progression
 
 import (
+	"cmp"
 	"sort"
 
 	"example.org/posology/dose"
@@ -29,9 +30,6 @@ const (
 	farFloor                 = 6    // repetitions
 	feelShare units.Fraction = 0.15 // of a step, above which the weight is felt
 )
-
-// far reports whether a weight lies so far ahead that fewer repetitions of it do.
-func (j *Jump) far() bool { return j.over(farShare) }
 
 // over reports whether the step is larger than a share, or of a size that is not known.
 func (j *Jump) over(most units.Fraction) bool { return j.share() <= 0 || j.share() > most }
@@ -80,15 +78,10 @@ func (n *now) gap(gap equipment.Gap) *Jump {
 
 // floor returns the fewest repetitions with which the weight that j leads to is taken.
 func (n *now) floor(j *Jump) int {
-	least := n.bottom()
-	switch {
-	case n.c.Request.Exercise.MovesBody || !j.far() && n.out.Phase != dose.Familiarise:
-	case n.c.Policy.Floor > 0:
-		least = min(least, n.c.Policy.Floor)
-	default:
-		least = min(least, farFloor)
+	if n.c.Request.Exercise.MovesBody || !j.over(farShare) && n.out.Phase != dose.Familiarise {
+		return n.bottom()
 	}
-	return least
+	return n.atLeast(cmp.Or(n.c.Policy.Floor, farFloor))
 }
 
 // withinLimits reports whether there is a next weight that no limit forbids.
@@ -171,7 +164,9 @@ func (n *now) furthest() *Jump {
 		}
 		last = to
 	}
-	last.say()
+	if last.say(); last != n.jump {
+		last.Reasons = []evidence.Reason{because("progression.steps-at-once").With(evidence.Mass("from", last.From), evidence.Mass("to", last.To.Each()), evidence.Share("share", last.External))}
+	}
 	return last
 }
 

@@ -19,8 +19,8 @@ const (
 
 // NextAll decides on all exercises of one visit, as [Next] on each, except that at
 // most two loads rise, two are looked for or felt, and at most one exercise is new, two where all courses name
-// somebody who will watch. Those loads rise with the smallest steps, of all that is
-// moved, and those exercises are new that take the place of one that cannot go on;
+// somebody who will watch. Those loads rise that did not for longest, of those alike the ones with the
+// smallest steps, of all that is moved, and those exercises are new that take the place of one that cannot go on;
 // the first given where they are alike. The others wait, and say so: what could be
 // harder holds, and what cannot go on is left out for this visit. A movement without
 // weight in place of what cannot go on does not count as new. What in one
@@ -56,7 +56,10 @@ func NextAll(courses []Course) ([]Decision, error) {
 		}
 		return list, nil
 	}
-	slices.SortStableFunc(rising, func(a, b int) int { return cmp.Compare(list[a].Rise.share(), list[b].Rise.share()) })
+	slices.SortStableFunc(rising, func(a, b int) int {
+		one, other := courses[a].history(), courses[b].history()
+		return cmp.Or(cmp.Compare(one.LastRise(), other.LastRise()), cmp.Compare(list[a].Rise.share(), list[b].Rise.share()))
+	})
 	slices.SortStableFunc(changing, func(a, b int) int { return cmp.Compare(list[a].Change, list[b].Change) })
 	hold := func(later []int, waits waiting) {
 		for _, i := range later {

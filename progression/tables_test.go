@@ -69,6 +69,7 @@ func sore(c *progression.Course) { last(c).SorenessDays = 5 }
 var lessCases = []rowCase{
 	{row: "missed", make: from(away, 4, 4.25)},
 	{row: "above-limit", make: from(func(c *progression.Course) { most(c, 3) }, 2, 4, 6)},
+	{row: "few-for-limit", make: from(func(c *progression.Course) { last(c).Plan.Count, c.Request.Screening.Limits.LeastCount = 6, 8 }, 2, 4, 6)},
 	{row: "lighter-day", make: from(func(c *progression.Course) { c.Request.Screening.Limits = screening.LighterSession() }, 4, 4.25)},
 	{row: "too-heavy", make: from(func(c *progression.Course) { done(c, 4*kilo, 4, 1) }, 2, 4, 6)},
 	{row: "too-few", make: from(func(c *progression.Course) { c.Request.Screening.Limits.NoBreathHolding = true; done(c, 4*kilo, 6, 1) }, 4, 6)},

@@ -112,3 +112,17 @@ func notEasy(s setlog.Set) bool {
 	told, known := given.Told(s.Effort)
 	return !known || told <= rule.Countable
 }
+
+// Hardest returns the rating of the hardest set, false where one has none on the scale omni.
+func Hardest(sets []setlog.Set) (units.Effort, bool) {
+	hardest := units.Must(units.OMNI(0))
+	for _, s := range sets {
+		if s.Effort.Scale() != units.ScaleOMNI {
+			return hardest, false
+		}
+		if s.Effort.Number() > hardest.Number() {
+			hardest = s.Effort
+		}
+	}
+	return hardest, true
+}

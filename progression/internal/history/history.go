@@ -96,6 +96,17 @@ func (h *History) LastDone() units.Day {
 	return h.Log[0].Day
 }
 
+// LastRise returns the day of the last visit that was planned with more load than the one
+// before, of the first visit where none was.
+func (h *History) LastRise() units.Day {
+	for i := len(h.Log) - 1; i > 0; i-- {
+		if h.Log[i].Plan.Load.Each() > h.Log[i-1].Plan.Load.Each() {
+			return h.Log[i].Day
+		}
+	}
+	return h.Log[0].Day
+}
+
 // Technique returns who saw the technique last: what the request says, or what the
 // latest visit does at which somebody watched.
 func (h *History) Technique() dose.Observation {

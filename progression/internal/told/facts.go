@@ -43,4 +43,5 @@ const (
 	AskFirst      evidence.FactID = "progression.ask-first"
 	BridgeTop     evidence.FactID = "progression.bridge-top"
 	Beside        evidence.FactID = "progression.beside"
+	Unlike        evidence.FactID = "progression.told-unlike-done"
 )
