@@ -39,7 +39,7 @@ func TestNothingBeginsWhileSomethingStands(t *testing.T) {
 func TestLimitsAfterDecision(t *testing.T) {
 	w := tryer{t, newlyFound(t)}
 	for _, one := range []string{"show", "log"} {
-		w.says(w.step(1, "2027-01-09", one, "goblet-squat: all@6\n"), "the assessment of 2027-01-09 says", "Next: review")
+		w.says(w.step(1, "2027-01-09", one, "goblet-squat: all@6\n"), "The assessment of 2027-01-09 says", "Next: review")
 	}
 }
 

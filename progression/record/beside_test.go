@@ -140,6 +140,11 @@ func TestPractisedMovesOn(t *testing.T) {
 	if i := by["stance"]; i.Step != 12 || !slices.ContainsFunc(i.Reasons, func(why evidence.Reason) bool { return why.Code == "beside.harder" }) {
 		t.Errorf("step %d after four good days: %v", i.Step, i.Reasons)
 	}
+	since := r // a plan that began since does not make what was practised before it undone
+	since.Beside.Since, since.Began = 0, day-3
+	if w, err := since.Week(day); err != nil || !slices.ContainsFunc(w.Beside, func(i beside.Item) bool { return i.Track == "stance" && i.Step == 12 }) {
+		t.Errorf("where the plan began later: %v, %+v", err, w.Beside)
+	}
 	r.Practised = append(r.Practised, beside.Practised{Day: day - 2, Track: "reach", Least: 10, Troubles: []beside.Trouble{beside.Tumbled}})
 	if re, err := r.Assess(day); err != nil || re.Coming != nil || re.Alarms[0].Told != programme.Fall {
 		t.Fatalf("%v: a fall stops nothing: %+v", err, re.Coming)
@@ -148,11 +153,6 @@ func TestPractisedMovesOn(t *testing.T) {
 	re, by := week()
 	if !by["reach"].Paused || re.Coming.Begun {
 		t.Errorf("after a fall: %+v; begun %v", by["reach"], re.Coming.Begun)
-	}
-	since := r // a plan that began since does not make what was practised before it undone
-	since.Beside.Since, since.Began = 0, day-3
-	if w, err := since.Week(day); err != nil || !slices.ContainsFunc(w.Beside, func(i beside.Item) bool { return i.Track == "stance" && i.Step == 12 }) {
-		t.Errorf("where the plan began later: %v, %+v", err, w.Beside)
 	}
 	kept := r
 	kept.Beside = re.Beside

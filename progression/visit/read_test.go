@@ -140,7 +140,7 @@ func TestWhatAVisitShows(t *testing.T) {
 		t.Errorf("a sign and chest pain: %+v", why)
 	}
 	v.Moment, v.Pain = nil, &screening.Pain{Kind: screening.OrdinaryPain, Site: body.LowerBack, Usual: score(0), During: score(5), After: score(5), NextMorning: score(5), WeeklyTrend: screening.RisingPain}
-	brittle := &screening.Outcome{Findings: []screening.Finding{{Code: "spine_not_seen"}}}
+	brittle := &screening.Outcome{Findings: []screening.Finding{{Code: "osteoporosis"}}}
 	if why := v.Refers(brittle); len(why) != 2 || why[0].Code != "progression.look-first" || why[1].Code != "progression.pain-back" || len(v.Refers(&screening.Outcome{})) > 0 {
 		t.Errorf("new back pain: %+v", why)
 	}
