@@ -173,3 +173,17 @@ func TestContinueAtTheLeastCount(t *testing.T) {
 		}
 	}
 }
+
+// A first dose neither: half a kilogram six times with one left allows fewer than eight of it.
+func TestPrescribeAtTheLeastCount(t *testing.T) {
+	r := tested(t, seen(t), 0.5, 6, 1)
+	p, err := dose.Prescribe(r)
+	if err != nil || p.Count >= 8 {
+		t.Fatalf("%v × %d, %v", p.Load.Each(), p.Count, err)
+	}
+	r.Screening.Limits.LeastCount = 8
+	var barred *dose.ConstraintError
+	if _, err = dose.Prescribe(r); !errors.As(err, &barred) || barred.Constraint.Code != "dose.too-few" {
+		t.Errorf("%v", err)
+	}
+}

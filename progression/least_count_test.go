@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/progression"
 	"example.org/posology/screening"
+	"example.org/posology/units"
 )
 
 // The least count of screening binds every dose: the first, the next, its stand-in, and
@@ -80,6 +81,34 @@ func TestLeastCountOverVisits(t *testing.T) {
 			if kept := list[len(list)-1].Instead == "" && list[len(list)-1].Next != nil; kept != (left == 4) {
 				t.Errorf("%s, %v left: %s", id, left, trail(list))
 			}
+		}
+	}
+}
+
+// After two weeks away four left of ten with more asked keep eight; after eight weeks, with a
+// fifth of strength gone, eight would leave none, and another exercise comes.
+func TestLeastCountAfterDaysMissed(t *testing.T) {
+	for _, id := range []exercise.ID{"one-arm-dumbbell-row", "supported-step-up"} {
+		for days, kept := range map[units.Day]bool{8: true, 14: true, 29: false, 56: false} {
+			c := beginner(t, id, 2, 4)
+			c.Request.Screening.Limits.LeastCount = 8
+			c.Log[0] = asAsked(c.Log[0].Plan, firstDay, 4)
+			c.Day, c.Absence = firstDay+days, screening.No
+			if d := nextOf(t, c); kept != (d.Instead == "" && d.Next != nil && d.Next.Count == 8) {
+				t.Errorf("%s, %d days: %s", id, days, tell(d))
+			}
+		}
+	}
+}
+
+// No weight is felt with fewer than the least count.
+func TestLeastCountFeelsNothing(t *testing.T) {
+	for least, feels := range map[int]bool{0: true, 8: false} {
+		c := rowCourse(t, 4, 6)
+		done(&c, 4*kilo, 14, 6)
+		c.Request.Screening.Limits.LeastCount = least
+		if d := nextOf(t, c); feels != (d.Next.Feel != nil) {
+			t.Errorf("least count %d: %s", least, tell(d))
 		}
 	}
 }

@@ -22,13 +22,14 @@ func TestNextPainElsewhere(t *testing.T) {
 		kind   screening.PainKind
 		want   progression.Action
 	}{
-		"the knee":          {row, body.Knee, screening.OrdinaryPain, progression.HoldDose},
-		"no site":           {row, 0, screening.OrdinaryPain, progression.EaseOff},
-		"the shoulder":      {row, body.Shoulder, screening.OrdinaryPain, progression.EaseOff},
-		"the back":          {row, body.LowerBack, screening.OrdinaryPain, progression.EaseOff},
-		"a hot knee":        {row, body.Knee, screening.HotJointPain, progression.StopAndRefer},
-		"of no kind":        {row, body.Knee, 0, progression.EaseOff},
-		"the knee, a squat": {squat, body.Knee, screening.OrdinaryPain, progression.EaseOff},
+		"the knee":              {row, body.Knee, screening.OrdinaryPain, progression.HoldDose},
+		"no site":               {row, 0, screening.OrdinaryPain, progression.EaseOff},
+		"the shoulder":          {row, body.Shoulder, screening.OrdinaryPain, progression.EaseOff},
+		"the back":              {row, body.LowerBack, screening.OrdinaryPain, progression.EaseOff},
+		"a hot knee":            {row, body.Knee, screening.HotJointPain, progression.StopAndRefer},
+		"of no kind":            {row, body.Knee, 0, progression.EaseOff},
+		"the knee, on the toes": {func(t failer) progression.Course { return courseOf(t, "dumbbell-calf-raise", 4, 4.25) }, body.Knee, screening.OrdinaryPain, progression.EaseOff},
+		"the knee, a squat":     {squat, body.Knee, screening.OrdinaryPain, progression.EaseOff},
 	} {
 		c := tt.course(t)
 		p := calmPain()

@@ -18,7 +18,7 @@ func TestNextAllTakesTurns(t *testing.T) {
 			span(&courses[i], 16, 16)
 			repeat(&courses[i], 3)
 			if rose[i] {
-				courses[i].Log[1].Plan.Load = held(4*kilo - kilo/4)
+				courses[i].Log[0].Plan.Load, courses[i].Log[1].Plan.Load = held(4*kilo-kilo/4), held(4*kilo-kilo/4)
 			}
 		}
 		list, err := progression.NextAll(courses)
