@@ -30,13 +30,11 @@ func Decode(data []byte, how field.How) (Record, error) {
 	var r Record
 	err := field.DecodeChecked(data, &r, how, func(r Record) error {
 		var bad field.Errors
-		switch {
-		case how == field.PassOver:
-			r.Version = min(r.Version, Version)
-		case r.Version == 1:
-			bad.Add("", r.newer())
+		older := r.Version > 0 && r.Version < Version
+		if older && how == field.Strict {
+			bad.Add("", r.newer(r.Version))
 		}
-		if r.Version == 1 {
+		if older || how == field.PassOver && r.Version > Version {
 			r.Version = Version
 		}
 		bad.Add("", r.Validate())

@@ -19,7 +19,7 @@ import (
 )
 
 // Version is the version of the records that this package writes.
-const Version = 2
+const Version = 3
 
 // A Record is one person's file. Its lists are in the order of time, and only grow.
 type Record struct {

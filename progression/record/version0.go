@@ -54,7 +54,7 @@ func decode0(data []byte, how field.How) (Record, error) {
 		lifted, err := v.lift()
 		bad.Add("", err)
 		if how == field.Strict {
-			bad.Add("", lifted.newer())
+			bad.Add("", lifted.newer(0))
 		}
 		r = lifted
 		return bad.Err()
