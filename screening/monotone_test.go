@@ -99,7 +99,7 @@ func TestTodayMonotone(t *testing.T) {
 		}
 	}
 	for m, n := range moved {
-		if n == 0 {
+		if n == 0 && howMany() >= allMoves {
 			t.Errorf("the move %q was never made", checkMoves[m].name)
 		}
 	}
