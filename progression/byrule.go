@@ -47,13 +47,10 @@ func (n *now) answer(g visit.Gate, a rule.Ruling) {
 	n.seen.Gates.Join()
 }
 
-// byPain lets ordinary pain at a site that the exercise does not load keep the dose, and the
-// policy's rule answer for pain that the model lets be and that only keeps the load.
+// byPain lets the policy's rule answer for pain that the model lets be and that
+// only keeps the load.
 func (n *now) byPain() error {
 	p := n.seen.Visit.Pain
-	if n.gate(visit.GatePain).Advice == rule.Ease && history.Elsewhere(p, &n.c.Request.Exercise) {
-		n.answer(visit.GatePain, rule.Ruling{Advice: rule.Keep, Reasons: []evidence.Reason{because("progression.pain-elsewhere").With(evidence.Term("site", p.Site.String()))}})
-	}
 	if n.c.Policy.Pain != rule.NamePainGate || p == nil || p.Kind != screening.OrdinaryPain || p.During == nil || p.After == nil || p.NextMorning == nil || p.WeeklyTrend == 0 {
 		return nil
 	}

@@ -115,9 +115,9 @@ func see(c *Course, waits waiting) (n *now, d Decision, err error) {
 	if err != nil {
 		return nil, Decision{}, err
 	}
-	if left, same := h.SameTold(); same {
+	if left, same := n.h.SameTold(); same {
 		d.because(because("progression.same-told").With(evidence.Count("visits", history.SameVisits), evidence.Number("left", left)))
-	} else if h.FarBelow() {
+	} else if n.h.FarBelow() {
 		d.because(because("progression.far-below").With(evidence.Days("days", visit.KnownDays)))
 	}
 	return n, d, nil

@@ -43,6 +43,24 @@ func TestNextAsksAboutReservesToldAlike(t *testing.T) {
 	}
 }
 
+// Of a slip that is not asked about any more nothing is concluded.
+func TestNextAsksNothingOfASlip(t *testing.T) {
+	c := rowCourse(t, 2.5, 5, 12.5)
+	done(&c, 4*kilo, 10, 3)
+	for i := range 3 {
+		v := *last(&c)
+		v.Day += 3
+		c.Log, c.Day = append(c.Log, v), v.Day+1
+		done(&c, 4*kilo, 10, 3)
+		if i == 0 {
+			last(&c).Sets[0].Load = 40 * kilo
+		}
+	}
+	if d := nextOf(t, c); hasReason(d, "progression.far-below") {
+		t.Errorf("%+v", d.Reasons)
+	}
+}
+
 // One left of six with 2.5 kg, where 12.5 kg went fifteen times with five left days before.
 func TestNextAsksAboutMuchLess(t *testing.T) {
 	for name, tt := range map[string]struct {

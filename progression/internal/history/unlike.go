@@ -3,15 +3,17 @@ package history
 import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/units"
 )
 
-// From when on what is told, as far as it can be counted, of reserve does not go with what is lifted. No strength changes
-// so within two weeks, nor halves within four.
+// From when on what is told of reserve, as far as it can be counted, does not go with what is
+// lifted: hardly any strength changes so within two weeks, nor halves within four.
 const (
-	SameVisits                = 5    // visits running that told one reserve
+	SameVisits                = 5 // visits running that told one reserve
+	SameDays                  = 2 * given.Week
 	ToldApart  units.Fraction = 0.05 // of what they come to, from each other
 	FarBelow   units.Fraction = 0.5  // of what was lifted within [visit.KnownDays]
 )
@@ -21,7 +23,7 @@ const (
 func (h *History) SameTold() (told units.RIR, ok bool) {
 	visits := 0
 	var least, most float64
-	for i := len(h.Log) - 1; i >= 0 && visits < SameVisits; i-- {
+	for i := len(h.Log) - 1; i >= 0 && visits < SameVisits && int(h.Log[len(h.Log)-1].Day-h.Log[i].Day) <= SameDays; i-- {
 		v := &h.Log[i]
 		for j := range v.Sets {
 			shown, left, known := h.comesTo(&v.Sets[j])
