@@ -136,13 +136,13 @@ func TestGlucoseBoundaries(t *testing.T) {
 // 15 g, tests again, and after that lets nobody train alone. That all else that the first
 // one stops stays stopped is our own choice.
 func TestGlucoseAgain(t *testing.T) {
-	const eat, treat, none = "glucose_lt_90_carbohydrate_first", "glucose_52_69_treat_first", "glucose_lt_52_or_severe_hypo_24h"
+	const eat, up, treat, none = "glucose_lt_90_carbohydrate_first", "glucose_treated_lighter", "glucose_52_69_treat_first", "glucose_lt_52_or_severe_hypo_24h"
 	for _, tt := range []struct {
 		first, again string
 		low          screening.Answer
 		want         screening.Code
 	}{
-		{"60 mg/dL", "70 mg/dL", screening.No, eat}, {"60 mg/dL", "5.6 mmol/L", screening.No, eat}, {"3.9 mmol/L", "120 mg/dL", screening.No, eat},
+		{"60 mg/dL", "70 mg/dL", screening.No, eat}, {"60 mg/dL", "5.6 mmol/L", screening.No, up}, {"3.9 mmol/L", "120 mg/dL", screening.No, up},
 		{"60 mg/dL", "69 mg/dL", screening.No, treat}, {"60 mg/dL", "51 mg/dL", screening.No, none}, {"51 mg/dL", "120 mg/dL", screening.No, none},
 		{"60 mg/dL", "120 mg/dL", screening.Yes, none}, {"80 mg/dL", "120 mg/dL", screening.No, eat}, {"120 mg/dL", "60 mg/dL", screening.No, treat},
 		{"60 mg/dL", "", screening.No, treat},
@@ -155,7 +155,7 @@ func TestGlucoseAgain(t *testing.T) {
 		if got := screening.SessionDay(c, blank()); !slices.Equal(got.Reasons, []screening.Code{tt.want}) {
 			t.Errorf("%s, then %q: %v, want %v", tt.first, tt.again, got.Reasons, tt.want)
 		}
-		if o := mustToday(t, c, assess(t, blank())); tt.want == eat && (o.Plan != screening.Lighter || o.Limits.LeastSetting != screening.WithHelper) {
+		if o := mustToday(t, c, assess(t, blank())); (tt.want == eat || tt.want == up) && (o.Plan != screening.Lighter || o.Limits.LeastSetting != screening.WithHelper) {
 			t.Errorf("%s, then %s: %v, %v", tt.first, tt.again, o.Plan, o.Limits.LeastSetting)
 		}
 	}

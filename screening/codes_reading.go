@@ -20,6 +20,7 @@ const (
 	glucoseVeryLow   Code = "glucose_lt_52_or_severe_hypo_24h"
 	glucoseLow       Code = "glucose_52_69_treat_first"
 	glucoseBelowEat  Code = "glucose_lt_90_carbohydrate_first"
+	glucoseTreated   Code = "glucose_treated_lighter"
 	glucoseHigh      Code = "glucose_250_349_ketone_test_no_intense"
 	glucoseHighest   Code = "glucose_ge_350_ketone_test"
 	ketonesHigh      Code = "ketones_moderate_or_large"
@@ -63,6 +64,8 @@ var readings = []entry{
 		from: said("turner2019", evidence.Published, fmt.Sprintf("from %v to below %v: treat first with 15 g and test again after 15 min; after that never alone", glucoseNone, glucoseTreat))},
 	{code: glucoseBelowEat, kind: Reading, meaning: "glucose below 90 mg/dL or 5.0 mmol/L: 15 to 30 g of carbohydrate first", effect: lighter.with(Limits{Support: true, LeastSetting: WithHelper}), balance: true, also: []evidence.FactID{eatFirstFact},
 		from: atStart(fmt.Sprintf("below %v: 15 to 30 g of fast carbohydrate first", glucoseEat))},
+	{code: glucoseTreated, kind: Reading, meaning: "glucose of 52 to 69 mg/dL or 2.9 to 3.9 mmol/L that has come up after 15 g: a lighter session, never alone", effect: lighter.with(Limits{Support: true, LeastSetting: WithHelper}), balance: true, also: []evidence.FactID{treatedFact},
+		from: said("turner2019", evidence.Published, fmt.Sprintf("from %v to below %v: treat first with 15 g and test again after 15 min; after that never alone", glucoseNone, glucoseTreat))},
 	{code: glucoseHigh, kind: Reading, meaning: "glucose 250 to 349 mg/dL or 13.9 to 19.3 mmol/L: ketone test, nothing intense", effect: lighter.with(Limits{MaxIntensity: Moderate}),
 		from: atStart(fmt.Sprintf("from %v to below %v: ketone test; without moderate or large ketones light or moderate effort, intense work once below the first", glucoseKetones, glucoseVeryHigh))},
 	{code: glucoseHighest, kind: Reading, meaning: "glucose at or above 350 mg/dL or 19.4 mmol/L: ketone test, consider insulin", effect: effect{AskFirst, WithinLimits, lighter.limits}.with(Limits{MaxIntensity: Moderate}),

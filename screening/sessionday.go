@@ -136,11 +136,14 @@ const treat = 2
 
 func (c Check) lowGlucose(p Profile) (Code, DayPlan) {
 	first, again := c.Glucose.lowness(c.onInsulin(p)), c.GlucoseAgain.lowness(c.onInsulin(p))
-	if first == treat && again < treat && !c.GlucoseAgain.IsZero() {
-		first = treat - 1 // a lighter session, never alone
-	}
-	if c.SevereLow == Yes {
+	treated := first == treat && again < treat && !c.GlucoseAgain.IsZero()
+	switch {
+	case c.SevereLow == Yes:
 		first = treat + 1
+	case treated && again == 0:
+		return glucoseTreated, Lighter
+	case treated:
+		first = again
 	}
 	low := lows[max(first, again)]
 	return low.code, low.plan

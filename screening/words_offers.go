@@ -15,7 +15,7 @@ var offered = map[Code]Meanwhile{
 	"cfs_level_4": WithinLimits, "cfs_level_5": WithinLimits, "cfs_level_6": WithinLimits,
 	"nephropathy": WithinLimits, "npdr_moderate_or_worse": WithinLimits, "diabetic_retinopathy_severe": WithinLimits, "retinopathy_high_intensity": WithinLimits,
 	"hypertension_high_risk": WithinLimits, exertionHigh: WithinLimits, saturationFloor: WithinLimits,
-	glucoseHigh: WithinLimits, glucoseHighest: WithinLimits, glucoseBelowEat: WithinLimits,
+	glucoseHigh: WithinLimits, glucoseHighest: WithinLimits, glucoseBelowEat: WithinLimits, glucoseTreated: WithinLimits,
 	ketonesLight: WithinLimits, sorenessLasting: WithinLimits, unwellToday: WithinLimits,
 
 	"spinal_deformity.lesser": WithinLimits, "severe_midline_back_pain.lesser": WithinLimits, lateLow + ".lesser": WithinLimits, "flags-chronic-followed": UnloadedPractice,
@@ -69,6 +69,7 @@ var heldTexts = map[Code]string{
 	glucoseHigh:     "Your sugar is high.",
 	glucoseHighest:  "Your sugar is very high. Please ask about your insulin.",
 	glucoseBelowEat: "Please eat something with sugar, and keep somebody near.",
+	glucoseTreated:  "Your sugar has come up: keep it easy, and keep somebody near.",
 	ketonesLight:    "The ketones are low.",
 	sorenessLasting: "Your muscles are still sore; they need a little longer.",
 	unwellToday:     "You are a little under the weather; please rest.",

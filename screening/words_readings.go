@@ -26,6 +26,7 @@ var readingTexts = map[Code]clientText{
 	haemoglobinLow:   {about: "your blood test", says: "Your blood carries less oxygen at the moment; please ask your doctor when to train again."},
 	glucoseVeryLow:   {about: "a low that needed help", says: "Your sugar has been too low for exercise today. Please treat it if it is low now, and speak to your doctor today."},
 	glucoseLow:       {about: "your sugar", says: "Please take some sugar now; we will measure again in a quarter of an hour."},
+	glucoseTreated:   {about: "your sugar", says: "Your sugar was low and has come up: today we keep it easy, with somebody near. Stop and measure again if you feel it drop."},
 	glucoseBelowEat:  {about: "your sugar", says: "Please eat something with sugar before we start, and keep somebody near."},
 	glucoseHigh:      {about: "your sugar", says: "Your sugar is high. Please test for ketones: without them we keep it easy today."},
 	glucoseHighest:   {about: "your sugar", says: "Your sugar is very high. Please test for ketones and ask about your insulin: without ketones we keep it easy today."},
