@@ -10,6 +10,7 @@ require (
 
 require (
 	github.com/go-json-experiment/json v0.0.0-20260213210345-44df1a37e875 // indirect
+	github.com/google/go-cmp v0.7.0 // indirect
 	gonum.org/v1/gonum v0.17.0 // indirect
 )
 
