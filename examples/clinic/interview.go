@@ -11,6 +11,7 @@ import (
 	"example.org/posology/dose/guideline"
 	"example.org/posology/examples/internal/asking"
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/progression/programme"
 	"example.org/posology/screening"
 	"example.org/posology/screening/interview"
 	"example.org/posology/units"
@@ -105,6 +106,10 @@ func (s *session) interview() error {
 	}
 	maps.Copy(known.Settled, known.Answers)
 	known.Answers, known.Settled = known.Settled, nil
+	kept := s.ofToday()
+	if kept != nil {
+		known.Settled = map[string]string{"today": "no"} // the check says how they are today
+	}
 	talk, err := s.Interview(s.day, known)
 	if err != nil {
 		return err
@@ -113,12 +118,8 @@ func (s *session) interview() error {
 	if p.Age == 0 {
 		return errors.New("we begin with the age: nothing is written")
 	}
-	all := s.r.Checks // and what was told in between
-	if c := s.unheard(); c != nil && !low(*c) && talk.Trains() == screening.Yes {
-		s.r.Checks = all[:len(all)-1] // what was told today stands in the assessment of today
-	}
-	var told []screening.Event
-	for _, c := range all {
+	var told []screening.Event // and what was told in between
+	for _, c := range s.r.Checks {
 		told = append(told, c.Events...)
 	}
 	for _, h := range s.r.Happened {
@@ -133,20 +134,56 @@ func (s *session) interview() error {
 	}
 	s.r.Profile = p
 	left := s.keepInterview(talk, known.Was.Day)
-	if talk.Trains() != screening.Yes {
-		return s.tell(nil, left)
+	if talk.Trains() == screening.Yes && kept == nil {
+		c := talk.Check()
+		return s.tell(&c, left)
 	}
+	if err := s.keepSign(); err != nil {
+		return err
+	}
+	if kept != nil {
+		s.within(*kept)
+		left = strings.TrimSpace(fmt.Sprintf("The check of %s stays as it is: what it found holds for that day, and nothing of the day was asked again. %s", s.day, left))
+	}
+	return s.tell(nil, left)
+}
+
+// ofToday is the last check of this day, nil where there is none.
+func (s *session) ofToday() *screening.Check {
 	if n := len(s.r.Checks); n > 0 && s.r.Checks[n-1].Day == s.day {
-		return s.keptAlready()
+		return &s.r.Checks[n-1]
 	}
-	c := talk.Check()
-	return s.tell(&c, left)
+	return nil
+}
+
+// keepSign keeps that the assessment heard of a sign that sends to help now or today, where
+// no check does: the next assessment takes its place, and nobody would have looked.
+func (s *session) keepSign() error {
+	o, err := s.r.Screening(s.day)
+	if err != nil {
+		return err
+	}
+	told := slices.Concat(s.r.Profile.Symptoms.Present, s.r.Profile.RedFlags.Present)
+	if !slices.ContainsFunc(o.Findings, func(f screening.Finding) bool {
+		return f.Route >= screening.SameDay && slices.Contains(told, f.Code)
+	}) {
+		return nil
+	}
+	return s.keepHappened(programme.NewSymptom)
+}
+
+// within holds the assessment to no more company than a check of the day has.
+func (s *session) within(c screening.Check) {
+	if least := max(c.Setting, screening.Alone); least < s.r.Profile.Setting {
+		page.Wrap(s.said, "", fmt.Sprintf("\nThe assessment was for training %s. From today on it is for %s, until ask says otherwise.", s.r.Profile.Setting, least))
+		s.r.Profile.Setting = least
+	}
 }
 
 // check asks what is asked on the day of a session: how somebody is now, and readings.
 func check(s *session) error {
-	if n := len(s.r.Checks); n > 0 && s.r.Checks[n-1].Day == s.day {
-		return s.measureAgain(s.r.Checks[n-1])
+	if c := s.ofToday(); c != nil {
+		return s.measureAgain(*c)
 	}
 	known, err := s.known()
 	if err != nil {
@@ -161,21 +198,12 @@ func check(s *session) error {
 	if o, err := talk.Outcome(); talk.Trains() != screening.Yes && (err != nil || o.Route != screening.Emergency) {
 		return errors.New("the check ended before it was through, and nothing is written: check comes again; ask comes first where there was no interview yet")
 	}
-	if least := max(c.Setting, screening.Alone); least < s.r.Profile.Setting {
-		page.Wrap(s.said, "", fmt.Sprintf("\nThe assessment was for training %s. From today on it is for %s, until ask says otherwise.", s.r.Profile.Setting, least))
-		s.r.Profile.Setting = least
-	}
+	s.within(c)
 	return s.tell(&c, s.keepInterview(talk, known.Was.Day))
 }
 
-// veryLow ends the day, treatFirst until it was treated and measured again.
-const veryLow, treatFirst screening.Code = "glucose_lt_52_or_severe_hypo_24h", "glucose_52_69_treat_first"
-
-// low reports whether the sugar of a check was so low that nothing takes its place.
-func low(c screening.Check) bool {
-	met := screening.SessionDay(c, screening.Profile{}).Reasons
-	return slices.Contains(met, veryLow) || slices.Contains(met, treatFirst)
-}
+// treatFirst is a low that is treated and then measured again.
+const treatFirst screening.Code = "glucose_52_69_treat_first"
 
 func (s *session) keptAlready() error {
 	return fmt.Errorf("a check of %s is kept already: a record keeps one a day, and what was found holds for that day; only sugar that is treated is measured again, with check", s.day)
@@ -206,6 +234,8 @@ func (s *session) tell(c *screening.Check, left string) error {
 	}
 	if c != nil {
 		s.r.Checks = append(s.r.Checks, *c)
+	}
+	if c = s.ofToday(); c != nil {
 		if o, err = screening.Today(*c, o); err != nil {
 			return err
 		}

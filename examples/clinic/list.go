@@ -112,8 +112,8 @@ func firstDay(r record.Record, day units.Day) string {
 		return untold(err)
 	case what == "":
 		return "Next: " + toLog(r, r.Began, day)
-	case now.Meanwhile == screening.Nothing:
-		return fmt.Sprintf("%s says: meanwhile nothing, on this day. Next: %s Today: ask, once it is another.", what, toLog(r, day+1, day))
+	case now.Meanwhile == screening.Nothing: // a check stays as it is for its day
+		return fmt.Sprintf("%s says: meanwhile nothing, on this day. Next: %s", what, toLog(r, day+1, day))
 	}
 	return what + " is stricter than the plan. Next: visit."
 }

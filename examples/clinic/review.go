@@ -62,7 +62,7 @@ func (s *session) happened() (programme.Standing, error) {
 			return 0, err
 		}
 		if who != "" {
-			s.r.Looked = append(s.r.Looked, record.Look{Observation: dose.Observation{Who: who, Day: s.day}, Visits: len(s.r.Visits), Happened: len(s.r.Happened)})
+			s.r.Looked = append(s.r.Looked, record.Look{Observation: dose.Observation{Who: who, Day: s.day}, Visits: len(s.r.Visits), Happened: len(s.r.Happened), Checks: len(s.r.Checks)})
 		}
 	}
 	switch {

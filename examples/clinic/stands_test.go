@@ -223,7 +223,7 @@ func TestChecksOfEachDay(t *testing.T) {
 	fit.says(fit.step(0, "2027-01-05", "log", w.all(on("2027-01-08"))), "not "+unchecked)
 	w.step(0, "2027-01-05", "check", sugar+"3.5 mmol/L\n")
 	for _, step := range []string{"list", "review"} {
-		w.says(w.step(0, "2027-01-05", step, "new: none\n"), "The check of 2027-01-05 says: meanwhile nothing, on this day. Next: check, from 2027-01-06 on", "Today: ask")
+		w.says(w.step(0, "2027-01-05", step, "new: none\n"), "The check of 2027-01-05 says: meanwhile nothing, on this day. Next: check, from 2027-01-06 on", "not Today: ask")
 	}
 	w.step(1, "2027-01-05", "log", w.all(on("2027-01-08")))
 	w.step(0, "2027-01-06", "check", sugar+"7.5 mmol/L\n")

@@ -20,15 +20,18 @@ type Look struct {
 	Visits    int `json:"visits,omitzero"`    // how many there were
 	Happened  int `json:"happened,omitzero"`  // likewise, of what was told
 	Practised int `json:"practised,omitzero"` // likewise, of what was practised
+	Checks    int `json:"checks,omitzero"`    // likewise, of the checks of days
 }
 
 // An Alarm is what stands against training: what showed or hurt at a visit so that somebody
-// else has to look, until somebody has and the person was assessed anew; an event that ends
-// the plan, until an assessment has heard of it; or what else was told, until somebody has
-// looked. Who fell or was dizzy at the work beside lifting has told of a fall or a new symptom.
+// else has to look, or was told in a day's check and sends to help now or today, until somebody
+// has looked and the person was assessed anew; an event that ends the plan, until an assessment
+// has heard of it; or what else was told, until somebody has looked. Who fell or was dizzy at
+// the work beside lifting has told of a fall or a new symptom, which an assessment of a later
+// day has heard of.
 type Alarm struct {
 	Day  units.Day               `json:"day"`           // of the visit, or of what was told
-	Told programme.HappeningKind `json:"told,omitzero"` // not given: it was at a visit
+	Told programme.HappeningKind `json:"told,omitzero"` // not given: it was at a visit, or in a check
 	Open bool                    `json:"open,omitzero"` // somebody has to look, and nobody is known to have
 	// Route is the strictest that screening has for it: ask first, where it has none.
 	Route    screening.Route   `json:"route"`
@@ -52,7 +55,7 @@ func (r Record) Alarms(day units.Day) ([]Alarm, error) {
 
 // stands returns what stands, and what follows from all that was told.
 func (r Record) stands(day units.Day) (list []Alarm, told []programme.HappeningAnswer, err error) {
-	if len(r.Happened) == 0 && !slices.ContainsFunc(r.Visits, TrainingDay.told) && !slices.ContainsFunc(r.Checks, func(c screening.Check) bool { return len(c.Events) > 0 }) && !slices.ContainsFunc(r.Practised, func(p beside.Practised) bool { return fellAt(p) != 0 }) {
+	if len(r.Happened) == 0 && !slices.ContainsFunc(r.Visits, TrainingDay.told) && !slices.ContainsFunc(r.Checks, func(c screening.Check) bool { return len(c.Events) > 0 || tellsSign(c) }) && !slices.ContainsFunc(r.Practised, func(p beside.Practised) bool { return len(fellAt(p)) > 0 }) {
 		return nil, nil, nil // as nearly always
 	}
 	_, o, err := r.screened(day)
@@ -65,14 +68,19 @@ func (r Record) stands(day units.Day) (list []Alarm, told []programme.HappeningA
 			list = append(list, s)
 		}
 	}
+	list = append(list, r.inChecks(o, day)...)
 	today := max(day, o.Day)
-	all := programme.Happenings{Asked: today, List: r.told(o.Day, day)}
+	all := programme.Happenings{Asked: today}
+	heard := r.told(o.Day, day)
+	for _, h := range heard {
+		all.List = append(all.List, h.Happening)
+	}
 	report, err := all.Review(o, today)
 	if err != nil {
 		return nil, nil, err
 	}
-	for _, h := range report.Happenings {
-		if h.Standing < programme.ReviewBefore {
+	for i, h := range report.Happenings {
+		if h.Standing < programme.ReviewBefore || heard[i].beside && h.Day < o.Day {
 			continue
 		}
 		s := Alarm{Day: h.Day, Told: h.Kind, Open: h.Standing == programme.ReviewBefore, Route: screening.AskFirst, Reasons: h.Reasons}
@@ -83,6 +91,10 @@ func (r Record) stands(day units.Day) (list []Alarm, told []programme.HappeningA
 			s.add(screening.Check{New: screening.AskedFor(blackout)}, o, blackout)
 		case h.Kind == programme.HeadKnock:
 			s.Route = screening.SameDay
+		case h.Kind == programme.NewSymptom && heard[i].beside:
+			if d, grave := dizzied(h.Day, o); grave {
+				s.Route, s.Reasons = d.Route, append(d.Reasons, s.Reasons...)
+			}
 		}
 		list = append(list, s)
 	}
@@ -97,8 +109,8 @@ func (r Record) stands(day units.Day) (list []Alarm, told []programme.HappeningA
 
 // told is what was told up to a day, of work beside lifting too, with who has looked at it;
 // without the events that the assessment has heard of.
-func (r Record) told(assessed, day units.Day) (list []programme.Happening) {
-	add := func(h programme.Happening, saw func(Look) bool) {
+func (r Record) told(assessed, day units.Day) (list []telling) {
+	add := func(h programme.Happening, isBeside bool, saw func(Look) bool) {
 		e, event := h.Event()
 		if h.Day > day || event && slices.Contains(r.Profile.Events, e) {
 			return
@@ -107,28 +119,37 @@ func (r Record) told(assessed, day units.Day) (list []programme.Happening) {
 		if !event || !h.Reviewed.Made() {
 			h.Unassessed = screening.Yes // an assessment does not look for somebody
 		}
-		list = append(list, h)
+		list = append(list, telling{h, isBeside})
 	}
 	for i, h := range r.Happened {
-		add(h, func(l Look) bool { return i < l.Happened })
+		add(h, false, func(l Look) bool { return i < l.Happened })
 	}
 	for i, p := range r.Practised {
-		if kind := fellAt(p); kind != 0 {
-			add(programme.Happening{Kind: kind, Day: p.Day}, func(l Look) bool { return i < l.Practised })
+		for _, kind := range fellAt(p) {
+			add(programme.Happening{Kind: kind, Day: p.Day}, true, func(l Look) bool { return i < l.Practised })
 		}
 	}
-	return append(list, r.ended(assessed, day)...)
+	for _, h := range r.ended(assessed, day) {
+		list = append(list, telling{h, false})
+	}
+	return list
 }
 
-// fellAt is what work beside lifting tells: a fall, or a new symptom of who was dizzy.
-func fellAt(p beside.Practised) programme.HappeningKind {
-	switch {
-	case slices.Contains(p.Troubles, beside.Tumbled):
-		return programme.Fall
-	case slices.Contains(p.Troubles, beside.Dizzied):
-		return programme.NewSymptom
+// A telling is what was told, of work beside lifting or not.
+type telling struct {
+	programme.Happening
+	beside bool
+}
+
+// fellAt is what work beside lifting tells: a fall, and a new symptom of who was dizzy.
+func fellAt(p beside.Practised) (kinds []programme.HappeningKind) {
+	if slices.Contains(p.Troubles, beside.Tumbled) {
+		kinds = append(kinds, programme.Fall)
 	}
-	return 0
+	if slices.Contains(p.Troubles, beside.Dizzied) {
+		kinds = append(kinds, programme.NewSymptom)
+	}
+	return kinds
 }
 
 // ended are the events of checks up to a day that the assessment has not heard of.
@@ -195,9 +216,7 @@ func (s *Alarm) showed(v TrainingDay, o screening.Outcome) bool {
 	if len(s.Reasons) == 0 {
 		return false
 	}
-	if s.LookedAt.Made() {
-		s.Reasons = []evidence.Reason{evidence.Because("progression.looked-at", "progression.refer").With(evidence.Day("day", s.Day), evidence.Text("who", s.LookedAt.Who))}
-	}
+	s.looked(s.LookedAt)
 	return true
 }
 
@@ -254,23 +273,29 @@ func (r Record) checkLooked() error {
 			bad.Add(at+"/who", field.Bad(nil, "who has looked", field.ErrMissing))
 		}
 		bad.Add(at+"/day", l.Day.Check())
+		bad.Add(at, r.checkSeen(l))
+	}
+	return bad.Err()
+}
+
+// checkSeen asks of a look for no more than there was, and for no earlier day.
+func (r Record) checkSeen(l Look) error {
+	var bad field.Errors
+	for _, saw := range []struct {
+		name, of string
+		n, most  int
+		last     func(int) units.Day
+	}{
+		{"/visits", "visits", l.Visits, len(r.Visits), func(i int) units.Day { return r.Visits[i].Day }},
+		{"/happened", "things that were told", l.Happened, len(r.Happened), func(i int) units.Day { return r.Happened[i].Day }},
+		{"/practised", "things that were practised", l.Practised, len(r.Practised), func(i int) units.Day { return r.Practised[i].Day }},
+		{"/checks", "checks", l.Checks, len(r.Checks), func(i int) units.Day { return r.Checks[i].Day }},
+	} {
 		switch {
-		case l.Visits < 0 || l.Visits > len(r.Visits):
-			bad.Add(at+"/visits", field.Bad(l.Visits, "0 up to the number of visits", field.ErrOutOfRange))
-		case l.Visits > 0 && l.Day < r.Visits[l.Visits-1].Day:
-			bad.Add(at+"/day", field.Bad(l.Day, "the day of the last visit that was looked at, or later", field.ErrConflict))
-		}
-		switch {
-		case l.Happened < 0 || l.Happened > len(r.Happened):
-			bad.Add(at+"/happened", field.Bad(l.Happened, "0 up to how often something was told", field.ErrOutOfRange))
-		case l.Happened > 0 && l.Day < r.Happened[l.Happened-1].Day:
-			bad.Add(at+"/day", field.Bad(l.Day, "the day of what was told last, or later", field.ErrConflict))
-		}
-		switch {
-		case l.Practised < 0 || l.Practised > len(r.Practised):
-			bad.Add(at+"/practised", field.Bad(l.Practised, "0 up to how often something was practised", field.ErrOutOfRange))
-		case l.Practised > 0 && l.Day < r.Practised[l.Practised-1].Day:
-			bad.Add(at+"/day", field.Bad(l.Day, "the day of what was practised last, or later", field.ErrConflict))
+		case saw.n < 0 || saw.n > saw.most:
+			bad.Add(saw.name, field.Bad(saw.n, "0 up to the number of "+saw.of, field.ErrOutOfRange))
+		case saw.n > 0 && l.Day < saw.last(saw.n-1):
+			bad.Add("/day", field.Bad(l.Day, "the day of the last of the "+saw.of+" that it saw, or later", field.ErrConflict))
 		}
 	}
 	return bad.Err()

@@ -19,13 +19,29 @@ type ending struct {
 }
 
 // ends reports whether a clearance of an assessment does not count any more: it was given
-// before, or on the day itself and was not told anew once somebody had looked.
+// before, or on the day itself and was not told anew once somebody had looked. What has no
+// day was before somebody looked at it, and nobody knows more.
 func (e ending) ends(c screening.Clearance, assessed units.Day) bool {
+	if e.day.IsZero() {
+		if e.day = e.looked.Day; !e.looked.Made() {
+			return true
+		}
+	}
 	return c.Day < e.day || c.Day == e.day && (!e.looked.Made() || assessed < e.looked.Day || assessed == e.day)
 }
 
-// endings are what happened up to a day and ends clearances: a sign or pain at a visit that
-// sends to help now or today, a faint, and the events that the assessment has not heard of;
+// why is how an ending is told.
+func (e ending) why() string {
+	on := "on " + e.day.String()
+	if e.day.IsZero() {
+		on = "on a day that is not known"
+	}
+	return fmt.Sprintf("%s %s has ended it, until one of a later day", e.what, on)
+}
+
+// endings are what happened up to a day and ends clearances: a sign or pain at a visit or in a
+// check that sends to help now or today, a faint, dizziness at the work beside lifting, and the
+// events that the assessment has not heard of;
 // those that it has are screening's.
 func (r Record) endings(o screening.Outcome, day units.Day) (list []ending) {
 	for i, v := range r.Visits {
@@ -34,8 +50,16 @@ func (r Record) endings(o screening.Outcome, day units.Day) (list []ending) {
 			list = append(list, ending{v.Day, "what showed or hurt at the visit", r.lookAt(func(l Look) bool { return i < l.Visits && l.Day <= day })})
 		}
 	}
+	for i, c := range r.Checks {
+		if c.Day > day || !tellsSign(c) {
+			continue
+		}
+		if _, grave := r.signed(i, o); grave {
+			list = append(list, ending{c.Day, "what was told in the check", r.lookAt(func(l Look) bool { return i < l.Checks && l.Day <= day })})
+		}
+	}
 	for _, h := range r.told(o.Day, day) {
-		if _, event := h.Kind.Code(); event || h.Kind == programme.Faint {
+		if _, event := h.Kind.Code(); event || h.Kind == programme.Faint || h.Kind == programme.NewSymptom && h.beside {
 			list = append(list, ending{h.Day, "the " + h.Kind.String(), h.Reviewed})
 		}
 	}
@@ -60,7 +84,7 @@ next:
 		for _, e := range endings {
 			if e.ends(c, p.Day) {
 				why = append(why, evidence.Because("screening.clearance-not-counted", "progression.signs-end-clearances").With(evidence.Text("who", c.Who), evidence.Text("day", c.Day.String()),
-					evidence.Text("why", fmt.Sprintf("%s on %s has ended it, until one of a later day", e.what, e.day))))
+					evidence.Text("why", e.why())))
 				continue next
 			}
 		}
@@ -71,7 +95,7 @@ next:
 }
 
 // Screening returns the outcome of the assessment as it counts on a day: clearances from
-// before a sign or pain at a visit that sends to help now or today, a faint, or an event
+// before a sign or pain at a visit or in a check that sends to help now or today, a faint, or an event
 // that was told since, do not count any more, and a finding says so; one of that day counts
 // once it was told anew, on a later day and when somebody had looked. It is never looser
 // than [screening.Assess] of the profile. The record is taken to be valid; the errors are

@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose/week"
 	"example.org/posology/progression"
 	"example.org/posology/progression/programme"
+	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
@@ -162,13 +163,27 @@ func (r Record) places(l *log) moves {
 
 func (r Record) course(l *log, ex exercise.Exercise, item Decided, w week.Request, sessions []programme.PlannedSession) progression.Course {
 	return progression.Course{
-		Log: item.Log, Day: item.Day, Absence: r.Absence, BodyMass: r.BodyMass, Policy: r.Policy, Sessions: sessions, Catalogue: l.catalogue,
+		Log: item.Log, Day: item.Day, Absence: r.absence(), BodyMass: r.BodyMass, Policy: r.Policy, Sessions: sessions, Catalogue: l.catalogue,
 		Curve: l.curve(ex.ID, item.Side),
 		Request: dose.Request{
 			Day: item.Day, Screening: w.Screening, Exercise: ex, Side: item.Side, Goal: w.Goal, Estimates: w.Estimates,
 			Phase: w.Phase, Technique: w.Technique(ex.ID), Kit: w.Kit, Brief: w.Brief, Guideline: w.Guideline, Known: w.Known,
 		},
 	}
+}
+
+// absence is whether days missed since the last visit had a medical cause: once a decision
+// was told so, until a visit or an assessment of another day.
+func (r Record) absence() screening.Answer {
+	for _, e := range slices.Backward(r.Entries) {
+		switch {
+		case e.Rests.Visits != len(r.Visits) || e.Given.Profile.Day != r.Profile.Day:
+			return r.Absence
+		case e.Given.Absence == screening.Yes:
+			return screening.Yes
+		}
+	}
+	return r.Absence
 }
 
 // daysFrom moves the days of the plan to the week from a day on.
