@@ -236,7 +236,7 @@ func TestStates(t *testing.T) {
 		{"held by an assessment", "review ask review log", func(w tryer) {
 			begin(w)
 			w.step(0, trial, "ask", strings.Replace(asked, "symptoms: none", "symptoms: dyspnoea_rest_or_mild_exertion", 1))
-		}, nil},
+		}, map[string]string{"no_longer": "dyspnoea_rest_or_mild_exertion"}},
 		{"ill", "review ask review log", func(w tryer) {
 			begin(w)
 			w.step(0, trial, "log", calm)

@@ -40,7 +40,7 @@ func TestClearanceFromBeforeASign(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	agreed := "areas: heart\nheart: exertional_angina\nclearance: yes\nclearance_who: Dr K\nclearance_when: %s\nclearance_scope: exertional_angina\nclearance_effort: moderate\n"
+	agreed := "no_longer: hypertension_treated\nareas: heart\nheart: exertional_angina\nclearance: yes\nclearance_who: Dr K\nclearance_when: %s\nclearance_scope: exertional_angina\nclearance_effort: moderate\n"
 	p.Interview = strings.Replace(p.Interview, "areas: pressure\n", "", 1)
 	if c, err := p.Change(); err != nil || f.Write(c) != nil {
 		t.Fatal(err)
