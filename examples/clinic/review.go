@@ -8,6 +8,7 @@ import (
 	"slices"
 	"strings"
 	"time"
+	"unicode"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
@@ -57,7 +58,7 @@ func (s *session) happened() (programme.Standing, error) {
 		return 0, err
 	}
 	if len(stands) > 0 && stands[0].Open {
-		who, err := s.who("looked", papers.Alarms(stands)+" Who has looked at this since?", "a name, or nothing")
+		who, err := s.looker("looked", papers.Alarms(stands))
 		if err != nil {
 			return 0, err
 		}
@@ -93,26 +94,61 @@ func (s *session) keepHappened(kinds ...programme.HappeningKind) error {
 		if err != nil {
 			return err
 		}
-		if hit == screening.Yes {
-			kinds = append(kinds, programme.HeadKnock)
-		}
-		if out == screening.Yes {
-			kinds = append(kinds, programme.Faint)
+		bleeds := s.r.Profile.Conditions.Of("anticoagulant") != screening.No // then not known counts as yes
+		for _, one := range []struct {
+			answer screening.Answer
+			kind   programme.HappeningKind
+			what   string
+		}{{hit, programme.HeadKnock, "the head was hit"}, {out, programme.Faint, "they passed out"}} {
+			switch {
+			case one.answer == screening.Yes || one.answer == screening.Unknown && bleeds:
+				kinds = append(kinds, one.kind)
+			case one.answer == screening.Unknown:
+				page.Wrap(s.said, "", fmt.Sprintf("Of the fall told on %s it is not known whether %s.", page.Day(s.day), one.what))
+			}
 		}
 	}
 	return nil
 }
 
-// nobody are answers to the question who it was that name nobody, or the person alone.
-var nobody = []string{"no", "none", "nobody", "no one", "noone", "not yet", "never", "nothing", "n/a", "-", "?", "yes", "me", "myself", "i", "self", "don't know", "unknown"}
+// nobody are answers to the question who it was that name nobody, or the person alone; notNames
+// are words with which no name begins.
+var (
+	nobody   = []string{"no one", "never", "nothing", "n/a", "yes", "me", "myself", "i", "self", "unknown"}
+	notNames = []string{"no", "not", "none", "nobody", "noone", "don't", "don’t", "dont", "ask", "asked", "will", "later", "tomorrow", "soon", "client", "patient", "he", "she", "him", "her", "himself", "herself"}
+)
 
 // who asks for a name, and takes an answer that names nobody for none.
 func (s *session) who(key, text, hint string) (string, error) {
 	name, err := s.Text(key, text, hint, false)
-	if slices.Contains(nobody, strings.ToLower(strings.TrimSpace(strings.Trim(name, ".!")))) {
+	plain := strings.TrimSpace(strings.ToLower(strings.Trim(name, " .!")))
+	first, _, _ := strings.Cut(strings.TrimPrefix(plain, "the "), " ")
+	if slices.Contains(nobody, plain) || slices.Contains(notNames, strings.Trim(first, ",;.:")) || !strings.ContainsFunc(plain, unicode.IsLetter) {
 		name = ""
 	}
 	return name, err
+}
+
+// looker asks whether somebody has looked, and then who; "" where nobody has, or nobody is
+// named. In a file a name alone says that somebody has.
+func (s *session) looker(key, text string) (string, error) {
+	has := !s.IsTyped()
+	err := s.Ask(key+"_at", text+" Has somebody looked at it since: a doctor, or whoever is responsible?", "yes or no", func(answer string) error {
+		switch strings.ToLower(answer) {
+		case "yes", "y":
+			has = true
+		case "no", "n", "not yet", "don't know":
+			has = false
+		case "":
+		default:
+			return errors.New("please answer yes or no")
+		}
+		return nil
+	})
+	if err != nil || !has {
+		return "", err
+	}
+	return s.who(key, "Who was it?", "a name; without one it stands")
 }
 
 // decide decides for the next visit, and asks for what comes of it. What is said of the
