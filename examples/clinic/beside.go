@@ -32,11 +32,14 @@ func (s *session) besides() error {
 	if err != nil {
 		return err
 	}
-	most, told := s.daysSince(), []programme.HappeningKind{}
+	var told []programme.HappeningKind
+	var was, moved []beside.Item
 	for _, item := range items {
-		if !slices.ContainsFunc(s.r.Beside.InForce, func(k beside.Item) bool { return k.Track == item.Track }) {
+		at := slices.IndexFunc(s.r.Beside.InForce, func(k beside.Item) bool { return k.Track == item.Track })
+		if at < 0 {
 			continue
 		}
+		most := s.daysSince(s.r.Beside.InForce[at])
 		err := s.Ask("beside_"+string(item.Track), "What came of this: "+page.BesideText(item)+"?", fmt.Sprintf(besideHint, strings.Join(names, ", ")), func(answer string) error {
 			if answer == "" {
 				return nil
@@ -55,8 +58,8 @@ func (s *session) besides() error {
 				told = append(told, programme.NewSymptom)
 			}
 			next, err := beside.Next(item, h, situation)
-			if err == nil {
-				s.keepBeside([]beside.Item{next})
+			if next.Last = s.day; err == nil {
+				was, moved = append(was, item), append(moved, next)
 			}
 			return err
 		})
@@ -64,7 +67,18 @@ func (s *session) besides() error {
 			return err
 		}
 	}
-	return s.keepHappened(told...)
+	if err := s.keepHappened(told...); err != nil {
+		return err
+	}
+	if s.stand() != "" || idle(*s.r, s.day) { // then nothing gets harder, and no day counts for it
+		for i, item := range was {
+			if next := &moved[i]; !next.Paused && (next.Step > item.Step || next.Step == item.Step && next.Met > item.Met) {
+				next.Step, next.Met = item.Step, item.Met
+			}
+		}
+	}
+	s.keepBeside(moved)
+	return nil
 }
 
 // lastDecision is the day of the decision that is in force.
@@ -75,9 +89,10 @@ func lastDecision(s *session) units.Day {
 	return s.day
 }
 
-// daysSince is how many days there were, this one too, since somebody may have looked last:
-// from the last visit that the decision in force knew, or the day of the first plan, on.
-func (s *session) daysSince() int {
+// daysSince is how many days there were, this one too, since somebody may have looked last at
+// what goes on: from the last visit that the decision in force knew, or the day of the first
+// plan, on, and never a day that was told before.
+func (s *session) daysSince(going beside.Item) int {
 	n := len(s.r.Entries)
 	if n == 0 {
 		return 0
@@ -86,7 +101,7 @@ func (s *session) daysSince() int {
 	if visits := s.r.Entries[n-1].Rests.Visits; visits > 0 {
 		from = s.r.Visits[visits-1].Day
 	}
-	return int(s.day-from) + 1
+	return int(s.day-max(from, going.Last+1)) + 1
 }
 
 // happened reads an answer; who did nothing has missed all days since the last decision.
@@ -120,7 +135,7 @@ func happened(answer string, since units.Day) (h beside.Happened, err error) {
 	return h, nil
 }
 
-// keepBeside keeps the steps of what is asked for beside lifting. What cannot be done
+// keepBeside keeps the steps of what is asked for beside lifting, and up to when it was told. What cannot be done
 // for now keeps its own: a pause is not forgotten.
 func (s *session) keepBeside(items []beside.Item) {
 	kept := slices.Clone(s.r.Beside.InForce) // a decision rests on the old ones
@@ -131,6 +146,7 @@ func (s *session) keepBeside(items []beside.Item) {
 		case at < 0:
 			kept = append(kept, item.Place())
 		default:
+			item.Last = max(item.Last, kept[at].Last)
 			kept[at] = item.Place()
 		}
 	}

@@ -221,12 +221,15 @@ func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review,
 	if errors.As(err, &bad) && bad.Path == "/absence" {
 		s.r.Absence = screening.No
 		if re, err = assess(*s.r, day); err == nil && s.isMissed(re.Next) {
-			medical, err := s.Sure("absence", fmt.Sprintf("Something was not done for a while, the last visit was on %s. Was illness or another medical cause behind it?", page.Day(lastVisit(*s.r))))
+			medical, err := s.Plainly("absence", fmt.Sprintf("Something was not done for a while, the last visit was on %s. Was illness or another medical cause behind it?", page.Day(lastVisit(*s.r))))
 			if err != nil {
 				return re, again, err
 			}
-			if medical {
+			if medical != screening.No {
 				s.r.Absence = screening.Yes
+			}
+			if medical == screening.Unknown {
+				page.Wrap(s.said, "", "Why something was not done is not known: it counts as a medical cause, which is the more careful.")
 			}
 			re, err = assess(*s.r, day)
 			return re, again, err
@@ -345,10 +348,10 @@ func beginWeek(s *session) error {
 	switch n := len(s.r.Entries); {
 	case n == 0 || s.r.Entries[n-1].Plan == nil:
 		return errors.New("visit comes first")
-	case len(s.r.Asked) > 0:
-		return errors.New("the week was begun already: log comes next")
 	case s.stand() != "":
 		return errors.New(s.due())
+	case len(s.r.Asked) > 0:
+		return errors.New("the week was begun already: log comes next")
 	case !reflect.DeepEqual(s.r.Entries[n-1].Given.Profile, s.r.Profile) || slices.Min(s.r.Days) < s.day:
 		return errors.New("the plan is older than the assessment, or its days have begun: visit comes again")
 	case s.r.Entries[n-1].Plan.Week == nil:

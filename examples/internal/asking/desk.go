@@ -168,9 +168,17 @@ func (d Desk) Sure(key, text string) (yes bool, err error) {
 }
 
 // YesNo asks for yes, no or "don't know", which an empty answer is too.
-func (d Desk) YesNo(key, text string) (yes screening.Answer, err error) {
+func (d Desk) YesNo(key, text string) (screening.Answer, error) { return d.yesNo(key, text, false) }
+
+// Plainly asks for yes, no or "don't know", where an empty answer is none of them.
+func (d Desk) Plainly(key, text string) (screening.Answer, error) {
+	return d.yesNo(key, text, true)
+}
+
+// yesNo takes the empty answer for one that is not known, unless one is needed.
+func (d Desk) yesNo(key, text string, needed bool) (yes screening.Answer, err error) {
 	err = d.Ask(key, text, hints[interview.YesNo], func(answer string) (err error) {
-		if answer == "" || isUnsure(answer) {
+		if answer == "" && !needed || isUnsure(answer) {
 			return nil
 		}
 		yes, err = readYesNo(answer)
