@@ -86,25 +86,20 @@ func (s *session) keepHappened(kinds ...programme.HappeningKind) error {
 		if one.Kind != programme.Fall {
 			continue
 		}
-		hit, err := s.YesNo("fall_head", "The fall: was the head hit, even lightly?")
-		if err != nil {
-			return err
-		}
-		out, err := s.YesNo("fall_out", "Did they pass out, or is some of it not remembered?")
-		if err != nil {
-			return err
-		}
-		bleeds := s.r.Profile.Conditions.Of("anticoagulant") != screening.No // then not known counts as yes
-		for _, one := range []struct {
-			answer screening.Answer
-			kind   programme.HappeningKind
-			what   string
-		}{{hit, programme.HeadKnock, "the head was hit"}, {out, programme.Faint, "they passed out"}} {
-			switch {
-			case one.answer == screening.Yes || one.answer == screening.Unknown && bleeds:
-				kinds = append(kinds, one.kind)
-			case one.answer == screening.Unknown:
-				page.Wrap(s.said, "", fmt.Sprintf("Of the fall told on %s it is not known whether %s.", page.Day(s.day), one.what))
+		for _, ask := range []struct {
+			key, text, what string
+			kind            programme.HappeningKind
+		}{
+			{"fall_head", "The fall: was the head hit, even lightly?", "the head was hit", programme.HeadKnock},
+			{"fall_out", "Did they pass out, or is some of it not remembered?", "they passed out", programme.Faint},
+		} {
+			switch is, err := s.YesNo(ask.key, ask.text); {
+			case err != nil:
+				return err
+			case is == screening.Yes, is == screening.Unknown && s.r.Profile.Conditions.Of("anticoagulant") != screening.No: // who may bleed
+				kinds = append(kinds, ask.kind)
+			case is == screening.Unknown:
+				page.Wrap(s.said, "", fmt.Sprintf("Of the fall told on %s it is not known whether %s.", page.Day(s.day), ask.what))
 			}
 		}
 	}
@@ -132,20 +127,8 @@ func (s *session) who(key, text, hint string) (string, error) {
 // looker asks whether somebody has looked, and then who; "" where nobody has, or nobody is
 // named. In a file a name alone says that somebody has.
 func (s *session) looker(key, text string) (string, error) {
-	has := !s.IsTyped()
-	err := s.Ask(key+"_at", text+" Has somebody looked at it since: a doctor, or whoever is responsible?", "yes or no", func(answer string) error {
-		switch strings.ToLower(answer) {
-		case "yes", "y":
-			has = true
-		case "no", "n", "not yet", "don't know":
-			has = false
-		case "":
-		default:
-			return errors.New("please answer yes or no")
-		}
-		return nil
-	})
-	if err != nil || !has {
+	has, err := s.YesNo(key+"_at", text+" Has somebody looked at it since: a doctor, or whoever is responsible?")
+	if err != nil || has == screening.No || has == screening.Unknown && s.IsTyped() {
 		return "", err
 	}
 	return s.who(key, "Who was it?", "a name; without one it stands")
