@@ -99,7 +99,8 @@ func (s *session) beginAnew(re record.Review, id exercise.ID, last *dose.Prescri
 	if err := s.sayLooked(re.Next); err != nil {
 		return err
 	}
-	return s.reprint(re)
+	_, err = s.reprint(re)
+	return err
 }
 
 // firstDose is what an exercise begins with on a day, as on a first visit; nil where

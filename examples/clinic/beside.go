@@ -8,8 +8,10 @@ import (
 
 	"example.org/posology/dose/beside"
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/papers"
 	"example.org/posology/progression/programme"
 	"example.org/posology/units"
+	"example.org/posology/units/evidence"
 )
 
 const besideHint = `such as "4 days, least 10": on how many days, and the least of any of them (seconds held, movements, minutes); behind that what happened: "more hands", %s; "0 days, missed 20"; nothing where it is not known`
@@ -33,7 +35,7 @@ func (s *session) besides() error {
 		return err
 	}
 	var told []programme.HappeningKind
-	var was, moved []beside.Item
+	moved := map[int]beside.Item{}
 	for _, item := range items {
 		at := slices.IndexFunc(s.r.Beside.InForce, func(k beside.Item) bool { return k.Track == item.Track })
 		if at < 0 {
@@ -45,23 +47,26 @@ func (s *session) besides() error {
 				return nil
 			}
 			h, err := happened(answer, s.day-lastDecision(s))
+			switch {
+			case err != nil:
+				return err
+			case h.Days > most:
+				return fmt.Errorf("%d days since it was looked at last are too many: %d at most", h.Days, most)
+			}
+			next, err := beside.Next(item, h, situation)
 			if err != nil {
 				return err
 			}
-			if h.Days > most {
-				return fmt.Errorf("%d days since it was looked at last are too many: %d at most", h.Days, most)
+			for _, t := range h.Troubles {
+				told = append(told, map[beside.Trouble][]programme.HappeningKind{beside.Tumbled: {programme.Fall}, beside.Dizzied: {programme.NewSymptom}}[t]...)
 			}
-			if slices.Contains(h.Troubles, beside.Tumbled) {
-				told = append(told, programme.Fall)
+			next = next.Place()
+			if next.Last = s.day; len(h.Troubles) > 0 { // for letters
+				what := evidence.Text(papers.ToldBeside, strings.Trim(fmt.Sprint(h.Troubles), "[]"))
+				next.Reasons = []evidence.Reason{evidence.Because("beside.easier").With(what)}
 			}
-			if slices.Contains(h.Troubles, beside.Dizzied) {
-				told = append(told, programme.NewSymptom)
-			}
-			next, err := beside.Next(item, h, situation)
-			if next.Last = s.day; err == nil {
-				was, moved = append(was, item), append(moved, next)
-			}
-			return err
+			moved[at] = next
+			return nil
 		})
 		if err != nil {
 			return err
@@ -70,14 +75,14 @@ func (s *session) besides() error {
 	if err := s.keepHappened(told...); err != nil {
 		return err
 	}
-	if s.stand() != "" || idle(*s.r, s.day) { // then nothing gets harder, and no day counts for it
-		for i, item := range was {
-			if next := &moved[i]; !next.Paused && (next.Step > item.Step || next.Step == item.Step && next.Met > item.Met) {
-				next.Step, next.Met = item.Step, item.Met
-			}
+	held, kept := s.stand() != "" || idle(*s.r, s.day), slices.Clone(s.r.Beside.InForce) // a decision rests on the old ones
+	for at, next := range moved {
+		if was := kept[at]; held && !next.Paused && (next.Step > was.Step || next.Step == was.Step && next.Met > was.Met) {
+			next.Step, next.Met = was.Step, was.Met // nothing gets harder, and no day counts for it
 		}
+		kept[at] = next
 	}
-	s.keepBeside(moved)
+	s.r.Beside.InForce = kept
 	return nil
 }
 

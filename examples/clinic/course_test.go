@@ -60,6 +60,13 @@ func TestBesideCountsOnce(t *testing.T) {
 	if now := kept(w); now.Step <= was.Step && now.Met != was.Met+3 {
 		t.Errorf("%+v after %+v", now, was)
 	}
+	for _, trouble := range []string{"nearly fell", "pain", "nearly fell, pain"} { // and the letters name it
+		w := copied(t, base.folder)
+		said := w.step(0, "2027-01-07", "review", told(3, ", "+trouble), "-for", "doctor", "-html")
+		want := fmt.Sprintf("Beside lifting (%s), told on Thursday 7 January 2027: %s", track, strings.ReplaceAll(trouble, ",", ""))
+		w.says(said, want)
+		w.says(w.step(0, "2027-01-07", "show", "", "-for", "doctor"), want)
+	}
 	w.step(0, "2027-01-08", "log", calm)
 	w.says(w.step(1, "2027-01-09", "review", told(3, "")), "3 days since it was looked at last are too many: 2 at most")
 	for _, stands := range []string{"new: faint\n", "new: fall\nfall_head: no\nfall_out: no\n", ""} {

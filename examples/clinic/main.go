@@ -180,10 +180,7 @@ func (s *session) planned(p record.Plan, day units.Day) error {
 
 // reviewed writes the papers of a review.
 func (s *session) reviewed(r record.Review) error {
-	also, err := s.also(s.r.Entries[len(s.r.Entries)-1])
-	if err == nil {
-		err = s.print(r.Next, papers.OfReview(r, also...).All)
-	}
+	also, err := s.reprint(r)
 	if err != nil {
 		return err
 	}

@@ -47,10 +47,10 @@ func review(s *session) error {
 // happened asks what happened since the last assessment, and who has looked at what stands.
 func (s *session) happened() (programme.Standing, error) {
 	kinds, asked, err := asking.SeveralOf(s.Desk, "new", "Is anything new since the last time?", programme.HappeningKinds())
-	if err != nil {
-		return 0, err
+	if err == nil {
+		err = s.keepHappened(kinds...)
 	}
-	if err := s.keepHappened(kinds...); err != nil {
+	if err != nil {
 		return 0, err
 	}
 	stands, err := s.r.Alarms(s.day)
@@ -160,27 +160,21 @@ func (s *session) decide(say func(record.Review) error) error {
 		s.r.Review = re.InForce.Review
 		s.keepBeside(re.Coming.Beside)
 	}
-	if err := s.reviewed(re); err != nil {
-		return err
-	}
-	err = inTurn(
+	return inTurn(
+		func() error { return s.reviewed(re) },
 		func() error { return say(re) },
 		func() error { return s.stopped(re) },
 		func() error { return s.belonging(re) },
+		s.keep,
 	)
-	if err != nil {
-		return err
-	}
-	return s.keep()
 }
 
 var errDecided = errors.New("the next visit was decided for already, and log comes first")
 
 // lookBack reviews for the next visit: the one of this day, if its check was made
 // and nothing was logged of it, else that of the next day of the plan. What is new since the
-// decision for it (see [news]), what stands, and all of it being paused take that decision
-// back. What was asked for and never done yet, there is nothing to decide on: it comes back, to be asked for
-// again. Where so many days have passed that it matters, it asks why.
+// decision for it (see [news]), what stands, and all of it being paused take that decision back.
+// What was never done yet comes back, to be asked for again. It asks why many days have passed.
 func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review, error)) (re record.Review, again []record.Asked, err error) {
 	day := max(s.day, lastVisit(*s.r)+1)
 	if n := len(s.r.Entries); n > 0 && len(s.r.Entries[n-1].Items) > 0 && s.r.Entries[n-1].Day >= day {
@@ -342,10 +336,7 @@ func beginWeek(s *session) error {
 	default:
 		plan := *s.r.Entries[n-1].Plan
 		s.inForce(*plan.Week)
-		if err := s.planned(plan, s.day); err != nil {
-			return err
-		}
-		return s.keep()
+		return inTurn(func() error { return s.planned(plan, s.day) }, s.keep)
 	}
 }
 
@@ -408,8 +399,7 @@ func renew(s *session) error {
 }
 
 // weekdays are the days of the week of days.
-func weekdays(days []units.Day) []time.Weekday {
-	var list []time.Weekday
+func weekdays(days []units.Day) (list []time.Weekday) {
 	for _, d := range days {
 		list = append(list, d.Weekday())
 	}
