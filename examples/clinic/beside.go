@@ -26,10 +26,7 @@ func (s *session) besides() error {
 	if err != nil {
 		return err
 	}
-	var names []string
-	for t := range beside.Troubles() {
-		names = append(names, `"`+t.String()+`"`)
-	}
+	names := strings.ReplaceAll(strings.Trim(fmt.Sprintf("%q", slices.Collect(beside.Troubles())), "[]"), `" "`, `", "`)
 	items, _, err := beside.Start(situation) // what they are called, and their dose now
 	if err != nil {
 		return err
@@ -42,7 +39,7 @@ func (s *session) besides() error {
 			continue
 		}
 		most := s.daysSince(s.r.Beside.InForce[at])
-		err := s.Ask("beside_"+string(item.Track), "What came of this: "+page.BesideText(item)+"?", fmt.Sprintf(besideHint, strings.Join(names, ", ")), func(answer string) error {
+		err := s.Ask("beside_"+string(item.Track), "What came of this: "+page.BesideText(item)+"?", fmt.Sprintf(besideHint, names), func(answer string) error {
 			if answer == "" {
 				return nil
 			}
@@ -75,15 +72,20 @@ func (s *session) besides() error {
 	if err := s.keepHappened(told...); err != nil {
 		return err
 	}
+	s.moveOn(moved)
+	return nil
+}
+
+// moveOn keeps the steps that were reached, none of them harder while something stands or all is held.
+func (s *session) moveOn(moved map[int]beside.Item) {
 	held, kept := s.stand() != "" || idle(*s.r, s.day), slices.Clone(s.r.Beside.InForce) // a decision rests on the old ones
 	for at, next := range moved {
 		if was := kept[at]; held && !next.Paused && (next.Step > was.Step || next.Step == was.Step && next.Met > was.Met) {
-			next.Step, next.Met = was.Step, was.Met // nothing gets harder, and no day counts for it
+			next.Step, next.Met = was.Step, was.Met
 		}
 		kept[at] = next
 	}
 	s.r.Beside.InForce = kept
-	return nil
 }
 
 // lastDecision is the day of the decision that is in force.
@@ -94,9 +96,8 @@ func lastDecision(s *session) units.Day {
 	return s.day
 }
 
-// daysSince is how many days there were, this one too, since somebody may have looked last at
-// what goes on: from the last visit that the decision in force knew, or the day of the first
-// plan, on, and never a day that was told before.
+// daysSince is how many days there were of what goes on, this one too, that were not told: from
+// the last visit that the decision in force knew, or the day of the first plan, on.
 func (s *session) daysSince(going beside.Item) int {
 	n := len(s.r.Entries)
 	if n == 0 {

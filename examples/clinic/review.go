@@ -6,9 +6,7 @@ import (
 	"fmt"
 	"reflect"
 	"slices"
-	"strings"
 	"time"
-	"unicode"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
@@ -106,34 +104,6 @@ func (s *session) keepHappened(kinds ...programme.HappeningKind) error {
 	return nil
 }
 
-// nobody are answers to the question who it was that name nobody, or the person alone; notNames
-// are words with which no name begins.
-var (
-	nobody   = []string{"no one", "never", "nothing", "n/a", "yes", "me", "myself", "i", "self", "unknown"}
-	notNames = []string{"no", "not", "none", "nobody", "noone", "don't", "don’t", "dont", "ask", "asked", "will", "later", "tomorrow", "soon", "client", "patient", "he", "she", "him", "her", "himself", "herself"}
-)
-
-// who asks for a name, and takes an answer that names nobody for none.
-func (s *session) who(key, text, hint string) (string, error) {
-	name, err := s.Text(key, text, hint, false)
-	plain := strings.TrimSpace(strings.ToLower(strings.Trim(name, " .!")))
-	first, _, _ := strings.Cut(strings.TrimPrefix(plain, "the "), " ")
-	if slices.Contains(nobody, plain) || slices.Contains(notNames, strings.Trim(first, ",;.:")) || !strings.ContainsFunc(plain, unicode.IsLetter) {
-		name = ""
-	}
-	return name, err
-}
-
-// looker asks whether somebody has looked, and then who; "" where nobody has, or nobody is
-// named. In a file a name alone says that somebody has.
-func (s *session) looker(key, text string) (string, error) {
-	has, err := s.YesNo(key+"_at", text+" Has somebody looked at it since: a doctor, or whoever is responsible?")
-	if err != nil || has == screening.No || has == screening.Unknown && s.IsTyped() {
-		return "", err
-	}
-	return s.who(key, "Who was it?", "a name; without one it stands")
-}
-
 // decide decides for the next visit, and asks for what comes of it. What is said of the
 // review stands behind its paper.
 func (s *session) decide(say func(record.Review) error) error {
@@ -198,9 +168,9 @@ func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review,
 	if errors.As(err, &bad) && bad.Path == "/absence" {
 		s.r.Absence = screening.No
 		if re, err = assess(*s.r, day); err == nil && s.isMissed(re.Next) {
-			medical, err := s.Plainly("absence", fmt.Sprintf("Something was not done for a while, the last visit was on %s. Was illness or another medical cause behind it?", page.Day(lastVisit(*s.r))))
-			if err != nil {
-				return re, again, err
+			medical, stop := s.Plainly("absence", fmt.Sprintf("Something was not done for a while, the last visit was on %s. Was illness or another medical cause behind it?", page.Day(lastVisit(*s.r))))
+			if stop != nil {
+				return re, again, stop
 			}
 			if medical != screening.No {
 				s.r.Absence = screening.Yes
@@ -209,7 +179,6 @@ func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review,
 				page.Wrap(s.said, "", "Why something was not done is not known: it counts as a medical cause, which is the more careful.")
 			}
 			re, err = assess(*s.r, day)
-			return re, again, err
 		}
 	}
 	return re, again, err

@@ -22,7 +22,7 @@ func TestNobodyHasLooked(t *testing.T) {
 		t.Errorf("watched by %q", r.Visits[1].Observer)
 	}
 	for _, who := range []string{"no", "No.", "nobody", "not yet", "myself", "none", "don't know",
-		"nobody yet", "no doctor", "ask later", "himself", "the client", "will ask Dr Kern tomorrow", "Not Dr Kern", "?", "12", "Doctor M\nlooked_at: no"} {
+		"nobody yet", "no doctor", "ask later", "himself", "the client", "will ask Doctor K tomorrow", "Not Doctor K", "?", "12", "Doctor M\nlooked_at: no"} {
 		w := copied(t, base.folder)
 		w.says(w.step(0, "2027-01-09", "review", "new: none\nlooked: "+who+"\n"), "Doses none")
 		w.says(w.step(0, "2027-01-09", "list", ""), lately)
@@ -38,7 +38,7 @@ func TestLookedIsAsked(t *testing.T) {
 	base.step(0, "2027-01-05", "log", calm)
 	base.step(0, "2027-01-06", "review", "new: none\n")
 	base.step(0, "2027-01-08", "log", trained+"showed: chest symptom\n")
-	for lines, want := range map[string]string{"no\n": "", "\n": "", "Dr Kern\nno\n": "", "yes\nnobody yet\n": "", "yes\nDr Kern\n": "Dr Kern", "y\nthe GP, Dr No\n": "the GP, Dr No"} {
+	for lines, want := range map[string]string{"no\n": "", "\n": "", "Doctor K\nno\n": "", "yes\nnobody yet\n": "", "yes\nDoctor K\n": "Doctor K", "y\nthe GP, doctor K\n": "the GP, doctor K"} {
 		w := copied(t, base.folder)
 		said, r := typedIn(t, w.folder, "review", "2027-01-09", "none\n"+lines+strings.Repeat("\n", 30))
 		who := ""
