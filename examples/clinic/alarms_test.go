@@ -236,7 +236,7 @@ func TestStates(t *testing.T) {
 		{"held by an assessment", "review ask review log", func(w tryer) {
 			begin(w)
 			w.step(0, trial, "ask", strings.Replace(asked, "symptoms: none", "symptoms: dyspnoea_rest_or_mild_exertion", 1))
-		}, nil},
+		}, map[string]string{"no_longer": "dyspnoea_rest_or_mild_exertion"}},
 		{"ill", "review ask review log", func(w tryer) {
 			begin(w)
 			w.step(0, trial, "log", calm)
@@ -297,7 +297,7 @@ func TestAnySteps(t *testing.T) {
 				_, _, _ = calls("", "-dir", string(w.folder), "-day", day.String(), one[0], "hall", "-yes", "-answers", answers(t, "# invented\n"+one[1]))
 			}
 			t.Logf("seed %d, %s %s: %.60q", seed, day, one[0], one[1])
-			_, at := w.follow(day+units.Day(chance.IntN(2)), map[string]string{"looked": oneOf(chance, "Doctor M", "")})
+			_, at := w.follow(day+units.Day(chance.IntN(2)), map[string]string{"looked": oneOf(chance, "Doctor M", ""), "no_longer": "dyspnoea_rest_or_mild_exertion diabetes_t2"})
 			w.heeds(at)
 			day = at + 1 + units.Day(chance.IntN(3)+chance.IntN(8)/7*60)
 		}

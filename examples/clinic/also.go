@@ -38,14 +38,14 @@ func dosed(e record.Entry, id exercise.ID) bool {
 	return slices.ContainsFunc(e.Items, func(i record.Decided) bool { return i.Decision.Next != nil && i.Decision.Next.Exercise == id })
 }
 
-// reprint makes the files of a review's papers anew, where more is asked for since.
-func (s *session) reprint(re record.Review) error {
+// reprint makes the files of a review's papers, anew where more is asked for since; also is what.
+func (s *session) reprint(re record.Review) ([]dose.Prescription, error) {
 	list, err := s.also(s.r.Entries[len(s.r.Entries)-1])
 	if err != nil {
-		return err
+		return nil, err
 	}
 	s.person.Papers = nil
-	return s.print(re.Next, papers.OfReview(re, list...).All)
+	return list, s.print(re.Next, papers.OfReview(re, list...).All)
 }
 
 // sayLooked says who has looked at what was stopped and begins anew on a day.

@@ -25,7 +25,7 @@ func (s *session) stopped(re record.Review) error {
 		if item.Decision.Action != progression.StopExercise {
 			continue
 		}
-		who, err := s.who("anew_"+string(item.Exercise), item.Name+" is stopped. Has somebody looked at it, so that it may begin anew, as on a first visit?", "the name of who has; nothing: it stays stopped")
+		who, err := s.looker("anew_"+string(item.Exercise), item.Name+" is stopped, until somebody has looked at it, so that it may begin anew, as on a first visit.")
 		if err != nil {
 			return err
 		}
@@ -99,7 +99,8 @@ func (s *session) beginAnew(re record.Review, id exercise.ID, last *dose.Prescri
 	if err := s.sayLooked(re.Next); err != nil {
 		return err
 	}
-	return s.reprint(re)
+	_, err = s.reprint(re)
+	return err
 }
 
 // firstDose is what an exercise begins with on a day, as on a first visit; nil where

@@ -32,6 +32,9 @@ func TestNothingBeginsWhileSomethingStands(t *testing.T) {
 	for _, one := range []string{"week", "visit"} {
 		w.says(w.step(1, "2027-01-04", one, ""), "TO BE SEEN TODAY: faint", "Next: review")
 	}
+	w = tryer{t, begun(t)} // once the week was begun, too
+	w.step(0, "2027-01-04", "review", "new: faint\n")
+	w.says(w.step(1, "2027-01-04", "week", ""), "TO BE SEEN TODAY: faint", "Next: review")
 }
 
 // Found since a decision, limits alone stop it too: who has osteoporosis since would bend with

@@ -8,8 +8,10 @@ import (
 
 	"example.org/posology/dose/beside"
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/papers"
 	"example.org/posology/progression/programme"
 	"example.org/posology/units"
+	"example.org/posology/units/evidence"
 )
 
 const besideHint = `such as "4 days, least 10": on how many days, and the least of any of them (seconds held, movements, minutes); behind that what happened: "more hands", %s; "0 days, missed 20"; nothing where it is not known`
@@ -24,47 +26,66 @@ func (s *session) besides() error {
 	if err != nil {
 		return err
 	}
-	var names []string
-	for t := range beside.Troubles() {
-		names = append(names, `"`+t.String()+`"`)
-	}
+	names := strings.ReplaceAll(strings.Trim(fmt.Sprintf("%q", slices.Collect(beside.Troubles())), "[]"), `" "`, `", "`)
 	items, _, err := beside.Start(situation) // what they are called, and their dose now
 	if err != nil {
 		return err
 	}
-	most, told := s.daysSince(), []programme.HappeningKind{}
+	var told []programme.HappeningKind
+	moved := map[int]beside.Item{}
 	for _, item := range items {
-		if !slices.ContainsFunc(s.r.Beside.InForce, func(k beside.Item) bool { return k.Track == item.Track }) {
+		at := slices.IndexFunc(s.r.Beside.InForce, func(k beside.Item) bool { return k.Track == item.Track })
+		if at < 0 {
 			continue
 		}
-		err := s.Ask("beside_"+string(item.Track), "What came of this: "+page.BesideText(item)+"?", fmt.Sprintf(besideHint, strings.Join(names, ", ")), func(answer string) error {
+		most := s.daysSince(s.r.Beside.InForce[at])
+		err := s.Ask("beside_"+string(item.Track), "What came of this: "+page.BesideText(item)+"?", fmt.Sprintf(besideHint, names), func(answer string) error {
 			if answer == "" {
 				return nil
 			}
 			h, err := happened(answer, s.day-lastDecision(s))
+			switch {
+			case err != nil:
+				return err
+			case h.Days > most:
+				return fmt.Errorf("%d days since it was looked at last are too many: %d at most", h.Days, most)
+			}
+			next, err := beside.Next(item, h, situation)
 			if err != nil {
 				return err
 			}
-			if h.Days > most {
-				return fmt.Errorf("%d days since it was looked at last are too many: %d at most", h.Days, most)
+			for _, t := range h.Troubles {
+				told = append(told, map[beside.Trouble][]programme.HappeningKind{beside.Tumbled: {programme.Fall}, beside.Dizzied: {programme.NewSymptom}}[t]...)
 			}
-			if slices.Contains(h.Troubles, beside.Tumbled) {
-				told = append(told, programme.Fall)
+			next = next.Place()
+			if next.Last = s.day; len(h.Troubles) > 0 { // for letters
+				what := evidence.Text(papers.ToldBeside, strings.Trim(fmt.Sprint(h.Troubles), "[]"))
+				next.Reasons = []evidence.Reason{evidence.Because("beside.easier").With(what)}
 			}
-			if slices.Contains(h.Troubles, beside.Dizzied) {
-				told = append(told, programme.NewSymptom)
-			}
-			next, err := beside.Next(item, h, situation)
-			if err == nil {
-				s.keepBeside([]beside.Item{next})
-			}
-			return err
+			moved[at] = next
+			return nil
 		})
 		if err != nil {
 			return err
 		}
 	}
-	return s.keepHappened(told...)
+	if err := s.keepHappened(told...); err != nil {
+		return err
+	}
+	s.moveOn(moved)
+	return nil
+}
+
+// moveOn keeps the steps that were reached, none of them harder while something stands or all is held.
+func (s *session) moveOn(moved map[int]beside.Item) {
+	held, kept := s.stand() != "" || idle(*s.r, s.day), slices.Clone(s.r.Beside.InForce) // a decision rests on the old ones
+	for at, next := range moved {
+		if was := kept[at]; held && !next.Paused && (next.Step > was.Step || next.Step == was.Step && next.Met > was.Met) {
+			next.Step, next.Met = was.Step, was.Met
+		}
+		kept[at] = next
+	}
+	s.r.Beside.InForce = kept
 }
 
 // lastDecision is the day of the decision that is in force.
@@ -75,9 +96,9 @@ func lastDecision(s *session) units.Day {
 	return s.day
 }
 
-// daysSince is how many days there were, this one too, since somebody may have looked last:
-// from the last visit that the decision in force knew, or the day of the first plan, on.
-func (s *session) daysSince() int {
+// daysSince is how many days there were of what goes on, this one too, that were not told: from
+// the last visit that the decision in force knew, or the day of the first plan, on.
+func (s *session) daysSince(going beside.Item) int {
 	n := len(s.r.Entries)
 	if n == 0 {
 		return 0
@@ -86,7 +107,7 @@ func (s *session) daysSince() int {
 	if visits := s.r.Entries[n-1].Rests.Visits; visits > 0 {
 		from = s.r.Visits[visits-1].Day
 	}
-	return int(s.day-from) + 1
+	return int(s.day-max(from, going.Last+1)) + 1
 }
 
 // happened reads an answer; who did nothing has missed all days since the last decision.
@@ -120,7 +141,7 @@ func happened(answer string, since units.Day) (h beside.Happened, err error) {
 	return h, nil
 }
 
-// keepBeside keeps the steps of what is asked for beside lifting. What cannot be done
+// keepBeside keeps the steps of what is asked for beside lifting, and up to when it was told. What cannot be done
 // for now keeps its own: a pause is not forgotten.
 func (s *session) keepBeside(items []beside.Item) {
 	kept := slices.Clone(s.r.Beside.InForce) // a decision rests on the old ones
@@ -131,6 +152,7 @@ func (s *session) keepBeside(items []beside.Item) {
 		case at < 0:
 			kept = append(kept, item.Place())
 		default:
+			item.Last = max(item.Last, kept[at].Last)
 			kept[at] = item.Place()
 		}
 	}

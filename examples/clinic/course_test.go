@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -41,6 +42,42 @@ func TestAfterOneVisit(t *testing.T) {
 		said := step(want, "2027-01-07", "review", fmt.Sprintf("new: none\nbeside_%s: %d days, least 10\n", track, days))
 		if refused := strings.Contains(said, fmt.Sprintf("%d days since it was looked at last are too many", days)); refused != (want == 1) {
 			t.Errorf("%d days: %s", days, said)
+		}
+	}
+}
+
+// No day beside lifting is told twice, and none makes it harder while something stands.
+func TestBesideCountsOnce(t *testing.T) {
+	base := copied(t, begun(t))
+	base.step(0, "2027-01-05", "log", calm)
+	track := recordOf(t, base.folder).Beside.InForce[0].Track
+	told := func(days int, more string) string {
+		return fmt.Sprintf("new: none\nbeside_%s: %d days, least 60%s\n", track, days, more)
+	}
+	kept := func(w tryer) beside.Item { return recordOf(t, w.folder).Beside.InForce[0] }
+	was, w := kept(base), copied(t, base.folder)
+	w.step(0, "2027-01-07", "review", told(3, ""))
+	if now := kept(w); now.Step <= was.Step && now.Met != was.Met+3 {
+		t.Errorf("%+v after %+v", now, was)
+	}
+	for _, trouble := range []string{"nearly fell", "pain", "nearly fell, pain"} { // and the letters name it
+		w := copied(t, base.folder)
+		said := w.step(0, "2027-01-07", "review", told(3, ", "+trouble), "-for", "doctor", "-html")
+		want := fmt.Sprintf("Beside lifting (%s), told on Thursday 7 January 2027: %s", track, strings.ReplaceAll(trouble, ",", ""))
+		w.says(said, want)
+		w.says(w.step(0, "2027-01-07", "show", "", "-for", "doctor"), want)
+	}
+	w.step(0, "2027-01-08", "log", calm)
+	w.says(w.step(1, "2027-01-09", "review", told(3, "")), "3 days since it was looked at last are too many: 2 at most")
+	for _, stands := range []string{"new: faint\n", "new: fall\nfall_head: no\nfall_out: no\n", ""} {
+		w, more := copied(t, base.folder), ""
+		if stands == "" { // what happens there stops all
+			more = ", fell"
+		}
+		w.step(0, "2027-01-06", "review", cmp.Or(stands, "new: none\n"))
+		w.step(0, "2027-01-07", "review", told(3, more))
+		if now := kept(w); now.Step > was.Step || now.Met > was.Met {
+			t.Errorf("%q: %+v after %+v", stands, now, was)
 		}
 	}
 }

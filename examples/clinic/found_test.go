@@ -54,7 +54,7 @@ func newlyFound(t *testing.T) folder.Folder {
 	f := begun(t)
 	for _, one := range [][3]string{
 		{"2027-01-05", "log", "goblet-squat: 10@9\npain: no\n"}, {"2027-01-06", "review", "new: none\n"}, {"2027-01-08", "log", "goblet-squat: 10@9\npain: no\n"},
-		{"2027-01-09", "ask", strings.Replace(well, "areas: none\n", "", 1) + "areas: bones\nbones: osteoporosis\nvertebral_fracture: no\nblood_pressure: 130/80\npulse: 66\ntoday: no\n"},
+		{"2027-01-09", "ask", strings.Replace(well, "areas: none\n", "", 1) + "no_longer: hypertension_treated\nareas: bones\nbones: osteoporosis\nvertebral_fracture: no\nblood_pressure: 130/80\npulse: 66\ntoday: no\n"},
 	} {
 		status, out, errs := calls("", "-dir", string(f), one[1], "hall", "-day", one[0], "-yes", "-answers", answers(t, "# invented\n"+one[2]))
 		if status != 0 || errs != "" {

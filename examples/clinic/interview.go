@@ -189,7 +189,7 @@ func check(s *session) error {
 	if err != nil {
 		return err
 	}
-	known.Settled["today"] = "yes"
+	known.Settled["today"], known.Was.Symptoms = "yes", screening.Checklist{} // which today's check takes from no profile
 	talk, err := s.Interview(s.day, known)
 	if err != nil {
 		return err

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"slices"
 	"strconv"
+	"strings"
+	"unicode"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/beside"
@@ -121,4 +123,32 @@ func (s *session) told(key, text string, answer *screening.Answer) func() error 
 		}
 		return err
 	}
+}
+
+// nobody are answers to the question who it was that name nobody, or the person alone; notNames
+// are words with which no name begins.
+var (
+	nobody   = []string{"no one", "never", "nothing", "n/a", "yes", "me", "myself", "i", "self", "unknown"}
+	notNames = []string{"no", "not", "none", "nobody", "noone", "don't", "don’t", "dont", "ask", "asked", "will", "later", "tomorrow", "soon", "client", "patient", "he", "she", "him", "her", "himself", "herself"}
+)
+
+// who asks for a name, and takes an answer that names nobody for none.
+func (s *session) who(key, text, hint string) (string, error) {
+	name, err := s.Text(key, text, hint, false)
+	plain := strings.TrimSpace(strings.ToLower(strings.Trim(name, " .!")))
+	first, _, _ := strings.Cut(strings.TrimPrefix(plain, "the "), " ")
+	if slices.Contains(nobody, plain) || slices.Contains(notNames, strings.Trim(first, ",;.:")) || !strings.ContainsFunc(plain, unicode.IsLetter) {
+		name = ""
+	}
+	return name, err
+}
+
+// looker asks whether somebody has looked, and then who; "" where nobody has, or nobody is
+// named. In a file a name alone says that somebody has.
+func (s *session) looker(key, text string) (string, error) {
+	has, err := s.YesNo(key+"_at", text+" Has somebody looked at it since: a doctor, or whoever is responsible?")
+	if err != nil || has == screening.No || has == screening.Unknown && s.IsTyped() {
+		return "", err
+	}
+	return s.who(key, "Who was it?", "a name; without one it stands")
 }

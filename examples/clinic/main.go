@@ -19,6 +19,7 @@ import (
 	"example.org/posology/examples/internal/planpaper"
 	"example.org/posology/examples/internal/reviewpaper"
 	"example.org/posology/progression/record"
+	"example.org/posology/screening"
 	"example.org/posology/units"
 )
 
@@ -156,9 +157,9 @@ func (s *session) keep() error {
 		return nil
 	}
 	if !s.yes {
-		if yes, err := s.Sure("write", "Is this to be written?"); err != nil {
+		if yes, err := s.Plainly("write", "Is this to be written?"); err != nil {
 			return err
-		} else if !yes {
+		} else if yes != screening.Yes {
 			return asking.ErrStopped
 		}
 	}
@@ -179,10 +180,7 @@ func (s *session) planned(p record.Plan, day units.Day) error {
 
 // reviewed writes the papers of a review.
 func (s *session) reviewed(r record.Review) error {
-	also, err := s.also(s.r.Entries[len(s.r.Entries)-1])
-	if err == nil {
-		err = s.print(r.Next, papers.OfReview(r, also...).All)
-	}
+	also, err := s.reprint(r)
 	if err != nil {
 		return err
 	}

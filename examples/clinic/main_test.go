@@ -167,7 +167,7 @@ func TestHeldAtFirst(t *testing.T) {
 	step("2027-01-04", "new", held, "no exercise until this is settled", 0)
 	step("2027-01-04", "visit", walkers[1].visit+"days: 2027-01-05 2027-01-08\n", "FOR NOW", 0)
 	step("2027-01-04", "week", "", "there is no week to begin", 1)
-	step("2027-02-01", "ask", "signs: none\nsymptoms: none\nmore_signs: none\nblood_pressure: 130/82\npulse: 70\ntoday: no\n", "within what stands here", 0)
+	step("2027-02-01", "ask", "signs: none\nsymptoms: none\nno_longer: dyspnoea_rest_or_mild_exertion\nmore_signs: none\nblood_pressure: 130/82\npulse: 70\ntoday: no\n", "within what stands here", 0)
 	step("2027-02-01", "week", "", "visit comes again", 1)
 	step("2027-02-01", "visit", "days: 2027-02-02 2027-02-05\n", "WHAT YOU DO EACH TIME", 0)
 	step("2027-02-01", "week", "", "+ /phase: \"familiarise\"", 0)

@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"reflect"
 	"slices"
-	"strings"
 	"time"
 
 	"example.org/posology/dose"
@@ -46,10 +45,10 @@ func review(s *session) error {
 // happened asks what happened since the last assessment, and who has looked at what stands.
 func (s *session) happened() (programme.Standing, error) {
 	kinds, asked, err := asking.SeveralOf(s.Desk, "new", "Is anything new since the last time?", programme.HappeningKinds())
-	if err != nil {
-		return 0, err
+	if err == nil {
+		err = s.keepHappened(kinds...)
 	}
-	if err := s.keepHappened(kinds...); err != nil {
+	if err != nil {
 		return 0, err
 	}
 	stands, err := s.r.Alarms(s.day)
@@ -57,7 +56,7 @@ func (s *session) happened() (programme.Standing, error) {
 		return 0, err
 	}
 	if len(stands) > 0 && stands[0].Open {
-		who, err := s.who("looked", papers.Alarms(stands)+" Who has looked at this since?", "a name, or nothing")
+		who, err := s.looker("looked", papers.Alarms(stands))
 		if err != nil {
 			return 0, err
 		}
@@ -85,34 +84,24 @@ func (s *session) keepHappened(kinds ...programme.HappeningKind) error {
 		if one.Kind != programme.Fall {
 			continue
 		}
-		hit, err := s.YesNo("fall_head", "The fall: was the head hit, even lightly?")
-		if err != nil {
-			return err
-		}
-		out, err := s.YesNo("fall_out", "Did they pass out, or is some of it not remembered?")
-		if err != nil {
-			return err
-		}
-		if hit == screening.Yes {
-			kinds = append(kinds, programme.HeadKnock)
-		}
-		if out == screening.Yes {
-			kinds = append(kinds, programme.Faint)
+		for _, ask := range []struct {
+			key, text, what string
+			kind            programme.HappeningKind
+		}{
+			{"fall_head", "The fall: was the head hit, even lightly?", "the head was hit", programme.HeadKnock},
+			{"fall_out", "Did they pass out, or is some of it not remembered?", "they passed out", programme.Faint},
+		} {
+			switch is, err := s.YesNo(ask.key, ask.text); {
+			case err != nil:
+				return err
+			case is == screening.Yes, is == screening.Unknown && s.r.Profile.Conditions.Of("anticoagulant") != screening.No: // who may bleed
+				kinds = append(kinds, ask.kind)
+			case is == screening.Unknown:
+				page.Wrap(s.said, "", fmt.Sprintf("Of the fall told on %s it is not known whether %s.", page.Day(s.day), ask.what))
+			}
 		}
 	}
 	return nil
-}
-
-// nobody are answers to the question who it was that name nobody, or the person alone.
-var nobody = []string{"no", "none", "nobody", "no one", "noone", "not yet", "never", "nothing", "n/a", "-", "?", "yes", "me", "myself", "i", "self", "don't know", "unknown"}
-
-// who asks for a name, and takes an answer that names nobody for none.
-func (s *session) who(key, text, hint string) (string, error) {
-	name, err := s.Text(key, text, hint, false)
-	if slices.Contains(nobody, strings.ToLower(strings.TrimSpace(strings.Trim(name, ".!")))) {
-		name = ""
-	}
-	return name, err
 }
 
 // decide decides for the next visit, and asks for what comes of it. What is said of the
@@ -141,27 +130,21 @@ func (s *session) decide(say func(record.Review) error) error {
 		s.r.Review = re.InForce.Review
 		s.keepBeside(re.Coming.Beside)
 	}
-	if err := s.reviewed(re); err != nil {
-		return err
-	}
-	err = inTurn(
+	return inTurn(
+		func() error { return s.reviewed(re) },
 		func() error { return say(re) },
 		func() error { return s.stopped(re) },
 		func() error { return s.belonging(re) },
+		s.keep,
 	)
-	if err != nil {
-		return err
-	}
-	return s.keep()
 }
 
 var errDecided = errors.New("the next visit was decided for already, and log comes first")
 
 // lookBack reviews for the next visit: the one of this day, if its check was made
 // and nothing was logged of it, else that of the next day of the plan. What is new since the
-// decision for it (see [news]), what stands, and all of it being paused take that decision
-// back. What was asked for and never done yet, there is nothing to decide on: it comes back, to be asked for
-// again. Where so many days have passed that it matters, it asks why.
+// decision for it (see [news]), what stands, and all of it being paused take that decision back.
+// What was never done yet comes back, to be asked for again. It asks why many days have passed.
 func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review, error)) (re record.Review, again []record.Asked, err error) {
 	day := max(s.day, lastVisit(*s.r)+1)
 	if n := len(s.r.Entries); n > 0 && len(s.r.Entries[n-1].Items) > 0 && s.r.Entries[n-1].Day >= day {
@@ -185,15 +168,17 @@ func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review,
 	if errors.As(err, &bad) && bad.Path == "/absence" {
 		s.r.Absence = screening.No
 		if re, err = assess(*s.r, day); err == nil && s.isMissed(re.Next) {
-			medical, err := s.Sure("absence", fmt.Sprintf("Something was not done for a while, the last visit was on %s. Was illness or another medical cause behind it?", page.Day(lastVisit(*s.r))))
-			if err != nil {
-				return re, again, err
+			medical, stop := s.Plainly("absence", fmt.Sprintf("Something was not done for a while, the last visit was on %s. Was illness or another medical cause behind it?", page.Day(lastVisit(*s.r))))
+			if stop != nil {
+				return re, again, stop
 			}
-			if medical {
+			if medical != screening.No {
 				s.r.Absence = screening.Yes
 			}
+			if medical == screening.Unknown {
+				page.Wrap(s.said, "", "Why something was not done is not known: it counts as a medical cause, which is the more careful.")
+			}
 			re, err = assess(*s.r, day)
-			return re, again, err
 		}
 	}
 	return re, again, err
@@ -309,10 +294,10 @@ func beginWeek(s *session) error {
 	switch n := len(s.r.Entries); {
 	case n == 0 || s.r.Entries[n-1].Plan == nil:
 		return errors.New("visit comes first")
-	case len(s.r.Asked) > 0:
-		return errors.New("the week was begun already: log comes next")
 	case s.stand() != "":
 		return errors.New(s.due())
+	case len(s.r.Asked) > 0:
+		return errors.New("the week was begun already: log comes next")
 	case !reflect.DeepEqual(s.r.Entries[n-1].Given.Profile, s.r.Profile) || slices.Min(s.r.Days) < s.day:
 		return errors.New("the plan is older than the assessment, or its days have begun: visit comes again")
 	case s.r.Entries[n-1].Plan.Week == nil:
@@ -320,10 +305,7 @@ func beginWeek(s *session) error {
 	default:
 		plan := *s.r.Entries[n-1].Plan
 		s.inForce(*plan.Week)
-		if err := s.planned(plan, s.day); err != nil {
-			return err
-		}
-		return s.keep()
+		return inTurn(func() error { return s.planned(plan, s.day) }, s.keep)
 	}
 }
 
@@ -386,8 +368,7 @@ func renew(s *session) error {
 }
 
 // weekdays are the days of the week of days.
-func weekdays(days []units.Day) []time.Weekday {
-	var list []time.Weekday
+func weekdays(days []units.Day) (list []time.Weekday) {
 	for _, d := range days {
 		list = append(list, d.Weekday())
 	}

@@ -21,13 +21,50 @@ func TestNobodyHasLooked(t *testing.T) {
 	if r := recordOf(t, base.folder); r.Visits[1].Observer != "" {
 		t.Errorf("watched by %q", r.Visits[1].Observer)
 	}
-	for _, who := range []string{"no", "No.", "nobody", "not yet", "myself", "none", "don't know"} {
+	for _, who := range []string{"no", "No.", "nobody", "not yet", "myself", "none", "don't know",
+		"nobody yet", "no doctor", "ask later", "himself", "the client", "will ask Doctor K tomorrow", "Not Doctor K", "?", "12", "Doctor M\nlooked_at: no"} {
 		w := copied(t, base.folder)
 		w.says(w.step(0, "2027-01-09", "review", "new: none\nlooked: "+who+"\n"), "Doses none")
 		w.says(w.step(0, "2027-01-09", "list", ""), lately)
 		if r := recordOf(t, w.folder); len(r.Looked) > 0 {
 			t.Errorf("%s: looked at by %+v", who, r.Looked)
 		}
+	}
+}
+
+// Whoever types is asked first whether somebody has looked, and by yes who it was.
+func TestLookedIsAsked(t *testing.T) {
+	base := copied(t, begun(t))
+	base.step(0, "2027-01-05", "log", calm)
+	base.step(0, "2027-01-06", "review", "new: none\n")
+	base.step(0, "2027-01-08", "log", trained+"showed: chest symptom\n")
+	for lines, want := range map[string]string{"no\n": "", "\n": "", "Doctor K\nno\n": "", "yes\nnobody yet\n": "", "yes\nDoctor K\n": "Doctor K", "y\nthe GP, doctor K\n": "the GP, doctor K"} {
+		w := copied(t, base.folder)
+		said, r := typedIn(t, w.folder, "review", "2027-01-09", "none\n"+lines+strings.Repeat("\n", 30))
+		who := ""
+		if len(r.Looked) > 0 {
+			who = r.Looked[0].Who
+		}
+		if who != want || !strings.Contains(said, "Has somebody looked at it since") {
+			t.Errorf("%q: looked at by %q, not %q\n%s", lines, who, want, said)
+		}
+	}
+}
+
+// After a fall what is not known of the head and of passing out counts as so on a blood
+// thinner, and is else told as not known (Design; that a fall on one is seen the same day is
+// common practice).
+func TestFallNotKnown(t *testing.T) {
+	base := copied(t, begun(t))
+	base.step(0, "2027-01-05", "log", calm)
+	base.step(0, "2027-01-06", "review", "new: none\n")
+	w := copied(t, base.folder)
+	w.says(w.step(0, "2027-01-07", "review", "new: fall\nfall_head: don't know\nfall_out: no\n"), "it is not known whether the head was hit", "not known whether they passed out", "not TO BE SEEN TODAY")
+	base.step(0, "2027-01-06", "ask", strings.Replace(asked, "areas: none\n", "", 1)+"areas: pressure medicines\nmedicines: anticoagulant\n")
+	for lines, want := range map[string]string{"fall_out: no\n": "TO BE SEEN TODAY: knock on the head", "fall_head: no\n": "TO BE SEEN TODAY: faint", "fall_head: no\nfall_out: no\n": "not TO BE SEEN TODAY"} {
+		w := copied(t, base.folder)
+		w.step(0, "2027-01-07", "review", "new: fall\n"+lines)
+		w.says(w.step(0, "2027-01-07", "list", ""), want)
 	}
 }
 
@@ -40,7 +77,7 @@ func TestClearanceFromBeforeASign(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	agreed := "areas: heart\nheart: exertional_angina\nclearance: yes\nclearance_who: Dr K\nclearance_when: %s\nclearance_scope: exertional_angina\nclearance_effort: moderate\n"
+	agreed := "no_longer: hypertension_treated\nareas: heart\nheart: exertional_angina\nclearance: yes\nclearance_who: Dr K\nclearance_when: %s\nclearance_scope: exertional_angina\nclearance_effort: moderate\n"
 	p.Interview = strings.Replace(p.Interview, "areas: pressure\n", "", 1)
 	if c, err := p.Change(); err != nil || f.Write(c) != nil {
 		t.Fatal(err)

@@ -164,9 +164,10 @@ func (w *way) decides(day units.Day, step, answers string) {
 	if err != nil {
 		w.t.Fatal(err)
 	}
-	days = min(days, (&session{r: &was, day: day}).daysSince())
 	for _, kept := range was.Beside.InForce {
-		answers += fmt.Sprintf("beside_%s: %d %s\n", kept.Track, days, happened)
+		if days := min(days, (&session{r: &was, day: day}).daysSince(kept)); days > 0 {
+			answers += fmt.Sprintf("beside_%s: %d %s\n", kept.Track, days, happened)
+		}
 	}
 	_, held := was.AskedOn(day)
 	for _, item := range was.Entries[len(was.Entries)-1].Items {

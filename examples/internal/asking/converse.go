@@ -32,12 +32,15 @@ const noLonger = "no_longer"
 
 // Converse asks on a terminal, or whatever stands behind the lines.
 func Converse(day units.Day, lines *bufio.Scanner, out io.Writer, known Known) (interview.Interview, error) {
-	talk, before := interview.On(day), maps.Clone(known.Answers)
+	talk, before, gone := interview.On(day), maps.Clone(known.Answers), map[screening.Code]bool{}
 	isGone := func(code screening.Code) (string, bool) {
+		if gone[code] { // of its area
+			return "", true
+		}
 		page.Wrap(out, "", fmt.Sprintf("This stood in the assessment of %s: %s. Is it no longer so, or was it never? Only yes takes it away.", known.Was.Day, screening.Option(code)))
 		fmt.Fprint(out, "> ")
 		yes := lines.Scan() && strings.EqualFold(strings.TrimSpace(lines.Text()), "yes")
-		if !yes {
+		if gone[code] = yes; !yes {
 			fmt.Fprintln(out, "It stays.")
 		}
 		return "", yes
@@ -107,8 +110,8 @@ func forget(before map[string]string, key, answer string) {
 // stays takes nothing away.
 func stays(screening.Code) (string, bool) { return "", false }
 
-// answered returns talk after an answer in words, and as it was with an error. What cannot
-// go away stays, unless isGone says that it is gone; a text of it is an error.
+// answered returns talk after an answer in words, and as it was with an error. What stood
+// before stays, unless isGone says that it is gone; a text of it is an error.
 func (known Known) answered(talk interview.Interview, q interview.FormQuestion, answer string, isGone func(screening.Code) (string, bool)) (interview.Interview, error) {
 	reply, err := read(q, answer)
 	if err != nil {

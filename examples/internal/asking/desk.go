@@ -154,23 +154,15 @@ func among[T fmt.Stringer](list []T, answer string) (int, error) {
 	return 0, fmt.Errorf("%q is none of%s", answer, strings.TrimSuffix(numbered(list), "."))
 }
 
-// Sure asks for yes or no, where nothing goes on without one of them.
-func (d Desk) Sure(key, text string) (yes bool, err error) {
-	err = d.Ask(key, text, "yes or no", func(answer string) error {
-		a, err := readYesNo(answer)
-		if err != nil {
-			return errors.New("please answer yes or no")
-		}
-		yes = a == screening.Yes
-		return nil
-	})
-	return yes, err
-}
-
 // YesNo asks for yes, no or "don't know", which an empty answer is too.
-func (d Desk) YesNo(key, text string) (yes screening.Answer, err error) {
+func (d Desk) YesNo(key, text string) (screening.Answer, error) { return d.yesNo(key, text, false) }
+
+// Plainly asks for yes, no or "don't know", where an empty answer is none of them.
+func (d Desk) Plainly(key, text string) (screening.Answer, error) { return d.yesNo(key, text, true) }
+
+func (d Desk) yesNo(key, text string, needed bool) (yes screening.Answer, err error) {
 	err = d.Ask(key, text, hints[interview.YesNo], func(answer string) (err error) {
-		if answer == "" || isUnsure(answer) {
+		if answer == "" && !needed || isUnsure(answer) {
 			return nil
 		}
 		yes, err = readYesNo(answer)

@@ -104,8 +104,7 @@ func (a Answers) Interview(day units.Day, known Known) (interview.Interview, err
 		return fmt.Sprintf("%s stood in the assessment of %s; the line %q takes it away", code, known.Was.Day, noLonger+": "+string(code)), false
 	}
 	for q, more := talk.Next(); more; q, more = talk.Next() {
-		own := a.Take(q.Key)
-		if own != "" {
+		if own := a.Take(q.Key); own != "" {
 			after, err := known.answered(talk, q, own, isGone)
 			if err != nil {
 				return talk, a.Wrong(q.Key, sorry(q, err))

@@ -12,6 +12,9 @@ import (
 	"example.org/posology/units/evidence"
 )
 
+// ToldBeside names, in the reason of a kept step beside lifting, what was told of it last.
+const ToldBeside = "told"
+
 // training says what hurt, showed or was lost during the exercises, each once with the
 // exercises in which it did.
 func training(r record.Review) []string {
@@ -36,6 +39,11 @@ func training(r record.Review) []string {
 	}
 	for _, h := range r.Told {
 		lines = append(lines, upper(h.Kind.String())+", on "+page.Day(h.Day)+". "+clinician(words, h.Reasons))
+	}
+	for _, i := range r.Beside.InForce {
+		if len(i.Reasons) == 1 && len(i.Reasons[0].Args) == 1 && i.Reasons[0].Args[0].Name == ToldBeside {
+			lines = append(lines, fmt.Sprintf("Beside lifting (%s), told on %s: %s", i.Track, page.Day(i.Last), i.Reasons[0].Args[0].Value()))
+		}
 	}
 	names, why := Waiting(r)
 	above := strings.Join(lines, " ")

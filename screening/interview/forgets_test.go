@@ -27,10 +27,23 @@ func checkError(t *testing.T, text string, err, want error, path string) {
 	}
 }
 
-// Whatever of what cannot go away is asked, by no the reply that is kept says what was told
+// everything is a profile in which all was told that a list asks for.
+func everything() (told screening.Profile, codes []screening.Code) {
+	for _, g := range groups() {
+		list := listIn(&told, g.kind)
+		list.Asked, list.Present = true, append(list.Present, g.codes...)
+		if g.kind != screening.RedFlag || g.lasts {
+			codes = append(codes, g.codes...)
+		}
+	}
+	return told, codes
+}
+
+// Whatever was told of what holds or limits is asked back about, by no the reply that is kept says what was told
 // before, and takes away nothing that was told now; by yes and by not known nothing goes.
 func TestForgets(t *testing.T) {
 	asked := map[screening.Code]bool{}
+	told, all := everything()
 	for _, g := range groups() {
 		own := map[string]string{g.key + "_at_all": "yes", "diseases": "cerebrovascular", "areas": "bones"}
 		if g.area != "" {
@@ -41,7 +54,6 @@ func TestForgets(t *testing.T) {
 		}
 		i, answer := On(visit), well(own)
 		for q, more := i.Next(); more; q, more = i.Next() {
-			told := screening.Profile{Conditions: screening.AskedFor(lifelong...)}
 			gone, kept := i.Forgets(reply(q, map[ReplyForm]string{YesNo: "no", SeveralOf: "none"}[q.Form]), told)
 			for _, code := range gone {
 				asked[code] = true
@@ -57,13 +69,13 @@ func TestForgets(t *testing.T) {
 					t.Errorf("%s: %q forgets %v", q.Key, word, gone)
 				}
 			}
-			if gone, _ := i.Forgets(reply(q, map[ReplyForm]string{YesNo: "no", SeveralOf: "none"}[q.Form]), told, lifelong...); len(gone) > 0 {
+			if gone, _ := i.Forgets(reply(q, map[ReplyForm]string{YesNo: "no", SeveralOf: "none"}[q.Form]), told, all...); len(gone) > 0 {
 				t.Errorf("%s: %v is known to be gone", q.Key, gone)
 			}
 			i = mustAnswer(t, i, q, answer(q))
 		}
 	}
-	for _, code := range lifelong {
+	for _, code := range all {
 		if !asked[code] {
 			t.Errorf("%s is asked back about nowhere", code)
 		}
@@ -76,11 +88,20 @@ func TestForgetsAreas(t *testing.T) {
 	for q, more := i.Next(); more; q, more = i.Next() {
 		if q.Key == "areas" {
 			gone, kept := i.Forgets(Reply{List: screening.AskedFor("heart")}, screening.Profile{Conditions: screening.AskedFor("osteoporosis_uk", "hernia", "pacemaker"), Answers: map[screening.Code]screening.Answer{"stroke_before": screening.No}})
-			if !slices.Equal(gone, []screening.Code{"osteoporosis"}) || !slices.Equal(kept.List.Present, []screening.Code{"heart", "bones"}) {
+			if !slices.Equal(gone, []screening.Code{"osteoporosis", "hernia"}) || !slices.Equal(kept.List.Present, []screening.Code{"heart", "bones", "belly"}) {
 				t.Errorf("%v, %+v", gone, kept)
 			}
 		}
 		i = mustAnswer(t, i, q, answer(q))
+	}
+	// The sources of what these hold stand beside their entries in package screening.
+	none := On(visit)
+	for q, more := none.Next(); more && q.Key != "areas"; q, more = none.Next() {
+		none = mustAnswer(t, none, q, answer(q))
+	}
+	lost := []screening.Code{"exertional_angina", "hypertension_treated", "hernia", "falls_risk", "beta_blocker", "anticoagulant"}
+	if gone, _ := none.Forgets(Reply{List: screening.AskedFor()}, screening.Profile{Conditions: screening.AskedFor(lost...)}); !slices.Equal(gone, lost) {
+		t.Errorf("none of the areas takes away all but %v", gone)
 	}
 	if gone, _ := i.Forgets(Reply{}, screening.Profile{}); gone != nil {
 		t.Errorf("after the last: %v", gone)

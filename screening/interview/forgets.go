@@ -6,23 +6,24 @@ import (
 	"example.org/posology/screening"
 )
 
-// lifelong are what cannot go away again once it is so: what is asked of any time in a
-// life, illnesses that last, what was replaced or implanted, and old fractures. It is this
-// module's own list (Design). What can heal, or be operated on, is not on it. With yes and
-// no two of them are asked as questions, too.
-var lifelong = []screening.Code{
-	"cancer_history", "known_heart_murmur", "bone_metastases",
-	"cardiac", "peripheral_vascular", "cerebrovascular", "diabetes_t1", "diabetes_t2", "renal",
-	"after_mi_or_stroke", "stroke_before", "heart_failure", "pacemaker", "icd", "aortic_or_cerebral_aneurysm", "marfan", "lung_disease",
-	"osteoporosis", "vertebral_fracture", "hip_fracture",
-	"total_knee_replacement", "total_hip_replacement", "shoulder_replacement", "osteoarthritis_knee", "osteoarthritis_hip", "osteoarthritis_hand",
-	"glaucoma", "npdr_moderate_or_worse", "diabetic_retinopathy_severe", "parkinsons", "severe_cognitive_impairment",
-	"diabetes", "nephropathy", "lymphoedema_stable",
+// strokeBefore is asked as a question alone, and of any time in a life.
+const strokeBefore screening.Code = "stroke_before"
+
+// holds reports whether a code is asked back about: every disease, symptom and condition,
+// since each holds, limits, asks or is let know of, and what lasts of the other lists. A sign
+// of the last days comes and goes.
+func holds(code screening.Code) bool {
+	term, _ := screening.LookUp(code)
+	switch term.Kind {
+	case screening.Disease, screening.Symptom, screening.Condition:
+		return true
+	}
+	return code == strokeBefore || slices.ContainsFunc(groups(), func(g group) bool { return g.lasts && slices.Contains(g.codes, code) })
 }
 
-// Forgets returns what stood in an earlier profile, cannot go away again, and would by a
-// reply to the question that [Interview.Next] returns, save the codes that are known to be
-// gone; and the reply with it, or with the area that it is asked under. A form asks back
+// Forgets returns which diseases, symptoms, conditions and lasting signs stood in an earlier
+// profile and would go by a reply to the question that [Interview.Next] returns, save the
+// codes that are known to be gone: one "none" would free what each of them holds; and the reply with it, or with the area that it is asked under. A form asks back
 // before it takes the reply as it is. What is not known takes nothing away.
 func (i Interview) Forgets(r Reply, was screening.Profile, save ...screening.Code) (gone []screening.Code, kept Reply) {
 	kept = r.clone()
@@ -36,7 +37,7 @@ func (i Interview) Forgets(r Reply, was screening.Profile, save ...screening.Cod
 	}
 	isGone := func(code screening.Code) bool {
 		told := slices.Contains(stood, code) || was.Answers[code] == screening.Yes
-		return told && slices.Contains(lifelong, code) && !slices.Contains(save, code)
+		return told && holds(code) && !slices.Contains(save, code)
 	}
 	if a.Form == YesNo && r.YesNo == screening.No && isGone(screening.Code(a.Key)) {
 		kept.YesNo = screening.Yes
