@@ -31,7 +31,7 @@ func TestCheckOutlastsAnAssessment(t *testing.T) {
 func TestSignOfAnAssessmentStands(t *testing.T) {
 	w := copied(t, begun(t))
 	w.step(0, "2027-01-05", "ask", "symptoms: ischaemic_chest_neck_jaw_arm_pain\nblood_pressure: 130/80\npulse: 66\ntoday: no\n")
-	w.step(0, "2027-01-06", "ask", asked)
+	w.step(0, "2027-01-06", "ask", asked+"no_longer: ischaemic_chest_neck_jaw_arm_pain\n")
 	if r := recordOf(t, w.folder); len(r.Happened) != 1 || r.Profile.Symptoms.Of("ischaemic_chest_neck_jaw_arm_pain") != screening.No {
 		t.Fatalf("%+v", r.Happened)
 	}
