@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/strength"
 	"example.org/posology/progression/internal/given"
+	"example.org/posology/progression/internal/history"
 	"example.org/posology/progression/rule"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -197,7 +198,7 @@ func (n *now) beyondReach() bool {
 	return err != nil || share*near > 1+units.Fraction(n.bridgeEnd()+easiest)/epleyReps
 }
 
-const epleyReps = 30 // of 1RM = load × (1 + repetitions/30)
+const epleyReps = history.EpleyReps // of 1RM = load × (1 + repetitions/30)
 
 // nearlyShown reports whether the present weight, done easily enough, would show the
 // next one.

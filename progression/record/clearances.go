@@ -39,10 +39,9 @@ func (e ending) why() string {
 	return fmt.Sprintf("%s %s has ended it, until one of a later day", e.what, on)
 }
 
-// endings are what happened up to a day and ends clearances: a sign or pain at a visit or in a
-// check that sends to help now or today, a faint, dizziness at the work beside lifting, and the
-// events that the assessment has not heard of;
-// those that it has are screening's.
+// endings are what happened up to a day and ends clearances: a sign or pain at a visit or in
+// a check that sends to help now or today, a faint, dizziness at the work beside lifting, and
+// the events that the assessment has not heard of; those that it has are screening's.
 func (r Record) endings(o screening.Outcome, day units.Day) (list []ending) {
 	for i, v := range r.Visits {
 		s := Alarm{Day: v.Day}
@@ -95,10 +94,10 @@ next:
 }
 
 // Screening returns the outcome of the assessment as it counts on a day: clearances from
-// before a sign or pain at a visit or in a check that sends to help now or today, a faint, or an event
-// that was told since, do not count any more, and a finding says so; one of that day counts
-// once it was told anew, on a later day and when somebody had looked. It is never looser
-// than [screening.Assess] of the profile. The record is taken to be valid; the errors are
+// before a sign or pain at a visit or in a check that sends to help now or today, a faint,
+// dizziness at the work beside lifting, or an event that was told since, do not count any
+// more, and a finding says so; one of that day counts once it was told anew, on a later day
+// and when somebody had looked. It is never looser than [screening.Assess] of the profile. The record is taken to be valid; the errors are
 // those of Assess at "/profile", and of a day that is none at "/day".
 func (r Record) Screening(day units.Day) (screening.Outcome, error) {
 	if err := day.Check(); err != nil {

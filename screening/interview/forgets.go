@@ -23,8 +23,10 @@ func holds(code screening.Code) bool {
 
 // Forgets returns which diseases, symptoms, conditions and lasting signs stood in an earlier
 // profile and would go by a reply to the question that [Interview.Next] returns, save the
-// codes that are known to be gone: one "none" would free what each of them holds; and the reply with it, or with the area that it is asked under. A form asks back
-// before it takes the reply as it is. What is not known takes nothing away.
+// codes that are known to be gone: one "none" would free what each of them holds. It returns
+// the reply with them, or with the areas that they are asked under, too. A form asks back
+// before it takes the reply as it is. What is not known takes nothing away, and a reply that
+// is refused forgets nothing.
 func (i Interview) Forgets(r Reply, was screening.Profile, save ...screening.Code) (gone []screening.Code, kept Reply) {
 	kept = r.clone()
 	a := i.now.next()

@@ -64,11 +64,11 @@ func (h *History) FarBelow() bool {
 
 // comesTo is what a set shows by Epley, all that is moved among it, and what it told.
 func (h *History) comesTo(s *setlog.Set) (shown float64, told units.RIR, known bool) {
-	left, err := s.Effort.RIR()
-	told, known = left.Min()
+	told, known = given.Told(s.Effort)
 	load := max(1, float64(h.WithBody(visit.Each(*s)))) // of the body alone the repetitions tell
 	counted := h.Request.Exercise.Measure == exercise.Repetitions
-	return load * (1 + (float64(s.Reps)+float64(told))/epleyReps), told, err == nil && known && counted
+	return load * (1 + (float64(s.Reps)+float64(told))/EpleyReps), told, known && counted
 }
 
-const epleyReps = 30 // of 1RM = load × (1 + repetitions/30)
+// EpleyReps is the 30 of 1RM = load × (1 + repetitions/30).
+const EpleyReps = 30
