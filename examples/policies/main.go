@@ -96,11 +96,11 @@ func (o order) print(w io.Writer) error {
 		}
 	}
 	_, err := io.WriteString(w, head)
-	for _, alone := range []bool{false, true} {
+	for p := range place(places) {
 		for _, k := range o.kits {
 			for _, estimated := range []bool{false, true} {
 				if err == nil {
-					err = o.table(w, scene{k, estimated, alone, o.weeks})
+					err = o.table(w, scene{k, estimated, p, o.weeks})
 				}
 			}
 		}

@@ -43,10 +43,7 @@ func (s scene) heading() string {
 	if s.estimated {
 		text += ", an estimate of the 1RM given"
 	}
-	if s.alone {
-		return text + "; alone and unseen, two thirds of the visits\n"
-	}
-	return text + "; somebody there\n"
+	return text + "; " + heading[s.place] + "\n"
 }
 
 // row is one row of a table.

@@ -78,11 +78,26 @@ var policies = []policy{
 	{"knows the truth", simulate.Informed},
 }
 
+// A place is where people train, and who sees them.
+type place uint8
+
+const (
+	watched place = iota // somebody is there
+	visited              // at home, and one visit in eight is watched: a look counts for four weeks
+	unseen               // at home, and nobody ever looks
+	places  = iota
+)
+
+// heading is what a table says of the place.
+var heading = [places]string{"somebody there", "alone, two thirds of the visits; the first and one in eight watched", "alone and unseen, two thirds of the visits"}
+
+const unwatched = 7. / 8 // of the visits of whoever trains at home and is looked at now and then
+
 // A scene is under what people train.
 type scene struct {
 	kit       kit
 	estimated bool // a 1RM estimate is given
-	alone     bool // at home, and unseen
+	place     place
 	weeks     int
 }
 
@@ -90,8 +105,11 @@ const firstDay units.Day = 739950 // Monday 2026-11-30
 
 func (s scene) setup(choose simulate.Chooser) simulate.Setup {
 	setting, seen := screening.InGroup, dose.Observation{Who: "a simulated colleague", Day: firstDay - 1}
-	if s.alone {
-		setting, seen = screening.Alone, dose.Observation{}
+	if s.place != watched {
+		setting = screening.Alone
+	}
+	if s.place == unseen {
+		seen = dose.Observation{}
 	}
 	return simulate.Setup{
 		Request: dose.Request{
@@ -124,8 +142,11 @@ func (s scene) live(seed uint64, p population, choose simulate.Chooser) (t simul
 	src := rand.NewPCG(seed, forPerson)
 	kg := s.kit.least + float64((s.kit.most-s.kit.least)*rand.New(src).Float64())
 	t = p.draw(units.Must(units.Kilograms(kg)), src)
-	if s.alone {
+	if s.place != watched {
 		t = simulate.AtHome(t, rand.NewPCG(seed, forHome))
+	}
+	if s.place == visited {
+		t.Unseen = unwatched
 	}
 	setup = s.setup(choose)
 	if s.estimated {

@@ -82,6 +82,9 @@ func (l *ledger) walk(t *testing.T, s simulate.Setup, visits []simulate.Lived, s
 			l.changes[d.Change]++
 			l.queries += len(d.Queries)
 			c := check{t, s, table, *before, d, i, earlier, before.Day-watched <= 28, lifted}
+			if v.Done.Observer.Made() { // who watches is at hand
+				c.s.Request.Screening.Setting = max(c.s.Request.Screening.Setting, screening.WithHelper)
+			}
 			c.all(l)
 		}
 		if v.Done.Plan.Sets > 0 {

@@ -230,6 +230,9 @@ func (r *run) plan(week int, day units.Day, v *Lived) (*dose.Prescription, error
 	if slices.ContainsFunc(request.Estimates, func(e onerm.Estimate) bool { return day-e.Day > testDays }) {
 		request.Estimates = slices.DeleteFunc(slices.Clone(request.Estimates), func(e onerm.Estimate) bool { return day-e.Day > testDays })
 	}
+	if o := &request.Screening; r.watched() {
+		o.Setting = max(o.Setting, screening.WithHelper)
+	}
 	if o := &request.Screening; day > o.ReviewBy {
 		o.Day, o.ReviewBy = day, o.ReviewBy+day-o.Day
 	}
@@ -258,6 +261,9 @@ func (r *run) plan(week int, day units.Day, v *Lived) (*dose.Prescription, error
 	v.Decision = d
 	return d.Next, nil
 }
+
+// watched reports whether somebody sees the visit, who is then at hand.
+func (r *run) watched() bool { return !r.happens(ofWatching, 0, r.t.Unseen) }
 
 // happens draws whether something with a chance happens on the day, in a set.
 func (r *run) happens(what purpose, set int, chance units.Fraction) bool {

@@ -35,7 +35,7 @@ func (r *run) train(l *Lived, plan dose.Prescription, oneRM float64) {
 	if r.happens(ofForm, 0, r.t.FormLost) {
 		v.FormLost = screening.Yes
 	}
-	if !r.happens(ofWatching, 0, r.t.Unseen) {
+	if r.watched() {
 		v.Observer = dose.Observation{Who: observer, Day: l.Day}
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math"
 	"math/rand/v2"
+	"reflect"
 	"slices"
 	"testing"
 
@@ -220,6 +221,24 @@ func TestWhatGoesAmiss(t *testing.T) {
 	amiss.Missed = 1
 	if visits, err := simulate.Run(amiss, s, rand.NewPCG(1, 1)); err != nil || len(visits) != 2*s.Weeks {
 		t.Errorf("%d planned days, %v", len(visits), err)
+	}
+}
+
+// Whoever watches is at hand: alone and always watched is with a helper, and alone and
+// never watched stays alone.
+func TestWatchedIsAtHand(t *testing.T) {
+	s := beginner(t, "one-arm-dumbbell-row", dumbbells(1, 2, 3, 4, 5))
+	run := func(setting screening.Setting, unseen units.Fraction) []simulate.Lived {
+		tr := typical(12)
+		s.Request.Screening.Setting, tr.Unseen = setting, unseen
+		return runOf(t, tr, s, 1)
+	}
+	looked := func(l []simulate.Lived) bool {
+		return slices.ContainsFunc(l, func(v simulate.Lived) bool { return len(v.Done.Sets) > 0 && v.Done.Plan.Finding != nil && v.Done.Plan.Finding.MaxSteps > 0 })
+	}
+	watched := run(screening.Alone, 0)
+	if !reflect.DeepEqual(run(screening.WithHelper, 0), watched) || !looked(watched) || looked(run(screening.Alone, 1)) {
+		t.Errorf("a load is looked for where somebody watches: %v; %+v", looked(watched), watched)
 	}
 }
 

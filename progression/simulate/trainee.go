@@ -27,7 +27,7 @@ type Trainee struct {
 	Slips    units.Fraction `json:"slips,omitzero"`     // chance that a set is logged with a slip of its load
 	Pain     units.Fraction `json:"pain,omitzero"`      // chance that a visit hurts, above 5 of 10
 	Signs    units.Fraction `json:"signs,omitzero"`     // chance of a sign that ends the session
-	Unseen   units.Fraction `json:"unseen,omitzero"`    // chance that nobody watches the technique
+	Unseen   units.Fraction `json:"unseen,omitzero"`    // chance that nobody watches the technique; who does is at hand that day
 	FormLost units.Fraction `json:"form_lost,omitzero"` // chance that it gives way
 }
 
