@@ -75,7 +75,7 @@ func (n *now) comeBack(s dose.Step) (fit, error) {
 		if lighter := n.below(w); lighter < cut && count >= min(n.bottom(), farFloor) {
 			return n.fewerForLoad(s, w, count), nil
 		} else if lighter >= w { // nothing is: fewer repetitions, below the range if need be
-			return n.fewerForLoad(s, w, max(n.fewest(w), count)), nil
+			return n.fewerAtEnd(s, w, max(n.fewest(w), count)), nil
 		}
 	}
 	load, count := max(each, min(n.lightest(), s.Load)), n.bottom()
@@ -83,10 +83,21 @@ func (n *now) comeBack(s dose.Step) (fit, error) {
 		count = max(n.fewest(load), n.repsAfter(load, n.back.Load))
 	}
 	if load >= s.Load {
-		return n.fewerForLoad(s, load, count), nil
+		return n.fewerAtEnd(s, load, count), nil
 	}
 	s.Load, s.Count = load, min(s.Count, count)
 	return fit{step: s}, nil
+}
+
+// fewerAtEnd is fewerForLoad where nothing is lighter. Where the days away are all that
+// says that fewer than the least of screening can be done, they take sets instead: else
+// less would be left of the exercise than after an absence that begins it anew.
+func (n *now) fewerAtEnd(s dose.Step, each units.Mass, most int) fit {
+	least := n.atLeast(1)
+	if guessed := n.c.Request.Exercise.MovesBody || !n.strength.Known(); guessed && most < least && s.Count >= least {
+		most, s.Sets = least, 1
+	}
+	return n.fewerForLoad(s, each, most)
 }
 
 // fewerForLoad keeps a weight with a count at most, and says so where it falls.

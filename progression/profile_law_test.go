@@ -106,10 +106,13 @@ func breaches(c progression.Course, was, is progression.Decision) []string {
 }
 
 // shownBefore reports whether the last visit, as it was before anything was worse,
-// showed the count of p with its load in its reserve: then it is no breach that a
-// harder dose would have begun at the bottom of the range.
+// showed the count of p with its load in its reserve, or p is what it asked for: then it is
+// no breach that a harder dose would have begun at the bottom of the range.
 func shownBefore(c progression.Course, p dose.Prescription) bool {
 	v := *last(&c)
+	if was := v.Plan; p.Load.Each() == was.Load.Each() && p.Count <= was.Count && p.Reserve.Least >= was.Reserve.Least {
+		return true
+	}
 	if len(v.Sets) == 0 {
 		return p.Count+int(p.Reserve.Least) <= v.Plan.Count+int(v.Plan.Reserve.Least)
 	}

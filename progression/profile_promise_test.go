@@ -181,6 +181,8 @@ func notOneThing(c progression.Course, d progression.Decision) []string {
 	switch {
 	case d.Change == progression.FindLoad && n.Load.Each() < was.Load.Each() && hasReason(d, "progression.lighter-for-reserve"):
 		return nil // the search begins lower: what is known bears less than what was just easy
+	case hasReason(d, "progression.few-for-limit") && n.Load.Each() < heaviestDone(*last(&c)) && n.Count <= c.Request.Screening.Limits.LeastCount:
+		return nil // as many as screening asks for, with less than was tried
 	case d.Action == progression.Progress && harder == 0:
 		return []string{"progress with nothing harder"}
 	case harder > 1:
